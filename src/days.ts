@@ -1,0 +1,84 @@
+/**
+ * Calendar days and spans of days.
+ *
+ * A day is its ISO text ('2026-05-01'): it sorts as text, stores as text and has no time zone. Arithmetic goes
+ * through UTC day numbers, so no clock change can add or drop a day. Only `dayIn` knows of zones.
+ */
+import { TZDate } from '@date-fns/tz'
+import { format } from 'date-fns'
+
+/** A calendar day, 'YYYY-MM-DD', years 1900-2199. */
+export type Day = string
+
+/** Three days in order: the first on which a thing can be, the likeliest, the last. */
+export interface Span {
+  earliest: Day
+  likely: Day
+  latest: Day
+}
+
+const MS_PER_DAY = 86_400_000
+const SHAPE = /^(19|20|21)\d\d-\d\d-\d\d$/
+
+/** Days since 1970-01-01. Example: dayNumber('1970-01-02') = 1. Throws RangeError on text that is not a day. */
+export function dayNumber(day: Day): number {
+  const n =
+    Date.UTC(Number(day.slice(0, 4)), Number(day.slice(5, 7)) - 1, Number(day.slice(8, 10))) / MS_PER_DAY
+  if (Number.isNaN(n)) throw new RangeError(`dayNumber: not a day: ${day}`)
+  return n
+}
+
+/** The day with that number. Inverse of {@link dayNumber}. */
+export const dayOf = (number: number): Day => new Date(number * MS_PER_DAY).toISOString().slice(0, 10)
+
+/** The day `n` days later (earlier when negative). Example: addDays('2024-02-28', 2) = '2024-03-01'. */
+export const addDays = (day: Day, n: number): Day => dayOf(dayNumber(day) + n)
+
+/** Whole days from `from` to `to`; negative when `to` is earlier. Example: daysBetween('2026-05-01', '2026-05-31') = 30. */
+export const daysBetween = (from: Day, to: Day): number => dayNumber(to) - dayNumber(from)
+
+/** True for text that names a real calendar day. Example: isDay('2026-02-30') = false. */
+export function isDay(text: string): text is Day {
+  return SHAPE.test(text) && addDays(text, 0) === text
+}
+
+/** The later of the days given. */
+export const later = (...days: [Day, ...Day[]]): Day => days.reduce((a, b) => (a > b ? a : b))
+
+/** The earlier of the days given. */
+export const earlier = (...days: [Day, ...Day[]]): Day => days.reduce((a, b) => (a < b ? a : b))
+
+/** `day` moved into [from, to]. */
+export const clamp = (day: Day, from: Day, to: Day): Day => later(from, earlier(day, to))
+
+/** The span moved by three offsets. Example: shift(s, 8, 12, 21): emergence becomes first egg. */
+export const shift = (s: Span, earliest: number, likely = earliest, latest = likely): Span => ({
+  earliest: addDays(s.earliest, earliest),
+  likely: addDays(s.likely, likely),
+  latest: addDays(s.latest, latest),
+})
+
+/** The calendar day in a time zone (IANA name) at an instant. Throws RangeError for a zone that does not exist. */
+export function dayIn(zone: string, instant: Date): Day {
+  const there = new TZDate(instant, zone)
+  if (Number.isNaN(there.getTime())) throw new RangeError(`dayIn: no such time zone: ${zone}`)
+  return format(there, 'yyyy-MM-dd')
+}
+
+/** The day at noon on this machine: only for handing to date-fns formatters, which read local fields. */
+const local = (day: Day): Date => new Date(`${day}T12:00:00`)
+
+/** 'Sun 10 May' */
+export const inWords = (day: Day): string => format(local(day), 'EEE d MMM')
+
+/** 'Sun 10 May 2026' */
+export const inWordsWithYear = (day: Day): string => format(local(day), 'EEE d MMM yyyy')
+
+/** 'today', 'tomorrow', 'yesterday', 'in 3 days', '3 days ago'. */
+export function fromToday(day: Day, today: Day): string {
+  const n = daysBetween(today, day)
+  if (n === 0) return 'today'
+  if (n === 1) return 'tomorrow'
+  if (n === -1) return 'yesterday'
+  return n > 0 ? `in ${n} days` : `${-n} days ago`
+}

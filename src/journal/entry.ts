@@ -1,0 +1,217 @@
+/**
+ * The schema of every entry in the journal. Public format: the README documents it; change it only by adding.
+ *
+ * An entry says what somebody saw or did on a day. SI units (°C, kg, litres); comb in frames, to the quarter.
+ * A field left out of an inspection means "not looked at" and proves nothing.
+ */
+import { z } from 'zod'
+import { isDay } from '../days.ts'
+
+export const day = z.string().refine(isDay, 'must be a real date written YYYY-MM-DD')
+const time = z.string().regex(/^([01]\d|2[0-3]):[0-5]\d$/, 'must be a time written HH:MM')
+const text = (max: number) =>
+  z.string().trim().min(1, 'must not be empty').max(max, `must be at most ${max} characters`)
+const note = text(2000).optional()
+const frames = z
+  .number()
+  .min(0, 'must not be negative')
+  .max(60, 'must be at most 60 frames')
+  .multipleOf(0.25, 'must be in quarter frames (0.25, 0.5, …)')
+const temper = z
+  .int()
+  .min(1, 'must be 1 (calm) to 5 (fierce)')
+  .max(5, 'must be 1 (calm) to 5 (fierce)')
+  .optional()
+const cost = z.number().min(0, 'must not be negative').max(100_000).optional()
+/** The tag painted on the box. */
+export const tag = text(40).regex(
+  /^[^\s/\\?#%<>"'`]+( [^\s/\\?#%<>"'`]+)*$/,
+  'must be letters, digits, dashes and single spaces',
+)
+const yard = text(80)
+const stand = text(20)
+
+export const REMOVAL_TYPES = [
+  'wall',
+  'floor',
+  'roof',
+  'tree',
+  'ground',
+  'utility-box',
+  'equipment',
+  'container',
+  'swarm',
+  'trap-out',
+  'abandoned-hive',
+] as const
+export const METHODS = ['vacuum', 'brushed', 'walked-in', 'trap', 'hived'] as const
+export const QUEEN_AT_INTAKE = ['caged', 'loose', 'unseen', 'lost'] as const
+export const SIGNS = [
+  'beetles',
+  'moths',
+  'chalkbrood',
+  'brood-disease-suspected',
+  'robbing',
+  'deformed-wings',
+  'mites-seen',
+  'queenless-roar',
+] as const
+export const GIFTS = [
+  'egg-frame',
+  'open-brood',
+  'capped-brood',
+  'queen-cell',
+  'virgin',
+  'mated-queen',
+  'syrup',
+  'pollen',
+  'treatment',
+  'combs',
+  'bees',
+] as const
+export const OUTCOMES = ['moved-out', 'united', 'died', 'absconded', 'other'] as const
+
+/** What every entry carries. `colony` is the tag or id; `replaces` makes it a correction of that entry. */
+const base = {
+  id: z.uuid(),
+  colony: text(60),
+  on: day,
+  at: time.optional(),
+  by: text(60),
+  replaces: z.uuid().optional(),
+}
+
+export const intake = z.strictObject({
+  ...base,
+  kind: z.literal('intake'),
+  removal: z.strictObject({
+    type: text(40),
+    /** Day of the removal; the day of intake when left out. */
+    removedOn: day.optional(),
+    outdoorC: z.number().min(-30).max(60).optional(),
+    hoursOpenToBoxed: z.number().min(0).max(240).optional(),
+    method: z.enum(METHODS).optional(),
+    sprayed: z.enum(['yes', 'no', 'unknown']).optional(),
+    /** Where from. Private: never shown to helpers or exported without asking. */
+    site: text(300).optional(),
+  }),
+  yard,
+  stand: stand.optional(),
+  queen: z.enum(QUEEN_AT_INTAKE),
+  /** Brood comb that came along. Left out: unknown. All three 0: none. */
+  brood: z
+    .strictObject({ eggs: frames.optional(), open: frames.optional(), capped: frames.optional() })
+    .optional(),
+  broodCare: z.enum(['closed-chest', 'open-air']).optional(),
+  queenCells: z.enum(['none', 'open', 'capped']).optional(),
+  bees: z
+    .strictObject({ frames: frames.optional(), kg: z.number().min(0).max(20).optional() })
+    .refine((b) => b.frames !== undefined || b.kg !== undefined, 'needs frames or kg')
+    .optional(),
+  deadBeesKg: z.number().min(0).max(20).optional(),
+  tiedComb: z.boolean().optional(),
+  temper,
+  note,
+})
+
+export const inspection = z.strictObject({
+  ...base,
+  kind: z.literal('inspection'),
+  /** true: lid off, frames out. false: an outside look, the lid stayed on. */
+  opened: z.boolean(),
+  eggs: z.enum(['none', 'single', 'multiple']).optional(),
+  open: z.enum(['none', 'some', 'plenty']).optional(),
+  capped: z.enum(['none', 'worker', 'drone-in-worker']).optional(),
+  /** The brood seen is on comb drawn since intake, so nobody but this colony's layer can have laid it. */
+  onFreshComb: z.boolean().optional(),
+  queen: z.enum(['seen', 'unseen']).optional(),
+  cells: z.enum(['none', 'cups', 'open', 'capped', 'emerged', 'torn-down']).optional(),
+  cellCount: z.int().min(0).max(200).optional(),
+  framesOfBees: frames.optional(),
+  framesOfBrood: frames.optional(),
+  stores: z.enum(['low', 'enough', 'heavy']).optional(),
+  /** Looked for and seen; an empty list: looked for, none seen. */
+  signs: z.array(z.enum(SIGNS)).max(SIGNS.length).optional(),
+  temper,
+  note,
+})
+
+export const given = z.strictObject({
+  ...base,
+  kind: z.literal('given'),
+  what: z.enum(GIFTS),
+  donor: text(60).optional(),
+  frames: frames.optional(),
+  caged: z.boolean().optional(),
+  litres: z.number().min(0).max(100).optional(),
+  product: text(120).optional(),
+  cost,
+  note,
+})
+
+export const queenCage = z.strictObject({
+  ...base,
+  kind: z.literal('queen-cage'),
+  found: z.enum(['released', 'still-caged', 'rejected', 'dead']),
+  note,
+})
+
+export const tiesRemoved = z.strictObject({ ...base, kind: z.literal('ties-removed'), note })
+
+export const miteWash = z.strictObject({
+  ...base,
+  kind: z.literal('mite-wash'),
+  bees: z.int().min(1, 'must be at least 1 bee').max(5000),
+  mites: z.int().min(0).max(5000),
+  note,
+})
+
+export const move = z.strictObject({ ...base, kind: z.literal('move'), yard, stand: stand.optional(), note })
+
+export const outcome = z.strictObject({
+  ...base,
+  kind: z.literal('outcome'),
+  what: z.enum(OUTCOMES),
+  /** The colony it was united into. */
+  into: text(60).optional(),
+  cause: text(200).optional(),
+  destination: text(200).optional(),
+  note,
+})
+
+export const noteEntry = z.strictObject({ ...base, kind: z.literal('note'), text: text(2000) })
+
+/** Takes an entry back. What it withdraws stays in the journal, struck out. */
+export const withdrawal = z.strictObject({
+  ...base,
+  kind: z.literal('withdrawal'),
+  replaces: z.uuid(),
+  reason: text(500),
+})
+
+export const entry = z.discriminatedUnion('kind', [
+  intake,
+  inspection,
+  given,
+  queenCage,
+  tiesRemoved,
+  miteWash,
+  move,
+  outcome,
+  noteEntry,
+  withdrawal,
+])
+
+export type Intake = z.infer<typeof intake>
+export type Inspection = z.infer<typeof inspection>
+export type Given = z.infer<typeof given>
+export type QueenCage = z.infer<typeof queenCage>
+export type MiteWash = z.infer<typeof miteWash>
+export type Move = z.infer<typeof move>
+export type Outcome = z.infer<typeof outcome>
+export type Note = z.infer<typeof noteEntry>
+export type Withdrawal = z.infer<typeof withdrawal>
+export type Entry = z.infer<typeof entry>
+export type EntryKind = Entry['kind']
+export type Gift = Given['what']
+export const ENTRY_KINDS = entry.options.map((o) => o.shape.kind.value)

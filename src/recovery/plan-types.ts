@@ -1,0 +1,130 @@
+/** The shape of a plan: what `planOf` returns, what `resettle plan` prints and what pages show. Public format. */
+import type { Day, Span } from '../days.ts'
+
+export const PHASES = [
+  'awaiting-release',
+  'awaiting-eggs',
+  'queen-unknown',
+  'rearing',
+  'awaiting-new-queen',
+  'laying',
+  'queenright',
+  'queenless',
+  'laying-workers',
+  'closed',
+] as const
+export type Phase = (typeof PHASES)[number]
+
+export const RULES = [
+  'outside-look',
+  'queen-release',
+  'telling-visit',
+  'egg-frame',
+  'cells-on-egg-frame',
+  'recheck-eggs',
+  'new-queen-eggs',
+  'buy-queen',
+  'eggs-after-introduction',
+  'worker-brood',
+  'comb-ties',
+  'mite-wash',
+  'welfare',
+  'unite-or-boost',
+  'laying-workers',
+  'move-out',
+] as const
+export type Rule = (typeof RULES)[number]
+
+/** waiting before `opens`; open from `opens`; due from `due`; overdue after `closes`; answered or void whenever so. */
+export type CheckStatus = 'waiting' | 'open' | 'due' | 'overdue' | 'answered' | 'void'
+
+/** A question with a window of days, which a later observation answers. */
+export interface Check {
+  rule: Rule
+  opens: Day
+  due: Day
+  closes: Day
+  status: CheckStatus
+  /** The day of the observation that answered it. */
+  answeredOn?: Day
+  /** Why it is asked, in a sentence. */
+  why: string
+  /** Where its window comes from. */
+  source: string
+}
+
+export const ACTIONS = [
+  'none',
+  'leave-alone',
+  'outside-look',
+  'open-and-look',
+  'release-queen',
+  'give-egg-frame',
+  'buy-queen',
+  'unite',
+  'move-out',
+  'call-inspector',
+] as const
+export type Action = (typeof ACTIONS)[number]
+
+export interface Advice {
+  action: Action
+  why: string
+}
+
+/** From and to, both days included. */
+export interface DayRange {
+  from: Day
+  to: Day
+}
+
+export interface PlanSpans {
+  /** Last day on which young brood at hand can still be made a queen. */
+  cellsPossibleUntil?: Day
+  /** When the queen being raised leaves her cell. */
+  emergence?: Span
+  /** When the coming layer's first egg is expected. */
+  firstEgg?: Span
+  /** When capped worker brood can prove a mated queen. */
+  workerBroodProof?: Span
+  /** When laying workers are to be expected if no queen and no young brood comes. */
+  layingWorkerRisk?: Span
+  /** No capped brood at all: mites are on the bees, not in cells. */
+  broodless?: DayRange
+}
+
+/** The last day on which that sighting proves nothing new; null when there is no other source. */
+export interface Horizon {
+  eggs: Day | null
+  open: Day | null
+  capped: Day | null
+}
+
+export interface Unmet {
+  what: string
+  /** Earliest day it can be met; null when nothing seen so far allows a date. */
+  earliest: Day | null
+}
+
+export interface Readiness {
+  ready: boolean
+  unmet: Unmet[]
+  expected: Span | null
+}
+
+export interface Plan {
+  tag: string
+  asOf: Day
+  /** Days since intake (0 on the day itself). */
+  day: number
+  phase: Phase
+  checks: Check[]
+  advice: Advice
+  /** Leave the lid on: a queen is emerging, maturing or mating. */
+  quiet: DayRange | null
+  spans: PlanSpans
+  horizon: Horizon
+  /** Evidence that contradicts the spans, each with its likeliest explanations. */
+  surprises: string[]
+  readiness: Readiness
+}

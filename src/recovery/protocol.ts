@@ -1,0 +1,110 @@
+/**
+ * The protocol: where operators differ. Every value has a default (common practice unless a source is named) and the
+ * yard may set its own. Biology is not here: published constants live in src/biology.
+ */
+import { z } from 'zod'
+import { RULES, type Rule } from './plan-types.ts'
+
+/** Days after the anchor on which a check opens, is due and closes. */
+export interface Window {
+  opens: number
+  due: number
+  closes: number
+}
+
+const windowSchema = z
+  .strictObject({
+    opens: z.int().min(0).max(120),
+    due: z.int().min(0).max(120),
+    closes: z.int().min(0).max(120),
+  })
+  .refine((w) => w.opens <= w.due && w.due <= w.closes, 'must have opens <= due <= closes')
+
+/** Windows that are plain offsets from their rule's anchor. `queen-release` is for a bought queen. */
+export const DEFAULT_WINDOWS: Record<Rule, Window> = {
+  'outside-look': { opens: 1, due: 2, closes: 3 },
+  'queen-release': { opens: 3, due: 4, closes: 6 },
+  'telling-visit': { opens: 4, due: 5, closes: 7 },
+  'egg-frame': { opens: 0, due: 1, closes: 3 },
+  'cells-on-egg-frame': { opens: 3, due: 4, closes: 6 },
+  'recheck-eggs': { opens: 8, due: 10, closes: 14 },
+  'new-queen-eggs': { opens: 12, due: 16, closes: 21 },
+  'buy-queen': { opens: 0, due: 2, closes: 7 },
+  'eggs-after-introduction': { opens: 4, due: 7, closes: 10 },
+  'worker-brood': { opens: 6, due: 9, closes: 14 },
+  'comb-ties': { opens: 7, due: 10, closes: 21 },
+  'mite-wash': { opens: 14, due: 21, closes: 30 },
+  welfare: { opens: 5, due: 7, closes: 10 },
+  'unite-or-boost': { opens: 0, due: 2, closes: 7 },
+  'laying-workers': { opens: 0, due: 1, closes: 5 },
+  'move-out': { opens: 0, due: 3, closes: 14 },
+}
+
+const windows = z.strictObject(
+  Object.fromEntries(RULES.map((rule) => [rule, windowSchema.optional()])) as Record<
+    Rule,
+    z.ZodOptional<typeof windowSchema>
+  >,
+)
+
+/** What a yard may override; anything left out keeps its default. An unknown field is an error. */
+export const protocolOverrides = z.strictObject({
+  /** Days a colony stays at least. Default 30. */
+  holdDays: z.int().min(7).max(120).optional(),
+  /** Fewer frames of bees than this: unite or boost, and not ready to move. Default 3 (common practice: 3-5). */
+  minFramesOfBees: z.number().min(0.5).max(20).optional(),
+  /** Mites per 100 bees from which a colony is not ready. Default 3 (USDA-ARS: 3 per 100 by wash). */
+  miteThreshold: z.number().min(0.1).max(20).optional(),
+  /** A mite wash counts this many days. Default 14. */
+  miteWashValidDays: z.int().min(1).max(60).optional(),
+  /** A disease look counts this many days. Default 7. */
+  diseaseLookValidDays: z.int().min(1).max(60).optional(),
+  /** Do not cut out above this outdoor temperature, °C. Default 29.4 (85 °F, common practice). */
+  heatLimitC: z.number().min(15).max(45).optional(),
+  /** A salvaged queen's cage: window after caging. Default +2/+3/+5. */
+  salvagedQueenRelease: windowSchema.optional(),
+  windows: windows.optional(),
+})
+export type ProtocolOverrides = z.infer<typeof protocolOverrides>
+
+export interface Protocol {
+  holdDays: number
+  minFramesOfBees: number
+  miteThreshold: number
+  miteWashValidDays: number
+  diseaseLookValidDays: number
+  heatLimitC: number
+  salvagedQueenRelease: Window
+  windows: Record<Rule, Window>
+}
+
+export const DEFAULT_PROTOCOL: Protocol = {
+  holdDays: 30,
+  minFramesOfBees: 3,
+  miteThreshold: 3,
+  miteWashValidDays: 14,
+  diseaseLookValidDays: 7,
+  heatLimitC: 29.4,
+  salvagedQueenRelease: { opens: 2, due: 3, closes: 5 },
+  windows: DEFAULT_WINDOWS,
+}
+
+/** The defaults with a yard's own values laid over them. */
+export function protocolWith(overrides: ProtocolOverrides = {}): Protocol {
+  const { windows: own, ...rest } = overrides
+  const defined = Object.fromEntries(Object.entries(rest).filter(([, v]) => v !== undefined))
+  const holdDays = overrides.holdDays ?? DEFAULT_PROTOCOL.holdDays
+  const washes = DEFAULT_WINDOWS['mite-wash']
+  return {
+    ...DEFAULT_PROTOCOL,
+    ...defined,
+    windows: {
+      ...DEFAULT_WINDOWS,
+      // The mite wash closes on the last day of the hold, so it moves with it.
+      'mite-wash': { ...washes, closes: Math.max(washes.due, holdDays) },
+      ...(Object.fromEntries(Object.entries(own ?? {}).filter(([, v]) => v !== undefined)) as Partial<
+        Record<Rule, Window>
+      >),
+    },
+  }
+}

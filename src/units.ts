@@ -1,0 +1,16 @@
+/** Units people use beside the ones we store (°C, kg, frames of bees, litres). */
+
+/** °F to °C. Example: celsius(85) = 29.44… */
+export const celsius = (fahrenheit: number): number => ((fahrenheit - 32) * 5) / 9
+
+/** °C to °F. */
+export const fahrenheit = (c: number): number => (c * 9) / 5 + 32
+
+/** Kilograms in one international pound (exact, International Yard and Pound Agreement 1959). */
+export const KG_PER_LB = 0.45359237
+
+/** lb to kg. */
+export const kilograms = (pounds: number): number => pounds * KG_PER_LB
+
+/** kg to lb. */
+export const pounds = (kg: number): number => kg / KG_PER_LB

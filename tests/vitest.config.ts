@@ -1,0 +1,26 @@
+import { defineConfig } from 'vitest/config'
+
+const root = new URL('..', import.meta.url).pathname
+
+/** `unit` is pure; `reference` checks published values; `server` opens SQLite and the app; `journeys` drives Chromium. */
+const project = (name: string, include: string[], exclude: string[] = [], timeout = 20_000) => ({
+  extends: true as const,
+  test: { name, include, exclude, testTimeout: timeout, hookTimeout: 120_000 },
+})
+
+export default defineConfig({
+  root,
+  oxc: { jsx: { runtime: 'automatic', importSource: 'hono/jsx' } },
+  test: {
+    projects: [
+      project(
+        'unit',
+        ['tests/**/*.test.{ts,tsx}'],
+        ['tests/reference/**', 'tests/journeys/**', 'tests/**/*.http.test.{ts,tsx}'],
+      ),
+      project('reference', ['tests/reference/**/*.test.ts']),
+      project('server', ['tests/**/*.http.test.{ts,tsx}'], [], 60_000),
+      project('journeys', ['tests/journeys/**/*.journey.ts'], [], 120_000),
+    ],
+  },
+})
