@@ -1,0 +1,8 @@
+/** Outdoor temperatures for opening a hive, °C. Sources conflict (10, 13, 15.6, 21 °C); Caron's two steps are used. */
+
+/** A full look: 70 °F and sunny (D. Caron). */
+export const FULL_LOOK_C = 21
+/** A short look at 2-3 frames: 60 °F (D. Caron). */
+export const SHORT_LOOK_C = 15.6
+/** Mating flights: above about 20 °C; sources say 16-21. */
+export const MATING_FLIGHT_C = 20

@@ -1,0 +1,161 @@
+/** The span in which a queen being raised emerges, from cells seen and the brood she can come from; and what follows from it. */
+import { HARD, QUEEN } from '../biology/development.ts'
+import {
+  EMERGENCE_AFTER_LOSS,
+  EMERGENCE_AFTER_LOSS_HARD,
+  FIRST_EGG_AFTER_EMERGENCE,
+  OLDEST_FOR_QUEEN,
+  QUIET_BEFORE_EMERGENCE,
+  RIPE_CELL_EMERGES,
+  VIRGIN_AGE_WHEN_GIVEN,
+} from '../biology/queen-rearing.ts'
+import { QUEEN_EGG_LAID } from '../biology/sightings.ts'
+import { addDays, clamp, type Day, earlier, inWords, later, type Span, shift } from '../days.ts'
+import type { DayRange } from './plan-types.ts'
+import type { Source } from './sources.ts'
+
+export type CellStage = 'open' | 'capped' | 'emerged'
+
+export interface Emergence {
+  span: Span
+  /** Why the span contradicts what was possible, or null. */
+  surprise: string | null
+}
+
+/** From the day queenlessness began, with eggs laid up to `lastEgg`: Q+10, Q+12, last egg + 16. */
+export function emergenceAfterLoss(queenless: Day, lastEgg: Day): Span {
+  const earliest = addDays(queenless, EMERGENCE_AFTER_LOSS.earliest)
+  const latest = later(earliest, addDays(lastEgg, EMERGENCE_AFTER_LOSS.latest))
+  return { earliest, likely: clamp(addDays(queenless, EMERGENCE_AFTER_LOSS.likely), earliest, latest), latest }
+}
+
+/** A ripe cell put in on that day; any capped cell emerges within eight days. */
+export const emergenceOfGivenCell = (on: Day): Span => ({
+  earliest: on,
+  likely: addDays(on, RIPE_CELL_EMERGES),
+  latest: addDays(on, QUEEN.emerge - QUEEN.cap),
+})
+
+/** A virgin put in on that day had emerged up to four days before. */
+export const emergenceOfGivenVirgin = (on: Day): Span => ({
+  earliest: addDays(on, -VIRGIN_AGE_WHEN_GIVEN),
+  likely: addDays(on, -VIRGIN_AGE_WHEN_GIVEN / 2),
+  latest: on,
+})
+
+/** Emergence that a cell at that stage allows by itself, both ends included. */
+function allowedBy(stage: CellStage, seenOn: Day): DayRange {
+  if (stage === 'emerged') return { from: addDays(seenOn, -(QUEEN.emerge - QUEEN.cap)), to: seenOn }
+  const laid = QUEEN_EGG_LAID[stage]
+  return { from: addDays(seenOn, QUEEN.emerge - laid.first), to: addDays(seenOn, QUEEN.emerge - laid.last) }
+}
+
+/** The same by the measured extremes, for a colony queenless since `q`; null when even they exclude it. */
+function allowedByHardLimits(stage: CellStage, seenOn: Day, q: Day): DayRange | null {
+  const window = {
+    from: addDays(q, EMERGENCE_AFTER_LOSS_HARD.earliest),
+    to: addDays(q, EMERGENCE_AFTER_LOSS_HARD.latest),
+  }
+  if (stage === 'emerged') return seenOn < window.from ? null : overlap(window, { from: window.from, to: seenOn })
+  if (stage === 'open') {
+    // An open cell is younger than the slowest capping; its queen stays sealed at least five days after today.
+    const lastOpen = addDays(q, HARD.queenCap[1])
+    return seenOn > lastOpen ? null : overlap(window, { from: addDays(seenOn, HARD.queenSealed[0]), to: window.to })
+  }
+  return overlap(window, { from: seenOn, to: addDays(seenOn, HARD.queenSealed[1]) })
+}
+
+function overlap(a: DayRange, b: DayRange): DayRange | null {
+  const from = later(a.from, b.from)
+  const to = earlier(a.to, b.to)
+  return from <= to ? { from, to } : null
+}
+
+const middle = (r: DayRange): Day => {
+  let [a, b] = [r.from, r.to]
+  while (a < b) [a, b] = [addDays(a, 1), addDays(b, -1)]
+  return b < r.from ? r.from : b
+}
+
+const spanOf = (r: DayRange, likely: Day): Span => ({
+  earliest: r.from,
+  likely: clamp(likely, r.from, r.to),
+  latest: r.to,
+})
+
+/**
+ * Emergence from a first sighting of cells. `sources` are the brood they can come from; `layerHere` when a queen may
+ * have laid in this box since intake, so that nothing but the cell's own age limits the span.
+ */
+export function emergenceFromCells(
+  stage: CellStage,
+  seenOn: Day,
+  sources: readonly Source[],
+  layerHere: boolean,
+): Emergence {
+  const own = allowedBy(stage, seenOn)
+  const young = sources.filter((s) => s.young && s.lastEgg <= seenOn)
+  const pieces = young.flatMap((s) => {
+    const source = {
+      from: addDays(s.lastEgg, QUEEN.emerge - OLDEST_FOR_QUEEN),
+      to: addDays(s.lastEgg, QUEEN.emerge),
+    }
+    const both = overlap(own, source)
+    return both === null ? [] : [{ ...both, likely: addDays(s.lastEgg, EMERGENCE_AFTER_LOSS.likely) }]
+  })
+  const [first, ...rest] = pieces
+  if (first !== undefined) {
+    const from = rest.reduce((d, p) => earlier(d, p.from), first.from)
+    const to = rest.reduce((d, p) => later(d, p.to), first.to)
+    return { span: spanOf({ from, to }, first.likely), surprise: null }
+  }
+  if (layerHere || sources.length === 0) return { span: spanOf(own, middle(own)), surprise: null }
+  for (const s of young) {
+    const hard = allowedByHardLimits(stage, seenOn, s.lastEgg)
+    if (hard !== null) return { span: spanOf(hard, hard.from), surprise: null }
+  }
+  return { span: spanOf(own, middle(own)), surprise: impossibleCells(stage, seenOn) }
+}
+
+const CELL_WORDS: Record<CellStage, string> = {
+  open: 'An open queen cell',
+  capped: 'A capped queen cell',
+  emerged: 'An emerged queen cell',
+}
+
+const impossibleCells = (stage: CellStage, on: Day): string =>
+  `${CELL_WORDS[stage]} on ${inWords(on)} cannot come from the young brood known to be in this box. Likeliest: a queen has laid here since; or a date, or what was seen, is wrong.`
+
+/** A later sighting of cells narrows the span; where it cannot, the newer sighting is believed and the contradiction said. */
+export function narrowedByCells(known: Span, stage: CellStage, seenOn: Day): Emergence {
+  const own = allowedBy(stage, seenOn)
+  const from = stage === 'emerged' ? known.earliest : own.from
+  const both = overlap({ from: known.earliest, to: known.latest }, { from, to: own.to })
+  if (both !== null) return { span: spanOf(both, known.likely), surprise: null }
+  const say =
+    stage === 'emerged'
+      ? `An emerged queen cell on ${inWords(seenOn)} is earlier than the queen being raised can leave hers (${inWords(known.earliest)}). Likeliest: another cell was further on; or a date, or what was seen, is wrong.`
+      : `${CELL_WORDS[stage]} on ${inWords(seenOn)} does not fit the queen expected between ${inWords(known.earliest)} and ${inWords(known.latest)}. Likeliest: a second batch of cells from younger brood; or a date, or what was seen, is wrong.`
+  return { span: spanOf(own, middle(own)), surprise: say }
+}
+
+/** No later than `day`: the virgin was seen, or her cell is gone after she could have left it. */
+export function emergedBy(known: Span, day: Day): Span {
+  const latest = later(known.earliest, earlier(known.latest, day))
+  return { earliest: known.earliest, likely: clamp(known.likely, known.earliest, latest), latest }
+}
+
+/** First egg of a queen raised here: emergence + 8, 12, 21. */
+export const firstEggAfter = (emergence: Span): Span =>
+  shift(
+    emergence,
+    FIRST_EGG_AFTER_EMERGENCE.earliest,
+    FIRST_EGG_AFTER_EMERGENCE.likely,
+    FIRST_EGG_AFTER_EMERGENCE.latest,
+  )
+
+/** Quiet time: from two days before the earliest emergence through the day before the likely first egg. */
+export const quietFor = (emergence: Span): DayRange => ({
+  from: addDays(emergence.earliest, -QUIET_BEFORE_EMERGENCE),
+  to: addDays(firstEggAfter(emergence).likely, -1),
+})
