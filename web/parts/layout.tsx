@@ -1,0 +1,95 @@
+/** The frame of every page. */
+import type { Child } from 'hono/jsx'
+import { type Day, inWordsWithYear } from '../../src/days.ts'
+import type { Units } from '../words/units.ts'
+import { WAYS, type Way } from './nav.ts'
+
+/** What every page knows of the request it answers. */
+export interface Frame {
+  today: Day
+  units: Units
+  /** Who signs the entries made here; null until somebody said. */
+  signer: string | null
+  /** Path of the page, to mark where one is. */
+  path: string
+  /** Address of a built file by its name in the source ('styles/index.css'); null when nothing is built. */
+  built: (source: string) => string | null
+}
+
+interface LayoutProps {
+  frame: Frame
+  title: string
+  /** Browser code of this page, by source name. */
+  scripts?: string[]
+  /** false on forms: a phone shows the form alone. */
+  ways?: boolean
+  children?: Child
+}
+
+const STYLES = 'styles/index.css'
+
+export const Layout = ({ frame, title, scripts = [], ways = true, children }: LayoutProps) => {
+  const style = frame.built(STYLES)
+  return (
+    <html lang="en">
+      <head>
+        <meta charset="utf-8" />
+        <meta name="viewport" content="width=device-width, initial-scale=1, viewport-fit=cover" />
+        <title>{title === 'Resettle' ? title : `${title} · Resettle`}</title>
+        <meta name="color-scheme" content="light dark" />
+        <meta name="theme-color" content="#fffdf8" media="(prefers-color-scheme: light)" />
+        <meta name="theme-color" content="#1e1b16" media="(prefers-color-scheme: dark)" />
+        <link rel="icon" href="/icon.svg" type="image/svg+xml" />
+        {style === null ? null : <link rel="stylesheet" href={style} />}
+        {scripts.map((name) => {
+          const src = frame.built(name)
+          return src === null ? null : <script type="module" src={src} />
+        })}
+      </head>
+      <body class={ways ? 'has-ways' : 'no-ways'}>
+        <a class="skip" href="#main">
+          Skip to the page
+        </a>
+        <header class="masthead">
+          <div class="masthead-in">
+            <a class="book" href="/">
+              Resettle
+            </a>
+            <Ways path={frame.path} />
+            <time class="masthead-day" datetime={frame.today}>
+              {inWordsWithYear(frame.today)}
+            </time>
+          </div>
+        </header>
+        <main id="main" tabindex={-1}>
+          {children}
+        </main>
+      </body>
+    </html>
+  )
+}
+
+const Ways = ({ path }: { path: string }) => {
+  const more = WAYS.filter((w) => w.place === 'more')
+  return (
+    <nav class="ways" aria-label="Pages">
+      {WAYS.filter((w) => w.place === 'bar').map((w) => (
+        <WayLink way={w} path={path} />
+      ))}
+      <details class="ways-more">
+        <summary>More</summary>
+        <div>
+          {more.map((w) => (
+            <WayLink way={w} path={path} />
+          ))}
+        </div>
+      </details>
+    </nav>
+  )
+}
+
+const WayLink = ({ way, path }: { way: Way; path: string }) => (
+  <a href={way.href} aria-current={way.href === path ? 'page' : undefined}>
+    {way.label}
+  </a>
+)
