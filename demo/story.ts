@@ -38,6 +38,9 @@ type Arrival = { daysAgo: number } | { on: Day }
 /** An intake as told: `removedBefore` is how many days earlier it was cut out. */
 export type Arriving = Arrival & { removedBefore?: number } & Required<Signed> & Omit<Intake, Base>
 
+/** When the paperwork is put right. */
+const EVENING = '20:15'
+
 export class Story {
   readonly tag: string
   readonly #arriving: Arriving
@@ -114,10 +117,11 @@ export class Story {
 
   /** What was told last is taken back. */
   withdrawn(typedOn: number, reason: string): this {
+    const { by } = this.#last().deed
     this.#told.push({
       day: typedOn,
       typedOn,
-      deed: { kind: 'withdrawal', reason },
+      deed: { kind: 'withdrawal', reason, at: EVENING, ...(by === undefined ? {} : { by }) },
       replaces: this.#told.length - 1,
     })
     return this
@@ -164,7 +168,7 @@ export class Story {
 }
 
 /** What was seen in the morning is typed in on the spot; a correction in the evening of the day it was noticed. */
-const typedAt = (told: Told, at: string): string => (told.replaces === undefined ? at : '20:15')
+const typedAt = (told: Told, at: string): string => (told.replaces === undefined ? at : EVENING)
 
 /** Begins a story. */
 export const colony = (tag: string, arriving: Arriving): Story => new Story(tag, arriving)
