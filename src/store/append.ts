@@ -1,0 +1,168 @@
+/**
+ * Appending: a batch of entries is read in order, each is given its colony, the whole is held against the history, and
+ * all of it is written with its projections in one transaction, or none of it. What is refused is refused in words.
+ *
+ * Safe to repeat: an id already in the journal with the same content is answered "already". Who signed and what the
+ * colony was called don't count as content, so a phone may send again after another helper signed in on it.
+ */
+import type { Day } from '../days.ts'
+import { type Entry, entry as entrySchema, tag as tagSchema } from '../journal/entry.ts'
+import { type Problem, problemsOf } from '../journal/problem.ts'
+import { conflicts } from './conflicts.ts'
+import type { Connection } from './connection.ts'
+import { canonical, type Journal } from './journal.ts'
+import type { Projections } from './projections.ts'
+import { type Member, Roster } from './roster.ts'
+import type { AppendResult, JournalRow } from './types.ts'
+import { clash, intoProblem, isId, left, nameOf } from './wording.ts'
+
+/** An entry as it came, with the stamp it gets. */
+export interface Incoming {
+  raw: unknown
+  recordedAt: string
+  /** The entry's own `by` when left out. */
+  recordedBy?: string
+}
+
+export interface AppendParts {
+  connection: Connection
+  journal: Journal
+  projections: Projections
+  idsByTag: (tag: string) => string[]
+}
+
+/** See {@link AppendResult}. Throws only when the database cannot be written. */
+export function append(parts: AppendParts, incoming: readonly Incoming[], today: Day): AppendResult {
+  const { entries, problems } = parse(incoming)
+  if (problems.length > 0) return { ok: false, problems }
+  return parts.connection.write(() => {
+    const batch = new Batch(new Roster(parts.journal, parts.idsByTag), parts.journal)
+    for (const [i, e] of entries.entries()) batch.read(e, i + 1, incoming[i])
+    const found = [...batch.problems, ...batch.roster.touched.flatMap((m) => conflicts(m, today))]
+    if (found.length > 0) return { ok: false, problems: inOrder(found) }
+    for (const { row, colony } of batch.accepted)
+      parts.journal.insert({ ...row.entry, colony: row.written }, { ...row, colony })
+    for (const m of batch.roster.touched) parts.projections.put(m.id, m.folded, today)
+    return { ok: true, accepted: batch.accepted.map((a) => a.row.entry.id), already: batch.already }
+  })
+}
+
+const inOrder = (problems: Problem[]): Problem[] =>
+  problems.sort((a, b) => (a.entry ?? Number.POSITIVE_INFINITY) - (b.entry ?? Number.POSITIVE_INFINITY))
+
+function parse(incoming: readonly Incoming[]): { entries: Entry[]; problems: Problem[] } {
+  const entries: Entry[] = []
+  const problems: Problem[] = []
+  for (const [i, { raw }] of incoming.entries()) {
+    const parsed = entrySchema.safeParse(raw)
+    if (parsed.success) entries.push(parsed.data)
+    else problems.push(...problemsOf(parsed.error, raw, i + 1))
+  }
+  return { entries, problems }
+}
+
+/** Entries of one batch, each given its colony. */
+class Batch {
+  readonly problems: Problem[] = []
+  readonly already: string[] = []
+  readonly accepted: { row: JournalRow; colony: string }[] = []
+  readonly #seen = new Map<string, JournalRow>()
+
+  constructor(
+    readonly roster: Roster,
+    private readonly journal: Journal,
+  ) {}
+
+  read(e: Entry, place: number, stamp: Incoming | undefined): void {
+    const say = (field: string, message: string): void => {
+      this.problems.push({ entry: place, field, message })
+    }
+    const before = this.#seen.get(e.id) ?? this.journal.byId(e.id)
+    if (before !== null) {
+      if (sameContent(e, before.entry) && this.#sameColony(e.colony, before)) this.already.push(e.id)
+      else say('id', `is already that of another entry: ${nameOf(before.entry)}`)
+      return
+    }
+    const home = this.#home(e, say)
+    if (home === null) return
+    const { member, written } = home
+    const row: JournalRow = {
+      entry: { ...e, colony: member.id },
+      seq: 0,
+      recordedAt: stamp?.recordedAt ?? '',
+      recordedBy: stamp?.recordedBy ?? e.by,
+      written,
+    }
+    this.#checkInto(e, member, say)
+    this.#seen.set(e.id, row)
+    this.roster.add(member, { ...row, place })
+    this.accepted.push({ row, colony: member.id })
+    if (changesTag(e)) this.#checkTag(member, say)
+  }
+
+  /** The colony an entry belongs to and the name to write down; null after saying what is wrong. */
+  #home(e: Entry, say: Say): { member: Member; written: string } | null {
+    const corrected = e.replaces === undefined ? null : this.roster.homeOf(e.replaces)
+    if (e.kind === 'intake') return this.#homeOfIntake(e, corrected, say)
+    // A correction stays with its colony even after another one has got the tag.
+    if (corrected !== null && isNameOf(e.colony, corrected)) return { member: corrected, written: e.colony }
+    const member = this.roster.named(e.colony)
+    if (member === null) {
+      say('colony', `"${e.colony}" is no colony of this yard: log its intake first, or check the tag`)
+      return null
+    }
+    return { member, written: e.colony }
+  }
+
+  /** A first intake founds a colony; a correction of one may also correct the tag. */
+  #homeOfIntake(e: Entry, corrected: Member | null, say: Say): { member: Member; written: string } | null {
+    if (corrected !== null && e.colony === corrected.id) return { member: corrected, written: corrected.tag }
+    const tag = tagSchema.safeParse(e.colony)
+    if (!tag.success) {
+      for (const p of problemsOf(tag.error, e.colony)) say('colony', p.message)
+      return null
+    }
+    if (isId(tag.data)) {
+      say('colony', 'must be the tag painted on the box, not an id')
+      return null
+    }
+    if (corrected === null && e.replaces !== undefined) {
+      say('replaces', `names no entry of this yard: ${e.replaces}`)
+      return null
+    }
+    return { member: corrected ?? this.roster.found(e.id), written: tag.data }
+  }
+
+  #sameColony(name: string, row: JournalRow): boolean {
+    const member = this.roster.byId(row.entry.colony)
+    return name.toLowerCase() === row.written.toLowerCase() || (member !== null && isNameOf(name, member))
+  }
+
+  #checkTag(member: Member, say: Say): void {
+    if (!member.inYard) return
+    const other = this.roster.tagged(member.tag).find((m) => m !== member && m.inYard)
+    if (other !== undefined) say('colony', clash(member, other))
+  }
+
+  /** A colony united into one of this yard needs that one to be there. Any other name is a colony elsewhere. */
+  #checkInto(e: Entry, member: Member, say: Say): void {
+    if (e.kind !== 'outcome' || e.what !== 'united' || e.into === undefined) return
+    const meant = this.roster.byId(e.into)
+    const candidates = meant === null ? this.roster.tagged(e.into) : [meant]
+    if (candidates.length === 0) return
+    const others = candidates.filter((m) => m !== member)
+    const there = others.some((m) => left(m, e.on) === null)
+    if (!there) say('into', intoProblem(e.into, others[0], e.on))
+  }
+}
+
+type Say = (field: string, message: string) => void
+
+const changesTag = (e: Entry): boolean =>
+  e.kind === 'intake' || e.kind === 'withdrawal' || e.replaces !== undefined
+
+const isNameOf = (name: string, member: Member): boolean =>
+  name === member.id || name.toLowerCase() === member.tag.toLowerCase()
+
+const sameContent = (a: Entry, b: Entry): boolean =>
+  canonical({ ...a, by: '', colony: '' }) === canonical({ ...b, by: '', colony: '' })

@@ -1,0 +1,172 @@
+/** Reading and writing rows of the journal. Nothing here decides whether an entry is right. */
+import { and, asc, desc, eq, lt, sql } from 'drizzle-orm'
+import { type Entry, entry as entrySchema, type Intake } from '../journal/entry.ts'
+import { type History, historyOf, standing } from '../journal/history.ts'
+import type { Connection } from './connection.ts'
+import { entry } from './schema.ts'
+import type { JournalRow } from './types.ts'
+
+export type EntryRow = typeof entry.$inferSelect
+
+/** JSON with sorted keys and nothing undefined: equal content, equal text. */
+export function canonical(value: unknown): string {
+  return JSON.stringify(value, (_key, v: unknown) =>
+    v !== null && typeof v === 'object' && !Array.isArray(v)
+      ? Object.fromEntries(Object.entries(v).sort(([a], [b]) => (a < b ? -1 : 1)))
+      : v,
+  )
+}
+
+/**
+ * The entry in a row, or a sentence saying why it cannot be read. The one place where entries come out of the
+ * database, so the one place to bring an old shape up to date.
+ */
+export function readRow(row: EntryRow): JournalRow | string {
+  let payload: unknown
+  try {
+    payload = JSON.parse(row.payload)
+  } catch {
+    return 'is not JSON'
+  }
+  const parsed = entrySchema.safeParse(payload)
+  if (!parsed.success) {
+    const issue = parsed.error.issues[0]
+    return `does not fit the schema (${issue?.path.join('.') ?? ''}: ${issue?.message ?? ''})`
+  }
+  return {
+    entry: { ...parsed.data, colony: row.colony },
+    seq: row.seq,
+    recordedAt: row.recordedAt,
+    recordedBy: row.recordedBy,
+    written: parsed.data.colony,
+  }
+}
+
+/** Rows that can be read; `verify` names the others. */
+export const readable = (rows: readonly EntryRow[]): JournalRow[] =>
+  rows.map(readRow).filter((r): r is JournalRow => typeof r !== 'string')
+
+/** What one colony's rows add up to. */
+export interface Folded {
+  /** The tag of the intake that stands, else of the last one there was. */
+  tag: string
+  /** Null when no intake stands. */
+  history: History | null
+}
+
+/** Folds one colony's rows. */
+export function fold(id: string, rows: readonly JournalRow[]): Folded {
+  const entries = rows.map((r) => r.entry)
+  const intake = standing(entries).find((e): e is Intake => e.kind === 'intake')
+  const named =
+    intake === undefined
+      ? rows.findLast((r) => r.entry.kind === 'intake')
+      : rows.find((r) => r.entry === intake)
+  const tag = named?.written ?? id
+  return { tag, history: intake === undefined ? null : historyOf(tag, entries) }
+}
+
+export interface Journal {
+  ofColony(id: string): JournalRow[]
+  byId(id: string): JournalRow | null
+  insert(written: Entry, row: { colony: string; recordedAt: string; recordedBy: string }): number
+  /** Newest first. */
+  page(page: { before: number; limit: number; colony: string | null }): JournalRow[]
+  all(): Iterable<JournalRow>
+  /** Every colony id, in order of first mention. */
+  colonyIds(): string[]
+  count(): number
+}
+
+const PAGE = 500
+
+/** The journal's statements, prepared once. */
+export function journalOf({ db }: Connection): Journal {
+  const value = sql.placeholder
+  const ofColony = db
+    .select()
+    .from(entry)
+    .where(eq(entry.colony, value('colony')))
+    .orderBy(asc(entry.seq))
+    .prepare()
+  const byId = db
+    .select()
+    .from(entry)
+    .where(eq(entry.id, value('id')))
+    .prepare()
+  const newest = db
+    .select()
+    .from(entry)
+    .where(lt(entry.seq, value('before')))
+    .orderBy(desc(entry.seq))
+    .limit(value('limit'))
+    .prepare()
+  const newestOf = db
+    .select()
+    .from(entry)
+    .where(and(eq(entry.colony, value('colony')), lt(entry.seq, value('before'))))
+    .orderBy(desc(entry.seq))
+    .limit(value('limit'))
+    .prepare()
+  const oldest = db
+    .select()
+    .from(entry)
+    .where(sql`${entry.seq} > ${value('after')}`)
+    .orderBy(asc(entry.seq))
+    .limit(PAGE)
+    .prepare()
+  const ids = db
+    .select({ colony: entry.colony })
+    .from(entry)
+    .groupBy(entry.colony)
+    .orderBy(sql`min(${entry.seq})`)
+    .prepare()
+  const count = db.select({ n: sql<number>`count(*)` }).from(entry).prepare()
+  const add = db
+    .insert(entry)
+    .values({
+      id: value('id'),
+      colony: value('colony'),
+      kind: value('kind'),
+      onDay: value('onDay'),
+      replaces: value('replaces'),
+      recordedAt: value('recordedAt'),
+      recordedBy: value('recordedBy'),
+      payload: value('payload'),
+    })
+    .prepare()
+
+  return {
+    ofColony: (colony) => readable(ofColony.all({ colony })),
+    byId(id) {
+      const row = byId.get({ id })
+      const read = row === undefined ? null : readRow(row)
+      return typeof read === 'string' ? null : read
+    },
+    insert(written, row) {
+      const { lastInsertRowid } = add.run({
+        ...row,
+        id: written.id,
+        kind: written.kind,
+        onDay: written.on,
+        replaces: written.replaces ?? null,
+        payload: canonical(written),
+      })
+      return Number(lastInsertRowid)
+    },
+    page: ({ colony, before, limit }) =>
+      readable(colony === null ? newest.all({ before, limit }) : newestOf.all({ before, limit, colony })),
+    *all() {
+      let after = 0
+      for (;;) {
+        const rows = oldest.all({ after })
+        yield* readable(rows)
+        const last = rows.at(-1)
+        if (last === undefined) return
+        after = last.seq
+      }
+    },
+    colonyIds: () => ids.all().map((r) => r.colony),
+    count: () => count.get()?.n ?? 0,
+  }
+}

@@ -1,0 +1,130 @@
+/** Opens the store: connection, migrations, prepared statements, and the parts put together. */
+import Database from 'better-sqlite3'
+import type { Day } from '../days.ts'
+import type { Plan } from '../recovery/plan-types.ts'
+import { type Protocol, protocolWith } from '../recovery/protocol.ts'
+import { append, type Incoming } from './append.ts'
+import { type Connection, connect } from './connection.ts'
+import { fold, type Journal, journalOf } from './journal.ts'
+import { type MigrateOptions, migrate, pendingMigrations, StoreError } from './migrate.ts'
+import { project, projectionsOf } from './projections.ts'
+import { queriesOf, summaryOf } from './queries.ts'
+import { settingsOf } from './settings.ts'
+import type { ColonySummary, JournalRow, Store } from './types.ts'
+import { verify } from './verify.ts'
+
+export interface OpenOptions extends MigrateOptions {
+  /** False: refuse a database that is not up to date, and one that is not there, instead of changing anything. */
+  migrate?: boolean
+}
+
+/** Throws StoreError, in words for the person at the terminal, when the database cannot be used. */
+export function openStore(file: string, options: OpenOptions = {}): Store {
+  return storeOn(openConnection(file, options))
+}
+
+/** For the other rooms that keep their own tables in the same file. */
+export function openConnection(file: string, options: OpenOptions = {}): Connection {
+  let connection: Connection | undefined
+  try {
+    connection = connect(file, { mustExist: options.migrate === false && file !== ':memory:' })
+    if (options.migrate !== false) migrate(connection.raw, options)
+    else if (pendingMigrations(connection.raw, options.folder).length > 0)
+      throw new StoreError(`${file} is from an older version: start the server once to bring it up to date.`)
+    return connection
+  } catch (error) {
+    connection?.raw.close()
+    throw inWords(error, file)
+  }
+}
+
+function inWords(error: unknown, file: string): unknown {
+  if (!(error instanceof Database.SqliteError)) return error
+  if (error.code === 'SQLITE_NOTADB' || error.code.startsWith('SQLITE_CORRUPT'))
+    return new StoreError(`${file} is damaged or is not a database (${error.message}). Restore a backup.`)
+  if (error.code.startsWith('SQLITE_CANTOPEN'))
+    return new StoreError(`${file} cannot be opened: is it there?`)
+  return error
+}
+
+/** The store on a connection that is up to date. */
+export function storeOn(connection: Connection): Store {
+  const journal = journalOf(connection)
+  const settings = settingsOf(connection, (key) => {
+    if (key === 'protocol') projections.replan()
+  })
+  const protocol = (): Protocol => protocolWith(settings.get('protocol'))
+  const projections = projectionsOf(connection, journal, protocol)
+  const inMemory = (id: string, today: Day): ColonySummary | null => {
+    const { history } = fold(id, journal.ofColony(id))
+    return history === null ? null : summaryOf(project(id, history, today, protocol()).row, remake)
+  }
+  const remake = (id: string): Plan => {
+    const row = queries.byName(id)
+    const made = row === null ? null : inMemory(id, row.asOf)
+    if (made === null) throw new StoreError(`the plan of colony ${id} cannot be read; run "resettle verify"`)
+    return made.plan
+  }
+  const queries = queriesOf(connection, remake)
+  const parts = { connection, journal, projections, idsByTag: queries.idsByTag }
+  const tagged = (row: JournalRow): JournalRow & { tag: string } => ({
+    ...row,
+    tag:
+      queries.byName(row.entry.colony)?.tag ?? fold(row.entry.colony, journal.ofColony(row.entry.colony)).tag,
+  })
+
+  return {
+    append: (raw, { today, ...stamp }) =>
+      append(
+        parts,
+        raw.map((r): Incoming => ({ raw: r, ...stamp })),
+        today,
+      ),
+    load: (lines, today) => append(parts, lines, today),
+    refresh: projections.refresh,
+    colony: (name) => whole(queries.byName(name), journal),
+    colonies: (filter = {}) => queries.list(filter),
+    today(today) {
+      try {
+        projections.refresh(today)
+      } catch (error) {
+        if (!cannotWrite(error)) throw error
+        const open = queries.list({ open: true })
+        return open.map((c) => (c.asOf === today ? c : (inMemory(c.id, today) ?? c))).filter((c) => c.toDo)
+      }
+      return queries.toDo()
+    },
+    checksBetween: queries.checksBetween,
+    yards: queries.yards,
+    tagTaken: queries.tagTaken,
+    entry(id) {
+      const row = journal.byId(id)
+      return row === null ? null : tagged(row)
+    },
+    changes: ({ before = Number.MAX_SAFE_INTEGER, limit = 50, colony = null } = {}) =>
+      journal.page({ before, limit: Math.min(Math.max(limit, 1), 500), colony: colony ?? null }).map(tagged),
+    journal: journal.all,
+    *histories() {
+      for (const id of journal.colonyIds()) {
+        const { history } = fold(id, journal.ofColony(id))
+        if (history !== null) yield { id, history }
+      }
+    },
+    settings,
+    protocol,
+    rebuild: (today) => ({ colonies: projections.rebuild(today), entries: journal.count() }),
+    verify: () => verify(connection, journal, protocol),
+    close: () => connection.raw.close(),
+  }
+}
+
+/** A full disk or a read-only file stops writing; reading goes on. */
+const cannotWrite = (error: unknown): boolean =>
+  error instanceof Database.SqliteError && /^SQLITE_(FULL|READONLY|IOERR|BUSY)/.test(error.code)
+
+function whole(summary: ColonySummary | null, journal: Journal): ReturnType<Store['colony']> {
+  if (summary === null) return null
+  const rows = journal.ofColony(summary.id)
+  const { history } = fold(summary.id, rows)
+  return history === null ? null : { summary, history, journal: rows }
+}

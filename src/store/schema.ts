@@ -1,0 +1,104 @@
+/**
+ * The tables, as drizzle knows them. `entry` is the journal and the only truth; `colony` and `planned_check` are
+ * caches of it, dropped and made again at will; `setting` holds the yard's choices.
+ *
+ * drizzle cannot say STRICT, WITHOUT ROWID, DEFERRABLE or CREATE TRIGGER: migrations/README.md tells how those get
+ * into the SQL, and tests/store/schema.http.test.ts checks that they did. Days are 'YYYY-MM-DD', instants UTC ISO text.
+ */
+import { sql } from 'drizzle-orm'
+import {
+  type AnySQLiteColumn,
+  check,
+  index,
+  integer,
+  primaryKey,
+  sqliteTable,
+  text,
+} from 'drizzle-orm/sqlite-core'
+import type { Action, Phase, Rule } from '../recovery/plan-types.ts'
+
+/** One row an entry, in the order in which they came to be known. Append-only by trigger. */
+export const entry = sqliteTable(
+  'entry',
+  {
+    seq: integer('seq').primaryKey({ autoIncrement: true }),
+    id: text('id').notNull().unique(),
+    /** The colony's id: the id of its first intake entry, whatever name the entry used. */
+    colony: text('colony').notNull(),
+    kind: text('kind').notNull(),
+    onDay: text('on_day').notNull(),
+    /** Checked at the end of the transaction: a batch may correct an entry that comes later in it. */
+    replaces: text('replaces').references((): AnySQLiteColumn => entry.id),
+    recordedAt: text('recorded_at').notNull(),
+    recordedBy: text('recorded_by').notNull(),
+    /** The entry as it was written, colony by the name used then; keys sorted. */
+    payload: text('payload').notNull(),
+  },
+  (t) => [
+    index('entry_by_colony').on(t.colony, t.seq),
+    check('entry_on_day', sql`${t.onDay} GLOB '[12][0-9][0-9][0-9]-[01][0-9]-[0-3][0-9]'`),
+    check('entry_payload', sql`json_valid(${t.payload})`),
+  ],
+)
+
+/** Where each colony stands, with its plan as of a day. No site, no costs: those stay in the journal. */
+export const colony = sqliteTable(
+  'colony',
+  {
+    id: text('id')
+      .primaryKey()
+      .references(() => entry.id),
+    tag: text('tag').notNull(),
+    yard: text('yard').notNull(),
+    stand: text('stand'),
+    removalType: text('removal_type').notNull(),
+    queenAtIntake: text('queen_at_intake').notNull(),
+    intakeOn: text('intake_on').notNull(),
+    removedOn: text('removed_on').notNull(),
+    phase: text('phase').$type<Phase>().notNull(),
+    outcome: text('outcome'),
+    /** The day it left; null while it is in the yard. */
+    closedOn: text('closed_on'),
+    /** The day the plan was made for; of a colony that left, the day it left. */
+    asOf: text('as_of').notNull(),
+    day: integer('day').notNull(),
+    nextRule: text('next_rule').$type<Rule>(),
+    nextOpens: text('next_opens'),
+    nextDue: text('next_due'),
+    nextCloses: text('next_closes'),
+    action: text('action').$type<Action>().notNull(),
+    actionWhy: text('action_why').notNull(),
+    /** 1 when the plan asks for something on its day. */
+    toDo: integer('to_do').notNull(),
+    plan: text('plan').notNull(),
+  },
+  (t) => [
+    index('colony_by_tag').on(sql`${t.tag} COLLATE NOCASE`),
+    index('colony_in_yard').on(t.toDo, t.asOf).where(sql`closed_on IS NULL`),
+    index('colony_by_yard').on(t.yard, t.closedOn),
+  ],
+)
+
+/** Every check still asked of a colony in the yard, for lists by day across colonies. */
+export const plannedCheck = sqliteTable(
+  'planned_check',
+  {
+    colony: text('colony')
+      .notNull()
+      .references(() => colony.id, { onDelete: 'cascade' }),
+    /** Place among the colony's checks, from 0. */
+    place: integer('place').notNull(),
+    rule: text('rule').$type<Rule>().notNull(),
+    opens: text('opens').notNull(),
+    due: text('due').notNull(),
+    closes: text('closes').notNull(),
+    why: text('why').notNull(),
+  },
+  (t) => [primaryKey({ columns: [t.colony, t.place] }), index('planned_check_by_day').on(t.opens, t.closes)],
+)
+
+/** The yard's choices, JSON by key; src/store/settings.ts says which keys there are. */
+export const setting = sqliteTable('setting', {
+  key: text('key').primaryKey(),
+  value: text('value').notNull(),
+})

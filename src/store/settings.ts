@@ -1,0 +1,107 @@
+/**
+ * The yard's choices. One line in SETTINGS makes a new one: its schema and the value it has until somebody chooses.
+ *
+ * The protocol is one of them. Changing it changes plans, so the store makes every plan again in the same transaction.
+ */
+import { eq, sql } from 'drizzle-orm'
+import { z } from 'zod'
+import { type Problem, problemsOf } from '../journal/problem.ts'
+import { protocolOverrides } from '../recovery/protocol.ts'
+import type { Connection } from './connection.ts'
+import { setting } from './schema.ts'
+
+const timeZone = z.string().refine(isZone, 'must be a time zone such as "America/Phoenix"')
+
+function isZone(name: string): boolean {
+  try {
+    new Intl.DateTimeFormat('en', { timeZone: name })
+    return true
+  } catch {
+    return false
+  }
+}
+
+const define = <T>(schema: z.ZodType<T>, fallback: T) => ({ schema, fallback })
+
+export const SETTINGS = {
+  /** IANA name; decides which day is today. Null: the machine's own. */
+  timeZone: define<string | null>(timeZone.nullable(), null),
+  temperature: define<'C' | 'F'>(z.enum(['C', 'F']), 'F'),
+  weight: define<'kg' | 'lb'>(z.enum(['kg', 'lb']), 'lb'),
+  yardName: define<string>(z.string().trim().max(80), ''),
+  /** Removal types this yard added to the built-in ones. */
+  removalTypes: define<string[]>(z.array(z.string().trim().min(1).max(40)).max(100), []),
+  /** What this yard does otherwise than the default protocol. */
+  protocol: define<z.infer<typeof protocolOverrides>>(protocolOverrides, {}),
+}
+
+export type SettingKey = keyof typeof SETTINGS
+export type SettingValue<K extends SettingKey> = (typeof SETTINGS)[K]['fallback']
+
+export interface Settings {
+  /** The value chosen, or the default; a stored value that no longer fits counts as not chosen (verify reports it). */
+  get<K extends SettingKey>(key: K): SettingValue<K>
+  /** Problems with the value, none when it was stored. */
+  set<K extends SettingKey>(key: K, value: SettingValue<K>): Problem[]
+}
+
+/** Reads and writes settings; `changed` runs in the transaction of the write. */
+export function settingsOf(connection: Connection, changed: (key: SettingKey) => void): Settings {
+  const { db } = connection
+  const read = db
+    .select({ value: setting.value })
+    .from(setting)
+    .where(eq(setting.key, sql.placeholder('key')))
+    .prepare()
+  const write = db
+    .insert(setting)
+    .values({ key: sql.placeholder('key'), value: sql.placeholder('value') })
+    .onConflictDoUpdate({ target: setting.key, set: { value: sql`excluded.value` } })
+    .prepare()
+  return {
+    get<K extends SettingKey>(key: K): SettingValue<K> {
+      const { schema, fallback } = SETTINGS[key]
+      const stored = parsed(read.get({ key })?.value)
+      const result = schema.safeParse(stored)
+      return (result.success ? result.data : fallback) as SettingValue<K>
+    },
+    set(key, value) {
+      const result = SETTINGS[key].schema.safeParse(value)
+      if (!result.success) return problemsOf(result.error, value).map((p) => inSetting(key, p))
+      connection.write(() => {
+        write.run({ key, value: JSON.stringify(result.data) })
+        changed(key)
+      })
+      return []
+    },
+  }
+}
+
+const inSetting = (key: SettingKey, p: Problem): Problem => ({
+  ...p,
+  field: p.field === '' ? key : `${key}.${p.field}`,
+})
+
+/** JSON, or undefined where there is none. */
+function parsed(text: string | undefined): unknown {
+  try {
+    return text === undefined ? undefined : JSON.parse(text)
+  } catch {
+    return undefined
+  }
+}
+
+/** Settings in the table that this version does not know or cannot read, a sentence each. */
+export function settingProblems(connection: Connection): string[] {
+  return connection.db
+    .select()
+    .from(setting)
+    .all()
+    .flatMap(({ key, value }) => {
+      const known = Object.hasOwn(SETTINGS, key) ? SETTINGS[key as SettingKey] : undefined
+      if (known === undefined) return [`setting "${key}" is not one this version knows`]
+      return known.schema.safeParse(parsed(value)).success
+        ? []
+        : [`setting "${key}" cannot be read: ${value}`]
+    })
+}

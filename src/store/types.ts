@@ -1,0 +1,139 @@
+/** What the store promises to the rest of the house. */
+import type { Day } from '../days.ts'
+import type { Entry } from '../journal/entry.ts'
+import type { History } from '../journal/history.ts'
+import type { Problem } from '../journal/problem.ts'
+import type { Action, Phase, Plan, Rule } from '../recovery/plan-types.ts'
+import type { Protocol } from '../recovery/protocol.ts'
+import type { Settings } from './settings.ts'
+
+export interface AppendContext {
+  /** The yard's today: an entry dated later is refused, and plans are made as of it. */
+  today: Day
+  /** UTC, ISO. */
+  recordedAt: string
+  /** Who is signed in; the entry's own `by` when left out. */
+  recordedBy?: string
+}
+
+export type AppendResult =
+  /** Ids now in the journal, and ids that were there before with the same content. */
+  | { ok: true; accepted: string[]; already: string[] }
+  /** Nothing was written. Problems number the entries of the batch from 1. */
+  | { ok: false; problems: Problem[] }
+
+export interface JournalRow {
+  /** `entry.colony` is the colony's id. */
+  entry: Entry
+  /** Order in which entries came to be known, from 1, rising. */
+  seq: number
+  recordedAt: string
+  recordedBy: string
+  /** What the entry called its colony: a tag, or an id. An intake always names the tag. */
+  written: string
+}
+
+export interface ColonySummary {
+  id: string
+  tag: string
+  yard: string
+  stand: string | null
+  removalType: string
+  queenAtIntake: string
+  intakeOn: Day
+  removedOn: Day
+  phase: Phase
+  outcome: string | null
+  closedOn: Day | null
+  /** The day the plan is as of; of a colony that left, the day it left. */
+  asOf: Day
+  /** Days since intake on that day. */
+  day: number
+  /** The most urgent check still asked. */
+  nextRule: Rule | null
+  nextOpens: Day | null
+  nextDue: Day | null
+  nextCloses: Day | null
+  action: Action
+  actionWhy: string
+  /** The plan asks for something on that day. */
+  toDo: boolean
+  /** Parsed when first looked at. */
+  readonly plan: Plan
+}
+
+export interface ColonyFilter {
+  open?: boolean | undefined
+  yard?: string | undefined
+  /** Part of a tag, yard, stand or removal type; capitals don't matter. */
+  text?: string | undefined
+}
+
+/** A page of changes, newest first. */
+export interface ChangesPage {
+  /** Only rows with a lower `seq`: the last one of the page before. */
+  before?: number | undefined
+  /** Default 50, at most 500. */
+  limit?: number | undefined
+  /** One colony's id. */
+  colony?: string | undefined
+}
+
+export interface PlannedCheck {
+  colony: string
+  tag: string
+  yard: string
+  stand: string | null
+  rule: Rule
+  opens: Day
+  due: Day
+  closes: Day
+  why: string
+}
+
+/** One entry with who recorded it when: what an export keeps of the journal. */
+export interface JournalLine {
+  raw: unknown
+  recordedAt: string
+  recordedBy: string
+}
+
+export interface VerifyReport {
+  ok: boolean
+  problems: string[]
+  colonies: number
+  entries: number
+}
+
+export interface Store {
+  /** Checks and writes entries, all or none, with the projections of every colony they touch. Safe to repeat. */
+  append(raw: readonly unknown[], context: AppendContext): AppendResult
+  /** The same for whole journals: every line keeps who recorded it when. */
+  load(lines: readonly JournalLine[], today: Day): AppendResult
+  /** Makes the plans of colonies in the yard that are as of another day. Cheap when there are none. Returns how many. */
+  refresh(today: Day): number
+  colony(tagOrId: string): { summary: ColonySummary; history: History; journal: JournalRow[] } | null
+  /** By yard, stand and tag in walking order. */
+  colonies(filter?: ColonyFilter): ColonySummary[]
+  /** Colonies in the yard with something to do on that day, in walking order. */
+  today(today: Day): ColonySummary[]
+  /** Checks asked of colonies in the yard whose window touches these days, by day. */
+  checksBetween(from: Day, to: Day): PlannedCheck[]
+  /** Every yard ever used, with the number of colonies in it now. */
+  yards(): { yard: string; open: number }[]
+  /** True when a colony in the yard has this tag; capitals don't matter. */
+  tagTaken(tag: string): boolean
+  entry(id: string): (JournalRow & { tag: string }) | null
+  changes(page?: ChangesPage): (JournalRow & { tag: string })[]
+  /** The whole journal, oldest first, read in pages so that writing can go on. */
+  journal(): Iterable<JournalRow>
+  /** Every colony with its history, closed ones too. */
+  histories(): Iterable<{ id: string; history: History }>
+  settings: Settings
+  protocol(): Protocol
+  /** Makes all projections again from the journal. */
+  rebuild(today: Day): { colonies: number; entries: number }
+  /** Looks, and changes nothing. */
+  verify(): VerifyReport
+  close(): void
+}

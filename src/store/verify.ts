@@ -1,0 +1,160 @@
+/**
+ * Proves that the database is whole: the file, the references, every entry, the guards, and that the projections are
+ * what a rebuild would make, byte for byte. Looks only; what it finds it says in sentences.
+ */
+import { asc, eq, sql } from 'drizzle-orm'
+import type { Protocol } from '../recovery/protocol.ts'
+import type { Connection } from './connection.ts'
+import { type EntryRow, fold, type Journal, readRow } from './journal.ts'
+import { missingGuards } from './migrate.ts'
+import { type Projected, project } from './projections.ts'
+import { colony, entry, plannedCheck } from './schema.ts'
+import { settingProblems } from './settings.ts'
+import type { VerifyReport } from './types.ts'
+
+/** Enough to see what is wrong; a file full of garbage would fill the screen. */
+const SHOWN = 100
+
+export function verify(connection: Connection, journal: Journal, protocol: () => Protocol): VerifyReport {
+  try {
+    return connection.read(() => {
+      const problems = [
+        ...fileProblems(connection),
+        ...missingGuards(connection.raw).map((g) => `the journal has lost its guard ${g}`),
+        ...settingProblems(connection),
+        ...entryProblems(connection),
+        ...projectionProblems(connection, journal, protocol()),
+      ]
+      const colonies = connection.db.select({ n: sql<number>`count(*)` }).from(colony).get()?.n ?? 0
+      return { ok: problems.length === 0, problems: capped(problems), colonies, entries: journal.count() }
+    })
+  } catch (error) {
+    // A file damaged badly enough makes reading itself fail.
+    const message = error instanceof Error ? error.message : String(error)
+    return { ok: false, problems: [`the file cannot be read through: ${message}`], colonies: 0, entries: 0 }
+  }
+}
+
+const capped = (problems: string[]): string[] =>
+  problems.length <= SHOWN
+    ? problems
+    : [...problems.slice(0, SHOWN), `and ${problems.length - SHOWN} more problems`]
+
+function fileProblems({ raw }: Connection): string[] {
+  const integrity = raw.prepare('PRAGMA integrity_check').pluck().all() as string[]
+  const orphans = raw.pragma('foreign_key_check') as { table: string; rowid: number | null; parent: string }[]
+  return [
+    ...integrity.filter((line) => line !== 'ok').map((line) => `integrity check: ${line}`),
+    ...orphans.map(
+      (o) => `${o.table} row ${o.rowid ?? '?'} refers to a row of ${o.parent} that is not there`,
+    ),
+  ]
+}
+
+/** Walks the journal once, without holding it in memory. */
+function entryProblems({ db, raw }: Connection): string[] {
+  const problems: string[] = []
+  const founders = new Set<string>()
+  const rows = raw.prepare(db.select().from(entry).orderBy(asc(entry.seq)).toSQL().sql)
+  for (const columns of rows.iterate() as IterableIterator<Record<string, unknown>>) {
+    const row = named(columns)
+    const read = readRow(row)
+    if (row.kind === 'intake') founders.add(row.colony)
+    if (typeof read === 'string') problems.push(`${nameOf(row)} ${read}`)
+    else
+      problems.push(
+        ...disagreements(row, read.entry).map(
+          (field) => `${nameOf(row)}: ${field} disagrees with its payload`,
+        ),
+      )
+    if (!founders.has(row.colony))
+      problems.push(`${nameOf(row)} belongs to a colony without an intake: ${row.colony}`)
+  }
+  return problems
+}
+
+const nameOf = (row: EntryRow): string => `entry ${row.seq} (${row.id})`
+
+/** A raw row's columns by drizzle's keys. */
+const named = (c: Record<string, unknown>): EntryRow => ({
+  seq: Number(c.seq),
+  id: String(c.id),
+  colony: String(c.colony),
+  kind: String(c.kind),
+  onDay: String(c.on_day),
+  replaces: c.replaces === null ? null : String(c.replaces),
+  recordedAt: String(c.recorded_at),
+  recordedBy: String(c.recorded_by),
+  payload: String(c.payload),
+})
+
+function disagreements(
+  row: EntryRow,
+  e: { id: string; kind: string; on: string; replaces?: string | undefined },
+): string[] {
+  const pairs = {
+    id: [row.id, e.id],
+    kind: [row.kind, e.kind],
+    day: [row.onDay, e.on],
+    replaces: [row.replaces, e.replaces ?? null],
+  }
+  return Object.entries(pairs).flatMap(([field, [column, said]]) => (column === said ? [] : [field]))
+}
+
+/** Every colony, and every row of the projections, whichever there is too many of. */
+function projectionProblems({ db }: Connection, journal: Journal, protocol: Protocol): string[] {
+  const rowOf = db
+    .select()
+    .from(colony)
+    .where(eq(colony.id, sql.placeholder('id')))
+    .prepare()
+  const checksOf = db
+    .select()
+    .from(plannedCheck)
+    .where(eq(plannedCheck.colony, sql.placeholder('id')))
+    .orderBy(asc(plannedCheck.place))
+    .prepare()
+  const ids = new Set([
+    ...journal.colonyIds(),
+    ...db
+      .select({ id: colony.id })
+      .from(colony)
+      .all()
+      .map((r) => r.id),
+  ])
+  const problems: string[] = []
+  const tags = new Map<string, string>()
+  for (const id of ids) {
+    const row = rowOf.get({ id })
+    const { history, tag } = fold(id, journal.ofColony(id))
+    // A plan is as of the day it was made; a row that is missing is wrong on any day.
+    const expected = history === null ? null : project(id, history, row?.asOf ?? history.intake.on, protocol)
+    const actual = row === undefined ? null : { row, checks: checksOf.all({ id }) }
+    const differs = difference(expected, actual)
+    if (differs !== null)
+      problems.push(`colony ${row?.tag ?? tag}: ${differs}; "resettle rebuild" makes it again`)
+    if (history !== null && history.outcome === null) {
+      const twin = tags.get(tag.toLowerCase())
+      if (twin !== undefined) problems.push(`two colonies in the yard have the tag ${tag}: ${twin} and ${id}`)
+      tags.set(tag.toLowerCase(), id)
+    }
+  }
+  return problems
+}
+
+/** What a rebuild would change, or null. */
+function difference(expected: Projected | null, actual: Projected | null): string | null {
+  if (expected === null || actual === null)
+    return expected === actual
+      ? null
+      : actual === null
+        ? 'has no projection'
+        : 'has a projection but no intake'
+  const fields = Object.keys(expected.row).filter(
+    (k) => expected.row[k as keyof Projected['row']] !== actual.row[k as keyof Projected['row']],
+  )
+  if (fields.length > 0) return `its projection differs from a rebuild in ${fields.join(', ')}`
+  return JSON.stringify(expected.checks) === JSON.stringify(actual.checks)
+    ? null
+    : 'its planned checks differ from a rebuild'
+}
