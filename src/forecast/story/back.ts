@@ -1,0 +1,82 @@
+/** The way back: what is seen later tells of earlier days too. */
+import { type Row, TALLY } from './night.ts'
+import { STATES } from './state.ts'
+import type { Link, Shares, Walk } from './walk.ts'
+
+export interface Hindsight {
+  /** Shares at nightfall of each day, given everything known today. */
+  byDay: Shares[]
+  /** The same on the removal day, before anything was seen. */
+  start: Shares
+  /** Expected number of steps that decided each thing in {@link TALLY}. */
+  tallies: number[]
+}
+
+function ahead(row: Row, later: Float64Array): number {
+  let sum = 0
+  for (let k = 0; k < row.to.length; k++) sum += (row.p[k] ?? 0) * (later[row.to[k] ?? 0] ?? 0)
+  return sum
+}
+
+const weighed = (shares: Shares, later: Float64Array): Shares => {
+  const w = shares.w.map((x, i) => x * (later[shares.states[i] ?? 0] ?? 0))
+  const total = w.reduce((a, b) => a + b, 0)
+  return { states: shares.states, w: total > 0 ? w.map((x) => x / total) : w }
+}
+
+/** How likely everything after the link is, for each state before it; scaled so that its greatest is 1. */
+function oneBack(link: Link, later: Float64Array): Float64Array {
+  const out = new Float64Array(STATES)
+  let most = 0
+  for (const s of link.before.states) {
+    const go = link.row === null ? (later[s] ?? 0) : ahead(link.row(s), later)
+    const b = (link.chance?.(s) ?? 1) * go
+    out[s] = b
+    if (b > most) most = b
+  }
+  if (most > 0) for (const s of link.before.states) out[s] = (out[s] ?? 0) / most
+  return out
+}
+
+function count(link: Link, later: Float64Array, tallies: number[]): void {
+  const { row } = link
+  if (row === null) return
+  const found = new Array<number>(tallies.length).fill(0)
+  let total = 0
+  link.before.states.forEach((s, i) => {
+    const w = (link.before.w[i] ?? 0) * (link.chance?.(s) ?? 1)
+    const r = row(s)
+    for (let k = 0; k < r.to.length; k++) {
+      const x = w * (r.p[k] ?? 0) * (later[r.to[k] ?? 0] ?? 0)
+      total += x
+      const what = r.tally[k] ?? TALLY.none
+      if (what !== TALLY.none) found[what] = (found[what] ?? 0) + x
+    }
+  })
+  if (total > 0)
+    found.forEach((x, what) => {
+      tallies[what] = (tallies[what] ?? 0) + x / total
+    })
+}
+
+/** Everything known today, brought to bear on every day of the walk. */
+export function hindsight(walked: Walk): Hindsight {
+  const lastLook = walked.links.findLastIndex((l) => l.chance !== null)
+  const byDay = [...walked.byDay]
+  const tallies = new Array<number>(Object.keys(TALLY).length).fill(0)
+  let later: Float64Array = new Float64Array(STATES).fill(1)
+  for (let i = walked.links.length - 1; i >= 0; i--) {
+    const link = walked.links[i]
+    if (link === undefined) continue
+    // After the last thing seen nothing looks back, so those days stand as they are.
+    if (i > lastLook) continue
+    // Nightfall of a day is after its last step.
+    if (walked.links[i + 1]?.t !== link.t) byDay[link.t] = weighed(link.after, later)
+    count(link, later, tallies)
+    later = oneBack(link, later)
+  }
+  const first = walked.links.findIndex((l) => l.t > 0)
+  // Day 0 without any step of its own has no link: its nightfall is the start.
+  if (lastLook >= 0 && first === 0) byDay[0] = weighed(walked.start, later)
+  return { byDay, start: lastLook < 0 ? walked.start : weighed(walked.start, later), tallies }
+}

@@ -1,0 +1,199 @@
+/**
+ * Follows all stories at once, day by day, and back again: the shares of every state on every day, given everything seen.
+ *
+ * This is the forward-backward sum over a finite chain (Rabiner 1989, Proc. IEEE 77:257-286): exact, since every story is
+ * in it and none is cut off, however small its share.
+ */
+import type { Intake } from '../../journal/entry.ts'
+import type { StandingEntry } from '../../journal/history.ts'
+import type { Rates } from '../rates.ts'
+import { type Around, nightKey } from './around.ts'
+import { type Sighting, sightingsOf } from './look.ts'
+import { freed, nightFrom, type Row, TALLY } from './night.ts'
+import { startingStories, type Weights } from './start.ts'
+import { pack, Q, STATE, STATES } from './state.ts'
+import { type DayOfStory, GIVEN_CELL_DAYS, type Step } from './steps.ts'
+import { type Tables, tablesOf } from './tables.ts'
+
+/** Shares of states: the state numbers that occur and their weights, side by side. */
+export interface Shares {
+  states: Int16Array
+  w: Float64Array
+}
+
+/** Rates with everything worked out from them that colonies have in common. Make one and use it for the whole yard. */
+export interface Model {
+  rates: Rates
+  tables: Tables
+  /** Nights already worked out: by what is around, then by state. */
+  nights: Map<string, (Row | undefined)[]>
+}
+
+export const modelOf = (rates: Rates): Model => ({ rates, tables: tablesOf(rates), nights: new Map() })
+
+function nightRows(model: Model, around: Around): (Row | undefined)[] {
+  const key = nightKey(around)
+  const known = model.nights.get(key)
+  if (known !== undefined) return known
+  const rows = new Array<Row | undefined>(STATES)
+  model.nights.set(key, rows)
+  return rows
+}
+
+function rowOf(model: Model, rows: (Row | undefined)[], around: Around, s: number): Row {
+  const known = rows[s]
+  if (known !== undefined) return known
+  const state = STATE[s]
+  if (state === undefined) throw new RangeError(`rowOf: no state ${s}`)
+  const row = nightFrom(state, around, model.rates, model.tables)
+  rows[s] = row
+  return row
+}
+
+/** Work space, used again and again. */
+const sum = new Float64Array(STATES)
+const touched = new Int16Array(STATES)
+
+/** Shares after a step in which each state leads to a row of others. */
+export function spread(from: Shares, row: (s: number) => Row): Shares {
+  let n = 0
+  for (let i = 0; i < from.states.length; i++) {
+    const w = from.w[i] ?? 0
+    if (w === 0) continue
+    const { to, p } = row(from.states[i] ?? 0)
+    for (let k = 0; k < to.length; k++) {
+      const s = to[k] ?? 0
+      const add = w * (p[k] ?? 0)
+      if (sum[s] === 0 && add > 0) touched[n++] = s
+      sum[s] = (sum[s] ?? 0) + add
+    }
+  }
+  const states = touched.slice(0, n)
+  const w = new Float64Array(n)
+  for (let k = 0; k < n; k++) {
+    const s = states[k] ?? 0
+    w[k] = sum[s] ?? 0
+    sum[s] = 0
+  }
+  return { states, w }
+}
+
+/** One night on. */
+export function nightAfter(model: Model, from: Shares, around: Around): Shares {
+  const rows = nightRows(model, around)
+  return spread(from, (s) => rowOf(model, rows, around, s))
+}
+
+/** What an act does to a state. The weight of 'found dead' and the like is in {@link actChance}. */
+export function actRow(s: number, step: Step & { kind: 'act' }, around: Around, rates: Rates): Row {
+  const state = STATE[s]
+  if (state === undefined) throw new RangeError(`actRow: no state ${s}`)
+  const only = (to: number): Row => ({ to: [to], p: [1], tally: [TALLY.none] })
+  const { stage, age, old } = state
+  switch (step.act) {
+    case 'cage':
+      return only(pack(stage, age, old, true))
+    case 'free':
+      return freed(state, around.cage, rates)
+    case 'open-cage':
+      return state.caged ? freed(state, around.cage, rates) : only(s)
+    case 'cage-lost':
+      return only(pack(stage, age, old, false))
+    case 'still-caged':
+      return only(s)
+    case 'cell': {
+      if (stage !== Q.none || state.caged) return only(s)
+      const p = GIVEN_CELL_DAYS.map(([, w]) => w * rates.givenCellTakes)
+      return {
+        to: [s, ...GIVEN_CELL_DAYS.map(([left]) => pack(Q.raising, left, old, false))],
+        p: [1 - rates.givenCellTakes, ...p],
+        tally: [0, ...p.map(() => TALLY.none)],
+      }
+    }
+  }
+}
+
+/** How likely a cage is found so. A caged queen found dead or attacked points to another queen (Esoteria 16); judgement. */
+export function actChance(s: number, step: Step & { kind: 'act' }): number {
+  const state = STATE[s]
+  if (state === undefined) return 0
+  const other = state.stage === Q.laying || state.stage === Q.settling || state.stage === Q.virgin
+  if (step.act === 'still-caged') return state.caged ? 1 : 0.001
+  if (step.act === 'cage-lost') {
+    if (!state.caged) return state.stage === Q.none ? 0.1 : 0.01
+    return other ? 0.3 : 0.04
+  }
+  return 1
+}
+
+const sharesOf = (weights: Weights): Shares => ({
+  states: Int16Array.from(weights.keys()),
+  w: Float64Array.from(weights.values()),
+})
+
+function scaled(shares: Shares, chance: (s: number) => number): { shares: Shares; total: number } {
+  const w = shares.w.map((x, i) => x * chance(shares.states[i] ?? 0))
+  const total = w.reduce((a, b) => a + b, 0)
+  return { shares: { states: shares.states, w: total > 0 ? w.map((x) => x / total) : w }, total }
+}
+
+/** One step of the walk, kept for the way back. */
+export interface Link {
+  t: number
+  kind: 'night' | 'look' | 'act'
+  sightings: readonly Sighting[]
+  /** The entry the link comes from; null for nights. */
+  entry: StandingEntry | null
+  /** Where a state leads, for nights and acts. */
+  row: ((s: number) => Row) | null
+  /** How likely what was seen is, for looks and acts. */
+  chance: ((s: number) => number) | null
+  before: Shares
+  after: Shares
+}
+
+export interface Walk {
+  start: Shares
+  links: Link[]
+  /** Shares at nightfall of each day, given what was known by then. */
+  byDay: Shares[]
+  /** Natural logarithm of the chance of everything seen. */
+  logChance: number
+}
+
+/** Forward through the days. */
+export function walk(model: Model, intake: Intake, days: readonly DayOfStory[]): Walk {
+  const { rates, tables } = model
+  let now = sharesOf(startingStories(intake, rates))
+  const start = now
+  const links: Link[] = []
+  const byDay: Shares[] = []
+  let logChance = 0
+  for (const { t, around, atTheLook, steps } of days) {
+    if (t > 0) {
+      const rows = nightRows(model, around)
+      const row = (s: number): Row => rowOf(model, rows, around, s)
+      const after = spread(now, row)
+      links.push({ t, kind: 'night', sightings: [], entry: null, row, chance: null, before: now, after })
+      now = after
+    }
+    for (const step of steps) {
+      const sightings = step.kind === 'look' ? sightingsOf(step.entry, atTheLook, rates, tables) : []
+      const chance =
+        step.kind === 'look'
+          ? (s: number): number => {
+              const state = STATE[s]
+              return state === undefined ? 0 : sightings.reduce((p, x) => p * x.chance(state), 1)
+            }
+          : (s: number): number => actChance(s, step)
+      const row = step.kind === 'act' ? (s: number): Row => actRow(s, step, around, rates) : null
+      const seen = scaled(now, chance)
+      logChance += Math.log(seen.total)
+      const after = row === null ? seen.shares : spread(seen.shares, row)
+      links.push({ t, kind: step.kind, sightings, entry: step.entry, row, chance, before: now, after })
+      now = after
+    }
+    byDay.push(now)
+  }
+  return { start, links, byDay, logChance }
+}
