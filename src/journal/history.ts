@@ -63,10 +63,18 @@ export function replacements(entries: readonly Entry[]): Map<string, Entry> {
 /** The entries that stand, in order. */
 export function standing(entries: readonly Entry[]): StandingEntry[] {
   const replaced = replacements(entries)
-  const kept = entries.filter((e): e is StandingEntry => {
-    if (e.kind === 'withdrawal' || replaced.has(e.id)) return false
-    return e.replaces === undefined || replaced.get(e.replaces) === e
-  })
+  const byId = new Map(entries.map((e) => [e.id, e]))
+  // A correction of a correction that lost to a rival, or was withdrawn with its line, does not stand either. Ends on
+  // any input: in a ring of replacements every entry is replaced, and only one link into an entry can have won.
+  const won = (e: Entry): boolean => {
+    if (e.replaces === undefined) return true
+    if (replaced.get(e.replaces) !== e) return false
+    const target = byId.get(e.replaces)
+    return target === undefined || won(target)
+  }
+  const kept = entries.filter(
+    (e): e is StandingEntry => e.kind !== 'withdrawal' && !replaced.has(e.id) && won(e),
+  )
   return kept.sort(inOrder)
 }
 

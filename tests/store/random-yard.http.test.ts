@@ -1,0 +1,67 @@
+/** A long random season through the front door: the projections are what a rebuild makes of the journal. */
+import { expect, test } from 'vitest'
+import { addDays } from '../../src/days.ts'
+import { openConnection, storeOn } from '../../src/store/index.ts'
+import { projectionBytes } from './helpers.ts'
+import { byDay, Dice, type Entered, randomFrom, story } from './yard.ts'
+
+const START = '2026-02-01'
+const ENTRIES = 10_000
+
+function season(seed: number): Entered[] {
+  const dice = new Dice(randomFrom(seed))
+  const until = addDays(START, 200)
+  const entered: Entered[] = []
+  for (let n = 1; entered.length < ENTRIES; n++)
+    entered.push(
+      ...story(dice, {
+        tag: `R-${n}`,
+        intakeOn: addDays(START, dice.int(0, 190)),
+        until,
+        stay: dice.int(3, 60),
+      }),
+    )
+  return entered.slice(0, ENTRIES)
+}
+
+test('10,000 random valid entries: the projections equal a rebuild, byte for byte', {
+  timeout: 120_000,
+}, () => {
+  const connection = openConnection(':memory:')
+  const store = storeOn(connection)
+  const entered = season(20260201)
+  let last = START
+  for (const { day, entries } of byDay(entered)) {
+    const result = store.append(entries, { today: day, recordedAt: `${day}T18:00:00.000Z` })
+    expect(result.ok ? [] : result.problems).toEqual([])
+    last = day
+  }
+  expect(connection.raw.prepare('SELECT count(*) FROM entry').pluck().get()).toBe(ENTRIES)
+  // Each colony's plan is as of the day it was last touched: verify rebuilds every one as of its own day.
+  expect(store.verify()).toMatchObject({ ok: true, problems: [], entries: ENTRIES })
+
+  expect(store.refresh(last)).toBeGreaterThan(0)
+  expect(store.refresh(last)).toBe(0)
+  const grown = projectionBytes(connection)
+  const made = store.rebuild(last)
+  expect(projectionBytes(connection)).toBe(grown)
+  expect(made.entries).toBe(ENTRIES)
+  expect(made.colonies).toBeGreaterThan(300)
+
+  // The yard covers what it should: colonies there and gone, and corrections.
+  expect(store.colonies({ open: true }).length).toBeGreaterThan(20)
+  expect(new Set(store.colonies({ open: false }).map((c) => c.outcome)).size).toBe(5)
+
+  // Carried to another database line by line, it is the same yard.
+  const copy = openConnection(':memory:')
+  const copied = storeOn(copy)
+  const lines = [...store.journal()].map(({ entry, written, recordedAt, recordedBy }) => ({
+    raw: { ...entry, colony: written },
+    recordedAt,
+    recordedBy,
+  }))
+  expect(copied.load(lines, last)).toMatchObject({ ok: true })
+  expect(projectionBytes(copy)).toBe(grown)
+  copied.close()
+  store.close()
+})
