@@ -22,6 +22,7 @@ const temper = z
   .min(1, 'must be 1 (calm) to 5 (fierce)')
   .max(5, 'must be 1 (calm) to 5 (fierce)')
   .optional()
+const hours = z.number().min(0, 'must not be negative').max(240, 'must be at most 240 hours')
 const cost = z.number().min(0, 'must not be negative').max(100_000).optional()
 /** The tag painted on the box. */
 export const tag = text(40).regex(
@@ -89,7 +90,7 @@ export const intake = z.strictObject({
     /** Day of the removal; the day of intake when left out. */
     removedOn: day.optional(),
     outdoorC: z.number().min(-30).max(60).optional(),
-    hoursOpenToBoxed: z.number().min(0).max(240).optional(),
+    hoursOpenToBoxed: hours.optional(),
     method: z.enum(METHODS).optional(),
     sprayed: z.enum(['yes', 'no', 'unknown']).optional(),
     /** Where from. Private: never shown to helpers or exported without asking. */
@@ -102,6 +103,8 @@ export const intake = z.strictObject({
   brood: z
     .strictObject({ eggs: frames.optional(), open: frames.optional(), capped: frames.optional() })
     .optional(),
+  /** Hours from opening to boxed may stand here as well as in `removal`; read both through `hoursOpenToBoxed`. */
+  hoursOpenToBoxed: hours.optional(),
   broodCare: z.enum(['closed-chest', 'open-air']).optional(),
   queenCells: z.enum(['none', 'open', 'capped']).optional(),
   bees: z
@@ -212,6 +215,10 @@ export type Outcome = z.infer<typeof outcome>
 export type Note = z.infer<typeof noteEntry>
 export type Withdrawal = z.infer<typeof withdrawal>
 export type Entry = z.infer<typeof entry>
+/** Hours from opening the cavity to the bees being boxed, wherever it was written. */
+export const hoursOpenToBoxed = (e: Intake): number | undefined =>
+  e.removal.hoursOpenToBoxed ?? e.hoursOpenToBoxed
+
 export type EntryKind = Entry['kind']
 export type Gift = Given['what']
 export const ENTRY_KINDS = entry.options.map((o) => o.shape.kind.value)

@@ -4,7 +4,6 @@ import {
   EMERGENCE_AFTER_LOSS,
   EMERGENCE_AFTER_LOSS_HARD,
   FIRST_EGG_AFTER_EMERGENCE,
-  OLDEST_FOR_QUEEN,
   QUIET_BEFORE_EMERGENCE,
   RIPE_CELL_EMERGES,
   VIRGIN_AGE_WHEN_GIVEN,
@@ -26,7 +25,11 @@ export interface Emergence {
 export function emergenceAfterLoss(queenless: Day, lastEgg: Day): Span {
   const earliest = addDays(queenless, EMERGENCE_AFTER_LOSS.earliest)
   const latest = later(earliest, addDays(lastEgg, EMERGENCE_AFTER_LOSS.latest))
-  return { earliest, likely: clamp(addDays(queenless, EMERGENCE_AFTER_LOSS.likely), earliest, latest), latest }
+  return {
+    earliest,
+    likely: clamp(addDays(queenless, EMERGENCE_AFTER_LOSS.likely), earliest, latest),
+    latest,
+  }
 }
 
 /** A ripe cell put in on that day; any capped cell emerges within eight days. */
@@ -56,11 +59,14 @@ function allowedByHardLimits(stage: CellStage, seenOn: Day, q: Day): DayRange | 
     from: addDays(q, EMERGENCE_AFTER_LOSS_HARD.earliest),
     to: addDays(q, EMERGENCE_AFTER_LOSS_HARD.latest),
   }
-  if (stage === 'emerged') return seenOn < window.from ? null : overlap(window, { from: window.from, to: seenOn })
+  if (stage === 'emerged')
+    return seenOn < window.from ? null : overlap(window, { from: window.from, to: seenOn })
   if (stage === 'open') {
     // An open cell is younger than the slowest capping; its queen stays sealed at least five days after today.
     const lastOpen = addDays(q, HARD.queenCap[1])
-    return seenOn > lastOpen ? null : overlap(window, { from: addDays(seenOn, HARD.queenSealed[0]), to: window.to })
+    return seenOn > lastOpen
+      ? null
+      : overlap(window, { from: addDays(seenOn, HARD.queenSealed[0]), to: window.to })
   }
   return overlap(window, { from: seenOn, to: addDays(seenOn, HARD.queenSealed[1]) })
 }
@@ -84,24 +90,27 @@ const spanOf = (r: DayRange, likely: Day): Span => ({
 })
 
 /**
- * Emergence from a first sighting of cells. `sources` are the brood they can come from; `layerHere` when a queen may
- * have laid in this box since intake, so that nothing but the cell's own age limits the span.
+ * Emergence from a first sighting of cells.
+ *
+ * @param sources brood the cells can come from
+ * @param aliveOn last day on which a queen is known to have been here alive; she may have laid after it, so then only
+ *   the cell's own age limits the late end. Null when none is known of since the removal.
  */
 export function emergenceFromCells(
   stage: CellStage,
   seenOn: Day,
   sources: readonly Source[],
-  layerHere: boolean,
+  aliveOn: Day | null,
 ): Emergence {
   const own = allowedBy(stage, seenOn)
-  const young = sources.filter((s) => s.young && s.lastEgg <= seenOn)
-  const pieces = young.flatMap((s) => {
-    const source = {
-      from: addDays(s.lastEgg, QUEEN.emerge - OLDEST_FOR_QUEEN),
-      to: addDays(s.lastEgg, QUEEN.emerge),
-    }
-    const both = overlap(own, source)
-    return both === null ? [] : [{ ...both, likely: addDays(s.lastEgg, EMERGENCE_AFTER_LOSS.likely) }]
+  const young = sources.filter(
+    (s) => s.young && s.lastEgg <= seenOn && (aliveOn === null || s.lastEgg >= aliveOn),
+  )
+  const possible = young.map((s) => emergenceAfterLoss(s.lastEgg, s.lastEgg))
+  if (aliveOn !== null) possible.push({ ...emergenceAfterLoss(aliveOn, aliveOn), latest: own.to })
+  const pieces = possible.flatMap((p) => {
+    const both = p.earliest > p.latest ? null : overlap(own, { from: p.earliest, to: p.latest })
+    return both === null ? [] : [{ ...both, likely: p.likely }]
   })
   const [first, ...rest] = pieces
   if (first !== undefined) {
@@ -109,7 +118,8 @@ export function emergenceFromCells(
     const to = rest.reduce((d, p) => later(d, p.to), first.to)
     return { span: spanOf({ from, to }, first.likely), surprise: null }
   }
-  if (layerHere || sources.length === 0) return { span: spanOf(own, middle(own)), surprise: null }
+  // Cells beside a living queen (supersedure, swarming) or from before the removal: nothing but their age counts.
+  if (aliveOn !== null || sources.length === 0) return { span: spanOf(own, middle(own)), surprise: null }
   for (const s of young) {
     const hard = allowedByHardLimits(stage, seenOn, s.lastEgg)
     if (hard !== null) return { span: spanOf(hard, hard.from), surprise: null }

@@ -53,7 +53,11 @@ export interface Conclusive {
   capped: boolean
 }
 
-const LAST = { eggs: WORKER_EGG_LAID.eggs.first, open: WORKER_EGG_LAID.open.first, capped: WORKER_EGG_LAID.capped.first }
+const LAST = {
+  eggs: WORKER_EGG_LAID.eggs.first,
+  open: WORKER_EGG_LAID.open.first,
+  capped: WORKER_EGG_LAID.capped.first,
+}
 
 /** The last egg day of the latest source, or null without any. */
 export const lastEggOf = (sources: readonly Source[]): Day | null =>
@@ -63,7 +67,11 @@ export const lastEggOf = (sources: readonly Source[]): Day | null =>
 export function horizonOf(sources: readonly Source[]): Horizon {
   const last = lastEggOf(sources)
   if (last === null) return { eggs: null, open: null, capped: null }
-  return { eggs: addDays(last, LAST.eggs), open: addDays(last, LAST.open), capped: addDays(last, LAST.capped) }
+  return {
+    eggs: addDays(last, LAST.eggs),
+    open: addDays(last, LAST.open),
+    capped: addDays(last, LAST.capped),
+  }
 }
 
 /** Which sightings of this inspection can only be a new layer's, were they made. */

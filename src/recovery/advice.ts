@@ -1,0 +1,142 @@
+/**
+ * One thing to do today, and why. Urgency: a closing biological window or an action rung of the ladder, then
+ * overdue, due and open questions; in quiet time the lid stays on.
+ */
+import { TEST_FRAME_IGNORED_AFTER } from '../biology/queen-rearing.ts'
+import { type Day, daysBetween, inWords } from '../days.ts'
+import { lookedLately } from './derived-asks.ts'
+import { frameCount } from './fold/strength.ts'
+import type { Action, Advice, DayRange, Readiness, Rule } from './plan-types.ts'
+import { type Ask, type State, statusOn } from './state.ts'
+
+/** Questions answered at an open box, most telling first. */
+const OPEN_BOX: readonly Rule[] = [
+  'telling-visit',
+  'cells-on-egg-frame',
+  'recheck-eggs',
+  'new-queen-eggs',
+  'eggs-after-introduction',
+  'laying-workers',
+  'worker-brood',
+]
+/** Done at an open box too, but never a reason to open one before it is due. */
+const WHEN_DUE: readonly Rule[] = ['comb-ties', 'mite-wash']
+const LID_ON: readonly Rule[] = ['outside-look', 'welfare']
+
+export function adviceOn(s: State, today: Day, quiet: DayRange | null, readiness: Readiness): Advice {
+  if (s.history.outcome !== null)
+    return { action: 'none', why: `The colony left the yard on ${inWords(s.history.outcome.on)}.` }
+  if (s.diseaseLook?.suspected === true)
+    return {
+      action: 'call-inspector',
+      why: `Brood disease was suspected on ${inWords(s.diseaseLook.on)}: close up, do not move or unite it, take no brood from it, and call the apiary inspector. Local codes decide.`,
+    }
+  const actionable = (rule: Rule): Ask | undefined => {
+    const ask = s.pending(rule)
+    return ask !== undefined && today >= ask.opens ? ask : undefined
+  }
+  return (
+    ladderAdvice(s, today, quiet, actionable) ??
+    cageAdvice(s, today, actionable) ??
+    openAdvice(today, quiet, actionable) ??
+    moveAdvice(readiness) ??
+    routineAdvice(s, today, quiet, actionable)
+  )
+}
+
+type Actionable = (rule: Rule) => Ask | undefined
+
+function ladderAdvice(s: State, today: Day, quiet: DayRange | null, actionable: Actionable): Advice | null {
+  if (s.queen.is === 'laying-workers')
+    return {
+      action: 'unite',
+      why: 'Laying workers: unite with a strong queenright colony, after a look for brood disease. A bought queen would be killed.',
+    }
+  const weak = actionable('unite-or-boost')
+  if (weak !== undefined && !isQuiet(today, quiet)) {
+    const few = s.strength !== null && s.strength.frames < s.protocol.minFramesOfBees
+    const rungTwoFailed = s.queen.is === 'none' && s.queen.failed === 'bought'
+    if (few || rungTwoFailed)
+      return {
+        action: 'unite',
+        why:
+          few && s.strength !== null && !rungTwoFailed
+            ? `Only ${frameCount(s.strength.frames)}: unite it with a queenright colony, or add a frame of capped brood. Look for brood disease first.`
+            : weak.why,
+      }
+  }
+  const frame = actionable('egg-frame')
+  if (frame !== undefined) {
+    if (daysBetween(s.lastYoungBrood, today) <= TEST_FRAME_IGNORED_AFTER)
+      return { action: 'give-egg-frame', why: frame.why }
+    return {
+      action: 'buy-queen',
+      why: 'More than a month without young brood: a frame of eggs may be ignored. Look for a virgin and for cells, then introduce a mated queen.',
+    }
+  }
+  const buy = actionable('buy-queen')
+  return buy === undefined ? null : { action: 'buy-queen', why: buy.why }
+}
+
+function cageAdvice(s: State, today: Day, actionable: Actionable): Advice | null {
+  const ask = actionable('queen-release')
+  if (ask === undefined) return null
+  if (s.queen.is !== 'caged') return { action: 'release-queen', why: ask.why }
+  const still = s.queen.stillCagedOn
+  const why =
+    still === null
+      ? ask.why
+      : `Still in her cage on ${inWords(still)}, ${daysBetween(s.queen.since, today)} days after it went in: let her out by hand if the bees on the cage are calm; if they cling and bite, wait a day.`
+  return { action: 'release-queen', why }
+}
+
+const isQuiet = (today: Day, quiet: DayRange | null): boolean =>
+  quiet !== null && today >= quiet.from && today <= quiet.to
+
+function openAdvice(today: Day, quiet: DayRange | null, actionable: Actionable): Advice | null {
+  if (isQuiet(today, quiet)) return null
+  const asked = OPEN_BOX.flatMap((rule) => actionable(rule) ?? []).filter((a) => !lookedLately(a, today))
+  const urgent = asked.find((a) => today > a.closes) ?? asked[0]
+  return urgent === undefined ? null : { action: 'open-and-look', why: urgent.why }
+}
+
+function moveAdvice(readiness: Readiness): Advice | null {
+  if (!readiness.ready) return null
+  return {
+    action: 'move-out',
+    why: 'The hold is over and every condition is met: a last disease look, and it may go.',
+  }
+}
+
+function routineAdvice(s: State, today: Day, quiet: DayRange | null, actionable: Actionable): Advice {
+  const still = isQuiet(today, quiet)
+  const chores = still ? [] : WHEN_DUE.flatMap((rule) => actionable(rule) ?? []).filter((a) => today >= a.due)
+  const lid = LID_ON.flatMap((rule) => actionable(rule) ?? [])
+  const chore = chores[0]
+  if (chore !== undefined) return { action: 'open-and-look', why: chore.why }
+  const look = lid[0]
+  if (look !== undefined) return { action: 'outside-look', why: quietNote(look.why, still, quiet) }
+  if (still && quiet !== null)
+    return {
+      action: 'leave-alone',
+      why: `Leave the lid on until ${inWords(quiet.to)}: a young queen is emerging, maturing or mating.`,
+    }
+  const next = nextAsk(s, today)
+  return {
+    action: 'leave-alone',
+    why:
+      next === null ? 'Nothing is asked of this colony now.' : `Leave it alone until ${inWords(next.opens)}.`,
+  }
+}
+
+const quietNote = (why: string, still: boolean, quiet: DayRange | null): string =>
+  still && quiet !== null ? `${why} Lid on: quiet time until ${inWords(quiet.to)}.` : why
+
+/** The next question to open, move-out apart. */
+function nextAsk(s: State, today: Day): Ask | null {
+  const waiting = s.asks.filter((a) => statusOn(a, today) === 'waiting' && a.rule !== 'move-out')
+  return waiting.reduce<Ask | null>((first, a) => (first === null || a.opens < first.opens ? a : first), null)
+}
+
+export const isOpenBox = (action: Action): boolean =>
+  action !== 'none' && action !== 'leave-alone' && action !== 'outside-look' && action !== 'call-inspector'

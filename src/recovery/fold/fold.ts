@@ -1,0 +1,69 @@
+/** Reads a history in order into a state. One entry, one step; every visit also answers "has anybody looked?" */
+import type { Day } from '../../days.ts'
+import { inWords } from '../../days.ts'
+import type { History, StandingEntry } from '../../journal/history.ts'
+import type { Protocol } from '../protocol.ts'
+import { State } from '../state.ts'
+import { give, lookAtCage, washMites } from './act.ts'
+import { begin } from './begin.ts'
+import { inspect } from './inspect.ts'
+
+export function fold(history: History, protocol: Protocol): State {
+  const s = new State(history, protocol)
+  begin(s)
+  askWelfare(s, history.intake.on)
+  for (const e of history.entries.slice(1)) step(s, e)
+  return s
+}
+
+const VISITS: ReadonlySet<string> = new Set([
+  'inspection',
+  'given',
+  'queen-cage',
+  'ties-removed',
+  'mite-wash',
+  'move',
+])
+
+function step(s: State, e: StandingEntry): void {
+  if (VISITS.has(e.kind)) visited(s, e.on)
+  switch (e.kind) {
+    case 'inspection':
+      inspect(s, e)
+      return
+    case 'given':
+      give(s, e)
+      return
+    case 'queen-cage':
+      lookAtCage(s, e)
+      return
+    case 'ties-removed':
+      s.answer(e.on, 'comb-ties')
+      return
+    case 'mite-wash':
+      washMites(s, e)
+      return
+    case 'outcome':
+      s.answer(e.on, ...(e.what === 'moved-out' ? (['move-out'] as const) : []))
+      if (e.what === 'united') s.answer(e.on, 'unite-or-boost', 'laying-workers')
+      for (const ask of s.asks) if (ask.answeredOn === null && ask.voidSince === null) ask.voidSince = e.on
+      return
+    default:
+      return
+  }
+}
+
+function visited(s: State, on: Day): void {
+  const look = s.pending('outside-look')
+  if (look !== undefined && on >= look.opens) look.answeredOn = on
+  const welfare = s.pending('welfare')
+  // A visit before the window only moves it; a visit in or after it answers it.
+  if (welfare !== undefined && on < welfare.opens) s.asks.splice(s.asks.indexOf(welfare), 1)
+  else if (welfare !== undefined) welfare.answeredOn = on
+  s.lastVisit = on
+  askWelfare(s, on)
+}
+
+function askWelfare(s: State, on: Day): void {
+  s.ask('welfare', on, `Stores, robbing, beetles, moths, strength? The last visit was on ${inWords(on)}.`)
+}

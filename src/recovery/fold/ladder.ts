@@ -1,0 +1,33 @@
+/** The ladder: own brood, a frame of eggs, a bought queen, uniting. One rung failed, the next is asked for. */
+import { TEST_FRAME_IGNORED_AFTER } from '../../biology/queen-rearing.ts'
+import { type Day, daysBetween } from '../../days.ts'
+import type { Rung, State } from '../state.ts'
+
+/** The colony has no useful queen any more (or yet); `why` completes "No queen: …". */
+export function fall(s: State, on: Day, why: string, failed: Rung): void {
+  s.queen = { is: 'none', since: on, why, chance: false, failed }
+  s.testFrame = null
+  for (const rule of ['worker-brood', 'new-queen-eggs', 'telling-visit', 'recheck-eggs'] as const)
+    s.void(rule, on)
+  if (failed === 'own' && daysBetween(s.lastYoungBrood, on) <= TEST_FRAME_IGNORED_AFTER) {
+    s.ask(
+      'egg-frame',
+      on,
+      `${capital(why)}. Give a frame of eggs: they raise a queen from it, or show that one is there.`,
+    )
+    return
+  }
+  if (failed === 'bought')
+    s.ask(
+      'unite-or-boost',
+      on,
+      `${capital(why)}. The bought queen failed too: unite it with a queenright colony.`,
+    )
+  s.ask(
+    'buy-queen',
+    on,
+    `${capital(why)}. Look for a virgin and for queen cells first; then a mated queen goes in.`,
+  )
+}
+
+export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1)

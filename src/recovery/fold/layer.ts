@@ -1,0 +1,140 @@
+/** A new layer proven: by eggs or open brood (laying), by capped worker brood (queenright); and a layer lost again. */
+import { EMERGENCE_AFTER_LOSS_HARD, FIRST_EGG_AFTER_EMERGENCE_HARD } from '../../biology/queen-rearing.ts'
+import { WORKER_EGG_LAID } from '../../biology/sightings.ts'
+import { addDays, clamp, type Day, inWords, later, type Span } from '../../days.ts'
+import type { Inspection } from '../../journal/entry.ts'
+import { firstEggAfter } from '../rearing.ts'
+import { horizonOf } from '../sources.ts'
+import type { Layer, State } from '../state.ts'
+import { fall } from './ladder.ts'
+
+const ANSWERED_BY_EGGS = [
+  'telling-visit',
+  'recheck-eggs',
+  'new-queen-eggs',
+  'eggs-after-introduction',
+  'queen-release',
+] as const
+const OVERTAKEN_BY_EGGS = ['egg-frame', 'buy-queen', 'cells-on-egg-frame'] as const
+
+function settle(s: State, on: Day): void {
+  s.answer(on, ...ANSWERED_BY_EGGS)
+  for (const rule of OVERTAKEN_BY_EGGS) s.void(rule, on)
+  if (s.doublesSince === null) s.void('laying-workers', on)
+  s.testFrame = null
+}
+
+/** Eggs or open brood that no other source explains. `laidBy`: the last day on which the first egg can have been laid. */
+export function layerProven(s: State, look: Inspection, laidBy: Day): void {
+  const q = s.queen
+  if (q.is === 'laying' || q.is === 'queenright') {
+    const fresh = q.is === 'laying' && !q.freshComb && look.onFreshComb === true
+    s.queen = { ...q, lastSeen: look.on, ...(fresh ? { freshComb: true } : {}) } as typeof q
+    if (fresh) reaskWorkerBrood(s)
+    return
+  }
+  sayIfImpossible(s, look.on)
+  const firstEgg = firstEggSpan(s, laidBy)
+  s.queen = {
+    is: 'laying',
+    firstSeen: look.on,
+    lastSeen: look.on,
+    freshComb: look.onFreshComb === true,
+    firstEgg,
+    layer: layerOf(s),
+  }
+  settle(s, look.on)
+  askWorkerBrood(s, look.on, look.onFreshComb === true)
+}
+
+function layerOf(s: State): Layer {
+  const q = s.queen
+  if (q.is === 'rearing') return 'raised'
+  if (q.is === 'released' || q.is === 'caged') return q.origin === 'bought' ? 'bought' : 'own'
+  return s.testFrame === null && s.sources.every((x) => x.from !== 'donor') ? 'own' : 'raised'
+}
+
+/** When the first egg was laid, as far as looks without eggs and what was expected allow. */
+function firstEggSpan(s: State, laidBy: Day): Span {
+  const q = s.queen
+  const expected = q.is === 'rearing' ? firstEggAfter(q.emergence) : null
+  const from = expected?.earliest ?? (q.is === 'released' ? addDays(q.on, 1) : addDays(s.lastOldEgg, 1))
+  const earliest = s.lastNoEggs === null ? from : later(from, addDays(s.lastNoEggs, 1))
+  const start = earliest <= laidBy ? earliest : addDays(laidBy, -WORKER_EGG_LAID.eggs.first)
+  return { earliest: start, likely: clamp(expected?.likely ?? laidBy, start, laidBy), latest: laidBy }
+}
+
+/** Eggs before the story so far allows them: said, with the likeliest explanations, and the eggs are believed. */
+function sayIfImpossible(s: State, on: Day): void {
+  const q = s.queen
+  const first = FIRST_EGG_AFTER_EMERGENCE_HARD.earliest
+  if (q.is === 'rearing') {
+    const possible = addDays(q.emergence.earliest, first)
+    if (on < possible)
+      s.surprises.push(
+        `New eggs by ${inWords(on)}, but the queen being raised cannot lay before ${inWords(possible)}. Likeliest: another queen is present; or a date, or what was seen, is wrong.`,
+      )
+    return
+  }
+  if (q.is === 'caged' && on < addDays(q.since, 3)) {
+    s.surprises.push(
+      `New eggs on ${inWords(on)} while the queen is in her cage since ${inWords(q.since)}. Likeliest: another queen is loose in the box; or she was out already.`,
+    )
+    return
+  }
+  if (q.is !== 'none') return
+  const start = s.testFrame?.given ?? (q.chance ? q.since : null)
+  const possible = start === null ? null : addDays(start, EMERGENCE_AFTER_LOSS_HARD.earliest + first)
+  if (possible !== null && on >= possible) return
+  s.surprises.push(
+    `New eggs by ${inWords(on)} in a colony taken for queenless (${q.why}). Likeliest: a queen was there and not yet laying when it was last looked at; or a date, or what was seen, is wrong.`,
+  )
+}
+
+/** Worker brood is capped nine days after the egg; while old brood may still be capped, the window waits for it. */
+export function askWorkerBrood(s: State, seenOn: Day, freshComb: boolean): void {
+  const w = s.protocol.windows['worker-brood']
+  const capped = horizonOf(s.sources).capped
+  const opens = addDays(seenOn, w.opens)
+  const from = freshComb || capped === null ? opens : later(opens, addDays(capped, 1))
+  const why =
+    from === opens
+      ? `New eggs were seen on ${inWords(seenOn)}: flat worker caps now prove a mated queen; raised drone caps in worker cells show that she is not.`
+      : `New eggs were seen on ${inWords(seenOn)}, but capped brood from before may be about until ${inWords(addDays(from, -1))}. After that, flat worker caps prove a mated queen.`
+  s.ask('worker-brood', from, why, { opens: 0, due: w.due - w.opens, closes: w.closes - w.opens })
+}
+
+/** The horizon has moved (a frame was given) or brood is on fresh comb: the same question, a new window. */
+export function reaskWorkerBrood(s: State): void {
+  const q = s.queen
+  const pending = s.pending('worker-brood')
+  if (q.is !== 'laying' || pending === undefined) return
+  s.asks.splice(s.asks.indexOf(pending), 1)
+  askWorkerBrood(s, q.firstSeen, q.freshComb)
+}
+
+/** Capped worker brood that no other source explains: a mated queen. */
+export function queenProven(s: State, on: Day): void {
+  const q = s.queen
+  if (q.is === 'queenright') {
+    s.queen = { ...q, lastSeen: on }
+    return
+  }
+  const firstEgg = q.is === 'laying' ? q.firstEgg : firstEggSpan(s, addDays(on, -WORKER_EGG_LAID.capped.last))
+  if (q.is !== 'laying') sayIfImpossible(s, addDays(on, -WORKER_EGG_LAID.capped.last))
+  const layer = q.is === 'laying' ? q.layer : layerOf(s)
+  if (s.pending('worker-brood') === undefined)
+    askWorkerBrood(s, addDays(on, -WORKER_EGG_LAID.capped.last), true)
+  s.queen = { is: 'queenright', provenOn: on, lastSeen: on, firstEgg, layer }
+  s.doublesSince = null
+  settle(s, on)
+  s.answer(on, 'worker-brood')
+}
+
+/** No eggs and no cells where a layer was proven: she is gone or has stopped, and the ladder starts at the next rung. */
+export function layerLost(s: State, on: Day): void {
+  const q = s.queen
+  if (q.is !== 'laying' && q.is !== 'queenright') return
+  s.sources.push({ from: 'former-layer', lastEgg: on, young: false })
+  fall(s, on, `the queen that laid until about ${inWords(q.lastSeen)} has stopped or is gone`, q.layer)
+}

@@ -1,0 +1,10 @@
+/** Readings of one inspection that several stories share. */
+import type { Inspection } from '../../journal/entry.ts'
+import type { CellStage } from '../rearing.ts'
+
+/** Looked for queen cells and found none, or empty cups, which mean nothing. */
+export const noCells = (look: Inspection): boolean => look.cells === 'none' || look.cells === 'cups'
+
+/** The stage of cells that hold, or held, a queen. */
+export const stageOf = (look: Inspection): CellStage | null =>
+  look.cells === 'open' || look.cells === 'capped' || look.cells === 'emerged' ? look.cells : null

@@ -1,0 +1,21 @@
+/** Frames of bees against the protocol's minimum. */
+import type { Day } from '../../days.ts'
+import { inWords } from '../../days.ts'
+import type { State } from '../state.ts'
+
+export const frameCount = (n: number): string =>
+  `${Math.round(n * 4) / 4} ${n === 1 ? 'frame' : 'frames'} of bees`
+
+export function checkStrength(s: State, frames: number, on: Day): void {
+  const minimum = s.protocol.minFramesOfBees
+  if (frames >= minimum) {
+    s.answer(on, 'unite-or-boost')
+    return
+  }
+  if (s.pending('unite-or-boost') !== undefined) return
+  s.ask(
+    'unite-or-boost',
+    on,
+    `${frameCount(frames)} on ${inWords(on)}, under the minimum of ${minimum}: unite it, or add a frame of capped brood.`,
+  )
+}

@@ -1,0 +1,33 @@
+/** The phase on a day: the state, and where the calendar alone has moved it on. */
+import type { Day } from '../days.ts'
+import type { DayRange, Phase } from './plan-types.ts'
+import { quietFor } from './rearing.ts'
+import type { State } from './state.ts'
+
+export function phaseOn(s: State, today: Day): Phase {
+  if (s.history.outcome !== null) return 'closed'
+  const q = s.queen
+  switch (q.is) {
+    case 'unseen':
+      return 'queen-unknown'
+    case 'present':
+    case 'released':
+      return 'awaiting-eggs'
+    case 'caged':
+      return 'awaiting-release'
+    case 'rearing':
+      return q.emerged || today > q.emergence.latest ? 'awaiting-new-queen' : 'rearing'
+    case 'laying':
+      return 'laying'
+    case 'queenright':
+      return 'queenright'
+    case 'none':
+      return 'queenless'
+    case 'laying-workers':
+      return 'laying-workers'
+  }
+}
+
+/** Quiet time while a queen is being raised or awaited; null otherwise. */
+export const quietOf = (s: State): DayRange | null =>
+  s.queen.is === 'rearing' && s.history.outcome === null ? quietFor(s.queen.emergence) : null

@@ -1,0 +1,133 @@
+/** May the colony move on? Every unmet condition by name, with the earliest day it can be met. */
+import {
+  EMERGENCE_AFTER_LOSS,
+  FIRST_EGG_AFTER_EMERGENCE,
+  FIRST_EGG_AFTER_EMERGENCE_HARD,
+  FIRST_EGG_AFTER_RELEASE,
+  OLD_QUEEN_LAYS_AGAIN,
+} from '../biology/queen-rearing.ts'
+import { addDays, type Day, daysBetween, later, type Span } from '../days.ts'
+import type { Readiness, Unmet } from './plan-types.ts'
+import { expectedFirstEgg, proofFrom } from './spans.ts'
+import type { State } from './state.ts'
+
+/** A treated colony is washed again after 10-14 days (common practice). */
+const REWASH_AFTER = 10
+
+/** The first day on which the hold is over. */
+export const holdEnds = (s: State): Day => addDays(s.history.intake.on, s.protocol.holdDays)
+
+/** When worker brood can prove a queen, widest where least is known; null when no queen is in sight. */
+function proofExpected(s: State, today: Day): Span | null {
+  const q = s.queen
+  if (q.is === 'queenright') return { earliest: q.provenOn, likely: q.provenOn, latest: q.provenOn }
+  const known = expectedFirstEgg(s)
+  if (known !== null) return proofFrom(s, known)
+  const from = s.lastNoEggs === null ? today : later(today, addDays(s.lastNoEggs, 1))
+  const span = (base: Day, earliest: number, likely: number, latest: number): Span =>
+    proofFrom(s, {
+      earliest: addDays(base, earliest),
+      likely: later(addDays(base, likely), from),
+      latest: later(addDays(base, latest), from),
+    })
+  const w = OLD_QUEEN_LAYS_AGAIN
+  switch (q.is) {
+    case 'caged':
+      return span(q.since, 1, 4 + FIRST_EGG_AFTER_RELEASE.likely, 6 + FIRST_EGG_AFTER_RELEASE.latest)
+    case 'released':
+      return span(
+        q.on,
+        FIRST_EGG_AFTER_RELEASE.earliest,
+        FIRST_EGG_AFTER_RELEASE.likely,
+        FIRST_EGG_AFTER_RELEASE.latest,
+      )
+    case 'present':
+      return span(
+        s.lastOldEgg,
+        w.earliest,
+        w.likely,
+        s.lastNoEggs === null ? w.latest : FIRST_EGG_AFTER_EMERGENCE_HARD.latest,
+      )
+    case 'unseen':
+      return span(
+        s.lastOldEgg,
+        w.earliest,
+        w.likely,
+        EMERGENCE_AFTER_LOSS.latest + FIRST_EGG_AFTER_EMERGENCE.latest,
+      )
+    default:
+      return null
+  }
+}
+
+export function readinessOf(s: State, today: Day): Readiness {
+  if (s.history.outcome !== null) return { ready: false, unmet: [], expected: null }
+  const proof = proofExpected(s, today)
+  const unmet = unmetOn(s, today, proof)
+  const blocked = s.diseaseLook?.suspected === true || proof === null
+  const atLeast = unmet.reduce<Day>(
+    (at, u) => (u.earliest === null ? at : later(at, u.earliest)),
+    later(today, holdEnds(s)),
+  )
+  const expected =
+    blocked || proof === null
+      ? null
+      : {
+          earliest: later(atLeast, proof.earliest),
+          likely: later(atLeast, proof.likely),
+          latest: later(atLeast, proof.latest),
+        }
+  return { ready: unmet.length === 0, unmet, expected: unmet.length === 0 ? null : expected }
+}
+
+function unmetOn(s: State, today: Day, proof: Span | null): Unmet[] {
+  const p = s.protocol
+  const unmet: Unmet[] = []
+  const need = (what: string, earliest: Day | null): void => {
+    unmet.push({ what, earliest })
+  }
+  if (today < holdEnds(s)) need(`hold days: ${p.holdDays} days from intake`, holdEnds(s))
+  if (s.queen.is !== 'queenright')
+    need(
+      'conclusive worker brood: flat worker caps that only her queen can have laid',
+      proof === null ? null : later(today, proof.earliest),
+    )
+  if (s.strength === null || !s.strength.counted)
+    need('strength: frames of bees not counted since intake', today)
+  else if (s.strength.frames < p.minFramesOfBees)
+    need(
+      `strength at or above the minimum of ${p.minFramesOfBees} frames of bees (last count ${s.strength.frames})`,
+      today,
+    )
+  if (s.mites === null) need('mites: no mite wash yet', today)
+  else if (daysBetween(s.mites.on, today) > p.miteWashValidDays)
+    need(`mites: the last mite wash is older than ${p.miteWashValidDays} days`, today)
+  else if (s.mites.per100 >= p.miteThreshold)
+    need(
+      `mites under the threshold of ${p.miteThreshold} per 100 bees (last wash ${s.mites.per100.toFixed(1)}): treat by the label, then wash again`,
+      later(today, addDays(s.mites.on, REWASH_AFTER)),
+    )
+  if (s.diseaseLook === null)
+    need('disease look: none yet (open the box and note the signs looked for)', today)
+  else if (s.diseaseLook.suspected)
+    need('disease look without suspicion: brood disease is suspected; the inspector decides', null)
+  else if (daysBetween(s.diseaseLook.on, today) > p.diseaseLookValidDays)
+    need(`disease look within ${p.diseaseLookValidDays} days`, today)
+  if (s.stores === null) need('stores: not looked at yet', today)
+  else if (s.stores.level === 'low') need('stores: low at the last look; feed', today)
+  if (s.beetles?.seen === true)
+    need('no beetles sliming: small hive beetles were seen at the last look', today)
+  return unmet
+}
+
+/** The day from which every condition was met; only meaningful when ready. */
+export function readySince(s: State): Day {
+  const days = [
+    s.strength?.on,
+    s.mites?.on,
+    s.diseaseLook?.on,
+    s.stores?.on,
+    s.queen.is === 'queenright' ? s.queen.provenOn : undefined,
+  ]
+  return days.reduce<Day>((at, d) => (d === undefined ? at : later(at, d)), holdEnds(s))
+}

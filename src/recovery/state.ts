@@ -1,0 +1,148 @@
+/** What is known of a colony while its entries are read in order, and the questions opened and answered on the way. */
+import { addDays, type Day, later, type Span } from '../days.ts'
+import type { History } from '../journal/history.ts'
+import type { Check, Rule } from './plan-types.ts'
+import type { Protocol, Window } from './protocol.ts'
+import { SOURCE_OF } from './rule-sources.ts'
+import type { Source } from './sources.ts'
+
+export type QueenOrigin = 'salvaged' | 'bought'
+
+/** Whose eggs they are: the queen that came along, one raised here, or a bought one. */
+export type Layer = 'own' | 'raised' | 'bought'
+
+/** What failed last, so that the next rung of the ladder follows. */
+export type Rung = 'own' | 'frame' | 'raised' | 'bought'
+
+/** The story of the queen, as far as evidence carries it. */
+export type Queen =
+  /** Nobody has seen her, and nothing proves that she is gone. */
+  | { is: 'unseen' }
+  /** She is here and free, but no egg is proven hers yet. `seenOn`: when she was first known to be here. */
+  | { is: 'present'; seenOn: Day }
+  | { is: 'caged'; since: Day; origin: QueenOrigin; stillCagedOn: Day | null }
+  | { is: 'released'; on: Day; origin: QueenOrigin; asked: number }
+  /** Cells, or a cell or virgin that was given. `emerged`: she is known to be out. */
+  | { is: 'rearing'; emergence: Span; firstSeen: Day; stage: 'open' | 'capped' | 'emerged'; emerged: boolean }
+  /** New eggs or open brood are proven. */
+  | { is: 'laying'; firstSeen: Day; lastSeen: Day; freshComb: boolean; firstEgg: Span; layer: Layer }
+  | { is: 'queenright'; provenOn: Day; lastSeen: Day; firstEgg: Span | null; layer: Layer }
+  /** No queen. `chance`: young brood at hand may still become one. */
+  | { is: 'none'; since: Day; why: string; chance: boolean; failed: Rung }
+  | { is: 'laying-workers'; since: Day }
+
+/** A question that has been opened; `answeredOn` or `voidSince` once it is no longer asked. */
+export interface Ask {
+  rule: Rule
+  opens: Day
+  due: Day
+  closes: Day
+  why: string
+  answeredOn: Day | null
+  voidSince: Day | null
+  /** Last visit that looked and could not answer yet. */
+  lookedOn: Day | null
+}
+
+export class State {
+  readonly asks: Ask[] = []
+  readonly sources: Source[] = []
+  readonly surprises: string[] = []
+  queen: Queen = { is: 'unseen' }
+  /** The frame of eggs whose cells are still to be read, or were read as none. */
+  testFrame: { given: Day; read: 'none' | null } | null = null
+  /** Last egg day of the old queen: the removal day. */
+  readonly lastOldEgg: Day
+  /** Last visit of any kind, the intake to begin with. */
+  lastVisit: Day
+  /** Latest count of frames of bees, and its day. */
+  strength: { frames: number; on: Day; counted: boolean } | null = null
+  stores: { level: 'low' | 'enough' | 'heavy'; on: Day } | null = null
+  mites: { per100: number; on: Day } | null = null
+  diseaseLook: { on: Day; suspected: boolean } | null = null
+  beetles: { on: Day; seen: boolean } | null = null
+  /** First look at several eggs a cell that may still be a new queen's doubles. */
+  doublesSince: Day | null = null
+  /** Last look that found no eggs. */
+  lastNoEggs: Day | null = null
+
+  constructor(
+    readonly history: History,
+    readonly protocol: Protocol,
+  ) {
+    this.lastOldEgg = history.removedOn
+    this.lastVisit = history.intake.on
+  }
+
+  /** Opens a question anchored on a day. A question of the same rule still open is replaced. */
+  ask(rule: Rule, anchor: Day, why: string, window: Window = this.protocol.windows[rule]): Ask {
+    this.void(rule, anchor)
+    const ask: Ask = {
+      rule,
+      opens: addDays(anchor, window.opens),
+      due: addDays(anchor, window.due),
+      closes: addDays(anchor, window.closes),
+      why,
+      answeredOn: null,
+      voidSince: null,
+      lookedOn: null,
+    }
+    this.asks.push(ask)
+    return ask
+  }
+
+  /** The question of that rule that is still open, if any. */
+  pending(rule: Rule): Ask | undefined {
+    return this.asks.findLast((a) => a.rule === rule && a.answeredOn === null && a.voidSince === null)
+  }
+
+  /** Answers the open question of each rule. */
+  answer(on: Day, ...rules: Rule[]): void {
+    for (const rule of rules) {
+      const ask = this.pending(rule)
+      if (ask !== undefined) ask.answeredOn = on
+    }
+  }
+
+  /** The question no longer stands: something else has overtaken it. */
+  void(rule: Rule, on: Day): void {
+    const ask = this.pending(rule)
+    if (ask !== undefined) ask.voidSince = on
+  }
+
+  /** A look that touched the question but could not settle it. */
+  looked(on: Day, ...rules: Rule[]): void {
+    for (const rule of rules) {
+      const ask = this.pending(rule)
+      if (ask !== undefined) ask.lookedOn = on
+    }
+  }
+
+  /** Last day on which young brood is known to have been added or laid; the removal day when there was none. */
+  get lastYoungBrood(): Day {
+    return this.sources.reduce((at, s) => later(at, s.lastEgg), this.lastOldEgg)
+  }
+}
+
+/** The status of a question on a day. */
+export function statusOn(ask: Ask, today: Day): Check['status'] {
+  if (ask.answeredOn !== null) return 'answered'
+  if (ask.voidSince !== null) return 'void'
+  if (today < ask.opens) return 'waiting'
+  if (today < ask.due) return 'open'
+  return today <= ask.closes ? 'due' : 'overdue'
+}
+
+/** The question as the plan shows it. */
+export function checkOf(ask: Ask, today: Day): Check {
+  return {
+    rule: ask.rule,
+    opens: ask.opens,
+    due: ask.due,
+    closes: ask.closes,
+    status: statusOn(ask, today),
+    ...(ask.answeredOn === null ? {} : { answeredOn: ask.answeredOn }),
+    why: ask.why,
+    source: SOURCE_OF[ask.rule],
+  }
+}
