@@ -14,16 +14,24 @@ export interface QuantileDay {
 const TOLERANCE = 1.4901161193847656e-8
 
 /**
- * First day on which the curve is at or below `level`. Where it stays exactly at `level` for a while: the middle
- * between that day and the next drop (or the last day, when there is none).
+ * The day on which the curve comes down to `level`: that of its highest value at or below it. A survival curve only
+ * falls, so that is the first such day; a limit may rise again at its far end, and there this is what R reads.
+ * Where the curve stays exactly at `level` for a while: the middle between that day and the next drop (or the last day,
+ * when there is none).
  */
 function crossing(steps: readonly Step[], of: (s: Step) => number | null, level: number): number | null {
-  const known = steps.filter((s) => of(s) !== null)
-  const value = (s: Step): number => of(s) ?? 1
-  const first = known.find((s) => value(s) <= level + TOLERANCE)
+  const highest = (ceiling: number): Step | undefined => {
+    let best: Step | undefined
+    for (const s of steps) {
+      const value = of(s)
+      if (value === null || value > ceiling) continue
+      if (best === undefined || value > (of(best) ?? 0)) best = s
+    }
+    return best
+  }
+  const first = highest(level + TOLERANCE)
   if (first === undefined) return null
-  if (value(first) < level - TOLERANCE) return first.day
-  const next = known.find((s) => value(s) < level - TOLERANCE) ?? known.at(-1) ?? first
+  const next = highest(level - TOLERANCE) ?? steps.findLast((s) => of(s) !== null) ?? first
   return (first.day + next.day) / 2
 }
 

@@ -47,6 +47,9 @@ export const betaAbove = (x: number, a: number, b: number): number => betainc(x,
 /** The x below which Beta(a, b) falls with chance p. Example: betaQuantile(0.5, 1, 1) = 0.5. */
 export const betaQuantile = (p: number, a: number, b: number): number => betaincinv(p, a, b, false)
 
+/** The x above which Beta(a, b) falls with chance p; accurate where x is tiny. */
+export const betaQuantileAbove = (p: number, a: number, b: number): number => betaincinv(p, a, b, true)
+
 /** log Γ(x), x > 0. */
 export const logGamma = (x: number): number => gammaln(x)
 
