@@ -83,6 +83,7 @@ export const boughtQueens = [
     })
     .give(5, 'egg-frame', { donor: 'M-01', frames: 1 })
     .open(9, { cells: 'none', queen: 'unseen', framesOfBees: 4.5, stores: 'enough' })
+    .tiesOff(9)
     .open(15, {
       eggs: 'none',
       open: 'none',

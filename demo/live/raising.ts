@@ -120,63 +120,6 @@ export const raising = [
       note: 'There she is: slim, quick, and laying a patch the size of a hand.',
     }),
 
-  // The late virgin: nothing on the likely day, nothing a week later; her last day is near.
-  colony('M-07', {
-    daysAgo: 32,
-    yard: MARL,
-    stand: '7',
-    by: TOBIAH,
-    at: '16:10',
-    removal: {
-      type: 'wall',
-      outdoorC: 20,
-      hoursOpenToBoxed: 3,
-      method: 'vacuum',
-      sprayed: 'no',
-      site: 'Behind the shutters, 5 Gull Steps',
-    },
-    queen: 'unseen',
-    brood: { eggs: 0.5, open: 1, capped: 1.5 },
-    broodCare: 'closed-chest',
-    queenCells: 'none',
-    bees: { frames: 6 },
-    tiedComb: true,
-    temper: 2,
-  })
-    .outside(2)
-    .open(5, {
-      eggs: 'none',
-      open: 'some',
-      cells: 'capped',
-      cellCount: 3,
-      queen: 'unseen',
-      framesOfBees: 5,
-      stores: 'enough',
-    })
-    .tiesOff(8)
-    .outside(15, { stores: 'enough', note: 'Rain all week.' })
-    .wash(21, 5)
-    .outside(21, { stores: 'enough' })
-    .open(26, {
-      eggs: 'none',
-      open: 'none',
-      cells: 'emerged',
-      queen: 'unseen',
-      framesOfBees: 4,
-      stores: 'enough',
-      signs: [],
-      note: 'Polished cells, waiting. It rained through her flying days.',
-    })
-    .open(30, {
-      eggs: 'none',
-      open: 'none',
-      capped: 'none',
-      cells: 'none',
-      queen: 'seen',
-      framesOfBees: 3.5,
-      stores: 'enough',
-    }),
-
   // Own queen raised and proved; only the wash has grown too old.
   colony('T-05', {
     daysAgo: 40,

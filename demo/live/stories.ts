@@ -1,6 +1,7 @@
 /** The yard as it stands today. */
 import { arrivals } from './arrivals.ts'
 import { boughtQueens } from './bought-queens.ts'
+import { doubtfulQueens } from './doubtful-queens.ts'
 import { eggFrames } from './egg-frames.ts'
 import { gone } from './gone.ts'
 import { mistakes } from './mistakes.ts'
@@ -13,6 +14,7 @@ export const liveStories = [
   ...arrivals,
   ...ownQueen,
   ...raising,
+  ...doubtfulQueens,
   ...eggFrames,
   ...boughtQueens,
   ...trouble,

@@ -150,64 +150,6 @@ export const trouble = [
     .outside(9, { stores: 'enough', signs: ['beetles'] })
     .outside(16, { stores: 'enough', signs: ['beetles', 'moths'] }),
 
-  // A virgin that never mated: she lays, but only drones.
-  colony('M-17', {
-    daysAgo: 39,
-    yard: MARL,
-    stand: '17',
-    by: TOBIAH,
-    at: '17:20',
-    removal: {
-      type: 'tree',
-      outdoorC: 17,
-      hoursOpenToBoxed: 6,
-      method: 'brushed',
-      sprayed: 'no',
-      site: 'Old lime, Heronsby green',
-    },
-    queen: 'unseen',
-    brood: { eggs: 0.5, open: 1, capped: 1 },
-    broodCare: 'closed-chest',
-    queenCells: 'none',
-    bees: { frames: 6 },
-    tiedComb: true,
-    temper: 2,
-  })
-    .outside(2)
-    .open(5, {
-      eggs: 'none',
-      open: 'some',
-      cells: 'capped',
-      cellCount: 2,
-      queen: 'unseen',
-      framesOfBees: 5,
-      stores: 'enough',
-    })
-    .tiesOff(9)
-    .outside(15, { stores: 'enough', note: 'Cold and windy; nothing flew.' })
-    .wash(22, 6)
-    .outside(22, { stores: 'enough' })
-    .open(29, {
-      eggs: 'single',
-      open: 'none',
-      queen: 'seen',
-      cells: 'none',
-      framesOfBees: 4,
-      stores: 'enough',
-      signs: [],
-    })
-    .open(38, {
-      eggs: 'single',
-      open: 'some',
-      capped: 'drone-in-worker',
-      queen: 'seen',
-      cells: 'none',
-      framesOfBees: 3.5,
-      stores: 'enough',
-      signs: [],
-      note: 'All caps domed. She is there and she lays, but she never mated.',
-    }),
-
   // Roof colony with beetles, no queen sign yet and the telling visit just done: nothing of anything.
   colony('M-18', {
     daysAgo: 6,

@@ -2,36 +2,15 @@ import { describe, expect, it } from 'vitest'
 import { demoEntries } from '../../demo/entries.ts'
 import { dayMade } from '../../demo/ids.ts'
 import { liveStories } from '../../demo/live/stories.ts'
-import { type Day, daysBetween } from '../../src/days.ts'
-import { type Entry, entry, OUTCOMES, REMOVAL_TYPES } from '../../src/journal/entry.ts'
+import { daysBetween } from '../../src/days.ts'
+import { entry, OUTCOMES, REMOVAL_TYPES } from '../../src/journal/entry.ts'
 import { contradictions, historyOf, replacements } from '../../src/journal/history.ts'
 import { problemLine, problemsOf } from '../../src/journal/problem.ts'
-
-/** A leap day, days on which clocks change in Europe and North America, the turn of the year, an ordinary day. */
-const DAYS: Day[] = [
-  '2028-02-29',
-  '2026-03-29',
-  '2026-03-08',
-  '2026-10-25',
-  '2026-11-01',
-  '2027-01-01',
-  '2026-12-31',
-  '2026-06-10',
-]
-
-function byColony(entries: readonly Entry[]): Map<string, Entry[]> {
-  const colonies = new Map<string, Entry[]>()
-  for (const e of entries) {
-    const own = colonies.get(e.colony)
-    if (own === undefined) colonies.set(e.colony, [e])
-    else own.push(e)
-  }
-  return colonies
-}
+import { AWKWARD_DAYS, byColony } from './colonies.ts'
 
 const liveTags = new Set(liveStories.map((s) => s.tag))
 
-describe.each(DAYS)('the invented yard on %s', (today) => {
+describe.each(AWKWARD_DAYS)('the invented yard on %s', (today) => {
   const entries = demoEntries(today)
   const colonies = byColony(entries)
 
