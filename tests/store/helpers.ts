@@ -37,6 +37,16 @@ export const inspection = (colony: string, on: string, more: Record<string, unkn
   ...more,
 })
 
+export const given = (colony: string, on: string, more: Record<string, unknown> = {}) => ({
+  id: newId(),
+  colony,
+  kind: 'given' as const,
+  what: 'egg-frame' as const,
+  ...base,
+  on,
+  ...more,
+})
+
 export const outcome = (colony: string, on: string, more: Record<string, unknown> = {}) => ({
   id: newId(),
   colony,
