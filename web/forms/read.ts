@@ -1,6 +1,6 @@
 /** From what was typed to an entry, with a sentence beside every field that cannot be read; and back. */
 import type { Entry, EntryKind } from '../../src/journal/entry.ts'
-import { plain, UNIT, type Units } from '../words/units.ts'
+import { plain, type Units, unitOf } from '../words/units.ts'
 import { COMMON, FIELDS, type FieldSpec, typedTwin } from './fields.ts'
 import { numberTyped } from './numbers.ts'
 import { type FieldProblem, many, one, type Typed } from './typed.ts'
@@ -58,7 +58,7 @@ function numberOf(
   text: string,
   units: Units,
 ): { value: number } | { problem: string } {
-  const unit = spec.quantity === undefined ? undefined : UNIT[units][spec.quantity]
+  const unit = spec.quantity === undefined ? undefined : unitOf(units, spec.quantity)
   const n = numberTyped(text)
   if (n === null) return { problem: `must be a number, not “${text.slice(0, 40)}”` }
   if (spec.as === 'whole' && !Number.isInteger(n)) return { problem: `must be a whole number, not ${text}` }
@@ -98,7 +98,7 @@ function shownValue(spec: FieldSpec, value: unknown, units: Units): string[] {
   if (Array.isArray(value)) return value.length === 0 ? ['none'] : value.map(String)
   if (typeof value === 'boolean') return [value ? 'yes' : 'no']
   if (typeof value !== 'number') return [String(value)]
-  return [spec.quantity === undefined ? plain(value) : plain(UNIT[units][spec.quantity].show(value), 1)]
+  return [spec.quantity === undefined ? plain(value) : plain(unitOf(units, spec.quantity).show(value), 1)]
 }
 
 /** The label of a field of a form. */

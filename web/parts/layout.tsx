@@ -6,6 +6,7 @@ import { WAYS, type Way } from './nav.ts'
 
 /** What every page knows of the request it answers. */
 export interface Frame {
+  /** The yard's day; '' only on a page that says something broke before the day was known. */
   today: Day
   units: Units
   /** Who signs the entries made here; null until somebody said. */
@@ -56,9 +57,11 @@ export const Layout = ({ frame, title, scripts = [], ways = true, children }: La
               Resettle
             </a>
             <Ways path={frame.path} />
-            <time class="masthead-day" datetime={frame.today}>
-              {inWordsWithYear(frame.today)}
-            </time>
+            {frame.today === '' ? null : (
+              <time class="masthead-day" datetime={frame.today}>
+                {inWordsWithYear(frame.today)}
+              </time>
+            )}
           </div>
         </header>
         <main id="main" tabindex={-1}>

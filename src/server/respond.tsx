@@ -1,0 +1,20 @@
+/** Answers: whole pages, and the way back after something was saved. */
+import { html } from 'hono/html'
+import type { Child } from 'hono/jsx'
+import type { ContentfulStatusCode } from 'hono/utils/http-status'
+import type { ColonySummary } from '../store/index.ts'
+import type { Here } from './deps.ts'
+
+/** A page. Never kept by a cache: it holds the day's plan. */
+export function page(c: Here, body: Child, status: ContentfulStatusCode = 200): Response | Promise<Response> {
+  c.header('Cache-Control', 'no-store')
+  return c.html(html`<!doctype html>${body as never}`, status)
+}
+
+/** Where a colony's page is: by tag while it has the tag in the yard, by id after it left. */
+export const colonyPath = (c: Pick<ColonySummary, 'id' | 'tag' | 'closedOn'>): string =>
+  `/colony/${encodeURIComponent(c.closedOn === null ? c.tag : c.id)}`
+
+/** To the colony's page, which says what was saved and what the plan says now. */
+export const toColony = (c: Here, summary: ColonySummary, entryId: string): Response =>
+  c.redirect(`${colonyPath(summary)}?saved=${entryId}`, 303)

@@ -1,0 +1,83 @@
+/** From a filled form to entries in the journal, all or none, or to a sentence beside each field that is wrong. */
+import { validate } from 'uuid'
+import { FIELDS } from '../../web/forms/fields.ts'
+import type { Draft } from '../../web/forms/read.ts'
+import type { FieldProblem } from '../../web/forms/typed.ts'
+import type { Day } from '../days.ts'
+import { entry, tag } from '../journal/entry.ts'
+import { type Problem, problemsOf } from '../journal/problem.ts'
+import type { Deps } from './deps.ts'
+
+/** A draft with what the form knows of it beside its fields. */
+export interface Sent {
+  draft: Draft
+  /** Made when the form was shown, so that saving twice is one entry. */
+  id: string
+  /** Tag or id of its colony; of an intake, the tag typed. */
+  colony: string
+  /** The entry it corrects or withdraws. */
+  replaces?: string
+}
+
+export type Saved = { ok: true; ids: string[] } | { ok: false; problems: FieldProblem[] }
+
+/** Writes the drafts, signed by `by`. Nothing is written when anything is wrong; every problem is told at once. */
+export function submit(deps: Deps, today: Day, by: string, sent: readonly Sent[]): Saved {
+  const raw = sent.map(({ draft, id, colony, replaces }) => ({
+    ...draft.raw,
+    id,
+    colony,
+    by,
+    ...(replaces === undefined ? {} : { replaces }),
+  }))
+  const problems = unique([
+    ...sent.flatMap((s) => s.draft.problems),
+    ...raw.flatMap((r, i) => schemaProblems(r, sent[i])),
+  ])
+  if (problems.length > 0) return { ok: false, problems }
+  const result = deps.store.append(raw, { today, recordedAt: deps.clock().toISOString(), recordedBy: by })
+  if (result.ok) return { ok: true, ids: sent.map((s) => s.id) }
+  return { ok: false, problems: unique(result.problems.map((p) => beside(p, sent[(p.entry ?? 1) - 1]))) }
+}
+
+/** What the journal's schema says, less what reading the form has said of the same field. */
+function schemaProblems(raw: Record<string, unknown>, sent: Sent | undefined): FieldProblem[] {
+  const parsed = entry.safeParse(raw)
+  const found = parsed.success ? [] : problemsOf(parsed.error, raw).map((p) => beside(p, sent))
+  const said = new Set(sent?.draft.problems.map((p) => p.field))
+  const left = found.filter((p) => !said.has(p.field))
+  if (sent?.draft.kind !== 'intake' || left.some((p) => p.field === 'colony')) return left
+  const name = sent.replaces !== undefined && validate(sent.colony) ? null : tag.safeParse(sent.colony)
+  return name === null || name.success
+    ? left
+    : [...left, ...problemsOf(name.error, sent.colony).map((p) => ({ ...p, field: 'colony' }))]
+}
+
+const FIRST_OF: Record<string, string> = { brood: 'brood.eggs', bees: 'bees.frames' }
+
+/** The form's field for a problem of an entry's field; '' when the form has none. */
+function beside(p: Problem, sent: Sent | undefined): FieldProblem {
+  if (p.field === 'id')
+    return {
+      field: '',
+      message: `This form was saved before and has changed since: it ${p.message}. Correct the saved entry in the colony’s journal instead.`,
+    }
+  if (p.field === 'on' || p.field === 'at' || p.field === 'by') return { field: p.field, message: p.message }
+  if (sent === undefined) return { field: '', message: asSentence(p) }
+  if (p.field === 'colony' && sent.draft.kind === 'intake') return { field: 'colony', message: p.message }
+  const path = FIRST_OF[p.field] ?? p.field.replace(/\.\d+$/, '')
+  return FIELDS[sent.draft.kind].some((f) => f.path === path)
+    ? { field: sent.draft.prefix + path, message: p.message }
+    : { field: '', message: asSentence(p) }
+}
+
+const asSentence = (p: Problem): string =>
+  p.field === 'kind' || p.field === '' || p.field === 'replaces' ? `This ${p.message}` : `${p.field}: ${p.message}`
+
+function unique(problems: FieldProblem[]): FieldProblem[] {
+  const seen = new Set<string>()
+  return problems.filter((p) => {
+    const key = `${p.field}\n${p.message}`
+    return !seen.has(key) && seen.add(key)
+  })
+}

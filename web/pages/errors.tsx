@@ -1,0 +1,87 @@
+/** Pages that say what went wrong and where to go from there. */
+import { type Frame, Layout } from '../parts/layout.tsx'
+
+const Ways = () => (
+  <p class="buttons">
+    <a class="button" href="/">
+      Today
+    </a>
+    <a class="button" href="/yard">
+      The yard
+    </a>
+  </p>
+)
+
+export const NoPagePage = ({ frame }: { frame: Frame }) => (
+  <Layout frame={frame} title="No such page">
+    <h1>There is no such page</h1>
+    <p>The address may be mistyped or from an older version.</p>
+    <Ways />
+  </Layout>
+)
+
+export const NoEntryPage = ({ frame }: { frame: Frame }) => (
+  <Layout frame={frame} title="No such entry">
+    <h1>There is no such entry in the journal</h1>
+    <p>Entries are never deleted, so the address must be wrong. Find the colony, and the entry in its journal.</p>
+    <Ways />
+  </Layout>
+)
+
+interface NoColonyProps {
+  frame: Frame
+  asked: string
+  near: { tag: string; path: string; left: boolean }[]
+}
+
+export const NoColonyPage = ({ frame, asked, near }: NoColonyProps) => (
+  <Layout frame={frame} title="No such colony">
+    <h1>No colony has the tag “{asked.slice(0, 60)}”</h1>
+    {near.length === 0 ? (
+      <p>No tag in this book looks like it. Check what is painted on the box, or log its intake if it has none yet.</p>
+    ) : (
+      <>
+        <p>Did you mean one of these?</p>
+        <ul class="near">
+          {near.map((n) => (
+            <li>
+              <a class="button" href={n.path}>
+                {n.tag}
+                {n.left ? ' (left the yard)' : ''}
+              </a>
+            </li>
+          ))}
+        </ul>
+      </>
+    )}
+    <p class="buttons">
+      <a class="button" href="/yard">
+        All colonies
+      </a>
+      <a class="button" href="/intake">
+        Log an intake
+      </a>
+    </p>
+  </Layout>
+)
+
+export const TooLargePage = ({ frame }: { frame: Frame }) => (
+  <Layout frame={frame} title="Too much at once">
+    <h1>That is too much at once</h1>
+    <p>What was sent is larger than this server takes. Nothing was saved. Shorten the note, and save again.</p>
+    <Ways />
+  </Layout>
+)
+
+export const BrokenPage = ({ frame, posted }: { frame: Frame; posted: boolean }) => (
+  <Layout frame={frame} title="Something broke">
+    <h1>Something broke on our side</h1>
+    <p>
+      {posted
+        ? 'What you sent was not saved. Go back: the form still holds what you typed, and saving it again cannot make it double.'
+        : 'The page could not be made. The journal is not touched by this.'}
+    </p>
+    <p>The server’s log says what happened.</p>
+    <Ways />
+  </Layout>
+)

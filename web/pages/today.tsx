@@ -1,0 +1,170 @@
+/** Today: what to do now, by yard, in the order one walks; then what can wait, and until when. */
+import type { Day } from '../../src/days.ts'
+import { type Frame, Layout } from '../parts/layout.tsx'
+import { Mark } from '../parts/mark.tsx'
+import { SignFields } from '../parts/sign.tsx'
+import { dayAndDistance, windowWords } from '../words/dates.ts'
+import type { ToDo } from '../words/lines.ts'
+import { RULE_WORDS } from '../words/rules.ts'
+
+export interface TodayLine {
+  tag: string
+  path: string
+  stand: string | null
+  toDo: ToDo
+  /** Id for the one-tap outside look. */
+  entryId: string
+}
+
+export interface TodayProps {
+  frame: Frame
+  yards: { yard: string; lines: TodayLine[] }[]
+  /** Colonies that can wait, by the day until which. */
+  waiting: { until: Day | null; colonies: { tag: string; path: string }[] }[]
+  /** No colony was ever logged. */
+  empty: boolean
+}
+
+export const TodayPage = (p: TodayProps) => {
+  const lines = p.yards.flatMap((y) => y.lines)
+  const late = lines.filter((l) => l.toDo.late).length
+  return (
+    <Layout frame={p.frame} title="Today">
+      <h1>Today</h1>
+      {p.empty ? (
+        <FirstRun />
+      ) : (
+        <p class="today-sum">
+          {lines.length === 0 ? 'Nothing to do today.' : count(lines.length, 'colony', 'colonies')}
+          {lines.length === 0 ? '' : ' to see to'}
+          {late === 0 ? (lines.length === 0 ? '' : ', none late.') : `, ${late} late.`}
+        </p>
+      )}
+      {p.yards.map((y) => (
+        <section class="round">
+          <h2>
+            {y.yard} <small class="soft">{count(y.lines.length, 'box', 'boxes')}</small>
+          </h2>
+          <ol class="lines">
+            {y.lines.map((line) => (
+              <Line line={line} frame={p.frame} />
+            ))}
+          </ol>
+        </section>
+      ))}
+      <CanWait {...p} />
+    </Layout>
+  )
+}
+
+const count = (n: number, one: string, more: string): string => `${n} ${n === 1 ? one : more}`
+
+const Line = ({ line, frame }: { line: TodayLine; frame: Frame }) => {
+  const { toDo } = line
+  return (
+    <li class={toDo.late ? 'line line-late' : 'line'}>
+      <div class="line-margin">
+        <a class="tag" href={line.path}>
+          {line.tag}
+        </a>
+        {line.stand === null ? null : <span class="stand">stand {line.stand}</span>}
+      </div>
+      <div class="line-body">
+        <p class="line-what">
+          <strong>{toDo.title}</strong> {toDo.question}
+        </p>
+        <p class="line-marks">
+          {toDo.check === null ? null : (
+            <>
+              <Mark shape={toDo.check.status} />
+              <span class="small">{windowWords(toDo.check, frame.today)}</span>
+            </>
+          )}
+          {toDo.lidOn ? <Mark shape="lid" /> : null}
+        </p>
+        <p class="line-why">{toDo.why}</p>
+        <Also toDo={toDo} today={frame.today} />
+        <div class="buttons">
+          {toDo.lidOn && frame.signer !== null ? (
+            <form method="post" action={`${line.path}/outside-look`}>
+              <input type="hidden" name="id" value={line.entryId} />
+              <SignFields frame={frame} />
+              <button class="button button-do" type="submit">
+                Looked: all well
+              </button>
+            </form>
+          ) : null}
+          <a
+            class={toDo.lidOn && frame.signer !== null ? 'button' : 'button button-do'}
+            href={`${line.path}/visit${toDo.lidOn ? '?lid=on' : ''}`}
+          >
+            Record {toDo.lidOn ? 'more' : 'a visit'}
+            <span class="unseen"> to {line.tag}</span>
+          </a>
+        </div>
+      </div>
+    </li>
+  )
+}
+
+const Also = ({ toDo, today }: { toDo: ToDo; today: Day }) =>
+  toDo.also.length === 0 ? null : (
+    <p class="line-also">
+      On the same visit:{' '}
+      {toDo.also.map((c, i) => (
+        <>
+          {i === 0 ? '' : '; '}
+          {RULE_WORDS[c.rule].name.toLowerCase()} ({c.status === 'overdue' ? 'late, ' : ''}
+          {windowWords(c, today)})
+        </>
+      ))}
+      .
+    </p>
+  )
+
+const CanWait = ({ waiting, frame }: TodayProps) =>
+  waiting.length === 0 ? null : (
+    <section class="section">
+      <h2>Can wait</h2>
+      <dl class="waits">
+        {waiting.map((w) => (
+          <>
+            <dt>
+              {w.until === null ? (
+                'nothing planned'
+              ) : (
+                <>
+                  until <time datetime={w.until}>{dayAndDistance(w.until, frame.today)}</time>
+                </>
+              )}
+            </dt>
+            <dd>
+              {w.colonies.map((c) => (
+                <a class="tag" href={c.path}>
+                  {c.tag}
+                </a>
+              ))}
+            </dd>
+          </>
+        ))}
+      </dl>
+    </section>
+  )
+
+const FirstRun = () => (
+  <div class="sheet first-run">
+    <h2>Log the first intake</h2>
+    <p>
+      Write down the box on the truck: where the bees came from, whether the queen is caged, loose or unseen, and what
+      brood came along. It takes a minute.
+    </p>
+    <p>
+      From those dates this book works out when to look, what to look for, and when to leave the lid on, until the colony
+      has a laying queen or is lost. Every morning this page says which boxes to open, and why.
+    </p>
+    <a class="button button-do" href="/intake">
+      Log an intake
+    </a>
+  </div>
+)
+

@@ -1,0 +1,42 @@
+/** A colony's checks: what is asked now, what comes, what was answered; each with its window, reason and source. */
+import type { Check, Plan } from '../../src/recovery/plan-types.ts'
+import { windowWords } from '../words/dates.ts'
+import { coming, lidStaysOn, live, RULE_WORDS } from '../words/rules.ts'
+import { Mark } from './mark.tsx'
+
+export const Checks = ({ plan }: { plan: Plan }) => {
+  const past = plan.checks.filter((c) => c.status === 'answered' || c.status === 'void')
+  return (
+    <section class="section">
+      <h2>Checks</h2>
+      <ol class="checks">
+        {[...live(plan), ...coming(plan)].map((c) => (
+          <CheckCard check={c} plan={plan} />
+        ))}
+      </ol>
+      {past.length === 0 ? null : (
+        <details class="caution">
+          <summary>Answered or no longer asked ({past.length})</summary>
+          <ol class="checks">
+            {past.map((c) => (
+              <CheckCard check={c} plan={plan} />
+            ))}
+          </ol>
+        </details>
+      )}
+    </section>
+  )
+}
+
+const CheckCard = ({ check, plan }: { check: Check; plan: Plan }) => (
+  <li class={`check check-${check.status}`}>
+    <p class="check-name">
+      <strong>{RULE_WORDS[check.rule].name}</strong>
+      <Mark shape={check.status} />
+      {lidStaysOn(check, plan) && check.status !== 'answered' ? <Mark shape="lid" /> : null}
+    </p>
+    <p>{windowWords(check, plan.asOf)}</p>
+    <p class="soft">{check.why}</p>
+    <p class="fine">{check.source}</p>
+  </li>
+)

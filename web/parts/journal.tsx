@@ -1,0 +1,67 @@
+/** The journal of a colony: newest first, what was corrected or taken back struck out, each line signed and dated. */
+import type { Entry } from '../../src/journal/entry.ts'
+import { dayWords } from '../words/dates.ts'
+import { entryWords } from '../words/entries.ts'
+import type { Frame } from './layout.tsx'
+
+export interface JournalLine {
+  entry: Entry
+  recordedAt: string
+  recordedBy: string
+  /** What took this entry's place: a correction, or a withdrawal. */
+  superseded: { by: string; on: string; withdrawn: boolean; reason: string | null } | null
+}
+
+export const Journal = ({ lines, frame }: { lines: JournalLine[]; frame: Frame }) => (
+  <section class="section">
+    <h2>Journal</h2>
+    <ol class="journal">
+      {lines.map((line) => (
+        <Line line={line} frame={frame} />
+      ))}
+    </ol>
+  </section>
+)
+
+const Line = ({ line, frame }: { line: JournalLine; frame: Frame }) => {
+  const { entry: e, superseded } = line
+  const words = entryWords(e, frame.units, frame.today)
+  const text = (
+    <>
+      <strong>{words.title}</strong>
+      {words.facts.length === 0 ? null : <>: {words.facts.join('; ')}</>}
+      {words.note === null ? null : <span class="entry-note">{words.note}</span>}
+    </>
+  )
+  return (
+    <li class={superseded === null ? 'entry' : 'entry entry-struck'} id={`e-${e.id}`}>
+      <p class="entry-when">
+        <time datetime={e.at === undefined ? e.on : `${e.on}T${e.at}`}>
+          {dayWords(e.on, frame.today)}
+          {e.at === undefined ? '' : ` ${e.at}`}
+        </time>
+        <span class="soft"> {line.recordedBy}</span>
+      </p>
+      <div>
+        <p>{superseded === null ? text : <del>{text}</del>}</p>
+        {e.replaces === undefined || e.kind === 'withdrawal' ? null : <p class="fine">a correction</p>}
+        {superseded === null ? null : (
+          <p class="small">
+            {superseded.withdrawn ? 'Taken back' : 'Corrected'} by {superseded.by}, {superseded.on}
+            {superseded.reason === null ? '' : `: ${superseded.reason}`}
+          </p>
+        )}
+      </div>
+      {superseded !== null || e.kind === 'withdrawal' ? null : (
+        <p class="entry-ways">
+          <a href={`/entry/${e.id}/correct`}>
+            Correct<span class="unseen"> {words.title} of {dayWords(e.on, frame.today)}</span>
+          </a>
+          <a href={`/entry/${e.id}/withdraw`}>
+            Take back<span class="unseen"> {words.title} of {dayWords(e.on, frame.today)}</span>
+          </a>
+        </p>
+      )}
+    </li>
+  )
+}

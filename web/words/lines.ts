@@ -1,0 +1,84 @@
+/** What stands on a colony's line: what to do, how pressing it is, until when it can wait. */
+import type { Action, Check, Plan } from '../../src/recovery/plan-types.ts'
+import { dayWords } from './dates.ts'
+import { ACTION_WORDS, coming, isQuiet, lidStaysOn, live, PHASE_WORDS, RULE_WORDS } from './rules.ts'
+
+/** Actions that only say "look": the check's own name says more. */
+const LOOKING: Action[] = ['none', 'leave-alone', 'outside-look', 'open-and-look']
+
+/** Some checks are the action itself. */
+const DOES: Partial<Record<Action, Check['rule'][]>> = {
+  'release-queen': ['queen-release'],
+  'give-egg-frame': ['egg-frame'],
+  'buy-queen': ['buy-queen'],
+  unite: ['unite-or-boost', 'laying-workers'],
+  'move-out': ['move-out'],
+}
+
+export interface ToDo {
+  /** What to do, in a few words. */
+  title: string
+  /** What to find out, where it is a look. */
+  question: string | null
+  why: string
+  /** The check that leads, null when the advice stands alone. */
+  check: Check | null
+  /** Everything else that may be done on the same visit. */
+  also: Check[]
+  /** Nothing here asks for the lid to come off. */
+  lidOn: boolean
+  late: boolean
+}
+
+/** What the plan asks for on its day, put for one line of the round. */
+export function toDoOf(plan: Plan): ToDo {
+  const checks = live(plan)
+  const { action, why } = plan.advice
+  const looks = LOOKING.includes(action)
+  const check = (looks ? checks[0] : checks.find((c) => DOES[action]?.includes(c.rule))) ?? null
+  const also = checks.filter((c) => c !== check)
+  const lidOn =
+    action === 'leave-alone' || action === 'outside-look' || (looks && checks.length > 0 && checks.every((c) => lidStaysOn(c, plan)))
+  return {
+    title: looks && check !== null ? RULE_WORDS[check.rule].name : ACTION_WORDS[action],
+    question: looks && check !== null ? RULE_WORDS[check.rule].question : null,
+    why,
+    check,
+    also,
+    lidOn,
+    late: checks.some((c) => c.status === 'overdue'),
+  }
+}
+
+/** The next check in words, for a row: 'The telling visit, Sun 10 May'. */
+export function nextWords(plan: Plan): string {
+  const now = live(plan)[0]
+  if (now !== undefined) return RULE_WORDS[now.rule].name
+  const next = coming(plan)[0]
+  return next === undefined ? 'Nothing planned' : `${RULE_WORDS[next.rule].name}, from ${dayWords(next.opens, plan.asOf)}`
+}
+
+const LEFT: Record<string, string> = {
+  'moved-out': 'Moved out',
+  united: 'United with another colony',
+  died: 'Died',
+  absconded: 'Absconded',
+  other: 'Left the yard',
+}
+
+/** How a colony left, in words. */
+export const leftWords = (outcome: string): string => LEFT[outcome] ?? 'Left the yard'
+
+/** 'Raising a queen; leave the lid on until Sun 24 May'. */
+export function headline(plan: Plan, outcome: string | null): string {
+  if (outcome !== null) return leftWords(outcome)
+  const phase = PHASE_WORDS[plan.phase]
+  if (isQuiet(plan) && plan.quiet !== null)
+    return `${phase}; leave the lid on until ${dayWords(plan.quiet.to, plan.asOf)}`
+  if (plan.advice.action === 'none' || plan.advice.action === 'leave-alone') {
+    const next = coming(plan)[0]
+    return next === undefined ? phase : `${phase}; it can wait until ${dayWords(next.opens, plan.asOf)}`
+  }
+  const does = ACTION_WORDS[plan.advice.action]
+  return `${phase}; ${does.charAt(0).toLowerCase()}${does.slice(1)}`
+}
