@@ -1,0 +1,66 @@
+/** The browser of the journeys: a phone and a laptop, each page watched for what must not happen on any page. */
+import { type Browser, type BrowserContext, chromium, type Page } from 'playwright-core'
+import { ensureChromium, thisMachine } from './chromium.ts'
+
+export interface Device {
+  name: 'phone' | 'laptop'
+  viewport: { width: number; height: number }
+  touch: boolean
+}
+
+export const PHONE: Device = { name: 'phone', viewport: { width: 390, height: 844 }, touch: true }
+export const LAPTOP: Device = { name: 'laptop', viewport: { width: 1280, height: 800 }, touch: false }
+export const DEVICES = [PHONE, LAPTOP]
+
+const ARGS = [
+  '--no-sandbox',
+  '--disable-gpu',
+  '--disable-quic',
+  '--no-first-run',
+  '--disable-background-networking',
+  '--disable-component-update',
+  '--disable-sync',
+]
+
+export const launch = (): Promise<Browser> =>
+  chromium.launch({ executablePath: ensureChromium(thisMachine()), args: ARGS })
+
+/** A page and what was noticed on it: failed scripts, answers of 500, requests to anywhere but the yard. */
+export interface Watched {
+  page: Page
+  context: BrowserContext
+  noticed: string[]
+}
+
+/** Opens a page of the yard at `url` on that device. Page errors, server errors and foreign requests are noticed. */
+export async function watchedPage(
+  browser: Browser,
+  url: string,
+  device: Device,
+  options: { scripts?: boolean; dark?: boolean } = {},
+): Promise<Watched> {
+  const context = await browser.newContext({
+    baseURL: url,
+    viewport: device.viewport,
+    hasTouch: device.touch,
+    isMobile: device.touch,
+    deviceScaleFactor: device.touch ? 2 : 1,
+    javaScriptEnabled: options.scripts ?? true,
+    colorScheme: options.dark ? 'dark' : 'light',
+  })
+  const page = await context.newPage()
+  page.setDefaultTimeout(15_000)
+  const noticed: string[] = []
+  page.on('pageerror', (error) => noticed.push(`script error: ${error.message}`))
+  page.on('console', (message) => {
+    if (message.type() === 'error') noticed.push(`console: ${message.text()}`)
+  })
+  page.on('response', (response) => {
+    if (response.status() >= 500) noticed.push(`${response.status()} ${response.url()}`)
+  })
+  page.on('request', (request) => {
+    if (!request.url().startsWith(url) && !request.url().startsWith('data:'))
+      noticed.push(`foreign request: ${request.url()}`)
+  })
+  return { page, context, noticed }
+}
