@@ -3,6 +3,7 @@
  * The models hand over an evaluation at a point; nothing here knows which model it is.
  */
 import { cholesky, type Matrix, solve, submatrix } from './matrix.ts'
+import { root } from './root.ts'
 import { chiSquareQuantile } from './special.ts'
 
 export interface Evaluation {
@@ -123,26 +124,6 @@ export function profileLimits(
     return gap <= 0 ? root(height, inside, outside) : null
   }
   return [side(-1), side(1)]
-}
-
-/** Where f changes sign between a (f > 0) and b (f <= 0): regula falsi in Illinois form, Dowell and Jarratt (1971). */
-function root(f: (x: number) => number, a: number, b: number): number | null {
-  let [x0, x1] = [a, b]
-  let [f0, f1] = [f(a), f(b)]
-  if (f1 === 0) return x1
-  for (let i = 0; i < 200; i++) {
-    const x = x1 - (f1 * (x1 - x0)) / (f1 - f0)
-    const y = f(x)
-    if (!Number.isFinite(y)) return null
-    if (y === 0 || Math.abs(x - x1) <= 1e-12 * Math.max(1, Math.abs(x))) return x
-    if (y * f1 < 0) {
-      x0 = x1
-      f0 = f1
-    } else f0 /= 2
-    x1 = x
-    f1 = y
-  }
-  return x1
 }
 
 /** Twice the fall of the maximum when coefficient j is held at 0: the penalised (or plain) likelihood ratio test, 1 df. */
