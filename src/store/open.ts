@@ -7,8 +7,9 @@ import { append, type Incoming } from './append.ts'
 import { type Connection, connect } from './connection.ts'
 import { fold, type Journal, journalOf } from './journal.ts'
 import { type MigrateOptions, migrate, pendingMigrations, StoreError } from './migrate.ts'
-import { project, projectionsOf } from './projections.ts'
+import { type Projections, project, projectionsOf } from './projections.ts'
 import { queriesOf, summaryOf } from './queries.ts'
+import { rulesStamp } from './rules-stamp.ts'
 import { settingsOf } from './settings.ts'
 import type { ColonySummary, JournalRow, Store } from './types.ts'
 import { verify } from './verify.ts'
@@ -20,7 +21,8 @@ export interface OpenOptions extends MigrateOptions {
 
 /** Throws StoreError, in words for the person at the terminal, when the database cannot be used. */
 export function openStore(file: string, options: OpenOptions = {}): Store {
-  return storeOn(openConnection(file, options))
+  const connection = openConnection(file, options)
+  return options.migrate === false ? assemble(connection).store : storeOn(connection)
 }
 
 /** For the other rooms that keep their own tables in the same file. */
@@ -47,8 +49,19 @@ function inWords(error: unknown, file: string): unknown {
   return error
 }
 
-/** The store on a connection that is up to date. */
+/** The store on a connection that is up to date; projections made by other rules are made again first. */
 export function storeOn(connection: Connection): Store {
+  const { store, projections } = assemble(connection)
+  try {
+    projections.catchUp(rulesStamp())
+  } catch (error) {
+    // Old plans are better than a server that will not start; it is tried again next time.
+    if (!cannotWrite(error)) throw error
+  }
+  return store
+}
+
+function assemble(connection: Connection): { store: Store; projections: Projections } {
   const journal = journalOf(connection)
   const settings = settingsOf(connection, (key) => {
     if (key === 'protocol') projections.replan()
@@ -73,7 +86,7 @@ export function storeOn(connection: Connection): Store {
       queries.byName(row.entry.colony)?.tag ?? fold(row.entry.colony, journal.ofColony(row.entry.colony)).tag,
   })
 
-  return {
+  const store: Store = {
     append: (raw, { today, ...stamp }) =>
       append(
         parts,
@@ -116,6 +129,7 @@ export function storeOn(connection: Connection): Store {
     verify: () => verify(connection, journal, protocol),
     close: () => connection.raw.close(),
   }
+  return { store, projections }
 }
 
 /** A full disk or a read-only file stops writing; reading goes on. */

@@ -40,11 +40,17 @@ const asksForSomething = (plan: Plan): boolean =>
   (plan.advice.action !== 'none' && plan.advice.action !== 'leave-alone') ||
   plan.checks.some((c) => asked(c) && c.status !== 'waiting')
 
+/** Without what is dated later: notes on a colony that left, or anything while a clock is set back. */
+const asKnownOn = (history: History, day: Day): History => ({
+  ...history,
+  entries: history.entries.filter((e) => e.on <= day || e === history.intake),
+})
+
 /** What the projections hold of a colony as of a day; of one that left, as of the day it left. */
 export function project(id: string, history: History, today: Day, protocol: Protocol): Projected {
   const { intake, outcome, tag } = history
   const asOf = outcome?.on ?? today
-  const plan = planOf(history, asOf, protocol)
+  const plan = planOf(asKnownOn(history, asOf), asOf, protocol)
   const open = outcome === null
   const next = open ? nextCheck(plan) : null
   const place = history.entries.findLast((e) => e.kind === 'move') ?? intake
@@ -90,14 +96,16 @@ export interface Projections {
   /** Writes what is known of a colony now; a colony without an intake has no row. */
   put(id: string, folded: Folded, today: Day): void
   refresh(today: Day): number
-  /** Plans anew for another protocol, every colony as of the day it had. */
+  /** Plans anew for another protocol or by other rules, every colony as of the day it had. */
   replan(): void
+  /** Plans anew when the rules have changed since the projections were made. Returns whether it did. */
+  catchUp(stamp: number): boolean
   rebuild(today: Day): number
 }
 
 /** The writing side of the projections, its statements prepared once. */
 export function projectionsOf(
-  { db, write }: Connection,
+  { db, raw, write }: Connection,
   journal: Journal,
   protocol: () => Protocol,
 ): Projections {
@@ -138,6 +146,14 @@ export function projectionsOf(
     const folded = fold(id, journal.ofColony(id))
     if (folded.history !== null) put(id, folded, today)
   }
+  const replan = (): void => {
+    const days = new Map(every.all().map((r) => [r.id, r.asOf]))
+    const latest = [...days.values()].reduce((a, b) => (a > b ? a : b), '')
+    for (const id of new Set([...journal.colonyIds(), ...days.keys()])) {
+      const day = days.get(id) ?? latest
+      if (day !== '') again(id, day)
+    }
+  }
 
   return {
     put,
@@ -149,8 +165,16 @@ export function projectionsOf(
         return ids.length
       })
     },
-    replan: () => {
-      for (const { id, asOf } of every.all()) again(id, asOf)
+    replan,
+    catchUp(stamp) {
+      const made = (): unknown => raw.pragma('user_version', { simple: true })
+      if (made() === stamp) return false
+      return write(() => {
+        if (made() === stamp) return false
+        replan()
+        raw.pragma(`user_version = ${stamp}`)
+        return true
+      })
     },
     rebuild: (today) =>
       write(() => {

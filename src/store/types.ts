@@ -115,7 +115,11 @@ export interface Store {
   colony(tagOrId: string): { summary: ColonySummary; history: History; journal: JournalRow[] } | null
   /** By yard, stand and tag in walking order. */
   colonies(filter?: ColonyFilter): ColonySummary[]
-  /** Colonies in the yard with something to do on that day, in walking order. */
+  /**
+   * Colonies in the yard with something to do on that day, in walking order: an action is advised, or a check is open
+   * (one that is not due yet can wait until `nextCloses`). Plans of other days are made again first; where the disk is
+   * full they are made in memory, so the round can be walked all the same.
+   */
   today(today: Day): ColonySummary[]
   /** Checks asked of colonies in the yard whose window touches these days, by day. */
   checksBetween(from: Day, to: Day): PlannedCheck[]

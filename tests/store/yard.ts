@@ -78,7 +78,12 @@ export function story(dice: Dice, { tag, intakeOn, until, stay, leaves = 0.9 }: 
     if (dice.chance(0.12)) tell(on, secondThought(dice, told, base(on)))
   }
   const last = addDays(intakeOn, stay)
-  if (dice.chance(leaves)) tell(last, outcomeEntry(dice, base(last)))
+  if (!dice.chance(leaves)) return told
+  tell(last, outcomeEntry(dice, base(last)))
+  if (dice.chance(0.2)) {
+    const after = addDays(last, dice.int(1, 20))
+    tell(after, { ...base(after), kind: 'note', text: 'Heard from them: doing well.' })
+  }
   return told
 }
 
