@@ -9,6 +9,14 @@ const COMMANDS: Record<
     summary: 'the plan of one colony, from its entries as JSON',
     load: () => import('./commands/plan.ts'),
   },
+  verify: {
+    summary: 'proves the database whole, changing nothing',
+    load: () => import('./commands/verify.ts'),
+  },
+  rebuild: {
+    summary: 'makes every plan and list again from the journal',
+    load: () => import('./commands/rebuild.ts'),
+  },
 }
 
 function usage(): string {
