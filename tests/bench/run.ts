@@ -1,0 +1,14 @@
+/** `npm run bench`: prints how long the hot paths take. Not a test: figures depend on the machine. One name runs one. */
+import { bench as plan } from './plan.ts'
+import { bench as today } from './today.ts'
+
+const BENCHES: Record<string, () => void> = { plan, today }
+
+const wanted = process.argv.slice(2)
+const unknown = wanted.filter((name) => !Object.hasOwn(BENCHES, name))
+if (unknown.length > 0) {
+  process.stderr.write(`no bench ${unknown.join(', ')}; there are: ${Object.keys(BENCHES).join(', ')}\n`)
+  process.exit(2)
+}
+process.stdout.write(`Node ${process.version}, ${process.platform} ${process.arch}\n`)
+for (const [name, bench] of Object.entries(BENCHES)) if (wanted.length === 0 || wanted.includes(name)) bench()
