@@ -1,30 +1,8 @@
-/** Questions that follow from the whole story rather than from one entry. */
-import { LAYING_WORKER_RISK } from '../biology/laying-workers.ts'
-import { addDays, type Day, daysBetween, inWords } from '../days.ts'
+/** Questions, and shifts of questions, that follow from the whole story rather than from one entry. */
+import { addDays, type Day, daysBetween } from '../days.ts'
 import type { DayRange, Readiness } from './plan-types.ts'
 import { readySince } from './readiness.ts'
 import type { Ask, State } from './state.ts'
-
-/** Looking again for laying workers every so many days once the risk has begun (common practice). */
-const WATCH_EVERY = 7
-
-/** Without a queen and without young brood: watch for laying workers from day 21 on. */
-export function askLayingWorkerWatch(s: State): void {
-  if (s.queen.is !== 'none' && s.queen.is !== 'unseen') return
-  if (s.history.outcome !== null || s.pending('laying-workers') !== undefined) return
-  const looks = s.history.entries.flatMap((e) =>
-    e.kind === 'inspection' && e.opened && (e.eggs !== undefined || e.capped !== undefined) ? [e.on] : [],
-  )
-  const why = `Signs of laying workers? No queen is proven and the last young brood was laid by ${inWords(s.lastYoungBrood)}; the risk begins three weeks later.`
-  let from = addDays(s.lastYoungBrood, LAYING_WORKER_RISK.earliest)
-  for (;;) {
-    const ask = s.ask('laying-workers', from, why)
-    const look = looks.find((on) => on >= ask.opens)
-    if (look === undefined) return
-    ask.answeredOn = look
-    from = addDays(look, WATCH_EVERY)
-  }
-}
 
 /** Tied combs are not touched in quiet time: the window waits until it is over. */
 export function keepOutOfQuiet(s: State, quiet: DayRange | null): void {

@@ -2,7 +2,7 @@
 import { type Day, daysBetween } from '../days.ts'
 import type { History } from '../journal/history.ts'
 import { adviceOn } from './advice.ts'
-import { askLayingWorkerWatch, askMoveOut, keepOutOfQuiet } from './derived-asks.ts'
+import { askMoveOut, keepOutOfQuiet } from './derived-asks.ts'
 import { fold } from './fold/fold.ts'
 import { phaseOn, quietOf } from './phase.ts'
 import { type Check, type Plan, RULES } from './plan-types.ts'
@@ -24,7 +24,6 @@ export function planOf(history: History, today: Day, protocol: Protocol = DEFAUL
   const quiet = quietOf(s)
   const readiness = readinessOf(s, today)
   keepOutOfQuiet(s, quiet)
-  askLayingWorkerWatch(s)
   const move = askMoveOut(s, readiness)
   const closed = history.outcome !== null
   return {

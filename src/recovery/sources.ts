@@ -74,9 +74,20 @@ export function horizonOf(sources: readonly Source[]): Horizon {
   }
 }
 
+/** Brood said to be on fresh comb, but older than the days since intake allow: open 3 days, capped 8 (one day early at most). */
+export function tooOldForFreshComb(look: Inspection, intakeOn: Day): boolean {
+  if (look.onFreshComb !== true) return false
+  const capped = look.capped === 'worker' || look.capped === 'drone-in-worker'
+  const open = look.open === 'some' || look.open === 'plenty'
+  const days = capped ? WORKER_EGG_LAID.capped.last - 1 : open ? WORKER_EGG_LAID.open.last : 0
+  return look.on < addDays(intakeOn, days)
+}
+
 /** Which sightings of this inspection can only be a new layer's, were they made. */
-export function conclusive(sources: readonly Source[], look: Inspection): Conclusive {
-  if (look.onFreshComb === true) return { eggs: true, open: true, capped: true }
+export function conclusive(sources: readonly Source[], look: Inspection, intakeOn: Day): Conclusive {
+  // Comb drawn since intake cannot hold brood older than the stay; a claim that it does proves nothing.
+  if (look.onFreshComb === true && !tooOldForFreshComb(look, intakeOn))
+    return { eggs: true, open: true, capped: true }
   const horizon = horizonOf(sources.filter((s) => confuses(s, look)))
   const past = (limit: Day | null): boolean => limit === null || look.on > limit
   return { eggs: past(horizon.eggs), open: past(horizon.open), capped: past(horizon.capped) }

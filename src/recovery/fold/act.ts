@@ -69,6 +69,8 @@ function overtaken(s: State, on: Day): void {
     'cells-on-egg-frame',
     'recheck-eggs',
     'new-queen-eggs',
+    'eggs-after-introduction',
+    'queen-release',
     'worker-brood',
     'laying-workers',
   ] as const)
@@ -126,7 +128,8 @@ export function lookAtCage(s: State, cage: QueenCage): void {
   const origin: QueenOrigin = q.is === 'caged' || q.is === 'released' ? q.origin : 'salvaged'
   if (cage.found === 'released') {
     if (q.is === 'laying' || q.is === 'queenright') return
-    s.void('telling-visit', cage.on)
+    overtaken(s, cage.on)
+    for (const rule of ['egg-frame', 'buy-queen'] as const) s.void(rule, cage.on)
     release(s, cage.on, origin)
     return
   }

@@ -7,12 +7,17 @@ import { State } from '../state.ts'
 import { give, lookAtCage, washMites } from './act.ts'
 import { begin } from './begin.ts'
 import { inspect } from './inspect.ts'
+import { keepWatch } from './watch.ts'
 
 export function fold(history: History, protocol: Protocol): State {
   const s = new State(history, protocol)
   begin(s)
   askWelfare(s, history.intake.on)
-  for (const e of history.entries.slice(1)) step(s, e)
+  keepWatch(s, history.intake.on)
+  for (const e of history.entries.slice(1)) {
+    step(s, e)
+    if (e.kind !== 'outcome') keepWatch(s, e.on)
+  }
   return s
 }
 

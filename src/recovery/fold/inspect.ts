@@ -14,7 +14,7 @@ import { WORKER_EGG_LAID } from '../../biology/sightings.ts'
 import { addDays, type Day, inWords } from '../../days.ts'
 import type { Inspection } from '../../journal/entry.ts'
 import { type CellStage, emergenceFromCells } from '../rearing.ts'
-import { conclusive } from '../sources.ts'
+import { conclusive, tooOldForFreshComb } from '../sources.ts'
 import { expectedEmergence } from '../spans.ts'
 import type { State } from '../state.ts'
 import { fall } from './ladder.ts'
@@ -23,6 +23,7 @@ import { noCells, stageOf } from './look.ts'
 import { nothingNew } from './nothing.ts'
 import { moreCells, seenOut, startRearing } from './raise.ts'
 import { checkStrength } from './strength.ts'
+import { answerWatch } from './watch.ts'
 
 export function inspect(s: State, look: Inspection): void {
   if (look.framesOfBees !== undefined) {
@@ -39,6 +40,7 @@ export function inspect(s: State, look: Inspection): void {
 }
 
 function inside(s: State, look: Inspection): void {
+  answerWatch(s, look)
   if (look.capped === 'drone-in-worker') {
     droneBrood(s, look)
     return
@@ -48,7 +50,11 @@ function inside(s: State, look: Inspection): void {
     s.doublesSince = null
     s.answer(look.on, 'laying-workers')
   }
-  const can = conclusive(s.sources, look)
+  const can = conclusive(s.sources, look, s.history.intake.on)
+  if (tooOldForFreshComb(look, s.history.intake.on))
+    s.surprises.push(
+      `Brood on fresh comb on ${inWords(look.on)} is older than the colony’s stay here since ${inWords(s.history.intake.on)}. Likeliest: the comb came along; or a date is wrong. It is not taken as proof.`,
+    )
   const newEggs = can.eggs && (look.eggs === 'single' || look.eggs === 'multiple')
   const newOpen = can.open && (look.open === 'some' || look.open === 'plenty')
   const newCapped = can.capped && look.capped === 'worker'

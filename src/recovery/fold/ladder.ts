@@ -3,12 +3,25 @@ import { TEST_FRAME_IGNORED_AFTER } from '../../biology/queen-rearing.ts'
 import { type Day, daysBetween } from '../../days.ts'
 import type { Rung, State } from '../state.ts'
 
+const OVERTAKEN = [
+  'worker-brood',
+  'new-queen-eggs',
+  'telling-visit',
+  'recheck-eggs',
+  'eggs-after-introduction',
+] as const
+
 /** The colony has no useful queen any more (or yet); `why` completes "No queen: …". */
 export function fall(s: State, on: Day, why: string, failed: Rung): void {
+  for (const rule of OVERTAKEN) s.void(rule, on)
+  if (failed === 'own' && s.testFrame?.read === null) {
+    // A frame of eggs is in already: nothing more to do than to read it.
+    s.queen = { is: 'none', since: on, why, chance: true, failed }
+    return
+  }
   s.queen = { is: 'none', since: on, why, chance: false, failed }
   s.testFrame = null
-  for (const rule of ['worker-brood', 'new-queen-eggs', 'telling-visit', 'recheck-eggs'] as const)
-    s.void(rule, on)
+  s.void('cells-on-egg-frame', on)
   if (failed === 'own' && daysBetween(s.lastYoungBrood, on) <= TEST_FRAME_IGNORED_AFTER) {
     s.ask(
       'egg-frame',

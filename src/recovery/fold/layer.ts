@@ -1,10 +1,10 @@
 /** A new layer proven: by eggs or open brood (laying), by capped worker brood (queenright); and a layer lost again. */
 import { EMERGENCE_AFTER_LOSS_HARD, FIRST_EGG_AFTER_EMERGENCE_HARD } from '../../biology/queen-rearing.ts'
 import { WORKER_EGG_LAID } from '../../biology/sightings.ts'
-import { addDays, clamp, type Day, inWords, later, type Span } from '../../days.ts'
+import { addDays, clamp, type Day, earlier, inWords, later, type Span } from '../../days.ts'
 import type { Inspection } from '../../journal/entry.ts'
-import { firstEggAfter } from '../rearing.ts'
 import { horizonOf } from '../sources.ts'
+import { expectedFirstEgg } from '../spans.ts'
 import type { Layer, State } from '../state.ts'
 import { fall } from './ladder.ts'
 
@@ -56,12 +56,12 @@ function layerOf(s: State): Layer {
 
 /** When the first egg was laid, as far as looks without eggs and what was expected allow. */
 function firstEggSpan(s: State, laidBy: Day): Span {
-  const q = s.queen
-  const expected = q.is === 'rearing' ? firstEggAfter(q.emergence) : null
-  const from = expected?.earliest ?? (q.is === 'released' ? addDays(q.on, 1) : addDays(s.lastOldEgg, 1))
+  const expected = expectedFirstEgg(s)
+  const from = expected?.earliest ?? addDays(s.lastOldEgg, 1)
   const earliest = s.lastNoEggs === null ? from : later(from, addDays(s.lastNoEggs, 1))
-  const start = earliest <= laidBy ? earliest : addDays(laidBy, -WORKER_EGG_LAID.eggs.first)
-  return { earliest: start, likely: clamp(expected?.likely ?? laidBy, start, laidBy), latest: laidBy }
+  const latest = expected === null ? laidBy : earlier(laidBy, expected.latest)
+  const start = earliest <= latest ? earliest : addDays(latest, -WORKER_EGG_LAID.eggs.first)
+  return { earliest: start, likely: clamp(expected?.likely ?? latest, start, latest), latest }
 }
 
 /** Eggs before the story so far allows them: said, with the likeliest explanations, and the eggs are believed. */

@@ -45,7 +45,9 @@ function readTestFrame(s: State, look: Inspection): void {
   if (look.on < addDays(frame.given, s.protocol.windows['cells-on-egg-frame'].opens)) return
   frame.read = 'none'
   s.answer(look.on, 'cells-on-egg-frame')
-  s.void('telling-visit', look.on)
+  // The frame has taken over its question; a look at eggs and cells answers both.
+  if (look.eggs !== undefined) s.answer(look.on, 'telling-visit')
+  else s.void('telling-visit', look.on)
   if (s.queen.is === 'none') s.queen = { is: 'unseen' }
   s.ask(
     'recheck-eggs',
@@ -75,15 +77,6 @@ function searched(s: State, look: Inspection): void {
   ) {
     s.answer(look.on, 'telling-visit')
     if (seen) lookAgain(s, look.on)
-    // A frame of eggs is in already: nothing more to do than to read it.
-    else if (s.testFrame !== null)
-      s.queen = {
-        is: 'none',
-        since: look.on,
-        why: 'neither eggs nor queen cells',
-        chance: true,
-        failed: 'own',
-      }
     else fall(s, look.on, `neither eggs nor queen cells on ${inWords(look.on)}`, 'own')
   } else s.looked(look.on, 'telling-visit', 'recheck-eggs')
 }
