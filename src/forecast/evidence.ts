@@ -2,9 +2,9 @@
 import { type Day, daysBetween } from '../days.ts'
 import type { Story } from './queen-odds.ts'
 import { KINDS, type Kind, kindOf } from './story/kinds.ts'
-import type { LookedAt, Sighting } from './story/look.ts'
+import type { LookedAt } from './story/look.ts'
 import { STATE } from './story/state.ts'
-import type { Link } from './story/walk.ts'
+import type { HeldSighting, Link } from './story/walk.ts'
 
 export interface EvidenceWeight {
   on: Day
@@ -40,7 +40,7 @@ const QUESTIONS: Record<Question, { kinds: readonly Kind[]; yes: string; no: str
   },
 }
 
-function questionOf(s: Sighting): Question {
+function questionOf(s: HeldSighting): Question {
   if (s.value === 'multiple' || s.value === 'drone-in-worker') return 'workers'
   switch (s.what) {
     case 'queen':
@@ -109,7 +109,7 @@ function weightsOfLook(story: Story, link: Link): EvidenceWeight[] {
       const state = STATE[s]
       if (state === undefined) return
       const side = inside.has(kindOf(state, day.around)) ? yes : no
-      const chance = sighting.chance(state)
+      const chance = sighting.chance[i] ?? 0
       side.w += w[i] ?? 0
       side.seen += (w[i] ?? 0) * chance
       w[i] = (w[i] ?? 0) * chance

@@ -88,13 +88,15 @@ export function kindShares(shares: Shares, day: DayOfStory): KindShares {
   return out
 }
 
-/** The odds today, without hindsight on the days before: cheap, for lists of many colonies. */
-export function oddsToday(story: Story): KindShares {
-  const [shares, day] = [story.walk.byDay[story.t], story.days[story.t]]
-  if (shares === undefined || day === undefined)
-    throw new RangeError('oddsToday: the story ends before today')
+/** The odds `t` days after the removal, from what was known by then; days after today are forecasts. Throws RangeError beyond the story. */
+export function oddsOn(story: Story, t: number): KindShares {
+  const [shares, day] = [story.walk.byDay[t], story.days[t]]
+  if (shares === undefined || day === undefined) throw new RangeError(`oddsOn: the story has no day ${t}`)
   return kindShares(shares, day)
 }
+
+/** The odds today: cheap, for lists of many colonies. */
+export const oddsToday = (story: Story): KindShares => oddsOn(story, story.t)
 
 /** Chance by day that a queen is on the first day of a stage. */
 function firstDays(byDay: readonly Shares[], stage: number): DayPmf {

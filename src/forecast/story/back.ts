@@ -24,18 +24,21 @@ const weighed = (shares: Shares, later: Float64Array): Shares => {
   return { states: shares.states, w: total > 0 ? w.map((x) => x / total) : w }
 }
 
-/** How likely everything after the link is, for each state before it; scaled so that its greatest is 1. */
-function oneBack(link: Link, later: Float64Array): Float64Array {
-  const out = new Float64Array(STATES)
+/**
+ * How likely everything after the link is, for each state before it, written to `out`; scaled so that its greatest is 1.
+ * `out` keeps old figures elsewhere: they are never read, since a link leads only to states that the next one starts from.
+ */
+function oneBack(link: Link, later: Float64Array, out: Float64Array): void {
+  const { states } = link.before
   let most = 0
-  for (const s of link.before.states) {
+  for (let i = 0; i < states.length; i++) {
+    const s = states[i] ?? 0
     const go = link.row === null ? (later[s] ?? 0) : ahead(link.row(s), later)
-    const b = (link.chance?.(s) ?? 1) * go
+    const b = (link.chance === null ? 1 : (link.chance[i] ?? 0)) * go
     out[s] = b
     if (b > most) most = b
   }
-  if (most > 0) for (const s of link.before.states) out[s] = (out[s] ?? 0) / most
-  return out
+  if (most > 0) for (const s of states) out[s] = (out[s] ?? 0) / most
 }
 
 function count(link: Link, later: Float64Array, tallies: number[]): void {
@@ -44,7 +47,7 @@ function count(link: Link, later: Float64Array, tallies: number[]): void {
   const found = new Array<number>(tallies.length).fill(0)
   let total = 0
   link.before.states.forEach((s, i) => {
-    const w = (link.before.w[i] ?? 0) * (link.chance?.(s) ?? 1)
+    const w = (link.before.w[i] ?? 0) * (link.chance === null ? 1 : (link.chance[i] ?? 0))
     const r = row(s)
     for (let k = 0; k < r.to.length; k++) {
       const x = w * (r.p[k] ?? 0) * (later[r.to[k] ?? 0] ?? 0)
@@ -59,11 +62,12 @@ function count(link: Link, later: Float64Array, tallies: number[]): void {
     })
 }
 
-/** Everything known today, brought to bear on every day of the walk. */
-export function hindsight(walked: Walk): Hindsight {
+/** Everything known today, brought to bear on every day of the walk. `counting`: also the tallies, for learning. */
+export function hindsight(walked: Walk, counting = false): Hindsight {
   const lastLook = walked.links.findLastIndex((l) => l.chance !== null)
   const byDay = [...walked.byDay]
   const tallies = new Array<number>(Object.keys(TALLY).length).fill(0)
+  const buffers = [new Float64Array(STATES), new Float64Array(STATES)]
   let later: Float64Array = new Float64Array(STATES).fill(1)
   for (let i = walked.links.length - 1; i >= 0; i--) {
     const link = walked.links[i]
@@ -72,8 +76,10 @@ export function hindsight(walked: Walk): Hindsight {
     if (i > lastLook) continue
     // Nightfall of a day is after its last step.
     if (walked.links[i + 1]?.t !== link.t) byDay[link.t] = weighed(link.after, later)
-    count(link, later, tallies)
-    later = oneBack(link, later)
+    if (counting) count(link, later, tallies)
+    const out = buffers[i % 2] ?? new Float64Array(STATES)
+    oneBack(link, later, out)
+    later = out
   }
   const first = walked.links.findIndex((l) => l.t > 0)
   // Day 0 without any step of its own has no link: its nightfall is the start.

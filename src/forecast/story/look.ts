@@ -15,7 +15,13 @@ export type LookedAt = (typeof LOOKED_AT)[number]
 export interface Sighting {
   what: LookedAt
   value: string
-  chance: (s: State) => number
+  chance: (s: State, brood: Brood) => number
+}
+
+/** Brood a state shows: all there is, and only what whoever lays here now has laid. Worked out once for all sightings. */
+export interface Brood {
+  all: BroodSeen
+  fresh: BroodSeen
 }
 
 /** How much there is of it, 0-1, by days since the last egg of a source: nothing beyond the ambiguity horizon. */
@@ -33,7 +39,7 @@ const left = (table: readonly number[], days: number): number => (days < 0 ? 0 :
 const grown = (table: readonly number[], days: number): number => table[Math.min(days, table.length)] ?? 1
 
 /** Chance that at least one of several independent things is seen. */
-const either = (...p: number[]): number => 1 - p.reduce((miss, x) => miss * (1 - x), 1)
+const either = (a: number, b: number, c: number, d = 0): number => 1 - (1 - a) * (1 - b) * (1 - c) * (1 - d)
 
 /** Mixes in the chance that the sighting is plain wrong, spread over the possible answers. */
 const floor = (p: number, answers: number, rates: Rates): number =>
@@ -134,28 +140,35 @@ export function cellChances(s: State, rates: Rates, t: Tables): readonly number[
   return s.stage === Q.none && s.old < NO_OLD ? CELLS_OF_THE_ORPHANED : NO_CELLS
 }
 
+/** The brood a state shows; `fresh` is worked out only when asked for. */
+export function broodOf(s: State, around: Around, rates: Rates, fresh: boolean): Brood {
+  const all = broodSeen(s, around, rates)
+  return { all, fresh: fresh ? broodSeen(s, around, rates, true) : all }
+}
+
 /** The sightings of an inspection, ready to be held against every state. Outside looks and what was left out are silent. */
-export function sightingsOf(look: Inspection, around: Around, rates: Rates, t: Tables): Sighting[] {
+export function sightingsOf(look: Inspection, rates: Rates, t: Tables): Sighting[] {
   const out: Sighting[] = []
-  const brood = (s: State, seen: boolean): BroodSeen =>
-    broodSeen(s, around, rates, seen && look.onFreshComb === true)
-  const say = (what: LookedAt, value: string, chance: (s: State) => number): void => {
+  // Only brood that was seen can be said to lie on fresh comb; none seen says it of all comb.
+  const fresh = look.onFreshComb === true
+  const on = (brood: Brood, seen: boolean): BroodSeen => (seen && fresh ? brood.fresh : brood.all)
+  const say = (what: LookedAt, value: string, chance: Sighting['chance']): void => {
     out.push({ what, value, chance })
   }
   if (look.opened) {
     const { eggs, open, capped, queen, cells } = look
     if (eggs !== undefined) {
       const at = ['none', 'single', 'multiple'].indexOf(eggs)
-      say('eggs', eggs, (s) => floor(eggsChances(s, brood(s, at > 0), rates)[at] ?? 0, 3, rates))
+      say('eggs', eggs, (s, brood) => floor(eggsChances(s, on(brood, at > 0), rates)[at] ?? 0, 3, rates))
     }
     if (open !== undefined)
-      say('open', open, (s) => {
-        const p = brood(s, open !== 'none').open
+      say('open', open, (_, brood) => {
+        const p = on(brood, open !== 'none').open
         return floor(open === 'none' ? 1 - p : p, 2, rates)
       })
     if (capped !== undefined) {
       const at = ['none', 'worker', 'drone-in-worker'].indexOf(capped)
-      say('capped', capped, (s) => floor(cappedChances(brood(s, at > 0))[at] ?? 0, 3, rates))
+      say('capped', capped, (_, brood) => floor(cappedChances(on(brood, at > 0))[at] ?? 0, 3, rates))
     }
     if (queen !== undefined)
       say('queen', queen, (s) => {

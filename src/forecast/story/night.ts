@@ -144,7 +144,7 @@ export function freed(s: State, cage: CageKind | null, rates: Rates): Row {
   return row
 }
 
-/** Where a night leads. `around` is the day it leads to. */
+/** Where a night leads. `around` is what lay in the box that night, dated to the day it leads to. */
 export function nightFrom(s: State, around: Around, rates: Rates, t: Tables): Row {
   const row = emptyRow()
   if (!s.caged) {

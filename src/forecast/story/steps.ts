@@ -25,6 +25,8 @@ export interface DayOfStory {
   /** Days since the removal. */
   t: number
   around: Around
+  /** The same in the night that led to this day. */
+  overnight: Around
   /** The same as it was when the box was looked at: frames given that day come after the look, as is the custom. */
   atTheLook: Around
   steps: Step[]
@@ -74,6 +76,7 @@ export function daysOf(history: History, today: Day, last: Day): DayOfStory[] {
   for (let t = 0; t <= length; t++) {
     const steps: Step[] = []
     const entries = byDay.get(t) ?? []
+    const overnight = aroundOn(t, seen, open, capped)
     const atTheLook = aroundOn(t, noted(seen, entries.filter(isEggFrame), t), open, capped)
     seen = noted(seen, entries, t)
     for (const e of entries) {
@@ -82,7 +85,7 @@ export function daysOf(history: History, today: Day, last: Day): DayOfStory[] {
       const act = actOf(e)
       if (act !== null) steps.push({ kind: 'act', entry: e, ...act })
     }
-    days.push({ t, around: aroundOn(t, seen, open, capped), atTheLook, steps })
+    days.push({ t, around: aroundOn(t, seen, open, capped), overnight, atTheLook, steps })
   }
   return days
 }

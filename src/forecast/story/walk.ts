@@ -4,11 +4,11 @@
  * This is the forward-backward sum over a finite chain (Rabiner 1989, Proc. IEEE 77:257-286): exact, since every story is
  * in it and none is cut off, however small its share.
  */
-import type { Intake } from '../../journal/entry.ts'
+import type { Inspection, Intake } from '../../journal/entry.ts'
 import type { StandingEntry } from '../../journal/history.ts'
 import type { Rates } from '../rates.ts'
 import { type Around, nightKey } from './around.ts'
-import { type Sighting, sightingsOf } from './look.ts'
+import { broodOf, type LookedAt, sightingsOf } from './look.ts'
 import { freed, nightFrom, type Row, TALLY } from './night.ts'
 import { startingStories, type Weights } from './start.ts'
 import { pack, Q, STATE, STATES } from './state.ts'
@@ -131,23 +131,59 @@ const sharesOf = (weights: Weights): Shares => ({
   w: Float64Array.from(weights.values()),
 })
 
-function scaled(shares: Shares, chance: (s: number) => number): { shares: Shares; total: number } {
-  const w = shares.w.map((x, i) => x * chance(shares.states[i] ?? 0))
-  const total = w.reduce((a, b) => a + b, 0)
+function scaled(shares: Shares, chance: Float64Array): { shares: Shares; total: number } {
+  const w = shares.w.map((x, i) => x * (chance[i] ?? 0))
+  let total = 0
+  for (const x of w) total += x
   return { shares: { states: shares.states, w: total > 0 ? w.map((x) => x / total) : w }, total }
+}
+
+/** How likely something is in each of those states, side by side with them. */
+const chances = (states: Int16Array, chance: (s: number) => number): Float64Array =>
+  Float64Array.from(states, chance)
+
+/** A sighting with its chance in each state that was possible before it. */
+export interface HeldSighting {
+  what: LookedAt
+  value: string
+  chance: Float64Array
+}
+
+/** Every sighting of a look, held against every state possible before it. */
+function heldAgainst(states: Int16Array, look: Inspection, around: Around, model: Model): HeldSighting[] {
+  const { rates, tables } = model
+  const sightings = sightingsOf(look, rates, tables)
+  const out = sightings.map(({ what, value }) => ({ what, value, chance: new Float64Array(states.length) }))
+  states.forEach((s, i) => {
+    const state = STATE[s]
+    if (state === undefined) return
+    const brood = broodOf(state, around, rates, look.onFreshComb === true)
+    sightings.forEach((x, k) => {
+      const chance = out[k]?.chance
+      if (chance !== undefined) chance[i] = x.chance(state, brood)
+    })
+  })
+  return out
+}
+
+/** All sightings of a look together: given the state they multiply. */
+function together(n: number, sightings: readonly HeldSighting[]): Float64Array {
+  const all = new Float64Array(n).fill(1)
+  for (const { chance } of sightings) for (let i = 0; i < n; i++) all[i] = (all[i] ?? 0) * (chance[i] ?? 0)
+  return all
 }
 
 /** One step of the walk, kept for the way back. */
 export interface Link {
   t: number
   kind: 'night' | 'look' | 'act'
-  sightings: readonly Sighting[]
+  sightings: readonly HeldSighting[]
   /** The entry the link comes from; null for nights. */
   entry: StandingEntry | null
   /** Where a state leads, for nights and acts. */
   row: ((s: number) => Row) | null
-  /** How likely what was seen is, for looks and acts. */
-  chance: ((s: number) => number) | null
+  /** How likely what was seen is in each of the states before it, for looks and acts. */
+  chance: Float64Array | null
   before: Shares
   after: Shares
 }
@@ -163,29 +199,27 @@ export interface Walk {
 
 /** Forward through the days. */
 export function walk(model: Model, intake: Intake, days: readonly DayOfStory[]): Walk {
-  const { rates, tables } = model
+  const { rates } = model
   let now = sharesOf(startingStories(intake, rates))
   const start = now
   const links: Link[] = []
   const byDay: Shares[] = []
   let logChance = 0
-  for (const { t, around, atTheLook, steps } of days) {
+  for (const { t, around, overnight, atTheLook, steps } of days) {
     if (t > 0) {
-      const rows = nightRows(model, around)
-      const row = (s: number): Row => rowOf(model, rows, around, s)
+      const rows = nightRows(model, overnight)
+      const row = (s: number): Row => rowOf(model, rows, overnight, s)
       const after = spread(now, row)
       links.push({ t, kind: 'night', sightings: [], entry: null, row, chance: null, before: now, after })
       now = after
     }
     for (const step of steps) {
-      const sightings = step.kind === 'look' ? sightingsOf(step.entry, atTheLook, rates, tables) : []
+      const before = now
+      const sightings = step.kind === 'look' ? heldAgainst(before.states, step.entry, atTheLook, model) : []
       const chance =
         step.kind === 'look'
-          ? (s: number): number => {
-              const state = STATE[s]
-              return state === undefined ? 0 : sightings.reduce((p, x) => p * x.chance(state), 1)
-            }
-          : (s: number): number => actChance(s, step)
+          ? together(before.states.length, sightings)
+          : chances(before.states, (s) => actChance(s, step))
       const row = step.kind === 'act' ? (s: number): Row => actRow(s, step, around, rates) : null
       const seen = scaled(now, chance)
       logChance += Math.log(seen.total)

@@ -1,0 +1,40 @@
+/** Calibration on simulated yards, and what is left of it when the true rates are others than the believed ones. */
+import { describe, expect, it } from 'vitest'
+import { DEFAULT_RATES, ratesWith } from '../../src/forecast/rates.ts'
+import { type Calibration, calibrate } from './calibration.ts'
+
+const worst = (c: Calibration): number =>
+  Math.max(...c.bins.filter((b) => b.n >= 300).map((b) => Math.abs(b.so - b.given)))
+
+describe('odds on simulated yards', () => {
+  it('of those given about 70 %, 68-72 % are so; every bin holds; far better than base rates', () => {
+    const c = calibrate(3000, 11, DEFAULT_RATES, DEFAULT_RATES)
+    console.info(
+      `calibration: ${JSON.stringify(c.atSeventy)}, Brier ${c.brier.toFixed(3)} (base rates ${c.brierOfBaseRates.toFixed(3)}), likeliest right ${(100 * c.right).toFixed(1)} %`,
+    )
+    expect(c.atSeventy.n).toBeGreaterThan(1000)
+    expect(c.atSeventy.so).toBeGreaterThan(0.68)
+    expect(c.atSeventy.so).toBeLessThan(0.72)
+    // Three standard errors of a bin of 300 are 0.08; the fuller bins lie far closer.
+    expect(worst(c)).toBeLessThan(0.05)
+    expect(c.brier).toBeLessThan(0.55 * c.brierOfBaseRates)
+  })
+
+  const OTHER_YARDS = {
+    'fewer queens come along': ratesWith({ aliveUnseen: 0.3, aliveLoose: 0.7 }),
+    'more queens come along': ratesWith({ aliveUnseen: 0.7 }),
+    'eggs are missed more often': ratesWith({ seesEggs: 0.7, seesCells: 0.85 }),
+    'virgins mate worse': ratesWith({ virginLays: 0.55 }),
+    'bees begin cells reluctantly': ratesWith({ cellStartPerDay: 0.22, cellEmerges: 0.75 }),
+  }
+  for (const [name, truth] of Object.entries(OTHER_YARDS))
+    it(`still useful where ${name}: within 0.12 in every bin, Brier at most a fifth above the best possible`, () => {
+      const believed = calibrate(500, 23, truth, DEFAULT_RATES)
+      const knowing = calibrate(500, 23, truth, truth)
+      console.info(
+        `${name}: Brier ${believed.brier.toFixed(3)} against ${knowing.brier.toFixed(3)} when known; furthest bin ${worst(believed).toFixed(3)}`,
+      )
+      expect(worst(believed)).toBeLessThan(0.12)
+      expect(believed.brier).toBeLessThan(1.2 * knowing.brier)
+    })
+})
