@@ -33,7 +33,7 @@ export function layerProven(s: State, look: Inspection, laidBy: Day): void {
     if (fresh) reaskWorkerBrood(s)
     return
   }
-  sayIfImpossible(s, look.on)
+  sayIfImpossible(s, laidBy)
   const firstEgg = firstEggSpan(s, laidBy)
   s.queen = {
     is: 'laying',
@@ -68,6 +68,11 @@ function firstEggSpan(s: State, laidBy: Day): Span {
 function sayIfImpossible(s: State, on: Day): void {
   const q = s.queen
   const first = FIRST_EGG_AFTER_EMERGENCE_HARD.earliest
+  const expected = expectedFirstEgg(s)
+  if (expected !== null && s.lastNoEggs !== null && on <= s.lastNoEggs && on < expected.earliest)
+    s.surprises.push(
+      `Brood laid by ${inWords(on)}, though no eggs were found on ${inWords(s.lastNoEggs)}. Likeliest: eggs were missed then; or a date, or what was seen, is wrong.`,
+    )
   if (q.is === 'rearing') {
     const possible = addDays(q.emergence.earliest, first)
     if (on < possible)
