@@ -17,10 +17,14 @@ export interface Connection {
 /** Milliseconds to wait for another process that is writing (a command beside the server). */
 const PATIENCE_MS = 5000
 
-/** Opens the file, or makes it. ':memory:' for a database that lives as long as the connection. */
-export function connect(file: string, options: { mustExist?: boolean } = {}): Connection {
-  const raw = new Database(file, { fileMustExist: options.mustExist ?? false, timeout: PATIENCE_MS })
-  raw.pragma('journal_mode = WAL')
+/**
+ * Opens the file, or makes it. ':memory:' for a database that lives as long as the connection. `asIs`: the file must be
+ * there and its journal mode, which is written into it, is left alone (a backup that is only looked at).
+ */
+export function connect(file: string, options: { asIs?: boolean } = {}): Connection {
+  const asIs = options.asIs ?? false
+  const raw = new Database(file, { fileMustExist: asIs && file !== ':memory:', timeout: PATIENCE_MS })
+  if (!asIs) raw.pragma('journal_mode = WAL')
   // FULL: an acknowledged entry survives a power cut. WAL's default here, NORMAL, may lose the last ones.
   raw.pragma('synchronous = FULL')
   raw.pragma('foreign_keys = ON')

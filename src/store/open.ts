@@ -29,7 +29,7 @@ export function openStore(file: string, options: OpenOptions = {}): Store {
 export function openConnection(file: string, options: OpenOptions = {}): Connection {
   let connection: Connection | undefined
   try {
-    connection = connect(file, { mustExist: options.migrate === false && file !== ':memory:' })
+    connection = connect(file, { asIs: options.migrate === false })
     if (options.migrate !== false) migrate(connection.raw, options)
     else if (pendingMigrations(connection.raw, options.folder).length > 0)
       throw new StoreError(`${file} is from an older version: start the server once to bring it up to date.`)
@@ -70,7 +70,9 @@ function assemble(connection: Connection): { store: Store; projections: Projecti
   const projections = projectionsOf(connection, journal, protocol)
   const inMemory = (id: string, today: Day): ColonySummary | null => {
     const { history } = fold(id, journal.ofColony(id))
-    return history === null ? null : summaryOf(project(id, history, today, protocol()).row, remake)
+    if (history === null) return null
+    const { plan, ...row } = project(id, history, today, protocol()).row
+    return summaryOf(row, () => JSON.parse(plan) as Plan)
   }
   const remake = (id: string): Plan => {
     const row = queries.byName(id)
