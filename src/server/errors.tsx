@@ -36,6 +36,7 @@ function frameOf(c: Here): Frame {
   return (
     (c.get('frame') as Frame | undefined) ?? {
       today: '',
+      zone: 'UTC',
       units: { temperature: 'F', weight: 'lb' },
       signer: null,
       path: c.req.path,

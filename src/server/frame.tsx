@@ -7,8 +7,11 @@ import type { Deps, Env, Here } from './deps.ts'
 export const NAME_COOKIE = 'resettle_name'
 export const NAME_LIMIT = 60
 
+/** The yard's time zone: its own choice, else the machine's. */
+export const zoneOf = (deps: Deps): string => deps.store.settings.get('timeZone') ?? deps.zone
+
 /** The yard's day now. */
-export const todayOf = (deps: Deps): Day => dayIn(deps.store.settings.get('timeZone') ?? deps.zone, deps.clock())
+export const todayOf = (deps: Deps): Day => dayIn(zoneOf(deps), deps.clock())
 
 /** The name that signs entries made in this browser, or null. Becomes the account's name once there are accounts. */
 export function signerOf(c: Here): string | null {
@@ -28,6 +31,7 @@ export function frame(deps: Deps) {
     const { settings } = deps.store
     c.set('frame', {
       today,
+      zone: zoneOf(deps),
       units: { temperature: settings.get('temperature'), weight: settings.get('weight') },
       signer: signerOf(c),
       path: c.req.path,

@@ -1,32 +1,28 @@
 /** A colony's journal as a page shows it: in order of what happened, with what became of each entry. */
 import type { JournalLine } from '../../web/parts/journal.tsx'
+import type { Frame } from '../../web/parts/layout.tsx'
 import { dayWords } from '../../web/words/dates.ts'
-import type { Day } from '../days.ts'
+import { dayIn } from '../days.ts'
 import { replacements } from '../journal/history.ts'
 import type { JournalRow } from '../store/index.ts'
 
 /** Oldest day first; on one day, in the order in which entries came to be known. */
-export function journalLines(rows: readonly JournalRow[], today: Day): JournalLine[] {
+export function journalLines(rows: readonly JournalRow[], frame: Pick<Frame, 'today' | 'zone'>): JournalLine[] {
   const replaced = replacements(rows.map((r) => r.entry))
   const byId = new Map(rows.map((r) => [r.entry.id, r]))
   return [...rows]
     .sort((a, b) => a.entry.on.localeCompare(b.entry.on) || a.seq - b.seq)
-    .map(({ entry, recordedAt, recordedBy }) => {
-      const by = replaced.get(entry.id)
-      const row = by === undefined ? undefined : byId.get(by.id)
-      return {
-        entry,
-        recordedAt,
-        recordedBy,
-        superseded:
-          by === undefined
-            ? null
-            : {
-                by: row?.recordedBy ?? by.by,
-                on: dayWords((row?.recordedAt || by.on).slice(0, 10), today),
-                withdrawn: by.kind === 'withdrawal',
-                reason: by.kind === 'withdrawal' ? by.reason : null,
-              },
-      }
+    .map(({ entry, recordedBy }) => {
+      const by = byId.get(replaced.get(entry.id)?.id ?? '')
+      return { entry, recordedBy, superseded: by === undefined ? null : superseded(by, frame) }
     })
+}
+
+function superseded(by: JournalRow, frame: Pick<Frame, 'today' | 'zone'>): NonNullable<JournalLine['superseded']> {
+  return {
+    by: by.recordedBy,
+    on: dayWords(dayIn(frame.zone, new Date(by.recordedAt)), frame.today),
+    withdrawn: by.entry.kind === 'withdrawal',
+    reason: by.entry.kind === 'withdrawal' ? by.entry.reason : null,
+  }
 }

@@ -6,7 +6,6 @@ import type { Frame } from './layout.tsx'
 
 export interface JournalLine {
   entry: Entry
-  recordedAt: string
   recordedBy: string
   /** What took this entry's place: a correction, or a withdrawal. */
   superseded: { by: string; on: string; withdrawn: boolean; reason: string | null } | null

@@ -8,6 +8,8 @@ import { WAYS, type Way } from './nav.ts'
 export interface Frame {
   /** The yard's day; '' only on a page that says something broke before the day was known. */
   today: Day
+  /** The yard's time zone (IANA). */
+  zone: string
   units: Units
   /** Who signs the entries made here; null until somebody said. */
   signer: string | null

@@ -11,7 +11,7 @@ export function colony(deps: Deps): Hono<Env> {
   app.get('/colony/:tag', (c) => {
     const found = colonyIn(c, deps.store)
     if (found === null) return unknownColony(c, deps, c.req.param('tag'))
-    const lines = journalLines(found.journal, c.var.frame.today)
+    const lines = journalLines(found.journal, c.var.frame)
     const saved = c.req.query('saved')
     return page(
       c,

@@ -1,0 +1,54 @@
+/** The routes of a form that writes one entry of a colony: shown, posted, shown again with what is wrong. */
+import { Hono } from 'hono'
+import type { Child } from 'hono/jsx'
+import { v7 } from 'uuid'
+import { draftOf } from '../../web/forms/read.ts'
+import type { Typed } from '../../web/forms/typed.ts'
+import type { EntryFormView } from '../../web/pages/small-forms.tsx'
+import type { FormState } from '../../web/parts/field.tsx'
+import type { EntryKind } from '../journal/entry.ts'
+import type { ColonySummary } from '../store/index.ts'
+import type { Deps, Env, Here } from './deps.ts'
+import { colonyIn, unknownColony } from './errors.tsx'
+import { idIn, signedIn, typedIn, withIds } from './form.ts'
+import { colonyPath, page, toColony } from './respond.tsx'
+import { submit } from './submit.ts'
+
+interface EntryForm {
+  kind: EntryKind
+  /** Last part of its path, after the colony. */
+  name: string
+  /** What is filled in when the form is opened, beside the day. */
+  blank?: (summary: ColonySummary) => Typed
+  view: (view: EntryFormView) => Child
+}
+
+export function entryForm(deps: Deps, { kind, name, blank, view }: EntryForm): Hono<Env> {
+  const app = new Hono<Env>()
+  const show = (c: Here, summary: ColonySummary, form: FormState) =>
+    page(
+      c,
+      view({ frame: c.var.frame, form, summary, path: colonyPath(summary) }),
+      form.problems.length === 0 ? 200 : 422,
+    )
+
+  app.get(`/colony/:tag/${name}`, (c) => {
+    const colony = colonyIn(c, deps.store)
+    if (colony === null) return unknownColony(c, deps, c.req.param('tag') ?? '')
+    const typed = { id: [v7()], on: [c.var.frame.today], ...blank?.(colony.summary) }
+    return show(c, colony.summary, { typed, problems: [] })
+  })
+
+  app.post(`/colony/:tag/${name}`, async (c) => {
+    const colony = colonyIn(c, deps.store)
+    if (colony === null) return unknownColony(c, deps, c.req.param('tag') ?? '')
+    const typed = withIds(await typedIn(c), ['id'])
+    const id = idIn(typed)
+    const draft = draftOf(kind, typed, c.var.frame.units)
+    const by = signedIn(c, typed)
+    const saved = submit(deps, c.var.frame.today, by, [{ draft, id, colony: colony.summary.id }])
+    if (!saved.ok) return show(c, colony.summary, { typed, problems: saved.problems })
+    return toColony(c, deps.store.colony(colony.summary.id)?.summary ?? colony.summary, id)
+  })
+  return app
+}

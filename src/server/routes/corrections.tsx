@@ -1,0 +1,111 @@
+import { Hono } from 'hono'
+import { v7 } from 'uuid'
+import { draftOf, typedOf } from '../../../web/forms/read.ts'
+import { type FieldProblem, one, type Typed } from '../../../web/forms/typed.ts'
+import { CorrectPage, WithdrawPage } from '../../../web/pages/correct.tsx'
+import type { StandingEntry } from '../../journal/history.ts'
+import type { ColonySummary, JournalRow } from '../../store/index.ts'
+import type { Deps, Env, Here } from '../deps.ts'
+import { unknownEntry } from '../errors.tsx'
+import { idIn, signedIn, typedIn, withIds } from '../form.ts'
+import { journalLines } from '../journal-lines.ts'
+import { colonyPath, page, toColony } from '../respond.tsx'
+import { submit } from '../submit.ts'
+import { ownTypes } from './intake.tsx'
+
+interface Target {
+  entry: StandingEntry
+  row: JournalRow & { tag: string }
+  /** Null when the colony's intake was taken back. */
+  summary: ColonySummary | null
+  path: string
+}
+
+/** Corrections and withdrawals: a new entry takes the place of an old one, which stays in the journal. */
+export function corrections(deps: Deps): Hono<Env> {
+  const { store } = deps
+  const app = new Hono<Env>()
+
+  /** The entry of a path, when it can still be corrected; its latest correction when it was corrected already. */
+  const target = (c: Here): Target | Response | null => {
+    const row = store.entry(c.req.param('id') ?? '')
+    if (row === null || row.entry.kind === 'withdrawal') return null
+    const colony = store.colony(row.entry.colony)
+    const path = colony === null ? '/yard' : colonyPath(colony.summary)
+    const line = colony && journalLines(colony.journal, c.var.frame).find((l) => l.entry.id === row.entry.id)
+    if (line?.superseded) return c.redirect(`${path}#e-${row.entry.id}`, 303)
+    return { entry: row.entry, row, summary: colony?.summary ?? null, path }
+  }
+
+  const form = (c: Here, t: Target, typed: Typed, problems: FieldProblem[] = []) =>
+    page(
+      c,
+      <CorrectPage
+        frame={c.var.frame}
+        form={{ typed, problems }}
+        entry={t.entry}
+        tag={t.row.tag}
+        path={t.path}
+        yards={store.yards().map((y) => y.yard)}
+        types={ownTypes(store)}
+        tags={store.colonies({ open: true }).map((s) => s.tag)}
+      />,
+      problems.length === 0 ? 200 : 422,
+    )
+
+  app.get('/entry/:id/correct', (c) => {
+    const t = target(c)
+    if (t === null) return unknownEntry(c)
+    if (t instanceof Response) return t
+    const tag = t.entry.kind === 'intake' ? { colony: [t.row.tag] } : {}
+    return form(c, t, { ...typedOf(t.entry, c.var.frame.units), ...tag, id: [v7()] })
+  })
+
+  app.post('/entry/:id/correct', async (c) => {
+    const t = target(c)
+    if (t === null) return unknownEntry(c)
+    if (t instanceof Response) return t
+    const typed = withIds(await typedIn(c), ['id'])
+    const draft = draftOf(t.entry.kind, typed, c.var.frame.units)
+    const colony = t.entry.kind === 'intake' ? one(typed, 'colony') : t.entry.colony
+    const id = idIn(typed)
+    const sent = [{ draft, id, colony, replaces: t.entry.id }]
+    const saved = submit(deps, c.var.frame.today, signedIn(c, typed), sent)
+    if (!saved.ok) return form(c, t, typed, saved.problems)
+    return back(c, t, id)
+  })
+
+  app.get('/entry/:id/withdraw', (c) => {
+    const t = target(c)
+    if (t === null) return unknownEntry(c)
+    if (t instanceof Response) return t
+    return withdraw(c, t, { id: [v7()] })
+  })
+
+  const withdraw = (c: Here, t: Target, typed: Typed, problems: FieldProblem[] = []) =>
+    page(
+      c,
+      <WithdrawPage frame={c.var.frame} form={{ typed, problems }} entry={t.entry} tag={t.row.tag} path={t.path} />,
+      problems.length === 0 ? 200 : 422,
+    )
+
+  app.post('/entry/:id/withdraw', async (c) => {
+    const t = target(c)
+    if (t === null) return unknownEntry(c)
+    if (t instanceof Response) return t
+    const typed = withIds(await typedIn(c), ['id'])
+    const id = idIn(typed)
+    const { today, units } = c.var.frame
+    const draft = draftOf('withdrawal', { ...typed, on: [today] }, units)
+    const sent = [{ draft, id, colony: t.entry.colony, replaces: t.entry.id }]
+    const saved = submit(deps, today, signedIn(c, typed), sent)
+    return saved.ok ? back(c, t, id) : withdraw(c, t, typed, saved.problems)
+  })
+
+  /** To the colony, or to the yard when its intake itself was taken back. */
+  const back = (c: Here, t: Target, id: string): Response => {
+    const colony = store.colony(t.entry.colony)
+    return colony === null ? c.redirect('/yard', 303) : toColony(c, colony.summary, id)
+  }
+  return app
+}

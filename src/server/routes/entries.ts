@@ -1,0 +1,45 @@
+import { Hono } from 'hono'
+import { problemLine } from '../../journal/problem.ts'
+import type { Deps, Env, Here } from '../deps.ts'
+import { signerOf } from '../frame.tsx'
+
+const MOST_AT_ONCE = 500
+
+/**
+ * POST /entries: one entry or a list, all or none. 200 {accepted, already} names the ids that are in the journal now;
+ * 422 {problems: [{entry, field, message}]}, nothing written. Sending again what was sent is harmless.
+ */
+export function entries(deps: Deps): Hono<Env> {
+  const app = new Hono<Env>()
+  app.post('/entries', async (c) => {
+    const body = await bodyOf(c)
+    if (body === undefined) return refuse(c, 400, 'the body must be JSON: one entry, or a list of entries')
+    const list = (Array.isArray(body) ? body : [body]).map((e) => signed(e, signerOf(c)))
+    if (list.length > MOST_AT_ONCE) return refuse(c, 422, `has ${list.length} entries: send at most ${MOST_AT_ONCE}`)
+    const context = { today: c.var.frame.today, recordedAt: deps.clock().toISOString() }
+    const result = deps.store.append(list, context)
+    c.header('Cache-Control', 'no-store')
+    return result.ok
+      ? c.json({ accepted: result.accepted, already: result.already })
+      : c.json({ problems: result.problems.map((p) => ({ ...p, line: problemLine(p) })) }, 422)
+  })
+  return app
+}
+
+async function bodyOf(c: Here): Promise<unknown> {
+  if (!/^application\/json\b/i.test(c.req.header('content-type') ?? '')) return undefined
+  try {
+    return await c.req.json()
+  } catch {
+    return undefined
+  }
+}
+
+/** Signed by the name of this browser where the entry names nobody. */
+const signed = (entry: unknown, name: string | null): unknown =>
+  name !== null && typeof entry === 'object' && entry !== null && !Array.isArray(entry) && !('by' in entry)
+    ? { ...entry, by: name }
+    : entry
+
+const refuse = (c: Here, status: 400 | 422, message: string): Response =>
+  c.json({ problems: [{ field: '', message, line: message }] }, status)

@@ -1,0 +1,58 @@
+import { Hono } from 'hono'
+import { v7 } from 'uuid'
+import { draftOf } from '../../../web/forms/read.ts'
+import { one, type Typed } from '../../../web/forms/typed.ts'
+import { IntakePage } from '../../../web/pages/intake.tsx'
+import type { FieldProblem } from '../../../web/forms/typed.ts'
+import type { Store } from '../../store/index.ts'
+import type { Deps, Env, Here } from '../deps.ts'
+import { idIn, signedIn, typedIn, withIds } from '../form.ts'
+import { page, toColony } from '../respond.tsx'
+import { submit } from '../submit.ts'
+
+/** Logging an intake. */
+export function intake(deps: Deps): Hono<Env> {
+  const { store } = deps
+  const app = new Hono<Env>()
+  const show = (c: Here, typed: Typed, problems: FieldProblem[] = []) =>
+    page(
+      c,
+      <IntakePage
+        frame={c.var.frame}
+        form={{ typed, problems }}
+        yards={store.yards().map((y) => y.yard)}
+        types={ownTypes(store)}
+      />,
+      problems.length === 0 ? 200 : 422,
+    )
+
+  app.get('/intake', (c) => show(c, blank(store, c.var.frame.today)))
+
+  app.post('/intake', async (c) => {
+    const typed = withIds(await typedIn(c), ['id'])
+    const draft = draftOf('intake', typed, c.var.frame.units)
+    const id = idIn(typed)
+    const saved = submit(deps, c.var.frame.today, signedIn(c, typed), [
+      { draft, id, colony: one(typed, 'colony') },
+    ])
+    if (!saved.ok) return show(c, typed, saved.problems)
+    const made = store.colony(id)
+    return made === null ? c.redirect('/yard', 303) : toColony(c, made.summary, id)
+  })
+  return app
+}
+
+/** The day is today, the yard the one used last. */
+function blank(store: Store, today: string): Typed {
+  const last = store.changes({ limit: 50 }).find((r) => r.entry.kind === 'intake')
+  return {
+    id: [v7()],
+    on: [today],
+    ...(last?.entry.kind === 'intake' ? { yard: [last.entry.yard] } : {}),
+  }
+}
+
+/** Removal types that this yard uses beside the shipped ones. */
+export const ownTypes = (store: Store): string[] => [
+  ...new Set([...store.settings.get('removalTypes'), ...store.colonies({}).map((s) => s.removalType)]),
+]

@@ -1,0 +1,17 @@
+import type { Hono } from 'hono'
+import { OutcomePage } from '../../../web/pages/outcome.tsx'
+import type { Deps, Env } from '../deps.ts'
+import { entryForm } from '../entry-form.ts'
+
+/** A colony leaves: moved out, united, died, absconded. */
+export const outcome = (deps: Deps): Hono<Env> =>
+  entryForm(deps, {
+    kind: 'outcome',
+    name: 'outcome',
+    view: (view) => (
+      <OutcomePage
+        {...view}
+        others={deps.store.colonies({ open: true }).flatMap((s) => (s.id === view.summary.id ? [] : [s.tag]))}
+      />
+    ),
+  })

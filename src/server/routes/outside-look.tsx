@@ -1,0 +1,25 @@
+import { Hono } from 'hono'
+import { draftOf } from '../../../web/forms/read.ts'
+import type { Deps, Env } from '../deps.ts'
+import { colonyIn, unknownColony } from '../errors.tsx'
+import { idIn, signedIn, typedIn } from '../form.ts'
+import { colonyPath, toColony } from '../respond.tsx'
+import { submit } from '../submit.ts'
+
+/** One tap on the round: looked from outside today, all well, lid stayed on. Anything wrong leads to the whole form. */
+export function outsideLook(deps: Deps): Hono<Env> {
+  const app = new Hono<Env>()
+  app.post('/colony/:tag/outside-look', async (c) => {
+    const colony = colonyIn(c, deps.store)
+    if (colony === null) return unknownColony(c, deps, c.req.param('tag'))
+    const typed = await typedIn(c)
+    const { today, units } = c.var.frame
+    const draft = draftOf('inspection', { on: [today], opened: ['no'] }, units)
+    const id = idIn(typed)
+    const saved = submit(deps, today, signedIn(c, typed), [{ draft, id, colony: colony.summary.id }])
+    return saved.ok
+      ? toColony(c, colony.summary, id)
+      : c.redirect(`${colonyPath(colony.summary)}/visit?lid=on`, 303)
+  })
+  return app
+}

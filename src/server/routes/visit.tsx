@@ -1,0 +1,67 @@
+import { Hono } from 'hono'
+import { v7 } from 'uuid'
+import { type FieldProblem, type Typed } from '../../../web/forms/typed.ts'
+import { idField, VISIT_PREFIXES, visitDrafts } from '../../../web/forms/visit.ts'
+import { VisitPage } from '../../../web/pages/visit.tsx'
+import { isQuiet } from '../../../web/words/rules.ts'
+import type { History } from '../../journal/history.ts'
+import type { Deps, Env, Here } from '../deps.ts'
+import { colonyIn, unknownColony } from '../errors.tsx'
+import { idIn, signedIn, typedIn, withIds } from '../form.ts'
+import { colonyPath, page, toColony } from '../respond.tsx'
+import { submit } from '../submit.ts'
+
+/** Recording a visit. */
+export function visit(deps: Deps): Hono<Env> {
+  const { store } = deps
+  const app = new Hono<Env>()
+  type Colony = NonNullable<ReturnType<typeof colonyIn>>
+  const show = (c: Here, colony: Colony, typed: Typed, problems: FieldProblem[] = []) =>
+    page(
+      c,
+      <VisitPage
+        frame={c.var.frame}
+        form={{ typed, problems }}
+        summary={colony.summary}
+        path={colonyPath(colony.summary)}
+        liveData={liveData(c, deps, colony.history)}
+        donors={store
+          .colonies({ open: true })
+          .filter((s) => s.phase === 'queenright' && s.id !== colony.summary.id)
+          .map((s) => s.tag)}
+      />,
+      problems.length === 0 ? 200 : 422,
+    )
+
+  app.get('/colony/:tag/visit', (c) => {
+    const colony = colonyIn(c, store)
+    if (colony === null) return unknownColony(c, deps, c.req.param('tag'))
+    const lidOn = c.req.query('lid') === 'on' || isQuiet(colony.summary.plan)
+    const ids = Object.fromEntries(VISIT_PREFIXES.map((p) => [idField(p), [v7()]]))
+    return show(c, colony, { ...ids, on: [c.var.frame.today], opened: [lidOn ? 'no' : 'yes'] })
+  })
+
+  app.post('/colony/:tag/visit', async (c) => {
+    const colony = colonyIn(c, store)
+    if (colony === null) return unknownColony(c, deps, c.req.param('tag'))
+    const typed = withIds(await typedIn(c), VISIT_PREFIXES.map(idField))
+    const sent = visitDrafts(typed, c.var.frame.units).map((draft) => ({
+      draft,
+      id: idIn(typed, idField(draft.prefix)),
+      colony: colony.summary.id,
+    }))
+    const saved = submit(deps, c.var.frame.today, signedIn(c, typed), sent)
+    if (!saved.ok) return show(c, colony, typed, saved.problems)
+    return toColony(c, colony.summary, saved.ids[0] ?? '')
+  })
+  return app
+}
+
+/** The history without what is private, for the core that runs in the phone. */
+function liveData(c: Here, deps: Deps, history: History): string {
+  const { site: _site, ...removal } = history.intake.removal
+  const intake = { ...history.intake, removal }
+  const entries = history.entries.map((e) => (e.kind === 'intake' ? intake : e))
+  const { today, units } = c.var.frame
+  return JSON.stringify({ tag: history.tag, entries, today, units, protocol: deps.store.protocol() })
+}

@@ -1,0 +1,102 @@
+/**
+ * The live panel of a visit: the same core as on the server, run in the phone on what is tapped so far. Needs no
+ * signal once the page is there. Without JavaScript the form works the same, without the panel.
+ */
+import type { Entry, Inspection } from '../../src/journal/entry.ts'
+import { historyOf } from '../../src/journal/history.ts'
+import { planOf } from '../../src/recovery/plan.ts'
+import type { Plan } from '../../src/recovery/plan-types.ts'
+import type { Protocol } from '../../src/recovery/protocol.ts'
+import { typedFrom } from '../forms/typed.ts'
+import { visitDrafts } from '../forms/visit.ts'
+import { proves } from '../words/proof.ts'
+import { ACTION_WORDS } from '../words/rules.ts'
+import type { Units } from '../words/units.ts'
+
+interface LiveData {
+  tag: string
+  entries: Entry[]
+  today: string
+  units: Units
+  protocol: Protocol
+}
+
+function start(): void {
+  const data = document.getElementById('live-data')?.textContent
+  const form = document.getElementById('entry-form')
+  const panel = document.getElementById('live')
+  const text = document.getElementById('live-text')
+  if (!data || !(form instanceof HTMLFormElement) || panel === null || text === null) return
+  const live = JSON.parse(data) as LiveData
+  const before = planWith(live, [])
+  if (before === null) return
+  const show = (): void => {
+    const tapped = tappedEntries(form, live)
+    const after = planWith(live, tapped)
+    if (after !== null) text.replaceChildren(...said(tapped, before, after))
+  }
+  form.addEventListener('input', show)
+  panel.hidden = false
+  show()
+}
+
+/** The plan of the history with these entries added. */
+function planWith(live: LiveData, added: Entry[]): Plan | null {
+  const history = historyOf(live.tag, [...live.entries, ...added])
+  return history === null ? null : planOf(history, live.today, live.protocol)
+}
+
+/** What is tapped so far as entries; a draft that cannot be read yet is left out. */
+function tappedEntries(form: HTMLFormElement, live: LiveData): Entry[] {
+  return visitDrafts(typedFrom(new FormData(form)), live.units)
+    .filter((d) => d.problems.length === 0 && whole(d.raw, live.today))
+    .map((d, i) => ({ ...d.raw, id: `tapped-${i}`, colony: live.tag, by: '' }) as unknown as Entry)
+}
+
+const NEEDED: Record<string, string[]> = {
+  inspection: ['opened'],
+  'queen-cage': ['found'],
+  given: ['what'],
+  'mite-wash': ['bees', 'mites'],
+}
+
+function whole(raw: Record<string, unknown>, today: string): boolean {
+  const { on } = raw
+  if (typeof on !== 'string' || !/^\d{4}-\d\d-\d\d$/.test(on) || on > today) return false
+  return (NEEDED[String(raw.kind)] ?? []).every((field) => raw[field] !== undefined)
+}
+
+function said(tapped: Entry[], before: Plan, after: Plan): Node[] {
+  const look = tapped.find((e): e is Inspection => e.kind === 'inspection') ?? null
+  const lines = proves(look, before, after)
+  return [
+    heading('What this proves'),
+    lines.length === 0 ? paragraph('Nothing new so far. Tap what you see.') : list(lines),
+    heading('Do this now'),
+    paragraph(`${ACTION_WORDS[after.advice.action]}. ${after.advice.why}`),
+  ]
+}
+
+function heading(words: string): HTMLElement {
+  const h = document.createElement('h2')
+  h.textContent = words
+  return h
+}
+
+function paragraph(words: string): HTMLElement {
+  const p = document.createElement('p')
+  p.textContent = words
+  return p
+}
+
+function list(lines: string[]): HTMLElement {
+  const ul = document.createElement('ul')
+  for (const line of lines) {
+    const li = document.createElement('li')
+    li.textContent = line
+    ul.append(li)
+  }
+  return ul
+}
+
+start()

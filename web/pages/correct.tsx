@@ -1,0 +1,120 @@
+/** Correcting an entry: its own form, filled in. Taking one back: a reason. */
+import type { StandingEntry } from '../../src/journal/history.ts'
+import { DayFields, type EntryFieldsProps } from '../parts/entry-fields/common.tsx'
+import { CageFields, GivenFields, WashFields } from '../parts/entry-fields/done.tsx'
+import { EntryNote } from '../parts/entry-fields/common.tsx'
+import { InspectionFields } from '../parts/entry-fields/inspection.tsx'
+import { IntakeFields } from '../parts/entry-fields/intake.tsx'
+import { MoveFields, NoteFields, OutcomeFields } from '../parts/entry-fields/leaving.tsx'
+import type { FormState } from '../parts/field.tsx'
+import type { Frame } from '../parts/layout.tsx'
+import { dayWords } from '../words/dates.ts'
+import { entryWords } from '../words/entries.ts'
+import { ReasonField, SmallFormPage } from './small-forms.tsx'
+
+interface OneEntryProps {
+  frame: Frame
+  form: FormState
+  entry: StandingEntry
+  tag: string
+  path: string
+}
+
+interface Lists {
+  yards: string[]
+  types: string[]
+  tags: string[]
+}
+
+const backTo = (p: OneEntryProps) => ({ href: p.path, label: p.tag })
+
+const named = (p: OneEntryProps): string =>
+  `${entryWords(p.entry, p.frame.units, p.frame.today).title}, ${dayWords(p.entry.on, p.frame.today)}`
+
+export const CorrectPage = (p: OneEntryProps & Lists) => (
+  <SmallFormPage
+    frame={p.frame}
+    form={p.form}
+    kind={p.entry.kind}
+    title={`Correct: ${named(p)}`}
+    action={`/entry/${p.entry.id}/correct`}
+    back={backTo(p)}
+    button="Save the correction"
+    intro={
+      <p class="soft">
+        The entry of {p.tag} as it stands. What it said before stays in the journal, struck out.
+      </p>
+    }
+  >
+    <Fields form={p.form} frame={p.frame} kind={p.entry.kind} lists={p} />
+  </SmallFormPage>
+)
+
+const Fields = ({ kind, lists, ...p }: EntryFieldsProps & { kind: StandingEntry['kind']; lists: Lists }) => {
+  switch (kind) {
+    case 'intake':
+      return <IntakeFields {...p} yards={lists.yards} types={lists.types} />
+    case 'inspection':
+      return (
+        <>
+          <DayFields {...p} label="Day of the visit" />
+          <InspectionFields {...p} />
+        </>
+      )
+    case 'given':
+      return (
+        <>
+          <DayFields {...p} />
+          <GivenFields {...p} donors={lists.tags} />
+        </>
+      )
+    case 'queen-cage':
+      return (
+        <>
+          <DayFields {...p} />
+          <CageFields {...p} />
+        </>
+      )
+    case 'ties-removed':
+      return (
+        <>
+          <DayFields {...p} />
+          <EntryNote {...p} />
+        </>
+      )
+    case 'mite-wash':
+      return (
+        <>
+          <DayFields {...p} />
+          <WashFields {...p} />
+        </>
+      )
+    case 'move':
+      return <MoveFields {...p} yards={lists.yards} />
+    case 'outcome':
+      return <OutcomeFields {...p} others={lists.tags} />
+    case 'note':
+      return <NoteFields {...p} />
+  }
+}
+
+export const WithdrawPage = (p: OneEntryProps) => (
+  <SmallFormPage
+    frame={p.frame}
+    form={p.form}
+    kind="withdrawal"
+    title={`Take back: ${named(p)}`}
+    action={`/entry/${p.entry.id}/withdraw`}
+    back={backTo(p)}
+    button="Take it back"
+    intro={
+      <p class="soft">
+        {p.entry.kind === 'intake'
+          ? `Taking back the intake takes ${p.tag} out of the yard, as if it had never been logged. If only something in it is wrong, correct it instead.`
+          : `For what did not happen, or belongs to another box than ${p.tag}. The plan is made again without it.`}
+      </p>
+    }
+  >
+    <ReasonField form={p.form} />
+  </SmallFormPage>
+)

@@ -1,0 +1,32 @@
+/** Logging an intake from the truck. */
+import { labelOf } from '../forms/read.ts'
+import { RemovalCautions } from '../parts/cautions.tsx'
+import { IntakeFields } from '../parts/entry-fields/intake.tsx'
+import type { FormState } from '../parts/field.tsx'
+import { FormPage } from '../parts/form-page.tsx'
+import type { Frame } from '../parts/layout.tsx'
+
+export interface IntakeProps {
+  frame: Frame
+  form: FormState
+  yards: string[]
+  types: string[]
+}
+
+export const intakeLabel = (field: string): string =>
+  field === 'by' ? 'Your name' : field === 'colony' ? 'Tag' : labelOf('intake', field)
+
+export const IntakePage = (p: IntakeProps) => (
+  <FormPage
+    frame={p.frame}
+    title="Log an intake"
+    form={p.form}
+    action="/intake"
+    back={{ href: '/', label: 'Today' }}
+    button="Save and make the plan"
+    labels={intakeLabel}
+    intro={<RemovalCautions />}
+  >
+    <IntakeFields form={p.form} frame={p.frame} yards={p.yards} types={p.types} />
+  </FormPage>
+)

@@ -1,0 +1,102 @@
+/** Recording a visit: tap what you saw; what it proves and what to do now stands beside it. */
+import type { Plan } from '../../src/recovery/plan-types.ts'
+import type { ColonySummary } from '../../src/store/index.ts'
+import { CAGE, GIFT_SLOTS, idField, TIES, VISIT_PREFIXES, visitLabel, WASH } from '../forms/visit.ts'
+import { VisitCautions } from '../parts/cautions.tsx'
+import { DayFields } from '../parts/entry-fields/common.tsx'
+import { CageFields, GivenFields, TiesFields, WashFields } from '../parts/entry-fields/done.tsx'
+import { InspectionFields } from '../parts/entry-fields/inspection.tsx'
+import { anyTyped } from '../forms/typed.ts'
+import type { FormState } from '../parts/field.tsx'
+import { FormPage } from '../parts/form-page.tsx'
+import type { Frame } from '../parts/layout.tsx'
+import { LivePanel } from '../parts/live-panel.tsx'
+import { fromTo } from '../words/dates.ts'
+import { headline } from '../words/lines.ts'
+import { isQuiet, live, RULE_WORDS } from '../words/rules.ts'
+
+export interface VisitProps {
+  frame: Frame
+  form: FormState
+  summary: ColonySummary
+  path: string
+  /** What the live panel needs, as JSON. */
+  liveData: string
+  donors: string[]
+}
+
+export const VisitPage = (p: VisitProps) => {
+  const { plan } = p.summary
+  return (
+    <FormPage
+      frame={p.frame}
+      title={`Visit to ${p.summary.tag}`}
+      form={p.form}
+      action={`${p.path}/visit`}
+      back={{ href: p.path, label: p.summary.tag }}
+      button="Save the visit"
+      labels={visitLabel}
+      ids={VISIT_PREFIXES.map(idField)}
+      scripts={['islands/record.ts']}
+      intro={<Before plan={plan} />}
+      beside={<LivePanel data={p.liveData} />}
+    >
+      <DayFields form={p.form} frame={p.frame} label="Day of the visit" />
+      <InspectionFields form={p.form} frame={p.frame} />
+      <AlsoDone {...p} />
+      <VisitCautions />
+    </FormPage>
+  )
+}
+
+/** What the plan says before the lid is touched. */
+const Before = ({ plan }: { plan: Plan }) => {
+  const asked = live(plan)
+  return (
+    <>
+      <p class="soft">{headline(plan, null)}.</p>
+      {isQuiet(plan) && plan.quiet !== null ? (
+        <div class="notice notice-late">
+          <p>
+            <b>Leave the lid on.</b> {fromTo(plan.quiet.from, plan.quiet.to, plan.asOf)} a queen may be leaving her cell or
+            flying to mate; an open hive can cost you her. If it must be opened, not around midday.
+          </p>
+        </div>
+      ) : null}
+      {asked.length === 0 ? null : (
+        <p>
+          To find out: {asked.map((c) => RULE_WORDS[c.rule].question).join(' ')}
+        </p>
+      )}
+    </>
+  )
+}
+
+const AlsoDone = ({ form, frame, summary, donors }: VisitProps) => {
+  const rules = new Set(live(summary.plan).map((c) => c.rule))
+  const bad = (prefix: string): boolean => form.problems.some((x) => x.field.startsWith(prefix))
+  const shown = (prefix: string, asked: boolean): boolean => asked || anyTyped(form.typed, prefix) || bad(prefix)
+  return (
+    <fieldset class="group">
+      <legend>Also done on this visit</legend>
+      <details class="also" open={shown(CAGE, rules.has('queen-release') || summary.phase === 'awaiting-release')}>
+        <summary>Looked to a queen’s cage</summary>
+        <CageFields form={form} frame={frame} prefix={CAGE} skippable />
+      </details>
+      {GIFT_SLOTS.map((slot, i) => (
+        <details class="also" open={shown(slot, i === 0 && (rules.has('egg-frame') || rules.has('buy-queen')))}>
+          <summary>{i === 0 ? 'Gave frames, a queen, feed or treatment' : `Gave something else (${i + 1})`}</summary>
+          <GivenFields form={form} frame={frame} prefix={slot} donors={donors} skippable />
+        </details>
+      ))}
+      <details class="also" open={shown(TIES, rules.has('comb-ties'))}>
+        <summary>Took the comb ties off</summary>
+        <TiesFields form={form} frame={frame} prefix={TIES} />
+      </details>
+      <details class="also" open={shown(WASH, rules.has('mite-wash'))}>
+        <summary>Mite wash</summary>
+        <WashFields form={form} frame={frame} prefix={WASH} />
+      </details>
+    </fieldset>
+  )
+}

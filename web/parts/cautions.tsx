@@ -1,0 +1,25 @@
+/** Cautions, short, where the work happens. They never replace local rules or the licensed trades. */
+export const RemovalCautions = () => (
+  <details class="caution">
+    <summary>Before the next cut</summary>
+    <ul>
+      <li>Stings: know who is allergic, have the plan for anaphylaxis at hand, never work alone.</li>
+      <li>Ladder: a second person holds it. Heat: water and shade. Smoker: no dry grass.</li>
+      <li>Live wires, pipes, asbestos, lead paint: stop and call the licensed trade.</li>
+      <li>Very defensive bees, where Africanized bees are established: local rules decide.</li>
+      <li>Registration, transport and removal licences differ from place to place: local codes decide.</li>
+    </ul>
+  </details>
+)
+
+export const VisitCautions = () => (
+  <details class="caution">
+    <summary>At the box</summary>
+    <ul>
+      <li>Stings: have the plan for anaphylaxis at hand, and somebody within call.</li>
+      <li>Smoker: no dry grass. Heavy box: bend the knees, or two people. Heat: water.</li>
+      <li>Open for a full look at 21 °C (70 °F) or warmer, for a short one at 16 °C (60 °F).</li>
+      <li>Suspected foulbrood: close up, do not move or unite, call the apiary inspector.</li>
+    </ul>
+  </details>
+)

@@ -1,0 +1,148 @@
+/** An intake in three short groups: where from, queen and brood, box. */
+import {
+  BEES_TAPPED,
+  BROOD_CARE,
+  CELLS_AT_REMOVAL,
+  FRAMES_TAPPED,
+  METHOD,
+  QUEEN,
+  removalTypes,
+  SPRAYED,
+  TEMPER,
+  TIED,
+} from '../../words/choices.ts'
+import { unitOf } from '../../words/units.ts'
+import { Choices, TextField } from '../field.tsx'
+import { DayFields, EntryNote, type EntryFieldsProps } from './common.tsx'
+
+export interface IntakeFieldsProps extends EntryFieldsProps {
+  yards: string[]
+  /** Removal types this yard added. */
+  types: string[]
+}
+
+export const IntakeFields = (p: IntakeFieldsProps) => (
+  <>
+    <WhereFrom {...p} />
+    <QueenAndBrood {...p} />
+    <Box {...p} />
+  </>
+)
+
+const WhereFrom = ({ form, frame, yards, types }: IntakeFieldsProps) => (
+  <fieldset class="group">
+    <legend>1. Where from</legend>
+    <div class="field-row">
+      <TextField form={form} name="colony" label="Tag on the box" maxlength={40} required />
+      <TextField form={form} name="yard" label="Yard" maxlength={80} list={yards} required />
+      <TextField form={form} name="stand" label="Stand" maxlength={20} />
+    </div>
+    <Choices
+      form={form}
+      name="removal.type"
+      label="Kind of removal"
+      choices={removalTypes(types)}
+      across={3}
+      other={{ label: 'Another kind', inputmode: 'text', maxlength: 40 }}
+    />
+    <DayFields form={form} frame={frame} label="Day it came to the yard" />
+    <TextField
+      form={form}
+      name="removal.removedOn"
+      label="Day of the removal, if earlier"
+      hint="Her last day on this comb. Everything is counted from it."
+      type="date"
+      max={frame.today}
+    />
+    <Choices form={form} name="removal.method" label="How the bees came off" choices={METHOD} across={3} />
+    <div class="field-row">
+      <TextField
+        form={form}
+        name="removal.outdoorC"
+        label="Outdoor temperature"
+        unit={unitOf(frame.units, 'temperature').symbol}
+        inputmode="decimal"
+        maxlength={8}
+      />
+      <TextField
+        form={form}
+        name="removal.hoursOpenToBoxed"
+        label="From opening to boxed"
+        unit="hours"
+        inputmode="decimal"
+        maxlength={8}
+      />
+    </div>
+    <Choices
+      form={form}
+      name="removal.sprayed"
+      label="Was the colony sprayed?"
+      hint="Sprayed: keep no comb and no honey, and feed none of it."
+      choices={SPRAYED}
+      across={3}
+      standing="unknown"
+    />
+    <TextField
+      form={form}
+      name="removal.site"
+      label="Address or customer"
+      hint="Private: stays out of lists and exports."
+      maxlength={300}
+      wide
+    />
+  </fieldset>
+)
+
+const QueenAndBrood = ({ form }: IntakeFieldsProps) => (
+  <fieldset class="group">
+    <legend>2. Queen and brood</legend>
+    <Choices form={form} name="queen" label="The queen" choices={QUEEN} across={2} />
+    <p class="hint">Brood comb that came along, in frames. Not counted is not the same as none.</p>
+    {(
+      [
+        ['brood.eggs', 'With eggs'],
+        ['brood.open', 'With open brood'],
+        ['brood.capped', 'With capped brood'],
+      ] as const
+    ).map(([name, label]) => (
+      <Choices form={form} name={name} label={label} choices={FRAMES_TAPPED} across={4} other={{ label: 'or type' }} />
+    ))}
+    <Choices form={form} name="broodCare" label="How the brood travelled" choices={BROOD_CARE} across={3} />
+    <Choices form={form} name="queenCells" label="Queen cells at the removal" choices={CELLS_AT_REMOVAL} across={4} />
+  </fieldset>
+)
+
+const Box = ({ form, frame }: IntakeFieldsProps) => (
+  <fieldset class="group">
+    <legend>3. The box</legend>
+    <Choices
+      form={form}
+      name="bees.frames"
+      label="Frames covered with bees"
+      choices={BEES_TAPPED}
+      across={4}
+      other={{ label: 'or type' }}
+    />
+    <div class="field-row">
+      <TextField
+        form={form}
+        name="bees.kg"
+        label="or their weight"
+        unit={unitOf(frame.units, 'weight').symbol}
+        inputmode="decimal"
+        maxlength={8}
+      />
+      <TextField
+        form={form}
+        name="deadBeesKg"
+        label="Dead bees in the box"
+        unit={unitOf(frame.units, 'weight').symbol}
+        inputmode="decimal"
+        maxlength={8}
+      />
+    </div>
+    <Choices form={form} name="tiedComb" label="Comb tied in with bands" choices={TIED} across={3} />
+    <Choices form={form} name="temper" label="Temper" choices={TEMPER} across={3} />
+    <EntryNote form={form} frame={frame} />
+  </fieldset>
+)

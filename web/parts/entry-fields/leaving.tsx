@@ -1,0 +1,33 @@
+/** Moving to another stand, and leaving the yard. */
+import { OUTCOME } from '../../words/choices.ts'
+import { Choices, NoteField, TextField } from '../field.tsx'
+import { DayFields, EntryNote, type EntryFieldsProps } from './common.tsx'
+
+export const MoveFields = (p: EntryFieldsProps & { yards: string[] }) => (
+  <>
+    <div class="field-row">
+      <TextField form={p.form} name="yard" label="Yard" maxlength={80} list={p.yards} required />
+      <TextField form={p.form} name="stand" label="Stand" maxlength={20} />
+    </div>
+    <DayFields {...p} label="Day of the move" />
+    <EntryNote {...p} />
+  </>
+)
+
+export const OutcomeFields = (p: EntryFieldsProps & { others: string[] }) => (
+  <>
+    <Choices form={p.form} name="what" label="What became of it" choices={OUTCOME} across={2} />
+    <DayFields {...p} label="Day it left" />
+    <TextField form={p.form} name="into" label="United into" hint="Tag of the colony that took it in." maxlength={60} list={p.others} />
+    <TextField form={p.form} name="destination" label="Where to" hint="Yard, or who took it." maxlength={200} wide />
+    <TextField form={p.form} name="cause" label="Cause" hint="If it died or left: what you think it was." maxlength={200} wide />
+    <EntryNote {...p} />
+  </>
+)
+
+export const NoteFields = (p: EntryFieldsProps) => (
+  <>
+    <NoteField form={p.form} name="text" label="Note" rows={5} />
+    <DayFields {...p} />
+  </>
+)

@@ -1,0 +1,12 @@
+/** Where the phone says, while one taps, what was seen proves and what to do now. Needs JavaScript; the form does not. */
+import { raw } from 'hono/html'
+
+/** `data` is JSON; every "<" in it is escaped, so that nothing in it can end the block. */
+export const LivePanel = ({ data }: { data: string }) => (
+  <aside class="live" id="live" aria-live="polite" aria-label="What this proves" hidden>
+    <div class="live-in" id="live-text" />
+    <script type="application/json" id="live-data">
+      {raw(data.replaceAll('<', '\\u003c'))}
+    </script>
+  </aside>
+)
