@@ -1,0 +1,115 @@
+/** Cohorts: which colonies belong together, and their stays in days. */
+import { type Day, dayNumber } from '../days.ts'
+import type { Durations, Grouping } from './day-counts.ts'
+import type { ColonyFacts } from './facts.ts'
+
+/** The ways of leaving that are followed one by one; `way` 1, 2, 3 in Durations. Moved out and other are censored. */
+export const WAYS = ['died', 'absconded', 'united'] as const
+export type Way = (typeof WAYS)[number]
+
+/** Lost is died or absconded; united too when the operator counts it as a loss. As numbers of ways. */
+export const lossWays = (unitedIsLoss: boolean): number[] => (unitedIsLoss ? [1, 2, 3] : [1, 2])
+
+export interface Stays extends Durations {
+  day: Int32Array
+  way: Int32Array
+  entry: Int32Array
+}
+
+/**
+ * Stays from intake, as of a day: colonies in the yard are censored on it. Facts of later days are not known yet: a
+ * colony that left later is still there, and one taken in later (`colonies` leaves it out) does not exist.
+ */
+export function staysOf(colonies: readonly ColonyFacts[], asOf: Day): Stays {
+  const day = new Int32Array(colonies.length)
+  const way = new Int32Array(colonies.length)
+  const entry = new Int32Array(colonies.length)
+  const today = dayNumber(asOf)
+  for (const [i, c] of colonies.entries()) {
+    const from = dayNumber(c.intakeOn)
+    const end = c.outcome !== null && c.outcome.on <= asOf ? c.outcome : null
+    day[i] = (end === null ? today : dayNumber(end.on)) - from
+    way[i] = end === null ? 0 : 1 + (WAYS as readonly string[]).indexOf(end.what)
+    entry[i] = c.followedFrom > c.intakeOn ? dayNumber(c.followedFrom) - from : 0
+  }
+  return { day, way, entry }
+}
+
+/** Colonies taken in by that day. */
+export const knownOn = (colonies: readonly ColonyFacts[], asOf: Day): readonly ColonyFacts[] =>
+  colonies.every((c) => c.intakeOn <= asOf) ? colonies : colonies.filter((c) => c.intakeOn <= asOf)
+
+export const SEASONS = ['spring', 'summer', 'autumn', 'winter'] as const
+export type Season = (typeof SEASONS)[number]
+
+/** The meteorological season: March to May is spring north of the equator. Example: seasonOf('2026-05-10') = 'spring'. */
+export function seasonOf(day: Day, hemisphere: 'north' | 'south' = 'north'): Season {
+  const month = Number(day.slice(5, 7)) - (hemisphere === 'north' ? 3 : 9)
+  return SEASONS[Math.floor(((month + 12) % 12) / 3)] ?? 'spring'
+}
+
+export const COHORTS = [
+  'removalType',
+  'yard',
+  'season',
+  'heat',
+  'queen',
+  'brood',
+  'vacuum',
+  'hours',
+  'removedBy',
+] as const
+export type Cohort = (typeof COHORTS)[number]
+
+export interface CohortOptions {
+  /** °C; above it is hot. The protocol's limit. */
+  heatLimitC: number
+  hemisphere?: 'north' | 'south'
+}
+
+/** Said where a fact was not recorded. */
+export const UNKNOWN = 'not recorded'
+
+const HOURS_BANDS: readonly (readonly [limit: number, name: string])[] = [
+  [2, 'up to 2 h'],
+  [4, '2 to 4 h'],
+  [8, '4 to 8 h'],
+]
+
+function hoursBand(hours: number): string {
+  return HOURS_BANDS.find(([limit]) => hours <= limit)?.[1] ?? 'over 8 h'
+}
+
+/** The name of the cohort a colony belongs to. Example: cohortOf(colony, 'vacuum', options) = 'vacuum' or 'no vacuum'. */
+export function cohortOf(c: ColonyFacts, by: Cohort, { heatLimitC, hemisphere }: CohortOptions): string {
+  switch (by) {
+    case 'removalType':
+      return c.removalType
+    case 'yard':
+      return c.yard ?? UNKNOWN
+    case 'season':
+      return `${c.intakeOn.slice(0, 4)} ${seasonOf(c.intakeOn, hemisphere)}`
+    case 'heat':
+      if (c.outdoorC === null) return UNKNOWN
+      return c.outdoorC > heatLimitC ? 'above the heat limit' : 'up to the heat limit'
+    case 'queen':
+      return c.queen
+    case 'brood':
+      return c.broodSalvaged === null ? UNKNOWN : c.broodSalvaged ? 'brood came along' : 'no brood'
+    case 'vacuum':
+      return c.method === null ? UNKNOWN : c.method === 'vacuum' ? 'vacuum' : 'no vacuum'
+    case 'hours':
+      return c.hoursOpenToBoxed === null ? UNKNOWN : hoursBand(c.hoursOpenToBoxed)
+    case 'removedBy':
+      return c.removedBy ?? UNKNOWN
+  }
+}
+
+/** Groups named, in alphabetical order, so that the order of the colonies changes nothing. */
+export function groupsOf(names: readonly string[]): { names: string[]; grouping: Grouping } {
+  const place = new Map([...new Set(names)].sort().map((name, i) => [name, i]))
+  return {
+    names: [...place.keys()],
+    grouping: { of: Int32Array.from(names, (n) => place.get(n) ?? 0), count: place.size },
+  }
+}
