@@ -5,6 +5,10 @@ const COMMANDS: Record<
   string,
   { summary: string; load: () => Promise<{ run(args: string[]): Promise<number> }> }
 > = {
+  serve: {
+    summary: 'the yard’s book, for browsers on this machine',
+    load: () => import('./commands/serve.ts'),
+  },
   plan: {
     summary: 'the plan of one colony, from its entries as JSON',
     load: () => import('./commands/plan.ts'),
