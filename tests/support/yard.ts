@@ -2,11 +2,9 @@
 import { mkdtempSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
-import { serve } from '@hono/node-server'
 import { fill } from '../../demo/fill.ts'
 import type { Day } from '../../src/days.ts'
-import { createApp } from '../../src/server/app.ts'
-import { assetsIn } from '../../src/server/assets.ts'
+import { listen } from '../../src/server/listen.ts'
 import { openStore, type Store } from '../../src/store/index.ts'
 
 export interface RunningYard {
@@ -24,30 +22,26 @@ export interface RunningYard {
 export async function startYard(options: { day: Day; demo?: boolean }): Promise<RunningYard> {
   const folder = mkdtempSync(join(tmpdir(), 'resettle-journey-'))
   const store = openStore(join(folder, 'resettle.db'))
+  store.settings.set('timeZone', 'UTC')
   let now = noon(options.day)
   if (options.demo) fill(store, options.day, now.toISOString())
   const errors: string[] = []
-  const app = createApp({
+  const server = await listen({
     store,
+    port: 0,
     clock: () => now,
-    zone: 'UTC',
-    assets: assetsIn(),
     report: (error, request) =>
       errors.push(`${request}: ${error instanceof Error ? (error.stack ?? error.message) : error}`),
   })
-  const { server, port } = await listening(app.fetch)
   return {
-    url: `http://127.0.0.1:${port}`,
+    url: server.url,
     store,
     setDay: (day) => {
       now = noon(day)
     },
     errors,
     stop: async () => {
-      await new Promise<void>((done) => {
-        server.close(() => done())
-        if ('closeAllConnections' in server) server.closeAllConnections()
-      })
+      await server.stop()
       store.close()
       rmSync(folder, { recursive: true, force: true })
     },
@@ -55,11 +49,3 @@ export async function startYard(options: { day: Day; demo?: boolean }): Promise<
 }
 
 const noon = (day: Day): Date => new Date(`${day}T12:00:00Z`)
-
-type Fetch = Parameters<typeof serve>[0]['fetch']
-
-function listening(fetch: Fetch): Promise<{ server: ReturnType<typeof serve>; port: number }> {
-  return new Promise((ready) => {
-    const server = serve({ fetch, port: 0, hostname: '127.0.0.1' }, ({ port }) => ready({ server, port }))
-  })
-}

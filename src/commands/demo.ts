@@ -1,0 +1,50 @@
+/** `resettle demo`: the invented yard, in a database of its own that goes away when it is stopped. */
+import { mkdirSync, mkdtempSync, rmSync } from 'node:fs'
+import { join } from 'node:path'
+import { fileURLToPath } from 'node:url'
+import { parseArgs } from 'node:util'
+import { fill } from '../../demo/fill.ts'
+import { dayIn } from '../days.ts'
+import { openStore } from '../store/index.ts'
+import { portOf, serveUntilStopped } from './serve.ts'
+
+/** Ignored by git; each demo has a folder of its own in it, so that two can run side by side. */
+const HERE = fileURLToPath(new URL('../../demo/data', import.meta.url))
+
+/** Fills a fresh database, serves it until stopped, and takes it away again. */
+export async function run(args: string[]): Promise<number> {
+  const port = portWanted(args)
+  if (typeof port !== 'number') return 2
+  mkdirSync(HERE, { recursive: true })
+  const folder = mkdtempSync(join(HERE, 'yard-'))
+  try {
+    const store = openStore(join(folder, 'resettle.db'))
+    const now = new Date()
+    const zone = store.settings.get('timeZone') ?? Intl.DateTimeFormat().resolvedOptions().timeZone
+    const { entries } = fill(store, dayIn(zone, now), now.toISOString())
+    process.stderr.write(`An invented yard of ${store.colonies().length} colonies, ${entries} entries.\n`)
+    return await serveUntilStopped(store, port, 'The demo is at')
+  } catch (error) {
+    if (!isTaken(error)) throw error
+    process.stderr.write(
+      `Port ${port} is taken by another program. Name another: npm run demo -- --port 8500\n`,
+    )
+    return 1
+  } finally {
+    rmSync(folder, { recursive: true, force: true })
+  }
+}
+
+/** The port in the arguments, or nothing after saying what is wrong with them. */
+function portWanted(args: string[]): number | undefined {
+  try {
+    const { values } = parseArgs({ args, options: { port: { type: 'string' } } })
+    return portOf(values.port ?? process.env.RESETTLE_PORT)
+  } catch (error) {
+    process.stderr.write(`resettle demo: ${error instanceof Error ? error.message : error}\n`)
+    return undefined
+  }
+}
+
+const isTaken = (error: unknown): boolean =>
+  error instanceof Error && 'code' in error && error.code === 'EADDRINUSE'
