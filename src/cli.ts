@@ -9,6 +9,10 @@ const COMMANDS: Record<
     summary: 'the yard’s book, for browsers on this machine',
     load: () => import('./commands/serve.ts'),
   },
+  demo: {
+    summary: 'serves an invented yard, thrown away when stopped',
+    load: () => import('./commands/demo.ts'),
+  },
   plan: {
     summary: 'the plan of one colony, from its entries as JSON',
     load: () => import('./commands/plan.ts'),
