@@ -20,8 +20,12 @@ export interface Term {
   ratio: number | null
   lower: number | null
   upper: number | null
-  /** Wald, or the penalised likelihood ratio with Firth's method. */
   p: number | null
+  /**
+   * Where limits and p come from: Wald, or the profile of the penalised likelihood for the columns that separate
+   * (up to {@link PROFILE_UP_TO} colonies, it is slow).
+   */
+  limitsBy: 'wald' | 'profile' | null
 }
 
 export interface ChiSquareTest {
@@ -53,6 +57,18 @@ export interface Column {
   values: ArrayLike<number>
 }
 
+/** Beyond so many colonies separation is rare and Wald's limits at the penalised estimate stand in. */
+export const PROFILE_UP_TO = 5000
+
+/** A coefficient that Newton would still move by more than this has not settled: it separates. */
+const SETTLED = 1e-3
+
+interface Firth {
+  likelihood: Likelihood
+  /** True for the coefficients whose limits are to come from the profile. */
+  profiled: (i: number) => boolean
+}
+
 /** What a fit needs beside the maximum: kept here so that both methods share it. */
 interface Problem {
   rows: CoxRows
@@ -79,17 +95,19 @@ export function cox(
   const start = new Float64Array(width)
   const plain = options.method === 'firth-penalised' ? null : maximise(problem.plain, start)
   if (plain?.converged === true) return described(problem, columns, plain, null, options.confidence)
-  const firth = coxLikelihood(coxRows, true)
-  const top = maximise(firth, start, undefined, 500)
+  const likelihood = coxLikelihood(coxRows, true)
+  const top = maximise(likelihood, start, undefined, 500)
   if (top === null || !top.converged) return null
-  return described(problem, columns, top, firth, options.confidence)
+  const profiled = (i: number): boolean =>
+    standard.rows <= PROFILE_UP_TO && Math.abs(plain?.step[i] ?? 1) > SETTLED
+  return described(problem, columns, top, { likelihood, profiled }, options.confidence)
 }
 
 function described(
   { rows, columns, plain }: Problem,
   given: readonly Column[],
   top: Maximum,
-  firth: Likelihood | null,
+  firth: Firth | null,
   confidence = 0.95,
 ): CoxFit | null {
   const factor = cholesky(top.at.information)
@@ -105,7 +123,16 @@ function described(
   const terms = given.map((c, j): Term => {
     const i = columns.kept.indexOf(j)
     if (i < 0)
-      return { name: c.name, coef: null, stdErr: null, ratio: null, lower: null, upper: null, p: null }
+      return {
+        name: c.name,
+        coef: null,
+        stdErr: null,
+        ratio: null,
+        lower: null,
+        upper: null,
+        p: null,
+        limitsBy: null,
+      }
     return term(c.name, i, columns.scale[i] ?? 1, at(inner, i, i), top, firth, confidence)
   })
   const df = rows.width
@@ -137,29 +164,31 @@ function term(
   scale: number,
   variance: number,
   top: Maximum,
-  firth: Likelihood | null,
+  firth: Firth | null,
   confidence: number,
 ): Term {
   const inner = top.beta[i] ?? 0
   const error = Math.sqrt(variance)
   const coef = inner / scale
   const shared = { name, coef, stdErr: error / scale, ratio: Math.exp(coef) }
-  if (firth === null) {
+  if (firth === null || !firth.profiled(i)) {
     const half = zFor(confidence) * error
     return {
       ...shared,
       lower: Math.exp((inner - half) / scale),
       upper: Math.exp((inner + half) / scale),
       p: 2 * normalAbove(Math.abs(inner / error)),
+      limitsBy: 'wald',
     }
   }
-  const [lower, upper] = profileLimits(firth, top, i, error, confidence)
-  const ratio = ratioTest(firth, top, i)
+  const [lower, upper] = profileLimits(firth.likelihood, top, i, error, confidence)
+  const ratio = ratioTest(firth.likelihood, top, i)
   return {
     ...shared,
     lower: lower === null ? null : Math.exp(lower / scale),
     upper: upper === null ? null : Math.exp(upper / scale),
     p: ratio === null ? null : chiSquareAbove(ratio, 1),
+    limitsBy: 'profile',
   }
 }
 

@@ -24,6 +24,8 @@ export interface Maximum {
   iterations: number
   /** False: no maximum was found; the likelihood still rose (or was flat) in the last step. */
   converged: boolean
+  /** The step that Newton would still take, by free coefficient: near 1 or more where there is no maximum. */
+  step: Float64Array
 }
 
 /** Longest Newton step in any coefficient, in standard deviations of its column (columns are standardised). */
@@ -47,11 +49,11 @@ export function maximise(
   for (let iterations = 0; ; iterations++) {
     const step = newtonStep(at, free)
     if (step === null) return null
-    if (step.every((s) => Math.abs(s) < 1e-10)) return { beta, at, iterations, converged: true }
-    if (iterations === maxIterations) return { beta, at, iterations, converged: false }
+    if (step.every((s) => Math.abs(s) < 1e-10)) return { beta, at, iterations, converged: true, step }
+    if (iterations === maxIterations) return { beta, at, iterations, converged: false, step }
     const next = climb(likelihood, beta, at.value, free, step)
     // No way up is left within rounding: this is the top if the step was tiny, and no maximum otherwise.
-    if (next === null) return { beta, at, iterations, converged: step.every((s) => Math.abs(s) < 1e-6) }
+    if (next === null) return { beta, at, iterations, converged: step.every((s) => Math.abs(s) < 1e-6), step }
     beta = next.beta
     at = next.at
   }

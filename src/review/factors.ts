@@ -1,0 +1,229 @@
+/**
+ * What goes with losing a colony: hazard ratios for the facts known at intake. Going with is not causing, and nothing
+ * here says otherwise.
+ */
+import type { Day } from '../days.ts'
+import { knownOn, lossWays, staysOf } from './cohort.ts'
+import { type Column, type CoxFit, cox } from './cox.ts'
+import type { ColonyFacts } from './facts.ts'
+
+export const FACTORS = ['type', 'heat', 'queen', 'brood', 'vacuum', 'hours'] as const
+export type FactorName = (typeof FACTORS)[number]
+
+interface FactorColumn {
+  label: string
+  /** What a ratio of 1 compares with: another group, or so much less of a number. */
+  against: string
+  valueOf: (c: ColonyFacts) => number
+}
+
+interface Factor {
+  name: FactorName
+  recorded: (c: ColonyFacts) => boolean
+  columns: FactorColumn[]
+}
+
+/** One hazard ratio. */
+export interface Finding {
+  factor: FactorName
+  label: string
+  against: string
+  /** Times the rate of losing; null when it could not be estimated. */
+  ratio: number | null
+  lower: number | null
+  upper: number | null
+  p: number | null
+  method: CoxFit['method']
+  colonies: number
+  lost: number
+}
+
+export interface Findings {
+  /** True: one model, each fact with the others held equal. False: too few losses for that, one fact at a time. */
+  together: boolean
+  findings: Finding[]
+  /** Facts that could not be looked at, and why. */
+  leftOut: { factor: FactorName; why: string }[]
+}
+
+/** Losses a coefficient for a joint model: Peduzzi P et al. (1995) Journal of Clinical Epidemiology 48:1503-1510. */
+export const LOSSES_PER_COEFFICIENT = 10
+/** Fewer losses than this say nothing about any fact (our choice). */
+export const FEWEST_LOSSES = 5
+/** Types with fewer colonies are taken together as "other types" (our choice). */
+const FEWEST_OF_TYPE = 5
+/** A fact recorded for less than this share of colonies stays out of the joint model, which needs all facts of each. */
+const RECORDED_SHARE = 0.5
+
+/** Ratios for the facts asked for, as of a day. */
+export function goesWithLosing(
+  all: readonly ColonyFacts[],
+  asOf: Day,
+  { unitedIsLoss = false, wanted = FACTORS }: { unitedIsLoss?: boolean; wanted?: readonly FactorName[] } = {},
+): Findings {
+  const colonies = knownOn(all, asOf)
+  const modelOf = fitter(colonies, asOf, lossWays(unitedIsLoss))
+  const factors = factorsIn(colonies).filter((f) => wanted.includes(f.name))
+  const joint = factors.filter(
+    (f) => f.columns.length > 0 && colonies.filter(f.recorded).length >= RECORDED_SHARE * colonies.length,
+  )
+  const coefficients = joint.reduce((sum, f) => sum + f.columns.length, 0)
+  const together = modelOf(joint, LOSSES_PER_COEFFICIENT * coefficients)
+  const alone = factors.filter((f) => together === null || !joint.includes(f))
+  const leftOut: Findings['leftOut'] = []
+  const findings = together === null ? [] : findingsOf(joint, together)
+  for (const f of alone) {
+    const one = modelOf([f], FEWEST_LOSSES)
+    if (one === null) leftOut.push({ factor: f.name, why: whyNot(f, colonies) })
+    else findings.push(...findingsOf([f], one))
+  }
+  return { together: together !== null, findings, leftOut }
+}
+
+function whyNot(f: Factor, colonies: readonly ColonyFacts[]): string {
+  const recorded = colonies.filter(f.recorded).length
+  if (recorded === 0) return 'not recorded'
+  if (f.columns.length === 0) return 'the same for every colony'
+  return `too few losses, or no difference among the ${recorded} colonies for which it is recorded`
+}
+
+/** Fits a model to the colonies with all facts recorded; null with fewer losses than asked, or nothing to fit. */
+function fitter(colonies: readonly ColonyFacts[], asOf: Day, ways: readonly number[]) {
+  const stays = staysOf(colonies, asOf)
+  return (factors: readonly Factor[], fewest: number): CoxFit | null => {
+    const columns = factors.flatMap((f) => f.columns)
+    if (columns.length === 0) return null
+    const rows = Array.from(colonies.keys()).filter((i) => {
+      const c = colonies[i]
+      return c !== undefined && factors.every((f) => f.recorded(c))
+    })
+    const lost = Uint8Array.from(rows, (i) => (ways.includes(stays.way[i] ?? 0) ? 1 : 0))
+    if (lost.reduce((a, b) => a + b, 0) < fewest) return null
+    return cox(
+      {
+        day: Int32Array.from(rows, (i) => stays.day[i] ?? 0),
+        lost,
+        entry: Int32Array.from(rows, (i) => stays.entry[i] ?? 0),
+      },
+      columns.map((column): Column => {
+        const values = new Float64Array(rows.length)
+        for (const [k, i] of rows.entries()) {
+          const c = colonies[i]
+          values[k] = c === undefined ? 0 : column.valueOf(c)
+        }
+        return { name: column.label, values }
+      }),
+    )
+  }
+}
+
+function findingsOf(factors: readonly Factor[], fit: CoxFit): Finding[] {
+  const columns = factors.flatMap((f) => f.columns.map((c) => ({ factor: f.name, ...c })))
+  return columns.map(({ factor, label, against }, j) => {
+    const t = fit.terms[j]
+    return {
+      factor,
+      label,
+      against,
+      ratio: t?.ratio ?? null,
+      lower: t?.lower ?? null,
+      upper: t?.upper ?? null,
+      p: t?.p ?? null,
+      method: fit.method,
+      colonies: fit.colonies,
+      lost: fit.lost,
+    }
+  })
+}
+
+/** One column for each group but the first, which the others are compared with. */
+const contrasts = (
+  groups: readonly string[],
+  nameOf: (c: ColonyFacts) => string,
+  label: (g: string) => string,
+): FactorColumn[] =>
+  groups.slice(1).map((g) => ({
+    label: label(g),
+    against: label(groups[0] ?? ''),
+    valueOf: (c) => (nameOf(c) === g ? 1 : 0),
+  }))
+
+/** Groups by number of colonies, the most first; equal numbers by name. */
+function byNumber(names: readonly string[]): [name: string, count: number][] {
+  const counts = new Map<string, number>()
+  for (const n of names) counts.set(n, (counts.get(n) ?? 0) + 1)
+  return [...counts].sort(([a, m], [b, n]) => n - m || (a < b ? -1 : 1))
+}
+
+const OTHER_TYPES = 'other types'
+
+function typeColumns(colonies: readonly ColonyFacts[]): FactorColumn[] {
+  const counts = byNumber(colonies.map((c) => c.removalType))
+  const own = counts.filter(([, n]) => n >= FEWEST_OF_TYPE).map(([name]) => name)
+  const known = new Set(own)
+  const nameOf = (c: ColonyFacts): string => (known.has(c.removalType) ? c.removalType : OTHER_TYPES)
+  const groups = own.length < counts.length ? [...own, OTHER_TYPES] : own
+  return contrasts(groups, nameOf, (g) => g)
+}
+
+const QUEEN_LABELS: Record<ColonyFacts['queen'], string> = {
+  caged: 'queen caged',
+  loose: 'queen loose',
+  unseen: 'queen unseen',
+  lost: 'queen lost',
+}
+
+function queenColumns(colonies: readonly ColonyFacts[]): FactorColumn[] {
+  const seen = byNumber(colonies.map((c) => c.queen)).map(([name]) => name)
+  const groups = seen.includes('caged') ? ['caged', ...seen.filter((s) => s !== 'caged')] : seen
+  return contrasts(
+    groups,
+    (c) => c.queen,
+    (g) => QUEEN_LABELS[g as ColonyFacts['queen']],
+  )
+}
+
+/** Ratios for heat are for this many degrees more. */
+export const HEAT_STEP_C = 5
+
+function factorsIn(colonies: readonly ColonyFacts[]): Factor[] {
+  const always = () => true
+  return [
+    { name: 'type', recorded: always, columns: typeColumns(colonies) },
+    {
+      name: 'heat',
+      recorded: (c) => c.outdoorC !== null,
+      columns: [
+        {
+          label: `${HEAT_STEP_C} °C warmer`,
+          against: `${HEAT_STEP_C} °C cooler`,
+          valueOf: (c) => (c.outdoorC ?? 0) / HEAT_STEP_C,
+        },
+      ],
+    },
+    { name: 'queen', recorded: always, columns: queenColumns(colonies) },
+    {
+      name: 'brood',
+      recorded: (c) => c.broodSalvaged !== null,
+      columns: [
+        {
+          label: 'brood came along',
+          against: 'no brood',
+          valueOf: (c) => (c.broodSalvaged === true ? 1 : 0),
+        },
+      ],
+    },
+    {
+      name: 'vacuum',
+      recorded: (c) => c.method !== null,
+      columns: [{ label: 'vacuum', against: 'no vacuum', valueOf: (c) => (c.method === 'vacuum' ? 1 : 0) }],
+    },
+    {
+      name: 'hours',
+      recorded: (c) => c.hoursOpenToBoxed !== null,
+      columns: [
+        { label: 'an hour longer to box', against: 'an hour less', valueOf: (c) => c.hoursOpenToBoxed ?? 0 },
+      ],
+    },
+  ]
+}
