@@ -17,6 +17,10 @@ const COMMANDS: Record<
     summary: 'the plan of one colony, from its entries as JSON',
     load: () => import('./commands/plan.ts'),
   },
+  review: {
+    summary: 'which removals survive, from the yard or a CSV file',
+    load: () => import('./commands/review.ts'),
+  },
   verify: {
     summary: 'proves the database whole, changing nothing',
     load: () => import('./commands/verify.ts'),

@@ -1,0 +1,111 @@
+/** Sentences for what goes with losing a colony, for recovery paths, for money and for days in the yard. */
+import { FEWEST_LOSSES, type Finding, type Findings } from './factors.ts'
+import type { MoneyReview } from './money.ts'
+import { coloniesOf, FEW } from './readings.ts'
+import type { PathCount, RecoveryPath } from './recovery-path.ts'
+import type { YardStay } from './stay.ts'
+
+/** '2.1', '0.45', '12': two figures that count. */
+export function times(ratio: number): string {
+  if (ratio >= 9.95) return ratio < 1000 ? String(Math.round(ratio)) : 'over 1000'
+  return ratio >= 0.995 ? ratio.toFixed(1) : ratio >= 0.01 ? ratio.toFixed(2) : 'under 0.01'
+}
+
+const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1)
+
+/** A subject for each finding: 'Colonies with vacuum', 'wall colonies', 'Colonies taken when it was 5 °C warmer'. */
+function subject(f: Pick<Finding, 'factor'>, label: string): string {
+  switch (f.factor) {
+    case 'type':
+      return label === 'other types' ? 'colonies of the other types' : `${label} colonies`
+    case 'heat':
+      return `colonies taken when it was ${label}`
+    case 'queen':
+      return `colonies with the ${label}`
+    case 'brood':
+      return label === 'no brood' ? 'colonies without brood' : 'colonies whose brood came along'
+    case 'vacuum':
+      return label === 'no vacuum' ? 'colonies taken without a vacuum' : 'colonies taken with a vacuum'
+    case 'hours':
+      return `colonies that took ${label}`
+  }
+}
+
+/**
+ * One hazard ratio. Never says why. Example: 'Colonies taken when it was 5 °C warmer were lost at 1.6 times the rate of
+ * those 5 °C cooler (1.1 to 2.4 times). That they go together does not say that one made the other.'
+ */
+export function findingReading(f: Finding): string {
+  const who = capital(subject(f, f.label))
+  const others = subject(f, f.against)
+  if (f.ratio === null || f.lower === null || f.upper === null)
+    return `${who}: nothing can be worked out from these colonies.`
+  const range = `${times(f.lower)} to ${times(f.upper)} times`
+  const small = f.lost < 2 * FEW ? ` Only ${f.lost} losses stand behind this.` : ''
+  const rare =
+    f.method === 'firth-penalised'
+      ? ' Losses were all on one side for some of these facts, so the figure is a cautious one.'
+      : ''
+  if (f.lower <= 1 && f.upper >= 1)
+    return `${who} were lost at ${times(f.ratio)} times the rate of ${others}, but anything from ${range} fits these numbers, so no difference can be read from them.${small}${rare}`
+  return `${who} were lost at ${times(f.ratio)} times the rate of ${others} (${range}). That they go together does not say that one made the other.${small}${rare}`
+}
+
+/** How the findings were made. */
+export function findingsReading(f: Findings): string {
+  if (f.findings.length === 0)
+    return `Fewer than ${FEWEST_LOSSES} colonies were lost, or nothing differs between them: nothing can be said yet of what goes with losing.`
+  return f.together
+    ? 'Each fact is looked at with the others held equal.'
+    : 'There are too few losses to hold the other facts equal: each fact is looked at alone, and may stand for another that goes with it.'
+}
+
+const PATH_WORDS: Record<RecoveryPath, [one: string, many: string]> = {
+  'own-queen': ['kept its own queen', 'kept their own queen'],
+  'own-brood': ['raised a queen from its own brood', 'raised a queen from their own brood'],
+  'egg-frame': ['raised a queen on a frame of eggs', 'raised a queen on a frame of eggs'],
+  'given-cell': ['took a cell or virgin that was given', 'took a cell or virgin that was given'],
+  'purchased-queen': ['took a purchased queen', 'took a purchased queen'],
+  united: ['was united', 'were united'],
+  lost: ['was lost before a queen was proven', 'were lost before a queen was proven'],
+  'left-unproven': ['left without a proven queen', 'left without a proven queen'],
+  'not-yet': ['is still open', 'are still open'],
+}
+
+/** Example: '12 colonies kept their own queen; worker brood proved her after 31 days in the middle case (16 to 44).' */
+export function pathReading({ path, colonies, days }: PathCount): string {
+  const words = PATH_WORDS[path][colonies === 1 ? 0 : 1]
+  const lead = `${coloniesOf(colonies, '')} ${words}`
+  if (days === null) return `${lead}.`
+  return colonies === 1
+    ? `${lead}; worker brood proved her after ${days.median} days.`
+    : `${lead}; worker brood proved her after ${days.median} days in the middle case (${days.least} to ${days.most}).`
+}
+
+/** Example: 'Each of 20 colonies kept cost 31.50 for queens, 12.00 for feed and 4.1 hours, the lost ones borne with.' */
+export function moneyReading(m: MoneyReview): string {
+  if (m.ended === 0) return 'No stay is over yet, so nothing can be said of money for each colony kept.'
+  if (m.perKept === null) return `None of ${coloniesOf(m.ended, '')} whose stay is over was kept.`
+  const { queens, feed, hours } = m.perKept
+  const missing = [
+    m.unpriced.queens > 0 ? `${m.unpriced.queens} queens or cells without a price` : '',
+    m.unpriced.feed > 0 ? `${m.unpriced.feed} feeds without a price` : '',
+    m.unpriced.hours > 0 ? `${m.unpriced.hours} removals without hours` : '',
+  ].filter(Boolean)
+  const note = missing.length > 0 ? ` Not in it: ${missing.join(', ')}.` : ''
+  const each = m.kept === 1 ? 'The one colony kept' : `Each of ${m.kept} colonies kept`
+  return `${each} cost ${queens.toFixed(2)} for queens, ${feed.toFixed(2)} for feed and ${hours.toFixed(1)} hours, the costs of those not kept included.${note}`
+}
+
+/** Example: 'Half of 40 colonies had left the yard by day 34, a quarter by day 30, three quarters by day 45.' */
+export function stayReading(s: YardStay): string {
+  if (s.colonies === 0) return 'No colonies yet.'
+  if (s.median.day === null)
+    return `Fewer than half of ${coloniesOf(s.colonies, '')} have left the yard so far.`
+  const parts = [
+    s.quarter.day === null ? '' : `a quarter by day ${s.quarter.day}`,
+    s.threeQuarters.day === null ? '' : `three quarters by day ${s.threeQuarters.day}`,
+  ].filter(Boolean)
+  const rest = parts.length > 0 ? `, ${parts.join(', ')}` : ''
+  return `Half of ${coloniesOf(s.colonies, '')} had left the yard by day ${s.median.day}${rest}.`
+}

@@ -1,0 +1,117 @@
+/**
+ * One sentence a statistic, in plain words. They say what the numbers can carry and no more: what goes together, never
+ * what causes what, and with few colonies what cannot be concluded.
+ */
+import type { ShareAlive, TypeOnDay } from './comparison.ts'
+import type { GroupReview } from './review.ts'
+
+/** With fewer colonies than this a reading says what cannot be concluded (common practice asks for ten or more). */
+export const FEW = 10
+/** Below this many, limits are wide enough to need the reminder (our choice). */
+const SMALL = 100
+
+/** '78 %'; 'under 1 %' and 'over 99 %' where rounding would claim certainty. */
+export function percent(share: number): string {
+  if (share > 0 && share < 0.01) return 'under 1 %'
+  if (share < 1 && share > 0.99) return 'over 99 %'
+  return `${Math.round(share * 100)} %`
+}
+
+/** '62 to 88 %' */
+export function percentRange(lower: number, upper: number): string {
+  const [low, high] = [percent(lower), percent(upper)]
+  if (low === high) return `about ${low}`
+  return /^\d+ %$/.test(low) && /^\d+ %$/.test(high) ? `${low.slice(0, -2)} to ${high}` : `${low} to ${high}`
+}
+
+const SMALL_NUMBERS = ['No', 'One', 'Two', 'Three', 'Four', 'Five', 'Six', 'Seven', 'Eight', 'Nine']
+const counted = (n: number): string => SMALL_NUMBERS[n] ?? String(n)
+/** '41 wall colonies', '1 wall colony'; `name` may be empty. */
+export const coloniesOf = (n: number, name: string): string =>
+  `${n} ${name === '' ? '' : `${name} `}${n === 1 ? 'colony' : 'colonies'}`
+
+const tooFew = (n: number): string =>
+  `${counted(n)} ${n === 1 ? 'colony is' : 'colonies are'} too few to say how the next will fare, or to rank them against others.`
+
+/**
+ * Survival on a day. Example: 'Of 41 wall colonies, 78 % were alive at day 30; with numbers this small the true figure
+ * could be 62 to 88 %.'
+ */
+export function aliveReading(name: string, day: number, s: ShareAlive): string {
+  if (s.colonies === 0) return `No ${name === '' ? '' : `${name} `}colonies yet.`
+  if (s.survival === null)
+    return `None of ${coloniesOf(s.colonies, name)} has been followed to day ${day} yet, so nothing can be said of that day.`
+  const lead = `Of ${coloniesOf(s.colonies, name)}, ${aliveShare(s.survival)} alive at day ${day}`
+  if (s.lower === null || s.upper === null) return `${lead}.`
+  const range = percentRange(s.lower, s.upper)
+  if (s.colonies < FEW) return `${lead}, but the true figure could be ${range}: ${tooFew(s.colonies)}`
+  return s.colonies < SMALL
+    ? `${lead}; with numbers this small the true figure could be ${range}.`
+    : `${lead}; the true figure is likely ${range}.`
+}
+
+function aliveShare(survival: number): string {
+  if (survival === 1) return 'all that were followed that long were'
+  if (survival === 0) return 'none were'
+  return `${percent(survival)} were`
+}
+
+/** The median. Example: 'Half of the wall colonies were lost by day 47 (day 31 to 80).' */
+export function medianReading(name: string, g: Pick<GroupReview, 'colonies' | 'median'>): string {
+  const whose = name === '' ? 'the colonies' : `the ${name} colonies`
+  const { day, lower, upper } = g.median
+  if (g.colonies === 0) return `No ${name === '' ? '' : `${name} `}colonies yet.`
+  if (day === null)
+    return `Fewer than half of ${whose} have been lost so far, so there is no day by which half are.`
+  const range =
+    lower === null && upper === null
+      ? ''
+      : upper === null
+        ? ` (day ${lower} or later)`
+        : ` (day ${lower ?? 0} to ${upper})`
+  const caution = g.colonies < FEW ? ` ${tooFew(g.colonies)}` : ''
+  return `Half of ${whose} were lost by day ${day}${range}.${caution}`
+}
+
+/** The restricted mean. Example: 'Of the first 60 days, a wall colony lived 51.3 on average.' */
+export function meanReading(name: string, days: number, mean: number | null): string {
+  if (mean === null) return `No ${name === '' ? '' : `${name} `}colonies yet.`
+  return `Of the first ${days} days, a ${name === '' ? '' : `${name} `}colony lived ${mean.toFixed(1)} on average.`
+}
+
+/** Chance in words: 'p = 0.003', 'p below 0.001'. */
+export const chance = (p: number): string =>
+  p < 0.001 ? 'p below 0.001' : `p = ${p < 0.1 ? p.toFixed(3) : p.toFixed(2)}`
+
+/** The log-rank test over removal types. `smallest`: colonies of the smallest group. */
+export function logRankReading(test: { p: number } | null, smallest: number): string {
+  if (test === null) return 'There are not two types that can be compared yet.'
+  const few = smallest < FEW ? ' Some types have fewer than ten colonies and hardly weigh in this.' : ''
+  return test.p < 0.05
+    ? `The types were lost at different rates, more so than chance alone would often make them (${chance(test.p)}); why they differ, these numbers cannot say.${few}`
+    : `These numbers do not show that the types differ (${chance(test.p)}); that is not proof that they are alike.${few}`
+}
+
+/** Ways of leaving by a day. Example: 'By day 60, 12 % had died, 5 % absconded and 3 % been united.' */
+export function waysReading(
+  name: string,
+  day: number,
+  g: Pick<GroupReview, 'colonies' | 'waysOfLeaving'>,
+): string {
+  if (g.colonies === 0) return `No ${name === '' ? '' : `${name} `}colonies yet.`
+  const row = g.waysOfLeaving.findLast((r) => r.day <= day)
+  const last = g.waysOfLeaving.at(-1)?.day ?? 0
+  const by = last < day ? `day ${last}, the last day anyone was followed,` : `day ${day}`
+  const [died, absconded, united] = [row?.died ?? 0, row?.absconded ?? 0, row?.united ?? 0]
+  const whose = name === '' ? '' : ` of ${name} colonies`
+  const caution = g.colonies < FEW ? ` ${tooFew(g.colonies)}` : ''
+  return `By ${by} ${percent(died)}${whose} had died, ${percent(absconded)} absconded and ${percent(united)} been united.${caution}`
+}
+
+/** A type after pooling. Example: 'Leaning on all types, expect 81 % of the next trap-out colonies alive at day 30 (58 to 94 %).' */
+export function pooledReading(day: number, t: TypeOnDay): string {
+  if (t.pooled === null) return 'There is no second type to lean on yet.'
+  const { share, lower, upper } = t.pooled
+  const shown = t.survival === null ? 'has not been followed that long' : `shows ${percent(t.survival)}`
+  return `Leaning on all types, expect ${percent(share)} of ${t.name} colonies alive at day ${day} (${percentRange(lower, upper)}); by itself the type ${shown} on ${coloniesOf(t.colonies, '')}.`
+}
