@@ -1,12 +1,14 @@
 /** Reading and writing rows of the journal. Nothing here decides whether an entry is right. */
-import { and, asc, desc, eq, lt, sql } from 'drizzle-orm'
+import { and, asc, desc, eq, getTableColumns, lt, sql } from 'drizzle-orm'
 import { type Entry, entry as entrySchema, type Intake } from '../journal/entry.ts'
 import { type History, historyOf, standing } from '../journal/history.ts'
 import type { Connection } from './connection.ts'
-import { entry } from './schema.ts'
+import { entry, siteContact } from './schema.ts'
+import { apart, together } from './site.ts'
 import type { JournalRow } from './types.ts'
 
-export type EntryRow = typeof entry.$inferSelect
+/** A row of the journal with what is kept beside it. */
+export type EntryRow = typeof entry.$inferSelect & { site?: string | null }
 
 /** JSON with sorted keys and nothing undefined: equal content, equal text. */
 export function canonical(value: unknown): string {
@@ -34,7 +36,7 @@ export function readRow(row: EntryRow): JournalRow | string {
     return `does not fit the schema (${issue?.path.join('.') ?? ''}: ${issue?.message ?? ''})`
   }
   return {
-    entry: { ...parsed.data, colony: row.colony },
+    entry: { ...together(parsed.data, row.site), colony: row.colony },
     seq: row.seq,
     recordedAt: row.recordedAt,
     recordedBy: row.recordedBy,
@@ -83,34 +85,29 @@ const PAGE = 500
 /** The journal's statements, prepared once. */
 export function journalOf({ db }: Connection): Journal {
   const value = sql.placeholder
-  const ofColony = db
-    .select()
-    .from(entry)
+  const rows = () =>
+    db
+      .select({ ...getTableColumns(entry), site: siteContact.site })
+      .from(entry)
+      .leftJoin(siteContact, eq(siteContact.entry, entry.id))
+  const ofColony = rows()
     .where(eq(entry.colony, value('colony')))
     .orderBy(asc(entry.seq))
     .prepare()
-  const byId = db
-    .select()
-    .from(entry)
+  const byId = rows()
     .where(eq(entry.id, value('id')))
     .prepare()
-  const newest = db
-    .select()
-    .from(entry)
+  const newest = rows()
     .where(lt(entry.seq, value('before')))
     .orderBy(desc(entry.seq))
     .limit(value('limit'))
     .prepare()
-  const newestOf = db
-    .select()
-    .from(entry)
+  const newestOf = rows()
     .where(and(eq(entry.colony, value('colony')), lt(entry.seq, value('before'))))
     .orderBy(desc(entry.seq))
     .limit(value('limit'))
     .prepare()
-  const oldest = db
-    .select()
-    .from(entry)
+  const oldest = rows()
     .where(sql`${entry.seq} > ${value('after')}`)
     .orderBy(asc(entry.seq))
     .limit(PAGE)
@@ -122,6 +119,10 @@ export function journalOf({ db }: Connection): Journal {
     .orderBy(sql`min(${entry.seq})`)
     .prepare()
   const count = db.select({ n: sql<number>`count(*)` }).from(entry).prepare()
+  const addSite = db
+    .insert(siteContact)
+    .values({ entry: value('entry'), site: value('site') })
+    .prepare()
   const add = db
     .insert(entry)
     .values({
@@ -144,14 +145,16 @@ export function journalOf({ db }: Connection): Journal {
       return typeof read === 'string' ? null : read
     },
     insert(written, row) {
+      const { kept, site } = apart(written)
       const { lastInsertRowid } = add.run({
         ...row,
         id: written.id,
         kind: written.kind,
         onDay: written.on,
         replaces: written.replaces ?? null,
-        payload: canonical(written),
+        payload: canonical(kept),
       })
+      if (site !== null) addSite.run({ entry: written.id, site })
       return Number(lastInsertRowid)
     },
     page: ({ colony, before, limit }) =>

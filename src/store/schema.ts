@@ -41,6 +41,18 @@ export const entry = sqliteTable(
   ],
 )
 
+/**
+ * Where a colony was removed: somebody's name and address. Apart from the journal, which can never forget, so that
+ * exports and pages can leave it out and an operator can erase it.
+ */
+export const siteContact = sqliteTable('site_contact', {
+  /** The intake entry that said so. */
+  entry: text('entry')
+    .primaryKey()
+    .references(() => entry.id),
+  site: text('site').notNull(),
+})
+
 /** Where each colony stands, with its plan as of a day. No site, no costs: those stay in the journal. */
 export const colony = sqliteTable(
   'colony',

@@ -53,7 +53,10 @@ test('the connection has the settings the journal relies on', () => {
 })
 
 test('every table is STRICT and has the columns drizzle thinks it has', async () => {
-  const schema = await import('../../src/store/schema.ts')
+  const schema = {
+    ...(await import('../../src/store/schema.ts')),
+    ...(await import('../../src/people/schema.ts')),
+  }
   const { getTableConfig } = await import('drizzle-orm/sqlite-core')
   const { getTableColumns, is, Table } = await import('drizzle-orm')
   const listed = connection.raw.pragma('table_list') as { name: string; strict: number; type: string }[]

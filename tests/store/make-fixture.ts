@@ -5,6 +5,7 @@
 import { existsSync, mkdirSync, readFileSync } from 'node:fs'
 import { dirname, join } from 'node:path'
 import { fileURLToPath } from 'node:url'
+import { peopleOn } from '../../src/people/index.ts'
 import { openConnection, storeOn } from '../../src/store/index.ts'
 import { MIGRATIONS_FOLDER } from '../../src/store/migrate.ts'
 import { byDay, Dice, randomFrom, story } from './yard.ts'
@@ -28,6 +29,13 @@ for (const { day, entries } of byDay(entered)) {
   if (!result.ok) throw new Error(JSON.stringify(result.problems))
 }
 store.settings.set('yardName', 'Quarry yard and others')
+const people = peopleOn(connection, {
+  clock: () => new Date(`${until}T18:00:00.000Z`),
+  cost: { n: 16, r: 8, p: 1 },
+})
+await people.setUp('Odalys', 'slow lantern over gravel')
+people.invite({ name: 'Bram', role: 'beekeeper', by: 'Odalys' })
+people.invite({ name: 'Teuila', role: 'helper', by: 'Odalys' })
 connection.raw.prepare('VACUUM INTO ?').run(file)
 store.close()
 process.stdout.write(`${file}\n`)

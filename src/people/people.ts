@@ -1,0 +1,165 @@
+/** Everything about people put together: signing in and out, setting up, inviting. One sentence for every refusal. */
+import type { Connection } from '../store/connection.ts'
+import { type Accounts, accountsOn, done, type Outcome, refused } from './accounts.ts'
+import { type Invitation, type Invites, invitesOn } from './invites.ts'
+import { type Limits, limitsOf } from './limits.ts'
+import type { Person } from './names.ts'
+import { COST, type Cost, hashed, matches, outdated, passphraseProblem } from './passphrase.ts'
+import type { Role } from './permissions.ts'
+import { Busy, queueOf } from './queue.ts'
+import { type Sessions, sessionsOn } from './sessions.ts'
+
+export interface PeopleOptions {
+  clock: () => Date
+  /** How hard hashing is; less only in tests. */
+  cost?: Cost
+  limits?: Limits
+}
+
+export type SignIn =
+  | { ok: true; token: string; person: Person }
+  /** `wrong`: the name or the passphrase, never said which. `wait`: too many attempts. */
+  | { ok: false; why: 'wrong' }
+  | { ok: false; why: 'wait'; seconds: number }
+
+export interface People {
+  accounts: Accounts
+  sessions: Sessions
+  invites: Invites
+  limits: Limits
+  /** The first operator, signed in. Refused once anybody can sign in. */
+  setUp(name: string, passphrase: string): Promise<Outcome<{ person: Person; token: string }>>
+  signIn(name: string, passphrase: string, address: string): Promise<SignIn>
+  /** An account without a passphrase, and the link with which its owner chooses one. */
+  invite(account: {
+    name: string
+    role: Role
+    by: string | null
+  }): Outcome<{ person: Person; link: Invitation }>
+  /** Chooses the passphrase with a link, and signs in. Ends every other session of that person. */
+  accept(token: string, passphrase: string): Promise<Outcome<{ person: Person; token: string }>>
+  /** Changes a passphrase, knowing the old one. Ends every session but this one. */
+  changePassphrase(person: Person, old: string, next: string, session: string): Promise<Outcome<Person>>
+  /** At the terminal: sets a passphrase and ends every session. */
+  putPassphrase(id: string, passphrase: string): Promise<Outcome<Person>>
+  setRole(id: string, role: Role): Outcome<Person>
+  close(id: string): Outcome<Person>
+}
+
+/** What a passphrase is compared with when there is none, so that it takes as long as when there is. */
+const NOBODY = 'nobody has this passphrase'
+
+export function peopleOn(connection: Connection, options: PeopleOptions): People {
+  const { clock, cost = COST, limits = limitsOf() } = options
+  const accounts = accountsOn(connection, clock)
+  const sessions = sessionsOn(connection, clock)
+  const invites = invitesOn(connection, clock)
+  const inTurn = queueOf(2, 32)
+  const hash = (passphrase: string): Promise<string> => inTurn(() => hashed(passphrase, cost))
+  let dummy: Promise<string> | undefined
+
+  /** Sets the passphrase of a known account and signs it out everywhere. */
+  const choose = async (
+    person: Pick<Person, 'id' | 'name'>,
+    passphrase: string,
+  ): Promise<Outcome<string>> => {
+    const problem = passphraseProblem(passphrase, person.name)
+    return problem === null ? done(await hash(passphrase)) : refused('passphrase', problem)
+  }
+  const put = (id: string, secret: string, but?: string): void =>
+    connection.write(() => {
+      accounts.setPassphrase(id, secret)
+      sessions.closeAll(id, but)
+    })
+
+  return {
+    accounts,
+    sessions,
+    invites,
+    limits,
+
+    async setUp(name, passphrase) {
+      const secret = await choose({ id: '', name }, passphrase)
+      if (!secret.ok) return secret
+      return connection.write(() => {
+        if (!accounts.none()) return refused('', 'this yard has been set up already: sign in')
+        const made = accounts.make({ name, role: 'operator', by: null, passphrase: secret.value })
+        return made.ok ? done({ person: made.value, token: sessions.open(made.value.id) }) : made
+      })
+    },
+
+    async signIn(name, passphrase, address) {
+      const seconds = await limits.attempt(name, address)
+      if (seconds > 0) return { ok: false, why: 'wait', seconds }
+      const known = accounts.secretOf(name)
+      const usable = known?.person.state === 'active' ? known.passphrase : null
+      try {
+        dummy ??= hash(NOBODY)
+        const stored = usable ?? (await dummy)
+        const right = await inTurn(() => matches(passphrase.slice(0, 1000), stored))
+        if (!right || usable === null || known === null) return { ok: false, why: 'wrong' }
+        if (outdated(usable, cost)) accounts.setPassphrase(known.person.id, await hash(passphrase))
+      } catch (error) {
+        if (error instanceof Busy) return { ok: false, why: 'wait', seconds: 5 }
+        throw error
+      }
+      await limits.right(name, address)
+      return { ok: true, token: sessions.open(known.person.id), person: known.person }
+    },
+
+    invite: ({ name, role, by }) =>
+      connection.write(() => {
+        const made = accounts.make({ name, role, by })
+        return made.ok ? done({ person: made.value, link: invites.make(made.value.id, by) }) : made
+      }),
+
+    async accept(token, passphrase) {
+      const holder = invites.holder(token)
+      if (holder === null) return refused('', 'this link no longer works')
+      const secret = await choose(holder, passphrase)
+      if (!secret.ok) return secret
+      return connection.write(() => {
+        if (!invites.use(token)) return refused('', 'this link no longer works')
+        put(holder.id, secret.value)
+        const person = accounts.byId(holder.id)
+        return person === null
+          ? refused('', 'this link no longer works')
+          : done({ person, token: sessions.open(person.id) })
+      })
+    },
+
+    async changePassphrase(person, old, next, session) {
+      const stored = accounts.secretOf(person.name)?.passphrase
+      const wait = await limits.attempt(person.name, `session of ${person.id}`)
+      if (wait > 0) return refused('old', `was tried too often: wait ${Math.ceil(wait / 60)} minutes`)
+      if (typeof stored !== 'string' || !(await inTurn(() => matches(old.slice(0, 1000), stored))))
+        return refused('old', 'is not your passphrase')
+      const secret = await choose(person, next)
+      if (!secret.ok) return secret
+      await limits.right(person.name, `session of ${person.id}`)
+      put(person.id, secret.value, session)
+      return done(person)
+    },
+
+    async putPassphrase(id, passphrase) {
+      const person = accounts.byId(id)
+      if (person === null) return refused('person', 'there is no such account')
+      const secret = await choose(person, passphrase)
+      if (!secret.ok) return secret
+      put(id, secret.value)
+      invites.void(id)
+      return done(person)
+    },
+
+    setRole: (id, role) => accounts.setRole(id, role),
+    close: (id) =>
+      connection.write(() => {
+        const closed = accounts.close(id)
+        if (closed.ok) {
+          sessions.closeAll(id)
+          invites.void(id)
+        }
+        return closed
+      }),
+  }
+}

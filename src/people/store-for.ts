@@ -1,0 +1,129 @@
+/**
+ * The store as one role sees it: what it may not see is not in there, what it may not write is refused. The server hands
+ * this to the pages instead of the store itself, so that no page can forget to ask.
+ */
+import type { Entry, EntryKind } from '../journal/entry.ts'
+import type { Problem } from '../journal/problem.ts'
+import type { AppendContext, AppendResult, JournalRow, Store } from '../store/types.ts'
+import { ACTION_OF_KIND, ACTIONS, type Action, forWhom, may, type Role } from './permissions.ts'
+import { historyWithoutPrivate, keepingPrivate, rowWithoutPrivate } from './privacy.ts'
+
+/** See the file's comment. `recordedBy` of an append is the name of the account that writes. */
+export function storeFor(role: Role, store: Store): Store {
+  const may_ = (action: Action): boolean => may(role, action)
+  const writing: Store = {
+    ...store,
+    append: (raw, context) => appendAs(may_, store, raw, context),
+    load: (lines, today) => (may_('safekeeping') ? store.load(lines, today) : refusal('safekeeping')),
+    settings: {
+      get: store.settings.get,
+      set: (key, value) =>
+        may_('change-settings')
+          ? store.settings.set(key, value)
+          : [{ field: key, message: `is ${forWhom('change-settings')}` }],
+    },
+  }
+  return may_('see-private') ? writing : discreet(writing)
+}
+
+const refusal = (action: Action): AppendResult => ({
+  ok: false,
+  problems: [{ field: '', message: `is ${forWhom(action)}` }],
+})
+
+/** Reading without what is private. */
+function discreet(store: Store): Store {
+  return {
+    ...store,
+    colony(name) {
+      const found = store.colony(name)
+      if (found === null) return null
+      const { summary, history, journal } = found
+      return { summary, history: historyWithoutPrivate(history), journal: journal.map(rowWithoutPrivate) }
+    },
+    entry(id) {
+      const row = store.entry(id)
+      return row === null ? null : rowWithoutPrivate(row)
+    },
+    changes: (page) => store.changes(page).map(rowWithoutPrivate),
+    *journal() {
+      for (const row of store.journal()) yield rowWithoutPrivate(row)
+    },
+    *histories() {
+      for (const { id, history } of store.histories()) yield { id, history: historyWithoutPrivate(history) }
+    },
+  }
+}
+
+type Raw = Record<string, unknown>
+
+function appendAs(
+  allowed: (action: Action) => boolean,
+  store: Store,
+  raw: readonly unknown[],
+  context: AppendContext,
+): AppendResult {
+  const who = context.recordedBy ?? ''
+  const problems: Problem[] = []
+  const batch = new Map<string, Raw>()
+  const signed = raw.map((entry, i) => {
+    if (entry === null || typeof entry !== 'object' || Array.isArray(entry)) return entry
+    const e = entry as Raw
+    if (typeof e.id === 'string') batch.set(e.id, e)
+    const corrected = typeof e.replaces === 'string' ? store.entry(e.replaces) : null
+    const needed = actionFor(e, corrected, store, who, batch)
+    if (!allowed(needed))
+      problems.push({
+        entry: i + 1,
+        field: needed === 'correct-any' ? 'replaces' : 'kind',
+        message: `${what(needed)} is ${forWhom(needed)}`,
+      })
+    const kept = corrected === null || allowed('see-private') ? e : keepingPrivate(e, corrected.entry)
+    // Others may type in what somebody else saw, from a sheet; a helper signs for nobody else.
+    return allowed('sign-for-others') && typeof e.by === 'string' ? kept : { ...kept, by: who }
+  })
+  return problems.length > 0 ? { ok: false, problems } : store.append(signed, context)
+}
+
+const what = (action: Action): string =>
+  action === 'log-intake'
+    ? 'logging an intake'
+    : action === 'record-outcome'
+      ? 'recording how a colony left'
+      : action === 'correct-any'
+        ? 'correcting what somebody else entered'
+        : `leave to ${ACTIONS[action].words}`
+
+/** What somebody must be allowed to do to write this entry. */
+function actionFor(
+  e: Raw,
+  corrected: (JournalRow & { tag: string }) | null,
+  store: Store,
+  who: string,
+  batch: ReadonlyMap<string, Raw>,
+): Action {
+  const kind =
+    typeof e.kind === 'string' && Object.hasOwn(ACTION_OF_KIND, e.kind) ? (e.kind as EntryKind) : null
+  const plain = kind === null ? 'record-visit' : ACTION_OF_KIND[kind]
+  if (corrected === null) {
+    // Of something else in the same batch: judged as that one is.
+    const own = typeof e.replaces === 'string' ? batch.get(e.replaces) : undefined
+    return own === undefined || kind !== 'withdrawal'
+      ? plain
+      : actionFor({ ...own, replaces: undefined }, null, store, who, batch)
+  }
+  if (!untouchedByOthers(corrected, store, who)) return 'correct-any'
+  return kind === 'withdrawal' ? ACTION_OF_KIND[corrected.entry.kind] : plain
+}
+
+/** Whether the entry and everything that has corrected it since was written by this person alone. */
+function untouchedByOthers(row: JournalRow, store: Store, who: string): boolean {
+  if (row.recordedBy !== who) return false
+  const journal = store.colony(row.entry.colony)?.journal ?? []
+  const line = new Set([row.entry.id])
+  return journal.every((r: { entry: Entry; recordedBy: string }) => {
+    if (r.entry.replaces === undefined || !line.has(r.entry.replaces)) return true
+    line.add(r.entry.id)
+    return r.recordedBy === who
+  })
+}
