@@ -42,10 +42,11 @@ function sentence(issue: z.core.$ZodIssue, input: unknown): string {
       return issue.message.startsWith('must')
         ? `${issue.message}, not ${shown(value)}`
         : `must be at least ${issue.minimum}, not ${shown(value)}`
-    case 'too_big':
-      return issue.message.startsWith('must')
-        ? issue.message
-        : `must be at most ${issue.maximum}, not ${shown(value)}`
+    case 'too_big': {
+      const said = issue.message.startsWith('must') ? issue.message : `must be at most ${issue.maximum}`
+      // A text that is too long is not repeated.
+      return typeof value === 'number' ? `${said}, not ${value}` : said
+    }
     case 'invalid_format':
       return issue.format === 'uuid'
         ? `must be a UUID, not ${shown(value)}`
