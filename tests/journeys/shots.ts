@@ -32,8 +32,15 @@ function inPhase(store: Store, phase: ColonySummary['phase']): string {
   return `/colony/${encodeURIComponent(found?.tag ?? 'none')}`
 }
 
+/** Taps an answer as a thumb would, wherever on the page it is. */
 const tap = (name: string, value: string) => (page: Page) =>
-  page.locator(`input[name="${name}"][value="${value}"]`).first().check({ force: true })
+  page
+    .locator(`input[name="${name}"][value="${value}"]`)
+    .first()
+    .evaluate((input: HTMLInputElement) => {
+      input.scrollIntoView({ block: 'center' })
+      input.click()
+    })
 
 function shots(store: Store): Shot[] {
   const unknown = inPhase(store, 'queen-unknown')
@@ -113,11 +120,25 @@ async function take(browser: Browser, url: string, list: Shot[], device: Device,
   for (const shot of list) {
     await page.goto(shot.path, { waitUntil: 'load' })
     await shot.before?.(page)
-    const file = `${FOLDER}/${shot.name}-${device.name}${dark ? '-dark' : ''}.png`
-    await page.screenshot({ path: file, fullPage: shot.screenOnly !== true })
+    await picture(page, `${FOLDER}/${shot.name}-${device.name}${dark ? '-dark' : ''}`, shot.screenOnly === true, device)
   }
   for (const line of noticed) process.stderr.write(`${device.name}: ${line}\n`)
   await context.close()
+}
+
+const PART = 1300
+
+/** The screen, or the whole page in parts short enough to read. */
+async function picture(page: Page, file: string, screenOnly: boolean, device: Device): Promise<void> {
+  const whole = await page.evaluate(() => document.documentElement.scrollHeight)
+  if (screenOnly || whole <= PART * 1.3) {
+    await page.screenshot({ path: `${file}.png`, fullPage: !screenOnly })
+    return
+  }
+  for (let part = 0; part * PART < whole; part++) {
+    const clip = { x: 0, y: part * PART, width: device.viewport.width, height: Math.min(PART, whole - part * PART) }
+    await page.screenshot({ path: `${file}.${part + 1}.png`, fullPage: true, clip })
+  }
 }
 
 mkdirSync(FOLDER, { recursive: true })

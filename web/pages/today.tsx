@@ -2,7 +2,6 @@
 import type { Day } from '../../src/days.ts'
 import { type Frame, Layout } from '../parts/layout.tsx'
 import { Mark } from '../parts/mark.tsx'
-import { SignFields } from '../parts/sign.tsx'
 import { dayAndDistance, windowWords } from '../words/dates.ts'
 import type { ToDo } from '../words/lines.ts'
 import { RULE_WORDS } from '../words/rules.ts'
@@ -20,7 +19,7 @@ export interface TodayProps {
   frame: Frame
   yards: { yard: string; lines: TodayLine[] }[]
   /** Colonies that can wait, by the day until which. */
-  waiting: { until: Day | null; colonies: { tag: string; path: string }[] }[]
+  waiting: { until: Day | null; colonies: { tag: string; path: string; late: boolean }[] }[]
   /** No colony was ever logged. */
   empty: boolean
 }
@@ -74,7 +73,9 @@ const Line = ({ line, frame }: { line: TodayLine; frame: Frame }) => {
           <strong>{toDo.title}</strong> {toDo.question}
         </p>
         <p class="line-marks">
-          {toDo.check === null ? null : (
+          {toDo.check === null ? (
+            <Mark shape="due">today</Mark>
+          ) : (
             <>
               <Mark shape={toDo.check.status} />
               <span class="small">{windowWords(toDo.check, frame.today)}</span>
@@ -85,25 +86,33 @@ const Line = ({ line, frame }: { line: TodayLine; frame: Frame }) => {
         <p class="line-why">{toDo.why}</p>
         <Also toDo={toDo} today={frame.today} />
         <div class="buttons">
-          {toDo.lidOn && frame.signer !== null ? (
-            <form method="post" action={`${line.path}/outside-look`}>
-              <input type="hidden" name="id" value={line.entryId} />
-              <SignFields frame={frame} />
-              <button class="button button-do" type="submit">
-                Looked: all well
-              </button>
-            </form>
-          ) : null}
-          <a
-            class={toDo.lidOn && frame.signer !== null ? 'button' : 'button button-do'}
-            href={`${line.path}/visit${toDo.lidOn ? '?lid=on' : ''}`}
-          >
-            Record {toDo.lidOn ? 'more' : 'a visit'}
-            <span class="unseen"> to {line.tag}</span>
-          </a>
+          <Record line={line} frame={frame} />
         </div>
       </div>
     </li>
+  )
+}
+
+/** Buttons to write it down right here. What is merely possible today is not shouted. */
+const Record = ({ line, frame }: { line: TodayLine; frame: Frame }) => {
+  const { toDo, path, tag, entryId } = line
+  const oneTap = toDo.lidOn && frame.signer !== null
+  const main = toDo.check?.status === 'open' ? 'button' : 'button button-do'
+  return (
+    <>
+      {oneTap ? (
+        <form method="post" action={`${path}/outside-look`}>
+          <input type="hidden" name="id" value={entryId} />
+          <button class={main} type="submit">
+            Looked, all well<span class="unseen"> at {tag}</span>
+          </button>
+        </form>
+      ) : null}
+      <a class={oneTap ? 'button' : main} href={`${path}/visit${toDo.lidOn ? '?lid=on' : ''}`}>
+        {oneTap ? 'Write down more' : 'Record the visit'}
+        <span class="unseen"> to {tag}</span>
+      </a>
+    </>
   )
 }
 
@@ -140,8 +149,9 @@ const CanWait = ({ waiting, frame }: TodayProps) =>
             </dt>
             <dd>
               {w.colonies.map((c) => (
-                <a class="tag" href={c.path}>
-                  {c.tag}
+                <a class="wait" href={c.path}>
+                  <span class="tag">{c.tag}</span>
+                  {c.late ? <small> lid on, though a check is late</small> : null}
                 </a>
               ))}
             </dd>

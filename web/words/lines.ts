@@ -1,4 +1,5 @@
 /** What stands on a colony's line: what to do, how pressing it is, until when it can wait. */
+import { addDays, type Day } from '../../src/days.ts'
 import type { Action, Check, Plan } from '../../src/recovery/plan-types.ts'
 import { dayWords } from './dates.ts'
 import { ACTION_WORDS, coming, isQuiet, lidStaysOn, live, PHASE_WORDS, RULE_WORDS } from './rules.ts'
@@ -30,24 +31,39 @@ export interface ToDo {
   late: boolean
 }
 
-/** What the plan asks for on its day, put for one line of the round. */
-export function toDoOf(plan: Plan): ToDo {
-  const checks = live(plan)
+/** What the plan asks for on its day, put for one line of the round. Null when the colony can wait. */
+export function toDoOf(plan: Plan): ToDo | null {
   const { action, why } = plan.advice
+  if (action === 'leave-alone' || action === 'none') return null
+  const lidOn = action === 'outside-look'
+  const checks = live(plan).filter((c) => !lidOn || lidStaysOn(c, plan))
   const looks = LOOKING.includes(action)
-  const check = (looks ? checks[0] : checks.find((c) => DOES[action]?.includes(c.rule))) ?? null
-  const also = checks.filter((c) => c !== check)
-  const lidOn =
-    action === 'leave-alone' || action === 'outside-look' || (looks && checks.length > 0 && checks.every((c) => lidStaysOn(c, plan)))
+  const leads = (c: Check): boolean => c.why === why || DOES[action]?.includes(c.rule) === true
+  const check = checks.find(leads) ?? (looks ? checks[0] : undefined) ?? null
   return {
     title: looks && check !== null ? RULE_WORDS[check.rule].name : ACTION_WORDS[action],
     question: looks && check !== null ? RULE_WORDS[check.rule].question : null,
     why,
     check,
-    also,
+    also: checks.filter((c) => c !== check),
     lidOn,
     late: checks.some((c) => c.status === 'overdue'),
   }
+}
+
+/**
+ * Until which day a colony with nothing to do today can wait; null when nothing is planned. In quiet time only what is
+ * done with the lid on counts; otherwise the next window to open, or the day on which an open one is due.
+ */
+export function waitsUntil(plan: Plan): Day | null {
+  const quiet = isQuiet(plan) ? plan.quiet : null
+  const counts = (c: Check): boolean => c.rule !== 'move-out' && (quiet === null || lidStaysOn(c, plan))
+  const days = [
+    ...coming(plan).filter(counts).map((c) => c.opens),
+    ...live(plan).filter((c) => counts(c) && c.status === 'open').map((c) => c.due),
+    ...(quiet === null ? [] : [addDays(quiet.to, 1)]),
+  ].filter((day) => day > plan.asOf)
+  return days.reduce<Day | null>((first, day) => (first === null || day < first ? day : first), null)
 }
 
 /** The next check in words, for a row: 'The telling visit, Sun 10 May'. */
@@ -76,8 +92,8 @@ export function headline(plan: Plan, outcome: string | null): string {
   if (isQuiet(plan) && plan.quiet !== null)
     return `${phase}; leave the lid on until ${dayWords(plan.quiet.to, plan.asOf)}`
   if (plan.advice.action === 'none' || plan.advice.action === 'leave-alone') {
-    const next = coming(plan)[0]
-    return next === undefined ? phase : `${phase}; it can wait until ${dayWords(next.opens, plan.asOf)}`
+    const until = waitsUntil(plan)
+    return until === null ? phase : `${phase}; it can wait until ${dayWords(until, plan.asOf)}`
   }
   const does = ACTION_WORDS[plan.advice.action]
   return `${phase}; ${does.charAt(0).toLowerCase()}${does.slice(1)}`

@@ -1,8 +1,8 @@
 import { Hono } from 'hono'
 import { v7 } from 'uuid'
-import { TodayPage, type TodayLine } from '../../../web/pages/today.tsx'
-import { toDoOf } from '../../../web/words/lines.ts'
-import { coming } from '../../../web/words/rules.ts'
+import { type TodayLine, TodayPage, type TodayProps } from '../../../web/pages/today.tsx'
+import { toDoOf, waitsUntil } from '../../../web/words/lines.ts'
+import { live } from '../../../web/words/rules.ts'
 import type { Day } from '../../days.ts'
 import type { ColonySummary } from '../../store/index.ts'
 import type { Deps, Env } from '../deps.ts'
@@ -13,8 +13,8 @@ export function today(deps: Deps): Hono<Env> {
   const app = new Hono<Env>()
   app.get('/', (c) => {
     const { frame } = c.var
-    const due = deps.store.today(frame.today)
-    const ids = new Set(due.map((s) => s.id))
+    const due = deps.store.today(frame.today).flatMap(lineOf)
+    const ids = new Set(due.map((d) => d.id))
     const others = deps.store.colonies({ open: true }).filter((s) => !ids.has(s.id))
     const empty = due.length === 0 && others.length === 0 && deps.store.changes({ limit: 1 }).length === 0
     return page(c, <TodayPage frame={frame} yards={byYard(due)} waiting={byWait(others)} empty={empty} />)
@@ -22,25 +22,36 @@ export function today(deps: Deps): Hono<Env> {
   return app
 }
 
+interface Due {
+  id: string
+  yard: string
+  line: TodayLine
+}
+
+function lineOf(s: ColonySummary): Due[] {
+  const toDo = toDoOf(s.plan)
+  if (toDo === null) return []
+  return [{ id: s.id, yard: s.yard, line: { tag: s.tag, path: colonyPath(s), stand: s.stand, toDo, entryId: v7() } }]
+}
+
 /** Yards in order; in each, what is late first, then as one walks. */
-function byYard(due: ColonySummary[]): { yard: string; lines: TodayLine[] }[] {
+function byYard(due: Due[]): { yard: string; lines: TodayLine[] }[] {
   const yards = new Map<string, TodayLine[]>()
-  for (const s of due) {
-    const lines = yards.get(s.yard) ?? []
-    lines.push({ tag: s.tag, path: colonyPath(s), stand: s.stand, toDo: toDoOf(s.plan), entryId: v7() })
-    yards.set(s.yard, lines)
-  }
+  for (const { yard, line } of due) yards.set(yard, [...(yards.get(yard) ?? []), line])
   return [...yards].map(([yard, lines]) => ({
     yard,
     lines: [...lines.filter((l) => l.toDo.late), ...lines.filter((l) => !l.toDo.late)],
   }))
 }
 
-function byWait(others: ColonySummary[]): { until: Day | null; colonies: { tag: string; path: string }[] }[] {
-  const groups = new Map<Day | null, { tag: string; path: string }[]>()
+type Waiting = TodayProps['waiting']
+
+function byWait(others: ColonySummary[]): Waiting {
+  const groups = new Map<Day | null, Waiting[number]['colonies']>()
   for (const s of others) {
-    const until = coming(s.plan)[0]?.opens ?? null
-    groups.set(until, [...(groups.get(until) ?? []), { tag: s.tag, path: colonyPath(s) }])
+    const until = waitsUntil(s.plan)
+    const late = live(s.plan).some((c) => c.status === 'overdue')
+    groups.set(until, [...(groups.get(until) ?? []), { tag: s.tag, path: colonyPath(s), late }])
   }
   return [...groups]
     .map(([until, colonies]) => ({ until, colonies }))
