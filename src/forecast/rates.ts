@@ -163,9 +163,9 @@ export const RATE_TABLE = {
     'a sighting is plain wrong: tags swapped, words mistaken',
     'seldom, but never impossible',
   ),
-  doublesNewQueen: judged(0.06, 'a new queen lays doubles in her first week', 'seen now and then'),
+  doublesNewQueen: judged(0.12, 'a new queen lays doubles in her first week', 'seen now and then'),
   doublesAnyQueen: judged(0.01, 'any queen lays doubles', 'cramped'),
-  singlesLayingWorkers: judged(0.03, 'eggs of laying workers pass for single ones', 'at their beginning'),
+  singlesLayingWorkers: judged(0.015, 'eggs of laying workers pass for single ones', 'at their beginning'),
 } as const satisfies Record<string, Rate>
 
 export type RateName = keyof typeof RATE_TABLE

@@ -25,29 +25,34 @@ export interface Shares {
 export interface Model {
   rates: Rates
   tables: Tables
-  /** Nights already worked out: by what is around, then by state. */
-  nights: Map<string, (Row | undefined)[]>
+  /** Nights already worked out of states that nothing in the box can touch, by state. */
+  plain: (Row | undefined)[]
+  /** Nights of the others (nobody there, or a cage), by what is in the box, then by state. */
+  inBox: Map<string, Map<number, Row>>
 }
 
-export const modelOf = (rates: Rates): Model => ({ rates, tables: tablesOf(rates), nights: new Map() })
+export const modelOf = (rates: Rates): Model => ({
+  rates,
+  tables: tablesOf(rates),
+  plain: new Array<Row | undefined>(STATES),
+  inBox: new Map(),
+})
 
-function nightRows(model: Model, around: Around): (Row | undefined)[] {
+/** Where each state leads in a night with that in the box, each worked out once. */
+function nightRows(model: Model, around: Around): (s: number) => Row {
   const key = nightKey(around)
-  const known = model.nights.get(key)
-  if (known !== undefined) return known
-  const rows = new Array<Row | undefined>(STATES)
-  model.nights.set(key, rows)
-  return rows
-}
-
-function rowOf(model: Model, rows: (Row | undefined)[], around: Around, s: number): Row {
-  const known = rows[s]
-  if (known !== undefined) return known
-  const state = STATE[s]
-  if (state === undefined) throw new RangeError(`rowOf: no state ${s}`)
-  const row = nightFrom(state, around, model.rates, model.tables)
-  rows[s] = row
-  return row
+  const own = model.inBox.get(key) ?? new Map<number, Row>()
+  model.inBox.set(key, own)
+  const { plain } = model
+  const worked = (s: number): Row => {
+    const state = STATE[s]
+    if (state === undefined) throw new RangeError(`nightRows: no state ${s}`)
+    const row = nightFrom(state, around, model.rates, model.tables)
+    if (state.caged || state.stage === Q.none) own.set(s, row)
+    else plain[s] = row
+    return row
+  }
+  return (s) => plain[s] ?? own.get(s) ?? worked(s)
 }
 
 /** Work space, used again and again. */
@@ -80,8 +85,7 @@ export function spread(from: Shares, row: (s: number) => Row): Shares {
 
 /** One night on. */
 export function nightAfter(model: Model, from: Shares, around: Around): Shares {
-  const rows = nightRows(model, around)
-  return spread(from, (s) => rowOf(model, rows, around, s))
+  return spread(from, nightRows(model, around))
 }
 
 /** What an act does to a state. The weight of 'found dead' and the like is in {@link actChance}. */
@@ -207,8 +211,7 @@ export function walk(model: Model, intake: Intake, days: readonly DayOfStory[]):
   let logChance = 0
   for (const { t, around, overnight, atTheLook, steps } of days) {
     if (t > 0) {
-      const rows = nightRows(model, overnight)
-      const row = (s: number): Row => rowOf(model, rows, overnight, s)
+      const row = nightRows(model, overnight)
       const after = spread(now, row)
       links.push({ t, kind: 'night', sightings: [], entry: null, row, chance: null, before: now, after })
       now = after
