@@ -71,19 +71,27 @@ export function goesWithLosing(
   const together = modelOf(joint, LOSSES_PER_COEFFICIENT * coefficients)
   const alone = factors.filter((f) => together === null || !joint.includes(f))
   const leftOut: Findings['leftOut'] = []
-  const findings = together === null ? [] : findingsOf(joint, together)
+  const findings: Finding[] = []
+  const keep = (found: readonly Finding[]): void => {
+    for (const f of found)
+      if (f.ratio !== null) findings.push(f)
+      else leftOut.push({ factor: f.factor, why: SAID_BY_OTHERS })
+  }
+  if (together !== null) keep(findingsOf(joint, together))
   for (const f of alone) {
     const one = modelOf([f], FEWEST_LOSSES)
     if (one === null) leftOut.push({ factor: f.name, why: whyNot(f, colonies) })
-    else findings.push(...findingsOf([f], one))
+    else keep(findingsOf([f], one))
   }
   return { together: together !== null, findings, leftOut }
 }
 
+const SAID_BY_OTHERS = 'no difference of its own among the colonies for which all facts are recorded'
+
 function whyNot(f: Factor, colonies: readonly ColonyFacts[]): string {
   const recorded = colonies.filter(f.recorded).length
   if (recorded === 0) return 'not recorded'
-  if (f.columns.length === 0) return 'the same for every colony'
+  if (f.columns.length === 0) return 'the same wherever it is recorded'
   return `too few losses, or no difference among the ${recorded} colonies for which it is recorded`
 }
 
@@ -186,44 +194,41 @@ function queenColumns(colonies: readonly ColonyFacts[]): FactorColumn[] {
 /** Ratios for heat are for this many degrees more. */
 export const HEAT_STEP_C = 5
 
+/** A fact with one column, if it varies among the colonies for which it is recorded. */
+function single(
+  name: FactorName,
+  colonies: readonly ColonyFacts[],
+  read: (c: ColonyFacts) => number | null,
+  label: string,
+  against: string,
+): Factor {
+  const values = new Set<number>()
+  for (const c of colonies) {
+    const value = read(c)
+    if (value !== null) values.add(value)
+    if (values.size > 1) break
+  }
+  return {
+    name,
+    recorded: (c) => read(c) !== null,
+    columns: values.size > 1 ? [{ label, against, valueOf: (c) => read(c) ?? 0 }] : [],
+  }
+}
+
+const yesNo = (said: boolean | null): number | null => (said === null ? null : said ? 1 : 0)
+
 function factorsIn(colonies: readonly ColonyFacts[]): Factor[] {
   const always = () => true
+  const heat = (c: ColonyFacts) => (c.outdoorC === null ? null : c.outdoorC / HEAT_STEP_C)
+  const vacuum = (c: ColonyFacts) => yesNo(c.method === null ? null : c.method === 'vacuum')
+  const brood = (c: ColonyFacts) => yesNo(c.broodSalvaged)
+  const hours = (c: ColonyFacts) => c.hoursOpenToBoxed
   return [
     { name: 'type', recorded: always, columns: typeColumns(colonies) },
-    {
-      name: 'heat',
-      recorded: (c) => c.outdoorC !== null,
-      columns: [
-        {
-          label: `${HEAT_STEP_C} °C warmer`,
-          against: `${HEAT_STEP_C} °C cooler`,
-          valueOf: (c) => (c.outdoorC ?? 0) / HEAT_STEP_C,
-        },
-      ],
-    },
+    single('heat', colonies, heat, `${HEAT_STEP_C} °C warmer`, `${HEAT_STEP_C} °C cooler`),
     { name: 'queen', recorded: always, columns: queenColumns(colonies) },
-    {
-      name: 'brood',
-      recorded: (c) => c.broodSalvaged !== null,
-      columns: [
-        {
-          label: 'brood came along',
-          against: 'no brood',
-          valueOf: (c) => (c.broodSalvaged === true ? 1 : 0),
-        },
-      ],
-    },
-    {
-      name: 'vacuum',
-      recorded: (c) => c.method !== null,
-      columns: [{ label: 'vacuum', against: 'no vacuum', valueOf: (c) => (c.method === 'vacuum' ? 1 : 0) }],
-    },
-    {
-      name: 'hours',
-      recorded: (c) => c.hoursOpenToBoxed !== null,
-      columns: [
-        { label: 'an hour longer to box', against: 'an hour less', valueOf: (c) => c.hoursOpenToBoxed ?? 0 },
-      ],
-    },
+    single('brood', colonies, brood, 'brood came along', 'no brood'),
+    single('vacuum', colonies, vacuum, 'vacuum', 'no vacuum'),
+    single('hours', colonies, hours, 'an hour longer to box', 'an hour less'),
   ]
 }

@@ -101,7 +101,7 @@ export function waysReading(
   if (g.colonies === 0) return `No ${name === '' ? '' : `${name} `}colonies yet.`
   const row = g.waysOfLeaving.findLast((r) => r.day <= day)
   const last = g.waysOfLeaving.at(-1)?.day ?? 0
-  const by = last < day ? `day ${last}, the last day anyone was followed,` : `day ${day}`
+  const by = last < day ? `day ${last}, the last day anyone was followed,` : `day ${day},`
   const [died, absconded, united] = [row?.died ?? 0, row?.absconded ?? 0, row?.united ?? 0]
   const whose = name === '' ? '' : ` of ${name} colonies`
   const caution = g.colonies < FEW ? ` ${tooFew(g.colonies)}` : ''
