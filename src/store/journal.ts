@@ -1,23 +1,14 @@
 /** Reading and writing rows of the journal. Nothing here decides whether an entry is right. */
 import { and, asc, desc, eq, getTableColumns, lt, sql } from 'drizzle-orm'
-import { type Entry, entry as entrySchema, type Intake } from '../journal/entry.ts'
-import { type History, historyOf, standing } from '../journal/history.ts'
+import { type Entry, entry as entrySchema } from '../journal/entry.ts'
 import type { Connection } from './connection.ts'
+import { canonical } from './fold.ts'
 import { entry, siteContact } from './schema.ts'
 import { apart, together } from './site.ts'
 import type { JournalRow } from './types.ts'
 
 /** A row of the journal with what is kept beside it. */
 export type EntryRow = typeof entry.$inferSelect & { site?: string | null }
-
-/** JSON with sorted keys and nothing undefined: equal content, equal text. */
-export function canonical(value: unknown): string {
-  return JSON.stringify(value, (_key, v: unknown) =>
-    v !== null && typeof v === 'object' && !Array.isArray(v)
-      ? Object.fromEntries(Object.entries(v).sort(([a], [b]) => (a < b ? -1 : 1)))
-      : v,
-  )
-}
 
 /**
  * The entry in a row, or a sentence saying why it cannot be read. The one place where entries come out of the
@@ -47,26 +38,6 @@ export function readRow(row: EntryRow): JournalRow | string {
 /** Rows that can be read; `verify` names the others. */
 export const readable = (rows: readonly EntryRow[]): JournalRow[] =>
   rows.map(readRow).filter((r): r is JournalRow => typeof r !== 'string')
-
-/** What one colony's rows add up to. */
-export interface Folded {
-  /** The tag of the intake that stands, else of the last one there was. */
-  tag: string
-  /** Null when no intake stands. */
-  history: History | null
-}
-
-/** Folds one colony's rows. */
-export function fold(id: string, rows: readonly JournalRow[]): Folded {
-  const entries = rows.map((r) => r.entry)
-  const intake = standing(entries).find((e): e is Intake => e.kind === 'intake')
-  const named =
-    intake === undefined
-      ? rows.findLast((r) => r.entry.kind === 'intake')
-      : rows.find((r) => r.entry === intake)
-  const tag = named?.written ?? id
-  return { tag, history: intake === undefined ? null : historyOf(tag, entries) }
-}
 
 export interface Journal {
   ofColony(id: string): JournalRow[]

@@ -42,7 +42,7 @@ export function pendingMigrations(database: Database.Database, folder = MIGRATIO
   return known.filter((m) => !applied.has(m.folderMillis))
 }
 
-function appliedStamps(database: Database.Database): Set<number> {
+export function appliedStamps(database: Database.Database): Set<number> {
   if (!hasTable(database, LEDGER)) return new Set()
   const rows = database.prepare(`SELECT created_at FROM ${LEDGER}`).pluck().all() as (number | string)[]
   return new Set(rows.map(Number))

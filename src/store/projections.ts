@@ -1,96 +1,14 @@
 /**
- * The caches made of the journal: `colony` and `planned_check`. What goes into a row is a pure function of the colony's
- * history, the day and the protocol, so a rebuild gives the same bytes. Site and costs stay out: helpers read these.
+ * The caches made of the journal: `colony` and `planned_check`, written. What goes into a row: project.ts.
  */
 import { and, eq, isNull, ne, sql } from 'drizzle-orm'
 import type { Day } from '../days.ts'
-import type { History } from '../journal/history.ts'
-import { planOf } from '../recovery/plan.ts'
-import { type Check, type CheckStatus, type Plan, RULES } from '../recovery/plan-types.ts'
 import type { Protocol } from '../recovery/protocol.ts'
 import { type Connection, excluded, placeholders } from './connection.ts'
-import { type Folded, fold, type Journal } from './journal.ts'
+import { type Folded, fold } from './fold.ts'
+import type { Journal } from './journal.ts'
+import { project } from './project.ts'
 import { colony, plannedCheck } from './schema.ts'
-
-export type ColonyRow = typeof colony.$inferSelect
-export type CheckRow = typeof plannedCheck.$inferSelect
-export interface Projected {
-  row: ColonyRow
-  checks: CheckRow[]
-}
-
-/** Most urgent first. Answered and void ones are no longer asked. */
-const URGENCY: readonly CheckStatus[] = ['overdue', 'due', 'open', 'waiting']
-
-const asked = (check: Check): boolean => URGENCY.includes(check.status)
-
-/** The check to think of next: late ones before due ones before open ones before coming ones. */
-export function nextCheck(plan: Plan): Check | null {
-  const rank = (c: Check): string => {
-    const day = c.status === 'waiting' ? c.opens : c.closes
-    return `${URGENCY.indexOf(c.status)} ${day} ${String(RULES.indexOf(c.rule)).padStart(2, '0')}`
-  }
-  return plan.checks.filter(asked).reduce<Check | null>((best, c) => {
-    return best === null || rank(c) < rank(best) ? c : best
-  }, null)
-}
-
-/** Whether the plan asks for something on its day. */
-const asksForSomething = (plan: Plan): boolean =>
-  (plan.advice.action !== 'none' && plan.advice.action !== 'leave-alone') ||
-  plan.checks.some((c) => asked(c) && c.status !== 'waiting')
-
-/** Without what is dated later: notes on a colony that left, or anything while a clock is set back. */
-const asKnownOn = (history: History, day: Day): History => ({
-  ...history,
-  entries: history.entries.filter((e) => e.on <= day || e === history.intake),
-})
-
-/** What the projections hold of a colony as of a day; of one that left, as of the day it left. */
-export function project(id: string, history: History, today: Day, protocol: Protocol): Projected {
-  const { intake, outcome, tag } = history
-  const asOf = outcome?.on ?? today
-  const plan = planOf(asKnownOn(history, asOf), asOf, protocol)
-  const open = outcome === null
-  const next = open ? nextCheck(plan) : null
-  const place = history.entries.findLast((e) => e.kind === 'move') ?? intake
-  return {
-    row: {
-      id,
-      tag,
-      yard: place.yard,
-      stand: place.stand ?? null,
-      removalType: intake.removal.type,
-      queenAtIntake: intake.queen,
-      intakeOn: intake.on,
-      removedOn: history.removedOn,
-      phase: plan.phase,
-      outcome: outcome?.what ?? null,
-      closedOn: outcome?.on ?? null,
-      asOf,
-      day: plan.day,
-      nextRule: next?.rule ?? null,
-      nextOpens: next?.opens ?? null,
-      nextDue: next?.due ?? null,
-      nextCloses: next?.closes ?? null,
-      action: plan.advice.action,
-      actionWhy: plan.advice.why,
-      toDo: open && asksForSomething(plan) ? 1 : 0,
-      plan: JSON.stringify(plan),
-    },
-    checks: open
-      ? plan.checks.filter(asked).map(({ rule, opens, due, closes, why }, place) => ({
-          colony: id,
-          place,
-          rule,
-          opens,
-          due,
-          closes,
-          why,
-        }))
-      : [],
-  }
-}
 
 export interface Projections {
   /** Writes what is known of a colony now; a colony without an intake has no row. */

@@ -3,12 +3,10 @@ import { and, asc, desc, eq, getTableColumns, gte, isNull, lte, sql } from 'driz
 import type { Day } from '../days.ts'
 import type { Plan } from '../recovery/plan-types.ts'
 import type { Connection } from './connection.ts'
-import type { ColonyRow } from './projections.ts'
 import { colony, plannedCheck } from './schema.ts'
+import { type ListRow, matches, natural, summaryOf, walkingOrder } from './summaries.ts'
 import type { ColonyFilter, ColonySummary, PlannedCheck } from './types.ts'
 
-/** A colony's row without its plan: the plans of a thousand colonies are most of the bytes, and lists need few. */
-type ListRow = Omit<ColonyRow, 'plan'>
 const { plan: _plan, ...listed } = getTableColumns(colony)
 
 export interface Queries {
@@ -21,34 +19,6 @@ export interface Queries {
   checksBetween(from: Day, to: Day): PlannedCheck[]
   yards(): { yard: string; open: number }[]
   tagTaken(tag: string): boolean
-}
-
-/** As people walk and read: 'stand 2' before 'stand 10'. */
-const collator = new Intl.Collator('en', { numeric: true, sensitivity: 'base' })
-/** Most comparisons are of the same yard; the collator is slow even for those. */
-const natural = (a: string, b: string): number => (a === b ? 0 : collator.compare(a, b))
-
-/** By yard, stand and tag; what stands nowhere in particular last. */
-export function walkingOrder(a: ColonySummary, b: ColonySummary): number {
-  const yard = natural(a.yard, b.yard)
-  if (yard !== 0) return yard
-  if ((a.stand === null) !== (b.stand === null)) return a.stand === null ? 1 : -1
-  const stand = natural(a.stand ?? '', b.stand ?? '')
-  if (stand !== 0) return stand
-  return natural(a.tag, b.tag) || (a.id < b.id ? -1 : 1)
-}
-
-/** A row as people see it; `plan` is asked for when it is first looked at. */
-export function summaryOf({ toDo, ...rest }: ListRow, planOf: () => Plan): ColonySummary {
-  let plan: Plan | undefined
-  return {
-    ...rest,
-    toDo: toDo === 1,
-    get plan() {
-      plan ??= planOf()
-      return plan
-    },
-  }
 }
 
 function parsed(text: string): Plan | null {
@@ -141,12 +111,4 @@ export function queriesOf({ db }: Connection, remake: (id: string) => Plan): Que
     yards: () => yards.all().sort((a, b) => natural(a.yard, b.yard)),
     tagTaken: (tag) => taken.get({ tag }) !== undefined,
   }
-}
-
-function matches(c: ColonySummary, { open, yard, text }: ColonyFilter): boolean {
-  if (open !== undefined && (c.closedOn === null) !== open) return false
-  if (yard !== undefined && c.yard !== yard) return false
-  const sought = text?.trim().toLowerCase() ?? ''
-  if (sought === '') return true
-  return [c.tag, c.yard, c.stand ?? '', c.removalType].some((t) => t.toLowerCase().includes(sought))
 }

@@ -5,7 +5,8 @@
  * A name is a colony's id or a tag; a tag means the colony in the yard that has it, else the last one that had it.
  */
 import type { Day } from '../days.ts'
-import { type Folded, fold, type Journal } from './journal.ts'
+import { type Folded, fold } from './fold.ts'
+import type { Journal } from './journal.ts'
 import type { JournalRow } from './types.ts'
 
 /** A new entry with its place in the batch, from 1. */

@@ -10,7 +10,7 @@ import { fileURLToPath } from 'node:url'
 
 const SOURCE = fileURLToPath(new URL('..', import.meta.url))
 const RULES = ['biology', 'journal', 'recovery']
-const FILES = ['days.ts', 'store/journal.ts', 'store/projections.ts']
+const FILES = ['days.ts', 'store/fold.ts', 'store/project.ts']
 
 let stamp: number | undefined
 

@@ -17,6 +17,7 @@ const KINDS: Record<Entry['kind'], string> = {
   move: 'the move',
   outcome: 'the outcome',
   note: 'the note',
+  'missed-visit': 'the round that did not reach it',
   withdrawal: 'the withdrawal',
 }
 

@@ -1,0 +1,135 @@
+/**
+ * Backups: whole copies of the database, taken while it is in use (SQLite's online backup), each proved good before it
+ * gets its name. A file that is called a backup is one.
+ */
+import {
+  chmodSync,
+  closeSync,
+  existsSync,
+  fsyncSync,
+  mkdirSync,
+  openSync,
+  readdirSync,
+  renameSync,
+  rmSync,
+  statSync,
+} from 'node:fs'
+import { dirname, join } from 'node:path'
+import Database from 'better-sqlite3'
+import type { Connection } from './connection.ts'
+import { appliedStamps, pendingMigrations, StoreError } from './migrate.ts'
+
+export interface Backup {
+  /** Whole path. */
+  file: string
+  name: string
+  /** When it was taken, UTC ISO. */
+  at: string
+  bytes: number
+}
+
+/** Beside the database. */
+export const backupFolder = (database: string): string => join(dirname(database), 'backups')
+
+const NAME = /^resettle-(\d{4}-\d\d-\d\d)T(\d\d)-(\d\d)-(\d\d)\.(\d{3})Z(?:-\d+)?\.sqlite$/
+
+const nameAt = (at: Date): string => `resettle-${at.toISOString().replaceAll(':', '-')}`
+
+/** Backups in the folder, newest first. Files that are called otherwise are none of ours. */
+export function listBackups(folder: string): Backup[] {
+  if (!existsSync(folder)) return []
+  return readdirSync(folder)
+    .flatMap((name) => {
+      const parts = NAME.exec(name)
+      if (parts === null) return []
+      const [, day, h, m, s, ms] = parts
+      const file = join(folder, name)
+      return [{ file, name, at: `${day}T${h}:${m}:${s}.${ms}Z`, bytes: statSync(file).size }]
+    })
+    .sort((a, b) => (a.at === b.at ? (a.name < b.name ? 1 : -1) : a.at < b.at ? 1 : -1))
+}
+
+/** Takes a backup now. Rejects, leaving nothing behind, when the copy cannot be written or is not whole. */
+export async function takeBackup(connection: Connection, folder: string, at: Date): Promise<Backup> {
+  mkdirSync(folder, { recursive: true, mode: 0o700 })
+  const file = freeName(folder, at)
+  const part = `${file}.part`
+  rmSync(part, { force: true })
+  try {
+    await connection.raw.backup(part)
+    chmodSync(part, 0o600)
+    settle(part)
+    const problem = backupProblem(part)
+    if (problem !== null) throw new StoreError(`the copy is not whole (${problem})`)
+    sync(part)
+    renameSync(part, file)
+    sync(folder)
+  } catch (error) {
+    for (const end of ['', '-wal', '-shm', '-journal']) rmSync(part + end, { force: true })
+    throw error
+  }
+  return { file, name: file.slice(folder.length + 1), at: at.toISOString(), bytes: statSync(file).size }
+}
+
+function freeName(folder: string, at: Date): string {
+  const name = (n: number): string => join(folder, `${nameAt(at)}${n === 0 ? '' : `-${n}`}.sqlite`)
+  let n = 0
+  while (existsSync(name(n))) n++
+  return name(n)
+}
+
+/** One file instead of a file with a log beside it, so that it can be copied by anything. */
+function settle(file: string): void {
+  const copy = new Database(file, { fileMustExist: true })
+  try {
+    copy.pragma('journal_mode = DELETE')
+  } finally {
+    copy.close()
+  }
+}
+
+/** Onto the disk, not only into its cache. */
+export function sync(path: string): void {
+  const handle = openSync(path, 'r')
+  try {
+    fsyncSync(handle)
+  } finally {
+    closeSync(handle)
+  }
+}
+
+/** Why a file cannot serve as a backup, or null. Reads it through; changes nothing. */
+export function backupProblem(file: string): string | null {
+  let copy: Database.Database | undefined
+  try {
+    copy = new Database(file, { readonly: true, fileMustExist: true })
+    const found = copy.prepare('PRAGMA integrity_check(1)').pluck().get()
+    if (found !== 'ok') return `integrity check: ${found}`
+    if ((copy.pragma('foreign_key_check') as unknown[]).length > 0) return 'rows without their parent'
+    pendingMigrations(copy)
+    copy.prepare('SELECT count(*) FROM entry').get()
+    return null
+  } catch (error) {
+    return error instanceof Error ? error.message : String(error)
+  } finally {
+    copy?.close()
+  }
+}
+
+/** The newest backup that is whole, trying one after the other; null when there is none. */
+export const newestGood = (folder: string): Backup | null =>
+  listBackups(folder).find((b) => backupProblem(b.file) === null) ?? null
+
+/** Whether the backup was made by the schema this database has now. */
+export function sameSchema(backup: Backup, connection: Connection): boolean {
+  let copy: Database.Database | undefined
+  try {
+    copy = new Database(backup.file, { readonly: true, fileMustExist: true })
+    const newest = (database: Database.Database): number => Math.max(0, ...appliedStamps(database))
+    return newest(copy) === newest(connection.raw)
+  } catch {
+    return false
+  } finally {
+    copy?.close()
+  }
+}

@@ -1,0 +1,33 @@
+/** A colony's rows folded into its history. Pure, so that the phone folds the same way. */
+import type { Intake } from '../journal/entry.ts'
+import { type History, historyOf, standing } from '../journal/history.ts'
+import type { JournalRow } from './types.ts'
+
+/** JSON with sorted keys and nothing undefined: equal content, equal text. */
+export function canonical(value: unknown): string {
+  return JSON.stringify(value, (_key, v: unknown) =>
+    v !== null && typeof v === 'object' && !Array.isArray(v)
+      ? Object.fromEntries(Object.entries(v).sort(([a], [b]) => (a < b ? -1 : 1)))
+      : v,
+  )
+}
+
+/** What one colony's rows add up to. */
+export interface Folded {
+  /** The tag of the intake that stands, else of the last one there was. */
+  tag: string
+  /** Null when no intake stands. */
+  history: History | null
+}
+
+/** Folds one colony's rows. */
+export function fold(id: string, rows: readonly JournalRow[]): Folded {
+  const entries = rows.map((r) => r.entry)
+  const intake = standing(entries).find((e): e is Intake => e.kind === 'intake')
+  const named =
+    intake === undefined
+      ? rows.findLast((r) => r.entry.kind === 'intake')
+      : rows.find((r) => r.entry === intake)
+  const tag = named?.written ?? id
+  return { tag, history: intake === undefined ? null : historyOf(tag, entries) }
+}
