@@ -20,7 +20,11 @@ export async function run(args: string[]): Promise<number> {
 }
 
 /** Serves a store, says where, and waits for the signal to stop. Closes the store. The demo uses this too. */
-export async function serveUntilStopped(store: Store, port: number, greeting = 'Resettle is at'): Promise<number> {
+export async function serveUntilStopped(
+  store: Store,
+  port: number,
+  greeting = 'Resettle is at',
+): Promise<number> {
   if (!existsSync(join(BUILT, 'manifest.json')))
     process.stderr.write('The pages have no styles yet: run "npm run build" once.\n')
   const server = await listen({ store, port })

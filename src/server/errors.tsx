@@ -14,7 +14,11 @@ export const unknownPage = (c: Here): Answer => page(c, <NoPagePage frame={frame
 /** An unknown colony: says so and offers the tags that look most like what was asked for. */
 export function unknownColony(c: Here, deps: Deps, asked: string): Answer {
   const known = deps.store.colonies({})
-  const near = nearestTags(asked, known).map((s) => ({ tag: s.tag, path: colonyPath(s), left: s.closedOn !== null }))
+  const near = nearestTags(asked, known).map((s) => ({
+    tag: s.tag,
+    path: colonyPath(s),
+    left: s.closedOn !== null,
+  }))
   return page(c, <NoColonyPage frame={frameOf(c)} asked={asked} near={near} />, 404)
 }
 
@@ -49,4 +53,3 @@ function frameOf(c: Here): Frame {
 export function colonyIn(c: Here, store: Store): NonNullable<ReturnType<Store['colony']>> | null {
   return store.colony(c.req.param('tag') ?? '')
 }
-

@@ -7,7 +7,10 @@ import { replacements } from '../journal/history.ts'
 import type { JournalRow } from '../store/index.ts'
 
 /** Oldest day first; on one day, in the order in which entries came to be known. */
-export function journalLines(rows: readonly JournalRow[], frame: Pick<Frame, 'today' | 'zone'>): JournalLine[] {
+export function journalLines(
+  rows: readonly JournalRow[],
+  frame: Pick<Frame, 'today' | 'zone'>,
+): JournalLine[] {
   const replaced = replacements(rows.map((r) => r.entry))
   const byId = new Map(rows.map((r) => [r.entry.id, r]))
   return [...rows]
@@ -18,7 +21,10 @@ export function journalLines(rows: readonly JournalRow[], frame: Pick<Frame, 'to
     })
 }
 
-function superseded(by: JournalRow, frame: Pick<Frame, 'today' | 'zone'>): NonNullable<JournalLine['superseded']> {
+function superseded(
+  by: JournalRow,
+  frame: Pick<Frame, 'today' | 'zone'>,
+): NonNullable<JournalLine['superseded']> {
   return {
     by: by.recordedBy,
     on: dayWords(dayIn(frame.zone, new Date(by.recordedAt)), frame.today),

@@ -46,5 +46,7 @@ const stopping = (server: ServerType): Promise<void> =>
   })
 
 function toStderr(error: unknown, request: string): void {
-  process.stderr.write(`${request}: ${error instanceof Error ? (error.stack ?? error.message) : String(error)}\n`)
+  process.stderr.write(
+    `${request}: ${error instanceof Error ? (error.stack ?? error.message) : String(error)}\n`,
+  )
 }

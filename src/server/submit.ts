@@ -72,7 +72,9 @@ function beside(p: Problem, sent: Sent | undefined): FieldProblem {
 }
 
 const asSentence = (p: Problem): string =>
-  p.field === 'kind' || p.field === '' || p.field === 'replaces' ? `This ${p.message}` : `${p.field}: ${p.message}`
+  p.field === 'kind' || p.field === '' || p.field === 'replaces'
+    ? `This ${p.message}`
+    : `${p.field}: ${p.message}`
 
 function unique(problems: FieldProblem[]): FieldProblem[] {
   const seen = new Set<string>()

@@ -67,7 +67,10 @@ function shots(store: Store): Shot[] {
     ...phases.map((phase) => ({ name: `colony-${phase}`, path: inPhase(store, phase) })),
     { name: 'colony-corrected', path: `/colony/${corrected?.entry.colony ?? ''}` },
     { name: 'colony-left', path: `/colony/${closed?.id ?? ''}` },
-    { name: 'colony-saved', path: `${unknown}?saved=${store.colony(unknown.split('/')[2] ?? '')?.journal[0]?.entry.id}` },
+    {
+      name: 'colony-saved',
+      path: `${unknown}?saved=${store.colony(unknown.split('/')[2] ?? '')?.journal[0]?.entry.id}`,
+    },
     { name: 'visit', path: `${unknown}/visit` },
     {
       name: 'visit-tapped',
@@ -114,13 +117,24 @@ function shots(store: Store): Shot[] {
   ]
 }
 
-async function take(browser: Browser, url: string, list: Shot[], device: Device, dark: boolean): Promise<void> {
+async function take(
+  browser: Browser,
+  url: string,
+  list: Shot[],
+  device: Device,
+  dark: boolean,
+): Promise<void> {
   const { page, context, noticed } = await watchedPage(browser, url, device, { dark })
   await context.addCookies([{ name: 'resettle_name', value: 'Ines', url }])
   for (const shot of list) {
     await page.goto(shot.path, { waitUntil: 'load' })
     await shot.before?.(page)
-    await picture(page, `${FOLDER}/${shot.name}-${device.name}${dark ? '-dark' : ''}`, shot.screenOnly === true, device)
+    await picture(
+      page,
+      `${FOLDER}/${shot.name}-${device.name}${dark ? '-dark' : ''}`,
+      shot.screenOnly === true,
+      device,
+    )
   }
   for (const line of noticed) process.stderr.write(`${device.name}: ${line}\n`)
   await context.close()
@@ -136,7 +150,12 @@ async function picture(page: Page, file: string, screenOnly: boolean, device: De
     return
   }
   for (let part = 0; part * PART < whole; part++) {
-    const clip = { x: 0, y: part * PART, width: device.viewport.width, height: Math.min(PART, whole - part * PART) }
+    const clip = {
+      x: 0,
+      y: part * PART,
+      width: device.viewport.width,
+      height: Math.min(PART, whole - part * PART),
+    }
     await page.screenshot({ path: `${file}.${part + 1}.png`, fullPage: true, clip })
   }
 }

@@ -124,6 +124,7 @@ export const FIELDS: Record<EntryKind, FieldSpec[]> = {
     NOTE,
   ],
   note: [text('text', 'Note')],
+  'missed-visit': [choice('reason', 'Why not'), text('again', 'Try again on'), NOTE],
   withdrawal: [text('reason', 'Reason')],
 }
 

@@ -21,7 +21,7 @@ export function draftOf(kind: EntryKind, typed: Typed, units: Units, prefix = ''
   const raw: Tree = { kind }
   const problems: FieldProblem[] = []
   const take = (spec: FieldSpec, name: string): void => {
-    const got = valueOf(spec, typed, name, units)
+    const got = answerOf(spec, typed, name, units)
     if (got === undefined) return
     if (typeof got === 'object' && 'problem' in got) problems.push({ field: name, message: got.problem })
     else put(raw, spec.path.split('.'), got.value)
@@ -31,7 +31,7 @@ export function draftOf(kind: EntryKind, typed: Typed, units: Units, prefix = ''
   return { kind, prefix, raw, problems }
 }
 
-function valueOf(
+function answerOf(
   spec: FieldSpec,
   typed: Typed,
   name: string,
@@ -53,11 +53,7 @@ function valueOf(
   return { value: text }
 }
 
-function numberOf(
-  spec: FieldSpec,
-  text: string,
-  units: Units,
-): { value: number } | { problem: string } {
+function numberOf(spec: FieldSpec, text: string, units: Units): { value: number } | { problem: string } {
   const unit = spec.quantity === undefined ? undefined : unitOf(units, spec.quantity)
   const n = numberTyped(text)
   if (n === null) return { problem: `must be a number, not “${text.slice(0, 40)}”` }
@@ -65,8 +61,10 @@ function numberOf(
   const stored = unit === undefined ? n : unit.store(n)
   const shown = (limit: number): string =>
     unit === undefined ? plain(limit) : `${plain(unit.show(limit), 0)} ${unit.symbol}`
-  if (spec.min !== undefined && stored < spec.min) return { problem: `must be at least ${shown(spec.min)}, not ${text}` }
-  if (spec.max !== undefined && stored > spec.max) return { problem: `must be at most ${shown(spec.max)}, not ${text}` }
+  if (spec.min !== undefined && stored < spec.min)
+    return { problem: `must be at least ${shown(spec.min)}, not ${text}` }
+  if (spec.max !== undefined && stored > spec.max)
+    return { problem: `must be at most ${shown(spec.max)}, not ${text}` }
   return { value: stored }
 }
 

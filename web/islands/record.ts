@@ -73,7 +73,8 @@ function said(tapped: Entry[], before: Plan, after: Plan): Node[] {
     heading('What this proves'),
     lines.length === 0 ? paragraph('Nothing new so far. Tap what you see.') : list(lines),
     heading('Do this now'),
-    paragraph(`${ACTION_WORDS[after.advice.action]}. ${after.advice.why}`),
+    strong(ACTION_WORDS[after.advice.action]),
+    paragraph(after.advice.why),
   ]
 }
 
@@ -87,6 +88,13 @@ function paragraph(words: string): HTMLElement {
   const p = document.createElement('p')
   p.textContent = words
   return p
+}
+
+function strong(words: string): HTMLElement {
+  const s = document.createElement('strong')
+  s.className = 'live-do'
+  s.textContent = words
+  return s
 }
 
 function list(lines: string[]): HTMLElement {

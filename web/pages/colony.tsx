@@ -9,10 +9,10 @@ import { Ready } from '../parts/readiness.tsx'
 import { ribbonOf } from '../parts/ribbon/model.ts'
 import { RibbonDefs, RibbonStrip } from '../parts/ribbon/strip.tsx'
 import { Saved } from '../parts/saved.tsx'
+import { labelIn, removalTypes } from '../words/choices.ts'
 import { dayWords, fromTo, spanWords } from '../words/dates.ts'
-import { headline } from '../words/lines.ts'
+import { headline, toDoOf } from '../words/lines.ts'
 import { ACTION_WORDS, isQuiet } from '../words/rules.ts'
-import { removalTypes, labelIn } from '../words/choices.ts'
 
 export interface ColonyProps {
   frame: Frame
@@ -36,7 +36,10 @@ export const ColonyPage = (p: ColonyProps) => {
           <span class="colony-tag">{s.tag}</span> {headline(plan, s.outcome)}
         </h1>
         <p class="soft">
-          {open ? `Day ${s.day}` : `Stayed ${s.day} days, until ${dayWords(s.closedOn ?? s.asOf, frame.today)}`} · {s.yard}
+          {open
+            ? `Day ${s.day}`
+            : `Stayed ${s.day} days, until ${dayWords(s.closedOn ?? s.asOf, frame.today)}`}{' '}
+          · {s.yard}
           {s.stand === null ? '' : `, stand ${s.stand}`} · {labelIn(removalTypes(), s.removalType)}, in{' '}
           {dayWords(s.intakeOn, frame.today)}
         </p>
@@ -67,18 +70,18 @@ export const ColonyPage = (p: ColonyProps) => {
 const Advice = ({ plan, path }: { plan: Plan; path: string }) => {
   const { action, why } = plan.advice
   const lidOn = action === 'leave-alone' || action === 'outside-look'
-  const doing = action !== 'none' && action !== 'leave-alone'
+  const toDo = toDoOf(plan)
   return (
-    <div class={doing ? 'notice notice-do' : 'notice'}>
-      <h2>{ACTION_WORDS[action]}</h2>
+    <div class={toDo === null ? 'notice' : 'notice notice-do'}>
+      <h2>{toDo?.question ?? ACTION_WORDS[action]}</h2>
       <p>{why}</p>
       {isQuiet(plan) && plan.quiet !== null ? (
         <p>
-          Quiet time {fromTo(plan.quiet.from, plan.quiet.to, plan.asOf)}: a queen may be leaving her cell, maturing or
-          flying to mate. Look from outside only.
+          Quiet time {fromTo(plan.quiet.from, plan.quiet.to, plan.asOf)}: a queen may be leaving her cell,
+          maturing or flying to mate. Look from outside only.
         </p>
       ) : null}
-      <div class="buttons">
+      <div class="buttons colony-ways">
         <a class="button button-do" href={`${path}/visit${lidOn ? '?lid=on' : ''}`}>
           Record a visit
         </a>
@@ -106,7 +109,10 @@ const Spans = ({ plan }: { plan: Plan }) => {
     return until !== null && until >= asOf
   })
   const rows: [string, string | null][] = [
-    ['Cells can still be started until', spans.cellsPossibleUntil ? dayWords(spans.cellsPossibleUntil, asOf) : null],
+    [
+      'Cells can still be started until',
+      spans.cellsPossibleUntil ? dayWords(spans.cellsPossibleUntil, asOf) : null,
+    ],
     ['The queen leaves her cell', spans.emergence ? spanWords(spans.emergence, asOf) : null],
     ['First egg', spans.firstEgg ? spanWords(spans.firstEgg, asOf) : null],
     ['Capped worker brood as proof', spans.workerBroodProof ? spanWords(spans.workerBroodProof, asOf) : null],
@@ -130,17 +136,20 @@ const Spans = ({ plan }: { plan: Plan }) => {
         ))}
         {ambiguous.map((k) => (
           <>
-            <dt>Until {dayWords(horizon[k] ?? asOf, asOf)}, {HORIZON[k]} prove nothing new</dt>
+            <dt>
+              Until {dayWords(horizon[k] ?? asOf, asOf)}, {HORIZON[k]} prove nothing new
+            </dt>
             <dd class="small">
-              They may still be from brood that came along or was given; unless they are on comb drawn since the intake.
+              They may still be from brood that came along or was given; unless they are on comb drawn since
+              the intake.
             </dd>
           </>
         ))}
       </dl>
       {spans.broodless ? (
         <p class="fine">
-          A treatment then reaches mites that cannot hide in cells. Respirator, gloves, and the label registered where you
-          are: the label is the law.
+          A treatment then reaches mites that cannot hide in cells. Respirator, gloves, and the label
+          registered where you are: the label is the law.
         </p>
       ) : null}
     </section>

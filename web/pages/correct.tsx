@@ -1,11 +1,10 @@
 /** Correcting an entry: its own form, filled in. Taking one back: a reason. */
 import type { StandingEntry } from '../../src/journal/history.ts'
-import { DayFields, type EntryFieldsProps } from '../parts/entry-fields/common.tsx'
+import { DayFields, type EntryFieldsProps, EntryNote } from '../parts/entry-fields/common.tsx'
 import { CageFields, GivenFields, WashFields } from '../parts/entry-fields/done.tsx'
-import { EntryNote } from '../parts/entry-fields/common.tsx'
 import { InspectionFields } from '../parts/entry-fields/inspection.tsx'
 import { IntakeFields } from '../parts/entry-fields/intake.tsx'
-import { MoveFields, NoteFields, OutcomeFields } from '../parts/entry-fields/leaving.tsx'
+import { MissedFields, MoveFields, NoteFields, OutcomeFields } from '../parts/entry-fields/leaving.tsx'
 import type { FormState } from '../parts/field.tsx'
 import type { Frame } from '../parts/layout.tsx'
 import { dayWords } from '../words/dates.ts'
@@ -95,6 +94,8 @@ const Fields = ({ kind, lists, ...p }: EntryFieldsProps & { kind: StandingEntry[
       return <OutcomeFields {...p} others={lists.tags} />
     case 'note':
       return <NoteFields {...p} />
+    case 'missed-visit':
+      return <MissedFields {...p} />
   }
 }
 

@@ -23,7 +23,9 @@ export const NoPagePage = ({ frame }: { frame: Frame }) => (
 export const NoEntryPage = ({ frame }: { frame: Frame }) => (
   <Layout frame={frame} title="No such entry">
     <h1>There is no such entry in the journal</h1>
-    <p>Entries are never deleted, so the address must be wrong. Find the colony, and the entry in its journal.</p>
+    <p>
+      Entries are never deleted, so the address must be wrong. Find the colony, and the entry in its journal.
+    </p>
     <Ways />
   </Layout>
 )
@@ -38,7 +40,10 @@ export const NoColonyPage = ({ frame, asked, near }: NoColonyProps) => (
   <Layout frame={frame} title="No such colony">
     <h1>No colony has the tag “{asked.slice(0, 60)}”</h1>
     {near.length === 0 ? (
-      <p>No tag in this book looks like it. Check what is painted on the box, or log its intake if it has none yet.</p>
+      <p>
+        No tag in this book looks like it. Check what is painted on the box, or log its intake if it has none
+        yet.
+      </p>
     ) : (
       <>
         <p>Did you mean one of these?</p>
@@ -68,7 +73,9 @@ export const NoColonyPage = ({ frame, asked, near }: NoColonyProps) => (
 export const TooLargePage = ({ frame }: { frame: Frame }) => (
   <Layout frame={frame} title="Too much at once">
     <h1>That is too much at once</h1>
-    <p>What was sent is larger than this server takes. Nothing was saved. Shorten the note, and save again.</p>
+    <p>
+      What was sent is larger than this server takes. Nothing was saved. Shorten the note, and save again.
+    </p>
     <Ways />
   </Layout>
 )

@@ -28,12 +28,13 @@ const NotReady = ({ summary }: { summary: ColonySummary }) => {
         <p>Everything for moving out is met. Last look for disease, then go.</p>
       ) : (
         <p>
-          If it moves out: still missing are {unmet.map((u) => u.what).join('; ')}. You decide; it is noted either way.
+          If it moves out: still missing are {unmet.map((u) => u.what).join('; ')}. You decide; it is noted
+          either way.
         </p>
       )}
       <p class="small">
-        Uniting: a disease look first; never unite a sick colony, nor one with laying workers blindly. Moving bees:
-        registration, permits and inspection are local rules.
+        Uniting: a disease look first; never unite a sick colony, nor one with laying workers blindly. Moving
+        bees: registration, permits and inspection are local rules.
       </p>
     </div>
   )

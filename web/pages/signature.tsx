@@ -9,7 +9,8 @@ export const SignaturePage = ({ frame, form, saved }: { frame: Frame; form: Form
     {saved && frame.signer !== null ? (
       <div class="notice notice-do" role="status">
         <p>
-          Entries made here are signed <b>{frame.signer}</b> from now on. What was signed before stays as it is.
+          Entries made here are signed <b>{frame.signer}</b> from now on. What was signed before stays as it
+          is.
         </p>
       </div>
     ) : null}

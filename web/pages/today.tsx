@@ -165,16 +165,15 @@ const FirstRun = () => (
   <div class="sheet first-run">
     <h2>Log the first intake</h2>
     <p>
-      Write down the box on the truck: where the bees came from, whether the queen is caged, loose or unseen, and what
-      brood came along. It takes a minute.
+      Write down the box on the truck: where the bees came from, whether the queen is caged, loose or unseen,
+      and what brood came along. It takes a minute.
     </p>
     <p>
-      From those dates this book works out when to look, what to look for, and when to leave the lid on, until the colony
-      has a laying queen or is lost. Every morning this page says which boxes to open, and why.
+      From those dates this book works out when to look, what to look for, and when to leave the lid on, until
+      the colony has a laying queen or is lost. Every morning this page says which boxes to open, and why.
     </p>
     <a class="button button-do" href="/intake">
       Log an intake
     </a>
   </div>
 )
-

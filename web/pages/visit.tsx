@@ -1,12 +1,12 @@
 /** Recording a visit: tap what you saw; what it proves and what to do now stands beside it. */
 import type { Plan } from '../../src/recovery/plan-types.ts'
 import type { ColonySummary } from '../../src/store/index.ts'
+import { anyTyped } from '../forms/typed.ts'
 import { CAGE, GIFT_SLOTS, idField, TIES, VISIT_PREFIXES, visitLabel, WASH } from '../forms/visit.ts'
 import { VisitCautions } from '../parts/cautions.tsx'
 import { DayFields } from '../parts/entry-fields/common.tsx'
 import { CageFields, GivenFields, TiesFields, WashFields } from '../parts/entry-fields/done.tsx'
 import { InspectionFields } from '../parts/entry-fields/inspection.tsx'
-import { anyTyped } from '../forms/typed.ts'
 import type { FormState } from '../parts/field.tsx'
 import { FormPage } from '../parts/form-page.tsx'
 import type { Frame } from '../parts/layout.tsx'
@@ -58,15 +58,14 @@ const Before = ({ plan }: { plan: Plan }) => {
       {isQuiet(plan) && plan.quiet !== null ? (
         <div class="notice notice-late">
           <p>
-            <b>Leave the lid on.</b> {fromTo(plan.quiet.from, plan.quiet.to, plan.asOf)} a queen may be leaving her cell or
-            flying to mate; an open hive can cost you her. If it must be opened, not around midday.
+            <b>Leave the lid on.</b> {fromTo(plan.quiet.from, plan.quiet.to, plan.asOf)} a queen may be
+            leaving her cell or flying to mate; an open hive can cost you her. If it must be opened, not
+            around midday.
           </p>
         </div>
       ) : null}
       {asked.length === 0 ? null : (
-        <p>
-          To find out: {asked.map((c) => RULE_WORDS[c.rule].question).join(' ')}
-        </p>
+        <p>To find out: {asked.map((c) => RULE_WORDS[c.rule].question).join(' ')}</p>
       )}
     </>
   )
@@ -75,17 +74,26 @@ const Before = ({ plan }: { plan: Plan }) => {
 const AlsoDone = ({ form, frame, summary, donors }: VisitProps) => {
   const rules = new Set(live(summary.plan).map((c) => c.rule))
   const bad = (prefix: string): boolean => form.problems.some((x) => x.field.startsWith(prefix))
-  const shown = (prefix: string, asked: boolean): boolean => asked || anyTyped(form.typed, prefix) || bad(prefix)
+  const shown = (prefix: string, asked: boolean): boolean =>
+    asked || anyTyped(form.typed, prefix) || bad(prefix)
   return (
     <fieldset class="group">
       <legend>Also done on this visit</legend>
-      <details class="also" open={shown(CAGE, rules.has('queen-release') || summary.phase === 'awaiting-release')}>
+      <details
+        class="also"
+        open={shown(CAGE, rules.has('queen-release') || summary.phase === 'awaiting-release')}
+      >
         <summary>Looked to a queen’s cage</summary>
         <CageFields form={form} frame={frame} prefix={CAGE} skippable />
       </details>
       {GIFT_SLOTS.map((slot, i) => (
-        <details class="also" open={shown(slot, i === 0 && (rules.has('egg-frame') || rules.has('buy-queen')))}>
-          <summary>{i === 0 ? 'Gave frames, a queen, feed or treatment' : `Gave something else (${i + 1})`}</summary>
+        <details
+          class="also"
+          open={shown(slot, i === 0 && (rules.has('egg-frame') || rules.has('buy-queen')))}
+        >
+          <summary>
+            {i === 0 ? 'Gave frames, a queen, feed or treatment' : `Gave something else (${i + 1})`}
+          </summary>
           <GivenFields form={form} frame={frame} prefix={slot} donors={donors} skippable />
         </details>
       ))}

@@ -1,5 +1,5 @@
 /** The yard: every stand as a row, with where its colony is on its way. */
-import type { Phase } from '../../src/recovery/plan-types.ts'
+import type { CheckStatus, Phase } from '../../src/recovery/plan-types.ts'
 import { type Frame, Layout } from '../parts/layout.tsx'
 import { Mark } from '../parts/mark.tsx'
 import type { Ribbon } from '../parts/ribbon/model.ts'
@@ -16,7 +16,8 @@ export interface YardRow {
   /** Phase in words, or how it left. */
   standing: string
   next: string
-  status: 'overdue' | 'due' | 'open' | null
+  /** How pressing it is; null when it can wait. */
+  status: CheckStatus | null
   left: string | null
   ribbon: Ribbon
 }
@@ -52,82 +53,114 @@ export const YardPage = (p: YardProps) => (
       <>
         <Finder {...p} />
         <p class="soft" role="status">
-          {p.total === 0 ? 'No colony fits. Widen the choice above.' : `${p.total} ${p.total === 1 ? 'colony' : 'colonies'}, ${SORTS[p.asked.sort]}`}
+          {p.total === 0
+            ? 'No colony fits. Widen the choice above.'
+            : `${p.total} ${p.total === 1 ? 'colony' : 'colonies'}, ${SORTS[p.asked.sort]}`}
         </p>
         <RibbonDefs />
-        <ol class="lines">
-          {p.rows.map((row) => (
-            <Row row={row} manyYards={p.yards.length > 1 && p.asked.yard === ''} />
-          ))}
-        </ol>
+        <Rows {...p} />
         <Pages {...p} />
       </>
     )}
   </Layout>
 )
 
+/** In walking order the yards are headings; in any other order each row names its yard. */
+const Rows = ({ rows, asked, yards }: YardProps) => {
+  const walking = asked.sort === 'walk' && asked.show === 'in'
+  if (!walking)
+    return (
+      <ol class="lines">
+        {rows.map((row) => (
+          <Row row={row} named={yards.length > 1 && asked.yard === ''} />
+        ))}
+      </ol>
+    )
+  return (
+    <>
+      {[...new Set(rows.map((r) => r.yard))].map((yard) => (
+        <section class="round">
+          <h2>{yard}</h2>
+          <ol class="lines">
+            {rows
+              .filter((r) => r.yard === yard)
+              .map((row) => (
+                <Row row={row} named={false} />
+              ))}
+          </ol>
+        </section>
+      ))}
+    </>
+  )
+}
+
 const Finder = ({ yards, asked }: YardProps) => (
   <form class="finder" method="get" action="/yard">
-    <label>
-      Tag or word
-      <input type="search" name="find" value={asked.find} maxlength={60} autocomplete="off" autocapitalize="off" />
-    </label>
-    <label>
-      Yard
-      <select name="yard">
-        <option value="">all yards</option>
-        {yards.map((y) => (
-          <option value={y.yard} selected={y.yard === asked.yard}>
-            {y.yard} ({y.open})
-          </option>
-        ))}
-      </select>
-    </label>
-    <label>
-      Which
-      <select name="show">
-        {Object.entries(SHOWS).map(([value, label]) => (
-          <option value={value} selected={value === asked.show}>
-            {label}
-          </option>
-        ))}
-      </select>
-    </label>
-    <label>
-      Standing
-      <select name="phase">
-        <option value="">any</option>
-        {Object.entries(PHASE_WORDS).map(([value, label]) => (
-          <option value={value} selected={value === asked.phase}>
-            {label}
-          </option>
-        ))}
-      </select>
-    </label>
-    <label>
-      Order
-      <select name="sort">
-        {Object.entries(SORTS).map(([value, label]) => (
-          <option value={value} selected={value === asked.sort}>
-            {label}
-          </option>
-        ))}
-      </select>
-    </label>
-    <button class="button" type="submit">
-      Find
-    </button>
+    <div class="finder-first">
+      <label>
+        Tag or word
+        <input
+          type="search"
+          name="find"
+          value={asked.find}
+          maxlength={60}
+          autocomplete="off"
+          autocapitalize="off"
+        />
+      </label>
+      <button class="button" type="submit">
+        Find
+      </button>
+    </div>
+    <details
+      class="caution"
+      open={asked.yard !== '' || asked.phase !== '' || asked.show !== 'in' || asked.sort !== 'walk'}
+    >
+      <summary>Choose and order</summary>
+      <div class="finder-more">
+        <Select
+          name="yard"
+          label="Yard"
+          value={asked.yard}
+          options={[
+            ['', 'all yards'],
+            ...yards.map((y): [string, string] => [y.yard, `${y.yard} (${y.open})`]),
+          ]}
+        />
+        <Select name="show" label="Which" value={asked.show} options={Object.entries(SHOWS)} />
+        <Select
+          name="phase"
+          label="Standing"
+          value={asked.phase}
+          options={[['', 'any'], ...Object.entries(PHASE_WORDS)]}
+        />
+        <Select name="sort" label="Order" value={asked.sort} options={Object.entries(SORTS)} />
+      </div>
+    </details>
   </form>
 )
 
-const Row = ({ row, manyYards }: { row: YardRow; manyYards: boolean }) => (
+const Select = (p: { name: string; label: string; value: string; options: [string, string][] }) => (
+  <label>
+    {p.label}
+    <select name={p.name}>
+      {p.options.map(([value, label]) => (
+        <option value={value} selected={value === p.value}>
+          {label}
+        </option>
+      ))}
+    </select>
+  </label>
+)
+
+const Row = ({ row, named }: { row: YardRow; named: boolean }) => (
   <li class={row.status === 'overdue' ? 'line line-late' : 'line'}>
     <div class="line-margin">
       <a class="tag" href={row.path}>
         {row.tag}
       </a>
       {row.stand === null ? null : <span class="stand">stand {row.stand}</span>}
-      {manyYards ? <span class="stand">{row.yard}</span> : null}
+      {named ? <span class="stand">{row.yard}</span> : null}
     </div>
     <div class="yard-row">
       <p class="yard-standing">
@@ -135,7 +168,8 @@ const Row = ({ row, manyYards }: { row: YardRow; manyYards: boolean }) => (
       </p>
       <RibbonSmall ribbon={row.ribbon} />
       <p class="yard-next">
-        {row.status === null ? null : <Mark shape={row.status} />} {row.left === null ? row.next : dayWords(row.left, row.ribbon.today)}
+        {row.status === null ? null : <Mark shape={row.status} />}{' '}
+        {row.left === null ? row.next : dayWords(row.left, row.ribbon.today)}
       </p>
     </div>
   </li>

@@ -54,10 +54,18 @@ const Line = ({ line, frame }: { line: JournalLine; frame: Frame }) => {
       {superseded !== null || e.kind === 'withdrawal' ? null : (
         <p class="entry-ways">
           <a href={`/entry/${e.id}/correct`}>
-            Correct<span class="unseen"> {words.title} of {dayWords(e.on, frame.today)}</span>
+            Correct
+            <span class="unseen">
+              {' '}
+              {words.title} of {dayWords(e.on, frame.today)}
+            </span>
           </a>
           <a href={`/entry/${e.id}/withdraw`}>
-            Take back<span class="unseen"> {words.title} of {dayWords(e.on, frame.today)}</span>
+            Take back
+            <span class="unseen">
+              {' '}
+              {words.title} of {dayWords(e.on, frame.today)}
+            </span>
           </a>
         </p>
       )}

@@ -82,8 +82,8 @@ const Ways = ({ path }: { path: string }) => {
         <WayLink way={w} path={path} />
       ))}
       <details class="ways-more">
-        <summary>More</summary>
-        <div>
+        <summary class="way">More</summary>
+        <div class="ways-menu">
           {more.map((w) => (
             <WayLink way={w} path={path} />
           ))}
@@ -94,7 +94,11 @@ const Ways = ({ path }: { path: string }) => {
 }
 
 const WayLink = ({ way, path }: { way: Way; path: string }) => (
-  <a href={way.href} aria-current={way.href === path ? 'page' : undefined}>
+  <a
+    class={way.place === 'bar' ? 'way' : 'way way-in-menu'}
+    href={way.href}
+    aria-current={way.href === path ? 'page' : undefined}
+  >
     {way.label}
   </a>
 )

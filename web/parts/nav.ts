@@ -9,7 +9,7 @@ export interface Way {
 export const WAYS: Way[] = [
   { href: '/', label: 'Today', place: 'bar' },
   { href: '/yard', label: 'Yard', place: 'bar' },
-  { href: '/intake', label: 'Log intake', place: 'bar' },
+  { href: '/intake', label: 'Intake', place: 'bar' },
   { href: '/settings', label: 'Units and time zone', place: 'more' },
   { href: '/name', label: 'Who signs', place: 'more' },
 ]

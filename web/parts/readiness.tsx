@@ -15,7 +15,9 @@ export const Ready = ({ plan }: { plan: Plan }) => {
               <li>
                 {u.what}
                 <span class="soft">
-                  {u.earliest === null ? ' (no date can be given yet)' : ` (${dayWords(u.earliest, plan.asOf)} at the earliest)`}
+                  {u.earliest === null
+                    ? ' (no date can be given yet)'
+                    : ` (${dayWords(u.earliest, plan.asOf)} at the earliest)`}
                 </span>
               </li>
             ))}
@@ -24,9 +26,9 @@ export const Ready = ({ plan }: { plan: Plan }) => {
       )}
       {expected === null || ready ? null : <p>Move-out {spanWords(expected, plan.asOf)}.</p>}
       <p class="fine">
-        Day 30 alone proves nothing: a colony that raised its own queen usually has capped worker brood only about day 32
-        to 34. A clean look is not a clearance either: about one in five colonies that carry foulbrood show it within a
-        month. Rules for moving bees are local.
+        Day 30 alone proves nothing: a colony that raised its own queen usually has capped worker brood only
+        about day 32 to 34. A clean look is not a clearance either: about one in five colonies that carry
+        foulbrood show it within a month. Rules for moving bees are local.
       </p>
     </section>
   )

@@ -1,5 +1,13 @@
 /** The answers people can tap, in the words of a yard. '' is "not looked" or "not known": it is left out of the entry. */
-import { GIFTS, METHODS, OUTCOMES, QUEEN_AT_INTAKE, REMOVAL_TYPES, SIGNS } from '../../src/journal/entry.ts'
+import {
+  GIFTS,
+  METHODS,
+  MISSED_REASONS,
+  OUTCOMES,
+  QUEEN_AT_INTAKE,
+  REMOVAL_TYPES,
+  SIGNS,
+} from '../../src/journal/entry.ts'
 
 export interface Choice {
   value: string
@@ -73,7 +81,11 @@ export const CELLS_AT_REMOVAL: Choice[] = [
   { value: 'capped', label: 'Capped' },
 ]
 
-export const TIED: Choice[] = [unsaid('Not said'), { value: 'yes', label: 'Yes' }, { value: 'no', label: 'No' }]
+export const TIED: Choice[] = [
+  unsaid('Not said'),
+  { value: 'yes', label: 'Yes' },
+  { value: 'no', label: 'No' },
+]
 
 export const LID: Choice[] = [
   { value: 'yes', label: 'Opened', hint: 'lid off, frames out' },
@@ -98,12 +110,12 @@ export const CAPPED_BROOD: Choice[] = [
   NOT_LOOKED,
   { value: 'none', label: 'None' },
   { value: 'worker', label: 'Worker', hint: 'flat caps' },
-  { value: 'drone-in-worker', label: 'Drone in worker', hint: 'raised caps, worker cells' },
+  { value: 'drone-in-worker', label: 'Drone caps', hint: 'raised, in worker cells' },
 ]
 export const FRESH_COMB: Choice[] = [
   unsaid('Not sure'),
-  { value: 'no', label: 'On old comb', hint: 'that came along, or was given' },
-  { value: 'yes', label: 'On fresh comb', hint: 'drawn since the intake' },
+  { value: 'no', label: 'Old comb', hint: 'came along, or was given' },
+  { value: 'yes', label: 'Fresh comb', hint: 'drawn since the intake' },
 ]
 export const QUEEN_SEEN: Choice[] = [
   NOT_LOOKED,
@@ -173,6 +185,19 @@ export const OUTCOME: Choice[] = choices(OUTCOMES, {
   united: 'United with another',
   died: 'Died',
   absconded: 'Absconded',
+  other: 'Something else',
+})
+
+/** Why a box could not be got to. */
+export const MISSED: Choice[] = choices(MISSED_REASONS, {
+  rain: 'Rain',
+  cold: 'Too cold',
+  wind: 'Too windy',
+  heat: 'Too hot',
+  'no-time': 'No time left',
+  'no-access': 'No way in',
+  'too-fierce': 'Too fierce',
+  'not-found': 'Box not found',
   other: 'Something else',
 })
 

@@ -29,17 +29,18 @@ export const spanWords = (s: Span, today: Day): string =>
     ? dayWords(s.likely, today)
     : `likely ${dayWords(s.likely, today)} (${fromTo(s.earliest, s.latest, today)})`
 
-const days = (n: number): string => (n === 1 ? '1 day' : `${n} days`)
-
 /** A check's window in words as of `today`: when, and how long it is still good or how late it is. */
-export function windowWords(check: Pick<Check, 'opens' | 'due' | 'closes' | 'status' | 'answeredOn'>, today: Day): string {
+export function windowWords(
+  check: Pick<Check, 'opens' | 'due' | 'closes' | 'status' | 'answeredOn'>,
+  today: Day,
+): string {
   switch (check.status) {
     case 'answered':
       return check.answeredOn === undefined ? 'answered' : `answered ${dayWords(check.answeredOn, today)}`
     case 'void':
       return `was ${fromTo(check.opens, check.closes, today)}`
     case 'overdue':
-      return `${days(daysBetween(check.closes, today))} late; last day was ${dayWords(check.closes, today)}`
+      return `last day was ${dayWords(check.closes, today)}, ${fromToday(check.closes, today)}`
     case 'due':
       return check.closes === today
         ? 'today is the last day'

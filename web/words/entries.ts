@@ -11,6 +11,7 @@ import {
   GIFT,
   labelIn,
   METHOD,
+  MISSED,
   OPEN_BROOD,
   OUTCOME,
   QUEEN,
@@ -63,6 +64,15 @@ export function entryWords(e: Entry, units: Units, today: string, withSite = fal
       }
     case 'note':
       return { title: 'Note', facts: [], note: e.text }
+    case 'missed-visit':
+      return {
+        title: 'Not reached',
+        facts: said([
+          ['', word(MISSED, e.reason)],
+          ['again', e.again === undefined ? undefined : dayWords(e.again, today)],
+        ]),
+        note,
+      }
     case 'withdrawal':
       return { title: 'Took an entry back', facts: [], note: e.reason }
   }
@@ -87,7 +97,10 @@ function intakeFacts(e: Of<'intake'>, units: Units, today: string, withSite: boo
     ['from', withSite ? r.site : undefined],
     ['', word(METHOD, r.method)],
     ['outdoors', r.outdoorC === undefined ? undefined : temperature(r.outdoorC, units)],
-    ['', r.hoursOpenToBoxed === undefined ? undefined : `${plain(r.hoursOpenToBoxed)} h from opening to boxed`],
+    [
+      '',
+      r.hoursOpenToBoxed === undefined ? undefined : `${plain(r.hoursOpenToBoxed)} h from opening to boxed`,
+    ],
     ['', r.sprayed === 'yes' ? 'SPRAYED' : undefined],
     ['', e.stand === undefined ? e.yard : `${e.yard}, stand ${e.stand}`],
     ['queen', word(QUEEN, e.queen)],
@@ -103,7 +116,11 @@ function intakeFacts(e: Of<'intake'>, units: Units, today: string, withSite: boo
   ])
 }
 
-function broodWords(b: { eggs?: number | undefined; open?: number | undefined; capped?: number | undefined }): string {
+function broodWords(b: {
+  eggs?: number | undefined
+  open?: number | undefined
+  capped?: number | undefined
+}): string {
   const parts = said([
     ['eggs', b.eggs === undefined ? undefined : quarters(b.eggs)],
     ['open', b.open === undefined ? undefined : quarters(b.open)],

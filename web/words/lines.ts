@@ -59,19 +59,21 @@ export function waitsUntil(plan: Plan): Day | null {
   const quiet = isQuiet(plan) ? plan.quiet : null
   const counts = (c: Check): boolean => c.rule !== 'move-out' && (quiet === null || lidStaysOn(c, plan))
   const days = [
-    ...coming(plan).filter(counts).map((c) => c.opens),
-    ...live(plan).filter((c) => counts(c) && c.status === 'open').map((c) => c.due),
+    ...coming(plan)
+      .filter(counts)
+      .map((c) => c.opens),
+    ...live(plan)
+      .filter((c) => counts(c) && c.status === 'open')
+      .map((c) => c.due),
     ...(quiet === null ? [] : [addDays(quiet.to, 1)]),
   ].filter((day) => day > plan.asOf)
   return days.reduce<Day | null>((first, day) => (first === null || day < first ? day : first), null)
 }
 
-/** The next check in words, for a row: 'The telling visit, Sun 10 May'. */
-export function nextWords(plan: Plan): string {
-  const now = live(plan)[0]
-  if (now !== undefined) return RULE_WORDS[now.rule].name
-  const next = coming(plan)[0]
-  return next === undefined ? 'Nothing planned' : `${RULE_WORDS[next.rule].name}, from ${dayWords(next.opens, plan.asOf)}`
+/** What comes next when there is nothing to do today: 'can wait until Sun 10 May'. */
+export function waitWords(plan: Plan): string {
+  const until = waitsUntil(plan)
+  return until === null ? 'nothing planned' : `can wait until ${dayWords(until, plan.asOf)}`
 }
 
 const LEFT: Record<string, string> = {
@@ -95,6 +97,6 @@ export function headline(plan: Plan, outcome: string | null): string {
     const until = waitsUntil(plan)
     return until === null ? phase : `${phase}; it can wait until ${dayWords(until, plan.asOf)}`
   }
-  const does = ACTION_WORDS[plan.advice.action]
+  const does = toDoOf(plan)?.title ?? ACTION_WORDS[plan.advice.action]
   return `${phase}; ${does.charAt(0).toLowerCase()}${does.slice(1)}`
 }

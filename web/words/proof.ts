@@ -45,16 +45,24 @@ function ambiguous(look: Inspection, before: Plan): string[] {
 }
 
 const phaseChange = (before: Plan, after: Plan): string[] =>
-  before.phase === after.phase ? [] : [`${PHASE_WORDS[after.phase]}. Before this visit: ${lower(PHASE_WORDS[before.phase])}.`]
+  before.phase === after.phase
+    ? []
+    : [`${PHASE_WORDS[after.phase]}. Before this visit: ${lower(PHASE_WORDS[before.phase])}.`]
 
 const lower = (s: string): string => s.charAt(0).toLowerCase() + s.slice(1)
 
-const SPANS = { emergence: 'The queen leaves her cell', firstEgg: 'First egg', workerBroodProof: 'Proof by capped worker brood' } as const
+const SPANS = {
+  emergence: 'The queen leaves her cell',
+  firstEgg: 'First egg',
+  workerBroodProof: 'Proof by capped worker brood',
+} as const
 
 function spanChanges(before: Plan, after: Plan): string[] {
   return (Object.keys(SPANS) as (keyof typeof SPANS)[]).flatMap((k) => {
     const now = after.spans[k]
-    return now === undefined || same(before.spans[k], now) ? [] : [`${SPANS[k]}: ${spanWords(now, after.asOf)}.`]
+    return now === undefined || same(before.spans[k], now)
+      ? []
+      : [`${SPANS[k]}: ${spanWords(now, after.asOf)}.`]
   })
 }
 
@@ -80,5 +88,7 @@ function opened(before: Plan, after: Plan): string[] {
   const fresh = after.checks.filter(
     (c) => !known.has(key(c)) && !ROUND.includes(c.rule) && c.status !== 'answered' && c.status !== 'void',
   )
-  return fresh.map((c) => `Next: ${lower(RULE_WORDS[c.rule].name)}, ${fromTo(c.opens, c.closes, after.asOf)}.`)
+  return fresh.map(
+    (c) => `Next: ${lower(RULE_WORDS[c.rule].name)}, ${fromTo(c.opens, c.closes, after.asOf)}.`,
+  )
 }

@@ -16,9 +16,15 @@ export const RULE_WORDS: Record<Rule, RuleWords> = {
   'cells-on-egg-frame': { name: 'Read the frame of eggs', question: 'Queen cells on the frame you gave?' },
   'recheck-eggs': { name: 'Look for eggs again', question: 'Eggs that cannot be the donor’s?' },
   'new-queen-eggs': { name: 'Look for the new queen’s eggs', question: 'Eggs yet?' },
-  'buy-queen': { name: 'Introduce a mated queen', question: 'No virgin, no cells? Then introduce a mated queen.' },
+  'buy-queen': {
+    name: 'Introduce a mated queen',
+    question: 'No virgin, no cells? Then introduce a mated queen.',
+  },
   'eggs-after-introduction': { name: 'Look for the bought queen’s eggs', question: 'Is she laying?' },
-  'worker-brood': { name: 'Look for capped worker brood', question: 'Flat worker caps, not raised drone caps?' },
+  'worker-brood': {
+    name: 'Look for capped worker brood',
+    question: 'Flat worker caps, not raised drone caps?',
+  },
   'comb-ties': { name: 'Take off the comb ties', question: 'Combs attached? Take the bands off.' },
   'mite-wash': { name: 'Mite wash', question: 'How many mites on 100 bees?' },
   welfare: { name: 'Welfare look', question: 'Stores, robbing, beetles, moths, strength?' },
@@ -80,9 +86,7 @@ const WEIGHT: Partial<Record<CheckStatus, number>> = { overdue: 0, due: 1, open:
 export function live(plan: Plan): Check[] {
   return plan.checks
     .filter((c) => WEIGHT[c.status] !== undefined)
-    .sort(
-      (a, b) => (WEIGHT[a.status] ?? 9) - (WEIGHT[b.status] ?? 9) || a.closes.localeCompare(b.closes),
-    )
+    .sort((a, b) => (WEIGHT[a.status] ?? 9) - (WEIGHT[b.status] ?? 9) || a.closes.localeCompare(b.closes))
 }
 
 /** Checks whose window has not opened, the nearest first. */

@@ -1,7 +1,7 @@
 import { Hono } from 'hono'
 import { ColonyPage } from '../../../web/pages/colony.tsx'
-import { colonyIn, unknownColony } from '../errors.tsx'
 import type { Deps, Env } from '../deps.ts'
+import { colonyIn, unknownColony } from '../errors.tsx'
 import { journalLines } from '../journal-lines.ts'
 import { colonyPath, page } from '../respond.tsx'
 

@@ -85,7 +85,13 @@ export function corrections(deps: Deps): Hono<Env> {
   const withdraw = (c: Here, t: Target, typed: Typed, problems: FieldProblem[] = []) =>
     page(
       c,
-      <WithdrawPage frame={c.var.frame} form={{ typed, problems }} entry={t.entry} tag={t.row.tag} path={t.path} />,
+      <WithdrawPage
+        frame={c.var.frame}
+        form={{ typed, problems }}
+        entry={t.entry}
+        tag={t.row.tag}
+        path={t.path}
+      />,
       problems.length === 0 ? 200 : 422,
     )
 

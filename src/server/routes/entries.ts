@@ -15,7 +15,8 @@ export function entries(deps: Deps): Hono<Env> {
     const body = await bodyOf(c)
     if (body === undefined) return refuse(c, 400, 'the body must be JSON: one entry, or a list of entries')
     const list = (Array.isArray(body) ? body : [body]).map((e) => signed(e, signerOf(c)))
-    if (list.length > MOST_AT_ONCE) return refuse(c, 422, `has ${list.length} entries: send at most ${MOST_AT_ONCE}`)
+    if (list.length > MOST_AT_ONCE)
+      return refuse(c, 422, `has ${list.length} entries: send at most ${MOST_AT_ONCE}`)
     const context = { today: c.var.frame.today, recordedAt: deps.clock().toISOString() }
     const result = deps.store.append(list, context)
     c.header('Cache-Control', 'no-store')

@@ -34,11 +34,16 @@ export function settings(deps: Deps): Hono<Env> {
     const temperature = one(typed, 'temperature')
     const weight = one(typed, 'weight')
     const problems: FieldProblem[] = []
-    if (temperature !== 'C' && temperature !== 'F') problems.push({ field: 'temperature', message: 'must be °C or °F' })
+    if (temperature !== 'C' && temperature !== 'F')
+      problems.push({ field: 'temperature', message: 'must be °C or °F' })
     if (weight !== 'kg' && weight !== 'lb') problems.push({ field: 'weight', message: 'must be kg or lb' })
     // The zone is the only one that can be refused by the store; it is written first, so that a refusal writes nothing.
     if (problems.length === 0)
-      problems.push(...kept.set('timeZone', one(typed, 'timeZone') || null).map(({ field, message }) => ({ field, message })))
+      problems.push(
+        ...kept
+          .set('timeZone', one(typed, 'timeZone') || null)
+          .map(({ field, message }) => ({ field, message })),
+      )
     if (problems.length > 0) return show(c, typed, problems)
     kept.set('temperature', temperature as 'C' | 'F')
     kept.set('weight', weight as 'kg' | 'lb')

@@ -31,7 +31,13 @@ interface Due {
 function lineOf(s: ColonySummary): Due[] {
   const toDo = toDoOf(s.plan)
   if (toDo === null) return []
-  return [{ id: s.id, yard: s.yard, line: { tag: s.tag, path: colonyPath(s), stand: s.stand, toDo, entryId: v7() } }]
+  return [
+    {
+      id: s.id,
+      yard: s.yard,
+      line: { tag: s.tag, path: colonyPath(s), stand: s.stand, toDo, entryId: v7() },
+    },
+  ]
 }
 
 /** Yards in order; in each, what is late first, then as one walks. */

@@ -1,6 +1,6 @@
 import { Hono } from 'hono'
 import { v7 } from 'uuid'
-import { type FieldProblem, type Typed } from '../../../web/forms/typed.ts'
+import type { FieldProblem, Typed } from '../../../web/forms/typed.ts'
 import { idField, VISIT_PREFIXES, visitDrafts } from '../../../web/forms/visit.ts'
 import { VisitPage } from '../../../web/pages/visit.tsx'
 import { isQuiet } from '../../../web/words/rules.ts'

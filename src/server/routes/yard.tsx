@@ -1,9 +1,17 @@
 import { Hono } from 'hono'
+import {
+  SHOWS,
+  type Show,
+  SORTS,
+  type Sort,
+  YardPage,
+  type YardProps,
+  type YardRow,
+} from '../../../web/pages/yard.tsx'
 import { ribbonOf } from '../../../web/parts/ribbon/model.ts'
-import { SHOWS, SORTS, type Show, type Sort, YardPage, type YardProps, type YardRow } from '../../../web/pages/yard.tsx'
-import { leftWords, nextWords } from '../../../web/words/lines.ts'
+import { leftWords, toDoOf, waitWords } from '../../../web/words/lines.ts'
 import { live, PHASE_WORDS } from '../../../web/words/rules.ts'
-import { type Phase, PHASES } from '../../recovery/plan-types.ts'
+import { PHASES, type Phase } from '../../recovery/plan-types.ts'
 import type { ColonySummary, Store } from '../../store/index.ts'
 import type { Deps, Env, Here } from '../deps.ts'
 import { colonyPath, page } from '../respond.tsx'
@@ -65,7 +73,9 @@ function choose(store: Store, asked: Asked): ColonySummary[] {
     .filter((s) => asked.phase === '' || s.phase === asked.phase)
   switch (asked.sort) {
     case 'walk':
-      return asked.show === 'in' ? found : found.sort((a, b) => (b.closedOn ?? '9').localeCompare(a.closedOn ?? '9'))
+      return asked.show === 'in'
+        ? found
+        : found.sort((a, b) => (b.closedOn ?? '9').localeCompare(a.closedOn ?? '9'))
     case 'day':
       return found.sort((a, b) => b.day - a.day)
     case 'tag':
@@ -85,7 +95,7 @@ function pressing(s: ColonySummary): string {
 function rowOf(store: Store, s: ColonySummary): YardRow[] {
   const colony = store.colony(s.id)
   if (colony === null) return []
-  const check = s.closedOn === null ? live(s.plan)[0] : undefined
+  const toDo = s.closedOn === null ? toDoOf(s.plan) : null
   return [
     {
       tag: s.tag,
@@ -94,8 +104,8 @@ function rowOf(store: Store, s: ColonySummary): YardRow[] {
       stand: s.stand,
       day: s.day,
       standing: s.outcome === null ? PHASE_WORDS[s.phase] : leftWords(s.outcome),
-      next: nextWords(s.plan),
-      status: check === undefined ? null : (check.status as 'overdue' | 'due' | 'open'),
+      next: toDo?.title ?? waitWords(s.plan),
+      status: toDo === null ? null : (toDo.check?.status ?? 'due'),
       left: s.closedOn,
       ribbon: ribbonOf(colony.history, s.plan),
     },
@@ -104,6 +114,7 @@ function rowOf(store: Store, s: ColonySummary): YardRow[] {
 
 function hrefOf(asked: Asked, n: number): string {
   const query = new URLSearchParams()
-  for (const [key, value] of Object.entries({ ...asked, page: n })) if (value !== '') query.set(key, String(value))
+  for (const [key, value] of Object.entries({ ...asked, page: n }))
+    if (value !== '') query.set(key, String(value))
   return `/yard?${query}`
 }

@@ -12,10 +12,15 @@ export interface EntryFieldsProps {
 export const DayFields = ({ form, frame, label = 'Day' }: EntryFieldsProps & { label?: string }) => (
   <div class="field-row">
     <TextField form={form} name="on" label={label} type="date" max={frame.today} required />
-    <TextField form={form} name="at" label="Time (may stay empty)" type="time" />
+    <TextField form={form} name="at" label="Time, if it matters" type="time" />
   </div>
 )
 
-export const EntryNote = ({ form, prefix = '', label = 'Note', hint }: EntryFieldsProps & { label?: string; hint?: string }) => (
+export const EntryNote = ({
+  form,
+  prefix = '',
+  label = 'Note',
+  hint,
+}: EntryFieldsProps & { label?: string; hint?: string }) => (
   <NoteField form={form} name={`${prefix}note`} label={label} hint={hint} />
 )

@@ -1,7 +1,7 @@
 /** What is done at a box beside looking: cage, ties, mite wash, something given. Used in a visit and in corrections. */
 import { CAGE, GIFT, TIED } from '../../words/choices.ts'
 import { Choices, TextField } from '../field.tsx'
-import { EntryNote, type EntryFieldsProps } from './common.tsx'
+import { type EntryFieldsProps, EntryNote } from './common.tsx'
 
 export const CageFields = (p: EntryFieldsProps & { skippable?: boolean }) => (
   <>
@@ -64,7 +64,14 @@ export const GivenFields = (p: EntryFieldsProps & { skippable?: boolean; donors:
         across={3}
       />
       <div class="field-row">
-        <TextField form={p.form} name={`${at}frames`} label="Frames" hint="of brood or comb" inputmode="decimal" maxlength={8} />
+        <TextField
+          form={p.form}
+          name={`${at}frames`}
+          label="Frames"
+          hint="of brood or comb"
+          inputmode="decimal"
+          maxlength={8}
+        />
         <TextField
           form={p.form}
           name={`${at}donor`}
@@ -86,10 +93,18 @@ export const GivenFields = (p: EntryFieldsProps & { skippable?: boolean; donors:
         across={3}
       />
       <p class="hint">
-        Never introduce a bought queen while a virgin or any queen cell is in the box: look first, and cut the cells out.
+        Never introduce a bought queen while a virgin or any queen cell is in the box: look first, and cut the
+        cells out.
       </p>
       <div class="field-row">
-        <TextField form={p.form} name={`${at}litres`} label="Syrup" unit="litres" inputmode="decimal" maxlength={8} />
+        <TextField
+          form={p.form}
+          name={`${at}litres`}
+          label="Syrup"
+          unit="litres"
+          inputmode="decimal"
+          maxlength={8}
+        />
         <TextField
           form={p.form}
           name={`${at}product`}

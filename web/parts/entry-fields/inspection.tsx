@@ -14,7 +14,7 @@ import {
   TEMPER,
 } from '../../words/choices.ts'
 import { Choices, TextField, Ticks } from '../field.tsx'
-import { EntryNote, type EntryFieldsProps } from './common.tsx'
+import { type EntryFieldsProps, EntryNote } from './common.tsx'
 
 export const InspectionFields = (p: EntryFieldsProps) => (
   <>
@@ -25,7 +25,14 @@ export const InspectionFields = (p: EntryFieldsProps) => (
     <fieldset class="group">
       <legend>The colony</legend>
       <Choices form={p.form} name="stores" label="Stores" choices={STORES} across={4} />
-      <Ticks form={p.form} name="signs" label="Signs of trouble" hint="Tap all you saw." choices={SIGN} across={3} />
+      <Ticks
+        form={p.form}
+        name="signs"
+        label="Signs of trouble"
+        hint="Tap all you saw."
+        choices={SIGN}
+        across={3}
+      />
       <DiseaseCaution />
       <Choices form={p.form} name="temper" label="Temper" choices={TEMPER} across={3} />
       <EntryNote {...p} />
@@ -64,7 +71,7 @@ const Inside = ({ form }: EntryFieldsProps) => (
 
 const DiseaseCaution = () => (
   <p class="hint">
-    Sunken or ropy brood, or a foul smell: close up, do not move or unite this colony, clean tools and gloves, and call
-    the apiary inspector.
+    Sunken or ropy brood, or a foul smell: close up, do not move or unite this colony, clean tools and gloves,
+    and call the apiary inspector.
   </p>
 )

@@ -13,7 +13,7 @@ import {
 } from '../../words/choices.ts'
 import { unitOf } from '../../words/units.ts'
 import { Choices, TextField } from '../field.tsx'
-import { DayFields, EntryNote, type EntryFieldsProps } from './common.tsx'
+import { DayFields, type EntryFieldsProps, EntryNote } from './common.tsx'
 
 export interface IntakeFieldsProps extends EntryFieldsProps {
   yards: string[]
@@ -105,10 +105,23 @@ const QueenAndBrood = ({ form }: IntakeFieldsProps) => (
         ['brood.capped', 'With capped brood'],
       ] as const
     ).map(([name, label]) => (
-      <Choices form={form} name={name} label={label} choices={FRAMES_TAPPED} across={4} other={{ label: 'or type' }} />
+      <Choices
+        form={form}
+        name={name}
+        label={label}
+        choices={FRAMES_TAPPED}
+        across={4}
+        other={{ label: 'or type' }}
+      />
     ))}
     <Choices form={form} name="broodCare" label="How the brood travelled" choices={BROOD_CARE} across={3} />
-    <Choices form={form} name="queenCells" label="Queen cells at the removal" choices={CELLS_AT_REMOVAL} across={4} />
+    <Choices
+      form={form}
+      name="queenCells"
+      label="Queen cells at the removal"
+      choices={CELLS_AT_REMOVAL}
+      across={4}
+    />
   </fieldset>
 )
 

@@ -1,7 +1,7 @@
-/** Moving to another stand, and leaving the yard. */
-import { OUTCOME } from '../../words/choices.ts'
+/** Moving to another stand, leaving the yard, a box that was not reached. */
+import { MISSED, OUTCOME } from '../../words/choices.ts'
 import { Choices, NoteField, TextField } from '../field.tsx'
-import { DayFields, EntryNote, type EntryFieldsProps } from './common.tsx'
+import { DayFields, type EntryFieldsProps, EntryNote } from './common.tsx'
 
 export const MoveFields = (p: EntryFieldsProps & { yards: string[] }) => (
   <>
@@ -18,9 +18,30 @@ export const OutcomeFields = (p: EntryFieldsProps & { others: string[] }) => (
   <>
     <Choices form={p.form} name="what" label="What became of it" choices={OUTCOME} across={2} />
     <DayFields {...p} label="Day it left" />
-    <TextField form={p.form} name="into" label="United into" hint="Tag of the colony that took it in." maxlength={60} list={p.others} />
-    <TextField form={p.form} name="destination" label="Where to" hint="Yard, or who took it." maxlength={200} wide />
-    <TextField form={p.form} name="cause" label="Cause" hint="If it died or left: what you think it was." maxlength={200} wide />
+    <TextField
+      form={p.form}
+      name="into"
+      label="United into"
+      hint="Tag of the colony that took it in."
+      maxlength={60}
+      list={p.others}
+    />
+    <TextField
+      form={p.form}
+      name="destination"
+      label="Where to"
+      hint="Yard, or who took it."
+      maxlength={200}
+      wide
+    />
+    <TextField
+      form={p.form}
+      name="cause"
+      label="Cause"
+      hint="If it died or left: what you think it was."
+      maxlength={200}
+      wide
+    />
     <EntryNote {...p} />
   </>
 )
@@ -29,5 +50,14 @@ export const NoteFields = (p: EntryFieldsProps) => (
   <>
     <NoteField form={p.form} name="text" label="Note" rows={5} />
     <DayFields {...p} />
+  </>
+)
+
+export const MissedFields = (p: EntryFieldsProps) => (
+  <>
+    <Choices form={p.form} name="reason" label="Why not" choices={MISSED} across={3} />
+    <DayFields {...p} label="Day it was not reached" />
+    <TextField form={p.form} name="again" label="Try again on" hint="Empty: the day after." type="date" />
+    <EntryNote {...p} />
   </>
 )

@@ -80,7 +80,10 @@ function lastDay(from: Day, plan: Plan, windows: readonly Check[]): Day {
     ),
   ]
   const wanted = ends.reduce((a, b) => later(a, b), addDays(from, LEAST_DAYS))
-  return later(addDays(plan.asOf, 3), earlier(wanted, later(addDays(from, LEAST_DAYS), addDays(plan.asOf, MOST_AHEAD))))
+  return later(
+    addDays(plan.asOf, 3),
+    earlier(wanted, later(addDays(from, LEAST_DAYS), addDays(plan.asOf, MOST_AHEAD))),
+  )
 }
 
 /** The lane within the strip's days; bands wholly outside are dropped. */
@@ -140,21 +143,40 @@ function queen(history: History, plan: Plan): Lane | null {
   const bands = cages(history, plan.asOf)
   const { emergence, firstEgg } = plan.spans
   if (emergence !== undefined) bands.push(...raised(history, emergence, firstEgg))
-  return { of: 'queen', name: emergence === undefined ? 'Queen in a cage' : 'Queen being raised', bands }
+  return { of: 'queen', name: queenName(plan, emergence), bands }
+}
+
+/** While nobody has seen a cell, a queen being raised is only a hope. */
+function queenName(plan: Plan, emergence: Span | undefined): string {
+  if (emergence === undefined) return 'Queen in a cage'
+  return plan.phase === 'queenless' || plan.phase === 'queen-unknown'
+    ? 'If they raise a queen'
+    : 'Queen being raised'
 }
 
 function raised(history: History, emergence: Span, firstEgg: Span | undefined): Band[] {
   const seen = history.entries.find(
-    (e) => e.kind === 'inspection' && (e.cells === 'open' || e.cells === 'capped') && e.on <= emergence.latest,
+    (e) =>
+      e.kind === 'inspection' && (e.cells === 'open' || e.cells === 'capped') && e.on <= emergence.latest,
   )
   // A queen is in her cell 13 days from hatching; what was seen says that it had begun.
   const begun = seen?.on ?? later(history.removedOn, addDays(emergence.earliest, -10))
   const bands: Band[] = []
   if (begun < emergence.earliest)
-    bands.push({ kind: 'cell', from: begun, to: addDays(emergence.earliest, -1), ...(seen ? {} : { maybe: true }) })
+    bands.push({
+      kind: 'cell',
+      from: begun,
+      to: addDays(emergence.earliest, -1),
+      ...(seen ? {} : { maybe: true }),
+    })
   bands.push({ kind: 'emergence', from: emergence.earliest, to: emergence.latest, likely: emergence.likely })
   if (firstEgg !== undefined && firstEgg.likely > emergence.latest)
-    bands.push({ kind: 'mating', from: addDays(emergence.latest, 1), to: addDays(firstEgg.likely, -1), maybe: true })
+    bands.push({
+      kind: 'mating',
+      from: addDays(emergence.latest, 1),
+      to: addDays(firstEgg.likely, -1),
+      maybe: true,
+    })
   return bands
 }
 
@@ -194,7 +216,13 @@ function newLayer(history: History, plan: Plan, until: Day): Lane | null {
   if (seen === undefined) {
     if (firstEgg === undefined || plan.phase === 'closed') return null
     const bands: Band[] = [
-      { kind: 'first-egg', from: firstEgg.earliest, to: firstEgg.latest, likely: firstEgg.likely, maybe: true },
+      {
+        kind: 'first-egg',
+        from: firstEgg.earliest,
+        to: firstEgg.latest,
+        likely: firstEgg.likely,
+        maybe: true,
+      },
     ]
     return { of: 'new-layer', name: 'First eggs expected', bands }
   }
@@ -203,8 +231,14 @@ function newLayer(history: History, plan: Plan, until: Day): Lane | null {
   const sealed = capped ?? workerBroodProof?.likely ?? addDays(seen.on, WORKER.cap)
   const end = later(until, addDays(sealed, 3))
   const bands: Band[] = [{ kind: 'eggs', from: seen.on, to: earlier(hatched, addDays(sealed, -1)) }]
-  if (addDays(hatched, 1) < sealed) bands.push({ kind: 'open', from: addDays(hatched, 1), to: addDays(sealed, -1) })
-  bands.push({ kind: 'capped', from: sealed, to: end, ...(capped === undefined ? { maybe: true as const } : {}) })
+  if (addDays(hatched, 1) < sealed)
+    bands.push({ kind: 'open', from: addDays(hatched, 1), to: addDays(sealed, -1) })
+  bands.push({
+    kind: 'capped',
+    from: sealed,
+    to: end,
+    ...(capped === undefined ? { maybe: true as const } : {}),
+  })
   return { of: 'new-layer', name, bands: bands.filter((b) => b.from <= b.to) }
 }
 

@@ -61,21 +61,30 @@ export const RibbonStrip = ({ ribbon }: { ribbon: Ribbon }) => {
   const height = lanesEnd + ribbon.windows.length * ROW + (ribbon.windows.length > 0 ? 26 : 10)
   return (
     <figure class="ribbon">
-      <svg width="100%" height={height} role="img" aria-label={`Brood ribbon. ${ribbonWords(ribbon).join(' ')}`}>
+      <svg
+        width="100%"
+        height={height}
+        role="img"
+        aria-label={`Brood ribbon. ${ribbonWords(ribbon).join(' ')}`}
+      >
         <Quiet ribbon={ribbon} s={s} top={22} height={height - 22} letters />
         <Axis ribbon={ribbon} s={s} height={height} />
         {ribbon.lanes.map((lane, i) => (
-          <LaneBars lane={lane} s={s} y={TOP + i * LANE + 17} bar={BAR}>
-            <text class="rb-label" x="3" y={TOP + i * LANE + 12}>
-              {laneLabel(lane, ribbon.today)}
-            </text>
-          </LaneBars>
+          <LaneBars lane={lane} s={s} y={TOP + i * LANE + 17} bar={BAR} />
         ))}
         <Ticks ribbon={ribbon} s={s} y={30} size={5} />
         {ribbon.windows.map((w, i) => (
           <WindowRow w={w} s={s} y={lanesEnd + 16 + i * ROW} ribbon={ribbon} />
         ))}
         <TodayLine ribbon={ribbon} s={s} height={height} letters />
+        {ribbon.lanes.map((lane, i) => (
+          <text class="rb-label" x="3" y={TOP + i * LANE + 12}>
+            {laneLabel(lane, ribbon.today)}
+          </text>
+        ))}
+        {ribbon.windows.map((w, i) => (
+          <WindowName w={w} s={s} y={lanesEnd + 20 + i * ROW} ribbon={ribbon} />
+        ))}
       </svg>
       <figcaption>
         <Legend />
@@ -123,7 +132,12 @@ const Quiet = (p: { ribbon: Ribbon; s: Scale; top: number; height: number; lette
     <>
       <rect class="rb-quiet" {...box} />
       {p.letters && width(p.s, from, to) > 14 ? (
-        <text class="rb-quiet-word" x={pct(p.s.at(from) + width(p.s, from, to) / 2)} y={p.top + p.height - 5} text-anchor="middle">
+        <text
+          class="rb-quiet-word"
+          x={pct(p.s.at(from) + width(p.s, from, to) / 2)}
+          y={p.top + p.height - 5}
+          text-anchor="middle"
+        >
           lid on
         </text>
       ) : null}
@@ -154,12 +168,11 @@ const Axis = ({ ribbon, s, height }: { ribbon: Ribbon; s: Scale; height: number 
   )
 }
 
-const LaneBars = (p: { lane: Lane; s: Scale; y: number; bar: number; children?: unknown }) => {
+const LaneBars = (p: { lane: Lane; s: Scale; y: number; bar: number }) => {
   const last = p.lane.bands.at(-1)
   const fades = (p.lane.of === 'along' || p.lane.of === 'donor') && last !== undefined
   return (
     <g class={`rb-lane rb-of-${p.lane.of}`}>
-      {p.children as never}
       {p.lane.bands.map((b) => (
         <Bar b={b} s={p.s} y={p.y} bar={p.bar} />
       ))}
@@ -188,7 +201,14 @@ const Bar = ({ b, s, y, bar }: { b: Band; s: Scale; y: number; bar: number }) =>
         height={thin && bar > 8 ? bar - 8 : bar}
       />
       {b.likely === undefined ? null : (
-        <svg x={pct(s.at(b.likely) + 50 / s.days)} y={y} overflow="visible" width="1" height={bar}>
+        <svg
+          x={pct(s.at(b.likely) + 50 / s.days)}
+          y={y}
+          overflow="visible"
+          aria-hidden="true"
+          width="1"
+          height={bar}
+        >
           <path class="rb-likely" d={`M0 ${-1}L${bar / 3} ${bar / 2}L0 ${bar + 1}L${-bar / 3} ${bar / 2}Z`} />
         </svg>
       )}
@@ -208,8 +228,18 @@ const Ticks = ({ ribbon, s, y, size }: { ribbon: Ribbon; s: Scale; y: number; si
     {unique(ribbon.ticks)
       .filter((t) => t.on >= ribbon.from && t.on <= ribbon.to)
       .map((t) => (
-        <svg x={pct(s.at(t.on) + 50 / s.days)} y={y} overflow="visible" width="1" height="1">
-          <path class={`rb-tick rb-tick-${t.kind}`} d={TICK_PATH[t.kind](t.kind === 'given' ? size : size - 1)} />
+        <svg
+          x={pct(s.at(t.on) + 50 / s.days)}
+          y={y}
+          overflow="visible"
+          aria-hidden="true"
+          width="1"
+          height="1"
+        >
+          <path
+            class={`rb-tick rb-tick-${t.kind}`}
+            d={TICK_PATH[t.kind](t.kind === 'given' ? size : size - 1)}
+          />
         </svg>
       ))}
   </>
@@ -226,25 +256,62 @@ function unique(ticks: readonly Tick[]): Tick[] {
   return [...best.values()].sort((a, b) => dayNumber(a.on) - dayNumber(b.on))
 }
 
-const WindowRow = ({ w, s, y, ribbon }: { w: Check; s: Scale; y: number; ribbon: Ribbon }) => {
+/** Where a window lies on the strip, in per cent; null when it is not on it. */
+function windowAt(
+  w: Check,
+  s: Scale,
+  ribbon: Ribbon,
+): { from: Day; to: Day; start: number; end: number } | null {
   const from = w.opens < ribbon.from ? ribbon.from : w.opens
   const to = w.closes > ribbon.to ? ribbon.to : w.closes
   if (from > to) return null
-  const start = s.at(from)
-  const end = start + width(s, from, to)
-  const after = end < 58
+  return { from, to, start: s.at(from), end: s.at(from) + width(s, from, to) }
+}
+
+interface WindowProps {
+  w: Check
+  s: Scale
+  y: number
+  ribbon: Ribbon
+}
+
+const WindowRow = ({ w, s, y, ribbon }: WindowProps) => {
+  const at = windowAt(w, s, ribbon)
+  if (at === null) return null
   return (
     <g class={`rb-window rb-window-${w.status}`}>
-      <rect x={pct(start)} width={pct(end - start)} y={y - 5} height="9" />
-      {w.due >= from && w.due <= to ? (
-        <svg x={pct(s.at(w.due) + 50 / s.days)} y={y - 0.5} overflow="visible" width="1" height="1">
+      <rect x={pct(at.start)} width={pct(at.end - at.start)} y={y - 5} height="9" />
+      {w.due >= at.from && w.due <= at.to ? (
+        <svg
+          x={pct(s.at(w.due) + 50 / s.days)}
+          y={y - 0.5}
+          overflow="visible"
+          aria-hidden="true"
+          width="1"
+          height="1"
+        >
           <circle r="3.2" />
         </svg>
       ) : null}
-      <text class="rb-label" x={pct(after ? end : start)} dx={after ? 6 : -6} y={y + 4} text-anchor={after ? 'start' : 'end'}>
-        {RULE_WORDS[w.rule].name}
-      </text>
     </g>
+  )
+}
+
+/** Beside its window, on the side where there is room. */
+const WindowName = ({ w, s, y, ribbon }: WindowProps) => {
+  const at = windowAt(w, s, ribbon)
+  if (at === null) return null
+  const after = at.end < 58
+  return (
+    <text
+      class="rb-label"
+      x={pct(after ? at.end : at.start)}
+      dx={after ? 6 : -6}
+      y={y}
+      text-anchor={after ? 'start' : 'end'}
+    >
+      {RULE_WORDS[w.rule].name}
+    </text>
   )
 }
 
@@ -266,11 +333,12 @@ const TodayLine = (p: { ribbon: Ribbon; s: Scale; height: number; letters?: bool
 }
 
 const LEGEND: { kind: string; word: string }[] = [
-  { kind: 'eggs', word: 'eggs' },
-  { kind: 'open', word: 'open brood' },
-  { kind: 'capped', word: 'capped brood' },
-  { kind: 'emergence', word: 'queen leaves her cell' },
-  { kind: 'first-egg', word: 'first egg expected' },
+  { kind: 'rb-bar rb-eggs', word: 'eggs' },
+  { kind: 'rb-bar rb-open', word: 'open brood' },
+  { kind: 'rb-bar rb-capped', word: 'capped brood' },
+  { kind: 'rb-bar rb-emergence', word: 'a queen leaves her cell' },
+  { kind: 'rb-bar rb-first-egg rb-maybe', word: 'her first egg' },
+  { kind: 'rb-quiet', word: 'lid stays on' },
 ]
 
 const Legend = () => (
@@ -278,7 +346,7 @@ const Legend = () => (
     {LEGEND.map((l) => (
       <li>
         <svg width="26" height="14" aria-hidden="true">
-          <rect class={`rb-bar rb-${l.kind}`} x="0.5" y="0.5" width="25" height="13" />
+          <rect class={l.kind} x="0.5" y="0.5" width="25" height="13" />
         </svg>
         {l.word}
       </li>
@@ -293,7 +361,14 @@ const Legend = () => (
       <svg width="14" height="14" aria-hidden="true">
         <path class="rb-tick rb-tick-lid-on" d="M3 3h8v8H3Z" />
       </svg>
-      lid on
+      looked, lid on
+    </li>
+    <li>
+      <svg class="rb-window" width="26" height="14" aria-hidden="true">
+        <rect x="0.5" y="2.5" width="25" height="9" />
+        <circle cx="13" cy="7" r="3.2" />
+      </svg>
+      days for a check, best day
     </li>
   </ul>
 )

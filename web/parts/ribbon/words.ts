@@ -25,7 +25,8 @@ const list = (parts: string[]): string => parts.join('; ')
 
 /** One sentence a lane, then quiet time, visits and windows. */
 export function ribbonWords(r: Ribbon): string[] {
-  const visits = (kind: string): string => list([...new Set(r.ticks.filter((t) => t.kind === kind).map((t) => dayWords(t.on, r.today)))])
+  const visits = (kind: string): string =>
+    list([...new Set(r.ticks.filter((t) => t.kind === kind).map((t) => dayWords(t.on, r.today)))])
   const lines = r.lanes.map((lane) => `${lane.name}: ${list(lane.bands.map((b) => bandWords(b, r.today)))}.`)
   if (r.quiet !== null) lines.push(`Lid stays on ${fromTo(r.quiet.from, r.quiet.to, r.today)}.`)
   const opened = visits('opened')
@@ -35,7 +36,9 @@ export function ribbonWords(r: Ribbon): string[] {
   const given = visits('given')
   if (given !== '') lines.push(`Something given: ${given}.`)
   for (const w of r.windows)
-    lines.push(`${RULE_WORDS[w.rule].name}: ${fromTo(w.opens, w.closes, r.today)}, ${STATUS_WORDS[w.status]}.`)
+    lines.push(
+      `${RULE_WORDS[w.rule].name}: ${fromTo(w.opens, w.closes, r.today)}, ${STATUS_WORDS[w.status]}.`,
+    )
   if (r.left !== null) lines.push(`Left the yard ${dayWords(r.left, r.today)}.`)
   return lines
 }
