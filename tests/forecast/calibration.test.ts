@@ -9,9 +9,6 @@ const worst = (c: Calibration): number =>
 describe('odds on simulated yards', () => {
   it('of those given about 70 %, 68-72 % are so; every bin holds; far better than base rates', () => {
     const c = calibrate(2000, 11, DEFAULT_RATES, DEFAULT_RATES)
-    console.info(
-      `calibration: ${JSON.stringify(c.atSeventy)}, Brier ${c.brier.toFixed(3)} (base rates ${c.brierOfBaseRates.toFixed(3)}), likeliest right ${(100 * c.right).toFixed(1)} %`,
-    )
     expect(c.atSeventy.n).toBeGreaterThan(1000)
     expect(c.atSeventy.so).toBeGreaterThan(0.68)
     expect(c.atSeventy.so).toBeLessThan(0.72)
