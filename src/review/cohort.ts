@@ -24,15 +24,30 @@ export function staysOf(colonies: readonly ColonyFacts[], asOf: Day): Stays {
   const day = new Int32Array(colonies.length)
   const way = new Int32Array(colonies.length)
   const entry = new Int32Array(colonies.length)
-  const today = dayNumber(asOf)
-  for (const [i, c] of colonies.entries()) {
-    const from = dayNumber(c.intakeOn)
+  const number = remembered(dayNumber)
+  const today = number(asOf)
+  let i = 0
+  for (const c of colonies) {
+    const from = number(c.intakeOn)
     const end = c.outcome !== null && c.outcome.on <= asOf ? c.outcome : null
-    day[i] = (end === null ? today : dayNumber(end.on)) - from
+    day[i] = (end === null ? today : number(end.on)) - from
     way[i] = end === null ? 0 : 1 + (WAYS as readonly string[]).indexOf(end.what)
-    entry[i] = c.followedFrom > c.intakeOn ? dayNumber(c.followedFrom) - from : 0
+    entry[i] = c.followedFrom > c.intakeOn ? number(c.followedFrom) - from : 0
+    i++
   }
   return { day, way, entry }
+}
+
+/** Colonies are many and days are few: each day's number is worked out once. */
+function remembered(numberOf: (day: Day) => number): (day: Day) => number {
+  const known = new Map<Day, number>()
+  return (day) => {
+    const found = known.get(day)
+    if (found !== undefined) return found
+    const number = numberOf(day)
+    known.set(day, number)
+    return number
+  }
 }
 
 /** Colonies taken in by that day. */

@@ -2,7 +2,7 @@
  * A model's columns, centred and scaled so that Newton's steps mean the same in each, and the columns that say nothing
  * new set aside. Coefficients are taken back to the columns' own units afterwards.
  */
-import { independent, type Matrix, zeros } from './matrix.ts'
+import { independent, type Matrix } from './matrix.ts'
 
 export interface Standardised {
   /** The columns kept, by place in the list given. */
@@ -69,12 +69,21 @@ function layOut(
 }
 
 function crossProducts(values: Float64Array, width: number): Matrix {
-  const sums = zeros(width)
-  for (let i = 0; i < values.length; i += width)
-    for (const [j, row] of sums.entries()) {
-      const v = values[i + j] ?? 0
-      if (v !== 0) for (let k = 0; k <= j; k++) row[k] = (row[k] ?? 0) + v * (values[i + k] ?? 0)
+  const packed = new Float64Array((width * (width + 1)) / 2)
+  for (let row = 0; row < values.length; row += width) {
+    let k = 0
+    for (let i = 0; i < width; i++) {
+      const v = values[row + i] as number
+      for (let j = 0; j <= i; j++, k++) packed[k] = (packed[k] as number) + v * (values[row + j] as number)
     }
-  for (const [j, row] of sums.entries()) for (let k = j + 1; k < width; k++) row[k] = sums[k]?.[j] ?? 0
-  return sums
+  }
+  return unpacked(packed, width)
+}
+
+/** A symmetric matrix from its lower triangle, row after row. */
+export function unpacked(packed: Float64Array, width: number): Matrix {
+  const place = (i: number, j: number): number => (i >= j ? (i * (i + 1)) / 2 + j : (j * (j + 1)) / 2 + i)
+  return Array.from({ length: width }, (_, i) =>
+    Float64Array.from({ length: width }, (_, j) => packed[place(i, j)] ?? 0),
+  )
 }

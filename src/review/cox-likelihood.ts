@@ -7,6 +7,7 @@
  * out. Sums over those d sets need only a few sums of powers of f over powers of s, so a day costs the same however many
  * were lost on it.
  */
+import { unpacked } from './columns.ts'
 import { cholesky, inverse, type Matrix } from './matrix.ts'
 import type { Likelihood } from './maximise.ts'
 import type { Order, RiskSets } from './risk-sets.ts'
@@ -38,16 +39,13 @@ function clear(s: Sums): void {
 
 /** Adds a row of weight w (negative: takes it out) to the sums of 1, x and x x'. */
 function addRow(s: Sums, values: Float64Array, row: number, width: number, w: number): void {
+  const { x, xx } = s
   s.one += w
   let k = 0
   for (let i = 0; i < width; i++) {
     const wx = w * (values[row + i] as number)
-    ;(s.x[i] as number) += wx
-    if (wx === 0) {
-      k += i + 1
-      continue
-    }
-    for (let j = 0; j <= i; j++) (s.xx[k++] as number) += wx * (values[row + j] as number)
+    x[i] = (x[i] as number) + wx
+    for (let j = 0; j <= i; j++, k++) xx[k] = (xx[k] as number) + wx * (values[row + j] as number)
   }
 }
 
@@ -162,20 +160,13 @@ export function coxLikelihood(rows: CoxRows, firth: boolean): Likelihood {
       }
     })
     if (!Number.isFinite(value)) return null
-    const information = unpack(packed, width)
+    const information = unpacked(packed, width)
     if (!firth) return { value, score, information }
     const factor = cholesky(information)
     if (factor === null) return null
     addPenalty(score, rows, weight, inverse(factor))
     return { value: value + factor.logDeterminant / 2, score, information }
   }
-}
-
-function unpack(packed: Float64Array, width: number): Matrix {
-  const place = (i: number, j: number): number => (i >= j ? (i * (i + 1)) / 2 + j : (j * (j + 1)) / 2 + i)
-  return Array.from({ length: width }, (_, i) =>
-    Float64Array.from({ length: width }, (_, j) => packed[place(i, j)] ?? 0),
-  )
 }
 
 /**

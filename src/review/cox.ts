@@ -86,11 +86,18 @@ export function cox(
   columns: readonly Column[],
   options: { confidence?: number; method?: CoxFit['method'] } = {},
 ): CoxFit | null {
-  const sets = riskSets(rows)
-  const standard = standardise(columns.map((c) => c.values))
+  // Rows are laid out in the order in which they are walked, so that memory is read straight through.
+  const order = riskSets(rows).leaving.rows
+  const ordered = {
+    day: pick(rows.day, order),
+    lost: pick(rows.lost, order),
+    entry: pick(rows.entry ?? [], order),
+  }
+  const sets = riskSets(ordered)
+  const standard = standardise(columns.map((c) => pick(c.values, order)))
   if (sets.events === 0 || standard.kept.length === 0) return null
   const width = standard.kept.length
-  const coxRows: CoxRows = { sets, lost: rows.lost, values: standard.values, width }
+  const coxRows: CoxRows = { sets, lost: ordered.lost, values: standard.values, width }
   const problem = { rows: coxRows, columns: standard, plain: coxLikelihood(coxRows, false) }
   const start = new Float64Array(width)
   const plain = options.method === 'firth-penalised' ? null : maximise(problem.plain, start)
@@ -101,6 +108,13 @@ export function cox(
   const profiled = (i: number): boolean =>
     standard.rows <= PROFILE_UP_TO && Math.abs(plain?.step[i] ?? 1) > SETTLED
   return described(problem, columns, top, { likelihood, profiled }, options.confidence)
+}
+
+/** The values in that order; 0 where there is none. */
+function pick(values: ArrayLike<number>, order: Int32Array): Float64Array {
+  const picked = new Float64Array(order.length)
+  for (let k = 0; k < order.length; k++) picked[k] = values[order[k] as number] ?? 0
+  return picked
 }
 
 function described(

@@ -14,12 +14,15 @@ interface FactorColumn {
   label: string
   /** What a ratio of 1 compares with: another group, or so much less of a number. */
   against: string
-  valueOf: (c: ColonyFacts) => number
+  /** By colony; NaN where the fact is not recorded. */
+  values: Float64Array
 }
 
 interface Factor {
   name: FactorName
-  recorded: (c: ColonyFacts) => boolean
+  /** How many colonies it is recorded for. */
+  recorded: number
+  /** Empty when it is the same wherever it is recorded. */
   columns: FactorColumn[]
 }
 
@@ -62,11 +65,9 @@ export function goesWithLosing(
   { unitedIsLoss = false, wanted = FACTORS }: { unitedIsLoss?: boolean; wanted?: readonly FactorName[] } = {},
 ): Findings {
   const colonies = knownOn(all, asOf)
-  const modelOf = fitter(colonies, asOf, lossWays(unitedIsLoss))
+  const modelOf = modeller(colonies, asOf, lossWays(unitedIsLoss))
   const factors = factorsIn(colonies).filter((f) => wanted.includes(f.name))
-  const joint = factors.filter(
-    (f) => f.columns.length > 0 && colonies.filter(f.recorded).length >= RECORDED_SHARE * colonies.length,
-  )
+  const joint = factors.filter((f) => f.columns.length > 0 && f.recorded >= RECORDED_SHARE * colonies.length)
   const coefficients = joint.reduce((sum, f) => sum + f.columns.length, 0)
   const together = modelOf(joint, LOSSES_PER_COEFFICIENT * coefficients)
   const alone = factors.filter((f) => together === null || !joint.includes(f))
@@ -80,7 +81,7 @@ export function goesWithLosing(
   if (together !== null) keep(findingsOf(joint, together))
   for (const f of alone) {
     const one = modelOf([f], FEWEST_LOSSES)
-    if (one === null) leftOut.push({ factor: f.name, why: whyNot(f, colonies) })
+    if (one === null) leftOut.push({ factor: f.name, why: whyNot(f) })
     else keep(findingsOf([f], one))
   }
   return { together: together !== null, findings, leftOut }
@@ -88,39 +89,32 @@ export function goesWithLosing(
 
 const SAID_BY_OTHERS = 'no difference of its own among the colonies for which all facts are recorded'
 
-function whyNot(f: Factor, colonies: readonly ColonyFacts[]): string {
-  const recorded = colonies.filter(f.recorded).length
-  if (recorded === 0) return 'not recorded'
+function whyNot(f: Factor): string {
+  if (f.recorded === 0) return 'not recorded'
   if (f.columns.length === 0) return 'the same wherever it is recorded'
-  return `too few losses, or no difference among the ${recorded} colonies for which it is recorded`
+  return `too few losses, or no difference among the ${f.recorded} colonies for which it is recorded`
 }
 
 /** Fits a model to the colonies with all facts recorded; null with fewer losses than asked, or nothing to fit. */
-function fitter(colonies: readonly ColonyFacts[], asOf: Day, ways: readonly number[]) {
+function modeller(colonies: readonly ColonyFacts[], asOf: Day, ways: readonly number[]) {
   const stays = staysOf(colonies, asOf)
+  const lost = Uint8Array.from(stays.way, (w) => (ways.includes(w) ? 1 : 0))
   return (factors: readonly Factor[], fewest: number): CoxFit | null => {
     const columns = factors.flatMap((f) => f.columns)
     if (columns.length === 0) return null
-    const rows = Array.from(colonies.keys()).filter((i) => {
-      const c = colonies[i]
-      return c !== undefined && factors.every((f) => f.recorded(c))
-    })
-    const lost = Uint8Array.from(rows, (i) => (ways.includes(stays.way[i] ?? 0) ? 1 : 0))
-    if (lost.reduce((a, b) => a + b, 0) < fewest) return null
+    const rows: number[] = []
+    let losses = 0
+    for (let i = 0; i < lost.length; i++) {
+      if (columns.some((c) => Number.isNaN(c.values[i]))) continue
+      rows.push(i)
+      losses += lost[i] ?? 0
+    }
+    if (losses < fewest) return null
+    const taken = (values: ArrayLike<number>): ArrayLike<number> =>
+      rows.length === colonies.length ? values : Float64Array.from(rows, (i) => values[i] ?? 0)
     return cox(
-      {
-        day: Int32Array.from(rows, (i) => stays.day[i] ?? 0),
-        lost,
-        entry: Int32Array.from(rows, (i) => stays.entry[i] ?? 0),
-      },
-      columns.map((column): Column => {
-        const values = new Float64Array(rows.length)
-        for (const [k, i] of rows.entries()) {
-          const c = colonies[i]
-          values[k] = c === undefined ? 0 : column.valueOf(c)
-        }
-        return { name: column.label, values }
-      }),
+      { day: taken(stays.day), lost: taken(lost), entry: taken(stays.entry) },
+      columns.map((c): Column => ({ name: c.label, values: taken(c.values) })),
     )
   }
 }
@@ -144,17 +138,28 @@ function findingsOf(factors: readonly Factor[], fit: CoxFit): Finding[] {
   })
 }
 
-/** One column for each group but the first, which the others are compared with. */
-const contrasts = (
+/** A fact that is one of several groups: a column for each but the first, which the others are compared with. */
+function grouped(
+  name: FactorName,
+  colonies: readonly ColonyFacts[],
   groups: readonly string[],
   nameOf: (c: ColonyFacts) => string,
-  label: (g: string) => string,
-): FactorColumn[] =>
-  groups.slice(1).map((g) => ({
+  label: (group: string) => string,
+): Factor {
+  const columns = groups.slice(1).map((g) => ({
     label: label(g),
     against: label(groups[0] ?? ''),
-    valueOf: (c) => (nameOf(c) === g ? 1 : 0),
+    values: new Float64Array(colonies.length),
   }))
+  const column = new Map(groups.slice(1).map((g, j) => [g, columns[j]?.values]))
+  let i = 0
+  for (const c of colonies) {
+    const values = column.get(nameOf(c))
+    if (values !== undefined) values[i] = 1
+    i++
+  }
+  return { name, recorded: colonies.length, columns }
+}
 
 /** Groups by number of colonies, the most first; equal numbers by name. */
 function byNumber(names: readonly string[]): [name: string, count: number][] {
@@ -165,13 +170,13 @@ function byNumber(names: readonly string[]): [name: string, count: number][] {
 
 const OTHER_TYPES = 'other types'
 
-function typeColumns(colonies: readonly ColonyFacts[]): FactorColumn[] {
+function typeFactor(colonies: readonly ColonyFacts[]): Factor {
   const counts = byNumber(colonies.map((c) => c.removalType))
   const own = counts.filter(([, n]) => n >= FEWEST_OF_TYPE).map(([name]) => name)
   const known = new Set(own)
-  const nameOf = (c: ColonyFacts): string => (known.has(c.removalType) ? c.removalType : OTHER_TYPES)
   const groups = own.length < counts.length ? [...own, OTHER_TYPES] : own
-  return contrasts(groups, nameOf, (g) => g)
+  const nameOf = (c: ColonyFacts): string => (known.has(c.removalType) ? c.removalType : OTHER_TYPES)
+  return grouped('type', colonies, groups, nameOf, (g) => g)
 }
 
 const QUEEN_LABELS: Record<ColonyFacts['queen'], string> = {
@@ -181,20 +186,17 @@ const QUEEN_LABELS: Record<ColonyFacts['queen'], string> = {
   lost: 'queen lost',
 }
 
-function queenColumns(colonies: readonly ColonyFacts[]): FactorColumn[] {
+function queenFactor(colonies: readonly ColonyFacts[]): Factor {
   const seen = byNumber(colonies.map((c) => c.queen)).map(([name]) => name)
   const groups = seen.includes('caged') ? ['caged', ...seen.filter((s) => s !== 'caged')] : seen
-  return contrasts(
-    groups,
-    (c) => c.queen,
-    (g) => QUEEN_LABELS[g as ColonyFacts['queen']],
-  )
+  const label = (g: string): string => QUEEN_LABELS[g as ColonyFacts['queen']]
+  return grouped('queen', colonies, groups, (c) => c.queen, label)
 }
 
 /** Ratios for heat are for this many degrees more. */
 export const HEAT_STEP_C = 5
 
-/** A fact with one column, if it varies among the colonies for which it is recorded. */
+/** A fact that is one number, or yes or no; null where it is not recorded. */
 function single(
   name: FactorName,
   colonies: readonly ColonyFacts[],
@@ -202,31 +204,30 @@ function single(
   label: string,
   against: string,
 ): Factor {
-  const values = new Set<number>()
+  const values = new Float64Array(colonies.length)
+  let [i, recorded, least, most] = [0, 0, Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY]
   for (const c of colonies) {
     const value = read(c)
-    if (value !== null) values.add(value)
-    if (values.size > 1) break
+    values[i++] = value ?? Number.NaN
+    if (value === null) continue
+    recorded++
+    if (value < least) least = value
+    if (value > most) most = value
   }
-  return {
-    name,
-    recorded: (c) => read(c) !== null,
-    columns: values.size > 1 ? [{ label, against, valueOf: (c) => read(c) ?? 0 }] : [],
-  }
+  return { name, recorded, columns: most > least ? [{ label, against, values }] : [] }
 }
 
 const yesNo = (said: boolean | null): number | null => (said === null ? null : said ? 1 : 0)
 
 function factorsIn(colonies: readonly ColonyFacts[]): Factor[] {
-  const always = () => true
   const heat = (c: ColonyFacts) => (c.outdoorC === null ? null : c.outdoorC / HEAT_STEP_C)
   const vacuum = (c: ColonyFacts) => yesNo(c.method === null ? null : c.method === 'vacuum')
   const brood = (c: ColonyFacts) => yesNo(c.broodSalvaged)
   const hours = (c: ColonyFacts) => c.hoursOpenToBoxed
   return [
-    { name: 'type', recorded: always, columns: typeColumns(colonies) },
+    typeFactor(colonies),
     single('heat', colonies, heat, `${HEAT_STEP_C} °C warmer`, `${HEAT_STEP_C} °C cooler`),
-    { name: 'queen', recorded: always, columns: queenColumns(colonies) },
+    queenFactor(colonies),
     single('brood', colonies, brood, 'brood came along', 'no brood'),
     single('vacuum', colonies, vacuum, 'vacuum', 'no vacuum'),
     single('hours', colonies, hours, 'an hour longer to box', 'an hour less'),
