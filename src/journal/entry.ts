@@ -70,7 +70,24 @@ export const GIFTS = [
   'combs',
   'bees',
 ] as const
+/** Who found that a suspected brood disease is not there, or no longer. */
+export const CLEARED_BY = ['inspector', 'laboratory', 'own-look'] as const
+/** Sugar to water, by weight. */
+export const SYRUPS = ['1:1', '2:1'] as const
 export const OUTCOMES = ['moved-out', 'united', 'died', 'absconded', 'other'] as const
+
+/** Why a box on the round was not reached. */
+export const MISSED_REASONS = [
+  'rain',
+  'cold',
+  'wind',
+  'heat',
+  'no-time',
+  'no-access',
+  'too-fierce',
+  'not-found',
+  'other',
+] as const
 
 /** What every entry carries. `colony` is the tag or id; `replaces` makes it a correction of that entry. */
 const base = {
@@ -147,6 +164,10 @@ export const given = z.strictObject({
   frames: frames.optional(),
   caged: z.boolean().optional(),
   litres: z.number().min(0).max(100).optional(),
+  /** Of syrup: how strong it was. */
+  syrup: z.enum(SYRUPS).optional(),
+  /** Feed by weight: pollen patties, fondant, dry sugar. */
+  kg: z.number().min(0, 'must not be negative').max(50, 'must be at most 50 kg').optional(),
   product: text(120).optional(),
   cost,
   note,
@@ -169,6 +190,19 @@ export const miteWash = z.strictObject({
   note,
 })
 
+/**
+ * A suspected brood disease is cleared: by the apiary inspector, by a laboratory, or by an own look some time later. A
+ * clean look alone does not say so: somebody has to, and sign it.
+ */
+export const diseaseCleared = z.strictObject({
+  ...base,
+  kind: z.literal('disease-cleared'),
+  clearedBy: z.enum(CLEARED_BY),
+  /** Number of the report or of the sample. */
+  reference: text(120).optional(),
+  note,
+})
+
 export const move = z.strictObject({ ...base, kind: z.literal('move'), yard, stand: stand.optional(), note })
 
 export const outcome = z.strictObject({
@@ -183,6 +217,16 @@ export const outcome = z.strictObject({
 })
 
 export const noteEntry = z.strictObject({ ...base, kind: z.literal('note'), text: text(2000) })
+
+/** On the round, but nobody got to it. Not a visit: it answers nothing and proves nothing, and no window waits for it. */
+export const missedVisit = z.strictObject({
+  ...base,
+  kind: z.literal('missed-visit'),
+  reason: z.enum(MISSED_REASONS),
+  /** The day on which it is to be tried again; the day after when left out. */
+  again: day.optional(),
+  note,
+})
 
 /** Takes an entry back. What it withdraws stays in the journal, struck out. */
 export const withdrawal = z.strictObject({
@@ -199,9 +243,11 @@ export const entry = z.discriminatedUnion('kind', [
   queenCage,
   tiesRemoved,
   miteWash,
+  diseaseCleared,
   move,
   outcome,
   noteEntry,
+  missedVisit,
   withdrawal,
 ])
 
@@ -210,9 +256,11 @@ export type Inspection = z.infer<typeof inspection>
 export type Given = z.infer<typeof given>
 export type QueenCage = z.infer<typeof queenCage>
 export type MiteWash = z.infer<typeof miteWash>
+export type DiseaseCleared = z.infer<typeof diseaseCleared>
 export type Move = z.infer<typeof move>
 export type Outcome = z.infer<typeof outcome>
 export type Note = z.infer<typeof noteEntry>
+export type MissedVisit = z.infer<typeof missedVisit>
 export type Withdrawal = z.infer<typeof withdrawal>
 export type Entry = z.infer<typeof entry>
 /** Hours from opening the cavity to the bees being boxed, wherever it was written. */
@@ -221,4 +269,5 @@ export const hoursOpenToBoxed = (e: Intake): number | undefined =>
 
 export type EntryKind = Entry['kind']
 export type Gift = Given['what']
+export type MissedReason = MissedVisit['reason']
 export const ENTRY_KINDS = entry.options.map((o) => o.shape.kind.value)

@@ -32,8 +32,9 @@ const RANK: Record<EntryKind, number> = {
   'ties-removed': 5,
   given: 6,
   note: 7,
-  outcome: 8,
-  withdrawal: 9,
+  'missed-visit': 8,
+  outcome: 9,
+  withdrawal: 10,
 }
 
 const content = ({ id: _id, ...rest }: Entry): string => JSON.stringify(rest, Object.keys(rest).sort())
@@ -134,6 +135,8 @@ function ownContradictions(e: Entry, say: Say): void {
     for (const field of INSIDE)
       if (e[field] !== undefined && e[field] !== 'none')
         say(e, field, 'cannot be seen with the lid on: say that the box was opened, or leave this out')
+  if (e.kind === 'missed-visit' && e.again !== undefined && e.again <= e.on)
+    say(e, 'again', `${e.again} is not after ${e.on}: say a later day, or leave it out`)
   if (e.kind === 'mite-wash' && e.mites > e.bees)
     say(e, 'mites', `${e.mites} mites on ${e.bees} bees: are the two numbers swapped?`)
 }

@@ -48,6 +48,7 @@ export const ACTION_OF_KIND: Record<EntryKind, Action> = {
   'mite-wash': 'record-visit',
   move: 'record-visit',
   note: 'record-visit',
+  'missed-visit': 'record-visit',
   outcome: 'record-outcome',
   withdrawal: 'correct-own',
 }
