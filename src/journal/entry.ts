@@ -89,6 +89,14 @@ export const MISSED_REASONS = [
   'other',
 ] as const
 
+/** Photos of one entry at most. */
+export const MOST_PHOTOS = 8
+
+/** A photo's name: the SHA-256 of its bytes. The picture itself is a file beside the database. */
+export const photoId = z.string().regex(/^[0-9a-f]{64}$/, 'must be the SHA-256 of a photo')
+/** Pictures taken at the box. They prove nothing to the plan: what they show has to be said. */
+const photos = z.array(photoId).min(1).max(MOST_PHOTOS, `must be at most ${MOST_PHOTOS} photos`).optional()
+
 /** What every entry carries. `colony` is the tag or id; `replaces` makes it a correction of that entry. */
 const base = {
   id: z.uuid(),
@@ -132,6 +140,7 @@ export const intake = z.strictObject({
   tiedComb: z.boolean().optional(),
   temper,
   note,
+  photos,
 })
 
 export const inspection = z.strictObject({
@@ -154,6 +163,7 @@ export const inspection = z.strictObject({
   signs: z.array(z.enum(SIGNS)).max(SIGNS.length).optional(),
   temper,
   note,
+  photos,
 })
 
 export const given = z.strictObject({
@@ -216,7 +226,7 @@ export const outcome = z.strictObject({
   note,
 })
 
-export const noteEntry = z.strictObject({ ...base, kind: z.literal('note'), text: text(2000) })
+export const noteEntry = z.strictObject({ ...base, kind: z.literal('note'), text: text(2000), photos })
 
 /** On the round, but nobody got to it. Not a visit: it answers nothing and proves nothing, and no window waits for it. */
 export const missedVisit = z.strictObject({
