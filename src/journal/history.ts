@@ -28,13 +28,14 @@ const RANK: Record<EntryKind, number> = {
   move: 1,
   'queen-cage': 2,
   inspection: 3,
-  'mite-wash': 4,
-  'ties-removed': 5,
-  given: 6,
-  note: 7,
-  'missed-visit': 8,
-  outcome: 9,
-  withdrawal: 10,
+  'disease-cleared': 4,
+  'mite-wash': 5,
+  'ties-removed': 6,
+  given: 7,
+  note: 8,
+  'missed-visit': 9,
+  outcome: 10,
+  withdrawal: 11,
 }
 
 const content = ({ id: _id, ...rest }: Entry): string => JSON.stringify(rest, Object.keys(rest).sort())

@@ -14,6 +14,7 @@ const KINDS: Record<Entry['kind'], string> = {
   'queen-cage': 'the look at the queen cage',
   'ties-removed': 'the removal of the ties',
   'mite-wash': 'the mite wash',
+  'disease-cleared': 'the clearance of a suspected disease',
   move: 'the move',
   outcome: 'the outcome',
   note: 'the note',

@@ -104,6 +104,8 @@ export const FIELDS: Record<EntryKind, FieldSpec[]> = {
     frames('frames', 'Frames'),
     yesNo('caged', 'Queen'),
     { path: 'litres', as: 'number', label: 'Litres', min: 0, max: 100 },
+    choice('syrup', 'How strong the syrup was'),
+    { path: 'kg', as: 'number', label: 'Weight of feed', quantity: 'weight', min: 0, max: 50 },
     text('product', 'Product'),
     { path: 'cost', as: 'number', label: 'Cost', min: 0, max: 100_000 },
     NOTE,
@@ -113,6 +115,11 @@ export const FIELDS: Record<EntryKind, FieldSpec[]> = {
   'mite-wash': [
     { path: 'bees', as: 'whole', label: 'Bees in the sample', min: 1, max: 5000 },
     { path: 'mites', as: 'whole', label: 'Mites counted', min: 0, max: 5000 },
+    NOTE,
+  ],
+  'disease-cleared': [
+    choice('clearedBy', 'Who found it clear'),
+    text('reference', 'Report or sample number'),
     NOTE,
   ],
   move: [text('yard', 'Yard'), text('stand', 'Stand'), NOTE],

@@ -2,6 +2,7 @@
 import type { StandingEntry } from '../../src/journal/history.ts'
 import { DayFields, type EntryFieldsProps, EntryNote } from '../parts/entry-fields/common.tsx'
 import { CageFields, GivenFields, WashFields } from '../parts/entry-fields/done.tsx'
+import { ClearedFields } from '../parts/entry-fields/health.tsx'
 import { InspectionFields } from '../parts/entry-fields/inspection.tsx'
 import { IntakeFields } from '../parts/entry-fields/intake.tsx'
 import { MissedFields, MoveFields, NoteFields, OutcomeFields } from '../parts/entry-fields/leaving.tsx'
@@ -86,6 +87,13 @@ const Fields = ({ kind, lists, ...p }: EntryFieldsProps & { kind: StandingEntry[
         <>
           <DayFields {...p} />
           <WashFields {...p} />
+        </>
+      )
+    case 'disease-cleared':
+      return (
+        <>
+          <DayFields {...p} label="Day it was found clear" />
+          <ClearedFields {...p} />
         </>
       )
     case 'move':

@@ -1,5 +1,6 @@
 /** The answers people can tap, in the words of a yard. '' is "not looked" or "not known": it is left out of the entry. */
 import {
+  CLEARED_BY,
   GIFTS,
   METHODS,
   MISSED_REASONS,
@@ -7,6 +8,7 @@ import {
   QUEEN_AT_INTAKE,
   REMOVAL_TYPES,
   SIGNS,
+  SYRUPS,
 } from '../../src/journal/entry.ts'
 
 export interface Choice {
@@ -179,6 +181,15 @@ export const GIFT: Choice[] = choices(GIFTS, {
   combs: 'Empty combs',
   bees: 'Bees',
 })
+
+export const SYRUP: Choice[] = [unsaid('Not said'), ...choices(SYRUPS, { '1:1': '1 to 1', '2:1': '2 to 1' })]
+
+const CLEARED_LABELS: Record<(typeof CLEARED_BY)[number], Omit<Choice, 'value'>> = {
+  inspector: { label: 'The apiary inspector' },
+  laboratory: { label: 'A laboratory', hint: 'a sample was sent in' },
+  'own-look': { label: 'Our own later look', hint: 'every brood frame, bees shaken off' },
+}
+export const CLEARED: Choice[] = CLEARED_BY.map((value) => ({ value, ...CLEARED_LABELS[value] }))
 
 export const OUTCOME: Choice[] = choices(OUTCOMES, {
   'moved-out': 'Moved out',

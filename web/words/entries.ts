@@ -7,6 +7,7 @@ import {
   CELLS,
   CELLS_AT_REMOVAL,
   type Choice,
+  CLEARED,
   EGGS,
   GIFT,
   labelIn,
@@ -39,7 +40,7 @@ export function entryWords(e: Entry, units: Units, today: string, withSite = fal
     case 'inspection':
       return { title: e.opened ? 'Opened' : 'Looked from outside, lid on', facts: inspectionFacts(e), note }
     case 'given':
-      return { title: `Given: ${lower(labelIn(GIFT, e.what))}`, facts: givenFacts(e), note }
+      return { title: `Given: ${lower(labelIn(GIFT, e.what))}`, facts: givenFacts(e, units), note }
     case 'queen-cage':
       return { title: `Queen’s cage: ${lower(labelIn(CAGE, e.found))}`, facts: [], note }
     case 'ties-removed':
@@ -48,6 +49,12 @@ export function entryWords(e: Entry, units: Units, today: string, withSite = fal
       return {
         title: 'Mite wash',
         facts: [`${e.mites} mites on ${e.bees} bees`, `${plain((e.mites / e.bees) * 100, 1)} per 100`],
+        note,
+      }
+    case 'disease-cleared':
+      return {
+        title: `Suspected disease cleared: ${lower(labelIn(CLEARED, e.clearedBy))}`,
+        facts: said([['report', e.reference]]),
         note,
       }
     case 'move':
@@ -155,12 +162,14 @@ function signsWords(signs: string[] | undefined): string | undefined {
   return signs.length === 0 ? 'no signs of trouble' : signs.map((s) => lower(labelIn(SIGN, s))).join(', ')
 }
 
-const givenFacts = (e: Of<'given'>): string[] =>
+const givenFacts = (e: Of<'given'>, units: Units): string[] =>
   said([
     ['', e.frames === undefined ? undefined : framesWords(e.frames)],
     ['from', e.donor],
     ['', e.caged === undefined ? undefined : e.caged ? 'in a cage' : 'not caged'],
     ['', e.litres === undefined ? undefined : `${plain(e.litres)} litres`],
+    ['syrup', e.syrup],
+    ['', e.kg === undefined ? undefined : weight(e.kg, units)],
     ['', e.product],
     ['cost', e.cost === undefined ? undefined : plain(e.cost)],
   ])

@@ -1,5 +1,6 @@
 /** What is done at a box beside looking: cage, ties, mite wash, something given. Used in a visit and in corrections. */
-import { CAGE, GIFT, TIED } from '../../words/choices.ts'
+import { CAGE, GIFT, SYRUP, TIED } from '../../words/choices.ts'
+import { unitOf } from '../../words/units.ts'
 import { Choices, TextField } from '../field.tsx'
 import { type EntryFieldsProps, EntryNote } from './common.tsx'
 
@@ -107,6 +108,15 @@ export const GivenFields = (p: EntryFieldsProps & { skippable?: boolean; donors:
         />
         <TextField
           form={p.form}
+          name={`${at}kg`}
+          label="Feed by weight"
+          hint="pollen patty, fondant, sugar"
+          unit={unitOf(p.frame.units, 'weight').symbol}
+          inputmode="decimal"
+          maxlength={8}
+        />
+        <TextField
+          form={p.form}
           name={`${at}product`}
           label="Product"
           hint="Mite treatment: respirator, gloves; the label is the law."
@@ -114,6 +124,13 @@ export const GivenFields = (p: EntryFieldsProps & { skippable?: boolean; donors:
         />
         <TextField form={p.form} name={`${at}cost`} label="Cost" inputmode="decimal" maxlength={10} />
       </div>
+      <Choices
+        form={p.form}
+        name={`${at}syrup`}
+        label="Syrup: sugar to water, by weight"
+        choices={SYRUP}
+        across={3}
+      />
       <EntryNote {...p} />
     </>
   )
