@@ -25,10 +25,11 @@ export interface Incoming {
   recordedBy?: string
 }
 
+/** Where a batch is read and written: SQLite on the server, memory on a phone. */
 export interface AppendParts {
-  connection: Connection
-  journal: Journal
-  projections: Projections
+  connection: Pick<Connection, 'write'>
+  journal: Pick<Journal, 'ofColony' | 'byId' | 'insert'>
+  projections: Pick<Projections, 'put'>
   idsByTag: (tag: string) => string[]
 }
 
@@ -71,7 +72,7 @@ class Batch {
 
   constructor(
     readonly roster: Roster,
-    private readonly journal: Journal,
+    private readonly journal: AppendParts['journal'],
   ) {}
 
   read(e: Entry, place: number, stamp: Incoming | undefined): void {
