@@ -29,7 +29,7 @@ export function adviceOn(s: State, today: Day, quiet: DayRange | null, readiness
   if (s.diseaseLook?.suspected === true)
     return {
       action: 'call-inspector',
-      why: `Brood disease was suspected on ${inWords(s.diseaseLook.on)}: close up, do not move or unite it, take no brood from it, and call the apiary inspector. Local codes decide.`,
+      why: `Brood disease was suspected on ${inWords(s.diseaseLook.suspectedOn ?? s.diseaseLook.on)}${cleanSince(s)}: close up, do not move or unite it, take no brood from it, and call the apiary inspector. Local codes decide.`,
     }
   const actionable = (rule: Rule): Ask | undefined => {
     const ask = s.pending(rule)
@@ -43,6 +43,12 @@ export function adviceOn(s: State, today: Day, quiet: DayRange | null, readiness
     routineAdvice(s, today, quiet, actionable)
   )
 }
+
+/** Said where a later look was clean and the suspicion still stands. */
+const cleanSince = (s: State): string =>
+  s.diseaseLook?.suspectedOn !== undefined && s.diseaseLook.on > s.diseaseLook.suspectedOn
+    ? ', and a clean look since does not clear it'
+    : ''
 
 type Actionable = (rule: Rule) => Ask | undefined
 

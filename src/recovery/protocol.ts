@@ -3,6 +3,7 @@
  * yard may set its own. Biology is not here: published constants live in src/biology.
  */
 import { z } from 'zod'
+import type { Day } from '../days.ts'
 import { RULES, type Rule } from './plan-types.ts'
 
 /** Days after the anchor on which a check opens, is due and closes. */
@@ -47,6 +48,9 @@ const windows = z.strictObject(
   >,
 )
 
+export const MONTHS = ['1', '2', '3', '4', '5', '6', '7', '8', '9', '10', '11', '12'] as const
+export type Month = (typeof MONTHS)[number]
+
 /** What a yard may override; anything left out keeps its default. An unknown field is an error. */
 export const protocolOverrides = z.strictObject({
   /** Days a colony stays at least. Default 30. */
@@ -55,12 +59,24 @@ export const protocolOverrides = z.strictObject({
   minFramesOfBees: z.number().min(0.5).max(20).optional(),
   /** Mites per 100 bees from which a colony is not ready. Default 3 (USDA-ARS: 3 per 100 by wash). */
   miteThreshold: z.number().min(0.1).max(20).optional(),
+  /**
+   * The same by the month of the wash ('1' to '12'), where a yard is stricter or milder in some seasons. A month left out
+   * goes by `miteThreshold`. Sources differ: 1-2 in the dormant season, 2-3 while brood is reared.
+   */
+  miteThresholdByMonth: z.partialRecord(z.enum(MONTHS), z.number().min(0.1).max(20)).optional(),
   /** A mite wash counts this many days. Default 14. */
   miteWashValidDays: z.int().min(1).max(60).optional(),
   /** A disease look counts this many days. Default 7. */
   diseaseLookValidDays: z.int().min(1).max(60).optional(),
   /** Do not cut out above this outdoor temperature, °C. Default 29.4 (85 °F, common practice). */
   heatLimitC: z.number().min(15).max(45).optional(),
+  /** How far a cut may go beyond the sheathing, mm. Default 3.175 (1/8 inch, common practice). */
+  cutMarginMm: z.number().min(0).max(25).optional(),
+  /**
+   * What ends a suspicion of brood disease. Default 'clean-look': a later look without it, for histories from elsewhere.
+   * A yard's own book always asks for 'recorded': somebody says who cleared it (entry kind disease-cleared).
+   */
+  clearance: z.enum(['clean-look', 'recorded']).optional(),
   /** A salvaged queen's cage: window after caging. Default +2/+3/+5. */
   salvagedQueenRelease: windowSchema.optional(),
   windows: windows.optional(),
@@ -71,9 +87,12 @@ export interface Protocol {
   holdDays: number
   minFramesOfBees: number
   miteThreshold: number
+  miteThresholdByMonth: Partial<Record<Month, number>>
   miteWashValidDays: number
   diseaseLookValidDays: number
   heatLimitC: number
+  cutMarginMm: number
+  clearance: 'clean-look' | 'recorded'
   salvagedQueenRelease: Window
   windows: Record<Rule, Window>
 }
@@ -82,9 +101,12 @@ export const DEFAULT_PROTOCOL: Protocol = {
   holdDays: 30,
   minFramesOfBees: 3,
   miteThreshold: 3,
+  miteThresholdByMonth: {},
   miteWashValidDays: 14,
   diseaseLookValidDays: 7,
   heatLimitC: 29.4,
+  cutMarginMm: 3.175,
+  clearance: 'clean-look',
   salvagedQueenRelease: { opens: 2, due: 3, closes: 5 },
   windows: DEFAULT_WINDOWS,
 }
@@ -108,3 +130,11 @@ export function protocolWith(overrides: ProtocolOverrides = {}): Protocol {
     },
   }
 }
+
+/** A yard's own protocol: a suspicion of brood disease holds until its clearance is recorded, whatever else it chose. */
+export const yardProtocol = (overrides: ProtocolOverrides = {}): Protocol =>
+  protocolWith({ ...overrides, clearance: 'recorded' })
+
+/** Mites per 100 bees from which a wash on that day is too many. */
+export const miteThresholdOn = (protocol: Protocol, day: Day): number =>
+  protocol.miteThresholdByMonth[String(Number(day.slice(5, 7))) as Month] ?? protocol.miteThreshold

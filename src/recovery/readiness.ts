@@ -8,6 +8,7 @@ import {
 } from '../biology/queen-rearing.ts'
 import { addDays, type Day, daysBetween, later, type Span } from '../days.ts'
 import type { Readiness, Unmet } from './plan-types.ts'
+import { miteThresholdOn } from './protocol.ts'
 import { expectedFirstEgg, proofFrom } from './spans.ts'
 import type { State } from './state.ts'
 
@@ -102,9 +103,9 @@ function unmetOn(s: State, today: Day, proof: Span | null): Unmet[] {
   if (s.mites === null) need('mites: no mite wash yet', today)
   else if (daysBetween(s.mites.on, today) > p.miteWashValidDays)
     need(`mites: the last mite wash is older than ${p.miteWashValidDays} days`, today)
-  else if (s.mites.per100 >= p.miteThreshold)
+  else if (s.mites.per100 >= miteThresholdOn(p, s.mites.on))
     need(
-      `mites under the threshold of ${p.miteThreshold} per 100 bees (last wash ${s.mites.per100.toFixed(1)}): treat by the label, then wash again`,
+      `mites under the threshold of ${miteThresholdOn(p, s.mites.on)} per 100 bees (last wash ${s.mites.per100.toFixed(1)}): treat by the label, then wash again`,
       later(today, addDays(s.mites.on, REWASH_AFTER)),
     )
   if (s.diseaseLook === null)

@@ -59,7 +59,8 @@ export class State {
   strength: { frames: number; on: Day; counted: boolean } | null = null
   stores: { level: 'low' | 'enough' | 'heavy'; on: Day } | null = null
   mites: { per100: number; on: Day } | null = null
-  diseaseLook: { on: Day; suspected: boolean } | null = null
+  /** Last look for brood disease. `suspectedOn`: the look a suspicion rests on, while it stands. */
+  diseaseLook: { on: Day; suspected: boolean; suspectedOn?: Day } | null = null
   beetles: { on: Day; seen: boolean } | null = null
   /** First look at several eggs a cell that may still be a new queen's doubles. */
   doublesSince: Day | null = null

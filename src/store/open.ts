@@ -2,7 +2,7 @@
 import Database from 'better-sqlite3'
 import type { Day } from '../days.ts'
 import type { Plan } from '../recovery/plan-types.ts'
-import { type Protocol, protocolWith } from '../recovery/protocol.ts'
+import { type Protocol, yardProtocol } from '../recovery/protocol.ts'
 import { append, type Incoming } from './append.ts'
 import { type Connection, connect } from './connection.ts'
 import { fold } from './fold.ts'
@@ -69,7 +69,7 @@ function assemble(connection: Connection): { store: Store; projections: Projecti
   const settings = settingsOf(connection, (key) => {
     if (key === 'protocol') projections.replan()
   })
-  const protocol = (): Protocol => protocolWith(settings.get('protocol'))
+  const protocol = (): Protocol => yardProtocol(settings.get('protocol'))
   const projections = projectionsOf(connection, journal, protocol)
   const inMemory = (id: string, today: Day): ColonySummary | null => {
     const { history } = fold(id, journal.ofColony(id))

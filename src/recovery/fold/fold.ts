@@ -1,6 +1,7 @@
 /** Reads a history in order into a state. One entry, one step; every visit also answers "has anybody looked?" */
 import type { Day } from '../../days.ts'
-import { inWords } from '../../days.ts'
+import { inWords, later } from '../../days.ts'
+import type { DiseaseCleared } from '../../journal/entry.ts'
 import type { History, StandingEntry } from '../../journal/history.ts'
 import type { Protocol } from '../protocol.ts'
 import { State } from '../state.ts'
@@ -48,6 +49,9 @@ function step(s: State, e: StandingEntry): void {
     case 'mite-wash':
       washMites(s, e)
       return
+    case 'disease-cleared':
+      clearDisease(s, e)
+      return
     case 'outcome':
       s.answer(e.on, ...(e.what === 'moved-out' ? (['move-out'] as const) : []))
       if (e.what === 'united') s.answer(e.on, 'unite-or-boost', 'laying-workers')
@@ -56,6 +60,13 @@ function step(s: State, e: StandingEntry): void {
     default:
       return
   }
+}
+
+/** The inspector's word is a look of that day; a laboratory's result is none, and an own look has its own entry. */
+function clearDisease(s: State, e: DiseaseCleared): void {
+  const look = s.diseaseLook
+  if (look === null) return
+  s.diseaseLook = { on: e.clearedBy === 'inspector' ? later(look.on, e.on) : look.on, suspected: false }
 }
 
 function visited(s: State, on: Day): void {

@@ -33,10 +33,21 @@ export function inspect(s: State, look: Inspection): void {
   if (look.stores !== undefined) s.stores = { level: look.stores, on: look.on }
   if (look.signs !== undefined) {
     const suspected = look.signs.includes('brood-disease-suspected')
-    if (look.opened || suspected) s.diseaseLook = { on: look.on, suspected }
+    if (look.opened || suspected) lookForDisease(s, look.on, suspected)
     s.beetles = { on: look.on, seen: look.signs.includes('beetles') }
   }
   if (look.opened) inside(s, look)
+}
+
+/** A clean look ends a suspicion, unless the protocol asks that somebody records who cleared it. */
+function lookForDisease(s: State, on: Day, suspected: boolean): void {
+  const before = s.diseaseLook
+  const held = before?.suspected === true && s.protocol.clearance === 'recorded'
+  s.diseaseLook = suspected
+    ? { on, suspected, suspectedOn: on }
+    : held
+      ? { ...before, on }
+      : { on, suspected: false }
 }
 
 function inside(s: State, look: Inspection): void {
