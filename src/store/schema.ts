@@ -36,6 +36,7 @@ export const entry = sqliteTable(
   },
   (t) => [
     index('entry_by_colony').on(t.colony, t.seq),
+    index('entry_by_day').on(t.onDay, t.kind),
     check('entry_on_day', sql`${t.onDay} GLOB '[12][0-9][0-9][0-9]-[01][0-9]-[0-3][0-9]'`),
     check('entry_payload', sql`json_valid(${t.payload})`),
   ],

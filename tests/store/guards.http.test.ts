@@ -56,6 +56,7 @@ test('every table is STRICT and has the columns drizzle thinks it has', async ()
   const schema = {
     ...(await import('../../src/store/schema.ts')),
     ...(await import('../../src/people/schema.ts')),
+    ...(await import('../../src/exchange/calendar-schema.ts')),
   }
   const { getTableConfig } = await import('drizzle-orm/sqlite-core')
   const { getTableColumns, is, Table } = await import('drizzle-orm')
