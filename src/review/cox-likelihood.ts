@@ -43,7 +43,12 @@ function addRow(s: Sums, values: Float64Array, row: number, width: number, w: nu
   s.one += w
   let k = 0
   for (let i = 0; i < width; i++) {
-    const wx = w * (values[row + i] as number)
+    const v = values[row + i] as number
+    if (v === 0) {
+      k += i + 1
+      continue
+    }
+    const wx = w * v
     x[i] = (x[i] as number) + wx
     for (let j = 0; j <= i; j++, k++) xx[k] = (xx[k] as number) + wx * (values[row + j] as number)
   }
@@ -53,6 +58,17 @@ function addRow(s: Sums, values: Float64Array, row: number, width: number, w: nu
 function addPull(s: Sums, values: Float64Array, row: number, width: number, w: number, q: number): void {
   s.q += w * q
   for (let i = 0; i < width; i++) (s.qx[i] as number) += w * q * (values[row + i] as number)
+}
+
+/** Adds all sums of one set to another. */
+function addSums(to: Sums, from: Sums): void {
+  to.one += from.one
+  to.q += from.q
+  for (let i = 0; i < to.x.length; i++) {
+    to.x[i] = (to.x[i] as number) + (from.x[i] as number)
+    to.qx[i] = (to.qx[i] as number) + (from.qx[i] as number)
+  }
+  for (let k = 0; k < to.xx.length; k++) to.xx[k] = (to.xx[k] as number) + (from.xx[k] as number)
 }
 
 export interface CoxRows {
@@ -66,30 +82,40 @@ export interface CoxRows {
 /** Rows of a day in an order: [from, to). */
 const span = (o: Order, day: number): [number, number] => [o.begin[day + 1] ?? 0, o.begin[day] ?? 0]
 
+/** What a row weighs in the sums, and, for the penalty, its q. */
+interface Weights {
+  weight: Float64Array
+  pull: Float64Array | null
+}
+
 /**
- * Walks the days back from the last, keeping the sums over those at risk, and calls `visit` on each day with a loss.
- * `add` says what a row adds to a set of sums.
+ * Walks the days back from the last, keeping the sums over those at risk, and calls `visit` on each day with a loss:
+ * with the sums over those at risk and over those lost, how many were lost, and where the day's rows lie in the order.
  */
 function walk(
-  { sets, lost }: CoxRows,
+  { sets, lost, values }: CoxRows,
   width: number,
-  add: (s: Sums, row: number, sign: 1 | -1) => void,
+  { weight, pull }: Weights,
   visit: (day: number, atRisk: Sums, gone: Sums, count: number, from: number, to: number) => void,
 ): void {
   const atRisk = sumsOf(width)
   const gone = sumsOf(width)
+  const add = (s: Sums, row: number, sign: 1 | -1): void => {
+    const w = sign * (weight[row] as number)
+    addRow(s, values, row * width, width, w)
+    if (pull !== null) addPull(s, values, row * width, width, w, pull[row] as number)
+  }
   let number = 0
   for (let day = sets.lastDay; day >= 0; day--) {
     const [from, to] = span(sets.leaving, day)
     let count = 0
     for (let k = from; k < to; k++) {
       const row = sets.leaving.rows[k] as number
-      add(atRisk, row, 1)
-      number++
-      if (lost[row] !== 1) continue
-      if (count++ === 0) clear(gone)
-      add(gone, row, 1)
+      if (lost[row] === 1 && count++ === 0) clear(gone)
+      add(lost[row] === 1 ? gone : atRisk, row, 1)
     }
+    if (count > 0) addSums(atRisk, gone)
+    number += to - from
     if (sets.entering !== null && day > 0) {
       const [first, end] = span(sets.entering, day)
       for (let k = first; k < end; k++) add(atRisk, sets.entering.rows[k] as number, -1)
@@ -134,9 +160,7 @@ export function coxLikelihood(rows: CoxRows, firth: boolean): Likelihood {
     const score = new Float64Array(width)
     const packed = new Float64Array((width * (width + 1)) / 2)
     let value = 0
-    const add = (s: Sums, row: number, sign: 1 | -1) =>
-      addRow(s, values, row * width, width, sign * (weight[row] as number))
-    walk(rows, width, add, (_day, atRisk, gone, d, from, to) => {
+    walk(rows, width, { weight, pull: null }, (_day, atRisk, gone, d, from, to) => {
       const e = efron(atRisk.one, gone.one, d)
       value -= e.log
       for (let k = from; k < to; k++) {
@@ -176,12 +200,7 @@ export function coxLikelihood(rows: CoxRows, firth: boolean): Likelihood {
 function addPenalty(score: Float64Array, rows: CoxRows, weight: Float64Array, v: Matrix): void {
   const { width, values } = rows
   const pull = Float64Array.from(weight, (_, i) => quadratic(v, values, i * width, width))
-  const add = (s: Sums, row: number, sign: 1 | -1) => {
-    const w = sign * (weight[row] as number)
-    addRow(s, values, row * width, width, w)
-    addPull(s, values, row * width, width, w, pull[row] as number)
-  }
-  walk(rows, width, add, (_day, atRisk, gone, d) => {
+  walk(rows, width, { weight, pull }, (_day, atRisk, gone, d) => {
     for (let r = 0; r < d; r++) {
       const f = r / d
       const s = atRisk.one - f * gone.one
@@ -214,11 +233,13 @@ function quadratic(v: Matrix, values: Float64Array, row: number, width: number):
 export function baselineHazard(rows: CoxRows, beta: Float64Array): { day: number; hazard: number }[] {
   const { width, values } = rows
   const out: { day: number; hazard: number }[] = []
-  const add = (s: Sums, row: number, sign: 1 | -1) => {
+  const weight = Float64Array.from({ length: rows.lost.length }, (_, row) => {
     let eta = 0
     for (let j = 0; j < width; j++) eta += (values[row * width + j] ?? 0) * (beta[j] ?? 0)
-    s.one += sign * Math.exp(eta)
-  }
-  walk(rows, 0, add, (day, atRisk, gone, d) => out.push({ day, hazard: efron(atRisk.one, gone.one, d).s1 }))
+    return Math.exp(eta)
+  })
+  walk(rows, 0, { weight, pull: null }, (day, atRisk, gone, d) =>
+    out.push({ day, hazard: efron(atRisk.one, gone.one, d).s1 }),
+  )
   return out.reverse()
 }
