@@ -30,10 +30,10 @@ export function submit(deps: Deps, today: Day, by: string, sent: readonly Sent[]
     by,
     ...(replaces === undefined ? {} : { replaces }),
   }))
-  const problems = unique([
-    ...sent.flatMap((s) => s.draft.problems),
-    ...raw.flatMap((r, i) => schemaProblems(r, sent[i])),
-  ])
+  const problems = inFormOrder(
+    unique([...sent.flatMap((s) => s.draft.problems), ...raw.flatMap((r, i) => schemaProblems(r, sent[i]))]),
+    sent,
+  )
   if (problems.length > 0) return { ok: false, problems }
   const result = deps.store.append(raw, { today, recordedAt: deps.clock().toISOString(), recordedBy: by })
   if (result.ok) return { ok: true, ids: sent.map((s) => s.id) }
@@ -53,6 +53,13 @@ function schemaProblems(raw: Record<string, unknown>, sent: Sent | undefined): F
     : [...left, ...problemsOf(name.error, sent.colony).map((p) => ({ ...p, field: 'colony' }))]
 }
 
+/** As the fields stand in the form, so that the summary can be walked down. */
+function inFormOrder(problems: FieldProblem[], sent: readonly Sent[]): FieldProblem[] {
+  const names = sent.flatMap(({ draft }) => FIELDS[draft.kind].map((f) => draft.prefix + f.path))
+  const order = ['', 'colony', 'on', 'at', ...names, 'by']
+  return problems.sort((a, b) => order.indexOf(a.field) - order.indexOf(b.field))
+}
+
 const FIRST_OF: Record<string, string> = { brood: 'brood.eggs', bees: 'bees.frames' }
 
 /** The form's field for a problem of an entry's field; '' when the form has none. */
@@ -66,9 +73,14 @@ function beside(p: Problem, sent: Sent | undefined): FieldProblem {
   if (sent === undefined) return { field: '', message: asSentence(p) }
   if (p.field === 'colony' && sent.draft.kind === 'intake') return { field: 'colony', message: p.message }
   const path = FIRST_OF[p.field] ?? p.field.replace(/\.\d+$/, '')
-  return FIELDS[sent.draft.kind].some((f) => f.path === path)
-    ? { field: sent.draft.prefix + path, message: p.message }
-    : { field: '', message: asSentence(p) }
+  const field = FIELDS[sent.draft.kind].find((f) => f.path === path)
+  if (field === undefined) return { field: '', message: asSentence(p) }
+  // The schema lists the words it takes; on a form they are there to be tapped.
+  const untapped = field.as !== 'text' && p.message.startsWith('is missing')
+  return {
+    field: sent.draft.prefix + path,
+    message: untapped ? 'is missing: tap one of the answers' : p.message,
+  }
 }
 
 const asSentence = (p: Problem): string =>

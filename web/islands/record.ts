@@ -26,14 +26,17 @@ function start(): void {
   const form = document.getElementById('entry-form')
   const panel = document.getElementById('live')
   const text = document.getElementById('live-text')
-  if (!data || !(form instanceof HTMLFormElement) || panel === null || text === null) return
+  const action = document.getElementById('live-do')
+  if (!data || !(form instanceof HTMLFormElement) || !panel || !text || !action) return
   const live = JSON.parse(data) as LiveData
   const before = planWith(live, [])
   if (before === null) return
   const show = (): void => {
     const tapped = tappedEntries(form, live)
     const after = planWith(live, tapped)
-    if (after !== null) text.replaceChildren(...said(tapped, before, after))
+    if (after === null) return
+    action.textContent = ACTION_WORDS[after.advice.action]
+    text.replaceChildren(...said(tapped, before, after))
   }
   form.addEventListener('input', show)
   panel.hidden = false
@@ -70,11 +73,9 @@ function said(tapped: Entry[], before: Plan, after: Plan): Node[] {
   const look = tapped.find((e): e is Inspection => e.kind === 'inspection') ?? null
   const lines = proves(look, before, after)
   return [
+    paragraph(after.advice.why),
     heading('What this proves'),
     lines.length === 0 ? paragraph('Nothing new so far. Tap what you see.') : list(lines),
-    heading('Do this now'),
-    strong(ACTION_WORDS[after.advice.action]),
-    paragraph(after.advice.why),
   ]
 }
 
@@ -88,13 +89,6 @@ function paragraph(words: string): HTMLElement {
   const p = document.createElement('p')
   p.textContent = words
   return p
-}
-
-function strong(words: string): HTMLElement {
-  const s = document.createElement('strong')
-  s.className = 'live-do'
-  s.textContent = words
-  return s
 }
 
 function list(lines: string[]): HTMLElement {

@@ -1,6 +1,6 @@
 /** Correcting an entry: its own form, filled in. Taking one back: a reason. */
 import type { StandingEntry } from '../../src/journal/history.ts'
-import { DayFields, type EntryFieldsProps, EntryNote } from '../parts/entry-fields/common.tsx'
+import { DayAndTime, type EntryFieldsProps, EntryNote } from '../parts/entry-fields/common.tsx'
 import { CageFields, GivenFields, WashFields } from '../parts/entry-fields/done.tsx'
 import { ClearedFields } from '../parts/entry-fields/health.tsx'
 import { InspectionFields } from '../parts/entry-fields/inspection.tsx'
@@ -57,42 +57,42 @@ const Fields = ({ kind, lists, ...p }: EntryFieldsProps & { kind: StandingEntry[
     case 'inspection':
       return (
         <>
-          <DayFields {...p} label="Day of the visit" />
+          <DayAndTime {...p} label="Day of the visit" />
           <InspectionFields {...p} />
         </>
       )
     case 'given':
       return (
         <>
-          <DayFields {...p} />
+          <DayAndTime {...p} />
           <GivenFields {...p} donors={lists.tags} />
         </>
       )
     case 'queen-cage':
       return (
         <>
-          <DayFields {...p} />
+          <DayAndTime {...p} />
           <CageFields {...p} />
         </>
       )
     case 'ties-removed':
       return (
         <>
-          <DayFields {...p} />
+          <DayAndTime {...p} />
           <EntryNote {...p} />
         </>
       )
     case 'mite-wash':
       return (
         <>
-          <DayFields {...p} />
+          <DayAndTime {...p} />
           <WashFields {...p} />
         </>
       )
     case 'disease-cleared':
       return (
         <>
-          <DayFields {...p} label="Day it was found clear" />
+          <DayAndTime {...p} label="Day it was found clear" />
           <ClearedFields {...p} />
         </>
       )

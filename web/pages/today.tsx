@@ -1,5 +1,6 @@
 /** Today: what to do now, by yard, in the order one walks; then what can wait, and until when. */
 import type { Day } from '../../src/days.ts'
+import type { Check } from '../../src/recovery/plan-types.ts'
 import { type Frame, Layout } from '../parts/layout.tsx'
 import { Mark } from '../parts/mark.tsx'
 import { dayAndDistance, windowWords } from '../words/dates.ts'
@@ -84,7 +85,7 @@ const Line = ({ line, frame }: { line: TodayLine; frame: Frame }) => {
           {toDo.lidOn ? <Mark shape="lid" /> : null}
         </p>
         <p class="line-why">{toDo.why}</p>
-        <Also toDo={toDo} today={frame.today} />
+        <Also also={toDo.also} />
         <div class="buttons">
           <Record line={line} frame={frame} />
         </div>
@@ -96,7 +97,7 @@ const Line = ({ line, frame }: { line: TodayLine; frame: Frame }) => {
 /** Buttons to write it down right here. What is merely possible today is not shouted. */
 const Record = ({ line, frame }: { line: TodayLine; frame: Frame }) => {
   const { toDo, path, tag, entryId } = line
-  const oneTap = toDo.lidOn && frame.signer !== null
+  const oneTap = toDo.lidOn
   const main = toDo.check?.status === 'open' ? 'button' : 'button button-do'
   return (
     <>
@@ -116,20 +117,18 @@ const Record = ({ line, frame }: { line: TodayLine; frame: Frame }) => {
   )
 }
 
-const Also = ({ toDo, today }: { toDo: ToDo; today: Day }) =>
-  toDo.also.length === 0 ? null : (
+const Also = ({ also }: { also: Check[] }) =>
+  also.length === 0 ? null : (
     <p class="line-also">
       On the same visit:{' '}
-      {toDo.also.map((c, i) => (
-        <>
-          {i === 0 ? '' : '; '}
-          {RULE_WORDS[c.rule].name.toLowerCase()} ({c.status === 'overdue' ? 'late, ' : ''}
-          {windowWords(c, today)})
-        </>
-      ))}
+      {also
+        .map((c) => `${lowerFirst(RULE_WORDS[c.rule].name)}${c.status === 'overdue' ? ' (late)' : ''}`)
+        .join('; ')}
       .
     </p>
   )
+
+const lowerFirst = (s: string): string => s.charAt(0).toLowerCase() + s.slice(1)
 
 const CanWait = ({ waiting, frame }: TodayProps) =>
   waiting.length === 0 ? null : (

@@ -4,8 +4,8 @@ import type { ColonySummary } from '../../src/store/index.ts'
 import { anyTyped } from '../forms/typed.ts'
 import { CAGE, GIFT_SLOTS, idField, TIES, VISIT_PREFIXES, visitLabel, WASH } from '../forms/visit.ts'
 import { VisitCautions } from '../parts/cautions.tsx'
-import { DayFields } from '../parts/entry-fields/common.tsx'
-import { CageFields, GivenFields, TiesFields, WashFields } from '../parts/entry-fields/done.tsx'
+import { DayAndTime } from '../parts/entry-fields/common.tsx'
+import { CageFields, GivenFields, TiesField, WashFields } from '../parts/entry-fields/done.tsx'
 import { InspectionFields } from '../parts/entry-fields/inspection.tsx'
 import type { FormState } from '../parts/field.tsx'
 import { FormPage } from '../parts/form-page.tsx'
@@ -41,7 +41,7 @@ export const VisitPage = (p: VisitProps) => {
       intro={<Before plan={plan} />}
       beside={<LivePanel data={p.liveData} />}
     >
-      <DayFields form={p.form} frame={p.frame} label="Day of the visit" />
+      <DayAndTime form={p.form} frame={p.frame} label="Day of the visit" />
       <InspectionFields form={p.form} frame={p.frame} />
       <AlsoDone {...p} />
       <VisitCautions />
@@ -73,37 +73,36 @@ const Before = ({ plan }: { plan: Plan }) => {
 
 const AlsoDone = ({ form, frame, summary, donors }: VisitProps) => {
   const rules = new Set(live(summary.plan).map((c) => c.rule))
-  const bad = (prefix: string): boolean => form.problems.some((x) => x.field.startsWith(prefix))
-  const shown = (prefix: string, asked: boolean): boolean =>
-    asked || anyTyped(form.typed, prefix) || bad(prefix)
+  const filled = (prefix: string): boolean =>
+    anyTyped(form.typed, prefix) || form.problems.some((x) => x.field.startsWith(prefix))
+  const [first, ...more] = GIFT_SLOTS
   return (
     <fieldset class="group">
       <legend>Also done on this visit</legend>
       <details
         class="also"
-        open={shown(CAGE, rules.has('queen-release') || summary.phase === 'awaiting-release')}
+        open={filled(CAGE) || rules.has('queen-release') || summary.phase === 'awaiting-release'}
       >
         <summary>Looked to a queen’s cage</summary>
-        <CageFields form={form} frame={frame} prefix={CAGE} skippable />
+        <CageFields form={form} frame={frame} prefix={CAGE} visit />
       </details>
-      {GIFT_SLOTS.map((slot, i) => (
-        <details
-          class="also"
-          open={shown(slot, i === 0 && (rules.has('egg-frame') || rules.has('buy-queen')))}
-        >
-          <summary>
-            {i === 0 ? 'Gave frames, a queen, feed or treatment' : `Gave something else (${i + 1})`}
-          </summary>
-          <GivenFields form={form} frame={frame} prefix={slot} donors={donors} skippable />
-        </details>
-      ))}
-      <details class="also" open={shown(TIES, rules.has('comb-ties'))}>
+      <details class="also" open={filled(first) || rules.has('egg-frame') || rules.has('buy-queen')}>
+        <summary>Gave frames, a queen, feed or treatment</summary>
+        <GivenFields form={form} frame={frame} prefix={first} donors={donors} visit />
+        {more.map((slot) => (
+          <details class="also" open={filled(slot)}>
+            <summary>and something else</summary>
+            <GivenFields form={form} frame={frame} prefix={slot} donors={donors} visit />
+          </details>
+        ))}
+      </details>
+      <details class="also" open={filled(TIES) || rules.has('comb-ties')}>
         <summary>Took the comb ties off</summary>
-        <TiesFields form={form} frame={frame} prefix={TIES} />
+        <TiesField form={form} frame={frame} prefix={TIES} />
       </details>
-      <details class="also" open={shown(WASH, rules.has('mite-wash'))}>
+      <details class="also" open={filled(WASH) || rules.has('mite-wash')}>
         <summary>Mite wash</summary>
-        <WashFields form={form} frame={frame} prefix={WASH} />
+        <WashFields form={form} frame={frame} prefix={WASH} visit />
       </details>
     </fieldset>
   )

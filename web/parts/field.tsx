@@ -27,7 +27,14 @@ const describedBy = (form: FormState, name: string, hint?: Child): { 'aria-descr
 const invalid = (form: FormState, name: string): { 'aria-invalid'?: 'true' } =>
   problemsAt(form, name).length > 0 ? { 'aria-invalid': 'true' } : {}
 
-const Beside = ({ form, name, hint }: { form: FormState; name: string; hint?: Child }) => (
+interface FieldProps {
+  form: FormState
+  name: string
+  label: string
+  hint?: Child
+}
+
+const Beside = ({ form, name, label, hint }: FieldProps) => (
   <>
     {hint === undefined ? null : (
       <p class="hint" id={`${idOf(name)}-hint`}>
@@ -37,19 +44,12 @@ const Beside = ({ form, name, hint }: { form: FormState; name: string; hint?: Ch
     {problemsAt(form, name).length === 0 ? null : (
       <p class="problem" id={`${idOf(name)}-problem`}>
         {problemsAt(form, name)
-          .map((p) => p.message)
+          .map((p) => `${sentenceOf(label, p.message)}.`)
           .join(' ')}
       </p>
     )}
   </>
 )
-
-interface FieldProps {
-  form: FormState
-  name: string
-  label: string
-  hint?: Child
-}
 
 interface TextProps extends FieldProps {
   type?: 'text' | 'date' | 'time'
@@ -67,7 +67,7 @@ interface TextProps extends FieldProps {
 export const TextField = (p: TextProps) => (
   <div class={`field${problemsAt(p.form, p.name).length > 0 ? ' has-problem' : ''}`}>
     <label for={idOf(p.name)}>{p.label}</label>
-    <Beside form={p.form} name={p.name} hint={p.hint} />
+    <Beside form={p.form} name={p.name} label={p.label} hint={p.hint} />
     <span class="control">
       <input
         id={idOf(p.name)}
@@ -99,7 +99,7 @@ export const TextField = (p: TextProps) => (
 export const NoteField = (p: FieldProps & { maxlength?: number; rows?: number }) => (
   <div class={`field${problemsAt(p.form, p.name).length > 0 ? ' has-problem' : ''}`}>
     <label for={idOf(p.name)}>{p.label}</label>
-    <Beside form={p.form} name={p.name} hint={p.hint} />
+    <Beside form={p.form} name={p.name} label={p.label} hint={p.hint} />
     <textarea
       id={idOf(p.name)}
       name={p.name}
@@ -136,7 +136,7 @@ export const Choices = (p: ChoicesProps) => {
       {...describedBy(p.form, p.name, p.hint)}
     >
       <legend>{p.label}</legend>
-      <Beside form={p.form} name={p.name} hint={p.hint} />
+      <Beside form={p.form} name={p.name} label={p.label} hint={p.hint} />
       <div class={`taps taps-${p.across ?? 4}`}>
         {p.choices.map((c) => (
           <label class={c.value === '' ? 'tap tap-unsaid' : 'tap'}>
@@ -147,32 +147,32 @@ export const Choices = (p: ChoicesProps) => {
             </span>
           </label>
         ))}
+        {p.other === undefined ? null : (
+          <OtherAnswer form={p.form} name={p.name} other={p.other} kept={known ? '' : tapped} />
+        )}
       </div>
-      {p.other === undefined ? null : (
-        <OtherAnswer form={p.form} name={p.name} other={p.other} kept={known ? '' : tapped} />
-      )}
     </fieldset>
   )
 }
 
+/** A cell among the answers to type in: what cannot be tapped. */
 const OtherAnswer = (p: {
   form: FormState
   name: string
   other: NonNullable<ChoicesProps['other']>
   kept: string
 }) => (
-  <label class="other">
-    <span>{p.other.label}</span>
-    <input
-      name={typedTwin(p.name)}
-      type="text"
-      inputmode={p.other.inputmode ?? 'decimal'}
-      maxlength={p.other.maxlength ?? 8}
-      autocomplete="off"
-      class={p.other.inputmode === 'text' ? 'wide' : undefined}
-      value={one(p.form.typed, typedTwin(p.name)) || p.kept}
-    />
-  </label>
+  <input
+    class="other"
+    name={typedTwin(p.name)}
+    type="text"
+    inputmode={p.other.inputmode ?? 'decimal'}
+    maxlength={p.other.maxlength ?? 8}
+    autocomplete="off"
+    aria-label={p.other.label}
+    placeholder={p.other.label}
+    value={one(p.form.typed, typedTwin(p.name)) || p.kept}
+  />
 )
 
 /** Any number of answers. */
@@ -181,7 +181,7 @@ export const Ticks = (p: FieldProps & { choices: Choice[]; across?: 2 | 3 | 4 })
   return (
     <fieldset class="field choices" id={idOf(p.name)} {...describedBy(p.form, p.name, p.hint)}>
       <legend>{p.label}</legend>
-      <Beside form={p.form} name={p.name} hint={p.hint} />
+      <Beside form={p.form} name={p.name} label={p.label} hint={p.hint} />
       <div class={`taps taps-${p.across ?? 2}`}>
         {p.choices.map((c) => (
           <label class="tap">
@@ -194,11 +194,24 @@ export const Ticks = (p: FieldProps & { choices: Choice[]; across?: 2 | 3 | 4 })
   )
 }
 
+interface SummaryProps {
+  form: FormState
+  labels: (field: string) => string
+  heading?: string
+  /** What to do about it; null: nothing more to say. */
+  ending?: string | null
+}
+
 /** What is wrong, on top of the form, each line leading to its field. */
-export const ProblemSummary = ({ form, labels }: { form: FormState; labels: (field: string) => string }) =>
+export const ProblemSummary = ({
+  form,
+  labels,
+  heading = 'Nothing was saved yet',
+  ending = 'What you typed is still here. Mend it and save again.',
+}: SummaryProps) =>
   form.problems.length === 0 ? null : (
     <div class="notice notice-late" role="alert" tabindex={-1} id="problems">
-      <h2>Nothing was saved yet</h2>
+      <h2>{heading}</h2>
       <ul class="problem-list">
         {form.problems.map((p) => (
           <li>
@@ -210,7 +223,7 @@ export const ProblemSummary = ({ form, labels }: { form: FormState; labels: (fie
           </li>
         ))}
       </ul>
-      <p>What you typed is still here. Mend it and save again.</p>
+      {ending === null ? null : <p>{ending}</p>}
     </div>
   )
 

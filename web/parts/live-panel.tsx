@@ -3,8 +3,13 @@ import { raw } from 'hono/html'
 
 /** `data` is JSON; every "<" in it is escaped, so that nothing in it can end the block. */
 export const LivePanel = ({ data }: { data: string }) => (
-  <aside class="live" id="live" aria-live="polite" aria-label="What this proves" hidden>
-    <div class="live-in" id="live-text" />
+  <aside class="live" id="live" aria-live="polite" aria-label="What this proves, and what to do now" hidden>
+    <details open>
+      <summary>
+        <span>Do this now:</span> <strong id="live-do" />
+      </summary>
+      <div class="live-in" id="live-text" />
+    </details>
     <script type="application/json" id="live-data">
       {raw(data.replaceAll('<', '\\u003c'))}
     </script>

@@ -221,7 +221,6 @@ export const FRAMES_TAPPED: Choice[] = [
   { value: '1', label: '1' },
   { value: '2', label: '2' },
   { value: '3', label: '3' },
-  { value: '4', label: '4' },
 ]
 
 /** Frames covered with bees: more than brood. */
@@ -233,7 +232,6 @@ export const BEES_TAPPED: Choice[] = [
   { value: '4', label: '4' },
   { value: '5', label: '5' },
   { value: '6', label: '6' },
-  { value: '8', label: '8' },
 ]
 
 /** The label of a value among choices; the value itself when it is not one of them. */

@@ -29,6 +29,11 @@ export const spanWords = (s: Span, today: Day): string =>
     ? dayWords(s.likely, today)
     : `likely ${dayWords(s.likely, today)} (${fromTo(s.earliest, s.latest, today)})`
 
+const pastDays = (day: Day, today: Day): string => {
+  const n = daysBetween(day, today)
+  return n === 1 ? '1 day' : `${n} days`
+}
+
 /** A check's window in words as of `today`: when, and how long it is still good or how late it is. */
 export function windowWords(
   check: Pick<Check, 'opens' | 'due' | 'closes' | 'status' | 'answeredOn'>,
@@ -40,7 +45,7 @@ export function windowWords(
     case 'void':
       return `was ${fromTo(check.opens, check.closes, today)}`
     case 'overdue':
-      return `last day was ${dayWords(check.closes, today)}, ${fromToday(check.closes, today)}`
+      return `${pastDays(check.closes, today)}, last day ${dayWords(check.closes, today)}`
     case 'due':
       return check.closes === today
         ? 'today is the last day'

@@ -1,4 +1,5 @@
-/** The day of an entry, and its time where somebody cares to note it. */
+/** The day of an entry, and its time where somebody may care to note it. */
+import { one } from '../../forms/typed.ts'
 import { type FormState, NoteField, TextField } from '../field.tsx'
 import type { Frame } from '../layout.tsx'
 
@@ -9,18 +10,23 @@ export interface EntryFieldsProps {
   prefix?: string
 }
 
-export const DayFields = ({ form, frame, label = 'Day' }: EntryFieldsProps & { label?: string }) => (
+type DayProps = EntryFieldsProps & { label?: string }
+
+/** The day alone; a time noted before is kept. */
+export const DayField = ({ form, frame, label = 'Day' }: DayProps) => (
+  <>
+    <TextField form={form} name="on" label={label} type="date" max={frame.today} required />
+    {one(form.typed, 'at') === '' ? null : <input type="hidden" name="at" value={one(form.typed, 'at')} />}
+  </>
+)
+
+export const DayAndTime = ({ form, frame, label = 'Day' }: DayProps) => (
   <div class="field-row">
     <TextField form={form} name="on" label={label} type="date" max={frame.today} required />
-    <TextField form={form} name="at" label="Time, if it matters" type="time" />
+    <TextField form={form} name="at" label="Time (optional)" type="time" />
   </div>
 )
 
-export const EntryNote = ({
-  form,
-  prefix = '',
-  label = 'Note',
-  hint,
-}: EntryFieldsProps & { label?: string; hint?: string }) => (
-  <NoteField form={form} name={`${prefix}note`} label={label} hint={hint} />
+export const EntryNote = ({ form, prefix = '', label = 'Note' }: EntryFieldsProps & { label?: string }) => (
+  <NoteField form={form} name={`${prefix}note`} label={label} />
 )

@@ -1,43 +1,53 @@
 /** What is done at a box beside looking: cage, ties, mite wash, something given. Used in a visit and in corrections. */
-import { CAGE, GIFT, SYRUP, TIED } from '../../words/choices.ts'
-import { unitOf } from '../../words/units.ts'
+import { CAGE, type Choice, GIFT } from '../../words/choices.ts'
 import { Choices, TextField } from '../field.tsx'
 import { type EntryFieldsProps, EntryNote } from './common.tsx'
 
-export const CageFields = (p: EntryFieldsProps & { skippable?: boolean }) => (
+/** `visit`: part of a visit, where it may be left out and the visit has its own note. */
+interface DoneProps extends EntryFieldsProps {
+  visit?: boolean
+}
+
+const skippable = (p: DoneProps, unsaid: string, choices: Choice[]): Choice[] =>
+  p.visit ? [{ value: '', label: unsaid }, ...choices] : choices
+
+const OwnNote = (p: DoneProps) => (p.visit ? null : <EntryNote {...p} />)
+
+export const CageFields = (p: DoneProps) => (
   <>
     <Choices
       form={p.form}
       name={`${p.prefix ?? ''}found`}
       label="The queen’s cage"
-      choices={p.skippable ? [{ value: '', label: 'Not looked' }, ...CAGE] : CAGE}
-      across={3}
+      choices={skippable(p, 'Not looked', CAGE)}
+      across={p.visit ? 3 : 2}
     />
-    <EntryNote {...p} />
+    <OwnNote {...p} />
   </>
 )
 
-export const TiesFields = (p: EntryFieldsProps) => (
-  <>
-    <Choices
-      form={p.form}
-      name={`${p.prefix ?? ''}done`}
-      label="Were all bands taken off?"
-      choices={TIED.filter((c) => c.value !== 'no').map((c) => (c.value === '' ? { ...c, label: 'No' } : c))}
-      across={2}
-    />
-    <EntryNote {...p} />
-  </>
+/** In a visit only: the entry itself says that they are off. */
+export const TiesField = (p: EntryFieldsProps) => (
+  <Choices
+    form={p.form}
+    name={`${p.prefix ?? ''}done`}
+    label="The bands"
+    choices={[
+      { value: '', label: 'Left on' },
+      { value: 'yes', label: 'All taken off' },
+    ]}
+    across={2}
+  />
 )
 
-export const WashFields = (p: EntryFieldsProps) => (
+export const WashFields = (p: DoneProps) => (
   <>
+    <p class="hint">About 300 bees are half a cup, taken from a brood comb. Look for the queen first.</p>
     <div class="field-row">
       <TextField
         form={p.form}
         name={`${p.prefix ?? ''}bees`}
         label="Bees in the sample"
-        hint="about 300 is half a cup"
         inputmode="numeric"
         maxlength={6}
       />
@@ -49,43 +59,37 @@ export const WashFields = (p: EntryFieldsProps) => (
         maxlength={6}
       />
     </div>
-    <EntryNote {...p} />
+    <OwnNote {...p} />
   </>
 )
 
-export const GivenFields = (p: EntryFieldsProps & { skippable?: boolean; donors: string[] }) => {
+export const GivenFields = (p: DoneProps & { donors: string[] }) => {
   const at = p.prefix ?? ''
+  const { form } = p
   return (
     <>
       <Choices
-        form={p.form}
+        form={form}
         name={`${at}what`}
         label="What was given"
-        choices={p.skippable ? [{ value: '', label: 'Nothing' }, ...GIFT] : GIFT}
+        choices={skippable(p, 'Nothing', GIFT)}
         across={3}
       />
       <div class="field-row">
         <TextField
-          form={p.form}
+          form={form}
           name={`${at}frames`}
-          label="Frames"
-          hint="of brood or comb"
+          label="How many frames"
           inputmode="decimal"
           maxlength={8}
         />
-        <TextField
-          form={p.form}
-          name={`${at}donor`}
-          label="From colony"
-          hint="donor of frames or bees"
-          maxlength={60}
-          list={p.donors}
-        />
+        <TextField form={form} name={`${at}donor`} label="From colony" maxlength={60} list={p.donors} />
       </div>
       <Choices
-        form={p.form}
+        form={form}
         name={`${at}caged`}
-        label="A queen: in a cage?"
+        label="If a queen: in a cage?"
+        hint="Never introduce a bought queen while a virgin or any queen cell is in the box: look first."
         choices={[
           { value: '', label: 'No queen' },
           { value: 'yes', label: 'Caged' },
@@ -93,43 +97,24 @@ export const GivenFields = (p: EntryFieldsProps & { skippable?: boolean; donors:
         ]}
         across={3}
       />
-      <p class="hint">
-        Never introduce a bought queen while a virgin or any queen cell is in the box: look first, and cut the
-        cells out.
-      </p>
       <div class="field-row">
         <TextField
-          form={p.form}
+          form={form}
           name={`${at}litres`}
           label="Syrup"
           unit="litres"
           inputmode="decimal"
           maxlength={8}
         />
-        <TextField
-          form={p.form}
-          name={`${at}kg`}
-          label="Feed by weight"
-          hint="pollen patty, fondant, sugar"
-          unit={unitOf(p.frame.units, 'weight').symbol}
-          inputmode="decimal"
-          maxlength={8}
-        />
-        <TextField
-          form={p.form}
-          name={`${at}product`}
-          label="Product"
-          hint="Mite treatment: respirator, gloves; the label is the law."
-          maxlength={120}
-        />
-        <TextField form={p.form} name={`${at}cost`} label="Cost" inputmode="decimal" maxlength={10} />
+        <TextField form={form} name={`${at}cost`} label="Cost" inputmode="decimal" maxlength={10} />
       </div>
-      <Choices
-        form={p.form}
-        name={`${at}syrup`}
-        label="Syrup: sugar to water, by weight"
-        choices={SYRUP}
-        across={3}
+      <TextField
+        form={form}
+        name={`${at}product`}
+        label="Product"
+        hint="Mite treatment: respirator and gloves; the label is the law."
+        maxlength={120}
+        wide
       />
       <EntryNote {...p} />
     </>

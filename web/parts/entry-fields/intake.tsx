@@ -13,7 +13,7 @@ import {
 } from '../../words/choices.ts'
 import { unitOf } from '../../words/units.ts'
 import { Choices, TextField } from '../field.tsx'
-import { DayFields, type EntryFieldsProps, EntryNote } from './common.tsx'
+import { DayField, type EntryFieldsProps, EntryNote } from './common.tsx'
 
 export interface IntakeFieldsProps extends EntryFieldsProps {
   yards: string[]
@@ -34,8 +34,9 @@ const WhereFrom = ({ form, frame, yards, types }: IntakeFieldsProps) => (
     <legend>1. Where from</legend>
     <div class="field-row">
       <TextField form={form} name="colony" label="Tag on the box" maxlength={40} required />
-      <TextField form={form} name="yard" label="Yard" maxlength={80} list={yards} required />
       <TextField form={form} name="stand" label="Stand" maxlength={20} />
+      <TextField form={form} name="yard" label="Yard" maxlength={80} list={yards} required />
+      <DayField form={form} frame={frame} label="Day it came" />
     </div>
     <Choices
       form={form}
@@ -43,9 +44,8 @@ const WhereFrom = ({ form, frame, yards, types }: IntakeFieldsProps) => (
       label="Kind of removal"
       choices={removalTypes(types)}
       across={3}
-      other={{ label: 'Another kind', inputmode: 'text', maxlength: 40 }}
+      other={{ label: 'or type', inputmode: 'text', maxlength: 40 }}
     />
-    <DayFields form={form} frame={frame} label="Day it came to the yard" />
     <TextField
       form={form}
       name="removal.removedOn"

@@ -1,7 +1,7 @@
 /** Moving to another stand, leaving the yard, a box that was not reached. */
 import { MISSED, OUTCOME } from '../../words/choices.ts'
 import { Choices, NoteField, TextField } from '../field.tsx'
-import { DayFields, type EntryFieldsProps, EntryNote } from './common.tsx'
+import { DayField, type EntryFieldsProps, EntryNote } from './common.tsx'
 
 export const MoveFields = (p: EntryFieldsProps & { yards: string[] }) => (
   <>
@@ -9,7 +9,7 @@ export const MoveFields = (p: EntryFieldsProps & { yards: string[] }) => (
       <TextField form={p.form} name="yard" label="Yard" maxlength={80} list={p.yards} required />
       <TextField form={p.form} name="stand" label="Stand" maxlength={20} />
     </div>
-    <DayFields {...p} label="Day of the move" />
+    <DayField {...p} label="Day of the move" />
     <EntryNote {...p} />
   </>
 )
@@ -17,7 +17,7 @@ export const MoveFields = (p: EntryFieldsProps & { yards: string[] }) => (
 export const OutcomeFields = (p: EntryFieldsProps & { others: string[] }) => (
   <>
     <Choices form={p.form} name="what" label="What became of it" choices={OUTCOME} across={2} />
-    <DayFields {...p} label="Day it left" />
+    <DayField {...p} label="Day it left" />
     <TextField
       form={p.form}
       name="into"
@@ -49,14 +49,14 @@ export const OutcomeFields = (p: EntryFieldsProps & { others: string[] }) => (
 export const NoteFields = (p: EntryFieldsProps) => (
   <>
     <NoteField form={p.form} name="text" label="Note" rows={5} />
-    <DayFields {...p} />
+    <DayField {...p} />
   </>
 )
 
 export const MissedFields = (p: EntryFieldsProps) => (
   <>
     <Choices form={p.form} name="reason" label="Why not" choices={MISSED} across={3} />
-    <DayFields {...p} label="Day it was not reached" />
+    <DayField {...p} label="Day it was not reached" />
     <TextField form={p.form} name="again" label="Try again on" hint="Empty: the day after." type="date" />
     <EntryNote {...p} />
   </>
