@@ -27,6 +27,11 @@ export const DayAndTime = ({ form, frame, label = 'Day' }: DayProps) => (
   </div>
 )
 
-export const EntryNote = ({ form, prefix = '', label = 'Note' }: EntryFieldsProps & { label?: string }) => (
-  <NoteField form={form} name={`${prefix}note`} label={label} />
+export const EntryNote = ({
+  form,
+  prefix = '',
+  label = 'Note',
+  hint,
+}: EntryFieldsProps & { label?: string; hint?: string }) => (
+  <NoteField form={form} name={`${prefix}note`} label={label} hint={hint} />
 )
