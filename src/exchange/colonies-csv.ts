@@ -166,7 +166,8 @@ export function writeColonies(rows: readonly ColonyRow[]): string {
       return typeof value === 'string' ? guarded(value) : value
     }),
   )
-  return stringify([[...COLUMNS], ...lines], { record_delimiter: '\r\n' })
+  // A line feed inside a cell needs quotes too, though it does not end a record here.
+  return stringify([[...COLUMNS], ...lines], { record_delimiter: '\r\n', quoted_match: /[\r\n]/ })
 }
 
 /** The row of a colony in the journal. The site of the removal is private and not among the columns. */
