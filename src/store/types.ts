@@ -105,13 +105,10 @@ export interface VerifyReport {
   entries: number
 }
 
-export interface Store {
+/** What pages read and forms write: the store on the server, and what a phone keeps of it. */
+export interface Book {
   /** Checks and writes entries, all or none, with the projections of every colony they touch. Safe to repeat. */
   append(raw: readonly unknown[], context: AppendContext): AppendResult
-  /** The same for whole journals: every line keeps who recorded it when. */
-  load(lines: readonly JournalLine[], today: Day): AppendResult
-  /** Makes the plans of colonies in the yard that are as of another day. Cheap when there are none. Returns how many. */
-  refresh(today: Day): number
   colony(tagOrId: string): { summary: ColonySummary; history: History; journal: JournalRow[] } | null
   /** By yard, stand and tag in walking order. */
   colonies(filter?: ColonyFilter): ColonySummary[]
@@ -121,20 +118,28 @@ export interface Store {
    * full they are made in memory, so the round can be walked all the same.
    */
   today(today: Day): ColonySummary[]
-  /** Checks asked of colonies in the yard whose window touches these days, by day. */
-  checksBetween(from: Day, to: Day): PlannedCheck[]
   /** Every yard ever used, with the number of colonies in it now. */
   yards(): { yard: string; open: number }[]
   /** True when a colony in the yard has this tag; capitals don't matter. */
   tagTaken(tag: string): boolean
   entry(id: string): (JournalRow & { tag: string }) | null
   changes(page?: ChangesPage): (JournalRow & { tag: string })[]
+  settings: Pick<Settings, 'get'>
+  protocol(): Protocol
+}
+
+export interface Store extends Book {
+  /** Appends whole journals: every line keeps who recorded it when. */
+  load(lines: readonly JournalLine[], today: Day): AppendResult
+  /** Makes the plans of colonies in the yard that are as of another day. Cheap when there are none. Returns how many. */
+  refresh(today: Day): number
+  /** Checks asked of colonies in the yard whose window touches these days, by day. */
+  checksBetween(from: Day, to: Day): PlannedCheck[]
   /** The whole journal, oldest first, read in pages so that writing can go on. */
   journal(): Iterable<JournalRow>
   /** Every colony with its history, closed ones too. */
   histories(): Iterable<{ id: string; history: History }>
   settings: Settings
-  protocol(): Protocol
   /** Makes all projections again from the journal. */
   rebuild(today: Day): { colonies: number; entries: number }
   /** Looks, and changes nothing. */

@@ -1,0 +1,88 @@
+/** The outbox: entries kept on the phone until the server has named their ids. Nothing here ever expires. */
+import type { Entry } from '../../src/journal/entry.ts'
+import type { Problem } from '../../src/journal/problem.ts'
+import { type Database, STRICT, type Waiting } from './database.ts'
+
+export type NewWaiting = Omit<Waiting, 'n' | 'tries' | 'refused'>
+
+/** Everything that waits, in the order in which it was kept. */
+export const all = (db: Database): Promise<Waiting[]> => db.getAll('outbox')
+
+/**
+ * Keeps entries, all or none. When this resolves they are on the disk. Rejects when there is no room. An id that waits
+ * already is kept once; one that was refused takes what it says now.
+ */
+export async function keep(db: Database, entries: readonly NewWaiting[]): Promise<void> {
+  const tx = db.transaction('outbox', 'readwrite', STRICT)
+  try {
+    for (const e of entries) {
+      const before = await tx.store.index('id').get(e.id)
+      const now = { ...e, tries: 0, refused: null }
+      if (before === undefined) await tx.store.add(now as Waiting)
+      else if (before.refused !== null) await tx.store.put({ ...now, n: before.n })
+    }
+    await tx.done
+  } catch (error) {
+    await tx.done.catch(() => {})
+    throw error
+  }
+}
+
+/** Notes, before it is handed to the network, that from now on the server may have it. */
+export const tried = (db: Database, n: number): Promise<void> =>
+  change(db, n, (w) => ({ ...w, tries: w.tries + 1 }))
+
+/** The server would not have it: it stays, with the reasons, until somebody mends it or takes it out. */
+export const refuse = (db: Database, n: number, problems: Problem[]): Promise<void> =>
+  change(db, n, (w) => ({ ...w, refused: problems }))
+
+/** To be sent again as it is. */
+export const sendAgain = (db: Database, n: number): Promise<void> =>
+  change(db, n, (w) => ({ ...w, refused: null }))
+
+/** The same entry, said otherwise. Only for one the server cannot have: see {@link mayBeThere}. */
+export const rewrite = (db: Database, n: number, entry: Entry): Promise<void> =>
+  change(db, n, (w) => ({ ...w, entry, refused: null, tries: 0 }))
+
+/**
+ * Whether the server may have it: it was sent and no answer came. What may be there is not changed in place but corrected
+ * by a further entry, as what is there would be.
+ */
+export const mayBeThere = (w: Waiting): boolean => w.tries > 0 && w.refused === null
+
+/** Takes one out that the server cannot have. */
+export async function takeOut(db: Database, n: number): Promise<void> {
+  const tx = db.transaction('outbox', 'readwrite', STRICT)
+  await tx.store.delete(n)
+  await tx.done
+}
+
+/**
+ * The server has named the id: the entry leaves the outbox and joins what the phone knows of its colony, at once, so that
+ * no page misses it before the round is fetched again.
+ */
+export async function acknowledge(db: Database, w: Waiting, recordedAt: string): Promise<void> {
+  const tx = db.transaction(['outbox', 'colonies'], 'readwrite', STRICT)
+  const colonies = tx.objectStore('colonies')
+  await tx.objectStore('outbox').delete(w.n)
+  const known = (await colonies.get(w.colony)) ?? { id: w.colony, rows: [] }
+  if (!known.rows.some((r) => r.entry.id === w.id)) {
+    const seq = Math.max(0, ...known.rows.map((r) => r.seq)) + 1
+    const row = {
+      entry: { ...w.entry, colony: w.colony },
+      seq,
+      recordedAt,
+      recordedBy: w.owner.name,
+      written: w.entry.colony,
+    }
+    await colonies.put({ id: w.colony, rows: [...known.rows, row] })
+  }
+  await tx.done
+}
+
+async function change(db: Database, n: number, how: (w: Waiting) => Waiting): Promise<void> {
+  const tx = db.transaction('outbox', 'readwrite', STRICT)
+  const before = await tx.store.get(n)
+  if (before !== undefined) await tx.store.put(how(before))
+  await tx.done
+}

@@ -1,0 +1,122 @@
+/**
+ * Sends what waits, one entry at a time, in the order in which it was kept. An entry leaves the outbox only when an answer
+ * names its id: not on a 200 from a hotel's network, not on a 500, not when the answer got lost. Sending again what the
+ * server has is harmless, because it knows the id.
+ */
+import type { Problem } from '../../src/journal/problem.ts'
+import type { Database, Waiting } from './database.ts'
+import { acknowledge, all, refuse, tried } from './outbox.ts'
+
+/** How a run ended. */
+export type Ended =
+  /** Nothing is left that could be sent. */
+  | 'done'
+  /** No answer, or none of ours: try again later. */
+  | 'no-answer'
+  /** The session has ended: somebody has to sign in. */
+  | 'sign-in'
+  /** Another person is signed in by now. */
+  | 'other-person'
+
+export interface SendParts {
+  db: Database
+  fetch: (path: string, init: RequestInit) => Promise<Response>
+  now: () => Date
+  /** Who is signed in, as far as the phone knows. */
+  viewer: { id: string }
+  /** Called after each step, to bring counts on the screen up to date. */
+  moved?: () => void
+}
+
+/** Milliseconds to wait for one answer. */
+export const PATIENCE_MS = 20_000
+
+/** A server that cannot take an entry this often, though it answers, must not keep the rest waiting. */
+const GIVE_WAY_AFTER = 5
+
+/** Sends until nothing is left or the way is blocked. One call at a time: see `line.ts`. */
+export async function send(parts: SendParts): Promise<Ended> {
+  const passed = new Set<number>()
+  for (;;) {
+    const next = nextToSend(await all(parts.db), parts.viewer.id, passed)
+    if (next === null) return passed.size > 0 ? 'no-answer' : 'done'
+    const answer = await hand(parts, next)
+    parts.moved?.()
+    if (answer === 'taken' || answer === 'refused') continue
+    if (answer === 'broken' && next.tries + 1 >= GIVE_WAY_AFTER) passed.add(next.n)
+    else return answer === 'broken' ? 'no-answer' : answer
+  }
+}
+
+/** The first entry that may go: ours, not refused, and not resting on one that has to go before it. */
+export function nextToSend(
+  waiting: readonly Waiting[],
+  person: string,
+  passed: ReadonlySet<number>,
+): Waiting | null {
+  const stuck = waiting.filter((w) => w.refused !== null || passed.has(w.n))
+  const free = (w: Waiting): boolean => w.owner.id === person && !stuck.includes(w) && !restsOn(w, stuck)
+  return waiting.find(free) ?? null
+}
+
+/** Whether an entry can only be taken after one that is stuck: its colony's intake, or what it corrects. */
+export const restsOn = (w: Waiting, stuck: readonly Waiting[]): boolean =>
+  stuck.some(
+    (s) => s.n < w.n && ((s.entry.kind === 'intake' && s.colony === w.colony) || s.id === w.entry.replaces),
+  )
+
+type Answer = 'taken' | 'refused' | 'broken' | Exclude<Ended, 'done'>
+
+async function hand({ db, fetch, now, viewer }: SendParts, w: Waiting): Promise<Answer> {
+  await tried(db, w.n)
+  let response: Response
+  let body: unknown
+  try {
+    response = await fetch('/entries', {
+      method: 'POST',
+      headers: {
+        'Content-Type': 'application/json',
+        Accept: 'application/json',
+        'Resettle-Person': viewer.id,
+      },
+      body: JSON.stringify(w.entry),
+      redirect: 'error',
+      cache: 'no-store',
+      signal: AbortSignal.timeout(PATIENCE_MS),
+    })
+    body = await response.json().catch(() => null)
+  } catch {
+    return 'no-answer'
+  }
+  if (response.status === 401) return 'sign-in'
+  if (response.status === 409) return 'other-person'
+  if (response.ok) {
+    if (!names(body, w.id)) return 'no-answer'
+    await acknowledge(db, w, now().toISOString())
+    return 'taken'
+  }
+  const problems = response.status === 413 ? TOO_LARGE : problemsIn(body)
+  if (response.status >= 500 || problems.length === 0) return response.status >= 500 ? 'broken' : 'no-answer'
+  await refuse(db, w.n, problems)
+  return 'refused'
+}
+
+const TOO_LARGE: Problem[] = [{ field: '', message: 'is larger than the server takes: shorten the note' }]
+
+/** Whether the answer says that the entry of this id is in the journal. */
+function names(body: unknown, id: string): boolean {
+  if (typeof body !== 'object' || body === null) return false
+  const { accepted, already } = body as { accepted?: unknown; already?: unknown }
+  return [accepted, already].some((ids) => Array.isArray(ids) && ids.includes(id))
+}
+
+/** The server's sentences; none when the answer is not one of its. */
+function problemsIn(body: unknown): Problem[] {
+  const found =
+    typeof body === 'object' && body !== null ? (body as { problems?: unknown }).problems : undefined
+  if (!Array.isArray(found)) return []
+  return found.flatMap((p: unknown) => {
+    const { field, message } = (p ?? {}) as { field?: unknown; message?: unknown }
+    return typeof message === 'string' ? [{ field: typeof field === 'string' ? field : '', message }] : []
+  })
+}
