@@ -3,11 +3,11 @@
  * overdue, due and open questions; in quiet time the lid stays on.
  */
 import { TEST_FRAME_IGNORED_AFTER } from '../biology/queen-rearing.ts'
-import { type Day, daysBetween, inWords } from '../days.ts'
+import { type Day, daysBetween, earlier, inWords } from '../days.ts'
 import { lookedLately } from './derived-asks.ts'
 import { frameCount } from './fold/strength.ts'
 import type { Action, Advice, DayRange, Readiness, Rule } from './plan-types.ts'
-import { type Ask, type State, statusOn } from './state.ts'
+import type { Ask, State } from './state.ts'
 
 /** Questions answered at an open box, most telling first. */
 const OPEN_BOX: readonly Rule[] = [
@@ -127,21 +127,25 @@ function routineAdvice(s: State, today: Day, quiet: DayRange | null, actionable:
       action: 'leave-alone',
       why: `Leave the lid on until ${inWords(quiet.to)}: a young queen is emerging, maturing or mating.`,
     }
-  const next = nextAsk(s, today)
+  const next = nextDay(s, today)
   return {
     action: 'leave-alone',
-    why:
-      next === null ? 'Nothing is asked of this colony now.' : `Leave it alone until ${inWords(next.opens)}.`,
+    why: next === null ? 'Nothing is asked of this colony now.' : `Leave it alone until ${inWords(next)}.`,
   }
 }
 
 const quietNote = (why: string, still: boolean, quiet: DayRange | null): string =>
   still && quiet !== null ? `${why} Lid on: quiet time until ${inWords(quiet.to)}.` : why
 
-/** The next question to open, move-out apart. */
-function nextAsk(s: State, today: Day): Ask | null {
-  const waiting = s.asks.filter((a) => statusOn(a, today) === 'waiting' && a.rule !== 'move-out')
-  return waiting.reduce<Ask | null>((first, a) => (first === null || a.opens < first.opens ? a : first), null)
+/** The next day on which something will be asked; chores count from their due day, for nobody opens a box early for them. */
+function nextDay(s: State, today: Day): Day | null {
+  const days = s.asks.flatMap((a) => {
+    if (a.answeredOn !== null || a.voidSince !== null || a.rule === 'move-out') return []
+    const from = WHEN_DUE.includes(a.rule) ? a.due : a.opens
+    return from > today ? [from] : []
+  })
+  const [first, ...rest] = days
+  return first === undefined ? null : earlier(first, ...rest)
 }
 
 export const isOpenBox = (action: Action): boolean =>

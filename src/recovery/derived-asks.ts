@@ -4,10 +4,11 @@ import type { DayRange, Readiness } from './plan-types.ts'
 import { readySince } from './readiness.ts'
 import type { Ask, State } from './state.ts'
 
-/** Tied combs are not touched in quiet time: the window waits until it is over. */
-export function keepOutOfQuiet(s: State, quiet: DayRange | null): void {
+/** Tied combs are not touched in quiet time: a window that is due in it, or was missed before it, waits until it is over. */
+export function keepOutOfQuiet(s: State, quiet: DayRange | null, today: Day): void {
   const ask = s.pending('comb-ties')
-  if (ask === undefined || quiet === null || ask.due < quiet.from || ask.opens > quiet.to) return
+  if (ask === undefined || quiet === null || ask.opens > quiet.to || ask.closes < quiet.from) return
+  if (ask.due < quiet.from && today < quiet.from) return
   const late = daysBetween(ask.opens, addDays(quiet.to, 1))
   ask.opens = addDays(ask.opens, late)
   ask.due = addDays(ask.due, late)

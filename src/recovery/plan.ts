@@ -23,7 +23,7 @@ export function planOf(history: History, today: Day, protocol: Protocol = DEFAUL
   const s = fold(history, protocol)
   const quiet = quietOf(s)
   const readiness = readinessOf(s, today)
-  keepOutOfQuiet(s, quiet)
+  keepOutOfQuiet(s, quiet, today)
   const move = askMoveOut(s, readiness)
   const closed = history.outcome !== null
   return {
