@@ -2,6 +2,7 @@
 import { addDays, type Day, daysBetween } from '../days.ts'
 import type { Inspection, MiteWash } from '../journal/entry.ts'
 import type { History } from '../journal/history.ts'
+import { suspicionOn } from '../recovery/suspicion.ts'
 
 /** What is asked of a donor. Common practice: strong colonies only, one frame at a time, a week or more between. */
 export interface DonorRules {
@@ -67,8 +68,8 @@ const looks = (h: History, today: Day): Inspection[] =>
 function healthReasons(h: History, today: Day, rules: DonorRules): string[] {
   const reasons: string[] = []
   const signs = looks(h, today).findLast((e) => e.signs !== undefined)?.signs ?? []
-  if (looks(h, today).some((e) => e.signs?.includes('brood-disease-suspected')))
-    reasons.push('brood disease was suspected here')
+  if (suspicionOn(h.entries, today) !== null)
+    reasons.push('brood disease was suspected here and is not cleared')
   if (signs.includes('beetles') || signs.includes('moths') || signs.includes('deformed-wings'))
     reasons.push('beetles, moths or deformed wings were seen at the last look')
   const wash = h.entries.findLast((e): e is MiteWash => e.kind === 'mite-wash' && e.on <= today)

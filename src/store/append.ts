@@ -12,6 +12,7 @@ import { conflicts } from './conflicts.ts'
 import type { Connection } from './connection.ts'
 import { canonical } from './fold.ts'
 import type { Journal } from './journal.ts'
+import { checkLocks } from './locks.ts'
 import type { Projections } from './projections.ts'
 import { type Member, Roster } from './roster.ts'
 import type { AppendResult, JournalRow } from './types.ts'
@@ -33,12 +34,21 @@ export interface AppendParts {
   idsByTag: (tag: string) => string[]
 }
 
-/** See {@link AppendResult}. Throws only when the database cannot be written. */
-export function append(parts: AppendParts, incoming: readonly Incoming[], today: Day): AppendResult {
+/**
+ * See {@link AppendResult}. Throws only when the database cannot be written. `judged`: what is appended was let in once
+ * before (a journal loaded whole), so locks are not held against it again.
+ */
+export function append(
+  parts: AppendParts,
+  incoming: readonly Incoming[],
+  today: Day,
+  options: { judged?: boolean } = {},
+): AppendResult {
   const { entries, problems } = parse(incoming)
   if (problems.length > 0) return { ok: false, problems }
   return parts.connection.write(() => {
-    const batch = new Batch(new Roster(parts.journal, parts.idsByTag), parts.journal)
+    const roster = new Roster(parts.journal, parts.idsByTag)
+    const batch = new Batch(roster, parts.journal, options.judged !== true)
     for (const [i, e] of entries.entries()) batch.read(e, i + 1, incoming[i])
     const found = [...batch.problems, ...batch.roster.touched.flatMap((m) => conflicts(m, today))]
     if (found.length > 0) return { ok: false, problems: inOrder(found) }
@@ -73,6 +83,7 @@ class Batch {
   constructor(
     readonly roster: Roster,
     private readonly journal: AppendParts['journal'],
+    private readonly locked: boolean,
   ) {}
 
   read(e: Entry, place: number, stamp: Incoming | undefined): void {
@@ -96,6 +107,7 @@ class Batch {
       written,
     }
     this.#checkInto(e, member, say)
+    if (this.locked) checkLocks(e, member, { named: (name) => this.#there(name, e.on) }, say)
     this.#seen.set(e.id, row)
     this.roster.add(member, { ...row, place })
     this.accepted.push({ row, colony: member.id })
@@ -144,6 +156,12 @@ class Batch {
     if (!member.inYard) return
     const other = this.roster.tagged(member.tag).find((m) => m !== member && m.inYard)
     if (other !== undefined) say('colony', clash(member, other))
+  }
+
+  /** Colonies with that name or id that were in the yard on that day. */
+  #there(name: string, on: Day): Member[] {
+    const meant = this.roster.byId(name)
+    return (meant === null ? this.roster.tagged(name) : [meant]).filter((m) => left(m, on) === null)
   }
 
   /** A colony united into one of this yard needs that one to be there. Any other name is a colony elsewhere. */

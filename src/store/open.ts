@@ -98,7 +98,7 @@ function assemble(connection: Connection): { store: Store; projections: Projecti
         raw.map((r): Incoming => ({ raw: r, ...stamp })),
         today,
       ),
-    load: (lines, today) => append(parts, lines, today),
+    load: (lines, today) => append(parts, lines, today, { judged: true }),
     refresh: projections.refresh,
     colony: (name) => whole(queries.byName(name), journal),
     colonies: (filter = {}) => queries.list(filter),

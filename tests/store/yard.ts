@@ -9,6 +9,8 @@ import {
   REMOVAL_TYPES,
   SIGNS,
 } from '../../src/journal/entry.ts'
+import { historyOf } from '../../src/journal/history.ts'
+import { lockedDeed, suspicionOn } from '../../src/recovery/suspicion.ts'
 
 /** An entry and the day somebody entered it. */
 export interface Entered {
@@ -68,7 +70,16 @@ export interface StoryOptions {
 export function story(dice: Dice, { tag, intakeOn, until, stay, leaves = 0.9 }: StoryOptions): Entered[] {
   const told: Entered[] = []
   const tell = (enteredOn: Day, entry: Entry): void => {
-    if (enteredOn <= until) told.push({ enteredOn, entry })
+    if (enteredOn > until) return
+    // A suspected disease holds the colony until somebody clears it.
+    const known =
+      historyOf(
+        tag,
+        told.map((t) => t.entry),
+      )?.entries ?? []
+    if (lockedDeed(entry) !== null && suspicionOn(known, entry.on) !== null)
+      told.push({ enteredOn, entry: { ...base(entry.on), kind: 'disease-cleared', clearedBy: 'inspector' } })
+    told.push({ enteredOn, entry })
   }
   const base = (on: Day) => ({ id: dice.id(), colony: tag, on, by: dice.pick(PEOPLE) })
   tell(intakeOn, intakeEntry(dice, base(intakeOn)))
