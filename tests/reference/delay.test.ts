@@ -47,7 +47,7 @@ function cohortsFor(p: Solved['parameters'], perDay: number): { N: number[]; B: 
     perDay,
     adults: p.N0,
     firstLeft: (i) => Math.exp(-p.mu * i * h),
-    left: (i, j) => Math.exp(-p.mu * (i - j) * h),
+    left: (i, j) => Math.exp(-p.mu * (i - j + 0.5) * h),
     emerging: (i) => (i * h < p.span - 1e-9 ? (p.capped0 / p.span) * h : 0),
     development: p.D,
     survival: 1,
