@@ -9,7 +9,7 @@ import { MissedFields, MoveFields, NoteFields, OutcomeFields } from '../parts/en
 import type { FormState } from '../parts/field.tsx'
 import type { Frame } from '../parts/layout.tsx'
 import { dayWords } from '../words/dates.ts'
-import { entryWords } from '../words/entries.ts'
+import { KIND_WORDS } from '../words/entries.ts'
 import { ReasonField, SmallFormPage } from './small-forms.tsx'
 
 interface OneEntryProps {
@@ -28,15 +28,16 @@ interface Lists {
 
 const backTo = (p: OneEntryProps) => ({ href: p.path, label: p.tag })
 
+/** 'the visit of Sun 10 May' */
 const named = (p: OneEntryProps): string =>
-  `${entryWords(p.entry, p.frame.units, p.frame.today).title}, ${dayWords(p.entry.on, p.frame.today)}`
+  `${KIND_WORDS[p.entry.kind]} of ${dayWords(p.entry.on, p.frame.today)}`
 
 export const CorrectPage = (p: OneEntryProps & Lists) => (
   <SmallFormPage
     frame={p.frame}
     form={p.form}
     kind={p.entry.kind}
-    title={`Correct: ${named(p)}`}
+    title={`Correct ${named(p)}`}
     action={`/entry/${p.entry.id}/correct`}
     back={backTo(p)}
     button="Save the correction"
@@ -112,7 +113,7 @@ export const WithdrawPage = (p: OneEntryProps) => (
     frame={p.frame}
     form={p.form}
     kind="withdrawal"
-    title={`Take back: ${named(p)}`}
+    title={`Take back ${named(p)}`}
     action={`/entry/${p.entry.id}/withdraw`}
     back={backTo(p)}
     button="Take it back"

@@ -30,7 +30,7 @@ export const SettingsPage = ({ frame, form, machineZone, saved }: SettingsProps)
           { value: 'F', label: '°F' },
           { value: 'C', label: '°C' },
         ]}
-        across={4}
+        across={3}
       />
       <Choices
         form={form}
@@ -40,7 +40,7 @@ export const SettingsPage = ({ frame, form, machineZone, saved }: SettingsProps)
           { value: 'lb', label: 'pounds' },
           { value: 'kg', label: 'kilograms' },
         ]}
-        across={4}
+        across={3}
       />
       <TextField
         form={form}

@@ -45,7 +45,7 @@ export function windowWords(
     case 'void':
       return `was ${fromTo(check.opens, check.closes, today)}`
     case 'overdue':
-      return `${pastDays(check.closes, today)}, last day ${dayWords(check.closes, today)}`
+      return `${pastDays(check.closes, today)}, since ${dayWords(check.closes, today)}`
     case 'due':
       return check.closes === today
         ? 'today is the last day'

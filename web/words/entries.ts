@@ -31,6 +31,22 @@ export interface EntryWords {
   note: string | null
 }
 
+/** An entry named in passing: 'the visit'. */
+export const KIND_WORDS: Record<Entry['kind'], string> = {
+  intake: 'the intake',
+  inspection: 'the visit',
+  given: 'what was given',
+  'queen-cage': 'the look at the queen’s cage',
+  'ties-removed': 'the comb ties taken off',
+  'mite-wash': 'the mite wash',
+  'disease-cleared': 'the clearance of disease',
+  move: 'the move',
+  outcome: 'the leaving',
+  note: 'the note',
+  'missed-visit': 'the missed visit',
+  withdrawal: 'the withdrawal',
+}
+
 /** What an entry says. `site` (where the bees came from) is left out unless asked for: it is private. */
 export function entryWords(e: Entry, units: Units, today: string, withSite = false): EntryWords {
   const note = 'note' in e ? (e.note ?? null) : null

@@ -1,0 +1,22 @@
+/** Words for roles and accounts. */
+import type { PersonState } from '../../src/people/names.ts'
+import type { Role } from '../../src/people/permissions.ts'
+import type { Choice } from './choices.ts'
+
+export const ROLE_WORDS: Record<Role, string> = {
+  operator: 'Operator',
+  beekeeper: 'Beekeeper',
+  helper: 'Helper',
+}
+
+export const STATE_WORDS: Record<PersonState, string> = {
+  invited: 'invited, has not chosen a passphrase yet',
+  active: 'can sign in',
+  closed: 'closed',
+}
+
+export const ROLE_CHOICES: Choice[] = [
+  { value: 'helper', label: 'Helper', hint: 'Records visits. Never sees customers or costs.' },
+  { value: 'beekeeper', label: 'Beekeeper', hint: 'Also logs intakes and outcomes, and corrects.' },
+  { value: 'operator', label: 'Operator', hint: 'Everything: people, rules, review, backups.' },
+]
