@@ -1,0 +1,42 @@
+/** A colony as the round knows it: where it stands, what the plan asks today, and what stands in its journal. */
+import type { Day } from '../days.ts'
+import type { History, StandingEntry } from '../journal/history.ts'
+import type { Plan } from '../recovery/plan-types.ts'
+import type { Standing } from './stand-order.ts'
+
+export interface Box extends Standing {
+  /** As of the day of the round, with everything known by then. */
+  plan: Plan
+  history: History
+}
+
+/** What counts as having been at the box. How it left counts too: somebody was there. */
+const BEEN_THERE: ReadonlySet<StandingEntry['kind']> = new Set<StandingEntry['kind']>([
+  'inspection',
+  'given',
+  'queen-cage',
+  'ties-removed',
+  'mite-wash',
+  'move',
+  'outcome',
+])
+
+export const wasThere = (e: StandingEntry): boolean => BEEN_THERE.has(e.kind)
+
+/** What was done at the box on a day. */
+export const doneOn = (history: History, day: Day): StandingEntry[] =>
+  history.entries.filter((e) => e.on === day && wasThere(e))
+
+/** The history as it was known in the morning of a day; null when the colony came in on that day or later. */
+export function beforeThe(day: Day, history: History): History | null {
+  if (history.intake.on >= day) return null
+  return {
+    ...history,
+    entries: history.entries.filter((e) => e.on < day),
+    outcome: history.outcome !== null && history.outcome.on < day ? history.outcome : null,
+  }
+}
+
+/** Whether the plan sends anybody to the box on its day. */
+export const asks = (plan: Plan): boolean =>
+  plan.advice.action !== 'none' && plan.advice.action !== 'leave-alone'
