@@ -115,3 +115,19 @@ export const setting = sqliteTable('setting', {
   key: text('key').primaryKey(),
   value: text('value').notNull(),
 })
+
+/** Every change of the yard's protocol: who, when, from what to what. */
+export const protocolChange = sqliteTable(
+  'protocol_change',
+  {
+    seq: integer('seq').primaryKey({ autoIncrement: true }),
+    changedAt: text('changed_at').notNull(),
+    changedBy: text('changed_by').notNull(),
+    /** Overrides before and after, as JSON (src/recovery/protocol.ts). */
+    before: text('before').notNull(),
+    after: text('after').notNull(),
+    /** Why, in the words of who changed it. */
+    reason: text('reason'),
+  },
+  (t) => [check('protocol_change_json', sql`json_valid(${t.before}) AND json_valid(${t.after})`)],
+)
