@@ -82,15 +82,18 @@ export function pathReading({ path, colonies, days }: PathCount): string {
     : `${lead}; worker brood proved her after ${days.median} days in the middle case (${days.least} to ${days.most}).`
 }
 
+const some = (n: number, one: string, many: string, rest: string): string =>
+  n === 0 ? '' : `${n} ${n === 1 ? one : many} ${rest}`
+
 /** Example: 'Each of 20 colonies kept cost 31.50 for queens, 12.00 for feed and 4.1 hours, the lost ones borne with.' */
 export function moneyReading(m: MoneyReview): string {
   if (m.ended === 0) return 'No stay is over yet, so nothing can be said of money for each colony kept.'
   if (m.perKept === null) return `None of ${coloniesOf(m.ended, '')} whose stay is over was kept.`
   const { queens, feed, hours } = m.perKept
   const missing = [
-    m.unpriced.queens > 0 ? `${m.unpriced.queens} queens or cells without a price` : '',
-    m.unpriced.feed > 0 ? `${m.unpriced.feed} feeds without a price` : '',
-    m.unpriced.hours > 0 ? `${m.unpriced.hours} removals without hours` : '',
+    some(m.unpriced.queens, 'queen or cell', 'queens or cells', 'without a price'),
+    some(m.unpriced.feed, 'feed', 'feeds', 'without a price'),
+    some(m.unpriced.hours, 'removal', 'removals', 'without hours'),
   ].filter(Boolean)
   const note = missing.length > 0 ? ` Not in it: ${missing.join(', ')}.` : ''
   const each = m.kept === 1 ? 'The one colony kept' : `Each of ${m.kept} colonies kept`

@@ -44,7 +44,7 @@ export function aliveReading(name: string, day: number, s: ShareAlive): string {
   const lead = `Of ${coloniesOf(s.colonies, name)}, ${aliveShare(s.survival)} alive at day ${day}`
   if (s.lower === null || s.upper === null) return `${lead}.`
   const range = percentRange(s.lower, s.upper)
-  if (s.colonies < FEW) return `${lead}, but the true figure could be ${range}: ${tooFew(s.colonies)}`
+  if (s.colonies < FEW) return `${lead}, but the true figure could be ${range}. ${tooFew(s.colonies)}`
   return s.colonies < SMALL
     ? `${lead}; with numbers this small the true figure could be ${range}.`
     : `${lead}; the true figure is likely ${range}.`

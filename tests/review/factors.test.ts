@@ -1,0 +1,123 @@
+/** What goes with losing: the choice of model, and that sentences never claim a cause. */
+import { describe, expect, it } from 'vitest'
+import { addDays } from '../../src/days.ts'
+import { goesWithLosing } from '../../src/review/factors.ts'
+import type { ColonyFacts } from '../../src/review/facts.ts'
+import { findingReading, findingsReading, times } from '../../src/review/findings-reading.ts'
+
+const AS_OF = '2026-10-01'
+function colony(i: number, lostOnDay: number | null, change: Partial<ColonyFacts> = {}): ColonyFacts {
+  const intakeOn = '2026-06-01'
+  return {
+    tag: `C${i}`,
+    removalType: 'wall',
+    yard: null,
+    intakeOn,
+    queen: 'caged',
+    broodSalvaged: null,
+    outdoorC: null,
+    hoursOpenToBoxed: null,
+    method: null,
+    removedBy: null,
+    outcome:
+      lostOnDay === null
+        ? { what: 'moved-out', on: addDays(intakeOn, 35), into: null }
+        : { what: 'died', on: addDays(intakeOn, lostOnDay), into: null },
+    followedFrom: intakeOn,
+    ...change,
+  }
+}
+/** 120 colonies; above 30 °C two of three are lost, else one of three. */
+const HEAT = Array.from({ length: 120 }, (_, i) => {
+  const hot = i % 2 === 0
+  const lost = hot ? i % 3 !== 0 : i % 3 === 0
+  return colony(i, lost ? (i * 7) % 34 : null, {
+    outdoorC: hot ? 31 + (i % 4) : 22 + (i % 5),
+    removalType: i % 5 < 3 ? 'wall' : 'tree',
+    method: i % 7 < 3 ? 'vacuum' : 'brushed',
+  })
+})
+
+describe('the model', () => {
+  it('is joint with losses enough, and finds the heat', () => {
+    const { together, findings, leftOut } = goesWithLosing(HEAT, AS_OF)
+    expect(together).toBe(true)
+    expect(findings.map((f) => f.label)).toEqual(['tree', '5 °C warmer', 'vacuum'])
+    const heat = findings.find((f) => f.factor === 'heat')
+    expect(heat?.lower ?? 0).toBeGreaterThan(1)
+    expect(leftOut.map((l) => l.factor)).toEqual(['queen', 'brood', 'hours'])
+  })
+
+  it('takes one fact at a time with few losses, and nothing with fewer than five', () => {
+    const few = HEAT.slice(0, 24)
+    const { together, findings } = goesWithLosing(few, AS_OF)
+    expect(together).toBe(false)
+    expect(findings.length).toBeGreaterThan(0)
+    const none = goesWithLosing(HEAT.slice(0, 6), AS_OF)
+    expect(none.findings).toEqual([])
+    expect(findingsReading(none)).toMatch(/^Fewer than 5 colonies were lost/)
+  })
+
+  it('types with fewer than five colonies are taken together', () => {
+    const rare = HEAT.map((c, i) => ({ ...c, removalType: i < 3 ? 'trap-out' : i < 6 ? 'swarm' : 'wall' }))
+    const { findings } = goesWithLosing(rare, AS_OF, { wanted: ['type'] })
+    expect(findings.map((f) => [f.label, f.against])).toEqual([['other types', 'wall']])
+  })
+
+  it('a fact that separates: the cautious estimate, and that is said', () => {
+    const separated = HEAT.map((c) => ({
+      ...c,
+      queen: c.outcome?.what === 'died' ? ('lost' as const) : ('caged' as const),
+    }))
+    const [finding] = goesWithLosing(separated, AS_OF, { wanted: ['queen'] }).findings
+    expect(finding?.method).toBe('firth-penalised')
+    expect(findingReading(finding ?? fc.sample(fc.constant(FINDING), 1)[0] ?? FINDING)).toContain(
+      'a cautious one',
+    )
+  })
+})
+
+const FINDING = {
+  factor: 'heat' as const,
+  label: '5 °C warmer',
+  against: '5 °C cooler',
+  ratio: 1.62,
+  lower: 1.1,
+  upper: 2.4,
+  p: 0.01,
+  method: 'maximum-likelihood' as const,
+  colonies: 120,
+  lost: 60,
+}
+
+describe('sentences', () => {
+  it('say how much, with limits, and that it is no cause', () => {
+    expect(findingReading(FINDING)).toBe(
+      'Colonies taken when it was 5 °C warmer were lost at 1.6 times the rate of colonies taken when it was 5 °C cooler (1.1 to 2.4 times). That they go together does not say that one made the other.',
+    )
+  })
+
+  it('say when no difference can be read', () => {
+    expect(findingReading({ ...FINDING, lower: 0.8, lost: 8 })).toBe(
+      'Colonies taken when it was 5 °C warmer were lost at 1.6 times the rate of colonies taken when it was 5 °C cooler, but anything from 0.80 to 2.4 times fits these numbers, so no difference can be read from them. Only 8 losses stand behind this.',
+    )
+    expect(findingReading({ ...FINDING, ratio: null })).toMatch(/nothing can be worked out/)
+  })
+
+  it('never claim a cause', () => {
+    const { findings } = goesWithLosing(HEAT, AS_OF)
+    for (const f of findings)
+      expect(findingReading(f)).not.toMatch(/\b(caus\w*|because|due to|leads? to|effect)\b/i)
+  })
+
+  it('figures that count', () => {
+    expect([0.004, 0.457, 0.997, 2.06, 12.4, 4000].map(times)).toEqual([
+      'under 0.01',
+      '0.46',
+      '1.0',
+      '2.1',
+      '12',
+      'over 1000',
+    ])
+  })
+})

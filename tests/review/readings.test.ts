@@ -1,0 +1,99 @@
+/** Readings in plain words. */
+import { describe, expect, it } from 'vitest'
+import { shareAlive } from '../../src/review/comparison.ts'
+import { countByDay } from '../../src/review/day-counts.ts'
+import { kaplanMeier } from '../../src/review/kaplan-meier.ts'
+import {
+  aliveReading,
+  logRankReading,
+  meanReading,
+  medianReading,
+  percent,
+  percentRange,
+  pooledReading,
+  waysReading,
+} from '../../src/review/readings.ts'
+
+const share = (colonies: number, survival: number | null, lower: number | null, upper: number | null) => ({
+  colonies,
+  survival,
+  lower,
+  upper,
+  limitsBy: lower === null ? null : ('log-log' as const),
+})
+
+describe('alive on a day', () => {
+  it.each([
+    [
+      share(41, 0.78, 0.62, 0.88),
+      'Of 41 wall colonies, 78 % were alive at day 30; with numbers this small the true figure could be 62 to 88 %.',
+    ],
+    [
+      share(240, 0.78, 0.72, 0.83),
+      'Of 240 wall colonies, 78 % were alive at day 30; the true figure is likely 72 to 83 %.',
+    ],
+    [
+      share(4, 0.75, 0.13, 0.96),
+      'Of 4 wall colonies, 75 % were alive at day 30, but the true figure could be 13 to 96 %. Four colonies are too few to say how the next will fare, or to rank them against others.',
+    ],
+    [
+      share(3, null, null, null),
+      'None of 3 wall colonies has been followed to day 30 yet, so nothing can be said of that day.',
+    ],
+    [share(0, null, null, null), 'No wall colonies yet.'],
+  ])('%j', (s, words) => expect(aliveReading('wall', 30, s)).toBe(words))
+
+  it('none lost of five is not certainty', () => {
+    const [counts] = countByDay({ day: [30, 31, 40, 41, 60], way: [0, 0, 0, 0, 0] })
+    if (counts === undefined) throw new Error('no counts')
+    const s = shareAlive(kaplanMeier(counts), 30)
+    // Jeffreys, 5 of 5: Beta(5.5, 0.5) at 0.025, R qbeta(0.025, 5.5, 0.5) = 0.6206 (Brown, Cai and DasGupta 2001).
+    expect(s).toMatchObject({ survival: 1, upper: 1, limitsBy: 'jeffreys' })
+    expect(s.lower).toBeCloseTo(0.6206, 3)
+    expect(aliveReading('', 30, s)).toMatch(
+      /^Of 5 colonies, all that were followed that long were alive at day 30, but the true figure could be 62 to 100 %\. Five colonies are too few/,
+    )
+  })
+})
+
+it('shares are never rounded into certainty', () => {
+  expect([0, 0.004, 0.5, 0.995, 1].map(percent)).toEqual(['0 %', 'under 1 %', '50 %', 'over 99 %', '100 %'])
+  expect(percentRange(0.62, 0.88)).toBe('62 to 88 %')
+  expect(percentRange(0.004, 0.3)).toBe('under 1 % to 30 %')
+  expect(percentRange(0.501, 0.503)).toBe('about 50 %')
+})
+
+it('the median', () => {
+  const median = (day: number | null, lower: number | null, upper: number | null, colonies = 40) =>
+    medianReading('wall', { colonies, median: { day, lower, upper } })
+  expect(median(47, 31, 80)).toBe('Half of the wall colonies were lost by day 47 (day 31 to 80).')
+  expect(median(47, 31, null)).toBe('Half of the wall colonies were lost by day 47 (day 31 or later).')
+  expect(median(null, 40, null)).toMatch(/^Fewer than half of the wall colonies have been lost so far/)
+  expect(median(12, null, null, 1)).toMatch(/by day 12\. One colony is too few to say/)
+})
+
+it('the mean, ways of leaving, and the comparison', () => {
+  expect(meanReading('', 60, 51.27)).toBe('Of the first 60 days, a colony lived 51.3 on average.')
+  const ways = [
+    { day: 10, died: 0.12, absconded: 0.05, united: 0 },
+    { day: 61, died: 0.2, absconded: 0.05, united: 0.1 },
+  ]
+  expect(waysReading('wall', 60, { colonies: 50, waysOfLeaving: ways })).toBe(
+    'By day 60, 12 % of wall colonies had died, 5 % absconded and 0 % been united.',
+  )
+  expect(waysReading('', 90, { colonies: 50, waysOfLeaving: ways })).toMatch(
+    /^By day 61, the last day anyone was followed, 20 % had died/,
+  )
+  expect(logRankReading({ p: 0.0004 }, 20)).toMatch(/different rates.*p below 0\.001.*cannot say\.$/)
+  expect(logRankReading({ p: 0.41 }, 4)).toMatch(
+    /do not show that the types differ \(p = 0\.41\).*fewer than ten/,
+  )
+  expect(logRankReading(null, 0)).toMatch(/not two types/)
+})
+
+it('a type after pooling', () => {
+  const type = { ...share(2, 1, 0.3, 1), name: 'trap-out', pooled: { share: 0.81, lower: 0.58, upper: 0.94 } }
+  expect(pooledReading(30, type)).toBe(
+    'Leaning on all types, expect 81 % of trap-out colonies alive at day 30 (58 to 94 %); by itself the type shows 100 % on 2 colonies.',
+  )
+})
