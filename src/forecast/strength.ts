@@ -28,7 +28,7 @@ export interface StrengthDay {
   median: number
   low: number
   high: number
-  /** Frames of brood laid here (full frames, both sides), median. */
+  /** Frames of brood laid here, both sides, expected. */
   brood: number
   /** Chance of fewer bees than the minimum on that day. */
   under: number
@@ -68,7 +68,7 @@ const LUCKS = [
 /** Spread of the logarithm of a count against the reckoning. Judgement. */
 const COUNT_SPREAD = 0.3
 /** First-egg days are gathered into at most so many groups. */
-const GROUPS = 18
+const GROUPS = 14
 
 interface Laying {
   /** Days after intake of the first egg; null: nobody lays. */
@@ -111,29 +111,47 @@ function countsOf(history: History, today: Day): { day: Day; frames: number }[] 
   )
 }
 
+/** Shares of bees left, worked out once for all stories of one luck. */
+interface Left {
+  first: Float64Array
+  /** Of those that emerged in the step before j, at i: row i, column j. */
+  later: Float64Array
+}
+
+function leftFor(age: Float64Array, life: number): Left {
+  const n = age.length
+  const later = new Float64Array(n * n)
+  for (let i = 0; i < n; i++)
+    for (let j = 0; j <= i; j++) later[i * n + j] = alive(((age[i] ?? 0) - (age[j] ?? 0)) / life)
+  return { first: age.map((a) => mixedLeft(a / life)), later }
+}
+
 interface Ground {
   start: Day
   days: number
-  age: Float64Array
+  left: Left[]
   eggs: Float64Array
   emerging: Float64Array
   counts: Map<number, number>
 }
 
-function oneStory(
-  g: Ground,
-  adults: number,
-  lay: Laying,
-  luck: (typeof LUCKS)[number],
-  count: number,
-): CohortResult {
-  const at = (i: number): number => (g.age[i] ?? 0) / luck.life
+interface Told {
+  adults: number
+  lay: Laying
+  luck: number
+  count: number
+}
+
+function oneStory(g: Ground, { adults, lay, luck, count }: Told): CohortResult {
+  const left = g.left[luck]
+  const n = g.days + 1
+  const spirit = LUCKS[luck]?.eggs ?? 1
   return runCohorts({
     steps: g.days,
     perDay: 1,
     adults,
-    firstLeft: (i) => mixedLeft(at(i)),
-    left: (i, j) => alive(at(i) - at(j)),
+    firstLeft: (i) => left?.first[i] ?? 0,
+    left: (i, j) => left?.later[i * n + j] ?? 0,
     emerging: (i) => g.emerging[i] ?? 0,
     development: WORKER.emerge,
     survival: TO_ADULT.eggs,
@@ -141,7 +159,7 @@ function oneStory(
       if (lay.from === null || i < lay.from) return 0
       const ramp = Math.min(1, (i - lay.from + 1) / LIFE.rampDays)
       const room = Math.max(0, LIFE.cellsPerBee * bees - open)
-      return Math.min(ramp * luck.eggs * (g.eggs[i] ?? 0), room)
+      return Math.min(ramp * spirit * (g.eggs[i] ?? 0), room)
     },
     counted: (i) => {
       const frames = g.counts.get(i)
@@ -175,10 +193,11 @@ export function strengthForecast(story: Story, firstEgg: DayPmf, options: Streng
   const eggs = Float64Array.from({ length: days + 1 }, (_, d) =>
     eggsInSeason(addDays(intake.on, d), hemisphere),
   )
+  const age = ageing(intake.on, days, hemisphere)
   const ground: Ground = {
     start: intake.on,
     days,
-    age: ageing(intake.on, days, hemisphere),
+    left: LUCKS.map(({ life }) => leftFor(age, life)),
     eggs,
     emerging: emergingByDay(history, story.model.rates, days),
     // Nobody counts no bees: a nought would leave nothing to go on from.
@@ -189,10 +208,10 @@ export function strengthForecast(story: Story, firstEgg: DayPmf, options: Streng
     addBrood(ground.emerging, daysBetween(intake.on, extra.on), 'capped', extra.frames, 1)
   const start = Math.max(0.1, at ?? ASSUMED_FRAMES) * BEES_PER_FRAME
   const runs = layings(firstEgg, daysBetween(history.removedOn, intake.on)).flatMap((lay) =>
-    LUCKS.flatMap((luck) =>
+    LUCKS.flatMap(({ w: luckily }, luck) =>
       (at === null ? ASSUMED : COUNTS).map((count) => {
-        const result = oneStory(ground, start * count.factor, lay, luck, count.factor)
-        return { result, w: lay.w * luck.w * count.w * wellForetold(result, ground, count.factor) }
+        const result = oneStory(ground, { adults: start * count.factor, lay, luck, count: count.factor })
+        return { result, w: lay.w * luckily * count.w * wellForetold(result, ground, count.factor) }
       }),
     ),
   )
@@ -217,11 +236,10 @@ function summed(runs: { result: CohortResult; w: number }[], g: Ground, s: Summi
   const days: StrengthDay[] = []
   for (let d = 0; d <= g.days; d++) {
     const frames = runs.map((r) => (r.result.adults[d] ?? 0) / BEES_PER_FRAME)
-    const brood = runs.map((r) => (r.result.brood[d] ?? 0) / CELLS_PER_BROOD_FRAME)
+    const cells = runs.reduce((sum, r, i) => sum + (weights[i] ?? 0) * (r.result.brood[d] ?? 0), 0)
     const [low = 0, median = 0, high = 0] = bands(frames, weights, [0.1, 0.5, 0.9])
-    const [middle = 0] = bands(brood, weights, [0.5])
     const under = frames.reduce((sum, f, i) => sum + (f < s.minFrames ? (weights[i] ?? 0) : 0), 0)
-    days.push({ day: addDays(g.start, d), median, low, high, brood: middle, under })
+    days.push({ day: addDays(g.start, d), median, low, high, brood: cells / CELLS_PER_BROOD_FRAME, under })
   }
   const lowest = days.reduce((a, b) => (b.median < a.median ? b : a))
   const [from, to] = [daysBetween(g.start, s.from), daysBetween(g.start, s.until)]
