@@ -1,6 +1,6 @@
 /** The store: one append-only journal in SQLite and the projections made of it. README.md in this folder explains. */
 export { dataFile, dataFolder } from './data-folder.ts'
-export { StoreError } from './migrate.ts'
+export { DamagedError, StoreError } from './migrate.ts'
 export { type OpenOptions, openConnection, openStore, storeOn } from './open.ts'
 export { SETTINGS, type SettingKey, type Settings, type SettingValue } from './settings.ts'
 export type * from './types.ts'

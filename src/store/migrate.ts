@@ -19,6 +19,11 @@ export class StoreError extends Error {
   override name = 'StoreError'
 }
 
+/** The file itself is broken: nothing but a backup helps. */
+export class DamagedError extends StoreError {
+  override name = 'DamagedError'
+}
+
 export interface MigrateOptions {
   folder?: string
   /** Called before a database that holds entries is changed. By default a copy is put beside it, in backups/. */

@@ -6,8 +6,9 @@ import { type Protocol, yardProtocol } from '../recovery/protocol.ts'
 import { append, type Incoming } from './append.ts'
 import { type Connection, connect } from './connection.ts'
 import { fold } from './fold.ts'
+import { happeningsOf } from './happenings.ts'
 import { type Journal, journalOf } from './journal.ts'
-import { type MigrateOptions, migrate, pendingMigrations, StoreError } from './migrate.ts'
+import { DamagedError, type MigrateOptions, migrate, pendingMigrations, StoreError } from './migrate.ts'
 import { project } from './project.ts'
 import { type Projections, projectionsOf } from './projections.ts'
 import { queriesOf } from './queries.ts'
@@ -46,7 +47,7 @@ export function openConnection(file: string, options: OpenOptions = {}): Connect
 function inWords(error: unknown, file: string): unknown {
   if (!(error instanceof Database.SqliteError)) return error
   if (error.code === 'SQLITE_NOTADB' || error.code.startsWith('SQLITE_CORRUPT'))
-    return new StoreError(`${file} is damaged or is not a database (${error.message}). Restore a backup.`)
+    return new DamagedError(`${file} is damaged or is not a database (${error.message}). Restore a backup.`)
   if (error.code.startsWith('SQLITE_CANTOPEN'))
     return new StoreError(`${file} cannot be opened: is it there?`)
   return error
@@ -121,6 +122,7 @@ function assemble(connection: Connection): { store: Store; projections: Projecti
     },
     changes: ({ before = Number.MAX_SAFE_INTEGER, limit = 50, colony = null } = {}) =>
       journal.page({ before, limit: Math.min(Math.max(limit, 1), 500), colony: colony ?? null }).map(tagged),
+    happenings: happeningsOf(connection),
     journal: journal.all,
     *histories() {
       for (const id of journal.colonyIds()) {

@@ -5,6 +5,7 @@ import type { History } from '../journal/history.ts'
 import type { Problem } from '../journal/problem.ts'
 import type { Action, Phase, Plan, Rule } from '../recovery/plan-types.ts'
 import type { Protocol } from '../recovery/protocol.ts'
+import type { Happening } from '../round/happening.ts'
 import type { Settings } from './settings.ts'
 
 export interface AppendContext {
@@ -124,6 +125,8 @@ export interface Book {
   tagTaken(tag: string): boolean
   entry(id: string): (JournalRow & { tag: string }) | null
   changes(page?: ChangesPage): (JournalRow & { tag: string })[]
+  /** What happened from one day to another, both included, by day: in brief, without anything private. */
+  happenings(from: Day, to: Day): Happening[]
   settings: Pick<Settings, 'get'>
   protocol(): Protocol
 }

@@ -8,6 +8,7 @@
 import type { Day } from '../../src/days.ts'
 import type { RoundBundle, RoundColony } from '../../src/exchange/round-bundle.ts'
 import { type Protocol, protocolWith } from '../../src/recovery/protocol.ts'
+import { happeningOf } from '../../src/round/happening.ts'
 import { append } from '../../src/store/append.ts'
 import { fold } from '../../src/store/fold.ts'
 import { type Projected, project } from '../../src/store/project.ts'
@@ -113,6 +114,13 @@ export function bookOf({ head, colonies, waiting, today }: BookParts): PhoneBook
         .sort((a, b) => b.seq - a.seq)
         .slice(0, limit)
         .map(withTag),
+    happenings: (from, to) =>
+      [...rows].flatMap(([id, list]) => {
+        const yard = summary(id)?.yard
+        return yard === undefined
+          ? []
+          : list.map((r) => happeningOf(r.entry, yard)).filter((h) => h.on >= from && h.on <= to)
+      }),
     settings: { get: (key) => (head.settings as Record<string, unknown>)[key] as never },
     protocol: () => protocol,
   }

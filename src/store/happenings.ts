@@ -1,0 +1,40 @@
+/** What happened on some days, whichever colony it was, through the index by day: the past before them is not read. */
+import { and, asc, eq, gte, lte, sql } from 'drizzle-orm'
+import type { Day } from '../days.ts'
+import type { EntryKind } from '../journal/entry.ts'
+import type { Happening } from '../round/happening.ts'
+import type { Connection } from './connection.ts'
+import { colony, entry } from './schema.ts'
+
+/** More than a walk over many years needs; keeps a query over a huge yard short. */
+const MOST = 20_000
+
+/** Entries of colonies that have an intake, by day and then as they came to be known; corrected ones are not left out. */
+export function happeningsOf({ db }: Connection): (from: Day, to: Day) => Happening[] {
+  const field = (name: string) =>
+    sql<string | null>`json_extract(${entry.payload}, ${sql.raw(`'$.${name}'`)})`
+  const between = db
+    .select({
+      colony: entry.colony,
+      yard: colony.yard,
+      kind: entry.kind,
+      on: entry.onDay,
+      at: field('at'),
+      by: sql<string>`json_extract(${entry.payload}, '$.by')`,
+      opened: sql<number | null>`json_extract(${entry.payload}, '$.opened')`,
+      what: field('what'),
+    })
+    .from(entry)
+    .innerJoin(colony, eq(colony.id, entry.colony))
+    .where(and(gte(entry.onDay, sql.placeholder('from')), lte(entry.onDay, sql.placeholder('to'))))
+    .orderBy(asc(entry.onDay), asc(entry.seq))
+    .limit(MOST)
+    .prepare()
+  return (from, to) =>
+    between.all({ from, to }).map(({ kind, opened, what, ...row }) => ({
+      ...row,
+      kind: kind as EntryKind,
+      opened: opened === null ? null : opened === 1,
+      what: kind === 'given' ? what : null,
+    }))
+}
