@@ -1,5 +1,7 @@
 /** Who plays in the invented yard. Every name of a person or place here is made up. */
 
+/** Runs the yard: people, rules, backups. Never opens a box. */
+export const PERPETUA = 'Perpetua'
 /** Cuts colonies out of walls and drives the truck. */
 export const MAREN = 'Maren'
 /** The other beekeeper; takes swarms and boxes. */

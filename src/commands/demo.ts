@@ -3,9 +3,10 @@ import { mkdirSync, mkdtempSync, rmSync } from 'node:fs'
 import { join } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import { parseArgs } from 'node:util'
+import { demoAccounts } from '../../demo/accounts.ts'
 import { fill } from '../../demo/fill.ts'
 import { dayIn } from '../days.ts'
-import { openStore } from '../store/index.ts'
+import { openHouse } from '../server/house.ts'
 import { portOf, serveUntilStopped } from './serve.ts'
 
 /** Ignored by git; each demo has a folder of its own in it, so that two can run side by side. */
@@ -18,12 +19,14 @@ export async function run(args: string[]): Promise<number> {
   mkdirSync(HERE, { recursive: true })
   const folder = mkdtempSync(join(HERE, 'yard-'))
   try {
-    const store = openStore(join(folder, 'resettle.db'))
+    const house = openHouse(join(folder, 'resettle.db'), { cost: { n: 1024, r: 8, p: 1 } })
+    const { store } = house
     const now = new Date()
     const zone = store.settings.get('timeZone') ?? Intl.DateTimeFormat().resolvedOptions().timeZone
     const { entries } = fill(store, dayIn(zone, now), now.toISOString())
     process.stderr.write(`An invented yard of ${store.colonies().length} colonies, ${entries} entries.\n`)
-    return await serveUntilStopped(store, port, 'The demo is at')
+    const demo = await demoAccounts(house.people)
+    return await serveUntilStopped({ house, port, demo }, 'The demo is at')
   } catch (error) {
     if (!isTaken(error)) throw error
     process.stderr.write(

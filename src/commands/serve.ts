@@ -1,48 +1,65 @@
-/** `resettle serve`: the yard's book on this machine. */
+/** `resettle serve`: the yard's book, for browsers. */
 import { existsSync } from 'node:fs'
 import { join } from 'node:path'
 import { parseArgs } from 'node:util'
 import { BUILT } from '../server/assets.ts'
-import { type Listening, listen } from '../server/listen.ts'
-import { dataFile, openStore, type Store, StoreError } from '../store/index.ts'
+import { type House, openSoundHouse } from '../server/house.ts'
+import { isLoopback, type ListenOptions, listen } from '../server/listen.ts'
+import { outsideFrom } from '../server/middleware/address.ts'
+import { errorForLog, loggerFrom } from '../server/middleware/logging.ts'
+import { dataFile, StoreError } from '../store/index.ts'
 
 const DEFAULT_PORT = 8420
 
+/** Exit code 0 when stopped by a signal, 1 when it cannot be served; the reason is on stderr. */
 export async function run(args: string[]): Promise<number> {
   try {
-    const { values } = parseArgs({ args, options: { port: { type: 'string' } } })
-    const store = openStore(dataFile({ make: true }))
-    return await serveUntilStopped(store, portOf(values.port ?? process.env.RESETTLE_PORT))
+    const { values } = parseArgs({ args, options: { port: { type: 'string' }, host: { type: 'string' } } })
+    const port = portOf(values.port ?? process.env.RESETTLE_PORT)
+    const host = values.host ?? process.env.RESETTLE_HOST ?? '127.0.0.1'
+    const outside = outsideFrom(process.env)
+    const log = loggerFrom(process.env)
+    const house = openSoundHouse(dataFile({ make: true }), {
+      report: (error) => log.error({ error: errorForLog(error) }, 'backup failed'),
+    })
+    if (!isLoopback(host) && outside.url?.startsWith('https:') !== true)
+      process.stderr.write(
+        `${host} is served without TLS as far as this program knows: put a TLS proxy before it and set RESETTLE_URL, or passphrases cross the network in the clear.\n`,
+      )
+    return await serveUntilStopped({ house, port, host, outside, log })
   } catch (error) {
     process.stderr.write(`${inWords(error)}\n`)
     return 1
   }
 }
 
-/** Serves a store, says where, and waits for the signal to stop. Closes the store. The demo uses this too. */
+/** Serves a house, says where, keeps its backups, and waits for the signal to stop. Closes the house. */
 export async function serveUntilStopped(
-  store: Store,
-  port: number,
+  options: ListenOptions & { house: House },
   greeting = 'Resettle is at',
 ): Promise<number> {
+  const { house } = options
   if (!existsSync(join(BUILT, 'manifest.json')))
     process.stderr.write('The pages have no styles yet: run "npm run build" once.\n')
-  const server = await listen({ store, port })
-  process.stdout.write(`${greeting} ${server.url}\n`)
-  await stopSignal()
-  await close(server, store)
-  return 0
+  try {
+    const server = await listen(options)
+    const stopBackups = house.safekeeping?.start()
+    process.stdout.write(`${greeting} ${server.url}\n`)
+    if (server.setUpUrl !== null)
+      process.stdout.write(`There is no account yet. Make the first one here, once: ${server.setUpUrl}\n`)
+    await stopSignal()
+    await server.stop()
+    await stopBackups?.()
+    return 0
+  } finally {
+    house.close()
+  }
 }
 
 const stopSignal = (): Promise<void> =>
   new Promise((resolve) => {
     for (const signal of ['SIGINT', 'SIGTERM'] as const) process.once(signal, () => resolve())
   })
-
-async function close(server: Listening, store: Store): Promise<void> {
-  await server.stop()
-  store.close()
-}
 
 /** The port wanted, DEFAULT_PORT when none was named. Throws RangeError on what is no port. */
 export function portOf(text: string | undefined): number {
@@ -55,7 +72,9 @@ export function portOf(text: string | undefined): number {
 
 function inWords(error: unknown): string {
   if (error instanceof StoreError || error instanceof RangeError) return error.message
-  if (error instanceof Error && 'code' in error && error.code === 'EADDRINUSE')
+  const code = error instanceof Error && 'code' in error ? error.code : ''
+  if (code === 'EADDRINUSE')
     return `The port is taken: another program, perhaps another Resettle, listens there. Set RESETTLE_PORT to another one.`
+  if (code === 'EADDRNOTAVAIL' || code === 'ENOTFOUND') return 'RESETTLE_HOST is no address of this machine.'
   return error instanceof Error ? error.message : String(error)
 }

@@ -1,27 +1,51 @@
-/** The app: what every request passes through, and one line for each feature's routes. Listens to nothing by itself. */
+/**
+ * The app: what every request passes through, and one line for each feature's routes. Listens to nothing by itself.
+ *
+ * Outside the door are the pages of signing in. Behind it there is one app for each role, built on the store as that role
+ * sees it, so that no page can show or write what its viewer may not.
+ */
 import { Hono } from 'hono'
 import { bodyLimit } from 'hono/body-limit'
 import { compress } from 'hono/compress'
+import { ROLES, type Role, storeFor } from '../people/index.ts'
 import { assetFiles } from './assets.ts'
 import type { Deps, Env } from './deps.ts'
 import { broken, tooLarge, unknownPage } from './errors.tsx'
 import { frame } from './frame.tsx'
+import { logged } from './middleware/logging.ts'
+import { allowed } from './middleware/permission.tsx'
+import { headers, ownPagesOnly, timeLimit } from './middleware/security.ts'
+import { noStrangers, visitor } from './middleware/session.ts'
+import { account } from './routes/account.tsx'
+import { changes } from './routes/changes.tsx'
 import { colony } from './routes/colony.tsx'
 import { corrections } from './routes/corrections.tsx'
+import { data } from './routes/data.tsx'
 import { entries } from './routes/entries.ts'
 import { intake } from './routes/intake.tsx'
+import { invite } from './routes/invite.tsx'
 import { move } from './routes/move.tsx'
 import { note } from './routes/note.tsx'
 import { outcome } from './routes/outcome.tsx'
 import { outsideLook } from './routes/outside-look.tsx'
+import { people } from './routes/people.tsx'
+import { setUp } from './routes/set-up.tsx'
 import { settings } from './routes/settings.tsx'
-import { signature } from './routes/signature.tsx'
+import { signIn } from './routes/sign-in.tsx'
 import { today } from './routes/today.tsx'
 import { visit } from './routes/visit.tsx'
 import { yard } from './routes/yard.tsx'
 
-/** Features, each a sub-app with its own paths. A new feature is a file in routes/ and a line here. */
-const ROUTES: ((deps: Deps) => Hono<Env>)[] = [
+type Feature = (deps: Deps) => Hono<Env>
+
+/** What a stranger can reach. */
+const DOOR: Feature[] = [signIn, setUp, invite]
+
+/**
+ * Features, each a sub-app with its own paths. A new feature is a file in routes/, a line here, and a line for each of its
+ * paths in src/people/permissions.ts, which says who may open it.
+ */
+const ROUTES: Feature[] = [
   today,
   yard,
   intake,
@@ -33,21 +57,54 @@ const ROUTES: ((deps: Deps) => Hono<Env>)[] = [
   note,
   corrections,
   entries,
-  signature,
   settings,
+  account,
+  people,
+  data,
+  changes,
 ]
 
-const BODY_LIMIT = 1024 * 1024
+export const BODY_LIMIT = 1024 * 1024
+
+/** Paths that take more than a form, and how much. */
+const LARGE: Record<string, number> = { '/data/import': 64 * BODY_LIMIT }
 
 /** Everything but listening. */
 export function createApp(deps: Deps): Hono<Env> {
   const app = new Hono<Env>()
-  app.use(compress())
+  app.use(logged(deps.log, deps.outside), compress(), headers(deps.outside), timeLimit)
   app.route('/', assetFiles(deps.assets))
-  app.use(bodyLimit({ maxSize: BODY_LIMIT, onError: tooLarge }))
-  app.use(frame(deps))
-  for (const feature of ROUTES) app.route('/', feature(deps))
-  app.notFound(unknownPage)
+  app.use(...ownPagesOnly(deps.outside), visitor(deps))
+  app.use((c, next) => {
+    // Strangers get the smaller limit everywhere: it must not tell which paths there are.
+    const most = c.var.viewer === null ? BODY_LIMIT : (LARGE[c.req.path] ?? BODY_LIMIT)
+    return bodyLimit({ maxSize: most, onError: tooLarge })(c, next)
+  })
+  for (const feature of DOOR) app.route('/', feature(deps))
+  app.use(noStrangers(deps))
+  const behind = Object.fromEntries(ROLES.map((role) => [role, roomsFor(role, deps)])) as Record<
+    Role,
+    Hono<Env>
+  >
+  app.all('*', (c) => {
+    const { viewer } = c.var
+    return viewer === null ? unknownPage(c) : behind[viewer.role].fetch(c.req.raw, { ...c.env, viewer })
+  })
   app.onError(broken(deps))
+  return app
+}
+
+/** Everything behind the door, as one role has it. */
+export function roomsFor(role: Role, deps: Deps): Hono<Env> {
+  const own = { ...deps, store: storeFor(role, deps.store) }
+  const app = new Hono<Env>()
+  app.use(async (c, next) => {
+    c.set('viewer', c.env.viewer ?? null)
+    await next()
+  })
+  app.use(frame(own), allowed)
+  for (const feature of ROUTES) app.route('/', feature(own))
+  app.notFound(unknownPage)
+  app.onError(broken(own))
   return app
 }

@@ -1,11 +1,26 @@
 /** What the app is given, and what every request carries. */
 import type { Context, Env as HonoEnv } from 'hono'
 import type { Frame } from '../../web/parts/layout.tsx'
+import type { People, Person } from '../people/index.ts'
 import type { Store } from '../store/index.ts'
+import type { Safekeeping } from '../store/safekeeping.ts'
 import type { Assets } from './assets.ts'
+import type { Outside } from './middleware/address.ts'
+import type { Logger } from './middleware/logging.ts'
 
 export interface Deps {
+  /** As the viewer's role sees it, wherever there is a viewer. */
   store: Store
+  people: People
+  /** Backups; null for a database that lives in memory. */
+  safekeeping: Safekeeping | null
+  /** How the yard is called from outside, and which proxies are trusted. */
+  outside: Outside
+  /** What the set-up page asks for while there is no account. */
+  setUpToken: string | null
+  /** In the invented yard only: whom a visitor may be without a passphrase. */
+  demo: DemoDoor | null
+  log: Logger
   /** The instant now. */
   clock: () => Date
   /** Time zone (IANA) of a yard that has not chosen its own. */
@@ -16,8 +31,20 @@ export interface Deps {
   report: (error: unknown, request: string) => void
 }
 
+/** The people of the invented yard that its sign-in page offers. */
+export interface DemoDoor {
+  people: { name: string; words: string }[]
+}
+
+/** Who is asking, and with which session. */
+export interface Viewer extends Person {
+  session: string
+}
+
 export interface Env extends HonoEnv {
-  Variables: { frame: Frame }
+  Variables: { frame: Frame; viewer: Viewer | null }
+  /** Set when the app of a role answers. */
+  Bindings: { viewer?: Viewer }
 }
 
 export type Here = Context<Env>

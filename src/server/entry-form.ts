@@ -45,7 +45,7 @@ export function entryForm(deps: Deps, { kind, name, blank, view }: EntryForm): H
     const typed = withIds(await typedIn(c), ['id'])
     const id = idIn(typed)
     const draft = draftOf(kind, typed, c.var.frame.units)
-    const by = signedIn(c, typed)
+    const by = signedIn(c)
     const saved = submit(deps, c.var.frame.today, by, [{ draft, id, colony: colony.summary.id }])
     if (!saved.ok) return show(c, colony.summary, { typed, problems: saved.problems })
     return toColony(c, deps.store.colony(colony.summary.id)?.summary ?? colony.summary, id)

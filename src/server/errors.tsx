@@ -42,7 +42,9 @@ function frameOf(c: Here): Frame {
       today: '',
       zone: 'UTC',
       units: { temperature: 'F', weight: 'lb' },
-      signer: null,
+      viewer: null,
+      may: () => false,
+      mayOpen: () => false,
       path: c.req.path,
       built: () => null,
     }

@@ -1,9 +1,8 @@
 /** Reading a posted form: what was typed, its hidden ids, and who signs. */
-import { setCookie } from 'hono/cookie'
 import { v7, validate } from 'uuid'
 import { one, type Typed, typedFrom } from '../../web/forms/typed.ts'
 import type { Here } from './deps.ts'
-import { NAME_COOKIE, NAME_LIMIT, signerOf } from './frame.tsx'
+import { viewerOf } from './frame.tsx'
 
 /** What was typed; nothing when the body is not a form. */
 export async function typedIn(c: Here): Promise<Typed> {
@@ -20,20 +19,8 @@ export function idIn(typed: Typed, name = 'id'): string {
   return validate(id) ? id : v7()
 }
 
-const YEAR = 365 * 86_400
-
-/** Who signs: the name this browser is known by, or the one typed into the form, which is kept. '' when neither. */
-export function signedIn(c: Here, typed: Typed): string {
-  const known = signerOf(c)
-  if (known !== null) return known
-  const name = one(typed, 'by')
-  if (name !== '' && name.length <= NAME_LIMIT) rememberName(c, name)
-  return name
-}
-
-export function rememberName(c: Here, name: string): void {
-  setCookie(c, NAME_COOKIE, name, { path: '/', httpOnly: true, sameSite: 'Lax', maxAge: YEAR })
-}
+/** Who signs: whoever is signed in. */
+export const signedIn = (c: Here): string => viewerOf(c).name
 
 /** What was typed with an id in each hidden field, so that the same form saved twice is one entry. */
 export function withIds(typed: Typed, names: readonly string[]): Typed {

@@ -1,42 +1,50 @@
-/** Before every page: which day it is in the yard, plans made for that day, units, and who signs. */
-import { getCookie } from 'hono/cookie'
+/** Before every page: which day it is in the yard, plans made for that day, units, and who is signed in. */
 import { createMiddleware } from 'hono/factory'
+import type { Frame } from '../../web/parts/layout.tsx'
 import { type Day, dayIn } from '../days.ts'
-import type { Deps, Env, Here } from './deps.ts'
-
-export const NAME_COOKIE = 'resettle_name'
-export const NAME_LIMIT = 60
+import { may, mayOpen } from '../people/index.ts'
+import type { Deps, Env, Here, Viewer } from './deps.ts'
 
 /** The yard's time zone: its own choice, else the machine's. */
-export const zoneOf = (deps: Deps): string => deps.store.settings.get('timeZone') ?? deps.zone
+export const zoneOf = (deps: Pick<Deps, 'store' | 'zone'>): string =>
+  deps.store.settings.get('timeZone') ?? deps.zone
 
 /** The yard's day now. */
 export const todayOf = (deps: Deps): Day => dayIn(zoneOf(deps), deps.clock())
 
-/** The name that signs entries made in this browser, or null. Becomes the account's name once there are accounts. */
-export function signerOf(c: Here): string | null {
-  const name = getCookie(c, NAME_COOKIE)?.trim() ?? ''
-  return name === '' || name.length > NAME_LIMIT ? null : name
+/** Who is signed in. Only for the rooms behind the door, where somebody always is. */
+export function viewerOf(c: Here): Viewer {
+  const viewer = c.var.viewer
+  if (viewer === null) throw new Error('nobody is signed in here')
+  return viewer
+}
+
+/** What a page needs to know of its request. */
+export function frameFor(c: Here, deps: Deps): Frame {
+  const { settings } = deps.store
+  const viewer = c.get('viewer') ?? null
+  return {
+    today: todayOf(deps),
+    zone: zoneOf(deps),
+    units: { temperature: settings.get('temperature'), weight: settings.get('weight') },
+    viewer: viewer === null ? null : { name: viewer.name, role: viewer.role },
+    may: (action) => viewer !== null && may(viewer.role, action),
+    mayOpen: (path) => viewer !== null && mayOpen(viewer.role, path),
+    path: c.req.path,
+    built: deps.assets.built,
+  }
 }
 
 /** Makes plans anew when the day has changed since the last request. */
 export function frame(deps: Deps) {
   let planned: Day | null = null
   return createMiddleware<Env>(async (c, next) => {
-    const today = todayOf(deps)
-    if (planned !== today) {
-      deps.store.refresh(today)
-      planned = today
+    const made = frameFor(c, deps)
+    if (planned !== made.today) {
+      deps.store.refresh(made.today)
+      planned = made.today
     }
-    const { settings } = deps.store
-    c.set('frame', {
-      today,
-      zone: zoneOf(deps),
-      units: { temperature: settings.get('temperature'), weight: settings.get('weight') },
-      signer: signerOf(c),
-      path: c.req.path,
-      built: deps.assets.built,
-    })
+    c.set('frame', made)
     await next()
   })
 }

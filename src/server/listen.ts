@@ -1,52 +1,96 @@
 /** Listening: the app on a port of this machine. */
+import type { Server } from 'node:http'
+import { isIPv6 } from 'node:net'
 import { type ServerType, serve } from '@hono/node-server'
-import type { Store } from '../store/index.ts'
+import ipaddr from 'ipaddr.js'
+import { newToken } from '../people/tokens.ts'
+import { StoreError } from '../store/index.ts'
 import { createApp } from './app.ts'
 import { assetsIn } from './assets.ts'
+import type { DemoDoor } from './deps.ts'
+import { type House, machineZone } from './house.ts'
+import { DIRECT, type Outside } from './middleware/address.ts'
+import { errorForLog, type Logger, pathForLog, SILENT } from './middleware/logging.ts'
 
 export interface ListenOptions {
-  store: Store
+  house: House
   /** 0: any free one. */
   port: number
-  /** Default 127.0.0.1: without accounts, nobody outside this machine may come in. */
+  /** Default 127.0.0.1. Any other address only once there is an account. */
   host?: string
+  outside?: Outside
+  demo?: DemoDoor
   clock?: () => Date
+  log?: Logger
+  /** Hears of errors that are our bugs; by default they are logged. */
   report?: (error: unknown, request: string) => void
 }
 
 export interface Listening {
   /** Address to open in a browser. */
   url: string
-  /** Stops taking requests; the store stays open. */
+  /** Where the first account is made; null when there is one. */
+  setUpUrl: string | null
+  /** Stops taking requests; the house stays open. */
   stop: () => Promise<void>
 }
 
-/** Serves a store. Rejects when the port cannot be had. */
+/** Milliseconds to send a whole request, and its headers: whoever dribbles bytes is cut off. */
+const REQUEST_MS = 60_000
+const HEADERS_MS = 15_000
+
+/** Serves a house. Rejects when the port cannot be had, and where strangers could come in before there is an account. */
 export function listen(options: ListenOptions): Promise<Listening> {
-  const host = options.host ?? '127.0.0.1'
+  const { house, host = '127.0.0.1', outside = DIRECT, demo = null, log = SILENT } = options
+  const empty = house.people.accounts.none()
+  if (empty && !isLoopback(host)) return Promise.reject(new StoreError(noAccountYet(host)))
+  const setUpToken = empty ? newToken() : null
+  const report = options.report ?? reportTo(log)
   const app = createApp({
-    store: options.store,
+    store: house.store,
+    people: house.people,
+    safekeeping: house.safekeeping,
+    outside,
+    setUpToken,
+    demo,
+    log,
+    report,
     clock: options.clock ?? (() => new Date()),
-    zone: Intl.DateTimeFormat().resolvedOptions().timeZone,
+    zone: machineZone(),
     assets: assetsIn(),
-    report: options.report ?? toStderr,
   })
   return new Promise((resolve, reject) => {
-    const server: ServerType = serve({ fetch: app.fetch, hostname: host, port: options.port }, (at) =>
-      resolve({ url: `http://${host}:${at.port}`, stop: () => stopping(server) }),
+    const server: ServerType = serve(
+      { fetch: app.fetch, hostname: host, port: options.port, serverOptions: TIMES },
+      (at) => {
+        const url = `http://${isIPv6(host) ? `[${host}]` : host}:${at.port}`
+        const setUpUrl = setUpToken === null ? null : `${url}/set-up?token=${setUpToken}`
+        resolve({ url, setUpUrl, stop: () => stopping(server as Server) })
+      },
     )
     server.once('error', reject)
   })
 }
 
-const stopping = (server: ServerType): Promise<void> =>
+const TIMES = { requestTimeout: REQUEST_MS, headersTimeout: HEADERS_MS, connectionsCheckingInterval: 5000 }
+
+/** Whether only this machine can reach the address. */
+export const isLoopback = (host: string): boolean =>
+  host === 'localhost' || (ipaddr.isValid(host) && ipaddr.process(host).range() === 'loopback')
+
+const noAccountYet = (host: string): string =>
+  `There is no account yet, so ${host} would let in anybody. Start without an address first and open the set-up page on this machine, or make an account here: resettle person add NAME --role operator`
+
+const stopping = (server: Server): Promise<void> =>
   new Promise((resolve) => {
     server.close(() => resolve())
-    if ('closeIdleConnections' in server) server.closeIdleConnections()
+    server.closeIdleConnections()
   })
 
-function toStderr(error: unknown, request: string): void {
-  process.stderr.write(
-    `${request}: ${error instanceof Error ? (error.stack ?? error.message) : String(error)}\n`,
-  )
-}
+/** A bug of ours, in the log: what and where. */
+const reportTo =
+  (log: Logger) =>
+  (error: unknown, request: string): void => {
+    const [method = '', path = ''] = request.split(' ')
+    log.error({ method, path: pathForLog(path), error: errorForLog(error) }, 'failed')
+  }

@@ -1,6 +1,7 @@
 /** The browser of the journeys: a phone and a laptop, each page watched for what must not happen on any page. */
 import { type Browser, type BrowserContext, chromium, type Page } from 'playwright-core'
 import { ensureChromium, thisMachine } from './chromium.ts'
+import { sessionAt } from './signed-in.ts'
 
 export interface Device {
   name: 'phone' | 'laptop'
@@ -29,15 +30,16 @@ export const launch = (): Promise<Browser> =>
 export interface Watched {
   page: Page
   context: BrowserContext
+  device: Device
   noticed: string[]
 }
 
-/** Opens a page of the yard at `url` on that device. Page errors, server errors and foreign requests are noticed. */
+/** Opens a page of the yard at `url` on that device, signed in unless as a stranger. Page errors, server errors and foreign requests are noticed. */
 export async function watchedPage(
   browser: Browser,
   url: string,
   device: Device,
-  options: { scripts?: boolean; dark?: boolean } = {},
+  options: { scripts?: boolean; dark?: boolean; stranger?: boolean } = {},
 ): Promise<Watched> {
   const context = await browser.newContext({
     baseURL: url,
@@ -48,8 +50,11 @@ export async function watchedPage(
     javaScriptEnabled: options.scripts ?? true,
     colorScheme: options.dark ? 'dark' : 'light',
   })
+  const session = options.stranger ? undefined : sessionAt(url)
+  if (session !== undefined)
+    await context.addCookies([{ name: 'resettle', value: session, url, httpOnly: true, sameSite: 'Lax' }])
   const page = await context.newPage()
-  page.setDefaultTimeout(15_000)
+  page.setDefaultTimeout(8_000)
   const noticed: string[] = []
   page.on('pageerror', (error) => noticed.push(`script error: ${error.message}`))
   page.on('console', (message) => {
@@ -62,5 +67,5 @@ export async function watchedPage(
     if (!request.url().startsWith(url) && !request.url().startsWith('data:'))
       noticed.push(`foreign request: ${request.url()}`)
   })
-  return { page, context, noticed }
+  return { page, context, device, noticed }
 }

@@ -13,14 +13,21 @@ export async function violations(page: Page): Promise<string[]> {
     .map((v) => `${v.id}: ${v.help}: ${v.nodes.map((n) => n.target.join(' ')).join(', ')}`)
 }
 
-/** How much the page shifted under the reader since it was opened (cumulative layout shift, Chromium's own reckoning). */
+/**
+ * How much the page shifted under the reader since it was opened (cumulative layout shift by
+ * Chromium's own reckoning; what moves within half a second of a tap is meant to).
+ */
 export const layoutShift = (page: Page): Promise<number> =>
   page.evaluate(
     () =>
       new Promise<number>((done) => {
         let sum = 0
         const observer = new PerformanceObserver((list) => {
-          for (const e of list.getEntries()) sum += (e as PerformanceEntry & { value: number }).value
+          for (const e of list.getEntries() as (PerformanceEntry & {
+            value: number
+            hadRecentInput: boolean
+          })[])
+            if (!e.hadRecentInput) sum += e.value
         })
         observer.observe({ type: 'layout-shift', buffered: true })
         // Buffered entries are handed over in a task of their own; two frames later they are all here.
@@ -45,3 +52,17 @@ export async function bytesFor(page: Page, address: string): Promise<number> {
   await wire.detach()
   return bytes
 }
+
+/** Controls lower or narrower than a gloved finger needs, in CSS pixels; links inside a sentence are left out. */
+export const smallTargets = (page: Page, least: number): Promise<string[]> =>
+  page.evaluate((least) => {
+    const controls =
+      'a.button, button, .tap, summary, nav a, select, input:not([type=hidden], [type=radio], [type=checkbox])'
+    return [...document.querySelectorAll<HTMLElement>(controls)].flatMap((e) => {
+      const { width, height } = e.getBoundingClientRect()
+      if (width === 0 || height === 0) return []
+      if (height >= least - 0.5 && width >= least - 0.5) return []
+      const name = e.textContent?.trim() || e.getAttribute('name') || e.tagName
+      return [`${name.slice(0, 40)}: ${Math.round(width)} x ${Math.round(height)}`]
+    })
+  }, least)

@@ -4,13 +4,20 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { fill } from '../../demo/fill.ts'
 import type { Day } from '../../src/days.ts'
+import type { People, Role } from '../../src/people/index.ts'
+import { openHouse } from '../../src/server/house.ts'
 import { listen } from '../../src/server/listen.ts'
-import { openStore, type Store } from '../../src/store/index.ts'
+import type { Store } from '../../src/store/index.ts'
+import { CHEAP, signInAs } from './people.ts'
+import { keepSignedIn } from './signed-in.ts'
 
 export interface RunningYard {
   /** Where it answers, without a slash at the end. */
   url: string
+  /** Where the first account is made, when there is none. */
+  setUpUrl: string | null
   store: Store
+  people: People
   /** Makes it noon of that day. */
   setDay: (day: Day) => void
   /** What the server reported as its own bugs. */
@@ -18,31 +25,48 @@ export interface RunningYard {
   stop: () => Promise<void>
 }
 
-/** Starts a yard on that day: empty, or filled with the invented one. */
-export async function startYard(options: { day: Day; demo?: boolean }): Promise<RunningYard> {
-  const folder = mkdtempSync(join(tmpdir(), 'resettle-journey-'))
-  const store = openStore(join(folder, 'resettle.db'))
-  store.settings.set('timeZone', 'UTC')
+export interface YardOptions {
+  day: Day
+  /** Filled with the invented yard. */
+  demo?: boolean
+  /** Whom pages opened by `watchedPage` are signed in as; default Wren, an operator. */
+  as?: { name: string; role: Role }
+  /** Nobody is signed in, and nobody can be yet: the yard before its set-up. */
+  untouched?: boolean
+}
+
+/** Starts a yard on that day, empty or filled; its pages are opened signed in. */
+export async function startYard(options: YardOptions): Promise<RunningYard> {
   let now = noon(options.day)
+  const folder = mkdtempSync(join(tmpdir(), 'resettle-journey-'))
+  const house = openHouse(join(folder, 'resettle.db'), { cost: CHEAP, clock: () => now })
+  const { store, people } = house
+  store.settings.set('timeZone', 'UTC')
   if (options.demo) fill(store, options.day, now.toISOString())
   const errors: string[] = []
+  const session = options.untouched
+    ? null
+    : await signInAs(people, options.as ?? { name: 'Wren', role: 'operator' })
   const server = await listen({
-    store,
+    house,
     port: 0,
     clock: () => now,
     report: (error, request) =>
       errors.push(`${request}: ${error instanceof Error ? (error.stack ?? error.message) : error}`),
   })
+  if (session !== null) keepSignedIn(server.url, session)
   return {
     url: server.url,
+    setUpUrl: server.setUpUrl,
     store,
+    people,
     setDay: (day) => {
       now = noon(day)
     },
     errors,
     stop: async () => {
       await server.stop()
-      store.close()
+      house.close()
       rmSync(folder, { recursive: true, force: true })
     },
   }

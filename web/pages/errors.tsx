@@ -20,6 +20,14 @@ export const NoPagePage = ({ frame }: { frame: Frame }) => (
   </Layout>
 )
 
+export const NotYoursPage = ({ frame, whose }: { frame: Frame; whose: string }) => (
+  <Layout frame={frame} title="Not yours to open">
+    <h1>This page is {whose}</h1>
+    <p>You are signed in as {frame.viewer?.name}. Ask an operator of this yard if you need it.</p>
+    <Ways />
+  </Layout>
+)
+
 export const NoEntryPage = ({ frame }: { frame: Frame }) => (
   <Layout frame={frame} title="No such entry">
     <h1>There is no such entry in the journal</h1>

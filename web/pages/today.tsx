@@ -87,7 +87,7 @@ const Line = ({ line, frame }: { line: TodayLine; frame: Frame }) => {
         <p class="line-why">{toDo.why}</p>
         <Also also={toDo.also} />
         <div class="buttons">
-          <Record line={line} frame={frame} />
+          <Record line={line} />
         </div>
       </div>
     </li>
@@ -95,7 +95,7 @@ const Line = ({ line, frame }: { line: TodayLine; frame: Frame }) => {
 }
 
 /** Buttons to write it down right here. What is merely possible today is not shouted. */
-const Record = ({ line, frame }: { line: TodayLine; frame: Frame }) => {
+const Record = ({ line }: { line: TodayLine }) => {
   const { toDo, path, tag, entryId } = line
   const oneTap = toDo.lidOn
   const main = toDo.check?.status === 'open' ? 'button' : 'button button-do'

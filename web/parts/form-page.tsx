@@ -3,7 +3,7 @@ import type { Child } from 'hono/jsx'
 import { one } from '../forms/typed.ts'
 import { type FormState, ProblemSummary } from './field.tsx'
 import { type Frame, Layout } from './layout.tsx'
-import { SignedBy, SignFields } from './sign.tsx'
+import { SignedBy } from './sign.tsx'
 
 export interface FormPageProps {
   frame: Frame
@@ -40,7 +40,6 @@ export const FormPage = (p: FormPageProps) => (
           <input type="hidden" name={name} value={one(p.form.typed, name)} />
         ))}
         {p.children}
-        <SignFields frame={p.frame} form={p.form} />
         <div class="save">
           <button class="button button-do" type="submit">
             {p.button}

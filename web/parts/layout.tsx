@@ -1,6 +1,7 @@
 /** The frame of every page. */
 import type { Child } from 'hono/jsx'
 import { type Day, inWordsWithYear } from '../../src/days.ts'
+import type { Action, Role } from '../../src/people/permissions.ts'
 import type { Units } from '../words/units.ts'
 import { WAYS, type Way } from './nav.ts'
 
@@ -11,8 +12,12 @@ export interface Frame {
   /** The yard's time zone (IANA). */
   zone: string
   units: Units
-  /** Who signs the entries made here; null until somebody said. */
-  signer: string | null
+  /** Who is signed in, and signs the entries made here; null at the door. */
+  viewer: { name: string; role: Role } | null
+  /** Whether the viewer may. */
+  may: (action: Action) => boolean
+  /** Whether the viewer may open a page. */
+  mayOpen: (path: string) => boolean
   /** Path of the page, to mark where one is. */
   path: string
   /** Address of a built file by its name in the source ('styles/index.css'); null when nothing is built. */
@@ -58,8 +63,8 @@ export const Layout = ({ frame, title, scripts = [], ways = true, children }: La
             <a class="book" href="/">
               Resettle
             </a>
-            <Ways path={frame.path} />
-            {frame.today === '' ? null : (
+            {frame.viewer === null ? null : <Ways frame={frame} />}
+            {frame.today === '' || frame.viewer === null ? null : (
               <time class="masthead-day" datetime={frame.today}>
                 {inWordsWithYear(frame.today)}
               </time>
@@ -74,19 +79,24 @@ export const Layout = ({ frame, title, scripts = [], ways = true, children }: La
   )
 }
 
-const Ways = ({ path }: { path: string }) => {
-  const more = WAYS.filter((w) => w.place === 'more')
+const Ways = ({ frame }: { frame: Frame }) => {
+  const { path } = frame
+  const ways = WAYS.filter((w) => frame.mayOpen(w.href))
   return (
     <nav class="ways" aria-label="Pages">
-      {WAYS.filter((w) => w.place === 'bar').map((w) => (
-        <WayLink way={w} path={path} />
-      ))}
+      {ways
+        .filter((w) => w.place === 'bar')
+        .map((w) => (
+          <WayLink way={w} path={path} />
+        ))}
       <details class="ways-more">
         <summary class="way">More</summary>
         <div class="ways-menu">
-          {more.map((w) => (
-            <WayLink way={w} path={path} />
-          ))}
+          {ways
+            .filter((w) => w.place === 'more')
+            .map((w) => (
+              <WayLink way={w} path={path} />
+            ))}
         </div>
       </details>
     </nav>

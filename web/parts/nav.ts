@@ -11,5 +11,8 @@ export const WAYS: Way[] = [
   { href: '/yard', label: 'Yard', place: 'bar' },
   { href: '/intake', label: 'Intake', place: 'bar' },
   { href: '/settings', label: 'Units and time zone', place: 'more' },
-  { href: '/name', label: 'Who signs', place: 'more' },
+  { href: '/people', label: 'People', place: 'more' },
+  { href: '/data', label: 'Data and backups', place: 'more' },
+  { href: '/changes', label: 'History of changes', place: 'more' },
+  { href: '/account', label: 'Your account', place: 'more' },
 ]

@@ -31,7 +31,7 @@ const NO_SNIFFING_AROUND = {
   referrerPolicy: 'same-origin',
   xFrameOptions: 'DENY',
   permissionsPolicy: { geolocation: [], microphone: [], payment: [], usb: [] },
-} as const
+}
 
 const overTls = secureHeaders({ ...NO_SNIFFING_AROUND, strictTransportSecurity: 'max-age=15552000' })
 const plain = secureHeaders({ ...NO_SNIFFING_AROUND, strictTransportSecurity: false })

@@ -1,7 +1,7 @@
 import { Hono } from 'hono'
 import { problemLine } from '../../journal/problem.ts'
 import type { Deps, Env, Here } from '../deps.ts'
-import { signerOf } from '../frame.tsx'
+import { viewerOf } from '../frame.tsx'
 
 const MOST_AT_ONCE = 500
 
@@ -14,10 +14,14 @@ export function entries(deps: Deps): Hono<Env> {
   app.post('/entries', async (c) => {
     const body = await bodyOf(c)
     if (body === undefined) return refuse(c, 400, 'the body must be JSON: one entry, or a list of entries')
-    const list = (Array.isArray(body) ? body : [body]).map((e) => signed(e, signerOf(c)))
+    const list = (Array.isArray(body) ? body : [body]).map((e) => signed(e, viewerOf(c).name))
     if (list.length > MOST_AT_ONCE)
       return refuse(c, 422, `has ${list.length} entries: send at most ${MOST_AT_ONCE}`)
-    const context = { today: c.var.frame.today, recordedAt: deps.clock().toISOString() }
+    const context = {
+      today: c.var.frame.today,
+      recordedAt: deps.clock().toISOString(),
+      recordedBy: viewerOf(c).name,
+    }
     const result = deps.store.append(list, context)
     c.header('Cache-Control', 'no-store')
     return result.ok
@@ -36,9 +40,9 @@ async function bodyOf(c: Here): Promise<unknown> {
   }
 }
 
-/** Signed by the name of this browser where the entry names nobody. */
-const signed = (entry: unknown, name: string | null): unknown =>
-  name !== null && typeof entry === 'object' && entry !== null && !Array.isArray(entry) && !('by' in entry)
+/** Signed by whoever is signed in where the entry names nobody. */
+const signed = (entry: unknown, name: string): unknown =>
+  typeof entry === 'object' && entry !== null && !Array.isArray(entry) && !('by' in entry)
     ? { ...entry, by: name }
     : entry
 

@@ -32,9 +32,7 @@ export function intake(deps: Deps): Hono<Env> {
     const typed = withIds(await typedIn(c), ['id'])
     const draft = draftOf('intake', typed, c.var.frame.units)
     const id = idIn(typed)
-    const saved = submit(deps, c.var.frame.today, signedIn(c, typed), [
-      { draft, id, colony: one(typed, 'colony') },
-    ])
+    const saved = submit(deps, c.var.frame.today, signedIn(c), [{ draft, id, colony: one(typed, 'colony') }])
     if (!saved.ok) return show(c, typed, saved.problems)
     const made = store.colony(id)
     return made === null ? c.redirect('/yard', 303) : toColony(c, made.summary, id)

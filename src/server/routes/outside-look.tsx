@@ -16,7 +16,7 @@ export function outsideLook(deps: Deps): Hono<Env> {
     const { today, units } = c.var.frame
     const draft = draftOf('inspection', { on: [today], opened: ['no'] }, units)
     const id = idIn(typed)
-    const saved = submit(deps, today, signedIn(c, typed), [{ draft, id, colony: colony.summary.id }])
+    const saved = submit(deps, today, signedIn(c), [{ draft, id, colony: colony.summary.id }])
     return saved.ok
       ? toColony(c, colony.summary, id)
       : c.redirect(`${colonyPath(colony.summary)}/visit?lid=on`, 303)

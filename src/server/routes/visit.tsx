@@ -3,7 +3,7 @@ import { v7 } from 'uuid'
 import type { FieldProblem, Typed } from '../../../web/forms/typed.ts'
 import { idField, VISIT_PREFIXES, visitDrafts } from '../../../web/forms/visit.ts'
 import { VisitPage } from '../../../web/pages/visit.tsx'
-import { isQuiet } from '../../../web/words/rules.ts'
+import { toDoOf } from '../../../web/words/lines.ts'
 import type { History } from '../../journal/history.ts'
 import type { Deps, Env, Here } from '../deps.ts'
 import { colonyIn, unknownColony } from '../errors.tsx'
@@ -36,7 +36,9 @@ export function visit(deps: Deps): Hono<Env> {
   app.get('/colony/:tag/visit', (c) => {
     const colony = colonyIn(c, store)
     if (colony === null) return unknownColony(c, deps, c.req.param('tag'))
-    const lidOn = c.req.query('lid') === 'on' || isQuiet(colony.summary.plan)
+    // Where the plan says to leave the lid on, somebody who comes all the same has most likely looked from outside.
+    const toDo = toDoOf(colony.summary.plan)
+    const lidOn = c.req.query('lid') === 'on' || toDo === null || toDo.lidOn
     const ids = Object.fromEntries(VISIT_PREFIXES.map((p) => [idField(p), [v7()]]))
     return show(c, colony, { ...ids, on: [c.var.frame.today], opened: [lidOn ? 'no' : 'yes'] })
   })
@@ -50,7 +52,7 @@ export function visit(deps: Deps): Hono<Env> {
       id: idIn(typed, idField(draft.prefix)),
       colony: colony.summary.id,
     }))
-    const saved = submit(deps, c.var.frame.today, signedIn(c, typed), sent)
+    const saved = submit(deps, c.var.frame.today, signedIn(c), sent)
     if (!saved.ok) return show(c, colony, typed, saved.problems)
     return toColony(c, colony.summary, saved.ids[0] ?? '')
   })

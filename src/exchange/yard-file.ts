@@ -1,0 +1,30 @@
+/**
+ * A whole yard as one JSON Lines file. Public format (README): one JSON object a line, each with `line` saying what it is.
+ *
+ *     {"line":"yard","version":1,"private":true}                                  first
+ *     {"line":"setting","key":"timeZone","value":"America/Phoenix"}               each choice the yard has made
+ *     {"line":"entry","recordedAt":"…Z","recordedBy":"…","entry":{…}}             the journal, in order
+ *     {"line":"end","settings":1,"entries":2}                                     last: a file without it was cut short
+ *
+ * Entries name their colony as it was written (a tag, or the id of its first intake). Accounts are not in the file:
+ * passphrases don't travel. With `private` false, sites, costs and destinations were left out.
+ */
+import { z } from 'zod'
+import { SETTINGS } from '../store/index.ts'
+
+export const VERSION = 1
+
+const keys = Object.keys(SETTINGS) as [keyof typeof SETTINGS, ...(keyof typeof SETTINGS)[]]
+
+export const yardLine = z.discriminatedUnion('line', [
+  z.strictObject({ line: z.literal('yard'), version: z.literal(VERSION), private: z.boolean() }),
+  z.strictObject({ line: z.literal('setting'), key: z.enum(keys), value: z.unknown() }),
+  z.strictObject({
+    line: z.literal('entry'),
+    recordedAt: z.iso.datetime(),
+    recordedBy: z.string().min(1).max(60),
+    entry: z.record(z.string(), z.unknown()),
+  }),
+  z.strictObject({ line: z.literal('end'), settings: z.int().min(0), entries: z.int().min(0) }),
+])
+export type YardLine = z.infer<typeof yardLine>

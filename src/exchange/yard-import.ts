@@ -1,0 +1,113 @@
+/** Reads a whole yard from JSON Lines (yard-file.ts says how) into a store, all or nothing. Safe to repeat. */
+import { type Day, isDay, later } from '../days.ts'
+import { problemLine, problemsOf } from '../journal/problem.ts'
+import { type JournalLine, SETTINGS, type SettingKey, type Store } from '../store/index.ts'
+import { type YardLine, yardLine } from './yard-file.ts'
+
+export type Imported =
+  | {
+      ok: true
+      /** Entries that are new here, and that were here before. */
+      accepted: number
+      already: number
+      /** Choices taken over: only into a yard without entries, whose own choices would otherwise be lost. */
+      settings: number
+    }
+  /** One line a problem, naming the line of the file. Nothing was written. */
+  | { ok: false; problems: string[] }
+
+/** Enough to see what is wrong with a file. */
+const SHOWN = 50
+
+type Located<T> = T & { at: number }
+type EntryLine = Located<Extract<YardLine, { line: 'entry' }>>
+type SettingLine = Located<Extract<YardLine, { line: 'setting' }>>
+
+export function importYard(store: Store, text: string, today: Day): Imported {
+  const { lines, problems } = parse(text)
+  problems.push(...whole(lines))
+  if (problems.length > 0) return { ok: false, problems: problems.slice(0, SHOWN) }
+  const entries = lines.filter((l): l is EntryLine => l.line === 'entry')
+  const settings = lines.filter((l): l is SettingLine => l.line === 'setting')
+  const wrong = settings.flatMap(settingProblem)
+  if (wrong.length > 0) return { ok: false, problems: wrong }
+
+  const empty = store.changes({ limit: 1 }).length === 0
+  const result = store.load(
+    entries.map(({ entry, recordedAt, recordedBy }): JournalLine => ({ raw: entry, recordedAt, recordedBy })),
+    lastDay(entries, today),
+  )
+  if (!result.ok)
+    return {
+      ok: false,
+      problems: result.problems
+        .slice(0, SHOWN)
+        .map((p) =>
+          problemLine({ ...p, entry: undefined }).replace(/^/, `line ${lineOf(p.entry, entries)}: `),
+        ),
+    }
+  if (empty) for (const s of settings) store.settings.set(s.key, s.value as never)
+  store.refresh(today)
+  return {
+    ok: true,
+    accepted: result.accepted.length,
+    already: result.already.length,
+    settings: empty ? settings.length : 0,
+  }
+}
+
+const lineOf = (entry: number | undefined, entries: readonly EntryLine[]): number =>
+  entries[(entry ?? 1) - 1]?.at ?? 0
+
+function parse(text: string): { lines: Located<YardLine>[]; problems: string[] } {
+  const lines: Located<YardLine>[] = []
+  const problems: string[] = []
+  for (const [i, raw] of text
+    .replace(/^\uFEFF/, '')
+    .split('\n')
+    .entries()) {
+    if (raw.trim() === '') continue
+    const at = i + 1
+    let value: unknown
+    try {
+      value = JSON.parse(raw)
+    } catch {
+      problems.push(`line ${at}: is not JSON`)
+      continue
+    }
+    const parsed = yardLine.safeParse(value)
+    if (parsed.success) lines.push({ ...parsed.data, at })
+    else problems.push(...problemsOf(parsed.error, value).map((p) => `line ${at}: ${problemLine(p)}`))
+  }
+  return { lines, problems }
+}
+
+/** Whether the file begins and ends as it must, and holds as many lines as it says. */
+function whole(lines: readonly Located<YardLine>[]): string[] {
+  const end = lines.at(-1)
+  if (lines[0]?.line !== 'yard') return ['line 1: is not the beginning of a yard: {"line":"yard",…}']
+  if (end?.line !== 'end') return ['the file was cut short: its last line is not {"line":"end",…}']
+  const count = (kind: YardLine['line']): number => lines.filter((l) => l.line === kind).length
+  const problems: string[] = []
+  for (const [name, kind] of [
+    ['settings', 'setting'],
+    ['entries', 'entry'],
+  ] as const)
+    if (end[name] !== count(kind))
+      problems.push(`line ${end.at}: says ${end[name]} ${name}, but there are ${count(kind)}`)
+  if (count('yard') !== 1 || count('end') !== 1) problems.push('the file holds more than one yard')
+  return problems
+}
+
+const settingProblem = (s: SettingLine): string[] =>
+  SETTINGS[s.key as SettingKey].schema.safeParse(s.value).success
+    ? []
+    : [`line ${s.at}: value: is not one that "${s.key}" can have`]
+
+/** A journal written under a clock that ran ahead must come in whole: its own last day counts as past. */
+function lastDay(entries: readonly EntryLine[], today: Day): Day {
+  let last = today
+  for (const { entry } of entries)
+    if (typeof entry.on === 'string' && isDay(entry.on)) last = later(last, entry.on)
+  return last
+}

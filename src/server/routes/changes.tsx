@@ -1,0 +1,57 @@
+import { Hono } from 'hono'
+import { ChangesPage } from '../../../web/pages/changes.tsx'
+import { changeLine, changeOf, changesHeader } from '../../exchange/changes.ts'
+import type { Deps, Env, Here } from '../deps.ts'
+import { colonyPath, page } from '../respond.tsx'
+import { streamed } from '../stream.ts'
+
+const PAGE = 50
+
+/** Who entered, corrected and withdrew what, newest first: of the whole yard, or of one colony. */
+export function changes(deps: Deps): Hono<Env> {
+  const { store } = deps
+  const app = new Hono<Env>()
+  const colonyOf = (c: Here) => {
+    const asked = (c.req.query('colony') ?? '').slice(0, 60)
+    return asked === '' ? null : (store.colony(asked)?.summary ?? null)
+  }
+
+  app.get('/changes', (c) => {
+    const colony = colonyOf(c)
+    const n = Number(c.req.query('before'))
+    const before = Number.isSafeInteger(n) && n > 0 ? n : undefined
+    const rows = store.changes({ before, limit: PAGE + 1, colony: colony?.id })
+    const shown = rows.slice(0, PAGE)
+    return page(
+      c,
+      <ChangesPage
+        frame={c.var.frame}
+        colony={colony === null ? null : { tag: colony.tag, id: colony.id }}
+        changes={shown.map((row) => ({ ...changeOf(row, store.entry), path: pathOf(row.entry.colony) }))}
+        next={rows.length > PAGE ? (shown.at(-1)?.seq ?? null) : null}
+      />,
+    )
+  })
+
+  const pathOf = (id: string): string => {
+    const found = store.colony(id)
+    return found === null ? `/colony/${id}` : colonyPath(found.summary)
+  }
+
+  app.get('/changes/csv', (c) => {
+    const name = `changes-${c.var.frame.today}.csv`
+    return streamed(c, 'text/csv; charset=utf-8; header=present', name, lines(colonyOf(c)?.id))
+  })
+
+  function* lines(colony: string | undefined): Generator<string> {
+    yield changesHeader()
+    let before: number | undefined
+    for (;;) {
+      const rows = store.changes({ before, limit: 500, colony })
+      for (const row of rows) yield changeLine(changeOf(row, store.entry))
+      before = rows.at(-1)?.seq
+      if (before === undefined || rows.length < 500) return
+    }
+  }
+  return app
+}

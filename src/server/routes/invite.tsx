@@ -1,0 +1,50 @@
+import { Hono } from 'hono'
+import type { FieldProblem } from '../../../web/forms/typed.ts'
+import { InvitePage } from '../../../web/pages/invite.tsx'
+import type { Deps, Env, Here } from '../deps.ts'
+import { typedIn } from '../form.ts'
+import { frameFor } from '../frame.tsx'
+import { addressOf } from '../middleware/address.ts'
+import { changeSession } from '../middleware/session.ts'
+import { page } from '../respond.tsx'
+
+/** Choosing a passphrase by an invitation. A link that does not work (any more) is an unknown page like any other. */
+export function invite(deps: Deps): Hono<Env> {
+  const app = new Hono<Env>()
+  const show = (c: Here, problems: FieldProblem[] = []) => {
+    const holder = deps.people.invites.holder(c.req.param('token') ?? '')
+    return holder === null
+      ? null
+      : page(
+          c,
+          <InvitePage
+            frame={frameFor(c, deps)}
+            form={{ typed: {}, problems }}
+            name={holder.name}
+            role={holder.role}
+            action={c.req.path}
+          />,
+          problems.length === 0 ? 200 : 422,
+        )
+  }
+  const tooOften = async (c: Here): Promise<boolean> =>
+    (await deps.people.limits.guess(addressOf(c, deps.outside))) > 0
+
+  app.get('/invite/:token', async (c, next) => {
+    c.header('Referrer-Policy', 'same-origin')
+    return ((await tooOften(c)) ? null : show(c)) ?? next()
+  })
+
+  app.post('/invite/:token', async (c, next) => {
+    if ((await tooOften(c)) || show(c) === null) return next()
+    const typed = await typedIn(c)
+    const passphrase = typed.passphrase?.at(-1) ?? ''
+    if (passphrase !== (typed.again?.at(-1) ?? ''))
+      return show(c, [{ field: 'again', message: 'is not the same as above' }]) ?? next()
+    const accepted = await deps.people.accept(c.req.param('token'), passphrase)
+    if (!accepted.ok) return show(c, [accepted]) ?? next()
+    changeSession(c, deps, accepted.value.token)
+    return c.redirect('/', 303)
+  })
+  return app
+}

@@ -1,0 +1,42 @@
+import { Hono } from 'hono'
+import { type FieldProblem, one, type Typed } from '../../../web/forms/typed.ts'
+import { SetUpPage } from '../../../web/pages/set-up.tsx'
+import { sameToken } from '../../people/tokens.ts'
+import type { Deps, Env, Here } from '../deps.ts'
+import { typedIn } from '../form.ts'
+import { frameFor } from '../frame.tsx'
+import { addressOf } from '../middleware/address.ts'
+import { changeSession } from '../middleware/session.ts'
+import { page } from '../respond.tsx'
+
+/** The one-time page that makes the first operator. Once anybody can sign in it is an unknown page like any other. */
+export function setUp(deps: Deps): Hono<Env> {
+  const app = new Hono<Env>()
+  const isOpen = (): boolean => deps.setUpToken !== null && deps.people.accounts.none()
+  const show = (c: Here, typed: Typed, problems: FieldProblem[] = []) =>
+    page(
+      c,
+      <SetUpPage frame={frameFor(c, deps)} form={{ typed, problems }} />,
+      problems.length === 0 ? 200 : 422,
+    )
+
+  app.get('/set-up', (c, next) => (isOpen() ? show(c, { token: [c.req.query('token') ?? ''] }) : next()))
+
+  app.post('/set-up', async (c, next) => {
+    if (!isOpen()) return next()
+    const typed = await typedIn(c)
+    const kept = { token: [one(typed, 'token')], name: [one(typed, 'name')] }
+    const wait = await deps.people.limits.guess(addressOf(c, deps.outside))
+    if (wait > 0) return show(c, kept, [{ field: '', message: `Too many attempts: wait ${wait} seconds.` }])
+    if (!sameToken(one(typed, 'token'), deps.setUpToken ?? ''))
+      return show(c, kept, [{ field: 'token', message: 'is not the one in the terminal' }])
+    const passphrase = typed.passphrase?.at(-1) ?? ''
+    if (passphrase !== (typed.again?.at(-1) ?? ''))
+      return show(c, kept, [{ field: 'again', message: 'is not the same as above' }])
+    const made = await deps.people.setUp(one(typed, 'name'), passphrase)
+    if (!made.ok) return show(c, kept, [made])
+    changeSession(c, deps, made.value.token)
+    return c.redirect('/', 303)
+  })
+  return app
+}
