@@ -1,0 +1,55 @@
+import { describe, expect, it } from 'vitest'
+import { headline, toDoOf, waitsUntil } from '../../web/words/lines.ts'
+import { isQuiet } from '../../web/words/rules.ts'
+import { look, planFrom, WALL } from './entries.ts'
+
+describe('the line of a colony on the round', () => {
+  it('leads with the check that the advice speaks of', () => {
+    const toDo = toDoOf(planFrom([WALL, look('2026-05-03', { opened: false })], '2026-05-06'))
+    expect(toDo?.title).toBe('The telling visit')
+    expect(toDo?.question).toBe('Eggs? Queen cells? Neither?')
+    expect(toDo?.late).toBe(false)
+    expect(toDo?.lidOn).toBe(false)
+  })
+
+  it('is late when anything asked on that visit is', () => {
+    expect(toDoOf(planFrom([WALL], '2026-05-06'))?.also.some((c) => c.status === 'overdue')).toBe(true)
+    expect(toDoOf(planFrom([WALL], '2026-05-06'))?.late).toBe(true)
+  })
+
+  it('is late after the last day of the window', () => {
+    const toDo = toDoOf(planFrom([WALL], '2026-05-09'))
+    expect(toDo?.late).toBe(true)
+    expect(toDo?.check?.status).toBe('overdue')
+  })
+
+  it('keeps the lid on for the first look from outside', () => {
+    const toDo = toDoOf(planFrom([WALL], '2026-05-03'))
+    expect(toDo?.lidOn).toBe(true)
+    expect(toDo?.check?.rule).toBe('outside-look')
+  })
+
+  it('says what to do, once the plan is to act', () => {
+    const none = look('2026-05-06', { eggs: 'none', open: 'none', cells: 'none', queen: 'unseen' })
+    const toDo = toDoOf(planFrom([WALL, none], '2026-05-06'))
+    expect(toDo?.title).toBe('Give a frame of eggs')
+    expect(toDo?.question).toBeNull()
+    expect(toDo?.check?.rule).toBe('egg-frame')
+  })
+
+  it('lets a colony wait until a day after today, lid on in quiet time', () => {
+    const cells = look('2026-05-06', { eggs: 'none', cells: 'open' })
+    for (const today of ['2026-05-07', '2026-05-10', '2026-05-14', '2026-05-20', '2026-05-24']) {
+      const plan = planFrom([WALL, cells], today)
+      const until = waitsUntil(plan)
+      if (until !== null) expect(until > today).toBe(true)
+      if (isQuiet(plan)) {
+        expect(headline(plan, null)).toContain('leave the lid on until')
+        expect(toDoOf(plan)?.lidOn ?? true).toBe(true)
+      }
+    }
+  })
+
+  it('says how it left', () =>
+    expect(headline(planFrom([WALL], '2026-05-06'), 'united')).toBe('United with another colony'))
+})
