@@ -14,3 +14,7 @@ export const kilograms = (pounds: number): number => pounds * KG_PER_LB
 
 /** kg to lb. */
 export const pounds = (kg: number): number => kg / KG_PER_LB
+
+/** Exact, by the same agreement. */
+export const MM_PER_INCH = 25.4
+export const M_PER_FOOT = 0.3048

@@ -1,5 +1,5 @@
 /** Numbers in the units a yard prefers. Stored values are SI; only what is typed or shown is converted. */
-import { celsius, fahrenheit, kilograms, pounds } from '../../src/units.ts'
+import { celsius, fahrenheit, kilograms, M_PER_FOOT, MM_PER_INCH, pounds } from '../../src/units.ts'
 
 /** The yard's choice for each quantity. */
 export interface Units {
@@ -7,7 +7,8 @@ export interface Units {
   weight: 'kg' | 'lb'
 }
 
-export type Quantity = keyof Units
+/** `length` is stored in mm, `height` in m; they go with the weight: inches and feet beside pounds. */
+export type Quantity = keyof Units | 'length' | 'height'
 
 export interface Unit {
   symbol: string
@@ -26,7 +27,19 @@ const UNIT: Record<Units[Quantity], Unit> = {
   kg: { symbol: 'kg', store: same, show: same },
 }
 
-export const unitOf = (units: Units, quantity: Quantity): Unit => UNIT[units[quantity]]
+const LENGTH: Record<Units['weight'], { length: Unit; height: Unit }> = {
+  lb: {
+    length: { symbol: 'in', store: (n) => n * MM_PER_INCH, show: (n) => n / MM_PER_INCH },
+    height: { symbol: 'ft', store: (n) => n * M_PER_FOOT, show: (n) => n / M_PER_FOOT },
+  },
+  kg: {
+    length: { symbol: 'mm', store: same, show: same },
+    height: { symbol: 'm', store: same, show: same },
+  },
+}
+
+export const unitOf = (units: Units, quantity: Quantity): Unit =>
+  quantity === 'length' || quantity === 'height' ? LENGTH[units.weight][quantity] : UNIT[units[quantity]]
 
 /** `n` to at most `places` decimals, without trailing zeros. Example: plain(2.50) = '2.5'. */
 export const plain = (n: number, places = 2): string => String(Number(n.toFixed(places)))
@@ -56,3 +69,31 @@ export function quarters(n: number): string {
 /** 'no frames', '½ frame', '1 frame', '2½ frames'. */
 export const framesWords = (n: number): string =>
   n === 0 ? 'no frames' : `${quarters(n)} ${n <= 1 ? 'frame' : 'frames'}`
+
+const EIGHTHS: Record<number, string> = {
+  1: '1/8',
+  2: '1/4',
+  3: '3/8',
+  4: '1/2',
+  5: '5/8',
+  6: '3/4',
+  7: '7/8',
+}
+
+/** Depths as a saw is set: inches to the eighth where they are eighths, else two decimals; whole millimetres. Example: depth(3.175) = '1/8 in'. */
+export function depth(mm: number, units: Units): string {
+  const unit = unitOf(units, 'length')
+  const n = unit.show(mm)
+  if (unit.symbol === 'mm') return `${plain(n, 1)} mm`
+  const eighths = n * 8
+  if (Math.abs(eighths - Math.round(eighths)) > 0.02) return `${plain(n)} in`
+  const whole = Math.floor(Math.round(eighths) / 8)
+  const part = EIGHTHS[Math.round(eighths) % 8]
+  return `${[whole === 0 && part !== undefined ? '' : String(whole), part ?? ''].filter(Boolean).join(' ')} in`
+}
+
+/** '12 ft' or '3.7 m' */
+export const height = (m: number, units: Units): string => {
+  const unit = unitOf(units, 'height')
+  return `${plain(unit.show(m), unit.symbol === 'ft' ? 0 : 1)} ${unit.symbol}`
+}
