@@ -1,0 +1,127 @@
+/**
+ * A yard's own rates, learned from its closed colonies and shown beside the defaults.
+ *
+ * A default counts for as many colonies as its `weight` in the table says; the yard's colonies are added as they come, each
+ * with the odds that the thing was so in it (Beta updating with expected counts). Done twice, so that the second
+ * reading of the colonies already uses what the first has taught (expectation-maximisation; Dempster, Laird & Rubin 1977).
+ */
+import type { History } from '../journal/history.ts'
+import { storyOf } from './queen-odds.ts'
+import { DEFAULT_RATES, RATE_TABLE, type Rate, type RateName, type Rates, ratesWith } from './rates.ts'
+import { hindsight } from './story/back.ts'
+import { TALLY } from './story/night.ts'
+import { Q, STATE } from './story/state.ts'
+import { modelOf } from './story/walk.ts'
+
+/** Rates that closed colonies can teach, with the two tallies that teach them (alive: read off the first day). */
+const LEARNED = {
+  cellEmerges: [TALLY.cellEmerged, TALLY.cellFailed],
+  virginLays: [TALLY.virginLaid, TALLY.virginFailed],
+  boughtTakes: [TALLY.boughtTook, TALLY.boughtRefused],
+} as const
+const ALIVE = {
+  caged: 'aliveCaged',
+  loose: 'aliveLoose',
+  unseen: 'aliveUnseen',
+  lost: 'aliveLost',
+} as const satisfies Record<string, RateName>
+
+export interface LearnedRate {
+  name: RateName
+  says: string
+  /** The default, and how many colonies it counts for. */
+  default: number
+  weight: number
+  /** Expected number of the yard's colonies in which it was so, and was not. */
+  so: number
+  not: number
+  /** The yard's own rate, and its 80 % limits. */
+  own: number
+  low: number
+  high: number
+}
+
+export interface Learned {
+  /** Closed colonies read. */
+  colonies: number
+  rates: Rates
+  table: LearnedRate[]
+}
+
+/** Share `q` of a Beta(a, b) lies below this, by summing its density at 2,000 points. Good to three digits. */
+export function betaQuantile(q: number, a: number, b: number): number {
+  const n = 2000
+  const at = (i: number): number => (i + 0.5) / n
+  const log = (x: number): number => (a - 1) * Math.log(x) + (b - 1) * Math.log(1 - x)
+  let top = Number.NEGATIVE_INFINITY
+  for (let i = 0; i < n; i++) top = Math.max(top, log(at(i)))
+  let total = 0
+  for (let i = 0; i < n; i++) total += Math.exp(log(at(i)) - top)
+  let run = 0
+  for (let i = 0; i < n; i++) {
+    run += Math.exp(log(at(i)) - top)
+    if (run >= q * total) return at(i)
+  }
+  return 1
+}
+
+type Counts = Map<RateName, { so: number; not: number }>
+
+/** Only colonies that were opened at least once teach anything; closed means that an outcome stands. */
+const teaches = (h: History): boolean =>
+  h.outcome !== null && h.entries.some((e) => e.kind === 'inspection' && e.opened)
+
+function readColonies(closed: readonly History[], rates: Rates): Counts {
+  const model = modelOf(rates)
+  const counts: Counts = new Map()
+  const add = (name: RateName, so: number, not: number): void => {
+    const known = counts.get(name) ?? { so: 0, not: 0 }
+    counts.set(name, { so: known.so + so, not: known.not + not })
+  }
+  for (const h of closed) {
+    const end = h.outcome?.on ?? h.intake.on
+    const { start, tallies } = hindsight(storyOf(h, end, model, end).walk, true)
+    const alive = start.states.reduce((sum, n, i) => {
+      const s = STATE[n]
+      const here = s !== undefined && (s.caged || s.stage === Q.settling || s.stage === Q.virgin)
+      return here ? sum + (start.w[i] ?? 0) : sum
+    }, 0)
+    add(ALIVE[h.intake.queen], alive, 1 - alive)
+    for (const [name, [yes, no]] of Object.entries(LEARNED) as [RateName, readonly [number, number]][])
+      add(name, tallies[yes] ?? 0, tallies[no] ?? 0)
+  }
+  return counts
+}
+
+function learnedFrom(counts: Counts): LearnedRate[] {
+  const names = [...Object.values(ALIVE), ...(Object.keys(LEARNED) as RateName[])]
+  return names.map((name) => {
+    const rate: Rate = RATE_TABLE[name]
+    const weight = rate.weight ?? 10
+    const { so, not } = counts.get(name) ?? { so: 0, not: 0 }
+    const [a, b] = [rate.value * weight + so, (1 - rate.value) * weight + not]
+    return {
+      name,
+      says: rate.says,
+      default: rate.value,
+      weight,
+      so,
+      not,
+      own: a / (a + b),
+      low: betaQuantile(0.1, a, b),
+      high: betaQuantile(0.9, a, b),
+    }
+  })
+}
+
+/** The rates of a yard, from its histories; open colonies are left out. About 3 ms a colony and round. */
+export function learnRates(histories: readonly History[], rounds = 2): Learned {
+  const closed = histories.filter(teaches)
+  let rates = DEFAULT_RATES
+  let table = learnedFrom(new Map())
+  for (let r = 0; r < rounds && closed.length > 0; r++) {
+    table = learnedFrom(readColonies(closed, rates))
+    rates = ratesWith(Object.fromEntries(table.map((l) => [l.name, l.own])))
+  }
+  return { colonies: closed.length, rates, table }
+}

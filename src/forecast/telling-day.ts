@@ -1,0 +1,141 @@
+/**
+ * The most telling day: how much a look on each coming day is expected to say about what decides the next action, less the
+ * harm of opening while a virgin may be about to fly.
+ *
+ * "How much" is mutual information in bits (Shannon 1948; Lindley 1956, Ann. Math. Stat. 27:986-1005): 1 bit halves the doubt
+ * between two things equally likely; 0 says nothing that is not known.
+ */
+import { addDays, type Day, inWords } from '../days.ts'
+import { times } from './evidence.ts'
+import type { Story } from './queen-odds.ts'
+import { KINDS, kindOf } from './story/kinds.ts'
+import { broodSeen, CELL_ANSWERS, cappedChances, cellChances, eggsChances, queenSeen } from './story/look.ts'
+import { Q, STATE, type State } from './story/state.ts'
+import type { DayOfStory } from './story/steps.ts'
+import type { Shares } from './story/walk.ts'
+
+export interface TellingDay {
+  day: Day
+  /** Expected information of a full look then, bits. */
+  bits: number
+  /** What opening then may cost, in bits. */
+  harm: number
+  /** bits - harm. */
+  net: number
+}
+
+/** What decides the next action: wait for proof; wait; leave the lid on; give them time; give eggs or a queen; unite. By kind. */
+const ACTION_OF_KIND = [0, 1, 2, 2, 3, 4, 5] as const
+const ACTIONS = 6
+
+/** Looking into a box in quiet time costs as much as one bit tells. Judgement: a virgin lost costs a month. */
+const QUIET_COST_BITS = 1
+/** A virgin younger than this many days may be lost by opening; so may one about to leave her cell. */
+const VIRGIN_IN_DANGER_DAYS = 14
+const CELL_IN_DANGER_DAYS = 2
+/** States rarer than this add nothing that shows. */
+const RARE = 1e-5
+
+const OUTCOMES = 3 * 2 * 3 * 2 * CELL_ANSWERS.length
+
+/** Chance of every outcome of a full look in a state: eggs x open x capped x queen x cells, as one list. */
+function outcomesOf(s: State, story: Story, day: DayOfStory, into: Float64Array): void {
+  const { rates, tables } = story.model
+  const brood = broodSeen(s, day.around, rates)
+  const eggs = eggsChances(s, brood, rates)
+  const open = [1 - brood.open, brood.open]
+  const capped = cappedChances(brood)
+  const seen = queenSeen(s, rates)
+  const queen = [1 - seen, seen]
+  const cells = cellChances(s, rates, tables)
+  let o = 0
+  for (const a of eggs)
+    for (const b of open)
+      for (const c of capped) {
+        const abc = a * b * c
+        for (const d of queen) for (const e of cells) into[o++] = abc * d * e
+      }
+}
+
+/** Mutual information, bits, of the rows (what is) and columns (what is seen) of a table of joint chances. */
+export function mutualInformation(joint: readonly Float64Array[]): number {
+  const rows = joint.map((row) => row.reduce((a, b) => a + b, 0))
+  const n = joint[0]?.length ?? 0
+  let bits = 0
+  for (let o = 0; o < n; o++) {
+    let column = 0
+    for (const row of joint) column += row[o] ?? 0
+    joint.forEach((row, a) => {
+      const p = row[o] ?? 0
+      if (p > 0) bits += p * Math.log2(p / (column * (rows[a] ?? 0)))
+    })
+  }
+  return Math.max(0, bits)
+}
+
+function tellingOn(story: Story, shares: Shares, day: DayOfStory): { bits: number; harm: number } {
+  const joint = Array.from({ length: ACTIONS }, () => new Float64Array(OUTCOMES))
+  const outcomes = new Float64Array(OUTCOMES)
+  let quiet = 0
+  let kept = 0
+  shares.states.forEach((n, i) => {
+    const s = STATE[n]
+    const w = shares.w[i] ?? 0
+    if (s === undefined || w < RARE) return
+    kept += w
+    if (s.stage === Q.virgin && s.age <= VIRGIN_IN_DANGER_DAYS) quiet += w
+    if (s.stage === Q.raising && s.age <= CELL_IN_DANGER_DAYS) quiet += w
+    outcomesOf(s, story, day, outcomes)
+    const row = joint[ACTION_OF_KIND[kindOf(s, day.around)] ?? 0]
+    if (row === undefined) return
+    for (let o = 0; o < OUTCOMES; o++) row[o] = (row[o] ?? 0) + w * (outcomes[o] ?? 0)
+  })
+  for (const row of joint) for (let o = 0; o < OUTCOMES; o++) row[o] = (row[o] ?? 0) / kept
+  return { bits: mutualInformation(joint), harm: QUIET_COST_BITS * quiet }
+}
+
+/** Today and each of the coming days. Throws RangeError when the story does not run so far. */
+export function tellingDays(story: Story, ahead = 14): TellingDay[] {
+  return Array.from({ length: ahead + 1 }, (_, d) => {
+    const [shares, day] = [story.walk.byDay[story.t + d], story.days[story.t + d]]
+    if (shares === undefined || day === undefined)
+      throw new RangeError(`tellingDays: the story ends before ${addDays(story.today, d)}`)
+    const { bits, harm } = tellingOn(story, shares, day)
+    return { day: addDays(story.today, d), bits, harm, net: bits - harm }
+  })
+}
+
+/** The day on which a look is worth most; the sooner of two that are within a twentieth of each other. */
+export function mostTelling(days: readonly TellingDay[]): TellingDay | null {
+  const most = days.reduce((m, d) => Math.max(m, d.net), Number.NEGATIVE_INFINITY)
+  return days.find((d) => d.net >= most - 0.05 * Math.abs(most)) ?? null
+}
+
+/** Less than this is not worth a visit. Judgement: a tenth of a bit. */
+export const HARDLY_TELLING = 0.1
+
+const shortDay = (day: Day): string => inWords(day).slice(0, 3)
+
+/**
+ * In words. Example: 'A look on Tue 5 May tells most: twice what Sun does.' `other` is the day compared with, today by default.
+ */
+export function tellingSentence(days: readonly TellingDay[], other = days[0]): string {
+  const best = mostTelling(days)
+  if (best === null || best.net < HARDLY_TELLING)
+    return best !== null && best.bits - best.net > HARDLY_TELLING
+      ? 'A look would tell something but may cost a virgin: leave the lid on.'
+      : 'A look in the coming days would tell little that is not known.'
+  const when = inWords(best.day)
+  if (other === undefined || other.day === best.day) return `A look on ${when} tells most.`
+  if (other.net < HARDLY_TELLING)
+    return `A look on ${when} tells most; ${shortDay(other.day)} tells next to nothing.`
+  const ratio = best.net / other.net
+  if (ratio < 1.15) return `A look on ${when} tells most, though hardly more than ${shortDay(other.day)}.`
+  const same = inWords(other.day).slice(0, 3) === when.slice(0, 3)
+  return `A look on ${when} tells most: ${times(ratio)} what ${same ? inWords(other.day) : shortDay(other.day)} does.`
+}
+
+/** Colonies by what a look today is worth, most first: for when time is short. Ties keep their order. */
+export function byWorthOfLooking<T>(colonies: readonly { colony: T; days: readonly TellingDay[] }[]): T[] {
+  return [...colonies].sort((a, b) => (b.days[0]?.net ?? 0) - (a.days[0]?.net ?? 0)).map((c) => c.colony)
+}
