@@ -120,11 +120,25 @@ export function cohortOf(c: ColonyFacts, by: Cohort, { heatLimitC, hemisphere }:
   }
 }
 
-/** Groups named, in alphabetical order, so that the order of the colonies changes nothing. */
-export function groupsOf(names: readonly string[]): { names: string[]; grouping: Grouping } {
-  const place = new Map([...new Set(names)].sort().map((name, i) => [name, i]))
-  return {
-    names: [...place.keys()],
-    grouping: { of: Int32Array.from(names, (n) => place.get(n) ?? 0), count: place.size },
+/** Colonies in named groups, the names in alphabetical order, so that the order of the colonies changes nothing. */
+export function groupsOf(
+  colonies: readonly ColonyFacts[],
+  nameOf: (c: ColonyFacts) => string,
+): { names: string[]; grouping: Grouping } {
+  const found = new Map<string, number>()
+  const seen = new Int32Array(colonies.length)
+  let i = 0
+  for (const c of colonies) {
+    const name = nameOf(c)
+    let place = found.get(name)
+    if (place === undefined) {
+      place = found.size
+      found.set(name, place)
+    }
+    seen[i++] = place
   }
+  const names = [...found.keys()].sort()
+  const place = new Int32Array(names.length)
+  for (const [g, name] of names.entries()) place[found.get(name) ?? 0] = g
+  return { names, grouping: { of: seen.map((s) => place[s] ?? 0), count: names.length } }
 }

@@ -102,21 +102,30 @@ function modeller(colonies: readonly ColonyFacts[], asOf: Day, ways: readonly nu
   return (factors: readonly Factor[], fewest: number): CoxFit | null => {
     const columns = factors.flatMap((f) => f.columns)
     if (columns.length === 0) return null
-    const rows: number[] = []
-    let losses = 0
-    for (let i = 0; i < lost.length; i++) {
-      if (columns.some((c) => Number.isNaN(c.values[i]))) continue
-      rows.push(i)
-      losses += lost[i] ?? 0
-    }
-    if (losses < fewest) return null
+    const gaps = factors.filter((f) => f.recorded < colonies.length).flatMap((f) => f.columns)
+    const rows = gaps.length === 0 ? null : recordedRows(gaps, colonies.length)
     const taken = (values: ArrayLike<number>): ArrayLike<number> =>
-      rows.length === colonies.length ? values : Float64Array.from(rows, (i) => values[i] ?? 0)
+      rows === null ? values : Float64Array.from(rows, (i) => values[i] ?? 0)
+    const fates = taken(lost)
+    if (sum(fates) < fewest) return null
     return cox(
-      { day: taken(stays.day), lost: taken(lost), entry: taken(stays.entry) },
+      { day: taken(stays.day), lost: fates, entry: taken(stays.entry) },
       columns.map((c): Column => ({ name: c.label, values: taken(c.values) })),
     )
   }
+}
+
+function sum(values: ArrayLike<number>): number {
+  let total = 0
+  for (let i = 0; i < values.length; i++) total += values[i] ?? 0
+  return total
+}
+
+/** The colonies for which all of these columns are recorded. */
+function recordedRows(columns: readonly FactorColumn[], colonies: number): number[] {
+  const rows: number[] = []
+  for (let i = 0; i < colonies; i++) if (!columns.some((c) => Number.isNaN(c.values[i]))) rows.push(i)
+  return rows
 }
 
 function findingsOf(factors: readonly Factor[], fit: CoxFit): Finding[] {

@@ -8,7 +8,9 @@ import type { YardStay } from './stay.ts'
 /** '2.1', '0.45', '12': two figures that count. */
 export function times(ratio: number): string {
   if (ratio >= 9.95) return ratio < 1000 ? String(Math.round(ratio)) : 'over 1000'
-  return ratio >= 0.995 ? ratio.toFixed(1) : ratio >= 0.01 ? ratio.toFixed(2) : 'under 0.01'
+  if (ratio < 0.01) return 'under 0.01'
+  // Near 1 a second decimal tells which side it is on.
+  return ratio < 1.095 ? ratio.toFixed(2) : ratio.toFixed(1)
 }
 
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1)

@@ -98,13 +98,21 @@ export function countedBy(
   asOf: Day,
   nameOf: (c: ColonyFacts) => string,
 ): CountedGroups {
-  const { names, grouping } = groupsOf(colonies.map(nameOf))
+  const { names, grouping } = groupsOf(colonies, nameOf)
   return { names, counts: countByDay(staysOf(colonies, asOf), WAYS.length, grouping) }
 }
 
 /** The whole review. Pure: the day is an argument, and the order of the colonies does not matter. */
 export function reviewOf(all: readonly ColonyFacts[], asOf: Day, unitedIsLoss = false): Review {
-  const { names, counts } = countedBy(knownOn(all, asOf), asOf, (c) => c.removalType)
+  return reviewOfTypes(
+    countedBy(knownOn(all, asOf), asOf, (c) => c.removalType),
+    asOf,
+    unitedIsLoss,
+  )
+}
+
+/** The review from colonies already counted by type. */
+export function reviewOfTypes({ names, counts }: CountedGroups, asOf: Day, unitedIsLoss = false): Review {
   const test = logRank(counts.map((c) => asLost(c, lossWays(unitedIsLoss))))
   return {
     asOf,

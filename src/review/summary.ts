@@ -18,13 +18,14 @@ import {
   pooledReading,
   waysReading,
 } from './readings.ts'
-import { countedBy, reviewOf } from './review.ts'
+import { countedBy, reviewOfTypes } from './review.ts'
 
 /** Lines of text, without colours. */
 export function summaryOf(all: readonly ColonyFacts[], asOf: Day, unitedIsLoss = false): string[] {
   const colonies = knownOn(all, asOf)
-  const review = reviewOf(colonies, asOf, unitedIsLoss)
-  const { names, counts } = countedBy(colonies, asOf, (c) => c.removalType)
+  const types = countedBy(colonies, asOf, (c) => c.removalType)
+  const { names, counts } = types
+  const review = reviewOfTypes(types, asOf, unitedIsLoss)
   const curves = counts.map((c) => kaplanMeier(asLost(c, lossWays(unitedIsLoss))))
   const [on30, on60] = [typesOnDay(names, curves, 30), typesOnDay(names, curves, 60)]
   const lost = unitedIsLoss ? 'died, absconded or united' : 'died or absconded'

@@ -71,9 +71,7 @@ describe('the model', () => {
     }))
     const [finding] = goesWithLosing(separated, AS_OF, { wanted: ['queen'] }).findings
     expect(finding?.method).toBe('firth-penalised')
-    expect(findingReading(finding ?? fc.sample(fc.constant(FINDING), 1)[0] ?? FINDING)).toContain(
-      'a cautious one',
-    )
+    expect(finding === undefined ? '' : findingReading(finding)).toContain('a cautious one')
   })
 })
 
@@ -111,10 +109,12 @@ describe('sentences', () => {
   })
 
   it('figures that count', () => {
-    expect([0.004, 0.457, 0.997, 2.06, 12.4, 4000].map(times)).toEqual([
+    expect([0.004, 0.457, 0.997, 1.034, 1.62, 2.06, 12.4, 4000].map(times)).toEqual([
       'under 0.01',
       '0.46',
-      '1.0',
+      '1.00',
+      '1.03',
+      '1.6',
       '2.1',
       '12',
       'over 1000',

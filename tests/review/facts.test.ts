@@ -199,7 +199,12 @@ describe('cohorts', () => {
   })
 
   it('groups are in alphabetical order', () => {
-    expect(groupsOf(['b', 'a', 'b'])).toEqual({
+    expect(
+      groupsOf(
+        ['b', 'a', 'b'].map((removalType) => ({ ...FACTS, removalType })),
+        (c) => c.removalType,
+      ),
+    ).toEqual({
       names: ['a', 'b'],
       grouping: { of: Int32Array.of(1, 0, 1), count: 2 },
     })
