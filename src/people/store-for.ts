@@ -4,7 +4,7 @@
  */
 import type { Entry, EntryKind } from '../journal/entry.ts'
 import type { Problem } from '../journal/problem.ts'
-import type { AppendContext, AppendResult, JournalRow, Store } from '../store/types.ts'
+import type { AppendContext, AppendResult, Book, JournalRow, Store } from '../store/types.ts'
 import { ACTION_OF_KIND, ACTIONS, type Action, forWhom, may, type Role } from './permissions.ts'
 import { historyWithoutPrivate, keepingPrivate, rowWithoutPrivate } from './privacy.ts'
 
@@ -13,7 +13,7 @@ export function storeFor(role: Role, store: Store): Store {
   const may_ = (action: Action): boolean => may(role, action)
   const writing: Store = {
     ...store,
-    append: (raw, context) => appendAs(may_, store, raw, context),
+    ...bookFor(role, store),
     load: (lines, today) => (may_('safekeeping') ? store.load(lines, today) : refusal('safekeeping')),
     settings: {
       get: store.settings.get,
@@ -26,26 +26,40 @@ export function storeFor(role: Role, store: Store): Store {
   return may_('see-private') ? writing : discreet(writing)
 }
 
+/** The same for what pages read and forms write, on the server or in a phone. */
+export function bookFor(role: Role, book: Book): Book {
+  const may_ = (action: Action): boolean => may(role, action)
+  const writing: Book = { ...book, append: (raw, context) => appendAs(may_, book, raw, context) }
+  return may_('see-private') ? writing : discreetBook(writing)
+}
+
 const refusal = (action: Action): AppendResult => ({
   ok: false,
   problems: [{ field: '', message: `is ${forWhom(action)}` }],
 })
 
 /** Reading without what is private. */
-function discreet(store: Store): Store {
+function discreetBook(book: Book): Book {
   return {
-    ...store,
+    ...book,
     colony(name) {
-      const found = store.colony(name)
+      const found = book.colony(name)
       if (found === null) return null
       const { summary, history, journal } = found
       return { summary, history: historyWithoutPrivate(history), journal: journal.map(rowWithoutPrivate) }
     },
     entry(id) {
-      const row = store.entry(id)
+      const row = book.entry(id)
       return row === null ? null : rowWithoutPrivate(row)
     },
-    changes: (page) => store.changes(page).map(rowWithoutPrivate),
+    changes: (page) => book.changes(page).map(rowWithoutPrivate),
+  }
+}
+
+/** The same of the whole store. */
+function discreet(store: Store): Store {
+  return {
+    ...store,
     *journal() {
       for (const row of store.journal()) yield rowWithoutPrivate(row)
     },
@@ -59,7 +73,7 @@ type Raw = Record<string, unknown>
 
 function appendAs(
   allowed: (action: Action) => boolean,
-  store: Store,
+  book: Book,
   raw: readonly unknown[],
   context: AppendContext,
 ): AppendResult {
@@ -70,8 +84,8 @@ function appendAs(
     if (entry === null || typeof entry !== 'object' || Array.isArray(entry)) return entry
     const e = entry as Raw
     if (typeof e.id === 'string') batch.set(e.id, e)
-    const corrected = typeof e.replaces === 'string' ? store.entry(e.replaces) : null
-    const needed = actionFor(e, corrected, store, who, batch)
+    const corrected = typeof e.replaces === 'string' ? book.entry(e.replaces) : null
+    const needed = actionFor(e, corrected, book, who, batch)
     if (!allowed(needed))
       problems.push({
         entry: i + 1,
@@ -82,7 +96,7 @@ function appendAs(
     // Others may type in what somebody else saw, from a sheet; a helper signs for nobody else.
     return allowed('sign-for-others') && typeof e.by === 'string' ? kept : { ...kept, by: who }
   })
-  return problems.length > 0 ? { ok: false, problems } : store.append(signed, context)
+  return problems.length > 0 ? { ok: false, problems } : book.append(signed, context)
 }
 
 const what = (action: Action): string =>
@@ -98,7 +112,7 @@ const what = (action: Action): string =>
 function actionFor(
   e: Raw,
   corrected: (JournalRow & { tag: string }) | null,
-  store: Store,
+  book: Book,
   who: string,
   batch: ReadonlyMap<string, Raw>,
 ): Action {
@@ -110,16 +124,16 @@ function actionFor(
     const own = typeof e.replaces === 'string' ? batch.get(e.replaces) : undefined
     return own === undefined || kind !== 'withdrawal'
       ? plain
-      : actionFor({ ...own, replaces: undefined }, null, store, who, batch)
+      : actionFor({ ...own, replaces: undefined }, null, book, who, batch)
   }
-  if (!untouchedByOthers(corrected, store, who)) return 'correct-any'
+  if (!untouchedByOthers(corrected, book, who)) return 'correct-any'
   return kind === 'withdrawal' ? ACTION_OF_KIND[corrected.entry.kind] : plain
 }
 
 /** Whether the entry and everything that has corrected it since was written by this person alone. */
-function untouchedByOthers(row: JournalRow, store: Store, who: string): boolean {
+function untouchedByOthers(row: JournalRow, book: Book, who: string): boolean {
   if (row.recordedBy !== who) return false
-  const journal = store.colony(row.entry.colony)?.journal ?? []
+  const journal = book.colony(row.entry.colony)?.journal ?? []
   const line = new Set([row.entry.id])
   return journal.every((r: { entry: Entry; recordedBy: string }) => {
     if (r.entry.replaces === undefined || !line.has(r.entry.replaces)) return true

@@ -16,25 +16,16 @@ import { logged } from './middleware/logging.ts'
 import { allowed } from './middleware/permission.tsx'
 import { headers, ownPagesOnly, timeLimit } from './middleware/security.ts'
 import { noStrangers, visitor } from './middleware/session.ts'
+import { ROUND_PAGES } from './round-pages.ts'
 import { account } from './routes/account.tsx'
 import { changes } from './routes/changes.tsx'
-import { colony } from './routes/colony.tsx'
-import { corrections } from './routes/corrections.tsx'
 import { data } from './routes/data.tsx'
 import { entries } from './routes/entries.ts'
-import { intake } from './routes/intake.tsx'
 import { invite } from './routes/invite.tsx'
-import { move } from './routes/move.tsx'
-import { note } from './routes/note.tsx'
-import { outcome } from './routes/outcome.tsx'
-import { outsideLook } from './routes/outside-look.tsx'
 import { people } from './routes/people.tsx'
 import { setUp } from './routes/set-up.tsx'
 import { settings } from './routes/settings.tsx'
 import { signIn } from './routes/sign-in.tsx'
-import { today } from './routes/today.tsx'
-import { visit } from './routes/visit.tsx'
-import { yard } from './routes/yard.tsx'
 
 type Feature = (deps: Deps) => Hono<Env>
 
@@ -42,27 +33,11 @@ type Feature = (deps: Deps) => Hono<Env>
 const DOOR: Feature[] = [signIn, setUp, invite]
 
 /**
- * Features, each a sub-app with its own paths. A new feature is a file in routes/, a line here, and a line for each of its
- * paths in src/people/permissions.ts, which says who may open it.
+ * Features, each a sub-app with its own paths; those a phone can answer without signal are in round-pages.ts. A new
+ * feature is a file in routes/, a line here, and a line for each of its paths in src/people/permissions.ts, which says
+ * who may open it.
  */
-const ROUTES: Feature[] = [
-  today,
-  yard,
-  intake,
-  colony,
-  visit,
-  outsideLook,
-  outcome,
-  move,
-  note,
-  corrections,
-  entries,
-  settings,
-  account,
-  people,
-  data,
-  changes,
-]
+const ROUTES: Feature[] = [...ROUND_PAGES, entries, settings, account, people, data, changes]
 
 export const BODY_LIMIT = 1024 * 1024
 

@@ -2,14 +2,27 @@
 import type { Context, Env as HonoEnv } from 'hono'
 import type { Frame } from '../../web/parts/layout.tsx'
 import type { People, Person } from '../people/index.ts'
-import type { Store } from '../store/index.ts'
+import type { Book, Store } from '../store/index.ts'
 import type { Safekeeping } from '../store/safekeeping.ts'
 import type { Assets } from './assets.ts'
 import type { Outside } from './middleware/address.ts'
 import type { Logger } from './middleware/logging.ts'
 
-export interface Deps {
+/** What the pages of the round are given. A phone without signal answers them too, so nothing here is the server's alone. */
+export interface PageDeps {
   /** As the viewer's role sees it, wherever there is a viewer. */
+  store: Book
+  /** The instant now. */
+  clock: () => Date
+  /** Time zone (IANA) of a yard that has not chosen its own. */
+  zone: string
+  /** Addresses of built styles and browser code. */
+  assets: Pick<Assets, 'built'>
+  /** Hears of errors that are our bugs. */
+  report: (error: unknown, request: string) => void
+}
+
+export interface Deps extends PageDeps {
   store: Store
   people: People
   /** Backups; null for a database that lives in memory. */
@@ -21,14 +34,8 @@ export interface Deps {
   /** In the invented yard only: whom a visitor may be without a passphrase. */
   demo: DemoDoor | null
   log: Logger
-  /** The instant now. */
-  clock: () => Date
-  /** Time zone (IANA) of a yard that has not chosen its own. */
-  zone: string
   /** Built styles and browser code. */
   assets: Assets
-  /** Hears of errors that are our bugs. */
-  report: (error: unknown, request: string) => void
 }
 
 /** The people of the invented yard that its sign-in page offers. */

@@ -8,7 +8,7 @@ import type { EntryFormView } from '../../web/pages/small-forms.tsx'
 import type { FormState } from '../../web/parts/field.tsx'
 import type { EntryKind } from '../journal/entry.ts'
 import type { ColonySummary } from '../store/index.ts'
-import type { Deps, Env, Here } from './deps.ts'
+import type { Env, Here, PageDeps } from './deps.ts'
 import { colonyIn, unknownColony } from './errors.tsx'
 import { idIn, signedIn, typedIn, withIds } from './form.ts'
 import { colonyPath, page, toColony } from './respond.tsx'
@@ -23,7 +23,7 @@ interface EntryForm {
   view: (view: EntryFormView) => Child
 }
 
-export function entryForm(deps: Deps, { kind, name, blank, view }: EntryForm): Hono<Env> {
+export function entryForm(deps: PageDeps, { kind, name, blank, view }: EntryForm): Hono<Env> {
   const app = new Hono<Env>()
   const show = (c: Here, summary: ColonySummary, form: FormState) =>
     page(

@@ -2,8 +2,8 @@
 import { HTTPException } from 'hono/http-exception'
 import { BrokenPage, NoColonyPage, NoEntryPage, NoPagePage, TooLargePage } from '../../web/pages/errors.tsx'
 import type { Frame } from '../../web/parts/layout.tsx'
-import type { Store } from '../store/index.ts'
-import type { Deps, Here } from './deps.ts'
+import type { Book } from '../store/index.ts'
+import type { Here, PageDeps } from './deps.ts'
 import { nearestTags } from './nearest.ts'
 import { colonyPath, page } from './respond.tsx'
 
@@ -12,7 +12,7 @@ type Answer = Response | Promise<Response>
 export const unknownPage = (c: Here): Answer => page(c, <NoPagePage frame={frameOf(c)} />, 404)
 
 /** An unknown colony: says so and offers the tags that look most like what was asked for. */
-export function unknownColony(c: Here, deps: Deps, asked: string): Answer {
+export function unknownColony(c: Here, deps: PageDeps, asked: string): Answer {
   const known = deps.store.colonies({})
   const near = nearestTags(asked, known).map((s) => ({
     tag: s.tag,
@@ -26,14 +26,43 @@ export const unknownEntry = (c: Here): Answer => page(c, <NoEntryPage frame={fra
 
 export const tooLarge = (c: Here): Answer => page(c, <TooLargePage frame={frameOf(c)} />, 413)
 
-/** Something of ours broke: reported in full to the log, in a sentence to the reader. */
+/** Something of ours broke, or the machine's disk did: reported to the log, told in a sentence to the reader. */
 export const broken =
   (deps: Deps) =>
   (error: Error, c: Here): Answer => {
-    if (error instanceof HTTPException && error.status < 500) return error.getResponse()
+    if (error instanceof HTTPException && (error.status < 500 || error.res !== undefined))
+      return error.getResponse()
     deps.report(error, `${c.req.method} ${c.req.path}`)
-    return page(c, <BrokenPage frame={frameOf(c)} posted={c.req.method === 'POST'} />, 500)
+    const trouble = troubleOf(error)
+    if (trouble === 'busy') c.header('Retry-After', '5')
+    const status = { full: 507, busy: 503, damaged: 503, bug: 500 } as const
+    const posted = c.req.method === 'POST'
+    return /^application\/json\b/i.test(c.req.header('content-type') ?? '')
+      ? c.json({ error: TROUBLE_WORDS[trouble] }, status[trouble])
+      : page(
+          c,
+          <BrokenPage frame={frameOf(c)} posted={posted} trouble={TROUBLE_WORDS[trouble]} />,
+          status[trouble],
+        )
   }
+
+type Trouble = 'full' | 'busy' | 'damaged' | 'bug'
+
+/** What a failure to read or write the database means. */
+function troubleOf(error: Error): Trouble {
+  const code = 'code' in error ? String(error.code) : ''
+  if (code === 'SQLITE_FULL' || code === 'ENOSPC') return 'full'
+  if (code.startsWith('SQLITE_BUSY') || code.startsWith('SQLITE_LOCKED')) return 'busy'
+  return /^SQLITE_(CORRUPT|NOTADB|IOERR)/.test(code) ? 'damaged' : 'bug'
+}
+
+const TROUBLE_WORDS: Record<Trouble, string> = {
+  full: 'The server’s disk is full. Nothing was saved. Make room on it, then save again: what was saved before is safe.',
+  busy: 'The book is being written by another program just now. Nothing was saved. Try again in a moment.',
+  damaged:
+    'The book’s file cannot be read or written properly. Stop the server and run “resettle verify” on it.',
+  bug: 'The server’s log says what happened.',
+}
 
 /** The frame, or one that stands when the frame itself could not be made. */
 function frameOf(c: Here): Frame {
@@ -52,6 +81,6 @@ function frameOf(c: Here): Frame {
 }
 
 /** The colony of a path, by tag or id; null when there is none. */
-export function colonyIn(c: Here, store: Store): NonNullable<ReturnType<Store['colony']>> | null {
+export function colonyIn(c: Here, store: Book): NonNullable<ReturnType<Book['colony']>> | null {
   return store.colony(c.req.param('tag') ?? '')
 }

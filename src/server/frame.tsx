@@ -2,15 +2,16 @@
 import { createMiddleware } from 'hono/factory'
 import type { Frame } from '../../web/parts/layout.tsx'
 import { type Day, dayIn } from '../days.ts'
-import { may, mayOpen } from '../people/index.ts'
-import type { Deps, Env, Here, Viewer } from './deps.ts'
+import { may, mayOpen } from '../people/permissions.ts'
+import type { Deps, Env, Here, PageDeps, Viewer } from './deps.ts'
 
 /** The yard's time zone: its own choice, else the machine's. */
-export const zoneOf = (deps: Pick<Deps, 'store' | 'zone'>): string =>
+export const zoneOf = (deps: Pick<PageDeps, 'store' | 'zone'>): string =>
   deps.store.settings.get('timeZone') ?? deps.zone
 
 /** The yard's day now. */
-export const todayOf = (deps: Deps): Day => dayIn(zoneOf(deps), deps.clock())
+export const todayOf = (deps: Pick<PageDeps, 'store' | 'zone' | 'clock'>): Day =>
+  dayIn(zoneOf(deps), deps.clock())
 
 /** Who is signed in. Only for the rooms behind the door, where somebody always is. */
 export function viewerOf(c: Here): Viewer {
@@ -20,7 +21,7 @@ export function viewerOf(c: Here): Viewer {
 }
 
 /** What a page needs to know of its request. */
-export function frameFor(c: Here, deps: Deps): Frame {
+export function frameFor(c: Here, deps: PageDeps): Frame {
   const { settings } = deps.store
   const viewer = c.get('viewer') ?? null
   return {

@@ -6,7 +6,7 @@ import type { FieldProblem } from '../../web/forms/typed.ts'
 import type { Day } from '../days.ts'
 import { entry, tag } from '../journal/entry.ts'
 import { type Problem, problemsOf } from '../journal/problem.ts'
-import type { Deps } from './deps.ts'
+import type { PageDeps } from './deps.ts'
 
 /** A draft with what the form knows of it beside its fields. */
 export interface Sent {
@@ -22,7 +22,12 @@ export interface Sent {
 export type Saved = { ok: true; ids: string[] } | { ok: false; problems: FieldProblem[] }
 
 /** Writes the drafts, signed by `by`. Nothing is written when anything is wrong; every problem is told at once. */
-export function submit(deps: Deps, today: Day, by: string, sent: readonly Sent[]): Saved {
+export function submit(
+  deps: Pick<PageDeps, 'store' | 'clock'>,
+  today: Day,
+  by: string,
+  sent: readonly Sent[],
+): Saved {
   const raw = sent.map(({ draft, id, colony, replaces }) => ({
     ...draft.raw,
     id,

@@ -1,12 +1,12 @@
 import { Hono } from 'hono'
 import { ColonyPage } from '../../../web/pages/colony.tsx'
-import type { Deps, Env } from '../deps.ts'
+import type { Env, PageDeps } from '../deps.ts'
 import { colonyIn, unknownColony } from '../errors.tsx'
 import { journalLines } from '../journal-lines.ts'
 import { colonyPath, page } from '../respond.tsx'
 
 /** One colony. */
-export function colony(deps: Deps): Hono<Env> {
+export function colony(deps: PageDeps): Hono<Env> {
   const app = new Hono<Env>()
   app.get('/colony/:tag', (c) => {
     const found = colonyIn(c, deps.store)

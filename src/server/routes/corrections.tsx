@@ -5,7 +5,7 @@ import { type FieldProblem, one, type Typed } from '../../../web/forms/typed.ts'
 import { CorrectPage, WithdrawPage } from '../../../web/pages/correct.tsx'
 import type { StandingEntry } from '../../journal/history.ts'
 import type { ColonySummary, JournalRow } from '../../store/index.ts'
-import type { Deps, Env, Here } from '../deps.ts'
+import type { Env, Here, PageDeps } from '../deps.ts'
 import { unknownEntry } from '../errors.tsx'
 import { idIn, signedIn, typedIn, withIds } from '../form.ts'
 import { journalLines } from '../journal-lines.ts'
@@ -22,7 +22,7 @@ interface Target {
 }
 
 /** Corrections and withdrawals: a new entry takes the place of an old one, which stays in the journal. */
-export function corrections(deps: Deps): Hono<Env> {
+export function corrections(deps: PageDeps): Hono<Env> {
   const { store } = deps
   const app = new Hono<Env>()
 

@@ -4,14 +4,14 @@ import { draftOf } from '../../../web/forms/read.ts'
 import type { FieldProblem } from '../../../web/forms/typed.ts'
 import { one, type Typed } from '../../../web/forms/typed.ts'
 import { IntakePage } from '../../../web/pages/intake.tsx'
-import type { Store } from '../../store/index.ts'
-import type { Deps, Env, Here } from '../deps.ts'
+import type { Book } from '../../store/index.ts'
+import type { Env, Here, PageDeps } from '../deps.ts'
 import { idIn, signedIn, typedIn, withIds } from '../form.ts'
 import { page, toColony } from '../respond.tsx'
 import { submit } from '../submit.ts'
 
 /** Logging an intake. */
-export function intake(deps: Deps): Hono<Env> {
+export function intake(deps: PageDeps): Hono<Env> {
   const { store } = deps
   const app = new Hono<Env>()
   const show = (c: Here, typed: Typed, problems: FieldProblem[] = []) =>
@@ -41,7 +41,7 @@ export function intake(deps: Deps): Hono<Env> {
 }
 
 /** The day is today, the yard the one used last. */
-function blank(store: Store, today: string): Typed {
+function blank(store: Book, today: string): Typed {
   const last = store.changes({ limit: 50 }).find((r) => r.entry.kind === 'intake')
   return {
     id: [v7()],
@@ -51,6 +51,6 @@ function blank(store: Store, today: string): Typed {
 }
 
 /** Removal types that this yard uses beside the shipped ones. */
-export const ownTypes = (store: Store): string[] => [
+export const ownTypes = (store: Book): string[] => [
   ...new Set([...store.settings.get('removalTypes'), ...store.colonies({}).map((s) => s.removalType)]),
 ]

@@ -1,10 +1,10 @@
 import type { Hono } from 'hono'
 import { MovePage } from '../../../web/pages/move.tsx'
-import type { Deps, Env } from '../deps.ts'
+import type { Env, PageDeps } from '../deps.ts'
 import { entryForm } from '../entry-form.ts'
 
 /** To another stand or yard. */
-export const move = (deps: Deps): Hono<Env> =>
+export const move = (deps: PageDeps): Hono<Env> =>
   entryForm(deps, {
     kind: 'move',
     name: 'move',

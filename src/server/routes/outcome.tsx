@@ -1,10 +1,10 @@
 import type { Hono } from 'hono'
 import { OutcomePage } from '../../../web/pages/outcome.tsx'
-import type { Deps, Env } from '../deps.ts'
+import type { Env, PageDeps } from '../deps.ts'
 import { entryForm } from '../entry-form.ts'
 
 /** A colony leaves: moved out, united, died, absconded. */
-export const outcome = (deps: Deps): Hono<Env> =>
+export const outcome = (deps: PageDeps): Hono<Env> =>
   entryForm(deps, {
     kind: 'outcome',
     name: 'outcome',

@@ -1,13 +1,13 @@
 import { Hono } from 'hono'
 import { draftOf } from '../../../web/forms/read.ts'
-import type { Deps, Env } from '../deps.ts'
+import type { Env, PageDeps } from '../deps.ts'
 import { colonyIn, unknownColony } from '../errors.tsx'
 import { idIn, signedIn, typedIn } from '../form.ts'
 import { colonyPath, toColony } from '../respond.tsx'
 import { submit } from '../submit.ts'
 
 /** One tap on the round: looked from outside today, all well, lid stayed on. Anything wrong leads to the whole form. */
-export function outsideLook(deps: Deps): Hono<Env> {
+export function outsideLook(deps: PageDeps): Hono<Env> {
   const app = new Hono<Env>()
   app.post('/colony/:tag/outside-look', async (c) => {
     const colony = colonyIn(c, deps.store)

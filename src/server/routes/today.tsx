@@ -5,11 +5,11 @@ import { toDoOf, waitsUntil } from '../../../web/words/lines.ts'
 import { live } from '../../../web/words/rules.ts'
 import type { Day } from '../../days.ts'
 import type { ColonySummary } from '../../store/index.ts'
-import type { Deps, Env } from '../deps.ts'
+import type { Env, PageDeps } from '../deps.ts'
 import { colonyPath, page } from '../respond.tsx'
 
 /** Today's round. */
-export function today(deps: Deps): Hono<Env> {
+export function today(deps: PageDeps): Hono<Env> {
   const app = new Hono<Env>()
   app.get('/', (c) => {
     const { frame } = c.var

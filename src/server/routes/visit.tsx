@@ -5,14 +5,14 @@ import { idField, VISIT_PREFIXES, visitDrafts } from '../../../web/forms/visit.t
 import { VisitPage } from '../../../web/pages/visit.tsx'
 import { toDoOf } from '../../../web/words/lines.ts'
 import type { History } from '../../journal/history.ts'
-import type { Deps, Env, Here } from '../deps.ts'
+import type { Env, Here, PageDeps } from '../deps.ts'
 import { colonyIn, unknownColony } from '../errors.tsx'
 import { idIn, signedIn, typedIn, withIds } from '../form.ts'
 import { colonyPath, page, toColony } from '../respond.tsx'
 import { submit } from '../submit.ts'
 
 /** Recording a visit. */
-export function visit(deps: Deps): Hono<Env> {
+export function visit(deps: PageDeps): Hono<Env> {
   const { store } = deps
   const app = new Hono<Env>()
   type Colony = NonNullable<ReturnType<typeof colonyIn>>
@@ -60,7 +60,7 @@ export function visit(deps: Deps): Hono<Env> {
 }
 
 /** The history without what is private, for the core that runs in the phone. */
-function liveData(c: Here, deps: Deps, history: History): string {
+function liveData(c: Here, deps: PageDeps, history: History): string {
   const { site: _site, ...removal } = history.intake.removal
   const intake = { ...history.intake, removal }
   const entries = history.entries.map((e) => (e.kind === 'intake' ? intake : e))

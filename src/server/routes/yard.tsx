@@ -12,14 +12,14 @@ import { ribbonOf } from '../../../web/parts/ribbon/model.ts'
 import { leftWords, toDoOf, waitWords } from '../../../web/words/lines.ts'
 import { live, PHASE_WORDS } from '../../../web/words/rules.ts'
 import { PHASES, type Phase } from '../../recovery/plan-types.ts'
-import type { ColonySummary, Store } from '../../store/index.ts'
-import type { Deps, Env, Here } from '../deps.ts'
+import type { Book, ColonySummary } from '../../store/index.ts'
+import type { Env, Here, PageDeps } from '../deps.ts'
 import { colonyPath, page } from '../respond.tsx'
 
 const PAGE = 40
 
 /** The yard: filter, order, find by tag. */
-export function yard(deps: Deps): Hono<Env> {
+export function yard(deps: PageDeps): Hono<Env> {
   const app = new Hono<Env>()
   app.get('/yard', (c) => {
     const { store } = deps
@@ -63,7 +63,7 @@ function askedIn(c: Here): Asked {
   }
 }
 
-function choose(store: Store, asked: Asked): ColonySummary[] {
+function choose(store: Book, asked: Asked): ColonySummary[] {
   const found = store
     .colonies({
       open: asked.show === 'all' ? undefined : asked.show === 'in',
@@ -92,7 +92,7 @@ function pressing(s: ColonySummary): string {
   return `${rank} ${check?.closes ?? s.nextOpens ?? '9'} ${s.tag}`
 }
 
-function rowOf(store: Store, s: ColonySummary): YardRow[] {
+function rowOf(store: Book, s: ColonySummary): YardRow[] {
   const colony = store.colony(s.id)
   if (colony === null) return []
   const toDo = s.closedOn === null ? toDoOf(s.plan) : null
