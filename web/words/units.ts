@@ -20,7 +20,7 @@ export interface Unit {
 
 const same = (n: number): number => n
 
-const UNIT: Record<Units[Quantity], Unit> = {
+const UNIT: Record<Units[keyof Units], Unit> = {
   F: { symbol: '°F', store: celsius, show: fahrenheit },
   C: { symbol: '°C', store: same, show: same },
   lb: { symbol: 'lb', store: kilograms, show: pounds },
