@@ -28,7 +28,7 @@ export const tooLarge = (c: Here): Answer => page(c, <TooLargePage frame={frameO
 
 /** Something of ours broke, or the machine's disk did: reported to the log, told in a sentence to the reader. */
 export const broken =
-  (deps: Deps) =>
+  (deps: Pick<PageDeps, 'report'>) =>
   (error: Error, c: Here): Answer => {
     if (error instanceof HTTPException && (error.status < 500 || error.res !== undefined))
       return error.getResponse()

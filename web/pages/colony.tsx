@@ -50,7 +50,11 @@ export const ColonyPage = (p: ColonyProps) => {
           <p>{text}</p>
         </div>
       ))}
-      {open ? <Advice plan={plan} path={p.path} said={p.saved !== null} /> : <LeftWays path={p.path} />}
+      {open ? (
+        <Advice frame={frame} plan={plan} path={p.path} said={p.saved !== null} />
+      ) : (
+        <LeftWays path={p.path} />
+      )}
       <RibbonDefs />
       <RibbonStrip ribbon={ribbonOf(p.history, plan)} />
       {open ? (

@@ -71,9 +71,11 @@ export const NoColonyPage = ({ frame, asked, near }: NoColonyProps) => (
       <a class="button" href="/yard">
         All colonies
       </a>
-      <a class="button" href="/intake">
-        Log an intake
-      </a>
+      {frame.may('log-intake') ? (
+        <a class="button" href="/intake">
+          Log an intake
+        </a>
+      ) : null}
     </p>
   </Layout>
 )
@@ -88,15 +90,22 @@ export const TooLargePage = ({ frame }: { frame: Frame }) => (
   </Layout>
 )
 
-export const BrokenPage = ({ frame, posted }: { frame: Frame; posted: boolean }) => (
+interface BrokenProps {
+  frame: Frame
+  posted: boolean
+  /** What kind of trouble, and what to do. */
+  trouble: string
+}
+
+export const BrokenPage = ({ frame, posted, trouble }: BrokenProps) => (
   <Layout frame={frame} title="Something broke">
     <h1>Something broke on our side</h1>
+    <p>{trouble}</p>
     <p>
       {posted
         ? 'What you sent was not saved. Go back: the form still holds what you typed, and saving it again cannot make it double.'
         : 'The page could not be made. The journal is not touched by this.'}
     </p>
-    <p>The server’s log says what happened.</p>
     <Ways />
   </Layout>
 )

@@ -32,7 +32,7 @@ export const TodayPage = (p: TodayProps) => {
     <Layout frame={p.frame} title="Today">
       <h1>Today</h1>
       {p.empty ? (
-        <FirstRun />
+        <FirstRun frame={p.frame} />
       ) : (
         <p class="today-sum">
           {lines.length === 0 ? 'Nothing to do today.' : count(lines.length, 'colony', 'colonies')}
@@ -160,7 +160,7 @@ const CanWait = ({ waiting, frame }: TodayProps) =>
     </section>
   )
 
-const FirstRun = () => (
+const FirstRun = ({ frame }: { frame: Frame }) => (
   <div class="sheet first-run">
     <h2>Log the first intake</h2>
     <p>
@@ -171,8 +171,10 @@ const FirstRun = () => (
       From those dates this book works out when to look, what to look for, and when to leave the lid on, until
       the colony has a laying queen or is lost. Every morning this page says which boxes to open, and why.
     </p>
-    <a class="button button-do" href="/intake">
-      Log an intake
-    </a>
+    {frame.may('log-intake') ? (
+      <a class="button button-do" href="/intake">
+        Log an intake
+      </a>
+    ) : null}
   </div>
 )

@@ -45,9 +45,11 @@ export const YardPage = (p: YardProps) => (
       <div class="sheet">
         <h2>No colony yet</h2>
         <p>Each colony you log gets a row here, with its days, its brood and its next check.</p>
-        <a class="button button-do" href="/intake">
-          Log the first intake
-        </a>
+        {p.frame.may('log-intake') ? (
+          <a class="button button-do" href="/intake">
+            Log the first intake
+          </a>
+        ) : null}
       </div>
     ) : (
       <>

@@ -3,11 +3,19 @@ import type { Plan } from '../../src/recovery/plan-types.ts'
 import { fromTo } from '../words/dates.ts'
 import { toDoOf } from '../words/lines.ts'
 import { ACTION_WORDS, isQuiet } from '../words/rules.ts'
+import type { Frame } from './layout.tsx'
 
 /** `said`: the page says it above already, after saving; only the ways are left to show. */
-export const Advice = ({ plan, path, said }: { plan: Plan; path: string; said: boolean }) => {
+interface AdviceProps {
+  frame: Frame
+  plan: Plan
+  path: string
+  said: boolean
+}
+
+export const Advice = ({ frame, plan, path, said }: AdviceProps) => {
   const toDo = toDoOf(plan)
-  if (said) return <Ways plan={plan} path={path} />
+  if (said) return <Ways frame={frame} plan={plan} path={path} />
   return (
     <div class={toDo === null ? 'notice' : 'notice notice-do'}>
       <h2>{toDo?.question ?? ACTION_WORDS[plan.advice.action]}</h2>
@@ -18,12 +26,12 @@ export const Advice = ({ plan, path, said }: { plan: Plan; path: string; said: b
           maturing or flying to mate. Look from outside only.
         </p>
       ) : null}
-      <Ways plan={plan} path={path} />
+      <Ways frame={frame} plan={plan} path={path} />
     </div>
   )
 }
 
-const Ways = ({ plan, path }: { plan: Plan; path: string }) => {
+const Ways = ({ frame, plan, path }: Omit<AdviceProps, 'said'>) => {
   const { action } = plan.advice
   const lidOn = action === 'leave-alone' || action === 'outside-look'
   return (
@@ -31,9 +39,11 @@ const Ways = ({ plan, path }: { plan: Plan; path: string }) => {
       <a class="button button-do" href={`${path}/visit${lidOn ? '?lid=on' : ''}`}>
         Record a visit
       </a>
-      <a class={action === 'move-out' ? 'button button-do' : 'button'} href={`${path}/outcome`}>
-        It left the yard
-      </a>
+      {frame.may('record-outcome') ? (
+        <a class={action === 'move-out' ? 'button button-do' : 'button'} href={`${path}/outcome`}>
+          It left the yard
+        </a>
+      ) : null}
       <a class="button" href={`${path}/move`}>
         Other stand
       </a>

@@ -1,5 +1,6 @@
 /** The journal of a colony: newest first, what was corrected or taken back struck out, each line signed and dated. */
 import type { Entry } from '../../src/journal/entry.ts'
+import { ACTION_OF_KIND } from '../../src/people/permissions.ts'
 import { dayWords } from '../words/dates.ts'
 import { entryWords } from '../words/entries.ts'
 import type { Frame } from './layout.tsx'
@@ -22,9 +23,13 @@ export const Journal = ({ lines, frame }: { lines: JournalLine[]; frame: Frame }
   </section>
 )
 
+/** One's own entries, or anybody's; an intake or outcome only where one may make such. */
+const mayCorrect = ({ entry, recordedBy }: JournalLine, frame: Frame): boolean =>
+  frame.may('correct-any') || (recordedBy === frame.viewer?.name && frame.may(ACTION_OF_KIND[entry.kind]))
+
 const Line = ({ line, frame }: { line: JournalLine; frame: Frame }) => {
   const { entry: e, superseded } = line
-  const words = entryWords(e, frame.units, frame.today)
+  const words = entryWords(e, frame.units, frame.today, frame.may('see-private'))
   const text = (
     <>
       <strong>{words.title}</strong>
@@ -51,7 +56,7 @@ const Line = ({ line, frame }: { line: JournalLine; frame: Frame }) => {
           </p>
         )}
       </div>
-      {superseded !== null || e.kind === 'withdrawal' ? null : (
+      {superseded !== null || e.kind === 'withdrawal' || !mayCorrect(line, frame) ? null : (
         <p class="entry-ways">
           <a href={`/entry/${e.id}/correct`}>
             Correct

@@ -106,7 +106,9 @@ export const GivenFields = (p: DoneProps & { donors: string[] }) => {
           inputmode="decimal"
           maxlength={8}
         />
-        <TextField form={form} name={`${at}cost`} label="Cost" inputmode="decimal" maxlength={10} />
+        {p.frame.may('see-private') ? (
+          <TextField form={form} name={`${at}cost`} label="Cost" inputmode="decimal" maxlength={10} />
+        ) : null}
       </div>
       <TextField
         form={form}
