@@ -5,6 +5,7 @@
  * Each type's true share comes from one Beta(mean × strength, (1 - mean) × strength); both are set to where the marginal
  * likelihood of all types is greatest. Skellam JG (1948) JRSS B 10:257-261; Efron B, Morris C (1975) JASA 70:311-319.
  */
+import { betaBinomial, quantileOf } from './beta-binomial.ts'
 import { betaLimits } from './intervals.ts'
 import type { Curve } from './kaplan-meier.ts'
 import { root } from './root.ts'
@@ -92,6 +93,8 @@ export interface Pooled {
   share: number
   lower: number
   upper: number
+  /** How many of the next ten to expect, by the beta-binomial: both ends included. */
+  ofNextTen: [least: number, most: number]
 }
 
 /**
@@ -113,8 +116,12 @@ export function pool(
   return {
     common,
     types: types.map((t) => {
-      const [lower, upper] = betaLimits(a + t.kept, b + t.of - t.kept, confidence)
-      return { share: (a + t.kept) / (a + b + t.of), lower, upper }
+      const [kept, lost] = [a + t.kept, b + t.of - t.kept]
+      const [lower, upper] = betaLimits(kept, lost, confidence)
+      const next = betaBinomial(10, kept, lost)
+      const tail = (1 - confidence) / 2
+      const ofNextTen: Pooled['ofNextTen'] = [quantileOf(next, tail), quantileOf(next, 1 - tail)]
+      return { share: kept / (kept + lost), lower, upper, ofNextTen }
     }),
   }
 }

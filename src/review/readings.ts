@@ -108,10 +108,16 @@ export function waysReading(
   return `By ${by} ${percent(died)}${whose} had died, ${percent(absconded)} absconded and ${percent(united)} been united.${caution}`
 }
 
-/** A type after pooling. Example: 'Leaning on all types, expect 81 % of the next trap-out colonies alive at day 30 (58 to 94 %).' */
+const numberRange = ([least, most]: readonly [number, number]): string =>
+  least === most ? String(least) : `${least} to ${most}`
+
+/**
+ * A type after pooling. Example: 'Leaning on all types, expect 81 % of the next trap-out colonies alive at day 30 (58 to 94 %), 5 to 10 of
+ * the next ten; by itself the type shows 100 % on 2 colonies.'
+ */
 export function pooledReading(day: number, t: TypeOnDay): string {
   if (t.pooled === null) return 'There is no second type to lean on yet.'
-  const { share, lower, upper } = t.pooled
+  const { share, lower, upper, ofNextTen } = t.pooled
   const shown = t.survival === null ? 'has not been followed that long' : `shows ${percent(t.survival)}`
-  return `Leaning on all types, expect ${percent(share)} of ${t.name} colonies alive at day ${day} (${percentRange(lower, upper)}); by itself the type ${shown} on ${coloniesOf(t.colonies, '')}.`
+  return `Leaning on all types, expect ${percent(share)} of ${t.name} colonies alive at day ${day} (${percentRange(lower, upper)}), ${numberRange(ofNextTen)} of the next ten; by itself the type ${shown} on ${coloniesOf(t.colonies, '')}.`
 }

@@ -92,8 +92,12 @@ it('the mean, ways of leaving, and the comparison', () => {
 })
 
 it('a type after pooling', () => {
-  const type = { ...share(2, 1, 0.3, 1), name: 'trap-out', pooled: { share: 0.81, lower: 0.58, upper: 0.94 } }
+  const type = {
+    ...share(2, 1, 0.3, 1),
+    name: 'trap-out',
+    pooled: { share: 0.81, lower: 0.58, upper: 0.94, ofNextTen: [5, 10] as [number, number] },
+  }
   expect(pooledReading(30, type)).toBe(
-    'Leaning on all types, expect 81 % of trap-out colonies alive at day 30 (58 to 94 %); by itself the type shows 100 % on 2 colonies.',
+    'Leaning on all types, expect 81 % of trap-out colonies alive at day 30 (58 to 94 %), 5 to 10 of the next ten; by itself the type shows 100 % on 2 colonies.',
   )
 })
