@@ -65,7 +65,11 @@ function inFormOrder(problems: FieldProblem[], sent: readonly Sent[]): FieldProb
   return problems.sort((a, b) => order.indexOf(a.field) - order.indexOf(b.field))
 }
 
-const FIRST_OF: Record<string, string> = { brood: 'brood.eggs', bees: 'bees.frames' }
+const FIRST_OF: Record<string, string> = {
+  removal: 'removal.type',
+  brood: 'brood.eggs',
+  bees: 'bees.frames',
+}
 
 /** The form's field for a problem of an entry's field; '' when the form has none. */
 function beside(p: Problem, sent: Sent | undefined): FieldProblem {

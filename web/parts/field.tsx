@@ -147,21 +147,14 @@ export const Choices = (p: ChoicesProps) => {
             </span>
           </label>
         ))}
-        {p.other === undefined ? null : (
-          <OtherAnswer form={p.form} name={p.name} other={p.other} kept={known ? '' : tapped} />
-        )}
+        {p.other === undefined ? null : <OtherAnswer {...p} other={p.other} kept={known ? '' : tapped} />}
       </div>
     </fieldset>
   )
 }
 
 /** A cell among the answers to type in: what cannot be tapped. */
-const OtherAnswer = (p: {
-  form: FormState
-  name: string
-  other: NonNullable<ChoicesProps['other']>
-  kept: string
-}) => (
+const OtherAnswer = (p: FieldProps & { other: NonNullable<ChoicesProps['other']>; kept: string }) => (
   <input
     class="other"
     name={typedTwin(p.name)}
@@ -169,7 +162,7 @@ const OtherAnswer = (p: {
     inputmode={p.other.inputmode ?? 'decimal'}
     maxlength={p.other.maxlength ?? 8}
     autocomplete="off"
-    aria-label={p.other.label}
+    aria-label={`${p.label}, ${p.other.label}`}
     placeholder={p.other.label}
     value={one(p.form.typed, typedTwin(p.name)) || p.kept}
   />

@@ -42,8 +42,8 @@ export const Spans = ({ plan }: { plan: Plan }) => {
               Until {dayWords(horizon[k] ?? asOf, asOf)}, {HORIZON[k]} nothing new
             </dt>
             <dd class="small">
-              They may still be from brood that came along or was given; unless they are on comb drawn since
-              the intake.
+              Other brood may explain it: what came along, or was given. On comb drawn since the intake it
+              proves a layer all the same.
             </dd>
           </>
         ))}

@@ -12,11 +12,11 @@ export interface EntryFieldsProps {
 
 type DayProps = EntryFieldsProps & { label?: string }
 
-/** The day alone; a time noted before is kept. */
+/** The day; a time only where one was noted before, or is wrong. */
 export const DayField = ({ form, frame, label = 'Day' }: DayProps) => (
   <>
     <TextField form={form} name="on" label={label} type="date" max={frame.today} required />
-    {one(form.typed, 'at') === '' ? null : <input type="hidden" name="at" value={one(form.typed, 'at')} />}
+    {one(form.typed, 'at') === '' ? null : <TextField form={form} name="at" label="Time" type="time" />}
   </>
 )
 

@@ -1,0 +1,117 @@
+/** The whole app in process on a database in memory, with somebody signed in. */
+import { dayIn } from '../../src/days.ts'
+import type { Role } from '../../src/people/index.ts'
+import { createApp } from '../../src/server/app.ts'
+import { assetsIn } from '../../src/server/assets.ts'
+import { openHouse } from '../../src/server/house.ts'
+import { DIRECT } from '../../src/server/middleware/address.ts'
+import { SILENT } from '../../src/server/middleware/logging.ts'
+import type { Store } from '../../src/store/index.ts'
+import { CHEAP, signInAs } from '../support/people.ts'
+
+export interface Yard {
+  store: Store
+  /** Opens a page. */
+  get: (path: string) => Promise<Answer>
+  /** Posts a form; a list of values is a field ticked more than once. */
+  post: (path: string, fields: Record<string, string | string[]>) => Promise<Answer>
+  /** Posts JSON. */
+  send: (path: string, body: unknown) => Promise<Answer>
+  /** Makes it noon of that day. */
+  setDay: (day: string) => void
+  /** What was reported as a bug of ours. */
+  errors: string[]
+}
+
+export interface Answer {
+  status: number
+  /** Where it leads, for a redirect. */
+  to: string | null
+  text: string
+  headers: Headers
+}
+
+/** A yard on that day; Ines, an operator, is signed in unless another role is asked for. */
+export async function yardOn(day: string, role: Role = 'operator'): Promise<Yard> {
+  let now = new Date(`${day}T12:00:00Z`)
+  const house = openHouse(':memory:', { cost: CHEAP, clock: () => now })
+  house.store.settings.set('timeZone', 'UTC')
+  const session = await signInAs(house.people, { name: 'Ines', role })
+  const errors: string[] = []
+  const app = createApp({
+    store: house.store,
+    people: house.people,
+    safekeeping: house.safekeeping,
+    outside: DIRECT,
+    setUpToken: null,
+    demo: null,
+    log: SILENT,
+    clock: () => now,
+    zone: 'UTC',
+    assets: assetsIn(),
+    report: (error, request) => errors.push(`${request}: ${error instanceof Error ? error.stack : error}`),
+  })
+  const base = 'http://yard.test'
+  const ask = async (path: string, init: RequestInit = {}): Promise<Answer> => {
+    const headers = new Headers(init.headers)
+    headers.set('cookie', `resettle=${session}`)
+    if (init.method === 'POST') headers.set('origin', base)
+    const answer = await app.request(`${base}${path}`, { ...init, headers })
+    return {
+      status: answer.status,
+      to: answer.headers.get('location'),
+      text: await answer.text(),
+      headers: answer.headers,
+    }
+  }
+  return {
+    store: house.store,
+    errors,
+    get: (path) => ask(path, { headers: { accept: 'text/html' } }),
+    post: (path, fields) => {
+      const body = new URLSearchParams()
+      for (const [name, value] of Object.entries(fields))
+        for (const v of Array.isArray(value) ? value : [value]) body.append(name, v)
+      return ask(path, { method: 'POST', body, headers: { accept: 'text/html' } })
+    },
+    send: (path, body) =>
+      ask(path, {
+        method: 'POST',
+        body: typeof body === 'string' ? body : JSON.stringify(body),
+        headers: { 'content-type': 'application/json' },
+      }),
+    setDay: (next) => {
+      now = new Date(`${next}T12:00:00Z`)
+    },
+  }
+}
+
+/** An intake as its form posts it. */
+export const INTAKE = {
+  colony: 'W-12',
+  stand: '4',
+  yard: 'North field',
+  on: '2026-05-01',
+  'removal.type': 'wall',
+  'removal.outdoorC': '75',
+  queen: 'unseen',
+  'brood.eggs': '0.5',
+  'brood.open': '1',
+  'brood.capped': '1',
+  'bees.frames': '5',
+  tiedComb: 'yes',
+}
+
+/** Puts entries straight into the store; throws when they are refused. */
+export function given(yard: Yard, entries: Record<string, unknown>[]): void {
+  const today = dayIn('UTC', new Date('2026-12-31T12:00:00Z'))
+  const result = yard.store.append(entries, { today, recordedAt: '2026-05-01T12:00:00.000Z' })
+  if (!result.ok) throw new Error(JSON.stringify(result.problems))
+}
+
+/** The text of the page, tags taken out, spaces made single. */
+export const wordsOf = (html: string): string =>
+  html
+    .replaceAll(/<(script|style|svg)[\s\S]*?<\/\1>/g, ' ')
+    .replaceAll(/<[^>]+>/g, ' ')
+    .replaceAll(/\s+/g, ' ')
