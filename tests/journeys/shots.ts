@@ -111,9 +111,10 @@ function shots(store: Store): Shot[] {
     { name: 'correct', path: `/entry/${entry}/correct` },
     { name: 'withdraw', path: `/entry/${entry}/withdraw` },
     { name: 'settings', path: '/settings' },
-    { name: 'name', path: '/name' },
     { name: 'no-colony', path: '/colony/W-99' },
     { name: 'no-page', path: '/nowhere' },
+    { name: 'paper-colony', path: rearing, before: (page) => page.emulateMedia({ media: 'print' }) },
+    { name: 'paper-today', path: '/', before: (page) => page.emulateMedia({ media: 'print' }) },
   ]
 }
 
@@ -125,7 +126,6 @@ async function take(
   dark: boolean,
 ): Promise<void> {
   const { page, context, noticed } = await watchedPage(browser, url, device, { dark })
-  await context.addCookies([{ name: 'resettle_name', value: 'Ines', url }])
   for (const shot of list) {
     await page.goto(shot.path, { waitUntil: 'load' })
     await shot.before?.(page)
