@@ -21,6 +21,26 @@ const COMMANDS: Record<
     summary: 'which removals survive, from the yard or a CSV file',
     load: () => import('./commands/review.ts'),
   },
+  person: {
+    summary: 'accounts from the terminal: list, add, invite, passphrase, …',
+    load: () => import('./commands/person.ts'),
+  },
+  backup: {
+    summary: 'a proven copy of the database, now',
+    load: () => import('./commands/backup.ts'),
+  },
+  restore: {
+    summary: 'goes back to a backup, keeping what was there',
+    load: () => import('./commands/restore.ts'),
+  },
+  export: {
+    summary: 'the whole yard as .jsonl, or its colonies as .csv',
+    load: () => import('./commands/export.ts'),
+  },
+  import: {
+    summary: 'a whole yard from .jsonl, or colonies from .csv',
+    load: () => import('./commands/import.ts'),
+  },
   verify: {
     summary: 'proves the database whole, changing nothing',
     load: () => import('./commands/verify.ts'),
@@ -49,4 +69,9 @@ async function main([name, ...args]: string[]): Promise<number> {
   return (await command.load()).run(args)
 }
 
+// A module, so that it may wait at the top.
+export {}
+
+// Whatever is written holds names and addresses: it is for its owner's eyes only.
+process.umask(0o077)
 process.exitCode = await main(process.argv.slice(2))

@@ -30,6 +30,8 @@ export interface People {
   /** The first operator, signed in. Refused once anybody can sign in. */
   setUp(name: string, passphrase: string): Promise<Outcome<{ person: Person; token: string }>>
   signIn(name: string, passphrase: string, address: string): Promise<SignIn>
+  /** At the terminal: an account that can sign in at once. */
+  make(account: { name: string; role: Role; passphrase: string }): Promise<Outcome<Person>>
   /** An account without a passphrase, and the link with which its owner chooses one. */
   invite(account: {
     name: string
@@ -86,6 +88,11 @@ export function peopleOn(connection: Connection, options: PeopleOptions): People
         const made = accounts.make({ name, role: 'operator', by: null, passphrase: secret.value })
         return made.ok ? done({ person: made.value, token: sessions.open(made.value.id) }) : made
       })
+    },
+
+    async make({ name, role, passphrase }) {
+      const secret = await choose({ id: '', name }, passphrase)
+      return secret.ok ? accounts.make({ name, role, by: null, passphrase: secret.value }) : secret
     },
 
     async signIn(name, passphrase, address) {

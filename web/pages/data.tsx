@@ -121,7 +121,7 @@ const Backups = ({ frame, now, state }: { frame: Frame; now: string; state: Safe
         of the last weeks 5, of the last months 12.
       </p>
       {state === null || state.backups.length === 0 ? null : (
-        <details>
+        <details class="backups-all">
           <summary>All {state.backups.length}</summary>
           <ul class="backups">
             {state.backups.map((b) => (

@@ -1,0 +1,101 @@
+/**
+ * `resettle person …`: accounts from the terminal, for the first operator and for one who is locked out.
+ *
+ *     list                          everybody
+ *     add NAME --role ROLE          an account with a passphrase, asked for (or the first line of standard input)
+ *     invite NAME --role ROLE       an account, and the link with which its owner chooses a passphrase
+ *     link NAME                     a link to choose a new passphrase
+ *     passphrase NAME               a new passphrase, asked for
+ *     role NAME ROLE                another role
+ *     sign-out NAME                 ends every session
+ *     close NAME | reopen NAME
+ */
+import { existsSync } from 'node:fs'
+import { parseArgs } from 'node:util'
+import { type Outcome, type People, type Person, peopleOn, ROLES, type Role } from '../people/index.ts'
+import { outsideFrom } from '../server/middleware/address.ts'
+import { dataFile, openConnection, StoreError } from '../store/index.ts'
+import { portOf } from './serve.ts'
+import { saying, secretLine } from './terminal.ts'
+
+const USAGE =
+  'usage: resettle person list | add NAME --role ROLE | invite NAME --role ROLE | link NAME | passphrase NAME | role NAME ROLE | sign-out NAME | close NAME | reopen NAME'
+
+/** Exit code 0: done. 2: not, and nothing was changed. */
+export const run = (args: string[]): Promise<number> =>
+  saying('person', async () => {
+    const { values, positionals } = parseArgs({
+      args,
+      options: { role: { type: 'string' } },
+      allowPositionals: true,
+    })
+    const [what = '', name = '', ...rest] = positionals
+    const act = Object.hasOwn(ACTS, what) ? ACTS[what] : undefined
+    if (act === undefined || (what !== 'list' && name === '')) throw new StoreError(USAGE)
+    const file = dataFile({ make: true })
+    if (what === 'list' && !existsSync(file)) throw new StoreError(`no database at ${file}`)
+    const connection = openConnection(file)
+    try {
+      const people = peopleOn(connection, { clock: () => new Date() })
+      const said = await act(people, name, values.role ?? rest[0])
+      process.stdout.write(`${said}\n`)
+      return 0
+    } finally {
+      connection.raw.close()
+    }
+  })
+
+type Act = (people: People, name: string, role: string | undefined) => string | Promise<string>
+
+const ACTS: Record<string, Act> = {
+  list: (people) =>
+    people.accounts
+      .list()
+      .map((p) => [p.name, p.role, p.state, `${people.sessions.count(p.id)} signed in`].join('\t'))
+      .join('\n') || 'nobody yet',
+  add: async (people, name, role) => {
+    const wanted = roleOf(role)
+    const passphrase = await secretLine(`Passphrase for ${name}: `)
+    const made = value(await people.make({ name, role: wanted, passphrase }))
+    return `${made.name} can sign in as ${made.role}`
+  },
+  invite: (people, name, role) => {
+    const { link } = value(people.invite({ name, role: roleOf(role), by: null }))
+    return linkOf(link)
+  },
+  link: (people, name) => linkOf(people.invites.make(known(people, name).id, null)),
+  passphrase: async (people, name) => {
+    const person = known(people, name)
+    value(await people.putPassphrase(person.id, await secretLine(`New passphrase for ${person.name}: `)))
+    return `${person.name} has a new passphrase and is signed out everywhere`
+  },
+  role: (people, name, role) => {
+    const changed = value(people.setRole(known(people, name).id, roleOf(role)))
+    return `${changed.name} is ${changed.role} now`
+  },
+  'sign-out': (people, name) => `ended ${people.sessions.closeAll(known(people, name).id)} sessions`,
+  close: (people, name) => `${value(people.close(known(people, name).id)).name} is closed`,
+  reopen: (people, name) => `${value(people.accounts.reopen(known(people, name).id)).name} is open again`,
+}
+
+function roleOf(text: string | undefined): Role {
+  const role = ROLES.find((r) => r === text)
+  if (role === undefined) throw new StoreError(`give a role: ${ROLES.join(', ')}`)
+  return role
+}
+
+function known(people: People, name: string): Person {
+  const person = people.accounts.byName(name)
+  if (person === null) throw new StoreError(`there is no account "${name}"`)
+  return person
+}
+
+function value<T>(outcome: Outcome<T>): T {
+  if (!outcome.ok) throw new StoreError(`${outcome.field} ${outcome.message}`.trim())
+  return outcome.value
+}
+
+function linkOf(link: { token: string; expiresAt: string }): string {
+  const base = outsideFrom(process.env).url ?? `http://127.0.0.1:${portOf(process.env.RESETTLE_PORT)}`
+  return `${base}/invite/${link.token}\nworks once, until ${link.expiresAt}`
+}
