@@ -49,7 +49,7 @@ export const PeoplePage = ({ frame, form, people, done }: PeopleProps) => (
           required
           wide
         />
-        <Choices form={form} name="role" label="Role" choices={ROLE_CHOICES} across={3} standing="helper" />
+        <Choices form={form} name="role" label="Role" choices={ROLE_CHOICES} across={2} standing="helper" />
         <div class="save">
           <button class="button button-do" type="submit">
             Make the invitation
@@ -67,9 +67,7 @@ const Line = ({ person: p, self }: { person: PersonLine; self: boolean }) => (
     </h2>
     <p class="small">
       {STATE_WORDS[p.state]}
-      {p.state === 'active'
-        ? `, signed in in ${p.browsers} ${p.browsers === 1 ? 'browser' : 'browsers'}`
-        : ''}
+      {p.state === 'active' ? ` and is, in ${p.browsers} ${p.browsers === 1 ? 'browser' : 'browsers'}` : ''}
       {p.linkUntil === null ? '' : `; a link is out, good until ${p.linkUntil}`}
       {self ? '; this is you' : ''}
     </p>
