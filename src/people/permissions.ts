@@ -61,6 +61,7 @@ export const ACTION_OF_KIND: Record<EntryKind, Action> = {
  */
 export const PLACES: readonly { path: string; action: Action }[] = [
   { path: '/', action: 'see-colonies' },
+  { path: '/round/*', action: 'see-colonies' },
   { path: '/yard', action: 'see-colonies' },
   { path: '/intake', action: 'log-intake' },
   { path: '/colony/:tag/outcome', action: 'record-outcome' },

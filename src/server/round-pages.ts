@@ -11,12 +11,14 @@ import { move } from './routes/move.tsx'
 import { note } from './routes/note.tsx'
 import { outcome } from './routes/outcome.tsx'
 import { outsideLook } from './routes/outside-look.tsx'
+import { round } from './routes/round.tsx'
 import { today } from './routes/today.tsx'
 import { visit } from './routes/visit.tsx'
 import { yard } from './routes/yard.tsx'
 
 export const ROUND_PAGES: readonly ((deps: PageDeps) => Hono<Env>)[] = [
   today,
+  round,
   yard,
   intake,
   colony,

@@ -1,6 +1,6 @@
 /** Today: what to do now, by yard, in the order one walks; then what can wait, and until when. */
 import type { Day } from '../../src/days.ts'
-import type { Check } from '../../src/recovery/plan-types.ts'
+import type { Action, Check } from '../../src/recovery/plan-types.ts'
 import { type Frame, Layout } from '../parts/layout.tsx'
 import { Mark } from '../parts/mark.tsx'
 import { dayAndDistance, windowWords } from '../words/dates.ts'
@@ -12,6 +12,8 @@ export interface TodayLine {
   path: string
   stand: string | null
   toDo: ToDo
+  /** That nobody got to it on an earlier round, or today; null when somebody was there since. */
+  missed: string | null
   /** Id for the one-tap outside look. */
   entryId: string
 }
@@ -38,6 +40,13 @@ export const TodayPage = (p: TodayProps) => {
           {lines.length === 0 ? 'Nothing to do today.' : count(lines.length, 'colony', 'colonies')}
           {lines.length === 0 ? '' : ' to see to'}
           {late === 0 ? (lines.length === 0 ? '' : ', none late.') : `, ${late} late.`}
+        </p>
+      )}
+      {lines.length === 0 ? null : (
+        <p>
+          <a class="button button-do" href="/round">
+            Walk the round
+          </a>
         </p>
       )}
       {p.yards.map((y) => (
@@ -84,24 +93,31 @@ const Line = ({ line, frame }: { line: TodayLine; frame: Frame }) => {
           )}
           {toDo.lidOn ? <Mark shape="lid" /> : null}
         </p>
+        {line.missed === null ? null : <p class="line-missed">{line.missed}</p>}
         <p class="line-why">{toDo.why}</p>
         <Also also={toDo.also} />
         <div class="buttons">
-          <Record line={line} />
+          <Record line={line} frame={frame} />
         </div>
       </div>
     </li>
   )
 }
 
+/** What a colony is expected to leave by, where that is what is to be done. */
+const LEAVING: Partial<Record<Action, { what: string; label: string }>> = {
+  'move-out': { what: 'moved-out', label: 'It moved out' },
+  unite: { what: 'united', label: 'It was united' },
+}
+
 /** Buttons to write it down right here. What is merely possible today is not shouted. */
-const Record = ({ line }: { line: TodayLine }) => {
+const Record = ({ line, frame }: { line: TodayLine; frame: Frame }) => {
   const { toDo, path, tag, entryId } = line
-  const oneTap = toDo.lidOn
+  const leaving = frame.may('record-outcome') ? LEAVING[toDo.action] : undefined
   const main = toDo.check?.status === 'open' ? 'button' : 'button button-do'
   return (
     <>
-      {oneTap ? (
+      {toDo.lidOn ? (
         <form method="post" action={`${path}/outside-look`}>
           <input type="hidden" name="id" value={entryId} />
           <button class={main} type="submit">
@@ -109,8 +125,17 @@ const Record = ({ line }: { line: TodayLine }) => {
           </button>
         </form>
       ) : null}
-      <a class={oneTap ? 'button' : main} href={`${path}/visit${toDo.lidOn ? '?lid=on' : ''}`}>
-        {oneTap ? 'Write down more' : 'Record the visit'}
+      {leaving === undefined ? null : (
+        <a class={main} href={`${path}/outcome?what=${leaving.what}`}>
+          {leaving.label}
+          <span class="unseen">: {tag}</span>
+        </a>
+      )}
+      <a
+        class={toDo.lidOn || leaving !== undefined ? 'button' : main}
+        href={`${path}/visit${toDo.lidOn ? '?lid=on' : ''}`}
+      >
+        {toDo.lidOn ? 'Write down more' : 'Record the visit'}
         <span class="unseen"> to {tag}</span>
       </a>
     </>

@@ -13,6 +13,7 @@ import type { Frame } from '../parts/layout.tsx'
 import { LivePanel } from '../parts/live-panel.tsx'
 import { fromTo } from '../words/dates.ts'
 import { headline } from '../words/lines.ts'
+import { thenTo } from '../words/round-paths.ts'
 import { isQuiet, live, RULE_WORDS } from '../words/rules.ts'
 
 export interface VisitProps {
@@ -20,6 +21,8 @@ export interface VisitProps {
   form: FormState
   summary: ColonySummary
   path: string
+  /** Where on the round to go once it is saved; null off the round. */
+  then: string | null
   /** What the live panel needs, as JSON. */
   liveData: string
   donors: string[]
@@ -32,8 +35,8 @@ export const VisitPage = (p: VisitProps) => {
       frame={p.frame}
       title={`Visit to ${p.summary.tag}`}
       form={p.form}
-      action={`${p.path}/visit`}
-      back={{ href: p.path, label: p.summary.tag }}
+      action={thenTo(`${p.path}/visit`, p.then)}
+      back={{ href: p.then ?? p.path, label: p.summary.tag }}
       button="Save the visit"
       labels={visitLabel}
       ids={VISIT_PREFIXES.map(idField)}

@@ -8,6 +8,7 @@ export interface Way {
 
 export const WAYS: Way[] = [
   { href: '/', label: 'Today', place: 'bar' },
+  { href: '/round', label: 'Round', place: 'bar' },
   { href: '/yard', label: 'Yard', place: 'bar' },
   { href: '/intake', label: 'Intake', place: 'bar' },
   { href: '/settings', label: 'Units and time zone', place: 'more' },

@@ -3,8 +3,9 @@ import { draftOf } from '../../../web/forms/read.ts'
 import type { Env, PageDeps } from '../deps.ts'
 import { colonyIn, unknownColony } from '../errors.tsx'
 import { idIn, signedIn, typedIn } from '../form.ts'
-import { colonyPath, toColony } from '../respond.tsx'
+import { colonyPath } from '../respond.tsx'
 import { submit } from '../submit.ts'
+import { onward } from '../then.ts'
 
 /** One tap on the round: looked from outside today, all well, lid stayed on. Anything wrong leads to the whole form. */
 export function outsideLook(deps: PageDeps): Hono<Env> {
@@ -18,7 +19,7 @@ export function outsideLook(deps: PageDeps): Hono<Env> {
     const id = idIn(typed)
     const saved = submit(deps, today, signedIn(c), [{ draft, id, colony: colony.summary.id }])
     return saved.ok
-      ? toColony(c, colony.summary, id)
+      ? onward(c, colony.summary, id)
       : c.redirect(`${colonyPath(colony.summary)}/visit?lid=on`, 303)
   })
   return app

@@ -2,18 +2,22 @@ import { Hono } from 'hono'
 import { v7 } from 'uuid'
 import { type TodayLine, TodayPage, type TodayProps } from '../../../web/pages/today.tsx'
 import { toDoOf, waitsUntil } from '../../../web/words/lines.ts'
+import { missedWords } from '../../../web/words/round.ts'
 import { live } from '../../../web/words/rules.ts'
 import type { Day } from '../../days.ts'
+import type { Missed } from '../../round/missed.ts'
 import type { ColonySummary } from '../../store/index.ts'
 import type { Env, PageDeps } from '../deps.ts'
 import { colonyPath, page } from '../respond.tsx'
+import { missedNow } from '../round-of.ts'
 
 /** Today's round. */
 export function today(deps: PageDeps): Hono<Env> {
   const app = new Hono<Env>()
   app.get('/', (c) => {
     const { frame } = c.var
-    const due = deps.store.today(frame.today).flatMap(lineOf)
+    const missed = missedNow(deps.store, frame.today)
+    const due = deps.store.today(frame.today).flatMap((s) => lineOf(s, missed.get(s.id)))
     const ids = new Set(due.map((d) => d.id))
     const others = deps.store.colonies({ open: true }).filter((s) => !ids.has(s.id))
     const empty = due.length === 0 && others.length === 0 && deps.store.changes({ limit: 1 }).length === 0
@@ -28,14 +32,21 @@ interface Due {
   line: TodayLine
 }
 
-function lineOf(s: ColonySummary): Due[] {
+function lineOf(s: ColonySummary, missed: Missed | undefined): Due[] {
   const toDo = toDoOf(s.plan)
   if (toDo === null) return []
   return [
     {
       id: s.id,
       yard: s.yard,
-      line: { tag: s.tag, path: colonyPath(s), stand: s.stand, toDo, entryId: v7() },
+      line: {
+        tag: s.tag,
+        path: colonyPath(s),
+        stand: s.stand,
+        toDo,
+        missed: missed ? missedWords(missed, s.asOf) : null,
+        entryId: v7(),
+      },
     },
   ]
 }

@@ -8,8 +8,9 @@ import type { History } from '../../journal/history.ts'
 import type { Env, Here, PageDeps } from '../deps.ts'
 import { colonyIn, unknownColony } from '../errors.tsx'
 import { idIn, signedIn, typedIn, withIds } from '../form.ts'
-import { colonyPath, page, toColony } from '../respond.tsx'
+import { colonyPath, page } from '../respond.tsx'
 import { submit } from '../submit.ts'
+import { onward, thenOf } from '../then.ts'
 
 /** Recording a visit. */
 export function visit(deps: PageDeps): Hono<Env> {
@@ -24,6 +25,7 @@ export function visit(deps: PageDeps): Hono<Env> {
         form={{ typed, problems }}
         summary={colony.summary}
         path={colonyPath(colony.summary)}
+        then={thenOf(c)}
         liveData={liveData(c, deps, colony.history)}
         donors={store
           .colonies({ open: true })
@@ -54,7 +56,7 @@ export function visit(deps: PageDeps): Hono<Env> {
     }))
     const saved = submit(deps, c.var.frame.today, signedIn(c), sent)
     if (!saved.ok) return show(c, colony, typed, saved.problems)
-    return toColony(c, colony.summary, saved.ids[0] ?? '')
+    return onward(c, colony.summary, saved.ids[0] ?? '')
   })
   return app
 }

@@ -1,0 +1,105 @@
+/** The round of today out of the book: its boxes, the pace of the yard, and what was chosen in the address. */
+import type { RoundView } from '../../web/pages/round.tsx'
+import type { Where } from '../../web/words/round-paths.ts'
+import { addDays, type Day } from '../days.ts'
+import { asks, type Box } from '../round/box.ts'
+import { notedOf } from '../round/happening.ts'
+import { type Missed, missedSince } from '../round/missed.ts'
+import { type Pace, paceOf } from '../round/pace.ts'
+import { type Round, roundOf } from '../round/round.ts'
+import { inMinutes } from '../round/short-of-time.ts'
+import type { Book } from '../store/index.ts'
+import type { Here } from './deps.ts'
+
+/** So far back are times of visits read for the yard's pace. */
+const PACE_DAYS = 60
+/** So far back may a box have been missed and still be waiting: longer than any day one can put it off to. */
+const MISSED_DAYS = 45
+
+/** The colony as the round knows it; null when it is in the book no more. */
+export function boxOf(book: Book, id: string): Box | null {
+  const found = book.colony(id)
+  if (found === null) return null
+  const { summary: s, history } = found
+  return { id: s.id, tag: s.tag, yard: s.yard, stand: s.stand, plan: s.plan, history }
+}
+
+/** Colonies that ask something today, and those at which something happened today. */
+function idsOn(book: Book, today: Day): string[] {
+  const asking = book.today(today).filter((s) => asks(s.plan))
+  return [...new Set([...asking.map((s) => s.id), ...book.happenings(today, today).map((h) => h.colony)])]
+}
+
+/** Today's round in every yard. */
+export function wholeRound(book: Book, today: Day, pace: Pace): Round {
+  const boxes = idsOn(book, today).flatMap((id) => boxOf(book, id) ?? [])
+  return roundOf(boxes, today, book.protocol(), pace)
+}
+
+/** Every box that stands in the yard (in any, for null). */
+export const boxesIn = (book: Book, yard: string | null): Box[] =>
+  book.colonies({ open: true, ...(yard === null ? {} : { yard }) }).flatMap((s) => boxOf(book, s.id) ?? [])
+
+/** Boxes that nobody got to and nobody has been to since, by the colony's id. */
+export function missedNow(book: Book, today: Day): Map<string, Missed> {
+  const ids = new Set(
+    book
+      .happenings(addDays(today, -MISSED_DAYS), today)
+      .filter((h) => h.kind === 'missed-visit')
+      .map((h) => h.colony),
+  )
+  return new Map(
+    [...ids].flatMap((id) => {
+      const found = book.colony(id)
+      const missed = found === null ? null : missedSince(found.history)
+      return missed === null ? [] : [[id, missed] as const]
+    }),
+  )
+}
+
+/** Minutes a box takes, from the times noted in that yard. */
+export function paceIn(book: Book, yard: string | null, today: Day): Pace {
+  const past = book.happenings(addDays(today, -PACE_DAYS), today)
+  return paceOf(notedOf(yard === null ? past : past.filter((h) => h.yard === yard)))
+}
+
+const MOST_MINUTES = 600
+
+/** Which round the address asks for. An unknown yard means all of them. */
+export function whereIn(c: Here, book: Book): Where {
+  const asked = c.req.query('yard') ?? ''
+  const minutes = Number(c.req.query('minutes') ?? '')
+  return {
+    yard: book.yards().some((y) => y.yard === asked) ? asked : null,
+    minutes: Number.isInteger(minutes) && minutes > 0 && minutes <= MOST_MINUTES ? minutes : null,
+  }
+}
+
+/** What the pages of the round share. */
+export function roundView(c: Here, book: Book): RoundView {
+  const { frame } = c.var
+  const where = whereIn(c, book)
+  const pace = paceIn(book, where.yard, frame.today)
+  const whole = wholeRound(book, frame.today, pace)
+  const round = where.yard === null ? whole : inYard(whole, where.yard, book, pace)
+  const due = (yard: string): number => whole.stops.filter((s) => s.box.yard === yard).length
+  return {
+    frame,
+    where,
+    round,
+    pace,
+    yards: book
+      .yards()
+      .filter((y) => y.open > 0 || due(y.yard) > 0)
+      .map(({ yard }) => ({ yard, due: due(yard) })),
+    choice: where.minutes === null ? null : inMinutes(round.stops, where.minutes),
+  }
+}
+
+const inYard = (whole: Round, yard: string, book: Book, pace: Pace): Round =>
+  roundOf(
+    [...whole.stops, ...whole.putOff].map((s) => s.box).filter((b) => b.yard === yard),
+    whole.day,
+    book.protocol(),
+    pace,
+  )

@@ -1,0 +1,98 @@
+import { Hono } from 'hono'
+import { v7 } from 'uuid'
+import { draftOf } from '../../../web/forms/read.ts'
+import type { FieldProblem, Typed } from '../../../web/forms/typed.ts'
+import { MissedPage } from '../../../web/pages/missed.tsx'
+import { RoundPage } from '../../../web/pages/round.tsx'
+import { RoundColonyPage } from '../../../web/pages/round-colony.tsx'
+import { RoundSummaryPage } from '../../../web/pages/round-summary.tsx'
+import { entryWords } from '../../../web/words/entries.ts'
+import { loadFor } from '../../round/bring.ts'
+import { nextRound } from '../../round/next-round.ts'
+import type { ColonySummary } from '../../store/index.ts'
+import type { Env, Here, PageDeps } from '../deps.ts'
+import { colonyIn, unknownColony } from '../errors.tsx'
+import { idIn, signedIn, typedIn, withIds } from '../form.ts'
+import { colonyPath, page } from '../respond.tsx'
+import { boxesIn, roundView } from '../round-of.ts'
+import { submit } from '../submit.ts'
+import { onward, thenOf } from '../then.ts'
+
+/** The round: its list, each box, the end; and a box that could not be reached. */
+export function round(deps: PageDeps): Hono<Env> {
+  const { store } = deps
+  const app = new Hono<Env>()
+
+  app.get('/round', (c) => {
+    const view = roundView(c, store)
+    const left = view.round.stops.filter((s) => s.state !== 'seen')
+    const load = loadFor(left.map((s) => ({ tag: s.box.tag, plan: s.box.plan, history: s.box.history })))
+    return page(c, <RoundPage {...view} load={load} />)
+  })
+
+  app.get('/round/box/:tag', (c) => {
+    const colony = colonyIn(c, store)
+    if (colony === null) return unknownColony(c, deps, c.req.param('tag'))
+    const view = roundView(c, store)
+    const { id } = colony.summary
+    const stop = [...view.round.stops, ...view.round.putOff].find((s) => s.box.id === id)
+    // A box that asks nothing today has no place on the round.
+    if (stop === undefined) return c.redirect(colonyPath(colony.summary), 303)
+    return page(
+      c,
+      <RoundColonyPage
+        {...view}
+        stop={stop}
+        path={colonyPath(colony.summary)}
+        entryId={v7()}
+        saved={savedElsewhere(c, id)}
+      />,
+    )
+  })
+
+  app.get('/round/end', (c) => {
+    const view = roundView(c, store)
+    const next = nextRound(boxesIn(store, view.where.yard), view.frame.today, store.protocol())
+    return page(c, <RoundSummaryPage {...view} next={next} />)
+  })
+
+  /** What was saved at another box on the way here; of this box itself the page says so anyhow. */
+  const savedElsewhere = (c: Here, here: string) => {
+    const row = store.entry(c.req.query('saved') ?? '')
+    if (row === null || row.entry.colony === here || row.entry.kind === 'withdrawal') return null
+    const { title, facts } = entryWords(row.entry, c.var.frame.units, c.var.frame.today)
+    const words = [title.charAt(0).toLowerCase() + title.slice(1), ...facts].join(', ')
+    return { tag: row.tag, words, path: `/entry/${row.entry.id}/correct` }
+  }
+
+  const missed = (c: Here, summary: ColonySummary, typed: Typed, problems: FieldProblem[] = []) =>
+    page(
+      c,
+      <MissedPage
+        frame={c.var.frame}
+        form={{ typed, problems }}
+        summary={summary}
+        path={colonyPath(summary)}
+        then={thenOf(c)}
+      />,
+      problems.length === 0 ? 200 : 422,
+    )
+
+  app.get('/colony/:tag/missed', (c) => {
+    const colony = colonyIn(c, store)
+    if (colony === null) return unknownColony(c, deps, c.req.param('tag'))
+    return missed(c, colony.summary, { id: [v7()] })
+  })
+
+  app.post('/colony/:tag/missed', async (c) => {
+    const colony = colonyIn(c, store)
+    if (colony === null) return unknownColony(c, deps, c.req.param('tag'))
+    const typed = withIds(await typedIn(c), ['id'])
+    const id = idIn(typed)
+    const draft = draftOf('missed-visit', typed, c.var.frame.units)
+    const sent = [{ draft, id, colony: colony.summary.id }]
+    const saved = submit(deps, c.var.frame.today, signedIn(c), sent)
+    return saved.ok ? onward(c, colony.summary, id) : missed(c, colony.summary, typed, saved.problems)
+  })
+  return app
+}

@@ -1,0 +1,75 @@
+/** Couldn't get to it: why, and when it is tried again. */
+import { addDays } from '../../src/days.ts'
+import type { Plan } from '../../src/recovery/plan-types.ts'
+import { closingWindow } from '../../src/round/urgency.ts'
+import { Choices, NoteField } from '../parts/field.tsx'
+import { MISSED } from '../words/choices.ts'
+import { dayWords } from '../words/dates.ts'
+import { thenTo } from '../words/round-paths.ts'
+import { type EntryFormView, SmallFormPage } from './small-forms.tsx'
+
+const AHEAD = [
+  [1, 'Tomorrow'],
+  [2, 'In 2 days'],
+  [3, 'In 3 days'],
+  [7, 'In a week'],
+] as const
+
+/** `then`: where to go once it is saved. */
+export const MissedPage = ({ frame, form, summary, path, then }: EntryFormView & { then: string | null }) => (
+  <SmallFormPage
+    frame={frame}
+    form={form}
+    kind="missed-visit"
+    title={`Couldn’t get to ${summary.tag}`}
+    action={thenTo(`${path}/missed`, then)}
+    back={{ href: path, label: summary.tag }}
+    button="Save, and walk on"
+    intro={<Closing plan={summary.plan} />}
+  >
+    <input type="hidden" name="on" value={frame.today} />
+    <Choices form={form} name="reason" label="Why not" choices={MISSED} across={3} />
+    <Choices
+      form={form}
+      name="again"
+      label="Try again"
+      choices={AHEAD.map(([n, label]) => {
+        const day = addDays(frame.today, n)
+        return { value: day, label, hint: dayWords(day, frame.today) }
+      })}
+      across={2}
+      standing={addDays(frame.today, 1)}
+    />
+    <NoteField form={form} name="note" label="Note" rows={2} />
+  </SmallFormPage>
+)
+
+/** What does not wait for a better day. */
+const Closing = ({ plan }: { plan: Plan }) => {
+  const window = closingWindow(plan)
+  if (window === null) return null
+  return (
+    <div class="notice notice-late">
+      <p>
+        {window.of === 'cells' ? (
+          <>
+            <b>
+              {window.day === plan.asOf
+                ? 'Today is the last day on which its young brood can become a queen.'
+                : `Its young brood can become a queen only until ${dayWords(window.day, plan.asOf)}.`}
+            </b>{' '}
+            The bees do not wait: this stays on every round until somebody has looked.
+          </>
+        ) : (
+          <>
+            <b>
+              Laying workers threaten
+              {window.day > plan.asOf ? ` from ${dayWords(window.day, plan.asOf)}` : ''}.
+            </b>{' '}
+            It stays on every round until somebody has looked.
+          </>
+        )}
+      </p>
+    </div>
+  )
+}

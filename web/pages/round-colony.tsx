@@ -1,0 +1,212 @@
+/** One box of the round: what matters at the lid, and the buttons at the thumb. */
+import type { Plan } from '../../src/recovery/plan-types.ts'
+import type { Stop } from '../../src/round/round.ts'
+import { Layout } from '../parts/layout.tsx'
+import { Mark } from '../parts/mark.tsx'
+import { RoundProgress } from '../parts/round-progress.tsx'
+import { windowWords } from '../words/dates.ts'
+import { entryWords } from '../words/entries.ts'
+import { lidCautions } from '../words/lid-cautions.ts'
+import { headline, type ToDo, toDoOf } from '../words/lines.ts'
+import { proves } from '../words/proof.ts'
+import { costWords, missedWords } from '../words/round.ts'
+import { boxPath, endPath, roundPath, thenTo } from '../words/round-paths.ts'
+import { ACTION_WORDS, RULE_WORDS } from '../words/rules.ts'
+import { type RoundView, walkOf } from './round.tsx'
+
+export interface RoundColonyProps extends RoundView {
+  stop: Stop
+  /** Path of the colony's own page. */
+  path: string
+  /** Id for the one-tap outside look. */
+  entryId: string
+  /** What was just saved at the box before this one. */
+  saved: { tag: string; words: string; path: string } | null
+}
+
+export const RoundColonyPage = (p: RoundColonyProps) => {
+  const { frame, stop, where } = p
+  const { box } = stop
+  const toDo = toDoOf(box.plan)
+  return (
+    <Layout frame={frame} title={`${box.tag} on the round`} ways={false}>
+      <div class="at-lid">
+        <p class="crumb">
+          <a href={roundPath(where)}>‹ The round</a>
+        </p>
+        <RoundProgress round={p.round} here={box.id} />
+        {p.saved === null ? null : (
+          <p class="just-saved" role="status">
+            In the book for {p.saved.tag}: {p.saved.words}. <a href={p.saved.path}>Mend it</a>
+          </p>
+        )}
+        <h1>
+          <span class="colony-tag">{box.tag}</span>{' '}
+          {box.stand === null ? '' : <small class="soft">stand {box.stand}</small>}
+        </h1>
+        <p class="lid-headline">{headline(box.plan, box.history.outcome?.what ?? null)}</p>
+        {stop.state === 'seen' ? <Recorded {...p} /> : null}
+        {stop.missed === null || stop.state === 'seen' ? null : <Missed {...p} />}
+        {toDo === null || box.history.outcome !== null ? null : <LookFor toDo={toDo} plan={box.plan} />}
+        <Cautions {...p} />
+        <p>
+          <a class="tall" href={p.path}>
+            Everything about {box.tag}
+          </a>
+        </p>
+      </div>
+      <Bar {...p} toDo={toDo} />
+    </Layout>
+  )
+}
+
+const LookFor = ({ toDo, plan }: { toDo: ToDo; plan: Plan }) => {
+  const second = toDo.also[0]
+  return (
+    <section class="look-for">
+      <h2>{toDo.title}</h2>
+      {toDo.question === null ? null : <p class="lid-question">{toDo.question}</p>}
+      <p class="line-marks">
+        {toDo.check === null ? null : (
+          <>
+            <Mark shape={toDo.check.status} />
+            <span class="small">{windowWords(toDo.check, plan.asOf)}</span>
+          </>
+        )}
+        {toDo.lidOn ? <Mark shape="lid" /> : null}
+      </p>
+      <p>{toDo.why}</p>
+      {second === undefined ? null : (
+        <p class="line-also">
+          On the same visit:{' '}
+          {toDo.also
+            .map((c) => `${RULE_WORDS[c.rule].name}${c.status === 'overdue' ? ' (late)' : ''}`)
+            .join('; ')}
+          . <span class="soft">{second.why}</span>
+        </p>
+      )}
+    </section>
+  )
+}
+
+const Missed = ({ stop, frame }: RoundColonyProps) =>
+  stop.missed === null ? null : (
+    <div class={stop.urgency.window === null ? 'notice' : 'notice notice-late'}>
+      <p>{missedWords(stop.missed, frame.today)}</p>
+      {stop.urgency.window === null ? null : <p>{costWords(stop, frame.today, stop.missed.again)}</p>}
+    </div>
+  )
+
+/** What was written down today, what it set in motion, and what is to be done now. */
+const Recorded = ({ stop, frame }: RoundColonyProps) => {
+  const { plan, history } = stop.box
+  const look = stop.done.findLast((e) => e.kind === 'inspection') ?? null
+  const found = stop.asked.asOf === plan.asOf && stop.asked !== plan ? proves(look, stop.asked, plan) : []
+  return (
+    <div class="notice notice-do">
+      <p>
+        <b>In the book today:</b>{' '}
+        {stop.done.map((e, i) => {
+          const words = entryWords(e, frame.units, frame.today)
+          return (
+            <>
+              {i === 0 ? '' : '; '}
+              {words.title}
+              {words.facts.length === 0 ? '' : ` (${words.facts.join(', ')})`}{' '}
+              <a href={`/entry/${e.id}/correct`}>
+                mend<span class="unseen"> {words.title}</span>
+              </a>
+            </>
+          )
+        })}
+      </p>
+      {found.length === 0 ? null : (
+        <ul>
+          {found.map((line) => (
+            <li>{line}</li>
+          ))}
+        </ul>
+      )}
+      {history.outcome !== null ? null : (
+        <p>
+          <b>Now: {lower(ACTION_WORDS[plan.advice.action])}.</b> {plan.advice.why}
+        </p>
+      )}
+    </div>
+  )
+}
+
+const lower = (s: string): string => s.charAt(0).toLowerCase() + s.slice(1)
+
+const Cautions = ({ stop, frame }: RoundColonyProps) => {
+  const said =
+    stop.box.history.outcome === null ? lidCautions(stop.box.plan, stop.box.history, frame.units) : []
+  return said.length === 0 ? null : (
+    <ul class="lid-cautions">
+      {said.map((text) => (
+        <li>{text}</li>
+      ))}
+    </ul>
+  )
+}
+
+/** At the thumb: what to write down, then previous, "could not get to it" and next. */
+const Bar = (p: RoundColonyProps & { toDo: ToDo | null }) => {
+  const { stop, where, toDo, path, frame } = p
+  const walk = walkOf(p)
+  const at = walk.findIndex((s) => s.box.id === stop.box.id)
+  const before = at > 0 ? walk[at - 1] : undefined
+  const after = walk[at + 1]
+  const here = boxPath(where, stop.box.tag)
+  const onward = after === undefined ? endPath(where) : boxPath(where, after.box.tag)
+  const gone = stop.box.history.outcome !== null
+  return (
+    <nav class="lid-bar" aria-label={`Record ${stop.box.tag}, or walk on`}>
+      {gone ? null : (
+        <div class="lid-do">
+          {toDo?.lidOn && frame.may('record-visit') ? (
+            <form method="post" action={thenTo(`${path}/outside-look`, onward)}>
+              <input type="hidden" name="id" value={p.entryId} />
+              <button class="button button-do" type="submit">
+                Looked, all well
+              </button>
+            </form>
+          ) : null}
+          <a
+            class={toDo === null || toDo.lidOn ? 'button' : 'button button-do'}
+            href={thenTo(`${path}/visit${toDo?.lidOn ? '?lid=on' : ''}`, here)}
+          >
+            {toDo?.lidOn ? 'Write down more' : stop.state === 'seen' ? 'Record more' : 'Record the visit'}
+          </a>
+        </div>
+      )}
+      <div class="lid-walk">
+        {before === undefined ? (
+          <a class="button" href={roundPath(where)}>
+            ‹ List
+          </a>
+        ) : (
+          <a class="button" href={boxPath(where, before.box.tag)}>
+            ‹ {before.box.tag}
+            <span class="unseen">, the one before</span>
+          </a>
+        )}
+        {stop.state === 'seen' || gone ? (
+          <span />
+        ) : (
+          <a class="button button-plain" href={thenTo(`${path}/missed`, onward)}>
+            Couldn’t get to it
+          </a>
+        )}
+        <a class={stop.state === 'to-do' ? 'button' : 'button button-do'} href={onward}>
+          {after === undefined ? 'End' : after.box.tag} ›
+          <span class="unseen">{after === undefined ? ' of the round' : ', the next one'}</span>
+        </a>
+      </div>
+    </nav>
+  )
+}
+
+/** 'not reached: rain; again tomorrow' and the like, for the strip on the next box. */
+export const savedWords = (title: string, facts: readonly string[]): string =>
+  facts.length === 0 ? title.toLowerCase() : `${title.toLowerCase()}, ${facts.join(', ')}`

@@ -1,0 +1,244 @@
+/** The round: pick a yard, see how far one is, how long it takes and what to load; walk it, or say how much time there is. */
+import type { Load } from '../../src/round/bring.ts'
+import type { Pace } from '../../src/round/pace.ts'
+import type { Round, Stop } from '../../src/round/round.ts'
+import type { Choice } from '../../src/round/short-of-time.ts'
+import { VisitCautions } from '../parts/cautions.tsx'
+import { type Frame, Layout } from '../parts/layout.tsx'
+import { Mark } from '../parts/mark.tsx'
+import { RoundProgress } from '../parts/round-progress.tsx'
+import { toDoOf } from '../words/lines.ts'
+import {
+  boxes,
+  costWords,
+  loadWords,
+  minutesWords,
+  missedWords,
+  paceWords,
+  STATE_WORDS,
+  urgencyWords,
+} from '../words/round.ts'
+import { boxPath, endPath, roundPath, type Where } from '../words/round-paths.ts'
+
+/** What the pages of one round share. */
+export interface RoundView {
+  frame: Frame
+  round: Round
+  where: Where
+  /** Yards with colonies in them, and how many of their boxes are on the round today. */
+  yards: { yard: string; due: number }[]
+  pace: Pace
+  /** When time is short. */
+  choice: Choice | null
+}
+
+/** The order one walks: as chosen when time is short, else from stand to stand. */
+export const walkOf = ({ round, choice }: Pick<RoundView, 'round' | 'choice'>): Stop[] =>
+  choice?.open ?? round.stops
+
+export const RoundPage = (p: RoundView & { load: Load[] }) => {
+  const { frame, round, where } = p
+  const walk = walkOf(p)
+  const next = walk.find((s) => s.state === 'to-do')
+  const begun = round.progress.seen + round.progress.notReached > 0
+  return (
+    <Layout frame={frame} title="The round">
+      <h1>{where.yard === null ? 'The round' : `The round at ${where.yard}`}</h1>
+      <YardPicker {...p} />
+      {round.stops.length === 0 ? (
+        <p>No box asks for anything here today.</p>
+      ) : (
+        <>
+          <RoundProgress round={round} />
+          <div class="buttons">
+            {next === undefined ? null : (
+              <a class="button button-do button-big" href={boxPath(where, next.box.tag)}>
+                {begun ? 'Go on' : 'Start'} with {next.box.tag}
+                {next.box.stand === null ? '' : `, stand ${next.box.stand}`}
+              </a>
+            )}
+            <a class={next === undefined ? 'button button-do button-big' : 'button'} href={endPath(where)}>
+              {next === undefined ? 'How the round went' : 'End of the round'}
+            </a>
+          </div>
+          <Loads load={p.load} />
+          <Time {...p} />
+          {p.choice === null ? <Stops stops={round.stops} {...p} /> : <Chosen {...p} choice={p.choice} />}
+        </>
+      )}
+      <PutOff {...p} />
+      <VisitCautions />
+      <p>
+        <a
+          class="tall"
+          href={`/paper${where.yard === null ? '' : `?${new URLSearchParams({ yard: where.yard })}`}`}
+        >
+          Print this round as a sheet
+        </a>
+      </p>
+    </Layout>
+  )
+}
+
+const YardPicker = ({ yards, where }: RoundView) =>
+  yards.length < 2 ? null : (
+    <nav class="picker" aria-label="Which yard">
+      {[{ yard: null, due: yards.reduce((n, y) => n + y.due, 0) }, ...yards].map((y) => (
+        <a
+          class="pick"
+          href={roundPath({ yard: y.yard, minutes: where.minutes })}
+          aria-current={y.yard === where.yard ? 'true' : undefined}
+        >
+          <b>{y.yard ?? 'All yards'}</b> <span>{boxes(y.due)}</span>
+        </a>
+      ))}
+    </nav>
+  )
+
+const Loads = ({ load }: { load: Load[] }) =>
+  load.length === 0 ? null : (
+    <section class="section">
+      <h2>Bring</h2>
+      <ul class="load">
+        {load.map((l) => (
+          <li>
+            <b>{loadWords(l)}</b> <span class="soft">for {l.tags.join(', ')}</span>
+          </li>
+        ))}
+      </ul>
+    </section>
+  )
+
+const OFFERED = [20, 40, 60, 90]
+
+const Time = ({ round, where, pace, yards }: RoundView) => (
+  <section class="section">
+    <h2>Time</h2>
+    {round.minutesLeft === 0 ? null : (
+      <p>
+        What is left takes {minutesWords(round.minutesLeft)}, walking included
+        {where.yard === null && yards.length > 1 ? '; the way between yards is not' : ''}.{' '}
+        <span class="fine">{paceWords(pace)}</span>
+      </p>
+    )}
+    <form class="have" method="get" action="/round">
+      <input type="hidden" name="yard" value={where.yard ?? ''} />
+      <span class="have-label" id="have">
+        I have
+      </span>
+      {OFFERED.map((n) => (
+        <button
+          class={where.minutes === n ? 'button button-on' : 'button'}
+          type="submit"
+          name="minutes"
+          value={String(n)}
+          aria-pressed={where.minutes === n ? 'true' : 'false'}
+        >
+          {n}
+        </button>
+      ))}
+      <span>minutes</span>
+    </form>
+    {where.minutes === null ? null : (
+      <p>
+        <a class="tall" href={roundPath({ ...where, minutes: null })}>
+          The whole round, from stand to stand
+        </a>
+      </p>
+    )}
+  </section>
+)
+
+const Chosen = (p: RoundView & { choice: Choice }) => {
+  const { choice, frame } = p
+  return (
+    <>
+      <section class="section">
+        <h2>
+          {choice.open.length === 0
+            ? `Nothing fits into ${choice.minutes} minutes`
+            : `In ${choice.minutes} minutes, in this order`}
+        </h2>
+        <p class="soft">
+          The bees’ own closing windows come first, then what is to be done, then what is late, due, and may
+          be done.
+          {choice.open.length === 0
+            ? ''
+            : ` These ${boxes(choice.open.length)} take ${minutesWords(choice.used)}.`}
+        </p>
+        <ol class="stops stops-ranked">
+          {choice.open.map((s) => (
+            <StopLine stop={s} view={p} note={`${urgencyWords(s.urgency, frame.today)}.`} />
+          ))}
+        </ol>
+      </section>
+      {choice.left.length === 0 ? null : (
+        <section class="section">
+          <h2>Left out, and what that costs</h2>
+          <ol class="stops">
+            {choice.left.map((s) => (
+              <StopLine stop={s} view={p} note={costWords(s, frame.today)} />
+            ))}
+          </ol>
+        </section>
+      )}
+    </>
+  )
+}
+
+const Stops = (p: RoundView & { stops: Stop[] }) => {
+  const yards = [...new Set(p.stops.map((s) => s.box.yard))]
+  return (
+    <>
+      {yards.map((yard) => (
+        <section class="section">
+          <h2>{yards.length === 1 ? 'From stand to stand' : yard}</h2>
+          <ol class="stops">
+            {p.stops
+              .filter((s) => s.box.yard === yard)
+              .map((s) => (
+                <StopLine stop={s} view={p} note={null} />
+              ))}
+          </ol>
+        </section>
+      ))}
+    </>
+  )
+}
+
+const StopLine = ({ stop, view, note }: { stop: Stop; view: RoundView; note: string | null }) => {
+  const toDo = toDoOf(stop.asked)
+  return (
+    <li class={`stop stop-${stop.state}`}>
+      <a href={boxPath(view.where, stop.box.tag)}>
+        <span class="stop-stand">{stop.box.stand ?? '–'}</span>
+        <span class="stop-text">
+          <span class="tag">{stop.box.tag}</span> {toDo?.title ?? ''}
+          {note === null ? null : <small>{note}</small>}
+          {stop.missed === null || stop.state === 'seen' ? null : (
+            <small>{missedWords(stop.missed, view.frame.today)}</small>
+          )}
+        </span>
+        <StateMark stop={stop} />
+      </a>
+    </li>
+  )
+}
+
+const StateMark = ({ stop }: { stop: Stop }) => {
+  if (stop.state === 'seen') return <Mark shape="answered">{stop.stillAsks ? 'more to do' : 'seen'}</Mark>
+  if (stop.state === 'not-reached') return <Mark shape="void">{STATE_WORDS[stop.state]}</Mark>
+  return <Mark shape={stop.late ? 'overdue' : (stop.urgency.check?.status ?? 'due')} />
+}
+
+const PutOff = (p: RoundView) =>
+  p.round.putOff.length === 0 ? null : (
+    <section class="section">
+      <h2>Put off to a later day</h2>
+      <ol class="stops">
+        {p.round.putOff.map((s) => (
+          <StopLine stop={s} view={p} note={null} />
+        ))}
+      </ol>
+    </section>
+  )

@@ -1,0 +1,52 @@
+/** What to be careful of at one box today. Only what applies there; the general cautions stand on the round's first page. */
+import type { History } from '../../src/journal/history.ts'
+import type { Plan } from '../../src/recovery/plan-types.ts'
+import { isQuiet } from './rules.ts'
+import { temperature, type Units } from './units.ts'
+
+/** 4 of 5 and more: common practice calls that a box not to be opened alone. */
+const FIERCE = 4
+
+function temperLast(history: History): number | null {
+  const last = history.entries.findLast(
+    (e) => (e.kind === 'inspection' || e.kind === 'intake') && e.temper !== undefined,
+  )
+  return last !== undefined && 'temper' in last ? (last.temper ?? null) : null
+}
+
+/** Short sentences, the gravest first. Empty when nothing particular applies. */
+export function lidCautions(plan: Plan, history: History, units: Units): string[] {
+  const { action } = plan.advice
+  const opens = action !== 'outside-look' && action !== 'leave-alone' && action !== 'none'
+  const temper = temperLast(history)
+  const warm = temperature(21, units)
+  const said: [boolean, string][] = [
+    [
+      action === 'call-inspector',
+      'Suspected brood disease: leave it closed, clean tools and gloves before the next box, take no comb or brood from it.',
+    ],
+    [
+      temper !== null && temper >= FIERCE,
+      `Fierce when last seen (${temper} of 5): full veil and gloves, somebody within call. Where Africanized bees are established, local rules decide.`,
+    ],
+    [isQuiet(plan), 'Lid on: a young queen may be leaving her cell, or out to mate.'],
+    [
+      history.intake.removal.sprayed === 'yes',
+      'Sprayed before the removal: keep none of its comb or honey, feed none of it.',
+    ],
+    [
+      action === 'buy-queen',
+      'Look for a virgin and for queen cells first, and cut cells out: either kills a bought queen.',
+    ],
+    [
+      action === 'give-egg-frame',
+      'Take the frame from a colony in which brood disease was looked for and none seen.',
+    ],
+    [
+      action === 'unite',
+      'Look for brood disease in both first. Laying workers kill a queen: unite only with a strong queenright colony.',
+    ],
+    [opens && !isQuiet(plan), `Full look from ${warm} on; a short one from ${temperature(16, units)}.`],
+  ]
+  return said.flatMap(([applies, text]) => (applies ? [text] : []))
+}
