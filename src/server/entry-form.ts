@@ -19,7 +19,7 @@ interface EntryForm {
   /** Last part of its path, after the colony. */
   name: string
   /** What is filled in when the form is opened, beside the day. */
-  blank?: (summary: ColonySummary) => Typed
+  blank?: (summary: ColonySummary, asked: (name: string) => string | undefined) => Typed
   view: (view: EntryFormView) => Child
 }
 
@@ -35,7 +35,11 @@ export function entryForm(deps: PageDeps, { kind, name, blank, view }: EntryForm
   app.get(`/colony/:tag/${name}`, (c) => {
     const colony = colonyIn(c, deps.store)
     if (colony === null) return unknownColony(c, deps, c.req.param('tag') ?? '')
-    const typed = { id: [v7()], on: [c.var.frame.today], ...blank?.(colony.summary) }
+    const typed = {
+      id: [v7()],
+      on: [c.var.frame.today],
+      ...blank?.(colony.summary, (name) => c.req.query(name)),
+    }
     return show(c, colony.summary, { typed, problems: [] })
   })
 

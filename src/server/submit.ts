@@ -3,7 +3,7 @@ import { validate } from 'uuid'
 import { FIELDS } from '../../web/forms/fields.ts'
 import type { Draft } from '../../web/forms/read.ts'
 import type { FieldProblem } from '../../web/forms/typed.ts'
-import type { Day } from '../days.ts'
+import { type Day, isDay } from '../days.ts'
 import { entry, tag } from '../journal/entry.ts'
 import { type Problem, problemsOf } from '../journal/problem.ts'
 import type { PageDeps } from './deps.ts'
@@ -36,7 +36,11 @@ export function submit(
     ...(replaces === undefined ? {} : { replaces }),
   }))
   const problems = inFormOrder(
-    unique([...sent.flatMap((s) => s.draft.problems), ...raw.flatMap((r, i) => schemaProblems(r, sent[i]))]),
+    unique([
+      ...sent.flatMap((s) => s.draft.problems),
+      ...raw.flatMap((r, i) => schemaProblems(r, sent[i])),
+      ...sent.flatMap((s) => futureProblem(s.draft.raw.on, today)),
+    ]),
     sent,
   )
   if (problems.length > 0) return { ok: false, problems }
@@ -57,6 +61,12 @@ function schemaProblems(raw: Record<string, unknown>, sent: Sent | undefined): F
     ? left
     : [...left, ...problemsOf(name.error, sent.colony).map((p) => ({ ...p, field: 'colony' }))]
 }
+
+/** The journal refuses the future too, but only once all else is right; on a form everything is told at once. */
+const futureProblem = (on: unknown, today: Day): FieldProblem[] =>
+  typeof on === 'string' && isDay(on) && on > today
+    ? [{ field: 'on', message: `${on} is in the future (today is ${today})` }]
+    : []
 
 /** As the fields stand in the form, so that the summary can be walked down. */
 function inFormOrder(problems: FieldProblem[], sent: readonly Sent[]): FieldProblem[] {

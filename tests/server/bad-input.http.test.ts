@@ -75,6 +75,12 @@ describe('a refused intake', () => {
     expect(fields).toEqual(['colony', 'on', 'removal_type', 'yard', 'queen', 'temper'])
   })
 
+  it('is told of a future day together with all the rest', async () => {
+    const refused = await yard.post('/intake', { ...INTAKE, on: '2026-05-07', temper: '9' })
+    expect(wordsOf(refused.text)).toContain('is in the future')
+    expect(wordsOf(refused.text)).toContain('Temper must be at most 5')
+  })
+
   it('is told of a tag that another colony in the yard has', async () => {
     await yard.post('/intake', INTAKE)
     const refused = await yard.post('/intake', { ...INTAKE, colony: 'w-12' })

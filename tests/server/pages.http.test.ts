@@ -236,6 +236,13 @@ describe('leaving and moving', () => {
     expect(wordsOf((await yard.get('/yard?show=left')).text)).toContain('Absconded')
   })
 
+  it('has the way of leaving tapped that the round suggested, and nothing that is none', async () => {
+    expect((await yard.get('/colony/W-12/outcome?what=united')).text).toMatch(/value="united" checked/)
+    const other = await yard.get('/colony/W-12/outcome?what=<b>')
+    expect(other.status).toBe(200)
+    expect(other.text).not.toContain('checked')
+  })
+
   it('moves it to another stand', async () => {
     await yard.post('/colony/W-12/move', { on: '2026-05-06', yard: 'Orchard', stand: '7' })
     expect(yard.store.colony('W-12')?.summary).toMatchObject({ yard: 'Orchard', stand: '7' })

@@ -20,22 +20,30 @@ export const OutcomePage = ({ frame, form, summary, path, others }: OutcomeProps
   </SmallFormPage>
 )
 
+/** What moving out would want, and what uniting and moving ask of everybody. */
 const NotReady = ({ summary }: { summary: ColonySummary }) => {
   const { ready, unmet } = summary.plan.readiness
   return (
-    <div class={ready ? 'notice notice-do' : 'notice'}>
+    <>
       {ready ? (
-        <p>Everything for moving out is met. Last look for disease, then go.</p>
+        <div class="notice notice-do">
+          <p>Everything for moving out is met. A last look for disease, then go.</p>
+        </div>
       ) : (
-        <p>
-          If it moves out: still missing are {unmet.map((u) => u.what).join('; ')}. You decide; it is noted
-          either way.
-        </p>
+        <details class="caution">
+          <summary>Not ready to move out: {unmet.length} missing</summary>
+          <ul>
+            {unmet.map((u) => (
+              <li>{u.what}</li>
+            ))}
+          </ul>
+          <p>You decide; how it left is noted either way.</p>
+        </details>
       )}
       <p class="small">
         Uniting: a disease look first; never unite a sick colony, nor one with laying workers blindly. Moving
         bees: registration, permits and inspection are local rules.
       </p>
-    </div>
+    </>
   )
 }

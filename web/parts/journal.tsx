@@ -46,7 +46,7 @@ const Line = ({ line, frame }: { line: JournalLine; frame: Frame }) => {
         </time>
         <span class="soft"> {line.recordedBy}</span>
       </p>
-      <div>
+      <div class="entry-said">
         <p>{superseded === null ? text : <del>{text}</del>}</p>
         {e.replaces === undefined || e.kind === 'withdrawal' ? null : <p class="fine">a correction</p>}
         {superseded === null ? null : (

@@ -56,7 +56,7 @@ export function entryWords(e: Entry, units: Units, today: string, withSite = fal
     case 'inspection':
       return { title: e.opened ? 'Opened' : 'Looked from outside, lid on', facts: inspectionFacts(e), note }
     case 'given':
-      return { title: `Given: ${lower(labelIn(GIFT, e.what))}`, facts: givenFacts(e, units), note }
+      return { title: `${labelIn(GIFT, e.what)} given`, facts: givenFacts(e, units), note }
     case 'queen-cage':
       return { title: `Queen’s cage: ${lower(labelIn(CAGE, e.found))}`, facts: [], note }
     case 'ties-removed':
@@ -64,7 +64,10 @@ export function entryWords(e: Entry, units: Units, today: string, withSite = fal
     case 'mite-wash':
       return {
         title: 'Mite wash',
-        facts: [`${e.mites} mites on ${e.bees} bees`, `${plain((e.mites / e.bees) * 100, 1)} per 100`],
+        facts: [
+          `${e.mites} ${e.mites === 1 ? 'mite' : 'mites'} on ${e.bees} bees`,
+          `${plain((e.mites / e.bees) * 100, 1)} per 100`,
+        ],
         note,
       }
     case 'disease-cleared':

@@ -17,6 +17,7 @@ const DOES: Partial<Record<Action, Check['rule'][]>> = {
 }
 
 export interface ToDo {
+  action: Action
   /** What to do, in a few words. */
   title: string
   /** What to find out, where it is a look. */
@@ -41,6 +42,7 @@ export function toDoOf(plan: Plan): ToDo | null {
   const leads = (c: Check): boolean => c.why === why || DOES[action]?.includes(c.rule) === true
   const check = checks.find(leads) ?? (looks ? checks[0] : undefined) ?? null
   return {
+    action,
     title: looks && check !== null ? RULE_WORDS[check.rule].name : ACTION_WORDS[action],
     question: looks && check !== null ? RULE_WORDS[check.rule].question : null,
     why,

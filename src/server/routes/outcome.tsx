@@ -8,6 +8,7 @@ export const outcome = (deps: PageDeps): Hono<Env> =>
   entryForm(deps, {
     kind: 'outcome',
     name: 'outcome',
+    blank: (_summary, asked) => ({ what: [asked('what') ?? ''] }),
     view: (view) => (
       <OutcomePage
         {...view}
