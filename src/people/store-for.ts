@@ -4,6 +4,7 @@
  */
 import type { Entry, EntryKind } from '../journal/entry.ts'
 import type { Problem } from '../journal/problem.ts'
+import { NO_REMOVALS } from '../store/no-removals.ts'
 import type { AppendContext, AppendResult, Book, JournalRow, Store } from '../store/types.ts'
 import { ACTION_OF_KIND, ACTIONS, type Action, forWhom, may, type Role } from './permissions.ts'
 import { historyWithoutPrivate, keepingPrivate, rowWithoutPrivate } from './privacy.ts'
@@ -15,6 +16,14 @@ export function storeFor(role: Role, store: Store): Store {
     ...store,
     ...bookFor(role, store),
     load: (lines, today) => (may_('safekeeping') ? store.load(lines, today) : refusal('safekeeping')),
+    removals: may_('removal-sheets') ? store.removals : NO_REMOVALS,
+    protocols: may_('change-settings')
+      ? store.protocols
+      : {
+          ...store.protocols,
+          change: () => [{ field: 'protocol', message: `is ${forWhom('change-settings')}` }],
+          remakeAll: () => {},
+        },
     settings: {
       get: store.settings.get,
       set: (key, value) =>

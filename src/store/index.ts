@@ -2,5 +2,7 @@
 export { dataFile, dataFolder } from './data-folder.ts'
 export { DamagedError, StoreError } from './migrate.ts'
 export { type OpenOptions, openConnection, openStore, storeOn } from './open.ts'
+export type { ProtocolChange, Protocols, Remaking } from './protocols.ts'
+export type { Removals, SavedSheet, SheetVersion } from './removals.ts'
 export { SETTINGS, type SettingKey, type Settings, type SettingValue } from './settings.ts'
 export type * from './types.ts'

@@ -11,7 +11,9 @@ import { type Journal, journalOf } from './journal.ts'
 import { DamagedError, type MigrateOptions, migrate, pendingMigrations, StoreError } from './migrate.ts'
 import { project } from './project.ts'
 import { type Projections, projectionsOf } from './projections.ts'
+import { protocolsOf } from './protocols.ts'
 import { queriesOf } from './queries.ts'
+import { removalsOf } from './removals.ts'
 import { rulesStamp } from './rules-stamp.ts'
 import { settingsOf } from './settings.ts'
 import { summaryOf } from './summaries.ts'
@@ -85,6 +87,7 @@ function assemble(connection: Connection): { store: Store; projections: Projecti
     return made.plan
   }
   const queries = queriesOf(connection, remake)
+  const unplanned = settingsOf(connection, () => {})
   const parts = { connection, journal, projections, idsByTag: queries.idsByTag }
   const tagged = (row: JournalRow): JournalRow & { tag: string } => ({
     ...row,
@@ -132,6 +135,8 @@ function assemble(connection: Connection): { store: Store; projections: Projecti
     },
     settings,
     protocol,
+    protocols: protocolsOf({ connection, journal, projections, settings: unplanned }),
+    removals: removalsOf(connection),
     rebuild: (today) => ({ colonies: projections.rebuild(today), entries: journal.count() }),
     verify: () => verify(connection, journal, protocol),
     close: () => connection.raw.close(),

@@ -13,6 +13,8 @@ import { colony, plannedCheck } from './schema.ts'
 export interface Projections {
   /** Writes what is known of a colony now; a colony without an intake has no row. */
   put(id: string, folded: Folded, today: Day): void
+  /** Makes one colony's plan again, as of a day. */
+  again(id: string, day: Day): void
   refresh(today: Day): number
   /** Plans anew for another protocol or by other rules, every colony as of the day it had. */
   replan(): void
@@ -75,6 +77,7 @@ export function projectionsOf(
 
   return {
     put,
+    again,
     refresh(today) {
       if (stale.get({ today }) === undefined) return 0
       return write(() => {

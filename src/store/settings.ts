@@ -7,6 +7,7 @@ import { eq, sql } from 'drizzle-orm'
 import { z } from 'zod'
 import { type Problem, problemsOf } from '../journal/problem.ts'
 import { protocolOverrides } from '../recovery/protocol.ts'
+import { DEFAULT_TERMS, TERMS_LIMIT } from '../removal/agreement.ts'
 import type { Connection } from './connection.ts'
 import { setting } from './schema.ts'
 
@@ -31,6 +32,12 @@ export const SETTINGS = {
   yardName: define<string>(z.string().trim().max(80), ''),
   /** Removal types this yard added to the built-in ones. */
   removalTypes: define<string[]>(z.array(z.string().trim().min(1).max(40)).max(100), []),
+  /** Template of the agreement with customers (src/removal/agreement.ts). */
+  agreementTerms: define<string>(z.string().trim().min(1).max(TERMS_LIMIT), DEFAULT_TERMS),
+  /** Sign before amounts of money on agreements. */
+  currency: define<string>(z.string().trim().max(5), '$'),
+  /** The apiary inspector to call: name, telephone. Everybody in the yard sees it. */
+  inspector: define<string>(z.string().trim().max(200), ''),
   /** What this yard does otherwise than the default protocol. */
   protocol: define<z.infer<typeof protocolOverrides>>(protocolOverrides, {}),
 }

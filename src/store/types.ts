@@ -6,6 +6,8 @@ import type { Problem } from '../journal/problem.ts'
 import type { Action, Phase, Plan, Rule } from '../recovery/plan-types.ts'
 import type { Protocol } from '../recovery/protocol.ts'
 import type { Happening } from '../round/happening.ts'
+import type { Protocols } from './protocols.ts'
+import type { Removals } from './removals.ts'
 import type { Settings } from './settings.ts'
 
 export interface AppendContext {
@@ -143,6 +145,10 @@ export interface Store extends Book {
   /** Every colony with its history, closed ones too. */
   histories(): Iterable<{ id: string; history: History }>
   settings: Settings
+  /** Changes of the protocol, with the plans made again in slices. */
+  protocols: Protocols
+  /** Removal sheets: private. */
+  removals: Removals
   /** Makes all projections again from the journal. */
   rebuild(today: Day): { colonies: number; entries: number }
   /** Looks, and changes nothing. */

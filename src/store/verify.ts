@@ -9,6 +9,7 @@ import { fold } from './fold.ts'
 import { type EntryRow, type Journal, readRow } from './journal.ts'
 import { missingGuards } from './migrate.ts'
 import { type Projected, project } from './project.ts'
+import { sheetProblems } from './removals.ts'
 import { colony, entry, plannedCheck } from './schema.ts'
 import { settingProblems } from './settings.ts'
 import type { VerifyReport } from './types.ts'
@@ -23,8 +24,10 @@ export function verify(connection: Connection, journal: Journal, protocol: () =>
         ...fileProblems(connection),
         ...missingGuards(connection.raw).map((g) => `the journal has lost its guard ${g}`),
         ...settingProblems(connection),
+        ...sheetProblems(connection),
         ...entryProblems(connection),
-        ...projectionProblems(connection, journal, protocol()),
+        // While plans are being made again, or are to be at the next start, there is nothing to hold them against.
+        ...(remaking(connection) ? [] : projectionProblems(connection, journal, protocol())),
       ]
       const colonies = connection.db.select({ n: sql<number>`count(*)` }).from(colony).get()?.n ?? 0
       return { ok: problems.length === 0, problems: capped(problems), colonies, entries: journal.count() }
@@ -35,6 +38,8 @@ export function verify(connection: Connection, journal: Journal, protocol: () =>
     return { ok: false, problems: [`the file cannot be read through: ${message}`], colonies: 0, entries: 0 }
   }
 }
+
+const remaking = ({ raw }: Connection): boolean => raw.pragma('user_version', { simple: true }) === 0
 
 const capped = (problems: string[]): string[] =>
   problems.length <= SHOWN

@@ -1,0 +1,16 @@
+/** Apart from removals.ts because a phone's book imports it too, and a phone has no SQLite. */
+import type { Problem } from '../journal/problem.ts'
+import type { Removals } from './removals.ts'
+
+const notYours: Problem[] = [{ field: '', message: 'is for beekeepers and operators' }]
+
+/** What somebody gets who may not see removal sheets: none. */
+export const NO_REMOVALS: Removals = {
+  list: () => [],
+  get: () => null,
+  version: () => null,
+  save: () => ({ ok: false, problems: notYours }),
+  link: () => {},
+  ofColony: () => null,
+  erase: () => 0,
+}

@@ -1,0 +1,167 @@
+/**
+ * Removal sheets in their own table: every save is a new version with who and when, the last one stands. Apart from the
+ * journal because they name customers; `erase` takes a sheet out with all its versions.
+ */
+import { asc, desc, eq, sql } from 'drizzle-orm'
+import { type Problem, problemsOf } from '../journal/problem.ts'
+import { type Sheet, sheet as sheetSchema } from '../removal/sheet.ts'
+import type { Connection } from './connection.ts'
+import { canonical } from './fold.ts'
+import { removalColony, removalSheet } from './removal-schema.ts'
+
+export interface SheetVersion {
+  /** The sheet's id; the colony that comes of it is logged under the same id. */
+  id: string
+  version: number
+  savedAt: string
+  savedBy: string
+  sheet: Sheet
+}
+
+export interface SavedSheet {
+  last: SheetVersion
+  /** Newest first. */
+  versions: Omit<SheetVersion, 'sheet'>[]
+  /** Ids of the colonies that came of it, the first one first. */
+  colonies: string[]
+}
+
+export interface SheetStamp {
+  /** UTC, ISO. */
+  savedAt: string
+  savedBy: string
+}
+
+export type SheetResult =
+  | { ok: true; version: number }
+  /** Somebody saved it since version `base` was shown. Nothing was written. */
+  | { ok: false; newer: SheetVersion }
+  | { ok: false; problems: Problem[] }
+
+export interface Removals {
+  /** The last version of every sheet, the one saved last first. */
+  list(): (SheetVersion & { colonies: string[] })[]
+  get(id: string): SavedSheet | null
+  version(id: string, version: number): SheetVersion | null
+  /** `base`: the version that was shown when it was changed; 0 for a new sheet. Saving the same content again is harmless. */
+  save(id: string, base: number, content: unknown, stamp: SheetStamp): SheetResult
+  /** Notes that a colony came of the sheet. */
+  link(id: string, colony: string, stamp: SheetStamp): void
+  /** The sheet a colony came of, null when there is none. */
+  ofColony(colony: string): string | null
+  /** Takes the sheet out, every version of it. Returns how many there were. */
+  erase(id: string): number
+}
+
+type Row = typeof removalSheet.$inferSelect
+
+/** The version in a row, or a sentence saying why it cannot be read. */
+export function readSheet(row: Row): SheetVersion | string {
+  let payload: unknown
+  try {
+    payload = JSON.parse(row.payload)
+  } catch {
+    return 'is not JSON'
+  }
+  const parsed = sheetSchema.safeParse(payload)
+  if (!parsed.success) {
+    const issue = parsed.error.issues[0]
+    return `does not fit the schema (${issue?.path.join('.') ?? ''}: ${issue?.message ?? ''})`
+  }
+  const { sheet: id, version, savedAt, savedBy } = row
+  return { id, version, savedAt, savedBy, sheet: parsed.data }
+}
+
+/** Versions that cannot be read, a sentence each: for `verify`. */
+export const sheetProblems = ({ db }: Connection): string[] =>
+  db
+    .select()
+    .from(removalSheet)
+    .all()
+    .flatMap((row) => {
+      const read = readSheet(row)
+      return typeof read === 'string' ? [`version ${row.version} of removal sheet ${row.sheet} ${read}`] : []
+    })
+
+/** The sheets' statements, prepared once. */
+export function removalsOf(connection: Connection): Removals {
+  const { db } = connection
+  const value = sql.placeholder
+  const isSheet = eq(removalSheet.sheet, value('id'))
+  const versions = db.select().from(removalSheet).where(isSheet).orderBy(desc(removalSheet.version)).prepare()
+  const lasts = db
+    .select()
+    .from(removalSheet)
+    .where(
+      sql`${removalSheet.version} = (SELECT max(v.version) FROM removal_sheet v WHERE v.sheet = ${removalSheet.sheet})`,
+    )
+    .orderBy(desc(removalSheet.savedAt), asc(removalSheet.sheet))
+    .prepare()
+  const links = db
+    .select()
+    .from(removalColony)
+    .where(eq(removalColony.sheet, value('id')))
+    .orderBy(asc(removalColony.linkedAt), asc(removalColony.colony))
+    .prepare()
+  const linked = db
+    .select()
+    .from(removalColony)
+    .where(eq(removalColony.colony, value('colony')))
+    .prepare()
+  const colonyNamed = connection.raw.prepare<[string], 1>('SELECT 1 FROM colony WHERE id = ?').pluck()
+
+  /** A colony logged under the sheet's own id needs no link: a phone without signal cannot make one. */
+  const coloniesOf = (id: string): string[] => {
+    const found = links.all({ id }).map((l) => l.colony)
+    return colonyNamed.get(id) !== undefined && !found.includes(id) ? [id, ...found] : found
+  }
+  const whole = (rows: readonly Row[]): SheetVersion[] =>
+    rows.map(readSheet).filter((r): r is SheetVersion => typeof r !== 'string')
+
+  const write = (id: string, base: number, content: Sheet, stamp: SheetStamp): SheetResult => {
+    const [last] = whole(versions.all({ id }))
+    const payload = canonical(content)
+    if (last !== undefined && last.version !== base)
+      return canonical(last.sheet) === payload
+        ? { ok: true, version: last.version }
+        : { ok: false, newer: last }
+    if (last !== undefined && canonical(last.sheet) === payload) return { ok: true, version: last.version }
+    const version = (last?.version ?? 0) + 1
+    db.insert(removalSheet)
+      .values({ sheet: id, version, ...stamp, payload })
+      .run()
+    return { ok: true, version }
+  }
+
+  return {
+    list: () => whole(lasts.all()).map((v) => ({ ...v, colonies: coloniesOf(v.id) })),
+    get(id) {
+      const rows = whole(versions.all({ id }))
+      const [last] = rows
+      if (last === undefined) return null
+      return { last, versions: rows.map(({ sheet: _sheet, ...v }) => v), colonies: coloniesOf(id) }
+    },
+    version: (id, version) => whole(versions.all({ id })).find((v) => v.version === version) ?? null,
+    save(id, base, content, stamp) {
+      const parsed = sheetSchema.safeParse(content)
+      if (!parsed.success) return { ok: false, problems: problemsOf(parsed.error, content) }
+      return connection.write(() => write(id, base, parsed.data, stamp))
+    },
+    link(id, colony, { savedAt, savedBy }) {
+      db.insert(removalColony)
+        .values({ colony, sheet: id, linkedAt: savedAt, linkedBy: savedBy })
+        .onConflictDoNothing()
+        .run()
+    },
+    ofColony(colony) {
+      const row = linked.get({ colony })
+      if (row !== undefined) return row.sheet
+      return versions.get({ id: colony }) === undefined ? null : colony
+    },
+    erase: (id) =>
+      connection.write(() => {
+        db.delete(removalColony).where(eq(removalColony.sheet, id)).run()
+        return db.delete(removalSheet).where(eq(removalSheet.sheet, id)).run().changes
+      }),
+  }
+}
