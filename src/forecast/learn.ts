@@ -10,6 +10,7 @@ import { storyOf } from './queen-odds.ts'
 import { DEFAULT_RATES, RATE_TABLE, type Rate, type RateName, type Rates, ratesWith } from './rates.ts'
 import { hindsight } from './story/back.ts'
 import { TALLY } from './story/night.ts'
+import { aliveChance } from './story/start.ts'
 import { Q, STATE } from './story/state.ts'
 import { modelOf } from './story/walk.ts'
 
@@ -65,6 +66,9 @@ export function betaQuantile(q: number, a: number, b: number): number {
   return 1
 }
 
+/** A removal whose way shifts the odds by less than this is an ordinary one. */
+const ORDINARY = 0.1
+
 type Counts = Map<RateName, { so: number; not: number }>
 
 /** Only colonies that were opened at least once teach anything; closed means that an outcome stands. */
@@ -86,7 +90,9 @@ function readColonies(closed: readonly History[], rates: Rates): Counts {
       const here = s !== undefined && (s.caged || s.stage === Q.settling || s.stage === Q.virgin)
       return here ? sum + (start.w[i] ?? 0) : sum
     }, 0)
-    add(ALIVE[h.intake.queen], alive, 1 - alive)
+    // The way of removal shifts the odds of an unseen queen; only ordinary removals teach the plain rate.
+    const name = ALIVE[h.intake.queen]
+    if (Math.abs(aliveChance(h.intake, rates) - rates[name]) < ORDINARY) add(name, alive, 1 - alive)
     for (const [name, [yes, no]] of Object.entries(LEARNED) as [RateName, readonly [number, number]][])
       add(name, tallies[yes] ?? 0, tallies[no] ?? 0)
   }

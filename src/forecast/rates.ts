@@ -136,9 +136,9 @@ export const RATE_TABLE = {
   // Later on.
   settlingDies: judged(0.008, 'a queen not yet laying is lost, per day', 'hurt in the removal or balled'),
   layerFails: published(
-    0.0015,
+    0.002,
     'a layer fails, per day',
-    '13-30 % in 16 weeks (Rhodes & Denney 2003) = 0.0012-0.0032',
+    'commercial queens lost 13-30 % in 16 weeks, controls 5-17 % (Rhodes & Denney 2003) = 0.0005-0.0032 a day; supersedure in the first month is common (Oliver 2021)',
   ),
   strayArrives: judged(
     0.0004,

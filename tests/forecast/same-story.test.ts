@@ -36,7 +36,7 @@ const INTAKES = {
   },
 } as const
 const DAYS = [1, 3, 5, 8, 12, 16, 20, 25, 30, 40, 60]
-const RUNS = 12_000
+const RUNS = 8_000
 const LIVELY = ratesWith({ layerFails: 0.02, strayArrives: 0.01, virginDroneLayer: 0.1, virginStays: 0.15 })
 
 describe('shares of stories by day equal those of simulated colonies', () => {

@@ -15,6 +15,7 @@ import {
   eggsChances,
   queenSeen,
 } from '../../src/forecast/story/look.ts'
+import { LAYER_CAN_FAIL_FROM } from '../../src/forecast/story/night.ts'
 import { aliveChance, oldBrood } from '../../src/forecast/story/start.ts'
 import { LAST_AGE, NO_OLD, Q, type Stage, type State } from '../../src/forecast/story/state.ts'
 import { type Tables, tablesOf } from '../../src/forecast/story/tables.ts'
@@ -90,7 +91,7 @@ export class Colony {
       const dies = geometric(random, rates.settlingDies)
       this.next = lays <= dies ? { on: t + lays, stage: Q.laying } : { on: t + dies, stage: Q.none }
     } else if (stage === Q.laying) {
-      this.next = { on: t + 12 + geometric(random, rates.layerFails), stage: Q.none }
+      this.next = { on: t + LAYER_CAN_FAIL_FROM + geometric(random, rates.layerFails), stage: Q.none }
     } else if (stage === Q.drones) {
       this.next = { on: t + geometric(random, rates.droneLayerGoes), stage: Q.none }
     } else if (stage === Q.virgin) this.drawVirgin()

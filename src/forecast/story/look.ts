@@ -128,11 +128,15 @@ const CELLS_OF_A_VIRGIN = [0.4, 0.05, 0.01, 0.06, 0.33, 0.15] as const
 const CELLS_OF_THE_ORPHANED = [0.79, 0.1, 0.012, 0.008, 0.02, 0.07] as const
 const CELLS_LONG_GONE = [0.7, 0.09, 0.01, 0.01, 0.11, 0.08] as const
 
+/** How well a cell shows, by days until she leaves it: hard to tell from a cup in its first days, easily seen after 3-5 days (geelongweb; naturesnectar; "by the next day" Oliver 2021). Judgement on the steps. */
+export const CELL_SHOWS = [1, 1, 1, 1, 1, 1, 1, 1, 1, 0.95, 0.85, 0.7, 0.5, 0.35] as const
+export const CELL_SHOWS_LEAST = 0.25
+
 /** Chances of each answer about queen cells, in the order of {@link CELL_ANSWERS}. */
 export function cellChances(s: State, rates: Rates, t: Tables): readonly number[] {
   if (s.stage === Q.raising) {
     const sealed = t.sealed[s.age] ?? 0
-    const see = rates.seesCells
+    const see = rates.seesCells * (CELL_SHOWS[s.age] ?? CELL_SHOWS_LEAST)
     const rest = 1 - see
     return [rest * 0.75, rest * 0.25, see * (1 - sealed), see * sealed * 0.985, see * sealed * 0.015, 0]
   }

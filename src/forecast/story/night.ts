@@ -36,7 +36,7 @@ const openBroodHere = (old: number, around: Around): boolean =>
   old <= 9 || (around.gift >= 0 && around.gift <= 9)
 
 /** A layer can fail once her own capped brood is there; before that, failing belongs to acceptance or mating. */
-const LAYER_CAN_FAIL_FROM = 12
+export const LAYER_CAN_FAIL_FROM = 10
 
 function nobody(row: Row, s: State, old: number, around: Around, rates: Rates, t: Tables, w: number): void {
   const held = s.caged ? rates.cagedHoldsCells : 1
