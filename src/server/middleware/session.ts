@@ -13,7 +13,7 @@ const cookieName = (secure: boolean): string => (secure ? '__Host-resettle' : 'r
 
 const DAY_SECONDS = 86_400
 
-export function keepSession(c: Here, deps: Deps, token: string): void {
+function keepSession(c: Here, deps: Deps, token: string): void {
   const secure = isSecure(c, deps.outside)
   setCookie(c, cookieName(secure), token, {
     path: '/',
@@ -24,20 +24,24 @@ export function keepSession(c: Here, deps: Deps, token: string): void {
   })
 }
 
-/** Signs this browser out, and forgets its cookie. */
-export function endSession(c: Here, deps: Deps): void {
+const tokenOf = (c: Here, deps: Deps): string | undefined =>
+  getCookie(c, cookieName(isSecure(c, deps.outside)))
+
+function closeOld(c: Here, deps: Deps): void {
   const token = tokenOf(c, deps)
   if (token !== undefined) deps.people.sessions.close(token)
+}
+
+/** Signs this browser out, and forgets its cookie. */
+export function endSession(c: Here, deps: Deps): void {
+  closeOld(c, deps)
   const secure = isSecure(c, deps.outside)
   deleteCookie(c, cookieName(secure), { path: '/', secure })
 }
 
-const tokenOf = (c: Here, deps: Deps): string | undefined =>
-  getCookie(c, cookieName(isSecure(c, deps.outside)))
-
 /** A new session in place of the browser's old one, whoever held that. */
 export function changeSession(c: Here, deps: Deps, token: string): void {
-  endSession(c, deps)
+  closeOld(c, deps)
   keepSession(c, deps, token)
 }
 
