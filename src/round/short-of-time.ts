@@ -31,12 +31,13 @@ export function byUrgency(stops: readonly Stop[], worth: Worth = () => 0): Stop[
 }
 
 /**
- * Chooses among the stops of a round (those seen today keep their place, so that the order stands while one walks).
- * Whatever is most urgent comes first; a box that no longer fits lets shorter ones after it in.
+ * Chooses among the stops of a round where nobody has been today. Whatever is most urgent comes first; a box that no
+ * longer fits lets shorter ones after it in.
  */
 export function inMinutes(stops: readonly Stop[], minutes: number, worth?: Worth): Choice {
   const choice: Choice = { minutes, open: [], left: [], used: 0 }
-  for (const stop of byUrgency(stops, worth)) {
+  const toDo = stops.filter((s) => s.state === 'to-do')
+  for (const stop of byUrgency(toDo, worth)) {
     const fits = choice.used + stop.minutes <= minutes
     ;(fits ? choice.open : choice.left).push(stop)
     if (fits) choice.used += stop.minutes
@@ -61,9 +62,9 @@ export function costOfWaiting(stop: Stop, today: Day, next: Day = addDays(today,
   const { rank, window, check, until } = stop.urgency
   if (window !== null)
     return { of: 'window', window, lost: window.of === 'laying-workers' || window.day < next }
+  if (check?.status === 'overdue') return { of: 'later-still', since: check.closes }
   if (rank === 'action') return { of: 'delay', until, late: until !== null && until < next }
   if (check === null) return { of: 'nothing', until: null }
-  if (check.status === 'overdue') return { of: 'later-still', since: check.closes }
   return check.closes < next
     ? { of: 'becomes-late', closes: check.closes }
     : { of: 'nothing', until: check.closes }

@@ -8,8 +8,9 @@ import { type Missed, missedSince } from '../round/missed.ts'
 import { type Pace, paceOf } from '../round/pace.ts'
 import { type Round, roundOf } from '../round/round.ts'
 import { inMinutes } from '../round/short-of-time.ts'
+import { isTime, minutesTo, plusMinutes, timeIn } from '../round/time-of-day.ts'
 import type { Book } from '../store/index.ts'
-import type { Here } from './deps.ts'
+import type { Here, PageDeps } from './deps.ts'
 
 /** So far back are times of visits read for the yard's pace. */
 const PACE_DAYS = 60
@@ -65,20 +66,23 @@ export function paceIn(book: Book, yard: string | null, today: Day): Pace {
 
 const MOST_MINUTES = 600
 
-/** Which round the address asks for. An unknown yard means all of them. */
-export function whereIn(c: Here, book: Book): Where {
+/** Which round the address asks for: `minutes` from now, or `until` a time. An unknown yard means all of them. */
+export function whereIn(c: Here, book: Book, now: string): Where {
   const asked = c.req.query('yard') ?? ''
   const minutes = Number(c.req.query('minutes') ?? '')
+  const until = c.req.query('until') ?? ''
+  const chosen = Number.isInteger(minutes) && minutes > 0 && minutes <= MOST_MINUTES
   return {
     yard: book.yards().some((y) => y.yard === asked) ? asked : null,
-    minutes: Number.isInteger(minutes) && minutes > 0 && minutes <= MOST_MINUTES ? minutes : null,
+    until: chosen ? plusMinutes(now, minutes) : isTime(until) ? until : null,
   }
 }
 
 /** What the pages of the round share. */
-export function roundView(c: Here, book: Book): RoundView {
+export function roundView(c: Here, { store: book, clock }: Pick<PageDeps, 'store' | 'clock'>): RoundView {
   const { frame } = c.var
-  const where = whereIn(c, book)
+  const now = timeIn(frame.zone, clock())
+  const where = whereIn(c, book, now)
   const pace = paceIn(book, where.yard, frame.today)
   const whole = wholeRound(book, frame.today, pace)
   const round = where.yard === null ? whole : inYard(whole, where.yard, book, pace)
@@ -92,7 +96,7 @@ export function roundView(c: Here, book: Book): RoundView {
       .yards()
       .filter((y) => y.open > 0 || due(y.yard) > 0)
       .map(({ yard }) => ({ yard, due: due(yard) })),
-    choice: where.minutes === null ? null : inMinutes(round.stops, where.minutes),
+    choice: where.until === null ? null : inMinutes(round.stops, Math.max(0, minutesTo(where.until, now))),
   }
 }
 

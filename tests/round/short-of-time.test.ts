@@ -135,7 +135,7 @@ describe('short of time', () => {
     expect(choice.left.map((s) => s.box.tag)).toEqual(['R-1', 'L-1', 'O-1'])
   })
 
-  it('never takes longer than there is, leaves nothing out unsaid, and keeps what was seen in its place', () => {
+  it('never takes longer than there is, and leaves nothing out unsaid', () => {
     fc.assert(
       fc.property(fc.integer({ min: 0, max: 200 }), (minutes) => {
         const choice = inMinutes(all, minutes)
@@ -146,6 +146,16 @@ describe('short of time', () => {
         expect(choice.used).toBe(choice.open.reduce((n, s) => n + s.minutes, 0))
       }),
     )
+  })
+})
+
+describe('a box that was seen, or tried, today', () => {
+  it('takes none of the time that is left', () => {
+    const seen = box({ tag: 'S-1', age: 5, entries: [look(0, { eggs: 'single' })] })
+    const tried = box({ tag: 'N-1', age: 5, entries: [{ kind: 'missed-visit', day: 0, reason: 'rain' }] })
+    const choice = inMinutes(stops(seen, tried, closing), 60)
+    expect(choice.open.map((s) => s.box.tag)).toEqual(['C-1'])
+    expect(choice.left).toEqual([])
   })
 })
 

@@ -15,15 +15,21 @@ const AHEAD = [
   [7, 'In a week'],
 ] as const
 
-/** `then`: where to go once it is saved. */
-export const MissedPage = ({ frame, form, summary, path, then }: EntryFormView & { then: string | null }) => (
+export interface MissedProps extends EntryFormView {
+  /** Where to go once it is saved. */
+  then: string | null
+  /** Where one came from. */
+  back: string
+}
+
+export const MissedPage = ({ frame, form, summary, path, then, back }: MissedProps) => (
   <SmallFormPage
     frame={frame}
     form={form}
     kind="missed-visit"
     title={`Couldn’t get to ${summary.tag}`}
     action={thenTo(`${path}/missed`, then)}
-    back={{ href: path, label: summary.tag }}
+    back={{ href: back, label: summary.tag }}
     button="Save, and walk on"
     intro={<Closing plan={summary.plan} />}
   >

@@ -7,11 +7,11 @@ import { RoundProgress } from '../parts/round-progress.tsx'
 import { windowWords } from '../words/dates.ts'
 import { entryWords } from '../words/entries.ts'
 import { lidCautions } from '../words/lid-cautions.ts'
-import { headline, type ToDo, toDoOf } from '../words/lines.ts'
+import { headline, leftWords, type ToDo, toDoOf } from '../words/lines.ts'
 import { proves } from '../words/proof.ts'
 import { costWords, missedWords } from '../words/round.ts'
 import { boxPath, endPath, roundPath, thenTo } from '../words/round-paths.ts'
-import { ACTION_WORDS, RULE_WORDS } from '../words/rules.ts'
+import { ACTION_WORDS, PHASE_WORDS, RULE_WORDS } from '../words/rules.ts'
 import { type RoundView, walkOf } from './round.tsx'
 
 export interface RoundColonyProps extends RoundView {
@@ -37,14 +37,13 @@ export const RoundColonyPage = (p: RoundColonyProps) => {
         <RoundProgress round={p.round} here={box.id} />
         {p.saved === null ? null : (
           <p class="just-saved" role="status">
-            In the book for {p.saved.tag}: {p.saved.words}. <a href={p.saved.path}>Mend it</a>
+            In the book for {p.saved.tag}: {p.saved.words}. <a href={p.saved.path}>Correct it</a>
           </p>
         )}
-        <h1>
-          <span class="colony-tag">{box.tag}</span>{' '}
-          {box.stand === null ? '' : <small class="soft">stand {box.stand}</small>}
+        <h1 class="lid-tag">
+          {box.tag} {box.stand === null ? null : <small>stand {box.stand}</small>}
         </h1>
-        <p class="lid-headline">{headline(box.plan, box.history.outcome?.what ?? null)}</p>
+        <p class="lid-headline">{standing(stop)}</p>
         {stop.state === 'seen' ? <Recorded {...p} /> : null}
         {stop.missed === null || stop.state === 'seen' ? null : <Missed {...p} />}
         {toDo === null || box.history.outcome !== null ? null : <LookFor toDo={toDo} plan={box.plan} />}
@@ -60,6 +59,13 @@ export const RoundColonyPage = (p: RoundColonyProps) => {
   )
 }
 
+/** Where the colony is on its way. What is to be done stands below in full, so it is not said here too. */
+function standing({ box }: Stop): string {
+  const { plan, history } = box
+  if (history.outcome !== null) return leftWords(history.outcome.what)
+  return toDoOf(plan) === null ? headline(plan, null) : `${PHASE_WORDS[plan.phase]}, day ${plan.day}`
+}
+
 const LookFor = ({ toDo, plan }: { toDo: ToDo; plan: Plan }) => {
   const second = toDo.also[0]
   return (
@@ -67,13 +73,9 @@ const LookFor = ({ toDo, plan }: { toDo: ToDo; plan: Plan }) => {
       <h2>{toDo.title}</h2>
       {toDo.question === null ? null : <p class="lid-question">{toDo.question}</p>}
       <p class="line-marks">
-        {toDo.check === null ? null : (
-          <>
-            <Mark shape={toDo.check.status} />
-            <span class="small">{windowWords(toDo.check, plan.asOf)}</span>
-          </>
-        )}
+        {toDo.check === null ? null : <Mark shape={toDo.check.status} />}
         {toDo.lidOn ? <Mark shape="lid" /> : null}
+        {toDo.check === null ? null : <span class="small">{windowWords(toDo.check, plan.asOf)}</span>}
       </p>
       <p>{toDo.why}</p>
       {second === undefined ? null : (
@@ -114,7 +116,7 @@ const Recorded = ({ stop, frame }: RoundColonyProps) => {
               {words.title}
               {words.facts.length === 0 ? '' : ` (${words.facts.join(', ')})`}{' '}
               <a href={`/entry/${e.id}/correct`}>
-                mend<span class="unseen"> {words.title}</span>
+                correct<span class="unseen"> {words.title}</span>
               </a>
             </>
           )
@@ -150,13 +152,18 @@ const Cautions = ({ stop, frame }: RoundColonyProps) => {
   )
 }
 
+/** The boxes before and after on the walk. Once a box is seen it is out of the order of urgency: the first one is next. */
+function neighbours(p: RoundColonyProps): { before: Stop | undefined; after: Stop | undefined } {
+  const walk = walkOf(p)
+  const at = walk.findIndex((s) => s.box.id === p.stop.box.id)
+  return { before: at > 0 ? walk[at - 1] : undefined, after: walk[at + 1] }
+}
+
 /** At the thumb: what to write down, then previous, "could not get to it" and next. */
 const Bar = (p: RoundColonyProps & { toDo: ToDo | null }) => {
   const { stop, where, toDo, path, frame } = p
-  const walk = walkOf(p)
-  const at = walk.findIndex((s) => s.box.id === stop.box.id)
-  const before = at > 0 ? walk[at - 1] : undefined
-  const after = walk[at + 1]
+  const { box } = stop
+  const { before, after } = neighbours(p)
   const here = boxPath(where, stop.box.tag)
   const onward = after === undefined ? endPath(where) : boxPath(where, after.box.tag)
   const gone = stop.box.history.outcome !== null
@@ -172,11 +179,16 @@ const Bar = (p: RoundColonyProps & { toDo: ToDo | null }) => {
               </button>
             </form>
           ) : null}
+          {toDo !== null && box.plan.advice.action === 'move-out' && frame.may('record-outcome') ? (
+            <a class="button" href={`${path}/outcome`}>
+              It left
+            </a>
+          ) : null}
           <a
-            class={toDo === null || toDo.lidOn ? 'button' : 'button button-do'}
+            class={toDo === null || toDo.lidOn || stop.state === 'seen' ? 'button' : 'button button-do'}
             href={thenTo(`${path}/visit${toDo?.lidOn ? '?lid=on' : ''}`, here)}
           >
-            {toDo?.lidOn ? 'Write down more' : stop.state === 'seen' ? 'Record more' : 'Record the visit'}
+            {toDo?.lidOn || stop.state === 'seen' ? 'Record more' : 'Record the visit'}
           </a>
         </div>
       )}
@@ -206,7 +218,3 @@ const Bar = (p: RoundColonyProps & { toDo: ToDo | null }) => {
     </nav>
   )
 }
-
-/** 'not reached: rain; again tomorrow' and the like, for the strip on the next box. */
-export const savedWords = (title: string, facts: readonly string[]): string =>
-  facts.length === 0 ? title.toLowerCase() : `${title.toLowerCase()}, ${facts.join(', ')}`

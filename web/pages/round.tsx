@@ -28,7 +28,7 @@ export interface RoundView {
   /** Yards with colonies in them, and how many of their boxes are on the round today. */
   yards: { yard: string; due: number }[]
   pace: Pace
-  /** When time is short. */
+  /** When time is short: what fits until `where.until`. */
   choice: Choice | null
 }
 
@@ -61,7 +61,7 @@ export const RoundPage = (p: RoundView & { load: Load[] }) => {
               {next === undefined ? 'How the round went' : 'End of the round'}
             </a>
           </div>
-          <Loads load={p.load} />
+          <Loads load={p.load} begun={begun} />
           <Time {...p} />
           {p.choice === null ? <Stops stops={round.stops} {...p} /> : <Chosen {...p} choice={p.choice} />}
         </>
@@ -86,7 +86,7 @@ const YardPicker = ({ yards, where }: RoundView) =>
       {[{ yard: null, due: yards.reduce((n, y) => n + y.due, 0) }, ...yards].map((y) => (
         <a
           class="pick"
-          href={roundPath({ yard: y.yard, minutes: where.minutes })}
+          href={roundPath({ yard: y.yard, until: where.until })}
           aria-current={y.yard === where.yard ? 'true' : undefined}
         >
           <b>{y.yard ?? 'All yards'}</b> <span>{boxes(y.due)}</span>
@@ -95,10 +95,10 @@ const YardPicker = ({ yards, where }: RoundView) =>
     </nav>
   )
 
-const Loads = ({ load }: { load: Load[] }) =>
+const Loads = ({ load, begun }: { load: Load[]; begun: boolean }) =>
   load.length === 0 ? null : (
-    <section class="section">
-      <h2>Bring</h2>
+    <details class="caution" open={!begun}>
+      <summary>Bring</summary>
       <ul class="load">
         {load.map((l) => (
           <li>
@@ -106,7 +106,7 @@ const Loads = ({ load }: { load: Load[] }) =>
           </li>
         ))}
       </ul>
-    </section>
+    </details>
   )
 
 const OFFERED = [20, 40, 60, 90]
@@ -123,26 +123,19 @@ const Time = ({ round, where, pace, yards }: RoundView) => (
     )}
     <form class="have" method="get" action="/round">
       <input type="hidden" name="yard" value={where.yard ?? ''} />
-      <span class="have-label" id="have">
-        I have
-      </span>
-      {OFFERED.map((n) => (
-        <button
-          class={where.minutes === n ? 'button button-on' : 'button'}
-          type="submit"
-          name="minutes"
-          value={String(n)}
-          aria-pressed={where.minutes === n ? 'true' : 'false'}
-        >
-          {n}
-        </button>
-      ))}
-      <span>minutes</span>
+      <fieldset>
+        <legend>I have only</legend>
+        {OFFERED.map((n) => (
+          <button class="button" type="submit" name="minutes" value={String(n)}>
+            {n} min
+          </button>
+        ))}
+      </fieldset>
     </form>
-    {where.minutes === null ? null : (
+    {where.until === null ? null : (
       <p>
-        <a class="tall" href={roundPath({ ...where, minutes: null })}>
-          The whole round, from stand to stand
+        <a class="tall" href={roundPath({ ...where, until: null })}>
+          Back to the whole round, from stand to stand
         </a>
       </p>
     )}
@@ -155,17 +148,19 @@ const Chosen = (p: RoundView & { choice: Choice }) => {
     <>
       <section class="section">
         <h2>
-          {choice.open.length === 0
-            ? `Nothing fits into ${choice.minutes} minutes`
-            : `In ${choice.minutes} minutes, in this order`}
+          {choice.minutes === 0
+            ? `It is past ${p.where.until}: the time is up`
+            : choice.open.length === 0
+              ? `Nothing fits into ${choice.minutes} minutes`
+              : `In ${choice.minutes} minutes, until ${p.where.until}, in this order`}
         </h2>
-        <p class="soft">
-          The bees’ own closing windows come first, then what is to be done, then what is late, due, and may
-          be done.
-          {choice.open.length === 0
-            ? ''
-            : ` These ${boxes(choice.open.length)} take ${minutesWords(choice.used)}.`}
-        </p>
+        {choice.open.length === 0 ? null : (
+          <p class="soft">
+            The bees’ own closing windows come first, then what is to be done, then what is late, due, and may
+            be done. {choice.open.length === 1 ? 'This box takes' : `These ${boxes(choice.open.length)} take`}{' '}
+            {minutesWords(choice.used)}.
+          </p>
+        )}
         <ol class="stops stops-ranked">
           {choice.open.map((s) => (
             <StopLine stop={s} view={p} note={`${urgencyWords(s.urgency, frame.today)}.`} />

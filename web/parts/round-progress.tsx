@@ -1,6 +1,6 @@
 /** How far one has got: in words, and as a bar of boxes ticked off. */
 import type { Round } from '../../src/round/round.ts'
-import { progressWords } from '../words/round.ts'
+import { progressMore, progressWords } from '../words/round.ts'
 
 const MARK = {
   'to-do': 'pace-open',
@@ -14,7 +14,8 @@ export const RoundProgress = ({ round, here }: { round: Round; here?: string }) 
   const n = Math.max(1, round.stops.length)
   return (
     <p class="pace">
-      <span class="pace-words">{progressWords(round.progress)}</span>
+      <span class="pace-words">{progressWords(round.progress)}</span>{' '}
+      <span class="pace-more">{progressMore(round.progress)}</span>
       <svg class="pace-bar" viewBox={`0 0 ${n * 10} 12`} preserveAspectRatio="none" aria-hidden="true">
         {round.stops.map((s, i) => (
           <rect

@@ -4,14 +4,14 @@
 export interface Where {
   /** Null: all yards. */
   yard: string | null
-  /** "I have so many minutes"; null: the whole round, in stand order. */
-  minutes: number | null
+  /** 'HH:MM', when time is short: the most urgent first until then. Null: the whole round, from stand to stand. */
+  until: string | null
 }
 
-function query({ yard, minutes }: Where, more: Record<string, string> = {}): string {
+function query({ yard, until }: Where, more: Record<string, string> = {}): string {
   const q = new URLSearchParams({
     yard: yard ?? '',
-    ...(minutes === null ? {} : { minutes: String(minutes) }),
+    ...(until === null ? {} : { until }),
     ...more,
   })
   return `?${q}`

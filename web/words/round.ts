@@ -12,15 +12,18 @@ import { dayWords } from './dates.ts'
 const lower = (s: string): string => s.charAt(0).toLowerCase() + s.slice(1)
 export const boxes = (n: number): string => `${n} ${n === 1 ? 'box' : 'boxes'}`
 
-/** '7 of 18, 2 late', with what else is to be known. */
-export function progressWords({ of, seen, notReached, late, stillAsk }: Progress): string {
-  const more = [
-    late === 0 ? '' : `${late} late`,
+/** '7 of 18, 2 late' */
+export const progressWords = ({ of, seen, late }: Progress): string =>
+  `${seen} of ${of}${late === 0 ? '' : `, ${late} late`}`
+
+/** '1 not reached, 2 seen with more to do'; '' when there is nothing to add. */
+export const progressMore = ({ notReached, stillAsk }: Progress): string =>
+  [
     notReached === 0 ? '' : `${notReached} not reached`,
-    stillAsk === 0 ? '' : `${stillAsk} with more to do`,
+    stillAsk === 0 ? '' : `${stillAsk} seen with more to do`,
   ]
-  return [`${seen} of ${of}`, ...more.filter(Boolean)].join(', ')
-}
+    .filter(Boolean)
+    .join(', ')
 
 /** 'about 5 minutes', 'about 40 minutes', 'about 1 h 50'. */
 export function minutesWords(minutes: number): string {

@@ -1,11 +1,12 @@
 import { Hono } from 'hono'
 import { draftOf } from '../../../web/forms/read.ts'
+import { timeIn } from '../../round/time-of-day.ts'
 import type { Env, PageDeps } from '../deps.ts'
 import { colonyIn, unknownColony } from '../errors.tsx'
 import { idIn, signedIn, typedIn } from '../form.ts'
 import { colonyPath } from '../respond.tsx'
 import { submit } from '../submit.ts'
-import { onward } from '../then.ts'
+import { onward, thenOf } from '../then.ts'
 
 /** One tap on the round: looked from outside today, all well, lid stayed on. Anything wrong leads to the whole form. */
 export function outsideLook(deps: PageDeps): Hono<Env> {
@@ -15,7 +16,8 @@ export function outsideLook(deps: PageDeps): Hono<Env> {
     if (colony === null) return unknownColony(c, deps, c.req.param('tag'))
     const typed = await typedIn(c)
     const { today, units } = c.var.frame
-    const draft = draftOf('inspection', { on: [today], opened: ['no'] }, units)
+    const at = thenOf(c) === null ? {} : { at: [timeIn(c.var.frame.zone, deps.clock())] }
+    const draft = draftOf('inspection', { on: [today], opened: ['no'], ...at }, units)
     const id = idIn(typed)
     const saved = submit(deps, today, signedIn(c), [{ draft, id, colony: colony.summary.id }])
     return saved.ok

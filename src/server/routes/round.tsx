@@ -7,6 +7,7 @@ import { RoundPage } from '../../../web/pages/round.tsx'
 import { RoundColonyPage } from '../../../web/pages/round-colony.tsx'
 import { RoundSummaryPage } from '../../../web/pages/round-summary.tsx'
 import { entryWords } from '../../../web/words/entries.ts'
+import { boxPath } from '../../../web/words/round-paths.ts'
 import { loadFor } from '../../round/bring.ts'
 import { nextRound } from '../../round/next-round.ts'
 import type { ColonySummary } from '../../store/index.ts'
@@ -24,16 +25,15 @@ export function round(deps: PageDeps): Hono<Env> {
   const app = new Hono<Env>()
 
   app.get('/round', (c) => {
-    const view = roundView(c, store)
-    const left = view.round.stops.filter((s) => s.state !== 'seen')
-    const load = loadFor(left.map((s) => ({ tag: s.box.tag, plan: s.box.plan, history: s.box.history })))
-    return page(c, <RoundPage {...view} load={load} />)
+    const view = roundView(c, deps)
+    const here = view.round.stops.map((s) => s.box).filter((b) => b.history.outcome === null)
+    return page(c, <RoundPage {...view} load={loadFor(here)} />)
   })
 
   app.get('/round/box/:tag', (c) => {
     const colony = colonyIn(c, store)
     if (colony === null) return unknownColony(c, deps, c.req.param('tag'))
-    const view = roundView(c, store)
+    const view = roundView(c, deps)
     const { id } = colony.summary
     const stop = [...view.round.stops, ...view.round.putOff].find((s) => s.box.id === id)
     // A box that asks nothing today has no place on the round.
@@ -51,7 +51,7 @@ export function round(deps: PageDeps): Hono<Env> {
   })
 
   app.get('/round/end', (c) => {
-    const view = roundView(c, store)
+    const view = roundView(c, deps)
     const next = nextRound(boxesIn(store, view.where.yard), view.frame.today, store.protocol())
     return page(c, <RoundSummaryPage {...view} next={next} />)
   })
@@ -65,6 +65,15 @@ export function round(deps: PageDeps): Hono<Env> {
     return { tag: row.tag, words, path: `/entry/${row.entry.id}/correct` }
   }
 
+  /** Where one came from: the box's card on the round that `then` leads on. */
+  const cardOf = (c: Here, summary: ColonySummary): string => {
+    const then = thenOf(c)
+    const query = new URLSearchParams(then?.split('?')[1])
+    return then === null
+      ? colonyPath(summary)
+      : boxPath({ yard: query.get('yard') || null, until: query.get('until') }, summary.tag)
+  }
+
   const missed = (c: Here, summary: ColonySummary, typed: Typed, problems: FieldProblem[] = []) =>
     page(
       c,
@@ -74,6 +83,7 @@ export function round(deps: PageDeps): Hono<Env> {
         summary={summary}
         path={colonyPath(summary)}
         then={thenOf(c)}
+        back={cardOf(c, summary)}
       />,
       problems.length === 0 ? 200 : 422,
     )

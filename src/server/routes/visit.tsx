@@ -5,6 +5,7 @@ import { idField, VISIT_PREFIXES, visitDrafts } from '../../../web/forms/visit.t
 import { VisitPage } from '../../../web/pages/visit.tsx'
 import { toDoOf } from '../../../web/words/lines.ts'
 import type { History } from '../../journal/history.ts'
+import { timeIn } from '../../round/time-of-day.ts'
 import type { Env, Here, PageDeps } from '../deps.ts'
 import { colonyIn, unknownColony } from '../errors.tsx'
 import { idIn, signedIn, typedIn, withIds } from '../form.ts'
@@ -42,7 +43,9 @@ export function visit(deps: PageDeps): Hono<Env> {
     const toDo = toDoOf(colony.summary.plan)
     const lidOn = c.req.query('lid') === 'on' || toDo === null || toDo.lidOn
     const ids = Object.fromEntries(VISIT_PREFIXES.map((p) => [idField(p), [v7()]]))
-    return show(c, colony, { ...ids, on: [c.var.frame.today], opened: [lidOn ? 'no' : 'yes'] })
+    // On the round one writes at the box: the time tells how long boxes take.
+    const at = thenOf(c) === null ? {} : { at: [timeIn(c.var.frame.zone, deps.clock())] }
+    return show(c, colony, { ...ids, ...at, on: [c.var.frame.today], opened: [lidOn ? 'no' : 'yes'] })
   })
 
   app.post('/colony/:tag/visit', async (c) => {

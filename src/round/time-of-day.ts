@@ -1,0 +1,25 @@
+/** Times of day as 'HH:MM' in the yard's time zone. */
+import { TZDate } from '@date-fns/tz'
+import { format } from 'date-fns'
+
+/** The time of day in a zone (IANA name) at an instant. */
+export const timeIn = (zone: string, instant: Date): string => format(new TZDate(instant, zone), 'HH:mm')
+
+const SHAPE = /^([01]\d|2[0-3]):[0-5]\d$/
+export const isTime = (text: string): boolean => SHAPE.test(text)
+
+const DAY = 24 * 60
+const minuteOf = (time: string): number => Number(time.slice(0, 2)) * 60 + Number(time.slice(3, 5))
+
+/** The time so many minutes later, past midnight where it comes to that. Example: plusMinutes('23:50', 20) = '00:10'. */
+export function plusMinutes(time: string, n: number): string {
+  const minute = (minuteOf(time) + n) % DAY
+  return `${String(Math.floor(minute / 60)).padStart(2, '0')}:${String(minute % 60).padStart(2, '0')}`
+}
+
+/** Minutes from `now` until `time`, within half a day either way; negative when it has passed. */
+export function minutesTo(time: string, now: string): number {
+  const n = minuteOf(time) - minuteOf(now)
+  if (n < -DAY / 2) return n + DAY
+  return n > DAY / 2 ? n - DAY : n
+}
