@@ -20,6 +20,11 @@ interface OneEntryProps {
   path: string
 }
 
+interface Unsent {
+  /** Of an entry that waits on a phone: where it is changed in place, because nobody else has it yet. */
+  unsent?: string
+}
+
 interface Lists {
   yards: string[]
   types: string[]
@@ -32,18 +37,20 @@ const backTo = (p: OneEntryProps) => ({ href: p.path, label: p.tag })
 const named = (p: OneEntryProps): string =>
   `${KIND_WORDS[p.entry.kind]} of ${dayWords(p.entry.on, p.frame.today)}`
 
-export const CorrectPage = (p: OneEntryProps & Lists) => (
+export const CorrectPage = (p: OneEntryProps & Lists & Unsent) => (
   <SmallFormPage
     frame={p.frame}
     form={p.form}
     kind={p.entry.kind}
-    title={`Correct ${named(p)}`}
-    action={`/entry/${p.entry.id}/correct`}
-    back={backTo(p)}
-    button="Save the correction"
+    title={`${p.unsent === undefined ? 'Correct' : 'Change'} ${named(p)}`}
+    action={p.unsent ?? `/entry/${p.entry.id}/correct`}
+    back={p.unsent === undefined ? backTo(p) : { href: p.path, label: 'Waiting to be sent' }}
+    button={p.unsent === undefined ? 'Save the correction' : 'Save the change'}
     intro={
       <p class="soft">
-        The entry of {p.tag} as it stands. What it said before stays in the journal, struck out.
+        {p.unsent === undefined
+          ? `The entry of ${p.tag} as it stands. What it said before stays in the journal, struck out.`
+          : `The entry of ${p.tag}, not sent yet. What it said before is not kept.`}
       </p>
     }
   >

@@ -2,6 +2,7 @@
 import type { Child } from 'hono/jsx'
 import { type Day, inWordsWithYear } from '../../src/days.ts'
 import type { Action, Role } from '../../src/people/permissions.ts'
+import type { PhoneState } from '../phone/state.ts'
 import type { Units } from '../words/units.ts'
 import { WAYS, type Way } from './nav.ts'
 
@@ -20,6 +21,8 @@ export interface Frame {
   mayOpen: (path: string) => boolean
   /** Path of the page, to mark where one is. */
   path: string
+  /** On a page that the phone made itself: how it stands with what it keeps. */
+  phone?: PhoneState
   /** Address of a built file by its name in the source ('styles/index.css'); null when nothing is built. */
   built: (source: string) => string | null
 }

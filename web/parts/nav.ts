@@ -11,6 +11,7 @@ export const WAYS: Way[] = [
   { href: '/round', label: 'Round', place: 'bar' },
   { href: '/yard', label: 'Yard', place: 'bar' },
   { href: '/intake', label: 'Intake', place: 'bar' },
+  { href: '/outbox', label: 'Without signal', place: 'more' },
   { href: '/settings', label: 'Units and time zone', place: 'more' },
   { href: '/people', label: 'People', place: 'more' },
   { href: '/data', label: 'Data and backups', place: 'more' },

@@ -35,6 +35,8 @@ export type RoundHead = Omit<RoundBundle, 'colonies' | 'whole'> & {
   fetchedAt: string
   /** When it was last fetched whole. UTC, ISO. */
   wholeAt: string
+  /** When it last brought something this phone did not know. UTC, ISO. */
+  newsAt: string
 }
 
 interface Shape extends DBSchema {

@@ -39,11 +39,16 @@ export async function keepRound(db: Database, bundle: RoundBundle, now: Date): P
   const known = await tx.objectStore('kept').get('round')
   const fetchedAt = now.toISOString()
   const wholeAt = whole || known?.key !== 'round' ? fetchedAt : known.head.wholeAt
+  const before = await store.getAll()
+  const entries = new Set(before.flatMap((c) => c.rows.map((r) => r.entry.id)))
   if (whole) await store.clear()
   const open = new Set(bundle.open)
-  for (const id of await store.getAllKeys()) if (!open.has(id)) await store.delete(id)
+  const gone = before.filter((c) => !open.has(c.id))
+  for (const { id } of gone) await store.delete(id)
   for (const colony of colonies) await store.put(colony)
-  await tx.objectStore('kept').put({ key: 'round', head: { ...rest, fetchedAt, wholeAt } })
+  const news = gone.length > 0 || colonies.some((c) => c.rows.some((r) => !entries.has(r.entry.id)))
+  const newsAt = news || known?.key !== 'round' ? fetchedAt : known.head.newsAt
+  await tx.objectStore('kept').put({ key: 'round', head: { ...rest, fetchedAt, wholeAt, newsAt } })
   await tx.done
 }
 

@@ -7,31 +7,7 @@ import { secureHeaders } from 'hono/secure-headers'
 import { timeout } from 'hono/timeout'
 import type { Env } from '../deps.ts'
 import { isSecure, type Outside, originOf } from './address.ts'
-
-const SELF = ["'self'"]
-
-/** Scripts, styles, workers and connections from this server only; nothing inline; framed by nobody. */
-const POLICY = {
-  defaultSrc: ["'none'"],
-  scriptSrc: SELF,
-  styleSrc: SELF,
-  imgSrc: ["'self'", 'data:', 'blob:'],
-  fontSrc: SELF,
-  connectSrc: SELF,
-  manifestSrc: SELF,
-  workerSrc: SELF,
-  formAction: SELF,
-  baseUri: ["'none'"],
-  frameAncestors: ["'none'"],
-}
-
-const NO_SNIFFING_AROUND = {
-  contentSecurityPolicy: POLICY,
-  // 'no-referrer' would make browsers send "Origin: null" with forms, which must be refused as foreign.
-  referrerPolicy: 'same-origin',
-  xFrameOptions: 'DENY',
-  permissionsPolicy: { geolocation: [], microphone: [], payment: [], usb: [] },
-}
+import { NO_SNIFFING_AROUND } from './policy.ts'
 
 const overTls = secureHeaders({ ...NO_SNIFFING_AROUND, strictTransportSecurity: 'max-age=15552000' })
 const plain = secureHeaders({ ...NO_SNIFFING_AROUND, strictTransportSecurity: false })

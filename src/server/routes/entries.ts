@@ -7,11 +7,13 @@ const MOST_AT_ONCE = 500
 
 /**
  * POST /entries: one entry or a list, all or none. 200 {accepted, already} names the ids that are in the journal now;
- * 422 {problems: [{entry, field, message}]}, nothing written. Sending again what was sent is harmless.
+ * 422 {problems: [{entry, field, message}]}, nothing written. Sending again what was sent is harmless. With the header
+ * Resettle-Person: 409 when that is not the id of who is signed in.
  */
 export function entries(deps: Deps): Hono<Env> {
   const app = new Hono<Env>()
   app.post('/entries', async (c) => {
+    if (isForAnother(c)) return c.json({ error: 'somebody else is signed in' }, 409)
     const body = await bodyOf(c)
     if (body === undefined) return refuse(c, 400, 'the body must be JSON: one entry, or a list of entries')
     const list = (Array.isArray(body) ? body : [body]).map((e) => signed(e, viewerOf(c).name))
@@ -29,6 +31,12 @@ export function entries(deps: Deps): Hono<Env> {
       : c.json({ problems: result.problems.map((p) => ({ ...p, line: problemLine(p) })) }, 422)
   })
   return app
+}
+
+/** A phone says whose entries it sends: after another person signed in on it, the first one's must wait. */
+const isForAnother = (c: Here): boolean => {
+  const person = c.req.header('resettle-person')
+  return person !== undefined && person !== viewerOf(c).id
 }
 
 async function bodyOf(c: Here): Promise<unknown> {

@@ -1,0 +1,30 @@
+import { Hono } from 'hono'
+import { OutboxPage } from '../../../web/pages/outbox.tsx'
+import { roundBundle } from '../../exchange/round-bundle.ts'
+import type { Deps, Env } from '../deps.ts'
+import { viewerOf } from '../frame.tsx'
+import { page } from '../respond.tsx'
+
+/** What a phone fetches to work without signal, and the page that says what waits on it. */
+export function offline(deps: Deps): Hono<Env> {
+  const app = new Hono<Env>()
+
+  app.get('/phone/round', (c) => {
+    const { id, name, role } = viewerOf(c)
+    // A phone that knows the round of another person, or of this one in another role, gets all of it.
+    const same = c.req.query('person') === id && c.req.query('role') === role
+    const since = Number(c.req.query('since') ?? '')
+    c.header('Cache-Control', 'no-store')
+    return c.json(
+      roundBundle(deps.store, {
+        viewer: { id, name, role },
+        zone: c.var.frame.zone,
+        since: same && Number.isInteger(since) && since > 0 ? since : null,
+      }),
+    )
+  })
+
+  /** A phone that keeps anything answers this itself: asked here, nothing waits. */
+  app.get('/outbox', (c) => page(c, <OutboxPage frame={c.var.frame} items={[]} />))
+  return app
+}

@@ -1,0 +1,67 @@
+/**
+ * The pages of the round, answered in the phone: the server's own routes over what the phone keeps. Whoever calls this
+ * hands in the book and looks afterwards at what was appended to it.
+ */
+import { Hono } from 'hono'
+import { secureHeaders } from 'hono/secure-headers'
+import { bookFor } from '../../src/people/store-for.ts'
+import type { Env, PageDeps, Viewer } from '../../src/server/deps.ts'
+import { broken, unknownPage } from '../../src/server/errors.tsx'
+import { frameFor } from '../../src/server/frame.tsx'
+import { allowed } from '../../src/server/middleware/permission.tsx'
+import { NO_SNIFFING_AROUND } from '../../src/server/middleware/policy.ts'
+import { ROUND_PAGES } from '../../src/server/round-pages.ts'
+import type { Book } from '../../src/store/types.ts'
+import type { RoundHead } from './database.ts'
+import { type OutboxDesk, outboxPages } from './outbox-pages.tsx'
+import type { PhoneState } from './state.ts'
+
+export interface PhoneAppParts {
+  book: Book
+  head: Pick<RoundHead, 'viewer' | 'zone'>
+  state: PhoneState
+  clock: () => Date
+  built: (source: string) => string | null
+  desk: OutboxDesk
+  report: (error: unknown, request: string) => void
+}
+
+/** Set on an answer when the phone has nothing to say and the server should be asked. */
+export const ASK_THE_SERVER = 'Resettle-Elsewhere'
+
+/** One app for one state of what the phone keeps. */
+export function phoneApp({ book, head, state, clock, built, desk, report }: PhoneAppParts): Hono<Env> {
+  const deps: PageDeps = {
+    store: bookFor(head.viewer.role, book),
+    clock,
+    zone: head.zone,
+    assets: { built },
+    report,
+  }
+  const app = new Hono<Env>()
+  app.use(secureHeaders({ ...NO_SNIFFING_AROUND, strictTransportSecurity: false }))
+  app.use(async (c, next) => {
+    c.set('viewer', asViewer(head))
+    c.set('frame', { ...frameFor(c, deps), phone: state })
+    await next()
+  })
+  app.use(allowed)
+  for (const pages of ROUND_PAGES) app.route('/', pages(deps))
+  app.route('/', outboxPages(deps, desk))
+  app.notFound(async (c) => {
+    const answer = await unknownPage(c)
+    answer.headers.set(ASK_THE_SERVER, 'yes')
+    return answer
+  })
+  app.onError(broken(deps))
+  return app
+}
+
+/** Whoever was signed in when the round was fetched. */
+const asViewer = ({ viewer }: Pick<RoundHead, 'viewer'>): Viewer => ({
+  ...viewer,
+  state: 'active',
+  createdAt: '',
+  createdBy: null,
+  session: '',
+})

@@ -1,0 +1,156 @@
+/** The outbox as pages: what waits, changing it, taking it out. Only a phone has these. */
+import { Hono } from 'hono'
+import { v7 } from 'uuid'
+import type { Env, Here, PageDeps } from '../../src/server/deps.ts'
+import { unknownPage } from '../../src/server/errors.tsx'
+import { signedIn, typedIn, withIds } from '../../src/server/form.ts'
+import { page } from '../../src/server/respond.tsx'
+import { ownTypes } from '../../src/server/routes/intake.tsx'
+import { submit } from '../../src/server/submit.ts'
+import type { Book } from '../../src/store/types.ts'
+import { draftOf, typedOf } from '../forms/read.ts'
+import { type FieldProblem, one, type Typed } from '../forms/typed.ts'
+import { CorrectPage } from '../pages/correct.tsx'
+import { type OutboxItem, OutboxPage, TakeOutPage } from '../pages/outbox.tsx'
+import type { Waiting } from './database.ts'
+import { mayBeThere } from './outbox.ts'
+import { restsOn } from './sender.ts'
+
+/** What the pages of the outbox can do to it. */
+export interface OutboxDesk {
+  waiting: readonly Waiting[]
+  /** Id of who is signed in. */
+  person: string
+  signIn: boolean
+  /** The book as it would be without this one. */
+  bookWithout: (n: number) => { book: Book; made: () => Waiting['entry'] | undefined }
+  rewrite: (n: number, entry: Waiting['entry']) => Promise<void>
+  sendAgain: (n: number) => Promise<void>
+  takeOut: (n: number) => Promise<void>
+  send: () => Promise<void>
+}
+
+export function outboxPages(deps: PageDeps, desk: OutboxDesk): Hono<Env> {
+  const app = new Hono<Env>()
+  const items = itemsOf(desk)
+  const itemIn = (c: Here): { item: OutboxItem; w: Waiting } | null => {
+    const n = Number(c.req.param('n'))
+    const item = items.find((i) => i.n === n && i.state !== 'theirs')
+    const w = desk.waiting.find((x) => x.n === n)
+    return item === undefined || w === undefined ? null : { item, w }
+  }
+
+  app.get('/outbox', (c) => page(c, <OutboxPage frame={c.var.frame} items={items} signIn={desk.signIn} />))
+
+  app.post('/outbox/send', async (c) => {
+    await desk.send()
+    return c.redirect('/outbox', 303)
+  })
+
+  app.get('/outbox/entries.json', (c) => {
+    c.header('Content-Disposition', 'attachment; filename="waiting-entries.json"')
+    c.header('Cache-Control', 'no-store')
+    return c.body(
+      JSON.stringify(
+        desk.waiting.map((w) => ({ ...w.entry, tag: w.tag, keptAt: w.keptAt })),
+        null,
+        2,
+      ),
+      200,
+      {
+        'Content-Type': 'application/json',
+      },
+    )
+  })
+
+  const form = (c: Here, { w }: { w: Waiting }, typed: Typed, problems: FieldProblem[]) =>
+    w.entry.kind === 'withdrawal'
+      ? unknownPage(c)
+      : page(
+          c,
+          <CorrectPage
+            frame={c.var.frame}
+            form={{ typed, problems }}
+            entry={w.entry}
+            tag={w.tag}
+            path="/outbox"
+            yards={deps.store.yards().map((y) => y.yard)}
+            types={ownTypes(deps.store)}
+            tags={deps.store.colonies({ open: true }).map((s) => s.tag)}
+            unsent={`/outbox/${w.n}`}
+          />,
+          problems.length === 0 ? 200 : 422,
+        )
+
+  app.get('/outbox/:n{[0-9]+}', (c) => {
+    const found = itemIn(c)
+    if (found === null) return c.redirect('/outbox', 303)
+    if (found.item.change !== `/outbox/${found.w.n}`) return c.redirect(found.item.change ?? '/outbox', 303)
+    const { entry } = found.w
+    const tag = entry.kind === 'intake' ? { colony: [entry.colony] } : {}
+    const wrong = found.item.problems.map((p) => ({ ...p, field: p.field === 'kind' ? '' : p.field }))
+    return form(c, found, { ...typedOf(entry, c.var.frame.units), ...tag, id: [v7()] }, wrong)
+  })
+
+  app.post('/outbox/:n{[0-9]+}', async (c) => {
+    const found = itemIn(c)
+    if (found === null || found.item.change !== `/outbox/${found.w.n}`) return c.redirect('/outbox', 303)
+    const { w } = found
+    const typed = withIds(await typedIn(c), ['id'])
+    const draft = draftOf(w.entry.kind, typed, c.var.frame.units)
+    const colony = w.entry.kind === 'intake' ? one(typed, 'colony') : w.entry.colony
+    const { book, made } = desk.bookWithout(w.n)
+    const replaces = w.entry.replaces === undefined ? {} : { replaces: w.entry.replaces }
+    const sent = [{ draft, id: w.id, colony, ...replaces }]
+    const saved = submit({ store: book, clock: deps.clock }, c.var.frame.today, signedIn(c), sent)
+    const entry = made()
+    if (!saved.ok || entry === undefined) return form(c, found, typed, saved.ok ? [] : saved.problems)
+    await desk.rewrite(w.n, entry)
+    return c.redirect('/outbox', 303)
+  })
+
+  app.post('/outbox/:n{[0-9]+}/again', async (c) => {
+    const found = itemIn(c)
+    if (found !== null) await desk.sendAgain(found.w.n)
+    return c.redirect('/outbox', 303)
+  })
+
+  app.get('/outbox/:n{[0-9]+}/take-out', (c) => {
+    const found = itemIn(c)
+    return found?.item.removable
+      ? page(c, <TakeOutPage frame={c.var.frame} item={found.item} />)
+      : c.redirect('/outbox', 303)
+  })
+
+  app.post('/outbox/:n{[0-9]+}/take-out', async (c) => {
+    const found = itemIn(c)
+    if (found?.item.removable) await desk.takeOut(found.w.n)
+    return c.redirect('/outbox', 303)
+  })
+  return app
+}
+
+function itemsOf({ waiting, person }: OutboxDesk): OutboxItem[] {
+  const stuck = waiting.filter((w) => w.refused !== null)
+  return waiting.map((w) => {
+    const maybe = mayBeThere(w)
+    return {
+      n: w.n,
+      entry: w.entry,
+      tag: w.tag,
+      keptAt: w.keptAt,
+      owner: w.owner.name,
+      state: stateOf(w, person, stuck),
+      problems: w.refused ?? [],
+      change: w.entry.kind === 'withdrawal' ? null : maybe ? `/entry/${w.id}/correct` : `/outbox/${w.n}`,
+      // Others in the outbox may rest on it: a visit on the intake of its box.
+      removable: !maybe && !waiting.some((other) => other.n !== w.n && restsOn(other, [w])),
+    }
+  })
+}
+
+function stateOf(w: Waiting, person: string, stuck: readonly Waiting[]): OutboxItem['state'] {
+  if (w.owner.id !== person) return 'theirs'
+  if (w.refused !== null) return 'refused'
+  return restsOn(w, stuck) ? 'resting' : 'waiting'
+}

@@ -1,0 +1,37 @@
+/** How it stands with what a phone keeps, as the worker tells every page. */
+export interface PhoneState {
+  /** Name of the database, made when it was. Another one than before: the browser threw the old one away. */
+  birth: string
+  /** Entries that wait to be sent, of whoever they are. */
+  waiting: number
+  /** Entries the server would not have; they are counted apart. */
+  refused: number
+  /** When the last of these was kept. UTC, ISO; null when there is none. */
+  lastKept: string | null
+  /** The session has ended: nothing is sent before somebody signs in. */
+  signIn: boolean
+  /** When somebody else's entries last came in with the round. UTC, ISO; '' for never. */
+  newsAt: string
+  /** When the round was last brought up to date. UTC, ISO; null when the phone has none. */
+  fetchedAt: string | null
+  /** The server answered the last time it was asked. */
+  reached: boolean
+}
+
+/** What a page asks of the worker. */
+export type Ask =
+  /** Say how it stands. */
+  | 'state'
+  /** Send what waits, and bring the round up to date. */
+  | 'send'
+  /** Take over from the older version. */
+  | 'take-over'
+
+/** '3 waiting to be sent', '2 waiting to be sent, 1 not accepted'; null when there is neither. */
+export function waitingWords({ waiting, refused }: Pick<PhoneState, 'waiting' | 'refused'>): string | null {
+  const parts = [
+    waiting === 0 ? null : `${waiting} waiting to be sent`,
+    refused === 0 ? null : `${refused} not accepted`,
+  ].filter((p) => p !== null)
+  return parts.length === 0 ? null : parts.join(', ')
+}
