@@ -14,7 +14,7 @@ export interface TodayLine {
   toDo: ToDo
   /** That nobody got to it on an earlier round, or today; null when somebody was there since. */
   missed: string | null
-  /** Id for the one-tap outside look. */
+  /** Id for the one-tap outside look; '' where there is none. */
   entryId: string
 }
 

@@ -1,4 +1,5 @@
 /** A word with a shape: late, due, may be done, lid on. Never colour alone. */
+import { raw } from 'hono/html'
 import type { CheckStatus } from '../../src/recovery/plan-types.ts'
 import { STATUS_WORDS } from '../words/rules.ts'
 
@@ -25,11 +26,17 @@ const CLASS: Record<Shape, string> = {
   lid: 'mark mark-lid',
 }
 
+/** Drawn once: a page may hold thousands. */
+const ICONS = Object.fromEntries(
+  Object.entries(DRAWN).map(([shape, path]) => [
+    shape,
+    raw(`<svg viewBox="0 0 16 16" aria-hidden="true"><path d="${path}"/></svg>`),
+  ]),
+)
+
 export const Mark = ({ shape, children }: { shape: Shape; children?: string }) => (
   <span class={CLASS[shape]}>
-    <svg viewBox="0 0 16 16" aria-hidden="true">
-      <path d={DRAWN[shape]} />
-    </svg>
+    {ICONS[shape]}
     {children ?? (shape === 'lid' ? 'lid on' : STATUS_WORDS[shape])}
   </span>
 )

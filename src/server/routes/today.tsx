@@ -17,13 +17,22 @@ export function today(deps: PageDeps): Hono<Env> {
   app.get('/', (c) => {
     const { frame } = c.var
     const missed = missedNow(deps.store, frame.today)
-    const due = deps.store.today(frame.today).flatMap((s) => lineOf(s, missed.get(s.id)))
+    const inYard = planned(deps.store, frame.today)
+    const due = inYard.flatMap((s) => lineOf(s, missed.get(s.id)))
     const ids = new Set(due.map((d) => d.id))
-    const others = deps.store.colonies({ open: true }).filter((s) => !ids.has(s.id))
+    const others = inYard.filter((s) => !ids.has(s.id))
     const empty = due.length === 0 && others.length === 0 && deps.store.changes({ limit: 1 }).length === 0
     return page(c, <TodayPage frame={frame} yards={byYard(due)} waiting={byWait(others)} empty={empty} />)
   })
   return app
+}
+
+/** Colonies in the yard with their plans as of today, read once; where today's could not be written, made anew. */
+function planned(store: PageDeps['store'], today: Day): ColonySummary[] {
+  const inYard = store.colonies({ open: true })
+  if (inYard.every((s) => s.asOf === today)) return inYard
+  const made = new Map(store.today(today).map((s) => [s.id, s]))
+  return inYard.map((s) => made.get(s.id) ?? s)
 }
 
 interface Due {
@@ -45,7 +54,7 @@ function lineOf(s: ColonySummary, missed: Missed | undefined): Due[] {
         stand: s.stand,
         toDo,
         missed: missed ? missedWords(missed, s.asOf) : null,
-        entryId: v7(),
+        entryId: toDo.lidOn ? v7() : '',
       },
     },
   ]
