@@ -3,13 +3,14 @@ import { fromToday } from '../../src/days.ts'
 import type { NextRound } from '../../src/round/next-round.ts'
 import type { Stop } from '../../src/round/round.ts'
 import { Layout } from '../parts/layout.tsx'
+import { LoadList, Tags } from '../parts/load-list.tsx'
 import { Mark } from '../parts/mark.tsx'
 import { RoundProgress } from '../parts/round-progress.tsx'
 import { dayWords } from '../words/dates.ts'
 import { entryWords } from '../words/entries.ts'
 import { headline, leftWords, toDoOf } from '../words/lines.ts'
 import { proves } from '../words/proof.ts'
-import { boxes, costWords, loadWords, missedWords } from '../words/round.ts'
+import { boxes, costWords, missedWords } from '../words/round.ts'
 import { boxPath, roundPath } from '../words/round-paths.ts'
 import { ACTION_WORDS } from '../words/rules.ts'
 import type { RoundView } from './round.tsx'
@@ -68,7 +69,7 @@ const Next = ({ next, frame, where }: RoundView & { next: NextRound | null }) =>
         Next round: {dayWords(next.day, frame.today)}, {fromToday(next.day, frame.today)}
       </h2>
       <p>
-        {boxes(next.boxes.length)}: {next.boxes.map((b) => b.tag).join(', ')}
+        {boxes(next.boxes.length)}: <Tags tags={next.boxes.map((b) => b.tag)} />
       </p>
       {next.load.length === 0 ? (
         <p>Nothing special to bring: smoker, tool, veil.</p>
@@ -77,13 +78,7 @@ const Next = ({ next, frame, where }: RoundView & { next: NextRound | null }) =>
           <p>
             <b>Bring</b>
           </p>
-          <ul class="load">
-            {next.load.map((l) => (
-              <li>
-                <b>{loadWords(l)}</b> <span class="soft">for {l.tags.join(', ')}</span>
-              </li>
-            ))}
-          </ul>
+          <LoadList load={next.load} />
         </>
       )}
     </section>

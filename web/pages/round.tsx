@@ -5,13 +5,13 @@ import type { Round, Stop } from '../../src/round/round.ts'
 import type { Choice } from '../../src/round/short-of-time.ts'
 import { VisitCautions } from '../parts/cautions.tsx'
 import { type Frame, Layout } from '../parts/layout.tsx'
+import { LoadList } from '../parts/load-list.tsx'
 import { Mark } from '../parts/mark.tsx'
 import { RoundProgress } from '../parts/round-progress.tsx'
 import { toDoOf } from '../words/lines.ts'
 import {
   boxes,
   costWords,
-  loadWords,
   minutesWords,
   missedWords,
   paceWords,
@@ -99,13 +99,7 @@ const Loads = ({ load, begun }: { load: Load[]; begun: boolean }) =>
   load.length === 0 ? null : (
     <details class="caution" open={!begun}>
       <summary>Bring</summary>
-      <ul class="load">
-        {load.map((l) => (
-          <li>
-            <b>{loadWords(l)}</b> <span class="soft">for {l.tags.join(', ')}</span>
-          </li>
-        ))}
-      </ul>
+      <LoadList load={load} />
     </details>
   )
 
