@@ -37,7 +37,7 @@ const nameAt = (at: Date): string => `resettle-${at.toISOString().replaceAll(':'
 
 /** Backups in the folder, newest first. Files that are called otherwise are none of ours. */
 export function listBackups(folder: string): Backup[] {
-  if (!existsSync(folder)) return []
+  if (!existsSync(folder) || !statSync(folder).isDirectory()) return []
   return readdirSync(folder)
     .flatMap((name) => {
       const parts = NAME.exec(name)

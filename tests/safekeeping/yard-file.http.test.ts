@@ -1,0 +1,202 @@
+/** A whole yard out and in again: the same yard. */
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
+import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest'
+import { run as exportCommand } from '../../src/commands/export.ts'
+import { run as importCommand } from '../../src/commands/import.ts'
+import { exportLines } from '../../src/exchange/yard-export.ts'
+import { importYard } from '../../src/exchange/yard-import.ts'
+import { openConnection, openStore, type Store, storeOn } from '../../src/store/index.ts'
+import { add, inspection, intake, memoryStore, outcome, projectionBytes, TODAY } from '../store/helpers.ts'
+import { byDay, Dice, randomFrom, story } from '../store/yard.ts'
+import { testYard } from '../support/yard-app.ts'
+
+const exported = (store: Store, withPrivate = true): string =>
+  [...exportLines(store, { private: withPrivate })].join('')
+
+/** A season with corrections, withdrawals, and tags used again. */
+function season(store: Store, seed: number): void {
+  const dice = new Dice(randomFrom(seed))
+  const colonies = Array.from({ length: 12 }, (_, n) =>
+    story(dice, {
+      tag: `C-${n % 5}`,
+      intakeOn: `2026-0${1 + Math.floor(n / 5)}-01`,
+      until: '2026-05-31',
+      stay: 20,
+      leaves: 1,
+    }),
+  )
+  for (const { day, entries } of byDay(colonies.flat())) {
+    const result = store.append(entries, {
+      today: day,
+      recordedAt: `${day}T18:00:00.000Z`,
+      recordedBy: 'Odalys',
+    })
+    if (!result.ok) throw new Error(JSON.stringify(result.problems))
+  }
+  store.settings.set('yardName', 'Quarry yard')
+  store.settings.set('protocol', { holdDays: 35 })
+  store.refresh(TODAY)
+}
+
+test.each([1, 2, 3])(
+  'round trip of a random season, seed %i: the same file, the same journal, the same plans',
+  (seed) => {
+    const [from, to] = [openConnection(':memory:'), openConnection(':memory:')]
+    const [a, b] = [storeOn(from), storeOn(to)]
+    season(a, seed)
+    const text = exported(a)
+    expect(importYard(b, text, TODAY)).toMatchObject({ ok: true, already: 0, settings: 2 })
+    expect(exported(b)).toBe(text)
+    expect([...b.journal()]).toEqual([...a.journal()])
+    expect(projectionBytes(to)).toBe(projectionBytes(from))
+    expect(b.verify()).toMatchObject({ ok: true })
+    // Taking it in again changes nothing.
+    expect(importYard(b, text, TODAY)).toMatchObject({ ok: true, accepted: 0, settings: 0 })
+    expect(exported(b)).toBe(text)
+  },
+)
+
+test('a journal written under a clock that ran ahead comes in whole', () => {
+  const a = memoryStore()
+  a.append([intake('A-1', { on: '2027-01-01' })], {
+    today: '2027-01-01',
+    recordedAt: '2027-01-01T00:00:00.000Z',
+  })
+  const b = memoryStore()
+  expect(importYard(b, exported(a), TODAY)).toMatchObject({ ok: true, accepted: 1 })
+})
+
+test('without what is private: no site, no cost, no destination, and still a yard', () => {
+  const a = memoryStore()
+  add(
+    a,
+    intake('A-1', { removal: { type: 'wall', site: '12 Nowhere Lane' } }),
+    outcome('A-1', '2026-05-20', { destination: 'Nowhere Orchard' }),
+  )
+  const text = exported(a, false)
+  expect(text).not.toContain('Nowhere')
+  expect(exported(a)).toContain('Nowhere')
+  const b = memoryStore()
+  expect(importYard(b, text, TODAY)).toMatchObject({ ok: true, accepted: 2 })
+  expect(b.verify().ok).toBe(true)
+})
+
+describe('a file that is not right is refused whole, naming the line', () => {
+  const whole = (): string[] => {
+    const a = memoryStore()
+    add(a, intake('A-1'), inspection('A-1', '2026-05-15'))
+    return exported(a).trimEnd().split('\n')
+  }
+  test.each<[string, (lines: string[]) => string[], string]>([
+    ['cut short', (l) => l.slice(0, -1), 'cut short'],
+    ['cut within a line', (l) => [...l.slice(0, 2), (l[2] ?? '').slice(0, 40)], 'line 3: is not JSON'],
+    ['without its beginning', (l) => l.slice(1), 'not the beginning of a yard'],
+    ['with a line lost', (l) => [...l.slice(0, 1), ...l.slice(2)], 'says 2 entries, but there are 1'],
+    [
+      'of another version',
+      (l) => [(l[0] ?? '').replace('"version":1', '"version":2'), ...l.slice(1)],
+      'line 1: version',
+    ],
+    ['two in one', (l) => [...l, ...l], 'more than one yard'],
+    [
+      'with an unknown field',
+      (l) => l.map((x) => x.replace('"line":"entry"', '"line":"entry","x":1')),
+      'has no field "x"',
+    ],
+    [
+      'with an entry that contradicts',
+      (l) => l.map((x) => x.replace('2026-05-15', '2026-04-15')),
+      'line 3: on: 2026-04-15 is before the intake',
+    ],
+    ['with an entry of no kind', (l) => l.map((x) => x.replace('"inspection"', '"dance"')), 'line 3: kind'],
+    ['of nothing', () => [''], 'not the beginning of a yard'],
+    [
+      'with a wrong moment',
+      (l) => l.map((x) => x.replaceAll(/"recordedAt":"[^"]*"/g, '"recordedAt":"noon"')),
+      'line 2: recordedAt',
+    ],
+  ])('%s', (_what, spoil, why) => {
+    const b = memoryStore()
+    const result = importYard(b, spoil(whole()).join('\n'), TODAY)
+    expect(result.ok).toBe(false)
+    expect(result.ok ? '' : result.problems.join('\n')).toContain(why)
+    expect([...b.journal()]).toEqual([])
+  })
+})
+
+describe('at the terminal and on the page', () => {
+  let folder = ''
+  let err = ''
+  beforeEach(() => {
+    folder = mkdtempSync(join(tmpdir(), 'resettle-file-'))
+    err = ''
+    vi.spyOn(process.stdout, 'write').mockReturnValue(true)
+    vi.spyOn(process.stderr, 'write').mockImplementation((text) => {
+      err += text
+      return true
+    })
+  })
+  afterEach(() => {
+    vi.restoreAllMocks()
+    vi.unstubAllEnvs()
+    rmSync(folder, { recursive: true, force: true })
+  })
+  const at = (name: string): void => {
+    vi.stubEnv('RESETTLE_DATA', join(folder, name))
+  }
+
+  test('export and import by the ending of the name; nothing is overwritten', async () => {
+    at('one')
+    const colonies =
+      'tag,removal_type,intake_on,queen_at_intake,outcome,outcome_on\nA-1,wall,2026-05-01,unseen,moved-out,2026-05-30\nA-1,tree,2026-06-01,caged,,\n'
+    writeFileSync(join(folder, 'in.csv'), colonies)
+    expect(await importCommand([join(folder, 'in.csv')])).toBe(0)
+    expect(await exportCommand([join(folder, 'out.jsonl')])).toBe(0)
+    expect(await exportCommand([join(folder, 'out.csv')])).toBe(0)
+    expect(await exportCommand([join(folder, 'out.csv')])).toBe(2)
+    expect(err).toContain('is there already')
+    at('two')
+    expect(await importCommand([join(folder, 'out.jsonl')])).toBe(0)
+    const [one, two] = ['one', 'two'].map((n) => openStore(join(folder, n, 'resettle.db')))
+    if (one === undefined || two === undefined) throw new Error('no stores')
+    expect(exported(two)).toBe(exported(one))
+    one.close()
+    two.close()
+    expect(readFileSync(join(folder, 'out.csv'), 'utf8')).toContain('A-1,tree,')
+  })
+
+  test('a bad CSV is refused by line, or taken without its bad lines when told so', async () => {
+    at('three')
+    writeFileSync(
+      join(folder, 'bad.csv'),
+      'tag,removal_type,intake_on,queen_at_intake\nA-1,wall,2026-05-01,unseen\nA-2,wall,2026-13-01,unseen\n',
+    )
+    expect(await importCommand([join(folder, 'bad.csv')])).toBe(2)
+    expect(err).toContain('line 3: intake_on')
+    expect(await importCommand([join(folder, 'bad.csv'), '--skip-bad'])).toBe(0)
+  })
+
+  test('the page sends the same file, and takes it in', async () => {
+    const yard = testYard()
+    season(yard.house.store, 4)
+    const response = await yard.ask('operator', '/data/export?private=yes')
+    expect(response.headers.get('content-disposition')).toMatch(
+      /^attachment; filename="yard-2026-06-01\.jsonl"$/,
+    )
+    const text = await response.text()
+    expect(text).toBe(exported(yard.house.store))
+    const other = testYard()
+    const form = new FormData()
+    form.set('file', new File([text], 'yard.jsonl'))
+    const taken = await other.ask('operator', '/data/import', { method: 'POST', body: form })
+    expect(taken.status).toBe(200)
+    expect(exported(other.house.store)).toBe(text)
+    const bad = new FormData()
+    bad.set('file', new File(['{"line":"<b>hello</b>"}'], '../../etc/passwd'))
+    const refused = await other.ask('operator', '/data/import', { method: 'POST', body: bad })
+    expect(refused.status).toBe(422)
+    expect(await refused.text()).not.toContain('<b>hello')
+  })
+})
