@@ -1,8 +1,9 @@
 /** `npm run bench`: prints how long the hot paths take. Not a test: figures depend on the machine. One name runs one. */
+import { bench as forecast } from './forecast.ts'
 import { bench as plan } from './plan.ts'
 import { bench as today } from './today.ts'
 
-const BENCHES: Record<string, () => void> = { plan, today }
+const BENCHES: Record<string, () => void> = { plan, today, forecast }
 
 const wanted = process.argv.slice(2)
 const unknown = wanted.filter((name) => !Object.hasOwn(BENCHES, name))

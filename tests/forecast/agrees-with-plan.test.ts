@@ -6,7 +6,7 @@ import { type KindShares, oddsToday, type Story, storyOf } from '../../src/forec
 import { DEFAULT_RATES, ratesWith } from '../../src/forecast/rates.ts'
 import { KINDS } from '../../src/forecast/story/kinds.ts'
 import { Q, STATE } from '../../src/forecast/story/state.ts'
-import { modelOf } from '../../src/forecast/story/walk.ts'
+import { listModelOf, modelOf } from '../../src/forecast/story/walk.ts'
 import type { Entry, Inspection } from '../../src/journal/entry.ts'
 import { historyOf } from '../../src/journal/history.ts'
 import { planOf } from '../../src/recovery/plan.ts'
@@ -149,6 +149,19 @@ describe('random colonies', () => {
       if (history === null) throw new Error('no history')
       const story = storyOf(history, addDays(START, 40), model)
       for (const shares of story.walk.byDay) expect(shares.w.reduce((a, b) => a + b, 0)).toBeCloseTo(1, 9)
+    }
+  })
+
+  it('the quick model for lists stays within a thousandth of the exact odds', () => {
+    const random = seeded(8)
+    const quick = listModelOf(DEFAULT_RATES)
+    for (let i = 0; i < 40; i++) {
+      const c = playOut(new Colony(random, DEFAULT_RATES, someIntake(random)), 10 + (i % 30))
+      const history = historyOf(c.tag, c.entries)
+      if (history === null) throw new Error('no history')
+      const today = addDays(START, c.t)
+      const [exact, fast] = [model, quick].map((m) => oddsToday(storyOf(history, today, m, today)))
+      for (const k of KINDS) expect(Math.abs((exact?.[k] ?? 0) - (fast?.[k] ?? 1))).toBeLessThan(0.001)
     }
   })
 })

@@ -12,10 +12,10 @@ describe('odds on simulated yards', () => {
     expect(c.atSeventy.n).toBeGreaterThan(800)
     expect(c.atSeventy.so).toBeGreaterThan(0.68)
     expect(c.atSeventy.so).toBeLessThan(0.72)
-    // Three standard errors of a bin of 300 are 0.08; the fuller bins lie far closer.
+    // Bins hold 150 odds or more; most hold thousands. `npm run bench forecast` prints them all on more colonies.
     expect(worst(c)).toBeLessThan(0.05)
     expect(c.brier).toBeLessThan(0.55 * c.brierOfBaseRates)
-  })
+  }, 60_000)
 
   const OTHER_YARDS = {
     'fewer queens come along': ratesWith({ aliveUnseen: 0.3, aliveLoose: 0.7 }),
@@ -30,5 +30,5 @@ describe('odds on simulated yards', () => {
       const knowing = calibrate(160, 23, truth, truth)
       expect(worst(believed)).toBeLessThan(0.15)
       expect(believed.brier).toBeLessThan(1.2 * knowing.brier)
-    })
+    }, 60_000)
 })
