@@ -228,7 +228,7 @@ function depth(s: Sheet, marginMm: number, shows: Shows): Told {
 }
 
 function hazardsLooked(s: Sheet): Told {
-  if (s.site.hazards === undefined || s.site.hazards.length === 0)
+  if (s.site.hazards === undefined)
     return told(
       'unsaid',
       `Not said yet${s.site.old === 'no' ? '' : '; built before 1980, both asbestos and lead paint are likely'}.`,

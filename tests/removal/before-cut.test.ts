@@ -30,7 +30,7 @@ const READY: Sheet = {
     heightM: 4,
     sheathingMm: 19,
     behind: ['insulation'],
-    hazards: ['none'],
+    hazards: [],
     sprayed: 'no',
   },
   agreement: {

@@ -18,17 +18,33 @@ type Tree = Record<string, unknown>
 
 /** Reads one entry's fields out of a form. Fields left empty are left out. Never throws. */
 export function draftOf(kind: EntryKind, typed: Typed, units: Units, prefix = ''): Draft {
-  const raw: Tree = { kind }
+  const common = fieldsIn(COMMON, typed, units)
+  const own = fieldsIn(FIELDS[kind], typed, units, prefix)
+  return {
+    kind,
+    prefix,
+    raw: { kind, ...common.raw, ...own.raw },
+    problems: [...common.problems, ...own.problems],
+  }
+}
+
+/** Reads a list of fields. Those left empty are left out; those that cannot be read are told by name. Never throws. */
+export function fieldsIn(
+  specs: readonly FieldSpec[],
+  typed: Typed,
+  units: Units,
+  prefix = '',
+): { raw: Record<string, unknown>; problems: FieldProblem[] } {
+  const raw: Tree = {}
   const problems: FieldProblem[] = []
-  const take = (spec: FieldSpec, name: string): void => {
+  for (const spec of specs) {
+    const name = prefix + spec.path
     const got = answerOf(spec, typed, name, units)
-    if (got === undefined) return
-    if (typeof got === 'object' && 'problem' in got) problems.push({ field: name, message: got.problem })
+    if (got === undefined) continue
+    if ('problem' in got) problems.push({ field: name, message: got.problem })
     else put(raw, spec.path.split('.'), got.value)
   }
-  for (const spec of COMMON) take(spec, spec.path)
-  for (const spec of FIELDS[kind]) take(spec, prefix + spec.path)
-  return { kind, prefix, raw, problems }
+  return { raw, problems }
 }
 
 function answerOf(
@@ -80,12 +96,16 @@ function put(tree: Tree, path: string[], value: unknown): void {
 }
 
 /** An entry as it would have been typed: fills the form of a correction. */
-export function typedOf(entry: Entry, units: Units): Typed {
+export const typedOf = (entry: Entry, units: Units): Typed =>
+  typedFields([...COMMON, ...FIELDS[entry.kind]], entry, units)
+
+/** Fields as they would have been typed. */
+export function typedFields(specs: readonly FieldSpec[], from: object, units: Units): Typed {
   const typed: Typed = {}
-  for (const spec of [...COMMON, ...FIELDS[entry.kind]]) {
+  for (const spec of specs) {
     const value = spec.path
       .split('.')
-      .reduce<unknown>((at, key) => (at === undefined ? undefined : (at as Tree)[key]), entry)
+      .reduce<unknown>((at, key) => (at === undefined ? undefined : (at as Tree)[key]), from)
     if (value === undefined) continue
     typed[spec.path] = shownValue(spec, value, units)
   }
@@ -96,7 +116,13 @@ function shownValue(spec: FieldSpec, value: unknown, units: Units): string[] {
   if (Array.isArray(value)) return value.length === 0 ? ['none'] : value.map(String)
   if (typeof value === 'boolean') return [value ? 'yes' : 'no']
   if (typeof value !== 'number') return [String(value)]
-  return [spec.quantity === undefined ? plain(value) : plain(unitOf(units, spec.quantity).show(value), 1)]
+  const { quantity } = spec
+  // Depths are set to the eighth of an inch or finer.
+  return [
+    quantity === undefined
+      ? plain(value)
+      : plain(unitOf(units, quantity).show(value), quantity === 'length' ? 4 : 1),
+  ]
 }
 
 /** The label of a field of a form. */
