@@ -1,9 +1,10 @@
 /** Today: what to do now, by yard, in the order one walks; then what can wait, and until when. */
 import type { Day } from '../../src/days.ts'
 import type { Action, Check } from '../../src/recovery/plan-types.ts'
+import { WindowOf } from '../parts/date.tsx'
 import { type Frame, Layout } from '../parts/layout.tsx'
 import { Mark } from '../parts/mark.tsx'
-import { dayAndDistance, windowWords } from '../words/dates.ts'
+import { dayAndDistance } from '../words/dates.ts'
 import type { ToDo } from '../words/lines.ts'
 import { RULE_WORDS } from '../words/rules.ts'
 
@@ -88,7 +89,9 @@ const Line = ({ line, frame }: { line: TodayLine; frame: Frame }) => {
           ) : (
             <>
               <Mark shape={toDo.check.status} />
-              <span class="small">{windowWords(toDo.check, frame.today)}</span>
+              <span class="small">
+                <WindowOf check={toDo.check} today={frame.today} />
+              </span>
             </>
           )}
           {toDo.lidOn ? <Mark shape="lid" /> : null}

@@ -1,8 +1,8 @@
 /** What to do about a colony now, and the ways to write down what was done. */
 import type { Plan } from '../../src/recovery/plan-types.ts'
-import { fromTo } from '../words/dates.ts'
 import { toDoOf } from '../words/lines.ts'
 import { ACTION_WORDS, isQuiet } from '../words/rules.ts'
+import { FromTo } from './date.tsx'
 import type { Frame } from './layout.tsx'
 
 /** `said`: the page says it above already, after saving; only the ways are left to show. */
@@ -22,8 +22,8 @@ export const Advice = ({ frame, plan, path, said }: AdviceProps) => {
       <p>{plan.advice.why}</p>
       {isQuiet(plan) && plan.quiet !== null ? (
         <p>
-          Quiet time {fromTo(plan.quiet.from, plan.quiet.to, plan.asOf)}: a queen may be leaving her cell,
-          maturing or flying to mate. Look from outside only.
+          Quiet time <FromTo from={plan.quiet.from} to={plan.quiet.to} today={plan.asOf} />: look from outside
+          only.
         </p>
       ) : null}
       <Ways frame={frame} plan={plan} path={path} />

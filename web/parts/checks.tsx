@@ -1,7 +1,7 @@
 /** A colony's checks: what is asked now, what comes, what was answered; each with its window, reason and source. */
 import type { Check, Plan } from '../../src/recovery/plan-types.ts'
-import { windowWords } from '../words/dates.ts'
 import { coming, lidStaysOn, live, RULE_WORDS } from '../words/rules.ts'
+import { WindowOf } from './date.tsx'
 import { Mark } from './mark.tsx'
 
 export const Checks = ({ plan }: { plan: Plan }) => {
@@ -35,7 +35,9 @@ const CheckCard = ({ check, plan }: { check: Check; plan: Plan }) => (
       <Mark shape={check.status} />
       {lidStaysOn(check, plan) && check.status !== 'answered' ? <Mark shape="lid" /> : null}
     </p>
-    <p>{windowWords(check, plan.asOf)}</p>
+    <p>
+      <WindowOf check={check} today={plan.asOf} />
+    </p>
     <p class="soft">{check.why}</p>
     <p class="fine">{check.source}</p>
   </li>

@@ -1,6 +1,6 @@
 /** Whether a colony can move on, and what is still missing. */
 import type { Plan } from '../../src/recovery/plan-types.ts'
-import { dayWords, spanWords } from '../words/dates.ts'
+import { On, SpanOf } from './date.tsx'
 
 export const Ready = ({ plan }: { plan: Plan }) => {
   const { ready, unmet, expected } = plan.readiness
@@ -15,16 +15,25 @@ export const Ready = ({ plan }: { plan: Plan }) => {
               <li>
                 {u.what}
                 <span class="soft">
-                  {u.earliest === null
-                    ? ' (no date can be given yet)'
-                    : ` (${dayWords(u.earliest, plan.asOf)} at the earliest)`}
+                  {u.earliest === null ? (
+                    ' (no date can be given yet)'
+                  ) : (
+                    <>
+                      {' '}
+                      (<On day={u.earliest} today={plan.asOf} /> at the earliest)
+                    </>
+                  )}
                 </span>
               </li>
             ))}
           </ul>
         </>
       )}
-      {expected === null || ready ? null : <p>Move-out {spanWords(expected, plan.asOf)}.</p>}
+      {expected === null || ready ? null : (
+        <p>
+          Move-out <SpanOf span={expected} today={plan.asOf} />.
+        </p>
+      )}
       <p class="fine">
         Day 30 alone proves nothing: a colony that raised its own queen usually has capped worker brood only
         about day 32 to 34. A clean look is not a clearance either: about one in five colonies that carry

@@ -1,6 +1,7 @@
 /** What a colony's dates rest on: spans, and until when a sighting proves nothing. */
+import type { Span } from '../../src/days.ts'
 import type { Plan } from '../../src/recovery/plan-types.ts'
-import { dayWords, fromTo, spanWords } from '../words/dates.ts'
+import { FromTo, On, SpanOf } from './date.tsx'
 
 const HORIZON = { eggs: 'eggs prove', open: 'open brood proves', capped: 'capped brood proves' } as const
 
@@ -10,36 +11,46 @@ export const Spans = ({ plan }: { plan: Plan }) => {
     const until = horizon[k]
     return until !== null && until >= asOf
   })
-  const rows: [string, string | null][] = [
-    [
-      'Cells can still be started until',
-      spans.cellsPossibleUntil ? dayWords(spans.cellsPossibleUntil, asOf) : null,
-    ],
-    ['The queen leaves her cell', spans.emergence ? spanWords(spans.emergence, asOf) : null],
-    ['First egg', spans.firstEgg ? spanWords(spans.firstEgg, asOf) : null],
-    ['Capped worker brood as proof', spans.workerBroodProof ? spanWords(spans.workerBroodProof, asOf) : null],
-    ['Laying workers to be feared', spans.layingWorkerRisk ? spanWords(spans.layingWorkerRisk, asOf) : null],
-    [
-      'No capped brood (window for a mite treatment)',
-      spans.broodless ? fromTo(spans.broodless.from, spans.broodless.to, asOf) : null,
-    ],
+  const rows: [string, Span | undefined][] = [
+    ['The queen leaves her cell', spans.emergence],
+    ['First egg', spans.firstEgg],
+    ['Capped worker brood as proof', spans.workerBroodProof],
+    ['Laying workers to be feared', spans.layingWorkerRisk],
   ]
-  const shown = rows.filter((r): r is [string, string] => r[1] !== null)
-  if (shown.length === 0 && ambiguous.length === 0) return null
+  const shown = rows.flatMap(([label, span]) => (span === undefined ? [] : [{ label, span }]))
+  if (Object.keys(spans).length === 0 && ambiguous.length === 0) return null
   return (
     <section class="section">
       <h2>What the dates say</h2>
       <dl class="stacked">
-        {shown.map(([label, value]) => (
+        {spans.cellsPossibleUntil === undefined ? null : (
+          <>
+            <dt>Cells can still be started until</dt>
+            <dd>
+              <On day={spans.cellsPossibleUntil} today={asOf} />
+            </dd>
+          </>
+        )}
+        {shown.map(({ label, span }) => (
           <>
             <dt>{label}</dt>
-            <dd>{value}</dd>
+            <dd>
+              <SpanOf span={span} today={asOf} />
+            </dd>
           </>
         ))}
+        {spans.broodless === undefined ? null : (
+          <>
+            <dt>No capped brood (window for a mite treatment)</dt>
+            <dd>
+              <FromTo from={spans.broodless.from} to={spans.broodless.to} today={asOf} />
+            </dd>
+          </>
+        )}
         {ambiguous.map((k) => (
           <>
             <dt>
-              Until {dayWords(horizon[k] ?? asOf, asOf)}, {HORIZON[k]} nothing new
+              Until <On day={horizon[k] ?? asOf} today={asOf} />, {HORIZON[k]} nothing new
             </dt>
             <dd class="small">
               Other brood may explain it: what came along, or was given. On comb drawn since the intake it

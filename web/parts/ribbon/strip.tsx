@@ -128,21 +128,31 @@ const Quiet = (p: { ribbon: Ribbon; s: Scale; top: number; height: number; lette
   const to = quiet.to > p.ribbon.to ? p.ribbon.to : quiet.to
   if (from > to) return null
   const box = { x: pct(p.s.at(from)), width: pct(width(p.s, from, to)), y: p.top, height: p.height }
+  const word = p.letters ? wordAt(p.s.at(from), p.s.at(to), p.s.at(p.ribbon.today)) : null
   return (
     <>
       <rect class="rb-quiet" {...box} />
-      {p.letters && width(p.s, from, to) > 14 ? (
-        <text
-          class="rb-quiet-word"
-          x={pct(p.s.at(from) + width(p.s, from, to) / 2)}
-          y={p.top + p.height - 5}
-          text-anchor="middle"
-        >
+      {word === null ? null : (
+        <text class="rb-quiet-word" x={pct(word)} y={p.top + p.height - 5} text-anchor="middle">
           lid on
         </text>
-      ) : null}
+      )}
     </>
   )
+}
+
+/** Room for the words "lid on" on a phone, in per cent; "today" has its own to the right of its line. */
+const ROOM = 13
+const TODAY_ROOM = 15
+
+/** The middle of the wider part of the quiet time that the word "today" leaves free; null when there is no room. */
+function wordAt(from: number, to: number, today: number): number | null {
+  const parts = [
+    { from, to: Math.min(to, today) },
+    { from: Math.max(from, today + TODAY_ROOM), to },
+  ]
+  const wider = parts.reduce((a, b) => (b.to - b.from > a.to - a.from ? b : a))
+  return wider.to - wider.from < ROOM ? null : (wider.from + wider.to) / 2
 }
 
 const Axis = ({ ribbon, s, height }: { ribbon: Ribbon; s: Scale; height: number }) => {
