@@ -9,6 +9,7 @@ import { Ready } from '../parts/readiness.tsx'
 import { ribbonOf } from '../parts/ribbon/model.ts'
 import { RibbonDefs, RibbonStrip } from '../parts/ribbon/strip.tsx'
 import { Saved } from '../parts/saved.tsx'
+import { SharedDays } from '../parts/shared-days.tsx'
 import { Spans } from '../parts/spans.tsx'
 import { labelIn, removalTypes } from '../words/choices.ts'
 import { dayWords } from '../words/dates.ts'
@@ -44,6 +45,7 @@ export const ColonyPage = (p: ColonyProps) => {
           {dayWords(s.intakeOn, frame.today)}
         </p>
       </header>
+      <SharedDays history={p.history} today={frame.today} />
       {plan.surprises.map((text) => (
         <div class="notice notice-late">
           <h2>This does not fit</h2>

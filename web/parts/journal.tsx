@@ -29,6 +29,7 @@ const mayCorrect = ({ entry, recordedBy }: JournalLine, frame: Frame): boolean =
 
 const Line = ({ line, frame }: { line: JournalLine; frame: Frame }) => {
   const { entry: e, superseded } = line
+  const unsent = frame.phone?.unsent.includes(e.id) ?? false
   const words = entryWords(e, frame.units, frame.today, frame.may('see-private'))
   const text = (
     <>
@@ -49,6 +50,11 @@ const Line = ({ line, frame }: { line: JournalLine; frame: Frame }) => {
       <div class="entry-said">
         <p>{superseded === null ? text : <del>{text}</del>}</p>
         {e.replaces === undefined || e.kind === 'withdrawal' ? null : <p class="fine">a correction</p>}
+        {unsent ? (
+          <p class="small">
+            <a href={`/outbox#o-${e.id}`}>Waits on this phone to be sent</a>
+          </p>
+        ) : null}
         {superseded === null ? null : (
           <p class="small">
             {superseded.withdrawn ? 'Taken back' : 'Corrected'} by {superseded.by}, {superseded.on}
@@ -56,7 +62,7 @@ const Line = ({ line, frame }: { line: JournalLine; frame: Frame }) => {
           </p>
         )}
       </div>
-      {superseded !== null || e.kind === 'withdrawal' || !mayCorrect(line, frame) ? null : (
+      {superseded !== null || e.kind === 'withdrawal' || unsent || !mayCorrect(line, frame) ? null : (
         <p class="entry-ways">
           <a href={`/entry/${e.id}/correct`}>
             Correct

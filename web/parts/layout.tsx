@@ -5,6 +5,7 @@ import type { Action, Role } from '../../src/people/permissions.ts'
 import type { PhoneState } from '../phone/state.ts'
 import type { Units } from '../words/units.ts'
 import { WAYS, type Way } from './nav.ts'
+import { PhoneLine } from './phone-line.tsx'
 
 /** What every page knows of the request it answers. */
 export interface Frame {
@@ -74,6 +75,7 @@ export const Layout = ({ frame, title, scripts = [], ways = true, children }: La
             )}
           </div>
         </header>
+        <PhoneLine frame={frame} />
         <main id="main" tabindex={-1}>
           {children}
         </main>

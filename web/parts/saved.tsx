@@ -19,10 +19,12 @@ export const Saved = ({ line, plan, summary, frame }: SavedProps) => {
   const { entry: e } = line
   const words = entryWords(e, frame.units, frame.today)
   const open = summary.outcome === null
+  const unsent = frame.phone?.unsent.includes(e.id) ?? false
   return (
     <div class="notice notice-do saved" role="status">
       <p>
-        <b>In the book:</b> {words.title}, {dayWords(e.on, frame.today)}, signed {e.by}.
+        <b>{unsent ? 'Kept on this phone, not sent yet:' : 'In the book:'}</b> {words.title},{' '}
+        {dayWords(e.on, frame.today)}, signed {e.by}.
       </p>
       {open ? <PlanNow plan={plan} first={e.kind === 'intake'} /> : <p>{summary.tag} is off the round.</p>}
       <div class="buttons">
@@ -35,7 +37,7 @@ export const Saved = ({ line, plan, summary, frame }: SavedProps) => {
           </a>
         ) : null}
         {line.superseded === null && e.kind !== 'withdrawal' ? (
-          <a class="button button-plain" href={`/entry/${e.id}/correct`}>
+          <a class="button button-plain" href={unsent ? `/outbox#o-${e.id}` : `/entry/${e.id}/correct`}>
             Correct it
           </a>
         ) : null}

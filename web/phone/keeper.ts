@@ -101,6 +101,7 @@ export function keeperOf(parts: KeeperParts): Keeper {
       birth,
       waiting: waiting.length - refused,
       refused,
+      unsent: waiting.map((w) => w.id),
       lastKept: waiting.at(-1)?.keptAt ?? null,
       signIn,
       newsAt: head?.newsAt ?? '',

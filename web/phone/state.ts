@@ -6,6 +6,8 @@ export interface PhoneState {
   waiting: number
   /** Entries the server would not have; they are counted apart. */
   refused: number
+  /** Ids of all of these. */
+  unsent: string[]
   /** When the last of these was kept. UTC, ISO; null when there is none. */
   lastKept: string | null
   /** The session has ended: nothing is sent before somebody signs in. */

@@ -1,0 +1,30 @@
+/** On pages that the phone made itself: what waits to be sent, and of when the page is. */
+import { waitingWords } from '../phone/state.ts'
+import { instantWords } from '../words/instants.ts'
+import type { Frame } from './layout.tsx'
+
+export const PhoneLine = ({ frame }: { frame: Frame }) => {
+  const { phone } = frame
+  if (phone === undefined) return null
+  const waiting = waitingWords(phone)
+  return (
+    <aside class="phone-line" aria-label="This phone" id="phone-line" data-news={phone.newsAt}>
+      {waiting === null ? null : (
+        <a
+          class={phone.refused > 0 ? 'phone-waiting phone-refused' : 'phone-waiting'}
+          href="/outbox"
+          id="phone-waiting"
+        >
+          {waiting}
+        </a>
+      )}
+      <span class="phone-when" id="phone-when">
+        {phone.signIn ? (
+          <a href={`/sign-in?to=${encodeURIComponent(frame.path)}`}>Sign in to send</a>
+        ) : phone.fetchedAt === null ? null : (
+          `${phone.reached ? 'From this phone' : 'No signal'}, as of ${instantWords(phone.fetchedAt, frame.zone, frame.today)}`
+        )}
+      </span>
+    </aside>
+  )
+}
