@@ -1,0 +1,116 @@
+/** Every page of the invented yard, on a phone and on a laptop, light and dark: what must hold on all of them. */
+import type { Page } from 'playwright-core'
+import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import { PHASES } from '../../src/recovery/plan-types.ts'
+import { WAYS } from '../../web/parts/nav.ts'
+import { DEVICES, type Device, launch, type Watched, watchedPage } from '../support/browser.ts'
+import { bytesFor, layoutShift, sidewaysScroll, smallTargets, violations } from '../support/page-checks.ts'
+import { press } from '../support/person.ts'
+import { startYard } from '../support/yard.ts'
+
+const DAY = '2026-06-10'
+/** A page with all it loads, over the wire. */
+const MOST_BYTES = 60 * 1024
+/** CSS pixels: a finger in a glove. */
+const LEAST_TARGET = 48
+
+const yard = await startYard({ day: DAY, demo: true })
+const browser = await launch()
+afterAll(async () => {
+  await browser.close()
+  await yard.stop()
+})
+
+/** What a page is called here, and where it is. */
+type Address = [name: string, path: string]
+
+/** One colony in each phase. */
+const inEachPhase = PHASES.map((phase): Address => {
+  const found = yard.store.colonies().find((c) => c.phase === phase)
+  if (found === undefined) throw new Error(`no colony is ${phase}`)
+  return [`a colony that is ${phase}`, `/colony/${found.closedOn === null ? found.tag : found.id}`]
+})
+
+/** The forms of a colony. */
+const forms = ['visit', 'visit?lid=on', 'outcome', 'move', 'note'].map(
+  (form): Address => [form, `/colony/M-10/${form}`],
+)
+
+/** Correcting an entry of each kind, and taking one back. */
+const corrections = ((): Address[] => {
+  const entries = [...yard.store.journal()].map((r) => r.entry)
+  const kinds = new Map(entries.filter((e) => e.kind !== 'withdrawal').map((e) => [e.kind, e.id]))
+  return [
+    ...[...kinds].map(([kind, id]): Address => [`a correction of ${kind}`, `/entry/${id}/correct`]),
+    ['a withdrawal', `/entry/${kinds.get('note')}/withdraw`],
+  ]
+})()
+
+const PAGES: Address[] = [
+  ...WAYS.map((way): Address => [way.label, way.href]),
+  ['the yard, all of it', '/yard?show=all&sort=next'],
+  ['the yard, nothing found', '/yard?find=nothing-like-this'],
+  ...inEachPhase,
+  ...forms,
+  ...corrections,
+]
+
+/** What is wrong with the page that is open. */
+async function wrongWith(page: Page, device: Device): Promise<string[]> {
+  const wrong = await violations(page)
+  const shift = await layoutShift(page)
+  if (shift > 0) wrong.push(`shifted by ${shift}`)
+  const wide = await sidewaysScroll(page)
+  if (wide > 0) wrong.push(`${wide} px wider than the screen`)
+  if (device.touch) wrong.push(...(await smallTargets(page, LEAST_TARGET)).map((t) => `small target: ${t}`))
+  return wrong
+}
+
+describe.each(DEVICES)('on a $name', (device) => {
+  let light: Watched
+  let dark: Watched
+  beforeAll(async () => {
+    light = await watchedPage(browser, yard.url, device)
+    dark = await watchedPage(browser, yard.url, device, { dark: true })
+  })
+  afterAll(async () => {
+    await light.context.close()
+    await dark.context.close()
+    expect(yard.errors).toEqual([])
+  })
+
+  it.each(PAGES)(
+    '%s is readable by all, fits, keeps still, is light, and asks nobody else',
+    async (address) => {
+      const { page, noticed } = light
+      noticed.length = 0
+      expect(await bytesFor(page, address)).toBeLessThanOrEqual(MOST_BYTES)
+      expect(await wrongWith(page, device)).toEqual([])
+      expect(noticed).toEqual([])
+    },
+  )
+
+  it.each(['/', '/yard', '/intake', '/colony/M-22', '/colony/M-10/visit', '/colony/M-16'])(
+    '%s keeps its contrast in the dark',
+    async (address) => {
+      await dark.page.goto(address)
+      expect(await violations(dark.page)).toEqual([])
+    },
+  )
+
+  it('a refused form says what is wrong so that everybody hears it', async () => {
+    const { page } = light
+    await page.goto('/intake')
+    await press(page, 'Save and make the plan')
+    await page.getByRole('alert').waitFor()
+    expect(await wrongWith(page, device)).toEqual([])
+  })
+
+  it('an unknown colony leads to those with tags like it', async () => {
+    const { page } = light
+    const answer = await page.goto('/colony/M-011')
+    expect(answer?.status()).toBe(404)
+    expect(await page.getByRole('link', { name: 'M-01', exact: true }).count()).toBeGreaterThan(0)
+    expect(await wrongWith(page, device)).toEqual([])
+  })
+})
