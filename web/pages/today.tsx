@@ -84,17 +84,13 @@ const Line = ({ line, frame }: { line: TodayLine; frame: Frame }) => {
           <strong>{toDo.title}</strong> {toDo.question}
         </p>
         <p class="line-marks">
-          {toDo.check === null ? (
-            <Mark shape="due">today</Mark>
-          ) : (
-            <>
-              <Mark shape={toDo.check.status} />
-              <span class="small">
-                <WindowOf check={toDo.check} today={frame.today} />
-              </span>
-            </>
-          )}
+          {toDo.check === null ? <Mark shape="due">today</Mark> : <Mark shape={toDo.check.status} />}
           {toDo.lidOn ? <Mark shape="lid" /> : null}
+          {toDo.check === null ? null : (
+            <span class="small">
+              <WindowOf check={toDo.check} today={frame.today} />
+            </span>
+          )}
         </p>
         {line.missed === null ? null : <p class="line-missed">{line.missed}</p>}
         <p class="line-why">{toDo.why}</p>

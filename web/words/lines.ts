@@ -16,6 +16,8 @@ const DOES: Partial<Record<Action, Check['rule'][]>> = {
   'move-out': ['move-out'],
 }
 
+const RUNGS: Check['rule'][] = ['egg-frame', 'buy-queen', 'unite-or-boost', 'laying-workers']
+
 export interface ToDo {
   action: Action
   /** What to do, in a few words. */
@@ -47,7 +49,8 @@ export function toDoOf(plan: Plan): ToDo | null {
     question: looks && check !== null ? RULE_WORDS[check.rule].question : null,
     why,
     check,
-    also: checks.filter((c) => c !== check),
+    // One rung of the ladder at a time: what else could be done about the queen waits for this one.
+    also: checks.filter((c) => c !== check && !(RUNGS.includes(c.rule) && DOES[action] !== undefined)),
     lidOn,
     late: checks.some((c) => c.status === 'overdue'),
   }
