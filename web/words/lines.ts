@@ -34,6 +34,12 @@ export interface ToDo {
   late: boolean
 }
 
+/** The reason alone: the question it opens with stands on the line already. */
+function withoutQuestion(why: string): string {
+  const rest = why.replace(/^[^.?]*\?\s+/, '')
+  return rest === '' ? why : rest
+}
+
 /** What the plan asks for on its day, put for one line of the round. Null when the colony can wait. */
 export function toDoOf(plan: Plan): ToDo | null {
   const { action, why } = plan.advice
@@ -47,7 +53,7 @@ export function toDoOf(plan: Plan): ToDo | null {
     action,
     title: looks && check !== null ? RULE_WORDS[check.rule].name : ACTION_WORDS[action],
     question: looks && check !== null ? RULE_WORDS[check.rule].question : null,
-    why,
+    why: looks && check !== null ? withoutQuestion(why) : why,
     check,
     // One rung of the ladder at a time: what else could be done about the queen waits for this one.
     also: checks.filter((c) => c !== check && !(RUNGS.includes(c.rule) && DOES[action] !== undefined)),
