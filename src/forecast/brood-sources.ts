@@ -1,5 +1,5 @@
 /** Bees still to emerge from brood that came along or was given, day by day. */
-import { BROOD_SURVIVAL } from '../biology/development.ts'
+import { BROOD_SURVIVAL, WORKER } from '../biology/development.ts'
 import { BEES_PER_FRAME, CELLS_PER_FRAME_SIDE } from '../biology/strength.ts'
 import { daysBetween } from '../days.ts'
 import type { History } from '../journal/history.ts'
@@ -58,4 +58,16 @@ export function emergingByDay(history: History, rates: Rates, days: number): Flo
     if (e.what === 'bees' && on >= 0 && on <= days) out[on] = (out[on] ?? 0) + frames * BEES_PER_FRAME
   }
   return out
+}
+
+/** Last day, counted from the intake, on which open brood that came along or was given is in the box; -1 when there is none. */
+export function openBroodUntil(history: History): number {
+  const { intake, removedOn } = history
+  const removal = daysBetween(intake.on, removedOn)
+  const { eggs = 0, open = 0 } = intake.brood ?? {}
+  let until = eggs > 0 ? removal + WORKER.cap : open > 0 ? removal + WORKER.cap - WORKER.hatch : -1
+  for (const e of history.entries)
+    if (e.kind === 'given' && (e.what === 'egg-frame' || e.what === 'open-brood'))
+      until = Math.max(until, daysBetween(intake.on, e.on) + WORKER.cap)
+  return until
 }

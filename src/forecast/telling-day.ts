@@ -105,14 +105,18 @@ export function tellingDays(story: Story, ahead = 14): TellingDay[] {
   })
 }
 
-/** The day on which a look is worth most; the sooner of two that are within a twentieth of each other. */
-export function mostTelling(days: readonly TellingDay[]): TellingDay | null {
-  const most = days.reduce((m, d) => Math.max(m, d.net), Number.NEGATIVE_INFINITY)
-  return days.find((d) => d.net >= most - 0.05 * Math.abs(most)) ?? null
+/** People plan a week ahead; beyond it the doubt that time alone brings would always win. */
+const PLANNED_AHEAD = 7
+
+/** The day of the coming week on which a look is worth most; the sooner of two within a twentieth of each other. */
+export function mostTelling(days: readonly TellingDay[], ahead = PLANNED_AHEAD): TellingDay | null {
+  const week = days.slice(0, ahead + 1)
+  const most = week.reduce((m, d) => Math.max(m, d.net), Number.NEGATIVE_INFINITY)
+  return week.find((d) => d.net >= most - 0.05 * Math.abs(most)) ?? null
 }
 
-/** Less than this is not worth a visit. Judgement: a tenth of a bit. */
-export const HARDLY_TELLING = 0.1
+/** Less than this is not worth a visit for the queen's sake. Judgement: a fifth of a bit. */
+export const HARDLY_TELLING = 0.2
 
 const shortDay = (day: Day): string => inWords(day).slice(0, 3)
 
@@ -122,17 +126,16 @@ const shortDay = (day: Day): string => inWords(day).slice(0, 3)
 export function tellingSentence(days: readonly TellingDay[], other = days[0]): string {
   const best = mostTelling(days)
   if (best === null || best.net < HARDLY_TELLING)
-    return best !== null && best.bits - best.net > HARDLY_TELLING
-      ? 'A look would tell something but may cost a virgin: leave the lid on.'
-      : 'A look in the coming days would tell little that is not known.'
+    return best !== null && best.bits >= HARDLY_TELLING
+      ? 'A look this week may cost a virgin more than it tells: leave the lid on.'
+      : 'A look this week would tell little that is not known.'
   const when = inWords(best.day)
   if (other === undefined || other.day === best.day) return `A look on ${when} tells most.`
-  if (other.net < HARDLY_TELLING)
-    return `A look on ${when} tells most; ${shortDay(other.day)} tells next to nothing.`
+  if (other.net < HARDLY_TELLING) return `A look on ${when} tells most; ${shortDay(other.day)} tells little.`
   const ratio = best.net / other.net
   if (ratio < 1.15) return `A look on ${when} tells most, though hardly more than ${shortDay(other.day)}.`
-  const same = inWords(other.day).slice(0, 3) === when.slice(0, 3)
-  return `A look on ${when} tells most: ${times(ratio)} what ${same ? inWords(other.day) : shortDay(other.day)} does.`
+  const name = shortDay(other.day) === shortDay(best.day) ? inWords(other.day) : shortDay(other.day)
+  return `A look on ${when} tells most: ${times(ratio)} what ${name} does.`
 }
 
 /** Colonies by what a look today is worth, most first: for when time is short. Ties keep their order. */
