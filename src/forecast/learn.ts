@@ -12,7 +12,7 @@ import { hindsight } from './story/back.ts'
 import { TALLY } from './story/night.ts'
 import { aliveChance } from './story/start.ts'
 import { Q, STATE } from './story/state.ts'
-import { modelOf } from './story/walk.ts'
+import { listModelOf } from './story/walk.ts'
 
 /** Rates that closed colonies can teach, with the two tallies that teach them (alive: read off the first day). */
 const LEARNED = {
@@ -76,7 +76,7 @@ const teaches = (h: History): boolean =>
   h.outcome !== null && h.entries.some((e) => e.kind === 'inspection' && e.opened)
 
 function readColonies(closed: readonly History[], rates: Rates): Counts {
-  const model = modelOf(rates)
+  const model = listModelOf(rates)
   const counts: Counts = new Map()
   const add = (name: RateName, so: number, not: number): void => {
     const known = counts.get(name) ?? { so: 0, not: 0 }
@@ -120,7 +120,7 @@ function learnedFrom(counts: Counts): LearnedRate[] {
   })
 }
 
-/** The rates of a yard, from its histories; open colonies are left out. About 3 ms a colony and round. */
+/** The rates of a yard, from its histories; open colonies are left out. About 2 ms a colony and round. */
 export function learnRates(histories: readonly History[], rounds = 2): Learned {
   const closed = histories.filter(teaches)
   let rates = DEFAULT_RATES

@@ -1,6 +1,7 @@
 /** Calibration on simulated yards, and what is left of it when the true rates are others than the believed ones. */
 import { describe, expect, it } from 'vitest'
 import { DEFAULT_RATES, ratesWith } from '../../src/forecast/rates.ts'
+import { listModelOf } from '../../src/forecast/story/walk.ts'
 import { type Calibration, calibrate } from './calibration.ts'
 
 const worst = (c: Calibration): number =>
@@ -26,8 +27,8 @@ describe('odds on simulated yards', () => {
   }
   for (const [name, truth] of Object.entries(OTHER_YARDS))
     it(`still useful where ${name}: within 0.15 in every bin, Brier at most a fifth above the best possible`, () => {
-      const believed = calibrate(160, 23, truth, DEFAULT_RATES)
-      const knowing = calibrate(160, 23, truth, truth)
+      const believed = calibrate(160, 23, truth, DEFAULT_RATES, listModelOf)
+      const knowing = calibrate(160, 23, truth, truth, listModelOf)
       expect(worst(believed)).toBeLessThan(0.15)
       expect(believed.brier).toBeLessThan(1.2 * knowing.brier)
     }, 60_000)

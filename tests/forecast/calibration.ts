@@ -54,9 +54,15 @@ const EVERY = 4
  * Simulates colonies whose true rates are `truth` and asks a model of `believed` rates for the odds every fourth day, each
  * time knowing only what had been seen by then.
  */
-export function calibrate(colonies: number, seed: number, truth: Rates, believed: Rates): Calibration {
+export function calibrate(
+  colonies: number,
+  seed: number,
+  truth: Rates,
+  believed: Rates,
+  makeModel: (rates: Rates) => Model = modelOf,
+): Calibration {
   const random: Random = seeded(seed)
-  const model: Model = modelOf(believed)
+  const model = makeModel(believed)
   const pairs: Pair[] = []
   const counts = KINDS.map(() => 0)
   let [squares, right, forecasts] = [0, 0, 0]
