@@ -11,7 +11,7 @@ import type { ColonySummary } from '../store/index.ts'
 import type { Env, Here, PageDeps } from './deps.ts'
 import { colonyIn, unknownColony } from './errors.tsx'
 import { idIn, signedIn, typedIn, withIds } from './form.ts'
-import { colonyPath, page, toColony } from './respond.tsx'
+import { colonyPath, formPage, toColony } from './respond.tsx'
 import { submit } from './submit.ts'
 
 interface EntryForm {
@@ -26,10 +26,10 @@ interface EntryForm {
 export function entryForm(deps: PageDeps, { kind, name, blank, view }: EntryForm): Hono<Env> {
   const app = new Hono<Env>()
   const show = (c: Here, summary: ColonySummary, form: FormState) =>
-    page(
+    formPage(
       c,
       view({ frame: c.var.frame, form, summary, path: colonyPath(summary) }),
-      form.problems.length === 0 ? 200 : 422,
+      form.problems.length > 0,
     )
 
   app.get(`/colony/:tag/${name}`, (c) => {

@@ -11,6 +11,15 @@ export function page(c: Here, body: Child, status: ContentfulStatusCode = 200): 
   return c.html(html`<!doctype html>${body as never}`, status)
 }
 
+/**
+ * A form that writes an entry, with what is wrong beside its fields where it was refused. Asked for anew each time, but
+ * Back shows the very form that was sent, with its hidden ids: saving it again is the same entry, not a second one.
+ */
+export function formPage(c: Here, body: Child, refused: boolean): Response | Promise<Response> {
+  c.header('Cache-Control', 'private, no-cache')
+  return c.html(html`<!doctype html>${body as never}`, refused ? 422 : 200)
+}
+
 /** Where a colony's page is: by tag while it has the tag in the yard, by id after it left. */
 export const colonyPath = (c: Pick<ColonySummary, 'id' | 'tag' | 'closedOn'>): string =>
   `/colony/${encodeURIComponent(c.closedOn === null ? c.tag : c.id)}`

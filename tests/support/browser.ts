@@ -23,8 +23,16 @@ const ARGS = [
   '--disable-sync',
 ]
 
-export const launch = (): Promise<Browser> =>
-  chromium.launch({ executablePath: ensureChromium(thisMachine()), args: ARGS })
+/**
+ * Starts the browser. `keepsPages`: the page one came from is kept whole, as people's browsers do; Playwright switches
+ * that off, because a page that comes back so is not loaded again.
+ */
+export const launch = (options: { keepsPages?: boolean } = {}): Promise<Browser> =>
+  chromium.launch({
+    executablePath: ensureChromium(thisMachine()),
+    args: ARGS,
+    ...(options.keepsPages ? { ignoreDefaultArgs: ['--disable-back-forward-cache'] } : {}),
+  })
 
 /** A page and what was noticed on it: failed scripts, answers of 500, requests to anywhere but the yard. */
 export interface Watched {

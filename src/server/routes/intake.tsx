@@ -7,7 +7,7 @@ import { IntakePage } from '../../../web/pages/intake.tsx'
 import type { Book } from '../../store/index.ts'
 import type { Env, Here, PageDeps } from '../deps.ts'
 import { idIn, signedIn, typedIn, withIds } from '../form.ts'
-import { page, toColony } from '../respond.tsx'
+import { formPage, toColony } from '../respond.tsx'
 import { submit } from '../submit.ts'
 
 /** Logging an intake. */
@@ -15,7 +15,7 @@ export function intake(deps: PageDeps): Hono<Env> {
   const { store } = deps
   const app = new Hono<Env>()
   const show = (c: Here, typed: Typed, problems: FieldProblem[] = []) =>
-    page(
+    formPage(
       c,
       <IntakePage
         frame={c.var.frame}
@@ -23,7 +23,7 @@ export function intake(deps: PageDeps): Hono<Env> {
         yards={store.yards().map((y) => y.yard)}
         types={ownTypes(store)}
       />,
-      problems.length === 0 ? 200 : 422,
+      problems.length > 0,
     )
 
   app.get('/intake', (c) => show(c, blank(store, c.var.frame.today)))

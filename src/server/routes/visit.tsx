@@ -9,7 +9,7 @@ import { timeIn } from '../../round/time-of-day.ts'
 import type { Env, Here, PageDeps } from '../deps.ts'
 import { colonyIn, unknownColony } from '../errors.tsx'
 import { idIn, signedIn, typedIn, withIds } from '../form.ts'
-import { colonyPath, page } from '../respond.tsx'
+import { colonyPath, formPage } from '../respond.tsx'
 import { submit } from '../submit.ts'
 import { onward, thenOf } from '../then.ts'
 
@@ -19,7 +19,7 @@ export function visit(deps: PageDeps): Hono<Env> {
   const app = new Hono<Env>()
   type Colony = NonNullable<ReturnType<typeof colonyIn>>
   const show = (c: Here, colony: Colony, typed: Typed, problems: FieldProblem[] = []) =>
-    page(
+    formPage(
       c,
       <VisitPage
         frame={c.var.frame}
@@ -33,7 +33,7 @@ export function visit(deps: PageDeps): Hono<Env> {
           .filter((s) => s.phase === 'queenright' && s.id !== colony.summary.id)
           .map((s) => s.tag)}
       />,
-      problems.length === 0 ? 200 : 422,
+      problems.length > 0,
     )
 
   app.get('/colony/:tag/visit', (c) => {
