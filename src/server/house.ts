@@ -1,11 +1,14 @@
 /** One database file and everything that is kept in it, put together: the journal, the people, the backups. */
 import { dayIn } from '../days.ts'
 import { type Cost, type Limits, type People, peopleOn } from '../people/index.ts'
+import type { Connection } from '../store/connection.ts'
 import { DamagedError, openConnection, type Store, StoreError, storeOn } from '../store/index.ts'
 import { type Safekeeping, safekeepingOf } from '../store/safekeeping.ts'
 import { assertNotLost, assertSound, wayOut } from '../store/sound.ts'
 
 export interface House {
+  /** For rooms that keep tables of their own in the file. */
+  connection: Connection
   store: Store
   people: People
   /** Null for a database in memory. */
@@ -37,6 +40,7 @@ export function openHouse(file: string, options: HouseOptions = {}): House {
   })
   const dayOf = (instant: Date): string => dayIn(store.settings.get('timeZone') ?? machineZone(), instant)
   return {
+    connection,
     store,
     people,
     safekeeping: connection.raw.memory ? null : safekeepingOf(connection, { clock, dayOf, report }),

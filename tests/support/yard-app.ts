@@ -65,9 +65,9 @@ export function testYard(options: TestYardOptions = {}): TestYard {
     ...options.deps,
   }
   const app = createApp(deps)
-  const sessions = new Map<Role, string>()
-  const session = async (role: Role): Promise<string> => {
-    const known = sessions.get(role) ?? (await signInAs(house.people, { name: NAMES[role], role }))
+  const sessions = new Map<Role, Promise<string>>()
+  const session = (role: Role): Promise<string> => {
+    const known = sessions.get(role) ?? signInAs(house.people, { name: NAMES[role], role })
     sessions.set(role, known)
     return known
   }
