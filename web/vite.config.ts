@@ -5,6 +5,7 @@ const here = (path: string): string => new URL(path, import.meta.url).pathname
 
 /** What runs in the browser or styles it, one bundle each, by its path here. A new island is one line. */
 const INPUT = {
+  print: here('islands/print.ts'),
   record: here('islands/record.ts'),
   styles: here('styles/index.css'),
 }

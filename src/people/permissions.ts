@@ -62,6 +62,9 @@ export const ACTION_OF_KIND: Record<EntryKind, Action> = {
 export const PLACES: readonly { path: string; action: Action }[] = [
   { path: '/', action: 'see-colonies' },
   { path: '/round/*', action: 'see-colonies' },
+  { path: '/paper', action: 'see-colonies' },
+  { path: '/labels', action: 'see-colonies' },
+  { path: '/sheet-entry', action: 'record-visit' },
   { path: '/yard', action: 'see-colonies' },
   { path: '/intake', action: 'log-intake' },
   { path: '/colony/:tag/outcome', action: 'record-outcome' },

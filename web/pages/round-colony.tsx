@@ -6,7 +6,7 @@ import { Mark } from '../parts/mark.tsx'
 import { RoundProgress } from '../parts/round-progress.tsx'
 import { windowWords } from '../words/dates.ts'
 import { entryWords } from '../words/entries.ts'
-import { lidCautions } from '../words/lid-cautions.ts'
+import { lidCautions, warmthCaution } from '../words/lid-cautions.ts'
 import { headline, leftWords, type ToDo, toDoOf } from '../words/lines.ts'
 import { proves } from '../words/proof.ts'
 import { costWords, missedWords } from '../words/round.ts'
@@ -141,8 +141,11 @@ const Recorded = ({ stop, frame }: RoundColonyProps) => {
 const lower = (s: string): string => s.charAt(0).toLowerCase() + s.slice(1)
 
 const Cautions = ({ stop, frame }: RoundColonyProps) => {
+  const { plan, history } = stop.box
   const said =
-    stop.box.history.outcome === null ? lidCautions(stop.box.plan, stop.box.history, frame.units) : []
+    history.outcome === null
+      ? [...lidCautions(plan, history), warmthCaution(plan, frame.units) ?? []].flat()
+      : []
   return said.length === 0 ? null : (
     <ul class="lid-cautions">
       {said.map((text) => (

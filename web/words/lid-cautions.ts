@@ -15,11 +15,9 @@ function temperLast(history: History): number | null {
 }
 
 /** Short sentences, the gravest first. Empty when nothing particular applies. */
-export function lidCautions(plan: Plan, history: History, units: Units): string[] {
+export function lidCautions(plan: Plan, history: History): string[] {
   const { action } = plan.advice
-  const opens = action !== 'outside-look' && action !== 'leave-alone' && action !== 'none'
   const temper = temperLast(history)
-  const warm = temperature(21, units)
   const said: [boolean, string][] = [
     [
       action === 'call-inspector',
@@ -46,7 +44,16 @@ export function lidCautions(plan: Plan, history: History, units: Units): string[
       action === 'unite',
       'Look for brood disease in both first. Laying workers kill a queen: unite only with a strong queenright colony.',
     ],
-    [opens && !isQuiet(plan), `Full look from ${warm} on; a short one from ${temperature(16, units)}.`],
   ]
   return said.flatMap(([applies, text]) => (applies ? [text] : []))
+}
+
+/** How warm it must be to open the box; null when it stays closed (common practice: 21 °C for a full look, 16 °C for a short one). */
+export function warmthCaution(plan: Plan, units: Units): string | null {
+  const { action } = plan.advice
+  const opens =
+    action !== 'outside-look' && action !== 'leave-alone' && action !== 'none' && action !== 'call-inspector'
+  return opens && !isQuiet(plan)
+    ? `Full look from ${temperature(21, units)} on; a short one from ${temperature(16, units)}.`
+    : null
 }

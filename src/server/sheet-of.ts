@@ -1,0 +1,43 @@
+/** The boxes of a round sheet: those that ask something on its day, as they were known in the morning of it. */
+import { addDays, type Day } from '../days.ts'
+import { planOf } from '../recovery/plan.ts'
+import { asks, type Box, beforeThe } from '../round/box.ts'
+import { standOrder } from '../round/stand-order.ts'
+import type { Book } from '../store/index.ts'
+import { boxOf } from './round-of.ts'
+
+/** Sheets are typed in within days, and printed at most a fortnight ahead (judgement). */
+const TYPED_WITHIN = 60
+export const PRINTED_AHEAD = 14
+
+export interface SheetAsked {
+  /** Null: every yard. */
+  yard: string | null
+  day: Day
+  /** Every box of the yard, not only those that ask something. */
+  all: boolean
+}
+
+/** In stand order, with plans as of the morning of that day; colonies that have left since are among them. */
+export function sheetOf(book: Book, { yard, day, all }: SheetAsked, today: Day): Box[] {
+  const protocol = book.protocol()
+  const since = day < today ? day : today
+  const left = book.happenings(since, today).filter((h) => h.kind === 'outcome')
+  const open = book.colonies({ open: true })
+  const ids = new Set([...open.map((s) => s.id), ...left.map((h) => h.colony)])
+  return [...ids]
+    .flatMap((id) => {
+      const box = boxOf(book, id)
+      const history = box === null ? null : beforeThe(day, box.history)
+      if (box === null || history === null || history.outcome !== null) return []
+      return [{ ...box, plan: planOf(history, day, protocol) }]
+    })
+    .filter((b) => (yard === null || b.yard === yard) && (all || asks(b.plan)))
+    .sort(standOrder)
+}
+
+/** The first and the last day a sheet can be of. */
+export const sheetDays = (today: Day): { from: Day; to: Day } => ({
+  from: addDays(today, -TYPED_WITHIN),
+  to: addDays(today, PRINTED_AHEAD),
+})

@@ -1,0 +1,107 @@
+/** The round sheet: which boxes, in which order, in pages; its ticks in the order of the visit's form. */
+import { v7 } from 'uuid'
+import { beforeAll, describe, expect, it } from 'vitest'
+import { SHEET } from '../../web/forms/sheet.ts'
+import { given, wordsOf, type Yard, yardOn } from './yard.ts'
+
+const TODAY = '2026-06-10'
+
+const intake = (colony: string, on: string, more: Record<string, unknown> = {}) => ({
+  id: v7(),
+  colony,
+  kind: 'intake',
+  on,
+  by: 'Maren',
+  removal: { type: 'wall', site: 'Quillpen Row 9' },
+  yard: 'North field',
+  stand: colony.replace(/\D+/, ''),
+  queen: 'unseen',
+  ...more,
+})
+
+let yard: Yard
+beforeAll(async () => {
+  yard = await yardOn(TODAY)
+  given(yard, [
+    ...['W-10', 'W-2', 'W-3', 'W-4'].map((tag) => intake(tag, '2026-06-05')),
+    intake('S-1', '2026-06-05', { yard: 'South bank' }),
+    intake('N-9', '2026-06-08'),
+    { id: v7(), colony: 'N-9', kind: 'inspection', on: '2026-06-09', by: 'Isolde', opened: false },
+  ])
+})
+
+const open = async (path: string): Promise<string> => {
+  const answer = await yard.get(path)
+  expect(answer.status).toBe(200)
+  return answer.text
+}
+const blocks = (html: string): string[] =>
+  [...html.matchAll(/class="block-tag">([^<]+)/g)].map((m) => m[1] ?? '')
+
+describe('the round sheet', () => {
+  it('has the boxes of the round in stand order, a yard on its own pages, pages counted', async () => {
+    const html = await open('/paper?day=2026-06-10')
+    expect(blocks(html)).toEqual(['W-2', 'W-3', 'W-4', 'W-10', 'S-1'])
+    const heads = [...html.matchAll(/<header class="paper-head">(.*?)<\/header>/g)].map((m) =>
+      wordsOf(m[1] ?? '').trim(),
+    )
+    expect(heads).toEqual([
+      'North field Wed 10 Jun 2026 walked by page 1 of 3',
+      'North field Wed 10 Jun 2026 walked by page 2 of 3',
+      'South bank Wed 10 Jun 2026 walked by page 3 of 3',
+    ])
+  })
+
+  it('of one yard, of all its boxes, of another day: plans as they will be that morning', async () => {
+    expect(blocks(await open('/paper?yard=South+bank'))).toEqual(['S-1'])
+    expect(blocks(await open('/paper?yard=North+field&all=1'))).toEqual(['W-2', 'W-3', 'W-4', 'N-9', 'W-10'])
+    const ahead = await open('/paper?yard=North+field&day=2026-06-13')
+    expect(blocks(ahead)).toContain('N-9')
+    expect(wordsOf(ahead)).toMatch(/W-2 .*late 1 day, since Fri 12 Jun/)
+  })
+
+  it.each(['2026-06-09', '2027-01-01', 'tomorrow', ''])('of the day %j is that of today', async (day) =>
+    expect(await open(`/paper?day=${day}`)).toContain('Wed 10 Jun 2026'),
+  )
+
+  it('is as large as asked, else as the yard’s units suggest', async () => {
+    expect(await open('/paper?size=a4')).toContain('class="paper paper-a4"')
+    expect(await open('/paper?size=letter')).toContain('class="paper paper-letter"')
+    expect(await open('/paper')).toContain('class="paper paper-letter"')
+  })
+
+  it('says what to look for, and holds nothing private', async () => {
+    const html = await open('/paper?all=1')
+    expect(wordsOf(html)).toContain('The telling visit: Eggs? Queen cells? Neither?')
+    expect(html).not.toContain('Quillpen')
+  })
+
+  it('says so when it would be empty', async () => {
+    const quiet = await yardOn(TODAY)
+    expect(wordsOf((await quiet.get('/paper')).text)).toContain('No box asks for anything on that day')
+  })
+
+  it('has its ticks in the order of the form of a visit', async () => {
+    const paper = await open('/paper?yard=South+bank')
+    const onPaper = [...paper.matchAll(/data-field="([^"]+)"/g)].map((m) => m[1] ?? '')
+    expect(onPaper).toEqual(SHEET.map((f) => f.name))
+    const form = await open('/colony/S-1/visit')
+    const inForm = [...new Set([...form.matchAll(/name="([^"]+)"/g)].map((m) => m[1] ?? ''))]
+    const shared = onPaper.filter((name) => name !== 'note' && !name.startsWith('missed.'))
+    expect(shared.filter((name) => !inForm.includes(name))).toEqual([])
+    expect(inForm.filter((name) => shared.includes(name))).toEqual(shared)
+  })
+
+  it('offers every answer that the form offers', async () => {
+    const form = await open('/colony/S-1/visit')
+    for (const field of SHEET.filter((f) => f.choices !== undefined && !f.name.startsWith('missed.'))) {
+      const offered = [...form.matchAll(/name="([^"]+)" value="([^"]+)"/g)].flatMap((m) =>
+        m[1] === field.name ? [m[2]] : [],
+      )
+      expect(
+        field.choices?.map((c) => c.value),
+        field.name,
+      ).toEqual(offered)
+    }
+  })
+})
