@@ -7,6 +7,9 @@ export default defineConfig({
     './src/people/schema.ts',
     './src/exchange/calendar-schema.ts',
     './src/store/removal-schema.ts',
+    './src/store/after-schema.ts',
+    './src/people/api-token-schema.ts',
+    './src/messages/schema.ts',
   ],
   out: './migrations',
 })
