@@ -50,3 +50,12 @@ export const words = (page: Page): Promise<string> => read(page.locator('main'))
 
 /** The page's headline. */
 export const headline = (page: Page): Promise<string> => read(page.getByRole('heading', { level: 1 }))
+
+/** Opens a fold, unless it stands open. */
+export async function unfold(page: Page, summary: string): Promise<void> {
+  const fold = page
+    .locator('details')
+    .filter({ has: page.locator('summary', { hasText: summary }) })
+    .first()
+  if ((await fold.getAttribute('open')) === null) await fold.locator('summary').first().click()
+}
