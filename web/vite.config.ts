@@ -1,11 +1,15 @@
+import { createHash } from 'node:crypto'
+import { readdirSync, readFileSync } from 'node:fs'
 import { brotliCompressSync, gzipSync } from 'node:zlib'
-import { defineConfig, type Plugin } from 'vite'
+import { build, defineConfig, type Plugin } from 'vite'
+import type { Built } from './phone/files.ts'
 
 const here = (path: string): string => new URL(path, import.meta.url).pathname
 
 /** What runs in the browser or styles it, one bundle each, by its path here. A new island is one line. */
 const INPUT = {
   print: here('islands/print.ts'),
+  phone: here('islands/phone.ts'),
   record: here('islands/record.ts'),
   styles: here('styles/index.css'),
 }
@@ -25,11 +29,58 @@ const compressed = (): Plugin => ({
   },
 })
 
+/** What a phone keeps to work without signal, by source name; icons and the manifest of the app besides. */
+const ROUND = ['styles/index.css', 'islands/phone.ts', 'islands/record.ts']
+
+type Chunks = Record<string, { file: string; imports?: string[] }>
+
+/** What the worker has to know of the other files. */
+function builtFrom(folder: string): Built {
+  const text = readFileSync(`${folder}/manifest.json`, 'utf8')
+  const chunks = JSON.parse(text) as Chunks
+  const withImports = (name: string): string[] => {
+    const chunk = chunks[name]
+    return chunk === undefined ? [] : [`/${chunk.file}`, ...(chunk.imports ?? []).flatMap(withImports)]
+  }
+  const icons = readdirSync(`${folder}/icons`).map((name) => `/icons/${name}`)
+  return {
+    version: createHash('sha256').update(text).digest('hex').slice(0, 12),
+    files: Object.fromEntries(Object.entries(chunks).map(([name, { file }]) => [name, `/${file}`])),
+    keep: [...new Set([...ROUND.flatMap(withImports), '/icon.svg', '/manifest.webmanifest', ...icons])],
+  }
+}
+
+/** Builds the service worker last, as one plain script: not every browser takes a module for a worker. */
+const serviceWorker = (): Plugin => ({
+  name: 'service-worker',
+  apply: 'build',
+  async closeBundle() {
+    const folder = here('../dist/web')
+    await build({
+      configFile: false,
+      root: here('.'),
+      publicDir: false,
+      logLevel: 'warn',
+      plugins: [compressed()],
+      define: { BUILT: JSON.stringify(builtFrom(folder)) },
+      build: {
+        outDir: folder,
+        emptyOutDir: false,
+        target: 'es2022',
+        rollupOptions: {
+          input: here('service-worker.ts'),
+          output: { format: 'iife', entryFileNames: 'service-worker.js' },
+        },
+      },
+    })
+  },
+})
+
 /** Builds what runs in the browser: hashed names under assets/, and a manifest the server reads. */
 export default defineConfig({
   root: here('.'),
   publicDir: 'public',
-  plugins: [compressed()],
+  plugins: [compressed(), serviceWorker()],
   build: {
     outDir: '../dist/web',
     emptyOutDir: true,

@@ -45,6 +45,9 @@ export function assetFiles(assets: Assets): Hono<Env> {
       },
     })
   app.use('/assets/*', serve(`public, max-age=${YEAR}, immutable`))
-  app.use('/icon.svg', serve('public, max-age=86400'))
+  const day = serve('public, max-age=86400')
+  for (const path of ['/icon.svg', '/icons/*', '/manifest.webmanifest']) app.use(path, day)
+  // Asked for anew each time: it is how a browser finds out that there is a newer version.
+  app.use('/service-worker.js', serve('no-cache'))
   return app
 }

@@ -65,20 +65,19 @@ const TROUBLE_WORDS: Record<Trouble, string> = {
 }
 
 /** The frame, or one that stands when the frame itself could not be made. */
-function frameOf(c: Here): Frame {
-  return (
-    (c.get('frame') as Frame | undefined) ?? {
-      today: '',
-      zone: 'UTC',
-      units: { temperature: 'F', weight: 'lb' },
-      viewer: null,
-      may: () => false,
-      mayOpen: () => false,
-      path: c.req.path,
-      built: () => null,
-    }
-  )
-}
+const frameOf = (c: Here): Frame => (c.get('frame') as Frame | undefined) ?? bareFrame(c.req.path, () => null)
+
+/** A frame that stands when nothing is known: not the day, not the yard, not who asks. */
+export const bareFrame = (path: string, built: Frame['built']): Frame => ({
+  today: '',
+  zone: 'UTC',
+  units: { temperature: 'F', weight: 'lb' },
+  viewer: null,
+  may: () => false,
+  mayOpen: () => false,
+  path,
+  built,
+})
 
 /** The colony of a path, by tag or id; null when there is none. */
 export function colonyIn(c: Here, store: Book): NonNullable<ReturnType<Book['colony']>> | null {

@@ -396,6 +396,7 @@ describe('changing what waits', () => {
   it('in place while nobody else can have it', async () => {
     phone.network(down)
     await phone.post('/colony/W-01/visit', outside('2026-06-01', { note: 'two dead bees' }))
+    expect(await phone.keeper.send()).toBe('no-answer')
     const n = await number()
     expect(await phone.open(`/outbox/${n}`)).toContain('two dead bees')
     const changed = await phone.post(`/outbox/${n}`, {

@@ -20,8 +20,10 @@ export interface OutboxItem {
   problems: FormState['problems']
   /** Where it is changed; null where it can only be taken out. */
   change: string | null
-  /** Whether it can be taken out as if it had never been; otherwise it is taken back like any entry. */
+  /** Whether it can be taken out as if it had never been. */
   removable: boolean
+  /** Where it is taken back like any entry, because the server may have it; null where it cannot. */
+  back: string | null
 }
 
 export interface OutboxProps {
@@ -151,6 +153,11 @@ const Ways = ({ item }: { item: OutboxItem }) => (
         Take it out
       </a>
     ) : null}
+    {item.back === null ? null : (
+      <a class="button button-plain" href={item.back}>
+        Take it back
+      </a>
+    )}
   </div>
 )
 

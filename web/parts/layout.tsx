@@ -39,6 +39,8 @@ interface LayoutProps {
 }
 
 const STYLES = 'styles/index.css'
+/** Starts the worker that makes the round work without signal. */
+const PHONE = 'islands/phone.ts'
 
 export const Layout = ({ frame, title, scripts = [], ways = true, children }: LayoutProps) => {
   const style = frame.built(STYLES)
@@ -53,12 +55,14 @@ export const Layout = ({ frame, title, scripts = [], ways = true, children }: La
         <meta name="theme-color" content="#1e1b16" media="(prefers-color-scheme: dark)" />
         <link rel="icon" href="/icon.svg" type="image/svg+xml" />
         {style === null ? null : <link rel="stylesheet" href={style} />}
-        {scripts.map((name) => {
+        <link rel="manifest" href="/manifest.webmanifest" />
+        <link rel="apple-touch-icon" href="/icons/icon-touch-180.png" />
+        {[...scripts, PHONE].map((name) => {
           const src = frame.built(name)
           return src === null ? null : <script type="module" src={src} />
         })}
       </head>
-      <body class={ways ? 'has-ways' : 'no-ways'}>
+      <body class={ways ? 'has-ways' : 'no-ways'} data-signed-in={frame.viewer === null ? undefined : ''}>
         <a class="skip" href="#main">
           Skip to the page
         </a>

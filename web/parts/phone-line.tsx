@@ -1,7 +1,14 @@
 /** On pages that the phone made itself: what waits to be sent, and of when the page is. */
+import { dayIn } from '../../src/days.ts'
 import { waitingWords } from '../phone/state.ts'
 import { instantWords } from '../words/instants.ts'
 import type { Frame } from './layout.tsx'
+
+/** The time alone where it was today. */
+function asOf(instant: string, { zone, today }: Frame): string {
+  const words = instantWords(instant, zone, today)
+  return dayIn(zone, new Date(instant)) === today ? (words.split(', ').at(-1) ?? words) : words
+}
 
 export const PhoneLine = ({ frame }: { frame: Frame }) => {
   const { phone } = frame
@@ -22,7 +29,7 @@ export const PhoneLine = ({ frame }: { frame: Frame }) => {
         {phone.signIn ? (
           <a href={`/sign-in?to=${encodeURIComponent(frame.path)}`}>Sign in to send</a>
         ) : phone.fetchedAt === null ? null : (
-          `${phone.reached ? 'From this phone' : 'No signal'}, as of ${instantWords(phone.fetchedAt, frame.zone, frame.today)}`
+          `${phone.reached ? 'From this phone' : 'No signal'}, as of ${asOf(phone.fetchedAt, frame)}`
         )}
       </span>
     </aside>

@@ -5,15 +5,18 @@
 import { type Day, dayIn } from '../../src/days.ts'
 import type { RoundColony } from '../../src/exchange/round-bundle.ts'
 import { bookFor } from '../../src/people/store-for.ts'
+import { bareFrame } from '../../src/server/errors.tsx'
 import type { JournalRow } from '../../src/store/types.ts'
+import { SignOutPage } from '../pages/outbox.tsx'
 import { ASK_THE_SERVER, phoneApp } from './app.ts'
 import { bookOf, type PhoneBook } from './book.ts'
 import type { Database, RoundHead, Waiting } from './database.ts'
+import { pageOf } from './no-signal.ts'
 import * as outbox from './outbox.ts'
 import type { OutboxDesk } from './outbox-pages.tsx'
 import { birth, forgetRound, head, isBundle, keepRound, sinceOf } from './round-store.ts'
 import { type Ended, PATIENCE_MS, send as sendAll } from './sender.ts'
-import type { PhoneState } from './state.ts'
+import { type PhoneState, waitingWords } from './state.ts'
 
 export interface KeeperParts {
   open: (onGone: () => void) => Promise<Database>
@@ -33,8 +36,10 @@ export interface Keeper {
   page: (request: Request) => Promise<Response | null>
   /** Takes a form: what it says is on the disk when this resolves. Null when only the server can take it. */
   form: (request: Request) => Promise<Response | null>
-  /** Sends what waits and brings the round up to date. `fresh` skips the second where it was done that few milliseconds ago. */
+  /** Brings the round up to date, unless it was that few milliseconds ago, and sends what waits. */
   send: (fresh?: number) => Promise<Ended>
+  /** What to say before signing out while something waits; null when nothing does, or it was said and is to be done anyway. */
+  signOutWarning: (request: Request) => Promise<Response | null>
   /** Forgets the round: somebody has signed out. The outbox stays. */
   signedOut: () => Promise<void>
 }
@@ -51,7 +56,8 @@ export function keeperOf(parts: KeeperParts): Keeper {
   let known: Promise<Snapshot> | null = null
   let cached: { day: Day; of: Snapshot; book: PhoneBook } | null = null
   let signIn = false
-  let reached = true
+  /** Null until the server was asked. */
+  let reached: boolean | null = null
   let forms: Promise<unknown> = Promise.resolve()
 
   const forget = (): void => {
@@ -106,7 +112,7 @@ export function keeperOf(parts: KeeperParts): Keeper {
       signIn,
       newsAt: head?.newsAt ?? '',
       fetchedAt: head?.fetchedAt ?? null,
-      reached,
+      reached: reached !== false,
     }
   }
 
@@ -212,24 +218,26 @@ export function keeperOf(parts: KeeperParts): Keeper {
     }
     if (!isBundle(answer)) return 'no-answer'
     await on((db) => keepRound(db, answer, parts.now()))
+    known = null
     return 'done'
   }
 
   const isFresh = (head: RoundHead | null, milliseconds: number): boolean =>
     head !== null && Math.abs(parts.now().getTime() - Date.parse(head.fetchedAt)) < milliseconds
 
+  /**
+   * The round first, then what waits: asking for the round tells whether there is signal and who is signed in. An entry
+   * that is handed to a dead network may have arrived for all we know, and could no longer be changed in place.
+   */
   function send(fresh = 0): Promise<Ended> {
     return parts.alone(async () => {
       // What another worker or an older version of this one did in between is on the disk, not in our memory.
       known = null
-      const { head: before } = await snapshot()
-      let ended = await sendWaiting(before)
-      if (ended === 'other-person' || (ended === 'done' && !isFresh(before, fresh))) {
+      let ended: Ended = reached === true && isFresh((await snapshot()).head, fresh) ? 'done' : await refresh()
+      if (ended === 'done') ended = await sendWaiting()
+      if (ended === 'other-person') {
         ended = await refresh()
-        known = null
-        const { head: after } = await snapshot()
-        // Somebody else is signed in by now: what they have waiting here may go.
-        if (ended === 'done' && after?.viewer.id !== before?.viewer.id) ended = await sendWaiting(after)
+        if (ended === 'done') ended = await sendWaiting()
       }
       signIn = ended === 'sign-in'
       reached = ended !== 'no-answer'
@@ -238,13 +246,24 @@ export function keeperOf(parts: KeeperParts): Keeper {
     })
   }
 
-  const sendWaiting = async (head: RoundHead | null): Promise<Ended> =>
-    head === null
+  async function sendWaiting(): Promise<Ended> {
+    const { head } = await snapshot()
+    return head === null
       ? 'done'
       : on((db) => sendAll({ db, fetch: parts.fetch, now: parts.now, viewer: head.viewer, moved }))
+  }
 
   const moved = (): void => {
     changed().catch((error: unknown) => parts.report(error, 'outbox'))
+  }
+
+  async function signOutWarning(request: Request): Promise<Response | null> {
+    const now = await state()
+    const words = waitingWords(now)
+    const { head } = await snapshot()
+    if (words === null || (await request.formData()).get('anyway') === 'yes') return null
+    const frame = { ...bareFrame('/sign-out', parts.built), viewer: head?.viewer ?? null }
+    return pageOf(SignOutPage({ frame, waiting: words }))
   }
 
   async function signedOut(): Promise<void> {
@@ -253,12 +272,12 @@ export function keeperOf(parts: KeeperParts): Keeper {
     await changed()
   }
 
-  return { state, page, form, send, signedOut }
+  return { state, page, form, send, signOutWarning, signedOut }
 }
 
-/** No page of the round, nothing that is kept here, or broken here: the server may know better. */
-const isForServer = (answer: Response): boolean =>
-  answer.headers.has(ASK_THE_SERVER) || answer.status === 404 || answer.status >= 500
+/** No page of the round, nothing that is kept here, not allowed, or broken here: the server may know better. */
+const isForServer = ({ headers, status }: Response): boolean =>
+  headers.has(ASK_THE_SERVER) || status === 403 || status === 404 || status >= 500
 
 /** The entry as it is sent: it calls its colony what whoever kept it called it. */
 const asSent = (row: JournalRow): Waiting['entry'] => ({ ...row.entry, colony: row.written })

@@ -144,6 +144,7 @@ function itemsOf({ waiting, person }: OutboxDesk): OutboxItem[] {
       problems: w.refused ?? [],
       change: w.entry.kind === 'withdrawal' ? null : maybe ? `/entry/${w.id}/correct` : `/outbox/${w.n}`,
       // Others in the outbox may rest on it: a visit on the intake of its box.
+      back: maybe && w.entry.kind !== 'withdrawal' ? `/entry/${w.id}/withdraw` : null,
       removable: !maybe && !waiting.some((other) => other.n !== w.n && restsOn(other, [w])),
     }
   })

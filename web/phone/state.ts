@@ -16,7 +16,7 @@ export interface PhoneState {
   newsAt: string
   /** When the round was last brought up to date. UTC, ISO; null when the phone has none. */
   fetchedAt: string | null
-  /** The server answered the last time it was asked. */
+  /** The server answered the last time it was asked, if it was. */
   reached: boolean
 }
 

@@ -1,0 +1,69 @@
+/** The air between a phone and the yard, for journeys: passes requests on, or cuts them off, or loses the answer. */
+import http from 'node:http'
+import type { AddressInfo } from 'node:net'
+
+export type Fate =
+  | 'pass'
+  /** The request never arrives. */
+  | 'cut'
+  /** It arrives and is answered, and the answer never comes back. */
+  | 'lose'
+  /** Something in between answers. */
+  | { status: number; body: string }
+
+export interface Wire {
+  /** Where the phone goes. */
+  url: string
+  /** Decides what becomes of each request from now on. */
+  fate: (decide: (request: { method: string; path: string }) => Fate) => void
+  /** Requests that came, in order. */
+  seen: string[]
+  stop: () => Promise<void>
+}
+
+export async function wireTo(target: string): Promise<Wire> {
+  let decide: (request: { method: string; path: string }) => Fate = () => 'pass'
+  const seen: string[] = []
+  const { hostname, port } = new URL(target)
+  const server = http.createServer((from, to) => {
+    const request = { method: from.method ?? 'GET', path: from.url ?? '/' }
+    seen.push(`${request.method} ${request.path}`)
+    const fate = decide(request)
+    if (fate === 'cut') {
+      from.socket.destroy()
+      return
+    }
+    if (typeof fate === 'object') {
+      from.resume()
+      to.writeHead(fate.status, { 'Content-Type': 'text/html' }).end(fate.body)
+      return
+    }
+    // The name the phone used is passed on: the yard must take the phone's pages for its own.
+    const onward = http.request(
+      { hostname, port, method: from.method, path: from.url, headers: from.headers },
+      (answer) => {
+        if (fate === 'lose') {
+          answer.resume().on('end', () => to.socket?.destroy())
+          return
+        }
+        to.writeHead(answer.statusCode ?? 502, answer.headers)
+        answer.pipe(to)
+      },
+    )
+    onward.on('error', () => to.socket?.destroy())
+    from.pipe(onward)
+  })
+  await new Promise<void>((done) => server.listen(0, '127.0.0.1', done))
+  return {
+    url: `http://127.0.0.1:${(server.address() as AddressInfo).port}`,
+    fate: (next) => {
+      decide = next
+    },
+    seen,
+    stop: () =>
+      new Promise((done) => {
+        server.close(() => done())
+        server.closeAllConnections()
+      }),
+  }
+}

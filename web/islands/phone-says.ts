@@ -1,0 +1,72 @@
+/** Puts what the worker tells onto the page: in the phone's own line where there is one, else in a note. */
+import { type PhoneState, waitingWords } from '../phone/state.ts'
+import { dropNote, showNote } from './phone-note.ts'
+
+const WAITING = 1
+
+export function showState(state: PhoneState): void {
+  const line = document.getElementById('phone-line')
+  if (line !== null) inLine(line, state)
+  else inNote(state)
+  showFacts(state)
+}
+
+function inLine(line: HTMLElement, state: PhoneState): void {
+  const waiting = document.getElementById('phone-waiting')
+  const words = waitingWords(state)
+  if (waiting !== null) waiting.textContent = words ?? 'All sent'
+  else if (words !== null) line.prepend(link('/outbox', words, 'phone-waiting'))
+  const when = document.getElementById('phone-when')
+  if (when === null) return
+  if (state.signIn)
+    when.replaceChildren(link(`/sign-in?to=${encodeURIComponent(location.pathname)}`, 'Sign in to send'))
+  else if (state.newsAt > (line.dataset.news ?? '') && document.getElementById('entry-form') === null)
+    when.replaceChildren(link(location.href, 'Newer entries came in: show them'))
+}
+
+function inNote(state: PhoneState): void {
+  const words = waitingWords(state)
+  if (words === null || location.pathname.startsWith('/outbox')) dropNote(WAITING)
+  else if (state.signIn && !('signedIn' in document.body.dataset))
+    showNote({
+      weight: WAITING,
+      words: `${words}: sign in, and they go.`,
+      way: { label: 'Sign in', href: '/sign-in' },
+    })
+  else showNote({ weight: WAITING, words, way: { label: 'Show them', href: '/outbox' } })
+}
+
+function link(href: string, words: string, name = ''): HTMLAnchorElement {
+  const a = document.createElement('a')
+  a.href = href
+  a.textContent = words
+  if (name !== '') {
+    a.className = name
+    a.id = name
+  }
+  return a
+}
+
+/** On the page about working without signal: what this browser does about it. */
+function showFacts(state: PhoneState): void {
+  const facts = document.getElementById('phone-facts')
+  if (facts === null) return
+  void navigator.storage.persisted().then((promised) => {
+    const round =
+      state.fetchedAt === null
+        ? 'The round is not on this phone yet: open Today with signal.'
+        : `This phone has the round as of ${new Date(state.fetchedAt).toLocaleString('en-GB', AS_SAID)}.`
+    const room = promised
+      ? 'The browser has promised to keep it.'
+      : 'The browser may clear it out when it is short of room; on the home screen it is safer.'
+    facts.textContent = `${round} ${room}`
+  })
+}
+
+const AS_SAID = {
+  weekday: 'short',
+  day: 'numeric',
+  month: 'short',
+  hour: '2-digit',
+  minute: '2-digit',
+} as const
