@@ -1,12 +1,12 @@
 /** The forecasts: a colony's odds, strength and most telling day; supplies for a yard of 500; the calibration on simulated yards. */
 import { addDays, type Day } from '../../src/days.ts'
-import { donorsOf } from '../../src/forecast/donors.ts'
-import { oddsToday, queenOdds, storyOf } from '../../src/forecast/queen-odds.ts'
+import { queenOdds, storyOf } from '../../src/forecast/queen-odds.ts'
 import { DEFAULT_RATES } from '../../src/forecast/rates.ts'
 import { listModelOf, modelOf } from '../../src/forecast/story/walk.ts'
 import { strengthForecast } from '../../src/forecast/strength.ts'
-import { needOf, orderAdvice, supplyForecast } from '../../src/forecast/supplies.ts'
+import { orderAdvice } from '../../src/forecast/supplies.ts'
 import { tellingDays } from '../../src/forecast/telling-day.ts'
+import { yardSupplies } from '../../src/forecast/yard-supplies.ts'
 import { type History, historyOf } from '../../src/journal/history.ts'
 import { calibrate } from '../forecast/calibration.ts'
 import { seeded } from '../forecast/random.ts'
@@ -61,20 +61,14 @@ function oneColony(): void {
 }
 
 function wholeYard(): void {
-  const colonies = yard(500)
-  const today = addDays(START, 40)
+  const histories = yard(500).map((c) => c.history)
+  const today = addDays(START, 36)
   const model = listModelOf(DEFAULT_RATES)
   report(
     'supplies of a yard of 500: needs, order, donors',
     timed(
       () => {
-        const stories = colonies.map((c) => storyOf(c.history, c.today, model, addDays(c.today, 21)))
-        const needs = stories.map((s) => needOf(s, { ahead: 21 }))
-        orderAdvice(supplyForecast(needs, today, 21).queens)
-        donorsOf(
-          stories.map((s) => ({ history: s.history, laying: oddsToday(s).laying })),
-          today,
-        )
+        orderAdvice(yardSupplies(histories, today, model, { ahead: 21 }).forecast.queens)
       },
       5,
       2,

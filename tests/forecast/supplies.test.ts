@@ -12,6 +12,7 @@ import {
   orderAdvice,
   supplyForecast,
 } from '../../src/forecast/supplies.ts'
+import { yardSupplies } from '../../src/forecast/yard-supplies.ts'
 import type { Entry, Inspection, Intake } from '../../src/journal/entry.ts'
 import { type History, historyOf } from '../../src/journal/history.ts'
 import { seeded } from './random.ts'
@@ -127,6 +128,29 @@ describe('the whole yard', () => {
     const a = orderAdvice(supplyForecast([], ON, 21).queens)
     expect(a.order).toBe(0)
     expect(a.sentence).toMatch(/^No need to order/)
+  })
+})
+
+describe('a yard in one pass', () => {
+  it('says the same as colony by colony', () => {
+    const a = history([intake(), NEITHER])
+    const b = history([
+      intake({ queen: 'caged' }, 'B-1'),
+      look(9, { eggs: 'single', framesOfBees: 9, signs: [] }, 'B-1'),
+    ])
+    const left = history([intake({}, 'C-1'), { ...base(8, 'C-1'), kind: 'outcome', what: 'died' }])
+    const today = addDays(ON, 9)
+    const yard = yardSupplies([a, b, left], today, model, { ahead: 14 })
+    const each = [a, b].map((h) => needOf(storyOf(h, today, model, addDays(today, 14)), { ahead: 14 }))
+    expect(yard.needs).toEqual(each)
+    expect(yard.forecast).toEqual(supplyForecast(each, today, 14))
+    expect([...yard.odds.keys()]).toEqual(['A-1', 'B-1'])
+    expect(yard.donors.map((d) => [d.tag, d.spare])).toEqual([
+      ['B-1', 1],
+      ['A-1', 0],
+    ])
+    const bought = yardSupplies([a], today, model, { ahead: 14, straightToQueen: new Set(['A-1']) })
+    expect(bought.needs[0]?.queens).toEqual(each[0]?.eggFrames)
   })
 })
 
