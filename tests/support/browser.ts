@@ -47,7 +47,7 @@ export async function watchedPage(
   browser: Browser,
   url: string,
   device: Device,
-  options: { scripts?: boolean; dark?: boolean; stranger?: boolean } = {},
+  options: { scripts?: boolean; dark?: boolean; stranger?: boolean; worker?: boolean } = {},
 ): Promise<Watched> {
   const context = await browser.newContext({
     baseURL: url,
@@ -56,6 +56,8 @@ export async function watchedPage(
     isMobile: device.touch,
     deviceScaleFactor: device.touch ? 2 : 1,
     javaScriptEnabled: options.scripts ?? true,
+    // Most journeys are about the server's pages; what the worker does between has journeys of its own.
+    serviceWorkers: options.worker ? 'allow' : 'block',
     colorScheme: options.dark ? 'dark' : 'light',
   })
   const session = options.stranger ? undefined : sessionAt(url)
