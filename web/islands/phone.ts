@@ -47,13 +47,22 @@ async function keepForMe(): Promise<void> {
   if (!(await navigator.storage?.persisted?.())) await navigator.storage?.persist?.()
 }
 
+/** Null where a browser has workers and will not start one: in a private window, or when told so. */
+async function registered(): Promise<ServiceWorkerRegistration | null> {
+  const options = { updateViaCache: 'none' } as const
+  const starting: Promise<ServiceWorkerRegistration | undefined> = navigator.serviceWorker.register(
+    '/service-worker.js',
+    options,
+  )
+  return (await starting.catch(() => null)) ?? null
+}
+
 async function start(): Promise<void> {
   if (!('serviceWorker' in navigator)) return
   navigator.serviceWorker.addEventListener('message', hear)
   if (signedIn) {
-    const registration = await navigator.serviceWorker.register('/service-worker.js', {
-      updateViaCache: 'none',
-    })
+    const registration = await registered()
+    if (registration === null) return
     offerNewer(registration)
   } else if ((await navigator.serviceWorker.getRegistration()) === undefined) return
   await ask('state')
