@@ -22,6 +22,7 @@ import { changes } from './routes/changes.tsx'
 import { data } from './routes/data.tsx'
 import { entries } from './routes/entries.ts'
 import { invite } from './routes/invite.tsx'
+import { labels } from './routes/labels.tsx'
 import { offline } from './routes/offline.tsx'
 import { paper } from './routes/paper.tsx'
 import { people } from './routes/people.tsx'
@@ -39,7 +40,7 @@ const DOOR: Feature[] = [signIn, setUp, invite]
  * feature is a file in routes/, a line here, and a line for each of its paths in src/people/permissions.ts, which says
  * who may open it.
  */
-const ROUTES: Feature[] = [...ROUND_PAGES, paper, entries, offline, settings, account, people, data, changes]
+const ROUTES: Feature[] = [...ROUND_PAGES, paper, labels, entries, offline, settings, account, people, data, changes]
 
 export const BODY_LIMIT = 1024 * 1024
 

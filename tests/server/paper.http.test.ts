@@ -105,3 +105,26 @@ describe('the round sheet', () => {
     }
   })
 })
+
+describe('stand labels', () => {
+  it('carry the tag, where the box stands, and the address as phones reach it', async () => {
+    const html = await open('/labels?yard=South+bank&address=yard.example')
+    expect(wordsOf(html)).toMatch(/S-1 South bank stand 1 yard\.example\/colony\/S-1/)
+    expect(html.match(/class="label"/g)).toHaveLength(1)
+    expect(html.match(/<svg aria-hidden="true" xmlns/g)).toHaveLength(1)
+  })
+
+  it('are made with the address of the request where none is typed', async () =>
+    expect(wordsOf(await open('/labels'))).toContain('yard.test/colony/W-2'))
+
+  it('keep what was typed when it is no address, and say so', async () => {
+    const html = await open('/labels?address=ftp%3A%2F%2F%22%3E%3Cb%3E')
+    expect(wordsOf(html)).toContain('must be an address like https://yard.example')
+    expect(html).toContain('value="ftp://&quot;&gt;&lt;b&gt;"')
+  })
+
+  it('warn of an address that no phone in the yard can open', async () => {
+    expect(wordsOf(await open('/labels?address=http://localhost:8420'))).toContain('is this machine alone')
+    expect(wordsOf(await open('/labels?address=https://yard.example'))).not.toContain('that needs https')
+  })
+})

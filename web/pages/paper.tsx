@@ -12,7 +12,7 @@ import { PHASE_WORDS, RULE_WORDS } from '../words/rules.ts'
 
 export const SIZES = ['a4', 'letter'] as const
 export type Size = (typeof SIZES)[number]
-const SIZE_WORDS: Record<Size, string> = { a4: 'A4', letter: 'Letter' }
+export const SIZE_WORDS: Record<Size, string> = { a4: 'A4', letter: 'Letter' }
 
 /** As many blocks as fit on either size with room to write (measured in print). */
 export const BLOCKS_A_PAGE = 3

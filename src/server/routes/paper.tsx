@@ -25,7 +25,7 @@ export function paper(deps: Deps): Hono<Env> {
       <PaperPage
         frame={c.var.frame}
         {...chosen}
-        size={size ?? usual(units.temperature)}
+        size={size ?? usualSize(units.temperature)}
         yards={yards.map((y) => y.yard)}
         days={days}
         boxes={sheetOf(store, chosen, today)}
@@ -36,4 +36,4 @@ export function paper(deps: Deps): Hono<Env> {
 }
 
 /** Where one reckons in °F, printers hold Letter paper. */
-const usual = (temperature: 'F' | 'C'): Size => (temperature === 'F' ? 'letter' : 'a4')
+export const usualSize = (temperature: 'F' | 'C'): Size => (temperature === 'F' ? 'letter' : 'a4')

@@ -1,0 +1,43 @@
+import { Hono } from 'hono'
+import { LabelsPage } from '../../../web/pages/labels.tsx'
+import { SIZES } from '../../../web/pages/paper.tsx'
+import { boxAddress, originTyped, qrSvg } from '../../exchange/labels.ts'
+import type { Deps, Env } from '../deps.ts'
+import { originOf } from '../middleware/address.ts'
+import { page } from '../respond.tsx'
+import { usualSize } from './paper.tsx'
+
+/** Stand labels, to be printed. */
+export function labels(deps: Deps): Hono<Env> {
+  const { store } = deps
+  const app = new Hono<Env>()
+  app.get('/labels', async (c) => {
+    const yards = store.yards().filter((y) => y.open > 0)
+    const yard = yards.find((y) => y.yard === c.req.query('yard'))?.yard ?? null
+    const asked = c.req.query('address')
+    const typed = asked === undefined || asked.trim() === '' ? null : asked
+    const good = typed === null ? null : originTyped(typed)
+    const origin = good ?? originOf(c, deps.outside)
+    const colonies = store.colonies({ open: true, ...(yard === null ? {} : { yard }) })
+    return page(
+      c,
+      <LabelsPage
+        frame={c.var.frame}
+        yard={yard}
+        yards={yards.map((y) => y.yard)}
+        size={SIZES.find((s) => s === c.req.query('size')) ?? usualSize(c.var.frame.units.temperature)}
+        origin={origin}
+        refused={typed !== null && good === null ? typed : null}
+        labels={
+          await Promise.all(
+            colonies.map(async (s) => {
+              const address = boxAddress(origin, s.tag)
+              return { tag: s.tag, yard: s.yard, stand: s.stand, address, code: await qrSvg(address) }
+            }),
+          )
+        }
+      />,
+    )
+  })
+  return app
+}
