@@ -9,7 +9,16 @@
  * Telling it for a given today makes journal entries, such as a phone would have sent.
  */
 import { addDays, type Day } from '../src/days.ts'
-import type { Entry, EntryKind, Gift, Intake, Outcome, QueenCage } from '../src/journal/entry.ts'
+import type {
+  DiseaseCleared,
+  Entry,
+  EntryKind,
+  Gift,
+  Intake,
+  MissedReason,
+  Outcome,
+  QueenCage,
+} from '../src/journal/entry.ts'
 import { helperOf } from './cast.ts'
 import { idMadeAt } from './ids.ts'
 
@@ -92,6 +101,20 @@ export class Story {
     this.#tell(day, { kind: 'move', yard, stand })
     this.#yard = yard
     return this
+  }
+
+  /** On the round, but not reached. */
+  missed(day: number, reason: MissedReason, more: Partial<Fields<'missed-visit', 'reason'>> = {}): this {
+    return this.#tell(day, { kind: 'missed-visit', reason, ...more })
+  }
+
+  /** A suspected brood disease is found not to be there. */
+  cleared(
+    day: number,
+    clearedBy: DiseaseCleared['clearedBy'],
+    more: Partial<Fields<'disease-cleared', 'clearedBy'>> = {},
+  ): this {
+    return this.#tell(day, { kind: 'disease-cleared', clearedBy, ...more })
   }
 
   note(day: number, text: string, more: Signed = {}): this {

@@ -98,7 +98,7 @@ export const arrivals = [
     tiedComb: false,
     temper: 1,
   })
-    .give(0, 'syrup', { litres: 1, by: TOBIAH, at: '16:40' })
+    .give(0, 'syrup', { litres: 1, syrup: '1:1', by: TOBIAH, at: '16:40' })
     .outside(1, { note: 'Pollen going in already.' }),
 
   colony('M-13', {
@@ -126,7 +126,7 @@ export const arrivals = [
     note: 'Far too hot by noon; should have waited for evening. The brood lay in the sun for a while.',
   }).outside(2, { stores: 'enough', temper: 4, note: 'A cupful of dead bees at the door.' }),
 
-  // Nobody has been to this one since day 2: its telling visit is overdue.
+  // Nobody has seen this one since day 2, once for the weather: its telling visit is overdue.
   colony('M-12', {
     daysAgo: 11,
     yard: MARL,
@@ -148,5 +148,7 @@ export const arrivals = [
     bees: { frames: 6 },
     tiedComb: true,
     temper: 2,
-  }).outside(2, { stores: 'enough', note: 'Quiet, flying well.' }),
+  })
+    .outside(2, { stores: 'enough', note: 'Quiet, flying well.' })
+    .missed(6, 'rain', { note: 'Track under water, could not get the barrow through.' }),
 ]

@@ -116,7 +116,7 @@ export const ownQueen = [
     tiedComb: false,
     temper: 1,
   })
-    .give(0, 'syrup', { litres: 2, by: TOBIAH, at: '18:00' })
+    .give(0, 'syrup', { litres: 2, syrup: '1:1', by: TOBIAH, at: '18:00' })
     .outside(2)
     .open(6, {
       eggs: 'single',

@@ -120,7 +120,7 @@ export const raising = [
       note: 'There she is: slim, quick, and laying a patch the size of a hand.',
     }),
 
-  // Own queen raised and proved; only the wash has grown too old.
+  // Own queen raised and proved, a scare cleared by the laboratory; only the wash has grown too old.
   colony('T-05', {
     daysAgo: 40,
     yard: TANNERY,
@@ -164,7 +164,14 @@ export const raising = [
       cells: 'emerged',
       framesOfBees: 5,
       stores: 'enough',
-      signs: [],
+      signs: ['brood-disease-suspected'],
+      note: 'A few sunken caps; no thread when pulled. Closed up, a sample is off to the laboratory.',
+    })
+    .cleared(29, 'laboratory', {
+      reference: 'L-2217',
+      by: MAREN,
+      at: '12:10',
+      note: 'Chilled brood, no foulbrood.',
     })
     .outside(30, { stores: 'enough' })
     .open(36, {

@@ -1,5 +1,5 @@
 /** `resettle demo`: the invented yard, in a database of its own that goes away when it is stopped. */
-import { mkdirSync, mkdtempSync, rmSync } from 'node:fs'
+import { mkdirSync, mkdtempSync, readdirSync, rmSync } from 'node:fs'
 import { join } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import { parseArgs } from 'node:util'
@@ -17,7 +17,8 @@ export async function run(args: string[]): Promise<number> {
   const port = portWanted(args)
   if (typeof port !== 'number') return 2
   mkdirSync(HERE, { recursive: true })
-  const folder = mkdtempSync(join(HERE, 'yard-'))
+  sweep()
+  const folder = mkdtempSync(join(HERE, `yard-${process.pid}-`))
   try {
     const house = openHouse(join(folder, 'resettle.db'), { cost: { n: 1024, r: 8, p: 1 } })
     const { store } = house
@@ -35,6 +36,23 @@ export async function run(args: string[]): Promise<number> {
     return 1
   } finally {
     rmSync(folder, { recursive: true, force: true })
+  }
+}
+
+/** Takes away what a demo left that was killed instead of stopped: its folder carries the number of its process. */
+function sweep(): void {
+  for (const name of readdirSync(HERE)) {
+    const pid = Number(/^yard-(\d+)-/.exec(name)?.[1] ?? Number.NaN)
+    if (!Number.isNaN(pid) && !isRunning(pid)) rmSync(join(HERE, name), { recursive: true, force: true })
+  }
+}
+
+function isRunning(pid: number): boolean {
+  try {
+    return process.kill(pid, 0)
+  } catch (error) {
+    // Not allowed to signal it means that it is there.
+    return error instanceof Error && 'code' in error && error.code === 'EPERM'
   }
 }
 

@@ -3,7 +3,7 @@ import { demoEntries } from '../../demo/entries.ts'
 import { dayMade } from '../../demo/ids.ts'
 import { liveStories } from '../../demo/live/stories.ts'
 import { daysBetween } from '../../src/days.ts'
-import { entry, OUTCOMES, REMOVAL_TYPES } from '../../src/journal/entry.ts'
+import { ENTRY_KINDS, entry, OUTCOMES, REMOVAL_TYPES } from '../../src/journal/entry.ts'
 import { contradictions, historyOf, replacements } from '../../src/journal/history.ts'
 import { problemLine, problemsOf } from '../../src/journal/problem.ts'
 import { AWKWARD_DAYS, byColony } from './colonies.ts'
@@ -83,6 +83,11 @@ describe('the invented yard', () => {
   it('shows every way of leaving', () => {
     const ways = new Set(live.map((h) => h?.outcome?.what).filter((w) => w !== undefined))
     expect([...ways].sort()).toEqual([...OUTCOMES].sort())
+  })
+
+  it('shows every kind of entry', () => {
+    const kinds = new Set(entries.map((e) => e.kind))
+    expect(ENTRY_KINDS.filter((kind) => !kinds.has(kind))).toEqual([])
   })
 
   it('has an intake of today, a correction and a withdrawal', () => {
