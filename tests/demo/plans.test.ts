@@ -58,7 +58,7 @@ describe.each(AWKWARD_DAYS)('the plans of the invented yard on %s', (today) => {
     expect(plans.get('M-16')?.advice.action).toBe('call-inspector')
     expect(plans.get('M-01')?.readiness.ready).toBe(true)
     expect(plans.get('M-01')?.advice.action).toBe('move-out')
-    expect(plans.get('M-22')?.surprises).toHaveLength(1)
+    expect([...plans].filter(([, p]) => p.surprises.length > 0).map(([tag]) => tag)).toEqual(['M-22'])
     expect(asked(plans.get('M-12'), 'telling-visit')?.status).toBe('overdue')
   })
 })

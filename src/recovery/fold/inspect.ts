@@ -80,7 +80,8 @@ function inside(s: State, look: Inspection): void {
         layerProven(s, look, newOpen ? addDays(look.on, -WORKER_EGG_LAID.open.last) : look.on)
     } else if (look.eggs === 'none' && look.open === 'none' && noCells(look) && newCapped)
       layerLost(s, look.on)
-    if (stage !== null)
+    // An emerged cell is where she came from: it hangs on for weeks and surprises nobody.
+    if (stage === 'open' || stage === 'capped')
       s.surprises.push(
         `Queen cells beside a laying queen on ${inWords(look.on)}. Likeliest: she is being replaced, or they mean to swarm; look again before the cells are due.`,
       )
