@@ -1,8 +1,9 @@
 /** Queens and frames of eggs the whole yard is likely to need by each date, and how many to order. */
 import { addDays, type Day } from '../days.ts'
 import { enoughFor, meanOf, moreThan, poissonBinomial, quantile } from './poisson-binomial.ts'
-import { kindShares, type Story } from './queen-odds.ts'
+import type { Story } from './queen-odds.ts'
 import type { Rates } from './rates.ts'
+import { KINDS, kindOf } from './story/kinds.ts'
 import { Q, STATE } from './story/state.ts'
 
 /** A colony's chance of having come to need one by each of the coming days; index 0 is today. Never falls. */
@@ -23,6 +24,8 @@ function eggFrameFails(rates: Rates): { soon: number; late: number } {
   return { soon: 1 - emerges, late: emerges * (1 - rates.virginLays) }
 }
 
+const QUEENLESS = KINDS.indexOf('queenless')
+
 /** Chance by day ahead that the colony is queenless with nothing to raise a queen from, or sits with a virgin too old. */
 function hopeless(story: Story, ahead: number): number[] {
   const out: number[] = []
@@ -30,11 +33,13 @@ function hopeless(story: Story, ahead: number): number[] {
   for (let d = 0; d <= ahead; d++) {
     const [shares, day] = [story.walk.byDay[story.t + d], story.days[story.t + d]]
     if (shares !== undefined && day !== undefined) {
-      let now = kindShares(shares, day).queenless
-      shares.states.forEach((n, i) => {
-        const s = STATE[n]
-        if (s?.stage === Q.virgin && s.age > 28) now += shares.w[i] ?? 0
-      })
+      let now = 0
+      for (let i = 0; i < shares.states.length; i++) {
+        const s = STATE[shares.states[i] ?? 0]
+        if (s === undefined) continue
+        const nothing = s.stage === Q.none && kindOf(s, day.around) === QUEENLESS
+        if (nothing || (s.stage === Q.virgin && s.age > 28)) now += shares.w[i] ?? 0
+      }
       most = Math.max(most, Math.min(1, now))
     }
     out.push(most)

@@ -30,11 +30,11 @@ export interface Model {
   /** Nights already worked out of states that nothing in the box can touch, by state. */
   plain: (Row | undefined)[]
   /** Nights of the others (nobody there, or a cage), by what is in the box, then by state. */
-  inBox: Map<string, Map<number, Row>>
+  inBox: Map<string, (Row | undefined)[]>
 }
 
 /**
- * A model of those rates. `leaveOut`: shares below it are dropped every night (0: none, exact). With 1e-6 odds move by less
+ * A model of those rates. `leaveOut`: shares below it are dropped every night (0: none, exact). With 3e-6 odds move by less
  * than 0.001 and a list of many colonies takes half the time.
  */
 export const modelOf = (rates: Rates, leaveOut = 0): Model => ({
@@ -46,23 +46,23 @@ export const modelOf = (rates: Rates, leaveOut = 0): Model => ({
 })
 
 /** For lists of many colonies: half the time, odds within a thousandth. */
-export const listModelOf = (rates: Rates): Model => modelOf(rates, 1e-6)
+export const listModelOf = (rates: Rates): Model => modelOf(rates, 3e-6)
 
 /** Where each state leads in a night with that in the box, each worked out once. */
 function nightRows(model: Model, around: Around): (s: number) => Row {
   const key = nightKey(around)
-  const own = model.inBox.get(key) ?? new Map<number, Row>()
+  const own: (Row | undefined)[] = model.inBox.get(key) ?? []
   model.inBox.set(key, own)
   const { plain } = model
   const worked = (s: number): Row => {
     const state = STATE[s]
     if (state === undefined) throw new RangeError(`nightRows: no state ${s}`)
     const row = nightFrom(state, around, model.rates, model.tables)
-    if (state.caged || state.stage === Q.none) own.set(s, row)
+    if (state.caged || state.stage === Q.none) own[s] = row
     else plain[s] = row
     return row
   }
-  return (s) => plain[s] ?? own.get(s) ?? worked(s)
+  return (s) => plain[s] ?? own[s] ?? worked(s)
 }
 
 /** Work space, used again and again. */
