@@ -11,6 +11,8 @@ const INPUT = {
   print: here('islands/print.ts'),
   phone: here('islands/phone.ts'),
   record: here('islands/record.ts'),
+  sign: here('islands/sign.ts'),
+  reviewCharts: here('islands/review-charts.ts'),
   styles: here('styles/index.css'),
 }
 

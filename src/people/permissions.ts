@@ -67,6 +67,12 @@ export const PLACES: readonly { path: string; action: Action }[] = [
   { path: '/sheet-entry', action: 'record-visit' },
   { path: '/yard', action: 'see-colonies' },
   { path: '/intake', action: 'log-intake' },
+  { path: '/removals/terms', action: 'change-settings' },
+  { path: '/removals/:id/erase', action: 'safekeeping' },
+  { path: '/removals/*', action: 'removal-sheets' },
+  { path: '/health/*', action: 'see-colonies' },
+  { path: '/protocol/*', action: 'change-settings' },
+  { path: '/colony/:tag/cleared', action: 'clear-disease' },
   { path: '/colony/:tag/outcome', action: 'record-outcome' },
   { path: '/colony/:tag/*', action: 'see-colonies' },
   { path: '/entry/*', action: 'see-colonies' },
@@ -80,6 +86,7 @@ export const PLACES: readonly { path: string; action: Action }[] = [
   { path: '/people/*', action: 'manage-people' },
   { path: '/data/*', action: 'safekeeping' },
   { path: '/changes/*', action: 'see-changes' },
+  { path: '/review/*', action: 'review-survival' },
 ]
 
 const patterns = PLACES.map(({ path, action }) => ({ pattern: patternOf(path), action }))

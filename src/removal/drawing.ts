@@ -10,7 +10,8 @@ export const FIELD = { width: 600, height: 200 } as const
 /** Path data as `pathOf` makes it, and nothing else. */
 export const DRAWN = /^(M\d{1,3} \d{1,3}(L\d{1,3} \d{1,3})+)+$/
 
-const MOST_POINTS = 6000
+/** The island thins a drawing to fewer; a form field is cut at 20,000 characters. */
+const MOST_POINTS = 2000
 /** Less ink than this is a slip of the finger, not a name. */
 const LEAST_INK = 60
 

@@ -26,8 +26,14 @@ import { labels } from './routes/labels.tsx'
 import { offline } from './routes/offline.tsx'
 import { paper } from './routes/paper.tsx'
 import { people } from './routes/people.tsx'
+import { removalIntake } from './routes/removal-intake.tsx'
+import { removalSteps } from './routes/removal-steps.tsx'
+import { removalTerms } from './routes/removal-terms.tsx'
+import { removals } from './routes/removals.tsx'
+import { review } from './routes/review.tsx'
 import { setUp } from './routes/set-up.tsx'
 import { settings } from './routes/settings.tsx'
+import { sheetEntry } from './routes/sheet-entry.tsx'
 import { signIn } from './routes/sign-in.tsx'
 
 type Feature = (deps: Deps) => Hono<Env>
@@ -40,7 +46,24 @@ const DOOR: Feature[] = [signIn, setUp, invite]
  * feature is a file in routes/, a line here, and a line for each of its paths in src/people/permissions.ts, which says
  * who may open it.
  */
-const ROUTES: Feature[] = [...ROUND_PAGES, paper, labels, entries, offline, settings, account, people, data, changes]
+const ROUTES: Feature[] = [
+  ...ROUND_PAGES,
+  paper,
+  labels,
+  sheetEntry,
+  entries,
+  offline,
+  settings,
+  account,
+  people,
+  data,
+  changes,
+  review,
+  removalTerms,
+  removalIntake,
+  removalSteps,
+  removals,
+]
 
 export const BODY_LIMIT = 1024 * 1024
 

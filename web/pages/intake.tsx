@@ -11,6 +11,8 @@ export interface IntakeProps {
   form: FormState
   yards: string[]
   types: string[]
+  /** Filled from a removal sheet: its name and page, and where the form is posted. */
+  sheet?: { name: string; path: string; action: string }
 }
 
 export const intakeLabel = (field: string): string =>
@@ -21,11 +23,19 @@ export const IntakePage = (p: IntakeProps) => (
     frame={p.frame}
     title="Log an intake"
     form={p.form}
-    action="/intake"
-    back={{ href: '/', label: 'Today' }}
+    action={p.sheet?.action ?? '/intake'}
+    back={p.sheet === undefined ? { href: '/', label: 'Today' } : { href: p.sheet.path, label: p.sheet.name }}
     button="Save and make the plan"
     labels={intakeLabel}
-    intro={<RemovalCautions />}
+    intro={
+      p.sheet === undefined ? (
+        <RemovalCautions />
+      ) : (
+        <p class="soft">
+          Filled from the removal sheet. Still to say: the tag on the box, the yard and the stand.
+        </p>
+      )
+    }
   >
     <IntakeFields form={p.form} frame={p.frame} yards={p.yards} types={p.types} />
   </FormPage>

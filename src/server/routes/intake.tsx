@@ -41,7 +41,7 @@ export function intake(deps: PageDeps): Hono<Env> {
 }
 
 /** The day is today, the yard the one used last. */
-function blank(store: Book, today: string): Typed {
+export function blank(store: Book, today: string): Typed {
   const last = store.changes({ limit: 50 }).find((r) => r.entry.kind === 'intake')
   return {
     id: [v7()],

@@ -1,0 +1,79 @@
+/** What pages of removal sheets are made of: a sheet of the store with its name, stage, reckoning and next step. */
+
+import type { RemovalRow } from '../../web/pages/removals.tsx'
+import { dayWords } from '../../web/words/dates.ts'
+import { showsIn } from '../../web/words/removal.ts'
+import { temperature } from '../../web/words/units.ts'
+import { termsOf } from '../removal/agreement.ts'
+import { beforeCut, type Reckoning } from '../removal/before-cut.ts'
+import { type Sheet, sheetName } from '../removal/sheet.ts'
+import { isOver, nextPart, type Stage, stageOf } from '../removal/stage.ts'
+import type { SavedSheet } from '../store/index.ts'
+import type { Deps, Here } from './deps.ts'
+import { colonyPath } from './respond.tsx'
+import { ownTypes } from './routes/intake.tsx'
+
+export const removalPath = (id: string): string => `/removals/${id}`
+
+/** The saved sheet of a path; null when there is none. */
+export const sheetIn = (c: Here, deps: Deps): (SavedSheet & { id: string; path: string }) | null => {
+  const id = c.req.param('id') ?? ''
+  const saved = deps.store.removals.get(id)
+  return saved === null ? null : { ...saved, id, path: removalPath(id) }
+}
+
+export const reckoningOf = (c: Here, deps: Deps, sheet: Sheet): Reckoning =>
+  beforeCut(sheet, deps.store.protocol(), showsIn(c.var.frame.units))
+
+/** Where the next step of a job is. */
+export function nextStep(id: string, sheet: Sheet, colonies: readonly string[]): RemovalRow['next'] {
+  const part = nextPart(stageOf(sheet, colonies.length))
+  if (part === null) return null
+  const path = removalPath(id)
+  const href = `${path}/${part}`
+  return { part, href }
+}
+
+export const colonyLinks = (deps: Deps, ids: readonly string[]): { tag: string; path: string }[] =>
+  ids.flatMap((id) => {
+    const colony = deps.store.colony(id)
+    return colony === null ? [] : [{ tag: colony.summary.tag, path: colonyPath(colony.summary) }]
+  })
+
+/** A line of the list. */
+export function rowOf(
+  c: Here,
+  deps: Deps,
+  id: string,
+  sheet: Sheet,
+  colonies: readonly string[],
+): RemovalRow {
+  const stage: Stage = stageOf(sheet, colonies.length)
+  const reckoning = isOver(stage) || stage === 'worked' ? null : reckoningOf(c, deps, sheet)
+  return {
+    path: removalPath(id),
+    name: sheetName(sheet),
+    address: sheet.job.address ?? null,
+    plannedOn: sheet.job.plannedOn ?? null,
+    plannedAt: sheet.job.plannedAt ?? null,
+    stage,
+    unmet: reckoning?.unmet ?? null,
+    says: reckoning?.says ?? null,
+    next: nextStep(id, sheet, colonies),
+    colonies: colonyLinks(deps, colonies),
+  }
+}
+
+/** The agreement of a job as it would be signed now. */
+export function termsNow(c: Here, deps: Deps, sheet: Sheet): string {
+  const { settings } = deps.store
+  const { frame } = c.var
+  return termsOf(settings.get('agreementTerms'), sheet, {
+    yard: settings.get('yardName'),
+    currency: settings.get('currency'),
+    heat: temperature(deps.store.protocol().heatLimitC, frame.units),
+    dayWords: (day) => dayWords(day, frame.today),
+  })
+}
+
+export const typesOf = (deps: Deps): string[] => ownTypes(deps.store)

@@ -1,0 +1,74 @@
+import { Hono } from 'hono'
+import { v7 } from 'uuid'
+import { draftOf, typedOf } from '../../../web/forms/read.ts'
+import { type FieldProblem, one, type Typed } from '../../../web/forms/typed.ts'
+import { IntakePage } from '../../../web/pages/intake.tsx'
+import type { Entry } from '../../journal/entry.ts'
+import { sheetName } from '../../removal/sheet.ts'
+import { intakeFrom } from '../../removal/to-intake.ts'
+import type { Deps, Env, Here } from '../deps.ts'
+import { unknownPage } from '../errors.tsx'
+import { idIn, signedIn, typedIn, withIds } from '../form.ts'
+import { sheetIn } from '../removal-view.ts'
+import { formPage, toColony } from '../respond.tsx'
+import { submit } from '../submit.ts'
+import { blank, ownTypes } from './intake.tsx'
+
+type Saved = NonNullable<ReturnType<typeof sheetIn>>
+
+/**
+ * An intake filled from a removal sheet. The first box is logged under the sheet's own id, by the form every intake has,
+ * so that it is linked even when a phone without signal saves it; another box of the same job is linked here.
+ */
+export function removalIntake(deps: Deps): Hono<Env> {
+  const { store } = deps
+  const app = new Hono<Env>()
+  const show = (c: Here, saved: Saved, typed: Typed, problems: FieldProblem[] = []) =>
+    formPage(
+      c,
+      <IntakePage
+        frame={c.var.frame}
+        form={{ typed, problems }}
+        yards={store.yards().map((y) => y.yard)}
+        types={ownTypes(store)}
+        sheet={{
+          name: sheetName(saved.last.sheet),
+          path: saved.path,
+          action: one(typed, 'id') === saved.id ? '/intake' : `${saved.path}/intake`,
+        }}
+      />,
+      problems.length > 0,
+    )
+
+  app.get('/removals/:id/intake', (c) => {
+    const saved = sheetIn(c, deps)
+    if (saved === null) return unknownPage(c)
+    const { frame } = c.var
+    const filled = intakeFrom(saved.last.sheet)
+    // The day it came to the yard is the day of the removal, as far as anybody has said.
+    const on = [saved.last.sheet.work.on ?? frame.today].filter((day) => day <= frame.today)
+    const typed = typedOf({ ...filled, kind: 'intake' } as unknown as Entry, frame.units)
+    const id = store.entry(saved.id) === null ? saved.id : v7()
+    return show(c, saved, {
+      ...blank(store, frame.today),
+      ...typed,
+      on: on.length === 0 ? [frame.today] : on,
+      id: [id],
+    })
+  })
+
+  app.post('/removals/:id/intake', async (c) => {
+    const saved = sheetIn(c, deps)
+    if (saved === null) return unknownPage(c)
+    const typed = withIds(await typedIn(c), ['id'])
+    const id = idIn(typed)
+    const by = signedIn(c)
+    const draft = draftOf('intake', typed, c.var.frame.units)
+    const result = submit(deps, c.var.frame.today, by, [{ draft, id, colony: one(typed, 'colony') }])
+    if (!result.ok) return show(c, saved, typed, result.problems)
+    store.removals.link(saved.id, id, { savedAt: deps.clock().toISOString(), savedBy: by })
+    const made = store.colony(id)
+    return made === null ? c.redirect(saved.path, 303) : toColony(c, made.summary, id)
+  })
+  return app
+}

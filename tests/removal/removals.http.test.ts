@@ -1,0 +1,437 @@
+/** Removal sheets through the app: from the phone call to the colony, and who may see them. */
+import { beforeEach, describe, expect, test } from 'vitest'
+import { TICKED } from '../../src/removal/before-cut.ts'
+import { wordsOf, type Yard, yardOn } from '../server/yard.ts'
+
+let yard: Yard
+beforeEach(async () => {
+  yard = await yardOn('2026-06-10')
+  yard.store.settings.set('yardName', 'Quarry yard')
+})
+
+const CALL = {
+  name: 'Ottoline Fairweather',
+  phone: '555 0100',
+  address: '4 Invented Row',
+  wayIn: 'Gate code 1234',
+  calledOn: '2026-06-09',
+  told: 'Bees in the wall since April.',
+  plannedOn: '2026-06-10',
+  plannedAt: '07:00',
+}
+const SITE = {
+  type: 'wall',
+  where: 'in the wall left of the porch',
+  foundBy: ['heat-camera', 'listening'],
+  access: 'ladder',
+  heightM: '12',
+  surface: 'cedar siding',
+  sheathingMm: '3/4',
+  behind: 'insulation',
+  hazards: 'none',
+  old: 'no',
+  sprayed: 'no',
+  bystanders: 'children',
+}
+const CHECK = {
+  on: '2026-06-10',
+  from: '07:00',
+  until: '12:00',
+  'hours.0.at': '07:00',
+  'hours.0.c': '70',
+  'hours.1.at': '12:00',
+  'hours.1.c': '84',
+  cutMm: '7/8',
+  vacuum: 'bee-vacuum',
+  done: [...TICKED],
+}
+const WORK = {
+  on: '2026-06-10',
+  arrivedAt: '07:00',
+  openedAt: '07:30',
+  boxedAt: '11:00',
+  leftAt: '12:00',
+  outdoorC: '82',
+  method: 'vacuum',
+  queen: 'caged',
+  queenFoundAt: '10:15',
+  'brood.eggs': '0.5',
+  'brood.open': '1',
+  'brood.capped': '2',
+  broodCare: 'closed-chest',
+  queenCells: 'none',
+  'bees.frames': '5',
+  deadBeesKg: '0.2',
+  tiedComb: 'yes',
+  temper: '2',
+  sealed: 'yes',
+  cleaned: 'all',
+  note: 'Calm at dusk.',
+}
+const DRAWN = JSON.stringify([
+  [
+    [40, 120],
+    [90, 60],
+    [140, 130],
+    [220, 50],
+  ],
+])
+
+async function call(fields: Record<string, string | string[]> = CALL): Promise<string> {
+  const saved = await yard.post('/removals/new', { ...fields, version: '0' })
+  expect(saved.status).toBe(303)
+  return (saved.to ?? '').replace(/\?.*/, '')
+}
+
+const version = async (path: string, part: string): Promise<string> =>
+  /name="version" value="(\d+)"/.exec((await yard.get(`${path}/${part}`)).text)?.[1] ?? ''
+
+async function fill(path: string, part: string, fields: Record<string, string | string[]>): Promise<string> {
+  const saved = await yard.post(`${path}/${part}`, { ...fields, version: await version(path, part) })
+  expect(saved.status, wordsOf(saved.text)).toBe(303)
+  return saved.to ?? ''
+}
+
+async function sign(
+  path: string,
+  more: Record<string, string> = {},
+): Promise<{ status: number; text: string; to: string | null }> {
+  const mark = /name="mark" value="([^"]+)"/.exec((await yard.get(`${path}/sign`)).text)?.[1] ?? ''
+  return yard.post(`${path}/sign`, {
+    mark,
+    how: 'drawn',
+    name: 'Ottoline Fairweather',
+    on: '2026-06-10',
+    drawing: DRAWN,
+    ...more,
+  })
+}
+
+describe('from the phone call to the yard without typing anything twice', () => {
+  test('call, site, price, signature, check, go, removal, intake', async () => {
+    const path = await call()
+    await fill(path, 'site', SITE)
+    await fill(path, 'agreement', { pricing: 'hourly', hourly: '95', hours: '4' })
+    const agreement = wordsOf((await yard.get(`${path}/sign`)).text)
+    expect(agreement).toContain(
+      'Between Quarry yard and Ottoline Fairweather. The bees are at 4 Invented Row: in the wall left of the porch. Planned for Wed 10 Jun.',
+    )
+    expect(agreement).toContain('$95 an hour for the hours worked. We expect about 4 hours')
+    expect(agreement).toContain('Above 85 °F')
+    expect((await sign(path)).status).toBe(303)
+    expect(await fill(path, 'check', CHECK)).toBe(`${path}/decide`)
+    const reckoned = wordsOf((await yard.get(`${path}/decide`)).text)
+    expect(reckoned).toContain('Nothing on this list is unmet')
+    expect(reckoned).toContain('Whoever is at the wall looks again, decides')
+    expect((await yard.post(`${path}/decide`, { is: 'go', by: 'Ines' })).status).toBe(303)
+    await fill(path, 'work', WORK)
+
+    const overview = await yard.get(path)
+    expect(wordsOf(overview.text)).toContain('Bees are out')
+    expect(overview.text).toContain(`href="${path}/intake"`)
+    const intake = await yard.get(`${path}/intake`)
+    for (const [name, value] of [
+      ['on', '2026-06-10'],
+      ['removal.outdoorC', '82'],
+      ['removal.hoursOpenToBoxed', '3.5'],
+      ['removal.site', 'Ottoline Fairweather, 4 Invented Row'],
+      ['deadBeesKg', '0.2'],
+    ])
+      expect(intake.text).toMatch(new RegExp(`name="${name}"[^>]*value="${value}"`))
+    for (const [name, value] of [
+      ['queen', 'caged'],
+      ['removal.type', 'wall'],
+      ['removal.method', 'vacuum'],
+      ['removal.sprayed', 'no'],
+      ['brood.eggs', '0.5'],
+      ['broodCare', 'closed-chest'],
+      ['tiedComb', 'yes'],
+    ])
+      expect(intake.text).toMatch(new RegExp(`name="${name}" value="${value}" checked`))
+
+    const saved = await yard.post('/intake', {
+      ...typedIn(intake.text),
+      colony: 'W-9',
+      yard: 'Quarry yard',
+      stand: '3',
+    })
+    expect(saved.status).toBe(303)
+    const colony = yard.store.colony('W-9')
+    expect(colony?.history.intake).toMatchObject({
+      removal: { type: 'wall', method: 'vacuum', hoursOpenToBoxed: 3.5, sprayed: 'no' },
+      queen: 'caged',
+      brood: { eggs: 0.5, open: 1, capped: 2 },
+      note: 'On site 07:00 to 12:00. Queen found at 10:15. Entrance sealed. All comb taken out. Calm at dusk.',
+    })
+    expect(colony?.summary.id).toBe(path.split('/').at(-1))
+    const done = wordsOf((await yard.get(path)).text)
+    expect(done).toContain('In the yard as W-9')
+    expect(wordsOf((await yard.get('/removals')).text)).toMatch(/Done.*Ottoline Fairweather/)
+    expect(yard.errors).toEqual([])
+  })
+
+  test('a second box of the same job is linked too', async () => {
+    const path = await call()
+    await fill(path, 'site', SITE)
+    await fill(path, 'work', WORK)
+    const first = await yard.get(`${path}/intake`)
+    await yard.post('/intake', { ...typedIn(first.text), colony: 'W-1', yard: 'Quarry yard' })
+    const second = await yard.get(`${path}/intake`)
+    expect(second.text).toContain(`action="${path}/intake"`)
+    await yard.post(`${path}/intake`, { ...typedIn(second.text), colony: 'W-2', yard: 'Quarry yard' })
+    expect(wordsOf((await yard.get(path)).text)).toContain('In the yard as W-1 , W-2')
+  })
+})
+
+/** What stands in a form, as a browser would post it. */
+function typedIn(html: string): Record<string, string> {
+  const typed: Record<string, string> = {}
+  for (const [tag] of html.matchAll(/<input [^>]*>/g)) {
+    const at = (name: string): string | undefined => new RegExp(`\\b${name}="([^"]*)"`).exec(tag)?.[1]
+    const [name, type] = [at('name'), at('type')]
+    if (name === undefined || ((type === 'radio' || type === 'checkbox') && !/ checked/.test(tag))) continue
+    typed[name] = at('value') ?? ''
+  }
+  for (const [, name, text] of html.matchAll(/<textarea [^>]*name="([^"]+)"[^>]*>([^<]*)</g))
+    typed[name ?? ''] = (text ?? '').trim()
+  return typed
+}
+
+describe('what is unmet', () => {
+  test('is named on the sheet, in the list and at the decision, with who decides', async () => {
+    const path = await call()
+    await fill(path, 'site', { ...SITE, hazards: 'asbestos' })
+    for (const page of [path, `${path}/decide`, `${path}/check`]) {
+      const words = wordsOf((await yard.get(page)).text)
+      expect(words, page).toContain('Refuse, as it stands')
+      expect(words, page).toContain('asbestos suspected')
+      expect(words, page).toContain('Who decides: a licensed trade, and local codes.')
+      expect(words, page).not.toMatch(/\bsafe\b/i)
+    }
+    expect(wordsOf((await yard.get('/removals')).text)).toContain(
+      'Refuse as it stands : Cleared by the licensed trade',
+    )
+  })
+
+  test('what a licensed trade decides cannot be overruled; the rest can, with a reason', async () => {
+    const path = await call()
+    await fill(path, 'site', { ...SITE, behind: 'gas' })
+    const barred = await yard.post(`${path}/decide`, { is: 'go', by: 'Ines', reason: 'Fine.' })
+    expect(barred.status).toBe(422)
+    expect(wordsOf(barred.text)).toContain(
+      'cannot be “go” while this is unmet: Cleared by the licensed trade',
+    )
+    await fill(path, 'check', { ...CHECK, clearedBy: 'Gas fitter, 9 June' })
+    expect((await yard.post(`${path}/decide`, { is: 'go', by: 'Ines' })).status).toBe(422)
+    const gone = await yard.post(`${path}/decide`, { is: 'go', by: 'Ines', reason: 'Signs tonight.' })
+    expect(gone.status).toBe(303)
+    const words = wordsOf((await yard.get(path)).text)
+    expect(words).toContain('Go , decided by Ines, Wed 10 Jun, with 1 unmet: Signs tonight.')
+  })
+
+  test('the heat limit is the protocol’s', async () => {
+    const path = await call()
+    await fill(path, 'site', SITE)
+    await fill(path, 'check', CHECK)
+    expect(wordsOf((await yard.get(`${path}/decide`)).text)).not.toContain('Outdoor heat under the limit (')
+    yard.store.settings.set('protocol', { heatLimitC: 25 })
+    expect(wordsOf((await yard.get(`${path}/decide`)).text)).toContain(
+      '84 °F at 12:00, over the limit of 77 °F. At or under it: at 07:00.',
+    )
+  })
+
+  test('every page that sends somebody up or in says what to check first', async () => {
+    const path = await call()
+    await fill(path, 'site', SITE)
+    for (const page of [path, `${path}/site`, `${path}/check`, `${path}/work`, `${path}/print?what=job`])
+      expect(wordsOf((await yard.get(page)).text), page).toContain('Check first')
+  })
+})
+
+describe('signing', () => {
+  test('keeps the text as signed, dated, and the name as a drawing', async () => {
+    const path = await call()
+    expect((await sign(path)).status).toBe(303)
+    yard.store.settings.set('agreementTerms', 'Other words for {customer}.')
+    const page = await yard.get(`${path}/sign`)
+    expect(wordsOf(page.text)).toContain('What is not included')
+    expect(page.text).toContain('d="M40 120L90 60L140 130L220 50"')
+    expect(wordsOf(page.text)).toContain('Signed by Ottoline Fairweather, Wed 10 Jun')
+    const file = await yard.get(`${path}/signature.svg`)
+    expect(file.headers.get('content-type')).toContain('image/svg+xml')
+    expect(file.text).toContain('<title>Ottoline Fairweather, 2026-06-10</title>')
+  })
+
+  test('on paper needs a name and a day', async () => {
+    const path = await call()
+    expect((await sign(path, { how: 'paper', name: '' })).status).toBe(422)
+    expect((await sign(path, { how: 'paper', on: '2026-06-11' })).status).toBe(422)
+    expect((await sign(path, { how: 'paper' })).status).toBe(303)
+    expect(wordsOf((await yard.get(path)).text)).toContain('Signed by Ottoline Fairweather on paper')
+  })
+
+  test('an empty or hostile drawing is refused, nothing of it comes back as markup', async () => {
+    const path = await call()
+    for (const drawing of ['', '[]', '"><script>alert(1)</script>', '{"path":"M0 0"}']) {
+      const answer = await sign(path, { drawing })
+      expect(answer.status).toBe(422)
+      expect(answer.text).not.toContain('<script>alert')
+    }
+  })
+
+  test('another text than the one that was shown is not signed', async () => {
+    const path = await call()
+    const mark = /name="mark" value="([^"]+)"/.exec((await yard.get(`${path}/sign`)).text)?.[1] ?? ''
+    await fill(path, 'agreement', { pricing: 'fixed', fixed: '900' })
+    const answer = await yard.post(`${path}/sign`, { mark, how: 'paper', name: 'O', on: '2026-06-10' })
+    expect(answer.status).toBe(422)
+    expect(wordsOf(answer.text)).toContain('has changed since this page was opened')
+  })
+
+  test('drawn up anew it is unsigned, and the signed version stays in the history', async () => {
+    const path = await call()
+    await sign(path, { how: 'paper' })
+    expect((await yard.post(`${path}/unsign`, {})).to).toBe(`${path}/agreement`)
+    expect(wordsOf((await yard.get(path)).text)).not.toContain('Signed by')
+    expect(wordsOf((await yard.get(`${path}?version=2`)).text)).toContain('Signed by Ottoline Fairweather')
+  })
+
+  test('the template is the operator’s: checked, kept, and taken back', async () => {
+    const slip = await yard.post('/removals/terms', { terms: 'For {customr}.', currency: '€' })
+    expect(slip.status).toBe(422)
+    expect(wordsOf(slip.text)).toContain('{customr}')
+    expect(
+      (await yard.post('/removals/terms', { terms: '# Ours\r\n\r\nFor {customer}: {price}', currency: '€' }))
+        .status,
+    ).toBe(303)
+    const path = await call()
+    await fill(path, 'agreement', { pricing: 'fixed', fixed: '450' })
+    expect(wordsOf((await yard.get(`${path}/sign`)).text)).toContain(
+      'For Ottoline Fairweather: A fixed price of €450',
+    )
+    await yard.post('/removals/terms', { terms: 'x', currency: '$', default: '1' })
+    expect(yard.store.settings.get('agreementTerms')).toContain('What is not included')
+  })
+})
+
+describe('versions', () => {
+  test('two people at two parts: both are kept', async () => {
+    const path = await call()
+    const shown = await version(path, 'site')
+    await fill(path, 'job', { ...CALL, phone: '555 0199' })
+    const saved = await yard.post(`${path}/site`, { ...SITE, version: shown })
+    expect(saved.status).toBe(303)
+    const words = wordsOf((await yard.get(path)).text)
+    expect(words).toContain('555 0199')
+    expect(words).toContain('cedar siding')
+    expect(words).toContain('Version 3')
+  })
+
+  test('two people at one part: the second is told what the first changed, and nothing is lost', async () => {
+    const path = await call()
+    const shown = await version(path, 'job')
+    await fill(path, 'job', { ...CALL, phone: '555 0199' })
+    const clash = await yard.post(`${path}/job`, { ...CALL, wayIn: 'Round the back', version: shown })
+    expect(clash.status).toBe(409)
+    const words = wordsOf(clash.text)
+    expect(words).toContain('Ines saved this page meanwhile')
+    expect(words).toContain('555 0199')
+    expect(clash.text).toContain('Round the back')
+    await yard.post(`${path}/job`, { ...typedIn(clash.text), wayIn: 'Round the back' })
+    expect(wordsOf((await yard.get(path)).text)).toContain('Round the back')
+    expect(wordsOf((await yard.get(`${path}?version=2`)).text)).toContain('555 0199')
+  })
+})
+
+describe('bad input', () => {
+  test('a sheet needs something to be found by', async () => {
+    const answer = await yard.post('/removals/new', { told: 'Bees.', version: '0' })
+    expect(answer.status).toBe(422)
+    expect(wordsOf(answer.text)).toContain('type a name, a telephone number or an address')
+    expect(answer.text).toContain('Bees.')
+  })
+  test('every field says what it wants, and what was typed is kept', async () => {
+    const path = await call()
+    for (const [part, fields, says] of [
+      ['job', { plannedOn: '2026-02-30' }, 'must be a real date'],
+      ['site', { heightM: 'high' }, 'must be a number'],
+      ['site', { heightM: '9999' }, 'must be at most'],
+      ['site', { access: 'wings' }, 'must be one of'],
+      ['site', { behind: ['wires'] }, 'must be one of'],
+      ['agreement', { hourly: '-4' }, 'must be at least 0'],
+      ['check', { 'hours.0.at': '07:00', 'hours.0.c': 'warm' }, 'must be a number'],
+      ['check', { 'hours.0.at': '07:00', 'hours.0.c': '500' }, 'is it the right unit'],
+      ['check', { cutMm: 'deep' }, 'must be a number'],
+      ['work', { 'bees.frames': '0.3' }, 'quarter frames'],
+      ['work', { boxedAt: '25:00' }, 'must be a time'],
+      ['work', { note: 'x'.repeat(1600) }, 'must be at most 1500'],
+    ] as const) {
+      const answer = await yard.post(`${path}/${part}`, { ...fields, version: '1' } as Record<string, string>)
+      expect(answer.status, JSON.stringify(fields)).toBe(422)
+      expect(wordsOf(answer.text)).toContain(says)
+    }
+    expect(yard.store.removals.get(path.split('/').at(-1) ?? '')?.last.version).toBe(1)
+  })
+  test('hostile text stays text', async () => {
+    const path = await call({
+      ...CALL,
+      name: '<img src=x onerror=alert(1)>',
+      told: '</textarea><script>alert(1)</script>',
+    })
+    for (const page of [path, `${path}/job`, `${path}/sign`, `${path}/print?what=job`, '/removals'])
+      expect((await yard.get(page)).text).not.toMatch(/<img src=x|<script>alert/)
+  })
+  test('an unknown sheet is a 404', async () => {
+    for (const end of ['', '/site', '/sign', '/decide', '/print', '/intake', '/erase'])
+      expect((await yard.get(`/removals/019707a0-0000-7000-8000-000000000001${end}`)).status).toBe(404)
+  })
+})
+
+describe('who may', () => {
+  test('a helper opens none of it, and learns no name', async () => {
+    const path = await call()
+    const helper = await yardOn('2026-06-10', 'helper')
+    for (const page of ['/removals', '/removals/new', '/removals/terms', path, `${path}/site`])
+      expect((await helper.get(page)).status).toBe(403)
+    expect((await helper.get('/')).text).not.toContain('/removals')
+  })
+  test('a beekeeper uses sheets, but neither writes the template nor erases', async () => {
+    const beekeeper = await yardOn('2026-06-10', 'beekeeper')
+    expect((await beekeeper.get('/removals')).status).toBe(200)
+    const made = await beekeeper.post('/removals/new', { name: 'O', version: '0' })
+    const path = (made.to ?? '').replace(/\?.*/, '')
+    expect((await beekeeper.get(path)).status).toBe(200)
+    expect((await beekeeper.get('/removals/terms')).status).toBe(403)
+    expect((await beekeeper.get(`${path}/erase`)).status).toBe(403)
+    expect((await beekeeper.post(`${path}/erase`, {})).status).toBe(403)
+  })
+  test('an operator erases a sheet for good', async () => {
+    const path = await call()
+    expect(wordsOf((await yard.get(`${path}/erase`)).text)).toContain('Backups made before keep it')
+    expect((await yard.post(`${path}/erase`, {})).to).toBe('/removals?erased=1')
+    expect((await yard.get(path)).status).toBe(404)
+  })
+  test('nothing of the customer gets into the journal’s notes, the changes or the colony page of a helper', async () => {
+    const path = await call()
+    await fill(path, 'work', WORK)
+    const intake = await yard.get(`${path}/intake`)
+    await yard.post('/intake', {
+      ...typedIn(intake.text),
+      colony: 'W-9',
+      yard: 'Quarry yard',
+      'removal.type': 'wall',
+    })
+    const [row] = [...yard.store.journal()]
+    const { removal, ...rest } = row?.entry.kind === 'intake' ? row.entry : { removal: {} }
+    expect(JSON.stringify(rest)).not.toMatch(/Ottoline|Invented|555|1234/)
+    expect(removal).toHaveProperty('site')
+  })
+})
+
+test('a job ends without a removal, with a reason', async () => {
+  const path = await call()
+  expect((await yard.post(`${path}/end`, { why: '' })).status).toBe(422)
+  await yard.post(`${path}/end`, { why: 'Wasps.' })
+  const words = wordsOf((await yard.get(path)).text)
+  expect(words).toContain('Ended without a removal , Wed 10 Jun: Wasps.')
+})

@@ -1,0 +1,124 @@
+/** Removals: every sheet, those that want something first. */
+import type { Reckoning } from '../../src/removal/before-cut.ts'
+import type { Stage } from '../../src/removal/stage.ts'
+import { type Frame, Layout } from '../parts/layout.tsx'
+import { dayAndDistance } from '../words/dates.ts'
+import { NEXT_WORDS, STAGE_WORDS } from '../words/removal.ts'
+
+export interface RemovalRow {
+  path: string
+  name: string
+  address: string | null
+  plannedOn: string | null
+  plannedAt: string | null
+  stage: Stage
+  unmet: Reckoning['unmet'] | null
+  says: Reckoning['says'] | null
+  next: { href: string; part: keyof typeof NEXT_WORDS } | null
+  colonies: { tag: string; path: string }[]
+}
+
+export interface RemovalsProps {
+  frame: Frame
+  open: RemovalRow[]
+  over: RemovalRow[]
+  erased: boolean
+}
+
+export const RemovalsPage = ({ frame, open, over, erased }: RemovalsProps) => (
+  <Layout frame={frame} title="Removals">
+    <h1>Removals</h1>
+    {erased ? (
+      <div class="notice notice-do" role="status">
+        <p>The sheet is erased, every version of it.</p>
+      </div>
+    ) : null}
+    <p class="soft">
+      One sheet a job, from the phone call to the truck. Only beekeepers and operators see these.
+    </p>
+    <div class="buttons">
+      <a class="button button-do" href="/removals/new">
+        Somebody called
+      </a>
+      {frame.mayOpen('/removals/terms') ? (
+        <a class="button" href="/removals/terms">
+          Text of the agreement
+        </a>
+      ) : null}
+    </div>
+    {open.length === 0 && over.length === 0 ? (
+      <div class="sheet first-run">
+        <h2>Begin with the phone call</h2>
+        <p>
+          Write down who called and what they see. The sheet then takes the site, the agreement, what to check
+          before the cut and what was found; the intake is filled from it, so nothing is typed twice.
+        </p>
+      </div>
+    ) : null}
+    {open.length === 0 ? null : (
+      <section class="section">
+        <h2>Under way</h2>
+        <ul class="jobs">
+          {open.map((row) => (
+            <Row row={row} frame={frame} />
+          ))}
+        </ul>
+      </section>
+    )}
+    {over.length === 0 ? null : (
+      <section class="section">
+        <h2>Done</h2>
+        <ul class="jobs jobs-over">
+          {over.map((row) => (
+            <Row row={row} frame={frame} />
+          ))}
+        </ul>
+      </section>
+    )}
+  </Layout>
+)
+
+const Row = ({ row, frame }: { row: RemovalRow; frame: Frame }) => (
+  <li class="job">
+    <div class="job-what">
+      <a class="job-name" href={row.path}>
+        {row.name}
+      </a>
+      {row.address === null || row.address === row.name ? null : <p class="soft">{row.address}</p>}
+      <p class="job-marks">
+        <b>{STAGE_WORDS[row.stage]}</b>
+        {row.plannedOn === null ? (
+          row.next === null ? null : (
+            <span class="soft">no day planned</span>
+          )
+        ) : (
+          <time datetime={row.plannedOn}>
+            {dayAndDistance(row.plannedOn, frame.today)}
+            {row.plannedAt === null ? '' : `, ${row.plannedAt}`}
+          </time>
+        )}
+        {row.colonies.map((c) => (
+          <a class="tag tall" href={c.path}>
+            {c.tag}
+          </a>
+        ))}
+      </p>
+      {row.unmet === null || row.unmet.length === 0 ? null : (
+        <p class="small">
+          <b>{row.says === 'refuse' ? 'Refuse as it stands' : 'Wait'}</b>:{' '}
+          {row.unmet
+            .slice(0, 3)
+            .map((i) => i.what)
+            .join('; ')}
+          {row.unmet.length > 3 ? `; and ${row.unmet.length - 3} more` : ''} unmet.
+        </p>
+      )}
+    </div>
+    {row.next === null ? null : (
+      <a class="button" href={row.next.href}>
+        {NEXT_WORDS[row.next.part]}
+        <span class="unseen"> for {row.name}</span>
+      </a>
+    )}
+  </li>
+)

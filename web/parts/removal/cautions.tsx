@@ -1,0 +1,50 @@
+/** What to check first, on every page that sends somebody up a ladder or into a wall. */
+
+import { climbs, cuts, tradesNeeded } from '../../../src/removal/before-cut.ts'
+import type { Sheet } from '../../../src/removal/sheet.ts'
+
+export const FirstCheck = ({ sheet }: { sheet: Sheet }) => {
+  const trades = tradesNeeded(sheet)
+  return (
+    <aside class="first-check" aria-label="Check first">
+      <h2>Check first</h2>
+      <ul>
+        {trades.map((t) => (
+          <li>
+            <strong>Stop</strong>: {t}.
+          </li>
+        ))}
+        <li>Stings: who is allergic, where is the adrenaline, who calls for help. Never alone.</li>
+        {climbs(sheet) || sheet.site.access === undefined ? (
+          <li>
+            Ladder or roof: a second person, firm ground, three points of contact; nobody reaches out
+            sideways.
+          </li>
+        ) : null}
+        {cuts(sheet) ? (
+          <li>
+            Before anything goes into the surface: wires, gas, water and flues located. Live wires, pipes,
+            asbestos, lead paint: stop and call the licensed trade.
+          </li>
+        ) : null}
+        <li>Heat: water and shade, for people and for boxed bees. Smoker: no dry grass, no dust.</li>
+        <li>Heavy comb and boxes: two people, straight backs.</li>
+        {sheet.site.sprayed === 'yes' ? (
+          <li>
+            <strong>Sprayed</strong>: gloves, no comb and no honey kept, none of it fed, robbers kept off the
+            waste.
+          </li>
+        ) : null}
+        {sheet.site.africanized === 'yes' || (sheet.site.temper ?? 0) >= 4 ? (
+          <li>
+            Fierce bees: people and animals out of the whole plot; local rules decide whether they may be
+            moved.
+          </li>
+        ) : null}
+        <li>
+          Registration, removal, transport and building rules differ from place to place: local codes decide.
+        </li>
+      </ul>
+    </aside>
+  )
+}
