@@ -4,6 +4,7 @@ import { AccountPage } from '../../../web/pages/account.tsx'
 import type { Deps, Env, Here } from '../deps.ts'
 import { typedIn } from '../form.ts'
 import { viewerOf } from '../frame.tsx'
+import { endSession } from '../middleware/session.ts'
 import { page } from '../respond.tsx'
 
 /** One's own account: passphrase, and signing out of every browser. */
@@ -32,6 +33,11 @@ export function account(deps: Deps): Hono<Env> {
     const viewer = viewerOf(c)
     const changed = await deps.people.changePassphrase(viewer, typed.old?.at(-1) ?? '', next, viewer.session)
     return changed.ok ? c.redirect('/account?saved=1', 303) : show(c, [changed])
+  })
+
+  app.post('/sign-out', (c) => {
+    endSession(c, deps)
+    return c.redirect('/sign-in', 303)
   })
 
   app.post('/account/sign-out-everywhere', (c) => {

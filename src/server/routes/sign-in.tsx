@@ -7,7 +7,7 @@ import type { Deps, Env, Here } from '../deps.ts'
 import { typedIn } from '../form.ts'
 import { frameFor } from '../frame.tsx'
 import { addressOf } from '../middleware/address.ts'
-import { changeSession, endSession } from '../middleware/session.ts'
+import { changeSession } from '../middleware/session.ts'
 import { page } from '../respond.tsx'
 
 /** Never says whether it was the name or the passphrase. */
@@ -16,7 +16,7 @@ const WRONG = 'The name or the passphrase is not right.'
 const waitWords = (seconds: number): string =>
   `Too many attempts: wait ${seconds < 90 ? `${seconds} seconds` : `${Math.ceil(seconds / 60)} minutes`}, then try again.`
 
-/** Signing in and out. */
+/** Signing in. */
 export function signIn(deps: Deps): Hono<Env> {
   const app = new Hono<Env>()
   const show = (c: Here, typed: Typed, message: string | null, status: ContentfulStatusCode = 200) =>
@@ -59,11 +59,6 @@ export function signIn(deps: Deps): Hono<Env> {
     if (person === null) return next()
     changeSession(c, deps, deps.people.sessions.open(person.id))
     return c.redirect(localPath(one(typed, 'to')), 303)
-  })
-
-  app.post('/sign-out', (c) => {
-    endSession(c, deps)
-    return c.redirect('/sign-in', 303)
   })
   return app
 }

@@ -1,0 +1,213 @@
+/**
+ * At least 20,000 requests to every route with every field, as a stranger and as each role: never a 500, never a write by
+ * somebody who may not, never a word of theirs as HTML. The seed is printed; FUZZ_SEED=n repeats it.
+ */
+import fc from 'fast-check'
+import { expect, test } from 'vitest'
+import { ROLES, type Role } from '../../src/people/index.ts'
+import { ACTION_OF_KIND, may } from '../../src/people/permissions.ts'
+import { inspection, intake, newId, outcome } from '../store/helpers.ts'
+import { NAMES, ORIGIN, type TestYard, testYard } from '../support/yard-app.ts'
+import { type Attempt, attempt, BREAK, type Names, TAG } from './attempts.ts'
+import { everyRoute, type Forms, readForms } from './routes.ts'
+
+const REQUESTS = Number(process.env.FUZZ_REQUESTS ?? 20_000)
+const IN_A_ROW = 200
+const seed = Number(process.env.FUZZ_SEED ?? Date.now() % 2 ** 31)
+
+interface Prepared {
+  yard: TestYard
+  /** Entries and people. */
+  ids: string[]
+}
+
+const TAGS = ['A-1', 'A-2', 'B 3']
+const namesOf = ({ ids }: Prepared): Names => ({ tags: TAGS, ids: ids.map((_, i) => `#${i}#`) })
+
+/** The ids that '#3#' stands for. */
+const real = (text: string, ids: readonly string[]): string =>
+  text.replaceAll(/#(\d+)#/g, (mark, n) => ids[Number(n)] ?? mark)
+
+/** A small yard: colonies in and out, entries of everybody. The same ids each time. */
+async function prepared(): Promise<Prepared> {
+  const yard = testYard()
+  for (const role of ROLES) await yard.session(role)
+  const ids: string[] = []
+  const record = (by: Role, ...entries: { id: string }[]): void => {
+    const context = { today: '2026-06-01', recordedAt: '2026-06-01T09:00:00.000Z', recordedBy: NAMES[by] }
+    const result = yard.house.store.append(entries, context)
+    if (!result.ok) throw new Error(JSON.stringify(result.problems))
+    ids.push(...entries.map((e) => e.id))
+  }
+  record('operator', intake('A-1'), intake('A-2'), intake('B 3'))
+  record('beekeeper', inspection('A-1', '2026-05-15', { eggs: 'none' }))
+  record('helper', inspection('A-1', '2026-05-20', { cells: 'capped' }))
+  record('beekeeper', outcome('A-2', '2026-05-25'))
+  const invited = yard.house.people.invite({ name: 'Juniper', role: 'helper', by: null })
+  if (!invited.ok) throw new Error(invited.message)
+  return { yard, ids: [...ids, ...yard.house.people.accounts.list().map((p) => p.id)] }
+}
+
+/** Opens every page once and reads its forms. */
+async function formsOf({ yard, ids }: Prepared): Promise<Forms> {
+  const routes = everyRoute(yard)
+  const forms: Forms = new Map()
+  for (const route of routes.filter((r) => r.method === 'GET'))
+    for (const name of [...TAGS.slice(0, 2), ...ids.slice(0, 5)]) {
+      const path = filled(route.path, [name])
+      const response = await yard.ask(route.path === '/sign-in' ? null : 'operator', path)
+      if (response.headers.get('content-type')?.includes('html'))
+        readForms(await response.text(), path, routes, forms)
+    }
+  return forms
+}
+
+/** The path with its parameters filled in. */
+function filled(path: string, params: readonly string[]): string {
+  let n = 0
+  return path.replaceAll(
+    /:[a-z]+(\{[^}]*\})?/g,
+    () => encodeURIComponent(wellFormed(params[n++] ?? params[0] ?? 'x')) || '-',
+  )
+}
+
+const wellFormed = (s: string): string => s.replaceAll(/[\ud800-\udfff]/g, '\ufffd')
+
+function requestOf(a: Attempt, ids: readonly string[]): { path: string; init: RequestInit } {
+  const query = new URLSearchParams(
+    a.query.map(([k, v]) => [wellFormed(k), real(wellFormed(v), ids)]),
+  ).toString()
+  const path =
+    filled(
+      a.route.path,
+      a.params.map((p) => real(p, ids)),
+    ) + (query === '' ? '' : `?${query}`)
+  const headers: Record<string, string> = { Accept: a.accept }
+  if (a.route.method === 'GET') return { path, init: { method: 'GET', headers } }
+  const kind = a.route.path === '/entries' && a.body !== 'junk' ? 'json' : a.body
+  const body = bodyOf(kind, a, ids)
+  if (kind === 'json') headers['Content-Type'] = 'application/json'
+  return { path, init: { method: a.route.method, headers, ...(body === undefined ? {} : { body }) } }
+}
+
+function bodyOf(kind: Attempt['body'], a: Attempt, ids: readonly string[]): RequestInit['body'] | undefined {
+  const pairs = a.fields.map(([k, v]) => [wellFormed(k), real(wellFormed(v), ids)] as [string, string])
+  if (kind === 'form') return new URLSearchParams(pairs)
+  if (kind === 'json') return real(JSON.stringify(a.json), ids)
+  if (kind === 'junk') return a.junk
+  if (kind === 'empty') return undefined
+  const form = new FormData()
+  for (const [k, v] of pairs) form.append(k, v)
+  form.append('file', new File([a.junk], TAG))
+  return form
+}
+
+/** What only operators may change. */
+const administration = ({ house }: TestYard): string =>
+  JSON.stringify([
+    house.people.accounts.list(),
+    house.connection.raw.prepare('SELECT * FROM setting').all(),
+    house.connection.raw.prepare('SELECT digest, used_at FROM invite').all(),
+  ])
+
+interface Seen {
+  requests: number
+  byRoute: Map<string, number>
+  byStatus: Map<number, number>
+  written: number
+}
+
+async function tryOut({ yard, ids }: Prepared, a: Attempt, seen: Seen): Promise<void> {
+  const { store, people, connection } = yard.house
+  const before = store.changes({ limit: 1 })[0]?.seq ?? 0
+  const rules = administration(yard)
+  const { path, init } = requestOf(a, ids)
+  const person = a.role === null ? null : people.accounts.byName(NAMES[a.role])
+  // A fresh session each time: an operator of the fuzz may just have ended the last one.
+  const cookie = person === null ? {} : { Cookie: `resettle=${people.sessions.open(person.id)}` }
+  const headers = { Origin: ORIGIN, ...(init.headers as Record<string, string>), ...cookie }
+  const response = await yard.app.request(`${ORIGIN}${path}`, { ...init, headers })
+  const text = await response.text()
+  const what = `${a.role ?? 'a stranger'}: ${init.method} ${path.slice(0, 300)} -> ${response.status}`
+
+  if (yard.errors.length > 0)
+    throw new Error(`${what}: ${String((yard.errors[0] as Error).stack ?? yard.errors[0])}`)
+  if (response.status >= 500) throw new Error(`${what}: ${text.slice(0, 300)}`)
+  if (response.headers.get('content-security-policy') === null)
+    throw new Error(`${what}: no security headers`)
+  if (/[\r\n]/.test(response.headers.get('location') ?? '')) throw new Error(`${what}: header injection`)
+  if (response.headers.get('content-type')?.includes('html')) {
+    if (text.includes('<fuzz7')) throw new Error(`${what}: reflected as a tag: ${around(text, '<fuzz7')}`)
+    if (text.includes(BREAK.slice(0, 6)))
+      throw new Error(`${what}: left its attribute: ${around(text, BREAK.slice(0, 6))}`)
+  }
+
+  const rows = store.changes({ limit: 50 }).filter((r) => r.seq > before)
+  for (const row of rows) {
+    if (a.role === null) throw new Error(`${what}: a stranger wrote ${row.entry.kind}`)
+    const imported = a.route.path === '/data/import' && may(a.role, 'safekeeping')
+    if (row.recordedBy !== NAMES[a.role] && !imported)
+      throw new Error(`${what}: written as ${row.recordedBy}`)
+    if (!may(a.role, ACTION_OF_KIND[row.entry.kind])) throw new Error(`${what}: wrote ${row.entry.kind}`)
+    const corrected = row.entry.replaces === undefined ? null : store.entry(row.entry.replaces)
+    if (corrected !== null && corrected.recordedBy !== row.recordedBy && !may(a.role, 'correct-any'))
+      throw new Error(`${what}: changed what ${corrected.recordedBy} had entered`)
+  }
+  if (a.role !== 'operator' && administration(yard) !== rules)
+    throw new Error(`${what}: changed accounts or settings`)
+
+  if (a.role === 'operator' && administration(yard) !== rules) restoreRoles(yard)
+  connection.raw.prepare('DELETE FROM session').run()
+  seen.requests++
+  seen.written += rows.length
+  const key = `${a.route.method} ${a.route.path}`
+  seen.byRoute.set(key, (seen.byRoute.get(key) ?? 0) + 1)
+  seen.byStatus.set(response.status, (seen.byStatus.get(response.status) ?? 0) + 1)
+}
+
+const around = (text: string, mark: string): string =>
+  text.slice(Math.max(0, text.indexOf(mark) - 80), text.indexOf(mark) + 40)
+
+/** The operator of the fuzz may have closed an account or changed a role: everybody is again who they were. */
+function restoreRoles({ house }: TestYard): void {
+  for (const role of ROLES) {
+    const update = 'UPDATE person SET role = ?, closed_at = NULL WHERE name = ?'
+    house.connection.raw.prepare(update).run(role, NAMES[role])
+  }
+}
+
+test(`${REQUESTS} requests of every kind (seed ${seed})`, { timeout: 280_000 }, async () => {
+  console.log(`fuzz: seed ${seed}`)
+  const sample = await prepared()
+  const routes = everyRoute(sample.yard)
+  const forms = await formsOf(sample)
+  const seen: Seen = { requests: 0, byRoute: new Map(), byStatus: new Map(), written: 0 }
+
+  const property = fc.asyncProperty(
+    fc.array(attempt(routes, forms, namesOf(sample)), { minLength: IN_A_ROW, maxLength: IN_A_ROW }),
+    async (attempts) => {
+      const fresh = await prepared()
+      for (const a of attempts) await tryOut(fresh, a, seen)
+      expect(fresh.yard.house.store.verify()).toMatchObject({ ok: true, problems: [] })
+      fresh.yard.house.close()
+    },
+  )
+  await fc.assert(property, { seed, numRuns: Math.ceil(REQUESTS / IN_A_ROW), endOnFailure: true })
+
+  const told = [...seen.byStatus].sort(([a], [b]) => a - b).map(([s, n]) => `${n} × ${s}`)
+  console.log(
+    `fuzz: ${seen.requests} requests to ${routes.length} routes, ${seen.written} entries written: ${told.join(', ')}`,
+  )
+  expect(seen.requests).toBeGreaterThanOrEqual(REQUESTS)
+  expect(seen.written).toBeGreaterThan(REQUESTS / 500)
+  // Nothing was left out, and every kind of answer was met.
+  expect(routes.filter((r) => (seen.byRoute.get(`${r.method} ${r.path}`) ?? 0) < 20)).toEqual([])
+  for (const status of [200, 303, 401, 403, 404, 422])
+    expect(seen.byStatus.get(status) ?? 0, `${status}`).toBeGreaterThan(0)
+})
+
+test('a marker that is not escaped would be noticed', () => {
+  expect(TAG).toContain('<fuzz7')
+  expect(`<p>${TAG}</p>`.includes('<fuzz7')).toBe(true)
+  expect(newId()).not.toBe(newId())
+})
