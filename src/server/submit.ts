@@ -21,12 +21,17 @@ export interface Sent {
 
 export type Saved = { ok: true; ids: string[] } | { ok: false; problems: FieldProblem[] }
 
-/** Writes the drafts, signed by `by`. Nothing is written when anything is wrong; every problem is told at once. */
+/**
+ * Writes the drafts, signed by `by`. Nothing is written when anything is wrong; every problem is told at once.
+ *
+ * @param typedBy who typed them in, where that was somebody else
+ */
 export function submit(
   deps: Pick<PageDeps, 'store' | 'clock'>,
   today: Day,
   by: string,
   sent: readonly Sent[],
+  typedBy = by,
 ): Saved {
   const raw = sent.map(({ draft, id, colony, replaces }) => ({
     ...draft.raw,
@@ -44,7 +49,11 @@ export function submit(
     sent,
   )
   if (problems.length > 0) return { ok: false, problems }
-  const result = deps.store.append(raw, { today, recordedAt: deps.clock().toISOString(), recordedBy: by })
+  const result = deps.store.append(raw, {
+    today,
+    recordedAt: deps.clock().toISOString(),
+    recordedBy: typedBy,
+  })
   if (result.ok) return { ok: true, ids: sent.map((s) => s.id) }
   return { ok: false, problems: unique(result.problems.map((p) => beside(p, sent[(p.entry ?? 1) - 1]))) }
 }
