@@ -13,9 +13,14 @@ import { setting } from './schema.ts'
 
 const timeZone = z.string().refine(isZone, 'must be a time zone such as "America/Phoenix"')
 
+/** Asking Intl takes half a millisecond, and every request reads the zone. Only names that exist are remembered. */
+const zones = new Set<string>()
+
 function isZone(name: string): boolean {
+  if (zones.has(name)) return true
   try {
     new Intl.DateTimeFormat('en', { timeZone: name })
+    zones.add(name)
     return true
   } catch {
     return false

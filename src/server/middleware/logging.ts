@@ -45,6 +45,7 @@ export function logged(log: Logger, outside: Outside) {
   return createMiddleware<Env>(async (c, next) => {
     const started = performance.now()
     await next()
+    if (!log.isLevelEnabled('error')) return
     const { status } = c.res
     const line = {
       method: c.req.method,
