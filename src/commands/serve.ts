@@ -2,6 +2,9 @@
 import { existsSync } from 'node:fs'
 import { join } from 'node:path'
 import { parseArgs } from 'node:util'
+import { hookRulesFrom } from '../messages/hook-rules.ts'
+import { mailerFrom } from '../messages/mail.ts'
+import { startMessenger } from '../messages/messenger.ts'
 import { BUILT } from '../server/assets.ts'
 import { type House, openSoundHouse } from '../server/house.ts'
 import { isLoopback, type ListenOptions, listen } from '../server/listen.ts'
@@ -20,7 +23,10 @@ export async function run(args: string[]): Promise<number> {
     const outside = outsideFrom(process.env)
     const log = loggerFrom(process.env)
     const house = openSoundHouse(dataFile({ make: true }), {
-      report: (error) => log.error({ error: errorForLog(error) }, 'backup failed'),
+      report: (error) => log.error({ error: errorForLog(error) }, 'backup or message failed'),
+      mailer: mailerFrom(process.env),
+      hookRules: hookRulesFrom(process.env),
+      home: outside.url,
     })
     if (!isLoopback(host) && outside.url?.startsWith('https:') !== true)
       process.stderr.write(
@@ -44,11 +50,15 @@ export async function serveUntilStopped(
   try {
     const server = await listen(options)
     const stopBackups = house.safekeeping?.start()
+    const stopMessages = startMessenger(house.messages.messenger, (error) =>
+      options.log?.error({ error: errorForLog(error) }, 'messages failed'),
+    )
     process.stdout.write(`${greeting} ${server.url}\n`)
     if (server.setUpUrl !== null)
       process.stdout.write(`There is no account yet. Make the first one here, once: ${server.setUpUrl}\n`)
     await stopSignal()
     await server.stop()
+    await stopMessages()
     await stopBackups?.()
     return 0
   } finally {

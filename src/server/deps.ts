@@ -1,10 +1,12 @@
 /** What the app is given, and what every request carries. */
 import type { Context, Env as HonoEnv } from 'hono'
 import type { Frame } from '../../web/parts/layout.tsx'
+import type { ApiTokens } from '../people/api-tokens.ts'
 import type { People, Person } from '../people/index.ts'
 import type { Book, Store } from '../store/index.ts'
 import type { Safekeeping } from '../store/safekeeping.ts'
 import type { Assets } from './assets.ts'
+import type { After, Messages } from './house.ts'
 import type { Outside } from './middleware/address.ts'
 import type { Logger } from './middleware/logging.ts'
 
@@ -25,6 +27,11 @@ export interface PageDeps {
 export interface Deps extends PageDeps {
   store: Store
   people: People
+  /** Letters to customers and move-out records: empty for a role that may not see what is private. */
+  after: After
+  /** Personal tokens for the HTTP API. */
+  tokens: ApiTokens
+  messages: Messages
   /** Backups; null for a database that lives in memory. */
   safekeeping: Safekeeping | null
   /** How the yard is called from outside, and which proxies are trusted. */

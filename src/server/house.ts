@@ -1,8 +1,16 @@
 /** One database file and everything that is kept in it, put together: the journal, the people, the backups. */
 import { dayIn } from '../days.ts'
+import { type Choices, choicesOn } from '../messages/choices.ts'
+import type { HookRules } from '../messages/hook-rules.ts'
+import type { Mailer } from '../messages/mail.ts'
+import { type Messenger, messengerOf } from '../messages/messenger.ts'
+import { type SentBook, sentOn } from '../messages/sent.ts'
+import { type ApiTokens, apiTokensOn } from '../people/api-tokens.ts'
 import { type Cost, type Limits, type People, peopleOn } from '../people/index.ts'
 import type { Connection } from '../store/connection.ts'
 import { DamagedError, openConnection, type Store, StoreError, storeOn } from '../store/index.ts'
+import { type Letters, lettersOf } from '../store/letters.ts'
+import { type MoveRecords, moveRecordsOf } from '../store/move-records.ts'
 import { type Safekeeping, safekeepingOf } from '../store/safekeeping.ts'
 import { assertNotLost, assertSound, wayOut } from '../store/sound.ts'
 
@@ -11,9 +19,25 @@ export interface House {
   connection: Connection
   store: Store
   people: People
+  after: After
+  tokens: ApiTokens
+  messages: Messages
   /** Null for a database in memory. */
   safekeeping: Safekeeping | null
   close: () => void
+}
+
+/** What goes out of the yard about a colony: private. */
+export interface After {
+  letters: Letters
+  records: MoveRecords
+}
+
+/** The morning digest. */
+export interface Messages {
+  choices: Choices
+  sent: SentBook
+  messenger: Messenger
 }
 
 export interface HouseOptions {
@@ -21,16 +45,26 @@ export interface HouseOptions {
   /** Less than the real cost of hashing: for tests and the demo. */
   cost?: Cost
   limits?: Limits
-  /** Hears when a backup fails. */
+  /** Hears when a backup or a message fails. */
   report?: (error: unknown) => void
+  /** Null: no e-mail is sent. */
+  mailer?: Mailer | null
+  /** Where webhooks may go; nowhere by default. */
+  hookRules?: HookRules
+  /** Address of the yard's pages, for messages. */
+  home?: string | null
 }
 
 /** The machine's own time zone. */
 export const machineZone = (): string => Intl.DateTimeFormat().resolvedOptions().timeZone
 
+/** No webhook goes anywhere. */
+const NOWHERE: HookRules = { mayReach: () => false }
+
 /** Opens the file, or makes it, bringing it up to date. Throws StoreError in words when it cannot be used. */
 export function openHouse(file: string, options: HouseOptions = {}): House {
   const { clock = () => new Date(), cost, limits, report = () => undefined } = options
+  const { mailer = null, hookRules = NOWHERE, home = null } = options
   const connection = openConnection(file)
   const store = storeOn(connection)
   const people = peopleOn(connection, {
@@ -38,11 +72,17 @@ export function openHouse(file: string, options: HouseOptions = {}): House {
     ...(cost === undefined ? {} : { cost }),
     ...(limits === undefined ? {} : { limits }),
   })
-  const dayOf = (instant: Date): string => dayIn(store.settings.get('timeZone') ?? machineZone(), instant)
+  const zone = (): string => store.settings.get('timeZone') ?? machineZone()
+  const dayOf = (instant: Date): string => dayIn(zone(), instant)
+  const [choices, sent] = [choicesOn(connection), sentOn(connection)]
+  const parts = { store, choices, sent, mailer, rules: hookRules, clock, zone, home, report }
   return {
     connection,
     store,
     people,
+    after: { letters: lettersOf(connection), records: moveRecordsOf(connection) },
+    tokens: apiTokensOn(connection, clock),
+    messages: { choices, sent, messenger: messengerOf(parts) },
     safekeeping: connection.raw.memory ? null : safekeepingOf(connection, { clock, dayOf, report }),
     close: () => store.close(),
   }

@@ -49,6 +49,9 @@ export function listen(options: ListenOptions): Promise<Listening> {
   const app = createApp({
     store: house.store,
     people: house.people,
+    after: house.after,
+    tokens: house.tokens,
+    messages: house.messages,
     safekeeping: house.safekeeping,
     outside,
     setUpToken,

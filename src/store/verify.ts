@@ -8,6 +8,7 @@ import type { Connection } from './connection.ts'
 import { fold } from './fold.ts'
 import { type EntryRow, type Journal, readRow } from './journal.ts'
 import { missingGuards } from './migrate.ts'
+import { recordProblems } from './move-records.ts'
 import { type Projected, project } from './project.ts'
 import { sheetProblems } from './removals.ts'
 import { colony, entry, plannedCheck } from './schema.ts'
@@ -25,6 +26,7 @@ export function verify(connection: Connection, journal: Journal, protocol: () =>
         ...missingGuards(connection.raw).map((g) => `the journal has lost its guard ${g}`),
         ...settingProblems(connection),
         ...sheetProblems(connection),
+        ...recordProblems(connection),
         ...entryProblems(connection),
         // While plans are being made again, or are to be at the next start, there is nothing to hold them against.
         ...(remaking(connection) ? [] : projectionProblems(connection, journal, protocol())),

@@ -4,7 +4,7 @@ import { dirname, join, normalize } from 'node:path'
 import { describe, expect, test } from 'vitest'
 
 const ROOT = join(import.meta.dirname, '../..')
-const PURE = ['biology', 'journal', 'recovery', 'round', 'forecast', 'review', 'removal', 'health']
+const PURE = ['biology', 'journal', 'recovery', 'round', 'forecast', 'review', 'removal', 'health', 'after']
 /** Packages that run in a browser and read neither clock nor network. */
 const BROWSER_SAFE = /^(zod|date-fns|@date-fns\/tz|@stdlib\/.+)$/
 const CLOCK = /Date\.now\(|new Date\(\)|performance\.now\(|Math\.random\(|crypto\.randomUUID\(|\bfetch\(/

@@ -41,6 +41,9 @@ export async function yardOn(day: string, role: Role = 'operator'): Promise<Yard
   const app = createApp({
     store: house.store,
     people: house.people,
+    after: house.after,
+    tokens: house.tokens,
+    messages: house.messages,
     safekeeping: house.safekeeping,
     outside: DIRECT,
     setUpToken: null,

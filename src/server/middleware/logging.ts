@@ -28,10 +28,14 @@ export const SILENT: Logger = pino({ enabled: false })
 const PLAIN =
   /^\/(assets\/.*|yard|intake|entries|settings|people|data|changes|account|sign-in|sign-out|set-up)?$/
 
+const API_PART = /^(v1|colonies|plans|entries|review|me|openapi\.json)$/
+
 /** A path as it may be logged. Example: '/invite/Xy…/z' becomes '/invite/…', '/colony/A-1/visit' '/colony/…/visit'. */
 export function pathForLog(path: string): string {
   if (PLAIN.test(path)) return path
   const [, first = '', ...rest] = path.split('/')
+  // Below a resource's name come tags, which may be any word.
+  if (first === 'api') return `/${['api', ...rest.slice(0, 2).filter((p) => API_PART.test(p))].join('/')}`
   const known = /^[a-z-]{1,20}$/
   const shown = rest.map((part, i) => (i > 0 && known.test(part) ? part : '…'))
   return `/${[known.test(first) ? first : '…', ...shown].join('/')}`.slice(0, 80)

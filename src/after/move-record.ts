@@ -1,0 +1,49 @@
+/**
+ * The move-out record: who took a colony over, where it went, and which permits were noted. Private, and beside the
+ * outcome in the journal, which everybody in the yard reads. Every field may be empty: local rules say what is needed.
+ */
+import { z } from 'zod'
+import { isDay } from '../days.ts'
+
+const day = z.string().refine(isDay, 'must be a real date written YYYY-MM-DD')
+const text = (max: number) =>
+  z.string().trim().min(1, 'must not be empty').max(max, `must be at most ${max} characters`)
+
+/** As many papers as one move has at most. */
+export const MOST_PERMITS = 4
+
+/** One paper: a transport permit, a health certificate, a registration. */
+export const permit = z.strictObject({
+  what: text(120),
+  number: text(80).optional(),
+  issuedBy: text(120).optional(),
+  on: day.optional(),
+  until: day.optional(),
+})
+
+export const moveRecord = z.strictObject({
+  /** Private; never in the yard book. */
+  buyer: z
+    .strictObject({
+      name: text(120).optional(),
+      phone: text(60).optional(),
+      email: text(200).optional(),
+      address: text(300).optional(),
+    })
+    .optional(),
+  /** The yard it goes to, as authorities ask for it: stands in the yard book. */
+  yard: text(200).optional(),
+  /** Number under which that yard is registered. */
+  registration: text(80).optional(),
+  permits: z.array(permit).max(MOST_PERMITS, `must be at most ${MOST_PERMITS} papers`).optional(),
+  price: z.number().min(0, 'must not be negative').max(1_000_000).optional(),
+  /** Hive, frames, feeder. */
+  wentAlong: text(300).optional(),
+  note: text(2000).optional(),
+})
+
+export type MoveRecord = z.infer<typeof moveRecord>
+export type Permit = z.infer<typeof permit>
+
+/** 'transport permit 47-B' */
+export const permitWords = (p: Permit): string => [p.what, p.number].filter(Boolean).join(' ')

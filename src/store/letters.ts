@@ -1,0 +1,84 @@
+/** Letters to customers: made, opened by their secret address, taken back. The database holds no address. */
+import { and, desc, eq, gt, isNull, sql } from 'drizzle-orm'
+import type { Day } from '../days.ts'
+import { customerLetter } from './after-schema.ts'
+import type { Connection } from './connection.ts'
+
+export interface SentLetter {
+  id: string
+  colony: string
+  asOf: Day
+  words: string | null
+  createdAt: string
+  createdBy: string
+  expiresAt: string
+  revokedAt: string | null
+}
+
+export interface NewLetter {
+  id: string
+  colony: string
+  /** Of the secret part of the address. */
+  digest: string
+  asOf: Day
+  words: string | null
+  createdAt: string
+  createdBy: string
+  expiresAt: string
+}
+
+export interface Letters {
+  /** Newest first; of one colony, or all. */
+  list(colony?: string): SentLetter[]
+  add(letter: NewLetter): void
+  /** The letter at an address that is still good at that instant. */
+  open(digest: string, now: string): SentLetter | null
+  /** Takes an address back for good. False when there is no such letter, or it was taken back already. */
+  revoke(id: string, now: string): boolean
+  /** Takes all back (after a restore: those taken back since must not come alive again). */
+  revokeEvery(now: string): void
+}
+
+type Row = typeof customerLetter.$inferSelect
+
+const withoutDigest = ({ digest: _digest, ...letter }: Row): SentLetter => letter
+
+export function lettersOf({ db }: Connection): Letters {
+  const opened = db
+    .select()
+    .from(customerLetter)
+    .where(
+      and(
+        eq(customerLetter.digest, sql.placeholder('digest')),
+        isNull(customerLetter.revokedAt),
+        gt(customerLetter.expiresAt, sql.placeholder('now')),
+      ),
+    )
+    .prepare()
+  return {
+    list: (colony) =>
+      db
+        .select()
+        .from(customerLetter)
+        .where(colony === undefined ? undefined : eq(customerLetter.colony, colony))
+        .orderBy(desc(customerLetter.createdAt), desc(customerLetter.id))
+        .all()
+        .map(withoutDigest),
+    add(letter) {
+      db.insert(customerLetter).values(letter).run()
+    },
+    open(digest, now) {
+      const row = opened.get({ digest, now })
+      return row === undefined ? null : withoutDigest(row)
+    },
+    revoke: (id, now) =>
+      db
+        .update(customerLetter)
+        .set({ revokedAt: now })
+        .where(and(eq(customerLetter.id, id), isNull(customerLetter.revokedAt)))
+        .run().changes > 0,
+    revokeEvery(now) {
+      db.update(customerLetter).set({ revokedAt: now }).where(isNull(customerLetter.revokedAt)).run()
+    },
+  }
+}
