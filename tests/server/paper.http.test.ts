@@ -42,7 +42,7 @@ describe('the round sheet', () => {
   it('has the boxes of the round in stand order, a yard on its own pages, pages counted', async () => {
     const html = await open('/paper?day=2026-06-10')
     expect(blocks(html)).toEqual(['W-2', 'W-3', 'W-4', 'W-10', 'S-1'])
-    const heads = [...html.matchAll(/<header class="paper-head">(.*?)<\/header>/g)].map((m) =>
+    const heads = [...html.matchAll(/<header class="leaf-head">(.*?)<\/header>/g)].map((m) =>
       wordsOf(m[1] ?? '').trim(),
     )
     expect(heads).toEqual([
@@ -65,9 +65,9 @@ describe('the round sheet', () => {
   )
 
   it('is as large as asked, else as the yard’s units suggest', async () => {
-    expect(await open('/paper?size=a4')).toContain('class="paper paper-a4"')
-    expect(await open('/paper?size=letter')).toContain('class="paper paper-letter"')
-    expect(await open('/paper')).toContain('class="paper paper-letter"')
+    expect(await open('/paper?size=a4')).toContain('class="leaves leaves-a4"')
+    expect(await open('/paper?size=letter')).toContain('class="leaves leaves-letter"')
+    expect(await open('/paper')).toContain('class="leaves leaves-letter"')
   })
 
   it('says what to look for, and holds nothing private', async () => {

@@ -42,9 +42,9 @@ export const LabelsPage = (p: LabelsProps) => {
         <Reach origin={p.origin} />
         {p.labels.length === 0 ? <p>No colonies stand there.</p> : null}
       </div>
-      <div class={`paper paper-${p.size}`}>
+      <div class={`leaves leaves-${p.size}`}>
         {pages.map((labels) => (
-          <section class="paper-page label-page">
+          <section class="leaf label-page">
             {labels.map((l) => (
               <article class="label">
                 <div class="label-code">{raw(l.code)}</div>
@@ -64,7 +64,7 @@ export const LabelsPage = (p: LabelsProps) => {
 }
 
 const Choose = ({ yard, yards, size, origin, refused }: LabelsProps) => (
-  <form class="paper-choose" method="get" action="/labels">
+  <form class="sheet-choose" method="get" action="/labels">
     <label>
       Yard
       <select name="yard">
@@ -86,7 +86,7 @@ const Choose = ({ yard, yards, size, origin, refused }: LabelsProps) => (
         ))}
       </select>
     </label>
-    <label class="paper-wide">
+    <label class="choose-wide">
       Address of this book, as phones reach it
       {refused === null ? null : (
         <span class="problem" id="address-problem">

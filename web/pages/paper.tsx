@@ -71,13 +71,13 @@ export const PaperPage = (p: PaperProps) => {
           </p>
         )}
       </div>
-      <div class={`paper paper-${p.size}`}>
+      <div class={`leaves leaves-${p.size}`}>
         {leaves.map((leaf, i) => (
-          <section class="paper-page">
-            <header class="paper-head">
+          <section class="leaf">
+            <header class="leaf-head">
               <b>{leaf.yard}</b>
               <span>{inWordsWithYear(p.day)}</span>
-              <span class="paper-who">walked by</span>
+              <span class="leaf-who">walked by</span>
               <span>
                 page {i + 1} of {leaves.length}
               </span>
@@ -93,7 +93,7 @@ export const PaperPage = (p: PaperProps) => {
 }
 
 const Choose = ({ frame, yard, yards, day, days, all, size }: PaperProps) => (
-  <form class="paper-choose" method="get" action="/paper">
+  <form class="sheet-choose" method="get" action="/paper">
     <label>
       Yard
       <select name="yard">
@@ -112,7 +112,7 @@ const Choose = ({ frame, yard, yards, day, days, all, size }: PaperProps) => (
     <label>
       Boxes
       <select name="all">
-        <option value="">that ask for something</option>
+        <option value="">on the round</option>
         <option value="1" selected={all}>
           all
         </option>

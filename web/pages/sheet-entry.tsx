@@ -79,7 +79,7 @@ export const SheetEntryPage = (p: SheetEntryProps) => {
 }
 
 const Choose = ({ yard, yards, day, days, all, frame }: SheetEntryProps) => (
-  <form class="paper-choose" method="get" action="/sheet-entry">
+  <form class="sheet-choose" method="get" action="/sheet-entry">
     <label>
       Yard
       <select name="yard">
