@@ -92,8 +92,8 @@ export function beforeCut(s: Sheet, protocol: Protocol, shows: Shows): Reckoning
   const items = ITEMS.map((id) => itemOf(id, s, protocol, shows))
   const missing = items.filter((i) => i.state === 'unmet' || i.state === 'unsaid')
   const unmet = [
-    ...missing.filter((i) => i.weight === 'refuse'),
-    ...missing.filter((i) => i.weight !== 'refuse'),
+    ...missing.filter((i) => i.weight === 'refuse' && i.state === 'unmet'),
+    ...missing.filter((i) => i.weight !== 'refuse' || i.state !== 'unmet'),
   ]
   // Not saying is no ground to turn a job down for good; what was said is.
   const refuses = unmet.some((i) => i.weight === 'refuse' && i.state === 'unmet')

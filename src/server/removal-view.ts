@@ -49,7 +49,10 @@ export function rowOf(
   colonies: readonly string[],
 ): RemovalRow {
   const stage: Stage = stageOf(sheet, colonies.length)
-  const reckoning = isOver(stage) || stage === 'worked' ? null : reckoningOf(c, deps, sheet)
+  const reckoned = isOver(stage) || stage === 'worked' ? null : reckoningOf(c, deps, sheet)
+  // Early on most of the list is simply not said yet.
+  const early = stage === 'called' || stage === 'looked-at'
+  const reckoning = early && reckoned?.says !== 'refuse' ? null : reckoned
   return {
     path: removalPath(id),
     name: sheetName(sheet),

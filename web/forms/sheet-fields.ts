@@ -144,13 +144,20 @@ const fieldOf = (path: string): string =>
         .replace(/^hours\.(\d+)\.(at|c)$/, 'hours.$1.$2')
         .replace(/^(done|foundBy|behind|hazards|bystanders)\.\d+$/, '$1')
 
+/** '7', '7:30', '0730' or '07:30' as '07:30'; null when it is no time of day. */
+function hourTyped(text: string): string | null {
+  const parts = text.match(/^(\d{1,2})(?:[:.]?([0-5]\d))?$/)
+  if (parts === null || Number(parts[1]) > 23) return null
+  return `${(parts[1] ?? '').padStart(2, '0')}:${parts[2] ?? '00'}`
+}
+
 /** Forecast hours: a row counts when its temperature is typed. */
 function hoursTyped(typed: Typed, units: Units): { hours: ForecastHour[]; problems: FieldProblem[] } {
   const hours: ForecastHour[] = []
   const problems: FieldProblem[] = []
   const unit = unitOf(units, 'temperature')
   for (let i = 0; i < FORECAST_ROWS; i++) {
-    const [at, shown] = [one(typed, `hours.${i}.at`), one(typed, `hours.${i}.c`)]
+    const [at, shown] = [hourTyped(one(typed, `hours.${i}.at`)), one(typed, `hours.${i}.c`)]
     if (shown === '') continue
     const n = numberTyped(shown)
     if (n === null)
@@ -160,8 +167,7 @@ function hoursTyped(typed: Typed, units: Units): { hours: ForecastHour[]; proble
         field: `hours.${i}.c`,
         message: `cannot be ${shown} ${unit.symbol}: is it the right unit?`,
       })
-    else if (!/^([01]\d|2[0-3]):[0-5]\d$/.test(at))
-      problems.push({ field: `hours.${i}.at`, message: 'must be a time written HH:MM' })
+    else if (at === null) problems.push({ field: `hours.${i}.at`, message: 'must be a time written HH:MM' })
     else hours.push({ at, c: unit.store(n) })
   }
   return { hours, problems }

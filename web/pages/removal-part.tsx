@@ -68,7 +68,7 @@ export const ClashNotice = ({ clash }: { clash: Clash }) => (
       theirs stays in the history of the sheet.
     </p>
     {clash.theirs.length === 0 ? null : (
-      <dl class="facts">
+      <dl class="sheet-facts">
         {clash.theirs.map((t) => (
           <>
             <dt>{t.label}</dt>

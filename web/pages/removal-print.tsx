@@ -71,7 +71,7 @@ const JobPaper = ({ sheet, name, frame, parts, reckoning }: RemovalPrintProps) =
       .map(({ part, facts }) => (
         <section>
           <h2>{PART_WORDS[part]}</h2>
-          <dl class="facts">
+          <dl class="sheet-facts">
             {facts.map(([label, value]) => (
               <>
                 <dt>{label}</dt>

@@ -57,9 +57,7 @@ const SignForm = ({ form, frame, path, mark }: RemovalSignProps) => (
       <TextField form={form} name="on" label="Day" type="date" max={frame.today} required />
     </div>
     <div class="pad-field if-drawn" id="f-drawing" data-pad hidden>
-      <p class="label" id="pad-label">
-        Draw your name
-      </p>
+      <p class="pad-title">Draw your name</p>
       <svg
         class="pad"
         viewBox={`0 0 ${FIELD.width} ${FIELD.height}`}

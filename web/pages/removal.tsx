@@ -48,11 +48,13 @@ export const RemovalPage = (p: RemovalProps) => (
       </div>
     )}
     <Head {...p} />
-    {p.reckoning === null || p.older !== null ? null : <ReckoningBox reckoning={p.reckoning} />}
-    {p.stage === 'boxed' || p.older !== null ? null : <FirstCheck sheet={p.sheet} />}
-    {p.parts.map(({ part, facts }) => (
-      <PartSection part={part} facts={facts} page={p} />
-    ))}
+    {p.reckoning === null || p.older !== null ? null : <Reckoned reckoning={p.reckoning} stage={p.stage} />}
+    {p.reckoning === null || p.older !== null ? null : <FirstCheck sheet={p.sheet} />}
+    <div class="removal-parts">
+      {p.parts.map(({ part, facts }) => (
+        <PartSection part={part} facts={facts} page={p} />
+      ))}
+    </div>
     <Papers {...p} />
     <Versions {...p} />
   </Layout>
@@ -103,6 +105,17 @@ const Head = (p: RemovalProps) => {
   )
 }
 
+/** Early on most of the list is simply not said yet: it is folded away, unless something said stands against the job. */
+const Reckoned = ({ reckoning: r, stage }: { reckoning: Reckoning; stage: Stage }) =>
+  r.says !== 'refuse' && (stage === 'called' || stage === 'looked-at') ? (
+    <details class="caution">
+      <summary>Before the cut: {r.unmet.length} still to be met or said</summary>
+      <ReckoningBox reckoning={r} />
+    </details>
+  ) : (
+    <ReckoningBox reckoning={r} />
+  )
+
 const Decided = ({ sheet, frame }: RemovalProps) => {
   const { decision: d, ended } = sheet
   return (
@@ -147,7 +160,7 @@ const PartSection = ({
     {facts.length === 0 ? (
       <p class="soft">Nothing yet.</p>
     ) : (
-      <dl class="facts">
+      <dl class="sheet-facts">
         {facts.map(([label, value]) => (
           <>
             <dt>{label}</dt>

@@ -35,24 +35,23 @@ export const CheckFields = ({ form, frame }: Omit<PartFieldsProps, 'types' | 'cu
     </fieldset>
     <fieldset class="group">
       <legend>The cut</legend>
-      <div class="field-row">
-        <TextField
-          form={form}
-          name="cutMm"
-          label="Blade set to"
-          unit={unitOf(frame.units, 'length').symbol}
-          inputmode="text"
-          maxlength={10}
-        />
-        <TextField
-          form={form}
-          name="clearedBy"
-          label="Cleared by the licensed trade"
-          hint="Who, what, when; where wires, gas, asbestos, lead or weak beams were found."
-          maxlength={300}
-          wide
-        />
-      </div>
+      <TextField
+        form={form}
+        name="cutMm"
+        label="Blade set to"
+        hint="No deeper than the sheathing and the small margin of the protocol."
+        unit={unitOf(frame.units, 'length').symbol}
+        inputmode="text"
+        maxlength={10}
+      />
+      <TextField
+        form={form}
+        name="clearedBy"
+        label="Cleared by the licensed trade"
+        hint="Who, what, when; where wires, gas, asbestos, lead or weak beams were found."
+        maxlength={300}
+        wide
+      />
       <Choices form={form} name="vacuum" label="How the bees come off" choices={VACUUM} across={2} />
     </fieldset>
     <fieldset class="group">
@@ -74,8 +73,8 @@ const Forecast = ({ form, frame }: Pick<PartFieldsProps, 'form' | 'frame'>) => {
   const bad = (name: string) => form.problems.find((p) => p.field === name)?.message
   return (
     <div class="field">
-      <p class="label" id="forecast-label">
-        Forecast, {symbol} by the hour
+      <p class="forecast-title" id="forecast-label">
+        Forecast by the hour: time, then {symbol}
       </p>
       <ul class="forecast" aria-labelledby="forecast-label">
         {Array.from({ length: FORECAST_ROWS }, (_, i) => {
@@ -86,7 +85,11 @@ const Forecast = ({ form, frame }: Pick<PartFieldsProps, 'form' | 'frame'>) => {
               <input
                 id={idOf(at)}
                 name={at}
-                type="time"
+                type="text"
+                inputmode="numeric"
+                maxlength={5}
+                autocomplete="off"
+                class="forecast-hour"
                 aria-label={`Hour ${i + 1}`}
                 value={one(form.typed, at)}
               />
