@@ -19,6 +19,7 @@ export const ROUND_SETTINGS = [
   'yardName',
   'removalTypes',
   'protocol',
+  'ownRates',
 ] as const
 export type RoundSettings = { [K in (typeof ROUND_SETTINGS)[number]]: SettingValue<K> }
 

@@ -13,15 +13,15 @@ export interface FrameEffect {
   sentence: string
 }
 
-/** What a frame of capped brood given on that day would change. */
+/** What a frame of capped brood given on that day would change. `before`: the forecast without it, where it is known already. */
 export function effectOfCappedFrame(
   story: Story,
   firstEgg: DayPmf,
   options: StrengthOptions,
   on: Day,
   frames = 1,
+  before: StrengthForecast = strengthForecast(story, firstEgg, options),
 ): FrameEffect {
-  const before = strengthForecast(story, firstEgg, options)
   const after = strengthForecast(story, firstEgg, { ...options, extra: { on, frames } })
   const pc = (p: number): string => `${Math.round(p * 100)} %`
   const what = frames === 1 ? 'One frame' : `${frames} frames`

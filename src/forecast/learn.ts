@@ -75,7 +75,7 @@ type Counts = Map<RateName, { so: number; not: number }>
 const teaches = (h: History): boolean =>
   h.outcome !== null && h.entries.some((e) => e.kind === 'inspection' && e.opened)
 
-function readColonies(closed: readonly History[], rates: Rates): Counts {
+function* readColonies(closed: readonly History[], rates: Rates): Generator<undefined, Counts> {
   const model = listModelOf(rates)
   const counts: Counts = new Map()
   const add = (name: RateName, so: number, not: number): void => {
@@ -95,6 +95,7 @@ function readColonies(closed: readonly History[], rates: Rates): Counts {
     if (Math.abs(aliveChance(h.intake, rates) - rates[name]) < ORDINARY) add(name, alive, 1 - alive)
     for (const [name, [yes, no]] of Object.entries(LEARNED) as [RateName, readonly [number, number]][])
       add(name, tallies[yes] ?? 0, tallies[no] ?? 0)
+    yield
   }
   return counts
 }
@@ -120,14 +121,26 @@ function learnedFrom(counts: Counts): LearnedRate[] {
   })
 }
 
-/** The rates of a yard, from its histories; open colonies are left out. About 2 ms a colony and round. */
-export function learnRates(histories: readonly History[], rounds = 2): Learned {
+/**
+ * The rates of a yard, from its histories; open colonies are left out. Stops after every colony, about 2 ms of work, so
+ * that a server can do other things in between.
+ */
+export function* learning(histories: readonly History[], rounds = 2): Generator<undefined, Learned> {
   const closed = histories.filter(teaches)
   let rates = DEFAULT_RATES
   let table = learnedFrom(new Map())
   for (let r = 0; r < rounds && closed.length > 0; r++) {
-    table = learnedFrom(readColonies(closed, rates))
+    table = learnedFrom(yield* readColonies(closed, rates))
     rates = ratesWith(Object.fromEntries(table.map((l) => [l.name, l.own])))
   }
   return { colonies: closed.length, rates, table }
+}
+
+/** The same in one go. */
+export function learnRates(histories: readonly History[], rounds = 2): Learned {
+  const steps = learning(histories, rounds)
+  for (;;) {
+    const { done, value } = steps.next()
+    if (done === true) return value
+  }
 }

@@ -169,6 +169,7 @@ export const RATE_TABLE = {
 } as const satisfies Record<string, Rate>
 
 export type RateName = keyof typeof RATE_TABLE
+export const RATE_NAMES = Object.keys(RATE_TABLE) as [RateName, ...RateName[]]
 export type Rates = Readonly<Record<RateName, number>>
 
 /** Values by day or by age; index = day or age. They need not sum to one where that is said. */

@@ -20,6 +20,25 @@ export interface YardOptions {
   /** Tags of colonies whose plan says to buy a queen without a frame of eggs first. */
   straightToQueen?: ReadonlySet<string>
   donorRules?: DonorRules
+  /** What a colony may need, where it is known already. */
+  known?: (history: History) => ColonySupplies
+}
+
+/** What one colony may need, and its odds today. */
+export interface ColonySupplies {
+  need: ColonyNeed
+  odds: KindShares
+}
+
+/** One colony's part. About 1 ms with `listModelOf`. */
+export function colonySupplies(
+  history: History,
+  today: Day,
+  model: Model,
+  options: { ahead: number; straightToQueen: boolean },
+): ColonySupplies {
+  const story = storyOf(history, today, model, addDays(today, options.ahead))
+  return { need: needOf(story, options), odds: oddsToday(story) }
 }
 
 /** What the yard may need and who can give. Use `listModelOf` and keep the model: 500 colonies take about 0.3 s then. */
@@ -27,7 +46,7 @@ export function yardSupplies(
   histories: readonly History[],
   today: Day,
   model: Model,
-  { ahead, straightToQueen, donorRules = DEFAULT_DONOR_RULES }: YardOptions,
+  { ahead, straightToQueen, donorRules = DEFAULT_DONOR_RULES, known }: YardOptions,
 ): YardSupplies {
   const needs: ColonyNeed[] = []
   const odds = new Map<string, KindShares>()
@@ -38,10 +57,11 @@ export function yardSupplies(
       candidates.push({ history, laying: 0 })
       continue
     }
-    const story = storyOf(history, today, model, addDays(today, ahead))
-    const now = oddsToday(story)
+    const straight = straightToQueen?.has(history.tag) === true
+    const { need, odds: now } =
+      known?.(history) ?? colonySupplies(history, today, model, { ahead, straightToQueen: straight })
     odds.set(history.tag, now)
-    needs.push(needOf(story, { ahead, straightToQueen: straightToQueen?.has(history.tag) === true }))
+    needs.push(need)
     candidates.push({ history, laying: now.laying })
   }
   return {

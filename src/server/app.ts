@@ -11,6 +11,7 @@ import { ROLES, type Role, storeFor } from '../people/index.ts'
 import { assetFiles } from './assets.ts'
 import type { Deps, Env } from './deps.ts'
 import { broken, tooLarge, unknownPage } from './errors.tsx'
+import { foresightOf } from './foresight.ts'
 import { frame } from './frame.tsx'
 import { logged } from './middleware/logging.ts'
 import { allowed } from './middleware/permission.tsx'
@@ -83,7 +84,8 @@ export function createApp(deps: Deps): Hono<Env> {
   })
   for (const feature of DOOR) app.route('/', feature(deps))
   app.use(noStrangers(deps))
-  const behind = Object.fromEntries(ROLES.map((role) => [role, roomsFor(role, deps)])) as Record<
+  const shared = { ...deps, foresight: deps.foresight ?? foresightOf() }
+  const behind = Object.fromEntries(ROLES.map((role) => [role, roomsFor(role, shared)])) as Record<
     Role,
     Hono<Env>
   >

@@ -6,6 +6,7 @@ import type { People, Person } from '../people/index.ts'
 import type { Book, Store } from '../store/index.ts'
 import type { Safekeeping } from '../store/safekeeping.ts'
 import type { Assets } from './assets.ts'
+import type { Foresight } from './foresight.ts'
 import type { After, Messages } from './house.ts'
 import type { Outside } from './middleware/address.ts'
 import type { Logger } from './middleware/logging.ts'
@@ -20,6 +21,8 @@ export interface PageDeps {
   zone: string
   /** Addresses of built styles and browser code. */
   assets: Pick<Assets, 'built'>
+  /** Forecasts already made; a room that is given none makes its own. */
+  foresight?: Foresight
   /** Hears of errors that are our bugs. */
   report: (error: unknown, request: string) => void
 }

@@ -5,6 +5,7 @@
  */
 import { eq, sql } from 'drizzle-orm'
 import { z } from 'zod'
+import { RATE_NAMES } from '../forecast/rates.ts'
 import { type Problem, problemsOf } from '../journal/problem.ts'
 import { protocolOverrides } from '../recovery/protocol.ts'
 import { DEFAULT_TERMS, TERMS_LIMIT } from '../removal/agreement.ts'
@@ -27,6 +28,13 @@ function isZone(name: string): boolean {
   }
 }
 
+const ownRates = z.object({
+  values: z.partialRecord(z.enum(RATE_NAMES), z.number().min(0).max(1)),
+  colonies: z.number().int().min(0),
+  on: z.iso.date(),
+})
+export type OwnRates = z.infer<typeof ownRates>
+
 const define = <T>(schema: z.ZodType<T>, fallback: T) => ({ schema, fallback })
 
 export const SETTINGS = {
@@ -43,6 +51,13 @@ export const SETTINGS = {
   currency: define<string>(z.string().trim().max(5), '$'),
   /** The apiary inspector to call: name, telephone. Everybody in the yard sees it. */
   inspector: define<string>(z.string().trim().max(200), ''),
+  /** The yard's own rates for the odds, as learned on that day from so many closed colonies; null: the defaults. */
+  ownRates: define<OwnRates | null>(ownRates.nullable(), null),
+  /** How many stands each yard has, by its name; a yard that is not named has said nothing. */
+  stands: define<Record<string, number>>(
+    z.record(z.string().trim().min(1).max(80), z.number().int().min(0).max(10_000)),
+    {},
+  ),
   /** What this yard does otherwise than the default protocol. */
   protocol: define<z.infer<typeof protocolOverrides>>(protocolOverrides, {}),
 }

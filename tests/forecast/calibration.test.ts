@@ -1,8 +1,9 @@
 /** Calibration on simulated yards, and what is left of it when the true rates are others than the believed ones. */
 import { describe, expect, it } from 'vitest'
-import { DEFAULT_RATES, ratesWith } from '../../src/forecast/rates.ts'
+import { DEFAULT_RATES } from '../../src/forecast/rates.ts'
 import { listModelOf } from '../../src/forecast/story/walk.ts'
 import { type Calibration, calibrate } from './calibration.ts'
+import { OTHER_YARDS } from './other-yards.ts'
 
 const worst = (c: Calibration): number =>
   Math.max(...c.bins.filter((b) => b.n >= 150).map((b) => Math.abs(b.so - b.given)))
@@ -18,13 +19,6 @@ describe('odds on simulated yards', () => {
     expect(c.brier).toBeLessThan(0.55 * c.brierOfBaseRates)
   }, 60_000)
 
-  const OTHER_YARDS = {
-    'fewer queens come along': ratesWith({ aliveUnseen: 0.3, aliveLoose: 0.7 }),
-    'more queens come along': ratesWith({ aliveUnseen: 0.7 }),
-    'eggs are missed more often': ratesWith({ seesEggs: 0.7, seesCells: 0.85 }),
-    'virgins mate worse': ratesWith({ virginLays: 0.55 }),
-    'bees begin cells reluctantly': ratesWith({ cellStartPerDay: 0.22, cellEmerges: 0.75 }),
-  }
   for (const [name, truth] of Object.entries(OTHER_YARDS))
     it(`still useful where ${name}: within 0.15 in every bin, Brier at most a fifth above the best possible`, () => {
       const believed = calibrate(160, 23, truth, DEFAULT_RATES, listModelOf)

@@ -58,6 +58,7 @@ test('the phone says the same of what it keeps', () => {
     yardName: '',
     removalTypes: [],
     protocol: {},
+    ownRates: null,
   } as const
   const book = bookOf({
     head: { settings: { ...settings, removalTypes: [] }, yards: store.yards() },

@@ -1,0 +1,203 @@
+/**
+ * Forecasts for pages, kept: worked out once for a colony, a day and the yard's rates. Runs in a phone too, so it needs
+ * neither node: nor the database.
+ */
+import { addDays, type Day, daysBetween, earlier } from '../days.ts'
+import { colonyForecast, type ForecastSettings } from '../forecast/colony-forecast.ts'
+import { effectOfCappedFrame } from '../forecast/frame-effect.ts'
+import { type QueenOdds, queenOdds, type Story, storyOf } from '../forecast/queen-odds.ts'
+import { DEFAULT_RATES, type Rates, ratesWith } from '../forecast/rates.ts'
+import { type MoveOutForecast, moveOutForecast } from '../forecast/readiness.ts'
+import { listModelOf, type Model } from '../forecast/story/walk.ts'
+import {
+  type StrengthDay,
+  type StrengthForecast,
+  type StrengthOptions,
+  strengthForecast,
+} from '../forecast/strength.ts'
+import { type TellingDay, tellingDays } from '../forecast/telling-day.ts'
+import { type ColonySupplies, colonySupplies } from '../forecast/yard-supplies.ts'
+import type { History } from '../journal/history.ts'
+import type { Plan } from '../recovery/plan-types.ts'
+import type { Protocol } from '../recovery/protocol.ts'
+import { hemisphereOf } from '../review/hemisphere.ts'
+import type { Book } from '../store/types.ts'
+
+/** What a colony's page shows; without the stories, which are large. */
+export interface Foreseen {
+  odds: QueenOdds
+  telling: TellingDay[]
+  strength: StrengthForecast
+  moveOut: MoveOutForecast
+  strengthOptions: StrengthOptions
+}
+
+/** What a frame of capped brood would change. */
+export interface FrameSeen {
+  on: Day
+  sentence: string
+  lowest: { day: Day; frames: number }
+  chanceUnder: number
+  days: Pick<StrengthDay, 'day' | 'median'>[]
+}
+
+/** A colony in the yard, with the plan of the day. */
+export interface Known {
+  id: string
+  history: History
+  plan: Plan
+}
+
+/** The yard's choices that forecasts hang on. */
+export interface Ground {
+  today: Day
+  rates: Rates
+  protocol: Protocol
+  zone: string
+}
+
+export interface Foresight {
+  colony(known: Known, ground: Ground): Foreseen
+  frame(known: Known, ground: Ground, on: Day): FrameSeen
+  /** Today and the days up to `until`, two weeks on at most. */
+  telling(known: Known, ground: Ground, until: Day): TellingDay[]
+  /** What the colony may come to need within {@link SUPPLIES_AHEAD} days. */
+  supplies(known: Known, ground: Ground): ColonySupplies
+  moveOut(known: Known, ground: Ground): MoveOutForecast
+}
+
+/** Days ahead that needs are foreseen. */
+export const SUPPLIES_AHEAD = 28
+/** Days ahead that stands are foreseen. */
+export const STANDS_AHEAD = 42
+const TELLING_AHEAD = 14
+
+/** Colonies kept: as many as the largest yard reckoned with. */
+const MOST_KEPT = 1000
+
+/** The rates the yard goes by: its own where it chose them. */
+export function ratesIn(settings: Book['settings']): Rates {
+  const own = settings.get('ownRates') ?? null
+  return own === null ? DEFAULT_RATES : ratesWith(own.values as Partial<Rates>)
+}
+
+/** The yard's choices as of a day. */
+export const groundIn = (book: Book, today: Day, zone: string): Ground => ({
+  today,
+  rates: ratesIn(book.settings),
+  protocol: book.protocol(),
+  zone,
+})
+
+/** Without what is dated later: while a clock is set back, say. */
+function knownOn(history: History, day: Day): History {
+  if (history.entries.every((e) => e.on <= day)) return history
+  return { ...history, entries: history.entries.filter((e) => e.on <= day || e === history.intake) }
+}
+
+/** Answers kept until something they hang on changes; the least lately asked for goes first. */
+class Kept {
+  #answers = new Map<string, { key: string; values: Map<string, unknown> }>()
+
+  of<T>(colony: string, key: string, what: string, work: () => T): T {
+    const found = this.#answers.get(colony)
+    const slot = found?.key === key ? found : { key, values: new Map<string, unknown>() }
+    this.#answers.delete(colony)
+    this.#answers.set(colony, slot)
+    if (this.#answers.size > MOST_KEPT) {
+      const [oldest] = this.#answers.keys()
+      if (oldest !== undefined) this.#answers.delete(oldest)
+    }
+    if (!slot.values.has(what)) slot.values.set(what, work())
+    return slot.values.get(what) as T
+  }
+}
+
+/** One for the whole house, or for a phone. */
+export function foresightOf(): Foresight {
+  const kept = new Kept()
+  let model: Model = listModelOf(DEFAULT_RATES)
+  const modelFor = (rates: Rates): Model => {
+    if (JSON.stringify(model.rates) !== JSON.stringify(rates)) model = listModelOf(rates)
+    return model
+  }
+  const keyOf = ({ history }: Known, g: Ground): string =>
+    [g.today, hemisphereOf(g.zone), JSON.stringify(g.protocol), JSON.stringify(g.rates)]
+      .concat(history.entries.map((e) => e.id))
+      .join(' ')
+  const keep = <T>(known: Known, g: Ground, what: string, work: (history: History, model: Model) => T): T =>
+    kept.of(known.id, keyOf(known, g), what, () => work(knownOn(known.history, g.today), modelFor(g.rates)))
+  const settings = (known: Known, g: Ground, m: Model): ForecastSettings => ({
+    model: m,
+    protocol: g.protocol,
+    plan: known.plan,
+    hemisphere: hemisphereOf(g.zone),
+  })
+
+  const colony: Foresight['colony'] = (known, g) =>
+    keep(known, g, 'colony', (history, m) => {
+      const {
+        story: _large,
+        strengthOptions,
+        ...seen
+      } = colonyForecast(history, g.today, settings(known, g, m))
+      return { ...seen, strengthOptions }
+    })
+
+  return {
+    colony,
+    frame: (known, g, on) =>
+      keep(known, g, `frame ${on}`, (history, m) => {
+        const { odds, strength, strengthOptions } = colony(known, g)
+        const story = storyOf(history, g.today, m)
+        const { sentence, after } = effectOfCappedFrame(
+          story,
+          odds.firstEgg,
+          strengthOptions,
+          on,
+          1,
+          strength,
+        )
+        return {
+          on,
+          sentence,
+          lowest: after.lowest,
+          chanceUnder: after.chanceUnder,
+          days: after.days.map(({ day, median }) => ({ day, median })),
+        }
+      }),
+    telling: (known, g, until) =>
+      keep(known, g, `telling ${until}`, (history, m) => {
+        const last = earlier(until, addDays(g.today, TELLING_AHEAD))
+        const story = storyOf(history, g.today, m, last)
+        return tellingDays(story, Math.max(0, daysBetween(story.today, last)))
+      }),
+    supplies: (known, g) =>
+      keep(known, g, 'supplies', (history, m) =>
+        colonySupplies(history, g.today, m, {
+          ahead: SUPPLIES_AHEAD,
+          straightToQueen: straightToQueen(known),
+        }),
+      ),
+    moveOut: (known, g) =>
+      keep(known, g, 'move-out', (history, m) => {
+        const story = storyOf(history, g.today, m)
+        const { firstEgg } = queenOdds(story)
+        const strength = strengthForecast(story, firstEgg, strengthFor(story, g))
+        return moveOutForecast(story, firstEgg, strength, known.plan, g.protocol)
+      }),
+  }
+}
+
+/** The strength forecast as far as the stands are foreseen, and no farther. */
+const strengthFor = (story: Story, g: Ground) => ({
+  minFrames: g.protocol.minFramesOfBees,
+  holdDays: g.protocol.holdDays,
+  hemisphere: hemisphereOf(g.zone),
+  days: daysBetween(story.history.intake.on, g.today) + STANDS_AHEAD,
+})
+
+/** Whether the plan says to buy a queen without a frame of eggs first. */
+const straightToQueen = ({ history, plan }: Known): boolean =>
+  plan.advice.action === 'buy-queen' &&
+  !history.entries.some((e) => e.kind === 'given' && e.what === 'egg-frame')
