@@ -33,15 +33,22 @@ function subject(f: Pick<Finding, 'factor'>, label: string): string {
   }
 }
 
+/** Who was lost at how many times whose rate. A number is told by its step, a group beside the one it is held against. */
+function lead(f: Finding, ratio: number): string {
+  const rate = `lost at ${times(ratio)} times the rate`
+  if (f.factor === 'heat') return `For each ${f.label} at the removal, colonies were ${rate}`
+  if (f.factor === 'hours') return `For each hour longer from opening to boxed, colonies were ${rate}`
+  return `${capital(subject(f, f.label))} were ${rate} of ${subject(f, f.against)}`
+}
+
 /**
- * One hazard ratio. Never says why. Example: 'Colonies taken when it was 5 °C warmer were lost at 1.6 times the rate of
- * those 5 °C cooler (1.1 to 2.4 times). That they go together does not say that one made the other.'
+ * One hazard ratio. Never says why. Example: 'For each 5 °C warmer at the removal, colonies were lost at 1.6 times the
+ * rate (1.1 to 2.4 times). That they go together does not say that one made the other.'
  */
 export function findingReading(f: Finding): string {
-  const who = capital(subject(f, f.label))
-  const others = subject(f, f.against)
   if (f.ratio === null || f.lower === null || f.upper === null)
-    return `${who}: nothing can be worked out from these colonies.`
+    return `${capital(subject(f, f.label))}: nothing can be worked out from these colonies.`
+  const said = lead(f, f.ratio)
   const range = `${times(f.lower)} to ${times(f.upper)} times`
   const small = f.lost < 2 * FEW ? ` Only ${f.lost} losses stand behind this.` : ''
   const rare =
@@ -49,8 +56,8 @@ export function findingReading(f: Finding): string {
       ? ' Losses were all on one side for some of these facts, so the figure is a cautious one.'
       : ''
   if (f.lower <= 1 && f.upper >= 1)
-    return `${who} were lost at ${times(f.ratio)} times the rate of ${others}, but anything from ${range} fits these numbers, so no difference can be read from them.${small}${rare}`
-  return `${who} were lost at ${times(f.ratio)} times the rate of ${others} (${range}). That they go together does not say that one made the other.${small}${rare}`
+    return `${said}, but anything from ${range} fits these numbers, so no difference can be read from them.${small}${rare}`
+  return `${said} (${range}). That they go together does not say that one made the other.${small}${rare}`
 }
 
 /** How the findings were made. */
@@ -79,9 +86,13 @@ export function pathReading({ path, colonies, days }: PathCount): string {
   const words = PATH_WORDS[path][colonies === 1 ? 0 : 1]
   const lead = `${coloniesOf(colonies, '')} ${words}`
   if (days === null) return `${lead}.`
-  return colonies === 1
-    ? `${lead}; worker brood proved her after ${days.median} days.`
-    : `${lead}; worker brood proved her after ${days.median} days in the middle case (${days.least} to ${days.most}).`
+  const after =
+    days.least === days.most
+      ? `after ${days.median} days`
+      : `after ${days.median} days in the middle case (${days.least} to ${days.most})`
+  return days.colonies === colonies
+    ? `${lead}; worker brood proved her ${after}.`
+    : `${lead}; in ${days.colonies} of them worker brood had proved a queen before, ${after}.`
 }
 
 const some = (n: number, one: string, many: string, rest: string): string =>

@@ -77,8 +77,8 @@ export function recoveryOf(history: History, asOf: Day, protocol: Protocol): Rec
 export interface PathCount {
   path: RecoveryPath
   colonies: number
-  /** Days from intake to the proof, among those that have one; null when none has. */
-  days: { median: number; least: number; most: number } | null
+  /** Days from intake to the proof, among those that have one (`colonies` of them); null when none has. */
+  days: { colonies: number; median: number; least: number; most: number } | null
 }
 
 /** How many colonies took each path, and how long it took; every path is listed. */
@@ -90,7 +90,10 @@ export function pathCounts(recoveries: readonly Recovery[]): PathCount[] {
     return {
       path,
       colonies: on.length,
-      days: least === undefined || most === undefined ? null : { median: middle(days), least, most },
+      days:
+        least === undefined || most === undefined
+          ? null
+          : { colonies: days.length, median: middle(days), least, most },
     }
   })
 }

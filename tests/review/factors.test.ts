@@ -91,13 +91,13 @@ const FINDING = {
 describe('sentences', () => {
   it('say how much, with limits, and that it is no cause', () => {
     expect(findingReading(FINDING)).toBe(
-      'Colonies taken when it was 5 °C warmer were lost at 1.6 times the rate of colonies taken when it was 5 °C cooler (1.1 to 2.4 times). That they go together does not say that one made the other.',
+      'For each 5 °C warmer at the removal, colonies were lost at 1.6 times the rate (1.1 to 2.4 times). That they go together does not say that one made the other.',
     )
   })
 
   it('say when no difference can be read', () => {
     expect(findingReading({ ...FINDING, lower: 0.8, lost: 8 })).toBe(
-      'Colonies taken when it was 5 °C warmer were lost at 1.6 times the rate of colonies taken when it was 5 °C cooler, but anything from 0.80 to 2.4 times fits these numbers, so no difference can be read from them. Only 8 losses stand behind this.',
+      'For each 5 °C warmer at the removal, colonies were lost at 1.6 times the rate, but anything from 0.80 to 2.4 times fits these numbers, so no difference can be read from them. Only 8 losses stand behind this.',
     )
     expect(findingReading({ ...FINDING, ratio: null })).toMatch(/nothing can be worked out/)
   })

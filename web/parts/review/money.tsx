@@ -1,0 +1,51 @@
+/** What a colony kept has cost. Shown only to those who may see costs. */
+import { moneyReading } from '../../../src/review/findings-reading.ts'
+import type { Spent } from '../../../src/review/money.ts'
+import { CsvLinks, Part, Reading } from './part.tsx'
+import type { ReviewProps } from './props.ts'
+
+export const MONEY_ROWS: readonly (readonly [keyof Spent, string])[] = [
+  ['queens', 'Queens, virgins and cells'],
+  ['feed', 'Feed'],
+  ['other', 'All else given'],
+  ['hours', 'Hours, open to boxed'],
+]
+
+export const Money = (p: ReviewProps) => {
+  const { money } = p.look
+  return (
+    <Part id="money" title="Money for each colony kept">
+      <Reading>{moneyReading(money)}</Reading>
+      {money.ended === 0 ? null : (
+        <table class="numbers money">
+          <caption>
+            {money.ended} stays that are over, {money.kept} of them moved out
+          </caption>
+          <thead>
+            <tr>
+              <td />
+              <th scope="col">In all</th>
+              <th scope="col">For each kept</th>
+            </tr>
+          </thead>
+          <tbody>
+            {MONEY_ROWS.map(([what, words]) => (
+              <tr>
+                <th scope="row">{words}</th>
+                <td>{amount(what, money.total[what])}</td>
+                <td>{money.perKept === null ? '' : amount(what, money.perKept[what])}</td>
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      )}
+      <p class="small soft">
+        In the currency the costs were written in; only what was written down is added up.
+      </p>
+      <CsvLinks of={p} files={{ money: 'These numbers as CSV' }} />
+    </Part>
+  )
+}
+
+export const amount = (what: keyof Spent, n: number): string =>
+  what === 'hours' ? n.toFixed(1) : n.toFixed(2)

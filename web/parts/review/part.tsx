@@ -1,0 +1,70 @@
+/** What the parts of the review share: a section with its reading and its file, a cell with limits. */
+import type { Child } from 'hono/jsx'
+import type { ReviewCsv } from '../../../src/exchange/review-csv.ts'
+import { percent } from '../../../src/review/readings.ts'
+import { shortRange } from '../../words/review.ts'
+import { pathIn, type ReviewProps } from './props.ts'
+
+interface PartProps {
+  id: string
+  title: string
+  children?: Child
+}
+
+export const Part = ({ id, title, children }: PartProps) => (
+  <section class="section review-part" id={id} aria-labelledby={`${id}-title`}>
+    <h2 id={`${id}-title`}>{title}</h2>
+    {children}
+  </section>
+)
+
+/** The sentence that says what the numbers say. */
+export const Reading = ({ children }: { children?: Child }) => <p class="reading">{children}</p>
+
+/** The ways to a chart's numbers as files. */
+export const CsvLinks = ({ of, files }: { of: ReviewProps; files: Partial<Record<ReviewCsv, string>> }) => (
+  <p class="buttons">
+    {(Object.entries(files) as [ReviewCsv, string][]).map(([file, words]) => (
+      <a class="button button-plain" href={pathIn(of, `/${file}.csv`)} download>
+        {words}
+      </a>
+    ))}
+  </p>
+)
+
+/** A wide table, scrolled by itself, also with the keyboard. */
+export const Wide = ({ label, children }: { label: string; children?: Child }) => (
+  <section class="table-scroll" tabindex={0} aria-label={label}>
+    {children}
+  </section>
+)
+
+/** Groups of which nothing can be said yet, in one line instead of empty rows. */
+export const NotYet = ({ day, names }: { day: number; names: string[] }) =>
+  names.length === 0 ? null : (
+    <p class="small soft">
+      Nobody followed to day {day} yet: {names.join(', ')}.
+    </p>
+  )
+
+export interface WithLimits {
+  survival: number | null
+  lower: number | null
+  upper: number | null
+}
+
+/** '78 % 62–88', 'not yet known' */
+export const Share = ({ of }: { of: WithLimits }) =>
+  of.survival === null ? (
+    <span class="soft">not yet known</span>
+  ) : (
+    <>
+      <b class="nowrap">{percent(of.survival)}</b>
+      {of.lower === null || of.upper === null ? null : (
+        <>
+          {' '}
+          <span class="limits-words">{shortRange(of.lower, of.upper)}</span>
+        </>
+      )}
+    </>
+  )
