@@ -18,6 +18,8 @@ const GRACE_MS = 250
 const SENDING_MS = 2500
 /** Milliseconds within which the round is not fetched again. */
 const FRESH_MS = 15_000
+/** Forms that end the session of this phone. */
+const SIGNS_OUT = new Set(['/sign-out', '/account/sign-out-everywhere'])
 const LOCK = 'resettle-outbox'
 const SYNC = 'resettle-send'
 
@@ -68,7 +70,7 @@ worker.addEventListener('fetch', (event) => {
   if (method === 'GET' && kept.holds(url.pathname)) event.respondWith(kept.file(event.request))
   else if (mode !== 'navigate') return
   else if (method === 'GET') event.respondWith(page(event))
-  else if (url.pathname === '/sign-out') event.respondWith(signOut(event))
+  else if (SIGNS_OUT.has(url.pathname)) event.respondWith(signOut(event))
   else if (method === 'POST') event.respondWith(form(event))
 })
 

@@ -6,6 +6,7 @@ import type { FieldProblem } from '../../web/forms/typed.ts'
 import { type Day, isDay } from '../days.ts'
 import { entry, tag } from '../journal/entry.ts'
 import { type Problem, problemsOf } from '../journal/problem.ts'
+import type { Book } from '../store/index.ts'
 import type { PageDeps } from './deps.ts'
 
 /** A draft with what the form knows of it beside its fields. */
@@ -27,7 +28,7 @@ export type Saved = { ok: true; ids: string[] } | { ok: false; problems: FieldPr
  * @param typedBy who typed them in, where that was somebody else
  */
 export function submit(
-  deps: Pick<PageDeps, 'store' | 'clock'>,
+  deps: { store: Pick<Book, 'append'>; clock: PageDeps['clock'] },
   today: Day,
   by: string,
   sent: readonly Sent[],

@@ -16,6 +16,8 @@ export interface Wire {
   url: string
   /** Decides what becomes of each request from now on. */
   fate: (decide: (request: { method: string; path: string }) => Fate) => void
+  /** Changes what comes back from a path. */
+  change: (path: string, how: (text: string) => string) => void
   /** Requests that came, in order. */
   seen: string[]
   stop: () => Promise<void>
@@ -23,6 +25,7 @@ export interface Wire {
 
 export async function wireTo(target: string): Promise<Wire> {
   let decide: (request: { method: string; path: string }) => Fate = () => 'pass'
+  const changes = new Map<string, (text: string) => string>()
   const seen: string[] = []
   const { hostname, port } = new URL(target)
   const server = http.createServer((from, to) => {
@@ -38,16 +41,28 @@ export async function wireTo(target: string): Promise<Wire> {
       to.writeHead(fate.status, { 'Content-Type': 'text/html' }).end(fate.body)
       return
     }
+    const headersFor = (path: string): http.IncomingHttpHeaders =>
+      changes.has(path) ? { ...from.headers, 'accept-encoding': 'identity' } : from.headers
     // The name the phone used is passed on: the yard must take the phone's pages for its own.
     const onward = http.request(
-      { hostname, port, method: from.method, path: from.url, headers: from.headers },
+      { hostname, port, method: from.method, path: from.url, headers: headersFor(request.path) },
       (answer) => {
         if (fate === 'lose') {
           answer.resume().on('end', () => to.socket?.destroy())
           return
         }
-        to.writeHead(answer.statusCode ?? 502, answer.headers)
-        answer.pipe(to)
+        const change = changes.get(request.path)
+        if (change === undefined) {
+          to.writeHead(answer.statusCode ?? 502, answer.headers)
+          answer.pipe(to)
+          return
+        }
+        const parts: Buffer[] = []
+        answer.on('data', (part: Buffer) => parts.push(part))
+        answer.on('end', () => {
+          const { 'content-length': _length, ...headers } = answer.headers
+          to.writeHead(answer.statusCode ?? 502, headers).end(change(Buffer.concat(parts).toString()))
+        })
       },
     )
     onward.on('error', () => to.socket?.destroy())
@@ -58,6 +73,9 @@ export async function wireTo(target: string): Promise<Wire> {
     url: `http://127.0.0.1:${(server.address() as AddressInfo).port}`,
     fate: (next) => {
       decide = next
+    },
+    change: (path, how) => {
+      changes.set(path, how)
     },
     seen,
     stop: () =>

@@ -202,7 +202,7 @@ export const SignOutPage = ({ frame, waiting }: { frame: Frame; waiting: string 
       <a class="button button-do" href="/outbox">
         Send them first
       </a>
-      <form method="post" action="/sign-out">
+      <form method="post" action={frame.path}>
         <input type="hidden" name="anyway" value="yes" />
         <button class="button" type="submit">
           Sign out all the same

@@ -4,6 +4,7 @@
  */
 import { type Day, dayIn } from '../../src/days.ts'
 import type { RoundColony } from '../../src/exchange/round-bundle.ts'
+import { entry as entrySchema } from '../../src/journal/entry.ts'
 import { bookFor } from '../../src/people/store-for.ts'
 import { bareFrame } from '../../src/server/errors.tsx'
 import type { JournalRow } from '../../src/store/types.ts'
@@ -127,9 +128,16 @@ export function keeperOf(parts: KeeperParts): Keeper {
       waiting: of.waiting,
       person: head.viewer.id,
       signIn,
-      bookWithout(n) {
-        const book = bookOf({ ...of, waiting: of.waiting.filter((w) => w.n !== n), head, today: day })
-        return { book: bookFor(head.viewer.role, book), made: () => book.kept.map(asSent)[0] }
+      bookWithout(w) {
+        const book = bookOf({
+          ...of,
+          waiting: of.waiting.filter((other) => other.n !== w.n),
+          head,
+          today: day,
+        })
+        return w.entry.kind !== 'intake' && book.colony(w.colony) === null
+          ? unjudged()
+          : { book: bookFor(head.viewer.role, book), made: () => book.kept.map(asSent)[0] }
       },
       rewrite: (n, entry) => on((db) => outbox.rewrite(db, n, entry)).then(changed),
       sendAgain: (n) => on((db) => outbox.sendAgain(db, n)).then(changed),
@@ -233,7 +241,8 @@ export function keeperOf(parts: KeeperParts): Keeper {
     return parts.alone(async () => {
       // What another worker or an older version of this one did in between is on the disk, not in our memory.
       known = null
-      let ended: Ended = reached === true && isFresh((await snapshot()).head, fresh) ? 'done' : await refresh()
+      let ended: Ended =
+        reached === true && isFresh((await snapshot()).head, fresh) ? 'done' : await refresh()
       if (ended === 'done') ended = await sendWaiting()
       if (ended === 'other-person') {
         ended = await refresh()
@@ -262,7 +271,7 @@ export function keeperOf(parts: KeeperParts): Keeper {
     const words = waitingWords(now)
     const { head } = await snapshot()
     if (words === null || (await request.formData()).get('anyway') === 'yes') return null
-    const frame = { ...bareFrame('/sign-out', parts.built), viewer: head?.viewer ?? null }
+    const frame = { ...bareFrame(new URL(request.url).pathname, parts.built), viewer: head?.viewer ?? null }
     return pageOf(SignOutPage({ frame, waiting: words }))
   }
 
@@ -278,6 +287,20 @@ export function keeperOf(parts: KeeperParts): Keeper {
 /** No page of the round, nothing that is kept here, not allowed, or broken here: the server may know better. */
 const isForServer = ({ headers, status }: Response): boolean =>
   headers.has(ASK_THE_SERVER) || status === 403 || status === 404 || status >= 500
+
+/** For an entry of a colony this phone no longer knows, because it left the yard: only the server can judge it. */
+function unjudged(): ReturnType<OutboxDesk['bookWithout']> {
+  let made: Waiting['entry'] | undefined
+  return {
+    book: {
+      append([raw]) {
+        made = entrySchema.parse(raw)
+        return { ok: true, accepted: [made.id], already: [] }
+      },
+    },
+    made: () => made,
+  }
+}
 
 /** The entry as it is sent: it calls its colony what whoever kept it called it. */
 const asSent = (row: JournalRow): Waiting['entry'] => ({ ...row.entry, colony: row.written })

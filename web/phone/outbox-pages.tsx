@@ -22,8 +22,8 @@ export interface OutboxDesk {
   /** Id of who is signed in. */
   person: string
   signIn: boolean
-  /** The book as it would be without this one. */
-  bookWithout: (n: number) => { book: Book; made: () => Waiting['entry'] | undefined }
+  /** The book as it would be without this one, and what was then appended to it. */
+  bookWithout: (w: Waiting) => { book: Pick<Book, 'append'>; made: () => Waiting['entry'] | undefined }
   rewrite: (n: number, entry: Waiting['entry']) => Promise<void>
   sendAgain: (n: number) => Promise<void>
   takeOut: (n: number) => Promise<void>
@@ -99,7 +99,7 @@ export function outboxPages(deps: PageDeps, desk: OutboxDesk): Hono<Env> {
     const typed = withIds(await typedIn(c), ['id'])
     const draft = draftOf(w.entry.kind, typed, c.var.frame.units)
     const colony = w.entry.kind === 'intake' ? one(typed, 'colony') : w.entry.colony
-    const { book, made } = desk.bookWithout(w.n)
+    const { book, made } = desk.bookWithout(w)
     const replaces = w.entry.replaces === undefined ? {} : { replaces: w.entry.replaces }
     const sent = [{ draft, id: w.id, colony, ...replaces }]
     const saved = submit({ store: book, clock: deps.clock }, c.var.frame.today, signedIn(c), sent)

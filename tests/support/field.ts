@@ -1,0 +1,171 @@
+/** A phone in the field: a yard, the air between, and a phone-size browser whose worker has fetched the round. */
+import type { Browser, Page, Worker } from 'playwright-core'
+import { v7 } from 'uuid'
+import type { Day } from '../../src/days.ts'
+import type { Entry } from '../../src/journal/entry.ts'
+import type { Role } from '../../src/people/index.ts'
+import type { PhoneState } from '../../web/phone/state.ts'
+import { PHONE, watchedPage } from './browser.ts'
+import { signInAs } from './people.ts'
+import { keepSignedIn } from './signed-in.ts'
+import { type Wire, wireTo } from './wire.ts'
+import { type RunningYard, startYard } from './yard.ts'
+
+export interface Field {
+  yard: RunningYard
+  wire: Wire
+  page: Page
+  noticed: string[]
+  /** Makes it noon of that day, in the yard and on the phone. */
+  setDay: (day: Day) => Promise<void>
+  /** What the worker says of the outbox. */
+  waiting: () => Promise<{ waiting: number; refused: number }>
+  /** Resolves when nothing waits any more. */
+  sent: () => Promise<void>
+  stop: () => Promise<void>
+}
+
+export interface FieldOptions {
+  day: Day
+  as?: { name: string; role: Role }
+  /** What is in the yard before the phone comes. */
+  entries?: Record<string, unknown>[]
+  demo?: boolean
+}
+
+/** Starts all of it; the phone has seen Today once with signal. */
+export async function startField(browser: Browser, options: FieldOptions): Promise<Field> {
+  const yard = await startYard({ day: options.day, ...(options.demo ? { demo: true } : {}) })
+  if (options.entries !== undefined) put(yard, options.entries, options.day)
+  const wire = await wireTo(yard.url)
+  const person = options.as ?? { name: 'Teuila', role: 'helper' }
+  keepSignedIn(wire.url, await signInAs(yard.people, person))
+  const { page, context, noticed } = await watchedPage(browser, wire.url, PHONE, { worker: true })
+  const worker = (): Worker => {
+    const [first] = context.serviceWorkers()
+    if (first === undefined) throw new Error('no service worker')
+    return first
+  }
+  const setDay = async (day: Day): Promise<void> => {
+    yard.setDay(day)
+    await soon('the clock of the worker', worker().evaluate(turnClock, Date.parse(`${day}T12:00:00Z`)))
+  }
+  await page.goto('/')
+  await soon(
+    'the worker',
+    page.evaluate(() => navigator.serviceWorker.ready.then(() => true)),
+  )
+  await setDay(options.day)
+  await page.reload()
+  await settled(page)
+  return {
+    yard,
+    wire,
+    page,
+    noticed,
+    setDay,
+    waiting: () => stateOf(page),
+    sent: async () => {
+      for (let i = 0; i < 200; i++) {
+        if ((await stateOf(page)).waiting === 0) return
+        await page.waitForTimeout(50)
+      }
+      throw new Error('something still waits to be sent')
+    },
+    stop: async () => {
+      await context.close()
+      await wire.stop()
+      await yard.stop()
+    },
+  }
+}
+
+/** Runs in the worker: its clock shows that moment from now on, and goes on from there. */
+function turnClock(moment: number): void {
+  const scope = globalThis as unknown as { Real?: DateConstructor; Date: DateConstructor }
+  const Real = scope.Real ?? scope.Date
+  scope.Real = Real
+  const ahead = moment - Real.now()
+  scope.Date = class extends Real {
+    constructor(...given: [] | [number | string | Date]) {
+      super(...((given.length === 0 ? [Real.now() + ahead] : given) as [number]))
+    }
+    static override now(): number {
+      return Real.now() + ahead
+    }
+  } as DateConstructor
+}
+
+type Told = Pick<PhoneState, 'waiting' | 'refused' | 'fetchedAt' | 'signIn'>
+
+/** A script in a page or worker that went away is never answered. */
+function soon<T>(what: string, answer: Promise<T>): Promise<T> {
+  let timer: NodeJS.Timeout
+  const late = new Promise<never>((_, fail) => {
+    timer = setTimeout(() => fail(new Error(`${what}: no answer in 10 s`)), 10_000)
+  })
+  return Promise.race([answer, late]).finally(() => clearTimeout(timer))
+}
+
+/** What the worker answers when it is asked how it stands. */
+export const stateOf = (page: Page): Promise<Told> =>
+  soon(
+    'the state of the phone',
+    page.evaluate(
+      () =>
+        new Promise<Told>((done) => {
+          const hear = (event: MessageEvent): void => {
+            if (event.data?.phone === undefined) return
+            navigator.serviceWorker.removeEventListener('message', hear)
+            done(event.data.phone)
+          }
+          navigator.serviceWorker.addEventListener('message', hear)
+          void navigator.serviceWorker.ready.then(({ active }) => active?.postMessage({ ask: 'state' }))
+        }),
+    ),
+  )
+
+/** Waits until the phone has the round. */
+async function settled(page: Page): Promise<void> {
+  for (let i = 0; i < 100; i++) {
+    if ((await stateOf(page)).fetchedAt !== null) return
+    await page.waitForTimeout(50)
+  }
+  throw new Error('the phone never got the round')
+}
+
+/** Writes entries as if somebody had sent them; throws when they are refused. */
+export function put(yard: RunningYard, entries: Record<string, unknown>[], today: Day): void {
+  const result = yard.store.append(entries, { today, recordedAt: `${today}T06:00:00.000Z` })
+  if (!result.ok) throw new Error(JSON.stringify(result.problems))
+}
+
+/** Intakes of that many colonies, on stands 1 and up. */
+export const intakes = (tags: readonly string[], on: Day): Record<string, unknown>[] =>
+  tags.map((tag, i) => ({
+    id: v7(),
+    colony: tag,
+    kind: 'intake',
+    on,
+    by: 'Bram',
+    removal: { type: 'wall', site: '4 Acacia Lane' },
+    yard: 'North field',
+    stand: String(i + 1),
+    queen: 'unseen',
+    brood: { eggs: 0.5, open: 1, capped: 1 },
+    bees: { frames: 5 },
+  }))
+
+/** What came into the journal after the intakes, in the order in which the server came to know it. */
+export const recorded = (
+  yard: RunningYard,
+): { tag: string; on: Day; kind: Entry['kind']; by: string; note?: string }[] =>
+  [...yard.store.journal()]
+    .filter((r) => r.entry.kind !== 'intake')
+    .map(({ entry }) => ({
+      tag: yard.store.colony(entry.colony)?.summary.tag ?? '?',
+      on: entry.on,
+      kind: entry.kind,
+      by: entry.by,
+      ...('note' in entry && entry.note !== undefined ? { note: entry.note } : {}),
+    }))
