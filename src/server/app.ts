@@ -8,6 +8,7 @@ import { Hono } from 'hono'
 import { bodyLimit } from 'hono/body-limit'
 import { compress } from 'hono/compress'
 import { ROLES, type Role, storeFor } from '../people/index.ts'
+import { afterFor } from './after-for.ts'
 import { assetFiles } from './assets.ts'
 import type { Deps, Env } from './deps.ts'
 import { broken, tooLarge, unknownPage } from './errors.tsx'
@@ -19,14 +20,19 @@ import { headers, ownPagesOnly, timeLimit } from './middleware/security.ts'
 import { noStrangers, visitor } from './middleware/session.ts'
 import { ROUND_PAGES } from './round-pages.ts'
 import { account } from './routes/account.tsx'
+import { apiTokens } from './routes/api-tokens.tsx'
 import { changes } from './routes/changes.tsx'
 import { data } from './routes/data.tsx'
 import { entries } from './routes/entries.ts'
 import { invite } from './routes/invite.tsx'
 import { labels } from './routes/labels.tsx'
+import { letters, openLetter } from './routes/letters.tsx'
+import { messages } from './routes/messages.tsx'
+import { moveOutRecord } from './routes/move-out-record.tsx'
 import { offline } from './routes/offline.tsx'
 import { paper } from './routes/paper.tsx'
 import { people } from './routes/people.tsx'
+import { protocol } from './routes/protocol.tsx'
 import { removalIntake } from './routes/removal-intake.tsx'
 import { removalSteps } from './routes/removal-steps.tsx'
 import { removalTerms } from './routes/removal-terms.tsx'
@@ -36,11 +42,12 @@ import { setUp } from './routes/set-up.tsx'
 import { settings } from './routes/settings.tsx'
 import { sheetEntry } from './routes/sheet-entry.tsx'
 import { signIn } from './routes/sign-in.tsx'
+import { yardBook } from './routes/yard-book.tsx'
 
 type Feature = (deps: Deps) => Hono<Env>
 
 /** What a stranger can reach. */
-const DOOR: Feature[] = [signIn, setUp, invite]
+const DOOR: Feature[] = [signIn, setUp, invite, openLetter]
 
 /**
  * Features, each a sub-app with its own paths; those a phone can answer without signal are in round-pages.ts. A new
@@ -64,6 +71,12 @@ const ROUTES: Feature[] = [
   removalIntake,
   removalSteps,
   removals,
+  protocol,
+  letters,
+  moveOutRecord,
+  yardBook,
+  messages,
+  apiTokens,
 ]
 
 export const BODY_LIMIT = 1024 * 1024
@@ -99,7 +112,7 @@ export function createApp(deps: Deps): Hono<Env> {
 
 /** Everything behind the door, as one role has it. */
 export function roomsFor(role: Role, deps: Deps): Hono<Env> {
-  const own = { ...deps, store: storeFor(role, deps.store) }
+  const own = { ...deps, store: storeFor(role, deps.store), after: afterFor(role, deps.after) }
   const app = new Hono<Env>()
   app.use(async (c, next) => {
     c.set('viewer', c.env.viewer ?? null)

@@ -45,6 +45,17 @@ export const AccountPage = ({ frame, form, browsers, saved }: AccountProps) => (
       </form>
     </div>
     <section class="section">
+      <h2>Messages and programs</h2>
+      <div class="buttons">
+        <a class="button" href="/account/messages">
+          Morning messages
+        </a>
+        <a class="button" href="/account/tokens">
+          Tokens for programs
+        </a>
+      </div>
+    </section>
+    <section class="section">
       <h2>Change the passphrase</h2>
       <Refusal form={form} labels={LABELS} heading="Not changed yet" />
       <form method="post" action="/account/passphrase" novalidate class="form-alone">

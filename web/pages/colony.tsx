@@ -1,8 +1,11 @@
 /** A colony: where it is on its way, why, and everything that was written down of it. */
+import type { Foreseen, FrameSeen } from '../../src/forecast/foreseen.ts'
 import type { History } from '../../src/journal/history.ts'
 import type { ColonySummary } from '../../src/store/index.ts'
 import { Advice, LeftWays } from '../parts/advice.tsx'
+import { AfterWays } from '../parts/after-ways.tsx'
 import { Checks } from '../parts/checks.tsx'
+import { Foresight } from '../parts/foresight/foresight.tsx'
 import { Journal, type JournalLine } from '../parts/journal.tsx'
 import { type Frame, Layout } from '../parts/layout.tsx'
 import { Ready } from '../parts/readiness.tsx'
@@ -23,6 +26,8 @@ export interface ColonyProps {
   path: string
   /** The entry just saved, when one was. */
   saved: JournalLine | null
+  /** What is likely; null for a colony that has left. */
+  foresight: { seen: Foreseen; frame: FrameSeen } | null
 }
 
 export const ColonyPage = (p: ColonyProps) => {
@@ -68,6 +73,10 @@ export const ColonyPage = (p: ColonyProps) => {
           </div>
         </div>
       ) : null}
+      <AfterWays frame={frame} path={p.path} />
+      {p.foresight === null ? null : (
+        <Foresight {...p.foresight} plan={plan} today={frame.today} path={p.path} />
+      )}
       <Journal lines={p.journal} frame={frame} />
     </Layout>
   )

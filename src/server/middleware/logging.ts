@@ -26,7 +26,7 @@ export const SILENT: Logger = pino({ enabled: false })
 
 /** First parts of paths whose next part names nothing and opens nothing. */
 const PLAIN =
-  /^\/(assets\/.*|yard|intake|entries|settings|people|data|changes|account|sign-in|sign-out|set-up)?$/
+  /^\/(assets\/.*|yard|intake|entries|settings|people|data|changes|account(\/(messages|tokens))?|letters|yard-book|sign-in|sign-out|set-up)?$/
 
 const API_PART = /^(v1|colonies|plans|entries|review|me|openapi\.json)$/
 

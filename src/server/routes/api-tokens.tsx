@@ -1,0 +1,70 @@
+import { Hono } from 'hono'
+import { type FieldProblem, many, one, type Typed } from '../../../web/forms/typed.ts'
+import { type TokenLine, TokenMadePage, TokensPage } from '../../../web/pages/tokens.tsx'
+import { instantWords } from '../../../web/words/instants.ts'
+import { type ApiToken, scopesFor } from '../../people/api-tokens.ts'
+import type { Deps, Env, Here } from '../deps.ts'
+import { typedIn } from '../form.ts'
+import { viewerOf } from '../frame.tsx'
+import { page } from '../respond.tsx'
+
+/** One's own tokens for the HTTP API: made, shown once, taken back. */
+export function apiTokens(deps: Deps): Hono<Env> {
+  const app = new Hono<Env>()
+  const { tokens } = deps
+
+  const line = (c: Here, t: ApiToken): TokenLine => {
+    const { zone, today } = c.var.frame
+    const good = t.revokedAt === null && t.expiresAt > deps.clock().toISOString()
+    const words = (iso: string): string => instantWords(iso, zone, today)
+    return {
+      id: t.id,
+      name: t.name,
+      scopes: t.scopes,
+      made: words(t.createdAt),
+      used: t.usedAt === null ? null : words(t.usedAt),
+      until: good ? words(t.expiresAt) : null,
+    }
+  }
+  const show = (c: Here, typed: Typed, problems: FieldProblem[] = []) =>
+    page(
+      c,
+      <TokensPage
+        frame={c.var.frame}
+        form={{ typed, problems }}
+        scopes={scopesFor(viewerOf(c).role)}
+        tokens={tokens.of(viewerOf(c).id).map((t) => line(c, t))}
+        revoked={c.req.query('done') === 'revoked'}
+      />,
+      problems.length === 0 ? 200 : 422,
+    )
+
+  app.get('/account/tokens', (c) => show(c, { scopes: ['read'] }))
+
+  app.post('/account/tokens', async (c) => {
+    const typed = await typedIn(c)
+    const made = tokens.make({
+      person: viewerOf(c),
+      name: one(typed, 'name'),
+      scopes: many(typed, 'scopes'),
+      days: Number(one(typed, 'days')),
+    })
+    if (!made.ok) return show(c, typed, [made])
+    const { zone, today } = c.var.frame
+    return page(
+      c,
+      <TokenMadePage
+        frame={c.var.frame}
+        name={made.value.made.name}
+        token={made.value.token}
+        until={instantWords(made.value.made.expiresAt, zone, today)}
+      />,
+    )
+  })
+
+  app.post('/account/tokens/:id/revoke', (c) => {
+    const gone = tokens.revoke(viewerOf(c).id, c.req.param('id'))
+    return c.redirect(gone ? '/account/tokens?done=revoked' : '/account/tokens', 303)
+  })
+  return app
+}
