@@ -4,17 +4,13 @@
  */
 import { addDays, type Day, daysBetween, earlier } from '../days.ts'
 import { colonyForecast, type ForecastSettings } from '../forecast/colony-forecast.ts'
+import type { Foreseen, FrameSeen } from '../forecast/foreseen.ts'
 import { effectOfCappedFrame } from '../forecast/frame-effect.ts'
-import { type QueenOdds, queenOdds, type Story, storyOf } from '../forecast/queen-odds.ts'
+import { queenOdds, type Story, storyOf } from '../forecast/queen-odds.ts'
 import { DEFAULT_RATES, type Rates, ratesWith } from '../forecast/rates.ts'
 import { type MoveOutForecast, moveOutForecast } from '../forecast/readiness.ts'
 import { listModelOf, type Model } from '../forecast/story/walk.ts'
-import {
-  type StrengthDay,
-  type StrengthForecast,
-  type StrengthOptions,
-  strengthForecast,
-} from '../forecast/strength.ts'
+import { strengthForecast } from '../forecast/strength.ts'
 import { type TellingDay, tellingDays } from '../forecast/telling-day.ts'
 import { type ColonySupplies, colonySupplies } from '../forecast/yard-supplies.ts'
 import type { History } from '../journal/history.ts'
@@ -22,24 +18,6 @@ import type { Plan } from '../recovery/plan-types.ts'
 import type { Protocol } from '../recovery/protocol.ts'
 import { hemisphereOf } from '../review/hemisphere.ts'
 import type { Book } from '../store/types.ts'
-
-/** What a colony's page shows; without the stories, which are large. */
-export interface Foreseen {
-  odds: QueenOdds
-  telling: TellingDay[]
-  strength: StrengthForecast
-  moveOut: MoveOutForecast
-  strengthOptions: StrengthOptions
-}
-
-/** What a frame of capped brood would change. */
-export interface FrameSeen {
-  on: Day
-  sentence: string
-  lowest: { day: Day; frames: number }
-  chanceUnder: number
-  days: Pick<StrengthDay, 'day' | 'median'>[]
-}
 
 /** A colony in the yard, with the plan of the day. */
 export interface Known {

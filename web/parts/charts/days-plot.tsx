@@ -1,0 +1,89 @@
+/**
+ * A chart over days with dates under it, drawn as SVG on the server: on the screen, without scripts and on paper alike.
+ * The plot is stretched to the width there is; texts stand at percentages of it, so that they keep their size.
+ */
+import type { Child } from 'hono/jsx'
+import type { Day } from '../../../src/days.ts'
+import { along, below, type Stretch } from '../../charts/foresight.ts'
+import { BOX } from '../../charts/paths.ts'
+import { dayWords } from '../../words/dates.ts'
+
+export interface ValueScale {
+  top: number
+  steps: number[]
+  label: (value: number) => string
+}
+
+/** Shares of all, in per cent. */
+export const ALL_SHARES: ValueScale = {
+  top: 1,
+  steps: [0, 0.25, 0.5, 0.75, 1],
+  label: (v) => `${v * 100}${v === 1 ? ' %' : ''}`,
+}
+
+interface DaysPlotProps {
+  stretch: Stretch
+  scale: ValueScale
+  /** What the chart says, for who cannot see it. */
+  text: string
+  /** Drawn where it lies within the stretch. */
+  today: Day | null
+  /** Shapes, in the box. */
+  children?: Child
+  /** Words on the plot, at percentages. */
+  words?: Child
+  low?: boolean
+}
+
+/** '10 Jun' */
+const shortDate = (day: Day): string => dayWords(day, day).split(' ').slice(1).join(' ')
+
+export const DaysPlot = (p: DaysPlotProps) => {
+  const { stretch: s, scale } = p
+  const now = p.today === null || p.today < s.from || p.today > s.to ? null : along(s, p.today)
+  return (
+    <div class={p.low === true ? 'chart chart-unnamed chart-low' : 'chart chart-unnamed'}>
+      <div class="plot" role="img" aria-label={p.text}>
+        <svg class="plot-scale" aria-hidden="true" focusable="false">
+          {scale.steps.map((v) => (
+            <text x="100%" dx="-0.5em" y={`${below(v, scale.top)}%`} dy="0.32em" text-anchor="end">
+              {scale.label(v)}
+            </text>
+          ))}
+        </svg>
+        <div class="plot-box">
+          <svg
+            class="plot-area"
+            viewBox={`0 0 ${BOX} ${BOX}`}
+            preserveAspectRatio="none"
+            aria-hidden="true"
+            focusable="false"
+          >
+            <path class="grid" d={scale.steps.map((v) => `M0 ${below(v, scale.top) * 10}H${BOX}`).join('')} />
+            {p.children}
+            {now === null ? null : <path class="now" d={`M${now * 10} 0V${BOX}`} />}
+          </svg>
+          <svg class="plot-words" aria-hidden="true" focusable="false">
+            {p.words}
+            {now === null ? null : (
+              <text class="now-word" x={`${now}%`} y="-0.35em" text-anchor={anchor(now)}>
+                today
+              </text>
+            )}
+          </svg>
+        </div>
+        <svg class="plot-days" aria-hidden="true" focusable="false">
+          {s.ticks.map((d) => (
+            <text x={`${along(s, d)}%`} y="1.1em" text-anchor={anchor(along(s, d))}>
+              {shortDate(d)}
+            </text>
+          ))}
+        </svg>
+      </div>
+    </div>
+  )
+}
+
+/** Words near an edge stay inside. */
+export const anchor = (at: number): 'start' | 'middle' | 'end' =>
+  at < 12 ? 'start' : at > 88 ? 'end' : 'middle'

@@ -1,0 +1,43 @@
+/** What is likely: the odds of a queen, when a look tells most, the strength to come, moving out. */
+import type { Day } from '../../../src/days.ts'
+import type { Foreseen, FrameSeen } from '../../../src/forecast/foreseen.ts'
+import type { Plan } from '../../../src/recovery/plan-types.ts'
+import { MoveOut } from './move-out.tsx'
+import { Odds, OddsDefs } from './odds.tsx'
+import { Strength } from './strength.tsx'
+import { Telling } from './telling.tsx'
+
+export interface ForesightProps {
+  seen: Foreseen
+  frame: FrameSeen
+  plan: Plan
+  today: Day
+  path: string
+}
+
+export const Foresight = ({ seen, frame, plan, today, path }: ForesightProps) => (
+  <section class="section foresight" id="foresight" aria-labelledby="foresight-title">
+    <h2 id="foresight-title">What is likely</h2>
+    <OddsDefs />
+    <div class="foresight-two">
+      <div>
+        <Odds odds={seen.odds} today={today} />
+      </div>
+      <div>
+        <Telling plan={plan} telling={seen.telling} today={today} />
+        <Strength
+          strength={seen.strength}
+          frame={frame}
+          minFrames={seen.strengthOptions.minFrames}
+          today={today}
+          path={path}
+        />
+        <MoveOut moveOut={seen.moveOut} today={today} />
+      </div>
+    </div>
+    <p class="fine">
+      Odds go with the plan above; they never overrule it. <a href="/rates">What the odds rest on</a>, and how
+      far they can be trusted.
+    </p>
+  </section>
+)

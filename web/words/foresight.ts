@@ -1,0 +1,106 @@
+/** Forecasts in words; the plan's advice stays in charge. */
+import { type Day, daysBetween } from '../../src/days.ts'
+import type { Kind } from '../../src/forecast/story/kinds.ts'
+import {
+  HARDLY_TELLING,
+  mostTelling,
+  type TellingDay,
+  tellingSentence,
+} from '../../src/forecast/telling-day.ts'
+import type { Check, Plan } from '../../src/recovery/plan-types.ts'
+import { dayWords } from './dates.ts'
+import { toDoOf, waitsUntil } from './lines.ts'
+import { ACTION_WORDS, isQuiet } from './rules.ts'
+
+/** 'under 1 %', '34 %', 'over 99 %'. */
+export function chance(p: number): string {
+  if (p <= 1e-9) return '0 %'
+  if (p < 0.01) return 'under 1 %'
+  if (p > 0.99 && p < 1 - 1e-9) return 'over 99 %'
+  return `${Math.round(p * 100)} %`
+}
+
+/** '4.2' frames. */
+export const frames = (n: number): string => n.toFixed(1)
+
+/** Names short enough to stand in a chart. */
+export const SHORT_KIND: Record<Kind, string> = {
+  laying: 'laying queen',
+  present: 'mated, not laying',
+  raising: 'being raised',
+  virgin: 'virgin',
+  chance: 'queenless, a chance',
+  queenless: 'queenless',
+  'laying-workers': 'laying workers',
+}
+
+const lower = (s: string): string => s.charAt(0).toLowerCase() + s.slice(1)
+
+const ACTS = new Set<Plan['advice']['action']>([
+  'release-queen',
+  'give-egg-frame',
+  'buy-queen',
+  'unite',
+  'move-out',
+  'call-inspector',
+])
+
+/**
+ * When to look, in a sentence. Where the plan says to act, to look now, or to leave the lid on, that stands; the worth of
+ * looking only chooses among the days that the plan leaves open.
+ */
+export function whenToLook(plan: Plan, telling: readonly TellingDay[]): string {
+  const { action } = plan.advice
+  if (ACTS.has(action))
+    return `The plan says what to do: ${lower(ACTION_WORDS[action])}. No look tells enough to wait for.`
+  if (isQuiet(plan) && plan.quiet !== null)
+    return `Quiet time: the lid stays on until ${dayWords(plan.quiet.to, plan.asOf)}, whatever a look would tell.`
+  const toDo = toDoOf(plan)
+  if (toDo !== null && !toDo.lidOn && toDo.check !== null && toDo.check.status !== 'open')
+    return `The plan says to look now; waiting for a day that tells more is not worth it.`
+  const from = toDo === null || toDo.lidOn ? waitsUntil(plan) : null
+  const open = from === null ? telling : telling.filter((t) => t.day >= from)
+  if (open.length === 0) return 'The plan asks for no look in the coming two weeks.'
+  const wait = from === null ? '' : `The plan lets it wait until ${dayWords(from, plan.asOf)}. `
+  return `${wait}${tellingSentence(open)}`
+}
+
+/** Checks whose question is whether there is a queen. */
+const ABOUT_THE_QUEEN: ReadonlySet<Check['rule']> = new Set<Check['rule']>([
+  'telling-visit',
+  'cells-on-egg-frame',
+  'recheck-eggs',
+  'new-queen-eggs',
+  'eggs-after-introduction',
+  'worker-brood',
+])
+
+/** The last day on which the look asked for today can as well be made; null where no other day is open to choose. */
+export function mayWaitUntil(plan: Plan): Day | null {
+  const toDo = toDoOf(plan)
+  if (toDo === null || toDo.lidOn || toDo.late || ACTS.has(toDo.action)) return null
+  const { check } = toDo
+  if (check === null || check.status !== 'open' || !ABOUT_THE_QUEEN.has(check.rule)) return null
+  return check.due > plan.asOf ? check.due : null
+}
+
+/** So much more must another day tell to be worth a word. */
+const WORTH_A_WORD = 1.5
+
+/** 'Tue 12 May tells twice what today does.' Null where today is as good, or neither tells much. */
+export function betterDay(days: readonly TellingDay[]): string | null {
+  const best = mostTelling(days)
+  const [today] = days
+  if (best === null || today === undefined || best.day === today.day || best.net < HARDLY_TELLING) return null
+  const when = dayWords(best.day, today.day)
+  if (today.net < HARDLY_TELLING) return `A look on ${when} tells most; today tells little.`
+  const ratio = best.net / today.net
+  if (ratio < WORTH_A_WORD) return null
+  return `A look on ${when} tells ${ratio < 2.5 ? 'twice' : `${Math.round(ratio)} times`} what today does.`
+}
+
+/** 'in 12 days' for a chart's caption. */
+export const daysAhead = (from: Day, to: Day): string => {
+  const n = daysBetween(from, to)
+  return n === 0 ? 'today' : n === 1 ? 'in 1 day' : `in ${n} days`
+}
