@@ -8,6 +8,7 @@ export default defineConfig({
     './src/exchange/calendar-schema.ts',
     './src/store/removal-schema.ts',
     './src/store/after-schema.ts',
+    './src/store/import-schema.ts',
     './src/people/api-token-schema.ts',
     './src/messages/schema.ts',
   ],

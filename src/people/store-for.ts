@@ -16,6 +16,14 @@ export function storeFor(role: Role, store: Store): Store {
     ...store,
     ...bookFor(role, store),
     load: (lines, today) => (may_('safekeeping') ? store.load(lines, today) : refusal('safekeeping')),
+    imports: may_('safekeeping')
+      ? store.imports
+      : {
+          rehearse: () => refusal('safekeeping'),
+          take: () => refusal('safekeeping'),
+          list: () => [],
+          entries: () => [],
+        },
     removals: may_('removal-sheets') ? store.removals : NO_REMOVALS,
     protocols: may_('change-settings')
       ? store.protocols

@@ -7,6 +7,7 @@ import { append, type Incoming } from './append.ts'
 import { type Connection, connect } from './connection.ts'
 import { fold } from './fold.ts'
 import { happeningsOf } from './happenings.ts'
+import { importsOf } from './imports.ts'
 import { type Journal, journalOf } from './journal.ts'
 import { DamagedError, type MigrateOptions, migrate, pendingMigrations, StoreError } from './migrate.ts'
 import { project } from './project.ts'
@@ -137,6 +138,7 @@ function assemble(connection: Connection): { store: Store; projections: Projecti
     protocol,
     protocols: protocolsOf({ connection, journal, projections, settings: unplanned }),
     removals: removalsOf(connection),
+    imports: importsOf(connection, (raw, context) => store.append(raw, context)),
     rebuild: (today) => ({ colonies: projections.rebuild(today), entries: journal.count() }),
     verify: () => verify(connection, journal, protocol),
     close: () => connection.raw.close(),

@@ -6,6 +6,7 @@ import type { Problem } from '../journal/problem.ts'
 import type { Action, Phase, Plan, Rule } from '../recovery/plan-types.ts'
 import type { Protocol } from '../recovery/protocol.ts'
 import type { Happening } from '../round/happening.ts'
+import type { ColonyImports } from './imports.ts'
 import type { Protocols } from './protocols.ts'
 import type { Removals } from './removals.ts'
 import type { Settings } from './settings.ts'
@@ -149,6 +150,8 @@ export interface Store extends Book {
   protocols: Protocols
   /** Removal sheets: private. */
   removals: Removals
+  /** Colonies from spreadsheets. */
+  imports: ColonyImports
   /** Makes all projections again from the journal. */
   rebuild(today: Day): { colonies: number; entries: number }
   /** Looks, and changes nothing. */

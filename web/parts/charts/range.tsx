@@ -93,7 +93,7 @@ const MarkAt = ({ mark, scale, y }: { mark: Mark; scale: Scale; y: string }) => 
         ? null
         : [low, high].map((end, i) => <End x={scale.at(end)} y={y} leftwards={i === 0} />)}
       {x < 0 || x > 100 ? null : (
-        <svg x={percent(x)} y={y} overflow="visible">
+        <svg x={percent(x)} y={y} overflow="visible" aria-hidden="true">
           <path
             class="value"
             d={mark.shape === 'dot' ? 'M-5 0a5 5 0 1 0 10 0a5 5 0 1 0 -10 0Z' : 'M-6 0L0 -6L6 0L0 6Z'}
@@ -106,7 +106,7 @@ const MarkAt = ({ mark, scale, y }: { mark: Mark; scale: Scale; y: string }) => 
 
 /** A limit: a stop, or an arrow where it lies beyond the scale. */
 const End = ({ x, y, leftwards }: { x: number; y: string; leftwards: boolean }) => (
-  <svg x={percent(within(x))} y={y} overflow="visible">
+  <svg x={percent(within(x))} y={y} overflow="visible" aria-hidden="true">
     <path
       class="limit-end"
       d={x >= 0 && x <= 100 ? 'M0 -4V4' : leftwards ? 'M6 -4L0 0L6 4' : 'M-6 -4L0 0L-6 4'}

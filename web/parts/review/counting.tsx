@@ -18,6 +18,7 @@ export const Counting = ({ look, naming }: ReviewProps) => (
           A colony counts for as long as it was followed, and then says nothing more. A share “alive at day
           30” is not the count of those alive over all taken in: it is what that share would be had nobody
           left early (Kaplan and Meier), provided those who left early would have fared like those who stayed.
+          Where only a few are still followed, one loss drops the line far: the limits show it.
         </dd>
         <dt>Entered late</dt>
         <dd>

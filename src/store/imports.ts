@@ -1,0 +1,79 @@
+/** Colonies taken in from a spreadsheet: appended like all else, with a note of which file they came with. */
+import { asc, desc, eq, sql } from 'drizzle-orm'
+import type { Connection } from './connection.ts'
+import { colonyImport, colonyImportEntry } from './import-schema.ts'
+import type { AppendContext, AppendResult } from './types.ts'
+
+/** One import. */
+export interface ImportNote {
+  id: string
+  /** UTC, ISO. */
+  takenAt: string
+  takenBy: string
+  source: string
+  colonies: number
+}
+
+export interface NewImport {
+  /** A UUID: the same import sent twice is one import. */
+  id: string
+  source: string
+  colonies: number
+}
+
+export interface ColonyImports {
+  /** What {@link take} would answer; nothing is written. */
+  rehearse(raw: readonly unknown[], context: AppendContext): AppendResult
+  /** Appends the entries and notes the import, in one transaction. Safe to repeat. */
+  take(batch: NewImport, raw: readonly unknown[], context: AppendContext): AppendResult
+  /** Newest first. */
+  list(): ImportNote[]
+  /** Ids of the entries an import made, in the order of the ids; none when there is no such import. */
+  entries(id: string): string[]
+}
+
+type Append = (raw: readonly unknown[], context: AppendContext) => AppendResult
+
+/** Thrown to undo a rehearsal, and caught again at once. */
+const ENOUGH = new Error('rehearsed')
+
+export function importsOf(connection: Connection, append: Append): ColonyImports {
+  const { db } = connection
+  const known = db
+    .select()
+    .from(colonyImport)
+    .where(eq(colonyImport.id, sql.placeholder('id')))
+    .prepare()
+  const made = db
+    .select({ entry: colonyImportEntry.entry })
+    .from(colonyImportEntry)
+    .where(eq(colonyImportEntry.import, sql.placeholder('id')))
+    .orderBy(asc(colonyImportEntry.entry))
+    .prepare()
+  return {
+    rehearse(raw, context) {
+      let result: AppendResult = { ok: true, accepted: [], already: [] }
+      try {
+        connection.write(() => {
+          result = append(raw, context)
+          throw ENOUGH
+        })
+      } catch (error) {
+        if (error !== ENOUGH) throw error
+      }
+      return result
+    },
+    take: ({ id, source, colonies }, raw, context) =>
+      connection.write(() => {
+        const result = append(raw, context)
+        if (!result.ok || known.get({ id }) !== undefined) return result
+        const takenBy = context.recordedBy ?? 'import'
+        db.insert(colonyImport).values({ id, takenAt: context.recordedAt, takenBy, source, colonies }).run()
+        for (const entry of result.accepted) db.insert(colonyImportEntry).values({ entry, import: id }).run()
+        return result
+      }),
+    list: () =>
+      db.select().from(colonyImport).orderBy(desc(colonyImport.takenAt), desc(colonyImport.id)).all(),
+    entries: (id) => made.all({ id }).map((r) => r.entry),
+  }
+}
