@@ -68,10 +68,14 @@ export async function watchedPage(
   const noticed: string[] = []
   page.on('pageerror', (error) => noticed.push(`script error: ${error.message}`))
   page.on('console', (message) => {
-    if (message.type() === 'error') noticed.push(`console: ${message.text()}`)
+    // What failed to load is told below, with its address.
+    if (message.type() === 'error' && !message.text().startsWith('Failed to load resource'))
+      noticed.push(`console: ${message.text()}`)
   })
   page.on('response', (response) => {
-    if (response.status() >= 500) noticed.push(`${response.status()} ${response.url()}`)
+    // A page may say that a form was refused or a colony is unknown; nothing a page is made of may be missing.
+    const worst = response.request().isNavigationRequest() ? 500 : 400
+    if (response.status() >= worst) noticed.push(`${response.status()} ${response.url()}`)
   })
   page.on('request', (request) => {
     if (!request.url().startsWith(url) && !request.url().startsWith('data:'))
