@@ -65,6 +65,7 @@ export const PLACES: readonly { path: string; action: Action }[] = [
   { path: '/paper', action: 'see-colonies' },
   { path: '/labels', action: 'see-colonies' },
   { path: '/sheet-entry', action: 'record-visit' },
+  { path: '/calendar/*', action: 'see-colonies' },
   { path: '/yard', action: 'see-colonies' },
   { path: '/intake', action: 'log-intake' },
   { path: '/removals/terms', action: 'change-settings' },

@@ -21,6 +21,7 @@ import { noStrangers, visitor } from './middleware/session.ts'
 import { ROUND_PAGES } from './round-pages.ts'
 import { account } from './routes/account.tsx'
 import { apiTokens } from './routes/api-tokens.tsx'
+import { calendar, calendarFeed } from './routes/calendar.tsx'
 import { changes } from './routes/changes.tsx'
 import { data } from './routes/data.tsx'
 import { entries } from './routes/entries.ts'
@@ -47,7 +48,7 @@ import { yardBook } from './routes/yard-book.tsx'
 type Feature = (deps: Deps) => Hono<Env>
 
 /** What a stranger can reach. */
-const DOOR: Feature[] = [signIn, setUp, invite, openLetter]
+const DOOR: Feature[] = [signIn, setUp, invite, openLetter, calendarFeed]
 
 /**
  * Features, each a sub-app with its own paths; those a phone can answer without signal are in round-pages.ts. A new
@@ -59,6 +60,7 @@ const ROUTES: Feature[] = [
   paper,
   labels,
   sheetEntry,
+  calendar,
   entries,
   offline,
   settings,

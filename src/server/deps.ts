@@ -1,6 +1,7 @@
 /** What the app is given, and what every request carries. */
 import type { Context, Env as HonoEnv } from 'hono'
 import type { Frame } from '../../web/parts/layout.tsx'
+import type { Calendars } from '../exchange/calendar-feeds.ts'
 import type { ApiTokens } from '../people/api-tokens.ts'
 import type { People, Person } from '../people/index.ts'
 import type { Book, Store } from '../store/index.ts'
@@ -35,6 +36,8 @@ export interface Deps extends PageDeps {
   /** Personal tokens for the HTTP API. */
   tokens: ApiTokens
   messages: Messages
+  /** Calendar addresses, and what calendars were last told. */
+  calendars: Calendars
   /** Backups; null for a database that lives in memory. */
   safekeeping: Safekeeping | null
   /** How the yard is called from outside, and which proxies are trusted. */

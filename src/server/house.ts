@@ -1,5 +1,6 @@
 /** One database file and everything that is kept in it, put together: the journal, the people, the backups. */
 import { dayIn } from '../days.ts'
+import { type Calendars, calendarsOn } from '../exchange/calendar-feeds.ts'
 import { type Choices, choicesOn } from '../messages/choices.ts'
 import type { HookRules } from '../messages/hook-rules.ts'
 import type { Mailer } from '../messages/mail.ts'
@@ -22,6 +23,7 @@ export interface House {
   after: After
   tokens: ApiTokens
   messages: Messages
+  calendars: Calendars
   /** Null for a database in memory. */
   safekeeping: Safekeeping | null
   close: () => void
@@ -83,6 +85,7 @@ export function openHouse(file: string, options: HouseOptions = {}): House {
     after: { letters: lettersOf(connection), records: moveRecordsOf(connection) },
     tokens: apiTokensOn(connection, clock),
     messages: { choices, sent, messenger: messengerOf(parts) },
+    calendars: calendarsOn(connection, clock),
     safekeeping: connection.raw.memory ? null : safekeepingOf(connection, { clock, dayOf, report }),
     close: () => store.close(),
   }

@@ -54,6 +54,7 @@ export function listen(options: ListenOptions): Promise<Listening> {
     after: house.after,
     tokens: house.tokens,
     messages: house.messages,
+    calendars: house.calendars,
     safekeeping: house.safekeeping,
     outside,
     setUpToken,

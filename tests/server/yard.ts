@@ -44,6 +44,7 @@ export async function yardOn(day: string, role: Role = 'operator'): Promise<Yard
     after: house.after,
     tokens: house.tokens,
     messages: house.messages,
+    calendars: house.calendars,
     safekeeping: house.safekeeping,
     outside: DIRECT,
     setUpToken: null,
