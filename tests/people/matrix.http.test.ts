@@ -134,9 +134,17 @@ const TRIES: Partial<Record<Action, Try>> = {
       throw new Error(`a helper saw ${told}`)
     return told.length > 0
   },
+  'removal-sheets': both(
+    opens('/removals'),
+    async (role) =>
+      (await yard.post(role, '/removals/new', { id: newId(), name: 'Ottoline', version: '0' })).status === 303,
+  ),
   'see-changes': both(opens('/changes'), opens('/changes/csv')),
+  'review-survival': both(opens('/review'), opens('/review/report'), opens('/review/money.csv')),
   'change-settings': both(
     opens('/settings'),
+    opens('/protocol'),
+    opens('/removals/terms'),
     async (role) =>
       (await yard.post(role, '/settings', { temperature: 'F', weight: 'lb', timeZone: 'UTC' })).status < 400,
   ),

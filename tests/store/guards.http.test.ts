@@ -58,6 +58,10 @@ test('every table is STRICT and has the columns drizzle thinks it has', async ()
     ...(await import('../../src/people/schema.ts')),
     ...(await import('../../src/exchange/calendar-schema.ts')),
     ...(await import('../../src/store/removal-schema.ts')),
+    ...(await import('../../src/store/after-schema.ts')),
+    ...(await import('../../src/store/import-schema.ts')),
+    ...(await import('../../src/people/api-token-schema.ts')),
+    ...(await import('../../src/messages/schema.ts')),
   }
   const { getTableConfig } = await import('drizzle-orm/sqlite-core')
   const { getTableColumns, is, Table } = await import('drizzle-orm')
