@@ -35,6 +35,8 @@ interface LayoutProps {
   scripts?: string[]
   /** false on forms: a phone shows the form alone. */
   ways?: boolean
+  /** The page asks again by itself after so many seconds. */
+  refreshSeconds?: number
   children?: Child
 }
 
@@ -42,7 +44,14 @@ const STYLES = 'styles/index.css'
 /** Starts the worker that makes the round work without signal. */
 const PHONE = 'islands/phone.ts'
 
-export const Layout = ({ frame, title, scripts = [], ways = true, children }: LayoutProps) => {
+export const Layout = ({
+  frame,
+  title,
+  scripts = [],
+  ways = true,
+  refreshSeconds,
+  children,
+}: LayoutProps) => {
   const style = frame.built(STYLES)
   return (
     <html lang="en">
@@ -50,6 +59,7 @@ export const Layout = ({ frame, title, scripts = [], ways = true, children }: La
         <meta charset="utf-8" />
         <meta name="viewport" content="width=device-width, initial-scale=1, viewport-fit=cover" />
         <title>{title === 'Resettle' ? title : `${title} · Resettle`}</title>
+        {refreshSeconds === undefined ? null : <meta http-equiv="refresh" content={String(refreshSeconds)} />}
         <meta name="color-scheme" content="light dark" />
         <meta name="theme-color" content="#fffdf8" media="(prefers-color-scheme: light)" />
         <meta name="theme-color" content="#1e1b16" media="(prefers-color-scheme: dark)" />
