@@ -4,7 +4,7 @@ import { type Limits, limitsOf, type Role } from '../../src/people/index.ts'
 import { createApp } from '../../src/server/app.ts'
 import { assetsIn } from '../../src/server/assets.ts'
 import type { Deps } from '../../src/server/deps.ts'
-import { type House, openHouse } from '../../src/server/house.ts'
+import { type House, type HouseOptions, openHouse } from '../../src/server/house.ts'
 import { DIRECT } from '../../src/server/middleware/address.ts'
 import { SILENT } from '../../src/server/middleware/logging.ts'
 import { CHEAP, signInAs } from './people.ts'
@@ -40,6 +40,7 @@ export interface TestYardOptions {
   day?: Day
   limits?: Limits
   deps?: Partial<Deps>
+  house?: Partial<HouseOptions>
 }
 
 export function testYard(options: TestYardOptions = {}): TestYard {
@@ -49,6 +50,7 @@ export function testYard(options: TestYardOptions = {}): TestYard {
     clock,
     cost: CHEAP,
     limits: options.limits ?? unlimited(),
+    ...options.house,
   })
   house.store.settings.set('timeZone', 'UTC')
   const errors: unknown[] = []
