@@ -1,5 +1,6 @@
 /** The round of today out of the book: its boxes, the pace of the yard, and what was chosen in the address. */
 import type { RoundView } from '../../web/pages/round.tsx'
+import { toDoOf } from '../../web/words/lines.ts'
 import type { Where } from '../../web/words/round-paths.ts'
 import { addDays, type Day } from '../days.ts'
 import { asks, type Box } from '../round/box.ts'
@@ -7,10 +8,11 @@ import { notedOf } from '../round/happening.ts'
 import { type Missed, missedSince } from '../round/missed.ts'
 import { type Pace, paceOf } from '../round/pace.ts'
 import { type Round, roundOf } from '../round/round.ts'
-import { inMinutes } from '../round/short-of-time.ts'
+import { inMinutes, type Worth } from '../round/short-of-time.ts'
 import { isTime, minutesTo, plusMinutes, timeIn } from '../round/time-of-day.ts'
 import type { Book } from '../store/index.ts'
 import type { Here, PageDeps } from './deps.ts'
+import { type Foresight, type Ground, groundIn } from './foresight.ts'
 
 /** So far back are times of visits read for the yard's pace. */
 const PACE_DAYS = 60
@@ -78,8 +80,23 @@ export function whereIn(c: Here, book: Book, now: string): Where {
   }
 }
 
+/**
+ * What a look into a box today is expected to tell, less what it may cost: the order among boxes equally pressing. Where
+ * the lid stays on, or something is to be done whatever is seen, a look decides nothing.
+ */
+const worthOfLooking =
+  (foresight: Foresight, ground: Ground): Worth =>
+  ({ box, asked, urgency }) => {
+    if (urgency.rank === 'action' || box.history.outcome !== null || toDoOf(asked)?.lidOn !== false) return 0
+    const known = { id: box.id, history: box.history, plan: box.plan }
+    return foresight.telling(known, ground, ground.today)[0]?.net ?? 0
+  }
+
 /** What the pages of the round share. */
-export function roundView(c: Here, { store: book, clock }: Pick<PageDeps, 'store' | 'clock'>): RoundView {
+export function roundView(
+  c: Here,
+  { store: book, clock, foresight }: Pick<PageDeps, 'store' | 'clock'> & { foresight: Foresight },
+): RoundView {
   const { frame } = c.var
   const now = timeIn(frame.zone, clock())
   const where = whereIn(c, book, now)
@@ -96,7 +113,14 @@ export function roundView(c: Here, { store: book, clock }: Pick<PageDeps, 'store
       .yards()
       .filter((y) => y.open > 0 || due(y.yard) > 0)
       .map(({ yard }) => ({ yard, due: due(yard) })),
-    choice: where.until === null ? null : inMinutes(round.stops, Math.max(0, minutesTo(where.until, now))),
+    choice:
+      where.until === null
+        ? null
+        : inMinutes(
+            round.stops,
+            Math.max(0, minutesTo(where.until, now)),
+            worthOfLooking(foresight, groundIn(book, frame.today, frame.zone)),
+          ),
   }
 }
 

@@ -15,7 +15,7 @@ export interface Stretch {
 }
 
 /** Dates under an axis: so many fit on a phone. */
-const MOST_TICKS = 5
+const MOST_TICKS = 4.6
 
 /** Example: from 1 May to 30 June, a date every 14 days. */
 export function stretchOf(from: Day, to: Day): Stretch {
@@ -52,8 +52,8 @@ export function betweenPath(lower: readonly number[], upper: readonly number[], 
 export interface Layer<K extends string> {
   of: K
   path: string
-  /** Where the layer is widest: the place for its name; share of the height it has there. */
-  widest: { at: number; middle: number; share: number }
+  lower: number[]
+  upper: number[]
 }
 
 /** Shares stacked one above the other, the first at the bottom. Layers that are nowhere worth seeing are left out. */
@@ -67,11 +67,49 @@ export function stacked<K extends string>(
     const below_ = lower
     const upper = days.map((d, i) => Math.min(1, (below_[i] ?? 0) + d[of]))
     lower = upper
-    const at = days.reduce((best, d, i) => (d[of] > (days[best]?.[of] ?? 0) + 1e-6 ? i : best), 0)
-    const share = days[at]?.[of] ?? 0
-    if (share < least) return []
-    const middle = ((below_[at] ?? 0) + (upper[at] ?? 0)) / 2
-    return [{ of, path: betweenPath(below_, upper, 1), widest: { at, middle, share } }]
+    const most = days.reduce((m, d) => Math.max(m, d[of]), 0)
+    return most < least ? [] : [{ of, path: betweenPath(below_, upper, 1), lower: below_, upper }]
+  })
+}
+
+export interface LayerName<K extends string> {
+  of: K
+  /** Per cent from the left and from the top. */
+  x: number
+  y: number
+}
+
+/** A name needs so much of the height, and so much of the width for each letter, on a phone. */
+const NAME_HEIGHT = 0.13
+const LETTER_WIDTH = 3
+
+/**
+ * Names inside their layers: each where the layer is high enough all along the name, the highest such place; the coming
+ * days (from `now` on) before the past ones. A layer without such a place has no name; the legend has it.
+ */
+export function namesIn<K extends string>(
+  layers: readonly Layer<K>[],
+  names: Readonly<Record<K, string>>,
+  now: number,
+): LayerName<K>[] {
+  return layers.flatMap(({ of, lower, upper }) => {
+    const last = upper.length - 1
+    const half = Math.ceil(((names[of].length * LETTER_WIDTH) / 200) * last)
+    let best: { at: number; room: number; middle: number } | null = null
+    for (let at = half; at <= last - half; at++) {
+      let [floor, ceiling] = [0, 1]
+      for (let i = at - half; i <= at + half; i++) {
+        floor = Math.max(floor, lower[i] ?? 0)
+        ceiling = Math.min(ceiling, upper[i] ?? 0)
+      }
+      const room = ceiling - floor
+      if (room < NAME_HEIGHT) continue
+      const better = best === null || room > best.room + 1e-6
+      const inTime = best !== null && best.at < now && at >= now
+      if (inTime || (better && (best === null || best.at < now || at >= now)))
+        best = { at, room, middle: (floor + ceiling) / 2 }
+    }
+    return best === null ? [] : [{ of, x: (best.at / last) * 100, y: (1 - best.middle) * 100 }]
   })
 }
 

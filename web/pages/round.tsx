@@ -151,7 +151,8 @@ const Chosen = (p: RoundView & { choice: Choice }) => {
         {choice.open.length === 0 ? null : (
           <p class="soft">
             The bees’ own closing windows come first, then what is to be done, then what is late, due, and may
-            be done. {choice.open.length === 1 ? 'This box takes' : `These ${boxes(choice.open.length)} take`}{' '}
+            be done; among equals, the box where a look tells most.{' '}
+            {choice.open.length === 1 ? 'This box takes' : `These ${boxes(choice.open.length)} take`}{' '}
             {minutesWords(choice.used)}.
           </p>
         )}

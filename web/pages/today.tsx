@@ -15,6 +15,8 @@ export interface TodayLine {
   toDo: ToDo
   /** That nobody got to it on an earlier round, or today; null when somebody was there since. */
   missed: string | null
+  /** 'A look on Tue 12 May tells twice what today does.' Null where today is as good. */
+  betterDay: string | null
   /** Id for the one-tap outside look; '' where there is none. */
   entryId: string
 }
@@ -94,6 +96,7 @@ const Line = ({ line, frame }: { line: TodayLine; frame: Frame }) => {
         </p>
         {line.missed === null ? null : <p class="line-missed">{line.missed}</p>}
         <p class="line-why">{toDo.why}</p>
+        {line.betterDay === null ? null : <p class="line-why">{line.betterDay}</p>}
         <Also also={toDo.also} />
         <div class="buttons">
           <Record line={line} frame={frame} />

@@ -1,5 +1,5 @@
 /** Forecasts in words; the plan's advice stays in charge. */
-import { type Day, daysBetween } from '../../src/days.ts'
+import { type Day, daysBetween, later } from '../../src/days.ts'
 import type { Kind } from '../../src/forecast/story/kinds.ts'
 import {
   HARDLY_TELLING,
@@ -8,9 +8,9 @@ import {
   tellingSentence,
 } from '../../src/forecast/telling-day.ts'
 import type { Check, Plan } from '../../src/recovery/plan-types.ts'
-import { dayWords } from './dates.ts'
-import { toDoOf, waitsUntil } from './lines.ts'
-import { ACTION_WORDS, isQuiet } from './rules.ts'
+import { dayWords, fromTo } from './dates.ts'
+import { toDoOf } from './lines.ts'
+import { ACTION_WORDS, coming, isQuiet, live, RULE_WORDS } from './rules.ts'
 
 /** 'under 1 %', '34 %', 'over 99 %'. */
 export function chance(p: number): string {
@@ -36,6 +36,7 @@ export const SHORT_KIND: Record<Kind, string> = {
 
 const lower = (s: string): string => s.charAt(0).toLowerCase() + s.slice(1)
 
+/** What is done rather than looked for: no look decides it. */
 const ACTS = new Set<Plan['advice']['action']>([
   'release-queen',
   'give-egg-frame',
@@ -45,24 +46,31 @@ const ACTS = new Set<Plan['advice']['action']>([
   'call-inspector',
 ])
 
+/** Whether the plan says what to do, so that no look has to be chosen. */
+export const planActs = (plan: Plan): boolean => ACTS.has(plan.advice.action)
+
 /**
  * When to look, in a sentence. Where the plan says to act, to look now, or to leave the lid on, that stands; the worth of
  * looking only chooses among the days that the plan leaves open.
  */
 export function whenToLook(plan: Plan, telling: readonly TellingDay[]): string {
   const { action } = plan.advice
-  if (ACTS.has(action))
+  if (planActs(plan))
     return `The plan says what to do: ${lower(ACTION_WORDS[action])}. No look tells enough to wait for.`
   if (isQuiet(plan) && plan.quiet !== null)
     return `Quiet time: the lid stays on until ${dayWords(plan.quiet.to, plan.asOf)}, whatever a look would tell.`
-  const toDo = toDoOf(plan)
-  if (toDo !== null && !toDo.lidOn && toDo.check !== null && toDo.check.status !== 'open')
-    return `The plan says to look now; waiting for a day that tells more is not worth it.`
-  const from = toDo === null || toDo.lidOn ? waitsUntil(plan) : null
-  const open = from === null ? telling : telling.filter((t) => t.day >= from)
-  if (open.length === 0) return 'The plan asks for no look in the coming two weeks.'
-  const wait = from === null ? '' : `The plan lets it wait until ${dayWords(from, plan.asOf)}. `
-  return `${wait}${tellingSentence(open)}`
+  const next = nextAboutQueen(plan)
+  if (next === null)
+    return `The plan asks nothing about the queen in the coming days. ${tellingSentence(telling)}`
+  const name = lower(RULE_WORDS[next.rule].name)
+  if (next.status === 'due' || next.status === 'overdue')
+    return `The plan says to look now (${name}): no later day is worth waiting for.`
+  if (next.rule === 'queen-release')
+    return `The plan asks to ${name} ${fromTo(later(next.opens, plan.asOf), next.closes, plan.asOf)}: that comes first.`
+  const open = telling.filter((t) => t.day >= next.opens && t.day <= next.closes)
+  const when = fromTo(later(next.opens, plan.asOf), next.closes, plan.asOf)
+  if (open.length < 2) return `The next look for the queen is planned ${when}: ${name}.`
+  return `The plan leaves ${when} to choose (${name}). ${tellingSentence(open)}`
 }
 
 /** Checks whose question is whether there is a queen. */
@@ -74,6 +82,14 @@ const ABOUT_THE_QUEEN: ReadonlySet<Check['rule']> = new Set<Check['rule']>([
   'eggs-after-introduction',
   'worker-brood',
 ])
+
+/** The check about the queen that is asked now, or comes first. */
+function nextAboutQueen(plan: Plan): Check | null {
+  const asked = [...live(plan), ...coming(plan)].filter(
+    (c) => ABOUT_THE_QUEEN.has(c.rule) || c.rule === 'queen-release',
+  )
+  return asked.reduce<Check | null>((first, c) => (first === null || c.opens < first.opens ? c : first), null)
+}
 
 /** The last day on which the look asked for today can as well be made; null where no other day is open to choose. */
 export function mayWaitUntil(plan: Plan): Day | null {

@@ -13,6 +13,7 @@ import { nextRound } from '../../round/next-round.ts'
 import type { ColonySummary } from '../../store/index.ts'
 import type { Env, Here, PageDeps } from '../deps.ts'
 import { colonyIn, unknownColony } from '../errors.tsx'
+import { foresightOf } from '../foresight.ts'
 import { idIn, signedIn, typedIn, withIds } from '../form.ts'
 import { colonyPath, page } from '../respond.tsx'
 import { boxesIn, roundView } from '../round-of.ts'
@@ -23,9 +24,10 @@ import { onward, thenOf } from '../then.ts'
 export function round(deps: PageDeps): Hono<Env> {
   const { store } = deps
   const app = new Hono<Env>()
+  const foresight = deps.foresight ?? foresightOf()
 
   app.get('/round', (c) => {
-    const view = roundView(c, deps)
+    const view = roundView(c, { ...deps, foresight })
     const here = view.round.stops.map((s) => s.box).filter((b) => b.history.outcome === null)
     return page(c, <RoundPage {...view} load={loadFor(here)} />)
   })
@@ -33,7 +35,7 @@ export function round(deps: PageDeps): Hono<Env> {
   app.get('/round/box/:tag', (c) => {
     const colony = colonyIn(c, store)
     if (colony === null) return unknownColony(c, deps, c.req.param('tag'))
-    const view = roundView(c, deps)
+    const view = roundView(c, { ...deps, foresight })
     const { id } = colony.summary
     const stop = [...view.round.stops, ...view.round.putOff].find((s) => s.box.id === id)
     // A box that asks nothing today has no place on the round.
@@ -51,7 +53,7 @@ export function round(deps: PageDeps): Hono<Env> {
   })
 
   app.get('/round/end', (c) => {
-    const view = roundView(c, deps)
+    const view = roundView(c, { ...deps, foresight })
     const next = nextRound(boxesIn(store, view.where.yard), view.frame.today, store.protocol())
     return page(c, <RoundSummaryPage {...view} next={next} />)
   })

@@ -1,6 +1,7 @@
 import { Hono } from 'hono'
 import { v7 } from 'uuid'
 import { type TodayLine, TodayPage, type TodayProps } from '../../../web/pages/today.tsx'
+import { betterDay, mayWaitUntil } from '../../../web/words/foresight.ts'
 import { toDoOf, waitsUntil } from '../../../web/words/lines.ts'
 import { missedWords } from '../../../web/words/round.ts'
 import { live } from '../../../web/words/rules.ts'
@@ -8,17 +9,29 @@ import type { Day } from '../../days.ts'
 import type { Missed } from '../../round/missed.ts'
 import type { ColonySummary } from '../../store/index.ts'
 import type { Env, PageDeps } from '../deps.ts'
+import { foresightOf, type Ground, groundIn } from '../foresight.ts'
 import { colonyPath, page } from '../respond.tsx'
 import { missedNow } from '../round-of.ts'
 
 /** Today's round. */
 export function today(deps: PageDeps): Hono<Env> {
   const app = new Hono<Env>()
+  const foresight = deps.foresight ?? foresightOf()
+
+  /** Only where the plan leaves another day open to choose. */
+  const betterThanToday = (s: ColonySummary, ground: Ground): string | null => {
+    const until = mayWaitUntil(s.plan)
+    const history = until === null ? null : deps.store.colony(s.id)?.history
+    if (until === null || history === null || history === undefined) return null
+    return betterDay(foresight.telling({ id: s.id, history, plan: s.plan }, ground, until))
+  }
+
   app.get('/', (c) => {
     const { frame } = c.var
+    const ground = groundIn(deps.store, frame.today, frame.zone)
     const missed = missedNow(deps.store, frame.today)
     const inYard = planned(deps.store, frame.today)
-    const due = inYard.flatMap((s) => lineOf(s, missed.get(s.id)))
+    const due = inYard.flatMap((s) => lineOf(s, missed.get(s.id), () => betterThanToday(s, ground)))
     const ids = new Set(due.map((d) => d.id))
     const others = inYard.filter((s) => !ids.has(s.id))
     const empty = due.length === 0 && others.length === 0 && deps.store.changes({ limit: 1 }).length === 0
@@ -41,7 +54,7 @@ interface Due {
   line: TodayLine
 }
 
-function lineOf(s: ColonySummary, missed: Missed | undefined): Due[] {
+function lineOf(s: ColonySummary, missed: Missed | undefined, better: () => string | null): Due[] {
   const toDo = toDoOf(s.plan)
   if (toDo === null) return []
   return [
@@ -54,6 +67,7 @@ function lineOf(s: ColonySummary, missed: Missed | undefined): Due[] {
         stand: s.stand,
         toDo,
         missed: missed ? missedWords(missed, s.asOf) : null,
+        betterDay: better(),
         entryId: toDo.lidOn ? v7() : '',
       },
     },

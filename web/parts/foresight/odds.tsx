@@ -2,10 +2,10 @@
 import { addDays, type Day, daysBetween, earlier, later } from '../../../src/days.ts'
 import type { QueenOdds } from '../../../src/forecast/queen-odds.ts'
 import { KIND_WORDS, KINDS, type Kind } from '../../../src/forecast/story/kinds.ts'
-import { stacked, stretchOf } from '../../charts/foresight.ts'
+import { namesIn, stacked, stretchOf } from '../../charts/foresight.ts'
 import { dayWords } from '../../words/dates.ts'
 import { chance, SHORT_KIND } from '../../words/foresight.ts'
-import { ALL_SHARES, anchor, DaysPlot } from '../charts/days-plot.tsx'
+import { ALL_SHARES, DaysPlot } from '../charts/days-plot.tsx'
 import { Wide } from '../review/part.tsx'
 
 /** Patterns beside colours, so that layers can be told apart in black and white; in the box that is stretched. */
@@ -42,8 +42,6 @@ export const OddsDefs = () => (
 
 const AHEAD = 28
 const SHORTEST = 42
-/** A layer at least so high has room for its name. */
-const ROOM = 0.16
 
 export const Odds = ({ odds, today }: { odds: QueenOdds; today: Day }) => (
   <>
@@ -113,22 +111,11 @@ const OddsChart = ({ odds, today }: { odds: QueenOdds; today: Day }) => {
         scale={ALL_SHARES}
         today={today}
         text={`Odds by day, from the removal on. ${odds.sentence} The table below holds the days.`}
-        words={layers.flatMap(({ of, widest }) => {
-          if (widest.share < ROOM) return []
-          const at = (widest.at / stretch.length) * 100
-          return [
-            <text
-              class="layer-name"
-              x={`${at}%`}
-              dx={at < 12 ? '0.4em' : at > 88 ? '-0.4em' : '0'}
-              y={`${(1 - widest.middle) * 100}%`}
-              dy="0.35em"
-              text-anchor={anchor(at)}
-            >
-              {SHORT_KIND[of]}
-            </text>,
-          ]
-        })}
+        words={namesIn(layers, SHORT_KIND, daysBetween(stretch.from, today)).map(({ of, x, y }) => (
+          <text class="layer-name" x={`${x}%`} y={`${y}%`} dy="0.35em" text-anchor="middle">
+            {SHORT_KIND[of]}
+          </text>
+        ))}
       >
         {layers.map(({ of, path }) => (
           <path class={`kind kind-${of}`} d={path} />

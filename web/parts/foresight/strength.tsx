@@ -18,6 +18,8 @@ interface StrengthProps {
 
 const AHEAD = 30
 const SHORTEST = 60
+/** Fewer frames of bees than this are no colony any more. Judgement. */
+const GONE = 0.5
 /** Days from now on which a frame may be given. */
 const GIVE_IN = [0, 3, 7, 10, 14, 21]
 
@@ -49,6 +51,9 @@ export const Strength = (p: StrengthProps) => {
 
 function lowestWords({ strength: f, today }: StrengthProps): string {
   const { day, frames: n } = f.lowest
+  const gone = f.days.find((d) => d.day >= today && d.median < GONE)
+  if (gone !== undefined)
+    return `As things stand it dwindles to nothing by about ${dayWords(gone.day, today)}.`
   if (day > today) return `Lowest on ${dayWords(day, today)}, about ${frames(n)}.`
   if (day === today) return 'It is at its lowest now.'
   return `Its lowest point is past (${dayWords(day, today)}, about ${frames(n)}).`

@@ -4,7 +4,7 @@ import { HARDLY_TELLING, type TellingDay } from '../../../src/forecast/telling-d
 import type { Plan } from '../../../src/recovery/plan-types.ts'
 import { betweenPath, linePath, stretchOf } from '../../charts/foresight.ts'
 import { dayWords } from '../../words/dates.ts'
-import { whenToLook } from '../../words/foresight.ts'
+import { planActs, whenToLook } from '../../words/foresight.ts'
 import { DaysPlot, type ValueScale } from '../charts/days-plot.tsx'
 
 const scaleTo = (top: number): ValueScale => ({ top, steps: [0, top / 2, top], label: (v) => String(v) })
@@ -19,7 +19,7 @@ export const Telling = ({ plan, telling, today }: { plan: Plan; telling: Telling
     <>
       <h3>When a look tells most</h3>
       <p>{words}</p>
-      {most < HARDLY_TELLING ? null : (
+      {most < HARDLY_TELLING || planActs(plan) ? null : (
         <DaysPlot
           low
           stretch={stretchOf(first.day, last.day)}
