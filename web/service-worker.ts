@@ -13,7 +13,7 @@ import { type Fetching, worker } from './phone/worker-scope.ts'
 declare const BUILT: Built
 
 /** Milliseconds the server has to answer before the phone shows its own page. */
-const GRACE_MS = 250
+const GRACE_MS = 150
 /** Milliseconds to wait, after a form was kept, for the server to have it. */
 const SENDING_MS = 2500
 /** Milliseconds within which the round is not fetched again. */

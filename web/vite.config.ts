@@ -68,9 +68,12 @@ const serviceWorker = (): Plugin => ({
       build: {
         outDir: folder,
         emptyOutDir: false,
+        // All pages of the round in one file, fetched once a version, beside the pages that do not wait for it.
+        chunkSizeWarningLimit: 1000,
         target: 'es2022',
         rollupOptions: {
           input: here('service-worker.ts'),
+          checks: { bundlerTimings: false },
           output: { format: 'iife', entryFileNames: 'service-worker.js' },
         },
       },
@@ -88,6 +91,6 @@ export default defineConfig({
     emptyOutDir: true,
     manifest: 'manifest.json',
     target: 'es2022',
-    rollupOptions: { input: INPUT },
+    rollupOptions: { input: INPUT, checks: { bundlerTimings: false } },
   },
 })

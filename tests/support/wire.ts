@@ -8,6 +8,8 @@ export type Fate =
   | 'cut'
   /** It arrives and is answered, and the answer never comes back. */
   | 'lose'
+  /** It is held up for so many milliseconds. */
+  | { after: number }
   /** Something in between answers. */
   | { status: number; body: string }
 
@@ -36,7 +38,7 @@ export async function wireTo(target: string): Promise<Wire> {
       from.socket.destroy()
       return
     }
-    if (typeof fate === 'object') {
+    if (typeof fate === 'object' && 'status' in fate) {
       from.resume()
       to.writeHead(fate.status, { 'Content-Type': 'text/html' }).end(fate.body)
       return
@@ -66,7 +68,8 @@ export async function wireTo(target: string): Promise<Wire> {
       },
     )
     onward.on('error', () => to.socket?.destroy())
-    from.pipe(onward)
+    if (typeof fate === 'object') setTimeout(() => from.pipe(onward), fate.after)
+    else from.pipe(onward)
   })
   await new Promise<void>((done) => server.listen(0, '127.0.0.1', done))
   return {
