@@ -64,7 +64,7 @@ export async function watchedPage(
   if (session !== undefined)
     await context.addCookies([{ name: 'resettle', value: session, url, httpOnly: true, sameSite: 'Lax' }])
   const page = await context.newPage()
-  page.setDefaultTimeout(8_000)
+  page.setDefaultTimeout(15_000)
   const noticed: string[] = []
   page.on('pageerror', (error) => noticed.push(`script error: ${error.message}`))
   page.on('console', (message) => {
