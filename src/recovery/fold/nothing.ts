@@ -2,6 +2,7 @@
 import { FIRST_EGG_AFTER_EMERGENCE_HARD } from '../../biology/queen-rearing.ts'
 import { addDays, type Day, daysBetween, inWords } from '../../days.ts'
 import type { Inspection } from '../../journal/entry.ts'
+import type { Rule } from '../plan-types.ts'
 import type { Queen, State } from '../state.ts'
 import { fall } from './ladder.ts'
 import { layerLost } from './layer.ts'
@@ -38,6 +39,13 @@ export function nothingNew(s: State, look: Inspection): void {
   }
 }
 
+/** A look at brood that could not settle these questions. A visit with nothing noted has looked at nothing. */
+function unsettled(s: State, look: Inspection, ...rules: Rule[]): void {
+  const nothing = look.eggs === undefined && look.open === undefined && look.capped === undefined
+  if (nothing && look.cells === undefined) return
+  s.looked(look.on, ...rules)
+}
+
 /** The frame of eggs: no cells from the third day on means they behave as if they had a queen. */
 function readTestFrame(s: State, look: Inspection): void {
   const frame = s.testFrame
@@ -63,7 +71,7 @@ function searched(s: State, look: Inspection): void {
   const seen = look.queen === 'seen'
   if (seen && s.queen.is === 'unseen') s.queen = { is: 'present', seenOn: look.on }
   if (look.eggs !== 'none') {
-    s.looked(look.on, 'telling-visit', 'recheck-eggs')
+    unsettled(s, look, 'telling-visit', 'recheck-eggs')
     return
   }
   if (recheck !== undefined && look.on >= recheck.opens) {
@@ -78,7 +86,7 @@ function searched(s: State, look: Inspection): void {
     s.answer(look.on, 'telling-visit')
     if (seen) lookAgain(s, look.on)
     else fall(s, look.on, `neither eggs nor queen cells on ${inWords(look.on)}`, 'own')
-  } else s.looked(look.on, 'telling-visit', 'recheck-eggs')
+  } else unsettled(s, look, 'telling-visit', 'recheck-eggs')
 }
 
 /** She is here and does not lay yet: asked again, until she is too old to begin. */
@@ -108,17 +116,17 @@ function taken(s: State, look: Inspection, q: Extract<Queen, { is: 'none' }>): v
   if (look.eggs === 'none' && (noCells(look) || look.cells === 'torn-down')) {
     s.answer(look.on, 'telling-visit')
     fall(s, look.on, `${q.why}, and no queen cells on ${inWords(look.on)}`, 'own')
-  } else s.looked(look.on, 'telling-visit')
+  } else unsettled(s, look, 'telling-visit')
 }
 
 function afterRelease(s: State, look: Inspection, q: Extract<Queen, { is: 'released' }>): void {
   const ask = s.pending('eggs-after-introduction')
   if (ask === undefined || look.eggs !== 'none') {
-    s.looked(look.on, 'eggs-after-introduction')
+    unsettled(s, look, 'eggs-after-introduction')
     return
   }
   if (look.on < ask.closes) {
-    s.looked(look.on, 'eggs-after-introduction')
+    unsettled(s, look, 'eggs-after-introduction')
     return
   }
   s.answer(look.on, 'eggs-after-introduction')
@@ -154,7 +162,7 @@ function whileRearing(s: State, look: Inspection, q: Extract<Queen, { is: 'reari
     )
     return
   }
-  s.looked(look.on, 'new-queen-eggs')
+  unsettled(s, look, 'new-queen-eggs')
   if (look.queen === 'seen' && look.on < q.emergence.earliest)
     s.surprises.push(
       `A queen was seen on ${inWords(look.on)}, before the one being raised can emerge (${inWords(q.emergence.earliest)}). Likeliest: the old queen is still there; or another cell was further on.`,
