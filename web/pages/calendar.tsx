@@ -10,6 +10,9 @@ export const SHOWS_CHOICES: Choice[] = [
   { value: 'window', label: 'The whole window', hint: 'from its first day to its last' },
 ]
 
+/** Stands for all yards in the form: no yard has this name. */
+export const EVERY_YARD = '*'
+
 export interface CalendarProps {
   frame: Frame
   form: FormState
@@ -47,8 +50,12 @@ export const CalendarPage = (p: CalendarProps) => (
           form={p.form}
           name="yard"
           label="Which yard"
-          choices={[{ value: '', label: 'All yards' }, ...p.yards.map((y) => ({ value: y, label: y }))]}
+          choices={[
+            { value: EVERY_YARD, label: 'All yards' },
+            ...p.yards.map((y) => ({ value: y, label: y })),
+          ]}
           across={2}
+          standing={EVERY_YARD}
         />
         <Choices
           form={p.form}

@@ -228,7 +228,7 @@ const Field = ({ field }: { field: SheetField }) => (
   <span class={`on-paper on-paper-${field.as}`} data-field={field.name}>
     <span class="on-paper-label">{field.label}</span>
     {field.choices === undefined ? (
-      <span class="rule" />
+      <span class="write-on" />
     ) : (
       <span class="on-paper-choices">
         {field.choices.map((c) => (

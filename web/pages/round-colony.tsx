@@ -11,7 +11,7 @@ import { headline, leftWords, type ToDo, toDoOf } from '../words/lines.ts'
 import { proves } from '../words/proof.ts'
 import { costWords, missedWords } from '../words/round.ts'
 import { boxPath, endPath, roundPath, thenTo } from '../words/round-paths.ts'
-import { ACTION_WORDS, PHASE_WORDS, RULE_WORDS } from '../words/rules.ts'
+import { PHASE_WORDS, RULE_WORDS } from '../words/rules.ts'
 import { type RoundView, walkOf } from './round.tsx'
 
 export interface RoundColonyProps extends RoundView {
@@ -37,7 +37,10 @@ export const RoundColonyPage = (p: RoundColonyProps) => {
         <RoundProgress round={p.round} here={box.id} />
         {p.saved === null ? null : (
           <p class="just-saved" role="status">
-            In the book for {p.saved.tag}: {p.saved.words}. <a href={p.saved.path}>Correct it</a>
+            In the book for {p.saved.tag}: {p.saved.words}.{' '}
+            <a class="tall" href={p.saved.path}>
+              Correct it
+            </a>
           </p>
         )}
         <h1 class="lid-tag">
@@ -46,7 +49,9 @@ export const RoundColonyPage = (p: RoundColonyProps) => {
         <p class="lid-headline">{standing(stop)}</p>
         {stop.state === 'seen' ? <Recorded {...p} /> : null}
         {stop.missed === null || stop.state === 'seen' ? null : <Missed {...p} />}
-        {toDo === null || box.history.outcome !== null ? null : <LookFor toDo={toDo} plan={box.plan} />}
+        {toDo === null || box.history.outcome !== null ? null : (
+          <LookFor toDo={toDo} plan={box.plan} now={stop.state === 'seen'} />
+        )}
         <Cautions {...p} />
         <p>
           <a class="tall" href={p.path}>
@@ -66,11 +71,15 @@ function standing({ box }: Stop): string {
   return toDoOf(plan) === null ? headline(plan, null) : `${PHASE_WORDS[plan.phase]}, day ${plan.day}`
 }
 
-const LookFor = ({ toDo, plan }: { toDo: ToDo; plan: Plan }) => {
+/** `now`: a visit today has shown that this is to be done next. */
+const LookFor = ({ toDo, plan, now }: { toDo: ToDo; plan: Plan; now: boolean }) => {
   const second = toDo.also[0]
   return (
     <section class="look-for">
-      <h2>{toDo.title}</h2>
+      <h2>
+        {now ? 'Now: ' : ''}
+        {now ? lower(toDo.title) : toDo.title}
+      </h2>
       {toDo.question === null ? null : <p class="lid-question">{toDo.question}</p>}
       <p class="line-marks">
         {toDo.check === null ? null : <Mark shape={toDo.check.status} />}
@@ -129,11 +138,7 @@ const Recorded = ({ stop, frame }: RoundColonyProps) => {
           ))}
         </ul>
       )}
-      {history.outcome !== null ? null : (
-        <p>
-          <b>Now: {lower(ACTION_WORDS[plan.advice.action])}.</b> {plan.advice.why}
-        </p>
-      )}
+      {history.outcome !== null || toDoOf(plan) !== null ? null : <p>{plan.advice.why}</p>}
     </div>
   )
 }

@@ -115,7 +115,7 @@ const Time = ({ round, where, pace, yards }: RoundView) => (
         <span class="fine">{paceWords(pace)}</span>
       </p>
     )}
-    <form class="have" method="get" action="/round">
+    <form class="short-time" method="get" action="/round">
       <input type="hidden" name="yard" value={where.yard ?? ''} />
       <fieldset>
         <legend>I have only</legend>

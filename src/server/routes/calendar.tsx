@@ -1,7 +1,7 @@
 import { type Context, Hono } from 'hono'
 import { etag } from 'hono/etag'
 import { type FieldProblem, one, type Typed } from '../../../web/forms/typed.ts'
-import { CalendarPage } from '../../../web/pages/calendar.tsx'
+import { CalendarPage, EVERY_YARD } from '../../../web/pages/calendar.tsx'
 import { calendarText } from '../../exchange/calendar.ts'
 import { MOST_FEEDS } from '../../exchange/calendar-feeds.ts'
 import { SHOWS } from '../../exchange/calendar-schema.ts'
@@ -45,7 +45,7 @@ export function calendar(deps: Deps): Hono<Env> {
   app.post('/calendar', async (c) => {
     const typed = await typedIn(c)
     const shows = SHOWS.find((s) => s === (one(typed, 'shows') || 'best-day'))
-    const asked = one(typed, 'yard')
+    const asked = one(typed, 'yard') === EVERY_YARD ? '' : one(typed, 'yard')
     const problems: FieldProblem[] = []
     if (shows === undefined) problems.push({ field: 'shows', message: 'Say on which days a check stands.' })
     if (asked !== '' && !yards().includes(asked))
