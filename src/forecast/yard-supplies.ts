@@ -20,8 +20,8 @@ export interface YardOptions {
   /** Tags of colonies whose plan says to buy a queen without a frame of eggs first. */
   straightToQueen?: ReadonlySet<string>
   donorRules?: DonorRules
-  /** What a colony may need, where it is known already. */
-  known?: (history: History) => ColonySupplies
+  /** What a colony may need, where it is known already; null where not. */
+  known?: (history: History) => ColonySupplies | null
 }
 
 /** What one colony may need, and its odds today. */

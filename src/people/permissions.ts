@@ -93,6 +93,10 @@ export const PLACES: readonly { path: string; action: Action }[] = [
   { path: '/data/*', action: 'safekeeping' },
   { path: '/changes/*', action: 'see-changes' },
   { path: '/review/*', action: 'review-survival' },
+  { path: '/supplies', action: 'see-supplies' },
+  { path: '/stands', action: 'see-supplies' },
+  { path: '/rates', action: 'see-colonies' },
+  { path: '/rates/use', action: 'change-settings' },
 ]
 
 const patterns = PLACES.map(({ path, action }) => ({ pattern: patternOf(path), action }))

@@ -34,6 +34,7 @@ import { offline } from './routes/offline.tsx'
 import { paper } from './routes/paper.tsx'
 import { people } from './routes/people.tsx'
 import { protocol } from './routes/protocol.tsx'
+import { rates } from './routes/rates.tsx'
 import { removalIntake } from './routes/removal-intake.tsx'
 import { removalSteps } from './routes/removal-steps.tsx'
 import { removalTerms } from './routes/removal-terms.tsx'
@@ -44,6 +45,8 @@ import { settings } from './routes/settings.tsx'
 import { sheetEntry } from './routes/sheet-entry.tsx'
 import { signIn } from './routes/sign-in.tsx'
 import { yardBook } from './routes/yard-book.tsx'
+import { stands } from './routes/stands.tsx'
+import { supplies } from './routes/supplies.tsx'
 
 type Feature = (deps: Deps) => Hono<Env>
 
@@ -69,6 +72,9 @@ const ROUTES: Feature[] = [
   data,
   changes,
   review,
+  supplies,
+  stands,
+  rates,
   removalTerms,
   removalIntake,
   removalSteps,

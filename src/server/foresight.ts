@@ -35,6 +35,8 @@ export interface Ground {
 }
 
 export interface Foresight {
+  /** The model of the yard's rates, for lists. */
+  model(ground: Ground): Model
   colony(known: Known, ground: Ground): Foreseen
   frame(known: Known, ground: Ground, on: Day): FrameSeen
   /** Today and the days up to `until`, two weeks on at most. */
@@ -123,6 +125,7 @@ export function foresightOf(): Foresight {
     })
 
   return {
+    model: (g) => modelFor(g.rates),
     colony,
     frame: (known, g, on) =>
       keep(known, g, `frame ${on}`, (history, m) => {

@@ -1,0 +1,55 @@
+import { Hono } from 'hono'
+import { one } from '../../../web/forms/typed.ts'
+import { RatesPage } from '../../../web/pages/rates.tsx'
+import { type Learned, learning } from '../../forecast/learn.ts'
+import type { Deps, Env } from '../deps.ts'
+import { typedIn } from '../form.ts'
+import { page } from '../respond.tsx'
+import { inSlices } from '../slices.ts'
+import { type Histories, yardHistories } from '../yard-histories.ts'
+
+/** What the odds rest on: the rates with their sources, the yard's own beside them, and how far the odds can be trusted. */
+export function rates(deps: Deps): Hono<Env> {
+  const app = new Hono<Env>()
+  const { settings } = deps.store
+  const histories = yardHistories(deps.store)
+  let kept: { key: string; learned: Promise<Learned> } | null = null
+
+  /** Read again only when a colony has closed, or an entry of a closed one was corrected. */
+  const learned = (): Promise<Learned> => {
+    const all = histories()
+    const key = keyOf(all)
+    if (kept?.key !== key) kept = { key, learned: inSlices(learning([...all.values()])) }
+    return kept.learned
+  }
+
+  app.get('/rates', async (c) =>
+    page(
+      c,
+      <RatesPage
+        frame={c.var.frame}
+        learned={await learned()}
+        own={settings.get('ownRates')}
+        saved={c.req.query('saved') === '1'}
+      />,
+    ),
+  )
+
+  app.post('/rates/use', async (c) => {
+    const use = one(await typedIn(c), 'use')
+    if (use === 'default') settings.set('ownRates', null)
+    if (use === 'own') {
+      const { table, colonies } = await learned()
+      const values = Object.fromEntries(table.map((l) => [l.name, l.own]))
+      settings.set('ownRates', { values, colonies, on: c.var.frame.today })
+    }
+    return c.redirect(use === 'own' || use === 'default' ? '/rates?saved=1' : '/rates', 303)
+  })
+  return app
+}
+
+const keyOf = (all: Histories): string =>
+  [...all]
+    .filter(([, h]) => h.outcome !== null)
+    .map(([id, h]) => `${id} ${h.entries.length} ${h.entries.at(-1)?.id ?? ''}`)
+    .join()
