@@ -11,6 +11,7 @@ import { DEFAULT_RATES, type Rates, ratesWith } from '../forecast/rates.ts'
 import { type MoveOutForecast, moveOutForecast } from '../forecast/readiness.ts'
 import { listModelOf, type Model } from '../forecast/story/walk.ts'
 import { strengthForecast } from '../forecast/strength.ts'
+import type { ColonyNeed } from '../forecast/supplies.ts'
 import { type TellingDay, tellingDays } from '../forecast/telling-day.ts'
 import { type ColonySupplies, colonySupplies } from '../forecast/yard-supplies.ts'
 import type { History } from '../journal/history.ts'
@@ -154,12 +155,11 @@ export function foresightOf(): Foresight {
         return tellingDays(story, Math.max(0, daysBetween(story.today, last)))
       }),
     supplies: (known, g) =>
-      keep(known, g, 'supplies', (history, m) =>
-        colonySupplies(history, g.today, m, {
-          ahead: SUPPLIES_AHEAD,
-          straightToQueen: straightToQueen(known),
-        }),
-      ),
+      keep(known, g, 'supplies', (history, m) => {
+        const options = { ahead: SUPPLIES_AHEAD, straightToQueen: straightToQueen(known) }
+        const found = colonySupplies(history, g.today, m, options)
+        return { ...found, need: asPlanned(found.need, known.plan) }
+      }),
     moveOut: (known, g) =>
       keep(known, g, 'move-out', (history, m) => {
         const story = storyOf(history, g.today, m)
@@ -177,6 +177,14 @@ const strengthFor = (story: Story, g: Ground) => ({
   hemisphere: hemisphereOf(g.zone),
   days: daysBetween(story.history.intake.on, g.today) + STANDS_AHEAD,
 })
+
+/** What the plan says to give is needed, whatever the odds. */
+function asPlanned(need: ColonyNeed, { advice }: Plan): ColonyNeed {
+  const surely = (n: number[]): number[] => n.map(() => 1)
+  if (advice.action === 'buy-queen') return { ...need, queens: surely(need.queens) }
+  if (advice.action === 'give-egg-frame') return { ...need, eggFrames: surely(need.eggFrames) }
+  return need
+}
 
 /** Whether the plan says to buy a queen without a frame of eggs first. */
 const straightToQueen = ({ history, plan }: Known): boolean =>

@@ -14,7 +14,6 @@ import { orderLabel } from '../forms/order.ts'
 import { DaysPlot } from '../parts/charts/days-plot.tsx'
 import { type FormState, ProblemSummary } from '../parts/field.tsx'
 import { type Frame, Layout } from '../parts/layout.tsx'
-import { Wide } from '../parts/review/part.tsx'
 import { Donors } from '../parts/supplies/donors.tsx'
 import { OrderForm } from '../parts/supplies/order-form.tsx'
 import { OrderTable } from '../parts/supplies/order-table.tsx'
@@ -86,16 +85,9 @@ const Order = (p: SuppliesProps) => {
   )
 }
 
-/** Each few days of the forecast. */
-const EVERY = 4
-
 const ByDate = (p: SuppliesProps) => {
   const { forecast, options, frame, donors } = p
   const spare = donors.reduce((sum, d) => sum + d.spare, 0)
-  const rows = forecast.queens.flatMap((queens, i) => {
-    const eggs = forecast.eggFrames[i]
-    return i % EVERY === 0 && eggs !== undefined ? [{ queens, eggs }] : []
-  })
   return (
     <section class="section" id="by-date">
       <h2>Likely needed by date</h2>
@@ -115,45 +107,18 @@ const ByDate = (p: SuppliesProps) => {
           haveWords={`donors can spare ${spare}`}
         />
       </div>
-      <Wide label="Queens and frames of eggs by date">
-        <table class="numbers">
-          <thead>
-            <tr>
-              <th scope="col">By</th>
-              <th scope="col">Queens, expected</th>
-              <th scope="col">Nine times in ten at most</th>
-              <th scope="col">Short with {options.inHand}</th>
-              <th scope="col">Egg frames, expected</th>
-              <th scope="col">Nine times in ten at most</th>
-              <th scope="col">Short with {spare}</th>
-            </tr>
-          </thead>
-          <tbody>
-            {rows.map(({ queens, eggs }) => (
-              <tr>
-                <th scope="row">
-                  {queens.day === frame.today ? 'today' : dayWords(queens.day, frame.today)}
-                </th>
-                <td>{queens.expected.toFixed(1)}</td>
-                <td>{queens.ninety}</td>
-                <td>{chance(moreThan(queens.chances, options.inHand))}</td>
-                <td>{eggs.expected.toFixed(1)}</td>
-                <td>{eggs.ninety}</td>
-                <td>{chance(moreThan(eggs.chances, spare))}</td>
-              </tr>
-            ))}
-          </tbody>
-        </table>
-      </Wide>
       <p class="fine">
-        Counted over every colony’s odds, exactly (Poisson-binomial). A frame of eggs comes first, a bought
-        queen when that has failed; laying workers are united. Colonies count as independent: a bad week for
-        mating makes the spread wider than stated. New jobs are not in it.{' '}
-        <a href="/rates">What the odds rest on</a>.
+        Counted over every colony’s odds, exactly (Poisson-binomial); what a plan says to give counts as
+        needed. A frame of eggs comes first, a bought queen when that has failed; laying workers are united.
+        Colonies count as independent: a bad week for mating makes the spread wider than stated. New jobs are
+        not in it. <a href="/rates">What the odds rest on</a>.
       </p>
     </section>
   )
 }
+
+/** Days between the rows of a table. */
+const EVERY = 4
 
 interface NeedProps {
   title: string
@@ -214,6 +179,28 @@ const Need = ({ title, needs, today, have, haveWords }: NeedProps) => {
         )}
       </DaysPlot>
       <figcaption class="fine">Line: expected. Shaded: nine times in ten no more than this.</figcaption>
+      <table class="numbers">
+        <thead>
+          <tr>
+            <th scope="col">By</th>
+            <th scope="col">Expected</th>
+            <th scope="col">9 in 10, at most</th>
+            <th scope="col">Short with {have}</th>
+          </tr>
+        </thead>
+        <tbody>
+          {needs
+            .filter((_, i) => i % EVERY === 0)
+            .map((n) => (
+              <tr>
+                <th scope="row">{n.day === today ? 'today' : dayWords(n.day, today)}</th>
+                <td>{n.expected.toFixed(1)}</td>
+                <td>{n.ninety}</td>
+                <td>{chance(moreThan(n.chances, have))}</td>
+              </tr>
+            ))}
+        </tbody>
+      </table>
     </figure>
   )
 }

@@ -13,14 +13,14 @@ export const OrderTable = ({ order, currency }: { order: OrderAdvice; currency: 
   return (
     <Wide label="Orders and what they risk">
       <table class="numbers">
-        <caption>Too many and too few</caption>
+        <caption>Too many and too few: chance of running short, expected numbers and cost</caption>
         <thead>
           <tr>
             <th scope="col">Order</th>
-            <th scope="col">Running short</th>
-            <th scope="col">Missing, expected</th>
-            <th scope="col">Left over</th>
-            <th scope="col">Expected cost</th>
+            <th scope="col">Short</th>
+            <th scope="col">Missing</th>
+            <th scope="col">Left</th>
+            <th scope="col">Cost</th>
           </tr>
         </thead>
         <tbody>
