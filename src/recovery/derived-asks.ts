@@ -1,6 +1,6 @@
 /** Questions, and shifts of questions, that follow from the whole story rather than from one entry. */
 import { addDays, type Day, daysBetween } from '../days.ts'
-import type { DayRange, Readiness } from './plan-types.ts'
+import type { DayRange, Readiness, Rule } from './plan-types.ts'
 import { readySince } from './readiness.ts'
 import type { Ask, State } from './state.ts'
 
@@ -41,6 +41,14 @@ export function askMoveOut(s: State, readiness: Readiness): Ask | null {
   return ask
 }
 
-/** The day on which the last look was, if it was so recent that asking again today would be idle. */
-export const lookedLately = (ask: Ask, today: Day): boolean =>
-  ask.lookedOn !== null && daysBetween(ask.lookedOn, today) < 4 && today < ask.closes
+/** After a look without eggs, days until looking again tells more than it disturbs (common practice). */
+const LET_BE: Partial<Record<Rule, number>> = { 'new-queen-eggs': 4, 'eggs-after-introduction': 3 }
+
+/**
+ * Was there a look inside the window so recent that asking again today would be idle? Where eggs are only awaited, for
+ * some days; where the look was incomplete or could not tell whose brood it was, for the rest of that day.
+ */
+export function lookedLately(ask: Ask, today: Day): boolean {
+  if (ask.lookedOn === null || ask.lookedOn < ask.opens || today >= ask.closes) return ask.lookedOn === today
+  return daysBetween(ask.lookedOn, today) < (LET_BE[ask.rule] ?? 1)
+}
