@@ -20,6 +20,7 @@ import { headers, ownPagesOnly, timeLimit } from './middleware/security.ts'
 import { noStrangers, visitor } from './middleware/session.ts'
 import { ROUND_PAGES } from './round-pages.ts'
 import { account } from './routes/account.tsx'
+import { api } from './routes/api.ts'
 import { apiTokens } from './routes/api-tokens.tsx'
 import { calendar, calendarFeed } from './routes/calendar.tsx'
 import { changes } from './routes/changes.tsx'
@@ -97,6 +98,8 @@ export function createApp(deps: Deps): Hono<Env> {
   const app = new Hono<Env>()
   app.use(logged(deps.log, deps.outside), compress(), headers(deps.outside), timeLimit)
   app.route('/', assetFiles(deps.assets))
+  // Asks for a token in a header, which no other site can make a browser send; a session is nothing to it.
+  app.route('/', api(deps))
   app.use(...ownPagesOnly(deps.outside), visitor(deps))
   app.use((c, next) => {
     // Strangers get the smaller limit everywhere: it must not tell which paths there are.

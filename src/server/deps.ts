@@ -2,7 +2,7 @@
 import type { Context, Env as HonoEnv } from 'hono'
 import type { Frame } from '../../web/parts/layout.tsx'
 import type { Calendars } from '../exchange/calendar-feeds.ts'
-import type { ApiTokens } from '../people/api-tokens.ts'
+import type { ApiTokens, TokenHolder } from '../people/api-tokens.ts'
 import type { People, Person } from '../people/index.ts'
 import type { Book, Store } from '../store/index.ts'
 import type { Safekeeping } from '../store/safekeeping.ts'
@@ -62,7 +62,8 @@ export interface Viewer extends Person {
 }
 
 export interface Env extends HonoEnv {
-  Variables: { frame: Frame; viewer: Viewer | null }
+  /** `holder`: whose token a request to the HTTP API carries. */
+  Variables: { frame: Frame; viewer: Viewer | null; holder?: TokenHolder }
   /** Set when the app of a role answers. */
   Bindings: { viewer?: Viewer }
 }

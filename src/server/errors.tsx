@@ -2,6 +2,7 @@
 import { HTTPException } from 'hono/http-exception'
 import { BrokenPage, NoColonyPage, NoEntryPage, NoPagePage, TooLargePage } from '../../web/pages/errors.tsx'
 import type { Frame } from '../../web/parts/layout.tsx'
+import { isApiPath, problemResponse } from '../api/problem.ts'
 import type { Book } from '../store/index.ts'
 import type { Here, PageDeps } from './deps.ts'
 import { nearestTags } from './nearest.ts'
@@ -24,18 +25,23 @@ export function unknownColony(c: Here, deps: PageDeps, asked: string): Answer {
 
 export const unknownEntry = (c: Here): Answer => page(c, <NoEntryPage frame={frameOf(c)} />, 404)
 
-export const tooLarge = (c: Here): Answer => page(c, <TooLargePage frame={frameOf(c)} />, 413)
+export const tooLarge = (c: Here): Answer =>
+  isApiPath(c.req.path)
+    ? problemResponse(413, 'At most 1 MiB can be sent at once.')
+    : page(c, <TooLargePage frame={frameOf(c)} />, 413)
 
 /** Something of ours broke, or the machine's disk did: reported to the log, told in a sentence to the reader. */
 export const broken =
   (deps: Pick<PageDeps, 'report'>) =>
   (error: Error, c: Here): Answer => {
+    if (error instanceof HTTPException && isApiPath(c.req.path)) return problemResponse(error.status)
     if (error instanceof HTTPException && (error.status < 500 || error.res !== undefined))
       return error.getResponse()
     deps.report(error, `${c.req.method} ${c.req.path}`)
     const trouble = troubleOf(error)
     if (trouble === 'busy') c.header('Retry-After', '5')
     const status = { full: 507, busy: 503, damaged: 503, bug: 500 } as const
+    if (isApiPath(c.req.path)) return problemResponse(status[trouble], TROUBLE_WORDS[trouble])
     const posted = c.req.method === 'POST'
     return /^application\/json\b/i.test(c.req.header('content-type') ?? '')
       ? c.json({ error: TROUBLE_WORDS[trouble] }, status[trouble])

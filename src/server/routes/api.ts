@@ -1,4 +1,5 @@
 import { Hono } from 'hono'
+import { bodyLimit } from 'hono/body-limit'
 import type { z } from 'zod'
 import {
   coloniesPage,
@@ -20,6 +21,7 @@ import type { TokenHolder } from '../../people/api-tokens.ts'
 import { ROLES, type Role, storeFor } from '../../people/index.ts'
 import type { Store } from '../../store/index.ts'
 import type { Deps, Env, Here } from '../deps.ts'
+import { tooLarge } from '../errors.tsx'
 import { todayOf, zoneOf } from '../frame.tsx'
 import { originOf } from '../middleware/address.ts'
 import { bearer, refusalOf } from '../middleware/bearer.ts'
@@ -38,8 +40,9 @@ interface Asked<Id extends OperationId> {
 type Handlers = { [Id in OperationId]: (asked: Asked<Id>) => Response | Promise<Response> }
 
 const MOST_AT_ONCE = 500
+const MOST_BYTES = 1024 * 1024
 
-/** The HTTP API: /api/v1. Outside the door: it asks for a token instead of a session. */
+/** The HTTP API: /api/v1. Before the door: it asks for a token instead of a session. */
 export function api(deps: Deps): Hono<Env> {
   const app = new Hono<Env>()
   const stores = Object.fromEntries(ROLES.map((role) => [role, storeFor(role, deps.store)])) as Record<
@@ -56,6 +59,7 @@ export function api(deps: Deps): Hono<Env> {
     return today
   }
 
+  app.use(`${API}/*`, bodyLimit({ maxSize: MOST_BYTES, onError: tooLarge }))
   app.get(`${API}/openapi.json`, (c) => c.json(openApi(originOf(c, deps.outside))))
 
   const signedIn = bearer(deps)
