@@ -8,9 +8,10 @@ import { Hono } from 'hono'
 import { bodyLimit } from 'hono/body-limit'
 import { compress } from 'hono/compress'
 import { ROLES, type Role, storeFor } from '../people/index.ts'
+import { PHOTO_LIMIT } from '../photos/photo.ts'
 import { afterFor } from './after-for.ts'
 import { assetFiles } from './assets.ts'
-import type { Deps, Env } from './deps.ts'
+import type { Deps, Env, Here } from './deps.ts'
 import { broken, tooLarge, unknownPage } from './errors.tsx'
 import { foresightOf } from './foresight.ts'
 import { frame } from './frame.tsx'
@@ -26,6 +27,7 @@ import { calendar, calendarFeed } from './routes/calendar.tsx'
 import { changes } from './routes/changes.tsx'
 import { data } from './routes/data.tsx'
 import { entries } from './routes/entries.ts'
+import { health } from './routes/health.tsx'
 import { invite } from './routes/invite.tsx'
 import { labels } from './routes/labels.tsx'
 import { letters, openLetter } from './routes/letters.tsx'
@@ -34,6 +36,7 @@ import { moveOutRecord } from './routes/move-out-record.tsx'
 import { offline } from './routes/offline.tsx'
 import { paper } from './routes/paper.tsx'
 import { people } from './routes/people.tsx'
+import { photos } from './routes/photos.ts'
 import { protocol } from './routes/protocol.tsx'
 import { rates } from './routes/rates.tsx'
 import { removalIntake } from './routes/removal-intake.tsx'
@@ -45,9 +48,9 @@ import { setUp } from './routes/set-up.tsx'
 import { settings } from './routes/settings.tsx'
 import { sheetEntry } from './routes/sheet-entry.tsx'
 import { signIn } from './routes/sign-in.tsx'
-import { yardBook } from './routes/yard-book.tsx'
 import { stands } from './routes/stands.tsx'
 import { supplies } from './routes/supplies.tsx'
+import { yardBook } from './routes/yard-book.tsx'
 
 type Feature = (deps: Deps) => Hono<Env>
 
@@ -67,6 +70,7 @@ const ROUTES: Feature[] = [
   calendar,
   entries,
   offline,
+  photos,
   settings,
   account,
   people,
@@ -81,6 +85,7 @@ const ROUTES: Feature[] = [
   removalSteps,
   removals,
   protocol,
+  health,
   letters,
   moveOutRecord,
   yardBook,
@@ -93,6 +98,17 @@ export const BODY_LIMIT = 1024 * 1024
 /** Paths that take more than a form, and how much. */
 const LARGE: Record<string, number> = { '/data/import': 64 * BODY_LIMIT }
 
+/** A photo, and a form with the photos of one entry as a camera makes them. */
+const PHOTO = /^\/photos\//
+const MOST_WITH_PHOTOS = 4 * PHOTO_LIMIT
+
+function mostFor(c: Here): number {
+  const large = LARGE[c.req.path]
+  if (large !== undefined) return large
+  if (PHOTO.test(c.req.path)) return PHOTO_LIMIT
+  return /^multipart\/form-data\b/i.test(c.req.header('content-type') ?? '') ? MOST_WITH_PHOTOS : BODY_LIMIT
+}
+
 /** Everything but listening. */
 export function createApp(deps: Deps): Hono<Env> {
   const app = new Hono<Env>()
@@ -103,8 +119,7 @@ export function createApp(deps: Deps): Hono<Env> {
   app.use(...ownPagesOnly(deps.outside), visitor(deps))
   app.use((c, next) => {
     // Strangers get the smaller limit everywhere: it must not tell which paths there are.
-    const most = c.var.viewer === null ? BODY_LIMIT : (LARGE[c.req.path] ?? BODY_LIMIT)
-    return bodyLimit({ maxSize: most, onError: tooLarge })(c, next)
+    return bodyLimit({ maxSize: c.var.viewer === null ? BODY_LIMIT : mostFor(c), onError: tooLarge })(c, next)
   })
   for (const feature of DOOR) app.route('/', feature(deps))
   app.use(noStrangers(deps))

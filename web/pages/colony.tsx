@@ -5,6 +5,7 @@ import type { ColonySummary } from '../../src/store/index.ts'
 import { Advice, LeftWays } from '../parts/advice.tsx'
 import { AfterWays } from '../parts/after-ways.tsx'
 import { Checks } from '../parts/checks.tsx'
+import { ColonyPages } from '../parts/colony-pages.tsx'
 import { Foresight } from '../parts/foresight/foresight.tsx'
 import { Journal, type JournalLine } from '../parts/journal.tsx'
 import { type Frame, Layout } from '../parts/layout.tsx'
@@ -26,6 +27,8 @@ export interface ColonyProps {
   path: string
   /** The entry just saved, when one was. */
   saved: JournalLine | null
+  /** The removal sheet it came of, for those who may see it. */
+  sheet: string | null
   /** What is likely; null for a colony that has left. */
   foresight: { seen: Foreseen; frame: FrameSeen } | null
 }
@@ -73,6 +76,7 @@ export const ColonyPage = (p: ColonyProps) => {
           </div>
         </div>
       ) : null}
+      <ColonyPages frame={frame} path={p.path} sheet={p.sheet} />
       <AfterWays frame={frame} path={p.path} />
       {p.foresight === null ? null : (
         <Foresight {...p.foresight} plan={plan} today={frame.today} path={p.path} />

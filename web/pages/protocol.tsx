@@ -12,7 +12,6 @@ import {
   monthField,
   protocolLabel,
   QUANTITY,
-  shown,
   WINDOW_KEYS,
   WINDOW_PARTS,
   type WindowKey,
@@ -161,7 +160,7 @@ const NumberRow = ({ name, p }: { name: NumberSetting; p: ProtocolPageProps }) =
           inputmode="decimal"
           maxlength={8}
           autocomplete="off"
-          placeholder={shown(name, DEFAULT_PROTOCOL[name], units)}
+          placeholder={settingValue(name, DEFAULT_PROTOCOL, units).split(' ')[0]}
           value={one(p.form.typed, name)}
         />
         <span class="unit">{quantity === undefined ? unit : unitOf(units, quantity).symbol}</span>

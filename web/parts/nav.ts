@@ -15,6 +15,7 @@ export const WAYS: Way[] = [
   { href: '/sheet-entry', label: 'Type in a sheet', place: 'more' },
   { href: '/labels', label: 'Stand labels', place: 'more' },
   { href: '/calendar', label: 'In your calendar', place: 'more' },
+  { href: '/health', label: 'Health', place: 'more' },
   { href: '/removals', label: 'Removals', place: 'more' },
   { href: '/letters', label: 'Letters', place: 'more' },
   { href: '/yard-book', label: 'Yard book', place: 'more' },

@@ -139,5 +139,6 @@ export function totalsWords(t: PreviewTotals): string {
     t.otherAdvice === 0 ? '' : colonies(t.otherAdvice, ' gets another advice', ' get another advice'),
     t.readiness === 0 ? '' : `the day of leaving moves for ${t.readiness}`,
   ].filter(Boolean)
-  return `${parts.join('; ')}. ${t.colonies - t.changed} of ${t.colonies} colonies stay as they are.`
+  const same = t.colonies - t.changed
+  return `${parts.join('; ')}. ${same === 0 ? 'No plan stays as it is' : `${same} of ${t.colonies} colonies stay as they are`}.`
 }

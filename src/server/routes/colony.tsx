@@ -1,7 +1,7 @@
 import { Hono } from 'hono'
 import { ColonyPage } from '../../../web/pages/colony.tsx'
 import { addDays, type Day, isDay } from '../../days.ts'
-import type { Book } from '../../store/types.ts'
+import type { Book, Store } from '../../store/types.ts'
 import type { Env, Here, PageDeps } from '../deps.ts'
 import { colonyIn, unknownColony } from '../errors.tsx'
 import { foresightOf, groundIn } from '../foresight.ts'
@@ -18,6 +18,10 @@ const givenOn = (asked: string | undefined, today: Day): Day =>
   asked !== undefined && isDay(asked) && asked >= today && asked <= addDays(today, FRAME_AHEAD)
     ? asked
     : today
+
+/** The removal sheet a colony came of. A phone keeps none. */
+const sheetOf = (store: Book | Store, colony: string): string | null =>
+  'removals' in store ? store.removals.ofColony(colony) : null
 
 /** One colony. */
 export function colony(deps: PageDeps): Hono<Env> {
@@ -49,6 +53,7 @@ export function colony(deps: PageDeps): Hono<Env> {
         journal={[...lines].reverse()}
         path={colonyPath(found.summary)}
         saved={lines.find((l) => l.entry.id === saved) ?? null}
+        sheet={sheetOf(deps.store, found.summary.id)}
         foresight={foreseen(c, found)}
       />,
     )

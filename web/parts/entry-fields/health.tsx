@@ -1,5 +1,6 @@
-/** Clearing a suspected brood disease. */
-import { CLEARED } from '../../words/choices.ts'
+/** Clearing a suspected brood disease, and feed. */
+import { type Choice, CLEARED, SYRUP } from '../../words/choices.ts'
+import { unitOf } from '../../words/units.ts'
 import { Choices, TextField } from '../field.tsx'
 import { type EntryFieldsProps, EntryNote } from './common.tsx'
 
@@ -15,5 +16,40 @@ export const ClearedFields = (p: EntryFieldsProps) => (
       wide
     />
     <EntryNote {...p} hint="What was looked at, and how." />
+  </>
+)
+
+const FEED: Choice[] = [
+  { value: 'syrup', label: 'Syrup or sugar' },
+  { value: 'pollen', label: 'Pollen or patty' },
+]
+
+/** Feed alone, with its amount. */
+export const FeedFields = ({ form, frame }: EntryFieldsProps) => (
+  <>
+    <Choices form={form} name="what" label="What" choices={FEED} across={2} />
+    <div class="field-row">
+      <TextField
+        form={form}
+        name="litres"
+        label="Syrup"
+        hint="A US quart is 0.95, a gallon 3.8."
+        unit="litres"
+        inputmode="decimal"
+        maxlength={8}
+      />
+      <TextField
+        form={form}
+        name="kg"
+        label="or by weight"
+        hint="Sugar, fondant, patty."
+        unit={unitOf(frame.units, 'weight').symbol}
+        inputmode="decimal"
+        maxlength={8}
+      />
+    </div>
+    <Choices form={form} name="syrup" label="Sugar to water, by weight" choices={SYRUP} across={3} />
+    <TextField form={form} name="product" label="Product (may stay empty)" maxlength={120} wide />
+    <EntryNote form={form} frame={frame} />
   </>
 )

@@ -11,7 +11,7 @@ import { BROOD_GIFTS, broodAlong } from '../../../src/recovery/sources.ts'
 
 /** `maybe` bands are expected or possible, the others are seen or follow from what was seen. */
 export interface Band {
-  kind: 'eggs' | 'open' | 'capped' | 'cell' | 'emergence' | 'mating' | 'caged' | 'first-egg'
+  kind: 'eggs' | 'open' | 'capped' | 'cell' | 'emergence' | 'mating' | 'caged' | 'first-egg' | 'broodless'
   from: Day
   to: Day
   maybe?: true
@@ -20,7 +20,7 @@ export interface Band {
 }
 
 export interface Lane {
-  of: 'along' | 'donor' | 'queen' | 'new-layer'
+  of: 'along' | 'donor' | 'queen' | 'new-layer' | 'treatment'
   name: string
   bands: Band[]
 }
@@ -54,6 +54,7 @@ export function ribbonOf(history: History, plan: Plan): Ribbon {
     ...donors(history),
     queen(history, plan),
     newLayer(history, plan, left ?? plan.asOf),
+    treatment(plan),
   ].filter((lane): lane is Lane => lane !== null && lane.bands.length > 0)
   const windows = left === null ? plan.checks.filter((c) => ASKED.includes(c.status)) : []
   const from = earlier(history.removedOn, history.intake.on)
@@ -192,6 +193,14 @@ function cages(history: History, today: Day): Band[] {
   }
   if (since !== null) bands.push({ kind: 'caged', from: since, to: later(since, today) })
   return bands
+}
+
+/** When no cell is capped: mites are on the bees, within reach of what works on bees alone. */
+function treatment(plan: Plan): Lane | null {
+  const window = plan.spans.broodless
+  if (window === undefined) return null
+  const bands: Band[] = [{ kind: 'broodless', ...window, maybe: true }]
+  return { of: 'treatment', name: 'Treatment window, no capped brood', bands }
 }
 
 const EGG_RULES = ['telling-visit', 'recheck-eggs', 'new-queen-eggs', 'eggs-after-introduction']

@@ -106,8 +106,11 @@ export const RibbonSmall = ({ ribbon }: { ribbon: Ribbon }) => {
   const s = scaleOf(ribbon)
   const height = 34
   const order: Lane['of'][] = ['along', 'donor', 'queen', 'new-layer']
-  const y = { along: 9, donor: 15, queen: 21, 'new-layer': 27 }
-  const lanes = [...ribbon.lanes].sort((a, b) => order.indexOf(a.of) - order.indexOf(b.of))
+  const y = { along: 9, donor: 15, queen: 21, 'new-layer': 27, treatment: 9 }
+  // The treatment window is for the large ribbon only: here it would be one stripe too many.
+  const lanes = ribbon.lanes
+    .filter((l) => l.of !== 'treatment')
+    .sort((a, b) => order.indexOf(a.of) - order.indexOf(b.of))
   return (
     <svg class="ribbon-small" width="100%" height={height} aria-hidden="true">
       <rect class="rb-ground" x="0" y="7" width="100%" height="26" />
@@ -201,7 +204,7 @@ const LaneBars = (p: { lane: Lane; s: Scale; y: number; bar: number }) => {
 
 const Bar = ({ b, s, y, bar }: { b: Band; s: Scale; y: number; bar: number }) => {
   const box = { x: pct(s.at(b.from)), width: pct(width(s, b.from, b.to)) }
-  const thin = b.kind === 'mating' || b.kind === 'cell' || b.kind === 'caged'
+  const thin = b.kind === 'mating' || b.kind === 'cell' || b.kind === 'caged' || b.kind === 'broodless'
   return (
     <>
       <rect

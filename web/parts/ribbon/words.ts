@@ -12,6 +12,7 @@ const KIND: Record<Band['kind'], string> = {
   emergence: 'leaves her cell',
   mating: 'matures and mates',
   caged: 'caged',
+  broodless: 'no capped brood',
   'first-egg': 'first egg',
 }
 
@@ -50,6 +51,10 @@ export function laneLabel(lane: Ribbon['lanes'][number], today: Day): string {
     case 'along':
     case 'donor':
       return last === undefined ? lane.name : `${lane.name}, gone by ${dayWords(last.to, today)}`
+    case 'treatment': {
+      const band = lane.bands[0]
+      return band === undefined ? lane.name : `Treatment window ${fromTo(band.from, band.to, today)}`
+    }
     default: {
       const likely = lane.bands.find((b) => b.likely !== undefined)
       if (likely?.likely === undefined) return lane.name

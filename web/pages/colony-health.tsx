@@ -1,0 +1,252 @@
+/** One colony's health: mites, treatment window, brood disease, pests, feed. */
+import { type Health, LATELY_DAYS } from '../../src/health/health.ts'
+import { unwatched, WATCHED } from '../../src/health/watch.ts'
+import type { History } from '../../src/journal/history.ts'
+import type { Protocol } from '../../src/recovery/protocol.ts'
+import { heldWords } from '../../src/recovery/suspicion.ts'
+import type { ColonySummary } from '../../src/store/types.ts'
+import { WashChart } from '../parts/health/chart.tsx'
+import { DiseaseGuide, TreatmentNote } from '../parts/health/guide.tsx'
+import { type Frame, Layout } from '../parts/layout.tsx'
+import { ribbonOf } from '../parts/ribbon/model.ts'
+import { RibbonDefs, RibbonStrip } from '../parts/ribbon/strip.tsx'
+import { dayAndDistance, dayWords, fromTo } from '../words/dates.ts'
+import {
+  combWords,
+  feedWords,
+  needBasis,
+  needWords,
+  rateWords,
+  standsWords,
+  trendWords,
+  WATCH_ADVICE,
+  WATCH_NAMES,
+  watchWords,
+} from '../words/health.ts'
+import { weight } from '../words/units.ts'
+
+export interface ColonyHealthProps {
+  frame: Frame
+  summary: ColonySummary
+  history: History
+  path: string
+  health: Health
+  protocol: Protocol
+  inspector: string
+}
+
+export const ColonyHealthPage = (p: ColonyHealthProps) => (
+  <Layout frame={p.frame} title={`Health of ${p.summary.tag}`}>
+    <p class="crumb">
+      <a href={p.path}>‹ {p.summary.tag}</a>
+    </p>
+    <h1>Health of {p.summary.tag}</h1>
+    {p.health.suspicion === null ? null : <Held {...p} />}
+    <Mites {...p} />
+    <Window {...p} />
+    <Disease {...p} />
+    <Pests {...p} />
+    <FeedSection {...p} />
+  </Layout>
+)
+
+const Held = ({ health, summary, path, inspector, frame }: ColonyHealthProps) => {
+  const { suspicion } = health
+  if (suspicion === null) return null
+  const words = heldWords(summary.tag, suspicion)
+  return (
+    <div class="notice notice-late">
+      <h2>Held: brood disease suspected</h2>
+      <p>{`${words.charAt(0).toUpperCase()}${words.slice(1)}.`}</p>
+      {inspector === '' ? null : (
+        <p>
+          Apiary inspector: <b>{inspector}</b>
+        </p>
+      )}
+      <div class="buttons">
+        {frame.may('clear-disease') && summary.outcome === null ? (
+          <a class="button" href={`${path}/cleared`}>
+            Record who cleared it
+          </a>
+        ) : null}
+        <a class="button" href={`${path}/visit`}>
+          Record a look
+        </a>
+      </div>
+    </div>
+  )
+}
+
+const Mites = ({ health: h, path, protocol, frame, summary }: ColonyHealthProps) => (
+  <section class="section">
+    <h2>Mites</h2>
+    {h.last === null ? (
+      <p>No wash yet. Half a cup of bees from a brood frame, about 300, without the queen.</p>
+    ) : (
+      <>
+        <p class="health-sum">
+          <strong>{rateWords(h.last)}</strong>, {dayAndDistance(h.last.on, frame.today)}.
+        </p>
+        <p>
+          {standsWords(h.last)}
+          {h.washStale ? ` It is older than ${protocol.miteWashValidDays} days and counts no longer.` : ''}
+        </p>
+        {h.trend === null ? null : <p>{trendWords(h.trend, frame.today)}</p>}
+        <WashChart washes={h.washes} protocol={protocol} today={frame.today} />
+        <div class="table-scroll">
+          <table class="plain-table">
+            <thead>
+              <tr>
+                <th scope="col">Day</th>
+                <th scope="col">Mites on bees</th>
+                <th scope="col">Per 100</th>
+                <th scope="col">Threshold</th>
+              </tr>
+            </thead>
+            <tbody>
+              {[...h.washes].reverse().map((w) => (
+                <tr>
+                  <td>{dayWords(w.on, frame.today)}</td>
+                  <td>
+                    {w.mites} on {w.bees}
+                  </td>
+                  <td>{rateWords(w).replace(' per 100 bees', '')}</td>
+                  <td>{w.threshold}</td>
+                </tr>
+              ))}
+            </tbody>
+          </table>
+        </div>
+      </>
+    )}
+    {summary.outcome === null ? (
+      <div class="buttons">
+        <a class="button" href={`${path}/wash`}>
+          Record a wash
+        </a>
+      </div>
+    ) : null}
+  </section>
+)
+
+const Window = ({ health: h, history, summary, frame, path }: ColonyHealthProps) => (
+  <section class="section">
+    <h2>Window for a mite treatment</h2>
+    {h.broodless === null ? (
+      <p>
+        No time without capped brood is in sight: mites in cells are out of reach of what works on bees alone.
+      </p>
+    ) : (
+      <p>
+        <strong>{fromTo(h.broodless.from, h.broodless.to, frame.today)}</strong>: no capped brood, so every
+        mite is on a bee.
+        {h.broodless.to < frame.today ? ' It is over.' : ''}
+      </p>
+    )}
+    <RibbonDefs />
+    <RibbonStrip ribbon={ribbonOf(history, summary.plan)} />
+    {h.treatments.length === 0 ? null : (
+      <p>
+        Treated:{' '}
+        {h.treatments
+          .map((t) => `${dayWords(t.on, frame.today)}${t.product === null ? '' : ` (${t.product})`}`)
+          .join('; ')}
+        .
+      </p>
+    )}
+    <TreatmentNote />
+    {summary.outcome === null ? (
+      <div class="buttons">
+        <a class="button" href={`${path}/visit`}>
+          Record a treatment
+        </a>
+      </div>
+    ) : null}
+  </section>
+)
+
+const Disease = ({ health: h, inspector, frame }: ColonyHealthProps) => (
+  <section class="section">
+    <h2>Brood disease</h2>
+    <p>
+      {h.lastDiseaseLook === null
+        ? 'Nobody has looked at the brood and noted the signs yet.'
+        : `Last looked at with the lid off: ${dayAndDistance(h.lastDiseaseLook, frame.today)}.`}
+    </p>
+    <DiseaseGuide inspector={inspector} open={h.suspicion !== null} />
+  </section>
+)
+
+const Pests = ({ health: h, frame }: ColonyHealthProps) => (
+  <section class="section">
+    <h2>Beetles, moths, robbing</h2>
+    <dl class="watch">
+      {WATCHED.map((name) => {
+        const w = h.watches.find((x) => x.what === name)
+        if (w === undefined) return null
+        return (
+          <div class={w.stands === 'seen' ? 'watch-row watch-seen' : 'watch-row'}>
+            <dt>{WATCH_NAMES[name]}</dt>
+            <dd>
+              {watchWords(w, frame.today)}
+              {w.stands !== 'seen' && w.lastLooked !== null && unwatched(w, frame.today)
+                ? ' That is a while ago: look again.'
+                : ''}
+              {w.stands === 'seen' ? <p class="small">{WATCH_ADVICE[name]}</p> : null}
+            </dd>
+          </div>
+        )
+      })}
+    </dl>
+  </section>
+)
+
+const FeedSection = ({ health: h, path, frame, summary }: ColonyHealthProps) => (
+  <section class="section">
+    <h2>Feed</h2>
+    {h.stores === null ? null : (
+      <p>
+        Stores: <b>{h.stores.level}</b>, {dayAndDistance(h.stores.on, frame.today)}.
+      </p>
+    )}
+    {h.need === null ? (
+      <p>Nobody has counted the bees, so no need is reckoned. Count frames of bees at the next visit.</p>
+    ) : (
+      <>
+        <p>
+          Where nothing comes in they need <strong>{needWords(h.need, frame.units)}</strong>.{' '}
+          {combWords(frame.units)}
+        </p>
+        <p class="fine">
+          {needBasis(h.need, frame.today)} An estimate: 7 mg of food a day for an adult, 18 mg for an open
+          brood cell (Khoury, Barron & Myerscough 2013); half as much or twice as much is no surprise.
+        </p>
+      </>
+    )}
+    <p>
+      Given in the last {LATELY_DAYS} days: {weight(h.lately.sugarKg, frame.units)} of sugar
+      {h.lately.unmeasured === 0 ? '' : `, and ${h.lately.unmeasured} without an amount noted`}.
+    </p>
+    {h.feeds.length === 0 ? null : (
+      <ul class="feeds">
+        {[...h.feeds].reverse().map((f) => (
+          <li>
+            <span class="soft">{dayWords(f.on, frame.today)}</span> {feedWords(f, frame.units)}
+          </li>
+        ))}
+      </ul>
+    )}
+    <p class="fine">
+      Inside the hive, no spills, entrance small, towards evening. Never honey of unknown origin: it carries
+      foulbrood.
+      {h.sprayed ? ' This colony was sprayed: feed none of its own honey back.' : ''}
+    </p>
+    {summary.outcome === null ? (
+      <div class="buttons">
+        <a class="button" href={`${path}/feed`}>
+          Record feed
+        </a>
+      </div>
+    ) : null}
+  </section>
+)

@@ -1,0 +1,66 @@
+/** The short forms of health: a wash, feed, and clearing a suspected disease. */
+import { DayField } from '../parts/entry-fields/common.tsx'
+import { WashFields } from '../parts/entry-fields/done.tsx'
+import { ClearedFields, FeedFields } from '../parts/entry-fields/health.tsx'
+import { type EntryFormView, SmallFormPage } from './small-forms.tsx'
+
+const back = (p: EntryFormView) => ({ href: `${p.path}/health`, label: `Health of ${p.summary.tag}` })
+
+export const WashPage = (p: EntryFormView) => (
+  <SmallFormPage
+    frame={p.frame}
+    form={p.form}
+    kind="mite-wash"
+    title={`Mite wash of ${p.summary.tag}`}
+    action={`${p.path}/wash`}
+    back={back(p)}
+    button="Save the wash"
+    intro={
+      <p class="soft">
+        Half a cup of bees from a brood frame is about 300. Make sure that the queen is not among them.
+      </p>
+    }
+  >
+    <WashFields form={p.form} frame={p.frame} />
+    <DayField form={p.form} frame={p.frame} />
+  </SmallFormPage>
+)
+
+export const FeedPage = (p: EntryFormView) => (
+  <SmallFormPage
+    frame={p.frame}
+    form={p.form}
+    kind="given"
+    title={`Feed for ${p.summary.tag}`}
+    action={`${p.path}/feed`}
+    back={back(p)}
+    button="Save the feed"
+  >
+    <FeedFields form={p.form} frame={p.frame} />
+    <DayField form={p.form} frame={p.frame} />
+  </SmallFormPage>
+)
+
+export const ClearedPage = (p: EntryFormView) => (
+  <SmallFormPage
+    frame={p.frame}
+    form={p.form}
+    kind="disease-cleared"
+    title={`Clear ${p.summary.tag} of a suspected disease`}
+    action={`${p.path}/cleared`}
+    back={back(p)}
+    button="Record that it is cleared"
+    intro={
+      <div class="notice">
+        <p>
+          From this day on it may be moved, united and used as a donor again. A clean look of your own is weak
+          proof: about one colony in five that carries American foulbrood shows it within a month, half within
+          two. Where the inspector was called, the inspector decides.
+        </p>
+      </div>
+    }
+  >
+    <ClearedFields form={p.form} frame={p.frame} />
+    <DayField form={p.form} frame={p.frame} label="Day it was found clear" />
+  </SmallFormPage>
+)

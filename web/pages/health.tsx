@@ -1,0 +1,95 @@
+/** The yard's health: every colony, the pressing ones first. */
+import type { Health } from '../../src/health/health.ts'
+import { DiseaseGuide } from '../parts/health/guide.tsx'
+import { type Frame, Layout } from '../parts/layout.tsx'
+import { dayWords, fromTo } from '../words/dates.ts'
+import { rateWords, STANDS_SHORT, WATCH_NAMES } from '../words/health.ts'
+
+export interface HealthRow {
+  tag: string
+  path: string
+  yard: string
+  stand: string | null
+  health: Health
+}
+
+export interface HealthPageProps {
+  frame: Frame
+  rows: HealthRow[]
+  counts: { held: number; seen: number; over: number; unwashed: number }
+  inspector: string
+}
+
+export const HealthPage = ({ frame, rows, counts, inspector }: HealthPageProps) => (
+  <Layout frame={frame} title="Health">
+    <h1>Health</h1>
+    {rows.length === 0 ? <p>No colony is in the yard.</p> : <p class="today-sum">{sumWords(counts)}</p>}
+    <DiseaseGuide inspector={inspector} open={false} />
+    <ul class="health-rows">
+      {rows.map((row) => (
+        <Row row={row} frame={frame} />
+      ))}
+    </ul>
+  </Layout>
+)
+
+function sumWords(c: HealthPageProps['counts']): string {
+  const parts = [
+    c.held === 0 ? '' : `${c.held} held for a suspected brood disease`,
+    c.seen === 0 ? '' : `${c.seen} with beetles, moths, robbing or low stores`,
+    c.over === 0 ? '' : `${c.over} with too many mites, or perhaps`,
+    c.unwashed === 0 ? '' : `${c.unwashed} to wash`,
+  ].filter(Boolean)
+  return parts.length === 0 ? 'Nothing pressing in any box.' : `${parts.join('; ')}.`
+}
+
+const Row = ({ row: { tag, path, yard, stand, health: h }, frame }: { row: HealthRow; frame: Frame }) => {
+  const seen = h.watches.filter((w) => w.stands === 'seen')
+  return (
+    <li class={h.suspicion === null ? 'health-row' : 'health-row health-held'}>
+      <div class="health-tag">
+        <a class="tag tall" href={`${path}/health`}>
+          {tag}
+        </a>
+        <span class="stand">
+          {yard}
+          {stand === null ? '' : `, stand ${stand}`}
+        </span>
+      </div>
+      <ul class="health-says">
+        {h.suspicion === null ? null : (
+          <li>
+            <b>▲ Held</b>: brood disease suspected {dayWords(h.suspicion.since, frame.today)}, not cleared
+          </li>
+        )}
+        {seen.map((w) => (
+          <li>
+            <b>{WATCH_NAMES[w.what]}</b> seen {dayWords(w.lastSeen ?? frame.today, frame.today)}
+            {w.late
+              ? ', look again now'
+              : `, look again by ${dayWords(w.lookAgainBy ?? frame.today, frame.today)}`}
+          </li>
+        ))}
+        {h.stores?.level === 'low' ? (
+          <li>
+            <b>Stores low</b> {dayWords(h.stores.on, frame.today)}
+          </li>
+        ) : null}
+        <li>
+          {h.last === null ? (
+            'Mites: no wash yet'
+          ) : (
+            <>
+              Mites: {rateWords(h.last)},{' '}
+              {h.last.stands === 'under' ? STANDS_SHORT.under : <b>{STANDS_SHORT[h.last.stands]}</b>}
+              {h.washStale ? `; washed ${dayWords(h.last.on, frame.today)}, too long ago` : ''}
+            </>
+          )}
+        </li>
+        {h.broodless === null || h.broodless.to < frame.today ? null : (
+          <li>Treatment window {fromTo(h.broodless.from, h.broodless.to, frame.today)}</li>
+        )}
+      </ul>
+    </li>
+  )
+}

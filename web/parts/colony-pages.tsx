@@ -1,0 +1,16 @@
+/** From a colony to its other pages. A phone without signal has only the colony itself. */
+import type { Frame } from './layout.tsx'
+
+export const ColonyPages = ({ frame, path, sheet }: { frame: Frame; path: string; sheet: string | null }) =>
+  frame.phone !== undefined ? null : (
+    <div class="buttons">
+      <a class="button" href={`${path}/health`}>
+        Health and feed
+      </a>
+      {sheet === null ? null : (
+        <a class="button" href={`/removals/${sheet}`}>
+          Removal sheet
+        </a>
+      )}
+    </div>
+  )

@@ -1,0 +1,99 @@
+/** Health in words: washes and what they can tell, what changed, pests, feed. */
+import { type Feed, type Need, SUGAR_PER_COMB_KG } from '../../src/health/feed.ts'
+import type { Trend, Wash } from '../../src/health/mites.ts'
+import type { Watch, Watched } from '../../src/health/watch.ts'
+import { dayAndDistance, dayWords } from './dates.ts'
+import { framesWords, plain, type Units, weight } from './units.ts'
+
+const per100 = (n: number): string => plain(n, 1)
+
+/** '2.7 per 100 bees (1.4 to 5.2)' */
+export const rateWords = (w: Wash): string =>
+  `${per100(w.rate)} per 100 bees (${per100(w.lower)} to ${per100(w.upper)})`
+
+/** How it stands to the threshold of its month, as far as the sample can tell. */
+export function standsWords(w: Wash): string {
+  const threshold = `the threshold of ${plain(w.threshold)} per 100`
+  const few = w.small ? ` ${w.bees} bees are few: half a cup, about 300, tells more.` : ''
+  switch (w.stands) {
+    case 'over':
+      return `Over ${threshold}, even at the lower limit.${few}`
+    case 'under':
+      return `Under ${threshold}, even at the upper limit.${few}`
+    case 'either':
+      return `${w.rate >= w.threshold ? 'At or over' : 'Under'} ${threshold}, but the sample cannot tell for sure.${few || ' Wash again to be surer.'}`
+  }
+}
+
+export const STANDS_SHORT: Record<Wash['stands'], string> = {
+  over: 'over the threshold',
+  under: 'under the threshold',
+  either: 'could be over or under',
+}
+
+/** What changed since the wash before. Never more sure than the limits are. */
+export function trendWords(t: Trend, today: string): string {
+  const since = `since ${dayWords(t.from.on, today)}, ${t.days} ${t.days === 1 ? 'day' : 'days'} before`
+  const change = `${t.change >= 0 ? '+' : '−'}${per100(Math.abs(t.change))} per 100 (${signed(t.lower)} to ${signed(t.upper)})`
+  switch (t.is) {
+    case 'rising':
+      return `More mites ${since}: ${change}.${t.doublesIn === null ? '' : ` At this pace they double about every ${Math.round(t.doublesIn)} days.`}`
+    case 'falling':
+      return `Fewer mites ${since}: ${change}.`
+    case 'unclear':
+      return `No clear change ${since}: ${change} can be chance.`
+  }
+}
+
+const signed = (n: number): string => `${n < 0 ? '−' : '+'}${per100(Math.abs(n))}`
+
+export const WATCH_NAMES: Record<Watched, string> = {
+  beetles: 'Hive beetles',
+  moths: 'Wax moth',
+  robbing: 'Robbing',
+}
+
+export function watchWords(w: Watch, today: string): string {
+  switch (w.stands) {
+    case 'not-looked':
+      return 'Nobody has noted the signs of trouble yet.'
+    case 'clear':
+      return `Looked for, never seen; last ${dayWords(w.lastLooked ?? today, today)}.`
+    case 'gone':
+      return `Seen ${w.timesSeen === 1 ? 'once' : `${w.timesSeen} times`}, last ${dayWords(w.lastSeen ?? today, today)}; not at the last look, ${dayWords(w.lastLooked ?? today, today)}.`
+    case 'seen':
+      return `Seen ${dayWords(w.lastSeen ?? today, today)}. Look again ${w.late ? 'now: it was due' : 'by'} ${dayAndDistance(w.lookAgainBy ?? today, today)}.`
+  }
+}
+
+/** What to do about each, in a line. Common practice. */
+export const WATCH_ADVICE: Record<Watched, string> = {
+  beetles:
+    'Few bees on much comb is what they want: take out combs the bees do not cover, no leaking honey, no pollen patties, full sun, traps as the label says. A weak, queenless box is slimed within two weeks of warm weather.',
+  moths:
+    'Bees keep moths off comb they cover: take out the rest. Webbing in comb stored outside a hive is treated outside a hive.',
+  robbing:
+    'Entrance down to a bee’s width, no open feed, no spilled syrup, lids tight, no frames standing about. Robbers carry foulbrood: look at the robbed and the robbers.',
+}
+
+export function feedWords(f: Feed, units: Units): string {
+  const amount = [
+    f.litres === null ? '' : `${plain(f.litres)} litres`,
+    f.kg === null ? '' : weight(f.kg, units),
+  ].filter(Boolean)
+  const what = f.what === 'pollen' ? 'pollen' : `syrup${f.strength === null ? '' : ` ${f.strength}`}`
+  return `${amount.length === 0 ? 'no amount noted' : amount.join(' and ')}, ${f.product ?? what}`
+}
+
+/** '0.9 kg of sugar a week, about 1.4 litres of 1:1 syrup', as an estimate. */
+export const needWords = (n: Need, units: Units): string =>
+  `about ${weight(n.sugarKgAWeek, units)} of sugar a week: ${plain(n.litres['1:1'], 1)} litres of 1:1 syrup, or ${plain(n.litres['2:1'], 1)} of 2:1`
+
+export function needBasis(n: Need, today: string): string {
+  const brood =
+    n.brood === null ? 'brood not counted, so none is reckoned' : `${framesWords(n.brood)} of brood`
+  return `Reckoned from ${framesWords(n.frames)} of bees, ${brood}, counted ${dayWords(n.countedOn, today)}${n.stale ? ', which is long ago: count again' : ''}.`
+}
+
+export const combWords = (units: Units): string =>
+  `Each deep frame of comb they still have to build costs about ${weight(SUGAR_PER_COMB_KG, units)} more.`
