@@ -65,6 +65,17 @@ describe('the window for a treatment', () => {
       /aria-label="Brood ribbon\.[^"]*Treatment window, no capped brood: perhaps no capped brood Fri 22 May/,
     )
   })
+  test('a treatment is recorded with its product, under the caution', async () => {
+    const form = wordsOf((await yard.get('/colony/W-1/treat')).text)
+    expect(form).toContain('Respirator')
+    const saved = await yard.post('/colony/W-1/treat', {
+      what: 'treatment',
+      on: '2026-05-29',
+      product: 'Oxal strips, lot 9',
+    })
+    expect(saved.status).toBe(303)
+    expect(await health()).toContain('Treated: Fri 29 May (Oxal strips, lot 9)')
+  })
   test('none in sight is said', async () => {
     await yard.post('/intake', { ...INTAKE, colony: 'W-4', queen: 'caged', on: '2026-05-29' })
     expect(await health('W-4')).toContain('No time without capped brood is in sight')
@@ -189,7 +200,7 @@ describe('feed', () => {
 test('the yard’s list puts the pressing first, and an empty yard says so', async () => {
   await visit('W-2', { on: '2026-05-20', signs: 'brood-disease-suspected' })
   const words = wordsOf((await yard.get('/health')).text)
-  expect(words.indexOf('W-2')).toBeLessThan(words.indexOf('W-1'))
+  expect(words).toMatch(/W-2 .*▲ Held.*To wash.*W-1/)
   const empty = await yardOn('2026-05-30')
   expect(wordsOf((await empty.get('/health')).text)).toContain('No colony is in the yard')
 })

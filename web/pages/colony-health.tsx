@@ -2,6 +2,7 @@
 import { type Health, LATELY_DAYS } from '../../src/health/health.ts'
 import { unwatched, WATCHED } from '../../src/health/watch.ts'
 import type { History } from '../../src/journal/history.ts'
+import type { DayRange } from '../../src/recovery/plan-types.ts'
 import type { Protocol } from '../../src/recovery/protocol.ts'
 import { heldWords } from '../../src/recovery/suspicion.ts'
 import type { ColonySummary } from '../../src/store/types.ts'
@@ -140,7 +141,10 @@ const Window = ({ health: h, history, summary, frame, path }: ColonyHealthProps)
       <p>
         <strong>{fromTo(h.broodless.from, h.broodless.to, frame.today)}</strong>: no capped brood, so every
         mite is on a bee.
-        {h.broodless.to < frame.today ? ' It is over.' : ''}
+        {h.broodless.to < frame.today
+          ? ' It is over.'
+          : ' Reckoned from the brood seen and expected: a look can move it.'}{' '}
+        <QuietToo window={h.broodless} quiet={summary.plan.quiet} today={frame.today} />
       </p>
     )}
     <RibbonDefs />
@@ -157,13 +161,22 @@ const Window = ({ health: h, history, summary, frame, path }: ColonyHealthProps)
     <TreatmentNote />
     {summary.outcome === null ? (
       <div class="buttons">
-        <a class="button" href={`${path}/visit`}>
+        <a class="button" href={`${path}/treat`}>
           Record a treatment
         </a>
       </div>
     ) : null}
   </section>
 )
+
+/** A window that falls into quiet time: a treatment that opens the box can cost the young queen. */
+const QuietToo = ({ window, quiet, today }: { window: DayRange; quiet: DayRange | null; today: string }) =>
+  quiet === null || quiet.to < window.from || quiet.from > window.to || quiet.to < today ? null : (
+    <>
+      The lid stays on until {dayWords(quiet.to, today)} for the young queen: take the days after, or a way
+      that opens nothing.
+    </>
+  )
 
 const Disease = ({ health: h, inspector, frame }: ColonyHealthProps) => (
   <section class="section">
@@ -224,7 +237,8 @@ const FeedSection = ({ health: h, path, frame, summary }: ColonyHealthProps) => 
       </>
     )}
     <p>
-      Given in the last {LATELY_DAYS} days: {weight(h.lately.sugarKg, frame.units)} of sugar
+      Given in the last {LATELY_DAYS} days:{' '}
+      {h.lately.sugarKg === 0 ? 'no sugar' : `${weight(h.lately.sugarKg, frame.units)} of sugar`}
       {h.lately.unmeasured === 0 ? '' : `, and ${h.lately.unmeasured} without an amount noted`}.
     </p>
     {h.feeds.length === 0 ? null : (

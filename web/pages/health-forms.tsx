@@ -1,7 +1,9 @@
 /** The short forms of health: a wash, feed, and clearing a suspected disease. */
-import { DayField } from '../parts/entry-fields/common.tsx'
+import { DayField, EntryNote } from '../parts/entry-fields/common.tsx'
 import { WashFields } from '../parts/entry-fields/done.tsx'
 import { ClearedFields, FeedFields } from '../parts/entry-fields/health.tsx'
+import { TextField } from '../parts/field.tsx'
+import { TreatmentNote } from '../parts/health/guide.tsx'
 import { type EntryFormView, SmallFormPage } from './small-forms.tsx'
 
 const back = (p: EntryFormView) => ({ href: `${p.path}/health`, label: `Health of ${p.summary.tag}` })
@@ -38,6 +40,39 @@ export const FeedPage = (p: EntryFormView) => (
   >
     <FeedFields form={p.form} frame={p.frame} />
     <DayField form={p.form} frame={p.frame} />
+  </SmallFormPage>
+)
+
+export const TreatPage = (p: EntryFormView) => (
+  <SmallFormPage
+    frame={p.frame}
+    form={p.form}
+    kind="given"
+    title={`Mite treatment of ${p.summary.tag}`}
+    action={`${p.path}/treat`}
+    back={back(p)}
+    button="Save the treatment"
+    intro={
+      <div class="notice">
+        <TreatmentNote />
+      </div>
+    }
+  >
+    <input type="hidden" name="what" value="treatment" />
+    <TextField
+      form={p.form}
+      name="product"
+      label="Product"
+      hint="As its label calls it, with the registration or batch number where the law asks for it."
+      maxlength={120}
+      wide
+    />
+    <DayField form={p.form} frame={p.frame} />
+    <EntryNote
+      form={p.form}
+      frame={p.frame}
+      hint="How much, as the label says; weather; with or without honey on."
+    />
   </SmallFormPage>
 )
 

@@ -1,5 +1,5 @@
 /** The yard's health: every colony, the pressing ones first. */
-import type { Health } from '../../src/health/health.ts'
+import { type Health, urgencyOf } from '../../src/health/health.ts'
 import { DiseaseGuide } from '../parts/health/guide.tsx'
 import { type Frame, Layout } from '../parts/layout.tsx'
 import { dayWords, fromTo } from '../words/dates.ts'
@@ -26,12 +26,64 @@ export const HealthPage = ({ frame, rows, counts, inspector }: HealthPageProps) 
     {rows.length === 0 ? <p>No colony is in the yard.</p> : <p class="today-sum">{sumWords(counts)}</p>}
     <DiseaseGuide inspector={inspector} open={false} />
     <ul class="health-rows">
-      {rows.map((row) => (
-        <Row row={row} frame={frame} />
-      ))}
+      {rows
+        .filter((r) => pressing(r.health))
+        .map((row) => (
+          <Row row={row} frame={frame} />
+        ))}
     </ul>
+    <Windows rows={rows} frame={frame} />
+    <Tags
+      title="To wash"
+      note="No wash yet, or one too old to count."
+      rows={rows.filter((r) => urgencyOf(r.health) === 3)}
+    />
+    <Tags title="Nothing pressing" rows={rows.filter((r) => urgencyOf(r.health) === 4)} />
   </Layout>
 )
+
+const pressing = (h: Health): boolean => urgencyOf(h) < 3
+
+/** Windows for a mite treatment still to come or open, the nearest first. */
+const Windows = ({ rows, frame }: Pick<HealthPageProps, 'rows' | 'frame'>) => {
+  const coming = rows
+    .flatMap((r) => (r.health.broodless === null ? [] : [{ ...r, window: r.health.broodless }]))
+    .filter((r) => r.window.to >= frame.today)
+    .sort((a, b) => a.window.from.localeCompare(b.window.from))
+  if (coming.length === 0) return null
+  return (
+    <section class="section">
+      <h2>Windows for a mite treatment</h2>
+      <p class="soft">No capped brood: every mite is on a bee. The label is the law.</p>
+      <ul class="feeds">
+        {coming.map((r) => (
+          <li>
+            <a class="tag tall" href={`${r.path}/health`}>
+              {r.tag}
+            </a>{' '}
+            {fromTo(r.window.from, r.window.to, frame.today)}
+            {r.window.from <= frame.today ? ', open now' : ''}
+          </li>
+        ))}
+      </ul>
+    </section>
+  )
+}
+
+const Tags = ({ title, note, rows }: { title: string; note?: string; rows: HealthRow[] }) =>
+  rows.length === 0 ? null : (
+    <section class="section">
+      <h2>{title}</h2>
+      {note === undefined ? null : <p class="soft">{note}</p>}
+      <p class="health-tags">
+        {rows.map((r) => (
+          <a class="tag tall" href={`${r.path}/health`}>
+            {r.tag}
+          </a>
+        ))}
+      </p>
+    </section>
+  )
 
 function sumWords(c: HealthPageProps['counts']): string {
   const parts = [
@@ -86,9 +138,6 @@ const Row = ({ row: { tag, path, yard, stand, health: h }, frame }: { row: Healt
             </>
           )}
         </li>
-        {h.broodless === null || h.broodless.to < frame.today ? null : (
-          <li>Treatment window {fromTo(h.broodless.from, h.broodless.to, frame.today)}</li>
-        )}
       </ul>
     </li>
   )

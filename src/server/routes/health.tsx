@@ -1,7 +1,7 @@
 import { Hono } from 'hono'
 import { ColonyHealthPage } from '../../../web/pages/colony-health.tsx'
 import { HealthPage, type HealthRow } from '../../../web/pages/health.tsx'
-import { ClearedPage, FeedPage, WashPage } from '../../../web/pages/health-forms.tsx'
+import { ClearedPage, FeedPage, TreatPage, WashPage } from '../../../web/pages/health-forms.tsx'
 import { healthOf, urgencyOf } from '../../health/health.ts'
 import type { Deps, Env } from '../deps.ts'
 import { entryForm } from '../entry-form.ts'
@@ -67,6 +67,7 @@ export function health(deps: Deps): Hono<Env> {
       view: (view) => <FeedPage {...view} />,
     }),
   )
+  app.route('/', entryForm(deps, { kind: 'given', name: 'treat', view: (view) => <TreatPage {...view} /> }))
   app.route(
     '/',
     entryForm(deps, { kind: 'disease-cleared', name: 'cleared', view: (view) => <ClearedPage {...view} /> }),
