@@ -7,7 +7,10 @@ import type { Standing } from './stand-order.ts'
 export interface Box extends Standing {
   /** As of the day of the round, with everything known by then. */
   plan: Plan
-  history: History
+  /** May be read only when it is asked for. */
+  readonly history: History
+  /** False: known without reading the history that nobody was there today, and that no round has missed it lately. */
+  touched?: boolean
 }
 
 /** What counts as having been at the box. How it left counts too: somebody was there. */

@@ -84,11 +84,11 @@ export function roundOf(boxes: readonly Box[], day: Day, protocol: Protocol, pac
 }
 
 function stopOf(box: Box, day: Day, protocol: Protocol, pace: Pace): Stop | null {
-  const done = doneOn(box.history, day)
+  const done = box.touched === false ? [] : doneOn(box.history, day)
   const morning = done.length === 0 ? box.plan : morningPlan(box, day, protocol)
   const asked = morning !== null && asks(morning) ? morning : box.plan
   if (!asks(asked)) return null
-  const missed = missedSince(box.history)
+  const missed = box.touched === false ? null : missedSince(box.history)
   const urgency = urgencyOf(asked)
   const kind = stopKindOf(asked)
   return {

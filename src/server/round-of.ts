@@ -3,6 +3,7 @@ import type { RoundView } from '../../web/pages/round.tsx'
 import { toDoOf } from '../../web/words/lines.ts'
 import type { Where } from '../../web/words/round-paths.ts'
 import { addDays, type Day } from '../days.ts'
+import type { History } from '../journal/history.ts'
 import { asks, type Box } from '../round/box.ts'
 import { notedOf } from '../round/happening.ts'
 import { type Missed, missedSince } from '../round/missed.ts'
@@ -10,7 +11,7 @@ import { type Pace, paceOf } from '../round/pace.ts'
 import { type Round, roundOf } from '../round/round.ts'
 import { inMinutes, type Worth } from '../round/short-of-time.ts'
 import { isTime, minutesTo, plusMinutes, timeIn } from '../round/time-of-day.ts'
-import type { Book } from '../store/index.ts'
+import type { Book, ColonySummary } from '../store/index.ts'
 import type { Here, PageDeps } from './deps.ts'
 import { type Foresight, type Ground, groundIn } from './foresight.ts'
 
@@ -27,15 +28,37 @@ export function boxOf(book: Book, id: string): Box | null {
   return { id: s.id, tag: s.tag, yard: s.yard, stand: s.stand, plan: s.plan, history }
 }
 
-/** Colonies that ask something today, and those at which something happened today. */
-function idsOn(book: Book, today: Day): string[] {
-  const asking = book.today(today).filter((s) => asks(s.plan))
-  return [...new Set([...asking.map((s) => s.id), ...book.happenings(today, today).map((h) => h.colony)])]
+/** The same of a colony nobody has touched: its history is read only where somebody asks for it. */
+function untouchedBox(book: Book, s: ColonySummary): Box {
+  let history: History | undefined
+  return {
+    id: s.id,
+    tag: s.tag,
+    yard: s.yard,
+    stand: s.stand,
+    plan: s.plan,
+    touched: false,
+    get history() {
+      history ??= book.colony(s.id)?.history
+      if (history === undefined) throw new Error(`colony ${s.id} has gone from the book`)
+      return history
+    },
+  }
 }
 
-/** Today's round in every yard. */
+/** Today's round in every yard: boxes that ask something, and those at which something happened today. */
 export function wholeRound(book: Book, today: Day, pace: Pace): Round {
-  const boxes = idsOn(book, today).flatMap((id) => boxOf(book, id) ?? [])
+  const touched = new Set(
+    [
+      ...book.happenings(today, today),
+      ...book.happenings(addDays(today, -MISSED_DAYS), today, 'missed-visit'),
+    ].map((h) => h.colony),
+  )
+  const quiet = book.today(today).filter((s) => !touched.has(s.id) && asks(s.plan))
+  const boxes = [
+    ...quiet.map((s) => untouchedBox(book, s)),
+    ...[...touched].flatMap((id) => boxOf(book, id) ?? []),
+  ]
   return roundOf(boxes, today, book.protocol(), pace)
 }
 
@@ -46,10 +69,7 @@ export const boxesIn = (book: Book, yard: string | null): Box[] =>
 /** Boxes that nobody got to and nobody has been to since, by the colony's id. */
 export function missedNow(book: Book, today: Day): Map<string, Missed> {
   const ids = new Set(
-    book
-      .happenings(addDays(today, -MISSED_DAYS), today)
-      .filter((h) => h.kind === 'missed-visit')
-      .map((h) => h.colony),
+    book.happenings(addDays(today, -MISSED_DAYS), today, 'missed-visit').map((h) => h.colony),
   )
   return new Map(
     [...ids].flatMap((id) => {

@@ -1,6 +1,6 @@
 /** What the store promises to the rest of the house. */
 import type { Day } from '../days.ts'
-import type { Entry } from '../journal/entry.ts'
+import type { Entry, EntryKind } from '../journal/entry.ts'
 import type { History } from '../journal/history.ts'
 import type { Problem } from '../journal/problem.ts'
 import type { Action, Phase, Plan, Rule } from '../recovery/plan-types.ts'
@@ -129,7 +129,7 @@ export interface Book {
   entry(id: string): (JournalRow & { tag: string }) | null
   changes(page?: ChangesPage): (JournalRow & { tag: string })[]
   /** What happened from one day to another, both included, by day: in brief, without anything private. */
-  happenings(from: Day, to: Day): Happening[]
+  happenings(from: Day, to: Day, only?: EntryKind): Happening[]
   settings: Pick<Settings, 'get'>
   protocol(): Protocol
 }

@@ -114,12 +114,14 @@ export function bookOf({ head, colonies, waiting, today }: BookParts): PhoneBook
         .sort((a, b) => b.seq - a.seq)
         .slice(0, limit)
         .map(withTag),
-    happenings: (from, to) =>
+    happenings: (from, to, only) =>
       [...rows].flatMap(([id, list]) => {
         const yard = summary(id)?.yard
         return yard === undefined
           ? []
-          : list.map((r) => happeningOf(r.entry, yard)).filter((h) => h.on >= from && h.on <= to)
+          : list
+              .map((r) => happeningOf(r.entry, yard))
+              .filter((h) => h.on >= from && h.on <= to && (only === undefined || h.kind === only))
       }),
     settings: { get: (key) => (head.settings as Record<string, unknown>)[key] as never },
     protocol: () => protocol,
