@@ -1,12 +1,13 @@
 /** `resettle import FILE.jsonl|FILE.csv|-`: a whole yard from JSON Lines, or colonies from CSV. All or nothing. */
 import { readFileSync } from 'node:fs'
+import { basename } from 'node:path'
 import { parseArgs } from 'node:util'
 import { v7 } from 'uuid'
 import { type Day, dayIn } from '../days.ts'
-import { entriesOf, readColonies } from '../exchange/colonies-csv.ts'
+import { readColonies } from '../exchange/colonies-csv.ts'
 import { lineOf } from '../exchange/csv-table.ts'
+import { type ImportRow, rehearsed, takeIn } from '../exchange/spreadsheet/take-in.ts'
 import { importYard } from '../exchange/yard-import.ts'
-import { problemLine } from '../journal/problem.ts'
 import { dataFile, openStore, type Store, StoreError } from '../store/index.ts'
 import { complain, saying } from './terminal.ts'
 
@@ -38,7 +39,7 @@ export const run = (args: string[]): Promise<number> =>
     try {
       const zone = store.settings.get('timeZone') ?? Intl.DateTimeFormat().resolvedOptions().timeZone
       const today = dayIn(zone, new Date())
-      return /\.csv$/i.test(from) ? fromCsv(store, text, today, values) : fromLines(store, text, today)
+      return /\.csv$/i.test(from) ? fromCsv(store, from, text, today, values) : fromLines(store, text, today)
     } finally {
       store.close()
     }
@@ -67,30 +68,23 @@ function fromLines(store: Store, text: string, today: Day): number {
   return 0
 }
 
-/** Rows by intake, so that a tag used again comes after the colony that had it before. */
-function fromCsv(store: Store, text: string, today: Day, options: Options): number {
+/** All rows, or none; noted as an import, so that the whole can be taken back from the page of imports. */
+function fromCsv(store: Store, from: string, text: string, today: Day, options: Options): number {
   const { rows, problems } = readColonies(text, today)
   if (problems.length > 0) process.stderr.write(`${problems.map(lineOf).join('\n')}\n`)
   if (problems.length > 0 && !options['skip-bad'])
     return complain('Nothing was written. --skip-bad takes the other lines.')
-  const inOrder = [...rows].sort((a, b) => (a.intake_on < b.intake_on ? -1 : 1))
-  const entries = inOrder.flatMap((row) =>
-    entriesOf(row, { newId: () => v7(), by: options.by, yard: options.yard }).map((entry) => ({
-      entry,
-      line: row.line,
-    })),
-  )
-  const result = store.append(
-    entries.map((e) => e.entry),
-    { today, recordedAt: new Date().toISOString(), recordedBy: options.by },
-  )
-  if (!result.ok)
-    return complain(
-      ...result.problems.map(
-        (p) => `line ${entries[(p.entry ?? 1) - 1]?.line ?? '?'}: ${problemLine({ ...p, entry: undefined })}`,
-      ),
-      'Nothing was written.',
-    )
-  process.stdout.write(`taken in: ${rows.length} colonies, ${result.accepted.length} entries\n`)
+  const signing = { importId: v7(), by: options.by, yard: options.yard }
+  const stamp = { today, recordedAt: new Date().toISOString(), recordedBy: options.by }
+  let taken: ImportRow[] = rows
+  if (options['skip-bad']) {
+    const { good, problems: refused } = rehearsed(store.imports, rows, signing, stamp)
+    if (refused.length > 0) process.stderr.write(`${refused.map(lineOf).join('\n')}\n`)
+    taken = good
+  }
+  if (taken.length === 0) return complain('No line can be taken in. Nothing was written.')
+  const result = takeIn(store.imports, taken, basename(from), signing, stamp)
+  if (!result.ok) return complain(...result.problems.map(lineOf), 'Nothing was written.')
+  process.stdout.write(`taken in: ${result.colonies} colonies, ${result.entries} entries\n`)
   return 0
 }

@@ -77,9 +77,15 @@ export interface ColoniesRead {
  */
 export function readColonies(text: string, today: Day): ColoniesRead {
   const table = readTable(text, COLUMNS, REQUIRED)
+  const { rows, problems } = readRows(table.rows, today)
+  return { rows, problems: [...table.problems, ...problems].sort((a, b) => a.line - b.line) }
+}
+
+/** The same for rows that are cells by column already. */
+export function readRows(table: readonly TableRow[], today: Day): ColoniesRead {
   const rows: ColoniesRead['rows'] = []
-  const problems = [...table.problems]
-  for (const row of table.rows) {
+  const problems: LineProblem[] = []
+  for (const row of table) {
     const input = inputOf(row)
     const parsed = colonyRow.safeParse(input)
     const found = parsed.success

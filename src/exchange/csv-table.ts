@@ -28,8 +28,10 @@ export interface Table {
   problems: LineProblem[]
 }
 
-interface RawRow {
+/** Cells of one record, trimmed. */
+export interface RawRow {
   fields: string[]
+  /** On which it begins. */
   line: number
 }
 
@@ -81,14 +83,15 @@ function headerProblems(header: string[], known: readonly string[], required: re
   ]
 }
 
-/** Cells line by line. A quote that never closes swallows the rest of the file: what comes before it is still read. */
-function rawRows(text: string): { rows: RawRow[]; problems: LineProblem[] } {
+/** Cells line by line, empty lines left out. A quote that never closes swallows the rest of the file: what comes before it is still read. */
+export function rawRows(text: string, delimiter = ','): { rows: RawRow[]; problems: LineProblem[] } {
   const rows: RawRow[] = []
   let nextLine = 1
   try {
     // Line ends are made alike first: the parser counts a CR LF inside quotes as two lines.
     parse(text.replace(/\r\n?/g, '\n'), {
       bom: true,
+      delimiter,
       record_delimiter: '\n',
       relax_column_count: true,
       relax_quotes: true,

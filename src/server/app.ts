@@ -25,6 +25,7 @@ import { api } from './routes/api.ts'
 import { apiTokens } from './routes/api-tokens.tsx'
 import { calendar, calendarFeed } from './routes/calendar.tsx'
 import { changes } from './routes/changes.tsx'
+import { coloniesImport } from './routes/colonies-import.tsx'
 import { data } from './routes/data.tsx'
 import { entries } from './routes/entries.ts'
 import { health } from './routes/health.tsx'
@@ -75,6 +76,7 @@ const ROUTES: Feature[] = [
   account,
   people,
   data,
+  coloniesImport,
   changes,
   review,
   supplies,
@@ -96,7 +98,7 @@ const ROUTES: Feature[] = [
 export const BODY_LIMIT = 1024 * 1024
 
 /** Paths that take more than a form, and how much. */
-const LARGE: Record<string, number> = { '/data/import': 64 * BODY_LIMIT }
+const LARGE: Record<string, number> = { '/data/import': 64 * BODY_LIMIT, '/data/colonies': 8 * BODY_LIMIT }
 
 /** A photo, and a form with the photos of one entry as a camera makes them. */
 const PHOTO = /^\/photos\//

@@ -33,6 +33,17 @@ export const DataPage = ({ frame, now, backups, done, problems }: DataProps) => 
     )}
     <Backups frame={frame} now={now} state={backups} />
     <section class="section">
+      <h2>Colonies as spreadsheets</h2>
+      <p>
+        An old spreadsheet taken in, whatever its columns are called; all colonies as CSV; imports taken back.
+      </p>
+      <p class="buttons">
+        <a class="button" href="/data/colonies">
+          Colonies in and out
+        </a>
+      </p>
+    </section>
+    <section class="section">
       <h2>The whole yard as one file</h2>
       <p>
         Every entry and every choice, in a documented format that any program can read (JSON Lines). Accounts

@@ -1,0 +1,35 @@
+/** The bytes of an uploaded file as text. */
+
+export type Decoded = { text: string; encoding: string } | { problem: string }
+
+const starts = (bytes: Uint8Array, ...with_: number[]): boolean => with_.every((b, i) => bytes[i] === b)
+
+/**
+ * UTF-8, UTF-16 with its mark (what spreadsheet programs call "Unicode text"), else Windows-1252, which old programs
+ * write. A workbook or a picture is refused in words.
+ */
+export function decoded(bytes: Uint8Array): Decoded {
+  if (bytes.length === 0) return { problem: 'The file is empty.' }
+  if (starts(bytes, 0x50, 0x4b) || starts(bytes, 0xd0, 0xcf, 0x11, 0xe0))
+    return {
+      problem:
+        'This is a workbook, not a table of text. Open it, choose “Save as” or “Download” and CSV; or select the cells, copy them, and paste them in the field below.',
+    }
+  if (starts(bytes, 0xff, 0xfe)) return checked(new TextDecoder('utf-16le').decode(bytes), 'UTF-16')
+  if (starts(bytes, 0xfe, 0xff)) return checked(new TextDecoder('utf-16be').decode(bytes), 'UTF-16')
+  try {
+    return checked(new TextDecoder('utf-8', { fatal: true }).decode(bytes), 'UTF-8')
+  } catch {
+    return checked(new TextDecoder('windows-1252').decode(bytes), 'Windows-1252')
+  }
+}
+
+/** Text has no control characters but tabs and line ends. */
+function checked(text: string, encoding: string): Decoded {
+  for (let i = 0; i < text.length; i++) {
+    const code = text.charCodeAt(i)
+    if (code < 32 && code !== 9 && code !== 10 && code !== 13 && code !== 12)
+      return { problem: 'This is no text: save the table as CSV and choose that file.' }
+  }
+  return { text, encoding }
+}
