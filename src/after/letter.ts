@@ -114,7 +114,7 @@ function textOf(e: StandingEntry): string | null {
         dead: 'The queen in the cage had died.',
       }[e.found]
     case 'mite-wash':
-      return `We looked for mites: about ${Number(((e.mites / e.bees) * 100).toFixed(1))} on 100 bees.`
+      return `We looked for mites: about ${Number(((e.mites / e.bees) * 100).toFixed(1))} on every 100 bees.`
     case 'ties-removed':
       return 'Their old comb had grown fast in its frames; we took off what had held it.'
     case 'disease-cleared':

@@ -7,6 +7,7 @@ import { API, OPERATIONS, type Operation } from '../../src/api/operations.ts'
 import { ENTRY_KINDS } from '../../src/journal/entry.ts'
 import { limitsOf, ROLES, type Role } from '../../src/people/index.ts'
 import { API_LIMIT } from '../../src/server/middleware/bearer.ts'
+import { pathForLog } from '../../src/server/middleware/logging.ts'
 import { given, inspection, intake, newId, outcome, withdrawal } from '../store/helpers.ts'
 import { NAMES, ORIGIN, type TestYard, testYard } from '../support/yard-app.ts'
 
@@ -393,6 +394,13 @@ test('the day’s plans are made before they are told', async () => {
     asOf: '2026-06-06',
     day: 5,
   })
+})
+
+test('the log holds no tag, no id and no token of it', () => {
+  expect(pathForLog(`${API}/colonies/quarry/plan`)).toBe('/api/v1/colonies')
+  expect(pathForLog(`${API}/entries/${newId()}`)).toBe('/api/v1/entries')
+  expect(pathForLog('/api/secret/word')).toBe('/api')
+  expect(pathForLog('/letter/abcdefghij')).toBe('/letter/…')
 })
 
 test('nothing of this was a bug of ours', () => expect(yard.errors).toEqual([]))

@@ -95,6 +95,7 @@ const Title = ({ level, children }: { level: 1 | 2; children?: Child }) =>
 const OwnWords = ({ words }: { words: string }) => (
   <div class="letter-words">
     {words
+      .replaceAll('\r\n', '\n')
       .split(/\n{2,}/)
       .filter((s) => s.trim() !== '')
       .map((paragraph) => (

@@ -146,8 +146,8 @@ const Sent = ({ lines, frame, back }: { lines: LetterLine[]; frame: Frame; back:
             <a class="tall" href={l.path}>
               <b>{l.tag}</b>
             </a>
-          )}{' '}
-          until <On day={l.asOf} today={frame.today} />
+          )}
+          , as of <On day={l.asOf} today={frame.today} />
         </p>
         <p class="small">
           Made {l.made} by {l.by}.{' '}

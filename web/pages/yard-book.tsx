@@ -160,7 +160,7 @@ const TABLES: Record<BookTable, (book: YardBook, frame: Frame) => Child> = {
   treatments: ({ treatments }, frame) => (
     <Table
       heads={['Day', 'Colony', 'Yard', 'What', 'Product', 'Amount', 'By']}
-      byHand={['Batch', 'Wait until']}
+      byHand={['Batch', 'Withdrawal until']}
       rows={treatments.map((l) => [
         <On day={l.on} />,
         <b>{l.tag}</b>,
