@@ -32,7 +32,7 @@ const inEachPhase = PHASES.map((phase): Address => {
 })
 
 /** The forms of a colony. */
-const forms = ['visit', 'visit?lid=on', 'outcome', 'move', 'note'].map(
+const forms = ['visit', 'visit?lid=on', 'outcome', 'move', 'note', 'letter', 'move-record'].map(
   (form): Address => [form, `/colony/M-10/${form}`],
 )
 
@@ -48,6 +48,8 @@ const corrections = ((): Address[] => {
 
 const PAGES: Address[] = [
   ...WAYS.map((way): Address => [way.label, way.href]),
+  ['morning messages', '/account/messages'],
+  ['tokens', '/account/tokens'],
   ['the yard, all of it', '/yard?show=all&sort=next'],
   ['the yard, nothing found', '/yard?find=nothing-like-this'],
   ...inEachPhase,
