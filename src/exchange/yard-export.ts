@@ -10,7 +10,7 @@ export interface ExportOptions {
 
 /** The file's lines, each with its line feed. The journal is read in pages, so that a large one need not fit in memory. */
 export function* exportLines(
-  store: Pick<Store, 'settings' | 'journal'>,
+  store: Pick<Store, 'settings' | 'journal' | 'protocols' | 'removals'>,
   options: ExportOptions,
 ): Generator<string> {
   const text = (line: YardLine): string => `${JSON.stringify(line)}\n`
@@ -28,5 +28,24 @@ export function* exportLines(
     const kept = options.private ? entry : withoutPrivate(entry)
     yield text({ line: 'entry', recordedAt, recordedBy, entry: { ...kept, colony: written } })
   }
-  yield text({ line: 'end', settings, entries })
+  let others = 0
+  for (const line of otherLines(store, options)) {
+    others++
+    yield text(line)
+  }
+  yield text({ line: 'end', settings, entries, others })
+}
+
+/** What is neither a setting nor an entry. */
+function* otherLines(
+  store: Pick<Store, 'protocols' | 'removals'>,
+  options: ExportOptions,
+): Generator<YardLine> {
+  for (const change of store.protocols.changes(Number.MAX_SAFE_INTEGER).reverse())
+    yield { line: 'protocol', ...change }
+  if (!options.private) return
+  const { versions, boxes } = store.removals.everything()
+  for (const version of versions) yield { line: 'sheet', ...version }
+  for (const { colony, id, savedAt, savedBy } of boxes)
+    yield { line: 'box', colony, sheet: id, linkedAt: savedAt, linkedBy: savedBy }
 }

@@ -4,12 +4,17 @@
  *     {"line":"yard","version":1,"private":true}                                  first
  *     {"line":"setting","key":"timeZone","value":"America/Phoenix"}               each choice the yard has made
  *     {"line":"entry","recordedAt":"…Z","recordedBy":"…","entry":{…}}             the journal, in order
- *     {"line":"end","settings":1,"entries":2}                                     last: a file without it was cut short
+ *     {"line":"protocol","changedAt":"…Z","changedBy":"…","before":{…},"after":{…}}  the history of the protocol
+ *     {"line":"sheet","id":"…","version":1,"savedAt":"…Z","savedBy":"…","sheet":{…}}  removal sheets, every version (private)
+ *     {"line":"box","colony":"…","sheet":"…","linkedAt":"…Z","linkedBy":"…"}         a further colony of a sheet (private)
+ *     {"line":"end","settings":1,"entries":2,"others":0}                          last: a file without it was cut short
  *
  * Entries name their colony as it was written (a tag, or the id of its first intake). Accounts are not in the file:
- * passphrases don't travel. With `private` false, sites, costs and destinations were left out.
+ * passphrases don't travel. With `private` false, sites, costs, destinations and removal sheets were left out.
  */
 import { z } from 'zod'
+import { protocolOverrides } from '../recovery/protocol.ts'
+import { sheet } from '../removal/sheet.ts'
 import { SETTINGS } from '../store/index.ts'
 
 export const VERSION = 1
@@ -25,6 +30,35 @@ export const yardLine = z.discriminatedUnion('line', [
     recordedBy: z.string().min(1).max(60),
     entry: z.record(z.string(), z.unknown()),
   }),
-  z.strictObject({ line: z.literal('end'), settings: z.int().min(0), entries: z.int().min(0) }),
+  z.strictObject({
+    line: z.literal('protocol'),
+    changedAt: z.iso.datetime(),
+    changedBy: z.string().min(1).max(60),
+    before: protocolOverrides,
+    after: protocolOverrides,
+    reason: z.string().max(500).nullable(),
+  }),
+  z.strictObject({
+    line: z.literal('sheet'),
+    id: z.uuid(),
+    version: z.int().min(1),
+    savedAt: z.iso.datetime(),
+    savedBy: z.string().min(1).max(60),
+    sheet,
+  }),
+  z.strictObject({
+    line: z.literal('box'),
+    colony: z.uuid(),
+    sheet: z.uuid(),
+    linkedAt: z.iso.datetime(),
+    linkedBy: z.string().min(1).max(60),
+  }),
+  z.strictObject({
+    line: z.literal('end'),
+    settings: z.int().min(0),
+    entries: z.int().min(0),
+    /** Lines that are neither; left out by files from before there were such. */
+    others: z.int().min(0).optional(),
+  }),
 ])
 export type YardLine = z.infer<typeof yardLine>

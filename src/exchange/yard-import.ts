@@ -1,6 +1,7 @@
 /** Reads a whole yard from JSON Lines (yard-file.ts says how) into a store, all or nothing. Safe to repeat. */
 import { type Day, isDay, later } from '../days.ts'
 import { problemLine, problemsOf } from '../journal/problem.ts'
+import { canonical } from '../store/fold.ts'
 import { type JournalLine, SETTINGS, type SettingKey, type Store } from '../store/index.ts'
 import { type YardLine, yardLine } from './yard-file.ts'
 
@@ -33,6 +34,8 @@ export function importYard(store: Store, text: string, today: Day): Imported {
   if (wrong.length > 0) return { ok: false, problems: wrong }
 
   const empty = store.changes({ limit: 1 }).length === 0
+  const differing = sheetsOf(lines, store)
+  if (differing.length > 0) return { ok: false, problems: differing }
   const result = store.load(
     entries.map(({ entry, recordedAt, recordedBy }): JournalLine => ({ raw: entry, recordedAt, recordedBy })),
     lastDay(entries, today),
@@ -46,6 +49,7 @@ export function importYard(store: Store, text: string, today: Day): Imported {
           problemLine({ ...p, entry: undefined }).replace(/^/, `line ${lineOf(p.entry, entries)}: `),
         ),
     }
+  takeOthers(store, lines, empty)
   if (empty) for (const s of settings) store.settings.set(s.key, s.value as never)
   store.refresh(today)
   return {
@@ -55,6 +59,42 @@ export function importYard(store: Store, text: string, today: Day): Imported {
     settings: empty ? settings.length : 0,
   }
 }
+
+type SheetLine = Extract<YardLine, { line: 'sheet' }>
+
+/** Versions of removal sheets that are others here: nothing is taken over then. */
+function sheetsOf(lines: readonly YardLine[], store: Store): string[] {
+  const here = new Map(store.removals.everything().versions.map((v) => [`${v.id} ${v.version}`, v]))
+  return lines
+    .filter((l): l is SheetLine => l.line === 'sheet')
+    .filter((l) => {
+      const known = here.get(`${l.id} ${l.version}`)
+      return known !== undefined && canonical(known.sheet) !== canonical(l.sheet)
+    })
+    .map((l) => `version ${l.version} of removal sheet ${l.id} is another one here`)
+}
+
+function takeOthers(store: Store, lines: readonly YardLine[], empty: boolean): void {
+  const versions = lines.flatMap((l) => {
+    if (l.line !== 'sheet') return []
+    const { id, version, savedAt, savedBy, sheet } = l
+    return [{ id, version, savedAt, savedBy, sheet }]
+  })
+  const boxes = lines.flatMap((l) =>
+    l.line === 'box' ? [{ colony: l.colony, id: l.sheet, savedAt: l.linkedAt, savedBy: l.linkedBy }] : [],
+  )
+  if (versions.length + boxes.length > 0) store.removals.take(versions, boxes)
+  if (!empty) return
+  store.protocols.take(
+    lines.flatMap((l) => {
+      if (l.line !== 'protocol') return []
+      const { changedAt, changedBy, before, after, reason } = l
+      return [{ changedAt, changedBy, before, after, reason }]
+    }),
+  )
+}
+
+const OTHERS: readonly YardLine['line'][] = ['protocol', 'sheet', 'box']
 
 const lineOf = (entry: number | undefined, entries: readonly EntryLine[]): number =>
   entries[(entry ?? 1) - 1]?.at ?? 0
@@ -95,6 +135,9 @@ function whole(lines: readonly Located<YardLine>[]): string[] {
   ] as const)
     if (end[name] !== count(kind))
       problems.push(`line ${end.at}: says ${end[name]} ${name}, but there are ${count(kind)}`)
+  const others = OTHERS.reduce((n, kind) => n + count(kind), 0)
+  if ((end.others ?? 0) !== others)
+    problems.push(`line ${end.at}: says ${end.others ?? 0} other lines, but there are ${others}`)
   if (count('yard') !== 1 || count('end') !== 1) problems.push('the file holds more than one yard')
   return problems
 }

@@ -30,6 +30,7 @@ export function storeFor(role: Role, store: Store): Store {
       : {
           ...store.protocols,
           change: () => [{ field: 'protocol', message: `is ${forWhom('change-settings')}` }],
+          take: () => {},
           remakeAll: () => {},
         },
     settings: {

@@ -12,5 +12,7 @@ export const NO_REMOVALS: Removals = {
   save: () => ({ ok: false, problems: notYours }),
   link: () => {},
   ofColony: () => null,
+  everything: () => ({ versions: [], boxes: [] }),
+  take: () => notYours.map((p) => `removal sheets: ${p.message}`),
   erase: () => 0,
 }

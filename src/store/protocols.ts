@@ -37,6 +37,8 @@ export interface Protocols {
     after: ProtocolOverrides,
     stamp: { changedAt: string; changedBy: string; reason?: string | undefined },
   ): Problem[]
+  /** Takes over a history of changes, oldest first, where there is none. */
+  take(changes: readonly ProtocolChange[]): void
   /** Queues every plan to be made again. */
   remakeAll(): void
   /** How far that is; null when no plan waits. */
@@ -110,6 +112,15 @@ export function protocolsOf({ connection, journal, projections, settings }: Part
       })
       if (problems.length === 0) enqueue()
       return problems
+    },
+    take(changes) {
+      connection.write(() => {
+        if (db.select({ seq: protocolChange.seq }).from(protocolChange).limit(1).get() !== undefined) return
+        for (const { before, after, ...change } of changes)
+          db.insert(protocolChange)
+            .values({ ...change, before: JSON.stringify(before), after: JSON.stringify(after) })
+            .run()
+      })
     },
     remakeAll() {
       raw.pragma('user_version = 0')

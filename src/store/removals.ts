@@ -26,6 +26,12 @@ export interface SavedSheet {
   colonies: string[]
 }
 
+/** A colony that came of a sheet, and who said so. */
+export interface Box extends SheetStamp {
+  colony: string
+  id: string
+}
+
 export interface SheetStamp {
   /** UTC, ISO. */
   savedAt: string
@@ -49,6 +55,10 @@ export interface Removals {
   link(id: string, colony: string, stamp: SheetStamp): void
   /** The sheet a colony came of, null when there is none. */
   ofColony(colony: string): string | null
+  /** Every version of every sheet, and which colonies came of them: what an export keeps. */
+  everything(): { versions: SheetVersion[]; boxes: Box[] }
+  /** Takes over versions and boxes as they were; those that are here already are left. Sentences where they differ. */
+  take(versions: readonly SheetVersion[], boxes: readonly Box[]): string[]
   /** Takes the sheet out, every version of it. Returns how many there were. */
   erase(id: string): number
 }
@@ -110,6 +120,18 @@ export function removalsOf(connection: Connection): Removals {
     .prepare()
   const colonyNamed = connection.raw.prepare<[string], 1>('SELECT 1 FROM colony WHERE id = ?').pluck()
 
+  const every = db
+    .select()
+    .from(removalSheet)
+    .orderBy(asc(removalSheet.sheet), asc(removalSheet.version))
+    .prepare()
+  const link = ({ colony, id, savedAt, savedBy }: Box): void => {
+    db.insert(removalColony)
+      .values({ colony, sheet: id, linkedAt: savedAt, linkedBy: savedBy })
+      .onConflictDoNothing()
+      .run()
+  }
+
   /** A colony logged under the sheet's own id needs no link: a phone without signal cannot make one. */
   const coloniesOf = (id: string): string[] => {
     const found = links.all({ id }).map((l) => l.colony)
@@ -147,17 +169,37 @@ export function removalsOf(connection: Connection): Removals {
       if (!parsed.success) return { ok: false, problems: problemsOf(parsed.error, content) }
       return connection.write(() => write(id, base, parsed.data, stamp))
     },
-    link(id, colony, { savedAt, savedBy }) {
-      db.insert(removalColony)
-        .values({ colony, sheet: id, linkedAt: savedAt, linkedBy: savedBy })
-        .onConflictDoNothing()
-        .run()
-    },
+    link: (id, colony, stamp) => link({ ...stamp, id, colony }),
     ofColony(colony) {
       const row = linked.get({ colony })
       if (row !== undefined) return row.sheet
       return versions.get({ id: colony }) === undefined ? null : colony
     },
+    everything: () => ({
+      versions: whole(every.all()),
+      boxes: db
+        .select()
+        .from(removalColony)
+        .orderBy(asc(removalColony.colony))
+        .all()
+        .map((l) => ({ colony: l.colony, id: l.sheet, savedAt: l.linkedAt, savedBy: l.linkedBy })),
+    }),
+    take: (versions, boxes) =>
+      connection.write(() => {
+        const there = new Map(whole(every.all()).map((v) => [`${v.id} ${v.version}`, canonical(v)]))
+        const others = versions.filter(
+          (v) => (there.get(`${v.id} ${v.version}`) ?? canonical(v)) !== canonical(v),
+        )
+        if (others.length > 0)
+          return others.map((v) => `version ${v.version} of removal sheet ${v.id} is another one here`)
+        for (const { id, version, savedAt, savedBy, sheet } of versions)
+          if (!there.has(`${id} ${version}`))
+            db.insert(removalSheet)
+              .values({ sheet: id, version, savedAt, savedBy, payload: canonical(sheet) })
+              .run()
+        for (const box of boxes) link(box)
+        return []
+      }),
     erase: (id) =>
       connection.write(() => {
         db.delete(removalColony).where(eq(removalColony.sheet, id)).run()

@@ -7,6 +7,7 @@ import { run as exportCommand } from '../../src/commands/export.ts'
 import { run as importCommand } from '../../src/commands/import.ts'
 import { exportLines } from '../../src/exchange/yard-export.ts'
 import { importYard } from '../../src/exchange/yard-import.ts'
+import { EMPTY_SHEET } from '../../src/removal/sheet.ts'
 import { openConnection, openStore, type Store, storeOn } from '../../src/store/index.ts'
 import { add, inspection, intake, memoryStore, outcome, projectionBytes, TODAY } from '../store/helpers.ts'
 import { byDay, Dice, randomFrom, story } from '../store/yard.ts'
@@ -57,6 +58,42 @@ test.each([1, 2, 3])(
     expect(exported(b)).toBe(text)
   },
 )
+
+test('removal sheets in every version, their boxes, and the history of the protocol go along', () => {
+  const [a, b] = [memoryStore(), memoryStore()]
+  const id = add(a, intake('A-1'))
+  const second = add(a, intake('A-2'))
+  const stamp = { savedAt: '2026-05-10T09:00:00.000Z', savedBy: 'Odalys' }
+  a.removals.save(id, 0, { ...EMPTY_SHEET, job: { name: 'Ottoline' } }, stamp)
+  a.removals.save(id, 1, { ...EMPTY_SHEET, job: { name: 'Ottoline F.' } }, stamp)
+  a.removals.link(id, second, stamp)
+  a.protocols.change({ holdDays: 35 }, { changedAt: stamp.savedAt, changedBy: 'Odalys', reason: 'Cold.' })
+  while (a.protocols.remakeSome(10) !== null);
+  const text = exported(a)
+  expect(importYard(b, text, TODAY)).toMatchObject({ ok: true })
+  expect(exported(b)).toBe(text)
+  expect(b.removals.get(id)).toEqual(a.removals.get(id))
+  expect(b.protocols.changes()).toEqual(a.protocols.changes())
+  expect(importYard(b, text, TODAY)).toMatchObject({ ok: true })
+  expect(exported(b)).toBe(text)
+  expect(exported(a, false)).not.toContain('Ottoline')
+  // A sheet that is another one here is never overwritten.
+  const other = importYard(b, text.replaceAll('Ottoline F.', 'Persis'), TODAY)
+  expect(other).toEqual({ ok: false, problems: [`version 2 of removal sheet ${id} is another one here`] })
+  expect(
+    importYard(
+      memoryStore(),
+      text
+        .split('\n')
+        .filter((l) => !l.includes('"line":"box"'))
+        .join('\n'),
+      TODAY,
+    ),
+  ).toMatchObject({
+    ok: false,
+    problems: [expect.stringContaining('says 4 other lines, but there are 3')],
+  })
+})
 
 test('a journal written under a clock that ran ahead comes in whole', () => {
   const a = memoryStore()
