@@ -98,7 +98,8 @@ const WhatIsMade = (p: PreviewProps) => {
             {colonies(long.length)} of them came more than {LONG_STAY} days ago and the sheet does not say
             what became of them:
           </b>{' '}
-          they will count as still in the yard. Lines {some(long.map((r) => r.line))}.
+          they will count as still in the yard. {long.length === 1 ? 'Line' : 'Lines'}{' '}
+          {some(long.map((r) => r.line))}.
         </li>
       )}
       {newTypes.length === 0 ? null : <li>New removal types: {newTypes.join(', ')}.</li>}
@@ -128,7 +129,10 @@ const Problems = ({ problems, bad }: PreviewProps & { bad: number }) =>
   problems.length === 0 ? null : (
     <section class="section" id="wrong">
       <h2>What is wrong in {lines(bad)}</h2>
-      <p>Mend them in your sheet and start again, change how it is read, or leave these lines out.</p>
+      <p>
+        Mend them in your sheet and start again, or leave these lines out. A column that only sometimes holds
+        a number or a date can go into the note instead.
+      </p>
       <table class="numbers problems-by-line">
         <thead>
           <tr>
@@ -188,7 +192,9 @@ const FirstRows = (p: PreviewProps) => {
             {p.good.slice(0, SHOWN_ROWS).map((r) => (
               <tr>
                 <td>{r.line}</td>
-                <th scope="row">{r.tag}</th>
+                <th scope="row" class="nowrap">
+                  {r.tag}
+                </th>
                 <td>{valueWords.removal_type(r.removal_type)}</td>
                 <td>{dayWords(r.intake_on, today)}</td>
                 <td>{valueWords.queen_at_intake(r.queen_at_intake)}</td>

@@ -125,8 +125,9 @@ class RowReader {
     if (DATES.includes(field)) return this.#date(field, text, this.mapping.order ?? 'day-first')
     if (field === 'outdoor_c') return this.#heat(text, this.mapping.heat ?? 'C')
     if (field === 'hours_open_to_boxed')
-      return this.#number(field, text, hoursIn(text), 'hours, such as 2.5 or 2:30')
-    if (FRAMES.includes(field)) return this.#number(field, text, framesIn(text), 'frames, such as 1.5')
+      return this.#number(field, text, hoursIn(text), 'hours: write them like 2.5 or 2:30')
+    if (FRAMES.includes(field))
+      return this.#number(field, text, framesIn(text), 'a number of frames: write it like 1.5')
     return text
   }
 
@@ -151,17 +152,19 @@ class RowReader {
   }
 
   #heat(text: string, unit: HeatUnit): string {
-    return this.#number('outdoor_c', text, heatIn(text, unit), 'a temperature, such as 85')
+    return this.#number('outdoor_c', text, heatIn(text, unit), 'a temperature: write it like 85')
   }
 
   #number(field: Field, text: string, value: number | null, like: string): string {
-    return value === null ? this.#say(field, `"${text}" is no number of ${like}`) : String(value)
+    return value === null ? this.#say(field, `"${text}" is not ${like}`) : String(value)
   }
 
   #word(field: Worded): string {
     const words = this.mapping.words[field]
     if (words === undefined) return this.#withoutColumn(field)
     const word = this.#said(field)
+    // No word and no day it left: it is still here.
+    if (field === 'outcome' && word === '' && this.#said('outcome_on') === '') return ''
     const key = wordKey(word)
     const known = words.find((w) => w.key === key)
     // Empty words that need no meaning are not among the words.

@@ -128,10 +128,11 @@ function wordsIn(sheet: Sheet, targets: readonly Target[], said: Said, usual: Us
   const [leftOn] = columnsOf(targets, 'outcome_on')
   for (const column of WORDED) {
     const [at] = columnsOf(targets, column)
-    if (at === undefined) continue
+    // A day it left without any column of outcomes still needs its word.
+    if (at === undefined && (column !== 'outcome' || leftOn === undefined)) continue
     const counts = new Map<string, { word: string; rows: number }>()
     for (const { fields } of sheet.rows) {
-      const word = fields[at] ?? ''
+      const word = at === undefined ? '' : (fields[at] ?? '')
       // No word and no day it left: it is still here, which nobody has to be asked.
       if (column === 'outcome' && word === '' && (leftOn === undefined || fields[leftOn] === '')) continue
       if (column === 'method' && word === '') continue

@@ -20,9 +20,16 @@ export function decoded(bytes: Uint8Array): Decoded {
   try {
     return checked(new TextDecoder('utf-8', { fatal: true }).decode(bytes), 'UTF-8')
   } catch {
-    return checked(new TextDecoder('windows-1252').decode(bytes), 'Windows-1252')
+    return checked(westernText(bytes), 'Windows-1252')
   }
 }
+
+/** Windows-1252 from 0x80 to 0x9F (WHATWG Encoding, index windows-1252); what it leaves open stays the control it is. */
+const WESTERN = '€\x81‚ƒ„…†‡ˆ‰Š‹Œ\x8dŽ\x8f\x90‘’“”•–—˜™š›œ\x9džŸ'
+
+/** Spelled out because the decoder of this name in Node 20 reads Latin-1 (seen with 20.20). */
+const westernText = (bytes: Uint8Array): string =>
+  Array.from(bytes, (b) => (b >= 0x80 && b <= 0x9f ? WESTERN[b - 0x80] : String.fromCharCode(b))).join('')
 
 /** Text has no control characters but tabs and line ends. */
 function checked(text: string, encoding: string): Decoded {
