@@ -39,7 +39,7 @@ it('is walked to its end in a valley, and known in the office afterwards', async
     await follow(page, 'Couldn’t get to it')
     await tap(page, 'Why not', 'Rain')
     await press(page, 'Save, and walk on')
-    expect(await headline(page)).toBe('W-10 stand 10')
+    expect(await headline(page)).toBe('W-10 stand 3')
     expect(await words(page)).toContain('In the book for W-2: not reached, rain')
 
     await page.goto('/round?yard=')
