@@ -5,6 +5,7 @@ import { fileURLToPath } from 'node:url'
 import { parseArgs } from 'node:util'
 import { demoAccounts } from '../../demo/accounts.ts'
 import { fill } from '../../demo/fill.ts'
+import { fillOffice } from '../../demo/office.ts'
 import { dayIn } from '../days.ts'
 import { openHouse } from '../server/house.ts'
 import { portOf, serveUntilStopped } from './serve.ts'
@@ -25,6 +26,7 @@ export async function run(args: string[]): Promise<number> {
     const now = new Date()
     const zone = store.settings.get('timeZone') ?? Intl.DateTimeFormat().resolvedOptions().timeZone
     const { entries } = fill(store, dayIn(zone, now), now.toISOString())
+    fillOffice(store, dayIn(zone, now), now.toISOString())
     process.stderr.write(`An invented yard of ${store.colonies().length} colonies, ${entries} entries.\n`)
     const demo = await demoAccounts(house.people)
     return await serveUntilStopped({ house, port, demo }, 'The demo is at')

@@ -118,6 +118,14 @@ describe('a suspected brood disease', () => {
     expect([...yard.store.journal()]).toHaveLength(before)
   })
 
+  test('the forms say so before anything is typed', async () => {
+    for (const path of ['/colony/W-1/move', '/colony/W-1/outcome'])
+      expect(wordsOf((await yard.get(path)).text), path).toContain(
+        'a move, moving out and uniting are refused here',
+      )
+    expect(wordsOf((await yard.get('/colony/W-2/move')).text)).not.toContain('refused here')
+  })
+
   test('it is not offered as a donor', async () => {
     await yard.post('/intake', { ...INTAKE, colony: 'W-3' })
     await visit('W-3', { on: '2026-05-12', eggs: 'single' })

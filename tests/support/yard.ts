@@ -3,6 +3,7 @@ import { mkdtempSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { fill } from '../../demo/fill.ts'
+import { fillOffice } from '../../demo/office.ts'
 import type { Day } from '../../src/days.ts'
 import type { People, Role } from '../../src/people/index.ts'
 import { openHouse } from '../../src/server/house.ts'
@@ -42,7 +43,10 @@ export async function startYard(options: YardOptions): Promise<RunningYard> {
   const house = openHouse(join(folder, 'resettle.db'), { cost: CHEAP, clock: () => now })
   const { store, people } = house
   store.settings.set('timeZone', 'UTC')
-  if (options.demo) fill(store, options.day, now.toISOString())
+  if (options.demo) {
+    fill(store, options.day, now.toISOString())
+    fillOffice(store, options.day, now.toISOString())
+  }
   const errors: string[] = []
   const session = options.untouched
     ? null

@@ -1,5 +1,6 @@
 /** A colony goes to another stand or yard. */
 import { MoveFields } from '../parts/entry-fields/leaving.tsx'
+import { HeldNotice } from '../parts/health/held.tsx'
 import { type EntryFormView, SmallFormPage } from './small-forms.tsx'
 
 export const MovePage = ({ frame, form, summary, path, yards }: EntryFormView & { yards: string[] }) => (
@@ -12,10 +13,13 @@ export const MovePage = ({ frame, form, summary, path, yards }: EntryFormView & 
     back={{ href: path, label: summary.tag }}
     button="Save the move"
     intro={
-      <p class="soft">
-        Now in {summary.yard}
-        {summary.stand === null ? '' : `, stand ${summary.stand}`}.
-      </p>
+      <>
+        <HeldNotice summary={summary} />
+        <p class="soft">
+          Now in {summary.yard}
+          {summary.stand === null ? '' : `, stand ${summary.stand}`}.
+        </p>
+      </>
     }
   >
     <MoveFields form={form} frame={frame} yards={yards} />

@@ -1,6 +1,7 @@
 /** A colony leaves the yard. */
 import type { ColonySummary } from '../../src/store/index.ts'
 import { OutcomeFields } from '../parts/entry-fields/leaving.tsx'
+import { HeldNotice } from '../parts/health/held.tsx'
 import { type EntryFormView, SmallFormPage } from './small-forms.tsx'
 
 type OutcomeProps = EntryFormView & { others: string[] }
@@ -25,6 +26,7 @@ const NotReady = ({ summary }: { summary: ColonySummary }) => {
   const { ready, unmet } = summary.plan.readiness
   return (
     <>
+      <HeldNotice summary={summary} />
       {ready ? (
         <div class="notice notice-do">
           <p>Everything for moving out is met. A last look for disease, then go.</p>
