@@ -178,8 +178,10 @@ const strengthFor = (story: Story, g: Ground) => ({
   days: daysBetween(story.history.intake.on, g.today) + STANDS_AHEAD,
 })
 
-/** What the plan says to give is needed, whatever the odds. */
+/** The plan's advice before the odds: what it says to give is needed; what it says to unite, or to close up, gets nothing. */
 function asPlanned(need: ColonyNeed, { advice }: Plan): ColonyNeed {
+  if (advice.action === 'unite' || advice.action === 'call-inspector')
+    return { ...need, queens: need.queens.map(() => 0), eggFrames: need.eggFrames.map(() => 0) }
   const surely = (n: number[]): number[] => n.map(() => 1)
   if (advice.action === 'buy-queen') return { ...need, queens: surely(need.queens) }
   if (advice.action === 'give-egg-frame') return { ...need, eggFrames: surely(need.eggFrames) }

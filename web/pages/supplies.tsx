@@ -209,7 +209,7 @@ const LEAST = 0.05
 const MOST_ROWS = 15
 
 /** The colonies that the numbers come from. */
-const Which = ({ needs, order, frame, pathOf }: SuppliesProps) => {
+const Which = ({ needs, pathOf }: SuppliesProps) => {
   const at = (n: number[]): number => n[Math.max(0, n.length - 1)] ?? 0
   const likely = needs
     .map((n) => ({ tag: n.tag, queen: at(n.queens), eggs: at(n.eggFrames) }))
@@ -235,8 +235,8 @@ const Which = ({ needs, order, frame, pathOf }: SuppliesProps) => {
                   {n.tag}
                 </a>
               </th>
-              <td>{chance(n.queen)}</td>
-              <td>{chance(n.eggs)}</td>
+              <td>{n.queen < 0.005 ? '' : chance(n.queen)}</td>
+              <td>{n.eggs < 0.005 ? '' : chance(n.eggs)}</td>
             </tr>
           ))}
         </tbody>
@@ -246,7 +246,7 @@ const Which = ({ needs, order, frame, pathOf }: SuppliesProps) => {
         {likely.length > MOST_ROWS
           ? `; ${likely.length - MOST_ROWS} more with smaller chances are left out`
           : ''}
-        . The plan says when: {dayWords(order.until, frame.today)} is what the order covers.
+        .
       </p>
     </section>
   )
