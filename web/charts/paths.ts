@@ -85,7 +85,7 @@ export function areaPath(
  * `least`, all inside the plot.
  */
 export function labelHeights(shares: readonly number[], least: number): number[] {
-  const order = shares.map((share, i) => ({ i, y: yOf(share) })).sort((a, b) => a.y - b.y)
+  const order = shares.map((share, i) => ({ i, share, y: yOf(share) })).sort((a, b) => b.share - a.share)
   let floor = Number.NEGATIVE_INFINITY
   for (const label of order) {
     label.y = Math.max(label.y, floor + least)
