@@ -2,7 +2,8 @@
 import jsQR from 'jsqr'
 import type { Page } from 'playwright-core'
 import { afterAll, beforeAll, expect, it } from 'vitest'
-import { LAPTOP, launch, watchedPage } from '../support/browser.ts'
+import { LAPTOP, launch, PHONE, watchedPage } from '../support/browser.ts'
+import { sidewaysScroll, smallTargets, violations } from '../support/page-checks.ts'
 import { follow, words } from '../support/person.ts'
 import { type RunningYard, startYard } from '../support/yard.ts'
 
@@ -94,6 +95,28 @@ it('the codes on the labels, as drawn by the browser, open their boxes', async (
   await context.close()
 })
 
+it.each([PHONE, LAPTOP])('all of it is found under More on a $name, and readable by all', async (device) => {
+  const { page, context, noticed } = await watchedPage(browser, yard.url, device)
+  await page.goto('/')
+  await page.locator('.ways-more summary').click()
+  // The menu stays on the screen however many ways there are.
+  const menu = await page.locator('.ways-menu').boundingBox()
+  expect(menu?.y).toBeGreaterThanOrEqual(0)
+  expect((menu?.y ?? 0) + (menu?.height ?? 0)).toBeLessThanOrEqual(device.viewport.height)
+  await follow(page, 'On paper')
+  for (const way of ['Stand labels', 'Type in a sheet', 'Print a round sheet']) {
+    await follow(page, way)
+    // One yard's boxes stand for all: reading forty of them takes the checker half a minute.
+    await page.goto(`${new URL(page.url()).pathname}?yard=Tannery+Field`)
+    expect(await sidewaysScroll(page), way).toBe(0)
+    if (!device.touch) continue
+    expect(await violations(page), way).toEqual([])
+    expect(await smallTargets(page, 48), way).toEqual([])
+  }
+  expect(noticed).toEqual([])
+  await context.close()
+})
+
 it('a sheet is typed in with the keyboard alone', async () => {
   const { page, context, noticed } = await watchedPage(browser, yard.url, LAPTOP)
   await page.goto('/paper?yard=Tannery+Field')
@@ -115,7 +138,7 @@ it('a sheet is typed in with the keyboard alone', async () => {
   await page.getByRole('button', { name: 'Save the sheet' }).focus()
   await keyboard.press('Enter')
   await page.waitForSelector('#saved')
-  expect(await words(page)).toContain('1 box is in the book; 1 is not yet')
+  expect(await words(page)).toContain('1 box is in the book; 1 box is not yet')
   expect(await page.locator('[name="r0.framesOfBrood"]').inputValue()).toBe('many')
   expect(await page.locator('[name="r0.eggs"]').inputValue()).toBe('single')
 

@@ -99,7 +99,7 @@ describe('a sheet', () => {
     // Neither the look nor the syrup of the row that failed.
     expect(entriesOf('W-3')).toEqual([])
     const words = wordsOf(answer.text)
-    expect(words).toContain('1 box is in the book; 1 is not yet')
+    expect(words).toContain('1 box is in the book; 1 box is not yet')
     expect(words).toContain('How many must be a number, not “many”')
     expect(answer.text).toContain('name="r1.cellCount" type="text" value="many"')
     expect(answer.text).toContain('value="a &quot;quoted&quot; &lt;note&gt;"')

@@ -1,6 +1,7 @@
 /** Labels for the stands: the tag large, and a code that opens the colony on the phone that scans it. */
 import { raw } from 'hono/html'
 import { type Frame, Layout } from '../parts/layout.tsx'
+import { PaperWays } from '../parts/paper-ways.tsx'
 import { SIZE_WORDS, SIZES, type Size } from './paper.tsx'
 
 export interface Label {
@@ -34,6 +35,7 @@ export const LabelsPage = (p: LabelsProps) => {
     <Layout frame={p.frame} title="Stand labels" scripts={['islands/print.ts']}>
       <div class="no-print">
         <h1>Stand labels</h1>
+        <PaperWays frame={p.frame} />
         <p>
           A label for each box: the tag to read from a distance, and a code. Point a phone’s camera at it and
           the colony’s page opens, of whichever colony has the tag then.
@@ -42,7 +44,7 @@ export const LabelsPage = (p: LabelsProps) => {
         <Reach origin={p.origin} />
         {p.labels.length === 0 ? <p>No colonies stand there.</p> : null}
       </div>
-      <div class={`leaves leaves-${p.size}`}>
+      <section class={`leaves leaves-${p.size}`} tabindex={0} aria-label="As it is printed">
         {pages.map((labels) => (
           <section class="leaf label-page">
             {labels.map((l) => (
@@ -58,7 +60,7 @@ export const LabelsPage = (p: LabelsProps) => {
             ))}
           </section>
         ))}
-      </div>
+      </section>
     </Layout>
   )
 }

@@ -5,6 +5,7 @@ import type { Check } from '../../src/recovery/plan-types.ts'
 import type { Box } from '../../src/round/box.ts'
 import { SHEET, type SheetField } from '../forms/sheet.ts'
 import { type Frame, Layout } from '../parts/layout.tsx'
+import { PaperWays } from '../parts/paper-ways.tsx'
 import { windowWords } from '../words/dates.ts'
 import { lidCautions } from '../words/lid-cautions.ts'
 import { headline, toDoOf } from '../words/lines.ts'
@@ -52,6 +53,7 @@ export const PaperPage = (p: PaperProps) => {
     <Layout frame={p.frame} title="Round sheet" scripts={['islands/print.ts']}>
       <div class="no-print">
         <h1>Round sheet on paper</h1>
+        <PaperWays frame={p.frame} />
         <Choose {...p} />
         {leaves.length === 0 ? (
           <p>
@@ -71,7 +73,7 @@ export const PaperPage = (p: PaperProps) => {
           </p>
         )}
       </div>
-      <div class={`leaves leaves-${p.size}`}>
+      <section class={`leaves leaves-${p.size}`} tabindex={0} aria-label="As it is printed">
         {leaves.map((leaf, i) => (
           <section class="leaf">
             <header class="leaf-head">
@@ -87,7 +89,7 @@ export const PaperPage = (p: PaperProps) => {
             ))}
           </section>
         ))}
-      </div>
+      </section>
     </Layout>
   )
 }

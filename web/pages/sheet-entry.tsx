@@ -7,6 +7,7 @@ import { type FieldProblem, many, one, type Typed } from '../forms/typed.ts'
 import { idField } from '../forms/visit.ts'
 import { type FormState, idOf, sentenceOf } from '../parts/field.tsx'
 import { type Frame, Layout } from '../parts/layout.tsx'
+import { PaperWays } from '../parts/paper-ways.tsx'
 import { dayWords } from '../words/dates.ts'
 import { entryWords } from '../words/entries.ts'
 import { toDoOf } from '../words/lines.ts'
@@ -39,15 +40,11 @@ export const SheetEntryPage = (p: SheetEntryProps) => {
   return (
     <Layout frame={p.frame} title="Type in a sheet">
       <h1>Type in a round sheet</h1>
+      <PaperWays frame={p.frame} />
       <Choose {...p} />
       {p.saved === null ? null : (
         <div class={refused > 0 ? 'notice notice-late' : 'notice notice-do'} role="status" id="saved">
-          <p>
-            {p.saved === 1 ? '1 box is' : `${p.saved} boxes are`} in the book
-            {refused === 0
-              ? '.'
-              : `; ${refused === 1 ? '1 is' : `${refused} are`} not yet: see what is wrong there, mend it and save again. What is in the book is not sent twice.`}
-          </p>
+          <p>{savedWords(p.saved, refused)}</p>
         </div>
       )}
       {p.rows.length === 0 ? null : (
@@ -76,6 +73,18 @@ export const SheetEntryPage = (p: SheetEntryProps) => {
       )}
     </Layout>
   )
+}
+
+function savedWords(saved: number, refused: number): string {
+  const done =
+    saved === 0
+      ? 'Nothing new is in the book'
+      : saved === 1
+        ? '1 box is in the book'
+        : `${saved} boxes are in the book`
+  if (refused === 0) return `${done}.`
+  const left = refused === 1 ? '1 box is not yet' : `${refused} boxes are not yet`
+  return `${saved === 0 ? left.replace('not yet', 'not in the book yet') : `${done}; ${left}`}: see what is wrong there, mend it and save again. What is in the book is not sent twice.`
 }
 
 const Choose = ({ yard, yards, day, days, all, frame }: SheetEntryProps) => (
