@@ -165,7 +165,7 @@ describe('from the phone call to the yard without typing anything twice', () => 
     })
     expect(colony?.summary.id).toBe(path.split('/').at(-1))
     const done = wordsOf((await yard.get(path)).text)
-    expect(done).toContain('In the yard as W-9')
+    expect(done).toContain('Came to the yard as W-9')
     expect(wordsOf((await yard.get('/removals')).text)).toMatch(/Done.*Ottoline Fairweather/)
     expect(yard.errors).toEqual([])
   })
@@ -179,7 +179,7 @@ describe('from the phone call to the yard without typing anything twice', () => 
     const second = await yard.get(`${path}/intake`)
     expect(second.text).toContain(`action="${path}/intake"`)
     await yard.post(`${path}/intake`, { ...typedIn(second.text), colony: 'W-2', yard: 'Quarry yard' })
-    expect(wordsOf((await yard.get(path)).text)).toContain('In the yard as W-1 , W-2')
+    expect(wordsOf((await yard.get(path)).text)).toContain('Came to the yard as W-1 , W-2')
   })
 })
 

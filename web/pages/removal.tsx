@@ -75,7 +75,7 @@ const Head = (p: RemovalProps) => {
       <Decided {...p} />
       {p.colonies.length === 0 ? null : (
         <p>
-          In the yard as{' '}
+          Came to the yard as{' '}
           {p.colonies.map((c, i) => (
             <>
               {i === 0 ? '' : ', '}

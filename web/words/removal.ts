@@ -129,7 +129,7 @@ export const STAGE_WORDS: Record<Stage, string> = {
   wait: 'Waiting',
   go: 'Go',
   worked: 'Bees are out',
-  boxed: 'In the yard',
+  boxed: 'Boxed',
   refused: 'Refused',
   ended: 'Ended without a removal',
 }
