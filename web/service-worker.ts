@@ -68,6 +68,7 @@ worker.addEventListener('fetch', (event) => {
   if (url.origin !== worker.location.origin) return
   const { method, mode } = event.request
   if (method === 'GET' && kept.holds(url.pathname)) event.respondWith(kept.file(event.request))
+  else if (method === 'GET' && url.pathname.startsWith('/photos/')) event.respondWith(photo(event))
   else if (mode !== 'navigate') return
   else if (method === 'GET') event.respondWith(page(event))
   else if (SIGNS_OUT.has(url.pathname)) event.respondWith(signOut(event))
@@ -100,6 +101,13 @@ const fromServer = (request: Request): Promise<Response> => fetch(request).catch
 
 const after = (milliseconds: number): Promise<null> =>
   new Promise((done) => setTimeout(() => done(null), milliseconds))
+
+/** A photo: the phone's own while its entry waits. */
+async function photo({ request }: Fetching): Promise<Response> {
+  const id = new URL(request.url).pathname.slice('/photos/'.length)
+  const bytes = await keeper.photo(id).catch(() => null)
+  return bytes === null ? fetch(request) : new Response(bytes, { headers: { 'Content-Type': 'image/jpeg' } })
+}
 
 /** A form: kept first, then sent. Where the phone cannot keep it, the server has to take it now. */
 async function form(event: Fetching): Promise<Response> {

@@ -10,6 +10,7 @@ const here = (path: string): string => new URL(path, import.meta.url).pathname
 const INPUT = {
   print: here('islands/print.ts'),
   phone: here('islands/phone.ts'),
+  photos: here('islands/photos.ts'),
   record: here('islands/record.ts'),
   sign: here('islands/sign.ts'),
   reviewCharts: here('islands/review-charts.ts'),
@@ -32,7 +33,7 @@ const compressed = (): Plugin => ({
 })
 
 /** What a phone keeps to work without signal, by source name; icons and the manifest of the app besides. */
-const ROUND = ['styles/index.css', 'islands/phone.ts', 'islands/record.ts']
+const ROUND = ['styles/index.css', 'islands/phone.ts', 'islands/photos.ts', 'islands/record.ts']
 
 type Chunks = Record<string, { file: string; imports?: string[] }>
 

@@ -4,6 +4,7 @@ import type { Frame } from '../../web/parts/layout.tsx'
 import type { Calendars } from '../exchange/calendar-feeds.ts'
 import type { ApiTokens, TokenHolder } from '../people/api-tokens.ts'
 import type { People, Person } from '../people/index.ts'
+import type { PhotoShelf } from '../photos/photo.ts'
 import type { Book, Store } from '../store/index.ts'
 import type { Safekeeping } from '../store/safekeeping.ts'
 import type { Assets } from './assets.ts'
@@ -22,6 +23,8 @@ export interface PageDeps {
   zone: string
   /** Addresses of built styles and browser code. */
   assets: Pick<Assets, 'built'>
+  /** Pictures taken at the boxes. */
+  photos: PhotoShelf
   /** Forecasts already made; a room that is given none makes its own. */
   foresight?: Foresight
   /** Hears of errors that are our bugs. */

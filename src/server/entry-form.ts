@@ -11,6 +11,7 @@ import type { ColonySummary } from '../store/index.ts'
 import type { Env, Here, PageDeps } from './deps.ts'
 import { colonyIn, unknownColony } from './errors.tsx'
 import { idIn, signedIn, typedIn, withIds } from './form.ts'
+import { withPhotos } from './photos-in.ts'
 import { colonyPath, formPage, toColony } from './respond.tsx'
 import { submit } from './submit.ts'
 
@@ -46,9 +47,11 @@ export function entryForm(deps: PageDeps, { kind, name, blank, view }: EntryForm
   app.post(`/colony/:tag/${name}`, async (c) => {
     const colony = colonyIn(c, deps.store)
     if (colony === null) return unknownColony(c, deps, c.req.param('tag') ?? '')
-    const typed = withIds(await typedIn(c), ['id'])
+    const came = await withPhotos(c, deps, await typedIn(c))
+    const typed = withIds(came.typed, ['id'])
     const id = idIn(typed)
     const draft = draftOf(kind, typed, c.var.frame.units)
+    draft.problems.push(...came.problems)
     const by = signedIn(c)
     const saved = submit(deps, c.var.frame.today, by, [{ draft, id, colony: colony.summary.id }])
     if (!saved.ok) return show(c, colony.summary, { typed, problems: saved.problems })

@@ -8,6 +8,8 @@ import { type Messenger, messengerOf } from '../messages/messenger.ts'
 import { type SentBook, sentOn } from '../messages/sent.ts'
 import { type ApiTokens, apiTokensOn } from '../people/api-tokens.ts'
 import { type Cost, type Limits, type People, peopleOn } from '../people/index.ts'
+import type { PhotoShelf } from '../photos/photo.ts'
+import { photoFolder, shelfIn, shelfInMemory } from '../photos/shelf.ts'
 import type { Connection } from '../store/connection.ts'
 import { DamagedError, openConnection, type Store, StoreError, storeOn } from '../store/index.ts'
 import { type Letters, lettersOf } from '../store/letters.ts'
@@ -26,6 +28,8 @@ export interface House {
   calendars: Calendars
   /** Null for a database in memory. */
   safekeeping: Safekeeping | null
+  /** Pictures taken at the boxes. */
+  photos: PhotoShelf
   close: () => void
 }
 
@@ -87,6 +91,7 @@ export function openHouse(file: string, options: HouseOptions = {}): House {
     messages: { choices, sent, messenger: messengerOf(parts) },
     calendars: calendarsOn(connection, clock),
     safekeeping: connection.raw.memory ? null : safekeepingOf(connection, { clock, dayOf, report }),
+    photos: connection.raw.memory ? shelfInMemory() : shelfIn(photoFolder(file)),
     close: () => store.close(),
   }
 }

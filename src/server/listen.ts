@@ -56,6 +56,7 @@ export function listen(options: ListenOptions): Promise<Listening> {
     messages: house.messages,
     calendars: house.calendars,
     safekeeping: house.safekeeping,
+    photos: house.photos,
     outside,
     setUpToken,
     demo,

@@ -1,9 +1,10 @@
 /** `npm run bench`: prints how long the hot paths take. Not a test: figures depend on the machine. One name runs one. */
 import { bench as forecast } from './forecast.ts'
+import { bench as foresight } from './foresight-pages.ts'
 import { bench as plan } from './plan.ts'
 import { bench as today } from './today.ts'
 
-const BENCHES: Record<string, () => void> = { plan, today, forecast }
+const BENCHES: Record<string, () => void | Promise<void>> = { plan, today, forecast, foresight }
 
 const wanted = process.argv.slice(2)
 const unknown = wanted.filter((name) => !Object.hasOwn(BENCHES, name))
@@ -12,4 +13,5 @@ if (unknown.length > 0) {
   process.exit(2)
 }
 process.stdout.write(`Node ${process.version}, ${process.platform} ${process.arch}\n`)
-for (const [name, bench] of Object.entries(BENCHES)) if (wanted.length === 0 || wanted.includes(name)) bench()
+for (const [name, bench] of Object.entries(BENCHES))
+  if (wanted.length === 0 || wanted.includes(name)) await bench()

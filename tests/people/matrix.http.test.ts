@@ -134,10 +134,12 @@ const TRIES: Partial<Record<Action, Try>> = {
       throw new Error(`a helper saw ${told}`)
     return told.length > 0
   },
+  'see-supplies': both(opens('/supplies'), opens('/stands')),
   'removal-sheets': both(
     opens('/removals'),
     async (role) =>
-      (await yard.post(role, '/removals/new', { id: newId(), name: 'Ottoline', version: '0' })).status === 303,
+      (await yard.post(role, '/removals/new', { id: newId(), name: 'Ottoline', version: '0' })).status ===
+      303,
   ),
   'see-changes': both(opens('/changes'), opens('/changes/csv')),
   'review-survival': both(opens('/review'), opens('/review/report'), opens('/review/money.csv')),

@@ -46,6 +46,7 @@ export async function yardOn(day: string, role: Role = 'operator'): Promise<Yard
     messages: house.messages,
     calendars: house.calendars,
     safekeeping: house.safekeeping,
+    photos: house.photos,
     outside: DIRECT,
     setUpToken: null,
     demo: null,

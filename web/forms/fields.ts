@@ -40,6 +40,8 @@ const weight = (path: string, label: string): FieldSpec => ({
   max: 20,
 })
 const NOTE = text('note', 'Note')
+/** Names of photos already kept; the files themselves come in a field of their own. */
+const PHOTOS: FieldSpec = { path: 'photos', as: 'list', label: 'Photos' }
 const TEMPER: FieldSpec = { path: 'temper', as: 'whole', label: 'Temper', min: 1, max: 5 }
 
 /** Fields that every form of an entry has beside its own. */
@@ -81,6 +83,7 @@ export const FIELDS: Record<EntryKind, FieldSpec[]> = {
     yesNo('tiedComb', 'Comb tied in with bands'),
     TEMPER,
     NOTE,
+    PHOTOS,
   ],
   inspection: [
     yesNo('opened', 'Lid'),
@@ -97,6 +100,7 @@ export const FIELDS: Record<EntryKind, FieldSpec[]> = {
     { path: 'signs', as: 'list', label: 'Signs of trouble' },
     TEMPER,
     NOTE,
+    PHOTOS,
   ],
   given: [
     choice('what', 'What was given'),
@@ -130,10 +134,13 @@ export const FIELDS: Record<EntryKind, FieldSpec[]> = {
     text('destination', 'Where to'),
     NOTE,
   ],
-  note: [text('text', 'Note')],
+  note: [text('text', 'Note'), PHOTOS],
   'missed-visit': [choice('reason', 'Why not'), text('again', 'Try again on'), NOTE],
   withdrawal: [text('reason', 'Reason')],
 }
 
 /** Name of the hand-typed twin of a field with `orTyped`. */
 export const typedTwin = (name: string): string => `${name}+`
+
+/** Whether entries of that kind may have photos. */
+export const hasPhotos = (kind: EntryKind): boolean => FIELDS[kind].includes(PHOTOS)

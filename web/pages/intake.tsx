@@ -27,6 +27,7 @@ export const IntakePage = (p: IntakeProps) => (
     back={p.sheet === undefined ? { href: '/', label: 'Today' } : { href: p.sheet.path, label: p.sheet.name }}
     button="Save and make the plan"
     labels={intakeLabel}
+    photos
     intro={
       p.sheet === undefined ? (
         <RemovalCautions />

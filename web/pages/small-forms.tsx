@@ -2,6 +2,7 @@
 import type { Child } from 'hono/jsx'
 import type { EntryKind } from '../../src/journal/entry.ts'
 import type { ColonySummary } from '../../src/store/index.ts'
+import { hasPhotos } from '../forms/fields.ts'
 import { labelOf } from '../forms/read.ts'
 import { type FormState, NoteField } from '../parts/field.tsx'
 import { FormPage } from '../parts/form-page.tsx'
@@ -43,6 +44,7 @@ export const SmallFormPage = (p: SmallFormProps) => (
     button={p.button}
     labels={entryLabel(p.kind)}
     intro={p.intro}
+    photos={hasPhotos(p.kind)}
   >
     {p.children}
   </FormPage>

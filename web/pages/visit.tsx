@@ -41,6 +41,7 @@ export const VisitPage = (p: VisitProps) => {
       labels={visitLabel}
       ids={VISIT_PREFIXES.map(idField)}
       scripts={['islands/record.ts']}
+      photos
       intro={<Before plan={plan} />}
       beside={<LivePanel data={p.liveData} />}
     >

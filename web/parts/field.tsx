@@ -34,7 +34,7 @@ interface FieldProps {
   hint?: Child
 }
 
-const Beside = ({ form, name, label, hint }: FieldProps) => (
+export const Beside = ({ form, name, label, hint }: FieldProps) => (
   <>
     {hint === undefined ? null : (
       <p class="hint" id={`${idOf(name)}-hint`}>

@@ -19,6 +19,8 @@ export interface FormPageProps {
   /** Names of the hidden ids. */
   ids?: string[]
   scripts?: string[]
+  /** Photos may come with it. */
+  photos?: boolean
   /** Before the form. */
   intro?: Child
   /** Beside the form on a wide screen, after it on a phone. */
@@ -27,7 +29,12 @@ export interface FormPageProps {
 }
 
 export const FormPage = (p: FormPageProps) => (
-  <Layout frame={p.frame} title={p.title} ways={false} scripts={p.scripts ?? []}>
+  <Layout
+    frame={p.frame}
+    title={p.title}
+    ways={false}
+    scripts={p.photos ? [...(p.scripts ?? []), 'islands/photos.ts'] : (p.scripts ?? [])}
+  >
     <p class="crumb">
       <a href={p.back.href}>‹ {p.back.label}</a>
     </p>
@@ -35,7 +42,13 @@ export const FormPage = (p: FormPageProps) => (
     <ProblemSummary form={p.form} labels={p.labels} />
     {p.intro}
     <div class={p.beside === undefined ? 'form-alone' : 'form-with'}>
-      <form method="post" action={p.action} id="entry-form" novalidate>
+      <form
+        method="post"
+        action={p.action}
+        id="entry-form"
+        enctype={p.photos ? 'multipart/form-data' : undefined}
+        novalidate
+      >
         {(p.ids ?? ['id']).map((name) => (
           <input type="hidden" name={name} value={one(p.form.typed, name)} />
         ))}

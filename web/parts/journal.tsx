@@ -4,6 +4,7 @@ import { ACTION_OF_KIND } from '../../src/people/permissions.ts'
 import { dayWords } from '../words/dates.ts'
 import { entryWords } from '../words/entries.ts'
 import type { Frame } from './layout.tsx'
+import { Photos } from './photo-field.tsx'
 
 export interface JournalLine {
   entry: Entry
@@ -50,6 +51,7 @@ const Line = ({ line, frame }: { line: JournalLine; frame: Frame }) => {
       <div class="entry-said">
         <p>{superseded === null ? text : <del>{text}</del>}</p>
         {e.replaces === undefined || e.kind === 'withdrawal' ? null : <p class="fine">a correction</p>}
+        {'photos' in e && e.photos !== undefined ? <Photos ids={e.photos} /> : null}
         {unsent ? (
           <p class="small">
             <a href={`/outbox#o-${e.id}`}>Waits on this phone to be sent</a>

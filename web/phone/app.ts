@@ -5,6 +5,7 @@
 import { Hono } from 'hono'
 import { secureHeaders } from 'hono/secure-headers'
 import { bookFor } from '../../src/people/store-for.ts'
+import type { PhotoShelf } from '../../src/photos/photo.ts'
 import type { Env, PageDeps, Viewer } from '../../src/server/deps.ts'
 import { broken, unknownPage } from '../../src/server/errors.tsx'
 import { frameFor } from '../../src/server/frame.tsx'
@@ -23,6 +24,7 @@ export interface PhoneAppParts {
   clock: () => Date
   built: (source: string) => string | null
   desk: OutboxDesk
+  photos: PhotoShelf
   report: (error: unknown, request: string) => void
 }
 
@@ -30,12 +32,22 @@ export interface PhoneAppParts {
 export const ASK_THE_SERVER = 'Resettle-Elsewhere'
 
 /** One app for one state of what the phone keeps. */
-export function phoneApp({ book, head, state, clock, built, desk, report }: PhoneAppParts): Hono<Env> {
+export function phoneApp({
+  book,
+  head,
+  state,
+  clock,
+  built,
+  desk,
+  photos,
+  report,
+}: PhoneAppParts): Hono<Env> {
   const deps: PageDeps = {
     store: bookFor(head.viewer.role, book),
     clock,
     zone: head.zone,
     assets: { built },
+    photos,
     report,
   }
   const app = new Hono<Env>()

@@ -4,10 +4,18 @@
  * Only the service worker opens it. A page left open from an older version could not read a newer shape; it asks the
  * worker instead. A new shape is a new VERSION with a step in `upgrade`, and never throws an entry away.
  */
-import { type DBSchema, type IDBPDatabase, openDB } from 'idb'
+import {
+  type DBSchema,
+  type IDBPDatabase,
+  type IDBPObjectStore,
+  type IDBPTransaction,
+  openDB,
+  type StoreNames,
+} from 'idb'
 import type { RoundBundle, RoundColony } from '../../src/exchange/round-bundle.ts'
 import type { Entry } from '../../src/journal/entry.ts'
 import type { Problem } from '../../src/journal/problem.ts'
+import type { Photo } from '../../src/photos/photo.ts'
 
 /** An entry that waits to be acknowledged. */
 export interface Waiting {
@@ -29,6 +37,14 @@ export interface Waiting {
   refused: Problem[] | null
 }
 
+/** A photo of an entry that waits, or of a form that came back and will be posted again. */
+export interface KeptPhoto extends Photo {
+  /** UTC, ISO. */
+  keptAt: string
+  /** The server has it. */
+  sent: boolean
+}
+
 /** What the server last said, less the colonies. */
 export type RoundHead = Omit<RoundBundle, 'colonies' | 'whole'> & {
   /** When it was last brought up to date. UTC, ISO. */
@@ -42,6 +58,7 @@ export type RoundHead = Omit<RoundBundle, 'colonies' | 'whole'> & {
 interface Shape extends DBSchema {
   outbox: { key: number; value: Waiting; indexes: { id: string } }
   colonies: { key: string; value: RoundColony }
+  photos: { key: string; value: KeptPhoto }
   kept: {
     key: string
     value: { key: 'round'; head: RoundHead } | { key: 'birth'; id: string }
@@ -49,15 +66,24 @@ interface Shape extends DBSchema {
 }
 
 export type Database = IDBPDatabase<Shape>
+/** A store within a transaction that writes. */
+export type Writing<Name extends StoreNames<Shape>> = IDBPObjectStore<
+  Shape,
+  StoreNames<Shape>[],
+  Name,
+  'readwrite'
+>
+type Upgrading = IDBPTransaction<Shape, StoreNames<Shape>[], 'versionchange'>
 
 export const NAME = 'resettle'
-export const VERSION = 1
+export const VERSION = 2
 
 /** Opens what the phone keeps, bringing an older shape up to date. */
 export const openDatabase = (onGone: () => void = () => {}): Promise<Database> =>
   openDB<Shape>(NAME, VERSION, {
-    upgrade(db, from) {
+    upgrade(db, from, _to, transaction) {
       if (from < 1) create(db)
+      if (from < 2) void addPhotos(db, transaction)
     },
     // A newer version wants in: make way, it knows how to read what is here.
     blocking(_current, _blocked, event) {
@@ -74,6 +100,17 @@ function create(db: Database): void {
   })
   db.createObjectStore('colonies', { keyPath: 'id' })
   db.createObjectStore('kept', { keyPath: 'key' }).put({ key: 'birth', id: crypto.randomUUID() })
+}
+
+/** Version 2: photos; and reasons for a refusal by field, where there was one sentence. */
+async function addPhotos(db: Database, transaction: Upgrading): Promise<void> {
+  db.createObjectStore('photos', { keyPath: 'id' })
+  const outbox = transaction.objectStore('outbox')
+  for (let at = await outbox.openCursor(); at !== null; at = await at.continue()) {
+    const old = at.value as Omit<Waiting, 'refused'> & { refused: string | Waiting['refused'] }
+    if (typeof old.refused === 'string')
+      await at.update({ ...old, refused: [{ field: '', message: old.refused }] })
+  }
 }
 
 /** Written through to the disk before it is called done: a phone may lose power the moment after. */

@@ -4,6 +4,7 @@ import { v7 } from 'uuid'
 import type { Env, Here, PageDeps } from '../../src/server/deps.ts'
 import { unknownPage } from '../../src/server/errors.tsx'
 import { signedIn, typedIn, withIds } from '../../src/server/form.ts'
+import { withPhotos } from '../../src/server/photos-in.ts'
 import { page } from '../../src/server/respond.tsx'
 import { ownTypes } from '../../src/server/routes/intake.tsx'
 import { submit } from '../../src/server/submit.ts'
@@ -96,8 +97,10 @@ export function outboxPages(deps: PageDeps, desk: OutboxDesk): Hono<Env> {
     const found = itemIn(c)
     if (found === null || found.item.change !== `/outbox/${found.w.n}`) return c.redirect('/outbox', 303)
     const { w } = found
-    const typed = withIds(await typedIn(c), ['id'])
+    const came = await withPhotos(c, deps, await typedIn(c))
+    const typed = withIds(came.typed, ['id'])
     const draft = draftOf(w.entry.kind, typed, c.var.frame.units)
+    draft.problems.push(...came.problems)
     const colony = w.entry.kind === 'intake' ? one(typed, 'colony') : w.entry.colony
     const { book, made } = desk.bookWithout(w)
     const replaces = w.entry.replaces === undefined ? {} : { replaces: w.entry.replaces }

@@ -1,15 +1,19 @@
 /** The outbox: entries kept on the phone until the server has named their ids. Nothing here ever expires. */
 import type { Entry } from '../../src/journal/entry.ts'
 import type { Problem } from '../../src/journal/problem.ts'
-import { type Database, STRICT, type Waiting } from './database.ts'
+import type { Photo } from '../../src/photos/photo.ts'
+import { type Database, type KeptPhoto, STRICT, type Waiting, type Writing } from './database.ts'
 
 export type NewWaiting = Omit<Waiting, 'n' | 'tries' | 'refused'>
 
 /** Everything that waits, in the order in which it was kept. */
 export const all = (db: Database): Promise<Waiting[]> => db.getAll('outbox')
 
+/** Names of the photos that go with an entry. */
+export const photosOf = (entry: Entry): readonly string[] => ('photos' in entry ? (entry.photos ?? []) : [])
+
 /**
- * Keeps entries, all or none. When this resolves they are on the disk. Rejects when there is no room. An id that waits
+ * Keeps entries, all or none; their photos are kept before. When this resolves they are on the disk. Rejects when there is no room. An id that waits
  * already is kept once; one that was refused takes what it says now.
  */
 export async function keep(db: Database, entries: readonly NewWaiting[]): Promise<void> {
@@ -26,6 +30,13 @@ export async function keep(db: Database, entries: readonly NewWaiting[]): Promis
     await tx.done.catch(() => {})
     throw error
   }
+}
+
+/** Keeps a photo, to be named by an entry next. When this resolves it is on the disk. */
+export async function keepPhoto(db: Database, { id, bytes }: Photo, keptAt: string): Promise<void> {
+  const tx = db.transaction('photos', 'readwrite', STRICT)
+  if ((await tx.store.getKey(id)) === undefined) await tx.store.put({ id, bytes, keptAt, sent: false })
+  await tx.done
 }
 
 /** Notes, before it is handed to the network, that from now on the server may have it. */
@@ -51,10 +62,20 @@ export const rewrite = (db: Database, n: number, entry: Entry): Promise<void> =>
 export const mayBeThere = (w: Waiting): boolean => w.tries > 0 && w.refused === null
 
 /** Takes one out that the server cannot have. */
-export async function takeOut(db: Database, n: number): Promise<void> {
-  const tx = db.transaction('outbox', 'readwrite', STRICT)
-  await tx.store.delete(n)
+export async function takeOut(db: Database, n: number, now: string): Promise<void> {
+  const tx = db.transaction(['outbox', 'photos'], 'readwrite', STRICT)
+  await tx.objectStore('outbox').delete(n)
+  await dropLoose(tx.objectStore('outbox'), tx.objectStore('photos'), now)
   await tx.done
+}
+
+const DAY_MS = 86_400_000
+
+/** Photos that no entry names: sent, or of a form that was given up a day ago. */
+async function dropLoose(outbox: Writing<'outbox'>, photos: Writing<'photos'>, now: string): Promise<void> {
+  const named = new Set((await outbox.getAll()).flatMap((w) => photosOf(w.entry)))
+  for (const { id, sent, keptAt } of await photos.getAll())
+    if (!named.has(id) && (sent || Date.parse(now) - Date.parse(keptAt) > DAY_MS)) await photos.delete(id)
 }
 
 /**
@@ -62,9 +83,10 @@ export async function takeOut(db: Database, n: number): Promise<void> {
  * no page misses it before the round is fetched again.
  */
 export async function acknowledge(db: Database, w: Waiting, recordedAt: string): Promise<void> {
-  const tx = db.transaction(['outbox', 'colonies'], 'readwrite', STRICT)
+  const tx = db.transaction(['outbox', 'colonies', 'photos'], 'readwrite', STRICT)
   const colonies = tx.objectStore('colonies')
   await tx.objectStore('outbox').delete(w.n)
+  await dropLoose(tx.objectStore('outbox'), tx.objectStore('photos'), recordedAt)
   const known = (await colonies.get(w.colony)) ?? { id: w.colony, rows: [] }
   if (!known.rows.some((r) => r.entry.id === w.id)) {
     const seq = Math.max(0, ...known.rows.map((r) => r.seq)) + 1
@@ -77,6 +99,17 @@ export async function acknowledge(db: Database, w: Waiting, recordedAt: string):
     }
     await colonies.put({ id: w.colony, rows: [...known.rows, row] })
   }
+  await tx.done
+}
+
+/** A photo that waits with its entry, if it does. */
+export const photo = (db: Database, id: string): Promise<KeptPhoto | undefined> => db.get('photos', id)
+
+/** Notes that the server has a photo: it need not be sent again with the next try. */
+export async function photoSent(db: Database, id: string): Promise<void> {
+  const tx = db.transaction('photos', 'readwrite', STRICT)
+  const kept = await tx.store.get(id)
+  if (kept !== undefined) await tx.store.put({ ...kept, sent: true })
   await tx.done
 }
 

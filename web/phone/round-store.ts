@@ -32,7 +32,11 @@ export const isBundle = (answer: unknown): answer is RoundBundle =>
   'open' in answer
 
 /** Keeps a bundle. One of another person, or of the same in another role, takes the place of everything before it. */
-export async function keepRound(db: Database, bundle: RoundBundle, now: Date): Promise<void> {
+export async function keepRound(
+  db: Database,
+  bundle: RoundBundle,
+  now: Date,
+): Promise<{ head: RoundHead; changed: boolean }> {
   const { colonies, whole, ...rest } = bundle
   const tx = db.transaction(['kept', 'colonies'], 'readwrite', STRICT)
   const store = tx.objectStore('colonies')
@@ -48,8 +52,10 @@ export async function keepRound(db: Database, bundle: RoundBundle, now: Date): P
   for (const colony of colonies) await store.put(colony)
   const news = gone.length > 0 || colonies.some((c) => c.rows.some((r) => !entries.has(r.entry.id)))
   const newsAt = news || known?.key !== 'round' ? fetchedAt : known.head.newsAt
-  await tx.objectStore('kept').put({ key: 'round', head: { ...rest, fetchedAt, wholeAt, newsAt } })
+  const next = { ...rest, fetchedAt, wholeAt, newsAt }
+  await tx.objectStore('kept').put({ key: 'round', head: next })
   await tx.done
+  return { head: next, changed: whole || gone.length > 0 || colonies.length > 0 }
 }
 
 /** Forgets the round, at sign-out. The outbox stays. */

@@ -5,7 +5,7 @@
  */
 import type { Problem } from '../../src/journal/problem.ts'
 import type { Database, Waiting } from './database.ts'
-import { acknowledge, all, refuse, tried } from './outbox.ts'
+import { acknowledge, all, photo, photoSent, photosOf, refuse, tried } from './outbox.ts'
 
 /** How a run ended. */
 export type Ended =
@@ -67,41 +67,81 @@ export const restsOn = (w: Waiting, stuck: readonly Waiting[]): boolean =>
 
 type Answer = 'taken' | 'refused' | 'broken' | Exclude<Ended, 'done'>
 
-async function hand({ db, fetch, now, viewer }: SendParts, w: Waiting): Promise<Answer> {
-  await tried(db, w.n)
-  let response: Response
-  let body: unknown
+/** Hands over an entry, after its photos. */
+async function hand(parts: SendParts, w: Waiting): Promise<Answer> {
+  for (const id of photosOf(w.entry)) {
+    const answer = await handPhoto(parts, w, id)
+    if (answer !== 'taken') return answer
+  }
+  await tried(parts.db, w.n)
+  const answer = await ask(parts, '/entries', {
+    method: 'POST',
+    headers: { 'Content-Type': 'application/json', 'Resettle-Person': parts.viewer.id },
+    body: JSON.stringify(w.entry),
+  })
+  if (typeof answer === 'string') return answer
+  if (!answer.ok) return refused(parts, w, answer)
+  if (!names(answer.body, w.id)) return 'no-answer'
+  await acknowledge(parts.db, w, parts.now().toISOString())
+  return 'taken'
+}
+
+async function handPhoto(parts: SendParts, w: Waiting, id: string): Promise<Answer> {
+  const kept = await photo(parts.db, id)
+  // One that is not here came with an earlier version of the entry: the server has it.
+  if (kept === undefined || kept.sent) return 'taken'
+  const answer = await ask(parts, `/photos/${id}`, {
+    method: 'PUT',
+    headers: { 'Content-Type': 'image/jpeg' },
+    body: kept.bytes,
+  })
+  if (typeof answer === 'string') return answer
+  if (!answer.ok) return refused(parts, w, answer)
+  if ((answer.body as { kept?: unknown } | null)?.kept !== id) return 'no-answer'
+  await photoSent(parts.db, id)
+  return 'taken'
+}
+
+interface Heard {
+  ok: boolean
+  status: number
+  body: unknown
+}
+
+/** Asks the server; says why, when no answer of ours came. */
+async function ask(
+  { fetch }: SendParts,
+  path: string,
+  init: RequestInit,
+): Promise<Heard | Exclude<Ended, 'done'>> {
   try {
-    response = await fetch('/entries', {
-      method: 'POST',
-      headers: {
-        'Content-Type': 'application/json',
-        Accept: 'application/json',
-        'Resettle-Person': viewer.id,
-      },
-      body: JSON.stringify(w.entry),
+    const response = await fetch(path, {
+      ...init,
+      headers: { ...init.headers, Accept: 'application/json' },
       redirect: 'error',
       cache: 'no-store',
       signal: AbortSignal.timeout(PATIENCE_MS),
     })
-    body = await response.json().catch(() => null)
+    const body: unknown = await response.json().catch(() => null)
+    if (response.status === 401) return 'sign-in'
+    if (response.status === 409) return 'other-person'
+    return { ok: response.ok, status: response.status, body }
   } catch {
     return 'no-answer'
   }
-  if (response.status === 401) return 'sign-in'
-  if (response.status === 409) return 'other-person'
-  if (response.ok) {
-    if (!names(body, w.id)) return 'no-answer'
-    await acknowledge(db, w, now().toISOString())
-    return 'taken'
-  }
-  const problems = response.status === 413 ? TOO_LARGE : problemsIn(body)
-  if (response.status >= 500 || problems.length === 0) return response.status >= 500 ? 'broken' : 'no-answer'
+}
+
+async function refused({ db }: SendParts, w: Waiting, { status, body }: Heard): Promise<Answer> {
+  if (status >= 500) return 'broken'
+  const problems = status === 413 ? TOO_LARGE : problemsIn(body)
+  if (problems.length === 0) return 'no-answer'
   await refuse(db, w.n, problems)
   return 'refused'
 }
 
-const TOO_LARGE: Problem[] = [{ field: '', message: 'is larger than the server takes: shorten the note' }]
+const TOO_LARGE: Problem[] = [
+  { field: '', message: 'is larger than the server takes: shorten the note, or leave photos out' },
+]
 
 /** Whether the answer says that the entry of this id is in the journal. */
 function names(body: unknown, id: string): boolean {

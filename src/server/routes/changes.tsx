@@ -2,7 +2,7 @@ import { Hono } from 'hono'
 import { ChangesPage } from '../../../web/pages/changes.tsx'
 import { changeLine, changeOf, changesHeader } from '../../exchange/changes.ts'
 import type { Deps, Env, Here } from '../deps.ts'
-import { colonyPath, page } from '../respond.tsx'
+import { page } from '../respond.tsx'
 import { streamed } from '../stream.ts'
 
 const PAGE = 50
@@ -27,16 +27,11 @@ export function changes(deps: Deps): Hono<Env> {
       <ChangesPage
         frame={c.var.frame}
         colony={colony === null ? null : { tag: colony.tag, id: colony.id }}
-        changes={shown.map((row) => ({ ...changeOf(row, store.entry), path: pathOf(row.entry.colony) }))}
+        changes={shown.map((row) => ({ ...changeOf(row, store.entry), path: `/colony/${row.entry.colony}` }))}
         next={rows.length > PAGE ? (shown.at(-1)?.seq ?? null) : null}
       />,
     )
   })
-
-  const pathOf = (id: string): string => {
-    const found = store.colony(id)
-    return found === null ? `/colony/${id}` : colonyPath(found.summary)
-  }
 
   app.get('/changes/csv', (c) => {
     const name = `changes-${c.var.frame.today}.csv`

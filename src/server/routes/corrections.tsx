@@ -9,6 +9,7 @@ import type { Env, Here, PageDeps } from '../deps.ts'
 import { unknownEntry } from '../errors.tsx'
 import { idIn, signedIn, typedIn, withIds } from '../form.ts'
 import { journalLines } from '../journal-lines.ts'
+import { withPhotos } from '../photos-in.ts'
 import { colonyPath, page, toColony } from '../respond.tsx'
 import { submit } from '../submit.ts'
 import { ownTypes } from './intake.tsx'
@@ -65,8 +66,10 @@ export function corrections(deps: PageDeps): Hono<Env> {
     const t = target(c)
     if (t === null) return unknownEntry(c)
     if (t instanceof Response) return t
-    const typed = withIds(await typedIn(c), ['id'])
+    const came = await withPhotos(c, deps, await typedIn(c))
+    const typed = withIds(came.typed, ['id'])
     const draft = draftOf(t.entry.kind, typed, c.var.frame.units)
+    draft.problems.push(...came.problems)
     const colony = t.entry.kind === 'intake' ? one(typed, 'colony') : t.entry.colony
     const id = idIn(typed)
     const sent = [{ draft, id, colony, replaces: t.entry.id }]

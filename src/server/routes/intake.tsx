@@ -7,6 +7,7 @@ import { IntakePage } from '../../../web/pages/intake.tsx'
 import type { Book } from '../../store/index.ts'
 import type { Env, Here, PageDeps } from '../deps.ts'
 import { idIn, signedIn, typedIn, withIds } from '../form.ts'
+import { withPhotos } from '../photos-in.ts'
 import { formPage, toColony } from '../respond.tsx'
 import { submit } from '../submit.ts'
 
@@ -29,8 +30,10 @@ export function intake(deps: PageDeps): Hono<Env> {
   app.get('/intake', (c) => show(c, blank(store, c.var.frame.today)))
 
   app.post('/intake', async (c) => {
-    const typed = withIds(await typedIn(c), ['id'])
+    const came = await withPhotos(c, deps, await typedIn(c))
+    const typed = withIds(came.typed, ['id'])
     const draft = draftOf('intake', typed, c.var.frame.units)
+    draft.problems.push(...came.problems)
     const id = idIn(typed)
     const saved = submit(deps, c.var.frame.today, signedIn(c), [{ draft, id, colony: one(typed, 'colony') }])
     if (!saved.ok) return show(c, typed, saved.problems)

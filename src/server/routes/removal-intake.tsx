@@ -9,6 +9,7 @@ import { intakeFrom } from '../../removal/to-intake.ts'
 import type { Deps, Env, Here } from '../deps.ts'
 import { unknownPage } from '../errors.tsx'
 import { idIn, signedIn, typedIn, withIds } from '../form.ts'
+import { withPhotos } from '../photos-in.ts'
 import { sheetIn } from '../removal-view.ts'
 import { formPage, toColony } from '../respond.tsx'
 import { submit } from '../submit.ts'
@@ -60,10 +61,12 @@ export function removalIntake(deps: Deps): Hono<Env> {
   app.post('/removals/:id/intake', async (c) => {
     const saved = sheetIn(c, deps)
     if (saved === null) return unknownPage(c)
-    const typed = withIds(await typedIn(c), ['id'])
+    const came = await withPhotos(c, deps, await typedIn(c))
+    const typed = withIds(came.typed, ['id'])
     const id = idIn(typed)
     const by = signedIn(c)
     const draft = draftOf('intake', typed, c.var.frame.units)
+    draft.problems.push(...came.problems)
     const result = submit(deps, c.var.frame.today, by, [{ draft, id, colony: one(typed, 'colony') }])
     if (!result.ok) return show(c, saved, typed, result.problems)
     store.removals.link(saved.id, id, { savedAt: deps.clock().toISOString(), savedBy: by })

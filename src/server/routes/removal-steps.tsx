@@ -26,14 +26,15 @@ type Saved = SavedSheet & { id: string; path: string }
 /** Signing, deciding, printing, ending and erasing: what is done to a sheet rather than typed into it. */
 export function removalSteps(deps: Deps): Hono<Env> {
   const app = new Hono<Env>()
-  const on = (
-    handler: (c: Here, saved: Saved) => Response | Promise<Response>,
-  ): ((c: Here) => Response | Promise<Response>) => {
-    return (c) => {
+  type Handler = (c: Here, saved: Saved, typed: Typed) => Response | Promise<Response>
+  /** The sheet is read after the form has come, so that nobody can save in between. */
+  const on =
+    (handler: Handler) =>
+    async (c: Here): Promise<Response> => {
+      const typed = c.req.method === 'POST' ? await typedIn(c) : {}
       const saved = sheetIn(c, deps)
-      return saved === null ? unknownPage(c) : handler(c, saved)
+      return saved === null ? unknownPage(c) : handler(c, saved, typed)
     }
-  }
 
   app.get(
     '/removals/:id/sign',
@@ -47,7 +48,7 @@ export function removalSteps(deps: Deps): Hono<Env> {
   )
   app.post(
     '/removals/:id/sign',
-    on(async (c, saved) => sign(c, deps, saved, await typedIn(c))),
+    on((c, saved, typed) => sign(c, deps, saved, typed)),
   )
   app.post(
     '/removals/:id/unsign',
@@ -72,7 +73,7 @@ export function removalSteps(deps: Deps): Hono<Env> {
   )
   app.post(
     '/removals/:id/decide',
-    on(async (c, saved) => decide(c, deps, saved, await typedIn(c))),
+    on((c, saved, typed) => decide(c, deps, saved, typed)),
   )
 
   app.get(
@@ -81,8 +82,7 @@ export function removalSteps(deps: Deps): Hono<Env> {
   )
   app.post(
     '/removals/:id/end',
-    on(async (c, saved) => {
-      const typed = await typedIn(c)
+    on((c, saved, typed) => {
       const why = one(typed, 'why')
       if (why === '' || why.length > 500)
         return endPage(c, saved, typed, [

@@ -82,9 +82,9 @@ export function removals(deps: Deps): Hono<Env> {
     })
 
     app.post(`/removals/:id/${part}`, async (c) => {
+      const typed = await typedIn(c)
       const saved = sheetIn(c, deps)
-      if (saved === null) return unknownPage(c)
-      return savePart(c, deps, part, saved, await typedIn(c))
+      return saved === null ? unknownPage(c) : savePart(c, deps, part, saved, typed)
     })
   }
   return app

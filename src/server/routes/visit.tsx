@@ -9,6 +9,7 @@ import { timeIn } from '../../round/time-of-day.ts'
 import type { Env, Here, PageDeps } from '../deps.ts'
 import { colonyIn, unknownColony } from '../errors.tsx'
 import { idIn, signedIn, typedIn, withIds } from '../form.ts'
+import { withPhotos } from '../photos-in.ts'
 import { colonyPath, formPage } from '../respond.tsx'
 import { submit } from '../submit.ts'
 import { onward, thenOf } from '../then.ts'
@@ -30,7 +31,9 @@ export function visit(deps: PageDeps): Hono<Env> {
         liveData={liveData(c, deps, colony.history)}
         donors={store
           .colonies({ open: true })
-          .filter((s) => s.phase === 'queenright' && s.id !== colony.summary.id)
+          .filter(
+            (s) => s.phase === 'queenright' && s.action !== 'call-inspector' && s.id !== colony.summary.id,
+          )
           .map((s) => s.tag)}
       />,
       problems.length > 0,
@@ -51,12 +54,14 @@ export function visit(deps: PageDeps): Hono<Env> {
   app.post('/colony/:tag/visit', async (c) => {
     const colony = colonyIn(c, store)
     if (colony === null) return unknownColony(c, deps, c.req.param('tag'))
-    const typed = withIds(await typedIn(c), VISIT_PREFIXES.map(idField))
+    const came = await withPhotos(c, deps, await typedIn(c))
+    const typed = withIds(came.typed, VISIT_PREFIXES.map(idField))
     const sent = visitDrafts(typed, c.var.frame.units).map((draft) => ({
       draft,
       id: idIn(typed, idField(draft.prefix)),
       colony: colony.summary.id,
     }))
+    sent[0]?.draft.problems.push(...came.problems)
     const saved = submit(deps, c.var.frame.today, signedIn(c), sent)
     if (!saved.ok) return show(c, colony, typed, saved.problems)
     return onward(c, colony.summary, saved.ids[0] ?? '')

@@ -8,3 +8,4 @@ import { listen } from '../../../src/server/listen.ts'
 const house = openSoundHouse(process.argv[2] ?? '')
 const { url } = await listen({ house, port: 0 })
 process.stdout.write(`${url}\n`)
+process.once('SIGTERM', () => process.exit(0))

@@ -14,6 +14,7 @@ import {
   TEMPER,
 } from '../../words/choices.ts'
 import { Choices, TextField, Ticks } from '../field.tsx'
+import { PhotoField } from '../photo-field.tsx'
 import { type EntryFieldsProps, EntryNote } from './common.tsx'
 
 export const InspectionFields = (p: EntryFieldsProps) => (
@@ -36,6 +37,7 @@ export const InspectionFields = (p: EntryFieldsProps) => (
       <DiseaseCaution />
       <Choices form={p.form} name="temper" label="Temper" choices={TEMPER} across={3} />
       <EntryNote {...p} />
+      <PhotoField form={p.form} />
     </fieldset>
   </>
 )

@@ -13,6 +13,7 @@ import {
 } from '../../words/choices.ts'
 import { unitOf } from '../../words/units.ts'
 import { Choices, TextField } from '../field.tsx'
+import { PhotoField } from '../photo-field.tsx'
 import { DayField, type EntryFieldsProps, EntryNote } from './common.tsx'
 
 export interface IntakeFieldsProps extends EntryFieldsProps {
@@ -157,5 +158,6 @@ const Box = ({ form, frame }: IntakeFieldsProps) => (
     <Choices form={form} name="tiedComb" label="Comb tied in with bands" choices={TIED} across={3} />
     <Choices form={form} name="temper" label="Temper" choices={TEMPER} across={3} />
     <EntryNote form={form} frame={frame} />
+    <PhotoField form={form} />
   </fieldset>
 )

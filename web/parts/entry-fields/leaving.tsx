@@ -1,6 +1,7 @@
 /** Moving to another stand, leaving the yard, a box that was not reached. */
 import { MISSED, OUTCOME } from '../../words/choices.ts'
 import { Choices, NoteField, TextField } from '../field.tsx'
+import { PhotoField } from '../photo-field.tsx'
 import { DayField, type EntryFieldsProps, EntryNote } from './common.tsx'
 
 export const MoveFields = (p: EntryFieldsProps & { yards: string[] }) => (
@@ -50,6 +51,7 @@ export const NoteFields = (p: EntryFieldsProps) => (
   <>
     <NoteField form={p.form} name="text" label="Note" rows={5} />
     <DayField {...p} />
+    <PhotoField form={p.form} />
   </>
 )
 

@@ -1,0 +1,107 @@
+/**
+ * Photos of a form: made smaller in the phone, and drawn anew, so that nothing but the picture is left of them: no place,
+ * no time, no camera. Without JavaScript they go as they are, and the server strips them.
+ */
+import { MOST_PHOTOS } from '../../src/journal/entry.ts'
+
+/** Pixels along the longer side: cells and eggs can still be told apart, and it is a few hundred kB. */
+const LONGEST = 1600
+const QUALITY = 0.82
+
+const input = document.getElementById('photo-files')
+const strip = document.getElementById('photo-chosen')
+const says = document.getElementById('photo-says')
+const kept = document.querySelectorAll('.photo-kept').length
+let chosen: File[] = []
+
+/** The picture in a file, drawn anew as JPEG, upright. Rejects when the browser cannot read it as a picture. */
+async function drawnAnew(file: File): Promise<File> {
+  const picture = await createImageBitmap(file, { imageOrientation: 'from-image' })
+  const scale = Math.min(1, LONGEST / Math.max(picture.width, picture.height))
+  const canvas = document.createElement('canvas')
+  canvas.width = Math.max(1, Math.round(picture.width * scale))
+  canvas.height = Math.max(1, Math.round(picture.height * scale))
+  const pen = canvas.getContext('2d')
+  if (pen === null) throw new Error('no canvas')
+  // See-through parts of a PNG would come out black.
+  pen.fillStyle = '#fff'
+  pen.fillRect(0, 0, canvas.width, canvas.height)
+  pen.drawImage(picture, 0, 0, canvas.width, canvas.height)
+  picture.close()
+  const blob = await new Promise<Blob | null>((done) => canvas.toBlob(done, 'image/jpeg', QUALITY))
+  if (blob === null) throw new Error('no picture')
+  return new File([blob], 'photo.jpg', { type: 'image/jpeg' })
+}
+
+async function take(field: HTMLInputElement): Promise<void> {
+  const button = field.form?.querySelector<HTMLButtonElement>('button[type="submit"]')
+  const files = [...(field.files ?? [])]
+  if (button) button.disabled = true
+  say(files.length === 1 ? 'Making it smaller…' : `Making ${files.length} smaller…`)
+  const unread: string[] = []
+  for (const file of files) {
+    try {
+      chosen.push(await drawnAnew(file))
+    } catch {
+      unread.push(file.name)
+    }
+  }
+  const room = Math.max(0, MOST_PHOTOS - kept)
+  const over = chosen.length - room
+  chosen = chosen.slice(0, room)
+  show(field)
+  if (button) button.disabled = false
+  say(
+    unread.length > 0
+      ? `Not a picture this browser can read: ${unread.join(', ')}.`
+      : over > 0
+        ? `One entry takes ${MOST_PHOTOS} photos; ${over} left out.`
+        : sizeWords(),
+  )
+}
+
+/** Puts the chosen photos into the field that is posted, and small ones beside it, each to be taken out again. */
+function show(field: HTMLInputElement): void {
+  const files = new DataTransfer()
+  for (const file of chosen) files.items.add(file)
+  field.files = files.files
+  strip?.replaceChildren(...chosen.map((file, i) => small(file, i, field)))
+}
+
+function small(file: File, i: number, field: HTMLInputElement): HTMLElement {
+  const image = document.createElement('img')
+  image.src = URL.createObjectURL(file)
+  image.alt = `Photo ${i + 1}`
+  image.width = 96
+  image.height = 96
+  image.addEventListener('load', () => URL.revokeObjectURL(image.src), { once: true })
+  const out = document.createElement('button')
+  out.type = 'button'
+  out.className = 'button button-plain'
+  out.textContent = 'Leave out'
+  out.addEventListener('click', () => {
+    chosen = chosen.filter((other) => other !== file)
+    show(field)
+    say(sizeWords())
+  })
+  const both = document.createElement('span')
+  both.className = 'photo-kept'
+  both.append(image, out)
+  return both
+}
+
+function sizeWords(): string {
+  if (chosen.length === 0) return ''
+  const kb = Math.round(chosen.reduce((sum, f) => sum + f.size, 0) / 1000)
+  return `${chosen.length === 1 ? '1 photo' : `${chosen.length} photos`}, ${kb} kB. Where they were taken is gone from them.`
+}
+
+function say(words: string): void {
+  if (says !== null) says.textContent = words
+}
+
+if (input instanceof HTMLInputElement) {
+  input.addEventListener('change', () => void take(input))
+  // After going back to a form a browser puts the files as they were chosen into it again.
+  input.value = ''
+}

@@ -1,0 +1,114 @@
+/** What is on the phone's disk, read once and kept in memory until it changes. */
+import type { Day } from '../../src/days.ts'
+import type { RoundColony } from '../../src/exchange/round-bundle.ts'
+import { bookOf, type PhoneBook } from './book.ts'
+import { connectionOf, type On } from './connection.ts'
+import type { Database, RoundHead, Waiting } from './database.ts'
+import { all } from './outbox.ts'
+import { birth, head } from './round-store.ts'
+import type { PhoneState } from './state.ts'
+
+export interface Snapshot {
+  birth: string
+  head: RoundHead | null
+  colonies: RoundColony[]
+  waiting: Waiting[]
+}
+
+/** What the last talk with the server showed; forgotten when the worker ends. */
+export interface Standing {
+  signIn: boolean
+  /** Null until the server was asked. */
+  reached: boolean | null
+}
+
+export interface Memory {
+  on: On
+  standing: Standing
+  snapshot: () => Promise<Snapshot>
+  state: () => Promise<PhoneState>
+  /** The book of a day, made once for as long as nothing changes; for reading only. */
+  book: (of: Snapshot, head: RoundHead, day: Day) => PhoneBook
+  /** The round is as it was, asked for anew. */
+  confirmed: (head: RoundHead) => Promise<void>
+  /** Something on the disk has changed. Tells everybody. */
+  changed: () => Promise<void>
+  /** Tells everybody how it stands. */
+  tellAll: () => Promise<void>
+}
+
+export function memoryOf(
+  open: (onGone: () => void) => Promise<Database>,
+  tell: (state: PhoneState) => void,
+): Memory {
+  let known: Promise<Snapshot> | null = null
+  let made: { key: unknown[]; book: PhoneBook } | null = null
+  const standing: Standing = { signIn: false, reached: null }
+  const on = connectionOf(open, () => {
+    known = null
+  })
+
+  function snapshot(): Promise<Snapshot> {
+    if (known === null) {
+      const loading = on(read)
+      known = loading
+      loading.catch(() => {
+        if (known === loading) known = null
+      })
+    }
+    return known
+  }
+
+  async function state(): Promise<PhoneState> {
+    return { ...stateOf(await snapshot()), signIn: standing.signIn, reached: standing.reached !== false }
+  }
+
+  const tellAll = async (): Promise<void> => tell(await state())
+
+  return {
+    on,
+    standing,
+    snapshot,
+    state,
+    book(of, head, day) {
+      const key = [of.colonies, of.waiting, day, JSON.stringify([head.settings, head.yards])]
+      if (made === null || key.some((part, i) => part !== made?.key[i]))
+        made = { key, book: bookOf({ ...of, head, today: day }) }
+      return made.book
+    },
+    async confirmed(head) {
+      const mine = snapshot()
+      const before = await mine
+      // A form may have been kept in between: then it is read from the disk anew.
+      if (known === mine) known = Promise.resolve({ ...before, head })
+    },
+    changed() {
+      known = null
+      return tellAll()
+    },
+    tellAll,
+  }
+}
+
+const read = async (db: Database): Promise<Snapshot> => {
+  const [name, round, colonies, waiting] = await Promise.all([
+    birth(db),
+    head(db),
+    db.getAll('colonies'),
+    all(db),
+  ])
+  return { birth: name, head: round, colonies, waiting }
+}
+
+function stateOf({ birth, head, waiting }: Snapshot): Omit<PhoneState, 'signIn' | 'reached'> {
+  const refused = waiting.filter((w) => w.refused !== null).length
+  return {
+    birth,
+    waiting: waiting.length - refused,
+    refused,
+    unsent: waiting.map((w) => w.id),
+    lastKept: waiting.at(-1)?.keptAt ?? null,
+    newsAt: head?.newsAt ?? '',
+    fetchedAt: head?.fetchedAt ?? null,
+  }
+}
