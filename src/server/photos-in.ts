@@ -1,5 +1,5 @@
 /** Photos that come with a form: checked, stripped and kept, then named in what was typed, so that a form that comes back has them. */
-import { many, type FieldProblem, type Typed } from '../../web/forms/typed.ts'
+import { type FieldProblem, many, type Typed } from '../../web/forms/typed.ts'
 import { MOST_PHOTOS } from '../journal/entry.ts'
 import { photoIn } from '../photos/photo.ts'
 import type { Here, PageDeps } from './deps.ts'
@@ -15,12 +15,19 @@ export interface FormWithPhotos {
 export const PHOTO_FILES = 'photo'
 
 /** Takes the photos of a posted form. */
-export async function withPhotos(c: Here, deps: Pick<PageDeps, 'photos'>, typed: Typed): Promise<FormWithPhotos> {
+export async function withPhotos(
+  c: Here,
+  deps: Pick<PageDeps, 'photos'>,
+  typed: Typed,
+): Promise<FormWithPhotos> {
   const problems: FieldProblem[] = []
   const ids = new Set(many(typed, 'photos'))
   for (const file of await filesIn(c)) {
     if (ids.size >= MOST_PHOTOS) {
-      problems.push({ field: 'photos', message: `one entry takes at most ${MOST_PHOTOS}; the others were left out` })
+      problems.push({
+        field: 'photos',
+        message: `one entry takes at most ${MOST_PHOTOS}; the others were left out`,
+      })
       break
     }
     const read = await photoIn(new Uint8Array(await file.arrayBuffer()))

@@ -39,7 +39,7 @@ export function* bookLines(): Generator<{
 }> {
   const dice = new Dice(randomFrom(5))
   let entries = 0
-  const line = (raw: { by: string; on: string }) => {
+  const line = (raw: { by: string; on: string; colony?: string }) => {
     entries++
     return { raw, recordedAt: `${raw.on}T18:00:00.000Z`, recordedBy: raw.by }
   }

@@ -49,7 +49,7 @@ export const Photos = ({ ids }: { ids: readonly string[] }) => (
       <a href={`/photos/${id}`}>
         <img
           src={`/photos/${id}`}
-          alt={`Photo ${i + 1} of ${ids.length}`}
+          alt={`Seen then, ${i + 1} of ${ids.length}`}
           width={96}
           height={96}
           loading="lazy"
