@@ -38,7 +38,17 @@ const RANK: Record<EntryKind, number> = {
   withdrawal: 11,
 }
 
-const content = ({ id: _id, ...rest }: Entry): string => JSON.stringify(rest, Object.keys(rest).sort())
+/** Entries are never changed, so their text is made once: a colony's whole history is put in order at every append. */
+const contents = new WeakMap<Entry, string>()
+
+function content(e: Entry): string {
+  const known = contents.get(e)
+  if (known !== undefined) return known
+  const { id: _id, ...rest } = e
+  const text = JSON.stringify(rest, Object.keys(rest).sort())
+  contents.set(e, text)
+  return text
+}
 
 /** A total order that does not depend on how the entries were handed over. */
 function inOrder(a: Entry, b: Entry): number {

@@ -139,6 +139,7 @@ function assemble(connection: Connection): { store: Store; projections: Projecti
     protocols: protocolsOf({ connection, journal, projections, settings: unplanned }),
     removals: removalsOf(connection),
     imports: importsOf(connection, (raw, context) => store.append(raw, context)),
+    together: connection.write,
     rebuild: (today) => ({ colonies: projections.rebuild(today), entries: journal.count() }),
     verify: () => verify(connection, journal, protocol),
     close: () => connection.raw.close(),

@@ -152,6 +152,8 @@ export interface Store extends Book {
   removals: Removals
   /** Colonies from spreadsheets. */
   imports: ColonyImports
+  /** Runs several appends as one durable transaction: one wait for the disk. What throws undoes all of them. */
+  together<T>(work: () => T): T
   /** Makes all projections again from the journal. */
   rebuild(today: Day): { colonies: number; entries: number }
   /** Looks, and changes nothing. */

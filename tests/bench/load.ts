@@ -110,6 +110,7 @@ const look = (colony: string) => ({
   kind: 'inspection',
   on: TODAY,
   by: 'Odalys',
+  at: `${10 + Math.floor(Math.random() * 10)}:${10 + Math.floor(Math.random() * 50)}`,
   opened: false,
   stores: 'enough',
 })
@@ -135,7 +136,7 @@ const PAGES = [
   '/colony/TAG/visit',
   '/',
   '/colony/TAG',
-  '/yard?find=C-49',
+  '/yard?find=-49',
   '/colony/TAG',
   '/changes',
 ]

@@ -2,6 +2,7 @@ import { Hono } from 'hono'
 import { problemLine } from '../../journal/problem.ts'
 import type { Deps, Env, Here } from '../deps.ts'
 import { viewerOf } from '../frame.tsx'
+import { groupOf } from '../group.ts'
 
 const MOST_AT_ONCE = 500
 
@@ -12,6 +13,7 @@ const MOST_AT_ONCE = 500
  */
 export function entries(deps: Deps): Hono<Env> {
   const app = new Hono<Env>()
+  const together = groupOf((work) => deps.store.together(work))
   app.post('/entries', async (c) => {
     if (isForAnother(c)) return c.json({ error: 'somebody else is signed in' }, 409)
     const body = await bodyOf(c)
@@ -24,7 +26,7 @@ export function entries(deps: Deps): Hono<Env> {
       recordedAt: deps.clock().toISOString(),
       recordedBy: viewerOf(c).name,
     }
-    const result = deps.store.append(list, context)
+    const result = await together(() => deps.store.append(list, context))
     c.header('Cache-Control', 'no-store')
     return result.ok
       ? c.json({ accepted: result.accepted, already: result.already })

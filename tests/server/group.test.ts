@@ -1,0 +1,56 @@
+import { expect, test } from 'vitest'
+import { groupOf } from '../../src/server/group.ts'
+
+/** A database of words: a transaction that throws leaves it as it was. */
+function words(): { kept: string[]; transactions: number; together: (work: () => void) => void } {
+  const made = {
+    kept: [] as string[],
+    transactions: 0,
+    together: (work: () => void): void => {
+      const before = [...made.kept]
+      made.transactions++
+      try {
+        work()
+      } catch (error) {
+        made.kept = before
+        throw error
+      }
+    },
+  }
+  return made
+}
+
+test('writes of the same moment are one transaction, each answered with its own value', async () => {
+  const book = words()
+  const write = groupOf(book.together)
+  const answers = await Promise.all(['a', 'b', 'c'].map((w) => write(() => book.kept.push(w))))
+  expect(answers).toEqual([1, 2, 3])
+  expect(book.kept).toEqual(['a', 'b', 'c'])
+  expect(book.transactions).toBe(1)
+})
+
+test('one that fails takes nobody with it, and nothing is written twice', async () => {
+  const book = words()
+  const write = groupOf(book.together)
+  const answers = await Promise.allSettled(
+    ['a', 'bad', 'c'].map((w) =>
+      write(() => {
+        book.kept.push(w)
+        if (w === 'bad') throw new Error('no')
+        return w
+      }),
+    ),
+  )
+  expect(answers.map((a) => a.status)).toEqual(['fulfilled', 'rejected', 'fulfilled'])
+  expect(book.kept).toEqual(['a', 'c'])
+})
+
+test('nobody is answered before it is durable', async () => {
+  const order: string[] = []
+  const write = groupOf((work) => {
+    work()
+    order.push('durable')
+  })
+  await write(() => order.push('written')).then(() => order.push('answered'))
+  expect(order).toEqual(['written', 'durable', 'answered'])
+})
