@@ -8,12 +8,13 @@ import { type Connection, connect } from './connection.ts'
 import { fold } from './fold.ts'
 import { happeningsOf } from './happenings.ts'
 import { importsOf } from './imports.ts'
-import { type Journal, journalOf } from './journal.ts'
+import { journalOf } from './journal.ts'
 import { DamagedError, type MigrateOptions, migrate, pendingMigrations, StoreError } from './migrate.ts'
 import { project } from './project.ts'
 import { type Projections, projectionsOf } from './projections.ts'
 import { protocolsOf } from './protocols.ts'
 import { queriesOf } from './queries.ts'
+import { type Known, recentOf } from './recent.ts'
 import { removalsOf } from './removals.ts'
 import { rulesStamp } from './rules-stamp.ts'
 import { settingsOf } from './settings.ts'
@@ -75,6 +76,7 @@ function assemble(connection: Connection): { store: Store; projections: Projecti
   })
   const protocol = (): Protocol => yardProtocol(settings.get('protocol'))
   const projections = projectionsOf(connection, journal, protocol)
+  const recent = recentOf(connection, journal.ofColony)
   const inMemory = (id: string, today: Day): ColonySummary | null => {
     const { history } = fold(id, journal.ofColony(id))
     if (history === null) return null
@@ -105,7 +107,7 @@ function assemble(connection: Connection): { store: Store; projections: Projecti
       ),
     load: (lines, today) => append(parts, lines, today, { judged: true }),
     refresh: projections.refresh,
-    colony: (name) => whole(queries.byName(name), journal),
+    colony: (name) => whole(queries.byName(name), recent),
     colonies: (filter = {}) => queries.list(filter),
     today(today) {
       try {
@@ -151,9 +153,8 @@ function assemble(connection: Connection): { store: Store; projections: Projecti
 const cannotWrite = (error: unknown): boolean =>
   error instanceof Database.SqliteError && /^SQLITE_(FULL|READONLY|IOERR|BUSY)/.test(error.code)
 
-function whole(summary: ColonySummary | null, journal: Journal): ReturnType<Store['colony']> {
+function whole(summary: ColonySummary | null, recent: (id: string) => Known): ReturnType<Store['colony']> {
   if (summary === null) return null
-  const rows = journal.ofColony(summary.id)
-  const { history } = fold(summary.id, rows)
-  return history === null ? null : { summary, history, journal: rows }
+  const { rows, history } = recent(summary.id)
+  return history === null ? null : { summary, history, journal: [...rows] }
 }
