@@ -25,21 +25,18 @@ afterAll(async () => {
 const readout = (page: Page, chart: string) => page.locator(`[data-readout="${chart}"]`)
 
 describe.each(DEVICES)('on a $name', (device) => {
-  it('the review is light, keeps still, fits, and can be read by all, in the light and in the dark', async () => {
-    for (const dark of [false, true]) {
-      const { page, context, noticed } = await watchedPage(browser, yard.url, device, { dark })
-      expect(await bytesFor(page, '/review')).toBeLessThan(MOST_BYTES)
-      expect(await page.locator('.plot-box canvas').count()).toBe(3)
-      for (const path of ['/review', '/review/report', '/review?removalType=container', '/data/colonies']) {
-        await page.goto(path)
-        expect(await violations(page), path).toEqual([])
-        expect(await layoutShift(page), path).toBe(0)
-        expect(await sidewaysScroll(page), path).toBe(0)
-        if (device.touch) expect(await smallTargets(page, LEAST_TARGET), path).toEqual([])
-      }
-      expect(noticed).toEqual([])
-      await context.close()
+  // The review itself, in the light, is among the pages of every-page.journey.ts.
+  it('the report, few colonies and the way in for spreadsheets keep still, fit, and can be read by all', async () => {
+    const { page, context, noticed } = await watchedPage(browser, yard.url, device)
+    for (const path of ['/review/report', '/review?removalType=container', '/data/colonies']) {
+      await page.goto(path)
+      expect(await violations(page), path).toEqual([])
+      expect(await layoutShift(page), path).toBe(0)
+      expect(await sidewaysScroll(page), path).toBe(0)
+      if (device.touch) expect(await smallTargets(page, LEAST_TARGET), path).toEqual([])
     }
+    expect(noticed).toEqual([])
+    await context.close()
   })
 
   it('a chart tells the day under the finger, and its own words again afterwards', async () => {
@@ -63,6 +60,14 @@ describe.each(DEVICES)('on a $name', (device) => {
     }
     await context.close()
   })
+})
+
+it('the review is light, and can be read in the dark', async () => {
+  const { page, context } = await watchedPage(browser, yard.url, PHONE, { dark: true })
+  expect(await bytesFor(page, '/review')).toBeLessThan(MOST_BYTES)
+  expect(await page.locator('.plot-box canvas').count()).toBe(3)
+  expect(await violations(page)).toEqual([])
+  await context.close()
 })
 
 it('the canvas draws what the server drew: the same lines in the same places', async () => {
@@ -127,7 +132,7 @@ const SHEET = [
   'Box;Date;Job;Temp;Queen;Result;Date out;Remarks',
   'S-1;03/04/2025;house wall;28;caught;sold;05/05/2025;strong',
   'S-2;04/04/2025;Belfry;29;no;fizzled;01/05/2025;',
-  'S-3;05/04/2025;tree;hot;?;dead;20/04/2025;',
+  'S-3;05/04/2025;tree;hot;?;dead;04/06/2025;',
 ].join('\n')
 
 /** Up to the preview; `look` is called on every step. */

@@ -61,6 +61,7 @@ const HEADINGS: Record<Field, readonly string[]> = {
     'structure',
     'location type',
     'job type',
+    'job',
     'removed from',
     'source',
     'where from',
