@@ -3,6 +3,7 @@ import { existsSync, fsyncSync, openSync, writeSync } from 'node:fs'
 import { parseArgs } from 'node:util'
 import { rowOf, writeColonies } from '../exchange/colonies-csv.ts'
 import { exportLines } from '../exchange/yard-export.ts'
+import { photoFolder, shelfIn } from '../photos/shelf.ts'
 import { dataFile, openStore, type Store, StoreError } from '../store/index.ts'
 import { saying } from './terminal.ts'
 
@@ -32,7 +33,7 @@ export const run = (args: string[]): Promise<number> =>
 
 function* lines(store: Store, to: string, withPrivate: boolean): Generator<string> {
   if (!/\.csv$/i.test(to)) {
-    yield* exportLines(store, { private: withPrivate })
+    yield* exportLines(store, { private: withPrivate, photos: shelfIn(photoFolder(dataFile())) })
     return
   }
   // These columns hold nothing private.

@@ -8,6 +8,7 @@ import { readColonies } from '../exchange/colonies-csv.ts'
 import { lineOf } from '../exchange/csv-table.ts'
 import { type ImportRow, rehearsed, takeIn } from '../exchange/spreadsheet/take-in.ts'
 import { importYard } from '../exchange/yard-import.ts'
+import { photoFolder, shelfIn } from '../photos/shelf.ts'
 import { dataFile, openStore, type Store, StoreError } from '../store/index.ts'
 import { complain, saying } from './terminal.ts'
 
@@ -60,7 +61,7 @@ function textOf(from: string): string {
 }
 
 function fromLines(store: Store, text: string, today: Day): number {
-  const result = importYard(store, text, today)
+  const result = importYard(store, text, today, shelfIn(photoFolder(dataFile())))
   if (!result.ok) return complain(...result.problems)
   process.stdout.write(
     `taken in: ${result.accepted} entries, ${result.settings} choices; ${result.already} entries were here already\n`,

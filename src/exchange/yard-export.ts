@@ -1,11 +1,15 @@
 /** Writes a whole yard as JSON Lines (yard-file.ts says how). */
+import type { Entry } from '../journal/entry.ts'
 import { withoutPrivate } from '../people/privacy.ts'
+import type { PhotoFiles } from '../photos/shelf.ts'
 import { SETTINGS, type SettingKey, type Store } from '../store/index.ts'
 import { VERSION, type YardLine } from './yard-file.ts'
 
 export interface ExportOptions {
-  /** False: leave out where colonies came from, what was paid, and where they went. */
+  /** False: leave out where colonies came from, what was paid, where they went, photos and removal sheets. */
   private: boolean
+  /** Where photos are; without it they are left out. */
+  photos?: Pick<PhotoFiles, 'readNow'>
 }
 
 /** The file's lines, each with its line feed. The journal is read in pages, so that a large one need not fit in memory. */
@@ -16,6 +20,7 @@ export function* exportLines(
   const text = (line: YardLine): string => `${JSON.stringify(line)}\n`
   let settings = 0
   let entries = 0
+  const photos = new Set<string>()
   yield text({ line: 'yard', version: VERSION, private: options.private })
   for (const key of Object.keys(SETTINGS) as SettingKey[]) {
     const value = store.settings.get(key)
@@ -25,10 +30,17 @@ export function* exportLines(
   }
   for (const { entry, written, recordedAt, recordedBy } of store.journal()) {
     entries++
-    const kept = options.private ? entry : withoutPrivate(entry)
+    const kept = options.private ? entry : withoutPhotos(withoutPrivate(entry))
+    for (const id of photosIn(kept)) photos.add(id)
     yield text({ line: 'entry', recordedAt, recordedBy, entry: { ...kept, colony: written } })
   }
   let others = 0
+  for (const id of photos) {
+    const bytes = options.photos?.readNow(id) ?? null
+    if (bytes === null) continue
+    others++
+    yield text({ line: 'photo', id, jpeg: Buffer.from(bytes).toString('base64') })
+  }
   for (const line of otherLines(store, options)) {
     others++
     yield text(line)
@@ -36,7 +48,16 @@ export function* exportLines(
   yield text({ line: 'end', settings, entries, others })
 }
 
-/** What is neither a setting nor an entry. */
+const photosIn = (e: Entry): readonly string[] => ('photos' in e ? (e.photos ?? []) : [])
+
+/** A photo may show a house and its number. */
+function withoutPhotos(e: Entry): Entry {
+  if (!('photos' in e)) return e
+  const { photos: _photos, ...rest } = e
+  return rest
+}
+
+/** What is neither a setting nor an entry nor a photo. */
 function* otherLines(
   store: Pick<Store, 'protocols' | 'removals'>,
   options: ExportOptions,

@@ -7,12 +7,15 @@
  *     {"line":"protocol","changedAt":"…Z","changedBy":"…","before":{…},"after":{…}}  the history of the protocol
  *     {"line":"sheet","id":"…","version":1,"savedAt":"…Z","savedBy":"…","sheet":{…}}  removal sheets, every version (private)
  *     {"line":"box","colony":"…","sheet":"…","linkedAt":"…Z","linkedBy":"…"}         a further colony of a sheet (private)
+ *     {"line":"photo","id":"…","jpeg":"…"}                                         a photo that an entry names, in base64 (private)
  *     {"line":"end","settings":1,"entries":2,"others":0}                          last: a file without it was cut short
  *
  * Entries name their colony as it was written (a tag, or the id of its first intake). Accounts are not in the file:
- * passphrases don't travel. With `private` false, sites, costs, destinations and removal sheets were left out.
+ * passphrases don't travel. With `private` false, sites, costs, destinations,
+ * photos and removal sheets were left out.
  */
 import { z } from 'zod'
+import { photoId } from '../journal/entry.ts'
 import { protocolOverrides } from '../recovery/protocol.ts'
 import { sheet } from '../removal/sheet.ts'
 import { SETTINGS } from '../store/index.ts'
@@ -53,6 +56,7 @@ export const yardLine = z.discriminatedUnion('line', [
     linkedAt: z.iso.datetime(),
     linkedBy: z.string().min(1).max(60),
   }),
+  z.strictObject({ line: z.literal('photo'), id: photoId, jpeg: z.base64() }),
   z.strictObject({
     line: z.literal('end'),
     settings: z.int().min(0),

@@ -1,6 +1,8 @@
 /** Reads a whole yard from JSON Lines (yard-file.ts says how) into a store, all or nothing. Safe to repeat. */
 import { type Day, isDay, later } from '../days.ts'
 import { problemLine, problemsOf } from '../journal/problem.ts'
+import type { Photo } from '../photos/photo.ts'
+import { type PhotoFiles, photoNow } from '../photos/shelf.ts'
 import { canonical } from '../store/fold.ts'
 import { type JournalLine, SETTINGS, type SettingKey, type Store } from '../store/index.ts'
 import { type YardLine, yardLine } from './yard-file.ts'
@@ -24,18 +26,27 @@ type Located<T> = T & { at: number }
 type EntryLine = Located<Extract<YardLine, { line: 'entry' }>>
 type SettingLine = Located<Extract<YardLine, { line: 'setting' }>>
 
-export function importYard(store: Store, text: string, today: Day): Imported {
+/** `photos`: where photos of the file go; without it they are left out. */
+export function importYard(
+  store: Store,
+  text: string,
+  today: Day,
+  photos?: Pick<PhotoFiles, 'keepNow'>,
+): Imported {
   const { lines, problems } = parse(text)
   problems.push(...whole(lines))
   if (problems.length > 0) return { ok: false, problems: problems.slice(0, SHOWN) }
   const entries = lines.filter((l): l is EntryLine => l.line === 'entry')
   const settings = lines.filter((l): l is SettingLine => l.line === 'setting')
-  const wrong = settings.flatMap(settingProblem)
+  const read = lines.flatMap((l) => (l.line === 'photo' ? [photoOf(l)] : []))
+  const wrong = [...settings.flatMap(settingProblem), ...read.filter((p) => typeof p === 'string')]
   if (wrong.length > 0) return { ok: false, problems: wrong }
 
   const empty = store.changes({ limit: 1 }).length === 0
   const differing = sheetsOf(lines, store)
   if (differing.length > 0) return { ok: false, problems: differing }
+  // Before the entries that name them: a photo that no entry names is no harm.
+  for (const p of read) if (typeof p !== 'string') photos?.keepNow(p)
   const result = store.load(
     entries.map(({ entry, recordedAt, recordedBy }): JournalLine => ({ raw: entry, recordedAt, recordedBy })),
     lastDay(entries, today),
@@ -94,7 +105,13 @@ function takeOthers(store: Store, lines: readonly YardLine[], empty: boolean): v
   )
 }
 
-const OTHERS: readonly YardLine['line'][] = ['protocol', 'sheet', 'box']
+/** The photo of a line, or what is wrong with it. */
+function photoOf({ at, id, jpeg }: Located<Extract<YardLine, { line: 'photo' }>>): Photo | string {
+  const photo = photoNow(id, Buffer.from(jpeg, 'base64'))
+  return typeof photo === 'string' ? `line ${at}: jpeg: ${photo}` : photo
+}
+
+const OTHERS: readonly YardLine['line'][] = ['protocol', 'sheet', 'box', 'photo']
 
 const lineOf = (entry: number | undefined, entries: readonly EntryLine[]): number =>
   entries[(entry ?? 1) - 1]?.at ?? 0

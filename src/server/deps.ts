@@ -5,6 +5,7 @@ import type { Calendars } from '../exchange/calendar-feeds.ts'
 import type { ApiTokens, TokenHolder } from '../people/api-tokens.ts'
 import type { People, Person } from '../people/index.ts'
 import type { PhotoShelf } from '../photos/photo.ts'
+import type { PhotoFiles } from '../photos/shelf.ts'
 import type { Book, Store } from '../store/index.ts'
 import type { Safekeeping } from '../store/safekeeping.ts'
 import type { Assets } from './assets.ts'
@@ -33,6 +34,7 @@ export interface PageDeps {
 
 export interface Deps extends PageDeps {
   store: Store
+  photos: PhotoFiles
   people: People
   /** Letters to customers and move-out records: empty for a role that may not see what is private. */
   after: After

@@ -8,8 +8,7 @@ import { type Messenger, messengerOf } from '../messages/messenger.ts'
 import { type SentBook, sentOn } from '../messages/sent.ts'
 import { type ApiTokens, apiTokensOn } from '../people/api-tokens.ts'
 import { type Cost, type Limits, type People, peopleOn } from '../people/index.ts'
-import type { PhotoShelf } from '../photos/photo.ts'
-import { photoFolder, shelfIn, shelfInMemory } from '../photos/shelf.ts'
+import { type PhotoFiles, photoFolder, shelfIn, shelfInMemory } from '../photos/shelf.ts'
 import type { Connection } from '../store/connection.ts'
 import { DamagedError, openConnection, type Store, StoreError, storeOn } from '../store/index.ts'
 import { type Letters, lettersOf } from '../store/letters.ts'
@@ -29,7 +28,7 @@ export interface House {
   /** Null for a database in memory. */
   safekeeping: Safekeeping | null
   /** Pictures taken at the boxes. */
-  photos: PhotoShelf
+  photos: PhotoFiles
   close: () => void
 }
 

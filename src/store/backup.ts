@@ -16,6 +16,7 @@ import {
 } from 'node:fs'
 import { dirname, join } from 'node:path'
 import Database from 'better-sqlite3'
+import { copyPhotos, photoFolder } from '../photos/shelf.ts'
 import type { Connection } from './connection.ts'
 import { appliedStamps, pendingMigrations, StoreError } from './migrate.ts'
 
@@ -49,7 +50,7 @@ export function listBackups(folder: string): Backup[] {
     .sort((a, b) => (a.at === b.at ? (a.name < b.name ? 1 : -1) : a.at < b.at ? 1 : -1))
 }
 
-/** Takes a backup now. Rejects, leaving nothing behind, when the copy cannot be written or is not whole. */
+/** Takes a backup now, with the photos beside it that are not there yet. Rejects, leaving nothing behind, when the copy cannot be written or is not whole. */
 export async function takeBackup(connection: Connection, folder: string, at: Date): Promise<Backup> {
   mkdirSync(folder, { recursive: true, mode: 0o700 })
   const file = freeName(folder, at)
@@ -64,6 +65,7 @@ export async function takeBackup(connection: Connection, folder: string, at: Dat
     sync(part)
     renameSync(part, file)
     sync(folder)
+    copyPhotos(photoFolder(connection.raw.name), photoFolder(file))
   } catch (error) {
     for (const end of ['', '-wal', '-shm', '-journal']) rmSync(part + end, { force: true })
     throw error

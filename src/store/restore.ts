@@ -2,6 +2,7 @@
 import { chmodSync, copyFileSync, existsSync, renameSync, rmSync } from 'node:fs'
 import { dirname } from 'node:path'
 import Database from 'better-sqlite3'
+import { copyPhotos, photoFolder } from '../photos/shelf.ts'
 import { backupProblem, sync } from './backup.ts'
 import type { Connection } from './connection.ts'
 import { StoreError } from './migrate.ts'
@@ -25,7 +26,7 @@ export interface Restored {
 const ENDS = ['', '-wal', '-shm'] as const
 
 /**
- * Puts a copy of `backup` in the place of `file`, brought up to date and verified first. Throws StoreError, having
+ * Puts a copy of `backup` in the place of `file`, and the photos beside it with those that are there, brought up to date and verified first. Throws StoreError, having
  * changed nothing, when the backup is not whole, when there is a database and `replace` was not said, or when something
  * has it open.
  */
@@ -48,6 +49,7 @@ export function restore(backup: string, file: string, options: RestoreOptions): 
   const kept = there ? setAside(file, options.now) : null
   renameSync(part, file)
   sync(dirname(file))
+  copyPhotos(photoFolder(backup), photoFolder(file))
   return { kept, ...counts }
 }
 
