@@ -41,6 +41,7 @@ import { photos } from './routes/photos.ts'
 import { protocol } from './routes/protocol.tsx'
 import { rates } from './routes/rates.tsx'
 import { removalIntake } from './routes/removal-intake.tsx'
+import { removalSign } from './routes/removal-sign.tsx'
 import { removalSteps } from './routes/removal-steps.tsx'
 import { removalTerms } from './routes/removal-terms.tsx'
 import { removals } from './routes/removals.tsx'
@@ -84,6 +85,7 @@ const ROUTES: Feature[] = [
   rates,
   removalTerms,
   removalIntake,
+  removalSign,
   removalSteps,
   removals,
   protocol,

@@ -1,5 +1,5 @@
 /** One colony's health: mites, treatment window, brood disease, pests, feed. */
-import { type Health, LATELY_DAYS } from '../../src/health/health.ts'
+import type { Health } from '../../src/health/health.ts'
 import { unwatched, WATCHED } from '../../src/health/watch.ts'
 import type { History } from '../../src/journal/history.ts'
 import type { DayRange } from '../../src/recovery/plan-types.ts'
@@ -7,24 +7,13 @@ import type { Protocol } from '../../src/recovery/protocol.ts'
 import { heldWords } from '../../src/recovery/suspicion.ts'
 import type { ColonySummary } from '../../src/store/types.ts'
 import { WashChart } from '../parts/health/chart.tsx'
+import { FeedSection } from '../parts/health/feed-section.tsx'
 import { DiseaseGuide, TreatmentNote } from '../parts/health/guide.tsx'
 import { type Frame, Layout } from '../parts/layout.tsx'
 import { ribbonOf } from '../parts/ribbon/model.ts'
 import { RibbonDefs, RibbonStrip } from '../parts/ribbon/strip.tsx'
 import { dayAndDistance, dayWords, fromTo } from '../words/dates.ts'
-import {
-  combWords,
-  feedWords,
-  needBasis,
-  needWords,
-  rateWords,
-  standsWords,
-  trendWords,
-  WATCH_ADVICE,
-  WATCH_NAMES,
-  watchWords,
-} from '../words/health.ts'
-import { weight } from '../words/units.ts'
+import { rateWords, standsWords, trendWords, WATCH_ADVICE, WATCH_NAMES, watchWords } from '../words/health.ts'
 
 export interface ColonyHealthProps {
   frame: Frame
@@ -47,7 +36,7 @@ export const ColonyHealthPage = (p: ColonyHealthProps) => (
     <Window {...p} />
     <Disease {...p} />
     <Pests {...p} />
-    <FeedSection {...p} />
+    <FeedSection health={p.health} frame={p.frame} path={p.path} here={p.summary.outcome === null} />
   </Layout>
 )
 
@@ -211,56 +200,5 @@ const Pests = ({ health: h, frame }: ColonyHealthProps) => (
         )
       })}
     </dl>
-  </section>
-)
-
-const FeedSection = ({ health: h, path, frame, summary }: ColonyHealthProps) => (
-  <section class="section">
-    <h2>Feed</h2>
-    {h.stores === null ? null : (
-      <p>
-        Stores: <b>{h.stores.level}</b>, {dayAndDistance(h.stores.on, frame.today)}.
-      </p>
-    )}
-    {h.need === null ? (
-      <p>Nobody has counted the bees, so no need is reckoned. Count frames of bees at the next visit.</p>
-    ) : (
-      <>
-        <p>
-          Where nothing comes in they need <strong>{needWords(h.need, frame.units)}</strong>.{' '}
-          {combWords(frame.units)}
-        </p>
-        <p class="fine">
-          {needBasis(h.need, frame.today)} An estimate: 7 mg of food a day for an adult, 18 mg for an open
-          brood cell (Khoury, Barron & Myerscough 2013); half as much or twice as much is no surprise.
-        </p>
-      </>
-    )}
-    <p>
-      Given in the last {LATELY_DAYS} days:{' '}
-      {h.lately.sugarKg === 0 ? 'no sugar' : `${weight(h.lately.sugarKg, frame.units)} of sugar`}
-      {h.lately.unmeasured === 0 ? '' : `, and ${h.lately.unmeasured} without an amount noted`}.
-    </p>
-    {h.feeds.length === 0 ? null : (
-      <ul class="feeds">
-        {[...h.feeds].reverse().map((f) => (
-          <li>
-            <span class="soft">{dayWords(f.on, frame.today)}</span> {feedWords(f, frame.units)}
-          </li>
-        ))}
-      </ul>
-    )}
-    <p class="fine">
-      Inside the hive, no spills, entrance small, towards evening. Never honey of unknown origin: it carries
-      foulbrood.
-      {h.sprayed ? ' This colony was sprayed: feed none of its own honey back.' : ''}
-    </p>
-    {summary.outcome === null ? (
-      <div class="buttons">
-        <a class="button" href={`${path}/feed`}>
-          Record feed
-        </a>
-      </div>
-    ) : null}
   </section>
 )

@@ -1,0 +1,27 @@
+/** Handlers of one removal sheet: the form is read first, then the sheet, so that nobody can save in between. */
+import type { Typed } from '../../web/forms/typed.ts'
+import type { Sheet } from '../removal/sheet.ts'
+import type { SavedSheet } from '../store/index.ts'
+import type { Deps, Here } from './deps.ts'
+import { unknownPage } from './errors.tsx'
+import { signedIn, typedIn } from './form.ts'
+import { sheetIn } from './removal-view.ts'
+
+export type Saved = SavedSheet & { id: string; path: string }
+type Handler = (c: Here, saved: Saved, typed: Typed) => Response | Promise<Response>
+
+export const onSheet =
+  (deps: Deps) =>
+  (handler: Handler) =>
+  async (c: Here): Promise<Response> => {
+    const typed = c.req.method === 'POST' ? await typedIn(c) : {}
+    const saved = sheetIn(c, deps)
+    return saved === null ? unknownPage(c) : handler(c, saved, typed)
+  }
+
+/** Writes the sheet as it now is over its last version. Throws when it does not fit: what is written here was checked. */
+export function keep(c: Here, deps: Deps, saved: Saved, sheet: Sheet): void {
+  const stamp = { savedAt: deps.clock().toISOString(), savedBy: signedIn(c) }
+  const result = deps.store.removals.save(saved.id, saved.last.version, sheet, stamp)
+  if (!result.ok) throw new Error(`removal sheet ${saved.id}: ${JSON.stringify(result)}`)
+}
