@@ -8,6 +8,7 @@ import { Hono } from 'hono'
 import { bodyLimit } from 'hono/body-limit'
 import { compress } from 'hono/compress'
 import { ROLES, type Role, storeFor } from '../people/index.ts'
+import { may } from '../people/permissions.ts'
 import { PHOTO_LIMIT } from '../photos/photo.ts'
 import { afterFor } from './after-for.ts'
 import { assetFiles } from './assets.ts'
@@ -51,7 +52,7 @@ import { settings } from './routes/settings.tsx'
 import { sheetEntry } from './routes/sheet-entry.tsx'
 import { signIn } from './routes/sign-in.tsx'
 import { stands } from './routes/stands.tsx'
-import { supplies } from './routes/supplies.tsx'
+import { supplies, supplyWarmer } from './routes/supplies.tsx'
 import { yardBook } from './routes/yard-book.tsx'
 
 type Feature = (deps: Deps) => Hono<Env>
@@ -148,7 +149,7 @@ export function roomsFor(role: Role, deps: Deps): Hono<Env> {
     c.set('viewer', c.env.viewer ?? null)
     await next()
   })
-  app.use(frame(own), allowed)
+  app.use(frame(own, may(role, 'see-supplies') ? supplyWarmer(own) : undefined), allowed)
   for (const feature of ROUTES) app.route('/', feature(own))
   app.notFound(unknownPage)
   app.onError(broken(own))

@@ -6,8 +6,9 @@ import { addDays, type Day, daysBetween, earlier } from '../days.ts'
 import { colonyForecast, type ForecastSettings } from '../forecast/colony-forecast.ts'
 import type { Foreseen, FrameSeen } from '../forecast/foreseen.ts'
 import { effectOfCappedFrame } from '../forecast/frame-effect.ts'
+import type { Hemisphere } from '../forecast/life.ts'
 import { queenOdds, type Story, storyOf } from '../forecast/queen-odds.ts'
-import { DEFAULT_RATES, type Rates, ratesWith } from '../forecast/rates.ts'
+import { DEFAULT_RATES, RATE_NAMES, type Rates, ratesWith } from '../forecast/rates.ts'
 import { type MoveOutForecast, moveOutForecast } from '../forecast/readiness.ts'
 import { listModelOf, type Model } from '../forecast/story/walk.ts'
 import { strengthForecast } from '../forecast/strength.ts'
@@ -32,7 +33,9 @@ export interface Ground {
   today: Day
   rates: Rates
   protocol: Protocol
-  zone: string
+  hemisphere: Hemisphere
+  /** All of it as text: what is worked out for one ground is good for another that says the same. */
+  key: string
 }
 
 export interface Foresight {
@@ -63,12 +66,15 @@ export function ratesIn(settings: Book['settings']): Rates {
 }
 
 /** The yard's choices as of a day. */
-export const groundIn = (book: Book, today: Day, zone: string): Ground => ({
-  today,
-  rates: ratesIn(book.settings),
-  protocol: book.protocol(),
-  zone,
-})
+export function groundIn(book: Book, today: Day, zone: string): Ground {
+  const ground = {
+    today,
+    rates: ratesIn(book.settings),
+    protocol: book.protocol(),
+    hemisphere: hemisphereOf(zone),
+  }
+  return { ...ground, key: JSON.stringify(ground) }
+}
 
 /** Without what is dated later: while a clock is set back, say. */
 function knownOn(history: History, day: Day): History {
@@ -97,22 +103,20 @@ class Kept {
 /** One for the whole house, or for a phone. */
 export function foresightOf(): Foresight {
   const kept = new Kept()
-  let model: Model = listModelOf(DEFAULT_RATES)
+  let model = listModelOf(DEFAULT_RATES)
   const modelFor = (rates: Rates): Model => {
-    if (JSON.stringify(model.rates) !== JSON.stringify(rates)) model = listModelOf(rates)
+    if (RATE_NAMES.some((name) => model.rates[name] !== rates[name])) model = listModelOf(rates)
     return model
   }
   const keyOf = ({ history }: Known, g: Ground): string =>
-    [g.today, hemisphereOf(g.zone), JSON.stringify(g.protocol), JSON.stringify(g.rates)]
-      .concat(history.entries.map((e) => e.id))
-      .join(' ')
+    `${g.key} ${history.entries.map((e) => e.id).join(' ')}`
   const keep = <T>(known: Known, g: Ground, what: string, work: (history: History, model: Model) => T): T =>
     kept.of(known.id, keyOf(known, g), what, () => work(knownOn(known.history, g.today), modelFor(g.rates)))
   const settings = (known: Known, g: Ground, m: Model): ForecastSettings => ({
     model: m,
     protocol: g.protocol,
     plan: known.plan,
-    hemisphere: hemisphereOf(g.zone),
+    hemisphere: g.hemisphere,
   })
 
   const colony: Foresight['colony'] = (known, g) =>
@@ -162,7 +166,7 @@ export function foresightOf(): Foresight {
       }),
     moveOut: (known, g) =>
       keep(known, g, 'move-out', (history, m) => {
-        const story = storyOf(history, g.today, m)
+        const story = storyOf(history, g.today, m, addDays(g.today, STANDS_AHEAD))
         const { firstEgg } = queenOdds(story)
         const strength = strengthForecast(story, firstEgg, strengthFor(story, g))
         return moveOutForecast(story, firstEgg, strength, known.plan, g.protocol)
@@ -174,7 +178,7 @@ export function foresightOf(): Foresight {
 const strengthFor = (story: Story, g: Ground) => ({
   minFrames: g.protocol.minFramesOfBees,
   holdDays: g.protocol.holdDays,
-  hemisphere: hemisphereOf(g.zone),
+  hemisphere: g.hemisphere,
   days: daysBetween(story.history.intake.on, g.today) + STANDS_AHEAD,
 })
 

@@ -36,14 +36,15 @@ export function frameFor(c: Here, deps: PageDeps): Frame {
   }
 }
 
-/** Makes plans anew when the day has changed since the last request. */
-export function frame(deps: Deps) {
+/** Makes plans anew when the day has changed since the last request; `newDay` hears of it. */
+export function frame(deps: Deps, newDay: (frame: Frame) => void = () => undefined) {
   let planned: Day | null = null
   return createMiddleware<Env>(async (c, next) => {
     const made = frameFor(c, deps)
     if (planned !== made.today) {
       deps.store.refresh(made.today)
       planned = made.today
+      newDay(made)
     }
     c.set('frame', made)
     await next()

@@ -7,8 +7,19 @@ export type Histories = ReadonlyMap<string, History>
 /** More changes than this since the last time: everything is read again. */
 const MOST_CHANGES = 500
 
+type Source = Pick<Store, 'histories' | 'changes' | 'colony'>
+
+/** One for each store, shared by all that ask. */
+const READERS = new WeakMap<Source, () => Histories>()
+
 /** By the colony's id. */
-export function yardHistories(store: Pick<Store, 'histories' | 'changes' | 'colony'>): () => Histories {
+export function yardHistories(store: Source): () => Histories {
+  const reader = READERS.get(store) ?? readerOf(store)
+  READERS.set(store, reader)
+  return reader
+}
+
+function readerOf(store: Source): () => Histories {
   let kept: { seq: number; histories: Map<string, History> } | null = null
   return () => {
     const seq = store.changes({ limit: 1 })[0]?.seq ?? 0

@@ -1,13 +1,43 @@
 import { Hono } from 'hono'
 import { orderIn } from '../../../web/forms/order.ts'
 import { SuppliesPage } from '../../../web/pages/supplies.tsx'
+import type { Frame } from '../../../web/parts/layout.tsx'
 import { orderAdvice } from '../../forecast/supplies.ts'
 import { yardSupplies } from '../../forecast/yard-supplies.ts'
 import type { History } from '../../journal/history.ts'
 import type { Deps, Env } from '../deps.ts'
 import { foresightOf, groundIn, type Known, SUPPLIES_AHEAD } from '../foresight.ts'
 import { page } from '../respond.tsx'
-import { yardHistories } from '../yard-histories.ts'
+import { mappedInSlices } from '../slices.ts'
+import { type Histories, yardHistories } from '../yard-histories.ts'
+
+/** Colonies in the yard as forecasts want them, by their history. */
+function knownIn(store: Deps['store'], all: Histories): Map<History, Known> {
+  const known = new Map<History, Known>()
+  for (const { id, plan } of store.colonies({ open: true })) {
+    const history = all.get(id)
+    if (history !== undefined) known.set(history, { id, history, plan })
+  }
+  return known
+}
+
+/** Milliseconds after the first page of a day: that page comes first. */
+const AFTER_MS = 250
+
+/** Reckons every colony's needs when a day begins, in slices, so that the first look at Supplies does not wait for them. */
+export function supplyWarmer(deps: Deps): (frame: Frame) => void {
+  const foresight = deps.foresight ?? foresightOf()
+  const histories = yardHistories(deps.store)
+  const warm = async ({ today, zone }: Frame): Promise<void> => {
+    const ground = groundIn(deps.store, today, zone)
+    const known = knownIn(deps.store, histories())
+    await mappedInSlices([...known.values()], (colony) => foresight.supplies(colony, ground))
+  }
+  return (frame) => {
+    // Nothing hangs on it: where it fails (the house was closed meanwhile), the page reckons for itself.
+    setTimeout(() => warm(frame).catch(() => undefined), AFTER_MS).unref()
+  }
+}
 
 /** Queens and frames of eggs to have on hand, and who can give. What is asked stands in the address. */
 export function supplies(deps: Deps): Hono<Env> {
@@ -15,16 +45,13 @@ export function supplies(deps: Deps): Hono<Env> {
   const foresight = deps.foresight ?? foresightOf()
   const histories = yardHistories(deps.store)
 
-  app.get('/supplies', (c) => {
+  app.get('/supplies', async (c) => {
     const { frame } = c.var
     const ground = groundIn(deps.store, frame.today, frame.zone)
     const all = histories()
-    const open = deps.store.colonies({ open: true })
-    const known = new Map<History, Known>()
-    for (const { id, plan } of open) {
-      const history = all.get(id)
-      if (history !== undefined) known.set(history, { id, history, plan })
-    }
+    const known = knownIn(deps.store, all)
+    // The first look of a day reckons every colony anew: in slices, so that others are answered in between.
+    await mappedInSlices([...known.values()], (colony) => foresight.supplies(colony, ground))
     const found = yardSupplies([...all.values()], frame.today, foresight.model(ground), {
       ahead: SUPPLIES_AHEAD,
       known: (history) => {
@@ -37,7 +64,7 @@ export function supplies(deps: Deps): Hono<Env> {
       c,
       <SuppliesPage
         frame={frame}
-        colonies={open.length}
+        colonies={known.size}
         {...found}
         order={orderAdvice(found.forecast.queens, options)}
         options={options}
