@@ -51,7 +51,7 @@ export const DataPage = ({ frame, now, backups, done, problems }: DataProps) => 
       </p>
       <p class="buttons">
         <a class="button" href="/data/export">
-          Export without customers and costs
+          Export without customers, costs and photos
         </a>
         <a class="button" href="/data/export?private=yes">
           Export everything

@@ -4,8 +4,8 @@ import type { Deps, Env, Here } from '../deps.ts'
 import { unknownPage } from '../errors.tsx'
 
 /**
- * GET /photos/ID: the picture. PUT /photos/ID: keeps one, which must be what its name says, stripped already; 200 {kept}
- * or 422 {problems}. Keeping it again is harmless.
+ * GET /photos/ID: the picture. PUT /photos/ID: keeps one, which must be, once stripped, what its name says; 200 {kept} or
+ * 422 {problems}. Keeping it again is harmless.
  */
 export function photos(deps: Deps): Hono<Env> {
   const app = new Hono<Env>()
@@ -25,7 +25,7 @@ export function photos(deps: Deps): Hono<Env> {
     const id = c.req.param('id')
     const read = await photoIn(new Uint8Array(await c.req.arrayBuffer()))
     if (!read.ok) return refuse(c, read.message)
-    if (read.photo.id !== id) return refuse(c, 'is not the one of that name, or still has metadata in it')
+    if (read.photo.id !== id) return refuse(c, 'is not the one of that name')
     await deps.photos.keep(read.photo)
     return c.json({ kept: id })
   })
