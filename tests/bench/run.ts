@@ -1,10 +1,12 @@
 /** `npm run bench`: prints how long the hot paths take. Not a test: figures depend on the machine. One name runs one. */
+import { bench as faults } from './faults.ts'
 import { bench as forecast } from './forecast.ts'
 import { bench as foresight } from './foresight-pages.ts'
+import { bench as load } from './load.ts'
 import { bench as plan } from './plan.ts'
 import { bench as today } from './today.ts'
 
-const BENCHES: Record<string, () => void | Promise<void>> = { plan, today, forecast, foresight }
+const BENCHES: Record<string, () => void | Promise<void>> = { plan, today, forecast, foresight, faults, load }
 
 const wanted = process.argv.slice(2)
 const unknown = wanted.filter((name) => !Object.hasOwn(BENCHES, name))
