@@ -264,7 +264,11 @@ describe('photos of a yard', () => {
       accepted: 2,
     })
     expect(readdirSync(join(there, 'photos'))).toEqual(files())
-    const spoiled = everything.replace(/("jpeg":"[^"]{300})../, '$1AA')
+    const spoiled = everything.replace(
+      /("jpeg":"[^"]{400})(.)/,
+      (_, before, c) => `${before}${c === 'B' ? 'C' : 'B'}`,
+    )
+    expect(spoiled).not.toBe(everything)
     expect(importYard(other, spoiled, DAY)).toMatchObject({
       ok: false,
       problems: [expect.stringMatching(/^line \d+: jpeg: is/)],
