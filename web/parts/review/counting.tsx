@@ -1,4 +1,5 @@
 /** How all of it is counted, in plain words, for whoever asks. */
+import { temperature } from '../../words/units.ts'
 import type { ReviewProps } from './props.ts'
 
 export const Counting = ({ look, naming }: ReviewProps) => (
@@ -47,8 +48,8 @@ export const Counting = ({ look, naming }: ReviewProps) => (
         </dd>
         <dt>Heat</dt>
         <dd>
-          Bands are parted at the limit in your protocol, {naming.heatLimitC.toFixed(1)} °C; ratios take heat
-          as a number.
+          Bands are parted at the limit in your protocol: {temperature(naming.heatLimitC, naming.units)}.
+          Ratios take heat as a number.
         </dd>
       </dl>
     </details>

@@ -3,9 +3,9 @@
 import { shareAlive } from '../../../src/review/comparison.ts'
 import type { Group } from '../../../src/review/look.ts'
 import { MOST_DRAWN } from '../../../src/review/look.ts'
-import { aliveReading, FEW, logRankReading, percent, percentRange } from '../../../src/review/readings.ts'
+import { aliveReading, FEW, logRankReading, percent } from '../../../src/review/readings.ts'
 import { survivalLine } from '../../charts/data.ts'
-import { aboutGroup, COHORT_WORDS } from '../../words/review.ts'
+import { aboutGroup, COHORT_WORDS, shortRange } from '../../words/review.ts'
 import { Plot, StepChart, StepLine } from '../charts/plot.tsx'
 import { CHOICE_FORM } from './choose.tsx'
 import { CsvLinks, Part, Reading, Wide } from './part.tsx'
@@ -140,7 +140,7 @@ const Tables = (p: ReviewProps) => (
               <th scope="col">Lost</th>
               <th scope="col">Left</th>
               <th scope="col">Alive</th>
-              <th scope="col">95 % limits</th>
+              <th scope="col">Limits, %</th>
             </tr>
           </thead>
           <tbody>
@@ -151,7 +151,7 @@ const Tables = (p: ReviewProps) => (
                 <td>{s.lost || ''}</td>
                 <td>{s.left || ''}</td>
                 <td>{percent(s.survival)}</td>
-                <td>{s.lower === null || s.upper === null ? '' : percentRange(s.lower, s.upper)}</td>
+                <td>{s.lower === null || s.upper === null ? '' : shortRange(s.lower, s.upper)}</td>
               </tr>
             ))}
           </tbody>

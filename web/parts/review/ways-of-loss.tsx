@@ -3,7 +3,8 @@
 import { WAYS } from '../../../src/review/cohort.ts'
 import { incidenceLimits, stepAt } from '../../../src/review/incidence.ts'
 import { type Group, LOOK_DAYS, type LookDay } from '../../../src/review/look.ts'
-import { percent, percentRange, waysReading } from '../../../src/review/readings.ts'
+import { percent, waysReading } from '../../../src/review/readings.ts'
+import { shortRange } from '../../words/review.ts'
 import { WaysChart } from '../charts/ways.tsx'
 import { CsvLinks, NotYet, Part, Reading, Wide } from './part.tsx'
 import { nameIn, type ReviewProps } from './props.ts'
@@ -79,7 +80,7 @@ const WayCells = ({ group, day }: { group: Group; day: LookDay }) => {
         return (
           <td>
             {percent(share)}
-            {limits === null ? null : <span class="limits-words"> {percentRange(...limits)}</span>}
+            {limits === null ? null : <span class="limits-words"> {shortRange(...limits)}</span>}
           </td>
         )
       })}
