@@ -20,6 +20,7 @@ import { StepChart } from '../parts/charts/plot.tsx'
 import { WaysChart } from '../parts/charts/ways.tsx'
 import { Layout } from '../parts/layout.tsx'
 import { OnDay } from '../parts/review/days.tsx'
+import { manyAtOnce } from '../parts/review/losing.tsx'
 import { amount, MONEY_ROWS } from '../parts/review/money.tsx'
 import { nameIn, pathIn, type ReviewProps } from '../parts/review/props.ts'
 import { PathTable, queenrightReading } from '../parts/review/recovery.tsx'
@@ -171,6 +172,7 @@ const Findings = (p: ReviewProps) => {
     <>
       <p>
         {findingsReading(findings)} {NO_CAUSE}
+        {manyAtOnce(found.length)}
       </p>
       <Sentences>
         {showing.map((f) => (

@@ -43,8 +43,8 @@ export const Counting = ({ look, naming }: ReviewProps) => (
         <dt>Do they differ?</dt>
         <dd>
           The log-rank test asks how often chance alone would part groups this far. What goes with losing:
-          Cox’s model, Efron’s way with ties; where one side had no losses, Firth’s penalty keeps the figure
-          finite.
+          Cox’s model, which takes one ratio for all days, with Efron’s way for ties; where one side had no
+          losses, Firth’s penalty keeps the figure finite.
         </dd>
         <dt>Heat</dt>
         <dd>

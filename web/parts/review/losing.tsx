@@ -24,7 +24,7 @@ export const Losing = (p: ReviewProps) => {
       <Reading>
         {few
           ? `Nothing can be said of this from ${p.look.all.curve.colonies} colonies.`
-          : `${findingsReading(findings)} Going together is not causing: colonies differ in more than is written down.`}
+          : `${findingsReading(findings)} Going together is not causing: colonies differ in more than is written down.${manyAtOnce(findings.findings.length)}`}
       </Reading>
       {few || findings.findings.length === 0 ? null : <Ratios of={p} />}
       {few || findings.leftOut.length === 0 ? null : (
@@ -40,6 +40,15 @@ export const Losing = (p: ReviewProps) => {
 }
 
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1)
+
+/** Many looks at once find something by chance alone. */
+export const manyAtOnce = (comparisons: number): string =>
+  comparisons < MANY
+    ? ''
+    : ` Of ${comparisons} comparisons about one in twenty shows a difference where there is none.`
+
+/** Comparisons from which the reminder is due (our choice). */
+const MANY = 5
 
 const isClear = (f: Finding): boolean => f.lower !== null && f.upper !== null && (f.lower > 1 || f.upper < 1)
 
