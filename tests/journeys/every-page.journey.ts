@@ -34,9 +34,20 @@ const inEachPhase = PHASES.map((phase): Address => {
 })
 
 /** The forms of a colony. */
-const forms = ['visit', 'visit?lid=on', 'outcome', 'move', 'note', 'letter', 'move-record'].map(
-  (form): Address => [form, `/colony/M-10/${form}`],
-)
+const forms = [
+  ...['visit', 'visit?lid=on', 'outcome', 'move', 'note', 'letter', 'move-record'],
+  ...['health', 'cleared'],
+].map((form): Address => [form, `/colony/M-10/${form}`])
+
+/** A removal sheet in each part, of the job furthest from done. */
+const removals = ((): Address[] => {
+  const sheet = yard.store.removals.list().find((r) => r.sheet.decision === undefined && r.sheet.check.hours)
+  if (sheet === undefined) throw new Error('no removal is under way')
+  const parts = ['', '/site', '/check', '/decide', '/sign', '/work', '/print?what=job']
+  return parts
+    .map((part) => `${sheet.id}${part}`)
+    .map((path): Address => [`a removal: ${path.split('/')[1] ?? path}`, `/removals/${path}`])
+})()
 
 /** Correcting an entry of each kind, and taking one back. */
 const corrections = ((): Address[] => {
@@ -53,9 +64,12 @@ const PAGES: Address[] = [
   ['morning messages', '/account/messages'],
   ['tokens', '/account/tokens'],
   ['the yard, all of it', '/yard?show=all&sort=next'],
+  ['supplies, another order', '/supplies?chanceShort=0.01&inHand=2'],
+  ['a colony, a frame of brood given later', '/colony/M-09?frame=2026-06-17'],
   ['the yard, nothing found', '/yard?find=nothing-like-this'],
   ...inEachPhase,
   ...forms,
+  ...removals,
   ...corrections,
 ]
 
@@ -94,13 +108,19 @@ describe.each(DEVICES)('on a $name', (device) => {
     },
   )
 
-  it.each(['/', '/yard', '/intake', '/colony/M-22', '/colony/M-10/visit', '/colony/M-16'])(
-    '%s keeps its contrast in the dark',
-    async (address) => {
-      await dark.page.goto(address)
-      expect(await violations(dark.page)).toEqual([])
-    },
-  )
+  it.each([
+    '/',
+    '/yard',
+    '/intake',
+    '/colony/M-22',
+    '/colony/M-10/visit',
+    '/colony/M-16',
+    '/supplies',
+    '/rates',
+  ])('%s keeps its contrast in the dark', async (address) => {
+    await dark.page.goto(address)
+    expect(await violations(dark.page)).toEqual([])
+  })
 
   it('a refused form says what is wrong so that everybody hears it', async () => {
     const { page } = light

@@ -58,6 +58,7 @@ function start(pad: HTMLElement): void {
     show()
   })
   pad.hidden = false
+  for (const hint of document.querySelectorAll<HTMLElement>('[data-no-pad]')) hint.hidden = true
   show()
 }
 

@@ -75,9 +75,9 @@ const SignForm = ({ form, frame, path, mark }: RemovalSignProps) => (
         </button>
       </div>
     </div>
-    <noscript>
-      <p class="hint">Drawing needs JavaScript. Print the agreement and have it signed on paper.</p>
-    </noscript>
+    <p class="hint" data-no-pad>
+      Drawing needs JavaScript. Print the agreement and have it signed on paper.
+    </p>
     <p class="hint if-paper">
       Keep the signed paper; this page notes who signed what, and when.{' '}
       <a href={`${path}/print?what=agreement`}>Print it</a>

@@ -1,0 +1,64 @@
+/** A name drawn with a finger on the agreement, and a removal taken to its intake, in a browser. */
+import { afterAll, describe, expect, it } from 'vitest'
+import { launch, PHONE, watchedPage } from '../support/browser.ts'
+import { startYard } from '../support/yard.ts'
+
+const yard = await startYard({ day: '2026-06-10', demo: true })
+const browser = await launch()
+afterAll(async () => {
+  await browser.close()
+  await yard.stop()
+})
+
+describe('on a phone', () => {
+  it('the agreement is signed by drawing, cleared, drawn again, and kept as a drawing', async () => {
+    const { page, context, noticed } = await watchedPage(browser, yard.url, PHONE)
+    const sheet = yard.store.removals
+      .list()
+      .find((r) => r.sheet.agreement.hourly !== undefined && !r.sheet.agreement.signature)
+    await page.goto(`/removals/${sheet?.id}/sign`)
+    const pad = page.locator('[data-pad-field]')
+    await pad.scrollIntoViewIfNeeded()
+    const box = await pad.boundingBox()
+    if (box === null) throw new Error('no field to draw on')
+    const draw = async (): Promise<void> => {
+      await page.mouse.move(box.x + 30, box.y + 60)
+      await page.mouse.down()
+      for (const [x, y] of [
+        [60, 20],
+        [90, 70],
+        [140, 25],
+        [180, 70],
+        [240, 30],
+      ] as const)
+        await page.mouse.move(box.x + x, box.y + y, { steps: 6 })
+      await page.mouse.up()
+    }
+    const ink = (): Promise<string | null> => page.locator('[data-pad-ink]').getAttribute('d')
+    await draw()
+    expect(await ink()).toMatch(/^M\d/)
+    await page.getByRole('button', { name: 'Clear' }).click()
+    expect(await ink()).toBe('')
+    await page.getByRole('button', { name: 'Sign', exact: true }).click()
+    await page.getByText('Drawn name is missing').first().waitFor()
+    await pad.scrollIntoViewIfNeeded()
+    await draw()
+    await page.getByRole('button', { name: 'Sign', exact: true }).click()
+    await page.getByText('Signed by Osric Pellow').waitFor()
+    const kept = yard.store.removals.get(sheet?.id ?? '')?.last.sheet.agreement.signature
+    expect(kept?.path).toMatch(/^(M\d+ \d+(L\d+ \d+)+)+$/)
+    expect(noticed.filter((n) => !n.includes('422'))).toEqual([])
+    await context.close()
+  })
+
+  it('without scripts the field stays hidden, and paper is offered', async () => {
+    const { page, context } = await watchedPage(browser, yard.url, PHONE, { scripts: false })
+    const sheet = yard.store.removals
+      .list()
+      .find((r) => r.sheet.decision === undefined && !r.sheet.agreement.signature)
+    await page.goto(`/removals/${sheet?.id}/sign`)
+    expect(await page.locator('[data-pad-field]').isVisible()).toBe(false)
+    expect(await page.getByText('Drawing needs JavaScript').isVisible()).toBe(true)
+    await context.close()
+  })
+})
