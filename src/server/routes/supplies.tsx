@@ -27,11 +27,13 @@ const AFTER_MS = 250
 /** Reckons every colony's needs when a day begins, in slices, so that the first look at Supplies does not wait for them. */
 export function supplyWarmer(deps: Deps): (frame: Frame) => void {
   const foresight = deps.foresight ?? foresightOf()
-  const histories = yardHistories(deps.store)
   const warm = async ({ today, zone }: Frame): Promise<void> => {
     const ground = groundIn(deps.store, today, zone)
-    const known = knownIn(deps.store, histories())
-    await mappedInSlices([...known.values()], (colony) => foresight.supplies(colony, ground))
+    // One colony after the other: reading every journal of the past at once would keep everybody waiting.
+    await mappedInSlices(deps.store.colonies({ open: true }), ({ id, plan }) => {
+      const history = deps.store.colony(id)?.history
+      if (history !== undefined) foresight.supplies({ id, history, plan }, ground)
+    })
   }
   return (frame) => {
     // Nothing hangs on it: where it fails (the house was closed meanwhile), the page reckons for itself.
