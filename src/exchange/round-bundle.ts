@@ -4,7 +4,9 @@
  *
  * The book handed in is the one the viewer's role may see; nothing else can get onto the phone.
  */
+import { addDays, type Day } from '../days.ts'
 import type { Role } from '../people/permissions.ts'
+import type { Happening } from '../round/happening.ts'
 import type { SettingValue } from '../store/settings.ts'
 import type { Book, JournalRow } from '../store/types.ts'
 
@@ -18,8 +20,11 @@ export const ROUND_SETTINGS = [
   'weight',
   'yardName',
   'removalTypes',
-  'protocol',
+  'inspector',
+  'currency',
+  'stands',
   'ownRates',
+  'protocol',
 ] as const
 export type RoundSettings = { [K in (typeof ROUND_SETTINGS)[number]]: SettingValue<K> }
 
@@ -49,11 +54,14 @@ export interface RoundBundle {
   /** All of them, or those with something new since the number asked with. */
   colonies: RoundColony[]
   whole: boolean
+  /** Of colonies that have left: what happened at them lately, in brief, for reckoning how long boxes take. Only with a whole. */
+  past?: Happening[]
 }
 
 export interface RoundAsked {
   viewer: RoundViewer
   zone: string
+  today: Day
   /** `seq` of the bundle the phone has, of this viewer in this role; null for none. */
   since: number | null
 }
@@ -62,7 +70,7 @@ export interface RoundAsked {
 const MOST_CHANGES = 500
 
 /** The bundle for a viewer. */
-export function roundBundle(book: Book, { viewer, zone, since }: RoundAsked): RoundBundle {
+export function roundBundle(book: Book, { viewer, zone, today, since }: RoundAsked): RoundBundle {
   const changes = book.changes({ limit: MOST_CHANGES })
   const seq = changes[0]?.seq ?? 0
   const open = book.colonies({ open: true }).map((s) => s.id)
@@ -79,8 +87,15 @@ export function roundBundle(book: Book, { viewer, zone, since }: RoundAsked): Ro
       .filter((id) => touched?.has(id) ?? true)
       .map((id) => ({ id, rows: book.colony(id)?.journal ?? [] })),
     whole: touched === null,
+    ...(touched === null ? { past: pastOf(book, today, new Set(open)) } : {}),
   }
 }
+
+/** As far back as the round reckons (src/server/round-of.ts). */
+const PAST_DAYS = 60
+
+const pastOf = (book: Book, today: Day, open: ReadonlySet<string>): Happening[] =>
+  book.happenings(addDays(today, -PAST_DAYS), today).filter((h) => h.at !== null && !open.has(h.colony))
 
 /** Ids of colonies with entries newer than `since`; null when that cannot be told from these changes. */
 function changedSince(changes: (JournalRow & { tag: string })[], since: number): Set<string> | null {

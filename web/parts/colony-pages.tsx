@@ -1,8 +1,8 @@
-/** From a colony to its other pages. A phone without signal has only the colony itself. */
+/** From a colony to its other pages. A phone that gets no answer has only the colony itself. */
 import type { Frame } from './layout.tsx'
 
 export const ColonyPages = ({ frame, path, sheet }: { frame: Frame; path: string; sheet: string | null }) =>
-  frame.phone !== undefined ? null : (
+  frame.phone?.reached === false ? null : (
     <div class="buttons">
       <a class="button" href={`${path}/health`}>
         Health and feed

@@ -8,6 +8,7 @@ import { bookFor } from '../../src/people/store-for.ts'
 import type { PhotoShelf } from '../../src/photos/photo.ts'
 import type { Env, PageDeps, Viewer } from '../../src/server/deps.ts'
 import { broken, unknownPage } from '../../src/server/errors.tsx'
+import type { Foresight } from '../../src/server/foresight.ts'
 import { frameFor } from '../../src/server/frame.tsx'
 import { allowed } from '../../src/server/middleware/permission.tsx'
 import { NO_SNIFFING_AROUND } from '../../src/server/middleware/policy.ts'
@@ -25,6 +26,8 @@ export interface PhoneAppParts {
   built: (source: string) => string | null
   desk: OutboxDesk
   photos: PhotoShelf
+  /** Forecasts made before. */
+  foresight: Foresight
   report: (error: unknown, request: string) => void
 }
 
@@ -40,6 +43,7 @@ export function phoneApp({
   built,
   desk,
   photos,
+  foresight,
   report,
 }: PhoneAppParts): Hono<Env> {
   const deps: PageDeps = {
@@ -48,6 +52,7 @@ export function phoneApp({
     zone: head.zone,
     assets: { built },
     photos,
+    foresight,
     report,
   }
   const app = new Hono<Env>()

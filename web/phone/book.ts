@@ -7,7 +7,7 @@
  */
 import type { Day } from '../../src/days.ts'
 import type { RoundBundle, RoundColony } from '../../src/exchange/round-bundle.ts'
-import { type Protocol, protocolWith } from '../../src/recovery/protocol.ts'
+import { type Protocol, yardProtocol } from '../../src/recovery/protocol.ts'
 import { happeningOf } from '../../src/round/happening.ts'
 import { append } from '../../src/store/append.ts'
 import { fold } from '../../src/store/fold.ts'
@@ -17,7 +17,7 @@ import type { Book, ColonySummary, JournalRow } from '../../src/store/types.ts'
 import type { Waiting } from './database.ts'
 
 export interface BookParts {
-  head: Pick<RoundBundle, 'settings' | 'yards'>
+  head: Pick<RoundBundle, 'settings' | 'yards' | 'past'>
   colonies: readonly RoundColony[]
   waiting: readonly Waiting[]
   today: Day
@@ -36,7 +36,7 @@ export function bookOf({ head, colonies, waiting, today }: BookParts): PhoneBook
   const rows = new Map(colonies.map((c) => [c.id, [...c.rows]]))
   for (const w of waiting) if (counts(w)) add(rows, rowOf(w))
   const byId = new Map([...rows.values()].flat().map((r) => [r.entry.id, r]))
-  const protocol: Protocol = protocolWith(head.settings.protocol)
+  const protocol: Protocol = yardProtocol(head.settings.protocol)
   const kept: JournalRow[] = []
   const summaries = new Map<string, ColonySummary | null>()
 
@@ -114,16 +114,22 @@ export function bookOf({ head, colonies, waiting, today }: BookParts): PhoneBook
         .sort((a, b) => b.seq - a.seq)
         .slice(0, limit)
         .map(withTag),
-    happenings: (from, to, only) =>
-      [...rows].flatMap(([id, list]) => {
+    happenings(from, to, only) {
+      const here = [...rows].flatMap(([id, list]) => {
         const yard = summary(id)?.yard
-        return yard === undefined
-          ? []
-          : list
-              .map((r) => happeningOf(r.entry, yard))
-              .filter((h) => h.on >= from && h.on <= to && (only === undefined || h.kind === only))
-      }),
-    settings: { get: (key) => (head.settings as Record<string, unknown>)[key] as never },
+        return yard === undefined ? [] : list.map((r) => happeningOf(r.entry, yard))
+      })
+      return [...(head.past ?? []).filter((h) => !rows.has(h.colony)), ...here].filter(
+        (h) => h.on >= from && h.on <= to && (only === undefined || h.kind === only),
+      )
+    },
+    settings: {
+      get(key) {
+        const settings = head.settings as Record<string, unknown>
+        if (!Object.hasOwn(settings, key)) throw new Error(`the phone does not keep the setting ${key}`)
+        return settings[key] as never
+      },
+    },
     protocol: () => protocol,
   }
 }

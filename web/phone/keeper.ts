@@ -7,6 +7,7 @@ import { entry as entrySchema } from '../../src/journal/entry.ts'
 import { bookFor } from '../../src/people/store-for.ts'
 import type { PhotoShelf } from '../../src/photos/photo.ts'
 import { bareFrame } from '../../src/server/errors.tsx'
+import { foresightOf } from '../../src/server/foresight.ts'
 import type { JournalRow } from '../../src/store/types.ts'
 import { SignOutPage } from '../pages/outbox.tsx'
 import { ASK_THE_SERVER, phoneApp } from './app.ts'
@@ -47,6 +48,7 @@ export function keeperOf(parts: KeeperParts): Keeper {
   const { on, snapshot, state, changed } = memory
   const send = lineOf(memory, parts)
   let forms: Promise<unknown> = Promise.resolve()
+  let foresight = foresightOf()
 
   const photos: PhotoShelf = {
     keep: (photo) => on((db) => outbox.keepPhoto(db, photo, parts.now().toISOString())),
@@ -64,7 +66,12 @@ export function keeperOf(parts: KeeperParts): Keeper {
         ? unjudged()
         : { book: bookFor(head.viewer.role, book), made: () => book.kept.map(asSent)[0] }
     },
-    rewrite: (n, entry) => on((db) => outbox.rewrite(db, n, entry)).then(changed),
+    async rewrite(n, entry) {
+      await on((db) => outbox.rewrite(db, n, entry))
+      // Forecasts are kept by the ids of entries, and this one says something else now.
+      foresight = foresightOf()
+      await changed()
+    },
     sendAgain: (n) => on((db) => outbox.sendAgain(db, n)).then(changed),
     takeOut: (n) => on((db) => outbox.takeOut(db, n, parts.now().toISOString())).then(changed),
     send: () => send().then(() => undefined),
@@ -88,6 +95,7 @@ export function keeperOf(parts: KeeperParts): Keeper {
       clock,
       built,
       photos,
+      foresight,
       report,
       desk: desk(of, head, day),
     })

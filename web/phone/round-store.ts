@@ -37,7 +37,7 @@ export async function keepRound(
   bundle: RoundBundle,
   now: Date,
 ): Promise<{ head: RoundHead; changed: boolean }> {
-  const { colonies, whole, ...rest } = bundle
+  const { colonies, whole, past: fresh, ...rest } = bundle
   const tx = db.transaction(['kept', 'colonies'], 'readwrite', STRICT)
   const store = tx.objectStore('colonies')
   const known = await tx.objectStore('kept').get('round')
@@ -52,7 +52,8 @@ export async function keepRound(
   for (const colony of colonies) await store.put(colony)
   const news = gone.length > 0 || colonies.some((c) => c.rows.some((r) => !entries.has(r.entry.id)))
   const newsAt = news || known?.key !== 'round' ? fetchedAt : known.head.newsAt
-  const next = { ...rest, fetchedAt, wholeAt, newsAt }
+  const past = fresh ?? (known?.key === 'round' ? known.head.past : undefined) ?? []
+  const next = { ...rest, past, fetchedAt, wholeAt, newsAt }
   await tx.objectStore('kept').put({ key: 'round', head: next })
   await tx.done
   return { head: next, changed: whole || gone.length > 0 || colonies.length > 0 }

@@ -19,6 +19,7 @@ export function offline(deps: Deps): Hono<Env> {
       roundBundle(deps.store, {
         viewer: { id, name, role },
         zone: c.var.frame.zone,
+        today: c.var.frame.today,
         since: same && Number.isInteger(since) && since > 0 ? since : null,
       }),
     )
