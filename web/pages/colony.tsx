@@ -76,11 +76,11 @@ export const ColonyPage = (p: ColonyProps) => {
           </div>
         </div>
       ) : null}
-      <ColonyPages frame={frame} path={p.path} sheet={p.sheet} />
-      <AfterWays frame={frame} path={p.path} />
       {p.foresight === null ? null : (
         <Foresight {...p.foresight} plan={plan} today={frame.today} path={p.path} />
       )}
+      <ColonyPages frame={frame} path={p.path} sheet={p.sheet} />
+      <AfterWays frame={frame} path={p.path} />
       <Journal lines={p.journal} frame={frame} />
     </Layout>
   )

@@ -70,7 +70,9 @@ export function whenToLook(plan: Plan, telling: readonly TellingDay[]): string {
   const open = telling.filter((t) => t.day >= next.opens && t.day <= next.closes)
   const when = fromTo(later(next.opens, plan.asOf), next.closes, plan.asOf)
   if (open.length < 2) return `The next look for the queen is planned ${when}: ${name}.`
-  return `The plan leaves ${when} to choose (${name}). ${tellingSentence(open)}`
+  const head = `The plan leaves ${when} to choose (${name}).`
+  const tells = open.some((t) => t.bits >= HARDLY_TELLING)
+  return `${head} ${tells ? tellingSentence(open) : 'For the queen’s sake no day of it is better than another.'}`
 }
 
 /** Checks whose question is whether there is a queen. */

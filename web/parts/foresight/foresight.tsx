@@ -32,7 +32,7 @@ export const Foresight = ({ seen, frame, plan, today, path }: ForesightProps) =>
           today={today}
           path={path}
         />
-        <MoveOut moveOut={seen.moveOut} today={today} />
+        <MoveOut moveOut={seen.moveOut} plan={plan} today={today} />
       </div>
     </div>
     <p class="fine">

@@ -1,17 +1,27 @@
 /** When the colony can move out, as odds. */
 import { addDays, type Day } from '../../../src/days.ts'
 import type { MoveOutForecast } from '../../../src/forecast/readiness.ts'
+import type { Plan } from '../../../src/recovery/plan-types.ts'
 import { dayWords } from '../../words/dates.ts'
 import { chance } from '../../words/foresight.ts'
 
 const WEEKS = [7, 14, 21, 28, 42]
 
-export const MoveOut = ({ moveOut, today }: { moveOut: MoveOutForecast; today: Day }) => {
+interface MoveOutProps {
+  moveOut: MoveOutForecast
+  plan: Plan
+  today: Day
+}
+
+export const MoveOut = ({ moveOut, plan, today }: MoveOutProps) => {
   const by = (n: number): number => moveOut.chances.p.slice(0, n + 1).reduce((a, b) => a + b, 0)
   return (
     <>
       <h3>Moving out</h3>
-      <p>{moveOut.sentence}</p>
+      <p>
+        {plan.advice.action === 'unite' ? 'The plan says to unite it. Were it kept: ' : ''}
+        {moveOut.sentence}
+      </p>
       {moveOut.blocked !== null || moveOut.expected === null ? null : (
         <details class="caution">
           <summary>The chance by date</summary>

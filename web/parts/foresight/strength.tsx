@@ -98,7 +98,7 @@ const Fan = (p: StrengthProps) => {
                 r="5"
               />
             ))}
-            {low.day > stretch.to ? null : (
+            {low.day <= today || low.day > stretch.to ? null : (
               <>
                 <svg aria-hidden="true" x={`${lowAt}%`} y={`${below(low.frames, top)}%`} overflow="visible">
                   <path class="lowest" d="M0 4L-6 14H6Z" />
@@ -144,28 +144,32 @@ const Fan = (p: StrengthProps) => {
   )
 }
 
+/** Frames of bees: a smaller difference is none. */
+const NOTICED = 0.1
+
+function frameWords({ frame, strength, today }: StrengthProps): string {
+  const given = frame.on === today ? 'Given today' : `Given on ${dayWords(frame.on, today)}`
+  if (frame.lowest.frames - strength.lowest.frames < NOTICED)
+    return `${given}, one frame of capped brood would not lift the lowest point of ${frames(strength.lowest.frames)} frames of bees.`
+  return `${given}: ${frame.sentence.charAt(0).toLowerCase()}${frame.sentence.slice(1)}`
+}
+
 /** What a frame of capped brood would change, on a day to choose: works without scripts. */
-const GiveFrame = ({ frame, today, path }: StrengthProps) => (
+const GiveFrame = (p: StrengthProps) => (
   <>
-    <p>
-      {dayWords(frame.on, today) === dayWords(today, today)
-        ? 'Given today'
-        : `Given on ${dayWords(frame.on, today)}`}
-      : {frame.sentence.charAt(0).toLowerCase()}
-      {frame.sentence.slice(1)}
-    </p>
-    <form class="have" method="get" action={`${path}#foresight`}>
+    <p>{frameWords(p)}</p>
+    <form class="give-when" method="get" action={`${p.path}#foresight`}>
       <fieldset>
         <legend>A frame of capped brood given</legend>
         {GIVE_IN.map((n) => {
-          const on = addDays(today, n)
+          const on = addDays(p.today, n)
           return (
             <button
               class="button button-plain"
               type="submit"
               name="frame"
               value={on}
-              aria-pressed={on === frame.on ? 'true' : 'false'}
+              aria-pressed={on === p.frame.on ? 'true' : 'false'}
             >
               {n === 0 ? 'today' : `in ${n} days`}
             </button>
