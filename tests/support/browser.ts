@@ -78,7 +78,7 @@ export async function watchedPage(
     if (response.status() >= worst) noticed.push(`${response.status()} ${response.url()}`)
   })
   page.on('request', (request) => {
-    if (!request.url().startsWith(url) && !request.url().startsWith('data:'))
+    if (![url, 'data:', `blob:${url}`].some((own) => request.url().startsWith(own)))
       noticed.push(`foreign request: ${request.url()}`)
   })
   return { page, context, device, noticed }

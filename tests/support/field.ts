@@ -102,7 +102,7 @@ type Told = Pick<PhoneState, 'waiting' | 'refused' | 'fetchedAt' | 'signIn'>
 function soon<T>(what: string, answer: Promise<T>): Promise<T> {
   let timer: NodeJS.Timeout
   const late = new Promise<never>((_, fail) => {
-    timer = setTimeout(() => fail(new Error(`${what}: no answer in 10 s`)), 10_000)
+    timer = setTimeout(() => fail(new Error(`${what}: no answer in 30 s`)), 30_000)
   })
   return Promise.race([answer, late]).finally(() => clearTimeout(timer))
 }

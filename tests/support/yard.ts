@@ -17,6 +17,8 @@ export interface RunningYard {
   url: string
   /** Where the first account is made, when there is none. */
   setUpUrl: string | null
+  /** Where its database is. */
+  folder: string
   store: Store
   people: People
   /** Makes it noon of that day. */
@@ -62,6 +64,7 @@ export async function startYard(options: YardOptions): Promise<RunningYard> {
   return {
     url: server.url,
     setUpUrl: server.setUpUrl,
+    folder,
     store,
     people,
     setDay: (day) => {
