@@ -76,6 +76,8 @@ describe('the page', () => {
     expect(said).toMatch(/\d+ of \d+ colonies, taken in since Wed 1 Apr, removal type: wall, as of/)
     expect(said).toContain('Lost means died, absconded or united')
     expect(said).toContain('queen caged')
+    expect(await words('/review?by=season')).toContain('Leaning on all groups')
+    expect(await words('/review')).toContain('Leaning on all types')
     expect(await words('/review?from=yesterday')).toContain('is no date written YYYY-MM-DD')
     expect(await words('/review?removalType=no-such-type')).toContain('No colony fits')
   })

@@ -41,7 +41,14 @@ function leaning({ look, naming }: ReviewProps): string {
   if (moved === undefined) return 'There are not two groups to lean on each other yet.'
   const name = groupName(look.choice.by, moved.name, naming)
   const few = moved.colonies < FEW ? ` ${moved.colonies} colonies cannot rank it first or last.` : ''
-  return `${pooledReading(30, { ...moved, name })}${few}`
+  const said = pooledReading(30, { ...moved, name })
+  const words =
+    look.choice.by === 'removalType'
+      ? said
+      : said
+          .replace(/^Leaning on all types/, 'Leaning on all groups')
+          .replace('; by itself the type ', '; by itself the group ')
+  return `${words}${few}`
 }
 
 const move = (t: TypeOnDay): number => Math.abs((t.survival ?? 0) - (t.pooled?.share ?? 0))
