@@ -15,7 +15,7 @@ export interface Stretch {
 }
 
 /** Dates under an axis: so many fit on a phone. */
-const MOST_TICKS = 4.6
+const MOST_TICKS = 4.3
 
 /** Example: from 1 May to 30 June, a date every 14 days. */
 export function stretchOf(from: Day, to: Day): Stretch {
