@@ -18,18 +18,35 @@ export interface Span {
 }
 
 const MS_PER_DAY = 86_400_000
+
+/** Remembers answers: a plan asks the same of the same few days thousands of times, and there are only so many days. */
+function remembered<K, V>(work: (key: K) => V): (key: K) => V {
+  const answers = new Map<K, V>()
+  return (key) => {
+    const known = answers.get(key)
+    if (known !== undefined) return known
+    const made = work(key)
+    if (answers.size < MOST_DAYS) answers.set(key, made)
+    return made
+  }
+}
+
+/** More days than three hundred years have. */
+const MOST_DAYS = 120_000
 const SHAPE = /^(19|20|21)\d\d-\d\d-\d\d$/
 
 /** Days since 1970-01-01. Example: dayNumber('1970-01-02') = 1. Throws RangeError on text that is not a day. */
-export function dayNumber(day: Day): number {
+export const dayNumber: (day: Day) => number = remembered((day) => {
   const n =
     Date.UTC(Number(day.slice(0, 4)), Number(day.slice(5, 7)) - 1, Number(day.slice(8, 10))) / MS_PER_DAY
   if (Number.isNaN(n)) throw new RangeError(`dayNumber: not a day: ${day}`)
   return n
-}
+})
 
 /** The day with that number. Inverse of {@link dayNumber}. */
-export const dayOf = (number: number): Day => new Date(number * MS_PER_DAY).toISOString().slice(0, 10)
+export const dayOf: (number: number) => Day = remembered((number) =>
+  new Date(number * MS_PER_DAY).toISOString().slice(0, 10),
+)
 
 /** The day `n` days later (earlier when negative). Example: addDays('2024-02-28', 2) = '2024-03-01'. */
 export const addDays = (day: Day, n: number): Day => dayOf(dayNumber(day) + n)
@@ -69,10 +86,10 @@ export function dayIn(zone: string, instant: Date): Day {
 const local = (day: Day): Date => new Date(`${day}T12:00:00`)
 
 /** 'Sun 10 May' */
-export const inWords = (day: Day): string => format(local(day), 'EEE d MMM')
+export const inWords: (day: Day) => string = remembered((day) => format(local(day), 'EEE d MMM'))
 
 /** 'Sun 10 May 2026' */
-export const inWordsWithYear = (day: Day): string => format(local(day), 'EEE d MMM yyyy')
+export const inWordsWithYear: (day: Day) => string = remembered((day) => format(local(day), 'EEE d MMM yyyy'))
 
 /** 'today', 'tomorrow', 'yesterday', 'in 3 days', '3 days ago'. */
 export function fromToday(day: Day, today: Day): string {

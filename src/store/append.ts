@@ -14,7 +14,8 @@ import { canonical } from './fold.ts'
 import type { Journal } from './journal.ts'
 import { checkLocks } from './locks.ts'
 import type { Projections } from './projections.ts'
-import { type Member, Roster } from './roster.ts'
+import type { Recent } from './recent.ts'
+import { type Fresh, type Member, Roster } from './roster.ts'
 import type { AppendResult, JournalRow } from './types.ts'
 import { clash, intoProblem, isId, left, nameOf } from './wording.ts'
 
@@ -29,7 +30,8 @@ export interface Incoming {
 /** Where a batch is read and written: SQLite on the server, memory on a phone. */
 export interface AppendParts {
   connection: Pick<Connection, 'write'>
-  journal: Pick<Journal, 'ofColony' | 'byId' | 'insert'>
+  journal: Pick<Journal, 'byId' | 'insert'>
+  recent: Recent
   projections: Pick<Projections, 'put'>
   idsByTag: (tag: string) => string[]
 }
@@ -47,14 +49,18 @@ export function append(
   const { entries, problems } = parse(incoming)
   if (problems.length > 0) return { ok: false, problems }
   return parts.connection.write(() => {
-    const roster = new Roster(parts.journal, parts.idsByTag)
+    const ofColony = (id: string): readonly JournalRow[] => parts.recent.of(id).rows
+    const roster = new Roster({ ...parts.journal, ofColony }, parts.idsByTag)
     const batch = new Batch(roster, parts.journal, options.judged !== true)
     for (const [i, e] of entries.entries()) batch.read(e, i + 1, incoming[i])
     const found = [...batch.problems, ...batch.roster.touched.flatMap((m) => conflicts(m, today))]
     if (found.length > 0) return { ok: false, problems: inOrder(found) }
     for (const { row, colony } of batch.accepted)
-      parts.journal.insert({ ...row.entry, colony: row.written }, { ...row, colony })
-    for (const m of batch.roster.touched) parts.projections.put(m.id, m.folded, today)
+      row.seq = parts.journal.insert({ ...row.entry, colony: row.written }, { ...row, colony })
+    for (const m of batch.roster.touched) {
+      parts.projections.put(m.id, m.folded, today)
+      parts.recent.put(m.id, [...m.known, ...m.fresh.map(({ place: _place, ...row }) => row)])
+    }
     return { ok: true, accepted: batch.accepted.map((a) => a.row.entry.id), already: batch.already }
   })
 }
@@ -77,7 +83,7 @@ function parse(incoming: readonly Incoming[]): { entries: Entry[]; problems: Pro
 class Batch {
   readonly problems: Problem[] = []
   readonly already: string[] = []
-  readonly accepted: { row: JournalRow; colony: string }[] = []
+  readonly accepted: { row: Fresh; colony: string }[] = []
   readonly #seen = new Map<string, JournalRow>()
 
   constructor(
@@ -99,7 +105,8 @@ class Batch {
     const home = this.#home(e, say)
     if (home === null) return
     const { member, written } = home
-    const row: JournalRow = {
+    const row: Fresh = {
+      place,
       entry: { ...e, colony: member.id },
       seq: 0,
       recordedAt: stamp?.recordedAt ?? '',
@@ -109,7 +116,7 @@ class Batch {
     this.#checkInto(e, member, say)
     if (this.locked) checkLocks(e, member, { named: (name) => this.#there(name, e.on) }, say)
     this.#seen.set(e.id, row)
-    this.roster.add(member, { ...row, place })
+    this.roster.add(member, row)
     this.accepted.push({ row, colony: member.id })
     if (changesTag(e)) this.#checkTag(member, say)
   }

@@ -14,7 +14,7 @@ import { project } from './project.ts'
 import { type Projections, projectionsOf } from './projections.ts'
 import { protocolsOf } from './protocols.ts'
 import { queriesOf } from './queries.ts'
-import { type Known, recentOf } from './recent.ts'
+import { type Recent, recentOf } from './recent.ts'
 import { removalsOf } from './removals.ts'
 import { rulesStamp } from './rules-stamp.ts'
 import { settingsOf } from './settings.ts'
@@ -91,7 +91,7 @@ function assemble(connection: Connection): { store: Store; projections: Projecti
   }
   const queries = queriesOf(connection, remake)
   const unplanned = settingsOf(connection, () => {})
-  const parts = { connection, journal, projections, idsByTag: queries.idsByTag }
+  const parts = { connection, journal, recent, projections, idsByTag: queries.idsByTag }
   const tagged = (row: JournalRow): JournalRow & { tag: string } => ({
     ...row,
     tag:
@@ -153,8 +153,9 @@ function assemble(connection: Connection): { store: Store; projections: Projecti
 const cannotWrite = (error: unknown): boolean =>
   error instanceof Database.SqliteError && /^SQLITE_(FULL|READONLY|IOERR|BUSY)/.test(error.code)
 
-function whole(summary: ColonySummary | null, recent: (id: string) => Known): ReturnType<Store['colony']> {
+function whole(summary: ColonySummary | null, recent: Recent): ReturnType<Store['colony']> {
   if (summary === null) return null
-  const { rows, history } = recent(summary.id)
+  const { rows, folded } = recent.of(summary.id)
+  const { history } = folded
   return history === null ? null : { summary, history, journal: [...rows] }
 }

@@ -1,6 +1,7 @@
 /**
- * The last colonies looked at, with their rows and history, so that a page of forty boxes does not parse their whole
- * journals each time. A colony is known by its last row: whoever wrote since, here or in another process, is noticed.
+ * The last colonies read or written, with their rows and history, so that a page of forty boxes does not parse forty
+ * journals, nor an entry its colony's whole one. What is remembered is held against the file each time: whoever wrote
+ * since, here or in another process, and whatever was undone, is noticed.
  */
 import type { Connection } from './connection.ts'
 import { type Folded, fold } from './fold.ts'
@@ -9,31 +10,66 @@ import type { JournalRow } from './types.ts'
 /** Colonies kept: more than stand in any yard, and some of the past. */
 const KEPT = 300
 
-export interface Known extends Folded {
-  rows: JournalRow[]
-  last: number
+export interface Known {
+  rows: readonly JournalRow[]
+  readonly folded: Folded
 }
 
-export function recentOf(
-  { raw }: Pick<Connection, 'raw'>,
-  ofColony: (id: string) => JournalRow[],
-): (id: string) => Known {
-  const lastOf = raw.prepare('SELECT max(seq) FROM entry WHERE colony = ?').pluck()
+export interface Recent {
+  of(id: string): Known
+  /** What a colony's rows are after an append. */
+  put(id: string, rows: readonly JournalRow[]): void
+}
+
+export function recentOf({ raw }: Pick<Connection, 'raw'>, ofColony: (id: string) => JournalRow[]): Recent {
+  const newest = raw.prepare(
+    `SELECT e.seq, e.id, e.recorded_at AS at, e.recorded_by AS by, n FROM
+       (SELECT max(seq) AS last, count(*) AS n FROM entry WHERE colony = ?) JOIN entry e ON e.seq = last`,
+  )
   const known = new Map<string, Known>()
-  return (id) => {
-    const last = Number(lastOf.get(id) ?? 0)
-    const before = known.get(id)
+  const put = (id: string, now: Known): Known => {
     known.delete(id)
-    const now = before?.last === last ? before : read(id, ofColony, last)
-    // Rows read inside a transaction may yet be undone, and their places taken by others.
-    if (!raw.inTransaction) known.set(id, now)
+    known.set(id, now)
     const [oldest] = known.keys()
     if (known.size > KEPT && oldest !== undefined) known.delete(oldest)
     return now
   }
+  return {
+    of(id) {
+      const before = known.get(id)
+      return put(
+        id,
+        before !== undefined && isThere(before, newest.get(id)) ? before : knownBy(id, ofColony(id)),
+      )
+    },
+    put: (id, rows) => {
+      put(id, knownBy(id, rows))
+    },
+  }
 }
 
-function read(id: string, ofColony: (id: string) => JournalRow[], last: number): Known {
-  const rows = ofColony(id)
-  return { rows, last, ...fold(id, rows) }
+function knownBy(id: string, rows: readonly JournalRow[]): Known {
+  let folded: Folded | undefined
+  return {
+    rows,
+    get folded() {
+      folded ??= fold(id, rows)
+      return folded
+    },
+  }
+}
+
+/** As many rows, and the last one the very one: the journal only ever grows, so then all are. */
+function isThere({ rows }: Known, newest: unknown): boolean {
+  const last = rows.at(-1)
+  const file = newest as { seq: number; id: string; at: string; by: string; n: number } | undefined
+  return (
+    last !== undefined &&
+    file !== undefined &&
+    file.n === rows.length &&
+    file.seq === last.seq &&
+    file.id === last.entry.id &&
+    file.at === last.recordedAt &&
+    file.by === last.recordedBy
+  )
 }

@@ -62,7 +62,7 @@ export class Roster {
   readonly #homes = new Map<string, Member>()
 
   constructor(
-    private readonly journal: Pick<Journal, 'ofColony' | 'byId'>,
+    private readonly journal: Pick<Journal, 'byId'> & { ofColony(id: string): readonly JournalRow[] },
     private readonly idsByTag: (tag: string) => string[],
   ) {}
 
