@@ -206,7 +206,7 @@ const LongestStays = (p: ReviewProps) =>
     </table>
   )
 
-const MoneyLines = ({ look }: ReviewProps) =>
+const MoneyLines = ({ look, currency }: ReviewProps) =>
   look.money.perKept === null ? null : (
     <table class="numbers">
       <caption>For each of {look.money.kept} kept</caption>
@@ -214,7 +214,7 @@ const MoneyLines = ({ look }: ReviewProps) =>
         {MONEY_ROWS.map(([what, words]) => (
           <tr>
             <th scope="row">{words}</th>
-            <td>{amount(what, look.money.perKept?.[what] ?? 0)}</td>
+            <td>{amount(what, look.money.perKept?.[what] ?? 0, currency)}</td>
           </tr>
         ))}
       </tbody>

@@ -43,6 +43,7 @@ export function review(deps: Deps): Hono<Env> {
         options,
       ),
       total: records.length,
+      currency: deps.store.settings.get('currency'),
       problems,
     }
   }

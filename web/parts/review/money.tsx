@@ -32,20 +32,19 @@ export const Money = (p: ReviewProps) => {
             {MONEY_ROWS.map(([what, words]) => (
               <tr>
                 <th scope="row">{words}</th>
-                <td>{amount(what, money.total[what])}</td>
-                <td>{money.perKept === null ? '' : amount(what, money.perKept[what])}</td>
+                <td>{amount(what, money.total[what], p.currency)}</td>
+                <td>{money.perKept === null ? '' : amount(what, money.perKept[what], p.currency)}</td>
               </tr>
             ))}
           </tbody>
         </table>
       )}
-      <p class="small soft">
-        In the currency the costs were written in; only what was written down is added up.
-      </p>
+      <p class="small soft">Only what was written down is added up.</p>
       <CsvLinks of={p} files={{ money: 'These numbers as CSV' }} />
     </Part>
   )
 }
 
-export const amount = (what: keyof Spent, n: number): string =>
-  what === 'hours' ? n.toFixed(1) : n.toFixed(2)
+/** '$9.55', '6.5' hours. */
+export const amount = (what: keyof Spent, n: number, currency: string): string =>
+  what === 'hours' ? n.toFixed(1) : `${currency}${n.toFixed(2)}`

@@ -16,6 +16,8 @@ export interface ReviewProps {
   names: Record<Cohort, string[]>
   /** Colonies there are in all. */
   total: number
+  /** Sign of the yard's currency. */
+  currency: string
   /** What in the address was not understood. */
   problems: string[]
 }
