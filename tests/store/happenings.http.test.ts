@@ -1,5 +1,6 @@
 /** What happened on some days, in brief: on the server and in the phone alike. */
 import { expect, test } from 'vitest'
+import { ROUND_SETTINGS, type RoundSettings } from '../../src/exchange/round-bundle.ts'
 import { bookOf } from '../../web/phone/book.ts'
 import { add, given, inspection, intake, memoryStore, TODAY } from './helpers.ts'
 
@@ -51,17 +52,11 @@ test('the phone says the same of what it keeps', () => {
   add(store, intake('A-1'))
   add(store, inspection('A-1', '2026-05-14', { at: '09:10' }), given('A-1', '2026-05-12'))
   const colonies = store.colonies().map((s) => ({ id: s.id, rows: store.colony(s.id)?.journal ?? [] }))
-  const settings = {
-    timeZone: null,
-    temperature: 'F',
-    weight: 'lb',
-    yardName: '',
-    removalTypes: [],
-    protocol: {},
-    ownRates: null,
-  } as const
+  const settings = Object.fromEntries(
+    ROUND_SETTINGS.map((key) => [key, store.settings.get(key)]),
+  ) as RoundSettings
   const book = bookOf({
-    head: { settings: { ...settings, removalTypes: [] }, yards: store.yards() },
+    head: { settings, yards: store.yards() },
     colonies,
     waiting: [],
     today: TODAY,
