@@ -31,7 +31,8 @@ export interface Incoming {
 export interface AppendParts {
   connection: Pick<Connection, 'write'>
   journal: Pick<Journal, 'byId' | 'insert'>
-  recent: Recent
+  /** A colony's rows so far; told what they are after an append. */
+  recent: { of(id: string): { rows: readonly JournalRow[] }; put: Recent['put'] }
   projections: Pick<Projections, 'put'>
   idsByTag: (tag: string) => string[]
 }

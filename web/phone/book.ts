@@ -63,7 +63,6 @@ export function bookOf({ head, colonies, waiting, today }: BookParts): PhoneBook
         {
           connection: { write: (work) => work() },
           journal: {
-            ofColony: (id) => [...(rows.get(id) ?? [])],
             byId: (id) => byId.get(id) ?? null,
             insert(entry, { colony, recordedAt, recordedBy }) {
               const seq = NOT_YET * 2 + kept.length
@@ -74,6 +73,7 @@ export function bookOf({ head, colonies, waiting, today }: BookParts): PhoneBook
               return seq
             },
           },
+          recent: { of: (id) => ({ rows: [...(rows.get(id) ?? [])] }), put: () => {} },
           projections: { put: (id) => void summaries.delete(id) },
           idsByTag: (tag) => tagged(tag).map((s) => s.id),
         },
