@@ -203,7 +203,7 @@ it('a session that ended keeps everything, asks to sign in, and then sends', asy
     await page.goto('/account')
     await page.getByRole('button', { name: 'Sign out', exact: true }).click()
     await page.waitForLoadState()
-    expect(await words(page)).toContain('they stay on this phone')
+    expect(await words(page)).toContain('it stays on this phone')
     await page.screenshot({ path: shot('sign-out') })
     await press(page, 'Sign out all the same')
     expect(page.url()).toContain('/sign-in')

@@ -35,7 +35,9 @@ export function lostWords(unsent: number, lastKept: string | null): string {
   const when =
     lastKept === null ? '' : `, the last one of ${new Date(lastKept).toLocaleString('en-GB', AS_SAID)}`
   const what = unsent === 1 ? '1 entry that was' : `${unsent} entries that were`
-  return `This browser has cleared what this phone had kept. ${what} not sent yet ${unsent === 1 ? 'is' : 'are'} lost${when}. Write them down again. Put Resettle on the home screen, and it will not happen so easily.`
+  return unsent === 1
+    ? `This browser has cleared what this phone had kept. ${what} not sent yet is lost${when}. Write it down again. ${SAFER}`
+    : `This browser has cleared what this phone had kept. ${what} not sent yet are lost${when}. Write them down again. ${SAFER}`
 }
 
 const AS_SAID = {
@@ -45,6 +47,8 @@ const AS_SAID = {
   hour: '2-digit',
   minute: '2-digit',
 } as const
+
+const SAFER = 'On the home screen Resettle is safer from this.'
 
 interface Remembered {
   birth: string

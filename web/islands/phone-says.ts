@@ -26,7 +26,8 @@ function inLine(line: HTMLElement, state: PhoneState): void {
 
 function inNote(state: PhoneState): void {
   const words = waitingWords(state)
-  if (words === null || location.pathname.startsWith('/outbox')) dropNote(WAITING)
+  const said = location.pathname.startsWith('/outbox') || document.getElementById('sign-out-warning') !== null
+  if (words === null || said) dropNote(WAITING)
   else if (state.signIn && !('signedIn' in document.body.dataset))
     showNote({
       weight: WAITING,

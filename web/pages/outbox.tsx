@@ -47,7 +47,7 @@ export const OutboxPage = ({ frame, items, signIn = false }: OutboxProps) => (
           ))}
         </ol>
         <div class="buttons">
-          {signIn ? null : (
+          {signIn || items.every((i) => i.state !== 'waiting') ? null : (
             <form method="post" action="/outbox/send">
               <button class="button button-do" type="submit">
                 Send now
@@ -191,12 +191,13 @@ export const TakeOutPage = ({ frame, item }: { frame: Frame; item: OutboxItem })
 }
 
 /** Before signing out while something waits. */
-export const SignOutPage = ({ frame, waiting }: { frame: Frame; waiting: string }) => (
+export const SignOutPage = ({ frame, waiting, one }: { frame: Frame; waiting: string; one: boolean }) => (
   <Layout frame={frame} title="Sign out?" ways={false}>
-    <h1>{waiting}</h1>
+    <h1 id="sign-out-warning">{waiting}</h1>
     <p>
-      If you sign out now they stay on this phone. They are sent when you sign in on it again, and only then:
-      nobody else can send them for you.
+      {one
+        ? 'If you sign out now it stays on this phone. It is sent when you sign in on it again, and only then: nobody else can send it for you.'
+        : 'If you sign out now they stay on this phone. They are sent when you sign in on it again, and only then: nobody else can send them for you.'}
     </p>
     <div class="buttons">
       <a class="button button-do" href="/outbox">

@@ -135,11 +135,12 @@ export function keeperOf(parts: KeeperParts): Keeper {
     },
     send,
     async signOutWarning(request) {
-      const words = waitingWords(await state())
+      const now = await state()
+      const words = waitingWords(now)
       if (words === null || (await request.formData()).get('anyway') === 'yes') return null
       const viewer = (await snapshot()).head?.viewer ?? null
       const frame = { ...bareFrame(new URL(request.url).pathname, parts.built), viewer }
-      return pageOf(SignOutPage({ frame, waiting: words }))
+      return pageOf(SignOutPage({ frame, waiting: words, one: now.waiting + now.refused === 1 }))
     },
     async signedOut() {
       await on(forgetRound)
