@@ -2,7 +2,7 @@
  * The whole test run: `npm test`.
  *
  * Type check, lint and the build of the browser's files run side by side; then the tests, each kind in its turn, because
- * vitest fills both cores by itself and the journeys want a quiet machine. Ends with one line, 'N passed, N failed'.
+ * a kind fills all cores by itself and the journeys want a quiet machine. Ends with one line, 'N passed, N failed'.
  */
 import { spawn } from 'node:child_process'
 import { mkdirSync, readFileSync, rmSync } from 'node:fs'
@@ -68,7 +68,9 @@ async function check(name: string, command: string, args: string[]): Promise<Tal
 async function tests(project: string, env: NodeJS.ProcessEnv = {}): Promise<Tally> {
   heading(`${project} tests`)
   const report = join(OUTPUT, `${project}.json`)
-  const args = ['run', '--config', 'tests/vitest.config.ts', '--project', project]
+  // Left alone, vitest keeps one core free; the journeys measure times and want that.
+  const workers = project === 'journeys' ? [] : ['--maxWorkers=100%']
+  const args = ['run', '--config', 'tests/vitest.config.ts', '--project', project, ...workers]
   const { code, seconds } = await run(
     'vitest',
     [...args, '--reporter=default', '--reporter=json', `--outputFile.json=${report}`],
