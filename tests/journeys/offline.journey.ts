@@ -292,3 +292,38 @@ it('a newer version waits to be let in, and takes the old outbox over', async ()
     await stop()
   }
 })
+
+it('a worker that the browser ended starts again where it was; what others wrote meanwhile is offered, not pushed in', async () => {
+  const { page, wire, yard, later, sent, stop } = await field()
+  try {
+    wire.fate(() => 'cut')
+    await visit(page, 'W-01', 'before the worker ended')
+    const browserSide = await page.context().newCDPSession(page)
+    await browserSide.send('ServiceWorker.enable')
+    await browserSide.send('ServiceWorker.stopAllWorkers')
+    await page.goto('/outbox')
+    expect(await words(page)).toContain('before the worker ended')
+    wire.fate(() => 'pass')
+    await press(page, 'Send now')
+    await sent()
+    expect(recorded(yard).map((r) => r.note)).toEqual(['before the worker ended'])
+
+    // A slow network: the page is the phone's own, and somebody else was at the box.
+    wire.fate(({ path }) => (path.startsWith('/colony/') ? { after: 2000 } : 'pass'))
+    await page.goto('/colony/W-02')
+    expect(await line(page)).toContain('From this phone')
+    const seen = { kind: 'inspection', opened: false, on: '2026-06-09', by: 'Bram', note: 'seen by another' }
+    put(yard, [{ ...seen, id: v7(), colony: 'W-02' }], DAY)
+    await page.goto('/colony/W-02')
+    expect(await words(page)).not.toContain('seen by another')
+    // Within a few seconds the round is not asked for again.
+    await later(60)
+    await page.evaluate(() => navigator.serviceWorker.controller?.postMessage({ ask: 'send' }))
+    const offer = page.getByRole('link', { name: 'Newer entries came in: show them' })
+    await offer.click()
+    await page.waitForLoadState()
+    expect(await words(page)).toContain('seen by another')
+  } finally {
+    await stop()
+  }
+})

@@ -18,6 +18,8 @@ export interface Field {
   noticed: string[]
   /** Makes it noon of that day, in the yard and on the phone. */
   setDay: (day: Day) => Promise<void>
+  /** Lets some time pass on the phone. */
+  later: (seconds: number) => Promise<void>
   /** What the worker says of the outbox. */
   waiting: () => Promise<{ waiting: number; refused: number }>
   /** Resolves when nothing waits any more. */
@@ -42,9 +44,10 @@ export async function startField(browser: Browser, options: FieldOptions): Promi
   keepSignedIn(wire.url, await signInAs(yard.people, person))
   const { page, context, noticed } = await watchedPage(browser, wire.url, PHONE, { worker: true })
   const worker = (): Worker => {
-    const [first] = context.serviceWorkers()
-    if (first === undefined) throw new Error('no service worker')
-    return first
+    // One that was ended may still be in the list, before the one that took its place.
+    const latest = context.serviceWorkers().at(-1)
+    if (latest === undefined) throw new Error('no service worker')
+    return latest
   }
   const setDay = async (day: Day): Promise<void> => {
     yard.setDay(day)
@@ -64,6 +67,13 @@ export async function startField(browser: Browser, options: FieldOptions): Promi
     page,
     noticed,
     setDay,
+    later: async (seconds) => {
+      const now = await soon(
+        'the time of the worker',
+        worker().evaluate(() => Date.now()),
+      )
+      await soon('the clock of the worker', worker().evaluate(turnClock, now + seconds * 1000))
+    },
     waiting: () => stateOf(page),
     sent: async () => {
       for (let i = 0; i < 200; i++) {

@@ -19,7 +19,12 @@ function inLine(line: HTMLElement, state: PhoneState): void {
   const when = document.getElementById('phone-when')
   if (when === null) return
   if (state.signIn)
-    when.replaceChildren(link(`/sign-in?to=${encodeURIComponent(location.pathname)}`, 'Sign in to send'))
+    when.replaceChildren(
+      link(
+        `/sign-in?to=${encodeURIComponent(location.pathname)}`,
+        words === null ? 'Sign in again' : 'Sign in to send',
+      ),
+    )
   else if (state.newsAt > (line.dataset.news ?? '') && document.getElementById('entry-form') === null)
     when.replaceChildren(link(location.href, 'Newer entries came in: show them'))
 }

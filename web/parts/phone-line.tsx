@@ -27,7 +27,9 @@ export const PhoneLine = ({ frame }: { frame: Frame }) => {
       )}
       <span class="phone-when" id="phone-when">
         {phone.signIn ? (
-          <a href={`/sign-in?to=${encodeURIComponent(frame.path)}`}>Sign in to send</a>
+          <a href={`/sign-in?to=${encodeURIComponent(frame.path)}`}>
+            {waiting === null ? 'Sign in again' : 'Sign in to send'}
+          </a>
         ) : phone.fetchedAt === null ? null : (
           `${phone.reached ? 'From this phone' : 'No signal'}, as of ${asOf(phone.fetchedAt, frame)}`
         )}
