@@ -2,7 +2,7 @@
  * The whole test run: `npm test`.
  *
  * Type check, lint and the build of the browser's files run side by side; then the tests, each kind in its turn, because
- * a kind fills all cores by itself and the journeys want a quiet machine. Ends with one line, 'N passed, N failed'.
+ * a kind fills all cores by itself and what measures times wants a quiet machine. Ends with one line, 'N passed, N failed'.
  */
 import { spawn } from 'node:child_process'
 import { mkdirSync, readFileSync, rmSync } from 'node:fs'
@@ -68,8 +68,8 @@ async function check(name: string, command: string, args: string[]): Promise<Tal
 async function tests(project: string, env: NodeJS.ProcessEnv = {}): Promise<Tally> {
   heading(`${project} tests`)
   const report = join(OUTPUT, `${project}.json`)
-  // Left alone, vitest keeps one core free; the journeys measure times and want that.
-  const workers = project === 'journeys' ? [] : ['--maxWorkers=100%']
+  // Left alone, vitest keeps one core free; what measures times has the machine to itself.
+  const workers = project === 'speed' ? ['--maxWorkers=1'] : ['--maxWorkers=100%']
   const args = ['run', '--config', 'tests/vitest.config.ts', '--project', project, ...workers]
   const { code, seconds } = await run(
     'vitest',
@@ -92,7 +92,8 @@ function textOf(file: string): string | null {
 
 async function journeys(): Promise<Tally> {
   try {
-    return await tests('journeys', { CHROMIUM_PATH: ensureChromium(thisMachine()) })
+    const env = { CHROMIUM_PATH: ensureChromium(thisMachine()) }
+    return plus(await tests('journeys', env), await tests('speed', env))
   } catch (error) {
     if (!(error instanceof NoChromium)) throw error
     heading('journeys: FAILED')

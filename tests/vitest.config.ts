@@ -2,7 +2,7 @@ import { defineConfig } from 'vitest/config'
 
 const root = new URL('..', import.meta.url).pathname
 
-/** `unit` is pure; `reference` checks published values; `server` opens SQLite and the app; `journeys` drives Chromium. */
+/** `unit` is pure; `reference` checks published values; `server` opens SQLite and the app; `journeys` drives Chromium; `speed` does too, alone. */
 const project = (name: string, include: string[], exclude: string[] = [], timeout = 20_000) => ({
   extends: true as const,
   test: { name, include, exclude, testTimeout: timeout, hookTimeout: 120_000 },
@@ -21,6 +21,7 @@ export default defineConfig({
       project('reference', ['tests/reference/**/*.test.ts']),
       project('server', ['tests/**/*.http.test.{ts,tsx}'], [], 60_000),
       project('journeys', ['tests/journeys/**/*.journey.ts'], [], 120_000),
+      project('speed', ['tests/journeys/**/*.speed.ts'], [], 120_000),
     ],
   },
 })
