@@ -1,17 +1,20 @@
 /**
  * The whole test run: `npm test`.
  *
- * Type check, lint and the build of the browser's files run side by side; then the tests, each kind in its turn, because
- * a kind fills all cores by itself and what measures times wants a quiet machine. Ends with one line, 'N passed, N failed'.
+ * Type check, lint and the build of the browser's files run side by side; then the tests of all kinds
+ * together, and last what measures times, alone. Ends with one line, 'N passed, N failed'.
  */
 import { spawn } from 'node:child_process'
 import { mkdirSync, readFileSync, rmSync } from 'node:fs'
+import { availableParallelism } from 'node:os'
 import { delimiter, join } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import { ensureChromium, NoChromium, thisMachine } from './support/chromium.ts'
 import { closingLine, NOTHING, oneFailure, plus, type Tally, tallyOf } from './support/tally.ts'
 
 const ROOT = fileURLToPath(new URL('..', import.meta.url))
+/** Kinds of tests that need no browser. */
+const QUIET_KINDS = ['unit', 'reference', 'server']
 const OUTPUT = join(ROOT, 'tests', 'output')
 const ENV = {
   ...process.env,
@@ -64,21 +67,26 @@ async function check(name: string, command: string, args: string[]): Promise<Tal
   return code === 0 ? NOTHING : oneFailure(name)
 }
 
-/** One vitest project, counted from its JSON report. */
-async function tests(project: string, env: NodeJS.ProcessEnv = {}): Promise<Tally> {
-  heading(`${project} tests`)
-  const report = join(OUTPUT, `${project}.json`)
-  // Left alone, vitest keeps one core free; what measures times has the machine to itself.
-  const workers = project === 'speed' ? ['--maxWorkers=1'] : ['--maxWorkers=100%']
-  const args = ['run', '--config', 'tests/vitest.config.ts', '--project', project, ...workers]
+/**
+ * Vitest projects, counted from one JSON report. Together they share the workers, one more than there are cores, because
+ * journeys often wait for a page; what measures times has the machine to itself.
+ */
+async function tests(name: string, projects: string[], env: NodeJS.ProcessEnv): Promise<Tally> {
+  heading(`${name} tests`)
+  const report = join(OUTPUT, `${name}.json`)
+  const workers = name === 'speed' ? 1 : availableParallelism() + 1
+  const chosen = projects.flatMap((project) => ['--project', project])
   const { code, seconds } = await run(
     'vitest',
-    [...args, '--reporter=default', '--reporter=json', `--outputFile.json=${report}`],
+    [
+      ...['run', '--config', 'tests/vitest.config.ts', `--maxWorkers=${workers}`, ...chosen],
+      ...['--reporter=default', '--reporter=json', `--outputFile.json=${report}`],
+    ],
     'live',
     env,
   )
-  const tally = tallyOf(textOf(report), project, code)
-  console.log(`${project}: ${closingLine(tally)} (${seconds.toFixed(1)} s)`)
+  const tally = tallyOf(textOf(report), name, code)
+  console.log(`${name}: ${closingLine(tally)} (${seconds.toFixed(1)} s)`)
   return tally
 }
 
@@ -90,16 +98,25 @@ function textOf(file: string): string | null {
   }
 }
 
-async function journeys(): Promise<Tally> {
+/** Where Chromium is, or why there is none: then the journeys fail, and the rest is run all the same. */
+function chromium(): { path: string } | { missing: string } {
   try {
-    const env = { CHROMIUM_PATH: ensureChromium(thisMachine()) }
-    return plus(await tests('journeys', env), await tests('speed', env))
+    return { path: ensureChromium(thisMachine()) }
   } catch (error) {
     if (!(error instanceof NoChromium)) throw error
-    heading('journeys: FAILED')
-    console.log(error.message)
-    return oneFailure('journeys: no Chromium')
+    return { missing: error.message }
   }
+}
+
+async function allTests(): Promise<Tally> {
+  const found = chromium()
+  if ('missing' in found) {
+    heading('journeys: FAILED')
+    console.log(found.missing)
+    return plus(oneFailure('journeys: no Chromium'), await tests('all', QUIET_KINDS, {}))
+  }
+  const env = { CHROMIUM_PATH: found.path }
+  return plus(await tests('all', [...QUIET_KINDS, 'journeys'], env), await tests('speed', ['speed'], env))
 }
 
 async function main(): Promise<number> {
@@ -113,8 +130,7 @@ async function main(): Promise<number> {
     check('build', 'vite', ['build', '--config', 'web/vite.config.ts', '--logLevel', 'warn']),
   ])
   let total = first.reduce(plus, NOTHING)
-  for (const project of ['unit', 'reference', 'server']) total = plus(total, await tests(project))
-  total = plus(total, await journeys())
+  total = plus(total, await allTests())
   if (total.failures.length > 0) {
     heading('what failed')
     for (const line of total.failures) console.log(line)
