@@ -1,9 +1,9 @@
-/** Every page of the invented yard, on a phone and on a laptop, light and dark: what must hold on all of them. */
+/** Every page of the invented yard, light and dark: what must hold on all of them. One journey file a device runs it. */
 import type { Page } from 'playwright-core'
-import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import { afterAll, beforeAll, expect, it } from 'vitest'
 import { PHASES } from '../../src/recovery/plan-types.ts'
 import { WAYS } from '../../web/parts/nav.ts'
-import { DEVICES, type Device, launch, type Watched, watchedPage } from '../support/browser.ts'
+import { type Device, launch, type Watched, watchedPage } from '../support/browser.ts'
 import { bytesFor, layoutShift, sidewaysScroll, smallTargets, violations } from '../support/page-checks.ts'
 import { press } from '../support/person.ts'
 import { startYard } from '../support/yard.ts'
@@ -84,7 +84,7 @@ async function wrongWith(page: Page, device: Device): Promise<string[]> {
   return wrong
 }
 
-describe.each(DEVICES)('on a $name', (device) => {
+export function everyPage(device: Device): void {
   let light: Watched
   let dark: Watched
   beforeAll(async () => {
@@ -137,4 +137,4 @@ describe.each(DEVICES)('on a $name', (device) => {
     expect(await page.getByRole('link', { name: 'M-01', exact: true }).count()).toBeGreaterThan(0)
     expect(await wrongWith(page, device)).toEqual([])
   })
-})
+}
