@@ -2,10 +2,13 @@ import { defineConfig } from 'vitest/config'
 
 const root = new URL('..', import.meta.url).pathname
 
-/** `unit` is pure; `reference` checks published values; `server` opens SQLite and the app; `journeys` drives Chromium; `speed` does too, alone. */
+/**
+ * `unit` is pure; `reference` checks published values; `server` opens SQLite and the app; `journeys` drives Chromium; `speed` does too, alone.
+ * Files share a worker's modules, which are loaded once: nothing in src keeps state of its own beside caches.
+ */
 const project = (name: string, include: string[], exclude: string[] = [], timeout = 20_000) => ({
   extends: true as const,
-  test: { name, include, exclude, testTimeout: timeout, hookTimeout: 120_000 },
+  test: { name, include, exclude, isolate: false, testTimeout: timeout, hookTimeout: 120_000 },
 })
 
 export default defineConfig({

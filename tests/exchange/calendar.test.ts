@@ -111,10 +111,11 @@ describe('escaping and folding', () => {
   })
 
   it('brings any text back, and never lets one event become two', () => {
-    // Lone halves of a pair are no text, and control characters other than line ends have no place in a value.
+    // Lone halves of a pair are no text, and control characters other than line ends have no place in a value. U+FFFD is
+    // left out because it is by this that `wellFolded` knows a character cut in two.
     const text = fc
       .string({ unit: 'grapheme', maxLength: 300 })
-      .map((s) => s.replaceAll(/\p{Cc}/gu, '').trim())
+      .map((s) => s.replaceAll(/[\p{Cc}\u{FFFD}]/gu, '').trim())
     fc.assert(
       fc.property(text, text, text, (title, place, body) => {
         const written = calendarText([fed({ event: event({ title, place, text: body }) })], META)
