@@ -6,7 +6,7 @@ import { TEST_FRAME_IGNORED_AFTER } from '../biology/queen-rearing.ts'
 import { type Day, daysBetween, earlier, inWords } from '../days.ts'
 import { lookedLately } from './derived-asks.ts'
 import { frameCount } from './fold/strength.ts'
-import type { Action, Advice, DayRange, Readiness, Rule } from './plan-types.ts'
+import type { Advice, DayRange, Readiness, Rule } from './plan-types.ts'
 import type { Ask, State } from './state.ts'
 
 /** Questions answered at an open box, most telling first. */
@@ -147,6 +147,3 @@ function nextDay(s: State, today: Day): Day | null {
   const [first, ...rest] = days
   return first === undefined ? null : earlier(first, ...rest)
 }
-
-export const isOpenBox = (action: Action): boolean =>
-  action !== 'none' && action !== 'leave-alone' && action !== 'outside-look' && action !== 'call-inspector'

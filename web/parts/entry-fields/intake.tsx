@@ -1,19 +1,9 @@
 /** An intake in three short groups: where from, queen and brood, box. */
-import {
-  BEES_TAPPED,
-  BROOD_CARE,
-  CELLS_AT_REMOVAL,
-  FRAMES_TAPPED,
-  METHOD,
-  QUEEN,
-  removalTypes,
-  SPRAYED,
-  TEMPER,
-  TIED,
-} from '../../words/choices.ts'
+import { METHOD, QUEEN, removalTypes, SPRAYED } from '../../words/choices.ts'
 import { unitOf } from '../../words/units.ts'
 import { Choices, TextField } from '../field.tsx'
 import { PhotoField } from '../photo-field.tsx'
+import { BeesAndBox, BroodAlong } from './along.tsx'
 import { DayField, type EntryFieldsProps, EntryNote } from './common.tsx'
 
 export interface IntakeFieldsProps extends EntryFieldsProps {
@@ -98,65 +88,14 @@ const QueenAndBrood = ({ form }: IntakeFieldsProps) => (
   <fieldset class="group">
     <legend>2. Queen and brood</legend>
     <Choices form={form} name="queen" label="The queen" choices={QUEEN} across={2} />
-    <p class="hint">Brood comb that came along, in frames. Not counted is not the same as none.</p>
-    {(
-      [
-        ['brood.eggs', 'With eggs'],
-        ['brood.open', 'With open brood'],
-        ['brood.capped', 'With capped brood'],
-      ] as const
-    ).map(([name, label]) => (
-      <Choices
-        form={form}
-        name={name}
-        label={label}
-        choices={FRAMES_TAPPED}
-        across={4}
-        other={{ label: 'or type' }}
-      />
-    ))}
-    <Choices form={form} name="broodCare" label="How the brood travelled" choices={BROOD_CARE} across={3} />
-    <Choices
-      form={form}
-      name="queenCells"
-      label="Queen cells at the removal"
-      choices={CELLS_AT_REMOVAL}
-      across={4}
-    />
+    <BroodAlong form={form} />
   </fieldset>
 )
 
 const Box = ({ form, frame }: IntakeFieldsProps) => (
   <fieldset class="group">
     <legend>3. The box</legend>
-    <Choices
-      form={form}
-      name="bees.frames"
-      label="Frames covered with bees"
-      choices={BEES_TAPPED}
-      across={4}
-      other={{ label: 'or type' }}
-    />
-    <div class="field-row">
-      <TextField
-        form={form}
-        name="bees.kg"
-        label="or their weight"
-        unit={unitOf(frame.units, 'weight').symbol}
-        inputmode="decimal"
-        maxlength={8}
-      />
-      <TextField
-        form={form}
-        name="deadBeesKg"
-        label="Dead bees in the box"
-        unit={unitOf(frame.units, 'weight').symbol}
-        inputmode="decimal"
-        maxlength={8}
-      />
-    </div>
-    <Choices form={form} name="tiedComb" label="Comb tied in with bands" choices={TIED} across={3} />
-    <Choices form={form} name="temper" label="Temper" choices={TEMPER} across={3} />
+    <BeesAndBox form={form} frame={frame} />
     <EntryNote form={form} frame={frame} />
     <PhotoField form={form} />
   </fieldset>

@@ -1,16 +1,8 @@
 /** What was done and found. Asked once: the intake takes it over. */
-import {
-  BEES_TAPPED,
-  BROOD_CARE,
-  CELLS_AT_REMOVAL,
-  FRAMES_TAPPED,
-  METHOD,
-  QUEEN,
-  TEMPER,
-  TIED,
-} from '../../words/choices.ts'
+import { METHOD, QUEEN } from '../../words/choices.ts'
 import { CLEAN, SEAL } from '../../words/removal.ts'
 import { unitOf } from '../../words/units.ts'
+import { BeesAndBox, BroodAlong } from '../entry-fields/along.tsx'
 import { Choices, NoteField, TextField } from '../field.tsx'
 import type { PartFieldsProps } from './part-fields.tsx'
 
@@ -39,56 +31,11 @@ export const WorkFields = ({ form, frame }: Omit<PartFieldsProps, 'types' | 'cur
       <legend>Queen and brood</legend>
       <Choices form={form} name="queen" label="The queen" choices={QUEEN} across={2} />
       <TextField form={form} name="queenFoundAt" label="Found at" type="time" />
-      <p class="hint">Brood comb that came along, in frames. Not counted is not the same as none.</p>
-      {(
-        [
-          ['brood.eggs', 'With eggs'],
-          ['brood.open', 'With open brood'],
-          ['brood.capped', 'With capped brood'],
-        ] as const
-      ).map(([name, label]) => (
-        <Choices
-          form={form}
-          name={name}
-          label={label}
-          choices={FRAMES_TAPPED}
-          across={4}
-          other={{ label: 'or type' }}
-        />
-      ))}
-      <Choices form={form} name="broodCare" label="How the brood travelled" choices={BROOD_CARE} across={3} />
-      <Choices form={form} name="queenCells" label="Queen cells" choices={CELLS_AT_REMOVAL} across={4} />
+      <BroodAlong form={form} />
     </fieldset>
     <fieldset class="group">
       <legend>The box</legend>
-      <Choices
-        form={form}
-        name="bees.frames"
-        label="Frames covered with bees"
-        choices={BEES_TAPPED}
-        across={4}
-        other={{ label: 'or type' }}
-      />
-      <div class="field-row">
-        <TextField
-          form={form}
-          name="bees.kg"
-          label="or their weight"
-          unit={unitOf(frame.units, 'weight').symbol}
-          inputmode="decimal"
-          maxlength={8}
-        />
-        <TextField
-          form={form}
-          name="deadBeesKg"
-          label="Dead bees in the box"
-          unit={unitOf(frame.units, 'weight').symbol}
-          inputmode="decimal"
-          maxlength={8}
-        />
-      </div>
-      <Choices form={form} name="tiedComb" label="Comb tied in with bands" choices={TIED} across={3} />
-      <Choices form={form} name="temper" label="Temper" choices={TEMPER} across={3} />
+      <BeesAndBox form={form} frame={frame} />
     </fieldset>
     <fieldset class="group">
       <legend>The hole</legend>
