@@ -242,8 +242,8 @@ test('a donor may be anybody', () => {
 test('the place an entry was made and what it cost stay out of the projections', () => {
   const connection = openConnection(':memory:')
   const store = storeOn(connection)
-  add(store, intake('A-1'), given('A-1', '2026-05-15', { cost: 4321 }))
+  add(store, intake('A-1'), given('A-1', '2026-05-15', { cost: 4321.79 }))
   expect(store.colony('A-1')?.history.intake.removal.site).toBe('12 Invented Way')
   expect(projectionBytes(connection)).not.toContain('Invented Way')
-  expect(projectionBytes(connection)).not.toContain('4321')
+  expect(projectionBytes(connection)).not.toContain('4321.79')
 })

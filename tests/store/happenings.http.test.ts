@@ -8,7 +8,7 @@ test('happenings of some days come by day, in brief, with the yard where the col
   const store = memoryStore()
   const id = add(store, intake('A-1', { at: '08:00' }))
   add(store, inspection('A-1', '2026-05-14', { at: '09:10', eggs: 'none' }))
-  add(store, given('A-1', '2026-05-12', { cost: 40, donor: 'Z-9' }))
+  add(store, given('A-1', '2026-05-12', { cost: 40.79, donor: 'Z-9' }))
   add(store, { ...inspection('A-1', '2026-05-20', { opened: false }) })
   const { opened: _, ...moved } = inspection('A-1', '2026-05-21')
   add(store, { ...moved, kind: 'move', yard: 'Ford', stand: '1' } as never)
@@ -44,7 +44,7 @@ test('happenings of some days come by day, in brief, with the yard where the col
       what: null,
     },
   ])
-  expect(JSON.stringify(store.happenings('2026-01-01', TODAY))).not.toContain('40')
+  expect(JSON.stringify(store.happenings('2026-01-01', TODAY))).not.toContain('40.79')
 })
 
 test('the phone says the same of what it keeps', () => {
