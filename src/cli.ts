@@ -1,4 +1,3 @@
-#!/usr/bin/env -S npx tsx
 /** The command line: `resettle NAME …`. Each command is a file in src/commands, loaded only when asked for. */
 
 const COMMANDS: Record<

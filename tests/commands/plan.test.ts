@@ -1,18 +1,19 @@
 /** `resettle plan` as a user runs it: its answer on stdout, its complaints on stderr, exit 2 for bad input. */
 import { spawnSync } from 'node:child_process'
+import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { describe, expect, test } from 'vitest'
 
 const ROOT = join(import.meta.dirname, '../..')
 
-function resettle(args: string[], input: string) {
-  const run = spawnSync('npm', ['run', '-s', 'resettle', '--', ...args], {
-    cwd: ROOT,
-    input,
-    encoding: 'utf8',
-  })
+function ran(command: string, args: string[], input: string, cwd: string) {
+  const run = spawnSync(command, args, { cwd, input, encoding: 'utf8' })
   return { code: run.status, out: run.stdout, err: run.stderr }
 }
+
+/** The installed command, called in a folder of the user's. */
+const resettle = (args: string[], input: string) =>
+  ran(process.execPath, [join(ROOT, 'src/bin.mjs'), ...args], input, tmpdir())
 
 const intake = {
   kind: 'intake',
@@ -45,6 +46,12 @@ describe('resettle plan', () => {
       'readiness',
     ])
     expect(printed).toMatchObject({ tag: 'C-1', asOf: '2026-05-06', day: 5, phase: 'queen-unknown' })
+  })
+
+  test('says the same by way of npm', () => {
+    const input = JSON.stringify({ tag: 'C-1', entries: [intake] })
+    const args = ['plan', '--as-of', '2026-05-06', '-']
+    expect(ran('npm', ['run', '-s', 'resettle', '--', ...args], input, ROOT)).toEqual(resettle(args, input))
   })
 
   test('names the entry and the field of each problem, one line each, and exits with 2', () => {

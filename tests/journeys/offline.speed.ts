@@ -103,17 +103,13 @@ it('every control of Today, Record and Intake can be hit in gloves, from the ser
 
 const ROOT = fileURLToPath(new URL('../..', import.meta.url))
 
-/** The server as it is started in earnest, in a process of its own. Resolves when it listens. */
+/** The server as it is started in earnest, in a process of its own and from another folder than its own. Resolves when it listens. */
 function serve(data: string, port: number): Promise<{ process: ChildProcess; url: string }> {
-  const started = spawn(
-    process.execPath,
-    ['--import', 'tsx', 'src/cli.ts', 'serve', '--port', String(port)],
-    {
-      cwd: ROOT,
-      env: { ...process.env, RESETTLE_DATA: data, RESETTLE_LOG: 'silent', TZ: 'UTC' },
-      stdio: ['ignore', 'pipe', 'inherit'],
-    },
-  )
+  const started = spawn(process.execPath, [join(ROOT, 'src/bin.mjs'), 'serve', '--port', String(port)], {
+    cwd: data,
+    env: { ...process.env, RESETTLE_DATA: data, RESETTLE_LOG: 'silent', TZ: 'UTC' },
+    stdio: ['ignore', 'pipe', 'inherit'],
+  })
   return new Promise((done, fail) => {
     started.once('error', fail)
     started.once('exit', (code) => fail(new Error(`the server ended with ${code}`)))

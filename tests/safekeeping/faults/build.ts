@@ -28,6 +28,7 @@ export async function built(entry: string, folder: string): Promise<string> {
       ssr: join(ROOT, entry),
       outDir: folder,
       emptyOutDir: false,
+      minify: true,
       target: 'node20',
       rollupOptions: { output: { entryFileNames: 'program.mjs', codeSplitting: false } },
     },
