@@ -91,10 +91,15 @@ function inR(day: ArrayLike<number>, lost: ArrayLike<number>, group: ArrayLike<n
     const rows = Array.from(day, (d, i) => `${d},${lost[i]},${group[i]}`)
     writeFileSync(join(folder, 'rows.csv'), `day,lost,group\n${rows.join('\n')}\n`)
     const script = `suppressMessages(library(survival)); d <- read.csv("rows.csv")
-      once <- function() { survfit(Surv(day, lost) ~ group, d, conf.type = "log-log"); survdiff(Surv(day, lost) ~ group, d) }
-      once(); cat(median(sapply(1:5, function(i) system.time(once())[["elapsed"]])) * 1000)`
-    const run = spawnSync('Rscript', ['-e', script], { cwd: folder, encoding: 'utf8' })
-    return run.status === 0 ? Number(run.stdout) : null
+      once <- function() { survfit(Surv(day, lost) ~ group, d, conf.type = "log-log"); invisible(survdiff(Surv(day, lost) ~ group, d)) }
+      invisible(once()); cat(median(sapply(1:5, function(i) system.time(once())[["elapsed"]])) * 1000)`
+    writeFileSync(join(folder, 'once.R'), script)
+    const run = spawnSync('Rscript', ['--vanilla', 'once.R'], { cwd: folder, encoding: 'utf8' })
+    if (run.error !== undefined) return null
+    const time = Number.parseFloat(run.stdout)
+    if (run.status !== 0 || !Number.isFinite(time))
+      throw new Error(`R did not say a time: ${run.stdout}${run.stderr}`)
+    return time
   } finally {
     rmSync(folder, { recursive: true })
   }
