@@ -53,7 +53,9 @@ export async function serveUntilStopped(
     const stopMessages = startMessenger(house.messages.messenger, (error) =>
       options.log?.error({ error: errorForLog(error) }, 'messages failed'),
     )
-    process.stdout.write(`${greeting} ${server.url}\n`)
+    const home = options.outside?.url ?? server.url
+    const behind = home === server.url ? '' : ` (its proxy finds it at ${server.url})`
+    process.stdout.write(`${greeting} ${home}${behind}\n`)
     if (server.setUpUrl !== null)
       process.stdout.write(`There is no account yet. Make the first one here, once: ${server.setUpUrl}\n`)
     await stopSignal()

@@ -121,7 +121,7 @@ export function createApp(deps: Deps): Hono<Env> {
   app.route('/', assetFiles(deps.assets))
   // Asks for a token in a header, which no other site can make a browser send; a session is nothing to it.
   app.route('/', api(deps))
-  app.use(...ownPagesOnly(deps.outside), visitor(deps))
+  app.use(ownPagesOnly(deps), visitor(deps))
   app.use((c, next) => {
     // Strangers get the smaller limit everywhere: it must not tell which paths there are.
     return bodyLimit({ maxSize: c.var.viewer === null ? BODY_LIMIT : mostFor(c), onError: tooLarge })(c, next)

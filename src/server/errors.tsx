@@ -6,7 +6,7 @@ import { isApiPath, problemResponse } from '../api/problem.ts'
 import type { Book } from '../store/index.ts'
 import type { Here, PageDeps } from './deps.ts'
 import { nearestTags } from './nearest.ts'
-import { colonyPath, page } from './respond.tsx'
+import { colonyPath, page, sendsJson } from './respond.tsx'
 
 type Answer = Response | Promise<Response>
 
@@ -43,7 +43,7 @@ export const broken =
     const status = { full: 507, busy: 503, damaged: 503, bug: 500 } as const
     if (isApiPath(c.req.path)) return problemResponse(status[trouble], TROUBLE_WORDS[trouble])
     const posted = c.req.method === 'POST'
-    return /^application\/json\b/i.test(c.req.header('content-type') ?? '')
+    return sendsJson(c)
       ? c.json({ error: TROUBLE_WORDS[trouble] }, status[trouble])
       : page(
           c,

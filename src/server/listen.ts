@@ -29,9 +29,9 @@ export interface ListenOptions {
 }
 
 export interface Listening {
-  /** Address to open in a browser. */
+  /** Address to open in a browser on this machine. */
   url: string
-  /** Where the first account is made; null when there is one. */
+  /** Where the first account is made, as the yard is called from outside; null when there is one. */
   setUpUrl: string | null
   /** Stops taking requests; the house stays open. */
   stop: () => Promise<void>
@@ -71,7 +71,9 @@ export function listen(options: ListenOptions): Promise<Listening> {
       { fetch: app.fetch, hostname: host, port: options.port, serverOptions: options.times ?? TIMES },
       (at) => {
         const url = `http://${isIPv6(host) ? `[${host}]` : host}:${at.port}`
-        const setUpUrl = setUpToken === null ? null : `${url}/set-up?token=${setUpToken}`
+        // A form is taken only from the address that was set, so that is where the page must be opened.
+        const home = outside.url ?? url
+        const setUpUrl = setUpToken === null ? null : `${home}/set-up?token=${setUpToken}`
         resolve({ url, setUpUrl, stop: () => stopping(server as Server) })
       },
     )

@@ -20,6 +20,10 @@ export function formPage(c: Here, body: Child, refused: boolean): Response | Pro
   return c.html(html`<!doctype html>${body as never}`, refused ? 422 : 200)
 }
 
+/** Whether a program sent it, which reads no pages. */
+export const sendsJson = (c: Here): boolean =>
+  /^application\/json\b/i.test(c.req.header('content-type') ?? '')
+
 /** Where a colony's page is: by tag while it has the tag in the yard, by id after it left. */
 export const colonyPath = (c: Pick<ColonySummary, 'id' | 'tag' | 'closedOn'>): string =>
   `/colony/${encodeURIComponent(c.closedOn === null ? c.tag : c.id)}`

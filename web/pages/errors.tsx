@@ -90,6 +90,36 @@ export const TooLargePage = ({ frame }: { frame: Frame }) => (
   </Layout>
 )
 
+interface ElsewhereProps {
+  frame: Frame
+  /** The yard's own address. */
+  address: string
+  /** Whether somebody set it; else it is what this request was sent to. */
+  known: boolean
+}
+
+/** A form came from a page at another address than the yard's. Never repeats that address: a stranger chose it. */
+export const ElsewherePage = ({ frame, address, known }: ElsewhereProps) => (
+  <Layout frame={frame} title="Open the yard’s own address" ways={false}>
+    <h1>This was sent from another address</h1>
+    <p>
+      Nothing was saved. This yard takes what is typed only from its own pages, at <b>{address}</b>. Open that
+      address, and do it again there.
+    </p>
+    {known ? null : (
+      <p>
+        If that is not the address people use, there is a proxy between: whoever runs this server sets
+        RESETTLE_URL to the address people use, and starts it again.
+      </p>
+    )}
+    <p class="buttons">
+      <a class="button button-do" href={address}>
+        Open {address}
+      </a>
+    </p>
+  </Layout>
+)
+
 interface BrokenProps {
   frame: Frame
   posted: boolean

@@ -5,7 +5,10 @@ import { createMiddleware } from 'hono/factory'
 import { HTTPException } from 'hono/http-exception'
 import { secureHeaders } from 'hono/secure-headers'
 import { timeout } from 'hono/timeout'
-import type { Env } from '../deps.ts'
+import { ElsewherePage } from '../../../web/pages/errors.tsx'
+import type { Deps, Env, Here } from '../deps.ts'
+import { frameFor } from '../frame.tsx'
+import { page, sendsJson } from '../respond.tsx'
 import { isSecure, type Outside, originOf } from './address.ts'
 import { NO_SNIFFING_AROUND } from './policy.ts'
 
@@ -18,20 +21,34 @@ export const headers = (outside: Outside): MiddlewareHandler<Env> =>
 
 const READING = new Set(['GET', 'HEAD', 'OPTIONS'])
 
-/** hono's check covers what a form can send; the second one whatever a script of another site could. */
-export function ownPagesOnly(outside: Outside): MiddlewareHandler<Env>[] {
-  const own = (origin: string, c: Parameters<typeof originOf>[0]): boolean => origin === originOf(c, outside)
-  return [
-    csrf({ origin: own }),
-    createMiddleware<Env>(async (c, next) => {
-      const origin = c.req.header('origin')
-      const site = c.req.header('sec-fetch-site')
-      const foreign =
-        (origin !== undefined && !own(origin, c)) || site === 'cross-site' || site === 'same-site'
-      if (!READING.has(c.req.method) && foreign) throw new HTTPException(403, { message: 'Forbidden' })
-      await next()
-    }),
-  ]
+/**
+ * Refuses what a page of another site sends. hono's check covers what a form can send; ours whatever a script of another
+ * site could. Whoever came by another address than the one that was set is told which one to open.
+ */
+export function ownPagesOnly(deps: Deps): MiddlewareHandler<Env> {
+  const own = (origin: string, c: Here): boolean => origin === originOf(c, deps.outside)
+  const formCheck = csrf({ origin: own })
+  return createMiddleware<Env>(async (c, next) => {
+    if (READING.has(c.req.method)) return next()
+    const origin = c.req.header('origin')
+    const site = c.req.header('sec-fetch-site')
+    const foreign = (origin !== undefined && !own(origin, c)) || site === 'cross-site' || site === 'same-site'
+    if (!foreign && (await passes(formCheck, c))) return next()
+    if (sendsJson(c)) return c.json({ error: 'sent from another address than this yard’s' }, 403)
+    const home = { address: originOf(c, deps.outside), known: deps.outside.url !== null }
+    return page(c, ElsewherePage({ frame: frameFor(c, deps), ...home }), 403)
+  })
+}
+
+/** Whether a check lets the request go on, which it says by throwing or not. */
+async function passes(check: MiddlewareHandler, c: Here): Promise<boolean> {
+  try {
+    await check(c, async () => undefined)
+    return true
+  } catch (error) {
+    if (error instanceof HTTPException) return false
+    throw error
+  }
 }
 
 /** Milliseconds an answer may take. */

@@ -5,7 +5,7 @@ import { SignInAgainPage } from '../../../web/pages/sign-in.tsx'
 import { ABSOLUTE_DAYS } from '../../people/index.ts'
 import type { Deps, Env, Here } from '../deps.ts'
 import { frameFor } from '../frame.tsx'
-import { page } from '../respond.tsx'
+import { page, sendsJson } from '../respond.tsx'
 import { isSecure } from './address.ts'
 
 /** Over TLS the name itself makes browsers insist on Secure, on this host, and on the whole path. */
@@ -73,6 +73,5 @@ export const noStrangers = (deps: Deps) =>
 /** Browsers opening a page or posting a form say that they want HTML; scripts and programs don't. */
 const wantsPage = (c: Here): boolean => {
   const accept = c.req.header('accept') ?? '*/*'
-  const json = /^application\/json\b/i.test(c.req.header('content-type') ?? '')
-  return !json && /text\/html|^\*\/\*$/.test(accept)
+  return !sendsJson(c) && /text\/html|^\*\/\*$/.test(accept)
 }

@@ -25,6 +25,7 @@ import { tooLarge } from '../errors.tsx'
 import { todayOf, zoneOf } from '../frame.tsx'
 import { originOf } from '../middleware/address.ts'
 import { bearer, refusalOf } from '../middleware/bearer.ts'
+import { sendsJson } from '../respond.tsx'
 
 type Query<Id extends OperationId> = z.output<(typeof QUERIES)[(typeof OPERATIONS)[Id]['query']]>
 
@@ -163,8 +164,7 @@ function handlersOf(deps: Deps): Handlers {
 }
 
 async function sendEntries(deps: Deps, { c, store, holder, today }: Asked<'sendEntries'>): Promise<Response> {
-  if (!/^application\/json\b/i.test(c.req.header('content-type') ?? ''))
-    return problemResponse(415, 'Send application/json.')
+  if (!sendsJson(c)) return problemResponse(415, 'Send application/json.')
   let body: unknown
   try {
     body = await c.req.json()

@@ -3,6 +3,7 @@ import { problemLine } from '../../journal/problem.ts'
 import type { Deps, Env, Here } from '../deps.ts'
 import { viewerOf } from '../frame.tsx'
 import { groupOf } from '../group.ts'
+import { sendsJson } from '../respond.tsx'
 
 const MOST_AT_ONCE = 500
 
@@ -42,7 +43,7 @@ const isForAnother = (c: Here): boolean => {
 }
 
 async function bodyOf(c: Here): Promise<unknown> {
-  if (!/^application\/json\b/i.test(c.req.header('content-type') ?? '')) return undefined
+  if (!sendsJson(c)) return undefined
   try {
     return await c.req.json()
   } catch {
