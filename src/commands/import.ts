@@ -6,8 +6,10 @@ import { v7 } from 'uuid'
 import { type Day, dayIn } from '../days.ts'
 import { readColonies } from '../exchange/colonies-csv.ts'
 import { lineOf } from '../exchange/csv-table.ts'
+import { fileLines } from '../exchange/file-lines.ts'
 import { type ImportRow, rehearsed, takeIn } from '../exchange/spreadsheet/take-in.ts'
 import { importYard } from '../exchange/yard-import.ts'
+import type { Lines } from '../exchange/yard-lines.ts'
 import { photoFolder, shelfIn } from '../photos/shelf.ts'
 import { dataFile, openStore, type Store, StoreError } from '../store/index.ts'
 import { complain, saying } from './terminal.ts'
@@ -35,33 +37,49 @@ export const run = (args: string[]): Promise<number> =>
       throw new StoreError(
         'name one file: NAME.jsonl from an export of a whole yard, NAME.csv of colonies, - for JSON Lines on standard input',
       )
-    const text = textOf(from)
+    const csv = /\.csv$/i.test(from)
+    // Read to the end before a database is made: a file that cannot be read makes none.
+    const text = csv || from === '-' ? textOf(from) : null
+    if (text === null) for (const _line of readable(from));
     const store = openStore(dataFile({ make: true }))
     try {
       const zone = store.settings.get('timeZone') ?? Intl.DateTimeFormat().resolvedOptions().timeZone
       const today = dayIn(zone, new Date())
-      return /\.csv$/i.test(from) ? fromCsv(store, from, text, today, values) : fromLines(store, text, today)
+      if (csv) return fromCsv(store, from, text ?? '', today, values)
+      return fromLines(store, () => text?.split('\n') ?? readable(from), today)
     } finally {
       store.close()
     }
   })
 
-function textOf(from: string): string {
-  let bytes: Uint8Array
+/** What stopped the reading of a file, in words. */
+function unreadable(from: string, error: unknown): StoreError {
+  const { code } = error as NodeJS.ErrnoException
+  if (code === 'ERR_STRING_TOO_LONG')
+    return new StoreError(`${from} is too large to be read at once; name the file itself`)
+  return error instanceof TypeError
+    ? new StoreError(`${from} is not UTF-8 text; save it as "UTF-8"`)
+    : new StoreError(`cannot read ${from}: ${code ?? 'unknown error'}`)
+}
+
+function* readable(from: string): Generator<string> {
   try {
-    bytes = readFileSync(from === '-' ? 0 : from)
+    yield* fileLines(from)
   } catch (error) {
-    throw new StoreError(`cannot read ${from}: ${(error as NodeJS.ErrnoException).code ?? 'unknown error'}`)
-  }
-  try {
-    return new TextDecoder('utf-8', { fatal: true }).decode(bytes)
-  } catch {
-    throw new StoreError(`${from} is not UTF-8 text; save it as "UTF-8"`)
+    throw unreadable(from, error)
   }
 }
 
-function fromLines(store: Store, text: string, today: Day): number {
-  const result = importYard(store, text, today, shelfIn(photoFolder(dataFile())))
+function textOf(from: string): string {
+  try {
+    return new TextDecoder('utf-8', { fatal: true }).decode(readFileSync(from === '-' ? 0 : from))
+  } catch (error) {
+    throw unreadable(from, error)
+  }
+}
+
+function fromLines(store: Store, lines: Lines, today: Day): number {
+  const result = importYard(store, lines, today, shelfIn(photoFolder(dataFile())))
   if (!result.ok) return complain(...result.problems)
   process.stdout.write(
     `taken in: ${result.accepted} entries, ${result.settings} choices; ${result.already} entries were here already\n`,

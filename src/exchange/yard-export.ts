@@ -6,17 +6,16 @@ import { SETTINGS, type SettingKey, type Store } from '../store/index.ts'
 import { VERSION, type YardLine } from './yard-file.ts'
 
 export interface ExportOptions {
-  /** False: leave out where colonies came from, what was paid, where they went, photos and removal sheets. */
+  /** False: leave out where colonies came from, what was paid, where they went, photos, removal sheets, letters, move-out records and the names of imported files. */
   private: boolean
   /** Where photos are; without it they are left out. */
   photos?: Pick<PhotoFiles, 'readNow'>
 }
 
+type ExportedStore = Pick<Store, 'settings' | 'journal' | 'protocols' | 'removals' | 'after' | 'imports'>
+
 /** The file's lines, each with its line feed. The journal is read in pages, so that a large one need not fit in memory. */
-export function* exportLines(
-  store: Pick<Store, 'settings' | 'journal' | 'protocols' | 'removals'>,
-  options: ExportOptions,
-): Generator<string> {
+export function* exportLines(store: ExportedStore, options: ExportOptions): Generator<string> {
   const text = (line: YardLine): string => `${JSON.stringify(line)}\n`
   let settings = 0
   let entries = 0
@@ -59,7 +58,7 @@ function withoutPhotos(e: Entry): Entry {
 
 /** What is neither a setting nor an entry nor a photo. */
 function* otherLines(
-  store: Pick<Store, 'protocols' | 'removals'>,
+  store: Pick<ExportedStore, 'protocols' | 'removals' | 'after' | 'imports'>,
   options: ExportOptions,
 ): Generator<YardLine> {
   for (const change of store.protocols.changes(Number.MAX_SAFE_INTEGER).reverse())
@@ -69,4 +68,7 @@ function* otherLines(
   for (const version of versions) yield { line: 'sheet', ...version }
   for (const { colony, id, savedAt, savedBy } of boxes)
     yield { line: 'box', colony, sheet: id, linkedAt: savedAt, linkedBy: savedBy }
+  for (const letter of store.after.letters.everything()) yield { line: 'letter', ...letter }
+  for (const version of store.after.records.everything()) yield { line: 'move-record', ...version }
+  for (const note of store.imports.everything()) yield { line: 'import', ...note }
 }

@@ -1,11 +1,10 @@
-/** Reads a whole yard from JSON Lines (yard-file.ts says how) into a store, all or nothing. Safe to repeat. */
+/** Takes a whole yard from JSON Lines (yard-file.ts says how) into a store, all or nothing. Safe to repeat. */
 import { type Day, isDay, later } from '../days.ts'
-import { problemLine, problemsOf } from '../journal/problem.ts'
-import type { Photo } from '../photos/photo.ts'
-import { type PhotoFiles, photoNow } from '../photos/shelf.ts'
+import { problemLine } from '../journal/problem.ts'
+import type { PhotoFiles } from '../photos/shelf.ts'
 import { canonical } from '../store/fold.ts'
 import { type JournalLine, SETTINGS, type SettingKey, type Store } from '../store/index.ts'
-import { type YardLine, yardLine } from './yard-file.ts'
+import { type KeptLine, type LineOf, type Lines, ofKind, photosIn, readYard } from './yard-lines.ts'
 
 export type Imported =
   | {
@@ -22,31 +21,23 @@ export type Imported =
 /** Enough to see what is wrong with a file. */
 const SHOWN = 50
 
-type Located<T> = T & { at: number }
-type EntryLine = Located<Extract<YardLine, { line: 'entry' }>>
-type SettingLine = Located<Extract<YardLine, { line: 'setting' }>>
-
 /** `photos`: where photos of the file go; without it they are left out. */
 export function importYard(
   store: Store,
-  text: string,
+  source: Lines,
   today: Day,
   photos?: Pick<PhotoFiles, 'keepNow'>,
 ): Imported {
-  const { lines, problems } = parse(text)
-  problems.push(...whole(lines))
+  const { lines, problems } = readYard(source)
   if (problems.length > 0) return { ok: false, problems: problems.slice(0, SHOWN) }
-  const entries = lines.filter((l): l is EntryLine => l.line === 'entry')
-  const settings = lines.filter((l): l is SettingLine => l.line === 'setting')
-  const read = lines.flatMap((l) => (l.line === 'photo' ? [photoOf(l)] : []))
-  const wrong = [...settings.flatMap(settingProblem), ...read.filter((p) => typeof p === 'string')]
-  if (wrong.length > 0) return { ok: false, problems: wrong }
+  const entries = ofKind(lines, 'entry')
+  const settings = ofKind(lines, 'setting')
+  const wrong = [...settings.flatMap(settingProblem), ...differing(lines, store)]
+  if (wrong.length > 0) return { ok: false, problems: wrong.slice(0, SHOWN) }
 
   const empty = store.changes({ limit: 1 }).length === 0
-  const differing = sheetsOf(lines, store)
-  if (differing.length > 0) return { ok: false, problems: differing }
   // Before the entries that name them: a photo that no entry names is no harm.
-  for (const p of read) if (typeof p !== 'string') photos?.keepNow(p)
+  if (photos !== undefined) for (const photo of photosIn(source)) photos.keepNow(photo)
   const result = store.load(
     entries.map(({ entry, recordedAt, recordedBy }): JournalLine => ({ raw: entry, recordedAt, recordedBy })),
     lastDay(entries, today),
@@ -56,9 +47,7 @@ export function importYard(
       ok: false,
       problems: result.problems
         .slice(0, SHOWN)
-        .map((p) =>
-          problemLine({ ...p, entry: undefined }).replace(/^/, `line ${lineOf(p.entry, entries)}: `),
-        ),
+        .map((p) => `line ${lineOf(p.entry, entries)}: ${problemLine({ ...p, entry: undefined })}`),
     }
   takeOthers(store, lines, empty)
   if (empty) for (const s of settings) store.settings.set(s.key, s.value as never)
@@ -71,101 +60,62 @@ export function importYard(
   }
 }
 
-type SheetLine = Extract<YardLine, { line: 'sheet' }>
-
-/** Versions of removal sheets that are others here: nothing is taken over then. */
-function sheetsOf(lines: readonly YardLine[], store: Store): string[] {
-  const here = new Map(store.removals.everything().versions.map((v) => [`${v.id} ${v.version}`, v]))
-  return lines
-    .filter((l): l is SheetLine => l.line === 'sheet')
-    .filter((l) => {
-      const known = here.get(`${l.id} ${l.version}`)
-      return known !== undefined && canonical(known.sheet) !== canonical(l.sheet)
-    })
-    .map((l) => `version ${l.version} of removal sheet ${l.id} is another one here`)
+/** Versions of removal sheets and move-out records that are others here: nothing is taken over then. */
+function differing(lines: readonly KeptLine[], store: Store): string[] {
+  const here = new Map<string, unknown>([
+    ...store.removals
+      .everything()
+      .versions.map((v): [string, unknown] => [sheetName(v.version, v.id), v.sheet]),
+    ...store.after.records
+      .everything()
+      .map((v): [string, unknown] => [recordName(v.version, v.colony), v.record]),
+  ])
+  const coming = [
+    ...ofKind(lines, 'sheet').map((l): [string, unknown] => [sheetName(l.version, l.id), l.sheet]),
+    ...ofKind(lines, 'move-record').map((l): [string, unknown] => [
+      recordName(l.version, l.colony),
+      l.record,
+    ]),
+  ]
+  return coming
+    .filter(([name, content]) => here.has(name) && canonical(here.get(name)) !== canonical(content))
+    .map(([name]) => `${name} is another one here`)
 }
 
-function takeOthers(store: Store, lines: readonly YardLine[], empty: boolean): void {
-  const versions = lines.flatMap((l) => {
-    if (l.line !== 'sheet') return []
-    const { id, version, savedAt, savedBy, sheet } = l
-    return [{ id, version, savedAt, savedBy, sheet }]
-  })
-  const boxes = lines.flatMap((l) =>
-    l.line === 'box' ? [{ colony: l.colony, id: l.sheet, savedAt: l.linkedAt, savedBy: l.linkedBy }] : [],
-  )
+const sheetName = (version: number, id: string): string => `version ${version} of removal sheet ${id}`
+const recordName = (version: number, colony: string): string =>
+  `version ${version} of the move-out record of colony ${colony}`
+
+/** A line without what makes it one. */
+function bare<L extends { line: string; at: number }>({ line: _line, at: _at, ...rest }: L) {
+  return rest
+}
+
+function takeOthers(store: Store, lines: readonly KeptLine[], empty: boolean): void {
+  const versions = ofKind(lines, 'sheet').map((l) => bare(l))
+  const boxes = ofKind(lines, 'box').map((l) => ({
+    colony: l.colony,
+    id: l.sheet,
+    savedAt: l.linkedAt,
+    savedBy: l.linkedBy,
+  }))
   if (versions.length + boxes.length > 0) store.removals.take(versions, boxes)
-  if (!empty) return
-  store.protocols.take(
-    lines.flatMap((l) => {
-      if (l.line !== 'protocol') return []
-      const { changedAt, changedBy, before, after, reason } = l
-      return [{ changedAt, changedBy, before, after, reason }]
-    }),
-  )
+  store.after.letters.take(ofKind(lines, 'letter').map((l) => bare(l)))
+  store.after.records.take(ofKind(lines, 'move-record').map((l) => bare(l)))
+  store.imports.note(ofKind(lines, 'import').map((l) => bare(l)))
+  if (empty) store.protocols.take(ofKind(lines, 'protocol').map((l) => bare(l)))
 }
 
-/** The photo of a line, or what is wrong with it. */
-function photoOf({ at, id, jpeg }: Located<Extract<YardLine, { line: 'photo' }>>): Photo | string {
-  const photo = photoNow(id, Buffer.from(jpeg, 'base64'))
-  return typeof photo === 'string' ? `line ${at}: jpeg: ${photo}` : photo
-}
-
-const OTHERS: readonly YardLine['line'][] = ['protocol', 'sheet', 'box', 'photo']
-
-const lineOf = (entry: number | undefined, entries: readonly EntryLine[]): number =>
+const lineOf = (entry: number | undefined, entries: readonly LineOf<'entry'>[]): number =>
   entries[(entry ?? 1) - 1]?.at ?? 0
 
-function parse(text: string): { lines: Located<YardLine>[]; problems: string[] } {
-  const lines: Located<YardLine>[] = []
-  const problems: string[] = []
-  for (const [i, raw] of text
-    .replace(/^\uFEFF/, '')
-    .split('\n')
-    .entries()) {
-    if (raw.trim() === '') continue
-    const at = i + 1
-    let value: unknown
-    try {
-      value = JSON.parse(raw)
-    } catch {
-      problems.push(`line ${at}: is not JSON`)
-      continue
-    }
-    const parsed = yardLine.safeParse(value)
-    if (parsed.success) lines.push({ ...parsed.data, at })
-    else problems.push(...problemsOf(parsed.error, value).map((p) => `line ${at}: ${problemLine(p)}`))
-  }
-  return { lines, problems }
-}
-
-/** Whether the file begins and ends as it must, and holds as many lines as it says. */
-function whole(lines: readonly Located<YardLine>[]): string[] {
-  const end = lines.at(-1)
-  if (lines[0]?.line !== 'yard') return ['line 1: is not the beginning of a yard: {"line":"yard",…}']
-  if (end?.line !== 'end') return ['the file was cut short: its last line is not {"line":"end",…}']
-  const count = (kind: YardLine['line']): number => lines.filter((l) => l.line === kind).length
-  const problems: string[] = []
-  for (const [name, kind] of [
-    ['settings', 'setting'],
-    ['entries', 'entry'],
-  ] as const)
-    if (end[name] !== count(kind))
-      problems.push(`line ${end.at}: says ${end[name]} ${name}, but there are ${count(kind)}`)
-  const others = OTHERS.reduce((n, kind) => n + count(kind), 0)
-  if ((end.others ?? 0) !== others)
-    problems.push(`line ${end.at}: says ${end.others ?? 0} other lines, but there are ${others}`)
-  if (count('yard') !== 1 || count('end') !== 1) problems.push('the file holds more than one yard')
-  return problems
-}
-
-const settingProblem = (s: SettingLine): string[] =>
+const settingProblem = (s: LineOf<'setting'>): string[] =>
   SETTINGS[s.key as SettingKey].schema.safeParse(s.value).success
     ? []
     : [`line ${s.at}: value: is not one that "${s.key}" can have`]
 
 /** A journal written under a clock that ran ahead must come in whole: its own last day counts as past. */
-function lastDay(entries: readonly EntryLine[], today: Day): Day {
+function lastDay(entries: readonly LineOf<'entry'>[], today: Day): Day {
   let last = today
   for (const { entry } of entries)
     if (typeof entry.on === 'string' && isDay(entry.on)) last = later(last, entry.on)

@@ -4,6 +4,7 @@
  */
 import type { Entry, EntryKind } from '../journal/entry.ts'
 import type { Problem } from '../journal/problem.ts'
+import { NO_AFTER } from '../store/no-after.ts'
 import { NO_REMOVALS } from '../store/no-removals.ts'
 import type { AppendContext, AppendResult, Book, JournalRow, Store } from '../store/types.ts'
 import { ACTION_OF_KIND, ACTIONS, type Action, forWhom, may, type Role } from './permissions.ts'
@@ -22,8 +23,11 @@ export function storeFor(role: Role, store: Store): Store {
           rehearse: () => refusal('safekeeping'),
           take: () => refusal('safekeeping'),
           list: () => [],
+          everything: () => [],
+          note: () => {},
           entries: () => [],
         },
+    after: may_('see-private') ? store.after : NO_AFTER,
     removals: may_('removal-sheets') ? store.removals : NO_REMOVALS,
     protocols: may_('change-settings')
       ? store.protocols

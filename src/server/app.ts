@@ -10,7 +10,6 @@ import { compress } from 'hono/compress'
 import { ROLES, type Role, storeFor } from '../people/index.ts'
 import { may } from '../people/permissions.ts'
 import { PHOTO_LIMIT } from '../photos/photo.ts'
-import { afterFor } from './after-for.ts'
 import { assetFiles } from './assets.ts'
 import type { Deps, Env, Here } from './deps.ts'
 import { broken, tooLarge, unknownPage } from './errors.tsx'
@@ -143,7 +142,7 @@ export function createApp(deps: Deps): Hono<Env> {
 
 /** Everything behind the door, as one role has it. */
 export function roomsFor(role: Role, deps: Deps): Hono<Env> {
-  const own = { ...deps, store: storeFor(role, deps.store), after: afterFor(role, deps.after) }
+  const own = { ...deps, store: storeFor(role, deps.store) }
   const app = new Hono<Env>()
   app.use(async (c, next) => {
     c.set('viewer', c.env.viewer ?? null)

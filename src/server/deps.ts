@@ -10,7 +10,7 @@ import type { Book, Store } from '../store/index.ts'
 import type { Safekeeping } from '../store/safekeeping.ts'
 import type { Assets } from './assets.ts'
 import type { Foresight } from './foresight.ts'
-import type { After, Messages } from './house.ts'
+import type { Messages } from './house.ts'
 import type { Outside } from './middleware/address.ts'
 import type { Logger } from './middleware/logging.ts'
 
@@ -36,8 +36,6 @@ export interface Deps extends PageDeps {
   store: Store
   photos: PhotoFiles
   people: People
-  /** Letters to customers and move-out records: empty for a role that may not see what is private. */
-  after: After
   /** Personal tokens for the HTTP API. */
   tokens: ApiTokens
   messages: Messages

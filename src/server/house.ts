@@ -11,8 +11,6 @@ import { type Cost, type Limits, type People, peopleOn } from '../people/index.t
 import { type PhotoFiles, photoFolder, shelfIn, shelfInMemory } from '../photos/shelf.ts'
 import type { Connection } from '../store/connection.ts'
 import { DamagedError, openConnection, type Store, StoreError, storeOn } from '../store/index.ts'
-import { type Letters, lettersOf } from '../store/letters.ts'
-import { type MoveRecords, moveRecordsOf } from '../store/move-records.ts'
 import { type Safekeeping, safekeepingOf } from '../store/safekeeping.ts'
 import { assertNotLost, assertSound, wayOut } from '../store/sound.ts'
 
@@ -21,7 +19,6 @@ export interface House {
   connection: Connection
   store: Store
   people: People
-  after: After
   tokens: ApiTokens
   messages: Messages
   calendars: Calendars
@@ -30,12 +27,6 @@ export interface House {
   /** Pictures taken at the boxes. */
   photos: PhotoFiles
   close: () => void
-}
-
-/** What goes out of the yard about a colony: private. */
-export interface After {
-  letters: Letters
-  records: MoveRecords
 }
 
 /** The morning digest. */
@@ -85,7 +76,6 @@ export function openHouse(file: string, options: HouseOptions = {}): House {
     connection,
     store,
     people,
-    after: { letters: lettersOf(connection), records: moveRecordsOf(connection) },
     tokens: apiTokensOn(connection, clock),
     messages: { choices, sent, messenger: messengerOf(parts) },
     calendars: calendarsOn(connection, clock),

@@ -51,7 +51,6 @@ export function listen(options: ListenOptions): Promise<Listening> {
   const app = createApp({
     store: house.store,
     people: house.people,
-    after: house.after,
     tokens: house.tokens,
     messages: house.messages,
     calendars: house.calendars,

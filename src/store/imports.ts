@@ -14,6 +14,10 @@ export interface ImportNote {
   colonies: number
 }
 
+export interface KeptImport extends ImportNote {
+  entries: string[]
+}
+
 export interface NewImport {
   /** A UUID: the same import sent twice is one import. */
   id: string
@@ -28,6 +32,10 @@ export interface ColonyImports {
   take(batch: NewImport, raw: readonly unknown[], context: AppendContext): AppendResult
   /** Newest first. */
   list(): ImportNote[]
+  /** Every import with the ids of its entries: what an export keeps. */
+  everything(): KeptImport[]
+  /** Notes imports whose entries are here; those noted already are left. */
+  note(imports: readonly KeptImport[]): void
   /** Ids of the entries an import made, in the order of the ids; none when there is no such import. */
   entries(id: string): string[]
 }
@@ -50,6 +58,13 @@ export function importsOf(connection: Connection, append: Append): ColonyImports
     .where(eq(colonyImportEntry.import, sql.placeholder('id')))
     .orderBy(asc(colonyImportEntry.entry))
     .prepare()
+  const list = (): ImportNote[] =>
+    db.select().from(colonyImport).orderBy(desc(colonyImport.takenAt), desc(colonyImport.id)).all()
+  const entries = (id: string): string[] => made.all({ id }).map((r) => r.entry)
+  const write = (note: ImportNote, ids: readonly string[]): void => {
+    db.insert(colonyImport).values(note).run()
+    for (const entry of ids) db.insert(colonyImportEntry).values({ entry, import: note.id }).run()
+  }
   return {
     rehearse(raw, context) {
       let result: AppendResult = { ok: true, accepted: [], already: [] }
@@ -68,12 +83,19 @@ export function importsOf(connection: Connection, append: Append): ColonyImports
         const result = append(raw, context)
         if (!result.ok || known.get({ id }) !== undefined) return result
         const takenBy = context.recordedBy ?? 'import'
-        db.insert(colonyImport).values({ id, takenAt: context.recordedAt, takenBy, source, colonies }).run()
-        for (const entry of result.accepted) db.insert(colonyImportEntry).values({ entry, import: id }).run()
+        write({ id, takenAt: context.recordedAt, takenBy, source, colonies }, result.accepted)
         return result
       }),
-    list: () =>
-      db.select().from(colonyImport).orderBy(desc(colonyImport.takenAt), desc(colonyImport.id)).all(),
-    entries: (id) => made.all({ id }).map((r) => r.entry),
+    list,
+    everything: () =>
+      list()
+        .reverse()
+        .map((note) => ({ ...note, entries: entries(note.id) })),
+    note: (imports) =>
+      connection.write(() => {
+        for (const { entries: ids, ...one } of imports)
+          if (known.get({ id: one.id }) === undefined) write(one, ids)
+      }),
+    entries,
   }
 }

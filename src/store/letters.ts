@@ -1,5 +1,5 @@
 /** Letters to customers: made, opened by their secret address, taken back. The database holds no address. */
-import { and, desc, eq, gt, isNull, sql } from 'drizzle-orm'
+import { and, asc, desc, eq, gt, isNull, sql } from 'drizzle-orm'
 import type { Day } from '../days.ts'
 import { customerLetter } from './after-schema.ts'
 import type { Connection } from './connection.ts'
@@ -27,6 +27,10 @@ export interface NewLetter {
   expiresAt: string
 }
 
+export interface KeptLetter extends NewLetter {
+  revokedAt: string | null
+}
+
 export interface Letters {
   /** Newest first; of one colony, or all. */
   list(colony?: string): SentLetter[]
@@ -35,6 +39,10 @@ export interface Letters {
   open(digest: string, now: string): SentLetter | null
   /** Takes an address back for good. False when there is no such letter, or it was taken back already. */
   revoke(id: string, now: string): boolean
+  /** Every letter as it is kept, oldest first: what an export keeps. */
+  everything(): KeptLetter[]
+  /** Takes over letters as they were; those that are here already are left. */
+  take(letters: readonly KeptLetter[]): void
   /** Takes all back (after a restore: those taken back since must not come alive again). */
   revokeEvery(now: string): void
 }
@@ -77,6 +85,11 @@ export function lettersOf({ db }: Connection): Letters {
         .set({ revokedAt: now })
         .where(and(eq(customerLetter.id, id), isNull(customerLetter.revokedAt)))
         .run().changes > 0,
+    everything: () =>
+      db.select().from(customerLetter).orderBy(asc(customerLetter.createdAt), asc(customerLetter.id)).all(),
+    take(letters) {
+      for (const letter of letters) db.insert(customerLetter).values(letter).onConflictDoNothing().run()
+    },
     revokeEvery(now) {
       db.update(customerLetter).set({ revokedAt: now }).where(isNull(customerLetter.revokedAt)).run()
     },

@@ -32,6 +32,10 @@ export interface MoveRecords {
   of(colony: string): RecordVersion[]
   /** The last version of every colony's, by colony. */
   all(): Map<string, MoveRecord>
+  /** Every version of every colony's: what an export keeps. */
+  everything(): RecordVersion[]
+  /** Takes over versions as they were; those that are here already are left. */
+  take(versions: readonly RecordVersion[]): void
   /** `base`: the version that was shown when it was changed, 0 for none. Saving the same again is harmless. */
   save(colony: string, base: number, content: unknown, stamp: RecordStamp): RecordResult
   /** Takes out every version. Returns how many there were. */
@@ -93,11 +97,20 @@ export function moveRecordsOf(connection: Connection): MoveRecords {
     return { ok: true, version }
   }
 
+  const everything = (): RecordVersion[] =>
+    whole(db.select().from(moveRecord).orderBy(moveRecord.colony, moveRecord.version).all())
+
   return {
     of,
-    all() {
-      const rows = db.select().from(moveRecord).orderBy(moveRecord.colony, moveRecord.version).all()
-      return new Map(whole(rows).map((v) => [v.colony, v.record]))
+    // The last version of a colony is the one that stays.
+    all: () => new Map(everything().map((v) => [v.colony, v.record])),
+    everything,
+    take(taken) {
+      for (const { record, ...version } of taken)
+        db.insert(moveRecord)
+          .values({ ...version, payload: canonical(record) })
+          .onConflictDoNothing()
+          .run()
     },
     save(colony, base, content, stamp) {
       const parsed = recordSchema.safeParse(content)

@@ -9,7 +9,9 @@ import { fold } from './fold.ts'
 import { happeningsOf } from './happenings.ts'
 import { importsOf } from './imports.ts'
 import { journalOf } from './journal.ts'
+import { lettersOf } from './letters.ts'
 import { DamagedError, type MigrateOptions, migrate, pendingMigrations, StoreError } from './migrate.ts'
+import { moveRecordsOf } from './move-records.ts'
 import { project } from './project.ts'
 import { type Projections, projectionsOf } from './projections.ts'
 import { protocolsOf } from './protocols.ts'
@@ -140,6 +142,7 @@ function assemble(connection: Connection): { store: Store; projections: Projecti
     protocol,
     protocols: protocolsOf({ connection, journal, projections, settings: unplanned }),
     removals: removalsOf(connection),
+    after: { letters: lettersOf(connection), records: moveRecordsOf(connection) },
     imports: importsOf(connection, (raw, context) => store.append(raw, context)),
     together: connection.write,
     rebuild: (today) => ({ colonies: projections.rebuild(today), entries: journal.count() }),

@@ -7,6 +7,8 @@ import type { Action, Phase, Plan, Rule } from '../recovery/plan-types.ts'
 import type { Protocol } from '../recovery/protocol.ts'
 import type { Happening } from '../round/happening.ts'
 import type { ColonyImports } from './imports.ts'
+import type { Letters } from './letters.ts'
+import type { MoveRecords } from './move-records.ts'
 import type { Protocols } from './protocols.ts'
 import type { Removals } from './removals.ts'
 import type { Settings } from './settings.ts'
@@ -134,6 +136,12 @@ export interface Book {
   protocol(): Protocol
 }
 
+/** What goes out of the yard about a colony: private. */
+export interface After {
+  letters: Letters
+  records: MoveRecords
+}
+
 export interface Store extends Book {
   /** Appends whole journals: every line keeps who recorded it when. */
   load(lines: readonly JournalLine[], today: Day): AppendResult
@@ -150,6 +158,7 @@ export interface Store extends Book {
   protocols: Protocols
   /** Removal sheets: private. */
   removals: Removals
+  after: After
   /** Colonies from spreadsheets. */
   imports: ColonyImports
   /** Runs several appends as one durable transaction: one wait for the disk. What throws undoes all of them. */

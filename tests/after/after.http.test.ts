@@ -44,7 +44,7 @@ describe('a letter', () => {
     const page = await (await yard.ask('beekeeper', '/colony/A-1/letter')).text()
     expect(page).toContain('value="2026-06-09"')
     expect(page).toContain('Your bees, day 30')
-    expect(yard.house.after.letters.list()).toEqual([])
+    expect(yard.house.store.after.letters.list()).toEqual([])
   })
 
   test('is opened by its address without an account, and reveals nothing else', async () => {
@@ -74,7 +74,7 @@ describe('a letter', () => {
 
   test('cannot be opened any more once taken back, nor after a year', async () => {
     const path = await addressOf()
-    const last = yard.house.after.letters.list()[0]
+    const last = yard.house.store.after.letters.list()[0]
     await yard.post('beekeeper', `/letters/${last?.id}/revoke`, {})
     const answer = await stranger(path)
     expect(answer.status).toBe(404)
@@ -95,13 +95,13 @@ describe('a letter', () => {
   })
 
   test('for a day that cannot be is refused in words, and nothing is made', async () => {
-    const before = yard.house.after.letters.list().length
+    const before = yard.house.store.after.letters.list().length
     for (const asOf of ['2026-05-09', '2026-06-13', 'soon']) {
       const answer = await yard.post('beekeeper', '/colony/A-1/letter', { asOf, do: 'make' })
       expect(answer.status).toBe(422)
       expect(await answer.text()).toContain('Not made yet')
     }
-    expect(yard.house.after.letters.list()).toHaveLength(before)
+    expect(yard.house.store.after.letters.list()).toHaveLength(before)
   })
 
   test('addresses cannot be tried out for ever', async () => {
@@ -113,11 +113,11 @@ describe('a letter', () => {
   })
 
   test('is not for helpers, who cannot take one back either', async () => {
-    const id = yard.house.after.letters.list().find((l) => l.revokedAt === null)?.id ?? ''
+    const id = yard.house.store.after.letters.list().find((l) => l.revokedAt === null)?.id ?? ''
     expect((await yard.ask('helper', '/colony/A-1/letter')).status).toBe(403)
     expect((await yard.ask('helper', '/letters')).status).toBe(403)
     expect((await yard.post('helper', `/letters/${id}/revoke`, {})).status).toBe(403)
-    expect(yard.house.after.letters.list().find((l) => l.id === id)?.revokedAt).toBeNull()
+    expect(yard.house.store.after.letters.list().find((l) => l.id === id)?.revokedAt).toBeNull()
     expect(await (await yard.ask('helper', '/colony/A-1')).text()).not.toContain('/letter')
     expect(await (await yard.ask('beekeeper', '/letters')).text()).toContain(`/letters/${id}/revoke`)
   })
@@ -137,7 +137,7 @@ describe('a move-out record', () => {
     expect((await yard.post('beekeeper', '/colony/A-2/move-record', fields)).status).toBe(303)
     await yard.post('operator', '/colony/A-2/move-record', { ...fields, base: '1', price: '130' })
     const id = yard.house.store.colony('A-2')?.summary.id ?? ''
-    const versions = yard.house.after.records.of(id)
+    const versions = yard.house.store.after.records.of(id)
     expect(versions.map((v) => [v.version, v.savedBy, v.record.price])).toEqual([
       [2, NAMES.operator, 130],
       [1, NAMES.beekeeper, 120],
@@ -178,9 +178,9 @@ describe('a move-out record', () => {
     expect((await yard.post('helper', '/colony/A-2/move-record', fields)).status).toBe(403)
     expect((await yard.post('beekeeper', '/colony/A-2/move-record/erase', {})).status).toBe(403)
     const id = yard.house.store.colony('A-2')?.summary.id ?? ''
-    expect(yard.house.after.records.of(id)).toHaveLength(3)
+    expect(yard.house.store.after.records.of(id)).toHaveLength(3)
     expect((await yard.post('operator', '/colony/A-2/move-record/erase', {})).status).toBe(303)
-    expect(yard.house.after.records.of(id)).toEqual([])
+    expect(yard.house.store.after.records.of(id)).toEqual([])
     await yard.post('operator', '/colony/A-2/move-record', { ...fields, base: '0' })
   })
 })

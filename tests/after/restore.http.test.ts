@@ -42,7 +42,7 @@ test('letters and tokens of back then are dead, the digest begins the next day, 
     createdBy: 'Odalys',
     expiresAt: '2099-01-01T00:00:00.000Z',
   }
-  house.after.letters.add({
+  house.store.after.letters.add({
     id: 'L',
     colony: colony.id,
     digest: digestOf('secret'),
@@ -50,7 +50,7 @@ test('letters and tokens of back then are dead, the digest begins the next day, 
     words: null,
     ...stamp,
   })
-  house.after.records.save(
+  house.store.after.records.save(
     colony.id,
     0,
     { yard: 'Alder farm' },
@@ -68,11 +68,11 @@ test('letters and tokens of back then are dead, the digest begins the next day, 
 
   const again = openHouse(file, { cost: CHEAP })
   const now = new Date().toISOString()
-  expect(again.after.letters.list()).toHaveLength(1)
-  expect(again.after.letters.open(digestOf('secret'), now)).toBeNull()
+  expect(again.store.after.letters.list()).toHaveLength(1)
+  expect(again.store.after.letters.open(digestOf('secret'), now)).toBeNull()
   expect(again.tokens.holder(token.value.token)).toBeNull()
   const tomorrow = addDays(dayIn('UTC', new Date()), 1)
   expect(again.messages.choices.of(person.id)?.fromDay).toBe(tomorrow)
-  expect(again.after.records.of(colony.id)[0]?.record).toEqual({ yard: 'Alder farm' })
+  expect(again.store.after.records.of(colony.id)[0]?.record).toEqual({ yard: 'Alder farm' })
   again.close()
 })

@@ -259,7 +259,9 @@ describe('photos of a yard', () => {
     const everything = [...exportLines(store, { private: true, photos })].join('')
     const there = mkdtempSync(join(tmpdir(), 'resettle-imported-'))
     const other = openStore(join(there, 'resettle.db'))
-    expect(importYard(other, everything, DAY, shelfIn(join(there, 'photos')))).toMatchObject({
+    expect(
+      importYard(other, () => everything.split('\n'), DAY, shelfIn(join(there, 'photos'))),
+    ).toMatchObject({
       ok: true,
       accepted: 2,
     })
@@ -269,7 +271,7 @@ describe('photos of a yard', () => {
       (_, before, c) => `${before}${c === 'B' ? 'C' : 'B'}`,
     )
     expect(spoiled).not.toBe(everything)
-    expect(importYard(other, spoiled, DAY)).toMatchObject({
+    expect(importYard(other, () => spoiled.split('\n'), DAY)).toMatchObject({
       ok: false,
       problems: [expect.stringMatching(/^line \d+: jpeg: is/)],
     })

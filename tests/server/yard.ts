@@ -41,7 +41,6 @@ export async function yardOn(day: string, role: Role = 'operator'): Promise<Yard
   const app = createApp({
     store: house.store,
     people: house.people,
-    after: house.after,
     tokens: house.tokens,
     messages: house.messages,
     calendars: house.calendars,

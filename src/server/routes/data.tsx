@@ -51,7 +51,7 @@ export function data(deps: Deps): Hono<Env> {
     const text = await fileIn(c)
     if (text === null)
       return show(c, { problems: ['Choose a file first: one that “Export the whole yard” made.'] })
-    const result = importYard(deps.store, text, c.var.frame.today, deps.photos)
+    const result = importYard(deps.store, () => text.split('\n'), c.var.frame.today, deps.photos)
     return result.ok ? show(c, { done: importedWords(result) }) : show(c, { problems: result.problems })
   })
   return app

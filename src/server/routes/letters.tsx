@@ -47,7 +47,7 @@ export function openLetter(deps: Deps): Hono<Env> {
   const { built } = deps.assets
   const find = (c: Here): { letter: Letter; words: string | null } | null => {
     const now = deps.clock().toISOString()
-    const sent = deps.after.letters.open(digestOf(c.req.param('token') ?? ''), now)
+    const sent = deps.store.after.letters.open(digestOf(c.req.param('token') ?? ''), now)
     const colony = sent === null ? null : deps.store.colony(sent.colony)
     if (sent === null || colony === null) return null
     const letter = letterOn(deps, colony.history, sent.asOf)
@@ -67,7 +67,7 @@ export function openLetter(deps: Deps): Hono<Env> {
 /** Behind the door: a colony's letter looked at and given an address; all letters, and taking addresses back. */
 export function letters(deps: Deps): Hono<Env> {
   const app = new Hono<Env>()
-  const kept = deps.after.letters
+  const kept = deps.store.after.letters
 
   const line = (c: Here, l: SentLetter): LetterLine => {
     const { zone, today } = c.var.frame

@@ -13,7 +13,7 @@ import { colonyPath, formPage } from '../respond.tsx'
 /** The private record of a move: shown, saved as a new version, an old version looked at, erased. */
 export function moveOutRecord(deps: Deps): Hono<Env> {
   const app = new Hono<Env>()
-  const { records } = deps.after
+  const { records } = deps.store.after
 
   const show = (c: Here, typed: Typed, problems: FieldProblem[], old = false) => {
     const colony = colonyIn(c, deps.store)

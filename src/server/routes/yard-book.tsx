@@ -12,11 +12,11 @@ const USUAL_DAYS = 365
 
 /** The inspector's book, to print or as CSV. */
 export function yardBook(deps: Deps): Hono<Env> {
-  const { store, after } = deps
+  const { store } = deps
   const app = new Hono<Env>()
 
   const bookOf = (period: Period): YardBook => {
-    const records = after.records.all()
+    const records = store.after.records.all()
     return yardBookOf(
       [...store.histories()].map(({ id, history }) => ({ id, history, record: records.get(id) ?? null })),
       period,

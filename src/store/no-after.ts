@@ -1,8 +1,7 @@
-/** Letters and move-out records as one role may have them: none for a role that may not see what is private. */
-import { may, type Role } from '../people/index.ts'
-import type { After } from './house.ts'
+import type { After } from './types.ts'
 
-const NONE: After = {
+/** What somebody gets who may not see what is private: no letters, no move-out records. */
+export const NO_AFTER: After = {
   letters: {
     list: () => [],
     add: () => {
@@ -10,14 +9,16 @@ const NONE: After = {
     },
     open: () => null,
     revoke: () => false,
+    everything: () => [],
+    take: () => {},
     revokeEvery: () => {},
   },
   records: {
     of: () => [],
     all: () => new Map(),
+    everything: () => [],
+    take: () => {},
     save: () => ({ ok: false, problems: [{ field: '', message: 'is not for this role' }] }),
     erase: () => 0,
   },
 }
-
-export const afterFor = (role: Role, after: After): After => (may(role, 'see-private') ? after : NONE)
