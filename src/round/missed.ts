@@ -3,6 +3,7 @@ import { addDays, type Day } from '../days.ts'
 import type { MissedVisit } from '../journal/entry.ts'
 import type { History } from '../journal/history.ts'
 import { wasThere } from './box.ts'
+import type { Urgency } from './urgency.ts'
 
 export interface Missed {
   entry: MissedVisit
@@ -23,3 +24,7 @@ export function missedSince(history: History): Missed | null {
   )
   return reached ? null : { entry, again: againOn(entry) }
 }
+
+/** Whether a box waits on `day` for the later day it was put off to: never while a window of the bees' own is closing. */
+export const isPutOff = (missed: Missed | null, { window }: Urgency, day: Day): boolean =>
+  missed !== null && missed.again > day && window === null

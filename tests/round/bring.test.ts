@@ -1,10 +1,14 @@
 /** What to load, and when the next round is. */
 import { describe, expect, it } from 'vitest'
-import { addDays } from '../../src/days.ts'
+import { addDays, type Day } from '../../src/days.ts'
+import { planOf } from '../../src/recovery/plan.ts'
 import { DEFAULT_PROTOCOL } from '../../src/recovery/protocol.ts'
+import type { Box } from '../../src/round/box.ts'
 import { loadFor } from '../../src/round/bring.ts'
 import { nextRound } from '../../src/round/next-round.ts'
-import { box, TODAY } from './yard.ts'
+import { paceOf } from '../../src/round/pace.ts'
+import { roundOf } from '../../src/round/round.ts'
+import { box, TODAY, type Told } from './yard.ts'
 
 const look = (day: number, seen: Record<string, unknown> = {}) => ({
   kind: 'inspection',
@@ -55,6 +59,21 @@ describe('what to load', () => {
   })
 })
 
+/** Nobody got there today. */
+const rain = (days: number): Told => ({
+  kind: 'missed-visit',
+  day: 0,
+  reason: 'rain',
+  again: addDays(TODAY, days),
+})
+
+/** Asked of the round, day by day. */
+const firstOnTheRound = (b: Box): Day | undefined =>
+  Array.from({ length: 21 }, (_, i) => addDays(TODAY, i + 1)).find((day) => {
+    const then = { ...b, plan: planOf(b.history, day, DEFAULT_PROTOCOL) }
+    return roundOf([then], day, DEFAULT_PROTOCOL, paceOf([])).stops.length > 0
+  })
+
 describe('the next round', () => {
   it('is tomorrow where something is still to be done', () => {
     const next = nextRound([needsEggs('A-1')], TODAY, DEFAULT_PROTOCOL)
@@ -73,6 +92,29 @@ describe('the next round', () => {
       entries: [{ kind: 'missed-visit', day: 0, reason: 'rain', again: addDays(TODAY, 3) }],
     })
     expect(nextRound([put], TODAY, DEFAULT_PROTOCOL)?.day).toBe(addDays(TODAY, 3))
+  })
+
+  it('does not wait past the last day on which young brood at hand can become a queen', () => {
+    const closing = box({ tag: 'P-1', age: 5, queen: 'lost', entries: [rain(3)] })
+    expect(closing.plan.spans.cellsPossibleUntil).toBe(addDays(TODAY, 1))
+    expect(nextRound([closing], TODAY, DEFAULT_PROTOCOL)?.day).toBe(addDays(TODAY, 1))
+  })
+
+  it('does not wait where laying workers threaten, and brings the frame of eggs', () => {
+    const nothing = look(-2, { eggs: 'none', open: 'none', cells: 'none' })
+    const put = box({ tag: 'P-1', age: 17, queen: 'lost', entries: [nothing, rain(10)] })
+    const next = nextRound([put], TODAY, DEFAULT_PROTOCOL)
+    expect(next?.day).toBe(addDays(put.plan.spans.layingWorkerRisk?.earliest ?? '', -2))
+    expect(next?.load).toContainEqual({ item: 'egg-frame', tags: ['P-1'] })
+  })
+
+  it.each([null, 1, 5, 15])('is the day that the round itself says, put off by %s days', (days) => {
+    for (const queen of ['lost', 'unseen', 'loose', 'caged'] as const)
+      for (let age = 1; age < 35; age += 3) {
+        const told = { tag: 'R-1', age, queen, entries: days === null ? [] : [rain(days)] }
+        const next = nextRound([box(told)], TODAY, DEFAULT_PROTOCOL)
+        expect(next?.day, `${queen}, day ${age}`).toBe(firstOnTheRound(box(told)))
+      }
   })
 
   it('is none where nobody is in the yard', () => expect(nextRound([], TODAY, DEFAULT_PROTOCOL)).toBeNull())
