@@ -10,6 +10,7 @@ export default defineConfig({
     './src/store/after-schema.ts',
     './src/store/import-schema.ts',
     './src/people/api-token-schema.ts',
+    './src/people/calendar-address-schema.ts',
     './src/messages/schema.ts',
   ],
   out: './migrations',

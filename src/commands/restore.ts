@@ -1,9 +1,11 @@
 /** `resettle restore FILE [--replace]`: goes back to a backup. The database that was there is kept beside it. */
+import { existsSync } from 'node:fs'
 import { parseArgs } from 'node:util'
 import { addDays, dayIn } from '../days.ts'
 import { choicesOn } from '../messages/choices.ts'
-import { apiTokensOn } from '../people/api-tokens.ts'
+import { accountsIn, type CameBack, heldAgainst } from '../people/came-back.ts'
 import { peopleOn } from '../people/index.ts'
+import { keysOn } from '../people/keys.ts'
 import { machineZone } from '../server/house.ts'
 import { dataFile, StoreError } from '../store/index.ts'
 import { lettersOf } from '../store/letters.ts'
@@ -23,6 +25,8 @@ export const run = (args: string[]): Promise<number> =>
     if (backup === undefined || more.length > 0) throw new StoreError('name one backup file')
     const now = new Date()
     const file = dataFile({ make: true })
+    const former = existsSync(file) ? accountsIn(file) : []
+    let cameBack: CameBack | null = null
     const { kept, entries, colonies } = restore(backup, file, {
       replace: values.replace,
       now,
@@ -31,7 +35,8 @@ export const run = (args: string[]): Promise<number> =>
         const people = peopleOn(connection, { clock: () => now })
         people.sessions.closeEvery()
         people.invites.voidEvery()
-        apiTokensOn(connection, () => now).revokeEvery()
+        keysOn(connection, () => now).revokeEvery()
+        if (former !== null) cameBack = heldAgainst(connection, former)
         // So must no letter that was taken back since. The day's messages may have gone out already.
         lettersOf(connection).revokeEvery(now.toISOString())
         const zone = settingsOf(connection, () => {}).get('timeZone') ?? machineZone()
@@ -41,7 +46,26 @@ export const run = (args: string[]): Promise<number> =>
     process.stdout.write(`restored: ${entries} entries, ${colonies} colonies, in ${file}\n`)
     if (kept !== null) process.stderr.write(`What was there is kept: ${kept}\n`)
     process.stderr.write(
-      'Everybody has to sign in again; tokens of programs and addresses of letters are to be made anew.\n',
+      'Everybody has to sign in again; tokens of programs, calendar addresses and addresses of letters are to be made anew.\n',
     )
+    for (const line of inWords(cameBack)) process.stderr.write(`${line}\n`)
     return 0
   })
+
+/** What is to be looked at among the accounts, a line each. Null: the replaced database could not be asked. */
+function inWords(told: CameBack | null): string[] {
+  if (told === null)
+    return [
+      'The database that was replaced could not be read: accounts closed since this backup are open again, so look through "resettle person list".',
+    ]
+  const line = (what: string, names: string[]): string[] =>
+    names.length === 0 ? [] : [`${what}: ${names.join(', ')}`]
+  return [
+    ...line('Closed since this backup, and closed again', told.closed),
+    ...line('Back in an older role', told.olderRole),
+    ...line('Back with an older passphrase', told.olderPassphrase),
+    ...(told.noOperator
+      ? ['No operator can sign in: make one with "resettle person add NAME --role operator".']
+      : []),
+  ]
+}

@@ -5,9 +5,10 @@
  */
 import { and, eq, sql } from 'drizzle-orm'
 import { addDays, type Day } from '../days.ts'
+import type { Shows } from '../people/calendar-address-schema.ts'
 import type { Connection } from '../store/connection.ts'
 import type { CalendarEvent, FeedEvent } from './calendar.ts'
-import { calendarEvent, type Shows } from './calendar-schema.ts'
+import { calendarEvent } from './calendar-schema.ts'
 
 /** A calendar that did not look for so long has other troubles (judgement). */
 export const CANCELLED_FOR_DAYS = 30

@@ -70,8 +70,6 @@ export interface ApiTokens {
   holder(token: string): TokenHolder | null
   /** Only the owner's own. False when there was nothing to take back. */
   revoke(personId: string, id: string): boolean
-  /** Takes back every token there is (after a restore). */
-  revokeEvery(): void
 }
 
 const isScope = (text: string): text is Scope => (SCOPES as readonly string[]).includes(text)
@@ -155,8 +153,5 @@ export function apiTokensOn({ db, write }: Connection, clock: () => Date): ApiTo
         .set({ revokedAt: now() })
         .where(and(eq(apiToken.id, id), eq(apiToken.person, personId), isNull(apiToken.revokedAt)))
         .run().changes > 0,
-    revokeEvery() {
-      db.update(apiToken).set({ revokedAt: now() }).where(isNull(apiToken.revokedAt)).run()
-    },
   }
 }

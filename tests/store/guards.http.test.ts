@@ -57,6 +57,7 @@ test('every table is STRICT and has the columns drizzle thinks it has', async ()
     ...(await import('../../src/store/schema.ts')),
     ...(await import('../../src/people/schema.ts')),
     ...(await import('../../src/exchange/calendar-schema.ts')),
+    ...(await import('../../src/people/calendar-address-schema.ts')),
     ...(await import('../../src/store/removal-schema.ts')),
     ...(await import('../../src/store/after-schema.ts')),
     ...(await import('../../src/store/import-schema.ts')),
