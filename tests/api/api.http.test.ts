@@ -60,12 +60,12 @@ beforeAll(async () => {
     ],
     { today: DAY, recordedAt: `${DAY}T08:00:00.000Z`, recordedBy: NAMES.beekeeper },
   )
-  document = (await (await yard.app.request(`${ORIGIN}${API}/openapi.json`)).json()) as Json
   tokens = {
     operator: await tokenFor('operator'),
     beekeeper: await tokenFor('beekeeper'),
     helper: await tokenFor('helper'),
   }
+  document = (await (await call('/openapi.json', tokens.helper)).json()) as Json
 })
 
 /** Answers are open to new fields in the document; here a field that is not described is a fault. */
@@ -96,6 +96,13 @@ describe('the description', () => {
     expect(valid).toBe(true)
     const broken = { ...document, paths: { '/x': { get: { responses: { '200': {} } } } } }
     expect((await new Validator().validate(broken as Parameters<Validator['validate']>[0])).valid).toBe(false)
+  })
+
+  test('is the same on the page of tokens, for whoever is signed in', async () => {
+    expect(await (await yard.ask('helper', '/account/tokens')).text()).toContain(
+      'href="/account/tokens/openapi.json"',
+    )
+    expect(await (await yard.ask('helper', '/account/tokens/openapi.json')).json()).toEqual(document)
   })
 
   test('has every operation there is, with its errors', () => {
@@ -380,7 +387,7 @@ describe('tokens', () => {
         'Access-Control-Request-Headers': 'authorization',
       },
     })
-    expect(asked.status).toBe(405)
+    expect(asked.status).toBe(401)
     expect(asked.headers.get('access-control-allow-origin')).toBeNull()
   })
 })

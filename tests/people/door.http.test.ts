@@ -1,10 +1,14 @@
 /** What a stranger finds: a sign-in page, and nothing else. */
+import { fileURLToPath } from 'node:url'
 import { beforeEach, describe, expect, test } from 'vitest'
 import { limitsOf } from '../../src/people/index.ts'
 import { newToken } from '../../src/people/tokens.ts'
+import { assetsIn } from '../../src/server/assets.ts'
 import { localPath } from '../../src/server/routes/sign-in.tsx'
 import { PASSPHRASE } from '../support/people.ts'
 import { NAMES, ORIGIN, type TestYard, testYard, unlimited } from '../support/yard-app.ts'
+
+const PUBLIC = fileURLToPath(new URL('../../web/public', import.meta.url))
 
 let yard: TestYard
 beforeEach(async () => {
@@ -28,6 +32,9 @@ describe('a stranger', () => {
     '/invite/abc',
     '/nowhere',
     '/changes/csv',
+    '/api/v2/colonies',
+    '/account/tokens/openapi.json',
+    '/feed/abc.ics',
   ]
 
   test('is led to the sign-in page from every path, whether there is such a page or not', async () => {
@@ -57,6 +64,46 @@ describe('a stranger', () => {
       expect(answers[0]).toMatch(/^401/)
     }
     expect((await yard.send(null, [])).status).toBe(401)
+  })
+
+  test('gets one and the same 401 from the whole API, whatever path and method, its description included', async () => {
+    const paths = [
+      '',
+      '/',
+      '/openapi.json',
+      '/me',
+      '/colonies',
+      '/colonies/A-1/plan',
+      '/entries',
+      '/nowhere/at/all',
+    ]
+    for (const method of ['GET', 'POST', 'PUT', 'DELETE', 'OPTIONS']) {
+      const answers = await Promise.all(
+        paths.map(async (path) => {
+          const response = await yard.ask(null, `/api/v1${path}`, { method })
+          return JSON.stringify([response.status, [...response.headers], await response.text()])
+        }),
+      )
+      expect(new Set(answers).size, method).toBe(1)
+      expect(answers[0], method).toMatch(/^\[401,/)
+    }
+    const heads = paths.map((path) => yard.ask(null, `/api/v1${path}`, { method: 'HEAD' }))
+    expect(new Set((await Promise.all(heads)).map((r) => r.status))).toEqual(new Set([401]))
+  })
+
+  test('is given the program’s own files and the page of a letter that is not there, and they say nothing of the yard', async () => {
+    yard.house.store.settings.set('yardName', 'Quarry yard')
+    const shown = testYard({ deps: { assets: assetsIn(PUBLIC) } })
+    const manifest = await (await shown.ask(null, '/manifest.webmanifest')).text()
+    expect(manifest).not.toMatch(/bee|colon|rescue|hive|queen/i)
+    const letters = await Promise.all(['/letter/abc', `/letter/${newToken()}`].map((p) => yard.ask(null, p)))
+    expect(letters.map((r) => r.status)).toEqual([404, 404])
+    const [one, two] = await Promise.all(letters.map((r) => r.text()))
+    expect(one).toBe(two)
+    const built = testYard({ deps: { assets: assetsIn() } })
+    const worker = await built.ask(null, '/service-worker.js')
+    for (const text of [manifest, one ?? '', await worker.text()])
+      expect(/Quarry|Odalys/.test(text)).toBe(false)
   })
 
   test('learns no name of yard or person, and no day, from the sign-in page', async () => {

@@ -37,7 +37,8 @@ export const TokensPage = (p: TokensProps) => (
     <h1>Tokens for programs</h1>
     <p>
       With a token a program of yours asks this yard over HTTP, as you and with no more than you may do. What
-      can be asked is described at <a href="/api/v1/openapi.json">/api/v1/openapi.json</a>.
+      can be asked is <a href="/account/tokens/openapi.json">described here</a>, and to programs with a token
+      at /api/v1/openapi.json.
     </p>
     {p.revoked ? (
       <div class="notice notice-do" role="status">

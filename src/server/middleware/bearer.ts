@@ -1,4 +1,4 @@
-/** Before every operation of the HTTP API: whose token it is, how often it asks, and what it may be used for. */
+/** Before everything of the HTTP API: whose token it is, how often it asks, and what it may be used for. */
 import { createMiddleware } from 'hono/factory'
 import { RateLimiterMemory, RateLimiterRes } from 'rate-limiter-flexible'
 import type { Operation } from '../../api/operations.ts'

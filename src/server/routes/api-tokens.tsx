@@ -2,10 +2,12 @@ import { Hono } from 'hono'
 import { type FieldProblem, many, one, type Typed } from '../../../web/forms/typed.ts'
 import { type TokenLine, TokenMadePage, TokensPage } from '../../../web/pages/tokens.tsx'
 import { instantWords } from '../../../web/words/instants.ts'
+import { openApi } from '../../api/openapi.ts'
 import { type ApiToken, scopesFor } from '../../people/api-tokens.ts'
 import type { Deps, Env, Here } from '../deps.ts'
 import { typedIn } from '../form.ts'
 import { viewerOf } from '../frame.tsx'
+import { originOf } from '../middleware/address.ts'
 import { page } from '../respond.tsx'
 
 /** One's own tokens for the HTTP API: made, shown once, taken back. */
@@ -38,6 +40,9 @@ export function apiTokens(deps: Deps): Hono<Env> {
       />,
       problems.length === 0 ? 200 : 422,
     )
+
+  // The same as programs get with a token, for whoever writes one.
+  app.get('/account/tokens/openapi.json', (c) => c.json(openApi(originOf(c, deps.outside))))
 
   app.get('/account/tokens', (c) => show(c, { scopes: ['read'] }))
 

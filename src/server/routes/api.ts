@@ -61,13 +61,17 @@ export function api(deps: Deps): Hono<Env> {
   }
 
   app.use(`${API}/*`, bodyLimit({ maxSize: MOST_BYTES, onError: tooLarge }))
-  app.get(`${API}/openapi.json`, (c) => c.json(openApi(originOf(c, deps.outside))))
+  // Before any path is looked at: a stranger must not learn which there are.
+  app.use(`${API}/*`, bearer(deps))
+  app.get(`${API}/openapi.json`, (c) => {
+    c.header('Cache-Control', 'no-store')
+    return c.json(openApi(originOf(c, deps.outside)))
+  })
 
-  const signedIn = bearer(deps)
   const register = <Id extends OperationId>(id: Id): void => {
     const operation: Operation = OPERATIONS[id]
     const path = API + operation.path.replaceAll(/\{(\w+)\}/g, ':$1')
-    app.on(operation.method.toUpperCase(), path, signedIn, (c) => {
+    app.on(operation.method.toUpperCase(), path, (c) => {
       const { holder } = c.var
       if (holder === undefined) throw new Error('an operation without a token')
       const refused = refusalOf(holder, operation)
