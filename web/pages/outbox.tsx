@@ -1,21 +1,30 @@
 /** What waits on this phone to be sent, and how to work without signal. */
+import type { Child } from 'hono/jsx'
+import type { Day } from '../../src/days.ts'
 import type { Entry } from '../../src/journal/entry.ts'
 import { labelOf } from '../forms/read.ts'
 import { type FormState, sentenceOf } from '../parts/field.tsx'
 import { type Frame, Layout } from '../parts/layout.tsx'
 import { dayWords } from '../words/dates.ts'
-import { entryWords } from '../words/entries.ts'
+import { entryWords, KIND_WORDS } from '../words/entries.ts'
 import { instantWords } from '../words/instants.ts'
 
-export interface OutboxItem {
+interface Kept {
   /** Its number in the outbox. */
   n: number
-  entry: Entry
+  id: string
   tag: string
-  keptAt: string
-  /** waiting: goes next. resting: after another one that was not accepted. theirs: when that person signs in again. */
-  state: 'waiting' | 'resting' | 'refused' | 'theirs'
+  on: Day
+  /** Name of whoever wrote it. */
   owner: string
+}
+
+/** An entry of whoever is signed in. */
+export interface OwnItem extends Kept {
+  entry: Entry
+  keptAt: string
+  /** waiting: goes next. resting: after another one that was not accepted. */
+  state: 'waiting' | 'resting' | 'refused'
   /** Why the server would not have it. */
   problems: FormState['problems']
   /** Where it is changed; null where it can only be taken out. */
@@ -25,6 +34,14 @@ export interface OutboxItem {
   /** Where it is taken back like any entry, because the server may have it; null where it cannot. */
   back: string | null
 }
+
+/** Of another person: it goes when they sign in again. What it says is not here, for it may be more than one may see. */
+export interface TheirItem extends Kept {
+  kind: Entry['kind']
+  state: 'theirs'
+}
+
+export type OutboxItem = OwnItem | TheirItem
 
 export interface OutboxProps {
   frame: Frame
@@ -42,9 +59,13 @@ export const OutboxPage = ({ frame, items, signIn = false }: OutboxProps) => (
     ) : (
       <>
         <ol class="lines outbox">
-          {items.map((item) => (
-            <Line item={item} frame={frame} />
-          ))}
+          {items.map((item) =>
+            item.state === 'theirs' ? (
+              <TheirLine item={item} frame={frame} />
+            ) : (
+              <OwnLine item={item} frame={frame} />
+            ),
+          )}
         </ol>
         <div class="buttons">
           {signIn || items.every((i) => i.state !== 'waiting') ? null : (
@@ -54,9 +75,11 @@ export const OutboxPage = ({ frame, items, signIn = false }: OutboxProps) => (
               </button>
             </form>
           )}
-          <a class="button button-plain" href="/outbox/entries.json" download>
-            Save a copy as a file
-          </a>
+          {items.every((i) => i.state === 'theirs') ? null : (
+            <a class="button button-plain" href="/outbox/entries.json" download>
+              Save a copy as a file
+            </a>
+          )}
         </div>
       </>
     )}
@@ -81,56 +104,72 @@ const SignInFirst = () => (
   </div>
 )
 
-const STATE_WORDS = {
-  waiting: null,
-  resting: 'Goes after the one it rests on has been mended.',
-  refused: null,
-  theirs: null,
-} as const
+interface LineProps<Item extends OutboxItem> {
+  frame: Frame
+  item: Item
+}
 
-const Line = ({ item, frame }: { item: OutboxItem; frame: Frame }) => {
-  const { entry: e } = item
-  const words = entryWords(e, frame.units, frame.today, true)
+const Line = ({ item, frame, children }: LineProps<OutboxItem> & { children: Child }) => (
+  <li class={item.state === 'refused' ? 'line line-late' : 'line'} id={`o-${item.id}`}>
+    <div class="line-margin">
+      <span class="tag">{item.tag}</span>
+      <span class="stand">{dayWords(item.on, frame.today)}</span>
+    </div>
+    <div class="line-body">{children}</div>
+  </li>
+)
+
+const TheirLine = ({ item, frame }: LineProps<TheirItem>) => {
+  const kind = KIND_WORDS[item.kind]
   return (
-    <li class={item.state === 'refused' ? 'line line-late' : 'line'} id={`o-${e.id}`}>
-      <div class="line-margin">
-        <span class="tag">{item.tag}</span>
-        <span class="stand">{dayWords(e.on, frame.today)}</span>
-      </div>
-      <div class="line-body">
-        <p class="line-what">
-          <strong>{words.title}</strong>
-          {words.facts.length === 0 ? null : <>: {words.facts.join('; ')}</>}
-        </p>
-        {words.note === null ? null : <p class="entry-note">{words.note}</p>}
-        {item.state === 'refused' ? (
-          <div class="outbox-refused">
-            <p>
-              <b>Not accepted.</b>
-            </p>
-            <ul>
-              {item.problems.map((p) => (
-                <li>{sentenceOf(p.field === '' ? 'It' : fieldName(e, p.field), p.message)}</li>
-              ))}
-            </ul>
-          </div>
-        ) : null}
-        <p class="fine">
-          Kept {instantWords(item.keptAt, frame.zone, frame.today)}, signed {e.by}.{' '}
-          {item.state === 'theirs'
-            ? `Goes when ${item.owner} signs in on this phone.`
-            : STATE_WORDS[item.state]}
-        </p>
-        {item.state === 'theirs' ? null : <Ways item={item} />}
-      </div>
-    </li>
+    <Line item={item} frame={frame}>
+      <p class="line-what">
+        <strong>{kind.charAt(0).toUpperCase() + kind.slice(1)}</strong>
+      </p>
+      <p class="fine">Goes when {item.owner} signs in on this phone.</p>
+    </Line>
   )
 }
+
+const OwnLine = ({ item, frame }: LineProps<OwnItem>) => {
+  const { entry: e } = item
+  const words = wordsOf(item, frame)
+  return (
+    <Line item={item} frame={frame}>
+      <p class="line-what">
+        <strong>{words.title}</strong>
+        {words.facts.length === 0 ? null : <>: {words.facts.join('; ')}</>}
+      </p>
+      {words.note === null ? null : <p class="entry-note">{words.note}</p>}
+      {item.state === 'refused' ? (
+        <div class="outbox-refused">
+          <p>
+            <b>Not accepted.</b>
+          </p>
+          <ul>
+            {item.problems.map((p) => (
+              <li>{sentenceOf(p.field === '' ? 'It' : fieldName(e, p.field), p.message)}</li>
+            ))}
+          </ul>
+        </div>
+      ) : null}
+      <p class="fine">
+        Kept {instantWords(item.keptAt, frame.zone, frame.today)}, signed {e.by}.{' '}
+        {item.state === 'resting' ? 'Goes after the one it rests on has been mended.' : null}
+      </p>
+      <Ways item={item} />
+    </Line>
+  )
+}
+
+/** Even one's own: a beekeeper who is a helper by now is shown what helpers are. */
+const wordsOf = ({ entry }: OwnItem, frame: Frame) =>
+  entryWords(entry, frame.units, frame.today, frame.may('see-private'))
 
 const fieldName = (e: Entry, field: string): string =>
   field === 'colony' ? (e.kind === 'intake' ? 'Tag' : 'Colony') : labelOf(e.kind, field) || 'It'
 
-const Ways = ({ item }: { item: OutboxItem }) => (
+const Ways = ({ item }: { item: OwnItem }) => (
   <div class="buttons">
     {item.change === null ? null : (
       <a class={item.state === 'refused' ? 'button button-do' : 'button'} href={item.change}>
@@ -161,8 +200,8 @@ const Ways = ({ item }: { item: OutboxItem }) => (
   </div>
 )
 
-export const TakeOutPage = ({ frame, item }: { frame: Frame; item: OutboxItem }) => {
-  const words = entryWords(item.entry, frame.units, frame.today, true)
+export const TakeOutPage = ({ frame, item }: LineProps<OwnItem>) => {
+  const words = wordsOf(item, frame)
   return (
     <Layout frame={frame} title="Take it out" ways={false}>
       <p class="crumb">
@@ -171,7 +210,7 @@ export const TakeOutPage = ({ frame, item }: { frame: Frame; item: OutboxItem })
       <h1>Take it out unsent?</h1>
       <p>
         <b>
-          {item.tag}, {dayWords(item.entry.on, frame.today)}: {words.title}
+          {item.tag}, {dayWords(item.on, frame.today)}: {words.title}
         </b>
         {words.facts.length === 0 ? '' : `: ${words.facts.join('; ')}`}
       </p>

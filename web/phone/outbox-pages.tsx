@@ -12,7 +12,7 @@ import type { Book } from '../../src/store/types.ts'
 import { draftOf, typedOf } from '../forms/read.ts'
 import { type FieldProblem, one, type Typed } from '../forms/typed.ts'
 import { CorrectPage } from '../pages/correct.tsx'
-import { type OutboxItem, OutboxPage, TakeOutPage } from '../pages/outbox.tsx'
+import { type OutboxItem, OutboxPage, type OwnItem, TakeOutPage } from '../pages/outbox.tsx'
 import type { Waiting } from './database.ts'
 import { mayBeThere } from './outbox.ts'
 import { restsOn } from './sender.ts'
@@ -34,11 +34,11 @@ export interface OutboxDesk {
 export function outboxPages(deps: PageDeps, desk: OutboxDesk): Hono<Env> {
   const app = new Hono<Env>()
   const items = itemsOf(desk)
-  const itemIn = (c: Here): { item: OutboxItem; w: Waiting } | null => {
+  const itemIn = (c: Here): { item: OwnItem; w: Waiting } | null => {
     const n = Number(c.req.param('n'))
-    const item = items.find((i) => i.n === n && i.state !== 'theirs')
+    const item = items.find((i) => i.n === n)
     const w = desk.waiting.find((x) => x.n === n)
-    return item === undefined || w === undefined ? null : { item, w }
+    return item === undefined || item.state === 'theirs' || w === undefined ? null : { item, w }
   }
 
   app.get('/outbox', (c) => page(c, <OutboxPage frame={c.var.frame} items={items} signIn={desk.signIn} />))
@@ -51,17 +51,10 @@ export function outboxPages(deps: PageDeps, desk: OutboxDesk): Hono<Env> {
   app.get('/outbox/entries.json', (c) => {
     c.header('Content-Disposition', 'attachment; filename="waiting-entries.json"')
     c.header('Cache-Control', 'no-store')
-    return c.body(
-      JSON.stringify(
-        desk.waiting.map((w) => ({ ...w.entry, tag: w.tag, keptAt: w.keptAt })),
-        null,
-        2,
-      ),
-      200,
-      {
-        'Content-Type': 'application/json',
-      },
-    )
+    // The copy can be handed on: only what whoever is signed in has written.
+    const own = desk.waiting.filter((w) => w.owner.id === desk.person)
+    const copy = own.map((w) => ({ ...w.entry, tag: w.tag, keptAt: w.keptAt }))
+    return c.body(JSON.stringify(copy, null, 2), 200, { 'Content-Type': 'application/json' })
   })
 
   const form = (c: Here, { w }: { w: Waiting }, typed: Typed, problems: FieldProblem[]) =>
@@ -136,14 +129,14 @@ export function outboxPages(deps: PageDeps, desk: OutboxDesk): Hono<Env> {
 function itemsOf({ waiting, person }: OutboxDesk): OutboxItem[] {
   const stuck = waiting.filter((w) => w.refused !== null)
   return waiting.map((w) => {
+    const kept = { n: w.n, id: w.id, tag: w.tag, on: w.entry.on, owner: w.owner.name }
+    if (w.owner.id !== person) return { ...kept, kind: w.entry.kind, state: 'theirs' }
     const maybe = mayBeThere(w)
     return {
-      n: w.n,
+      ...kept,
       entry: w.entry,
-      tag: w.tag,
       keptAt: w.keptAt,
-      owner: w.owner.name,
-      state: stateOf(w, person, stuck),
+      state: w.refused !== null ? 'refused' : restsOn(w, stuck) ? 'resting' : 'waiting',
       problems: w.refused ?? [],
       change: w.entry.kind === 'withdrawal' ? null : maybe ? `/entry/${w.id}/correct` : `/outbox/${w.n}`,
       // Others in the outbox may rest on it: a visit on the intake of its box.
@@ -151,10 +144,4 @@ function itemsOf({ waiting, person }: OutboxDesk): OutboxItem[] {
       removable: !maybe && !waiting.some((other) => other.n !== w.n && restsOn(other, [w])),
     }
   })
-}
-
-function stateOf(w: Waiting, person: string, stuck: readonly Waiting[]): OutboxItem['state'] {
-  if (w.owner.id !== person) return 'theirs'
-  if (w.refused !== null) return 'refused'
-  return restsOn(w, stuck) ? 'resting' : 'waiting'
 }
