@@ -79,8 +79,9 @@ worker.addEventListener('fetch', (event) => {
 async function page(event: Fetching): Promise<Response> {
   const { request } = event
   const state = await keeper.state().catch(() => null)
-  const own = state?.fetchedAt == null ? Promise.resolve(null) : ownPage(request)
   const patient = state !== null && state.waiting + state.refused === 0
+  const keeps = state !== null && (state.fetchedAt !== null || !patient)
+  const own = keeps ? ownPage(request) : Promise.resolve(null)
   if (patient && state.reached) {
     const server = fetch(request)
     event.waitUntil(server.catch(() => undefined))

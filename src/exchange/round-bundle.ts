@@ -10,7 +10,10 @@ import type { Happening } from '../round/happening.ts'
 import type { SettingValue } from '../store/settings.ts'
 import type { Book, JournalRow } from '../store/types.ts'
 
-/** Goes up when an older phone could not read what a newer server sends. */
+/**
+ * Goes up when an older phone could not read what a newer server sends. `format`, `viewer` and `zone` are where they are
+ * in every format: by them a phone that cannot read the rest still knows whose entries wait on it.
+ */
 export const FORMAT = 1
 
 /** The choices of the yard that pages on the round ask for. */

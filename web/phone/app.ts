@@ -12,15 +12,17 @@ import type { Foresight } from '../../src/server/foresight.ts'
 import { frameFor } from '../../src/server/frame.tsx'
 import { allowed } from '../../src/server/middleware/permission.tsx'
 import { NO_SNIFFING_AROUND } from '../../src/server/middleware/policy.ts'
-import { ROUND_PAGES } from '../../src/server/round-pages.ts'
+import type { ROUND_PAGES } from '../../src/server/round-pages.ts'
 import type { Book } from '../../src/store/types.ts'
-import type { RoundHead } from './database.ts'
 import { type OutboxDesk, outboxPages } from './outbox-pages.tsx'
+import type { Base } from './round-store.ts'
 import type { PhoneState } from './state.ts'
 
 export interface PhoneAppParts {
   book: Book
-  head: Pick<RoundHead, 'viewer' | 'zone'>
+  base: Pick<Base, 'viewer' | 'zone'>
+  /** Those of the round; none where it cannot be read, and only the outbox is left. */
+  pages: typeof ROUND_PAGES
   state: PhoneState
   clock: () => Date
   built: (source: string) => string | null
@@ -37,7 +39,8 @@ export const ASK_THE_SERVER = 'Resettle-Elsewhere'
 /** One app for one state of what the phone keeps. */
 export function phoneApp({
   book,
-  head,
+  base,
+  pages,
   state,
   clock,
   built,
@@ -47,9 +50,9 @@ export function phoneApp({
   report,
 }: PhoneAppParts): Hono<Env> {
   const deps: PageDeps = {
-    store: bookFor(head.viewer.role, book),
+    store: bookFor(base.viewer.role, book),
     clock,
-    zone: head.zone,
+    zone: base.zone,
     assets: { built },
     photos,
     foresight,
@@ -58,12 +61,12 @@ export function phoneApp({
   const app = new Hono<Env>()
   app.use(secureHeaders({ ...NO_SNIFFING_AROUND, strictTransportSecurity: false }))
   app.use(async (c, next) => {
-    c.set('viewer', asViewer(head))
+    c.set('viewer', asViewer(base))
     c.set('frame', { ...frameFor(c, deps), phone: state })
     await next()
   })
   app.use(allowed)
-  for (const pages of ROUND_PAGES) app.route('/', pages(deps))
+  for (const some of pages) app.route('/', some(deps))
   app.route('/', outboxPages(deps, desk))
   app.notFound(async (c) => {
     const answer = await unknownPage(c)
@@ -75,7 +78,7 @@ export function phoneApp({
 }
 
 /** Whoever was signed in when the round was fetched. */
-const asViewer = ({ viewer }: Pick<RoundHead, 'viewer'>): Viewer => ({
+const asViewer = ({ viewer }: Pick<Base, 'viewer'>): Viewer => ({
   ...viewer,
   state: 'active',
   createdAt: '',

@@ -55,14 +55,14 @@ export type RoundHead = Omit<RoundBundle, 'colonies' | 'whole'> & {
   newsAt: string
 }
 
+/** What is kept once. */
+export type Kept = { key: 'round'; head: RoundHead } | { key: 'birth'; id: string }
+
 interface Shape extends DBSchema {
   outbox: { key: number; value: Waiting; indexes: { id: string } }
   colonies: { key: string; value: RoundColony }
   photos: { key: string; value: KeptPhoto }
-  kept: {
-    key: string
-    value: { key: 'round'; head: RoundHead } | { key: 'birth'; id: string }
-  }
+  kept: { key: string; value: Kept }
 }
 
 export type Database = IDBPDatabase<Shape>

@@ -8,17 +8,18 @@ import { bookFor } from '../../src/people/store-for.ts'
 import type { PhotoShelf } from '../../src/photos/photo.ts'
 import { bareFrame } from '../../src/server/errors.tsx'
 import { foresightOf } from '../../src/server/foresight.ts'
+import { ROUND_PAGES } from '../../src/server/round-pages.ts'
 import type { JournalRow } from '../../src/store/types.ts'
 import { SignOutPage } from '../pages/outbox.tsx'
 import { ASK_THE_SERVER, phoneApp } from './app.ts'
 import { bookOf, type PhoneBook } from './book.ts'
-import type { Database, RoundHead, Waiting } from './database.ts'
+import type { Database, Waiting } from './database.ts'
 import { type LineParts, lineOf, type Send } from './line.ts'
 import { memoryOf, type Snapshot } from './memory.ts'
 import { pageOf } from './no-signal.ts'
 import * as outbox from './outbox.ts'
 import type { OutboxDesk } from './outbox-pages.tsx'
-import { forgetRound } from './round-store.ts'
+import type { Base } from './round-store.ts'
 import { type PhoneState, waitingWords } from './state.ts'
 
 export interface KeeperParts extends LineParts {
@@ -55,16 +56,16 @@ export function keeperOf(parts: KeeperParts): Keeper {
     find: (id) => on((db) => outbox.photo(db, id)).then((kept) => kept?.bytes ?? null),
   }
 
-  const desk = (of: Snapshot, head: RoundHead, today: Day): OutboxDesk => ({
+  const desk = (of: Snapshot, base: Base, today: Day): OutboxDesk => ({
     waiting: of.waiting,
-    person: head.viewer.id,
+    person: base.viewer.id,
     signIn: memory.standing.signIn,
     bookWithout(w) {
       const waiting = of.waiting.filter((other) => other.n !== w.n)
-      const book = bookOf({ ...of, waiting, head, today })
+      const book = bookOf({ ...of, waiting, head: base, today })
       return w.entry.kind !== 'intake' && book.colony(w.colony) === null
         ? unjudged()
-        : { book: bookFor(head.viewer.role, book), made: () => book.kept.map(asSent)[0] }
+        : { book: bookFor(base.viewer.role, book), made: () => book.kept.map(asSent)[0] }
     },
     async rewrite(n, entry) {
       await on((db) => outbox.rewrite(db, n, entry))
@@ -78,37 +79,35 @@ export function keeperOf(parts: KeeperParts): Keeper {
   })
 
   /** What the phone's app answers, and the book it answered from; null where only the server can answer. */
-  async function answered(
-    request: Request,
-    bookFrom: (of: Snapshot, head: RoundHead, day: Day) => PhoneBook,
-  ) {
+  async function answered(request: Request, bookFrom: (of: Snapshot, base: Base, day: Day) => PhoneBook) {
     const of = await snapshot()
-    const { head } = of
-    if (head === null) return null
-    const day = dayIn(head.zone, parts.now())
-    const book = bookFrom(of, head, day)
+    const { base } = of
+    if (base === null) return null
+    const day = dayIn(base.zone, parts.now())
+    const book = bookFrom(of, base, day)
     const { now: clock, built, report } = parts
     const app = phoneApp({
       book,
-      head,
+      base,
+      pages: of.head === null ? [] : ROUND_PAGES,
       state: await state(),
       clock,
       built,
       photos,
       foresight,
       report,
-      desk: desk(of, head, day),
+      desk: desk(of, base, day),
     })
     const answer = await app.fetch(request)
-    return isForServer(answer) ? null : { answer, book, head }
+    return isForServer(answer) ? null : { answer, book, viewer: base.viewer }
   }
 
   async function takeForm(request: Request): Promise<Response | null> {
     const taken = await answered(request, (of, head, today) => bookOf({ ...of, head, today }))
     if (taken === null) return null
-    const { answer, book, head } = taken
+    const { answer, book, viewer } = taken
     if (book.kept.length > 0) {
-      const [{ id, name }, keptAt] = [head.viewer, parts.now().toISOString()]
+      const [{ id, name }, keptAt] = [viewer, parts.now().toISOString()]
       const entries = book.kept.map((row) => ({
         id: row.entry.id,
         entry: asSent(row),
@@ -138,14 +137,11 @@ export function keeperOf(parts: KeeperParts): Keeper {
       const now = await state()
       const words = waitingWords(now)
       if (words === null || (await request.formData()).get('anyway') === 'yes') return null
-      const viewer = (await snapshot()).head?.viewer ?? null
+      const viewer = (await snapshot()).base?.viewer ?? null
       const frame = { ...bareFrame(new URL(request.url).pathname, parts.built), viewer }
       return pageOf(SignOutPage({ frame, waiting: words, one: now.waiting + now.refused === 1 }))
     },
-    async signedOut() {
-      await on(forgetRound)
-      await changed()
-    },
+    signedOut: memory.forget,
   }
 }
 

@@ -1,11 +1,17 @@
-/** Talking with the server: the round first, then what waits, one at a time over all workers of this browser. */
+/**
+ * Talking with the server: the round first, then what waits, one at a time over all workers of this browser.
+ *
+ * A round that cannot be had or read does not keep back what waits: then only who is signed in is asked for.
+ */
+import type { RoundBundle, RoundViewer } from '../../src/exchange/round-bundle.ts'
+import { ask, type Fetch } from './asking.ts'
 import type { RoundHead } from './database.ts'
 import type { Memory } from './memory.ts'
-import { isBundle, keepRound, sinceOf } from './round-store.ts'
-import { type Ended, PATIENCE_MS, send as sendAll } from './sender.ts'
+import { isBundle, keepRound, sinceOf, viewerIn } from './round-store.ts'
+import { type Ended, send as sendAll } from './sender.ts'
 
 export interface LineParts {
-  fetch: (path: string, init: RequestInit) => Promise<Response>
+  fetch: Fetch
   now: () => Date
   /** Runs one piece of work at a time, over all pages and workers of this browser. */
   alone: <T>(work: () => Promise<T>) => Promise<T>
@@ -15,43 +21,52 @@ export interface LineParts {
 /** Brings the round up to date, unless it was that few milliseconds ago, and sends what waits. */
 export type Send = (fresh?: number) => Promise<Ended>
 
+/** Milliseconds for the short answer who is signed in: slower than this, there is no signal to send by. */
+const WHO_PATIENCE_MS = 8_000
+
 export function lineOf(
-  { on, standing, snapshot, confirmed, changed, tellAll }: Memory,
+  { on, standing, snapshot, confirmed, changed, tellAll, forget }: Memory,
   parts: LineParts,
 ): Send {
-  /** Fetches the round, or what is new in it. */
-  async function refresh(): Promise<Ended> {
-    const { head } = await snapshot()
-    const answer = await askForRound(parts, head)
-    if (typeof answer === 'string') return answer
-    const kept = await on((db) => keepRound(db, answer, parts.now()))
-    await (kept.changed ? changed() : confirmed(kept.head))
-    return 'done'
+  /** Fetches the round, or what is new in it, and says who is signed in. */
+  async function refresh(): Promise<RoundViewer | 'sign-in' | 'no-answer'> {
+    const { head, base } = await snapshot()
+    const bundle = await askForRound(parts, head)
+    if (bundle === 'sign-in') return bundle
+    const viewer = bundle?.viewer ?? (await askWho(parts))
+    if (typeof viewer === 'string') return viewer
+    if (bundle !== null) {
+      const kept = await on((db) => keepRound(db, bundle, parts.now()))
+      await (kept.changed ? changed() : confirmed(kept.head))
+    } else if (base !== null && !isSame(base.viewer, viewer)) await forget()
+    return viewer
   }
 
-  async function sendWaiting(): Promise<Ended> {
-    const { head, waiting } = await snapshot()
-    if (head === null || waiting.length === 0) return 'done'
+  async function sendWaiting(viewer: RoundViewer): Promise<Ended> {
+    const { waiting } = await snapshot()
+    if (waiting.length === 0) return 'done'
     const moved = (): void => {
       changed().catch((error: unknown) => parts.report(error, 'outbox'))
     }
-    return on((db) => sendAll({ db, fetch: parts.fetch, now: parts.now, viewer: head.viewer, moved }))
+    return on((db) => sendAll({ db, fetch: parts.fetch, now: parts.now, viewer, moved }))
   }
-
-  const isFresh = (head: RoundHead | null, milliseconds: number): boolean =>
-    head !== null && Math.abs(parts.now().getTime() - Date.parse(head.fetchedAt)) < milliseconds
 
   // The round first: asking for it tells whether there is signal and who is signed in. An entry that is handed to a dead
   // network may have arrived for all we know, and could no longer be changed in place.
+  async function talk(fresh: number): Promise<Ended> {
+    const { head } = await snapshot()
+    const known = standing.reached === true && head !== null && isFresh(head, fresh)
+    const viewer = known ? head.viewer : await refresh()
+    return typeof viewer === 'string' ? viewer : sendWaiting(viewer)
+  }
+
+  const isFresh = (head: RoundHead, milliseconds: number): boolean =>
+    Math.abs(parts.now().getTime() - Date.parse(head.fetchedAt)) < milliseconds
+
   return (fresh = 0) =>
     parts.alone(async () => {
-      const known = standing.reached === true && isFresh((await snapshot()).head, fresh)
-      let ended: Ended = known ? 'done' : await refresh()
-      if (ended === 'done') ended = await sendWaiting()
-      if (ended === 'other-person') {
-        ended = await refresh()
-        if (ended === 'done') ended = await sendWaiting()
-      }
+      let ended = await talk(fresh)
+      if (ended === 'other-person') ended = await talk(0)
       standing.signIn = ended === 'sign-in'
       standing.reached = ended !== 'no-answer'
       await tellAll()
@@ -59,7 +74,14 @@ export function lineOf(
     })
 }
 
-async function askForRound({ fetch, now }: LineParts, head: RoundHead | null) {
+/** The same person in the same role: only then may what is kept be shown on. */
+const isSame = (a: RoundViewer, b: RoundViewer): boolean => a.id === b.id && a.role === b.role
+
+/** The round; null where none came that this version can read. */
+async function askForRound(
+  { fetch, now }: LineParts,
+  head: RoundHead | null,
+): Promise<RoundBundle | 'sign-in' | null> {
   const since = sinceOf(head, now())
   const asked = new URLSearchParams()
   if (head !== null && since !== null) {
@@ -67,17 +89,14 @@ async function askForRound({ fetch, now }: LineParts, head: RoundHead | null) {
     asked.set('person', head.viewer.id)
     asked.set('role', head.viewer.role)
   }
-  try {
-    const response = await fetch(`/phone/round?${asked}`, {
-      headers: { Accept: 'application/json' },
-      redirect: 'error',
-      cache: 'no-store',
-      signal: AbortSignal.timeout(PATIENCE_MS),
-    })
-    if (response.status === 401) return 'sign-in'
-    const answer: unknown = response.ok ? await response.json() : null
-    return isBundle(answer) ? answer : 'no-answer'
-  } catch {
-    return 'no-answer'
-  }
+  const heard = await ask(fetch, `/phone/round?${asked}`)
+  if (heard === 'sign-in') return heard
+  return typeof heard === 'object' && heard.ok && isBundle(heard.body) ? heard.body : null
+}
+
+/** Who is signed in, without the round. An answer that does not say so is not one of ours. */
+async function askWho({ fetch }: LineParts): Promise<RoundViewer | 'sign-in' | 'no-answer'> {
+  const heard = await ask(fetch, '/phone/person', {}, WHO_PATIENCE_MS)
+  if (heard === 'sign-in') return heard
+  return (typeof heard === 'object' && heard.ok ? viewerIn(heard.body) : null) ?? 'no-answer'
 }

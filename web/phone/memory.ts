@@ -5,12 +5,11 @@ import { bookOf, type PhoneBook } from './book.ts'
 import { connectionOf, type On } from './connection.ts'
 import type { Database, RoundHead, Waiting } from './database.ts'
 import { all } from './outbox.ts'
-import { birth, head } from './round-store.ts'
+import { type Base, birth, forgetRound, type KeptRound, keptRound } from './round-store.ts'
 import type { PhoneState } from './state.ts'
 
-export interface Snapshot {
+export interface Snapshot extends KeptRound {
   birth: string
-  head: RoundHead | null
   colonies: RoundColony[]
   waiting: Waiting[]
 }
@@ -28,11 +27,13 @@ export interface Memory {
   snapshot: () => Promise<Snapshot>
   state: () => Promise<PhoneState>
   /** The book of a day, made once for as long as nothing changes; for reading only. */
-  book: (of: Snapshot, head: RoundHead, day: Day) => PhoneBook
+  book: (of: Snapshot, base: Base, day: Day) => PhoneBook
   /** The round is as it was, asked for anew. */
   confirmed: (head: RoundHead) => Promise<void>
   /** Something on the disk has changed. Tells everybody. */
   changed: () => Promise<void>
+  /** Forgets the round: whoever it was for is not signed in any more. */
+  forget: () => Promise<void>
   /** Tells everybody how it stands. */
   tellAll: () => Promise<void>
 }
@@ -65,26 +66,32 @@ export function memoryOf(
 
   const tellAll = async (): Promise<void> => tell(await state())
 
+  const changed = (): Promise<void> => {
+    known = null
+    return tellAll()
+  }
+
   return {
     on,
     standing,
     snapshot,
     state,
-    book(of, head, day) {
-      const key = [of.colonies, of.waiting, day, JSON.stringify([head.settings, head.yards])]
+    book(of, base, day) {
+      const key = [of.colonies, of.waiting, day, JSON.stringify([base.settings, base.yards])]
       if (made === null || key.some((part, i) => part !== made?.key[i]))
-        made = { key, book: bookOf({ ...of, head, today: day }) }
+        made = { key, book: bookOf({ ...of, head: base, today: day }) }
       return made.book
     },
     async confirmed(head) {
       const mine = snapshot()
       const before = await mine
       // A form may have been kept in between: then it is read from the disk anew.
-      if (known === mine) known = Promise.resolve({ ...before, head })
+      if (known === mine) known = Promise.resolve({ ...before, head, base: head })
     },
-    changed() {
-      known = null
-      return tellAll()
+    changed,
+    async forget() {
+      await on(forgetRound)
+      await changed()
     },
     tellAll,
   }
@@ -93,11 +100,12 @@ export function memoryOf(
 const read = async (db: Database): Promise<Snapshot> => {
   const [name, round, colonies, waiting] = await Promise.all([
     birth(db),
-    head(db),
+    keptRound(db),
     db.getAll('colonies'),
     all(db),
   ])
-  return { birth: name, head: round, colonies, waiting }
+  // Colonies of a round in another format cannot be read either.
+  return { birth: name, ...round, colonies: round.head === null ? [] : colonies, waiting }
 }
 
 function stateOf({ birth, head, waiting }: Snapshot): Omit<PhoneState, 'signIn' | 'reached'> {

@@ -3,6 +3,7 @@ import type { Entry } from '../../src/journal/entry.ts'
 import type { Problem } from '../../src/journal/problem.ts'
 import type { Photo } from '../../src/photos/photo.ts'
 import { type Database, type KeptPhoto, STRICT, type Waiting, type Writing } from './database.ts'
+import { readable } from './round-store.ts'
 
 export type NewWaiting = Omit<Waiting, 'n' | 'tries' | 'refused'>
 
@@ -80,26 +81,28 @@ async function dropLoose(outbox: Writing<'outbox'>, photos: Writing<'photos'>, n
 
 /**
  * The server has named the id: the entry leaves the outbox and joins what the phone knows of its colony, at once, so that
- * no page misses it before the round is fetched again.
+ * no page misses it before the round is fetched again. Where no round is kept that this version can read, it only leaves.
  */
 export async function acknowledge(db: Database, w: Waiting, recordedAt: string): Promise<void> {
-  const tx = db.transaction(['outbox', 'colonies', 'photos'], 'readwrite', STRICT)
+  const tx = db.transaction(['outbox', 'colonies', 'photos', 'kept'], 'readwrite', STRICT)
   const colonies = tx.objectStore('colonies')
   await tx.objectStore('outbox').delete(w.n)
   await dropLoose(tx.objectStore('outbox'), tx.objectStore('photos'), recordedAt)
-  const known = (await colonies.get(w.colony)) ?? { id: w.colony, rows: [] }
-  if (!known.rows.some((r) => r.entry.id === w.id)) {
-    const seq = Math.max(0, ...known.rows.map((r) => r.seq)) + 1
-    const row = {
-      entry: { ...w.entry, colony: w.colony },
-      seq,
-      recordedAt,
-      recordedBy: w.owner.name,
-      written: w.entry.colony,
-    }
-    await colonies.put({ id: w.colony, rows: [...known.rows, row] })
-  }
+  if (readable(await tx.objectStore('kept').get('round')) !== null) await join(colonies, w, recordedAt)
   await tx.done
+}
+
+async function join(colonies: Writing<'colonies'>, w: Waiting, recordedAt: string): Promise<void> {
+  const known = (await colonies.get(w.colony)) ?? { id: w.colony, rows: [] }
+  if (known.rows.some((r) => r.entry.id === w.id)) return
+  const row = {
+    entry: { ...w.entry, colony: w.colony },
+    seq: Math.max(0, ...known.rows.map((r) => r.seq)) + 1,
+    recordedAt,
+    recordedBy: w.owner.name,
+    written: w.entry.colony,
+  }
+  await colonies.put({ id: w.colony, rows: [...known.rows, row] })
 }
 
 /** A photo that waits with its entry, if it does. */

@@ -1,14 +1,75 @@
 /** The round as the server last told it: kept whole, or brought up to date colony by colony. */
-import { FORMAT, type RoundBundle } from '../../src/exchange/round-bundle.ts'
-import { type Database, type RoundHead, STRICT } from './database.ts'
+import { z } from 'zod'
+import {
+  FORMAT,
+  type RoundBundle,
+  type RoundSettings,
+  type RoundViewer,
+} from '../../src/exchange/round-bundle.ts'
+import { ROLES } from '../../src/people/permissions.ts'
+import { type Database, type Kept, type RoundHead, STRICT } from './database.ts'
 
 /** When a phone asks for the whole again, so that what was erased at the server does not stay here. */
 const WHOLE_AGAIN_HOURS = 20
 
-export async function head(db: Database): Promise<RoundHead | null> {
-  const kept = await db.get('kept', 'round')
-  return kept?.key === 'round' && kept.head.format === FORMAT ? kept.head : null
+/** A round as it is kept. */
+export interface KeptRound {
+  /** Null where there is none, or it is of another format than this version reads. */
+  head: RoundHead | null
+  /** What the pages of the outbox stand on: of a round of another format, whose it is and little more. */
+  base: Base | null
 }
+
+/** See {@link KeptRound}. */
+export type Base = Pick<RoundHead, 'viewer' | 'zone' | 'settings' | 'yards' | 'past'>
+
+/** Reads what is kept of the round. */
+export async function keptRound(db: Database): Promise<KeptRound> {
+  const kept = await db.get('kept', 'round')
+  const head = readable(kept)
+  return { head, base: head ?? (kept?.key === 'round' ? bare(kept.head) : null) }
+}
+
+/** The round that is kept, where this version can read it. */
+export const readable = (kept: Kept | undefined): RoundHead | null =>
+  kept?.key === 'round' && kept.head.format === FORMAT ? kept.head : null
+
+/** Of a round in another format: what FORMAT promises, and units where they are what they were. */
+function bare(head: unknown): Base | null {
+  const read = ANY_ROUND.safeParse(head)
+  if (!read.success) return null
+  const { viewer, zone, settings } = read.data
+  return { viewer, zone, settings: { ...UNSAID, ...settings, timeZone: zone }, yards: [], past: [] }
+}
+
+/** What a yard has that has chosen nothing. */
+const UNSAID: RoundSettings = {
+  timeZone: null,
+  temperature: 'F',
+  weight: 'lb',
+  yardName: '',
+  removalTypes: [],
+  inspector: '',
+  currency: '$',
+  stands: {},
+  ownRates: null,
+  protocol: {},
+}
+
+const VIEWER = z.object({ id: z.string(), name: z.string(), role: z.enum(ROLES) })
+const ANY_ROUND = z.object({
+  viewer: VIEWER,
+  zone: z.string(),
+  settings: z
+    .object({
+      temperature: z.enum(['C', 'F']).catch(UNSAID.temperature),
+      weight: z.enum(['kg', 'lb']).catch(UNSAID.weight),
+    })
+    .catch(UNSAID),
+})
+
+/** Who an answer says is signed in; null where it says nothing of the kind. */
+export const viewerIn = (answer: unknown): RoundViewer | null => VIEWER.safeParse(answer).data ?? null
 
 /** A name for this database, made when it was: another one means that the browser threw the old one away. */
 export async function birth(db: Database): Promise<string> {
@@ -40,10 +101,11 @@ export async function keepRound(
   const { colonies, whole, past: fresh, ...rest } = bundle
   const tx = db.transaction(['kept', 'colonies'], 'readwrite', STRICT)
   const store = tx.objectStore('colonies')
-  const known = await tx.objectStore('kept').get('round')
+  const known = readable(await tx.objectStore('kept').get('round'))
   const fetchedAt = now.toISOString()
-  const wholeAt = whole || known?.key !== 'round' ? fetchedAt : known.head.wholeAt
-  const before = await store.getAll()
+  const wholeAt = whole || known === null ? fetchedAt : known.wholeAt
+  // Colonies of a round that cannot be read go unread: what comes then is a whole one.
+  const before = known === null ? [] : await store.getAll()
   const entries = new Set(before.flatMap((c) => c.rows.map((r) => r.entry.id)))
   if (whole) await store.clear()
   const open = new Set(bundle.open)
@@ -51,15 +113,14 @@ export async function keepRound(
   for (const { id } of gone) await store.delete(id)
   for (const colony of colonies) await store.put(colony)
   const news = gone.length > 0 || colonies.some((c) => c.rows.some((r) => !entries.has(r.entry.id)))
-  const newsAt = news || known?.key !== 'round' ? fetchedAt : known.head.newsAt
-  const past = fresh ?? (known?.key === 'round' ? known.head.past : undefined) ?? []
-  const next = { ...rest, past, fetchedAt, wholeAt, newsAt }
+  const newsAt = news || known === null ? fetchedAt : known.newsAt
+  const next = { ...rest, past: fresh ?? known?.past ?? [], fetchedAt, wholeAt, newsAt }
   await tx.objectStore('kept').put({ key: 'round', head: next })
   await tx.done
   return { head: next, changed: whole || gone.length > 0 || colonies.length > 0 }
 }
 
-/** Forgets the round, at sign-out. The outbox stays. */
+/** Forgets the round: whoever it was for is not signed in any more. The outbox stays. */
 export async function forgetRound(db: Database): Promise<void> {
   const tx = db.transaction(['kept', 'colonies'], 'readwrite', STRICT)
   await tx.objectStore('kept').delete('round')

@@ -4,6 +4,7 @@
  * server has is harmless, because it knows the id.
  */
 import type { Problem } from '../../src/journal/problem.ts'
+import { ask, type Fetch, type Heard, type Unheard } from './asking.ts'
 import type { Database, Waiting } from './database.ts'
 import { acknowledge, all, photo, photoSent, photosOf, refuse, tried } from './outbox.ts'
 
@@ -11,25 +12,18 @@ import { acknowledge, all, photo, photoSent, photosOf, refuse, tried } from './o
 export type Ended =
   /** Nothing is left that could be sent. */
   | 'done'
-  /** No answer, or none of ours: try again later. */
-  | 'no-answer'
-  /** The session has ended: somebody has to sign in. */
-  | 'sign-in'
-  /** Another person is signed in by now. */
-  | 'other-person'
+  /** No answer, or none of ours: to be tried again later. */
+  | Unheard
 
 export interface SendParts {
   db: Database
-  fetch: (path: string, init: RequestInit) => Promise<Response>
+  fetch: Fetch
   now: () => Date
   /** Who is signed in, as far as the phone knows. */
   viewer: { id: string }
   /** Called after each step, to bring counts on the screen up to date. */
   moved?: () => void
 }
-
-/** Milliseconds to wait for one answer. */
-export const PATIENCE_MS = 20_000
 
 /** A server that cannot take an entry this often, though it answers, must not keep the rest waiting. */
 const GIVE_WAY_AFTER = 5
@@ -65,7 +59,7 @@ export const restsOn = (w: Waiting, stuck: readonly Waiting[]): boolean =>
     (s) => s.n < w.n && ((s.entry.kind === 'intake' && s.colony === w.colony) || s.id === w.entry.replaces),
   )
 
-type Answer = 'taken' | 'refused' | 'broken' | Exclude<Ended, 'done'>
+type Answer = 'taken' | 'refused' | 'broken' | Unheard
 
 /** Hands over an entry, after its photos. */
 async function hand(parts: SendParts, w: Waiting): Promise<Answer> {
@@ -74,7 +68,7 @@ async function hand(parts: SendParts, w: Waiting): Promise<Answer> {
     if (answer !== 'taken') return answer
   }
   await tried(parts.db, w.n)
-  const answer = await ask(parts, '/entries', {
+  const answer = await ask(parts.fetch, '/entries', {
     method: 'POST',
     headers: { 'Content-Type': 'application/json', 'Resettle-Person': parts.viewer.id },
     body: JSON.stringify(w.entry),
@@ -90,7 +84,7 @@ async function handPhoto(parts: SendParts, w: Waiting, id: string): Promise<Answ
   const kept = await photo(parts.db, id)
   // One that is not here came with an earlier version of the entry: the server has it.
   if (kept === undefined || kept.sent) return 'taken'
-  const answer = await ask(parts, `/photos/${id}`, {
+  const answer = await ask(parts.fetch, `/photos/${id}`, {
     method: 'PUT',
     headers: { 'Content-Type': 'image/jpeg' },
     body: kept.bytes,
@@ -100,35 +94,6 @@ async function handPhoto(parts: SendParts, w: Waiting, id: string): Promise<Answ
   if ((answer.body as { kept?: unknown } | null)?.kept !== id) return 'no-answer'
   await photoSent(parts.db, id)
   return 'taken'
-}
-
-interface Heard {
-  ok: boolean
-  status: number
-  body: unknown
-}
-
-/** Asks the server; says why, when no answer of ours came. */
-async function ask(
-  { fetch }: SendParts,
-  path: string,
-  init: RequestInit,
-): Promise<Heard | Exclude<Ended, 'done'>> {
-  try {
-    const response = await fetch(path, {
-      ...init,
-      headers: { ...init.headers, Accept: 'application/json' },
-      redirect: 'error',
-      cache: 'no-store',
-      signal: AbortSignal.timeout(PATIENCE_MS),
-    })
-    const body: unknown = await response.json().catch(() => null)
-    if (response.status === 401) return 'sign-in'
-    if (response.status === 409) return 'other-person'
-    return { ok: response.ok, status: response.status, body }
-  } catch {
-    return 'no-answer'
-  }
 }
 
 async function refused({ db }: SendParts, w: Waiting, { status, body }: Heard): Promise<Answer> {

@@ -25,6 +25,13 @@ export function offline(deps: Deps): Hono<Env> {
     )
   })
 
+  /** For a phone that could not read the round: whose entries it may send. */
+  app.get('/phone/person', (c) => {
+    const { id, name, role } = viewerOf(c)
+    c.header('Cache-Control', 'no-store')
+    return c.json({ id, name, role })
+  })
+
   /** A phone that keeps anything answers this itself: asked here, nothing waits. */
   app.get('/outbox', (c) => page(c, <OutboxPage frame={c.var.frame} items={[]} />))
   return app
