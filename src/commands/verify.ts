@@ -2,31 +2,47 @@
 import { existsSync } from 'node:fs'
 import { parseArgs } from 'node:util'
 import { photoFolder, photoNow, shelfIn } from '../photos/shelf.ts'
-import { dataFile, openStore, type Store, StoreError } from '../store/index.ts'
+import { dataFile, OlderError, openStore, type Store, StoreError } from '../store/index.ts'
+import { withOlderCopy } from '../store/older-copy.ts'
+import { saying } from './terminal.ts'
 
 /** Exit code 0: whole. 1: problems, one line each on stderr. 2: it cannot be opened. */
-export async function run(args: string[]): Promise<number> {
-  try {
+export const run = (args: string[]): Promise<number> =>
+  saying('verify', async () => {
     const { positionals } = parseArgs({ args, allowPositionals: true })
-    const [file = dataFile(), ...more] = positionals
+    const [named, ...more] = positionals
     if (more.length > 0) throw new StoreError('give one database file, or none for the yard’s own')
+    const file = named ?? dataFile()
     if (!existsSync(file)) throw new StoreError(`no database at ${file}`)
-    const store = openStore(file, { migrate: false })
     try {
-      const { problems, colonies, entries } = store.verify()
-      problems.push(...missingPhotos(store, file))
-      const ok = problems.length === 0
-      for (const problem of problems) process.stderr.write(`${problem}\n`)
-      if (ok) process.stdout.write(`whole: ${entries} entries, ${colonies} colonies\n`)
-      return ok ? 0 : 1
-    } finally {
-      store.close()
+      const store = openStore(file, { migrate: false })
+      try {
+        return said(store, file)
+      } finally {
+        store.close()
+      }
+    } catch (error) {
+      // The yard's own is brought up to date by the next start; a backup never is.
+      if (named === undefined || !(error instanceof OlderError)) throw error
+      process.stderr.write(
+        `${file} is of an earlier version: a copy of it, brought up to date, is verified.\n`,
+      )
+      return await withOlderCopy(file, (store) => said(store, file))
     }
-  } catch (error) {
-    if (!(error instanceof Error)) throw error
-    process.stderr.write(`resettle verify: ${error.message}\n`)
-    return 2
-  }
+  })
+
+/** Verifies and says what was found; gives the exit code. */
+function said(store: Store, file: string): number {
+  const { problems, compared, colonies, entries } = store.verify()
+  problems.push(...missingPhotos(store, file))
+  for (const problem of problems) process.stderr.write(`${problem}\n`)
+  if (problems.length > 0) return 1
+  if (!compared)
+    process.stderr.write(
+      'The plans in it were not compared: today’s rules have not made them. That is no fault; the next start makes them again.\n',
+    )
+  process.stdout.write(`whole: ${entries} entries, ${colonies} colonies\n`)
+  return 0
 }
 
 /** Photos that entries name and that are not beside the database, or are not what their name says. */

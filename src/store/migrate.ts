@@ -19,6 +19,11 @@ export class StoreError extends Error {
   override name = 'StoreError'
 }
 
+/** The database is of an earlier schema, and was not to be changed. */
+export class OlderError extends StoreError {
+  override name = 'OlderError'
+}
+
 /** The file itself is broken: nothing but a backup helps. */
 export class DamagedError extends StoreError {
   override name = 'DamagedError'

@@ -10,7 +10,14 @@ import { happeningsOf } from './happenings.ts'
 import { importsOf } from './imports.ts'
 import { journalOf } from './journal.ts'
 import { lettersOf } from './letters.ts'
-import { DamagedError, type MigrateOptions, migrate, pendingMigrations, StoreError } from './migrate.ts'
+import {
+  DamagedError,
+  type MigrateOptions,
+  migrate,
+  OlderError,
+  pendingMigrations,
+  StoreError,
+} from './migrate.ts'
 import { moveRecordsOf } from './move-records.ts'
 import { project } from './project.ts'
 import { type Projections, projectionsOf } from './projections.ts'
@@ -42,7 +49,7 @@ export function openConnection(file: string, options: OpenOptions = {}): Connect
     connection = connect(file, { asIs: options.migrate === false })
     if (options.migrate !== false) migrate(connection.raw, options)
     else if (pendingMigrations(connection.raw, options.folder).length > 0)
-      throw new StoreError(`${file} is from an older version: start the server once to bring it up to date.`)
+      throw new OlderError(`${file} is from an older version: start the server once to bring it up to date.`)
     return connection
   } catch (error) {
     connection?.raw.close()

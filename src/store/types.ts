@@ -107,6 +107,8 @@ export interface JournalLine {
 export interface VerifyReport {
   ok: boolean
   problems: string[]
+  /** Whether the plans kept were held against the journal; not while they are yet to be made by today's rules. */
+  compared: boolean
   colonies: number
   entries: number
 }

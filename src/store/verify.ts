@@ -11,6 +11,7 @@ import { missingGuards } from './migrate.ts'
 import { recordProblems } from './move-records.ts'
 import { type Projected, project } from './project.ts'
 import { sheetProblems } from './removals.ts'
+import { rulesStamp } from './rules-stamp.ts'
 import { colony, entry, plannedCheck } from './schema.ts'
 import { settingProblems } from './settings.ts'
 import type { VerifyReport } from './types.ts'
@@ -21,6 +22,7 @@ const SHOWN = 100
 export function verify(connection: Connection, journal: Journal, protocol: () => Protocol): VerifyReport {
   try {
     return connection.read(() => {
+      const compared = madeByTheseRules(connection)
       const problems = [
         ...fileProblems(connection),
         ...missingGuards(connection.raw).map((g) => `the journal has lost its guard ${g}`),
@@ -28,20 +30,33 @@ export function verify(connection: Connection, journal: Journal, protocol: () =>
         ...sheetProblems(connection),
         ...recordProblems(connection),
         ...entryProblems(connection),
-        // While plans are being made again, or are to be at the next start, there is nothing to hold them against.
-        ...(remaking(connection) ? [] : projectionProblems(connection, journal, protocol())),
+        ...(compared ? projectionProblems(connection, journal, protocol()) : []),
       ]
       const colonies = connection.db.select({ n: sql<number>`count(*)` }).from(colony).get()?.n ?? 0
-      return { ok: problems.length === 0, problems: capped(problems), colonies, entries: journal.count() }
+      return {
+        ok: problems.length === 0,
+        problems: capped(problems),
+        compared,
+        colonies,
+        entries: journal.count(),
+      }
     })
   } catch (error) {
     // A file damaged badly enough makes reading itself fail.
     const message = error instanceof Error ? error.message : String(error)
-    return { ok: false, problems: [`the file cannot be read through: ${message}`], colonies: 0, entries: 0 }
+    return {
+      ok: false,
+      problems: [`the file cannot be read through: ${message}`],
+      compared: false,
+      colonies: 0,
+      entries: 0,
+    }
   }
 }
 
-const remaking = ({ raw }: Connection): boolean => raw.pragma('user_version', { simple: true }) === 0
+/** Other rules make other plans, which is no damage; 0 stands there while plans are being made again. */
+const madeByTheseRules = ({ raw }: Connection): boolean =>
+  raw.pragma('user_version', { simple: true }) === rulesStamp()
 
 const capped = (problems: string[]): string[] =>
   problems.length <= SHOWN

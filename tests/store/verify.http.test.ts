@@ -1,7 +1,8 @@
 /** Damage is reported in a sentence, and the rest of the yard stays readable. */
-import { cpSync, mkdtempSync, readFileSync, rmSync, statSync, writeFileSync } from 'node:fs'
+import { cpSync, mkdtempSync, readdirSync, readFileSync, rmSync, statSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
+import Database from 'better-sqlite3'
 import { afterEach, beforeEach, expect, test, vi } from 'vitest'
 import { run as rebuild } from '../../src/commands/rebuild.ts'
 import { run as verify } from '../../src/commands/verify.ts'
@@ -29,7 +30,7 @@ const insertRow = (seq: number, payload: string, colony = first): void => {
 }
 
 test('a whole store has nothing to report', () => {
-  expect(store.verify()).toEqual({ ok: true, problems: [], colonies: 2, entries: 4 })
+  expect(store.verify()).toEqual({ ok: true, problems: [], compared: true, colonies: 2, entries: 4 })
 })
 
 test('rows that cannot be read are reported; reading, planning and writing go on without them', () => {
@@ -182,6 +183,48 @@ test('the commands: whole, damaged, mended, missing', async () => {
   expect(await said(rebuild)).toEqual({ code: 0, out: 'made again: 1 colonies from 1 entries\n', err: '' })
   expect((await said(verify)).code).toBe(0)
   expect((await said(verify, '--nonsense')).code).toBe(2)
+})
+
+test('plans that other rules made are not compared, and that is said, not called damage', async () => {
+  const file = join(folder, 'resettle.db')
+  const real = openStore(file)
+  add(real, intake('A-1'))
+  real.close()
+  const other = openConnection(file)
+  other.raw.exec("UPDATE colony SET plan = json_set(plan, '$.day', 99); PRAGMA user_version = 12345")
+  other.raw.close()
+  for (const args of [[], [file]])
+    expect(await said(verify, ...args)).toEqual({
+      code: 0,
+      out: 'whole: 1 entries, 1 colonies\n',
+      err: expect.stringContaining('plans in it were not compared'),
+    })
+})
+
+const FIXTURES = join(import.meta.dirname, 'fixtures')
+
+test.each(readdirSync(FIXTURES))('a backup of any schema is verified and left as it is: %s', async (name) => {
+  const backup = join(folder, name)
+  cpSync(join(FIXTURES, name), backup)
+  const before = readFileSync(backup)
+  const { code, out, err } = await said(verify, backup)
+  expect([code, out], err).toEqual([0, expect.stringMatching(/^whole: \d+ entries, [1-9]/)])
+  expect(err).not.toContain('start the server')
+  expect(readFileSync(backup).equals(before)).toBe(true)
+  expect(readdirSync(folder)).toEqual([name])
+})
+
+test('damage in a backup of an earlier schema is found all the same', async () => {
+  const backup = join(folder, 'old.sqlite')
+  cpSync(join(FIXTURES, '0000_journal.db'), backup)
+  const spoilt = new Database(backup)
+  spoilt.exec("DROP TRIGGER entry_no_update; UPDATE entry SET on_day = '2020-01-01' WHERE seq = 2")
+  spoilt.exec(`CREATE TRIGGER entry_no_update BEFORE UPDATE ON entry BEGIN SELECT RAISE(ABORT, 'no'); END`)
+  spoilt.close()
+  const { code, err } = await said(verify, backup)
+  expect(code).toBe(1)
+  expect(err).toContain('is of an earlier version: a copy of it, brought up to date, is verified')
+  expect(err).toContain('day disagrees with its payload')
 })
 
 test('a torn file is reported, not read as if it were whole', async () => {
