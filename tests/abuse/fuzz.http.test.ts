@@ -4,12 +4,17 @@
  */
 import fc from 'fast-check'
 import { expect, test } from 'vitest'
+import { API, OPERATIONS, type Operation, QUERIES } from '../../src/api/operations.ts'
+import { scopesFor } from '../../src/people/api-tokens.ts'
 import { ROLES, type Role } from '../../src/people/index.ts'
 import { ACTION_OF_KIND, may } from '../../src/people/permissions.ts'
+import { digestOf } from '../../src/people/tokens.ts'
 import { inspection, intake, newId, outcome } from '../store/helpers.ts'
 import { NAMES, ORIGIN, type TestYard, testYard } from '../support/yard-app.ts'
-import { type Attempt, attempt, BREAK, type Names, TAG } from './attempts.ts'
+import { type Attempt, attempt } from './attempts.ts'
+import { changesSoFar, forgottenTables, type Snapshot, snapshotOf, trespasses } from './guarded.ts'
 import { everyRoute, type Forms, readForms } from './routes.ts'
+import { BREAK, type Names, TAG } from './values.ts'
 
 const REQUESTS = Number(process.env.FUZZ_REQUESTS ?? 20_000)
 const IN_A_ROW = 200
@@ -17,8 +22,12 @@ const seed = Number(process.env.FUZZ_SEED ?? Date.now() % 2 ** 31)
 
 interface Prepared {
   yard: TestYard
-  /** Entries and people. */
+  /** Entries, people, letters, removal sheets, tokens, calendar addresses. */
   ids: string[]
+  /** Of each role's person, for the API. */
+  tokens: Record<Role, string>
+  /** What is guarded, as it stands. */
+  guarded: Snapshot
 }
 
 const TAGS = ['A-1', 'A-2', 'B 3']
@@ -45,7 +54,36 @@ async function prepared(): Promise<Prepared> {
   record('beekeeper', outcome('A-2', '2026-05-25'))
   const invited = yard.house.people.invite({ name: 'Juniper', role: 'helper', by: null })
   if (!invited.ok) throw new Error(invited.message)
-  return { yard, ids: [...ids, ...yard.house.people.accounts.list().map((p) => p.id)] }
+  const tokens = await keysAndPapers(yard, ids)
+  return {
+    yard,
+    tokens,
+    ids: [...ids, ...yard.house.people.accounts.list().map((p) => p.id)],
+    guarded: snapshotOf(yard),
+  }
+}
+
+/** One of everything that somebody might change who may not. Their ids join the others. */
+async function keysAndPapers(yard: TestYard, ids: string[]): Promise<Record<Role, string>> {
+  const { people, tokens, calendars, store } = yard.house
+  const made = ROLES.map((role) => {
+    const id = people.accounts.byName(NAMES[role])?.id ?? ''
+    calendars.open(id, { shows: 'window', yard: null })
+    const token = tokens.make({ person: { id, role }, name: 'scale', scopes: scopesFor(role), days: 365 })
+    if (!token.ok) throw new Error(token.message)
+    ids.push(token.value.made.id, calendars.of(id)[0]?.key ?? '')
+    return [role, token.value.token] as const
+  })
+  const stamp = { createdAt: '2026-06-01T09:00:00.000Z', createdBy: NAMES.operator }
+  const [letter, sheet, colony = ''] = [newId(), newId(), ids[0]]
+  const words = { asOf: '2026-06-01', words: null, expiresAt: '2099-01-01T00:00:00.000Z' }
+  store.after.letters.add({ id: letter, colony, digest: digestOf('letter'), ...words, ...stamp })
+  const saved = { savedAt: stamp.createdAt, savedBy: stamp.createdBy }
+  store.after.records.save(colony, 0, { yard: 'Alder farm' }, saved)
+  await yard.post('operator', '/removals/new', { id: sheet, name: 'Ottoline', version: '0' })
+  if (store.removals.get(sheet) === null) throw new Error('no sheet')
+  ids.push(letter, sheet)
+  return Object.fromEntries(made) as Record<Role, string>
 }
 
 /** Opens every page once and reads its forms. */
@@ -59,7 +97,23 @@ async function formsOf({ yard, ids }: Prepared): Promise<Forms> {
       if (response.headers.get('content-type')?.includes('html'))
         readForms(await response.text(), path, routes, forms)
     }
+  for (const { path, query } of Object.values<Operation>(OPERATIONS))
+    forms.set(
+      `GET ${API}${path.replaceAll(/\{(\w+)\}/g, ':$1')}`,
+      asFields(Object.keys(QUERIES[query].shape)),
+    )
   return forms
+}
+
+/** What the API is asked with, some of it as it should be. */
+const asFields = (names: readonly string[]): Map<string, Set<string>> =>
+  new Map(names.map((name) => [name, new Set(ASKED_OF_API[name])]))
+const ASKED_OF_API: Record<string, string[]> = {
+  limit: ['1', '200'],
+  state: ['open', 'left', 'all'],
+  toDo: ['true'],
+  asOf: ['2026-05-20', '2026-06-01'],
+  unitedIsLoss: ['true', 'false'],
 }
 
 /** The path with its parameters filled in. */
@@ -84,7 +138,7 @@ function requestOf(a: Attempt, ids: readonly string[]): { path: string; init: Re
     ) + (query === '' ? '' : `?${query}`)
   const headers: Record<string, string> = { Accept: a.accept }
   if (a.route.method === 'GET') return { path, init: { method: 'GET', headers } }
-  const kind = a.route.path === '/entries' && a.body !== 'junk' ? 'json' : a.body
+  const kind = /(^|\/)entries$/.test(a.route.path) && a.body !== 'junk' ? 'json' : a.body
   const body = bodyOf(kind, a, ids)
   if (kind === 'json') headers['Content-Type'] = 'application/json'
   return { path, init: { method: a.route.method, headers, ...(body === undefined ? {} : { body }) } }
@@ -102,31 +156,30 @@ function bodyOf(kind: Attempt['body'], a: Attempt, ids: readonly string[]): Requ
   return form
 }
 
-/** What only operators may change. */
-const administration = ({ house }: TestYard): string =>
-  JSON.stringify([
-    house.people.accounts.list(),
-    house.connection.raw.prepare('SELECT * FROM setting').all(),
-    house.connection.raw.prepare('SELECT digest, used_at FROM invite').all(),
-  ])
-
 interface Seen {
   requests: number
   byRoute: Map<string, number>
   byStatus: Map<number, number>
+  /** Answers of the API to those who sent a token. */
+  ofApi: Map<number, number>
   written: number
 }
 
-async function tryOut({ yard, ids }: Prepared, a: Attempt, seen: Seen): Promise<void> {
+const count = <K>(counts: Map<K, number>, key: K): void => void counts.set(key, (counts.get(key) ?? 0) + 1)
+
+async function tryOut(prepared: Prepared, a: Attempt, seen: Seen): Promise<void> {
+  const { yard, ids, tokens } = prepared
   const { store, people, connection } = yard.house
   const newest = (): number => Number(connection.raw.prepare('SELECT max(seq) FROM entry').pluck().get())
   const before = newest()
-  const rules = administration(yard)
   const { path, init } = requestOf(a, ids)
   const person = a.role === null ? null : people.accounts.byName(NAMES[a.role])
   // A fresh session each time: an operator of the fuzz may just have ended the last one.
   const cookie = person === null ? {} : { Cookie: `resettle=${people.sessions.open(person.id)}` }
-  const headers = { Origin: ORIGIN, ...(init.headers as Record<string, string>), ...cookie }
+  const ofApi = a.route.path.startsWith(API) && a.role !== null
+  const bearer = ofApi && a.role !== null ? { Authorization: `Bearer ${tokens[a.role]}` } : {}
+  const headers = { Origin: ORIGIN, ...(init.headers as Record<string, string>), ...cookie, ...bearer }
+  const untouched = changesSoFar(yard)
   const response = await yard.app.request(`${ORIGIN}${path}`, { ...init, headers })
   const text = await response.text()
   const what = `${a.role ?? 'a stranger'}: ${init.method} ${path.slice(0, 300)} -> ${response.status}`
@@ -155,27 +208,32 @@ async function tryOut({ yard, ids }: Prepared, a: Attempt, seen: Seen): Promise<
     if (corrected !== null && corrected.recordedBy !== row.recordedBy && !may(a.role, 'correct-any'))
       throw new Error(`${what}: changed what ${corrected.recordedBy} had entered`)
   }
-  if (administration(yard) !== rules) {
-    if (a.role !== 'operator') throw new Error(`${what}: changed accounts or settings`)
+  if (changesSoFar(yard) !== untouched) {
+    const after = snapshotOf(yard)
+    const asker = person === null || a.role === null ? null : { id: person.id, role: a.role }
+    const [trespass] = trespasses(prepared.guarded, after, asker)
+    if (trespass !== undefined) throw new Error(`${what}: ${trespass}`)
     restoreRoles(yard)
+    prepared.guarded = snapshotOf(yard)
   }
   connection.raw.prepare('DELETE FROM session').run()
   seen.requests++
   seen.written += rows.length
-  const key = `${a.route.method} ${a.route.path}`
-  seen.byRoute.set(key, (seen.byRoute.get(key) ?? 0) + 1)
-  seen.byStatus.set(response.status, (seen.byStatus.get(response.status) ?? 0) + 1)
+  count(seen.byRoute, `${a.route.method} ${a.route.path}`)
+  count(seen.byStatus, response.status)
+  if (ofApi) count(seen.ofApi, response.status)
 }
 
 const around = (text: string, mark: string): string =>
   text.slice(Math.max(0, text.indexOf(mark) - 80), text.indexOf(mark) + 40)
 
-/** The operator of the fuzz may have closed an account or changed a role: everybody is again who they were. */
+/** The operator of the fuzz may have closed an account or changed a role: everybody is again who they were, with a token. */
 function restoreRoles({ house }: TestYard): void {
   for (const role of ROLES) {
     const update = 'UPDATE person SET role = ?, closed_at = NULL WHERE name = ?'
     house.connection.raw.prepare(update).run(role, NAMES[role])
   }
+  house.connection.raw.prepare('UPDATE api_token SET revoked_at = NULL WHERE revoked_at IS NOT NULL').run()
 }
 
 test(`${REQUESTS} requests of every kind (seed ${seed})`, { timeout: 280_000 }, async () => {
@@ -183,7 +241,7 @@ test(`${REQUESTS} requests of every kind (seed ${seed})`, { timeout: 280_000 }, 
   const sample = await prepared()
   const routes = everyRoute(sample.yard)
   const forms = await formsOf(sample)
-  const seen: Seen = { requests: 0, byRoute: new Map(), byStatus: new Map(), written: 0 }
+  const seen: Seen = { requests: 0, byRoute: new Map(), byStatus: new Map(), ofApi: new Map(), written: 0 }
 
   const property = fc.asyncProperty(
     fc.array(attempt(routes, forms, namesOf(sample)), { minLength: IN_A_ROW, maxLength: IN_A_ROW }),
@@ -196,9 +254,13 @@ test(`${REQUESTS} requests of every kind (seed ${seed})`, { timeout: 280_000 }, 
   )
   await fc.assert(property, { seed, numRuns: Math.ceil(REQUESTS / IN_A_ROW), endOnFailure: true })
 
-  const told = [...seen.byStatus].sort(([a], [b]) => a - b).map(([s, n]) => `${n} × ${s}`)
+  const told = (counts: Map<number, number>): string =>
+    [...counts]
+      .sort(([a], [b]) => a - b)
+      .map(([s, n]) => `${n} × ${s}`)
+      .join(', ')
   console.log(
-    `fuzz: ${seen.requests} requests to ${routes.length} routes, ${seen.written} entries written: ${told.join(', ')}`,
+    `fuzz: ${seen.requests} requests to ${routes.length} routes, ${seen.written} entries written: ${told(seen.byStatus)}; with a token: ${told(seen.ofApi)}`,
   )
   expect(seen.requests).toBeGreaterThanOrEqual(REQUESTS)
   expect(seen.written).toBeGreaterThan(REQUESTS / 500)
@@ -206,6 +268,21 @@ test(`${REQUESTS} requests of every kind (seed ${seed})`, { timeout: 280_000 }, 
   expect(routes.filter((r) => (seen.byRoute.get(`${r.method} ${r.path}`) ?? 0) < 20)).toEqual([])
   for (const status of [200, 303, 401, 403, 404, 422])
     expect(seen.byStatus.get(status) ?? 0, `${status}`).toBeGreaterThan(0)
+  for (const status of [200, 201, 400, 403, 404, 415, 422])
+    expect(seen.ofApi.get(status) ?? 0, `${status} of the API`).toBeGreaterThan(0)
+})
+
+test('every table is either guarded or nobody’s to change, and a change by a helper or a stranger is noticed', () => {
+  const yard = testYard()
+  expect(forgottenTables(yard)).toEqual([])
+  const none = snapshotOf(yard)
+  for (const table of Object.keys(none)) {
+    const row = new Set([...(none[table] ?? []), '{"person":"somebody else"}'])
+    const by = (role: Role): number => trespasses(none, { ...none, [table]: row }, { id: 'x', role }).length
+    expect([by('helper'), by('operator')], table).toEqual([1, 0])
+    expect(trespasses(none, { ...none, [table]: row }, null), table).toHaveLength(1)
+    expect(trespasses({ ...none, [table]: row }, none, { id: 'x', role: 'helper' }), table).toHaveLength(2)
+  }
 })
 
 test('a marker that is not escaped would be noticed', () => {

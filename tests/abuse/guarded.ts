@@ -1,0 +1,98 @@
+/** What a request can change besides the journal: every table, who may change its rows, and who may take them out. */
+import { type Action, may, type Role } from '../../src/people/permissions.ts'
+import type { TestYard } from '../support/yard-app.ts'
+
+interface Guard {
+  columns: string
+  /** What somebody must be allowed to do to add or change rows. */
+  action: Action
+  /** And to make rows vanish; null: nobody, ever. */
+  erase: Action | null
+  /** Rows that carry a person are that person's own: theirs to change too. */
+  own?: true
+}
+
+/** Times of last use are left out: being used is no change. */
+const GUARDS: Record<string, Guard> = {
+  person: { columns: '*', action: 'manage-people', erase: null },
+  invite: { columns: '*', action: 'manage-people', erase: null },
+  setting: { columns: '*', action: 'change-settings', erase: 'change-settings' },
+  protocol_change: { columns: '*', action: 'change-settings', erase: null },
+  removal_sheet: { columns: '*', action: 'removal-sheets', erase: 'safekeeping' },
+  removal_colony: { columns: '*', action: 'removal-sheets', erase: 'safekeeping' },
+  customer_letter: { columns: '*', action: 'see-private', erase: null },
+  move_record: { columns: '*', action: 'see-private', erase: 'safekeeping' },
+  colony_import: { columns: '*', action: 'safekeeping', erase: null },
+  colony_import_entry: { columns: '*', action: 'safekeeping', erase: null },
+  api_token: {
+    columns: 'id, digest, person, name, scopes, created_at, expires_at, revoked_at',
+    action: 'manage-people',
+    erase: null,
+    own: true,
+  },
+  calendar_feed: {
+    columns: 'digest, person, shows, yard, created_at, revoked_at',
+    action: 'manage-people',
+    erase: null,
+    own: true,
+  },
+  message_choice: { columns: '*', action: 'manage-people', erase: null, own: true },
+}
+
+/** The journal is watched entry by entry; plans, sessions and what was told are the app's own bookkeeping. */
+const ELSEWHERE = [
+  '__drizzle_migrations',
+  'calendar_event',
+  'colony',
+  'entry',
+  'message_sent',
+  'planned_check',
+  'session',
+  'site_contact',
+  'sqlite_sequence',
+]
+
+/** Tables that nobody has said anything about. */
+export const forgottenTables = ({ house }: TestYard): string[] =>
+  (
+    house.connection.raw
+      .prepare("SELECT name FROM sqlite_master WHERE type = 'table'")
+      .pluck()
+      .all() as string[]
+  ).filter((name) => !(name in GUARDS) && !ELSEWHERE.includes(name))
+
+/** Every guarded row, by table, as JSON. */
+export type Snapshot = Record<string, Set<string>>
+
+export const snapshotOf = ({ house }: TestYard): Snapshot =>
+  Object.fromEntries(
+    Object.entries(GUARDS).map(([table, { columns }]) => {
+      const rows = house.connection.raw.prepare(`SELECT ${columns} FROM ${table}`).all()
+      return [table, new Set(rows.map((row) => JSON.stringify(row)))]
+    }),
+  )
+
+/** How many rows this connection has changed so far: where that stands still, no snapshot is needed. */
+export const changesSoFar = ({ house }: TestYard): number =>
+  Number(house.connection.raw.prepare('SELECT total_changes()').pluck().get())
+
+/** What somebody changed who may not, a sentence each. `person`: who asked; null for a stranger. */
+export function trespasses(
+  before: Snapshot,
+  after: Snapshot,
+  person: { id: string; role: Role } | null,
+): string[] {
+  const allowed = (action: Action | null): boolean =>
+    action !== null && person !== null && may(person.role, action)
+  return Object.entries(GUARDS).flatMap(([table, guard]) => {
+    const [was, is] = [before[table] ?? new Set(), after[table] ?? new Set()]
+    const changed = [...[...is].filter((row) => !was.has(row)), ...[...was].filter((row) => !is.has(row))]
+    const others = changed.filter(
+      (row) => !(guard.own && person !== null && JSON.parse(String(row)).person === person.id),
+    )
+    return [
+      ...(others.length > 0 && !allowed(guard.action) ? [`changed ${table}: ${others[0]}`] : []),
+      ...(is.size < was.size && !allowed(guard.erase) ? [`took rows out of ${table}`] : []),
+    ]
+  })
+}
