@@ -20,6 +20,8 @@ const SENDING_MS = 2500
 const FRESH_MS = 15_000
 /** Forms that end the session of this phone. */
 const SIGNS_OUT = new Set(['/sign-out', '/account/sign-out-everywhere'])
+/** Forms that put another session in its place, which may be of another person. */
+const SIGNS_IN = /^\/(sign-in(\/as)?|invite\/[^/]+|set-up)$/
 const LOCK = 'resettle-outbox'
 const SYNC = 'resettle-send'
 
@@ -72,6 +74,7 @@ worker.addEventListener('fetch', (event) => {
   else if (mode !== 'navigate') return
   else if (method === 'GET') event.respondWith(page(event))
   else if (SIGNS_OUT.has(url.pathname)) event.respondWith(signOut(event))
+  else if (method === 'POST' && SIGNS_IN.test(url.pathname)) event.respondWith(signIn(event))
   else if (method === 'POST') event.respondWith(form(event))
 })
 
@@ -119,6 +122,12 @@ async function form(event: Fetching): Promise<Response> {
     return null
   })
   if (answer === null) return fetch(again).catch(() => notKept(kept.address))
+  await sent(event)
+  return answer
+}
+
+/** Sends what waits; where that takes long, it goes on while the page is shown. */
+async function sent(event: Fetching): Promise<void> {
   const sending = keeper.send(FRESH_MS)
   event.waitUntil(
     sending
@@ -126,7 +135,6 @@ async function form(event: Fetching): Promise<Response> {
       .catch(() => undefined),
   )
   await Promise.race([sending.catch(() => undefined), after(SENDING_MS)])
-  return answer
 }
 
 /** Warns first where something waits; then, once the server has ended the session, forgets the round. */
@@ -140,4 +148,18 @@ async function signOut({ request }: Fetching): Promise<Response> {
   } catch {
     return noSignal(kept.address)
   }
+}
+
+/**
+ * Once somebody has signed in, the round of whoever was before is forgotten, before any page can be made of it: it may hold
+ * what they may not see, and what they write would be signed by the other. Their own is fetched at once.
+ */
+async function signIn(event: Fetching): Promise<Response> {
+  const answer = await fetch(event.request).catch(() => null)
+  if (answer === null) return noSignal(kept.address)
+  if (answer.status < 400) {
+    await keeper.signedOut()
+    await sent(event)
+  }
+  return answer
 }

@@ -99,3 +99,51 @@ describe('what waits on a phone', () => {
     expect(page).not.toContain(SITE)
   })
 })
+
+describe('signing in on a phone that has the round of somebody else', () => {
+  it('leaves nothing of that round, and all that waits', async () => {
+    phone.network(noEntries)
+    phone.heldBy('helper')
+    await phone.keeper.signedOut()
+    await expect(phone.open('/')).rejects.toThrow('no page')
+    await expect(phone.post('/colony/N-1/visit', outside('2026-06-01'))).rejects.toThrow('takes no form')
+    expect((await phone.keeper.state()).waiting).toBe(2)
+    await phone.keeper.send()
+    expect(await phone.open('/')).not.toContain('href="/intake"')
+  })
+
+  it('drops the round that was still on its way to the one before', async () => {
+    let arrives = (): void => undefined
+    const underWay = new Promise<void>((done) => {
+      arrives = done
+    })
+    let first = true
+    phone.network(async (path, reach) => {
+      if (!path.startsWith('/phone/round') || !first) return noEntries(path, reach)
+      first = false
+      const answer = await reach()
+      await underWay
+      return answer
+    })
+    const sending = phone.keeper.send()
+    await expect.poll(() => first).toBe(false)
+    phone.heldBy('helper')
+    await phone.keeper.signedOut()
+    arrives()
+    await sending
+    expect(await phone.open('/')).not.toContain('href="/intake"')
+    const kept = await (await phone.database()).get('kept', 'round')
+    expect(kept).toMatchObject({ head: { viewer: { name: 'Teuila' } } })
+  })
+
+  it('says how much waits, and not what, until it is known who looks', async () => {
+    await phone.keeper.signedOut()
+    const page = wordsOf(await phone.open('/outbox'))
+    expect(page).toContain('2 waiting to be sent')
+    for (const words of ['N-1', NOTE, SITE, 'Bram', 'Nothing waits']) expect(page).not.toContain(words)
+    await expect(phone.open('/outbox/entries.json')).rejects.toThrow('no page')
+    phone.network(good)
+    await phone.keeper.send()
+    expect((await phone.keeper.state()).waiting).toBe(0)
+  })
+})

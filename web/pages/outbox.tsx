@@ -252,6 +252,22 @@ export const SignOutPage = ({ frame, waiting, one }: { frame: Frame; waiting: st
   </Layout>
 )
 
+/** While the phone does not know who is signed in: how much waits, and nothing of what it says. */
+export const UnlistedPage = ({ frame, waiting }: { frame: Frame; waiting: string }) => (
+  <Layout frame={frame} title="Without signal" ways={false}>
+    <h1>{waiting}</h1>
+    <p>What waits is listed here, and goes, as soon as the yard has told this phone who is signed in.</p>
+    <div class="buttons">
+      <a class="button button-do" href="/outbox">
+        Look again
+      </a>
+      <a class="button" href="/sign-in?to=%2Foutbox">
+        Sign in
+      </a>
+    </div>
+  </Layout>
+)
+
 const WithoutSignal = () => (
   <section class="section">
     <h2>Working without signal</h2>

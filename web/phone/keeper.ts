@@ -10,7 +10,7 @@ import { bareFrame } from '../../src/server/errors.tsx'
 import { foresightOf } from '../../src/server/foresight.ts'
 import { ROUND_PAGES } from '../../src/server/round-pages.ts'
 import type { JournalRow } from '../../src/store/types.ts'
-import { SignOutPage } from '../pages/outbox.tsx'
+import { SignOutPage, UnlistedPage } from '../pages/outbox.tsx'
 import { ASK_THE_SERVER, phoneApp } from './app.ts'
 import { bookOf, type PhoneBook } from './book.ts'
 import type { Database, Waiting } from './database.ts'
@@ -40,7 +40,7 @@ export interface Keeper {
   send: Send
   /** What to say before signing out while something waits; null when nothing does, or it was said and is to be done anyway. */
   signOutWarning: (request: Request) => Promise<Response | null>
-  /** Forgets the round: somebody has signed out. The outbox stays. */
+  /** Forgets the round: somebody has signed out, or in. The outbox stays. */
   signedOut: () => Promise<void>
 }
 
@@ -102,6 +102,15 @@ export function keeperOf(parts: KeeperParts): Keeper {
     return isForServer(answer) ? null : { answer, book, viewer: base.viewer }
   }
 
+  /** Of what waits, no more than how much, where it is not known who looks; null for every other page. */
+  async function unlisted(request: Request): Promise<Response | null> {
+    const path = new URL(request.url).pathname
+    if (path !== '/outbox' || (await snapshot()).base !== null) return null
+    const words = waitingWords(await state())
+    const frame = bareFrame(path, parts.built)
+    return words === null ? null : pageOf(UnlistedPage({ frame, waiting: words }))
+  }
+
   async function takeForm(request: Request): Promise<Response | null> {
     const taken = await answered(request, (of, head, today) => bookOf({ ...of, head, today }))
     if (taken === null) return null
@@ -124,7 +133,7 @@ export function keeperOf(parts: KeeperParts): Keeper {
 
   return {
     state,
-    page: (request) => answered(request, memory.book).then((made) => made?.answer ?? null),
+    page: async (request) => (await answered(request, memory.book))?.answer ?? unlisted(request),
     photo: photos.find,
     form(request) {
       // One after the other: two at once would each be judged without the other.

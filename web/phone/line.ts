@@ -30,15 +30,18 @@ export function lineOf(
 ): Send {
   /** Fetches the round, or what is new in it, and says who is signed in. */
   async function refresh(): Promise<RoundViewer | 'sign-in' | 'no-answer'> {
+    const { session } = standing
+    const isStill = (): boolean => standing.session === session
     const { head, base } = await snapshot()
-    const bundle = await askForRound(parts, head)
-    if (bundle === 'sign-in') return bundle
-    const viewer = bundle?.viewer ?? (await askWho(parts))
-    if (typeof viewer === 'string') return viewer
-    if (bundle !== null) {
-      const kept = await on((db) => keepRound(db, bundle, parts.now()))
-      await (kept.changed ? changed() : confirmed(kept.head))
-    } else if (base !== null && !isSame(base.viewer, viewer)) await forget()
+    const answer = await askForRound(parts, head)
+    const bundle = answer === 'sign-in' ? null : answer
+    const viewer = bundle?.viewer ?? (answer === 'sign-in' ? answer : await askWho(parts))
+    const kept =
+      bundle === null ? null : await on(async (db) => (isStill() ? keepRound(db, bundle, parts.now()) : null))
+    // Somebody signed in or out meanwhile: what came was for whoever was there before.
+    if (!isStill()) return refresh()
+    if (kept !== null) await (kept.changed ? changed() : confirmed(kept.head))
+    else if (typeof viewer === 'object' && base !== null && !isSame(base.viewer, viewer)) await forget()
     return viewer
   }
 

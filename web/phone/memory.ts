@@ -19,6 +19,8 @@ export interface Standing {
   signIn: boolean
   /** Null until the server was asked. */
   reached: boolean | null
+  /** Goes up whenever another session may have begun: what was asked before is not for whoever is there now. */
+  session: number
 }
 
 export interface Memory {
@@ -44,7 +46,7 @@ export function memoryOf(
 ): Memory {
   let known: Promise<Snapshot> | null = null
   let made: { key: unknown[]; book: PhoneBook } | null = null
-  const standing: Standing = { signIn: false, reached: null }
+  const standing: Standing = { signIn: false, reached: null, session: 0 }
   const on = connectionOf(open, () => {
     known = null
   })
@@ -85,11 +87,13 @@ export function memoryOf(
     async confirmed(head) {
       const mine = snapshot()
       const before = await mine
-      // A form may have been kept in between: then it is read from the disk anew.
-      if (known === mine) known = Promise.resolve({ ...before, head, base: head })
+      // A form may have been kept, or the round forgotten, in between: then it is read from the disk anew.
+      if (known === mine && before.head !== null) known = Promise.resolve({ ...before, head, base: head })
     },
     changed,
     async forget() {
+      standing.session++
+      standing.signIn = false
       await on(forgetRound)
       await changed()
     },
