@@ -8,7 +8,7 @@ import { startMessenger } from '../messages/messenger.ts'
 import { BUILT } from '../server/assets.ts'
 import { type House, openSoundHouse } from '../server/house.ts'
 import { isLoopback, type ListenOptions, listen } from '../server/listen.ts'
-import { outsideFrom } from '../server/middleware/address.ts'
+import { DIRECT, type Outside, outsideFrom } from '../server/middleware/address.ts'
 import { errorForLog, loggerFrom } from '../server/middleware/logging.ts'
 import { dataFile, StoreError } from '../store/index.ts'
 
@@ -28,15 +28,29 @@ export async function run(args: string[]): Promise<number> {
       hookRules: hookRulesFrom(process.env),
       home: outside.url,
     })
-    if (!isLoopback(host) && outside.url?.startsWith('https:') !== true)
-      process.stderr.write(
-        `${host} is served without TLS as far as this program knows: put a TLS proxy before it and set RESETTLE_URL, or passphrases cross the network in the clear.\n`,
-      )
+    for (const warning of warningsFor(host, outside)) process.stderr.write(`${warning}\n`)
     return await serveUntilStopped({ house, port, host, outside, log })
   } catch (error) {
     process.stderr.write(`${inWords(error)}\n`)
     return 1
   }
+}
+
+/** What is better said before anybody relies on it, a sentence each. */
+export function warningsFor(host: string, outside: Outside): string[] {
+  const tls = outside.url?.startsWith('https:') === true
+  return [
+    ...(!isLoopback(host) && !tls
+      ? [
+          `${host} is served without TLS as far as this program knows: put a TLS proxy before it and set RESETTLE_URL, or passphrases cross the network in the clear.`,
+        ]
+      : []),
+    ...(tls && outside.trust === DIRECT.trust
+      ? [
+          'RESETTLE_URL is https, so a proxy stands before this server, but RESETTLE_TRUST_PROXY does not name it: all the world then counts as one address, and one guesser’s limit shuts everybody out. Set it to "loopback" when the proxy runs on this machine.',
+        ]
+      : []),
+  ]
 }
 
 /** Serves a house, says where, keeps its backups, and waits for the signal to stop. Closes the house. */

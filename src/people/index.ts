@@ -1,7 +1,7 @@
 /** People: accounts, sessions, invitations, and what each role may do. README.md in this folder explains. */
 export { done, type Outcome, refused } from './accounts.ts'
 export { INVITE_DAYS, type Invitation } from './invites.ts'
-export { BY_ACCOUNT, BY_ADDRESS, type Limits, limitsOf } from './limits.ts'
+export { BY_ACCOUNT, BY_ADDRESS, BY_NAME, type Limits, limitsOf } from './limits.ts'
 export { NAME_LIMIT, type Person, type PersonState } from './names.ts'
 export { COST, type Cost, PASSPHRASE_MAX, PASSPHRASE_MIN } from './passphrase.ts'
 export { type People, type PeopleOptions, peopleOn, type SignIn } from './people.ts'

@@ -1,6 +1,9 @@
 /**
- * Limits on guessing, by account and by address, in memory: a restart forgets them, which costs an attacker more than it
- * gives. Every attempt counts before it is looked at, so that many at once are no way round.
+ * Limits on guessing, in memory: a restart forgets them, which costs an attacker more than it gives. Every attempt counts
+ * before it is looked at, so that many at once are no way round.
+ *
+ * The tight limit is on a name as tried from one network: somebody else's wrong guesses must not keep its owner out. The
+ * wide one, on the name from anywhere, is for a guesser with many addresses. Names that nobody has are counted alike.
  */
 import ipaddr from 'ipaddr.js'
 import { RateLimiterMemory, RateLimiterRes } from 'rate-limiter-flexible'
@@ -13,7 +16,10 @@ export interface LimitSettings {
   window: number
 }
 
+/** One name from one network. */
 export const BY_ACCOUNT: LimitSettings = { points: 10, window: 15 * 60 }
+/** One name from anywhere. */
+export const BY_NAME: LimitSettings = { points: 100, window: 15 * 60 }
 /** Higher than one account's: a whole crew may share an address. */
 export const BY_ADDRESS: LimitSettings = { points: 50, window: 15 * 60 }
 
@@ -22,29 +28,40 @@ export interface Limits {
   attempt(name: string, address: string): Promise<number>
   /** Counts one attempt at a secret address (an invitation, the set-up token). */
   guess(address: string): Promise<number>
-  /** The attempt was right after all: the account's count begins anew. */
+  /** The attempt was right after all: the count of this name from this network begins anew. */
   right(name: string, address: string): Promise<void>
 }
 
-export function limitsOf(byAccount = BY_ACCOUNT, byAddress = BY_ADDRESS): Limits {
+export function limitsOf(byAccount = BY_ACCOUNT, byAddress = BY_ADDRESS, byName = BY_NAME): Limits {
   const limiter = ({ points, window }: LimitSettings): RateLimiterMemory =>
     new RateLimiterMemory({ points, duration: window })
   const accounts = limiter(byAccount)
   const addresses = limiter(byAddress)
+  const names = limiter(byName)
   const guesses = limiter(byAddress)
   return {
     async attempt(name, address) {
-      // The address first: it bounds how many accounts' counts one attacker can make us remember.
-      const wait = await consumed(addresses, network(address))
-      return wait > 0 ? wait : consumed(accounts, nameKey(name).slice(0, 100))
+      // The address first: it bounds how many names' counts one attacker can make us remember. The name last: what the
+      // tight limit stops does not use up the wide one.
+      const [net, key] = [network(address), keyOf(name)]
+      return (
+        (await consumed(addresses, net)) ||
+        (await consumed(accounts, together(net, key))) ||
+        (await consumed(names, key))
+      )
     },
     guess: (address) => consumed(guesses, network(address)),
     async right(name, address) {
-      await accounts.delete(nameKey(name).slice(0, 100))
-      await addresses.reward(network(address), 1)
+      const [net, key] = [network(address), keyOf(name)]
+      await accounts.delete(together(net, key))
+      await names.reward(key, 1)
+      await addresses.reward(net, 1)
     },
   }
 }
+
+const keyOf = (name: string): string => nameKey(name).slice(0, 100)
+const together = (net: string, key: string): string => JSON.stringify([net, key])
 
 async function consumed(limiter: RateLimiterMemory, key: string): Promise<number> {
   try {

@@ -9,14 +9,39 @@ afterEach(() => {
   vi.useRealTimers()
 })
 
-test('an account is closed to guessing after so many attempts, from wherever they come, known or not', async () => {
+test('a name is closed to guessing from a network after so many attempts, known or not, and open to its owner elsewhere', async () => {
   const limits = limitsOf({ points: 3, window: 900 }, { points: 100, window: 900 })
-  for (const address of ['192.0.2.1', '192.0.2.2', '192.0.2.3'])
+  for (const address of ['2001:db8:1:2::1', '2001:db8:1:2::2', '2001:db8:1:2::3'])
     expect(await limits.attempt('Bram', address)).toBe(0)
-  expect(await limits.attempt('BRAM', '192.0.2.4')).toBeGreaterThan(800)
-  expect(await limits.attempt('Odalys', '192.0.2.4')).toBe(0)
-  vi.advanceTimersByTime(901_000)
+  expect(await limits.attempt('BRAM', '2001:db8:1:2::4')).toBeGreaterThan(800)
   expect(await limits.attempt('Bram', '192.0.2.1')).toBe(0)
+  expect(await limits.attempt('Odalys', '2001:db8:1:2::4')).toBe(0)
+  vi.advanceTimersByTime(901_000)
+  expect(await limits.attempt('Bram', '2001:db8:1:2::1')).toBe(0)
+})
+
+test('a name is closed from everywhere only after many more attempts, which one network cannot use up', async () => {
+  const one = { points: 3, window: 900 }
+  const limits = limitsOf(one, { points: 100, window: 900 }, { points: 6, window: 900 })
+  for (let i = 0; i < 50; i++) await limits.attempt('Bram', '192.0.2.1')
+  for (let i = 0; i < 3; i++) expect(await limits.attempt('Bram', '192.0.2.2')).toBe(0)
+  expect(await limits.attempt('Bram', '192.0.2.3')).toBeGreaterThan(800)
+  expect(await limits.attempt('Odalys', '192.0.2.3')).toBe(0)
+})
+
+test('as they are: ten wrong passphrases keep nobody else out, a hundred from everywhere do', async () => {
+  const limits = limitsOf()
+  const tries = async (address: string): Promise<number> => {
+    let taken = 0
+    for (let i = 0; i < 20; i++) if ((await limits.attempt('Bram', address)) === 0) taken++
+    return taken
+  }
+  for (let n = 0; n < 10; n++) {
+    expect(await tries(`192.0.2.${n}`)).toBe(10)
+    if (n < 9) expect(await limits.attempt('Bram', '198.51.100.7')).toBe(0)
+    await limits.right('Bram', '198.51.100.7')
+  }
+  expect(await tries('192.0.2.99')).toBeLessThan(10)
 })
 
 test('an address is closed to guessing whoever it tries to be', async () => {
@@ -26,8 +51,8 @@ test('an address is closed to guessing whoever it tries to be', async () => {
   expect(await limits.attempt('d', '192.0.2.2')).toBe(0)
 })
 
-test('being right after all begins the account’s count anew, and costs the address nothing', async () => {
-  const limits = limitsOf({ points: 2, window: 900 }, { points: 3, window: 900 })
+test('being right after all begins the count anew, and costs neither the address nor the name anything', async () => {
+  const limits = limitsOf({ points: 2, window: 900 }, { points: 3, window: 900 }, { points: 3, window: 900 })
   for (let i = 0; i < 20; i++) {
     expect(await limits.attempt('Bram', '192.0.2.1')).toBe(0)
     await limits.right('Bram', '192.0.2.1')

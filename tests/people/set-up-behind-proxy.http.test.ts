@@ -1,5 +1,6 @@
-/** The first start behind a TLS proxy: the address that is printed works, and a wrong one says which is right. */
+/** The first start behind a TLS proxy: the address that is printed works, a wrong one says which is right, and a setting left out is said. */
 import { expect, test } from 'vitest'
+import { warningsFor } from '../../src/commands/serve.ts'
 import { newToken } from '../../src/people/tokens.ts'
 import { listen } from '../../src/server/listen.ts'
 import { outsideFrom } from '../../src/server/middleware/address.ts'
@@ -59,4 +60,13 @@ test('a program is told in JSON', async () => {
     403,
     { error: 'sent from another address than this yard’s' },
   ])
+})
+
+test('an https address without a proxy that is believed is warned of at the start', () => {
+  const warned = (env: Record<string, string>, host = '127.0.0.1'): string =>
+    warningsFor(host, outsideFrom(env)).join()
+  expect(warned({ RESETTLE_URL: HOME })).toContain('RESETTLE_TRUST_PROXY does not name it')
+  expect(warned({ RESETTLE_URL: HOME, RESETTLE_TRUST_PROXY: 'loopback' })).toBe('')
+  expect(warned({})).toBe('')
+  expect(warned({}, '0.0.0.0')).toContain('without TLS')
 })
