@@ -8,8 +8,8 @@ import { person } from './schema.ts'
 
 type Row = typeof person.$inferSelect
 
-/** Done, or a sentence beside the field that is wrong. */
-export type Outcome<T> = { ok: true; value: T } | { ok: false; field: string; message: string }
+/** Done, or a sentence beside the field that is wrong. `busy`: nothing is wrong, there were only too many at once. */
+export type Outcome<T> = { ok: true; value: T } | { ok: false; field: string; message: string; busy?: true }
 
 export const done = <T>(value: T): Outcome<T> => ({ ok: true, value })
 export const refused = (field: string, message: string): Outcome<never> => ({ ok: false, field, message })

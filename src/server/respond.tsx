@@ -2,6 +2,7 @@
 import { html } from 'hono/html'
 import type { Child } from 'hono/jsx'
 import type { ContentfulStatusCode } from 'hono/utils/http-status'
+import type { FieldProblem } from '../../web/forms/typed.ts'
 import type { ColonySummary } from '../store/index.ts'
 import type { Here } from './deps.ts'
 
@@ -18,6 +19,18 @@ export function page(c: Here, body: Child, status: ContentfulStatusCode = 200): 
 export function formPage(c: Here, body: Child, refused: boolean): Response | Promise<Response> {
   c.header('Cache-Control', 'private, no-cache')
   return c.html(html`<!doctype html>${body as never}`, refused ? 422 : 200)
+}
+
+/** A problem with what was sent, or with the moment. */
+export type Refused = FieldProblem & { busy?: true }
+
+const CROWD_SECONDS = 5
+
+/** The status of a refusal: 422, or 503 and when to come again where there were only too many at once. */
+export function refusalStatus(c: Here, refusal?: Refused): 422 | 503 {
+  if (refusal?.busy === undefined) return 422
+  c.header('Retry-After', String(CROWD_SECONDS))
+  return 503
 }
 
 /** Whether a program sent it, which reads no pages. */

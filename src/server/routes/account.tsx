@@ -1,17 +1,16 @@
 import { Hono } from 'hono'
-import type { FieldProblem } from '../../../web/forms/typed.ts'
 import { AccountPage } from '../../../web/pages/account.tsx'
 import type { Deps, Env, Here } from '../deps.ts'
 import { typedIn } from '../form.ts'
 import { viewerOf } from '../frame.tsx'
 import { endSession } from '../middleware/session.ts'
-import { page } from '../respond.tsx'
+import { page, type Refused, refusalStatus } from '../respond.tsx'
 
 /** One's own account: passphrase, and signing out of every browser. */
 export function account(deps: Deps): Hono<Env> {
   const app = new Hono<Env>()
   const { sessions } = deps.people
-  const show = (c: Here, problems: FieldProblem[] = []) =>
+  const show = (c: Here, problems: Refused[] = []) =>
     page(
       c,
       <AccountPage
@@ -20,7 +19,7 @@ export function account(deps: Deps): Hono<Env> {
         browsers={sessions.count(viewerOf(c).id)}
         saved={c.req.query('saved') === '1'}
       />,
-      problems.length === 0 ? 200 : 422,
+      problems.length === 0 ? 200 : refusalStatus(c, problems[0]),
     )
 
   app.get('/account', (c) => show(c))

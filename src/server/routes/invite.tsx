@@ -1,17 +1,16 @@
 import { Hono } from 'hono'
-import type { FieldProblem } from '../../../web/forms/typed.ts'
 import { InvitePage } from '../../../web/pages/invite.tsx'
 import type { Deps, Env, Here } from '../deps.ts'
 import { typedIn } from '../form.ts'
 import { frameFor } from '../frame.tsx'
 import { addressOf } from '../middleware/address.ts'
 import { changeSession } from '../middleware/session.ts'
-import { page } from '../respond.tsx'
+import { page, type Refused, refusalStatus } from '../respond.tsx'
 
 /** Choosing a passphrase by an invitation. A link that does not work (any more) is an unknown page like any other. */
 export function invite(deps: Deps): Hono<Env> {
   const app = new Hono<Env>()
-  const show = (c: Here, problems: FieldProblem[] = []) => {
+  const show = (c: Here, problems: Refused[] = []) => {
     const holder = deps.people.invites.holder(c.req.param('token') ?? '')
     return holder === null
       ? null
@@ -24,7 +23,7 @@ export function invite(deps: Deps): Hono<Env> {
             role={holder.role}
             action={c.req.path}
           />,
-          problems.length === 0 ? 200 : 422,
+          problems.length === 0 ? 200 : refusalStatus(c, problems[0]),
         )
   }
   const tooOften = async (c: Here): Promise<boolean> =>

@@ -1,5 +1,5 @@
 import { Hono } from 'hono'
-import { type FieldProblem, one, type Typed } from '../../../web/forms/typed.ts'
+import { one, type Typed } from '../../../web/forms/typed.ts'
 import { SetUpPage } from '../../../web/pages/set-up.tsx'
 import { sameToken } from '../../people/tokens.ts'
 import type { Deps, Env, Here } from '../deps.ts'
@@ -7,17 +7,17 @@ import { typedIn } from '../form.ts'
 import { frameFor } from '../frame.tsx'
 import { addressOf } from '../middleware/address.ts'
 import { changeSession } from '../middleware/session.ts'
-import { page } from '../respond.tsx'
+import { page, type Refused, refusalStatus } from '../respond.tsx'
 
 /** The one-time page that makes the first operator. Once anybody can sign in it is an unknown page like any other. */
 export function setUp(deps: Deps): Hono<Env> {
   const app = new Hono<Env>()
   const isOpen = (): boolean => deps.setUpToken !== null && deps.people.accounts.none()
-  const show = (c: Here, typed: Typed, problems: FieldProblem[] = []) =>
+  const show = (c: Here, typed: Typed, problems: Refused[] = []) =>
     page(
       c,
       <SetUpPage frame={frameFor(c, deps)} form={{ typed, problems }} />,
-      problems.length === 0 ? 200 : 422,
+      problems.length === 0 ? 200 : refusalStatus(c, problems[0]),
     )
 
   app.get('/set-up', (c, next) => (isOpen() ? show(c, { token: [c.req.query('token') ?? ''] }) : next()))
