@@ -182,6 +182,7 @@ function preview(c: Here, deps: Deps, s: Sheet, refused = false): Answer {
   return page(
     c,
     <PreviewPage
+      yards={deps.store.yards().map((y) => y.yard)}
       {...propsOf(c, s, importId)}
       {...tried(c, deps, s, importId)}
       mapping={s.mapping}

@@ -1,4 +1,4 @@
-/** Tags that look like the one asked for. */
+/** Tags and names that look like the one asked for. */
 import { distance } from 'fastest-levenshtein'
 
 /** Letters and digits only, small, leading zeros of numbers dropped: 'W-07' and 'w7' are the same. */
@@ -21,5 +21,13 @@ export function nearestTags<T extends { tag: string }>(asked: string, known: rea
     .slice(0, most)
     .map((n) => n.colony)
 }
+
+/** The name nearest to what was typed; undefined where none is like it. */
+export const nearestName = (asked: string, known: readonly string[]): string | undefined =>
+  nearestTags(
+    asked,
+    known.map((tag) => ({ tag })),
+    1,
+  )[0]?.tag
 
 const farness = (a: string, b: string): number => (b.startsWith(a) || a.startsWith(b) ? 0.5 : distance(a, b))

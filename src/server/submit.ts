@@ -8,6 +8,7 @@ import { entry, tag } from '../journal/entry.ts'
 import { type Problem, problemsOf } from '../journal/problem.ts'
 import type { Book } from '../store/index.ts'
 import type { PageDeps } from './deps.ts'
+import { settleYard } from './yard-said.ts'
 
 /** A draft with what the form knows of it beside its fields. */
 export interface Sent {
@@ -28,12 +29,13 @@ export type Saved = { ok: true; ids: string[] } | { ok: false; problems: FieldPr
  * @param typedBy who typed them in, where that was somebody else
  */
 export function submit(
-  deps: { store: Pick<Book, 'append'>; clock: PageDeps['clock'] },
+  deps: { store: Pick<Book, 'append' | 'yards' | 'entry'>; clock: PageDeps['clock'] },
   today: Day,
   by: string,
   sent: readonly Sent[],
   typedBy = by,
 ): Saved {
+  settleYards(deps.store, sent)
   const raw = sent.map(({ draft, id, colony, replaces }) => ({
     ...draft.raw,
     id,
@@ -57,6 +59,18 @@ export function submit(
   })
   if (result.ok) return { ok: true, ids: sent.map((s) => s.id) }
   return { ok: false, problems: unique(result.problems.map((p) => beside(p, sent[(p.entry ?? 1) - 1]))) }
+}
+
+function settleYards(store: Pick<Book, 'yards' | 'entry'>, sent: readonly Sent[]): void {
+  for (const { draft, replaces } of sent) {
+    if (draft.raw.yard === undefined) continue
+    const was = replaces === undefined ? undefined : store.entry(replaces)?.entry
+    settleYard(
+      draft,
+      store.yards().map((y) => y.yard),
+      was !== undefined && 'yard' in was ? was.yard : undefined,
+    )
+  }
 }
 
 /** What the journal's schema says, less what reading the form has said of the same field. */

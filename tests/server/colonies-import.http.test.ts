@@ -114,6 +114,7 @@ describe('step by step', () => {
       await next(words, 'preview', { order: 'day-first', heat: 'C', 'word-outcome-zorched': 'other' })
     ).text()
     expect(wordsOf(preview)).toContain('3 colonies can be taken in')
+    expect(wordsOf(preview)).toMatch(/new yards?: /i)
     const one = await next(preview, 'take-all')
     const two = await next(preview, 'take-all')
     expect(two.headers.get('location')).toBe(one.headers.get('location'))

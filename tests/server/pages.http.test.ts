@@ -244,7 +244,7 @@ describe('leaving and moving', () => {
   })
 
   it('moves it to another stand', async () => {
-    await yard.post('/colony/W-12/move', { on: '2026-05-06', yard: 'Orchard', stand: '7' })
+    await yard.post('/colony/W-12/move', { on: '2026-05-06', yard: 'Orchard', stand: '7', newYard: 'yes' })
     expect(yard.store.colony('W-12')?.summary).toMatchObject({ yard: 'Orchard', stand: '7' })
     expect(wordsOf((await yard.get('/yard?yard=Orchard')).text)).toContain('W-12')
   })
@@ -253,7 +253,13 @@ describe('leaving and moving', () => {
 describe('finding a colony', () => {
   beforeEach(async () => {
     await yard.post('/intake', INTAKE)
-    await yard.post('/intake', { ...INTAKE, colony: 'T-7', 'removal.type': 'tree', yard: 'Orchard' })
+    await yard.post('/intake', {
+      ...INTAKE,
+      colony: 'T-7',
+      'removal.type': 'tree',
+      yard: 'Orchard',
+      newYard: 'yes',
+    })
   })
 
   it('goes straight there by its tag, whatever the capitals', async () => {

@@ -139,6 +139,9 @@ export const FIELDS: Record<EntryKind, FieldSpec[]> = {
   withdrawal: [text('reason', 'Reason')],
 }
 
+/** Name of the box that says that the yard typed is meant to be a new one. */
+export const NEW_YARD = 'newYard'
+
 /** Name of the hand-typed twin of a field with `orTyped`. */
 export const typedTwin = (name: string): string => `${name}+`
 

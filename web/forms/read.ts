@@ -1,7 +1,7 @@
 /** From what was typed to an entry, with a sentence beside every field that cannot be read; and back. */
 import type { Entry, EntryKind } from '../../src/journal/entry.ts'
 import { plain, type Units, unitOf } from '../words/units.ts'
-import { COMMON, FIELDS, type FieldSpec, typedTwin } from './fields.ts'
+import { COMMON, FIELDS, type FieldSpec, NEW_YARD, typedTwin } from './fields.ts'
 import { numberTyped } from './numbers.ts'
 import { type FieldProblem, many, one, type Typed } from './typed.ts'
 
@@ -12,6 +12,8 @@ export interface Draft {
   prefix: string
   raw: Record<string, unknown>
   problems: FieldProblem[]
+  /** The form says that its yard, if nobody has used it before, is meant to be a new one. */
+  newYard?: true
 }
 
 type Tree = Record<string, unknown>
@@ -25,6 +27,7 @@ export function draftOf(kind: EntryKind, typed: Typed, units: Units, prefix = ''
     prefix,
     raw: { kind, ...common.raw, ...own.raw },
     problems: [...common.problems, ...own.problems],
+    ...(one(typed, NEW_YARD) === 'yes' ? { newYard: true as const } : {}),
   }
 }
 

@@ -17,6 +17,8 @@ export interface PreviewProps extends StepProps {
   problems: LineProblem[]
   retagged: Converted['retagged']
   ownTypes: readonly string[]
+  /** Yards of the book. */
+  yards: readonly string[]
   /** It was tried, and this is why nothing was written. */
   refused: boolean
 }
@@ -77,6 +79,9 @@ const WhatIsMade = (p: PreviewProps) => {
   const newTypes = [...new Set(p.good.map((r) => r.removal_type))].filter(
     (t) => !(REMOVAL_TYPES as readonly string[]).includes(t) && !p.ownTypes.includes(t),
   )
+  const newYards = [...new Set(p.good.map((r) => r.yard ?? p.mapping.yard))].filter(
+    (y) => !p.yards.includes(y),
+  )
   const outcomes = [...new Set(p.good.flatMap((r) => r.outcome ?? []))]
   return (
     <ul class="sentences">
@@ -103,6 +108,12 @@ const WhatIsMade = (p: PreviewProps) => {
         </li>
       )}
       {newTypes.length === 0 ? null : <li>New removal types: {newTypes.join(', ')}.</li>}
+      {newYards.length === 0 ? null : (
+        <li>
+          {newYards.length === 1 ? 'A new yard' : 'New yards'}: {newYards.join(', ')}.
+          {p.yards.length === 0 ? '' : ` The book has ${p.yards.join(', ')}.`}
+        </li>
+      )}
       {p.mapping.words.queen_at_intake === undefined ? (
         <li>No column tells of the queen: every queen counts as not seen.</li>
       ) : null}

@@ -222,6 +222,13 @@ export const ProblemSummary = ({
 
 const CONTINUES = /^(must|is|are|cannot|has|have|names|comes|can|needs)\b/
 
-/** 'Tag must not be empty'; 'Day: 2026-05-01 is before the intake'. */
+/** Says itself what it is about. */
+const WHOLE = /^There is no yard\b/
+
+/** 'Tag must not be empty'; 'Day: 2026-05-01 is before the intake'; 'There is no yard called Mill yet'. */
 export const sentenceOf = (label: string, message: string): string =>
-  label === '' ? message : CONTINUES.test(message) ? `${label} ${message}` : `${label}: ${message}`
+  label === '' || WHOLE.test(message)
+    ? message
+    : CONTINUES.test(message)
+      ? `${label} ${message}`
+      : `${label}: ${message}`

@@ -98,7 +98,9 @@ export function outboxPages(deps: PageDeps, desk: OutboxDesk): Hono<Env> {
     const { book, made } = desk.bookWithout(w)
     const replaces = w.entry.replaces === undefined ? {} : { replaces: w.entry.replaces }
     const sent = [{ draft, id: w.id, colony, ...replaces }]
-    const saved = submit({ store: book, clock: deps.clock }, c.var.frame.today, signedIn(c), sent)
+    // Judged by the book without it, but the yard it names is not a new one: that was asked when it was written.
+    const store = { ...deps.store, append: book.append }
+    const saved = submit({ store, clock: deps.clock }, c.var.frame.today, signedIn(c), sent)
     const entry = made()
     if (!saved.ok || entry === undefined) return form(c, found, typed, saved.ok ? [] : saved.problems)
     await desk.rewrite(w.n, entry)

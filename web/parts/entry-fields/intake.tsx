@@ -5,6 +5,7 @@ import { Choices, TextField } from '../field.tsx'
 import { PhotoField } from '../photo-field.tsx'
 import { BeesAndBox, BroodAlong } from './along.tsx'
 import { DayField, type EntryFieldsProps, EntryNote } from './common.tsx'
+import { YardField } from './yard.tsx'
 
 export interface IntakeFieldsProps extends EntryFieldsProps {
   yards: string[]
@@ -26,7 +27,7 @@ const WhereFrom = ({ form, frame, yards, types }: IntakeFieldsProps) => (
     <div class="field-row">
       <TextField form={form} name="colony" label="Tag on the box" maxlength={40} required />
       <TextField form={form} name="stand" label="Stand" maxlength={20} />
-      <TextField form={form} name="yard" label="Yard" maxlength={80} list={yards} required />
+      <YardField form={form} yards={yards} />
       <DayField form={form} frame={frame} label="Day it came" />
     </div>
     <Choices

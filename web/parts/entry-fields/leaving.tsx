@@ -3,11 +3,12 @@ import { MISSED, OUTCOME } from '../../words/choices.ts'
 import { Choices, NoteField, TextField } from '../field.tsx'
 import { PhotoField } from '../photo-field.tsx'
 import { DayField, type EntryFieldsProps, EntryNote } from './common.tsx'
+import { YardField } from './yard.tsx'
 
 export const MoveFields = (p: EntryFieldsProps & { yards: string[] }) => (
   <>
     <div class="field-row">
-      <TextField form={p.form} name="yard" label="Yard" maxlength={80} list={p.yards} required />
+      <YardField form={p.form} yards={p.yards} />
       <TextField form={p.form} name="stand" label="Stand" maxlength={20} />
     </div>
     <DayField {...p} label="Day of the move" />
