@@ -11,6 +11,7 @@ import {
   readdirSync,
   readFileSync,
   renameSync,
+  rmSync,
   statSync,
   writeFileSync,
 } from 'node:fs'
@@ -90,8 +91,14 @@ const photosIn = (folder: string): Set<string> =>
 /** Made aside and moved, so that nobody ever finds half a photo under a whole one's name. */
 function moveIntoPlace(file: string, make: (aside: string) => void): void {
   const aside = `${file}.${randomBytes(4).toString('hex')}.part`
-  make(aside)
-  renameSync(aside, file)
+  try {
+    make(aside)
+    renameSync(aside, file)
+  } catch (error) {
+    // A full disk is tried again and again: halves must not pile up on it.
+    rmSync(aside, { force: true })
+    throw error
+  }
 }
 
 function writeThrough(file: string, bytes: Uint8Array): void {

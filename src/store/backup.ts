@@ -50,7 +50,10 @@ export function listBackups(folder: string): Backup[] {
     .sort((a, b) => (a.at === b.at ? (a.name < b.name ? 1 : -1) : a.at < b.at ? 1 : -1))
 }
 
-/** Takes a backup now, with the photos beside it that are not there yet. Rejects, leaving nothing behind, when the copy cannot be written or is not whole. */
+/**
+ * Takes a backup now, with the photos beside it that are not there yet. Rejects, leaving no backup behind, when the copy
+ * or a photo cannot be written or the copy is not whole.
+ */
 export async function takeBackup(connection: Connection, folder: string, at: Date): Promise<Backup> {
   mkdirSync(folder, { recursive: true, mode: 0o700 })
   const file = freeName(folder, at)
@@ -63,9 +66,10 @@ export async function takeBackup(connection: Connection, folder: string, at: Dat
     const problem = backupProblem(part)
     if (problem !== null) throw new StoreError(`the copy is not whole (${problem})`)
     sync(part)
+    // Before it has its name: a backup without its photos would count as the day's, and they would wait until tomorrow.
+    copyPhotos(photoFolder(connection.raw.name), photoFolder(file))
     renameSync(part, file)
     sync(folder)
-    copyPhotos(photoFolder(connection.raw.name), photoFolder(file))
   } catch (error) {
     for (const end of ['', '-wal', '-shm', '-journal']) rmSync(part + end, { force: true })
     throw error

@@ -46,10 +46,11 @@ export function restore(backup: string, file: string, options: RestoreOptions): 
   copyFileSync(backup, part)
   chmodSync(part, 0o600)
   const counts = prepared(part, options.prepare)
+  // Photos only ever join others, so a disk that is too full for them leaves the database as it was.
+  copyPhotos(photoFolder(backup), photoFolder(file))
   const kept = there ? setAside(file, options.now) : null
   renameSync(part, file)
   sync(dirname(file))
-  copyPhotos(photoFolder(backup), photoFolder(file))
   return { kept, ...counts }
 }
 

@@ -3,6 +3,7 @@ import { spawnSync } from 'node:child_process'
 import {
   copyFileSync,
   existsSync,
+  mkdirSync,
   mkdtempSync,
   readdirSync,
   readFileSync,
@@ -80,6 +81,24 @@ describe('a backup', () => {
     writeFileSync(join(folder, 'backups'), 'a file where the folder should be')
     await expect(takeBackup(connection, backupFolder(file), AT)).rejects.toThrow()
     connection.raw.close()
+  })
+
+  test('whose photos cannot be copied is none: it is tried again, and taken with them when there is room', async () => {
+    const house = openHouse(file, { clock: () => AT, cost: CHEAP })
+    const id = 'a'.repeat(64)
+    await house.photos.keep({ id, bytes: new Uint8Array([1, 2, 3]) })
+    mkdirSync(backupFolder(file), { recursive: true })
+    // As a full disk would: there is no room for photos.
+    const room = join(backupFolder(file), 'photos')
+    writeFileSync(room, 'a file where the folder should be')
+    await house.safekeeping?.ifDue()
+    expect(house.safekeeping?.state()).toMatchObject({ backups: [], failed: { at: AT.toISOString() } })
+    expect(readdirSync(backupFolder(file))).toEqual(['photos'])
+    rmSync(room)
+    await house.safekeeping?.ifDue()
+    expect(house.safekeeping?.state()).toMatchObject({ backups: [{ at: AT.toISOString() }], failed: null })
+    expect(readdirSync(room)).toEqual([`${id}.jpg`])
+    house.close()
   })
 
   test('that was damaged is passed over for an older one that is whole', async () => {
