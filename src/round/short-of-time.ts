@@ -47,6 +47,8 @@ export function inMinutes(stops: readonly Stop[], minutes: number, worth?: Worth
 
 /** What not going there today costs, if it is seen to on `next` at the earliest. */
 export type Cost =
+  /** Disease is suspected: the call to the inspector needs no walk to the box, and does not wait for one. */
+  | { of: 'call' }
   /** The bees' own window ends before, or has its last day then. */
   | { of: 'window'; window: ClosingWindow; lost: boolean }
   /** Something that is to be done is done later; `until` is its last day, where it has one. */
@@ -60,8 +62,8 @@ export type Cost =
 
 export function costOfWaiting(stop: Stop, today: Day, next: Day = addDays(today, 1)): Cost {
   const { rank, window, check, until } = stop.urgency
-  if (window !== null)
-    return { of: 'window', window, lost: window.of === 'laying-workers' || window.day < next }
+  if (stop.asked.advice.action === 'call-inspector') return { of: 'call' }
+  if (window !== null) return { of: 'window', window, lost: window.of !== 'cells' || window.day < next }
   if (check?.status === 'overdue') return { of: 'later-still', since: check.closes }
   if (rank === 'action') return { of: 'delay', until, late: until !== null && until < next }
   if (check === null) return { of: 'nothing', until: null }

@@ -10,9 +10,12 @@ export type Rank = (typeof RANKS)[number]
 
 /** A window of the bees' own, which no plan can move. */
 export interface ClosingWindow {
-  /** cells: young brood at hand can still be made a queen; laying-workers: the risk is on, or about to be. */
-  of: 'cells' | 'laying-workers'
-  /** cells: the last day; laying-workers: the first day of the risk. */
+  /**
+   * cells: young brood at hand can still be made a queen; laying-workers: the risk is on, or about to be;
+   * has-laying-workers: they are there, and the colony dwindles.
+   */
+  of: 'cells' | 'laying-workers' | 'has-laying-workers'
+  /** cells: the last day; otherwise the first day of the risk. */
   day: Day
 }
 
@@ -57,8 +60,10 @@ export function closingWindow(plan: Plan): ClosingWindow | null {
     checks.some((c) => ABOUT_CELLS.includes(c.rule))
   )
     return { of: 'cells', day: cellsPossibleUntil }
-  const noQueen = plan.phase === 'queenless' || plan.phase === 'queen-unknown'
-  if (layingWorkerRisk === undefined || !(noQueen || plan.phase === 'laying-workers')) return null
+  if (layingWorkerRisk === undefined) return null
+  if (plan.phase === 'laying-workers' && plan.asOf >= addDays(layingWorkerRisk.earliest, -RISK_AHEAD))
+    return { of: 'has-laying-workers', day: layingWorkerRisk.earliest }
+  if (plan.phase !== 'queenless' && plan.phase !== 'queen-unknown') return null
   return plan.asOf >= addDays(layingWorkerRisk.earliest, -RISK_AHEAD)
     ? { of: 'laying-workers', day: layingWorkerRisk.earliest }
     : null

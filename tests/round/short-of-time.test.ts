@@ -174,6 +174,16 @@ describe('what waiting until tomorrow costs', () => {
     expect(cost(late)).toMatchObject({ of: 'later-still', since: addDays(TODAY, -5) }))
   it('lateness that begins', () =>
     expect(cost(welfare('D-1', -10))).toEqual({ of: 'becomes-late', closes: TODAY }))
+  it('nothing that can be put off, where disease is suspected: the call is made from anywhere', () => {
+    const sick = look(-1, { eggs: 'single', signs: ['brood-disease-suspected'] })
+    expect(cost(box({ tag: 'F-1', age: 20, queen: 'loose', entries: [sick] }))).toEqual({ of: 'call' })
+  })
+  it('bees, where laying workers are there already', () => {
+    const gone = look(-1, { eggs: 'multiple', open: 'some', capped: 'drone-in-worker', cells: 'none' })
+    const drones = box({ tag: 'G-1', age: 40, queen: 'lost', entries: [gone] })
+    expect(drones.plan.phase).toBe('laying-workers')
+    expect(cost(drones)).toMatchObject({ of: 'window', window: { of: 'has-laying-workers' } })
+  })
   it('nothing, while the window stays open', () =>
     expect(cost(welfare('D-1', -8))).toEqual({ of: 'nothing', until: addDays(TODAY, 2) }))
 })

@@ -218,8 +218,20 @@ describe('short of time', () => {
     const words = wordsOf(await open('/round?yard=&minutes=20'))
     expect(words).toMatch(/In 20 minutes, until 12:20, in this order .*W-2/)
     expect(words).toContain('Left out, and what that costs')
-    expect(words).toMatch(/W-10 The telling visit Its young brood can still become a queen until Thu 11 Jun/)
-    expect(words).toMatch(/S-1 .*Late since/)
+    expect(words).toMatch(
+      /W-10 The telling visit North field, stand 10\. Its young brood can still become a queen until Thu 11 Jun/,
+    )
+    expect(words).toMatch(/S-1 .*South bank.*Late since/)
+    expect(words).toContain('without the way between the yards')
+  })
+
+  it('stays in the yard that presses most unless all are chosen', async () => {
+    const html = await open('/round?yard=')
+    expect(html).toMatch(/<option value="North field" selected/)
+    expect(html).toContain('all yards, the way between them not counted')
+    const words = wordsOf(await open('/round?yard=North+field&minutes=20'))
+    expect(words).not.toContain('South bank.')
+    expect(words).not.toContain('the way between')
   })
 
   it('keeps the time in the links, so that what is left shrinks as one walks', async () => {

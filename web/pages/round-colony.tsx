@@ -12,7 +12,7 @@ import { proves } from '../words/proof.ts'
 import { costWords, missedWords } from '../words/round.ts'
 import { boxPath, endPath, roundPath, thenTo } from '../words/round-paths.ts'
 import { PHASE_WORDS, RULE_WORDS } from '../words/rules.ts'
-import { type RoundView, walkOf } from './round.tsx'
+import { isAcrossYards, type RoundView, walkOf } from './round.tsx'
 
 export interface RoundColonyProps extends RoundView {
   stop: Stop
@@ -28,6 +28,9 @@ export const RoundColonyPage = (p: RoundColonyProps) => {
   const { frame, stop, where } = p
   const { box } = stop
   const toDo = toDoOf(box.plan)
+  const place = [isAcrossYards(p) ? box.yard : '', box.stand === null ? '' : `stand ${box.stand}`]
+    .filter(Boolean)
+    .join(', ')
   return (
     <Layout frame={frame} title={`${box.tag} on the round`} ways={false}>
       <div class="at-lid">
@@ -44,7 +47,7 @@ export const RoundColonyPage = (p: RoundColonyProps) => {
           </p>
         )}
         <h1 class="lid-tag">
-          {box.tag} {box.stand === null ? null : <small>stand {box.stand}</small>}
+          {box.tag} {place === '' ? null : <small>{place}</small>}
         </h1>
         <p class="lid-headline">{standing(stop)}</p>
         {stop.state === 'seen' ? <Recorded {...p} /> : null}

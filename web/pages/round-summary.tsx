@@ -13,7 +13,7 @@ import { proves } from '../words/proof.ts'
 import { boxes, costWords, missedWords } from '../words/round.ts'
 import { boxPath, roundPath } from '../words/round-paths.ts'
 import { ACTION_WORDS } from '../words/rules.ts'
-import type { RoundView } from './round.tsx'
+import { isAcrossYards, type RoundView } from './round.tsx'
 
 export const RoundSummaryPage = (p: RoundView & { next: NextRound | null }) => {
   const { frame, round, where } = p
@@ -129,6 +129,7 @@ const NotSeen = ({ stop, view }: { stop: Stop; view: RoundView }) => (
     <a class="tag" href={boxPath(view.where, stop.box.tag)}>
       {stop.box.tag}
     </a>{' '}
+    {isAcrossYards(view) ? `(${stop.box.yard}) ` : ''}
     {toDoOf(stop.asked)?.title ?? ''}.{' '}
     {stop.missed === null ? null : <>{missedWords(stop.missed, view.frame.today)} </>}
     <span class="soft">{costWords(stop, view.frame.today, stop.missed?.again)}</span>

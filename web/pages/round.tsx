@@ -2,7 +2,7 @@
 import type { Load } from '../../src/round/bring.ts'
 import type { Pace } from '../../src/round/pace.ts'
 import type { Round, Stop } from '../../src/round/round.ts'
-import type { Choice } from '../../src/round/short-of-time.ts'
+import { byUrgency, type Choice } from '../../src/round/short-of-time.ts'
 import { VisitCautions } from '../parts/cautions.tsx'
 import { type Frame, Layout } from '../parts/layout.tsx'
 import { LoadList } from '../parts/load-list.tsx'
@@ -31,6 +31,10 @@ export interface RoundView {
   /** When time is short: what fits until `where.until`. */
   choice: Choice | null
 }
+
+/** Whether boxes of more than one yard are on it, so that a box's yard has to be named. */
+export const isAcrossYards = ({ round, where }: Pick<RoundView, 'round' | 'where'>): boolean =>
+  where.yard === null && new Set([...round.stops, ...round.putOff].map((s) => s.box.yard)).size > 1
 
 /** The order one walks: as chosen when time is short, else from stand to stand. */
 export const walkOf = ({ round, choice }: Pick<RoundView, 'round' | 'choice'>): Stop[] =>
@@ -105,39 +109,67 @@ const Loads = ({ load, begun }: { load: Load[]; begun: boolean }) =>
 
 const OFFERED = [20, 40, 60, 90]
 
-const Time = ({ round, where, pace, yards }: RoundView) => (
-  <section class="section">
-    <h2>Time</h2>
-    {round.minutesLeft === 0 ? null : (
-      <p>
-        What is left takes {minutesWords(round.minutesLeft)}, walking included
-        {where.yard === null && yards.length > 1 ? '; the way between yards is not' : ''}.{' '}
-        <span class="fine">{paceWords(pace)}</span>
-      </p>
-    )}
-    <form class="short-time" method="get" action="/round">
-      <input type="hidden" name="yard" value={where.yard ?? ''} />
-      <fieldset>
-        <legend>I have only</legend>
-        {OFFERED.map((n) => (
-          <button class="button" type="submit" name="minutes" value={String(n)}>
-            {n} min
-          </button>
-        ))}
-      </fieldset>
-    </form>
-    {where.until === null ? null : (
-      <p>
-        <a class="tall" href={roundPath({ ...where, until: null })}>
-          Back to the whole round, from stand to stand
-        </a>
-      </p>
-    )}
-  </section>
-)
+const Time = (p: RoundView) => {
+  const { round, where, pace } = p
+  const across = isAcrossYards(p)
+  return (
+    <section class="section">
+      <h2>Time</h2>
+      {round.minutesLeft === 0 ? null : (
+        <p>
+          What is left takes {minutesWords(round.minutesLeft)}, walking included
+          {across ? '; the way between yards is not' : ''}. <span class="fine">{paceWords(pace)}</span>
+        </p>
+      )}
+      <form class="short-time" method="get" action="/round">
+        {across ? <WhichYard {...p} /> : <input type="hidden" name="yard" value={where.yard ?? ''} />}
+        <fieldset>
+          <legend>I have only</legend>
+          {OFFERED.map((n) => (
+            <button class="button" type="submit" name="minutes" value={String(n)}>
+              {n} min
+            </button>
+          ))}
+        </fieldset>
+      </form>
+      {where.until === null ? null : (
+        <p>
+          <a class="tall" href={roundPath({ ...where, until: null })}>
+            Back to the whole round, from stand to stand
+          </a>
+        </p>
+      )}
+    </section>
+  )
+}
+
+/** Short of time one stays in one yard, the one that presses most, unless all of them are chosen. */
+const WhichYard = ({ round, yards, choice }: RoundView) => {
+  const first = choice === null ? byUrgency(round.stops.filter((s) => s.state === 'to-do'))[0]?.box.yard : ''
+  return (
+    <label class="short-yard">
+      Where
+      <select name="yard">
+        {yards
+          .filter((y) => y.due > 0)
+          .map((y) => (
+            <option value={y.yard} selected={y.yard === first}>
+              {y.yard}
+            </option>
+          ))}
+        <option value="" selected={first === ''}>
+          all yards, the way between them not counted
+        </option>
+      </select>
+    </label>
+  )
+}
 
 const Chosen = (p: RoundView & { choice: Choice }) => {
   const { choice, frame } = p
+  const across = isAcrossYards(p)
+  const placeOf = ({ box }: Stop): string =>
+    across ? `${box.yard}${box.stand === null ? '' : `, stand ${box.stand}`}. ` : ''
   return (
     <>
       <section class="section">
@@ -153,12 +185,13 @@ const Chosen = (p: RoundView & { choice: Choice }) => {
             The bees’ own closing windows come first, then what is to be done, then what is late, due, and may
             be done; among equals, the box where a look tells most.{' '}
             {choice.open.length === 1 ? 'This box takes' : `These ${boxes(choice.open.length)} take`}{' '}
-            {minutesWords(choice.used)}.
+            {minutesWords(choice.used)}
+            {isAcrossYards(p) ? ', without the way between the yards' : ''}.
           </p>
         )}
         <ol class="stops stops-ranked">
           {choice.open.map((s) => (
-            <StopLine stop={s} view={p} note={`${urgencyWords(s.urgency, frame.today)}.`} />
+            <StopLine stop={s} view={p} note={`${placeOf(s)}${urgencyWords(s.urgency, frame.today)}.`} />
           ))}
         </ol>
       </section>
@@ -167,7 +200,7 @@ const Chosen = (p: RoundView & { choice: Choice }) => {
           <h2>Left out, and what that costs</h2>
           <ol class="stops">
             {choice.left.map((s) => (
-              <StopLine stop={s} view={p} note={costWords(s, frame.today)} />
+              <StopLine stop={s} view={p} note={`${placeOf(s)}${costWords(s, frame.today)}`} />
             ))}
           </ol>
         </section>
@@ -227,7 +260,7 @@ const PutOff = (p: RoundView) =>
       <h2>Put off to a later day</h2>
       <ol class="stops">
         {p.round.putOff.map((s) => (
-          <StopLine stop={s} view={p} note={null} />
+          <StopLine stop={s} view={p} note={isAcrossYards(p) ? `${s.box.yard}.` : null} />
         ))}
       </ol>
     </section>

@@ -70,6 +70,8 @@ export function urgencyWords({ rank, window, until, check }: Urgency, today: Day
     return window.day === today
       ? 'Last day on which young brood here can still become a queen'
       : `Young brood here can become a queen only until ${dayWords(window.day, today)}`
+  if (window?.of === 'has-laying-workers')
+    return 'It has laying workers: every day it has fewer bees to unite'
   if (window?.of === 'laying-workers')
     return window.day > today
       ? `Laying workers threaten from ${dayWords(window.day, today)}`
@@ -89,7 +91,11 @@ export function urgencyWords({ rank, window, until, check }: Urgency, today: Day
 export function costWords(stop: Stop, today: Day, next: Day = addDays(today, 1)): string {
   const cost = costOfWaiting(stop, today, next)
   switch (cost.of) {
+    case 'call':
+      return 'The call does not wait: make it today, from wherever you are. The box stays shut and where it is.'
     case 'window':
+      if (cost.window.of === 'has-laying-workers')
+        return 'It has laying workers: it raises drones instead of workers, so every day it has fewer bees to unite.'
       if (cost.window.of === 'laying-workers')
         return cost.window.day > today
           ? `One day nearer to laying workers, which threaten from ${dayWords(cost.window.day, today)}.`
