@@ -1,5 +1,5 @@
 /**
- * What to check before the cut: each item met, unmet, or not said yet, with who decides. It never calls a job harmless:
+ * What to check before the cut: each item met, unmet, or not filled in yet, with who decides. It never calls a job harmless:
  * it names what is missing, and people at the wall decide. Licensed trades and local codes stand above all of it.
  *
  * The items are common practice in the trade; the limits (heat, cutting depth) are the yard's protocol.
@@ -15,6 +15,7 @@ export const ITEMS = [
   'vacuum',
   'heat',
   'services',
+  'wires',
   'cut-depth',
   'hazards-looked',
   'sprayed',
@@ -63,7 +64,7 @@ export interface Item {
 
 export interface Reckoning {
   items: Item[]
-  /** Unmet or not said yet, the weightiest first. */
+  /** Unmet or not filled in yet: what stops it first, then what was said, then what is not filled in. */
   unmet: Item[]
   says: Weight | 'nothing-unmet'
 }
@@ -90,15 +91,20 @@ const told = (state: State, why: string): Told => ({ state, why })
 /** Holds the sheet against the protocol. `shows` puts temperatures and depths in the yard's units. */
 export function beforeCut(s: Sheet, protocol: Protocol, shows: Shows): Reckoning {
   const items = ITEMS.map((id) => itemOf(id, s, protocol, shows))
-  const missing = items.filter((i) => i.state === 'unmet' || i.state === 'unsaid')
   const unmet = [
-    ...missing.filter((i) => i.weight === 'refuse' && i.state === 'unmet'),
-    ...missing.filter((i) => i.weight !== 'refuse' || i.state !== 'unmet'),
+    ...items.filter(stops),
+    ...items.filter((i) => i.state === 'unmet' && !stops(i)),
+    ...items.filter((i) => i.state === 'unsaid'),
   ]
-  // Not saying is no ground to turn a job down for good; what was said is.
-  const refuses = unmet.some((i) => i.weight === 'refuse' && i.state === 'unmet')
-  return { items, unmet, says: refuses ? 'refuse' : unmet.length > 0 ? 'wait' : 'nothing-unmet' }
+  return {
+    items,
+    unmet,
+    says: unmet.some(stops) ? 'refuse' : unmet.length > 0 ? 'wait' : 'nothing-unmet',
+  }
 }
+
+/** Whether it speaks for refusing. Not saying is no ground to turn a job down for good; what was said is. */
+export const stops = (i: Item): boolean => i.weight === 'refuse' && i.state === 'unmet'
 
 function itemOf(id: ItemId, s: Sheet, protocol: Protocol, shows: Shows): Item {
   const { what, decides, weight } = NAMES[id]
@@ -110,6 +116,7 @@ const NAMES: Record<ItemId, Pick<Item, 'what' | 'decides' | 'weight'>> = {
   vacuum: { what: 'No shop vacuum straight onto bees', decides: YOU, weight: 'refuse' },
   heat: { what: 'Outdoor heat under the limit', decides: YOU, weight: 'wait' },
   services: { what: 'Wires, pipes and flues located', decides: TRADE, weight: 'wait' },
+  wires: { what: 'Wires switched off or cleared', decides: TRADE, weight: 'wait' },
   'cut-depth': { what: 'Cutting depth set', decides: YOU, weight: 'wait' },
   'hazards-looked': { what: 'Looked for asbestos, lead paint, weak boards', decides: TRADE, weight: 'wait' },
   sprayed: { what: 'Asked whether the bees were sprayed', decides: OWNER, weight: 'wait' },
@@ -160,10 +167,12 @@ function stateOf(id: ItemId, s: Sheet, protocol: Protocol, shows: Shows): Told {
     case 'agreement':
       return s.agreement.signature === undefined
         ? told(
-            'unmet',
+            'unsaid',
             'What is and is not included is not agreed yet: have it signed, on paper or on the screen.',
           )
         : met()
+    case 'wires':
+      return cut ? wires(s) : notNeeded('Nothing is cut.')
     case 'services':
       return cut ? ticked(s, id) : notNeeded('Nothing is cut.')
     case 'brood-chest':
@@ -176,11 +185,12 @@ function stateOf(id: ItemId, s: Sheet, protocol: Protocol, shows: Shows): Told {
   }
 }
 
+/** A box left open is not filled in: nobody has said that it is not so. */
 const ticked = (s: Sheet, id: (typeof TICKED)[number]): Told =>
-  s.check.done?.includes(id) === true ? met(WHY[id]) : told('unmet', WHY[id])
+  s.check.done?.includes(id) === true ? met(WHY[id]) : told('unsaid', WHY[id])
 
 const TRADES = {
-  electric: 'live wires in the way of the cut: an electrician makes them dead first',
+  'electric-in-cut': 'live wires in the way of the cut: an electrician makes them dead first',
   gas: 'a gas pipe: the gas fitter or the supplier',
   flue: 'a flue or duct: a heating engineer',
   asbestos: 'asbestos suspected: not to be cut, broken or swept; a licensed contractor tests it',
@@ -201,6 +211,22 @@ function trade(s: Sheet): Told {
   return s.check.clearedBy === undefined
     ? told('unmet', `Stop: ${list}. Write down who cleared it and when.`)
     : met(`Cleared: ${s.check.clearedBy} (${list}).`)
+}
+
+/** Wires behind the surface are no reason to refuse, but a licensed person has to see to them. */
+export const WIRES_BEHIND =
+  'Electric wires run behind the surface: locate them, and have a licensed electrician switch them off or clear the cut'
+
+const wiresBehind = (s: Sheet): boolean => s.site.behind?.includes('electric') === true
+
+/** Wires are behind the surface, and nobody has written down yet who saw to them. */
+export const wiresToClear = (s: Sheet): boolean => wiresBehind(s) && s.check.clearedBy === undefined
+
+function wires(s: Sheet): Told {
+  if (!wiresBehind(s)) return notNeeded('None found behind the surface.')
+  return s.check.clearedBy === undefined
+    ? told('unsaid', `${WIRES_BEHIND}. Write down who did it and when.`)
+    : met(`Cleared: ${s.check.clearedBy}.`)
 }
 
 function vacuum(s: Sheet): Told {

@@ -1,6 +1,6 @@
 /** Recording go, wait or refuse: what the sheet insists on before it writes the decision down. */
 import type { Problem } from '../journal/problem.ts'
-import type { Reckoning } from './before-cut.ts'
+import { type Reckoning, stops } from './before-cut.ts'
 import type { Decision } from './sheet.ts'
 
 /**
@@ -12,7 +12,7 @@ export function decisionProblems(d: Pick<Decision, 'is' | 'reason'>, r: Reckonin
     return d.reason === undefined && d.is === 'refuse'
       ? [{ field: 'reason', message: 'is needed: the customer will ask why' }]
       : []
-  const barred = r.unmet.find((i) => i.weight === 'refuse' && i.state === 'unmet')
+  const barred = r.unmet.find(stops)
   if (barred !== undefined)
     return [
       {
@@ -24,7 +24,7 @@ export function decisionProblems(d: Pick<Decision, 'is' | 'reason'>, r: Reckonin
     return [
       {
         field: 'reason',
-        message: `is needed to go while ${r.unmet.length === 1 ? 'one thing is' : `${r.unmet.length} things are`} unmet: say why it may begin all the same`,
+        message: `is needed to go while ${r.unmet.length === 1 ? 'one thing is' : `${r.unmet.length} things are`} unmet or not filled in: say why it may begin all the same`,
       },
     ]
   return []

@@ -25,7 +25,8 @@ const several = <T extends string>(values: readonly T[]) => z.array(z.enum(value
 export const FOUND_BY = ['flight', 'heat-camera', 'scope', 'listening', 'opened'] as const
 export const ACCESS = ['ground', 'step-ladder', 'ladder', 'roof', 'lift'] as const
 /** Lists: an empty one says that somebody looked and found none, one left out that nobody has said. */
-export const BEHIND = ['electric', 'gas', 'water', 'flue', 'insulation'] as const
+/** electric: somewhere behind it; electric-in-cut: somebody has said that they are in the way of the cut. */
+export const BEHIND = ['electric', 'electric-in-cut', 'gas', 'water', 'flue', 'insulation'] as const
 export const HAZARDS = ['asbestos', 'lead-paint', 'weak-structure', 'droppings'] as const
 export const BYSTANDERS = ['children', 'animals', 'neighbours', 'passers-by', 'allergic'] as const
 export const VACUUMS = ['none', 'bee-vacuum', 'shop-vacuum'] as const

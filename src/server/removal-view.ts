@@ -60,8 +60,7 @@ export function rowOf(
     plannedOn: sheet.job.plannedOn ?? null,
     plannedAt: sheet.job.plannedAt ?? null,
     stage,
-    unmet: reckoning?.unmet ?? null,
-    says: reckoning?.says ?? null,
+    reckoning,
     next: nextStep(id, sheet, colonies),
     colonies: colonyLinks(deps, colonies),
   }

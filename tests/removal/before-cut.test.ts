@@ -2,7 +2,7 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import { DEFAULT_PROTOCOL, protocolWith } from '../../src/recovery/protocol.ts'
-import { beforeCut, ITEMS, type ItemId, TICKED } from '../../src/removal/before-cut.ts'
+import { beforeCut, ITEMS, type ItemId, TICKED, tradesNeeded } from '../../src/removal/before-cut.ts'
 import { decisionProblems, unmetWords } from '../../src/removal/decide.ts'
 import { underLimit, workingHours } from '../../src/removal/forecast.ts'
 import {
@@ -14,6 +14,7 @@ import {
   sheet as sheetSchema,
   VACUUMS,
 } from '../../src/removal/sheet.ts'
+import { reckoningTitle } from '../../web/words/removal.ts'
 
 const shows = { temperature: (c: number) => `${c} C`, depth: (mm: number) => `${mm} mm` }
 const reckon = (s: Sheet, protocol = DEFAULT_PROTOCOL) => beforeCut(s, protocol, shows)
@@ -74,7 +75,7 @@ describe('go, wait or refuse', () => {
   })
 
   test.each([
-    ['electric', 'wires'],
+    ['electric-in-cut', 'wires'],
     ['gas', 'gas'],
     ['asbestos', 'asbestos'],
     ['lead-paint', 'lead paint'],
@@ -89,6 +90,26 @@ describe('go, wait or refuse', () => {
     expect(r.unmet[0]?.why).toContain(word)
     const cleared = reckon(but({ site, check: { ...READY.check, clearedBy: 'Fitter, 11 June' } }))
     expect(cleared.says).toBe('nothing-unmet')
+  })
+
+  test('wires behind the surface are a caution, not a stop, until they are in the way of the cut', () => {
+    const site = { ...READY.site, behind: ['electric' as const] }
+    const r = reckon(but({ site }))
+    expect(r.says).toBe('wait')
+    expect(r.unmet).toMatchObject([{ id: 'wires', state: 'unsaid' }])
+    expect(r.unmet[0]?.why).toContain('licensed electrician')
+    expect(tradesNeeded(but({ site }))).toEqual([])
+    expect(reckon(but({ site, check: { ...READY.check, clearedBy: 'Electrician, 11 June' } })).says).toBe(
+      'nothing-unmet',
+    )
+  })
+
+  test('what is not filled in is counted apart from what stops it', () => {
+    const told = (site: Sheet['site']) => reckoningTitle(reckon({ ...EMPTY_SHEET, site }))
+    expect(told({ type: 'wall', behind: ['electric'] })).toMatch(/^Wait: \d+ not filled in yet$/)
+    expect(told({ type: 'wall', behind: ['gas'] })).toMatch(
+      /^Refuse, as it stands: 1 thing stops it; \d+ not filled in yet$/,
+    )
   })
 
   test('a shop vacuum straight onto bees: refuse', () => {
@@ -106,7 +127,7 @@ describe('go, wait or refuse', () => {
     )
     for (const access of ACCESS.filter((a) => a !== 'ground')) {
       const s = but({ site: { ...READY.site, access }, check: { ...READY.check, done: [] } })
-      expect(stateIn(s, 'ladder-person')?.state).toBe('unmet')
+      expect(stateIn(s, 'ladder-person')?.state).toBe('unsaid')
     }
   })
 

@@ -208,9 +208,23 @@ describe('what is unmet', () => {
       expect(words, page).toContain('Who decides: a licensed trade, and local codes.')
       expect(words, page).not.toMatch(/\bsafe\b/i)
     }
-    expect(wordsOf((await yard.get('/removals')).text)).toContain(
-      'Refuse as it stands : Cleared by the licensed trade',
+    expect(wordsOf((await yard.get('/removals')).text)).toMatch(
+      /Refuse, as it stands: 1 thing stops it; \d+ not filled in yet \(Cleared by the licensed trade\)/,
     )
+  })
+
+  test('once somebody has cleared it, the job sheet opens without the stop', async () => {
+    const path = await call()
+    await fill(path, 'site', { ...SITE, behind: 'electric' })
+    const early = wordsOf((await yard.get(`${path}/print?what=job`)).text)
+    expect(early).toContain('Electric wires run behind the surface: locate them')
+    expect(early).not.toContain('Stop :')
+    await fill(path, 'site', { ...SITE, behind: 'gas' })
+    expect(wordsOf((await yard.get(`${path}/print?what=job`)).text)).toContain('Stop : a gas pipe')
+    await fill(path, 'check', { ...CHECK, clearedBy: 'Gas fitter, 9 June' })
+    const cleared = wordsOf((await yard.get(`${path}/print?what=job`)).text)
+    expect(cleared).not.toContain('Stop :')
+    expect(cleared).toContain('Cleared by Gas fitter, 9 June: a gas pipe')
   })
 
   test('what a licensed trade decides cannot be overruled; the rest can, with a reason', async () => {
@@ -226,7 +240,7 @@ describe('what is unmet', () => {
     const gone = await yard.post(`${path}/decide`, { is: 'go', by: 'Ines', reason: 'Signs tonight.' })
     expect(gone.status).toBe(303)
     const words = wordsOf((await yard.get(path)).text)
-    expect(words).toContain('Go , decided by Ines, Wed 10 Jun, with 1 unmet: Signs tonight.')
+    expect(words).toContain('Go , decided by Ines, Wed 10 Jun, with 1 unmet or not filled in: Signs tonight.')
   })
 
   test('the heat limit is the protocol’s', async () => {

@@ -6,7 +6,7 @@ import { type Frame, Layout } from '../parts/layout.tsx'
 import { FirstCheck } from '../parts/removal/cautions.tsx'
 import { SignatureView, Terms } from '../parts/removal/signature.tsx'
 import { dayWords } from '../words/dates.ts'
-import { PART_WORDS, RECKONING_NOTE, reckoningTitle } from '../words/removal.ts'
+import { ITEM_STATE, PART_WORDS, RECKONING_NOTE, reckoningTitle } from '../words/removal.ts'
 
 export interface RemovalPrintProps {
   frame: Frame
@@ -91,8 +91,7 @@ const JobPaper = ({ sheet, name, frame, parts, reckoning }: RemovalPrintProps) =
             <li>
               <span class={i.state === 'met' ? 'tick-box tick-met' : 'tick-box'} aria-hidden="true" />
               <span>
-                <b>{i.what}</b>{' '}
-                {i.state === 'met' ? '' : `(${i.state === 'unsaid' ? 'not said yet' : 'unmet'}) `}
+                <b>{i.what}</b> {i.state === 'met' ? '' : `(${ITEM_STATE[i.state]}) `}
                 {i.why}
               </span>
             </li>

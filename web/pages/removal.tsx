@@ -7,7 +7,7 @@ import { FirstCheck } from '../parts/removal/cautions.tsx'
 import { ReckoningBox } from '../parts/removal/reckoning.tsx'
 import { SignatureView } from '../parts/removal/signature.tsx'
 import { dayAndDistance, dayWords } from '../words/dates.ts'
-import { DECIDE, NEXT_WORDS, PART_WORDS, STAGE_WORDS } from '../words/removal.ts'
+import { DECIDE, NEXT_WORDS, PART_WORDS, reckoningTitle, STAGE_WORDS } from '../words/removal.ts'
 
 export interface RemovalProps {
   frame: Frame
@@ -109,7 +109,7 @@ const Head = (p: RemovalProps) => {
 const Reckoned = ({ reckoning: r, stage }: { reckoning: Reckoning; stage: Stage }) =>
   r.says !== 'refuse' && (stage === 'called' || stage === 'looked-at') ? (
     <details class="caution">
-      <summary>Before the cut: {r.unmet.length} still to be met or said</summary>
+      <summary>Before the cut: {reckoningTitle(r).toLowerCase()}</summary>
       <ReckoningBox reckoning={r} />
     </details>
   ) : (
@@ -125,7 +125,9 @@ const Decided = ({ sheet, frame }: RemovalProps) => {
           <b>{DECIDE.find((c) => c.value === d.is)?.label}</b>, decided by {d.by},{' '}
           {dayWords(d.on, frame.today)}
           {d.at === undefined ? '' : ` ${d.at}`}
-          {d.unmet.length === 0 ? ', with nothing on the list unmet' : `, with ${d.unmet.length} unmet`}
+          {d.unmet.length === 0
+            ? ', with nothing on the list unmet'
+            : `, with ${d.unmet.length} unmet or not filled in`}
           {d.reason === undefined ? '.' : `: ${d.reason}`}
         </p>
       )}

@@ -1,9 +1,9 @@
 /** Removals: every sheet, those that want something first. */
-import type { Reckoning } from '../../src/removal/before-cut.ts'
+import { type Reckoning, stops } from '../../src/removal/before-cut.ts'
 import type { Stage } from '../../src/removal/stage.ts'
 import { type Frame, Layout } from '../parts/layout.tsx'
 import { dayAndDistance } from '../words/dates.ts'
-import { NEXT_WORDS, STAGE_WORDS } from '../words/removal.ts'
+import { NEXT_WORDS, reckoningTitle, STAGE_WORDS } from '../words/removal.ts'
 
 export interface RemovalRow {
   path: string
@@ -12,8 +12,8 @@ export interface RemovalRow {
   plannedOn: string | null
   plannedAt: string | null
   stage: Stage
-  unmet: Reckoning['unmet'] | null
-  says: Reckoning['says'] | null
+  /** Null where it is too early to count, or the job is over. */
+  reckoning: Reckoning | null
   next: { href: string; part: keyof typeof NEXT_WORDS } | null
   colonies: { tag: string; path: string }[]
 }
@@ -78,6 +78,18 @@ export const RemovalsPage = ({ frame, open, over, erased }: RemovalsProps) => (
   </Layout>
 )
 
+/** What stands against it by name; of the rest, how much. */
+const Reckoned = ({ reckoning: r }: { reckoning: Reckoning }) => {
+  if (r.unmet.length === 0) return null
+  const named = r.unmet.filter((i) => (r.says === 'refuse' ? stops(i) : i.state === 'unmet'))
+  return (
+    <p class="small">
+      <b>{reckoningTitle(r)}</b>
+      {named.length === 0 ? '' : ` (${named.map((i) => i.what).join('; ')})`}.
+    </p>
+  )
+}
+
 const Row = ({ row, frame }: { row: RemovalRow; frame: Frame }) => (
   <li class="job">
     <div class="job-what">
@@ -103,16 +115,7 @@ const Row = ({ row, frame }: { row: RemovalRow; frame: Frame }) => (
           </a>
         ))}
       </p>
-      {row.unmet === null || row.unmet.length === 0 ? null : (
-        <p class="small">
-          <b>{row.says === 'refuse' ? 'Refuse as it stands' : 'Wait'}</b>:{' '}
-          {row.unmet
-            .slice(0, 3)
-            .map((i) => i.what)
-            .join('; ')}
-          {row.unmet.length > 3 ? `; and ${row.unmet.length - 3} more` : ''} unmet.
-        </p>
-      )}
+      {row.reckoning === null ? null : <Reckoned reckoning={row.reckoning} />}
     </div>
     {row.next === null ? null : (
       <a class="button" href={row.next.href}>

@@ -1,5 +1,5 @@
 /** The removal sheet in words: answers to tap, stages, what the reckoning says. */
-import type { Item, Reckoning } from '../../src/removal/before-cut.ts'
+import { type Item, type Reckoning, stops } from '../../src/removal/before-cut.ts'
 import type { Shows } from '../../src/removal/forecast.ts'
 import {
   ACCESS,
@@ -51,6 +51,7 @@ export const BEHIND_IT: Choice[] = [
   LOOKED_NONE,
   ...choices(BEHIND, {
     electric: 'Electric wires',
+    'electric-in-cut': ['Wires in the cut', 'in its way, live'],
     gas: 'Gas pipe',
     water: 'Water pipe',
     flue: 'Flue or duct',
@@ -157,15 +158,25 @@ export const showsIn = (units: Units): Shows => ({
   depth: (mm) => depth(mm, units),
 })
 
-const things = (n: number): string => (n === 1 ? '1 thing is' : `${n} things are`)
+/** '1 thing stops it', '2 to be met first', '15 not filled in yet': what there is of them. */
+function counted(r: Reckoning): string[] {
+  const stopping = r.unmet.filter(stops).length
+  const unsaid = r.unmet.filter((i) => i.state === 'unsaid').length
+  const unmet = r.unmet.length - stopping - unsaid
+  return [
+    stopping === 0 ? '' : stopping === 1 ? '1 thing stops it' : `${stopping} things stop it`,
+    unmet === 0 ? '' : `${unmet} to be met first`,
+    unsaid === 0 ? '' : `${unsaid} not filled in yet`,
+  ].filter(Boolean)
+}
 
 /** The heading over the list of what is unmet. */
 export function reckoningTitle(r: Reckoning): string {
   switch (r.says) {
     case 'refuse':
-      return `Refuse, as it stands: ${things(r.unmet.length)} unmet`
+      return `Refuse, as it stands: ${counted(r).join('; ')}`
     case 'wait':
-      return `Wait: ${things(r.unmet.length)} unmet`
+      return `Wait: ${counted(r).join('; ')}`
     case 'nothing-unmet':
       return 'Nothing on this list is unmet'
   }
@@ -178,6 +189,6 @@ export const RECKONING_NOTE =
 export const ITEM_STATE: Record<Item['state'], string> = {
   met: 'met',
   unmet: 'unmet',
-  unsaid: 'not said yet',
+  unsaid: 'not filled in yet',
   'not-needed': 'not needed',
 }

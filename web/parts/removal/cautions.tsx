@@ -1,19 +1,28 @@
 /** What to check first, on every page that sends somebody up a ladder or into a wall. */
 
-import { climbs, cuts, tradesNeeded } from '../../../src/removal/before-cut.ts'
+import { climbs, cuts, tradesNeeded, WIRES_BEHIND, wiresToClear } from '../../../src/removal/before-cut.ts'
 import type { Sheet } from '../../../src/removal/sheet.ts'
 
 export const FirstCheck = ({ sheet }: { sheet: Sheet }) => {
   const trades = tradesNeeded(sheet)
+  const { clearedBy } = sheet.check
   return (
     <aside class="first-check" aria-label="Check first">
       <h2>Check first</h2>
       <ul>
-        {trades.map((t) => (
+        {clearedBy === undefined ? (
+          trades.map((t) => (
+            <li>
+              <strong>Stop</strong>: {t}.
+            </li>
+          ))
+        ) : trades.length === 0 ? null : (
           <li>
-            <strong>Stop</strong>: {t}.
+            Cleared by {clearedBy}: {trades.join('; ')}. Look again, and stop when anything else comes to
+            light.
           </li>
-        ))}
+        )}
+        {wiresToClear(sheet) ? <li>{WIRES_BEHIND}.</li> : null}
         <li>Stings: who is allergic, where is the adrenaline, who calls for help. Never alone.</li>
         {climbs(sheet) || sheet.site.access === undefined ? (
           <li>

@@ -24,7 +24,7 @@ const lower = (s: string): string => s.charAt(0).toLowerCase() + s.slice(1)
 const Unmet = ({ item: i }: { item: Item }) => (
   <li>
     <strong>{i.what}</strong>
-    {i.state === 'unsaid' ? ' (not said yet)' : ''}. {i.why}{' '}
+    {i.state === 'unsaid' ? ` (${ITEM_STATE.unsaid})` : ''}. {i.why}{' '}
     <span class="decides">Who decides: {lower(i.decides)}.</span>
   </li>
 )
