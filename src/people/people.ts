@@ -2,6 +2,7 @@
 import type { Connection } from '../store/connection.ts'
 import { type Accounts, accountsOn, done, type Outcome, refused } from './accounts.ts'
 import { type Invitation, type Invites, invitesOn } from './invites.ts'
+import { type Keys, keysOn } from './keys.ts'
 import { type Limits, limitsOf } from './limits.ts'
 import type { Person } from './names.ts'
 import { COST, type Cost, hashed, matches, outdated, passphraseProblem } from './passphrase.ts'
@@ -26,6 +27,8 @@ export interface People {
   accounts: Accounts
   sessions: Sessions
   invites: Invites
+  /** What works without signing in: signing out does not end it. */
+  keys: Keys
   limits: Limits
   /** The first operator, signed in. Refused once anybody can sign in. */
   setUp(name: string, passphrase: string): Promise<Outcome<{ person: Person; token: string }>>
@@ -45,7 +48,11 @@ export interface People {
   /** At the terminal: sets a passphrase and ends every session. */
   putPassphrase(id: string, passphrase: string): Promise<Outcome<Person>>
   setRole(id: string, role: Role): Outcome<Person>
+  /** Ends every session and, if asked, takes back every key. Returns how many of each. */
+  signOut(id: string, options: { keys: boolean }): { sessions: number; keys: number }
+  /** Shuts somebody out: sessions, links and keys are gone for good, and do not come back with the account. */
   close(id: string): Outcome<Person>
+  reopen(id: string): Outcome<Person>
 }
 
 /** What a passphrase is compared with when there is none, so that it takes as long as when there is. */
@@ -73,6 +80,7 @@ export function peopleOn(connection: Connection, options: PeopleOptions): People
   const accounts = accountsOn(connection, clock)
   const sessions = sessionsOn(connection, clock)
   const invites = invitesOn(connection, clock)
+  const keys = keysOn(connection, clock)
   const inTurn = queueOf(2, 32)
   const hash = (passphrase: string): Promise<string> => inTurn(() => hashed(passphrase, cost))
   let dummy: Promise<string> | undefined
@@ -103,6 +111,7 @@ export function peopleOn(connection: Connection, options: PeopleOptions): People
     accounts,
     sessions,
     invites,
+    keys,
     limits,
 
     setUp: unlessCrowded(async (name: string, passphrase: string) => {
@@ -186,14 +195,26 @@ export function peopleOn(connection: Connection, options: PeopleOptions): People
     },
 
     setRole: (id, role) => accounts.setRole(id, role),
+    signOut: (id, options) =>
+      connection.write(() => ({
+        sessions: sessions.closeAll(id),
+        keys: options.keys ? keys.revokeAll(id) : 0,
+      })),
     close: (id) =>
       connection.write(() => {
         const closed = accounts.close(id)
         if (closed.ok) {
           sessions.closeAll(id)
           invites.void(id)
+          keys.revokeAll(id)
         }
         return closed
+      }),
+    reopen: (id) =>
+      connection.write(() => {
+        // Of an account that an earlier version closed, which left them alone.
+        if (accounts.byId(id)?.state === 'closed') keys.revokeAll(id)
+        return accounts.reopen(id)
       }),
   }
 }

@@ -1,6 +1,7 @@
 /** Reading a posted form: what was typed, its hidden ids, and who signs. */
 import { v7, validate } from 'uuid'
 import { one, type Typed, typedFrom } from '../../web/forms/typed.ts'
+import { KEYS, TAKEN_BACK } from '../../web/parts/keys-tick.tsx'
 import type { Here } from './deps.ts'
 import { viewerOf } from './frame.tsx'
 
@@ -18,6 +19,9 @@ export function idIn(typed: Typed, name = 'id'): string {
   const id = one(typed, name)
   return validate(id) ? id : v7()
 }
+
+/** Whether tokens and calendar addresses are to be taken back too. */
+export const takesKeysBack = (typed: Typed): boolean => one(typed, KEYS) === TAKEN_BACK
 
 /** Who signs: whoever is signed in. */
 export const signedIn = (c: Here): string => viewerOf(c).name

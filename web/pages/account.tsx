@@ -1,5 +1,6 @@
 /** One's own account. */
 import type { FormState } from '../parts/field.tsx'
+import { KeysTick } from '../parts/keys-tick.tsx'
 import { type Frame, Layout } from '../parts/layout.tsx'
 import { NEW_PASSPHRASE_HINT, PassphraseField } from '../parts/passphrase.tsx'
 import { Refusal } from '../parts/refusal.tsx'
@@ -10,7 +11,10 @@ interface AccountProps {
   form: FormState
   /** Browsers that are signed in as this person. */
   browsers: number
-  saved: boolean
+  /** Tokens and calendar addresses that work. */
+  keys: number
+  /** What was just done; null: nothing. */
+  saved: 'passphrase' | 'passphrase and keys' | null
 }
 
 const LABELS: Record<string, string> = {
@@ -19,7 +23,9 @@ const LABELS: Record<string, string> = {
   again: 'New passphrase again',
 }
 
-export const AccountPage = ({ frame, form, browsers, saved }: AccountProps) => (
+const NOTHING_TYPED: FormState = { typed: {}, problems: [] }
+
+export const AccountPage = ({ frame, form, browsers, keys, saved }: AccountProps) => (
   <Layout frame={frame} title="Your account">
     <h1>{frame.viewer?.name}</h1>
     <p>
@@ -27,11 +33,14 @@ export const AccountPage = ({ frame, form, browsers, saved }: AccountProps) => (
       {browsers === 1 ? 'in this browser only' : `in ${browsers} browsers`}. A browser that is not used for a
       month is signed out.
     </p>
-    {saved ? (
+    {saved === null ? null : (
       <div class="notice notice-do" role="status">
-        <p>The passphrase is changed. Every other browser was signed out.</p>
+        <p>
+          The passphrase is changed. Every other browser was signed out.
+          {saved === 'passphrase and keys' ? ' Tokens and calendar addresses are taken back.' : ''}
+        </p>
       </div>
-    ) : null}
+    )}
     <div class="buttons">
       <form method="post" action="/sign-out">
         <button class="button" type="submit">
@@ -39,6 +48,7 @@ export const AccountPage = ({ frame, form, browsers, saved }: AccountProps) => (
         </button>
       </form>
       <form method="post" action="/account/sign-out-everywhere">
+        <KeysTick count={keys} form={NOTHING_TYPED} />
         <button class="button button-late" type="submit">
           Sign out everywhere
         </button>
@@ -68,6 +78,7 @@ export const AccountPage = ({ frame, form, browsers, saved }: AccountProps) => (
           use="new-password"
         />
         <PassphraseField form={form} name="again" label="New passphrase again" use="new-password" />
+        <KeysTick count={keys} form={form} />
         <div class="save">
           <button class="button button-do" type="submit">
             Change it

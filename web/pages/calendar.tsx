@@ -29,7 +29,8 @@ export const CalendarPage = (p: CalendarProps) => (
     <h1>In your calendar</h1>
     <p>
       Your phone’s own calendar can show the coming checks, quiet times and windows, and keeps them up to date
-      by itself: what is answered disappears, what moves, moves. Give it an address that only you have.
+      by itself: what is answered disappears, what moves, moves. Give it an address that only you have; it
+      works until you take it back, signed in or not.
     </p>
     {p.made === null ? null : <Made address={p.made} />}
     {p.revoked ? (

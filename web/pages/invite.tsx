@@ -1,6 +1,7 @@
 /** Opened from an invitation: choose a passphrase, and be signed in. */
 import type { Role } from '../../src/people/permissions.ts'
 import type { FormState } from '../parts/field.tsx'
+import { KeysTick } from '../parts/keys-tick.tsx'
 import { type Frame, Layout } from '../parts/layout.tsx'
 import { NEW_PASSPHRASE_HINT, PassphraseField } from '../parts/passphrase.tsx'
 import { Refusal } from '../parts/refusal.tsx'
@@ -10,6 +11,8 @@ interface InviteProps {
   form: FormState
   name: string
   role: Role
+  /** Tokens and calendar addresses that work, of somebody who forgot the passphrase. */
+  keys: number
   action: string
 }
 
@@ -22,7 +25,7 @@ const CAN: Record<Role, string> = {
   operator: 'As an operator you can do everything here, including people, rules and backups.',
 }
 
-export const InvitePage = ({ frame, form, name, role, action }: InviteProps) => (
+export const InvitePage = ({ frame, form, name, role, keys, action }: InviteProps) => (
   <Layout frame={frame} title="Choose a passphrase" ways={false}>
     <h1>Hello {name}</h1>
     <p>{CAN[role]}</p>
@@ -38,6 +41,7 @@ export const InvitePage = ({ frame, form, name, role, action }: InviteProps) => 
         use="new-password"
       />
       <PassphraseField form={form} name="again" label="The same again" use="new-password" />
+      <KeysTick count={keys} form={form} />
       <div class="save">
         <button class="button button-do" type="submit">
           Choose it and come in

@@ -3,14 +3,17 @@ import { raw } from 'hono/html'
 import type { Person } from '../../src/people/names.ts'
 import { ROLES } from '../../src/people/permissions.ts'
 import { Choices, type FormState, TextField } from '../parts/field.tsx'
+import { KeysTick } from '../parts/keys-tick.tsx'
 import { type Frame, Layout } from '../parts/layout.tsx'
 import { Refusal } from '../parts/refusal.tsx'
-import { ROLE_CHOICES, ROLE_WORDS, STATE_WORDS } from '../words/people.ts'
+import { keysWords, ROLE_CHOICES, ROLE_WORDS, STATE_WORDS } from '../words/people.ts'
 
 export interface PersonLine extends Person {
   /** When the link that is still good runs out, in words. */
   linkUntil: string | null
   browsers: number
+  /** Tokens and calendar addresses that work. */
+  keys: number
 }
 
 interface PeopleProps {
@@ -90,16 +93,35 @@ const Line = ({ person: p, self }: { person: PersonLine; self: boolean }) => (
               role={r}
             />
           ))}
-          {p.browsers === 0 ? null : <Act id={p.id} what="sign-out" label="Sign out everywhere" />}
+          {p.browsers + p.keys === 0 ? null : (
+            <Act id={p.id} what="sign-out" label="Sign out everywhere" keys={p.keys} />
+          )}
           <Act id={p.id} what="close" label="Close the account" late />
         </div>
+        {p.keys === 0 ? null : (
+          <p class="fine">
+            {keysWords(p.keys)} of {p.name}: signing out and a new passphrase leave{' '}
+            {p.keys === 1 ? 'it' : 'them'} working unless you say otherwise; closing the account ends{' '}
+            {p.keys === 1 ? 'it' : 'them'} for good.
+          </p>
+        )}
       </details>
     )}
   </li>
 )
 
-const Act = (p: { id: string; what: string; label: string; role?: string; late?: boolean }) => (
+interface ActProps {
+  id: string
+  what: string
+  label: string
+  role?: string
+  late?: boolean
+  keys?: number
+}
+
+const Act = (p: ActProps) => (
   <form method="post" action={`/people/${p.id}/${p.what}`}>
+    <KeysTick count={p.keys ?? 0} form={{ typed: {}, problems: [] }} />
     <button class={p.late ? 'button button-late' : 'button'} type="submit" name="role" value={p.role ?? ''}>
       {p.label}
     </button>

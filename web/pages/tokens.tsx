@@ -38,7 +38,8 @@ export const TokensPage = (p: TokensProps) => (
     <p>
       With a token a program of yours asks this yard over HTTP, as you and with no more than you may do. What
       can be asked is <a href="/account/tokens/openapi.json">described here</a>, and to programs with a token
-      at /api/v1/openapi.json.
+      at /api/v1/openapi.json. A token works on when you sign out or change your passphrase, until it runs out
+      or is taken back.
     </p>
     {p.revoked ? (
       <div class="notice notice-do" role="status">

@@ -20,3 +20,7 @@ export const ROLE_CHOICES: Choice[] = [
   { value: 'beekeeper', label: 'Beekeeper', hint: 'Also logs intakes and outcomes, and corrects.' },
   { value: 'operator', label: 'Operator', hint: 'Everything: people, rules, review, backups.' },
 ]
+
+/** What works without signing in. Example: keysWords(2) = '2 tokens and calendar addresses'. */
+export const keysWords = (n: number): string =>
+  n === 1 ? '1 token or calendar address' : `${n} tokens and calendar addresses`

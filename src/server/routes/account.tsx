@@ -1,23 +1,32 @@
 import { Hono } from 'hono'
+import { many, type Typed } from '../../../web/forms/typed.ts'
 import { AccountPage } from '../../../web/pages/account.tsx'
+import { KEYS } from '../../../web/parts/keys-tick.tsx'
 import type { Deps, Env, Here } from '../deps.ts'
-import { typedIn } from '../form.ts'
+import { takesKeysBack, typedIn } from '../form.ts'
 import { viewerOf } from '../frame.tsx'
 import { endSession } from '../middleware/session.ts'
 import { page, type Refused, refusalStatus } from '../respond.tsx'
 
+/** What was saved, by the word in the address that comes after it. */
+const SAVED: Record<string, 'passphrase' | 'passphrase and keys'> = {
+  1: 'passphrase',
+  2: 'passphrase and keys',
+}
+
 /** One's own account: passphrase, and signing out of every browser. */
 export function account(deps: Deps): Hono<Env> {
   const app = new Hono<Env>()
-  const { sessions } = deps.people
-  const show = (c: Here, problems: Refused[] = []) =>
+  const { sessions, keys } = deps.people
+  const show = (c: Here, problems: Refused[] = [], typed: Typed = {}) =>
     page(
       c,
       <AccountPage
         frame={c.var.frame}
-        form={{ typed: {}, problems }}
+        form={{ typed: { [KEYS]: many(typed, KEYS) }, problems }}
         browsers={sessions.count(viewerOf(c).id)}
-        saved={c.req.query('saved') === '1'}
+        keys={keys.count(viewerOf(c).id)}
+        saved={SAVED[c.req.query('saved') ?? ''] ?? null}
       />,
       problems.length === 0 ? 200 : refusalStatus(c, problems[0]),
     )
@@ -28,10 +37,12 @@ export function account(deps: Deps): Hono<Env> {
     const typed = await typedIn(c)
     const next = typed.passphrase?.at(-1) ?? ''
     if (next !== (typed.again?.at(-1) ?? ''))
-      return show(c, [{ field: 'again', message: 'is not the same as above' }])
+      return show(c, [{ field: 'again', message: 'is not the same as above' }], typed)
     const viewer = viewerOf(c)
     const changed = await deps.people.changePassphrase(viewer, typed.old?.at(-1) ?? '', next, viewer.session)
-    return changed.ok ? c.redirect('/account?saved=1', 303) : show(c, [changed])
+    if (!changed.ok) return show(c, [changed], typed)
+    const taken = takesKeysBack(typed) ? keys.revokeAll(viewer.id) : 0
+    return c.redirect(taken === 0 ? '/account?saved=1' : '/account?saved=2', 303)
   })
 
   app.post('/sign-out', (c) => {
@@ -39,8 +50,8 @@ export function account(deps: Deps): Hono<Env> {
     return c.redirect('/sign-in', 303)
   })
 
-  app.post('/account/sign-out-everywhere', (c) => {
-    sessions.closeAll(viewerOf(c).id)
+  app.post('/account/sign-out-everywhere', async (c) => {
+    deps.people.signOut(viewerOf(c).id, { keys: takesKeysBack(await typedIn(c)) })
     return c.redirect('/sign-in', 303)
   })
   return app

@@ -1,7 +1,9 @@
 import { Hono } from 'hono'
+import { many, type Typed } from '../../../web/forms/typed.ts'
 import { InvitePage } from '../../../web/pages/invite.tsx'
+import { KEYS } from '../../../web/parts/keys-tick.tsx'
 import type { Deps, Env, Here } from '../deps.ts'
-import { typedIn } from '../form.ts'
+import { takesKeysBack, typedIn } from '../form.ts'
 import { frameFor } from '../frame.tsx'
 import { addressOf } from '../middleware/address.ts'
 import { changeSession } from '../middleware/session.ts'
@@ -10,7 +12,7 @@ import { page, type Refused, refusalStatus } from '../respond.tsx'
 /** Choosing a passphrase by an invitation. A link that does not work (any more) is an unknown page like any other. */
 export function invite(deps: Deps): Hono<Env> {
   const app = new Hono<Env>()
-  const show = (c: Here, problems: Refused[] = []) => {
+  const show = (c: Here, problems: Refused[] = [], typed: Typed = {}) => {
     const holder = deps.people.invites.holder(c.req.param('token') ?? '')
     return holder === null
       ? null
@@ -18,9 +20,10 @@ export function invite(deps: Deps): Hono<Env> {
           c,
           <InvitePage
             frame={frameFor(c, deps)}
-            form={{ typed: {}, problems }}
+            form={{ typed: { [KEYS]: many(typed, KEYS) }, problems }}
             name={holder.name}
             role={holder.role}
+            keys={deps.people.keys.count(holder.id)}
             action={c.req.path}
           />,
           problems.length === 0 ? 200 : refusalStatus(c, problems[0]),
@@ -39,9 +42,10 @@ export function invite(deps: Deps): Hono<Env> {
     const typed = await typedIn(c)
     const passphrase = typed.passphrase?.at(-1) ?? ''
     if (passphrase !== (typed.again?.at(-1) ?? ''))
-      return show(c, [{ field: 'again', message: 'is not the same as above' }]) ?? next()
+      return show(c, [{ field: 'again', message: 'is not the same as above' }], typed) ?? next()
     const accepted = await deps.people.accept(c.req.param('token'), passphrase)
-    if (!accepted.ok) return show(c, [accepted]) ?? next()
+    if (!accepted.ok) return show(c, [accepted], typed) ?? next()
+    if (takesKeysBack(typed)) deps.people.keys.revokeAll(accepted.value.person.id)
     changeSession(c, deps, accepted.value.token)
     return c.redirect('/', 303)
   })

@@ -6,7 +6,7 @@ import { instantWords } from '../../../web/words/instants.ts'
 import type { Invitation, Outcome, Person } from '../../people/index.ts'
 import { ROLES, type Role } from '../../people/index.ts'
 import type { Deps, Env, Here } from '../deps.ts'
-import { typedIn } from '../form.ts'
+import { takesKeysBack, typedIn } from '../form.ts'
 import { viewerOf } from '../frame.tsx'
 import { originOf } from '../middleware/address.ts'
 import { page } from '../respond.tsx'
@@ -17,14 +17,16 @@ const roleIn = (typed: Typed): Role | undefined => ROLES.find((r) => r === one(t
 const DONE: Record<string, string> = {
   role: 'The role is changed. It counts from the next tap on.',
   'sign-out': 'Signed out everywhere.',
-  close: 'The account is closed and signed out. What it signed stays in the journal.',
-  reopen: 'The account is open again.',
+  'sign-out-keys': 'Signed out everywhere. Tokens and calendar addresses are taken back.',
+  close:
+    'The account is closed and signed out; its tokens and calendar addresses are taken back for good. What it signed stays in the journal.',
+  reopen: 'The account is open again. Tokens and calendar addresses have to be made anew.',
 }
 
 /** Accounts, invitations, roles. */
 export function people(deps: Deps): Hono<Env> {
   const app = new Hono<Env>()
-  const { accounts, sessions, invites } = deps.people
+  const { accounts, sessions, invites, keys } = deps.people
 
   const line = (c: Here, p: Person): PersonLine => {
     const until = invites.pending(p.id)
@@ -33,6 +35,7 @@ export function people(deps: Deps): Hono<Env> {
       ...p,
       linkUntil: until === null ? null : instantWords(until, zone, today),
       browsers: sessions.count(p.id),
+      keys: keys.count(p.id),
     }
   }
   const show = (c: Here, typed: Typed = {}, problems: FieldProblem[] = []) =>
@@ -86,12 +89,12 @@ export function people(deps: Deps): Hono<Env> {
     return act(c, 'role', deps.people.setRole(c.req.param('id'), role))
   })
 
-  app.post('/people/:id/sign-out', (c) => {
-    sessions.closeAll(c.req.param('id'))
-    return c.redirect('/people?done=sign-out', 303)
+  app.post('/people/:id/sign-out', async (c) => {
+    const ended = deps.people.signOut(c.req.param('id'), { keys: takesKeysBack(await typedIn(c)) })
+    return c.redirect(`/people?done=sign-out${ended.keys === 0 ? '' : '-keys'}`, 303)
   })
 
   app.post('/people/:id/close', (c) => act(c, 'close', deps.people.close(c.req.param('id'))))
-  app.post('/people/:id/reopen', (c) => act(c, 'reopen', accounts.reopen(c.req.param('id'))))
+  app.post('/people/:id/reopen', (c) => act(c, 'reopen', deps.people.reopen(c.req.param('id'))))
   return app
 }
