@@ -1,6 +1,6 @@
 /** Which colonies a review looks at, and how: what stands in the address of the page. */
 import type { Day } from '../days.ts'
-import { COHORTS, type Cohort, type CohortOptions, cohortOf, knownOn } from './cohort.ts'
+import { COHORTS, type Cohort, type CohortOptions, cohortOf, inOrder, knownOn } from './cohort.ts'
 import type { ColonyFacts } from './facts.ts'
 
 export interface Choice {
@@ -63,6 +63,9 @@ export function chosen<T extends { facts: ColonyFacts }>(
 /** The names there are in each cohort, in order: what can be chosen. */
 export function namesIn(colonies: readonly ColonyFacts[], options: CohortOptions): Record<Cohort, string[]> {
   return Object.fromEntries(
-    COHORTS.map((cohort) => [cohort, [...new Set(colonies.map((c) => cohortOf(c, cohort, options)))].sort()]),
+    COHORTS.map((cohort) => [
+      cohort,
+      inOrder(new Set(colonies.map((c) => cohortOf(c, cohort, options))), cohort, options),
+    ]),
   ) as Record<Cohort, string[]>
 }

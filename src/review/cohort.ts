@@ -63,6 +63,15 @@ export function seasonOf(day: Day, hemisphere: 'north' | 'south' = 'north'): Sea
   return SEASONS[Math.floor(((month + 12) % 12) / 3)] ?? 'spring'
 }
 
+/** A season with its year; one that goes over the turn of the year has both. Example: '2026 spring', '2026/27 winter'. */
+function seasonWithYear(day: Day, hemisphere: 'north' | 'south' | undefined): string {
+  const [year, month] = [Number(day.slice(0, 4)), Number(day.slice(5, 7))]
+  const season = seasonOf(day, hemisphere)
+  if (month > 2 && month < 12) return `${year} ${season}`
+  const begun = month === 12 ? year : year - 1
+  return `${begun}/${String(begun + 1).slice(2)} ${season}`
+}
+
 export const COHORTS = [
   'removalType',
   'yard',
@@ -91,8 +100,11 @@ const HOURS_BANDS: readonly (readonly [limit: number, name: string])[] = [
   [8, '4 to 8 h'],
 ]
 
+const LONG = 'over 8 h'
+const HOURS_NAMES = [...HOURS_BANDS.map(([, name]) => name), LONG]
+
 function hoursBand(hours: number): string {
-  return HOURS_BANDS.find(([limit]) => hours <= limit)?.[1] ?? 'over 8 h'
+  return HOURS_BANDS.find(([limit]) => hours <= limit)?.[1] ?? LONG
 }
 
 /** The name of the cohort a colony belongs to. Example: cohortOf(colony, 'vacuum', options) = 'vacuum' or 'no vacuum'. */
@@ -103,7 +115,7 @@ export function cohortOf(c: ColonyFacts, by: Cohort, { heatLimitC, hemisphere }:
     case 'yard':
       return c.yard ?? UNKNOWN
     case 'season':
-      return `${c.intakeOn.slice(0, 4)} ${seasonOf(c.intakeOn, hemisphere)}`
+      return seasonWithYear(c.intakeOn, hemisphere)
     case 'heat':
       if (c.outdoorC === null) return UNKNOWN
       return c.outdoorC > heatLimitC ? 'above the heat limit' : 'up to the heat limit'
@@ -119,6 +131,20 @@ export function cohortOf(c: ColonyFacts, by: Cohort, { heatLimitC, hemisphere }:
       return c.removedBy ?? UNKNOWN
   }
 }
+
+/** Names that have an order of their own, as a number to sort by: seasons by time, hours by length; 0 for all others. */
+function placeOf(name: string, by: Cohort, hemisphere: CohortOptions['hemisphere']): number {
+  if (by === 'hours') return HOURS_NAMES.indexOf(name) + 1 || HOURS_NAMES.length + 1
+  if (by !== 'season') return 0
+  const [year = '', season] = name.split(' ')
+  // In the south a year's first whole season is autumn.
+  const first = hemisphere === 'south' ? SEASONS.indexOf('autumn') : 0
+  return 4 * Number(year.slice(0, 4)) + ((SEASONS.indexOf(season as Season) - first + 4) % 4)
+}
+
+/** A cohort's names as a list of them reads: seasons by time, hours by length, the others by the alphabet. */
+export const inOrder = (names: Iterable<string>, by: Cohort, { hemisphere }: CohortOptions): string[] =>
+  [...names].sort().sort((a, b) => placeOf(a, by, hemisphere) - placeOf(b, by, hemisphere))
 
 /** Colonies in named groups, the names in alphabetical order, so that the order of the colonies changes nothing. */
 export function groupsOf(

@@ -2,7 +2,7 @@
 import { describe, expect, it } from 'vitest'
 import { entry } from '../../src/journal/entry.ts'
 import { historyOf } from '../../src/journal/history.ts'
-import { cohortOf, groupsOf, seasonOf, staysOf, UNKNOWN } from '../../src/review/cohort.ts'
+import { cohortOf, groupsOf, inOrder, seasonOf, staysOf, UNKNOWN } from '../../src/review/cohort.ts'
 import { type ColonyFacts, factsOf, factsOfRow, followedFromDays } from '../../src/review/facts.ts'
 import { reviewOf } from '../../src/review/review.ts'
 
@@ -182,6 +182,31 @@ describe('cohorts', () => {
     ['removedBy', {}, 'Rowan'],
   ] as const)('%s', (by, change, name) => {
     expect(cohortOf({ ...FACTS, ...change }, by, options)).toBe(name)
+  })
+
+  it('a season over the turn of the year is one season, and lists go by time', () => {
+    const season = (on: string) => cohortOf({ ...FACTS, intakeOn: on }, 'season', options)
+    expect([season('2025-12-20'), season('2026-02-10')]).toEqual(['2025/26 winter', '2025/26 winter'])
+    const listed = ['2026 autumn', '2025/26 winter', '2026 spring', '2026 summer', '2025 autumn']
+    expect(inOrder(listed, 'season', options)).toEqual([
+      '2025 autumn',
+      '2025/26 winter',
+      '2026 spring',
+      '2026 summer',
+      '2026 autumn',
+    ])
+    const south = ['2026 spring', '2025/26 summer', '2026 autumn']
+    expect(inOrder(south, 'season', { ...options, hemisphere: 'south' })).toEqual([
+      '2025/26 summer',
+      '2026 autumn',
+      '2026 spring',
+    ])
+    expect(inOrder(['not recorded', 'over 8 h', '2 to 4 h', 'up to 2 h'], 'hours', options)).toEqual([
+      'up to 2 h',
+      '2 to 4 h',
+      'over 8 h',
+      'not recorded',
+    ])
   })
 
   it('seasons are turned round south of the equator', () => {
