@@ -1,6 +1,6 @@
 /** Sentences for what goes with losing a colony, for recovery paths, for money and for days in the yard. */
 import { FEWEST_LOSSES, type Finding, type Findings } from './factors.ts'
-import type { MoneyReview } from './money.ts'
+import { amount, type MoneyReview } from './money.ts'
 import { coloniesOf, FEW } from './readings.ts'
 import type { PathCount, RecoveryPath } from './recovery-path.ts'
 import type { YardStay } from './stay.ts'
@@ -98,30 +98,37 @@ export function pathReading({ path, colonies, days }: PathCount): string {
 const some = (n: number, one: string, many: string, rest: string): string =>
   n === 0 ? '' : `${n} ${n === 1 ? one : many} ${rest}`
 
-/** Example: 'Each of 20 colonies kept cost 31.50 for queens, 12.00 for feed and 4.1 hours, the lost ones borne with.' */
-export function moneyReading(m: MoneyReview): string {
+/** Example: 'Each of 20 colonies kept cost $31.50 for queens, $12.00 for feed and 4.1 hours, the costs of those not kept included.' */
+export function moneyReading(m: MoneyReview, currency: string): string {
   if (m.ended === 0) return 'No stay is over yet, so nothing can be said of money for each colony kept.'
   if (m.perKept === null) return `None of ${coloniesOf(m.ended, '')} whose stay is over was kept.`
-  const { queens, feed, hours } = m.perKept
+  const { perKept } = m
   const missing = [
     some(m.unpriced.queens, 'queen or cell', 'queens or cells', 'without a price'),
     some(m.unpriced.feed, 'feed', 'feeds', 'without a price'),
     some(m.unpriced.hours, 'removal', 'removals', 'without hours'),
   ].filter(Boolean)
   const note = missing.length > 0 ? ` Not in it: ${missing.join(', ')}.` : ''
-  const each = m.kept === 1 ? 'The one colony kept' : `Each of ${m.kept} colonies kept`
-  return `${each} cost ${queens.toFixed(2)} for queens, ${feed.toFixed(2)} for feed and ${hours.toFixed(1)} hours, the costs of those not kept included.${note}`
+  const each = (what: keyof typeof perKept): string => amount(what, perKept[what], currency)
+  const who = m.kept === 1 ? 'The one colony kept' : `Each of ${m.kept} colonies kept`
+  return `${who} cost ${each('queens')} for queens, ${each('feed')} for feed and ${each('hours')} hours, the costs of those not kept included.${note}`
 }
 
-/** Example: 'Half of 40 colonies had left the yard by day 34, a quarter by day 30, three quarters by day 45.' */
+/**
+ * Example: 'Counting those still here for as long as they have stayed, half of 40 colonies leave the yard by day 34, a
+ * quarter by day 30, three quarters by day 45.' Where none is still here it is a plain fact: '… had left …'.
+ */
 export function stayReading(s: YardStay): string {
   if (s.colonies === 0) return 'No colonies yet.'
   if (s.median.day === null)
-    return `Fewer than half of ${coloniesOf(s.colonies, '')} have left the yard so far.`
+    return `${s.left} of ${coloniesOf(s.colonies, '')} ${s.left === 1 ? 'has' : 'have'} left the yard so far: too few to say by which day half do.`
   const parts = [
     s.quarter.day === null ? '' : `a quarter by day ${s.quarter.day}`,
     s.threeQuarters.day === null ? '' : `three quarters by day ${s.threeQuarters.day}`,
   ].filter(Boolean)
   const rest = parts.length > 0 ? `, ${parts.join(', ')}` : ''
-  return `Half of ${coloniesOf(s.colonies, '')} had left the yard by day ${s.median.day}${rest}.`
+  const half =
+    s.left === s.colonies ? 'Half' : 'Counting those still here for as long as they have stayed, half'
+  const leave = s.left === s.colonies ? 'had left' : 'leave'
+  return `${half} of ${coloniesOf(s.colonies, '')} ${leave} the yard by day ${s.median.day}${rest}.`
 }

@@ -8,6 +8,7 @@ import { type ShareAlive, shareAlive, type TypeOnDay, typesOnDay } from './compa
 import { asLost, countByDay, type DayCounts, together } from './day-counts.ts'
 import { type Findings, goesWithLosing } from './factors.ts'
 import type { ColonyFacts } from './facts.ts'
+import { type Fates, fatesOf } from './fates.ts'
 import { cumulativeIncidence, type Incidence } from './incidence.ts'
 import { type Curve, kaplanMeier } from './kaplan-meier.ts'
 import { logRank } from './log-rank.ts'
@@ -40,6 +41,8 @@ export interface Look {
   choice: Choice
   /** Colonies chosen. Those entered only after they had left were never followed, and count in nothing below. */
   taken: number
+  /** What became of every colony chosen, plainly counted. */
+  fates: Fates
   /** All colonies chosen, as one group. */
   all: Group
   /** The groups compared, the most colonies first; equal numbers by name. */
@@ -84,6 +87,7 @@ export function lookAt(records: readonly ColonyRecord[], choice: Choice, options
   return {
     choice,
     taken: taken.length,
+    fates: fatesOf(colonies, asOf),
     all,
     groups,
     drawn: drawnOf(groups, choice.shown),

@@ -56,3 +56,7 @@ export function moneyOf(histories: readonly History[]): MoneyReview {
   }
   return { ended: ended.length, kept, total, perKept: kept === 0 ? null : perKept, unpriced }
 }
+
+/** A figure of `Spent` as it is shown: '$9.55', or '6.5' hours. `currency`: the sign of the yard's. */
+export const amount = (what: keyof Spent, n: number, currency: string): string =>
+  what === 'hours' ? n.toFixed(1) : `${currency}${n.toFixed(2)}`

@@ -1,8 +1,10 @@
 /**
  * One sentence a statistic, in plain words. They say what the numbers can carry and no more: what goes together, never
- * what causes what, and with few colonies what cannot be concluded.
+ * what causes what, and with few colonies what cannot be concluded. A curve reckons what would be had every colony
+ * stayed; most move out, so its readings say "would", and leave "were" to the plain counts (fates.ts).
  */
 import type { ShareAlive, TypeOnDay } from './comparison.ts'
+import { coveredDays, restrictedMean } from './restricted-mean.ts'
 import type { GroupReview } from './review.ts'
 
 /** With fewer colonies than this a reading says what cannot be concluded (common practice asks for ten or more). */
@@ -33,36 +35,49 @@ export const coloniesOf = (n: number, name: string): string =>
 const tooFew = (n: number): string =>
   `${counted(n)} ${n === 1 ? 'colony is' : 'colonies are'} too few to say how the next will fare, or to rank them against others.`
 
+/** Said beside a group with fewer than ten colonies wherever its figures stand without a sentence; '' for others. */
+export const fewWords = (n: number): string => (n < FEW ? ', too few' : '')
+
+/** What those words mean, once on a page that has them. */
+export const FEW_MEANS = `Too few: fewer than ${FEW} colonies. Such a group can neither be ranked nor foretell its next colony.`
+
+/** Said wherever a curve is drawn or read on more than one day. */
+export const CURVE_CAUTION =
+  'Strong colonies are the ones that move out. So after the hold the curve tells of those that had to stay, and looks worse than the colonies were as a whole. Compare by the figure at day 30.'
+
 /**
- * Survival on a day. Example: 'Of 41 wall colonies, 78 % were alive at day 30; with numbers this small the true figure
- * could be 62 to 88 %.'
+ * Survival on a day. Example: 'Had all 41 wall colonies stayed until day 30, an estimated 78 % would be alive then; with
+ * numbers this small the true figure could be 62 to 88 %.'
  */
 export function aliveReading(name: string, day: number, s: ShareAlive): string {
   if (s.colonies === 0) return `No ${name === '' ? '' : `${name} `}colonies yet.`
   if (s.survival === null)
     return `None of ${coloniesOf(s.colonies, name)} has been followed to day ${day} yet, so nothing can be said of that day.`
-  const lead = `Of ${coloniesOf(s.colonies, name)}, ${aliveShare(s.survival)} alive at day ${day}`
+  const lead = aliveLead(name, day, s.colonies, s.survival)
   if (s.lower === null || s.upper === null) return `${lead}.`
   const range = percentRange(s.lower, s.upper)
-  if (s.colonies < FEW) return `${lead}, but the true figure could be ${range}. ${tooFew(s.colonies)}`
+  const figure = s.survival === 0 || s.survival === 1 ? 'true share alive' : 'true figure'
+  if (s.colonies < FEW) return `${lead}, but the ${figure} could be ${range}. ${tooFew(s.colonies)}`
   return s.colonies < SMALL
-    ? `${lead}; with numbers this small the true figure could be ${range}.`
-    : `${lead}; the true figure is likely ${range}.`
+    ? `${lead}; with numbers this small the ${figure} could be ${range}.`
+    : `${lead}; the ${figure} is likely ${range}.`
 }
 
-function aliveShare(survival: number): string {
-  if (survival === 1) return 'all that were followed that long were'
-  if (survival === 0) return 'none were'
-  return `${percent(survival)} were`
+function aliveLead(name: string, day: number, n: number, survival: number): string {
+  // Nobody lost, or nobody left to lose, is a plain fact, whoever moved out before.
+  if (survival === 1) return `None of ${coloniesOf(n, name)} was lost by day ${day}`
+  if (survival === 0)
+    return `Of ${coloniesOf(n, name)}, all that did not leave before were lost by day ${day}`
+  return `Had all ${coloniesOf(n, name)} stayed until day ${day}, an estimated ${percent(survival)} would be alive then`
 }
 
-/** The median. Example: 'Half of the wall colonies were lost by day 47 (day 31 to 80).' */
+/** The median. Example: 'Had all stayed that long, about half of the wall colonies would be lost by day 47 (day 31 to 80).' */
 export function medianReading(name: string, g: Pick<GroupReview, 'colonies' | 'median'>): string {
   const whose = name === '' ? 'the colonies' : `the ${name} colonies`
   const { day, lower, upper } = g.median
   if (g.colonies === 0) return `No ${name === '' ? '' : `${name} `}colonies yet.`
   if (day === null)
-    return `Fewer than half of ${whose} have been lost so far, so there is no day by which half are.`
+    return `As long as ${whose} were followed, the curve does not come down to half: no day can be named by which half would be lost.`
   const range =
     lower === null && upper === null
       ? ''
@@ -70,13 +85,20 @@ export function medianReading(name: string, g: Pick<GroupReview, 'colonies' | 'm
         ? ` (day ${lower} or later)`
         : ` (day ${lower ?? 0} to ${upper})`
   const caution = g.colonies < FEW ? ` ${tooFew(g.colonies)}` : ''
-  return `Half of ${whose} were lost by day ${day}${range}.${caution}`
+  return `Had all stayed that long, about half of ${whose} would be lost by day ${day}${range}.${caution}`
 }
 
-/** The restricted mean. Example: 'Of the first 60 days, a wall colony lived 51.3 on average.' */
-export function meanReading(name: string, days: number, mean: number | null): string {
-  if (mean === null) return `No ${name === '' ? '' : `${name} `}colonies yet.`
-  return `Of the first ${days} days, a ${name === '' ? '' : `${name} `}colony lived ${mean.toFixed(1)} on average.`
+/**
+ * The restricted mean, over the days the curve covers and no more: beyond its end it would only be drawn on.
+ * Example: 'Of its first 60 days, a wall colony that stays would live 51.3 on average, by the same estimate.'
+ */
+export function meanReading(name: string, days: number, g: Pick<GroupReview, 'colonies' | 'steps'>): string {
+  if (g.colonies === 0) return `No ${name === '' ? '' : `${name} `}colonies yet.`
+  const covered = coveredDays(g, days)
+  if (covered < 1) return 'No colony has been followed for a whole day yet.'
+  const { mean } = restrictedMean(g, covered)
+  const short = covered < days ? ' (none was followed longer)' : ''
+  return `Of its first ${covered} days${short}, a ${name === '' ? '' : `${name} `}colony that stays would live ${mean.toFixed(1)} on average, by the same estimate.`
 }
 
 /** Chance in words: 'p = 0.003', 'p below 0.001'. */
@@ -92,7 +114,10 @@ export function logRankReading(test: { p: number } | null, smallest: number): st
     : `These numbers do not show that the types differ (${chance(test.p)}); that is not proof that they are alike.${few}`
 }
 
-/** Ways of leaving by a day. Example: 'By day 60, 12 % had died, 5 % absconded and 3 % been united.' */
+/**
+ * Ways of leaving by a day. Those that moved out are counted up to the day they did, so this is an estimate as well.
+ * Example: 'Had none moved out, by day 60 an estimated 12 % would have died, 5 % absconded and 3 % been united.'
+ */
 export function waysReading(
   name: string,
   day: number,
@@ -101,23 +126,23 @@ export function waysReading(
   if (g.colonies === 0) return `No ${name === '' ? '' : `${name} `}colonies yet.`
   const row = g.waysOfLeaving.findLast((r) => r.day <= day)
   const last = g.waysOfLeaving.at(-1)?.day ?? 0
-  const by = last < day ? `day ${last}, the last day anyone was followed,` : `day ${day},`
+  const by = last < day ? `day ${last}, the last day anyone was followed,` : `day ${day}`
   const [died, absconded, united] = [row?.died ?? 0, row?.absconded ?? 0, row?.united ?? 0]
   const whose = name === '' ? '' : ` of ${name} colonies`
   const caution = g.colonies < FEW ? ` ${tooFew(g.colonies)}` : ''
-  return `By ${by} ${percent(died)}${whose} had died, ${percent(absconded)} absconded and ${percent(united)} been united.${caution}`
+  return `Had none moved out, by ${by} an estimated ${percent(died)}${whose} would have died, ${percent(absconded)} absconded and ${percent(united)} been united.${caution}`
 }
 
 const numberRange = ([least, most]: readonly [number, number]): string =>
   least === most ? String(least) : `${least} to ${most}`
 
 /**
- * A type after pooling. Example: 'Leaning on all types, expect 81 % of the next trap-out colonies alive at day 30 (58 to 94 %), 5 to 10 of
- * the next ten; by itself the type shows 100 % on 2 colonies.'
+ * A type after pooling. Example: 'Leaning on all types, expect 81 % of trap-out colonies that stay to be alive at day 30 (58 to 94 %), 5 to
+ * 10 of the next ten; by itself the type shows 100 % on 2 colonies, too few to rank it.'
  */
 export function pooledReading(day: number, t: TypeOnDay): string {
   if (t.pooled === null) return 'There is no second type to lean on yet.'
   const { share, lower, upper, ofNextTen } = t.pooled
   const shown = t.survival === null ? 'has not been followed that long' : `shows ${percent(t.survival)}`
-  return `Leaning on all types, expect ${percent(share)} of ${t.name} colonies alive at day ${day} (${percentRange(lower, upper)}), ${numberRange(ofNextTen)} of the next ten; by itself the type ${shown} on ${coloniesOf(t.colonies, '')}.`
+  return `Leaning on all types, expect ${percent(share)} of ${t.name} colonies that stay to be alive at day ${day} (${percentRange(lower, upper)}), ${numberRange(ofNextTen)} of the next ten; by itself the type ${shown} on ${coloniesOf(t.colonies, '')}${t.colonies < FEW ? ', too few to rank it' : ''}.`
 }

@@ -5,11 +5,16 @@ import { type ShareAlive, shareAlive, type TypeOnDay, typesOnDay } from './compa
 import { asLost, together } from './day-counts.ts'
 import { goesWithLosing } from './factors.ts'
 import type { ColonyFacts } from './facts.ts'
+import { fatesOf, fatesReading } from './fates.ts'
 import { findingReading, findingsReading } from './findings-reading.ts'
 import { kaplanMeier } from './kaplan-meier.ts'
 import {
   aliveReading,
+  CURVE_CAUTION,
   coloniesOf,
+  FEW,
+  FEW_MEANS,
+  fewWords,
   logRankReading,
   meanReading,
   medianReading,
@@ -35,28 +40,32 @@ export function summaryOf(all: readonly ColonyFacts[], asOf: Day, unitedIsLoss =
   const smallest = curves.reduce((m, c) => Math.min(m, c.colonies), Number.POSITIVE_INFINITY)
   return [
     head,
+    fatesReading(fatesOf(colonies, asOf), unitedIsLoss),
     '',
+    'Estimated share alive of those that stay that long:',
     ...table([
-      ['type', 'colonies', 'lost', 'alive at day 30', 'alive at day 60', 'next one, day 30'],
+      ['type', 'colonies', 'lost', 'at day 30', 'at day 60', 'next one, day 30'],
       ...on30.map((t, i) => [
         t.name,
         String(t.colonies),
         String(curves[i]?.lost ?? 0),
-        cell(t),
-        cell(on60[i]),
+        `${cell(t)}${fewWords(t.colonies)}`,
+        `${cell(on60[i])}${fewWords(t.colonies)}`,
         pooledCell(t),
       ]),
     ]),
+    ...(smallest < FEW ? [FEW_MEANS] : []),
     '',
+    CURVE_CAUTION,
     aliveReading('', 30, shareOfAll(counts, 30, unitedIsLoss)),
     aliveReading('', 60, shareOfAll(counts, 60, unitedIsLoss)),
     medianReading('', review.overall),
-    meanReading('', 60, review.overall.restrictedMean60),
+    meanReading('', 60, review.overall),
     waysReading('', 60, review.overall),
     ...(names.length > 1 ? [logRankReading(review.logRank, smallest)] : []),
     '',
     ...on30.map((t) => aliveReading(t.name, 30, t)),
-    ...(names.length > 1 ? on30.filter((t) => t.colonies < 10).map((t) => pooledReading(30, t)) : []),
+    ...(names.length > 1 ? on30.filter((t) => t.colonies < FEW).map((t) => pooledReading(30, t)) : []),
     '',
     'What goes with losing a colony:',
     findingsReading(findings),

@@ -116,15 +116,15 @@ describe('money for each colony kept', () => {
       perKept: { queens: 25, feed: 3.5 / 3, other: 0, hours: 5 },
       unpriced: { queens: 0, feed: 1, hours: 0 },
     })
-    expect(moneyReading(money)).toBe(
-      'Each of 3 colonies kept cost 25.00 for queens, 1.17 for feed and 5.0 hours, the costs of those not kept included. Not in it: 1 feed without a price.',
+    expect(moneyReading(money, '$')).toBe(
+      'Each of 3 colonies kept cost $25.00 for queens, $1.17 for feed and 5.0 hours, the costs of those not kept included. Not in it: 1 feed without a price.',
     )
   })
 
   it('says so when none was kept, or none is over', () => {
     expect(moneyOf([DIED]).perKept).toBeNull()
-    expect(moneyReading(moneyOf([DIED]))).toBe('None of 1 colony whose stay is over was kept.')
-    expect(moneyReading(moneyOf([OPEN]))).toMatch(/^No stay is over yet/)
+    expect(moneyReading(moneyOf([DIED]), '$')).toBe('None of 1 colony whose stay is over was kept.')
+    expect(moneyReading(moneyOf([OPEN]), '$')).toMatch(/^No stay is over yet/)
   })
 })
 
@@ -135,5 +135,8 @@ it('days in the yard: whatever the way of leaving, those still there counted for
     AS_OF,
   )
   expect(stay).toMatchObject({ colonies: 7, left: 5, quarter: { day: 15 }, median: { day: 34 } })
-  expect(stayReading(stay)).toBe('Half of 7 colonies had left the yard by day 34, a quarter by day 15.')
+  expect(stayReading(stay)).toBe(
+    'Counting those still here for as long as they have stayed, half of 7 colonies leave the yard by day 34, a quarter by day 15.',
+  )
+  expect(stayReading({ ...stay, colonies: 5 })).toMatch(/^Half of 5 colonies had left the yard by day 34/)
 })

@@ -2,6 +2,7 @@
 import { describe, expect, it } from 'vitest'
 import { shareAlive } from '../../src/review/comparison.ts'
 import { countByDay } from '../../src/review/day-counts.ts'
+import { fatesReading } from '../../src/review/fates.ts'
 import { kaplanMeier } from '../../src/review/kaplan-meier.ts'
 import {
   aliveReading,
@@ -26,19 +27,23 @@ describe('alive on a day', () => {
   it.each([
     [
       share(41, 0.78, 0.62, 0.88),
-      'Of 41 wall colonies, 78 % were alive at day 30; with numbers this small the true figure could be 62 to 88 %.',
+      'Had all 41 wall colonies stayed until day 30, an estimated 78 % would be alive then; with numbers this small the true figure could be 62 to 88 %.',
     ],
     [
       share(240, 0.78, 0.72, 0.83),
-      'Of 240 wall colonies, 78 % were alive at day 30; the true figure is likely 72 to 83 %.',
+      'Had all 240 wall colonies stayed until day 30, an estimated 78 % would be alive then; the true figure is likely 72 to 83 %.',
     ],
     [
       share(4, 0.75, 0.13, 0.96),
-      'Of 4 wall colonies, 75 % were alive at day 30, but the true figure could be 13 to 96 %. Four colonies are too few to say how the next will fare, or to rank them against others.',
+      'Had all 4 wall colonies stayed until day 30, an estimated 75 % would be alive then, but the true figure could be 13 to 96 %. Four colonies are too few to say how the next will fare, or to rank them against others.',
     ],
     [
       share(3, null, null, null),
       'None of 3 wall colonies has been followed to day 30 yet, so nothing can be said of that day.',
+    ],
+    [
+      share(9, 0, 0, 0.4),
+      'Of 9 wall colonies, all that did not leave before were lost by day 30, but the true share alive could be 0 to 40 %. Nine colonies are too few to say how the next will fare, or to rank them against others.',
     ],
     [share(0, null, null, null), 'No wall colonies yet.'],
   ])('%j', (s, words) => expect(aliveReading('wall', 30, s)).toBe(words))
@@ -51,7 +56,7 @@ describe('alive on a day', () => {
     expect(s).toMatchObject({ survival: 1, upper: 1, limitsBy: 'jeffreys' })
     expect(s.lower).toBeCloseTo(0.6206, 3)
     expect(aliveReading('', 30, s)).toMatch(
-      /^Of 5 colonies, all that were followed that long were alive at day 30, but the true figure could be 62 to 100 %\. Five colonies are too few/,
+      /^None of 5 colonies was lost by day 30, but the true share alive could be 62 to 100 %\. Five colonies are too few/,
     )
   })
 })
@@ -66,23 +71,58 @@ it('shares are never rounded into certainty', () => {
 it('the median', () => {
   const median = (day: number | null, lower: number | null, upper: number | null, colonies = 40) =>
     medianReading('wall', { colonies, median: { day, lower, upper } })
-  expect(median(47, 31, 80)).toBe('Half of the wall colonies were lost by day 47 (day 31 to 80).')
-  expect(median(47, 31, null)).toBe('Half of the wall colonies were lost by day 47 (day 31 or later).')
-  expect(median(null, 40, null)).toMatch(/^Fewer than half of the wall colonies have been lost so far/)
+  const half = 'Had all stayed that long, about half of the wall colonies would be lost by day 47'
+  expect(median(47, 31, 80)).toBe(`${half} (day 31 to 80).`)
+  expect(median(47, 31, null)).toBe(`${half} (day 31 or later).`)
+  expect(median(null, 40, null)).toMatch(/the curve does not come down to half/)
   expect(median(12, null, null, 1)).toMatch(/by day 12\. One colony is too few to say/)
 })
 
-it('the mean, ways of leaving, and the comparison', () => {
-  expect(meanReading('', 60, 51.27)).toBe('Of the first 60 days, a colony lived 51.3 on average.')
+describe('the mean', () => {
+  const read = (day: number[], way: number[]): string => {
+    const [counts] = countByDay({ day, way })
+    if (counts === undefined) throw new Error('no counts')
+    return meanReading('', 60, kaplanMeier(counts))
+  }
+
+  it('over sixty days, where somebody was followed that long or all were lost before', () => {
+    expect(read([30, 60], [1, 0])).toBe(
+      'Of its first 60 days, a colony that stays would live 45.0 on average, by the same estimate.',
+    )
+    expect(read([10, 20], [1, 1])).toMatch(/^Of its first 60 days, .* would live 15\.0 on average/)
+  })
+
+  it('else over the days that are covered', () => {
+    expect(read([20, 40], [1, 0])).toBe(
+      'Of its first 40 days (none was followed longer), a colony that stays would live 30.0 on average, by the same estimate.',
+    )
+    expect(read([0], [0])).toBe('No colony has been followed for a whole day yet.')
+  })
+})
+
+it('plain counts say who moved out, who was lost and who is still here', () => {
+  const fates = { 'moved-out': 85, united: 16, died: 40, absconded: 14, other: 2, here: 37 }
+  expect(fatesReading(fates, false)).toBe(
+    'Of 194 colonies, 85 moved out, 54 were lost (40 died, 14 absconded), 16 were united, 2 left otherwise, 37 are still here.',
+  )
+  expect(fatesReading(fates, true)).toContain('70 were lost (40 died, 14 absconded, 16 united), 2 left')
+  const none = { 'moved-out': 0, united: 0, died: 0, absconded: 0, other: 0, here: 0 }
+  expect(fatesReading({ ...none, died: 1, here: 1 }, false)).toBe(
+    'Of 2 colonies, 1 was lost (1 died), 1 is still here.',
+  )
+  expect(fatesReading(none, false)).toBe('No colonies yet.')
+})
+
+it('ways of leaving, and the comparison', () => {
   const ways = [
     { day: 10, died: 0.12, absconded: 0.05, united: 0 },
     { day: 61, died: 0.2, absconded: 0.05, united: 0.1 },
   ]
   expect(waysReading('wall', 60, { colonies: 50, waysOfLeaving: ways })).toBe(
-    'By day 60, 12 % of wall colonies had died, 5 % absconded and 0 % been united.',
+    'Had none moved out, by day 60 an estimated 12 % of wall colonies would have died, 5 % absconded and 0 % been united.',
   )
   expect(waysReading('', 90, { colonies: 50, waysOfLeaving: ways })).toMatch(
-    /^By day 61, the last day anyone was followed, 20 % had died/,
+    /^Had none moved out, by day 61, the last day anyone was followed, an estimated 20 % would have died/,
   )
   expect(logRankReading({ p: 0.0004 }, 20)).toMatch(/different rates.*p below 0\.001.*cannot say\.$/)
   expect(logRankReading({ p: 0.41 }, 4)).toMatch(
@@ -98,6 +138,6 @@ it('a type after pooling', () => {
     pooled: { share: 0.81, lower: 0.58, upper: 0.94, ofNextTen: [5, 10] as [number, number] },
   }
   expect(pooledReading(30, type)).toBe(
-    'Leaning on all types, expect 81 % of trap-out colonies alive at day 30 (58 to 94 %), 5 to 10 of the next ten; by itself the type shows 100 % on 2 colonies.',
+    'Leaning on all types, expect 81 % of trap-out colonies that stay to be alive at day 30 (58 to 94 %), 5 to 10 of the next ten; by itself the type shows 100 % on 2 colonies, too few to rank it.',
   )
 })

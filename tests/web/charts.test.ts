@@ -139,7 +139,7 @@ describe('what is said of a day', () => {
   const LINES = [
     {
       name: 'all',
-      colonies: 4,
+      colonies: 40,
       points: [
         [0, 1, null, null],
         [10, 0.75, 0.5, 0.9],
@@ -153,6 +153,8 @@ describe('what is said of a day', () => {
   it('the share that holds, with its limits', () => {
     expect(linesOn(LINES, 9)).toBe('Day 9: all 100 %')
     expect(linesOn(LINES, 10)).toBe('Day 10: all 75 % (50 to 90 %)')
+    const few = LINES.map((line) => ({ ...line, name: 'ground', colonies: 4 }))
+    expect(linesOn(few, 9)).toBe('Day 9: ground 100 %, too few')
     expect(linesOn(LINES, 41)).toBe('Day 41: nobody was followed that long')
     expect(pointOn([], 3)).toBeNull()
   })

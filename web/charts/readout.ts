@@ -1,5 +1,5 @@
 /** What a chart says of one day, in words: under the finger, or for whoever asks. */
-import { percent, percentRange } from '../../src/review/readings.ts'
+import { fewWords, percent, percentRange } from '../../src/review/readings.ts'
 import type { Line, StackedWays, StepPoint } from './data.ts'
 
 /** The point that holds on a day; null before the first and after the last. */
@@ -16,7 +16,7 @@ export function linesOn(lines: readonly Line[], day: number): string {
     if (point === null) return []
     const [, share, lower, upper] = point
     const limits = lower === null || upper === null ? '' : ` (${percentRange(lower, upper)})`
-    return [`${line.name} ${percent(share)}${limits}`.trim()]
+    return [`${line.name} ${percent(share)}${limits}${fewWords(line.colonies)}`.trim()]
   })
   return `Day ${day}: ${said.length === 0 ? 'nobody was followed that long' : said.join(', ')}`
 }

@@ -2,6 +2,7 @@
 import { raw } from 'hono/html'
 import { inWordsWithYear } from '../../src/days.ts'
 import { narrows } from '../../src/review/choice.ts'
+import { fatesReading } from '../../src/review/fates.ts'
 import { aliveReading, coloniesOf, FEW, meanReading, medianReading } from '../../src/review/readings.ts'
 import { type Frame, Layout } from '../parts/layout.tsx'
 import { Choose } from '../parts/review/choose.tsx'
@@ -129,10 +130,11 @@ const Headlines = (p: ReviewProps) => {
   return (
     <div class="review-heads">
       <ul class="sentences sentences-large">
+        <li>{fatesReading(look.fates, look.choice.unitedIsLoss)}</li>
         <li>{aliveReading('', 30, look.alive[30])}</li>
         <li>{aliveReading('', 60, look.alive[60])}</li>
         <li>{medianReading('', look.all.review)}</li>
-        <li>{meanReading('', 60, look.all.review.restrictedMean60)}</li>
+        <li>{meanReading('', 60, look.all.review)}</li>
       </ul>
       <p class="buttons">
         <a class="button" href={pathIn(p, '/report')}>

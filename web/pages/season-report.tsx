@@ -2,16 +2,21 @@
 import type { Child } from 'hono/jsx'
 import { inWordsWithYear } from '../../src/days.ts'
 import type { Finding } from '../../src/review/factors.ts'
+import { fatesReading } from '../../src/review/fates.ts'
 import {
   findingReading,
   findingsReading,
   moneyReading,
   stayReading,
 } from '../../src/review/findings-reading.ts'
+import { amount } from '../../src/review/money.ts'
 import {
   aliveReading,
+  CURVE_CAUTION,
   coloniesOf,
   FEW,
+  FEW_MEANS,
+  fewWords,
   meanReading,
   medianReading,
   waysReading,
@@ -21,7 +26,7 @@ import { WaysChart } from '../parts/charts/ways.tsx'
 import { Layout } from '../parts/layout.tsx'
 import { OnDay } from '../parts/review/days.tsx'
 import { manyAtOnce } from '../parts/review/losing.tsx'
-import { amount, MONEY_ROWS } from '../parts/review/money.tsx'
+import { MONEY_ROWS } from '../parts/review/money.tsx'
 import { nameIn, pathIn, type ReviewProps } from '../parts/review/props.ts'
 import { PathTable, queenrightReading } from '../parts/review/recovery.tsx'
 import { comparison } from '../parts/review/survival.tsx'
@@ -67,10 +72,11 @@ const FirstPage = (p: ReviewProps & { yardName: string }) => {
         </p>
       </header>
       <ul class="sentences">
+        <li>{fatesReading(look.fates, look.choice.unitedIsLoss)}</li>
         <li>{aliveReading('', 30, look.alive[30])}</li>
         <li>{aliveReading('', 60, look.alive[60])}</li>
         <li>{medianReading('', look.all.review)}</li>
-        <li>{meanReading('', 60, look.all.review.restrictedMean60)}</li>
+        <li>{meanReading('', 60, look.all.review)}</li>
         {look.all.curve.colonies < FEW ? (
           <li>
             With fewer than {FEW} colonies this report tells what happened; it cannot say which removals are
@@ -88,13 +94,14 @@ const FirstPage = (p: ReviewProps & { yardName: string }) => {
         text={`Share of colonies not lost, by days since intake. ${reading}`}
       />
       <p>{reading}</p>
+      <p class="fine">{CURVE_CAUTION}</p>
       {look.groups.length < 2 ? null : (
         <>
           <h2>By {COHORT_WORDS[look.choice.by]}</h2>
           <OnDay of={p} day={30} most={MOST_GROUPS} />
           <p class="fine">
             Full dots: what a group shows by itself; diamonds: what to expect of its next colony, leaning on
-            all groups. Lines: 95 % limits.
+            all groups. Lines: 95 % limits. {look.groups.some((g) => g.curve.colonies < FEW) ? FEW_MEANS : ''}
             {look.groups.length > MOST_GROUPS
               ? ` The ${look.groups.length - MOST_GROUPS} smallest groups are left out here.`
               : ''}
@@ -135,7 +142,7 @@ const SecondPage = (p: ReviewProps) => {
         {p.frame.may('see-private') ? (
           <section>
             <h2>Money for each colony kept</h2>
-            <p>{moneyReading(look.money)}</p>
+            <p>{moneyReading(look.money, p.currency)}</p>
             <MoneyLines {...p} />
           </section>
         ) : null}
@@ -198,7 +205,10 @@ const LongestStays = (p: ReviewProps) =>
       <tbody>
         {p.look.groups.slice(0, 6).map((g) => (
           <tr>
-            <th scope="row">{nameIn(p, g)}</th>
+            <th scope="row">
+              {nameIn(p, g)}
+              {fewWords(g.stay.colonies)}
+            </th>
             <td>{g.stay.median.day ?? 'not yet'}</td>
           </tr>
         ))}

@@ -2,10 +2,10 @@
 
 import type { TypeOnDay } from '../../../src/review/comparison.ts'
 import { LOOK_DAYS, type LookDay } from '../../../src/review/look.ts'
-import { FEW, percent, pooledReading } from '../../../src/review/readings.ts'
+import { FEW, FEW_MEANS, percent, pooledReading } from '../../../src/review/readings.ts'
 import { groupName, shortRange } from '../../words/review.ts'
 import { Range, RangeHead, SHARES } from '../charts/range.tsx'
-import { CsvLinks, NotYet, Part, Reading, Share } from './part.tsx'
+import { Counted, CsvLinks, NotYet, Part, Reading, Share } from './part.tsx'
 import type { ReviewProps } from './props.ts'
 
 export const Days = (p: ReviewProps) => (
@@ -13,7 +13,8 @@ export const Days = (p: ReviewProps) => (
     <Reading>{leaning(p)}</Reading>
     <p class="small soft">
       <Key shape="dot" /> what a group shows by itself, <Key shape="ring" /> what to expect of its next
-      colony, leaning on all groups; the lines are 95 % limits.
+      colony, leaning on all groups; the lines are 95 % limits.{' '}
+      {p.look.groups.some((g) => g.curve.colonies < FEW) ? FEW_MEANS : ''}
     </p>
     <div class="two-days">
       {LOOK_DAYS.map((day) => (
@@ -40,15 +41,12 @@ function leaning({ look, naming }: ReviewProps): string {
     .sort((a, b) => move(b) - move(a))[0]
   if (moved === undefined) return 'There are not two groups to lean on each other yet.'
   const name = groupName(look.choice.by, moved.name, naming)
-  const few = moved.colonies < FEW ? ` ${moved.colonies} colonies cannot rank it first or last.` : ''
   const said = pooledReading(30, { ...moved, name })
-  const words =
-    look.choice.by === 'removalType'
-      ? said
-      : said
-          .replace(/^Leaning on all types/, 'Leaning on all groups')
-          .replace('; by itself the type ', '; by itself the group ')
-  return `${words}${few}`
+  return look.choice.by === 'removalType'
+    ? said
+    : said
+        .replace(/^Leaning on all types/, 'Leaning on all groups')
+        .replace('; by itself the type ', '; by itself the group ')
 }
 
 const move = (t: TypeOnDay): number => Math.abs((t.survival ?? 0) - (t.pooled?.share ?? 0))
@@ -62,7 +60,7 @@ export const OnDay = ({ of: p, day, most }: { of: ReviewProps; day: LookDay; mos
   return (
     <div>
       <table class="ranges">
-        <caption>Alive at day {day}, per cent</caption>
+        <caption>Alive at day {day} of those that stay, per cent</caption>
         <thead>
           <tr>
             <td />
@@ -73,7 +71,7 @@ export const OnDay = ({ of: p, day, most }: { of: ReviewProps; day: LookDay; mos
         <tbody>
           <tr class="range-all">
             <th scope="row">
-              all <span class="soft">{all.colonies}</span>
+              all <Counted n={all.colonies} />
             </th>
             <td class="range-col">
               <Range
@@ -98,7 +96,7 @@ export const OnDay = ({ of: p, day, most }: { of: ReviewProps; day: LookDay; mos
 const OneGroup = ({ of: p, t }: { of: ReviewProps; t: TypeOnDay }) => (
   <tr class={t.colonies < FEW ? 'range-few' : undefined}>
     <th scope="row">
-      {groupName(p.look.choice.by, t.name, p.naming)} <span class="soft">{t.colonies}</span>
+      {groupName(p.look.choice.by, t.name, p.naming)} <Counted n={t.colonies} />
     </th>
     <td class="range-col">
       <Range

@@ -1,6 +1,6 @@
 /** What a colony kept has cost. Shown only to those who may see costs. */
 import { moneyReading } from '../../../src/review/findings-reading.ts'
-import type { Spent } from '../../../src/review/money.ts'
+import { amount, type Spent } from '../../../src/review/money.ts'
 import { CsvLinks, Part, Reading } from './part.tsx'
 import type { ReviewProps } from './props.ts'
 
@@ -15,7 +15,7 @@ export const Money = (p: ReviewProps) => {
   const { money } = p.look
   return (
     <Part id="money" title="Money for each colony kept">
-      <Reading>{moneyReading(money)}</Reading>
+      <Reading>{moneyReading(money, p.currency)}</Reading>
       {money.ended === 0 ? null : (
         <table class="numbers money">
           <caption>
@@ -44,7 +44,3 @@ export const Money = (p: ReviewProps) => {
     </Part>
   )
 }
-
-/** '$9.55', '6.5' hours. */
-export const amount = (what: keyof Spent, n: number, currency: string): string =>
-  what === 'hours' ? n.toFixed(1) : `${currency}${n.toFixed(2)}`

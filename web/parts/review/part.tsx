@@ -1,7 +1,7 @@
 /** What the parts of the review share: a section with its reading and its file, a cell with limits. */
 import type { Child } from 'hono/jsx'
 import type { ReviewCsv } from '../../../src/exchange/review-csv.ts'
-import { percent } from '../../../src/review/readings.ts'
+import { fewWords, percent } from '../../../src/review/readings.ts'
 import { shortRange } from '../../words/review.ts'
 import { pathIn, type ReviewProps } from './props.ts'
 
@@ -46,6 +46,14 @@ export const NotYet = ({ day, names }: { day: number; names: string[] }) =>
       Nobody followed to day {day} yet: {names.join(', ')}.
     </p>
   )
+
+/** How many colonies a group has, beside its name; a small group says so itself. Example: '9, too few'. */
+export const Counted = ({ n }: { n: number }) => (
+  <span class="soft">
+    {n}
+    {fewWords(n)}
+  </span>
+)
 
 export interface WithLimits {
   survival: number | null

@@ -15,6 +15,9 @@ export function queenrightReading({ look }: Pick<ReviewProps, 'look'>): string {
   if (proven === 0) return 'No colony has been proven queenright yet.'
   const half = q.days[q.ways[0]?.share.findIndex((s) => s >= 0.5) ?? -1]
   const share = q.ways[0]?.share.at(-1) ?? 0
+  const open = paths.find((p) => p.path === 'not-yet')?.colonies ?? 0
+  if (half !== undefined && open > 0)
+    return `Counting those still open for as long as they were followed, half of the colonies are proven queenright by day ${half}, and ${percent(share)} by the last day anyone was followed; the others leave or are lost first.`
   return half === undefined
     ? `Worker brood has proven a mated queen in ${percent(share)} of colonies so far, the wait of those still open counted.`
     : `Half of the colonies were proven queenright by day ${half}; by the last day anyone was followed it was ${percent(share)}, and the others had left or were lost first.`

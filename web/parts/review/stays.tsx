@@ -1,6 +1,7 @@
 /** Days in the yard, whatever the way of leaving. */
 import { stayReading } from '../../../src/review/findings-reading.ts'
 import type { QuantileDay } from '../../../src/review/quantile.ts'
+import { fewWords } from '../../../src/review/readings.ts'
 import { CsvLinks, Part, Reading, Wide } from './part.tsx'
 import { nameIn, type ReviewProps } from './props.ts'
 
@@ -25,6 +26,7 @@ export const Stays = (p: ReviewProps) => (
                 {nameIn(p, g)}{' '}
                 <span class="soft nowrap">
                   {g.stay.left} of {g.stay.colonies}
+                  {fewWords(g.stay.colonies)}
                 </span>
               </th>
               <td>{g.stay.quarter.day ?? 'not yet'}</td>

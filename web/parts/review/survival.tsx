@@ -3,12 +3,19 @@
 import { shareAlive } from '../../../src/review/comparison.ts'
 import type { Group } from '../../../src/review/look.ts'
 import { MOST_DRAWN } from '../../../src/review/look.ts'
-import { aliveReading, FEW, logRankReading, percent } from '../../../src/review/readings.ts'
+import {
+  aliveReading,
+  CURVE_CAUTION,
+  FEW,
+  fewWords,
+  logRankReading,
+  percent,
+} from '../../../src/review/readings.ts'
 import { survivalLine } from '../../charts/data.ts'
 import { aboutGroup, COHORT_WORDS, shortRange } from '../../words/review.ts'
 import { Plot, StepChart, StepLine } from '../charts/plot.tsx'
 import { CHOICE_FORM } from './choose.tsx'
-import { CsvLinks, Part, Reading, Wide } from './part.tsx'
+import { Counted, CsvLinks, Part, Reading, Wide } from './part.tsx'
 import { nameIn, type ReviewProps } from './props.ts'
 
 export const Survival = (p: ReviewProps) => {
@@ -34,6 +41,7 @@ export const Survival = (p: ReviewProps) => {
         left, or are still here, counted up to that day.
         {beyond ? ` Drawn up to day ${charts.axis.end}, where few are left; the tables go on.` : ''}
       </p>
+      <p class="small">{CURVE_CAUTION}</p>
       <WhichLines {...p} />
       <Tables {...p} />
       <CsvLinks of={p} files={{ curves: 'These numbers as CSV' }} />
@@ -100,7 +108,7 @@ const Multiples = (p: ReviewProps) => {
         {look.groups.map((g) => (
           <li class={g.curve.colonies < FEW ? 'multiple multiple-few' : 'multiple'}>
             <h4>
-              {nameIn(p, g)} <span class="soft">{g.curve.colonies}</span>
+              {nameIn(p, g)} <Counted n={g.curve.colonies} />
             </h4>
             <Plot axis={charts.axis}>
               <g class="backdrop">
@@ -131,7 +139,8 @@ const Tables = (p: ReviewProps) => (
       <Wide label={`Days of ${nameIn(p, g)}`}>
         <table class="numbers">
           <caption>
-            {g.name === '' ? 'All colonies' : nameIn(p, g)} ({g.curve.colonies})
+            {g.name === '' ? 'All colonies' : nameIn(p, g)} ({g.curve.colonies}
+            {fewWords(g.curve.colonies)})
           </caption>
           <thead>
             <tr>

@@ -6,7 +6,7 @@ import { type Group, LOOK_DAYS, type LookDay } from '../../../src/review/look.ts
 import { percent, waysReading } from '../../../src/review/readings.ts'
 import { shortRange } from '../../words/review.ts'
 import { WaysChart } from '../charts/ways.tsx'
-import { CsvLinks, NotYet, Part, Reading, Wide } from './part.tsx'
+import { Counted, CsvLinks, NotYet, Part, Reading, Wide } from './part.tsx'
 import { nameIn, type ReviewProps } from './props.ts'
 
 export const WaysOfLoss = (p: ReviewProps) => {
@@ -20,7 +20,8 @@ export const WaysOfLoss = (p: ReviewProps) => {
         text={`Share of colonies gone by each way, stacked, by days since intake. ${reading}`}
       />
       <p class="readout" data-readout="ways">
-        Moved out counts as not lost up to the day it left.
+        Colonies that moved out count as not lost up to the day they left: the shares say what would be had
+        none moved out.
         {p.look.choice.unitedIsLoss ? ' United counts as a loss in all else on this page.' : ''}
       </p>
       {LOOK_DAYS.map((day) => (
@@ -39,7 +40,7 @@ const WaysTable = ({ of: p, day }: { of: ReviewProps; day: LookDay }) => {
       {known.length === 0 ? null : (
         <Wide label={`Ways of loss by day ${day}`}>
           <table class="numbers">
-            <caption>By day {day}</caption>
+            <caption>By day {day}, had none moved out</caption>
             <thead>
               <tr>
                 <td />
@@ -52,7 +53,7 @@ const WaysTable = ({ of: p, day }: { of: ReviewProps; day: LookDay }) => {
               {known.map((g) => (
                 <tr>
                   <th scope="row">
-                    {nameIn(p, g)} <span class="soft">{g.curve.colonies}</span>
+                    {nameIn(p, g)} <Counted n={g.curve.colonies} />
                   </th>
                   <WayCells group={g} day={day} />
                 </tr>
