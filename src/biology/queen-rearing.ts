@@ -37,6 +37,9 @@ export const FIRST_EGG_AFTER_EMERGENCE = { earliest: 8, likely: 12, latest: 21 }
 /** Hard limit: 4 days (Szabo et al. 1987) to 28, after which she has failed (common practice; sources say 21-28). */
 export const FIRST_EGG_AFTER_EMERGENCE_HARD = { earliest: 4, latest: 28 } as const
 
+/** Days after the brood came in (or the queen was lost) from which cells are plain to see (common practice: a frame is read from the third day). */
+export const CELLS_SHOW_AFTER = 3
+
 /** Quiet time starts this many days before the earliest emergence: cells are easily shaken loose (common practice). */
 export const QUIET_BEFORE_EMERGENCE = 2
 

@@ -22,7 +22,7 @@ export interface History {
   outcome: Outcome | null
 }
 
-/** Same-day order when no times are given: look first, then act. */
+/** Order within a day where no times are given: look first, then act. */
 const RANK: Record<EntryKind, number> = {
   intake: 0,
   move: 1,
@@ -50,15 +50,38 @@ function content(e: Entry): string {
   return text
 }
 
-/** A total order that does not depend on how the entries were handed over. */
-function inOrder(a: Entry, b: Entry): number {
-  if (a.on !== b.on) return a.on < b.on ? -1 : 1
-  if (RANK[a.kind] !== RANK[b.kind]) return RANK[a.kind] - RANK[b.kind]
-  const [x, y] = [a.at ?? '', b.at ?? '']
-  if (x !== y) return x < y ? -1 : 1
-  const [p, q] = [content(a), content(b)]
-  if (p !== q) return p < q ? -1 : 1
-  return 0
+const less = (x: string, y: string): number => (x === y ? 0 : x < y ? -1 : 1)
+
+/** By rank, time and content: a total order, whatever order entries were handed over in. */
+const byRank = (a: Entry, b: Entry): number =>
+  RANK[a.kind] - RANK[b.kind] || less(a.at ?? '', b.at ?? '') || less(content(a), content(b))
+
+/** Nothing comes before the intake or after the outcome of its day, whatever the clock said. */
+const movable = (e: Entry): boolean => e.at !== undefined && e.kind !== 'intake' && e.kind !== 'outcome'
+
+/** One day's entries: those with a time by the clock, each other before the first of them that custom puts after it. */
+function dayInOrder<E extends Entry>(day: E[]): E[] {
+  const timed = day.filter(movable).sort((a, b) => less(a.at ?? '', b.at ?? '') || byRank(a, b))
+  const merged: E[] = []
+  for (const e of day.filter((x) => !movable(x)).sort(byRank)) {
+    while (timed[0] !== undefined && RANK[timed[0].kind] <= RANK[e.kind]) merged.push(timed.shift() as E)
+    merged.push(e)
+  }
+  return [...merged, ...timed]
+}
+
+/** By day, and within a day as {@link dayInOrder} says. Does not depend on how the entries were handed over. */
+function inOrder<E extends Entry>(entries: readonly E[]): E[] {
+  const days = new Map<Day, E[]>()
+  for (const e of entries) {
+    const day = days.get(e.on)
+    if (day === undefined) days.set(e.on, [e])
+    else day.push(e)
+  }
+  return [...days.keys()].sort(less).flatMap((on) => {
+    const day = days.get(on) ?? []
+    return day.length > 1 ? dayInOrder(day) : day
+  })
 }
 
 /** What became of each entry: the id that replaced it, by the id replaced. */
@@ -87,7 +110,7 @@ export function standing(entries: readonly Entry[]): StandingEntry[] {
   const kept = entries.filter(
     (e): e is StandingEntry => e.kind !== 'withdrawal' && !replaced.has(e.id) && won(e),
   )
-  return kept.sort(inOrder)
+  return inOrder(kept)
 }
 
 /** The history of one colony, or null when no intake stands (never logged, or withdrawn). */

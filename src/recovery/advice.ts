@@ -4,9 +4,10 @@
  */
 import { TEST_FRAME_IGNORED_AFTER } from '../biology/queen-rearing.ts'
 import { type Day, daysBetween, earlier, inWords } from '../days.ts'
-import { lookedLately } from './derived-asks.ts'
+import { askedAgain, lookedLately } from './derived-asks.ts'
 import { frameCount } from './fold/strength.ts'
 import type { Advice, DayRange, Readiness, Rule } from './plan-types.ts'
+import { miteThresholdOn } from './protocol.ts'
 import type { Ask, State } from './state.ts'
 
 /** Questions answered at an open box, most telling first. */
@@ -24,6 +25,30 @@ const WHEN_DUE: readonly Rule[] = ['comb-ties', 'mite-wash']
 const LID_ON: readonly Rule[] = ['outside-look', 'welfare']
 
 export function adviceOn(s: State, today: Day, quiet: DayRange | null, readiness: Readiness): Advice {
+  const advice = mainAdvice(s, today, quiet, readiness)
+  if (s.history.outcome !== null) return advice
+  const hungry = hungrySince(s)
+  const needs = [hungry === null ? null : `Stores were low on ${inWords(hungry)}: feed it.`, miteNeed(s)]
+  // Feeding takes no open box, and a colony that starves needs no other plan.
+  const action = hungry !== null && advice.action === 'leave-alone' ? 'outside-look' : advice.action
+  return { action, why: [advice.why, ...needs.filter((n) => n !== null)].join(' ') }
+}
+
+/** The day on which stores were found low, unless it was fed since; null when they were not. */
+const hungrySince = (s: State): Day | null =>
+  s.stores?.level === 'low' && (s.fedOn === null || s.fedOn < s.stores.on) ? s.stores.on : null
+
+/** Mites over the threshold, unless it was treated since. */
+function miteNeed(s: State): string | null {
+  const { mites } = s
+  if (mites === null || (s.treatedOn !== null && s.treatedOn >= mites.on)) return null
+  const most = miteThresholdOn(s.protocol, mites.on)
+  return mites.per100 < most
+    ? null
+    : `Mites: ${mites.per100.toFixed(1)} per 100 bees on ${inWords(mites.on)}, the threshold is ${most}. Treat as the label allows, best while there is no capped brood, and wash again.`
+}
+
+function mainAdvice(s: State, today: Day, quiet: DayRange | null, readiness: Readiness): Advice {
   if (s.history.outcome !== null)
     return { action: 'none', why: `The colony left the yard on ${inWords(s.history.outcome.on)}.` }
   if (s.diseaseLook?.suspected === true)
@@ -37,7 +62,7 @@ export function adviceOn(s: State, today: Day, quiet: DayRange | null, readiness
   }
   return (
     ladderAdvice(s, today, quiet, actionable) ??
-    cageAdvice(s, today, actionable) ??
+    cageAdvice(s, actionable) ??
     openAdvice(today, quiet, actionable) ??
     moveAdvice(readiness) ??
     routineAdvice(s, today, quiet, actionable)
@@ -84,7 +109,7 @@ function ladderAdvice(s: State, today: Day, quiet: DayRange | null, actionable: 
   return buy === undefined ? null : { action: 'buy-queen', why: buy.why }
 }
 
-function cageAdvice(s: State, today: Day, actionable: Actionable): Advice | null {
+function cageAdvice(s: State, actionable: Actionable): Advice | null {
   const ask = actionable('queen-release')
   if (ask === undefined) return null
   if (s.queen.is !== 'caged') return { action: 'release-queen', why: ask.why }
@@ -92,7 +117,7 @@ function cageAdvice(s: State, today: Day, actionable: Actionable): Advice | null
   const why =
     still === null
       ? ask.why
-      : `Still in her cage on ${inWords(still)}, ${daysBetween(s.queen.since, today)} days after it went in: let her out by hand if the bees on the cage are calm; if they cling and bite, wait a day.`
+      : `Still in her cage on ${inWords(still)}, ${daysBetween(s.queen.since, still)} days after it went in: let her out by hand if the bees on the cage are calm; if they cling and bite, wait a day.`
   return { action: 'release-queen', why }
 }
 
@@ -125,7 +150,7 @@ function routineAdvice(s: State, today: Day, quiet: DayRange | null, actionable:
   if (still && quiet !== null)
     return {
       action: 'leave-alone',
-      why: `Leave the lid on until ${inWords(quiet.to)}: a young queen is emerging, maturing or mating.`,
+      why: `Leave the lid on until ${inWords(quiet.to)}: a young queen ${s.queen.is === 'none' ? 'may be' : 'is'} emerging, maturing or mating.`,
     }
   const next = nextDay(s, today)
   return {
@@ -137,12 +162,17 @@ function routineAdvice(s: State, today: Day, quiet: DayRange | null, actionable:
 const quietNote = (why: string, still: boolean, quiet: DayRange | null): string =>
   still && quiet !== null ? `${why} Lid on: quiet time until ${inWords(quiet.to)}.` : why
 
-/** The next day on which something will be asked; chores count from their due day, for nobody opens a box early for them. */
+/**
+ * The next day on which something will be asked; chores count from their due day, for nobody opens a box early for them,
+ * and what was looked at lately from the day on which looking again tells more.
+ */
 function nextDay(s: State, today: Day): Day | null {
   const days = s.asks.flatMap((a) => {
     if (a.answeredOn !== null || a.voidSince !== null || a.rule === 'move-out') return []
     const from = WHEN_DUE.includes(a.rule) ? a.due : a.opens
-    return from > today ? [from] : []
+    if (from > today) return [from]
+    const again = askedAgain(a)
+    return again !== null && again > today ? [again] : []
   })
   const [first, ...rest] = days
   return first === undefined ? null : earlier(first, ...rest)

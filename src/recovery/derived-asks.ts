@@ -1,5 +1,5 @@
 /** Questions, and shifts of questions, that follow from the whole story rather than from one entry. */
-import { addDays, type Day, daysBetween } from '../days.ts'
+import { addDays, type Day, daysBetween, earlier, later } from '../days.ts'
 import type { DayRange, Readiness, Rule } from './plan-types.ts'
 import { readySince } from './readiness.ts'
 import type { Ask, State } from './state.ts'
@@ -8,7 +8,10 @@ import type { Ask, State } from './state.ts'
 export function keepOutOfQuiet(s: State, quiet: DayRange | null, today: Day): void {
   const ask = s.pending('comb-ties')
   if (ask === undefined || quiet === null || ask.opens > quiet.to || ask.closes < quiet.from) return
-  if (ask.due < quiet.from && today < quiet.from) return
+  if (ask.due < quiet.from && today < quiet.from) {
+    ask.closes = earlier(ask.closes, addDays(quiet.from, -1))
+    return
+  }
   const late = daysBetween(ask.opens, addDays(quiet.to, 1))
   ask.opens = addDays(ask.opens, late)
   ask.due = addDays(ask.due, late)
@@ -48,7 +51,11 @@ const LET_BE: Partial<Record<Rule, number>> = { 'new-queen-eggs': 4, 'eggs-after
  * Was there a look inside the window so recent that asking again today would be idle? Where eggs are only awaited, for
  * some days; where the look was incomplete or could not tell whose brood it was, for the rest of that day.
  */
-export function lookedLately(ask: Ask, today: Day): boolean {
-  if (ask.lookedOn === null || ask.lookedOn < ask.opens || today >= ask.closes) return ask.lookedOn === today
-  return daysBetween(ask.lookedOn, today) < (LET_BE[ask.rule] ?? 1)
+export const lookedLately = (ask: Ask, today: Day): boolean => today < (askedAgain(ask) ?? today)
+
+/** The day from which looking again tells more than it disturbs; null when nobody has looked. */
+export function askedAgain(ask: Ask): Day | null {
+  if (ask.lookedOn === null) return null
+  const letBe = ask.lookedOn < ask.opens ? 1 : (LET_BE[ask.rule] ?? 1)
+  return later(addDays(ask.lookedOn, 1), earlier(addDays(ask.lookedOn, letBe), ask.closes))
 }

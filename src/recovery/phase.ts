@@ -2,6 +2,7 @@
 import type { Day } from '../days.ts'
 import type { DayRange, Phase } from './plan-types.ts'
 import { quietFor } from './rearing.ts'
+import { expectedEmergence } from './spans.ts'
 import type { State } from './state.ts'
 
 export function phaseOn(s: State, today: Day): Phase {
@@ -28,6 +29,13 @@ export function phaseOn(s: State, today: Day): Phase {
   }
 }
 
-/** Quiet time while a queen is being raised or awaited; null otherwise. */
-export const quietOf = (s: State): DayRange | null =>
-  s.queen.is === 'rearing' && s.history.outcome === null ? quietFor(s.queen.emergence) : null
+/**
+ * Quiet time while a queen is being raised or awaited; null otherwise. Where the queen is known to be lost and nobody has
+ * looked for cells in their days, the young brood that came along is thought of as having been used: quiet time begins
+ * just after the last day for that look, and to open then could cost the virgin.
+ */
+export function quietOf(s: State): DayRange | null {
+  if (s.history.outcome !== null) return null
+  const emergence = s.queen.is === 'rearing' || s.queen.is === 'none' ? expectedEmergence(s) : null
+  return emergence === null ? null : quietFor(emergence)
+}

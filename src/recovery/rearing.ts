@@ -11,15 +11,24 @@ import {
 import { QUEEN_EGG_LAID } from '../biology/sightings.ts'
 import { addDays, clamp, type Day, earlier, inWords, later, type Span, shift } from '../days.ts'
 import type { DayRange } from './plan-types.ts'
-import type { Source } from './sources.ts'
+import { cellBrood, type Source } from './sources.ts'
 
 export type CellStage = 'open' | 'capped' | 'emerged'
 
 export interface Emergence {
   span: Span
+  /** Earliest day by the measured extremes: before it she cannot be out. */
+  notBefore: Day
   /** Why the span contradicts what was possible, or null. */
   surprise: string | null
 }
+
+/** With nothing but the span to go by. */
+export const emergence = (span: Span, surprise: string | null): Emergence => ({
+  span,
+  notBefore: span.earliest,
+  surprise,
+})
 
 /** From the day queenlessness began, with eggs laid up to `lastEgg`: Q+10, Q+12, last egg + 16. */
 export function emergenceAfterLoss(queenless: Day, lastEgg: Day): Span {
@@ -103,28 +112,46 @@ export function emergenceFromCells(
   aliveOn: Day | null,
 ): Emergence {
   const own = allowedBy(stage, seenOn)
-  const young = sources.filter(
-    (s) => s.young && s.lastEgg <= seenOn && (aliveOn === null || s.lastEgg >= aliveOn),
+  const brood = cellBrood(
+    sources.filter((s) => aliveOn === null || s.lastEgg >= aliveOn),
+    seenOn,
   )
-  const possible = young.map((s) => emergenceAfterLoss(s.lastEgg, s.lastEgg))
-  if (aliveOn !== null) possible.push({ ...emergenceAfterLoss(aliveOn, aliveOn), latest: own.to })
+  const hard = aliveOn === null ? allowedBySources(stage, seenOn, sources) : null
+  // Brood on which a look found no cells is thought of only where no other can explain them.
+  for (const young of [brood.likeliest, brood.any]) {
+    const possible = young.map((s) => emergenceAfterLoss(s.lastEgg, s.lastEgg))
+    if (aliveOn !== null) possible.push({ ...emergenceAfterLoss(aliveOn, aliveOn), latest: own.to })
+    const span = joined(own, possible)
+    if (span !== null)
+      return { span, notBefore: earlier(span.earliest, hard?.from ?? span.earliest), surprise: null }
+  }
+  // Cells beside a living queen (supersedure, swarming) or from before the removal: nothing but their age counts.
+  if (hard !== null) return emergence(spanOf(hard, hard.from), null)
+  const explained = aliveOn !== null || sources.length === 0
+  return emergence(spanOf(own, middle(own)), explained ? null : impossibleCells(stage, seenOn))
+}
+
+/** What the cells' own age and any of these allow together; null when nothing. */
+function joined(own: DayRange, possible: readonly Span[]): Span | null {
   const pieces = possible.flatMap((p) => {
     const both = p.earliest > p.latest ? null : overlap(own, { from: p.earliest, to: p.latest })
     return both === null ? [] : [{ ...both, likely: p.likely }]
   })
   const [first, ...rest] = pieces
-  if (first !== undefined) {
-    const from = rest.reduce((d, p) => earlier(d, p.from), first.from)
-    const to = rest.reduce((d, p) => later(d, p.to), first.to)
-    return { span: spanOf({ from, to }, first.likely), surprise: null }
-  }
-  // Cells beside a living queen (supersedure, swarming) or from before the removal: nothing but their age counts.
-  if (aliveOn !== null || sources.length === 0) return { span: spanOf(own, middle(own)), surprise: null }
-  for (const s of young) {
+  if (first === undefined) return null
+  const from = rest.reduce((d, p) => earlier(d, p.from), first.from)
+  const to = rest.reduce((d, p) => later(d, p.to), first.to)
+  return spanOf({ from, to }, first.likely)
+}
+
+/** What the measured extremes allow of cells from the brood at hand; null when nothing. */
+function allowedBySources(stage: CellStage, seenOn: Day, sources: readonly Source[]): DayRange | null {
+  const { likeliest, any } = cellBrood(sources, seenOn)
+  for (const s of [...likeliest, ...any]) {
     const hard = allowedByHardLimits(stage, seenOn, s.lastEgg)
-    if (hard !== null) return { span: spanOf(hard, hard.from), surprise: null }
+    if (hard !== null) return hard
   }
-  return { span: spanOf(own, middle(own)), surprise: impossibleCells(stage, seenOn) }
+  return null
 }
 
 const CELL_WORDS: Record<CellStage, string> = {
@@ -136,17 +163,29 @@ const CELL_WORDS: Record<CellStage, string> = {
 const impossibleCells = (stage: CellStage, on: Day): string =>
   `${CELL_WORDS[stage]} on ${inWords(on)} cannot come from the young brood known to be in this box. Likeliest: a queen has laid here since; or a date, or what was seen, is wrong.`
 
-/** A later sighting of cells narrows the span; where it cannot, the newer sighting is believed and the contradiction said. */
-export function narrowedByCells(known: Span, stage: CellStage, seenOn: Day): Emergence {
+/**
+ * A later sighting of cells narrows the span; where it cannot, the newer sighting is believed, as far as the brood at hand
+ * allows it by the measured extremes, and the contradiction said.
+ */
+export function narrowedByCells(
+  known: Span,
+  stage: CellStage,
+  seenOn: Day,
+  sources: readonly Source[],
+): Emergence {
   const own = allowedBy(stage, seenOn)
   const from = stage === 'emerged' ? known.earliest : own.from
   const both = overlap({ from: known.earliest, to: known.latest }, { from, to: own.to })
-  if (both !== null) return { span: spanOf(both, known.likely), surprise: null }
+  const hard = allowedBySources(stage, seenOn, sources)
+  if (both !== null) {
+    const span = spanOf(both, known.likely)
+    return { span, notBefore: earlier(span.earliest, hard?.from ?? span.earliest), surprise: null }
+  }
   const say =
     stage === 'emerged'
       ? `An emerged queen cell on ${inWords(seenOn)} is earlier than the queen being raised can leave hers (${inWords(known.earliest)}). Likeliest: another cell was further on; or a date, or what was seen, is wrong.`
       : `${CELL_WORDS[stage]} on ${inWords(seenOn)} does not fit the queen expected between ${inWords(known.earliest)} and ${inWords(known.latest)}. Likeliest: a second batch of cells from younger brood; or a date, or what was seen, is wrong.`
-  return { span: spanOf(own, middle(own)), surprise: say }
+  return emergence(hard === null ? spanOf(own, middle(own)) : spanOf(hard, known.likely), say)
 }
 
 /** No later than `day`: the virgin was seen, or her cell is gone after she could have left it. */

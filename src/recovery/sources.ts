@@ -20,6 +20,10 @@ export interface Source {
   gift?: Given['what']
   /** When it was given, if a time was noted. */
   at?: string | undefined
+  /** Looked at since: no cells had been begun on it. */
+  passedOver?: true
+  /** For a former layer: last day on which an egg of hers can have been laid that the look would have missed. */
+  youngUntil?: Day
 }
 
 /** What the brood that came along allows. 'unknown' is treated as there: a chance is not written off unseen. */
@@ -37,14 +41,36 @@ export function broodAlong(intake: Intake): { any: boolean; young: boolean } {
 export const BROOD_GIFTS: readonly Given['what'][] = ['egg-frame', 'open-brood', 'capped-brood']
 
 /**
- * Does this source stand against what was seen in the inspection? A frame given the same day was given after the look,
- * as is the custom, unless the times say otherwise; a frame of eggs counts all the same, since eggs reported
- * with it may be its own.
+ * Had a frame given on the day of a look been in the box at the look? The times say so, if both are known. Else it went in
+ * after the look, as is the custom; but a frame of eggs counts all the same, since eggs reported with it may be its own.
  */
-function confuses(source: Source, look: Inspection): boolean {
-  if (source.lastEgg !== look.on || source.from !== 'donor') return source.lastEgg <= look.on
-  if (source.at !== undefined && look.at !== undefined) return source.at <= look.at
-  return source.gift === 'egg-frame'
+export function wasThereAt(
+  gift: { what: Given['what'] | undefined; at?: string | undefined },
+  look: Inspection,
+): boolean {
+  if (gift.at !== undefined && look.at !== undefined) return gift.at <= look.at
+  return gift.what === 'egg-frame'
+}
+
+/** Does this source stand against what was seen in the inspection? */
+const confuses = (source: Source, look: Inspection): boolean =>
+  source.lastEgg === look.on && source.from === 'donor'
+    ? wasThereAt({ what: source.gift, at: source.at }, look)
+    : source.lastEgg <= look.on
+
+/** As a source, from the day it was given. */
+export const gifted = (gift: Given): Source => ({
+  from: 'donor',
+  lastEgg: gift.on,
+  young: gift.what !== 'capped-brood',
+  gift: gift.what,
+  at: gift.at,
+})
+
+/** Brood that queen cells of that day can come from: what nobody passed over, if it can; else any. */
+export function cellBrood(sources: readonly Source[], seenOn: Day): { likeliest: Source[]; any: Source[] } {
+  const any = sources.filter((s) => s.young && s.lastEgg <= seenOn)
+  return { likeliest: any.filter((s) => s.passedOver !== true), any }
 }
 
 export interface Conclusive {

@@ -1,4 +1,5 @@
 /** What is known of a colony while its entries are read in order, and the questions opened and answered on the way. */
+import { CELLS_SHOW_AFTER } from '../biology/queen-rearing.ts'
 import { addDays, type Day, later, type Span } from '../days.ts'
 import type { History } from '../journal/history.ts'
 import type { Check, Rule } from './plan-types.ts'
@@ -22,8 +23,15 @@ export type Queen =
   | { is: 'present'; seenOn: Day }
   | { is: 'caged'; since: Day; origin: QueenOrigin; stillCagedOn: Day | null }
   | { is: 'released'; on: Day; origin: QueenOrigin; asked: number }
-  /** Cells, or a cell or virgin that was given. `emerged`: she is known to be out. */
-  | { is: 'rearing'; emergence: Span; firstSeen: Day; stage: 'open' | 'capped' | 'emerged'; emerged: boolean }
+  /** Cells, or a cell or virgin that was given. `emerged`: she is known to be out; `notBefore`: by the measured extremes. */
+  | {
+      is: 'rearing'
+      emergence: Span
+      notBefore: Day
+      firstSeen: Day
+      stage: 'open' | 'capped' | 'emerged'
+      emerged: boolean
+    }
   /** New eggs or open brood are proven. */
   | { is: 'laying'; firstSeen: Day; lastSeen: Day; freshComb: boolean; firstEgg: Span; layer: Layer }
   | { is: 'queenright'; provenOn: Day; lastSeen: Day; firstEgg: Span | null; layer: Layer }
@@ -58,12 +66,18 @@ export class State {
   /** Latest count of frames of bees, and its day. */
   strength: { frames: number; on: Day; counted: boolean } | null = null
   stores: { level: 'low' | 'enough' | 'heavy'; on: Day } | null = null
+  /** Last day on which feed was given. */
+  fedOn: Day | null = null
+  /** Last day on which a mite treatment was given. */
+  treatedOn: Day | null = null
   mites: { per100: number; on: Day } | null = null
   /** Last look for brood disease. `suspectedOn`: the look a suspicion rests on, while it stands. */
   diseaseLook: { on: Day; suspected: boolean; suspectedOn?: Day } | null = null
   beetles: { on: Day; seen: boolean } | null = null
   /** First look at several eggs a cell that may still be a new queen's doubles. */
   doublesSince: Day | null = null
+  /** Since when no queen is proven and none is being raised; null while one is. */
+  watchingSince: Day | null = null
   /** Last look that found no eggs. */
   lastNoEggs: Day | null = null
 
@@ -119,9 +133,15 @@ export class State {
     }
   }
 
+  /** A look found no cells: brood that was here long enough for them to show was passed over by the bees. */
+  passOver(on: Day): void {
+    for (const source of this.sources)
+      if (addDays(source.lastEgg, CELLS_SHOW_AFTER) <= on) source.passedOver = true
+  }
+
   /** Last day on which young brood is known to have been added or laid; the removal day when there was none. */
   get lastYoungBrood(): Day {
-    return this.sources.reduce((at, s) => later(at, s.lastEgg), this.lastOldEgg)
+    return this.sources.reduce((at, s) => later(at, s.youngUntil ?? s.lastEgg), this.lastOldEgg)
   }
 }
 

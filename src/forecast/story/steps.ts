@@ -3,6 +3,7 @@ import { RIPE_CELL_EMERGES } from '../../biology/queen-rearing.ts'
 import { type Day, dayNumber } from '../../days.ts'
 import type { Given, Inspection, QueenCage } from '../../journal/entry.ts'
 import type { History, StandingEntry } from '../../journal/history.ts'
+import { BROOD_GIFTS, wasThereAt } from '../../recovery/sources.ts'
 import { type Around, type CageKind, GIFT_REACH, NOTHING_AROUND } from './around.ts'
 
 export type Act =
@@ -77,7 +78,7 @@ export function daysOf(history: History, today: Day, last: Day): DayOfStory[] {
     const steps: Step[] = []
     const entries = byDay.get(t) ?? []
     const overnight = aroundOn(t, seen, open, capped)
-    const atTheLook = aroundOn(t, noted(seen, entries.filter(isEggFrame), t), open, capped)
+    const atTheLook = aroundOn(t, noted(seen, thereAtALook(entries), t), open, capped)
     seen = noted(seen, entries, t)
     for (const e of entries) {
       if (e.kind === 'inspection') steps.push({ kind: 'look', entry: e })
@@ -98,8 +99,13 @@ interface Seen {
   cagedOn: number
 }
 
-/** Eggs reported on the day a frame of eggs went in may be its own, whichever came first. */
-const isEggFrame = (e: StandingEntry): boolean => e.kind === 'given' && e.what === 'egg-frame'
+/** Frames of brood among one day's entries that may have been in the box when it was looked at. */
+function thereAtALook(entries: readonly StandingEntry[]): StandingEntry[] {
+  const looks = entries.filter((e) => e.kind === 'inspection')
+  return entries.filter(
+    (e) => e.kind === 'given' && BROOD_GIFTS.includes(e.what) && looks.some((look) => wasThereAt(e, look)),
+  )
+}
 
 /** What is in the box after those entries of day `t`. */
 function noted(before: Seen, entries: readonly StandingEntry[], t: number): Seen {

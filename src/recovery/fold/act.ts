@@ -1,8 +1,8 @@
 /** What somebody did: gave brood, a cell, a queen; looked at her cage; took bands off; washed mites. */
 import { type Day, inWords } from '../../days.ts'
 import type { Given, MiteWash, QueenCage } from '../../journal/entry.ts'
-import { emergenceOfGivenCell, emergenceOfGivenVirgin } from '../rearing.ts'
-import { BROOD_GIFTS, cellsPossibleUntil } from '../sources.ts'
+import { emergence, emergenceOfGivenCell, emergenceOfGivenVirgin } from '../rearing.ts'
+import { BROOD_GIFTS, cellsPossibleUntil, gifted } from '../sources.ts'
 import type { QueenOrigin, State } from '../state.ts'
 import { askTellingVisit } from './begin.ts'
 import { fall } from './ladder.ts'
@@ -11,6 +11,8 @@ import { startRearing } from './raise.ts'
 
 export function give(s: State, gift: Given): void {
   if (BROOD_GIFTS.includes(gift.what)) giveBrood(s, gift)
+  if (gift.what === 'syrup') s.fedOn = gift.on
+  if (gift.what === 'treatment') s.treatedOn = gift.on
   switch (gift.what) {
     case 'egg-frame':
       s.answer(gift.on, 'egg-frame')
@@ -23,12 +25,12 @@ export function give(s: State, gift: Given): void {
     case 'queen-cell':
       s.answer(gift.on, 'egg-frame', 'buy-queen')
       overtaken(s, gift.on)
-      startRearing(s, { span: emergenceOfGivenCell(gift.on), surprise: null }, 'capped', gift.on)
+      startRearing(s, emergence(emergenceOfGivenCell(gift.on), null), 'capped', gift.on)
       return
     case 'virgin':
       s.answer(gift.on, 'egg-frame', 'buy-queen')
       overtaken(s, gift.on)
-      startRearing(s, { span: emergenceOfGivenVirgin(gift.on), surprise: null }, 'emerged', gift.on)
+      startRearing(s, emergence(emergenceOfGivenVirgin(gift.on), null), 'emerged', gift.on)
       if (gift.caged === true) askRelease(s, gift.on, 'a virgin')
       return
     case 'mated-queen':
@@ -40,13 +42,7 @@ export function give(s: State, gift: Given): void {
 }
 
 function giveBrood(s: State, gift: Given): void {
-  s.sources.push({
-    from: 'donor',
-    lastEgg: gift.on,
-    young: gift.what !== 'capped-brood',
-    gift: gift.what,
-    at: gift.at,
-  })
+  s.sources.push(gifted(gift))
   if (gift.what !== 'capped-brood' && s.queen.is === 'none') s.queen = { ...s.queen, chance: true }
   reaskWorkerBrood(s)
 }
@@ -84,6 +80,10 @@ function giveMatedQueen(s: State, gift: Given): void {
   if (q.is === 'rearing')
     s.surprises.push(
       `A mated queen went in on ${inWords(gift.on)} while the colony was raising its own. A virgin or a cell kills her: make sure that none is left.`,
+    )
+  if (q.is === 'laying-workers')
+    s.surprises.push(
+      `A mated queen went in on ${inWords(gift.on)} among laying workers: they mostly kill her. Likelier to succeed: take her out and unite with a strong queenright colony.`,
     )
   if (q.is === 'laying' || q.is === 'queenright' || q.is === 'laying-workers')
     s.sources.push({ from: 'former-layer', lastEgg: gift.on, young: false })
@@ -170,5 +170,8 @@ function queenLost(s: State, cage: QueenCage, origin: QueenOrigin): void {
 export function washMites(s: State, wash: MiteWash): void {
   s.mites = { per100: (100 * wash.mites) / wash.bees, on: wash.on }
   const ask = s.pending('mite-wash')
-  if (ask !== undefined && wash.on >= ask.opens) ask.answeredOn = wash.on
+  if (ask === undefined) return
+  if (wash.on >= ask.opens) ask.answeredOn = wash.on
+  else
+    ask.why = `How many mites per 100 bees now? The wash of ${inWords(wash.on)} found ${s.mites.per100.toFixed(1)}, while many were still under caps.`
 }

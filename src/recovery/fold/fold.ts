@@ -15,9 +15,12 @@ export function fold(history: History, protocol: Protocol): State {
   begin(s)
   askWelfare(s, history.intake.on)
   keepWatch(s, history.intake.on)
+  // Notes may come after the outcome; nothing is asked any more then.
+  let left = false
   for (const e of history.entries.slice(1)) {
     step(s, e)
-    if (e.kind !== 'outcome') keepWatch(s, e.on)
+    left ||= e.kind === 'outcome'
+    if (!left) keepWatch(s, e.on)
   }
   return s
 }

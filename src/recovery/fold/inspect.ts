@@ -12,13 +12,13 @@ import {
 } from '../../biology/queen-rearing.ts'
 import { WORKER_EGG_LAID } from '../../biology/sightings.ts'
 import { addDays, type Day, inWords } from '../../days.ts'
-import type { Inspection } from '../../journal/entry.ts'
+import type { Given, Inspection } from '../../journal/entry.ts'
 import { type CellStage, emergenceFromCells } from '../rearing.ts'
-import { conclusive, tooOldForFreshComb } from '../sources.ts'
+import { BROOD_GIFTS, conclusive, gifted, type Source, tooOldForFreshComb } from '../sources.ts'
 import { expectedEmergence } from '../spans.ts'
 import type { State } from '../state.ts'
 import { fall } from './ladder.ts'
-import { askWorkerBrood, layerLost, layerProven, queenProven } from './layer.ts'
+import { askWorkerBrood, formerLayer, layerLost, layerProven, queenProven } from './layer.ts'
 import { noCells, stageOf } from './look.ts'
 import { nothingNew } from './nothing.ts'
 import { moreCells, seenOut, startRearing } from './raise.ts'
@@ -61,7 +61,7 @@ function inside(s: State, look: Inspection): void {
     s.doublesSince = null
     s.answer(look.on, 'laying-workers')
   }
-  const can = conclusive(s.sources, look, s.history.intake.on)
+  const can = conclusive(withGiftsOf(s, look.on), look, s.history.intake.on)
   if (tooOldForFreshComb(look, s.history.intake.on))
     s.surprises.push(
       `Brood on fresh comb on ${inWords(look.on)} is older than the colony’s stay here since ${inWords(s.history.intake.on)}. Likeliest: the comb came along; or a date is wrong. It is not taken as proof.`,
@@ -78,8 +78,7 @@ function inside(s: State, look: Inspection): void {
     if (newEggs || newOpen) {
       if (!(look.eggs === 'none' && !newCapped && s.queen.is === 'laying'))
         layerProven(s, look, newOpen ? addDays(look.on, -WORKER_EGG_LAID.open.last) : look.on)
-    } else if (look.eggs === 'none' && look.open === 'none' && noCells(look) && newCapped)
-      layerLost(s, look.on)
+    } else if (look.eggs === 'none' && look.open === 'none' && noCells(look) && newCapped) layerLost(s, look)
     // An emerged cell is where she came from: it hangs on for weeks and surprises nobody.
     if (stage === 'open' || stage === 'capped')
       s.surprises.push(
@@ -89,6 +88,14 @@ function inside(s: State, look: Inspection): void {
   } else nothingNew(s, look)
   if (look.eggs === 'none') s.lastNoEggs = look.on
 }
+
+/** Brood at hand, and what was given later that day by the book's order: the book may not know which came first. */
+const withGiftsOf = (s: State, on: Day): Source[] => [
+  ...s.sources,
+  ...s.history.entries
+    .filter((e) => e.kind === 'given' && e.on === on && BROOD_GIFTS.includes(e.what))
+    .map((e) => gifted(e as Given)),
+]
 
 /** Eggs or larvae, but nothing capped although there was time: the same question once more. */
 function cappedNone(s: State, look: Inspection): void {
@@ -125,7 +132,7 @@ function cellsSeen(s: State, look: Inspection, stage: CellStage): void {
   }
   const from = emergenceFromCells(stage, look.on, s.sources, aliveOn(s))
   if (q.is === 'laying' || q.is === 'queenright') {
-    s.sources.push({ from: 'former-layer', lastEgg: look.on, young: false })
+    s.sources.push(formerLayer(look, q.lastSeen))
     s.void('worker-brood', look.on)
   }
   sayIfLater(s, from.span.latest, look.on)

@@ -39,7 +39,9 @@ export function fall(s: State, on: Day, why: string, failed: Rung): void {
   s.ask(
     'buy-queen',
     on,
-    `${capital(why)}. Look for a virgin and for queen cells first; then a mated queen goes in.`,
+    failed === 'bought'
+      ? `${capital(why)}. Only where it is still strong and the season allows, instead of uniting it: look for a virgin and for queen cells, then another mated queen goes in.`
+      : `${capital(why)}. Look for a virgin and for queen cells first; then a mated queen goes in.`,
   )
 }
 

@@ -3,7 +3,7 @@ import { EMERGENCE_AFTER_LOSS_HARD, FIRST_EGG_AFTER_EMERGENCE_HARD } from '../..
 import { WORKER_EGG_LAID } from '../../biology/sightings.ts'
 import { addDays, clamp, type Day, earlier, inWords, later, type Span } from '../../days.ts'
 import type { Inspection } from '../../journal/entry.ts'
-import { horizonOf } from '../sources.ts'
+import { horizonOf, type Source } from '../sources.ts'
 import { expectedFirstEgg } from '../spans.ts'
 import type { Layer, State } from '../state.ts'
 import { fall } from './ladder.ts'
@@ -74,7 +74,7 @@ function sayIfImpossible(s: State, on: Day): void {
       `Brood laid by ${inWords(on)}, though no eggs were found on ${inWords(s.lastNoEggs)}. Likeliest: eggs were missed then; or a date, or what was seen, is wrong.`,
     )
   if (q.is === 'rearing') {
-    const possible = addDays(q.emergence.earliest, first)
+    const possible = addDays(q.notBefore, first)
     if (on < possible)
       s.surprises.push(
         `New eggs by ${inWords(on)}, but the queen being raised cannot lay before ${inWords(possible)}. Likeliest: another queen is present; or a date, or what was seen, is wrong.`,
@@ -136,10 +136,23 @@ export function queenProven(s: State, on: Day): void {
   s.answer(on, 'worker-brood')
 }
 
+/**
+ * A layer that lays no more, as a source. A sighting is held against her up to the day of the look, lest she be taken for a
+ * new one. But what was looked for and not found says that her last egg is older, and the risk of laying workers counts
+ * from that. `seen`: the last look that found her brood.
+ */
+export function formerLayer(look: Inspection, seen: Day): Source {
+  const none =
+    look.eggs === 'none' ? (look.open === 'none' ? WORKER_EGG_LAID.open : WORKER_EGG_LAID.eggs) : null
+  const youngUntil = none === null ? look.on : later(seen, addDays(look.on, -none.first - 1))
+  return { from: 'former-layer', lastEgg: look.on, young: false, youngUntil }
+}
+
 /** No eggs and no cells where a layer was proven: she is gone or has stopped, and the ladder starts at the next rung. */
-export function layerLost(s: State, on: Day): void {
+export function layerLost(s: State, look: Inspection): void {
   const q = s.queen
   if (q.is !== 'laying' && q.is !== 'queenright') return
-  s.sources.push({ from: 'former-layer', lastEgg: on, young: false })
+  const { on } = look
+  s.sources.push(formerLayer(look, q.lastSeen))
   fall(s, on, `the queen that laid until about ${inWords(q.lastSeen)} has stopped or is gone`, q.layer)
 }

@@ -6,7 +6,7 @@ import type { Rule } from '../plan-types.ts'
 import type { Queen, State } from '../state.ts'
 import { fall } from './ladder.ts'
 import { layerLost } from './layer.ts'
-import { noCells } from './look.ts'
+import { cellsAway, noCells } from './look.ts'
 import { seenOut } from './raise.ts'
 
 export function nothingNew(s: State, look: Inspection): void {
@@ -31,7 +31,7 @@ export function nothingNew(s: State, look: Inspection): void {
       // Eggs seen three days ago may have hatched; before that, "none" contradicts itself and is taken for a miss.
       const gone = look.eggs === 'none' && noCells(look) && look.open !== 'some' && look.open !== 'plenty'
       if (gone && daysBetween(q.lastSeen, look.on) > 3 && (q.is === 'laying' || look.open === 'none'))
-        layerLost(s, look.on)
+        layerLost(s, look)
       return
     }
     default:
@@ -52,6 +52,7 @@ function readTestFrame(s: State, look: Inspection): void {
   if (frame === null || frame.read !== null || look.cells === undefined) return
   if (look.on < addDays(frame.given, s.protocol.windows['cells-on-egg-frame'].opens)) return
   frame.read = 'none'
+  s.passOver(look.on)
   s.answer(look.on, 'cells-on-egg-frame')
   // The frame has taken over its question; a look at eggs and cells answers both.
   if (look.eggs !== undefined) s.answer(look.on, 'telling-visit')
@@ -78,12 +79,12 @@ function searched(s: State, look: Inspection): void {
     s.answer(look.on, 'recheck-eggs')
     if (seen) lookAgain(s, look.on)
     else fall(s, look.on, `no cells on the frame of eggs, and no eggs on ${inWords(look.on)}`, 'frame')
-  } else if (
-    telling !== undefined &&
-    look.on >= telling.opens &&
-    (noCells(look) || look.cells === 'torn-down')
-  ) {
+  } else if (telling !== undefined && look.on >= telling.opens && look.cells === 'torn-down' && !seen) {
     s.answer(look.on, 'telling-visit')
+    tornDown(s, look.on)
+  } else if (telling !== undefined && look.on >= telling.opens && cellsAway(look)) {
+    s.answer(look.on, 'telling-visit')
+    if (noCells(look)) s.passOver(look.on)
     if (seen) lookAgain(s, look.on)
     else fall(s, look.on, `neither eggs nor queen cells on ${inWords(look.on)}`, 'own')
   } else unsettled(s, look, 'telling-visit', 'recheck-eggs')
@@ -113,8 +114,13 @@ function taken(s: State, look: Inspection, q: Extract<Queen, { is: 'none' }>): v
   }
   const telling = s.pending('telling-visit')
   if (!q.chance || telling === undefined || look.on < telling.opens) return
-  if (look.eggs === 'none' && (noCells(look) || look.cells === 'torn-down')) {
+  if (look.eggs === 'none' && cellsAway(look)) {
     s.answer(look.on, 'telling-visit')
+    if (look.cells === 'torn-down') {
+      tornDown(s, look.on)
+      return
+    }
+    s.passOver(look.on)
     fall(s, look.on, `${q.why}, and no queen cells on ${inWords(look.on)}`, 'own')
   } else unsettled(s, look, 'telling-visit')
 }
@@ -167,7 +173,7 @@ function whileRearing(s: State, look: Inspection, q: Extract<Queen, { is: 'reari
     s.surprises.push(
       `A queen was seen on ${inWords(look.on)}, before the one being raised can emerge (${inWords(q.emergence.earliest)}). Likeliest: the old queen is still there; or another cell was further on.`,
     )
-  const gone = noCells(look) || look.cells === 'torn-down'
+  const gone = cellsAway(look)
   if (!gone && look.queen !== 'seen') return
   if (look.on >= q.emergence.earliest) {
     seenOut(s, q, look.on)
@@ -176,21 +182,24 @@ function whileRearing(s: State, look: Inspection, q: Extract<Queen, { is: 'reari
   if (gone) cellsGone(s, look, look.on)
 }
 
+/** Cells were there and were torn down: some queen did it, hers or one that had left her cell. */
+function tornDown(s: State, on: Day): void {
+  s.queen = { is: 'unseen' }
+  askAfterTearing(s, on, '')
+}
+
+function askAfterTearing(s: State, on: Day, when: string): void {
+  const why = `The queen cells were torn down by ${inWords(on)}${when}: some queen may be there. Eggs?`
+  s.ask('recheck-eggs', on, why, { opens: 4, due: 6, closes: 10 })
+}
+
 /** The cells are gone before a virgin could leave one: torn down, so perhaps some queen is there; or simply lost. */
 function cellsGone(s: State, look: Inspection, on: Day): void {
   s.void('new-queen-eggs', on)
   if (look.cells === 'torn-down' || look.queen === 'seen') {
-    s.queen = look.queen === 'seen' ? { is: 'present', seenOn: on } : { is: 'unseen' }
-    s.ask(
-      'recheck-eggs',
-      on,
-      `The queen cells were torn down by ${inWords(on)}, before one could emerge: some queen may be there. Eggs?`,
-      {
-        opens: 4,
-        due: 6,
-        closes: 10,
-      },
-    )
+    if (look.queen === 'seen') s.queen = { is: 'present', seenOn: on }
+    else s.queen = { is: 'unseen' }
+    askAfterTearing(s, on, ', before one could emerge')
     return
   }
   if (look.eggs !== 'none') {

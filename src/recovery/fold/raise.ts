@@ -7,7 +7,14 @@ type Rearing = Extract<Queen, { is: 'rearing' }>
 
 export function startRearing(s: State, from: Emergence, stage: CellStage, on: Day): void {
   if (from.surprise !== null) s.surprises.push(from.surprise)
-  s.queen = { is: 'rearing', emergence: from.span, firstSeen: on, stage, emerged: stage === 'emerged' }
+  s.queen = {
+    is: 'rearing',
+    emergence: from.span,
+    notBefore: from.notBefore,
+    firstSeen: on,
+    stage,
+    emerged: stage === 'emerged',
+  }
   for (const rule of ['egg-frame', 'buy-queen', 'recheck-eggs', 'laying-workers'] as const) s.void(rule, on)
   s.testFrame = null
   askNewQueenEggs(s)
@@ -47,9 +54,10 @@ const ORDER: Record<CellStage, number> = { open: 0, capped: 1, emerged: 2 }
 /** Cells seen again while a queen is being raised. Younger cells beside the ones known change nothing. */
 export function moreCells(s: State, queen: Rearing, stage: CellStage, on: Day): void {
   if (ORDER[stage] < ORDER[queen.stage] || (queen.emerged && stage !== 'emerged')) return
-  const next = narrowedByCells(queen.emergence, stage, on)
+  const next = narrowedByCells(queen.emergence, stage, on, s.sources)
   if (next.surprise !== null) s.surprises.push(next.surprise)
-  respan(s, queen, next.span, { stage, emerged: queen.emerged || stage === 'emerged' })
+  const notBefore = next.surprise === null ? later(queen.notBefore, next.notBefore) : next.notBefore
+  respan(s, queen, next.span, { notBefore, stage, emerged: queen.emerged || stage === 'emerged' })
 }
 
 /** She was seen walking, or her cells are gone after she could have left one. */

@@ -26,12 +26,16 @@ export function keepWatch(s: State, on: Day): void {
   const pending = pendingWatch(s)
   if (!watching(s)) {
     if (pending !== undefined) pending.voidSince = on
+    s.watchingSince = null
     return
   }
+  s.watchingSince ??= on
   if (s.doublesSince !== null) return
   const answered = s.asks.findLast((a) => a.rule === 'laying-workers' && a.answeredOn !== null)?.answeredOn
   const risk = addDays(s.lastYoungBrood, LAYING_WORKER_RISK.earliest)
-  const from = answered ? later(risk, addDays(answered, WATCH_EVERY)) : risk
+  // Nobody could have looked before there was a reason to.
+  const asked = later(risk, s.watchingSince)
+  const from = answered ? later(asked, addDays(answered, WATCH_EVERY)) : asked
   if (pending?.opens === from) return
   if (pending !== undefined) s.asks.splice(s.asks.indexOf(pending), 1)
   s.ask(
