@@ -28,7 +28,7 @@ export const unknownEntry = (c: Here): Answer => page(c, <NoEntryPage frame={fra
 export const tooLarge = (c: Here): Answer =>
   isApiPath(c.req.path)
     ? problemResponse(413, 'At most 1 MiB can be sent at once.')
-    : page(c, <TooLargePage frame={frameOf(c)} />, 413)
+    : page(c, <TooLargePage frame={frameOf(c)} yard={c.req.path === '/data/import'} />, 413)
 
 /** Something of ours broke, or the machine's disk did: reported to the log, told in a sentence to the reader. */
 export const broken =

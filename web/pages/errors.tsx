@@ -80,11 +80,19 @@ export const NoColonyPage = ({ frame, asked, near }: NoColonyProps) => (
   </Layout>
 )
 
-export const TooLargePage = ({ frame }: { frame: Frame }) => (
+/** `yard`: what was sent is a file of a whole yard, which the command takes however large. */
+export const TooLargePage = ({ frame, yard }: { frame: Frame; yard: boolean }) => (
   <Layout frame={frame} title="Too much at once">
     <h1>That is too much at once</h1>
     <p>
-      What was sent is larger than this server takes. Nothing was saved. Shorten the note, and save again.
+      What was sent is larger than this server takes from a browser. Nothing was saved.{' '}
+      {yard ? (
+        <>
+          On the server’s machine, <code>resettle import FILE.jsonl</code> takes a file of any size.
+        </>
+      ) : (
+        'Shorten the note, and save again.'
+      )}
     </p>
     <Ways />
   </Layout>
