@@ -13,7 +13,7 @@ import { inspection, intake, newId, outcome } from '../store/helpers.ts'
 import { NAMES, ORIGIN, type TestYard, testYard } from '../support/yard-app.ts'
 import { type Attempt, attempt } from './attempts.ts'
 import { changesSoFar, forgottenTables, type Snapshot, snapshotOf, trespasses } from './guarded.ts'
-import { everyRoute, type Forms, readForms } from './routes.ts'
+import { everyRoute, type Forms, filled, readForms, wellFormed } from './routes.ts'
 import { BREAK, type Names, TAG } from './values.ts'
 
 const REQUESTS = Number(process.env.FUZZ_REQUESTS ?? 20_000)
@@ -115,17 +115,6 @@ const ASKED_OF_API: Record<string, string[]> = {
   asOf: ['2026-05-20', '2026-06-01'],
   unitedIsLoss: ['true', 'false'],
 }
-
-/** The path with its parameters filled in. */
-function filled(path: string, params: readonly string[]): string {
-  let n = 0
-  return path.replaceAll(
-    /:[a-z]+(\{[^}]*\})?/g,
-    () => encodeURIComponent(wellFormed(params[n++] ?? params[0] ?? 'x')) || '-',
-  )
-}
-
-const wellFormed = (s: string): string => s.replaceAll(/[\ud800-\udfff]/g, '\ufffd')
 
 function requestOf(a: Attempt, ids: readonly string[]): { path: string; init: RequestInit } {
   const query = new URLSearchParams(

@@ -18,6 +18,18 @@ export function everyRoute(yard: TestYard): Route[] {
   return [...new Map(all.map((r) => [`${r.method} ${r.path}`, r])).values()]
 }
 
+/** The path with its parameters filled in. */
+export function filled(path: string, params: readonly string[]): string {
+  let n = 0
+  return path.replaceAll(
+    /:[a-z]+(\{[^}]*\})?/g,
+    () => encodeURIComponent(wellFormed(params[n++] ?? params[0] ?? 'x')) || '-',
+  )
+}
+
+/** Lone halves of a character cannot be sent. */
+export const wellFormed = (s: string): string => s.replaceAll(/[\ud800-\udfff]/g, '\ufffd')
+
 /** The pattern of a route as an expression on real paths. */
 const expression = (path: string): RegExp =>
   new RegExp(`^${path.replaceAll(/:[a-z]+(\{[^}]*\})?/g, '[^/]+').replaceAll('.', '\\.')}$`)
