@@ -18,3 +18,6 @@ export const pounds = (kg: number): number => kg / KG_PER_LB
 /** Exact, by the same agreement. */
 export const MM_PER_INCH = 25.4
 export const M_PER_FOOT = 0.3048
+
+/** Litres in one US liquid quart: a quarter of the gallon of 231 cubic inches. */
+export const LITRES_PER_QUART = (231 / 4) * (MM_PER_INCH / 100) ** 3

@@ -78,3 +78,6 @@ export function urgencyOf(h: Health): number {
   if (h.last?.stands === 'over' || h.last?.stands === 'either') return 2
   return h.last === null || h.washStale ? 3 : 4
 }
+
+/** No wash yet, or the last one is too old to count: whatever else presses. Not a held box: it stays closed. */
+export const needsWash = (h: Health): boolean => h.suspicion === null && (h.last === null || h.washStale)

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest'
 import { feedOf, needOf, SUGAR_PER_COMB_KG } from '../../src/health/feed.ts'
-import { healthOf, urgencyOf } from '../../src/health/health.ts'
+import { healthOf, needsWash, urgencyOf } from '../../src/health/health.ts'
+import { washesOf } from '../../src/health/mites.ts'
 import { unwatched, watchOf } from '../../src/health/watch.ts'
 import { type Entry, entry } from '../../src/journal/entry.ts'
 import { type History, historyOf } from '../../src/journal/history.ts'
@@ -13,6 +14,7 @@ import {
 } from '../../src/recovery/protocol.ts'
 import { changeFor, totalsOf } from '../../src/recovery/protocol-preview.ts'
 import { suspicionOn } from '../../src/recovery/suspicion.ts'
+import { standsShort } from '../../web/words/health.ts'
 
 let made = 0
 const written = (kind: string, on: string, more: object = {}): Entry => {
@@ -135,6 +137,29 @@ test('health puts the pressing first', () => {
   expect(of(wash(12))).toBe(2)
   expect(of()).toBe(3)
   expect(of(wash(1))).toBe(4)
+})
+
+test('a box with an old wash is to be washed, whatever else presses; a held one stays closed', () => {
+  const needs = (...entries: Entry[]) =>
+    needsWash(healthOf(history(intake(), ...entries), '2026-05-30', DEFAULT_PROTOCOL, null))
+  const wash = (on: string) => written('mite-wash', on, { bees: 300, mites: 14 })
+  expect(needs()).toBe(true)
+  expect(needs(wash('2026-05-25'))).toBe(false)
+  expect(needs(wash('2026-05-02'))).toBe(true)
+  expect(needs(wash('2026-05-02'), look('2026-05-29', { signs: ['beetles'] }))).toBe(true)
+  expect(needs(look('2026-05-10', { signs: ['brood-disease-suspected'] }))).toBe(false)
+})
+
+test('a count over the threshold asks for something, whatever its limits', () => {
+  const [w] = washesOf(
+    history(intake(), written('mite-wash', '2026-05-25', { bees: 300, mites: 14 })).entries,
+    '2026-05-30',
+    DEFAULT_PROTOCOL,
+  )
+  if (w === undefined) throw new Error('no wash')
+  expect(w.stands).toBe('either')
+  expect(standsShort(w)).toBe('over the threshold by the count: wash again, or treat (the label is the law)')
+  expect(standsShort({ ...w, rate: 2.9 })).toBe('under the threshold by the count, not for sure: wash again')
 })
 
 describe('the preview of a protocol', () => {

@@ -21,7 +21,9 @@ describe('mites', () => {
     const words = await health()
     // Wilson's limits of 24 of 300, and Newcombe's of the difference, as in tests/health.
     expect(words).toContain('8 per 100 bees (5.4 to 11.6)')
-    expect(words).toContain('Over the threshold of 3 per 100, even at the lower limit.')
+    expect(words).toContain(
+      'Over the threshold of 3 per 100, even at the lower limit: treat (the label is the law), then wash again.',
+    )
     expect(words).toMatch(
       /More mites since Sat 16 May, 14 days before: \+5 per 100 \(\+1\.3 to \+8\.9\)\. At this pace they double about every 10 days\./,
     )
@@ -31,7 +33,7 @@ describe('mites', () => {
     await yard.post('/colony/W-1/wash', { on: '2026-05-30', bees: '60', mites: '2' })
     const words = await health()
     expect(words).toContain(
-      'At or over the threshold of 3 per 100, but the sample cannot tell for sure. 60 bees are few',
+      'Over the threshold of 3 per 100 by the count: wash again, or treat (the label is the law). The sample leaves room for chance. 60 bees are few',
     )
   })
   test('the threshold is that of the month', async () => {
@@ -187,15 +189,15 @@ describe('pests', () => {
 describe('feed', () => {
   test('is logged with its amount, and held against an estimated need', async () => {
     await visit('W-1', { framesOfBees: '5', framesOfBrood: '2', stores: 'low' })
-    await yard.post('/colony/W-1/feed', { on: '2026-05-29', what: 'syrup', litres: '2', syrup: '2:1' })
+    await yard.post('/colony/W-1/feed', { on: '2026-05-29', what: 'syrup', litres: '2.1134', syrup: '2:1' })
     await yard.post('/colony/W-1/feed', { on: '2026-05-30', what: 'syrup', kg: '2.2' })
     const words = await health()
     expect(words).toContain('Stores: low')
-    // 2 litres of 2:1 hold 1.77 kg of sugar, 2.2 lb are 1 kg: 6.1 lb together.
+    // 2.1134 US quarts are 2 litres, and stay so in the journal. 2 litres of 2:1 hold 1.77 kg of sugar, 2.2 lb are 1 kg: 6.1 lb together.
     expect(words).toContain('Given in the last 14 days: 6.1 lb of sugar')
-    expect(words).toContain('2 litres, syrup 2:1')
-    // 5 frames of bees, 2 of brood: 0.87 kg of sugar a week, 1.4 litres of 1:1.
-    expect(words).toContain('about 1.9 lb of sugar a week: 1.4 litres of 1:1 syrup, or 1 of 2:1')
+    expect(words).toContain('2.11 US quarts, syrup 2:1')
+    // 5 frames of bees, 2 of brood: 0.87 kg of sugar a week, 1.4 litres or 1.5 US quarts of 1:1.
+    expect(words).toContain('about 1.9 lb of sugar a week: 1.5 US quarts of 1:1 syrup, or 1 US quart of 2:1')
     expect(words).toContain('Khoury, Barron & Myerscough 2013'.replace('&', '&amp;'))
     expect(words).toContain('Never honey of unknown origin')
   })

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { entryWords } from '../../web/words/entries.ts'
-import type { Units } from '../../web/words/units.ts'
+import { type Units, volume } from '../../web/words/units.ts'
 import { look, WALL, written } from './entries.ts'
 
 const US: Units = { temperature: 'F', weight: 'lb' }
@@ -17,6 +17,17 @@ describe('an entry in words', () => {
     expect(said).toContain('Wall')
     expect(said).toContain('outdoors 75 °F')
     expect(said).toContain('eggs ½, open 1, capped 1½ (frames)')
+  })
+
+  it('says one of a measure as one', () => {
+    const fed = { kind: 'given' as const, on: '2026-05-06', what: 'syrup', litres: 0.946353 }
+    expect(facts(fed)).toContain('; 1 US quart')
+    const metric: Units = { temperature: 'C', weight: 'kg' }
+    expect([volume(1, metric), volume(1.5, metric), volume(2, US)]).toEqual([
+      '1 litre',
+      '1.5 litres',
+      '2.11 US quarts',
+    ])
   })
 
   it('leaves the address out unless asked', () => {

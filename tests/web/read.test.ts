@@ -76,6 +76,11 @@ describe('reading a form', () => {
     expect((raw.removal as { outdoorC: number }).outdoorC).toBeCloseTo(29.444, 3)
     expect((raw.bees as { kg: number }).kg).toBeCloseTo(0.907, 3)
     expect(draftOf('intake', { 'removal.outdoorC': ['25'] }, METRIC).raw.removal).toEqual({ outdoorC: 25 })
+    // A US quart is 0.946353 litres.
+    expect(draftOf('given', { litres: ['1'] }, US).raw.litres).toBeCloseTo(0.946353, 6)
+    expect(draftOf('given', { litres: ['107'] }, US).problems).toEqual([
+      { field: 'litres', message: 'must be at most 106 US quarts, not 107' },
+    ])
     // Beyond what any removal sees, and the yard is told so in its own unit.
     expect(draftOf('intake', { 'removal.outdoorC': ['185'] }, METRIC).problems).toEqual([
       { field: 'removal.outdoorC', message: 'must be at most 60 °C, not 185' },

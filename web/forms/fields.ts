@@ -107,7 +107,7 @@ export const FIELDS: Record<EntryKind, FieldSpec[]> = {
     text('donor', 'Donor colony'),
     frames('frames', 'Frames'),
     yesNo('caged', 'Queen'),
-    { path: 'litres', as: 'number', label: 'Litres', min: 0, max: 100 },
+    { path: 'litres', as: 'number', label: 'Syrup', quantity: 'volume', min: 0, max: 100 },
     choice('syrup', 'How strong the syrup was'),
     { path: 'kg', as: 'number', label: 'Weight of feed', quantity: 'weight', min: 0, max: 50 },
     text('product', 'Product'),

@@ -1,6 +1,6 @@
 /** From what was typed to an entry, with a sentence beside every field that cannot be read; and back. */
 import type { Entry, EntryKind } from '../../src/journal/entry.ts'
-import { plain, type Units, unitOf } from '../words/units.ts'
+import { plain, type Quantity, type Units, unitOf } from '../words/units.ts'
 import { COMMON, FIELDS, type FieldSpec, NEW_YARD, typedTwin } from './fields.ts'
 import { numberTyped } from './numbers.ts'
 import { type FieldProblem, many, one, type Typed } from './typed.ts'
@@ -115,16 +115,18 @@ export function typedFields(specs: readonly FieldSpec[], from: object, units: Un
   return typed
 }
 
+/** Depths are set to the eighth of an inch or finer; a correction of something else must not change how much was fed. */
+const DECIMALS: Partial<Record<Quantity, number>> = { length: 4, volume: 3 }
+
 function shownValue(spec: FieldSpec, value: unknown, units: Units): string[] {
   if (Array.isArray(value)) return value.length === 0 ? ['none'] : value.map(String)
   if (typeof value === 'boolean') return [value ? 'yes' : 'no']
   if (typeof value !== 'number') return [String(value)]
   const { quantity } = spec
-  // Depths are set to the eighth of an inch or finer.
   return [
     quantity === undefined
       ? plain(value)
-      : plain(unitOf(units, quantity).show(value), quantity === 'length' ? 4 : 1),
+      : plain(unitOf(units, quantity).show(value), DECIMALS[quantity] ?? 1),
   ]
 }
 

@@ -18,7 +18,7 @@ import {
   STORES,
   TEMPER,
 } from '../words/choices.ts'
-import type { Units } from '../words/units.ts'
+import { type Quantity, type Units, unitOf } from '../words/units.ts'
 import { type Draft, draftOf } from './read.ts'
 import { anyTyped, one, type Typed } from './typed.ts'
 import { CAGE, GIFT_SLOTS, TIES, VISIT_PREFIXES, visitDrafts, WASH } from './visit.ts'
@@ -30,6 +30,8 @@ export interface SheetField {
   /** choice: one box to tick. list: any number. number and text: a line to write on. */
   as: 'choice' | 'list' | 'number' | 'text'
   choices?: Choice[]
+  /** For numbers: what is asked for in the yard's units. */
+  quantity?: Quantity
 }
 
 export const NOT_REACHED = 'missed.'
@@ -71,13 +73,17 @@ export const SHEET: SheetField[] = [
     { value: 'yes', label: 'Caged' },
     { value: 'no', label: 'Not caged' },
   ]),
-  line(`${GIVEN}litres`, 'Litres'),
+  { ...line(`${GIVEN}litres`, 'Syrup'), quantity: 'volume' },
   choice(`${TIES}done`, 'Bands', [{ value: 'yes', label: 'All taken off' }]),
   line(`${WASH}bees`, 'Wash: bees'),
   line(`${WASH}mites`, 'Mites'),
   choice(`${NOT_REACHED}reason`, 'Not reached', MISSED),
   line('note', 'Note', 'text'),
 ]
+
+/** A field's label with its unit. Example: 'Syrup, litres'. */
+export const labelWithUnit = (f: Pick<SheetField, 'label' | 'quantity'>, units: Units): string =>
+  f.quantity === undefined ? f.label : `${f.label}, ${unitOf(units, f.quantity).symbol}`
 
 export const sheetLabel = (name: string): string =>
   name === 'tag' ? 'Tag' : name === 'at' ? 'Time' : (SHEET.find((f) => f.name === name)?.label ?? '')

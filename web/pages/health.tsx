@@ -1,9 +1,9 @@
 /** The yard's health: every colony, the pressing ones first. */
-import { type Health, urgencyOf } from '../../src/health/health.ts'
+import { type Health, needsWash, urgencyOf } from '../../src/health/health.ts'
 import { DiseaseGuide } from '../parts/health/guide.tsx'
 import { type Frame, Layout } from '../parts/layout.tsx'
 import { dayWords, fromTo } from '../words/dates.ts'
-import { rateWords, STANDS_SHORT, WATCH_NAMES } from '../words/health.ts'
+import { rateWords, standsShort, WATCH_NAMES } from '../words/health.ts'
 
 export interface HealthRow {
   tag: string
@@ -36,7 +36,7 @@ export const HealthPage = ({ frame, rows, counts, inspector }: HealthPageProps) 
     <Tags
       title="To wash"
       note="No wash yet, or one too old to count."
-      rows={rows.filter((r) => urgencyOf(r.health) === 3)}
+      rows={rows.filter((r) => needsWash(r.health))}
     />
     <Tags title="Nothing pressing" rows={rows.filter((r) => urgencyOf(r.health) === 4)} />
   </Layout>
@@ -89,7 +89,7 @@ function sumWords(c: HealthPageProps['counts']): string {
   const parts = [
     c.held === 0 ? '' : `${c.held} held for a suspected brood disease`,
     c.seen === 0 ? '' : `${c.seen} with beetles, moths, robbing or low stores`,
-    c.over === 0 ? '' : `${c.over} with too many mites, or perhaps`,
+    c.over === 0 ? '' : `${c.over} with mites over the threshold, or near it`,
     c.unwashed === 0 ? '' : `${c.unwashed} to wash`,
   ].filter(Boolean)
   return parts.length === 0 ? 'Nothing pressing in any box.' : `${parts.join('; ')}.`
@@ -133,7 +133,7 @@ const Row = ({ row: { tag, path, yard, stand, health: h }, frame }: { row: Healt
           ) : (
             <>
               Mites: {rateWords(h.last)},{' '}
-              {h.last.stands === 'under' ? STANDS_SHORT.under : <b>{STANDS_SHORT[h.last.stands]}</b>}
+              {h.last.stands === 'under' ? standsShort(h.last) : <b>{standsShort(h.last)}</b>}
               {h.washStale ? `; washed ${dayWords(h.last.on, frame.today)}, too long ago` : ''}
             </>
           )}

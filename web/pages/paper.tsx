@@ -3,13 +3,14 @@ import type { Day } from '../../src/days.ts'
 import { inWordsWithYear } from '../../src/days.ts'
 import type { Check } from '../../src/recovery/plan-types.ts'
 import type { Box } from '../../src/round/box.ts'
-import { SHEET, type SheetField } from '../forms/sheet.ts'
+import { labelWithUnit, SHEET, type SheetField } from '../forms/sheet.ts'
 import { type Frame, Layout } from '../parts/layout.tsx'
 import { PaperWays } from '../parts/paper-ways.tsx'
 import { windowWords } from '../words/dates.ts'
 import { lidCautions } from '../words/lid-cautions.ts'
 import { headline, toDoOf } from '../words/lines.ts'
 import { PHASE_WORDS, RULE_WORDS } from '../words/rules.ts'
+import type { Units } from '../words/units.ts'
 
 export const SIZES = ['a4', 'letter'] as const
 export type Size = (typeof SIZES)[number]
@@ -85,7 +86,7 @@ export const PaperPage = (p: PaperProps) => {
               </span>
             </header>
             {leaf.boxes.map((box) => (
-              <Block box={box} />
+              <Block box={box} units={p.frame.units} />
             ))}
           </section>
         ))}
@@ -139,7 +140,7 @@ const Choose = ({ frame, yard, yards, day, days, all, size }: PaperProps) => (
   </form>
 )
 
-const Block = ({ box }: { box: Box }) => {
+const Block = ({ box, units }: { box: Box; units: Units }) => {
   const { plan, history } = box
   const toDo = toDoOf(plan)
   const [caution] = lidCautions(plan, history)
@@ -167,8 +168,14 @@ const Block = ({ box }: { box: Box }) => {
         </p>
       )}
       <div class="ticks">
-        <div class="ticks-brood">{BROOD.map(Line)}</div>
-        {REST.map(Line)}
+        <div class="ticks-brood">
+          {BROOD.map((fields) => (
+            <Line fields={fields} units={units} />
+          ))}
+        </div>
+        {REST.map((fields) => (
+          <Line fields={fields} units={units} />
+        ))}
       </div>
     </article>
   )
@@ -208,10 +215,10 @@ const REST = [
   ['note'],
 ].map((names) => names.map(named))
 
-const Line = (fields: SheetField[]) => (
+const Line = ({ fields, units }: { fields: SheetField[]; units: Units }) => (
   <p class="tick-row">
     {fields.map((field) => (
-      <Field field={field} />
+      <Field field={field} units={units} />
     ))}
   </p>
 )
@@ -226,9 +233,9 @@ const PAPER_WORDS: Record<string, string> = {
   'not-found': 'not found',
 }
 
-const Field = ({ field }: { field: SheetField }) => (
+const Field = ({ field, units }: { field: SheetField; units: Units }) => (
   <span class={`on-paper on-paper-${field.as}`} data-field={field.name}>
-    <span class="on-paper-label">{field.label}</span>
+    <span class="on-paper-label">{labelWithUnit(field, units)}</span>
     {field.choices === undefined ? (
       <span class="write-on" />
     ) : (

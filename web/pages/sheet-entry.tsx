@@ -2,7 +2,7 @@
 import type { Day } from '../../src/days.ts'
 import type { StandingEntry } from '../../src/journal/history.ts'
 import type { Box } from '../../src/round/box.ts'
-import { ROW_PREFIXES, rowPrefix, SHEET, type SheetField, sheetLabel } from '../forms/sheet.ts'
+import { labelWithUnit, ROW_PREFIXES, rowPrefix, SHEET, type SheetField, sheetLabel } from '../forms/sheet.ts'
 import { type FieldProblem, many, one, type Typed } from '../forms/typed.ts'
 import { idField } from '../forms/visit.ts'
 import { type FormState, idOf, sentenceOf } from '../parts/field.tsx'
@@ -170,7 +170,12 @@ const Row = ({ row, view }: { row: SheetRow; view: SheetEntryProps }) => {
         ) : null}
         <Cell form={form} name={at(row, 'at')} field={{ name: 'at', label: 'Time', as: 'time' }} />
         {SHEET.map((field) => (
-          <Cell form={form} name={at(row, field.name)} field={field} tags={field.name.endsWith('donor')} />
+          <Cell
+            form={form}
+            name={at(row, field.name)}
+            field={{ ...field, label: labelWithUnit(field, frame.units) }}
+            tags={field.name.endsWith('donor')}
+          />
         ))}
       </div>
     </fieldset>

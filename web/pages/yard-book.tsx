@@ -8,7 +8,7 @@ import { type Frame, Layout } from '../parts/layout.tsx'
 import { Refusal } from '../parts/refusal.tsx'
 import { GIFT, labelIn, removalTypes, SIGN } from '../words/choices.ts'
 import { leftWords } from '../words/lines.ts'
-import { plain, weight } from '../words/units.ts'
+import { plain, volume, weight } from '../words/units.ts'
 
 interface YardBookProps {
   frame: Frame
@@ -167,7 +167,10 @@ const TABLES: Record<BookTable, (book: YardBook, frame: Frame) => Child> = {
         l.yard,
         labelIn(GIFT, l.what),
         l.product,
-        [l.litres === null ? '' : `${plain(l.litres)} litres`, l.kg === null ? '' : weight(l.kg, frame.units)]
+        [
+          l.litres === null ? '' : volume(l.litres, frame.units),
+          l.kg === null ? '' : weight(l.kg, frame.units),
+        ]
           .filter((s) => s !== '')
           .join(', '),
         l.by,

@@ -22,7 +22,7 @@ import {
   STORES,
 } from './choices.ts'
 import { dayWords } from './dates.ts'
-import { framesWords, plain, quarters, temperature, type Units, weight } from './units.ts'
+import { framesWords, plain, quarters, temperature, type Units, volume, weight } from './units.ts'
 
 export interface EntryWords {
   title: string
@@ -186,7 +186,7 @@ const givenFacts = (e: Of<'given'>, units: Units): string[] =>
     ['', e.frames === undefined ? undefined : framesWords(e.frames)],
     ['from', e.donor],
     ['', e.caged === undefined ? undefined : e.caged ? 'in a cage' : 'not caged'],
-    ['', e.litres === undefined ? undefined : `${plain(e.litres)} litres`],
+    ['', e.litres === undefined ? undefined : volume(e.litres, units)],
     ['syrup', e.syrup],
     ['', e.kg === undefined ? undefined : weight(e.kg, units)],
     ['', e.product],

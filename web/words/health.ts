@@ -3,7 +3,7 @@ import { type Feed, type Need, SUGAR_PER_COMB_KG } from '../../src/health/feed.t
 import type { Trend, Wash } from '../../src/health/mites.ts'
 import type { Watch, Watched } from '../../src/health/watch.ts'
 import { dayAndDistance, dayWords } from './dates.ts'
-import { framesWords, plain, type Units, weight } from './units.ts'
+import { framesWords, plain, type Units, volume, weight } from './units.ts'
 
 const per100 = (n: number): string => plain(n, 1)
 
@@ -11,24 +11,41 @@ const per100 = (n: number): string => plain(n, 1)
 export const rateWords = (w: Wash): string =>
   `${per100(w.rate)} per 100 bees (${per100(w.lower)} to ${per100(w.upper)})`
 
-/** How it stands to the threshold of its month, as far as the sample can tell. */
+/** What to do at once about a count over the threshold, whatever its limits: a wash costs less than a colony. */
+const WASH_OR_TREAT = 'wash again, or treat (the label is the law)'
+const TREAT = 'treat (the label is the law), then wash again'
+
+/** The count against the threshold of its month, what the sample can tell, and what to do. */
 export function standsWords(w: Wash): string {
   const threshold = `the threshold of ${plain(w.threshold)} per 100`
   const few = w.small ? ` ${w.bees} bees are few: half a cup, about 300, tells more.` : ''
   switch (w.stands) {
     case 'over':
-      return `Over ${threshold}, even at the lower limit.${few}`
+      return `Over ${threshold}, even at the lower limit: ${TREAT}.${few}`
     case 'under':
       return `Under ${threshold}, even at the upper limit.${few}`
     case 'either':
-      return `${w.rate >= w.threshold ? 'At or over' : 'Under'} ${threshold}, but the sample cannot tell for sure.${few || ' Wash again to be surer.'}`
+      return isOver(w)
+        ? `${w.rate > w.threshold ? 'Over' : 'At'} ${threshold} by the count: ${WASH_OR_TREAT}. The sample leaves room for chance.${few}`
+        : `Under ${threshold} by the count, but the sample is too small to be sure: wash again.${few}`
   }
 }
 
-export const STANDS_SHORT: Record<Wash['stands'], string> = {
-  over: 'over the threshold',
-  under: 'under the threshold',
-  either: 'could be over or under',
+/** By the count alone. At the threshold is over it, as in the rules for moving out. */
+const isOver = (w: Wash): boolean => w.rate >= w.threshold
+
+/** The same after a rate, in a few words. */
+export function standsShort(w: Wash): string {
+  switch (w.stands) {
+    case 'over':
+      return `over the threshold: ${TREAT}`
+    case 'under':
+      return 'under the threshold'
+    case 'either':
+      return isOver(w)
+        ? `over the threshold by the count: ${WASH_OR_TREAT}`
+        : 'under the threshold by the count, not for sure: wash again'
+  }
 }
 
 /** What changed since the wash before. Never more sure than the limits are. */
@@ -78,20 +95,19 @@ export const WATCH_ADVICE: Record<Watched, string> = {
 
 export function feedWords(f: Feed, units: Units): string {
   const amount = [
-    f.litres === null ? '' : `${plain(f.litres)} litres`,
+    f.litres === null ? '' : volume(f.litres, units),
     f.kg === null ? '' : weight(f.kg, units),
   ].filter(Boolean)
   const what = f.what === 'pollen' ? 'pollen' : `syrup${f.strength === null ? '' : ` ${f.strength}`}`
   return `${amount.length === 0 ? 'no amount noted' : amount.join(' and ')}, ${f.product ?? what}`
 }
 
-/** '0.9 kg of sugar a week, about 1.4 litres of 1:1 syrup', as an estimate. */
+/** 'about 0.9 kg of sugar a week: 1.4 litres of 1:1 syrup, or 1 litre of 2:1', as an estimate. */
 export const needWords = (n: Need, units: Units): string =>
-  `about ${weight(n.sugarKgAWeek, units)} of sugar a week: ${plain(n.litres['1:1'], 1)} litres of 1:1 syrup, or ${plain(n.litres['2:1'], 1)} of 2:1`
+  `about ${weight(n.sugarKgAWeek, units)} of sugar a week: ${volume(n.litres['1:1'], units, 1)} of 1:1 syrup, or ${volume(n.litres['2:1'], units, 1)} of 2:1`
 
 export function needBasis(n: Need, today: string): string {
-  const brood =
-    n.brood === null ? 'brood not counted, so none is reckoned' : `${framesWords(n.brood)} of brood`
+  const brood = n.brood === null ? 'without brood, which nobody counted' : `${framesWords(n.brood)} of brood`
   return `Reckoned from ${framesWords(n.frames)} of bees, ${brood}, counted ${dayWords(n.countedOn, today)}${n.stale ? ', which is long ago: count again' : ''}.`
 }
 

@@ -1,5 +1,13 @@
 /** Numbers in the units a yard prefers. Stored values are SI; only what is typed or shown is converted. */
-import { celsius, fahrenheit, kilograms, M_PER_FOOT, MM_PER_INCH, pounds } from '../../src/units.ts'
+import {
+  celsius,
+  fahrenheit,
+  kilograms,
+  LITRES_PER_QUART,
+  M_PER_FOOT,
+  MM_PER_INCH,
+  pounds,
+} from '../../src/units.ts'
 
 /** The yard's choice for each quantity. */
 export interface Units {
@@ -7,8 +15,9 @@ export interface Units {
   weight: 'kg' | 'lb'
 }
 
-/** `length` is stored in mm, `height` in m; they go with the weight: inches and feet beside pounds. */
-export type Quantity = keyof Units | 'length' | 'height'
+/** What goes with the weight: inches, feet and US quarts beside pounds. Stored in mm, m and litres. */
+type WithWeight = 'length' | 'height' | 'volume'
+export type Quantity = keyof Units | WithWeight
 
 export interface Unit {
   symbol: string
@@ -27,19 +36,23 @@ const UNIT: Record<Units[keyof Units], Unit> = {
   kg: { symbol: 'kg', store: same, show: same },
 }
 
-const LENGTH: Record<Units['weight'], { length: Unit; height: Unit }> = {
+const WITH_WEIGHT: Record<Units['weight'], Record<WithWeight, Unit>> = {
   lb: {
     length: { symbol: 'in', store: (n) => n * MM_PER_INCH, show: (n) => n / MM_PER_INCH },
     height: { symbol: 'ft', store: (n) => n * M_PER_FOOT, show: (n) => n / M_PER_FOOT },
+    volume: { symbol: 'US quarts', store: (n) => n * LITRES_PER_QUART, show: (n) => n / LITRES_PER_QUART },
   },
   kg: {
     length: { symbol: 'mm', store: same, show: same },
     height: { symbol: 'm', store: same, show: same },
+    volume: { symbol: 'litres', store: same, show: same },
   },
 }
 
 export const unitOf = (units: Units, quantity: Quantity): Unit =>
-  quantity === 'length' || quantity === 'height' ? LENGTH[units.weight][quantity] : UNIT[units[quantity]]
+  quantity === 'temperature' || quantity === 'weight'
+    ? UNIT[units[quantity]]
+    : WITH_WEIGHT[units.weight][quantity]
 
 /** `n` to at most `places` decimals, without trailing zeros. Example: plain(2.50) = '2.5'. */
 export const plain = (n: number, places = 2): string => String(Number(n.toFixed(places)))
@@ -54,6 +67,13 @@ export const temperature = (c: number, units: Units): string => {
 export const weight = (kg: number, units: Units): string => {
   const unit = unitOf(units, 'weight')
   return `${plain(unit.show(kg), 1)} ${unit.symbol}`
+}
+
+/** '1 litre', '1.5 litres'; '1 US quart', '2.1 US quarts'. `places`: decimals at most. */
+export const volume = (litres: number, units: Units, places = 2): string => {
+  const unit = unitOf(units, 'volume')
+  const n = plain(unit.show(litres), places)
+  return `${n} ${n === '1' ? unit.symbol.slice(0, -1) : unit.symbol}`
 }
 
 const QUARTERS: Record<string, string> = { '0.25': '¼', '0.5': '½', '0.75': '¾' }

@@ -2,7 +2,7 @@ import { Hono } from 'hono'
 import { ColonyHealthPage } from '../../../web/pages/colony-health.tsx'
 import { HealthPage, type HealthRow } from '../../../web/pages/health.tsx'
 import { ClearedPage, FeedPage, TreatPage, WashPage } from '../../../web/pages/health-forms.tsx'
-import { healthOf, urgencyOf } from '../../health/health.ts'
+import { healthOf, needsWash, urgencyOf } from '../../health/health.ts'
 import type { Deps, Env } from '../deps.ts'
 import { entryForm } from '../entry-form.ts'
 import { colonyIn, unknownColony } from '../errors.tsx'
@@ -31,7 +31,12 @@ export function health(deps: Deps): Hono<Env> {
       <HealthPage
         frame={c.var.frame}
         rows={rows}
-        counts={{ held: at(0), seen: at(1), over: at(2), unwashed: at(3) }}
+        counts={{
+          held: at(0),
+          seen: at(1),
+          over: at(2),
+          unwashed: rows.filter((r) => needsWash(r.health)).length,
+        }}
         inspector={store.settings.get('inspector')}
       />,
     )

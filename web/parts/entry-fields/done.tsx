@@ -1,5 +1,6 @@
 /** What is done at a box beside looking: cage, ties, mite wash, something given. Used in a visit and in corrections. */
 import { CAGE, type Choice, GIFT } from '../../words/choices.ts'
+import { unitOf } from '../../words/units.ts'
 import { Choices, TextField } from '../field.tsx'
 import { type EntryFieldsProps, EntryNote } from './common.tsx'
 
@@ -102,7 +103,7 @@ export const GivenFields = (p: DoneProps & { donors: string[] }) => {
           form={form}
           name={`${at}litres`}
           label="Syrup"
-          unit="litres"
+          unit={unitOf(p.frame.units, 'volume').symbol}
           inputmode="decimal"
           maxlength={8}
         />

@@ -33,8 +33,8 @@ export const FeedFields = ({ form, frame }: EntryFieldsProps) => (
         form={form}
         name="litres"
         label="Syrup"
-        hint="A US quart is 0.95, a gallon 3.8."
-        unit="litres"
+        hint={frame.units.weight === 'lb' ? 'A gallon is 4 quarts.' : 'A US quart is 0.95, a gallon 3.8.'}
+        unit={unitOf(frame.units, 'volume').symbol}
         inputmode="decimal"
         maxlength={8}
       />
