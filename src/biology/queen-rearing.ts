@@ -40,6 +40,9 @@ export const FIRST_EGG_AFTER_EMERGENCE_HARD = { earliest: 4, latest: 28 } as con
 /** Days after the brood came in (or the queen was lost) from which cells are plain to see (common practice: a frame is read from the third day). */
 export const CELLS_SHOW_AFTER = 3
 
+/** A virgin flies to mate about this many days after she emerged: 5-6 to mature, then the first calm, warm day (common practice; Winston 1987: 6-10). */
+export const MATES_AFTER_EMERGENCE = 7
+
 /** Quiet time starts this many days before the earliest emergence: cells are easily shaken loose (common practice). */
 export const QUIET_BEFORE_EMERGENCE = 2
 

@@ -2,12 +2,16 @@
  * One thing to do today, and why. Urgency: a closing biological window or an action rung of the ladder, then
  * overdue, due and open questions; in quiet time the lid stays on.
  */
-import { TEST_FRAME_IGNORED_AFTER } from '../biology/queen-rearing.ts'
-import { type Day, daysBetween, earlier, inWords } from '../days.ts'
+import {
+  EMERGENCE_AFTER_LOSS,
+  MATES_AFTER_EMERGENCE,
+  TEST_FRAME_IGNORED_AFTER,
+} from '../biology/queen-rearing.ts'
+import { addDays, type Day, daysBetween, earlier, inWords } from '../days.ts'
 import { askedAgain, lookedLately } from './derived-asks.ts'
 import { frameCount } from './fold/strength.ts'
 import type { Advice, DayRange, Readiness, Rule } from './plan-types.ts'
-import { miteThresholdOn } from './protocol.ts'
+import { matesOn, miteThresholdOn } from './protocol.ts'
 import type { Ask, State } from './state.ts'
 
 /** Questions answered at an open box, most telling first. */
@@ -28,7 +32,11 @@ export function adviceOn(s: State, today: Day, quiet: DayRange | null, readiness
   const advice = mainAdvice(s, today, quiet, readiness)
   if (s.history.outcome !== null) return advice
   const hungry = hungrySince(s)
-  const needs = [hungry === null ? null : `Stores were low on ${inWords(hungry)}: feed it.`, miteNeed(s)]
+  const needs = [
+    hungry === null ? null : `Stores were low on ${inWords(hungry)}: feed it.`,
+    miteNeed(s),
+    matingNeed(s),
+  ]
   // Feeding takes no open box, and a colony that starves needs no other plan.
   const action = hungry !== null && advice.action === 'leave-alone' ? 'outside-look' : advice.action
   return { action, why: [advice.why, ...needs.filter((n) => n !== null)].join(' ') }
@@ -37,6 +45,15 @@ export function adviceOn(s: State, today: Day, quiet: DayRange | null, readiness
 /** The day on which stores were found low, unless it was fed since; null when they were not. */
 const hungrySince = (s: State): Day | null =>
   s.stores?.level === 'low' && (s.fedOn === null || s.fedOn < s.stores.on) ? s.stores.on : null
+
+/** A queen that is being raised too late, or too early, in the year. */
+function matingNeed(s: State): string | null {
+  if (s.queen.is !== 'rearing') return null
+  const mates = addDays(s.queen.emergence.likely, MATES_AFTER_EMERGENCE)
+  return matesOn(s.protocol, mates)
+    ? null
+    : `She would fly to mate about ${inWords(mates)}, when queens do not mate here: have a mated queen or a colony to unite it with in mind.`
+}
 
 /** Mites over the threshold, unless it was treated since. */
 function miteNeed(s: State): string | null {
@@ -98,6 +115,12 @@ function ladderAdvice(s: State, today: Day, quiet: DayRange | null, actionable: 
   }
   const frame = actionable('egg-frame')
   if (frame !== undefined) {
+    const mates = addDays(today, EMERGENCE_AFTER_LOSS.likely + MATES_AFTER_EMERGENCE)
+    if (!matesOn(s.protocol, mates))
+      return {
+        action: 'buy-queen',
+        why: `A queen raised from a frame given now would fly to mate about ${inWords(mates)}, when queens do not mate here. Look for a virgin and for cells, then introduce a mated queen; or unite it.`,
+      }
     if (daysBetween(s.lastYoungBrood, today) <= TEST_FRAME_IGNORED_AFTER)
       return { action: 'give-egg-frame', why: frame.why }
     return {

@@ -14,6 +14,9 @@ export interface Moved {
   after: Check
 }
 
+/** When a colony may leave: now, about a day, or no day can be named (null). */
+export type Leaving = Day | 'now' | null
+
 /** What changes for one colony. */
 export interface ColonyChange {
   tag: string
@@ -27,8 +30,8 @@ export interface ColonyChange {
   action: { before: Action; after: Action } | null
   /** It may leave by the new rules and not by the old, or the other way round. */
   ready: { before: boolean; after: boolean } | null
-  /** The expected day of leaving, where it moves. */
-  expected: { before: Day | null; after: Day | null } | null
+  /** When it may leave, where that moves. */
+  expected: { before: Leaving; after: Leaving } | null
 }
 
 export interface PreviewTotals {
@@ -64,7 +67,8 @@ export function changeFor(
   })
   const late = (checks: Check[]): Rule[] => checks.filter((c) => c.status === 'overdue').map((c) => c.rule)
   const [lateOld, lateNew] = [late(old), late(fresh)]
-  const likely = (p: Plan): Day | null => p.readiness.expected?.likely ?? null
+  // A colony that is ready has no expected day any more: its day is now.
+  const likely = (p: Plan): Leaving => (p.readiness.ready ? 'now' : (p.readiness.expected?.likely ?? null))
   const change: ColonyChange = {
     tag: history.tag,
     moved: pairs.filter((p) => !sameWindow(p.before, p.after)),

@@ -64,6 +64,11 @@ export const protocolOverrides = z.strictObject({
    * goes by `miteThreshold`. Sources differ: 1-2 in the dormant season, 2-3 while brood is reared.
    */
   miteThresholdByMonth: z.partialRecord(z.enum(MONTHS), z.number().min(0.1).max(20)).optional(),
+  /**
+   * Months ('1' to '12') in which virgins mate where the yard is: warm, calm days, and drones about. A queen that would fly
+   * in another month is not raised but bought. Default: none said, so that the calendar rules nothing out.
+   */
+  matingMonths: z.array(z.enum(MONTHS)).min(1).max(12).optional(),
   /** A mite wash counts this many days. Default 14. */
   miteWashValidDays: z.int().min(1).max(60).optional(),
   /** A disease look counts this many days. Default 7. */
@@ -88,6 +93,8 @@ export interface Protocol {
   minFramesOfBees: number
   miteThreshold: number
   miteThresholdByMonth: Partial<Record<Month, number>>
+  /** Empty: not said. */
+  matingMonths: readonly Month[]
   miteWashValidDays: number
   diseaseLookValidDays: number
   heatLimitC: number
@@ -102,6 +109,7 @@ export const DEFAULT_PROTOCOL: Protocol = {
   minFramesOfBees: 3,
   miteThreshold: 3,
   miteThresholdByMonth: {},
+  matingMonths: [],
   miteWashValidDays: 14,
   diseaseLookValidDays: 7,
   heatLimitC: 29.4,
@@ -135,6 +143,12 @@ export function protocolWith(overrides: ProtocolOverrides = {}): Protocol {
 export const yardProtocol = (overrides: ProtocolOverrides = {}): Protocol =>
   protocolWith({ ...overrides, clearance: 'recorded' })
 
+const monthOf = (day: Day): Month => String(Number(day.slice(5, 7))) as Month
+
+/** Whether a virgin that flies about that day can mate, as far as the yard has said. */
+export const matesOn = (protocol: Protocol, day: Day): boolean =>
+  protocol.matingMonths.length === 0 || protocol.matingMonths.includes(monthOf(day))
+
 /** Mites per 100 bees from which a wash on that day is too many. */
 export const miteThresholdOn = (protocol: Protocol, day: Day): number =>
-  protocol.miteThresholdByMonth[String(Number(day.slice(5, 7))) as Month] ?? protocol.miteThreshold
+  protocol.miteThresholdByMonth[monthOf(day)] ?? protocol.miteThreshold

@@ -10,6 +10,8 @@ export const SOURCE_OF_SETTING: Record<Threshold, string> = {
   miteThreshold: '3 mites per 100 bees by wash (USDA-ARS Tucson); others treat from 2.',
   miteThresholdByMonth:
     'Guides differ by season: 1-2 per 100 while there is little brood, 2-3 while much is reared (Honey Bee Health Coalition, from memory; newer editions are lower).',
+  matingMonths:
+    'Mating flights need calm weather above about 20 °C (68 °F; sources say 16-21 °C) and drones about; which months have it, the yard knows best.',
   miteWashValidDays: 'Common practice: wash again 10-14 days after a treatment.',
   diseaseLookValidDays:
     'Common practice. About one colony in five that carries American foulbrood shows it within a month (19 %; afb.org.nz): a clean look is no clearance.',

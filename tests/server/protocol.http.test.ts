@@ -50,6 +50,22 @@ describe('a change', () => {
     expect(yard.store.settings.get('protocol')).toEqual({})
   })
 
+  test('of the months in which queens mate is kept, told, and shown again', async () => {
+    const answer = await yard.post('/protocol/preview', { matingMonths: ['7', '6'] })
+    expect(wordsOf(answer.text)).toContain('Months in which queens mate: not said, now June, July')
+    await yard.post('/protocol/save', { matingMonths: ['7', '6'] })
+    await settled()
+    expect(yard.store.settings.get('protocol')).toEqual({ matingMonths: ['7', '6'] })
+    const text = (await yard.get('/protocol')).text
+    expect(text.match(/name="matingMonths" value="(\d+)" checked/g)).toHaveLength(2)
+    // All twelve rule nothing out, and one that is no month is refused.
+    const all = Array.from({ length: 12 }, (_, i) => String(i + 1))
+    await yard.post('/protocol/save', { matingMonths: all })
+    await settled()
+    expect(yard.store.settings.get('protocol')).toEqual({})
+    expect((await yard.post('/protocol/preview', { matingMonths: ['13'] })).status).toBe(422)
+  })
+
   test('says how many become late', async () => {
     const words = wordsOf((await yard.post('/protocol/preview', { 'w.telling-visit.closes': '6' })).text)
     expect(words).toContain('3 colonies’ checks move; 3 become late')

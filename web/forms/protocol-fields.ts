@@ -28,6 +28,7 @@ export const QUANTITY: Partial<Record<NumberSetting, Quantity>> = {
 }
 
 export const windowField = (key: WindowKey, part: (typeof WINDOW_PARTS)[number]): string => `w.${key}.${part}`
+export const MATING_FIELD = 'matingMonths'
 export const monthField = (month: Month): string => `month.${month}`
 
 export const windowName = (key: WindowKey): string =>
@@ -64,6 +65,9 @@ export function protocolTyped(typed: Typed, units: Units): ProtocolDraft {
     MONTHS.flatMap((m) => [[m, take(monthField(m))]]).filter(([, n]) => n !== undefined),
   )
   if (Object.keys(months).length > 0) raw.miteThresholdByMonth = months
+  const mating = typed[MATING_FIELD] ?? []
+  // Every month is no choice: it rules nothing out.
+  if (mating.length > 0 && mating.length < MONTHS.length) raw.matingMonths = mating
   const windows: Partial<Record<Rule, Window>> = {}
   for (const key of WINDOW_KEYS) {
     const made = windowTyped(key, typeof raw.holdDays === 'number' ? raw.holdDays : undefined, take)
@@ -107,6 +111,7 @@ function fieldOf(path: string): string {
   if (path.startsWith('windows.') || path.startsWith('salvagedQueenRelease'))
     return windowField(key as WindowKey, (window?.[2] as 'opens' | undefined) ?? 'opens')
   const month = path.match(/^miteThresholdByMonth\.(\d+)$/)
+  if (path.startsWith(MATING_FIELD)) return MATING_FIELD
   return month === null ? path : monthField(month[1] as Month)
 }
 
@@ -126,6 +131,7 @@ export function typedProtocol(o: ProtocolOverrides, units: Units): Typed {
     const value = o.miteThresholdByMonth?.[m]
     if (value !== undefined) typed[monthField(m)] = [plain(value)]
   }
+  if (o.matingMonths !== undefined) typed[MATING_FIELD] = [...o.matingMonths]
   for (const key of WINDOW_KEYS) {
     const window = key === 'salvagedQueenRelease' ? o.salvagedQueenRelease : o.windows?.[key]
     if (window !== undefined)
@@ -146,6 +152,7 @@ export function protocolLabel(field: string): string {
   if (window !== null) return windowName(window[1] as WindowKey)
   const month = field.match(/^month\.(\d+)$/)
   if (month !== null) return `Mites in ${MONTH_NAMES[month[1] as Month] ?? ''}`
+  if (field === MATING_FIELD) return 'Months in which queens mate'
   if (field === 'reason') return 'Why'
   return SETTING_WORDS[field as NumberSetting]?.label ?? ''
 }

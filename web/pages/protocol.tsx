@@ -3,7 +3,7 @@ import { SOURCE_OF_SETTING } from '../../src/recovery/setting-sources.ts'
 import { protocolLabel, WINDOW_KEYS } from '../forms/protocol-fields.ts'
 import { type FormState, NoteField, ProblemSummary } from '../parts/field.tsx'
 import { Layout } from '../parts/layout.tsx'
-import { Months, NumberRow, type RowsProps, WindowRow } from '../parts/protocol-rows.tsx'
+import { MatingMonths, Months, NumberRow, type RowsProps, WindowRow } from '../parts/protocol-rows.tsx'
 import { UnitsForm } from '../parts/units-form.tsx'
 import { NUMBERS } from '../words/protocol.ts'
 
@@ -43,6 +43,7 @@ export const ProtocolPage = (p: ProtocolPageProps) => (
             <NumberRow name={key} p={p} />
           ))}
           <Months p={p} />
+          <MatingMonths p={p} />
           <li class="rule">
             <div>
               <b>A suspected brood disease</b>
@@ -104,7 +105,7 @@ const History = ({ changes }: Pick<ProtocolPageProps, 'changes'>) => (
     {changes.length === 0 ? (
       <p class="soft">Never changed: the defaults stand.</p>
     ) : (
-      <div class="table-scroll">
+      <section class="table-scroll" tabindex={0} aria-label="Who changed it">
         <table class="history">
           <thead>
             <tr>
@@ -129,7 +130,7 @@ const History = ({ changes }: Pick<ProtocolPageProps, 'changes'>) => (
             ))}
           </tbody>
         </table>
-      </div>
+      </section>
     )}
   </section>
 )

@@ -9,7 +9,9 @@ import { SOURCE_OF } from '../../src/recovery/rule-sources.ts'
 import { SOURCE_OF_SETTING } from '../../src/recovery/setting-sources.ts'
 import {
   defaultWindow,
+  MATING_FIELD,
   monthField,
+  protocolLabel,
   QUANTITY,
   WINDOW_PARTS,
   type WindowKey,
@@ -26,7 +28,7 @@ import {
   windowWords,
 } from '../words/protocol.ts'
 import { unitOf } from '../words/units.ts'
-import { type FormState, idOf } from './field.tsx'
+import { type FormState, idOf, Ticks } from './field.tsx'
 import type { Frame } from './layout.tsx'
 
 /** What every row is held against. */
@@ -110,6 +112,30 @@ export const Months = ({ p }: { p: RowsProps }) => (
     </ul>
   </li>
 )
+
+export const MatingMonths = ({ p }: { p: RowsProps }) => {
+  const problem = problemAt(p.form, MATING_FIELD)
+  return (
+    <li class={problem === undefined ? 'rule rule-months' : 'rule rule-months has-problem'}>
+      <div>
+        <b>{protocolLabel(MATING_FIELD)}</b> <Yours own={p.own.matingMonths !== undefined} />
+        <p>
+          Tap those in which virgins can mate where your yards are. A queen that would fly in another month is
+          not raised: the plan asks for a mated one, or to unite. None tapped: no month rules anything out.
+        </p>
+        {problem === undefined ? null : <p class="problem">{problem}</p>}
+        <p class="fine">{SOURCE_OF_SETTING.matingMonths}</p>
+      </div>
+      <Ticks
+        form={p.form}
+        name={MATING_FIELD}
+        label="Months"
+        across={4}
+        choices={MONTHS.map((m) => ({ value: m, label: MONTH_NAMES[m].slice(0, 3) }))}
+      />
+    </li>
+  )
+}
 
 const PART_NAMES = { opens: 'opens', due: 'due', closes: 'last day' } as const
 

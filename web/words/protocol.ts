@@ -69,6 +69,14 @@ export const MONTH_NAMES: Record<Month, string> = {
   '12': 'December',
 }
 
+/** 'April, May', in the order of the year; 'not said' for none. */
+export const monthsWords = (months: readonly Month[]): string =>
+  months.length === 0
+    ? 'not said'
+    : MONTHS.filter((m) => months.includes(m))
+        .map((m) => MONTH_NAMES[m])
+        .join(', ')
+
 /** What a window counts from. */
 export const ANCHOR: Record<(typeof RULES)[number] | 'salvagedQueenRelease', string> = {
   'outside-look': 'the intake',
@@ -113,12 +121,22 @@ export function differences(before: ProtocolOverrides, after: ProtocolOverrides,
         `Mites in ${MONTH_NAMES[m]}: ${was ?? 'as in the rest of the year'}, now ${is ?? 'as in the rest of the year'}`,
       )
   }
+  const [mated, mates] = [monthsWords(a.matingMonths), monthsWords(b.matingMonths)]
+  if (mated !== mates) lines.push(`Months in which queens mate: ${mated}, now ${mates}`)
   const windows = (name: string, x: Window, y: Window): void => {
     if (windowWords(x) !== windowWords(y)) lines.push(`${name}: ${windowWords(x)}; now ${windowWords(y)}`)
   }
   windows('Look to her own queen’s cage', a.salvagedQueenRelease, b.salvagedQueenRelease)
   for (const rule of RULES) windows(RULE_WORDS[rule].name, a.windows[rule], b.windows[rule])
   return lines
+}
+
+/** 'Can go now; by the new rules about Fri 27 Nov' */
+export function leavingWords({ before, after }: { before: Leaving; after: Leaving }, today: Day): string {
+  const words = (l: Leaving): string =>
+    l === 'now' ? 'can go now' : l === null ? 'no day of leaving is known' : `leaves about ${dayWords(l, today)}`
+  const was = words(before)
+  return `${was.charAt(0).toUpperCase()}${was.slice(1)}; by the new rules it ${after === null ? 'has no known day of leaving' : words(after)}`
 }
 
 const colonies = (n: number, one: string, more: string): string =>
