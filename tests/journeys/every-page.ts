@@ -4,7 +4,14 @@ import { afterAll, beforeAll, expect, it } from 'vitest'
 import { PHASES } from '../../src/recovery/plan-types.ts'
 import { WAYS } from '../../web/parts/nav.ts'
 import { type Device, launch, type Watched, watchedPage } from '../support/browser.ts'
-import { bytesFor, layoutShift, sidewaysScroll, smallTargets, violations } from '../support/page-checks.ts'
+import {
+  bytesFor,
+  layoutShift,
+  sidewaysScroll,
+  smallTargets,
+  violations,
+  wordsOutside,
+} from '../support/page-checks.ts'
 import { press } from '../support/person.ts'
 import { startYard } from '../support/yard.ts'
 
@@ -80,6 +87,7 @@ async function wrongWith(page: Page, device: Device): Promise<string[]> {
   if (shift > 0) wrong.push(`shifted by ${shift}`)
   const wide = await sidewaysScroll(page)
   if (wide > 0) wrong.push(`${wide} px wider than the screen`)
+  wrong.push(...(await wordsOutside(page)).map((t) => `words outside their picture: ${t}`))
   if (device.touch) wrong.push(...(await smallTargets(page, LEAST_TARGET)).map((t) => `small target: ${t}`))
   return wrong
 }

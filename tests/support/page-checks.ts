@@ -61,6 +61,20 @@ export async function bytesFor(page: Page, address: string): Promise<number> {
   return bytes
 }
 
+/** Words in pictures that stick out of their picture, with by how many pixels. */
+export const wordsOutside = (page: Page): Promise<string[]> =>
+  page.evaluate(() =>
+    [...document.querySelectorAll('svg text')].flatMap((e) => {
+      const word = e.getBoundingClientRect()
+      let svg = (e as SVGTextElement).ownerSVGElement
+      while (svg?.ownerSVGElement) svg = svg.ownerSVGElement
+      const picture = svg?.getBoundingClientRect()
+      if (picture === undefined || word.width === 0) return []
+      const out = Math.max(picture.left - word.left, word.right - picture.right)
+      return out > 1 ? [`${e.textContent}: ${Math.round(out)} px`] : []
+    }),
+  )
+
 /** Controls lower or narrower than a gloved finger needs, in CSS pixels; links inside a sentence are left out. */
 export const smallTargets = (page: Page, least: number): Promise<string[]> =>
   page.evaluate((least) => {

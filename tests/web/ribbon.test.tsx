@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest'
 import type { Lane, Ribbon } from '../../web/parts/ribbon/model.ts'
 import { ribbonOf } from '../../web/parts/ribbon/model.ts'
 import { RibbonSmall, RibbonStrip } from '../../web/parts/ribbon/strip.tsx'
+import { nameAt, roomFor } from '../../web/parts/ribbon/windows.tsx'
 import { ribbonWords } from '../../web/parts/ribbon/words.ts'
 import { historyFrom, look, planFrom, WALL } from './entries.ts'
 
@@ -83,6 +84,19 @@ describe('the brood ribbon', () => {
         expect(Number(x)).toBeLessThanOrEqual(100.3)
       }
     }
+  })
+
+  it('keeps every name of a window on the strip of the narrowest phone, beside the window or above it', () => {
+    const words = 'Look for the new queen’s eggs'
+    const room = roomFor(words)
+    for (let start = 0; start < 100; start += 3)
+      for (let end = start + 3; end <= 100; end += 3) {
+        const { x, anchor, above } = nameAt(words, start, end)
+        const [left, right] = anchor === 'start' ? [x, x + room] : [x - room, x]
+        expect(left, `${start} to ${end}`).toBeGreaterThanOrEqual(0)
+        expect(right, `${start} to ${end}`).toBeLessThanOrEqual(100)
+        if (!above) expect(right <= start || left >= end).toBe(true)
+      }
   })
 
   it('says in words all that it draws', () => {

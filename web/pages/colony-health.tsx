@@ -10,8 +10,9 @@ import { WashChart } from '../parts/health/chart.tsx'
 import { FeedSection } from '../parts/health/feed-section.tsx'
 import { DiseaseGuide, TreatmentNote } from '../parts/health/guide.tsx'
 import { type Frame, Layout } from '../parts/layout.tsx'
+import { RibbonDefs } from '../parts/ribbon/key.tsx'
 import { ribbonOf } from '../parts/ribbon/model.ts'
-import { RibbonDefs, RibbonStrip } from '../parts/ribbon/strip.tsx'
+import { RibbonStrip } from '../parts/ribbon/strip.tsx'
 import { dayAndDistance, dayWords, fromTo } from '../words/dates.ts'
 import { rateWords, standsWords, trendWords, WATCH_ADVICE, WATCH_NAMES, watchWords } from '../words/health.ts'
 
@@ -83,7 +84,7 @@ const Mites = ({ health: h, path, protocol, frame, summary }: ColonyHealthProps)
         </p>
         {h.trend === null ? null : <p>{trendWords(h.trend, frame.today)}</p>}
         <WashChart washes={h.washes} protocol={protocol} today={frame.today} />
-        <div class="table-scroll">
+        <section class="table-scroll" tabindex={0} aria-label="Every wash">
           <table class="plain-table">
             <thead>
               <tr>
@@ -106,7 +107,7 @@ const Mites = ({ health: h, path, protocol, frame, summary }: ColonyHealthProps)
               ))}
             </tbody>
           </table>
-        </div>
+        </section>
       </>
     )}
     {summary.outcome === null ? (

@@ -2,8 +2,9 @@
 import type { CheckStatus, Phase } from '../../src/recovery/plan-types.ts'
 import { type Frame, Layout } from '../parts/layout.tsx'
 import { Mark } from '../parts/mark.tsx'
+import { RibbonDefs } from '../parts/ribbon/key.tsx'
 import type { Ribbon } from '../parts/ribbon/model.ts'
-import { RibbonDefs, RibbonSmall } from '../parts/ribbon/strip.tsx'
+import { RibbonSmall } from '../parts/ribbon/strip.tsx'
 import { dayWords } from '../words/dates.ts'
 import { PHASE_WORDS } from '../words/rules.ts'
 
