@@ -1,7 +1,8 @@
 /** Shapes of the forecasts' charts. */
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
-import { linePath, namesIn, scaleFor, stacked, stretchOf } from '../../web/charts/foresight.ts'
+import { addDays } from '../../src/days.ts'
+import { along, linePath, namesIn, scaleFor, stacked, stretchOf } from '../../web/charts/foresight.ts'
 
 const KINDS = ['a', 'b', 'c'] as const
 const shares = fc
@@ -77,6 +78,14 @@ describe('scales', () => {
       '2026-05-29',
       '2026-06-12',
     ])
+    // The last date ends at its day where it would stick out, so the one before it needs its own width and half of one.
+    const [phone, word] = [290, 46]
+    for (let days = 1; days < 200; days++) {
+      const s = stretchOf('2026-05-01', addDays('2026-05-01', days))
+      const at = s.ticks.map((d) => (along(s, d) / 100) * phone)
+      for (let i = 1; i < at.length; i++)
+        expect((at[i] ?? 0) - (at[i - 1] ?? 0), `${days} days`).toBeGreaterThan(word * 1.5)
+    }
     expect(linePath([0, 1], 1)).toBe('M0 1000L1000 0')
   })
 })

@@ -14,10 +14,10 @@ export interface Stretch {
   ticks: Day[]
 }
 
-/** Dates under an axis: so many fit on a phone. */
-const MOST_TICKS = 4.3
+/** Dates under an axis: so many fit on a phone, the last of them drawn inside its edge. */
+const MOST_TICKS = 3.5
 
-/** Example: from 1 May to 30 June, a date every 14 days. */
+/** Example: from 1 May to 12 June, a date every 14 days. */
 export function stretchOf(from: Day, to: Day): Stretch {
   const length = Math.max(1, daysBetween(from, to))
   const step = [1, 2, 7, 14, 28, 56, 112].find((n) => length / n < MOST_TICKS) ?? 112
