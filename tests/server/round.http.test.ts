@@ -219,7 +219,7 @@ describe('short of time', () => {
     expect(words).toMatch(/In 20 minutes, until 12:20, in this order .*W-2/)
     expect(words).toContain('Left out, and what that costs')
     expect(words).toMatch(
-      /W-10 The telling visit North field, stand 10\. Its young brood can still become a queen until Thu 11 Jun/,
+      /W-10 The telling visit North field\. Its young brood can still become a queen until Thu 11 Jun/,
     )
     expect(words).toMatch(/S-1 .*South bank.*Late since/)
     expect(words).toContain('without the way between the yards')

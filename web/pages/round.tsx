@@ -168,8 +168,12 @@ const WhichYard = ({ round, yards, choice }: RoundView) => {
 const Chosen = (p: RoundView & { choice: Choice }) => {
   const { choice, frame } = p
   const across = isAcrossYards(p)
-  const placeOf = ({ box }: Stop): string =>
-    across ? `${box.yard}${box.stand === null ? '' : `, stand ${box.stand}`}. ` : ''
+  /** Where ranks stand before the boxes, their stands do not. */
+  const placeOf = ({ box }: Stop, ranked: boolean): string => {
+    const place = [across ? box.yard : '', ranked && box.stand !== null ? `stand ${box.stand}` : '']
+    const words = place.filter(Boolean).join(', ')
+    return words === '' ? '' : `${words.charAt(0).toUpperCase()}${words.slice(1)}. `
+  }
   return (
     <>
       <section class="section">
@@ -191,7 +195,11 @@ const Chosen = (p: RoundView & { choice: Choice }) => {
         )}
         <ol class="stops stops-ranked">
           {choice.open.map((s) => (
-            <StopLine stop={s} view={p} note={`${placeOf(s)}${urgencyWords(s.urgency, frame.today)}.`} />
+            <StopLine
+              stop={s}
+              view={p}
+              note={`${placeOf(s, true)}${urgencyWords(s.urgency, frame.today)}.`}
+            />
           ))}
         </ol>
       </section>
@@ -200,7 +208,7 @@ const Chosen = (p: RoundView & { choice: Choice }) => {
           <h2>Left out, and what that costs</h2>
           <ol class="stops">
             {choice.left.map((s) => (
-              <StopLine stop={s} view={p} note={`${placeOf(s)}${costWords(s, frame.today)}`} />
+              <StopLine stop={s} view={p} note={`${placeOf(s, false)}${costWords(s, frame.today)}`} />
             ))}
           </ol>
         </section>
