@@ -91,6 +91,10 @@ export const inWords: (day: Day) => string = remembered((day) => format(local(da
 /** 'Sun 10 May 2026' */
 export const inWordsWithYear: (day: Day) => string = remembered((day) => format(local(day), 'EEE d MMM yyyy'))
 
+/** 'Sun 10 May', with the year only where it is not the year of `today`. */
+export const dayWords = (day: Day, today: Day): string =>
+  day.slice(0, 4) === today.slice(0, 4) ? inWords(day) : inWordsWithYear(day)
+
 /** 'today', 'tomorrow', 'yesterday', 'in 3 days', '3 days ago'. */
 export function fromToday(day: Day, today: Day): string {
   const n = daysBetween(today, day)

@@ -5,7 +5,7 @@
  * causes, destinations, yards and who saw it are never read here, so they cannot get out.
  */
 import { BEES_PER_FRAME, BEES_PER_LB } from '../biology/strength.ts'
-import { type Day, daysBetween, inWords, inWordsWithYear, type Span } from '../days.ts'
+import { type Day, daysBetween, dayWords, inWordsWithYear, type Span } from '../days.ts'
 import type { Inspection, Intake } from '../journal/entry.ts'
 import type { History, StandingEntry } from '../journal/history.ts'
 import type { Plan } from '../recovery/plan-types.ts'
@@ -13,7 +13,7 @@ import { KG_PER_LB } from '../units.ts'
 import { CLOSE_IT, ENDED, GIVEN, NOW, OUT_OF, QUEEN_CAME, THE_PLACE } from './letter-words.ts'
 
 export interface Letter {
-  /** 'Your bees, day 30' */
+  /** 'Your bees, day 30'; 'Your bees, the day they came' */
   title: string
   asOf: Day
   /** Sentences, as are `now`, `next` and `place`. */
@@ -44,13 +44,13 @@ export function historyUntil(history: History, day: Day): History | null {
  * @param plan of that history, as of that day or of the day the colony left
  */
 export function letterOf(history: History, plan: Plan, asOf: Day): Letter {
-  const last = history.outcome?.on ?? asOf
+  const day = daysBetween(history.intake.on, history.outcome?.on ?? asOf)
   return {
-    title: `Your bees, day ${daysBetween(history.intake.on, last)}`,
+    title: `Your bees, ${day === 0 ? 'the day they came' : `day ${day}`}`,
     asOf,
     came: cameWords(history.intake, history.removedOn),
     steps: history.entries.flatMap((e) => stepOf(e) ?? []),
-    now: nowWords(history, plan),
+    now: nowWords(history, plan, asOf),
     next: history.outcome === null ? nextWords(plan) : [],
     place: placeWords(history.intake),
   }
@@ -116,7 +116,7 @@ function textOf(e: StandingEntry): string | null {
     case 'mite-wash':
       return `We looked for mites: about ${Number(((e.mites / e.bees) * 100).toFixed(1))} on every 100 bees.`
     case 'ties-removed':
-      return 'Their old comb had grown fast in its frames; we took off what had held it.'
+      return 'They had built their old comb firmly into its frames, so we took off the bands that held it.'
     case 'disease-cleared':
       return 'The worry about their brood was cleared up.'
     default:
@@ -144,10 +144,10 @@ function seenWords(e: Inspection): string {
 const listed = (parts: readonly string[]): string =>
   parts.length < 2 ? parts.join('') : `${parts.slice(0, -1).join(', ')} and ${parts.at(-1)}`
 
-function nowWords(history: History, plan: Plan): string[] {
+function nowWords(history: History, plan: Plan, asOf: Day): string[] {
   const { outcome } = history
   const care = careWords(history)
-  if (outcome !== null) return [`On ${inWords(outcome.on)} ${ENDED[outcome.what]}`, ...care]
+  if (outcome !== null) return [`On ${dayWords(outcome.on, asOf)} ${ENDED[outcome.what]}`, ...care]
   const phase = plan.phase === 'closed' ? [] : [NOW[plan.phase]]
   const held =
     plan.advice.action === 'call-inspector'
@@ -160,25 +160,33 @@ function nowWords(history: History, plan: Plan): string[] {
 
 const times = (n: number): string => (n === 1 ? 'once' : n === 2 ? 'twice' : `${n} times`)
 
+/** Counted in days, as the steps are listed: two looks of one day are one. */
 function careWords({ entries }: History): string[] {
-  const looks = entries.filter((e) => e.kind === 'inspection').length
-  const fed = entries.filter((e) => e.kind === 'given' && (e.what === 'syrup' || e.what === 'pollen')).length
+  const days = (counts: (e: StandingEntry) => boolean): number =>
+    new Set(entries.filter(counts).map((e) => e.on)).size
+  const inside = days((e) => e.kind === 'inspection' && e.opened)
+  const outside = days((e) => e.kind === 'inspection' && !e.opened)
+  const fed = days((e) => e.kind === 'given' && (e.what === 'syrup' || e.what === 'pollen'))
   const parts = [
-    looks === 0 ? '' : `looked in on them ${times(looks)}`,
+    inside === 0 ? '' : `looked inside ${times(inside)}`,
+    outside === 0 ? '' : `looked at them from outside ${times(outside)}`,
     fed === 0 ? '' : `fed them ${times(fed)}`,
   ].filter((s) => s !== '')
   return parts.length === 0 ? [] : [`We have ${listed(parts)}.`]
 }
 
-const around = (s: Span): string =>
-  s.earliest === s.latest
-    ? `on ${inWords(s.likely)}`
-    : `around ${inWords(s.likely)}, somewhere between ${inWords(s.earliest)} and ${inWords(s.latest)}`
+/** Before this day nobody expects to know (a queen raised at the removal lays about day 23 at the earliest). */
+const EARLY_DAYS = 21
 
 function nextWords(plan: Plan): string[] {
-  const { spans, readiness, phase } = plan
+  const { spans, readiness, phase, asOf } = plan
+  const on = (day: Day): string => dayWords(day, asOf)
+  const around = (s: Span): string =>
+    s.earliest === s.latest
+      ? `on ${on(s.likely)}`
+      : `around ${on(s.likely)}, somewhere between ${on(s.earliest)} and ${on(s.latest)}`
   const waiting = phase === 'rearing' || phase === 'awaiting-new-queen'
-  const ahead = (s: Span | undefined): s is Span => s !== undefined && s.latest >= plan.asOf
+  const ahead = (s: Span | undefined): s is Span => s !== undefined && s.latest >= asOf
   return [
     ...(waiting && ahead(spans.firstEgg)
       ? [`The new queen’s first eggs are likely ${around(spans.firstEgg)}.`]
@@ -195,6 +203,10 @@ function nextWords(plan: Plan): string[] {
         : []),
     ...(phase === 'queenright'
       ? []
-      : [`Day ${plan.day} is often too early to be sure, and not every rescued colony comes through.`]),
+      : [
+          plan.day < EARLY_DAYS
+            ? 'It is too early to be sure of anything, and not every rescued colony comes through.'
+            : `Day ${plan.day} is often too early to be sure, and not every rescued colony comes through.`,
+        ]),
   ]
 }

@@ -183,10 +183,23 @@ describe('what it tells', () => {
   test('looks and feedings are counted', () => {
     const look = (on: string): Entry => make('inspection', on, { opened: false })
     const feed = (on: string): Entry => make('given', on, { what: 'syrup', litres: 1 })
+    const opened = make('inspection', '2026-05-15', { opened: true })
+    const again = make('inspection', '2026-05-15', { opened: true, eggs: 'single' })
     const letter = letterFor(
-      [intake(), look('2026-05-11'), look('2026-05-13'), look('2026-05-15'), feed('2026-05-11')],
+      [intake(), look('2026-05-11'), look('2026-05-13'), opened, again, feed('2026-05-11')],
       '2026-05-16',
     )
-    expect(letter.now.at(-1)).toBe('We have looked in on them 3 times and fed them once.')
+    // As many looks inside as there are days listed.
+    expect(letter.now.at(-1)).toBe(
+      'We have looked inside once, looked at them from outside twice and fed them once.',
+    )
+  })
+
+  test('the first day is not “day 0”, and a day of another year has its year', () => {
+    const first = letterFor([intake()], '2026-05-10')
+    expect(first.title).toBe('Your bees, the day they came')
+    expect(said(first)).not.toMatch(/[Dd]ay 0/)
+    const gone = letterFor([intake(), make('outcome', '2026-06-20', { what: 'died' })], '2027-01-05')
+    expect(gone.now[0]).toMatch(/^On Sat 20 Jun 2026 /)
   })
 })

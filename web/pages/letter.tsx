@@ -1,7 +1,7 @@
 /** The letter as a customer opens it, without an account: nothing on it leads into the book. */
 import type { Child } from 'hono/jsx'
 import type { Letter } from '../../src/after/letter.ts'
-import { type Day, inWords, inWordsWithYear } from '../../src/days.ts'
+import { type Day, dayWords, inWordsWithYear } from '../../src/days.ts'
 
 type Built = (source: string) => string | null
 
@@ -74,7 +74,7 @@ export const LetterSheet = (p: { letter: Letter; words: string | null; level: 1 
             {daysOf(letter.steps).map(({ on, texts }) => (
               <div>
                 <dt>
-                  <time datetime={on}>{inWords(on)}</time>
+                  <time datetime={on}>{dayWords(on, letter.asOf)}</time>
                 </dt>
                 {texts.map((text) => (
                   <dd>{text}</dd>

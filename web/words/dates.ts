@@ -1,10 +1,8 @@
 /** Days as people say them, beside the ISO text that machines read. */
-import { type Day, daysBetween, fromToday, inWords, inWordsWithYear, type Span } from '../../src/days.ts'
+import { type Day, daysBetween, dayWords, fromToday, inWords, type Span } from '../../src/days.ts'
 import type { Check } from '../../src/recovery/plan-types.ts'
 
-/** 'Sun 10 May', with the year only where it is not the year of today. */
-export const dayWords = (day: Day, today: Day): string =>
-  day.slice(0, 4) === today.slice(0, 4) ? inWords(day) : inWordsWithYear(day)
+export { dayWords }
 
 /** 'Sun 10 May, in 2 days'; 'today, Sun 10 May'. */
 export function dayAndDistance(day: Day, today: Day): string {
