@@ -14,6 +14,7 @@ import {
 } from '../../src/recovery/protocol.ts'
 import { changeFor, totalsOf } from '../../src/recovery/protocol-preview.ts'
 import { suspicionOn } from '../../src/recovery/suspicion.ts'
+import { leavingWords } from '../../web/pages/protocol-preview.tsx'
 import { standsShort } from '../../web/words/health.ts'
 
 let made = 0
@@ -198,5 +199,9 @@ describe('the preview of a protocol', () => {
     const c = change({ holdDays: 45 })
     expect(c?.moved.map((m) => m.rule)).toEqual(['mite-wash'])
     expect(c?.expected).not.toBeNull()
+    expect(leavingWords({ before: 'now', after: '2026-05-27' }, '2026-05-09')).toBe(
+      'Can go now; by the new rules it leaves about Wed 27 May',
+    )
+    expect(leavingWords({ before: null, after: null }, '2026-05-09')).not.toMatch(/about/)
   })
 })

@@ -1,5 +1,6 @@
 /** What a change of the protocol would move, before it is saved; and plans being made again. */
-import type { ColonyChange, PreviewTotals } from '../../src/recovery/protocol-preview.ts'
+import type { Day } from '../../src/days.ts'
+import type { ColonyChange, Leaving, PreviewTotals } from '../../src/recovery/protocol-preview.ts'
 import type { Typed } from '../forms/typed.ts'
 import { type Frame, Layout } from '../parts/layout.tsx'
 import { dayWords, fromTo } from '../words/dates.ts'
@@ -77,6 +78,14 @@ const Hidden = ({ typed }: { typed: Typed }) => (
   </>
 )
 
+/** 'Can go now; by the new rules it leaves about Fri 27 Nov' */
+export function leavingWords({ before, after }: { before: Leaving; after: Leaving }, today: Day): string {
+  const words = (l: Leaving, none: string): string =>
+    l === 'now' ? 'can go now' : l === null ? none : `leaves about ${dayWords(l, today)}`
+  const was = words(before, 'no day of leaving is known')
+  return `${was.charAt(0).toUpperCase()}${was.slice(1)}; by the new rules it ${words(after, 'has no known day of leaving')}`
+}
+
 const Change = ({ change: c, frame }: { change: ColonyChange & { path: string }; frame: Frame }) => {
   const { today } = frame
   const names = (rules: ColonyChange['becomesLate']): string =>
@@ -115,12 +124,7 @@ const Change = ({ change: c, frame }: { change: ColonyChange & { path: string };
         {c.ready === null ? null : (
           <li>{c.ready.after ? 'Becomes ready to move out' : 'No longer ready to move out'}</li>
         )}
-        {c.expected === null ? null : (
-          <li>
-            Leaves about {c.expected.before === null ? 'no day known' : dayWords(c.expected.before, today)},
-            then {c.expected.after === null ? 'no day known' : dayWords(c.expected.after, today)}
-          </li>
-        )}
+        {c.expected === null ? null : <li>{leavingWords(c.expected, today)}</li>}
       </ul>
     </li>
   )

@@ -33,10 +33,10 @@ export const UnitsForm = ({ form, machineZone, back }: UnitsFormProps) => (
     <Choices
       form={form}
       name="weight"
-      label="Weight, and with it lengths"
+      label="Weight, and with it lengths and syrup"
       choices={[
-        { value: 'lb', label: 'pounds, inches, feet' },
-        { value: 'kg', label: 'kilograms, mm, metres' },
+        { value: 'lb', label: 'pounds, inches, feet, US quarts' },
+        { value: 'kg', label: 'kilograms, mm, metres, litres' },
       ]}
       across={2}
     />
