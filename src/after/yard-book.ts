@@ -4,7 +4,7 @@
  * Columns are what authorities usually ask for (common practice; local rules decide). No customers: sites, notes, costs,
  * causes and buyers are never read. Of a colony that moved out, the yard it went to and the permits noted are told.
  */
-import type { Day } from '../days.ts'
+import { addDays, type Day } from '../days.ts'
 import type { Gift } from '../journal/entry.ts'
 import type { History, StandingEntry } from '../journal/history.ts'
 import { type MoveRecord, permitWords } from './move-record.ts'
@@ -51,6 +51,9 @@ export interface TreatmentLine {
   product: string
   litres: number | null
   kg: number | null
+  batch: string
+  /** First day on which harvesting for eating is allowed again, by the label; null when nobody noted it. */
+  withdrawalUntil: Day | null
   by: string
 }
 
@@ -139,7 +142,15 @@ function movementOf(
 function treatmentOf(e: StandingEntry): Omit<TreatmentLine, 'on' | 'tag' | 'yard' | 'by'> | null {
   if (e.kind !== 'given') return null
   if (e.what !== 'treatment' && e.what !== 'syrup' && e.what !== 'pollen') return null
-  return { what: e.what, product: e.product ?? '', litres: e.litres ?? null, kg: e.kg ?? null }
+  const { withdrawalDays } = e
+  return {
+    what: e.what,
+    product: e.product ?? '',
+    litres: e.litres ?? null,
+    kg: e.kg ?? null,
+    batch: e.batch ?? '',
+    withdrawalUntil: withdrawalDays === undefined ? null : addDays(e.on, withdrawalDays),
+  }
 }
 
 function healthOf(e: StandingEntry): Omit<HealthLine, 'on' | 'tag' | 'yard'>[] {

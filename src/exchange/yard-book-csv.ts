@@ -10,14 +10,26 @@ export type BookTable = (typeof BOOK_TABLES)[number]
 const COLUMNS: Record<BookTable, readonly string[]> = {
   colonies: ['tag', 'origin', 'came_on', 'yard', 'stand', 'left_on', 'left'],
   movements: ['on', 'tag', 'what', 'from', 'to', 'permits'],
-  treatments: ['on', 'tag', 'yard', 'what', 'product', 'litres', 'kg', 'by'],
+  treatments: ['on', 'tag', 'yard', 'what', 'product', 'litres', 'kg', 'batch', 'withdrawal_until', 'by'],
   health: ['on', 'tag', 'yard', 'what', 'mites_per_100', 'detail'],
 }
 
 const rowsOf: { [T in BookTable]: (book: YardBook) => Cell[][] } = {
   colonies: (b) => b.colonies.map((l) => [l.tag, l.origin, l.cameOn, l.yard, l.stand, l.leftOn, l.left]),
   movements: (b) => b.movements.map((l) => [l.on, l.tag, l.what, l.from, l.to, l.permits]),
-  treatments: (b) => b.treatments.map((l) => [l.on, l.tag, l.yard, l.what, l.product, l.litres, l.kg, l.by]),
+  treatments: (b) =>
+    b.treatments.map((l) => [
+      l.on,
+      l.tag,
+      l.yard,
+      l.what,
+      l.product,
+      l.litres,
+      l.kg,
+      l.batch,
+      l.withdrawalUntil,
+      l.by,
+    ]),
   health: (b) =>
     b.health.map((l) => [
       l.on,

@@ -179,6 +179,9 @@ export const given = z.strictObject({
   /** Feed by weight: pollen patties, fondant, dry sugar. */
   kg: z.number().min(0, 'must not be negative').max(50, 'must be at most 50 kg').optional(),
   product: text(120).optional(),
+  /** Of a treatment: the number on its pack, and the days after it in which nothing is harvested for eating, by its label. */
+  batch: text(60).optional(),
+  withdrawalDays: z.int().min(0).max(365).optional(),
   cost,
   note,
 })

@@ -34,7 +34,14 @@ const moved: BookColony = {
   ...colony(
     'A-2',
     intake('2026-05-03'),
-    make('given', '2026-05-20', { what: 'treatment', product: '=HYPERLINK("x")', cost: 3, note: SECRET }),
+    make('given', '2026-05-20', {
+      what: 'treatment',
+      product: '=HYPERLINK("x")',
+      batch: 'L-88',
+      withdrawalDays: 14,
+      cost: 3,
+      note: SECRET,
+    }),
     make('given', '2026-05-21', { what: 'egg-frame', donor: 'A-10' }),
     make('given', '2026-05-22', { what: 'syrup', litres: 2 }),
     make('move', '2026-05-25', { yard: 'Quarry yard', stand: '4' }),
@@ -94,9 +101,11 @@ describe('the yard book', () => {
   })
 
   test('holds treatments and feed, but not brood, and findings of health', () => {
-    expect(book.treatments.map((l) => [l.on, l.what, l.product, l.litres, l.by])).toEqual([
-      ['2026-05-20', 'treatment', '=HYPERLINK("x")', null, 'Bram'],
-      ['2026-05-22', 'syrup', '', 2, 'Bram'],
+    expect(
+      book.treatments.map((l) => [l.on, l.what, l.product, l.batch, l.litres, l.withdrawalUntil, l.by]),
+    ).toEqual([
+      ['2026-05-20', 'treatment', '=HYPERLINK("x")', 'L-88', null, '2026-06-03', 'Bram'],
+      ['2026-05-22', 'syrup', '', '', 2, null, 'Bram'],
     ])
     expect(book.health.map((l) => [l.on, l.what, l.per100?.toFixed(2) ?? '', l.detail])).toEqual([
       ['2026-05-30', 'mite-wash', '2.33', '7 mites, 300 bees'],

@@ -111,6 +111,8 @@ export const FIELDS: Record<EntryKind, FieldSpec[]> = {
     choice('syrup', 'How strong the syrup was'),
     { path: 'kg', as: 'number', label: 'Weight of feed', quantity: 'weight', min: 0, max: 50 },
     text('product', 'Product'),
+    text('batch', 'Batch'),
+    { path: 'withdrawalDays', as: 'whole', label: 'Withdrawal, days', min: 0, max: 365 },
     { path: 'cost', as: 'number', label: 'Cost', min: 0, max: 100_000 },
     NOTE,
   ],

@@ -81,16 +81,15 @@ const BookSection = ({ table, book, frame }: { table: BookTable; book: YardBook;
 
 interface TableProps {
   heads: readonly string[]
-  /** Columns left empty, to be written in by hand. */
-  byHand?: readonly string[]
+  /** What nobody noted stays empty, to be written in by hand. */
   rows: Child[][]
 }
 
-const Table = ({ heads, byHand = [], rows }: TableProps) => (
+const Table = ({ heads, rows }: TableProps) => (
   <table>
     <thead>
       <tr>
-        {[...heads, ...byHand].map((h) => (
+        {heads.map((h) => (
           <th scope="col">{h}</th>
         ))}
       </tr>
@@ -100,9 +99,6 @@ const Table = ({ heads, byHand = [], rows }: TableProps) => (
         <tr>
           {cells.map((cell) => (
             <td>{cell}</td>
-          ))}
-          {byHand.map(() => (
-            <td class="by-hand" />
           ))}
         </tr>
       ))}
@@ -159,20 +155,21 @@ const TABLES: Record<BookTable, (book: YardBook, frame: Frame) => Child> = {
   ),
   treatments: ({ treatments }, frame) => (
     <Table
-      heads={['Day', 'Colony', 'Yard', 'What', 'Product', 'Amount', 'By']}
-      byHand={['Batch', 'Withdrawal until']}
+      heads={['Day', 'Colony', 'Yard', 'What', 'Product', 'Batch', 'Amount', 'Withdrawal until', 'By']}
       rows={treatments.map((l) => [
         <On day={l.on} />,
         <b>{l.tag}</b>,
         l.yard,
         labelIn(GIFT, l.what),
         l.product,
+        l.batch,
         [
           l.litres === null ? '' : volume(l.litres, frame.units),
           l.kg === null ? '' : weight(l.kg, frame.units),
         ]
           .filter((s) => s !== '')
           .join(', '),
+        l.withdrawalUntil === null ? '' : <On day={l.withdrawalUntil} />,
         l.by,
       ])}
     />

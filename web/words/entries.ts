@@ -190,5 +190,7 @@ const givenFacts = (e: Of<'given'>, units: Units): string[] =>
     ['syrup', e.syrup],
     ['', e.kg === undefined ? undefined : weight(e.kg, units)],
     ['', e.product],
+    ['batch', e.batch],
+    ['withdrawal', e.withdrawalDays === undefined ? undefined : `${e.withdrawalDays} days`],
     ['cost', e.cost === undefined ? undefined : plain(e.cost)],
   ])

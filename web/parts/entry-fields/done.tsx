@@ -119,7 +119,23 @@ export const GivenFields = (p: DoneProps & { donors: string[] }) => {
         maxlength={120}
         wide
       />
+      <TreatmentFields form={form} at={at} />
       <EntryNote {...p} />
     </>
   )
 }
+
+/** What the law asks to be kept of a mite treatment, beside its product. */
+export const TreatmentFields = ({ form, at = '' }: Pick<EntryFieldsProps, 'form'> & { at?: string }) => (
+  <div class="field-row">
+    <TextField form={form} name={`${at}batch`} label="Batch, on its pack" maxlength={60} />
+    <TextField
+      form={form}
+      name={`${at}withdrawalDays`}
+      label="Withdrawal"
+      unit="days"
+      inputmode="numeric"
+      maxlength={3}
+    />
+  </div>
+)
