@@ -143,7 +143,8 @@ async function signOut({ request }: Fetching): Promise<Response> {
   if (warning !== null) return warning
   try {
     const answer = await fetch(request)
-    if (answer.status < 400) await keeper.signedOut()
+    // 401: the session had ended before; whoever taps “Sign out” wants their round gone all the same.
+    if (answer.status < 400 || answer.status === 401) await keeper.signedOut()
     return answer
   } catch {
     return noSignal(kept.address)
