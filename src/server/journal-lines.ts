@@ -21,6 +21,25 @@ export function journalLines(
     })
 }
 
+/** What one form wrote: the entry of that id first, then what it wrote of the same colony at the same moment. */
+export function savedTogether(rows: readonly JournalRow[], id: string | undefined): JournalRow[] {
+  const first = rows.find((r) => r.entry.id === id)
+  if (first === undefined) return []
+  const { on, kind } = first.entry
+  // What is corrected or moved stands alone; of a visit, everything that was done there belongs together.
+  const others =
+    kind === 'inspection' && first.entry.replaces === undefined
+      ? rows.filter(
+          (r) =>
+            r !== first &&
+            r.recordedAt === first.recordedAt &&
+            r.entry.on === on &&
+            r.entry.replaces === undefined,
+        )
+      : []
+  return [first, ...others]
+}
+
 function superseded(
   by: JournalRow,
   frame: Pick<Frame, 'today' | 'zone'>,

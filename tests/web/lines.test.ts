@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest'
-import { headline, toDoOf, waitsUntil } from '../../web/words/lines.ts'
+import { addDays } from '../../src/days.ts'
+import { headline, lidShutUntil, toDoOf, waitsUntil } from '../../web/words/lines.ts'
 import { isQuiet } from '../../web/words/rules.ts'
 import { look, planFrom, WALL } from './entries.ts'
 
@@ -48,6 +49,15 @@ describe('the line of a colony on the round', () => {
         expect(toDoOf(plan)?.lidOn ?? true).toBe(true)
       }
     }
+  })
+
+  it('says how long the lid stays shut, beside the look from outside that comes first', () => {
+    const plan = planFrom([WALL], '2026-05-01')
+    expect(plan.checks.find((c) => c.rule === 'outside-look')?.opens).toBe('2026-05-02')
+    expect(lidShutUntil(plan)).toBe('2026-05-05')
+    expect(lidShutUntil(planFrom([WALL], '2026-05-06'))).toBeNull()
+    const cells = planFrom([WALL, look('2026-05-06', { eggs: 'none', cells: 'open' })], '2026-05-20')
+    expect(isQuiet(cells) && lidShutUntil(cells)).toBe(addDays(cells.quiet?.to ?? '', 1))
   })
 
   it('says how it left', () =>

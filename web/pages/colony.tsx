@@ -26,8 +26,10 @@ export interface ColonyProps {
   history: History
   journal: JournalLine[]
   path: string
-  /** The entry just saved, when one was. */
-  saved: JournalLine | null
+  /** What was just saved: of a visit, everything done there; empty when nothing was. */
+  saved: JournalLine[]
+  /** Others on the stand it was just put on. */
+  shares: ColonySummary[]
   /** The removal sheet it came of, for those who may see it. */
   sheet: string | null
   /** What is likely; null for a colony that has left. */
@@ -40,7 +42,9 @@ export const ColonyPage = (p: ColonyProps) => {
   const open = s.outcome === null
   return (
     <Layout frame={frame} title={s.tag}>
-      {p.saved === null ? null : <Saved line={p.saved} plan={plan} summary={s} frame={frame} path={p.path} />}
+      {p.saved.length === 0 ? null : (
+        <Saved lines={p.saved} shares={p.shares} plan={plan} summary={s} frame={frame} />
+      )}
       <header class="colony-head">
         <h1>
           <span class="colony-tag">{s.tag}</span> {headline(plan, s.outcome)}
@@ -62,7 +66,7 @@ export const ColonyPage = (p: ColonyProps) => {
         </div>
       ))}
       {open ? (
-        <Advice frame={frame} plan={plan} path={p.path} said={p.saved !== null} />
+        <Advice frame={frame} plan={plan} path={p.path} said={p.saved.length > 0} />
       ) : (
         <LeftWays path={p.path} />
       )}

@@ -81,6 +81,19 @@ export function waitsUntil(plan: Plan): Day | null {
   return days.reduce<Day | null>((first, day) => (first === null || day < first ? day : first), null)
 }
 
+/** Not a reason to take the lid off. */
+const FROM_OUTSIDE: Check['rule'][] = ['outside-look', 'welfare', 'move-out']
+
+/**
+ * The day before which nothing asks for the lid to come off: the first window of a look inside, or the day after quiet
+ * time. Null where the lid may come off today, or nothing is planned inside.
+ */
+export function lidShutUntil(plan: Plan): Day | null {
+  if (isQuiet(plan) && plan.quiet !== null) return addDays(plan.quiet.to, 1)
+  const inside = (c: Check): boolean => !FROM_OUTSIDE.includes(c.rule)
+  return live(plan).some(inside) ? null : (coming(plan).find(inside)?.opens ?? null)
+}
+
 /** What comes next when there is nothing to do today: 'can wait until Sun 10 May'. */
 export function waitWords(plan: Plan): string {
   const until = waitsUntil(plan)

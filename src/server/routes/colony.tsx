@@ -1,11 +1,11 @@
 import { Hono } from 'hono'
 import { ColonyPage } from '../../../web/pages/colony.tsx'
 import { addDays, type Day, isDay } from '../../days.ts'
-import type { Book, Store } from '../../store/types.ts'
+import type { Book, ColonySummary, Store } from '../../store/types.ts'
 import type { Env, Here, PageDeps } from '../deps.ts'
 import { colonyIn, unknownColony } from '../errors.tsx'
 import { foresightOf, groundIn } from '../foresight.ts'
-import { journalLines } from '../journal-lines.ts'
+import { journalLines, savedTogether } from '../journal-lines.ts'
 import { colonyPath, page } from '../respond.tsx'
 
 type Found = NonNullable<ReturnType<Book['colony']>>
@@ -22,6 +22,22 @@ const givenOn = (asked: string | undefined, today: Day): Day =>
 /** The removal sheet a colony came of. A phone keeps none. */
 const sheetOf = (store: Book | Store, colony: string): string | null =>
   'removals' in store ? store.removals.ofColony(colony) : null
+
+/** Others on the stand that the entry just saved put it on. Two may stand there, but nobody should be surprised by it. */
+function onTheStandOf(
+  store: Book,
+  { summary: s, history }: Found,
+  saved: string | undefined,
+): ColonySummary[] {
+  const { kind } = history.entries.find((e) => e.id === saved) ?? {}
+  if ((kind !== 'intake' && kind !== 'move') || s.stand === null || s.closedOn !== null) return []
+  const here = plainStand(s.stand)
+  return store
+    .colonies({ open: true, yard: s.yard })
+    .filter((o) => o.id !== s.id && o.yard === s.yard && o.stand !== null && plainStand(o.stand) === here)
+}
+
+const plainStand = (stand: string): string => stand.trim().toLowerCase()
 
 /** One colony. */
 export function colony(deps: PageDeps): Hono<Env> {
@@ -43,7 +59,7 @@ export function colony(deps: PageDeps): Hono<Env> {
     const found = colonyIn(c, deps.store)
     if (found === null) return unknownColony(c, deps, c.req.param('tag'))
     const lines = journalLines(found.journal, c.var.frame)
-    const saved = c.req.query('saved')
+    const saved = savedTogether(found.journal, c.req.query('saved')).map((r) => r.entry.id)
     return page(
       c,
       <ColonyPage
@@ -52,7 +68,8 @@ export function colony(deps: PageDeps): Hono<Env> {
         history={found.history}
         journal={[...lines].reverse()}
         path={colonyPath(found.summary)}
-        saved={lines.find((l) => l.entry.id === saved) ?? null}
+        saved={saved.flatMap((id) => lines.find((l) => l.entry.id === id) ?? [])}
+        shares={saved.length === 0 ? [] : onTheStandOf(deps.store, found, saved[0])}
         sheet={sheetOf(deps.store, found.summary.id)}
         foresight={foreseen(c, found)}
       />,

@@ -15,6 +15,7 @@ import type { Env, Here, PageDeps } from '../deps.ts'
 import { colonyIn, unknownColony } from '../errors.tsx'
 import { foresightOf } from '../foresight.ts'
 import { idIn, signedIn, typedIn, withIds } from '../form.ts'
+import { savedTogether } from '../journal-lines.ts'
 import { colonyPath, page } from '../respond.tsx'
 import { boxesIn, roundView } from '../round-of.ts'
 import { submit } from '../submit.ts'
@@ -62,9 +63,14 @@ export function round(deps: PageDeps): Hono<Env> {
   const savedElsewhere = (c: Here, here: string) => {
     const row = store.entry(c.req.query('saved') ?? '')
     if (row === null || row.entry.colony === here || row.entry.kind === 'withdrawal') return null
-    const { title, facts } = entryWords(row.entry, c.var.frame.units, c.var.frame.today)
-    const words = [title.charAt(0).toLowerCase() + title.slice(1), ...facts].join(', ')
-    return { tag: row.tag, words, path: `/entry/${row.entry.id}/correct` }
+    const { units, today } = c.var.frame
+    const words = savedTogether(store.colony(row.entry.colony)?.journal ?? [row], row.entry.id).map(
+      ({ entry }) => {
+        const { title, facts } = entryWords(entry, units, today)
+        return [title.charAt(0).toLowerCase() + title.slice(1), ...facts].join(', ')
+      },
+    )
+    return { tag: row.tag, words: words.join('; '), path: `/entry/${row.entry.id}/correct` }
   }
 
   /** Where one came from: the box's card on the round that `then` leads on. */
