@@ -3,6 +3,7 @@ import { validate } from 'uuid'
 import { FIELDS } from '../../web/forms/fields.ts'
 import type { Draft } from '../../web/forms/read.ts'
 import type { FieldProblem } from '../../web/forms/typed.ts'
+import { problemWords } from '../../web/words/problem.ts'
 import { type Day, isDay } from '../days.ts'
 import { entry, tag } from '../journal/entry.ts'
 import { type Problem, problemsOf } from '../journal/problem.ts'
@@ -51,15 +52,19 @@ export function submit(
     ]),
     sent,
   )
-  if (problems.length > 0) return { ok: false, problems }
+  if (problems.length > 0) return { ok: false, problems: forPages(problems, today) }
   const result = deps.store.append(raw, {
     today,
     recordedAt: deps.clock().toISOString(),
     recordedBy: typedBy,
   })
   if (result.ok) return { ok: true, ids: sent.map((s) => s.id) }
-  return { ok: false, problems: unique(result.problems.map((p) => beside(p, sent[(p.entry ?? 1) - 1]))) }
+  const refused = unique(result.problems.map((p) => beside(p, sent[(p.entry ?? 1) - 1])))
+  return { ok: false, problems: forPages(refused, today) }
 }
+
+const forPages = (problems: FieldProblem[], today: Day): FieldProblem[] =>
+  problems.map((p) => ({ ...p, message: problemWords(p.message, today) }))
 
 function settleYards(store: Pick<Book, 'yards' | 'entry'>, sent: readonly Sent[]): void {
   for (const { draft, replaces } of sent) {

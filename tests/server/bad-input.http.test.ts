@@ -21,10 +21,10 @@ describe('a refused intake', () => {
     ['yard', '', 'Yard is missing'],
     ['yard', 'y'.repeat(81), 'Yard must be at most 80 characters'],
     ['stand', 's'.repeat(21), 'Stand must be at most 20 characters'],
-    ['on', '', 'Day is missing'],
-    ['on', '2026-02-30', 'Day must be a real date'],
-    ['on', '2026-05-07', 'is in the future'],
-    ['on', 'yesterday', 'Day must be a real date'],
+    ['on', '', 'Day it came is missing'],
+    ['on', '2026-02-30', 'Day it came must be a real date'],
+    ['on', '2026-05-07', 'Day it came: Thu 7 May is in the future (today is '],
+    ['on', 'yesterday', 'Day it came must be a real date'],
     ['at', '25:00', 'Time must be a time written HH:MM'],
     ['removal.removedOn', '2026-05-05', 'is after the intake'],
     ['removal.outdoorC', 'hot', 'Outdoor temperature must be a number'],
@@ -84,7 +84,7 @@ describe('a refused intake', () => {
   it('is told of a tag that another colony in the yard has', async () => {
     await yard.post('/intake', INTAKE)
     const refused = await yard.post('/intake', { ...INTAKE, colony: 'w-12' })
-    expect(wordsOf(refused.text)).toContain('is already in the yard')
+    expect(wordsOf(refused.text)).toMatch(/“[^”]+” is already in the yard/)
   })
 })
 

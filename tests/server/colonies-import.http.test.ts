@@ -79,7 +79,7 @@ describe('step by step', () => {
 
     const preview = await (await next(words, 'preview', { order: 'day-first', heat: 'C' })).text()
     expect(wordsOf(preview)).toContain('2 colonies can be taken in, 1 line cannot')
-    expect(wordsOf(preview)).toContain('Result: "Zorched" has no meaning yet'.replaceAll('"', '&quot;'))
+    expect(wordsOf(preview)).toContain('Result: “Zorched” has no meaning yet')
     expect(wordsOf(preview)).toContain('New removal types: Belfry.')
     expect(tags()).toEqual([])
 

@@ -138,7 +138,7 @@ describe('a visit', () => {
   it('names its fields by the words beside them', () => {
     expect(visitLabel('eggs')).toBe('Eggs')
     expect(visitLabel('wash.mites')).toBe('Mites counted')
-    expect(visitLabel('given2.donor')).toBe('Donor colony')
-    expect(visitLabel('on')).toBe('Day')
+    expect(visitLabel('given2.donor')).toBe('From colony')
+    expect(visitLabel('on')).toBe('Day of the visit')
   })
 })

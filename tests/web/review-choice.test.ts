@@ -55,7 +55,7 @@ describe('the address', () => {
     expect(problems).toEqual([
       'Taken in from: “2026-02-30” is no date written YYYY-MM-DD, so it was left out.',
       'Taken in until: “soon” is no date written YYYY-MM-DD, so it was left out.',
-      'As of: 2027-01-01 is in the future, so today was taken instead.',
+      'As it stood on: Fri 1 Jan 2027 is in the future, so today was taken instead.',
     ])
     expect(read('from=2026-05-02&to=2026-05-01').problems).toHaveLength(1)
   })

@@ -1,6 +1,7 @@
 /** From what was typed to an entry, with a sentence beside every field that cannot be read; and back. */
 import type { Entry, EntryKind } from '../../src/journal/entry.ts'
 import { plain, type Quantity, type Units, unitOf } from '../words/units.ts'
+import { dayLabel } from './day-labels.ts'
 import { COMMON, FIELDS, type FieldSpec, NEW_YARD, typedTwin } from './fields.ts'
 import { numberTyped } from './numbers.ts'
 import { type FieldProblem, many, one, type Typed } from './typed.ts'
@@ -132,6 +133,7 @@ function shownValue(spec: FieldSpec, value: unknown, units: Units): string[] {
 
 /** The label of a field of a form. */
 export function labelOf(kind: EntryKind, path: string): string {
+  if (path === 'on') return dayLabel(kind)
   const spec = [...COMMON, ...FIELDS[kind]].find((s) => s.path === path)
   return spec?.label ?? ''
 }

@@ -1,5 +1,5 @@
 /** The review's choice as it stands in an address, so that a look can be shared. */
-import { type Day, isDay } from '../../src/days.ts'
+import { type Day, dayWords, isDay } from '../../src/days.ts'
 import { type Choice, everything } from '../../src/review/choice.ts'
 import { COHORTS, type Cohort } from '../../src/review/cohort.ts'
 import { MOST_DRAWN } from '../../src/review/look.ts'
@@ -26,11 +26,13 @@ export function choiceIn(query: URLSearchParams, today: Day): Asked {
   }
   const from = day('from', 'Taken in from')
   const to = day('to', 'Taken in until')
-  const asOf = day('asOf', 'As of')
+  const asOf = day('asOf', 'As it stood on')
   if (asOf !== null && asOf > today)
-    problems.push(`As of: ${asOf} is in the future, so today was taken instead.`)
+    problems.push(`As it stood on: ${dayWords(asOf, today)} is in the future, so today was taken instead.`)
   if (from !== null && to !== null && from > to)
-    problems.push(`Taken in from ${from} until ${to} is no time at all: the first day is after the last.`)
+    problems.push(
+      `Taken in from ${dayWords(from, today)} until ${dayWords(to, today)} is no time at all: the first day is after the last.`,
+    )
   return {
     choice: {
       ...everything(asOf === null || asOf > today ? today : asOf),

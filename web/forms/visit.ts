@@ -1,7 +1,6 @@
 /** A visit as one form: what was seen, and what else was done with the hive open. Read on the server and in the phone. */
 import type { Units } from '../words/units.ts'
-import { COMMON, FIELDS } from './fields.ts'
-import { type Draft, draftOf } from './read.ts'
+import { type Draft, draftOf, labelOf } from './read.ts'
 import { anyTyped, one, type Typed } from './typed.ts'
 
 /** Things given that fit on one form. */
@@ -33,5 +32,5 @@ export function visitLabel(name: string): string {
   const kind =
     prefix === '' ? 'inspection' : prefix in KIND_OF ? KIND_OF[prefix as keyof typeof KIND_OF] : 'given'
   const path = name.slice(prefix.length)
-  return [...COMMON, ...FIELDS[kind]].find((f) => f.path === path)?.label ?? ''
+  return labelOf(kind, path)
 }

@@ -1,5 +1,7 @@
 /** Correcting an entry: its own form, filled in. Taking one back: a reason. */
+
 import type { StandingEntry } from '../../src/journal/history.ts'
+import { dayLabel } from '../forms/day-labels.ts'
 import { DayAndTime, type EntryFieldsProps, EntryNote } from '../parts/entry-fields/common.tsx'
 import { CageFields, GivenFields, WashFields } from '../parts/entry-fields/done.tsx'
 import { ClearedFields } from '../parts/entry-fields/health.tsx'
@@ -65,7 +67,7 @@ const Fields = ({ kind, lists, ...p }: EntryFieldsProps & { kind: StandingEntry[
     case 'inspection':
       return (
         <>
-          <DayAndTime {...p} label="Day of the visit" />
+          <DayAndTime {...p} label={dayLabel('inspection')} />
           <InspectionFields {...p} />
         </>
       )
@@ -100,7 +102,7 @@ const Fields = ({ kind, lists, ...p }: EntryFieldsProps & { kind: StandingEntry[
     case 'disease-cleared':
       return (
         <>
-          <DayAndTime {...p} label="Day it was found clear" />
+          <DayAndTime {...p} label={dayLabel('disease-cleared')} />
           <ClearedFields {...p} />
         </>
       )

@@ -1,6 +1,7 @@
 /** The short forms of health: a wash, feed, and clearing a suspected disease. */
+import { dayLabel } from '../forms/day-labels.ts'
 import { DayField, EntryNote } from '../parts/entry-fields/common.tsx'
-import { WashFields } from '../parts/entry-fields/done.tsx'
+import { TreatmentFields, WashFields } from '../parts/entry-fields/done.tsx'
 import { ClearedFields, FeedFields } from '../parts/entry-fields/health.tsx'
 import { TextField } from '../parts/field.tsx'
 import { TreatmentNote } from '../parts/health/guide.tsx'
@@ -63,10 +64,11 @@ export const TreatPage = (p: EntryFormView) => (
       form={p.form}
       name="product"
       label="Product"
-      hint="As its label calls it, with the registration or batch number where the law asks for it."
+      hint="As its label calls it, with the registration number where the law asks for it."
       maxlength={120}
       wide
     />
+    <TreatmentFields form={p.form} />
     <DayField form={p.form} frame={p.frame} />
     <EntryNote
       form={p.form}
@@ -96,6 +98,6 @@ export const ClearedPage = (p: EntryFormView) => (
     }
   >
     <ClearedFields form={p.form} frame={p.frame} />
-    <DayField form={p.form} frame={p.frame} label="Day it was found clear" />
+    <DayField form={p.form} frame={p.frame} label={dayLabel('disease-cleared')} />
   </SmallFormPage>
 )

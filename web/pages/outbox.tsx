@@ -8,6 +8,7 @@ import { type Frame, Layout } from '../parts/layout.tsx'
 import { dayWords } from '../words/dates.ts'
 import { entryWords, KIND_WORDS } from '../words/entries.ts'
 import { instantWords } from '../words/instants.ts'
+import { problemWords } from '../words/problem.ts'
 
 interface Kept {
   /** Its number in the outbox. */
@@ -148,7 +149,12 @@ const OwnLine = ({ item, frame }: LineProps<OwnItem>) => {
           </p>
           <ul>
             {item.problems.map((p) => (
-              <li>{sentenceOf(p.field === '' ? 'It' : fieldName(e, p.field), p.message)}</li>
+              <li>
+                {sentenceOf(
+                  p.field === '' ? 'It' : fieldName(e, p.field),
+                  problemWords(p.message, frame.today),
+                )}
+              </li>
             ))}
           </ul>
         </div>

@@ -1,6 +1,8 @@
 /** Recording a visit: tap what you saw; what it proves and what to do now stands beside it. */
+
 import type { Plan } from '../../src/recovery/plan-types.ts'
 import type { ColonySummary } from '../../src/store/index.ts'
+import { dayLabel } from '../forms/day-labels.ts'
 import { anyTyped } from '../forms/typed.ts'
 import { CAGE, GIFT_SLOTS, idField, TIES, VISIT_PREFIXES, visitLabel, WASH } from '../forms/visit.ts'
 import { VisitCautions } from '../parts/cautions.tsx'
@@ -45,7 +47,7 @@ export const VisitPage = (p: VisitProps) => {
       intro={<Before plan={plan} />}
       beside={<LivePanel data={p.liveData} />}
     >
-      <DayAndTime form={p.form} frame={p.frame} label="Day of the visit" />
+      <DayAndTime form={p.form} frame={p.frame} label={dayLabel('inspection')} />
       <InspectionFields form={p.form} frame={p.frame} />
       <AlsoDone {...p} />
       <VisitCautions />

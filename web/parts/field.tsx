@@ -3,6 +3,7 @@ import type { Child } from 'hono/jsx'
 import { typedTwin } from '../forms/fields.ts'
 import { type FieldProblem, many, one, type Typed } from '../forms/typed.ts'
 import type { Choice } from '../words/choices.ts'
+import { problemQuotes } from '../words/problem.ts'
 
 /** A form as it stands: what was typed, what is wrong. */
 export interface FormState {
@@ -226,9 +227,8 @@ const CONTINUES = /^(must|is|are|cannot|has|have|names|comes|can|needs)\b/
 const WHOLE = /^There is no yard\b/
 
 /** 'Tag must not be empty'; 'Day: 2026-05-01 is before the intake'; 'There is no yard called Mill yet'. */
-export const sentenceOf = (label: string, message: string): string =>
-  label === '' || WHOLE.test(message)
-    ? message
-    : CONTINUES.test(message)
-      ? `${label} ${message}`
-      : `${label}: ${message}`
+export function sentenceOf(label: string, message: string): string {
+  const said = problemQuotes(message)
+  if (label === '' || WHOLE.test(said)) return said
+  return CONTINUES.test(said) ? `${label} ${said}` : `${label}: ${said}`
+}

@@ -2,6 +2,7 @@ import { createHash } from 'node:crypto'
 import { Hono } from 'hono'
 import { type FieldProblem, one, type Typed } from '../../../web/forms/typed.ts'
 import { RemovalSignPage } from '../../../web/pages/removal-sign.tsx'
+import { inWords } from '../../days.ts'
 import { problemsOf } from '../../journal/problem.ts'
 import { priceWords } from '../../removal/agreement.ts'
 import { drawingOf, svgOf } from '../../removal/drawing.ts'
@@ -109,7 +110,7 @@ function sign(c: Here, deps: Deps, saved: Saved, typed: Typed): Response | Promi
   const problems: FieldProblem[] = parsed.success ? [] : problemsOf(parsed.error, raw)
   if (drawing !== null && !drawing.ok) problems.push({ field: 'drawing', message: drawing.message })
   if (parsed.success && parsed.data.on > c.var.frame.today)
-    problems.push({ field: 'on', message: `is in the future (today is ${c.var.frame.today})` })
+    problems.push({ field: 'on', message: `is in the future (today is ${inWords(c.var.frame.today)})` })
   if (!parsed.success || problems.length > 0) return signPage(c, deps, saved, typed, problems)
   keep(c, deps, saved, { ...sheet, agreement: { ...sheet.agreement, signature: parsed.data } })
   return c.redirect(`${saved.path}?saved=1#agreement`, 303)

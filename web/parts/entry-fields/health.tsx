@@ -41,7 +41,7 @@ export const FeedFields = ({ form, frame }: EntryFieldsProps) => (
       <TextField
         form={form}
         name="kg"
-        label="or by weight"
+        label="Feed by weight"
         hint="Sugar, fondant, patty."
         unit={unitOf(frame.units, 'weight').symbol}
         inputmode="decimal"

@@ -1,4 +1,5 @@
 /** An intake in three short groups: where from, queen and brood, box. */
+import { dayLabel } from '../../forms/day-labels.ts'
 import { METHOD, QUEEN, removalTypes, SPRAYED } from '../../words/choices.ts'
 import { unitOf } from '../../words/units.ts'
 import { Choices, TextField } from '../field.tsx'
@@ -28,7 +29,7 @@ const WhereFrom = ({ form, frame, yards, types }: IntakeFieldsProps) => (
       <TextField form={form} name="colony" label="Tag on the box" maxlength={40} required />
       <TextField form={form} name="stand" label="Stand" maxlength={20} />
       <YardField form={form} yards={yards} />
-      <DayField form={form} frame={frame} label="Day it came" />
+      <DayField form={form} frame={frame} label={dayLabel('intake')} />
     </div>
     <Choices
       form={form}

@@ -1,4 +1,5 @@
 /** Moving to another stand, leaving the yard, a box that was not reached. */
+import { dayLabel } from '../../forms/day-labels.ts'
 import { MISSED, OUTCOME } from '../../words/choices.ts'
 import { Choices, NoteField, TextField } from '../field.tsx'
 import { PhotoField } from '../photo-field.tsx'
@@ -11,7 +12,7 @@ export const MoveFields = (p: EntryFieldsProps & { yards: string[] }) => (
       <YardField form={p.form} yards={p.yards} />
       <TextField form={p.form} name="stand" label="Stand" maxlength={20} />
     </div>
-    <DayField {...p} label="Day of the move" />
+    <DayField {...p} label={dayLabel('move')} />
     <EntryNote {...p} />
   </>
 )
@@ -19,7 +20,7 @@ export const MoveFields = (p: EntryFieldsProps & { yards: string[] }) => (
 export const OutcomeFields = (p: EntryFieldsProps & { others: string[] }) => (
   <>
     <Choices form={p.form} name="what" label="What became of it" choices={OUTCOME} across={2} />
-    <DayField {...p} label="Day it left" />
+    <DayField {...p} label={dayLabel('outcome')} />
     <TextField
       form={p.form}
       name="into"
@@ -59,7 +60,7 @@ export const NoteFields = (p: EntryFieldsProps) => (
 export const MissedFields = (p: EntryFieldsProps) => (
   <>
     <Choices form={p.form} name="reason" label="Why not" choices={MISSED} across={3} />
-    <DayField {...p} label="Day it was not reached" />
+    <DayField {...p} label={dayLabel('missed-visit')} />
     <TextField form={p.form} name="again" label="Try again on" hint="Empty: the day after." type="date" />
     <EntryNote {...p} />
   </>
