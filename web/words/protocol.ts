@@ -131,14 +131,6 @@ export function differences(before: ProtocolOverrides, after: ProtocolOverrides,
   return lines
 }
 
-/** 'Can go now; by the new rules about Fri 27 Nov' */
-export function leavingWords({ before, after }: { before: Leaving; after: Leaving }, today: Day): string {
-  const words = (l: Leaving): string =>
-    l === 'now' ? 'can go now' : l === null ? 'no day of leaving is known' : `leaves about ${dayWords(l, today)}`
-  const was = words(before)
-  return `${was.charAt(0).toUpperCase()}${was.slice(1)}; by the new rules it ${after === null ? 'has no known day of leaving' : words(after)}`
-}
-
 const colonies = (n: number, one: string, more: string): string =>
   n === 1 ? `1 colony${one}` : `${n} colonies${more}`
 
