@@ -1,7 +1,8 @@
 /** The boxes of a round sheet: those that ask something on its day, as they were known in the morning of it. */
+import type { PrintedBox } from '../../web/pages/paper.tsx'
 import { addDays, type Day } from '../days.ts'
 import { planOf } from '../recovery/plan.ts'
-import { asks, type Box, beforeThe } from '../round/box.ts'
+import { asks, type Box, beforeThe, doneOn } from '../round/box.ts'
 import { standOrder } from '../round/stand-order.ts'
 import type { Book } from '../store/index.ts'
 import { boxOf } from './round-of.ts'
@@ -34,6 +35,19 @@ export function sheetOf(book: Book, { yard, day, all }: SheetAsked, today: Day):
     })
     .filter((b) => (yard === null || b.yard === yard) && (all || asks(b.plan)))
     .sort(standOrder)
+}
+
+/**
+ * The sheet as it is printed. In the course of its day, what was recorded since the morning is not asked again: a box seen
+ * already stands with what is still to be done there, and is left out where that is nothing, unless all boxes are wanted.
+ */
+export function printedSheet(book: Book, asked: SheetAsked, today: Day): PrintedBox[] {
+  return sheetOf(book, asked, today).flatMap((box): PrintedBox[] => {
+    if (asked.day !== today || doneOn(box.history, today).length === 0) return [{ ...box, seen: false }]
+    const { outcome } = box.history
+    const plan = planOf(box.history, today, book.protocol())
+    return outcome === null && (asked.all || asks(plan)) ? [{ ...box, plan, seen: true }] : []
+  })
 }
 
 /** The first and the last day a sheet can be of. */

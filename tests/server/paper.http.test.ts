@@ -76,9 +76,33 @@ describe('the round sheet', () => {
     expect(html).not.toContain('Quillpen')
   })
 
+  it('asks nothing again that was recorded since the morning', async () => {
+    const later = await yardOn(TODAY)
+    const looked = (colony: string, more: Record<string, unknown>) => ({
+      id: v7(),
+      colony,
+      kind: 'inspection',
+      on: TODAY,
+      by: 'Isolde',
+      opened: true,
+      ...more,
+    })
+    given(later, [
+      ...['W-2', 'W-3', 'W-4'].map((tag) => intake(tag, '2026-06-05')),
+      looked('W-2', { eggs: 'single', cells: 'none', queen: 'seen', stores: 'enough' }),
+      looked('W-3', { eggs: 'none', open: 'none', cells: 'none' }),
+    ])
+    const html = (await later.get('/paper')).text
+    expect(blocks(html)).toEqual(['W-3', 'W-4'])
+    expect(wordsOf(html)).toMatch(/W-3 stand 3 day 5 seen today .*Give a frame of eggs/)
+    expect(blocks((await later.get('/paper?all=1')).text)).toEqual(['W-2', 'W-3', 'W-4'])
+    // What is typed in afterwards is still held against the morning.
+    expect((await later.get(`/sheet-entry?day=${TODAY}`)).text).toContain('The telling visit')
+  })
+
   it('says so when it would be empty', async () => {
     const quiet = await yardOn(TODAY)
-    expect(wordsOf((await quiet.get('/paper')).text)).toContain('No box asks for anything on that day')
+    expect(wordsOf((await quiet.get('/paper')).text)).toContain('No box asks for anything more on that day')
   })
 
   it('has its ticks in the order of the form of a visit', async () => {

@@ -19,6 +19,12 @@ export const SIZE_WORDS: Record<Size, string> = { a4: 'A4', letter: 'Letter' }
 /** As many blocks as fit on either size with room to write (measured in print). */
 export const BLOCKS_A_PAGE = 3
 
+/** A box on a sheet that is printed. */
+export interface PrintedBox extends Box {
+  /** Somebody has been there on the day already. */
+  seen: boolean
+}
+
 export interface PaperProps {
   frame: Frame
   day: Day
@@ -28,16 +34,16 @@ export interface PaperProps {
   size: Size
   yards: string[]
   days: { from: Day; to: Day }
-  boxes: Box[]
+  boxes: PrintedBox[]
 }
 
 interface Leaf {
   yard: string
-  boxes: Box[]
+  boxes: PrintedBox[]
 }
 
 /** Pages of the sheet: a yard begins on a new one. */
-export function leavesOf(boxes: readonly Box[]): Leaf[] {
+export function leavesOf(boxes: readonly PrintedBox[]): Leaf[] {
   const yards = [...new Set(boxes.map((b) => b.yard))]
   return yards.flatMap((yard) => {
     const own = boxes.filter((b) => b.yard === yard)
@@ -58,8 +64,8 @@ export const PaperPage = (p: PaperProps) => {
         <Choose {...p} />
         {leaves.length === 0 ? (
           <p>
-            No box asks for anything on that day{p.yard === null ? '' : ` at ${p.yard}`}: the sheet would be
-            empty.
+            No box asks for anything{p.day === p.frame.today ? ' more' : ''} on that day
+            {p.yard === null ? '' : ` at ${p.yard}`}: the sheet would be empty.
           </p>
         ) : (
           <p>
@@ -140,7 +146,7 @@ const Choose = ({ frame, yard, yards, day, days, all, size }: PaperProps) => (
   </form>
 )
 
-const Block = ({ box, units }: { box: Box; units: Units }) => {
+const Block = ({ box, units }: { box: PrintedBox; units: Units }) => {
   const { plan, history } = box
   const toDo = toDoOf(plan)
   const [caution] = lidCautions(plan, history)
@@ -150,6 +156,7 @@ const Block = ({ box, units }: { box: Box; units: Units }) => {
         <b class="block-tag">{box.tag}</b>
         {box.stand === null ? null : <span>stand {box.stand}</span>}
         <span>day {plan.day}</span>
+        {box.seen ? <b>seen today</b> : null}
         <span class="block-phase">{toDo === null ? headline(plan, null) : PHASE_WORDS[plan.phase]}</span>
         <span class="block-time">time</span>
       </header>

@@ -3,7 +3,7 @@ import { PaperPage, SIZES, type Size } from '../../../web/pages/paper.tsx'
 import { isDay } from '../../days.ts'
 import type { Deps, Env } from '../deps.ts'
 import { page } from '../respond.tsx'
-import { sheetDays, sheetOf } from '../sheet-of.ts'
+import { printedSheet, sheetDays } from '../sheet-of.ts'
 
 /** The round sheet, to be printed. */
 export function paper(deps: Deps): Hono<Env> {
@@ -28,7 +28,7 @@ export function paper(deps: Deps): Hono<Env> {
         size={size ?? usualSize(units.temperature)}
         yards={yards.map((y) => y.yard)}
         days={days}
-        boxes={sheetOf(store, chosen, today)}
+        boxes={printedSheet(store, chosen, today)}
       />,
     )
   })
