@@ -11,6 +11,7 @@ import { move } from './routes/move.tsx'
 import { note } from './routes/note.tsx'
 import { outcome } from './routes/outcome.tsx'
 import { outsideLook } from './routes/outside-look.tsx'
+import { photo } from './routes/photo.tsx'
 import { round } from './routes/round.tsx'
 import { today } from './routes/today.tsx'
 import { visit } from './routes/visit.tsx'
@@ -27,5 +28,6 @@ export const ROUND_PAGES: readonly ((deps: PageDeps) => Hono<Env>)[] = [
   outcome,
   move,
   note,
+  photo,
   corrections,
 ]

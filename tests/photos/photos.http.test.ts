@@ -75,7 +75,11 @@ describe('a photo that comes with a form', () => {
     expect(statSync(join(folder, 'photos', `${id}.jpg`)).mode & 0o077).toBe(0)
 
     const page = await (await yard.ask('helper', '/colony/W-1')).text()
-    expect(page).toContain(`/photos/${id}`)
+    expect(page).toContain(`href="/colony/W-1/photo/${id}"`)
+    const whole = await (await yard.ask('helper', `/colony/W-1/photo/${id}`)).text()
+    expect(whole).toContain(`<img src="/photos/${id}"`)
+    expect(whole).toContain(`href="/colony/W-1#e-${lastVisit().id}"`)
+    expect((await yard.ask('helper', `/colony/W-1/photo/${'0'.repeat(64)}`)).status).toBe(404)
     const shown = await yard.ask('helper', `/photos/${id}`)
     expect(shown.headers.get('Content-Type')).toBe('image/jpeg')
     expect(shown.headers.get('Cache-Control')).toContain('private')
@@ -194,6 +198,7 @@ describe('a photo taken without signal', () => {
     const { id, bytes } = await clean()
     expect(await phone.keeper.photo(id)).toEqual(bytes)
     expect(await phone.open('/colony/W-1')).toContain(`/photos/${id}`)
+    expect(await phone.open(`/colony/W-1/photo/${id}`)).toContain('Back to W-1')
 
     // The photo arrives, the entry does not: the next time only the entry goes.
     phone.asked.length = 0

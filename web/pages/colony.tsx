@@ -86,7 +86,7 @@ export const ColonyPage = (p: ColonyProps) => {
       )}
       <ColonyPages frame={frame} path={p.path} sheet={p.sheet} />
       <AfterWays frame={frame} path={p.path} />
-      <Journal lines={p.journal} frame={frame} />
+      <Journal lines={p.journal} frame={frame} path={p.path} />
     </Layout>
   )
 }

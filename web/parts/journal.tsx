@@ -13,12 +13,19 @@ export interface JournalLine {
   superseded: { by: string; on: string; withdrawn: boolean; reason: string | null } | null
 }
 
-export const Journal = ({ lines, frame }: { lines: JournalLine[]; frame: Frame }) => (
+interface JournalProps {
+  lines: JournalLine[]
+  frame: Frame
+  /** Of the colony's page. */
+  path: string
+}
+
+export const Journal = ({ lines, frame, path }: JournalProps) => (
   <section class="section">
     <h2>Journal</h2>
     <ol class="journal">
       {lines.map((line) => (
-        <Line line={line} frame={frame} />
+        <Line line={line} frame={frame} path={path} />
       ))}
     </ol>
   </section>
@@ -28,7 +35,7 @@ export const Journal = ({ lines, frame }: { lines: JournalLine[]; frame: Frame }
 const mayCorrect = ({ entry, recordedBy }: JournalLine, frame: Frame): boolean =>
   frame.may('correct-any') || (recordedBy === frame.viewer?.name && frame.may(ACTION_OF_KIND[entry.kind]))
 
-const Line = ({ line, frame }: { line: JournalLine; frame: Frame }) => {
+const Line = ({ line, frame, path }: { line: JournalLine } & Pick<JournalProps, 'frame' | 'path'>) => {
   const { entry: e, superseded } = line
   const unsent = frame.phone?.unsent.includes(e.id) ?? false
   const words = entryWords(e, frame.units, frame.today, frame.may('see-private'))
@@ -51,7 +58,7 @@ const Line = ({ line, frame }: { line: JournalLine; frame: Frame }) => {
       <div class="entry-said">
         <p>{superseded === null ? text : <del>{text}</del>}</p>
         {e.replaces === undefined || e.kind === 'withdrawal' ? null : <p class="fine">a correction</p>}
-        {'photos' in e && e.photos !== undefined ? <Photos ids={e.photos} /> : null}
+        {'photos' in e && e.photos !== undefined ? <Photos ids={e.photos} path={path} /> : null}
         {unsent ? (
           <p class="small">
             <a href={`/outbox#o-${e.id}`}>Waits on this phone to be sent</a>

@@ -42,11 +42,11 @@ export const PhotoField = ({ form }: { form: FormState }) => {
   )
 }
 
-/** Photos of an entry in the journal, small; each opens whole. */
-export const Photos = ({ ids }: { ids: readonly string[] }) => (
+/** Photos of an entry in the journal, small; each opens whole on a page that leads back to its colony. */
+export const Photos = ({ ids, path }: { ids: readonly string[]; path: string }) => (
   <p class="photo-strip">
     {ids.map((id, i) => (
-      <a href={`/photos/${id}`}>
+      <a href={`${path}/photo/${id}`}>
         <img
           src={`/photos/${id}`}
           alt={`Seen then, ${i + 1} of ${ids.length}`}
