@@ -38,6 +38,11 @@ describe('what a visit proves', () => {
     )
   })
 
+  it('says of a suspected brood disease that it holds the colony, before all else', () => {
+    const words = said('2026-05-06', { signs: ['brood-disease-suspected'] })
+    expect(words).toMatch(/^Brood disease suspected\. .*until somebody records who cleared it\./)
+  })
+
   it('says nothing of a look that shows nothing', () => {
     const before = planFrom([WALL], '2026-05-05')
     expect(proves(null, before, before)).toEqual([])

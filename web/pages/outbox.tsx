@@ -84,7 +84,7 @@ export const OutboxPage = ({ frame, items, signIn = false }: OutboxProps) => (
         </div>
       </>
     )}
-    <WithoutSignal />
+    <WithoutSignal frame={frame} />
   </Layout>
 )
 
@@ -274,14 +274,14 @@ export const UnlistedPage = ({ frame, waiting }: { frame: Frame; waiting: string
   </Layout>
 )
 
-const WithoutSignal = () => (
+const WithoutSignal = ({ frame }: { frame: Frame }) => (
   <section class="section">
     <h2>Working without signal</h2>
     <p id="phone-facts" role="status" />
     <ul>
       <li>
-        Open Today once with signal. From then on the round works without: Today, the boxes, recording,
-        intakes. The plan is made anew on the phone every day.
+        Open Today once with signal. From then on the round works without: Today, the boxes, recording
+        {frame.mayOpen('/intake') ? ', intakes' : ''}. The plan is made anew on the phone every day.
       </li>
       <li>
         What you write down waits here and is sent when the signal is back. It waits as long as it takes.

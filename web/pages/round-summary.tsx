@@ -10,7 +10,7 @@ import { dayWords } from '../words/dates.ts'
 import { entryWords } from '../words/entries.ts'
 import { headline, leftWords, toDoOf } from '../words/lines.ts'
 import { proves } from '../words/proof.ts'
-import { boxes, costWords, missedWords } from '../words/round.ts'
+import { boxes, costWords, doneWords, missedWords } from '../words/round.ts'
 import { boxPath, roundPath } from '../words/round-paths.ts'
 import { ACTION_WORDS } from '../words/rules.ts'
 import { isAcrossYards, type RoundView } from './round.tsx'
@@ -99,15 +99,7 @@ const Done = ({ stop, view }: { stop: Stop; view: RoundView }) => {
         </a>{' '}
         {gone === null ? headline(box.plan, null) : leftWords(gone.what)}
       </h3>
-      <p>
-        {stop.done
-          .map((e) => {
-            const words = entryWords(e, frame.units, frame.today)
-            return words.facts.length === 0 ? words.title : `${words.title}: ${words.facts.join(', ')}`
-          })
-          .join('. ')}
-        .
-      </p>
+      <p>{doneWords(stop.done.map((e) => entryWords(e, frame.units, frame.today)))}</p>
       {moved.length === 0 ? null : (
         <ul>
           {moved.map((line) => (

@@ -238,7 +238,8 @@ const Stops = (p: RoundView & { stops: Stop[] }) => {
 }
 
 const StopLine = ({ stop, view, note }: { stop: Stop; view: RoundView; note: string | null }) => {
-  const toDo = toDoOf(stop.asked)
+  // Where more is to be done, it says what that is now, not what the morning asked.
+  const toDo = toDoOf(stop.stillAsks ? stop.box.plan : stop.asked)
   return (
     <li class={`stop stop-${stop.state}`}>
       <a href={boxPath(view.where, stop.box.tag)}>

@@ -16,7 +16,7 @@ import { LivePanel } from '../parts/live-panel.tsx'
 import { fromTo } from '../words/dates.ts'
 import { headline } from '../words/lines.ts'
 import { thenTo } from '../words/round-paths.ts'
-import { isQuiet, live, RULE_WORDS } from '../words/rules.ts'
+import { isAsked, isQuiet, live, RULE_WORDS } from '../words/rules.ts'
 
 export interface VisitProps {
   frame: Frame
@@ -57,7 +57,13 @@ export const VisitPage = (p: VisitProps) => {
 
 /** What the plan says before the lid is touched. */
 const Before = ({ plan }: { plan: Plan }) => {
-  const asked = live(plan)
+  const checks = live(plan)
+  const words = (asked: boolean): string =>
+    checks
+      .filter((c) => isAsked(c.rule) === asked)
+      .map((c) => RULE_WORDS[c.rule].question)
+      .join(' ')
+  const [toFindOut, toDo] = [words(true), words(false)]
   return (
     <>
       <p class="soft">{headline(plan, null)}.</p>
@@ -70,9 +76,8 @@ const Before = ({ plan }: { plan: Plan }) => {
           </p>
         </div>
       ) : null}
-      {asked.length === 0 ? null : (
-        <p>To find out: {asked.map((c) => RULE_WORDS[c.rule].question).join(' ')}</p>
-      )}
+      {toFindOut === '' ? null : <p>To find out: {toFindOut}</p>}
+      {toDo === '' ? null : <p>To do: {toDo}</p>}
     </>
   )
 }

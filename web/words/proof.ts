@@ -12,6 +12,7 @@ type Span = NonNullable<Plan['spans']['emergence']>
 /** Sentences, the weightiest first. Empty when the visit adds nothing. */
 export function proves(look: Inspection | null, before: Plan, after: Plan): string[] {
   const said = [
+    ...(look?.signs?.includes('brood-disease-suspected') === true ? [SUSPECTED] : []),
     ...after.surprises.filter((s) => !before.surprises.includes(s)),
     ...(look === null ? [] : ambiguous(look, before)),
     ...phaseChange(before, after),
@@ -21,6 +22,10 @@ export function proves(look: Inspection | null, before: Plan, after: Plan): stri
   ]
   return [...new Set(said)]
 }
+
+/** A suspicion proves nothing of the queen, but nothing weighs more. */
+const SUSPECTED =
+  'Brood disease suspected. Nothing is proven, but the colony is held: nothing is moved, united or given from it until somebody records who cleared it.'
 
 const SEEN = {
   eggs: { word: 'Eggs', seen: (i: Inspection) => i.eggs === 'single' },

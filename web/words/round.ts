@@ -8,9 +8,22 @@ import { costOfWaiting } from '../../src/round/short-of-time.ts'
 import type { Urgency } from '../../src/round/urgency.ts'
 import { labelIn, MISSED } from './choices.ts'
 import { dayWords } from './dates.ts'
+import type { EntryWords } from './entries.ts'
 
 const lower = (s: string): string => s.charAt(0).toLowerCase() + s.slice(1)
 export const boxes = (n: number): string => `${n} ${n === 1 ? 'box' : 'boxes'}`
+
+/**
+ * What was done at a box in one line. Nothing is said twice: two looks that saw the same, or one that noted nothing beside
+ * one that did. Example: 'Opened: eggs none, queen cells none. Frame of eggs given: 1 frame, from W-2.'
+ */
+export function doneWords(done: readonly Pick<EntryWords, 'title' | 'facts'>[]): string {
+  const told = new Set(done.flatMap((e) => (e.facts.length === 0 ? [] : [e.title])))
+  const lines = done.flatMap(({ title, facts }) =>
+    facts.length > 0 ? [`${title}: ${facts.join(', ')}`] : told.has(title) ? [] : [title],
+  )
+  return [...new Set(lines)].map((line) => `${line}.`).join(' ')
+}
 
 /** '7 of 18, 2 late' */
 export const progressWords = ({ of, seen, late }: Progress): string =>

@@ -33,6 +33,9 @@ export const RULE_WORDS: Record<Rule, RuleWords> = {
   'move-out': { name: 'Move out', question: 'Last look for disease, and go.' },
 }
 
+/** Whether a rule's words ask something; the others say what to do. */
+export const isAsked = (rule: Rule): boolean => RULE_WORDS[rule].question.includes('?')
+
 export const ACTION_WORDS: Record<Action, string> = {
   none: 'Nothing to do',
   'leave-alone': 'Leave the lid on',
