@@ -9,7 +9,7 @@ export const SOURCE_OF_SETTING: Record<Threshold, string> = {
   minFramesOfBees: 'Common practice: 3-5 frames of bees make a summer colony that can live.',
   miteThreshold: '3 mites per 100 bees by wash (USDA-ARS Tucson); others treat from 2.',
   miteThresholdByMonth:
-    'Guides differ by season: 1-2 per 100 while there is little brood, 2-3 while much is reared (Honey Bee Health Coalition, from memory; newer editions are lower).',
+    'Guides differ by season: 1-2 per 100 while there is little brood, 2-3 while much is reared (the guide of the Honey Bee Health Coalition, not checked against the print; newer editions are lower).',
   matingMonths:
     'Mating flights need calm weather above about 20 °C (68 °F; sources say 16-21 °C) and drones about; which months have it, the yard knows best.',
   miteWashValidDays: 'Common practice: wash again 10-14 days after a treatment.',

@@ -133,7 +133,9 @@ const Backups = ({ frame, now, state }: { frame: Frame; now: string; state: Safe
       </p>
       {state === null || state.backups.length === 0 ? null : (
         <details class="backups-all">
-          <summary>All {state.backups.length}</summary>
+          <summary>
+            {state.backups.length === 1 ? 'The one backup there is' : `All ${state.backups.length} backups`}
+          </summary>
           <ul class="backups">
             {state.backups.map((b) => (
               <li>

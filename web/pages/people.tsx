@@ -6,7 +6,7 @@ import { Choices, type FormState, TextField } from '../parts/field.tsx'
 import { KeysTick } from '../parts/keys-tick.tsx'
 import { type Frame, Layout } from '../parts/layout.tsx'
 import { Refusal } from '../parts/refusal.tsx'
-import { keysWords, ROLE_CHOICES, ROLE_WORDS, STATE_WORDS } from '../words/people.ts'
+import { keysWords, ROLE_CHOICES, ROLE_WORDS, STATE_WORDS, signedInWords } from '../words/people.ts'
 
 export interface PersonLine extends Person {
   /** When the link that is still good runs out, in words. */
@@ -70,7 +70,7 @@ const Line = ({ person: p, self }: { person: PersonLine; self: boolean }) => (
     </h2>
     <p class="small">
       {STATE_WORDS[p.state]}
-      {p.state === 'active' ? ` and is, in ${p.browsers} ${p.browsers === 1 ? 'browser' : 'browsers'}` : ''}
+      {p.state === 'active' ? `; ${signedInWords(p.browsers)}` : ''}
       {p.linkUntil === null ? '' : `; a link is out, good until ${p.linkUntil}`}
       {self ? '; this is you' : ''}
     </p>

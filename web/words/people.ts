@@ -21,6 +21,12 @@ export const ROLE_CHOICES: Choice[] = [
   { value: 'operator', label: 'Operator', hint: 'Everything: people, rules, review, backups.' },
 ]
 
+/** 'signed in on 2 browsers' */
+export const signedInWords = (browsers: number): string =>
+  browsers === 0
+    ? 'not signed in anywhere now'
+    : `signed in on ${browsers} ${browsers === 1 ? 'browser' : 'browsers'}`
+
 /** What works without signing in. Example: keysWords(2) = '2 tokens and calendar addresses'. */
 export const keysWords = (n: number): string =>
   n === 1 ? '1 token or calendar address' : `${n} tokens and calendar addresses`
