@@ -36,7 +36,8 @@ const JobFields = ({ form }: PartFieldsProps) => (
     <fieldset class="group">
       <legend>Who called</legend>
       <p class="hint">
-        Private: only beekeepers and operators see this. It never goes into a colony’s journal.
+        Private: only beekeepers and operators see this. The name and the address go into the colony’s intake,
+        as where it came from; helpers see neither. Nothing else of it goes into the journal.
       </p>
       <div class="field-row">
         <TextField form={form} name="name" label="Name" maxlength={120} />
