@@ -79,8 +79,8 @@ function worded(
     range.from === range.to
       ? `on ${inWords(expected)}`
       : `about ${inWords(expected)} (eight times in ten between ${inWords(range.from)} and ${inWords(range.to)})`
-  if (ever > 0.975) return `Ready to move out ${span}.`
-  return `Ready to move out ${span}, if it gets there: ${Math.round(ever * 100)} in 100.`
+  if (ever > 0.975) return `It can be ready to move out ${span}.`
+  return `It can be ready to move out ${span}, if it gets there: ${Math.round(ever * 100)} in 100.`
 }
 
 /**

@@ -81,7 +81,7 @@ function mainAdvice(s: State, today: Day, quiet: DayRange | null, readiness: Rea
     ladderAdvice(s, today, quiet, actionable) ??
     cageAdvice(s, actionable) ??
     openAdvice(today, quiet, actionable) ??
-    moveAdvice(readiness) ??
+    moveAdvice(s, today, readiness) ??
     routineAdvice(s, today, quiet, actionable)
   )
 }
@@ -154,12 +154,20 @@ function openAdvice(today: Day, quiet: DayRange | null, actionable: Actionable):
   return urgent === undefined ? null : { action: 'open-and-look', why: urgent.why }
 }
 
-function moveAdvice(readiness: Readiness): Advice | null {
-  if (!readiness.ready) return null
-  return {
-    action: 'move-out',
-    why: 'The hold is over and every condition is met: a last disease look, and it may go.',
-  }
+function moveAdvice(s: State, today: Day, { ready, unmet }: Readiness): Advice | null {
+  if (ready)
+    return {
+      action: 'move-out',
+      why: 'The hold is over and every condition is met: a last disease look, and it may go.',
+    }
+  // What keeps it here can be seen to today, and nobody has been there yet.
+  const last = unmet.every((u) => u.earliest !== null && u.earliest <= today) && s.lastVisit < today
+  return last
+    ? {
+        action: 'open-and-look',
+        why: `The hold is over and a mated queen is proven. What is missing before it may go: ${unmet.map((u) => u.what).join('; ')}.`,
+      }
+    : null
 }
 
 function routineAdvice(s: State, today: Day, quiet: DayRange | null, actionable: Actionable): Advice {

@@ -22,7 +22,7 @@ import { checkOf, type State } from './state.ts'
 export function planOf(history: History, today: Day, protocol: Protocol = DEFAULT_PROTOCOL): Plan {
   const s = fold(history, protocol)
   const quiet = quietOf(s)
-  const readiness = readinessOf(s, today)
+  const readiness = readinessOf(s, today, quiet)
   keepOutOfQuiet(s, quiet, today)
   const move = askMoveOut(s, readiness)
   const closed = history.outcome !== null

@@ -7,7 +7,7 @@ import {
   OLD_QUEEN_LAYS_AGAIN,
 } from '../biology/queen-rearing.ts'
 import { addDays, type Day, daysBetween, later, type Span } from '../days.ts'
-import type { Readiness, Unmet } from './plan-types.ts'
+import type { DayRange, Readiness, Unmet } from './plan-types.ts'
 import { miteThresholdOn } from './protocol.ts'
 import { expectedFirstEgg, proofFrom } from './spans.ts'
 import type { State } from './state.ts'
@@ -61,10 +61,12 @@ function proofExpected(s: State, today: Day): Span | null {
   }
 }
 
-export function readinessOf(s: State, today: Day): Readiness {
+/** `quiet`: while it lasts nothing that needs an open box can be met. */
+export function readinessOf(s: State, today: Day, quiet: DayRange | null): Readiness {
   if (s.history.outcome !== null) return { ready: false, unmet: [], expected: null }
   const proof = proofExpected(s, today)
-  const unmet = unmetOn(s, today, proof)
+  const shut = quiet !== null && today >= quiet.from && today <= quiet.to
+  const unmet = unmetOn(s, today, shut ? addDays(quiet.to, 1) : today, proof)
   const blocked = s.diseaseLook?.suspected === true || proof === null
   const atLeast = unmet.reduce<Day>(
     (at, u) => (u.earliest === null ? at : later(at, u.earliest)),
@@ -81,7 +83,8 @@ export function readinessOf(s: State, today: Day): Readiness {
   return { ready: unmet.length === 0, unmet, expected: unmet.length === 0 ? null : expected }
 }
 
-function unmetOn(s: State, today: Day, proof: Span | null): Unmet[] {
+/** `inside`: the first day on which the box may be opened. */
+function unmetOn(s: State, today: Day, inside: Day, proof: Span | null): Unmet[] {
   const p = s.protocol
   const unmet: Unmet[] = []
   const need = (what: string, earliest: Day | null): void => {
@@ -94,26 +97,26 @@ function unmetOn(s: State, today: Day, proof: Span | null): Unmet[] {
       proof === null ? null : later(today, proof.earliest),
     )
   if (s.strength === null || !s.strength.counted)
-    need('strength: frames of bees not counted since intake', today)
+    need('strength: frames of bees not counted since intake', inside)
   else if (s.strength.frames < p.minFramesOfBees)
     need(
       `strength at or above the minimum of ${p.minFramesOfBees} frames of bees (last count ${s.strength.frames})`,
-      today,
+      inside,
     )
-  if (s.mites === null) need('mites: no mite wash yet', today)
+  if (s.mites === null) need('mites: no mite wash yet', inside)
   else if (daysBetween(s.mites.on, today) > p.miteWashValidDays)
-    need(`mites: the last mite wash is older than ${p.miteWashValidDays} days`, today)
+    need(`mites: the last mite wash is older than ${p.miteWashValidDays} days`, inside)
   else if (s.mites.per100 >= miteThresholdOn(p, s.mites.on))
     need(
       `mites under the threshold of ${miteThresholdOn(p, s.mites.on)} per 100 bees (last wash ${s.mites.per100.toFixed(1)}): treat by the label, then wash again`,
-      later(today, addDays(s.mites.on, REWASH_AFTER)),
+      later(inside, addDays(s.mites.on, REWASH_AFTER)),
     )
   if (s.diseaseLook === null)
-    need('disease look: none yet (open the box and note the signs looked for)', today)
+    need('disease look: none yet (open the box and note the signs looked for)', inside)
   else if (s.diseaseLook.suspected)
     need('disease look without suspicion: brood disease is suspected; the inspector decides', null)
   else if (daysBetween(s.diseaseLook.on, today) > p.diseaseLookValidDays)
-    need(`disease look within ${p.diseaseLookValidDays} days`, today)
+    need(`disease look within ${p.diseaseLookValidDays} days`, inside)
   if (s.stores === null) need('stores: not looked at yet', today)
   else if (s.stores.level === 'low') need('stores: low at the last look; feed', today)
   if (s.beetles?.seen === true)

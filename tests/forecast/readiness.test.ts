@@ -68,7 +68,7 @@ describe('the move-out day', () => {
     expect(f.range !== null && f.range.from <= (f.expected ?? '') && (f.expected ?? '') <= f.range.to).toBe(
       true,
     )
-    expect(f.sentence).toMatch(/^Ready to move out about .* if it gets there: \d+ in 100\.$/)
+    expect(f.sentence).toMatch(/^It can be ready to move out about .* if it gets there: \d+ in 100\.$/)
   })
 
   it('suspected brood disease: no day is named', () => {

@@ -26,8 +26,9 @@ const look = (day: number, seen: Record<string, unknown> = {}) => ({
   ...seen,
 })
 
+/** A mated queen is proven; the hold is not over, so nothing but welfare is asked. */
 const QUEENRIGHT = [
-  look(-50, {
+  look(-12, {
     capped: 'worker',
     eggs: 'single',
     onFreshComb: true,
@@ -35,7 +36,7 @@ const QUEENRIGHT = [
     signs: [],
     stores: 'enough',
   }),
-  { kind: 'mite-wash', day: -40, bees: 300, mites: 1 },
+  { kind: 'mite-wash', day: -11, bees: 300, mites: 1 },
 ]
 /** Telling visit while cells can still be started. */
 const closing = box({ tag: 'C-1', age: 5, entries: [{ kind: 'inspection', day: -4, opened: false }] })
@@ -52,7 +53,7 @@ const late = box({ tag: 'L-1', age: 12, entries: [{ kind: 'inspection', day: -4,
 const welfare = (tag: string, lastSeen: number) =>
   box({
     tag,
-    age: 60,
+    age: 25,
     queen: 'loose',
     entries: [...QUEENRIGHT, look(lastSeen, { eggs: 'single', stores: 'enough' })],
   })

@@ -1,7 +1,7 @@
 /** A colony's checks: what is asked now, what comes, what was answered; each with its window, reason and source. */
 import type { Check, Plan } from '../../src/recovery/plan-types.ts'
 import { coming, lidStaysOn, live, RULE_WORDS } from '../words/rules.ts'
-import { WindowOf } from './date.tsx'
+import { SpanOf, WindowOf } from './date.tsx'
 import { Mark } from './mark.tsx'
 
 export const Checks = ({ plan }: { plan: Plan }) => {
@@ -36,7 +36,11 @@ const CheckCard = ({ check, plan }: { check: Check; plan: Plan }) => (
       {lidStaysOn(check, plan) && check.status !== 'answered' ? <Mark shape="lid" /> : null}
     </p>
     <p>
-      <WindowOf check={check} today={plan.asOf} />
+      {check.rule === 'move-out' && check.status === 'waiting' ? (
+        <SpanOf span={{ earliest: check.opens, likely: check.due, latest: check.closes }} today={plan.asOf} />
+      ) : (
+        <WindowOf check={check} today={plan.asOf} />
+      )}
     </p>
     <p class="soft">{check.why}</p>
     <p class="fine">{check.source}</p>

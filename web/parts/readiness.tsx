@@ -17,6 +17,8 @@ export const Ready = ({ plan }: { plan: Plan }) => {
                 <span class="soft">
                   {u.earliest === null ? (
                     ' (no date can be given yet)'
+                  ) : u.earliest <= plan.asOf ? (
+                    ' (can be met today)'
                   ) : (
                     <>
                       {' '}
@@ -31,7 +33,7 @@ export const Ready = ({ plan }: { plan: Plan }) => {
       )}
       {expected === null || ready ? null : (
         <p>
-          Move-out <SpanOf span={expected} today={plan.asOf} />.
+          By the brood dates alone, move-out <SpanOf span={expected} today={plan.asOf} />.
         </p>
       )}
       <p class="fine">
