@@ -141,6 +141,7 @@ const TRIES: Partial<Record<Action, Try>> = {
       (await yard.post(role, '/removals/new', { id: newId(), name: 'Ottoline', version: '0' })).status ===
       303,
   ),
+  'see-colony-changes': opens('/colony/A-1/changes'),
   'see-changes': both(opens('/changes'), opens('/changes/csv')),
   'review-survival': both(opens('/review'), opens('/review/report'), opens('/review/money.csv')),
   'change-settings': both(

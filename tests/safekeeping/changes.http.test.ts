@@ -50,7 +50,10 @@ test('pages through a long history without missing or repeating anything', async
 
 test('of one colony alone', async () => {
   await yard.send('operator', [intake('A-1'), intake('A-2')])
-  const text = await (await yard.ask('operator', '/changes?colony=A-2')).text()
+  const asked = await yard.ask('operator', '/changes?colony=A-2')
+  expect(asked.headers.get('location')).toBe('/colony/A-2/changes')
+  const text = await (await yard.ask('beekeeper', '/colony/A-2/changes')).text()
+  expect(text).not.toContain('/changes/csv')
   expect(text).toContain('History of changes of A-2')
   expect(text).not.toContain('>A-1<')
 })

@@ -8,7 +8,7 @@ import { instantWords } from '../words/instants.ts'
 interface ChangesProps {
   frame: Frame
   /** The colony whose changes these are; null: the whole yard's. */
-  colony: { tag: string; id: string } | null
+  colony: { tag: string; id: string; path: string } | null
   changes: (Change & { path: string })[]
   /** Where the next page begins. */
   next: number | null
@@ -21,24 +21,32 @@ const DID: Record<Change['did'], string> = {
 }
 
 export const ChangesPage = ({ frame, colony, changes, next }: ChangesProps) => {
-  const of = colony === null ? '' : `colony=${encodeURIComponent(colony.id)}`
+  const csv = colony === null ? '/changes/csv' : `/changes/csv?colony=${encodeURIComponent(colony.id)}`
+  const here = colony === null ? '/changes' : `${colony.path}/changes`
   return (
     <Layout frame={frame} title="History of changes">
+      {colony === null ? null : (
+        <p class="crumb">
+          <a href={colony.path}>‹ {colony.tag}</a>
+        </p>
+      )}
       <h1>History of changes{colony === null ? '' : ` of ${colony.tag}`}</h1>
       <p>
         What was written down, by whom and when. Nothing is ever overwritten: a correction is a new entry
         beside the old one.
       </p>
-      <p class="buttons">
-        <a class="button" href={`/changes/csv${of === '' ? '' : `?${of}`}`}>
-          All of it as CSV
-        </a>
-        {colony === null ? null : (
-          <a class="button" href="/changes">
-            The whole yard
+      {frame.mayOpen('/changes') ? (
+        <p class="buttons">
+          <a class="button" href={csv}>
+            All of it as CSV
           </a>
-        )}
-      </p>
+          {colony === null ? null : (
+            <a class="button" href="/changes">
+              The whole yard
+            </a>
+          )}
+        </p>
+      ) : null}
       {changes.length === 0 ? <p>Nothing yet.</p> : null}
       <ol class="journal">
         {changes.map((c) => (
@@ -47,7 +55,7 @@ export const ChangesPage = ({ frame, colony, changes, next }: ChangesProps) => {
       </ol>
       {next === null ? null : (
         <p class="buttons">
-          <a class="button" href={`/changes?${of === '' ? '' : `${of}&`}before=${next}`}>
+          <a class="button" href={`${here}?before=${next}`}>
             Older
           </a>
         </p>

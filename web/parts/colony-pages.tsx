@@ -7,6 +7,11 @@ export const ColonyPages = ({ frame, path, sheet }: { frame: Frame; path: string
       <a class="button" href={`${path}/health`}>
         Health and feed
       </a>
+      {frame.mayOpen(`${path}/changes`) ? (
+        <a class="button" href={`${path}/changes`}>
+          History of changes
+        </a>
+      ) : null}
       {sheet === null ? null : (
         <a class="button" href={`/removals/${sheet}`}>
           Removal sheet

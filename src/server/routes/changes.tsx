@@ -1,8 +1,10 @@
 import { Hono } from 'hono'
 import { ChangesPage } from '../../../web/pages/changes.tsx'
 import { changeLine, changeOf, changesHeader } from '../../exchange/changes.ts'
+import type { ColonySummary } from '../../store/index.ts'
 import type { Deps, Env, Here } from '../deps.ts'
-import { page } from '../respond.tsx'
+import { colonyIn, unknownColony } from '../errors.tsx'
+import { colonyPath, page } from '../respond.tsx'
 import { streamed } from '../stream.ts'
 
 const PAGE = 50
@@ -11,13 +13,12 @@ const PAGE = 50
 export function changes(deps: Deps): Hono<Env> {
   const { store } = deps
   const app = new Hono<Env>()
-  const colonyOf = (c: Here) => {
+  const colonyOf = (c: Here): ColonySummary | null => {
     const asked = (c.req.query('colony') ?? '').slice(0, 60)
     return asked === '' ? null : (store.colony(asked)?.summary ?? null)
   }
 
-  app.get('/changes', (c) => {
-    const colony = colonyOf(c)
+  const show = (c: Here, colony: ColonySummary | null) => {
     const n = Number(c.req.query('before'))
     const before = Number.isSafeInteger(n) && n > 0 ? n : undefined
     const rows = store.changes({ before, limit: PAGE + 1, colony: colony?.id })
@@ -26,11 +27,22 @@ export function changes(deps: Deps): Hono<Env> {
       c,
       <ChangesPage
         frame={c.var.frame}
-        colony={colony === null ? null : { tag: colony.tag, id: colony.id }}
+        colony={colony === null ? null : { tag: colony.tag, id: colony.id, path: colonyPath(colony) }}
         changes={shown.map((row) => ({ ...changeOf(row, store.entry), path: `/colony/${row.entry.colony}` }))}
         next={rows.length > PAGE ? (shown.at(-1)?.seq ?? null) : null}
       />,
     )
+  }
+
+  app.get('/changes', (c) => {
+    const colony = colonyOf(c)
+    return colony === null ? show(c, null) : c.redirect(`${colonyPath(colony)}/changes`, 303)
+  })
+
+  // One colony's has a path of its own, because more people may see it.
+  app.get('/colony/:tag/changes', (c) => {
+    const found = colonyIn(c, store)
+    return found === null ? unknownColony(c, deps, c.req.param('tag')) : show(c, found.summary)
   })
 
   app.get('/changes/csv', (c) => {
