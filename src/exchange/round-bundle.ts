@@ -7,6 +7,7 @@
 import { addDays, type Day } from '../days.ts'
 import type { Role } from '../people/permissions.ts'
 import type { Happening } from '../round/happening.ts'
+import { type Joined, joinings } from '../store/joined.ts'
 import type { SettingValue } from '../store/settings.ts'
 import type { Book, JournalRow } from '../store/types.ts'
 
@@ -59,6 +60,8 @@ export interface RoundBundle {
   whole: boolean
   /** Of colonies that have left: what happened at them lately, in brief, for reckoning how long boxes take. Only with a whole. */
   past?: Happening[]
+  /** What was united into colonies in the yard; those that were united have left, and the phone knows them no more. */
+  joined?: Joined[]
 }
 
 export interface RoundAsked {
@@ -90,6 +93,7 @@ export function roundBundle(book: Book, { viewer, zone, today, since }: RoundAsk
       .filter((id) => touched?.has(id) ?? true)
       .map((id) => ({ id, rows: book.colony(id)?.journal ?? [] })),
     whole: touched === null,
+    joined: joinings(book, book.colonies({ open: true })),
     ...(touched === null ? { past: pastOf(book, today, new Set(open)) } : {}),
   }
 }

@@ -17,6 +17,8 @@ export interface Happening {
   opened: boolean | null
   /** Of something given: what. */
   what: string | null
+  /** Of a colony that left: the one it was united into, as it was named. */
+  into: string | null
 }
 
 /** An entry in brief. */
@@ -29,6 +31,7 @@ export const happeningOf = (e: Entry, yard: string): Happening => ({
   by: e.by,
   opened: e.kind === 'inspection' ? e.opened : null,
   what: e.kind === 'given' ? e.what : null,
+  into: e.kind === 'outcome' ? (e.into ?? null) : null,
 })
 
 /** Given in passing, lid on or nearly so. */

@@ -15,9 +15,10 @@ export function journalLines(
   const byId = new Map(rows.map((r) => [r.entry.id, r]))
   return [...rows]
     .sort((a, b) => a.entry.on.localeCompare(b.entry.on) || a.seq - b.seq)
-    .map(({ entry, recordedBy }) => {
+    .map(({ entry, recordedBy, recordedAt }) => {
       const by = byId.get(replaced.get(entry.id)?.id ?? '')
-      return { entry, recordedBy, superseded: by === undefined ? null : superseded(by, frame) }
+      const recordedOn = dayIn(frame.zone, new Date(recordedAt))
+      return { entry, recordedBy, recordedOn, superseded: by === undefined ? null : superseded(by, frame) }
     })
 }
 

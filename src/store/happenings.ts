@@ -25,6 +25,7 @@ export function happeningsOf({ db }: Connection): (from: Day, to: Day, only?: En
         by: sql<string>`json_extract(${entry.payload}, '$.by')`,
         opened: sql<number | null>`json_extract(${entry.payload}, '$.opened')`,
         what: field('what'),
+        into: field('into'),
       })
       .from(entry)
       .innerJoin(colony, eq(colony.id, entry.colony))
@@ -37,11 +38,12 @@ export function happeningsOf({ db }: Connection): (from: Day, to: Day, only?: En
     .prepare()
   return (from, to, only) =>
     (only === undefined ? all.all({ from, to }) : ofKind.all({ from, to, only })).map(
-      ({ kind, opened, what, ...row }) => ({
+      ({ kind, opened, what, into, ...row }) => ({
         ...row,
         kind: kind as EntryKind,
         opened: opened === null ? null : opened === 1,
         what: kind === 'given' ? what : null,
+        into: kind === 'outcome' ? into : null,
       }),
     )
 }

@@ -8,6 +8,7 @@ import { type Connection, connect } from './connection.ts'
 import { fold } from './fold.ts'
 import { happeningsOf } from './happenings.ts'
 import { importsOf } from './imports.ts'
+import { joinings } from './joined.ts'
 import { journalOf } from './journal.ts'
 import { lettersOf } from './letters.ts'
 import {
@@ -138,6 +139,7 @@ function assemble(connection: Connection): { store: Store; projections: Projecti
     changes: ({ before = Number.MAX_SAFE_INTEGER, limit = 50, colony = null } = {}) =>
       journal.page({ before, limit: Math.min(Math.max(limit, 1), 500), colony: colony ?? null }).map(tagged),
     happenings: happeningsOf(connection),
+    joined: (s) => joinings(store, [s]),
     journal: journal.all,
     *histories() {
       for (const id of journal.colonyIds()) {

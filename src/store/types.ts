@@ -7,6 +7,7 @@ import type { Action, Phase, Plan, Rule } from '../recovery/plan-types.ts'
 import type { Protocol } from '../recovery/protocol.ts'
 import type { Happening } from '../round/happening.ts'
 import type { ColonyImports } from './imports.ts'
+import type { Joined } from './joined.ts'
 import type { Letters } from './letters.ts'
 import type { MoveRecords } from './move-records.ts'
 import type { Protocols } from './protocols.ts'
@@ -134,6 +135,8 @@ export interface Book {
   changes(page?: ChangesPage): (JournalRow & { tag: string })[]
   /** What happened from one day to another, both included, by day: in brief, without anything private. */
   happenings(from: Day, to: Day, only?: EntryKind): Happening[]
+  /** Colonies that were united into this one. */
+  joined(colony: ColonySummary): Joined[]
   settings: Pick<Settings, 'get'>
   protocol(): Protocol
 }

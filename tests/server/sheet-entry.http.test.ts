@@ -84,6 +84,8 @@ describe('a sheet', () => {
     expect(wordsOf((await yard.get(saved.to ?? '')).text)).toMatch(
       /2 boxes are in the book.*W-2 .*In the book for Wed 10 Jun: Opened \(eggs single\), signed Isolde/,
     )
+    // In the journal who was at the box stands first.
+    expect(wordsOf((await yard.get('/colony/W-2')).text)).toContain('Isolde, entered by Ines')
   })
 
   it('keeps its good rows when another fails; the one that failed comes back filled in, with why', async () => {

@@ -22,6 +22,7 @@ test('happenings of some days come by day, in brief, with the yard where the col
       by: 'Odalys',
       opened: null,
       what: 'egg-frame',
+      into: null,
     },
     {
       colony: id,
@@ -32,6 +33,7 @@ test('happenings of some days come by day, in brief, with the yard where the col
       by: 'Odalys',
       opened: true,
       what: null,
+      into: null,
     },
     {
       colony: id,
@@ -42,6 +44,7 @@ test('happenings of some days come by day, in brief, with the yard where the col
       by: 'Odalys',
       opened: false,
       what: null,
+      into: null,
     },
   ])
   expect(JSON.stringify(store.happenings('2026-01-01', TODAY))).not.toContain('40.79')

@@ -2,6 +2,7 @@
 import type { Foreseen, FrameSeen } from '../../src/forecast/foreseen.ts'
 import type { History } from '../../src/journal/history.ts'
 import type { ColonySummary } from '../../src/store/index.ts'
+import type { Joined } from '../../src/store/joined.ts'
 import { Advice, LeftWays } from '../parts/advice.tsx'
 import { AfterWays } from '../parts/after-ways.tsx'
 import { Checks } from '../parts/checks.tsx'
@@ -26,6 +27,8 @@ export interface ColonyProps {
   history: History
   journal: JournalLine[]
   path: string
+  /** Colonies that were united into it. */
+  joined: Joined[]
   /** What was just saved: of a visit, everything done there; empty when nothing was. */
   saved: JournalLine[]
   /** Others on the stand it was just put on. */
@@ -86,7 +89,7 @@ export const ColonyPage = (p: ColonyProps) => {
       )}
       <ColonyPages frame={frame} path={p.path} sheet={p.sheet} />
       <AfterWays frame={frame} path={p.path} />
-      <Journal lines={p.journal} frame={frame} path={p.path} />
+      <Journal lines={p.journal} joined={p.joined} frame={frame} path={p.path} />
     </Layout>
   )
 }

@@ -2,6 +2,7 @@
 import type { ColonySummary } from '../../src/store/index.ts'
 import { OutcomeFields } from '../parts/entry-fields/leaving.tsx'
 import { HeldNotice } from '../parts/health/held.tsx'
+import { unitingCaution } from '../words/lid-cautions.ts'
 import { type EntryFormView, SmallFormPage } from './small-forms.tsx'
 
 type OutcomeProps = EntryFormView & { others: string[] }
@@ -24,6 +25,7 @@ export const OutcomePage = ({ frame, form, summary, path, others }: OutcomeProps
 /** What moving out would want, and what uniting and moving ask of everybody. */
 const NotReady = ({ summary }: { summary: ColonySummary }) => {
   const { ready, unmet } = summary.plan.readiness
+  const queens = unitingCaution(summary.tag, summary.plan)
   return (
     <>
       <HeldNotice summary={summary} />
@@ -41,6 +43,11 @@ const NotReady = ({ summary }: { summary: ColonySummary }) => {
           </ul>
           <p>You decide; how it left is noted either way.</p>
         </details>
+      )}
+      {queens === null ? null : (
+        <p>
+          <b>Uniting: one queen first.</b> {queens}
+        </p>
       )}
       <p class="small">
         Uniting: a disease look first; never unite a sick colony, nor one with laying workers blindly. Moving

@@ -1,6 +1,8 @@
 /** The journal of a colony: newest first, what was corrected or taken back struck out, each line signed and dated. */
+import type { Day } from '../../src/days.ts'
 import type { Entry } from '../../src/journal/entry.ts'
 import { ACTION_OF_KIND } from '../../src/people/permissions.ts'
+import type { Joined } from '../../src/store/joined.ts'
 import { dayWords } from '../words/dates.ts'
 import { entryWords } from '../words/entries.ts'
 import type { Frame } from './layout.tsx'
@@ -8,32 +10,65 @@ import { Photos } from './photo-field.tsx'
 
 export interface JournalLine {
   entry: Entry
+  /** Who entered it, and on which day. */
   recordedBy: string
+  recordedOn: Day
   /** What took this entry's place: a correction, or a withdrawal. */
   superseded: { by: string; on: string; withdrawn: boolean; reason: string | null } | null
 }
 
 interface JournalProps {
   lines: JournalLine[]
+  /** Colonies that were united into this one: told by their journals, and not to be corrected here. */
+  joined: Joined[]
   frame: Frame
   /** Of the colony's page. */
   path: string
 }
 
-export const Journal = ({ lines, frame, path }: JournalProps) => (
+export const Journal = ({ lines, joined, frame, path }: JournalProps) => (
   <section class="section">
     <h2>Journal</h2>
     <ol class="journal">
-      {lines.map((line) => (
-        <Line line={line} frame={frame} path={path} />
-      ))}
+      {byDay(lines, joined).map((x) =>
+        'entry' in x ? <Line line={x} frame={frame} path={path} /> : <JoinedLine joined={x} frame={frame} />,
+      )}
     </ol>
   </section>
+)
+
+/** Newest day first; what was united stands above what was written down at the box on that day. */
+const byDay = (lines: JournalLine[], joined: Joined[]): (JournalLine | Joined)[] =>
+  [...joined, ...lines]
+    .map((x) => ({ x, on: 'entry' in x ? x.entry.on : x.on }))
+    .sort((a, b) => b.on.localeCompare(a.on))
+    .map(({ x }) => x)
+
+const JoinedLine = ({ joined: j, frame }: { joined: Joined; frame: Frame }) => (
+  <li class="entry">
+    <p class="entry-when">
+      <time datetime={j.on}>{dayWords(j.on, frame.today)}</time>
+      <span class="soft"> {j.by}</span>
+    </p>
+    <div class="entry-said">
+      <p>
+        <strong>{j.tag} was united into it</strong>, as{' '}
+        <a href={`/colony/${j.colony}`}>the journal of {j.tag}</a> tells.
+      </p>
+    </div>
+  </li>
 )
 
 /** One's own entries, or anybody's; an intake or outcome only where one may make such. */
 const mayCorrect = ({ entry, recordedBy }: JournalLine, frame: Frame): boolean =>
   frame.may('correct-any') || (recordedBy === frame.viewer?.name && frame.may(ACTION_OF_KIND[entry.kind]))
+
+/** Who was at the box stands first; who entered it, and when, only where that was somebody else or on another day. */
+function enteredWords({ entry, recordedBy, recordedOn }: JournalLine, today: Day): string {
+  const by = recordedBy === entry.by ? '' : ` by ${recordedBy}`
+  const on = recordedOn === entry.on ? '' : ` ${dayWords(recordedOn, today)}`
+  return by === '' && on === '' ? '' : `, entered${by}${on}`
+}
 
 const Line = ({ line, frame, path }: { line: JournalLine } & Pick<JournalProps, 'frame' | 'path'>) => {
   const { entry: e, superseded } = line
@@ -53,7 +88,11 @@ const Line = ({ line, frame, path }: { line: JournalLine } & Pick<JournalProps, 
           {dayWords(e.on, frame.today)}
           {e.at === undefined ? '' : ` ${e.at}`}
         </time>
-        <span class="soft"> {line.recordedBy}</span>
+        <span class="soft">
+          {' '}
+          {e.by}
+          {enteredWords(line, frame.today)}
+        </span>
       </p>
       <div class="entry-said">
         <p>{superseded === null ? text : <del>{text}</del>}</p>

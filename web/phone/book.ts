@@ -11,13 +11,14 @@ import { type Protocol, yardProtocol } from '../../src/recovery/protocol.ts'
 import { happeningOf } from '../../src/round/happening.ts'
 import { append } from '../../src/store/append.ts'
 import { fold } from '../../src/store/fold.ts'
+import { joinings } from '../../src/store/joined.ts'
 import { type Projected, project } from '../../src/store/project.ts'
 import { matches, natural, summaryOf, walkingOrder } from '../../src/store/summaries.ts'
 import type { Book, ColonySummary, JournalRow } from '../../src/store/types.ts'
 import type { Waiting } from './database.ts'
 
 export interface BookParts {
-  head: Pick<RoundBundle, 'settings' | 'yards' | 'past'>
+  head: Pick<RoundBundle, 'settings' | 'yards' | 'past' | 'joined'>
   colonies: readonly RoundColony[]
   waiting: readonly Waiting[]
   today: Day
@@ -56,7 +57,7 @@ export function bookOf({ head, colonies, waiting, today }: BookParts): PhoneBook
   const named = (name: string): ColonySummary | null => summary(name) ?? tagged(name)[0] ?? null
   const withTag = (row: JournalRow) => ({ ...row, tag: summary(row.entry.colony)?.tag ?? row.written })
 
-  return {
+  const book: PhoneBook = {
     kept,
     append: (raw, { today: day, ...stamp }) =>
       append(
@@ -123,6 +124,12 @@ export function bookOf({ head, colonies, waiting, today }: BookParts): PhoneBook
         (h) => h.on >= from && h.on <= to && (only === undefined || h.kind === only),
       )
     },
+    joined(colony) {
+      const told = (head.joined ?? []).filter((j) => j.into === colony.id)
+      // What was united on this phone and is not sent yet.
+      const own = joinings(book, [colony]).filter((j) => !told.some((t) => t.colony === j.colony))
+      return [...told, ...own]
+    },
     settings: {
       get(key) {
         const settings = head.settings as Record<string, unknown>
@@ -132,6 +139,7 @@ export function bookOf({ head, colonies, waiting, today }: BookParts): PhoneBook
     },
     protocol: () => protocol,
   }
+  return book
 }
 
 /** What was refused proves nothing until it is mended; but a colony stays on the round even where its intake was refused. */

@@ -21,7 +21,7 @@ export interface KeptRound {
 }
 
 /** See {@link KeptRound}. */
-export type Base = Pick<RoundHead, 'viewer' | 'zone' | 'settings' | 'yards' | 'past'>
+export type Base = Pick<RoundHead, 'viewer' | 'zone' | 'settings' | 'yards' | 'past' | 'joined'>
 
 /** Reads what is kept of the round. */
 export async function keptRound(db: Database): Promise<KeptRound> {

@@ -1,6 +1,6 @@
 /** What to be careful of at one box today. Only what applies there; the general cautions stand on the round's first page. */
 import type { History } from '../../src/journal/history.ts'
-import type { Plan } from '../../src/recovery/plan-types.ts'
+import type { Phase, Plan } from '../../src/recovery/plan-types.ts'
 import { isQuiet } from './rules.ts'
 import { temperature, type Units } from './units.ts'
 
@@ -46,6 +46,24 @@ export function lidCautions(plan: Plan, history: History): string[] {
     ],
   ]
   return said.flatMap(([applies, text]) => (applies ? [text] : []))
+}
+
+const HAS_A_QUEEN: Partial<Record<Phase, string>> = {
+  'awaiting-release': 'has a queen in a cage',
+  'awaiting-eggs': 'has a queen',
+  laying: 'has a laying queen',
+  queenright: 'has a laying queen',
+  rearing: 'is raising a queen',
+  'awaiting-new-queen': 'may have a young queen',
+  'queen-unknown': 'may have a queen',
+}
+
+/** What uniting asks first of a colony that has, or may have, a queen; null where it has none. */
+export function unitingCaution(tag: string, { phase }: Pick<Plan, 'phase'>): string | null {
+  const has = HAS_A_QUEEN[phase]
+  return has === undefined
+    ? null
+    : `${tag} ${has}. Where the colony it goes into has one too, take out the lesser one before you unite them, cells too: two queens fight, and both can be lost.`
 }
 
 /** How warm it must be to open the box; null when it stays closed (common practice: 21 °C for a full look, 16 °C for a short one). */

@@ -68,6 +68,7 @@ export function colony(deps: PageDeps): Hono<Env> {
         history={found.history}
         journal={[...lines].reverse()}
         path={colonyPath(found.summary)}
+        joined={deps.store.joined(found.summary)}
         saved={saved.flatMap((id) => lines.find((l) => l.entry.id === id) ?? [])}
         shares={saved.length === 0 ? [] : onTheStandOf(deps.store, found, saved[0])}
         sheet={sheetOf(deps.store, found.summary.id)}
