@@ -1,9 +1,11 @@
 /** What the odds rest on: rates with their sources, the yard's own beside the defaults, and the calibration. */
 import type { Learned, LearnedRate } from '../../src/forecast/learn.ts'
+import type { OwnCalibration } from '../../src/forecast/own-calibration.ts'
 import { type Basis, FIRST_EGG, RATE_NAMES, RATE_TABLE, type Rate } from '../../src/forecast/rates.ts'
 import type { OwnRates } from '../../src/store/settings.ts'
 import { Range, RangeHead, SHARES } from '../parts/charts/range.tsx'
 import { type Frame, Layout } from '../parts/layout.tsx'
+import { OwnTrust } from '../parts/rates/own-trust.tsx'
 import { Trust } from '../parts/rates/trust.tsx'
 import { Wide } from '../parts/review/part.tsx'
 import { dayWords } from '../words/dates.ts'
@@ -12,6 +14,8 @@ import { plain } from '../words/units.ts'
 interface RatesProps {
   frame: Frame
   learned: Learned
+  /** How the odds in use kept their word here. */
+  calibration: OwnCalibration
   /** The yard's own rates in use; null: the defaults are. */
   own: OwnRates | null
   saved: boolean
@@ -34,6 +38,7 @@ export const RatesPage = (p: RatesProps) => (
         : `The odds go by this yard’s own rates, learned on ${dayWords(p.own.on, p.frame.today)} from ${colonies(p.own.colonies)}.`}
     </p>
     <Trust />
+    <OwnTrust own={p.calibration} />
     <Own {...p} />
     <Table own={p.own} />
   </Layout>

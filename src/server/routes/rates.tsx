@@ -2,7 +2,10 @@ import { Hono } from 'hono'
 import { one } from '../../../web/forms/typed.ts'
 import { RatesPage } from '../../../web/pages/rates.tsx'
 import { type Learned, learning } from '../../forecast/learn.ts'
+import { calibrating, type OwnCalibration } from '../../forecast/own-calibration.ts'
+import type { History } from '../../journal/history.ts'
 import type { Deps, Env } from '../deps.ts'
+import { ratesIn } from '../foresight.ts'
 import { typedIn } from '../form.ts'
 import { page } from '../respond.tsx'
 import { inSlices } from '../slices.ts'
@@ -23,12 +26,23 @@ export function rates(deps: Deps): Hono<Env> {
     return kept.learned
   }
 
+  let held: { key: string; found: Promise<OwnCalibration> } | null = null
+
+  /** Read again when a book or the rates have changed. */
+  const calibration = (): Promise<OwnCalibration> => {
+    const [all, own] = [histories(), ratesIn(settings)]
+    const key = `${JSON.stringify(own)} ${[...all].map(entriesKey).join()}`
+    if (held?.key !== key) held = { key, found: inSlices(calibrating([...all.values()], own)) }
+    return held.found
+  }
+
   app.get('/rates', async (c) =>
     page(
       c,
       <RatesPage
         frame={c.var.frame}
         learned={await learned()}
+        calibration={await calibration()}
         own={settings.get('ownRates')}
         saved={c.req.query('saved') === '1'}
       />,
@@ -48,8 +62,11 @@ export function rates(deps: Deps): Hono<Env> {
   return app
 }
 
+const entriesKey = ([id, h]: [string, History]): string =>
+  `${id} ${h.entries.length} ${h.entries.at(-1)?.id ?? ''}`
+
 const keyOf = (all: Histories): string =>
   [...all]
     .filter(([, h]) => h.outcome !== null)
-    .map(([id, h]) => `${id} ${h.entries.length} ${h.entries.at(-1)?.id ?? ''}`)
+    .map(entriesKey)
     .join()
