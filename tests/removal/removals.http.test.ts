@@ -209,7 +209,7 @@ describe('what is unmet', () => {
       expect(words, page).not.toMatch(/\bsafe\b/i)
     }
     expect(wordsOf((await yard.get('/removals')).text)).toMatch(
-      /Refuse, as it stands: 1 thing stops it; \d+ not filled in yet \(Cleared by the licensed trade\)/,
+      /Refuse, as it stands: 1 thing stops it; \d+ not filled in yet\. Unmet: Cleared by the licensed trade\./,
     )
   })
 

@@ -84,8 +84,8 @@ const Reckoned = ({ reckoning: r }: { reckoning: Reckoning }) => {
   const named = r.unmet.filter((i) => (r.says === 'refuse' ? stops(i) : i.state === 'unmet'))
   return (
     <p class="small">
-      <b>{reckoningTitle(r)}</b>
-      {named.length === 0 ? '' : ` (${named.map((i) => i.what).join('; ')})`}.
+      <b>{reckoningTitle(r)}.</b>
+      {named.length === 0 ? '' : ` Unmet: ${named.map((i) => i.what).join('; ')}.`}
     </p>
   )
 }

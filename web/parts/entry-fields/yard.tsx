@@ -7,10 +7,10 @@ export const YardField = ({ form, yards }: { form: FormState; yards: string[] })
   const asked = form.problems.some((p) => p.field === 'yard' && one(form.typed, 'yard') !== '')
   const ticked = one(form.typed, NEW_YARD) === 'yes'
   return (
-    <div>
+    <div class={asked || ticked ? 'yard-asked' : undefined}>
       <TextField form={form} name="yard" label="Yard" maxlength={80} list={yards} required />
       {asked || ticked ? (
-        <label class="tick">
+        <label class="new-yard">
           <input type="checkbox" name={NEW_YARD} value="yes" checked={ticked} /> A new yard
         </label>
       ) : null}
