@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { addDays } from '../../src/days.ts'
 import { headline, lidShutUntil, toDoOf, waitsUntil } from '../../web/words/lines.ts'
-import { isQuiet } from '../../web/words/rules.ts'
+import { afterQuiet, isQuiet } from '../../web/words/rules.ts'
 import { look, planFrom, WALL } from './entries.ts'
 
 describe('the line of a colony on the round', () => {
@@ -49,6 +49,16 @@ describe('the line of a colony on the round', () => {
         expect(toDoOf(plan)?.lidOn ?? true).toBe(true)
       }
     }
+  })
+
+  it('puts a mite wash that would fall into quiet time after it, and nothing else', () => {
+    const raising = planFrom([WALL, look('2026-05-06', { eggs: 'none', cells: 'open' })], '2026-05-07')
+    const after = raising.checks
+      .map((c) => [c.rule, afterQuiet(c, raising)])
+      .filter(([, day]) => day !== null)
+    expect(after).toEqual([['mite-wash', addDays(raising.quiet?.to ?? '', 1)]])
+    const plain = planFrom([WALL], '2026-05-07')
+    expect(plain.checks.every((c) => afterQuiet(c, plain) === null)).toBe(true)
   })
 
   it('says how long the lid stays shut, beside the look from outside that comes first', () => {

@@ -1,7 +1,7 @@
 /** A colony's checks: what is asked now, what comes, what was answered; each with its window, reason and source. */
 import type { Check, Plan } from '../../src/recovery/plan-types.ts'
-import { coming, lidStaysOn, live, RULE_WORDS } from '../words/rules.ts'
-import { SpanOf, WindowOf } from './date.tsx'
+import { afterQuiet, coming, isQuiet, lidStaysOn, live, RULE_WORDS } from '../words/rules.ts'
+import { On, SpanOf, WindowOf } from './date.tsx'
 import { Mark } from './mark.tsx'
 
 export const Checks = ({ plan }: { plan: Plan }) => {
@@ -28,6 +28,21 @@ export const Checks = ({ plan }: { plan: Plan }) => {
   )
 }
 
+const LidFirst = ({ check, plan }: { check: Check; plan: Plan }) => {
+  const from = check.status === 'answered' || check.status === 'void' ? null : afterQuiet(check, plan)
+  if (from === null || plan.quiet === null) return null
+  return isQuiet(plan) ? (
+    <p>
+      Not while the lid stays on: from <On day={from} today={plan.asOf} />.
+    </p>
+  ) : (
+    <p>
+      The lid stays on from <On day={plan.quiet.from} today={plan.asOf} />: do it before, or from{' '}
+      <On day={from} today={plan.asOf} />.
+    </p>
+  )
+}
+
 const CheckCard = ({ check, plan }: { check: Check; plan: Plan }) => (
   <li class={`check check-${check.status}`}>
     <p class="check-name">
@@ -42,6 +57,7 @@ const CheckCard = ({ check, plan }: { check: Check; plan: Plan }) => (
         <WindowOf check={check} today={plan.asOf} />
       )}
     </p>
+    <LidFirst check={check} plan={plan} />
     <p class="soft">{check.why}</p>
     <p class="fine">{check.source}</p>
   </li>

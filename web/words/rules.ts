@@ -1,4 +1,5 @@
 /** The checks, the actions and the phases in the words a yard uses. */
+import { addDays, type Day } from '../../src/days.ts'
 import type { Action, Check, CheckStatus, Phase, Plan, Rule } from '../../src/recovery/plan-types.ts'
 
 interface RuleWords {
@@ -79,6 +80,15 @@ export function lidStaysOn(check: Check, plan: Plan): boolean {
 
 const within = (day: string, range: { from: string; to: string }): boolean =>
   day >= range.from && day <= range.to
+
+/**
+ * The first day after quiet time, for a chore at an open box whose best day falls into it; null for all else. Its window is
+ * the trade's and stays as it is, but the lid stays on.
+ */
+export const afterQuiet = (check: Check, plan: Plan): Day | null =>
+  check.rule === 'mite-wash' && plan.quiet !== null && within(check.due, plan.quiet)
+    ? addDays(plan.quiet.to, 1)
+    : null
 
 /** True while the lid should stay on because of a queen who emerges, matures or mates. */
 export const isQuiet = (plan: Plan): boolean => plan.quiet !== null && within(plan.asOf, plan.quiet)
