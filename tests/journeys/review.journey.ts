@@ -160,7 +160,7 @@ async function toPreview(page: Page, look: (page: Page) => Promise<void>): Promi
 it('an old spreadsheet is in within a few taps, on a phone and without scripts, and out again', async () => {
   const { page, context, noticed } = await watchedPage(browser, yard.url, PHONE, { scripts: false })
   await toPreview(page, async () => {})
-  expect(await words(page)).toContain('"hot" is not a temperature')
+  expect(await words(page)).toContain('“hot” is not a temperature')
   await press(page, 'Take in 2 colonies, leave out 1 line')
   expect(await words(page)).toContain('2 colonies taken in from season-2025.csv')
   expect(yard.store.colony('S-2')?.summary.outcome).toBe('absconded')

@@ -132,8 +132,15 @@ const Row = ({ row: { tag, path, yard, stand, health: h }, frame }: { row: Healt
             'Mites: no wash yet'
           ) : (
             <>
-              Mites: {rateWords(h.last)},{' '}
-              {h.last.stands === 'under' ? standsShort(h.last) : <b>{standsShort(h.last)}</b>}
+              Mites: {rateWords(h.last)}
+              {/* A held box stays closed: what to do about its mites can wait. */}
+              {h.suspicion !== null ? null : h.last.stands === 'under' ? (
+                `, ${standsShort(h.last)}`
+              ) : (
+                <>
+                  , <b>{standsShort(h.last)}</b>
+                </>
+              )}
               {h.washStale ? `; washed ${dayWords(h.last.on, frame.today)}, too long ago` : ''}
             </>
           )}
