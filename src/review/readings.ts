@@ -46,8 +46,8 @@ export const CURVE_CAUTION =
   'Strong colonies are the ones that move out. So after the hold the curve tells of those that had to stay, and looks worse than the colonies were as a whole. Compare by the figure at day 30.'
 
 /**
- * Survival on a day. Example: 'Had all 41 wall colonies stayed until day 30, an estimated 78 % would be alive then; with
- * numbers this small the true figure could be 62 to 88 %.'
+ * Survival on a day. Example: 'Of 41 wall colonies, an estimated 78 % were alive at day 30; with numbers this small the true
+ * figure could be 62 to 88 %.'
  */
 export function aliveReading(name: string, day: number, s: ShareAlive): string {
   if (s.colonies === 0) return `No ${name === '' ? '' : `${name} `}colonies yet.`
@@ -68,7 +68,8 @@ function aliveLead(name: string, day: number, n: number, survival: number): stri
   if (survival === 1) return `None of ${coloniesOf(n, name)} was lost by day ${day}`
   if (survival === 0)
     return `Of ${coloniesOf(n, name)}, all that did not leave before were lost by day ${day}`
-  return `Had all ${coloniesOf(n, name)} stayed until day ${day}, an estimated ${percent(survival)} would be alive then`
+  // An estimate: colonies that left the yard before are counted up to the day they left.
+  return `Of ${coloniesOf(n, name)}, an estimated ${percent(survival)} were alive at day ${day}`
 }
 
 /** The median. Example: 'Had all stayed that long, about half of the wall colonies would be lost by day 47 (day 31 to 80).' */

@@ -27,15 +27,15 @@ describe('alive on a day', () => {
   it.each([
     [
       share(41, 0.78, 0.62, 0.88),
-      'Had all 41 wall colonies stayed until day 30, an estimated 78 % would be alive then; with numbers this small the true figure could be 62 to 88 %.',
+      'Of 41 wall colonies, an estimated 78 % were alive at day 30; with numbers this small the true figure could be 62 to 88 %.',
     ],
     [
       share(240, 0.78, 0.72, 0.83),
-      'Had all 240 wall colonies stayed until day 30, an estimated 78 % would be alive then; the true figure is likely 72 to 83 %.',
+      'Of 240 wall colonies, an estimated 78 % were alive at day 30; the true figure is likely 72 to 83 %.',
     ],
     [
       share(4, 0.75, 0.13, 0.96),
-      'Had all 4 wall colonies stayed until day 30, an estimated 75 % would be alive then, but the true figure could be 13 to 96 %. Four colonies are too few to say how the next will fare, or to rank them against others.',
+      'Of 4 wall colonies, an estimated 75 % were alive at day 30, but the true figure could be 13 to 96 %. Four colonies are too few to say how the next will fare, or to rank them against others.',
     ],
     [
       share(3, null, null, null),
