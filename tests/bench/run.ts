@@ -3,10 +3,19 @@ import { bench as faults } from './faults.ts'
 import { bench as forecast } from './forecast.ts'
 import { bench as foresight } from './foresight-pages.ts'
 import { bench as load } from './load.ts'
+import { bench as phone } from './phone.ts'
 import { bench as plan } from './plan.ts'
 import { bench as today } from './today.ts'
 
-const BENCHES: Record<string, () => void | Promise<void>> = { plan, today, forecast, foresight, faults, load }
+const BENCHES: Record<string, () => void | Promise<void>> = {
+  plan,
+  today,
+  forecast,
+  foresight,
+  phone,
+  faults,
+  load,
+}
 
 const wanted = process.argv.slice(2)
 const unknown = wanted.filter((name) => !Object.hasOwn(BENCHES, name))
