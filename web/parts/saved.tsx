@@ -5,7 +5,7 @@ import type { ColonySummary } from '../../src/store/index.ts'
 import { dayWords, fromTo } from '../words/dates.ts'
 import { entryWords } from '../words/entries.ts'
 import { lidShutUntil } from '../words/lines.ts'
-import { ACTION_WORDS, coming, live, RULE_WORDS } from '../words/rules.ts'
+import { ACTION_WORDS, afterQuiet, coming, live, RULE_WORDS } from '../words/rules.ts'
 import type { JournalLine } from './journal.tsx'
 import type { Frame } from './layout.tsx'
 
@@ -86,7 +86,7 @@ const PlanNow = ({ plan, first }: { plan: Plan; first: boolean }) => {
       {next.length === 0 ? null : (
         <ul>
           {next.map((c) => (
-            <li>{stepWords(c, plan.asOf)}</li>
+            <li>{stepWords(c, plan)}</li>
           ))}
         </ul>
       )}
@@ -94,5 +94,10 @@ const PlanNow = ({ plan, first }: { plan: Plan; first: boolean }) => {
   )
 }
 
-const stepWords = (c: Check, today: string): string =>
-  `${RULE_WORDS[c.rule].name}: ${fromTo(c.opens, c.closes, today)}, best ${dayWords(c.due, today)}`
+function stepWords(c: Check, plan: Plan): string {
+  const { name } = RULE_WORDS[c.rule]
+  const from = afterQuiet(c, plan)
+  return from === null
+    ? `${name}: ${fromTo(c.opens, c.closes, plan.asOf)}, best ${dayWords(c.due, plan.asOf)}`
+    : `${name}: from ${dayWords(from, plan.asOf)}, when the lid may come off again`
+}
