@@ -2,6 +2,7 @@
 import type { Page } from 'playwright-core'
 import { afterAll, beforeAll, expect, it } from 'vitest'
 import { PHASES } from '../../src/recovery/plan-types.ts'
+import type { Store } from '../../src/store/index.ts'
 import { WAYS } from '../../web/parts/nav.ts'
 import { type Device, launch, type Watched, watchedPage } from '../support/browser.ts'
 import {
@@ -23,22 +24,16 @@ const MOST_BYTES_OF: Record<string, number> = { '/review': 200 * 1024 }
 /** CSS pixels: a finger in a glove. */
 const LEAST_TARGET = 48
 
-const yard = await startYard({ day: DAY, demo: true })
-const browser = await launch()
-afterAll(async () => {
-  await browser.close()
-  await yard.stop()
-})
-
 /** What a page is called here, and where it is. */
 type Address = [name: string, path: string]
 
 /** One colony in each phase. */
-const inEachPhase = PHASES.map((phase): Address => {
-  const found = yard.store.colonies().find((c) => c.phase === phase)
-  if (found === undefined) throw new Error(`no colony is ${phase}`)
-  return [`a colony that is ${phase}`, `/colony/${found.closedOn === null ? found.tag : found.id}`]
-})
+const inEachPhase = (store: Store): Address[] =>
+  PHASES.map((phase) => {
+    const found = store.colonies().find((c) => c.phase === phase)
+    if (found === undefined) throw new Error(`no colony is ${phase}`)
+    return [`a colony that is ${phase}`, `/colony/${found.closedOn === null ? found.tag : found.id}`]
+  })
 
 /** The forms of a colony. */
 const forms = [
@@ -47,26 +42,26 @@ const forms = [
 ].map((form): Address => [form, `/colony/M-10/${form}`])
 
 /** A removal sheet in each part, of the job furthest from done. */
-const removals = ((): Address[] => {
-  const sheet = yard.store.removals.list().find((r) => r.sheet.decision === undefined && r.sheet.check.hours)
+function removals(store: Store): Address[] {
+  const sheet = store.removals.list().find((r) => r.sheet.decision === undefined && r.sheet.check.hours)
   if (sheet === undefined) throw new Error('no removal is under way')
   const parts = ['', '/site', '/check', '/decide', '/sign', '/work', '/print?what=job']
   return parts
     .map((part) => `${sheet.id}${part}`)
     .map((path): Address => [`a removal: ${path.split('/')[1] ?? path}`, `/removals/${path}`])
-})()
+}
 
 /** Correcting an entry of each kind, and taking one back. */
-const corrections = ((): Address[] => {
-  const entries = [...yard.store.journal()].map((r) => r.entry)
+function corrections(store: Store): Address[] {
+  const entries = [...store.journal()].map((r) => r.entry)
   const kinds = new Map(entries.filter((e) => e.kind !== 'withdrawal').map((e) => [e.kind, e.id]))
   return [
     ...[...kinds].map(([kind, id]): Address => [`a correction of ${kind}`, `/entry/${id}/correct`]),
     ['a withdrawal', `/entry/${kinds.get('note')}/withdraw`],
   ]
-})()
+}
 
-const PAGES: Address[] = [
+const pagesOf = (store: Store): Address[] => [
   ...WAYS.map((way): Address => [way.label, way.href]),
   ['morning messages', '/account/messages'],
   ['tokens', '/account/tokens'],
@@ -74,10 +69,10 @@ const PAGES: Address[] = [
   ['supplies, another order', '/supplies?chanceShort=0.01&inHand=2'],
   ['a colony, a frame of brood given later', '/colony/M-09?frame=2026-06-17'],
   ['the yard, nothing found', '/yard?find=nothing-like-this'],
-  ...inEachPhase,
+  ...inEachPhase(store),
   ...forms,
-  ...removals,
-  ...corrections,
+  ...removals(store),
+  ...corrections(store),
 ]
 
 /** What is wrong with the page that is open. */
@@ -92,7 +87,10 @@ async function wrongWith(page: Page, device: Device): Promise<string[]> {
   return wrong
 }
 
-export function everyPage(device: Device): void {
+/** With a yard and a browser of its own: files that share a worker share what stands at the top of a module. */
+export async function everyPage(device: Device): Promise<void> {
+  const yard = await startYard({ day: DAY, demo: true })
+  const browser = await launch()
   let light: Watched
   let dark: Watched
   beforeAll(async () => {
@@ -102,10 +100,12 @@ export function everyPage(device: Device): void {
   afterAll(async () => {
     await light.context.close()
     await dark.context.close()
+    await browser.close()
+    await yard.stop()
     expect(yard.errors).toEqual([])
   })
 
-  it.each(PAGES)(
+  it.each(pagesOf(yard.store))(
     '%s is readable by all, fits, keeps still, is light, and asks nobody else',
     async (address) => {
       const { page, noticed } = light
