@@ -10,6 +10,7 @@ import {
 import { addDays, type Day, daysBetween, earlier, inWords } from '../days.ts'
 import { askedAgain, lookedLately } from './derived-asks.ts'
 import { frameCount } from './fold/strength.ts'
+import { isQuiet } from './phase.ts'
 import type { Advice, DayRange, Readiness, Rule } from './plan-types.ts'
 import { matesOn, miteThresholdOn } from './protocol.ts'
 import type { Ask, State } from './state.ts'
@@ -143,9 +144,6 @@ function cageAdvice(s: State, actionable: Actionable): Advice | null {
       : `Still in her cage on ${inWords(still)}, ${daysBetween(s.queen.since, still)} days after it went in: let her out by hand if the bees on the cage are calm; if they cling and bite, wait a day.`
   return { action: 'release-queen', why }
 }
-
-const isQuiet = (today: Day, quiet: DayRange | null): boolean =>
-  quiet !== null && today >= quiet.from && today <= quiet.to
 
 function openAdvice(today: Day, quiet: DayRange | null, actionable: Actionable): Advice | null {
   if (isQuiet(today, quiet)) return null

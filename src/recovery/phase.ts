@@ -39,3 +39,7 @@ export function quietOf(s: State): DayRange | null {
   const emergence = s.queen.is === 'rearing' || s.queen.is === 'none' ? expectedEmergence(s) : null
   return emergence === null ? null : quietFor(emergence)
 }
+
+/** Whether that day lies in quiet time. */
+export const isQuiet = (today: Day, quiet: DayRange | null): quiet is DayRange =>
+  quiet !== null && today >= quiet.from && today <= quiet.to

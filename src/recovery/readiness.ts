@@ -7,6 +7,7 @@ import {
   OLD_QUEEN_LAYS_AGAIN,
 } from '../biology/queen-rearing.ts'
 import { addDays, type Day, daysBetween, later, type Span } from '../days.ts'
+import { isQuiet } from './phase.ts'
 import type { DayRange, Readiness, Unmet } from './plan-types.ts'
 import { miteThresholdOn } from './protocol.ts'
 import { expectedFirstEgg, proofFrom } from './spans.ts'
@@ -65,8 +66,7 @@ function proofExpected(s: State, today: Day): Span | null {
 export function readinessOf(s: State, today: Day, quiet: DayRange | null): Readiness {
   if (s.history.outcome !== null) return { ready: false, unmet: [], expected: null }
   const proof = proofExpected(s, today)
-  const shut = quiet !== null && today >= quiet.from && today <= quiet.to
-  const unmet = unmetOn(s, today, shut ? addDays(quiet.to, 1) : today, proof)
+  const unmet = unmetOn(s, today, isQuiet(today, quiet) ? addDays(quiet.to, 1) : today, proof)
   const blocked = s.diseaseLook?.suspected === true || proof === null
   const atLeast = unmet.reduce<Day>(
     (at, u) => (u.earliest === null ? at : later(at, u.earliest)),

@@ -79,13 +79,11 @@ function searched(s: State, look: Inspection): void {
     s.answer(look.on, 'recheck-eggs')
     if (seen) lookAgain(s, look.on)
     else fall(s, look.on, `no cells on the frame of eggs, and no eggs on ${inWords(look.on)}`, 'frame')
-  } else if (telling !== undefined && look.on >= telling.opens && look.cells === 'torn-down' && !seen) {
-    s.answer(look.on, 'telling-visit')
-    tornDown(s, look.on)
   } else if (telling !== undefined && look.on >= telling.opens && cellsAway(look)) {
     s.answer(look.on, 'telling-visit')
     if (noCells(look)) s.passOver(look.on)
     if (seen) lookAgain(s, look.on)
+    else if (look.cells === 'torn-down') tornDown(s, look)
     else fall(s, look.on, `neither eggs nor queen cells on ${inWords(look.on)}`, 'own')
   } else unsettled(s, look, 'telling-visit', 'recheck-eggs')
 }
@@ -116,12 +114,9 @@ function taken(s: State, look: Inspection, q: Extract<Queen, { is: 'none' }>): v
   if (!q.chance || telling === undefined || look.on < telling.opens) return
   if (look.eggs === 'none' && cellsAway(look)) {
     s.answer(look.on, 'telling-visit')
-    if (look.cells === 'torn-down') {
-      tornDown(s, look.on)
-      return
-    }
-    s.passOver(look.on)
-    fall(s, look.on, `${q.why}, and no queen cells on ${inWords(look.on)}`, 'own')
+    if (noCells(look)) s.passOver(look.on)
+    if (look.cells === 'torn-down') tornDown(s, look)
+    else fall(s, look.on, `${q.why}, and no queen cells on ${inWords(look.on)}`, 'own')
   } else unsettled(s, look, 'telling-visit')
 }
 
@@ -183,12 +178,8 @@ function whileRearing(s: State, look: Inspection, q: Extract<Queen, { is: 'reari
 }
 
 /** Cells were there and were torn down: some queen did it, hers or one that had left her cell. */
-function tornDown(s: State, on: Day): void {
-  s.queen = { is: 'unseen' }
-  askAfterTearing(s, on, '')
-}
-
-function askAfterTearing(s: State, on: Day, when: string): void {
+function tornDown(s: State, { on, queen }: Inspection, when = ''): void {
+  s.queen = queen === 'seen' ? { is: 'present', seenOn: on } : { is: 'unseen' }
   const why = `The queen cells were torn down by ${inWords(on)}${when}: some queen may be there. Eggs?`
   s.ask('recheck-eggs', on, why, { opens: 4, due: 6, closes: 10 })
 }
@@ -197,9 +188,7 @@ function askAfterTearing(s: State, on: Day, when: string): void {
 function cellsGone(s: State, look: Inspection, on: Day): void {
   s.void('new-queen-eggs', on)
   if (look.cells === 'torn-down' || look.queen === 'seen') {
-    if (look.queen === 'seen') s.queen = { is: 'present', seenOn: on }
-    else s.queen = { is: 'unseen' }
-    askAfterTearing(s, on, ', before one could emerge')
+    tornDown(s, look, ', before one could emerge')
     return
   }
   if (look.eggs !== 'none') {
