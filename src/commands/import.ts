@@ -8,8 +8,8 @@ import { readColonies } from '../exchange/colonies-csv.ts'
 import { lineOf } from '../exchange/csv-table.ts'
 import { fileLines } from '../exchange/file-lines.ts'
 import { type ImportRow, rehearsed, takeIn } from '../exchange/spreadsheet/take-in.ts'
-import { importYard } from '../exchange/yard-import.ts'
-import type { Lines } from '../exchange/yard-lines.ts'
+import { takeYard } from '../exchange/yard-import.ts'
+import { type Lines, type ReadYard, readYard } from '../exchange/yard-lines.ts'
 import { photoFolder, shelfIn } from '../photos/shelf.ts'
 import { dataFile, openStore, type Store, StoreError } from '../store/index.ts'
 import { complain, saying } from './terminal.ts'
@@ -37,16 +37,12 @@ export const run = (args: string[]): Promise<number> =>
       throw new StoreError(
         'name one file: NAME.jsonl from an export of a whole yard, NAME.csv of colonies, - for JSON Lines on standard input',
       )
-    const csv = /\.csv$/i.test(from)
     // Read to the end before a database is made: a file that cannot be read makes none.
-    const text = csv || from === '-' ? textOf(from) : null
-    if (text === null) for (const _line of readable(from));
+    const takeInto = /\.csv$/i.test(from) ? coloniesIn(from, values) : yardIn(from)
     const store = openStore(dataFile({ make: true }))
     try {
       const zone = store.settings.get('timeZone') ?? Intl.DateTimeFormat().resolvedOptions().timeZone
-      const today = dayIn(zone, new Date())
-      if (csv) return fromCsv(store, from, text ?? '', today, values)
-      return fromLines(store, () => text?.split('\n') ?? readable(from), today)
+      return takeInto(store, dayIn(zone, new Date()))
     } finally {
       store.close()
     }
@@ -78,8 +74,23 @@ function textOf(from: string): string {
   }
 }
 
-function fromLines(store: Store, lines: Lines, today: Day): number {
-  const result = importYard(store, lines, today, shelfIn(photoFolder(dataFile())))
+type TakeInto = (store: Store, today: Day) => number
+
+function coloniesIn(from: string, options: Options): TakeInto {
+  const text = textOf(from)
+  return (store, today) => fromCsv(store, from, text, today, options)
+}
+
+/** A file is read again for its photos; standard input cannot be, and is held. */
+function yardIn(from: string): TakeInto {
+  const text = from === '-' ? textOf(from) : null
+  const lines = (): Iterable<string> => text?.split('\n') ?? readable(from)
+  const read = readYard(lines)
+  return (store, today) => fromLines(store, read, lines, today)
+}
+
+function fromLines(store: Store, read: ReadYard, lines: Lines, today: Day): number {
+  const result = takeYard(store, read, lines, today, shelfIn(photoFolder(dataFile())))
   if (!result.ok) return complain(...result.problems)
   process.stdout.write(
     `taken in: ${result.accepted} entries, ${result.settings} choices; ${result.already} entries were here already\n`,

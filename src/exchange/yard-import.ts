@@ -4,7 +4,15 @@ import { problemLine } from '../journal/problem.ts'
 import type { PhotoFiles } from '../photos/shelf.ts'
 import { canonical } from '../store/fold.ts'
 import { type JournalLine, SETTINGS, type SettingKey, type Store } from '../store/index.ts'
-import { type KeptLine, type LineOf, type Lines, ofKind, photosIn, readYard } from './yard-lines.ts'
+import {
+  type KeptLine,
+  type LineOf,
+  type Lines,
+  ofKind,
+  photosIn,
+  type ReadYard,
+  readYard,
+} from './yard-lines.ts'
 
 export type Imported =
   | {
@@ -22,13 +30,21 @@ export type Imported =
 const SHOWN = 50
 
 /** `photos`: where photos of the file go; without it they are left out. */
-export function importYard(
+export const importYard = (
   store: Store,
   source: Lines,
   today: Day,
   photos?: Pick<PhotoFiles, 'keepNow'>,
+): Imported => takeYard(store, readYard(source), source, today, photos)
+
+/** The same of a file that was read before there was a store. */
+export function takeYard(
+  store: Store,
+  { lines, problems }: ReadYard,
+  source: Lines,
+  today: Day,
+  photos?: Pick<PhotoFiles, 'keepNow'>,
 ): Imported {
-  const { lines, problems } = readYard(source)
   if (problems.length > 0) return { ok: false, problems: problems.slice(0, SHOWN) }
   const entries = ofKind(lines, 'entry')
   const settings = ofKind(lines, 'setting')
