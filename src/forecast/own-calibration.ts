@@ -80,14 +80,16 @@ export function summed(given: readonly Given[]): Omit<OwnCalibration, 'colonies'
   const share = looks === 0 ? 0 : found / looks
   const squares = (odds: (g: Given) => number): number =>
     looks === 0 ? 0 : given.reduce((sum, g) => sum + (odds(g) - (g.found ? 1 : 0)) ** 2, 0) / looks
-  const bins = Array.from({ length: BINS }, (_, b): CalibrationBin => {
-    const here = given.filter((g) => Math.min(BINS - 1, Math.floor(g.odds * BINS)) === b)
-    const n = here.length
-    return {
-      n,
-      given: n === 0 ? 0 : here.reduce((sum, g) => sum + g.odds, 0) / n,
-      so: n === 0 ? 0 : here.filter((g) => g.found).length / n,
-    }
-  }).filter((b) => b.n > 0)
+  const bins = Array.from({ length: BINS }, (_, b) =>
+    given.filter((g) => Math.min(BINS - 1, Math.floor(g.odds * BINS)) === b),
+  )
+    .filter((here) => here.length > 0)
+    .map(
+      (here): CalibrationBin => ({
+        n: here.length,
+        given: here.reduce((sum, g) => sum + g.odds, 0) / here.length,
+        so: here.filter((g) => g.found).length / here.length,
+      }),
+    )
   return { looks, found, bins, brier: squares((g) => g.odds), brierOfShare: squares(() => share) }
 }

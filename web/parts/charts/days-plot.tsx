@@ -7,6 +7,7 @@ import type { Day } from '../../../src/days.ts'
 import { along, below, type Stretch } from '../../charts/foresight.ts'
 import { BOX } from '../../charts/paths.ts'
 import { dayWords } from '../../words/dates.ts'
+import { PlotArea, shareLabel, ValueAxis } from './plot-area.tsx'
 
 export interface ValueScale {
   top: number
@@ -18,7 +19,7 @@ export interface ValueScale {
 export const ALL_SHARES: ValueScale = {
   top: 1,
   steps: [0, 0.25, 0.5, 0.75, 1],
-  label: (v) => `${v * 100}${v === 1 ? ' %' : ''}`,
+  label: shareLabel,
 }
 
 interface DaysPlotProps {
@@ -44,25 +45,12 @@ export const DaysPlot = (p: DaysPlotProps) => {
   return (
     <div class={p.low === true ? 'chart chart-unnamed chart-low' : 'chart chart-unnamed'}>
       <div class="plot" role="img" aria-label={p.text}>
-        <svg class="plot-scale" aria-hidden="true" focusable="false">
-          {scale.steps.map((v) => (
-            <text x="100%" dx="-0.5em" y={`${below(v, scale.top)}%`} dy="0.32em" text-anchor="end">
-              {scale.label(v)}
-            </text>
-          ))}
-        </svg>
+        <ValueAxis steps={scale.steps} at={(v) => `${below(v, scale.top)}%`} label={scale.label} />
         <div class="plot-box">
-          <svg
-            class="plot-area"
-            viewBox={`0 0 ${BOX} ${BOX}`}
-            preserveAspectRatio="none"
-            aria-hidden="true"
-            focusable="false"
-          >
-            <path class="grid" d={scale.steps.map((v) => `M0 ${below(v, scale.top) * 10}H${BOX}`).join('')} />
+          <PlotArea grid={scale.steps.map((v) => `M0 ${below(v, scale.top) * 10}H${BOX}`).join('')}>
             {p.children}
             {now === null ? null : <path class="now" d={`M${now * 10} 0V${BOX}`} />}
-          </svg>
+          </PlotArea>
           <svg class="plot-words" aria-hidden="true" focusable="false">
             {p.words}
             {now === null ? null : (

@@ -7,6 +7,7 @@
 import type { Child } from 'hono/jsx'
 import type { DayAxis, Line } from '../../charts/data.ts'
 import { BOX, bandPath, labelHeights, stepPath, TOP, tickPath } from '../../charts/paths.ts'
+import { PlotArea, shareLabel, ValueAxis } from './plot-area.tsx'
 
 const SHARES = [0, 0.25, 0.5, 0.75, 1]
 
@@ -16,16 +17,7 @@ const down = (share: number): string => percent((1 - share / TOP) * 100)
 
 /** Lines of the grid, and what is drawn on them. */
 export const Plot = ({ axis, children }: { axis: DayAxis; children?: Child }) => (
-  <svg
-    class="plot-area"
-    viewBox={`0 0 ${BOX} ${BOX}`}
-    preserveAspectRatio="none"
-    aria-hidden="true"
-    focusable="false"
-  >
-    <path class="grid" d={gridPath(axis)} />
-    {children}
-  </svg>
+  <PlotArea grid={gridPath(axis)}>{children}</PlotArea>
 )
 
 const gridPath = (axis: DayAxis): string =>
@@ -56,16 +48,7 @@ export const StepLine = ({ line, place, axis, limits = true }: StepLineProps) =>
 }
 
 /** The scale beside the plot, in per cent. */
-export const ShareScale = () => (
-  <svg class="plot-scale" aria-hidden="true" focusable="false">
-    {SHARES.map((s) => (
-      <text x="100%" dx="-0.5em" y={down(s)} dy="0.32em" text-anchor="end">
-        {s * 100}
-        {s === 1 ? ' %' : ''}
-      </text>
-    ))}
-  </svg>
-)
+export const ShareScale = () => <ValueAxis steps={SHARES} at={down} label={shareLabel} />
 
 /** The days under the plot. */
 export const DayScale = ({ axis }: { axis: DayAxis }) => (

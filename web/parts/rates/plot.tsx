@@ -1,19 +1,15 @@
 /** A calibration plot, drawn on the server, and its table. */
 import type { CalibrationBin } from '../../../src/forecast/calibration-data.ts'
+import { wilson } from '../../../src/review/intervals.ts'
 import { BOX } from '../../charts/paths.ts'
+import { PlotArea, shareLabel, ValueAxis } from '../charts/plot-area.tsx'
 import { Wide } from '../review/part.tsx'
 
 const STEPS = [0, 0.25, 0.5, 0.75, 1]
 const at = (share: number): string => `${Math.round(share * 1000) / 10}%`
-const label = (v: number): string => `${v * 100}${v === 1 ? ' %' : ''}`
 
-/** 95 % limits of a share of n (Wilson 1927). */
-function limits({ so, n }: CalibrationBin): [number, number] {
-  const z = 1.96
-  const middle = (so + (z * z) / (2 * n)) / (1 + (z * z) / n)
-  const half = (z / (1 + (z * z) / n)) * Math.sqrt((so * (1 - so)) / n + (z * z) / (4 * n * n))
-  return [Math.max(0, middle - half), Math.min(1, middle + half)]
-}
+/** 95 % limits of the share. */
+const limits = ({ so, n }: CalibrationBin) => wilson(Math.round(so * n), n)
 
 interface PlotProps {
   bins: readonly CalibrationBin[]
@@ -28,24 +24,11 @@ export const CalibrationPlot = ({ bins, says, so, note }: PlotProps) => (
   <figure class="cal-plot">
     <div class="chart chart-unnamed">
       <div class="plot" role="img" aria-label={`Calibration: share that ${so}, by odds given. ${says}`}>
-        <svg class="plot-scale" aria-hidden="true" focusable="false">
-          {STEPS.map((v) => (
-            <text x="100%" dx="-0.5em" y={at(1 - v)} dy="0.32em" text-anchor="end">
-              {label(v)}
-            </text>
-          ))}
-        </svg>
+        <ValueAxis steps={STEPS} at={(v) => at(1 - v)} label={shareLabel} />
         <div class="plot-box">
-          <svg
-            class="plot-area"
-            viewBox={`0 0 ${BOX} ${BOX}`}
-            preserveAspectRatio="none"
-            aria-hidden="true"
-            focusable="false"
-          >
-            <path class="grid" d={STEPS.map((v) => `M0 ${v * BOX}H${BOX}M${v * BOX} 0V${BOX}`).join('')} />
+          <PlotArea grid={STEPS.map((v) => `M0 ${v * BOX}H${BOX}M${v * BOX} 0V${BOX}`).join('')}>
             <path class="cal-even" d={`M0 ${BOX}L${BOX} 0`} />
-          </svg>
+          </PlotArea>
           <svg class="plot-words" aria-hidden="true" focusable="false">
             {bins.map((b) => {
               const [low, high] = limits(b)
@@ -67,7 +50,7 @@ export const CalibrationPlot = ({ bins, says, so, note }: PlotProps) => (
         <svg class="plot-days" aria-hidden="true" focusable="false">
           {STEPS.map((v) => (
             <text x={at(v)} y="1.1em" text-anchor="middle">
-              {label(v)}
+              {shareLabel(v)}
             </text>
           ))}
         </svg>

@@ -1,4 +1,5 @@
 /** The bars of a lane: brood, a cage, a queen on her way; and who looked when. */
+import type { Child } from 'hono/jsx'
 import { type Day, dayNumber } from '../../../src/days.ts'
 import type { Band, Lane, Ribbon, Tick } from './model.ts'
 import { pct, type Scale, width } from './scale.ts'
@@ -37,20 +38,27 @@ const Bar = ({ b, s, y, bar }: { b: Band; s: Scale; y: number; bar: number }) =>
         height={thin && bar > 8 ? bar - 8 : bar}
       />
       {b.likely === undefined ? null : (
-        <svg
-          x={pct(s.at(b.likely) + 50 / s.days)}
-          y={y}
-          overflow="visible"
-          aria-hidden="true"
-          width="1"
-          height={bar}
-        >
+        <OnDay day={b.likely} s={s} y={y} height={bar}>
           <path class="rb-likely" d={`M0 ${-1}L${bar / 3} ${bar / 2}L0 ${bar + 1}L${-bar / 3} ${bar / 2}Z`} />
-        </svg>
+        </OnDay>
       )}
     </>
   )
 }
+
+/** A mark at the middle of a day, in a box of its own so that it keeps its shape however the ribbon is stretched. */
+const OnDay = (p: { day: Day; s: Scale; y: number; height: number; children: Child }) => (
+  <svg
+    x={pct(p.s.at(p.day) + 50 / p.s.days)}
+    y={p.y}
+    overflow="visible"
+    aria-hidden="true"
+    width="1"
+    height={p.height}
+  >
+    {p.children}
+  </svg>
+)
 
 const TICK_PATH: Record<Tick['kind'], (r: number) => string> = {
   opened: (r) => `M${-r} ${-r}h${2 * r}v${2 * r}h${-2 * r}Z`,
@@ -65,19 +73,12 @@ export const Ticks = ({ ribbon, s, y, size }: { ribbon: Ribbon; s: Scale; y: num
     {unique(ribbon.ticks)
       .filter((t) => t.on >= ribbon.from && t.on <= ribbon.to)
       .map((t) => (
-        <svg
-          x={pct(s.at(t.on) + 50 / s.days)}
-          y={y}
-          overflow="visible"
-          aria-hidden="true"
-          width="1"
-          height="1"
-        >
+        <OnDay day={t.on} s={s} y={y} height={1}>
           <path
             class={`rb-tick rb-tick-${t.kind}`}
             d={TICK_PATH[t.kind](t.kind === 'given' ? size : size - 1)}
           />
-        </svg>
+        </OnDay>
       ))}
   </>
 )
