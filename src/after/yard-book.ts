@@ -7,7 +7,7 @@
 import { addDays, type Day } from '../days.ts'
 import type { Gift } from '../journal/entry.ts'
 import type { History, StandingEntry } from '../journal/history.ts'
-import { type MoveRecord, permitWords } from './move-record.ts'
+import { type MoveRecord, permitWords } from '../records/move-out-record.ts'
 
 export interface Period {
   from: Day

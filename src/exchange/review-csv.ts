@@ -1,8 +1,8 @@
 /** The review's charts as CSV, one file a chart: the numbers themselves, with every digit. */
 import { stringify } from 'csv-stringify/sync'
 import { WAYS } from '../review/cohort.ts'
-import { incidenceLimits } from '../review/incidence.ts'
 import { type Group, LOOK_DAYS, type Look } from '../review/look.ts'
+import { incidenceLimits } from '../statistics/incidence.ts'
 
 type Cell = string | number | null
 

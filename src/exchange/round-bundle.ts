@@ -5,8 +5,8 @@
  * The book handed in is the one the viewer's role may see; nothing else can get onto the phone.
  */
 import { addDays, type Day } from '../days.ts'
+import type { Happening } from '../journal/happening.ts'
 import type { Role } from '../people/permissions.ts'
-import type { Happening } from '../round/happening.ts'
 import { type Joined, joinings } from '../store/joined.ts'
 import type { SettingValue } from '../store/settings.ts'
 import type { Book, JournalRow } from '../store/types.ts'

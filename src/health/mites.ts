@@ -9,7 +9,7 @@ import { type Day, daysBetween } from '../days.ts'
 import type { MiteWash } from '../journal/entry.ts'
 import type { StandingEntry } from '../journal/history.ts'
 import { miteThresholdOn, type Protocol } from '../recovery/protocol.ts'
-import { wilson } from '../review/intervals.ts'
+import { wilson } from '../statistics/intervals.ts'
 
 /** A count and what it says, rates in mites per 100 bees. */
 export interface Wash {

@@ -4,9 +4,10 @@
  *
  * The items are common practice in the trade; the limits (heat, cutting depth) are the yard's protocol.
  */
+
+import type { Sheet } from '../records/removal-sheet.ts'
 import type { Protocol } from '../recovery/protocol.ts'
 import { heatOf, type Shows } from './forecast.ts'
-import type { Sheet } from './sheet.ts'
 
 export type Weight = 'refuse' | 'wait'
 

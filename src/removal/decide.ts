@@ -1,7 +1,7 @@
 /** Recording go, wait or refuse: what the sheet insists on before it writes the decision down. */
 import type { Problem } from '../journal/problem.ts'
+import type { Decision } from '../records/removal-sheet.ts'
 import { type Reckoning, stops } from './before-cut.ts'
-import type { Decision } from './sheet.ts'
 
 /**
  * A licensed trade's word cannot be replaced by ours, so no "go" over it. Anything else may be overruled by whoever is at

@@ -1,7 +1,7 @@
 /** Types beside each other on one day: each type's own survival with limits, and the estimate after pooling. */
-import { jeffreys } from './intervals.ts'
-import { type Curve, survivalAt } from './kaplan-meier.ts'
-import { effectiveCounts, type Pooled, pool } from './pooling.ts'
+import { jeffreys } from '../statistics/intervals.ts'
+import { type Curve, survivalAt } from '../statistics/kaplan-meier.ts'
+import { effectiveCounts, type Pooled, pool } from '../statistics/pooling.ts'
 
 export interface ShareAlive {
   colonies: number

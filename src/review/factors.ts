@@ -3,8 +3,8 @@
  * here says otherwise.
  */
 import type { Day } from '../days.ts'
+import { type Column, type CoxFit, cox } from '../statistics/cox.ts'
 import { knownOn, lossWays, staysOf } from './cohort.ts'
-import { type Column, type CoxFit, cox } from './cox.ts'
 import type { ColonyFacts } from './facts.ts'
 
 export const FACTORS = ['type', 'heat', 'queen', 'brood', 'vacuum', 'hours'] as const

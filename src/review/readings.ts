@@ -3,8 +3,9 @@
  * what causes what, and with few colonies what cannot be concluded. A curve reckons what would be had every colony
  * stayed; most move out, so its readings say "would", and leave "were" to the plain counts (fates.ts).
  */
+
+import { coveredDays, restrictedMean } from '../statistics/restricted-mean.ts'
 import type { ShareAlive, TypeOnDay } from './comparison.ts'
-import { coveredDays, restrictedMean } from './restricted-mean.ts'
 import type { GroupReview } from './review.ts'
 
 /** With fewer colonies than this a reading says what cannot be concluded (common practice asks for ten or more). */

@@ -4,8 +4,8 @@ import type { Gift } from '../journal/entry.ts'
 import type { History } from '../journal/history.ts'
 import { fold } from '../recovery/fold/fold.ts'
 import type { Protocol } from '../recovery/protocol.ts'
-import { countByDay } from './day-counts.ts'
-import { cumulativeIncidence, type Incidence } from './incidence.ts'
+import { countByDay } from '../statistics/day-counts.ts'
+import { cumulativeIncidence, type Incidence } from '../statistics/incidence.ts'
 
 export const PATHS = [
   'own-queen',

@@ -1,13 +1,13 @@
 /** The review that `resettle review --json` prints: survival overall and by removal type. Public format (README). */
 import type { Day } from '../days.ts'
+import { asLost, countByDay, type DayCounts, together } from '../statistics/day-counts.ts'
+import { cumulativeIncidence } from '../statistics/incidence.ts'
+import { type Curve, kaplanMeier, type SurvivalAt, survivalAt } from '../statistics/kaplan-meier.ts'
+import { logRank } from '../statistics/log-rank.ts'
+import { type QuantileDay, quantileDay } from '../statistics/quantile.ts'
+import { restrictedMean } from '../statistics/restricted-mean.ts'
 import { groupsOf, knownOn, lossWays, staysOf, WAYS } from './cohort.ts'
-import { asLost, countByDay, type DayCounts, together } from './day-counts.ts'
 import type { ColonyFacts } from './facts.ts'
-import { cumulativeIncidence } from './incidence.ts'
-import { type Curve, kaplanMeier, type SurvivalAt, survivalAt } from './kaplan-meier.ts'
-import { logRank } from './log-rank.ts'
-import { type QuantileDay, quantileDay } from './quantile.ts'
-import { restrictedMean } from './restricted-mean.ts'
 
 export interface StepRow {
   /** Days since intake. */

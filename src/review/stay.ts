@@ -1,10 +1,10 @@
 /** Days in the yard, whatever the way of leaving. */
 import type { Day } from '../days.ts'
+import { countByDay } from '../statistics/day-counts.ts'
+import { kaplanMeier } from '../statistics/kaplan-meier.ts'
+import { type QuantileDay, quantileDay } from '../statistics/quantile.ts'
 import { knownOn, staysOf } from './cohort.ts'
-import { countByDay } from './day-counts.ts'
 import type { ColonyFacts } from './facts.ts'
-import { kaplanMeier } from './kaplan-meier.ts'
-import { type QuantileDay, quantileDay } from './quantile.ts'
 
 export interface YardStay {
   colonies: number

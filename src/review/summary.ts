@@ -1,13 +1,13 @@
 /** The review in plain text, for a terminal: a table of types, then what it means in sentences. */
 import { type Day, inWordsWithYear } from '../days.ts'
+import { asLost, together } from '../statistics/day-counts.ts'
+import { kaplanMeier } from '../statistics/kaplan-meier.ts'
 import { knownOn, lossWays } from './cohort.ts'
 import { type ShareAlive, shareAlive, type TypeOnDay, typesOnDay } from './comparison.ts'
-import { asLost, together } from './day-counts.ts'
 import { goesWithLosing } from './factors.ts'
 import type { ColonyFacts } from './facts.ts'
 import { fatesOf, fatesReading } from './fates.ts'
 import { findingReading, findingsReading } from './findings-reading.ts'
-import { kaplanMeier } from './kaplan-meier.ts'
 import {
   aliveReading,
   CURVE_CAUTION,

@@ -7,13 +7,13 @@
  */
 import type { Day } from '../days.ts'
 import type { StandingEntry } from '../journal/history.ts'
+import { standOrder } from '../journal/stand-order.ts'
 import { planOf } from '../recovery/plan.ts'
 import type { Plan } from '../recovery/plan-types.ts'
 import type { Protocol } from '../recovery/protocol.ts'
 import { asks, type Box, beforeThe, doneOn } from './box.ts'
 import { isPutOff, type Missed, missedSince } from './missed.ts'
 import { type Pace, type StopKind, stopKindOf } from './pace.ts'
-import { standOrder } from './stand-order.ts'
 import { answerable, type Urgency, urgencyOf } from './urgency.ts'
 
 /**

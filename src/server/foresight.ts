@@ -2,6 +2,8 @@
  * Forecasts for pages, kept: worked out once for a colony, a day and the yard's rates. Runs in a phone too, so it needs
  * neither node: nor the database.
  */
+
+import { hemisphereOf } from '../biology/hemisphere.ts'
 import { addDays, type Day, daysBetween, earlier } from '../days.ts'
 import { colonyForecast, type ForecastSettings } from '../forecast/colony-forecast.ts'
 import type { Foreseen, FrameSeen } from '../forecast/foreseen.ts'
@@ -18,7 +20,6 @@ import { type ColonySupplies, colonySupplies } from '../forecast/yard-supplies.t
 import type { History } from '../journal/history.ts'
 import type { Plan } from '../recovery/plan-types.ts'
 import type { Protocol } from '../recovery/protocol.ts'
-import { hemisphereOf } from '../review/hemisphere.ts'
 import type { Book } from '../store/types.ts'
 
 /** A colony in the yard, with the plan of the day. */

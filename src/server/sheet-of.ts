@@ -1,9 +1,9 @@
 /** The boxes of a round sheet: those that ask something on its day, as they were known in the morning of it. */
 import type { PrintedBox } from '../../web/pages/paper.tsx'
 import { addDays, type Day } from '../days.ts'
+import { standOrder } from '../journal/stand-order.ts'
 import { planOf } from '../recovery/plan.ts'
 import { asks, type Box, beforeThe, doneOn } from '../round/box.ts'
-import { standOrder } from '../round/stand-order.ts'
 import type { Book } from '../store/index.ts'
 import { boxOf } from './round-of.ts'
 

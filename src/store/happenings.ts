@@ -2,7 +2,7 @@
 import { and, asc, eq, gte, lte, sql } from 'drizzle-orm'
 import type { Day } from '../days.ts'
 import type { EntryKind } from '../journal/entry.ts'
-import type { Happening } from '../round/happening.ts'
+import type { Happening } from '../journal/happening.ts'
 import type { Connection } from './connection.ts'
 import { colony, entry } from './schema.ts'
 

@@ -4,7 +4,7 @@
  */
 import { asc, desc, eq, sql } from 'drizzle-orm'
 import { type Problem, problemsOf } from '../journal/problem.ts'
-import { type Sheet, sheet as sheetSchema } from '../removal/sheet.ts'
+import { type Sheet, sheet as sheetSchema } from '../records/removal-sheet.ts'
 import type { Connection } from './connection.ts'
 import { canonical } from './fold.ts'
 import { removalColony, removalSheet } from './removal-schema.ts'

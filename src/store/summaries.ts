@@ -3,7 +3,7 @@ import type { Plan } from '../recovery/plan-types.ts'
 import type { ColonyRow } from './project.ts'
 import type { ColonyFilter, ColonySummary } from './types.ts'
 
-export { natural, standOrder as walkingOrder } from '../round/stand-order.ts'
+export { natural, standOrder as walkingOrder } from '../journal/stand-order.ts'
 
 /** A colony's row without its plan: the plans of a thousand colonies are most of the bytes, and lists need few. */
 export type ListRow = Omit<ColonyRow, 'plan'>

@@ -1,10 +1,6 @@
 /** What to check before the cut. The items are common practice in the trade; the limits are the yard's protocol. */
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
-import { DEFAULT_PROTOCOL, protocolWith } from '../../src/recovery/protocol.ts'
-import { beforeCut, ITEMS, type ItemId, TICKED, tradesNeeded } from '../../src/removal/before-cut.ts'
-import { decisionProblems, unmetWords } from '../../src/removal/decide.ts'
-import { underLimit, workingHours } from '../../src/removal/forecast.ts'
 import {
   ACCESS,
   BEHIND,
@@ -13,7 +9,11 @@ import {
   type Sheet,
   sheet as sheetSchema,
   VACUUMS,
-} from '../../src/removal/sheet.ts'
+} from '../../src/records/removal-sheet.ts'
+import { DEFAULT_PROTOCOL, protocolWith } from '../../src/recovery/protocol.ts'
+import { beforeCut, ITEMS, type ItemId, TICKED, tradesNeeded } from '../../src/removal/before-cut.ts'
+import { decisionProblems, unmetWords } from '../../src/removal/decide.ts'
+import { underLimit, workingHours } from '../../src/removal/forecast.ts'
 import { reckoningTitle } from '../../web/words/removal.ts'
 
 const shows = { temperature: (c: number) => `${c} C`, depth: (mm: number) => `${mm} mm` }

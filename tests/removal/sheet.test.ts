@@ -9,9 +9,9 @@ import {
   TERMS_LIMIT,
   termsOf,
   unknownBlanks,
-} from '../../src/removal/agreement.ts'
-import { DRAWN, drawingOf, FIELD, svgOf } from '../../src/removal/drawing.ts'
-import { EMPTY_SHEET, type Sheet, sheet } from '../../src/removal/sheet.ts'
+} from '../../src/records/agreement.ts'
+import { DRAWN, drawingOf, FIELD, svgOf } from '../../src/records/drawing.ts'
+import { EMPTY_SHEET, type Sheet, sheet } from '../../src/records/removal-sheet.ts'
 import { isOver, nextPart, stageOf } from '../../src/removal/stage.ts'
 import { hoursBetween, intakeFrom } from '../../src/removal/to-intake.ts'
 

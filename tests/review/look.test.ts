@@ -1,11 +1,11 @@
 /** What the review page shows for one choice of colonies: which are taken, how they are grouped, what is left unsaid. */
 import { describe, expect, it } from 'vitest'
+import { hemisphereOf } from '../../src/biology/hemisphere.ts'
 import { addDays } from '../../src/days.ts'
 import type { History } from '../../src/journal/history.ts'
 import { DEFAULT_PROTOCOL } from '../../src/recovery/protocol.ts'
 import { chosen, everything, namesIn, narrows } from '../../src/review/choice.ts'
 import { type ColonyFacts, factsOf } from '../../src/review/facts.ts'
-import { hemisphereOf } from '../../src/review/hemisphere.ts'
 import { type ColonyRecord, historyUntil, lookAt } from '../../src/review/look.ts'
 import { reviewOf } from '../../src/review/review.ts'
 

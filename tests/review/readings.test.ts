@@ -1,9 +1,7 @@
 /** Readings in plain words. */
 import { describe, expect, it } from 'vitest'
 import { shareAlive } from '../../src/review/comparison.ts'
-import { countByDay } from '../../src/review/day-counts.ts'
 import { fatesReading } from '../../src/review/fates.ts'
-import { kaplanMeier } from '../../src/review/kaplan-meier.ts'
 import {
   aliveReading,
   logRankReading,
@@ -14,6 +12,8 @@ import {
   pooledReading,
   waysReading,
 } from '../../src/review/readings.ts'
+import { countByDay } from '../../src/statistics/day-counts.ts'
+import { kaplanMeier } from '../../src/statistics/kaplan-meier.ts'
 
 const share = (colonies: number, survival: number | null, lower: number | null, upper: number | null) => ({
   colonies,

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest'
 import { ROLES, storeFor } from '../../src/people/index.ts'
-import { EMPTY_SHEET, type Sheet } from '../../src/removal/sheet.ts'
+import { EMPTY_SHEET, type Sheet } from '../../src/records/removal-sheet.ts'
 import { openConnection, storeOn } from '../../src/store/index.ts'
 import { add, CONTEXT, intake, memoryStore, newId } from './helpers.ts'
 

@@ -1,8 +1,8 @@
 /** What the review's charts draw, as numbers and as shapes, and what they say of one day. */
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { countByDay } from '../../src/review/day-counts.ts'
-import { kaplanMeier } from '../../src/review/kaplan-meier.ts'
+import { countByDay } from '../../src/statistics/day-counts.ts'
+import { kaplanMeier } from '../../src/statistics/kaplan-meier.ts'
 import { axisFor, type StepPoint, survivalLine } from '../../web/charts/data.ts'
 import {
   areaPath,

@@ -1,9 +1,10 @@
 /** What the review's charts draw: worked out on the server, drawn as SVG there or by the browser on a canvas. */
-import type { DayCounts } from '../../src/review/day-counts.ts'
-import type { Incidence } from '../../src/review/incidence.ts'
-import { incidenceLimits } from '../../src/review/incidence.ts'
-import type { Curve } from '../../src/review/kaplan-meier.ts'
+
 import type { Group, Look } from '../../src/review/look.ts'
+import type { DayCounts } from '../../src/statistics/day-counts.ts'
+import type { Incidence } from '../../src/statistics/incidence.ts'
+import { incidenceLimits } from '../../src/statistics/incidence.ts'
+import type { Curve } from '../../src/statistics/kaplan-meier.ts'
 
 /** A day, the share from that day on, and its limits (null where there are none). */
 export type StepPoint = [day: number, share: number, lower: number | null, upper: number | null]

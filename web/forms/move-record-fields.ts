@@ -1,5 +1,5 @@
 /** The fields of a move-out record, read both ways. A field's name in the form is its path in the record. */
-import { MOST_PERMITS, type MoveRecord } from '../../src/after/move-record.ts'
+import { MOST_PERMITS, type MoveRecord } from '../../src/records/move-out-record.ts'
 import type { Units } from '../words/units.ts'
 import type { FieldSpec } from './fields.ts'
 import { fieldsIn, typedFields } from './read.ts'

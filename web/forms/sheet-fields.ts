@@ -1,8 +1,8 @@
 /** The fields of each part of a removal sheet, read both ways. A field's name in a form is its path in the part. */
 
 import { problemsOf } from '../../src/journal/problem.ts'
-import type { ForecastHour } from '../../src/removal/sheet.ts'
-import { agreement, check, decision, job, site, work } from '../../src/removal/sheet.ts'
+import type { ForecastHour } from '../../src/records/removal-sheet.ts'
+import { agreement, check, decision, job, site, work } from '../../src/records/removal-sheet.ts'
 import type { Part } from '../../src/removal/stage.ts'
 import type { Units } from '../words/units.ts'
 import { plain, unitOf } from '../words/units.ts'

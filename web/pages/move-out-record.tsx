@@ -1,5 +1,5 @@
 /** The move-out record: buyer, yard, permits. Private; every version is kept with who saved it. */
-import { MOST_PERMITS } from '../../src/after/move-record.ts'
+import { MOST_PERMITS } from '../../src/records/move-out-record.ts'
 import type { ColonySummary } from '../../src/store/index.ts'
 import { recordLabel } from '../forms/move-record-fields.ts'
 import { one } from '../forms/typed.ts'

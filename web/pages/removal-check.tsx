@@ -1,6 +1,7 @@
 /** Before the cut: what is unmet, the list to fill in, and the decision. */
+
+import type { Decision } from '../../src/records/removal-sheet.ts'
 import type { Reckoning } from '../../src/removal/before-cut.ts'
-import type { Decision } from '../../src/removal/sheet.ts'
 import { partLabel } from '../forms/sheet-fields.ts'
 import { Choices, type FormState, NoteField, ProblemSummary, TextField } from '../parts/field.tsx'
 import { FormPage } from '../parts/form-page.tsx'

@@ -1,5 +1,5 @@
 /** One part of a removal sheet as a form. */
-import type { Sheet } from '../../src/removal/sheet.ts'
+import type { Sheet } from '../../src/records/removal-sheet.ts'
 import type { Part } from '../../src/removal/stage.ts'
 import { partLabel } from '../forms/sheet-fields.ts'
 import type { FormState } from '../parts/field.tsx'

@@ -1,6 +1,7 @@
 /** On paper, black and white: the agreement for the customer, and the job sheet for the crew. */
+
+import type { Sheet } from '../../src/records/removal-sheet.ts'
 import type { Reckoning } from '../../src/removal/before-cut.ts'
-import type { Sheet } from '../../src/removal/sheet.ts'
 import type { Part } from '../../src/removal/stage.ts'
 import { type Frame, Layout } from '../parts/layout.tsx'
 import { FirstCheck } from '../parts/removal/cautions.tsx'

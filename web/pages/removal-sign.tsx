@@ -1,6 +1,6 @@
 /** Reading the agreement and signing it: drawn on the screen, or on paper. */
-import { FIELD } from '../../src/removal/drawing.ts'
-import type { Signature } from '../../src/removal/sheet.ts'
+import { FIELD } from '../../src/records/drawing.ts'
+import type { Signature } from '../../src/records/removal-sheet.ts'
 import { one } from '../forms/typed.ts'
 import { Choices, type FormState, ProblemSummary, TextField } from '../parts/field.tsx'
 import { type Frame, Layout } from '../parts/layout.tsx'

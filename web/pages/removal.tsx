@@ -1,6 +1,7 @@
 /** One removal: how far it has come, what is unmet, what each part says, and who changed it when. */
+
+import type { Sheet } from '../../src/records/removal-sheet.ts'
 import type { Reckoning } from '../../src/removal/before-cut.ts'
-import type { Sheet } from '../../src/removal/sheet.ts'
 import type { Part, Stage } from '../../src/removal/stage.ts'
 import { type Frame, Layout } from '../parts/layout.tsx'
 import { FirstCheck } from '../parts/removal/cautions.tsx'

@@ -7,8 +7,8 @@
  */
 import type { Day } from '../../src/days.ts'
 import type { RoundBundle, RoundColony } from '../../src/exchange/round-bundle.ts'
+import { happeningOf } from '../../src/journal/happening.ts'
 import { type Protocol, yardProtocol } from '../../src/recovery/protocol.ts'
-import { happeningOf } from '../../src/round/happening.ts'
 import { append } from '../../src/store/append.ts'
 import { fold } from '../../src/store/fold.ts'
 import { joinings } from '../../src/store/joined.ts'

@@ -1,6 +1,5 @@
 /** The removal sheet in words: answers to tap, stages, what the reckoning says. */
-import { type Item, type Reckoning, stops } from '../../src/removal/before-cut.ts'
-import type { Shows } from '../../src/removal/forecast.ts'
+
 import {
   ACCESS,
   BEHIND,
@@ -11,7 +10,9 @@ import {
   HAZARDS,
   SEALED,
   VACUUMS,
-} from '../../src/removal/sheet.ts'
+} from '../../src/records/removal-sheet.ts'
+import { type Item, type Reckoning, stops } from '../../src/removal/before-cut.ts'
+import type { Shows } from '../../src/removal/forecast.ts'
 import type { Part, Stage } from '../../src/removal/stage.ts'
 import type { Choice } from './choices.ts'
 import { depth, temperature, type Units } from './units.ts'

@@ -1,7 +1,7 @@
 /** What a part of a removal sheet says, as label and value. */
 
-import { priceWords } from '../../src/removal/agreement.ts'
-import type { Sheet } from '../../src/removal/sheet.ts'
+import { priceWords } from '../../src/records/agreement.ts'
+import type { Sheet } from '../../src/records/removal-sheet.ts'
 import type { Part } from '../../src/removal/stage.ts'
 import { hoursBetween } from '../../src/removal/to-intake.ts'
 import { BROOD_CARE, CELLS_AT_REMOVAL, type Choice, labelIn, METHOD, QUEEN, removalTypes } from './choices.ts'

@@ -1,6 +1,6 @@
 import { Hono } from 'hono'
 import { draftOf } from '../../../web/forms/read.ts'
-import { timeIn } from '../../round/time-of-day.ts'
+import { timeIn } from '../../time-of-day.ts'
 import type { Env, PageDeps } from '../deps.ts'
 import { colonyIn, unknownColony } from '../errors.tsx'
 import { idIn, signedIn, typedIn } from '../form.ts'

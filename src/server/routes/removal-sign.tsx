@@ -4,9 +4,14 @@ import { type FieldProblem, one, type Typed } from '../../../web/forms/typed.ts'
 import { RemovalSignPage } from '../../../web/pages/removal-sign.tsx'
 import { inWords } from '../../days.ts'
 import { problemsOf } from '../../journal/problem.ts'
-import { priceWords } from '../../removal/agreement.ts'
-import { drawingOf, svgOf } from '../../removal/drawing.ts'
-import { type Sheet, type Signature, sheetName, signature as signatureSchema } from '../../removal/sheet.ts'
+import { priceWords } from '../../records/agreement.ts'
+import { drawingOf, svgOf } from '../../records/drawing.ts'
+import {
+  type Sheet,
+  type Signature,
+  sheetName,
+  signature as signatureSchema,
+} from '../../records/removal-sheet.ts'
 import type { Deps, Env, Here } from '../deps.ts'
 import { unknownPage } from '../errors.tsx'
 import { keep, onSheet, type Saved } from '../removal-sheet.ts'

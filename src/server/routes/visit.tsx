@@ -5,7 +5,7 @@ import { idField, VISIT_PREFIXES, visitDrafts } from '../../../web/forms/visit.t
 import { VisitPage } from '../../../web/pages/visit.tsx'
 import { toDoOf } from '../../../web/words/lines.ts'
 import type { History } from '../../journal/history.ts'
-import { timeIn } from '../../round/time-of-day.ts'
+import { timeIn } from '../../time-of-day.ts'
 import type { Env, Here, PageDeps } from '../deps.ts'
 import { colonyIn, unknownColony } from '../errors.tsx'
 import { idIn, signedIn, typedIn, withIds } from '../form.ts'

@@ -1,6 +1,6 @@
 /** A calibration plot, drawn on the server, and its table. */
 import type { CalibrationBin } from '../../../src/forecast/calibration-data.ts'
-import { wilson } from '../../../src/review/intervals.ts'
+import { wilson } from '../../../src/statistics/intervals.ts'
 import { BOX } from '../../charts/paths.ts'
 import { PlotArea, shareLabel, ValueAxis } from '../charts/plot-area.tsx'
 import { Wide } from '../review/part.tsx'

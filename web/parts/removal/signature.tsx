@@ -1,7 +1,7 @@
 /** A signature as it is kept, and the text that was signed. */
-import { blocksOf } from '../../../src/removal/agreement.ts'
-import { FIELD } from '../../../src/removal/drawing.ts'
-import type { Signature } from '../../../src/removal/sheet.ts'
+import { blocksOf } from '../../../src/records/agreement.ts'
+import { FIELD } from '../../../src/records/drawing.ts'
+import type { Signature } from '../../../src/records/removal-sheet.ts'
 import { dayWords } from '../../words/dates.ts'
 
 export const SignatureView = ({ signature: s, today }: { signature: Signature; today: string }) => (

@@ -1,7 +1,7 @@
 /** Days in the yard, whatever the way of leaving. */
 import { stayReading } from '../../../src/review/findings-reading.ts'
-import type { QuantileDay } from '../../../src/review/quantile.ts'
 import { fewWords } from '../../../src/review/readings.ts'
+import type { QuantileDay } from '../../../src/statistics/quantile.ts'
 import { CsvLinks, Part, Reading, Wide } from './part.tsx'
 import { nameIn, type ReviewProps } from './props.ts'
 

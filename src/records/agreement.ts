@@ -2,7 +2,7 @@
  * The agreement with a customer: an operator's own text with a few words in braces, filled in for each job. Plain text:
  * an empty line ends a paragraph, a line that begins with '# ' is a heading, lines with '- ' are a list.
  */
-import type { Agreement, Sheet } from './sheet.ts'
+import type { Agreement, Sheet } from './removal-sheet.ts'
 
 /** Words in braces that are filled in. */
 export const BLANKS = {
