@@ -14,10 +14,10 @@
  */
 import { existsSync } from 'node:fs'
 import { parseArgs } from 'node:util'
-import { keysWords } from '../../web/words/people.ts'
 import { type Outcome, type People, type Person, peopleOn, ROLES, type Role } from '../people/index.ts'
 import { outsideFrom } from '../server/middleware/address.ts'
 import { dataFile, openConnection, StoreError } from '../store/index.ts'
+import { keysWords } from '../words/people.ts'
 import { portOf } from './serve.ts'
 import { saying, secretLine } from './terminal.ts'
 

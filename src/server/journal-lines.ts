@@ -1,10 +1,10 @@
 /** A colony's journal as a page shows it: in order of what happened, with what became of each entry. */
 import type { JournalLine } from '../../web/parts/journal.tsx'
 import type { Frame } from '../../web/parts/layout.tsx'
-import { dayWords } from '../../web/words/dates.ts'
 import { dayIn } from '../days.ts'
 import { replacements } from '../journal/history.ts'
 import type { JournalRow } from '../store/index.ts'
+import { dayWords } from '../words/dates.ts'
 
 /** Oldest day first; on one day, in the order in which entries came to be known. */
 export function journalLines(

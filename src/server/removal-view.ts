@@ -1,14 +1,14 @@
 /** What pages of removal sheets are made of: a sheet of the store with its name, stage, reckoning and next step. */
 
 import type { RemovalRow } from '../../web/pages/removals.tsx'
-import { dayWords } from '../../web/words/dates.ts'
 import { showsIn } from '../../web/words/removal.ts'
-import { temperature } from '../../web/words/units.ts'
 import { termsOf } from '../records/agreement.ts'
 import { type Sheet, sheetName } from '../records/removal-sheet.ts'
 import { beforeCut, type Reckoning } from '../removal/before-cut.ts'
 import { isOver, nextPart, type Stage, stageOf } from '../removal/stage.ts'
 import type { SavedSheet } from '../store/index.ts'
+import { dayWords } from '../words/dates.ts'
+import { temperature } from '../words/units.ts'
 import type { Deps, Here } from './deps.ts'
 import { colonyPath } from './respond.tsx'
 import { ownTypes } from './routes/intake.tsx'

@@ -1,6 +1,5 @@
 /** The round of today out of the book: its boxes, the pace of the yard, and what was chosen in the address. */
 import type { RoundView } from '../../web/pages/round.tsx'
-import { toDoOf } from '../../web/words/lines.ts'
 import type { Where } from '../../web/words/round-paths.ts'
 import { addDays, type Day } from '../days.ts'
 import { notedOf } from '../journal/happening.ts'
@@ -12,6 +11,7 @@ import { type Round, roundOf } from '../round/round.ts'
 import { inMinutes, type Worth } from '../round/short-of-time.ts'
 import type { Book, ColonySummary } from '../store/index.ts'
 import { isTime, minutesTo, plusMinutes, timeIn } from '../time-of-day.ts'
+import { toDoOf } from '../words/lines.ts'
 import type { Here, PageDeps } from './deps.ts'
 import { type Foresight, type Ground, groundIn } from './foresight.ts'
 

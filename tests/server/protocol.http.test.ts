@@ -2,7 +2,7 @@
 import { setTimeout as wait } from 'node:timers/promises'
 import { beforeEach, describe, expect, test } from 'vitest'
 import { RULES } from '../../src/recovery/plan-types.ts'
-import { RULE_WORDS } from '../../web/words/rules.ts'
+import { RULE_WORDS } from '../../src/words/rules.ts'
 import { INTAKE, wordsOf, type Yard, yardOn } from './yard.ts'
 
 let yard: Yard

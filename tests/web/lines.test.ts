@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { addDays } from '../../src/days.ts'
-import { headline, lidShutUntil, toDoOf, waitsUntil } from '../../web/words/lines.ts'
-import { afterQuiet, isQuiet } from '../../web/words/rules.ts'
+import { headline, lidShutUntil, toDoOf, waitsUntil } from '../../src/words/lines.ts'
+import { afterQuiet, isQuiet } from '../../src/words/rules.ts'
 import { look, planFrom, WALL } from './entries.ts'
 
 describe('the line of a colony on the round', () => {

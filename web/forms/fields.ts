@@ -3,7 +3,7 @@
  * typed text), on the server and in the phone alike. A field's name in a form is its path in the entry.
  */
 import type { EntryKind } from '../../src/journal/entry.ts'
-import type { Quantity } from '../words/units.ts'
+import type { Quantity } from '../../src/words/units.ts'
 
 export interface FieldSpec {
   /** Dotted path in the entry. */

@@ -10,9 +10,9 @@ import {
   protocolWith,
   type Window,
 } from '../../src/recovery/protocol.ts'
+import { RULE_WORDS } from '../../src/words/rules.ts'
+import { plain, type Quantity, type Units, unitOf } from '../../src/words/units.ts'
 import { MONTH_NAMES, NUMBERS, type NumberSetting, SETTING_WORDS } from '../words/protocol.ts'
-import { RULE_WORDS } from '../words/rules.ts'
-import { plain, type Quantity, type Units, unitOf } from '../words/units.ts'
 import { numberTyped } from './numbers.ts'
 import { type FieldProblem, one, type Typed } from './typed.ts'
 

@@ -17,8 +17,8 @@ import {
   SIGN,
   STORES,
   TEMPER,
-} from '../words/choices.ts'
-import { type Quantity, type Units, unitOf } from '../words/units.ts'
+} from '../../src/words/choices.ts'
+import { type Quantity, type Units, unitOf } from '../../src/words/units.ts'
 import { type Draft, draftOf } from './read.ts'
 import { anyTyped, one, type Typed } from './typed.ts'
 import { CAGE, GIFT_SLOTS, TIES, VISIT_PREFIXES, visitDrafts, WASH } from './visit.ts'

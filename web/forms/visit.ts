@@ -1,5 +1,5 @@
 /** A visit as one form: what was seen, and what else was done with the hive open. Read on the server and in the phone. */
-import type { Units } from '../words/units.ts'
+import type { Units } from '../../src/words/units.ts'
 import { type Draft, draftOf, labelOf } from './read.ts'
 import { anyTyped, one, type Typed } from './typed.ts'
 

@@ -7,11 +7,11 @@ import { historyOf } from '../../src/journal/history.ts'
 import { planOf } from '../../src/recovery/plan.ts'
 import type { Plan } from '../../src/recovery/plan-types.ts'
 import type { Protocol } from '../../src/recovery/protocol.ts'
+import { proves } from '../../src/words/proof.ts'
+import { ACTION_WORDS } from '../../src/words/rules.ts'
+import type { Units } from '../../src/words/units.ts'
 import { typedFrom } from '../forms/typed.ts'
 import { visitDrafts } from '../forms/visit.ts'
-import { proves } from '../words/proof.ts'
-import { ACTION_WORDS } from '../words/rules.ts'
-import type { Units } from '../words/units.ts'
 
 interface LiveData {
   tag: string

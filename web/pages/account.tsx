@@ -1,10 +1,11 @@
 /** One's own account. */
+
+import { ROLE_WORDS } from '../../src/words/people.ts'
 import type { FormState } from '../parts/field.tsx'
 import { KeysTick } from '../parts/keys-tick.tsx'
 import { type Frame, Layout } from '../parts/layout.tsx'
 import { NEW_PASSPHRASE_HINT, PassphraseField } from '../parts/passphrase.tsx'
 import { Refusal } from '../parts/refusal.tsx'
-import { ROLE_WORDS } from '../words/people.ts'
 
 interface AccountProps {
   frame: Frame

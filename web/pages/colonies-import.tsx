@@ -2,9 +2,9 @@
 
 import { COLUMNS, REQUIRED } from '../../src/exchange/colonies-csv.ts'
 import type { ImportNote } from '../../src/store/index.ts'
+import { instantWords } from '../../src/words/instants.ts'
 import { IMPORT, Wrong } from '../parts/import/kept.tsx'
 import { type Frame, Layout } from '../parts/layout.tsx'
-import { instantWords } from '../words/instants.ts'
 
 export interface ImportRowShown extends ImportNote {
   /** Colonies of it that are in the book now. */

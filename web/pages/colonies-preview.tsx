@@ -4,11 +4,11 @@ import type { LineProblem } from '../../src/exchange/csv-table.ts'
 import type { Converted, ConvertedRow } from '../../src/exchange/spreadsheet/convert.ts'
 import type { Mapping } from '../../src/exchange/spreadsheet/mapping.ts'
 import { REMOVAL_TYPES } from '../../src/journal/entry.ts'
+import { dayWords } from '../../src/words/dates.ts'
+import { temperature } from '../../src/words/units.ts'
 import { sentenceOf } from '../parts/field.tsx'
 import { Go, StepForm, StepPage, type StepProps } from '../parts/import/kept.tsx'
-import { dayWords } from '../words/dates.ts'
 import { valueWords } from '../words/import.ts'
-import { temperature } from '../words/units.ts'
 
 export interface PreviewProps extends StepProps {
   mapping: Mapping

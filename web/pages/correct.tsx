@@ -1,6 +1,8 @@
 /** Correcting an entry: its own form, filled in. Taking one back: a reason. */
 
 import type { StandingEntry } from '../../src/journal/history.ts'
+import { dayWords } from '../../src/words/dates.ts'
+import { KIND_WORDS } from '../../src/words/entries.ts'
 import { dayLabel } from '../forms/day-labels.ts'
 import { DayAndTime, type EntryFieldsProps, EntryNote } from '../parts/entry-fields/common.tsx'
 import { CageFields, GivenFields, WashFields } from '../parts/entry-fields/done.tsx'
@@ -10,8 +12,6 @@ import { IntakeFields } from '../parts/entry-fields/intake.tsx'
 import { MissedFields, MoveFields, NoteFields, OutcomeFields } from '../parts/entry-fields/leaving.tsx'
 import type { FormState } from '../parts/field.tsx'
 import type { Frame } from '../parts/layout.tsx'
-import { dayWords } from '../words/dates.ts'
-import { KIND_WORDS } from '../words/entries.ts'
 import { ReasonField, SmallFormPage } from './small-forms.tsx'
 
 interface OneEntryProps {

@@ -2,9 +2,9 @@
 import { addDays } from '../../src/days.ts'
 import type { Plan } from '../../src/recovery/plan-types.ts'
 import { closingWindow } from '../../src/round/urgency.ts'
+import { MISSED } from '../../src/words/choices.ts'
+import { dayWords } from '../../src/words/dates.ts'
 import { Choices, NoteField } from '../parts/field.tsx'
-import { MISSED } from '../words/choices.ts'
-import { dayWords } from '../words/dates.ts'
 import { thenTo } from '../words/round-paths.ts'
 import { type EntryFormView, SmallFormPage } from './small-forms.tsx'
 

@@ -2,13 +2,13 @@
 import type { Child } from 'hono/jsx'
 import type { Day } from '../../src/days.ts'
 import type { Entry } from '../../src/journal/entry.ts'
+import { dayWords } from '../../src/words/dates.ts'
+import { entryWords, KIND_WORDS } from '../../src/words/entries.ts'
+import { instantWords } from '../../src/words/instants.ts'
+import { problemWords } from '../../src/words/problem.ts'
 import { labelOf } from '../forms/read.ts'
 import { type FormState, sentenceOf } from '../parts/field.tsx'
 import { type Frame, Layout } from '../parts/layout.tsx'
-import { dayWords } from '../words/dates.ts'
-import { entryWords, KIND_WORDS } from '../words/entries.ts'
-import { instantWords } from '../words/instants.ts'
-import { problemWords } from '../words/problem.ts'
 
 interface Kept {
   /** Its number in the outbox. */

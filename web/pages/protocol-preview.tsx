@@ -1,11 +1,11 @@
 /** What a change of the protocol would move, before it is saved; and plans being made again. */
 import type { Day } from '../../src/days.ts'
 import type { ColonyChange, Leaving, PreviewTotals } from '../../src/recovery/protocol-preview.ts'
+import { dayWords, fromTo } from '../../src/words/dates.ts'
+import { ACTION_WORDS, RULE_WORDS } from '../../src/words/rules.ts'
 import type { Typed } from '../forms/typed.ts'
 import { type Frame, Layout } from '../parts/layout.tsx'
-import { dayWords, fromTo } from '../words/dates.ts'
 import { totalsWords } from '../words/protocol.ts'
-import { ACTION_WORDS, RULE_WORDS } from '../words/rules.ts'
 
 export interface ProtocolPreviewProps {
   frame: Frame

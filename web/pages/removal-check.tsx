@@ -2,6 +2,7 @@
 
 import type { Decision } from '../../src/records/removal-sheet.ts'
 import type { Reckoning } from '../../src/removal/before-cut.ts'
+import { dayWords } from '../../src/words/dates.ts'
 import { partLabel } from '../forms/sheet-fields.ts'
 import { Choices, type FormState, NoteField, ProblemSummary, TextField } from '../parts/field.tsx'
 import { FormPage } from '../parts/form-page.tsx'
@@ -9,7 +10,6 @@ import { type Frame, Layout } from '../parts/layout.tsx'
 import { FirstCheck } from '../parts/removal/cautions.tsx'
 import { PartFields } from '../parts/removal/part-fields.tsx'
 import { ReckoningBox, ReckoningList } from '../parts/removal/reckoning.tsx'
-import { dayWords } from '../words/dates.ts'
 import { DECIDE } from '../words/removal.ts'
 import { ClashNotice, type RemovalPartProps } from './removal-part.tsx'
 

@@ -3,10 +3,10 @@
 import type { Sheet } from '../../src/records/removal-sheet.ts'
 import type { Reckoning } from '../../src/removal/before-cut.ts'
 import type { Part } from '../../src/removal/stage.ts'
+import { dayWords } from '../../src/words/dates.ts'
 import { type Frame, Layout } from '../parts/layout.tsx'
 import { FirstCheck } from '../parts/removal/cautions.tsx'
 import { SignatureView, Terms } from '../parts/removal/signature.tsx'
-import { dayWords } from '../words/dates.ts'
 import { ITEM_STATE, PART_WORDS, RECKONING_NOTE, reckoningTitle } from '../words/removal.ts'
 
 export interface RemovalPrintProps {

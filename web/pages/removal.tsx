@@ -3,11 +3,11 @@
 import type { Sheet } from '../../src/records/removal-sheet.ts'
 import type { Reckoning } from '../../src/removal/before-cut.ts'
 import type { Part, Stage } from '../../src/removal/stage.ts'
+import { dayAndDistance, dayWords } from '../../src/words/dates.ts'
 import { type Frame, Layout } from '../parts/layout.tsx'
 import { FirstCheck } from '../parts/removal/cautions.tsx'
 import { ReckoningBox } from '../parts/removal/reckoning.tsx'
 import { SignatureView } from '../parts/removal/signature.tsx'
-import { dayAndDistance, dayWords } from '../words/dates.ts'
 import { DECIDE, NEXT_WORDS, PART_WORDS, reckoningTitle, STAGE_WORDS } from '../words/removal.ts'
 
 export interface RemovalProps {

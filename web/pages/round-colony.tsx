@@ -1,17 +1,17 @@
 /** One box of the round: what matters at the lid, and the buttons at the thumb. */
 import type { Plan } from '../../src/recovery/plan-types.ts'
 import type { Stop } from '../../src/round/round.ts'
+import { windowWords } from '../../src/words/dates.ts'
+import { entryWords } from '../../src/words/entries.ts'
+import { lidCautions, warmthCaution } from '../../src/words/lid-cautions.ts'
+import { headline, leftWords, type ToDo, toDoOf } from '../../src/words/lines.ts'
+import { proves } from '../../src/words/proof.ts'
+import { PHASE_WORDS, RULE_WORDS } from '../../src/words/rules.ts'
 import { Layout } from '../parts/layout.tsx'
 import { Mark } from '../parts/mark.tsx'
 import { RoundProgress } from '../parts/round-progress.tsx'
-import { windowWords } from '../words/dates.ts'
-import { entryWords } from '../words/entries.ts'
-import { lidCautions, warmthCaution } from '../words/lid-cautions.ts'
-import { headline, leftWords, type ToDo, toDoOf } from '../words/lines.ts'
-import { proves } from '../words/proof.ts'
 import { costWords, missedWords } from '../words/round.ts'
 import { boxPath, endPath, roundPath, thenTo } from '../words/round-paths.ts'
-import { PHASE_WORDS, RULE_WORDS } from '../words/rules.ts'
 import { isAcrossYards, type RoundView, walkOf } from './round.tsx'
 
 export interface RoundColonyProps extends RoundView {

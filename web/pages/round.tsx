@@ -3,12 +3,12 @@ import type { Load } from '../../src/round/bring.ts'
 import type { Pace } from '../../src/round/pace.ts'
 import type { Round, Stop } from '../../src/round/round.ts'
 import { byUrgency, type Choice } from '../../src/round/short-of-time.ts'
+import { toDoOf } from '../../src/words/lines.ts'
 import { VisitCautions } from '../parts/cautions.tsx'
 import { type Frame, Layout } from '../parts/layout.tsx'
 import { LoadList } from '../parts/load-list.tsx'
 import { Mark } from '../parts/mark.tsx'
 import { RoundProgress } from '../parts/round-progress.tsx'
-import { toDoOf } from '../words/lines.ts'
 import {
   boxes,
   costWords,

@@ -2,15 +2,15 @@
 import type { Day } from '../../src/days.ts'
 import type { StandingEntry } from '../../src/journal/history.ts'
 import type { Box } from '../../src/round/box.ts'
+import { dayWords } from '../../src/words/dates.ts'
+import { entryWords } from '../../src/words/entries.ts'
+import { toDoOf } from '../../src/words/lines.ts'
 import { labelWithUnit, ROW_PREFIXES, rowPrefix, SHEET, type SheetField, sheetLabel } from '../forms/sheet.ts'
 import { type FieldProblem, many, one, type Typed } from '../forms/typed.ts'
 import { idField } from '../forms/visit.ts'
 import { type FormState, idOf, sentenceOf } from '../parts/field.tsx'
 import { type Frame, Layout } from '../parts/layout.tsx'
 import { PaperWays } from '../parts/paper-ways.tsx'
-import { dayWords } from '../words/dates.ts'
-import { entryWords } from '../words/entries.ts'
-import { toDoOf } from '../words/lines.ts'
 
 export interface SheetRow {
   n: number

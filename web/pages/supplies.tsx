@@ -9,6 +9,8 @@ import type {
   OrderOptions,
   SupplyForecast,
 } from '../../src/forecast/supplies.ts'
+import { dayWords } from '../../src/words/dates.ts'
+import { chance } from '../../src/words/forecasts.ts'
 import { betweenPath, linePath, scaleFor, stretchOf } from '../charts/foresight.ts'
 import { orderLabel } from '../forms/order.ts'
 import { DaysPlot } from '../parts/charts/days-plot.tsx'
@@ -17,8 +19,6 @@ import { type Frame, Layout } from '../parts/layout.tsx'
 import { Donors } from '../parts/supplies/donors.tsx'
 import { OrderForm } from '../parts/supplies/order-form.tsx'
 import { OrderTable } from '../parts/supplies/order-table.tsx'
-import { dayWords } from '../words/dates.ts'
-import { chance } from '../words/foresight.ts'
 
 export interface SuppliesProps {
   frame: Frame

@@ -2,6 +2,9 @@
 
 import type { Plan } from '../../src/recovery/plan-types.ts'
 import type { ColonySummary } from '../../src/store/index.ts'
+import { fromTo } from '../../src/words/dates.ts'
+import { headline } from '../../src/words/lines.ts'
+import { isAsked, isQuiet, live, RULE_WORDS } from '../../src/words/rules.ts'
 import { dayLabel } from '../forms/day-labels.ts'
 import { anyTyped } from '../forms/typed.ts'
 import { CAGE, GIFT_SLOTS, idField, TIES, VISIT_PREFIXES, visitLabel, WASH } from '../forms/visit.ts'
@@ -13,10 +16,7 @@ import type { FormState } from '../parts/field.tsx'
 import { FormPage } from '../parts/form-page.tsx'
 import type { Frame } from '../parts/layout.tsx'
 import { LivePanel } from '../parts/live-panel.tsx'
-import { fromTo } from '../words/dates.ts'
-import { headline } from '../words/lines.ts'
 import { thenTo } from '../words/round-paths.ts'
-import { isAsked, isQuiet, live, RULE_WORDS } from '../words/rules.ts'
 
 export interface VisitProps {
   frame: Frame

@@ -1,12 +1,12 @@
 /** The yard: every stand as a row, with where its colony is on its way. */
 import type { CheckStatus, Phase } from '../../src/recovery/plan-types.ts'
+import { dayWords } from '../../src/words/dates.ts'
+import { PHASE_WORDS } from '../../src/words/rules.ts'
 import { type Frame, Layout } from '../parts/layout.tsx'
 import { Mark } from '../parts/mark.tsx'
 import { RibbonDefs } from '../parts/ribbon/key.tsx'
 import type { Ribbon } from '../parts/ribbon/model.ts'
 import { RibbonSmall } from '../parts/ribbon/strip.tsx'
-import { dayWords } from '../words/dates.ts'
-import { PHASE_WORDS } from '../words/rules.ts'
 
 export interface YardRow {
   tag: string

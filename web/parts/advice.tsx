@@ -1,7 +1,7 @@
 /** What to do about a colony now, and the ways to write down what was done. */
 import type { Plan } from '../../src/recovery/plan-types.ts'
-import { toDoOf } from '../words/lines.ts'
-import { ACTION_WORDS, isQuiet } from '../words/rules.ts'
+import { toDoOf } from '../../src/words/lines.ts'
+import { ACTION_WORDS, isQuiet } from '../../src/words/rules.ts'
 import { FromTo } from './date.tsx'
 import type { Frame } from './layout.tsx'
 

@@ -1,6 +1,6 @@
 /** A colony's checks: what is asked now, what comes, what was answered; each with its window, reason and source. */
 import type { Check, Plan } from '../../src/recovery/plan-types.ts'
-import { afterQuiet, coming, isQuiet, lidStaysOn, live, RULE_WORDS } from '../words/rules.ts'
+import { afterQuiet, coming, isQuiet, lidStaysOn, live, RULE_WORDS } from '../../src/words/rules.ts'
 import { On, SpanOf, WindowOf } from './date.tsx'
 import { Mark } from './mark.tsx'
 

@@ -1,6 +1,7 @@
 /** Tokens of programs and calendar addresses outlive a session and a passphrase: said where one ends, and offered to end too. */
+
+import { keysWords } from '../../src/words/people.ts'
 import { many } from '../forms/typed.ts'
-import { keysWords } from '../words/people.ts'
 import type { FormState } from './field.tsx'
 
 /** Name of the box, and what it sends. */

@@ -7,6 +7,7 @@ import {
 } from '../../src/recovery/protocol.ts'
 import { SOURCE_OF } from '../../src/recovery/rule-sources.ts'
 import { SOURCE_OF_SETTING } from '../../src/recovery/setting-sources.ts'
+import { unitOf } from '../../src/words/units.ts'
 import {
   defaultWindow,
   MATING_FIELD,
@@ -27,7 +28,6 @@ import {
   settingValue,
   windowWords,
 } from '../words/protocol.ts'
-import { unitOf } from '../words/units.ts'
 import { type FormState, idOf, Ticks } from './field.tsx'
 import type { Frame } from './layout.tsx'
 

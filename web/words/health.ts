@@ -2,8 +2,8 @@
 import { type Feed, type Need, SUGAR_PER_COMB_KG } from '../../src/health/feed.ts'
 import type { Trend, Wash } from '../../src/health/mites.ts'
 import type { Watch, Watched } from '../../src/health/watch.ts'
-import { dayAndDistance, dayWords } from './dates.ts'
-import { framesWords, plain, type Units, volume, weight } from './units.ts'
+import { dayAndDistance, dayWords } from '../../src/words/dates.ts'
+import { framesWords, plain, type Units, volume, weight } from '../../src/words/units.ts'
 
 const per100 = (n: number): string => plain(n, 1)
 

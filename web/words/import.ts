@@ -3,7 +3,7 @@
 import type { Field, Target } from '../../src/exchange/spreadsheet/fields.ts'
 import type { Delimiter } from '../../src/exchange/spreadsheet/sheet.ts'
 import { NOT_SAID, STILL_HERE, type Worded } from '../../src/exchange/spreadsheet/words.ts'
-import { type Choice, labelIn, METHOD, OUTCOME, QUEEN, removalTypes } from './choices.ts'
+import { type Choice, labelIn, METHOD, OUTCOME, QUEEN, removalTypes } from '../../src/words/choices.ts'
 
 export const DELIMITER_WORDS: Record<Delimiter, string> = {
   comma: 'commas',

@@ -10,8 +10,8 @@ import {
   type Window,
 } from '../../src/recovery/protocol.ts'
 import type { PreviewTotals } from '../../src/recovery/protocol-preview.ts'
-import { RULE_WORDS } from './rules.ts'
-import { depth, plain, temperature, type Units } from './units.ts'
+import { RULE_WORDS } from '../../src/words/rules.ts'
+import { depth, plain, temperature, type Units } from '../../src/words/units.ts'
 
 export const NUMBERS = [
   'holdDays',

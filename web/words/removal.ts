@@ -14,8 +14,8 @@ import {
 import { type Item, type Reckoning, stops } from '../../src/removal/before-cut.ts'
 import type { Shows } from '../../src/removal/forecast.ts'
 import type { Part, Stage } from '../../src/removal/stage.ts'
-import type { Choice } from './choices.ts'
-import { depth, temperature, type Units } from './units.ts'
+import type { Choice } from '../../src/words/choices.ts'
+import { depth, temperature, type Units } from '../../src/words/units.ts'
 
 const choices = <T extends string>(
   values: readonly T[],

@@ -3,8 +3,8 @@ import type { Choice } from '../../src/review/choice.ts'
 import { COHORTS, type Cohort, UNKNOWN } from '../../src/review/cohort.ts'
 import { type Finding, HEAT_STEP_C } from '../../src/review/factors.ts'
 import type { RecoveryPath } from '../../src/review/recovery-path.ts'
-import { dayWords } from './dates.ts'
-import { plain, temperature, type Units } from './units.ts'
+import { dayWords } from '../../src/words/dates.ts'
+import { plain, temperature, type Units } from '../../src/words/units.ts'
 
 /** What one compares by. */
 export const COHORT_WORDS: Record<Cohort, string> = {

@@ -6,9 +6,9 @@ import type { Pace } from '../../src/round/pace.ts'
 import type { Progress, Stop, StopState } from '../../src/round/round.ts'
 import { costOfWaiting } from '../../src/round/short-of-time.ts'
 import type { Urgency } from '../../src/round/urgency.ts'
-import { labelIn, MISSED } from './choices.ts'
-import { dayWords } from './dates.ts'
-import type { EntryWords } from './entries.ts'
+import { labelIn, MISSED } from '../../src/words/choices.ts'
+import { dayWords } from '../../src/words/dates.ts'
+import type { EntryWords } from '../../src/words/entries.ts'
 
 const lower = (s: string): string => s.charAt(0).toLowerCase() + s.slice(1)
 export const boxes = (n: number): string => `${n} ${n === 1 ? 'box' : 'boxes'}`

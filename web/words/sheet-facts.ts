@@ -4,10 +4,18 @@ import { priceWords } from '../../src/records/agreement.ts'
 import type { Sheet } from '../../src/records/removal-sheet.ts'
 import type { Part } from '../../src/removal/stage.ts'
 import { hoursBetween } from '../../src/removal/to-intake.ts'
-import { BROOD_CARE, CELLS_AT_REMOVAL, type Choice, labelIn, METHOD, QUEEN, removalTypes } from './choices.ts'
-import { dayWords } from './dates.ts'
+import {
+  BROOD_CARE,
+  CELLS_AT_REMOVAL,
+  type Choice,
+  labelIn,
+  METHOD,
+  QUEEN,
+  removalTypes,
+} from '../../src/words/choices.ts'
+import { dayWords } from '../../src/words/dates.ts'
+import { depth, framesWords, height, plain, temperature, type Units, weight } from '../../src/words/units.ts'
 import { BEHIND_IT, BYSTANDER, CLEAN, FOUND, HAZARD, SEAL, VACUUM, WAY_UP, YES_NO } from './removal.ts'
-import { depth, framesWords, height, plain, temperature, type Units, weight } from './units.ts'
 
 export type Fact = [label: string, value: string]
 

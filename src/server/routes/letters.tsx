@@ -10,13 +10,13 @@ import {
   LettersPage,
   WORDS_LIMIT,
 } from '../../../web/pages/letters.tsx'
-import { instantWords } from '../../../web/words/instants.ts'
 import { historyUntil, type Letter, letterOf } from '../../after/letter.ts'
 import { addDays, type Day, earlier, isDay } from '../../days.ts'
 import type { History } from '../../journal/history.ts'
 import { digestOf, newToken } from '../../people/tokens.ts'
 import { planOf } from '../../recovery/plan.ts'
 import type { SentLetter } from '../../store/letters.ts'
+import { instantWords } from '../../words/instants.ts'
 import type { Deps, Env, Here } from '../deps.ts'
 import { colonyIn, unknownColony } from '../errors.tsx'
 import { typedIn } from '../form.ts'

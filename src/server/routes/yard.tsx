@@ -9,10 +9,10 @@ import {
   type YardRow,
 } from '../../../web/pages/yard.tsx'
 import { ribbonOf } from '../../../web/parts/ribbon/model.ts'
-import { leftWords, toDoOf, waitWords } from '../../../web/words/lines.ts'
-import { live, PHASE_WORDS } from '../../../web/words/rules.ts'
 import { PHASES, type Phase } from '../../recovery/plan-types.ts'
 import type { Book, ColonySummary } from '../../store/index.ts'
+import { leftWords, toDoOf, waitWords } from '../../words/lines.ts'
+import { live, PHASE_WORDS } from '../../words/rules.ts'
 import type { Env, Here, PageDeps } from '../deps.ts'
 import { colonyPath, page } from '../respond.tsx'
 

@@ -4,9 +4,9 @@
  */
 import type { Child } from 'hono/jsx'
 import type { Day } from '../../../src/days.ts'
+import { dayWords } from '../../../src/words/dates.ts'
 import { along, below, type Stretch } from '../../charts/foresight.ts'
 import { BOX } from '../../charts/paths.ts'
-import { dayWords } from '../../words/dates.ts'
 import { PlotArea, shareLabel, ValueAxis } from './plot-area.tsx'
 
 export interface ValueScale {

@@ -6,8 +6,8 @@ import {
   FRAMES_TAPPED,
   TEMPER,
   TIED,
-} from '../../words/choices.ts'
-import { unitOf } from '../../words/units.ts'
+} from '../../../src/words/choices.ts'
+import { unitOf } from '../../../src/words/units.ts'
 import { Choices, TextField } from '../field.tsx'
 import type { EntryFieldsProps } from './common.tsx'
 

@@ -1,6 +1,6 @@
 /** What is done at a box beside looking: cage, ties, mite wash, something given. Used in a visit and in corrections. */
-import { CAGE, type Choice, GIFT } from '../../words/choices.ts'
-import { unitOf } from '../../words/units.ts'
+import { CAGE, type Choice, GIFT } from '../../../src/words/choices.ts'
+import { unitOf } from '../../../src/words/units.ts'
 import { Choices, TextField } from '../field.tsx'
 import { type EntryFieldsProps, EntryNote } from './common.tsx'
 

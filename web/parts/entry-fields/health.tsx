@@ -1,6 +1,6 @@
 /** Clearing a suspected brood disease, and feed. */
-import { type Choice, CLEARED, SYRUP } from '../../words/choices.ts'
-import { unitOf } from '../../words/units.ts'
+import { type Choice, CLEARED, SYRUP } from '../../../src/words/choices.ts'
+import { unitOf } from '../../../src/words/units.ts'
 import { Choices, TextField } from '../field.tsx'
 import { type EntryFieldsProps, EntryNote } from './common.tsx'
 

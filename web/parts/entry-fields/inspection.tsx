@@ -12,7 +12,7 @@ import {
   SIGN,
   STORES,
   TEMPER,
-} from '../../words/choices.ts'
+} from '../../../src/words/choices.ts'
 import { Choices, TextField, Ticks } from '../field.tsx'
 import { PhotoField } from '../photo-field.tsx'
 import { type EntryFieldsProps, EntryNote } from './common.tsx'

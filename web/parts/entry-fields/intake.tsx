@@ -1,7 +1,8 @@
 /** An intake in three short groups: where from, queen and brood, box. */
+
+import { METHOD, QUEEN, removalTypes, SPRAYED } from '../../../src/words/choices.ts'
+import { unitOf } from '../../../src/words/units.ts'
 import { dayLabel } from '../../forms/day-labels.ts'
-import { METHOD, QUEEN, removalTypes, SPRAYED } from '../../words/choices.ts'
-import { unitOf } from '../../words/units.ts'
 import { Choices, TextField } from '../field.tsx'
 import { PhotoField } from '../photo-field.tsx'
 import { BeesAndBox, BroodAlong } from './along.tsx'

@@ -1,6 +1,7 @@
 /** Moving to another stand, leaving the yard, a box that was not reached. */
+
+import { MISSED, OUTCOME } from '../../../src/words/choices.ts'
 import { dayLabel } from '../../forms/day-labels.ts'
-import { MISSED, OUTCOME } from '../../words/choices.ts'
 import { Choices, NoteField, TextField } from '../field.tsx'
 import { PhotoField } from '../photo-field.tsx'
 import { DayField, type EntryFieldsProps, EntryNote } from './common.tsx'

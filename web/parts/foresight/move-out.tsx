@@ -2,8 +2,8 @@
 import { addDays, type Day } from '../../../src/days.ts'
 import type { MoveOutForecast } from '../../../src/forecast/readiness.ts'
 import type { Plan } from '../../../src/recovery/plan-types.ts'
-import { dayWords } from '../../words/dates.ts'
-import { chance } from '../../words/foresight.ts'
+import { dayWords } from '../../../src/words/dates.ts'
+import { chance } from '../../../src/words/forecasts.ts'
 
 const WEEKS = [7, 14, 21, 28, 42]
 

@@ -2,9 +2,9 @@
 import { addDays, type Day, daysBetween, earlier, later } from '../../../src/days.ts'
 import type { QueenOdds } from '../../../src/forecast/queen-odds.ts'
 import { KIND_WORDS, KINDS, type Kind } from '../../../src/forecast/story/kinds.ts'
+import { dayWords } from '../../../src/words/dates.ts'
+import { chance, SHORT_KIND } from '../../../src/words/forecasts.ts'
 import { namesIn, stacked, stretchOf } from '../../charts/foresight.ts'
-import { dayWords } from '../../words/dates.ts'
-import { chance, SHORT_KIND } from '../../words/foresight.ts'
 import { ALL_SHARES, DaysPlot } from '../charts/days-plot.tsx'
 import { Wide } from '../review/part.tsx'
 

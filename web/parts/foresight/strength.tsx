@@ -2,9 +2,9 @@
 import { addDays, type Day, daysBetween, earlier, later } from '../../../src/days.ts'
 import type { FrameSeen } from '../../../src/forecast/foreseen.ts'
 import type { StrengthForecast } from '../../../src/forecast/strength.ts'
+import { dayWords } from '../../../src/words/dates.ts'
+import { chance, frames } from '../../../src/words/forecasts.ts'
 import { along, below, betweenPath, linePath, scaleFor, stretchOf } from '../../charts/foresight.ts'
-import { dayWords } from '../../words/dates.ts'
-import { chance, frames } from '../../words/foresight.ts'
 import { anchor, DaysPlot } from '../charts/days-plot.tsx'
 import { Wide } from '../review/part.tsx'
 

@@ -2,9 +2,9 @@
 import type { Day } from '../../../src/days.ts'
 import { HARDLY_TELLING, type TellingDay } from '../../../src/forecast/telling-day.ts'
 import type { Plan } from '../../../src/recovery/plan-types.ts'
+import { dayWords } from '../../../src/words/dates.ts'
+import { planActs, whenToLook } from '../../../src/words/forecasts.ts'
 import { betweenPath, linePath, stretchOf } from '../../charts/foresight.ts'
-import { dayWords } from '../../words/dates.ts'
-import { planActs, whenToLook } from '../../words/foresight.ts'
 import { DaysPlot, type ValueScale } from '../charts/days-plot.tsx'
 
 const scaleTo = (top: number): ValueScale => ({ top, steps: [0, top / 2, top], label: (v) => String(v) })

@@ -2,9 +2,9 @@
 import { addDays, type Day, daysBetween, later } from '../../../src/days.ts'
 import type { Wash } from '../../../src/health/mites.ts'
 import { miteThresholdOn, type Protocol } from '../../../src/recovery/protocol.ts'
-import { dayWords } from '../../words/dates.ts'
+import { dayWords } from '../../../src/words/dates.ts'
+import { plain } from '../../../src/words/units.ts'
 import { rateWords } from '../../words/health.ts'
-import { plain } from '../../words/units.ts'
 
 const TOP = 14
 const HEIGHT = 150

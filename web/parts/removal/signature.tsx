@@ -2,7 +2,7 @@
 import { blocksOf } from '../../../src/records/agreement.ts'
 import { FIELD } from '../../../src/records/drawing.ts'
 import type { Signature } from '../../../src/records/removal-sheet.ts'
-import { dayWords } from '../../words/dates.ts'
+import { dayWords } from '../../../src/words/dates.ts'
 
 export const SignatureView = ({ signature: s, today }: { signature: Signature; today: string }) => (
   <figure class="signature">

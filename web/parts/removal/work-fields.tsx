@@ -1,7 +1,7 @@
 /** What was done and found. Asked once: the intake takes it over. */
-import { METHOD, QUEEN } from '../../words/choices.ts'
+import { METHOD, QUEEN } from '../../../src/words/choices.ts'
+import { unitOf } from '../../../src/words/units.ts'
 import { CLEAN, SEAL } from '../../words/removal.ts'
-import { unitOf } from '../../words/units.ts'
 import { BeesAndBox, BroodAlong } from '../entry-fields/along.tsx'
 import { Choices, NoteField, TextField } from '../field.tsx'
 import type { PartFieldsProps } from './part-fields.tsx'

@@ -1,5 +1,5 @@
 /** How all of it is counted, in plain words, for whoever asks. */
-import { temperature } from '../../words/units.ts'
+import { temperature } from '../../../src/words/units.ts'
 import type { ReviewProps } from './props.ts'
 
 export const Counting = ({ look, naming }: ReviewProps) => (

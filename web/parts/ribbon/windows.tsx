@@ -4,7 +4,7 @@
  */
 import type { Day } from '../../../src/days.ts'
 import type { Check } from '../../../src/recovery/plan-types.ts'
-import { RULE_WORDS } from '../../words/rules.ts'
+import { RULE_WORDS } from '../../../src/words/rules.ts'
 import type { Ribbon } from './model.ts'
 import { pct, type Scale, width } from './scale.ts'
 

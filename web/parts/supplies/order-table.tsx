@@ -1,6 +1,6 @@
 /** Every order size beside what it risks and costs. */
 import type { OrderAdvice } from '../../../src/forecast/supplies.ts'
-import { chance } from '../../words/foresight.ts'
+import { chance } from '../../../src/words/forecasts.ts'
 import { Wide } from '../review/part.tsx'
 
 const MOST_ROWS = 12

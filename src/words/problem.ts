@@ -1,5 +1,5 @@
 /** A problem's sentence as a page says it. The journal words problems for programs too: days as ISO, straight quotes. */
-import { type Day, dayWords, isDay } from '../../src/days.ts'
+import { type Day, dayWords, isDay } from '../days.ts'
 
 const QUOTED = /"((?:[^"\\]|\\.)*)"/
 const DAY = /\b\d{4}-\d\d-\d\d\b/g

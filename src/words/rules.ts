@@ -1,6 +1,6 @@
 /** The checks, the actions and the phases in the words a yard uses. */
-import { addDays, type Day } from '../../src/days.ts'
-import type { Action, Check, CheckStatus, Phase, Plan, Rule } from '../../src/recovery/plan-types.ts'
+import { addDays, type Day } from '../days.ts'
+import type { Action, Check, CheckStatus, Phase, Plan, Rule } from '../recovery/plan-types.ts'
 
 interface RuleWords {
   /** What one says on the way to the box. */

@@ -1,7 +1,7 @@
 /** Instants as people of the yard say them. */
 import { TZDate } from '@date-fns/tz'
 import { format } from 'date-fns'
-import { type Day, dayIn } from '../../src/days.ts'
+import { type Day, dayIn } from '../days.ts'
 import { dayWords } from './dates.ts'
 
 /** 'Sun 10 May, 04:05', in the yard's time zone. */

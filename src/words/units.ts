@@ -7,7 +7,7 @@ import {
   M_PER_FOOT,
   MM_PER_INCH,
   pounds,
-} from '../../src/units.ts'
+} from '../units.ts'
 
 /** The yard's choice for each quantity. */
 export interface Units {

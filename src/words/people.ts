@@ -1,6 +1,6 @@
 /** Words for roles and accounts. */
-import type { PersonState } from '../../src/people/names.ts'
-import type { Role } from '../../src/people/permissions.ts'
+import type { PersonState } from '../people/names.ts'
+import type { Role } from '../people/permissions.ts'
 import type { Choice } from './choices.ts'
 
 export const ROLE_WORDS: Record<Role, string> = {

@@ -9,7 +9,7 @@ import {
   REMOVAL_TYPES,
   SIGNS,
   SYRUPS,
-} from '../../src/journal/entry.ts'
+} from '../journal/entry.ts'
 
 export interface Choice {
   value: string
