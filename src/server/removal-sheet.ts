@@ -1,5 +1,5 @@
 /** Handlers of one removal sheet: the form is read first, then the sheet, so that nobody can save in between. */
-import type { Typed } from '../../web/forms/typed.ts'
+import type { Typed } from '../forms/typed.ts'
 import type { Sheet } from '../records/removal-sheet.ts'
 import type { SavedSheet } from '../store/index.ts'
 import type { Deps, Here } from './deps.ts'

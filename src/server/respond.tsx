@@ -2,7 +2,7 @@
 import { html } from 'hono/html'
 import type { Child } from 'hono/jsx'
 import type { ContentfulStatusCode } from 'hono/utils/http-status'
-import type { FieldProblem } from '../../web/forms/typed.ts'
+import type { FieldProblem } from '../forms/typed.ts'
 import type { ColonySummary } from '../store/index.ts'
 import type { Here } from './deps.ts'
 

@@ -1,9 +1,9 @@
 /** From a filled form to entries in the journal, all or none, or to a sentence beside each field that is wrong. */
 import { validate } from 'uuid'
-import { FIELDS } from '../../web/forms/fields.ts'
-import type { Draft } from '../../web/forms/read.ts'
-import type { FieldProblem } from '../../web/forms/typed.ts'
 import { type Day, isDay } from '../days.ts'
+import { FIELDS } from '../forms/fields.ts'
+import type { Draft } from '../forms/read.ts'
+import type { FieldProblem } from '../forms/typed.ts'
 import { entry, tag } from '../journal/entry.ts'
 import { type Problem, problemsOf } from '../journal/problem.ts'
 import type { Book } from '../store/index.ts'

@@ -1,7 +1,7 @@
 /** Problems as pages word them: days and quotes, and nothing of what somebody typed. */
 import { expect, it } from 'vitest'
+import { labelOf } from '../../src/forms/read.ts'
 import { problemQuotes, problemWords } from '../../src/words/problem.ts'
-import { labelOf } from '../../web/forms/read.ts'
 import { visitLabel } from '../../web/forms/visit.ts'
 
 it.each([

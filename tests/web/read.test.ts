@@ -1,10 +1,10 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
+import { FIELDS, typedTwin } from '../../src/forms/fields.ts'
+import { draftOf, typedOf } from '../../src/forms/read.ts'
+import type { Typed } from '../../src/forms/typed.ts'
 import { entry, GIFTS, OUTCOMES, QUEEN_AT_INTAKE, SIGNS } from '../../src/journal/entry.ts'
 import type { Units } from '../../src/words/units.ts'
-import { FIELDS, typedTwin } from '../../web/forms/fields.ts'
-import { draftOf, typedOf } from '../../web/forms/read.ts'
-import type { Typed } from '../../web/forms/typed.ts'
 import { visitDrafts, visitLabel } from '../../web/forms/visit.ts'
 import { written } from './entries.ts'
 

@@ -1,4 +1,7 @@
 /** The protocol as a form: an empty field is the default; what equals the default is no choice of the yard's. */
+
+import { numberTyped } from '../../src/forms/numbers.ts'
+import { type FieldProblem, one, type Typed } from '../../src/forms/typed.ts'
 import { problemsOf } from '../../src/journal/problem.ts'
 import { RULES, type Rule } from '../../src/recovery/plan-types.ts'
 import {
@@ -13,8 +16,6 @@ import {
 import { RULE_WORDS } from '../../src/words/rules.ts'
 import { plain, type Quantity, type Units, unitOf } from '../../src/words/units.ts'
 import { MONTH_NAMES, NUMBERS, type NumberSetting, SETTING_WORDS } from '../words/protocol.ts'
-import { numberTyped } from './numbers.ts'
-import { type FieldProblem, one, type Typed } from './typed.ts'
 
 export type WindowKey = Rule | 'salvagedQueenRelease'
 export const WINDOW_KEYS: readonly WindowKey[] = RULES.flatMap((rule): WindowKey[] =>

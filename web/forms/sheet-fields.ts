@@ -1,15 +1,15 @@
 /** The fields of each part of a removal sheet, read both ways. A field's name in a form is its path in the part. */
 
+import type { FieldSpec } from '../../src/forms/fields.ts'
+import { numberTyped } from '../../src/forms/numbers.ts'
+import { fieldsIn, typedFields } from '../../src/forms/read.ts'
+import { type FieldProblem, one, type Typed } from '../../src/forms/typed.ts'
 import { problemsOf } from '../../src/journal/problem.ts'
 import type { ForecastHour } from '../../src/records/removal-sheet.ts'
 import { agreement, check, decision, job, site, work } from '../../src/records/removal-sheet.ts'
 import type { Part } from '../../src/removal/stage.ts'
 import type { Units } from '../../src/words/units.ts'
 import { plain, unitOf } from '../../src/words/units.ts'
-import type { FieldSpec } from './fields.ts'
-import { numberTyped } from './numbers.ts'
-import { fieldsIn, typedFields } from './read.ts'
-import { type FieldProblem, one, type Typed } from './typed.ts'
 
 const text = (path: string, label: string): FieldSpec => ({ path, as: 'text', label })
 const choice = (path: string, label: string): FieldSpec => ({ path, as: 'choice', label })

@@ -2,6 +2,9 @@
  * The round sheet: what is ticked on paper and typed in afterwards, box by box. One list for both, in the order of the
  * form of a visit, with the same field names, so that a row of the sheet is read as a visit is.
  */
+
+import { type Draft, draftOf } from '../../src/forms/read.ts'
+import { anyTyped, one, type Typed } from '../../src/forms/typed.ts'
 import {
   CAGE as CAGE_FOUND,
   CAPPED_BROOD,
@@ -19,8 +22,6 @@ import {
   TEMPER,
 } from '../../src/words/choices.ts'
 import { type Quantity, type Units, unitOf } from '../../src/words/units.ts'
-import { type Draft, draftOf } from './read.ts'
-import { anyTyped, one, type Typed } from './typed.ts'
 import { CAGE, GIFT_SLOTS, TIES, VISIT_PREFIXES, visitDrafts, WASH } from './visit.ts'
 
 export interface SheetField {

@@ -2,6 +2,8 @@
  * The live panel of a visit: the same core as on the server, run in the phone on what is tapped so far. Needs no
  * signal once the page is there. Without JavaScript the form works the same, without the panel.
  */
+
+import { typedFrom } from '../../src/forms/typed.ts'
 import type { Entry, Inspection } from '../../src/journal/entry.ts'
 import { historyOf } from '../../src/journal/history.ts'
 import { planOf } from '../../src/recovery/plan.ts'
@@ -10,7 +12,6 @@ import type { Protocol } from '../../src/recovery/protocol.ts'
 import { proves } from '../../src/words/proof.ts'
 import { ACTION_WORDS } from '../../src/words/rules.ts'
 import type { Units } from '../../src/words/units.ts'
-import { typedFrom } from '../forms/typed.ts'
 import { visitDrafts } from '../forms/visit.ts'
 
 interface LiveData {

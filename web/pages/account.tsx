@@ -1,7 +1,7 @@
 /** One's own account. */
 
+import type { FormState } from '../../src/forms/field.tsx'
 import { ROLE_WORDS } from '../../src/words/people.ts'
-import type { FormState } from '../parts/field.tsx'
 import { KeysTick } from '../parts/keys-tick.tsx'
 import { type Frame, Layout } from '../parts/layout.tsx'
 import { NEW_PASSPHRASE_HINT, PassphraseField } from '../parts/passphrase.tsx'

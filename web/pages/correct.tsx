@@ -1,16 +1,16 @@
 /** Correcting an entry: its own form, filled in. Taking one back: a reason. */
 
+import { dayLabel } from '../../src/forms/day-labels.ts'
+import type { FormState } from '../../src/forms/field.tsx'
 import type { StandingEntry } from '../../src/journal/history.ts'
 import { dayWords } from '../../src/words/dates.ts'
 import { KIND_WORDS } from '../../src/words/entries.ts'
-import { dayLabel } from '../forms/day-labels.ts'
 import { DayAndTime, type EntryFieldsProps, EntryNote } from '../parts/entry-fields/common.tsx'
 import { CageFields, GivenFields, WashFields } from '../parts/entry-fields/done.tsx'
 import { ClearedFields } from '../parts/entry-fields/health.tsx'
 import { InspectionFields } from '../parts/entry-fields/inspection.tsx'
 import { IntakeFields } from '../parts/entry-fields/intake.tsx'
 import { MissedFields, MoveFields, NoteFields, OutcomeFields } from '../parts/entry-fields/leaving.tsx'
-import type { FormState } from '../parts/field.tsx'
 import type { Frame } from '../parts/layout.tsx'
 import { ReasonField, SmallFormPage } from './small-forms.tsx'
 

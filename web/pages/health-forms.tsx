@@ -1,9 +1,9 @@
 /** The short forms of health: a wash, feed, and clearing a suspected disease. */
-import { dayLabel } from '../forms/day-labels.ts'
+import { dayLabel } from '../../src/forms/day-labels.ts'
+import { TextField } from '../../src/forms/field.tsx'
 import { DayField, EntryNote } from '../parts/entry-fields/common.tsx'
 import { TreatmentFields, WashFields } from '../parts/entry-fields/done.tsx'
 import { ClearedFields, FeedFields } from '../parts/entry-fields/health.tsx'
-import { TextField } from '../parts/field.tsx'
 import { TreatmentNote } from '../parts/health/guide.tsx'
 import { type EntryFormView, SmallFormPage } from './small-forms.tsx'
 

@@ -1,8 +1,9 @@
 /** Logging an intake from the truck. */
-import { labelOf } from '../forms/read.ts'
+
+import type { FormState } from '../../src/forms/field.tsx'
+import { labelOf } from '../../src/forms/read.ts'
 import { RemovalCautions } from '../parts/cautions.tsx'
 import { IntakeFields } from '../parts/entry-fields/intake.tsx'
-import type { FormState } from '../parts/field.tsx'
 import { FormPage } from '../parts/form-page.tsx'
 import type { Frame } from '../parts/layout.tsx'
 

@@ -1,6 +1,7 @@
 /** Opened from an invitation: choose a passphrase, and be signed in. */
+
+import type { FormState } from '../../src/forms/field.tsx'
 import type { Role } from '../../src/people/permissions.ts'
-import type { FormState } from '../parts/field.tsx'
 import { KeysTick } from '../parts/keys-tick.tsx'
 import { type Frame, Layout } from '../parts/layout.tsx'
 import { NEW_PASSPHRASE_HINT, PassphraseField } from '../parts/passphrase.tsx'

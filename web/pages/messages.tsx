@@ -1,7 +1,8 @@
 /** One's own morning digest: how, when, and what was sent. */
+
+import { Choices, type FormState, TextField } from '../../src/forms/field.tsx'
 import { HOOK_URL_LIMIT } from '../../src/messages/hook-rules.ts'
 import type { Choice } from '../../src/words/choices.ts'
-import { Choices, type FormState, TextField } from '../parts/field.tsx'
 import { type Frame, Layout } from '../parts/layout.tsx'
 import { Refusal } from '../parts/refusal.tsx'
 

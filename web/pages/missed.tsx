@@ -1,10 +1,10 @@
 /** Couldn't get to it: why, and when it is tried again. */
 import { addDays } from '../../src/days.ts'
+import { Choices, NoteField } from '../../src/forms/field.tsx'
 import type { Plan } from '../../src/recovery/plan-types.ts'
 import { closingWindow } from '../../src/round/urgency.ts'
 import { MISSED } from '../../src/words/choices.ts'
 import { dayWords } from '../../src/words/dates.ts'
-import { Choices, NoteField } from '../parts/field.tsx'
 import { thenTo } from '../words/round-paths.ts'
 import { type EntryFormView, SmallFormPage } from './small-forms.tsx'
 

@@ -1,11 +1,12 @@
 /** The move-out record: buyer, yard, permits. Private; every version is kept with who saved it. */
+
+import { type FormState, NoteField, TextField } from '../../src/forms/field.tsx'
+import { one } from '../../src/forms/typed.ts'
 import { MOST_PERMITS } from '../../src/records/move-out-record.ts'
 import type { ColonySummary } from '../../src/store/index.ts'
 import { dayWords } from '../../src/words/dates.ts'
 import { leftWords } from '../../src/words/lines.ts'
 import { recordLabel } from '../forms/move-record-fields.ts'
-import { one } from '../forms/typed.ts'
-import { type FormState, NoteField, TextField } from '../parts/field.tsx'
 import { FormPage } from '../parts/form-page.tsx'
 import type { Frame } from '../parts/layout.tsx'
 

@@ -1,5 +1,5 @@
 /** Ending a job without a removal, and erasing a sheet. */
-import { type FormState, NoteField, ProblemSummary } from '../parts/field.tsx'
+import { type FormState, NoteField, ProblemSummary } from '../../src/forms/field.tsx'
 import { type Frame, Layout } from '../parts/layout.tsx'
 
 interface EndProps {

@@ -1,8 +1,9 @@
 /** One part of a removal sheet as a form. */
+
+import type { FormState } from '../../src/forms/field.tsx'
 import type { Sheet } from '../../src/records/removal-sheet.ts'
 import type { Part } from '../../src/removal/stage.ts'
 import { partLabel } from '../forms/sheet-fields.ts'
-import type { FormState } from '../parts/field.tsx'
 import { FormPage } from '../parts/form-page.tsx'
 import type { Frame } from '../parts/layout.tsx'
 import { FirstCheck } from '../parts/removal/cautions.tsx'

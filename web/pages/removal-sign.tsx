@@ -1,8 +1,9 @@
 /** Reading the agreement and signing it: drawn on the screen, or on paper. */
+
+import { Choices, type FormState, ProblemSummary, TextField } from '../../src/forms/field.tsx'
+import { one } from '../../src/forms/typed.ts'
 import { FIELD } from '../../src/records/drawing.ts'
 import type { Signature } from '../../src/records/removal-sheet.ts'
-import { one } from '../forms/typed.ts'
-import { Choices, type FormState, ProblemSummary, TextField } from '../parts/field.tsx'
 import { type Frame, Layout } from '../parts/layout.tsx'
 import { SignatureView, Terms } from '../parts/removal/signature.tsx'
 import { SIGN_HOW } from '../words/removal.ts'

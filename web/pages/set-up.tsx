@@ -1,5 +1,5 @@
 /** The first start: whoever can read the terminal becomes the first operator. */
-import { type FormState, TextField } from '../parts/field.tsx'
+import { type FormState, TextField } from '../../src/forms/field.tsx'
 import { type Frame, Layout } from '../parts/layout.tsx'
 import { NEW_PASSPHRASE_HINT, PassphraseField } from '../parts/passphrase.tsx'
 import { Refusal } from '../parts/refusal.tsx'

@@ -1,5 +1,5 @@
 /** The yard's units and time zone. */
-import { type FormState, ProblemSummary } from '../parts/field.tsx'
+import { type FormState, ProblemSummary } from '../../src/forms/field.tsx'
 import { type Frame, Layout } from '../parts/layout.tsx'
 import { UNITS_LABELS, UnitsForm } from '../parts/units-form.tsx'
 

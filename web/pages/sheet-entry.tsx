@@ -1,14 +1,14 @@
 /** A whole round sheet typed in at the desk: a card a box, in the order of the sheet, each read and saved by itself. */
 import type { Day } from '../../src/days.ts'
+import { type FormState, idOf, sentenceOf } from '../../src/forms/field.tsx'
+import { type FieldProblem, many, one, type Typed } from '../../src/forms/typed.ts'
 import type { StandingEntry } from '../../src/journal/history.ts'
 import type { Box } from '../../src/round/box.ts'
 import { dayWords } from '../../src/words/dates.ts'
 import { entryWords } from '../../src/words/entries.ts'
 import { toDoOf } from '../../src/words/lines.ts'
 import { labelWithUnit, ROW_PREFIXES, rowPrefix, SHEET, type SheetField, sheetLabel } from '../forms/sheet.ts'
-import { type FieldProblem, many, one, type Typed } from '../forms/typed.ts'
 import { idField } from '../forms/visit.ts'
-import { type FormState, idOf, sentenceOf } from '../parts/field.tsx'
 import { type Frame, Layout } from '../parts/layout.tsx'
 import { PaperWays } from '../parts/paper-ways.tsx'
 

@@ -1,6 +1,7 @@
 /** The door: all that a stranger sees. */
-import { one } from '../forms/typed.ts'
-import { type FormState, TextField } from '../parts/field.tsx'
+
+import { type FormState, TextField } from '../../src/forms/field.tsx'
+import { one } from '../../src/forms/typed.ts'
 import { type Frame, Layout } from '../parts/layout.tsx'
 import { PassphraseField } from '../parts/passphrase.tsx'
 import { Refusal } from '../parts/refusal.tsx'

@@ -1,10 +1,10 @@
 /** The short forms of a colony: it left, another stand, a note, taking an entry back. */
 import type { Child } from 'hono/jsx'
+import { type FormState, NoteField } from '../../src/forms/field.tsx'
+import { hasPhotos } from '../../src/forms/fields.ts'
+import { labelOf } from '../../src/forms/read.ts'
 import type { EntryKind } from '../../src/journal/entry.ts'
 import type { ColonySummary } from '../../src/store/index.ts'
-import { hasPhotos } from '../forms/fields.ts'
-import { labelOf } from '../forms/read.ts'
-import { type FormState, NoteField } from '../parts/field.tsx'
 import { FormPage } from '../parts/form-page.tsx'
 import type { Frame } from '../parts/layout.tsx'
 

@@ -1,11 +1,11 @@
 /** Stands: how many of each yard's are taken and free by date, for taking on new jobs. */
 import type { Day } from '../../src/days.ts'
 import { freeFrom, type OccupancyDay } from '../../src/forecast/occupancy.ts'
+import { type FormState, ProblemSummary, TextField } from '../../src/forms/field.tsx'
 import { dayWords } from '../../src/words/dates.ts'
 import { chance } from '../../src/words/forecasts.ts'
 import { below, betweenPath, linePath, scaleFor, stretchOf } from '../charts/foresight.ts'
 import { DaysPlot } from '../parts/charts/days-plot.tsx'
-import { type FormState, ProblemSummary, TextField } from '../parts/field.tsx'
 import { type Frame, Layout } from '../parts/layout.tsx'
 import { Wide } from '../parts/review/part.tsx'
 

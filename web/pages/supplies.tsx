@@ -9,12 +9,12 @@ import type {
   OrderOptions,
   SupplyForecast,
 } from '../../src/forecast/supplies.ts'
+import { type FormState, ProblemSummary } from '../../src/forms/field.tsx'
 import { dayWords } from '../../src/words/dates.ts'
 import { chance } from '../../src/words/forecasts.ts'
 import { betweenPath, linePath, scaleFor, stretchOf } from '../charts/foresight.ts'
 import { orderLabel } from '../forms/order.ts'
 import { DaysPlot } from '../parts/charts/days-plot.tsx'
-import { type FormState, ProblemSummary } from '../parts/field.tsx'
 import { type Frame, Layout } from '../parts/layout.tsx'
 import { Donors } from '../parts/supplies/donors.tsx'
 import { OrderForm } from '../parts/supplies/order-form.tsx'

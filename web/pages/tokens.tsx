@@ -1,6 +1,7 @@
 /** One's own tokens for the HTTP API. */
+
+import { Choices, type FormState, TextField, Ticks } from '../../src/forms/field.tsx'
 import { type ApiToken, type Scope, TOKEN_DAYS, TOKEN_NAME_LIMIT } from '../../src/people/api-tokens.ts'
-import { Choices, type FormState, TextField, Ticks } from '../parts/field.tsx'
 import { type Frame, Layout } from '../parts/layout.tsx'
 import { Refusal } from '../parts/refusal.tsx'
 

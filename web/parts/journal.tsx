@@ -1,12 +1,12 @@
 /** The journal of a colony: newest first, what was corrected or taken back struck out, each line signed and dated. */
 import type { Day } from '../../src/days.ts'
+import { Photos } from '../../src/forms/photo-field.tsx'
 import type { Entry } from '../../src/journal/entry.ts'
 import { ACTION_OF_KIND } from '../../src/people/permissions.ts'
 import type { Joined } from '../../src/store/joined.ts'
 import { dayWords } from '../../src/words/dates.ts'
 import { entryWords } from '../../src/words/entries.ts'
 import type { Frame } from './layout.tsx'
-import { Photos } from './photo-field.tsx'
 
 export interface JournalLine {
   entry: Entry

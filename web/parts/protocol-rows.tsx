@@ -1,4 +1,7 @@
 /** The rows of the protocol: a threshold, the months, a window; each with its default, its source, and the yard's own value. */
+
+import { type FormState, idOf, Ticks } from '../../src/forms/field.tsx'
+import { one } from '../../src/forms/typed.ts'
 import {
   DEFAULT_PROTOCOL,
   MONTHS,
@@ -19,7 +22,6 @@ import {
   windowField,
   windowName,
 } from '../forms/protocol-fields.ts'
-import { one } from '../forms/typed.ts'
 import {
   ANCHOR,
   MONTH_NAMES,
@@ -28,7 +30,6 @@ import {
   settingValue,
   windowWords,
 } from '../words/protocol.ts'
-import { type FormState, idOf, Ticks } from './field.tsx'
 import type { Frame } from './layout.tsx'
 
 /** What every row is held against. */

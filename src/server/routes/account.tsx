@@ -1,7 +1,7 @@
 import { Hono } from 'hono'
-import { many, type Typed } from '../../../web/forms/typed.ts'
 import { AccountPage } from '../../../web/pages/account.tsx'
 import { KEYS } from '../../../web/parts/keys-tick.tsx'
+import { many, type Typed } from '../../forms/typed.ts'
 import type { Deps, Env, Here } from '../deps.ts'
 import { takesKeysBack, typedIn } from '../form.ts'
 import { viewerOf } from '../frame.tsx'

@@ -1,7 +1,7 @@
 import { Hono } from 'hono'
-import { type FieldProblem, many, one, type Typed } from '../../../web/forms/typed.ts'
 import { type TokenLine, TokenMadePage, TokensPage } from '../../../web/pages/tokens.tsx'
 import { openApi } from '../../api/openapi.ts'
+import { type FieldProblem, many, one, type Typed } from '../../forms/typed.ts'
 import { type ApiToken, scopesFor } from '../../people/api-tokens.ts'
 import { instantWords } from '../../words/instants.ts'
 import type { Deps, Env, Here } from '../deps.ts'

@@ -1,7 +1,6 @@
 import { Hono } from 'hono'
 import { toString as qrCode } from 'qrcode'
 import { v7 } from 'uuid'
-import { type FieldProblem, one, type Typed } from '../../../web/forms/typed.ts'
 import { LetterPage, NoLetterPage } from '../../../web/pages/letter.tsx'
 import {
   type LetterLine,
@@ -12,6 +11,7 @@ import {
 } from '../../../web/pages/letters.tsx'
 import { historyUntil, type Letter, letterOf } from '../../after/letter.ts'
 import { addDays, type Day, earlier, isDay } from '../../days.ts'
+import { type FieldProblem, one, type Typed } from '../../forms/typed.ts'
 import type { History } from '../../journal/history.ts'
 import { digestOf, newToken } from '../../people/tokens.ts'
 import { planOf } from '../../recovery/plan.ts'

@@ -1,7 +1,7 @@
 import { Hono } from 'hono'
 import { RateLimiterMemory, RateLimiterRes } from 'rate-limiter-flexible'
-import { type FieldProblem, one, type Typed } from '../../../web/forms/typed.ts'
 import { MessagesPage, type SentWords } from '../../../web/pages/messages.tsx'
+import { type FieldProblem, one, type Typed } from '../../forms/typed.ts'
 import { DEFAULT_HOUR } from '../../messages/choices.ts'
 import { hookUrlProblem } from '../../messages/hook-rules.ts'
 import { emailAddress } from '../../messages/mail.ts'

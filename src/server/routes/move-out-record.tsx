@@ -1,7 +1,7 @@
 import { Hono } from 'hono'
 import { atRow, recordDraft, typedRecord } from '../../../web/forms/move-record-fields.ts'
-import { type FieldProblem, one, type Typed } from '../../../web/forms/typed.ts'
 import { MoveOutRecordPage } from '../../../web/pages/move-out-record.tsx'
+import { type FieldProblem, one, type Typed } from '../../forms/typed.ts'
 import { may } from '../../people/permissions.ts'
 import { instantWords } from '../../words/instants.ts'
 import type { Deps, Env, Here } from '../deps.ts'

@@ -1,5 +1,5 @@
 import { Hono } from 'hono'
-import { draftOf } from '../../../web/forms/read.ts'
+import { draftOf } from '../../forms/read.ts'
 import { timeIn } from '../../time-of-day.ts'
 import type { Env, PageDeps } from '../deps.ts'
 import { colonyIn, unknownColony } from '../errors.tsx'

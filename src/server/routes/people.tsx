@@ -1,7 +1,7 @@
 import { Hono } from 'hono'
 import { toString as qrCode } from 'qrcode'
-import { type FieldProblem, one, type Typed } from '../../../web/forms/typed.ts'
 import { LinkPage, PeoplePage, type PersonLine } from '../../../web/pages/people.tsx'
+import { type FieldProblem, one, type Typed } from '../../forms/typed.ts'
 import type { Invitation, Outcome, Person } from '../../people/index.ts'
 import { ROLES, type Role } from '../../people/index.ts'
 import { instantWords } from '../../words/instants.ts'

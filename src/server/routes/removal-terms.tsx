@@ -1,6 +1,6 @@
 import { Hono } from 'hono'
-import { type FieldProblem, one, type Typed } from '../../../web/forms/typed.ts'
 import { TermsPage } from '../../../web/pages/removal-sign.tsx'
+import { type FieldProblem, one, type Typed } from '../../forms/typed.ts'
 import { BLANKS, DEFAULT_TERMS, TERMS_LIMIT, termsOf, unknownBlanks } from '../../records/agreement.ts'
 import { EMPTY_SHEET, type Sheet } from '../../records/removal-sheet.ts'
 import { temperature } from '../../words/units.ts'

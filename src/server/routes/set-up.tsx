@@ -1,6 +1,6 @@
 import { Hono } from 'hono'
-import { one, type Typed } from '../../../web/forms/typed.ts'
 import { SetUpPage } from '../../../web/pages/set-up.tsx'
+import { one, type Typed } from '../../forms/typed.ts'
 import { sameToken } from '../../people/tokens.ts'
 import type { Deps, Env, Here } from '../deps.ts'
 import { typedIn } from '../form.ts'

@@ -1,6 +1,6 @@
 import { Hono } from 'hono'
-import { type FieldProblem, one, type Typed } from '../../../web/forms/typed.ts'
 import { SettingsPage } from '../../../web/pages/settings.tsx'
+import { type FieldProblem, one, type Typed } from '../../forms/typed.ts'
 import type { Deps, Env, Here } from '../deps.ts'
 import { typedIn } from '../form.ts'
 import { page } from '../respond.tsx'

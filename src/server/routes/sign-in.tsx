@@ -1,7 +1,7 @@
 import { Hono } from 'hono'
 import type { ContentfulStatusCode } from 'hono/utils/http-status'
-import { one, type Typed } from '../../../web/forms/typed.ts'
 import { SignInPage } from '../../../web/pages/sign-in.tsx'
+import { one, type Typed } from '../../forms/typed.ts'
 import { nameKey } from '../../people/names.ts'
 import type { Deps, Env, Here } from '../deps.ts'
 import { typedIn } from '../form.ts'

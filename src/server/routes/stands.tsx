@@ -1,7 +1,7 @@
 import { Hono } from 'hono'
-import { type FieldProblem, one, type Typed } from '../../../web/forms/typed.ts'
 import { StandsPage, standsField } from '../../../web/pages/stands.tsx'
 import { occupancyForecast } from '../../forecast/occupancy.ts'
+import { type FieldProblem, one, type Typed } from '../../forms/typed.ts'
 import type { Deps, Env, Here } from '../deps.ts'
 import { foresightOf, groundIn, STANDS_AHEAD } from '../foresight.ts'
 import { typedIn } from '../form.ts'

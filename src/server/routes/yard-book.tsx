@@ -1,9 +1,9 @@
 import { Hono } from 'hono'
-import type { FieldProblem } from '../../../web/forms/typed.ts'
 import { YardBookPage } from '../../../web/pages/yard-book.tsx'
 import { type Period, type YardBook, yardBookOf } from '../../after/yard-book.ts'
 import { addDays, isDay } from '../../days.ts'
 import { BOOK_TABLES, bookCsv } from '../../exchange/yard-book-csv.ts'
+import type { FieldProblem } from '../../forms/typed.ts'
 import type { Deps, Env, Here } from '../deps.ts'
 import { page } from '../respond.tsx'
 

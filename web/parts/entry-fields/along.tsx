@@ -1,4 +1,6 @@
 /** What came along in the box, asked alike where the removal is written up and where the intake is logged. */
+
+import { Choices, TextField } from '../../../src/forms/field.tsx'
 import {
   BEES_TAPPED,
   BROOD_CARE,
@@ -8,7 +10,6 @@ import {
   TIED,
 } from '../../../src/words/choices.ts'
 import { unitOf } from '../../../src/words/units.ts'
-import { Choices, TextField } from '../field.tsx'
 import type { EntryFieldsProps } from './common.tsx'
 
 export const BroodAlong = ({ form }: Pick<EntryFieldsProps, 'form'>) => (

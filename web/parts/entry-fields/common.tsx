@@ -1,6 +1,7 @@
 /** The day of an entry, and its time where somebody may care to note it. */
-import { one } from '../../forms/typed.ts'
-import { type FormState, NoteField, TextField } from '../field.tsx'
+
+import { type FormState, NoteField, TextField } from '../../../src/forms/field.tsx'
+import { one } from '../../../src/forms/typed.ts'
 import type { Frame } from '../layout.tsx'
 
 export interface EntryFieldsProps {

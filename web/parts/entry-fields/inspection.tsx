@@ -1,4 +1,7 @@
 /** What was seen at the box. What is not tapped was not looked at, and proves nothing. */
+
+import { Choices, TextField, Ticks } from '../../../src/forms/field.tsx'
+import { PhotoField } from '../../../src/forms/photo-field.tsx'
 import {
   BEES_TAPPED,
   CAPPED_BROOD,
@@ -13,8 +16,6 @@ import {
   STORES,
   TEMPER,
 } from '../../../src/words/choices.ts'
-import { Choices, TextField, Ticks } from '../field.tsx'
-import { PhotoField } from '../photo-field.tsx'
 import { type EntryFieldsProps, EntryNote } from './common.tsx'
 
 export const InspectionFields = (p: EntryFieldsProps) => (

@@ -1,10 +1,11 @@
 /** What is looked at before the cut: forecast, depth, vacuum, and what somebody ticks off with their own eyes. */
+
+import { Choices, idOf, TextField, Ticks } from '../../../src/forms/field.tsx'
+import { one } from '../../../src/forms/typed.ts'
 import { TICKED } from '../../../src/removal/before-cut.ts'
 import { unitOf } from '../../../src/words/units.ts'
 import { FORECAST_ROWS } from '../../forms/sheet-fields.ts'
-import { one } from '../../forms/typed.ts'
 import { VACUUM } from '../../words/removal.ts'
-import { Choices, idOf, TextField, Ticks } from '../field.tsx'
 import type { PartFieldsProps } from './part-fields.tsx'
 
 const TICK_WORDS: Record<(typeof TICKED)[number], string> = {

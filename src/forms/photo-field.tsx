@@ -1,7 +1,7 @@
 /** Photos with an entry: those already kept, each to be left out again, and a field for more. */
-import { MOST_PHOTOS } from '../../src/journal/entry.ts'
-import { many } from '../forms/typed.ts'
+import { MOST_PHOTOS } from '../journal/entry.ts'
 import { Beside, type FormState, idOf } from './field.tsx'
+import { many } from './typed.ts'
 
 export const PhotoField = ({ form }: { form: FormState }) => {
   const kept = many(form.typed, 'photos')

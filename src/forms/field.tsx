@@ -1,9 +1,9 @@
 /** Fields of a form: label, hint, the control, and what is wrong with it beside it. */
 import type { Child } from 'hono/jsx'
-import type { Choice } from '../../src/words/choices.ts'
-import { problemQuotes } from '../../src/words/problem.ts'
-import { typedTwin } from '../forms/fields.ts'
-import { type FieldProblem, many, one, type Typed } from '../forms/typed.ts'
+import type { Choice } from '../words/choices.ts'
+import { problemQuotes } from '../words/problem.ts'
+import { typedTwin } from './fields.ts'
+import { type FieldProblem, many, one, type Typed } from './typed.ts'
 
 /** A form as it stands: what was typed, what is wrong. */
 export interface FormState {
