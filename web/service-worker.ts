@@ -2,11 +2,12 @@
  * The service worker: stands between the pages and the network. Pages of the round come from the server where it answers
  * at once, else from the phone itself; their forms go into the outbox first, always. Everything else goes to the server.
  */
+
+import type { Ask, PhoneState } from '../src/parts/phone-state.ts'
 import { openDatabase } from './phone/database.ts'
 import { type Built, files } from './phone/files.ts'
 import { keeperOf } from './phone/keeper.ts'
 import { noSignal, notKept } from './phone/no-signal.ts'
-import type { Ask, PhoneState } from './phone/state.ts'
 import { type Fetching, worker } from './phone/worker-scope.ts'
 
 /** Put in by the build. */

@@ -1,7 +1,7 @@
 /** What the app is given, and what every request carries. */
 import type { Context, Env as HonoEnv } from 'hono'
-import type { Frame } from '../../web/parts/layout.tsx'
 import type { Calendars } from '../exchange/calendar-feeds.ts'
+import type { Frame } from '../parts/layout.tsx'
 import type { ApiTokens, TokenHolder } from '../people/api-tokens.ts'
 import type { People, Person } from '../people/index.ts'
 import type { PhotoShelf } from '../photos/photo.ts'

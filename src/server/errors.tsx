@@ -1,8 +1,8 @@
 /** Answers when there is nothing to show: an unknown page or colony, a body too large, a bug of ours. */
 import { HTTPException } from 'hono/http-exception'
 import { BrokenPage, NoColonyPage, NoEntryPage, NoPagePage, TooLargePage } from '../../web/pages/errors.tsx'
-import type { Frame } from '../../web/parts/layout.tsx'
 import { isApiPath, problemResponse } from '../api/problem.ts'
+import type { Frame } from '../parts/layout.tsx'
 import type { Book } from '../store/index.ts'
 import type { Here, PageDeps } from './deps.ts'
 import { nearestTags } from './nearest.ts'

@@ -1,7 +1,7 @@
 /** Reading a posted form: what was typed, its hidden ids, and who signs. */
 import { v7, validate } from 'uuid'
-import { KEYS, TAKEN_BACK } from '../../web/parts/keys-tick.tsx'
 import { one, type Typed, typedFrom } from '../forms/typed.ts'
+import { KEYS, TAKEN_BACK } from '../parts/keys-tick.tsx'
 import type { Here } from './deps.ts'
 import { viewerOf } from './frame.tsx'
 

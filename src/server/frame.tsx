@@ -1,7 +1,7 @@
 /** Before every page: which day it is in the yard, plans made for that day, units, and who is signed in. */
 import { createMiddleware } from 'hono/factory'
-import type { Frame } from '../../web/parts/layout.tsx'
 import { type Day, dayIn } from '../days.ts'
+import type { Frame } from '../parts/layout.tsx'
 import { may, mayOpen } from '../people/permissions.ts'
 import type { Deps, Env, Here, PageDeps, Viewer } from './deps.ts'
 

@@ -1,8 +1,9 @@
 /** A colony's journal as a page shows it: in order of what happened, with what became of each entry. */
-import type { JournalLine } from '../../web/parts/journal.tsx'
-import type { Frame } from '../../web/parts/layout.tsx'
+
 import { dayIn } from '../days.ts'
 import { replacements } from '../journal/history.ts'
+import type { JournalLine } from '../parts/journal.tsx'
+import type { Frame } from '../parts/layout.tsx'
 import type { JournalRow } from '../store/index.ts'
 import { dayWords } from '../words/dates.ts'
 

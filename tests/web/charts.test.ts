@@ -1,9 +1,6 @@
 /** What the review's charts draw, as numbers and as shapes, and what they say of one day. */
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { countByDay } from '../../src/statistics/day-counts.ts'
-import { kaplanMeier } from '../../src/statistics/kaplan-meier.ts'
-import { axisFor, type StepPoint, survivalLine } from '../../web/charts/data.ts'
 import {
   areaPath,
   BOX,
@@ -13,7 +10,10 @@ import {
   tickPath,
   xOf,
   yOf,
-} from '../../web/charts/paths.ts'
+} from '../../src/parts/chart-paths.ts'
+import { countByDay } from '../../src/statistics/day-counts.ts'
+import { kaplanMeier } from '../../src/statistics/kaplan-meier.ts'
+import { axisFor, type StepPoint, survivalLine } from '../../web/charts/data.ts'
 import { linesOn, pointOn, waysOn } from '../../web/charts/readout.ts'
 
 const counted = (day: number[], way: number[]) => {

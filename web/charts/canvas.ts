@@ -12,8 +12,8 @@ import {
   type Plugin,
   PointElement,
 } from 'chart.js'
+import { BOX, TOP } from '../../src/parts/chart-paths.ts'
 import type { DayAxis } from './data.ts'
-import { BOX, TOP } from './paths.ts'
 
 Chart.register(LinearScale, LineController, LineElement, PointElement)
 

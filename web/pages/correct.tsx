@@ -3,6 +3,7 @@
 import { dayLabel } from '../../src/forms/day-labels.ts'
 import type { FormState } from '../../src/forms/field.tsx'
 import type { StandingEntry } from '../../src/journal/history.ts'
+import type { Frame } from '../../src/parts/layout.tsx'
 import { dayWords } from '../../src/words/dates.ts'
 import { KIND_WORDS } from '../../src/words/entries.ts'
 import { DayAndTime, type EntryFieldsProps, EntryNote } from '../parts/entry-fields/common.tsx'
@@ -11,7 +12,6 @@ import { ClearedFields } from '../parts/entry-fields/health.tsx'
 import { InspectionFields } from '../parts/entry-fields/inspection.tsx'
 import { IntakeFields } from '../parts/entry-fields/intake.tsx'
 import { MissedFields, MoveFields, NoteFields, OutcomeFields } from '../parts/entry-fields/leaving.tsx'
-import type { Frame } from '../parts/layout.tsx'
 import { ReasonField, SmallFormPage } from './small-forms.tsx'
 
 interface OneEntryProps {

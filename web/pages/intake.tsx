@@ -2,10 +2,10 @@
 
 import type { FormState } from '../../src/forms/field.tsx'
 import { labelOf } from '../../src/forms/read.ts'
-import { RemovalCautions } from '../parts/cautions.tsx'
+import { RemovalCautions } from '../../src/parts/cautions.tsx'
+import { FormPage } from '../../src/parts/form-page.tsx'
+import type { Frame } from '../../src/parts/layout.tsx'
 import { IntakeFields } from '../parts/entry-fields/intake.tsx'
-import { FormPage } from '../parts/form-page.tsx'
-import type { Frame } from '../parts/layout.tsx'
 
 export interface IntakeProps {
   frame: Frame

@@ -1,6 +1,6 @@
 /** Labels for the stands: the tag large, and a code that opens the colony on the phone that scans it. */
 import { raw } from 'hono/html'
-import { type Frame, Layout } from '../parts/layout.tsx'
+import { type Frame, Layout } from '../../src/parts/layout.tsx'
 import { PaperWays } from '../parts/paper-ways.tsx'
 import { SIZE_WORDS, SIZES, type Size } from './paper.tsx'
 

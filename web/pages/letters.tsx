@@ -3,9 +3,9 @@ import { raw } from 'hono/html'
 import type { Letter } from '../../src/after/letter.ts'
 import type { Day } from '../../src/days.ts'
 import { type FormState, NoteField, TextField } from '../../src/forms/field.tsx'
-import { On } from '../parts/date.tsx'
-import { type Frame, Layout } from '../parts/layout.tsx'
-import { Refusal } from '../parts/refusal.tsx'
+import { On } from '../../src/parts/date.tsx'
+import { type Frame, Layout } from '../../src/parts/layout.tsx'
+import { Refusal } from '../../src/parts/refusal.tsx'
 import { LetterSheet } from './letter.tsx'
 
 /** A letter that has, or had, an address. */

@@ -2,9 +2,9 @@
 
 import { Choices, type FormState, TextField } from '../../src/forms/field.tsx'
 import { HOOK_URL_LIMIT } from '../../src/messages/hook-rules.ts'
+import { type Frame, Layout } from '../../src/parts/layout.tsx'
+import { Refusal } from '../../src/parts/refusal.tsx'
 import type { Choice } from '../../src/words/choices.ts'
-import { type Frame, Layout } from '../parts/layout.tsx'
-import { Refusal } from '../parts/refusal.tsx'
 
 export interface SentWords {
   day: string

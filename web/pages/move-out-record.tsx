@@ -2,13 +2,13 @@
 
 import { type FormState, NoteField, TextField } from '../../src/forms/field.tsx'
 import { one } from '../../src/forms/typed.ts'
+import { FormPage } from '../../src/parts/form-page.tsx'
+import type { Frame } from '../../src/parts/layout.tsx'
 import { MOST_PERMITS } from '../../src/records/move-out-record.ts'
 import type { ColonySummary } from '../../src/store/index.ts'
 import { dayWords } from '../../src/words/dates.ts'
 import { leftWords } from '../../src/words/lines.ts'
 import { recordLabel } from '../forms/move-record-fields.ts'
-import { FormPage } from '../parts/form-page.tsx'
-import type { Frame } from '../parts/layout.tsx'
 
 export interface VersionLine {
   version: number

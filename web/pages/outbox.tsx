@@ -4,11 +4,11 @@ import type { Day } from '../../src/days.ts'
 import { type FormState, sentenceOf } from '../../src/forms/field.tsx'
 import { labelOf } from '../../src/forms/read.ts'
 import type { Entry } from '../../src/journal/entry.ts'
+import { type Frame, Layout } from '../../src/parts/layout.tsx'
 import { dayWords } from '../../src/words/dates.ts'
 import { entryWords, KIND_WORDS } from '../../src/words/entries.ts'
 import { instantWords } from '../../src/words/instants.ts'
 import { problemWords } from '../../src/words/problem.ts'
-import { type Frame, Layout } from '../parts/layout.tsx'
 
 interface Kept {
   /** Its number in the outbox. */

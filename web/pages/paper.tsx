@@ -1,6 +1,7 @@
 /** The round on paper: one block a box, boxes to tick in the order of the visit's form, room for notes. */
 import type { Day } from '../../src/days.ts'
 import { inWordsWithYear } from '../../src/days.ts'
+import { type Frame, Layout } from '../../src/parts/layout.tsx'
 import type { Check } from '../../src/recovery/plan-types.ts'
 import type { Box } from '../../src/round/box.ts'
 import { windowWords } from '../../src/words/dates.ts'
@@ -9,7 +10,6 @@ import { headline, toDoOf } from '../../src/words/lines.ts'
 import { PHASE_WORDS, RULE_WORDS } from '../../src/words/rules.ts'
 import type { Units } from '../../src/words/units.ts'
 import { labelWithUnit, SHEET, type SheetField } from '../forms/sheet.ts'
-import { type Frame, Layout } from '../parts/layout.tsx'
 import { PaperWays } from '../parts/paper-ways.tsx'
 
 export const SIZES = ['a4', 'letter'] as const

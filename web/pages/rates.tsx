@@ -2,14 +2,14 @@
 import type { Learned, LearnedRate } from '../../src/forecast/learn.ts'
 import type { OwnCalibration } from '../../src/forecast/own-calibration.ts'
 import { type Basis, FIRST_EGG, RATE_NAMES, RATE_TABLE, type Rate } from '../../src/forecast/rates.ts'
+import { Wide } from '../../src/parts/chapter.tsx'
+import { type Frame, Layout } from '../../src/parts/layout.tsx'
+import { Range, RangeHead, SHARES } from '../../src/parts/range.tsx'
 import type { OwnRates } from '../../src/store/settings.ts'
 import { dayWords } from '../../src/words/dates.ts'
 import { plain } from '../../src/words/units.ts'
-import { Range, RangeHead, SHARES } from '../parts/charts/range.tsx'
-import { type Frame, Layout } from '../parts/layout.tsx'
 import { OwnTrust } from '../parts/rates/own-trust.tsx'
 import { Trust } from '../parts/rates/trust.tsx'
-import { Wide } from '../parts/review/part.tsx'
 
 interface RatesProps {
   frame: Frame

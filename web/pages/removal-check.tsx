@@ -1,12 +1,12 @@
 /** Before the cut: what is unmet, the list to fill in, and the decision. */
 
 import { Choices, type FormState, NoteField, ProblemSummary, TextField } from '../../src/forms/field.tsx'
+import { FormPage } from '../../src/parts/form-page.tsx'
+import { type Frame, Layout } from '../../src/parts/layout.tsx'
 import type { Decision } from '../../src/records/removal-sheet.ts'
 import type { Reckoning } from '../../src/removal/before-cut.ts'
 import { dayWords } from '../../src/words/dates.ts'
 import { partLabel } from '../forms/sheet-fields.ts'
-import { FormPage } from '../parts/form-page.tsx'
-import { type Frame, Layout } from '../parts/layout.tsx'
 import { FirstCheck } from '../parts/removal/cautions.tsx'
 import { PartFields } from '../parts/removal/part-fields.tsx'
 import { ReckoningBox, ReckoningList } from '../parts/removal/reckoning.tsx'

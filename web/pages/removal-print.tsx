@@ -1,10 +1,10 @@
 /** On paper, black and white: the agreement for the customer, and the job sheet for the crew. */
 
+import { type Frame, Layout } from '../../src/parts/layout.tsx'
 import type { Sheet } from '../../src/records/removal-sheet.ts'
 import type { Reckoning } from '../../src/removal/before-cut.ts'
 import type { Part } from '../../src/removal/stage.ts'
 import { dayWords } from '../../src/words/dates.ts'
-import { type Frame, Layout } from '../parts/layout.tsx'
 import { FirstCheck } from '../parts/removal/cautions.tsx'
 import { SignatureView, Terms } from '../parts/removal/signature.tsx'
 import { ITEM_STATE, PART_WORDS, RECKONING_NOTE, reckoningTitle } from '../words/removal.ts'

@@ -2,9 +2,9 @@
 
 import { Choices, type FormState, ProblemSummary, TextField } from '../../src/forms/field.tsx'
 import { one } from '../../src/forms/typed.ts'
+import { type Frame, Layout } from '../../src/parts/layout.tsx'
 import { FIELD } from '../../src/records/drawing.ts'
 import type { Signature } from '../../src/records/removal-sheet.ts'
-import { type Frame, Layout } from '../parts/layout.tsx'
 import { SignatureView, Terms } from '../parts/removal/signature.tsx'
 import { SIGN_HOW } from '../words/removal.ts'
 

@@ -1,10 +1,10 @@
 /** One removal: how far it has come, what is unmet, what each part says, and who changed it when. */
 
+import { type Frame, Layout } from '../../src/parts/layout.tsx'
 import type { Sheet } from '../../src/records/removal-sheet.ts'
 import type { Reckoning } from '../../src/removal/before-cut.ts'
 import type { Part, Stage } from '../../src/removal/stage.ts'
 import { dayAndDistance, dayWords } from '../../src/words/dates.ts'
-import { type Frame, Layout } from '../parts/layout.tsx'
 import { FirstCheck } from '../parts/removal/cautions.tsx'
 import { ReckoningBox } from '../parts/removal/reckoning.tsx'
 import { SignatureView } from '../parts/removal/signature.tsx'

@@ -1,10 +1,10 @@
 /** Which removals survive, honestly counted. */
 import { raw } from 'hono/html'
 import { inWordsWithYear } from '../../src/days.ts'
+import { type Frame, Layout } from '../../src/parts/layout.tsx'
 import { narrows } from '../../src/review/choice.ts'
 import { fatesReading } from '../../src/review/fates.ts'
 import { aliveReading, coloniesOf, FEW, meanReading, medianReading } from '../../src/review/readings.ts'
-import { type Frame, Layout } from '../parts/layout.tsx'
 import { Choose } from '../parts/review/choose.tsx'
 import { Counting } from '../parts/review/counting.tsx'
 import { Days } from '../parts/review/days.tsx'

@@ -1,4 +1,7 @@
 /** One box of the round: what matters at the lid, and the buttons at the thumb. */
+
+import { Layout } from '../../src/parts/layout.tsx'
+import { Mark } from '../../src/parts/mark.tsx'
 import type { Plan } from '../../src/recovery/plan-types.ts'
 import type { Stop } from '../../src/round/round.ts'
 import { windowWords } from '../../src/words/dates.ts'
@@ -7,8 +10,6 @@ import { lidCautions, warmthCaution } from '../../src/words/lid-cautions.ts'
 import { headline, leftWords, type ToDo, toDoOf } from '../../src/words/lines.ts'
 import { proves } from '../../src/words/proof.ts'
 import { PHASE_WORDS, RULE_WORDS } from '../../src/words/rules.ts'
-import { Layout } from '../parts/layout.tsx'
-import { Mark } from '../parts/mark.tsx'
 import { RoundProgress } from '../parts/round-progress.tsx'
 import { costWords, missedWords } from '../words/round.ts'
 import { boxPath, endPath, roundPath, thenTo } from '../words/round-paths.ts'

@@ -1,13 +1,14 @@
 /** The round: pick a yard, see how far one is, how long it takes and what to load; walk it, or say how much time there is. */
+
+import { VisitCautions } from '../../src/parts/cautions.tsx'
+import { type Frame, Layout } from '../../src/parts/layout.tsx'
+import { Mark } from '../../src/parts/mark.tsx'
 import type { Load } from '../../src/round/bring.ts'
 import type { Pace } from '../../src/round/pace.ts'
 import type { Round, Stop } from '../../src/round/round.ts'
 import { byUrgency, type Choice } from '../../src/round/short-of-time.ts'
 import { toDoOf } from '../../src/words/lines.ts'
-import { VisitCautions } from '../parts/cautions.tsx'
-import { type Frame, Layout } from '../parts/layout.tsx'
 import { LoadList } from '../parts/load-list.tsx'
-import { Mark } from '../parts/mark.tsx'
 import { RoundProgress } from '../parts/round-progress.tsx'
 import {
   boxes,

@@ -1,6 +1,7 @@
 /** The season on two pages of paper: what the review says, without anything to tap. */
 import type { Child } from 'hono/jsx'
 import { inWordsWithYear } from '../../src/days.ts'
+import { Layout } from '../../src/parts/layout.tsx'
 import type { Finding } from '../../src/review/factors.ts'
 import { fatesReading } from '../../src/review/fates.ts'
 import {
@@ -23,7 +24,6 @@ import {
 } from '../../src/review/readings.ts'
 import { StepChart } from '../parts/charts/plot.tsx'
 import { WaysChart } from '../parts/charts/ways.tsx'
-import { Layout } from '../parts/layout.tsx'
 import { OnDay } from '../parts/review/days.tsx'
 import { manyAtOnce } from '../parts/review/losing.tsx'
 import { MONEY_ROWS } from '../parts/review/money.tsx'

@@ -2,9 +2,9 @@
 
 import { type FormState, TextField } from '../../src/forms/field.tsx'
 import { one } from '../../src/forms/typed.ts'
-import { type Frame, Layout } from '../parts/layout.tsx'
+import { type Frame, Layout } from '../../src/parts/layout.tsx'
+import { Refusal } from '../../src/parts/refusal.tsx'
 import { PassphraseField } from '../parts/passphrase.tsx'
-import { Refusal } from '../parts/refusal.tsx'
 
 interface SignInProps {
   frame: Frame

@@ -4,9 +4,9 @@ import { type FormState, NoteField } from '../../src/forms/field.tsx'
 import { hasPhotos } from '../../src/forms/fields.ts'
 import { labelOf } from '../../src/forms/read.ts'
 import type { EntryKind } from '../../src/journal/entry.ts'
+import { FormPage } from '../../src/parts/form-page.tsx'
+import type { Frame } from '../../src/parts/layout.tsx'
 import type { ColonySummary } from '../../src/store/index.ts'
-import { FormPage } from '../parts/form-page.tsx'
-import type { Frame } from '../parts/layout.tsx'
 
 /** What a form of one colony is given. */
 export interface EntryFormView {

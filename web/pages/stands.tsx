@@ -2,12 +2,12 @@
 import type { Day } from '../../src/days.ts'
 import { freeFrom, type OccupancyDay } from '../../src/forecast/occupancy.ts'
 import { type FormState, ProblemSummary, TextField } from '../../src/forms/field.tsx'
+import { Wide } from '../../src/parts/chapter.tsx'
+import { DaysPlot } from '../../src/parts/days-plot.tsx'
+import { below, betweenPath, linePath, scaleFor, stretchOf } from '../../src/parts/forecast-chart.ts'
+import { type Frame, Layout } from '../../src/parts/layout.tsx'
 import { dayWords } from '../../src/words/dates.ts'
 import { chance } from '../../src/words/forecasts.ts'
-import { below, betweenPath, linePath, scaleFor, stretchOf } from '../charts/foresight.ts'
-import { DaysPlot } from '../parts/charts/days-plot.tsx'
-import { type Frame, Layout } from '../parts/layout.tsx'
-import { Wide } from '../parts/review/part.tsx'
 
 interface YardStands {
   yard: string

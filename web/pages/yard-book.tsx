@@ -4,11 +4,11 @@ import type { MovementLine, Period, YardBook } from '../../src/after/yard-book.t
 import { type Day, inWordsWithYear } from '../../src/days.ts'
 import { BOOK_TABLES, type BookTable } from '../../src/exchange/yard-book-csv.ts'
 import { type FormState, TextField } from '../../src/forms/field.tsx'
+import { type Frame, Layout } from '../../src/parts/layout.tsx'
+import { Refusal } from '../../src/parts/refusal.tsx'
 import { GIFT, labelIn, removalTypes, SIGN } from '../../src/words/choices.ts'
 import { leftWords } from '../../src/words/lines.ts'
 import { plain, volume, weight } from '../../src/words/units.ts'
-import { type Frame, Layout } from '../parts/layout.tsx'
-import { Refusal } from '../parts/refusal.tsx'
 
 interface YardBookProps {
   frame: Frame

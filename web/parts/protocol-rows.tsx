@@ -2,6 +2,7 @@
 
 import { type FormState, idOf, Ticks } from '../../src/forms/field.tsx'
 import { one } from '../../src/forms/typed.ts'
+import type { Frame } from '../../src/parts/layout.tsx'
 import {
   DEFAULT_PROTOCOL,
   MONTHS,
@@ -30,7 +31,6 @@ import {
   settingValue,
   windowWords,
 } from '../words/protocol.ts'
-import type { Frame } from './layout.tsx'
 
 /** What every row is held against. */
 export interface RowsProps {

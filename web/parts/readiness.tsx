@@ -1,6 +1,7 @@
 /** Whether a colony can move on, and what is still missing. */
+
+import { On, SpanOf } from '../../src/parts/date.tsx'
 import type { Plan } from '../../src/recovery/plan-types.ts'
-import { On, SpanOf } from './date.tsx'
 
 export const Ready = ({ plan }: { plan: Plan }) => {
   const { ready, unmet, expected } = plan.readiness

@@ -4,6 +4,7 @@
  */
 import { Hono } from 'hono'
 import { secureHeaders } from 'hono/secure-headers'
+import type { PhoneState } from '../../src/parts/phone-state.ts'
 import { bookFor } from '../../src/people/store-for.ts'
 import type { PhotoShelf } from '../../src/photos/photo.ts'
 import type { Env, PageDeps, Viewer } from '../../src/server/deps.ts'
@@ -16,7 +17,6 @@ import type { ROUND_PAGES } from '../../src/server/round-pages.ts'
 import type { Book } from '../../src/store/types.ts'
 import { type OutboxDesk, outboxPages } from './outbox-pages.tsx'
 import type { Base } from './round-store.ts'
-import type { PhoneState } from './state.ts'
 
 export interface PhoneAppParts {
   book: Book

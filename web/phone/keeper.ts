@@ -4,6 +4,7 @@
  */
 import { type Day, dayIn } from '../../src/days.ts'
 import { entry as entrySchema } from '../../src/journal/entry.ts'
+import { type PhoneState, waitingWords } from '../../src/parts/phone-state.ts'
 import { bookFor } from '../../src/people/store-for.ts'
 import type { PhotoShelf } from '../../src/photos/photo.ts'
 import { bareFrame } from '../../src/server/errors.tsx'
@@ -20,7 +21,6 @@ import { pageOf } from './no-signal.ts'
 import * as outbox from './outbox.ts'
 import type { OutboxDesk } from './outbox-pages.tsx'
 import type { Base } from './round-store.ts'
-import { type PhoneState, waitingWords } from './state.ts'
 
 export interface KeeperParts extends LineParts {
   open: (onGone: () => void) => Promise<Database>

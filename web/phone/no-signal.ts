@@ -1,8 +1,8 @@
 /** What a phone says when neither it nor the server can answer. */
 import { html } from 'hono/html'
+import type { Frame } from '../../src/parts/layout.tsx'
 import { bareFrame } from '../../src/server/errors.tsx'
 import { NoSignalPage, NotKeptPage } from '../pages/no-signal.tsx'
-import type { Frame } from '../parts/layout.tsx'
 
 /** A whole page as an answer. */
 export async function pageOf(body: unknown, status = 200): Promise<Response> {

@@ -1,7 +1,7 @@
 import { Hono } from 'hono'
 import { InvitePage } from '../../../web/pages/invite.tsx'
-import { KEYS } from '../../../web/parts/keys-tick.tsx'
 import { many, type Typed } from '../../forms/typed.ts'
+import { KEYS } from '../../parts/keys-tick.tsx'
 import type { Deps, Env, Here } from '../deps.ts'
 import { takesKeysBack, typedIn } from '../form.ts'
 import { frameFor } from '../frame.tsx'

@@ -8,7 +8,7 @@ import {
   type YardProps,
   type YardRow,
 } from '../../../web/pages/yard.tsx'
-import { ribbonOf } from '../../../web/parts/ribbon/model.ts'
+import { ribbonOf } from '../../parts/ribbon/model.ts'
 import { PHASES, type Phase } from '../../recovery/plan-types.ts'
 import type { Book, ColonySummary } from '../../store/index.ts'
 import { leftWords, toDoOf, waitWords } from '../../words/lines.ts'

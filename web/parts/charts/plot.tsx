@@ -5,9 +5,9 @@
  * The plot is stretched to the width there is; texts stand at percentages of it, so that they keep their size.
  */
 import type { Child } from 'hono/jsx'
+import { BOX, bandPath, labelHeights, stepPath, TOP, tickPath } from '../../../src/parts/chart-paths.ts'
+import { PlotArea, shareLabel, ValueAxis } from '../../../src/parts/plot-area.tsx'
 import type { DayAxis, Line } from '../../charts/data.ts'
-import { BOX, bandPath, labelHeights, stepPath, TOP, tickPath } from '../../charts/paths.ts'
-import { PlotArea, shareLabel, ValueAxis } from './plot-area.tsx'
 
 const SHARES = [0, 0.25, 0.5, 0.75, 1]
 

@@ -1,6 +1,7 @@
 /** Ways of loss stacked: how many of a hundred have gone each way by each day. */
+
+import { areaPath } from '../../../src/parts/chart-paths.ts'
 import type { DayAxis, StackedWays } from '../../charts/data.ts'
-import { areaPath } from '../../charts/paths.ts'
 import { DayScale, EndNames, Plot, ShareScale } from './plot.tsx'
 
 export const WAY_NAMES = { died: 'died', absconded: 'absconded', united: 'united' } as const

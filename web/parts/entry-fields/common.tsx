@@ -2,7 +2,7 @@
 
 import { type FormState, NoteField, TextField } from '../../../src/forms/field.tsx'
 import { one } from '../../../src/forms/typed.ts'
-import type { Frame } from '../layout.tsx'
+import type { Frame } from '../../../src/parts/layout.tsx'
 
 export interface EntryFieldsProps {
   form: FormState

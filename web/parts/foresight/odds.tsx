@@ -2,11 +2,11 @@
 import { addDays, type Day, daysBetween, earlier, later } from '../../../src/days.ts'
 import type { QueenOdds } from '../../../src/forecast/queen-odds.ts'
 import { KIND_WORDS, KINDS, type Kind } from '../../../src/forecast/story/kinds.ts'
+import { Wide } from '../../../src/parts/chapter.tsx'
+import { ALL_SHARES, DaysPlot } from '../../../src/parts/days-plot.tsx'
+import { namesIn, stacked, stretchOf } from '../../../src/parts/forecast-chart.ts'
 import { dayWords } from '../../../src/words/dates.ts'
 import { chance, SHORT_KIND } from '../../../src/words/forecasts.ts'
-import { namesIn, stacked, stretchOf } from '../../charts/foresight.ts'
-import { ALL_SHARES, DaysPlot } from '../charts/days-plot.tsx'
-import { Wide } from '../review/part.tsx'
 
 /** Patterns beside colours, so that layers can be told apart in black and white; in the box that is stretched. */
 export const OddsDefs = () => (

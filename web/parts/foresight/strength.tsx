@@ -2,11 +2,18 @@
 import { addDays, type Day, daysBetween, earlier, later } from '../../../src/days.ts'
 import type { FrameSeen } from '../../../src/forecast/foreseen.ts'
 import type { StrengthForecast } from '../../../src/forecast/strength.ts'
+import { Wide } from '../../../src/parts/chapter.tsx'
+import { anchor, DaysPlot } from '../../../src/parts/days-plot.tsx'
+import {
+  along,
+  below,
+  betweenPath,
+  linePath,
+  scaleFor,
+  stretchOf,
+} from '../../../src/parts/forecast-chart.ts'
 import { dayWords } from '../../../src/words/dates.ts'
 import { chance, frames } from '../../../src/words/forecasts.ts'
-import { along, below, betweenPath, linePath, scaleFor, stretchOf } from '../../charts/foresight.ts'
-import { anchor, DaysPlot } from '../charts/days-plot.tsx'
-import { Wide } from '../review/part.tsx'
 
 interface StrengthProps {
   strength: StrengthForecast

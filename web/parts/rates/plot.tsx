@@ -1,9 +1,9 @@
 /** A calibration plot, drawn on the server, and its table. */
 import type { CalibrationBin } from '../../../src/forecast/calibration-data.ts'
+import { Wide } from '../../../src/parts/chapter.tsx'
+import { BOX } from '../../../src/parts/chart-paths.ts'
+import { PlotArea, shareLabel, ValueAxis } from '../../../src/parts/plot-area.tsx'
 import { wilson } from '../../../src/statistics/intervals.ts'
-import { BOX } from '../../charts/paths.ts'
-import { PlotArea, shareLabel, ValueAxis } from '../charts/plot-area.tsx'
-import { Wide } from '../review/part.tsx'
 
 const STEPS = [0, 0.25, 0.5, 0.75, 1]
 const at = (share: number): string => `${Math.round(share * 1000) / 10}%`

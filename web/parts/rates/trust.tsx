@@ -1,7 +1,7 @@
 /** How far the odds can be trusted: the calibration plot, drawn on the server. */
 import { CALIBRATION } from '../../../src/forecast/calibration-data.ts'
+import { Wide } from '../../../src/parts/chapter.tsx'
 import { percent } from '../../../src/review/readings.ts'
-import { Wide } from '../review/part.tsx'
 import { CalibrationPlot, CalibrationTable, count } from './plot.tsx'
 
 export const Trust = () => {

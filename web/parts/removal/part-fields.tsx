@@ -1,11 +1,11 @@
 /** The fields of each part of a removal sheet. */
 
 import { Choices, type FormState, NoteField, TextField, Ticks } from '../../../src/forms/field.tsx'
+import type { Frame } from '../../../src/parts/layout.tsx'
 import type { Part } from '../../../src/removal/stage.ts'
 import { removalTypes, TEMPER } from '../../../src/words/choices.ts'
 import { unitOf } from '../../../src/words/units.ts'
 import { BEHIND_IT, BYSTANDER, FOUND, HAZARD, PRICING, WAY_UP, YES_NO } from '../../words/removal.ts'
-import type { Frame } from '../layout.tsx'
 import { CheckFields } from './check-fields.tsx'
 import { WorkFields } from './work-fields.tsx'
 

@@ -1,11 +1,11 @@
 /** Survival on day 30 and 60, group beside group: the chart is the table. */
 
+import { Counted, CsvLinks, NotYet, Part, Reading, Share } from '../../../src/parts/chapter.tsx'
+import { Range, RangeHead, SHARES } from '../../../src/parts/range.tsx'
 import type { TypeOnDay } from '../../../src/review/comparison.ts'
 import { LOOK_DAYS, type LookDay } from '../../../src/review/look.ts'
 import { FEW, FEW_MEANS, percent, pooledReading } from '../../../src/review/readings.ts'
 import { groupName, shortRange } from '../../words/review.ts'
-import { Range, RangeHead, SHARES } from '../charts/range.tsx'
-import { Counted, CsvLinks, NotYet, Part, Reading, Share } from './part.tsx'
 import type { ReviewProps } from './props.ts'
 
 export const Days = (p: ReviewProps) => (

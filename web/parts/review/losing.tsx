@@ -1,10 +1,11 @@
 /** What goes with losing a colony: hazard ratios on a doubling scale, each with its sentence. */
+
+import { CsvLinks, Part, Reading } from '../../../src/parts/chapter.tsx'
+import { Range, RangeHead, ratios, type Scale } from '../../../src/parts/range.tsx'
 import type { FactorName, Finding } from '../../../src/review/factors.ts'
 import { findingReading, findingsReading, times } from '../../../src/review/findings-reading.ts'
 import { FEW } from '../../../src/review/readings.ts'
 import { named } from '../../words/review.ts'
-import { Range, RangeHead, ratios, type Scale } from '../charts/range.tsx'
-import { CsvLinks, Part, Reading } from './part.tsx'
 import type { ReviewProps } from './props.ts'
 
 const FACT_WORDS: Record<FactorName, string> = {

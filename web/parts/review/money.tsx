@@ -1,7 +1,8 @@
 /** What a colony kept has cost. Shown only to those who may see costs. */
+
+import { CsvLinks, Part, Reading } from '../../../src/parts/chapter.tsx'
 import { moneyReading } from '../../../src/review/findings-reading.ts'
 import { amount, type Spent } from '../../../src/review/money.ts'
-import { CsvLinks, Part, Reading } from './part.tsx'
 import type { ReviewProps } from './props.ts'
 
 export const MONEY_ROWS: readonly (readonly [keyof Spent, string])[] = [

@@ -1,11 +1,12 @@
 /** What every part of the review is given. */
+
+import type { Frame } from '../../../src/parts/layout.tsx'
 import type { Choice } from '../../../src/review/choice.ts'
 import type { Cohort } from '../../../src/review/cohort.ts'
 import type { Group, Look } from '../../../src/review/look.ts'
 import type { ChartData } from '../../charts/data.ts'
 import { addressOf } from '../../forms/review-choice.ts'
 import { groupName, type Naming } from '../../words/review.ts'
-import type { Frame } from '../layout.tsx'
 
 export interface ReviewProps {
   frame: Frame

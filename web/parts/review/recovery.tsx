@@ -1,10 +1,11 @@
 /** How colonies came by a laying queen, and after how many days that was proven. */
+
+import { CsvLinks, Part, Reading } from '../../../src/parts/chapter.tsx'
 import { pathReading } from '../../../src/review/findings-reading.ts'
 import { percent } from '../../../src/review/readings.ts'
 import type { PathCount } from '../../../src/review/recovery-path.ts'
 import { PATH_NAMES } from '../../words/review.ts'
 import { StepChart } from '../charts/plot.tsx'
-import { CsvLinks, Part, Reading } from './part.tsx'
 import type { ReviewProps } from './props.ts'
 
 /** The share proven queenright by the last day anybody was followed, in a sentence. */

@@ -1,8 +1,9 @@
 /** Days in the yard, whatever the way of leaving. */
+
+import { CsvLinks, Part, Reading, Wide } from '../../../src/parts/chapter.tsx'
 import { stayReading } from '../../../src/review/findings-reading.ts'
 import { fewWords } from '../../../src/review/readings.ts'
 import type { QuantileDay } from '../../../src/statistics/quantile.ts'
-import { CsvLinks, Part, Reading, Wide } from './part.tsx'
 import { nameIn, type ReviewProps } from './props.ts'
 
 export const Stays = (p: ReviewProps) => (

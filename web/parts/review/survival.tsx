@@ -1,5 +1,6 @@
 /** Survival curves: the large chart, each group by itself, and every step in tables. */
 
+import { Counted, CsvLinks, Part, Reading, Wide } from '../../../src/parts/chapter.tsx'
 import { shareAlive } from '../../../src/review/comparison.ts'
 import type { Group } from '../../../src/review/look.ts'
 import { MOST_DRAWN } from '../../../src/review/look.ts'
@@ -15,7 +16,6 @@ import { survivalLine } from '../../charts/data.ts'
 import { aboutGroup, COHORT_WORDS, shortRange } from '../../words/review.ts'
 import { Plot, StepChart, StepLine } from '../charts/plot.tsx'
 import { CHOICE_FORM } from './choose.tsx'
-import { Counted, CsvLinks, Part, Reading, Wide } from './part.tsx'
 import { nameIn, type ReviewProps } from './props.ts'
 
 export const Survival = (p: ReviewProps) => {

@@ -1,12 +1,12 @@
 /** How colonies were lost: the stacked chart, and each group on day 30 and 60. */
 
+import { Counted, CsvLinks, NotYet, Part, Reading, Wide } from '../../../src/parts/chapter.tsx'
 import { WAYS } from '../../../src/review/cohort.ts'
 import { type Group, LOOK_DAYS, type LookDay } from '../../../src/review/look.ts'
 import { percent, waysReading } from '../../../src/review/readings.ts'
 import { incidenceLimits, stepAt } from '../../../src/statistics/incidence.ts'
 import { shortRange } from '../../words/review.ts'
 import { WaysChart } from '../charts/ways.tsx'
-import { Counted, CsvLinks, NotYet, Part, Reading, Wide } from './part.tsx'
 import { nameIn, type ReviewProps } from './props.ts'
 
 export const WaysOfLoss = (p: ReviewProps) => {

@@ -2,9 +2,9 @@
 import type { Day } from '../../../src/days.ts'
 import { DEFAULT_DONOR_RULES, type Donor } from '../../../src/forecast/donors.ts'
 import type { NeedByDay } from '../../../src/forecast/supplies.ts'
+import { Wide } from '../../../src/parts/chapter.tsx'
 import { dayWords } from '../../../src/words/dates.ts'
 import { plain, quarters } from '../../../src/words/units.ts'
-import { Wide } from '../review/part.tsx'
 
 interface DonorsProps {
   donors: Donor[]

@@ -1,7 +1,7 @@
 /** Every order size beside what it risks and costs. */
 import type { OrderAdvice } from '../../../src/forecast/supplies.ts'
+import { Wide } from '../../../src/parts/chapter.tsx'
 import { chance } from '../../../src/words/forecasts.ts'
-import { Wide } from '../review/part.tsx'
 
 const MOST_ROWS = 12
 

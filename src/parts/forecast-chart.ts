@@ -2,8 +2,8 @@
  * Shapes of the forecasts' charts as SVG path text, one value a day from the first to the last, in the box of paths.ts
  * that is stretched over the plot.
  */
-import { addDays, type Day, daysBetween } from '../../src/days.ts'
-import { BOX } from './paths.ts'
+import { addDays, type Day, daysBetween } from '../days.ts'
+import { BOX } from './chart-paths.ts'
 
 /** The days a chart shows, both included, and those with a date under the axis. */
 export interface Stretch {

@@ -1,6 +1,6 @@
 /** The bars of a lane: brood, a cage, a queen on her way; and who looked when. */
 import type { Child } from 'hono/jsx'
-import { type Day, dayNumber } from '../../../src/days.ts'
+import { type Day, dayNumber } from '../../days.ts'
 import type { Band, Lane, Ribbon, Tick } from './model.ts'
 import { pct, type Scale, width } from './scale.ts'
 

@@ -1,7 +1,7 @@
 /** The brood ribbon in words: says what the drawing shows, for those who cannot see it. */
-import type { Day } from '../../../src/days.ts'
-import { dayWords, fromTo } from '../../../src/words/dates.ts'
-import { RULE_WORDS, STATUS_WORDS } from '../../../src/words/rules.ts'
+import type { Day } from '../../days.ts'
+import { dayWords, fromTo } from '../../words/dates.ts'
+import { RULE_WORDS, STATUS_WORDS } from '../../words/rules.ts'
 import type { Band, Ribbon } from './model.ts'
 
 const KIND: Record<Band['kind'], string> = {

@@ -1,8 +1,8 @@
 /** Tokens of programs and calendar addresses outlive a session and a passphrase: said where one ends, and offered to end too. */
 
-import type { FormState } from '../../src/forms/field.tsx'
-import { many } from '../../src/forms/typed.ts'
-import { keysWords } from '../../src/words/people.ts'
+import type { FormState } from '../forms/field.tsx'
+import { many } from '../forms/typed.ts'
+import { keysWords } from '../words/people.ts'
 
 /** Name of the box, and what it sends. */
 export const KEYS = 'keys'

@@ -3,10 +3,10 @@
  * The plot is stretched to the width there is; texts stand at percentages of it, so that they keep their size.
  */
 import type { Child } from 'hono/jsx'
-import type { Day } from '../../../src/days.ts'
-import { dayWords } from '../../../src/words/dates.ts'
-import { along, below, type Stretch } from '../../charts/foresight.ts'
-import { BOX } from '../../charts/paths.ts'
+import type { Day } from '../days.ts'
+import { dayWords } from '../words/dates.ts'
+import { BOX } from './chart-paths.ts'
+import { along, below, type Stretch } from './forecast-chart.ts'
 import { PlotArea, shareLabel, ValueAxis } from './plot-area.tsx'
 
 export interface ValueScale {

@@ -1,7 +1,7 @@
 /** Days in words, with the ISO text for machines. */
-import type { Day, Span } from '../../src/days.ts'
-import type { Check } from '../../src/recovery/plan-types.ts'
-import { dayWords, fromTo, spanWords, windowWords } from '../../src/words/dates.ts'
+import type { Day, Span } from '../days.ts'
+import type { Check } from '../recovery/plan-types.ts'
+import { dayWords, fromTo, spanWords, windowWords } from '../words/dates.ts'
 
 /** 'Sun 10 May' */
 export const On = ({ day, today }: { day: Day; today: Day }) => (

@@ -1,6 +1,6 @@
 /** What every chart stands on: the box its shapes are stretched to, and the scale beside it. */
 import type { Child } from 'hono/jsx'
-import { BOX } from '../../charts/paths.ts'
+import { BOX } from './chart-paths.ts'
 
 /** Lines of the grid, and what is drawn on them. */
 export const PlotArea = ({ grid, children }: { grid: string; children?: Child }) => (

@@ -1,7 +1,7 @@
 /** A word with a shape: late, due, may be done, lid on. Never colour alone. */
 import { raw } from 'hono/html'
-import type { CheckStatus } from '../../src/recovery/plan-types.ts'
-import { STATUS_WORDS } from '../../src/words/rules.ts'
+import type { CheckStatus } from '../recovery/plan-types.ts'
+import { STATUS_WORDS } from '../words/rules.ts'
 
 type Shape = CheckStatus | 'lid'
 

@@ -1,8 +1,8 @@
 /** On pages that the phone made itself: what waits to be sent, and of when the page is. */
-import { dayIn } from '../../src/days.ts'
-import { instantWords } from '../../src/words/instants.ts'
-import { waitingWords } from '../phone/state.ts'
+import { dayIn } from '../days.ts'
+import { instantWords } from '../words/instants.ts'
 import type { Frame } from './layout.tsx'
+import { waitingWords } from './phone-state.ts'
 
 /** The time alone where it was today. */
 function asOf(instant: string, { zone, today }: Frame): string {

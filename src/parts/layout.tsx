@@ -1,11 +1,11 @@
 /** The frame of every page. */
 import type { Child } from 'hono/jsx'
-import { type Day, inWordsWithYear } from '../../src/days.ts'
-import type { Action, Role } from '../../src/people/permissions.ts'
-import type { Units } from '../../src/words/units.ts'
-import type { PhoneState } from '../phone/state.ts'
+import { type Day, inWordsWithYear } from '../days.ts'
+import type { Action, Role } from '../people/permissions.ts'
+import type { Units } from '../words/units.ts'
 import { WAYS, type Way } from './nav.ts'
 import { PhoneLine } from './phone-line.tsx'
+import type { PhoneState } from './phone-state.ts'
 
 /** What every page knows of the request it answers. */
 export interface Frame {

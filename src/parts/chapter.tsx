@@ -1,9 +1,9 @@
 /** What the parts of the review share: a section with its reading and its file, a cell with limits. */
 import type { Child } from 'hono/jsx'
-import type { ReviewCsv } from '../../../src/exchange/review-csv.ts'
-import { fewWords, percent } from '../../../src/review/readings.ts'
-import { shortRange } from '../../words/review.ts'
-import { pathIn, type ReviewProps } from './props.ts'
+import { pathIn, type ReviewProps } from '../../web/parts/review/props.ts'
+import { shortRange } from '../../web/words/review.ts'
+import type { ReviewCsv } from '../exchange/review-csv.ts'
+import { fewWords, percent } from '../review/readings.ts'
 
 interface PartProps {
   id: string

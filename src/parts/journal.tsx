@@ -1,11 +1,11 @@
 /** The journal of a colony: newest first, what was corrected or taken back struck out, each line signed and dated. */
-import type { Day } from '../../src/days.ts'
-import { Photos } from '../../src/forms/photo-field.tsx'
-import type { Entry } from '../../src/journal/entry.ts'
-import { ACTION_OF_KIND } from '../../src/people/permissions.ts'
-import type { Joined } from '../../src/store/joined.ts'
-import { dayWords } from '../../src/words/dates.ts'
-import { entryWords } from '../../src/words/entries.ts'
+import type { Day } from '../days.ts'
+import { Photos } from '../forms/photo-field.tsx'
+import type { Entry } from '../journal/entry.ts'
+import { ACTION_OF_KIND } from '../people/permissions.ts'
+import type { Joined } from '../store/joined.ts'
+import { dayWords } from '../words/dates.ts'
+import { entryWords } from '../words/entries.ts'
 import type { Frame } from './layout.tsx'
 
 export interface JournalLine {

@@ -1,5 +1,5 @@
 /** Where days lie on the strip: across, in per cent, so that it fits any width. */
-import { type Day, daysBetween } from '../../../src/days.ts'
+import { type Day, daysBetween } from '../../days.ts'
 import type { Ribbon } from './model.ts'
 
 /** As an attribute: '12.5%'. */
