@@ -3,8 +3,8 @@
  * yard is invented. Each gets a passphrase that nobody knows.
  */
 import { randomUUID } from 'node:crypto'
+import type { DemoDoor } from '../src/app/context.ts'
 import type { People, Role } from '../src/people/index.ts'
-import type { DemoDoor } from '../src/server/deps.ts'
 import { ISOLDE, JUNO, MAREN, PERPETUA, TOBIAH } from './cast.ts'
 
 const CAST: { name: string; role: Role; words?: string }[] = [

@@ -14,8 +14,8 @@
  */
 import { existsSync } from 'node:fs'
 import { parseArgs } from 'node:util'
+import { outsideFrom } from '../app/address.ts'
 import { type Outcome, type People, type Person, peopleOn, ROLES, type Role } from '../people/index.ts'
-import { outsideFrom } from '../server/middleware/address.ts'
 import { dataFile, openConnection, StoreError } from '../store/index.ts'
 import { keysWords } from '../words/people.ts'
 import { portOf } from './serve.ts'

@@ -2,14 +2,14 @@
 import { existsSync } from 'node:fs'
 import { join } from 'node:path'
 import { parseArgs } from 'node:util'
+import { DIRECT, type Outside, outsideFrom } from '../app/address.ts'
+import { errorForLog, loggerFrom } from '../app/logging.ts'
 import { hookRulesFrom } from '../messages/hook-rules.ts'
 import { mailerFrom } from '../messages/mail.ts'
 import { startMessenger } from '../messages/messenger.ts'
 import { BUILT } from '../server/assets.ts'
 import { type House, openSoundHouse } from '../server/house.ts'
 import { isLoopback, type ListenOptions, listen } from '../server/listen.ts'
-import { DIRECT, type Outside, outsideFrom } from '../server/middleware/address.ts'
-import { errorForLog, loggerFrom } from '../server/middleware/logging.ts'
 import { dataFile, StoreError } from '../store/index.ts'
 
 const DEFAULT_PORT = 8420

@@ -5,7 +5,7 @@ import { fileURLToPath } from 'node:url'
 import { serveStatic } from '@hono/node-server/serve-static'
 import { Hono } from 'hono'
 import { z } from 'zod'
-import type { Env } from './deps.ts'
+import type { Env } from '../app/context.ts'
 
 export interface Assets {
   /** Folder of the build. */

@@ -3,14 +3,14 @@ import type { Server } from 'node:http'
 import { isIPv6 } from 'node:net'
 import { type ServerType, serve } from '@hono/node-server'
 import ipaddr from 'ipaddr.js'
+import { DIRECT, type Outside } from '../app/address.ts'
+import type { DemoDoor } from '../app/context.ts'
+import { errorForLog, type Logger, pathForLog, SILENT } from '../app/logging.ts'
 import { newToken } from '../people/tokens.ts'
 import { StoreError } from '../store/index.ts'
 import { createApp } from './app.ts'
 import { assetsIn } from './assets.ts'
-import type { DemoDoor } from './deps.ts'
 import { type House, machineZone } from './house.ts'
-import { DIRECT, type Outside } from './middleware/address.ts'
-import { errorForLog, type Logger, pathForLog, SILENT } from './middleware/logging.ts'
 
 export interface ListenOptions {
   house: House

@@ -1,6 +1,8 @@
 /** The round of today out of the book: its boxes, the pace of the yard, and what was chosen in the address. */
 import type { RoundView } from '../../web/pages/round.tsx'
-import type { Where } from '../../web/words/round-paths.ts'
+import type { Here, PageDeps } from '../app/context.ts'
+import { type Foresight, type Ground, groundIn } from '../app/forecasts.ts'
+import type { Where } from '../app/round-paths.ts'
 import { addDays, type Day } from '../days.ts'
 import { notedOf } from '../journal/happening.ts'
 import type { History } from '../journal/history.ts'
@@ -12,8 +14,6 @@ import { inMinutes, type Worth } from '../round/short-of-time.ts'
 import type { Book, ColonySummary } from '../store/index.ts'
 import { isTime, minutesTo, plusMinutes, timeIn } from '../time-of-day.ts'
 import { toDoOf } from '../words/lines.ts'
-import type { Here, PageDeps } from './deps.ts'
-import { type Foresight, type Ground, groundIn } from './foresight.ts'
 
 /** So far back are times of visits read for the yard's pace. */
 const PACE_DAYS = 60

@@ -3,7 +3,7 @@
  * itself, with this same code, out of what it keeps (web/phone). So nothing they import may need node: or the database.
  */
 import type { Hono } from 'hono'
-import type { Env, PageDeps } from './deps.ts'
+import type { Env, PageDeps } from '../app/context.ts'
 import { colony } from './routes/colony.tsx'
 import { corrections } from './routes/corrections.tsx'
 import { intake } from './routes/intake.tsx'

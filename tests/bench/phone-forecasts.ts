@@ -1,11 +1,12 @@
 /** Runs in a browser page: the forecasts of colonies as their pages show them, and how long each took. */
+
+import { foresightOf, type Ground } from '../../src/app/forecasts.ts'
 import type { Day } from '../../src/days.ts'
 import { DEFAULT_RATES } from '../../src/forecast/rates.ts'
 import type { Entry } from '../../src/journal/entry.ts'
 import { historyOf } from '../../src/journal/history.ts'
 import { planOf } from '../../src/recovery/plan.ts'
 import { DEFAULT_PROTOCOL } from '../../src/recovery/protocol.ts'
-import { foresightOf, type Ground } from '../../src/server/foresight.ts'
 
 export interface PhoneColony {
   tag: string

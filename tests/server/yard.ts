@@ -1,11 +1,12 @@
 /** The whole app in process on a database in memory, with somebody signed in. */
+
+import { DIRECT } from '../../src/app/address.ts'
+import { SILENT } from '../../src/app/logging.ts'
 import { dayIn } from '../../src/days.ts'
 import type { Role } from '../../src/people/index.ts'
 import { createApp } from '../../src/server/app.ts'
 import { assetsIn } from '../../src/server/assets.ts'
 import { openHouse } from '../../src/server/house.ts'
-import { DIRECT } from '../../src/server/middleware/address.ts'
-import { SILENT } from '../../src/server/middleware/logging.ts'
 import type { Store } from '../../src/store/index.ts'
 import { CHEAP, signInAs } from '../support/people.ts'
 

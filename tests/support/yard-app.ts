@@ -1,12 +1,13 @@
 /** The whole app in one process, on a database in memory or in a file, with accounts of every role: for tests over HTTP. */
+
+import { DIRECT } from '../../src/app/address.ts'
+import type { Deps } from '../../src/app/context.ts'
+import { SILENT } from '../../src/app/logging.ts'
 import type { Day } from '../../src/days.ts'
 import { type Limits, limitsOf, type Role } from '../../src/people/index.ts'
 import { createApp } from '../../src/server/app.ts'
 import { assetsIn } from '../../src/server/assets.ts'
-import type { Deps } from '../../src/server/deps.ts'
 import { type House, type HouseOptions, openHouse } from '../../src/server/house.ts'
-import { DIRECT } from '../../src/server/middleware/address.ts'
-import { SILENT } from '../../src/server/middleware/logging.ts'
 import { CHEAP, signInAs } from './people.ts'
 
 export const ORIGIN = 'http://yard.test'

@@ -1,11 +1,12 @@
 /** Couldn't get to it: why, and when it is tried again. */
+
+import { thenTo } from '../../src/app/round-paths.ts'
 import { addDays } from '../../src/days.ts'
 import { Choices, NoteField } from '../../src/forms/field.tsx'
 import type { Plan } from '../../src/recovery/plan-types.ts'
 import { closingWindow } from '../../src/round/urgency.ts'
 import { MISSED } from '../../src/words/choices.ts'
 import { dayWords } from '../../src/words/dates.ts'
-import { thenTo } from '../words/round-paths.ts'
 import { type EntryFormView, SmallFormPage } from './small-forms.tsx'
 
 const AHEAD = [

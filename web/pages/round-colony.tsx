@@ -1,5 +1,6 @@
 /** One box of the round: what matters at the lid, and the buttons at the thumb. */
 
+import { boxPath, endPath, roundPath, thenTo } from '../../src/app/round-paths.ts'
 import { Layout } from '../../src/parts/layout.tsx'
 import { Mark } from '../../src/parts/mark.tsx'
 import type { Plan } from '../../src/recovery/plan-types.ts'
@@ -12,7 +13,6 @@ import { proves } from '../../src/words/proof.ts'
 import { PHASE_WORDS, RULE_WORDS } from '../../src/words/rules.ts'
 import { RoundProgress } from '../parts/round-progress.tsx'
 import { costWords, missedWords } from '../words/round.ts'
-import { boxPath, endPath, roundPath, thenTo } from '../words/round-paths.ts'
 import { isAcrossYards, type RoundView, walkOf } from './round.tsx'
 
 export interface RoundColonyProps extends RoundView {

@@ -1,4 +1,6 @@
 /** The end of the round: what was done, what it set in motion, what was not reached, and what to bring next time. */
+
+import { boxPath, roundPath } from '../../src/app/round-paths.ts'
 import { fromToday } from '../../src/days.ts'
 import { Layout } from '../../src/parts/layout.tsx'
 import { Mark } from '../../src/parts/mark.tsx'
@@ -12,7 +14,6 @@ import { ACTION_WORDS } from '../../src/words/rules.ts'
 import { LoadList, Tags } from '../parts/load-list.tsx'
 import { RoundProgress } from '../parts/round-progress.tsx'
 import { boxes, costWords, doneWords, missedWords } from '../words/round.ts'
-import { boxPath, roundPath } from '../words/round-paths.ts'
 import { isAcrossYards, type RoundView } from './round.tsx'
 
 export const RoundSummaryPage = (p: RoundView & { next: NextRound | null }) => {

@@ -1,5 +1,6 @@
 /** The round: pick a yard, see how far one is, how long it takes and what to load; walk it, or say how much time there is. */
 
+import { boxPath, endPath, roundPath, type Where } from '../../src/app/round-paths.ts'
 import { VisitCautions } from '../../src/parts/cautions.tsx'
 import { type Frame, Layout } from '../../src/parts/layout.tsx'
 import { Mark } from '../../src/parts/mark.tsx'
@@ -19,7 +20,6 @@ import {
   STATE_WORDS,
   urgencyWords,
 } from '../words/round.ts'
-import { boxPath, endPath, roundPath, type Where } from '../words/round-paths.ts'
 
 /** What the pages of one round share. */
 export interface RoundView {

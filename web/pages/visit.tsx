@@ -1,5 +1,6 @@
 /** Recording a visit: tap what you saw; what it proves and what to do now stands beside it. */
 
+import { thenTo } from '../../src/app/round-paths.ts'
 import { dayLabel } from '../../src/forms/day-labels.ts'
 import type { FormState } from '../../src/forms/field.tsx'
 import { anyTyped } from '../../src/forms/typed.ts'
@@ -16,7 +17,6 @@ import { DayAndTime } from '../parts/entry-fields/common.tsx'
 import { CageFields, GivenFields, TiesField, WashFields } from '../parts/entry-fields/done.tsx'
 import { InspectionFields } from '../parts/entry-fields/inspection.tsx'
 import { LivePanel } from '../parts/live-panel.tsx'
-import { thenTo } from '../words/round-paths.ts'
 
 export interface VisitProps {
   frame: Frame

@@ -2,13 +2,14 @@
  * The phone's side of the yard: keeps the round and the outbox, answers pages from them, sends what waits. Everything that
  * only a browser has is handed in, so that it runs in a test as it runs in the service worker.
  */
+
+import { bareFrame } from '../../src/app/errors.tsx'
+import { foresightOf } from '../../src/app/forecasts.ts'
 import { type Day, dayIn } from '../../src/days.ts'
 import { entry as entrySchema } from '../../src/journal/entry.ts'
 import { type PhoneState, waitingWords } from '../../src/parts/phone-state.ts'
 import { bookFor } from '../../src/people/store-for.ts'
 import type { PhotoShelf } from '../../src/photos/photo.ts'
-import { bareFrame } from '../../src/server/errors.tsx'
-import { foresightOf } from '../../src/server/foresight.ts'
 import { ROUND_PAGES } from '../../src/server/round-pages.ts'
 import type { JournalRow } from '../../src/store/types.ts'
 import { SignOutPage, UnlistedPage } from '../pages/outbox.tsx'

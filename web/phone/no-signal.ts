@@ -1,7 +1,7 @@
 /** What a phone says when neither it nor the server can answer. */
 import { html } from 'hono/html'
+import { bareFrame } from '../../src/app/errors.tsx'
 import type { Frame } from '../../src/parts/layout.tsx'
-import { bareFrame } from '../../src/server/errors.tsx'
 import { NoSignalPage, NotKeptPage } from '../pages/no-signal.tsx'
 
 /** A whole page as an answer. */

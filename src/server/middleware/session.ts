@@ -2,11 +2,11 @@
 import { deleteCookie, getCookie, setCookie } from 'hono/cookie'
 import { createMiddleware } from 'hono/factory'
 import { SignInAgainPage } from '../../../web/pages/sign-in.tsx'
+import { isSecure } from '../../app/address.ts'
+import type { Deps, Env, Here } from '../../app/context.ts'
+import { frameFor } from '../../app/frame.tsx'
+import { page, sendsJson } from '../../app/respond.tsx'
 import { ABSOLUTE_DAYS } from '../../people/index.ts'
-import type { Deps, Env, Here } from '../deps.ts'
-import { frameFor } from '../frame.tsx'
-import { page, sendsJson } from '../respond.tsx'
-import { isSecure } from './address.ts'
 
 /** Over TLS the name itself makes browsers insist on Secure, on this host, and on the whole path. */
 const cookieName = (secure: boolean): string => (secure ? '__Host-resettle' : 'resettle')

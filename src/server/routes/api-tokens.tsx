@@ -1,14 +1,14 @@
 import { Hono } from 'hono'
 import { type TokenLine, TokenMadePage, TokensPage } from '../../../web/pages/tokens.tsx'
 import { openApi } from '../../api/openapi.ts'
+import { originOf } from '../../app/address.ts'
+import type { Deps, Env, Here } from '../../app/context.ts'
+import { typedIn } from '../../app/form.ts'
+import { viewerOf } from '../../app/frame.tsx'
+import { page } from '../../app/respond.tsx'
 import { type FieldProblem, many, one, type Typed } from '../../forms/typed.ts'
 import { type ApiToken, scopesFor } from '../../people/api-tokens.ts'
 import { instantWords } from '../../words/instants.ts'
-import type { Deps, Env, Here } from '../deps.ts'
-import { typedIn } from '../form.ts'
-import { viewerOf } from '../frame.tsx'
-import { originOf } from '../middleware/address.ts'
-import { page } from '../respond.tsx'
 
 /** One's own tokens for the HTTP API: made, shown once, taken back. */
 export function apiTokens(deps: Deps): Hono<Env> {

@@ -1,12 +1,12 @@
 import { Hono } from 'hono'
 import { ColonyPage } from '../../../web/pages/colony.tsx'
+import type { Env, Here, PageDeps } from '../../app/context.ts'
+import { colonyIn, unknownColony } from '../../app/errors.tsx'
+import { foresightOf, groundIn } from '../../app/forecasts.ts'
+import { journalLines, savedTogether } from '../../app/journal-lines.ts'
+import { colonyPath, page } from '../../app/respond.tsx'
 import { addDays, type Day, isDay } from '../../days.ts'
 import type { Book, ColonySummary, Store } from '../../store/types.ts'
-import type { Env, Here, PageDeps } from '../deps.ts'
-import { colonyIn, unknownColony } from '../errors.tsx'
-import { foresightOf, groundIn } from '../foresight.ts'
-import { journalLines, savedTogether } from '../journal-lines.ts'
-import { colonyPath, page } from '../respond.tsx'
 
 type Found = NonNullable<ReturnType<Book['colony']>>
 

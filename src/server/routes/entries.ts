@@ -1,9 +1,9 @@
 import { Hono } from 'hono'
+import type { Deps, Env, Here } from '../../app/context.ts'
+import { viewerOf } from '../../app/frame.tsx'
+import { sendsJson } from '../../app/respond.tsx'
 import { problemLine } from '../../journal/problem.ts'
-import type { Deps, Env, Here } from '../deps.ts'
-import { viewerOf } from '../frame.tsx'
 import { groupOf } from '../group.ts'
-import { sendsJson } from '../respond.tsx'
 
 const MOST_AT_ONCE = 500
 

@@ -2,11 +2,11 @@ import { Hono } from 'hono'
 import { ColonyHealthPage } from '../../../web/pages/colony-health.tsx'
 import { HealthPage, type HealthRow } from '../../../web/pages/health.tsx'
 import { ClearedPage, FeedPage, TreatPage, WashPage } from '../../../web/pages/health-forms.tsx'
+import type { Deps, Env } from '../../app/context.ts'
+import { colonyIn, unknownColony } from '../../app/errors.tsx'
+import { colonyPath, page } from '../../app/respond.tsx'
 import { healthOf, needsWash, urgencyOf } from '../../health/health.ts'
-import type { Deps, Env } from '../deps.ts'
 import { entryForm } from '../entry-form.ts'
-import { colonyIn, unknownColony } from '../errors.tsx'
-import { colonyPath, page } from '../respond.tsx'
 
 /** Health: of the yard, of one colony, and the short forms that feed it. */
 export function health(deps: Deps): Hono<Env> {

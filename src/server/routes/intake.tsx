@@ -1,15 +1,15 @@
 import { Hono } from 'hono'
 import { v7 } from 'uuid'
 import { IntakePage } from '../../../web/pages/intake.tsx'
+import type { Env, Here, PageDeps } from '../../app/context.ts'
+import { idIn, signedIn, typedIn, withIds } from '../../app/form.ts'
+import { withPhotos } from '../../app/photos-in.ts'
+import { formPage, toColony } from '../../app/respond.tsx'
+import { submit } from '../../app/submit.ts'
 import { draftOf } from '../../forms/read.ts'
 import type { FieldProblem } from '../../forms/typed.ts'
 import { one, type Typed } from '../../forms/typed.ts'
 import type { Book } from '../../store/index.ts'
-import type { Env, Here, PageDeps } from '../deps.ts'
-import { idIn, signedIn, typedIn, withIds } from '../form.ts'
-import { withPhotos } from '../photos-in.ts'
-import { formPage, toColony } from '../respond.tsx'
-import { submit } from '../submit.ts'
 
 /** Logging an intake. */
 export function intake(deps: PageDeps): Hono<Env> {

@@ -1,13 +1,13 @@
 import { Hono } from 'hono'
 import { InvitePage } from '../../../web/pages/invite.tsx'
+import { addressOf } from '../../app/address.ts'
+import type { Deps, Env, Here } from '../../app/context.ts'
+import { takesKeysBack, typedIn } from '../../app/form.ts'
+import { frameFor } from '../../app/frame.tsx'
+import { page, type Refused, refusalStatus } from '../../app/respond.tsx'
 import { many, type Typed } from '../../forms/typed.ts'
 import { KEYS } from '../../parts/keys-tick.tsx'
-import type { Deps, Env, Here } from '../deps.ts'
-import { takesKeysBack, typedIn } from '../form.ts'
-import { frameFor } from '../frame.tsx'
-import { addressOf } from '../middleware/address.ts'
 import { changeSession } from '../middleware/session.ts'
-import { page, type Refused, refusalStatus } from '../respond.tsx'
 
 /** Choosing a passphrase by an invitation. A link that does not work (any more) is an unknown page like any other. */
 export function invite(deps: Deps): Hono<Env> {

@@ -1,10 +1,10 @@
 import { Hono } from 'hono'
 import { LabelsPage } from '../../../web/pages/labels.tsx'
 import { SIZES } from '../../../web/pages/paper.tsx'
+import { originOf } from '../../app/address.ts'
+import type { Deps, Env } from '../../app/context.ts'
+import { page } from '../../app/respond.tsx'
 import { boxAddress, originTyped, qrSvg } from '../../exchange/labels.ts'
-import type { Deps, Env } from '../deps.ts'
-import { originOf } from '../middleware/address.ts'
-import { page } from '../respond.tsx'
 import { usualSize } from './paper.tsx'
 
 /** Stand labels, to be printed. */

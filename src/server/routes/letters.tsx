@@ -10,6 +10,12 @@ import {
   WORDS_LIMIT,
 } from '../../../web/pages/letters.tsx'
 import { historyUntil, type Letter, letterOf } from '../../after/letter.ts'
+import { addressOf, originOf } from '../../app/address.ts'
+import type { Deps, Env, Here } from '../../app/context.ts'
+import { colonyIn, unknownColony } from '../../app/errors.tsx'
+import { typedIn } from '../../app/form.ts'
+import { viewerOf } from '../../app/frame.tsx'
+import { colonyPath, page } from '../../app/respond.tsx'
 import { addDays, type Day, earlier, isDay } from '../../days.ts'
 import { type FieldProblem, one, type Typed } from '../../forms/typed.ts'
 import type { History } from '../../journal/history.ts'
@@ -17,12 +23,6 @@ import { digestOf, newToken } from '../../people/tokens.ts'
 import { planOf } from '../../recovery/plan.ts'
 import type { SentLetter } from '../../store/letters.ts'
 import { instantWords } from '../../words/instants.ts'
-import type { Deps, Env, Here } from '../deps.ts'
-import { colonyIn, unknownColony } from '../errors.tsx'
-import { typedIn } from '../form.ts'
-import { viewerOf } from '../frame.tsx'
-import { addressOf, originOf } from '../middleware/address.ts'
-import { colonyPath, page } from '../respond.tsx'
 
 /** The day of the hold that the letter is usually written on. */
 const USUAL_DAY = 30

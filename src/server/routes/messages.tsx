@@ -1,6 +1,10 @@
 import { Hono } from 'hono'
 import { RateLimiterMemory, RateLimiterRes } from 'rate-limiter-flexible'
 import { MessagesPage, type SentWords } from '../../../web/pages/messages.tsx'
+import type { Deps, Env, Here } from '../../app/context.ts'
+import { typedIn } from '../../app/form.ts'
+import { viewerOf } from '../../app/frame.tsx'
+import { page } from '../../app/respond.tsx'
 import { type FieldProblem, one, type Typed } from '../../forms/typed.ts'
 import { DEFAULT_HOUR } from '../../messages/choices.ts'
 import { hookUrlProblem } from '../../messages/hook-rules.ts'
@@ -8,10 +12,6 @@ import { emailAddress } from '../../messages/mail.ts'
 import type { SentLine } from '../../messages/sent.ts'
 import { dayWords } from '../../words/dates.ts'
 import { instantWords } from '../../words/instants.ts'
-import type { Deps, Env, Here } from '../deps.ts'
-import { typedIn } from '../form.ts'
-import { viewerOf } from '../frame.tsx'
-import { page } from '../respond.tsx'
 
 /** Lines of what was sent that are shown. */
 const SHOWN = 10

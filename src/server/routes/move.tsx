@@ -1,6 +1,6 @@
 import type { Hono } from 'hono'
 import { MovePage } from '../../../web/pages/move.tsx'
-import type { Env, PageDeps } from '../deps.ts'
+import type { Env, PageDeps } from '../../app/context.ts'
 import { entryForm } from '../entry-form.ts'
 
 /** To another stand or yard. */

@@ -1,6 +1,6 @@
 import type { Hono } from 'hono'
 import { NotePage } from '../../../web/pages/note.tsx'
-import type { Env, PageDeps } from '../deps.ts'
+import type { Env, PageDeps } from '../../app/context.ts'
 import { entryForm } from '../entry-form.ts'
 
 /** A note, which changes no plan. */

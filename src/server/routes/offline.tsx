@@ -1,9 +1,9 @@
 import { Hono } from 'hono'
 import { OutboxPage } from '../../../web/pages/outbox.tsx'
+import type { Deps, Env } from '../../app/context.ts'
+import { viewerOf } from '../../app/frame.tsx'
+import { page } from '../../app/respond.tsx'
 import { roundBundle } from '../../exchange/round-bundle.ts'
-import type { Deps, Env } from '../deps.ts'
-import { viewerOf } from '../frame.tsx'
-import { page } from '../respond.tsx'
 
 /** What a phone fetches to work without signal, and the page that says what waits on it. */
 export function offline(deps: Deps): Hono<Env> {

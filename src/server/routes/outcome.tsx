@@ -1,6 +1,6 @@
 import type { Hono } from 'hono'
 import { OutcomePage } from '../../../web/pages/outcome.tsx'
-import type { Env, PageDeps } from '../deps.ts'
+import type { Env, PageDeps } from '../../app/context.ts'
 import { entryForm } from '../entry-form.ts'
 
 /** A colony leaves: moved out, united, died, absconded. */

@@ -1,12 +1,12 @@
 import { Hono } from 'hono'
+import type { Env, PageDeps } from '../../app/context.ts'
+import { colonyIn, unknownColony } from '../../app/errors.tsx'
+import { idIn, signedIn, typedIn } from '../../app/form.ts'
+import { colonyPath } from '../../app/respond.tsx'
+import { onward, thenOf } from '../../app/return-to.ts'
+import { submit } from '../../app/submit.ts'
 import { draftOf } from '../../forms/read.ts'
 import { timeIn } from '../../time-of-day.ts'
-import type { Env, PageDeps } from '../deps.ts'
-import { colonyIn, unknownColony } from '../errors.tsx'
-import { idIn, signedIn, typedIn } from '../form.ts'
-import { colonyPath } from '../respond.tsx'
-import { submit } from '../submit.ts'
-import { onward, thenOf } from '../then.ts'
 
 /** One tap on the round: looked from outside today, all well, lid stayed on. Anything wrong leads to the whole form. */
 export function outsideLook(deps: PageDeps): Hono<Env> {

@@ -1,8 +1,8 @@
 import { Hono } from 'hono'
 import { PaperPage, SIZES, type Size } from '../../../web/pages/paper.tsx'
+import type { Deps, Env } from '../../app/context.ts'
+import { page } from '../../app/respond.tsx'
 import { isDay } from '../../days.ts'
-import type { Deps, Env } from '../deps.ts'
-import { page } from '../respond.tsx'
 import { printedSheet, sheetDays } from '../sheet-of.ts'
 
 /** The round sheet, to be printed. */

@@ -1,15 +1,15 @@
 import { Hono } from 'hono'
 import { toString as qrCode } from 'qrcode'
 import { LinkPage, PeoplePage, type PersonLine } from '../../../web/pages/people.tsx'
+import { originOf } from '../../app/address.ts'
+import type { Deps, Env, Here } from '../../app/context.ts'
+import { takesKeysBack, typedIn } from '../../app/form.ts'
+import { viewerOf } from '../../app/frame.tsx'
+import { page } from '../../app/respond.tsx'
 import { type FieldProblem, one, type Typed } from '../../forms/typed.ts'
 import type { Invitation, Outcome, Person } from '../../people/index.ts'
 import { ROLES, type Role } from '../../people/index.ts'
 import { instantWords } from '../../words/instants.ts'
-import type { Deps, Env, Here } from '../deps.ts'
-import { takesKeysBack, typedIn } from '../form.ts'
-import { viewerOf } from '../frame.tsx'
-import { originOf } from '../middleware/address.ts'
-import { page } from '../respond.tsx'
 
 const roleIn = (typed: Typed): Role | undefined => ROLES.find((r) => r === one(typed, 'role'))
 

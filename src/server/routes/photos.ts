@@ -1,7 +1,7 @@
 import { Hono } from 'hono'
+import type { Deps, Env, Here } from '../../app/context.ts'
+import { unknownPage } from '../../app/errors.tsx'
 import { photoIn } from '../../photos/photo.ts'
-import type { Deps, Env, Here } from '../deps.ts'
-import { unknownPage } from '../errors.tsx'
 
 /**
  * GET /photos/ID: the picture. PUT /photos/ID: keeps one, which must be, once stripped, what its name says; 200 {kept} or

@@ -4,14 +4,14 @@ import { protocolTyped, typedProtocol } from '../../../web/forms/protocol-fields
 import { ProtocolPage } from '../../../web/pages/protocol.tsx'
 import { ProtocolPreviewPage, ProtocolProgressPage } from '../../../web/pages/protocol-preview.tsx'
 import { differences } from '../../../web/words/protocol.ts'
+import type { Deps, Env, Here } from '../../app/context.ts'
+import { signedIn, typedIn } from '../../app/form.ts'
+import { colonyPath, page } from '../../app/respond.tsx'
 import { type FieldProblem, one, type Typed } from '../../forms/typed.ts'
 import { type ProtocolOverrides, yardProtocol } from '../../recovery/protocol.ts'
 import { type ColonyChange, changeFor, totalsOf } from '../../recovery/protocol-preview.ts'
 import { instantWords } from '../../words/instants.ts'
-import type { Deps, Env, Here } from '../deps.ts'
-import { signedIn, typedIn } from '../form.ts'
 import { remakerOf } from '../remaking.ts'
-import { colonyPath, page } from '../respond.tsx'
 import { unitsTyped } from './settings.tsx'
 
 /** The protocol: shown, previewed over the colonies in the yard, saved with who and why, and plans made again after it. */

@@ -1,15 +1,15 @@
 import { Hono } from 'hono'
 import { RatesPage } from '../../../web/pages/rates.tsx'
+import type { Deps, Env } from '../../app/context.ts'
+import { ratesIn } from '../../app/forecasts.ts'
+import { typedIn } from '../../app/form.ts'
+import { type Histories, yardHistories } from '../../app/histories.ts'
+import { page } from '../../app/respond.tsx'
+import { inSlices } from '../../app/slices.ts'
 import { type Learned, learning } from '../../forecast/learn.ts'
 import { calibrating, type OwnCalibration } from '../../forecast/own-calibration.ts'
 import { one } from '../../forms/typed.ts'
 import type { History } from '../../journal/history.ts'
-import type { Deps, Env } from '../deps.ts'
-import { ratesIn } from '../foresight.ts'
-import { typedIn } from '../form.ts'
-import { page } from '../respond.tsx'
-import { inSlices } from '../slices.ts'
-import { type Histories, yardHistories } from '../yard-histories.ts'
 
 /** What the odds rest on: the rates with their sources, the yard's own beside them, and how far the odds can be trusted. */
 export function rates(deps: Deps): Hono<Env> {

@@ -1,6 +1,9 @@
 import { createHash } from 'node:crypto'
 import { Hono } from 'hono'
 import { RemovalSignPage } from '../../../web/pages/removal-sign.tsx'
+import type { Deps, Env, Here } from '../../app/context.ts'
+import { unknownPage } from '../../app/errors.tsx'
+import { page } from '../../app/respond.tsx'
 import { inWords } from '../../days.ts'
 import { type FieldProblem, one, type Typed } from '../../forms/typed.ts'
 import { problemsOf } from '../../journal/problem.ts'
@@ -12,11 +15,8 @@ import {
   sheetName,
   signature as signatureSchema,
 } from '../../records/removal-sheet.ts'
-import type { Deps, Env, Here } from '../deps.ts'
-import { unknownPage } from '../errors.tsx'
 import { keep, onSheet, type Saved } from '../removal-sheet.ts'
 import { termsNow } from '../removal-view.ts'
-import { page } from '../respond.tsx'
 
 /** Reading and signing the agreement, on paper or by drawing a name. */
 export function removalSign(deps: Deps): Hono<Env> {

@@ -1,12 +1,12 @@
 import { Hono } from 'hono'
 import { TermsPage } from '../../../web/pages/removal-sign.tsx'
+import type { Deps, Env, Here } from '../../app/context.ts'
+import { typedIn } from '../../app/form.ts'
+import { page } from '../../app/respond.tsx'
 import { type FieldProblem, one, type Typed } from '../../forms/typed.ts'
 import { BLANKS, DEFAULT_TERMS, TERMS_LIMIT, termsOf, unknownBlanks } from '../../records/agreement.ts'
 import { EMPTY_SHEET, type Sheet } from '../../records/removal-sheet.ts'
 import { temperature } from '../../words/units.ts'
-import type { Deps, Env, Here } from '../deps.ts'
-import { typedIn } from '../form.ts'
-import { page } from '../respond.tsx'
 
 /** An invented job, to show the text filled in. */
 const EXAMPLE: Sheet = {

@@ -4,14 +4,14 @@ import { choiceIn } from '../../../web/forms/review-choice.ts'
 import { ReviewPage } from '../../../web/pages/review.tsx'
 import { SeasonReport } from '../../../web/pages/season-report.tsx'
 import { nameIn, type ReviewProps } from '../../../web/parts/review/props.ts'
+import type { Deps, Env, Here } from '../../app/context.ts'
+import { unknownPage } from '../../app/errors.tsx'
+import { page } from '../../app/respond.tsx'
 import { hemisphereOf } from '../../biology/hemisphere.ts'
 import { REVIEW_CSV, type ReviewCsv } from '../../exchange/review-csv.ts'
 import { reviewRecords } from '../../exchange/review-records.ts'
 import { namesIn } from '../../review/choice.ts'
 import { lookAt } from '../../review/look.ts'
-import type { Deps, Env, Here } from '../deps.ts'
-import { unknownPage } from '../errors.tsx'
-import { page } from '../respond.tsx'
 
 /** Files that tell costs. */
 const PRIVATE: readonly ReviewCsv[] = ['money']

@@ -1,13 +1,13 @@
 import { Hono } from 'hono'
 import { StandsPage, standsField } from '../../../web/pages/stands.tsx'
+import type { Deps, Env, Here } from '../../app/context.ts'
+import { foresightOf, groundIn, STANDS_AHEAD } from '../../app/forecasts.ts'
+import { typedIn } from '../../app/form.ts'
+import { yardHistories } from '../../app/histories.ts'
+import { page } from '../../app/respond.tsx'
+import { mappedInSlices } from '../../app/slices.ts'
 import { occupancyForecast } from '../../forecast/occupancy.ts'
 import { type FieldProblem, one, type Typed } from '../../forms/typed.ts'
-import type { Deps, Env, Here } from '../deps.ts'
-import { foresightOf, groundIn, STANDS_AHEAD } from '../foresight.ts'
-import { typedIn } from '../form.ts'
-import { page } from '../respond.tsx'
-import { mappedInSlices } from '../slices.ts'
-import { yardHistories } from '../yard-histories.ts'
 
 /** Stands free by date in each yard, and how many stands a yard has. */
 export function stands(deps: Deps): Hono<Env> {

@@ -8,13 +8,13 @@ import {
   type YardProps,
   type YardRow,
 } from '../../../web/pages/yard.tsx'
+import type { Env, Here, PageDeps } from '../../app/context.ts'
+import { colonyPath, page } from '../../app/respond.tsx'
 import { ribbonOf } from '../../parts/ribbon/model.ts'
 import { PHASES, type Phase } from '../../recovery/plan-types.ts'
 import type { Book, ColonySummary } from '../../store/index.ts'
 import { leftWords, toDoOf, waitWords } from '../../words/lines.ts'
 import { live, PHASE_WORDS } from '../../words/rules.ts'
-import type { Env, Here, PageDeps } from '../deps.ts'
-import { colonyPath, page } from '../respond.tsx'
 
 const PAGE = 40
 

@@ -5,8 +5,8 @@
 import { createHmac, randomBytes } from 'node:crypto'
 import { createMiddleware } from 'hono/factory'
 import { type Logger, pino } from 'pino'
-import type { Env } from '../deps.ts'
 import { addressOf, type Outside } from './address.ts'
+import type { Env } from './context.ts'
 
 export type { Logger } from 'pino'
 

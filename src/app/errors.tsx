@@ -1,11 +1,11 @@
 /** Answers when there is nothing to show: an unknown page or colony, a body too large, a bug of ours. */
 import { HTTPException } from 'hono/http-exception'
-import { BrokenPage, NoColonyPage, NoEntryPage, NoPagePage, TooLargePage } from '../../web/pages/errors.tsx'
-import { isApiPath, problemResponse } from '../api/problem.ts'
 import type { Frame } from '../parts/layout.tsx'
 import type { Book } from '../store/index.ts'
-import type { Here, PageDeps } from './deps.ts'
+import type { Here, PageDeps } from './context.ts'
+import { BrokenPage, NoColonyPage, NoEntryPage, NoPagePage, TooLargePage } from './error-pages.tsx'
 import { nearestTags } from './nearest.ts'
+import { isApiPath, problemResponse } from './problem.ts'
 import { colonyPath, page, sendsJson } from './respond.tsx'
 
 type Answer = Response | Promise<Response>

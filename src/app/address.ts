@@ -4,7 +4,7 @@
  */
 import type { IncomingMessage } from 'node:http'
 import proxyAddr from 'proxy-addr'
-import type { Here } from '../deps.ts'
+import type { Here } from './context.ts'
 
 /** Whether a proxy at that address is trusted. */
 export type Trust = (address: string) => boolean

@@ -4,7 +4,7 @@ import type { Child } from 'hono/jsx'
 import type { ContentfulStatusCode } from 'hono/utils/http-status'
 import type { FieldProblem } from '../forms/typed.ts'
 import type { ColonySummary } from '../store/index.ts'
-import type { Here } from './deps.ts'
+import type { Here } from './context.ts'
 
 /** A page. Never kept by a cache: it holds the day's plan. */
 export function page(c: Here, body: Child, status: ContentfulStatusCode = 200): Response | Promise<Response> {

@@ -1,5 +1,5 @@
 /** A file made while it is sent, so that a large one need not fit in memory. */
-import type { Here } from './deps.ts'
+import type { Here } from './context.ts'
 
 /** Lines gathered until there is this much text to send at once. */
 const CHUNK = 64 * 1024

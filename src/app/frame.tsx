@@ -3,7 +3,7 @@ import { createMiddleware } from 'hono/factory'
 import { type Day, dayIn } from '../days.ts'
 import type { Frame } from '../parts/layout.tsx'
 import { may, mayOpen } from '../people/permissions.ts'
-import type { Deps, Env, Here, PageDeps, Viewer } from './deps.ts'
+import type { Deps, Env, Here, PageDeps, Viewer } from './context.ts'
 
 /** The yard's time zone: its own choice, else the machine's. */
 export const zoneOf = (deps: Pick<PageDeps, 'store' | 'zone'>): string =>

@@ -6,13 +6,13 @@ import type { ApiTokens, TokenHolder } from '../people/api-tokens.ts'
 import type { People, Person } from '../people/index.ts'
 import type { PhotoShelf } from '../photos/photo.ts'
 import type { PhotoFiles } from '../photos/shelf.ts'
+import type { Assets } from '../server/assets.ts'
+import type { Messages } from '../server/house.ts'
 import type { Book, Store } from '../store/index.ts'
 import type { Safekeeping } from '../store/safekeeping.ts'
-import type { Assets } from './assets.ts'
-import type { Foresight } from './foresight.ts'
-import type { Messages } from './house.ts'
-import type { Outside } from './middleware/address.ts'
-import type { Logger } from './middleware/logging.ts'
+import type { Outside } from './address.ts'
+import type { Foresight } from './forecasts.ts'
+import type { Logger } from './logging.ts'
 
 /** What the pages of the round are given. A phone without signal answers them too, so nothing here is the server's alone. */
 export interface PageDeps {

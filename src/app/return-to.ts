@@ -1,6 +1,6 @@
 /** Where a form leads once it is saved: to the colony, or onward on the round from which it was opened. */
 import type { ColonySummary } from '../store/index.ts'
-import type { Here } from './deps.ts'
+import type { Here } from './context.ts'
 import { toColony } from './respond.tsx'
 
 const ELSEWHERE = 'http://elsewhere.invalid'

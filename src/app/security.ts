@@ -5,12 +5,12 @@ import { createMiddleware } from 'hono/factory'
 import { HTTPException } from 'hono/http-exception'
 import { secureHeaders } from 'hono/secure-headers'
 import { timeout } from 'hono/timeout'
-import { ElsewherePage } from '../../../web/pages/errors.tsx'
-import type { Deps, Env, Here } from '../deps.ts'
-import { frameFor } from '../frame.tsx'
-import { page, sendsJson } from '../respond.tsx'
 import { isSecure, type Outside, originOf } from './address.ts'
+import type { Deps, Env, Here } from './context.ts'
+import { ElsewherePage } from './error-pages.tsx'
+import { frameFor } from './frame.tsx'
 import { NO_SNIFFING_AROUND } from './policy.ts'
+import { page, sendsJson } from './respond.tsx'
 
 const overTls = secureHeaders({ ...NO_SNIFFING_AROUND, strictTransportSecurity: 'max-age=15552000' })
 const plain = secureHeaders({ ...NO_SNIFFING_AROUND, strictTransportSecurity: false })

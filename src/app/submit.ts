@@ -8,8 +8,8 @@ import { entry, tag } from '../journal/entry.ts'
 import { type Problem, problemsOf } from '../journal/problem.ts'
 import type { Book } from '../store/index.ts'
 import { problemWords } from '../words/problem.ts'
-import type { PageDeps } from './deps.ts'
-import { settleYard } from './yard-said.ts'
+import type { PageDeps } from './context.ts'
+import { settleYard } from './new-yard.ts'
 
 /** A draft with what the form knows of it beside its fields. */
 export interface Sent {

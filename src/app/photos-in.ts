@@ -2,7 +2,7 @@
 import { type FieldProblem, many, type Typed } from '../forms/typed.ts'
 import { MOST_PHOTOS } from '../journal/entry.ts'
 import { photoIn } from '../photos/photo.ts'
-import type { Here, PageDeps } from './deps.ts'
+import type { Here, PageDeps } from './context.ts'
 
 export interface FormWithPhotos {
   /** `photos` names those that were kept, the ones from before first. */

@@ -2,7 +2,7 @@
 import { v7, validate } from 'uuid'
 import { one, type Typed, typedFrom } from '../forms/typed.ts'
 import { KEYS, TAKEN_BACK } from '../parts/keys-tick.tsx'
-import type { Here } from './deps.ts'
+import type { Here } from './context.ts'
 import { viewerOf } from './frame.tsx'
 
 /** What was typed; nothing when the body is not a form. */

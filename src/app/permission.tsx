@@ -1,10 +1,10 @@
 /** Asks the table of permissions before any page behind the door. */
 import { createMiddleware } from 'hono/factory'
-import { NotYoursPage } from '../../../web/pages/errors.tsx'
-import { actionAt, forWhom } from '../../people/permissions.ts'
-import type { Env } from '../deps.ts'
-import { unknownPage } from '../errors.tsx'
-import { page } from '../respond.tsx'
+import { actionAt, forWhom } from '../people/permissions.ts'
+import type { Env } from './context.ts'
+import { NotYoursPage } from './error-pages.tsx'
+import { unknownPage } from './errors.tsx'
+import { page } from './respond.tsx'
 
 export const allowed = createMiddleware<Env>(async (c, next) => {
   const { frame } = c.var
