@@ -1,7 +1,7 @@
 /** Every route of the app and every field of its forms, found by looking: a new page is fuzzed without anybody adding it. */
 import type { Hono } from 'hono'
 import type { Env } from '../../src/app/context.ts'
-import { createApp, roomsFor } from '../../src/server/app.ts'
+import { createApp, roomsFor } from '../../src/node/app.ts'
 import type { TestYard } from '../support/yard-app.ts'
 
 export interface Route {

@@ -1,7 +1,7 @@
 /** Setting up, inviting, choosing passphrases, changing roles: over HTTP. */
 import { beforeEach, describe, expect, test } from 'vitest'
+import { listen } from '../../src/node/listen.ts'
 import { newToken } from '../../src/people/tokens.ts'
-import { listen } from '../../src/server/listen.ts'
 import { PASSPHRASE } from '../support/people.ts'
 import { NAMES, type TestYard, testYard } from '../support/yard-app.ts'
 

@@ -1,9 +1,9 @@
 /** The first start behind a TLS proxy: the address that is printed works, a wrong one says which is right, and a setting left out is said. */
 import { expect, test } from 'vitest'
 import { outsideFrom } from '../../src/app/address.ts'
-import { warningsFor } from '../../src/commands/serve.ts'
+import { warningsFor } from '../../src/node/commands/serve.ts'
+import { listen } from '../../src/node/listen.ts'
 import { newToken } from '../../src/people/tokens.ts'
-import { listen } from '../../src/server/listen.ts'
 import { PASSPHRASE } from '../support/people.ts'
 import { testYard } from '../support/yard-app.ts'
 

@@ -289,7 +289,7 @@ describe('photos of a yard', () => {
 
   it('that are missing or spoiled are named by verify', async () => {
     await visitWith([['box.jpg', raw()]])
-    const { run } = await import('../../src/commands/verify.ts')
+    const { run } = await import('../../src/node/commands/verify.ts')
     const said: string[] = []
     const [out, err] = [process.stdout.write, process.stderr.write]
     const verify = async (): Promise<number> => {

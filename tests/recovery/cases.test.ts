@@ -1,6 +1,6 @@
 /** Worked case histories: the plan on chosen days. A date is exact, or [first, last]; a list of words means any of them. */
 import { describe, expect, test } from 'vitest'
-import { readPlanInput } from '../../src/exchange/plan-input.ts'
+import { readPlanInput } from '../../src/node/commands/plan-input.ts'
 import { planOf } from '../../src/recovery/plan.ts'
 import type { Check, Plan } from '../../src/recovery/plan-types.ts'
 import own from './cases/own.json' with { type: 'json' }

@@ -3,7 +3,7 @@ import { mkdtempSync, rmSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { afterAll, afterEach, describe, expect, it, vi } from 'vitest'
-import { run } from '../../src/commands/review.ts'
+import { run } from '../../src/node/commands/review.ts'
 import { dataFile, openStore } from '../../src/store/index.ts'
 
 const folder = mkdtempSync(join(tmpdir(), 'resettle-review-'))

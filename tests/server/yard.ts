@@ -3,10 +3,10 @@
 import { DIRECT } from '../../src/app/address.ts'
 import { SILENT } from '../../src/app/logging.ts'
 import { dayIn } from '../../src/days.ts'
+import { createApp } from '../../src/node/app.ts'
+import { assetsIn } from '../../src/node/assets.ts'
+import { openHouse } from '../../src/node/services.ts'
 import type { Role } from '../../src/people/index.ts'
-import { createApp } from '../../src/server/app.ts'
-import { assetsIn } from '../../src/server/assets.ts'
-import { openHouse } from '../../src/server/house.ts'
 import type { Store } from '../../src/store/index.ts'
 import { CHEAP, signInAs } from '../support/people.ts'
 

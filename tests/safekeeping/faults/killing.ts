@@ -4,7 +4,7 @@
  */
 import { type ChildProcess, spawn } from 'node:child_process'
 import { Agent, request } from 'node:http'
-import { openHouse } from '../../../src/server/house.ts'
+import { openHouse } from '../../../src/node/services.ts'
 import { openStore } from '../../../src/store/index.ts'
 import { inspection, intake, newId } from '../../store/helpers.ts'
 import { type Random, randomFrom } from '../../store/yard.ts'

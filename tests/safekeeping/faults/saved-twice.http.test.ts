@@ -1,6 +1,6 @@
 /** Two browsers, or one impatient thumb, saving the same visit: one entry. Over a real connection. */
 import { afterAll, beforeAll, expect, test } from 'vitest'
-import { type Listening, listen } from '../../../src/server/listen.ts'
+import { type Listening, listen } from '../../../src/node/listen.ts'
 import { intake, newId } from '../../store/helpers.ts'
 import { type TestYard, testYard } from '../../support/yard-app.ts'
 

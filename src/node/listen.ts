@@ -10,7 +10,7 @@ import { newToken } from '../people/tokens.ts'
 import { StoreError } from '../store/index.ts'
 import { createApp } from './app.ts'
 import { assetsIn } from './assets.ts'
-import { type House, machineZone } from './house.ts'
+import { type House, machineZone } from './services.ts'
 
 export interface ListenOptions {
   house: House

@@ -4,14 +4,14 @@
  */
 import { existsSync, readFileSync } from 'node:fs'
 import { parseArgs } from 'node:util'
-import { type Day, dayIn, isDay } from '../days.ts'
-import { readColonies } from '../exchange/colonies-csv.ts'
-import { lineOf } from '../exchange/csv-table.ts'
-import { factsInStore } from '../exchange/review-facts.ts'
-import { type ColonyFacts, factsOfRow } from '../review/facts.ts'
-import { reviewOf } from '../review/review.ts'
-import { summaryOf } from '../review/summary.ts'
-import { dataFile, openStore, StoreError } from '../store/index.ts'
+import { type Day, dayIn, isDay } from '../../days.ts'
+import { readColonies } from '../../exchange/colonies-csv.ts'
+import { lineOf } from '../../exchange/csv-table.ts'
+import { factsInStore } from '../../exchange/review-facts.ts'
+import { type ColonyFacts, factsOfRow } from '../../review/facts.ts'
+import { reviewOf } from '../../review/review.ts'
+import { summaryOf } from '../../review/summary.ts'
+import { dataFile, openStore, StoreError } from '../../store/index.ts'
 
 const USAGE =
   'usage: resettle review [--from FILE|-] [--as-of YYYY-MM-DD] [--json] [--united-as-loss] [--skip-bad]'

@@ -1,10 +1,10 @@
 /** Reads the input of `resettle plan`: one colony's tag, protocol overrides and entries, ids and colony optional. */
 import { z } from 'zod'
-import type { Day } from '../days.ts'
-import { type Entry, entry } from '../journal/entry.ts'
-import { contradictions, type History, historyOf } from '../journal/history.ts'
-import { type Problem, problemsOf } from '../journal/problem.ts'
-import { type Protocol, protocolOverrides, protocolWith } from '../recovery/protocol.ts'
+import type { Day } from '../../days.ts'
+import { type Entry, entry } from '../../journal/entry.ts'
+import { contradictions, type History, historyOf } from '../../journal/history.ts'
+import { type Problem, problemsOf } from '../../journal/problem.ts'
+import { type Protocol, protocolOverrides, protocolWith } from '../../recovery/protocol.ts'
 
 const envelope = z.strictObject({
   tag: z.string().min(1).max(60),

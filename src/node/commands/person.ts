@@ -14,10 +14,10 @@
  */
 import { existsSync } from 'node:fs'
 import { parseArgs } from 'node:util'
-import { outsideFrom } from '../app/address.ts'
-import { type Outcome, type People, type Person, peopleOn, ROLES, type Role } from '../people/index.ts'
-import { dataFile, openConnection, StoreError } from '../store/index.ts'
-import { keysWords } from '../words/people.ts'
+import { outsideFrom } from '../../app/address.ts'
+import { type Outcome, type People, type Person, peopleOn, ROLES, type Role } from '../../people/index.ts'
+import { dataFile, openConnection, StoreError } from '../../store/index.ts'
+import { keysWords } from '../../words/people.ts'
 import { portOf } from './serve.ts'
 import { saying, secretLine } from './terminal.ts'
 

@@ -2,8 +2,8 @@
 import { existsSync } from 'node:fs'
 import { resolve } from 'node:path'
 import { parseArgs } from 'node:util'
-import { backupFolder, takeBackup } from '../store/backup.ts'
-import { dataFile, openConnection, StoreError } from '../store/index.ts'
+import { backupFolder, takeBackup } from '../../store/backup.ts'
+import { dataFile, openConnection, StoreError } from '../../store/index.ts'
 import { saying } from './terminal.ts'
 
 /** Exit code 0: taken, its path on stdout. 2: not taken. */

@@ -3,15 +3,15 @@ import { mkdirSync, mkdtempSync, readdirSync, rmSync } from 'node:fs'
 import { join } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import { parseArgs } from 'node:util'
-import { demoAccounts } from '../../demo/accounts.ts'
-import { fill } from '../../demo/fill.ts'
-import { fillOffice } from '../../demo/office.ts'
-import { dayIn } from '../days.ts'
-import { openHouse } from '../server/house.ts'
+import { demoAccounts } from '../../../demo/accounts.ts'
+import { fill } from '../../../demo/fill.ts'
+import { fillOffice } from '../../../demo/office.ts'
+import { dayIn } from '../../days.ts'
+import { openHouse } from '../services.ts'
 import { portOf, serveUntilStopped } from './serve.ts'
 
 /** Ignored by git; each demo has a folder of its own in it, so that two can run side by side. */
-const HERE = fileURLToPath(new URL('../../demo/data', import.meta.url))
+const HERE = fileURLToPath(new URL('../../../demo/data', import.meta.url))
 
 /** Fills a fresh database, serves it until stopped, and takes it away again. */
 export async function run(args: string[]): Promise<number> {
