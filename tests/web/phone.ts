@@ -2,8 +2,8 @@
 import 'fake-indexeddb/auto'
 import { IDBFactory } from 'fake-indexeddb'
 import type { Role } from '../../src/people/index.ts'
-import { type Database, openDatabase } from '../../web/phone/database.ts'
-import { type Keeper, keeperOf } from '../../web/phone/keeper.ts'
+import { type Database, openDatabase } from '../../src/phone/database.ts'
+import { type Keeper, keeperOf } from '../../src/phone/keeper.ts'
 import { ORIGIN, type TestYard } from '../support/yard-app.ts'
 
 /** What becomes of a request. `reach` hands it to the yard. */

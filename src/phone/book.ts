@@ -5,16 +5,16 @@
  * Lives in memory for as long as the worker does. What a form appends is handed to `kept`; it counts only when it is on
  * the disk, which is the caller's business.
  */
-import type { Day } from '../../src/days.ts'
-import type { RoundBundle, RoundColony } from '../../src/exchange/round-bundle.ts'
-import { happeningOf } from '../../src/journal/happening.ts'
-import { type Protocol, yardProtocol } from '../../src/recovery/protocol.ts'
-import { append } from '../../src/store/append.ts'
-import { fold } from '../../src/store/fold.ts'
-import { joinings } from '../../src/store/joined.ts'
-import { type Projected, project } from '../../src/store/project.ts'
-import { matches, natural, summaryOf, walkingOrder } from '../../src/store/summaries.ts'
-import type { Book, ColonySummary, JournalRow } from '../../src/store/types.ts'
+import type { Day } from '../days.ts'
+import type { RoundBundle, RoundColony } from '../exchange/round-bundle.ts'
+import { happeningOf } from '../journal/happening.ts'
+import { type Protocol, yardProtocol } from '../recovery/protocol.ts'
+import { append } from '../store/append.ts'
+import { fold } from '../store/fold.ts'
+import { joinings } from '../store/joined.ts'
+import { type Projected, project } from '../store/project.ts'
+import { matches, natural, summaryOf, walkingOrder } from '../store/summaries.ts'
+import type { Book, ColonySummary, JournalRow } from '../store/types.ts'
 import type { Waiting } from './database.ts'
 
 export interface BookParts {

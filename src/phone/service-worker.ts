@@ -3,12 +3,12 @@
  * at once, else from the phone itself; their forms go into the outbox first, always. Everything else goes to the server.
  */
 
-import type { Ask, PhoneState } from '../src/parts/phone-state.ts'
-import { openDatabase } from './phone/database.ts'
-import { type Built, files } from './phone/files.ts'
-import { keeperOf } from './phone/keeper.ts'
-import { noSignal, notKept } from './phone/no-signal.ts'
-import { type Fetching, worker } from './phone/worker-scope.ts'
+import type { Ask, PhoneState } from '../parts/phone-state.ts'
+import { openDatabase } from './database.ts'
+import { type Built, files } from './files.ts'
+import { keeperOf } from './keeper.ts'
+import { noSignal, notKept } from './no-signal.ts'
+import { type Fetching, worker } from './worker-scope.ts'
 
 /** Put in by the build. */
 declare const BUILT: Built

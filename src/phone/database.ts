@@ -12,10 +12,10 @@ import {
   openDB,
   type StoreNames,
 } from 'idb'
-import type { RoundBundle, RoundColony } from '../../src/exchange/round-bundle.ts'
-import type { Entry } from '../../src/journal/entry.ts'
-import type { Problem } from '../../src/journal/problem.ts'
-import type { Photo } from '../../src/photos/photo.ts'
+import type { RoundBundle, RoundColony } from '../exchange/round-bundle.ts'
+import type { Entry } from '../journal/entry.ts'
+import type { Problem } from '../journal/problem.ts'
+import type { Photo } from '../photos/photo.ts'
 
 /** An entry that waits to be acknowledged. */
 export interface Waiting {

@@ -1,8 +1,8 @@
 /** What a phone says when neither it nor the server can answer. */
 import { html } from 'hono/html'
-import { bareFrame } from '../../src/app/errors.tsx'
-import type { Frame } from '../../src/parts/layout.tsx'
-import { NoSignalPage, NotKeptPage } from '../pages/no-signal.tsx'
+import { NoSignalPage, NotKeptPage } from '../../web/pages/no-signal.tsx'
+import { bareFrame } from '../app/errors.tsx'
+import type { Frame } from '../parts/layout.tsx'
 
 /** A whole page as an answer. */
 export async function pageOf(body: unknown, status = 200): Promise<Response> {
