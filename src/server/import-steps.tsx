@@ -19,8 +19,8 @@ import {
   type Usual,
 } from '../exchange/spreadsheet/mapping.ts'
 import { rehearsed, type Signing, takeIn } from '../exchange/spreadsheet/take-in.ts'
+import { ownTypes } from '../features/entries/intake-route.tsx'
 import type { AppendContext, Book } from '../store/index.ts'
-import { ownTypes } from './routes/intake.tsx'
 
 /** Everything a step goes by. */
 interface Sheet {

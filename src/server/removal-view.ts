@@ -4,6 +4,7 @@ import type { RemovalRow } from '../../web/pages/removals.tsx'
 import { showsIn } from '../../web/words/removal.ts'
 import type { Deps, Here } from '../app/context.ts'
 import { colonyPath } from '../app/respond.tsx'
+import { ownTypes } from '../features/entries/intake-route.tsx'
 import { termsOf } from '../records/agreement.ts'
 import { type Sheet, sheetName } from '../records/removal-sheet.ts'
 import { beforeCut, type Reckoning } from '../removal/before-cut.ts'
@@ -11,7 +12,6 @@ import { isOver, nextPart, type Stage, stageOf } from '../removal/stage.ts'
 import type { SavedSheet } from '../store/index.ts'
 import { dayWords } from '../words/dates.ts'
 import { temperature } from '../words/units.ts'
-import { ownTypes } from './routes/intake.tsx'
 
 export const removalPath = (id: string): string => `/removals/${id}`
 

@@ -3,6 +3,14 @@
  * form of a visit, with the same field names, so that a row of the sheet is read as a visit is.
  */
 
+import {
+  CAGE,
+  GIFT_SLOTS,
+  TIES,
+  VISIT_PREFIXES,
+  visitDrafts,
+  WASH,
+} from '../../src/features/entries/visit.ts'
 import { type Draft, draftOf } from '../../src/forms/read.ts'
 import { anyTyped, one, type Typed } from '../../src/forms/typed.ts'
 import {
@@ -22,7 +30,6 @@ import {
   TEMPER,
 } from '../../src/words/choices.ts'
 import { type Quantity, type Units, unitOf } from '../../src/words/units.ts'
-import { CAGE, GIFT_SLOTS, TIES, VISIT_PREFIXES, visitDrafts, WASH } from './visit.ts'
 
 export interface SheetField {
   /** As in the form of a visit; those of a box not reached begin with {@link NOT_REACHED}. */

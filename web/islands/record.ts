@@ -3,6 +3,7 @@
  * signal once the page is there. Without JavaScript the form works the same, without the panel.
  */
 
+import { visitDrafts } from '../../src/features/entries/visit.ts'
 import { typedFrom } from '../../src/forms/typed.ts'
 import type { Entry, Inspection } from '../../src/journal/entry.ts'
 import { historyOf } from '../../src/journal/history.ts'
@@ -12,7 +13,6 @@ import type { Protocol } from '../../src/recovery/protocol.ts'
 import { proves } from '../../src/words/proof.ts'
 import { ACTION_WORDS } from '../../src/words/rules.ts'
 import type { Units } from '../../src/words/units.ts'
-import { visitDrafts } from '../forms/visit.ts'
 
 interface LiveData {
   tag: string

@@ -2,12 +2,12 @@
 
 import { thenTo } from '../../src/app/round-paths.ts'
 import { addDays } from '../../src/days.ts'
+import { type EntryFormView, SmallFormPage } from '../../src/features/entries/small-forms.tsx'
 import { Choices, NoteField } from '../../src/forms/field.tsx'
 import type { Plan } from '../../src/recovery/plan-types.ts'
 import { closingWindow } from '../../src/round/urgency.ts'
 import { MISSED } from '../../src/words/choices.ts'
 import { dayWords } from '../../src/words/dates.ts'
-import { type EntryFormView, SmallFormPage } from './small-forms.tsx'
 
 const AHEAD = [
   [1, 'Tomorrow'],

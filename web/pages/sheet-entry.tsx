@@ -1,5 +1,6 @@
 /** A whole round sheet typed in at the desk: a card a box, in the order of the sheet, each read and saved by itself. */
 import type { Day } from '../../src/days.ts'
+import { idField } from '../../src/features/entries/visit.ts'
 import { type FormState, idOf, sentenceOf } from '../../src/forms/field.tsx'
 import { type FieldProblem, many, one, type Typed } from '../../src/forms/typed.ts'
 import type { StandingEntry } from '../../src/journal/history.ts'
@@ -9,7 +10,6 @@ import { dayWords } from '../../src/words/dates.ts'
 import { entryWords } from '../../src/words/entries.ts'
 import { toDoOf } from '../../src/words/lines.ts'
 import { labelWithUnit, ROW_PREFIXES, rowPrefix, SHEET, type SheetField, sheetLabel } from '../forms/sheet.ts'
-import { idField } from '../forms/visit.ts'
 import { PaperWays } from '../parts/paper-ways.tsx'
 
 export interface SheetRow {

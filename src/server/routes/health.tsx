@@ -5,8 +5,8 @@ import { ClearedPage, FeedPage, TreatPage, WashPage } from '../../../web/pages/h
 import type { Deps, Env } from '../../app/context.ts'
 import { colonyIn, unknownColony } from '../../app/errors.tsx'
 import { colonyPath, page } from '../../app/respond.tsx'
+import { entryForm } from '../../features/entries/entry-form.ts'
 import { healthOf, needsWash, urgencyOf } from '../../health/health.ts'
-import { entryForm } from '../entry-form.ts'
 
 /** Health: of the yard, of one colony, and the short forms that feed it. */
 export function health(deps: Deps): Hono<Env> {

@@ -1,19 +1,19 @@
 import { Hono } from 'hono'
 import { v7 } from 'uuid'
-import { IntakePage } from '../../../web/pages/intake.tsx'
 import type { Deps, Env, Here } from '../../app/context.ts'
 import { unknownPage } from '../../app/errors.tsx'
 import { idIn, signedIn, typedIn, withIds } from '../../app/form.ts'
 import { withPhotos } from '../../app/photos-in.ts'
 import { formPage, toColony } from '../../app/respond.tsx'
 import { submit } from '../../app/submit.ts'
+import { IntakePage } from '../../features/entries/intake-page.tsx'
+import { blank, ownTypes } from '../../features/entries/intake-route.tsx'
 import { draftOf, typedOf } from '../../forms/read.ts'
 import { type FieldProblem, one, type Typed } from '../../forms/typed.ts'
 import type { Entry } from '../../journal/entry.ts'
 import { sheetName } from '../../records/removal-sheet.ts'
 import { intakeFrom } from '../../removal/to-intake.ts'
 import { sheetIn } from '../removal-view.ts'
-import { blank, ownTypes } from './intake.tsx'
 
 type Saved = NonNullable<ReturnType<typeof sheetIn>>
 

@@ -1,8 +1,8 @@
 /** The day of an entry, and its time where somebody may care to note it. */
 
-import { type FormState, NoteField, TextField } from '../../../src/forms/field.tsx'
-import { one } from '../../../src/forms/typed.ts'
-import type { Frame } from '../../../src/parts/layout.tsx'
+import { type FormState, NoteField, TextField } from '../../../forms/field.tsx'
+import { one } from '../../../forms/typed.ts'
+import type { Frame } from '../../../parts/layout.tsx'
 
 export interface EntryFieldsProps {
   form: FormState

@@ -1,7 +1,7 @@
 import type { Hono } from 'hono'
-import { MovePage } from '../../../web/pages/move.tsx'
 import type { Env, PageDeps } from '../../app/context.ts'
-import { entryForm } from '../entry-form.ts'
+import { entryForm } from './entry-form.ts'
+import { MovePage } from './move-page.tsx'
 
 /** To another stand or yard. */
 export const move = (deps: PageDeps): Hono<Env> =>

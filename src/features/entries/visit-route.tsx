@@ -1,7 +1,5 @@
 import { Hono } from 'hono'
 import { v7 } from 'uuid'
-import { idField, VISIT_PREFIXES, visitDrafts } from '../../../web/forms/visit.ts'
-import { VisitPage } from '../../../web/pages/visit.tsx'
 import type { Env, Here, PageDeps } from '../../app/context.ts'
 import { colonyIn, unknownColony } from '../../app/errors.tsx'
 import { idIn, signedIn, typedIn, withIds } from '../../app/form.ts'
@@ -13,6 +11,8 @@ import type { FieldProblem, Typed } from '../../forms/typed.ts'
 import type { History } from '../../journal/history.ts'
 import { timeIn } from '../../time-of-day.ts'
 import { toDoOf } from '../../words/lines.ts'
+import { idField, VISIT_PREFIXES, visitDrafts } from './visit.ts'
+import { VisitPage } from './visit-page.tsx'
 
 /** Recording a visit. */
 export function visit(deps: PageDeps): Hono<Env> {

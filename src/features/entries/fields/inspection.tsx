@@ -1,7 +1,7 @@
 /** What was seen at the box. What is not tapped was not looked at, and proves nothing. */
 
-import { Choices, TextField, Ticks } from '../../../src/forms/field.tsx'
-import { PhotoField } from '../../../src/forms/photo-field.tsx'
+import { Choices, TextField, Ticks } from '../../../forms/field.tsx'
+import { PhotoField } from '../../../forms/photo-field.tsx'
 import {
   BEES_TAPPED,
   CAPPED_BROOD,
@@ -15,7 +15,7 @@ import {
   SIGN,
   STORES,
   TEMPER,
-} from '../../../src/words/choices.ts'
+} from '../../../words/choices.ts'
 import { type EntryFieldsProps, EntryNote } from './common.tsx'
 
 export const InspectionFields = (p: EntryFieldsProps) => (

@@ -1,6 +1,5 @@
 import { Hono } from 'hono'
 import { v7 } from 'uuid'
-import { CorrectPage, WithdrawPage } from '../../../web/pages/correct.tsx'
 import type { Env, Here, PageDeps } from '../../app/context.ts'
 import { unknownEntry } from '../../app/errors.tsx'
 import { idIn, signedIn, typedIn, withIds } from '../../app/form.ts'
@@ -12,7 +11,8 @@ import { draftOf, typedOf } from '../../forms/read.ts'
 import { type FieldProblem, one, type Typed } from '../../forms/typed.ts'
 import type { StandingEntry } from '../../journal/history.ts'
 import type { ColonySummary, JournalRow } from '../../store/index.ts'
-import { ownTypes } from './intake.tsx'
+import { CorrectPage, WithdrawPage } from './correct-page.tsx'
+import { ownTypes } from './intake-route.tsx'
 
 interface Target {
   entry: StandingEntry

@@ -1,12 +1,12 @@
 /** The short forms of a colony: it left, another stand, a note, taking an entry back. */
 import type { Child } from 'hono/jsx'
-import { type FormState, NoteField } from '../../src/forms/field.tsx'
-import { hasPhotos } from '../../src/forms/fields.ts'
-import { labelOf } from '../../src/forms/read.ts'
-import type { EntryKind } from '../../src/journal/entry.ts'
-import { FormPage } from '../../src/parts/form-page.tsx'
-import type { Frame } from '../../src/parts/layout.tsx'
-import type { ColonySummary } from '../../src/store/index.ts'
+import { type FormState, NoteField } from '../../forms/field.tsx'
+import { hasPhotos } from '../../forms/fields.ts'
+import { labelOf } from '../../forms/read.ts'
+import type { EntryKind } from '../../journal/entry.ts'
+import { FormPage } from '../../parts/form-page.tsx'
+import type { Frame } from '../../parts/layout.tsx'
+import type { ColonySummary } from '../../store/index.ts'
 
 /** What a form of one colony is given. */
 export interface EntryFormView {

@@ -1,9 +1,9 @@
 /** A colony leaves the yard. */
 
-import { HeldNotice } from '../../src/parts/held.tsx'
-import type { ColonySummary } from '../../src/store/index.ts'
-import { unitingCaution } from '../../src/words/lid-cautions.ts'
-import { OutcomeFields } from '../parts/entry-fields/leaving.tsx'
+import { HeldNotice } from '../../parts/held.tsx'
+import type { ColonySummary } from '../../store/index.ts'
+import { unitingCaution } from '../../words/lid-cautions.ts'
+import { OutcomeFields } from './fields/leaving.tsx'
 import { type EntryFormView, SmallFormPage } from './small-forms.tsx'
 
 type OutcomeProps = EntryFormView & { others: string[] }

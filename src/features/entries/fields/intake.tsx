@@ -1,10 +1,10 @@
 /** An intake in three short groups: where from, queen and brood, box. */
 
-import { dayLabel } from '../../../src/forms/day-labels.ts'
-import { Choices, TextField } from '../../../src/forms/field.tsx'
-import { PhotoField } from '../../../src/forms/photo-field.tsx'
-import { METHOD, QUEEN, removalTypes, SPRAYED } from '../../../src/words/choices.ts'
-import { unitOf } from '../../../src/words/units.ts'
+import { dayLabel } from '../../../forms/day-labels.ts'
+import { Choices, TextField } from '../../../forms/field.tsx'
+import { PhotoField } from '../../../forms/photo-field.tsx'
+import { METHOD, QUEEN, removalTypes, SPRAYED } from '../../../words/choices.ts'
+import { unitOf } from '../../../words/units.ts'
 import { BeesAndBox, BroodAlong } from './along.tsx'
 import { DayField, type EntryFieldsProps, EntryNote } from './common.tsx'
 import { YardField } from './yard.tsx'

@@ -1,9 +1,9 @@
 /** Moving to another stand, leaving the yard, a box that was not reached. */
 
-import { dayLabel } from '../../../src/forms/day-labels.ts'
-import { Choices, NoteField, TextField } from '../../../src/forms/field.tsx'
-import { PhotoField } from '../../../src/forms/photo-field.tsx'
-import { MISSED, OUTCOME } from '../../../src/words/choices.ts'
+import { dayLabel } from '../../../forms/day-labels.ts'
+import { Choices, NoteField, TextField } from '../../../forms/field.tsx'
+import { PhotoField } from '../../../forms/photo-field.tsx'
+import { MISSED, OUTCOME } from '../../../words/choices.ts'
 import { DayField, type EntryFieldsProps, EntryNote } from './common.tsx'
 import { YardField } from './yard.tsx'
 

@@ -1,11 +1,11 @@
 /** Logging an intake from the truck. */
 
-import type { FormState } from '../../src/forms/field.tsx'
-import { labelOf } from '../../src/forms/read.ts'
-import { RemovalCautions } from '../../src/parts/cautions.tsx'
-import { FormPage } from '../../src/parts/form-page.tsx'
-import type { Frame } from '../../src/parts/layout.tsx'
-import { IntakeFields } from '../parts/entry-fields/intake.tsx'
+import type { FormState } from '../../forms/field.tsx'
+import { labelOf } from '../../forms/read.ts'
+import { RemovalCautions } from '../../parts/cautions.tsx'
+import { FormPage } from '../../parts/form-page.tsx'
+import type { Frame } from '../../parts/layout.tsx'
+import { IntakeFields } from './fields/intake.tsx'
 
 export interface IntakeProps {
   frame: Frame

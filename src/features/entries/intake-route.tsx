@@ -1,6 +1,5 @@
 import { Hono } from 'hono'
 import { v7 } from 'uuid'
-import { IntakePage } from '../../../web/pages/intake.tsx'
 import type { Env, Here, PageDeps } from '../../app/context.ts'
 import { idIn, signedIn, typedIn, withIds } from '../../app/form.ts'
 import { withPhotos } from '../../app/photos-in.ts'
@@ -10,6 +9,7 @@ import { draftOf } from '../../forms/read.ts'
 import type { FieldProblem } from '../../forms/typed.ts'
 import { one, type Typed } from '../../forms/typed.ts'
 import type { Book } from '../../store/index.ts'
+import { IntakePage } from './intake-page.tsx'
 
 /** Logging an intake. */
 export function intake(deps: PageDeps): Hono<Env> {

@@ -1,7 +1,7 @@
 import type { Hono } from 'hono'
-import { OutcomePage } from '../../../web/pages/outcome.tsx'
 import type { Env, PageDeps } from '../../app/context.ts'
-import { entryForm } from '../entry-form.ts'
+import { entryForm } from './entry-form.ts'
+import { OutcomePage } from './outcome-page.tsx'
 
 /** A colony leaves: moved out, united, died, absconded. */
 export const outcome = (deps: PageDeps): Hono<Env> =>

@@ -1,7 +1,7 @@
 /** A colony goes to another stand or yard. */
 
-import { HeldNotice } from '../../src/parts/held.tsx'
-import { MoveFields } from '../parts/entry-fields/leaving.tsx'
+import { HeldNotice } from '../../parts/held.tsx'
+import { MoveFields } from './fields/leaving.tsx'
 import { type EntryFormView, SmallFormPage } from './small-forms.tsx'
 
 export const MovePage = ({ frame, form, summary, path, yards }: EntryFormView & { yards: string[] }) => (

@@ -1,8 +1,8 @@
 /** Clearing a suspected brood disease, and feed. */
 
-import { Choices, TextField } from '../../../src/forms/field.tsx'
-import { type Choice, CLEARED, SYRUP } from '../../../src/words/choices.ts'
-import { unitOf } from '../../../src/words/units.ts'
+import { Choices, TextField } from '../../../forms/field.tsx'
+import { type Choice, CLEARED, SYRUP } from '../../../words/choices.ts'
+import { unitOf } from '../../../words/units.ts'
 import { type EntryFieldsProps, EntryNote } from './common.tsx'
 
 export const ClearedFields = (p: EntryFieldsProps) => (

@@ -1,5 +1,5 @@
 /** A note on a colony. */
-import { NoteFields } from '../parts/entry-fields/leaving.tsx'
+import { NoteFields } from './fields/leaving.tsx'
 import { type EntryFormView, SmallFormPage } from './small-forms.tsx'
 
 export const NotePage = ({ frame, form, summary, path }: EntryFormView) => (

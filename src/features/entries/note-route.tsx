@@ -1,7 +1,7 @@
 import type { Hono } from 'hono'
-import { NotePage } from '../../../web/pages/note.tsx'
 import type { Env, PageDeps } from '../../app/context.ts'
-import { entryForm } from '../entry-form.ts'
+import { entryForm } from './entry-form.ts'
+import { NotePage } from './note-page.tsx'
 
 /** A note, which changes no plan. */
 export const note = (deps: PageDeps): Hono<Env> =>

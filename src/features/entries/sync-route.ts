@@ -3,7 +3,7 @@ import type { Deps, Env, Here } from '../../app/context.ts'
 import { viewerOf } from '../../app/frame.tsx'
 import { sendsJson } from '../../app/respond.tsx'
 import { problemLine } from '../../journal/problem.ts'
-import { groupOf } from '../group.ts'
+import { groupOf } from './group.ts'
 
 const MOST_AT_ONCE = 500
 
