@@ -1,5 +1,4 @@
 import { Hono } from 'hono'
-import { ColonyPage } from '../../../web/pages/colony.tsx'
 import type { Env, Here, PageDeps } from '../../app/context.ts'
 import { colonyIn, unknownColony } from '../../app/errors.tsx'
 import { foresightOf, groundIn } from '../../app/forecasts.ts'
@@ -7,6 +6,7 @@ import { journalLines, savedTogether } from '../../app/journal-lines.ts'
 import { colonyPath, page } from '../../app/respond.tsx'
 import { addDays, type Day, isDay } from '../../days.ts'
 import type { Book, ColonySummary, Store } from '../../store/types.ts'
+import { ColonyPage } from './page.tsx'
 
 type Found = NonNullable<ReturnType<Book['colony']>>
 

@@ -1,7 +1,7 @@
 /** Says that several people looked at the box on one day. Both visits count; but one of them may not have known. */
-import { addDays, type Day } from '../../src/days.ts'
-import type { History } from '../../src/journal/history.ts'
-import { sharedDays, sharedDayWords } from '../words/two-visits.ts'
+import { addDays, type Day } from '../../days.ts'
+import type { History } from '../../journal/history.ts'
+import { sharedDays, sharedDayWords } from './two-visits.ts'
 
 /** Older ones are in the journal for whoever looks for them. */
 const SHOWN_DAYS = 14

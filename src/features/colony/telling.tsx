@@ -1,11 +1,11 @@
 /** When a look tells most: a small curve over two weeks. */
-import type { Day } from '../../../src/days.ts'
-import { HARDLY_TELLING, type TellingDay } from '../../../src/forecast/telling-day.ts'
-import { DaysPlot, type ValueScale } from '../../../src/parts/days-plot.tsx'
-import { betweenPath, linePath, stretchOf } from '../../../src/parts/forecast-chart.ts'
-import type { Plan } from '../../../src/recovery/plan-types.ts'
-import { dayWords } from '../../../src/words/dates.ts'
-import { planActs, whenToLook } from '../../../src/words/forecasts.ts'
+import type { Day } from '../../days.ts'
+import { HARDLY_TELLING, type TellingDay } from '../../forecast/telling-day.ts'
+import { DaysPlot, type ValueScale } from '../../parts/days-plot.tsx'
+import { betweenPath, linePath, stretchOf } from '../../parts/forecast-chart.ts'
+import type { Plan } from '../../recovery/plan-types.ts'
+import { dayWords } from '../../words/dates.ts'
+import { planActs, whenToLook } from '../../words/forecasts.ts'
 
 const scaleTo = (top: number): ValueScale => ({ top, steps: [0, top / 2, top], label: (v) => String(v) })
 

@@ -1,9 +1,9 @@
 /** A colony's checks: what is asked now, what comes, what was answered; each with its window, reason and source. */
 
-import { On, SpanOf, WindowOf } from '../../src/parts/date.tsx'
-import { Mark } from '../../src/parts/mark.tsx'
-import type { Check, Plan } from '../../src/recovery/plan-types.ts'
-import { afterQuiet, coming, isQuiet, lidStaysOn, live, RULE_WORDS } from '../../src/words/rules.ts'
+import { On, SpanOf, WindowOf } from '../../parts/date.tsx'
+import { Mark } from '../../parts/mark.tsx'
+import type { Check, Plan } from '../../recovery/plan-types.ts'
+import { afterQuiet, coming, isQuiet, lidStaysOn, live, RULE_WORDS } from '../../words/rules.ts'
 
 export const Checks = ({ plan }: { plan: Plan }) => {
   const past = plan.checks.filter((c) => c.status === 'answered' || c.status === 'void')

@@ -1,9 +1,9 @@
 /** When the colony can move out, as odds. */
-import { addDays, type Day } from '../../../src/days.ts'
-import type { MoveOutForecast } from '../../../src/forecast/readiness.ts'
-import type { Plan } from '../../../src/recovery/plan-types.ts'
-import { dayWords } from '../../../src/words/dates.ts'
-import { chance } from '../../../src/words/forecasts.ts'
+import { addDays, type Day } from '../../days.ts'
+import type { MoveOutForecast } from '../../forecast/readiness.ts'
+import type { Plan } from '../../recovery/plan-types.ts'
+import { dayWords } from '../../words/dates.ts'
+import { chance } from '../../words/forecasts.ts'
 
 const WEEKS = [7, 14, 21, 28, 42]
 

@@ -1,10 +1,10 @@
 /** What to do about a colony now, and the ways to write down what was done. */
 
-import { FromTo } from '../../src/parts/date.tsx'
-import type { Frame } from '../../src/parts/layout.tsx'
-import type { Plan } from '../../src/recovery/plan-types.ts'
-import { toDoOf } from '../../src/words/lines.ts'
-import { ACTION_WORDS, isQuiet } from '../../src/words/rules.ts'
+import { FromTo } from '../../parts/date.tsx'
+import type { Frame } from '../../parts/layout.tsx'
+import type { Plan } from '../../recovery/plan-types.ts'
+import { toDoOf } from '../../words/lines.ts'
+import { ACTION_WORDS, isQuiet } from '../../words/rules.ts'
 
 /** `said`: the page says it above already, after saving; only the ways are left to show. */
 interface AdviceProps {

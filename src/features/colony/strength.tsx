@@ -1,19 +1,12 @@
 /** The strength to come: bees by day with their band, the lowest point, and what a frame of capped brood would change. */
-import { addDays, type Day, daysBetween, earlier, later } from '../../../src/days.ts'
-import type { FrameSeen } from '../../../src/forecast/foreseen.ts'
-import type { StrengthForecast } from '../../../src/forecast/strength.ts'
-import { Wide } from '../../../src/parts/chapter.tsx'
-import { anchor, DaysPlot } from '../../../src/parts/days-plot.tsx'
-import {
-  along,
-  below,
-  betweenPath,
-  linePath,
-  scaleFor,
-  stretchOf,
-} from '../../../src/parts/forecast-chart.ts'
-import { dayWords } from '../../../src/words/dates.ts'
-import { chance, frames } from '../../../src/words/forecasts.ts'
+import { addDays, type Day, daysBetween, earlier, later } from '../../days.ts'
+import type { FrameSeen } from '../../forecast/foreseen.ts'
+import type { StrengthForecast } from '../../forecast/strength.ts'
+import { Wide } from '../../parts/chapter.tsx'
+import { anchor, DaysPlot } from '../../parts/days-plot.tsx'
+import { along, below, betweenPath, linePath, scaleFor, stretchOf } from '../../parts/forecast-chart.ts'
+import { dayWords } from '../../words/dates.ts'
+import { chance, frames } from '../../words/forecasts.ts'
 
 interface StrengthProps {
   strength: StrengthForecast

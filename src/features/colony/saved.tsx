@@ -1,13 +1,13 @@
 /** After saving: what is in the book now, and what the plan says. */
-import type { Entry } from '../../src/journal/entry.ts'
-import type { JournalLine } from '../../src/parts/journal.tsx'
-import type { Frame } from '../../src/parts/layout.tsx'
-import type { Check, Plan } from '../../src/recovery/plan-types.ts'
-import type { ColonySummary } from '../../src/store/index.ts'
-import { dayWords, fromTo } from '../../src/words/dates.ts'
-import { entryWords } from '../../src/words/entries.ts'
-import { lidShutUntil } from '../../src/words/lines.ts'
-import { ACTION_WORDS, afterQuiet, coming, live, RULE_WORDS } from '../../src/words/rules.ts'
+import type { Entry } from '../../journal/entry.ts'
+import type { JournalLine } from '../../parts/journal.tsx'
+import type { Frame } from '../../parts/layout.tsx'
+import type { Check, Plan } from '../../recovery/plan-types.ts'
+import type { ColonySummary } from '../../store/index.ts'
+import { dayWords, fromTo } from '../../words/dates.ts'
+import { entryWords } from '../../words/entries.ts'
+import { lidShutUntil } from '../../words/lines.ts'
+import { ACTION_WORDS, afterQuiet, coming, live, RULE_WORDS } from '../../words/rules.ts'
 
 interface SavedProps {
   /** What one form wrote; the first leads. */

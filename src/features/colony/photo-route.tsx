@@ -1,9 +1,9 @@
 import { Hono } from 'hono'
-import { PhotoPage } from '../../../web/pages/photo.tsx'
 import type { Env, PageDeps } from '../../app/context.ts'
 import { colonyIn, unknownColony, unknownPage } from '../../app/errors.tsx'
 import { colonyPath, page } from '../../app/respond.tsx'
 import type { Entry } from '../../journal/entry.ts'
+import { PhotoPage } from './photo-page.tsx'
 
 const photosOf = (e: Entry): readonly string[] => ('photos' in e ? (e.photos ?? []) : [])
 

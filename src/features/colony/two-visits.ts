@@ -1,7 +1,7 @@
 /** Days on which several people looked at one box: with phones that had no signal, neither knew of the other. */
-import type { Day } from '../../src/days.ts'
-import type { History } from '../../src/journal/history.ts'
-import { dayWords } from '../../src/words/dates.ts'
+import type { Day } from '../../days.ts'
+import type { History } from '../../journal/history.ts'
+import { dayWords } from '../../words/dates.ts'
 
 export interface SharedDay {
   on: Day

@@ -1,7 +1,7 @@
 /** What is likely: the odds of a queen, when a look tells most, the strength to come, moving out. */
-import type { Day } from '../../../src/days.ts'
-import type { Foreseen, FrameSeen } from '../../../src/forecast/foreseen.ts'
-import type { Plan } from '../../../src/recovery/plan-types.ts'
+import type { Day } from '../../days.ts'
+import type { Foreseen, FrameSeen } from '../../forecast/foreseen.ts'
+import type { Plan } from '../../recovery/plan-types.ts'
 import { MoveOut } from './move-out.tsx'
 import { Odds, OddsDefs } from './odds.tsx'
 import { Strength } from './strength.tsx'

@@ -1,9 +1,9 @@
 /** A photo as large as the screen, with the way back to its colony and to the others of the same entry. */
-import type { Entry } from '../../src/journal/entry.ts'
-import { type Frame, Layout } from '../../src/parts/layout.tsx'
-import type { ColonySummary } from '../../src/store/index.ts'
-import { dayWords } from '../../src/words/dates.ts'
-import { KIND_WORDS } from '../../src/words/entries.ts'
+import type { Entry } from '../../journal/entry.ts'
+import { type Frame, Layout } from '../../parts/layout.tsx'
+import type { ColonySummary } from '../../store/index.ts'
+import { dayWords } from '../../words/dates.ts'
+import { KIND_WORDS } from '../../words/entries.ts'
 
 export interface PhotoProps {
   frame: Frame
