@@ -13,8 +13,8 @@ import { note } from '../features/entries/note-route.tsx'
 import { outcome } from '../features/entries/outcome-route.tsx'
 import { outsideLook } from '../features/entries/outside-look-route.tsx'
 import { visit } from '../features/entries/visit-route.tsx'
+import { today } from '../features/today/route.tsx'
 import { round } from './routes/round.tsx'
-import { today } from './routes/today.tsx'
 import { yard } from './routes/yard.tsx'
 
 export const ROUND_PAGES: readonly ((deps: PageDeps) => Hono<Env>)[] = [

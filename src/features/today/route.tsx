@@ -1,17 +1,17 @@
 import { Hono } from 'hono'
 import { v7 } from 'uuid'
-import { type TodayLine, TodayPage, type TodayProps } from '../../../web/pages/today.tsx'
 import { missedWords } from '../../../web/words/round.ts'
 import type { Env, PageDeps } from '../../app/context.ts'
 import { foresightOf, type Ground, groundIn } from '../../app/forecasts.ts'
 import { colonyPath, page } from '../../app/respond.tsx'
 import type { Day } from '../../days.ts'
 import type { Missed } from '../../round/missed.ts'
+import { missedNow } from '../../server/round-of.ts'
 import type { ColonySummary } from '../../store/index.ts'
 import { betterDay, mayWaitUntil } from '../../words/forecasts.ts'
 import { toDoOf, waitsUntil } from '../../words/lines.ts'
 import { live } from '../../words/rules.ts'
-import { missedNow } from '../round-of.ts'
+import { type TodayLine, TodayPage, type TodayProps } from './page.tsx'
 
 /** Today's round. */
 export function today(deps: PageDeps): Hono<Env> {

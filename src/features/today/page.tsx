@@ -1,12 +1,12 @@
 /** Today: what to do now, by yard, in the order one walks; then what can wait, and until when. */
-import type { Day } from '../../src/days.ts'
-import { WindowOf } from '../../src/parts/date.tsx'
-import { type Frame, Layout } from '../../src/parts/layout.tsx'
-import { Mark } from '../../src/parts/mark.tsx'
-import type { Action, Check } from '../../src/recovery/plan-types.ts'
-import { dayAndDistance } from '../../src/words/dates.ts'
-import type { ToDo } from '../../src/words/lines.ts'
-import { RULE_WORDS } from '../../src/words/rules.ts'
+import type { Day } from '../../days.ts'
+import { WindowOf } from '../../parts/date.tsx'
+import { type Frame, Layout } from '../../parts/layout.tsx'
+import { Mark } from '../../parts/mark.tsx'
+import type { Action, Check } from '../../recovery/plan-types.ts'
+import { dayAndDistance } from '../../words/dates.ts'
+import type { ToDo } from '../../words/lines.ts'
+import { RULE_WORDS } from '../../words/rules.ts'
 
 export interface TodayLine {
   tag: string
