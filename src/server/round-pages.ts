@@ -14,8 +14,8 @@ import { outcome } from '../features/entries/outcome-route.tsx'
 import { outsideLook } from '../features/entries/outside-look-route.tsx'
 import { visit } from '../features/entries/visit-route.tsx'
 import { today } from '../features/today/route.tsx'
+import { yard } from '../features/yard/route.tsx'
 import { round } from './routes/round.tsx'
-import { yard } from './routes/yard.tsx'
 
 export const ROUND_PAGES: readonly ((deps: PageDeps) => Hono<Env>)[] = [
   today,

@@ -1,13 +1,13 @@
 /** The yard: every stand as a row, with where its colony is on its way. */
 
-import { type Frame, Layout } from '../../src/parts/layout.tsx'
-import { Mark } from '../../src/parts/mark.tsx'
-import { RibbonDefs } from '../../src/parts/ribbon/key.tsx'
-import type { Ribbon } from '../../src/parts/ribbon/model.ts'
-import { RibbonSmall } from '../../src/parts/ribbon/strip.tsx'
-import type { CheckStatus, Phase } from '../../src/recovery/plan-types.ts'
-import { dayWords } from '../../src/words/dates.ts'
-import { PHASE_WORDS } from '../../src/words/rules.ts'
+import { type Frame, Layout } from '../../parts/layout.tsx'
+import { Mark } from '../../parts/mark.tsx'
+import { RibbonDefs } from '../../parts/ribbon/key.tsx'
+import type { Ribbon } from '../../parts/ribbon/model.ts'
+import { RibbonSmall } from '../../parts/ribbon/strip.tsx'
+import type { CheckStatus, Phase } from '../../recovery/plan-types.ts'
+import { dayWords } from '../../words/dates.ts'
+import { PHASE_WORDS } from '../../words/rules.ts'
 
 export interface YardRow {
   tag: string

@@ -1,13 +1,4 @@
 import { Hono } from 'hono'
-import {
-  SHOWS,
-  type Show,
-  SORTS,
-  type Sort,
-  YardPage,
-  type YardProps,
-  type YardRow,
-} from '../../../web/pages/yard.tsx'
 import type { Env, Here, PageDeps } from '../../app/context.ts'
 import { colonyPath, page } from '../../app/respond.tsx'
 import { ribbonOf } from '../../parts/ribbon/model.ts'
@@ -15,6 +6,7 @@ import { PHASES, type Phase } from '../../recovery/plan-types.ts'
 import type { Book, ColonySummary } from '../../store/index.ts'
 import { leftWords, toDoOf, waitWords } from '../../words/lines.ts'
 import { live, PHASE_WORDS } from '../../words/rules.ts'
+import { SHOWS, type Show, SORTS, type Sort, YardPage, type YardProps, type YardRow } from './page.tsx'
 
 const PAGE = 40
 
