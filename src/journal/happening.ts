@@ -1,6 +1,6 @@
 /** What happened at a box, in brief: enough to know who was where and when. Says nothing of what was seen or paid. */
 import type { Day } from '../days.ts'
-import type { Noted, StopKind } from '../round/pace.ts'
+import type { Noted, StopKind } from '../features/round/pace.ts'
 import type { Entry, EntryKind } from './entry.ts'
 
 export interface Happening {

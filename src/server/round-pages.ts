@@ -13,9 +13,9 @@ import { note } from '../features/entries/note-route.tsx'
 import { outcome } from '../features/entries/outcome-route.tsx'
 import { outsideLook } from '../features/entries/outside-look-route.tsx'
 import { visit } from '../features/entries/visit-route.tsx'
+import { round } from '../features/round/route.tsx'
 import { today } from '../features/today/route.tsx'
 import { yard } from '../features/yard/route.tsx'
-import { round } from './routes/round.tsx'
 
 export const ROUND_PAGES: readonly ((deps: PageDeps) => Hono<Env>)[] = [
   today,

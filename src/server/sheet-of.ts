@@ -1,11 +1,11 @@
 /** The boxes of a round sheet: those that ask something on its day, as they were known in the morning of it. */
 import type { PrintedBox } from '../../web/pages/paper.tsx'
 import { addDays, type Day } from '../days.ts'
+import { asks, type Box, beforeThe, doneOn } from '../features/round/box.ts'
+import { boxOf } from '../features/round/today-round.ts'
 import { standOrder } from '../journal/stand-order.ts'
 import { planOf } from '../recovery/plan.ts'
-import { asks, type Box, beforeThe, doneOn } from '../round/box.ts'
 import type { Book } from '../store/index.ts'
-import { boxOf } from './round-of.ts'
 
 /** Sheets are typed in within days, and printed at most a fortnight ahead (judgement). */
 const TYPED_WITHIN = 60

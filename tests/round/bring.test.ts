@@ -1,13 +1,13 @@
 /** What to load, and when the next round is. */
 import { describe, expect, it } from 'vitest'
 import { addDays, type Day } from '../../src/days.ts'
+import type { Box } from '../../src/features/round/box.ts'
+import { loadFor } from '../../src/features/round/bring.ts'
+import { nextRound } from '../../src/features/round/next-round.ts'
+import { paceOf } from '../../src/features/round/pace.ts'
+import { roundOf } from '../../src/features/round/round.ts'
 import { planOf } from '../../src/recovery/plan.ts'
 import { DEFAULT_PROTOCOL } from '../../src/recovery/protocol.ts'
-import type { Box } from '../../src/round/box.ts'
-import { loadFor } from '../../src/round/bring.ts'
-import { nextRound } from '../../src/round/next-round.ts'
-import { paceOf } from '../../src/round/pace.ts'
-import { roundOf } from '../../src/round/round.ts'
 import { box, TODAY, type Told } from './yard.ts'
 
 const look = (day: number, seen: Record<string, unknown> = {}) => ({

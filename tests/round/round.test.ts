@@ -1,10 +1,10 @@
 /** The round: which boxes, in which order, how far one has got, what waits and what does not. */
 import { describe, expect, it } from 'vitest'
 import { addDays } from '../../src/days.ts'
+import type { Box } from '../../src/features/round/box.ts'
+import { paceOf } from '../../src/features/round/pace.ts'
+import { type Round, roundOf } from '../../src/features/round/round.ts'
 import { DEFAULT_PROTOCOL } from '../../src/recovery/protocol.ts'
-import type { Box } from '../../src/round/box.ts'
-import { paceOf } from '../../src/round/pace.ts'
-import { type Round, roundOf } from '../../src/round/round.ts'
 import { box, TODAY, type Told } from './yard.ts'
 
 const round = (...boxes: Box[]): Round => roundOf(boxes, TODAY, DEFAULT_PROTOCOL, paceOf([]))

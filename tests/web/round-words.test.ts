@@ -1,8 +1,8 @@
 /** The end of a round in words. */
 import { expect, it } from 'vitest'
+import { doneWords } from '../../src/features/round/words.ts'
 import { RULES } from '../../src/recovery/plan-types.ts'
 import { isAsked } from '../../src/words/rules.ts'
-import { doneWords } from '../../web/words/round.ts'
 
 const bare = { title: 'Opened', facts: [] }
 const look = { title: 'Opened', facts: ['eggs none', 'queen cells none'] }

@@ -1,9 +1,9 @@
 /** The round on paper: one block a box, boxes to tick in the order of the visit's form, room for notes. */
 import type { Day } from '../../src/days.ts'
 import { inWordsWithYear } from '../../src/days.ts'
+import type { Box } from '../../src/features/round/box.ts'
 import { type Frame, Layout } from '../../src/parts/layout.tsx'
 import type { Check } from '../../src/recovery/plan-types.ts'
-import type { Box } from '../../src/round/box.ts'
 import { windowWords } from '../../src/words/dates.ts'
 import { lidCautions } from '../../src/words/lid-cautions.ts'
 import { headline, toDoOf } from '../../src/words/lines.ts'

@@ -1,11 +1,11 @@
 /** A whole round sheet typed in at the desk: a card a box, in the order of the sheet, each read and saved by itself. */
 import type { Day } from '../../src/days.ts'
 import { idField } from '../../src/features/entries/visit.ts'
+import type { Box } from '../../src/features/round/box.ts'
 import { type FormState, idOf, sentenceOf } from '../../src/forms/field.tsx'
 import { type FieldProblem, many, one, type Typed } from '../../src/forms/typed.ts'
 import type { StandingEntry } from '../../src/journal/history.ts'
 import { type Frame, Layout } from '../../src/parts/layout.tsx'
-import type { Box } from '../../src/round/box.ts'
 import { dayWords } from '../../src/words/dates.ts'
 import { entryWords } from '../../src/words/entries.ts'
 import { toDoOf } from '../../src/words/lines.ts'

@@ -8,9 +8,9 @@ import { page } from '../../app/respond.tsx'
 import { submit } from '../../app/submit.ts'
 import { isDay } from '../../days.ts'
 import { idField } from '../../features/entries/visit.ts'
+import { doneOn } from '../../features/round/box.ts'
+import { boxOf } from '../../features/round/today-round.ts'
 import { type FieldProblem, one, type Typed } from '../../forms/typed.ts'
-import { doneOn } from '../../round/box.ts'
-import { boxOf } from '../round-of.ts'
 import { type SheetAsked, sheetDays, sheetOf } from '../sheet-of.ts'
 
 /** Rows for boxes that are not on the sheet. */

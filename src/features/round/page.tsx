@@ -1,25 +1,17 @@
 /** The round: pick a yard, see how far one is, how long it takes and what to load; walk it, or say how much time there is. */
 
-import { boxPath, endPath, roundPath, type Where } from '../../src/app/round-paths.ts'
-import { VisitCautions } from '../../src/parts/cautions.tsx'
-import { type Frame, Layout } from '../../src/parts/layout.tsx'
-import { Mark } from '../../src/parts/mark.tsx'
-import type { Load } from '../../src/round/bring.ts'
-import type { Pace } from '../../src/round/pace.ts'
-import type { Round, Stop } from '../../src/round/round.ts'
-import { byUrgency, type Choice } from '../../src/round/short-of-time.ts'
-import { toDoOf } from '../../src/words/lines.ts'
-import { LoadList } from '../parts/load-list.tsx'
-import { RoundProgress } from '../parts/round-progress.tsx'
-import {
-  boxes,
-  costWords,
-  minutesWords,
-  missedWords,
-  paceWords,
-  STATE_WORDS,
-  urgencyWords,
-} from '../words/round.ts'
+import { boxPath, endPath, roundPath, type Where } from '../../app/round-paths.ts'
+import { VisitCautions } from '../../parts/cautions.tsx'
+import { type Frame, Layout } from '../../parts/layout.tsx'
+import { Mark } from '../../parts/mark.tsx'
+import { toDoOf } from '../../words/lines.ts'
+import type { Load } from './bring.ts'
+import { LoadList } from './load-list.tsx'
+import type { Pace } from './pace.ts'
+import { RoundProgress } from './progress.tsx'
+import type { Round, Stop } from './round.ts'
+import { byUrgency, type Choice } from './short-of-time.ts'
+import { boxes, costWords, minutesWords, missedWords, paceWords, STATE_WORDS, urgencyWords } from './words.ts'
 
 /** What the pages of one round share. */
 export interface RoundView {

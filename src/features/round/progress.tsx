@@ -1,6 +1,6 @@
 /** How far one has got: in words, and as a bar of boxes ticked off. */
-import type { Round } from '../../src/round/round.ts'
-import { progressMore, progressWords } from '../words/round.ts'
+import type { Round } from './round.ts'
+import { progressMore, progressWords } from './words.ts'
 
 const MARK = {
   'to-do': 'pace-open',

@@ -1,14 +1,14 @@
 /** The round in words: how far one is, how long it takes, what presses, what waiting costs, what to load. */
-import { addDays, type Day, fromToday } from '../../src/days.ts'
-import type { Item, Load } from '../../src/round/bring.ts'
-import type { Missed } from '../../src/round/missed.ts'
-import type { Pace } from '../../src/round/pace.ts'
-import type { Progress, Stop, StopState } from '../../src/round/round.ts'
-import { costOfWaiting } from '../../src/round/short-of-time.ts'
-import type { Urgency } from '../../src/round/urgency.ts'
-import { labelIn, MISSED } from '../../src/words/choices.ts'
-import { dayWords } from '../../src/words/dates.ts'
-import type { EntryWords } from '../../src/words/entries.ts'
+import { addDays, type Day, fromToday } from '../../days.ts'
+import { labelIn, MISSED } from '../../words/choices.ts'
+import { dayWords } from '../../words/dates.ts'
+import type { EntryWords } from '../../words/entries.ts'
+import type { Item, Load } from './bring.ts'
+import type { Missed } from './missed.ts'
+import type { Pace } from './pace.ts'
+import type { Progress, Stop, StopState } from './round.ts'
+import { costOfWaiting } from './short-of-time.ts'
+import type { Urgency } from './urgency.ts'
 
 const lower = (s: string): string => s.charAt(0).toLowerCase() + s.slice(1)
 export const boxes = (n: number): string => `${n} ${n === 1 ? 'box' : 'boxes'}`

@@ -1,19 +1,19 @@
 /** One box of the round: what matters at the lid, and the buttons at the thumb. */
 
-import { boxPath, endPath, roundPath, thenTo } from '../../src/app/round-paths.ts'
-import { Layout } from '../../src/parts/layout.tsx'
-import { Mark } from '../../src/parts/mark.tsx'
-import type { Plan } from '../../src/recovery/plan-types.ts'
-import type { Stop } from '../../src/round/round.ts'
-import { windowWords } from '../../src/words/dates.ts'
-import { entryWords } from '../../src/words/entries.ts'
-import { lidCautions, warmthCaution } from '../../src/words/lid-cautions.ts'
-import { headline, leftWords, type ToDo, toDoOf } from '../../src/words/lines.ts'
-import { proves } from '../../src/words/proof.ts'
-import { PHASE_WORDS, RULE_WORDS } from '../../src/words/rules.ts'
-import { RoundProgress } from '../parts/round-progress.tsx'
-import { costWords, missedWords } from '../words/round.ts'
-import { isAcrossYards, type RoundView, walkOf } from './round.tsx'
+import { boxPath, endPath, roundPath, thenTo } from '../../app/round-paths.ts'
+import { Layout } from '../../parts/layout.tsx'
+import { Mark } from '../../parts/mark.tsx'
+import type { Plan } from '../../recovery/plan-types.ts'
+import { windowWords } from '../../words/dates.ts'
+import { entryWords } from '../../words/entries.ts'
+import { lidCautions, warmthCaution } from '../../words/lid-cautions.ts'
+import { headline, leftWords, type ToDo, toDoOf } from '../../words/lines.ts'
+import { proves } from '../../words/proof.ts'
+import { PHASE_WORDS, RULE_WORDS } from '../../words/rules.ts'
+import { isAcrossYards, type RoundView, walkOf } from './page.tsx'
+import { RoundProgress } from './progress.tsx'
+import type { Stop } from './round.ts'
+import { costWords, missedWords } from './words.ts'
 
 export interface RoundColonyProps extends RoundView {
   stop: Stop

@@ -1,13 +1,13 @@
 /** Couldn't get to it: why, and when it is tried again. */
 
-import { thenTo } from '../../src/app/round-paths.ts'
-import { addDays } from '../../src/days.ts'
-import { type EntryFormView, SmallFormPage } from '../../src/features/entries/small-forms.tsx'
-import { Choices, NoteField } from '../../src/forms/field.tsx'
-import type { Plan } from '../../src/recovery/plan-types.ts'
-import { closingWindow } from '../../src/round/urgency.ts'
-import { MISSED } from '../../src/words/choices.ts'
-import { dayWords } from '../../src/words/dates.ts'
+import { thenTo } from '../../app/round-paths.ts'
+import { addDays } from '../../days.ts'
+import { Choices, NoteField } from '../../forms/field.tsx'
+import type { Plan } from '../../recovery/plan-types.ts'
+import { MISSED } from '../../words/choices.ts'
+import { dayWords } from '../../words/dates.ts'
+import { type EntryFormView, SmallFormPage } from '../entries/small-forms.tsx'
+import { closingWindow } from './urgency.ts'
 
 const AHEAD = [
   [1, 'Tomorrow'],

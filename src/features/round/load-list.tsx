@@ -1,6 +1,6 @@
 /** What to load, and for which boxes. */
-import type { Load } from '../../src/round/bring.ts'
-import { loadWords } from '../words/round.ts'
+import type { Load } from './bring.ts'
+import { loadWords } from './words.ts'
 
 /** Tags in a row, none of them broken in two. */
 export const Tags = ({ tags }: { tags: readonly string[] }) => (
