@@ -1,16 +1,16 @@
 /** A whole round sheet typed in at the desk: a card a box, in the order of the sheet, each read and saved by itself. */
-import type { Day } from '../../src/days.ts'
-import { idField } from '../../src/features/entries/visit.ts'
-import type { Box } from '../../src/features/round/box.ts'
-import { type FormState, idOf, sentenceOf } from '../../src/forms/field.tsx'
-import { type FieldProblem, many, one, type Typed } from '../../src/forms/typed.ts'
-import type { StandingEntry } from '../../src/journal/history.ts'
-import { type Frame, Layout } from '../../src/parts/layout.tsx'
-import { dayWords } from '../../src/words/dates.ts'
-import { entryWords } from '../../src/words/entries.ts'
-import { toDoOf } from '../../src/words/lines.ts'
-import { labelWithUnit, ROW_PREFIXES, rowPrefix, SHEET, type SheetField, sheetLabel } from '../forms/sheet.ts'
-import { PaperWays } from '../parts/paper-ways.tsx'
+import type { Day } from '../../days.ts'
+import { type FormState, idOf, sentenceOf } from '../../forms/field.tsx'
+import { type FieldProblem, many, one, type Typed } from '../../forms/typed.ts'
+import type { StandingEntry } from '../../journal/history.ts'
+import { type Frame, Layout } from '../../parts/layout.tsx'
+import { dayWords } from '../../words/dates.ts'
+import { entryWords } from '../../words/entries.ts'
+import { toDoOf } from '../../words/lines.ts'
+import { idField } from '../entries/visit.ts'
+import type { Box } from '../round/box.ts'
+import { labelWithUnit, ROW_PREFIXES, rowPrefix, SHEET, type SheetField, sheetLabel } from './sheet.ts'
+import { PaperWays } from './ways.tsx'
 
 export interface SheetRow {
   n: number

@@ -3,16 +3,8 @@
  * form of a visit, with the same field names, so that a row of the sheet is read as a visit is.
  */
 
-import {
-  CAGE,
-  GIFT_SLOTS,
-  TIES,
-  VISIT_PREFIXES,
-  visitDrafts,
-  WASH,
-} from '../../src/features/entries/visit.ts'
-import { type Draft, draftOf } from '../../src/forms/read.ts'
-import { anyTyped, one, type Typed } from '../../src/forms/typed.ts'
+import { type Draft, draftOf } from '../../forms/read.ts'
+import { anyTyped, one, type Typed } from '../../forms/typed.ts'
 import {
   CAGE as CAGE_FOUND,
   CAPPED_BROOD,
@@ -28,8 +20,9 @@ import {
   SIGN,
   STORES,
   TEMPER,
-} from '../../src/words/choices.ts'
-import { type Quantity, type Units, unitOf } from '../../src/words/units.ts'
+} from '../../words/choices.ts'
+import { type Quantity, type Units, unitOf } from '../../words/units.ts'
+import { CAGE, GIFT_SLOTS, TIES, VISIT_PREFIXES, visitDrafts, WASH } from '../entries/visit.ts'
 
 export interface SheetField {
   /** As in the form of a visit; those of a box not reached begin with {@link NOT_REACHED}. */

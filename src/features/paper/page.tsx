@@ -1,16 +1,16 @@
 /** The round on paper: one block a box, boxes to tick in the order of the visit's form, room for notes. */
-import type { Day } from '../../src/days.ts'
-import { inWordsWithYear } from '../../src/days.ts'
-import type { Box } from '../../src/features/round/box.ts'
-import { type Frame, Layout } from '../../src/parts/layout.tsx'
-import type { Check } from '../../src/recovery/plan-types.ts'
-import { windowWords } from '../../src/words/dates.ts'
-import { lidCautions } from '../../src/words/lid-cautions.ts'
-import { headline, toDoOf } from '../../src/words/lines.ts'
-import { PHASE_WORDS, RULE_WORDS } from '../../src/words/rules.ts'
-import type { Units } from '../../src/words/units.ts'
-import { labelWithUnit, SHEET, type SheetField } from '../forms/sheet.ts'
-import { PaperWays } from '../parts/paper-ways.tsx'
+import type { Day } from '../../days.ts'
+import { inWordsWithYear } from '../../days.ts'
+import { type Frame, Layout } from '../../parts/layout.tsx'
+import type { Check } from '../../recovery/plan-types.ts'
+import { windowWords } from '../../words/dates.ts'
+import { lidCautions } from '../../words/lid-cautions.ts'
+import { headline, toDoOf } from '../../words/lines.ts'
+import { PHASE_WORDS, RULE_WORDS } from '../../words/rules.ts'
+import type { Units } from '../../words/units.ts'
+import type { Box } from '../round/box.ts'
+import { labelWithUnit, SHEET, type SheetField } from './sheet.ts'
+import { PaperWays } from './ways.tsx'
 
 export const SIZES = ['a4', 'letter'] as const
 export type Size = (typeof SIZES)[number]

@@ -1,9 +1,9 @@
 import { Hono } from 'hono'
-import { PaperPage, SIZES, type Size } from '../../../web/pages/paper.tsx'
 import type { Deps, Env } from '../../app/context.ts'
 import { page } from '../../app/respond.tsx'
 import { isDay } from '../../days.ts'
-import { printedSheet, sheetDays } from '../sheet-of.ts'
+import { PaperPage, SIZES, type Size } from './page.tsx'
+import { printedSheet, sheetDays } from './sheet-of.ts'
 
 /** The round sheet, to be printed. */
 export function paper(deps: Deps): Hono<Env> {

@@ -1,8 +1,8 @@
 /** Labels for the stands: the tag large, and a code that opens the colony on the phone that scans it. */
 import { raw } from 'hono/html'
-import { type Frame, Layout } from '../../src/parts/layout.tsx'
-import { PaperWays } from '../parts/paper-ways.tsx'
-import { SIZE_WORDS, SIZES, type Size } from './paper.tsx'
+import { type Frame, Layout } from '../../parts/layout.tsx'
+import { SIZE_WORDS, SIZES, type Size } from './page.tsx'
+import { PaperWays } from './ways.tsx'
 
 export interface Label {
   tag: string

@@ -1,11 +1,12 @@
 /** The boxes of a round sheet: those that ask something on its day, as they were known in the morning of it. */
-import type { PrintedBox } from '../../web/pages/paper.tsx'
-import { addDays, type Day } from '../days.ts'
-import { asks, type Box, beforeThe, doneOn } from '../features/round/box.ts'
-import { boxOf } from '../features/round/today-round.ts'
-import { standOrder } from '../journal/stand-order.ts'
-import { planOf } from '../recovery/plan.ts'
-import type { Book } from '../store/index.ts'
+
+import { addDays, type Day } from '../../days.ts'
+import { standOrder } from '../../journal/stand-order.ts'
+import { planOf } from '../../recovery/plan.ts'
+import type { Book } from '../../store/index.ts'
+import { asks, type Box, beforeThe, doneOn } from '../round/box.ts'
+import { boxOf } from '../round/today-round.ts'
+import type { PrintedBox } from './page.tsx'
 
 /** Sheets are typed in within days, and printed at most a fortnight ahead (judgement). */
 const TYPED_WITHIN = 60

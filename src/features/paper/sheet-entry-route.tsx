@@ -1,17 +1,17 @@
 import { Hono } from 'hono'
 import { v7 } from 'uuid'
-import { isRowFilled, ROW_PREFIXES, rowDrafts, rowOf, rowPrefix } from '../../../web/forms/sheet.ts'
-import { SheetEntryPage, type SheetRow } from '../../../web/pages/sheet-entry.tsx'
 import type { Deps, Env, Here } from '../../app/context.ts'
 import { idIn, signedIn, typedIn } from '../../app/form.ts'
 import { page } from '../../app/respond.tsx'
 import { submit } from '../../app/submit.ts'
 import { isDay } from '../../days.ts'
-import { idField } from '../../features/entries/visit.ts'
-import { doneOn } from '../../features/round/box.ts'
-import { boxOf } from '../../features/round/today-round.ts'
 import { type FieldProblem, one, type Typed } from '../../forms/typed.ts'
-import { type SheetAsked, sheetDays, sheetOf } from '../sheet-of.ts'
+import { idField } from '../entries/visit.ts'
+import { doneOn } from '../round/box.ts'
+import { boxOf } from '../round/today-round.ts'
+import { isRowFilled, ROW_PREFIXES, rowDrafts, rowOf, rowPrefix } from './sheet.ts'
+import { SheetEntryPage, type SheetRow } from './sheet-entry-page.tsx'
+import { type SheetAsked, sheetDays, sheetOf } from './sheet-of.ts'
 
 /** Rows for boxes that are not on the sheet. */
 const MORE_ROWS = 2

@@ -1,11 +1,11 @@
 import { Hono } from 'hono'
-import { LabelsPage } from '../../../web/pages/labels.tsx'
-import { SIZES } from '../../../web/pages/paper.tsx'
 import { originOf } from '../../app/address.ts'
 import type { Deps, Env } from '../../app/context.ts'
 import { page } from '../../app/respond.tsx'
-import { boxAddress, originTyped, qrSvg } from '../../exchange/labels.ts'
-import { usualSize } from './paper.tsx'
+import { boxAddress, originTyped, qrSvg } from './labels.ts'
+import { LabelsPage } from './labels-page.tsx'
+import { SIZES } from './page.tsx'
+import { usualSize } from './route.tsx'
 
 /** Stand labels, to be printed. */
 export function labels(deps: Deps): Hono<Env> {
