@@ -1,10 +1,10 @@
 /** What the reading operations of the HTTP API answer, out of the store as the token's owner sees it. */
 import { historyUntil } from '../after/letter.ts'
 import { addDays, type Day } from '../days.ts'
-import { factsInStore } from '../exchange/review-facts.ts'
+import { factsInStore } from '../features/review/journal-facts.ts'
+import { type Review, reviewOf } from '../features/review/review.ts'
 import { planOf } from '../recovery/plan.ts'
 import type { Plan } from '../recovery/plan-types.ts'
-import { type Review, reviewOf } from '../review/review.ts'
 import type { ColonySummary, JournalRow, Store } from '../store/index.ts'
 import { keyIn, limitOf, type Page, type Paging, pageAfter, pageOf } from './paging.ts'
 import { colonyOf } from './schemas.ts'

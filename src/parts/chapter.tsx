@@ -1,9 +1,9 @@
 /** What the parts of the review share: a section with its reading and its file, a cell with limits. */
 import type { Child } from 'hono/jsx'
-import { pathIn, type ReviewProps } from '../../web/parts/review/props.ts'
-import { shortRange } from '../../web/words/review.ts'
-import type { ReviewCsv } from '../exchange/review-csv.ts'
-import { fewWords, percent } from '../review/readings.ts'
+import type { ReviewCsv } from '../features/review/csv.ts'
+import { pathIn, type ReviewProps } from '../features/review/part-props.ts'
+import { fewWords, percent } from '../features/review/readings.ts'
+import { shortRange } from '../features/review/words.ts'
 
 interface PartProps {
   id: string

@@ -2,7 +2,7 @@
  * Shapes of the review's charts as SVG path text, in a box 1000 wide and 1000 high that is stretched over the plot. Days
  * run from 0 to the axis' end, shares from 0 to TOP, so that a line at 100 % is not cut.
  */
-import type { Line, StepPoint } from '../../web/charts/data.ts'
+import type { Line, StepPoint } from '../features/review/chart-data.ts'
 
 export const BOX = 1000
 /** A little above 100 %. */

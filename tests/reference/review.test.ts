@@ -5,8 +5,8 @@
 import { describe, expect, it } from 'vitest'
 import { addDays } from '../../src/days.ts'
 import { readColonies } from '../../src/exchange/colonies-csv.ts'
-import { factsOfRow } from '../../src/review/facts.ts'
-import { reviewOf } from '../../src/review/review.ts'
+import { factsOfRow } from '../../src/features/review/facts.ts'
+import { reviewOf } from '../../src/features/review/review.ts'
 import { expectNear, type Numbers, reference } from './read.ts'
 
 const AS_OF = '2026-10-01'

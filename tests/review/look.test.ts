@@ -2,12 +2,12 @@
 import { describe, expect, it } from 'vitest'
 import { hemisphereOf } from '../../src/biology/hemisphere.ts'
 import { addDays } from '../../src/days.ts'
+import { chosen, everything, namesIn, narrows } from '../../src/features/review/choice.ts'
+import { type ColonyFacts, factsOf } from '../../src/features/review/facts.ts'
+import { type ColonyRecord, historyUntil, lookAt } from '../../src/features/review/look.ts'
+import { reviewOf } from '../../src/features/review/review.ts'
 import type { History } from '../../src/journal/history.ts'
 import { DEFAULT_PROTOCOL } from '../../src/recovery/protocol.ts'
-import { chosen, everything, namesIn, narrows } from '../../src/review/choice.ts'
-import { type ColonyFacts, factsOf } from '../../src/review/facts.ts'
-import { type ColonyRecord, historyUntil, lookAt } from '../../src/review/look.ts'
-import { reviewOf } from '../../src/review/review.ts'
 
 const AS_OF = '2026-08-01'
 const OPTIONS = { heatLimitC: 29.4, protocol: DEFAULT_PROTOCOL }

@@ -1,7 +1,7 @@
 /** Readings in plain words. */
 import { describe, expect, it } from 'vitest'
-import { shareAlive } from '../../src/review/comparison.ts'
-import { fatesReading } from '../../src/review/fates.ts'
+import { shareAlive } from '../../src/features/review/comparison.ts'
+import { fatesReading } from '../../src/features/review/fates.ts'
 import {
   aliveReading,
   logRankReading,
@@ -11,7 +11,7 @@ import {
   percentRange,
   pooledReading,
   waysReading,
-} from '../../src/review/readings.ts'
+} from '../../src/features/review/readings.ts'
 import { countByDay } from '../../src/statistics/day-counts.ts'
 import { kaplanMeier } from '../../src/statistics/kaplan-meier.ts'
 

@@ -1,8 +1,8 @@
 /** The review's charts come alive: a canvas over each plot, and below it what the day under the finger says. */
 import type { Chart } from 'chart.js'
-import { type DrawnArea, type DrawnLine, drawOn, type Stroke } from '../charts/canvas.ts'
-import type { ChartData, Line } from '../charts/data.ts'
-import { linesOn, waysOn } from '../charts/readout.ts'
+import { type DrawnArea, type DrawnLine, drawOn, type Stroke } from '../../src/features/review/canvas.ts'
+import type { ChartData, Line } from '../../src/features/review/chart-data.ts'
+import { linesOn, waysOn } from '../../src/features/review/readout.ts'
 
 function start(): void {
   const text = document.getElementById('review-data')?.textContent
