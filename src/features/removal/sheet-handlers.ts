@@ -1,12 +1,12 @@
 /** Handlers of one removal sheet: the form is read first, then the sheet, so that nobody can save in between. */
 
-import type { Deps, Here } from '../app/context.ts'
-import { unknownPage } from '../app/errors.tsx'
-import { signedIn, typedIn } from '../app/form.ts'
-import type { Typed } from '../forms/typed.ts'
-import type { Sheet } from '../records/removal-sheet.ts'
-import type { SavedSheet } from '../store/index.ts'
-import { sheetIn } from './removal-view.ts'
+import type { Deps, Here } from '../../app/context.ts'
+import { unknownPage } from '../../app/errors.tsx'
+import { signedIn, typedIn } from '../../app/form.ts'
+import type { Typed } from '../../forms/typed.ts'
+import type { Sheet } from '../../records/removal-sheet.ts'
+import type { SavedSheet } from '../../store/index.ts'
+import { sheetIn } from './view.ts'
 
 export type Saved = SavedSheet & { id: string; path: string }
 type Handler = (c: Here, saved: Saved, typed: Typed) => Response | Promise<Response>

@@ -1,9 +1,7 @@
 /** What a part of a removal sheet says, as label and value. */
 
-import { priceWords } from '../../src/records/agreement.ts'
-import type { Sheet } from '../../src/records/removal-sheet.ts'
-import type { Part } from '../../src/removal/stage.ts'
-import { hoursBetween } from '../../src/removal/to-intake.ts'
+import { priceWords } from '../../records/agreement.ts'
+import type { Sheet } from '../../records/removal-sheet.ts'
 import {
   BROOD_CARE,
   CELLS_AT_REMOVAL,
@@ -12,10 +10,12 @@ import {
   METHOD,
   QUEEN,
   removalTypes,
-} from '../../src/words/choices.ts'
-import { dayWords } from '../../src/words/dates.ts'
-import { depth, framesWords, height, plain, temperature, type Units, weight } from '../../src/words/units.ts'
-import { BEHIND_IT, BYSTANDER, CLEAN, FOUND, HAZARD, SEAL, VACUUM, WAY_UP, YES_NO } from './removal.ts'
+} from '../../words/choices.ts'
+import { dayWords } from '../../words/dates.ts'
+import { depth, framesWords, height, plain, temperature, type Units, weight } from '../../words/units.ts'
+import type { Part } from './stage.ts'
+import { hoursBetween } from './to-intake.ts'
+import { BEHIND_IT, BYSTANDER, CLEAN, FOUND, HAZARD, SEAL, VACUUM, WAY_UP, YES_NO } from './words.ts'
 
 export type Fact = [label: string, value: string]
 

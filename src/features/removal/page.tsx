@@ -1,14 +1,14 @@
 /** One removal: how far it has come, what is unmet, what each part says, and who changed it when. */
 
-import { type Frame, Layout } from '../../src/parts/layout.tsx'
-import type { Sheet } from '../../src/records/removal-sheet.ts'
-import type { Reckoning } from '../../src/removal/before-cut.ts'
-import type { Part, Stage } from '../../src/removal/stage.ts'
-import { dayAndDistance, dayWords } from '../../src/words/dates.ts'
-import { FirstCheck } from '../parts/removal/cautions.tsx'
-import { ReckoningBox } from '../parts/removal/reckoning.tsx'
-import { SignatureView } from '../parts/removal/signature.tsx'
-import { DECIDE, NEXT_WORDS, PART_WORDS, reckoningTitle, STAGE_WORDS } from '../words/removal.ts'
+import { type Frame, Layout } from '../../parts/layout.tsx'
+import type { Sheet } from '../../records/removal-sheet.ts'
+import { dayAndDistance, dayWords } from '../../words/dates.ts'
+import type { Reckoning } from './before-cut.ts'
+import { FirstCheck } from './cautions.tsx'
+import { ReckoningBox } from './reckoning.tsx'
+import { SignatureView } from './signature.tsx'
+import type { Part, Stage } from './stage.ts'
+import { DECIDE, NEXT_WORDS, PART_WORDS, reckoningTitle, STAGE_WORDS } from './words.ts'
 
 export interface RemovalProps {
   frame: Frame

@@ -1,17 +1,17 @@
 /** Before the cut: what is unmet, the list to fill in, and the decision. */
 
-import { Choices, type FormState, NoteField, ProblemSummary, TextField } from '../../src/forms/field.tsx'
-import { FormPage } from '../../src/parts/form-page.tsx'
-import { type Frame, Layout } from '../../src/parts/layout.tsx'
-import type { Decision } from '../../src/records/removal-sheet.ts'
-import type { Reckoning } from '../../src/removal/before-cut.ts'
-import { dayWords } from '../../src/words/dates.ts'
-import { partLabel } from '../forms/sheet-fields.ts'
-import { FirstCheck } from '../parts/removal/cautions.tsx'
-import { PartFields } from '../parts/removal/part-fields.tsx'
-import { ReckoningBox, ReckoningList } from '../parts/removal/reckoning.tsx'
-import { DECIDE } from '../words/removal.ts'
-import { ClashNotice, type RemovalPartProps } from './removal-part.tsx'
+import { Choices, type FormState, NoteField, ProblemSummary, TextField } from '../../forms/field.tsx'
+import { FormPage } from '../../parts/form-page.tsx'
+import { type Frame, Layout } from '../../parts/layout.tsx'
+import type { Decision } from '../../records/removal-sheet.ts'
+import { dayWords } from '../../words/dates.ts'
+import type { Reckoning } from './before-cut.ts'
+import { FirstCheck } from './cautions.tsx'
+import { partLabel } from './form.ts'
+import { PartFields } from './part-fields.tsx'
+import { ClashNotice, type RemovalPartProps } from './part-page.tsx'
+import { ReckoningBox, ReckoningList } from './reckoning.tsx'
+import { DECIDE } from './words.ts'
 
 export const RemovalCheckPage = (p: RemovalPartProps & { reckoning: Reckoning; heat: string }) => (
   <FormPage

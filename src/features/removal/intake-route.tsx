@@ -6,14 +6,14 @@ import { idIn, signedIn, typedIn, withIds } from '../../app/form.ts'
 import { withPhotos } from '../../app/photos-in.ts'
 import { formPage, toColony } from '../../app/respond.tsx'
 import { submit } from '../../app/submit.ts'
-import { IntakePage } from '../../features/entries/intake-page.tsx'
-import { blank, ownTypes } from '../../features/entries/intake-route.tsx'
 import { draftOf, typedOf } from '../../forms/read.ts'
 import { type FieldProblem, one, type Typed } from '../../forms/typed.ts'
 import type { Entry } from '../../journal/entry.ts'
 import { sheetName } from '../../records/removal-sheet.ts'
-import { intakeFrom } from '../../removal/to-intake.ts'
-import { sheetIn } from '../removal-view.ts'
+import { IntakePage } from '../entries/intake-page.tsx'
+import { blank, ownTypes } from '../entries/intake-route.tsx'
+import { intakeFrom } from './to-intake.ts'
+import { sheetIn } from './view.ts'
 
 type Saved = NonNullable<ReturnType<typeof sheetIn>>
 

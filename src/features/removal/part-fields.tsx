@@ -1,12 +1,12 @@
 /** The fields of each part of a removal sheet. */
 
-import { Choices, type FormState, NoteField, TextField, Ticks } from '../../../src/forms/field.tsx'
-import type { Frame } from '../../../src/parts/layout.tsx'
-import type { Part } from '../../../src/removal/stage.ts'
-import { removalTypes, TEMPER } from '../../../src/words/choices.ts'
-import { unitOf } from '../../../src/words/units.ts'
-import { BEHIND_IT, BYSTANDER, FOUND, HAZARD, PRICING, WAY_UP, YES_NO } from '../../words/removal.ts'
+import { Choices, type FormState, NoteField, TextField, Ticks } from '../../forms/field.tsx'
+import type { Frame } from '../../parts/layout.tsx'
+import { removalTypes, TEMPER } from '../../words/choices.ts'
+import { unitOf } from '../../words/units.ts'
 import { CheckFields } from './check-fields.tsx'
+import type { Part } from './stage.ts'
+import { BEHIND_IT, BYSTANDER, FOUND, HAZARD, PRICING, WAY_UP, YES_NO } from './words.ts'
 import { WorkFields } from './work-fields.tsx'
 
 export interface PartFieldsProps {

@@ -1,15 +1,15 @@
 /** The fields of each part of a removal sheet, read both ways. A field's name in a form is its path in the part. */
 
-import type { FieldSpec } from '../../src/forms/fields.ts'
-import { numberTyped } from '../../src/forms/numbers.ts'
-import { fieldsIn, typedFields } from '../../src/forms/read.ts'
-import { type FieldProblem, one, type Typed } from '../../src/forms/typed.ts'
-import { problemsOf } from '../../src/journal/problem.ts'
-import type { ForecastHour } from '../../src/records/removal-sheet.ts'
-import { agreement, check, decision, job, site, work } from '../../src/records/removal-sheet.ts'
-import type { Part } from '../../src/removal/stage.ts'
-import type { Units } from '../../src/words/units.ts'
-import { plain, unitOf } from '../../src/words/units.ts'
+import type { FieldSpec } from '../../forms/fields.ts'
+import { numberTyped } from '../../forms/numbers.ts'
+import { fieldsIn, typedFields } from '../../forms/read.ts'
+import { type FieldProblem, one, type Typed } from '../../forms/typed.ts'
+import { problemsOf } from '../../journal/problem.ts'
+import type { ForecastHour } from '../../records/removal-sheet.ts'
+import { agreement, check, decision, job, site, work } from '../../records/removal-sheet.ts'
+import type { Units } from '../../words/units.ts'
+import { plain, unitOf } from '../../words/units.ts'
+import type { Part } from './stage.ts'
 
 const text = (path: string, label: string): FieldSpec => ({ path, as: 'text', label })
 const choice = (path: string, label: string): FieldSpec => ({ path, as: 'choice', label })

@@ -1,13 +1,13 @@
 /** On paper, black and white: the agreement for the customer, and the job sheet for the crew. */
 
-import { type Frame, Layout } from '../../src/parts/layout.tsx'
-import type { Sheet } from '../../src/records/removal-sheet.ts'
-import type { Reckoning } from '../../src/removal/before-cut.ts'
-import type { Part } from '../../src/removal/stage.ts'
-import { dayWords } from '../../src/words/dates.ts'
-import { FirstCheck } from '../parts/removal/cautions.tsx'
-import { SignatureView, Terms } from '../parts/removal/signature.tsx'
-import { ITEM_STATE, PART_WORDS, RECKONING_NOTE, reckoningTitle } from '../words/removal.ts'
+import { type Frame, Layout } from '../../parts/layout.tsx'
+import type { Sheet } from '../../records/removal-sheet.ts'
+import { dayWords } from '../../words/dates.ts'
+import type { Reckoning } from './before-cut.ts'
+import { FirstCheck } from './cautions.tsx'
+import { SignatureView, Terms } from './signature.tsx'
+import type { Part } from './stage.ts'
+import { ITEM_STATE, PART_WORDS, RECKONING_NOTE, reckoningTitle } from './words.ts'
 
 export interface RemovalPrintProps {
   frame: Frame

@@ -1,11 +1,11 @@
 /** What was done and found. Asked once: the intake takes it over. */
 
-import { BeesAndBox, BroodAlong } from '../../../src/features/entries/fields/along.tsx'
-import { Choices, NoteField, TextField } from '../../../src/forms/field.tsx'
-import { METHOD, QUEEN } from '../../../src/words/choices.ts'
-import { unitOf } from '../../../src/words/units.ts'
-import { CLEAN, SEAL } from '../../words/removal.ts'
+import { Choices, NoteField, TextField } from '../../forms/field.tsx'
+import { METHOD, QUEEN } from '../../words/choices.ts'
+import { unitOf } from '../../words/units.ts'
+import { BeesAndBox, BroodAlong } from '../entries/fields/along.tsx'
 import type { PartFieldsProps } from './part-fields.tsx'
+import { CLEAN, SEAL } from './words.ts'
 
 export const WorkFields = ({ form, frame }: Omit<PartFieldsProps, 'types' | 'currency'>) => (
   <>

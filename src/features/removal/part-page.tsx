@@ -1,14 +1,14 @@
 /** One part of a removal sheet as a form. */
 
-import type { FormState } from '../../src/forms/field.tsx'
-import { FormPage } from '../../src/parts/form-page.tsx'
-import type { Frame } from '../../src/parts/layout.tsx'
-import type { Sheet } from '../../src/records/removal-sheet.ts'
-import type { Part } from '../../src/removal/stage.ts'
-import { partLabel } from '../forms/sheet-fields.ts'
-import { FirstCheck } from '../parts/removal/cautions.tsx'
-import { PartFields } from '../parts/removal/part-fields.tsx'
-import { PART_WORDS } from '../words/removal.ts'
+import type { FormState } from '../../forms/field.tsx'
+import { FormPage } from '../../parts/form-page.tsx'
+import type { Frame } from '../../parts/layout.tsx'
+import type { Sheet } from '../../records/removal-sheet.ts'
+import { FirstCheck } from './cautions.tsx'
+import { partLabel } from './form.ts'
+import { PartFields } from './part-fields.tsx'
+import type { Part } from './stage.ts'
+import { PART_WORDS } from './words.ts'
 
 /** Somebody else saved the same part since this form was opened. */
 export interface Clash {

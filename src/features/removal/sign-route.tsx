@@ -1,6 +1,5 @@
 import { createHash } from 'node:crypto'
 import { Hono } from 'hono'
-import { RemovalSignPage } from '../../../web/pages/removal-sign.tsx'
 import type { Deps, Env, Here } from '../../app/context.ts'
 import { unknownPage } from '../../app/errors.tsx'
 import { page } from '../../app/respond.tsx'
@@ -15,8 +14,9 @@ import {
   sheetName,
   signature as signatureSchema,
 } from '../../records/removal-sheet.ts'
-import { keep, onSheet, type Saved } from '../removal-sheet.ts'
-import { termsNow } from '../removal-view.ts'
+import { keep, onSheet, type Saved } from './sheet-handlers.ts'
+import { RemovalSignPage } from './sign-page.tsx'
+import { termsNow } from './view.ts'
 
 /** Reading and signing the agreement, on paper or by drawing a name. */
 export function removalSign(deps: Deps): Hono<Env> {

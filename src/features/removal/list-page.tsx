@@ -1,10 +1,10 @@
 /** Removals: every sheet, those that want something first. */
 
-import { type Frame, Layout } from '../../src/parts/layout.tsx'
-import { type Reckoning, stops } from '../../src/removal/before-cut.ts'
-import type { Stage } from '../../src/removal/stage.ts'
-import { dayAndDistance } from '../../src/words/dates.ts'
-import { NEXT_WORDS, reckoningTitle, STAGE_WORDS } from '../words/removal.ts'
+import { type Frame, Layout } from '../../parts/layout.tsx'
+import { dayAndDistance } from '../../words/dates.ts'
+import { type Reckoning, stops } from './before-cut.ts'
+import type { Stage } from './stage.ts'
+import { NEXT_WORDS, reckoningTitle, STAGE_WORDS } from './words.ts'
 
 export interface RemovalRow {
   path: string

@@ -1,8 +1,8 @@
 /** A signature as it is kept, and the text that was signed. */
-import { blocksOf } from '../../../src/records/agreement.ts'
-import { FIELD } from '../../../src/records/drawing.ts'
-import type { Signature } from '../../../src/records/removal-sheet.ts'
-import { dayWords } from '../../../src/words/dates.ts'
+import { blocksOf } from '../../records/agreement.ts'
+import { FIELD } from '../../records/drawing.ts'
+import type { Signature } from '../../records/removal-sheet.ts'
+import { dayWords } from '../../words/dates.ts'
 
 export const SignatureView = ({ signature: s, today }: { signature: Signature; today: string }) => (
   <figure class="signature">

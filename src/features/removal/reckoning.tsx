@@ -1,6 +1,6 @@
 /** What is unmet before the cut, and who decides. It never says that a job is harmless. */
-import type { Item, Reckoning } from '../../../src/removal/before-cut.ts'
-import { ITEM_STATE, RECKONING_NOTE, reckoningTitle } from '../../words/removal.ts'
+import type { Item, Reckoning } from './before-cut.ts'
+import { ITEM_STATE, RECKONING_NOTE, reckoningTitle } from './words.ts'
 
 export const ReckoningBox = ({ reckoning: r, level = 2 }: { reckoning: Reckoning; level?: 2 | 3 }) => {
   const Title = level === 2 ? 'h2' : 'h3'

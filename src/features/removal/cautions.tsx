@@ -1,7 +1,7 @@
 /** What to check first, on every page that sends somebody up a ladder or into a wall. */
 
-import type { Sheet } from '../../../src/records/removal-sheet.ts'
-import { climbs, cuts, tradesNeeded, WIRES_BEHIND, wiresToClear } from '../../../src/removal/before-cut.ts'
+import type { Sheet } from '../../records/removal-sheet.ts'
+import { climbs, cuts, tradesNeeded, WIRES_BEHIND, wiresToClear } from './before-cut.ts'
 
 export const FirstCheck = ({ sheet }: { sheet: Sheet }) => {
   const trades = tradesNeeded(sheet)

@@ -10,12 +10,12 @@ import {
   HAZARDS,
   SEALED,
   VACUUMS,
-} from '../../src/records/removal-sheet.ts'
-import { type Item, type Reckoning, stops } from '../../src/removal/before-cut.ts'
-import type { Shows } from '../../src/removal/forecast.ts'
-import type { Part, Stage } from '../../src/removal/stage.ts'
-import type { Choice } from '../../src/words/choices.ts'
-import { depth, temperature, type Units } from '../../src/words/units.ts'
+} from '../../records/removal-sheet.ts'
+import type { Choice } from '../../words/choices.ts'
+import { depth, temperature, type Units } from '../../words/units.ts'
+import { type Item, type Reckoning, stops } from './before-cut.ts'
+import type { Shows } from './forecast.ts'
+import type { Part, Stage } from './stage.ts'
 
 const choices = <T extends string>(
   values: readonly T[],

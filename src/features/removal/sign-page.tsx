@@ -1,12 +1,12 @@
 /** Reading the agreement and signing it: drawn on the screen, or on paper. */
 
-import { Choices, type FormState, ProblemSummary, TextField } from '../../src/forms/field.tsx'
-import { one } from '../../src/forms/typed.ts'
-import { type Frame, Layout } from '../../src/parts/layout.tsx'
-import { FIELD } from '../../src/records/drawing.ts'
-import type { Signature } from '../../src/records/removal-sheet.ts'
-import { SignatureView, Terms } from '../parts/removal/signature.tsx'
-import { SIGN_HOW } from '../words/removal.ts'
+import { Choices, type FormState, ProblemSummary, TextField } from '../../forms/field.tsx'
+import { one } from '../../forms/typed.ts'
+import { type Frame, Layout } from '../../parts/layout.tsx'
+import { FIELD } from '../../records/drawing.ts'
+import type { Signature } from '../../records/removal-sheet.ts'
+import { SignatureView, Terms } from './signature.tsx'
+import { SIGN_HOW } from './words.ts'
 
 export interface RemovalSignProps {
   frame: Frame

@@ -1,5 +1,4 @@
 import { Hono } from 'hono'
-import { TermsPage } from '../../../web/pages/removal-sign.tsx'
 import type { Deps, Env, Here } from '../../app/context.ts'
 import { typedIn } from '../../app/form.ts'
 import { page } from '../../app/respond.tsx'
@@ -7,6 +6,7 @@ import { type FieldProblem, one, type Typed } from '../../forms/typed.ts'
 import { BLANKS, DEFAULT_TERMS, TERMS_LIMIT, termsOf, unknownBlanks } from '../../records/agreement.ts'
 import { EMPTY_SHEET, type Sheet } from '../../records/removal-sheet.ts'
 import { temperature } from '../../words/units.ts'
+import { TermsPage } from './sign-page.tsx'
 
 /** An invented job, to show the text filled in. */
 const EXAMPLE: Sheet = {

@@ -1,12 +1,12 @@
 /** What is looked at before the cut: forecast, depth, vacuum, and what somebody ticks off with their own eyes. */
 
-import { Choices, idOf, TextField, Ticks } from '../../../src/forms/field.tsx'
-import { one } from '../../../src/forms/typed.ts'
-import { TICKED } from '../../../src/removal/before-cut.ts'
-import { unitOf } from '../../../src/words/units.ts'
-import { FORECAST_ROWS } from '../../forms/sheet-fields.ts'
-import { VACUUM } from '../../words/removal.ts'
+import { Choices, idOf, TextField, Ticks } from '../../forms/field.tsx'
+import { one } from '../../forms/typed.ts'
+import { unitOf } from '../../words/units.ts'
+import { TICKED } from './before-cut.ts'
+import { FORECAST_ROWS } from './form.ts'
 import type { PartFieldsProps } from './part-fields.tsx'
+import { VACUUM } from './words.ts'
 
 const TICK_WORDS: Record<(typeof TICKED)[number], string> = {
   services: 'Wires, pipes, flues located',

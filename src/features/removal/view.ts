@@ -1,17 +1,17 @@
 /** What pages of removal sheets are made of: a sheet of the store with its name, stage, reckoning and next step. */
 
-import type { RemovalRow } from '../../web/pages/removals.tsx'
-import { showsIn } from '../../web/words/removal.ts'
-import type { Deps, Here } from '../app/context.ts'
-import { colonyPath } from '../app/respond.tsx'
-import { ownTypes } from '../features/entries/intake-route.tsx'
-import { termsOf } from '../records/agreement.ts'
-import { type Sheet, sheetName } from '../records/removal-sheet.ts'
-import { beforeCut, type Reckoning } from '../removal/before-cut.ts'
-import { isOver, nextPart, type Stage, stageOf } from '../removal/stage.ts'
-import type { SavedSheet } from '../store/index.ts'
-import { dayWords } from '../words/dates.ts'
-import { temperature } from '../words/units.ts'
+import type { Deps, Here } from '../../app/context.ts'
+import { colonyPath } from '../../app/respond.tsx'
+import { termsOf } from '../../records/agreement.ts'
+import { type Sheet, sheetName } from '../../records/removal-sheet.ts'
+import type { SavedSheet } from '../../store/index.ts'
+import { dayWords } from '../../words/dates.ts'
+import { temperature } from '../../words/units.ts'
+import { ownTypes } from '../entries/intake-route.tsx'
+import { beforeCut, type Reckoning } from './before-cut.ts'
+import type { RemovalRow } from './list-page.tsx'
+import { isOver, nextPart, type Stage, stageOf } from './stage.ts'
+import { showsIn } from './words.ts'
 
 export const removalPath = (id: string): string => `/removals/${id}`
 
