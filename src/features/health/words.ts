@@ -1,9 +1,10 @@
 /** Health in words: washes and what they can tell, what changed, pests, feed. */
-import { type Feed, type Need, SUGAR_PER_COMB_KG } from '../../src/health/feed.ts'
-import type { Trend, Wash } from '../../src/health/mites.ts'
-import type { Watch, Watched } from '../../src/health/watch.ts'
-import { dayAndDistance, dayWords } from '../../src/words/dates.ts'
-import { framesWords, plain, type Units, volume, weight } from '../../src/words/units.ts'
+
+import { dayAndDistance, dayWords } from '../../words/dates.ts'
+import { framesWords, plain, type Units, volume, weight } from '../../words/units.ts'
+import { type Feed, type Need, SUGAR_PER_COMB_KG } from './feed.ts'
+import type { Trend, Wash } from './mites.ts'
+import type { Watch, Watched } from './watch.ts'
 
 const per100 = (n: number): string => plain(n, 1)
 

@@ -1,9 +1,10 @@
 /** The yard's health: every colony, the pressing ones first. */
-import { type Health, needsWash, urgencyOf } from '../../src/health/health.ts'
-import { type Frame, Layout } from '../../src/parts/layout.tsx'
-import { dayWords, fromTo } from '../../src/words/dates.ts'
-import { DiseaseGuide } from '../parts/health/guide.tsx'
-import { rateWords, standsShort, WATCH_NAMES } from '../words/health.ts'
+
+import { type Frame, Layout } from '../../parts/layout.tsx'
+import { dayWords, fromTo } from '../../words/dates.ts'
+import { DiseaseGuide } from './guide.tsx'
+import { type Health, needsWash, urgencyOf } from './health.ts'
+import { rateWords, standsShort, WATCH_NAMES } from './words.ts'
 
 export interface HealthRow {
   tag: string

@@ -1,9 +1,10 @@
 /** What a colony was fed, and what it needs where nothing comes in. */
-import { type Health, LATELY_DAYS } from '../../../src/health/health.ts'
-import type { Frame } from '../../../src/parts/layout.tsx'
-import { dayAndDistance, dayWords } from '../../../src/words/dates.ts'
-import { weight } from '../../../src/words/units.ts'
-import { combWords, feedWords, needBasis, needWords } from '../../words/health.ts'
+
+import type { Frame } from '../../parts/layout.tsx'
+import { dayAndDistance, dayWords } from '../../words/dates.ts'
+import { weight } from '../../words/units.ts'
+import { type Health, LATELY_DAYS } from './health.ts'
+import { combWords, feedWords, needBasis, needWords } from './words.ts'
 
 interface FeedProps {
   health: Health

@@ -1,12 +1,12 @@
 /** The short forms of health: a wash, feed, and clearing a suspected disease. */
 
-import { DayField, EntryNote } from '../../src/features/entries/fields/common.tsx'
-import { TreatmentFields, WashFields } from '../../src/features/entries/fields/done.tsx'
-import { ClearedFields, FeedFields } from '../../src/features/entries/fields/health.tsx'
-import { type EntryFormView, SmallFormPage } from '../../src/features/entries/small-forms.tsx'
-import { dayLabel } from '../../src/forms/day-labels.ts'
-import { TextField } from '../../src/forms/field.tsx'
-import { TreatmentNote } from '../parts/health/guide.tsx'
+import { dayLabel } from '../../forms/day-labels.ts'
+import { TextField } from '../../forms/field.tsx'
+import { DayField, EntryNote } from '../entries/fields/common.tsx'
+import { TreatmentFields, WashFields } from '../entries/fields/done.tsx'
+import { ClearedFields, FeedFields } from '../entries/fields/health.tsx'
+import { type EntryFormView, SmallFormPage } from '../entries/small-forms.tsx'
+import { TreatmentNote } from './guide.tsx'
 
 const back = (p: EntryFormView) => ({ href: `${p.path}/health`, label: `Health of ${p.summary.tag}` })
 

@@ -1,10 +1,10 @@
 /** Washes over time: a dot for the rate, a bar for its limits, a step line for the threshold. Across in per cent, down in pixels. */
-import { addDays, type Day, daysBetween, later } from '../../../src/days.ts'
-import type { Wash } from '../../../src/health/mites.ts'
-import { miteThresholdOn, type Protocol } from '../../../src/recovery/protocol.ts'
-import { dayWords } from '../../../src/words/dates.ts'
-import { plain } from '../../../src/words/units.ts'
-import { rateWords } from '../../words/health.ts'
+import { addDays, type Day, daysBetween, later } from '../../days.ts'
+import { miteThresholdOn, type Protocol } from '../../recovery/protocol.ts'
+import { dayWords } from '../../words/dates.ts'
+import { plain } from '../../words/units.ts'
+import type { Wash } from './mites.ts'
+import { rateWords } from './words.ts'
 
 const TOP = 14
 const HEIGHT = 150

@@ -1,12 +1,12 @@
 import { Hono } from 'hono'
-import { ColonyHealthPage } from '../../../web/pages/colony-health.tsx'
-import { HealthPage, type HealthRow } from '../../../web/pages/health.tsx'
-import { ClearedPage, FeedPage, TreatPage, WashPage } from '../../../web/pages/health-forms.tsx'
 import type { Deps, Env } from '../../app/context.ts'
 import { colonyIn, unknownColony } from '../../app/errors.tsx'
 import { colonyPath, page } from '../../app/respond.tsx'
-import { entryForm } from '../../features/entries/entry-form.ts'
-import { healthOf, needsWash, urgencyOf } from '../../health/health.ts'
+import { entryForm } from '../entries/entry-form.ts'
+import { ColonyHealthPage } from './colony-page.tsx'
+import { ClearedPage, FeedPage, TreatPage, WashPage } from './forms.tsx'
+import { healthOf, needsWash, urgencyOf } from './health.ts'
+import { HealthPage, type HealthRow } from './page.tsx'
 
 /** Health: of the yard, of one colony, and the short forms that feed it. */
 export function health(deps: Deps): Hono<Env> {
