@@ -1,13 +1,13 @@
 /** Stands: how many of each yard's are taken and free by date, for taking on new jobs. */
-import type { Day } from '../../src/days.ts'
-import { freeFrom, type OccupancyDay } from '../../src/forecast/occupancy.ts'
-import { type FormState, ProblemSummary, TextField } from '../../src/forms/field.tsx'
-import { Wide } from '../../src/parts/chapter.tsx'
-import { DaysPlot } from '../../src/parts/days-plot.tsx'
-import { below, betweenPath, linePath, scaleFor, stretchOf } from '../../src/parts/forecast-chart.ts'
-import { type Frame, Layout } from '../../src/parts/layout.tsx'
-import { dayWords } from '../../src/words/dates.ts'
-import { chance } from '../../src/words/forecasts.ts'
+import type { Day } from '../../days.ts'
+import { freeFrom, type OccupancyDay } from '../../forecast/occupancy.ts'
+import { type FormState, ProblemSummary, TextField } from '../../forms/field.tsx'
+import { Wide } from '../../parts/chapter.tsx'
+import { DaysPlot } from '../../parts/days-plot.tsx'
+import { below, betweenPath, linePath, scaleFor, stretchOf } from '../../parts/forecast-chart.ts'
+import { type Frame, Layout } from '../../parts/layout.tsx'
+import { dayWords } from '../../words/dates.ts'
+import { chance } from '../../words/forecasts.ts'
 
 interface YardStands {
   yard: string

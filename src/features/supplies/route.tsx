@@ -1,6 +1,4 @@
 import { Hono } from 'hono'
-import { orderIn } from '../../../web/forms/order.ts'
-import { SuppliesPage } from '../../../web/pages/supplies.tsx'
 import type { Deps, Env } from '../../app/context.ts'
 import { foresightOf, groundIn, type Known, SUPPLIES_AHEAD } from '../../app/forecasts.ts'
 import { type Histories, yardHistories } from '../../app/histories.ts'
@@ -10,6 +8,8 @@ import { orderAdvice } from '../../forecast/supplies.ts'
 import { yardSupplies } from '../../forecast/yard-supplies.ts'
 import type { History } from '../../journal/history.ts'
 import type { Frame } from '../../parts/layout.tsx'
+import { orderIn } from './order.ts'
+import { SuppliesPage } from './page.tsx'
 
 /** Colonies in the yard as forecasts want them, by their history. */
 function knownIn(store: Deps['store'], all: Histories): Map<History, Known> {

@@ -1,5 +1,4 @@
 import { Hono } from 'hono'
-import { StandsPage, standsField } from '../../../web/pages/stands.tsx'
 import type { Deps, Env, Here } from '../../app/context.ts'
 import { foresightOf, groundIn, STANDS_AHEAD } from '../../app/forecasts.ts'
 import { typedIn } from '../../app/form.ts'
@@ -8,6 +7,7 @@ import { page } from '../../app/respond.tsx'
 import { mappedInSlices } from '../../app/slices.ts'
 import { occupancyForecast } from '../../forecast/occupancy.ts'
 import { type FieldProblem, one, type Typed } from '../../forms/typed.ts'
+import { StandsPage, standsField } from './stands-page.tsx'
 
 /** Stands free by date in each yard, and how many stands a yard has. */
 export function stands(deps: Deps): Hono<Env> {

@@ -1,6 +1,6 @@
 /** What is asked of an order, as typed in the address of the Supplies page. */
-import { DEFAULT_ORDER, type OrderOptions } from '../../src/forecast/supplies.ts'
-import type { FieldProblem, Typed } from '../../src/forms/typed.ts'
+import { DEFAULT_ORDER, type OrderOptions } from '../../forecast/supplies.ts'
+import type { FieldProblem, Typed } from '../../forms/typed.ts'
 
 interface NumberField {
   name: keyof OrderOptions

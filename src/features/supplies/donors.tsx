@@ -1,10 +1,10 @@
 /** Who can give a frame of eggs or brood, and who cannot, with the reason. */
-import type { Day } from '../../../src/days.ts'
-import { DEFAULT_DONOR_RULES, type Donor } from '../../../src/forecast/donors.ts'
-import type { NeedByDay } from '../../../src/forecast/supplies.ts'
-import { Wide } from '../../../src/parts/chapter.tsx'
-import { dayWords } from '../../../src/words/dates.ts'
-import { plain, quarters } from '../../../src/words/units.ts'
+import type { Day } from '../../days.ts'
+import { DEFAULT_DONOR_RULES, type Donor } from '../../forecast/donors.ts'
+import type { NeedByDay } from '../../forecast/supplies.ts'
+import { Wide } from '../../parts/chapter.tsx'
+import { dayWords } from '../../words/dates.ts'
+import { plain, quarters } from '../../words/units.ts'
 
 interface DonorsProps {
   donors: Donor[]

@@ -1,24 +1,24 @@
 /** Supplies: queens and frames of eggs to have on hand, how many to order, and who can give. */
-import { addDays, type Day } from '../../src/days.ts'
-import type { Donor } from '../../src/forecast/donors.ts'
-import { moreThan } from '../../src/forecast/poisson-binomial.ts'
+import { addDays, type Day } from '../../days.ts'
+import type { Donor } from '../../forecast/donors.ts'
+import { moreThan } from '../../forecast/poisson-binomial.ts'
 import type {
   ColonyNeed,
   NeedByDay,
   OrderAdvice,
   OrderOptions,
   SupplyForecast,
-} from '../../src/forecast/supplies.ts'
-import { type FormState, ProblemSummary } from '../../src/forms/field.tsx'
-import { DaysPlot } from '../../src/parts/days-plot.tsx'
-import { betweenPath, linePath, scaleFor, stretchOf } from '../../src/parts/forecast-chart.ts'
-import { type Frame, Layout } from '../../src/parts/layout.tsx'
-import { dayWords } from '../../src/words/dates.ts'
-import { chance } from '../../src/words/forecasts.ts'
-import { orderLabel } from '../forms/order.ts'
-import { Donors } from '../parts/supplies/donors.tsx'
-import { OrderForm } from '../parts/supplies/order-form.tsx'
-import { OrderTable } from '../parts/supplies/order-table.tsx'
+} from '../../forecast/supplies.ts'
+import { type FormState, ProblemSummary } from '../../forms/field.tsx'
+import { DaysPlot } from '../../parts/days-plot.tsx'
+import { betweenPath, linePath, scaleFor, stretchOf } from '../../parts/forecast-chart.ts'
+import { type Frame, Layout } from '../../parts/layout.tsx'
+import { dayWords } from '../../words/dates.ts'
+import { chance } from '../../words/forecasts.ts'
+import { Donors } from './donors.tsx'
+import { orderLabel } from './order.ts'
+import { OrderForm } from './order-form.tsx'
+import { OrderTable } from './order-table.tsx'
 
 export interface SuppliesProps {
   frame: Frame

@@ -1,9 +1,9 @@
 /** What an order is asked to do: everything stands in the address, so it works without scripts and can be kept as a bookmark. */
 
-import { type FormState, idOf, TextField } from '../../../src/forms/field.tsx'
-import { one } from '../../../src/forms/typed.ts'
-import { chance } from '../../../src/words/forecasts.ts'
-import { CHANCES, ORDER_FIELDS } from '../../forms/order.ts'
+import { type FormState, idOf, TextField } from '../../forms/field.tsx'
+import { one } from '../../forms/typed.ts'
+import { chance } from '../../words/forecasts.ts'
+import { CHANCES, ORDER_FIELDS } from './order.ts'
 
 export const OrderForm = ({ form, currency }: { form: FormState; currency: string }) => (
   <form class="order-form" method="get" action="/supplies">
