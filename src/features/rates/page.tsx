@@ -1,15 +1,15 @@
 /** What the odds rest on: rates with their sources, the yard's own beside the defaults, and the calibration. */
-import type { Learned, LearnedRate } from '../../src/forecast/learn.ts'
-import type { OwnCalibration } from '../../src/forecast/own-calibration.ts'
-import { type Basis, FIRST_EGG, RATE_NAMES, RATE_TABLE, type Rate } from '../../src/forecast/rates.ts'
-import { Wide } from '../../src/parts/chapter.tsx'
-import { type Frame, Layout } from '../../src/parts/layout.tsx'
-import { Range, RangeHead, SHARES } from '../../src/parts/range.tsx'
-import type { OwnRates } from '../../src/store/settings.ts'
-import { dayWords } from '../../src/words/dates.ts'
-import { plain } from '../../src/words/units.ts'
-import { OwnTrust } from '../parts/rates/own-trust.tsx'
-import { Trust } from '../parts/rates/trust.tsx'
+import type { Learned, LearnedRate } from '../../forecast/learn.ts'
+import type { OwnCalibration } from '../../forecast/own-calibration.ts'
+import { type Basis, FIRST_EGG, RATE_NAMES, RATE_TABLE, type Rate } from '../../forecast/rates.ts'
+import { Wide } from '../../parts/chapter.tsx'
+import { type Frame, Layout } from '../../parts/layout.tsx'
+import { Range, RangeHead, SHARES } from '../../parts/range.tsx'
+import type { OwnRates } from '../../store/settings.ts'
+import { dayWords } from '../../words/dates.ts'
+import { plain } from '../../words/units.ts'
+import { OwnTrust } from './own-trust.tsx'
+import { Trust } from './trust.tsx'
 
 interface RatesProps {
   frame: Frame

@@ -1,8 +1,8 @@
 /** How far the odds can be trusted: the calibration plot, drawn on the server. */
 
-import { percent } from '../../../src/features/review/readings.ts'
-import { CALIBRATION } from '../../../src/forecast/calibration-data.ts'
-import { Wide } from '../../../src/parts/chapter.tsx'
+import { CALIBRATION } from '../../forecast/calibration-data.ts'
+import { Wide } from '../../parts/chapter.tsx'
+import { percent } from '../review/readings.ts'
 import { CalibrationPlot, CalibrationTable, count } from './plot.tsx'
 
 export const Trust = () => {

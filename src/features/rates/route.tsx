@@ -1,5 +1,4 @@
 import { Hono } from 'hono'
-import { RatesPage } from '../../../web/pages/rates.tsx'
 import type { Deps, Env } from '../../app/context.ts'
 import { ratesIn } from '../../app/forecasts.ts'
 import { typedIn } from '../../app/form.ts'
@@ -10,6 +9,7 @@ import { type Learned, learning } from '../../forecast/learn.ts'
 import { calibrating, type OwnCalibration } from '../../forecast/own-calibration.ts'
 import { one } from '../../forms/typed.ts'
 import type { History } from '../../journal/history.ts'
+import { RatesPage } from './page.tsx'
 
 /** What the odds rest on: the rates with their sources, the yard's own beside them, and how far the odds can be trusted. */
 export function rates(deps: Deps): Hono<Env> {
