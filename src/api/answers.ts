@@ -1,6 +1,7 @@
 /** What the reading operations of the HTTP API answer, out of the store as the token's owner sees it. */
-import { historyUntil } from '../after/letter.ts'
+
 import { addDays, type Day } from '../days.ts'
+import { historyUntil } from '../features/letters/letter.ts'
 import { factsInStore } from '../features/review/journal-facts.ts'
 import { type Review, reviewOf } from '../features/review/review.ts'
 import { planOf } from '../recovery/plan.ts'

@@ -1,7 +1,7 @@
 /** The letter as a customer opens it, without an account: nothing on it leads into the book. */
 import type { Child } from 'hono/jsx'
-import type { Letter } from '../../src/after/letter.ts'
-import { type Day, dayWords, inWordsWithYear } from '../../src/days.ts'
+import { type Day, dayWords, inWordsWithYear } from '../../days.ts'
+import type { Letter } from './letter.ts'
 
 type Built = (source: string) => string | null
 

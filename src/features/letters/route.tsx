@@ -1,15 +1,6 @@
 import { Hono } from 'hono'
 import { toString as qrCode } from 'qrcode'
 import { v7 } from 'uuid'
-import { LetterPage, NoLetterPage } from '../../../web/pages/letter.tsx'
-import {
-  type LetterLine,
-  LetterMadePage,
-  LetterPreviewPage,
-  LettersPage,
-  WORDS_LIMIT,
-} from '../../../web/pages/letters.tsx'
-import { historyUntil, type Letter, letterOf } from '../../after/letter.ts'
 import { addressOf, originOf } from '../../app/address.ts'
 import type { Deps, Env, Here } from '../../app/context.ts'
 import { colonyIn, unknownColony } from '../../app/errors.tsx'
@@ -23,6 +14,9 @@ import { digestOf, newToken } from '../../people/tokens.ts'
 import { planOf } from '../../recovery/plan.ts'
 import type { SentLetter } from '../../store/letters.ts'
 import { instantWords } from '../../words/instants.ts'
+import { historyUntil, type Letter, letterOf } from './letter.ts'
+import { LetterPage, NoLetterPage } from './letter-page.tsx'
+import { type LetterLine, LetterMadePage, LetterPreviewPage, LettersPage, WORDS_LIMIT } from './page.tsx'
 
 /** The day of the hold that the letter is usually written on. */
 const USUAL_DAY = 30

@@ -1,12 +1,12 @@
 /** Letters to customers: made from a colony's journal, looked at, given an address, taken back. */
 import { raw } from 'hono/html'
-import type { Letter } from '../../src/after/letter.ts'
-import type { Day } from '../../src/days.ts'
-import { type FormState, NoteField, TextField } from '../../src/forms/field.tsx'
-import { On } from '../../src/parts/date.tsx'
-import { type Frame, Layout } from '../../src/parts/layout.tsx'
-import { Refusal } from '../../src/parts/refusal.tsx'
-import { LetterSheet } from './letter.tsx'
+import type { Day } from '../../days.ts'
+import { type FormState, NoteField, TextField } from '../../forms/field.tsx'
+import { On } from '../../parts/date.tsx'
+import { type Frame, Layout } from '../../parts/layout.tsx'
+import { Refusal } from '../../parts/refusal.tsx'
+import type { Letter } from './letter.ts'
+import { LetterSheet } from './letter-page.tsx'
 
 /** A letter that has, or had, an address. */
 export interface LetterLine {
