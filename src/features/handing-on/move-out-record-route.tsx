@@ -1,6 +1,4 @@
 import { Hono } from 'hono'
-import { atRow, recordDraft, typedRecord } from '../../../web/forms/move-record-fields.ts'
-import { MoveOutRecordPage } from '../../../web/pages/move-out-record.tsx'
 import type { Deps, Env, Here } from '../../app/context.ts'
 import { colonyIn, unknownColony } from '../../app/errors.tsx'
 import { signedIn, typedIn } from '../../app/form.ts'
@@ -9,6 +7,8 @@ import { colonyPath, formPage } from '../../app/respond.tsx'
 import { type FieldProblem, one, type Typed } from '../../forms/typed.ts'
 import { may } from '../../people/permissions.ts'
 import { instantWords } from '../../words/instants.ts'
+import { atRow, recordDraft, typedRecord } from './move-out-record-form.ts'
+import { MoveOutRecordPage } from './move-out-record-page.tsx'
 
 /** The private record of a move: shown, saved as a new version, an old version looked at, erased. */
 export function moveOutRecord(deps: Deps): Hono<Env> {

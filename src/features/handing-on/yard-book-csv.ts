@@ -1,6 +1,6 @@
 /** The yard book as CSV (RFC 4180), one file a table. Public format (README). */
 import { stringify } from 'csv-stringify/sync'
-import type { YardBook } from '../after/yard-book.ts'
+import type { YardBook } from './yard-book.ts'
 
 type Cell = string | number | null
 

@@ -1,14 +1,14 @@
 /** The move-out record: buyer, yard, permits. Private; every version is kept with who saved it. */
 
-import { type FormState, NoteField, TextField } from '../../src/forms/field.tsx'
-import { one } from '../../src/forms/typed.ts'
-import { FormPage } from '../../src/parts/form-page.tsx'
-import type { Frame } from '../../src/parts/layout.tsx'
-import { MOST_PERMITS } from '../../src/records/move-out-record.ts'
-import type { ColonySummary } from '../../src/store/index.ts'
-import { dayWords } from '../../src/words/dates.ts'
-import { leftWords } from '../../src/words/lines.ts'
-import { recordLabel } from '../forms/move-record-fields.ts'
+import { type FormState, NoteField, TextField } from '../../forms/field.tsx'
+import { one } from '../../forms/typed.ts'
+import { FormPage } from '../../parts/form-page.tsx'
+import type { Frame } from '../../parts/layout.tsx'
+import { MOST_PERMITS } from '../../records/move-out-record.ts'
+import type { ColonySummary } from '../../store/index.ts'
+import { dayWords } from '../../words/dates.ts'
+import { leftWords } from '../../words/lines.ts'
+import { recordLabel } from './move-out-record-form.ts'
 
 export interface VersionLine {
   version: number

@@ -1,10 +1,10 @@
 /** The fields of a move-out record, read both ways. A field's name in the form is its path in the record. */
 
-import type { FieldSpec } from '../../src/forms/fields.ts'
-import { fieldsIn, typedFields } from '../../src/forms/read.ts'
-import type { FieldProblem, Typed } from '../../src/forms/typed.ts'
-import { MOST_PERMITS, type MoveRecord } from '../../src/records/move-out-record.ts'
-import type { Units } from '../../src/words/units.ts'
+import type { FieldSpec } from '../../forms/fields.ts'
+import { fieldsIn, typedFields } from '../../forms/read.ts'
+import type { FieldProblem, Typed } from '../../forms/typed.ts'
+import { MOST_PERMITS, type MoveRecord } from '../../records/move-out-record.ts'
+import type { Units } from '../../words/units.ts'
 
 const text = (path: string, label: string): FieldSpec => ({ path, as: 'text', label })
 

@@ -1,11 +1,11 @@
 import { Hono } from 'hono'
-import { YardBookPage } from '../../../web/pages/yard-book.tsx'
-import { type Period, type YardBook, yardBookOf } from '../../after/yard-book.ts'
 import type { Deps, Env, Here } from '../../app/context.ts'
 import { page } from '../../app/respond.tsx'
 import { addDays, isDay } from '../../days.ts'
-import { BOOK_TABLES, bookCsv } from '../../exchange/yard-book-csv.ts'
 import type { FieldProblem } from '../../forms/typed.ts'
+import { type Period, type YardBook, yardBookOf } from './yard-book.ts'
+import { BOOK_TABLES, bookCsv } from './yard-book-csv.ts'
+import { YardBookPage } from './yard-book-page.tsx'
 
 /** Days shown until somebody chooses others. */
 const USUAL_DAYS = 365

@@ -1,14 +1,14 @@
 /** The yard book for the inspector: four tables over a period, to print or as CSV. */
 import type { Child } from 'hono/jsx'
-import type { MovementLine, Period, YardBook } from '../../src/after/yard-book.ts'
-import { type Day, inWordsWithYear } from '../../src/days.ts'
-import { BOOK_TABLES, type BookTable } from '../../src/exchange/yard-book-csv.ts'
-import { type FormState, TextField } from '../../src/forms/field.tsx'
-import { type Frame, Layout } from '../../src/parts/layout.tsx'
-import { Refusal } from '../../src/parts/refusal.tsx'
-import { GIFT, labelIn, removalTypes, SIGN } from '../../src/words/choices.ts'
-import { leftWords } from '../../src/words/lines.ts'
-import { plain, volume, weight } from '../../src/words/units.ts'
+import { type Day, inWordsWithYear } from '../../days.ts'
+import { type FormState, TextField } from '../../forms/field.tsx'
+import { type Frame, Layout } from '../../parts/layout.tsx'
+import { Refusal } from '../../parts/refusal.tsx'
+import { GIFT, labelIn, removalTypes, SIGN } from '../../words/choices.ts'
+import { leftWords } from '../../words/lines.ts'
+import { plain, volume, weight } from '../../words/units.ts'
+import type { MovementLine, Period, YardBook } from './yard-book.ts'
+import { BOOK_TABLES, type BookTable } from './yard-book-csv.ts'
 
 interface YardBookProps {
   frame: Frame
