@@ -1,9 +1,9 @@
 /** The morning digest to a real SMTP server and a real webhook on this machine, by a clock that is set by hand. */
 import { Webhook } from 'standardwebhooks'
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, test } from 'vitest'
-import { deliver, newHookSecret } from '../../src/messages/hook.ts'
-import { hookRulesFrom } from '../../src/messages/hook-rules.ts'
-import { mailerFrom } from '../../src/messages/mail.ts'
+import { deliver, newHookSecret } from '../../src/features/messages/hook.ts'
+import { hookRulesFrom } from '../../src/features/messages/hook-rules.ts'
+import { mailerFrom } from '../../src/features/messages/mail.ts'
 import { intake } from '../store/helpers.ts'
 import { NAMES, type TestYard, testYard } from '../support/yard-app.ts'
 import { type HookSink, hookSink, type MailSink, mailSink } from './sinks.ts'

@@ -62,7 +62,7 @@ test('every table is STRICT and has the columns drizzle thinks it has', async ()
     ...(await import('../../src/store/after-schema.ts')),
     ...(await import('../../src/store/import-schema.ts')),
     ...(await import('../../src/people/api-token-schema.ts')),
-    ...(await import('../../src/messages/schema.ts')),
+    ...(await import('../../src/features/messages/schema.ts')),
   }
   const { getTableConfig } = await import('drizzle-orm/sqlite-core')
   const { getTableColumns, is, Table } = await import('drizzle-orm')

@@ -2,7 +2,7 @@
 import { existsSync } from 'node:fs'
 import { parseArgs } from 'node:util'
 import { addDays, dayIn } from '../../days.ts'
-import { choicesOn } from '../../messages/choices.ts'
+import { choicesOn } from '../../features/messages/choices.ts'
 import { accountsIn, type CameBack, heldAgainst } from '../../people/came-back.ts'
 import { peopleOn } from '../../people/index.ts'
 import { keysOn } from '../../people/keys.ts'

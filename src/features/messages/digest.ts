@@ -3,10 +3,10 @@
  * servers and programs that are not ours, so no yard, stand, person, customer, cost, note or reason is in it. Pure.
  */
 
-import type { Day } from '../days.ts'
-import type { Action, Plan, Rule } from '../recovery/plan-types.ts'
-import { toDoOf, waitsUntil } from '../words/lines.ts'
-import { coming } from '../words/rules.ts'
+import type { Day } from '../../days.ts'
+import type { Action, Plan, Rule } from '../../recovery/plan-types.ts'
+import { toDoOf, waitsUntil } from '../../words/lines.ts'
+import { coming } from '../../words/rules.ts'
 
 export interface DigestItem {
   tag: string

@@ -1,8 +1,8 @@
 /** Who wants the digest how: each person's own choice. */
 import { and, eq, isNotNull, isNull } from 'drizzle-orm'
-import type { Day } from '../days.ts'
-import { person } from '../people/schema.ts'
-import type { Connection } from '../store/connection.ts'
+import type { Day } from '../../days.ts'
+import { person } from '../../people/schema.ts'
+import type { Connection } from '../../store/connection.ts'
 import { newHookSecret } from './hook.ts'
 import { messageChoice } from './schema.ts'
 

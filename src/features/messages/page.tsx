@@ -1,10 +1,10 @@
 /** One's own morning digest: how, when, and what was sent. */
 
-import { Choices, type FormState, TextField } from '../../src/forms/field.tsx'
-import { HOOK_URL_LIMIT } from '../../src/messages/hook-rules.ts'
-import { type Frame, Layout } from '../../src/parts/layout.tsx'
-import { Refusal } from '../../src/parts/refusal.tsx'
-import type { Choice } from '../../src/words/choices.ts'
+import { Choices, type FormState, TextField } from '../../forms/field.tsx'
+import { type Frame, Layout } from '../../parts/layout.tsx'
+import { Refusal } from '../../parts/refusal.tsx'
+import type { Choice } from '../../words/choices.ts'
+import { HOOK_URL_LIMIT } from './hook-rules.ts'
 
 export interface SentWords {
   day: string

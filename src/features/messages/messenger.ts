@@ -1,8 +1,8 @@
 /** Sends each person's digest at their hour of the yard's day, once. Asked every half minute while serving. */
 import { createHash } from 'node:crypto'
 import { TZDate } from '@date-fns/tz'
-import { addDays, type Day, dayIn } from '../days.ts'
-import type { Store } from '../store/index.ts'
+import { addDays, type Day, dayIn } from '../../days.ts'
+import type { Store } from '../../store/index.ts'
 import type { Choices, MessageChoice } from './choices.ts'
 import { type Digest, digestOf } from './digest.ts'
 import { digestText } from './digest-text.ts'

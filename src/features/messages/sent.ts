@@ -3,8 +3,8 @@
  * a server that dies in between has used the day up. Better one digest missing than two.
  */
 import { and, desc, eq } from 'drizzle-orm'
-import type { Day } from '../days.ts'
-import type { Connection } from '../store/connection.ts'
+import type { Day } from '../../days.ts'
+import type { Connection } from '../../store/connection.ts'
 import { messageSent } from './schema.ts'
 
 export type MessageWay = 'mail' | 'hook'

@@ -1,17 +1,17 @@
 import { Hono } from 'hono'
 import { RateLimiterMemory, RateLimiterRes } from 'rate-limiter-flexible'
-import { MessagesPage, type SentWords } from '../../../web/pages/messages.tsx'
 import type { Deps, Env, Here } from '../../app/context.ts'
 import { typedIn } from '../../app/form.ts'
 import { viewerOf } from '../../app/frame.tsx'
 import { page } from '../../app/respond.tsx'
 import { type FieldProblem, one, type Typed } from '../../forms/typed.ts'
-import { DEFAULT_HOUR } from '../../messages/choices.ts'
-import { hookUrlProblem } from '../../messages/hook-rules.ts'
-import { emailAddress } from '../../messages/mail.ts'
-import type { SentLine } from '../../messages/sent.ts'
 import { dayWords } from '../../words/dates.ts'
 import { instantWords } from '../../words/instants.ts'
+import { DEFAULT_HOUR } from './choices.ts'
+import { hookUrlProblem } from './hook-rules.ts'
+import { emailAddress } from './mail.ts'
+import { MessagesPage, type SentWords } from './page.tsx'
+import type { SentLine } from './sent.ts'
 
 /** Lines of what was sent that are shown. */
 const SHOWN = 10
