@@ -1,6 +1,6 @@
 /** What the app is given, and what every request carries. */
 import type { Context, Env as HonoEnv } from 'hono'
-import type { Calendars } from '../exchange/calendar-feeds.ts'
+import type { Calendars } from '../features/calendar/feeds.ts'
 import type { Assets } from '../node/assets.ts'
 import type { Messages } from '../node/services.ts'
 import type { Frame } from '../parts/layout.tsx'

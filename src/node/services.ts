@@ -1,6 +1,6 @@
 /** One database file and everything that is kept in it, put together: the journal, the people, the backups. */
 import { dayIn } from '../days.ts'
-import { type Calendars, calendarsOn } from '../exchange/calendar-feeds.ts'
+import { type Calendars, calendarsOn } from '../features/calendar/feeds.ts'
 import { type Choices, choicesOn } from '../features/messages/choices.ts'
 import type { HookRules } from '../features/messages/hook-rules.ts'
 import type { Mailer } from '../features/messages/mail.ts'

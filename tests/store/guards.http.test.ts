@@ -56,7 +56,7 @@ test('every table is STRICT and has the columns drizzle thinks it has', async ()
   const schema = {
     ...(await import('../../src/store/schema.ts')),
     ...(await import('../../src/people/schema.ts')),
-    ...(await import('../../src/exchange/calendar-schema.ts')),
+    ...(await import('../../src/features/calendar/schema.ts')),
     ...(await import('../../src/people/calendar-address-schema.ts')),
     ...(await import('../../src/store/removal-schema.ts')),
     ...(await import('../../src/store/after-schema.ts')),

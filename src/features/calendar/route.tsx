@@ -1,16 +1,16 @@
 import { type Context, Hono } from 'hono'
 import { etag } from 'hono/etag'
-import { CalendarPage, EVERY_YARD } from '../../../web/pages/calendar.tsx'
 import { originOf } from '../../app/address.ts'
 import type { Deps, Env, Here } from '../../app/context.ts'
 import { typedIn } from '../../app/form.ts'
 import { todayOf, viewerOf } from '../../app/frame.tsx'
 import { page } from '../../app/respond.tsx'
-import { calendarText } from '../../exchange/calendar.ts'
-import { MOST_FEEDS } from '../../exchange/calendar-feeds.ts'
 import { type FieldProblem, one, type Typed } from '../../forms/typed.ts'
 import { SHOWS } from '../../people/calendar-address-schema.ts'
-import { eventsOf } from '../calendar-events.ts'
+import { calendarText } from './calendar.ts'
+import { eventsOf } from './events.ts'
+import { MOST_FEEDS } from './feeds.ts'
+import { CalendarPage, EVERY_YARD } from './page.tsx'
 
 /** The page on which one makes and takes back addresses. */
 export function calendar(deps: Deps): Hono<Env> {

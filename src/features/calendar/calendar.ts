@@ -3,7 +3,7 @@
  * every event is all-day, without a time zone, and blocks no time. Nothing private is in it.
  */
 import calendar, { ICalCalendarMethod, ICalEventStatus, ICalEventTransparency } from 'ical-generator'
-import { addDays, type Day } from '../days.ts'
+import { addDays, type Day } from '../../days.ts'
 
 /** What one event says. The first and the last day are both part of it. */
 export interface CalendarEvent {

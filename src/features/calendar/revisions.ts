@@ -4,11 +4,11 @@
  * could not tell an old answer from a new one.
  */
 import { and, eq, sql } from 'drizzle-orm'
-import { addDays, type Day } from '../days.ts'
-import type { Shows } from '../people/calendar-address-schema.ts'
-import type { Connection } from '../store/connection.ts'
+import { addDays, type Day } from '../../days.ts'
+import type { Shows } from '../../people/calendar-address-schema.ts'
+import type { Connection } from '../../store/connection.ts'
 import type { CalendarEvent, FeedEvent } from './calendar.ts'
-import { calendarEvent } from './calendar-schema.ts'
+import { calendarEvent } from './schema.ts'
 
 /** A calendar that did not look for so long has other troubles (judgement). */
 export const CANCELLED_FOR_DAYS = 30

@@ -1,12 +1,12 @@
 /** Calendar addresses: one a person and calendar, unguessable, shown once, taken back at any time. */
 import { and, desc, eq, isNull } from 'drizzle-orm'
-import type { Day } from '../days.ts'
-import { calendarFeed, type Shows } from '../people/calendar-address-schema.ts'
-import { person } from '../people/schema.ts'
-import { digestOf, newToken } from '../people/tokens.ts'
-import type { Connection } from '../store/connection.ts'
+import type { Day } from '../../days.ts'
+import { calendarFeed, type Shows } from '../../people/calendar-address-schema.ts'
+import { person } from '../../people/schema.ts'
+import { digestOf, newToken } from '../../people/tokens.ts'
+import type { Connection } from '../../store/connection.ts'
 import type { CalendarEvent, FeedEvent } from './calendar.ts'
-import { inYard, revisionsOn } from './calendar-revisions.ts'
+import { inYard, revisionsOn } from './revisions.ts'
 
 export interface Feed {
   /** Names the address without opening it. */

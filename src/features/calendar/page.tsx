@@ -1,9 +1,10 @@
 /** Checks and windows in one's own calendar: addresses to subscribe to, made and taken back here. */
-import type { Feed } from '../../src/exchange/calendar-feeds.ts'
-import { Choices, type FormState } from '../../src/forms/field.tsx'
-import { type Frame, Layout } from '../../src/parts/layout.tsx'
-import { type Choice, labelIn } from '../../src/words/choices.ts'
-import { instantWords } from '../../src/words/instants.ts'
+
+import { Choices, type FormState } from '../../forms/field.tsx'
+import { type Frame, Layout } from '../../parts/layout.tsx'
+import { type Choice, labelIn } from '../../words/choices.ts'
+import { instantWords } from '../../words/instants.ts'
+import type { Feed } from './feeds.ts'
 
 export const SHOWS_CHOICES: Choice[] = [
   { value: 'best-day', label: 'From the best day', hint: 'to the last on which it is good' },

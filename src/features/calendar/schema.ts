@@ -3,7 +3,7 @@
  * Instants are UTC ISO text.
  */
 import { integer, primaryKey, sqliteTable, text } from 'drizzle-orm/sqlite-core'
-import type { Shows } from '../people/calendar-address-schema.ts'
+import type { Shows } from '../../people/calendar-address-schema.ts'
 
 /** What an event said when it last changed: its revision must rise with every change, and a cancelled one is told on. */
 export const calendarEvent = sqliteTable(

@@ -1,13 +1,13 @@
 /** What the plans ask for, as events of a calendar, in words. */
 
-import { colonyPath } from '../app/respond.tsx'
-import { type Day, later } from '../days.ts'
-import type { CalendarEvent } from '../exchange/calendar.ts'
-import type { Shows } from '../people/calendar-address-schema.ts'
-import type { Check, Plan } from '../recovery/plan-types.ts'
-import type { ColonySummary } from '../store/index.ts'
-import { dayWords, fromTo } from '../words/dates.ts'
-import { PHASE_WORDS, RULE_WORDS } from '../words/rules.ts'
+import { colonyPath } from '../../app/respond.tsx'
+import { type Day, later } from '../../days.ts'
+import type { Shows } from '../../people/calendar-address-schema.ts'
+import type { Check, Plan } from '../../recovery/plan-types.ts'
+import type { ColonySummary } from '../../store/index.ts'
+import { dayWords, fromTo } from '../../words/dates.ts'
+import { PHASE_WORDS, RULE_WORDS } from '../../words/rules.ts'
+import type { CalendarEvent } from './calendar.ts'
 
 type Said = Pick<CalendarEvent, 'uid' | 'from' | 'to' | 'title' | 'text'>
 
