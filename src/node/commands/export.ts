@@ -1,8 +1,8 @@
 /** `resettle export FILE.jsonl|FILE.csv|-`: the whole yard as JSON Lines, or its colonies as CSV. Never overwrites. */
 import { existsSync, fsyncSync, openSync, writeSync } from 'node:fs'
 import { parseArgs } from 'node:util'
-import { rowOf, writeColonies } from '../../exchange/colonies-csv.ts'
 import { exportLines } from '../../exchange/yard-export.ts'
+import { rowOf, writeColonies } from '../../features/import/colonies-csv.ts'
 import { photoFolder, shelfIn } from '../../photos/shelf.ts'
 import { dataFile, openStore, type Store, StoreError } from '../../store/index.ts'
 import { saying } from './terminal.ts'

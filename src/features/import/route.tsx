@@ -1,16 +1,16 @@
 import { Hono } from 'hono'
-import type { Fields } from '../../../web/forms/import-form.ts'
-import { ColoniesPage, type ImportRowShown } from '../../../web/pages/colonies-import.tsx'
-import { UndoPage } from '../../../web/pages/colonies-undo.tsx'
 import type { Deps, Env, Here } from '../../app/context.ts'
 import { unknownPage } from '../../app/errors.tsx'
 import { typedIn } from '../../app/form.ts'
 import { viewerOf } from '../../app/frame.tsx'
 import { page } from '../../app/respond.tsx'
-import { rowOf, writeColonies } from '../../exchange/colonies-csv.ts'
-import { decoded } from '../../exchange/spreadsheet/text.ts'
-import { importState, withdrawalsOf } from '../../exchange/spreadsheet/undo.ts'
-import { step } from '../import-steps.tsx'
+import { rowOf, writeColonies } from './colonies-csv.ts'
+import type { Fields } from './form.ts'
+import { ColoniesPage, type ImportRowShown } from './page.tsx'
+import { step } from './steps.tsx'
+import { decoded } from './text.ts'
+import { importState, withdrawalsOf } from './undo.ts'
+import { UndoPage } from './undo-page.tsx'
 
 /** Colonies in and out as spreadsheets. */
 export function coloniesImport(deps: Deps): Hono<Env> {

@@ -1,5 +1,5 @@
 /** Text to cells: which sign parts the columns, and on which line the headings are. */
-import { type LineProblem, type RawRow, rawRows } from '../csv-table.ts'
+import { type LineProblem, type RawRow, rawRows } from './csv-table.ts'
 
 export const DELIMITERS = { comma: ',', semicolon: ';', tab: '\t', bar: '|' } as const
 export type Delimiter = keyof typeof DELIMITERS

@@ -4,9 +4,9 @@ import { parse, v7 } from 'uuid'
 import type { Day } from '../../days.ts'
 import type { Problem } from '../../journal/problem.ts'
 import type { AppendContext, AppendResult, ColonyImports } from '../../store/index.ts'
-import { type ColonyRow, entriesOf } from '../colonies-csv.ts'
-import type { LineProblem } from '../csv-table.ts'
+import { type ColonyRow, entriesOf } from './colonies-csv.ts'
 import type { Extras } from './convert.ts'
+import type { LineProblem } from './csv-table.ts'
 
 export type ImportRow = ColonyRow & Extras & { line: number }
 

@@ -1,10 +1,10 @@
 /** Colonies in and out: an old spreadsheet taken in, the colonies as CSV, and imports taken back. */
 
-import { COLUMNS, REQUIRED } from '../../src/exchange/colonies-csv.ts'
-import { type Frame, Layout } from '../../src/parts/layout.tsx'
-import type { ImportNote } from '../../src/store/index.ts'
-import { instantWords } from '../../src/words/instants.ts'
-import { IMPORT, Wrong } from '../parts/import/kept.tsx'
+import { type Frame, Layout } from '../../parts/layout.tsx'
+import type { ImportNote } from '../../store/index.ts'
+import { instantWords } from '../../words/instants.ts'
+import { COLUMNS, REQUIRED } from './colonies-csv.ts'
+import { IMPORT, Wrong } from './kept.tsx'
 
 export interface ImportRowShown extends ImportNote {
   /** Colonies of it that are in the book now. */

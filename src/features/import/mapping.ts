@@ -1,6 +1,6 @@
 /** Everything the operator has said of a sheet; what is not said is guessed. */
 import type { Day } from '../../days.ts'
-import { COLUMNS } from '../colonies-csv.ts'
+import { COLUMNS } from './colonies-csv.ts'
 import { type DateOrder, type OrderFound, orderByDots, orderIn } from './dates.ts'
 import { type Field, guessTargets, looksLikeHeading, plainHeading, type Target } from './fields.ts'
 import { type HeatUnit, heatUnitIn } from './measures.ts'

@@ -1,11 +1,11 @@
 /** First step of taking in a spreadsheet: what each of its columns is. */
-import type { ColumnProblem } from '../../src/exchange/spreadsheet/ask.ts'
-import { FIELDS, type Target } from '../../src/exchange/spreadsheet/fields.ts'
-import type { Mapping } from '../../src/exchange/spreadsheet/mapping.ts'
-import { DELIMITERS, type Delimiter } from '../../src/exchange/spreadsheet/sheet.ts'
-import { targetField } from '../forms/import-form.ts'
-import { Go, StepForm, StepPage, type StepProps, Wrong } from '../parts/import/kept.tsx'
-import { DELIMITER_WORDS, FIELD_WORDS, TARGET_WORDS } from '../words/import.ts'
+import type { ColumnProblem } from './ask.ts'
+import { FIELDS, type Target } from './fields.ts'
+import { targetField } from './form.ts'
+import { Go, StepForm, StepPage, type StepProps, Wrong } from './kept.tsx'
+import type { Mapping } from './mapping.ts'
+import { DELIMITER_WORDS, FIELD_WORDS, TARGET_WORDS } from './page-words.ts'
+import { DELIMITERS, type Delimiter } from './sheet.ts'
 
 interface ColumnsProps extends StepProps {
   mapping: Mapping

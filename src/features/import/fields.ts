@@ -1,5 +1,5 @@
 /** What a column of a spreadsheet can be, and which of these a heading looks like. */
-import type { ColumnName } from '../colonies-csv.ts'
+import type { ColumnName } from './colonies-csv.ts'
 
 /** The columns of the colonies CSV, and what an intake holds besides. */
 export const FIELDS = [

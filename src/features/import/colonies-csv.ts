@@ -4,10 +4,10 @@
  */
 import { stringify } from 'csv-stringify/sync'
 import { z } from 'zod'
-import type { Day } from '../days.ts'
-import { day, intake, METHODS, OUTCOMES, outcome, QUEEN_AT_INTAKE, tag } from '../journal/entry.ts'
-import type { History } from '../journal/history.ts'
-import { problemsOf } from '../journal/problem.ts'
+import type { Day } from '../../days.ts'
+import { day, intake, METHODS, OUTCOMES, outcome, QUEEN_AT_INTAKE, tag } from '../../journal/entry.ts'
+import type { History } from '../../journal/history.ts'
+import { problemsOf } from '../../journal/problem.ts'
 import { type LineProblem, readTable, type TableRow } from './csv-table.ts'
 
 export const COLUMNS = [

@@ -1,10 +1,10 @@
 /** What has been said of a spreadsheet, as fields of a form and back. */
-import type { DateOrder } from '../../src/exchange/spreadsheet/dates.ts'
-import { FIELDS, type Target } from '../../src/exchange/spreadsheet/fields.ts'
-import type { Mapping, Said } from '../../src/exchange/spreadsheet/mapping.ts'
-import type { HeatUnit } from '../../src/exchange/spreadsheet/measures.ts'
-import { DELIMITERS, type Delimiter } from '../../src/exchange/spreadsheet/sheet.ts'
-import { WORDED, type Worded } from '../../src/exchange/spreadsheet/words.ts'
+import type { DateOrder } from './dates.ts'
+import { FIELDS, type Target } from './fields.ts'
+import type { Mapping, Said } from './mapping.ts'
+import type { HeatUnit } from './measures.ts'
+import { DELIMITERS, type Delimiter } from './sheet.ts'
+import { WORDED, type Worded } from './words.ts'
 
 /** A form's fields, by name. */
 export type Fields = ReadonlyMap<string, string>

@@ -1,10 +1,11 @@
 /** Taking back a whole import: what goes, or what was entered on top and keeps it. */
-import type { ImportState, OnTop } from '../../src/exchange/spreadsheet/undo.ts'
-import { type Frame, Layout } from '../../src/parts/layout.tsx'
-import { dayWords } from '../../src/words/dates.ts'
-import { entryWords } from '../../src/words/entries.ts'
-import { instantWords } from '../../src/words/instants.ts'
-import { IMPORT, Wrong } from '../parts/import/kept.tsx'
+
+import { type Frame, Layout } from '../../parts/layout.tsx'
+import { dayWords } from '../../words/dates.ts'
+import { entryWords } from '../../words/entries.ts'
+import { instantWords } from '../../words/instants.ts'
+import { IMPORT, Wrong } from './kept.tsx'
+import type { ImportState, OnTop } from './undo.ts'
 
 interface UndoProps {
   frame: Frame

@@ -1,26 +1,20 @@
 /** The steps of taking in a spreadsheet: from what was posted to the next page, or to the book. */
 import { v7, validate } from 'uuid'
-import { type Fields, fieldsOf, saidIn } from '../../web/forms/import-form.ts'
-import { ColumnsPage } from '../../web/pages/colonies-columns.tsx'
-import { PreviewPage } from '../../web/pages/colonies-preview.tsx'
-import { WordsPage } from '../../web/pages/colonies-words.tsx'
-import type { StepProps } from '../../web/parts/import/kept.tsx'
-import type { Deps, Here } from '../app/context.ts'
-import { viewerOf } from '../app/frame.tsx'
-import { page } from '../app/respond.tsx'
-import type { LineProblem } from '../exchange/csv-table.ts'
-import { columnProblems, isAnswered, needsNoWords, questionsOf } from '../exchange/spreadsheet/ask.ts'
-import { type ConvertedRow, converted, headingOf } from '../exchange/spreadsheet/convert.ts'
-import {
-  isOwnFormat,
-  type Mapping,
-  mappingOf,
-  type Said,
-  type Usual,
-} from '../exchange/spreadsheet/mapping.ts'
-import { rehearsed, type Signing, takeIn } from '../exchange/spreadsheet/take-in.ts'
-import { ownTypes } from '../features/entries/intake-route.tsx'
-import type { AppendContext, Book } from '../store/index.ts'
+import type { Deps, Here } from '../../app/context.ts'
+import { viewerOf } from '../../app/frame.tsx'
+import { page } from '../../app/respond.tsx'
+import type { AppendContext, Book } from '../../store/index.ts'
+import { ownTypes } from '../entries/intake-route.tsx'
+import { columnProblems, isAnswered, needsNoWords, questionsOf } from './ask.ts'
+import { ColumnsPage } from './columns-page.tsx'
+import { type ConvertedRow, converted, headingOf } from './convert.ts'
+import type { LineProblem } from './csv-table.ts'
+import { type Fields, fieldsOf, saidIn } from './form.ts'
+import type { StepProps } from './kept.tsx'
+import { isOwnFormat, type Mapping, mappingOf, type Said, type Usual } from './mapping.ts'
+import { PreviewPage } from './preview-page.tsx'
+import { rehearsed, type Signing, takeIn } from './take-in.ts'
+import { WordsPage } from './words-page.tsx'
 
 /** Everything a step goes by. */
 interface Sheet {

@@ -1,13 +1,13 @@
 /** Second step: how dates and degrees are meant, and what the sheet's own words stand for. */
 
-import { inWordsWithYear } from '../../src/days.ts'
-import type { Questions } from '../../src/exchange/spreadsheet/ask.ts'
-import { type DateOrder, dateTyped } from '../../src/exchange/spreadsheet/dates.ts'
-import type { Mapping, WordFound } from '../../src/exchange/spreadsheet/mapping.ts'
-import type { Worded } from '../../src/exchange/spreadsheet/words.ts'
-import { meaningField } from '../forms/import-form.ts'
-import { Go, StepForm, StepPage, type StepProps, Wrong } from '../parts/import/kept.tsx'
-import { meaningsOf, WORDED_TITLES } from '../words/import.ts'
+import { inWordsWithYear } from '../../days.ts'
+import type { Questions } from './ask.ts'
+import { type DateOrder, dateTyped } from './dates.ts'
+import { meaningField } from './form.ts'
+import { Go, StepForm, StepPage, type StepProps, Wrong } from './kept.tsx'
+import type { Mapping, WordFound } from './mapping.ts'
+import { meaningsOf, WORDED_TITLES } from './page-words.ts'
+import type { Worded } from './words.ts'
 
 interface WordsProps extends StepProps {
   mapping: Mapping

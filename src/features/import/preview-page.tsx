@@ -1,14 +1,14 @@
 /** Third step: what will be made, and what is wrong in which line. Nothing is written before this page says so. */
-import { daysBetween } from '../../src/days.ts'
-import type { LineProblem } from '../../src/exchange/csv-table.ts'
-import type { Converted, ConvertedRow } from '../../src/exchange/spreadsheet/convert.ts'
-import type { Mapping } from '../../src/exchange/spreadsheet/mapping.ts'
-import { sentenceOf } from '../../src/forms/field.tsx'
-import { REMOVAL_TYPES } from '../../src/journal/entry.ts'
-import { dayWords } from '../../src/words/dates.ts'
-import { temperature } from '../../src/words/units.ts'
-import { Go, StepForm, StepPage, type StepProps } from '../parts/import/kept.tsx'
-import { valueWords } from '../words/import.ts'
+import { daysBetween } from '../../days.ts'
+import { sentenceOf } from '../../forms/field.tsx'
+import { REMOVAL_TYPES } from '../../journal/entry.ts'
+import { dayWords } from '../../words/dates.ts'
+import { temperature } from '../../words/units.ts'
+import type { Converted, ConvertedRow } from './convert.ts'
+import type { LineProblem } from './csv-table.ts'
+import { Go, StepForm, StepPage, type StepProps } from './kept.tsx'
+import type { Mapping } from './mapping.ts'
+import { valueWords } from './page-words.ts'
 
 export interface PreviewProps extends StepProps {
   mapping: Mapping

@@ -1,9 +1,9 @@
 /** Words of taking in an old spreadsheet. */
 
-import type { Field, Target } from '../../src/exchange/spreadsheet/fields.ts'
-import type { Delimiter } from '../../src/exchange/spreadsheet/sheet.ts'
-import { NOT_SAID, STILL_HERE, type Worded } from '../../src/exchange/spreadsheet/words.ts'
-import { type Choice, labelIn, METHOD, OUTCOME, QUEEN, removalTypes } from '../../src/words/choices.ts'
+import { type Choice, labelIn, METHOD, OUTCOME, QUEEN, removalTypes } from '../../words/choices.ts'
+import type { Field, Target } from './fields.ts'
+import type { Delimiter } from './sheet.ts'
+import { NOT_SAID, STILL_HERE, type Worded } from './words.ts'
 
 export const DELIMITER_WORDS: Record<Delimiter, string> = {
   comma: 'commas',
