@@ -1,9 +1,9 @@
 import { Hono } from 'hono'
-import { SettingsPage } from '../../../web/pages/settings.tsx'
 import type { Deps, Env, Here } from '../../app/context.ts'
 import { typedIn } from '../../app/form.ts'
 import { page } from '../../app/respond.tsx'
 import { type FieldProblem, one, type Typed } from '../../forms/typed.ts'
+import { SettingsPage } from './settings-page.tsx'
 
 /** Units and time zone as they stand, for the form. */
 export const unitsTyped = ({ store: { settings } }: Deps): Typed => ({

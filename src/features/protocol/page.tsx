@@ -1,12 +1,12 @@
 /** The protocol: every rule and threshold with its default, its source and the yard's own value; who changed it when. */
 
-import { type FormState, NoteField, ProblemSummary } from '../../src/forms/field.tsx'
-import { Layout } from '../../src/parts/layout.tsx'
-import { UnitsForm } from '../../src/parts/units-form.tsx'
-import { SOURCE_OF_SETTING } from '../../src/recovery/setting-sources.ts'
-import { protocolLabel, WINDOW_KEYS } from '../forms/protocol-fields.ts'
-import { MatingMonths, Months, NumberRow, type RowsProps, WindowRow } from '../parts/protocol-rows.tsx'
-import { NUMBERS } from '../words/protocol.ts'
+import { type FormState, NoteField, ProblemSummary } from '../../forms/field.tsx'
+import { Layout } from '../../parts/layout.tsx'
+import { UnitsForm } from '../../parts/units-form.tsx'
+import { SOURCE_OF_SETTING } from '../../recovery/setting-sources.ts'
+import { protocolLabel, WINDOW_KEYS } from './form.ts'
+import { MatingMonths, Months, NumberRow, type RowsProps, WindowRow } from './rows.tsx'
+import { NUMBERS } from './words.ts'
 
 export interface ProtocolPageProps extends RowsProps {
   changes: { by: string; when: string; lines: string[]; reason: string | null }[]

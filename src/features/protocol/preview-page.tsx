@@ -1,11 +1,11 @@
 /** What a change of the protocol would move, before it is saved; and plans being made again. */
-import type { Day } from '../../src/days.ts'
-import type { Typed } from '../../src/forms/typed.ts'
-import { type Frame, Layout } from '../../src/parts/layout.tsx'
-import type { ColonyChange, Leaving, PreviewTotals } from '../../src/recovery/protocol-preview.ts'
-import { dayWords, fromTo } from '../../src/words/dates.ts'
-import { ACTION_WORDS, RULE_WORDS } from '../../src/words/rules.ts'
-import { totalsWords } from '../words/protocol.ts'
+import type { Day } from '../../days.ts'
+import type { Typed } from '../../forms/typed.ts'
+import { type Frame, Layout } from '../../parts/layout.tsx'
+import type { ColonyChange, Leaving, PreviewTotals } from '../../recovery/protocol-preview.ts'
+import { dayWords, fromTo } from '../../words/dates.ts'
+import { ACTION_WORDS, RULE_WORDS } from '../../words/rules.ts'
+import { totalsWords } from './words.ts'
 
 export interface ProtocolPreviewProps {
   frame: Frame

@@ -1,6 +1,6 @@
 /** The protocol in words: its thresholds, its windows, and what a change moved. */
 
-import { RULES } from '../../src/recovery/plan-types.ts'
+import { RULES } from '../../recovery/plan-types.ts'
 import {
   MONTHS,
   type Month,
@@ -8,10 +8,10 @@ import {
   type ProtocolOverrides,
   protocolWith,
   type Window,
-} from '../../src/recovery/protocol.ts'
-import type { PreviewTotals } from '../../src/recovery/protocol-preview.ts'
-import { RULE_WORDS } from '../../src/words/rules.ts'
-import { depth, plain, temperature, type Units } from '../../src/words/units.ts'
+} from '../../recovery/protocol.ts'
+import type { PreviewTotals } from '../../recovery/protocol-preview.ts'
+import { RULE_WORDS } from '../../words/rules.ts'
+import { depth, plain, temperature, type Units } from '../../words/units.ts'
 
 export const NUMBERS = [
   'holdDays',

@@ -1,9 +1,9 @@
 /** The protocol as a form: an empty field is the default; what equals the default is no choice of the yard's. */
 
-import { numberTyped } from '../../src/forms/numbers.ts'
-import { type FieldProblem, one, type Typed } from '../../src/forms/typed.ts'
-import { problemsOf } from '../../src/journal/problem.ts'
-import { RULES, type Rule } from '../../src/recovery/plan-types.ts'
+import { numberTyped } from '../../forms/numbers.ts'
+import { type FieldProblem, one, type Typed } from '../../forms/typed.ts'
+import { problemsOf } from '../../journal/problem.ts'
+import { RULES, type Rule } from '../../recovery/plan-types.ts'
 import {
   DEFAULT_PROTOCOL,
   MONTHS,
@@ -12,10 +12,10 @@ import {
   protocolOverrides,
   protocolWith,
   type Window,
-} from '../../src/recovery/protocol.ts'
-import { RULE_WORDS } from '../../src/words/rules.ts'
-import { plain, type Quantity, type Units, unitOf } from '../../src/words/units.ts'
-import { MONTH_NAMES, NUMBERS, type NumberSetting, SETTING_WORDS } from '../words/protocol.ts'
+} from '../../recovery/protocol.ts'
+import { RULE_WORDS } from '../../words/rules.ts'
+import { plain, type Quantity, type Units, unitOf } from '../../words/units.ts'
+import { MONTH_NAMES, NUMBERS, type NumberSetting, SETTING_WORDS } from './words.ts'
 
 export type WindowKey = Rule | 'salvagedQueenRelease'
 export const WINDOW_KEYS: readonly WindowKey[] = RULES.flatMap((rule): WindowKey[] =>

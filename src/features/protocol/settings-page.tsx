@@ -1,7 +1,7 @@
 /** The yard's units and time zone. */
-import { type FormState, ProblemSummary } from '../../src/forms/field.tsx'
-import { type Frame, Layout } from '../../src/parts/layout.tsx'
-import { UNITS_LABELS, UnitsForm } from '../../src/parts/units-form.tsx'
+import { type FormState, ProblemSummary } from '../../forms/field.tsx'
+import { type Frame, Layout } from '../../parts/layout.tsx'
+import { UNITS_LABELS, UnitsForm } from '../../parts/units-form.tsx'
 
 interface SettingsProps {
   frame: Frame

@@ -1,17 +1,12 @@
 /** The rows of the protocol: a threshold, the months, a window; each with its default, its source, and the yard's own value. */
 
-import { type FormState, idOf, Ticks } from '../../src/forms/field.tsx'
-import { one } from '../../src/forms/typed.ts'
-import type { Frame } from '../../src/parts/layout.tsx'
-import {
-  DEFAULT_PROTOCOL,
-  MONTHS,
-  type Protocol,
-  type ProtocolOverrides,
-} from '../../src/recovery/protocol.ts'
-import { SOURCE_OF } from '../../src/recovery/rule-sources.ts'
-import { SOURCE_OF_SETTING } from '../../src/recovery/setting-sources.ts'
-import { unitOf } from '../../src/words/units.ts'
+import { type FormState, idOf, Ticks } from '../../forms/field.tsx'
+import { one } from '../../forms/typed.ts'
+import type { Frame } from '../../parts/layout.tsx'
+import { DEFAULT_PROTOCOL, MONTHS, type Protocol, type ProtocolOverrides } from '../../recovery/protocol.ts'
+import { SOURCE_OF } from '../../recovery/rule-sources.ts'
+import { SOURCE_OF_SETTING } from '../../recovery/setting-sources.ts'
+import { unitOf } from '../../words/units.ts'
 import {
   defaultWindow,
   MATING_FIELD,
@@ -22,15 +17,8 @@ import {
   type WindowKey,
   windowField,
   windowName,
-} from '../forms/protocol-fields.ts'
-import {
-  ANCHOR,
-  MONTH_NAMES,
-  type NumberSetting,
-  SETTING_WORDS,
-  settingValue,
-  windowWords,
-} from '../words/protocol.ts'
+} from './form.ts'
+import { ANCHOR, MONTH_NAMES, type NumberSetting, SETTING_WORDS, settingValue, windowWords } from './words.ts'
 
 /** What every row is held against. */
 export interface RowsProps {
