@@ -1,10 +1,10 @@
 /** What a stranger finds: a sign-in page, and nothing else. */
 import { fileURLToPath } from 'node:url'
 import { beforeEach, describe, expect, test } from 'vitest'
+import { localPath } from '../../src/features/accounts/sign-in-route.tsx'
 import { assetsIn } from '../../src/node/assets.ts'
 import { limitsOf } from '../../src/people/index.ts'
 import { newToken } from '../../src/people/tokens.ts'
-import { localPath } from '../../src/server/routes/sign-in.tsx'
 import { PASSPHRASE } from '../support/people.ts'
 import { NAMES, ORIGIN, type TestYard, testYard, unlimited } from '../support/yard-app.ts'
 

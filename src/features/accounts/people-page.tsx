@@ -1,12 +1,12 @@
 /** Accounts and roles, for operators. */
 import { raw } from 'hono/html'
-import { Choices, type FormState, TextField } from '../../src/forms/field.tsx'
-import { KeysTick } from '../../src/parts/keys-tick.tsx'
-import { type Frame, Layout } from '../../src/parts/layout.tsx'
-import { Refusal } from '../../src/parts/refusal.tsx'
-import type { Person } from '../../src/people/names.ts'
-import { ROLES } from '../../src/people/permissions.ts'
-import { keysWords, ROLE_CHOICES, ROLE_WORDS, STATE_WORDS, signedInWords } from '../../src/words/people.ts'
+import { Choices, type FormState, TextField } from '../../forms/field.tsx'
+import { KeysTick } from '../../parts/keys-tick.tsx'
+import { type Frame, Layout } from '../../parts/layout.tsx'
+import { Refusal } from '../../parts/refusal.tsx'
+import type { Person } from '../../people/names.ts'
+import { ROLES } from '../../people/permissions.ts'
+import { keysWords, ROLE_CHOICES, ROLE_WORDS, STATE_WORDS, signedInWords } from '../../words/people.ts'
 
 export interface PersonLine extends Person {
   /** When the link that is still good runs out, in words. */

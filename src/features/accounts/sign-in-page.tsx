@@ -1,10 +1,10 @@
 /** The door: all that a stranger sees. */
 
-import { type FormState, TextField } from '../../src/forms/field.tsx'
-import { one } from '../../src/forms/typed.ts'
-import { type Frame, Layout } from '../../src/parts/layout.tsx'
-import { Refusal } from '../../src/parts/refusal.tsx'
-import { PassphraseField } from '../parts/passphrase.tsx'
+import { type FormState, TextField } from '../../forms/field.tsx'
+import { one } from '../../forms/typed.ts'
+import { type Frame, Layout } from '../../parts/layout.tsx'
+import { Refusal } from '../../parts/refusal.tsx'
+import { PassphraseField } from './passphrase.tsx'
 
 interface SignInProps {
   frame: Frame

@@ -1,6 +1,6 @@
 /** A passphrase: never shown again once sent, so a refused form asks for it anew. */
 import type { Child } from 'hono/jsx'
-import { type FormState, idOf } from '../../src/forms/field.tsx'
+import { type FormState, idOf } from '../../forms/field.tsx'
 
 interface PassphraseProps {
   form: FormState

@@ -1,5 +1,4 @@
 import { Hono } from 'hono'
-import { SetUpPage } from '../../../web/pages/set-up.tsx'
 import { addressOf } from '../../app/address.ts'
 import type { Deps, Env, Here } from '../../app/context.ts'
 import { typedIn } from '../../app/form.ts'
@@ -7,7 +6,8 @@ import { frameFor } from '../../app/frame.tsx'
 import { page, type Refused, refusalStatus } from '../../app/respond.tsx'
 import { one, type Typed } from '../../forms/typed.ts'
 import { sameToken } from '../../people/tokens.ts'
-import { changeSession } from '../middleware/session.ts'
+import { changeSession } from './session.ts'
+import { SetUpPage } from './set-up-page.tsx'
 
 /** The one-time page that makes the first operator. Once anybody can sign in it is an unknown page like any other. */
 export function setUp(deps: Deps): Hono<Env> {

@@ -1,6 +1,5 @@
 import { Hono } from 'hono'
 import type { ContentfulStatusCode } from 'hono/utils/http-status'
-import { SignInPage } from '../../../web/pages/sign-in.tsx'
 import { addressOf } from '../../app/address.ts'
 import type { Deps, Env, Here } from '../../app/context.ts'
 import { typedIn } from '../../app/form.ts'
@@ -8,7 +7,8 @@ import { frameFor } from '../../app/frame.tsx'
 import { page } from '../../app/respond.tsx'
 import { one, type Typed } from '../../forms/typed.ts'
 import { nameKey } from '../../people/names.ts'
-import { changeSession } from '../middleware/session.ts'
+import { changeSession } from './session.ts'
+import { SignInPage } from './sign-in-page.tsx'
 
 /** Never says whether it was the name or the passphrase. */
 const WRONG = 'The name or the passphrase is not right.'

@@ -1,12 +1,12 @@
 /** Who is asking: the account whose session the browser holds. And the answer to those who hold none. */
 import { deleteCookie, getCookie, setCookie } from 'hono/cookie'
 import { createMiddleware } from 'hono/factory'
-import { SignInAgainPage } from '../../../web/pages/sign-in.tsx'
 import { isSecure } from '../../app/address.ts'
 import type { Deps, Env, Here } from '../../app/context.ts'
 import { frameFor } from '../../app/frame.tsx'
 import { page, sendsJson } from '../../app/respond.tsx'
 import { ABSOLUTE_DAYS } from '../../people/index.ts'
+import { SignInAgainPage } from './sign-in-page.tsx'
 
 /** Over TLS the name itself makes browsers insist on Secure, on this host, and on the whole path. */
 const cookieName = (secure: boolean): string => (secure ? '__Host-resettle' : 'resettle')

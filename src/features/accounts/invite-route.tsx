@@ -1,5 +1,4 @@
 import { Hono } from 'hono'
-import { InvitePage } from '../../../web/pages/invite.tsx'
 import { addressOf } from '../../app/address.ts'
 import type { Deps, Env, Here } from '../../app/context.ts'
 import { takesKeysBack, typedIn } from '../../app/form.ts'
@@ -7,7 +6,8 @@ import { frameFor } from '../../app/frame.tsx'
 import { page, type Refused, refusalStatus } from '../../app/respond.tsx'
 import { many, type Typed } from '../../forms/typed.ts'
 import { KEYS } from '../../parts/keys-tick.tsx'
-import { changeSession } from '../middleware/session.ts'
+import { InvitePage } from './invite-page.tsx'
+import { changeSession } from './session.ts'
 
 /** Choosing a passphrase by an invitation. A link that does not work (any more) is an unknown page like any other. */
 export function invite(deps: Deps): Hono<Env> {

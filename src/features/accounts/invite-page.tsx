@@ -1,11 +1,11 @@
 /** Opened from an invitation: choose a passphrase, and be signed in. */
 
-import type { FormState } from '../../src/forms/field.tsx'
-import { KeysTick } from '../../src/parts/keys-tick.tsx'
-import { type Frame, Layout } from '../../src/parts/layout.tsx'
-import { Refusal } from '../../src/parts/refusal.tsx'
-import type { Role } from '../../src/people/permissions.ts'
-import { NEW_PASSPHRASE_HINT, PassphraseField } from '../parts/passphrase.tsx'
+import type { FormState } from '../../forms/field.tsx'
+import { KeysTick } from '../../parts/keys-tick.tsx'
+import { type Frame, Layout } from '../../parts/layout.tsx'
+import { Refusal } from '../../parts/refusal.tsx'
+import type { Role } from '../../people/permissions.ts'
+import { NEW_PASSPHRASE_HINT, PassphraseField } from './passphrase.tsx'
 
 interface InviteProps {
   frame: Frame

@@ -1,8 +1,8 @@
 /** The first start: whoever can read the terminal becomes the first operator. */
-import { type FormState, TextField } from '../../src/forms/field.tsx'
-import { type Frame, Layout } from '../../src/parts/layout.tsx'
-import { Refusal } from '../../src/parts/refusal.tsx'
-import { NEW_PASSPHRASE_HINT, PassphraseField } from '../parts/passphrase.tsx'
+import { type FormState, TextField } from '../../forms/field.tsx'
+import { type Frame, Layout } from '../../parts/layout.tsx'
+import { Refusal } from '../../parts/refusal.tsx'
+import { NEW_PASSPHRASE_HINT, PassphraseField } from './passphrase.tsx'
 
 const LABELS: Record<string, string> = {
   token: 'Set-up word',

@@ -1,6 +1,5 @@
 import { Hono } from 'hono'
 import { toString as qrCode } from 'qrcode'
-import { LinkPage, PeoplePage, type PersonLine } from '../../../web/pages/people.tsx'
 import { originOf } from '../../app/address.ts'
 import type { Deps, Env, Here } from '../../app/context.ts'
 import { takesKeysBack, typedIn } from '../../app/form.ts'
@@ -10,6 +9,7 @@ import { type FieldProblem, one, type Typed } from '../../forms/typed.ts'
 import type { Invitation, Outcome, Person } from '../../people/index.ts'
 import { ROLES, type Role } from '../../people/index.ts'
 import { instantWords } from '../../words/instants.ts'
+import { LinkPage, PeoplePage, type PersonLine } from './people-page.tsx'
 
 const roleIn = (typed: Typed): Role | undefined => ROLES.find((r) => r === one(typed, 'role'))
 

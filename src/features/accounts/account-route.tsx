@@ -1,12 +1,12 @@
 import { Hono } from 'hono'
-import { AccountPage } from '../../../web/pages/account.tsx'
 import type { Deps, Env, Here } from '../../app/context.ts'
 import { takesKeysBack, typedIn } from '../../app/form.ts'
 import { viewerOf } from '../../app/frame.tsx'
 import { page, type Refused, refusalStatus } from '../../app/respond.tsx'
 import { many, type Typed } from '../../forms/typed.ts'
 import { KEYS } from '../../parts/keys-tick.tsx'
-import { endSession } from '../middleware/session.ts'
+import { AccountPage } from './account-page.tsx'
+import { endSession } from './session.ts'
 
 /** What was saved, by the word in the address that comes after it. */
 const SAVED: Record<string, 'passphrase' | 'passphrase and keys'> = {
