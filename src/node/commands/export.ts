@@ -1,7 +1,7 @@
 /** `resettle export FILE.jsonl|FILE.csv|-`: the whole yard as JSON Lines, or its colonies as CSV. Never overwrites. */
 import { existsSync, fsyncSync, openSync, writeSync } from 'node:fs'
 import { parseArgs } from 'node:util'
-import { exportLines } from '../../exchange/yard-export.ts'
+import { exportLines } from '../../features/data/yard-export.ts'
 import { rowOf, writeColonies } from '../../features/import/colonies-csv.ts'
 import { photoFolder, shelfIn } from '../../photos/shelf.ts'
 import { dataFile, openStore, type Store, StoreError } from '../../store/index.ts'

@@ -1,11 +1,11 @@
 import { Hono } from 'hono'
-import { ChangesPage } from '../../../web/pages/changes.tsx'
 import type { Deps, Env, Here } from '../../app/context.ts'
 import { colonyIn, unknownColony } from '../../app/errors.tsx'
 import { colonyPath, page } from '../../app/respond.tsx'
 import { streamed } from '../../app/stream.ts'
-import { changeLine, changeOf, changesHeader } from '../../exchange/changes.ts'
 import type { ColonySummary } from '../../store/index.ts'
+import { changeLine, changeOf, changesHeader } from './changes.ts'
+import { ChangesPage } from './changes-page.tsx'
 
 const PAGE = 50
 

@@ -1,9 +1,10 @@
 /** The history of changes: who entered, corrected and withdrew what, newest first. */
-import type { Change } from '../../src/exchange/changes.ts'
-import { type Frame, Layout } from '../../src/parts/layout.tsx'
-import { dayWords } from '../../src/words/dates.ts'
-import { entryWords } from '../../src/words/entries.ts'
-import { instantWords } from '../../src/words/instants.ts'
+
+import { type Frame, Layout } from '../../parts/layout.tsx'
+import { dayWords } from '../../words/dates.ts'
+import { entryWords } from '../../words/entries.ts'
+import { instantWords } from '../../words/instants.ts'
+import type { Change } from './changes.ts'
 
 interface ChangesProps {
   frame: Frame

@@ -1,10 +1,10 @@
 import { Hono } from 'hono'
-import { DataPage, type DataProps } from '../../../web/pages/data.tsx'
 import type { Deps, Env, Here } from '../../app/context.ts'
 import { page } from '../../app/respond.tsx'
 import { streamed } from '../../app/stream.ts'
-import { exportLines } from '../../exchange/yard-export.ts'
-import { type Imported, importYard } from '../../exchange/yard-import.ts'
+import { DataPage, type DataProps } from './page.tsx'
+import { exportLines } from './yard-export.ts'
+import { type Imported, importYard } from './yard-import.ts'
 
 /** Backups, and the whole yard out and in. */
 export function data(deps: Deps): Hono<Env> {

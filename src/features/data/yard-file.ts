@@ -18,12 +18,12 @@
  * With `private` false, sites, costs, destinations and all that is marked private were left out.
  */
 import { z } from 'zod'
-import { isDay } from '../days.ts'
-import { photoId } from '../journal/entry.ts'
-import { moveRecord } from '../records/move-out-record.ts'
-import { sheet } from '../records/removal-sheet.ts'
-import { protocolOverrides } from '../recovery/protocol.ts'
-import { SETTINGS } from '../store/index.ts'
+import { isDay } from '../../days.ts'
+import { photoId } from '../../journal/entry.ts'
+import { moveRecord } from '../../records/move-out-record.ts'
+import { sheet } from '../../records/removal-sheet.ts'
+import { protocolOverrides } from '../../recovery/protocol.ts'
+import { SETTINGS } from '../../store/index.ts'
 
 export const VERSION = 1
 

@@ -1,9 +1,9 @@
 /** Takes a whole yard from JSON Lines (yard-file.ts says how) into a store, all or nothing. Safe to repeat. */
-import { type Day, isDay, later } from '../days.ts'
-import { problemLine } from '../journal/problem.ts'
-import type { PhotoFiles } from '../photos/shelf.ts'
-import { canonical } from '../store/fold.ts'
-import { type JournalLine, SETTINGS, type SettingKey, type Store } from '../store/index.ts'
+import { type Day, isDay, later } from '../../days.ts'
+import { problemLine } from '../../journal/problem.ts'
+import type { PhotoFiles } from '../../photos/shelf.ts'
+import { canonical } from '../../store/fold.ts'
+import { type JournalLine, SETTINGS, type SettingKey, type Store } from '../../store/index.ts'
 import {
   type KeptLine,
   type LineOf,

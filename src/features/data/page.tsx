@@ -1,8 +1,8 @@
 /** Safekeeping: when the last backup was, and the whole yard out and in. */
-import { daysBetween } from '../../src/days.ts'
-import { type Frame, Layout } from '../../src/parts/layout.tsx'
-import type { SafekeepingState } from '../../src/store/safekeeping.ts'
-import { instantWords, sizeWords } from '../../src/words/instants.ts'
+import { daysBetween } from '../../days.ts'
+import { type Frame, Layout } from '../../parts/layout.tsx'
+import type { SafekeepingState } from '../../store/safekeeping.ts'
+import { instantWords, sizeWords } from '../../words/instants.ts'
 
 export interface DataProps {
   frame: Frame
