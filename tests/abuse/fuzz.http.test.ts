@@ -4,7 +4,7 @@
  */
 import fc from 'fast-check'
 import { expect, test } from 'vitest'
-import { API, OPERATIONS, type Operation, QUERIES } from '../../src/api/operations.ts'
+import { API, OPERATIONS, type Operation, QUERIES } from '../../src/features/api/operations.ts'
 import { scopesFor } from '../../src/people/api-tokens.ts'
 import { ROLES, type Role } from '../../src/people/index.ts'
 import { ACTION_OF_KIND, may } from '../../src/people/permissions.ts'

@@ -3,7 +3,7 @@
  * name in it. Routes are found by looking, so a new page is walked without anybody adding it.
  */
 import { beforeAll, expect, test } from 'vitest'
-import { API } from '../../src/api/operations.ts'
+import { API } from '../../src/features/api/operations.ts'
 import { scopesFor } from '../../src/people/api-tokens.ts'
 import { ROLES, type Role } from '../../src/people/index.ts'
 import { digestOf } from '../../src/people/tokens.ts'

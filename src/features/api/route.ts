@@ -1,19 +1,6 @@
 import { Hono } from 'hono'
 import { bodyLimit } from 'hono/body-limit'
 import type { z } from 'zod'
-import {
-  coloniesPage,
-  colonyJournal,
-  oneEntry,
-  planAsOf,
-  plansPage,
-  reviewAsOf,
-  yardJournal,
-} from '../../api/answers.ts'
-import { openApi } from '../../api/openapi.ts'
-import { API, OPERATIONS, type Operation, type OperationId, QUERIES } from '../../api/operations.ts'
-import { keyIn, linkHeader, type Page } from '../../api/paging.ts'
-import { colonyOf } from '../../api/schemas.ts'
 import { originOf } from '../../app/address.ts'
 import type { Deps, Env, Here } from '../../app/context.ts'
 import { tooLarge } from '../../app/errors.tsx'
@@ -25,7 +12,20 @@ import { type Problem, problemsOf } from '../../journal/problem.ts'
 import type { TokenHolder } from '../../people/api-tokens.ts'
 import { ROLES, type Role, storeFor } from '../../people/index.ts'
 import type { Store } from '../../store/index.ts'
-import { bearer, refusalOf } from '../middleware/bearer.ts'
+import {
+  coloniesPage,
+  colonyJournal,
+  oneEntry,
+  planAsOf,
+  plansPage,
+  reviewAsOf,
+  yardJournal,
+} from './answers.ts'
+import { bearer, refusalOf } from './bearer.ts'
+import { openApi } from './openapi.ts'
+import { API, OPERATIONS, type Operation, type OperationId, QUERIES } from './operations.ts'
+import { keyIn, linkHeader, type Page } from './paging.ts'
+import { colonyOf } from './schemas.ts'
 
 type Query<Id extends OperationId> = z.output<(typeof QUERIES)[(typeof OPERATIONS)[Id]['query']]>
 

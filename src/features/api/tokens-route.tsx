@@ -1,6 +1,4 @@
 import { Hono } from 'hono'
-import { type TokenLine, TokenMadePage, TokensPage } from '../../../web/pages/tokens.tsx'
-import { openApi } from '../../api/openapi.ts'
 import { originOf } from '../../app/address.ts'
 import type { Deps, Env, Here } from '../../app/context.ts'
 import { typedIn } from '../../app/form.ts'
@@ -9,6 +7,8 @@ import { page } from '../../app/respond.tsx'
 import { type FieldProblem, many, one, type Typed } from '../../forms/typed.ts'
 import { type ApiToken, scopesFor } from '../../people/api-tokens.ts'
 import { instantWords } from '../../words/instants.ts'
+import { openApi } from './openapi.ts'
+import { type TokenLine, TokenMadePage, TokensPage } from './tokens-page.tsx'
 
 /** One's own tokens for the HTTP API: made, shown once, taken back. */
 export function apiTokens(deps: Deps): Hono<Env> {

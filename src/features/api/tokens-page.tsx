@@ -1,9 +1,9 @@
 /** One's own tokens for the HTTP API. */
 
-import { Choices, type FormState, TextField, Ticks } from '../../src/forms/field.tsx'
-import { type Frame, Layout } from '../../src/parts/layout.tsx'
-import { Refusal } from '../../src/parts/refusal.tsx'
-import { type ApiToken, type Scope, TOKEN_DAYS, TOKEN_NAME_LIMIT } from '../../src/people/api-tokens.ts'
+import { Choices, type FormState, TextField, Ticks } from '../../forms/field.tsx'
+import { type Frame, Layout } from '../../parts/layout.tsx'
+import { Refusal } from '../../parts/refusal.tsx'
+import { type ApiToken, type Scope, TOKEN_DAYS, TOKEN_NAME_LIMIT } from '../../people/api-tokens.ts'
 
 export interface TokenLine extends Pick<ApiToken, 'id' | 'name' | 'scopes'> {
   /** In words. */

@@ -1,11 +1,11 @@
 /** What the HTTP API answers, as zod schemas: the OpenAPI document is made from them, and the tests hold answers to it. */
 import { z } from 'zod'
-import type { Review } from '../features/review/review.ts'
-import { entry, OUTCOMES, QUEEN_AT_INTAKE, day as realDay } from '../journal/entry.ts'
-import { SCOPES } from '../people/api-tokens.ts'
-import { ROLES } from '../people/permissions.ts'
-import { ACTIONS, PHASES, type Plan, RULES } from '../recovery/plan-types.ts'
-import type { ColonySummary } from '../store/types.ts'
+import { entry, OUTCOMES, QUEEN_AT_INTAKE, day as realDay } from '../../journal/entry.ts'
+import { SCOPES } from '../../people/api-tokens.ts'
+import { ROLES } from '../../people/permissions.ts'
+import { ACTIONS, PHASES, type Plan, RULES } from '../../recovery/plan-types.ts'
+import type { ColonySummary } from '../../store/types.ts'
+import type { Review } from '../review/review.ts'
 
 const day = realDay
 const instant = z.iso.datetime()
