@@ -6,7 +6,7 @@
  * the disk, which is the caller's business.
  */
 import type { Day } from '../days.ts'
-import type { RoundBundle, RoundColony } from '../exchange/round-bundle.ts'
+import type { RoundBundle, RoundColony } from '../features/offline/round-bundle.ts'
 import { happeningOf } from '../journal/happening.ts'
 import { type Protocol, yardProtocol } from '../recovery/protocol.ts'
 import { append } from '../store/append.ts'

@@ -12,7 +12,7 @@ import {
   openDB,
   type StoreNames,
 } from 'idb'
-import type { RoundBundle, RoundColony } from '../exchange/round-bundle.ts'
+import type { RoundBundle, RoundColony } from '../features/offline/round-bundle.ts'
 import type { Entry } from '../journal/entry.ts'
 import type { Problem } from '../journal/problem.ts'
 import type { Photo } from '../photos/photo.ts'

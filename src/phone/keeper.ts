@@ -3,10 +3,10 @@
  * only a browser has is handed in, so that it runs in a test as it runs in the service worker.
  */
 
-import { SignOutPage, UnlistedPage } from '../../web/pages/outbox.tsx'
 import { bareFrame } from '../app/errors.tsx'
 import { foresightOf } from '../app/forecasts.ts'
 import { type Day, dayIn } from '../days.ts'
+import { SignOutPage, UnlistedPage } from '../features/offline/outbox-page.tsx'
 import { entry as entrySchema } from '../journal/entry.ts'
 import { type PhoneState, waitingWords } from '../parts/phone-state.ts'
 import { bookFor } from '../people/store-for.ts'

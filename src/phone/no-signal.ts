@@ -1,7 +1,7 @@
 /** What a phone says when neither it nor the server can answer. */
 import { html } from 'hono/html'
-import { NoSignalPage, NotKeptPage } from '../../web/pages/no-signal.tsx'
 import { bareFrame } from '../app/errors.tsx'
+import { NoSignalPage, NotKeptPage } from '../features/offline/no-signal-page.tsx'
 import type { Frame } from '../parts/layout.tsx'
 
 /** A whole page as an answer. */

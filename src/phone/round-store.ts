@@ -1,6 +1,11 @@
 /** The round as the server last told it: kept whole, or brought up to date colony by colony. */
 import { z } from 'zod'
-import { FORMAT, type RoundBundle, type RoundSettings, type RoundViewer } from '../exchange/round-bundle.ts'
+import {
+  FORMAT,
+  type RoundBundle,
+  type RoundSettings,
+  type RoundViewer,
+} from '../features/offline/round-bundle.ts'
 import { ROLES } from '../people/permissions.ts'
 import { type Database, type Kept, type RoundHead, STRICT } from './database.ts'
 

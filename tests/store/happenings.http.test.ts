@@ -1,6 +1,6 @@
 /** What happened on some days, in brief: on the server and in the phone alike. */
 import { expect, test } from 'vitest'
-import { ROUND_SETTINGS, type RoundSettings } from '../../src/exchange/round-bundle.ts'
+import { ROUND_SETTINGS, type RoundSettings } from '../../src/features/offline/round-bundle.ts'
 import { bookOf } from '../../src/phone/book.ts'
 import { add, given, inspection, intake, memoryStore, TODAY } from './helpers.ts'
 

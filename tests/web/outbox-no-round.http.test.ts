@@ -1,7 +1,7 @@
 /** The outbox where the round cannot be had or read: it is no reason to keep back, or to hide, what waits. */
 import { IDBFactory } from 'fake-indexeddb'
 import { beforeEach, describe, expect, it } from 'vitest'
-import { FORMAT } from '../../src/exchange/round-bundle.ts'
+import { FORMAT } from '../../src/features/offline/round-bundle.ts'
 import { type TestYard, testYard } from '../support/yard-app.ts'
 import {
   answering,

@@ -2,7 +2,7 @@
 import { beforeAll, describe, expect, it } from 'vitest'
 import { fill } from '../../demo/fill.ts'
 import { addDays } from '../../src/days.ts'
-import type { RoundBundle } from '../../src/exchange/round-bundle.ts'
+import type { RoundBundle } from '../../src/features/offline/round-bundle.ts'
 import type { Role } from '../../src/people/index.ts'
 import { type TestYard, testYard } from '../support/yard-app.ts'
 import { phoneIn } from './phone.ts'

@@ -1,14 +1,14 @@
 /** What waits on this phone to be sent, and how to work without signal. */
 import type { Child } from 'hono/jsx'
-import type { Day } from '../../src/days.ts'
-import { type FormState, sentenceOf } from '../../src/forms/field.tsx'
-import { labelOf } from '../../src/forms/read.ts'
-import type { Entry } from '../../src/journal/entry.ts'
-import { type Frame, Layout } from '../../src/parts/layout.tsx'
-import { dayWords } from '../../src/words/dates.ts'
-import { entryWords, KIND_WORDS } from '../../src/words/entries.ts'
-import { instantWords } from '../../src/words/instants.ts'
-import { problemWords } from '../../src/words/problem.ts'
+import type { Day } from '../../days.ts'
+import { type FormState, sentenceOf } from '../../forms/field.tsx'
+import { labelOf } from '../../forms/read.ts'
+import type { Entry } from '../../journal/entry.ts'
+import { type Frame, Layout } from '../../parts/layout.tsx'
+import { dayWords } from '../../words/dates.ts'
+import { entryWords, KIND_WORDS } from '../../words/entries.ts'
+import { instantWords } from '../../words/instants.ts'
+import { problemWords } from '../../words/problem.ts'
 
 interface Kept {
   /** Its number in the outbox. */

@@ -1,9 +1,9 @@
 import { Hono } from 'hono'
-import { OutboxPage } from '../../../web/pages/outbox.tsx'
 import type { Deps, Env } from '../../app/context.ts'
 import { viewerOf } from '../../app/frame.tsx'
 import { page } from '../../app/respond.tsx'
-import { roundBundle } from '../../exchange/round-bundle.ts'
+import { OutboxPage } from './outbox-page.tsx'
+import { roundBundle } from './round-bundle.ts'
 
 /** What a phone fetches to work without signal, and the page that says what waits on it. */
 export function offline(deps: Deps): Hono<Env> {
