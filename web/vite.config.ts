@@ -73,7 +73,7 @@ const serviceWorker = (): Plugin => ({
         chunkSizeWarningLimit: 1000,
         target: 'es2022',
         rollupOptions: {
-          input: here('service-worker.ts'),
+          input: here('../src/phone/service-worker.ts'),
           checks: { bundlerTimings: false },
           output: { format: 'iife', entryFileNames: 'service-worker.js' },
         },

@@ -59,7 +59,7 @@ function callOf(words: readonly string[]): Call {
   return call
 }
 
-const sources = ['src/api/README.md', 'README.md'].filter(
+const sources = ['src/features/api/README.md', 'README.md'].filter(
   (path) => existsSync(at(path)) && BETWEEN.test(readFileSync(at(path), 'utf8')),
 )
 
