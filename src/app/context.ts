@@ -1,8 +1,5 @@
 /** What the app is given, and what every request carries. */
 import type { Context, Env as HonoEnv } from 'hono'
-import type { Calendars } from '../features/calendar/feeds.ts'
-import type { Assets } from '../node/assets.ts'
-import type { Messages } from '../node/services.ts'
 import type { Frame } from '../parts/layout.tsx'
 import type { ApiTokens, TokenHolder } from '../people/api-tokens.ts'
 import type { People, Person } from '../people/index.ts'
@@ -13,6 +10,14 @@ import type { Safekeeping } from '../store/safekeeping.ts'
 import type { Outside } from './address.ts'
 import type { Foresight } from './forecasts.ts'
 import type { Logger } from './logging.ts'
+
+/** Built styles and browser code. */
+export interface Assets {
+  /** Folder of the build. */
+  folder: string
+  /** Address of a built file, by its source name; null when it was not built. */
+  built: (source: string) => string | null
+}
 
 /** What the pages of the round are given. A phone without signal answers them too, so nothing here is the server's alone. */
 export interface PageDeps {
@@ -38,9 +43,6 @@ export interface Deps extends PageDeps {
   people: People
   /** Personal tokens for the HTTP API. */
   tokens: ApiTokens
-  messages: Messages
-  /** Calendar addresses, and what calendars were last told. */
-  calendars: Calendars
   /** Backups; null for a database that lives in memory. */
   safekeeping: Safekeeping | null
   /** How the yard is called from outside, and which proxies are trusted. */

@@ -7,7 +7,7 @@
 import { Hono } from 'hono'
 import { bodyLimit } from 'hono/body-limit'
 import { compress } from 'hono/compress'
-import type { Deps, Env, Here } from '../app/context.ts'
+import type { Env, Here } from '../app/context.ts'
 import { broken, tooLarge, unknownPage } from '../app/errors.tsx'
 import { foresightOf } from '../app/forecasts.ts'
 import { frame } from '../app/frame.tsx'
@@ -22,6 +22,7 @@ import { setUp } from '../features/accounts/set-up-route.tsx'
 import { signIn } from '../features/accounts/sign-in-route.tsx'
 import { api } from '../features/api/route.ts'
 import { apiTokens } from '../features/api/tokens-route.tsx'
+import type { CalendarDeps } from '../features/calendar/feeds.ts'
 import { calendar, calendarFeed } from '../features/calendar/route.tsx'
 import { photos } from '../features/colony/photos-route.ts'
 import { changes } from '../features/data/changes-route.tsx'
@@ -32,6 +33,7 @@ import { yardBook } from '../features/handing-on/yard-book-route.tsx'
 import { health } from '../features/health/route.tsx'
 import { coloniesImport } from '../features/import/route.tsx'
 import { letters, openLetter } from '../features/letters/route.tsx'
+import type { MessagesDeps } from '../features/messages/messages.ts'
 import { messages } from '../features/messages/route.tsx'
 import { offline } from '../features/offline/route.tsx'
 import { labels } from '../features/paper/labels-route.tsx'
@@ -54,7 +56,10 @@ import { may } from '../people/permissions.ts'
 import { PHOTO_LIMIT } from '../photos/photo.ts'
 import { assetFiles } from './assets.ts'
 
-type Feature = (deps: Deps) => Hono<Env>
+/** What all features together are given. */
+export type AllDeps = MessagesDeps & CalendarDeps
+
+type Feature = (deps: AllDeps) => Hono<Env>
 
 /** What a stranger can reach. */
 const DOOR: Feature[] = [signIn, setUp, invite, openLetter, calendarFeed]
@@ -114,7 +119,7 @@ function mostFor(c: Here): number {
 }
 
 /** Everything but listening. */
-export function createApp(deps: Deps): Hono<Env> {
+export function createApp(deps: AllDeps): Hono<Env> {
   const app = new Hono<Env>()
   app.use(logged(deps.log, deps.outside), compress(), headers(deps.outside), timeLimit)
   app.route('/', assetFiles(deps.assets))
@@ -141,7 +146,7 @@ export function createApp(deps: Deps): Hono<Env> {
 }
 
 /** Everything behind the door, as one role has it. */
-export function roomsFor(role: Role, deps: Deps): Hono<Env> {
+export function roomsFor(role: Role, deps: AllDeps): Hono<Env> {
   const own = { ...deps, store: storeFor(role, deps.store) }
   const app = new Hono<Env>()
   app.use(async (c, next) => {

@@ -5,14 +5,7 @@ import { fileURLToPath } from 'node:url'
 import { serveStatic } from '@hono/node-server/serve-static'
 import { Hono } from 'hono'
 import { z } from 'zod'
-import type { Env } from '../app/context.ts'
-
-export interface Assets {
-  /** Folder of the build. */
-  folder: string
-  /** Address of a built file, by its source name; null when it was not built. */
-  built: (source: string) => string | null
-}
+import type { Assets, Env } from '../app/context.ts'
 
 export const BUILT = fileURLToPath(new URL('../../dist/web', import.meta.url))
 

@@ -1,11 +1,12 @@
 /** One database file and everything that is kept in it, put together: the journal, the people, the backups. */
 import { dayIn } from '../days.ts'
 import { type Calendars, calendarsOn } from '../features/calendar/feeds.ts'
-import { type Choices, choicesOn } from '../features/messages/choices.ts'
+import { choicesOn } from '../features/messages/choices.ts'
 import type { HookRules } from '../features/messages/hook-rules.ts'
 import type { Mailer } from '../features/messages/mail.ts'
-import { type Messenger, messengerOf } from '../features/messages/messenger.ts'
-import { type SentBook, sentOn } from '../features/messages/sent.ts'
+import type { Messages } from '../features/messages/messages.ts'
+import { messengerOf } from '../features/messages/messenger.ts'
+import { sentOn } from '../features/messages/sent.ts'
 import { type ApiTokens, apiTokensOn } from '../people/api-tokens.ts'
 import { type Cost, type Limits, type People, peopleOn } from '../people/index.ts'
 import { type PhotoFiles, photoFolder, shelfIn, shelfInMemory } from '../photos/shelf.ts'
@@ -27,13 +28,6 @@ export interface House {
   /** Pictures taken at the boxes. */
   photos: PhotoFiles
   close: () => void
-}
-
-/** The morning digest. */
-export interface Messages {
-  choices: Choices
-  sent: SentBook
-  messenger: Messenger
 }
 
 export interface HouseOptions {

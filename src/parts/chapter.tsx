@@ -1,9 +1,6 @@
-/** What the parts of the review share: a section with its reading and its file, a cell with limits. */
+/** What pages of numbers share: a section with its reading, a table that scrolls, a cell with limits. */
 import type { Child } from 'hono/jsx'
-import type { ReviewCsv } from '../features/review/csv.ts'
-import { pathIn, type ReviewProps } from '../features/review/part-props.ts'
-import { fewWords, percent } from '../features/review/readings.ts'
-import { shortRange } from '../features/review/words.ts'
+import { fewWords, percent, shortRange } from '../words/shares.ts'
 
 interface PartProps {
   id: string
@@ -20,17 +17,6 @@ export const Part = ({ id, title, children }: PartProps) => (
 
 /** The sentence that says what the numbers say. */
 export const Reading = ({ children }: { children?: Child }) => <p class="reading">{children}</p>
-
-/** The ways to a chart's numbers as files. */
-export const CsvLinks = ({ of, files }: { of: ReviewProps; files: Partial<Record<ReviewCsv, string>> }) => (
-  <p class="buttons">
-    {(Object.entries(files) as [ReviewCsv, string][]).map(([file, words]) => (
-      <a class="button button-plain" href={pathIn(of, `/${file}.csv`)} download>
-        {words}
-      </a>
-    ))}
-  </p>
-)
 
 /** A wide table, scrolled by itself, also with the keyboard. */
 export const Wide = ({ label, children }: { label: string; children?: Child }) => (

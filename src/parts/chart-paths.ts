@@ -2,7 +2,8 @@
  * Shapes of the review's charts as SVG path text, in a box 1000 wide and 1000 high that is stretched over the plot. Days
  * run from 0 to the axis' end, shares from 0 to TOP, so that a line at 100 % is not cut.
  */
-import type { Line, StepPoint } from '../features/review/chart-data.ts'
+/** A day, the share from that day on, and its limits (null where there are none). */
+export type StepPoint = [day: number, share: number, lower: number | null, upper: number | null]
 
 export const BOX = 1000
 /** A little above 100 %. */
@@ -61,7 +62,7 @@ export const bandPath = (points: readonly StepPoint[], end: number): string =>
     .join('')
 
 /** Small upright ticks where colonies left: half a tick above the line, half below. */
-export function tickPath(left: Line['left'], end: number, height = 34): string {
+export function tickPath(left: readonly [day: number, share: number][], end: number, height = 34): string {
   return left.map(([day, share]) => `M${xOf(day, end)} ${round(yOf(share) - height / 2)}v${height}`).join('')
 }
 

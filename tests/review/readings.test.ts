@@ -1,4 +1,5 @@
 /** Readings in plain words. */
+
 import { describe, expect, it } from 'vitest'
 import { shareAlive } from '../../src/features/review/comparison.ts'
 import { fatesReading } from '../../src/features/review/fates.ts'
@@ -7,13 +8,12 @@ import {
   logRankReading,
   meanReading,
   medianReading,
-  percent,
-  percentRange,
   pooledReading,
   waysReading,
 } from '../../src/features/review/readings.ts'
 import { countByDay } from '../../src/statistics/day-counts.ts'
 import { kaplanMeier } from '../../src/statistics/kaplan-meier.ts'
+import { percent, percentRange } from '../../src/words/shares.ts'
 
 const share = (colonies: number, survival: number | null, lower: number | null, upper: number | null) => ({
   colonies,

@@ -1,9 +1,9 @@
 /** The whole app in one process, on a database in memory or in a file, with accounts of every role: for tests over HTTP. */
 
 import { DIRECT } from '../../src/app/address.ts'
-import type { Deps } from '../../src/app/context.ts'
 import { SILENT } from '../../src/app/logging.ts'
 import type { Day } from '../../src/days.ts'
+import type { AllDeps } from '../../src/node/app.ts'
 import { createApp } from '../../src/node/app.ts'
 import { assetsIn } from '../../src/node/assets.ts'
 import { type House, type HouseOptions, openHouse } from '../../src/node/services.ts'
@@ -17,7 +17,7 @@ export const NAMES: Record<Role, string> = { operator: 'Odalys', beekeeper: 'Bra
 
 export interface TestYard {
   house: House
-  deps: Deps
+  deps: AllDeps
   app: ReturnType<typeof createApp>
   /** Errors the app reported as bugs. */
   errors: unknown[]
@@ -43,7 +43,7 @@ export interface TestYardOptions {
   file?: string
   day?: Day
   limits?: Limits
-  deps?: Partial<Deps>
+  deps?: Partial<AllDeps>
   house?: Partial<HouseOptions>
 }
 
@@ -58,7 +58,7 @@ export function testYard(options: TestYardOptions = {}): TestYard {
   })
   house.store.settings.set('timeZone', 'UTC')
   const errors: unknown[] = []
-  const deps: Deps = {
+  const deps: AllDeps = {
     ...house,
     outside: DIRECT,
     setUpToken: null,

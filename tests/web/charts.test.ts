@@ -1,13 +1,15 @@
 /** What the review's charts draw, as numbers and as shapes, and what they say of one day. */
+
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { axisFor, type StepPoint, survivalLine } from '../../src/features/review/chart-data.ts'
+import { axisFor, survivalLine } from '../../src/features/review/chart-data.ts'
 import { linesOn, pointOn, waysOn } from '../../src/features/review/readout.ts'
 import {
   areaPath,
   BOX,
   bandPath,
   labelHeights,
+  type StepPoint,
   stepPath,
   tickPath,
   xOf,

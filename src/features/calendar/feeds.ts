@@ -1,5 +1,7 @@
 /** Calendar addresses: one a person and calendar, unguessable, shown once, taken back at any time. */
+
 import { and, desc, eq, isNull } from 'drizzle-orm'
+import type { Deps } from '../../app/context.ts'
 import type { Day } from '../../days.ts'
 import { calendarFeed, type Shows } from '../../people/calendar-address-schema.ts'
 import { person } from '../../people/schema.ts'
@@ -114,3 +116,5 @@ export function calendarsOn(connection: Connection, clock: () => Date): Calendar
     }
   }
 }
+
+export type CalendarDeps = Deps & { calendars: Calendars }

@@ -1,7 +1,7 @@
 import { type Context, Hono } from 'hono'
 import { etag } from 'hono/etag'
 import { originOf } from '../../app/address.ts'
-import type { Deps, Env, Here } from '../../app/context.ts'
+import type { Env, Here } from '../../app/context.ts'
 import { typedIn } from '../../app/form.ts'
 import { todayOf, viewerOf } from '../../app/frame.tsx'
 import { page } from '../../app/respond.tsx'
@@ -9,11 +9,12 @@ import { type FieldProblem, one, type Typed } from '../../forms/typed.ts'
 import { SHOWS } from '../../people/calendar-address-schema.ts'
 import { calendarText } from './calendar.ts'
 import { eventsOf } from './events.ts'
+import type { CalendarDeps } from './feeds.ts'
 import { MOST_FEEDS } from './feeds.ts'
 import { CalendarPage, EVERY_YARD } from './page.tsx'
 
 /** The page on which one makes and takes back addresses. */
-export function calendar(deps: Deps): Hono<Env> {
+export function calendar(deps: CalendarDeps): Hono<Env> {
   const { calendars, store } = deps
   const app = new Hono<Env>()
   const yards = () =>
@@ -69,7 +70,7 @@ export function calendar(deps: Deps): Hono<Env> {
 }
 
 /** The feed itself: read by calendars, which hold no session but the address. Any other address is a stranger's. */
-export function calendarFeed(deps: Deps): Hono<Env> {
+export function calendarFeed(deps: CalendarDeps): Hono<Env> {
   const { calendars, store } = deps
   const app = new Hono<Env>()
   app.get('/feed/:name', etag(), async (c, next) => {

@@ -1,6 +1,6 @@
 import { Hono } from 'hono'
 import { RateLimiterMemory, RateLimiterRes } from 'rate-limiter-flexible'
-import type { Deps, Env, Here } from '../../app/context.ts'
+import type { Env, Here } from '../../app/context.ts'
 import { typedIn } from '../../app/form.ts'
 import { viewerOf } from '../../app/frame.tsx'
 import { page } from '../../app/respond.tsx'
@@ -10,6 +10,7 @@ import { instantWords } from '../../words/instants.ts'
 import { DEFAULT_HOUR } from './choices.ts'
 import { hookUrlProblem } from './hook-rules.ts'
 import { emailAddress } from './mail.ts'
+import type { MessagesDeps } from './messages.ts'
 import { MessagesPage, type SentWords } from './page.tsx'
 import type { SentLine } from './sent.ts'
 
@@ -24,7 +25,7 @@ const DONE: Record<string, string> = {
 }
 
 /** One's own morning messages. */
-export function messages(deps: Deps): Hono<Env> {
+export function messages(deps: MessagesDeps): Hono<Env> {
   const app = new Hono<Env>()
   const { choices, sent, messenger } = deps.messages
   const tries = new RateLimiterMemory(TRIES)

@@ -2,7 +2,7 @@
 
 import { CALIBRATION } from '../../forecast/calibration-data.ts'
 import { Wide } from '../../parts/chapter.tsx'
-import { percent } from '../review/readings.ts'
+import { percent } from '../../words/shares.ts'
 import { CalibrationPlot, CalibrationTable, count } from './plot.tsx'
 
 export const Trust = () => {

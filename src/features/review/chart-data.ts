@@ -1,13 +1,11 @@
 /** What the review's charts draw: worked out on the server, drawn as SVG there or by the browser on a canvas. */
 
+import type { StepPoint } from '../../parts/chart-paths.ts'
 import type { DayCounts } from '../../statistics/day-counts.ts'
 import type { Incidence } from '../../statistics/incidence.ts'
 import { incidenceLimits } from '../../statistics/incidence.ts'
 import type { Curve } from '../../statistics/kaplan-meier.ts'
 import type { Group, Look } from './look.ts'
-
-/** A day, the share from that day on, and its limits (null where there are none). */
-export type StepPoint = [day: number, share: number, lower: number | null, upper: number | null]
 
 export interface Line {
   name: string

@@ -1,12 +1,14 @@
 /** Survival on day 30 and 60, group beside group: the chart is the table. */
 
-import { Counted, CsvLinks, NotYet, Part, Reading, Share } from '../../parts/chapter.tsx'
+import { Counted, NotYet, Part, Reading, Share } from '../../parts/chapter.tsx'
 import { Range, RangeHead, SHARES } from '../../parts/range.tsx'
+import { FEW, FEW_MEANS, percent, shortRange } from '../../words/shares.ts'
 import type { TypeOnDay } from './comparison.ts'
+import { CsvLinks } from './csv-links.tsx'
 import { LOOK_DAYS, type LookDay } from './look.ts'
 import type { ReviewProps } from './part-props.ts'
-import { FEW, FEW_MEANS, percent, pooledReading } from './readings.ts'
-import { groupName, shortRange } from './words.ts'
+import { pooledReading } from './readings.ts'
+import { groupName } from './words.ts'
 
 export const Days = (p: ReviewProps) => (
   <Part id="days" title="Alive at day 30 and at day 60">

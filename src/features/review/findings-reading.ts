@@ -1,7 +1,8 @@
 /** Sentences for what goes with losing a colony, for recovery paths, for money and for days in the yard. */
+import { FEW } from '../../words/shares.ts'
 import { FEWEST_LOSSES, type Finding, type Findings } from './factors.ts'
 import { amount, type MoneyReview } from './money.ts'
-import { coloniesOf, FEW } from './readings.ts'
+import { coloniesOf } from './readings.ts'
 import type { PathCount, RecoveryPath } from './recovery-path.ts'
 import type { YardStay } from './stay.ts'
 

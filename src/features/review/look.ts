@@ -1,4 +1,5 @@
 /** Everything the review page, its report and its CSV files show, for one choice of colonies. */
+
 import type { Day } from '../../days.ts'
 import type { History } from '../../journal/history.ts'
 import type { Protocol } from '../../recovery/protocol.ts'
@@ -6,6 +7,7 @@ import { asLost, countByDay, type DayCounts, together } from '../../statistics/d
 import { cumulativeIncidence, type Incidence } from '../../statistics/incidence.ts'
 import { type Curve, kaplanMeier } from '../../statistics/kaplan-meier.ts'
 import { logRank } from '../../statistics/log-rank.ts'
+import { FEW } from '../../words/shares.ts'
 import { type Choice, chosen } from './choice.ts'
 import { type CohortOptions, cohortOf, lossWays } from './cohort.ts'
 import { type ShareAlive, shareAlive, type TypeOnDay, typesOnDay } from './comparison.ts'
@@ -13,7 +15,6 @@ import { type Findings, goesWithLosing } from './factors.ts'
 import type { ColonyFacts } from './facts.ts'
 import { type Fates, fatesOf } from './fates.ts'
 import { type MoneyReview, moneyOf } from './money.ts'
-import { FEW } from './readings.ts'
 import { type PathCount, pathCounts, queenrightByDay, recoveryOf } from './recovery-path.ts'
 import { countedBy, type GroupReview, groupReview } from './review.ts'
 import { type YardStay, yardStay } from './stay.ts'

@@ -1,11 +1,12 @@
 /** What goes with losing a colony: hazard ratios on a doubling scale, each with its sentence. */
 
-import { CsvLinks, Part, Reading } from '../../parts/chapter.tsx'
+import { Part, Reading } from '../../parts/chapter.tsx'
 import { Range, RangeHead, ratios, type Scale } from '../../parts/range.tsx'
+import { FEW } from '../../words/shares.ts'
+import { CsvLinks } from './csv-links.tsx'
 import type { FactorName, Finding } from './factors.ts'
 import { findingReading, findingsReading, times } from './findings-reading.ts'
 import type { ReviewProps } from './part-props.ts'
-import { FEW } from './readings.ts'
 import { named } from './words.ts'
 
 const FACT_WORDS: Record<FactorName, string> = {

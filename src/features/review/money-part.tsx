@@ -1,6 +1,7 @@
 /** What a colony kept has cost. Shown only to those who may see costs. */
 
-import { CsvLinks, Part, Reading } from '../../parts/chapter.tsx'
+import { Part, Reading } from '../../parts/chapter.tsx'
+import { CsvLinks } from './csv-links.tsx'
 import { moneyReading } from './findings-reading.ts'
 import { amount, type Spent } from './money.ts'
 import type { ReviewProps } from './part-props.ts'

@@ -1,7 +1,9 @@
 /** Which removals survive, honestly counted. */
+
 import { raw } from 'hono/html'
 import { inWordsWithYear } from '../../days.ts'
 import { type Frame, Layout } from '../../parts/layout.tsx'
+import { FEW } from '../../words/shares.ts'
 import { narrows } from './choice.ts'
 import { Choose } from './choose.tsx'
 import { Counting } from './counting.tsx'
@@ -10,7 +12,7 @@ import { fatesReading } from './fates.ts'
 import { Losing } from './losing.tsx'
 import { Money } from './money-part.tsx'
 import { pathIn, type ReviewProps } from './part-props.ts'
-import { aliveReading, coloniesOf, FEW, meanReading, medianReading } from './readings.ts'
+import { aliveReading, coloniesOf, meanReading, medianReading } from './readings.ts'
 import { Recovery } from './recovery.tsx'
 import { Stays } from './stays.tsx'
 import { Survival } from './survival.tsx'

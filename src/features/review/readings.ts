@@ -5,27 +5,12 @@
  */
 
 import { coveredDays, restrictedMean } from '../../statistics/restricted-mean.ts'
+import { FEW, percent, percentRange } from '../../words/shares.ts'
 import type { ShareAlive, TypeOnDay } from './comparison.ts'
 import type { GroupReview } from './review.ts'
 
-/** With fewer colonies than this a reading says what cannot be concluded (common practice asks for ten or more). */
-export const FEW = 10
 /** Below this many, limits are wide enough to need the reminder (our choice). */
 const SMALL = 100
-
-/** '78 %'; 'under 1 %' and 'over 99 %' where rounding would claim certainty. */
-export function percent(share: number): string {
-  if (share > 0 && share < 0.01) return 'under 1 %'
-  if (share < 1 && share > 0.99) return 'over 99 %'
-  return `${Math.round(share * 100)} %`
-}
-
-/** '62 to 88 %' */
-export function percentRange(lower: number, upper: number): string {
-  const [low, high] = [percent(lower), percent(upper)]
-  if (low === high) return `about ${low}`
-  return /^\d+ %$/.test(low) && /^\d+ %$/.test(high) ? `${low.slice(0, -2)} to ${high}` : `${low} to ${high}`
-}
 
 const SMALL_NUMBERS = ['No', 'One', 'Two', 'Three', 'Four', 'Five', 'Six', 'Seven', 'Eight', 'Nine']
 const counted = (n: number): string => SMALL_NUMBERS[n] ?? String(n)
@@ -35,12 +20,6 @@ export const coloniesOf = (n: number, name: string): string =>
 
 const tooFew = (n: number): string =>
   `${counted(n)} ${n === 1 ? 'colony is' : 'colonies are'} too few to say how the next will fare, or to rank them against others.`
-
-/** Said beside a group with fewer than ten colonies wherever its figures stand without a sentence; '' for others. */
-export const fewWords = (n: number): string => (n < FEW ? ', too few' : '')
-
-/** What those words mean, once on a page that has them. */
-export const FEW_MEANS = `Too few: fewer than ${FEW} colonies. Such a group can neither be ranked nor foretell its next colony.`
 
 /** Said wherever a curve is drawn or read on more than one day. */
 export const CURVE_CAUTION =

@@ -1,7 +1,8 @@
 /** What a chart says of one day, in words: under the finger, or for whoever asks. */
 
-import type { Line, StackedWays, StepPoint } from './chart-data.ts'
-import { fewWords, percent, percentRange } from './readings.ts'
+import type { StepPoint } from '../../parts/chart-paths.ts'
+import { fewWords, percent, percentRange } from '../../words/shares.ts'
+import type { Line, StackedWays } from './chart-data.ts'
 
 /** The point that holds on a day; null before the first and after the last. */
 export function pointOn(points: readonly StepPoint[], day: number): StepPoint | null {

@@ -1,10 +1,11 @@
 /** How colonies came by a laying queen, and after how many days that was proven. */
 
-import { CsvLinks, Part, Reading } from '../../parts/chapter.tsx'
+import { Part, Reading } from '../../parts/chapter.tsx'
+import { percent } from '../../words/shares.ts'
+import { CsvLinks } from './csv-links.tsx'
 import { pathReading } from './findings-reading.ts'
 import type { ReviewProps } from './part-props.ts'
 import { StepChart } from './plot.tsx'
-import { percent } from './readings.ts'
 import type { PathCount } from './recovery-path.ts'
 import { PATH_NAMES } from './words.ts'
 

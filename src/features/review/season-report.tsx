@@ -1,7 +1,9 @@
 /** The season on two pages of paper: what the review says, without anything to tap. */
+
 import type { Child } from 'hono/jsx'
 import { inWordsWithYear } from '../../days.ts'
 import { Layout } from '../../parts/layout.tsx'
+import { FEW, FEW_MEANS, fewWords } from '../../words/shares.ts'
 import { OnDay } from './days-part.tsx'
 import type { Finding } from './factors.ts'
 import { fatesReading } from './fates.ts'
@@ -15,9 +17,6 @@ import {
   aliveReading,
   CURVE_CAUTION,
   coloniesOf,
-  FEW,
-  FEW_MEANS,
-  fewWords,
   meanReading,
   medianReading,
   waysReading,

@@ -1,10 +1,11 @@
 /** Days in the yard, whatever the way of leaving. */
 
-import { CsvLinks, Part, Reading, Wide } from '../../parts/chapter.tsx'
+import { Part, Reading, Wide } from '../../parts/chapter.tsx'
 import type { QuantileDay } from '../../statistics/quantile.ts'
+import { fewWords } from '../../words/shares.ts'
+import { CsvLinks } from './csv-links.tsx'
 import { stayReading } from './findings-reading.ts'
 import { nameIn, type ReviewProps } from './part-props.ts'
-import { fewWords } from './readings.ts'
 
 export const Stays = (p: ReviewProps) => (
   <Part id="stays" title="Days in the yard">

@@ -1,15 +1,17 @@
 /** Survival curves: the large chart, each group by itself, and every step in tables. */
 
-import { Counted, CsvLinks, Part, Reading, Wide } from '../../parts/chapter.tsx'
+import { Counted, Part, Reading, Wide } from '../../parts/chapter.tsx'
+import { FEW, fewWords, percent, shortRange } from '../../words/shares.ts'
 import { survivalLine } from './chart-data.ts'
 import { CHOICE_FORM } from './choose.tsx'
 import { shareAlive } from './comparison.ts'
+import { CsvLinks } from './csv-links.tsx'
 import type { Group } from './look.ts'
 import { MOST_DRAWN } from './look.ts'
 import { nameIn, type ReviewProps } from './part-props.ts'
 import { Plot, StepChart, StepLine } from './plot.tsx'
-import { aliveReading, CURVE_CAUTION, FEW, fewWords, logRankReading, percent } from './readings.ts'
-import { aboutGroup, COHORT_WORDS, shortRange } from './words.ts'
+import { aliveReading, CURVE_CAUTION, logRankReading } from './readings.ts'
+import { aboutGroup, COHORT_WORDS } from './words.ts'
 
 export const Survival = (p: ReviewProps) => {
   const { look, charts } = p

@@ -1,13 +1,14 @@
 /** How colonies were lost: the stacked chart, and each group on day 30 and 60. */
 
-import { Counted, CsvLinks, NotYet, Part, Reading, Wide } from '../../parts/chapter.tsx'
+import { Counted, NotYet, Part, Reading, Wide } from '../../parts/chapter.tsx'
 import { incidenceLimits, stepAt } from '../../statistics/incidence.ts'
+import { percent, shortRange } from '../../words/shares.ts'
 import { WAYS } from './cohort.ts'
+import { CsvLinks } from './csv-links.tsx'
 import { type Group, LOOK_DAYS, type LookDay } from './look.ts'
 import { nameIn, type ReviewProps } from './part-props.ts'
-import { percent, waysReading } from './readings.ts'
+import { waysReading } from './readings.ts'
 import { WaysChart } from './ways-plot.tsx'
-import { shortRange } from './words.ts'
 
 export const WaysOfLoss = (p: ReviewProps) => {
   const reading = waysReading('', 60, p.look.all.review)

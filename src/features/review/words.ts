@@ -118,11 +118,3 @@ export function choiceWords(choice: Choice, naming: Naming): string[] {
   })
   return between === null ? kept : [between, ...kept]
 }
-
-/** Limits in a narrow column of per cents. Example: shortRange(0.54, 0.812) = '54–81'. */
-export function shortRange(lower: number, upper: number): string {
-  const short = (share: number): string =>
-    share > 0 && share < 0.01 ? '<1' : share < 1 && share > 0.99 ? '>99' : String(Math.round(share * 100))
-  const [low, high] = [short(lower), short(upper)]
-  return low === high ? low : `${low}–${high}`
-}
