@@ -2,8 +2,9 @@
  * Accounts of the invented people. Nobody has to sign in: the demo's sign-in page offers them by name, and says that the
  * yard is invented. Each gets a passphrase that nobody knows.
  */
+
 import { randomUUID } from 'node:crypto'
-import type { DemoDoor } from '../src/app/context.ts'
+import type { DemoDoor } from '../src/app/index.ts'
 import type { People, Role } from '../src/people/index.ts'
 import { ISOLDE, JUNO, MAREN, PERPETUA, TOBIAH } from './cast.ts'
 

@@ -1,12 +1,10 @@
 /** What the app is given, and what every request carries. */
+
 import type { Context, Env as HonoEnv } from 'hono'
-import type { Frame } from '../parts/layout.tsx'
-import type { ApiTokens, TokenHolder } from '../people/api-tokens.ts'
-import type { People, Person } from '../people/index.ts'
-import type { PhotoShelf } from '../photos/photo.ts'
-import type { PhotoFiles } from '../photos/shelf.ts'
-import type { Book, Store } from '../store/index.ts'
-import type { Safekeeping } from '../store/safekeeping.ts'
+import type { Frame } from '../parts/index.ts'
+import type { ApiTokens, People, Person, TokenHolder } from '../people/index.ts'
+import type { PhotoFiles, PhotoShelf } from '../photos/index.ts'
+import type { Book, Safekeeping, Store } from '../store/index.ts'
 import type { Outside } from './address.ts'
 import type { Foresight } from './forecasts.ts'
 import type { Logger } from './logging.ts'

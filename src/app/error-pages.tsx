@@ -1,5 +1,5 @@
 /** Pages that say what went wrong and where to go from there. */
-import { type Frame, Layout } from '../parts/layout.tsx'
+import { type Frame, Layout } from '../parts/index.ts'
 
 const Ways = () => (
   <p class="buttons">

@@ -1,6 +1,7 @@
 /** Answers when there is nothing to show: an unknown page or colony, a body too large, a bug of ours. */
+
 import { HTTPException } from 'hono/http-exception'
-import type { Frame } from '../parts/layout.tsx'
+import type { Frame } from '../parts/index.ts'
 import type { Book } from '../store/index.ts'
 import type { Here, PageDeps } from './context.ts'
 import { BrokenPage, NoColonyPage, NoEntryPage, NoPagePage, TooLargePage } from './error-pages.tsx'

@@ -3,24 +3,36 @@
  * neither node: nor the database.
  */
 
-import { hemisphereOf } from '../biology/hemisphere.ts'
+import { hemisphereOf } from '../biology/index.ts'
 import { addDays, type Day, daysBetween, earlier } from '../days.ts'
-import { colonyForecast, type ForecastSettings } from '../forecast/colony-forecast.ts'
-import type { Foreseen, FrameSeen } from '../forecast/foreseen.ts'
-import { effectOfCappedFrame } from '../forecast/frame-effect.ts'
-import type { Hemisphere } from '../forecast/life.ts'
-import { queenOdds, type Story, storyOf } from '../forecast/queen-odds.ts'
-import { DEFAULT_RATES, RATE_NAMES, type Rates, ratesWith } from '../forecast/rates.ts'
-import { type MoveOutForecast, moveOutForecast } from '../forecast/readiness.ts'
-import { listModelOf, type Model } from '../forecast/story/walk.ts'
-import { strengthForecast } from '../forecast/strength.ts'
-import type { ColonyNeed } from '../forecast/supplies.ts'
-import { type TellingDay, tellingDays } from '../forecast/telling-day.ts'
-import { type ColonySupplies, colonySupplies } from '../forecast/yard-supplies.ts'
-import type { History } from '../journal/history.ts'
-import type { Plan } from '../recovery/plan-types.ts'
-import type { Protocol } from '../recovery/protocol.ts'
-import type { Book } from '../store/types.ts'
+import {
+  type ColonyNeed,
+  type ColonySupplies,
+  colonyForecast,
+  colonySupplies,
+  DEFAULT_RATES,
+  effectOfCappedFrame,
+  type ForecastSettings,
+  type Foreseen,
+  type FrameSeen,
+  type Hemisphere,
+  listModelOf,
+  type Model,
+  type MoveOutForecast,
+  moveOutForecast,
+  queenOdds,
+  RATE_NAMES,
+  type Rates,
+  ratesWith,
+  type Story,
+  storyOf,
+  strengthForecast,
+  type TellingDay,
+  tellingDays,
+} from '../forecast/index.ts'
+import type { History } from '../journal/index.ts'
+import type { Plan, Protocol } from '../recovery/index.ts'
+import type { Book } from '../store/index.ts'
 
 /** A colony in the yard, with the plan of the day. */
 export interface Known {

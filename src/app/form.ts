@@ -1,7 +1,8 @@
 /** Reading a posted form: what was typed, its hidden ids, and who signs. */
+
 import { v7, validate } from 'uuid'
-import { one, type Typed, typedFrom } from '../forms/typed.ts'
-import { KEYS, TAKEN_BACK } from '../parts/keys-tick.tsx'
+import { one, type Typed, typedFrom } from '../forms/index.ts'
+import { KEYS, TAKEN_BACK } from '../parts/index.ts'
 import type { Here } from './context.ts'
 import { viewerOf } from './frame.tsx'
 

@@ -1,8 +1,9 @@
 /** Before every page: which day it is in the yard, plans made for that day, units, and who is signed in. */
+
 import { createMiddleware } from 'hono/factory'
 import { type Day, dayIn } from '../days.ts'
-import type { Frame } from '../parts/layout.tsx'
-import { may, mayOpen } from '../people/permissions.ts'
+import type { Frame } from '../parts/index.ts'
+import { may, mayOpen } from '../people/index.ts'
 import type { Deps, Env, Here, PageDeps, Viewer } from './context.ts'
 
 /** The yard's time zone: its own choice, else the machine's. */

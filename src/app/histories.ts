@@ -1,6 +1,6 @@
 /** Every colony's history, read once and kept; after new entries only the colonies they touch are read again. */
-import type { History } from '../journal/history.ts'
-import type { Store } from '../store/types.ts'
+import type { History } from '../journal/index.ts'
+import type { Store } from '../store/index.ts'
 
 export type Histories = ReadonlyMap<string, History>
 

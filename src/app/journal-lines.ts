@@ -1,11 +1,10 @@
 /** A colony's journal as a page shows it: in order of what happened, with what became of each entry. */
 
 import { dayIn } from '../days.ts'
-import { replacements } from '../journal/history.ts'
-import type { JournalLine } from '../parts/journal.tsx'
-import type { Frame } from '../parts/layout.tsx'
+import { replacements } from '../journal/index.ts'
+import type { Frame, JournalLine } from '../parts/index.ts'
 import type { JournalRow } from '../store/index.ts'
-import { dayWords } from '../words/dates.ts'
+import { dayWords } from '../words/index.ts'
 
 /** Oldest day first; on one day, in the order in which entries came to be known. */
 export function journalLines(

@@ -2,7 +2,7 @@
  * Whether a yard typed into a form is one of the book's. A slip of the finger would otherwise begin a yard of its own,
  * stand in every menu and be offered at the next intake.
  */
-import type { Draft } from '../forms/read.ts'
+import type { Draft } from '../forms/index.ts'
 import { nearestName } from './nearest.ts'
 
 /** Capitals and spaces are no difference between yards. */

@@ -1,6 +1,7 @@
 /** Asks the table of permissions before any page behind the door. */
+
 import { createMiddleware } from 'hono/factory'
-import { actionAt, forWhom } from '../people/permissions.ts'
+import { actionAt, forWhom } from '../people/index.ts'
 import type { Env } from './context.ts'
 import { NotYoursPage } from './error-pages.tsx'
 import { unknownPage } from './errors.tsx'

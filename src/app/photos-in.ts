@@ -1,7 +1,7 @@
 /** Photos that come with a form: checked, stripped and kept, then named in what was typed, so that a form that comes back has them. */
-import { type FieldProblem, many, type Typed } from '../forms/typed.ts'
-import { MOST_PHOTOS } from '../journal/entry.ts'
-import { photoIn } from '../photos/photo.ts'
+import { type FieldProblem, many, type Typed } from '../forms/index.ts'
+import { MOST_PHOTOS } from '../journal/index.ts'
+import { photoIn } from '../photos/index.ts'
 import type { Here, PageDeps } from './context.ts'
 
 export interface FormWithPhotos {

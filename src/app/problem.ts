@@ -1,5 +1,5 @@
 /** Errors of the HTTP API: application/problem+json (RFC 9457). */
-import type { Problem as DataProblem } from '../journal/problem.ts'
+import type { Problem as DataProblem } from '../journal/index.ts'
 
 export interface ProblemDocument {
   type: 'about:blank'

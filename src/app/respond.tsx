@@ -1,8 +1,9 @@
 /** Answers: whole pages, and the way back after something was saved. */
+
 import { html } from 'hono/html'
 import type { Child } from 'hono/jsx'
 import type { ContentfulStatusCode } from 'hono/utils/http-status'
-import type { FieldProblem } from '../forms/typed.ts'
+import type { FieldProblem } from '../forms/index.ts'
 import type { ColonySummary } from '../store/index.ts'
 import type { Here } from './context.ts'
 

@@ -1,13 +1,11 @@
 /** From a filled form to entries in the journal, all or none, or to a sentence beside each field that is wrong. */
+
 import { validate } from 'uuid'
 import { type Day, isDay } from '../days.ts'
-import { FIELDS } from '../forms/fields.ts'
-import type { Draft } from '../forms/read.ts'
-import type { FieldProblem } from '../forms/typed.ts'
-import { entry, tag } from '../journal/entry.ts'
-import { type Problem, problemsOf } from '../journal/problem.ts'
+import { type Draft, FIELDS, type FieldProblem } from '../forms/index.ts'
+import { entry, type Problem, problemsOf, tag } from '../journal/index.ts'
 import type { Book } from '../store/index.ts'
-import { problemWords } from '../words/problem.ts'
+import { problemWords } from '../words/index.ts'
 import type { PageDeps } from './context.ts'
 import { settleYard } from './new-yard.ts'
 

@@ -1,5 +1,5 @@
 /** What the day of an entry is called, beside its field and in a problem's sentence alike. */
-import type { EntryKind } from '../journal/entry.ts'
+import type { EntryKind } from '../journal/index.ts'
 
 const OWN: Partial<Record<EntryKind, string>> = {
   intake: 'Day it came',

@@ -1,7 +1,7 @@
 /** Fields of a form: label, hint, the control, and what is wrong with it beside it. */
+
 import type { Child } from 'hono/jsx'
-import type { Choice } from '../words/choices.ts'
-import { problemQuotes } from '../words/problem.ts'
+import { type Choice, problemQuotes } from '../words/index.ts'
 import { typedTwin } from './fields.ts'
 import { type FieldProblem, many, one, type Typed } from './typed.ts'
 

@@ -2,8 +2,8 @@
  * The fields of each entry kind as forms show them: one list per kind, read both ways (typed text to entry, entry to
  * typed text), on the server and in the phone alike. A field's name in a form is its path in the entry.
  */
-import type { EntryKind } from '../journal/entry.ts'
-import type { Quantity } from '../words/units.ts'
+import type { EntryKind } from '../journal/index.ts'
+import type { Quantity } from '../words/index.ts'
 
 export interface FieldSpec {
   /** Dotted path in the entry. */

@@ -1,5 +1,5 @@
 /** Photos with an entry: those already kept, each to be left out again, and a field for more. */
-import { MOST_PHOTOS } from '../journal/entry.ts'
+import { MOST_PHOTOS } from '../journal/index.ts'
 import { Beside, type FormState, idOf } from './field.tsx'
 import { many } from './typed.ts'
 

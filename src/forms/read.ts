@@ -1,6 +1,6 @@
 /** From what was typed to an entry, with a sentence beside every field that cannot be read; and back. */
-import type { Entry, EntryKind } from '../journal/entry.ts'
-import { plain, type Quantity, type Units, unitOf } from '../words/units.ts'
+import type { Entry, EntryKind } from '../journal/index.ts'
+import { plain, type Quantity, type Units, unitOf } from '../words/index.ts'
 import { dayLabel } from './day-labels.ts'
 import { COMMON, FIELDS, type FieldSpec, NEW_YARD, typedTwin } from './fields.ts'
 import { numberTyped } from './numbers.ts'

@@ -1,11 +1,12 @@
 /** Built styles and browser code: names by their source, from the build's manifest; files under /assets never change. */
+
 import { existsSync, readFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import { serveStatic } from '@hono/node-server/serve-static'
 import { Hono } from 'hono'
 import { z } from 'zod'
-import type { Assets, Env } from '../app/context.ts'
+import type { Assets, Env } from '../app/index.ts'
 
 export const BUILT = fileURLToPath(new URL('../../dist/web', import.meta.url))
 

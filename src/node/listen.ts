@@ -1,13 +1,13 @@
 /** Listening: the app on a port of this machine. */
+
 import type { Server } from 'node:http'
 import { isIPv6 } from 'node:net'
 import { type ServerType, serve } from '@hono/node-server'
 import ipaddr from 'ipaddr.js'
-import { DIRECT, type Outside } from '../app/address.ts'
-import type { DemoDoor } from '../app/context.ts'
-import { errorForLog, type Logger, pathForLog, SILENT } from '../app/logging.ts'
-import { newToken } from '../people/tokens.ts'
-import { StoreError } from '../store/index.ts'
+import type { DemoDoor, Logger, Outside } from '../app/index.ts'
+import { DIRECT, errorForLog, pathForLog, SILENT } from '../app/node.ts'
+import { newToken } from '../people/node.ts'
+import { StoreError } from '../store/node.ts'
 import { createApp } from './app.ts'
 import { assetsIn } from './assets.ts'
 import { type House, machineZone } from './services.ts'

@@ -1,19 +1,25 @@
 /** One database file and everything that is kept in it, put together: the journal, the people, the backups. */
+
 import { dayIn } from '../days.ts'
-import { type Calendars, calendarsOn } from '../features/calendar/feeds.ts'
-import { choicesOn } from '../features/messages/choices.ts'
-import type { HookRules } from '../features/messages/hook-rules.ts'
-import type { Mailer } from '../features/messages/mail.ts'
-import type { Messages } from '../features/messages/messages.ts'
-import { messengerOf } from '../features/messages/messenger.ts'
-import { sentOn } from '../features/messages/sent.ts'
-import { type ApiTokens, apiTokensOn } from '../people/api-tokens.ts'
-import { type Cost, type Limits, type People, peopleOn } from '../people/index.ts'
-import { type PhotoFiles, photoFolder, shelfIn, shelfInMemory } from '../photos/shelf.ts'
-import type { Connection } from '../store/connection.ts'
-import { DamagedError, openConnection, type Store, StoreError, storeOn } from '../store/index.ts'
-import { type Safekeeping, safekeepingOf } from '../store/safekeeping.ts'
-import { assertNotLost, assertSound, wayOut } from '../store/sound.ts'
+import type { Calendars } from '../features/calendar/index.ts'
+import { calendarsOn } from '../features/calendar/node.ts'
+import type { HookRules, Mailer, Messages } from '../features/messages/index.ts'
+import { choicesOn, messengerOf, sentOn } from '../features/messages/node.ts'
+import type { ApiTokens, Cost, Limits, People } from '../people/index.ts'
+import { apiTokensOn, peopleOn } from '../people/node.ts'
+import type { PhotoFiles } from '../photos/index.ts'
+import { photoFolder, shelfIn, shelfInMemory } from '../photos/node.ts'
+import type { Connection, Safekeeping, Store } from '../store/index.ts'
+import {
+  assertNotLost,
+  assertSound,
+  DamagedError,
+  openConnection,
+  StoreError,
+  safekeepingOf,
+  storeOn,
+  wayOut,
+} from '../store/node.ts'
 
 export interface House {
   /** For rooms that keep tables of their own in the file. */

@@ -1,6 +1,7 @@
 /** What pages of numbers share: a section with its reading, a table that scrolls, a cell with limits. */
+
 import type { Child } from 'hono/jsx'
-import { fewWords, percent, shortRange } from '../words/shares.ts'
+import { fewWords, percent, shortRange } from '../words/index.ts'
 
 interface PartProps {
   id: string

@@ -1,7 +1,8 @@
 /** Days in words, with the ISO text for machines. */
+
 import type { Day, Span } from '../days.ts'
-import type { Check } from '../recovery/plan-types.ts'
-import { dayWords, fromTo, spanWords, windowWords } from '../words/dates.ts'
+import type { Check } from '../recovery/index.ts'
+import { dayWords, fromTo, spanWords, windowWords } from '../words/index.ts'
 
 /** 'Sun 10 May' */
 export const On = ({ day, today }: { day: Day; today: Day }) => (

@@ -2,9 +2,10 @@
  * A chart over days with dates under it, drawn as SVG on the server: on the screen, without scripts and on paper alike.
  * The plot is stretched to the width there is; texts stand at percentages of it, so that they keep their size.
  */
+
 import type { Child } from 'hono/jsx'
 import type { Day } from '../days.ts'
-import { dayWords } from '../words/dates.ts'
+import { dayWords } from '../words/index.ts'
 import { BOX } from './chart-paths.ts'
 import { along, below, type Stretch } from './forecast-chart.ts'
 import { PlotArea, shareLabel, ValueAxis } from './plot-area.tsx'

@@ -1,7 +1,7 @@
 /** The frame of a form: what it is for, what is wrong, the fields, who signs, and the button. */
+
 import type { Child } from 'hono/jsx'
-import { type FormState, ProblemSummary } from '../forms/field.tsx'
-import { one } from '../forms/typed.ts'
+import { type FormState, one, ProblemSummary } from '../forms/index.ts'
 import { type Frame, Layout } from './layout.tsx'
 import { SignedBy } from './sign.tsx'
 

@@ -1,5 +1,5 @@
 /** Said before somebody fills in a form that would be refused: the colony is held for a suspected brood disease. */
-import type { ColonySummary } from '../store/types.ts'
+import type { ColonySummary } from '../store/index.ts'
 
 export const HeldNotice = ({ summary: s }: { summary: ColonySummary }) =>
   s.outcome !== null || s.action !== 'call-inspector' ? null : (

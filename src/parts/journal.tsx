@@ -1,11 +1,11 @@
 /** The journal of a colony: newest first, what was corrected or taken back struck out, each line signed and dated. */
+
 import type { Day } from '../days.ts'
-import { Photos } from '../forms/photo-field.tsx'
-import type { Entry } from '../journal/entry.ts'
-import { ACTION_OF_KIND } from '../people/permissions.ts'
-import type { Joined } from '../store/joined.ts'
-import { dayWords } from '../words/dates.ts'
-import { entryWords } from '../words/entries.ts'
+import { Photos } from '../forms/index.ts'
+import type { Entry } from '../journal/index.ts'
+import { ACTION_OF_KIND } from '../people/index.ts'
+import type { Joined } from '../store/index.ts'
+import { dayWords, entryWords } from '../words/index.ts'
 import type { Frame } from './layout.tsx'
 
 export interface JournalLine {

@@ -1,8 +1,7 @@
 /** Tokens of programs and calendar addresses outlive a session and a passphrase: said where one ends, and offered to end too. */
 
-import type { FormState } from '../forms/field.tsx'
-import { many } from '../forms/typed.ts'
-import { keysWords } from '../words/people.ts'
+import { type FormState, many } from '../forms/index.ts'
+import { keysWords } from '../words/index.ts'
 
 /** Name of the box, and what it sends. */
 export const KEYS = 'keys'

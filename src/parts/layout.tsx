@@ -1,8 +1,9 @@
 /** The frame of every page. */
+
 import type { Child } from 'hono/jsx'
 import { type Day, inWordsWithYear } from '../days.ts'
-import type { Action, Role } from '../people/permissions.ts'
-import type { Units } from '../words/units.ts'
+import type { Action, Role } from '../people/index.ts'
+import type { Units } from '../words/index.ts'
 import { WAYS, type Way } from './nav.ts'
 import { PhoneLine } from './phone-line.tsx'
 import type { PhoneState } from './phone-state.ts'

@@ -1,7 +1,8 @@
 /** A word with a shape: late, due, may be done, lid on. Never colour alone. */
+
 import { raw } from 'hono/html'
-import type { CheckStatus } from '../recovery/plan-types.ts'
-import { STATUS_WORDS } from '../words/rules.ts'
+import type { CheckStatus } from '../recovery/index.ts'
+import { STATUS_WORDS } from '../words/index.ts'
 
 type Shape = CheckStatus | 'lid'
 

@@ -1,6 +1,7 @@
 /** On pages that the phone made itself: what waits to be sent, and of when the page is. */
+
 import { dayIn } from '../days.ts'
-import { instantWords } from '../words/instants.ts'
+import { instantWords } from '../words/index.ts'
 import type { Frame } from './layout.tsx'
 import { waitingWords } from './phone-state.ts'
 

@@ -1,5 +1,5 @@
 /** What was wrong with a form that writes nothing in the journal, each line leading to its field. */
-import { type FormState, idOf, sentenceOf } from '../forms/field.tsx'
+import { type FormState, idOf, sentenceOf } from '../forms/index.ts'
 
 interface RefusalProps {
   form: FormState

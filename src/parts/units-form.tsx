@@ -1,5 +1,5 @@
 /** Units, time zone, and how the yard is called. Shown on its own page and on the protocol's. */
-import { Choices, type FormState, TextField } from '../forms/field.tsx'
+import { Choices, type FormState, TextField } from '../forms/index.ts'
 
 interface UnitsFormProps {
   form: FormState

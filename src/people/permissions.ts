@@ -3,7 +3,7 @@
  *
  * Everything is forbidden that no line allows: an action without a role, a path without a line (operators only).
  */
-import type { EntryKind } from '../journal/entry.ts'
+import type { EntryKind } from '../journal/index.ts'
 
 export const ROLES = ['operator', 'beekeeper', 'helper'] as const
 export type Role = (typeof ROLES)[number]

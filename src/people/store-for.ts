@@ -2,11 +2,16 @@
  * The store as one role sees it: what it may not see is not in there, what it may not write is refused. The server hands
  * this to the pages instead of the store itself, so that no page can forget to ask.
  */
-import type { Entry, EntryKind } from '../journal/entry.ts'
-import type { Problem } from '../journal/problem.ts'
-import { NO_AFTER } from '../store/no-after.ts'
-import { NO_REMOVALS } from '../store/no-removals.ts'
-import type { AppendContext, AppendResult, Book, JournalRow, Store } from '../store/types.ts'
+import type { Entry, EntryKind, Problem } from '../journal/index.ts'
+import {
+  type AppendContext,
+  type AppendResult,
+  type Book,
+  type JournalRow,
+  NO_AFTER,
+  NO_REMOVALS,
+  type Store,
+} from '../store/index.ts'
 import { ACTION_OF_KIND, ACTIONS, type Action, forWhom, may, type Role } from './permissions.ts'
 import { historyWithoutPrivate, keepingPrivate, rowWithoutPrivate } from './privacy.ts'
 

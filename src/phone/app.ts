@@ -2,19 +2,25 @@
  * The pages of the round, answered in the phone: the server's own routes over what the phone keeps. Whoever calls this
  * hands in the book and looks afterwards at what was appended to it.
  */
+
 import { Hono } from 'hono'
 import { secureHeaders } from 'hono/secure-headers'
-import type { Env, PageDeps, Viewer } from '../app/context.ts'
-import { broken, unknownPage } from '../app/errors.tsx'
-import type { Foresight } from '../app/forecasts.ts'
-import { frameFor } from '../app/frame.tsx'
-import { allowed } from '../app/permission.tsx'
-import { NO_SNIFFING_AROUND } from '../app/policy.ts'
+import {
+  allowed,
+  broken,
+  type Env,
+  type Foresight,
+  frameFor,
+  NO_SNIFFING_AROUND,
+  type PageDeps,
+  unknownPage,
+  type Viewer,
+} from '../app/index.ts'
 import type { ROUND_PAGES } from '../features/phone-features.ts'
-import type { PhoneState } from '../parts/phone-state.ts'
-import { bookFor } from '../people/store-for.ts'
-import type { PhotoShelf } from '../photos/photo.ts'
-import type { Book } from '../store/types.ts'
+import type { PhoneState } from '../parts/index.ts'
+import { bookFor } from '../people/index.ts'
+import type { PhotoShelf } from '../photos/index.ts'
+import type { Book } from '../store/index.ts'
 import { type OutboxDesk, outboxPages } from './outbox-pages.tsx'
 import type { Base } from './round-store.ts'
 

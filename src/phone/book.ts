@@ -5,16 +5,25 @@
  * Lives in memory for as long as the worker does. What a form appends is handed to `kept`; it counts only when it is on
  * the disk, which is the caller's business.
  */
+
 import type { Day } from '../days.ts'
-import type { RoundBundle, RoundColony } from '../features/offline/round-bundle.ts'
-import { happeningOf } from '../journal/happening.ts'
-import { type Protocol, yardProtocol } from '../recovery/protocol.ts'
-import { append } from '../store/append.ts'
-import { fold } from '../store/fold.ts'
-import { joinings } from '../store/joined.ts'
-import { type Projected, project } from '../store/project.ts'
-import { matches, natural, summaryOf, walkingOrder } from '../store/summaries.ts'
-import type { Book, ColonySummary, JournalRow } from '../store/types.ts'
+import type { RoundBundle, RoundColony } from '../features/offline/index.ts'
+import { happeningOf } from '../journal/index.ts'
+import { type Protocol, yardProtocol } from '../recovery/index.ts'
+import {
+  append,
+  type Book,
+  type ColonySummary,
+  fold,
+  type JournalRow,
+  joinings,
+  matches,
+  natural,
+  type Projected,
+  project,
+  summaryOf,
+  walkingOrder,
+} from '../store/index.ts'
 import type { Waiting } from './database.ts'
 
 export interface BookParts {

@@ -4,6 +4,7 @@
  * Only the service worker opens it. A page left open from an older version could not read a newer shape; it asks the
  * worker instead. A new shape is a new VERSION with a step in `upgrade`, and never throws an entry away.
  */
+
 import {
   type DBSchema,
   type IDBPDatabase,
@@ -12,10 +13,9 @@ import {
   openDB,
   type StoreNames,
 } from 'idb'
-import type { RoundBundle, RoundColony } from '../features/offline/round-bundle.ts'
-import type { Entry } from '../journal/entry.ts'
-import type { Problem } from '../journal/problem.ts'
-import type { Photo } from '../photos/photo.ts'
+import type { RoundBundle, RoundColony } from '../features/offline/index.ts'
+import type { Entry, Problem } from '../journal/index.ts'
+import type { Photo } from '../photos/index.ts'
 
 /** An entry that waits to be acknowledged. */
 export interface Waiting {

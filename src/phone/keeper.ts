@@ -3,16 +3,15 @@
  * only a browser has is handed in, so that it runs in a test as it runs in the service worker.
  */
 
-import { bareFrame } from '../app/errors.tsx'
-import { foresightOf } from '../app/forecasts.ts'
+import { bareFrame, foresightOf } from '../app/index.ts'
 import { type Day, dayIn } from '../days.ts'
-import { SignOutPage, UnlistedPage } from '../features/offline/outbox-page.tsx'
+import { SignOutPage, UnlistedPage } from '../features/offline/index.ts'
 import { ROUND_PAGES } from '../features/phone-features.ts'
-import { entry as entrySchema } from '../journal/entry.ts'
-import { type PhoneState, waitingWords } from '../parts/phone-state.ts'
-import { bookFor } from '../people/store-for.ts'
-import type { PhotoShelf } from '../photos/photo.ts'
-import type { JournalRow } from '../store/types.ts'
+import { entry as entrySchema } from '../journal/index.ts'
+import { type PhoneState, waitingWords } from '../parts/index.ts'
+import { bookFor } from '../people/index.ts'
+import type { PhotoShelf } from '../photos/index.ts'
+import type { JournalRow } from '../store/index.ts'
 import { ASK_THE_SERVER, phoneApp } from './app.ts'
 import { bookOf, type PhoneBook } from './book.ts'
 import type { Database, Waiting } from './database.ts'

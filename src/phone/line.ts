@@ -3,7 +3,7 @@
  *
  * A round that cannot be had or read does not keep back what waits: then only who is signed in is asked for.
  */
-import type { RoundBundle, RoundViewer } from '../features/offline/round-bundle.ts'
+import type { RoundBundle, RoundViewer } from '../features/offline/index.ts'
 import { ask, type Fetch } from './asking.ts'
 import type { RoundHead } from './database.ts'
 import type { Memory } from './memory.ts'

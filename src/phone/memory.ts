@@ -1,7 +1,8 @@
 /** What is on the phone's disk, read once and kept in memory until it changes. */
+
 import type { Day } from '../days.ts'
-import type { RoundColony } from '../features/offline/round-bundle.ts'
-import type { PhoneState } from '../parts/phone-state.ts'
+import type { RoundColony } from '../features/offline/index.ts'
+import type { PhoneState } from '../parts/index.ts'
 import { bookOf, type PhoneBook } from './book.ts'
 import { connectionOf, type On } from './connection.ts'
 import type { Database, RoundHead, Waiting } from './database.ts'

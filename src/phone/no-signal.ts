@@ -1,8 +1,9 @@
 /** What a phone says when neither it nor the server can answer. */
+
 import { html } from 'hono/html'
-import { bareFrame } from '../app/errors.tsx'
-import { NoSignalPage, NotKeptPage } from '../features/offline/no-signal-page.tsx'
-import type { Frame } from '../parts/layout.tsx'
+import { bareFrame } from '../app/index.ts'
+import { NoSignalPage, NotKeptPage } from '../features/offline/index.ts'
+import type { Frame } from '../parts/index.ts'
 
 /** A whole page as an answer. */
 export async function pageOf(body: unknown, status = 200): Promise<Response> {

@@ -1,18 +1,23 @@
 /** The outbox as pages: what waits, changing it, taking it out. Only a phone has these. */
+
 import { Hono } from 'hono'
 import { v7 } from 'uuid'
-import type { Env, Here, PageDeps } from '../app/context.ts'
-import { unknownPage } from '../app/errors.tsx'
-import { signedIn, typedIn, withIds } from '../app/form.ts'
-import { withPhotos } from '../app/photos-in.ts'
-import { page } from '../app/respond.tsx'
-import { submit } from '../app/submit.ts'
-import { CorrectPage } from '../features/entries/correct-page.tsx'
-import { ownTypes } from '../features/entries/intake-route.tsx'
-import { type OutboxItem, OutboxPage, type OwnItem, TakeOutPage } from '../features/offline/outbox-page.tsx'
-import { draftOf, typedOf } from '../forms/read.ts'
-import { type FieldProblem, one, type Typed } from '../forms/typed.ts'
-import type { Book } from '../store/types.ts'
+import {
+  type Env,
+  type Here,
+  type PageDeps,
+  page,
+  signedIn,
+  submit,
+  typedIn,
+  unknownPage,
+  withIds,
+  withPhotos,
+} from '../app/index.ts'
+import { CorrectPage, ownTypes } from '../features/entries/index.ts'
+import { type OutboxItem, OutboxPage, type OwnItem, TakeOutPage } from '../features/offline/index.ts'
+import { draftOf, type FieldProblem, one, type Typed, typedOf } from '../forms/index.ts'
+import type { Book } from '../store/index.ts'
 import type { Waiting } from './database.ts'
 import { mayBeThere } from './outbox.ts'
 import { restsOn } from './sender.ts'

@@ -1,7 +1,6 @@
 /** The outbox: entries kept on the phone until the server has named their ids. Nothing here ever expires. */
-import type { Entry } from '../journal/entry.ts'
-import type { Problem } from '../journal/problem.ts'
-import type { Photo } from '../photos/photo.ts'
+import type { Entry, Problem } from '../journal/index.ts'
+import type { Photo } from '../photos/index.ts'
 import { type Database, type KeptPhoto, STRICT, type Waiting, type Writing } from './database.ts'
 import { readable } from './round-store.ts'
 

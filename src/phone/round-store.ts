@@ -1,12 +1,8 @@
 /** The round as the server last told it: kept whole, or brought up to date colony by colony. */
+
 import { z } from 'zod'
-import {
-  FORMAT,
-  type RoundBundle,
-  type RoundSettings,
-  type RoundViewer,
-} from '../features/offline/round-bundle.ts'
-import { ROLES } from '../people/permissions.ts'
+import { FORMAT, type RoundBundle, type RoundSettings, type RoundViewer } from '../features/offline/index.ts'
+import { ROLES } from '../people/index.ts'
 import { type Database, type Kept, type RoundHead, STRICT } from './database.ts'
 
 /** When a phone asks for the whole again, so that what was erased at the server does not stay here. */

@@ -3,7 +3,7 @@
  * names its id: not on a 200 from a hotel's network, not on a 500, not when the answer got lost. Sending again what the
  * server has is harmless, because it knows the id.
  */
-import type { Problem } from '../journal/problem.ts'
+import type { Problem } from '../journal/index.ts'
 import { ask, type Fetch, type Heard, type Unheard } from './asking.ts'
 import type { Database, Waiting } from './database.ts'
 import { acknowledge, all, photo, photoSent, photosOf, refuse, tried } from './outbox.ts'

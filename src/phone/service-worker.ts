@@ -3,7 +3,7 @@
  * at once, else from the phone itself; their forms go into the outbox first, always. Everything else goes to the server.
  */
 
-import type { Ask, PhoneState } from '../parts/phone-state.ts'
+import type { Ask, PhoneState } from '../parts/index.ts'
 import { openDatabase } from './database.ts'
 import { type Built, files } from './files.ts'
 import { keeperOf } from './keeper.ts'

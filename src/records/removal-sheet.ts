@@ -2,9 +2,10 @@
  * The removal sheet: one job from the phone call to the truck. Private: it names a customer. SI units (°C, m, mm, kg).
  * Every part may be empty; what is missing is said by `beforeCut`, not by the schema.
  */
+
 import { z } from 'zod'
 import { isDay } from '../days.ts'
-import { METHODS, QUEEN_AT_INTAKE } from '../journal/entry.ts'
+import { METHODS, QUEEN_AT_INTAKE } from '../journal/index.ts'
 import { DRAWN } from './drawing.ts'
 
 const day = z.string().refine(isDay, 'must be a real date written YYYY-MM-DD')

@@ -5,10 +5,10 @@
  * While plans are being made again the stamp of the rules (PRAGMA user_version) is 0: should the server die half-way,
  * the next start makes them all.
  */
+
 import { desc, sql } from 'drizzle-orm'
-import type { Problem } from '../journal/problem.ts'
-import type { ProtocolOverrides } from '../recovery/protocol.ts'
-import { protocolOverrides } from '../recovery/protocol.ts'
+import type { Problem } from '../journal/index.ts'
+import { type ProtocolOverrides, protocolOverrides } from '../recovery/index.ts'
 import type { Connection } from './connection.ts'
 import type { Journal } from './journal.ts'
 import type { Projections } from './projections.ts'

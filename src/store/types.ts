@@ -1,11 +1,8 @@
 /** What the store promises to the rest of the house. */
+
 import type { Day } from '../days.ts'
-import type { Entry, EntryKind } from '../journal/entry.ts'
-import type { Happening } from '../journal/happening.ts'
-import type { History } from '../journal/history.ts'
-import type { Problem } from '../journal/problem.ts'
-import type { Action, Phase, Plan, Rule } from '../recovery/plan-types.ts'
-import type { Protocol } from '../recovery/protocol.ts'
+import type { Entry, EntryKind, Happening, History, Problem } from '../journal/index.ts'
+import type { Action, Phase, Plan, Protocol, Rule } from '../recovery/index.ts'
 import type { ColonyImports } from './imports.ts'
 import type { Joined } from './joined.ts'
 import type { Letters } from './letters.ts'

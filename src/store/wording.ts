@@ -1,6 +1,7 @@
 /** Sentences the store says about colonies and entries. */
+
 import { type Day, inWords, inWordsWithYear } from '../days.ts'
-import type { Entry } from '../journal/entry.ts'
+import type { Entry } from '../journal/index.ts'
 import type { Member } from './roster.ts'
 
 const UUID = /^[0-9a-f]{8}(-[0-9a-f]{4}){3}-[0-9a-f]{12}$/i

@@ -9,7 +9,7 @@ import {
   REMOVAL_TYPES,
   SIGNS,
   SYRUPS,
-} from '../journal/entry.ts'
+} from '../journal/index.ts'
 
 export interface Choice {
   value: string

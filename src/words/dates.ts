@@ -1,6 +1,7 @@
 /** Days as people say them, beside the ISO text that machines read. */
+
 import { type Day, daysBetween, dayWords, fromToday, inWords, type Span } from '../days.ts'
-import type { Check } from '../recovery/plan-types.ts'
+import type { Check } from '../recovery/index.ts'
 
 export { dayWords }
 

@@ -1,5 +1,5 @@
 /** An entry of the journal in words. */
-import type { Entry } from '../journal/entry.ts'
+import type { Entry } from '../journal/index.ts'
 import {
   BROOD_CARE,
   CAGE,

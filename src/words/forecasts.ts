@@ -1,8 +1,14 @@
 /** Forecasts in words; the plan's advice stays in charge. */
+
 import { type Day, daysBetween, later } from '../days.ts'
-import type { Kind } from '../forecast/story/kinds.ts'
-import { HARDLY_TELLING, mostTelling, type TellingDay, tellingSentence } from '../forecast/telling-day.ts'
-import type { Check, Plan } from '../recovery/plan-types.ts'
+import {
+  HARDLY_TELLING,
+  type Kind,
+  mostTelling,
+  type TellingDay,
+  tellingSentence,
+} from '../forecast/index.ts'
+import type { Check, Plan } from '../recovery/index.ts'
 import { dayWords, fromTo } from './dates.ts'
 import { toDoOf } from './lines.ts'
 import { ACTION_WORDS, coming, isQuiet, live, RULE_WORDS } from './rules.ts'

@@ -1,6 +1,6 @@
 /** What to be careful of at one box today. Only what applies there; the general cautions stand on the round's first page. */
-import type { History } from '../journal/history.ts'
-import type { Phase, Plan } from '../recovery/plan-types.ts'
+import type { History } from '../journal/index.ts'
+import type { Phase, Plan } from '../recovery/index.ts'
 import { isQuiet } from './rules.ts'
 import { temperature, type Units } from './units.ts'
 

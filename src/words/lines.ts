@@ -1,6 +1,7 @@
 /** What stands on a colony's line: what to do, how pressing it is, until when it can wait. */
+
 import { addDays, type Day } from '../days.ts'
-import type { Action, Check, Plan } from '../recovery/plan-types.ts'
+import type { Action, Check, Plan } from '../recovery/index.ts'
 import { dayWords } from './dates.ts'
 import { ACTION_WORDS, coming, isQuiet, lidStaysOn, live, PHASE_WORDS, RULE_WORDS } from './rules.ts'
 

@@ -1,6 +1,5 @@
 /** Words for roles and accounts. */
-import type { PersonState } from '../people/names.ts'
-import type { Role } from '../people/permissions.ts'
+import type { PersonState, Role } from '../people/index.ts'
 import type { Choice } from './choices.ts'
 
 export const ROLE_WORDS: Record<Role, string> = {

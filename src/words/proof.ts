@@ -2,8 +2,8 @@
  * What a visit proves, put from two plans: the one before it and the one with it. Pure, so that the phone says it
  * while one taps and the server can say the same.
  */
-import type { Inspection } from '../journal/entry.ts'
-import type { Check, Plan, Rule } from '../recovery/plan-types.ts'
+import type { Inspection } from '../journal/index.ts'
+import type { Check, Plan, Rule } from '../recovery/index.ts'
 import { dayWords, fromTo, spanWords } from './dates.ts'
 import { PHASE_WORDS, RULE_WORDS } from './rules.ts'
 

@@ -1,6 +1,7 @@
 /** The checks, the actions and the phases in the words a yard uses. */
+
 import { addDays, type Day } from '../days.ts'
-import type { Action, Check, CheckStatus, Phase, Plan, Rule } from '../recovery/plan-types.ts'
+import type { Action, Check, CheckStatus, Phase, Plan, Rule } from '../recovery/index.ts'
 
 interface RuleWords {
   /** What one says on the way to the box. */

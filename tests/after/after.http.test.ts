@@ -1,6 +1,6 @@
 /** Letters, move-out records and the yard book over HTTP: who may, what an address opens, and that it can be taken back. */
 import { beforeAll, describe, expect, test } from 'vitest'
-import { limitsOf } from '../../src/people/index.ts'
+import { limitsOf } from '../../src/people/limits.ts'
 import { digestOf } from '../../src/people/tokens.ts'
 import { given, inspection, intake, outcome } from '../store/helpers.ts'
 import { NAMES, type TestYard, testYard } from '../support/yard-app.ts'

@@ -6,7 +6,8 @@ import { afterEach, beforeEach, expect, it, vi } from 'vitest'
 import { importState } from '../../src/features/import/undo.ts'
 import { run as exportCommand } from '../../src/node/commands/export.ts'
 import { run as importCommand } from '../../src/node/commands/import.ts'
-import { dataFile, openStore, type Store } from '../../src/store/index.ts'
+import type { Store } from '../../src/store/index.ts'
+import { dataFile, openStore } from '../../src/store/node.ts'
 
 let folder: string
 let said: { out: string; err: string }

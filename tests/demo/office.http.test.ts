@@ -3,7 +3,8 @@ import { fill } from '../../demo/fill.ts'
 import { fillOffice } from '../../demo/office.ts'
 import { STAGES, stageOf } from '../../src/features/removal/stage.ts'
 import { intakeFrom } from '../../src/features/removal/to-intake.ts'
-import { openStore, type Store } from '../../src/store/index.ts'
+import type { Store } from '../../src/store/index.ts'
+import { openStore } from '../../src/store/node.ts'
 import { AWKWARD_DAYS } from './colonies.ts'
 
 function yardOf(today: string): Store {

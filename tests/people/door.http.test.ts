@@ -3,7 +3,7 @@ import { fileURLToPath } from 'node:url'
 import { beforeEach, describe, expect, test } from 'vitest'
 import { localPath } from '../../src/features/accounts/sign-in-route.tsx'
 import { assetsIn } from '../../src/node/assets.ts'
-import { limitsOf } from '../../src/people/index.ts'
+import { limitsOf } from '../../src/people/limits.ts'
 import { newToken } from '../../src/people/tokens.ts'
 import { PASSPHRASE } from '../support/people.ts'
 import { NAMES, ORIGIN, type TestYard, testYard, unlimited } from '../support/yard-app.ts'
@@ -156,8 +156,9 @@ describe('signing in', () => {
   })
 
   test('takes as long for a name nobody has', { timeout: 60_000 }, async () => {
-    const { peopleOn, COST } = await import('../../src/people/index.ts')
-    const { openConnection } = await import('../../src/store/index.ts')
+    const { peopleOn } = await import('../../src/people/node.ts')
+    const { COST } = await import('../../src/people/passphrase.ts')
+    const { openConnection } = await import('../../src/store/node.ts')
     const connection = openConnection(':memory:')
     const people = peopleOn(connection, {
       clock: () => new Date(),

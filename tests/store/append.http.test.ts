@@ -1,6 +1,6 @@
 /** What the store takes in, what it refuses, and in which words. */
 import { expect, test } from 'vitest'
-import { openConnection, storeOn } from '../../src/store/index.ts'
+import { openConnection, storeOn } from '../../src/store/node.ts'
 import {
   add,
   CONTEXT,

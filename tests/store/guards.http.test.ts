@@ -1,6 +1,6 @@
 /** The journal is append-only, whatever statement comes at it. */
 import { beforeEach, expect, test } from 'vitest'
-import { openConnection, storeOn } from '../../src/store/index.ts'
+import { openConnection, storeOn } from '../../src/store/node.ts'
 import { add, inspection, intake } from './helpers.ts'
 
 let connection = openConnection(':memory:')

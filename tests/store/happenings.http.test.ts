@@ -69,7 +69,7 @@ test('the phone says the same of what it keeps', () => {
 })
 
 test('the index by day is used', async () => {
-  const { openConnection } = await import('../../src/store/index.ts')
+  const { openConnection } = await import('../../src/store/node.ts')
   const { raw } = openConnection(':memory:')
   const plan = raw
     .prepare("EXPLAIN QUERY PLAN SELECT * FROM entry WHERE on_day >= '2026-05-01' AND on_day <= '2026-05-02'")

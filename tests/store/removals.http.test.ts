@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest'
 import { ROLES, storeFor } from '../../src/people/index.ts'
 import { EMPTY_SHEET, type Sheet } from '../../src/records/removal-sheet.ts'
-import { openConnection, storeOn } from '../../src/store/index.ts'
+import { openConnection, storeOn } from '../../src/store/node.ts'
 import { add, CONTEXT, intake, memoryStore, newId } from './helpers.ts'
 
 const STAMP = { savedAt: '2026-06-01T09:00:00.000Z', savedBy: 'Odalys' }

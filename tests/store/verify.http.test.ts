@@ -6,7 +6,7 @@ import Database from 'better-sqlite3'
 import { afterEach, beforeEach, expect, test, vi } from 'vitest'
 import { run as rebuild } from '../../src/node/commands/rebuild.ts'
 import { run as verify } from '../../src/node/commands/verify.ts'
-import { openConnection, openStore, storeOn } from '../../src/store/index.ts'
+import { openConnection, openStore, storeOn } from '../../src/store/node.ts'
 import { add, inspection, intake, outcome, projectionBytes, TODAY } from './helpers.ts'
 
 let connection = openConnection(':memory:')

@@ -1,10 +1,8 @@
 /** One's own account. */
 
-import type { FormState } from '../../forms/field.tsx'
-import { KeysTick } from '../../parts/keys-tick.tsx'
-import { type Frame, Layout } from '../../parts/layout.tsx'
-import { Refusal } from '../../parts/refusal.tsx'
-import { ROLE_WORDS } from '../../words/people.ts'
+import type { FormState } from '../../forms/index.ts'
+import { type Frame, KeysTick, Layout, Refusal } from '../../parts/index.ts'
+import { ROLE_WORDS } from '../../words/index.ts'
 import { NEW_PASSPHRASE_HINT, PassphraseField } from './passphrase.tsx'
 
 interface AccountProps {

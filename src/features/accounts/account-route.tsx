@@ -1,10 +1,17 @@
 import { Hono } from 'hono'
-import type { Deps, Env, Here } from '../../app/context.ts'
-import { takesKeysBack, typedIn } from '../../app/form.ts'
-import { viewerOf } from '../../app/frame.tsx'
-import { page, type Refused, refusalStatus } from '../../app/respond.tsx'
-import { many, type Typed } from '../../forms/typed.ts'
-import { KEYS } from '../../parts/keys-tick.tsx'
+import {
+  type Deps,
+  type Env,
+  type Here,
+  page,
+  type Refused,
+  refusalStatus,
+  takesKeysBack,
+  typedIn,
+  viewerOf,
+} from '../../app/index.ts'
+import { many, type Typed } from '../../forms/index.ts'
+import { KEYS } from '../../parts/index.ts'
 import { AccountPage } from './account-page.tsx'
 import { endSession } from './session.ts'
 

@@ -1,10 +1,8 @@
 /** Opened from an invitation: choose a passphrase, and be signed in. */
 
-import type { FormState } from '../../forms/field.tsx'
-import { KeysTick } from '../../parts/keys-tick.tsx'
-import { type Frame, Layout } from '../../parts/layout.tsx'
-import { Refusal } from '../../parts/refusal.tsx'
-import type { Role } from '../../people/permissions.ts'
+import type { FormState } from '../../forms/index.ts'
+import { type Frame, KeysTick, Layout, Refusal } from '../../parts/index.ts'
+import type { Role } from '../../people/index.ts'
 import { NEW_PASSPHRASE_HINT, PassphraseField } from './passphrase.tsx'
 
 interface InviteProps {

@@ -1,11 +1,18 @@
 import { Hono } from 'hono'
-import { addressOf } from '../../app/address.ts'
-import type { Deps, Env, Here } from '../../app/context.ts'
-import { takesKeysBack, typedIn } from '../../app/form.ts'
-import { frameFor } from '../../app/frame.tsx'
-import { page, type Refused, refusalStatus } from '../../app/respond.tsx'
-import { many, type Typed } from '../../forms/typed.ts'
-import { KEYS } from '../../parts/keys-tick.tsx'
+import {
+  type Deps,
+  type Env,
+  frameFor,
+  type Here,
+  page,
+  type Refused,
+  refusalStatus,
+  takesKeysBack,
+  typedIn,
+} from '../../app/index.ts'
+import { addressOf } from '../../app/node.ts'
+import { many, type Typed } from '../../forms/index.ts'
+import { KEYS } from '../../parts/index.ts'
 import { InvitePage } from './invite-page.tsx'
 import { changeSession } from './session.ts'
 

@@ -1,6 +1,7 @@
 /** A passphrase: never shown again once sent, so a refused form asks for it anew. */
+
 import type { Child } from 'hono/jsx'
-import { type FormState, idOf } from '../../forms/field.tsx'
+import { type FormState, idOf } from '../../forms/index.ts'
 
 interface PassphraseProps {
   form: FormState

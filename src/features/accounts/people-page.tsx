@@ -1,12 +1,10 @@
 /** Accounts and roles, for operators. */
+
 import { raw } from 'hono/html'
-import { Choices, type FormState, TextField } from '../../forms/field.tsx'
-import { KeysTick } from '../../parts/keys-tick.tsx'
-import { type Frame, Layout } from '../../parts/layout.tsx'
-import { Refusal } from '../../parts/refusal.tsx'
-import type { Person } from '../../people/names.ts'
-import { ROLES } from '../../people/permissions.ts'
-import { keysWords, ROLE_CHOICES, ROLE_WORDS, STATE_WORDS, signedInWords } from '../../words/people.ts'
+import { Choices, type FormState, TextField } from '../../forms/index.ts'
+import { type Frame, KeysTick, Layout, Refusal } from '../../parts/index.ts'
+import { type Person, ROLES } from '../../people/index.ts'
+import { keysWords, ROLE_CHOICES, ROLE_WORDS, STATE_WORDS, signedInWords } from '../../words/index.ts'
 
 export interface PersonLine extends Person {
   /** When the link that is still good runs out, in words. */

@@ -1,11 +1,10 @@
 /** Who is asking: the account whose session the browser holds. And the answer to those who hold none. */
+
 import { deleteCookie, getCookie, setCookie } from 'hono/cookie'
 import { createMiddleware } from 'hono/factory'
-import { isSecure } from '../../app/address.ts'
-import type { Deps, Env, Here } from '../../app/context.ts'
-import { frameFor } from '../../app/frame.tsx'
-import { page, sendsJson } from '../../app/respond.tsx'
-import { ABSOLUTE_DAYS } from '../../people/index.ts'
+import { type Deps, type Env, frameFor, type Here, page, sendsJson } from '../../app/index.ts'
+import { isSecure } from '../../app/node.ts'
+import { ABSOLUTE_DAYS } from '../../people/node.ts'
 import { SignInAgainPage } from './sign-in-page.tsx'
 
 /** Over TLS the name itself makes browsers insist on Secure, on this host, and on the whole path. */

@@ -1,7 +1,6 @@
 /** The first start: whoever can read the terminal becomes the first operator. */
-import { type FormState, TextField } from '../../forms/field.tsx'
-import { type Frame, Layout } from '../../parts/layout.tsx'
-import { Refusal } from '../../parts/refusal.tsx'
+import { type FormState, TextField } from '../../forms/index.ts'
+import { type Frame, Layout, Refusal } from '../../parts/index.ts'
 import { NEW_PASSPHRASE_HINT, PassphraseField } from './passphrase.tsx'
 
 const LABELS: Record<string, string> = {

@@ -1,11 +1,17 @@
 import { Hono } from 'hono'
-import { addressOf } from '../../app/address.ts'
-import type { Deps, Env, Here } from '../../app/context.ts'
-import { typedIn } from '../../app/form.ts'
-import { frameFor } from '../../app/frame.tsx'
-import { page, type Refused, refusalStatus } from '../../app/respond.tsx'
-import { one, type Typed } from '../../forms/typed.ts'
-import { sameToken } from '../../people/tokens.ts'
+import {
+  type Deps,
+  type Env,
+  frameFor,
+  type Here,
+  page,
+  type Refused,
+  refusalStatus,
+  typedIn,
+} from '../../app/index.ts'
+import { addressOf } from '../../app/node.ts'
+import { one, type Typed } from '../../forms/index.ts'
+import { sameToken } from '../../people/node.ts'
 import { changeSession } from './session.ts'
 import { SetUpPage } from './set-up-page.tsx'
 

@@ -1,9 +1,7 @@
 /** The door: all that a stranger sees. */
 
-import { type FormState, TextField } from '../../forms/field.tsx'
-import { one } from '../../forms/typed.ts'
-import { type Frame, Layout } from '../../parts/layout.tsx'
-import { Refusal } from '../../parts/refusal.tsx'
+import { type FormState, one, TextField } from '../../forms/index.ts'
+import { type Frame, Layout, Refusal } from '../../parts/index.ts'
 import { PassphraseField } from './passphrase.tsx'
 
 interface SignInProps {

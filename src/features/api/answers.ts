@@ -1,12 +1,10 @@
 /** What the reading operations of the HTTP API answer, out of the store as the token's owner sees it. */
 
 import { addDays, type Day } from '../../days.ts'
-import { planOf } from '../../recovery/plan.ts'
-import type { Plan } from '../../recovery/plan-types.ts'
+import { type Plan, planOf } from '../../recovery/index.ts'
 import type { ColonySummary, JournalRow, Store } from '../../store/index.ts'
-import { historyUntil } from '../letters/letter.ts'
-import { factsInStore } from '../review/journal-facts.ts'
-import { type Review, reviewOf } from '../review/review.ts'
+import { historyUntil } from '../letters/index.ts'
+import { factsInStore, type Review, reviewOf } from '../review/index.ts'
 import { keyIn, limitOf, type Page, type Paging, pageAfter, pageOf } from './paging.ts'
 import { colonyOf } from './schemas.ts'
 

@@ -1,11 +1,10 @@
 /** Before everything of the HTTP API: whose token it is, how often it asks, and what it may be used for. */
+
 import { createMiddleware } from 'hono/factory'
 import { RateLimiterMemory, RateLimiterRes } from 'rate-limiter-flexible'
-import { addressOf } from '../../app/address.ts'
-import type { Deps, Env } from '../../app/context.ts'
-import { problemResponse } from '../../app/problem.ts'
-import type { TokenHolder } from '../../people/api-tokens.ts'
-import { ACTIONS, forWhom, may } from '../../people/permissions.ts'
+import { type Deps, type Env, problemResponse } from '../../app/index.ts'
+import { addressOf } from '../../app/node.ts'
+import { ACTIONS, forWhom, may, type TokenHolder } from '../../people/index.ts'
 import type { Operation } from './operations.ts'
 
 /** Requests of one token within the seconds. */

@@ -1,6 +1,7 @@
 /** The OpenAPI 3.1 description of the HTTP API, made from its schemas and its table of operations. */
+
 import { z } from 'zod'
-import { day } from '../../journal/entry.ts'
+import { day } from '../../journal/index.ts'
 import { API, OPERATIONS, type Operation, QUERIES } from './operations.ts'
 import { COMPONENTS, type ComponentName } from './schemas.ts'
 

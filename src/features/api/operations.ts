@@ -1,8 +1,8 @@
 /** The operations of the HTTP API: one table, from which the routes are made and the OpenAPI document is written. */
+
 import { z } from 'zod'
-import { day } from '../../journal/entry.ts'
-import type { Scope } from '../../people/api-tokens.ts'
-import type { Action } from '../../people/permissions.ts'
+import { day } from '../../journal/index.ts'
+import type { Action, Scope } from '../../people/index.ts'
 import type { ComponentName } from './schemas.ts'
 
 export const API = '/api/v1'

@@ -1,16 +1,20 @@
 import { Hono } from 'hono'
 import { bodyLimit } from 'hono/body-limit'
 import type { z } from 'zod'
-import { originOf } from '../../app/address.ts'
-import type { Deps, Env, Here } from '../../app/context.ts'
-import { tooLarge } from '../../app/errors.tsx'
-import { todayOf, zoneOf } from '../../app/frame.tsx'
-import { problemResponse } from '../../app/problem.ts'
-import { sendsJson } from '../../app/respond.tsx'
+import {
+  type Deps,
+  type Env,
+  type Here,
+  problemResponse,
+  sendsJson,
+  todayOf,
+  tooLarge,
+  zoneOf,
+} from '../../app/index.ts'
+import { originOf } from '../../app/node.ts'
 import type { Day } from '../../days.ts'
-import { type Problem, problemsOf } from '../../journal/problem.ts'
-import type { TokenHolder } from '../../people/api-tokens.ts'
-import { ROLES, type Role, storeFor } from '../../people/index.ts'
+import { type Problem, problemsOf } from '../../journal/index.ts'
+import { ROLES, type Role, storeFor, type TokenHolder } from '../../people/index.ts'
 import type { Store } from '../../store/index.ts'
 import {
   coloniesPage,

@@ -1,11 +1,12 @@
 /** What the HTTP API answers, as zod schemas: the OpenAPI document is made from them, and the tests hold answers to it. */
+
 import { z } from 'zod'
-import { entry, OUTCOMES, QUEEN_AT_INTAKE, day as realDay } from '../../journal/entry.ts'
-import { SCOPES } from '../../people/api-tokens.ts'
-import { ROLES } from '../../people/permissions.ts'
-import { ACTIONS, PHASES, type Plan, RULES } from '../../recovery/plan-types.ts'
-import type { ColonySummary } from '../../store/types.ts'
-import type { Review } from '../review/review.ts'
+import { entry, OUTCOMES, QUEEN_AT_INTAKE, day as realDay } from '../../journal/index.ts'
+import { ROLES } from '../../people/index.ts'
+import { SCOPES } from '../../people/node.ts'
+import { ACTIONS, PHASES, type Plan, RULES } from '../../recovery/index.ts'
+import type { ColonySummary } from '../../store/index.ts'
+import type { Review } from '../review/index.ts'
 
 const day = realDay
 const instant = z.iso.datetime()

@@ -1,9 +1,9 @@
 /** One's own tokens for the HTTP API. */
 
-import { Choices, type FormState, TextField, Ticks } from '../../forms/field.tsx'
-import { type Frame, Layout } from '../../parts/layout.tsx'
-import { Refusal } from '../../parts/refusal.tsx'
-import { type ApiToken, type Scope, TOKEN_DAYS, TOKEN_NAME_LIMIT } from '../../people/api-tokens.ts'
+import { Choices, type FormState, TextField, Ticks } from '../../forms/index.ts'
+import { type Frame, Layout, Refusal } from '../../parts/index.ts'
+import type { ApiToken, Scope } from '../../people/index.ts'
+import { TOKEN_DAYS, TOKEN_NAME_LIMIT } from '../../people/node.ts'
 
 export interface TokenLine extends Pick<ApiToken, 'id' | 'name' | 'scopes'> {
   /** In words. */

@@ -1,12 +1,11 @@
 /** What the plans ask for, as events of a calendar, in words. */
 
-import { colonyPath } from '../../app/respond.tsx'
+import { colonyPath } from '../../app/index.ts'
 import { type Day, later } from '../../days.ts'
-import type { Shows } from '../../people/calendar-address-schema.ts'
-import type { Check, Plan } from '../../recovery/plan-types.ts'
+import type { Shows } from '../../people/index.ts'
+import type { Check, Plan } from '../../recovery/index.ts'
 import type { ColonySummary } from '../../store/index.ts'
-import { dayWords, fromTo } from '../../words/dates.ts'
-import { PHASE_WORDS, RULE_WORDS } from '../../words/rules.ts'
+import { dayWords, fromTo, PHASE_WORDS, RULE_WORDS } from '../../words/index.ts'
 import type { CalendarEvent } from './calendar.ts'
 
 type Said = Pick<CalendarEvent, 'uid' | 'from' | 'to' | 'title' | 'text'>

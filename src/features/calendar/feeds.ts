@@ -1,12 +1,11 @@
 /** Calendar addresses: one a person and calendar, unguessable, shown once, taken back at any time. */
 
 import { and, desc, eq, isNull } from 'drizzle-orm'
-import type { Deps } from '../../app/context.ts'
+import type { Deps } from '../../app/index.ts'
 import type { Day } from '../../days.ts'
-import { calendarFeed, type Shows } from '../../people/calendar-address-schema.ts'
-import { person } from '../../people/schema.ts'
-import { digestOf, newToken } from '../../people/tokens.ts'
-import type { Connection } from '../../store/connection.ts'
+import type { Shows } from '../../people/index.ts'
+import { calendarFeed, digestOf, newToken, person } from '../../people/node.ts'
+import type { Connection } from '../../store/index.ts'
 import type { CalendarEvent, FeedEvent } from './calendar.ts'
 import { inYard, revisionsOn } from './revisions.ts'
 

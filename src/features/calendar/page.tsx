@@ -1,9 +1,8 @@
 /** Checks and windows in one's own calendar: addresses to subscribe to, made and taken back here. */
 
-import { Choices, type FormState } from '../../forms/field.tsx'
-import { type Frame, Layout } from '../../parts/layout.tsx'
-import { type Choice, labelIn } from '../../words/choices.ts'
-import { instantWords } from '../../words/instants.ts'
+import { Choices, type FormState } from '../../forms/index.ts'
+import { type Frame, Layout } from '../../parts/index.ts'
+import { type Choice, instantWords, labelIn } from '../../words/index.ts'
 import type { Feed } from './feeds.ts'
 
 export const SHOWS_CHOICES: Choice[] = [

@@ -3,10 +3,11 @@
  * is cancelled, told as such for a month, and then forgotten. Plans are made anew all the time; without this a calendar
  * could not tell an old answer from a new one.
  */
+
 import { and, eq, sql } from 'drizzle-orm'
 import { addDays, type Day } from '../../days.ts'
-import type { Shows } from '../../people/calendar-address-schema.ts'
-import type { Connection } from '../../store/connection.ts'
+import type { Shows } from '../../people/index.ts'
+import type { Connection } from '../../store/index.ts'
 import type { CalendarEvent, FeedEvent } from './calendar.ts'
 import { calendarEvent } from './schema.ts'
 

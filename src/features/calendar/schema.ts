@@ -2,8 +2,9 @@
  * What was last said of each event in a calendar. Made STRICT by hand like the other tables (migrations/README.md).
  * Instants are UTC ISO text.
  */
+
 import { integer, primaryKey, sqliteTable, text } from 'drizzle-orm/sqlite-core'
-import type { Shows } from '../../people/calendar-address-schema.ts'
+import type { Shows } from '../../people/index.ts'
 
 /** What an event said when it last changed: its revision must rise with every change, and a cancelled one is told on. */
 export const calendarEvent = sqliteTable(

@@ -1,10 +1,8 @@
 /** What to do about a colony now, and the ways to write down what was done. */
 
-import { FromTo } from '../../parts/date.tsx'
-import type { Frame } from '../../parts/layout.tsx'
-import type { Plan } from '../../recovery/plan-types.ts'
-import { toDoOf } from '../../words/lines.ts'
-import { ACTION_WORDS, isQuiet } from '../../words/rules.ts'
+import { type Frame, FromTo } from '../../parts/index.ts'
+import type { Plan } from '../../recovery/index.ts'
+import { ACTION_WORDS, isQuiet, toDoOf } from '../../words/index.ts'
 
 /** `said`: the page says it above already, after saving; only the ways are left to show. */
 interface AdviceProps {

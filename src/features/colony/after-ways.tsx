@@ -1,5 +1,5 @@
 /** From a colony to what goes out of the yard about it. Not for everybody, so not always there. */
-import type { Frame } from '../../parts/layout.tsx'
+import type { Frame } from '../../parts/index.ts'
 
 export const AfterWays = ({ frame, path }: { frame: Frame; path: string }) =>
   frame.mayOpen(`${path}/letter`) ? (

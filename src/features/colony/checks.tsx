@@ -1,9 +1,8 @@
 /** A colony's checks: what is asked now, what comes, what was answered; each with its window, reason and source. */
 
-import { On, SpanOf, WindowOf } from '../../parts/date.tsx'
-import { Mark } from '../../parts/mark.tsx'
-import type { Check, Plan } from '../../recovery/plan-types.ts'
-import { afterQuiet, coming, isQuiet, lidStaysOn, live, RULE_WORDS } from '../../words/rules.ts'
+import { Mark, On, SpanOf, WindowOf } from '../../parts/index.ts'
+import type { Check, Plan } from '../../recovery/index.ts'
+import { afterQuiet, coming, isQuiet, lidStaysOn, live, RULE_WORDS } from '../../words/index.ts'
 
 export const Checks = ({ plan }: { plan: Plan }) => {
   const past = plan.checks.filter((c) => c.status === 'answered' || c.status === 'void')

@@ -1,7 +1,8 @@
 /** What is likely: the odds of a queen, when a look tells most, the strength to come, moving out. */
+
 import type { Day } from '../../days.ts'
-import type { Foreseen, FrameSeen } from '../../forecast/foreseen.ts'
-import type { Plan } from '../../recovery/plan-types.ts'
+import type { Foreseen, FrameSeen } from '../../forecast/index.ts'
+import type { Plan } from '../../recovery/index.ts'
 import { MoveOut } from './move-out.tsx'
 import { Odds, OddsDefs } from './odds.tsx'
 import { Strength } from './strength.tsx'

@@ -1,5 +1,5 @@
 /** From a colony to its other pages. A phone that gets no answer has only the colony itself. */
-import type { Frame } from '../../parts/layout.tsx'
+import type { Frame } from '../../parts/index.ts'
 
 export const ColonyPages = ({ frame, path, sheet }: { frame: Frame; path: string; sheet: string | null }) =>
   frame.phone?.reached === false ? null : (

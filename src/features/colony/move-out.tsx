@@ -1,9 +1,9 @@
 /** When the colony can move out, as odds. */
+
 import { addDays, type Day } from '../../days.ts'
-import type { MoveOutForecast } from '../../forecast/readiness.ts'
-import type { Plan } from '../../recovery/plan-types.ts'
-import { dayWords } from '../../words/dates.ts'
-import { chance } from '../../words/forecasts.ts'
+import type { MoveOutForecast } from '../../forecast/index.ts'
+import type { Plan } from '../../recovery/index.ts'
+import { chance, dayWords } from '../../words/index.ts'
 
 const WEEKS = [7, 14, 21, 28, 42]
 

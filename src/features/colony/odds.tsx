@@ -1,12 +1,9 @@
 /** The odds of a queen: a sentence, what speaks for it, today's shares, and how they go on from day to day. */
+
 import { addDays, type Day, daysBetween, earlier, later } from '../../days.ts'
-import type { QueenOdds } from '../../forecast/queen-odds.ts'
-import { KIND_WORDS, KINDS, type Kind } from '../../forecast/story/kinds.ts'
-import { Wide } from '../../parts/chapter.tsx'
-import { ALL_SHARES, DaysPlot } from '../../parts/days-plot.tsx'
-import { namesIn, stacked, stretchOf } from '../../parts/forecast-chart.ts'
-import { dayWords } from '../../words/dates.ts'
-import { chance, SHORT_KIND } from '../../words/forecasts.ts'
+import { KIND_WORDS, KINDS, type Kind, type QueenOdds } from '../../forecast/index.ts'
+import { ALL_SHARES, DaysPlot, namesIn, stacked, stretchOf, Wide } from '../../parts/index.ts'
+import { chance, dayWords, SHORT_KIND } from '../../words/index.ts'
 
 /** Patterns beside colours, so that layers can be told apart in black and white; in the box that is stretched. */
 export const OddsDefs = () => (

@@ -1,16 +1,17 @@
 /** A colony: where it is on its way, why, and everything that was written down of it. */
-import type { Foreseen, FrameSeen } from '../../forecast/foreseen.ts'
-import type { History } from '../../journal/history.ts'
-import { Journal, type JournalLine } from '../../parts/journal.tsx'
-import { type Frame, Layout } from '../../parts/layout.tsx'
-import { RibbonDefs } from '../../parts/ribbon/key.tsx'
-import { ribbonOf } from '../../parts/ribbon/model.ts'
-import { RibbonStrip } from '../../parts/ribbon/strip.tsx'
-import type { ColonySummary } from '../../store/index.ts'
-import type { Joined } from '../../store/joined.ts'
-import { labelIn, removalTypes } from '../../words/choices.ts'
-import { dayWords } from '../../words/dates.ts'
-import { headline } from '../../words/lines.ts'
+import type { Foreseen, FrameSeen } from '../../forecast/index.ts'
+import type { History } from '../../journal/index.ts'
+import {
+  type Frame,
+  Journal,
+  type JournalLine,
+  Layout,
+  RibbonDefs,
+  RibbonStrip,
+  ribbonOf,
+} from '../../parts/index.ts'
+import type { ColonySummary, Joined } from '../../store/index.ts'
+import { dayWords, headline, labelIn, removalTypes } from '../../words/index.ts'
 import { Advice, LeftWays } from './advice.tsx'
 import { AfterWays } from './after-ways.tsx'
 import { Checks } from './checks.tsx'

@@ -1,9 +1,8 @@
 /** A photo as large as the screen, with the way back to its colony and to the others of the same entry. */
-import type { Entry } from '../../journal/entry.ts'
-import { type Frame, Layout } from '../../parts/layout.tsx'
+import type { Entry } from '../../journal/index.ts'
+import { type Frame, Layout } from '../../parts/index.ts'
 import type { ColonySummary } from '../../store/index.ts'
-import { dayWords } from '../../words/dates.ts'
-import { KIND_WORDS } from '../../words/entries.ts'
+import { dayWords, KIND_WORDS } from '../../words/index.ts'
 
 export interface PhotoProps {
   frame: Frame

@@ -1,8 +1,14 @@
 import { Hono } from 'hono'
-import type { Env, PageDeps } from '../../app/context.ts'
-import { colonyIn, unknownColony, unknownPage } from '../../app/errors.tsx'
-import { colonyPath, page } from '../../app/respond.tsx'
-import type { Entry } from '../../journal/entry.ts'
+import {
+  colonyIn,
+  colonyPath,
+  type Env,
+  type PageDeps,
+  page,
+  unknownColony,
+  unknownPage,
+} from '../../app/index.ts'
+import type { Entry } from '../../journal/index.ts'
 import { PhotoPage } from './photo-page.tsx'
 
 const photosOf = (e: Entry): readonly string[] => ('photos' in e ? (e.photos ?? []) : [])

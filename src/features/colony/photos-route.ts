@@ -1,7 +1,6 @@
 import { Hono } from 'hono'
-import type { Deps, Env, Here } from '../../app/context.ts'
-import { unknownPage } from '../../app/errors.tsx'
-import { photoIn } from '../../photos/photo.ts'
+import { type Deps, type Env, type Here, unknownPage } from '../../app/index.ts'
+import { photoIn } from '../../photos/index.ts'
 
 /**
  * GET /photos/ID: the picture. PUT /photos/ID: keeps one, which must be, once stripped, what its name says; 200 {kept} or

@@ -1,7 +1,7 @@
 /** Whether a colony can move on, and what is still missing. */
 
-import { On, SpanOf } from '../../parts/date.tsx'
-import type { Plan } from '../../recovery/plan-types.ts'
+import { On, SpanOf } from '../../parts/index.ts'
+import type { Plan } from '../../recovery/index.ts'
 
 export const Ready = ({ plan }: { plan: Plan }) => {
   const { ready, unmet, expected } = plan.readiness

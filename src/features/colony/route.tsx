@@ -1,11 +1,19 @@
 import { Hono } from 'hono'
-import type { Env, Here, PageDeps } from '../../app/context.ts'
-import { colonyIn, unknownColony } from '../../app/errors.tsx'
-import { foresightOf, groundIn } from '../../app/forecasts.ts'
-import { journalLines, savedTogether } from '../../app/journal-lines.ts'
-import { colonyPath, page } from '../../app/respond.tsx'
+import {
+  colonyIn,
+  colonyPath,
+  type Env,
+  foresightOf,
+  groundIn,
+  type Here,
+  journalLines,
+  type PageDeps,
+  page,
+  savedTogether,
+  unknownColony,
+} from '../../app/index.ts'
 import { addDays, type Day, isDay } from '../../days.ts'
-import type { Book, ColonySummary, Store } from '../../store/types.ts'
+import type { Book, ColonySummary, Store } from '../../store/index.ts'
 import { ColonyPage } from './page.tsx'
 
 type Found = NonNullable<ReturnType<Book['colony']>>

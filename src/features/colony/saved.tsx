@@ -1,13 +1,19 @@
 /** After saving: what is in the book now, and what the plan says. */
-import type { Entry } from '../../journal/entry.ts'
-import type { JournalLine } from '../../parts/journal.tsx'
-import type { Frame } from '../../parts/layout.tsx'
-import type { Check, Plan } from '../../recovery/plan-types.ts'
+import type { Entry } from '../../journal/index.ts'
+import type { Frame, JournalLine } from '../../parts/index.ts'
+import type { Check, Plan } from '../../recovery/index.ts'
 import type { ColonySummary } from '../../store/index.ts'
-import { dayWords, fromTo } from '../../words/dates.ts'
-import { entryWords } from '../../words/entries.ts'
-import { lidShutUntil } from '../../words/lines.ts'
-import { ACTION_WORDS, afterQuiet, coming, live, RULE_WORDS } from '../../words/rules.ts'
+import {
+  ACTION_WORDS,
+  afterQuiet,
+  coming,
+  dayWords,
+  entryWords,
+  fromTo,
+  lidShutUntil,
+  live,
+  RULE_WORDS,
+} from '../../words/index.ts'
 
 interface SavedProps {
   /** What one form wrote; the first leads. */

@@ -1,6 +1,7 @@
 /** Says that several people looked at the box on one day. Both visits count; but one of them may not have known. */
+
 import { addDays, type Day } from '../../days.ts'
-import type { History } from '../../journal/history.ts'
+import type { History } from '../../journal/index.ts'
 import { sharedDays, sharedDayWords } from './two-visits.ts'
 
 /** Older ones are in the journal for whoever looks for them. */

@@ -1,7 +1,8 @@
 /** What a colony's dates rest on: spans, and until when a sighting proves nothing. */
+
 import type { Span } from '../../days.ts'
-import { FromTo, On, SpanOf } from '../../parts/date.tsx'
-import type { Plan } from '../../recovery/plan-types.ts'
+import { FromTo, On, SpanOf } from '../../parts/index.ts'
+import type { Plan } from '../../recovery/index.ts'
 
 const HORIZON = { eggs: 'eggs prove', open: 'open brood proves', capped: 'capped brood proves' } as const
 

@@ -1,12 +1,19 @@
 /** The strength to come: bees by day with their band, the lowest point, and what a frame of capped brood would change. */
+
 import { addDays, type Day, daysBetween, earlier, later } from '../../days.ts'
-import type { FrameSeen } from '../../forecast/foreseen.ts'
-import type { StrengthForecast } from '../../forecast/strength.ts'
-import { Wide } from '../../parts/chapter.tsx'
-import { anchor, DaysPlot } from '../../parts/days-plot.tsx'
-import { along, below, betweenPath, linePath, scaleFor, stretchOf } from '../../parts/forecast-chart.ts'
-import { dayWords } from '../../words/dates.ts'
-import { chance, frames } from '../../words/forecasts.ts'
+import type { FrameSeen, StrengthForecast } from '../../forecast/index.ts'
+import {
+  along,
+  anchor,
+  below,
+  betweenPath,
+  DaysPlot,
+  linePath,
+  scaleFor,
+  stretchOf,
+  Wide,
+} from '../../parts/index.ts'
+import { chance, dayWords, frames } from '../../words/index.ts'
 
 interface StrengthProps {
   strength: StrengthForecast

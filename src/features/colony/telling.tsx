@@ -1,11 +1,10 @@
 /** When a look tells most: a small curve over two weeks. */
+
 import type { Day } from '../../days.ts'
-import { HARDLY_TELLING, type TellingDay } from '../../forecast/telling-day.ts'
-import { DaysPlot, type ValueScale } from '../../parts/days-plot.tsx'
-import { betweenPath, linePath, stretchOf } from '../../parts/forecast-chart.ts'
-import type { Plan } from '../../recovery/plan-types.ts'
-import { dayWords } from '../../words/dates.ts'
-import { planActs, whenToLook } from '../../words/forecasts.ts'
+import { HARDLY_TELLING, type TellingDay } from '../../forecast/index.ts'
+import { betweenPath, DaysPlot, linePath, stretchOf, type ValueScale } from '../../parts/index.ts'
+import type { Plan } from '../../recovery/index.ts'
+import { dayWords, planActs, whenToLook } from '../../words/index.ts'
 
 const scaleTo = (top: number): ValueScale => ({ top, steps: [0, top / 2, top], label: (v) => String(v) })
 

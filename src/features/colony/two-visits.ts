@@ -1,7 +1,8 @@
 /** Days on which several people looked at one box: with phones that had no signal, neither knew of the other. */
+
 import type { Day } from '../../days.ts'
-import type { History } from '../../journal/history.ts'
-import { dayWords } from '../../words/dates.ts'
+import type { History } from '../../journal/index.ts'
+import { dayWords } from '../../words/index.ts'
 
 export interface SharedDay {
   on: Day

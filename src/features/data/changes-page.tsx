@@ -1,9 +1,7 @@
 /** The history of changes: who entered, corrected and withdrew what, newest first. */
 
-import { type Frame, Layout } from '../../parts/layout.tsx'
-import { dayWords } from '../../words/dates.ts'
-import { entryWords } from '../../words/entries.ts'
-import { instantWords } from '../../words/instants.ts'
+import { type Frame, Layout } from '../../parts/index.ts'
+import { dayWords, entryWords, instantWords } from '../../words/index.ts'
 import type { Change } from './changes.ts'
 
 interface ChangesProps {

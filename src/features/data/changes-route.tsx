@@ -1,8 +1,14 @@
 import { Hono } from 'hono'
-import type { Deps, Env, Here } from '../../app/context.ts'
-import { colonyIn, unknownColony } from '../../app/errors.tsx'
-import { colonyPath, page } from '../../app/respond.tsx'
-import { streamed } from '../../app/stream.ts'
+import {
+  colonyIn,
+  colonyPath,
+  type Deps,
+  type Env,
+  type Here,
+  page,
+  streamed,
+  unknownColony,
+} from '../../app/index.ts'
 import type { ColonySummary } from '../../store/index.ts'
 import { changeLine, changeOf, changesHeader } from './changes.ts'
 import { ChangesPage } from './changes-page.tsx'

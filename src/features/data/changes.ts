@@ -1,6 +1,7 @@
 /** The history of changes: who entered, corrected, withdrew what and when; and the same as CSV. */
+
 import { stringify } from 'csv-stringify/sync'
-import type { Entry } from '../../journal/entry.ts'
+import type { Entry } from '../../journal/index.ts'
 import type { JournalRow } from '../../store/index.ts'
 
 export type Did = 'entered' | 'corrected' | 'withdrew'

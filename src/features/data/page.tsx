@@ -1,8 +1,9 @@
 /** Safekeeping: when the last backup was, and the whole yard out and in. */
+
 import { daysBetween } from '../../days.ts'
-import { type Frame, Layout } from '../../parts/layout.tsx'
-import type { SafekeepingState } from '../../store/safekeeping.ts'
-import { instantWords, sizeWords } from '../../words/instants.ts'
+import { type Frame, Layout } from '../../parts/index.ts'
+import type { SafekeepingState } from '../../store/index.ts'
+import { instantWords, sizeWords } from '../../words/index.ts'
 
 export interface DataProps {
   frame: Frame

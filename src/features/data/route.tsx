@@ -1,7 +1,5 @@
 import { Hono } from 'hono'
-import type { Deps, Env, Here } from '../../app/context.ts'
-import { page } from '../../app/respond.tsx'
-import { streamed } from '../../app/stream.ts'
+import { type Deps, type Env, type Here, page, streamed } from '../../app/index.ts'
 import { DataPage, type DataProps } from './page.tsx'
 import { exportLines } from './yard-export.ts'
 import { type Imported, importYard } from './yard-import.ts'

@@ -1,8 +1,9 @@
 /** Writes a whole yard as JSON Lines (yard-file.ts says how). */
-import type { Entry } from '../../journal/entry.ts'
-import { withoutPrivate } from '../../people/privacy.ts'
-import type { PhotoFiles } from '../../photos/shelf.ts'
-import { SETTINGS, type SettingKey, type Store } from '../../store/index.ts'
+import type { Entry } from '../../journal/index.ts'
+import { withoutPrivate } from '../../people/index.ts'
+import type { PhotoFiles } from '../../photos/index.ts'
+import type { SettingKey, Store } from '../../store/index.ts'
+import { SETTINGS } from '../../store/node.ts'
 import { VERSION, type YardLine } from './yard-file.ts'
 
 export interface ExportOptions {

@@ -17,13 +17,13 @@
  * passphrases don't travel. A letter that could be opened when the file was made can be opened where it is taken in.
  * With `private` false, sites, costs, destinations and all that is marked private were left out.
  */
+
 import { z } from 'zod'
 import { isDay } from '../../days.ts'
-import { photoId } from '../../journal/entry.ts'
-import { moveRecord } from '../../records/move-out-record.ts'
-import { sheet } from '../../records/removal-sheet.ts'
-import { protocolOverrides } from '../../recovery/protocol.ts'
-import { SETTINGS } from '../../store/index.ts'
+import { photoId } from '../../journal/index.ts'
+import { moveRecord, sheet } from '../../records/index.ts'
+import { protocolOverrides } from '../../recovery/index.ts'
+import { SETTINGS } from '../../store/node.ts'
 
 export const VERSION = 1
 

@@ -1,9 +1,10 @@
 /** Takes a whole yard from JSON Lines (yard-file.ts says how) into a store, all or nothing. Safe to repeat. */
+
 import { type Day, isDay, later } from '../../days.ts'
-import { problemLine } from '../../journal/problem.ts'
-import type { PhotoFiles } from '../../photos/shelf.ts'
-import { canonical } from '../../store/fold.ts'
-import { type JournalLine, SETTINGS, type SettingKey, type Store } from '../../store/index.ts'
+import { problemLine } from '../../journal/index.ts'
+import type { PhotoFiles } from '../../photos/index.ts'
+import { canonical, type JournalLine, type SettingKey, type Store } from '../../store/index.ts'
+import { SETTINGS } from '../../store/node.ts'
 import {
   type KeptLine,
   type LineOf,

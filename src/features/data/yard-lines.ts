@@ -1,7 +1,7 @@
 /** Reads the lines of a whole yard (yard-file.ts says which there are) and says what is wrong with them, line by line. */
-import { problemLine, problemsOf } from '../../journal/problem.ts'
-import type { Photo } from '../../photos/photo.ts'
-import { photoNow } from '../../photos/shelf.ts'
+import { problemLine, problemsOf } from '../../journal/index.ts'
+import type { Photo } from '../../photos/index.ts'
+import { photoNow } from '../../photos/node.ts'
 import { type YardLine, yardLine } from './yard-file.ts'
 
 /** A file's lines, without their line feeds. Called once to look and once more to keep the photos, so it begins anew each time. */

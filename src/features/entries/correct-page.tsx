@@ -1,11 +1,9 @@
 /** Correcting an entry: its own form, filled in. Taking one back: a reason. */
 
-import { dayLabel } from '../../forms/day-labels.ts'
-import type { FormState } from '../../forms/field.tsx'
-import type { StandingEntry } from '../../journal/history.ts'
-import type { Frame } from '../../parts/layout.tsx'
-import { dayWords } from '../../words/dates.ts'
-import { KIND_WORDS } from '../../words/entries.ts'
+import { dayLabel, type FormState } from '../../forms/index.ts'
+import type { StandingEntry } from '../../journal/index.ts'
+import type { Frame } from '../../parts/index.ts'
+import { dayWords, KIND_WORDS } from '../../words/index.ts'
 import { DayAndTime, type EntryFieldsProps, EntryNote } from './fields/common.tsx'
 import { CageFields, GivenFields, WashFields } from './fields/done.tsx'
 import { ClearedFields } from './fields/health.tsx'

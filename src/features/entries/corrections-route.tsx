@@ -1,15 +1,23 @@
 import { Hono } from 'hono'
 import { v7 } from 'uuid'
-import type { Env, Here, PageDeps } from '../../app/context.ts'
-import { unknownEntry } from '../../app/errors.tsx'
-import { idIn, signedIn, typedIn, withIds } from '../../app/form.ts'
-import { journalLines } from '../../app/journal-lines.ts'
-import { withPhotos } from '../../app/photos-in.ts'
-import { colonyPath, page, toColony } from '../../app/respond.tsx'
-import { submit } from '../../app/submit.ts'
-import { draftOf, typedOf } from '../../forms/read.ts'
-import { type FieldProblem, one, type Typed } from '../../forms/typed.ts'
-import type { StandingEntry } from '../../journal/history.ts'
+import {
+  colonyPath,
+  type Env,
+  type Here,
+  idIn,
+  journalLines,
+  type PageDeps,
+  page,
+  signedIn,
+  submit,
+  toColony,
+  typedIn,
+  unknownEntry,
+  withIds,
+  withPhotos,
+} from '../../app/index.ts'
+import { draftOf, type FieldProblem, one, type Typed, typedOf } from '../../forms/index.ts'
+import type { StandingEntry } from '../../journal/index.ts'
 import type { ColonySummary, JournalRow } from '../../store/index.ts'
 import { CorrectPage, WithdrawPage } from './correct-page.tsx'
 import { ownTypes } from './intake-route.tsx'

@@ -1,17 +1,26 @@
 /** The routes of a form that writes one entry of a colony: shown, posted, shown again with what is wrong. */
+
 import { Hono } from 'hono'
 import type { Child } from 'hono/jsx'
 import { v7 } from 'uuid'
-import type { Env, Here, PageDeps } from '../../app/context.ts'
-import { colonyIn, unknownColony } from '../../app/errors.tsx'
-import { idIn, signedIn, typedIn, withIds } from '../../app/form.ts'
-import { withPhotos } from '../../app/photos-in.ts'
-import { colonyPath, formPage, toColony } from '../../app/respond.tsx'
-import { submit } from '../../app/submit.ts'
-import type { FormState } from '../../forms/field.tsx'
-import { draftOf } from '../../forms/read.ts'
-import type { Typed } from '../../forms/typed.ts'
-import type { EntryKind } from '../../journal/entry.ts'
+import {
+  colonyIn,
+  colonyPath,
+  type Env,
+  formPage,
+  type Here,
+  idIn,
+  type PageDeps,
+  signedIn,
+  submit,
+  toColony,
+  typedIn,
+  unknownColony,
+  withIds,
+  withPhotos,
+} from '../../app/index.ts'
+import { draftOf, type FormState, type Typed } from '../../forms/index.ts'
+import type { EntryKind } from '../../journal/index.ts'
 import type { ColonySummary } from '../../store/index.ts'
 import type { EntryFormView } from './small-forms.tsx'
 

@@ -1,10 +1,7 @@
 /** Logging an intake from the truck. */
 
-import type { FormState } from '../../forms/field.tsx'
-import { labelOf } from '../../forms/read.ts'
-import { RemovalCautions } from '../../parts/cautions.tsx'
-import { FormPage } from '../../parts/form-page.tsx'
-import type { Frame } from '../../parts/layout.tsx'
+import { type FormState, labelOf } from '../../forms/index.ts'
+import { FormPage, type Frame, RemovalCautions } from '../../parts/index.ts'
 import { IntakeFields } from './fields/intake.tsx'
 
 export interface IntakeProps {

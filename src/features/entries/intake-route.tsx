@@ -1,13 +1,19 @@
 import { Hono } from 'hono'
 import { v7 } from 'uuid'
-import type { Env, Here, PageDeps } from '../../app/context.ts'
-import { idIn, signedIn, typedIn, withIds } from '../../app/form.ts'
-import { withPhotos } from '../../app/photos-in.ts'
-import { formPage, toColony } from '../../app/respond.tsx'
-import { submit } from '../../app/submit.ts'
-import { draftOf } from '../../forms/read.ts'
-import type { FieldProblem } from '../../forms/typed.ts'
-import { one, type Typed } from '../../forms/typed.ts'
+import {
+  type Env,
+  formPage,
+  type Here,
+  idIn,
+  type PageDeps,
+  signedIn,
+  submit,
+  toColony,
+  typedIn,
+  withIds,
+  withPhotos,
+} from '../../app/index.ts'
+import { draftOf, type FieldProblem, one, type Typed } from '../../forms/index.ts'
 import type { Book } from '../../store/index.ts'
 import { IntakePage } from './intake-page.tsx'
 

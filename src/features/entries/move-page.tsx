@@ -1,6 +1,6 @@
 /** A colony goes to another stand or yard. */
 
-import { HeldNotice } from '../../parts/held.tsx'
+import { HeldNotice } from '../../parts/index.ts'
 import { MoveFields } from './fields/leaving.tsx'
 import { type EntryFormView, SmallFormPage } from './small-forms.tsx'
 

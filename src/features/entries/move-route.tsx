@@ -1,5 +1,5 @@
 import type { Hono } from 'hono'
-import type { Env, PageDeps } from '../../app/context.ts'
+import type { Env, PageDeps } from '../../app/index.ts'
 import { entryForm } from './entry-form.ts'
 import { MovePage } from './move-page.tsx'
 

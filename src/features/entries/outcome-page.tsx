@@ -1,8 +1,8 @@
 /** A colony leaves the yard. */
 
-import { HeldNotice } from '../../parts/held.tsx'
+import { HeldNotice } from '../../parts/index.ts'
 import type { ColonySummary } from '../../store/index.ts'
-import { unitingCaution } from '../../words/lid-cautions.ts'
+import { unitingCaution } from '../../words/index.ts'
 import { OutcomeFields } from './fields/leaving.tsx'
 import { type EntryFormView, SmallFormPage } from './small-forms.tsx'
 

@@ -1,11 +1,18 @@
 import { Hono } from 'hono'
-import type { Env, PageDeps } from '../../app/context.ts'
-import { colonyIn, unknownColony } from '../../app/errors.tsx'
-import { idIn, signedIn, typedIn } from '../../app/form.ts'
-import { colonyPath } from '../../app/respond.tsx'
-import { onward, thenOf } from '../../app/return-to.ts'
-import { submit } from '../../app/submit.ts'
-import { draftOf } from '../../forms/read.ts'
+import {
+  colonyIn,
+  colonyPath,
+  type Env,
+  idIn,
+  onward,
+  type PageDeps,
+  signedIn,
+  submit,
+  thenOf,
+  typedIn,
+  unknownColony,
+} from '../../app/index.ts'
+import { draftOf } from '../../forms/index.ts'
 import { timeIn } from '../../time-of-day.ts'
 
 /** One tap on the round: looked from outside today, all well, lid stayed on. Anything wrong leads to the whole form. */

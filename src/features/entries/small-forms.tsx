@@ -1,11 +1,9 @@
 /** The short forms of a colony: it left, another stand, a note, taking an entry back. */
+
 import type { Child } from 'hono/jsx'
-import { type FormState, NoteField } from '../../forms/field.tsx'
-import { hasPhotos } from '../../forms/fields.ts'
-import { labelOf } from '../../forms/read.ts'
-import type { EntryKind } from '../../journal/entry.ts'
-import { FormPage } from '../../parts/form-page.tsx'
-import type { Frame } from '../../parts/layout.tsx'
+import { type FormState, hasPhotos, labelOf, NoteField } from '../../forms/index.ts'
+import type { EntryKind } from '../../journal/index.ts'
+import { FormPage, type Frame } from '../../parts/index.ts'
 import type { ColonySummary } from '../../store/index.ts'
 
 /** What a form of one colony is given. */

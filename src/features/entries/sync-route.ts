@@ -1,8 +1,6 @@
 import { Hono } from 'hono'
-import type { Deps, Env, Here } from '../../app/context.ts'
-import { viewerOf } from '../../app/frame.tsx'
-import { sendsJson } from '../../app/respond.tsx'
-import { problemLine } from '../../journal/problem.ts'
+import { type Deps, type Env, type Here, sendsJson, viewerOf } from '../../app/index.ts'
+import { problemLine } from '../../journal/index.ts'
 import { groupOf } from './group.ts'
 
 const MOST_AT_ONCE = 500

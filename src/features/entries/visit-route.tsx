@@ -1,16 +1,26 @@
 import { Hono } from 'hono'
 import { v7 } from 'uuid'
-import type { Env, Here, PageDeps } from '../../app/context.ts'
-import { colonyIn, unknownColony } from '../../app/errors.tsx'
-import { idIn, signedIn, typedIn, withIds } from '../../app/form.ts'
-import { withPhotos } from '../../app/photos-in.ts'
-import { colonyPath, formPage } from '../../app/respond.tsx'
-import { onward, thenOf } from '../../app/return-to.ts'
-import { submit } from '../../app/submit.ts'
-import type { FieldProblem, Typed } from '../../forms/typed.ts'
-import type { History } from '../../journal/history.ts'
+import {
+  colonyIn,
+  colonyPath,
+  type Env,
+  formPage,
+  type Here,
+  idIn,
+  onward,
+  type PageDeps,
+  signedIn,
+  submit,
+  thenOf,
+  typedIn,
+  unknownColony,
+  withIds,
+  withPhotos,
+} from '../../app/index.ts'
+import type { FieldProblem, Typed } from '../../forms/index.ts'
+import type { History } from '../../journal/index.ts'
 import { timeIn } from '../../time-of-day.ts'
-import { toDoOf } from '../../words/lines.ts'
+import { toDoOf } from '../../words/index.ts'
 import { idField, VISIT_PREFIXES, visitDrafts } from './visit.ts'
 import { VisitPage } from './visit-page.tsx'
 

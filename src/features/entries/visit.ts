@@ -1,8 +1,7 @@
 /** A visit as one form: what was seen, and what else was done with the hive open. Read on the server and in the phone. */
 
-import { type Draft, draftOf, labelOf } from '../../forms/read.ts'
-import { anyTyped, one, type Typed } from '../../forms/typed.ts'
-import type { Units } from '../../words/units.ts'
+import { anyTyped, type Draft, draftOf, labelOf, one, type Typed } from '../../forms/index.ts'
+import type { Units } from '../../words/index.ts'
 
 /** Things given that fit on one form. */
 export const GIFT_SLOTS = ['given1.', 'given2.', 'given3.'] as const

@@ -1,10 +1,8 @@
 /** The fields of a move-out record, read both ways. A field's name in the form is its path in the record. */
 
-import type { FieldSpec } from '../../forms/fields.ts'
-import { fieldsIn, typedFields } from '../../forms/read.ts'
-import type { FieldProblem, Typed } from '../../forms/typed.ts'
-import { MOST_PERMITS, type MoveRecord } from '../../records/move-out-record.ts'
-import type { Units } from '../../words/units.ts'
+import { type FieldProblem, type FieldSpec, fieldsIn, type Typed, typedFields } from '../../forms/index.ts'
+import { MOST_PERMITS, type MoveRecord } from '../../records/index.ts'
+import type { Units } from '../../words/index.ts'
 
 const text = (path: string, label: string): FieldSpec => ({ path, as: 'text', label })
 

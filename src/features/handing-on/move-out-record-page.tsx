@@ -1,13 +1,10 @@
 /** The move-out record: buyer, yard, permits. Private; every version is kept with who saved it. */
 
-import { type FormState, NoteField, TextField } from '../../forms/field.tsx'
-import { one } from '../../forms/typed.ts'
-import { FormPage } from '../../parts/form-page.tsx'
-import type { Frame } from '../../parts/layout.tsx'
-import { MOST_PERMITS } from '../../records/move-out-record.ts'
+import { type FormState, NoteField, one, TextField } from '../../forms/index.ts'
+import { FormPage, type Frame } from '../../parts/index.ts'
+import { MOST_PERMITS } from '../../records/index.ts'
 import type { ColonySummary } from '../../store/index.ts'
-import { dayWords } from '../../words/dates.ts'
-import { leftWords } from '../../words/lines.ts'
+import { dayWords, leftWords } from '../../words/index.ts'
 import { recordLabel } from './move-out-record-form.ts'
 
 export interface VersionLine {

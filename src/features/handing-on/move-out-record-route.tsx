@@ -1,12 +1,19 @@
 import { Hono } from 'hono'
-import type { Deps, Env, Here } from '../../app/context.ts'
-import { colonyIn, unknownColony } from '../../app/errors.tsx'
-import { signedIn, typedIn } from '../../app/form.ts'
-import { viewerOf } from '../../app/frame.tsx'
-import { colonyPath, formPage } from '../../app/respond.tsx'
-import { type FieldProblem, one, type Typed } from '../../forms/typed.ts'
-import { may } from '../../people/permissions.ts'
-import { instantWords } from '../../words/instants.ts'
+import {
+  colonyIn,
+  colonyPath,
+  type Deps,
+  type Env,
+  formPage,
+  type Here,
+  signedIn,
+  typedIn,
+  unknownColony,
+  viewerOf,
+} from '../../app/index.ts'
+import { type FieldProblem, one, type Typed } from '../../forms/index.ts'
+import { may } from '../../people/index.ts'
+import { instantWords } from '../../words/index.ts'
 import { atRow, recordDraft, typedRecord } from './move-out-record-form.ts'
 import { MoveOutRecordPage } from './move-out-record-page.tsx'
 

@@ -1,12 +1,10 @@
 /** The yard book for the inspector: four tables over a period, to print or as CSV. */
+
 import type { Child } from 'hono/jsx'
 import { type Day, inWordsWithYear } from '../../days.ts'
-import { type FormState, TextField } from '../../forms/field.tsx'
-import { type Frame, Layout } from '../../parts/layout.tsx'
-import { Refusal } from '../../parts/refusal.tsx'
-import { GIFT, labelIn, removalTypes, SIGN } from '../../words/choices.ts'
-import { leftWords } from '../../words/lines.ts'
-import { plain, volume, weight } from '../../words/units.ts'
+import { type FormState, TextField } from '../../forms/index.ts'
+import { type Frame, Layout, Refusal } from '../../parts/index.ts'
+import { GIFT, labelIn, leftWords, plain, removalTypes, SIGN, volume, weight } from '../../words/index.ts'
 import type { MovementLine, Period, YardBook } from './yard-book.ts'
 import { BOOK_TABLES, type BookTable } from './yard-book-csv.ts'
 

@@ -4,10 +4,10 @@
  * Columns are what authorities usually ask for (common practice; local rules decide). No customers: sites, notes, costs,
  * causes and buyers are never read. Of a colony that moved out, the yard it went to and the permits noted are told.
  */
+
 import { addDays, type Day } from '../../days.ts'
-import type { Gift } from '../../journal/entry.ts'
-import type { History, StandingEntry } from '../../journal/history.ts'
-import { type MoveRecord, permitWords } from '../../records/move-out-record.ts'
+import type { Gift, History, StandingEntry } from '../../journal/index.ts'
+import { type MoveRecord, permitWords } from '../../records/index.ts'
 
 export interface Period {
   from: Day

@@ -1,8 +1,8 @@
 /** Washes over time: a dot for the rate, a bar for its limits, a step line for the threshold. Across in per cent, down in pixels. */
+
 import { addDays, type Day, daysBetween, later } from '../../days.ts'
-import { miteThresholdOn, type Protocol } from '../../recovery/protocol.ts'
-import { dayWords } from '../../words/dates.ts'
-import { plain } from '../../words/units.ts'
+import { miteThresholdOn, type Protocol } from '../../recovery/index.ts'
+import { dayWords, plain } from '../../words/index.ts'
 import type { Wash } from './mites.ts'
 import { rateWords } from './words.ts'
 

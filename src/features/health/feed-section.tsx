@@ -1,8 +1,7 @@
 /** What a colony was fed, and what it needs where nothing comes in. */
 
-import type { Frame } from '../../parts/layout.tsx'
-import { dayAndDistance, dayWords } from '../../words/dates.ts'
-import { weight } from '../../words/units.ts'
+import type { Frame } from '../../parts/index.ts'
+import { dayAndDistance, dayWords, weight } from '../../words/index.ts'
 import { type Health, LATELY_DAYS } from './health.ts'
 import { combWords, feedWords, needBasis, needWords } from './words.ts'
 

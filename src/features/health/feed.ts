@@ -5,11 +5,9 @@
  * for each open brood cell. How many there are is reckoned from the last counts of frames, so it is an estimate of an
  * estimate: good for "one bottle or four", not for more.
  */
-import { STEADY_BROOD } from '../../biology/development.ts'
-import { BEES_PER_FRAME, CELLS_PER_FRAME_SIDE, framesOfBees } from '../../biology/strength.ts'
+import { BEES_PER_FRAME, CELLS_PER_FRAME_SIDE, framesOfBees, STEADY_BROOD } from '../../biology/index.ts'
 import { type Day, daysBetween } from '../../days.ts'
-import type { Given, Inspection } from '../../journal/entry.ts'
-import type { History } from '../../journal/history.ts'
+import type { Given, History, Inspection } from '../../journal/index.ts'
 
 /** Grams of food a day (Khoury et al. 2013). */
 export const PER_ADULT_G = 0.007

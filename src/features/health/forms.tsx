@@ -1,11 +1,16 @@
 /** The short forms of health: a wash, feed, and clearing a suspected disease. */
 
-import { dayLabel } from '../../forms/day-labels.ts'
-import { TextField } from '../../forms/field.tsx'
-import { DayField, EntryNote } from '../entries/fields/common.tsx'
-import { TreatmentFields, WashFields } from '../entries/fields/done.tsx'
-import { ClearedFields, FeedFields } from '../entries/fields/health.tsx'
-import { type EntryFormView, SmallFormPage } from '../entries/small-forms.tsx'
+import { dayLabel, TextField } from '../../forms/index.ts'
+import {
+  ClearedFields,
+  DayField,
+  type EntryFormView,
+  EntryNote,
+  FeedFields,
+  SmallFormPage,
+  TreatmentFields,
+  WashFields,
+} from '../entries/index.ts'
 import { TreatmentNote } from './guide.tsx'
 
 const back = (p: EntryFormView) => ({ href: `${p.path}/health`, label: `Health of ${p.summary.tag}` })

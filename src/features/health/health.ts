@@ -1,10 +1,8 @@
 /** One colony's health as of a day: mites, treatment window, suspected disease, pests, feed. */
+
 import { type Day, daysBetween } from '../../days.ts'
-import type { Given, Inspection } from '../../journal/entry.ts'
-import type { History } from '../../journal/history.ts'
-import type { DayRange } from '../../recovery/plan-types.ts'
-import type { Protocol } from '../../recovery/protocol.ts'
-import { type Suspicion, suspicionOn } from '../../recovery/suspicion.ts'
+import type { Given, History, Inspection } from '../../journal/index.ts'
+import { type DayRange, type Protocol, type Suspicion, suspicionOn } from '../../recovery/index.ts'
 import { type Feed, feedOf, givenLately, isFeed, type Need, needOf } from './feed.ts'
 import { type Trend, trendOf, type Wash, washesOf } from './mites.ts'
 import { WATCHED, type Watch, watchOf } from './watch.ts'

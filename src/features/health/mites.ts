@@ -5,11 +5,11 @@
  * The limits are Wilson's (src/review/intervals.ts), as if every bee were washed by chance on its own. Mites sit unevenly
  * on bees, so the true uncertainty is larger, never smaller.
  */
+
 import { type Day, daysBetween } from '../../days.ts'
-import type { MiteWash } from '../../journal/entry.ts'
-import type { StandingEntry } from '../../journal/history.ts'
-import { miteThresholdOn, type Protocol } from '../../recovery/protocol.ts'
-import { wilson } from '../../statistics/intervals.ts'
+import type { MiteWash, StandingEntry } from '../../journal/index.ts'
+import { miteThresholdOn, type Protocol } from '../../recovery/index.ts'
+import { wilson } from '../../statistics/index.ts'
 
 /** A count and what it says, rates in mites per 100 bees. */
 export interface Wash {

@@ -1,7 +1,7 @@
 /** The yard's health: every colony, the pressing ones first. */
 
-import { type Frame, Layout } from '../../parts/layout.tsx'
-import { dayWords, fromTo } from '../../words/dates.ts'
+import { type Frame, Layout } from '../../parts/index.ts'
+import { dayWords, fromTo } from '../../words/index.ts'
 import { DiseaseGuide } from './guide.tsx'
 import { type Health, needsWash, urgencyOf } from './health.ts'
 import { rateWords, standsShort, WATCH_NAMES } from './words.ts'

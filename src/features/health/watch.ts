@@ -1,7 +1,7 @@
 /** Beetles, moths and robbing: seen when, looked for when, and by when to look again. */
+
 import { addDays, type Day, daysBetween } from '../../days.ts'
-import type { Inspection } from '../../journal/entry.ts'
-import type { StandingEntry } from '../../journal/history.ts'
+import type { Inspection, StandingEntry } from '../../journal/index.ts'
 
 export const WATCHED = ['beetles', 'moths', 'robbing'] as const
 export type Watched = (typeof WATCHED)[number]

@@ -1,7 +1,14 @@
 /** Health in words: washes and what they can tell, what changed, pests, feed. */
 
-import { dayAndDistance, dayWords } from '../../words/dates.ts'
-import { framesWords, plain, type Units, volume, weight } from '../../words/units.ts'
+import {
+  dayAndDistance,
+  dayWords,
+  framesWords,
+  plain,
+  type Units,
+  volume,
+  weight,
+} from '../../words/index.ts'
 import { type Feed, type Need, SUGAR_PER_COMB_KG } from './feed.ts'
 import type { Trend, Wash } from './mites.ts'
 import type { Watch, Watched } from './watch.ts'

@@ -2,12 +2,21 @@
  * Colonies as CSV, one a line: what they were at intake and what became of them. Public format (README). The rules for
  * each cell are the journal's own, so that what is read here can be entered there.
  */
+
 import { stringify } from 'csv-stringify/sync'
 import { z } from 'zod'
 import type { Day } from '../../days.ts'
-import { day, intake, METHODS, OUTCOMES, outcome, QUEEN_AT_INTAKE, tag } from '../../journal/entry.ts'
-import type { History } from '../../journal/history.ts'
-import { problemsOf } from '../../journal/problem.ts'
+import {
+  day,
+  type History,
+  intake,
+  METHODS,
+  OUTCOMES,
+  outcome,
+  problemsOf,
+  QUEEN_AT_INTAKE,
+  tag,
+} from '../../journal/index.ts'
 import { type LineProblem, readTable, type TableRow } from './csv-table.ts'
 
 export const COLUMNS = [

@@ -1,8 +1,8 @@
 /** A sheet and its mapping to rows of the colonies CSV; what is wrong is told by line and by the sheet's own headings. */
+
 import type { z } from 'zod'
 import type { Day } from '../../days.ts'
-import { intake } from '../../journal/entry.ts'
-import { problemsOf } from '../../journal/problem.ts'
+import { intake, problemsOf } from '../../journal/index.ts'
 import { COLUMNS, type ColonyRow, readRows } from './colonies-csv.ts'
 import type { LineProblem, RawRow, TableRow } from './csv-table.ts'
 import { type DateOrder, dateTyped } from './dates.ts'

@@ -1,6 +1,7 @@
 /** What the steps of taking in a spreadsheet share: the form that carries everything from page to page, and its steps. */
+
 import type { Child } from 'hono/jsx'
-import { type Frame, Layout } from '../../parts/layout.tsx'
+import { type Frame, Layout } from '../../parts/index.ts'
 
 export const IMPORT = '/data/colonies'
 

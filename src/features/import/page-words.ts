@@ -1,6 +1,6 @@
 /** Words of taking in an old spreadsheet. */
 
-import { type Choice, labelIn, METHOD, OUTCOME, QUEEN, removalTypes } from '../../words/choices.ts'
+import { type Choice, labelIn, METHOD, OUTCOME, QUEEN, removalTypes } from '../../words/index.ts'
 import type { Field, Target } from './fields.ts'
 import type { Delimiter } from './sheet.ts'
 import { NOT_SAID, STILL_HERE, type Worded } from './words.ts'

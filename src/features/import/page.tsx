@@ -1,8 +1,8 @@
 /** Colonies in and out: an old spreadsheet taken in, the colonies as CSV, and imports taken back. */
 
-import { type Frame, Layout } from '../../parts/layout.tsx'
+import { type Frame, Layout } from '../../parts/index.ts'
 import type { ImportNote } from '../../store/index.ts'
-import { instantWords } from '../../words/instants.ts'
+import { instantWords } from '../../words/index.ts'
 import { COLUMNS, REQUIRED } from './colonies-csv.ts'
 import { IMPORT, Wrong } from './kept.tsx'
 

@@ -1,9 +1,9 @@
 /** Third step: what will be made, and what is wrong in which line. Nothing is written before this page says so. */
+
 import { daysBetween } from '../../days.ts'
-import { sentenceOf } from '../../forms/field.tsx'
-import { REMOVAL_TYPES } from '../../journal/entry.ts'
-import { dayWords } from '../../words/dates.ts'
-import { temperature } from '../../words/units.ts'
+import { sentenceOf } from '../../forms/index.ts'
+import { REMOVAL_TYPES } from '../../journal/index.ts'
+import { dayWords, temperature } from '../../words/index.ts'
 import type { Converted, ConvertedRow } from './convert.ts'
 import type { LineProblem } from './csv-table.ts'
 import { Go, StepForm, StepPage, type StepProps } from './kept.tsx'

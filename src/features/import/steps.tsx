@@ -1,10 +1,9 @@
 /** The steps of taking in a spreadsheet: from what was posted to the next page, or to the book. */
+
 import { v7, validate } from 'uuid'
-import type { Deps, Here } from '../../app/context.ts'
-import { viewerOf } from '../../app/frame.tsx'
-import { page } from '../../app/respond.tsx'
+import { type Deps, type Here, page, viewerOf } from '../../app/index.ts'
 import type { AppendContext, Book } from '../../store/index.ts'
-import { ownTypes } from '../entries/intake-route.tsx'
+import { ownTypes } from '../entries/index.ts'
 import { columnProblems, isAnswered, needsNoWords, questionsOf } from './ask.ts'
 import { ColumnsPage } from './columns-page.tsx'
 import { type ConvertedRow, converted, headingOf } from './convert.ts'

@@ -1,8 +1,9 @@
 /** Rows to entries, in the order in which things happened; rehearsed against the book before anything is written. */
+
 import { createHash } from 'node:crypto'
 import { parse, v7 } from 'uuid'
 import type { Day } from '../../days.ts'
-import type { Problem } from '../../journal/problem.ts'
+import type { Problem } from '../../journal/index.ts'
 import type { AppendContext, AppendResult, ColonyImports } from '../../store/index.ts'
 import { type ColonyRow, entriesOf } from './colonies-csv.ts'
 import type { Extras } from './convert.ts'

@@ -1,9 +1,7 @@
 /** Taking back a whole import: what goes, or what was entered on top and keeps it. */
 
-import { type Frame, Layout } from '../../parts/layout.tsx'
-import { dayWords } from '../../words/dates.ts'
-import { entryWords } from '../../words/entries.ts'
-import { instantWords } from '../../words/instants.ts'
+import { type Frame, Layout } from '../../parts/index.ts'
+import { dayWords, entryWords, instantWords } from '../../words/index.ts'
 import { IMPORT, Wrong } from './kept.tsx'
 import type { ImportState, OnTop } from './undo.ts'
 

@@ -1,8 +1,8 @@
 /** A whole import taken back: every entry it made is withdrawn, signed and dated, unless something was entered on top. */
+
 import { v7 } from 'uuid'
 import type { Day } from '../../days.ts'
-import type { Entry } from '../../journal/entry.ts'
-import { replacements } from '../../journal/history.ts'
+import { type Entry, replacements } from '../../journal/index.ts'
 import type { ImportNote, JournalRow, Store } from '../../store/index.ts'
 
 /** Something entered in a colony of the import, or that names one, and that is still there. */

@@ -1,5 +1,5 @@
 /** Words that stand in old sheets for the queen, the outcome, the method, the removal type; and what they look like. */
-import { METHODS, OUTCOMES, QUEEN_AT_INTAKE, REMOVAL_TYPES } from '../../journal/entry.ts'
+import { METHODS, OUTCOMES, QUEEN_AT_INTAKE, REMOVAL_TYPES } from '../../journal/index.ts'
 
 /** Columns whose words have to be understood. */
 export const WORDED = ['queen_at_intake', 'outcome', 'method', 'removal_type'] as const

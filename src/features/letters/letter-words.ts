@@ -1,6 +1,6 @@
 /** The sentences of a letter to a customer: plain and warm, no terms of the trade left unexplained, nobody named. */
-import type { Gift, Intake, Outcome } from '../../journal/entry.ts'
-import type { Phase } from '../../recovery/plan-types.ts'
+import type { Gift, Intake, Outcome } from '../../journal/index.ts'
+import type { Phase } from '../../recovery/index.ts'
 
 /** Where they lived, of the built-in kinds of removal. A kind that a yard added may name a customer: it is not told. */
 export const OUT_OF: Record<string, string> = {

@@ -4,11 +4,10 @@
  * Only what the schema lets nobody write a name into is told: kinds, counts, days. Notes, sites, donors, products, costs,
  * causes, destinations, yards and who saw it are never read here, so they cannot get out.
  */
-import { BEES_PER_FRAME, BEES_PER_LB } from '../../biology/strength.ts'
+import { BEES_PER_FRAME, BEES_PER_LB } from '../../biology/index.ts'
 import { type Day, daysBetween, dayWords, inWordsWithYear, type Span } from '../../days.ts'
-import type { Inspection, Intake } from '../../journal/entry.ts'
-import type { History, StandingEntry } from '../../journal/history.ts'
-import type { Plan } from '../../recovery/plan-types.ts'
+import type { History, Inspection, Intake, StandingEntry } from '../../journal/index.ts'
+import type { Plan } from '../../recovery/index.ts'
 import { KG_PER_LB } from '../../units.ts'
 import { CLOSE_IT, ENDED, GIVEN, NOW, OUT_OF, QUEEN_CAME, THE_PLACE } from './letter-words.ts'
 

@@ -1,10 +1,9 @@
 /** Letters to customers: made from a colony's journal, looked at, given an address, taken back. */
+
 import { raw } from 'hono/html'
 import type { Day } from '../../days.ts'
-import { type FormState, NoteField, TextField } from '../../forms/field.tsx'
-import { On } from '../../parts/date.tsx'
-import { type Frame, Layout } from '../../parts/layout.tsx'
-import { Refusal } from '../../parts/refusal.tsx'
+import { type FormState, NoteField, TextField } from '../../forms/index.ts'
+import { type Frame, Layout, On, Refusal } from '../../parts/index.ts'
 import type { Letter } from './letter.ts'
 import { LetterSheet } from './letter-page.tsx'
 

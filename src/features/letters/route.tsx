@@ -1,19 +1,25 @@
 import { Hono } from 'hono'
 import { toString as qrCode } from 'qrcode'
 import { v7 } from 'uuid'
-import { addressOf, originOf } from '../../app/address.ts'
-import type { Deps, Env, Here } from '../../app/context.ts'
-import { colonyIn, unknownColony } from '../../app/errors.tsx'
-import { typedIn } from '../../app/form.ts'
-import { viewerOf } from '../../app/frame.tsx'
-import { colonyPath, page } from '../../app/respond.tsx'
+import {
+  colonyIn,
+  colonyPath,
+  type Deps,
+  type Env,
+  type Here,
+  page,
+  typedIn,
+  unknownColony,
+  viewerOf,
+} from '../../app/index.ts'
+import { addressOf, originOf } from '../../app/node.ts'
 import { addDays, type Day, earlier, isDay } from '../../days.ts'
-import { type FieldProblem, one, type Typed } from '../../forms/typed.ts'
-import type { History } from '../../journal/history.ts'
-import { digestOf, newToken } from '../../people/tokens.ts'
-import { planOf } from '../../recovery/plan.ts'
-import type { SentLetter } from '../../store/letters.ts'
-import { instantWords } from '../../words/instants.ts'
+import { type FieldProblem, one, type Typed } from '../../forms/index.ts'
+import type { History } from '../../journal/index.ts'
+import { digestOf, newToken } from '../../people/node.ts'
+import { planOf } from '../../recovery/index.ts'
+import type { SentLetter } from '../../store/index.ts'
+import { instantWords } from '../../words/index.ts'
 import { historyUntil, type Letter, letterOf } from './letter.ts'
 import { LetterPage, NoLetterPage } from './letter-page.tsx'
 import { type LetterLine, LetterMadePage, LetterPreviewPage, LettersPage, WORDS_LIMIT } from './page.tsx'

@@ -1,8 +1,9 @@
 /** Who wants the digest how: each person's own choice. */
+
 import { and, eq, isNotNull, isNull } from 'drizzle-orm'
 import type { Day } from '../../days.ts'
-import { person } from '../../people/schema.ts'
-import type { Connection } from '../../store/connection.ts'
+import { person } from '../../people/node.ts'
+import type { Connection } from '../../store/index.ts'
 import { newHookSecret } from './hook.ts'
 import { messageChoice } from './schema.ts'
 

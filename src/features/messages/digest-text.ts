@@ -1,9 +1,8 @@
 /** The digest as an e-mail says it: plain text. */
 
 import { inWordsWithYear } from '../../days.ts'
-import type { Action } from '../../recovery/plan-types.ts'
-import { dayWords } from '../../words/dates.ts'
-import { ACTION_WORDS, RULE_WORDS } from '../../words/rules.ts'
+import type { Action } from '../../recovery/index.ts'
+import { ACTION_WORDS, dayWords, RULE_WORDS } from '../../words/index.ts'
 import type { Digest, DigestItem } from './digest.ts'
 
 export interface MailText {

@@ -4,9 +4,8 @@
  */
 
 import type { Day } from '../../days.ts'
-import type { Action, Plan, Rule } from '../../recovery/plan-types.ts'
-import { toDoOf, waitsUntil } from '../../words/lines.ts'
-import { coming } from '../../words/rules.ts'
+import type { Action, Plan, Rule } from '../../recovery/index.ts'
+import { coming, toDoOf, waitsUntil } from '../../words/index.ts'
 
 export interface DigestItem {
   tag: string

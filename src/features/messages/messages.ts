@@ -1,5 +1,5 @@
 /** The morning digest: who wants it, what was sent, and what sends it. */
-import type { Deps } from '../../app/context.ts'
+import type { Deps } from '../../app/index.ts'
 import type { Choices } from './choices.ts'
 import type { Messenger } from './messenger.ts'
 import type { SentBook } from './sent.ts'

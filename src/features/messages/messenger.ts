@@ -1,4 +1,5 @@
 /** Sends each person's digest at their hour of the yard's day, once. Asked every half minute while serving. */
+
 import { createHash } from 'node:crypto'
 import { TZDate } from '@date-fns/tz'
 import { addDays, type Day, dayIn } from '../../days.ts'

@@ -1,9 +1,8 @@
 /** One's own morning digest: how, when, and what was sent. */
 
-import { Choices, type FormState, TextField } from '../../forms/field.tsx'
-import { type Frame, Layout } from '../../parts/layout.tsx'
-import { Refusal } from '../../parts/refusal.tsx'
-import type { Choice } from '../../words/choices.ts'
+import { Choices, type FormState, TextField } from '../../forms/index.ts'
+import { type Frame, Layout, Refusal } from '../../parts/index.ts'
+import type { Choice } from '../../words/index.ts'
 import { HOOK_URL_LIMIT } from './hook-rules.ts'
 
 export interface SentWords {

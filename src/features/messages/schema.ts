@@ -1,7 +1,8 @@
 /** Who wants the morning digest how, and what was sent. Made STRICT by hand (migrations/README.md). */
+
 import { sql } from 'drizzle-orm'
 import { check, integer, primaryKey, sqliteTable, text } from 'drizzle-orm/sqlite-core'
-import { person } from '../../people/schema.ts'
+import { person } from '../../people/node.ts'
 
 /** One person's choice. */
 export const messageChoice = sqliteTable(

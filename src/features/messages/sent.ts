@@ -2,9 +2,10 @@
  * What was sent to whom for which day. A row is claimed before anything leaves: whoever claims it sends, nobody else, and
  * a server that dies in between has used the day up. Better one digest missing than two.
  */
+
 import { and, desc, eq } from 'drizzle-orm'
 import type { Day } from '../../days.ts'
-import type { Connection } from '../../store/connection.ts'
+import type { Connection } from '../../store/index.ts'
 import { messageSent } from './schema.ts'
 
 export type MessageWay = 'mail' | 'hook'

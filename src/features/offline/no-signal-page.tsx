@@ -1,5 +1,5 @@
 /** Pages a phone shows when the server does not answer and it cannot do without. */
-import { type Frame, Layout } from '../../parts/layout.tsx'
+import { type Frame, Layout } from '../../parts/index.ts'
 
 export const NoSignalPage = ({ frame }: { frame: Frame }) => (
   <Layout frame={frame} title="No signal">

@@ -1,14 +1,11 @@
 /** What waits on this phone to be sent, and how to work without signal. */
+
 import type { Child } from 'hono/jsx'
 import type { Day } from '../../days.ts'
-import { type FormState, sentenceOf } from '../../forms/field.tsx'
-import { labelOf } from '../../forms/read.ts'
-import type { Entry } from '../../journal/entry.ts'
-import { type Frame, Layout } from '../../parts/layout.tsx'
-import { dayWords } from '../../words/dates.ts'
-import { entryWords, KIND_WORDS } from '../../words/entries.ts'
-import { instantWords } from '../../words/instants.ts'
-import { problemWords } from '../../words/problem.ts'
+import { type FormState, labelOf, sentenceOf } from '../../forms/index.ts'
+import type { Entry } from '../../journal/index.ts'
+import { type Frame, Layout } from '../../parts/index.ts'
+import { dayWords, entryWords, instantWords, KIND_WORDS, problemWords } from '../../words/index.ts'
 
 interface Kept {
   /** Its number in the outbox. */

@@ -4,12 +4,11 @@
  *
  * The book handed in is the one the viewer's role may see; nothing else can get onto the phone.
  */
+
 import { addDays, type Day } from '../../days.ts'
-import type { Happening } from '../../journal/happening.ts'
-import type { Role } from '../../people/permissions.ts'
-import { type Joined, joinings } from '../../store/joined.ts'
-import type { SettingValue } from '../../store/settings.ts'
-import type { Book, JournalRow } from '../../store/types.ts'
+import type { Happening } from '../../journal/index.ts'
+import type { Role } from '../../people/index.ts'
+import { type Book, type Joined, type JournalRow, joinings, type SettingValue } from '../../store/index.ts'
 
 /**
  * Goes up when an older phone could not read what a newer server sends. `format`, `viewer` and `zone` are where they are

@@ -1,7 +1,5 @@
 import { Hono } from 'hono'
-import type { Deps, Env } from '../../app/context.ts'
-import { viewerOf } from '../../app/frame.tsx'
-import { page } from '../../app/respond.tsx'
+import { type Deps, type Env, page, viewerOf } from '../../app/index.ts'
 import { OutboxPage } from './outbox-page.tsx'
 import { roundBundle } from './round-bundle.ts'
 

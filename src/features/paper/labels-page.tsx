@@ -1,6 +1,7 @@
 /** Labels for the stands: the tag large, and a code that opens the colony on the phone that scans it. */
+
 import { raw } from 'hono/html'
-import { type Frame, Layout } from '../../parts/layout.tsx'
+import { type Frame, Layout } from '../../parts/index.ts'
 import { SIZE_WORDS, SIZES, type Size } from './page.tsx'
 import { PaperWays } from './ways.tsx'
 

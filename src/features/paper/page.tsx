@@ -1,14 +1,19 @@
 /** The round on paper: one block a box, boxes to tick in the order of the visit's form, room for notes. */
+
 import type { Day } from '../../days.ts'
 import { inWordsWithYear } from '../../days.ts'
-import { type Frame, Layout } from '../../parts/layout.tsx'
-import type { Check } from '../../recovery/plan-types.ts'
-import { windowWords } from '../../words/dates.ts'
-import { lidCautions } from '../../words/lid-cautions.ts'
-import { headline, toDoOf } from '../../words/lines.ts'
-import { PHASE_WORDS, RULE_WORDS } from '../../words/rules.ts'
-import type { Units } from '../../words/units.ts'
-import type { Box } from '../round/box.ts'
+import { type Frame, Layout } from '../../parts/index.ts'
+import type { Check } from '../../recovery/index.ts'
+import {
+  headline,
+  lidCautions,
+  PHASE_WORDS,
+  RULE_WORDS,
+  toDoOf,
+  type Units,
+  windowWords,
+} from '../../words/index.ts'
+import type { Box } from '../round/index.ts'
 import { labelWithUnit, SHEET, type SheetField } from './sheet.ts'
 import { PaperWays } from './ways.tsx'
 

@@ -1,6 +1,5 @@
 import { Hono } from 'hono'
-import type { Deps, Env } from '../../app/context.ts'
-import { page } from '../../app/respond.tsx'
+import { type Deps, type Env, page } from '../../app/index.ts'
 import { isDay } from '../../days.ts'
 import { PaperPage, SIZES, type Size } from './page.tsx'
 import { printedSheet, sheetDays } from './sheet-of.ts'

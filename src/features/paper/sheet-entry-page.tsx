@@ -1,14 +1,20 @@
 /** A whole round sheet typed in at the desk: a card a box, in the order of the sheet, each read and saved by itself. */
+
 import type { Day } from '../../days.ts'
-import { type FormState, idOf, sentenceOf } from '../../forms/field.tsx'
-import { type FieldProblem, many, one, type Typed } from '../../forms/typed.ts'
-import type { StandingEntry } from '../../journal/history.ts'
-import { type Frame, Layout } from '../../parts/layout.tsx'
-import { dayWords } from '../../words/dates.ts'
-import { entryWords } from '../../words/entries.ts'
-import { toDoOf } from '../../words/lines.ts'
-import { idField } from '../entries/visit.ts'
-import type { Box } from '../round/box.ts'
+import {
+  type FieldProblem,
+  type FormState,
+  idOf,
+  many,
+  one,
+  sentenceOf,
+  type Typed,
+} from '../../forms/index.ts'
+import type { StandingEntry } from '../../journal/index.ts'
+import { type Frame, Layout } from '../../parts/index.ts'
+import { dayWords, entryWords, toDoOf } from '../../words/index.ts'
+import { idField } from '../entries/index.ts'
+import type { Box } from '../round/index.ts'
 import { labelWithUnit, ROW_PREFIXES, rowPrefix, SHEET, type SheetField, sheetLabel } from './sheet.ts'
 import { PaperWays } from './ways.tsx'
 

@@ -1,11 +1,10 @@
 /** The boxes of a round sheet: those that ask something on its day, as they were known in the morning of it. */
 
 import { addDays, type Day } from '../../days.ts'
-import { standOrder } from '../../journal/stand-order.ts'
-import { planOf } from '../../recovery/plan.ts'
+import { standOrder } from '../../journal/index.ts'
+import { planOf } from '../../recovery/index.ts'
 import type { Book } from '../../store/index.ts'
-import { asks, type Box, beforeThe, doneOn } from '../round/box.ts'
-import { boxOf } from '../round/today-round.ts'
+import { asks, type Box, beforeThe, boxOf, doneOn } from '../round/index.ts'
 import type { PrintedBox } from './page.tsx'
 
 /** Sheets are typed in within days, and printed at most a fortnight ahead (judgement). */

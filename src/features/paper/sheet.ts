@@ -3,8 +3,7 @@
  * form of a visit, with the same field names, so that a row of the sheet is read as a visit is.
  */
 
-import { type Draft, draftOf } from '../../forms/read.ts'
-import { anyTyped, one, type Typed } from '../../forms/typed.ts'
+import { anyTyped, type Draft, draftOf, one, type Typed } from '../../forms/index.ts'
 import {
   CAGE as CAGE_FOUND,
   CAPPED_BROOD,
@@ -17,12 +16,14 @@ import {
   MISSED,
   OPEN_BROOD,
   QUEEN_SEEN,
+  type Quantity,
   SIGN,
   STORES,
   TEMPER,
-} from '../../words/choices.ts'
-import { type Quantity, type Units, unitOf } from '../../words/units.ts'
-import { CAGE, GIFT_SLOTS, TIES, VISIT_PREFIXES, visitDrafts, WASH } from '../entries/visit.ts'
+  type Units,
+  unitOf,
+} from '../../words/index.ts'
+import { CAGE, GIFT_SLOTS, TIES, VISIT_PREFIXES, visitDrafts, WASH } from '../entries/index.ts'
 
 export interface SheetField {
   /** As in the form of a visit; those of a box not reached begin with {@link NOT_REACHED}. */

@@ -1,5 +1,5 @@
 /** The three things done with paper, on top of each of their pages. */
-import type { Frame } from '../../parts/layout.tsx'
+import type { Frame } from '../../parts/index.ts'
 
 const WAYS = [
   { href: '/paper', label: 'Print a round sheet' },

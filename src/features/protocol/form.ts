@@ -1,9 +1,7 @@
 /** The protocol as a form: an empty field is the default; what equals the default is no choice of the yard's. */
 
-import { numberTyped } from '../../forms/numbers.ts'
-import { type FieldProblem, one, type Typed } from '../../forms/typed.ts'
-import { problemsOf } from '../../journal/problem.ts'
-import { RULES, type Rule } from '../../recovery/plan-types.ts'
+import { type FieldProblem, numberTyped, one, type Typed } from '../../forms/index.ts'
+import { problemsOf } from '../../journal/index.ts'
 import {
   DEFAULT_PROTOCOL,
   MONTHS,
@@ -11,10 +9,11 @@ import {
   type ProtocolOverrides,
   protocolOverrides,
   protocolWith,
+  RULES,
+  type Rule,
   type Window,
-} from '../../recovery/protocol.ts'
-import { RULE_WORDS } from '../../words/rules.ts'
-import { plain, type Quantity, type Units, unitOf } from '../../words/units.ts'
+} from '../../recovery/index.ts'
+import { plain, type Quantity, RULE_WORDS, type Units, unitOf } from '../../words/index.ts'
 import { MONTH_NAMES, NUMBERS, type NumberSetting, SETTING_WORDS } from './words.ts'
 
 export type WindowKey = Rule | 'salvagedQueenRelease'

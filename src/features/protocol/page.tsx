@@ -1,9 +1,8 @@
 /** The protocol: every rule and threshold with its default, its source and the yard's own value; who changed it when. */
 
-import { type FormState, NoteField, ProblemSummary } from '../../forms/field.tsx'
-import { Layout } from '../../parts/layout.tsx'
-import { UnitsForm } from '../../parts/units-form.tsx'
-import { SOURCE_OF_SETTING } from '../../recovery/setting-sources.ts'
+import { type FormState, NoteField, ProblemSummary } from '../../forms/index.ts'
+import { Layout, UnitsForm } from '../../parts/index.ts'
+import { SOURCE_OF_SETTING } from '../../recovery/index.ts'
 import { protocolLabel, WINDOW_KEYS } from './form.ts'
 import { MatingMonths, Months, NumberRow, type RowsProps, WindowRow } from './rows.tsx'
 import { NUMBERS } from './words.ts'

@@ -1,10 +1,10 @@
 /** What a change of the protocol would move, before it is saved; and plans being made again. */
+
 import type { Day } from '../../days.ts'
-import type { Typed } from '../../forms/typed.ts'
-import { type Frame, Layout } from '../../parts/layout.tsx'
-import type { ColonyChange, Leaving, PreviewTotals } from '../../recovery/protocol-preview.ts'
-import { dayWords, fromTo } from '../../words/dates.ts'
-import { ACTION_WORDS, RULE_WORDS } from '../../words/rules.ts'
+import type { Typed } from '../../forms/index.ts'
+import { type Frame, Layout } from '../../parts/index.ts'
+import type { ColonyChange, Leaving, PreviewTotals } from '../../recovery/index.ts'
+import { ACTION_WORDS, dayWords, fromTo, RULE_WORDS } from '../../words/index.ts'
 import { totalsWords } from './words.ts'
 
 export interface ProtocolPreviewProps {

@@ -1,12 +1,15 @@
 import { setImmediate as breathe } from 'node:timers/promises'
 import { Hono } from 'hono'
-import type { Deps, Env, Here } from '../../app/context.ts'
-import { signedIn, typedIn } from '../../app/form.ts'
-import { colonyPath, page } from '../../app/respond.tsx'
-import { type FieldProblem, one, type Typed } from '../../forms/typed.ts'
-import { type ProtocolOverrides, yardProtocol } from '../../recovery/protocol.ts'
-import { type ColonyChange, changeFor, totalsOf } from '../../recovery/protocol-preview.ts'
-import { instantWords } from '../../words/instants.ts'
+import { colonyPath, type Deps, type Env, type Here, page, signedIn, typedIn } from '../../app/index.ts'
+import { type FieldProblem, one, type Typed } from '../../forms/index.ts'
+import {
+  type ColonyChange,
+  changeFor,
+  type ProtocolOverrides,
+  totalsOf,
+  yardProtocol,
+} from '../../recovery/index.ts'
+import { instantWords } from '../../words/index.ts'
 import { protocolTyped, typedProtocol } from './form.ts'
 import { ProtocolPage } from './page.tsx'
 import { ProtocolPreviewPage, ProtocolProgressPage } from './preview-page.tsx'

@@ -1,12 +1,16 @@
 /** The rows of the protocol: a threshold, the months, a window; each with its default, its source, and the yard's own value. */
 
-import { type FormState, idOf, Ticks } from '../../forms/field.tsx'
-import { one } from '../../forms/typed.ts'
-import type { Frame } from '../../parts/layout.tsx'
-import { DEFAULT_PROTOCOL, MONTHS, type Protocol, type ProtocolOverrides } from '../../recovery/protocol.ts'
-import { SOURCE_OF } from '../../recovery/rule-sources.ts'
-import { SOURCE_OF_SETTING } from '../../recovery/setting-sources.ts'
-import { unitOf } from '../../words/units.ts'
+import { type FormState, idOf, one, Ticks } from '../../forms/index.ts'
+import type { Frame } from '../../parts/index.ts'
+import {
+  DEFAULT_PROTOCOL,
+  MONTHS,
+  type Protocol,
+  type ProtocolOverrides,
+  SOURCE_OF,
+  SOURCE_OF_SETTING,
+} from '../../recovery/index.ts'
+import { unitOf } from '../../words/index.ts'
 import {
   defaultWindow,
   MATING_FIELD,

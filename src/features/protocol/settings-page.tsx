@@ -1,7 +1,6 @@
 /** The yard's units and time zone. */
-import { type FormState, ProblemSummary } from '../../forms/field.tsx'
-import { type Frame, Layout } from '../../parts/layout.tsx'
-import { UNITS_LABELS, UnitsForm } from '../../parts/units-form.tsx'
+import { type FormState, ProblemSummary } from '../../forms/index.ts'
+import { type Frame, Layout, UNITS_LABELS, UnitsForm } from '../../parts/index.ts'
 
 interface SettingsProps {
   frame: Frame

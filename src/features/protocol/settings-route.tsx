@@ -1,8 +1,6 @@
 import { Hono } from 'hono'
-import type { Deps, Env, Here } from '../../app/context.ts'
-import { typedIn } from '../../app/form.ts'
-import { page } from '../../app/respond.tsx'
-import { type FieldProblem, one, type Typed } from '../../forms/typed.ts'
+import { type Deps, type Env, type Here, page, typedIn } from '../../app/index.ts'
+import { type FieldProblem, one, type Typed } from '../../forms/index.ts'
 import { SettingsPage } from './settings-page.tsx'
 
 /** Units and time zone as they stand, for the form. */

@@ -1,17 +1,16 @@
 /** The protocol in words: its thresholds, its windows, and what a change moved. */
 
-import { RULES } from '../../recovery/plan-types.ts'
 import {
   MONTHS,
   type Month,
+  type PreviewTotals,
   type Protocol,
   type ProtocolOverrides,
   protocolWith,
+  RULES,
   type Window,
-} from '../../recovery/protocol.ts'
-import type { PreviewTotals } from '../../recovery/protocol-preview.ts'
-import { RULE_WORDS } from '../../words/rules.ts'
-import { depth, plain, temperature, type Units } from '../../words/units.ts'
+} from '../../recovery/index.ts'
+import { depth, plain, RULE_WORDS, temperature, type Units } from '../../words/index.ts'
 
 export const NUMBERS = [
   'holdDays',

@@ -1,7 +1,7 @@
 /** How the odds kept their word in this yard: before every look, how likely eggs were to be found; and whether they were. */
 
-import type { OwnCalibration } from '../../forecast/own-calibration.ts'
-import { percent } from '../../words/shares.ts'
+import type { OwnCalibration } from '../../forecast/index.ts'
+import { percent } from '../../words/index.ts'
 import { CalibrationPlot, CalibrationTable, count } from './plot.tsx'
 
 /** With fewer looks a plot says more about chance than about the odds. */

@@ -1,13 +1,17 @@
 /** What the odds rest on: rates with their sources, the yard's own beside the defaults, and the calibration. */
-import type { Learned, LearnedRate } from '../../forecast/learn.ts'
-import type { OwnCalibration } from '../../forecast/own-calibration.ts'
-import { type Basis, FIRST_EGG, RATE_NAMES, RATE_TABLE, type Rate } from '../../forecast/rates.ts'
-import { Wide } from '../../parts/chapter.tsx'
-import { type Frame, Layout } from '../../parts/layout.tsx'
-import { Range, RangeHead, SHARES } from '../../parts/range.tsx'
-import type { OwnRates } from '../../store/settings.ts'
-import { dayWords } from '../../words/dates.ts'
-import { plain } from '../../words/units.ts'
+import {
+  type Basis,
+  FIRST_EGG,
+  type Learned,
+  type LearnedRate,
+  type OwnCalibration,
+  RATE_NAMES,
+  RATE_TABLE,
+  type Rate,
+} from '../../forecast/index.ts'
+import { type Frame, Layout, Range, RangeHead, SHARES, Wide } from '../../parts/index.ts'
+import type { OwnRates } from '../../store/index.ts'
+import { dayWords, plain } from '../../words/index.ts'
 import { OwnTrust } from './own-trust.tsx'
 import { Trust } from './trust.tsx'
 

@@ -1,9 +1,7 @@
 /** A calibration plot, drawn on the server, and its table. */
-import type { CalibrationBin } from '../../forecast/calibration-data.ts'
-import { Wide } from '../../parts/chapter.tsx'
-import { BOX } from '../../parts/chart-paths.ts'
-import { PlotArea, shareLabel, ValueAxis } from '../../parts/plot-area.tsx'
-import { wilson } from '../../statistics/intervals.ts'
+import type { CalibrationBin } from '../../forecast/index.ts'
+import { BOX, PlotArea, shareLabel, ValueAxis, Wide } from '../../parts/index.ts'
+import { wilson } from '../../statistics/index.ts'
 
 const STEPS = [0, 0.25, 0.5, 0.75, 1]
 const at = (share: number): string => `${Math.round(share * 1000) / 10}%`

@@ -1,14 +1,17 @@
 import { Hono } from 'hono'
-import type { Deps, Env } from '../../app/context.ts'
-import { ratesIn } from '../../app/forecasts.ts'
-import { typedIn } from '../../app/form.ts'
-import { type Histories, yardHistories } from '../../app/histories.ts'
-import { page } from '../../app/respond.tsx'
-import { inSlices } from '../../app/slices.ts'
-import { type Learned, learning } from '../../forecast/learn.ts'
-import { calibrating, type OwnCalibration } from '../../forecast/own-calibration.ts'
-import { one } from '../../forms/typed.ts'
-import type { History } from '../../journal/history.ts'
+import {
+  type Deps,
+  type Env,
+  type Histories,
+  page,
+  ratesIn,
+  typedIn,
+  yardHistories,
+} from '../../app/index.ts'
+import { inSlices } from '../../app/node.ts'
+import { calibrating, type Learned, learning, type OwnCalibration } from '../../forecast/index.ts'
+import { one } from '../../forms/index.ts'
+import type { History } from '../../journal/index.ts'
 import { RatesPage } from './page.tsx'
 
 /** What the odds rest on: the rates with their sources, the yard's own beside them, and how far the odds can be trusted. */

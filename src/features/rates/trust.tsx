@@ -1,8 +1,8 @@
 /** How far the odds can be trusted: the calibration plot, drawn on the server. */
 
-import { CALIBRATION } from '../../forecast/calibration-data.ts'
-import { Wide } from '../../parts/chapter.tsx'
-import { percent } from '../../words/shares.ts'
+import { CALIBRATION } from '../../forecast/index.ts'
+import { Wide } from '../../parts/index.ts'
+import { percent } from '../../words/index.ts'
 import { CalibrationPlot, CalibrationTable, count } from './plot.tsx'
 
 export const Trust = () => {

@@ -5,8 +5,8 @@
  * The items are common practice in the trade; the limits (heat, cutting depth) are the yard's protocol.
  */
 
-import type { Sheet } from '../../records/removal-sheet.ts'
-import type { Protocol } from '../../recovery/protocol.ts'
+import type { Sheet } from '../../records/index.ts'
+import type { Protocol } from '../../recovery/index.ts'
 import { heatOf, type Shows } from './forecast.ts'
 
 export type Weight = 'refuse' | 'wait'

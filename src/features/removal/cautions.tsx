@@ -1,6 +1,6 @@
 /** What to check first, on every page that sends somebody up a ladder or into a wall. */
 
-import type { Sheet } from '../../records/removal-sheet.ts'
+import type { Sheet } from '../../records/index.ts'
 import { climbs, cuts, tradesNeeded, WIRES_BEHIND, wiresToClear } from './before-cut.ts'
 
 export const FirstCheck = ({ sheet }: { sheet: Sheet }) => {

@@ -1,8 +1,7 @@
 /** What is looked at before the cut: forecast, depth, vacuum, and what somebody ticks off with their own eyes. */
 
-import { Choices, idOf, TextField, Ticks } from '../../forms/field.tsx'
-import { one } from '../../forms/typed.ts'
-import { unitOf } from '../../words/units.ts'
+import { Choices, idOf, one, TextField, Ticks } from '../../forms/index.ts'
+import { unitOf } from '../../words/index.ts'
 import { TICKED } from './before-cut.ts'
 import { FORECAST_ROWS } from './form.ts'
 import type { PartFieldsProps } from './part-fields.tsx'

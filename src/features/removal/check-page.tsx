@@ -1,10 +1,9 @@
 /** Before the cut: what is unmet, the list to fill in, and the decision. */
 
-import { Choices, type FormState, NoteField, ProblemSummary, TextField } from '../../forms/field.tsx'
-import { FormPage } from '../../parts/form-page.tsx'
-import { type Frame, Layout } from '../../parts/layout.tsx'
-import type { Decision } from '../../records/removal-sheet.ts'
-import { dayWords } from '../../words/dates.ts'
+import { Choices, type FormState, NoteField, ProblemSummary, TextField } from '../../forms/index.ts'
+import { FormPage, type Frame, Layout } from '../../parts/index.ts'
+import type { Decision } from '../../records/index.ts'
+import { dayWords } from '../../words/index.ts'
 import type { Reckoning } from './before-cut.ts'
 import { FirstCheck } from './cautions.tsx'
 import { partLabel } from './form.ts'

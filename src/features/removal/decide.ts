@@ -1,6 +1,6 @@
 /** Recording go, wait or refuse: what the sheet insists on before it writes the decision down. */
-import type { Problem } from '../../journal/problem.ts'
-import type { Decision } from '../../records/removal-sheet.ts'
+import type { Problem } from '../../journal/index.ts'
+import type { Decision } from '../../records/index.ts'
 import { type Reckoning, stops } from './before-cut.ts'
 
 /**

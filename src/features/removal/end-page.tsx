@@ -1,6 +1,6 @@
 /** Ending a job without a removal, and erasing a sheet. */
-import { type FormState, NoteField, ProblemSummary } from '../../forms/field.tsx'
-import { type Frame, Layout } from '../../parts/layout.tsx'
+import { type FormState, NoteField, ProblemSummary } from '../../forms/index.ts'
+import { type Frame, Layout } from '../../parts/index.ts'
 
 interface EndProps {
   frame: Frame

@@ -1,5 +1,5 @@
 /** The hours of the forecast that somebody typed in, against the protocol's heat limit. */
-import type { ForecastHour, Sheet } from '../../records/removal-sheet.ts'
+import type { ForecastHour, Sheet } from '../../records/index.ts'
 
 /** How quantities are written, in the yard's units. */
 export interface Shows {

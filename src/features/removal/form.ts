@@ -1,14 +1,17 @@
 /** The fields of each part of a removal sheet, read both ways. A field's name in a form is its path in the part. */
 
-import type { FieldSpec } from '../../forms/fields.ts'
-import { numberTyped } from '../../forms/numbers.ts'
-import { fieldsIn, typedFields } from '../../forms/read.ts'
-import { type FieldProblem, one, type Typed } from '../../forms/typed.ts'
-import { problemsOf } from '../../journal/problem.ts'
-import type { ForecastHour } from '../../records/removal-sheet.ts'
-import { agreement, check, decision, job, site, work } from '../../records/removal-sheet.ts'
-import type { Units } from '../../words/units.ts'
-import { plain, unitOf } from '../../words/units.ts'
+import {
+  type FieldProblem,
+  type FieldSpec,
+  fieldsIn,
+  numberTyped,
+  one,
+  type Typed,
+  typedFields,
+} from '../../forms/index.ts'
+import { problemsOf } from '../../journal/index.ts'
+import { agreement, check, decision, type ForecastHour, job, site, work } from '../../records/index.ts'
+import { plain, type Units, unitOf } from '../../words/index.ts'
 import type { Part } from './stage.ts'
 
 const text = (path: string, label: string): FieldSpec => ({ path, as: 'text', label })

@@ -1,17 +1,23 @@
 import { Hono } from 'hono'
 import { v7 } from 'uuid'
-import type { Deps, Env, Here } from '../../app/context.ts'
-import { unknownPage } from '../../app/errors.tsx'
-import { idIn, signedIn, typedIn, withIds } from '../../app/form.ts'
-import { withPhotos } from '../../app/photos-in.ts'
-import { formPage, toColony } from '../../app/respond.tsx'
-import { submit } from '../../app/submit.ts'
-import { draftOf, typedOf } from '../../forms/read.ts'
-import { type FieldProblem, one, type Typed } from '../../forms/typed.ts'
-import type { Entry } from '../../journal/entry.ts'
-import { sheetName } from '../../records/removal-sheet.ts'
-import { IntakePage } from '../entries/intake-page.tsx'
-import { blank, ownTypes } from '../entries/intake-route.tsx'
+import {
+  type Deps,
+  type Env,
+  formPage,
+  type Here,
+  idIn,
+  signedIn,
+  submit,
+  toColony,
+  typedIn,
+  unknownPage,
+  withIds,
+  withPhotos,
+} from '../../app/index.ts'
+import { draftOf, type FieldProblem, one, type Typed, typedOf } from '../../forms/index.ts'
+import type { Entry } from '../../journal/index.ts'
+import { sheetName } from '../../records/index.ts'
+import { blank, IntakePage, ownTypes } from '../entries/index.ts'
 import { intakeFrom } from './to-intake.ts'
 import { sheetIn } from './view.ts'
 

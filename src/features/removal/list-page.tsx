@@ -1,7 +1,7 @@
 /** Removals: every sheet, those that want something first. */
 
-import { type Frame, Layout } from '../../parts/layout.tsx'
-import { dayAndDistance } from '../../words/dates.ts'
+import { type Frame, Layout } from '../../parts/index.ts'
+import { dayAndDistance } from '../../words/index.ts'
 import { type Reckoning, stops } from './before-cut.ts'
 import type { Stage } from './stage.ts'
 import { NEXT_WORDS, reckoningTitle, STAGE_WORDS } from './words.ts'

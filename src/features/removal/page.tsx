@@ -1,8 +1,8 @@
 /** One removal: how far it has come, what is unmet, what each part says, and who changed it when. */
 
-import { type Frame, Layout } from '../../parts/layout.tsx'
-import type { Sheet } from '../../records/removal-sheet.ts'
-import { dayAndDistance, dayWords } from '../../words/dates.ts'
+import { type Frame, Layout } from '../../parts/index.ts'
+import type { Sheet } from '../../records/index.ts'
+import { dayAndDistance, dayWords } from '../../words/index.ts'
 import type { Reckoning } from './before-cut.ts'
 import { FirstCheck } from './cautions.tsx'
 import { ReckoningBox } from './reckoning.tsx'

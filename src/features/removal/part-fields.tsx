@@ -1,9 +1,8 @@
 /** The fields of each part of a removal sheet. */
 
-import { Choices, type FormState, NoteField, TextField, Ticks } from '../../forms/field.tsx'
-import type { Frame } from '../../parts/layout.tsx'
-import { removalTypes, TEMPER } from '../../words/choices.ts'
-import { unitOf } from '../../words/units.ts'
+import { Choices, type FormState, NoteField, TextField, Ticks } from '../../forms/index.ts'
+import type { Frame } from '../../parts/index.ts'
+import { removalTypes, TEMPER, unitOf } from '../../words/index.ts'
 import { CheckFields } from './check-fields.tsx'
 import type { Part } from './stage.ts'
 import { BEHIND_IT, BYSTANDER, FOUND, HAZARD, PRICING, WAY_UP, YES_NO } from './words.ts'

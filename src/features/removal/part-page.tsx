@@ -1,9 +1,8 @@
 /** One part of a removal sheet as a form. */
 
-import type { FormState } from '../../forms/field.tsx'
-import { FormPage } from '../../parts/form-page.tsx'
-import type { Frame } from '../../parts/layout.tsx'
-import type { Sheet } from '../../records/removal-sheet.ts'
+import type { FormState } from '../../forms/index.ts'
+import { FormPage, type Frame } from '../../parts/index.ts'
+import type { Sheet } from '../../records/index.ts'
 import { FirstCheck } from './cautions.tsx'
 import { partLabel } from './form.ts'
 import { PartFields } from './part-fields.tsx'

@@ -1,8 +1,8 @@
 /** On paper, black and white: the agreement for the customer, and the job sheet for the crew. */
 
-import { type Frame, Layout } from '../../parts/layout.tsx'
-import type { Sheet } from '../../records/removal-sheet.ts'
-import { dayWords } from '../../words/dates.ts'
+import { type Frame, Layout } from '../../parts/index.ts'
+import type { Sheet } from '../../records/index.ts'
+import { dayWords } from '../../words/index.ts'
 import type { Reckoning } from './before-cut.ts'
 import { FirstCheck } from './cautions.tsx'
 import { SignatureView, Terms } from './signature.tsx'

@@ -1,18 +1,23 @@
 /** What a part of a removal sheet says, as label and value. */
 
-import { priceWords } from '../../records/agreement.ts'
-import type { Sheet } from '../../records/removal-sheet.ts'
+import { priceWords, type Sheet } from '../../records/index.ts'
 import {
   BROOD_CARE,
   CELLS_AT_REMOVAL,
   type Choice,
+  dayWords,
+  depth,
+  framesWords,
+  height,
   labelIn,
   METHOD,
+  plain,
   QUEEN,
   removalTypes,
-} from '../../words/choices.ts'
-import { dayWords } from '../../words/dates.ts'
-import { depth, framesWords, height, plain, temperature, type Units, weight } from '../../words/units.ts'
+  temperature,
+  type Units,
+  weight,
+} from '../../words/index.ts'
 import type { Part } from './stage.ts'
 import { hoursBetween } from './to-intake.ts'
 import { BEHIND_IT, BYSTANDER, CLEAN, FOUND, HAZARD, SEAL, VACUUM, WAY_UP, YES_NO } from './words.ts'

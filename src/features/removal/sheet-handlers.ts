@@ -1,10 +1,8 @@
 /** Handlers of one removal sheet: the form is read first, then the sheet, so that nobody can save in between. */
 
-import type { Deps, Here } from '../../app/context.ts'
-import { unknownPage } from '../../app/errors.tsx'
-import { signedIn, typedIn } from '../../app/form.ts'
-import type { Typed } from '../../forms/typed.ts'
-import type { Sheet } from '../../records/removal-sheet.ts'
+import { type Deps, type Here, signedIn, typedIn, unknownPage } from '../../app/index.ts'
+import type { Typed } from '../../forms/index.ts'
+import type { Sheet } from '../../records/index.ts'
 import type { SavedSheet } from '../../store/index.ts'
 import { sheetIn } from './view.ts'
 

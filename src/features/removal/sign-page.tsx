@@ -1,10 +1,8 @@
 /** Reading the agreement and signing it: drawn on the screen, or on paper. */
 
-import { Choices, type FormState, ProblemSummary, TextField } from '../../forms/field.tsx'
-import { one } from '../../forms/typed.ts'
-import { type Frame, Layout } from '../../parts/layout.tsx'
-import { FIELD } from '../../records/drawing.ts'
-import type { Signature } from '../../records/removal-sheet.ts'
+import { Choices, type FormState, one, ProblemSummary, TextField } from '../../forms/index.ts'
+import { type Frame, Layout } from '../../parts/index.ts'
+import { FIELD, type Signature } from '../../records/index.ts'
 import { SignatureView, Terms } from './signature.tsx'
 import { SIGN_HOW } from './words.ts'
 

@@ -1,19 +1,18 @@
 import { createHash } from 'node:crypto'
 import { Hono } from 'hono'
-import type { Deps, Env, Here } from '../../app/context.ts'
-import { unknownPage } from '../../app/errors.tsx'
-import { page } from '../../app/respond.tsx'
+import { type Deps, type Env, type Here, page, unknownPage } from '../../app/index.ts'
 import { inWords } from '../../days.ts'
-import { type FieldProblem, one, type Typed } from '../../forms/typed.ts'
-import { problemsOf } from '../../journal/problem.ts'
-import { priceWords } from '../../records/agreement.ts'
-import { drawingOf, svgOf } from '../../records/drawing.ts'
+import { type FieldProblem, one, type Typed } from '../../forms/index.ts'
+import { problemsOf } from '../../journal/index.ts'
 import {
+  drawingOf,
+  priceWords,
   type Sheet,
   type Signature,
   sheetName,
   signature as signatureSchema,
-} from '../../records/removal-sheet.ts'
+  svgOf,
+} from '../../records/index.ts'
 import { keep, onSheet, type Saved } from './sheet-handlers.ts'
 import { RemovalSignPage } from './sign-page.tsx'
 import { termsNow } from './view.ts'

@@ -1,8 +1,6 @@
 /** A signature as it is kept, and the text that was signed. */
-import { blocksOf } from '../../records/agreement.ts'
-import { FIELD } from '../../records/drawing.ts'
-import type { Signature } from '../../records/removal-sheet.ts'
-import { dayWords } from '../../words/dates.ts'
+import { blocksOf, FIELD, type Signature } from '../../records/index.ts'
+import { dayWords } from '../../words/index.ts'
 
 export const SignatureView = ({ signature: s, today }: { signature: Signature; today: string }) => (
   <figure class="signature">

@@ -1,5 +1,5 @@
 /** How far a job has come, and what is next on its sheet. */
-import type { Sheet } from '../../records/removal-sheet.ts'
+import type { Sheet } from '../../records/index.ts'
 
 export const STAGES = [
   'called',

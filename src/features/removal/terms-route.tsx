@@ -1,11 +1,16 @@
 import { Hono } from 'hono'
-import type { Deps, Env, Here } from '../../app/context.ts'
-import { typedIn } from '../../app/form.ts'
-import { page } from '../../app/respond.tsx'
-import { type FieldProblem, one, type Typed } from '../../forms/typed.ts'
-import { BLANKS, DEFAULT_TERMS, TERMS_LIMIT, termsOf, unknownBlanks } from '../../records/agreement.ts'
-import { EMPTY_SHEET, type Sheet } from '../../records/removal-sheet.ts'
-import { temperature } from '../../words/units.ts'
+import { type Deps, type Env, type Here, page, typedIn } from '../../app/index.ts'
+import { type FieldProblem, one, type Typed } from '../../forms/index.ts'
+import {
+  BLANKS,
+  DEFAULT_TERMS,
+  EMPTY_SHEET,
+  type Sheet,
+  TERMS_LIMIT,
+  termsOf,
+  unknownBlanks,
+} from '../../records/index.ts'
+import { temperature } from '../../words/index.ts'
 import { TermsPage } from './sign-page.tsx'
 
 /** An invented job, to show the text filled in. */

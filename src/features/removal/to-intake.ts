@@ -1,6 +1,6 @@
 /** What of a sheet an intake takes over, so that nothing is typed twice. */
-import type { Intake } from '../../journal/entry.ts'
-import type { Sheet } from '../../records/removal-sheet.ts'
+import type { Intake } from '../../journal/index.ts'
+import type { Sheet } from '../../records/index.ts'
 
 /** Minutes after midnight. */
 const minutes = (time: string): number => Number(time.slice(0, 2)) * 60 + Number(time.slice(3))

@@ -1,13 +1,10 @@
 /** What pages of removal sheets are made of: a sheet of the store with its name, stage, reckoning and next step. */
 
-import type { Deps, Here } from '../../app/context.ts'
-import { colonyPath } from '../../app/respond.tsx'
-import { termsOf } from '../../records/agreement.ts'
-import { type Sheet, sheetName } from '../../records/removal-sheet.ts'
+import { colonyPath, type Deps, type Here } from '../../app/index.ts'
+import { type Sheet, sheetName, termsOf } from '../../records/index.ts'
 import type { SavedSheet } from '../../store/index.ts'
-import { dayWords } from '../../words/dates.ts'
-import { temperature } from '../../words/units.ts'
-import { ownTypes } from '../entries/intake-route.tsx'
+import { dayWords, temperature } from '../../words/index.ts'
+import { ownTypes } from '../entries/index.ts'
 import { beforeCut, type Reckoning } from './before-cut.ts'
 import type { RemovalRow } from './list-page.tsx'
 import { isOver, nextPart, type Stage, stageOf } from './stage.ts'

@@ -10,9 +10,8 @@ import {
   HAZARDS,
   SEALED,
   VACUUMS,
-} from '../../records/removal-sheet.ts'
-import type { Choice } from '../../words/choices.ts'
-import { depth, temperature, type Units } from '../../words/units.ts'
+} from '../../records/index.ts'
+import { type Choice, depth, temperature, type Units } from '../../words/index.ts'
 import { type Item, type Reckoning, stops } from './before-cut.ts'
 import type { Shows } from './forecast.ts'
 import type { Part, Stage } from './stage.ts'

@@ -1,9 +1,8 @@
 /** What was done and found. Asked once: the intake takes it over. */
 
-import { Choices, NoteField, TextField } from '../../forms/field.tsx'
-import { METHOD, QUEEN } from '../../words/choices.ts'
-import { unitOf } from '../../words/units.ts'
-import { BeesAndBox, BroodAlong } from '../entries/fields/along.tsx'
+import { Choices, NoteField, TextField } from '../../forms/index.ts'
+import { METHOD, QUEEN, unitOf } from '../../words/index.ts'
+import { BeesAndBox, BroodAlong } from '../entries/index.ts'
 import type { PartFieldsProps } from './part-fields.tsx'
 import { CLEAN, SEAL } from './words.ts'
 

@@ -3,6 +3,7 @@
  * hairline on the day under the finger. Axes, names and the numbers at risk are the page's own (web/parts/charts); colours
  * and dashes are read from the drawing that the canvas covers, so there is one place that says them: the style sheet.
  */
+
 import {
   Chart,
   type ChartConfiguration,
@@ -12,7 +13,7 @@ import {
   type Plugin,
   PointElement,
 } from 'chart.js'
-import { BOX, TOP } from '../../parts/chart-paths.ts'
+import { BOX, TOP } from '../../parts/index.ts'
 import type { DayAxis } from './chart-data.ts'
 
 Chart.register(LinearScale, LineController, LineElement, PointElement)

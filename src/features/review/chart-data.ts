@@ -1,10 +1,7 @@
 /** What the review's charts draw: worked out on the server, drawn as SVG there or by the browser on a canvas. */
 
-import type { StepPoint } from '../../parts/chart-paths.ts'
-import type { DayCounts } from '../../statistics/day-counts.ts'
-import type { Incidence } from '../../statistics/incidence.ts'
-import { incidenceLimits } from '../../statistics/incidence.ts'
-import type { Curve } from '../../statistics/kaplan-meier.ts'
+import type { StepPoint } from '../../parts/index.ts'
+import { type Curve, type DayCounts, type Incidence, incidenceLimits } from '../../statistics/index.ts'
 import type { Group, Look } from './look.ts'
 
 export interface Line {

@@ -1,6 +1,7 @@
 /** Cohorts: which colonies belong together, and their stays in days. */
+
 import { type Day, dayNumber } from '../../days.ts'
-import type { Durations, Grouping } from '../../statistics/day-counts.ts'
+import type { Durations, Grouping } from '../../statistics/index.ts'
 import type { ColonyFacts } from './facts.ts'
 
 /** The ways of leaving that are followed one by one; `way` 1, 2, 3 in Durations. Moved out and other are censored. */

@@ -1,7 +1,12 @@
 /** Types beside each other on one day: each type's own survival with limits, and the estimate after pooling. */
-import { jeffreys } from '../../statistics/intervals.ts'
-import { type Curve, survivalAt } from '../../statistics/kaplan-meier.ts'
-import { effectiveCounts, type Pooled, pool } from '../../statistics/pooling.ts'
+import {
+  type Curve,
+  effectiveCounts,
+  jeffreys,
+  type Pooled,
+  pool,
+  survivalAt,
+} from '../../statistics/index.ts'
 
 export interface ShareAlive {
   colonies: number

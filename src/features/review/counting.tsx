@@ -1,5 +1,5 @@
 /** How all of it is counted, in plain words, for whoever asks. */
-import { temperature } from '../../words/units.ts'
+import { temperature } from '../../words/index.ts'
 import type { ReviewProps } from './part-props.ts'
 
 export const Counting = ({ look, naming }: ReviewProps) => (

@@ -1,6 +1,7 @@
 /** The review's charts as CSV, one file a chart: the numbers themselves, with every digit. */
+
 import { stringify } from 'csv-stringify/sync'
-import { incidenceLimits } from '../../statistics/incidence.ts'
+import { incidenceLimits } from '../../statistics/index.ts'
 import { WAYS } from './cohort.ts'
 import { type Group, LOOK_DAYS, type Look } from './look.ts'
 

@@ -1,8 +1,7 @@
 /** Survival on day 30 and 60, group beside group: the chart is the table. */
 
-import { Counted, NotYet, Part, Reading, Share } from '../../parts/chapter.tsx'
-import { Range, RangeHead, SHARES } from '../../parts/range.tsx'
-import { FEW, FEW_MEANS, percent, shortRange } from '../../words/shares.ts'
+import { Counted, NotYet, Part, Range, RangeHead, Reading, SHARES, Share } from '../../parts/index.ts'
+import { FEW, FEW_MEANS, percent, shortRange } from '../../words/index.ts'
 import type { TypeOnDay } from './comparison.ts'
 import { CsvLinks } from './csv-links.tsx'
 import { LOOK_DAYS, type LookDay } from './look.ts'

@@ -2,8 +2,9 @@
  * What goes with losing a colony: hazard ratios for the facts known at intake. Going with is not causing, and nothing
  * here says otherwise.
  */
+
 import type { Day } from '../../days.ts'
-import { type Column, type CoxFit, cox } from '../../statistics/cox.ts'
+import { type Column, type CoxFit, cox } from '../../statistics/index.ts'
 import { knownOn, lossWays, staysOf } from './cohort.ts'
 import type { ColonyFacts } from './facts.ts'
 

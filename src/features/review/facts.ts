@@ -1,7 +1,7 @@
 /** What Review needs to know of a colony, from its history or from a row of the colonies CSV. */
+
 import { type Day, daysBetween } from '../../days.ts'
-import type { METHODS, OUTCOMES, QUEEN_AT_INTAKE } from '../../journal/entry.ts'
-import type { History } from '../../journal/history.ts'
+import type { History, METHODS, OUTCOMES, QUEEN_AT_INTAKE } from '../../journal/index.ts'
 
 export type OutcomeKind = (typeof OUTCOMES)[number]
 

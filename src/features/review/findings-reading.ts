@@ -1,5 +1,5 @@
 /** Sentences for what goes with losing a colony, for recovery paths, for money and for days in the yard. */
-import { FEW } from '../../words/shares.ts'
+import { FEW } from '../../words/index.ts'
 import { FEWEST_LOSSES, type Finding, type Findings } from './factors.ts'
 import { amount, type MoneyReview } from './money.ts'
 import { coloniesOf } from './readings.ts'

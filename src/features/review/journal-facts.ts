@@ -1,6 +1,7 @@
 /** What Review needs, out of the yard's own journal. */
+
 import { type Day, dayIn } from '../../days.ts'
-import type { Store } from '../../store/types.ts'
+import type { Store } from '../../store/index.ts'
 import { type ColonyFacts, factsOf, followedFromDays } from './facts.ts'
 
 /**

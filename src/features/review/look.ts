@@ -1,13 +1,20 @@
 /** Everything the review page, its report and its CSV files show, for one choice of colonies. */
 
 import type { Day } from '../../days.ts'
-import type { History } from '../../journal/history.ts'
-import type { Protocol } from '../../recovery/protocol.ts'
-import { asLost, countByDay, type DayCounts, together } from '../../statistics/day-counts.ts'
-import { cumulativeIncidence, type Incidence } from '../../statistics/incidence.ts'
-import { type Curve, kaplanMeier } from '../../statistics/kaplan-meier.ts'
-import { logRank } from '../../statistics/log-rank.ts'
-import { FEW } from '../../words/shares.ts'
+import type { History } from '../../journal/index.ts'
+import type { Protocol } from '../../recovery/index.ts'
+import {
+  asLost,
+  type Curve,
+  countByDay,
+  cumulativeIncidence,
+  type DayCounts,
+  type Incidence,
+  kaplanMeier,
+  logRank,
+  together,
+} from '../../statistics/index.ts'
+import { FEW } from '../../words/index.ts'
 import { type Choice, chosen } from './choice.ts'
 import { type CohortOptions, cohortOf, lossWays } from './cohort.ts'
 import { type ShareAlive, shareAlive, type TypeOnDay, typesOnDay } from './comparison.ts'

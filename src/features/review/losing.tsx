@@ -1,8 +1,7 @@
 /** What goes with losing a colony: hazard ratios on a doubling scale, each with its sentence. */
 
-import { Part, Reading } from '../../parts/chapter.tsx'
-import { Range, RangeHead, ratios, type Scale } from '../../parts/range.tsx'
-import { FEW } from '../../words/shares.ts'
+import { Part, Range, RangeHead, Reading, ratios, type Scale } from '../../parts/index.ts'
+import { FEW } from '../../words/index.ts'
 import { CsvLinks } from './csv-links.tsx'
 import type { FactorName, Finding } from './factors.ts'
 import { findingReading, findingsReading, times } from './findings-reading.ts'

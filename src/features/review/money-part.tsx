@@ -1,6 +1,6 @@
 /** What a colony kept has cost. Shown only to those who may see costs. */
 
-import { Part, Reading } from '../../parts/chapter.tsx'
+import { Part, Reading } from '../../parts/index.ts'
 import { CsvLinks } from './csv-links.tsx'
 import { moneyReading } from './findings-reading.ts'
 import { amount, type Spent } from './money.ts'

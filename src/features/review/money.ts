@@ -1,6 +1,5 @@
 /** Money and hours for each colony kept: what the lost ones cost is borne by those that were kept. */
-import type { Gift } from '../../journal/entry.ts'
-import type { History } from '../../journal/history.ts'
+import type { Gift, History } from '../../journal/index.ts'
 
 const KIND_OF: Partial<Record<Gift, 'queens' | 'feed'>> = {
   'mated-queen': 'queens',

@@ -2,8 +2,8 @@
 
 import { raw } from 'hono/html'
 import { inWordsWithYear } from '../../days.ts'
-import { type Frame, Layout } from '../../parts/layout.tsx'
-import { FEW } from '../../words/shares.ts'
+import { type Frame, Layout } from '../../parts/index.ts'
+import { FEW } from '../../words/index.ts'
 import { narrows } from './choice.ts'
 import { Choose } from './choose.tsx'
 import { Counting } from './counting.tsx'

@@ -1,6 +1,6 @@
 /** What every part of the review is given. */
 
-import type { Frame } from '../../parts/layout.tsx'
+import type { Frame } from '../../parts/index.ts'
 import type { ChartData } from './chart-data.ts'
 import type { Choice } from './choice.ts'
 import { addressOf } from './choice-form.ts'

@@ -4,9 +4,19 @@
  *
  * The plot is stretched to the width there is; texts stand at percentages of it, so that they keep their size.
  */
+
 import type { Child } from 'hono/jsx'
-import { BOX, bandPath, labelHeights, stepPath, TOP, tickPath } from '../../parts/chart-paths.ts'
-import { PlotArea, shareLabel, ValueAxis } from '../../parts/plot-area.tsx'
+import {
+  BOX,
+  bandPath,
+  labelHeights,
+  PlotArea,
+  shareLabel,
+  stepPath,
+  TOP,
+  tickPath,
+  ValueAxis,
+} from '../../parts/index.ts'
 import type { DayAxis, Line } from './chart-data.ts'
 
 const SHARES = [0, 0.25, 0.5, 0.75, 1]

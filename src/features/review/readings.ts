@@ -4,8 +4,8 @@
  * stayed; most move out, so its readings say "would", and leave "were" to the plain counts (fates.ts).
  */
 
-import { coveredDays, restrictedMean } from '../../statistics/restricted-mean.ts'
-import { FEW, percent, percentRange } from '../../words/shares.ts'
+import { coveredDays, restrictedMean } from '../../statistics/index.ts'
+import { FEW, percent, percentRange } from '../../words/index.ts'
 import type { ShareAlive, TypeOnDay } from './comparison.ts'
 import type { GroupReview } from './review.ts'
 

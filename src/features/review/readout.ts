@@ -1,7 +1,7 @@
 /** What a chart says of one day, in words: under the finger, or for whoever asks. */
 
-import type { StepPoint } from '../../parts/chart-paths.ts'
-import { fewWords, percent, percentRange } from '../../words/shares.ts'
+import type { StepPoint } from '../../parts/index.ts'
+import { fewWords, percent, percentRange } from '../../words/index.ts'
 import type { Line, StackedWays } from './chart-data.ts'
 
 /** The point that holds on a day; null before the first and after the last. */

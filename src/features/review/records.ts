@@ -1,6 +1,6 @@
 /** Every colony of the yard as Review wants it: facts beside history. */
 
-import type { Store } from '../../store/types.ts'
+import type { Store } from '../../store/index.ts'
 import { factsInStore } from './journal-facts.ts'
 import type { ColonyRecord } from './look.ts'
 

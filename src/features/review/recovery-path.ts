@@ -1,11 +1,9 @@
 /** How a colony came by a laying queen, and when that was proven. */
+
 import { type Day, daysBetween } from '../../days.ts'
-import type { Gift } from '../../journal/entry.ts'
-import type { History } from '../../journal/history.ts'
-import { fold } from '../../recovery/fold/fold.ts'
-import type { Protocol } from '../../recovery/protocol.ts'
-import { countByDay } from '../../statistics/day-counts.ts'
-import { cumulativeIncidence, type Incidence } from '../../statistics/incidence.ts'
+import type { Gift, History } from '../../journal/index.ts'
+import { fold, type Protocol } from '../../recovery/index.ts'
+import { countByDay, cumulativeIncidence, type Incidence } from '../../statistics/index.ts'
 
 export const PATHS = [
   'own-queen',

@@ -1,7 +1,7 @@
 /** How colonies came by a laying queen, and after how many days that was proven. */
 
-import { Part, Reading } from '../../parts/chapter.tsx'
-import { percent } from '../../words/shares.ts'
+import { Part, Reading } from '../../parts/index.ts'
+import { percent } from '../../words/index.ts'
 import { CsvLinks } from './csv-links.tsx'
 import { pathReading } from './findings-reading.ts'
 import type { ReviewProps } from './part-props.ts'

@@ -1,11 +1,21 @@
 /** The review that `resettle review --json` prints: survival overall and by removal type. Public format (README). */
+
 import type { Day } from '../../days.ts'
-import { asLost, countByDay, type DayCounts, together } from '../../statistics/day-counts.ts'
-import { cumulativeIncidence } from '../../statistics/incidence.ts'
-import { type Curve, kaplanMeier, type SurvivalAt, survivalAt } from '../../statistics/kaplan-meier.ts'
-import { logRank } from '../../statistics/log-rank.ts'
-import { type QuantileDay, quantileDay } from '../../statistics/quantile.ts'
-import { restrictedMean } from '../../statistics/restricted-mean.ts'
+import {
+  asLost,
+  type Curve,
+  countByDay,
+  cumulativeIncidence,
+  type DayCounts,
+  kaplanMeier,
+  logRank,
+  type QuantileDay,
+  quantileDay,
+  restrictedMean,
+  type SurvivalAt,
+  survivalAt,
+  together,
+} from '../../statistics/index.ts'
 import { groupsOf, knownOn, lossWays, staysOf, WAYS } from './cohort.ts'
 import type { ColonyFacts } from './facts.ts'
 

@@ -2,8 +2,8 @@
 
 import type { Child } from 'hono/jsx'
 import { inWordsWithYear } from '../../days.ts'
-import { Layout } from '../../parts/layout.tsx'
-import { FEW, FEW_MEANS, fewWords } from '../../words/shares.ts'
+import { Layout } from '../../parts/index.ts'
+import { FEW, FEW_MEANS, fewWords } from '../../words/index.ts'
 import { OnDay } from './days-part.tsx'
 import type { Finding } from './factors.ts'
 import { fatesReading } from './fates.ts'

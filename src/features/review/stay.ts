@@ -1,8 +1,7 @@
 /** Days in the yard, whatever the way of leaving. */
+
 import type { Day } from '../../days.ts'
-import { countByDay } from '../../statistics/day-counts.ts'
-import { kaplanMeier } from '../../statistics/kaplan-meier.ts'
-import { type QuantileDay, quantileDay } from '../../statistics/quantile.ts'
+import { countByDay, kaplanMeier, type QuantileDay, quantileDay } from '../../statistics/index.ts'
 import { knownOn, staysOf } from './cohort.ts'
 import type { ColonyFacts } from './facts.ts'
 

@@ -1,8 +1,8 @@
 /** Days in the yard, whatever the way of leaving. */
 
-import { Part, Reading, Wide } from '../../parts/chapter.tsx'
-import type { QuantileDay } from '../../statistics/quantile.ts'
-import { fewWords } from '../../words/shares.ts'
+import { Part, Reading, Wide } from '../../parts/index.ts'
+import type { QuantileDay } from '../../statistics/index.ts'
+import { fewWords } from '../../words/index.ts'
 import { CsvLinks } from './csv-links.tsx'
 import { stayReading } from './findings-reading.ts'
 import { nameIn, type ReviewProps } from './part-props.ts'

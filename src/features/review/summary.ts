@@ -1,9 +1,8 @@
 /** The review in plain text, for a terminal: a table of types, then what it means in sentences. */
 
 import { type Day, inWordsWithYear } from '../../days.ts'
-import { asLost, together } from '../../statistics/day-counts.ts'
-import { kaplanMeier } from '../../statistics/kaplan-meier.ts'
-import { FEW, FEW_MEANS, fewWords, percent, percentRange } from '../../words/shares.ts'
+import { asLost, kaplanMeier, together } from '../../statistics/index.ts'
+import { FEW, FEW_MEANS, fewWords, percent, percentRange } from '../../words/index.ts'
 import { knownOn, lossWays } from './cohort.ts'
 import { type ShareAlive, shareAlive, type TypeOnDay, typesOnDay } from './comparison.ts'
 import { goesWithLosing } from './factors.ts'

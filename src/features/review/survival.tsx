@@ -1,7 +1,7 @@
 /** Survival curves: the large chart, each group by itself, and every step in tables. */
 
-import { Counted, Part, Reading, Wide } from '../../parts/chapter.tsx'
-import { FEW, fewWords, percent, shortRange } from '../../words/shares.ts'
+import { Counted, Part, Reading, Wide } from '../../parts/index.ts'
+import { FEW, fewWords, percent, shortRange } from '../../words/index.ts'
 import { survivalLine } from './chart-data.ts'
 import { CHOICE_FORM } from './choose.tsx'
 import { shareAlive } from './comparison.ts'

@@ -1,8 +1,8 @@
 /** How colonies were lost: the stacked chart, and each group on day 30 and 60. */
 
-import { Counted, NotYet, Part, Reading, Wide } from '../../parts/chapter.tsx'
-import { incidenceLimits, stepAt } from '../../statistics/incidence.ts'
-import { percent, shortRange } from '../../words/shares.ts'
+import { Counted, NotYet, Part, Reading, Wide } from '../../parts/index.ts'
+import { incidenceLimits, stepAt } from '../../statistics/index.ts'
+import { percent, shortRange } from '../../words/index.ts'
 import { WAYS } from './cohort.ts'
 import { CsvLinks } from './csv-links.tsx'
 import { type Group, LOOK_DAYS, type LookDay } from './look.ts'

@@ -1,6 +1,6 @@
 /** Ways of loss stacked: how many of a hundred have gone each way by each day. */
 
-import { areaPath } from '../../parts/chart-paths.ts'
+import { areaPath } from '../../parts/index.ts'
 import type { DayAxis, StackedWays } from './chart-data.ts'
 import { DayScale, EndNames, Plot, ShareScale } from './plot.tsx'
 

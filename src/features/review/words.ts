@@ -1,7 +1,6 @@
 /** The review's words: names of groups and facts as people say them. */
 
-import { dayWords } from '../../words/dates.ts'
-import { plain, temperature, type Units } from '../../words/units.ts'
+import { dayWords, plain, temperature, type Units } from '../../words/index.ts'
 import type { Choice } from './choice.ts'
 import { COHORTS, type Cohort, UNKNOWN } from './cohort.ts'
 import { type Finding, HEAT_STEP_C } from './factors.ts'

@@ -1,8 +1,8 @@
 /** A colony as the round knows it: where it stands, what the plan asks today, and what stands in its journal. */
+
 import type { Day } from '../../days.ts'
-import type { History, StandingEntry } from '../../journal/history.ts'
-import type { Standing } from '../../journal/stand-order.ts'
-import type { Plan } from '../../recovery/plan-types.ts'
+import type { History, Standing, StandingEntry } from '../../journal/index.ts'
+import type { Plan } from '../../recovery/index.ts'
 
 export interface Box extends Standing {
   /** As of the day of the round, with everything known by then. */

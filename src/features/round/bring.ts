@@ -1,7 +1,8 @@
 /** What to load before a round: by what the plans ask on its day, and what was seen at the boxes. */
+
 import type { Day } from '../../days.ts'
-import type { History, StandingEntry } from '../../journal/history.ts'
-import type { Plan, Rule } from '../../recovery/plan-types.ts'
+import type { History, StandingEntry } from '../../journal/index.ts'
+import type { Plan, Rule } from '../../recovery/index.ts'
 import { asks } from './box.ts'
 import { answerable } from './urgency.ts'
 

@@ -1,15 +1,21 @@
 /** One box of the round: what matters at the lid, and the buttons at the thumb. */
 
-import { boxPath, endPath, roundPath, thenTo } from '../../app/round-paths.ts'
-import { Layout } from '../../parts/layout.tsx'
-import { Mark } from '../../parts/mark.tsx'
-import type { Plan } from '../../recovery/plan-types.ts'
-import { windowWords } from '../../words/dates.ts'
-import { entryWords } from '../../words/entries.ts'
-import { lidCautions, warmthCaution } from '../../words/lid-cautions.ts'
-import { headline, leftWords, type ToDo, toDoOf } from '../../words/lines.ts'
-import { proves } from '../../words/proof.ts'
-import { PHASE_WORDS, RULE_WORDS } from '../../words/rules.ts'
+import { boxPath, endPath, roundPath, thenTo } from '../../app/index.ts'
+import { Layout, Mark } from '../../parts/index.ts'
+import type { Plan } from '../../recovery/index.ts'
+import {
+  entryWords,
+  headline,
+  leftWords,
+  lidCautions,
+  PHASE_WORDS,
+  proves,
+  RULE_WORDS,
+  type ToDo,
+  toDoOf,
+  warmthCaution,
+  windowWords,
+} from '../../words/index.ts'
 import { isAcrossYards, type RoundView, walkOf } from './page.tsx'
 import { RoundProgress } from './progress.tsx'
 import type { Stop } from './round.ts'

@@ -1,12 +1,11 @@
 /** Couldn't get to it: why, and when it is tried again. */
 
-import { thenTo } from '../../app/round-paths.ts'
+import { thenTo } from '../../app/index.ts'
 import { addDays } from '../../days.ts'
-import { Choices, NoteField } from '../../forms/field.tsx'
-import type { Plan } from '../../recovery/plan-types.ts'
-import { MISSED } from '../../words/choices.ts'
-import { dayWords } from '../../words/dates.ts'
-import { type EntryFormView, SmallFormPage } from '../entries/small-forms.tsx'
+import { Choices, NoteField } from '../../forms/index.ts'
+import type { Plan } from '../../recovery/index.ts'
+import { dayWords, MISSED } from '../../words/index.ts'
+import { type EntryFormView, SmallFormPage } from '../entries/index.ts'
 import { closingWindow } from './urgency.ts'
 
 const AHEAD = [

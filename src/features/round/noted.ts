@@ -1,5 +1,5 @@
 /** What was noted at the boxes with its time, for reckoning minutes. */
-import type { Happening } from '../../journal/happening.ts'
+import type { Happening } from '../../journal/index.ts'
 import type { Noted, StopKind } from './pace.ts'
 
 /** Given in passing, lid on or nearly so. */

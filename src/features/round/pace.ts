@@ -2,8 +2,9 @@
  * How many minutes a box takes, from the yard's own past rounds: the time from one box to the next of the same person
  * on the same day, walking included. Where too few times were noted, a usual value stands in, and it says so.
  */
+
 import type { Day } from '../../days.ts'
-import type { Plan } from '../../recovery/plan-types.ts'
+import type { Plan } from '../../recovery/index.ts'
 
 export const STOP_KINDS = ['outside', 'open', 'act'] as const
 /** outside: the lid stays on. open: frames are looked at. act: a frame, a queen or a cage is seen to, or it is moved. */

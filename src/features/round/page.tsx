@@ -1,10 +1,8 @@
 /** The round: pick a yard, see how far one is, how long it takes and what to load; walk it, or say how much time there is. */
 
-import { boxPath, endPath, roundPath, type Where } from '../../app/round-paths.ts'
-import { VisitCautions } from '../../parts/cautions.tsx'
-import { type Frame, Layout } from '../../parts/layout.tsx'
-import { Mark } from '../../parts/mark.tsx'
-import { toDoOf } from '../../words/lines.ts'
+import { boxPath, endPath, roundPath, type Where } from '../../app/index.ts'
+import { type Frame, Layout, Mark, VisitCautions } from '../../parts/index.ts'
+import { toDoOf } from '../../words/index.ts'
 import type { Load } from './bring.ts'
 import { LoadList } from './load-list.tsx'
 import type { Pace } from './pace.ts'

@@ -5,12 +5,10 @@
  * What a box was asked in the morning keeps its place on the round: recording a visit ticks it off, it does not shorten
  * the list.
  */
+
 import type { Day } from '../../days.ts'
-import type { StandingEntry } from '../../journal/history.ts'
-import { standOrder } from '../../journal/stand-order.ts'
-import { planOf } from '../../recovery/plan.ts'
-import type { Plan } from '../../recovery/plan-types.ts'
-import type { Protocol } from '../../recovery/protocol.ts'
+import { type StandingEntry, standOrder } from '../../journal/index.ts'
+import { type Plan, type Protocol, planOf } from '../../recovery/index.ts'
 import { asks, type Box, beforeThe, doneOn } from './box.ts'
 import { isPutOff, type Missed, missedSince } from './missed.ts'
 import { type Pace, type StopKind, stopKindOf } from './pace.ts'

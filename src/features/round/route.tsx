@@ -1,18 +1,27 @@
 import { Hono } from 'hono'
 import { v7 } from 'uuid'
-import type { Env, Here, PageDeps } from '../../app/context.ts'
-import { colonyIn, unknownColony } from '../../app/errors.tsx'
-import { foresightOf } from '../../app/forecasts.ts'
-import { idIn, signedIn, typedIn, withIds } from '../../app/form.ts'
-import { savedTogether } from '../../app/journal-lines.ts'
-import { colonyPath, page } from '../../app/respond.tsx'
-import { onward, thenOf } from '../../app/return-to.ts'
-import { boxPath } from '../../app/round-paths.ts'
-import { submit } from '../../app/submit.ts'
-import { draftOf } from '../../forms/read.ts'
-import type { FieldProblem, Typed } from '../../forms/typed.ts'
+import {
+  boxPath,
+  colonyIn,
+  colonyPath,
+  type Env,
+  foresightOf,
+  type Here,
+  idIn,
+  onward,
+  type PageDeps,
+  page,
+  savedTogether,
+  signedIn,
+  submit,
+  thenOf,
+  typedIn,
+  unknownColony,
+  withIds,
+} from '../../app/index.ts'
+import { draftOf, type FieldProblem, type Typed } from '../../forms/index.ts'
 import type { ColonySummary } from '../../store/index.ts'
-import { entryWords } from '../../words/entries.ts'
+import { entryWords } from '../../words/index.ts'
 import { loadFor } from './bring.ts'
 import { RoundColonyPage } from './colony-page.tsx'
 import { MissedPage } from './missed-page.tsx'

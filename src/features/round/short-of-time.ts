@@ -1,6 +1,7 @@
 /** "I have 40 minutes": which boxes to open, in which order, so that the most urgent questions get answered. */
+
 import { addDays, type Day } from '../../days.ts'
-import { standOrder } from '../../journal/stand-order.ts'
+import { standOrder } from '../../journal/index.ts'
 import type { Stop } from './round.ts'
 import { type ClosingWindow, morePressing } from './urgency.ts'
 

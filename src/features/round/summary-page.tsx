@@ -1,14 +1,9 @@
 /** The end of the round: what was done, what it set in motion, what was not reached, and what to bring next time. */
 
-import { boxPath, roundPath } from '../../app/round-paths.ts'
+import { boxPath, roundPath } from '../../app/index.ts'
 import { fromToday } from '../../days.ts'
-import { Layout } from '../../parts/layout.tsx'
-import { Mark } from '../../parts/mark.tsx'
-import { dayWords } from '../../words/dates.ts'
-import { entryWords } from '../../words/entries.ts'
-import { headline, leftWords, toDoOf } from '../../words/lines.ts'
-import { proves } from '../../words/proof.ts'
-import { ACTION_WORDS } from '../../words/rules.ts'
+import { Layout, Mark } from '../../parts/index.ts'
+import { ACTION_WORDS, dayWords, entryWords, headline, leftWords, proves, toDoOf } from '../../words/index.ts'
 import { LoadList, Tags } from './load-list.tsx'
 import type { NextRound } from './next-round.ts'
 import { isAcrossYards, type RoundView } from './page.tsx'

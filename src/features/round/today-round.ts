@@ -1,13 +1,18 @@
 /** The round of today out of the book: its boxes, the pace of the yard, and what was chosen in the address. */
 
-import type { Here, PageDeps } from '../../app/context.ts'
-import { type Foresight, type Ground, groundIn } from '../../app/forecasts.ts'
-import type { Where } from '../../app/round-paths.ts'
+import {
+  type Foresight,
+  type Ground,
+  groundIn,
+  type Here,
+  type PageDeps,
+  type Where,
+} from '../../app/index.ts'
 import { addDays, type Day } from '../../days.ts'
-import type { History } from '../../journal/history.ts'
+import type { History } from '../../journal/index.ts'
 import type { Book, ColonySummary } from '../../store/index.ts'
 import { isTime, minutesTo, plusMinutes, timeIn } from '../../time-of-day.ts'
-import { toDoOf } from '../../words/lines.ts'
+import { toDoOf } from '../../words/index.ts'
 import { asks, type Box } from './box.ts'
 import { type Missed, missedSince } from './missed.ts'
 import { notedOf } from './noted.ts'

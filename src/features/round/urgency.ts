@@ -2,8 +2,9 @@
  * How pressing a box is: a closing biological window before an action rung of the ladder, before late, due and open
  * questions. Within one rank, the nearer end first.
  */
+
 import { addDays, type Day } from '../../days.ts'
-import type { Action, Check, Plan, Rule } from '../../recovery/plan-types.ts'
+import type { Action, Check, Plan, Rule } from '../../recovery/index.ts'
 
 export const RANKS = ['closing-window', 'action', 'overdue', 'due', 'open'] as const
 export type Rank = (typeof RANKS)[number]

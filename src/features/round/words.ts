@@ -1,8 +1,7 @@
 /** The round in words: how far one is, how long it takes, what presses, what waiting costs, what to load. */
+
 import { addDays, type Day, fromToday } from '../../days.ts'
-import { labelIn, MISSED } from '../../words/choices.ts'
-import { dayWords } from '../../words/dates.ts'
-import type { EntryWords } from '../../words/entries.ts'
+import { dayWords, type EntryWords, labelIn, MISSED } from '../../words/index.ts'
 import type { Item, Load } from './bring.ts'
 import type { Missed } from './missed.ts'
 import type { Pace } from './pace.ts'

@@ -1,10 +1,9 @@
 /** Who can give a frame of eggs or brood, and who cannot, with the reason. */
+
 import type { Day } from '../../days.ts'
-import { DEFAULT_DONOR_RULES, type Donor } from '../../forecast/donors.ts'
-import type { NeedByDay } from '../../forecast/supplies.ts'
-import { Wide } from '../../parts/chapter.tsx'
-import { dayWords } from '../../words/dates.ts'
-import { plain, quarters } from '../../words/units.ts'
+import { DEFAULT_DONOR_RULES, type Donor, type NeedByDay } from '../../forecast/index.ts'
+import { Wide } from '../../parts/index.ts'
+import { dayWords, plain, quarters } from '../../words/index.ts'
 
 interface DonorsProps {
   donors: Donor[]

@@ -1,8 +1,7 @@
 /** What an order is asked to do: everything stands in the address, so it works without scripts and can be kept as a bookmark. */
 
-import { type FormState, idOf, TextField } from '../../forms/field.tsx'
-import { one } from '../../forms/typed.ts'
-import { chance } from '../../words/forecasts.ts'
+import { type FormState, idOf, one, TextField } from '../../forms/index.ts'
+import { chance } from '../../words/index.ts'
 import { CHANCES, ORDER_FIELDS } from './order.ts'
 
 export const OrderForm = ({ form, currency }: { form: FormState; currency: string }) => (

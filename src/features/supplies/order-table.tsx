@@ -1,7 +1,7 @@
 /** Every order size beside what it risks and costs. */
-import type { OrderAdvice } from '../../forecast/supplies.ts'
-import { Wide } from '../../parts/chapter.tsx'
-import { chance } from '../../words/forecasts.ts'
+import type { OrderAdvice } from '../../forecast/index.ts'
+import { Wide } from '../../parts/index.ts'
+import { chance } from '../../words/index.ts'
 
 const MOST_ROWS = 12
 

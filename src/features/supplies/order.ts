@@ -1,6 +1,6 @@
 /** What is asked of an order, as typed in the address of the Supplies page. */
-import { DEFAULT_ORDER, type OrderOptions } from '../../forecast/supplies.ts'
-import type { FieldProblem, Typed } from '../../forms/typed.ts'
+import { DEFAULT_ORDER, type OrderOptions } from '../../forecast/index.ts'
+import type { FieldProblem, Typed } from '../../forms/index.ts'
 
 interface NumberField {
   name: keyof OrderOptions

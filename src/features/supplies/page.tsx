@@ -1,20 +1,26 @@
 /** Supplies: queens and frames of eggs to have on hand, how many to order, and who can give. */
+
 import { addDays, type Day } from '../../days.ts'
-import type { Donor } from '../../forecast/donors.ts'
-import { moreThan } from '../../forecast/poisson-binomial.ts'
-import type {
-  ColonyNeed,
-  NeedByDay,
-  OrderAdvice,
-  OrderOptions,
-  SupplyForecast,
-} from '../../forecast/supplies.ts'
-import { type FormState, ProblemSummary } from '../../forms/field.tsx'
-import { DaysPlot } from '../../parts/days-plot.tsx'
-import { betweenPath, linePath, scaleFor, stretchOf } from '../../parts/forecast-chart.ts'
-import { type Frame, Layout } from '../../parts/layout.tsx'
-import { dayWords } from '../../words/dates.ts'
-import { chance } from '../../words/forecasts.ts'
+import {
+  type ColonyNeed,
+  type Donor,
+  moreThan,
+  type NeedByDay,
+  type OrderAdvice,
+  type OrderOptions,
+  type SupplyForecast,
+} from '../../forecast/index.ts'
+import { type FormState, ProblemSummary } from '../../forms/index.ts'
+import {
+  betweenPath,
+  DaysPlot,
+  type Frame,
+  Layout,
+  linePath,
+  scaleFor,
+  stretchOf,
+} from '../../parts/index.ts'
+import { chance, dayWords } from '../../words/index.ts'
 import { Donors } from './donors.tsx'
 import { orderLabel } from './order.ts'
 import { OrderForm } from './order-form.tsx'

@@ -1,13 +1,19 @@
 import { Hono } from 'hono'
-import type { Deps, Env } from '../../app/context.ts'
-import { foresightOf, groundIn, type Known, SUPPLIES_AHEAD } from '../../app/forecasts.ts'
-import { type Histories, yardHistories } from '../../app/histories.ts'
-import { page } from '../../app/respond.tsx'
-import { mappedInSlices } from '../../app/slices.ts'
-import { orderAdvice } from '../../forecast/supplies.ts'
-import { yardSupplies } from '../../forecast/yard-supplies.ts'
-import type { History } from '../../journal/history.ts'
-import type { Frame } from '../../parts/layout.tsx'
+import {
+  type Deps,
+  type Env,
+  foresightOf,
+  groundIn,
+  type Histories,
+  type Known,
+  page,
+  SUPPLIES_AHEAD,
+  yardHistories,
+} from '../../app/index.ts'
+import { mappedInSlices } from '../../app/node.ts'
+import { orderAdvice, yardSupplies } from '../../forecast/index.ts'
+import type { History } from '../../journal/index.ts'
+import type { Frame } from '../../parts/index.ts'
 import { orderIn } from './order.ts'
 import { SuppliesPage } from './page.tsx'
 

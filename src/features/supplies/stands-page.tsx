@@ -1,13 +1,20 @@
 /** Stands: how many of each yard's are taken and free by date, for taking on new jobs. */
+
 import type { Day } from '../../days.ts'
-import { freeFrom, type OccupancyDay } from '../../forecast/occupancy.ts'
-import { type FormState, ProblemSummary, TextField } from '../../forms/field.tsx'
-import { Wide } from '../../parts/chapter.tsx'
-import { DaysPlot } from '../../parts/days-plot.tsx'
-import { below, betweenPath, linePath, scaleFor, stretchOf } from '../../parts/forecast-chart.ts'
-import { type Frame, Layout } from '../../parts/layout.tsx'
-import { dayWords } from '../../words/dates.ts'
-import { chance } from '../../words/forecasts.ts'
+import { freeFrom, type OccupancyDay } from '../../forecast/index.ts'
+import { type FormState, ProblemSummary, TextField } from '../../forms/index.ts'
+import {
+  below,
+  betweenPath,
+  DaysPlot,
+  type Frame,
+  Layout,
+  linePath,
+  scaleFor,
+  stretchOf,
+  Wide,
+} from '../../parts/index.ts'
+import { chance, dayWords } from '../../words/index.ts'
 
 interface YardStands {
   yard: string

@@ -1,12 +1,18 @@
 import { Hono } from 'hono'
-import type { Deps, Env, Here } from '../../app/context.ts'
-import { foresightOf, groundIn, STANDS_AHEAD } from '../../app/forecasts.ts'
-import { typedIn } from '../../app/form.ts'
-import { yardHistories } from '../../app/histories.ts'
-import { page } from '../../app/respond.tsx'
-import { mappedInSlices } from '../../app/slices.ts'
-import { occupancyForecast } from '../../forecast/occupancy.ts'
-import { type FieldProblem, one, type Typed } from '../../forms/typed.ts'
+import {
+  type Deps,
+  type Env,
+  foresightOf,
+  groundIn,
+  type Here,
+  page,
+  STANDS_AHEAD,
+  typedIn,
+  yardHistories,
+} from '../../app/index.ts'
+import { mappedInSlices } from '../../app/node.ts'
+import { occupancyForecast } from '../../forecast/index.ts'
+import { type FieldProblem, one, type Typed } from '../../forms/index.ts'
 import { StandsPage, standsField } from './stands-page.tsx'
 
 /** Stands free by date in each yard, and how many stands a yard has. */

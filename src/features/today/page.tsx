@@ -1,12 +1,9 @@
 /** Today: what to do now, by yard, in the order one walks; then what can wait, and until when. */
+
 import type { Day } from '../../days.ts'
-import { WindowOf } from '../../parts/date.tsx'
-import { type Frame, Layout } from '../../parts/layout.tsx'
-import { Mark } from '../../parts/mark.tsx'
-import type { Action, Check } from '../../recovery/plan-types.ts'
-import { dayAndDistance } from '../../words/dates.ts'
-import type { ToDo } from '../../words/lines.ts'
-import { RULE_WORDS } from '../../words/rules.ts'
+import { type Frame, Layout, Mark, WindowOf } from '../../parts/index.ts'
+import type { Action, Check } from '../../recovery/index.ts'
+import { dayAndDistance, RULE_WORDS, type ToDo } from '../../words/index.ts'
 
 export interface TodayLine {
   tag: string

@@ -1,16 +1,18 @@
 import { Hono } from 'hono'
 import { v7 } from 'uuid'
-import type { Env, PageDeps } from '../../app/context.ts'
-import { foresightOf, type Ground, groundIn } from '../../app/forecasts.ts'
-import { colonyPath, page } from '../../app/respond.tsx'
+import {
+  colonyPath,
+  type Env,
+  foresightOf,
+  type Ground,
+  groundIn,
+  type PageDeps,
+  page,
+} from '../../app/index.ts'
 import type { Day } from '../../days.ts'
 import type { ColonySummary } from '../../store/index.ts'
-import { betterDay, mayWaitUntil } from '../../words/forecasts.ts'
-import { toDoOf, waitsUntil } from '../../words/lines.ts'
-import { live } from '../../words/rules.ts'
-import type { Missed } from '../round/missed.ts'
-import { missedNow } from '../round/today-round.ts'
-import { missedWords } from '../round/words.ts'
+import { betterDay, live, mayWaitUntil, toDoOf, waitsUntil } from '../../words/index.ts'
+import { type Missed, missedNow, missedWords } from '../round/index.ts'
 import { type TodayLine, TodayPage, type TodayProps } from './page.tsx'
 
 /** Today's round. */

@@ -1,13 +1,8 @@
 /** The yard: every stand as a row, with where its colony is on its way. */
 
-import { type Frame, Layout } from '../../parts/layout.tsx'
-import { Mark } from '../../parts/mark.tsx'
-import { RibbonDefs } from '../../parts/ribbon/key.tsx'
-import type { Ribbon } from '../../parts/ribbon/model.ts'
-import { RibbonSmall } from '../../parts/ribbon/strip.tsx'
-import type { CheckStatus, Phase } from '../../recovery/plan-types.ts'
-import { dayWords } from '../../words/dates.ts'
-import { PHASE_WORDS } from '../../words/rules.ts'
+import { type Frame, Layout, Mark, type Ribbon, RibbonDefs, RibbonSmall } from '../../parts/index.ts'
+import type { CheckStatus, Phase } from '../../recovery/index.ts'
+import { dayWords, PHASE_WORDS } from '../../words/index.ts'
 
 export interface YardRow {
   tag: string

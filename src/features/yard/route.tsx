@@ -1,11 +1,9 @@
 import { Hono } from 'hono'
-import type { Env, Here, PageDeps } from '../../app/context.ts'
-import { colonyPath, page } from '../../app/respond.tsx'
-import { ribbonOf } from '../../parts/ribbon/model.ts'
-import { PHASES, type Phase } from '../../recovery/plan-types.ts'
+import { colonyPath, type Env, type Here, type PageDeps, page } from '../../app/index.ts'
+import { ribbonOf } from '../../parts/index.ts'
+import { PHASES, type Phase } from '../../recovery/index.ts'
 import type { Book, ColonySummary } from '../../store/index.ts'
-import { leftWords, toDoOf, waitWords } from '../../words/lines.ts'
-import { live, PHASE_WORDS } from '../../words/rules.ts'
+import { leftWords, live, PHASE_WORDS, toDoOf, waitWords } from '../../words/index.ts'
 import { SHOWS, type Show, SORTS, type Sort, YardPage, type YardProps, type YardRow } from './page.tsx'
 
 const PAGE = 40

@@ -1,9 +1,9 @@
 /** `resettle backup [FOLDER]`: a proven copy of the database, now. Safe while the server runs. */
+
 import { existsSync } from 'node:fs'
 import { resolve } from 'node:path'
 import { parseArgs } from 'node:util'
-import { backupFolder, takeBackup } from '../../store/backup.ts'
-import { dataFile, openConnection, StoreError } from '../../store/index.ts'
+import { backupFolder, dataFile, openConnection, StoreError, takeBackup } from '../../store/node.ts'
 import { saying } from './terminal.ts'
 
 /** Exit code 0: taken, its path on stdout. 2: not taken. */

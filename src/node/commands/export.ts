@@ -1,10 +1,12 @@
 /** `resettle export FILE.jsonl|FILE.csv|-`: the whole yard as JSON Lines, or its colonies as CSV. Never overwrites. */
+
 import { existsSync, fsyncSync, openSync, writeSync } from 'node:fs'
 import { parseArgs } from 'node:util'
-import { exportLines } from '../../features/data/yard-export.ts'
-import { rowOf, writeColonies } from '../../features/import/colonies-csv.ts'
-import { photoFolder, shelfIn } from '../../photos/shelf.ts'
-import { dataFile, openStore, type Store, StoreError } from '../../store/index.ts'
+import { exportLines } from '../../features/data/node.ts'
+import { rowOf, writeColonies } from '../../features/import/node.ts'
+import { photoFolder, shelfIn } from '../../photos/node.ts'
+import type { Store } from '../../store/index.ts'
+import { dataFile, openStore, StoreError } from '../../store/node.ts'
 import { saying } from './terminal.ts'
 
 /** Exit code 0: written. 2: not. */

@@ -1,17 +1,17 @@
 /** `resettle import FILE.jsonl|FILE.csv|-`: a whole yard from JSON Lines, or colonies from CSV. All or nothing. */
+
 import { readFileSync } from 'node:fs'
 import { basename } from 'node:path'
 import { parseArgs } from 'node:util'
 import { v7 } from 'uuid'
 import { type Day, dayIn } from '../../days.ts'
-import { fileLines } from '../../features/data/file-lines.ts'
-import { takeYard } from '../../features/data/yard-import.ts'
-import { type Lines, type ReadYard, readYard } from '../../features/data/yard-lines.ts'
-import { readColonies } from '../../features/import/colonies-csv.ts'
-import { lineOf } from '../../features/import/csv-table.ts'
-import { type ImportRow, rehearsed, takeIn } from '../../features/import/take-in.ts'
-import { photoFolder, shelfIn } from '../../photos/shelf.ts'
-import { dataFile, openStore, type Store, StoreError } from '../../store/index.ts'
+import type { Lines, ReadYard } from '../../features/data/index.ts'
+import { fileLines, readYard, takeYard } from '../../features/data/node.ts'
+import type { ImportRow } from '../../features/import/index.ts'
+import { lineOf, readColonies, rehearsed, takeIn } from '../../features/import/node.ts'
+import { photoFolder, shelfIn } from '../../photos/node.ts'
+import type { Store } from '../../store/index.ts'
+import { dataFile, openStore, StoreError } from '../../store/node.ts'
 import { complain, saying } from './terminal.ts'
 
 interface Options {

@@ -12,12 +12,14 @@
  *
  * With --keys tokens and calendar addresses are taken back too; close always does that.
  */
+
 import { existsSync } from 'node:fs'
 import { parseArgs } from 'node:util'
-import { outsideFrom } from '../../app/address.ts'
-import { type Outcome, type People, type Person, peopleOn, ROLES, type Role } from '../../people/index.ts'
-import { dataFile, openConnection, StoreError } from '../../store/index.ts'
-import { keysWords } from '../../words/people.ts'
+import { outsideFrom } from '../../app/node.ts'
+import { type Outcome, type People, type Person, ROLES, type Role } from '../../people/index.ts'
+import { peopleOn } from '../../people/node.ts'
+import { dataFile, openConnection, StoreError } from '../../store/node.ts'
+import { keysWords } from '../../words/index.ts'
 import { portOf } from './serve.ts'
 import { saying, secretLine } from './terminal.ts'
 

@@ -1,10 +1,17 @@
 /** Reads the input of `resettle plan`: one colony's tag, protocol overrides and entries, ids and colony optional. */
+
 import { z } from 'zod'
 import type { Day } from '../../days.ts'
-import { type Entry, entry } from '../../journal/entry.ts'
-import { contradictions, type History, historyOf } from '../../journal/history.ts'
-import { type Problem, problemsOf } from '../../journal/problem.ts'
-import { type Protocol, protocolOverrides, protocolWith } from '../../recovery/protocol.ts'
+import {
+  contradictions,
+  type Entry,
+  entry,
+  type History,
+  historyOf,
+  type Problem,
+  problemsOf,
+} from '../../journal/index.ts'
+import { type Protocol, protocolOverrides, protocolWith } from '../../recovery/index.ts'
 
 const envelope = z.strictObject({
   tag: z.string().min(1).max(60),

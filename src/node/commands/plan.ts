@@ -1,9 +1,10 @@
 /** `resettle plan --as-of DAY FILE|-`: one colony's plan from its entries. Input and output are public formats (README). */
+
 import { readFileSync } from 'node:fs'
 import { parseArgs } from 'node:util'
 import { isDay } from '../../days.ts'
-import { problemLine } from '../../journal/problem.ts'
-import { planOf } from '../../recovery/plan.ts'
+import { problemLine } from '../../journal/index.ts'
+import { planOf } from '../../recovery/index.ts'
 import { readPlanInput } from './plan-input.ts'
 
 const USAGE = 'usage: resettle plan --as-of YYYY-MM-DD FILE|-'

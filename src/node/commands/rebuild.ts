@@ -1,8 +1,9 @@
 /** `resettle rebuild`: makes the projections again from the journal. */
+
 import { existsSync } from 'node:fs'
 import { parseArgs } from 'node:util'
 import { dayIn, isDay } from '../../days.ts'
-import { dataFile, openStore, StoreError } from '../../store/index.ts'
+import { dataFile, openStore, StoreError } from '../../store/node.ts'
 
 /** Exit code 0 when made, 2 when it cannot be. */
 export async function run(args: string[]): Promise<number> {

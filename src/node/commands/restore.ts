@@ -1,15 +1,12 @@
 /** `resettle restore FILE [--replace]`: goes back to a backup. The database that was there is kept beside it. */
+
 import { existsSync } from 'node:fs'
 import { parseArgs } from 'node:util'
 import { addDays, dayIn } from '../../days.ts'
-import { choicesOn } from '../../features/messages/choices.ts'
-import { accountsIn, type CameBack, heldAgainst } from '../../people/came-back.ts'
-import { peopleOn } from '../../people/index.ts'
-import { keysOn } from '../../people/keys.ts'
-import { dataFile, StoreError } from '../../store/index.ts'
-import { lettersOf } from '../../store/letters.ts'
-import { restore } from '../../store/restore.ts'
-import { settingsOf } from '../../store/settings.ts'
+import { choicesOn } from '../../features/messages/node.ts'
+import type { CameBack } from '../../people/index.ts'
+import { accountsIn, heldAgainst, keysOn, peopleOn } from '../../people/node.ts'
+import { dataFile, lettersOf, restore, StoreError, settingsOf } from '../../store/node.ts'
 import { machineZone } from '../services.ts'
 import { saying } from './terminal.ts'
 

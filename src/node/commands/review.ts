@@ -2,16 +2,19 @@
  * `resettle review [--from FILE|-] [--as-of DAY] [--json] [--united-as-loss] [--skip-bad]`: which removals survive, from
  * a colonies CSV or from the yard's own database. The JSON is a public format (README).
  */
+
 import { existsSync, readFileSync } from 'node:fs'
 import { parseArgs } from 'node:util'
 import { type Day, dayIn, isDay } from '../../days.ts'
-import { readColonies } from '../../features/import/colonies-csv.ts'
-import { lineOf } from '../../features/import/csv-table.ts'
-import { type ColonyFacts, factsOfRow } from '../../features/review/facts.ts'
-import { factsInStore } from '../../features/review/journal-facts.ts'
-import { reviewOf } from '../../features/review/review.ts'
-import { summaryOf } from '../../features/review/summary.ts'
-import { dataFile, openStore, StoreError } from '../../store/index.ts'
+import { lineOf, readColonies } from '../../features/import/node.ts'
+import {
+  type ColonyFacts,
+  factsInStore,
+  factsOfRow,
+  reviewOf,
+  summaryOf,
+} from '../../features/review/index.ts'
+import { dataFile, openStore, StoreError } from '../../store/node.ts'
 
 const USAGE =
   'usage: resettle review [--from FILE|-] [--as-of YYYY-MM-DD] [--json] [--united-as-loss] [--skip-bad]'

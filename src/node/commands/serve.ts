@@ -1,13 +1,12 @@
 /** `resettle serve`: the yard's book, for browsers. */
+
 import { existsSync } from 'node:fs'
 import { join } from 'node:path'
 import { parseArgs } from 'node:util'
-import { DIRECT, type Outside, outsideFrom } from '../../app/address.ts'
-import { errorForLog, loggerFrom } from '../../app/logging.ts'
-import { hookRulesFrom } from '../../features/messages/hook-rules.ts'
-import { mailerFrom } from '../../features/messages/mail.ts'
-import { startMessenger } from '../../features/messages/messenger.ts'
-import { dataFile, StoreError } from '../../store/index.ts'
+import type { Outside } from '../../app/index.ts'
+import { DIRECT, errorForLog, loggerFrom, outsideFrom } from '../../app/node.ts'
+import { hookRulesFrom, mailerFrom, startMessenger } from '../../features/messages/node.ts'
+import { dataFile, StoreError } from '../../store/node.ts'
 import { BUILT } from '../assets.ts'
 import { isLoopback, type ListenOptions, listen } from '../listen.ts'
 import { type House, openSoundHouse } from '../services.ts'

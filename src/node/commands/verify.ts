@@ -1,9 +1,10 @@
 /** `resettle verify`: proves the database whole, changing nothing. Safe while the server runs. */
+
 import { existsSync } from 'node:fs'
 import { parseArgs } from 'node:util'
-import { photoFolder, photoNow, shelfIn } from '../../photos/shelf.ts'
-import { dataFile, OlderError, openStore, type Store, StoreError } from '../../store/index.ts'
-import { withOlderCopy } from '../../store/older-copy.ts'
+import { photoFolder, photoNow, shelfIn } from '../../photos/node.ts'
+import type { Store } from '../../store/index.ts'
+import { dataFile, OlderError, openStore, StoreError, withOlderCopy } from '../../store/node.ts'
 import { saying } from './terminal.ts'
 
 /** Exit code 0: whole. 1: problems, one line each on stderr. 2: it cannot be opened. */

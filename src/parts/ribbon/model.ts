@@ -2,12 +2,10 @@
  * The brood ribbon as data: what brood of which origin can be in the box on which day, when a queen is expected, when
  * the lid stays on, who looked when, and which windows are coming. Drawn by strip.tsx, said in words by words.ts.
  */
-import { WORKER } from '../../biology/development.ts'
+import { WORKER } from '../../biology/index.ts'
 import { addDays, type Day, earlier, later, type Span } from '../../days.ts'
-import type { Given, Inspection } from '../../journal/entry.ts'
-import type { History } from '../../journal/history.ts'
-import type { Check, DayRange, Plan } from '../../recovery/plan-types.ts'
-import { BROOD_GIFTS, broodAlong } from '../../recovery/sources.ts'
+import type { Given, History, Inspection } from '../../journal/index.ts'
+import { BROOD_GIFTS, broodAlong, type Check, type DayRange, type Plan } from '../../recovery/index.ts'
 
 /** `maybe` bands are expected or possible, the others are seen or follow from what was seen. */
 export interface Band {

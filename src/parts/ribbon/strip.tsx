@@ -2,8 +2,9 @@
  * Draws the brood ribbon. Across, everything is in per cent of the strip, so that it fits any width while letters keep
  * their size; down, it is in pixels. Brood stages differ by pattern, so it reads the same in black and white.
  */
+
 import { addDays } from '../../days.ts'
-import { dayWords } from '../../words/dates.ts'
+import { dayWords } from '../../words/index.ts'
 import { Legend } from './key.tsx'
 import { LaneBars, Ticks } from './lanes.tsx'
 import type { Lane, Ribbon } from './model.ts'

@@ -2,9 +2,10 @@
  * The days for each check, a row each, with its name beside it, on the side where there is room on a phone. Where there
  * is none on either side, the name stands above the row, and the row takes more room.
  */
+
 import type { Day } from '../../days.ts'
-import type { Check } from '../../recovery/plan-types.ts'
-import { RULE_WORDS } from '../../words/rules.ts'
+import type { Check } from '../../recovery/index.ts'
+import { RULE_WORDS } from '../../words/index.ts'
 import type { Ribbon } from './model.ts'
 import { pct, type Scale, width } from './scale.ts'
 

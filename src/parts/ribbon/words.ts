@@ -1,7 +1,7 @@
 /** The brood ribbon in words: says what the drawing shows, for those who cannot see it. */
+
 import type { Day } from '../../days.ts'
-import { dayWords, fromTo } from '../../words/dates.ts'
-import { RULE_WORDS, STATUS_WORDS } from '../../words/rules.ts'
+import { dayWords, fromTo, RULE_WORDS, STATUS_WORDS } from '../../words/index.ts'
 import type { Band, Ribbon } from './model.ts'
 
 const KIND: Record<Band['kind'], string> = {

@@ -5,7 +5,7 @@
 import { type ChildProcess, spawn } from 'node:child_process'
 import { Agent, request } from 'node:http'
 import { openHouse } from '../../../src/node/services.ts'
-import { openStore } from '../../../src/store/index.ts'
+import { openStore } from '../../../src/store/node.ts'
 import { inspection, intake, newId } from '../../store/helpers.ts'
 import { type Random, randomFrom } from '../../store/yard.ts'
 import { CHEAP, signInAs } from '../../support/people.ts'

@@ -1,6 +1,6 @@
 /** What came along in the box, asked alike where the removal is written up and where the intake is logged. */
 
-import { Choices, TextField } from '../../../forms/field.tsx'
+import { Choices, TextField } from '../../../forms/index.ts'
 import {
   BEES_TAPPED,
   BROOD_CARE,
@@ -8,8 +8,8 @@ import {
   FRAMES_TAPPED,
   TEMPER,
   TIED,
-} from '../../../words/choices.ts'
-import { unitOf } from '../../../words/units.ts'
+  unitOf,
+} from '../../../words/index.ts'
 import type { EntryFieldsProps } from './common.tsx'
 
 export const BroodAlong = ({ form }: Pick<EntryFieldsProps, 'form'>) => (

@@ -1,8 +1,7 @@
 /** The day of an entry, and its time where somebody may care to note it. */
 
-import { type FormState, NoteField, TextField } from '../../../forms/field.tsx'
-import { one } from '../../../forms/typed.ts'
-import type { Frame } from '../../../parts/layout.tsx'
+import { type FormState, NoteField, one, TextField } from '../../../forms/index.ts'
+import type { Frame } from '../../../parts/index.ts'
 
 export interface EntryFieldsProps {
   form: FormState

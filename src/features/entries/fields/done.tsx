@@ -1,8 +1,7 @@
 /** What is done at a box beside looking: cage, ties, mite wash, something given. Used in a visit and in corrections. */
 
-import { Choices, TextField } from '../../../forms/field.tsx'
-import { CAGE, type Choice, GIFT } from '../../../words/choices.ts'
-import { unitOf } from '../../../words/units.ts'
+import { Choices, TextField } from '../../../forms/index.ts'
+import { CAGE, type Choice, GIFT, unitOf } from '../../../words/index.ts'
 import { type EntryFieldsProps, EntryNote } from './common.tsx'
 
 /** `visit`: part of a visit, where it may be left out and the visit has its own note. */

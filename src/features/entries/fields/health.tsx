@@ -1,8 +1,7 @@
 /** Clearing a suspected brood disease, and feed. */
 
-import { Choices, TextField } from '../../../forms/field.tsx'
-import { type Choice, CLEARED, SYRUP } from '../../../words/choices.ts'
-import { unitOf } from '../../../words/units.ts'
+import { Choices, TextField } from '../../../forms/index.ts'
+import { type Choice, CLEARED, SYRUP, unitOf } from '../../../words/index.ts'
 import { type EntryFieldsProps, EntryNote } from './common.tsx'
 
 export const ClearedFields = (p: EntryFieldsProps) => (

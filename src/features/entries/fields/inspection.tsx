@@ -1,7 +1,6 @@
 /** What was seen at the box. What is not tapped was not looked at, and proves nothing. */
 
-import { Choices, TextField, Ticks } from '../../../forms/field.tsx'
-import { PhotoField } from '../../../forms/photo-field.tsx'
+import { Choices, PhotoField, TextField, Ticks } from '../../../forms/index.ts'
 import {
   BEES_TAPPED,
   CAPPED_BROOD,
@@ -15,7 +14,7 @@ import {
   SIGN,
   STORES,
   TEMPER,
-} from '../../../words/choices.ts'
+} from '../../../words/index.ts'
 import { type EntryFieldsProps, EntryNote } from './common.tsx'
 
 export const InspectionFields = (p: EntryFieldsProps) => (

@@ -1,10 +1,7 @@
 /** An intake in three short groups: where from, queen and brood, box. */
 
-import { dayLabel } from '../../../forms/day-labels.ts'
-import { Choices, TextField } from '../../../forms/field.tsx'
-import { PhotoField } from '../../../forms/photo-field.tsx'
-import { METHOD, QUEEN, removalTypes, SPRAYED } from '../../../words/choices.ts'
-import { unitOf } from '../../../words/units.ts'
+import { Choices, dayLabel, PhotoField, TextField } from '../../../forms/index.ts'
+import { METHOD, QUEEN, removalTypes, SPRAYED, unitOf } from '../../../words/index.ts'
 import { BeesAndBox, BroodAlong } from './along.tsx'
 import { DayField, type EntryFieldsProps, EntryNote } from './common.tsx'
 import { YardField } from './yard.tsx'

@@ -1,9 +1,7 @@
 /** Moving to another stand, leaving the yard, a box that was not reached. */
 
-import { dayLabel } from '../../../forms/day-labels.ts'
-import { Choices, NoteField, TextField } from '../../../forms/field.tsx'
-import { PhotoField } from '../../../forms/photo-field.tsx'
-import { MISSED, OUTCOME } from '../../../words/choices.ts'
+import { Choices, dayLabel, NoteField, PhotoField, TextField } from '../../../forms/index.ts'
+import { MISSED, OUTCOME } from '../../../words/index.ts'
 import { DayField, type EntryFieldsProps, EntryNote } from './common.tsx'
 import { YardField } from './yard.tsx'
 

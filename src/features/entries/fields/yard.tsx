@@ -1,8 +1,6 @@
 /** The yard, wherever one is typed; and, where nobody has used it before, the box that says that a new one is meant. */
 
-import { type FormState, TextField } from '../../../forms/field.tsx'
-import { NEW_YARD } from '../../../forms/fields.ts'
-import { one } from '../../../forms/typed.ts'
+import { type FormState, NEW_YARD, one, TextField } from '../../../forms/index.ts'
 
 export const YardField = ({ form, yards }: { form: FormState; yards: string[] }) => {
   const asked = form.problems.some((p) => p.field === 'yard' && one(form.typed, 'yard') !== '')

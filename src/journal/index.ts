@@ -1,0 +1,42 @@
+/** The door of this room; README.md says what is behind it. */
+export {
+  CLEARED_BY,
+  type DiseaseCleared,
+  day,
+  type Entry,
+  type EntryKind,
+  entry,
+  GIFTS,
+  type Gift,
+  type Given,
+  type Inspection,
+  type Intake,
+  intake,
+  METHODS,
+  MISSED_REASONS,
+  type MissedReason,
+  type MissedVisit,
+  type MiteWash,
+  MOST_PHOTOS,
+  OUTCOMES,
+  type Outcome,
+  outcome,
+  photoId,
+  QUEEN_AT_INTAKE,
+  type QueenCage,
+  REMOVAL_TYPES,
+  SIGNS,
+  SYRUPS,
+  tag,
+} from './entry.ts'
+export { type Happening, happeningOf } from './happening.ts'
+export {
+  contradictions,
+  type History,
+  historyOf,
+  replacements,
+  type StandingEntry,
+  standing,
+} from './history.ts'
+export { type Problem, problemLine, problemsOf } from './problem.ts'
+export { natural, type Standing, standOrder } from './stand-order.ts'
