@@ -4,7 +4,7 @@
  */
 
 import { randomUUID } from 'node:crypto'
-import type { DemoDoor } from '../src/app/index.ts'
+import type { DemoSignIn } from '../src/app/index.ts'
 import type { People, Role } from '../src/people/index.ts'
 import { ISOLDE, JUNO, MAREN, PERPETUA, TOBIAH } from './cast.ts'
 
@@ -17,7 +17,7 @@ const CAST: { name: string; role: Role; words?: string }[] = [
 ]
 
 /** Makes the accounts; gives those that the sign-in page offers. */
-export async function demoAccounts(people: Pick<People, 'accounts' | 'putPassphrase'>): Promise<DemoDoor> {
+export async function demoAccounts(people: Pick<People, 'accounts' | 'putPassphrase'>): Promise<DemoSignIn> {
   for (const { name, role } of CAST) {
     const made = people.accounts.make({ name, role, by: null })
     if (made.ok) await people.putPassphrase(made.value.id, `never typed ${randomUUID()}`)

@@ -4,7 +4,7 @@
  */
 import type { IncomingMessage } from 'node:http'
 import proxyAddr from 'proxy-addr'
-import type { Here } from './context.ts'
+import type { AppContext } from './context.ts'
 
 /** Whether a proxy at that address is trusted. */
 export type Trust = (address: string) => boolean
@@ -49,27 +49,28 @@ function trustFrom(text: string | undefined): Trust {
   }
 }
 
-const incoming = (c: Here): IncomingMessage | undefined =>
+const incoming = (c: AppContext): IncomingMessage | undefined =>
   (c.env as { incoming?: IncomingMessage } | undefined)?.incoming
 
 /** The peer of the connection; '' in a test without one. */
-const peer = (c: Here): string => incoming(c)?.socket?.remoteAddress ?? ''
+const peer = (c: AppContext): string => incoming(c)?.socket?.remoteAddress ?? ''
 
 /** The address of whoever asks, past trusted proxies. */
-export function addressOf(c: Here, { trust }: Outside): string {
+export function addressOf(c: AppContext, { trust }: Outside): string {
   const request = incoming(c)
   return request?.socket === undefined ? '' : (proxyAddr(request, (address) => trust(address)) ?? '')
 }
 
 /** A header that only a trusted proxy may set; the first of several values. */
-const told = (c: Here, { trust }: Outside, name: string): string | undefined =>
+const told = (c: AppContext, { trust }: Outside, name: string): string | undefined =>
   trust(peer(c)) ? c.req.header(name)?.split(',')[0]?.trim() : undefined
 
 /** Whether the browser came over TLS. */
-export const isSecure = (c: Here, outside: Outside): boolean => originOf(c, outside).startsWith('https:')
+export const isSecure = (c: AppContext, outside: Outside): boolean =>
+  originOf(c, outside).startsWith('https:')
 
 /** The origin as the browser knows it. */
-export function originOf(c: Here, outside: Outside): string {
+export function originOf(c: AppContext, outside: Outside): string {
   if (outside.url !== null) return outside.url
   const url = new URL(c.req.url)
   const protocol = told(c, outside, 'x-forwarded-proto') === 'https' ? 'https:' : url.protocol

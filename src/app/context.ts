@@ -4,9 +4,9 @@ import type { Context, Env as HonoEnv } from 'hono'
 import type { Frame } from '../parts/index.ts'
 import type { ApiTokens, People, Person, TokenHolder } from '../people/index.ts'
 import type { PhotoFiles, PhotoShelf } from '../photos/index.ts'
-import type { Book, Safekeeping, Store } from '../store/index.ts'
+import type { BackupService, Repository, Store } from '../store/index.ts'
 import type { Outside } from './address.ts'
-import type { Foresight } from './forecasts.ts'
+import type { ForecastCache } from './forecasts.ts'
 import type { Logger } from './logging.ts'
 
 /** Built styles and browser code. */
@@ -20,7 +20,7 @@ export interface Assets {
 /** What the pages of the round are given. A phone without signal answers them too, so nothing here is the server's alone. */
 export interface PageDeps {
   /** As the viewer's role sees it, wherever there is a viewer. */
-  store: Book
+  store: Repository
   /** The instant now. */
   clock: () => Date
   /** Time zone (IANA) of a yard that has not chosen its own. */
@@ -30,7 +30,7 @@ export interface PageDeps {
   /** Pictures taken at the boxes. */
   photos: PhotoShelf
   /** Forecasts already made; a room that is given none makes its own. */
-  foresight?: Foresight
+  forecasts?: ForecastCache
   /** Hears of errors that are our bugs. */
   report: (error: unknown, request: string) => void
 }
@@ -42,20 +42,20 @@ export interface Deps extends PageDeps {
   /** Personal tokens for the HTTP API. */
   tokens: ApiTokens
   /** Backups; null for a database that lives in memory. */
-  safekeeping: Safekeeping | null
+  safekeeping: BackupService | null
   /** How the yard is called from outside, and which proxies are trusted. */
   outside: Outside
   /** What the set-up page asks for while there is no account. */
   setUpToken: string | null
   /** In the invented yard only: whom a visitor may be without a passphrase. */
-  demo: DemoDoor | null
+  demo: DemoSignIn | null
   log: Logger
   /** Built styles and browser code. */
   assets: Assets
 }
 
 /** The people of the invented yard that its sign-in page offers. */
-export interface DemoDoor {
+export interface DemoSignIn {
   people: { name: string; words: string }[]
 }
 
@@ -71,4 +71,4 @@ export interface Env extends HonoEnv {
   Bindings: { viewer?: Viewer }
 }
 
-export type Here = Context<Env>
+export type AppContext = Context<Env>

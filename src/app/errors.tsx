@@ -2,8 +2,8 @@
 
 import { HTTPException } from 'hono/http-exception'
 import type { Frame } from '../parts/index.ts'
-import type { Book } from '../store/index.ts'
-import type { Here, PageDeps } from './context.ts'
+import type { Repository } from '../store/index.ts'
+import type { AppContext, PageDeps } from './context.ts'
 import { BrokenPage, NoColonyPage, NoEntryPage, NoPagePage, TooLargePage } from './error-pages.tsx'
 import { nearestTags } from './nearest.ts'
 import { isApiPath, problemResponse } from './problem.ts'
@@ -11,10 +11,10 @@ import { colonyPath, page, sendsJson } from './respond.tsx'
 
 type Answer = Response | Promise<Response>
 
-export const unknownPage = (c: Here): Answer => page(c, <NoPagePage frame={frameOf(c)} />, 404)
+export const unknownPage = (c: AppContext): Answer => page(c, <NoPagePage frame={frameOf(c)} />, 404)
 
 /** An unknown colony: says so and offers the tags that look most like what was asked for. */
-export function unknownColony(c: Here, deps: PageDeps, asked: string): Answer {
+export function unknownColony(c: AppContext, deps: PageDeps, asked: string): Answer {
   const known = deps.store.colonies({})
   const near = nearestTags(asked, known).map((s) => ({
     tag: s.tag,
@@ -24,9 +24,9 @@ export function unknownColony(c: Here, deps: PageDeps, asked: string): Answer {
   return page(c, <NoColonyPage frame={frameOf(c)} asked={asked} near={near} />, 404)
 }
 
-export const unknownEntry = (c: Here): Answer => page(c, <NoEntryPage frame={frameOf(c)} />, 404)
+export const unknownEntry = (c: AppContext): Answer => page(c, <NoEntryPage frame={frameOf(c)} />, 404)
 
-export const tooLarge = (c: Here): Answer =>
+export const tooLarge = (c: AppContext): Answer =>
   isApiPath(c.req.path)
     ? problemResponse(413, 'At most 1 MiB can be sent at once.')
     : page(c, <TooLargePage frame={frameOf(c)} yard={c.req.path === '/data/import'} />, 413)
@@ -34,7 +34,7 @@ export const tooLarge = (c: Here): Answer =>
 /** Something of ours broke, or the machine's disk did: reported to the log, told in a sentence to the reader. */
 export const broken =
   (deps: Pick<PageDeps, 'report'>) =>
-  (error: Error, c: Here): Answer => {
+  (error: Error, c: AppContext): Answer => {
     if (error instanceof HTTPException && isApiPath(c.req.path)) return problemResponse(error.status)
     if (error instanceof HTTPException && (error.status < 500 || error.res !== undefined))
       return error.getResponse()
@@ -72,7 +72,8 @@ const TROUBLE_WORDS: Record<Trouble, string> = {
 }
 
 /** The frame, or one that stands when the frame itself could not be made. */
-const frameOf = (c: Here): Frame => (c.get('frame') as Frame | undefined) ?? bareFrame(c.req.path, () => null)
+const frameOf = (c: AppContext): Frame =>
+  (c.get('frame') as Frame | undefined) ?? bareFrame(c.req.path, () => null)
 
 /** A frame that stands when nothing is known: not the day, not the yard, not who asks. */
 export const bareFrame = (path: string, built: Frame['built']): Frame => ({
@@ -87,6 +88,9 @@ export const bareFrame = (path: string, built: Frame['built']): Frame => ({
 })
 
 /** The colony of a path, by tag or id; null when there is none. */
-export function colonyIn(c: Here, store: Book): NonNullable<ReturnType<Book['colony']>> | null {
+export function colonyIn(
+  c: AppContext,
+  store: Repository,
+): NonNullable<ReturnType<Repository['colony']>> | null {
   return store.colony(c.req.param('tag') ?? '')
 }

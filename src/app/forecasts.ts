@@ -32,7 +32,7 @@ import {
 } from '../forecast/index.ts'
 import type { History } from '../journal/index.ts'
 import type { Plan, Protocol } from '../recovery/index.ts'
-import type { Book } from '../store/index.ts'
+import type { Repository } from '../store/index.ts'
 
 /** A colony in the yard, with the plan of the day. */
 export interface Known {
@@ -51,7 +51,7 @@ export interface Ground {
   key: string
 }
 
-export interface Foresight {
+export interface ForecastCache {
   /** The model of the yard's rates, for lists. */
   model(ground: Ground): Model
   colony(known: Known, ground: Ground): Foreseen
@@ -73,13 +73,13 @@ const TELLING_AHEAD = 14
 const MOST_KEPT = 1000
 
 /** The rates the yard goes by: its own where it chose them. */
-export function ratesIn(settings: Book['settings']): Rates {
+export function ratesIn(settings: Repository['settings']): Rates {
   const own = settings.get('ownRates') ?? null
   return own === null ? DEFAULT_RATES : ratesWith(own.values as Partial<Rates>)
 }
 
 /** The yard's choices as of a day. */
-export function groundIn(book: Book, today: Day, zone: string): Ground {
+export function groundIn(book: Repository, today: Day, zone: string): Ground {
   const ground = {
     today,
     rates: ratesIn(book.settings),
@@ -114,7 +114,7 @@ class Kept {
 }
 
 /** One for the whole house, or for a phone. */
-export function foresightOf(): Foresight {
+export function forecastCache(): ForecastCache {
   const kept = new Kept()
   let model = listModelOf(DEFAULT_RATES)
   const modelFor = (rates: Rates): Model => {
@@ -132,7 +132,7 @@ export function foresightOf(): Foresight {
     hemisphere: g.hemisphere,
   })
 
-  const colony: Foresight['colony'] = (known, g) =>
+  const colony: ForecastCache['colony'] = (known, g) =>
     keep(known, g, 'colony', (history, m) => {
       const {
         story: _large,

@@ -3,11 +3,11 @@
 import { v7, validate } from 'uuid'
 import { one, type Typed, typedFrom } from '../forms/index.ts'
 import { KEYS, TAKEN_BACK } from '../parts/index.ts'
-import type { Here } from './context.ts'
+import type { AppContext } from './context.ts'
 import { viewerOf } from './frame.tsx'
 
 /** What was typed; nothing when the body is not a form. */
-export async function typedIn(c: Here): Promise<Typed> {
+export async function typedIn(c: AppContext): Promise<Typed> {
   try {
     return typedFrom(await c.req.formData())
   } catch {
@@ -25,7 +25,7 @@ export function idIn(typed: Typed, name = 'id'): string {
 export const takesKeysBack = (typed: Typed): boolean => one(typed, KEYS) === TAKEN_BACK
 
 /** Who signs: whoever is signed in. */
-export const signedIn = (c: Here): string => viewerOf(c).name
+export const signedIn = (c: AppContext): string => viewerOf(c).name
 
 /** What was typed with an id in each hidden field, so that the same form saved twice is one entry. */
 export function withIds(typed: Typed, names: readonly string[]): Typed {

@@ -4,7 +4,7 @@ import { createMiddleware } from 'hono/factory'
 import { type Day, dayIn } from '../days.ts'
 import type { Frame } from '../parts/index.ts'
 import { may, mayOpen } from '../people/index.ts'
-import type { Deps, Env, Here, PageDeps, Viewer } from './context.ts'
+import type { AppContext, Deps, Env, PageDeps, Viewer } from './context.ts'
 
 /** The yard's time zone: its own choice, else the machine's. */
 export const zoneOf = (deps: Pick<PageDeps, 'store' | 'zone'>): string =>
@@ -15,14 +15,14 @@ export const todayOf = (deps: Pick<PageDeps, 'store' | 'zone' | 'clock'>): Day =
   dayIn(zoneOf(deps), deps.clock())
 
 /** Who is signed in. Only for the rooms behind the door, where somebody always is. */
-export function viewerOf(c: Here): Viewer {
+export function viewerOf(c: AppContext): Viewer {
   const viewer = c.var.viewer
   if (viewer === null) throw new Error('nobody is signed in here')
   return viewer
 }
 
 /** What a page needs to know of its request. */
-export function frameFor(c: Here, deps: PageDeps): Frame {
+export function frameFor(c: AppContext, deps: PageDeps): Frame {
   const { settings } = deps.store
   const viewer = c.get('viewer') ?? null
   return {

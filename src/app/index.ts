@@ -1,10 +1,10 @@
 /** The door of this room; README.md says what is behind it. */
 export type { Outside } from './address.ts'
-export type { Assets, DemoDoor, Deps, Env, Here, PageDeps, Viewer } from './context.ts'
+export type { AppContext, Assets, DemoSignIn, Deps, Env, PageDeps, Viewer } from './context.ts'
 export { bareFrame, broken, colonyIn, tooLarge, unknownColony, unknownEntry, unknownPage } from './errors.tsx'
 export {
-  type Foresight,
-  foresightOf,
+  type ForecastCache,
+  forecastCache,
   type Ground,
   groundIn,
   type Known,

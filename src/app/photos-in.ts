@@ -2,7 +2,7 @@
 import { type FieldProblem, many, type Typed } from '../forms/index.ts'
 import { MOST_PHOTOS } from '../journal/index.ts'
 import { photoIn } from '../photos/index.ts'
-import type { Here, PageDeps } from './context.ts'
+import type { AppContext, PageDeps } from './context.ts'
 
 export interface FormWithPhotos {
   /** `photos` names those that were kept, the ones from before first. */
@@ -16,7 +16,7 @@ export const PHOTO_FILES = 'photo'
 
 /** Takes the photos of a posted form. */
 export async function withPhotos(
-  c: Here,
+  c: AppContext,
   deps: Pick<PageDeps, 'photos'>,
   typed: Typed,
 ): Promise<FormWithPhotos> {
@@ -39,7 +39,7 @@ export async function withPhotos(
   return { typed: ids.size === 0 ? typed : { ...typed, photos: [...ids] }, problems }
 }
 
-async function filesIn(c: Here): Promise<File[]> {
+async function filesIn(c: AppContext): Promise<File[]> {
   if (!/^multipart\/form-data\b/i.test(c.req.header('content-type') ?? '')) return []
   try {
     const files = (await c.req.formData()).getAll(PHOTO_FILES)

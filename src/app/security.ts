@@ -6,7 +6,7 @@ import { HTTPException } from 'hono/http-exception'
 import { secureHeaders } from 'hono/secure-headers'
 import { timeout } from 'hono/timeout'
 import { isSecure, type Outside, originOf } from './address.ts'
-import type { Deps, Env, Here } from './context.ts'
+import type { AppContext, Deps, Env } from './context.ts'
 import { ElsewherePage } from './error-pages.tsx'
 import { frameFor } from './frame.tsx'
 import { NO_SNIFFING_AROUND } from './policy.ts'
@@ -26,7 +26,7 @@ const READING = new Set(['GET', 'HEAD', 'OPTIONS'])
  * site could. Whoever came by another address than the one that was set is told which one to open.
  */
 export function ownPagesOnly(deps: Deps): MiddlewareHandler<Env> {
-  const own = (origin: string, c: Here): boolean => origin === originOf(c, deps.outside)
+  const own = (origin: string, c: AppContext): boolean => origin === originOf(c, deps.outside)
   const formCheck = csrf({ origin: own })
   return createMiddleware<Env>(async (c, next) => {
     if (READING.has(c.req.method)) return next()
@@ -41,7 +41,7 @@ export function ownPagesOnly(deps: Deps): MiddlewareHandler<Env> {
 }
 
 /** Whether a check lets the request go on, which it says by throwing or not. */
-async function passes(check: MiddlewareHandler, c: Here): Promise<boolean> {
+async function passes(check: MiddlewareHandler, c: AppContext): Promise<boolean> {
   try {
     await check(c, async () => undefined)
     return true

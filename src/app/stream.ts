@@ -1,10 +1,10 @@
 /** A file made while it is sent, so that a large one need not fit in memory. */
-import type { Here } from './context.ts'
+import type { AppContext } from './context.ts'
 
 /** Lines gathered until there is this much text to send at once. */
 const CHUNK = 64 * 1024
 
-export function streamed(c: Here, type: string, name: string, lines: Iterable<string>): Response {
+export function streamed(c: AppContext, type: string, name: string, lines: Iterable<string>): Response {
   const source = lines[Symbol.iterator]()
   const encoder = new TextEncoder()
   const body = new ReadableStream<Uint8Array>({

@@ -4,7 +4,7 @@ import { validate } from 'uuid'
 import { type Day, isDay } from '../days.ts'
 import { type Draft, FIELDS, type FieldProblem } from '../forms/index.ts'
 import { entry, type Problem, problemsOf, tag } from '../journal/index.ts'
-import type { Book } from '../store/index.ts'
+import type { Repository } from '../store/index.ts'
 import { problemWords } from '../words/index.ts'
 import type { PageDeps } from './context.ts'
 import { settleYard } from './new-yard.ts'
@@ -28,7 +28,7 @@ export type Saved = { ok: true; ids: string[] } | { ok: false; problems: FieldPr
  * @param typedBy who typed them in, where that was somebody else
  */
 export function submit(
-  deps: { store: Pick<Book, 'append' | 'yards' | 'entry'>; clock: PageDeps['clock'] },
+  deps: { store: Pick<Repository, 'append' | 'yards' | 'entry'>; clock: PageDeps['clock'] },
   today: Day,
   by: string,
   sent: readonly Sent[],
@@ -64,7 +64,7 @@ export function submit(
 const forPages = (problems: FieldProblem[], today: Day): FieldProblem[] =>
   problems.map((p) => ({ ...p, message: problemWords(p.message, today) }))
 
-function settleYards(store: Pick<Book, 'yards' | 'entry'>, sent: readonly Sent[]): void {
+function settleYards(store: Pick<Repository, 'yards' | 'entry'>, sent: readonly Sent[]): void {
   for (const { draft, replaces } of sent) {
     if (draft.raw.yard === undefined) continue
     const was = replaces === undefined ? undefined : store.entry(replaces)?.entry

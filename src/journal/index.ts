@@ -39,4 +39,4 @@ export {
   standing,
 } from './history.ts'
 export { type Problem, problemLine, problemsOf } from './problem.ts'
-export { natural, type Standing, standOrder } from './stand-order.ts'
+export { natural, type StandPlace, standOrder } from './stand-order.ts'

@@ -1,6 +1,6 @@
 /** The order in which one walks: by yard, then stand, then tag, numbers read as numbers. */
 
-export interface Standing {
+export interface StandPlace {
   id: string
   tag: string
   yard: string
@@ -15,7 +15,7 @@ const collator = new Intl.Collator('en', { numeric: true, sensitivity: 'base' })
 export const natural = (a: string, b: string): number => (a === b ? 0 : collator.compare(a, b))
 
 /** Compares by yard, stand and tag; what stands nowhere in particular comes last. */
-export function standOrder(a: Standing, b: Standing): number {
+export function standOrder(a: StandPlace, b: StandPlace): number {
   const yard = natural(a.yard, b.yard)
   if (yard !== 0) return yard
   if ((a.stand === null) !== (b.stand === null)) return a.stand === null ? 1 : -1

@@ -9,12 +9,12 @@ import { Hono } from 'hono'
 import { bodyLimit } from 'hono/body-limit'
 import { compress } from 'hono/compress'
 import {
+  type AppContext,
   allowed,
   broken,
   type Env,
-  foresightOf,
+  forecastCache,
   frame,
-  type Here,
   tooLarge,
   unknownPage,
 } from '../app/index.ts'
@@ -54,7 +54,7 @@ export type AllDeps = MessagesDeps & CalendarDeps
 type Feature = (deps: AllDeps) => Hono<Env>
 
 /** What a stranger can reach. */
-const DOOR: Feature[] = [signIn, setUp, invite, openLetter, calendarFeed]
+const PUBLIC_FEATURES: Feature[] = [signIn, setUp, invite, openLetter, calendarFeed]
 
 /**
  * Features, each a sub-app with its own paths; those a phone can answer without signal are in round-pages.ts. A new
@@ -103,7 +103,7 @@ const LARGE: Record<string, number> = { '/data/import': 64 * BODY_LIMIT, '/data/
 const PHOTO = /^\/photos\//
 const MOST_WITH_PHOTOS = 4 * PHOTO_LIMIT
 
-function mostFor(c: Here): number {
+function mostFor(c: AppContext): number {
   const large = LARGE[c.req.path]
   if (large !== undefined) return large
   if (PHOTO.test(c.req.path)) return PHOTO_LIMIT
@@ -122,10 +122,10 @@ export function createApp(deps: AllDeps): Hono<Env> {
     // Strangers get the smaller limit everywhere: it must not tell which paths there are.
     return bodyLimit({ maxSize: c.var.viewer === null ? BODY_LIMIT : mostFor(c), onError: tooLarge })(c, next)
   })
-  for (const feature of DOOR) app.route('/', feature(deps))
+  for (const feature of PUBLIC_FEATURES) app.route('/', feature(deps))
   app.use(noStrangers(deps))
-  const shared = { ...deps, foresight: deps.foresight ?? foresightOf() }
-  const behind = Object.fromEntries(ROLES.map((role) => [role, roomsFor(role, shared)])) as Record<
+  const shared = { ...deps, forecasts: deps.forecasts ?? forecastCache() }
+  const behind = Object.fromEntries(ROLES.map((role) => [role, appFor(role, shared)])) as Record<
     Role,
     Hono<Env>
   >
@@ -138,7 +138,7 @@ export function createApp(deps: AllDeps): Hono<Env> {
 }
 
 /** Everything behind the door, as one role has it. */
-export function roomsFor(role: Role, deps: AllDeps): Hono<Env> {
+export function appFor(role: Role, deps: AllDeps): Hono<Env> {
   const own = { ...deps, store: storeFor(role, deps.store) }
   const app = new Hono<Env>()
   app.use(async (c, next) => {

@@ -4,22 +4,22 @@ import type { Server } from 'node:http'
 import { isIPv6 } from 'node:net'
 import { type ServerType, serve } from '@hono/node-server'
 import ipaddr from 'ipaddr.js'
-import type { DemoDoor, Logger, Outside } from '../app/index.ts'
+import type { DemoSignIn, Logger, Outside } from '../app/index.ts'
 import { DIRECT, errorForLog, pathForLog, SILENT } from '../app/node.ts'
 import { newToken } from '../people/node.ts'
 import { StoreError } from '../store/node.ts'
 import { createApp } from './app.ts'
 import { assetsIn } from './assets.ts'
-import { type House, machineZone } from './services.ts'
+import { machineZone, type Services } from './services.ts'
 
 export interface ListenOptions {
-  house: House
+  services: Services
   /** 0: any free one. */
   port: number
   /** Default 127.0.0.1. Any other address only once there is an account. */
   host?: string
   outside?: Outside
-  demo?: DemoDoor
+  demo?: DemoSignIn
   clock?: () => Date
   log?: Logger
   /** How long a request may take to arrive; only tests want less. */
@@ -43,19 +43,19 @@ const HEADERS_MS = 15_000
 
 /** Serves a house. Rejects when the port cannot be had, and where strangers could come in before there is an account. */
 export function listen(options: ListenOptions): Promise<Listening> {
-  const { house, host = '127.0.0.1', outside = DIRECT, demo = null, log = SILENT } = options
-  const empty = house.people.accounts.none()
+  const { services, host = '127.0.0.1', outside = DIRECT, demo = null, log = SILENT } = options
+  const empty = services.people.accounts.none()
   if (empty && !isLoopback(host)) return Promise.reject(new StoreError(noAccountYet(host)))
   const setUpToken = empty ? newToken() : null
   const report = options.report ?? reportTo(log)
   const app = createApp({
-    store: house.store,
-    people: house.people,
-    tokens: house.tokens,
-    messages: house.messages,
-    calendars: house.calendars,
-    safekeeping: house.safekeeping,
-    photos: house.photos,
+    store: services.store,
+    people: services.people,
+    tokens: services.tokens,
+    messages: services.messages,
+    calendars: services.calendars,
+    safekeeping: services.safekeeping,
+    photos: services.photos,
     outside,
     setUpToken,
     demo,

@@ -9,19 +9,19 @@ import type { ApiTokens, Cost, Limits, People } from '../people/index.ts'
 import { apiTokensOn, peopleOn } from '../people/node.ts'
 import type { PhotoFiles } from '../photos/index.ts'
 import { photoFolder, shelfIn, shelfInMemory } from '../photos/node.ts'
-import type { Connection, Safekeeping, Store } from '../store/index.ts'
+import type { BackupService, Connection, Store } from '../store/index.ts'
 import {
+  assertIntact,
   assertNotLost,
-  assertSound,
+  backupServiceOf,
   DamagedError,
   openConnection,
   StoreError,
-  safekeepingOf,
   storeOn,
   wayOut,
 } from '../store/node.ts'
 
-export interface House {
+export interface Services {
   /** For rooms that keep tables of their own in the file. */
   connection: Connection
   store: Store
@@ -30,13 +30,13 @@ export interface House {
   messages: Messages
   calendars: Calendars
   /** Null for a database in memory. */
-  safekeeping: Safekeeping | null
+  safekeeping: BackupService | null
   /** Pictures taken at the boxes. */
   photos: PhotoFiles
   close: () => void
 }
 
-export interface HouseOptions {
+export interface ServicesOptions {
   clock?: () => Date
   /** Less than the real cost of hashing: for tests and the demo. */
   cost?: Cost
@@ -58,7 +58,7 @@ export const machineZone = (): string => Intl.DateTimeFormat().resolvedOptions()
 const NOWHERE: HookRules = { mayReach: () => false }
 
 /** Opens the file, or makes it, bringing it up to date. Throws StoreError in words when it cannot be used. */
-export function openHouse(file: string, options: HouseOptions = {}): House {
+export function openServices(file: string, options: ServicesOptions = {}): Services {
   const { clock = () => new Date(), cost, limits, report = () => undefined } = options
   const { mailer = null, hookRules = NOWHERE, home = null } = options
   const connection = openConnection(file)
@@ -79,7 +79,7 @@ export function openHouse(file: string, options: HouseOptions = {}): House {
     tokens: apiTokensOn(connection, clock),
     messages: { choices, sent, messenger: messengerOf(parts) },
     calendars: calendarsOn(connection, clock),
-    safekeeping: connection.raw.memory ? null : safekeepingOf(connection, { clock, dayOf, report }),
+    safekeeping: connection.raw.memory ? null : backupServiceOf(connection, { clock, dayOf, report }),
     photos: connection.raw.memory ? shelfInMemory() : shelfIn(photoFolder(file)),
     close: () => store.close(),
   }
@@ -89,16 +89,16 @@ export function openHouse(file: string, options: HouseOptions = {}): House {
  * The same for serving: the whole file is read through first. Throws StoreError for a damaged file, naming the newest good
  * backup and how to go back to it.
  */
-export function openSoundHouse(file: string, options: HouseOptions = {}): House {
+export function openCheckedServices(file: string, options: ServicesOptions = {}): Services {
   try {
     assertNotLost(file)
     const connection = openConnection(file)
     try {
-      assertSound(connection)
+      assertIntact(connection)
     } finally {
       connection.raw.close()
     }
-    return openHouse(file, options)
+    return openServices(file, options)
   } catch (error) {
     if (!(error instanceof DamagedError)) throw error
     throw new StoreError(`${error.message} It is not served.\n${wayOut(file)}`)

@@ -20,4 +20,4 @@ export {
   type Role,
 } from './permissions.ts'
 export { withoutPrivate } from './privacy.ts'
-export { bookFor, storeFor } from './store-for.ts'
+export { repositoryFor, storeFor } from './repository-for.ts'

@@ -9,7 +9,7 @@ import {
   allowed,
   broken,
   type Env,
-  type Foresight,
+  type ForecastCache,
   frameFor,
   NO_SNIFFING_AROUND,
   type PageDeps,
@@ -18,24 +18,24 @@ import {
 } from '../app/index.ts'
 import type { ROUND_PAGES } from '../features/phone-features.ts'
 import type { PhoneState } from '../parts/index.ts'
-import { bookFor } from '../people/index.ts'
+import { repositoryFor } from '../people/index.ts'
 import type { PhotoShelf } from '../photos/index.ts'
-import type { Book } from '../store/index.ts'
-import { type OutboxDesk, outboxPages } from './outbox-pages.tsx'
+import type { Repository } from '../store/index.ts'
+import { type OutboxActions, outboxPages } from './outbox-pages.tsx'
 import type { Base } from './round-store.ts'
 
 export interface PhoneAppParts {
-  book: Book
+  repository: Repository
   base: Pick<Base, 'viewer' | 'zone'>
   /** Those of the round; none where it cannot be read, and only the outbox is left. */
   pages: typeof ROUND_PAGES
   state: PhoneState
   clock: () => Date
   built: (source: string) => string | null
-  desk: OutboxDesk
+  actions: OutboxActions
   photos: PhotoShelf
   /** Forecasts made before. */
-  foresight: Foresight
+  forecasts: ForecastCache
   report: (error: unknown, request: string) => void
 }
 
@@ -44,24 +44,24 @@ export const ASK_THE_SERVER = 'Resettle-Elsewhere'
 
 /** One app for one state of what the phone keeps. */
 export function phoneApp({
-  book,
+  repository,
   base,
   pages,
   state,
   clock,
   built,
-  desk,
+  actions,
   photos,
-  foresight,
+  forecasts,
   report,
 }: PhoneAppParts): Hono<Env> {
   const deps: PageDeps = {
-    store: bookFor(base.viewer.role, book),
+    store: repositoryFor(base.viewer.role, repository),
     clock,
     zone: base.zone,
     assets: { built },
     photos,
-    foresight,
+    forecasts,
     report,
   }
   const app = new Hono<Env>()
@@ -73,7 +73,7 @@ export function phoneApp({
   })
   app.use(allowed)
   for (const some of pages) app.route('/', some(deps))
-  app.route('/', outboxPages(deps, desk))
+  app.route('/', outboxPages(deps, actions))
   app.notFound(async (c) => {
     const answer = await unknownPage(c)
     answer.headers.set(ASK_THE_SERVER, 'yes')

@@ -3,10 +3,10 @@
 import type { Day } from '../days.ts'
 import type { RoundColony } from '../features/offline/index.ts'
 import type { PhoneState } from '../parts/index.ts'
-import { bookOf, type PhoneBook } from './book.ts'
 import { connectionOf, type On } from './connection.ts'
 import type { Database, RoundHead, Waiting } from './database.ts'
 import { all } from './outbox.ts'
+import { bookOf, type PhoneBook } from './repository.ts'
 import { type Base, birth, forgetRound, type KeptRound, keptRound } from './round-store.ts'
 
 export interface Snapshot extends KeptRound {
@@ -30,7 +30,7 @@ export interface Memory {
   snapshot: () => Promise<Snapshot>
   state: () => Promise<PhoneState>
   /** The book of a day, made once for as long as nothing changes; for reading only. */
-  book: (of: Snapshot, base: Base, day: Day) => PhoneBook
+  repository: (of: Snapshot, base: Base, day: Day) => PhoneBook
   /** The round is as it was, asked for anew. */
   confirmed: (head: RoundHead) => Promise<void>
   /** Something on the disk has changed. Tells everybody. */
@@ -46,7 +46,7 @@ export function memoryOf(
   tell: (state: PhoneState) => void,
 ): Memory {
   let known: Promise<Snapshot> | null = null
-  let made: { key: unknown[]; book: PhoneBook } | null = null
+  let made: { key: unknown[]; repository: PhoneBook } | null = null
   const standing: Standing = { signIn: false, reached: null, session: 0 }
   const on = connectionOf(open, () => {
     known = null
@@ -79,11 +79,11 @@ export function memoryOf(
     standing,
     snapshot,
     state,
-    book(of, base, day) {
+    repository(of, base, day) {
       const key = [of.colonies, of.waiting, day, JSON.stringify([base.settings, base.yards])]
       if (made === null || key.some((part, i) => part !== made?.key[i]))
-        made = { key, book: bookOf({ ...of, head: base, today: day }) }
-      return made.book
+        made = { key, repository: bookOf({ ...of, head: base, today: day }) }
+      return made.repository
     },
     async confirmed(head) {
       const mine = snapshot()

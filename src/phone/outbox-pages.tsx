@@ -3,8 +3,8 @@
 import { Hono } from 'hono'
 import { v7 } from 'uuid'
 import {
+  type AppContext,
   type Env,
-  type Here,
   type PageDeps,
   page,
   signedIn,
@@ -17,39 +17,42 @@ import {
 import { CorrectPage, ownTypes } from '../features/entries/index.ts'
 import { type OutboxItem, OutboxPage, type OwnItem, TakeOutPage } from '../features/offline/index.ts'
 import { draftOf, type FieldProblem, one, type Typed, typedOf } from '../forms/index.ts'
-import type { Book } from '../store/index.ts'
+import type { Repository } from '../store/index.ts'
 import type { Waiting } from './database.ts'
 import { mayBeThere } from './outbox.ts'
 import { restsOn } from './sender.ts'
 
 /** What the pages of the outbox can do to it. */
-export interface OutboxDesk {
+export interface OutboxActions {
   waiting: readonly Waiting[]
   /** Id of who is signed in. */
   person: string
   signIn: boolean
   /** The book as it would be without this one, and what was then appended to it. */
-  bookWithout: (w: Waiting) => { book: Pick<Book, 'append'>; made: () => Waiting['entry'] | undefined }
+  bookWithout: (w: Waiting) => {
+    repository: Pick<Repository, 'append'>
+    made: () => Waiting['entry'] | undefined
+  }
   rewrite: (n: number, entry: Waiting['entry']) => Promise<void>
   sendAgain: (n: number) => Promise<void>
   takeOut: (n: number) => Promise<void>
   send: () => Promise<void>
 }
 
-export function outboxPages(deps: PageDeps, desk: OutboxDesk): Hono<Env> {
+export function outboxPages(deps: PageDeps, actions: OutboxActions): Hono<Env> {
   const app = new Hono<Env>()
-  const items = itemsOf(desk)
-  const itemIn = (c: Here): { item: OwnItem; w: Waiting } | null => {
+  const items = itemsOf(actions)
+  const itemIn = (c: AppContext): { item: OwnItem; w: Waiting } | null => {
     const n = Number(c.req.param('n'))
     const item = items.find((i) => i.n === n)
-    const w = desk.waiting.find((x) => x.n === n)
+    const w = actions.waiting.find((x) => x.n === n)
     return item === undefined || item.state === 'theirs' || w === undefined ? null : { item, w }
   }
 
-  app.get('/outbox', (c) => page(c, <OutboxPage frame={c.var.frame} items={items} signIn={desk.signIn} />))
+  app.get('/outbox', (c) => page(c, <OutboxPage frame={c.var.frame} items={items} signIn={actions.signIn} />))
 
   app.post('/outbox/send', async (c) => {
-    await desk.send()
+    await actions.send()
     return c.redirect('/outbox', 303)
   })
 
@@ -57,12 +60,12 @@ export function outboxPages(deps: PageDeps, desk: OutboxDesk): Hono<Env> {
     c.header('Content-Disposition', 'attachment; filename="waiting-entries.json"')
     c.header('Cache-Control', 'no-store')
     // The copy can be handed on: only what whoever is signed in has written.
-    const own = desk.waiting.filter((w) => w.owner.id === desk.person)
+    const own = actions.waiting.filter((w) => w.owner.id === actions.person)
     const copy = own.map((w) => ({ ...w.entry, tag: w.tag, keptAt: w.keptAt }))
     return c.body(JSON.stringify(copy, null, 2), 200, { 'Content-Type': 'application/json' })
   })
 
-  const form = (c: Here, { w }: { w: Waiting }, typed: Typed, problems: FieldProblem[]) =>
+  const form = (c: AppContext, { w }: { w: Waiting }, typed: Typed, problems: FieldProblem[]) =>
     w.entry.kind === 'withdrawal'
       ? unknownPage(c)
       : page(
@@ -100,21 +103,21 @@ export function outboxPages(deps: PageDeps, desk: OutboxDesk): Hono<Env> {
     const draft = draftOf(w.entry.kind, typed, c.var.frame.units)
     draft.problems.push(...came.problems)
     const colony = w.entry.kind === 'intake' ? one(typed, 'colony') : w.entry.colony
-    const { book, made } = desk.bookWithout(w)
+    const { repository, made } = actions.bookWithout(w)
     const replaces = w.entry.replaces === undefined ? {} : { replaces: w.entry.replaces }
     const sent = [{ draft, id: w.id, colony, ...replaces }]
     // Judged by the book without it, but the yard it names is not a new one: that was asked when it was written.
-    const store = { ...deps.store, append: book.append }
+    const store = { ...deps.store, append: repository.append }
     const saved = submit({ store, clock: deps.clock }, c.var.frame.today, signedIn(c), sent)
     const entry = made()
     if (!saved.ok || entry === undefined) return form(c, found, typed, saved.ok ? [] : saved.problems)
-    await desk.rewrite(w.n, entry)
+    await actions.rewrite(w.n, entry)
     return c.redirect('/outbox', 303)
   })
 
   app.post('/outbox/:n{[0-9]+}/again', async (c) => {
     const found = itemIn(c)
-    if (found !== null) await desk.sendAgain(found.w.n)
+    if (found !== null) await actions.sendAgain(found.w.n)
     return c.redirect('/outbox', 303)
   })
 
@@ -127,13 +130,13 @@ export function outboxPages(deps: PageDeps, desk: OutboxDesk): Hono<Env> {
 
   app.post('/outbox/:n{[0-9]+}/take-out', async (c) => {
     const found = itemIn(c)
-    if (found?.item.removable) await desk.takeOut(found.w.n)
+    if (found?.item.removable) await actions.takeOut(found.w.n)
     return c.redirect('/outbox', 303)
   })
   return app
 }
 
-function itemsOf({ waiting, person }: OutboxDesk): OutboxItem[] {
+function itemsOf({ waiting, person }: OutboxActions): OutboxItem[] {
   const stuck = waiting.filter((w) => w.refused !== null)
   return waiting.map((w) => {
     const kept = { n: w.n, id: w.id, tag: w.tag, on: w.entry.on, owner: w.owner.name }

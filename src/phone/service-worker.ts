@@ -6,8 +6,8 @@
 import type { Ask, PhoneState } from '../parts/index.ts'
 import { openDatabase } from './database.ts'
 import { type Built, files } from './files.ts'
-import { keeperOf } from './keeper.ts'
 import { noSignal, notKept } from './no-signal.ts'
+import { syncServiceOf } from './sync-service.ts'
 import { type Fetching, worker } from './worker-scope.ts'
 
 /** Put in by the build. */
@@ -28,7 +28,7 @@ const SYNC = 'resettle-send'
 
 const kept = files(BUILT)
 
-const keeper = keeperOf({
+const syncService = syncServiceOf({
   open: openDatabase,
   fetch: (path, init) => fetch(path, init),
   now: () => new Date(),
@@ -52,15 +52,15 @@ worker.addEventListener('message', (event) => {
   const { ask } = (event.data ?? {}) as { ask?: Ask }
   if (ask === 'take-over') event.waitUntil(worker.skipWaiting())
   if (ask === 'state')
-    event.waitUntil(keeper.state().then((state) => event.source?.postMessage({ phone: state })))
-  if (ask === 'send') event.waitUntil(keeper.send(FRESH_MS))
+    event.waitUntil(syncService.state().then((state) => event.source?.postMessage({ phone: state })))
+  if (ask === 'send') event.waitUntil(syncService.send(FRESH_MS))
 })
 
 worker.addEventListener('sync', (event) => {
   if (event.tag !== SYNC) return
   // A rejection makes the browser try again later.
   event.waitUntil(
-    keeper.send().then((ended) => {
+    syncService.send().then((ended) => {
       if (ended === 'no-answer') throw new Error('not sent yet')
     }),
   )
@@ -82,7 +82,7 @@ worker.addEventListener('fetch', (event) => {
 /** A page: the server's where nothing waits here and it answers at once, else the phone's, else the server's after all. */
 async function page(event: Fetching): Promise<Response> {
   const { request } = event
-  const state = await keeper.state().catch(() => null)
+  const state = await syncService.state().catch(() => null)
   const patient = state !== null && state.waiting + state.refused === 0
   const keeps = state !== null && (state.fetchedAt !== null || !patient)
   const own = keeps ? ownPage(request) : Promise.resolve(null)
@@ -97,7 +97,7 @@ async function page(event: Fetching): Promise<Response> {
 }
 
 const ownPage = (request: Request): Promise<Response | null> =>
-  keeper.page(request).catch((error: unknown) => {
+  syncService.page(request).catch((error: unknown) => {
     console.error(error)
     return null
   })
@@ -110,7 +110,7 @@ const after = (milliseconds: number): Promise<null> =>
 /** A photo: the phone's own while its entry waits. */
 async function photo({ request }: Fetching): Promise<Response> {
   const id = new URL(request.url).pathname.slice('/photos/'.length)
-  const bytes = await keeper.photo(id).catch(() => null)
+  const bytes = await syncService.photo(id).catch(() => null)
   return bytes === null ? fetch(request) : new Response(bytes, { headers: { 'Content-Type': 'image/jpeg' } })
 }
 
@@ -118,7 +118,7 @@ async function photo({ request }: Fetching): Promise<Response> {
 async function form(event: Fetching): Promise<Response> {
   const { request } = event
   const again = request.clone()
-  const answer = await keeper.form(request).catch((error: unknown) => {
+  const answer = await syncService.form(request).catch((error: unknown) => {
     console.error(error)
     return null
   })
@@ -129,7 +129,7 @@ async function form(event: Fetching): Promise<Response> {
 
 /** Sends what waits; where that takes long, it goes on while the page is shown. */
 async function sent(event: Fetching): Promise<void> {
-  const sending = keeper.send(FRESH_MS)
+  const sending = syncService.send(FRESH_MS)
   event.waitUntil(
     sending
       .then((ended) => (ended === 'no-answer' ? worker.registration.sync?.register(SYNC) : undefined))
@@ -140,12 +140,12 @@ async function sent(event: Fetching): Promise<void> {
 
 /** Warns first where something waits; then, once the server has ended the session, forgets the round. */
 async function signOut({ request }: Fetching): Promise<Response> {
-  const warning = await keeper.signOutWarning(request.clone()).catch(() => null)
+  const warning = await syncService.signOutWarning(request.clone()).catch(() => null)
   if (warning !== null) return warning
   try {
     const answer = await fetch(request)
     // 401: the session had ended before; whoever taps “Sign out” wants their round gone all the same.
-    if (answer.status < 400 || answer.status === 401) await keeper.signedOut()
+    if (answer.status < 400 || answer.status === 401) await syncService.signedOut()
     return answer
   } catch {
     return noSignal(kept.address)
@@ -160,7 +160,7 @@ async function signIn(event: Fetching): Promise<Response> {
   const answer = await fetch(event.request).catch(() => null)
   if (answer === null) return noSignal(kept.address)
   if (answer.status < 400) {
-    await keeper.signedOut()
+    await syncService.signedOut()
     await sent(event)
   }
   return answer

@@ -1,5 +1,6 @@
 /** The store: one append-only journal in SQLite and the projections made of it. README.md in this folder explains. */
 export { append } from './append.ts'
+export type { BackupService, BackupState } from './backup-service.ts'
 export type { Connection } from './connection.ts'
 export { canonical, fold } from './fold.ts'
 export type { ColonyImports, ImportNote } from './imports.ts'
@@ -9,15 +10,14 @@ export { NO_AFTER } from './no-after.ts'
 export { NO_REMOVALS } from './no-removals.ts'
 export { type Projected, project } from './project.ts'
 export type { SavedSheet } from './removals.ts'
-export type { Safekeeping, SafekeepingState } from './safekeeping.ts'
 export type { OwnRates, SettingKey, SettingValue } from './settings.ts'
 export { matches, natural, summaryOf, walkingOrder } from './summaries.ts'
 export type {
   AppendContext,
   AppendResult,
-  Book,
   ColonySummary,
   JournalLine,
   JournalRow,
+  Repository,
   Store,
 } from './types.ts'

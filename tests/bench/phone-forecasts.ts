@@ -1,6 +1,6 @@
 /** Runs in a browser page: the forecasts of colonies as their pages show them, and how long each took. */
 
-import { foresightOf, type Ground } from '../../src/app/forecasts.ts'
+import { forecastCache, type Ground } from '../../src/app/forecasts.ts'
 import type { Day } from '../../src/days.ts'
 import { DEFAULT_RATES } from '../../src/forecast/rates.ts'
 import type { Entry } from '../../src/journal/entry.ts'
@@ -16,7 +16,7 @@ export interface PhoneColony {
 
 /** Milliseconds of each colony's forecasts, in order; the first one pays for loading the tables. */
 function forecastAll(colonies: readonly PhoneColony[]): number[] {
-  const foresight = foresightOf()
+  const forecasts = forecastCache()
   return colonies.flatMap(({ tag, entries, today }) => {
     const history = historyOf(tag, entries)
     if (history === null) return []
@@ -29,8 +29,8 @@ function forecastAll(colonies: readonly PhoneColony[]): number[] {
     }
     const known = { id: tag, history, plan: planOf(history, today) }
     const from = performance.now()
-    foresight.colony(known, ground)
-    foresight.telling(known, ground, today)
+    forecasts.colony(known, ground)
+    forecasts.telling(known, ground, today)
     return [performance.now() - from]
   })
 }

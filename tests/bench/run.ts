@@ -1,7 +1,7 @@
 /** `npm run bench`: prints how long the hot paths take. Not a test: figures depend on the machine. One name runs one. */
 import { bench as faults } from './faults.ts'
 import { bench as forecast } from './forecast.ts'
-import { bench as foresight } from './foresight-pages.ts'
+import { bench as forecasts } from './foresight-pages.ts'
 import { bench as load } from './load.ts'
 import { bench as phone } from './phone.ts'
 import { bench as plan } from './plan.ts'
@@ -11,7 +11,7 @@ const BENCHES: Record<string, () => void | Promise<void>> = {
   plan,
   today,
   forecast,
-  foresight,
+  forecasts,
   phone,
   faults,
   load,

@@ -26,7 +26,7 @@ let feed = ''
 beforeAll(async () => {
   yard = testYard()
   for (const role of ROLES) await yard.session(role)
-  const { store, people, messages, calendars } = yard.house
+  const { store, people, messages, calendars } = yard.services
   const idOf = (role: Role): string => people.accounts.byName(NAMES[role])?.id ?? ''
   const site = { type: 'wall', site: 'Ms Invented, 12 Nowhere Lane' }
   const entries = [
@@ -56,7 +56,7 @@ beforeAll(async () => {
   messages.choices.set(idOf('beekeeper'), choice, at)
   const made = ROLES.map((role) => {
     const name = role === 'helper' ? 'scale' : 'Secret scale'
-    const token = yard.house.tokens.make({
+    const token = yard.services.tokens.make({
       person: { id: idOf(role), role },
       name,
       scopes: scopesFor(role),

@@ -255,19 +255,19 @@ describe('at the terminal and on the page', () => {
 
   test('the page sends the same file, and takes it in', async () => {
     const yard = testYard()
-    season(yard.house.store, 4)
+    season(yard.services.store, 4)
     const response = await yard.ask('operator', '/data/export?private=yes')
     expect(response.headers.get('content-disposition')).toMatch(
       /^attachment; filename="yard-2026-06-01\.jsonl"$/,
     )
     const text = await response.text()
-    expect(text).toBe(exported(yard.house.store))
+    expect(text).toBe(exported(yard.services.store))
     const other = testYard()
     const form = new FormData()
     form.set('file', new File([text], 'yard.jsonl'))
     const taken = await other.ask('operator', '/data/import', { method: 'POST', body: form })
     expect(taken.status).toBe(200)
-    expect(exported(other.house.store)).toBe(text)
+    expect(exported(other.services.store)).toBe(text)
     const huge = new FormData()
     huge.set('file', new File(['x'.repeat(65 * 1024 * 1024)], 'yard.jsonl'))
     const much = await other.ask('operator', '/data/import', { method: 'POST', body: huge })

@@ -16,8 +16,8 @@ const windows = () =>
 
 /** Until no plan waits to be made. */
 async function settled(): Promise<void> {
-  for (let i = 0; i < 100 && yard.store.protocols.remaking() !== null; i++) await wait(10)
-  expect(yard.store.protocols.remaking()).toBeNull()
+  for (let i = 0; i < 100 && yard.store.protocols.recomputing() !== null; i++) await wait(10)
+  expect(yard.store.protocols.recomputing()).toBeNull()
 }
 
 test('every rule and threshold stands there with its default and its source', async () => {

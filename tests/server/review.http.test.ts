@@ -14,7 +14,7 @@ const DAY = '2026-06-10'
 let yard: TestYard
 beforeAll(() => {
   yard = testYard({ day: DAY })
-  fill(yard.house.store, DAY, `${DAY}T12:00:00Z`)
+  fill(yard.services.store, DAY, `${DAY}T12:00:00Z`)
 })
 
 const text = async (path: string, of = yard): Promise<string> => (await of.ask('operator', path)).text()
@@ -24,7 +24,7 @@ const table = async (path: string): Promise<Record<string, string>[]> =>
 
 describe('the page', () => {
   it('says in sentences and tables what the statistics say', async () => {
-    const review = reviewOf(factsInStore(yard.house.store, 'UTC'), DAY)
+    const review = reviewOf(factsInStore(yard.services.store, 'UTC'), DAY)
     const said = await words('/review')
     const n = review.overall.colonies
     const share = Math.round((review.overall.at30.survival ?? 0) * 100)
@@ -122,7 +122,7 @@ describe('the report', () => {
 
 describe('the files', () => {
   it('hold the statistics with every digit', async () => {
-    const review = reviewOf(factsInStore(yard.house.store, 'UTC'), DAY)
+    const review = reviewOf(factsInStore(yard.services.store, 'UTC'), DAY)
     const curves = (await table('/review/curves.csv')).filter((r) => r.group === 'all')
     expect(curves.map((r) => [Number(r.day), Number(r.at_risk), Number(r.survival)])).toEqual(
       review.overall.steps.map((s) => [s.day, s.atRisk, s.survival]),

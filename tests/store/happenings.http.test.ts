@@ -1,7 +1,7 @@
 /** What happened on some days, in brief: on the server and in the phone alike. */
 import { expect, test } from 'vitest'
 import { ROUND_SETTINGS, type RoundSettings } from '../../src/features/offline/round-bundle.ts'
-import { bookOf } from '../../src/phone/book.ts'
+import { bookOf } from '../../src/phone/repository.ts'
 import { add, given, inspection, intake, memoryStore, TODAY } from './helpers.ts'
 
 test('happenings of some days come by day, in brief, with the yard where the colony is now', () => {

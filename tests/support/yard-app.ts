@@ -6,7 +6,7 @@ import type { Day } from '../../src/days.ts'
 import type { AllDeps } from '../../src/node/app.ts'
 import { createApp } from '../../src/node/app.ts'
 import { assetsIn } from '../../src/node/assets.ts'
-import { type House, type HouseOptions, openHouse } from '../../src/node/services.ts'
+import { openServices, type Services, type ServicesOptions } from '../../src/node/services.ts'
 import type { Limits, Role } from '../../src/people/index.ts'
 import { limitsOf } from '../../src/people/limits.ts'
 import { CHEAP, signInAs } from './people.ts'
@@ -17,7 +17,7 @@ export const ORIGIN = 'http://yard.test'
 export const NAMES: Record<Role, string> = { operator: 'Odalys', beekeeper: 'Bram', helper: 'Teuila' }
 
 export interface TestYard {
-  house: House
+  services: Services
   deps: AllDeps
   app: ReturnType<typeof createApp>
   /** Errors the app reported as bugs. */
@@ -45,22 +45,22 @@ export interface TestYardOptions {
   day?: Day
   limits?: Limits
   deps?: Partial<AllDeps>
-  house?: Partial<HouseOptions>
+  services?: Partial<ServicesOptions>
 }
 
 export function testYard(options: TestYardOptions = {}): TestYard {
   let now = new Date(`${options.day ?? '2026-06-01'}T12:00:00Z`)
   const clock = (): Date => now
-  const house = openHouse(options.file ?? ':memory:', {
+  const services = openServices(options.file ?? ':memory:', {
     clock,
     cost: CHEAP,
     limits: options.limits ?? unlimited(),
-    ...options.house,
+    ...options.services,
   })
-  house.store.settings.set('timeZone', 'UTC')
+  services.store.settings.set('timeZone', 'UTC')
   const errors: unknown[] = []
   const deps: AllDeps = {
-    ...house,
+    ...services,
     outside: DIRECT,
     setUpToken: null,
     demo: null,
@@ -74,7 +74,7 @@ export function testYard(options: TestYardOptions = {}): TestYard {
   const app = createApp(deps)
   const sessions = new Map<Role, Promise<string>>()
   const session = (role: Role): Promise<string> => {
-    const known = sessions.get(role) ?? signInAs(house.people, { name: NAMES[role], role })
+    const known = sessions.get(role) ?? signInAs(services.people, { name: NAMES[role], role })
     sessions.set(role, known)
     return known
   }
@@ -85,7 +85,7 @@ export function testYard(options: TestYardOptions = {}): TestYard {
     return app.request(`${ORIGIN}${path}`, { ...init, headers })
   }
   return {
-    house,
+    services,
     deps,
     app,
     errors,

@@ -1,8 +1,8 @@
 import { Hono } from 'hono'
 import {
+  type AppContext,
   type Deps,
   type Env,
-  type Here,
   page,
   type Refused,
   refusalStatus,
@@ -25,7 +25,7 @@ const SAVED: Record<string, 'passphrase' | 'passphrase and keys'> = {
 export function account(deps: Deps): Hono<Env> {
   const app = new Hono<Env>()
   const { sessions, keys } = deps.people
-  const show = (c: Here, problems: Refused[] = [], typed: Typed = {}) =>
+  const show = (c: AppContext, problems: Refused[] = [], typed: Typed = {}) =>
     page(
       c,
       <AccountPage

@@ -1,9 +1,9 @@
 import { Hono } from 'hono'
 import {
+  type AppContext,
   type Deps,
   type Env,
   frameFor,
-  type Here,
   page,
   type Refused,
   refusalStatus,
@@ -19,7 +19,7 @@ import { changeSession } from './session.ts'
 /** Choosing a passphrase by an invitation. A link that does not work (any more) is an unknown page like any other. */
 export function invite(deps: Deps): Hono<Env> {
   const app = new Hono<Env>()
-  const show = (c: Here, problems: Refused[] = [], typed: Typed = {}) => {
+  const show = (c: AppContext, problems: Refused[] = [], typed: Typed = {}) => {
     const holder = deps.people.invites.holder(c.req.param('token') ?? '')
     return holder === null
       ? null
@@ -36,7 +36,7 @@ export function invite(deps: Deps): Hono<Env> {
           problems.length === 0 ? 200 : refusalStatus(c, problems[0]),
         )
   }
-  const tooOften = async (c: Here): Promise<boolean> =>
+  const tooOften = async (c: AppContext): Promise<boolean> =>
     (await deps.people.limits.guess(addressOf(c, deps.outside))) > 0
 
   app.get('/invite/:token', async (c, next) => {

@@ -1,6 +1,14 @@
 import { Hono } from 'hono'
 import { toString as qrCode } from 'qrcode'
-import { type Deps, type Env, type Here, page, takesKeysBack, typedIn, viewerOf } from '../../app/index.ts'
+import {
+  type AppContext,
+  type Deps,
+  type Env,
+  page,
+  takesKeysBack,
+  typedIn,
+  viewerOf,
+} from '../../app/index.ts'
 import { originOf } from '../../app/node.ts'
 import { type FieldProblem, one, type Typed } from '../../forms/index.ts'
 import { type Invitation, type Outcome, type Person, ROLES, type Role } from '../../people/index.ts'
@@ -24,7 +32,7 @@ export function people(deps: Deps): Hono<Env> {
   const app = new Hono<Env>()
   const { accounts, sessions, invites, keys } = deps.people
 
-  const line = (c: Here, p: Person): PersonLine => {
+  const line = (c: AppContext, p: Person): PersonLine => {
     const until = invites.pending(p.id)
     const { zone, today } = c.var.frame
     return {
@@ -34,7 +42,7 @@ export function people(deps: Deps): Hono<Env> {
       keys: keys.count(p.id),
     }
   }
-  const show = (c: Here, typed: Typed = {}, problems: FieldProblem[] = []) =>
+  const show = (c: AppContext, typed: Typed = {}, problems: FieldProblem[] = []) =>
     page(
       c,
       <PeoplePage
@@ -45,7 +53,7 @@ export function people(deps: Deps): Hono<Env> {
       />,
       problems.length === 0 ? 200 : 422,
     )
-  const showLink = async (c: Here, person: Person, made: Invitation) => {
+  const showLink = async (c: AppContext, person: Person, made: Invitation) => {
     const link = `${originOf(c, deps.outside)}/invite/${made.token}`
     const { zone, today } = c.var.frame
     return page(
@@ -59,7 +67,7 @@ export function people(deps: Deps): Hono<Env> {
       />,
     )
   }
-  const act = (c: Here, what: string, result: Outcome<Person>) =>
+  const act = (c: AppContext, what: string, result: Outcome<Person>) =>
     result.ok ? c.redirect(`/people?done=${what}`, 303) : show(c, {}, [result])
 
   app.get('/people', (c) => show(c))

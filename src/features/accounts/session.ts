@@ -2,7 +2,7 @@
 
 import { deleteCookie, getCookie, setCookie } from 'hono/cookie'
 import { createMiddleware } from 'hono/factory'
-import { type Deps, type Env, frameFor, type Here, page, sendsJson } from '../../app/index.ts'
+import { type AppContext, type Deps, type Env, frameFor, page, sendsJson } from '../../app/index.ts'
 import { isSecure } from '../../app/node.ts'
 import { ABSOLUTE_DAYS } from '../../people/node.ts'
 import { SignInAgainPage } from './sign-in-page.tsx'
@@ -12,7 +12,7 @@ const cookieName = (secure: boolean): string => (secure ? '__Host-resettle' : 'r
 
 const DAY_SECONDS = 86_400
 
-function keepSession(c: Here, deps: Deps, token: string): void {
+function keepSession(c: AppContext, deps: Deps, token: string): void {
   const secure = isSecure(c, deps.outside)
   setCookie(c, cookieName(secure), token, {
     path: '/',
@@ -23,23 +23,23 @@ function keepSession(c: Here, deps: Deps, token: string): void {
   })
 }
 
-const tokenOf = (c: Here, deps: Deps): string | undefined =>
+const tokenOf = (c: AppContext, deps: Deps): string | undefined =>
   getCookie(c, cookieName(isSecure(c, deps.outside)))
 
-function closeOld(c: Here, deps: Deps): void {
+function closeOld(c: AppContext, deps: Deps): void {
   const token = tokenOf(c, deps)
   if (token !== undefined) deps.people.sessions.close(token)
 }
 
 /** Signs this browser out, and forgets its cookie. */
-export function endSession(c: Here, deps: Deps): void {
+export function endSession(c: AppContext, deps: Deps): void {
   closeOld(c, deps)
   const secure = isSecure(c, deps.outside)
   deleteCookie(c, cookieName(secure), { path: '/', secure })
 }
 
 /** A new session in place of the browser's old one, whoever held that. */
-export function changeSession(c: Here, deps: Deps, token: string): void {
+export function changeSession(c: AppContext, deps: Deps, token: string): void {
   closeOld(c, deps)
   keepSession(c, deps, token)
 }
@@ -70,7 +70,7 @@ export const noStrangers = (deps: Deps) =>
   })
 
 /** Browsers opening a page or posting a form say that they want HTML; scripts and programs don't. */
-const wantsPage = (c: Here): boolean => {
+const wantsPage = (c: AppContext): boolean => {
   const accept = c.req.header('accept') ?? '*/*'
   return !sendsJson(c) && /text\/html|^\*\/\*$/.test(accept)
 }

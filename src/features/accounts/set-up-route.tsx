@@ -1,9 +1,9 @@
 import { Hono } from 'hono'
 import {
+  type AppContext,
   type Deps,
   type Env,
   frameFor,
-  type Here,
   page,
   type Refused,
   refusalStatus,
@@ -19,7 +19,7 @@ import { SetUpPage } from './set-up-page.tsx'
 export function setUp(deps: Deps): Hono<Env> {
   const app = new Hono<Env>()
   const isOpen = (): boolean => deps.setUpToken !== null && deps.people.accounts.none()
-  const show = (c: Here, typed: Typed, problems: Refused[] = []) =>
+  const show = (c: AppContext, typed: Typed, problems: Refused[] = []) =>
     page(
       c,
       <SetUpPage frame={frameFor(c, deps)} form={{ typed, problems }} />,

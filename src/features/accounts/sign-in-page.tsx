@@ -16,7 +16,7 @@ const LABELS: Record<string, string> = { name: 'Name', passphrase: 'Passphrase' 
 export const SignInPage = ({ frame, form, demo }: SignInProps) => (
   <Layout frame={frame} title="Sign in" ways={false}>
     <h1>Sign in</h1>
-    {demo.length === 0 ? null : <DemoDoor people={demo} to={one(form.typed, 'to')} />}
+    {demo.length === 0 ? null : <DemoSignIn people={demo} to={one(form.typed, 'to')} />}
     <Refusal form={form} labels={LABELS} heading="You are not signed in" />
     <form method="post" action="/sign-in" novalidate class="form-alone">
       <input type="hidden" name="to" value={one(form.typed, 'to')} />
@@ -35,7 +35,7 @@ export const SignInPage = ({ frame, form, demo }: SignInProps) => (
   </Layout>
 )
 
-const DemoDoor = ({ people, to }: { people: SignInProps['demo']; to: string }) => (
+const DemoSignIn = ({ people, to }: { people: SignInProps['demo']; to: string }) => (
   <section class="notice">
     <h2>This yard is invented</h2>
     <p>Nothing in it is real, and it is gone when the demo stops. Look around as one of its people:</p>

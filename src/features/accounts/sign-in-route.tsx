@@ -1,6 +1,6 @@
 import { Hono } from 'hono'
 import type { ContentfulStatusCode } from 'hono/utils/http-status'
-import { type Deps, type Env, frameFor, type Here, page, typedIn } from '../../app/index.ts'
+import { type AppContext, type Deps, type Env, frameFor, page, typedIn } from '../../app/index.ts'
 import { addressOf } from '../../app/node.ts'
 import { one, type Typed } from '../../forms/index.ts'
 import { nameKey } from '../../people/index.ts'
@@ -16,7 +16,7 @@ const waitWords = (seconds: number): string =>
 /** Signing in. */
 export function signIn(deps: Deps): Hono<Env> {
   const app = new Hono<Env>()
-  const show = (c: Here, typed: Typed, message: string | null, status: ContentfulStatusCode = 200) =>
+  const show = (c: AppContext, typed: Typed, message: string | null, status: ContentfulStatusCode = 200) =>
     page(
       c,
       <SignInPage

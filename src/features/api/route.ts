@@ -2,9 +2,9 @@ import { Hono } from 'hono'
 import { bodyLimit } from 'hono/body-limit'
 import type { z } from 'zod'
 import {
+  type AppContext,
   type Deps,
   type Env,
-  type Here,
   problemResponse,
   sendsJson,
   todayOf,
@@ -35,7 +35,7 @@ type Query<Id extends OperationId> = z.output<(typeof QUERIES)[(typeof OPERATION
 
 /** What a handler is given: the query as read, and the store as the token's owner sees it. */
 interface Asked<Id extends OperationId> {
-  c: Here
+  c: AppContext
   query: Query<Id>
   store: Store
   holder: TokenHolder
@@ -106,7 +106,7 @@ function methodsAt(path: string): string[] {
 }
 
 /** The query as its schema reads it, or what is wrong with it. */
-function queryOf(c: Here, operation: Operation): unknown {
+function queryOf(c: AppContext, operation: Operation): unknown {
   const given = c.req.queries()
   const twice = Object.keys(given).filter((name) => (given[name]?.length ?? 0) > 1)
   const single = Object.fromEntries(Object.entries(given).map(([name, values]) => [name, values[0]]))
@@ -125,12 +125,12 @@ function queryOf(c: Here, operation: Operation): unknown {
 
 /** Every operation. Tags and ids that name nothing are 404. */
 function handlersOf(deps: Deps): Handlers {
-  const paged = (c: Here, page: Page<unknown>): Response => {
+  const paged = (c: AppContext, page: Page<unknown>): Response => {
     const url = new URL(c.req.url)
     c.header('Link', linkHeader(new URL(url.pathname + url.search, originOf(c, deps.outside)), page.next))
     return c.json(page)
   }
-  const noColony = (c: Here): Response =>
+  const noColony = (c: AppContext): Response =>
     problemResponse(404, `There is no colony "${(c.req.param('colony') ?? '').slice(0, 60)}".`)
   return {
     whoAmI: ({ c, holder, today }) =>

@@ -1,5 +1,5 @@
 import { Hono } from 'hono'
-import { type Deps, type Env, type Here, page, typedIn, viewerOf } from '../../app/index.ts'
+import { type AppContext, type Deps, type Env, page, typedIn, viewerOf } from '../../app/index.ts'
 import { originOf } from '../../app/node.ts'
 import { type FieldProblem, many, one, type Typed } from '../../forms/index.ts'
 import type { ApiToken } from '../../people/index.ts'
@@ -13,7 +13,7 @@ export function apiTokens(deps: Deps): Hono<Env> {
   const app = new Hono<Env>()
   const { tokens } = deps
 
-  const line = (c: Here, t: ApiToken): TokenLine => {
+  const line = (c: AppContext, t: ApiToken): TokenLine => {
     const { zone, today } = c.var.frame
     const good = t.revokedAt === null && t.expiresAt > deps.clock().toISOString()
     const words = (iso: string): string => instantWords(iso, zone, today)
@@ -26,7 +26,7 @@ export function apiTokens(deps: Deps): Hono<Env> {
       until: good ? words(t.expiresAt) : null,
     }
   }
-  const show = (c: Here, typed: Typed, problems: FieldProblem[] = []) =>
+  const show = (c: AppContext, typed: Typed, problems: FieldProblem[] = []) =>
     page(
       c,
       <TokensPage

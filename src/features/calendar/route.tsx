@@ -1,6 +1,6 @@
 import { type Context, Hono } from 'hono'
 import { etag } from 'hono/etag'
-import { type Env, type Here, page, todayOf, typedIn, viewerOf } from '../../app/index.ts'
+import { type AppContext, type Env, page, todayOf, typedIn, viewerOf } from '../../app/index.ts'
 import { originOf } from '../../app/node.ts'
 import { type FieldProblem, one, type Typed } from '../../forms/index.ts'
 import { SHOWS } from '../../people/node.ts'
@@ -24,7 +24,7 @@ export function calendar(deps: CalendarDeps): Hono<Env> {
     problems?: FieldProblem[]
     made?: string
   }
-  const show = (c: Here, { typed = {}, problems = [], made }: Shown = {}) =>
+  const show = (c: AppContext, { typed = {}, problems = [], made }: Shown = {}) =>
     page(
       c,
       <CalendarPage

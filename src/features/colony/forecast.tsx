@@ -8,7 +8,7 @@ import { Odds, OddsDefs } from './odds.tsx'
 import { Strength } from './strength.tsx'
 import { Telling } from './telling.tsx'
 
-export interface ForesightProps {
+export interface ForecastsProps {
   seen: Foreseen
   frame: FrameSeen
   plan: Plan
@@ -16,7 +16,7 @@ export interface ForesightProps {
   path: string
 }
 
-export const Foresight = ({ seen, frame, plan, today, path }: ForesightProps) => (
+export const Forecasts = ({ seen, frame, plan, today, path }: ForecastsProps) => (
   <section class="section foresight" id="foresight" aria-labelledby="foresight-title">
     <h2 id="foresight-title">What is likely</h2>
     <OddsDefs />

@@ -15,7 +15,7 @@ import { dayWords, headline, labelIn, removalTypes } from '../../words/index.ts'
 import { Advice, LeftWays } from './advice.tsx'
 import { AfterWays } from './after-ways.tsx'
 import { Checks } from './checks.tsx'
-import { Foresight } from './forecast.tsx'
+import { Forecasts } from './forecast.tsx'
 import { ColonyPages } from './links.tsx'
 import { Ready } from './readiness.tsx'
 import { Saved } from './saved.tsx'
@@ -37,7 +37,7 @@ export interface ColonyProps {
   /** The removal sheet it came of, for those who may see it. */
   sheet: string | null
   /** What is likely; null for a colony that has left. */
-  foresight: { seen: Foreseen; frame: FrameSeen } | null
+  forecasts: { seen: Foreseen; frame: FrameSeen } | null
 }
 
 export const ColonyPage = (p: ColonyProps) => {
@@ -85,8 +85,8 @@ export const ColonyPage = (p: ColonyProps) => {
           </div>
         </div>
       ) : null}
-      {p.foresight === null ? null : (
-        <Foresight {...p.foresight} plan={plan} today={frame.today} path={p.path} />
+      {p.forecasts === null ? null : (
+        <Forecasts {...p.forecasts} plan={plan} today={frame.today} path={p.path} />
       )}
       <ColonyPages frame={frame} path={p.path} sheet={p.sheet} />
       <AfterWays frame={frame} path={p.path} />

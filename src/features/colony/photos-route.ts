@@ -1,5 +1,5 @@
 import { Hono } from 'hono'
-import { type Deps, type Env, type Here, unknownPage } from '../../app/index.ts'
+import { type AppContext, type Deps, type Env, unknownPage } from '../../app/index.ts'
 import { photoIn } from '../../photos/index.ts'
 
 /**
@@ -31,5 +31,5 @@ export function photos(deps: Deps): Hono<Env> {
   return app
 }
 
-const refuse = (c: Here, message: string): Response =>
+const refuse = (c: AppContext, message: string): Response =>
   c.json({ problems: [{ field: 'photos', message: `A photo ${message}` }] }, 422)

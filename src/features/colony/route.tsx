@@ -1,11 +1,11 @@
 import { Hono } from 'hono'
 import {
+  type AppContext,
   colonyIn,
   colonyPath,
   type Env,
-  foresightOf,
+  forecastCache,
   groundIn,
-  type Here,
   journalLines,
   type PageDeps,
   page,
@@ -13,10 +13,10 @@ import {
   unknownColony,
 } from '../../app/index.ts'
 import { addDays, type Day, isDay } from '../../days.ts'
-import type { Book, ColonySummary, Store } from '../../store/index.ts'
+import type { ColonySummary, Repository, Store } from '../../store/index.ts'
 import { ColonyPage } from './page.tsx'
 
-type Found = NonNullable<ReturnType<Book['colony']>>
+type Found = NonNullable<ReturnType<Repository['colony']>>
 
 /** So far ahead may one ask what a frame of brood would do. */
 const FRAME_AHEAD = 60
@@ -28,12 +28,12 @@ const givenOn = (asked: string | undefined, today: Day): Day =>
     : today
 
 /** The removal sheet a colony came of. A phone keeps none. */
-const sheetOf = (store: Book | Store, colony: string): string | null =>
+const sheetOf = (store: Repository | Store, colony: string): string | null =>
   'removals' in store ? store.removals.ofColony(colony) : null
 
 /** Others on the stand that the entry just saved put it on. Two may stand there, but nobody should be surprised by it. */
 function onTheStandOf(
-  store: Book,
+  store: Repository,
   { summary: s, history }: Found,
   saved: string | undefined,
 ): ColonySummary[] {
@@ -50,16 +50,16 @@ const plainStand = (stand: string): string => stand.trim().toLowerCase()
 /** One colony. */
 export function colony(deps: PageDeps): Hono<Env> {
   const app = new Hono<Env>()
-  const foresight = deps.foresight ?? foresightOf()
+  const forecasts = deps.forecasts ?? forecastCache()
 
-  const foreseen = (c: Here, { summary: s, history }: Found) => {
+  const foreseen = (c: AppContext, { summary: s, history }: Found) => {
     if (s.outcome !== null) return null
     const { today, zone } = c.var.frame
     const ground = groundIn(deps.store, today, zone)
     const known = { id: s.id, history, plan: s.plan }
     return {
-      seen: foresight.colony(known, ground),
-      frame: foresight.frame(known, ground, givenOn(c.req.query('frame'), today)),
+      seen: forecasts.colony(known, ground),
+      frame: forecasts.frame(known, ground, givenOn(c.req.query('frame'), today)),
     }
   }
 
@@ -80,7 +80,7 @@ export function colony(deps: PageDeps): Hono<Env> {
         saved={saved.flatMap((id) => lines.find((l) => l.entry.id === id) ?? [])}
         shares={saved.length === 0 ? [] : onTheStandOf(deps.store, found, saved[0])}
         sheet={sheetOf(deps.store, found.summary.id)}
-        foresight={foreseen(c, found)}
+        forecasts={foreseen(c, found)}
       />,
     )
   })

@@ -1,10 +1,10 @@
 import { Hono } from 'hono'
 import {
+  type AppContext,
   colonyIn,
   colonyPath,
   type Deps,
   type Env,
-  type Here,
   page,
   streamed,
   unknownColony,
@@ -19,12 +19,12 @@ const PAGE = 50
 export function changes(deps: Deps): Hono<Env> {
   const { store } = deps
   const app = new Hono<Env>()
-  const colonyOf = (c: Here): ColonySummary | null => {
+  const colonyOf = (c: AppContext): ColonySummary | null => {
     const asked = (c.req.query('colony') ?? '').slice(0, 60)
     return asked === '' ? null : (store.colony(asked)?.summary ?? null)
   }
 
-  const show = (c: Here, colony: ColonySummary | null) => {
+  const show = (c: AppContext, colony: ColonySummary | null) => {
     const n = Number(c.req.query('before'))
     const before = Number.isSafeInteger(n) && n > 0 ? n : undefined
     const rows = store.changes({ before, limit: PAGE + 1, colony: colony?.id })

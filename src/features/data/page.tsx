@@ -2,14 +2,14 @@
 
 import { daysBetween } from '../../days.ts'
 import { type Frame, Layout } from '../../parts/index.ts'
-import type { SafekeepingState } from '../../store/index.ts'
+import type { BackupState } from '../../store/index.ts'
 import { instantWords, sizeWords } from '../../words/index.ts'
 
 export interface DataProps {
   frame: Frame
   now: string
   /** Null: a database in memory. */
-  backups: SafekeepingState | null
+  backups: BackupState | null
   done: string | null
   problems: string[]
 }
@@ -88,7 +88,7 @@ export const DataPage = ({ frame, now, backups, done, problems }: DataProps) => 
 /** Hours after which a daily backup is missing. */
 const LATE_HOURS = 36
 
-const Backups = ({ frame, now, state }: { frame: Frame; now: string; state: SafekeepingState | null }) => {
+const Backups = ({ frame, now, state }: { frame: Frame; now: string; state: BackupState | null }) => {
   const newest = state?.backups[0]
   const hours =
     newest === undefined ? Number.POSITIVE_INFINITY : (Date.parse(now) - Date.parse(newest.at)) / 3_600_000

@@ -1,5 +1,5 @@
 import { Hono } from 'hono'
-import { type Deps, type Env, type Here, page, streamed } from '../../app/index.ts'
+import { type AppContext, type Deps, type Env, page, streamed } from '../../app/index.ts'
 import { DataPage, type DataProps } from './page.tsx'
 import { exportLines } from './yard-export.ts'
 import { type Imported, importYard } from './yard-import.ts'
@@ -7,7 +7,7 @@ import { type Imported, importYard } from './yard-import.ts'
 /** Backups, and the whole yard out and in. */
 export function data(deps: Deps): Hono<Env> {
   const app = new Hono<Env>()
-  const show = (c: Here, more: Partial<DataProps> = {}) =>
+  const show = (c: AppContext, more: Partial<DataProps> = {}) =>
     page(
       c,
       <DataPage
@@ -55,7 +55,7 @@ export function data(deps: Deps): Hono<Env> {
   return app
 }
 
-async function fileIn(c: Here): Promise<string | null> {
+async function fileIn(c: AppContext): Promise<string | null> {
   try {
     const file = (await c.req.formData()).get('file')
     return file instanceof File && file.size > 0 ? await file.text() : null

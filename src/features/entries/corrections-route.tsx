@@ -1,9 +1,9 @@
 import { Hono } from 'hono'
 import { v7 } from 'uuid'
 import {
+  type AppContext,
   colonyPath,
   type Env,
-  type Here,
   idIn,
   journalLines,
   type PageDeps,
@@ -36,7 +36,7 @@ export function corrections(deps: PageDeps): Hono<Env> {
   const app = new Hono<Env>()
 
   /** The entry of a path, when it can still be corrected; its latest correction when it was corrected already. */
-  const target = (c: Here): Target | Response | null => {
+  const target = (c: AppContext): Target | Response | null => {
     const row = store.entry(c.req.param('id') ?? '')
     if (row === null || row.entry.kind === 'withdrawal') return null
     const colony = store.colony(row.entry.colony)
@@ -46,7 +46,7 @@ export function corrections(deps: PageDeps): Hono<Env> {
     return { entry: row.entry, row, summary: colony?.summary ?? null, path }
   }
 
-  const form = (c: Here, t: Target, typed: Typed, problems: FieldProblem[] = []) =>
+  const form = (c: AppContext, t: Target, typed: Typed, problems: FieldProblem[] = []) =>
     page(
       c,
       <CorrectPage
@@ -93,7 +93,7 @@ export function corrections(deps: PageDeps): Hono<Env> {
     return withdraw(c, t, { id: [v7()] })
   })
 
-  const withdraw = (c: Here, t: Target, typed: Typed, problems: FieldProblem[] = []) =>
+  const withdraw = (c: AppContext, t: Target, typed: Typed, problems: FieldProblem[] = []) =>
     page(
       c,
       <WithdrawPage
@@ -120,7 +120,7 @@ export function corrections(deps: PageDeps): Hono<Env> {
   })
 
   /** To the colony, or to the yard when its intake itself was taken back. */
-  const back = (c: Here, t: Target, id: string): Response => {
+  const back = (c: AppContext, t: Target, id: string): Response => {
     const colony = store.colony(t.entry.colony)
     return colony === null ? c.redirect('/yard', 303) : toColony(c, colony.summary, id)
   }

@@ -4,11 +4,11 @@ import { Hono } from 'hono'
 import type { Child } from 'hono/jsx'
 import { v7 } from 'uuid'
 import {
+  type AppContext,
   colonyIn,
   colonyPath,
   type Env,
   formPage,
-  type Here,
   idIn,
   type PageDeps,
   signedIn,
@@ -35,7 +35,7 @@ interface EntryForm {
 
 export function entryForm(deps: PageDeps, { kind, name, blank, view }: EntryForm): Hono<Env> {
   const app = new Hono<Env>()
-  const show = (c: Here, summary: ColonySummary, form: FormState) =>
+  const show = (c: AppContext, summary: ColonySummary, form: FormState) =>
     formPage(
       c,
       view({ frame: c.var.frame, form, summary, path: colonyPath(summary) }),

@@ -1,9 +1,9 @@
 import { Hono } from 'hono'
 import { v7 } from 'uuid'
 import {
+  type AppContext,
   type Env,
   formPage,
-  type Here,
   idIn,
   type PageDeps,
   signedIn,
@@ -14,14 +14,14 @@ import {
   withPhotos,
 } from '../../app/index.ts'
 import { draftOf, type FieldProblem, one, type Typed } from '../../forms/index.ts'
-import type { Book } from '../../store/index.ts'
+import type { Repository } from '../../store/index.ts'
 import { IntakePage } from './intake-page.tsx'
 
 /** Logging an intake. */
 export function intake(deps: PageDeps): Hono<Env> {
   const { store } = deps
   const app = new Hono<Env>()
-  const show = (c: Here, typed: Typed, problems: FieldProblem[] = []) =>
+  const show = (c: AppContext, typed: Typed, problems: FieldProblem[] = []) =>
     formPage(
       c,
       <IntakePage
@@ -50,7 +50,7 @@ export function intake(deps: PageDeps): Hono<Env> {
 }
 
 /** The day is today, the yard the one used last. */
-export function blank(store: Book, today: string): Typed {
+export function blank(store: Repository, today: string): Typed {
   const last = store.changes({ limit: 50 }).find((r) => r.entry.kind === 'intake')
   return {
     id: [v7()],
@@ -60,6 +60,6 @@ export function blank(store: Book, today: string): Typed {
 }
 
 /** Removal types that this yard uses beside the shipped ones. */
-export const ownTypes = (store: Book): string[] => [
+export const ownTypes = (store: Repository): string[] => [
   ...new Set([...store.settings.get('removalTypes'), ...store.colonies({}).map((s) => s.removalType)]),
 ]

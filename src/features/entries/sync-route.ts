@@ -1,5 +1,5 @@
 import { Hono } from 'hono'
-import { type Deps, type Env, type Here, sendsJson, viewerOf } from '../../app/index.ts'
+import { type AppContext, type Deps, type Env, sendsJson, viewerOf } from '../../app/index.ts'
 import { problemLine } from '../../journal/index.ts'
 import { groupOf } from './group.ts'
 
@@ -35,12 +35,12 @@ export function entries(deps: Deps): Hono<Env> {
 }
 
 /** A phone says whose entries it sends: after another person signed in on it, the first one's must wait. */
-const isForAnother = (c: Here): boolean => {
+const isForAnother = (c: AppContext): boolean => {
   const person = c.req.header('resettle-person')
   return person !== undefined && person !== viewerOf(c).id
 }
 
-async function bodyOf(c: Here): Promise<unknown> {
+async function bodyOf(c: AppContext): Promise<unknown> {
   if (!sendsJson(c)) return undefined
   try {
     return await c.req.json()
@@ -55,5 +55,5 @@ const signed = (entry: unknown, name: string): unknown =>
     ? { ...entry, by: name }
     : entry
 
-const refuse = (c: Here, status: 400 | 422, message: string): Response =>
+const refuse = (c: AppContext, status: 400 | 422, message: string): Response =>
   c.json({ problems: [{ field: '', message, line: message }] }, status)

@@ -1,11 +1,11 @@
 import { Hono } from 'hono'
 import { v7 } from 'uuid'
 import {
+  type AppContext,
   colonyIn,
   colonyPath,
   type Env,
   formPage,
-  type Here,
   idIn,
   onward,
   type PageDeps,
@@ -29,7 +29,7 @@ export function visit(deps: PageDeps): Hono<Env> {
   const { store } = deps
   const app = new Hono<Env>()
   type Colony = NonNullable<ReturnType<typeof colonyIn>>
-  const show = (c: Here, colony: Colony, typed: Typed, problems: FieldProblem[] = []) =>
+  const show = (c: AppContext, colony: Colony, typed: Typed, problems: FieldProblem[] = []) =>
     formPage(
       c,
       <VisitPage
@@ -80,7 +80,7 @@ export function visit(deps: PageDeps): Hono<Env> {
 }
 
 /** The history without what is private, for the core that runs in the phone. */
-function liveData(c: Here, deps: PageDeps, history: History): string {
+function liveData(c: AppContext, deps: PageDeps, history: History): string {
   const { site: _site, ...removal } = history.intake.removal
   const intake = { ...history.intake, removal }
   const entries = history.entries.map((e) => (e.kind === 'intake' ? intake : e))

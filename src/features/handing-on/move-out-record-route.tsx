@@ -1,11 +1,11 @@
 import { Hono } from 'hono'
 import {
+  type AppContext,
   colonyIn,
   colonyPath,
   type Deps,
   type Env,
   formPage,
-  type Here,
   signedIn,
   typedIn,
   unknownColony,
@@ -22,7 +22,7 @@ export function moveOutRecord(deps: Deps): Hono<Env> {
   const app = new Hono<Env>()
   const { records } = deps.store.after
 
-  const show = (c: Here, typed: Typed, problems: FieldProblem[], old = false) => {
+  const show = (c: AppContext, typed: Typed, problems: FieldProblem[], old = false) => {
     const colony = colonyIn(c, deps.store)
     if (colony === null) return unknownColony(c, deps, c.req.param('tag') ?? '')
     const { zone, today } = c.var.frame

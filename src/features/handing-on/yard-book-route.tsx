@@ -1,5 +1,5 @@
 import { Hono } from 'hono'
-import { type Deps, type Env, type Here, page } from '../../app/index.ts'
+import { type AppContext, type Deps, type Env, page } from '../../app/index.ts'
 import { addDays, isDay } from '../../days.ts'
 import type { FieldProblem } from '../../forms/index.ts'
 import { type Period, type YardBook, yardBookOf } from './yard-book.ts'
@@ -22,7 +22,7 @@ export function yardBook(deps: Deps): Hono<Env> {
     )
   }
   /** The period asked for; a problem for each end that is no day. */
-  const asked = (c: Here): { period: Period; problems: FieldProblem[] } => {
+  const asked = (c: AppContext): { period: Period; problems: FieldProblem[] } => {
     const { today } = c.var.frame
     const to = c.req.query('to') || today
     const from = c.req.query('from') || addDays(isDay(to) ? to : today, -USUAL_DAYS)

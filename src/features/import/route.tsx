@@ -1,5 +1,13 @@
 import { Hono } from 'hono'
-import { type Deps, type Env, type Here, page, typedIn, unknownPage, viewerOf } from '../../app/index.ts'
+import {
+  type AppContext,
+  type Deps,
+  type Env,
+  page,
+  typedIn,
+  unknownPage,
+  viewerOf,
+} from '../../app/index.ts'
 import { rowOf, writeColonies } from './colonies-csv.ts'
 import type { Fields } from './form.ts'
 import { ColoniesPage, type ImportRowShown } from './page.tsx'
@@ -13,7 +21,7 @@ export function coloniesImport(deps: Deps): Hono<Env> {
   const { store } = deps
   const app = new Hono<Env>()
 
-  const start = (c: Here, problems: string[] = [], pasted = '') => {
+  const start = (c: AppContext, problems: string[] = [], pasted = '') => {
     const notes = store.imports.list()
     const named = (name: string) => notes.find((n) => n.id === c.req.query(name)) ?? null
     return page(
@@ -92,7 +100,7 @@ export function coloniesImport(deps: Deps): Hono<Env> {
   return app
 }
 
-function csv(c: Here, name: string, rows: Parameters<typeof writeColonies>[0]): Response {
+function csv(c: AppContext, name: string, rows: Parameters<typeof writeColonies>[0]): Response {
   c.header('Content-Type', 'text/csv; charset=utf-8; header=present')
   c.header('Content-Disposition', `attachment; filename="${name}"`)
   c.header('Cache-Control', 'no-store')
@@ -114,7 +122,7 @@ const shownName = (name: string): string =>
     .slice(0, 100) || 'a file'
 
 /** The whole form, its texts uncut; nothing when the body is no form. */
-async function postedIn(c: Here): Promise<Posted> {
+async function postedIn(c: AppContext): Promise<Posted> {
   const fields = new Map<string, string>()
   const posted: Posted = { fields, bytes: null, name: '' }
   let data: FormData

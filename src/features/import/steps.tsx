@@ -1,8 +1,8 @@
 /** The steps of taking in a spreadsheet: from what was posted to the next page, or to the book. */
 
 import { v7, validate } from 'uuid'
-import { type Deps, type Here, page, viewerOf } from '../../app/index.ts'
-import type { AppendContext, Book } from '../../store/index.ts'
+import { type AppContext, type Deps, page, viewerOf } from '../../app/index.ts'
+import type { AppendContext, Repository } from '../../store/index.ts'
 import { ownTypes } from '../entries/index.ts'
 import { columnProblems, isAnswered, needsNoWords, questionsOf } from './ask.ts'
 import { ColumnsPage } from './columns-page.tsx'
@@ -28,7 +28,7 @@ interface Sheet {
 type Answer = Response | Promise<Response>
 
 /** `go` says where to; anything else leads to the columns. */
-export function step(c: Here, deps: Deps, go: string, fields: Fields): Answer {
+export function step(c: AppContext, deps: Deps, go: string, fields: Fields): Answer {
   const sheet = sheetIn(c, deps, go, fields)
   switch (go) {
     case 'read':
@@ -47,7 +47,7 @@ export function step(c: Here, deps: Deps, go: string, fields: Fields): Answer {
   }
 }
 
-function sheetIn(c: Here, deps: Deps, go: string, fields: Fields): Sheet {
+function sheetIn(c: AppContext, deps: Deps, go: string, fields: Fields): Sheet {
   const text = fields.get('text') ?? ''
   const all = saidIn(fields)
   // Read anew, columns stand elsewhere: what was said of them no longer holds.
@@ -64,7 +64,7 @@ function sheetIn(c: Here, deps: Deps, go: string, fields: Fields): Sheet {
   }
 }
 
-function usualIn(c: Here, { store }: Deps): Usual {
+function usualIn(c: AppContext, { store }: Deps): Usual {
   const { frame } = c.var
   return {
     yard: lastYard(store) ?? 'Yard',
@@ -75,13 +75,13 @@ function usualIn(c: Here, { store }: Deps): Usual {
 }
 
 /** The yard used last. */
-function lastYard(store: Book): string | undefined {
+function lastYard(store: Repository): string | undefined {
   const last = store.changes({ limit: 100 }).find((r) => r.entry.kind === 'intake')?.entry
   return last?.kind === 'intake' ? last.yard : store.yards()[0]?.yard
 }
 
 /** A preview is for one taking-in: every one gets an id of its own, so that a page sent twice writes once. */
-const propsOf = (c: Here, s: Sheet, importId?: string): StepProps => ({
+const propsOf = (c: AppContext, s: Sheet, importId?: string): StepProps => ({
   frame: c.var.frame,
   source: s.source,
   kept: [
@@ -92,7 +92,7 @@ const propsOf = (c: Here, s: Sheet, importId?: string): StepProps => ({
   ],
 })
 
-function columns(c: Here, s: Sheet, refused = false): Answer {
+function columns(c: AppContext, s: Sheet, refused = false): Answer {
   const problems = refused ? columnProblems(s.mapping) : []
   return page(
     c,
@@ -101,14 +101,14 @@ function columns(c: Here, s: Sheet, refused = false): Answer {
   )
 }
 
-function afterColumns(c: Here, deps: Deps, s: Sheet): Answer {
+function afterColumns(c: AppContext, deps: Deps, s: Sheet): Answer {
   if (columnProblems(s.mapping).length > 0) return columns(c, s, true)
   const asked = questionsOf(s.mapping)
   const nothing = needsNoWords(s.mapping) && !asked.yard
   return nothing ? preview(c, deps, s) : words(c, deps, s)
 }
 
-function words(c: Here, deps: Deps, s: Sheet, problems: string[] = []): Answer {
+function words(c: AppContext, deps: Deps, s: Sheet, problems: string[] = []): Answer {
   return page(
     c,
     <WordsPage
@@ -123,7 +123,7 @@ function words(c: Here, deps: Deps, s: Sheet, problems: string[] = []): Answer {
   )
 }
 
-function afterWords(c: Here, deps: Deps, s: Sheet): Answer {
+function afterWords(c: AppContext, deps: Deps, s: Sheet): Answer {
   if (isAnswered(s.mapping)) return preview(c, deps, s)
   const asked = questionsOf(s.mapping)
   const { order, heat, removalType } = s.mapping
@@ -141,7 +141,7 @@ interface Tried {
 }
 
 /** Converts and rehearses. */
-function tried(c: Here, deps: Deps, s: Sheet, importId: string): Tried {
+function tried(c: AppContext, deps: Deps, s: Sheet, importId: string): Tried {
   const made = converted(s.mapping, s.usual.today)
   const { good, problems } = rehearsed(
     deps.store.imports,
@@ -158,19 +158,19 @@ function tried(c: Here, deps: Deps, s: Sheet, importId: string): Tried {
   }
 }
 
-const signingOf = (c: Here, s: Sheet, importId: string): Signing => ({
+const signingOf = (c: AppContext, s: Sheet, importId: string): Signing => ({
   importId,
   by: viewerOf(c).name,
   yard: s.mapping.yard,
 })
 
-const contextOf = (c: Here, deps: Deps): AppendContext => ({
+const contextOf = (c: AppContext, deps: Deps): AppendContext => ({
   today: c.var.frame.today,
   recordedAt: deps.clock().toISOString(),
   recordedBy: viewerOf(c).name,
 })
 
-function preview(c: Here, deps: Deps, s: Sheet, refused = false): Answer {
+function preview(c: AppContext, deps: Deps, s: Sheet, refused = false): Answer {
   const importId = v7()
   return page(
     c,
@@ -187,7 +187,7 @@ function preview(c: Here, deps: Deps, s: Sheet, refused = false): Answer {
 }
 
 /** Writes all lines, or the good ones. What the preview said is worked out again: the book may have changed since. */
-function taken(c: Here, deps: Deps, s: Sheet, onlyGood: boolean): Answer {
+function taken(c: AppContext, deps: Deps, s: Sheet, onlyGood: boolean): Answer {
   const rows = onlyGood ? tried(c, deps, s, s.importId).good : allRows(s)
   if (rows === null || rows.length === 0) return preview(c, deps, s, true)
   const result = takeIn(deps.store.imports, rows, s.source, signingOf(c, s, s.importId), contextOf(c, deps))

@@ -2,11 +2,11 @@ import { Hono } from 'hono'
 import { toString as qrCode } from 'qrcode'
 import { v7 } from 'uuid'
 import {
+  type AppContext,
   colonyIn,
   colonyPath,
   type Deps,
   type Env,
-  type Here,
   page,
   typedIn,
   unknownColony,
@@ -45,7 +45,7 @@ function letterOn(deps: Pick<Deps, 'store'>, history: History, asOf: Day): Lette
 export function openLetter(deps: Deps): Hono<Env> {
   const app = new Hono<Env>()
   const { built } = deps.assets
-  const find = (c: Here): { letter: Letter; words: string | null } | null => {
+  const find = (c: AppContext): { letter: Letter; words: string | null } | null => {
     const now = deps.clock().toISOString()
     const sent = deps.store.after.letters.open(digestOf(c.req.param('token') ?? ''), now)
     const colony = sent === null ? null : deps.store.colony(sent.colony)
@@ -69,7 +69,7 @@ export function letters(deps: Deps): Hono<Env> {
   const app = new Hono<Env>()
   const kept = deps.store.after.letters
 
-  const line = (c: Here, l: SentLetter): LetterLine => {
+  const line = (c: AppContext, l: SentLetter): LetterLine => {
     const { zone, today } = c.var.frame
     const summary = deps.store.colony(l.colony)?.summary ?? null
     const good = l.revokedAt === null && l.expiresAt > deps.clock().toISOString()
@@ -83,7 +83,7 @@ export function letters(deps: Deps): Hono<Env> {
       until: good ? instantWords(l.expiresAt, zone, today) : null,
     }
   }
-  const show = (c: Here, typed: Typed, problems: FieldProblem[] = []) => {
+  const show = (c: AppContext, typed: Typed, problems: FieldProblem[] = []) => {
     const colony = colonyIn(c, deps.store)
     if (colony === null) return unknownColony(c, deps, c.req.param('tag') ?? '')
     const { summary, history } = colony

@@ -2,11 +2,11 @@
 import type { Deps } from '../../app/index.ts'
 import type { Choices } from './choices.ts'
 import type { Messenger } from './messenger.ts'
-import type { SentBook } from './sent.ts'
+import type { SentMessages } from './sent.ts'
 
 export interface Messages {
   choices: Choices
-  sent: SentBook
+  sent: SentMessages
   messenger: Messenger
 }
 

@@ -10,12 +10,12 @@ import { digestText } from './digest-text.ts'
 import { deliver } from './hook.ts'
 import type { HookRules } from './hook-rules.ts'
 import type { Mailer, Sent } from './mail.ts'
-import type { Claim, MessageWay, SentBook } from './sent.ts'
+import type { Claim, MessageWay, SentMessages } from './sent.ts'
 
 export interface MessengerParts {
   store: Store
   choices: Choices
-  sent: SentBook
+  sent: SentMessages
   /** Null: this server sends no e-mail. */
   mailer: Mailer | null
   rules: HookRules

@@ -1,6 +1,6 @@
 import { Hono } from 'hono'
 import { RateLimiterMemory, RateLimiterRes } from 'rate-limiter-flexible'
-import { type Env, type Here, page, typedIn, viewerOf } from '../../app/index.ts'
+import { type AppContext, type Env, page, typedIn, viewerOf } from '../../app/index.ts'
 import { type FieldProblem, one, type Typed } from '../../forms/index.ts'
 import { dayWords, instantWords } from '../../words/index.ts'
 import { DEFAULT_HOUR } from './choices.ts'
@@ -27,7 +27,7 @@ export function messages(deps: MessagesDeps): Hono<Env> {
   const tries = new RateLimiterMemory(TRIES)
 
   const show = (
-    c: Here,
+    c: AppContext,
     typed: Typed,
     problems: FieldProblem[] = [],
     done: { words: string; well: boolean } | null = null,
@@ -47,7 +47,7 @@ export function messages(deps: MessagesDeps): Hono<Env> {
       problems.length === 0 ? 200 : 422,
     )
   }
-  const typedNow = (c: Here): Typed => {
+  const typedNow = (c: AppContext): Typed => {
     const mine = choices.of(viewerOf(c).id)
     return {
       mail: [mine?.mail ?? ''],
@@ -104,7 +104,7 @@ export function messages(deps: MessagesDeps): Hono<Env> {
   return app
 }
 
-function sentWords(c: Here, line: SentLine): SentWords {
+function sentWords(c: AppContext, line: SentLine): SentWords {
   const { zone, today } = c.var.frame
   const at = (iso: string): string => instantWords(iso, zone, today)
   const day = dayWords(line.day, today)

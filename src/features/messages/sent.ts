@@ -29,7 +29,7 @@ export interface Claim {
 /** Minutes until the next attempt after the first, second and third one; then it is given up. */
 export const BACK_OFF_MIN = [5, 20, 60] as const
 
-export interface SentBook {
+export interface SentMessages {
   /** Claims the sending. The number of the attempt, or null when it is not to be sent now. */
   claim(claim: Claim, now: Date): number | null
   done(claim: Claim, now: Date): void
@@ -39,7 +39,7 @@ export interface SentBook {
   of(personId: string, limit: number): SentLine[]
 }
 
-export function sentOn({ db, write }: Connection): SentBook {
+export function sentOn({ db, write }: Connection): SentMessages {
   const is = ({ person, day, way }: Claim) =>
     and(eq(messageSent.person, person), eq(messageSent.day, day), eq(messageSent.way, way))
   const change = (claim: Claim, values: Partial<typeof messageSent.$inferInsert>): void => {

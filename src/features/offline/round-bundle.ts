@@ -8,7 +8,13 @@
 import { addDays, type Day } from '../../days.ts'
 import type { Happening } from '../../journal/index.ts'
 import type { Role } from '../../people/index.ts'
-import { type Book, type Joined, type JournalRow, joinings, type SettingValue } from '../../store/index.ts'
+import {
+  type Joined,
+  type JournalRow,
+  joinings,
+  type Repository,
+  type SettingValue,
+} from '../../store/index.ts'
 
 /**
  * Goes up when an older phone could not read what a newer server sends. `format`, `viewer` and `zone` are where they are
@@ -51,7 +57,7 @@ export interface RoundBundle {
   zone: string
   settings: RoundSettings
   /** Every yard ever used, with the number of colonies in it. */
-  yards: ReturnType<Book['yards']>
+  yards: ReturnType<Repository['yards']>
   /** Ids of all colonies in the yard: one that is not named has left, and is forgotten. */
   open: string[]
   /** All of them, or those with something new since the number asked with. */
@@ -75,7 +81,7 @@ export interface RoundAsked {
 const MOST_CHANGES = 500
 
 /** The bundle for a viewer. */
-export function roundBundle(book: Book, { viewer, zone, today, since }: RoundAsked): RoundBundle {
+export function roundBundle(book: Repository, { viewer, zone, today, since }: RoundAsked): RoundBundle {
   const changes = book.changes({ limit: MOST_CHANGES })
   const seq = changes[0]?.seq ?? 0
   const open = book.colonies({ open: true }).map((s) => s.id)
@@ -100,7 +106,7 @@ export function roundBundle(book: Book, { viewer, zone, today, since }: RoundAsk
 /** As far back as the round reckons (src/server/round-of.ts). */
 const PAST_DAYS = 60
 
-const pastOf = (book: Book, today: Day, open: ReadonlySet<string>): Happening[] =>
+const pastOf = (book: Repository, today: Day, open: ReadonlySet<string>): Happening[] =>
   book.happenings(addDays(today, -PAST_DAYS), today).filter((h) => h.at !== null && !open.has(h.colony))
 
 /** Ids of colonies with entries newer than `since`; null when that cannot be told from these changes. */

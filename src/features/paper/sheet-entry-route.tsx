@@ -1,6 +1,15 @@
 import { Hono } from 'hono'
 import { v7 } from 'uuid'
-import { type Deps, type Env, type Here, idIn, page, signedIn, submit, typedIn } from '../../app/index.ts'
+import {
+  type AppContext,
+  type Deps,
+  type Env,
+  idIn,
+  page,
+  signedIn,
+  submit,
+  typedIn,
+} from '../../app/index.ts'
 import { isDay } from '../../days.ts'
 import { type FieldProblem, one, type Typed } from '../../forms/index.ts'
 import { idField } from '../entries/index.ts'
@@ -19,7 +28,7 @@ export function sheetEntry(deps: Deps): Hono<Env> {
   const { store } = deps
   const app = new Hono<Env>()
 
-  const askedOf = (c: Here, get: (name: string) => string): SheetAsked => {
+  const askedOf = (c: AppContext, get: (name: string) => string): SheetAsked => {
     const { today } = c.var.frame
     const day = get('day')
     return {
@@ -30,7 +39,7 @@ export function sheetEntry(deps: Deps): Hono<Env> {
   }
 
   /** The rows of a sheet: its boxes as they stand now, then a few for others. */
-  const rowsFor = (c: Here, asked: SheetAsked): SheetRow[] => {
+  const rowsFor = (c: AppContext, asked: SheetAsked): SheetRow[] => {
     const boxes = sheetOf(store, asked, c.var.frame.today)
     return [
       ...boxes.map((box, n) => ({ n, box, known: knownOf(box.id, asked.day) })),
@@ -52,7 +61,7 @@ export function sheetEntry(deps: Deps): Hono<Env> {
     saved: number | null
     rows: SheetRow[]
   }
-  const show = (c: Here, { asked, typed, problems, saved, rows }: Shown) => {
+  const show = (c: AppContext, { asked, typed, problems, saved, rows }: Shown) => {
     const { today } = c.var.frame
     return page(
       c,
@@ -106,7 +115,7 @@ export function sheetEntry(deps: Deps): Hono<Env> {
   })
 
   /** The rows as they were sent, in their places: by now the sheet itself may have others. */
-  const refill = (c: Here, asked: SheetAsked, typed: Typed): SheetRow[] => {
+  const refill = (c: AppContext, asked: SheetAsked, typed: Typed): SheetRow[] => {
     const boxes = new Map(sheetOf(store, { ...asked, all: true }, c.var.frame.today).map((b) => [b.id, b]))
     return numbersIn(typed).map((n) => {
       const id = one(typed, `${rowPrefix(n)}colony`)
@@ -115,7 +124,7 @@ export function sheetEntry(deps: Deps): Hono<Env> {
     })
   }
 
-  const writeRow = (c: Here, row: Typed, asked: SheetAsked, by: string): FieldProblem[] => {
+  const writeRow = (c: AppContext, row: Typed, asked: SheetAsked, by: string): FieldProblem[] => {
     const colony = one(row, 'colony') || one(row, 'tag')
     if (colony === '') return [{ field: 'tag', message: 'must not be empty' }]
     if (store.colony(colony) === null)

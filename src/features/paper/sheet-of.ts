@@ -3,7 +3,7 @@
 import { addDays, type Day } from '../../days.ts'
 import { standOrder } from '../../journal/index.ts'
 import { planOf } from '../../recovery/index.ts'
-import type { Book } from '../../store/index.ts'
+import type { Repository } from '../../store/index.ts'
 import { asks, type Box, beforeThe, boxOf, doneOn } from '../round/index.ts'
 import type { PrintedBox } from './page.tsx'
 
@@ -20,7 +20,7 @@ export interface SheetAsked {
 }
 
 /** In stand order, with plans as of the morning of that day; colonies that have left since are among them. */
-export function sheetOf(book: Book, { yard, day, all }: SheetAsked, today: Day): Box[] {
+export function sheetOf(book: Repository, { yard, day, all }: SheetAsked, today: Day): Box[] {
   const protocol = book.protocol()
   const since = day < today ? day : today
   const left = book.happenings(since, today).filter((h) => h.kind === 'outcome')
@@ -41,7 +41,7 @@ export function sheetOf(book: Book, { yard, day, all }: SheetAsked, today: Day):
  * The sheet as it is printed. In the course of its day, what was recorded since the morning is not asked again: a box seen
  * already stands with what is still to be done there, and is left out where that is nothing, unless all boxes are wanted.
  */
-export function printedSheet(book: Book, asked: SheetAsked, today: Day): PrintedBox[] {
+export function printedSheet(book: Repository, asked: SheetAsked, today: Day): PrintedBox[] {
   return sheetOf(book, asked, today).flatMap((box): PrintedBox[] => {
     if (asked.day !== today || doneOn(box.history, today).length === 0) return [{ ...box, seen: false }]
     const { outcome } = box.history

@@ -11,7 +11,7 @@ export interface ProtocolPageProps extends RowsProps {
   changes: { by: string; when: string; lines: string[]; reason: string | null }[]
   units: { form: FormState; machineZone: string }
   saved: string | null
-  remaking: { total: number; done: number } | null
+  recomputing: { total: number; done: number } | null
 }
 
 export const ProtocolPage = (p: ProtocolPageProps) => (
@@ -23,10 +23,10 @@ export const ProtocolPage = (p: ProtocolPageProps) => (
         <p>{p.saved}</p>
       </div>
     )}
-    {p.remaking === null ? null : (
+    {p.recomputing === null ? null : (
       <div class="notice" role="status">
         <p>
-          Plans are being made again: {p.remaking.done} of {p.remaking.total}.{' '}
+          Plans are being made again: {p.recomputing.done} of {p.recomputing.total}.{' '}
           <a href="/protocol/progress">Watch</a>
         </p>
       </div>

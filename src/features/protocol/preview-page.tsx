@@ -132,24 +132,24 @@ const Change = ({ change: c, frame }: { change: ColonyChange & { path: string };
 
 export interface ProgressProps {
   frame: Frame
-  remaking: { total: number; done: number } | null
+  recomputing: { total: number; done: number } | null
   /** How many were made in the last round, when it is over. */
   made: number | null
   stopped: string | null
 }
 
 /** Asks again by itself every second, without scripts. */
-export const ProtocolProgressPage = ({ frame, remaking, made, stopped }: ProgressProps) => (
+export const ProtocolProgressPage = ({ frame, recomputing, made, stopped }: ProgressProps) => (
   <Layout
     frame={frame}
     title="Making plans again"
-    {...(remaking === null || stopped !== null ? {} : { refreshSeconds: 1 })}
+    {...(recomputing === null || stopped !== null ? {} : { refreshSeconds: 1 })}
   >
     <p class="crumb">
       <a href="/protocol">‹ Protocol</a>
     </p>
-    <h1>{remaking === null ? 'All plans are made again' : 'Making plans again'}</h1>
-    {remaking === null ? (
+    <h1>{recomputing === null ? 'All plans are made again' : 'Making plans again'}</h1>
+    {recomputing === null ? (
       <>
         <p>
           {made === null
@@ -168,11 +168,11 @@ export const ProtocolProgressPage = ({ frame, remaking, made, stopped }: Progres
     ) : (
       <>
         <p role="status">
-          {remaking.done} of {remaking.total} colonies. Those in the yard come first; until theirs is made, a
-          page shows the plan by the rules before.
+          {recomputing.done} of {recomputing.total} colonies. Those in the yard come first; until theirs is
+          made, a page shows the plan by the rules before.
         </p>
-        <progress class="progress" max={remaking.total} value={remaking.done}>
-          {remaking.done} of {remaking.total}
+        <progress class="progress" max={recomputing.total} value={recomputing.done}>
+          {recomputing.done} of {recomputing.total}
         </progress>
         {stopped === null ? (
           <p class="soft">

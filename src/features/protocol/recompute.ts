@@ -4,7 +4,7 @@ import type { Store } from '../../store/index.ts'
 /** Colonies in one slice: some tens of milliseconds. */
 const SLICE = 40
 
-export interface Remaker {
+export interface Recompute {
   /** Begins, or goes on, with what waits. */
   start: () => void
   /** How many were made in the last round; null before the first. */
@@ -13,10 +13,10 @@ export interface Remaker {
   stopped: () => string | null
 }
 
-const remakers = new WeakMap<Store['protocols'], Remaker>()
+const remakers = new WeakMap<Store['protocols'], Recompute>()
 
 /** The one remaker of a store: every role's pages share it. */
-export function remakerOf(store: Pick<Store, 'protocols'>, report: (error: unknown) => void): Remaker {
+export function remakerOf(store: Pick<Store, 'protocols'>, report: (error: unknown) => void): Recompute {
   const known = remakers.get(store.protocols)
   if (known !== undefined) return known
   const made = remakerFor(store.protocols, report)
@@ -24,13 +24,13 @@ export function remakerOf(store: Pick<Store, 'protocols'>, report: (error: unkno
   return made
 }
 
-function remakerFor(protocols: Store['protocols'], report: (error: unknown) => void): Remaker {
+function remakerFor(protocols: Store['protocols'], report: (error: unknown) => void): Recompute {
   let running = false
   let made: number | null = null
   let stopped: string | null = null
   const step = (): void => {
     try {
-      const before = protocols.remaking()
+      const before = protocols.recomputing()
       const left = protocols.remakeSome(SLICE)
       if (left !== null) {
         setImmediate(step)

@@ -1,6 +1,6 @@
 import { setImmediate as breathe } from 'node:timers/promises'
 import { Hono } from 'hono'
-import { colonyPath, type Deps, type Env, type Here, page, signedIn, typedIn } from '../../app/index.ts'
+import { type AppContext, colonyPath, type Deps, type Env, page, signedIn, typedIn } from '../../app/index.ts'
 import { type FieldProblem, one, type Typed } from '../../forms/index.ts'
 import {
   type ColonyChange,
@@ -77,7 +77,7 @@ export function protocol(deps: Deps): Hono<Env> {
       c,
       <ProtocolProgressPage
         frame={c.var.frame}
-        remaking={store.protocols.remaking()}
+        recomputing={store.protocols.recomputing()}
         made={remaker.made()}
         stopped={remaker.stopped()}
       />,
@@ -86,7 +86,7 @@ export function protocol(deps: Deps): Hono<Env> {
   return app
 }
 
-function read(c: Here, typed: Typed): { overrides: ProtocolOverrides; problems: FieldProblem[] } {
+function read(c: AppContext, typed: Typed): { overrides: ProtocolOverrides; problems: FieldProblem[] } {
   const draft = protocolTyped(typed, c.var.frame.units)
   if (one(typed, 'reason').length > 500)
     draft.problems.push({ field: 'reason', message: 'must be at most 500 characters' })
@@ -98,7 +98,7 @@ const SAVED: Record<string, string> = {
 }
 
 function show(
-  c: Here,
+  c: AppContext,
   deps: Deps,
   typed: Typed,
   problems: FieldProblem[] = [],
@@ -120,7 +120,7 @@ function show(
       }))}
       units={{ form: { typed: unitsTyped(deps), problems: [] }, machineZone: deps.zone }}
       saved={SAVED[c.req.query('saved') ?? ''] ?? null}
-      remaking={store.protocols.remaking()}
+      recomputing={store.protocols.recomputing()}
     />,
     problems.length === 0 ? 200 : 422,
   )
@@ -131,7 +131,7 @@ const SLICE = 50
 
 /** Every colony in the yard by the rules now and by those typed. */
 async function preview(
-  c: Here,
+  c: AppContext,
   deps: Deps,
   overrides: ProtocolOverrides,
 ): Promise<{ colonies: number; changes: (ColonyChange & { path: string })[] }> {

@@ -1,5 +1,5 @@
 import { Hono } from 'hono'
-import { type Deps, type Env, type Here, page, typedIn } from '../../app/index.ts'
+import { type AppContext, type Deps, type Env, page, typedIn } from '../../app/index.ts'
 import { type FieldProblem, one, type Typed } from '../../forms/index.ts'
 import { SettingsPage } from './settings-page.tsx'
 
@@ -16,7 +16,7 @@ export const unitsTyped = ({ store: { settings } }: Deps): Typed => ({
 export function settings(deps: Deps): Hono<Env> {
   const { settings: kept } = deps.store
   const app = new Hono<Env>()
-  const show = (c: Here, typed: Typed, problems: FieldProblem[] = []) =>
+  const show = (c: AppContext, typed: Typed, problems: FieldProblem[] = []) =>
     page(
       c,
       <SettingsPage

@@ -1,10 +1,10 @@
 import { Hono } from 'hono'
 import { v7 } from 'uuid'
 import {
+  type AppContext,
   type Deps,
   type Env,
   formPage,
-  type Here,
   idIn,
   signedIn,
   submit,
@@ -30,7 +30,7 @@ type Saved = NonNullable<ReturnType<typeof sheetIn>>
 export function removalIntake(deps: Deps): Hono<Env> {
   const { store } = deps
   const app = new Hono<Env>()
-  const show = (c: Here, saved: Saved, typed: Typed, problems: FieldProblem[] = []) =>
+  const show = (c: AppContext, saved: Saved, typed: Typed, problems: FieldProblem[] = []) =>
     formPage(
       c,
       <IntakePage

@@ -1,6 +1,14 @@
 import { Hono } from 'hono'
 import { v7, validate } from 'uuid'
-import { type Deps, type Env, type Here, page, signedIn, typedIn, unknownPage } from '../../app/index.ts'
+import {
+  type AppContext,
+  type Deps,
+  type Env,
+  page,
+  signedIn,
+  typedIn,
+  unknownPage,
+} from '../../app/index.ts'
 import { type FieldProblem, one, type Typed } from '../../forms/index.ts'
 import { EMPTY_SHEET, priceWords, type Sheet, sheetName } from '../../records/index.ts'
 import type { SavedSheet } from '../../store/index.ts'
@@ -85,7 +93,7 @@ export function removals(deps: Deps): Hono<Env> {
   return app
 }
 
-const stampOf = (c: Here, deps: Deps) => ({ savedAt: deps.clock().toISOString(), savedBy: signedIn(c) })
+const stampOf = (c: AppContext, deps: Deps) => ({ savedAt: deps.clock().toISOString(), savedBy: signedIn(c) })
 
 /** What stands in a form that nobody has filled yet: the day planned. */
 function firstFill(part: Part, sheet: Sheet): Typed {
@@ -106,7 +114,7 @@ interface FormShown {
 }
 
 function form(
-  c: Here,
+  c: AppContext,
   deps: Deps,
   { part, typed, problems, saved, clash }: FormShown,
 ): Response | Promise<Response> {
@@ -130,7 +138,7 @@ function form(
 
 /** Saves one part over the last version. Only if the same part has been changed meanwhile is there a clash. */
 function savePart(
-  c: Here,
+  c: AppContext,
   deps: Deps,
   part: Part,
   saved: SavedSheet & { id: string; path: string },
@@ -166,7 +174,7 @@ function savePart(
 }
 
 function clashOf(
-  c: Here,
+  c: AppContext,
   deps: Deps,
   part: Part,
   saved: SavedSheet & { id: string },
@@ -189,7 +197,7 @@ function clashOf(
 }
 
 function overview(
-  c: Here,
+  c: AppContext,
   deps: Deps,
   saved: SavedSheet & { id: string; path: string },
   sheet: Sheet,

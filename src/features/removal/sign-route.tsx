@@ -1,6 +1,6 @@
 import { createHash } from 'node:crypto'
 import { Hono } from 'hono'
-import { type Deps, type Env, type Here, page, unknownPage } from '../../app/index.ts'
+import { type AppContext, type Deps, type Env, page, unknownPage } from '../../app/index.ts'
 import { inWords } from '../../days.ts'
 import { type FieldProblem, one, type Typed } from '../../forms/index.ts'
 import { problemsOf } from '../../journal/index.ts'
@@ -54,7 +54,7 @@ export function removalSign(deps: Deps): Hono<Env> {
 const markOf = (terms: string): string => createHash('sha256').update(terms).digest('base64url').slice(0, 22)
 
 function signPage(
-  c: Here,
+  c: AppContext,
   deps: Deps,
   saved: Saved,
   typed: Typed,
@@ -90,7 +90,7 @@ function missing(deps: Deps, s: Sheet): string[] {
   return wanted.filter(([, value]) => value === undefined).map(([words]) => words)
 }
 
-function sign(c: Here, deps: Deps, saved: Saved, typed: Typed): Response | Promise<Response> {
+function sign(c: AppContext, deps: Deps, saved: Saved, typed: Typed): Response | Promise<Response> {
   const { sheet } = saved.last
   if (sheet.agreement.signature !== undefined) return c.redirect(`${saved.path}/sign`, 303)
   const terms = termsNow(c, deps, sheet)
@@ -121,7 +121,7 @@ function sign(c: Here, deps: Deps, saved: Saved, typed: Typed): Response | Promi
 }
 
 /** The drawn name as a file. */
-function signatureFile(c: Here, saved: Saved): Response | Promise<Response> {
+function signatureFile(c: AppContext, saved: Saved): Response | Promise<Response> {
   const signature: Signature | undefined = saved.last.sheet.agreement.signature
   if (signature?.path === undefined) return unknownPage(c)
   c.header('Content-Type', 'image/svg+xml; charset=utf-8')

@@ -1,5 +1,5 @@
 import { Hono } from 'hono'
-import { type Deps, type Env, type Here, page, signedIn } from '../../app/index.ts'
+import { type AppContext, type Deps, type Env, page, signedIn } from '../../app/index.ts'
 import { type FieldProblem, fieldsIn, one, type Typed } from '../../forms/index.ts'
 import { type Sheet, sheetName } from '../../records/index.ts'
 import { RemovalDecidePage } from './check-page.tsx'
@@ -72,7 +72,7 @@ export function removalSteps(deps: Deps): Hono<Env> {
   return app
 }
 
-function printPage(c: Here, deps: Deps, saved: Saved): Response | Promise<Response> {
+function printPage(c: AppContext, deps: Deps, saved: Saved): Response | Promise<Response> {
   const { sheet } = saved.last
   const { frame } = c.var
   const at = { units: frame.units, today: frame.today, currency: deps.store.settings.get('currency') }
@@ -92,7 +92,7 @@ function printPage(c: Here, deps: Deps, saved: Saved): Response | Promise<Respon
 }
 
 function decidePage(
-  c: Here,
+  c: AppContext,
   deps: Deps,
   saved: Saved,
   typed: Typed,
@@ -113,7 +113,7 @@ function decidePage(
   )
 }
 
-function decide(c: Here, deps: Deps, saved: Saved, typed: Typed): Response | Promise<Response> {
+function decide(c: AppContext, deps: Deps, saved: Saved, typed: Typed): Response | Promise<Response> {
   const { sheet } = saved.last
   const reckoning = reckoningOf(c, deps, sheet)
   const { raw } = fieldsIn(DECISION_FIELDS, typed, c.var.frame.units)
@@ -127,7 +127,7 @@ function decide(c: Here, deps: Deps, saved: Saved, typed: Typed): Response | Pro
 }
 
 const endPage = (
-  c: Here,
+  c: AppContext,
   saved: Saved,
   typed: Typed,
   problems: FieldProblem[] = [],

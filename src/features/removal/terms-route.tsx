@@ -1,5 +1,5 @@
 import { Hono } from 'hono'
-import { type Deps, type Env, type Here, page, typedIn } from '../../app/index.ts'
+import { type AppContext, type Deps, type Env, page, typedIn } from '../../app/index.ts'
 import { type FieldProblem, one, type Typed } from '../../forms/index.ts'
 import {
   BLANKS,
@@ -25,7 +25,7 @@ const EXAMPLE: Sheet = {
 export function removalTerms(deps: Deps): Hono<Env> {
   const { settings } = deps.store
   const app = new Hono<Env>()
-  const show = (c: Here, typed: Typed, problems: FieldProblem[] = []) => {
+  const show = (c: AppContext, typed: Typed, problems: FieldProblem[] = []) => {
     const heat = temperature(deps.store.protocol().heatLimitC, c.var.frame.units)
     const around = {
       yard: settings.get('yardName') || 'your yard',

@@ -1,6 +1,6 @@
 /** What pages of removal sheets are made of: a sheet of the store with its name, stage, reckoning and next step. */
 
-import { colonyPath, type Deps, type Here } from '../../app/index.ts'
+import { type AppContext, colonyPath, type Deps } from '../../app/index.ts'
 import { type Sheet, sheetName, termsOf } from '../../records/index.ts'
 import type { SavedSheet } from '../../store/index.ts'
 import { dayWords, temperature } from '../../words/index.ts'
@@ -13,13 +13,13 @@ import { showsIn } from './words.ts'
 export const removalPath = (id: string): string => `/removals/${id}`
 
 /** The saved sheet of a path; null when there is none. */
-export const sheetIn = (c: Here, deps: Deps): (SavedSheet & { id: string; path: string }) | null => {
+export const sheetIn = (c: AppContext, deps: Deps): (SavedSheet & { id: string; path: string }) | null => {
   const id = c.req.param('id') ?? ''
   const saved = deps.store.removals.get(id)
   return saved === null ? null : { ...saved, id, path: removalPath(id) }
 }
 
-export const reckoningOf = (c: Here, deps: Deps, sheet: Sheet): Reckoning =>
+export const reckoningOf = (c: AppContext, deps: Deps, sheet: Sheet): Reckoning =>
   beforeCut(sheet, deps.store.protocol(), showsIn(c.var.frame.units))
 
 /** Where the next step of a job is. */
@@ -39,7 +39,7 @@ export const colonyLinks = (deps: Deps, ids: readonly string[]): { tag: string; 
 
 /** A line of the list. */
 export function rowOf(
-  c: Here,
+  c: AppContext,
   deps: Deps,
   id: string,
   sheet: Sheet,
@@ -64,7 +64,7 @@ export function rowOf(
 }
 
 /** The agreement of a job as it would be signed now. */
-export function termsNow(c: Here, deps: Deps, sheet: Sheet): string {
+export function termsNow(c: AppContext, deps: Deps, sheet: Sheet): string {
   const { settings } = deps.store
   const { frame } = c.var
   return termsOf(settings.get('agreementTerms'), sheet, {

@@ -2,7 +2,7 @@
 
 import type { StepPoint } from '../../parts/index.ts'
 import { type Curve, type DayCounts, type Incidence, incidenceLimits } from '../../statistics/index.ts'
-import type { Group, Look } from './look.ts'
+import type { Group, ReviewView } from './view.ts'
 
 export interface Line {
   name: string
@@ -114,7 +114,7 @@ export function waysStacked(group: Group, axis: DayAxis): StackedWays {
 }
 
 /** The data of every chart. `nameOf` names a group as it is shown. */
-export function chartData(look: Look, nameOf: (g: Group) => string): ChartData {
+export function chartData(look: ReviewView, nameOf: (g: Group) => string): ChartData {
   const axis = axisFor(look.all.counts)
   const queenAxis = axisFor({
     colonies: look.queenright.colonies,

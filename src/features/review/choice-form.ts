@@ -2,7 +2,7 @@
 import { type Day, dayWords, isDay } from '../../days.ts'
 import { type Choice, everything } from './choice.ts'
 import { COHORTS, type Cohort } from './cohort.ts'
-import { MOST_DRAWN } from './look.ts'
+import { MOST_DRAWN } from './view.ts'
 
 /** As long as a name can be. */
 const NAME_LIMIT = 80

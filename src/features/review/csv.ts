@@ -3,7 +3,7 @@
 import { stringify } from 'csv-stringify/sync'
 import { incidenceLimits } from '../../statistics/index.ts'
 import { WAYS } from './cohort.ts'
-import { type Group, LOOK_DAYS, type Look } from './look.ts'
+import { type Group, type ReviewView, VIEW_DAYS } from './view.ts'
 
 type Cell = string | number | null
 
@@ -11,11 +11,11 @@ type Cell = string | number | null
 const csv = (header: readonly string[], rows: readonly (readonly Cell[])[]): string =>
   stringify([header, ...rows], { record_delimiter: '\r\n', escape_formulas: true })
 
-const groupsOf = (look: Look): Group[] => [look.all, ...look.groups]
+const groupsOf = (look: ReviewView): Group[] => [look.all, ...look.groups]
 const nameOf = (g: Group): string => (g.name === '' ? 'all' : g.name)
 
 /** Survival by group: every day on which a colony was lost or left. */
-const curves = (look: Look): string =>
+const curves = (look: ReviewView): string =>
   csv(
     ['group', 'day', 'at_risk', 'lost', 'left', 'survival', 'lower', 'upper'],
     groupsOf(look).flatMap((g) =>
@@ -24,7 +24,7 @@ const curves = (look: Look): string =>
   )
 
 /** Cumulative incidence by group and way of leaving. */
-const ways = (look: Look): string =>
+const ways = (look: ReviewView): string =>
   csv(
     ['group', 'way', 'day', 'at_risk', 'gone', 'share', 'lower', 'upper'],
     groupsOf(look).flatMap((g) =>
@@ -47,7 +47,7 @@ const ways = (look: Look): string =>
   )
 
 /** Survival on day 30 and 60 by group, with the pooled estimate. */
-const days = (look: Look): string =>
+const days = (look: ReviewView): string =>
   csv(
     [
       'group',
@@ -63,7 +63,7 @@ const days = (look: Look): string =>
       'next_ten_least',
       'next_ten_most',
     ],
-    LOOK_DAYS.flatMap((day) => [
+    VIEW_DAYS.flatMap((day) => [
       ['all', day, ...aliveCells(look.alive[day]), null, null, null, null, null],
       ...look.onDay[day].map((t) => [
         t.name,
@@ -78,10 +78,16 @@ const days = (look: Look): string =>
     ]),
   )
 
-const aliveCells = (s: Look['alive'][30]): Cell[] => [s.colonies, s.survival, s.lower, s.upper, s.limitsBy]
+const aliveCells = (s: ReviewView['alive'][30]): Cell[] => [
+  s.colonies,
+  s.survival,
+  s.lower,
+  s.upper,
+  s.limitsBy,
+]
 
 /** Hazard ratios. */
-const ratios = ({ findings }: Look): string =>
+const ratios = ({ findings }: ReviewView): string =>
   csv(
     [
       'fact',
@@ -112,7 +118,7 @@ const ratios = ({ findings }: Look): string =>
   )
 
 /** Recovery paths. */
-const paths = (look: Look): string =>
+const paths = (look: ReviewView): string =>
   csv(
     ['path', 'colonies', 'days_median', 'days_least', 'days_most'],
     look.paths.map((p) => [
@@ -125,7 +131,7 @@ const paths = (look: Look): string =>
   )
 
 /** Share proven queenright by day. */
-function queenright({ queenright: i }: Look): string {
+function queenright({ queenright: i }: ReviewView): string {
   const [proven] = i.ways
   return csv(
     ['day', 'at_risk', 'proven', 'share', 'lower', 'upper'],
@@ -138,7 +144,7 @@ function queenright({ queenright: i }: Look): string {
 }
 
 /** Days in the yard by group. */
-const stays = (look: Look): string =>
+const stays = (look: ReviewView): string =>
   csv(
     [
       'group',
@@ -163,7 +169,7 @@ const stays = (look: Look): string =>
   )
 
 /** Money and hours, in all and for each colony kept. */
-const money = ({ money: m }: Look): string =>
+const money = ({ money: m }: ReviewView): string =>
   csv(
     ['what', 'total', 'per_colony_kept', 'without_a_price'],
     (['queens', 'feed', 'other', 'hours'] as const).map((what) => [

@@ -4,9 +4,9 @@ import { Counted, NotYet, Part, Range, RangeHead, Reading, SHARES, Share } from 
 import { FEW, FEW_MEANS, percent, shortRange } from '../../words/index.ts'
 import type { TypeOnDay } from './comparison.ts'
 import { CsvLinks } from './csv-links.tsx'
-import { LOOK_DAYS, type LookDay } from './look.ts'
 import type { ReviewProps } from './part-props.ts'
 import { pooledReading } from './readings.ts'
+import { type LookDay, VIEW_DAYS } from './view.ts'
 import { groupName } from './words.ts'
 
 export const Days = (p: ReviewProps) => (
@@ -18,7 +18,7 @@ export const Days = (p: ReviewProps) => (
       {p.look.groups.some((g) => g.curve.colonies < FEW) ? FEW_MEANS : ''}
     </p>
     <div class="two-days">
-      {LOOK_DAYS.map((day) => (
+      {VIEW_DAYS.map((day) => (
         <OnDay of={p} day={day} />
       ))}
     </div>

@@ -5,12 +5,12 @@ import type { ChartData } from './chart-data.ts'
 import type { Choice } from './choice.ts'
 import { addressOf } from './choice-form.ts'
 import type { Cohort } from './cohort.ts'
-import type { Group, Look } from './look.ts'
+import type { Group, ReviewView } from './view.ts'
 import { groupName, type Naming } from './words.ts'
 
 export interface ReviewProps {
   frame: Frame
-  look: Look
+  look: ReviewView
   charts: ChartData
   naming: Naming
   /** The names that can be chosen, of all colonies there are. */

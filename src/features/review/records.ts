@@ -2,7 +2,7 @@
 
 import type { Store } from '../../store/index.ts'
 import { factsInStore } from './journal-facts.ts'
-import type { ColonyRecord } from './look.ts'
+import type { ColonyRecord } from './view.ts'
 
 /**
  * The records, read through once. Kept until an entry is added to the journal or the time zone changes: looking again

@@ -1,15 +1,15 @@
 import { Hono } from 'hono'
-import { type Deps, type Env, type Here, page, unknownPage } from '../../app/index.ts'
+import { type AppContext, type Deps, type Env, page, unknownPage } from '../../app/index.ts'
 import { hemisphereOf } from '../../biology/index.ts'
 import { chartData } from './chart-data.ts'
 import { namesIn } from './choice.ts'
 import { choiceIn } from './choice-form.ts'
 import { REVIEW_CSV, type ReviewCsv } from './csv.ts'
-import { lookAt } from './look.ts'
 import { ReviewPage } from './page.tsx'
 import { nameIn, type ReviewProps } from './part-props.ts'
 import { reviewRecords } from './records.ts'
 import { SeasonReport } from './season-report.tsx'
+import { reviewView } from './view.ts'
 
 /** Files that tell costs. */
 const PRIVATE: readonly ReviewCsv[] = ['money']
@@ -19,7 +19,7 @@ export function review(deps: Deps): Hono<Env> {
   const app = new Hono<Env>()
   const recordsOf = reviewRecords(deps.store)
 
-  const propsFor = (c: Here): ReviewProps => {
+  const propsFor = (c: AppContext): ReviewProps => {
     const { frame } = c.var
     const protocol = deps.store.protocol()
     const options = {
@@ -29,7 +29,7 @@ export function review(deps: Deps): Hono<Env> {
     }
     const records = recordsOf(frame.zone)
     const { choice, problems } = choiceIn(new URL(c.req.url).searchParams, frame.today)
-    const look = lookAt(records, choice, options)
+    const look = reviewView(records, choice, options)
     const naming = { units: frame.units, heatLimitC: protocol.heatLimitC }
     return {
       frame,

@@ -6,11 +6,11 @@ import { survivalLine } from './chart-data.ts'
 import { CHOICE_FORM } from './choose.tsx'
 import { shareAlive } from './comparison.ts'
 import { CsvLinks } from './csv-links.tsx'
-import type { Group } from './look.ts'
-import { MOST_DRAWN } from './look.ts'
 import { nameIn, type ReviewProps } from './part-props.ts'
 import { Plot, StepChart, StepLine } from './plot.tsx'
 import { aliveReading, CURVE_CAUTION, logRankReading } from './readings.ts'
+import type { Group } from './view.ts'
+import { MOST_DRAWN } from './view.ts'
 import { aboutGroup, COHORT_WORDS } from './words.ts'
 
 export const Survival = (p: ReviewProps) => {

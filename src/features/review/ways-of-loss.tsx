@@ -5,9 +5,9 @@ import { incidenceLimits, stepAt } from '../../statistics/index.ts'
 import { percent, shortRange } from '../../words/index.ts'
 import { WAYS } from './cohort.ts'
 import { CsvLinks } from './csv-links.tsx'
-import { type Group, LOOK_DAYS, type LookDay } from './look.ts'
 import { nameIn, type ReviewProps } from './part-props.ts'
 import { waysReading } from './readings.ts'
+import { type Group, type LookDay, VIEW_DAYS } from './view.ts'
 import { WaysChart } from './ways-plot.tsx'
 
 export const WaysOfLoss = (p: ReviewProps) => {
@@ -25,7 +25,7 @@ export const WaysOfLoss = (p: ReviewProps) => {
         none moved out.
         {p.look.choice.unitedIsLoss ? ' United counts as a loss in all else on this page.' : ''}
       </p>
-      {LOOK_DAYS.map((day) => (
+      {VIEW_DAYS.map((day) => (
         <WaysTable of={p} day={day} />
       ))}
       <CsvLinks of={p} files={{ ways: 'These numbers as CSV' }} />

@@ -1,10 +1,10 @@
 /** A colony as the round knows it: where it stands, what the plan asks today, and what stands in its journal. */
 
 import type { Day } from '../../days.ts'
-import type { History, Standing, StandingEntry } from '../../journal/index.ts'
+import type { History, StandingEntry, StandPlace } from '../../journal/index.ts'
 import type { Plan } from '../../recovery/index.ts'
 
-export interface Box extends Standing {
+export interface Box extends StandPlace {
   /** As of the day of the round, with everything known by then. */
   plan: Plan
   /** May be read only when it is asked for. */

@@ -1,12 +1,12 @@
 import { Hono } from 'hono'
 import { v7 } from 'uuid'
 import {
+  type AppContext,
   boxPath,
   colonyIn,
   colonyPath,
   type Env,
-  foresightOf,
-  type Here,
+  forecastCache,
   idIn,
   onward,
   type PageDeps,
@@ -34,10 +34,10 @@ import { boxesIn, roundView } from './today-round.ts'
 export function round(deps: PageDeps): Hono<Env> {
   const { store } = deps
   const app = new Hono<Env>()
-  const foresight = deps.foresight ?? foresightOf()
+  const forecasts = deps.forecasts ?? forecastCache()
 
   app.get('/round', (c) => {
-    const view = roundView(c, { ...deps, foresight })
+    const view = roundView(c, { ...deps, forecasts })
     const here = view.round.stops.map((s) => s.box).filter((b) => b.history.outcome === null)
     return page(c, <RoundPage {...view} load={loadFor(here)} />)
   })
@@ -45,7 +45,7 @@ export function round(deps: PageDeps): Hono<Env> {
   app.get('/round/box/:tag', (c) => {
     const colony = colonyIn(c, store)
     if (colony === null) return unknownColony(c, deps, c.req.param('tag'))
-    const view = roundView(c, { ...deps, foresight })
+    const view = roundView(c, { ...deps, forecasts })
     const { id } = colony.summary
     const stop = [...view.round.stops, ...view.round.putOff].find((s) => s.box.id === id)
     // A box that asks nothing today has no place on the round.
@@ -63,13 +63,13 @@ export function round(deps: PageDeps): Hono<Env> {
   })
 
   app.get('/round/end', (c) => {
-    const view = roundView(c, { ...deps, foresight })
+    const view = roundView(c, { ...deps, forecasts })
     const next = nextRound(boxesIn(store, view.where.yard), view.frame.today, store.protocol())
     return page(c, <RoundSummaryPage {...view} next={next} />)
   })
 
   /** What was saved at another box on the way here; of this box itself the page says so anyhow. */
-  const savedElsewhere = (c: Here, here: string) => {
+  const savedElsewhere = (c: AppContext, here: string) => {
     const row = store.entry(c.req.query('saved') ?? '')
     if (row === null || row.entry.colony === here || row.entry.kind === 'withdrawal') return null
     const { units, today } = c.var.frame
@@ -83,7 +83,7 @@ export function round(deps: PageDeps): Hono<Env> {
   }
 
   /** Where one came from: the box's card on the round that `then` leads on. */
-  const cardOf = (c: Here, summary: ColonySummary): string => {
+  const cardOf = (c: AppContext, summary: ColonySummary): string => {
     const then = thenOf(c)
     const query = new URLSearchParams(then?.split('?')[1])
     return then === null
@@ -91,7 +91,7 @@ export function round(deps: PageDeps): Hono<Env> {
       : boxPath({ yard: query.get('yard') || null, until: query.get('until') }, summary.tag)
   }
 
-  const missed = (c: Here, summary: ColonySummary, typed: Typed, problems: FieldProblem[] = []) =>
+  const missed = (c: AppContext, summary: ColonySummary, typed: Typed, problems: FieldProblem[] = []) =>
     page(
       c,
       <MissedPage

@@ -1,16 +1,16 @@
 /** The round of today out of the book: its boxes, the pace of the yard, and what was chosen in the address. */
 
 import {
-  type Foresight,
+  type AppContext,
+  type ForecastCache,
   type Ground,
   groundIn,
-  type Here,
   type PageDeps,
   type Where,
 } from '../../app/index.ts'
 import { addDays, type Day } from '../../days.ts'
 import type { History } from '../../journal/index.ts'
-import type { Book, ColonySummary } from '../../store/index.ts'
+import type { ColonySummary, Repository } from '../../store/index.ts'
 import { isTime, minutesTo, plusMinutes, timeIn } from '../../time-of-day.ts'
 import { toDoOf } from '../../words/index.ts'
 import { asks, type Box } from './box.ts'
@@ -27,7 +27,7 @@ const PACE_DAYS = 60
 const MISSED_DAYS = 45
 
 /** The colony as the round knows it; null when it is in the book no more. */
-export function boxOf(book: Book, id: string): Box | null {
+export function boxOf(book: Repository, id: string): Box | null {
   const found = book.colony(id)
   if (found === null) return null
   const { summary: s, history } = found
@@ -35,7 +35,7 @@ export function boxOf(book: Book, id: string): Box | null {
 }
 
 /** The same of a colony nobody has touched: its history is read only where somebody asks for it. */
-function untouchedBox(book: Book, s: ColonySummary): Box {
+function untouchedBox(book: Repository, s: ColonySummary): Box {
   let history: History | undefined
   return {
     id: s.id,
@@ -53,7 +53,7 @@ function untouchedBox(book: Book, s: ColonySummary): Box {
 }
 
 /** Today's round in every yard: boxes that ask something, and those at which something happened today. */
-export function wholeRound(book: Book, today: Day, pace: Pace): Round {
+export function wholeRound(book: Repository, today: Day, pace: Pace): Round {
   const touched = new Set(
     [
       ...book.happenings(today, today),
@@ -69,11 +69,11 @@ export function wholeRound(book: Book, today: Day, pace: Pace): Round {
 }
 
 /** Every box that stands in the yard (in any, for null). */
-export const boxesIn = (book: Book, yard: string | null): Box[] =>
+export const boxesIn = (book: Repository, yard: string | null): Box[] =>
   book.colonies({ open: true, ...(yard === null ? {} : { yard }) }).flatMap((s) => boxOf(book, s.id) ?? [])
 
 /** Boxes that nobody got to and nobody has been to since, by the colony's id. */
-export function missedNow(book: Book, today: Day): Map<string, Missed> {
+export function missedNow(book: Repository, today: Day): Map<string, Missed> {
   const ids = new Set(
     book.happenings(addDays(today, -MISSED_DAYS), today, 'missed-visit').map((h) => h.colony),
   )
@@ -87,7 +87,7 @@ export function missedNow(book: Book, today: Day): Map<string, Missed> {
 }
 
 /** Minutes a box takes, from the times noted in that yard. */
-export function paceIn(book: Book, yard: string | null, today: Day): Pace {
+export function paceIn(book: Repository, yard: string | null, today: Day): Pace {
   const past = book.happenings(addDays(today, -PACE_DAYS), today)
   return paceOf(notedOf(yard === null ? past : past.filter((h) => h.yard === yard)))
 }
@@ -95,7 +95,7 @@ export function paceIn(book: Book, yard: string | null, today: Day): Pace {
 const MOST_MINUTES = 600
 
 /** Which round the address asks for: `minutes` from now, or `until` a time. An unknown yard means all of them. */
-export function whereIn(c: Here, book: Book, now: string): Where {
+export function whereIn(c: AppContext, book: Repository, now: string): Where {
   const asked = c.req.query('yard') ?? ''
   const minutes = Number(c.req.query('minutes') ?? '')
   const until = c.req.query('until') ?? ''
@@ -111,17 +111,17 @@ export function whereIn(c: Here, book: Book, now: string): Where {
  * the lid stays on, or something is to be done whatever is seen, a look decides nothing.
  */
 const worthOfLooking =
-  (foresight: Foresight, ground: Ground): Worth =>
+  (forecasts: ForecastCache, ground: Ground): Worth =>
   ({ box, asked, urgency }) => {
     if (urgency.rank === 'action' || box.history.outcome !== null || toDoOf(asked)?.lidOn !== false) return 0
     const known = { id: box.id, history: box.history, plan: box.plan }
-    return foresight.telling(known, ground, ground.today)[0]?.net ?? 0
+    return forecasts.telling(known, ground, ground.today)[0]?.net ?? 0
   }
 
 /** What the pages of the round share. */
 export function roundView(
-  c: Here,
-  { store: book, clock, foresight }: Pick<PageDeps, 'store' | 'clock'> & { foresight: Foresight },
+  c: AppContext,
+  { store: book, clock, forecasts }: Pick<PageDeps, 'store' | 'clock'> & { forecasts: ForecastCache },
 ): RoundView {
   const { frame } = c.var
   const now = timeIn(frame.zone, clock())
@@ -145,12 +145,12 @@ export function roundView(
         : inMinutes(
             round.stops,
             Math.max(0, minutesTo(where.until, now)),
-            worthOfLooking(foresight, groundIn(book, frame.today, frame.zone)),
+            worthOfLooking(forecasts, groundIn(book, frame.today, frame.zone)),
           ),
   }
 }
 
-const inYard = (whole: Round, yard: string, book: Book, pace: Pace): Round =>
+const inYard = (whole: Round, yard: string, book: Repository, pace: Pace): Round =>
   roundOf(
     [...whole.stops, ...whole.putOff].map((s) => s.box).filter((b) => b.yard === yard),
     whole.day,

@@ -2,7 +2,7 @@ import { Hono } from 'hono'
 import {
   type Deps,
   type Env,
-  foresightOf,
+  forecastCache,
   groundIn,
   type Histories,
   type Known,
@@ -32,13 +32,13 @@ const AFTER_MS = 250
 
 /** Reckons every colony's needs when a day begins, in slices, so that the first look at Supplies does not wait for them. */
 export function supplyWarmer(deps: Deps): (frame: Frame) => void {
-  const foresight = deps.foresight ?? foresightOf()
+  const forecasts = deps.forecasts ?? forecastCache()
   const warm = async ({ today, zone }: Frame): Promise<void> => {
     const ground = groundIn(deps.store, today, zone)
     // One colony after the other: reading every journal of the past at once would keep everybody waiting.
     await mappedInSlices(deps.store.colonies({ open: true }), ({ id, plan }) => {
       const history = deps.store.colony(id)?.history
-      if (history !== undefined) foresight.supplies({ id, history, plan }, ground)
+      if (history !== undefined) forecasts.supplies({ id, history, plan }, ground)
     })
   }
   return (frame) => {
@@ -50,7 +50,7 @@ export function supplyWarmer(deps: Deps): (frame: Frame) => void {
 /** Queens and frames of eggs to have on hand, and who can give. What is asked stands in the address. */
 export function supplies(deps: Deps): Hono<Env> {
   const app = new Hono<Env>()
-  const foresight = deps.foresight ?? foresightOf()
+  const forecasts = deps.forecasts ?? forecastCache()
   const histories = yardHistories(deps.store)
 
   app.get('/supplies', async (c) => {
@@ -59,12 +59,12 @@ export function supplies(deps: Deps): Hono<Env> {
     const all = histories()
     const known = knownIn(deps.store, all)
     // The first look of a day reckons every colony anew: in slices, so that others are answered in between.
-    await mappedInSlices([...known.values()], (colony) => foresight.supplies(colony, ground))
-    const found = yardSupplies([...all.values()], frame.today, foresight.model(ground), {
+    await mappedInSlices([...known.values()], (colony) => forecasts.supplies(colony, ground))
+    const found = yardSupplies([...all.values()], frame.today, forecasts.model(ground), {
       ahead: SUPPLIES_AHEAD,
       known: (history) => {
         const colony = known.get(history)
-        return colony === undefined ? null : foresight.supplies(colony, ground)
+        return colony === undefined ? null : forecasts.supplies(colony, ground)
       },
     })
     const { options, typed, problems } = orderIn(new URL(c.req.url).searchParams)

@@ -1,10 +1,10 @@
 import { Hono } from 'hono'
 import {
+  type AppContext,
   type Deps,
   type Env,
-  foresightOf,
+  forecastCache,
   groundIn,
-  type Here,
   page,
   STANDS_AHEAD,
   typedIn,
@@ -19,10 +19,10 @@ import { StandsPage, standsField } from './stands-page.tsx'
 export function stands(deps: Deps): Hono<Env> {
   const app = new Hono<Env>()
   const { store } = deps
-  const foresight = deps.foresight ?? foresightOf()
+  const forecasts = deps.forecasts ?? forecastCache()
   const histories = yardHistories(store)
 
-  const show = async (c: Here, typed: Typed, problems: FieldProblem[] = []) => {
+  const show = async (c: AppContext, typed: Typed, problems: FieldProblem[] = []) => {
     const { frame } = c.var
     const ground = groundIn(store, frame.today, frame.zone)
     const all = histories()
@@ -32,7 +32,7 @@ export function stands(deps: Deps): Hono<Env> {
       const history = all.get(id)
       return history === undefined
         ? []
-        : [{ yard, moveOut: foresight.moveOut({ id, history, plan }, ground) }]
+        : [{ yard, moveOut: forecasts.moveOut({ id, history, plan }, ground) }]
     })
     const here = moving.flat()
     const yards = yardNames(store).map((yard) => {

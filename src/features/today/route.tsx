@@ -3,7 +3,7 @@ import { v7 } from 'uuid'
 import {
   colonyPath,
   type Env,
-  foresightOf,
+  forecastCache,
   type Ground,
   groundIn,
   type PageDeps,
@@ -18,14 +18,14 @@ import { type TodayLine, TodayPage, type TodayProps } from './page.tsx'
 /** Today's round. */
 export function today(deps: PageDeps): Hono<Env> {
   const app = new Hono<Env>()
-  const foresight = deps.foresight ?? foresightOf()
+  const forecasts = deps.forecasts ?? forecastCache()
 
   /** Only where the plan leaves another day open to choose. */
   const betterThanToday = (s: ColonySummary, ground: Ground): string | null => {
     const until = mayWaitUntil(s.plan)
     const history = until === null ? null : deps.store.colony(s.id)?.history
     if (until === null || history === null || history === undefined) return null
-    return betterDay(foresight.telling({ id: s.id, history, plan: s.plan }, ground, until))
+    return betterDay(forecasts.telling({ id: s.id, history, plan: s.plan }, ground, until))
   }
 
   app.get('/', (c) => {

@@ -1,8 +1,8 @@
 import { Hono } from 'hono'
-import { colonyPath, type Env, type Here, type PageDeps, page } from '../../app/index.ts'
+import { type AppContext, colonyPath, type Env, type PageDeps, page } from '../../app/index.ts'
 import { ribbonOf } from '../../parts/index.ts'
 import { PHASES, type Phase } from '../../recovery/index.ts'
-import type { Book, ColonySummary } from '../../store/index.ts'
+import type { ColonySummary, Repository } from '../../store/index.ts'
 import { leftWords, live, PHASE_WORDS, toDoOf, waitWords } from '../../words/index.ts'
 import { SHOWS, type Show, SORTS, type Sort, YardPage, type YardProps, type YardRow } from './page.tsx'
 
@@ -41,7 +41,7 @@ type Asked = YardProps['asked']
 const oneOf = <T extends string>(value: string | undefined, among: readonly T[], otherwise: T): T =>
   among.find((a) => a === value) ?? otherwise
 
-function askedIn(c: Here): Asked {
+function askedIn(c: AppContext): Asked {
   const n = Number(c.req.query('page'))
   return {
     yard: (c.req.query('yard') ?? '').slice(0, 80),
@@ -53,7 +53,7 @@ function askedIn(c: Here): Asked {
   }
 }
 
-function choose(store: Book, asked: Asked): ColonySummary[] {
+function choose(store: Repository, asked: Asked): ColonySummary[] {
   const found = store
     .colonies({
       open: asked.show === 'all' ? undefined : asked.show === 'in',
@@ -82,7 +82,7 @@ function pressing(s: ColonySummary): string {
   return `${rank} ${check?.closes ?? s.nextOpens ?? '9'} ${s.tag}`
 }
 
-function rowOf(store: Book, s: ColonySummary): YardRow[] {
+function rowOf(store: Repository, s: ColonySummary): YardRow[] {
   const colony = store.colony(s.id)
   if (colony === null) return []
   const toDo = s.closedOn === null ? toDoOf(s.plan) : null

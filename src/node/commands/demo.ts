@@ -7,7 +7,7 @@ import { demoAccounts } from '../../../demo/accounts.ts'
 import { fill } from '../../../demo/fill.ts'
 import { fillOffice } from '../../../demo/office.ts'
 import { dayIn } from '../../days.ts'
-import { openHouse } from '../services.ts'
+import { openServices } from '../services.ts'
 import { portOf, serveUntilStopped } from './serve.ts'
 
 /** Ignored by git; each demo has a folder of its own in it, so that two can run side by side. */
@@ -21,15 +21,15 @@ export async function run(args: string[]): Promise<number> {
   sweep()
   const folder = mkdtempSync(join(HERE, `yard-${process.pid}-`))
   try {
-    const house = openHouse(join(folder, 'resettle.db'), { cost: { n: 1024, r: 8, p: 1 } })
-    const { store } = house
+    const services = openServices(join(folder, 'resettle.db'), { cost: { n: 1024, r: 8, p: 1 } })
+    const { store } = services
     const now = new Date()
     const zone = store.settings.get('timeZone') ?? Intl.DateTimeFormat().resolvedOptions().timeZone
     const { entries } = fill(store, dayIn(zone, now), now.toISOString())
     fillOffice(store, dayIn(zone, now), now.toISOString())
     process.stderr.write(`An invented yard of ${store.colonies().length} colonies, ${entries} entries.\n`)
-    const demo = await demoAccounts(house.people)
-    return await serveUntilStopped({ house, port, demo }, 'The demo is at')
+    const demo = await demoAccounts(services.people)
+    return await serveUntilStopped({ services, port, demo }, 'The demo is at')
   } catch (error) {
     if (!isTaken(error)) throw error
     process.stderr.write(

@@ -9,7 +9,7 @@ import { hookRulesFrom, mailerFrom, startMessenger } from '../../features/messag
 import { dataFile, StoreError } from '../../store/node.ts'
 import { BUILT } from '../assets.ts'
 import { isLoopback, type ListenOptions, listen } from '../listen.ts'
-import { type House, openSoundHouse } from '../services.ts'
+import { openCheckedServices, type Services } from '../services.ts'
 
 const DEFAULT_PORT = 8420
 
@@ -21,14 +21,14 @@ export async function run(args: string[]): Promise<number> {
     const host = values.host ?? process.env.RESETTLE_HOST ?? '127.0.0.1'
     const outside = outsideFrom(process.env)
     const log = loggerFrom(process.env)
-    const house = openSoundHouse(dataFile({ make: true }), {
+    const services = openCheckedServices(dataFile({ make: true }), {
       report: (error) => log.error({ error: errorForLog(error) }, 'backup or message failed'),
       mailer: mailerFrom(process.env),
       hookRules: hookRulesFrom(process.env),
       home: outside.url,
     })
     for (const warning of warningsFor(host, outside)) process.stderr.write(`${warning}\n`)
-    return await serveUntilStopped({ house, port, host, outside, log })
+    return await serveUntilStopped({ services, port, host, outside, log })
   } catch (error) {
     process.stderr.write(`${inWords(error)}\n`)
     return 1
@@ -54,16 +54,16 @@ export function warningsFor(host: string, outside: Outside): string[] {
 
 /** Serves a house, says where, keeps its backups, and waits for the signal to stop. Closes the house. */
 export async function serveUntilStopped(
-  options: ListenOptions & { house: House },
+  options: ListenOptions & { services: Services },
   greeting = 'Resettle is at',
 ): Promise<number> {
-  const { house } = options
+  const { services } = options
   if (!existsSync(join(BUILT, 'manifest.json')))
     process.stderr.write('The pages have no styles yet: run "npm run build" once.\n')
   try {
     const server = await listen(options)
-    const stopBackups = house.safekeeping?.start()
-    const stopMessages = startMessenger(house.messages.messenger, (error) =>
+    const stopBackups = services.safekeeping?.start()
+    const stopMessages = startMessenger(services.messages.messenger, (error) =>
       options.log?.error({ error: errorForLog(error) }, 'messages failed'),
     )
     const home = options.outside?.url ?? server.url
@@ -77,7 +77,7 @@ export async function serveUntilStopped(
     await stopBackups?.()
     return 0
   } finally {
-    house.close()
+    services.close()
   }
 }
 

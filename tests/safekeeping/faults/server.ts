@@ -4,9 +4,9 @@
  */
 
 import { listen } from '../../../src/node/listen.ts'
-import { openSoundHouse } from '../../../src/node/services.ts'
+import { openCheckedServices } from '../../../src/node/services.ts'
 
-const house = openSoundHouse(process.argv[2] ?? '')
-const { url } = await listen({ house, port: 0 })
+const services = openCheckedServices(process.argv[2] ?? '')
+const { url } = await listen({ services, port: 0 })
 process.stdout.write(`${url}\n`)
 process.once('SIGTERM', () => process.exit(0))

@@ -3,33 +3,33 @@
  * only a browser has is handed in, so that it runs in a test as it runs in the service worker.
  */
 
-import { bareFrame, foresightOf } from '../app/index.ts'
+import { bareFrame, forecastCache } from '../app/index.ts'
 import { type Day, dayIn } from '../days.ts'
 import { SignOutPage, UnlistedPage } from '../features/offline/index.ts'
 import { ROUND_PAGES } from '../features/phone-features.ts'
 import { entry as entrySchema } from '../journal/index.ts'
 import { type PhoneState, waitingWords } from '../parts/index.ts'
-import { bookFor } from '../people/index.ts'
+import { repositoryFor } from '../people/index.ts'
 import type { PhotoShelf } from '../photos/index.ts'
 import type { JournalRow } from '../store/index.ts'
 import { ASK_THE_SERVER, phoneApp } from './app.ts'
-import { bookOf, type PhoneBook } from './book.ts'
 import type { Database, Waiting } from './database.ts'
 import { type LineParts, lineOf, type Send } from './line.ts'
 import { memoryOf, type Snapshot } from './memory.ts'
 import { pageOf } from './no-signal.ts'
 import * as outbox from './outbox.ts'
-import type { OutboxDesk } from './outbox-pages.tsx'
+import type { OutboxActions } from './outbox-pages.tsx'
+import { bookOf, type PhoneBook } from './repository.ts'
 import type { Base } from './round-store.ts'
 
-export interface KeeperParts extends LineParts {
+export interface SyncServiceParts extends LineParts {
   open: (onGone: () => void) => Promise<Database>
   built: (source: string) => string | null
   /** Hears how it stands, after every change. */
   tell: (state: PhoneState) => void
 }
 
-export interface Keeper {
+export interface SyncService {
   state: () => Promise<PhoneState>
   /** The page of this address as the phone would make it; null when it cannot: then only the server can. */
   page: (request: Request) => Promise<Response | null>
@@ -44,33 +44,36 @@ export interface Keeper {
   signedOut: () => Promise<void>
 }
 
-export function keeperOf(parts: KeeperParts): Keeper {
+export function syncServiceOf(parts: SyncServiceParts): SyncService {
   const memory = memoryOf(parts.open, parts.tell)
   const { on, snapshot, state, changed } = memory
   const send = lineOf(memory, parts)
   let forms: Promise<unknown> = Promise.resolve()
-  let foresight = foresightOf()
+  let forecasts = forecastCache()
 
   const photos: PhotoShelf = {
     keep: (photo) => on((db) => outbox.keepPhoto(db, photo, parts.now().toISOString())),
     find: (id) => on((db) => outbox.photo(db, id)).then((kept) => kept?.bytes ?? null),
   }
 
-  const desk = (of: Snapshot, base: Base, today: Day): OutboxDesk => ({
+  const actions = (of: Snapshot, base: Base, today: Day): OutboxActions => ({
     waiting: of.waiting,
     person: base.viewer.id,
     signIn: memory.standing.signIn,
     bookWithout(w) {
       const waiting = of.waiting.filter((other) => other.n !== w.n)
-      const book = bookOf({ ...of, waiting, head: base, today })
-      return w.entry.kind !== 'intake' && book.colony(w.colony) === null
+      const repository = bookOf({ ...of, waiting, head: base, today })
+      return w.entry.kind !== 'intake' && repository.colony(w.colony) === null
         ? unjudged()
-        : { book: bookFor(base.viewer.role, book), made: () => book.kept.map(asSent)[0] }
+        : {
+            repository: repositoryFor(base.viewer.role, repository),
+            made: () => repository.kept.map(asSent)[0],
+          }
     },
     async rewrite(n, entry) {
       await on((db) => outbox.rewrite(db, n, entry))
       // Forecasts are kept by the ids of entries, and this one says something else now.
-      foresight = foresightOf()
+      forecasts = forecastCache()
       await changed()
     },
     sendAgain: (n) => on((db) => outbox.sendAgain(db, n)).then(changed),
@@ -84,22 +87,22 @@ export function keeperOf(parts: KeeperParts): Keeper {
     const { base } = of
     if (base === null) return null
     const day = dayIn(base.zone, parts.now())
-    const book = bookFrom(of, base, day)
+    const repository = bookFrom(of, base, day)
     const { now: clock, built, report } = parts
     const app = phoneApp({
-      book,
+      repository,
       base,
       pages: of.head === null ? [] : ROUND_PAGES,
       state: await state(),
       clock,
       built,
       photos,
-      foresight,
+      forecasts,
       report,
-      desk: desk(of, base, day),
+      actions: actions(of, base, day),
     })
     const answer = await app.fetch(request)
-    return isForServer(answer) ? null : { answer, book, viewer: base.viewer }
+    return isForServer(answer) ? null : { answer, repository, viewer: base.viewer }
   }
 
   /** Of what waits, no more than how much, where it is not known who looks; null for every other page. */
@@ -114,14 +117,14 @@ export function keeperOf(parts: KeeperParts): Keeper {
   async function takeForm(request: Request): Promise<Response | null> {
     const taken = await answered(request, (of, head, today) => bookOf({ ...of, head, today }))
     if (taken === null) return null
-    const { answer, book, viewer } = taken
-    if (book.kept.length > 0) {
+    const { answer, repository, viewer } = taken
+    if (repository.kept.length > 0) {
       const [{ id, name }, keptAt] = [viewer, parts.now().toISOString()]
-      const entries = book.kept.map((row) => ({
+      const entries = repository.kept.map((row) => ({
         id: row.entry.id,
         entry: asSent(row),
         colony: row.entry.colony,
-        tag: book.colony(row.entry.colony)?.summary.tag ?? row.written,
+        tag: repository.colony(row.entry.colony)?.summary.tag ?? row.written,
         owner: { id, name },
         keptAt,
       }))
@@ -133,7 +136,7 @@ export function keeperOf(parts: KeeperParts): Keeper {
 
   return {
     state,
-    page: async (request) => (await answered(request, memory.book))?.answer ?? unlisted(request),
+    page: async (request) => (await answered(request, memory.repository))?.answer ?? unlisted(request),
     photo: photos.find,
     form(request) {
       // One after the other: two at once would each be judged without the other.
@@ -159,10 +162,10 @@ const isForServer = ({ headers, status }: Response): boolean =>
   headers.has(ASK_THE_SERVER) || status === 403 || status === 404 || status >= 500
 
 /** For an entry of a colony this phone no longer knows, because it left the yard: only the server can judge it. */
-function unjudged(): ReturnType<OutboxDesk['bookWithout']> {
+function unjudged(): ReturnType<OutboxActions['bookWithout']> {
   let made: Waiting['entry'] | undefined
   return {
-    book: {
+    repository: {
       append([raw]) {
         made = entrySchema.parse(raw)
         return { ok: true, accepted: [made.id], already: [] }

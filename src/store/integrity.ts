@@ -5,7 +5,7 @@ import type { Connection } from './connection.ts'
 import { DamagedError } from './migrate.ts'
 
 /** Throws DamagedError when the file, though it can be opened, is not whole. Reads it through. */
-export function assertSound({ raw }: Connection): void {
+export function assertIntact({ raw }: Connection): void {
   const found = raw.prepare('PRAGMA integrity_check(1)').pluck().get()
   if (found !== 'ok')
     throw new DamagedError(`${raw.name} is damaged (${String(found).replaceAll('\n', ' ')}).`)

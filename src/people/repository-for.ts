@@ -6,10 +6,10 @@ import type { Entry, EntryKind, Problem } from '../journal/index.ts'
 import {
   type AppendContext,
   type AppendResult,
-  type Book,
   type JournalRow,
   NO_AFTER,
   NO_REMOVALS,
+  type Repository,
   type Store,
 } from '../store/index.ts'
 import { ACTION_OF_KIND, ACTIONS, type Action, forWhom, may, type Role } from './permissions.ts'
@@ -20,7 +20,7 @@ export function storeFor(role: Role, store: Store): Store {
   const may_ = (action: Action): boolean => may(role, action)
   const writing: Store = {
     ...store,
-    ...bookFor(role, store),
+    ...repositoryFor(role, store),
     load: (lines, today) => (may_('safekeeping') ? store.load(lines, today) : refusal('safekeeping')),
     imports: may_('safekeeping')
       ? store.imports
@@ -54,9 +54,9 @@ export function storeFor(role: Role, store: Store): Store {
 }
 
 /** The same for what pages read and forms write, on the server or in a phone. */
-export function bookFor(role: Role, book: Book): Book {
+export function repositoryFor(role: Role, book: Repository): Repository {
   const may_ = (action: Action): boolean => may(role, action)
-  const writing: Book = { ...book, append: (raw, context) => appendAs(may_, book, raw, context) }
+  const writing: Repository = { ...book, append: (raw, context) => appendAs(may_, book, raw, context) }
   return may_('see-private') ? writing : discreetBook(writing)
 }
 
@@ -66,7 +66,7 @@ const refusal = (action: Action): AppendResult => ({
 })
 
 /** Reading without what is private. */
-function discreetBook(book: Book): Book {
+function discreetBook(book: Repository): Repository {
   return {
     ...book,
     colony(name) {
@@ -100,7 +100,7 @@ type Raw = Record<string, unknown>
 
 function appendAs(
   allowed: (action: Action) => boolean,
-  book: Book,
+  book: Repository,
   raw: readonly unknown[],
   context: AppendContext,
 ): AppendResult {
@@ -139,7 +139,7 @@ const what = (action: Action): string =>
 function actionFor(
   e: Raw,
   corrected: (JournalRow & { tag: string }) | null,
-  book: Book,
+  book: Repository,
   who: string,
   batch: ReadonlyMap<string, Raw>,
 ): Action {
@@ -158,7 +158,7 @@ function actionFor(
 }
 
 /** Whether the entry and everything that has corrected it since was written by this person alone. */
-function untouchedByOthers(row: JournalRow, book: Book, who: string): boolean {
+function untouchedByOthers(row: JournalRow, book: Repository, who: string): boolean {
   if (row.recordedBy !== who) return false
   const journal = book.colony(row.entry.colony)?.journal ?? []
   const line = new Set([row.entry.id])

@@ -42,10 +42,10 @@ export interface Group {
   stay: YardStay
 }
 
-export const LOOK_DAYS = [30, 60] as const
-export type LookDay = (typeof LOOK_DAYS)[number]
+export const VIEW_DAYS = [30, 60] as const
+export type LookDay = (typeof VIEW_DAYS)[number]
 
-export interface Look {
+export interface ReviewView {
   choice: Choice
   /** Colonies chosen. Those entered only after they had left were never followed, and count in nothing below. */
   taken: number
@@ -67,7 +67,7 @@ export interface Look {
   money: MoneyReview
 }
 
-export interface LookOptions extends CohortOptions {
+export interface ReviewViewOptions extends CohortOptions {
   protocol: Protocol
 }
 
@@ -76,7 +76,11 @@ export const DRAWN_AT_FIRST = 3
 export const MOST_DRAWN = 5
 
 /** Works out the whole review. Pure. */
-export function lookAt(records: readonly ColonyRecord[], choice: Choice, options: LookOptions): Look {
+export function reviewView(
+  records: readonly ColonyRecord[],
+  choice: Choice,
+  options: ReviewViewOptions,
+): ReviewView {
   const { asOf, unitedIsLoss } = choice
   const taken = chosen(records, choice, options)
   const colonies = taken.map((r) => r.facts)

@@ -4,9 +4,9 @@ import { type Backup, backupFolder, listBackups, sameSchema, takeBackup } from '
 import type { Connection } from './connection.ts'
 import { surplus } from './rotation.ts'
 
-export interface Safekeeping {
+export interface BackupService {
   folder: string
-  state(): SafekeepingState
+  state(): BackupState
   /** Takes one now, and thins out. Rejects when it cannot be taken; the state then says why. */
   backUp(): Promise<Backup>
   /** Takes one when this day has none yet or the newest is of an older schema. Never rejects. */
@@ -15,14 +15,14 @@ export interface Safekeeping {
   start(): () => Promise<void>
 }
 
-export interface SafekeepingState {
+export interface BackupState {
   /** Newest first. */
   backups: Backup[]
   /** The last attempt, when it failed. */
   failed: { at: string; why: string } | null
 }
 
-export interface SafekeepingOptions {
+export interface BackupServiceOptions {
   clock: () => Date
   /** The yard's day of an instant. */
   dayOf: (instant: Date) => string
@@ -33,9 +33,9 @@ export interface SafekeepingOptions {
 
 const HOUR = 3_600_000
 
-export function safekeepingOf(connection: Connection, options: SafekeepingOptions): Safekeeping {
+export function backupServiceOf(connection: Connection, options: BackupServiceOptions): BackupService {
   const { clock, dayOf, report, folder = backupFolder(connection.raw.name) } = options
-  let failed: SafekeepingState['failed'] = null
+  let failed: BackupState['failed'] = null
   let turn: Promise<unknown> = Promise.resolve()
   /** One after the other. */
   const inTurn = <T>(work: () => Promise<T>): Promise<T> => {

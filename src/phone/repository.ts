@@ -12,7 +12,6 @@ import { happeningOf } from '../journal/index.ts'
 import { type Protocol, yardProtocol } from '../recovery/index.ts'
 import {
   append,
-  type Book,
   type ColonySummary,
   fold,
   type JournalRow,
@@ -21,6 +20,7 @@ import {
   natural,
   type Projected,
   project,
+  type Repository,
   summaryOf,
   walkingOrder,
 } from '../store/index.ts'
@@ -33,7 +33,7 @@ export interface BookParts {
   today: Day
 }
 
-export interface PhoneBook extends Book {
+export interface PhoneBook extends Repository {
   /** What forms appended since the book was made, in order. */
   readonly kept: JournalRow[]
 }
@@ -66,7 +66,7 @@ export function bookOf({ head, colonies, waiting, today }: BookParts): PhoneBook
   const named = (name: string): ColonySummary | null => summary(name) ?? tagged(name)[0] ?? null
   const withTag = (row: JournalRow) => ({ ...row, tag: summary(row.entry.colony)?.tag ?? row.written })
 
-  const book: PhoneBook = {
+  const repository: PhoneBook = {
     kept,
     append: (raw, { today: day, ...stamp }) =>
       append(
@@ -136,7 +136,7 @@ export function bookOf({ head, colonies, waiting, today }: BookParts): PhoneBook
     joined(colony) {
       const told = (head.joined ?? []).filter((j) => j.into === colony.id)
       // What was united on this phone and is not sent yet.
-      const own = joinings(book, [colony]).filter((j) => !told.some((t) => t.colony === j.colony))
+      const own = joinings(repository, [colony]).filter((j) => !told.some((t) => t.colony === j.colony))
       return [...told, ...own]
     },
     settings: {
@@ -148,7 +148,7 @@ export function bookOf({ head, colonies, waiting, today }: BookParts): PhoneBook
     },
     protocol: () => protocol,
   }
-  return book
+  return repository
 }
 
 /** What was refused proves nothing until it is mended; but a colony stays on the round even where its intake was refused. */
