@@ -2,7 +2,7 @@
 import { addDays, type Day, daysBetween, earlier, later } from '../days.ts'
 import type { DayRange, Readiness } from './plan-types.ts'
 import { readySince } from './readiness.ts'
-import { factsOf } from './rules.ts'
+import { factsOf, rulesWhere } from './rules.ts'
 import type { Ask, State } from './state.ts'
 
 /** Tied combs are not touched in quiet time: a window that is due in it, or was missed before it, waits until it is over. */
@@ -17,6 +17,20 @@ export function keepOutOfQuiet(s: State, quiet: DayRange | null, today: Day): vo
   ask.opens = addDays(ask.opens, late)
   ask.due = addDays(ask.due, late)
   ask.closes = addDays(ask.closes, late)
+}
+
+/** A box that is held for brood disease is not opened for chores. */
+export function keepFromHeld(s: State, today: Day): void {
+  if (s.diseaseLook?.suspected !== true) return
+  for (const rule of rulesWhere((f) => f.task === 'chore')) s.void(rule, today)
+}
+
+/** Days since the last young brood after which a test frame, not given, is asked for no more: the ladder has its own say. */
+const INSURED_UNTIL = 28
+
+/** A frame of eggs as insurance is asked for in its days, and not for ever after. */
+export function endInsurance(s: State, today: Day): void {
+  if (s.queen.is !== 'none' && today > addDays(s.lastYoungBrood, INSURED_UNTIL)) s.void('egg-frame', today)
 }
 
 /** Move-out: the day on which all is met; until then, the span in which that is expected. */
@@ -49,7 +63,8 @@ export function askMoveOut(s: State, readiness: Readiness): Ask | null {
  * Was there a look inside the window so recent that asking again today would be idle? Where eggs are only awaited, for
  * some days; where the look was incomplete or could not tell whose brood it was, for the rest of that day.
  */
-export const lookedLately = (ask: Ask, today: Day): boolean => today < (askedAgain(ask) ?? today)
+export const lookedLately = (ask: Ask, today: Day): boolean =>
+  ask.missing.length === 0 && today < (askedAgain(ask) ?? today)
 
 /** The day from which looking again tells more than it disturbs; null when nobody has looked. */
 export function askedAgain(ask: Ask): Day | null {
