@@ -19,8 +19,9 @@ export function keepOutOfQuiet(s: State, quiet: DayRange | null, today: Day): vo
   ask.closes = addDays(ask.closes, late)
 }
 
-/** A box that is held for brood disease is not opened for chores. */
+/** A box that is held for brood disease is not opened for chores; of one that is lost nothing is asked. */
 export function keepFromHeld(s: State, today: Day): void {
+  if (s.lost !== null) for (const rule of rulesWhere(() => true)) s.void(rule, today)
   if (s.diseaseLook?.suspected !== true) return
   for (const rule of rulesWhere((f) => f.task === 'chore')) s.void(rule, today)
 }
@@ -32,6 +33,15 @@ const INSURED_UNTIL = 28
 export function endInsurance(s: State, today: Day): void {
   if (s.queen.is !== 'none' && today > addDays(s.lastYoungBrood, INSURED_UNTIL)) s.void('egg-frame', today)
 }
+
+/** Days before its window from which the frame as insurance is listed: most colonies will have shown their layer by then. */
+const INSURANCE_AHEAD = 4
+
+export const isFarInsurance = (s: State, ask: Ask, today: Day): boolean =>
+  ask.rule === 'egg-frame' &&
+  s.queen.is !== 'none' &&
+  ask.answeredOn === null &&
+  ask.opens > addDays(today, INSURANCE_AHEAD)
 
 /** Move-out: the day on which all is met; until then, the span in which that is expected. */
 export function askMoveOut(s: State, readiness: Readiness): Ask | null {

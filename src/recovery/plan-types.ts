@@ -118,7 +118,7 @@ export interface Plan {
   missing: Missing[]
   /** Found dead, gone or without bees, and not yet confirmed. */
   lost: Lost | null
-  /** What it can wait until when nothing is asked today; null when something is, or nothing is planned. */
+  /** The next day after today on which something is asked: what it can wait until, where nothing is asked today. */
   until: Day | null
   readiness: Readiness
 }

@@ -3,7 +3,7 @@ import { type Day, daysBetween } from '../days.ts'
 import type { History } from '../journal/history.ts'
 import { adviceOn } from './advice/advice.ts'
 import type { Context, Supplies } from './advice/context.ts'
-import { askMoveOut, endInsurance, keepFromHeld, keepOutOfQuiet } from './derived-asks.ts'
+import { askMoveOut, endInsurance, isFarInsurance, keepFromHeld, keepOutOfQuiet } from './derived-asks.ts'
 import { fold } from './fold/fold.ts'
 import { phaseOn, quietOf } from './phase.ts'
 import { type Check, type Missing, type Plan, RULES, type Rule } from './plan-types.ts'
@@ -60,7 +60,7 @@ export function planOf(
     surprises: s.surprises,
     missing: closed ? [] : missingIn(s),
     lost: closed ? null : s.lost,
-    until: advice.action === 'leave-alone' || advice.action === 'none' ? untilDay(s, today, quiet) : null,
+    until: closed || s.lost !== null ? null : untilDay(s, today, quiet),
     readiness,
   }
 }
@@ -77,6 +77,7 @@ function checksOn(s: State, today: Day): Check[] {
   const lastWelfare = s.asks.findLast((a) => a.rule === 'welfare' && a.answeredOn !== null)
   return s.asks
     .filter((a) => a.rule !== 'welfare' || a.answeredOn === null || a === lastWelfare)
+    .filter((a) => !isFarInsurance(s, a, today))
     .map((a) => checkOf(a, today))
     .sort((a, b) =>
       a.opens === b.opens ? RULES.indexOf(a.rule) - RULES.indexOf(b.rule) : a.opens < b.opens ? -1 : 1,

@@ -11,12 +11,12 @@ import { leaving } from './leaving.ts'
 import { openLook } from './looks.ts'
 import { hungrySince, needsOf } from './needs.ts'
 import { routine } from './routine.ts'
-import { removalPresses, signsThatPress } from './signs.ts'
+import { pests, removalPresses, robbing } from './signs.ts'
 
 /** Facts and guard rails: no weighing of one way against another comes before these. */
-const GUARD_RAILS: readonly Adviser[] = [left, lostBox, sick, signsThatPress, removalPresses, cagedQueen]
+const GUARD_RAILS: readonly Adviser[] = [left, lostBox, sick, robbing, removalPresses, cagedQueen]
 /** What a decision by expected value may take the place of. */
-const LADDER_AND_LOOKS: readonly Adviser[] = [...LADDER, exposed, openLook]
+const LADDER_AND_LOOKS: readonly Adviser[] = [...LADDER, pests, exposed, openLook]
 
 const ADVISERS: readonly Adviser[] = [...GUARD_RAILS, ...LADDER_AND_LOOKS, leaving]
 
@@ -35,6 +35,6 @@ export function adviceOn(c: Context): Advice {
   // Feeding takes no open box, and a colony that starves needs no other plan.
   const feeds =
     hungrySince(s) !== null && (advice.action === 'leave-alone' || advice.action === 'outside-look')
-  const said = needsOf(c).filter((n) => !advice.why.includes(n))
+  const said = needsOf(c, advice.why).filter((n) => !advice.why.includes(n))
   return { ...advice, action: feeds ? 'feed' : advice.action, why: [advice.why, ...said].join(' ') }
 }

@@ -100,22 +100,15 @@ function moveNeed({ s, today, quiet }: Context): string | null {
   return `${near} Move in the evening, closed, and lean branches before the entrance so that they learn the place anew.${virgin}`
 }
 
-function temperNeed({ s }: Context): string | null {
-  return s.temper !== null && s.temper.value >= 4
-    ? 'It is fierce: full suit, smoke, two people, and think of what stands near. Where Africanized bees live, local rules decide; their queens emerge a day or two sooner.'
-    : null
-}
-
-/** Everything to be said beside the advice, in order of weight. */
-export const needsOf = (c: Context): string[] =>
+/** Everything to be said beside the advice, in order of weight; `led`: what the advice says already. */
+export const needsOf = (c: Context, led: string): string[] =>
   [
     feedNeed(c),
     removalNeed(c.s, c.today),
-    signsNeed(c.s, c.today),
+    signsNeed(c, led),
     cellsNeed(c),
     castNeed(c),
     miteNeed(c),
     matingNeed(c),
     moveNeed(c),
-    temperNeed(c),
   ].filter((n) => n !== null)

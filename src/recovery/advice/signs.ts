@@ -2,14 +2,24 @@
 import { addDays, type Day, daysBetween, inWords } from '../../days.ts'
 import type { Inspection } from '../../journal/entry.ts'
 import { robbedOn } from '../guards.ts'
+import type { Advice } from '../plan-types.ts'
 import type { State } from '../state.ts'
-import type { Adviser } from './context.ts'
+import type { Adviser, Context } from './context.ts'
 import { lookAsked } from './looks.ts'
 
 type Sign = NonNullable<Inspection['signs']>[number]
 
+type Pressing = 'robbing' | 'beetles' | 'moths' | 'deformed-wings'
+
+const NAMES: Record<Pressing, string> = {
+  robbing: 'Robbing',
+  beetles: 'Small hive beetles',
+  moths: 'Wax moths',
+  'deformed-wings': 'Deformed wings',
+}
+
 /** What presses, most pressing first, and what is done about it (common practice). */
-const REMEDIES: readonly { sign: Sign; days: number; what: string }[] = [
+const REMEDIES: readonly { sign: Pressing; days: number; what: string }[] = [
   {
     sign: 'robbing',
     days: 2,
@@ -39,35 +49,50 @@ const SIGN_SENTENCES: Partial<Record<Sign, string>> = {
 
 const seen = (s: State, sign: Sign): Day | null => (s.signs?.seen.includes(sign) ? s.signs.on : null)
 
-/** When somebody looks again whether it is over. */
-const again = (on: Day): string => `Look again on ${inWords(addDays(on, 2))}.`
+type Remedy = (typeof REMEDIES)[number]
 
-export const signsThatPress: Adviser = (c) => {
-  const { s, today } = c
-  for (const { sign, days, what } of REMEDIES) {
-    const on = seen(s, sign)
-    if (on === null || daysBetween(on, today) > days) continue
-    // Robbing keeps the lid on whatever is asked inside; the others wait for a look that is asked anyway.
-    if (sign !== 'robbing' && on < today && lookAsked(c) !== null) continue
-    const hungry =
-      s.stores?.level === 'low' && sign === 'robbing'
-        ? ' Stores are low: close down first, then feed at dusk, inside.'
-        : ''
-    return { action: 'see-to-signs', why: `${what} (seen on ${inWords(on)}). ${again(on)}${hungry}` }
+function sayRemedy({ s, today }: Context, { sign, what, days }: Remedy, on: Day): Advice {
+  const again = addDays(on, days)
+  const hungry =
+    s.stores?.level === 'low' && sign === 'robbing'
+      ? ' Stores are low: close down first, then feed at dusk, inside.'
+      : ''
+  const look = today < again ? ` Look again on ${inWords(again)}.` : ' Look whether it is over.'
+  return { action: 'see-to-signs', why: `${what} (seen on ${inWords(on)}).${look}${hungry}` }
+}
+
+/** Robbing comes before everything, and keeps the lid on. */
+export const robbing: Adviser = (c) => {
+  const on = robbedOn(c.s, c.today)
+  const remedy = REMEDIES.find((r) => r.sign === 'robbing')
+  return on === null || remedy === undefined ? null : sayRemedy(c, remedy, on)
+}
+
+/** Pests and deformed wings lead for some days, where no look is asked that would see to them anyway. */
+export const pests: Adviser = (c) => {
+  for (const remedy of REMEDIES) {
+    const on = remedy.sign === 'robbing' ? null : seen(c.s, remedy.sign)
+    if (on === null || daysBetween(on, c.today) > remedy.days) continue
+    if (on === c.today || lookAsked(c) === null) return sayRemedy(c, remedy, on)
   }
   return null
 }
 
-/** Said beside the advice until a look finds it gone; null on the days on which it leads. */
-export function signsNeed(s: State, today: Day): string | null {
+/** Said beside the advice until a look finds it gone; `led`: what the advice says already. */
+export function signsNeed({ s, today }: Context, led: string): string | null {
   if (s.signs === null) return null
-  const lines = REMEDIES.flatMap(({ sign, what }) => {
+  const lines = REMEDIES.flatMap(({ sign, what, days }) => {
     const on = seen(s, sign)
-    return on === null ? [] : [`${what} (seen on ${inWords(on)}).`]
+    if (on === null || led.includes(what)) return []
+    return daysBetween(on, today) <= days
+      ? [`${what} (seen on ${inWords(on)}).`]
+      : [`${NAMES[sign]} on ${inWords(on)}, and nobody has noted since that it is over: look.`]
   })
-  for (const sign of s.signs.seen)
-    lines.push(...(SIGN_SENTENCES[sign] === undefined ? [] : [SIGN_SENTENCES[sign]]))
-  return lines.length === 0 || robbedOn(s, today) === today ? null : lines.join(' ')
+  for (const sign of s.signs.seen) {
+    const sentence = SIGN_SENTENCES[sign]
+    if (sentence !== undefined) lines.push(sentence)
+  }
+  return lines.length === 0 ? null : lines.join(' ')
 }
 
 /** Days for which what the removal did to the bees is said. */

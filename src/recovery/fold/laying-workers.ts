@@ -19,7 +19,9 @@ import { fall } from './ladder.ts'
 /** Raised drone caps on this day may still be the old queen's, or a donor's: drones leave their cells after 24 days. */
 const droneBroodMayBeOld = (s: State, look: Inspection): boolean =>
   look.onFreshComb !== true &&
-  s.sources.some((x) => x.lastEgg <= look.on && addDays(x.lastEgg, DRONE.emerge) >= look.on)
+  s.sources.some(
+    (x) => x.from !== 'former-layer' && x.lastEgg <= look.on && addDays(x.lastEgg, DRONE.emerge) >= look.on,
+  )
 
 /**
  * Raised drone caps in worker cells: workers lay, or a queen that cannot lay anything else. One centred egg a cell is a
