@@ -27,7 +27,7 @@ export function keepFromHeld(s: State, today: Day): void {
 }
 
 /** Days since the last young brood after which a test frame, not given, is asked for no more: the ladder has its own say. */
-const INSURED_UNTIL = 28
+export const INSURED_UNTIL = 28
 
 /** A frame of eggs as insurance is asked for in its days, and not for ever after. */
 export function endInsurance(s: State, today: Day): void {

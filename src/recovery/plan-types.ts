@@ -41,6 +41,8 @@ export interface Check {
 export interface Advice {
   action: Action
   why: string
+  /** The last day on which it stands, where the calendar alone ends it. */
+  until?: Day
   /** The check it does, or answers; left out where the advice stands alone. */
   rule?: Rule
 }

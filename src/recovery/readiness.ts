@@ -6,7 +6,7 @@ import {
   FIRST_EGG_AFTER_RELEASE,
   OLD_QUEEN_LAYS_AGAIN,
 } from '../biology/queen-rearing.ts'
-import { addDays, type Day, daysBetween, inWords, later, type Span } from '../days.ts'
+import { addDays, type Day, daysBetween, earlier, inWords, later, type Span } from '../days.ts'
 import { isQuiet } from './phase.ts'
 import type { DayRange, Readiness, Unmet } from './plan-types.ts'
 import { miteThresholdOn } from './protocol.ts'
@@ -178,6 +178,18 @@ const SIGNS_THAT_KEEP = [
   ['moths', 'wax moths'],
   ['deformed-wings', 'deformed wings'],
 ] as const
+
+/** The last day on which what was looked at still counts; only meaningful when ready. */
+export function readyUntil(s: State): Day {
+  const ends = [
+    [s.mites?.on, s.protocol.miteWashValidDays],
+    [s.diseaseLook?.on, s.protocol.diseaseLookValidDays],
+    [s.broodSeenOn, BROOD_SEEN_WITHIN],
+  ] as const
+  const days = ends.flatMap(([on, n]) => (on === null || on === undefined ? [] : [addDays(on, n)]))
+  const [first, ...rest] = days
+  return first === undefined ? holdEnds(s) : earlier(first, ...rest)
+}
 
 /** The day from which every condition was met; only meaningful when ready. */
 export function readySince(s: State): Day {

@@ -1,6 +1,7 @@
 /** The queen ladder: their own brood, a frame of eggs, a bought queen, uniting; and bees for a queen that lacks them. */
 import { MATES_AFTER_EMERGENCE, TEST_FRAME_IGNORED_AFTER } from '../../biology/queen-rearing.ts'
-import { addDays, daysBetween, inWords } from '../../days.ts'
+import { addDays, inWords } from '../../days.ts'
+import { INSURED_UNTIL } from '../derived-asks.ts'
 import { frameCount } from '../fold/strength.ts'
 import {
   isHeld,
@@ -25,7 +26,7 @@ const barred = ({ s, today, exposure }: Context): boolean =>
   isHeld(s, exposure) !== null || robbedOn(s, today) !== null
 
 export const layingWorkers: Adviser = (c) => {
-  if (c.s.queen.is !== 'laying-workers' || barred(c)) return null
+  if (c.s.queen.is !== 'laying-workers' || barred(c) || mayUnite(c.s, c.today, c) !== null) return null
   // A frame of eggs is in: cells on it are read before they are given up.
   if (c.s.testFrame !== null && c.s.testFrame.read === null) return null
   return {
@@ -145,12 +146,14 @@ export const frameOfEggs: Adviser = (c) => {
   const barredBy = mayGive(s, today, c)
   if (barredBy?.code === 'no-mating') return null
   if (barredBy !== null) return null
-  if (daysBetween(s.lastYoungBrood, today) > TEST_FRAME_IGNORED_AFTER)
+  const until = addDays(s.lastYoungBrood, TEST_FRAME_IGNORED_AFTER)
+  if (today > until && s.otherQueen !== null) return { action: 'open-and-look', rule: ask.rule, why: ask.why }
+  if (today > until)
     return buy(
       c,
-      `${s.otherQueen === null ? '' : `${ask.why} `}More than a month without young brood: a frame of eggs may be ignored. Look for a virgin and for cells, then introduce a mated queen.`,
+      `More than a month without young brood: a frame of eggs may be ignored. Look for a virgin and for cells, then introduce a mated queen.`,
     )
-  return { action: 'give-egg-frame', rule: ask.rule, why: `${ask.why}${castWords(c)}` }
+  return { action: 'give-egg-frame', rule: ask.rule, until, why: `${ask.why}${castWords(c)}` }
 }
 
 const castWords = ({ s }: Context): string =>
@@ -164,7 +167,8 @@ export const insurance: Adviser = (c) => {
   const gently = isQuiet(today, c.quiet)
     ? ' Give it early or late in the day, gently: a virgin may be about.'
     : ''
-  return { action: 'give-egg-frame', rule: ask.rule, why: `${ask.why}${gently}` }
+  const until = addDays(s.lastYoungBrood, INSURED_UNTIL)
+  return { action: 'give-egg-frame', rule: ask.rule, until, why: `${ask.why}${gently}` }
 }
 
 /** A bought queen, where raising one has failed; uniting, where that failed too and few bees are left. */

@@ -1,5 +1,7 @@
 /** May it go, or what is the last thing that keeps it here? */
+import { inWords } from '../../days.ts'
 import { mayOpen } from '../guards.ts'
+import { readyUntil } from '../readiness.ts'
 import type { Adviser } from './context.ts'
 
 export const leaving: Adviser = ({ s, today, readiness, exposure }) => {
@@ -8,7 +10,8 @@ export const leaving: Adviser = ({ s, today, readiness, exposure }) => {
     return {
       action: 'move-out',
       rule: 'move-out',
-      why: 'The hold is over and every condition is met: a last disease look, and it may go.',
+      until: readyUntil(s),
+      why: `The hold is over and every condition is met: a last disease look, and it may go. The looks and the wash count until ${inWords(readyUntil(s))}.`,
     }
   if (exposure !== null || mayOpen(s, today) !== null) return null
   // What keeps it here can be seen to today, and nobody has been there yet; the disease look may be the last thing on the day.

@@ -58,7 +58,7 @@ function sayRemedy({ s, today }: Context, { sign, what, days }: Remedy, on: Day)
       ? ' Stores are low: close down first, then feed at dusk, inside.'
       : ''
   const look = today < again ? ` Look again on ${inWords(again)}.` : ' Look whether it is over.'
-  return { action: 'see-to-signs', why: `${what} (seen on ${inWords(on)}).${look}${hungry}` }
+  return { action: 'see-to-signs', until: again, why: `${what} (seen on ${inWords(on)}).${look}${hungry}` }
 }
 
 /** Robbing comes before everything, and keeps the lid on. */
@@ -130,5 +130,5 @@ export const removalPresses: Adviser = ({ s, today }) => {
   const hot = (intake.removal.outdoorC ?? -99) > s.protocol.heatLimitC
   if (!hot && (intake.deadBeesKg ?? 0) < MANY_DEAD_KG) return null
   const why = removalNeed(s, today)
-  return why === null ? null : { action: 'see-to-signs', why }
+  return why === null ? null : { action: 'see-to-signs', until: today, why }
 }

@@ -79,7 +79,6 @@ function overtaken(s: State, on: Day): void {
     'recheck-eggs',
     'new-queen-eggs',
     'eggs-after-introduction',
-    'queen-release',
     'worker-brood',
     'laying-workers',
   ] as const)

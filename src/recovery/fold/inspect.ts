@@ -13,7 +13,7 @@ import { askWorkerBrood, formerLayer, layerLost, layerProven, queenProven } from
 import { droneBrood, multipleEggs } from './laying-workers.ts'
 import { leftOut } from './left-out.ts'
 import { noCells, stageOf } from './look.ts'
-import { nothingNew, readTestFrame } from './nothing.ts'
+import { failedToLay, nothingNew, readTestFrame } from './nothing.ts'
 import { moreCells, seenOut, startRearing } from './raise.ts'
 import { checkStrength } from './strength.ts'
 import { answerWatch } from './watch.ts'
@@ -186,6 +186,8 @@ function cellsSeen(s: State, look: Inspection, stage: CellStage): void {
   sayIfLater(s, from.span.latest, look.on)
   s.answer(look.on, 'telling-visit', 'cells-on-egg-frame', 'recheck-eggs', 'eggs-after-introduction')
   startRearing(s, from, stage, look.on)
+  // An empty cell that has hung there for weeks, and no eggs: she has had her time already.
+  if (look.eggs === 'none' && s.queen.is === 'rearing') failedToLay(s, look.on)
   if (look.queen === 'seen' && s.queen.is === 'rearing') seenOut(s, s.queen, look.on)
 }
 

@@ -215,18 +215,22 @@ function afterRelease(s: State, look: Inspection, q: Extract<Queen, { is: 'relea
 
 const fromDonor = (s: State): boolean => s.sources.some((x) => x.from === 'donor')
 
-function whileRearing(s: State, look: Inspection, q: Extract<Queen, { is: 'rearing' }>): void {
+/** No eggs after the last day on which the queen raised here was to lay: she failed. */
+export function failedToLay(s: State, on: Day): boolean {
   const ask = s.pending('new-queen-eggs')
-  if (look.eggs === 'none' && ask !== undefined && look.on > ask.closes) {
-    s.answer(look.on, 'new-queen-eggs')
-    fall(
-      s,
-      look.on,
-      `the queen raised here has not laid by ${inWords(look.on)}, after the last day to expect it`,
-      'raised',
-    )
-    return
-  }
+  if (ask === undefined || on <= ask.closes) return false
+  s.answer(on, 'new-queen-eggs')
+  fall(
+    s,
+    on,
+    `the queen raised here has not laid by ${inWords(on)}, after the last day to expect it`,
+    'raised',
+  )
+  return true
+}
+
+function whileRearing(s: State, look: Inspection, q: Extract<Queen, { is: 'rearing' }>): void {
+  if (look.eggs === 'none' && failedToLay(s, look.on)) return
   unsettled(s, look, 'new-queen-eggs')
   if (look.queen === 'seen' && look.on < q.emergence.earliest)
     s.surprises.push(
