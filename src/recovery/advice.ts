@@ -2,11 +2,7 @@
  * One thing to do today, and why. Urgency: a closing biological window or an action rung of the ladder, then
  * overdue, due and open questions; in quiet time the lid stays on.
  */
-import {
-  EMERGENCE_AFTER_LOSS,
-  MATES_AFTER_EMERGENCE,
-  TEST_FRAME_IGNORED_AFTER,
-} from '../biology/queen-rearing.ts'
+import { EMERGENCE_AFTER_LOSS, MATES_AFTER_EMERGENCE, TEST_FRAME_IGNORED_AFTER } from '../biology/index.ts'
 import { addDays, type Day, daysBetween, earlier, inWords } from '../days.ts'
 import { askedAgain, lookedLately } from './derived-asks.ts'
 import { frameCount } from './fold/strength.ts'

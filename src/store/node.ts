@@ -1,4 +1,5 @@
 /** The door of this room for what needs Node; README.md says what is behind it. */
+
 export { backupFolder, takeBackup } from './backup.ts'
 export { backupServiceOf } from './backup-service.ts'
 export { dataFile } from './data-folder.ts'

@@ -1,8 +1,8 @@
 /** Reads a history in order into a state. One entry, one step; every visit also answers "has anybody looked?" */
+
 import type { Day } from '../../days.ts'
 import { inWords, later } from '../../days.ts'
-import type { DiseaseCleared } from '../../journal/entry.ts'
-import type { History, StandingEntry } from '../../journal/history.ts'
+import type { DiseaseCleared, History, StandingEntry } from '../../journal/index.ts'
 import type { Protocol } from '../protocol.ts'
 import { State } from '../state.ts'
 import { give, lookAtCage, washMites } from './act.ts'

@@ -1,18 +1,16 @@
 /** An inspection: what was seen, in the order in which it decides. */
 import {
-  LAYING_WORKERS_POSSIBLE_FROM,
-  LOOK_AGAIN_AT_DOUBLES,
-  NEW_QUEEN_DOUBLES_DAYS,
-} from '../../biology/laying-workers.ts'
-import {
   EMERGENCE_AFTER_LOSS,
   FIRST_EGG_AFTER_EMERGENCE,
   FIRST_EGG_AFTER_RELEASE,
+  LAYING_WORKERS_POSSIBLE_FROM,
+  LOOK_AGAIN_AT_DOUBLES,
+  NEW_QUEEN_DOUBLES_DAYS,
   OLD_QUEEN_LAYS_AGAIN,
-} from '../../biology/queen-rearing.ts'
-import { WORKER_EGG_LAID } from '../../biology/sightings.ts'
+  WORKER_EGG_LAID,
+} from '../../biology/index.ts'
 import { addDays, type Day, inWords } from '../../days.ts'
-import type { Given, Inspection } from '../../journal/entry.ts'
+import type { Given, Inspection } from '../../journal/index.ts'
 import { type CellStage, emergenceFromCells } from '../rearing.ts'
 import { BROOD_GIFTS, conclusive, gifted, type Source, tooOldForFreshComb } from '../sources.ts'
 import { expectedEmergence } from '../spans.ts'

@@ -1,7 +1,7 @@
 /** Nothing new was proven: what "no eggs", "no cells" and "the queen was seen" mean in each story. */
-import { FIRST_EGG_AFTER_EMERGENCE_HARD } from '../../biology/queen-rearing.ts'
+import { FIRST_EGG_AFTER_EMERGENCE_HARD } from '../../biology/index.ts'
 import { addDays, type Day, daysBetween, inWords } from '../../days.ts'
-import type { Inspection } from '../../journal/entry.ts'
+import type { Inspection } from '../../journal/index.ts'
 import type { Rule } from '../plan-types.ts'
 import type { Queen, State } from '../state.ts'
 import { fall } from './ladder.ts'
