@@ -2,7 +2,7 @@
  * Guard rails: what may not be done today, whatever it would be worth. Each says null, or why not. Pure; the decision which
  * of the open ways is best is somebody else's.
  */
-import { EMERGENCE_AFTER_LOSS, MATES_AFTER_EMERGENCE } from '../biology/queen-rearing.ts'
+import { EMERGENCE_AFTER_LOSS, MATES_AFTER_EMERGENCE } from '../biology/index.ts'
 import { addDays, type Day, daysBetween } from '../days.ts'
 import { isQuiet, quietOf } from './phase.ts'
 import { matesOn } from './protocol.ts'

@@ -1,8 +1,6 @@
 /** The door of this room; README.md says what is behind it. */
-
 export type { Supplies } from './advice/context.ts'
 export { fold } from './fold/fold.ts'
-export { type Around, mayBuy, mayGive, mayOpen, mayUnite } from './guards.ts'
 export { planOf } from './plan.ts'
 export {
   ACTIONS,
@@ -10,8 +8,6 @@ export {
   type Check,
   type CheckStatus,
   type DayRange,
-  type Lost,
-  type Missing,
   PHASES,
   type Phase,
   type Plan,
@@ -37,15 +33,7 @@ export {
   type PreviewTotals,
   totalsOf,
 } from './protocol-preview.ts'
-export { type Reason, reasonWords } from './reasons.ts'
-export { ANCHOR_OF, CHORES, factsOf, LOOKS, OUTSIDE, rulesWhere, SOURCE_OF } from './rules.ts'
-export {
-  CLIMATES,
-  type Climate,
-  coldSeason,
-  suggestedMatingMonths,
-} from './season.ts'
+export { ANCHOR_OF, factsOf, OUTSIDE, rulesWhere, SOURCE_OF } from './rules.ts'
 export { SOURCE_OF_SETTING } from './setting-sources.ts'
 export { BROOD_GIFTS, broodAlong, wasThereAt } from './sources.ts'
 export { heldWords, lockedDeed, type Suspicion, suspicionOn } from './suspicion.ts'
-export { type Exposure, exposureWords, type Traced, traceFoulbrood } from './tracing.ts'

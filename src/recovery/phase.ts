@@ -1,5 +1,5 @@
 /** The phase on a day: the state, and where the calendar alone has moved it on. */
-import { MATES_AFTER_EMERGENCE } from '../biology/queen-rearing.ts'
+import { MATES_AFTER_EMERGENCE } from '../biology/index.ts'
 import { addDays, type Day, type Span } from '../days.ts'
 import type { DayRange, Phase } from './plan-types.ts'
 import { matesOn } from './protocol.ts'

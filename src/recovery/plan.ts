@@ -1,6 +1,7 @@
 /** From a history to a plan. Pure: the day is an argument, and the same history and day always give the same plan. */
+
 import { type Day, daysBetween } from '../days.ts'
-import type { History } from '../journal/history.ts'
+import type { History } from '../journal/index.ts'
 import { adviceOn } from './advice/advice.ts'
 import type { Context, Supplies } from './advice/context.ts'
 import { askMoveOut, endInsurance, isFarInsurance, keepFromHeld, keepOutOfQuiet } from './derived-asks.ts'

@@ -5,7 +5,7 @@ import {
   FIRST_EGG_AFTER_EMERGENCE_HARD,
   FIRST_EGG_AFTER_RELEASE,
   OLD_QUEEN_LAYS_AGAIN,
-} from '../biology/queen-rearing.ts'
+} from '../biology/index.ts'
 import { addDays, type Day, daysBetween, earlier, inWords, later, type Span } from '../days.ts'
 import { isQuiet } from './phase.ts'
 import type { DayRange, Readiness, Unmet } from './plan-types.ts'

@@ -1,6 +1,7 @@
 /** Why something may not be done today: a code with its parameters, and one wording for all of them. */
+
 import { type Day, inWords } from '../days.ts'
-import { never } from '../journal/kinds.ts'
+import { never } from '../journal/index.ts'
 
 export type Reason =
   | { code: 'held'; since: Day }

@@ -1,5 +1,5 @@
 /** What the season allows, as far as the yard has said in which months its queens mate. */
-import { FULL_LOOK_C, SHORT_LOOK_C } from '../biology/weather.ts'
+import { FULL_LOOK_C, SHORT_LOOK_C } from '../biology/index.ts'
 import type { Day } from '../days.ts'
 import { MONTHS, type Month, matesOn, type Protocol } from './protocol.ts'
 

@@ -4,10 +4,9 @@
  * A sighting proves a NEW layer only when no other source explains it. Every source has a last-egg day: the old queen's
  * is the removal day, a donor frame's the day it was given, a former layer's the day she was lost or replaced.
  */
-import { OLDEST_FOR_QUEEN } from '../biology/queen-rearing.ts'
-import { WORKER_EGG_LAID } from '../biology/sightings.ts'
+import { OLDEST_FOR_QUEEN, WORKER_EGG_LAID } from '../biology/index.ts'
 import { addDays, type Day, later } from '../days.ts'
-import type { Given, Inspection, Intake } from '../journal/entry.ts'
+import type { Given, Inspection, Intake } from '../journal/index.ts'
 import type { Horizon } from './plan-types.ts'
 
 export interface Source {

@@ -1,7 +1,5 @@
 /** Spans that follow from the state: emergence, first egg, proof by worker brood, laying-worker risk, broodless days. */
-import { WORKER } from '../biology/development.ts'
-import { LAYING_WORKER_RISK } from '../biology/laying-workers.ts'
-import { FIRST_EGG_AFTER_RELEASE } from '../biology/queen-rearing.ts'
+import { FIRST_EGG_AFTER_RELEASE, LAYING_WORKER_RISK, WORKER } from '../biology/index.ts'
 import { addDays, clamp, type Day, later, type Span, shift } from '../days.ts'
 import type { DayRange, PlanSpans } from './plan-types.ts'
 import { emergenceAfterLoss, firstEggAfter } from './rearing.ts'

@@ -1,8 +1,7 @@
 /** What is known of a colony while its entries are read in order, and the questions opened and answered on the way. */
-import { CELLS_SHOW_AFTER } from '../biology/queen-rearing.ts'
+import { CELLS_SHOW_AFTER } from '../biology/index.ts'
 import { addDays, type Day, later, type Span } from '../days.ts'
-import type { Inspection, Note } from '../journal/entry.ts'
-import type { History } from '../journal/history.ts'
+import type { History, Inspection, Note } from '../journal/index.ts'
 import type { Check, Rule } from './plan-types.ts'
 import type { Protocol, Window } from './protocol.ts'
 import { SOURCE_OF } from './rules.ts'

@@ -3,8 +3,9 @@
  * since its last clean look. Spores travel with combs, bees, honey and robbers, in both directions (common practice of
  * inspectors). Pure, over the histories of a yard.
  */
+
 import { addDays, type Day, inWords, later } from '../days.ts'
-import type { StandingEntry } from '../journal/history.ts'
+import type { StandingEntry } from '../journal/index.ts'
 
 /** How a colony is bound to a suspected one. */
 export type Bond = 'gave' | 'got' | 'united' | 'robbing'

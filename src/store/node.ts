@@ -1,4 +1,5 @@
 /** The door of this room for what needs Node; README.md says what is behind it. */
+
 export { backupFolder, takeBackup } from './backup.ts'
 export { backupServiceOf } from './backup-service.ts'
 export { dataFile } from './data-folder.ts'
@@ -8,4 +9,5 @@ export { DamagedError, OlderError, StoreError } from './migrate.ts'
 export { withOlderCopy } from './older-copy.ts'
 export { openConnection, openStore, storeOn } from './open.ts'
 export { restore } from './restore.ts'
+export { rulesStamp } from './rules-stamp.ts'
 export { SETTINGS, settingsOf } from './settings.ts'

@@ -44,7 +44,11 @@ describe('the order', () => {
   })
 
   it('leaves out what asks nothing today', () => {
-    const quiet = box({ tag: 'Q-1', age: 2, entries: [{ kind: 'inspection', day: -1, opened: false, signs: [] }] })
+    const quiet = box({
+      tag: 'Q-1',
+      age: 2,
+      entries: [{ kind: 'inspection', day: -1, opened: false, signs: [] }],
+    })
     expect(quiet.plan.advice.action).toBe('leave-alone')
     expect(tags(round(quiet, telling('A-1')))).toEqual(['A-1'])
   })

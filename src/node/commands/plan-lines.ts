@@ -2,6 +2,7 @@
  * `resettle plan --lines -`: one request a line in, one answer a line out, in order, flushed at once. For programs that ask
  * often. A bad line is answered with its problems and ends nothing; the end of input does.
  */
+
 import { once } from 'node:events'
 import { createInterface } from 'node:readline'
 import type { Readable, Writable } from 'node:stream'

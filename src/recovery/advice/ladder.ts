@@ -1,5 +1,5 @@
 /** The queen ladder: their own brood, a frame of eggs, a bought queen, uniting; and bees for a queen that lacks them. */
-import { MATES_AFTER_EMERGENCE, TEST_FRAME_IGNORED_AFTER } from '../../biology/queen-rearing.ts'
+import { MATES_AFTER_EMERGENCE, TEST_FRAME_IGNORED_AFTER } from '../../biology/index.ts'
 import { addDays, inWords } from '../../days.ts'
 import { INSURED_UNTIL } from '../derived-asks.ts'
 import { frameCount } from '../fold/strength.ts'

@@ -1,5 +1,5 @@
 /** Questions that only an open box answers. */
-import { EMERGENCE_AFTER_LOSS, FIRST_EGG_AFTER_EMERGENCE } from '../../biology/queen-rearing.ts'
+import { EMERGENCE_AFTER_LOSS, FIRST_EGG_AFTER_EMERGENCE } from '../../biology/index.ts'
 import { daysBetween } from '../../days.ts'
 import { lookedLately } from '../derived-asks.ts'
 import { robbedOn } from '../guards.ts'

@@ -1,5 +1,5 @@
 /** What is said beside the advice of the day: feed, mites, cells, a move. Each a sentence, or null. */
-import { MATES_AFTER_EMERGENCE } from '../../biology/queen-rearing.ts'
+import { MATES_AFTER_EMERGENCE } from '../../biology/index.ts'
 import { addDays, type Day, daysBetween, inWords } from '../../days.ts'
 import { isQuiet } from '../phase.ts'
 import { matesOn, miteThresholdOn } from '../protocol.ts'

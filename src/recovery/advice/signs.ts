@@ -1,6 +1,7 @@
 /** Signs lead: what was found at the box and presses is the advice of the day, with what to do about it. */
+
 import { addDays, type Day, daysBetween, inWords } from '../../days.ts'
-import type { Inspection } from '../../journal/entry.ts'
+import type { Inspection } from '../../journal/index.ts'
 import { robbedOn } from '../guards.ts'
 import type { Advice } from '../plan-types.ts'
 import type { State } from '../state.ts'

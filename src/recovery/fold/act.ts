@@ -1,6 +1,7 @@
 /** What somebody did: gave brood, a cell, a queen; looked at her cage; took bands off; washed mites. */
+
 import { addDays, type Day, inWords } from '../../days.ts'
-import type { Given, MiteWash, QueenCage } from '../../journal/entry.ts'
+import type { Given, MiteWash, QueenCage } from '../../journal/index.ts'
 import { emergence, emergenceOfGivenCell, emergenceOfGivenVirgin } from '../rearing.ts'
 import { BROOD_GIFTS, cellsPossibleUntil, gifted } from '../sources.ts'
 import type { QueenOrigin, State } from '../state.ts'

@@ -1,8 +1,7 @@
 /** The intake opens the story: what came along, and the first questions. */
-import { framesOfBees } from '../../biology/strength.ts'
+import { framesOfBees } from '../../biology/index.ts'
 import { inWords } from '../../days.ts'
-import type { Intake } from '../../journal/entry.ts'
-import { never } from '../../journal/kinds.ts'
+import { type Intake, never } from '../../journal/index.ts'
 import { emergence, emergenceFromCells, emergenceOfGivenVirgin } from '../rearing.ts'
 import { broodAlong } from '../sources.ts'
 import { type State, trapped } from '../state.ts'

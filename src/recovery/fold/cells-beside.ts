@@ -1,6 +1,7 @@
 /** Queen cells beside a queen that lays, or that came along with one: asked after by days, and quiet if they are capped. */
+
 import { type Day, inWords } from '../../days.ts'
-import type { Inspection } from '../../journal/entry.ts'
+import type { Inspection } from '../../journal/index.ts'
 import { emergenceFromCells } from '../rearing.ts'
 import type { CellsBeside, State } from '../state.ts'
 import { cellsAway } from './look.ts'

@@ -1,10 +1,18 @@
 /** Reads a history in order into a state. One entry, one step; every visit also answers "has anybody looked?" */
+
 import type { Day } from '../../days.ts'
 import { inWords, later } from '../../days.ts'
-import { type Disagreement, saysNothing, withDayLooks } from '../../journal/day-looks.ts'
-import type { DiseaseCleared, Move } from '../../journal/entry.ts'
-import type { History, StandingEntry } from '../../journal/history.ts'
-import { isVisit, never } from '../../journal/kinds.ts'
+import {
+  type Disagreement,
+  type DiseaseCleared,
+  type History,
+  isVisit,
+  type Move,
+  never,
+  type StandingEntry,
+  saysNothing,
+  withDayLooks,
+} from '../../journal/index.ts'
 import type { Protocol } from '../protocol.ts'
 import { State } from '../state.ts'
 import { give, lookAtCage, washMites } from './act.ts'

@@ -1,9 +1,8 @@
 /** An inspection: what was seen, in the order in which it decides. */
 
-import { QUEEN } from '../../biology/development.ts'
-import { WORKER_EGG_LAID } from '../../biology/sightings.ts'
+import { QUEEN, WORKER_EGG_LAID } from '../../biology/index.ts'
 import { addDays, type Day, inWords } from '../../days.ts'
-import type { Given, Inspection } from '../../journal/entry.ts'
+import type { Given, Inspection } from '../../journal/index.ts'
 import { type CellStage, emergenceFromCells } from '../rearing.ts'
 import { BROOD_GIFTS, conclusive, gifted, type Source, tooOldForFreshComb } from '../sources.ts'
 import { expectedEmergence } from '../spans.ts'

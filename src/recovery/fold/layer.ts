@@ -1,8 +1,11 @@
 /** A new layer proven: by eggs or open brood (laying), by capped worker brood (queenright); and a layer lost again. */
-import { EMERGENCE_AFTER_LOSS_HARD, FIRST_EGG_AFTER_EMERGENCE_HARD } from '../../biology/queen-rearing.ts'
-import { WORKER_EGG_LAID } from '../../biology/sightings.ts'
+import {
+  EMERGENCE_AFTER_LOSS_HARD,
+  FIRST_EGG_AFTER_EMERGENCE_HARD,
+  WORKER_EGG_LAID,
+} from '../../biology/index.ts'
 import { addDays, clamp, type Day, daysBetween, earlier, inWords, later, type Span } from '../../days.ts'
-import type { Inspection } from '../../journal/entry.ts'
+import type { Inspection } from '../../journal/index.ts'
 import { matesOn } from '../protocol.ts'
 import { horizonOf, type Source } from '../sources.ts'
 import { expectedFirstEgg } from '../spans.ts'

@@ -1,18 +1,16 @@
 /** Several eggs in a cell, and raised drone caps in worker cells: workers' laying, a failing queen's, or nothing new. */
-import { DRONE } from '../../biology/development.ts'
 import {
-  LAYING_WORKERS_POSSIBLE_FROM,
-  LOOK_AGAIN_AT_DOUBLES,
-  NEW_QUEEN_DOUBLES_DAYS,
-} from '../../biology/laying-workers.ts'
-import {
+  DRONE,
   EMERGENCE_AFTER_LOSS,
   FIRST_EGG_AFTER_EMERGENCE,
   FIRST_EGG_AFTER_RELEASE,
+  LAYING_WORKERS_POSSIBLE_FROM,
+  LOOK_AGAIN_AT_DOUBLES,
+  NEW_QUEEN_DOUBLES_DAYS,
   OLD_QUEEN_LAYS_AGAIN,
-} from '../../biology/queen-rearing.ts'
+} from '../../biology/index.ts'
 import { addDays, type Day, inWords } from '../../days.ts'
-import type { Inspection } from '../../journal/entry.ts'
+import type { Inspection } from '../../journal/index.ts'
 import type { State } from '../state.ts'
 import { fall } from './ladder.ts'
 

@@ -1,6 +1,5 @@
 /** What a look left out, though the answer to what was asked hangs on it. */
-import type { Inspection } from '../../journal/entry.ts'
-import { never } from '../../journal/kinds.ts'
+import { type Inspection, never } from '../../journal/index.ts'
 import type { Rule } from '../rules.ts'
 import type { Ask, Sought } from '../state.ts'
 

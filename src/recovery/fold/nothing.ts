@@ -3,9 +3,9 @@ import {
   CELLS_SHOW_AFTER,
   EMERGENCE_AFTER_LOSS,
   FIRST_EGG_AFTER_EMERGENCE_HARD,
-} from '../../biology/queen-rearing.ts'
+} from '../../biology/index.ts'
 import { addDays, type Day, daysBetween, inWords } from '../../days.ts'
-import type { Inspection } from '../../journal/entry.ts'
+import type { Inspection } from '../../journal/index.ts'
 import type { Rule } from '../plan-types.ts'
 import { matesOn } from '../protocol.ts'
 import { emergence, emergenceOfGivenVirgin } from '../rearing.ts'

@@ -1,5 +1,5 @@
 /** From cells, or a cell or virgin given, to a queen being raised. */
-import { EMERGENCE_AFTER_LOSS, EMERGENCE_AFTER_LOSS_HARD } from '../../biology/queen-rearing.ts'
+import { EMERGENCE_AFTER_LOSS, EMERGENCE_AFTER_LOSS_HARD } from '../../biology/index.ts'
 import { addDays, type Day, inWords, later } from '../../days.ts'
 import {
   type CellStage,

@@ -1,7 +1,7 @@
 /** While no queen is proven and none is being raised: watch for laying workers from three weeks after the last young brood. */
-import { LAYING_WORKER_RISK } from '../../biology/laying-workers.ts'
+import { LAYING_WORKER_RISK } from '../../biology/index.ts'
 import { addDays, type Day, inWords, later } from '../../days.ts'
-import type { Inspection } from '../../journal/entry.ts'
+import type { Inspection } from '../../journal/index.ts'
 import type { Ask, State } from '../state.ts'
 
 /** Looking again every so many days once the risk has begun (common practice). */
