@@ -2,7 +2,7 @@
 
 import { validate } from 'uuid'
 import { type Day, isDay } from '../days.ts'
-import { type Draft, FIELDS, type FieldProblem } from '../forms/index.ts'
+import { type Draft, type FieldProblem, fieldsOf } from '../forms/index.ts'
 import { entry, type Problem, problemsOf, tag } from '../journal/index.ts'
 import type { Repository } from '../store/index.ts'
 import { problemWords } from '../words/index.ts'
@@ -97,7 +97,7 @@ const futureProblem = (on: unknown, today: Day): FieldProblem[] =>
 
 /** As the fields stand in the form, so that the summary can be walked down. */
 function inFormOrder(problems: FieldProblem[], sent: readonly Sent[]): FieldProblem[] {
-  const names = sent.flatMap(({ draft }) => FIELDS[draft.kind].map((f) => draft.prefix + f.path))
+  const names = sent.flatMap(({ draft }) => Object.keys(fieldsOf(draft.kind)).map((path) => draft.prefix + path))
   const order = ['', 'colony', 'on', 'at', ...names, 'by']
   return problems.sort((a, b) => order.indexOf(a.field) - order.indexOf(b.field))
 }
@@ -119,10 +119,10 @@ function beside(p: Problem, sent: Sent | undefined): FieldProblem {
   if (sent === undefined) return { field: '', message: asSentence(p) }
   if (p.field === 'colony' && sent.draft.kind === 'intake') return { field: 'colony', message: p.message }
   const path = FIRST_OF[p.field] ?? p.field.replace(/\.\d+$/, '')
-  const field = FIELDS[sent.draft.kind].find((f) => f.path === path)
+  const field = fieldsOf(sent.draft.kind)[path]
   if (field === undefined) return { field: '', message: asSentence(p) }
   // The schema lists the words it takes; on a form they are there to be tapped.
-  const untapped = field.as !== 'text' && p.message.startsWith('is missing')
+  const untapped = field.choices !== undefined && field.other === undefined && p.message.startsWith('is missing')
   return {
     field: sent.draft.prefix + path,
     message: untapped ? 'is missing: tap one of the answers' : p.message,

@@ -2,8 +2,9 @@
 import type { Entry, EntryKind } from '../journal/index.ts'
 import { plain, type Quantity, type Units, unitOf } from '../words/index.ts'
 import { dayLabel } from './day-labels.ts'
-import { COMMON, FIELDS, type FieldSpec, NEW_YARD, typedTwin } from './fields.ts'
+import { COMMON, fieldsOf, NEW_YARD } from './fields.ts'
 import { numberTyped } from './numbers.ts'
+import { type FieldSpec, type FieldSpecs, typedTwin } from './spec.ts'
 import { type FieldProblem, many, one, type Typed } from './typed.ts'
 
 /** One entry as read from a form: handed to the journal's schema next. */
@@ -22,7 +23,7 @@ type Tree = Record<string, unknown>
 /** Reads one entry's fields out of a form. Fields left empty are left out. Never throws. */
 export function draftOf(kind: EntryKind, typed: Typed, units: Units, prefix = ''): Draft {
   const common = fieldsIn(COMMON, typed, units)
-  const own = fieldsIn(FIELDS[kind], typed, units, prefix)
+  const own = fieldsIn(fieldsOf(kind), typed, units, prefix)
   return {
     kind,
     prefix,
@@ -34,19 +35,19 @@ export function draftOf(kind: EntryKind, typed: Typed, units: Units, prefix = ''
 
 /** Reads a list of fields. Those left empty are left out; those that cannot be read are told by name. Never throws. */
 export function fieldsIn(
-  specs: readonly FieldSpec[],
+  specs: FieldSpecs,
   typed: Typed,
   units: Units,
   prefix = '',
 ): { raw: Record<string, unknown>; problems: FieldProblem[] } {
   const raw: Tree = {}
   const problems: FieldProblem[] = []
-  for (const spec of specs) {
-    const name = prefix + spec.path
+  for (const [path, spec] of Object.entries(specs)) {
+    const name = prefix + path
     const got = answerOf(spec, typed, name, units)
     if (got === undefined) continue
     if ('problem' in got) problems.push({ field: name, message: got.problem })
-    else put(raw, spec.path.split('.'), got.value)
+    else put(raw, path.split('.'), got.value)
   }
   return { raw, problems }
 }
@@ -57,13 +58,13 @@ function answerOf(
   name: string,
   units: Units,
 ): { value: unknown } | { problem: string } | undefined {
-  if (spec.as === 'list') {
+  if (spec.as === 'list' || spec.as === 'photos') {
     const values = many(typed, name)
     // One box says "looked, none seen": an empty list, which is not the same as not having looked.
     return values.length === 0 ? undefined : { value: values.filter((v) => v !== 'none') }
   }
   const tapped = one(typed, name)
-  const byHand = spec.orTyped === undefined ? '' : one(typed, typedTwin(name))
+  const byHand = spec.other === undefined ? '' : one(typed, typedTwin(name))
   if (tapped !== '' && byHand !== '' && tapped !== byHand)
     return { problem: `has two answers, ${tapped} tapped and ${byHand.slice(0, 40)} typed: keep one of them` }
   const text = byHand || tapped
@@ -101,17 +102,17 @@ function put(tree: Tree, path: string[], value: unknown): void {
 
 /** An entry as it would have been typed: fills the form of a correction. */
 export const typedOf = (entry: Entry, units: Units): Typed =>
-  typedFields([...COMMON, ...FIELDS[entry.kind]], entry, units)
+  typedFields({ ...COMMON, ...fieldsOf(entry.kind) }, entry, units)
 
 /** Fields as they would have been typed. */
-export function typedFields(specs: readonly FieldSpec[], from: object, units: Units): Typed {
+export function typedFields(specs: FieldSpecs, from: object, units: Units): Typed {
   const typed: Typed = {}
-  for (const spec of specs) {
-    const value = spec.path
+  for (const [path, spec] of Object.entries(specs)) {
+    const value = path
       .split('.')
       .reduce<unknown>((at, key) => (at === undefined ? undefined : (at as Tree)[key]), from)
     if (value === undefined) continue
-    typed[spec.path] = shownValue(spec, value, units)
+    typed[path] = shownValue(spec, value, units)
   }
   return typed
 }
@@ -134,6 +135,5 @@ function shownValue(spec: FieldSpec, value: unknown, units: Units): string[] {
 /** The label of a field of a form. */
 export function labelOf(kind: EntryKind, path: string): string {
   if (path === 'on') return dayLabel(kind)
-  const spec = [...COMMON, ...FIELDS[kind]].find((s) => s.path === path)
-  return spec?.label ?? ''
+  return { ...COMMON, ...fieldsOf(kind) }[path]?.label ?? ''
 }
