@@ -4,6 +4,7 @@ import { validate } from 'uuid'
 import { type Day, isDay } from '../days.ts'
 import { type Draft, type FieldProblem, fieldsOf } from '../forms/index.ts'
 import { entry, type Problem, problemsOf, tag } from '../journal/index.ts'
+import { type Result, refused } from '../result.ts'
 import type { Repository } from '../store/index.ts'
 import { problemWords } from '../words/index.ts'
 import type { PageDeps } from './context.ts'
@@ -20,7 +21,7 @@ export interface Sent {
   replaces?: string
 }
 
-export type Saved = { ok: true; ids: string[] } | { ok: false; problems: FieldProblem[] }
+export type Saved = Result<{ ids: string[] }>
 
 /**
  * Writes the drafts, signed by `by`. Nothing is written when anything is wrong; every problem is told at once.
@@ -50,15 +51,15 @@ export function submit(
     ]),
     sent,
   )
-  if (problems.length > 0) return { ok: false, problems: forPages(problems, today) }
+  if (problems.length > 0) return refused(forPages(problems, today))
   const result = deps.store.append(raw, {
     today,
     recordedAt: deps.clock().toISOString(),
     recordedBy: typedBy,
   })
   if (result.ok) return { ok: true, ids: sent.map((s) => s.id) }
-  const refused = unique(result.problems.map((p) => beside(p, sent[(p.entry ?? 1) - 1])))
-  return { ok: false, problems: forPages(refused, today) }
+  const found = unique(result.problems.map((p) => beside(p, sent[(p.entry ?? 1) - 1])))
+  return refused(forPages(found, today))
 }
 
 const forPages = (problems: FieldProblem[], today: Day): FieldProblem[] =>
@@ -97,7 +98,9 @@ const futureProblem = (on: unknown, today: Day): FieldProblem[] =>
 
 /** As the fields stand in the form, so that the summary can be walked down. */
 function inFormOrder(problems: FieldProblem[], sent: readonly Sent[]): FieldProblem[] {
-  const names = sent.flatMap(({ draft }) => Object.keys(fieldsOf(draft.kind)).map((path) => draft.prefix + path))
+  const names = sent.flatMap(({ draft }) =>
+    Object.keys(fieldsOf(draft.kind)).map((path) => draft.prefix + path),
+  )
   const order = ['', 'colony', 'on', 'at', ...names, 'by']
   return problems.sort((a, b) => order.indexOf(a.field) - order.indexOf(b.field))
 }
@@ -122,7 +125,8 @@ function beside(p: Problem, sent: Sent | undefined): FieldProblem {
   const field = fieldsOf(sent.draft.kind)[path]
   if (field === undefined) return { field: '', message: asSentence(p) }
   // The schema lists the words it takes; on a form they are there to be tapped.
-  const untapped = field.choices !== undefined && field.other === undefined && p.message.startsWith('is missing')
+  const untapped =
+    field.choices !== undefined && field.other === undefined && p.message.startsWith('is missing')
   return {
     field: sent.draft.prefix + path,
     message: untapped ? 'is missing: tap one of the answers' : p.message,

@@ -1,9 +1,10 @@
 /** Fields of a form: label, hint, the control, and what is wrong with it beside it. */
 
 import type { Child } from 'hono/jsx'
+import type { FieldProblem } from '../result.ts'
 import { type Choice, problemQuotes } from '../words/index.ts'
 import { type OtherAnswer, typedTwin } from './spec.ts'
-import { type FieldProblem, many, one, type Typed } from './typed.ts'
+import { many, one, type Typed } from './typed.ts'
 
 /** A form as it stands: what was typed, what is wrong. */
 export interface FormState {

@@ -1,4 +1,6 @@
 /** The door of this room; README.md says what is behind it. */
+
+export type { FieldProblem } from '../result.ts'
 export { dayLabel } from './day-labels.ts'
 export { type DrawnIn, Fields, Group } from './draw.tsx'
 export {
@@ -17,4 +19,4 @@ export { PhotoField, Photos } from './photo-field.tsx'
 export { type Draft, draftOf, fieldsIn, labelOf, typedFields, typedOf } from './read.ts'
 export type { FieldSpecs } from './spec.ts'
 export * as spec from './spec.ts'
-export { anyTyped, type FieldProblem, many, one, type Typed, typedFrom } from './typed.ts'
+export { anyTyped, many, one, type Typed, typedFrom } from './typed.ts'

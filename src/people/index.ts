@@ -1,5 +1,5 @@
 /** People: accounts, sessions, invitations, and what each role may do. README.md in this folder explains. */
-export type { Outcome } from './accounts.ts'
+export type { Outcome, Refusal } from './accounts.ts'
 export type { ApiToken, ApiTokens, Scope, TokenHolder } from './api-tokens.ts'
 export type { Shows } from './calendar-address-schema.ts'
 export type { CameBack } from './came-back.ts'

@@ -14,6 +14,7 @@ import {
   problemsOf,
   tag as tagSchema,
 } from '../journal/index.ts'
+import { refused } from '../result.ts'
 import { conflicts } from './conflicts.ts'
 import type { Connection } from './connection.ts'
 import { canonical } from './fold.ts'
@@ -54,14 +55,14 @@ export function append(
   options: { judged?: boolean } = {},
 ): AppendResult {
   const { entries, problems } = parse(incoming)
-  if (problems.length > 0) return { ok: false, problems }
+  if (problems.length > 0) return refused(problems)
   return parts.connection.write(() => {
     const ofColony = (id: string): readonly JournalRow[] => parts.recent.of(id).rows
     const roster = new Roster({ ...parts.journal, ofColony }, parts.idsByTag)
     const batch = new Batch(roster, parts.journal, options.judged !== true)
     for (const [i, e] of entries.entries()) batch.read(e, i + 1, incoming[i])
     const found = [...batch.problems, ...batch.roster.touched.flatMap((m) => conflicts(m, today))]
-    if (found.length > 0) return { ok: false, problems: inOrder(found) }
+    if (found.length > 0) return refused(inOrder(found))
     for (const { row, colony } of batch.accepted)
       row.seq = parts.journal.insert({ ...row.entry, colony: row.written }, { ...row, colony })
     for (const m of batch.roster.touched) {

@@ -4,11 +4,13 @@
  */
 
 import { asc, desc, eq, sql } from 'drizzle-orm'
-import { type Problem, problemsOf } from '../journal/index.ts'
+import { problemsOf } from '../journal/index.ts'
 import { type Sheet, sheet as sheetSchema } from '../records/index.ts'
+import { type Problems, type Result, refused } from '../result.ts'
 import type { Connection } from './connection.ts'
 import { canonical } from './fold.ts'
 import { removalColony, removalSheet } from './removal-schema.ts'
+import type { Versioned } from './types.ts'
 
 export interface SheetVersion {
   /** The sheet's id; the colony that comes of it is logged under the same id. */
@@ -39,19 +41,13 @@ export interface SheetStamp {
   savedBy: string
 }
 
-export type SheetResult =
-  | { ok: true; version: number }
-  /** Somebody saved it since version `base` was shown. Nothing was written. */
-  | { ok: false; newer: SheetVersion }
-  | { ok: false; problems: Problem[] }
-
 export interface Removals {
   /** The last version of every sheet, the one saved last first. */
   list(): (SheetVersion & { colonies: string[] })[]
   get(id: string): SavedSheet | null
   version(id: string, version: number): SheetVersion | null
   /** `base`: the version that was shown when it was changed; 0 for a new sheet. Saving the same content again is harmless. */
-  save(id: string, base: number, content: unknown, stamp: SheetStamp): SheetResult
+  save(id: string, base: number, content: unknown, stamp: SheetStamp): Versioned<SheetVersion>
   /** Notes that a colony came of the sheet. */
   link(id: string, colony: string, stamp: SheetStamp): void
   /** The sheet a colony came of, null when there is none. */
@@ -66,21 +62,21 @@ export interface Removals {
 
 type Row = typeof removalSheet.$inferSelect
 
-/** The version in a row, or a sentence saying why it cannot be read. */
-export function readSheet(row: Row): SheetVersion | string {
+/** The version in a row, or why it cannot be read. */
+export function readSheet(row: Row): Result<{ made: SheetVersion }, Problems<string>> {
   let payload: unknown
   try {
     payload = JSON.parse(row.payload)
   } catch {
-    return 'is not JSON'
+    return refused(['is not JSON'])
   }
   const parsed = sheetSchema.safeParse(payload)
   if (!parsed.success) {
     const issue = parsed.error.issues[0]
-    return `does not fit the schema (${issue?.path.join('.') ?? ''}: ${issue?.message ?? ''})`
+    return refused([`does not fit the schema (${issue?.path.join('.') ?? ''}: ${issue?.message ?? ''})`])
   }
   const { sheet: id, version, savedAt, savedBy } = row
-  return { id, version, savedAt, savedBy, sheet: parsed.data }
+  return { ok: true, made: { id, version, savedAt, savedBy, sheet: parsed.data } }
 }
 
 /** Versions that cannot be read, a sentence each: for `verify`. */
@@ -91,7 +87,9 @@ export const sheetProblems = ({ db }: Connection): string[] =>
     .all()
     .flatMap((row) => {
       const read = readSheet(row)
-      return typeof read === 'string' ? [`version ${row.version} of removal sheet ${row.sheet} ${read}`] : []
+      return read.ok
+        ? []
+        : read.problems.map((p) => `version ${row.version} of removal sheet ${row.sheet} ${p}`)
     })
 
 /** The sheets' statements, prepared once. */
@@ -139,9 +137,9 @@ export function removalsOf(connection: Connection): Removals {
     return colonyNamed.get(id) !== undefined && !found.includes(id) ? [id, ...found] : found
   }
   const whole = (rows: readonly Row[]): SheetVersion[] =>
-    rows.map(readSheet).filter((r): r is SheetVersion => typeof r !== 'string')
+    rows.map(readSheet).flatMap((read) => (read.ok ? [read.made] : []))
 
-  const write = (id: string, base: number, content: Sheet, stamp: SheetStamp): SheetResult => {
+  const write = (id: string, base: number, content: Sheet, stamp: SheetStamp): Versioned<SheetVersion> => {
     const [last] = whole(versions.all({ id }))
     const payload = canonical(content)
     if (last !== undefined && last.version !== base)
@@ -167,7 +165,7 @@ export function removalsOf(connection: Connection): Removals {
     version: (id, version) => whole(versions.all({ id })).find((v) => v.version === version) ?? null,
     save(id, base, content, stamp) {
       const parsed = sheetSchema.safeParse(content)
-      if (!parsed.success) return { ok: false, problems: problemsOf(parsed.error, content) }
+      if (!parsed.success) return refused(problemsOf(parsed.error, content))
       return connection.write(() => write(id, base, parsed.data, stamp))
     },
     link: (id, colony, stamp) => link({ ...stamp, id, colony }),

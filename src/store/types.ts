@@ -3,6 +3,7 @@
 import type { Day } from '../days.ts'
 import type { Entry, EntryKind, Happening, History, Problem } from '../journal/index.ts'
 import type { Action, Phase, Plan, Protocol, Rule } from '../recovery/index.ts'
+import type { Problems, Result } from '../result.ts'
 import type { ColonyImports } from './imports.ts'
 import type { Joined } from './joined.ts'
 import type { Letters } from './letters.ts'
@@ -20,11 +21,14 @@ export interface AppendContext {
   recordedBy?: string
 }
 
-export type AppendResult =
-  /** Ids now in the journal, and ids that were there before with the same content. */
-  | { ok: true; accepted: string[]; already: string[] }
-  /** Nothing was written. Problems number the entries of the batch from 1. */
-  | { ok: false; problems: Problem[] }
+/**
+ * Ids now in the journal, and ids that were there before with the same content; or nothing was written. Problems number
+ * the entries of the batch from 1.
+ */
+export type AppendResult = Result<{ accepted: string[]; already: string[] }, Problems<Problem>>
+
+/** A new version, or why not: what does not fit, or the version that somebody saved since `base` was shown. */
+export type Versioned<V> = Result<{ version: number }, Problems<Problem> | { newer: V }>
 
 export interface JournalRow {
   /** `entry.colony` is the colony's id. */

@@ -12,6 +12,7 @@ import {
   problemsOf,
 } from '../../journal/index.ts'
 import { type Protocol, protocolOverrides, protocolWith } from '../../recovery/index.ts'
+import { type Problems, type Result, refused } from '../../result.ts'
 
 const envelope = z.strictObject({
   tag: z.string().min(1).max(60),
@@ -19,9 +20,7 @@ const envelope = z.strictObject({
   entries: z.array(z.unknown()).min(1, 'must hold at least one entry').max(10_000),
 })
 
-export type PlanInput =
-  | { ok: true; history: History; protocol: Protocol }
-  | { ok: false; problems: Problem[] }
+export type PlanInput = Result<{ history: History; protocol: Protocol }, Problems<Problem>>
 
 /** Ids for entries that bring none: by position, so that the same file always gives the same plan. */
 const placeholderId = (position: number): string =>
@@ -32,13 +31,10 @@ export function readPlanInput(text: string, asOf: Day): PlanInput {
   try {
     json = JSON.parse(text.replace(/^\uFEFF/, ''))
   } catch (error) {
-    return {
-      ok: false,
-      problems: [{ field: '', message: `the input is not JSON: ${(error as Error).message}` }],
-    }
+    return refused([{ field: '', message: `the input is not JSON: ${(error as Error).message}` }])
   }
   const outer = envelope.safeParse(json)
-  if (!outer.success) return { ok: false, problems: problemsOf(outer.error, json) }
+  if (!outer.success) return refused(problemsOf(outer.error, json))
   const { tag, entries: raw, protocol } = outer.data
   const problems: Problem[] = []
   const entries: Entry[] = []
@@ -49,17 +45,13 @@ export function readPlanInput(text: string, asOf: Day): PlanInput {
     if (parsed.success) entries.push(parsed.data)
     else problems.push(...problemsOf(parsed.error, filled, i + 1))
   })
-  if (problems.length > 0) return { ok: false, problems }
+  if (problems.length > 0) return refused(problems)
   problems.push(...sameId(entries), ...contradictions(entries, asOf))
   const history = problems.length === 0 ? historyOf(tag, entries) : null
   if (history === null)
-    return {
-      ok: false,
-      problems:
-        problems.length > 0
-          ? problems
-          : [{ field: 'entries', message: 'no intake stands: it is missing or withdrawn' }],
-    }
+    return problems.length > 0
+      ? refused(problems)
+      : refused([{ field: 'entries', message: 'no intake stands: it is missing or withdrawn' }])
   return { ok: true, history, protocol: protocolWith(protocol) }
 }
 
