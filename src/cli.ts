@@ -71,6 +71,9 @@ async function main([name, ...args]: string[]): Promise<number> {
 // A module, so that it may wait at the top.
 export {}
 
+// What goes wrong names the line in the sources, not in the one built file.
+process.setSourceMapsEnabled(true)
+
 // Whatever is written holds names and addresses: it is for its owner's eyes only.
 process.umask(0o077)
 process.exitCode = await main(process.argv.slice(2))

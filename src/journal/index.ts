@@ -38,5 +38,6 @@ export {
   type StandingEntry,
   standing,
 } from './history.ts'
+export { eachKind, isVisit, KIND_TABLE, never, wasThere } from './kinds.ts'
 export { type Problem, problemLine, problemsOf } from './problem.ts'
 export { natural, type StandPlace, standOrder } from './stand-order.ts'

@@ -9,21 +9,8 @@ import { frameCount } from './fold/strength.ts'
 import { isQuiet } from './phase.ts'
 import type { Advice, DayRange, Readiness, Rule } from './plan-types.ts'
 import { matesOn, miteThresholdOn } from './protocol.ts'
+import { CHORES, LOOKS, OUTSIDE } from './rules.ts'
 import type { Ask, State } from './state.ts'
-
-/** Questions answered at an open box, most telling first. */
-const OPEN_BOX: readonly Rule[] = [
-  'telling-visit',
-  'cells-on-egg-frame',
-  'recheck-eggs',
-  'new-queen-eggs',
-  'eggs-after-introduction',
-  'laying-workers',
-  'worker-brood',
-]
-/** Done at an open box too, but never a reason to open one before it is due. */
-const WHEN_DUE: readonly Rule[] = ['comb-ties', 'mite-wash']
-const LID_ON: readonly Rule[] = ['outside-look', 'welfare']
 
 export function adviceOn(s: State, today: Day, quiet: DayRange | null, readiness: Readiness): Advice {
   const advice = mainAdvice(s, today, quiet, readiness)
@@ -143,7 +130,7 @@ function cageAdvice(s: State, actionable: Actionable): Advice | null {
 
 function openAdvice(today: Day, quiet: DayRange | null, actionable: Actionable): Advice | null {
   if (isQuiet(today, quiet)) return null
-  const asked = OPEN_BOX.flatMap((rule) => actionable(rule) ?? []).filter((a) => !lookedLately(a, today))
+  const asked = LOOKS.flatMap((rule) => actionable(rule) ?? []).filter((a) => !lookedLately(a, today))
   const urgent = asked.find((a) => today > a.closes) ?? asked[0]
   return urgent === undefined ? null : { action: 'open-and-look', why: urgent.why }
 }
@@ -166,8 +153,8 @@ function moveAdvice(s: State, today: Day, { ready, unmet }: Readiness): Advice |
 
 function routineAdvice(s: State, today: Day, quiet: DayRange | null, actionable: Actionable): Advice {
   const still = isQuiet(today, quiet)
-  const chores = still ? [] : WHEN_DUE.flatMap((rule) => actionable(rule) ?? []).filter((a) => today >= a.due)
-  const lid = LID_ON.flatMap((rule) => actionable(rule) ?? [])
+  const chores = still ? [] : CHORES.flatMap((rule) => actionable(rule) ?? []).filter((a) => today >= a.due)
+  const lid = OUTSIDE.flatMap((rule) => actionable(rule) ?? [])
   const chore = chores[0]
   if (chore !== undefined) return { action: 'open-and-look', why: chore.why }
   const look = lid[0]
@@ -194,7 +181,7 @@ const quietNote = (why: string, still: boolean, quiet: DayRange | null): string 
 function nextDay(s: State, today: Day): Day | null {
   const days = s.asks.flatMap((a) => {
     if (a.answeredOn !== null || a.voidSince !== null || a.rule === 'move-out') return []
-    const from = WHEN_DUE.includes(a.rule) ? a.due : a.opens
+    const from = CHORES.includes(a.rule) ? a.due : a.opens
     if (from > today) return [from]
     const again = askedAgain(a)
     return again !== null && again > today ? [again] : []

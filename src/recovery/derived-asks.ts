@@ -1,7 +1,8 @@
 /** Questions, and shifts of questions, that follow from the whole story rather than from one entry. */
 import { addDays, type Day, daysBetween, earlier, later } from '../days.ts'
-import type { DayRange, Readiness, Rule } from './plan-types.ts'
+import type { DayRange, Readiness } from './plan-types.ts'
 import { readySince } from './readiness.ts'
+import { factsOf } from './rules.ts'
 import type { Ask, State } from './state.ts'
 
 /** Tied combs are not touched in quiet time: a window that is due in it, or was missed before it, waits until it is over. */
@@ -44,9 +45,6 @@ export function askMoveOut(s: State, readiness: Readiness): Ask | null {
   return ask
 }
 
-/** After a look without eggs, days until looking again tells more than it disturbs (common practice). */
-const LET_BE: Partial<Record<Rule, number>> = { 'new-queen-eggs': 4, 'eggs-after-introduction': 3 }
-
 /**
  * Was there a look inside the window so recent that asking again today would be idle? Where eggs are only awaited, for
  * some days; where the look was incomplete or could not tell whose brood it was, for the rest of that day.
@@ -56,6 +54,6 @@ export const lookedLately = (ask: Ask, today: Day): boolean => today < (askedAga
 /** The day from which looking again tells more than it disturbs; null when nobody has looked. */
 export function askedAgain(ask: Ask): Day | null {
   if (ask.lookedOn === null) return null
-  const letBe = ask.lookedOn < ask.opens ? 1 : (LET_BE[ask.rule] ?? 1)
+  const letBe = ask.lookedOn < ask.opens ? 1 : (factsOf(ask.rule).letBe ?? 1)
   return later(addDays(ask.lookedOn, 1), earlier(addDays(ask.lookedOn, letBe), ask.closes))
 }

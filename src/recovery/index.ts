@@ -32,7 +32,7 @@ export {
   type PreviewTotals,
   totalsOf,
 } from './protocol-preview.ts'
-export { SOURCE_OF } from './rule-sources.ts'
+export { ANCHOR_OF, factsOf, OUTSIDE, rulesWhere, SOURCE_OF } from './rules.ts'
 export { SOURCE_OF_SETTING } from './setting-sources.ts'
 export { BROOD_GIFTS, broodAlong, wasThereAt } from './sources.ts'
 export { heldWords, lockedDeed, type Suspicion, suspicionOn } from './suspicion.ts'

@@ -1,5 +1,10 @@
 /** The shape of a plan: what `planOf` returns, what `resettle plan` prints and what pages show. Public format. */
 import type { Day, Span } from '../days.ts'
+import type { Action } from './actions.ts'
+import type { Rule } from './rules.ts'
+
+export { ACTIONS, type Action } from './actions.ts'
+export { RULES, type Rule } from './rules.ts'
 
 export const PHASES = [
   'awaiting-release',
@@ -14,26 +19,6 @@ export const PHASES = [
   'closed',
 ] as const
 export type Phase = (typeof PHASES)[number]
-
-export const RULES = [
-  'outside-look',
-  'queen-release',
-  'telling-visit',
-  'egg-frame',
-  'cells-on-egg-frame',
-  'recheck-eggs',
-  'new-queen-eggs',
-  'buy-queen',
-  'eggs-after-introduction',
-  'worker-brood',
-  'comb-ties',
-  'mite-wash',
-  'welfare',
-  'unite-or-boost',
-  'laying-workers',
-  'move-out',
-] as const
-export type Rule = (typeof RULES)[number]
 
 /** waiting before `opens`; open from `opens`; due from `due`; overdue after `closes`; answered or void whenever so. */
 export type CheckStatus = 'waiting' | 'open' | 'due' | 'overdue' | 'answered' | 'void'
@@ -52,20 +37,6 @@ export interface Check {
   /** Where its window comes from. */
   source: string
 }
-
-export const ACTIONS = [
-  'none',
-  'leave-alone',
-  'outside-look',
-  'open-and-look',
-  'release-queen',
-  'give-egg-frame',
-  'buy-queen',
-  'unite',
-  'move-out',
-  'call-inspector',
-] as const
-export type Action = (typeof ACTIONS)[number]
 
 export interface Advice {
   action: Action

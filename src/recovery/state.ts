@@ -4,7 +4,7 @@ import { addDays, type Day, later, type Span } from '../days.ts'
 import type { History } from '../journal/index.ts'
 import type { Check, Rule } from './plan-types.ts'
 import type { Protocol, Window } from './protocol.ts'
-import { SOURCE_OF } from './rule-sources.ts'
+import { SOURCE_OF } from './rules.ts'
 import type { Source } from './sources.ts'
 
 export type QueenOrigin = 'salvaged' | 'bought'

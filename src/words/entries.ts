@@ -1,5 +1,5 @@
 /** An entry of the journal in words. */
-import type { Entry } from '../journal/index.ts'
+import { type Entry, eachKind, never } from '../journal/index.ts'
 import {
   BROOD_CARE,
   CAGE,
@@ -32,20 +32,7 @@ export interface EntryWords {
 }
 
 /** An entry named in passing: 'the visit'. */
-export const KIND_WORDS: Record<Entry['kind'], string> = {
-  intake: 'the intake',
-  inspection: 'the visit',
-  given: 'what was given',
-  'queen-cage': 'the look at the queen’s cage',
-  'ties-removed': 'the comb ties taken off',
-  'mite-wash': 'the mite wash',
-  'disease-cleared': 'the clearance of disease',
-  move: 'the move',
-  outcome: 'the leaving',
-  note: 'the note',
-  'missed-visit': 'the missed visit',
-  withdrawal: 'the withdrawal',
-}
+export const KIND_WORDS: Record<Entry['kind'], string> = eachKind((f) => f.name)
 
 /** What an entry says. `site` (where the bees came from) is left out unless asked for: it is private. */
 export function entryWords(e: Entry, units: Units, today: string, withSite = false): EntryWords {
@@ -101,6 +88,8 @@ export function entryWords(e: Entry, units: Units, today: string, withSite = fal
       }
     case 'withdrawal':
       return { title: 'Took an entry back', facts: [], note: e.reason }
+    default:
+      return never(e)
   }
 }
 

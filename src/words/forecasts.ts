@@ -8,7 +8,7 @@ import {
   type TellingDay,
   tellingSentence,
 } from '../forecast/index.ts'
-import type { Check, Plan } from '../recovery/index.ts'
+import { type Check, type Plan, rulesWhere } from '../recovery/index.ts'
 import { dayWords, fromTo } from './dates.ts'
 import { toDoOf } from './lines.ts'
 import { ACTION_WORDS, coming, isQuiet, live, RULE_WORDS } from './rules.ts'
@@ -77,14 +77,9 @@ export function whenToLook(plan: Plan, telling: readonly TellingDay[]): string {
 }
 
 /** Checks whose question is whether there is a queen. */
-const ABOUT_THE_QUEEN: ReadonlySet<Check['rule']> = new Set<Check['rule']>([
-  'telling-visit',
-  'cells-on-egg-frame',
-  'recheck-eggs',
-  'new-queen-eggs',
-  'eggs-after-introduction',
-  'worker-brood',
-])
+const ABOUT_THE_QUEEN: ReadonlySet<Check['rule']> = new Set(
+  rulesWhere((f) => f.task === 'look' && f.finds !== 'laying-workers'),
+)
 
 /** The check about the queen that is asked now, or comes first. */
 function nextAboutQueen(plan: Plan): Check | null {

@@ -1,7 +1,7 @@
 /** What stands on a colony's line: what to do, how pressing it is, until when it can wait. */
 
 import { addDays, type Day } from '../days.ts'
-import type { Action, Check, Plan } from '../recovery/index.ts'
+import { type Action, type Check, type Plan, rulesWhere } from '../recovery/index.ts'
 import { dayWords } from './dates.ts'
 import { ACTION_WORDS, coming, isQuiet, lidStaysOn, live, PHASE_WORDS, RULE_WORDS } from './rules.ts'
 
@@ -83,7 +83,7 @@ export function waitsUntil(plan: Plan): Day | null {
 }
 
 /** Not a reason to take the lid off. */
-const FROM_OUTSIDE: Check['rule'][] = ['outside-look', 'welfare', 'move-out']
+const FROM_OUTSIDE = rulesWhere((f) => f.lid !== 'off')
 
 /**
  * The day before which nothing asks for the lid to come off: the first window of a look inside, or the day after quiet

@@ -1,7 +1,16 @@
 /** The checks, the actions and the phases in the words a yard uses. */
 
 import { addDays, type Day } from '../days.ts'
-import type { Action, Check, CheckStatus, Phase, Plan, Rule } from '../recovery/index.ts'
+import {
+  type Action,
+  type Check,
+  type CheckStatus,
+  factsOf,
+  OUTSIDE,
+  type Phase,
+  type Plan,
+  type Rule,
+} from '../recovery/index.ts'
 
 interface RuleWords {
   /** What one says on the way to the box. */
@@ -75,8 +84,8 @@ export const STATUS_WORDS: Record<CheckStatus, string> = {
 
 /** True when the check is to be done without opening the hive. */
 export function lidStaysOn(check: Check, plan: Plan): boolean {
-  if (check.rule === 'outside-look') return true
-  return check.rule === 'welfare' && plan.quiet !== null && within(plan.asOf, plan.quiet)
+  if (factsOf(check.rule).lid === 'on') return true
+  return OUTSIDE.includes(check.rule) && plan.quiet !== null && within(plan.asOf, plan.quiet)
 }
 
 const within = (day: string, range: { from: string; to: string }): boolean =>

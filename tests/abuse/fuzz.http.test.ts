@@ -10,13 +10,14 @@ import { ROLES, type Role } from '../../src/people/index.ts'
 import { ACTION_OF_KIND, may } from '../../src/people/permissions.ts'
 import { digestOf } from '../../src/people/tokens.ts'
 import { inspection, intake, newId, outcome } from '../store/helpers.ts'
+import { often } from '../support/long.ts'
 import { NAMES, ORIGIN, type TestYard, testYard } from '../support/yard-app.ts'
 import { type Attempt, attempt } from './attempts.ts'
 import { changesSoFar, forgottenTables, type Snapshot, snapshotOf, trespasses } from './guarded.ts'
 import { everyRoute, type Forms, filled, readForms, wellFormed } from './routes.ts'
 import { BREAK, type Names, TAG } from './values.ts'
 
-const REQUESTS = Number(process.env.FUZZ_REQUESTS ?? 20_000)
+const REQUESTS = Number(process.env.FUZZ_REQUESTS ?? often(20_000, 3_000))
 const IN_A_ROW = 200
 const seed = Number(process.env.FUZZ_SEED ?? Date.now() % 2 ** 31)
 

@@ -6,7 +6,7 @@ import { mapOf, writtenMap } from './map.ts'
 import { ROOMS } from './rooms.ts'
 
 /** Ways into the program, which start it and are imported by nobody. */
-const ENTRIES = new Set(['src/cli.ts', 'web/vite.config.ts', 'web/icons/make.ts'])
+const ENTRIES = new Set(['src/cli.ts', 'src/node/vite.config.ts', 'web/vite.config.ts', 'web/icons/make.ts'])
 /** Packages that run in a browser and read neither clock nor network. */
 const BROWSER_SAFE = /^(zod|date-fns|@date-fns\/tz|@stdlib\/.+)$/
 const CLOCK = /Date\.now\(|new Date\(\)|performance\.now\(|Math\.random\(|crypto\.randomUUID\(|\bfetch\(/

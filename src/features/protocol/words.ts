@@ -1,6 +1,7 @@
 /** The protocol in words: its thresholds, its windows, and what a change moved. */
 
 import {
+  ANCHOR_OF,
   MONTHS,
   type Month,
   type PreviewTotals,
@@ -8,6 +9,7 @@ import {
   type ProtocolOverrides,
   protocolWith,
   RULES,
+  type Rule,
   type Window,
 } from '../../recovery/index.ts'
 import { depth, plain, RULE_WORDS, temperature, type Units } from '../../words/index.ts'
@@ -77,24 +79,9 @@ export const monthsWords = (months: readonly Month[]): string =>
         .join(', ')
 
 /** What a window counts from. */
-export const ANCHOR: Record<(typeof RULES)[number] | 'salvagedQueenRelease', string> = {
-  'outside-look': 'the intake',
-  'queen-release': 'the day a bought queen went in caged',
+export const ANCHOR: Record<Rule | 'salvagedQueenRelease', string> = {
+  ...ANCHOR_OF,
   salvagedQueenRelease: 'the day her own queen was caged',
-  'telling-visit': 'the removal, the old queen’s last egg day',
-  'egg-frame': 'the day it is known that there is no queen',
-  'cells-on-egg-frame': 'the day the frame was given',
-  'recheck-eggs': 'the day the frame was given',
-  'new-queen-eggs': 'the likely emergence; its last day from the latest one',
-  'buy-queen': 'the day it is known that raising one failed',
-  'eggs-after-introduction': 'the day she was let out',
-  'worker-brood': 'the first new eggs seen',
-  'comb-ties': 'the intake',
-  'mite-wash': 'the intake; its last day is the last of the hold',
-  welfare: 'the last visit of any kind',
-  'unite-or-boost': 'the count under the least strength',
-  'laying-workers': 'the sign, or three weeks after the last young brood',
-  'move-out': 'the day on which all is met',
 }
 
 /** 'opens +4, due +5, closes +7' */

@@ -1,7 +1,7 @@
 /** A colony as the round knows it: where it stands, what the plan asks today, and what stands in its journal. */
 
 import type { Day } from '../../days.ts'
-import type { History, StandingEntry, StandPlace } from '../../journal/index.ts'
+import { type History, type StandingEntry, type StandPlace, wasThere } from '../../journal/index.ts'
 import type { Plan } from '../../recovery/index.ts'
 
 export interface Box extends StandPlace {
@@ -12,19 +12,6 @@ export interface Box extends StandPlace {
   /** False: known without reading the history that nobody was there today, and that no round has missed it lately. */
   touched?: boolean
 }
-
-/** What counts as having been at the box. How it left counts too: somebody was there. */
-const BEEN_THERE: ReadonlySet<StandingEntry['kind']> = new Set<StandingEntry['kind']>([
-  'inspection',
-  'given',
-  'queen-cage',
-  'ties-removed',
-  'mite-wash',
-  'move',
-  'outcome',
-])
-
-export const wasThere = (e: StandingEntry): boolean => BEEN_THERE.has(e.kind)
 
 /** What was done at the box on a day. */
 export const doneOn = (history: History, day: Day): StandingEntry[] =>

@@ -1,8 +1,7 @@
 /** A box that was not reached: until when it was put off, and what does not wait for that. */
 
 import { addDays, type Day } from '../../days.ts'
-import type { History, MissedVisit } from '../../journal/index.ts'
-import { wasThere } from './box.ts'
+import { type History, type MissedVisit, wasThere } from '../../journal/index.ts'
 import type { Urgency } from './urgency.ts'
 
 export interface Missed {

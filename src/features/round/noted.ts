@@ -1,23 +1,26 @@
 /** What was noted at the boxes with its time, for reckoning minutes. */
-import type { Happening } from '../../journal/index.ts'
+import { type Happening, KIND_TABLE, never } from '../../journal/index.ts'
 import type { Noted, StopKind } from './pace.ts'
 
 /** Given in passing, lid on or nearly so. */
 const IN_PASSING = ['syrup', 'pollen']
 
+/** What was done at the box, by the lid; null where nothing was that takes minutes. */
 function stopKind({ kind, opened, what }: Happening): StopKind | null {
-  switch (kind) {
-    case 'inspection':
+  const { lid } = KIND_TABLE[kind]
+  switch (lid) {
+    case 'says':
       return opened === true ? 'open' : 'outside'
-    case 'given':
-      return what !== null && IN_PASSING.includes(what) ? 'outside' : 'act'
-    case 'queen-cage':
-    case 'mite-wash':
-      return 'act'
-    case 'ties-removed':
+    case 'off':
       return 'open'
-    default:
+    case 'on':
+      return 'outside'
+    case 'act':
+      return what !== null && IN_PASSING.includes(what) ? 'outside' : 'act'
+    case 'none':
       return null
+    default:
+      return never(lid)
   }
 }
 

@@ -4,7 +4,7 @@
  */
 
 import { addDays, type Day } from '../../days.ts'
-import type { Action, Check, Plan, Rule } from '../../recovery/index.ts'
+import { type Action, type Check, factsOf, OUTSIDE, type Plan, rulesWhere } from '../../recovery/index.ts'
 
 export const RANKS = ['closing-window', 'action', 'overdue', 'due', 'open'] as const
 export type Rank = (typeof RANKS)[number]
@@ -33,7 +33,7 @@ export interface Urgency {
 const ACTS: readonly Action[] = ['release-queen', 'give-egg-frame', 'buy-queen', 'unite', 'call-inspector']
 
 /** The checks whose answer decides whether young brood at hand gets to become a queen. */
-const ABOUT_CELLS: readonly Rule[] = ['queen-release', 'telling-visit', 'egg-frame', 'cells-on-egg-frame']
+const ABOUT_CELLS = rulesWhere((f) => f.decidesCells === true)
 
 /** The risk of laying workers counts as closing from this many days before it begins (judgement: one round earlier). */
 const RISK_AHEAD = 2
@@ -47,7 +47,7 @@ export function answerable(plan: Plan): Check[] {
   return plan.checks.filter(
     (c) =>
       (c.status === 'overdue' || c.status === 'due' || c.status === 'open') &&
-      (!quiet || c.rule === 'outside-look' || c.rule === 'welfare'),
+      (!quiet || OUTSIDE.includes(c.rule)),
   )
 }
 
@@ -73,21 +73,14 @@ export function closingWindow(plan: Plan): ClosingWindow | null {
 const BY_STATUS = { overdue: 2, due: 3, open: 4 } as const
 const weight = (c: Check): number => BY_STATUS[c.status as keyof typeof BY_STATUS]
 
-const DOES: Partial<Record<Action, readonly Rule[]>> = {
-  'release-queen': ['queen-release'],
-  'give-egg-frame': ['egg-frame'],
-  'buy-queen': ['buy-queen', 'egg-frame'],
-  unite: ['unite-or-boost', 'laying-workers'],
-  'move-out': ['move-out'],
-}
-
 /** How pressing the box is on the plan's day. Meant for plans that ask something (`asks`). */
 export function urgencyOf(plan: Plan): Urgency {
   const { action } = plan.advice
   const checks = answerable(plan).sort((a, b) => weight(a) - weight(b) || (a.closes < b.closes ? -1 : 1))
   const window = closingWindow(plan)
   const acts = ACTS.includes(action)
-  const check = (acts ? checks.find((c) => DOES[action]?.includes(c.rule)) : checks[0]) ?? checks[0] ?? null
+  const check =
+    (acts ? checks.find((c) => factsOf(c.rule).deeds?.includes(action)) : checks[0]) ?? checks[0] ?? null
   const until = window?.of === 'cells' ? window.day : (check?.closes ?? null)
   if (window !== null) return { rank: 'closing-window', window, check, until }
   if (acts) return { rank: 'action', window, check, until }

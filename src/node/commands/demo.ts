@@ -1,7 +1,7 @@
 /** `resettle demo`: the invented yard, in a database of its own that goes away when it is stopped. */
 import { mkdirSync, mkdtempSync, readdirSync, rmSync } from 'node:fs'
+import { tmpdir } from 'node:os'
 import { join } from 'node:path'
-import { fileURLToPath } from 'node:url'
 import { parseArgs } from 'node:util'
 import { demoAccounts } from '../../../demo/accounts.ts'
 import { fill } from '../../../demo/fill.ts'
@@ -10,8 +10,8 @@ import { dayIn } from '../../days.ts'
 import { openServices } from '../services.ts'
 import { portOf, serveUntilStopped } from './serve.ts'
 
-/** Ignored by git; each demo has a folder of its own in it, so that two can run side by side. */
-const HERE = fileURLToPath(new URL('../../../demo/data', import.meta.url))
+/** Each demo has a folder of its own in it, so that two can run side by side. */
+const HERE = join(tmpdir(), 'resettle-demo')
 
 /** Fills a fresh database, serves it until stopped, and takes it away again. */
 export async function run(args: string[]): Promise<number> {

@@ -5,7 +5,14 @@
 import { WORKER } from '../../biology/index.ts'
 import { addDays, type Day, earlier, later, type Span } from '../../days.ts'
 import type { Given, History, Inspection } from '../../journal/index.ts'
-import { BROOD_GIFTS, broodAlong, type Check, type DayRange, type Plan } from '../../recovery/index.ts'
+import {
+  BROOD_GIFTS,
+  broodAlong,
+  type Check,
+  type DayRange,
+  type Plan,
+  rulesWhere,
+} from '../../recovery/index.ts'
 
 /** `maybe` bands are expected or possible, the others are seen or follow from what was seen. */
 export interface Band {
@@ -201,7 +208,7 @@ function treatment(plan: Plan): Lane | null {
   return { of: 'treatment', name: 'Treatment window, no capped brood', bands }
 }
 
-const EGG_RULES = ['telling-visit', 'recheck-eggs', 'new-queen-eggs', 'eggs-after-introduction']
+const EGG_RULES = rulesWhere((f) => f.finds === 'eggs')
 
 /** The look at which eggs of a new layer were first proven, as far as the plan's answers tell. */
 function firstEggs(history: History, plan: Plan): Inspection | undefined {

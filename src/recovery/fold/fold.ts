@@ -2,7 +2,7 @@
 
 import type { Day } from '../../days.ts'
 import { inWords, later } from '../../days.ts'
-import type { DiseaseCleared, History, StandingEntry } from '../../journal/index.ts'
+import { type DiseaseCleared, type History, isVisit, never, type StandingEntry } from '../../journal/index.ts'
 import type { Protocol } from '../protocol.ts'
 import { State } from '../state.ts'
 import { give, lookAtCage, washMites } from './act.ts'
@@ -25,17 +25,8 @@ export function fold(history: History, protocol: Protocol): State {
   return s
 }
 
-const VISITS: ReadonlySet<string> = new Set([
-  'inspection',
-  'given',
-  'queen-cage',
-  'ties-removed',
-  'mite-wash',
-  'move',
-])
-
 function step(s: State, e: StandingEntry): void {
-  if (VISITS.has(e.kind)) visited(s, e.on)
+  if (isVisit(e)) visited(s, e.on)
   switch (e.kind) {
     case 'inspection':
       inspect(s, e)
@@ -60,8 +51,14 @@ function step(s: State, e: StandingEntry): void {
       if (e.what === 'united') s.answer(e.on, 'unite-or-boost', 'laying-workers')
       for (const ask of s.asks) if (ask.answeredOn === null && ask.voidSince === null) ask.voidSince = e.on
       return
-    default:
+    // A move and a missed visit say nothing about the queen; notes and the intake are read elsewhere.
+    case 'move':
+    case 'missed-visit':
+    case 'note':
+    case 'intake':
       return
+    default:
+      never(e)
   }
 }
 
