@@ -8,8 +8,8 @@ import { v7 } from 'uuid'
 import type { Connection } from '../store/index.ts'
 import { done, type Outcome, wrong } from './accounts.ts'
 import { apiToken } from './api-token-schema.ts'
-import type { Role } from './permissions.ts'
-import { type Action, may } from './permissions.ts'
+import { guardFor } from './guard.ts'
+import type { Action, Role } from './permissions.ts'
 import { person } from './schema.ts'
 import { digestOf, newToken } from './tokens.ts'
 
@@ -24,7 +24,7 @@ export const ACTION_OF_SCOPE: Record<Scope, Action> = {
 }
 
 /** Scopes a role can give to its tokens. */
-export const scopesFor = (role: Role): Scope[] => SCOPES.filter((s) => may(role, ACTION_OF_SCOPE[s]))
+export const scopesFor = (role: Role): Scope[] => SCOPES.filter((s) => guardFor(role).may(ACTION_OF_SCOPE[s]))
 
 /** Days a token may be good for. */
 export const TOKEN_DAYS = [30, 90, 365] as const

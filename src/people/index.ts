@@ -3,6 +3,7 @@ export type { Outcome, Refusal } from './accounts.ts'
 export type { ApiToken, ApiTokens, Scope, TokenHolder } from './api-tokens.ts'
 export type { Shows } from './calendar-address-schema.ts'
 export type { CameBack } from './came-back.ts'
+export { guardFor } from './guard.ts'
 export type { Invitation } from './invites.ts'
 export type { Limits } from './limits.ts'
 export { nameKey, type Person, type PersonState } from './names.ts'
@@ -14,8 +15,6 @@ export {
   type Action,
   actionAt,
   forWhom,
-  may,
-  mayOpen,
   ROLES,
   type Role,
 } from './permissions.ts'

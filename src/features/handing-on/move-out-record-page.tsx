@@ -25,7 +25,6 @@ interface RecordProps {
   saved: boolean
   /** Sign before amounts of money. */
   currency: string
-  mayErase: boolean
 }
 
 export const MoveOutRecordPage = (p: RecordProps) => (
@@ -120,7 +119,7 @@ const Intro = ({ summary, frame, saved, old }: RecordProps) => (
   </>
 )
 
-const Beside = ({ versions, path, mayErase, frame }: RecordProps) =>
+const Beside = ({ versions, path, frame }: RecordProps) =>
   versions.length === 0 ? null : (
     <section class="section">
       <h2>Versions</h2>
@@ -140,7 +139,7 @@ const Beside = ({ versions, path, mayErase, frame }: RecordProps) =>
           </li>
         ))}
       </ul>
-      {mayErase ? (
+      {frame.may('safekeeping') ? (
         <details class="caution">
           <summary>Erase the record</summary>
           <p>
