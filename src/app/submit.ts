@@ -3,6 +3,7 @@
 import { validate } from 'uuid'
 import { type Day, isDay } from '../days.ts'
 import { type Draft, type FieldProblem, fieldsOf } from '../forms/index.ts'
+import type { ColonyId, EntryId, Tag } from '../ids.ts'
 import { entry, type Problem, problemsOf, tag } from '../journal/index.ts'
 import { type Result, refused } from '../result.ts'
 import type { Repository } from '../store/index.ts'
@@ -14,14 +15,14 @@ import { settleYard } from './new-yard.ts'
 export interface Sent {
   draft: Draft
   /** Made when the form was shown, so that saving twice is one entry. */
-  id: string
+  id: EntryId
   /** Tag or id of its colony; of an intake, the tag typed. */
-  colony: string
+  colony: ColonyId | Tag
   /** The entry it corrects or withdraws. */
-  replaces?: string
+  replaces?: EntryId
 }
 
-export type Saved = Result<{ ids: string[] }>
+export type Saved = Result<{ ids: EntryId[] }>
 
 /**
  * Writes the drafts, signed by `by`. Nothing is written when anything is wrong; every problem is told at once.

@@ -13,6 +13,7 @@ import {
   NO_REMOVALS,
   type Repository,
   type Store,
+  type TaggedRow,
 } from '../store/index.ts'
 import { type Guard, guardFor, notFor, refusal } from './guard.ts'
 import { ACTION_OF_KIND, ACTIONS, type Action, type Role } from './permissions.ts'
@@ -131,7 +132,7 @@ const what = (action: Action): string =>
 /** What somebody must be allowed to do to write this entry. */
 function actionFor(
   e: Raw,
-  corrected: (JournalRow & { tag: string }) | null,
+  corrected: TaggedRow | null,
   book: Repository,
   who: string,
   batch: ReadonlyMap<string, Raw>,

@@ -7,6 +7,7 @@
  */
 
 import type { Day } from '../days.ts'
+import type { ColonyId, Tag } from '../ids.ts'
 import {
   type Entry,
   entry as entrySchema,
@@ -39,9 +40,9 @@ export interface AppendParts {
   connection: Pick<Connection, 'write'>
   journal: Pick<Journal, 'byId' | 'insert'>
   /** A colony's rows so far; told what they are after an append. */
-  recent: { of(id: string): { rows: readonly JournalRow[] }; put: Recent['put'] }
+  recent: { of(id: ColonyId): { rows: readonly JournalRow[] }; put: Recent['put'] }
   projections: Pick<Projections, 'put'>
-  idsByTag: (tag: string) => string[]
+  idsByTag: (tag: Tag) => ColonyId[]
 }
 
 /**
@@ -57,7 +58,7 @@ export function append(
   const { entries, problems } = parse(incoming)
   if (problems.length > 0) return refused(problems)
   return parts.connection.write(() => {
-    const ofColony = (id: string): readonly JournalRow[] => parts.recent.of(id).rows
+    const ofColony = (id: ColonyId): readonly JournalRow[] => parts.recent.of(id).rows
     const roster = new Roster({ ...parts.journal, ofColony }, parts.idsByTag)
     const batch = new Batch(roster, parts.journal, options.judged !== true)
     for (const [i, e] of entries.entries()) batch.read(e, i + 1, incoming[i])
@@ -91,7 +92,7 @@ function parse(incoming: readonly Incoming[]): { entries: Entry[]; problems: Pro
 class Batch {
   readonly problems: Problem[] = []
   readonly already: string[] = []
-  readonly accepted: { row: Fresh; colony: string }[] = []
+  readonly accepted: { row: Fresh; colony: ColonyId }[] = []
   readonly #seen = new Map<string, JournalRow>()
 
   constructor(

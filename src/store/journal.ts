@@ -1,6 +1,7 @@
 /** Reading and writing rows of the journal. Nothing here decides whether an entry is right. */
 
 import { and, asc, desc, eq, getTableColumns, lt, sql } from 'drizzle-orm'
+import type { ColonyId, EntryId } from '../ids.ts'
 import { type Entry, entry as entrySchema } from '../journal/index.ts'
 import { type Problems, type Result, refused } from '../result.ts'
 import type { Connection } from './connection.ts'
@@ -9,8 +10,8 @@ import { entry, siteContact } from './schema.ts'
 import { apart, together } from './site.ts'
 import type { JournalRow } from './types.ts'
 
-/** A row of the journal with what is kept beside it. */
-export type EntryRow = typeof entry.$inferSelect & { site?: string | null }
+/** A row of the journal with what is kept beside it. Its kind is looked at before it is believed. */
+export type EntryRow = Omit<typeof entry.$inferSelect, 'kind'> & { kind: string; site?: string | null }
 
 /**
  * The entry in a row, or why it cannot be read. The one place where entries come out of the
@@ -38,11 +39,11 @@ export const readable = (rows: readonly EntryRow[]): JournalRow[] =>
   rows.map(readRow).flatMap((read) => (read.ok ? [read.made] : []))
 
 export interface Journal {
-  ofColony(id: string): JournalRow[]
-  byId(id: string): JournalRow | null
-  insert(written: Entry, row: { colony: string; recordedAt: string; recordedBy: string }): number
+  ofColony(id: ColonyId): JournalRow[]
+  byId(id: EntryId): JournalRow | null
+  insert(written: Entry, row: { colony: ColonyId; recordedAt: string; recordedBy: string }): number
   /** Newest first. */
-  page(page: { before: number; limit: number; colony: string | null }): JournalRow[]
+  page(page: { before: number; limit: number; colony: ColonyId | null }): JournalRow[]
   all(): Iterable<JournalRow>
   /** Every colony id, in order of first mention. */
   colonyIds(): string[]

@@ -1,6 +1,7 @@
 /** Move-out records: every save is a new version with who and when, the last one stands; a record can be erased. */
 
 import { desc, eq, sql } from 'drizzle-orm'
+import type { ColonyId } from '../ids.ts'
 import { problemsOf } from '../journal/index.ts'
 import { type MoveRecord, moveRecord as recordSchema } from '../records/index.ts'
 import { type Problems, type Result, refused } from '../result.ts'
@@ -11,7 +12,7 @@ import type { Versioned } from './types.ts'
 
 export interface RecordVersion {
   /** The colony's id. */
-  colony: string
+  colony: ColonyId
   version: number
   savedAt: string
   savedBy: string
@@ -26,17 +27,17 @@ export interface RecordStamp {
 
 export interface MoveRecords {
   /** Every version, newest first; empty when there is none. */
-  of(colony: string): RecordVersion[]
+  of(colony: ColonyId): RecordVersion[]
   /** The last version of every colony's, by colony. */
-  all(): Map<string, MoveRecord>
+  all(): Map<ColonyId, MoveRecord>
   /** Every version of every colony's: what an export keeps. */
   everything(): RecordVersion[]
   /** Takes over versions as they were; those that are here already are left. */
   take(versions: readonly RecordVersion[]): void
   /** `base`: the version that was shown when it was changed, 0 for none. Saving the same again is harmless. */
-  save(colony: string, base: number, content: unknown, stamp: RecordStamp): Versioned<RecordVersion>
+  save(colony: ColonyId, base: number, content: unknown, stamp: RecordStamp): Versioned<RecordVersion>
   /** Takes out every version. Returns how many there were. */
-  erase(colony: string): number
+  erase(colony: ColonyId): number
 }
 
 type Row = typeof moveRecord.$inferSelect
@@ -82,10 +83,10 @@ export function moveRecordsOf(connection: Connection): MoveRecords {
     .where(eq(moveRecord.colony, sql.placeholder('colony')))
     .orderBy(desc(moveRecord.version))
     .prepare()
-  const of = (colony: string): RecordVersion[] => whole(versions.all({ colony }))
+  const of = (colony: ColonyId): RecordVersion[] => whole(versions.all({ colony }))
 
   const write = (
-    colony: string,
+    colony: ColonyId,
     base: number,
     content: MoveRecord,
     stamp: RecordStamp,

@@ -4,6 +4,7 @@
  */
 
 import { asc, desc, eq, sql } from 'drizzle-orm'
+import type { ColonyId } from '../ids.ts'
 import { problemsOf } from '../journal/index.ts'
 import { type Sheet, sheet as sheetSchema } from '../records/index.ts'
 import { type Problems, type Result, refused } from '../result.ts'
@@ -26,12 +27,12 @@ export interface SavedSheet {
   /** Newest first. */
   versions: Omit<SheetVersion, 'sheet'>[]
   /** Ids of the colonies that came of it, the first one first. */
-  colonies: string[]
+  colonies: ColonyId[]
 }
 
 /** A colony that came of a sheet, and who said so. */
 export interface Box extends SheetStamp {
-  colony: string
+  colony: ColonyId
   id: string
 }
 
@@ -43,15 +44,15 @@ export interface SheetStamp {
 
 export interface Removals {
   /** The last version of every sheet, the one saved last first. */
-  list(): (SheetVersion & { colonies: string[] })[]
+  list(): (SheetVersion & { colonies: ColonyId[] })[]
   get(id: string): SavedSheet | null
   version(id: string, version: number): SheetVersion | null
   /** `base`: the version that was shown when it was changed; 0 for a new sheet. Saving the same content again is harmless. */
   save(id: string, base: number, content: unknown, stamp: SheetStamp): Versioned<SheetVersion>
   /** Notes that a colony came of the sheet. */
-  link(id: string, colony: string, stamp: SheetStamp): void
+  link(id: string, colony: ColonyId, stamp: SheetStamp): void
   /** The sheet a colony came of, null when there is none. */
-  ofColony(colony: string): string | null
+  ofColony(colony: ColonyId): string | null
   /** Every version of every sheet, and which colonies came of them: what an export keeps. */
   everything(): { versions: SheetVersion[]; boxes: Box[] }
   /** Takes over versions and boxes as they were; those that are here already are left. Sentences where they differ. */
@@ -132,7 +133,7 @@ export function removalsOf(connection: Connection): Removals {
   }
 
   /** A colony logged under the sheet's own id needs no link: a phone without signal cannot make one. */
-  const coloniesOf = (id: string): string[] => {
+  const coloniesOf = (id: string): ColonyId[] => {
     const found = links.all({ id }).map((l) => l.colony)
     return colonyNamed.get(id) !== undefined && !found.includes(id) ? [id, ...found] : found
   }

@@ -4,6 +4,7 @@
  */
 
 import type { Day } from '../../days.ts'
+import type { ColonyId } from '../../ids.ts'
 import type { Plan } from '../../recovery/index.ts'
 
 export const STOP_KINDS = ['outside', 'open', 'act'] as const
@@ -12,7 +13,7 @@ export type StopKind = (typeof STOP_KINDS)[number]
 
 /** One thing noted at a box, with its time. */
 export interface Noted {
-  colony: string
+  colony: ColonyId
   yard: string
   on: Day
   /** 'HH:MM' */
