@@ -39,7 +39,7 @@ export function bearer(deps: Deps) {
       return tooOften(Math.max(1, Math.ceil(refusal.msBeforeNext / 1000)))
     }
     c.set('holder', holder)
-    await next()
+    return next()
   })
 }
 

@@ -47,7 +47,12 @@ export function stopKindOf(plan: Plan): StopKind {
       return 'outside'
     case 'open-and-look':
       return 'open'
-    default:
+    case 'release-queen':
+    case 'give-egg-frame':
+    case 'buy-queen':
+    case 'unite':
+    case 'move-out':
+    case 'call-inspector':
       return 'act'
   }
 }
