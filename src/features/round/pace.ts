@@ -53,6 +53,12 @@ export function stopKindOf(plan: Plan): StopKind {
     case 'unite':
     case 'move-out':
     case 'call-inspector':
+    case 'boost':
+    case 'order-queen':
+    case 'feed':
+    case 'wash':
+    case 'see-to-signs':
+    case 'take-out-queen':
       return 'act'
   }
 }
