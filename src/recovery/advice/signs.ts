@@ -45,6 +45,7 @@ const REMEDIES: readonly { sign: Pressing; days: number; what: string }[] = [
 
 const SIGN_SENTENCES: Partial<Record<Sign, string>> = {
   'mites-seen': 'Mites were seen on bees: wash, to know how many there are.',
+  'queenless-roar': 'They roar like bees without a queen: look for eggs and cells when the lid is off.',
   chalkbrood: 'Chalkbrood: keep it dry, strong and fed; a new queen often clears it.',
 }
 

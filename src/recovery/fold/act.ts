@@ -137,6 +137,10 @@ export function lookAtCage(s: State, cage: QueenCage): void {
     if (q.is === 'caged') s.queen = { ...q, stillCagedOn: cage.on }
     if (s.caged !== null) s.caged = { ...s.caged, stillCagedOn: cage.on }
     s.looked(cage.on, 'queen-release')
+    if (q.is === 'laying' || q.is === 'queenright')
+      s.surprises.push(
+        `A queen is still in her cage on ${inWords(cage.on)}, and another lays: two queens. Take one of them out, the caged one if the eggs are good.`,
+      )
     return
   }
   s.answer(cage.on, 'queen-release')

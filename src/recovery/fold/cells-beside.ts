@@ -27,10 +27,15 @@ export function cellsBesideHer(s: State, look: Inspection, words: string): void 
   noteCellsBeside(s, { on: look.on, stage: look.cells, count: look.cellCount ?? null, emergence: span })
 }
 
-/** Cut, torn down or hatched: nothing more is asked of them. */
+/** Cut, torn down or hatched: nothing more is asked of them. Still there: asked again. */
 export function cellsBesideGone(s: State, look: Inspection): void {
   if (s.cellsBeside === null || look.cells === undefined || look.on <= s.cellsBeside.on) return
   if (cellsAway(look) || look.cells === 'emerged') endCellsBeside(s, look.on)
+  else if (look.cells === 'open' || look.cells === 'capped') {
+    // Still there: answered for this time, and asked again.
+    s.answer(look.on, 'cells-beside')
+    noteCellsBeside(s, { ...s.cellsBeside, on: look.on, stage: look.cells, count: look.cellCount ?? null })
+  }
 }
 
 export function endCellsBeside(s: State, on: Day): void {

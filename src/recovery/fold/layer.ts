@@ -95,7 +95,8 @@ function sayIfImpossible(s: State, on: Day): void {
       )
     return
   }
-  if (q.is === 'caged' && on < addDays(q.since, 3)) {
+  const stillIn = q.is === 'caged' && q.stillCagedOn !== null && q.stillCagedOn >= addDays(on, -1)
+  if (q.is === 'caged' && (on < addDays(q.since, 3) || stillIn)) {
     s.surprises.push(
       `New eggs on ${inWords(on)} while the queen is in her cage since ${inWords(q.since)}. Likeliest: another queen is loose in the box; or she was out already.`,
     )
@@ -203,5 +204,5 @@ export function layerLost(s: State, look: Inspection): void {
   s.void('look-again', on)
   s.sources.push(formerLayer(look, q.lastSeen))
   if (look.queen === 'seen') s.takeOut = on
-  fall(s, on, `the queen that laid until about ${seenOn} has stopped or is gone`, q.layer)
+  fall(s, on, `the queen that laid until about ${seenOn} has stopped or is gone`, 'own')
 }

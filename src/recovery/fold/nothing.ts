@@ -7,7 +7,9 @@ import {
 import { addDays, type Day, daysBetween, inWords } from '../../days.ts'
 import type { Inspection } from '../../journal/index.ts'
 import type { Rule } from '../plan-types.ts'
+import { matesOn } from '../protocol.ts'
 import { emergence, emergenceOfGivenVirgin } from '../rearing.ts'
+import { coldSeason } from '../season.ts'
 import type { Queen, State } from '../state.ts'
 import { fall } from './ladder.ts'
 import { layerLost } from './layer.ts'
@@ -36,11 +38,28 @@ export function nothingNew(s: State, look: Inspection): void {
     case 'queenright': {
       const gone = look.eggs === 'none' && noCells(look) && look.open !== 'some' && look.open !== 'plenty'
       if (gone && (q.is === 'laying' || look.open === 'none')) layerLost(s, look)
+      else if (
+        look.eggs === 'none' &&
+        look.cells === undefined &&
+        look.open !== 'some' &&
+        look.open !== 'plenty'
+      )
+        halfALook(s, look)
       return
     }
     default:
       return
   }
+}
+
+/** No eggs where a queen lays, and nobody said whether there are cells: that decides it, and somebody has to look. */
+function halfALook(s: State, look: Inspection): void {
+  if (!matesOn(s.protocol, look.on) || s.pending('look-again') !== undefined) return
+  s.ask(
+    'look-again',
+    look.on,
+    `No eggs on ${inWords(look.on)} in a colony whose queen lays, and nothing was said of queen cells. Are there eggs now, and are there cells?`,
+  )
 }
 
 /** A look at brood that could not settle these questions. A visit with nothing noted has looked at nothing. */
@@ -95,6 +114,9 @@ function searched(s: State, look: Inspection): void {
     s.answer(look.on, 'recheck-eggs')
     if (seen) lookAgain(s, look.on)
     else fall(s, look.on, `no cells on the frame of eggs, and no eggs on ${inWords(look.on)}`, 'frame')
+  } else if (coldSeason(s.protocol, look.on)) {
+    // No brood is nothing out of the ordinary now.
+    unsettled(s, look, 'telling-visit', 'recheck-eggs')
   } else if (telling !== undefined && look.on >= telling.opens && cellsAway(look)) {
     s.answer(look.on, 'telling-visit')
     if (noCells(look)) s.passOver(look.on)
@@ -125,6 +147,25 @@ function awaitVirgin(s: State, on: Day): void {
 /** A queen that laid until the removal and has not begun again by so many days after it is finished (common practice: 10-14). */
 const BEGINS_AGAIN_BY = 12
 
+/** Days out of the cage a queen of their own is given before she is called finished (common practice). */
+const OUT_AT_LEAST = 7
+
+const isFinished = (s: State, look: Inspection, q: Extract<Queen, { is: 'released' }>): boolean =>
+  q.origin === 'salvaged' &&
+  look.queen !== undefined &&
+  cellsAway(look) &&
+  daysBetween(s.lastOldEgg, look.on) >= BEGINS_AGAIN_BY &&
+  daysBetween(q.on, look.on) >= OUT_AT_LEAST
+
+/** She laid until the removal and has not begun again: seen or not, she is replaced. */
+function finished(s: State, on: Day, seen: boolean): void {
+  if (seen) s.takeOut = on
+  const days = daysBetween(s.lastOldEgg, on)
+  const who = seen ? `was seen on ${inWords(on)}, has laid` : 'laid until the removal and has laid'
+  const out = seen ? '. Find her and take her out' : ''
+  fall(s, on, `the queen ${who} nothing in the ${days} days since, and is finished${out}`, 'own')
+}
+
 /** Known as the queen that laid before the removal: no virgin can have been out so early. */
 const isTheOldQueen = (s: State, since: Day): boolean =>
   !mayBeCast(s) && since < addDays(s.lastOldEgg, EMERGENCE_AFTER_LOSS.earliest)
@@ -133,13 +174,7 @@ const isTheOldQueen = (s: State, since: Day): boolean =>
 function lookAgain(s: State, on: Day): void {
   const since = s.queen.is === 'present' ? s.queen.seenOn : on
   if (isTheOldQueen(s, since) && daysBetween(s.lastOldEgg, on) >= BEGINS_AGAIN_BY) {
-    s.takeOut = on
-    fall(
-      s,
-      on,
-      `the queen was seen on ${inWords(on)}, has laid nothing in the ${daysBetween(s.lastOldEgg, on)} days since the removal and is finished. Find her and take her out`,
-      'own',
-    )
+    finished(s, on, true)
     return
   }
   if (daysBetween(since, on) >= FIRST_EGG_AFTER_EMERGENCE_HARD.latest) {
@@ -188,6 +223,11 @@ function afterRelease(s: State, look: Inspection, q: Extract<Queen, { is: 'relea
   const ask = s.pending('eggs-after-introduction')
   if (ask === undefined || look.eggs !== 'none') {
     unsettled(s, look, 'eggs-after-introduction')
+    return
+  }
+  if (isFinished(s, look, q)) {
+    s.answer(look.on, 'eggs-after-introduction')
+    finished(s, look.on, look.queen === 'seen')
     return
   }
   if (look.on < ask.closes) {
