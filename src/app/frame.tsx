@@ -3,7 +3,7 @@
 import { createMiddleware } from 'hono/factory'
 import { type Day, dayIn } from '../days.ts'
 import type { Frame } from '../parts/index.ts'
-import { may, mayOpen } from '../people/index.ts'
+import { guardFor } from '../people/index.ts'
 import type { AppContext, Deps, Env, PageDeps, Viewer } from './context.ts'
 
 /** The yard's time zone: its own choice, else the machine's. */
@@ -25,13 +25,14 @@ export function viewerOf(c: AppContext): Viewer {
 export function frameFor(c: AppContext, deps: PageDeps): Frame {
   const { settings } = deps.store
   const viewer = c.get('viewer') ?? null
+  const { may, mayOpen } = guardFor(viewer?.role ?? null)
   return {
     today: todayOf(deps),
     zone: zoneOf(deps),
     units: { temperature: settings.get('temperature'), weight: settings.get('weight') },
     viewer: viewer === null ? null : { name: viewer.name, role: viewer.role },
-    may: (action) => viewer !== null && may(viewer.role, action),
-    mayOpen: (path) => viewer !== null && mayOpen(viewer.role, path),
+    may,
+    mayOpen,
     path: c.req.path,
     built: deps.assets.built,
   }

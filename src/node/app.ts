@@ -44,7 +44,7 @@ import { removalIntake, removalSteps, removals, removalTerms } from '../features
 import { removalSign } from '../features/removal/node.ts'
 import { review } from '../features/review/node.ts'
 import { stands, supplies, supplyWarmer } from '../features/supplies/node.ts'
-import { may, ROLES, type Role, storeFor } from '../people/index.ts'
+import { guardFor, ROLES, type Role, storeFor } from '../people/index.ts'
 import { PHOTO_LIMIT } from '../photos/index.ts'
 import { assetFiles } from './assets.ts'
 
@@ -145,7 +145,7 @@ export function appFor(role: Role, deps: AllDeps): Hono<Env> {
     c.set('viewer', c.env.viewer ?? null)
     await next()
   })
-  app.use(frame(own, may(role, 'see-supplies') ? supplyWarmer(own) : undefined), allowed)
+  app.use(frame(own, guardFor(role).may('see-supplies') ? supplyWarmer(own) : undefined), allowed)
   for (const feature of ROUTES) app.route('/', feature(own))
   app.notFound(unknownPage)
   app.onError(broken(own))

@@ -2,8 +2,10 @@
  * What is kept of a colony for after the hold, apart from the journal: letters to customers by the digest of their
  * address, and move-out records, which name buyers and can be erased. Made STRICT by hand (migrations/README.md).
  */
+
 import { sql } from 'drizzle-orm'
 import { check, index, integer, primaryKey, sqliteTable, text } from 'drizzle-orm/sqlite-core'
+import type { ColonyId } from '../ids.ts'
 
 /** A letter that can be opened without an account by whoever has its address. */
 export const customerLetter = sqliteTable(
@@ -11,7 +13,7 @@ export const customerLetter = sqliteTable(
   {
     id: text('id').primaryKey(),
     /** The colony's id. */
-    colony: text('colony').notNull(),
+    colony: text('colony').$type<ColonyId>().notNull(),
     /** Of the secret part of the address. */
     digest: text('digest').notNull().unique(),
     /** The letter tells the journal up to this day. */
@@ -31,7 +33,7 @@ export const moveRecord = sqliteTable(
   'move_record',
   {
     /** The colony's id. */
-    colony: text('colony').notNull(),
+    colony: text('colony').$type<ColonyId>().notNull(),
     /** From 1, rising by one. */
     version: integer('version').notNull(),
     savedAt: text('saved_at').notNull(),

@@ -7,6 +7,8 @@
  */
 
 import { desc, sql } from 'drizzle-orm'
+import type { Day } from '../days.ts'
+import type { ColonyId } from '../ids.ts'
 import type { Problem } from '../journal/index.ts'
 import { type ProtocolOverrides, protocolOverrides } from '../recovery/index.ts'
 import type { Connection } from './connection.ts'
@@ -57,11 +59,11 @@ interface Parts {
 
 export function protocolsOf({ connection, journal, projections, settings }: Parts): Protocols {
   const { db, raw } = connection
-  let queue: { id: string; day: string }[] = []
+  let queue: { id: ColonyId; day: Day }[] = []
   let total = 0
 
   /** Every colony with the day its plan is of, those in the yard first. */
-  const everyColony = (): { id: string; day: string }[] => {
+  const everyColony = (): { id: ColonyId; day: Day }[] => {
     const rows = db
       .select({ id: colony.id, day: colony.asOf })
       .from(colony)

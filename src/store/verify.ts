@@ -84,10 +84,10 @@ function entryProblems({ db, raw }: Connection): string[] {
     const row = named(columns)
     const read = readRow(row)
     if (row.kind === 'intake') founders.add(row.colony)
-    if (typeof read === 'string') problems.push(`${nameOf(row)} ${read}`)
+    if (!read.ok) problems.push(...read.problems.map((p) => `${nameOf(row)} ${p}`))
     else
       problems.push(
-        ...disagreements(row, read.entry).map(
+        ...disagreements(row, read.made.entry).map(
           (field) => `${nameOf(row)}: ${field} disagrees with its payload`,
         ),
       )

@@ -87,7 +87,7 @@ describe.each(sources)('in %s', (path) => {
       scopes: ['read', 'write', 'review'],
       days: 30,
     })
-    if (!made.ok) throw new Error(made.message)
+    if (!made.ok) throw new Error(made.problems[0]?.message)
     for (const { command, status, answer } of examples) {
       const { url, init } = callOf(wordsOf(command, { YARD: ORIGIN, TOKEN: made.value.token }))
       const response = await yard.app.request(url, init)

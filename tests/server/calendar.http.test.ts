@@ -286,7 +286,7 @@ describe('the address', () => {
     const { testYard } = await import('../support/yard-app.ts')
     const other = testYard({ day: DAY })
     const person = other.services.people.accounts.make({ name: 'Ada', role: 'helper', by: null })
-    if (!person.ok) throw new Error(person.message)
+    if (!person.ok) throw new Error(person.problems[0]?.message)
     const token = other.services.calendars.open(person.value.id, { shows: 'best-day', yard: null })
     expect((await other.ask(null, `/feed/${token}.ics`)).status).toBe(200)
     const stranger = await other.ask(null, '/yard')
@@ -323,7 +323,7 @@ describe('the address', () => {
     const { testYard } = await import('../support/yard-app.ts')
     const other = testYard({ day: DAY })
     const person = other.services.people.accounts.make({ name: 'Ada', role: 'helper', by: null })
-    if (!person.ok) throw new Error(person.message)
+    if (!person.ok) throw new Error(person.problems[0]?.message)
     const token = other.services.calendars.open(person.value.id, { shows: 'best-day', yard: null })
     other.services.people.close(person.value.id)
     expect((await other.ask(null, `/feed/${token}.ics`)).status).not.toBe(200)
@@ -334,7 +334,7 @@ describe('the address', () => {
     const other = testYard({ day: DAY })
     const [a, b] = ['Ada', 'Bo'].map((name) => {
       const made = other.services.people.accounts.make({ name, role: 'helper', by: null })
-      if (!made.ok) throw new Error(made.message)
+      if (!made.ok) throw new Error(made.problems[0]?.message)
       return made.value.id
     })
     const { calendars } = other.services
@@ -348,7 +348,7 @@ describe('the address', () => {
     const { testYard } = await import('../support/yard-app.ts')
     const other = testYard({ day: DAY })
     const person = other.services.people.accounts.make({ name: 'Ada', role: 'helper', by: null })
-    if (!person.ok) throw new Error(person.message)
+    if (!person.ok) throw new Error(person.problems[0]?.message)
     const token = other.services.calendars.open(person.value.id, { shows: 'best-day', yard: null }) ?? ''
     const rows = other.services.connection.raw.prepare('SELECT * FROM calendar_feed').all()
     expect(rows).toHaveLength(1)

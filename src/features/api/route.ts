@@ -149,11 +149,9 @@ function handlersOf(deps: Deps): Handlers {
     readPlan({ c, query, store, today }) {
       const plan = planAsOf(store, c.req.param('colony') ?? '', today, query.asOf)
       if (plan === null) return noColony(c)
-      return typeof plan === 'string'
-        ? problemResponse(422, 'There is no plan as of that day.', {
-            errors: [{ field: 'asOf', message: plan }],
-          })
-        : c.json(plan)
+      return plan.ok
+        ? c.json(plan.plan)
+        : problemResponse(422, 'There is no plan as of that day.', { errors: plan.problems })
     },
     listColonyEntries({ c, query, store }) {
       const found = store.colony(c.req.param('colony') ?? '')

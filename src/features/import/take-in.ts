@@ -4,6 +4,7 @@ import { createHash } from 'node:crypto'
 import { parse, v7 } from 'uuid'
 import type { Day } from '../../days.ts'
 import type { Problem } from '../../journal/index.ts'
+import { type Problems, type Result, refused } from '../../result.ts'
 import type { AppendContext, AppendResult, ColonyImports } from '../../store/index.ts'
 import { type ColonyRow, entriesOf } from './colonies-csv.ts'
 import type { Extras } from './convert.ts'
@@ -128,9 +129,7 @@ export function rehearsed(
   }
 }
 
-export type TakenIn =
-  | { ok: true; colonies: number; entries: number; already: number }
-  | { ok: false; problems: LineProblem[] }
+export type TakenIn = Result<{ colonies: number; entries: number; already: number }, Problems<LineProblem>>
 
 /** Writes the rows, all or none. */
 export function takeIn(
@@ -149,7 +148,7 @@ export function takeIn(
   )
   return result.ok
     ? { ok: true, colonies: rows.length, entries: result.accepted.length, already: result.already.length }
-    : { ok: false, problems: byLine(result.problems, entries) }
+    : refused(byLine(result.problems, entries))
 }
 
 /** The latest day on which anything in the rows happened. */

@@ -118,7 +118,11 @@ function textOf(e: StandingEntry): string | null {
       return 'They had built their old comb firmly into its frames, so we took off the bands that held it.'
     case 'disease-cleared':
       return 'The worry about their brood was cleared up.'
-    default:
+    case 'move':
+    case 'outcome':
+    case 'note':
+    case 'missed-visit':
+    case 'intake':
       return null
   }
 }

@@ -8,6 +8,7 @@
  */
 import { createTransport } from 'nodemailer'
 import { z } from 'zod'
+import type { Result } from '../../result.ts'
 
 export interface Mail {
   to: string
@@ -17,10 +18,8 @@ export interface Mail {
   id: string
 }
 
-export type Sent =
-  | { ok: true }
-  /** `again`: nothing was delivered and trying later may help. Words hold no addresses. */
-  | { ok: false; again: boolean; words: string }
+/** `again`: nothing was delivered and trying later may help. Words hold no addresses. */
+export type Sent = Result<unknown, { again: boolean; words: string }>
 
 export interface Mailer {
   send(mail: Mail): Promise<Sent>
