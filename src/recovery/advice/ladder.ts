@@ -140,7 +140,7 @@ export const frameOfEggs: Adviser = (c) => {
   const { s, today, asked } = c
   const ask = asked('egg-frame')
   if (ask === undefined || barred(c) || s.queen.is === 'laying-workers') return null
-  if (s.queen.is !== 'none') return insurance(c)
+  if (ask.insurance === true) return insurance(c)
   if (s.takeOut !== null && mayGive(s, today, c) === null)
     return { action: 'take-out-queen', rule: ask.rule, why: ask.why }
   const barredBy = mayGive(s, today, c)
