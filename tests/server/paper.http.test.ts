@@ -26,7 +26,7 @@ beforeAll(async () => {
     ...['W-10', 'W-2', 'W-3', 'W-4'].map((tag) => intake(tag, '2026-06-05')),
     intake('S-1', '2026-06-05', { yard: 'South bank' }),
     intake('N-9', '2026-06-08'),
-    { id: v7(), colony: 'N-9', kind: 'inspection', on: '2026-06-09', by: 'Isolde', opened: false },
+    { id: v7(), colony: 'N-9', kind: 'inspection', on: '2026-06-09', by: 'Isolde', opened: false, signs: [] },
   ])
 })
 

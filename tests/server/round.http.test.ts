@@ -24,6 +24,7 @@ const look = (colony: string, on: string, more: Record<string, unknown> = {}) =>
   on,
   by: 'Isolde',
   opened: false,
+  signs: [],
   ...more,
 })
 
