@@ -1,5 +1,5 @@
 /** The door of this room; README.md says what is behind it. */
-export { BROOD_SURVIVAL, HARD, QUEEN, STEADY_BROOD, WORKER } from './development.ts'
+export { BROOD_SURVIVAL, DRONE, HARD, QUEEN, STEADY_BROOD, WORKER } from './development.ts'
 export { hemisphereOf } from './hemisphere.ts'
 export {
   LAYING_WORKER_RISK,
@@ -24,3 +24,4 @@ export {
 } from './queen-rearing.ts'
 export { QUEEN_EGG_LAID, WORKER_EGG_LAID } from './sightings.ts'
 export { BEES_PER_FRAME, BEES_PER_LB, CELLS_PER_FRAME_SIDE, framesOfBees } from './strength.ts'
+export { FULL_LOOK_C, SHORT_LOOK_C } from './weather.ts'

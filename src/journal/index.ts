@@ -1,4 +1,5 @@
 /** The door of this room; README.md says what is behind it. */
+export { type Disagreement, saysNothing, withDayLooks } from './day-looks.ts'
 export {
   CLEARED_BY,
   type DiseaseCleared,
@@ -18,6 +19,8 @@ export {
   type MissedVisit,
   type MiteWash,
   MOST_PHOTOS,
+  type Move,
+  type Note,
   OUTCOMES,
   type Outcome,
   outcome,

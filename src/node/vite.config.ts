@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs'
 import { fileURLToPath } from 'node:url'
 import { defineConfig } from 'vite'
-import { rulesStamp } from '../store/rules-stamp.ts'
+import { rulesStamp } from '../store/node.ts'
 
 const top = fileURLToPath(new URL('../..', import.meta.url))
 

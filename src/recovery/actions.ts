@@ -10,5 +10,16 @@ export const ACTIONS = [
   'unite',
   'move-out',
   'call-inspector',
+  /** Give a frame of capped brood: she lays, and lacks only bees. */
+  'boost',
+  /** Order a queen now: she is likely to be needed, and takes days to come. */
+  'order-queen',
+  'feed',
+  /** A mite wash is what is missing. */
+  'wash',
+  /** Robbing, beetles, moths, deformed wings: what to do is in the reason. */
+  'see-to-signs',
+  /** Find the queen that fails and take her out. */
+  'take-out-queen',
 ] as const
 export type Action = (typeof ACTIONS)[number]

@@ -1,4 +1,5 @@
 /** The door of this room; README.md says what is behind it. */
+export type { Supplies } from './advice/context.ts'
 export { fold } from './fold/fold.ts'
 export { planOf } from './plan.ts'
 export {

@@ -41,6 +41,25 @@ export interface Check {
 export interface Advice {
   action: Action
   why: string
+  /** The last day on which it stands, where the calendar alone ends it. */
+  until?: Day
+  /** The check it does, or answers; left out where the advice stands alone. */
+  rule?: Rule
+}
+
+/** What a look left out, though the answer to a check hangs on it. */
+export interface Missing {
+  check: Rule
+  what: 'eggs' | 'queen cells' | 'capped brood'
+  /** The look that left it out. */
+  since: Day
+}
+
+/** Somebody said that the box is lost: a beekeeper confirms it by recording how it left. */
+export interface Lost {
+  on: Day
+  how: 'no-bees' | 'dead' | 'gone'
+  by: string
 }
 
 /** From and to, both days included. */
@@ -97,5 +116,11 @@ export interface Plan {
   horizon: Horizon
   /** Evidence that contradicts the spans, each with its likeliest explanations. */
   surprises: string[]
+  /** What the last looks left open that they were to answer; empty when nothing. */
+  missing: Missing[]
+  /** Found dead, gone or without bees, and not yet confirmed. */
+  lost: Lost | null
+  /** The next day after today on which something is asked: what it can wait until, where nothing is asked today. */
+  until: Day | null
   readiness: Readiness
 }

@@ -204,6 +204,9 @@ export const firstEggAfter = (emergence: Span): Span =>
     FIRST_EGG_AFTER_EMERGENCE.latest,
   )
 
+/** Last day on which the first egg of a queen that emerges in that span is still expected. */
+export const lastFirstEggOf = (emergence: Span): Day => firstEggAfter(emergence).latest
+
 /** Quiet time: from two days before the earliest emergence through the day before the likely first egg. */
 export const quietFor = (emergence: Span): DayRange => ({
   from: addDays(emergence.earliest, -QUIET_BEFORE_EMERGENCE),

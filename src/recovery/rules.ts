@@ -129,10 +129,30 @@ export const RULE_TABLE = {
     window: { opens: 6, due: 9, closes: 14 },
     lid: 'off',
     task: 'look',
-    telling: 7,
+    telling: 8,
     finds: 'worker-brood',
     source:
       'Worker brood is capped 9 days after the egg (Winston 1987); only flat worker caps prove a mated queen.',
+  },
+  'cells-beside': {
+    anchor: 'the day on which queen cells were seen beside a queen',
+    window: { opens: 3, due: 4, closes: 6 },
+    lid: 'off',
+    task: 'look',
+    telling: 6,
+    finds: 'cells',
+    source:
+      'Common practice: an open cell is capped within five days and a capped one emerges within eight (Winston 1987), so what becomes of them is seen in three to six.',
+  },
+  'look-again': {
+    anchor: 'the looks that disagree; after a pause in laying, five days later',
+    window: { opens: 2, due: 3, closes: 5 },
+    lid: 'off',
+    task: 'look',
+    telling: 0,
+    finds: 'eggs',
+    source:
+      'Arithmetic: eggs hatch after three days (Winston 1987), so a second look two to three days on tells which of two looks was right. Common practice.',
   },
   'comb-ties': {
     anchor: 'the intake',
@@ -169,7 +189,7 @@ export const RULE_TABLE = {
     window: { opens: 0, due: 1, closes: 5 },
     lid: 'off',
     task: 'look',
-    telling: 6,
+    telling: 7,
     finds: 'laying-workers',
     deeds: ['unite'],
     source:

@@ -17,6 +17,8 @@ const DOES: Partial<Record<Action, Check['rule'][]>> = {
   'move-out': ['move-out'],
 }
 
+const LID_STAYS_ON: Action[] = ['outside-look', 'feed']
+
 const RUNGS: Check['rule'][] = ['egg-frame', 'buy-queen', 'unite-or-boost', 'laying-workers']
 
 export interface ToDo {
@@ -43,12 +45,12 @@ function withoutQuestion(why: string): string {
 
 /** What the plan asks for on its day, put for one line of the round. Null when the colony can wait. */
 export function toDoOf(plan: Plan): ToDo | null {
-  const { action, why } = plan.advice
+  const { action, why, rule } = plan.advice
   if (action === 'leave-alone' || action === 'none') return null
-  const lidOn = action === 'outside-look'
+  const lidOn = LID_STAYS_ON.includes(action)
   const checks = live(plan).filter((c) => !lidOn || lidStaysOn(c, plan))
   const looks = LOOKING.includes(action)
-  const leads = (c: Check): boolean => c.why === why || DOES[action]?.includes(c.rule) === true
+  const leads = (c: Check): boolean => c.rule === rule
   const check = checks.find(leads) ?? (looks ? checks[0] : undefined) ?? null
   return {
     action,
@@ -63,24 +65,8 @@ export function toDoOf(plan: Plan): ToDo | null {
   }
 }
 
-/**
- * Until which day a colony with nothing to do today can wait; null when nothing is planned. In quiet time only what is
- * done with the lid on counts; otherwise the next window to open, or the day on which an open one is due.
- */
-export function waitsUntil(plan: Plan): Day | null {
-  const quiet = isQuiet(plan) ? plan.quiet : null
-  const counts = (c: Check): boolean => c.rule !== 'move-out' && (quiet === null || lidStaysOn(c, plan))
-  const days = [
-    ...coming(plan)
-      .filter(counts)
-      .map((c) => c.opens),
-    ...live(plan)
-      .filter((c) => counts(c) && c.status === 'open')
-      .map((c) => c.due),
-    ...(quiet === null ? [] : [addDays(quiet.to, 1)]),
-  ].filter((day) => day > plan.asOf)
-  return days.reduce<Day | null>((first, day) => (first === null || day < first ? day : first), null)
-}
+/** Until which day a colony with nothing to do today can wait, as the plan has it; null when nothing is planned. */
+export const waitsUntil = (plan: Plan): Day | null => plan.until
 
 /** Not a reason to take the lid off. */
 const FROM_OUTSIDE = rulesWhere((f) => f.lid !== 'off')
@@ -112,11 +98,13 @@ const LEFT: Record<string, string> = {
 /** How a colony left, in words. */
 export const leftWords = (outcome: string): string => LEFT[outcome] ?? 'Left the yard'
 
+const LID_SHUT: Action[] = ['none', 'leave-alone', ...LID_STAYS_ON]
+
 /** 'Raising a queen; leave the lid on until Sun 24 May'. */
 export function headline(plan: Plan, outcome: string | null): string {
   if (outcome !== null) return leftWords(outcome)
   const phase = PHASE_WORDS[plan.phase]
-  if (isQuiet(plan) && plan.quiet !== null)
+  if (isQuiet(plan) && plan.quiet !== null && LID_SHUT.includes(plan.advice.action))
     return `${phase}; leave the lid on until ${dayWords(plan.quiet.to, plan.asOf)}`
   if (plan.advice.action === 'none' || plan.advice.action === 'leave-alone') {
     const until = waitsUntil(plan)

@@ -36,6 +36,8 @@ export const RULE_WORDS: Record<Rule, RuleWords> = {
     name: 'Look for capped worker brood',
     question: 'Flat worker caps, not raised drone caps?',
   },
+  'cells-beside': { name: 'Look to the queen cells', question: 'What became of the queen cells?' },
+  'look-again': { name: 'Look again', question: 'Which look was right?' },
   'comb-ties': { name: 'Take off the comb ties', question: 'Combs attached? Take the bands off.' },
   'mite-wash': { name: 'Mite wash', question: 'How many mites on 100 bees?' },
   welfare: { name: 'Welfare look', question: 'Stores, robbing, beetles, moths, strength?' },
@@ -58,6 +60,12 @@ export const ACTION_WORDS: Record<Action, string> = {
   unite: 'Unite it',
   'move-out': 'Move it out',
   'call-inspector': 'Close it up and call the apiary inspector',
+  boost: 'Add a frame of capped brood',
+  'order-queen': 'Order a mated queen',
+  feed: 'Feed it',
+  wash: 'Wash bees for mites',
+  'see-to-signs': 'See to what was found',
+  'take-out-queen': 'Find the queen and take her out',
 }
 
 export const PHASE_WORDS: Record<Phase, string> = {

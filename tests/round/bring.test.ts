@@ -54,7 +54,11 @@ describe('what to load', () => {
   })
 
   it('nothing for boxes that ask nothing', () => {
-    const resting = box({ tag: 'Q-1', age: 2, entries: [{ kind: 'inspection', day: -1, opened: false }] })
+    const resting = box({
+      tag: 'Q-1',
+      age: 2,
+      entries: [{ kind: 'inspection', day: -1, opened: false, signs: [] }],
+    })
     expect(loadFor([resting])).toEqual([])
   })
 })
@@ -81,7 +85,11 @@ describe('the next round', () => {
   })
 
   it('is the first day on which a box asks something: the telling visit of day 4', () => {
-    const resting = box({ tag: 'Q-1', age: 2, entries: [{ kind: 'inspection', day: 0, opened: false }] })
+    const resting = box({
+      tag: 'Q-1',
+      age: 2,
+      entries: [{ kind: 'inspection', day: 0, opened: false, signs: [] }],
+    })
     expect(nextRound([resting], TODAY, DEFAULT_PROTOCOL)).toMatchObject({ day: addDays(TODAY, 2) })
   })
 

@@ -12,7 +12,7 @@ const tags = (r: Round): string[] => r.stops.map((s) => s.box.tag)
 
 /** Telling visit due on day 5, closes on day 7; cells are possible until day 6. */
 const telling = (tag: string, age = 5, more: Partial<Parameters<typeof box>[0]> = {}) =>
-  box({ tag, age, entries: [{ kind: 'inspection', day: 1 - age, opened: false }], ...more })
+  box({ tag, age, entries: [{ kind: 'inspection', day: 1 - age, opened: false, signs: [] }], ...more })
 
 const look = (day: number, seen: Record<string, unknown> = {}): Told => ({
   kind: 'inspection',
@@ -44,7 +44,11 @@ describe('the order', () => {
   })
 
   it('leaves out what asks nothing today', () => {
-    const quiet = box({ tag: 'Q-1', age: 2, entries: [{ kind: 'inspection', day: -1, opened: false }] })
+    const quiet = box({
+      tag: 'Q-1',
+      age: 2,
+      entries: [{ kind: 'inspection', day: -1, opened: false, signs: [] }],
+    })
     expect(quiet.plan.advice.action).toBe('leave-alone')
     expect(tags(round(quiet, telling('A-1')))).toEqual(['A-1'])
   })

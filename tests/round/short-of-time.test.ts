@@ -39,7 +39,11 @@ const QUEENRIGHT = [
   { kind: 'mite-wash', day: -11, bees: 300, mites: 1 },
 ]
 /** Telling visit while cells can still be started. */
-const closing = box({ tag: 'C-1', age: 5, entries: [{ kind: 'inspection', day: -4, opened: false }] })
+const closing = box({
+  tag: 'C-1',
+  age: 5,
+  entries: [{ kind: 'inspection', day: -4, opened: false, signs: [] }],
+})
 /** Neither eggs nor cells, and no young brood left: give a frame of eggs. */
 const rung = box({
   tag: 'R-1',
@@ -48,7 +52,11 @@ const rung = box({
   entries: [look(-2, { eggs: 'none', open: 'none', cells: 'none', framesOfBees: 5, stores: 'enough' })],
 })
 /** The telling visit was never made; too late for cells, too early for laying workers. */
-const late = box({ tag: 'L-1', age: 12, entries: [{ kind: 'inspection', day: -4, opened: false }] })
+const late = box({
+  tag: 'L-1',
+  age: 12,
+  entries: [{ kind: 'inspection', day: -4, opened: false, signs: [] }],
+})
 /** Welfare look on its second to last day, on its last day, and late. */
 const welfare = (tag: string, lastSeen: number) =>
   box({

@@ -1,7 +1,7 @@
 /** Reads the input of `resettle plan`: one colony's tag, protocol overrides and entries, ids and colony optional. */
 
 import { z } from 'zod'
-import type { Day } from '../../days.ts'
+import { type Day, isDay } from '../../days.ts'
 import {
   contradictions,
   type Entry,
@@ -11,16 +11,25 @@ import {
   type Problem,
   problemsOf,
 } from '../../journal/index.ts'
-import { type Protocol, protocolOverrides, protocolWith } from '../../recovery/index.ts'
+import { type Protocol, protocolOverrides, protocolWith, type Supplies } from '../../recovery/index.ts'
 
 const envelope = z.strictObject({
   tag: z.string().min(1).max(60),
   protocol: protocolOverrides.optional(),
+  supplies: z
+    .strictObject({
+      queensInHand: z.int().min(0).max(1000).optional(),
+      daysUntilQueens: z.int().min(0).max(365).optional(),
+      eggFrames: z.int().min(0).max(1000).optional(),
+    })
+    .optional(),
+  /** What a queen, a frame, an opening and a day are worth here; read by what decides by value. */
+  costs: z.record(z.string(), z.number().min(0)).optional(),
   entries: z.array(z.unknown()).min(1, 'must hold at least one entry').max(10_000),
 })
 
 export type PlanInput =
-  | { ok: true; history: History; protocol: Protocol }
+  | { ok: true; history: History; protocol: Protocol; supplies: Supplies; costs: Record<string, number> }
   | { ok: false; problems: Problem[] }
 
 /** Ids for entries that bring none: by position, so that the same file always gives the same plan. */
@@ -28,18 +37,45 @@ const placeholderId = (position: number): string =>
   `00000000-0000-7000-8000-${position.toString(16).padStart(12, '0')}`
 
 export function readPlanInput(text: string, asOf: Day): PlanInput {
-  let json: unknown
+  const json = readJson(text)
+  return json.ok ? planInputOf(json.value, asOf) : json
+}
+
+type Json = { ok: true; value: unknown } | { ok: false; problems: Problem[] }
+
+function readJson(text: string): Json {
   try {
-    json = JSON.parse(text.replace(/^\uFEFF/, ''))
+    return { ok: true, value: JSON.parse(text.replace(/^\uFEFF/, '')) as unknown }
   } catch (error) {
     return {
       ok: false,
       problems: [{ field: '', message: `the input is not JSON: ${(error as Error).message}` }],
     }
   }
+}
+
+export type PlanRequest =
+  | { ok: true; asOf: Day; input: PlanInput & { ok: true } }
+  | { ok: false; problems: Problem[] }
+
+/** One line of `resettle plan --lines`: the input of `resettle plan` with its day in `asOf`. */
+export function readPlanRequest(line: string): PlanRequest {
+  const json = readJson(line)
+  if (!json.ok) return json
+  const { value } = json
+  if (value === null || typeof value !== 'object' || Array.isArray(value))
+    return { ok: false, problems: [{ field: '', message: 'must be an object' }] }
+  const { asOf, ...rest } = value as Record<string, unknown>
+  if (typeof asOf !== 'string' || !isDay(asOf))
+    return { ok: false, problems: [{ field: 'asOf', message: 'must be a real date written YYYY-MM-DD' }] }
+  const input = planInputOf(rest, asOf)
+  return input.ok ? { ok: true, asOf, input } : input
+}
+
+function planInputOf(json: unknown, asOf: Day): PlanInput {
   const outer = envelope.safeParse(json)
   if (!outer.success) return { ok: false, problems: problemsOf(outer.error, json) }
-  const { tag, entries: raw, protocol } = outer.data
+  const { tag, entries: raw, protocol, supplies = {}, costs = {} } = outer.data
   const problems: Problem[] = []
   const entries: Entry[] = []
   raw.forEach((value, i) => {
@@ -60,7 +96,7 @@ export function readPlanInput(text: string, asOf: Day): PlanInput {
           ? problems
           : [{ field: 'entries', message: 'no intake stands: it is missing or withdrawn' }],
     }
-  return { ok: true, history, protocol: protocolWith(protocol) }
+  return { ok: true, history, protocol: protocolWith(protocol), supplies, costs }
 }
 
 function sameId(entries: readonly Entry[]): Problem[] {

@@ -6,8 +6,9 @@ import { isDay } from '../../days.ts'
 import { problemLine } from '../../journal/index.ts'
 import { planOf } from '../../recovery/index.ts'
 import { readPlanInput } from './plan-input.ts'
+import { planLines } from './plan-lines.ts'
 
-const USAGE = 'usage: resettle plan --as-of YYYY-MM-DD FILE|-'
+const USAGE = 'usage: resettle plan --as-of YYYY-MM-DD FILE|-, or resettle plan --lines -'
 
 function complain(...lines: string[]): number {
   process.stderr.write(`${lines.join('\n')}\n`)
@@ -16,13 +17,25 @@ function complain(...lines: string[]): number {
 
 export async function run(args: string[]): Promise<number> {
   let asOf: string | undefined
+  let lines: string | undefined
   let files: string[]
   try {
-    const parsed = parseArgs({ args, options: { 'as-of': { type: 'string' } }, allowPositionals: true })
+    const parsed = parseArgs({
+      args,
+      options: { 'as-of': { type: 'string' }, lines: { type: 'string' } },
+      allowPositionals: true,
+    })
     asOf = parsed.values['as-of']
+    lines = parsed.values.lines
     files = parsed.positionals
   } catch (error) {
     return complain(`plan: ${(error as Error).message}`, USAGE)
+  }
+  if (lines !== undefined) {
+    if (lines !== '-' || asOf !== undefined || files.length > 0)
+      return complain('plan: --lines reads standard input, and the day stands in each line', USAGE)
+    await planLines(process.stdin, process.stdout)
+    return 0
   }
   const [file, ...more] = files
   if (asOf === undefined) return complain('plan: --as-of is missing', USAGE)
@@ -37,6 +50,8 @@ export async function run(args: string[]): Promise<number> {
   }
   const input = readPlanInput(text, asOf)
   if (!input.ok) return complain(...input.problems.map(problemLine))
-  process.stdout.write(`${JSON.stringify(planOf(input.history, asOf, input.protocol), null, 2)}\n`)
+  process.stdout.write(
+    `${JSON.stringify(planOf(input.history, asOf, input.protocol, { supplies: input.supplies }), null, 2)}\n`,
+  )
   return 0
 }
