@@ -80,7 +80,7 @@ describe('the next round', () => {
     expect(next).toMatchObject({ day: addDays(TODAY, 1), load: [{ item: 'egg-frame', tags: ['A-1'] }] })
   })
 
-  it('is the first day on which a box asks something: the telling visit of day 4', () => {
+  it('is the first day on which a box asks something: the first brood check of day 4', () => {
     const resting = box({ tag: 'Q-1', age: 2, entries: [{ kind: 'inspection', day: 0, opened: false }] })
     expect(nextRound([resting], TODAY, DEFAULT_PROTOCOL)).toMatchObject({ day: addDays(TODAY, 2) })
   })

@@ -38,7 +38,7 @@ const QUEENRIGHT = [
   }),
   { kind: 'mite-wash', day: -11, bees: 300, mites: 1 },
 ]
-/** Telling visit while cells can still be started. */
+/** First brood check while cells can still be started. */
 const closing = box({ tag: 'C-1', age: 5, entries: [{ kind: 'inspection', day: -4, opened: false }] })
 /** Neither eggs nor cells, and no young brood left: give a frame of eggs. */
 const rung = box({
@@ -47,7 +47,7 @@ const rung = box({
   queen: 'lost',
   entries: [look(-2, { eggs: 'none', open: 'none', cells: 'none', framesOfBees: 5, stores: 'enough' })],
 })
-/** The telling visit was never made; too late for cells, too early for laying workers. */
+/** The first brood check was never made; too late for cells, too early for laying workers. */
 const late = box({ tag: 'L-1', age: 12, entries: [{ kind: 'inspection', day: -4, opened: false }] })
 /** Welfare look on its second to last day, on its last day, and late. */
 const welfare = (tag: string, lastSeen: number) =>

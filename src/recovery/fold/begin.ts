@@ -32,7 +32,7 @@ function beginStrength(s: State, intake: Intake): void {
   checkStrength(s, frames, intake.on)
 }
 
-/** The telling visit: anchored on the old queen's last egg day. */
+/** The first brood check: anchored on the old queen's last egg day. */
 export function askTellingVisit(s: State): void {
   s.ask(
     'telling-visit',

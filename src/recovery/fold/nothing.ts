@@ -65,7 +65,7 @@ function readTestFrame(s: State, look: Inspection): void {
   )
 }
 
-/** A queen not seen, or seen and not laying: the telling visit, and the recheck after a test frame. */
+/** A queen not seen, or seen and not laying: the first brood check, and the recheck after a test frame. */
 function searched(s: State, look: Inspection): void {
   const recheck = s.pending('recheck-eggs')
   const telling = s.pending('telling-visit')
@@ -99,7 +99,7 @@ function lookAgain(s: State, on: Day): void {
   s.ask('telling-visit', on, `The queen was seen on ${inWords(on)} but there were no eggs: does she lay now?`)
 }
 
-/** Taken for queenless. A queen seen after all ends that; "neither" at the telling visit ends the chance of their own brood. */
+/** Taken for queenless. A queen seen after all ends that; "neither" at the first brood check ends the chance of their own brood. */
 function taken(s: State, look: Inspection, q: Extract<Queen, { is: 'none' }>): void {
   if (look.queen === 'seen') {
     s.surprises.push(
