@@ -14,7 +14,7 @@ export const customerLetter = sqliteTable(
     colony: text('colony').notNull(),
     /** Of the secret part of the address. */
     digest: text('digest').notNull().unique(),
-    /** The letter tells the journal up to this day. */
+    /** The letter covers the journal up to this day. */
     asOf: text('as_of').notNull(),
     /** A few words of the writer's own, above the rest. */
     words: text('words'),

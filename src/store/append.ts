@@ -37,7 +37,7 @@ export interface Incoming {
 export interface AppendParts {
   connection: Pick<Connection, 'write'>
   journal: Pick<Journal, 'byId' | 'insert'>
-  /** A colony's rows so far; told what they are after an append. */
+  /** A colony's rows so far; updated after an append. */
   recent: { of(id: string): { rows: readonly JournalRow[] }; put: Recent['put'] }
   projections: Pick<Projections, 'put'>
   idsByTag: (tag: string) => string[]

@@ -1,4 +1,4 @@
-/** Which colonies were united into which: told by those that left, and shown by those that took them in. */
+/** Which colonies were united into which: read from those that left, shown by those that took them in. */
 import { type Day, earlier } from '../days.ts'
 import type { ColonySummary, Repository } from './types.ts'
 

@@ -56,7 +56,7 @@ export function api(deps: Deps): Hono<Env> {
   >
   const handlers = handlersOf(deps)
   let planned: Day | null = null
-  /** Makes plans anew when the day has changed since the last request. */
+  /** Recomputes plans when the day has changed since the last request. */
   const todayPlanned = (): Day => {
     const today = todayOf(deps)
     if (planned !== today) deps.store.refresh(today)

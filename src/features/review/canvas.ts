@@ -44,7 +44,7 @@ export interface Drawing {
   areas: DrawnArea[]
   /** Colour of the hairline. */
   ink: string
-  /** Hears which day is under the finger; null: none. */
+  /** Called with the day under the finger; null: none. */
   onDay: (day: number | null) => void
 }
 
