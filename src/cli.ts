@@ -1,4 +1,4 @@
-/** The command line: `resettle NAME …`. Each command is a file in src/commands, loaded only when asked for. */
+/** The command line: `resettle NAME …`. Each command is a file in src/node/commands, loaded only when asked for. */
 
 const COMMANDS: Record<
   string,

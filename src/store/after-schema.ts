@@ -36,7 +36,7 @@ export const moveRecord = sqliteTable(
     version: integer('version').notNull(),
     savedAt: text('saved_at').notNull(),
     savedBy: text('saved_by').notNull(),
-    /** The whole record as JSON (src/after/move-record.ts), keys sorted. */
+    /** The whole record as JSON (src/records/move-out-record.ts), keys sorted. */
     payload: text('payload').notNull(),
   },
   (t) => [
