@@ -1,4 +1,4 @@
-/** The door of this room; README.md says what is behind it. */
+/** What other parts may import from here; README.md explains. */
 export { BROOD_SURVIVAL, HARD, QUEEN, STEADY_BROOD, WORKER } from './development.ts'
 export { hemisphereOf } from './hemisphere.ts'
 export {

@@ -137,7 +137,7 @@ export function createApp(deps: AllDeps): Hono<Env> {
   return app
 }
 
-/** Everything behind the door, as one role has it. */
+/** Everything behind the sign-in, as one role has it. */
 export function appFor(role: Role, deps: AllDeps): Hono<Env> {
   const own = { ...deps, store: storeFor(role, deps.store) }
   const app = new Hono<Env>()
