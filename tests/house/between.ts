@@ -3,12 +3,13 @@ import { readFileSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { ROOT } from './files.ts'
 
-const shapeOf = (name: string): RegExp =>
-  new RegExp(`(<!-- ${name} -->\\n)([\\s\\S]*?)(\\n?<!-- /${name} -->)`)
+const shapeOf = (name: string): RegExp => new RegExp(`(<!-- ${name} -->)([\\s\\S]*?)(<!-- /${name} -->)`)
 
 /** What stands there now; empty when the file has no such part. */
 export const writtenIn = (file: string, name: string): string =>
-  shapeOf(name).exec(readFileSync(join(ROOT, file), 'utf8'))?.[2] ?? ''
+  shapeOf(name)
+    .exec(readFileSync(join(ROOT, file), 'utf8'))?.[2]
+    ?.trim() ?? ''
 
 /** Writes that part anew. Throws when the file has no such part. */
 export function writeInto(file: string, name: string, text: string): void {
@@ -17,6 +18,6 @@ export function writeInto(file: string, name: string, text: string): void {
   if (!shape.test(before)) throw new Error(`${file} has no <!-- ${name} -->`)
   writeFileSync(
     path,
-    before.replace(shape, (_, open: string, _old, close: string) => `${open}${text}${close}`),
+    before.replace(shape, (_, open: string, _old, close: string) => `${open}\n\n${text}\n\n${close}`),
   )
 }

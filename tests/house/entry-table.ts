@@ -22,13 +22,19 @@ interface Shape {
 /** What every entry carries, said once above the table; `replaces` is said of the withdrawal, which needs it. */
 const EVERY = new Set(['id', 'colony', 'kind', 'on', 'at', 'by'])
 
-/** One row a kind, in the order of the schema. A starred field must be there. */
-export const entryTable = (): string =>
-  ['| kind | fields |', '| --- | --- |', ...entry.options.map(rowOf)].join('\n')
+/** One row a kind, in the order of the schema, padded as the formatter has it. A starred field must be there. */
+export function entryTable(): string {
+  const rows = [['kind', 'fields'], ...entry.options.map(rowOf)]
+  const widths = [0, 1].map((column) => Math.max(...rows.map((row) => row[column]?.length ?? 0)))
+  const line = (cells: readonly string[], fill = ' '): string =>
+    `| ${cells.map((cell, i) => cell.padEnd(widths[i] ?? 0, fill)).join(' | ')} |`
+  const [heading = '', ...kinds] = rows.map((row) => line(row))
+  return [heading, line(['', ''], '-'), ...kinds].join('\n')
+}
 
-function rowOf(option: (typeof entry.options)[number]): string {
+function rowOf(option: (typeof entry.options)[number]): string[] {
   const shape = z.toJSONSchema(option, { unrepresentable: 'any' }) as Shape
-  return `| \`${option.shape.kind.value}\` | ${fieldsOf(shape)} |`
+  return [`\`${option.shape.kind.value}\``, fieldsOf(shape)]
 }
 
 function fieldsOf({ properties = {}, required = [] }: Shape): string {
