@@ -34,7 +34,7 @@ export function draftOf(kind: EntryKind, typed: Typed, units: Units, prefix = ''
   }
 }
 
-/** Reads a list of fields. Those left empty are left out; those that cannot be read are told by name. Never throws. */
+/** Reads a list of fields. Those left empty are left out; those that cannot be read are named. Never throws. */
 export function fieldsIn(
   specs: FieldSpecs,
   typed: Typed,

@@ -141,7 +141,7 @@ export function peopleOn(connection: Connection, options: PeopleOptions): People
       const usable = known?.person.state === 'active' ? known.passphrase : null
       try {
         const nobodys = nobodysHash()
-        // Whoever has a passphrase does not wait for it, so nobody would hear of its failure.
+        // Whoever has a passphrase does not wait for it, so nobody would see its failure.
         nobodys.catch(() => undefined)
         const stored = usable ?? (await nobodys)
         const right = await inTurn(() => matches(passphrase.slice(0, 1000), stored))

@@ -50,7 +50,7 @@ export const ROOMS: Readonly<Record<string, Room>> = {
     may: DAYS,
   },
   recovery: {
-    holds: 'history → plan: `fold/` reads entries in order, then spans, readiness, advice',
+    holds: 'history → plan: entries read in order, then spans, readiness, advice',
     runs: 'pure',
     may: [...DAYS, 'biology', 'journal'],
   },

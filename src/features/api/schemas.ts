@@ -87,7 +87,7 @@ export const colony = z.object({
   toDo: z.boolean(),
 })
 
-/** One colony as the API tells it. */
+/** One colony as the API answers it. */
 export function colonyOf(s: ColonySummary): z.input<typeof colony> {
   const { nextRule, nextOpens, nextDue, nextCloses } = s
   const next =

@@ -88,7 +88,7 @@ export function readTestFrame(s: State, look: Inspection): void {
   )
 }
 
-/** A queen not seen, or seen and not laying: the telling visit, and the recheck after a test frame. */
+/** A queen not seen, or seen and not laying: the first brood check, and the recheck after a test frame. */
 function searched(s: State, look: Inspection): void {
   const recheck = s.pending('recheck-eggs')
   const telling = s.pending('telling-visit')
