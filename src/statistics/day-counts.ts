@@ -130,6 +130,14 @@ export function asLost(c: DayCounts, ways: readonly number[]): DayCounts {
   return { ...c, lost: [lost], left }
 }
 
+/** The counts with the first ways only: those of the others become leaving. Example: firstWays(c, 3) of six. */
+export function firstWays(c: DayCounts, ways: number): DayCounts {
+  const left = Int32Array.from(c.left)
+  for (const by of c.lost.slice(ways))
+    for (let d = 0; d <= c.lastDay; d++) left[d] = (left[d] ?? 0) + (by[d] ?? 0)
+  return { ...c, lost: c.lost.slice(0, ways), left }
+}
+
 /** Several groups taken together. */
 export function together(groups: readonly DayCounts[]): DayCounts {
   const last = groups.reduce((m, c) => (c.lastDay > m ? c.lastDay : m), -1)

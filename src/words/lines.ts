@@ -106,6 +106,7 @@ const LEFT: Record<string, string> = {
   died: 'Died',
   absconded: 'Absconded',
   other: 'Left the yard',
+  unknown: 'Gone, not known how',
 }
 
 /** How a colony left, in words. */

@@ -19,6 +19,8 @@ function colony(i: number, lostOnDay: number | null, change: Partial<ColonyFacts
     hoursOpenToBoxed: null,
     method: null,
     removedBy: null,
+    lookedAfterBy: null,
+    lastSeen: null,
     outcome:
       lostOnDay === null
         ? { what: 'moved-out', on: addDays(intakeOn, 35), into: null }

@@ -17,6 +17,8 @@ const FACTS: ColonyFacts = {
   hoursOpenToBoxed: 4,
   method: 'vacuum',
   removedBy: 'Rowan',
+  lookedAfterBy: null,
+  lastSeen: null,
   outcome: null,
   followedFrom: '2026-05-01',
 }

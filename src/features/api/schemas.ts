@@ -5,6 +5,7 @@ import { SCOPES } from '../../people/api-tokens.ts'
 import { ROLES } from '../../people/permissions.ts'
 import { ACTIONS, PHASES, type Plan, RULES } from '../../recovery/plan-types.ts'
 import type { ColonySummary } from '../../store/types.ts'
+import { TESTED } from '../review/outcomes.ts'
 import type { Review } from '../review/review.ts'
 
 const day = realDay
@@ -131,6 +132,7 @@ export const me = z.object({
 })
 
 const limit = z.number().min(0).max(1).nullable()
+const share = z.object({ share: z.number().min(0).max(1), lower: limit, upper: limit })
 const group = z.object({
   colonies: count,
   lost: count,
@@ -152,6 +154,29 @@ const group = z.object({
   waysOfLeaving: z.array(
     z.object({ day: count, died: z.number(), absconded: z.number(), united: z.number() }),
   ),
+  outcomes: z.array(
+    z.object({
+      day: count,
+      movedOut: share,
+      died: share,
+      absconded: share,
+      united: share,
+      other: share,
+      unknown: share.optional(),
+      stillHere: share,
+    }),
+  ),
+  fates: z.object({
+    colonies: count,
+    movedOut: count,
+    died: count,
+    absconded: count,
+    united: count,
+    other: count,
+    stillHere: count,
+    unknown: count,
+  }),
+  withoutDay: count,
 })
 
 /** The format of `resettle review --json`. */
@@ -160,6 +185,14 @@ export const review = z.object({
   overall: group,
   byType: z.record(z.string(), group),
   logRank: z.object({ chisq: z.number(), df: count, p: z.number() }).nullable(),
+  grayTests: z.array(
+    z.object({
+      outcome: z.enum(TESTED),
+      chisq: z.number().nullable(),
+      df: count.nullable(),
+      p: z.number().nullable(),
+    }),
+  ),
 })
 
 /** Compiles only while the schema takes every review there is. */

@@ -4,7 +4,7 @@
  */
 import type { Day } from '../../days.ts'
 import { type Column, type CoxFit, cox } from '../../statistics/cox.ts'
-import { knownOn, lossWays, staysOf } from './cohort.ts'
+import { knownOn, lossWays, staysOf, withDays } from './cohort.ts'
 import type { ColonyFacts } from './facts.ts'
 
 export const FACTORS = ['type', 'heat', 'queen', 'brood', 'vacuum', 'hours'] as const
@@ -64,7 +64,7 @@ export function goesWithLosing(
   asOf: Day,
   { unitedIsLoss = false, wanted = FACTORS }: { unitedIsLoss?: boolean; wanted?: readonly FactorName[] } = {},
 ): Findings {
-  const colonies = knownOn(all, asOf)
+  const colonies = withDays(knownOn(all, asOf))
   const modelOf = modeller(colonies, asOf, lossWays(unitedIsLoss))
   const factors = factorsIn(colonies).filter((f) => wanted.includes(f.name))
   const joint = factors.filter((f) => f.columns.length > 0 && f.recorded >= RECORDED_SHARE * colonies.length)
@@ -147,12 +147,15 @@ function findingsOf(factors: readonly Factor[], fit: CoxFit): Finding[] {
   })
 }
 
-/** A fact that is one of several groups: a column for each but the first, which the others are compared with. */
+/**
+ * A fact that is one of several groups: a column for each but the first, which the others are compared with. `nameOf` is
+ * null where the fact is not recorded.
+ */
 function grouped(
   name: FactorName,
   colonies: readonly ColonyFacts[],
   groups: readonly string[],
-  nameOf: (c: ColonyFacts) => string,
+  nameOf: (c: ColonyFacts) => string | null,
   label: (group: string) => string,
 ): Factor {
   const columns = groups.slice(1).map((g) => ({
@@ -161,13 +164,18 @@ function grouped(
     values: new Float64Array(colonies.length),
   }))
   const column = new Map(groups.slice(1).map((g, j) => [g, columns[j]?.values]))
-  let i = 0
+  let [i, recorded] = [0, 0]
   for (const c of colonies) {
-    const values = column.get(nameOf(c))
-    if (values !== undefined) values[i] = 1
+    const group = nameOf(c)
+    if (group === null) for (const { values } of columns) values[i] = Number.NaN
+    else {
+      recorded++
+      const values = column.get(group)
+      if (values !== undefined) values[i] = 1
+    }
     i++
   }
-  return { name, recorded: colonies.length, columns }
+  return { name, recorded, columns }
 }
 
 /** Groups by number of colonies, the most first; equal numbers by name. */
@@ -178,17 +186,20 @@ function byNumber(names: readonly string[]): [name: string, count: number][] {
 }
 
 const OTHER_TYPES = 'other types'
+/** What the colonies CSV says where nobody wrote down what kind of job it was. */
+export const UNKNOWN_TYPE = 'unknown'
 
 function typeFactor(colonies: readonly ColonyFacts[]): Factor {
-  const counts = byNumber(colonies.map((c) => c.removalType))
+  const counts = byNumber(colonies.flatMap((c) => (c.removalType === UNKNOWN_TYPE ? [] : [c.removalType])))
   const own = counts.filter(([, n]) => n >= FEWEST_OF_TYPE).map(([name]) => name)
   const known = new Set(own)
   const groups = own.length < counts.length ? [...own, OTHER_TYPES] : own
-  const nameOf = (c: ColonyFacts): string => (known.has(c.removalType) ? c.removalType : OTHER_TYPES)
+  const nameOf = ({ removalType: type }: ColonyFacts): string | null =>
+    type === UNKNOWN_TYPE ? null : known.has(type) ? type : OTHER_TYPES
   return grouped('type', colonies, groups, nameOf, (g) => g)
 }
 
-const QUEEN_LABELS: Record<ColonyFacts['queen'], string> = {
+const QUEEN_LABELS: Record<Exclude<ColonyFacts['queen'], 'unknown'>, string> = {
   caged: 'queen caged',
   loose: 'queen loose',
   unseen: 'queen unseen',
@@ -196,10 +207,12 @@ const QUEEN_LABELS: Record<ColonyFacts['queen'], string> = {
 }
 
 function queenFactor(colonies: readonly ColonyFacts[]): Factor {
-  const seen = byNumber(colonies.map((c) => c.queen)).map(([name]) => name)
+  const seen = byNumber(colonies.map((c) => c.queen))
+    .map(([name]) => name)
+    .filter((name) => name !== 'unknown')
   const groups = seen.includes('caged') ? ['caged', ...seen.filter((s) => s !== 'caged')] : seen
-  const label = (g: string): string => QUEEN_LABELS[g as ColonyFacts['queen']]
-  return grouped('queen', colonies, groups, (c) => c.queen, label)
+  const label = (g: string): string => QUEEN_LABELS[g as keyof typeof QUEEN_LABELS]
+  return grouped('queen', colonies, groups, (c) => (c.queen === 'unknown' ? null : c.queen), label)
 }
 
 /** Ratios for heat are for this many degrees more. */

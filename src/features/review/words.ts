@@ -12,12 +12,15 @@ export const COHORT_WORDS: Record<Cohort, string> = {
   removalType: 'removal type',
   yard: 'yard',
   season: 'season of intake',
+  year: 'year of intake',
   heat: 'heat at removal',
   queen: 'queen at intake',
   brood: 'brood that came along',
   vacuum: 'vacuum or not',
+  method: 'method',
   hours: 'hours open to boxed',
   removedBy: 'who removed it',
+  lookedAfterBy: 'who looked after it',
 }
 
 /** What is needed to name groups. */

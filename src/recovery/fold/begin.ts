@@ -1,7 +1,7 @@
 /** The intake opens the story: what came along, and the first questions. */
 import { framesOfBees } from '../../biology/strength.ts'
 import { inWords } from '../../days.ts'
-import type { Intake } from '../../journal/entry.ts'
+import { type Intake, queenTaken } from '../../journal/entry.ts'
 import { emergenceFromCells } from '../rearing.ts'
 import { broodAlong } from '../sources.ts'
 import type { State } from '../state.ts'
@@ -43,14 +43,15 @@ export function askTellingVisit(s: State): void {
 
 function beginQueen(s: State, intake: Intake, young: boolean): void {
   const cells = intake.queenCells
-  if ((cells === 'open' || cells === 'capped') && (intake.queen === 'unseen' || intake.queen === 'lost')) {
+  const queen = queenTaken(intake)
+  if ((cells === 'open' || cells === 'capped') && (queen === 'unseen' || queen === 'lost')) {
     askTellingVisit(s)
     s.void('telling-visit', intake.on)
     // The cells were begun before the removal, for reasons of their own: only their age limits the span.
     startRearing(s, emergenceFromCells(cells, s.lastOldEgg, [], null), cells, intake.on)
     return
   }
-  switch (intake.queen) {
+  switch (queen) {
     case 'caged':
       s.queen = { is: 'caged', since: intake.on, origin: 'salvaged', stillCagedOn: null }
       askTellingVisit(s)
