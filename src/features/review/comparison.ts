@@ -43,6 +43,6 @@ export function typesOnDay(names: readonly string[], curves: readonly Curve[], d
   return curves.map((curve, i) => ({
     name: names[i] ?? '',
     ...shareAlive(curve, day),
-    pooled: pooled?.types[i] ?? null,
+    pooled: pooled?.[i] ?? null,
   }))
 }
