@@ -117,12 +117,12 @@ function crossed(density: Float64Array, target: number, low: number, step: numbe
  * What a curve knows about survival to a day, as so many kept of so many: the numbers which, had all fates been known,
  * would give the same survival and the same Greenwood variance. Dorey FJ, Korn EL (1987) Statistics in Medicine
  * 6:679-687. Where the variance is 0: those followed to the day (none lost), or those lost (all lost).
- * Null when nobody was followed that long. Example: without censoring it is the plain count.
+ * Null when nobody was followed that long, or the curve hangs on a handful by then. Example: without censoring it is the plain count.
  */
 export function effectiveCounts(curve: Curve, day: number): Counts | null {
   const last = curve.steps.at(-1)
   const step = curve.steps.findLast((s) => s.day <= day)
-  if (last === undefined) return null
+  if (last === undefined || (curve.thin !== null && curve.thin.day <= day)) return null
   if (step !== undefined && step.survival === 0) return { kept: 0, of: curve.lost }
   if (last.day < day) return null
   if (step === undefined || step.survival === 1) {

@@ -85,9 +85,11 @@ const FINDING = {
   lower: 1.1,
   upper: 2.4,
   p: 0.01,
+  holm: 0.03,
   method: 'maximum-likelihood' as const,
   colonies: 120,
   lost: 60,
+  behind: 60,
 }
 
 describe('sentences', () => {
@@ -97,8 +99,14 @@ describe('sentences', () => {
     )
   })
 
+  it('do not lean on one of many facts that stands out as chance would have it', () => {
+    expect(findingReading({ ...FINDING, holm: 0.06 })).toBe(
+      'For each 5 °C warmer at the removal, colonies were lost at 1.6 times the rate (1.1 to 2.4 times), but with so many facts looked at, one that stands out as far as this is to be expected by chance.',
+    )
+  })
+
   it('say when no difference can be read', () => {
-    expect(findingReading({ ...FINDING, lower: 0.8, lost: 8 })).toBe(
+    expect(findingReading({ ...FINDING, lower: 0.8, lost: 8, behind: 8 })).toBe(
       'For each 5 °C warmer at the removal, colonies were lost at 1.6 times the rate, but anything from 0.80 to 2.4 times fits these numbers, so no difference can be read from them. Only 8 losses stand behind this.',
     )
     expect(findingReading({ ...FINDING, ratio: null })).toMatch(/nothing can be worked out/)

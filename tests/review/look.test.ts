@@ -4,7 +4,8 @@ import { hemisphereOf } from '../../src/biology/hemisphere.ts'
 import { addDays } from '../../src/days.ts'
 import { chosen, everything, namesIn, narrows } from '../../src/features/review/choice.ts'
 import { type ColonyFacts, factsOf } from '../../src/features/review/facts.ts'
-import { type ColonyRecord, historyUntil, lookAt } from '../../src/features/review/look.ts'
+import { printedFates } from '../../src/features/review/fates.ts'
+import { type ColonyRecord, type Group, historyUntil, lookAt } from '../../src/features/review/look.ts'
 import { reviewOf } from '../../src/features/review/review.ts'
 import type { History } from '../../src/journal/history.ts'
 import { DEFAULT_PROTOCOL } from '../../src/recovery/protocol.ts'
@@ -95,8 +96,10 @@ describe('looking', () => {
       ALL.map((r) => r.facts),
       AS_OF,
     )
-    expect(look.all.review).toEqual(review.overall)
-    expect(Object.fromEntries(look.groups.map((g) => [g.name, g.review]))).toEqual(review.byType)
+    const printed = (g: Group) => ({ ...g.review, fates: printedFates(g.fates), withoutDay: g.withoutDay })
+    expect(printed(look.all)).toEqual(review.overall)
+    expect(Object.fromEntries(look.groups.map((g) => [g.name, printed(g)]))).toEqual(review.byType)
+    expect(look.grayTests).toEqual(review.grayTests)
     expect(look.logRank).toEqual(review.logRank)
   })
 

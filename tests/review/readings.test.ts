@@ -21,6 +21,7 @@ const share = (colonies: number, survival: number | null, lower: number | null, 
   lower,
   upper,
   limitsBy: lower === null ? null : ('log-log' as const),
+  thin: null,
 })
 
 describe('alive on a day', () => {

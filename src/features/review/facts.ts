@@ -62,8 +62,10 @@ export function lookedAfterBy({ entries }: History): string | null {
 }
 
 /** The facts of a colony in the journal. `followedFrom`: see {@link followedFromDays}; the intake when left out. */
-export function factsOf(history: History, followedFrom: Day = history.intake.on): ColonyFacts {
+export function factsOf(history: History, from: Day = history.intake.on): ColonyFacts {
   const { intake, outcome } = history
+  const followedFrom = from > intake.on ? from : intake.on
+  const lastSeen = lastSeenOf(history)
   return {
     tag: history.tag,
     removalType: intake.removal.type,
@@ -79,7 +81,8 @@ export function factsOf(history: History, followedFrom: Day = history.intake.on)
     method: intake.removal.method ?? null,
     removedBy: intake.by,
     lookedAfterBy: lookedAfterBy(history),
-    lastSeen: lastSeenOf(history),
+    // Who enters a colony late says that it is there.
+    lastSeen: lastSeen > followedFrom ? lastSeen : followedFrom,
     outcome:
       outcome === null
         ? null
@@ -88,7 +91,7 @@ export function factsOf(history: History, followedFrom: Day = history.intake.on)
             on: outcome.dayUnknown === true ? null : outcome.on,
             into: outcome.into ?? null,
           },
-    followedFrom: followedFrom > intake.on ? followedFrom : intake.on,
+    followedFrom,
   }
 }
 

@@ -50,11 +50,13 @@ export function findingReading(f: Finding): string {
     return `${capital(subject(f, f.label))}: nothing can be worked out from these colonies.`
   const said = lead(f, f.ratio)
   const range = `${times(f.lower)} to ${times(f.upper)} times`
-  const small = f.lost < 2 * FEW ? ` Only ${f.lost} losses stand behind this.` : ''
+  const small = f.behind < 2 * FEW ? ` Only ${f.behind} losses stand behind this.` : ''
   const rare =
     f.method === 'firth-penalised'
       ? ' Losses were all on one side for some of these facts, so the figure is a cautious one.'
       : ''
+  if ((f.lower > 1 || f.upper < 1) && f.holm !== null && f.holm >= 0.05)
+    return `${said} (${range}), but with so many facts looked at, one that stands out as far as this is to be expected by chance.${small}${rare}`
   if (f.lower <= 1 && f.upper >= 1)
     return `${said}, but anything from ${range} fits these numbers, so no difference can be read from them.${small}${rare}`
   return `${said} (${range}). That they go together does not say that one made the other.${small}${rare}`

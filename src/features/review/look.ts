@@ -2,20 +2,21 @@
 import type { Day } from '../../days.ts'
 import type { History } from '../../journal/history.ts'
 import type { Protocol } from '../../recovery/protocol.ts'
-import { asLost, countByDay, type DayCounts, together } from '../../statistics/day-counts.ts'
+import { asLost, type DayCounts, firstWays, together } from '../../statistics/day-counts.ts'
 import { cumulativeIncidence, type Incidence } from '../../statistics/incidence.ts'
 import { type Curve, kaplanMeier } from '../../statistics/kaplan-meier.ts'
 import { logRank } from '../../statistics/log-rank.ts'
 import { type Choice, chosen } from './choice.ts'
-import { type CohortOptions, cohortOf, lossWays } from './cohort.ts'
+import { type CohortOptions, cohortOf, lossWays, WAYS } from './cohort.ts'
 import { type ShareAlive, shareAlive, type TypeOnDay, typesOnDay } from './comparison.ts'
 import { type Findings, goesWithLosing } from './factors.ts'
 import type { ColonyFacts } from './facts.ts'
 import { type Fates, fatesOf } from './fates.ts'
 import { type MoneyReview, moneyOf } from './money.ts'
+import { OUTCOME_DAYS, type OutcomesOnDay, outcomesOn, type TypesTest, typesTests } from './outcomes.ts'
 import { FEW } from './readings.ts'
 import { type PathCount, pathCounts, queenrightByDay, recoveryOf } from './recovery-path.ts'
-import { countedBy, type GroupReview, groupReview } from './review.ts'
+import { countedBy, type GroupReview, groupReview, nobody } from './review.ts'
 import { type YardStay, yardStay } from './stay.ts'
 
 /** A colony: what Review asks of it, and its whole history. */
@@ -29,8 +30,13 @@ export interface Group {
   counts: DayCounts
   curve: Curve
   review: GroupReview
-  /** By way of leaving. */
+  fates: Fates
+  /** Colonies that left on a day nobody wrote down. */
+  withoutDay: number
+  /** By way of leaving, moved out and other as censored. */
   ways: Incidence
+  /** What had become of them, moved out as a way of its own. */
+  outcomes: OutcomesOnDay[]
   stay: YardStay
 }
 
@@ -53,6 +59,8 @@ export interface Look {
   /** One row a group, in the order of `groups`. */
   onDay: Record<LookDay, TypeOnDay[]>
   logRank: { chisq: number; df: number; p: number } | null
+  /** Gray's tests between the groups. */
+  grayTests: TypesTest[]
   findings: Findings
   paths: PathCount[]
   queenright: Incidence
@@ -93,6 +101,10 @@ export function lookAt(records: readonly ColonyRecord[], choice: Choice, options
     drawn: drawnOf(groups, choice.shown),
     alive: { 30: shareAlive(all.curve, 30), 60: shareAlive(all.curve, 60) },
     onDay: { 30: groupsOnDay(30), 60: groupsOnDay(60) },
+    grayTests: typesTests(
+      groups.map((g) => g.counts),
+      unitedIsLoss,
+    ),
     logRank: test === null ? null : { chisq: test.chisq, df: test.df, p: test.p },
     findings: goesWithLosing(colonies, asOf, { unitedIsLoss }),
     paths: pathCounts(recoveries),
@@ -122,12 +134,9 @@ function groupsIn(colonies: readonly ColonyFacts[], choice: Choice, options: Coh
     .sort((a, b) => b.curve.colonies - a.curve.colonies || (a.name < b.name ? -1 : 1))
 }
 
-/** Counts of nobody, for when no colony was chosen. */
-const nobody = (): DayCounts[] => countByDay({ day: [], way: [] }, 3)
-
 function wholeOf(groups: readonly Group[], colonies: readonly ColonyFacts[], choice: Choice): Group {
-  const counts = groups.length === 0 ? nobody() : groups.map((g) => g.counts)
-  return groupOf('', together(counts), colonies, choice)
+  const counts = groups.length === 0 ? nobody() : together(groups.map((g) => g.counts))
+  return groupOf('', counts, colonies, choice)
 }
 
 function groupOf(
@@ -136,12 +145,16 @@ function groupOf(
   colonies: readonly ColonyFacts[],
   { asOf, unitedIsLoss }: Choice,
 ): Group {
+  const review = groupReview(counts, unitedIsLoss)
   return {
     name,
     counts,
     curve: kaplanMeier(asLost(counts, lossWays(unitedIsLoss))),
-    review: groupReview(counts, unitedIsLoss),
-    ways: cumulativeIncidence(counts),
+    review,
+    fates: fatesOf(colonies, asOf),
+    withoutDay: colonies.filter((c) => c.outcome?.on === null).length,
+    ways: cumulativeIncidence(firstWays(counts, WAYS.length)),
+    outcomes: outcomesOn(counts, review.outcomes, OUTCOME_DAYS, unitedIsLoss),
     stay: yardStay(colonies, asOf),
   }
 }

@@ -2,7 +2,8 @@
 
 import { CsvLinks, Part, Reading } from '../../parts/chapter.tsx'
 import { Range, RangeHead, ratios, type Scale } from '../../parts/range.tsx'
-import type { FactorName, Finding } from './factors.ts'
+import type { FactorName } from './factor-columns.ts'
+import type { Finding } from './factors.ts'
 import { findingReading, findingsReading, times } from './findings-reading.ts'
 import type { ReviewProps } from './part-props.ts'
 import { FEW } from './readings.ts'

@@ -4,7 +4,8 @@ import { dayWords } from '../../words/dates.ts'
 import { plain, temperature, type Units } from '../../words/units.ts'
 import type { Choice } from './choice.ts'
 import { COHORTS, type Cohort, UNKNOWN } from './cohort.ts'
-import { type Finding, HEAT_STEP_C } from './factors.ts'
+import { HEAT_STEP_C } from './factor-columns.ts'
+import type { Finding } from './factors.ts'
 import type { RecoveryPath } from './recovery-path.ts'
 
 /** What one compares by. */
