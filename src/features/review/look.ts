@@ -1,5 +1,4 @@
 /** Everything the review page, its report and its CSV files show, for one choice of colonies. */
-import type { Day } from '../../days.ts'
 import type { History } from '../../journal/history.ts'
 import type { Protocol } from '../../recovery/protocol.ts'
 import { asLost, type DayCounts, firstWays, together } from '../../statistics/day-counts.ts'
@@ -12,6 +11,7 @@ import { type ShareAlive, shareAlive, type TypeOnDay, typesOnDay } from './compa
 import { type Findings, goesWithLosing } from './factors.ts'
 import type { ColonyFacts } from './facts.ts'
 import { type Fates, fatesOf } from './fates.ts'
+import { historyUntil } from './history-until.ts'
 import { type MoneyReview, moneyOf } from './money.ts'
 import { OUTCOME_DAYS, type OutcomesOnDay, outcomesOn, type TypesTest, typesTests } from './outcomes.ts'
 import { FEW } from './readings.ts'
@@ -110,17 +110,6 @@ export function lookAt(records: readonly ColonyRecord[], choice: Choice, options
     paths: pathCounts(recoveries),
     queenright: queenrightByDay(recoveries),
     money: moneyOf(histories),
-  }
-}
-
-/** A history as it stood at the end of a day. */
-export function historyUntil(history: History, asOf: Day): History {
-  if (history.entries.every((e) => e.on <= asOf)) return history
-  const outcome = history.outcome
-  return {
-    ...history,
-    entries: history.entries.filter((e) => e.on <= asOf),
-    outcome: outcome !== null && outcome.on <= asOf ? outcome : null,
   }
 }
 

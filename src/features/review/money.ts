@@ -2,7 +2,7 @@
 import type { Gift } from '../../journal/entry.ts'
 import type { History } from '../../journal/history.ts'
 
-const KIND_OF: Partial<Record<Gift, 'queens' | 'feed'>> = {
+export const KIND_OF: Partial<Record<Gift, 'queens' | 'feed'>> = {
   'mated-queen': 'queens',
   virgin: 'queens',
   'queen-cell': 'queens',
