@@ -5,7 +5,7 @@
  * with the odds that the thing was so in it (Beta updating with expected counts). Done twice, so that the second
  * reading of the colonies already uses what the first has taught (expectation-maximisation; Dempster, Laird & Rubin 1977).
  */
-import type { History } from '../journal/index.ts'
+import { type History, queenTaken } from '../journal/index.ts'
 import { storyOf } from './queen-odds.ts'
 import { DEFAULT_RATES, RATE_TABLE, type Rate, type RateName, type Rates, ratesWith } from './rates.ts'
 import { hindsight } from './story/back.ts'
@@ -91,7 +91,7 @@ function* readColonies(closed: readonly History[], rates: Rates): Generator<unde
       return here ? sum + (start.w[i] ?? 0) : sum
     }, 0)
     // The way of removal shifts the odds of an unseen queen; only ordinary removals teach the plain rate.
-    const name = ALIVE[h.intake.queen]
+    const name = ALIVE[queenTaken(h.intake)]
     if (Math.abs(aliveChance(h.intake, rates) - rates[name]) < ORDINARY) add(name, alive, 1 - alive)
     for (const [name, [yes, no]] of Object.entries(LEARNED) as [RateName, readonly [number, number]][])
       add(name, tallies[yes] ?? 0, tallies[no] ?? 0)

@@ -75,7 +75,7 @@ describe.each(names)('%s', (name) => {
       1e-8,
       'upper',
     )
-    const ratios = errors.map((_, j) => ratioTest(likelihood, top, j) ?? Number.NaN)
+    const ratios = errors.map((_, j) => ratioTest(likelihood, top, [j]) ?? Number.NaN)
     expectNear(ratios, entry.firth.penalised_lr_chisq, 1e-8, 'ratio')
     expectNear(
       ratios.map((r) => chiSquareAbove(r, 1)),

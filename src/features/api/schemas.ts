@@ -6,7 +6,7 @@ import { ROLES } from '../../people/index.ts'
 import { SCOPES } from '../../people/node.ts'
 import { ACTIONS, PHASES, type Plan, RULES } from '../../recovery/index.ts'
 import type { ColonySummary } from '../../store/index.ts'
-import type { Review } from '../review/index.ts'
+import { type Review, TESTED } from '../review/index.ts'
 
 const day = realDay
 const instant = z.iso.datetime()
@@ -142,6 +142,7 @@ export const me = z.object({
 })
 
 const limit = z.number().min(0).max(1).nullable()
+const share = z.object({ share: z.number().min(0).max(1), lower: limit, upper: limit })
 const group = z.object({
   colonies: count,
   lost: count,
@@ -163,6 +164,29 @@ const group = z.object({
   waysOfLeaving: z.array(
     z.object({ day: count, died: z.number(), absconded: z.number(), united: z.number() }),
   ),
+  outcomes: z.array(
+    z.object({
+      day: count,
+      movedOut: share,
+      died: share,
+      absconded: share,
+      united: share,
+      other: share,
+      unknown: share.optional(),
+      stillHere: share,
+    }),
+  ),
+  fates: z.object({
+    colonies: count,
+    movedOut: count,
+    died: count,
+    absconded: count,
+    united: count,
+    other: count,
+    stillHere: count,
+    unknown: count,
+  }),
+  withoutDay: count,
 })
 
 /** The format of `resettle review --json`. */
@@ -171,6 +195,14 @@ export const review = z.object({
   overall: group,
   byType: z.record(z.string(), group),
   logRank: z.object({ chisq: z.number(), df: count, p: z.number() }).nullable(),
+  grayTests: z.array(
+    z.object({
+      outcome: z.enum(TESTED),
+      chisq: z.number().nullable(),
+      df: count.nullable(),
+      p: z.number().nullable(),
+    }),
+  ),
 })
 
 /** Compiles only while the schema takes every review there is. */

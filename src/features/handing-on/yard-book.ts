@@ -37,7 +37,7 @@ export interface ColonyLine {
 export interface MovementLine {
   on: Day
   tag: string
-  what: 'came' | 'moved' | 'moved-out' | 'united' | 'died' | 'absconded' | 'other'
+  what: 'came' | 'moved' | 'moved-out' | 'united' | 'died' | 'absconded' | 'other' | 'unknown'
   from: string
   to: string
   permits: string

@@ -21,6 +21,7 @@ export const QUEEN_CAME: Record<Intake['queen'], string> = {
   caged: 'We found their queen, and she travelled in a small cage in their midst.',
   loose: 'We saw their queen go into the box with them.',
   unseen: 'We did not see their queen that day, which is common: there are thousands of bees and one of her.',
+  unknown: 'Nobody wrote down whether their queen was seen that day.',
   lost: 'Their queen was lost in the removal, so from the first day they needed a new one.',
 }
 
@@ -51,6 +52,7 @@ export const ENDED: Record<Outcome['what'], string> = {
   absconded:
     'we found their box empty: they had left it. We are sorry. Bees sometimes give up a new home, and where they went we cannot tell.',
   other: 'they left our holding yard.',
+  unknown: 'they were no longer in our holding yard, and our book does not say how they left it.',
 }
 
 /** What they were given; null: not listed one by one. */
