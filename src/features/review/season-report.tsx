@@ -11,16 +11,10 @@ import { findingReading, findingsReading, moneyReading, stayReading } from './fi
 import { manyAtOnce } from './losing.tsx'
 import { amount } from './money.ts'
 import { MONEY_ROWS } from './money-part.tsx'
+import { outcomesReading } from './outcomes-reading.ts'
 import { nameIn, pathIn, type ReviewProps } from './part-props.ts'
 import { StepChart } from './plot.tsx'
-import {
-  aliveReading,
-  CURVE_CAUTION,
-  coloniesOf,
-  meanReading,
-  medianReading,
-  waysReading,
-} from './readings.ts'
+import { aliveReading, CURVE_CAUTION, coloniesOf, waysReading } from './readings.ts'
 import { PathTable, queenrightReading } from './recovery.tsx'
 import { comparison } from './survival.tsx'
 import { WaysChart } from './ways-plot.tsx'
@@ -67,10 +61,8 @@ const FirstPage = (p: ReviewProps & { yardName: string }) => {
       </header>
       <ul class="sentences">
         <li>{fatesReading(look.fates, look.choice.unitedIsLoss)}</li>
+        {look.all.outcomes.flatMap((o) => (o.day === 60 ? [<li>{outcomesReading('', o)}</li>] : []))}
         <li>{aliveReading('', 30, look.alive[30])}</li>
-        <li>{aliveReading('', 60, look.alive[60])}</li>
-        <li>{medianReading('', look.all.review)}</li>
-        <li>{meanReading('', 60, look.all.review)}</li>
         {look.all.curve.colonies < FEW ? (
           <li>
             With fewer than {FEW} colonies this report tells what happened; it cannot say which removals are
