@@ -14,7 +14,7 @@ import { MONEY_ROWS } from './money-part.tsx'
 import { outcomesReading } from './outcomes-reading.ts'
 import { nameIn, pathIn, type ReviewProps } from './part-props.ts'
 import { StepChart } from './plot.tsx'
-import { aliveReading, CURVE_CAUTION, coloniesOf, waysReading } from './readings.ts'
+import { CURVE_CAUTION, coloniesOf, waysReading } from './readings.ts'
 import { PathTable, queenrightReading } from './recovery.tsx'
 import { comparison } from './survival.tsx'
 import { WaysChart } from './ways-plot.tsx'
@@ -25,7 +25,7 @@ const MOST_GROUPS = 12
 /** Said once on paper instead of after every finding. */
 const NO_CAUSE = 'That they go together does not say that one made the other.'
 /** Findings shown on paper. */
-const MOST_FINDINGS = 5
+const MOST_FINDINGS = 3
 
 export const SeasonReport = (p: ReviewProps & { yardName: string }) => (
   <Layout frame={p.frame} title="Season report" ways={false}>
@@ -62,7 +62,6 @@ const FirstPage = (p: ReviewProps & { yardName: string }) => {
       <ul class="sentences">
         <li>{fatesReading(look.fates, look.choice.unitedIsLoss)}</li>
         {look.all.outcomes.flatMap((o) => (o.day === 60 ? [<li>{outcomesReading('', o)}</li>] : []))}
-        <li>{aliveReading('', 30, look.alive[30])}</li>
         {look.all.curve.colonies < FEW ? (
           <li>
             With fewer than {FEW} colonies this report tells what happened; it cannot say which removals are
@@ -189,7 +188,7 @@ const LongestStays = (p: ReviewProps) =>
     <table class="numbers">
       <caption>Day by which half had left</caption>
       <tbody>
-        {p.look.groups.slice(0, 6).map((g) => (
+        {p.look.groups.slice(0, 4).map((g) => (
           <tr>
             <th scope="row">
               {nameIn(p, g)}
