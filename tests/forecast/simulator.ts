@@ -6,6 +6,7 @@ import { addDays, type Day } from '../../src/days.ts'
 import { logNormalDays } from '../../src/forecast/pmf.ts'
 import { DURATIONS, FIRST_EGG, type Rates } from '../../src/forecast/rates.ts'
 import { type Around, NOTHING_AROUND } from '../../src/forecast/story/around.ts'
+import { inHaste } from '../../src/forecast/story/haste.ts'
 import { KINDS, type Kind, kindOf } from '../../src/forecast/story/kinds.ts'
 import {
   broodSeen,
@@ -233,7 +234,9 @@ export class Colony {
 
   /** Opens the box and writes down what is seen; each thing is looked at with that chance. */
   look(care = 0.9): Inspection {
-    const { random, rates } = this
+    const { random } = this
+    // Haste misses everything of a look alike; it is not said.
+    const rates = random() < this.rates.careless ? inHaste(this.rates) : this.rates
     const s = this.state()
     const b = broodSeen(s, this.around(), rates)
     const does = (): boolean => random() < care

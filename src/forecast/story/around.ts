@@ -17,6 +17,8 @@ export interface Around {
   oldOpen: boolean
   /** The same of her capped brood. */
   oldCapped: boolean
+  /** Queens mate at this time of the year. */
+  mates: boolean
 }
 
 export const NOTHING_AROUND: Around = {
@@ -27,6 +29,7 @@ export const NOTHING_AROUND: Around = {
   cagedFor: 0,
   oldOpen: true,
   oldCapped: true,
+  mates: true,
 }
 
 /** Brood from a frame given so many days ago is gone after this. */

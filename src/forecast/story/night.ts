@@ -62,14 +62,15 @@ function nobody(row: Row, s: State, old: number, around: Around, rates: Rates, t
   add(row, still * (1 - workers), pack(Q.none, without, old, s.caged))
 }
 
-function virgin(row: Row, s: State, old: number, rates: Rates, t: Tables, w: number): void {
+function virgin(row: Row, s: State, old: number, mates: boolean, rates: Rates, t: Tables, w: number): void {
   const age = s.age + 1
   if (age > 28) {
     add(row, w * rates.dudGoes, pack(Q.none, 0, old, s.caged))
     add(row, w * (1 - rates.dudGoes), pack(Q.virgin, age, old, s.caged))
     return
   }
-  const lays = t.virginLays[age] ?? 0
+  // Out of the mating months she does not fly: she grows too old, or lays drones.
+  const lays = mates ? (t.virginLays[age] ?? 0) : 0
   const drones = t.virginDrones[age] ?? 0
   const lost = t.virginLost[age] ?? 0
   add(row, w * lays, pack(Q.laying, 0, old, s.caged), TALLY.virginLaid)
@@ -106,7 +107,7 @@ function resident(row: Row, s: State, around: Around, rates: Rates, t: Tables, w
       else add(row, w * (1 - t.cellFails), pack(Q.raising, s.age - 1, old, s.caged))
       return
     case Q.virgin:
-      virgin(row, s, old, rates, t, w)
+      virgin(row, s, old, around.mates, rates, t, w)
       return
     case Q.workers:
       add(row, w, pack(Q.workers, s.age + 1, old, s.caged))

@@ -1,8 +1,9 @@
 /** A history as a line of steps: nights, what was seen, what was done. */
 import { RIPE_CELL_EMERGES } from '../../biology/queen-rearing.ts'
-import { type Day, dayNumber } from '../../days.ts'
+import { addDays, type Day, dayNumber } from '../../days.ts'
 import type { Given, Inspection, QueenCage } from '../../journal/entry.ts'
 import type { History, StandingEntry } from '../../journal/history.ts'
+import { type Month, matesIn } from '../../recovery/protocol.ts'
 import { BROOD_GIFTS, wasThereAt } from '../../recovery/sources.ts'
 import { type Around, type CageKind, GIFT_REACH, NOTHING_AROUND } from './around.ts'
 
@@ -43,6 +44,9 @@ export const GIVEN_CELL_DAYS: readonly (readonly [number, number])[] = [
   [8, 0.05],
 ]
 
+/** A queen lays two or three days after mating (Trunch BKA). */
+const MATED_BEFORE_FIRST_EGG = 3
+
 const YOUNG_GIFTS: Partial<Record<Given['what'], number>> = { 'egg-frame': 1, 'open-brood': 0.5 }
 
 function actOf(e: Given | QueenCage): Act | null {
@@ -61,7 +65,12 @@ const cageKindOf = (e: Given): CageKind | null =>
   e.what === 'mated-queen' ? 'bought' : e.what === 'virgin' ? 'virgin' : null
 
 /** The days of a colony's story from the removal through `last`, with what is known up to `today`. */
-export function daysOf(history: History, today: Day, last: Day): DayOfStory[] {
+export function daysOf(
+  history: History,
+  today: Day,
+  last: Day,
+  matingMonths: readonly Month[] = [],
+): DayOfStory[] {
   const start = dayNumber(history.removedOn)
   const length = Math.max(0, dayNumber(last) - start)
   const known = history.entries.filter((e) => e.on <= today)
@@ -76,9 +85,16 @@ export function daysOf(history: History, today: Day, last: Day): DayOfStory[] {
   const days: DayOfStory[] = []
   for (let t = 0; t <= length; t++) {
     const steps: Step[] = []
-    const entries = byDay.get(t) ?? []
-    const overnight = aroundOn(t, seen, open, capped)
-    const atTheLook = aroundOn(t, noted(seen, thereAtALook(entries), t), open, capped)
+    const entries = byDay.get(t) ?? NO_ENTRIES
+    const mates =
+      matingMonths.length === 0 ||
+      matesIn(matingMonths, addDays(history.removedOn, t - MATED_BEFORE_FIRST_EGG))
+    const overnight = aroundOn(t, seen, mates, open, capped)
+    if (entries.length === 0) {
+      days.push({ t, around: overnight, overnight, atTheLook: overnight, steps: NO_STEPS })
+      continue
+    }
+    const atTheLook = aroundOn(t, noted(seen, thereAtALook(entries), t), mates, open, capped)
     seen = noted(seen, entries, t)
     for (const e of entries) {
       if (e.kind === 'inspection') steps.push({ kind: 'look', entry: e })
@@ -86,10 +102,13 @@ export function daysOf(history: History, today: Day, last: Day): DayOfStory[] {
       const act = actOf(e)
       if (act !== null) steps.push({ kind: 'act', entry: e, ...act })
     }
-    days.push({ t, around: aroundOn(t, seen, open, capped), overnight, atTheLook, steps })
+    days.push({ t, around: aroundOn(t, seen, mates, open, capped), overnight, atTheLook, steps })
   }
   return days
 }
+
+const NO_STEPS: Step[] = []
+const NO_ENTRIES: StandingEntry[] = []
 
 interface Seen {
   gift: number
@@ -121,7 +140,7 @@ function noted(before: Seen, entries: readonly StandingEntry[], t: number): Seen
   return seen
 }
 
-function aroundOn(t: number, seen: Seen, open?: number, capped?: number): Around {
+function aroundOn(t: number, seen: Seen, mates: boolean, open?: number, capped?: number): Around {
   const since = (day: number): number => (day < 0 || t - day > GIFT_REACH ? -1 : t - day)
   return {
     ...NOTHING_AROUND,
@@ -133,5 +152,6 @@ function aroundOn(t: number, seen: Seen, open?: number, capped?: number): Around
     // Brood that was not there at intake can come only from what was younger then.
     oldOpen: open !== 0 || t >= 1,
     oldCapped: capped !== 0 || t >= 3,
+    mates,
   }
 }
