@@ -1,0 +1,137 @@
+/**
+ * Rules that go by the calendar: looks on set days, then weekly until the box is decided. What is found is answered by one sensible
+ * ladder (common practice): a frame of eggs where nothing young is found, time for cells and virgins, a bought queen where a frame
+ * came to nothing, uniting for laying workers and for the hopelessly small.
+ */
+import type { Keeper, Look } from '../keeper.ts'
+import { layerSeen, mayLeave, workersLay } from './knowledge.ts'
+import { HOLD, type Rule } from './rule.ts'
+
+/** Frees a caged queen, sees to a cage and gives a queen that came: done between looks, as any keeper would. */
+function seeToQueens(keeper: Keeper): void {
+  const last = keeper.introduced.at(-1)
+  if (keeper.cageOpenQuestion && keeper.day - (last ?? 0) >= (last === undefined ? 3 : 5)) keeper.seeToCage()
+  if (!keeper.queenInHand) return
+  const look = keeper.look()
+  // Eggs after all: the queen is not put in.
+  if (!layerSeen(keeper, look)) keeper.introduce()
+}
+
+function washIfDue(keeper: Keeper): void {
+  if (keeper.day >= 16 && keeper.day - keeper.washedOn > 12) keeper.wash()
+}
+
+/** Common practice: below this there is nothing to build on without a queen. */
+const HOPELESS_FRAMES = 1
+
+function ladder(keeper: Keeper, look: Look): void {
+  const { day } = keeper
+  const bees = look.framesOfBees ?? 3
+  if (workersLay(look)) return keeper.unite()
+  if (look.eggs === 'single' && look.capped === 'drone-in-worker' && day > 25) return keeper.orderQueen()
+  if (look.eggs !== 'none' || layerSeen(keeper, look)) {
+    if (bees < 2.5 && day >= 10 && keeper.cappedGiven.length < 2) keeper.boost()
+    return
+  }
+  if (bees < HOPELESS_FRAMES) return keeper.unite()
+  if (look.cells === 'open' || look.cells === 'capped' || look.cells === 'emerged') return
+  const frame = keeper.eggsGiven.at(-1)
+  const introduced = keeper.introduced.at(-1)
+  if (introduced !== undefined && day - introduced < 12) return
+  if (frame === undefined || day - frame > 24) {
+    if (look.open === 'none' || day >= 12) keeper.giveEggFrame()
+    return
+  }
+  // A frame without cells: a virgin or a queen is there, so wait; three weeks later without eggs she has failed.
+  if (day - frame >= 18 || (frame >= 18 && day - frame >= 7)) keeper.orderQueen()
+}
+
+export function looksOn(name: string, days: readonly number[], every = 7): Rule {
+  return {
+    name,
+    family: 'fixed',
+    begin() {
+      let next = 0
+      return (keeper) => {
+        seeToQueens(keeper)
+        const wanted = days[next] ?? (days.at(-1) ?? 0) + every * (next - days.length + 1)
+        if (keeper.day < wanted || keeper.fate !== null) return
+        while ((days[next] ?? (days.at(-1) ?? 0) + every * (next - days.length + 1)) <= keeper.day) next += 1
+        const look = keeper.look()
+        washIfDue(keeper)
+        if (mayLeave(keeper)) keeper.moveOut()
+        else ladder(keeper, look)
+      }
+    },
+  }
+}
+
+/** A queen is ordered as soon as a look finds no eggs, from day 5 on; again when she was not taken. */
+export const BUY_AT_ONCE: Rule = {
+  name: 'buy a queen at once where no eggs are seen',
+  family: 'fixed',
+  begin() {
+    let next = 5
+    return (keeper) => {
+      const had = keeper.introduced.length
+      seeToQueens(keeper)
+      if (keeper.introduced.length > had) next = keeper.day + 9
+      if (keeper.day < next || keeper.queenOrdered) return
+      const look = keeper.look()
+      washIfDue(keeper)
+      next = keeper.day + (keeper.day < HOLD - 14 ? 14 : 7)
+      if (mayLeave(keeper)) keeper.moveOut()
+      else if (look.eggs === 'none' && keeper.introduced.length < 3) keeper.orderQueen()
+      else if (look.eggs === 'none' || workersLay(look)) keeper.unite()
+    }
+  },
+}
+
+/** The lid stays on until the hold is over; then a look every week, and nothing is given. */
+export const NEVER_TOUCH: Rule = {
+  name: 'never touch',
+  family: 'fixed',
+  begin() {
+    let next = HOLD
+    return (keeper) => {
+      if (keeper.cageOpenQuestion && keeper.day >= 3) keeper.seeToCage()
+      if (keeper.day < next) return
+      next = keeper.day + 7
+      keeper.look()
+      washIfDue(keeper)
+      if (mayLeave(keeper)) keeper.moveOut()
+    }
+  },
+}
+
+/** Test frames on day 16 and 22, read after 4 to 6 days, a queen where cells stand on one; leaves on eggs alone. */
+export const TEST_FRAMES_BY_THUMB: Rule = {
+  name: 'test frames on day 16 and 22 by rule of thumb',
+  family: 'fixed',
+  begin() {
+    const days = [5, 16, 22, 28, 35, 42, 49, 56, 63, 70, 77, 84]
+    return (keeper) => {
+      seeToQueens(keeper)
+      const wanted = days[0]
+      if (wanted === undefined || keeper.day < wanted || keeper.fate !== null) return
+      while ((days[0] ?? Number.POSITIVE_INFINITY) <= keeper.day) days.shift()
+      const look = keeper.look()
+      const eggs = look.eggs === 'single'
+      if (keeper.day >= HOLD && eggs && (look.framesOfBees ?? 0) >= 2) return keeper.moveOut()
+      if (workersLay(look)) return keeper.unite()
+      const cells = look.cells === 'open' || look.cells === 'capped'
+      if (keeper.day >= 15 && cells && keeper.eggsGiven.length > 0) keeper.orderQueen()
+      else if (keeper.day >= 15 && !eggs && !keeper.queenOrdered) keeper.giveEggFrame()
+    }
+  },
+}
+
+export const FIXED: readonly Rule[] = [
+  looksOn('look on day 10 and 30', [10, 30]),
+  looksOn('look on day 5, 12, 26, 33', [5, 12, 26, 33]),
+  looksOn('look on day 7, 21, 35', [7, 21, 35]),
+  looksOn('look every week', [5]),
+  BUY_AT_ONCE,
+  NEVER_TOUCH,
+  TEST_FRAMES_BY_THUMB,
+]
