@@ -21,6 +21,7 @@ export interface Request {
 export interface Answer {
   advice: { action: string; why: string }
   checks: readonly { rule: string; status: string }[]
+  readiness: { unmet: readonly { what: string }[] }
 }
 
 export interface Asker {

@@ -101,8 +101,8 @@ export class Bees {
     this.#age[ADULT_DAYS - 1] = (this.#age[ADULT_DAYS - 1] ?? 0) + older
     this.#age[0] = emerged
     for (let age = 0; age < ADULT_DAYS; age++) {
-      // Few die in the house; flight wears bees out: gives a mean life of 31 days at wear 1 (Winston 1987: 15-38 in summer).
-      const dying = age < 16 ? 0.006 : 0.006 + 0.09 * Math.min(1, (age - 15) / 14)
+      // Few die in the house; flight wears bees out: gives a mean life of about 36 days at wear 1 (Winston 1987: 15-38 in summer).
+      const dying = age < 18 ? 0.004 : 0.004 + 0.07 * Math.min(1, (age - 17) / 24)
       this.#age[age] = (this.#age[age] ?? 0) * (1 - Math.min(0.6, dying * wear))
     }
   }

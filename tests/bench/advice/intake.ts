@@ -101,9 +101,9 @@ export function arrivalOf(world: World, dice: Dice): Arrival {
   const swarm = kind === 'cast-swarm' ? 0.6 : kind === 'prime-swarm' ? 1.1 : kind === 'trap-out' ? 0.7 : 1
   const frames = Math.max(1, world.framesOfBees * swarm * Math.exp(dice.normal(0, 0.35, 'intake', 5)))
   const bareBox = comb.eggs + comb.open + comb.capped === 0
-  // A queen loses weight before and on the way: she begins again after 1-6 days; caged, after her release.
+  // A queen loses weight before and on the way: she begins again after 1-6 days, mostly 2 or 3; caged, after her release.
   if (queen !== null && queen.kind === 'mated')
-    queen.laysFrom = 1 + Math.floor(dice.at('queen', 0, 5) ** 2 * 8)
+    queen.laysFrom = 1 + Math.floor(dice.at('queen', 0, 5) ** 2 * 6)
   const entry: IntakeEntry = {
     id: '',
     colony: 'A-1',

@@ -184,6 +184,11 @@ export class Keeper {
     this.#queenArrives = this.day + this.colony.world.leadTime
   }
 
+  /** She is not needed after all: another yard has her. The money is gone. */
+  giveQueenAway(): void {
+    this.#queenArrives = null
+  }
+
   /** Searches for cells and for a virgin or a failing queen, then hangs the cage in. */
   introduce(): void {
     if (!this.queenInHand) return

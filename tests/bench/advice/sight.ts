@@ -55,7 +55,8 @@ export function seenIn(colony: Colony): Seen {
 
   const flat = brood.cappedWorker()
   const raised = brood.cappedDrone()
-  const mistaken = dice.chance(eyes.falseCaps * sharp, 'sight', day, 9)
+  // A few caps are mistaken, hardly ever whole combs of them (judgement).
+  const mistaken = dice.chance(eyes.falseCaps * (flat + raised < 700 ? 1 : 0.15), 'sight', day, 9)
   const cappedSeen = sees(eyes.capped * patch(flat + raised), 8)
   const mostlyDrone = raised > flat * 0.5 && raised > 20
   const capped = cappedSeen ? (mostlyDrone !== mistaken ? 'drone-in-worker' : 'worker') : 'none'

@@ -130,7 +130,7 @@ export class Colony {
     const emerged = this.brood.age(nursed)
     this.bees.live(emerged, wear)
     // 0.1 g a forager and day; 7 mg a bee and 18 mg a larva (Khoury et al. 2013).
-    const income = this.bees.foragers * 0.0002 * this.weather.forage
+    const income = this.bees.foragers * 0.00013 * this.weather.forage
     this.storesKg = Math.min(25, this.storesKg + income - bees * 7e-6 - open * 18e-6)
     this.storesKg = Math.max(0, this.storesKg)
     this.mitesPer100 = Math.min(20, this.mitesPer100 * 1.012)
@@ -193,7 +193,7 @@ export class Colony {
     if (cage.bought)
       this.queen.laysFrom =
         this.day + 1 + Math.floor(this.dice.at('introduction', this.#introductions, 2) * 4)
-    else this.queen.laysFrom = this.day + 1 + Math.floor(this.dice.at('queen', 0, 6) ** 2 * 6)
+    else this.queen.laysFrom = this.day + 1 + Math.floor(this.dice.at('queen', 0, 6) ** 2 * 5)
     this.cells = null
     this.layingWorkers = false
   }
@@ -256,7 +256,7 @@ export class Colony {
     const q = this.queen
     const fed = this.storesKg > 0.5 ? 1 : 0.3
     // Khoury et al. 2011 and 2013: half of the highest rate at 5,000 to 27,000 bees; a handful cannot keep brood warm.
-    const most = ((1500 * bees) / (bees + 9000)) * (bees / (bees + 500)) * this.weather.laying * fed
+    const most = ((2000 * bees) / (bees + 7000)) * (bees / (bees + 500)) * this.weather.laying * fed
     if (q !== null && q.laysFrom <= this.day && q.kind !== 'virgin') {
       const young = q.origin === 'old' ? 0.4 : 0.3
       const ramp = Math.min(1, young + 0.12 * (this.day - q.laysFrom))
@@ -284,7 +284,7 @@ export class Colony {
     if (this.openedOn === this.day) return
     this.openedOn = this.day
     const q = this.queen
-    const cellsRipe = this.cells !== null && this.cells.alive && this.cells.emergesOn - this.day <= 2
+    const cellsRipe = this.cells?.alive && this.cells.emergesOn - this.day <= 2
     const virgin = q !== null && q.kind === 'virgin' && this.day - q.emergedOn <= 20
     if (virgin && this.dice.chance(this.world.openingLosesVirgin, 'opening', this.day, 1)) {
       this.#lose()

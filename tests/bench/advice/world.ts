@@ -101,11 +101,11 @@ export const AS_PUBLISHED: World = {
     'trap-out': 5,
     'abandoned-hive': 9,
   }, // judgement
-  caged: 0.3, // judgement: a queen is found in about a third of cut-outs
-  aliveUnseen: 0.55, // judgement: more often boxed with the bees than not
+  caged: 0.35, // judgement: a queen is found in about a third of cut-outs
+  aliveUnseen: 0.6, // judgement: more often boxed with the bees than not
   cagedDies: 0.05, // Mangum 2019: 5 of 50 package queens dead on first inspection; half of it for a short way
   failing: 0.06, // Rhodes & Denney 2003: controls lost 5-17 % in 16 weeks, part of which falls in 90 days
-  framesOfBees: 4.5, // judgement
+  framesOfBees: 6.5, // judgement: about 15,000 bees, four pounds; a deep box filled by half or more
   broodAlive: 0.7, // judgement; no mortality of salvaged brood is published
   cellsStarted: 0.92, // Fell & Morse 1984: all test colonies started cells; less here, for small and shaken ones (judgement)
   cellsGiveVirgin: 0.87, // Pérez-Sato & Ratnieks 2006: a single ripe cell 0.70 / 0.88; several cells do better (judgement)
@@ -113,7 +113,7 @@ export const AS_PUBLISHED: World = {
   flightSafe: 0.95, // makes about 0.88 of virgins layers: a third of the 30 % losses fall in the mating (Pérez-Sato & Ratnieks 2006)
   flightMates: 0.6, // Woyke 1964: about 60 % make two flights
   mateToEgg: 3, // 2-3 days, 15 % need 5 or more (Caron)
-  accepted: 0.8, // upper end of 48.9-80.8 % (Invernizzi et al.), as colonies here are queenless for days; NSW 70-87 %
+  accepted: 0.72, // 48.9-80.8 % (Invernizzi et al.); 70 % in spring, 87 % in autumn still there (Rhodes & Denney 2003)
   leadTime: 5, // judgement: order to post box
   layingWorkers: 17, // after the last open brood; 23-30 days after the loss of the queen (Winston 1987)
   layingWorkersSpread: 4, // judgement; 14 to 30 days are reported

@@ -14,7 +14,7 @@ export const WORLDS: readonly World[] = [
     aliveUnseen: 0.4,
     cagedDies: 0.12, // Mangum 2019: 10 % of package queens dead on first inspection
     failing: 0.12,
-    framesOfBees: 3.5,
+    framesOfBees: 5,
     broodAlive: 0.35,
     leaves: 0.03,
   },
@@ -34,7 +34,7 @@ export const WORLDS: readonly World[] = [
     about: 'a helper who overlooks eggs and cells, leaves half of a look undone, and opens clumsily',
     openingLosesVirgin: 0.1, // judgement
     openingMakesLeave: 0.05,
-    accepted: 0.72,
+    accepted: 0.65,
     eyes: {
       ...eyes,
       haste: 0.6,
@@ -63,7 +63,7 @@ export const WORLDS: readonly World[] = [
     season: ['08-20', '10-10'],
     accepted: 0.87, // Rhodes & Denney 2003: 13 % lost in autumn
     forage: 0.5,
-    framesOfBees: 5,
+    framesOfBees: 7,
   },
 ]
 
@@ -73,7 +73,7 @@ const RANGES = {
   aliveUnseen: [0.35, 0.7],
   cagedDies: [0.02, 0.14],
   failing: [0.03, 0.14],
-  framesOfBees: [3, 6],
+  framesOfBees: [4, 8],
   broodAlive: [0.3, 0.85],
   cellsStarted: [0.8, 0.97],
   cellsGiveVirgin: [0.72, 0.93],
@@ -81,7 +81,7 @@ const RANGES = {
   flightSafe: [0.91, 0.97],
   flightMates: [0.45, 0.7],
   mateToEgg: [2.5, 4.5],
-  accepted: [0.6, 0.9],
+  accepted: [0.55, 0.88],
   layingWorkers: [12, 20],
   layingWorkersSpread: [2, 5],
   openingLosesVirgin: [0.03, 0.12],

@@ -2,7 +2,7 @@
 import type { Answer } from '../ask.ts'
 import { type Keeper, TAG } from '../keeper.ts'
 import { layerSeen } from './knowledge.ts'
-import type { Rule, RuleSettings } from './rule.ts'
+import { HOLD, type Rule, type RuleSettings } from './rule.ts'
 
 /** Frames of eggs that the yard's donors can spare. */
 const EGG_FRAMES = 3
@@ -17,7 +17,9 @@ const asked = (answer: Answer, rule: string): boolean =>
 /** With the lid off anyway, what the plan asks for besides. */
 function chores(keeper: Keeper, answer: Answer): void {
   if (asked(answer, 'comb-ties')) keeper.takeOffTies()
-  if (asked(answer, 'mite-wash') && keeper.day - keeper.washedOn > 7) keeper.wash()
+  // Once all else is said to be met, "the last wash is too old" asks for a wash, whichever way it is said.
+  const missing = keeper.day >= HOLD && answer.readiness.unmet.some((u) => u.what.startsWith('mites'))
+  if ((asked(answer, 'mite-wash') || missing) && keeper.day - keeper.washedOn > 7) keeper.wash()
 }
 
 /** Carries one advice out. Returns whether the plan is to be asked again today. */
@@ -108,12 +110,18 @@ const ask = (keeper: Keeper, { asker, costs }: RuleSettings) =>
     entries: keeper.entries,
   })
 
-export function advised(name: string, second: SecondThought = (_, answer) => answer): Rule {
+/** @param comes days on which the plan is asked at all; every day on which the keeper is there when left out */
+export function advised(
+  name: string,
+  second: SecondThought = (_, answer) => answer,
+  comes: (day: number) => boolean = () => true,
+): Rule {
   return {
     name,
     family: 'advice',
     begin(settings) {
       return async (keeper) => {
+        if (!comes(keeper.day)) return
         for (let n = 0; n < ACTS_A_DAY && keeper.fate === null; n++) {
           const got = ask(keeper, settings)
           const answer = second(keeper, got instanceof Promise ? await got : got)

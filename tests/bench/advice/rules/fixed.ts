@@ -14,7 +14,8 @@ function seeToQueens(keeper: Keeper): void {
   if (!keeper.queenInHand) return
   const look = keeper.look()
   // Eggs after all: the queen is not put in.
-  if (!layerSeen(keeper, look)) keeper.introduce()
+  if (look.eggs === 'single' || layerSeen(keeper, look)) keeper.giveQueenAway()
+  else keeper.introduce()
 }
 
 function washIfDue(keeper: Keeper): void {
@@ -24,17 +25,23 @@ function washIfDue(keeper: Keeper): void {
 /** Common practice: below this there is nothing to build on without a queen. */
 const HOPELESS_FRAMES = 1
 
+/** A small colony that lays gets a frame of capped brood, twice at most. */
+function strengthen(keeper: Keeper, look: Look): void {
+  if ((look.framesOfBees ?? 3) < 2.5 && keeper.day >= 10 && keeper.cappedGiven.length < 2) keeper.boost()
+}
+
 function ladder(keeper: Keeper, look: Look): void {
+  if (workersLay(look)) keeper.unite()
+  else if (look.eggs === 'single' && look.capped === 'drone-in-worker' && keeper.day > 25) keeper.orderQueen()
+  else if (look.eggs !== 'none' || layerSeen(keeper, look)) strengthen(keeper, look)
+  else if ((look.framesOfBees ?? 3) < HOPELESS_FRAMES) keeper.unite()
+  else if (look.cells !== 'open' && look.cells !== 'capped' && look.cells !== 'emerged')
+    withoutLayer(keeper, look)
+}
+
+/** Neither a layer nor cells: first a frame of eggs; a queen when that came to nothing. */
+function withoutLayer(keeper: Keeper, look: Look): void {
   const { day } = keeper
-  const bees = look.framesOfBees ?? 3
-  if (workersLay(look)) return keeper.unite()
-  if (look.eggs === 'single' && look.capped === 'drone-in-worker' && day > 25) return keeper.orderQueen()
-  if (look.eggs !== 'none' || layerSeen(keeper, look)) {
-    if (bees < 2.5 && day >= 10 && keeper.cappedGiven.length < 2) keeper.boost()
-    return
-  }
-  if (bees < HOPELESS_FRAMES) return keeper.unite()
-  if (look.cells === 'open' || look.cells === 'capped' || look.cells === 'emerged') return
   const frame = keeper.eggsGiven.at(-1)
   const introduced = keeper.introduced.at(-1)
   if (introduced !== undefined && day - introduced < 12) return
@@ -80,9 +87,12 @@ export const BUY_AT_ONCE: Rule = {
       const look = keeper.look()
       washIfDue(keeper)
       next = keeper.day + (keeper.day < HOLD - 14 ? 14 : 7)
+      // Once a layer was seen, one look without eggs is no reason: young larvae speak for her.
+      const none = look.eggs === 'none' && !layerSeen(keeper, look)
       if (mayLeave(keeper)) keeper.moveOut()
-      else if (look.eggs === 'none' && keeper.introduced.length < 3) keeper.orderQueen()
-      else if (look.eggs === 'none' || workersLay(look)) keeper.unite()
+      else if (none && keeper.introduced.length < 3) keeper.orderQueen()
+      else if (none || workersLay(look)) keeper.unite()
+      else strengthen(keeper, look)
     }
   },
 }
