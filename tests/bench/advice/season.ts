@@ -21,6 +21,9 @@ function through(year: readonly number[], day: Day): number {
   return of(month) * (1 - part) + of(month + 1) * part
 }
 
+/** Share of summer's chance that a queen who is ripe on that day will be mated. */
+export const matingOn = (day: Day): number => through(FLYING, day) * through(DRONES, day)
+
 export interface Weather {
   /** Frames can be taken out. */
   opens: boolean

@@ -110,18 +110,12 @@ const ask = (keeper: Keeper, { asker, costs }: RuleSettings) =>
     entries: keeper.entries,
   })
 
-/** @param comes days on which the plan is asked at all; every day on which the keeper is there when left out */
-export function advised(
-  name: string,
-  second: SecondThought = (_, answer) => answer,
-  comes: (day: number) => boolean = () => true,
-): Rule {
+export function advised(name: string, second: SecondThought = (_, answer) => answer): Rule {
   return {
     name,
     family: 'advice',
     begin(settings) {
       return async (keeper) => {
-        if (!comes(keeper.day)) return
         for (let n = 0; n < ACTS_A_DAY && keeper.fate === null; n++) {
           const got = ask(keeper, settings)
           const answer = second(keeper, got instanceof Promise ? await got : got)

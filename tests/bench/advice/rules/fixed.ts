@@ -114,27 +114,50 @@ export const NEVER_TOUCH: Rule = {
   },
 }
 
-/** Test frames on day 16 and 22, read after 4 to 6 days, a queen where cells stand on one; leaves on eggs alone. */
-export const TEST_FRAMES_BY_THUMB: Rule = {
-  name: 'test frames on day 16 and 22 by rule of thumb',
-  family: 'fixed',
-  begin() {
-    const days = [5, 16, 22, 28, 35, 42, 49, 56, 63, 70, 77, 84]
-    return (keeper) => {
-      seeToQueens(keeper)
-      const wanted = days[0]
-      if (wanted === undefined || keeper.day < wanted || keeper.fate !== null) return
-      while ((days[0] ?? Number.POSITIVE_INFINITY) <= keeper.day) days.shift()
-      const look = keeper.look()
-      const eggs = look.eggs === 'single'
-      if (keeper.day >= HOLD && eggs && (look.framesOfBees ?? 0) >= 2) return keeper.moveOut()
-      if (workersLay(look)) return keeper.unite()
-      const cells = look.cells === 'open' || look.cells === 'capped'
-      if (keeper.day >= 15 && cells && keeper.eggsGiven.length > 0) keeper.orderQueen()
-      else if (keeper.day >= 15 && !eggs && !keeper.queenOrdered) keeper.giveEggFrame()
-    }
-  },
+const FRAME_DAYS = [5, 16, 22, 28, 35, 42, 49, 56, 63, 70, 77, 84]
+
+/**
+ * Frames of eggs on day 16 and 22 wherever no eggs are seen, read at the next look; a queen where cells stand on one.
+ *
+ * @param leaves what a box must show today to be moved out
+ */
+function testFrames(
+  name: string,
+  family: 'fixed' | 'unproven',
+  leaves: (keeper: Keeper, look: Look) => boolean,
+): Rule {
+  return {
+    name,
+    family,
+    begin() {
+      const days = [...FRAME_DAYS]
+      return (keeper) => {
+        seeToQueens(keeper)
+        const wanted = days[0]
+        if (wanted === undefined || keeper.day < wanted || keeper.fate !== null) return
+        while ((days[0] ?? Number.POSITIVE_INFINITY) <= keeper.day) days.shift()
+        const look = keeper.look()
+        washIfDue(keeper)
+        const eggs = look.eggs === 'single'
+        const cells = look.cells === 'open' || look.cells === 'capped'
+        if (leaves(keeper, look)) keeper.moveOut()
+        else if (workersLay(look)) keeper.unite()
+        else if (eggs) strengthen(keeper, look)
+        else if (keeper.day >= 15 && cells && keeper.eggsGiven.length > 0) keeper.orderQueen()
+        else if (keeper.day >= 15 && !keeper.queenOrdered) keeper.giveEggFrame()
+      }
+    },
+  }
 }
+
+export const TEST_FRAMES = testFrames('test frames on day 16 and 22', 'fixed', mayLeave)
+
+/** Leaves on eggs alone, which may be a donor's: shown for what the proofs are worth, and no yardstick. */
+export const TEST_FRAMES_BY_THUMB = testFrames(
+  'the same by rule of thumb, leaving on eggs alone',
+  'unproven',
+  (keeper, look) => keeper.day >= HOLD && look.eggs === 'single' && (look.framesOfBees ?? 0) >= 2,
+)
 
 export const FIXED: readonly Rule[] = [
   looksOn('look on day 10 and 30', [10, 30]),
@@ -143,5 +166,6 @@ export const FIXED: readonly Rule[] = [
   looksOn('look every week', [5]),
   BUY_AT_ONCE,
   NEVER_TOUCH,
+  TEST_FRAMES,
   TEST_FRAMES_BY_THUMB,
 ]

@@ -4,8 +4,8 @@ import type { Costs, Keeper } from '../keeper.ts'
 
 export interface Rule {
   name: string
-  /** `fixed` rules are what the advice is held against. */
-  family: 'fixed' | 'advice' | 'truth'
+  /** `fixed` rules are what the advice is held against; an `unproven` one moves boxes out without the proofs that all others need. */
+  family: 'fixed' | 'unproven' | 'advice' | 'truth'
   /** Made anew for each colony: what is done on a day on which the keeper is at the yard. */
   begin(settings: RuleSettings): (keeper: Keeper) => void | Promise<void>
 }
