@@ -56,10 +56,14 @@ export class Brood {
   /** Worker eggs and larvae of which a queen can still be made: to egg age 5. */
   raisable = (): number => sum(this.worker, 0, 5)
 
-  /** The age of the brood that bees choose for queens: nearest to 4 days when the cell is begun (3.4 at the loss: Tofilski & Czekonska 2004). */
+  /**
+   * The age of the brood that bees make queens of, in days when the cell is begun: eggs about to hatch and the youngest larvae (3.4
+   * days old at the loss, and a day more when cells are begun: Tofilski & Czekonska 2004, Fell & Morse 1984); else what there is.
+   */
   raisableAge(): number {
-    for (const age of [4, 3, 2, 1, 0, 5]) if ((this.worker[age] ?? 0) > 15) return age
-    return 5
+    if ((this.worker[4] ?? 0) > 15) return 4.6
+    for (const age of [3, 2, 1, 0]) if ((this.worker[age] ?? 0) > 15) return age
+    return 5.5
   }
 }
 

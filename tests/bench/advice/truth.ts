@@ -71,7 +71,7 @@ export class Colony {
     this.diseased = dice.chance(0.003, 'hazard', 1)
     this.#queenlessSince = -arrival.queenlessFor
     this.#clock = Math.max(0, arrival.queenlessFor - 9)
-    this.#onset = Math.max(7, dice.normal(world.layingWorkers, world.layingWorkersSpread, 'layingWorkers'))
+    this.#onset = Math.max(10, dice.normal(world.layingWorkers, world.layingWorkersSpread, 'layingWorkers'))
     this.weather = weatherOn(world, dice, arrival.on)
   }
 

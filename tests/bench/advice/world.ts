@@ -108,9 +108,9 @@ export const AS_PUBLISHED: World = {
   framesOfBees: 6.5, // judgement: about 15,000 bees, four pounds; a deep box filled by half or more
   broodAlive: 0.7, // judgement; no mortality of salvaged brood is published
   cellsStarted: 0.92, // Fell & Morse 1984: all test colonies started cells; less here, for small and shaken ones (judgement)
-  cellsGiveVirgin: 0.87, // Pérez-Sato & Ratnieks 2006: a single ripe cell 0.70 / 0.88; several cells do better (judgement)
+  cellsGiveVirgin: 0.85, // Pérez-Sato & Ratnieks 2006: a single ripe cell 0.70 / 0.88; several cells do better (judgement)
   flyable: 0.6, // judgement; flights need calm weather above 18-20 °C
-  flightSafe: 0.95, // makes about 0.88 of virgins layers: a third of the 30 % losses fall in the mating (Pérez-Sato & Ratnieks 2006)
+  flightSafe: 0.93, // makes about 0.88 of virgins layers: a third of the 30 % losses fall in the mating (Pérez-Sato & Ratnieks 2006)
   flightMates: 0.6, // Woyke 1964: about 60 % make two flights
   mateToEgg: 3, // 2-3 days, 15 % need 5 or more (Caron)
   accepted: 0.72, // 48.9-80.8 % (Invernizzi et al.); 70 % in spring, 87 % in autumn still there (Rhodes & Denney 2003)

@@ -23,9 +23,9 @@ export const WORLDS: readonly World[] = [
     name: 'slow mating',
     about: 'bad weather: virgins wait for days to fly, some are never mated',
     flyable: 0.28, // judgement; makes about 16 days to the first egg: UK average 14-21
-    flightSafe: 0.93,
+    flightSafe: 0.91,
     mateToEgg: 4,
-    cellsGiveVirgin: 0.83,
+    cellsGiveVirgin: 0.8,
     forage: 0.7,
   },
   {
@@ -76,9 +76,9 @@ const RANGES = {
   framesOfBees: [4, 8],
   broodAlive: [0.3, 0.85],
   cellsStarted: [0.8, 0.97],
-  cellsGiveVirgin: [0.72, 0.93],
+  cellsGiveVirgin: [0.7, 0.92],
   flyable: [0.25, 0.75],
-  flightSafe: [0.91, 0.97],
+  flightSafe: [0.89, 0.96],
   flightMates: [0.45, 0.7],
   mateToEgg: [2.5, 4.5],
   accepted: [0.55, 0.88],
