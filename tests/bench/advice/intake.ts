@@ -3,7 +3,8 @@ import { addDays, type Day, dayNumber, dayOf } from '../../../src/days.ts'
 import type { Intake as IntakeEntry } from '../../../src/journal/entry.ts'
 import { BEES_A_FRAME, Bees, Brood, CELLS_A_FRAME } from './brood.ts'
 import type { Dice } from './dice.ts'
-import { type CellBatch, oldQueen, type Queen, virginQueen } from './queens.ts'
+import { oldQueen, type Queen, virginQueen } from './queens.ts'
+import type { CellBatch } from './raising.ts'
 import type { Kind, World } from './world.ts'
 
 export interface Arrival {

@@ -108,14 +108,15 @@ export class Keeper {
   }
 
   feed(): void {
-    this.colony.storesKg += 2.5
+    this.colony.nest.storesKg += 2.5
     this.#write({ kind: 'given', what: 'syrup', litres: 3, syrup: '1:1' })
   }
 
   /** A wash of 300 bees; treated at once when there are too many mites. */
   wash(): void {
     this.#open()
-    const { dice, day, mitesPer100 } = this.colony
+    const { dice, day, nest } = this.colony
+    const { mitesPer100 } = nest
     const mites = Math.max(
       0,
       Math.round(dice.normal(mitesPer100 * 3, Math.sqrt(mitesPer100 * 3), 'mites', day)),
@@ -124,7 +125,7 @@ export class Keeper {
     this.washedOn = day
     this.washed = mites / 3
     if (this.washed < TREAT_FROM) return
-    this.colony.mitesPer100 *= 0.15
+    this.colony.nest.mitesPer100 *= 0.15
     this.#write({ kind: 'given', what: 'treatment', product: 'oxalic acid' })
   }
 

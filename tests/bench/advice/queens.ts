@@ -17,16 +17,6 @@ export interface Queen {
   failsAs: 'dies' | 'drone-layer'
 }
 
-export interface CellBatch {
-  /** Day on which the first virgin leaves it, if one does. */
-  emergesOn: number
-  /** From here on it is capped. */
-  cappedFrom: number
-  count: number
-  /** False: no virgin will come of it. */
-  alive: boolean
-}
-
 /** A laying queen that came along. `n` keeps her dice apart from another's. */
 export function oldQueen(world: World, dice: Dice, n: number): Queen {
   const fails = dice.chance(world.failing, 'queen', n, 1)

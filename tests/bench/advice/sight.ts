@@ -32,7 +32,7 @@ export function seenIn(colony: Colony): Seen {
   const sharp = hasty ? eyes.hasteFactor : 1
   const sees = (p: number, n: number): boolean => dice.chance(p * sharp, 'sight', day, n)
 
-  const scattered = colony.layingWorkers && colony.queen === null
+  const scattered = colony.workers.active && colony.queen === null
   const eggsSeen = sees(eyes.eggs * patch(brood.eggs()), 3)
   const young =
     colony.queen?.origin === 'raised' &&
@@ -66,7 +66,7 @@ export function seenIn(colony: Colony): Seen {
   const frames = quarter(colony.frames * Math.exp(dice.normal(0, 0.14, 'sight', day, 12)))
   const broodFrames = quarter((brood.eggs() + openCells + flat + raised) / CELLS_A_FRAME)
   const fresh = colony.arrival.bareBox && colony.donorFrames === 0 && eggs !== 'none'
-  const stores = colony.storesKg < 1.5 ? 'low' : colony.storesKg > 9 ? 'heavy' : 'enough'
+  const stores = colony.nest.storesKg < 1.5 ? 'low' : colony.nest.storesKg > 9 ? 'heavy' : 'enough'
   return {
     eggs,
     open,
@@ -109,13 +109,13 @@ function signsSeen(colony: Colony): Inspection['signs'] {
   const signs: NonNullable<Inspection['signs']> = []
   if (colony.diseased && day > 20 && dice.chance(0.3, 'sight', day, 20)) signs.push('brood-disease-suspected')
   if (colony.frames < 1.5 && dice.chance(0.05, 'sight', day, 21)) signs.push('beetles')
-  if (colony.queen === null && !colony.layingWorkers && dice.chance(0.15, 'sight', day, 22))
+  if (colony.queen === null && !colony.workers.active && dice.chance(0.15, 'sight', day, 22))
     signs.push('queenless-roar')
   return signs
 }
 
 /** What can be told with the lid on: that they fly. */
 export const seenOutside = (colony: Colony): Seen => ({
-  stores: colony.storesKg < 1.2 ? 'low' : 'enough',
+  stores: colony.nest.storesKg < 1.2 ? 'low' : 'enough',
   signs: [],
 })

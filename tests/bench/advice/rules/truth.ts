@@ -48,10 +48,10 @@ export const KNOWS_THE_TRUTH: Rule = {
       const { colony, day } = keeper
       if (colony.cage !== null && !colony.cage.bought && day >= 2) keeper.seeToCage()
       bringQueen(keeper)
-      if (colony.layingWorkers && colony.queen === null && day % 3 === 0 && keeper.frames < 4)
+      if (colony.workers.active && colony.queen === null && day % 3 === 0 && keeper.frames < 4)
         keeper.giveEggFrame()
       strengthen(keeper)
-      if (colony.storesKg < 1.5) keeper.feed()
+      if (colony.nest.storesKg < 1.5) keeper.feed()
       // What has a mated queen and sealed brood of hers leaves on the first day on which it is strong enough.
       const sealed = colony.queen !== null && day - colony.queen.laysFrom >= 9
       if (day >= HOLD && colony.queenright && sealed && colony.frames >= MIN_FRAMES) keeper.moveOut()
