@@ -1,0 +1,156 @@
+/** The options open on a day, and what each is worth over the belief. */
+import { addDays, type Day } from '../days.ts'
+import type { Story } from '../forecast/queen-odds.ts'
+import { NOTHING_AROUND } from '../forecast/story/around.ts'
+import { Q, STATE } from '../forecast/story/state.ts'
+import { overnight, type Shares } from '../forecast/story/walk.ts'
+import { type Month, matesIn } from '../recovery/protocol.ts'
+import { type Ahead, READ_AFTER } from './ahead.ts'
+import type { Costs, Supplies } from './costs.ts'
+import { compacted, type Worth, worthOf, worthOfLook } from './leaf.ts'
+import type { Library } from './library.ts'
+import { type Season, STRENGTHS, strengthClass } from './nights.ts'
+import { BOOST_FRAMES } from './strength-now.ts'
+
+export type Act = 'look' | 'give' | 'boost' | 'queen' | 'unite'
+
+export interface Option {
+  act: Act
+  /** Days from the day decided on until the look, for looks; 0: at once. */
+  inDays: number
+  value: number
+  keeps: number
+  /** Chance that a bought queen is the next step after it. */
+  queenNext: number
+}
+
+export interface Question {
+  story: Story
+  costs: Costs
+  supplies: Supplies
+  library: Library
+  /** Frames of bees, with those about to emerge. */
+  frames: number
+  matingMonths: readonly Month[]
+  /** Whether the lid may come off so many days on. */
+  mayOpen: (inDays: number) => boolean
+  mayGive: boolean
+  mayBuy: boolean
+  mayUnite: boolean
+  /** The box was looked into today, so acting costs no second opening. */
+  openToday: boolean
+}
+
+/** Days ahead on which a look is thought of. */
+export const LOOKS = [0, 1, 2, 3, 4, 5, 6, 7, 8, 10, 12, 14, 17, 21] as const
+export const FARTHEST = 21
+
+/** A queen raised from eggs laid today flies to mate about so many days on; one raised from cells at hand, so many. */
+const MATES_IN = 21
+const MATES_SOON = 10
+
+/** When a queen begun now would mate. */
+export function seasonOn(months: readonly Month[], day: Day): Season {
+  if (matesIn(months, addDays(day, MATES_IN))) return 'in'
+  return matesIn(months, addDays(day, MATES_SOON)) ? 'closing' : 'out'
+}
+
+/** Days until a queen can be put in, in steps, so that few tables are needed. */
+const leadOf = ({ queensInHand, daysUntilQueens }: Supplies): number =>
+  queensInHand > 0 ? 0 : daysUntilQueens <= 3 ? 3 : daysUntilQueens <= 6 ? 5 : daysUntilQueens <= 10 ? 8 : 14
+
+/** Chance that the colony is still there after so many days, as a look ahead reckons it. */
+const stays = (frames: number, laying: number, days: number): number =>
+  (1 - (STRENGTHS[strengthClass(frames)]?.dies ?? 0) * (1 - 0.75 * laying)) ** days
+
+const layingShare = (shares: Shares): number =>
+  shares.states.reduce((sum, n, i) => sum + (STATE[n]?.stage === Q.laying ? (shares.w[i] ?? 0) : 0), 0)
+
+export class Room {
+  readonly #q: Question
+  readonly season: Season
+  readonly lead: number
+  readonly #now: Shares
+  readonly #laying: number
+
+  constructor(q: Question) {
+    this.#q = q
+    this.season = seasonOn(q.matingMonths, q.story.today)
+    this.lead = leadOf(q.supplies)
+    this.#now = q.story.walk.byDay[q.story.t] ?? q.story.walk.start
+    this.#laying = layingShare(this.#now)
+  }
+
+  ahead(frames: number, lead = this.lead): Ahead {
+    const { library, costs, story } = this.#q
+    return library({ model: story.model, costs, strength: strengthClass(frames), season: this.season, lead })
+  }
+
+  /** A look so many days on, in a colony of that strength. */
+  look(inDays: number, frames = this.#q.frames, lead = this.lead): Worth | null {
+    const { story, costs, openToday } = this.#q
+    const [shares, day] = [story.walk.byDay[story.t + inDays], story.days[story.t + inDays]]
+    if (shares === undefined || day === undefined) return null
+    const seen = worthOfLook(shares, day.around, story.model, this.ahead(frames, lead))
+    const alive = stays(frames, this.#laying, inDays)
+    const opening = inDays === 0 && openToday ? 0 : costs.opening
+    return { ...seen, value: (seen.value - opening) * alive - costs.day * inDays, keeps: seen.keeps * alive }
+  }
+
+  /** A frame of eggs given now and read five days on. */
+  give(): Worth {
+    const { story, costs, frames, openToday } = this.#q
+    let shares = this.#now
+    let around = story.days[story.t]?.around ?? NOTHING_AROUND
+    for (let d = 1; d <= READ_AFTER; d++) {
+      const night = story.days[story.t + d]?.overnight ?? around
+      around = { ...night, gift: d, giftWorth: 1 }
+      shares = overnight(story.model, shares, around)
+    }
+    const read = worthOfLook(shares, around, story.model, this.ahead(frames))
+    const alive = stays(frames, this.#laying, READ_AFTER)
+    const spent = costs.frame + (openToday ? 0 : costs.opening) + costs.day * READ_AFTER
+    return { ...read, value: (read.value - costs.opening) * alive - spent, keeps: read.keeps * alive }
+  }
+
+  /** The best plan that begins with a bought queen, or with uniting, at once. */
+  straight(first: 'b' | 'u'): Worth {
+    const { story, frames, openToday, costs } = this.#q
+    const around = story.days[story.t]?.around ?? NOTHING_AROUND
+    const worth = worthOf(compacted(this.#now, around), this.ahead(frames), first)
+    return openToday || first === 'u' ? worth : { ...worth, value: worth.value - costs.opening }
+  }
+
+  options(): Option[] {
+    const q = this.#q
+    const out: Option[] = []
+    const add = (act: Act, inDays: number, w: Worth | null, spent = 0): void => {
+      if (w === null) return
+      out.push({ act, inDays, value: w.value - spent, keeps: w.keeps, queenNext: w.next.b ?? 0 })
+    }
+    for (const d of LOOKS) if (!(d === 0 && q.openToday) && q.mayOpen(d)) add('look', d, this.look(d))
+    if (q.mayGive) add('give', 0, this.give())
+    if (q.mayBuy) add('queen', 0, this.straight('b'))
+    if (q.mayUnite) add('unite', 0, this.straight('u'))
+    const more = q.frames + BOOST_FRAMES
+    if (strengthClass(more) > strengthClass(q.frames)) {
+      const bestLook = out.filter((o) => o.act === 'look').sort((a, b) => b.value - a.value)[0]
+      const d = bestLook?.inDays ?? 7
+      add('boost', 0, this.look(d, more), q.costs.frame + (q.openToday ? 0 : q.costs.opening))
+    }
+    return out
+  }
+
+  /**
+   * What having a queen at hand by the time of that option is worth more than sending for one then, less what is lost when she
+   * is not needed. Positive: order now.
+   */
+  orderGain(option: Option): number {
+    const { costs } = this.#q
+    if (this.lead === 0 || option.act === 'unite' || option.act === 'queen') return 0
+    if (option.act === 'give') return Number.NEGATIVE_INFINITY
+    const inHand = this.look(option.inDays, this.#q.frames, 0)
+    if (inHand === null) return Number.NEGATIVE_INFINITY
+    return inHand.value - option.value - costs.queen
+  }
+}

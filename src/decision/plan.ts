@@ -1,0 +1,105 @@
+/** The plan of a colony with its decision: facts and proofs from recovery, the belief from forecast, and what to do from both. */
+import { addDays, type Day, earlier, inWords, later } from '../days.ts'
+import { DEFAULT_RATES } from '../forecast/rates.ts'
+import { listModelOf, type Model } from '../forecast/story/walk.ts'
+import type { History } from '../journal/history.ts'
+import { planOf as factsOf } from '../recovery/plan.ts'
+import type { Advice, Plan } from '../recovery/plan-types.ts'
+import { DEFAULT_PROTOCOL, type Protocol } from '../recovery/protocol.ts'
+import { type Costs, DEFAULT_COSTS, DEFAULT_SUPPLIES, type Supplies } from './costs.ts'
+import { type Library, libraryOf } from './library.ts'
+import { type Standing, standingOn } from './stand.ts'
+
+export interface PlanSettings {
+  model?: Model
+  library?: Library
+  costs?: Partial<Costs>
+  supplies?: Partial<Supplies>
+}
+
+const shared = { model: listModelOf(DEFAULT_RATES), library: libraryOf() }
+const models = new Map<string, Model>()
+
+/** A model of the default rates for those mating months, kept. */
+function modelFor(protocol: Protocol): Model {
+  const key = protocol.matingMonths.join()
+  if (key === '') return shared.model
+  const known = models.get(key)
+  if (known !== undefined) return known
+  const made = listModelOf(DEFAULT_RATES, protocol.matingMonths)
+  models.set(key, made)
+  return made
+}
+
+/** What only facts decide: a box that left, is held, is ready to go, or has a cage to be seen to. */
+const FACTS_DECIDE: readonly string[] = ['none', 'call-inspector', 'move-out', 'release-queen']
+
+export function planOf(
+  history: History,
+  today: Day,
+  protocol: Protocol = DEFAULT_PROTOCOL,
+  settings: PlanSettings = {},
+): Plan {
+  const facts = factsOf(history, today, protocol)
+  if (FACTS_DECIDE.includes(facts.advice.action)) return facts
+  if (facts.phase === 'laying' || facts.phase === 'queenright')
+    return { ...facts, advice: untilProof(facts, history, protocol) }
+  const { quiet } = facts
+  const standing = standingOn(
+    history,
+    today,
+    {
+      mayOpen: (day) => quiet === null || day < quiet.from || day > quiet.to,
+      mayGive: facts.phase !== 'awaiting-release',
+      mayBuy: facts.phase !== 'awaiting-release',
+      mayUnite: facts.phase !== 'awaiting-release',
+    },
+    {
+      model: settings.model ?? modelFor(protocol),
+      library: settings.library ?? shared.library,
+      protocol,
+      costs: { ...DEFAULT_COSTS, ...settings.costs },
+      supplies: { ...DEFAULT_SUPPLIES, ...settings.supplies },
+    },
+  )
+  return standing === null ? facts : { ...facts, advice: adviceOf(standing, facts, today, settings) }
+}
+
+/** A layer is proven: one look when capped brood can prove her and the hold is over, and nothing before it. */
+function untilProof(facts: Plan, history: History, protocol: Protocol): Advice {
+  const proof =
+    facts.phase === 'queenright' ? facts.asOf : (facts.spans.workerBroodProof?.likely ?? facts.asOf)
+  const target = later(
+    addDays(proof, facts.phase === 'queenright' ? 0 : 2),
+    addDays(history.intake.on, protocol.holdDays),
+  )
+  if (facts.asOf >= target) return facts.advice
+  if (facts.advice.action !== 'open-and-look' && facts.advice.action !== 'unite') return facts.advice
+  return { action: 'leave-alone', why: `Leave it alone until ${inWords(target)}.` }
+}
+
+function adviceOf(standing: Standing, facts: Plan, today: Day, settings: PlanSettings): Advice {
+  const { decision, on } = standing
+  const keeps = Math.round(100 * decision.chosen.keeps)
+  const inHand = settings.supplies === undefined || (settings.supplies.queensInHand ?? 0) > 0
+  switch (decision.act) {
+    case 'look':
+    case 'wait':
+      if (today >= on)
+        return { action: 'open-and-look', why: `Look: of 100 like this, ${keeps} keep a queen.` }
+      if (decision.order && !inHand) return { action: 'order-queen' as 'buy-queen', why: 'Order a queen.' }
+      if (facts.advice.action === 'outside-look') return facts.advice
+      return { action: 'leave-alone', why: `Leave it alone until ${inWords(earlier(on, on))}.` }
+    case 'give':
+      return {
+        action: 'give-egg-frame',
+        why: `Give a frame of eggs: of 100 like this, ${keeps} keep a queen.`,
+      }
+    case 'boost':
+      return { action: 'boost' as 'unite', why: 'Add a frame of capped brood.' }
+    case 'queen':
+      return { action: 'buy-queen', why: `Buy a queen: of 100 like this, ${keeps} keep one.` }
+    default:
+      return { action: 'unite', why: 'Unite it.' }
+  }
+}
