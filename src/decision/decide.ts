@@ -20,7 +20,7 @@ export interface Decision {
 const GENTLE = ['look', 'boost', 'give', 'queen', 'unite'] as const
 
 /** Worth this share of a colony less, an option is still as good: the reckoning is no finer. */
-const NOISE = 0.006
+const NOISE = 0.002
 /** A graver step must be worth this share of a colony more. */
 const GRAVER = 0.012
 

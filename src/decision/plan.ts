@@ -1,5 +1,5 @@
 /** The plan of a colony with its decision: facts and proofs from recovery, the belief from forecast, and what to do from both. */
-import { addDays, type Day, earlier, inWords, later } from '../days.ts'
+import { type Day, inWords } from '../days.ts'
 import { DEFAULT_RATES } from '../forecast/rates.ts'
 import { listModelOf, type Model } from '../forecast/story/walk.ts'
 import type { History } from '../journal/history.ts'
@@ -7,8 +7,9 @@ import { planOf as factsOf } from '../recovery/plan.ts'
 import type { Advice, Plan } from '../recovery/plan-types.ts'
 import { DEFAULT_PROTOCOL, type Protocol } from '../recovery/protocol.ts'
 import { type Costs, DEFAULT_COSTS, DEFAULT_SUPPLIES, type Supplies } from './costs.ts'
+import { layerPlan } from './layer.ts'
 import { type Library, libraryOf } from './library.ts'
-import { type Standing, standingOn } from './stand.ts'
+import { lastEvidence, type Settings, type Standing, standingOn } from './stand.ts'
 
 export interface PlanSettings {
   model?: Model
@@ -42,8 +43,15 @@ export function planOf(
 ): Plan {
   const facts = factsOf(history, today, protocol)
   if (FACTS_DECIDE.includes(facts.advice.action)) return facts
+  const ground: Settings = {
+    model: settings.model ?? modelFor(protocol),
+    library: settings.library ?? shared.library,
+    protocol,
+    costs: { ...DEFAULT_COSTS, ...settings.costs },
+    supplies: { ...DEFAULT_SUPPLIES, ...settings.supplies },
+  }
   if (facts.phase === 'laying' || facts.phase === 'queenright')
-    return { ...facts, advice: untilProof(facts, history, protocol) }
+    return { ...facts, advice: layerAdvice(facts, history, ground) }
   const { quiet } = facts
   const standing = standingOn(
     history,
@@ -54,28 +62,21 @@ export function planOf(
       mayBuy: facts.phase !== 'awaiting-release',
       mayUnite: facts.phase !== 'awaiting-release',
     },
-    {
-      model: settings.model ?? modelFor(protocol),
-      library: settings.library ?? shared.library,
-      protocol,
-      costs: { ...DEFAULT_COSTS, ...settings.costs },
-      supplies: { ...DEFAULT_SUPPLIES, ...settings.supplies },
-    },
+    ground,
   )
   return standing === null ? facts : { ...facts, advice: adviceOf(standing, facts, today, settings) }
 }
 
-/** A layer is proven: one look when capped brood can prove her and the hold is over, and nothing before it. */
-function untilProof(facts: Plan, history: History, protocol: Protocol): Advice {
-  const proof =
-    facts.phase === 'queenright' ? facts.asOf : (facts.spans.workerBroodProof?.likely ?? facts.asOf)
-  const target = later(
-    addDays(proof, facts.phase === 'queenright' ? 0 : 2),
-    addDays(history.intake.on, protocol.holdDays),
-  )
-  if (facts.asOf >= target) return facts.advice
-  if (facts.advice.action !== 'open-and-look' && facts.advice.action !== 'unite') return facts.advice
-  return { action: 'leave-alone', why: `Leave it alone until ${inWords(target)}.` }
+function layerAdvice(facts: Plan, history: History, s: Settings): Advice {
+  const { look, boost } = layerPlan(facts, history, lastEvidence(history), s)
+  if (boost)
+    return { action: 'boost' as 'unite', why: 'Few bees and a queen that lays: add a frame of capped brood.' }
+  if (facts.asOf >= look)
+    return facts.advice.action === 'open-and-look'
+      ? facts.advice
+      : { action: 'open-and-look', why: 'All that is missing can be seen today.' }
+  if (facts.advice.action === 'outside-look') return facts.advice
+  return { action: 'leave-alone', why: `Leave it alone until ${inWords(look)}.` }
 }
 
 function adviceOf(standing: Standing, facts: Plan, today: Day, settings: PlanSettings): Advice {
@@ -89,7 +90,7 @@ function adviceOf(standing: Standing, facts: Plan, today: Day, settings: PlanSet
         return { action: 'open-and-look', why: `Look: of 100 like this, ${keeps} keep a queen.` }
       if (decision.order && !inHand) return { action: 'order-queen' as 'buy-queen', why: 'Order a queen.' }
       if (facts.advice.action === 'outside-look') return facts.advice
-      return { action: 'leave-alone', why: `Leave it alone until ${inWords(earlier(on, on))}.` }
+      return { action: 'leave-alone', why: `Leave it alone until ${inWords(on)}.` }
     case 'give':
       return {
         action: 'give-egg-frame',

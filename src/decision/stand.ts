@@ -51,7 +51,7 @@ const STANDS = 7
 const LONG_ALONE = 42
 
 /** Days a queen has been laying, as the belief has it: its mean over the share that lays; 0 where few do. */
-function laidFor(story: Story): number {
+export function laidFor(story: Story): number {
   const shares = story.walk.byDay[story.t]
   let [w, days] = [0, 0]
   shares?.states.forEach((n, i) => {
@@ -83,6 +83,10 @@ function decideOn(history: History, day: Day, guards: Guards, s: Settings): Stan
   if (decision === null) return null
   return { decision, taken: day, on: addDays(day, decision.inDays), frames }
 }
+
+/** The day of the last evidence. */
+export const lastEvidence = (history: History): Day =>
+  history.entries.reduce<Day>((at, e) => (isEvidence(e) ? later(at, e.on) : at), history.intake.on)
 
 /** The decision that stands today; null where no option is open. Entries after `today` must not be in the history. */
 export function standingOn(history: History, today: Day, guards: Guards, s: Settings): Standing | null {
