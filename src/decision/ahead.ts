@@ -268,6 +268,44 @@ function plans(): Step[][] {
 
 const PLANS = plans()
 
+/** Beliefs to try plans on: every state alone, and mixtures of a few. */
+const TRIALS: readonly (readonly (readonly [state: number, w: number])[])[] = (() => {
+  // A plain congruential generator (Numerical Recipes): any fixed scatter will do.
+  let seed = 1
+  const next = (): number => {
+    seed = (Math.imul(seed, 1664525) + 1013904223) >>> 0
+    return seed / 4294967296
+  }
+  const alone = COMPACT.map((_, s): [number, number][] => [[s, 1]])
+  const mixed = Array.from({ length: 700 }, () =>
+    Array.from({ length: 2 + Math.floor(next() * 4) }, (): [number, number] => [
+      Math.floor(next() * COMPACT_STATES),
+      next() ** 2,
+    ]),
+  )
+  return [...alone, ...mixed]
+})()
+
+/** Plans that are best for some belief; the others are never chosen, so nobody need think of them. The best of each first step stays. */
+function worthKeeping(all: readonly Vector[]): Vector[] {
+  const kept = new Set<Vector>()
+  for (const trial of TRIALS) {
+    const best = new Map<Vector['first'], { v: Vector; value: number }>()
+    let top: { v: Vector; value: number } | null = null
+    for (const v of all) {
+      let value = 0
+      for (const [s, w] of trial) value += w * (v.value[s] ?? 0)
+      const known = best.get(v.first)
+      if (known === undefined || value > known.value) best.set(v.first, { v, value })
+      if (top === null || value > top.value) top = { v, value }
+    }
+    if (top !== null) kept.add(top.v)
+    if (trial.length === 1)
+      for (const first of ['b', 'u'] as const) kept.add(best.get(first)?.v ?? (all[0] as Vector))
+  }
+  return [...kept]
+}
+
 /** A queen kept is all that counts, and nothing costs: then a plan is worth the chance that it keeps one. */
 const ONLY_QUEENS: Costs = { worth: 1, queen: 0, frame: 0, opening: 0, day: 0, unitedFrame: 0 }
 
@@ -275,6 +313,7 @@ export function aheadOf(options: AheadOptions): Ahead {
   const ground = new Ground(options)
   const library = new Library(options, ground)
   const chances = new Library({ ...options, costs: ONLY_QUEENS }, ground)
-  const vectors = [...PLANS.map((p) => library.plan(p)), library.proof(), library.workers()]
+  const all = [...PLANS.map((p) => library.plan(p)), library.proof(), library.workers()]
+  const vectors = worthKeeping(all)
   return { vectors, keeps: (v) => chances.named(v.key).value, united: library.united }
 }

@@ -20,13 +20,16 @@ const put = (stage: State['stage'], age: number, old: number): void => {
 for (let y = 0; y <= OPEN_UNTIL; y++) put(Q.none, 0, y)
 for (const stage of [Q.none, Q.settling, Q.laying, Q.raising, Q.virgin, Q.workers, Q.drones] as const) {
   BEGIN[stage] = standsFor.length
-  for (let age = 0; age <= (LAST_AGE[stage] ?? 0); age++)
-    put(stage, age, stage === Q.raising ? raisedFrom(age) : NO_OLD)
+  for (let age = 0; age <= (LAST_AGE[stage] ?? 0); age++) put(stage, age, broodAge(stage, age))
 }
 
-/** Age of the brood a cell was begun beside, from the days until she leaves it: begun on brood two days old, eleven days before. */
-function raisedFrom(left: number): number {
-  return Math.max(2, Math.min(NO_OLD, 13 - left))
+/**
+ * Days since the last egg of who laid before: a cell is begun on brood about two days old and left eleven days later; a virgin was
+ * such a cell. Others forget it.
+ */
+function broodAge(stage: State['stage'], age: number): number {
+  if (stage === Q.raising) return Math.max(2, Math.min(NO_OLD, 13 - age))
+  return stage === Q.virgin ? Math.min(NO_OLD, 13 + age) : NO_OLD
 }
 
 export const COMPACT: readonly State[] = standsFor

@@ -84,9 +84,13 @@ export function worthOf(w: Float64Array, ahead: Ahead, first?: Vector['first']):
   return { value, keeps: dot(b, ahead.keeps(vector)), next: { [vector.first]: 1 } }
 }
 
+/** Work space, used again and again. */
+const OUTCOME_ROWS = Array.from({ length: OUTCOMES }, () => new Float64Array(COMPACT_STATES))
+
 /** What it is worth to look, the opening not counted. */
 export function worthOfLook(shares: Shares, around: Around, model: Model, ahead: Ahead): Worth {
-  const byOutcome = Array.from({ length: OUTCOMES }, () => new Float64Array(COMPACT_STATES))
+  const byOutcome = OUTCOME_ROWS
+  for (const row of byOutcome) row.fill(0)
   const masses = new Float64Array(OUTCOMES)
   for (let i = 0; i < shares.states.length; i++) {
     const n = shares.states[i] ?? 0

@@ -34,7 +34,7 @@ export interface Question {
   matingMonths: readonly Month[]
   /** Whether the lid may come off so many days on. */
   mayOpen: (inDays: number) => boolean
-  mayGive: boolean
+  mayGive: (inDays: number) => boolean
   mayBuy: boolean
   mayUnite: boolean
   /** The box was looked into today, so acting costs no second opening. */
@@ -43,6 +43,8 @@ export interface Question {
 
 /** Days ahead on which a look is thought of. */
 export const LOOKS = [0, 1, 2, 3, 4, 5, 6, 7, 8, 10, 12, 14, 17, 21] as const
+/** Days ahead on which a frame of eggs is thought of. */
+const GIFTS = [0, 2, 4, 7, 10, 14] as const
 export const FARTHEST = 21
 
 /** A queen raised from eggs laid today flies to mate about so many days on; one raised from cells at hand, so many. */
@@ -97,19 +99,23 @@ export class Room {
     return { ...seen, value: (seen.value - opening) * alive - costs.day * inDays, keeps: seen.keeps * alive }
   }
 
-  /** A frame of eggs given now and read five days on. */
-  give(): Worth {
-    const { story, costs, frames, openToday } = this.#q
-    let shares = this.#now
-    let around = story.days[story.t]?.around ?? NOTHING_AROUND
+  /** A frame of eggs given so many days on, and read five days later. */
+  give(inDays: number): Worth | null {
+    const { story, costs, frames } = this.#q
+    const openToday = this.#q.openToday && inDays === 0
+    const t = story.t + inDays
+    const begin = story.walk.byDay[t]
+    if (begin === undefined) return null
+    let shares = begin
+    let around = story.days[t]?.around ?? NOTHING_AROUND
     for (let d = 1; d <= READ_AFTER; d++) {
-      const night = story.days[story.t + d]?.overnight ?? around
+      const night = story.days[t + d]?.overnight ?? { ...around, cagedFor: around.cagedFor + 1 }
       around = { ...night, gift: d, giftWorth: 1 }
       shares = overnight(story.model, shares, around)
     }
     const read = worthOfLook(shares, around, story.model, this.ahead(frames))
-    const alive = stays(frames, this.#laying, READ_AFTER)
-    const spent = costs.frame + (openToday ? 0 : costs.opening) + costs.day * READ_AFTER
+    const alive = stays(frames, this.#laying, inDays + READ_AFTER)
+    const spent = costs.frame + (openToday ? 0 : costs.opening) + costs.day * (inDays + READ_AFTER)
     return { ...read, value: (read.value - costs.opening) * alive - spent, keeps: read.keeps * alive }
   }
 
@@ -129,7 +135,7 @@ export class Room {
       out.push({ act, inDays, value: w.value - spent, keeps: w.keeps, queenNext: w.next.b ?? 0 })
     }
     for (const d of LOOKS) if (!(d === 0 && q.openToday) && q.mayOpen(d)) add('look', d, this.look(d))
-    if (q.mayGive) add('give', 0, this.give())
+    for (const d of GIFTS) if (q.mayGive(d)) add('give', d, this.give(d))
     if (q.mayBuy) add('queen', 0, this.straight('b'))
     if (q.mayUnite) add('unite', 0, this.straight('u'))
     const more = q.frames + BOOST_FRAMES

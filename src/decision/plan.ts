@@ -1,5 +1,6 @@
 /** The plan of a colony with its decision: facts and proofs from recovery, the belief from forecast, and what to do from both. */
 import { type Day, inWords } from '../days.ts'
+import { oddsToday, storyOf } from '../forecast/queen-odds.ts'
 import { DEFAULT_RATES } from '../forecast/rates.ts'
 import { listModelOf, type Model } from '../forecast/story/walk.ts'
 import type { History } from '../journal/history.ts'
@@ -47,10 +48,10 @@ export function planOf(
     model: settings.model ?? modelFor(protocol),
     library: settings.library ?? shared.library,
     protocol,
-    costs: { ...DEFAULT_COSTS, ...settings.costs },
+    costs: weighed({ ...DEFAULT_COSTS, ...settings.costs }),
     supplies: { ...DEFAULT_SUPPLIES, ...settings.supplies },
   }
-  if (facts.phase === 'laying' || facts.phase === 'queenright')
+  if ((facts.phase === 'laying' || facts.phase === 'queenright') && laysFor(history, ground) >= SURELY)
     return { ...facts, advice: layerAdvice(facts, history, ground) }
   const { quiet } = facts
   const standing = standingOn(
@@ -58,13 +59,27 @@ export function planOf(
     today,
     {
       mayOpen: (day) => quiet === null || day < quiet.from || day > quiet.to,
-      mayGive: facts.phase !== 'awaiting-release',
+      mayGive: () => facts.phase !== 'awaiting-release',
       mayBuy: facts.phase !== 'awaiting-release',
       mayUnite: facts.phase !== 'awaiting-release',
     },
     ground,
   )
   return standing === null ? facts : { ...facts, advice: adviceOf(standing, facts, today, settings) }
+}
+
+/** A colony lost costs more than its price: the work on it is lost with it, and the yard's good name. Judgement. */
+const LOST_COSTS_MORE = 1.5
+
+const weighed = (costs: Costs): Costs => ({ ...costs, worth: costs.worth * LOST_COSTS_MORE })
+
+/** From here on a layer is taken for proven. */
+const SURELY = 0.85
+
+/** Chance that a queen lays, as of the last evidence. */
+function laysFor(history: History, { model }: Settings): number {
+  const day = lastEvidence(history)
+  return oddsToday(storyOf(history, day, model, day)).laying
 }
 
 function layerAdvice(facts: Plan, history: History, s: Settings): Advice {
@@ -83,15 +98,19 @@ function adviceOf(standing: Standing, facts: Plan, today: Day, settings: PlanSet
   const { decision, on } = standing
   const keeps = Math.round(100 * decision.chosen.keeps)
   const inHand = settings.supplies === undefined || (settings.supplies.queensInHand ?? 0) > 0
+  const waiting = (until: Day): Advice =>
+    facts.advice.action === 'outside-look'
+      ? facts.advice
+      : { action: 'leave-alone', why: `Leave it alone until ${inWords(until)}.` }
   switch (decision.act) {
     case 'look':
     case 'wait':
       if (today >= on)
         return { action: 'open-and-look', why: `Look: of 100 like this, ${keeps} keep a queen.` }
       if (decision.order && !inHand) return { action: 'order-queen' as 'buy-queen', why: 'Order a queen.' }
-      if (facts.advice.action === 'outside-look') return facts.advice
-      return { action: 'leave-alone', why: `Leave it alone until ${inWords(on)}.` }
+      return waiting(on)
     case 'give':
+      if (today < on) return waiting(on)
       return {
         action: 'give-egg-frame',
         why: `Give a frame of eggs: of 100 like this, ${keeps} keep a queen.`,

@@ -14,7 +14,7 @@ import { framesNow } from './strength-now.ts'
 /** What may be done, by the facts and proofs of the plan. */
 export interface Guards {
   mayOpen: (day: Day) => boolean
-  mayGive: boolean
+  mayGive: (day: Day) => boolean
   mayBuy: boolean
   mayUnite: boolean
 }
@@ -74,7 +74,7 @@ function decideOn(history: History, day: Day, guards: Guards, s: Settings): Stan
     frames,
     matingMonths: s.protocol.matingMonths,
     mayOpen: (d) => guards.mayOpen(addDays(day, d)),
-    mayGive: guards.mayGive && s.supplies.eggFrames > 0,
+    mayGive: (d) => s.supplies.eggFrames > 0 && guards.mayGive(addDays(day, d)),
     mayBuy: guards.mayBuy,
     mayUnite: guards.mayUnite,
     openToday: history.entries.some((e) => e.kind === 'inspection' && e.opened && e.on === day),

@@ -107,7 +107,7 @@ export const RATE_TABLE = {
   ),
   // A bought queen.
   boughtTakes: published(
-    0.72,
+    0.8,
     'a bought queen is accepted by a colony that has none',
     '0.489-0.808 (Invernizzi et al.); spring losses 0.30, autumn 0.13 (Rhodes & Denney 2003)',
     12,
