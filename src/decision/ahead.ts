@@ -26,6 +26,10 @@ export type Step = 'w4' | 'w9' | 'w17' | 'g' | 'b' | 'u'
 const WAITS: Partial<Record<Step, number>> = { w4: 4, w9: 9, w17: 17 }
 /** A frame of eggs is read after this many days: cells show, and its own eggs have hatched. */
 export const READ_AFTER = 5
+/** Days that a frame of eggs holds open brood; and the state of a colony turned back by it, on average three days after it came. */
+const FRAME_OPEN_DAYS = 8
+const TURNED_BACK = 3
+
 /** A caged queen is out, and lays, so many days after she was put in (practice). */
 const CAGE_DAYS = 3
 export const EGGS_AFTER = 9
@@ -154,10 +158,12 @@ class Library {
   #frame(rest: readonly Step[], turn: Turn): Float64Array {
     const read = this.#back(this.#look(rest, turn), READ_AFTER)
     const cost = this.#o.costs.frame
+    const turned = 1 - (1 - this.#o.model.rates.framesTurnWorkers) ** FRAME_OPEN_DAYS
     return read.map((x, s) => {
       const state = COMPACT[s]
       // Its own brood may be as young: then the frame adds little.
       const helps = state?.stage === Q.none && state.old > 3
+      if (state?.stage === Q.workers) return turned * (read[TURNED_BACK] ?? 0) + (1 - turned) * x - cost
       return (helps ? (read[FRESH_FRAME] ?? 0) : x) - cost
     })
   }

@@ -5,11 +5,12 @@ import { DEFAULT_RATES } from '../forecast/rates.ts'
 import { listModelOf, type Model } from '../forecast/story/walk.ts'
 import type { History } from '../journal/history.ts'
 import { planOf as factsOf } from '../recovery/plan.ts'
-import type { Advice, Plan } from '../recovery/plan-types.ts'
+import type { Action, Advice, Plan } from '../recovery/plan-types.ts'
 import { DEFAULT_PROTOCOL, type Protocol } from '../recovery/protocol.ts'
 import { type Costs, DEFAULT_COSTS, DEFAULT_SUPPLIES, type Supplies } from './costs.ts'
 import { layerPlan } from './layer.ts'
 import { type Library, libraryOf } from './library.ts'
+import type { Act } from './options.ts'
 import { lastEvidence, type Settings, type Standing, standingOn } from './stand.ts'
 
 export interface PlanSettings {
@@ -36,12 +37,35 @@ function modelFor(protocol: Protocol): Model {
 /** What only facts decide: a box that left, is held, is ready to go, or has a cage to be seen to. */
 const FACTS_DECIDE: readonly string[] = ['none', 'call-inspector', 'move-out', 'release-queen']
 
+/** What an option is called in a plan. */
+const ACTION_OF: Record<Act, Action> = {
+  look: 'open-and-look',
+  give: 'give-egg-frame',
+  boost: 'boost' as Action,
+  queen: 'buy-queen',
+  unite: 'unite',
+}
+
+export interface PlanOption {
+  action: Action
+  /** Days from the day it was decided on. */
+  inDays: number
+  /** Chance that the colony keeps a queen, and what it is worth in the yard's money. */
+  keepsQueen: number
+  value: number
+}
+
+export interface DecidedPlan extends Plan {
+  /** What else could be done, best first, where the guard rails leave it open. */
+  options?: PlanOption[]
+}
+
 export function planOf(
   history: History,
   today: Day,
   protocol: Protocol = DEFAULT_PROTOCOL,
   settings: PlanSettings = {},
-): Plan {
+): DecidedPlan {
   const facts = factsOf(history, today, protocol)
   if (FACTS_DECIDE.includes(facts.advice.action)) return facts
   const ground: Settings = {
@@ -65,7 +89,14 @@ export function planOf(
     },
     ground,
   )
-  return standing === null ? facts : { ...facts, advice: adviceOf(standing, facts, today, settings) }
+  if (standing === null) return facts
+  const options = standing.decision.options.map((o) => ({
+    action: o.act === 'look' && o.inDays > 0 ? ('leave-alone' as const) : ACTION_OF[o.act],
+    inDays: o.inDays,
+    keepsQueen: Math.round(o.keeps * 1000) / 1000,
+    value: Math.round(o.value * 10) / 10,
+  }))
+  return { ...facts, advice: adviceOf(standing, facts, today, settings), options }
 }
 
 /** A colony lost costs more than its price: the work on it is lost with it, and the yard's good name. Judgement. */

@@ -140,6 +140,11 @@ export const RATE_TABLE = {
     'a layer fails, per day',
     'commercial queens lost 13-30 % in 16 weeks, controls 5-17 % (Rhodes & Denney 2003) = 0.0005-0.0032 a day; supersedure in the first month is common (Oliver 2021)',
   ),
+  framesTurnWorkers: judged(
+    0.045,
+    'open brood from a donor turns laying workers back, per day that it is there',
+    'a frame a week, three times, mostly does (common practice, from memory): a third for each frame',
+  ),
   strayArrives: judged(
     0.0004,
     'another queen turns up, per day',
@@ -206,9 +211,9 @@ export const DURATIONS = {
   virginLost: [
     0.02, 0.02, 0.02, 0.03, 0.05, 0.08, 0.1, 0.12, 0.12, 0.11, 0.09, 0.08, 0.06, 0.04, 0.03, 0.02, 0.01,
   ],
-  /** Laying workers begin, chance per day, by days without queen and open brood (which ends 9 days after the last egg): about day 14 at the earliest, 21-30 mostly (Collison; Oliver 2021; Winston 1987 from memory). */
+  /** Laying workers begin, chance per day, by days without queen and open brood (which ends 9 days after the last egg): about day 14 after the loss at the earliest (Collison), half by about day 23 (21: Oliver 2021; 23-30: Winston 1987 from memory). */
   layingWorkers: [
-    0, 0, 0, 0, 0.002, 0.003, 0.006, 0.01, 0.015, 0.02, 0.025, 0.03, 0.04, 0.05, 0.055, 0.06, 0.065, 0.07,
+    0, 0, 0, 0, 0.005, 0.01, 0.015, 0.02, 0.03, 0.05, 0.06, 0.07, 0.08, 0.1, 0.11, 0.12, 0.12, 0.13,
   ],
 } as const
 

@@ -119,9 +119,12 @@ function resident(row: Row, s: State, around: Around, rates: Rates, t: Tables, w
     case Q.virgin:
       virgin(row, s, old, around.mates, rates, t, w)
       return
-    case Q.workers:
-      add(row, w, pack(Q.workers, s.age + 1, old, s.caged))
+    case Q.workers: {
+      const turned = around.gift >= 1 && around.gift <= LAST_OPEN ? rates.framesTurnWorkers : 0
+      add(row, w * turned, pack(Q.none, 0, old, s.caged))
+      add(row, w * (1 - turned), pack(Q.workers, s.age + 1, old, s.caged))
       return
+    }
     default:
       add(row, w * rates.droneLayerGoes, pack(Q.none, 0, old, s.caged))
       add(row, w * (1 - rates.droneLayerGoes), pack(Q.drones, s.age + 1, old, s.caged))

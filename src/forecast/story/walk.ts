@@ -71,7 +71,7 @@ function nightRows(model: Model, around: Around): (s: number) => Row {
     const state = STATE[s]
     if (state === undefined) throw new RangeError(`nightRows: no state ${s}`)
     const row = nightFrom(state, around, model.rates, model.tables)
-    if (state.caged || state.stage === Q.none) own[s] = row
+    if (state.caged || state.stage === Q.none || state.stage === Q.workers) own[s] = row
     else plain[s] = row
     return row
   }
