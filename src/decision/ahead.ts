@@ -27,7 +27,7 @@ const WAITS: Partial<Record<Step, number>> = { w4: 4, w9: 9, w17: 17 }
 /** A frame of eggs is read after this many days: cells show, and its own eggs have hatched. */
 export const READ_AFTER = 5
 /** Days that a frame of eggs holds open brood; and the state of a colony turned back by it, on average three days after it came. */
-const FRAME_OPEN_DAYS = 8
+const FRAME_OPEN_DAYS = 5
 const TURNED_BACK = 3
 
 /** A caged queen is out, and lays, so many days after she was put in (practice). */
@@ -307,7 +307,7 @@ function worthKeeping(all: readonly Vector[]): Vector[] {
     }
     if (top !== null) kept.add(top.v)
     if (trial.length === 1)
-      for (const first of ['b', 'u'] as const) kept.add(best.get(first)?.v ?? (all[0] as Vector))
+      for (const first of ['g', 'b', 'u'] as const) kept.add(best.get(first)?.v ?? (all[0] as Vector))
   }
   return [...kept]
 }

@@ -41,6 +41,9 @@ export interface Question {
   openToday: boolean
 }
 
+/** Looks that contradict each other, or left a doubt, are asked again after so many days (common practice: two or three). */
+const LOOK_AGAIN = 3
+
 /** Days ahead on which a look is thought of. */
 export const LOOKS = [0, 1, 2, 3, 4, 5, 6, 7, 8, 10, 12, 14, 17, 21] as const
 /** Days ahead on which a frame of eggs is thought of. */
@@ -120,7 +123,7 @@ export class Room {
   }
 
   /** The best plan that begins with a bought queen, or with uniting, at once. */
-  straight(first: 'b' | 'u'): Worth {
+  straight(first: 'g' | 'b' | 'u'): Worth {
     const { story, frames, openToday, costs } = this.#q
     const around = story.days[story.t]?.around ?? NOTHING_AROUND
     const worth = worthOf(compacted(this.#now, around), this.ahead(frames), first)
@@ -134,8 +137,10 @@ export class Room {
       if (w === null) return
       out.push({ act, inDays, value: w.value - spent, keeps: w.keeps, queenNext: w.next.b ?? 0 })
     }
-    for (const d of LOOKS) if (!(d === 0 && q.openToday) && q.mayOpen(d)) add('look', d, this.look(d))
+    const soonest = q.openToday ? LOOK_AGAIN : 0
+    for (const d of LOOKS) if (d >= soonest && q.mayOpen(d)) add('look', d, this.look(d))
     for (const d of GIFTS) if (q.mayGive(d)) add('give', d, this.give(d))
+    if (q.mayGive(0)) add('give', 0, this.straight('g'))
     if (q.mayBuy) add('queen', 0, this.straight('b'))
     if (q.mayUnite) add('unite', 0, this.straight('u'))
     const more = q.frames + BOOST_FRAMES

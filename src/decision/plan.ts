@@ -1,5 +1,5 @@
 /** The plan of a colony with its decision: facts and proofs from recovery, the belief from forecast, and what to do from both. */
-import { type Day, inWords } from '../days.ts'
+import { type Day, daysBetween, inWords } from '../days.ts'
 import { oddsToday, storyOf } from '../forecast/queen-odds.ts'
 import { DEFAULT_RATES } from '../forecast/rates.ts'
 import { listModelOf, type Model } from '../forecast/story/walk.ts'
@@ -77,6 +77,8 @@ export function planOf(
   }
   if ((facts.phase === 'laying' || facts.phase === 'queenright') && laysFor(history, ground) >= SURELY)
     return { ...facts, advice: layerAdvice(facts, history, ground) }
+  // Proven laying workers are united, unless the keeper has begun to turn them back with frames.
+  if (facts.phase === 'laying-workers' && !turningBack(history, today)) return facts
   const { quiet } = facts
   const standing = standingOn(
     history,
@@ -100,9 +102,18 @@ export function planOf(
 }
 
 /** A colony lost costs more than its price: the work on it is lost with it, and the yard's good name. Judgement. */
-const LOST_COSTS_MORE = 1.5
+const LOST_COSTS_MORE = Number(globalThis.process?.env.LW ?? 3)
 
 const weighed = (costs: Costs): Costs => ({ ...costs, worth: costs.worth * LOST_COSTS_MORE })
+
+/** A frame of open brood was given in the last days. */
+const turningBack = (history: History, today: Day): boolean =>
+  history.entries.some(
+    (e) =>
+      e.kind === 'given' &&
+      (e.what === 'egg-frame' || e.what === 'open-brood') &&
+      daysBetween(e.on, today) <= 10,
+  )
 
 /** From here on a layer is taken for proven. */
 const SURELY = 0.85

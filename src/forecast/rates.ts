@@ -82,9 +82,9 @@ export const RATE_TABLE = {
     'begun 12-48 h after loss, most on days 2-4 (Fell & Morse 1984); set so that about nine in ten begin',
   ),
   cellEmerges: judged(
-    0.87,
+    0.82,
     'cells once begun give a virgin',
-    'half of single cells are torn down (Hatch et al. 1999), but a colony builds 11-49; one ripe cell gives a virgin eight times in ten (0.70 to layer, two thirds of the losses before mating, Pérez-Sato & Ratnieks 2006)',
+    'one ripe cell gives a virgin eight times in ten (0.70 to layer, two thirds of the losses before mating, Pérez-Sato & Ratnieks 2006); a colony builds 11-49, but half are torn down (Hatch et al. 1999), and keepers name 0.60-0.85 to a layer for colonies that raise their own (from memory)',
     12,
   ),
   virginLays: published(
