@@ -1,8 +1,8 @@
 /** Fills a store with the invented yard, by the door everybody uses: entries appended, checked and signed, day by day. */
+
 import type { Day } from '../src/days.ts'
-import type { Entry } from '../src/journal/entry.ts'
-import { problemLine } from '../src/journal/problem.ts'
-import type { Store } from '../src/store/types.ts'
+import { type Entry, problemLine } from '../src/journal/index.ts'
+import type { Store } from '../src/store/index.ts'
 import { demoEntries } from './entries.ts'
 import { dayMade, momentOf } from './ids.ts'
 

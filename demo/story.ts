@@ -8,6 +8,7 @@
  *
  * Telling it for a given today makes journal entries, such as a phone would have sent.
  */
+
 import { addDays, type Day } from '../src/days.ts'
 import type {
   DiseaseCleared,
@@ -18,7 +19,7 @@ import type {
   MissedReason,
   Outcome,
   QueenCage,
-} from '../src/journal/entry.ts'
+} from '../src/journal/index.ts'
 import { helperOf } from './cast.ts'
 import { idMadeAt } from './ids.ts'
 

@@ -6,47 +6,47 @@ const COMMANDS: Record<
 > = {
   serve: {
     summary: 'the yard’s book, for browsers on this machine',
-    load: () => import('./commands/serve.ts'),
+    load: () => import('./node/commands/serve.ts'),
   },
   demo: {
     summary: 'serves an invented yard, thrown away when stopped',
-    load: () => import('./commands/demo.ts'),
+    load: () => import('./node/commands/demo.ts'),
   },
   plan: {
     summary: 'the plan of one colony, from its entries as JSON',
-    load: () => import('./commands/plan.ts'),
+    load: () => import('./node/commands/plan.ts'),
   },
   review: {
     summary: 'which removals survive, from the yard or a CSV file',
-    load: () => import('./commands/review.ts'),
+    load: () => import('./node/commands/review.ts'),
   },
   person: {
     summary: 'accounts from the terminal: list, add, invite, passphrase, …',
-    load: () => import('./commands/person.ts'),
+    load: () => import('./node/commands/person.ts'),
   },
   backup: {
     summary: 'a proven copy of the database, now',
-    load: () => import('./commands/backup.ts'),
+    load: () => import('./node/commands/backup.ts'),
   },
   restore: {
     summary: 'goes back to a backup, keeping what was there',
-    load: () => import('./commands/restore.ts'),
+    load: () => import('./node/commands/restore.ts'),
   },
   export: {
     summary: 'the whole yard as .jsonl, or its colonies as .csv',
-    load: () => import('./commands/export.ts'),
+    load: () => import('./node/commands/export.ts'),
   },
   import: {
     summary: 'a whole yard from .jsonl, or colonies from .csv',
-    load: () => import('./commands/import.ts'),
+    load: () => import('./node/commands/import.ts'),
   },
   verify: {
     summary: 'proves the database whole, changing nothing',
-    load: () => import('./commands/verify.ts'),
+    load: () => import('./node/commands/verify.ts'),
   },
   rebuild: {
     summary: 'makes every plan and list again from the journal',
-    load: () => import('./commands/rebuild.ts'),
+    load: () => import('./node/commands/rebuild.ts'),
   },
 }
 
@@ -70,6 +70,9 @@ async function main([name, ...args]: string[]): Promise<number> {
 
 // A module, so that it may wait at the top.
 export {}
+
+// What goes wrong names the line in the sources, not in the one built file.
+process.setSourceMapsEnabled(true)
 
 // Whatever is written holds names and addresses: it is for its owner's eyes only.
 process.umask(0o077)

@@ -6,9 +6,15 @@ const root = new URL('..', import.meta.url).pathname
  * `unit` is pure; `reference` checks published values; `server` opens SQLite and the app; `journeys` drives Chromium; `speed` does too, alone.
  * Files share a worker's modules, which are loaded once: nothing in src keeps state of its own beside caches.
  */
-const project = (name: string, include: string[], exclude: string[] = [], timeout = 20_000) => ({
+const project = (
+  name: string,
+  include: string[],
+  exclude: string[] = [],
+  timeout = 60_000,
+  globalSetup: string[] = [],
+) => ({
   extends: true as const,
-  test: { name, include, exclude, isolate: false, testTimeout: timeout, hookTimeout: 120_000 },
+  test: { name, include, exclude, isolate: false, testTimeout: timeout, hookTimeout: 240_000, globalSetup },
 })
 
 export default defineConfig({
@@ -22,9 +28,9 @@ export default defineConfig({
         ['tests/reference/**', 'tests/journeys/**', 'tests/**/*.http.test.{ts,tsx}'],
       ),
       project('reference', ['tests/reference/**/*.test.ts']),
-      project('server', ['tests/**/*.http.test.{ts,tsx}'], [], 60_000),
-      project('journeys', ['tests/journeys/**/*.journey.ts'], [], 120_000),
-      project('speed', ['tests/journeys/**/*.speed.ts'], [], 120_000),
+      project('server', ['tests/**/*.http.test.{ts,tsx}'], [], 120_000),
+      project('journeys', ['tests/journeys/**/*.journey.ts'], [], 240_000, ['tests/support/one-browser.ts']),
+      project('speed', ['tests/journeys/**/*.speed.ts'], [], 240_000),
     ],
   },
 })

@@ -2,7 +2,7 @@ import { createHash } from 'node:crypto'
 import { readdirSync, readFileSync } from 'node:fs'
 import { brotliCompressSync, gzipSync } from 'node:zlib'
 import { build, defineConfig, type Plugin } from 'vite'
-import type { Built } from './phone/files.ts'
+import type { Built } from '../src/phone/index.ts'
 
 const here = (path: string): string => new URL(path, import.meta.url).pathname
 
@@ -73,7 +73,7 @@ const serviceWorker = (): Plugin => ({
         chunkSizeWarningLimit: 1000,
         target: 'es2022',
         rollupOptions: {
-          input: here('service-worker.ts'),
+          input: here('../src/phone/service-worker.ts'),
           checks: { bundlerTimings: false },
           output: { format: 'iife', entryFileNames: 'service-worker.js' },
         },

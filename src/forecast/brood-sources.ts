@@ -1,8 +1,7 @@
 /** Bees still to emerge from brood that came along or was given, day by day. */
-import { BROOD_SURVIVAL, WORKER } from '../biology/development.ts'
-import { BEES_PER_FRAME, CELLS_PER_FRAME_SIDE } from '../biology/strength.ts'
+import { BEES_PER_FRAME, BROOD_SURVIVAL, CELLS_PER_FRAME_SIDE, WORKER } from '../biology/index.ts'
 import { daysBetween } from '../days.ts'
-import type { History } from '../journal/history.ts'
+import type { History } from '../journal/index.ts'
 import { LIFE } from './life.ts'
 import type { Rates } from './rates.ts'
 import { broodAliveChance } from './story/start.ts'

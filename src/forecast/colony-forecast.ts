@@ -1,9 +1,8 @@
 /** Everything foreseen of one colony, for its page: the way in for pages and the island. */
+
 import type { Day } from '../days.ts'
-import type { History } from '../journal/history.ts'
-import { planOf } from '../recovery/plan.ts'
-import type { Plan } from '../recovery/plan-types.ts'
-import { DEFAULT_PROTOCOL, type Protocol } from '../recovery/protocol.ts'
+import type { History } from '../journal/index.ts'
+import { DEFAULT_PROTOCOL, type Plan, type Protocol, planOf } from '../recovery/index.ts'
 import type { Hemisphere } from './life.ts'
 import { type QueenOdds, queenOdds, type Story, storyOf } from './queen-odds.ts'
 import { type MoveOutForecast, moveOutForecast } from './readiness.ts'

@@ -1,8 +1,8 @@
 /** Which colonies can spare brood frames: strong, healthy, with a laying queen, and not asked lately. */
+
 import { addDays, type Day, daysBetween } from '../days.ts'
-import type { Inspection, MiteWash } from '../journal/entry.ts'
-import type { History } from '../journal/history.ts'
-import { suspicionOn } from '../recovery/suspicion.ts'
+import type { History, Inspection, MiteWash } from '../journal/index.ts'
+import { suspicionOn } from '../recovery/index.ts'
 
 /** What is asked of a donor. Common practice: strong colonies only, one frame at a time, a week or more between. */
 export interface DonorRules {

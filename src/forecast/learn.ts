@@ -5,7 +5,7 @@
  * with the odds that the thing was so in it (Beta updating with expected counts). Done twice, so that the second
  * reading of the colonies already uses what the first has taught (expectation-maximisation; Dempster, Laird & Rubin 1977).
  */
-import type { History } from '../journal/history.ts'
+import type { History } from '../journal/index.ts'
 import { storyOf } from './queen-odds.ts'
 import { DEFAULT_RATES, RATE_TABLE, type Rate, type RateName, type Rates, ratesWith } from './rates.ts'
 import { hindsight, type LookInHindsight } from './story/back.ts'

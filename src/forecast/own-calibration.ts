@@ -2,8 +2,7 @@
  * How the odds kept their word in a yard of one's own. What was so in a box nobody knows, but what a look found is in the
  * book: before every look the odds, knowing only what was in the book by then, say how likely eggs were to be found.
  */
-import type { Inspection } from '../journal/entry.ts'
-import type { History } from '../journal/history.ts'
+import type { History, Inspection } from '../journal/index.ts'
 import type { CalibrationBin } from './calibration-data.ts'
 import { storyOf } from './queen-odds.ts'
 import type { Rates } from './rates.ts'

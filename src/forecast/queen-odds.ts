@@ -6,8 +6,9 @@
  *   const story = storyOf(history, '2026-05-09', model)
  *   queenOdds(story).today.laying   // 0.31
  */
+
 import { addDays, type Day, daysBetween, earlier, later } from '../days.ts'
-import type { History } from '../journal/history.ts'
+import type { History } from '../journal/index.ts'
 import { type EvidenceWeight, evidenceOf } from './evidence.ts'
 import { sentenceOf } from './odds-words.ts'
 import type { DayPmf } from './pmf.ts'

@@ -1,7 +1,7 @@
 /** When a colony can move out, as odds: from the odds of laying, the hold, what else is unmet, and the strength to come. */
+
 import { addDays, type Day, daysBetween, inWords, later } from '../days.ts'
-import type { Plan } from '../recovery/plan-types.ts'
-import type { Protocol } from '../recovery/protocol.ts'
+import type { Plan, Protocol } from '../recovery/index.ts'
 import type { DayPmf } from './pmf.ts'
 import type { Story } from './queen-odds.ts'
 import type { StrengthForecast } from './strength.ts'

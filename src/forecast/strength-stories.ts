@@ -1,6 +1,5 @@
 /** The stories a strength forecast is made of: when laying begins, good and bad luck, errors of counting. */
-import { WORKER } from '../biology/development.ts'
-import { BEES_PER_FRAME } from '../biology/strength.ts'
+import { BEES_PER_FRAME, WORKER } from '../biology/index.ts'
 import type { Day } from '../days.ts'
 import { TO_ADULT } from './brood-sources.ts'
 import { type CohortResult, runCohorts } from './cohorts.ts'

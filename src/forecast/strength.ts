@@ -1,7 +1,7 @@
 /** Adults and brood by day, as a median and an 80 % band: from bees and brood at intake, the odds of laying, and every recount. */
-import { BEES_PER_FRAME, CELLS_PER_FRAME_SIDE, framesOfBees } from '../biology/strength.ts'
+import { BEES_PER_FRAME, CELLS_PER_FRAME_SIDE, framesOfBees } from '../biology/index.ts'
 import { addDays, type Day, daysBetween, later } from '../days.ts'
-import type { History } from '../journal/history.ts'
+import type { History } from '../journal/index.ts'
 import { addBrood, emergingByDay, openBroodUntil } from './brood-sources.ts'
 import type { CohortResult } from './cohorts.ts'
 import { eggsInSeason, type Hemisphere, LIFE } from './life.ts'

@@ -1,6 +1,7 @@
 /** Supplies of a whole yard in one pass: each colony's stories are followed, asked, and let go before the next. */
+
 import { addDays, type Day } from '../days.ts'
-import type { History } from '../journal/history.ts'
+import type { History } from '../journal/index.ts'
 import { DEFAULT_DONOR_RULES, type Donor, type DonorCandidate, type DonorRules, donorsOf } from './donors.ts'
 import { type KindShares, oddsToday, storyOf } from './queen-odds.ts'
 import type { Model } from './story/walk.ts'

@@ -47,6 +47,14 @@ export const REMOVAL_TYPES = [
 ] as const
 export const METHODS = ['vacuum', 'brushed', 'walked-in', 'trap', 'hived'] as const
 export const QUEEN_AT_INTAKE = ['caged', 'loose', 'unseen', 'lost'] as const
+/** What had become of the brood by the time it was boxed. Chilled or dead brood can become no queen. */
+export const BROOD_STATES = ['alive', 'chilled', 'dead'] as const
+/** Anybody may say that the box is lost; a beekeeper records how it left. */
+export const LOST_BOX = ['no-bees', 'dead', 'gone'] as const
+/** How surely "none" was looked for: in passing, or frame by frame. Left out: nobody said. */
+export const SEARCHED = ['in-haste', 'thoroughly'] as const
+/** What a signed note decides, so that it no longer keeps a colony here. */
+export const SETTLES = ['temper', 'sprayed-comb-out'] as const
 export const SIGNS = [
   'beetles',
   'moths',
@@ -130,6 +138,12 @@ export const intake = z.strictObject({
     .optional(),
   /** Hours from opening to boxed may stand here as well as in `removal`; read both through `hoursOpenToBoxed`. */
   hoursOpenToBoxed: hours.optional(),
+  /** Of a queen caged or loose: a virgin, as a cast swarm brings. Left out: taken for one that lays. */
+  queenVirgin: z.boolean().optional(),
+  /** A coloured mark on her, or a clipped wing: she is known again, and cannot be a new queen. */
+  queenMarked: z.boolean().optional(),
+  queenClipped: z.boolean().optional(),
+  broodState: z.enum(BROOD_STATES).optional(),
   broodCare: z.enum(['closed-chest', 'open-air']).optional(),
   queenCells: z.enum(['none', 'open', 'capped']).optional(),
   bees: z
@@ -161,6 +175,9 @@ export const inspection = z.strictObject({
   stores: z.enum(['low', 'enough', 'heavy']).optional(),
   /** Looked for and seen; an empty list: looked for, none seen. */
   signs: z.array(z.enum(SIGNS)).max(SIGNS.length).optional(),
+  /** No bees in it, all dead, or gone: with the lid on or off. */
+  lost: z.enum(LOST_BOX).optional(),
+  searched: z.enum(SEARCHED).optional(),
   temper,
   note,
   photos,
@@ -216,7 +233,15 @@ export const diseaseCleared = z.strictObject({
   note,
 })
 
-export const move = z.strictObject({ ...base, kind: z.literal('move'), yard, stand: stand.optional(), note })
+export const move = z.strictObject({
+  ...base,
+  kind: z.literal('move'),
+  yard,
+  stand: stand.optional(),
+  /** From the old stand to the new one, as the bee flies. */
+  distanceKm: z.number().min(0, 'must not be negative').max(20_000).optional(),
+  note,
+})
 
 export const outcome = z.strictObject({
   ...base,
@@ -229,7 +254,13 @@ export const outcome = z.strictObject({
   note,
 })
 
-export const noteEntry = z.strictObject({ ...base, kind: z.literal('note'), text: text(2000), photos })
+export const noteEntry = z.strictObject({
+  ...base,
+  kind: z.literal('note'),
+  text: text(2000),
+  settles: z.enum(SETTLES).optional(),
+  photos,
+})
 
 /** On the round, but nobody got to it. Not a visit: it answers nothing and proves nothing, and no window waits for it. */
 export const missedVisit = z.strictObject({

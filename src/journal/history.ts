@@ -6,7 +6,8 @@
  * with the greater id stands: ids are time-ordered (UUIDv7), so that is the later one, on every device alike.
  */
 import { type Day, inWords } from '../days.ts'
-import type { Entry, EntryKind, Intake, Outcome, Withdrawal } from './entry.ts'
+import type { Entry, Intake, Outcome, Withdrawal } from './entry.ts'
+import { KIND_TABLE } from './kinds.ts'
 import type { Problem } from './problem.ts'
 
 /** Entries that stand, never withdrawals. */
@@ -22,21 +23,7 @@ export interface History {
   outcome: Outcome | null
 }
 
-/** Order within a day where no times are given: look first, then act. */
-const RANK: Record<EntryKind, number> = {
-  intake: 0,
-  move: 1,
-  'queen-cage': 2,
-  inspection: 3,
-  'disease-cleared': 4,
-  'mite-wash': 5,
-  'ties-removed': 6,
-  given: 7,
-  note: 8,
-  'missed-visit': 9,
-  outcome: 10,
-  withdrawal: 11,
-}
+const rankOf = (e: Entry): number => KIND_TABLE[e.kind].rank
 
 /** Entries are never changed, so their text is made once: a colony's whole history is put in order at every append. */
 const contents = new WeakMap<Entry, string>()
@@ -54,7 +41,7 @@ const less = (x: string, y: string): number => (x === y ? 0 : x < y ? -1 : 1)
 
 /** By rank, time and content: a total order, whatever order entries were handed over in. */
 const byRank = (a: Entry, b: Entry): number =>
-  RANK[a.kind] - RANK[b.kind] || less(a.at ?? '', b.at ?? '') || less(content(a), content(b))
+  rankOf(a) - rankOf(b) || less(a.at ?? '', b.at ?? '') || less(content(a), content(b))
 
 /** Nothing comes before the intake or after the outcome of its day, whatever the clock said. */
 const movable = (e: Entry): boolean => e.at !== undefined && e.kind !== 'intake' && e.kind !== 'outcome'
@@ -64,7 +51,7 @@ function dayInOrder<E extends Entry>(day: E[]): E[] {
   const timed = day.filter(movable).sort((a, b) => less(a.at ?? '', b.at ?? '') || byRank(a, b))
   const merged: E[] = []
   for (const e of day.filter((x) => !movable(x)).sort(byRank)) {
-    while (timed[0] !== undefined && RANK[timed[0].kind] <= RANK[e.kind]) merged.push(timed.shift() as E)
+    while (timed[0] !== undefined && rankOf(timed[0]) <= rankOf(e)) merged.push(timed.shift() as E)
     merged.push(e)
   }
   return [...merged, ...timed]

@@ -1,7 +1,8 @@
 /** Accounts: made, changed, closed; never deleted, because their names sign entries. */
+
 import { asc, eq, sql } from 'drizzle-orm'
 import { v7 } from 'uuid'
-import type { Connection } from '../store/connection.ts'
+import type { Connection } from '../store/index.ts'
 import { nameKey, nameProblem, nameTyped, type Person } from './names.ts'
 import type { Role } from './permissions.ts'
 import { person } from './schema.ts'

@@ -2,9 +2,10 @@
  * Personal tokens for the HTTP API. A token can do what its owner's role may, within its scopes, until it runs out, is
  * taken back, or the account is closed. Told once; the database keeps the digest.
  */
+
 import { and, desc, eq, isNull, sql } from 'drizzle-orm'
 import { v7 } from 'uuid'
-import type { Connection } from '../store/connection.ts'
+import type { Connection } from '../store/index.ts'
 import { done, type Outcome, refused } from './accounts.ts'
 import { apiToken } from './api-token-schema.ts'
 import type { Role } from './permissions.ts'

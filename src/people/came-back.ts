@@ -2,9 +2,10 @@
  * Accounts after going back to a backup: who was shut out since must not come back in, and whoever came back with an older
  * role or passphrase is named, because only an operator knows why it had been changed.
  */
+
 import Database from 'better-sqlite3'
 import { eq } from 'drizzle-orm'
-import type { Connection } from '../store/connection.ts'
+import type { Connection } from '../store/index.ts'
 import { person } from './schema.ts'
 
 type Row = typeof person.$inferSelect

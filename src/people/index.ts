@@ -1,10 +1,23 @@
 /** People: accounts, sessions, invitations, and what each role may do. README.md in this folder explains. */
-export { done, type Outcome, refused } from './accounts.ts'
-export { INVITE_DAYS, type Invitation } from './invites.ts'
-export { BY_ACCOUNT, BY_ADDRESS, BY_NAME, type Limits, limitsOf } from './limits.ts'
-export { NAME_LIMIT, type Person, type PersonState } from './names.ts'
-export { COST, type Cost, PASSPHRASE_MAX, PASSPHRASE_MIN } from './passphrase.ts'
-export { type People, type PeopleOptions, peopleOn, type SignIn } from './people.ts'
-export { ACTIONS, type Action, actionAt, forWhom, may, mayOpen, ROLES, type Role } from './permissions.ts'
-export { ABSOLUTE_DAYS, IDLE_DAYS } from './sessions.ts'
-export { storeFor } from './store-for.ts'
+export type { Outcome } from './accounts.ts'
+export type { ApiToken, ApiTokens, Scope, TokenHolder } from './api-tokens.ts'
+export type { Shows } from './calendar-address-schema.ts'
+export type { CameBack } from './came-back.ts'
+export type { Invitation } from './invites.ts'
+export type { Limits } from './limits.ts'
+export { nameKey, type Person, type PersonState } from './names.ts'
+export type { Cost } from './passphrase.ts'
+export type { People } from './people.ts'
+export {
+  ACTION_OF_KIND,
+  ACTIONS,
+  type Action,
+  actionAt,
+  forWhom,
+  may,
+  mayOpen,
+  ROLES,
+  type Role,
+} from './permissions.ts'
+export { withoutPrivate } from './privacy.ts'
+export { repositoryFor, storeFor } from './repository-for.ts'

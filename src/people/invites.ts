@@ -1,6 +1,7 @@
 /** Links with which somebody chooses a passphrase: a new account's first one, or a forgotten one's next. Used once. */
+
 import { and, desc, eq, isNull } from 'drizzle-orm'
-import type { Connection } from '../store/connection.ts'
+import type { Connection } from '../store/index.ts'
 import type { Person } from './names.ts'
 import { invite, person } from './schema.ts'
 import { digestOf, newToken } from './tokens.ts'

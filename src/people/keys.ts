@@ -2,8 +2,9 @@
  * Keys: what opens something without anybody signing in, which is tokens of programs and calendar addresses. Signing out
  * does not end them, so they are taken back together here.
  */
+
 import { and, eq, gt, isNull, type SQL } from 'drizzle-orm'
-import type { Connection } from '../store/connection.ts'
+import type { Connection } from '../store/index.ts'
 import { apiToken } from './api-token-schema.ts'
 import { calendarFeed } from './calendar-address-schema.ts'
 

@@ -1,5 +1,5 @@
 /** Everything about people put together: signing in and out, setting up, inviting. One sentence for every refusal. */
-import type { Connection } from '../store/connection.ts'
+import type { Connection } from '../store/index.ts'
 import { type Accounts, accountsOn, done, type Outcome, refused } from './accounts.ts'
 import { type Invitation, type Invites, invitesOn } from './invites.ts'
 import { type Keys, keysOn } from './keys.ts'

@@ -3,7 +3,7 @@
  *
  * Everything is forbidden that no line allows: an action without a role, a path without a line (operators only).
  */
-import type { EntryKind } from '../journal/entry.ts'
+import { type EntryKind, eachKind } from '../journal/index.ts'
 
 export const ROLES = ['operator', 'beekeeper', 'helper'] as const
 export type Role = (typeof ROLES)[number]
@@ -41,20 +41,7 @@ export const may = (role: Role, action: Action): boolean =>
   (ACTIONS[action].roles as readonly Role[]).includes(role)
 
 /** What somebody must be allowed to do to write an entry of a kind. A withdrawal is judged by what it takes back. */
-export const ACTION_OF_KIND: Record<EntryKind, Action> = {
-  intake: 'log-intake',
-  inspection: 'record-visit',
-  given: 'record-visit',
-  'queen-cage': 'record-visit',
-  'ties-removed': 'record-visit',
-  'mite-wash': 'record-visit',
-  'disease-cleared': 'clear-disease',
-  move: 'record-visit',
-  note: 'record-visit',
-  'missed-visit': 'record-visit',
-  outcome: 'record-outcome',
-  withdrawal: 'correct-own',
-}
+export const ACTION_OF_KIND: Record<EntryKind, Action> = eachKind((f) => f.right)
 
 /**
  * What a path asks for, the first line that fits; a star at the end stands for everything below. What is written there

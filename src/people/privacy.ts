@@ -2,9 +2,8 @@
  * What in an entry is private: where a colony came from, what was paid, where it went. Helpers never get it, and exports
  * can leave it out. The list is here and nowhere else.
  */
-import type { Entry, EntryKind } from '../journal/entry.ts'
-import type { History } from '../journal/history.ts'
-import type { JournalRow } from '../store/types.ts'
+import type { Entry, EntryKind, History } from '../journal/index.ts'
+import type { JournalRow } from '../store/index.ts'
 
 /** Private fields of each kind, as dotted paths. Every one is optional in the schema, so an entry without is whole. */
 export const PRIVATE_FIELDS: Partial<Record<EntryKind, readonly string[]>> = {

@@ -1,6 +1,7 @@
 /** Browsers that are signed in. The browser holds a random token, the database its digest; closing is deleting. */
+
 import { and, eq, ne, sql } from 'drizzle-orm'
-import type { Connection } from '../store/connection.ts'
+import type { Connection } from '../store/index.ts'
 import type { Person } from './names.ts'
 import { person, session } from './schema.ts'
 import { digestOf, newToken } from './tokens.ts'

@@ -1,4 +1,5 @@
 /** The folder of photos beside the database: one file each, `<sha256>.jpg`, never changed once it is there. */
+
 import { createHash, randomBytes } from 'node:crypto'
 import {
   closeSync,
@@ -17,7 +18,7 @@ import {
 } from 'node:fs'
 import { readFile } from 'node:fs/promises'
 import { dirname, join } from 'node:path'
-import { photoId } from '../journal/entry.ts'
+import { photoId } from '../journal/index.ts'
 import { stripped } from './jpeg.ts'
 import type { Photo, PhotoShelf } from './photo.ts'
 

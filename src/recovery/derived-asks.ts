@@ -1,7 +1,8 @@
 /** Questions, and shifts of questions, that follow from the whole story rather than from one entry. */
 import { addDays, type Day, daysBetween, earlier, later } from '../days.ts'
-import type { DayRange, Readiness, Rule } from './plan-types.ts'
+import type { DayRange, Readiness } from './plan-types.ts'
 import { readySince } from './readiness.ts'
+import { factsOf, rulesWhere } from './rules.ts'
 import type { Ask, State } from './state.ts'
 
 /** Tied combs are not touched in quiet time: a window that is due in it, or was missed before it, waits until it is over. */
@@ -17,6 +18,30 @@ export function keepOutOfQuiet(s: State, quiet: DayRange | null, today: Day): vo
   ask.due = addDays(ask.due, late)
   ask.closes = addDays(ask.closes, late)
 }
+
+/** A box that is held for brood disease is not opened for chores; of one that is lost nothing is asked. */
+export function keepFromHeld(s: State, today: Day): void {
+  if (s.lost !== null) for (const rule of rulesWhere(() => true)) s.void(rule, today)
+  if (s.diseaseLook?.suspected !== true) return
+  for (const rule of rulesWhere((f) => f.task === 'chore')) s.void(rule, today)
+}
+
+/** Days since the last young brood after which a test frame, not given, is asked for no more: the ladder has its own say. */
+export const INSURED_UNTIL = 28
+
+/** A frame of eggs as insurance is asked for in its days, and not for ever after. */
+export function endInsurance(s: State, today: Day): void {
+  if (s.queen.is !== 'none' && today > addDays(s.lastYoungBrood, INSURED_UNTIL)) s.void('egg-frame', today)
+}
+
+/** Days before its window from which the frame as insurance is listed: most colonies will have shown their layer by then. */
+const INSURANCE_AHEAD = 4
+
+export const isFarInsurance = (s: State, ask: Ask, today: Day): boolean =>
+  ask.rule === 'egg-frame' &&
+  s.queen.is !== 'none' &&
+  ask.answeredOn === null &&
+  ask.opens > addDays(today, INSURANCE_AHEAD)
 
 /** Move-out: the day on which all is met; until then, the span in which that is expected. */
 export function askMoveOut(s: State, readiness: Readiness): Ask | null {
@@ -44,18 +69,16 @@ export function askMoveOut(s: State, readiness: Readiness): Ask | null {
   return ask
 }
 
-/** After a look without eggs, days until looking again tells more than it disturbs (common practice). */
-const LET_BE: Partial<Record<Rule, number>> = { 'new-queen-eggs': 4, 'eggs-after-introduction': 3 }
-
 /**
  * Was there a look inside the window so recent that asking again today would be idle? Where eggs are only awaited, for
  * some days; where the look was incomplete or could not tell whose brood it was, for the rest of that day.
  */
-export const lookedLately = (ask: Ask, today: Day): boolean => today < (askedAgain(ask) ?? today)
+export const lookedLately = (ask: Ask, today: Day): boolean =>
+  ask.missing.length === 0 && today < (askedAgain(ask) ?? today)
 
 /** The day from which looking again tells more than it disturbs; null when nobody has looked. */
 export function askedAgain(ask: Ask): Day | null {
   if (ask.lookedOn === null) return null
-  const letBe = ask.lookedOn < ask.opens ? 1 : (LET_BE[ask.rule] ?? 1)
+  const letBe = ask.lookedOn < ask.opens ? 1 : (factsOf(ask.rule).letBe ?? 1)
   return later(addDays(ask.lookedOn, 1), earlier(addDays(ask.lookedOn, letBe), ask.closes))
 }

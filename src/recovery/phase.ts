@@ -1,6 +1,8 @@
 /** The phase on a day: the state, and where the calendar alone has moved it on. */
-import type { Day } from '../days.ts'
+import { MATES_AFTER_EMERGENCE } from '../biology/index.ts'
+import { addDays, type Day, type Span } from '../days.ts'
 import type { DayRange, Phase } from './plan-types.ts'
+import { matesOn } from './protocol.ts'
 import { quietFor } from './rearing.ts'
 import { expectedEmergence } from './spans.ts'
 import type { State } from './state.ts'
@@ -17,6 +19,7 @@ export function phaseOn(s: State, today: Day): Phase {
     case 'caged':
       return 'awaiting-release'
     case 'rearing':
+      if (q.assumed === true) return 'queen-unknown'
       return q.emerged || today > q.emergence.latest ? 'awaiting-new-queen' : 'rearing'
     case 'laying':
       return 'laying'
@@ -37,8 +40,17 @@ export function phaseOn(s: State, today: Day): Phase {
 export function quietOf(s: State): DayRange | null {
   if (s.history.outcome !== null) return null
   const emergence = s.queen.is === 'rearing' || s.queen.is === 'none' ? expectedEmergence(s) : null
-  return emergence === null ? null : quietFor(emergence)
+  const quiet = emergence === null ? null : quietFor(emergence)
+  if (emergence !== null) return mates(s, emergence) ? quiet : null
+  const { cellsBeside } = s
+  return cellsBeside?.stage === 'capped' && mates(s, cellsBeside.emergence)
+    ? quietFor(cellsBeside.emergence)
+    : null
 }
+
+/** A virgin that cannot mate needs no quiet time. */
+const mates = (s: State, emergence: Span): boolean =>
+  [emergence.likely, emergence.latest].some((day) => matesOn(s.protocol, addDays(day, MATES_AFTER_EMERGENCE)))
 
 /** Whether that day lies in quiet time. */
 export const isQuiet = (today: Day, quiet: DayRange | null): quiet is DayRange =>

@@ -1,5 +1,10 @@
 /** The shape of a plan: what `planOf` returns, what `resettle plan` prints and what pages show. Public format. */
 import type { Day, Span } from '../days.ts'
+import type { Action } from './actions.ts'
+import type { Rule } from './rules.ts'
+
+export { ACTIONS, type Action } from './actions.ts'
+export { RULES, type Rule } from './rules.ts'
 
 export const PHASES = [
   'awaiting-release',
@@ -14,26 +19,6 @@ export const PHASES = [
   'closed',
 ] as const
 export type Phase = (typeof PHASES)[number]
-
-export const RULES = [
-  'outside-look',
-  'queen-release',
-  'telling-visit',
-  'egg-frame',
-  'cells-on-egg-frame',
-  'recheck-eggs',
-  'new-queen-eggs',
-  'buy-queen',
-  'eggs-after-introduction',
-  'worker-brood',
-  'comb-ties',
-  'mite-wash',
-  'welfare',
-  'unite-or-boost',
-  'laying-workers',
-  'move-out',
-] as const
-export type Rule = (typeof RULES)[number]
 
 /** waiting before `opens`; open from `opens`; due from `due`; overdue after `closes`; answered or void whenever so. */
 export type CheckStatus = 'waiting' | 'open' | 'due' | 'overdue' | 'answered' | 'void'
@@ -53,23 +38,28 @@ export interface Check {
   source: string
 }
 
-export const ACTIONS = [
-  'none',
-  'leave-alone',
-  'outside-look',
-  'open-and-look',
-  'release-queen',
-  'give-egg-frame',
-  'buy-queen',
-  'unite',
-  'move-out',
-  'call-inspector',
-] as const
-export type Action = (typeof ACTIONS)[number]
-
 export interface Advice {
   action: Action
   why: string
+  /** The last day on which it stands, where the calendar alone ends it. */
+  until?: Day
+  /** The check it does, or answers; left out where the advice stands alone. */
+  rule?: Rule
+}
+
+/** What a look left out, though the answer to a check hangs on it. */
+export interface Missing {
+  check: Rule
+  what: 'eggs' | 'queen cells' | 'capped brood'
+  /** The look that left it out. */
+  since: Day
+}
+
+/** Somebody said that the box is lost: a beekeeper confirms it by recording how it left. */
+export interface Lost {
+  on: Day
+  how: 'no-bees' | 'dead' | 'gone'
+  by: string
 }
 
 /** From and to, both days included. */
@@ -126,5 +116,11 @@ export interface Plan {
   horizon: Horizon
   /** Evidence that contradicts the spans, each with its likeliest explanations. */
   surprises: string[]
+  /** What the last looks left open that they were to answer; empty when nothing. */
+  missing: Missing[]
+  /** Found dead, gone or without bees, and not yet confirmed. */
+  lost: Lost | null
+  /** The next day after today on which something is asked: what it can wait until, where nothing is asked today. */
+  until: Day | null
   readiness: Readiness
 }

@@ -2,8 +2,9 @@
  * What a change of the protocol would move: every colony's plan by the rules before and by the rules after, side by side.
  * Pure; the caller hands the histories over one by one, so that a large yard can be read in slices.
  */
+
 import type { Day } from '../days.ts'
-import type { History } from '../journal/history.ts'
+import type { History } from '../journal/index.ts'
 import { planOf } from './plan.ts'
 import type { Action, Check, Plan, Rule } from './plan-types.ts'
 import type { Protocol } from './protocol.ts'

@@ -4,7 +4,7 @@
  */
 import { z } from 'zod'
 import type { Day } from '../days.ts'
-import { RULES, type Rule } from './plan-types.ts'
+import { eachRule, RULES, type Rule } from './rules.ts'
 
 /** Days after the anchor on which a check opens, is due and closes. */
 export interface Window {
@@ -21,25 +21,7 @@ const windowSchema = z
   })
   .refine((w) => w.opens <= w.due && w.due <= w.closes, 'must have opens <= due <= closes')
 
-/** Windows that are plain offsets from their rule's anchor. `queen-release` is for a bought queen. */
-export const DEFAULT_WINDOWS: Record<Rule, Window> = {
-  'outside-look': { opens: 1, due: 2, closes: 3 },
-  'queen-release': { opens: 3, due: 4, closes: 6 },
-  'telling-visit': { opens: 4, due: 5, closes: 7 },
-  'egg-frame': { opens: 0, due: 1, closes: 3 },
-  'cells-on-egg-frame': { opens: 3, due: 4, closes: 6 },
-  'recheck-eggs': { opens: 8, due: 10, closes: 14 },
-  'new-queen-eggs': { opens: 12, due: 16, closes: 21 },
-  'buy-queen': { opens: 0, due: 2, closes: 7 },
-  'eggs-after-introduction': { opens: 4, due: 7, closes: 10 },
-  'worker-brood': { opens: 6, due: 9, closes: 14 },
-  'comb-ties': { opens: 7, due: 10, closes: 21 },
-  'mite-wash': { opens: 14, due: 21, closes: 30 },
-  welfare: { opens: 5, due: 7, closes: 10 },
-  'unite-or-boost': { opens: 0, due: 2, closes: 7 },
-  'laying-workers': { opens: 0, due: 1, closes: 5 },
-  'move-out': { opens: 0, due: 3, closes: 14 },
-}
+export const DEFAULT_WINDOWS: Record<Rule, Window> = eachRule((f) => f.window)
 
 const windows = z.strictObject(
   Object.fromEntries(RULES.map((rule) => [rule, windowSchema.optional()])) as Record<

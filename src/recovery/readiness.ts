@@ -5,13 +5,14 @@ import {
   FIRST_EGG_AFTER_EMERGENCE_HARD,
   FIRST_EGG_AFTER_RELEASE,
   OLD_QUEEN_LAYS_AGAIN,
-} from '../biology/queen-rearing.ts'
-import { addDays, type Day, daysBetween, later, type Span } from '../days.ts'
+} from '../biology/index.ts'
+import { addDays, type Day, daysBetween, earlier, inWords, later, type Span } from '../days.ts'
 import { isQuiet } from './phase.ts'
 import type { DayRange, Readiness, Unmet } from './plan-types.ts'
 import { miteThresholdOn } from './protocol.ts'
 import { expectedFirstEgg, proofFrom } from './spans.ts'
 import type { State } from './state.ts'
+import type { Exposure } from './tracing.ts'
 
 /** A treated colony is washed again after 10-14 days (common practice). */
 const REWASH_AFTER = 10
@@ -63,10 +64,16 @@ function proofExpected(s: State, today: Day): Span | null {
 }
 
 /** `quiet`: while it lasts nothing that needs an open box can be met. */
-export function readinessOf(s: State, today: Day, quiet: DayRange | null): Readiness {
+export function readinessOf(
+  s: State,
+  today: Day,
+  quiet: DayRange | null,
+  exposure: Exposure | null = null,
+): Readiness {
   if (s.history.outcome !== null) return { ready: false, unmet: [], expected: null }
   const proof = proofExpected(s, today)
-  const unmet = unmetOn(s, today, isQuiet(today, quiet) ? addDays(quiet.to, 1) : today, proof)
+  const inside = isQuiet(today, quiet) ? addDays(quiet.to, 1) : today
+  const unmet = [...unmetOn(s, today, inside, proof), ...unmetMore(s, today, inside, exposure)]
   const blocked = s.diseaseLook?.suspected === true || proof === null
   const atLeast = unmet.reduce<Day>(
     (at, u) => (u.earliest === null ? at : later(at, u.earliest)),
@@ -122,6 +129,69 @@ function unmetOn(s: State, today: Day, inside: Day, proof: Span | null): Unmet[]
   if (s.beetles?.seen === true)
     need('no beetles sliming: small hive beetles were seen at the last look', today)
   return unmet
+}
+
+/** Eggs or open brood, seen by somebody, so many days ago at most: a proof of weeks ago is no proof of today (common practice: 7-10). */
+const BROOD_SEEN_WITHIN = 10
+/** Treatments without a withdrawal on record count as running until the wash that tells whether they worked. */
+const FIERCE = 4
+
+/** What nobody would hand on: no fresh brood, cells, robbers, pests, a fierce temper, a treatment, poisoned comb. */
+function unmetMore(s: State, today: Day, inside: Day, exposure: Exposure | null): Unmet[] {
+  const unmet: Unmet[] = []
+  const need = (what: string, earliest: Day | null): void => {
+    unmet.push({ what, earliest })
+  }
+  if (
+    s.queen.is === 'queenright' &&
+    (s.broodSeenOn === null || daysBetween(s.broodSeenOn, today) > BROOD_SEEN_WITHIN)
+  )
+    need(`eggs or open brood seen within ${BROOD_SEEN_WITHIN} days`, inside)
+  const none = s.lastNoEggs !== null && (s.broodSeenOn === null || s.lastNoEggs > s.broodSeenOn)
+  if (s.queen.is === 'queenright' && none && s.pausedSince === null)
+    need('eggs or open brood at the last look: none were found', inside)
+  if (s.pausedSince !== null) need(`eggs again: none were found on ${inWords(s.pausedSince)}`, inside)
+  if (s.cellsSeen?.holding === true || s.cellsBeside !== null)
+    need('no open or capped queen cells: there were some at the last look', inside)
+  for (const [sign, words] of SIGNS_THAT_KEEP)
+    if (s.signs?.seen.includes(sign) === true) need(`no ${words} at the last look`, today)
+  if (s.temper !== null && s.temper.value >= FIERCE && !s.settled.has('temper'))
+    need('temper under 4, or a signed note that decides to let it go as it is', today)
+  if (s.withdrawalUntil !== null && today <= s.withdrawalUntil)
+    need(`treatment: its withdrawal ends on ${inWords(s.withdrawalUntil)}`, addDays(s.withdrawalUntil, 1))
+  else if (s.treatedOn !== null && (s.mites === null || s.mites.on < addDays(s.treatedOn, REWASH_AFTER)))
+    need(
+      `treatment of ${inWords(s.treatedOn)} over, and a wash ${REWASH_AFTER} days or more after it`,
+      later(inside, addDays(s.treatedOn, REWASH_AFTER)),
+    )
+  if (s.history.intake.removal.sprayed === 'yes' && !s.settled.has('sprayed-comb-out'))
+    need('sprayed comb gone: a signed note says so', today)
+  if (s.disagreeSince !== null)
+    need(
+      `a look that settles it: the looks of ${inWords(s.disagreeSince)} disagree`,
+      later(inside, addDays(s.disagreeSince, 2)),
+    )
+  if (s.caged !== null) need('no queen left in a cage', today)
+  if (exposure !== null) need(`clear of brood disease: it ${exposure.how}`, exposure.look.opens)
+  return unmet
+}
+
+const SIGNS_THAT_KEEP = [
+  ['robbing', 'robbing'],
+  ['moths', 'wax moths'],
+  ['deformed-wings', 'deformed wings'],
+] as const
+
+/** The last day on which what was looked at still counts; only meaningful when ready. */
+export function readyUntil(s: State): Day {
+  const ends = [
+    [s.mites?.on, s.protocol.miteWashValidDays],
+    [s.diseaseLook?.on, s.protocol.diseaseLookValidDays],
+    [s.broodSeenOn, BROOD_SEEN_WITHIN],
+  ] as const
+  const days = ends.flatMap(([on, n]) => (on === null || on === undefined ? [] : [addDays(on, n)]))
+  const [first, ...rest] = days
+  return first === undefined ? holdEnds(s) : earlier(first, ...rest)
 }
 
 /** The day from which every condition was met; only meaningful when ready. */

@@ -1,14 +1,15 @@
 /** The span in which a queen being raised emerges, from cells seen and the brood she can come from; and what follows from it. */
-import { HARD, QUEEN } from '../biology/development.ts'
 import {
   EMERGENCE_AFTER_LOSS,
   EMERGENCE_AFTER_LOSS_HARD,
   FIRST_EGG_AFTER_EMERGENCE,
+  HARD,
+  QUEEN,
+  QUEEN_EGG_LAID,
   QUIET_BEFORE_EMERGENCE,
   RIPE_CELL_EMERGES,
   VIRGIN_AGE_WHEN_GIVEN,
-} from '../biology/queen-rearing.ts'
-import { QUEEN_EGG_LAID } from '../biology/sightings.ts'
+} from '../biology/index.ts'
 import { addDays, clamp, type Day, earlier, inWords, later, type Span, shift } from '../days.ts'
 import type { DayRange } from './plan-types.ts'
 import { cellBrood, type Source } from './sources.ts'
@@ -202,6 +203,9 @@ export const firstEggAfter = (emergence: Span): Span =>
     FIRST_EGG_AFTER_EMERGENCE.likely,
     FIRST_EGG_AFTER_EMERGENCE.latest,
   )
+
+/** Last day on which the first egg of a queen that emerges in that span is still expected. */
+export const lastFirstEggOf = (emergence: Span): Day => firstEggAfter(emergence).latest
 
 /** Quiet time: from two days before the earliest emergence through the day before the likely first egg. */
 export const quietFor = (emergence: Span): DayRange => ({

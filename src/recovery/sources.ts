@@ -4,10 +4,9 @@
  * A sighting proves a NEW layer only when no other source explains it. Every source has a last-egg day: the old queen's
  * is the removal day, a donor frame's the day it was given, a former layer's the day she was lost or replaced.
  */
-import { OLDEST_FOR_QUEEN } from '../biology/queen-rearing.ts'
-import { WORKER_EGG_LAID } from '../biology/sightings.ts'
+import { OLDEST_FOR_QUEEN, WORKER_EGG_LAID } from '../biology/index.ts'
 import { addDays, type Day, later } from '../days.ts'
-import type { Given, Inspection, Intake } from '../journal/entry.ts'
+import type { Given, Inspection, Intake } from '../journal/index.ts'
 import type { Horizon } from './plan-types.ts'
 
 export interface Source {
@@ -29,12 +28,14 @@ export interface Source {
 /** What the brood that came along allows. 'unknown' is treated as there: a chance is not written off unseen. */
 export function broodAlong(intake: Intake): { any: boolean; young: boolean } {
   const b = intake.brood
+  // A queen comes only of brood that lives, and comb from a sprayed colony is not kept; a stray piece may still confuse.
+  const alive =
+    intake.removal.sprayed !== 'yes' && (intake.broodState === undefined || intake.broodState === 'alive')
   if (b === undefined || (b.eggs === undefined && b.open === undefined && b.capped === undefined))
-    return { any: true, young: intake.removal.sprayed !== 'yes' }
+    return { any: true, young: alive }
   const young = (b.eggs ?? (b.open === undefined ? 1 : 0)) + (b.open ?? (b.eggs === undefined ? 1 : 0)) > 0
   const any = young || (b.capped ?? 0) > 0
-  // Comb from a sprayed colony is not kept: no queen comes from it, but a stray piece may still confuse.
-  return { any, young: young && intake.removal.sprayed !== 'yes' }
+  return { any, young: young && alive }
 }
 
 /** Brood frames from a donor. They may carry brood of every age, so each is a source from the day it was given. */

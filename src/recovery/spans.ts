@@ -1,7 +1,5 @@
 /** Spans that follow from the state: emergence, first egg, proof by worker brood, laying-worker risk, broodless days. */
-import { WORKER } from '../biology/development.ts'
-import { LAYING_WORKER_RISK } from '../biology/laying-workers.ts'
-import { FIRST_EGG_AFTER_RELEASE } from '../biology/queen-rearing.ts'
+import { FIRST_EGG_AFTER_RELEASE, LAYING_WORKER_RISK, WORKER } from '../biology/index.ts'
 import { addDays, clamp, type Day, later, type Span, shift } from '../days.ts'
 import type { DayRange, PlanSpans } from './plan-types.ts'
 import { emergenceAfterLoss, firstEggAfter } from './rearing.ts'
@@ -50,13 +48,31 @@ export function proofFrom(s: State, firstEgg: Span): Span {
   }
 }
 
+/** A swarm without brood has nothing capped until its own brood is: eight days at least (Trunch: 7-8 days). */
+const SWARM_BROODLESS_DAYS = 8
+
+function swarmWindow(s: State): DayRange | null {
+  const { intake } = s.history
+  if (intake.removal.type !== 'swarm' || s.sources.length > 0) return null
+  return { from: intake.on, to: addDays(intake.on, SWARM_BROODLESS_DAYS) }
+}
+
 /** From when the last worker of the old brood has emerged until the new layer's first brood is capped. */
 function broodlessDays(s: State, firstEgg: Span | null): DayRange | null {
-  if (firstEgg === null) return null
+  if (firstEgg === null) return swarmWindow(s)
   const last = lastEggOf(s.sources.filter((x) => x.from !== 'former-layer'))
   const from = last === null ? s.history.intake.on : addDays(last, WORKER.emerge)
   const to = addDays(firstEgg.likely, WORKER.cap)
   return from < to ? { from, to } : null
+}
+
+/** Abandoned, sprayed or trapped, and no eggs or larvae came along: she may have been lost as long ago as capped brood lives. */
+function lossCountsFrom(s: State): Day {
+  const { brood } = s.history.intake
+  const none = brood?.eggs === 0 && brood.open === 0
+  return s.lossMayBeEarlier && none && s.lastYoungBrood === s.lastOldEgg
+    ? addDays(s.lastOldEgg, -WORKER.cap)
+    : s.lastYoungBrood
 }
 
 export function spansOf(s: State): PlanSpans {
@@ -73,7 +89,7 @@ export function spansOf(s: State): PlanSpans {
     if (q.is !== 'queenright') spans.workerBroodProof = proofFrom(s, firstEgg)
   }
   if (q.is === 'unseen' || q.is === 'none' || q.is === 'rearing' || q.is === 'laying-workers') {
-    const last = s.lastYoungBrood
+    const last = lossCountsFrom(s)
     const day = { earliest: last, likely: last, latest: last }
     spans.layingWorkerRisk = shift(
       day,

@@ -1,11 +1,14 @@
 /** What is known of a colony while its entries are read in order, and the questions opened and answered on the way. */
-import { CELLS_SHOW_AFTER } from '../biology/queen-rearing.ts'
+import { CELLS_SHOW_AFTER } from '../biology/index.ts'
 import { addDays, type Day, later, type Span } from '../days.ts'
-import type { History } from '../journal/history.ts'
+import type { History, Inspection, Note } from '../journal/index.ts'
 import type { Check, Rule } from './plan-types.ts'
 import type { Protocol, Window } from './protocol.ts'
-import { SOURCE_OF } from './rule-sources.ts'
+import { SOURCE_OF } from './rules.ts'
 import type { Source } from './sources.ts'
+
+type Sign = NonNullable<Inspection['signs']>[number]
+type Settled = NonNullable<Note['settles']>
 
 export type QueenOrigin = 'salvaged' | 'bought'
 
@@ -31,6 +34,8 @@ export type Queen =
       firstSeen: Day
       stage: 'open' | 'capped' | 'emerged'
       emerged: boolean
+      /** Nobody saw a virgin: a swarm came without brood and without a queen seen, and may have brought one. */
+      assumed?: true
     }
   /** New eggs or open brood are proven. */
   | { is: 'laying'; firstSeen: Day; lastSeen: Day; freshComb: boolean; firstEgg: Span; layer: Layer }
@@ -50,13 +55,60 @@ export interface Ask {
   voidSince: Day | null
   /** Last visit that looked and could not answer yet. */
   lookedOn: Day | null
+  /** What that visit left out, though the answer hangs on it; empty when it looked at all of it. */
+  missing: readonly Sought[]
 }
+
+/** What a question may hang on. */
+export type Sought = 'eggs' | 'queen cells' | 'capped brood'
+
+/** A queen in a cage in this box, whatever else goes on in it. */
+export interface Caged {
+  since: Day
+  who: 'queen' | 'virgin'
+  origin: QueenOrigin
+  stillCagedOn: Day | null
+}
+
+/** Queen cells beside a queen that lays, or that came along with one. */
+export interface CellsBeside {
+  on: Day
+  stage: 'open' | 'capped'
+  count: number | null
+  emergence: Span
+}
+
+/** Bees that walked into a trap: foragers, and no queen unless somebody saw one. */
+export const trapped = ({ intake }: History): boolean =>
+  intake.removal.type === 'trap-out' || intake.removal.method === 'trap'
 
 export class State {
   readonly asks: Ask[] = []
   readonly sources: Source[] = []
   readonly surprises: string[] = []
   queen: Queen = { is: 'unseen' }
+  caged: Caged | null = null
+  cellsBeside: CellsBeside | null = null
+  /** Last look for queen cells, and what was found. */
+  cellsSeen: { on: Day; holding: boolean; count: number | null } | null = null
+  /** Somebody said that the box is lost; a beekeeper confirms it by the outcome. */
+  lost: { on: Day; how: 'no-bees' | 'dead' | 'gone'; by: string } | null = null
+  /** A proven layer was found without eggs, for reasons that pass. */
+  pausedSince: Day | null = null
+  /** A queen that fails was seen on that day: she has to come out before anything else is given. */
+  takeOut: Day | null = null
+  /** A cage was found with its queen dead or rejected and nobody has looked inside since: another may be in here. */
+  otherQueen: Day | null = null
+  /** The last signs noted, and where they were seen. */
+  signs: { on: Day; seen: readonly Sign[] } | null = null
+  temper: { on: Day; value: number } | null = null
+  /** Last day on which eggs or open brood were seen. */
+  broodSeenOn: Day | null = null
+  moved: { on: Day; km: number | null; sameYard: boolean } | null = null
+  withdrawalUntil: Day | null = null
+  settled = new Set<Settled>()
+  /** Two looks that cannot both be right; a third is asked for. */
+  disagreeSince: Day | null = null
   /** The frame of eggs whose cells are still to be read, or were read as none. */
   testFrame: { given: Day; read: 'none' | null } | null = null
   /** Last egg day of the old queen: the removal day. */
@@ -101,6 +153,7 @@ export class State {
       answeredOn: null,
       voidSince: null,
       lookedOn: null,
+      missing: [],
     }
     this.asks.push(ask)
     return ask
@@ -131,6 +184,19 @@ export class State {
       const ask = this.pending(rule)
       if (ask !== undefined) ask.lookedOn = on
     }
+  }
+
+  /** Two looks that cannot both be right: said, and asked about once more. */
+  disagree(on: Day, words: string): void {
+    this.surprises.push(words)
+    this.disagreeSince = on
+    this.ask('look-again', on, words)
+  }
+
+  /** The queen may have been lost long before the removal: the days without her are not counted from it. */
+  get lossMayBeEarlier(): boolean {
+    const { removal } = this.history.intake
+    return removal.type === 'abandoned-hive' || removal.sprayed === 'yes' || trapped(this.history)
   }
 
   /** A look found no cells: brood that was here long enough for them to show was passed over by the bees. */

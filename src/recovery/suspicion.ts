@@ -3,9 +3,9 @@
  * alone does not: about one colony in five that carries American foulbrood shows it within a month (19 %, then 49 % by
  * two months; afb.org.nz, time to visual symptoms).
  */
+
 import { type Day, inWords } from '../days.ts'
-import type { Entry, Inspection } from '../journal/entry.ts'
-import type { StandingEntry } from '../journal/history.ts'
+import type { Entry, Inspection, StandingEntry } from '../journal/index.ts'
 
 export interface Suspicion {
   /** The look on which it was first suspected, since the last clearance. */

@@ -5,9 +5,15 @@
  * Safe to repeat: an id already in the journal with the same content is answered "already". Who signed and what the
  * colony was called don't count as content, so a phone may send again after another helper signed in on it.
  */
+
 import type { Day } from '../days.ts'
-import { type Entry, entry as entrySchema, tag as tagSchema } from '../journal/entry.ts'
-import { type Problem, problemsOf } from '../journal/problem.ts'
+import {
+  type Entry,
+  entry as entrySchema,
+  type Problem,
+  problemsOf,
+  tag as tagSchema,
+} from '../journal/index.ts'
 import { conflicts } from './conflicts.ts'
 import type { Connection } from './connection.ts'
 import { canonical } from './fold.ts'

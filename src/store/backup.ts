@@ -2,6 +2,7 @@
  * Backups: whole copies of the database, taken while it is in use (SQLite's online backup), each proved good before it
  * gets its name. A file that is called a backup is one.
  */
+
 import {
   chmodSync,
   closeSync,
@@ -16,7 +17,7 @@ import {
 } from 'node:fs'
 import { dirname, join } from 'node:path'
 import Database from 'better-sqlite3'
-import { copyPhotos, photoFolder } from '../photos/shelf.ts'
+import { copyPhotos, photoFolder } from '../photos/node.ts'
 import type { Connection } from './connection.ts'
 import { appliedStamps, pendingMigrations, StoreError } from './migrate.ts'
 

@@ -1,7 +1,7 @@
 /** What new entries make wrong in their colony's history, told of the new entry that causes it. */
+
 import type { Day } from '../days.ts'
-import { contradictions } from '../journal/history.ts'
-import type { Problem } from '../journal/problem.ts'
+import { contradictions, type Problem } from '../journal/index.ts'
 import type { Member } from './roster.ts'
 import { nameOf } from './wording.ts'
 

@@ -1,6 +1,5 @@
 /** A colony's rows folded into its history. Pure, so that the phone folds the same way. */
-import type { Intake } from '../journal/entry.ts'
-import { type History, historyOf, standing } from '../journal/history.ts'
+import { type History, historyOf, type Intake, standing } from '../journal/index.ts'
 import type { JournalRow } from './types.ts'
 
 /** JSON with sorted keys and nothing undefined: equal content, equal text. */

@@ -1,8 +1,8 @@
 /** What happened on some days, whichever colony it was, through the index by day: the past before them is not read. */
+
 import { and, asc, eq, gte, lte, sql } from 'drizzle-orm'
 import type { Day } from '../days.ts'
-import type { EntryKind } from '../journal/entry.ts'
-import type { Happening } from '../round/happening.ts'
+import type { EntryKind, Happening } from '../journal/index.ts'
 import type { Connection } from './connection.ts'
 import { colony, entry } from './schema.ts'
 

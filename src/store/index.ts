@@ -1,9 +1,23 @@
 /** The store: one append-only journal in SQLite and the projections made of it. README.md in this folder explains. */
-export { dataFile, dataFolder } from './data-folder.ts'
-export type { ColonyImports, ImportNote, KeptImport, NewImport } from './imports.ts'
-export { DamagedError, OlderError, StoreError } from './migrate.ts'
-export { type OpenOptions, openConnection, openStore, storeOn } from './open.ts'
-export type { ProtocolChange, Protocols, Remaking } from './protocols.ts'
-export type { Box, Removals, SavedSheet, SheetVersion } from './removals.ts'
-export { SETTINGS, type SettingKey, type Settings, type SettingValue } from './settings.ts'
-export type * from './types.ts'
+export { append } from './append.ts'
+export type { BackupService, BackupState } from './backup-service.ts'
+export type { Connection } from './connection.ts'
+export { canonical, fold } from './fold.ts'
+export type { ColonyImports, ImportNote } from './imports.ts'
+export { type Joined, joinings } from './joined.ts'
+export type { SentLetter } from './letters.ts'
+export { NO_AFTER } from './no-after.ts'
+export { NO_REMOVALS } from './no-removals.ts'
+export { type Projected, project } from './project.ts'
+export type { SavedSheet } from './removals.ts'
+export type { OwnRates, SettingKey, SettingValue } from './settings.ts'
+export { matches, natural, summaryOf, walkingOrder } from './summaries.ts'
+export type {
+  AppendContext,
+  AppendResult,
+  ColonySummary,
+  JournalLine,
+  JournalRow,
+  Repository,
+  Store,
+} from './types.ts'

@@ -1,6 +1,6 @@
 /** Which colonies were united into which: told by those that left, and shown by those that took them in. */
 import { type Day, earlier } from '../days.ts'
-import type { Book, ColonySummary } from './types.ts'
+import type { ColonySummary, Repository } from './types.ts'
 
 export interface Joined {
   /** Id of the colony that took it in. */
@@ -16,7 +16,7 @@ const FAR: Day = '9999-12-31'
 
 /** Every uniting into one of these colonies during its stay, by day. Only what stands: one taken back is none. */
 export function joinings(
-  book: Pick<Book, 'happenings' | 'colony'>,
+  book: Pick<Repository, 'happenings' | 'colony'>,
   receivers: readonly ColonySummary[],
 ): Joined[] {
   const [first] = receivers

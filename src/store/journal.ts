@@ -1,6 +1,7 @@
 /** Reading and writing rows of the journal. Nothing here decides whether an entry is right. */
+
 import { and, asc, desc, eq, getTableColumns, lt, sql } from 'drizzle-orm'
-import { type Entry, entry as entrySchema } from '../journal/entry.ts'
+import { type Entry, entry as entrySchema } from '../journal/index.ts'
 import type { Connection } from './connection.ts'
 import { canonical } from './fold.ts'
 import { entry, siteContact } from './schema.ts'

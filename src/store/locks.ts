@@ -3,9 +3,10 @@
  * what was known when the entry came in, so a suspicion that arrives late refuses nothing that is in the journal already,
  * and a journal that is loaded whole is not judged again.
  */
+
 import type { Day } from '../days.ts'
-import type { Entry } from '../journal/entry.ts'
-import { heldWords, lockedDeed, type Suspicion, suspicionOn } from '../recovery/suspicion.ts'
+import type { Entry } from '../journal/index.ts'
+import { heldWords, lockedDeed, type Suspicion, suspicionOn } from '../recovery/index.ts'
 import type { Member } from './roster.ts'
 
 type Say = (field: string, message: string) => void

@@ -1,7 +1,8 @@
 /** Move-out records: every save is a new version with who and when, the last one stands; a record can be erased. */
+
 import { desc, eq, sql } from 'drizzle-orm'
-import { type MoveRecord, moveRecord as recordSchema } from '../after/move-record.ts'
-import { type Problem, problemsOf } from '../journal/problem.ts'
+import { type Problem, problemsOf } from '../journal/index.ts'
+import { type MoveRecord, moveRecord as recordSchema } from '../records/index.ts'
 import { moveRecord } from './after-schema.ts'
 import type { Connection } from './connection.ts'
 import { canonical } from './fold.ts'

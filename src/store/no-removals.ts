@@ -1,5 +1,5 @@
 /** Apart from removals.ts because a phone's book imports it too, and a phone has no SQLite. */
-import type { Problem } from '../journal/problem.ts'
+import type { Problem } from '../journal/index.ts'
 import type { Removals } from './removals.ts'
 
 const notYours: Problem[] = [{ field: '', message: 'is for beekeepers and operators' }]

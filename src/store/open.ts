@@ -1,8 +1,8 @@
 /** Opens the store: connection, migrations, prepared statements, and the parts put together. */
+
 import Database from 'better-sqlite3'
 import type { Day } from '../days.ts'
-import type { Plan } from '../recovery/plan-types.ts'
-import { type Protocol, yardProtocol } from '../recovery/protocol.ts'
+import { type Plan, type Protocol, yardProtocol } from '../recovery/index.ts'
 import { append, type Incoming } from './append.ts'
 import { type Connection, connect } from './connection.ts'
 import { fold } from './fold.ts'

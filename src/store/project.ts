@@ -2,11 +2,10 @@
  * What the projections hold of a colony: a pure function of its history, the day and the protocol, so that a rebuild gives
  * the same bytes, and the phone without signal the same plan. Site and costs stay out: helpers read these.
  */
+
 import type { Day } from '../days.ts'
-import type { History } from '../journal/history.ts'
-import { planOf } from '../recovery/plan.ts'
-import { type Check, type CheckStatus, type Plan, RULES } from '../recovery/plan-types.ts'
-import type { Protocol } from '../recovery/protocol.ts'
+import type { History } from '../journal/index.ts'
+import { type Check, type CheckStatus, type Plan, type Protocol, planOf, RULES } from '../recovery/index.ts'
 import type { colony, plannedCheck } from './schema.ts'
 
 export type ColonyRow = typeof colony.$inferSelect

@@ -1,9 +1,10 @@
 /**
  * The caches made of the journal: `colony` and `planned_check`, written. What goes into a row: project.ts.
  */
+
 import { and, eq, isNull, ne, sql } from 'drizzle-orm'
 import type { Day } from '../days.ts'
-import type { Protocol } from '../recovery/protocol.ts'
+import type { Protocol } from '../recovery/index.ts'
 import { type Connection, excluded, placeholders } from './connection.ts'
 import { type Folded, fold } from './fold.ts'
 import type { Journal } from './journal.ts'

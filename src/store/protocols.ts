@@ -5,10 +5,10 @@
  * While plans are being made again the stamp of the rules (PRAGMA user_version) is 0: should the server die half-way,
  * the next start makes them all.
  */
+
 import { desc, sql } from 'drizzle-orm'
-import type { Problem } from '../journal/problem.ts'
-import type { ProtocolOverrides } from '../recovery/protocol.ts'
-import { protocolOverrides } from '../recovery/protocol.ts'
+import type { Problem } from '../journal/index.ts'
+import { type ProtocolOverrides, protocolOverrides } from '../recovery/index.ts'
 import type { Connection } from './connection.ts'
 import type { Journal } from './journal.ts'
 import type { Projections } from './projections.ts'
@@ -24,7 +24,7 @@ export interface ProtocolChange {
   reason: string | null
 }
 
-export interface Remaking {
+export interface Recomputing {
   total: number
   done: number
 }
@@ -42,9 +42,9 @@ export interface Protocols {
   /** Queues every plan to be made again. */
   remakeAll(): void
   /** How far that is; null when no plan waits. */
-  remaking(): Remaking | null
+  recomputing(): Recomputing | null
   /** Makes up to `n` plans again, colonies in the yard first. */
-  remakeSome(n: number): Remaking | null
+  remakeSome(n: number): Recomputing | null
 }
 
 interface Parts {
@@ -76,7 +76,8 @@ export function protocolsOf({ connection, journal, projections, settings }: Part
     queue = everyColony()
     total = queue.length
   }
-  const remaking = (): Remaking | null => (queue.length === 0 ? null : { total, done: total - queue.length })
+  const recomputing = (): Recomputing | null =>
+    queue.length === 0 ? null : { total, done: total - queue.length }
 
   return {
     changes: (limit = 50) =>
@@ -126,7 +127,7 @@ export function protocolsOf({ connection, journal, projections, settings }: Part
       raw.pragma('user_version = 0')
       enqueue()
     },
-    remaking,
+    recomputing,
     remakeSome(n) {
       if (queue.length === 0 || !raw.open) return null
       connection.write(() => {
@@ -135,7 +136,7 @@ export function protocolsOf({ connection, journal, projections, settings }: Part
         if (now.length === queue.length) raw.pragma(`user_version = ${rulesStamp()}`)
       })
       queue = queue.slice(n)
-      return remaking()
+      return recomputing()
     },
   }
 }

@@ -1,7 +1,8 @@
 /** Reading the projections. Every statement is prepared once; none of Today's looks at colonies that left. */
+
 import { and, asc, desc, eq, getTableColumns, gte, isNull, lte, sql } from 'drizzle-orm'
 import type { Day } from '../days.ts'
-import type { Plan } from '../recovery/plan-types.ts'
+import type { Plan } from '../recovery/index.ts'
 import type { Connection } from './connection.ts'
 import { colony, plannedCheck } from './schema.ts'
 import { type ListRow, matches, natural, summaryOf, walkingOrder } from './summaries.ts'

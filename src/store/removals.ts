@@ -2,9 +2,10 @@
  * Removal sheets in their own table: every save is a new version with who and when, the last one stands. Apart from the
  * journal because they name customers; `erase` takes a sheet out with all its versions.
  */
+
 import { asc, desc, eq, sql } from 'drizzle-orm'
-import { type Problem, problemsOf } from '../journal/problem.ts'
-import { type Sheet, sheet as sheetSchema } from '../removal/sheet.ts'
+import { type Problem, problemsOf } from '../journal/index.ts'
+import { type Sheet, sheet as sheetSchema } from '../records/index.ts'
 import type { Connection } from './connection.ts'
 import { canonical } from './fold.ts'
 import { removalColony, removalSheet } from './removal-schema.ts'

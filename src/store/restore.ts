@@ -1,8 +1,9 @@
 /** Going back to a backup. What is replaced is kept. */
+
 import { chmodSync, copyFileSync, existsSync, renameSync, rmSync } from 'node:fs'
 import { dirname } from 'node:path'
 import Database from 'better-sqlite3'
-import { copyPhotos, photoFolder } from '../photos/shelf.ts'
+import { copyPhotos, photoFolder } from '../photos/node.ts'
 import { backupProblem, sync } from './backup.ts'
 import type { Connection } from './connection.ts'
 import { StoreError } from './migrate.ts'

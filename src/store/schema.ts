@@ -5,6 +5,7 @@
  * drizzle cannot say STRICT, WITHOUT ROWID, DEFERRABLE or CREATE TRIGGER: migrations/README.md tells how those get
  * into the SQL, and tests/store/schema.http.test.ts checks that they did. Days are 'YYYY-MM-DD', instants UTC ISO text.
  */
+
 import { sql } from 'drizzle-orm'
 import {
   type AnySQLiteColumn,
@@ -15,7 +16,7 @@ import {
   sqliteTable,
   text,
 } from 'drizzle-orm/sqlite-core'
-import type { Action, Phase, Rule } from '../recovery/plan-types.ts'
+import type { Action, Phase, Rule } from '../recovery/index.ts'
 
 /** One row an entry, in the order in which they came to be known. Append-only by trigger. */
 export const entry = sqliteTable(

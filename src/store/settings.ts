@@ -3,12 +3,13 @@
  *
  * The protocol is one of them. Changing it changes plans, so the store makes every plan again in the same transaction.
  */
+
 import { eq, sql } from 'drizzle-orm'
 import { z } from 'zod'
-import { RATE_NAMES } from '../forecast/rates.ts'
-import { type Problem, problemsOf } from '../journal/problem.ts'
-import { protocolOverrides } from '../recovery/protocol.ts'
-import { DEFAULT_TERMS, TERMS_LIMIT } from '../removal/agreement.ts'
+import { RATE_NAMES } from '../forecast/index.ts'
+import { type Problem, problemsOf } from '../journal/index.ts'
+import { DEFAULT_TERMS, TERMS_LIMIT } from '../records/index.ts'
+import { protocolOverrides } from '../recovery/index.ts'
 import type { Connection } from './connection.ts'
 import { setting } from './schema.ts'
 

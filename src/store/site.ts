@@ -2,7 +2,7 @@
  * Where a colony was removed is written in its intake entry, but kept in a table of its own: it is somebody's name and
  * address, and unlike the journal it can be erased. Taken out on the way in, put back on the way out.
  */
-import type { Entry } from '../journal/entry.ts'
+import type { Entry } from '../journal/index.ts'
 
 /** The entry as the journal keeps it, and what goes beside it. */
 export function apart(written: Entry): { kept: Entry; site: string | null } {

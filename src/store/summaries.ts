@@ -1,9 +1,10 @@
 /** Colonies as lists show them: a row of the projection, found and put in order the same way on server and phone. */
-import type { Plan } from '../recovery/plan-types.ts'
+import type { Plan } from '../recovery/index.ts'
+
+export { natural, standOrder as walkingOrder } from '../journal/index.ts'
+
 import type { ColonyRow } from './project.ts'
 import type { ColonyFilter, ColonySummary } from './types.ts'
-
-export { natural, standOrder as walkingOrder } from '../round/stand-order.ts'
 
 /** A colony's row without its plan: the plans of a thousand colonies are most of the bytes, and lists need few. */
 export type ListRow = Omit<ColonyRow, 'plan'>

@@ -1,11 +1,8 @@
 /** What the store promises to the rest of the house. */
+
 import type { Day } from '../days.ts'
-import type { Entry, EntryKind } from '../journal/entry.ts'
-import type { History } from '../journal/history.ts'
-import type { Problem } from '../journal/problem.ts'
-import type { Action, Phase, Plan, Rule } from '../recovery/plan-types.ts'
-import type { Protocol } from '../recovery/protocol.ts'
-import type { Happening } from '../round/happening.ts'
+import type { Entry, EntryKind, Happening, History, Problem } from '../journal/index.ts'
+import type { Action, Phase, Plan, Protocol, Rule } from '../recovery/index.ts'
 import type { ColonyImports } from './imports.ts'
 import type { Joined } from './joined.ts'
 import type { Letters } from './letters.ts'
@@ -115,7 +112,7 @@ export interface VerifyReport {
 }
 
 /** What pages read and forms write: the store on the server, and what a phone keeps of it. */
-export interface Book {
+export interface Repository {
   /** Checks and writes entries, all or none, with the projections of every colony they touch. Safe to repeat. */
   append(raw: readonly unknown[], context: AppendContext): AppendResult
   colony(tagOrId: string): { summary: ColonySummary; history: History; journal: JournalRow[] } | null
@@ -147,7 +144,7 @@ export interface After {
   records: MoveRecords
 }
 
-export interface Store extends Book {
+export interface Store extends Repository {
   /** Appends whole journals: every line keeps who recorded it when. */
   load(lines: readonly JournalLine[], today: Day): AppendResult
   /** Makes the plans of colonies in the yard that are as of another day. Cheap when there are none. Returns how many. */

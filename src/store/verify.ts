@@ -2,8 +2,9 @@
  * Proves that the database is whole: the file, the references, every entry, the guards, and that the projections are
  * what a rebuild would make, byte for byte. Looks only; what it finds it says in sentences.
  */
+
 import { asc, eq, sql } from 'drizzle-orm'
-import type { Protocol } from '../recovery/protocol.ts'
+import type { Protocol } from '../recovery/index.ts'
 import type { Connection } from './connection.ts'
 import { fold } from './fold.ts'
 import { type EntryRow, type Journal, readRow } from './journal.ts'

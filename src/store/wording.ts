@@ -1,29 +1,15 @@
 /** Sentences the store says about colonies and entries. */
+
 import { type Day, inWords, inWordsWithYear } from '../days.ts'
-import type { Entry } from '../journal/entry.ts'
+import { type Entry, KIND_TABLE } from '../journal/index.ts'
 import type { Member } from './roster.ts'
 
 const UUID = /^[0-9a-f]{8}(-[0-9a-f]{4}){3}-[0-9a-f]{12}$/i
 
 export const isId = (text: string): boolean => UUID.test(text)
 
-const KINDS: Record<Entry['kind'], string> = {
-  intake: 'the intake',
-  inspection: 'the inspection',
-  given: 'what was given',
-  'queen-cage': 'the look at the queen cage',
-  'ties-removed': 'the removal of the ties',
-  'mite-wash': 'the mite wash',
-  'disease-cleared': 'the clearance of a suspected disease',
-  move: 'the move',
-  outcome: 'the outcome',
-  note: 'the note',
-  'missed-visit': 'the round that did not reach it',
-  withdrawal: 'the withdrawal',
-}
-
-/** 'the inspection of Sun 10 May' */
-export const nameOf = (e: Entry): string => `${KINDS[e.kind]} of ${inWords(e.on)}`
+/** 'the visit of Sun 10 May' */
+export const nameOf = (e: Entry): string => `${KIND_TABLE[e.kind].name} of ${inWords(e.on)}`
 
 /** Why two colonies cannot both be in the yard under one tag. */
 export function clash(member: Member, other: Member): string {

@@ -1,6 +1,6 @@
 /** What the fuzz sends: whole forms and whole entries with a few fields spoilt, and everything between. */
 import fc from 'fast-check'
-import { API } from '../../src/api/operations.ts'
+import { API } from '../../src/features/api/operations.ts'
 import { ROLES, type Role } from '../../src/people/index.ts'
 import { entryBodies } from './entries.ts'
 import type { Forms, Route } from './routes.ts'

@@ -28,10 +28,10 @@ beforeAll(async () => {
 
 const state = (): string =>
   JSON.stringify([
-    [...yard.house.store.journal()],
-    yard.house.people.accounts.list(),
-    yard.house.connection.raw.prepare('SELECT * FROM setting').all(),
-    yard.house.connection.raw.prepare('SELECT digest FROM session ORDER BY digest').all(),
+    [...yard.services.store.journal()],
+    yard.services.people.accounts.list(),
+    yard.services.connection.raw.prepare('SELECT * FROM setting').all(),
+    yard.services.connection.raw.prepare('SELECT digest FROM session ORDER BY digest').all(),
   ])
 
 /** A session is nothing to the API: it asks for a token in a header, which no page can make a browser send elsewhere. */
@@ -82,7 +82,7 @@ test('a form without any sign of where it comes from is refused too', async () =
 })
 
 test('our own page may', async () => {
-  const before = yard.house.store.changes({ limit: 500 }).length
+  const before = yard.services.store.changes({ limit: 500 }).length
   for (const headers of [{ Origin: ORIGIN }, { 'Sec-Fetch-Site': 'same-origin', Origin: ORIGIN }])
     expect(
       (
@@ -93,7 +93,7 @@ test('our own page may', async () => {
         })
       ).status,
     ).toBe(303)
-  expect(yard.house.store.changes({ limit: 500 })).toHaveLength(before + 2)
+  expect(yard.services.store.changes({ limit: 500 })).toHaveLength(before + 2)
 })
 
 test('reading never writes: every page opened twice changes nothing but plans', async () => {

@@ -4,19 +4,20 @@
  */
 import fc from 'fast-check'
 import { expect, test } from 'vitest'
-import { API, OPERATIONS, type Operation, QUERIES } from '../../src/api/operations.ts'
+import { API, OPERATIONS, type Operation, QUERIES } from '../../src/features/api/operations.ts'
 import { scopesFor } from '../../src/people/api-tokens.ts'
 import { ROLES, type Role } from '../../src/people/index.ts'
 import { ACTION_OF_KIND, may } from '../../src/people/permissions.ts'
 import { digestOf } from '../../src/people/tokens.ts'
 import { inspection, intake, newId, outcome } from '../store/helpers.ts'
+import { often } from '../support/long.ts'
 import { NAMES, ORIGIN, type TestYard, testYard } from '../support/yard-app.ts'
 import { type Attempt, attempt } from './attempts.ts'
 import { changesSoFar, forgottenTables, type Snapshot, snapshotOf, trespasses } from './guarded.ts'
 import { everyRoute, type Forms, filled, readForms, wellFormed } from './routes.ts'
 import { BREAK, type Names, TAG } from './values.ts'
 
-const REQUESTS = Number(process.env.FUZZ_REQUESTS ?? 20_000)
+const REQUESTS = Number(process.env.FUZZ_REQUESTS ?? often(20_000, 3_000))
 const IN_A_ROW = 200
 const seed = Number(process.env.FUZZ_SEED ?? Date.now() % 2 ** 31)
 
@@ -44,7 +45,7 @@ async function prepared(): Promise<Prepared> {
   const ids: string[] = []
   const record = (by: Role, ...entries: { id: string }[]): void => {
     const context = { today: '2026-06-01', recordedAt: '2026-06-01T09:00:00.000Z', recordedBy: NAMES[by] }
-    const result = yard.house.store.append(entries, context)
+    const result = yard.services.store.append(entries, context)
     if (!result.ok) throw new Error(JSON.stringify(result.problems))
     ids.push(...entries.map((e) => e.id))
   }
@@ -52,20 +53,20 @@ async function prepared(): Promise<Prepared> {
   record('beekeeper', inspection('A-1', '2026-05-15', { eggs: 'none' }))
   record('helper', inspection('A-1', '2026-05-20', { cells: 'capped' }))
   record('beekeeper', outcome('A-2', '2026-05-25'))
-  const invited = yard.house.people.invite({ name: 'Juniper', role: 'helper', by: null })
+  const invited = yard.services.people.invite({ name: 'Juniper', role: 'helper', by: null })
   if (!invited.ok) throw new Error(invited.message)
   const tokens = await keysAndPapers(yard, ids)
   return {
     yard,
     tokens,
-    ids: [...ids, ...yard.house.people.accounts.list().map((p) => p.id)],
+    ids: [...ids, ...yard.services.people.accounts.list().map((p) => p.id)],
     guarded: snapshotOf(yard),
   }
 }
 
 /** One of everything that somebody might change who may not. Their ids join the others. */
 async function keysAndPapers(yard: TestYard, ids: string[]): Promise<Record<Role, string>> {
-  const { people, tokens, calendars, store } = yard.house
+  const { people, tokens, calendars, store } = yard.services
   const made = ROLES.map((role) => {
     const id = people.accounts.byName(NAMES[role])?.id ?? ''
     calendars.open(id, { shows: 'window', yard: null })
@@ -158,7 +159,7 @@ const count = <K>(counts: Map<K, number>, key: K): void => void counts.set(key, 
 
 async function tryOut(prepared: Prepared, a: Attempt, seen: Seen): Promise<void> {
   const { yard, ids, tokens } = prepared
-  const { store, people, connection } = yard.house
+  const { store, people, connection } = yard.services
   const newest = (): number => Number(connection.raw.prepare('SELECT max(seq) FROM entry').pluck().get())
   const before = newest()
   const { path, init } = requestOf(a, ids)
@@ -217,12 +218,12 @@ const around = (text: string, mark: string): string =>
   text.slice(Math.max(0, text.indexOf(mark) - 80), text.indexOf(mark) + 40)
 
 /** The operator of the fuzz may have closed an account or changed a role: everybody is again who they were, with a token. */
-function restoreRoles({ house }: TestYard): void {
+function restoreRoles({ services }: TestYard): void {
   for (const role of ROLES) {
     const update = 'UPDATE person SET role = ?, closed_at = NULL WHERE name = ?'
-    house.connection.raw.prepare(update).run(role, NAMES[role])
+    services.connection.raw.prepare(update).run(role, NAMES[role])
   }
-  house.connection.raw.prepare('UPDATE api_token SET revoked_at = NULL WHERE revoked_at IS NOT NULL').run()
+  services.connection.raw.prepare('UPDATE api_token SET revoked_at = NULL WHERE revoked_at IS NOT NULL').run()
 }
 
 test(`${REQUESTS} requests of every kind (seed ${seed})`, { timeout: 280_000 }, async () => {
@@ -237,8 +238,8 @@ test(`${REQUESTS} requests of every kind (seed ${seed})`, { timeout: 280_000 }, 
     async (attempts) => {
       const fresh = await prepared()
       for (const a of attempts) await tryOut(fresh, a, seen)
-      expect(fresh.yard.house.store.verify()).toMatchObject({ ok: true, problems: [] })
-      fresh.yard.house.close()
+      expect(fresh.yard.services.store.verify()).toMatchObject({ ok: true, problems: [] })
+      fresh.yard.services.close()
     },
   )
   await fc.assert(property, { seed, numRuns: Math.ceil(REQUESTS / IN_A_ROW), endOnFailure: true })

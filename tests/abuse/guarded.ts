@@ -53,9 +53,9 @@ const ELSEWHERE = [
 ]
 
 /** Tables that nobody has said anything about. */
-export const forgottenTables = ({ house }: TestYard): string[] =>
+export const forgottenTables = ({ services }: TestYard): string[] =>
   (
-    house.connection.raw
+    services.connection.raw
       .prepare("SELECT name FROM sqlite_master WHERE type = 'table'")
       .pluck()
       .all() as string[]
@@ -64,17 +64,17 @@ export const forgottenTables = ({ house }: TestYard): string[] =>
 /** Every guarded row, by table, as JSON. */
 export type Snapshot = Record<string, Set<string>>
 
-export const snapshotOf = ({ house }: TestYard): Snapshot =>
+export const snapshotOf = ({ services }: TestYard): Snapshot =>
   Object.fromEntries(
     Object.entries(GUARDS).map(([table, { columns }]) => {
-      const rows = house.connection.raw.prepare(`SELECT ${columns} FROM ${table}`).all()
+      const rows = services.connection.raw.prepare(`SELECT ${columns} FROM ${table}`).all()
       return [table, new Set(rows.map((row) => JSON.stringify(row)))]
     }),
   )
 
 /** How many rows this connection has changed so far: where that stands still, no snapshot is needed. */
-export const changesSoFar = ({ house }: TestYard): number =>
-  Number(house.connection.raw.prepare('SELECT total_changes()').pluck().get())
+export const changesSoFar = ({ services }: TestYard): number =>
+  Number(services.connection.raw.prepare('SELECT total_changes()').pluck().get())
 
 /** What somebody changed who may not, a sentence each. `person`: who asked; null for a stranger. */
 export function trespasses(

@@ -1,7 +1,7 @@
 /** Every route of the app and every field of its forms, found by looking: a new page is fuzzed without anybody adding it. */
 import type { Hono } from 'hono'
-import { createApp, roomsFor } from '../../src/server/app.ts'
-import type { Env } from '../../src/server/deps.ts'
+import type { Env } from '../../src/app/context.ts'
+import { appFor, createApp } from '../../src/node/app.ts'
 import type { TestYard } from '../support/yard-app.ts'
 
 export interface Route {
@@ -14,7 +14,7 @@ const listed = (app: Hono<Env>): Route[] =>
   app.routes.filter((r) => r.method !== 'ALL').map(({ method, path }) => ({ method, path }))
 
 export function everyRoute(yard: TestYard): Route[] {
-  const all = [...listed(createApp(yard.deps)), ...listed(roomsFor('operator', yard.deps))]
+  const all = [...listed(createApp(yard.deps)), ...listed(appFor('operator', yard.deps))]
   return [...new Map(all.map((r) => [`${r.method} ${r.path}`, r])).values()]
 }
 

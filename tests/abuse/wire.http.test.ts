@@ -5,9 +5,9 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { pino } from 'pino'
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
-import { type Listening, listen } from '../../src/server/listen.ts'
-import { outsideFrom } from '../../src/server/middleware/address.ts'
-import { pathForLog } from '../../src/server/middleware/logging.ts'
+import { outsideFrom } from '../../src/app/address.ts'
+import { pathForLog } from '../../src/app/logging.ts'
+import { type Listening, listen } from '../../src/node/listen.ts'
 import { intake, newId } from '../store/helpers.ts'
 import { PASSPHRASE } from '../support/people.ts'
 import { NAMES, type TestYard, testYard } from '../support/yard-app.ts'
@@ -24,7 +24,7 @@ beforeAll(async () => {
   session = await yard.session('operator')
   await yard.send('operator', [intake('A-1')])
   server = await listen({
-    house: yard.house,
+    services: yard.services,
     port: 0,
     clock: yard.deps.clock,
     log: pino({ base: null }, { write: (line: string) => lines.push(line) }),
@@ -33,7 +33,7 @@ beforeAll(async () => {
 })
 afterAll(async () => {
   await server.stop()
-  yard.house.close()
+  yard.services.close()
   rmSync(folder, { recursive: true, force: true })
 })
 
@@ -81,7 +81,7 @@ const own = (): Record<string, string> => ({
   'Content-Type': 'application/x-www-form-urlencoded',
 })
 
-const journal = (): number => [...yard.house.store.journal()].length
+const journal = (): number => [...yard.services.store.journal()].length
 
 describe('too much', () => {
   test.each(['/entries', '/colony/A-1/note', '/sign-in', '/people', '/nowhere'])(
@@ -209,12 +209,12 @@ describe('out of the house', () => {
 describe('behind a proxy', () => {
   test('what it says is believed only when it is trusted', async () => {
     const one = await listen({
-      house: yard.house,
+      services: yard.services,
       port: 0,
       outside: outsideFrom({ RESETTLE_TRUST_PROXY: 'loopback' }),
     })
     const two = await listen({
-      house: yard.house,
+      services: yard.services,
       port: 0,
       outside: outsideFrom({ RESETTLE_TRUST_PROXY: '192.0.2.1' }),
     })
@@ -249,7 +249,7 @@ describe('behind a proxy', () => {
 describe('the log', () => {
   test('holds no passphrase, token, name, address, or word of the journal', async () => {
     lines.length = 0
-    const made = yard.house.people.invite({ name: 'Juniper', role: 'helper', by: null })
+    const made = yard.services.people.invite({ name: 'Juniper', role: 'helper', by: null })
     const token = made.ok ? made.value.link.token : ''
     const ask = (path: string, init: RequestInit = {}): Promise<Response> =>
       fetch(server.url + path, { redirect: 'manual', ...init, headers: { ...own(), ...init.headers } })

@@ -1,6 +1,6 @@
 /** Letters, move-out records and the yard book over HTTP: who may, what an address opens, and that it can be taken back. */
 import { beforeAll, describe, expect, test } from 'vitest'
-import { limitsOf } from '../../src/people/index.ts'
+import { limitsOf } from '../../src/people/limits.ts'
 import { digestOf } from '../../src/people/tokens.ts'
 import { given, inspection, intake, outcome } from '../store/helpers.ts'
 import { NAMES, type TestYard, testYard } from '../support/yard-app.ts'
@@ -10,7 +10,7 @@ const SECRETS = ['Ms Invented', '12 Nowhere Lane', '47.31', 'Odalys', 'Bram', 'T
 let yard: TestYard
 beforeAll(() => {
   yard = testYard({ day: '2026-06-12' })
-  const result = yard.house.store.append(
+  const result = yard.services.store.append(
     [
       intake('A-1', { removal: { type: 'wall', site: 'Ms Invented, 12 Nowhere Lane' } }),
       inspection('A-1', '2026-05-15', { eggs: 'single', onFreshComb: true, note: 'Ms Invented called' }),
@@ -44,7 +44,7 @@ describe('a letter', () => {
     const page = await (await yard.ask('beekeeper', '/colony/A-1/letter')).text()
     expect(page).toContain('value="2026-06-09"')
     expect(page).toContain('Your bees, day 30')
-    expect(yard.house.store.after.letters.list()).toEqual([])
+    expect(yard.services.store.after.letters.list()).toEqual([])
   })
 
   test('is opened by its address without an account, and reveals nothing else', async () => {
@@ -67,14 +67,14 @@ describe('a letter', () => {
   test('keeps only the digest of its address', async () => {
     const path = await addressOf()
     const token = path.split('/').at(-1) ?? ''
-    const rows = yard.house.connection.raw.prepare('SELECT * FROM customer_letter').all()
+    const rows = yard.services.connection.raw.prepare('SELECT * FROM customer_letter').all()
     expect(JSON.stringify(rows)).not.toContain(token)
     expect(JSON.stringify(rows)).toContain(digestOf(token))
   })
 
   test('cannot be opened any more once taken back, nor after a year', async () => {
     const path = await addressOf()
-    const last = yard.house.store.after.letters.list()[0]
+    const last = yard.services.store.after.letters.list()[0]
     await yard.post('beekeeper', `/letters/${last?.id}/revoke`, {})
     const answer = await stranger(path)
     expect(answer.status).toBe(404)
@@ -89,19 +89,19 @@ describe('a letter', () => {
   test('tells of the journal as it is corrected, but nothing of later days', async () => {
     const path = await addressOf({ asOf: '2026-05-16' })
     expect(await (await stranger(path)).text()).not.toContain('treated')
-    const look = yard.house.store.colony('A-1')?.journal.find((r) => r.entry.kind === 'inspection')
+    const look = yard.services.store.colony('A-1')?.journal.find((r) => r.entry.kind === 'inspection')
     await yard.send('beekeeper', inspection('A-1', '2026-05-15', { eggs: 'none', replaces: look?.entry.id }))
     expect(await (await stranger(path)).text()).toContain('saw no eggs')
   })
 
   test('for a day that cannot be is refused in words, and nothing is made', async () => {
-    const before = yard.house.store.after.letters.list().length
+    const before = yard.services.store.after.letters.list().length
     for (const asOf of ['2026-05-09', '2026-06-13', 'soon']) {
       const answer = await yard.post('beekeeper', '/colony/A-1/letter', { asOf, do: 'make' })
       expect(answer.status).toBe(422)
       expect(await answer.text()).toContain('Not made yet')
     }
-    expect(yard.house.store.after.letters.list()).toHaveLength(before)
+    expect(yard.services.store.after.letters.list()).toHaveLength(before)
   })
 
   test('addresses cannot be tried out for ever', async () => {
@@ -113,11 +113,11 @@ describe('a letter', () => {
   })
 
   test('is not for helpers, who cannot take one back either', async () => {
-    const id = yard.house.store.after.letters.list().find((l) => l.revokedAt === null)?.id ?? ''
+    const id = yard.services.store.after.letters.list().find((l) => l.revokedAt === null)?.id ?? ''
     expect((await yard.ask('helper', '/colony/A-1/letter')).status).toBe(403)
     expect((await yard.ask('helper', '/letters')).status).toBe(403)
     expect((await yard.post('helper', `/letters/${id}/revoke`, {})).status).toBe(403)
-    expect(yard.house.store.after.letters.list().find((l) => l.id === id)?.revokedAt).toBeNull()
+    expect(yard.services.store.after.letters.list().find((l) => l.id === id)?.revokedAt).toBeNull()
     expect(await (await yard.ask('helper', '/colony/A-1')).text()).not.toContain('/letter')
     expect(await (await yard.ask('beekeeper', '/letters')).text()).toContain(`/letters/${id}/revoke`)
   })
@@ -136,8 +136,8 @@ describe('a move-out record', () => {
   test('is kept in versions, with who and when', async () => {
     expect((await yard.post('beekeeper', '/colony/A-2/move-record', fields)).status).toBe(303)
     await yard.post('operator', '/colony/A-2/move-record', { ...fields, base: '1', price: '130' })
-    const id = yard.house.store.colony('A-2')?.summary.id ?? ''
-    const versions = yard.house.store.after.records.of(id)
+    const id = yard.services.store.colony('A-2')?.summary.id ?? ''
+    const versions = yard.services.store.after.records.of(id)
     expect(versions.map((v) => [v.version, v.savedBy, v.record.price])).toEqual([
       [2, NAMES.operator, 130],
       [1, NAMES.beekeeper, 120],
@@ -146,7 +146,7 @@ describe('a move-out record', () => {
     const old = await (await yard.ask('beekeeper', '/colony/A-2/move-record?version=1')).text()
     expect(old).toContain('value="120"')
     expect(old).toContain('This is an old version')
-    expect(yard.house.store.verify()).toMatchObject({ ok: true })
+    expect(yard.services.store.verify()).toMatchObject({ ok: true })
   })
 
   test('that somebody else saved meanwhile is not overwritten unseen', async () => {
@@ -177,10 +177,10 @@ describe('a move-out record', () => {
     expect((await yard.ask('helper', '/colony/A-2/move-record')).status).toBe(403)
     expect((await yard.post('helper', '/colony/A-2/move-record', fields)).status).toBe(403)
     expect((await yard.post('beekeeper', '/colony/A-2/move-record/erase', {})).status).toBe(403)
-    const id = yard.house.store.colony('A-2')?.summary.id ?? ''
-    expect(yard.house.store.after.records.of(id)).toHaveLength(3)
+    const id = yard.services.store.colony('A-2')?.summary.id ?? ''
+    expect(yard.services.store.after.records.of(id)).toHaveLength(3)
     expect((await yard.post('operator', '/colony/A-2/move-record/erase', {})).status).toBe(303)
-    expect(yard.house.store.after.records.of(id)).toEqual([])
+    expect(yard.services.store.after.records.of(id)).toEqual([])
     await yard.post('operator', '/colony/A-2/move-record', { ...fields, base: '0' })
   })
 })

@@ -1,6 +1,6 @@
 /** The letter to a customer: what it tells, and that nothing anybody can write a name into ever gets out. */
 import { describe, expect, test } from 'vitest'
-import { historyUntil, type Letter, letterOf } from '../../src/after/letter.ts'
+import { historyUntil, type Letter, letterOf } from '../../src/features/letters/letter.ts'
 import { ENTRY_KINDS, type Entry, GIFTS, OUTCOMES, entry as schema } from '../../src/journal/entry.ts'
 import { historyOf } from '../../src/journal/history.ts'
 import { planOf } from '../../src/recovery/plan.ts'

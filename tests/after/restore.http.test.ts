@@ -3,10 +3,10 @@ import { mkdtempSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { afterAll, beforeAll, expect, test, vi } from 'vitest'
-import { run } from '../../src/commands/restore.ts'
 import { addDays, dayIn } from '../../src/days.ts'
+import { run } from '../../src/node/commands/restore.ts'
+import { openServices } from '../../src/node/services.ts'
 import { digestOf } from '../../src/people/tokens.ts'
-import { openHouse } from '../../src/server/house.ts'
 import { intake } from '../store/helpers.ts'
 import { CHEAP } from '../support/people.ts'
 
@@ -24,25 +24,25 @@ afterAll(() => {
 })
 
 test('letters and tokens of back then are dead, the digest begins the next day, the record is kept', async () => {
-  const house = openHouse(file, { cost: CHEAP })
-  house.store.settings.set('timeZone', 'UTC')
+  const services = openServices(file, { cost: CHEAP })
+  services.store.settings.set('timeZone', 'UTC')
   const colony = intake('A-1')
-  house.store.append([colony], { today: '2026-06-01', recordedAt: '2026-06-01T12:00:00.000Z' })
-  const made = await house.people.make({
+  services.store.append([colony], { today: '2026-06-01', recordedAt: '2026-06-01T12:00:00.000Z' })
+  const made = await services.people.make({
     name: 'Odalys',
     role: 'operator',
     passphrase: 'slow lantern over gravel',
   })
   if (!made.ok) throw new Error(made.message)
   const person = made.value
-  const token = house.tokens.make({ person, name: 'x', scopes: ['read'], days: 365 })
+  const token = services.tokens.make({ person, name: 'x', scopes: ['read'], days: 365 })
   if (!token.ok) throw new Error(token.message)
   const stamp = {
     createdAt: '2026-06-01T12:00:00.000Z',
     createdBy: 'Odalys',
     expiresAt: '2099-01-01T00:00:00.000Z',
   }
-  house.store.after.letters.add({
+  services.store.after.letters.add({
     id: 'L',
     colony: colony.id,
     digest: digestOf('secret'),
@@ -50,23 +50,23 @@ test('letters and tokens of back then are dead, the digest begins the next day, 
     words: null,
     ...stamp,
   })
-  house.store.after.records.save(
+  services.store.after.records.save(
     colony.id,
     0,
     { yard: 'Alder farm' },
     { savedAt: stamp.createdAt, savedBy: 'Odalys' },
   )
-  house.messages.choices.set(
+  services.messages.choices.set(
     person.id,
     { mail: 'o@quarry.example', hook: null, hour: 6, fromDay: '2026-06-01' },
     stamp.createdAt,
   )
-  house.connection.raw.prepare('VACUUM INTO ?').run(join(folder, 'backup.db'))
-  house.close()
+  services.connection.raw.prepare('VACUUM INTO ?').run(join(folder, 'backup.db'))
+  services.close()
 
   expect(await run([join(folder, 'backup.db'), '--replace'])).toBe(0)
 
-  const again = openHouse(file, { cost: CHEAP })
+  const again = openServices(file, { cost: CHEAP })
   const now = new Date().toISOString()
   expect(again.store.after.letters.list()).toHaveLength(1)
   expect(again.store.after.letters.open(digestOf('secret'), now)).toBeNull()

@@ -1,8 +1,8 @@
 /** The yard book: what an inspector asks for in a period, and no customer in it. */
 import { parse } from 'csv-parse/sync'
 import { describe, expect, test } from 'vitest'
-import { type BookColony, yardBookOf } from '../../src/after/yard-book.ts'
-import { BOOK_TABLES, bookCsv } from '../../src/exchange/yard-book-csv.ts'
+import { type BookColony, yardBookOf } from '../../src/features/handing-on/yard-book.ts'
+import { BOOK_TABLES, bookCsv } from '../../src/features/handing-on/yard-book-csv.ts'
 import { type Entry, entry as schema } from '../../src/journal/entry.ts'
 import { historyOf } from '../../src/journal/history.ts'
 

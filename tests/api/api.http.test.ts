@@ -3,11 +3,12 @@ import { Validator } from '@seriousme/openapi-schema-validator'
 import { Ajv2020 } from 'ajv/dist/2020.js'
 import addFormats from 'ajv-formats'
 import { beforeAll, describe, expect, test } from 'vitest'
-import { API, OPERATIONS, type Operation } from '../../src/api/operations.ts'
+import { pathForLog } from '../../src/app/logging.ts'
+import { API_LIMIT } from '../../src/features/api/bearer.ts'
+import { API, OPERATIONS, type Operation } from '../../src/features/api/operations.ts'
 import { ENTRY_KINDS } from '../../src/journal/entry.ts'
-import { limitsOf, ROLES, type Role } from '../../src/people/index.ts'
-import { API_LIMIT } from '../../src/server/middleware/bearer.ts'
-import { pathForLog } from '../../src/server/middleware/logging.ts'
+import { ROLES, type Role } from '../../src/people/index.ts'
+import { limitsOf } from '../../src/people/limits.ts'
 import { given, inspection, intake, newId, outcome, withdrawal } from '../store/helpers.ts'
 import { NAMES, ORIGIN, type TestYard, testYard } from '../support/yard-app.ts'
 
@@ -24,10 +25,10 @@ const tokenFor = async (
   where = yard,
 ): Promise<string> => {
   await where.session(role)
-  const person = where.house.people.accounts.byName(NAMES[role])
+  const person = where.services.people.accounts.byName(NAMES[role])
   if (person === null) throw new Error('no such person')
   const allowed = role === 'operator' ? scopes : scopes.filter((s) => s !== 'review')
-  const made = where.house.tokens.make({ person, name: `${role}’s`, scopes: allowed, days: 30 })
+  const made = where.services.tokens.make({ person, name: `${role}’s`, scopes: allowed, days: 30 })
   if (!made.ok) throw new Error(made.message)
   return made.value.token
 }
@@ -51,7 +52,7 @@ const send = (token: string, body: unknown): Promise<Response> =>
 
 beforeAll(async () => {
   yard = testYard({ day: DAY })
-  yard.house.store.append(
+  yard.services.store.append(
     [
       ...Array.from({ length: 5 }, (_, i) => intake(`A-${i}`, { on: `2026-05-1${i}` })),
       inspection('A-0', '2026-05-15', { eggs: 'single', onFreshComb: true }),
@@ -226,7 +227,7 @@ describe('pages', () => {
 
   test('go on where they were, whatever was entered between', async () => {
     const first = await itemsOf(await call('/colonies?state=all&limit=3', tokens.operator))
-    yard.house.store.append([intake('Z-0', { id: '00000000-0000-7000-8000-00000000000a' })], {
+    yard.services.store.append([intake('Z-0', { id: '00000000-0000-7000-8000-00000000000a' })], {
       today: DAY,
       recordedAt: `${DAY}T09:00:00.000Z`,
     })
@@ -258,7 +259,7 @@ describe('writing', () => {
     expect([first.status, await first.json()]).toEqual([201, { accepted: [look.id], already: [] }])
     const again = await send(tokens.beekeeper, [look])
     expect([again.status, await again.json()]).toEqual([200, { accepted: [], already: [look.id] }])
-    expect(yard.house.store.entry(look.id)?.recordedBy).toBe(NAMES.beekeeper)
+    expect(yard.services.store.entry(look.id)?.recordedBy).toBe(NAMES.beekeeper)
     const other = await send(tokens.beekeeper, { ...look, eggs: 'single' })
     expect(other.status).toBe(422)
   })
@@ -268,16 +269,16 @@ describe('writing', () => {
     const answer = await send(tokens.beekeeper, [good, inspection('A-1', '2026-05-22', { eggs: 'some' })])
     expect(answer.status).toBe(422)
     expect(await answer.json()).toMatchObject({ errors: [{ entry: 2, field: 'eggs' }] })
-    expect(yard.house.store.entry(good.id)).toBeNull()
+    expect(yard.services.store.entry(good.id)).toBeNull()
   })
 
   test('is signed by the token’s owner where nobody is named; a helper signs for nobody else', async () => {
     const { by: _by, ...unsigned } = inspection('A-1', '2026-05-23')
     await send(tokens.beekeeper, unsigned)
-    expect(yard.house.store.entry(unsigned.id)?.entry.by).toBe(NAMES.beekeeper)
+    expect(yard.services.store.entry(unsigned.id)?.entry.by).toBe(NAMES.beekeeper)
     const forged = inspection('A-1', '2026-05-24', { by: NAMES.operator })
     await send(tokens.helper, forged)
-    expect(yard.house.store.entry(forged.id)?.entry.by).toBe(NAMES.helper)
+    expect(yard.services.store.entry(forged.id)?.entry.by).toBe(NAMES.helper)
   })
 
   test('does no more than the owner’s role may', async () => {
@@ -314,27 +315,27 @@ describe('tokens', () => {
     const own = testYard({ day: DAY })
     await own.session('operator')
     const token = await tokenFor('beekeeper', ['read', 'write'], own)
-    const id = own.house.people.accounts.byName(NAMES.beekeeper)?.id ?? ''
-    own.house.people.setRole(id, 'helper')
+    const id = own.services.people.accounts.byName(NAMES.beekeeper)?.id ?? ''
+    own.services.people.setRole(id, 'helper')
     expect(await (await call('/me', token, {}, own)).json()).toMatchObject({ role: 'helper' })
-    own.house.people.close(id)
+    own.services.people.close(id)
     expect((await call('/me', token, {}, own)).status).toBe(401)
   })
 
   test('are kept as digests, run out, and can be taken back by their owner alone', async () => {
     const own = testYard({ day: DAY })
     const token = await tokenFor('operator', ['read'], own)
-    const rows = JSON.stringify(own.house.connection.raw.prepare('SELECT * FROM api_token').all())
+    const rows = JSON.stringify(own.services.connection.raw.prepare('SELECT * FROM api_token').all())
     expect(rows).not.toContain(token)
     expect((await call('/me', token, {}, own)).status).toBe(200)
-    const owner = own.house.people.accounts.byName(NAMES.operator)?.id ?? ''
-    const id = own.house.tokens.of(owner)[0]?.id ?? ''
+    const owner = own.services.people.accounts.byName(NAMES.operator)?.id ?? ''
+    const id = own.services.tokens.of(owner)[0]?.id ?? ''
     await own.post('helper', `/account/tokens/${id}/revoke`, {})
     expect((await call('/me', token, {}, own)).status).toBe(200)
     own.at('2026-07-02T12:00:00Z')
     expect((await call('/me', token, {}, own)).status).toBe(401)
     own.at(`${DAY}T13:00:00Z`)
-    expect(own.house.tokens.of(owner)[0]?.usedAt).toBe(`${DAY}T12:00:00.000Z`)
+    expect(own.services.tokens.of(owner)[0]?.usedAt).toBe(`${DAY}T12:00:00.000Z`)
     await own.post('operator', `/account/tokens/${id}/revoke`, {})
     const gone = await call('/me', token, {}, own)
     expect(gone.status).toBe(401)
@@ -394,7 +395,7 @@ describe('tokens', () => {
 
 test('the day’s plans are made before they are told', async () => {
   const own = testYard({ day: DAY })
-  own.house.store.append([intake('A-1', { on: DAY })], { today: DAY, recordedAt: `${DAY}T08:00:00.000Z` })
+  own.services.store.append([intake('A-1', { on: DAY })], { today: DAY, recordedAt: `${DAY}T08:00:00.000Z` })
   const token = await tokenFor('operator', ['read'], own)
   own.at('2026-06-06T12:00:00Z')
   expect(await (await call('/colonies/A-1', token, {}, own)).json()).toMatchObject({

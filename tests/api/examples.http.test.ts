@@ -59,7 +59,7 @@ function callOf(words: readonly string[]): Call {
   return call
 }
 
-const sources = ['src/api/README.md', 'README.md'].filter(
+const sources = ['src/features/api/README.md', 'README.md'].filter(
   (path) => existsSync(at(path)) && BETWEEN.test(readFileSync(at(path), 'utf8')),
 )
 
@@ -79,9 +79,14 @@ describe.each(sources)('in %s', (path) => {
   test('each answers as it is written there, in order, and the same entries again are 200', async () => {
     const yard = testYard({ day: '2026-06-01' })
     await yard.session('operator')
-    const person = yard.house.people.accounts.byName(NAMES.operator)
+    const person = yard.services.people.accounts.byName(NAMES.operator)
     if (person === null) throw new Error('no operator')
-    const made = yard.house.tokens.make({ person, name: 'x', scopes: ['read', 'write', 'review'], days: 30 })
+    const made = yard.services.tokens.make({
+      person,
+      name: 'x',
+      scopes: ['read', 'write', 'review'],
+      days: 30,
+    })
     if (!made.ok) throw new Error(made.message)
     for (const { command, status, answer } of examples) {
       const { url, init } = callOf(wordsOf(command, { YARD: ORIGIN, TOKEN: made.value.token }))

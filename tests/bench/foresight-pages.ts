@@ -27,11 +27,11 @@ function filled(): TestYard {
   const lines = byDay(entered).flatMap(({ day, entries }) =>
     entries.map((raw) => ({ raw, recordedAt: `${day}T18:00:00.000Z`, recordedBy: raw.by })),
   )
-  const result = yard.house.store.load(lines, TODAY)
+  const result = yard.services.store.load(lines, TODAY)
   if (!result.ok) throw new Error(JSON.stringify(result.problems.slice(0, 3)))
-  yard.house.store.settings.set(
+  yard.services.store.settings.set(
     'stands',
-    Object.fromEntries(yard.house.store.yards().map((y) => [y.yard, 400])),
+    Object.fromEntries(yard.services.store.yards().map((y) => [y.yard, 400])),
   )
   return yard
 }

@@ -13,7 +13,7 @@ import { fileURLToPath } from 'node:url'
 import autocannon, { type Request, type Result } from 'autocannon'
 import { v7 } from 'uuid'
 import { addDays, dayIn } from '../../src/days.ts'
-import { openHouse } from '../../src/server/house.ts'
+import { openServices } from '../../src/node/services.ts'
 import { connect } from '../../src/store/connection.ts'
 import { built } from '../safekeeping/faults/build.ts'
 import { Dice, randomFrom, story } from '../store/yard.ts'
@@ -68,11 +68,11 @@ const noteOf = (dice: Dice, colony: string, on: string, m: number) => ({
 })
 
 export async function madeBook(file: string): Promise<string> {
-  const house = openHouse(file, { cost: CHEAP })
-  house.store.settings.set('timeZone', 'UTC')
-  let batch: Parameters<typeof house.store.load>[0] & unknown[] = []
+  const services = openServices(file, { cost: CHEAP })
+  services.store.settings.set('timeZone', 'UTC')
+  let batch: Parameters<typeof services.store.load>[0] & unknown[] = []
   const flush = (): void => {
-    const result = house.store.load(batch, TODAY)
+    const result = services.store.load(batch, TODAY)
     if (!result.ok) throw new Error(JSON.stringify(result.problems.slice(0, 3)))
     batch = []
   }
@@ -81,8 +81,8 @@ export async function madeBook(file: string): Promise<string> {
     if (batch.length >= 5000) flush()
   }
   flush()
-  const session = await signInAs(house.people, { name: 'Odalys', role: 'operator' })
-  house.close()
+  const session = await signInAs(services.people, { name: 'Odalys', role: 'operator' })
+  services.close()
   return session
 }
 

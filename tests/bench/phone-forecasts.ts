@@ -1,11 +1,12 @@
 /** Runs in a browser page: the forecasts of colonies as their pages show them, and how long each took. */
+
+import { forecastCache, type Ground } from '../../src/app/forecasts.ts'
 import type { Day } from '../../src/days.ts'
 import { DEFAULT_RATES } from '../../src/forecast/rates.ts'
 import type { Entry } from '../../src/journal/entry.ts'
 import { historyOf } from '../../src/journal/history.ts'
 import { planOf } from '../../src/recovery/plan.ts'
 import { DEFAULT_PROTOCOL } from '../../src/recovery/protocol.ts'
-import { foresightOf, type Ground } from '../../src/server/foresight.ts'
 
 export interface PhoneColony {
   tag: string
@@ -15,7 +16,7 @@ export interface PhoneColony {
 
 /** Milliseconds of each colony's forecasts, in order; the first one pays for loading the tables. */
 function forecastAll(colonies: readonly PhoneColony[]): number[] {
-  const foresight = foresightOf()
+  const forecasts = forecastCache()
   return colonies.flatMap(({ tag, entries, today }) => {
     const history = historyOf(tag, entries)
     if (history === null) return []
@@ -28,8 +29,8 @@ function forecastAll(colonies: readonly PhoneColony[]): number[] {
     }
     const known = { id: tag, history, plan: planOf(history, today) }
     const from = performance.now()
-    foresight.colony(known, ground)
-    foresight.telling(known, ground, today)
+    forecasts.colony(known, ground)
+    forecasts.telling(known, ground, today)
     return [performance.now() - from]
   })
 }

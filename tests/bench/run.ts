@@ -2,7 +2,7 @@
 import { bench as advice } from './advice/bench.ts'
 import { bench as faults } from './faults.ts'
 import { bench as forecast } from './forecast.ts'
-import { bench as foresight } from './foresight-pages.ts'
+import { bench as forecasts } from './foresight-pages.ts'
 import { bench as load } from './load.ts'
 import { bench as phone } from './phone.ts'
 import { bench as plan } from './plan.ts'
@@ -12,7 +12,7 @@ const BENCHES: Record<string, () => void | Promise<void>> = {
   plan,
   today,
   forecast,
-  foresight,
+  forecasts,
   phone,
   faults,
   load,

@@ -3,10 +3,11 @@ import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { afterEach, beforeEach, expect, it, vi } from 'vitest'
-import { run as exportCommand } from '../../src/commands/export.ts'
-import { run as importCommand } from '../../src/commands/import.ts'
-import { importState } from '../../src/exchange/spreadsheet/undo.ts'
-import { dataFile, openStore, type Store } from '../../src/store/index.ts'
+import { importState } from '../../src/features/import/undo.ts'
+import { run as exportCommand } from '../../src/node/commands/export.ts'
+import { run as importCommand } from '../../src/node/commands/import.ts'
+import type { Store } from '../../src/store/index.ts'
+import { dataFile, openStore } from '../../src/store/node.ts'
 
 let folder: string
 let said: { out: string; err: string }

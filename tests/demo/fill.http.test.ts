@@ -2,7 +2,7 @@ import { afterAll, describe, expect, it } from 'vitest'
 import { demoEntries } from '../../demo/entries.ts'
 import { fill } from '../../demo/fill.ts'
 import { liveStories } from '../../demo/live/stories.ts'
-import { openStore } from '../../src/store/index.ts'
+import { openStore } from '../../src/store/node.ts'
 import { AWKWARD_DAYS } from './colonies.ts'
 
 describe('filling a store with the invented yard', () => {

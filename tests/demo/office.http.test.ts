@@ -1,9 +1,10 @@
 import { describe, expect, test } from 'vitest'
 import { fill } from '../../demo/fill.ts'
 import { fillOffice } from '../../demo/office.ts'
-import { STAGES, stageOf } from '../../src/removal/stage.ts'
-import { intakeFrom } from '../../src/removal/to-intake.ts'
-import { openStore, type Store } from '../../src/store/index.ts'
+import { STAGES, stageOf } from '../../src/features/removal/stage.ts'
+import { intakeFrom } from '../../src/features/removal/to-intake.ts'
+import type { Store } from '../../src/store/index.ts'
+import { openStore } from '../../src/store/node.ts'
 import { AWKWARD_DAYS } from './colonies.ts'
 
 function yardOf(today: string): Store {

@@ -6,7 +6,7 @@ import fc from 'fast-check'
 import ICAL from 'ical.js'
 import { describe, expect, it } from 'vitest'
 import { addDays } from '../../src/days.ts'
-import { type CalendarEvent, calendarText, type FeedEvent } from '../../src/exchange/calendar.ts'
+import { type CalendarEvent, calendarText, type FeedEvent } from '../../src/features/calendar/calendar.ts'
 
 const META = { name: 'Resettle: Quarry', origin: 'https://yard.example' }
 

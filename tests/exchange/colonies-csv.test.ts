@@ -9,8 +9,8 @@ import {
   readColonies,
   rowOf,
   writeColonies,
-} from '../../src/exchange/colonies-csv.ts'
-import { lineOf } from '../../src/exchange/csv-table.ts'
+} from '../../src/features/import/colonies-csv.ts'
+import { lineOf } from '../../src/features/import/csv-table.ts'
 import { entry, METHODS, OUTCOMES, QUEEN_AT_INTAKE } from '../../src/journal/entry.ts'
 import { historyOf } from '../../src/journal/history.ts'
 

@@ -3,7 +3,7 @@ import { mkdtempSync, rmSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { afterAll, expect, test } from 'vitest'
-import { fileLines } from '../../src/exchange/file-lines.ts'
+import { fileLines } from '../../src/features/data/file-lines.ts'
 
 const folder = mkdtempSync(join(tmpdir(), 'resettle-lines-'))
 afterAll(() => rmSync(folder, { recursive: true, force: true }))

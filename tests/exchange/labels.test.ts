@@ -1,7 +1,7 @@
 /** The codes on the labels, read by another reader (jsQR) from the drawing itself. */
 import jsQR from 'jsqr'
 import { describe, expect, it } from 'vitest'
-import { boxAddress, originTyped, qrSvg } from '../../src/exchange/labels.ts'
+import { boxAddress, originTyped, qrSvg } from '../../src/features/paper/labels.ts'
 
 /** Four pixels a module, from the strokes of the drawing: 'M4 4.5h7m1 0h1…' are runs of dark modules, line by line. */
 function pixelsOf(svg: string): { data: Uint8ClampedArray; size: number } {

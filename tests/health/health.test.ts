@@ -1,8 +1,10 @@
 import { describe, expect, test } from 'vitest'
-import { feedOf, needOf, SUGAR_PER_COMB_KG } from '../../src/health/feed.ts'
-import { healthOf, needsWash, urgencyOf } from '../../src/health/health.ts'
-import { washesOf } from '../../src/health/mites.ts'
-import { unwatched, watchOf } from '../../src/health/watch.ts'
+import { feedOf, needOf, SUGAR_PER_COMB_KG } from '../../src/features/health/feed.ts'
+import { healthOf, needsWash, urgencyOf } from '../../src/features/health/health.ts'
+import { washesOf } from '../../src/features/health/mites.ts'
+import { unwatched, watchOf } from '../../src/features/health/watch.ts'
+import { standsShort } from '../../src/features/health/words.ts'
+import { leavingWords } from '../../src/features/protocol/preview-page.tsx'
 import { type Entry, entry } from '../../src/journal/entry.ts'
 import { type History, historyOf } from '../../src/journal/history.ts'
 import { planOf } from '../../src/recovery/plan.ts'
@@ -14,8 +16,6 @@ import {
 } from '../../src/recovery/protocol.ts'
 import { changeFor, totalsOf } from '../../src/recovery/protocol-preview.ts'
 import { suspicionOn } from '../../src/recovery/suspicion.ts'
-import { leavingWords } from '../../web/pages/protocol-preview.tsx'
-import { standsShort } from '../../web/words/health.ts'
 
 let made = 0
 const written = (kind: string, on: string, more: object = {}): Entry => {

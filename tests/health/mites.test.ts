@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest'
-import { changeBetween, trendOf, type Wash, washOf } from '../../src/health/mites.ts'
+import { changeBetween, trendOf, type Wash, washOf } from '../../src/features/health/mites.ts'
 import { miteWash } from '../../src/journal/entry.ts'
 import { DEFAULT_PROTOCOL, miteThresholdOn, protocolWith } from '../../src/recovery/protocol.ts'
 

@@ -1,80 +1,114 @@
-/** The pure rooms run in the browser unchanged: they import nothing from the floors above, no node module, and read no clock. */
-import { readdirSync, readFileSync } from 'node:fs'
-import { dirname, join, normalize } from 'node:path'
+/** The floor plan of rooms.ts, held against the code: who imports whom, by which door, and what the pure rooms must not do. */
+import { dirname } from 'node:path'
 import { describe, expect, test } from 'vitest'
+import { filesIn, folderOf, importsIn, importsOf, ROOT, roomOf, targetOf, textOf } from './files.ts'
+import { mapOf, writtenMap } from './map.ts'
+import { ROOMS } from './rooms.ts'
 
-const ROOT = join(import.meta.dirname, '../..')
-const PURE = ['biology', 'journal', 'recovery', 'round', 'forecast', 'review', 'removal', 'health', 'after']
+/** Ways into the program, which start it and are imported by nobody. */
+const ENTRIES = new Set(['src/cli.ts', 'src/node/vite.config.ts', 'web/vite.config.ts', 'web/icons/make.ts'])
 /** Packages that run in a browser and read neither clock nor network. */
 const BROWSER_SAFE = /^(zod|date-fns|@date-fns\/tz|@stdlib\/.+)$/
 const CLOCK = /Date\.now\(|new Date\(\)|performance\.now\(|Math\.random\(|crypto\.randomUUID\(|\bfetch\(/
 
-/** Every file of src, as 'recovery/plan.ts'. */
-const files = readdirSync(join(ROOT, 'src'), { recursive: true, encoding: 'utf8' }).filter((f) =>
-  /\.tsx?$/.test(f),
-)
+const files = filesIn('src', 'web').filter((f) => !ENTRIES.has(f))
+const order = Object.keys(ROOMS)
 
-const STATIC = /^(?:import|export)\b[^'";]*?\bfrom '([^']+)'/gm
-const BARE = /^import '([^']+)'/gm
-const DYNAMIC = /\bimport\('([^']+)'\)/g
+/** Whether a room may import another. 'features/*' stands for every feature. */
+const mayImport = (from: string, to: string): boolean =>
+  (ROOMS[from]?.may ?? []).some((m) => m === to || (m === 'features/*' && to.startsWith('features/')))
 
-function importsOf(file: string): string[] {
-  const text = readFileSync(join(ROOT, 'src', file), 'utf8')
-  return [STATIC, BARE, DYNAMIC].flatMap((shape) => [...text.matchAll(shape)].map((m) => m[1] ?? ''))
+/** What is wrong with one import, or null. */
+function fault(file: string, spec: string): string | null {
+  if (!spec.startsWith('.')) return null
+  const target = targetOf(file, spec)
+  const [from, to] = [roomOf(file), roomOf(target)]
+  if (from === to) return isDoor(target) ? `${file} imports its own door` : null
+  if (!mayImport(from, to)) return `${file} imports ${target}: ${from} may not import ${to}`
+  return hasDoor(to) && !isDoor(target) ? `${file} imports ${target}, past its door` : null
 }
 
-const room = (file: string): string => file.split('/')[0] ?? ''
-const isPure = (file: string): boolean =>
-  PURE.includes(room(file)) || file === 'days.ts' || file === 'units.ts'
+const hasDoor = (room: string): boolean => room !== 'src' && room !== 'features' && room !== 'demo'
+const isDoor = (file: string): boolean =>
+  /\/(index|node)\.ts$/.test(file) && dirname(file) === folderOf(roomOf(file))
 
-/** What is wrong with an import of a pure file, or null. */
-function fault(file: string, target: string): string | null {
-  if (!target.startsWith('.')) return BROWSER_SAFE.test(target) ? null : `${file} imports ${target}`
-  const to = normalize(join(dirname(file), target))
-  return isPure(to) ? null : `${file} imports ${to}`
-}
-
-describe('the pure rooms', () => {
-  const pure = files.filter(isPure)
-
-  test('are all there', () => {
-    for (const name of PURE) expect(pure.filter((f) => room(f) === name).length, name).toBeGreaterThan(0)
+describe('the floor plan', () => {
+  test('knows every room, and every room is there', () => {
+    const rooms = new Set(files.map(roomOf))
+    expect([...rooms].filter((r) => ROOMS[r] === undefined)).toEqual([])
+    expect(order.filter((r) => !rooms.has(r))).toEqual([])
   })
 
-  test('import only each other and packages that are safe in a browser', () => {
-    expect(pure.flatMap((f) => importsOf(f).flatMap((t) => fault(f, t) ?? []))).toEqual([])
+  test('is kept: every import goes to a room that may be imported, by its door', () => {
+    expect(files.flatMap((f) => importsOf(f).flatMap((t) => fault(f, t) ?? []))).toEqual([])
   })
 
-  test('read no clock, no chance and no network', () => {
-    const lines = pure.flatMap((f) =>
-      readFileSync(join(ROOT, 'src', f), 'utf8')
-        .split('\n')
-        .filter(
-          (line) =>
-            CLOCK.test(line) && !line.trimStart().startsWith('*') && !line.trimStart().startsWith('//'),
-        )
-        .map((line) => `${f}: ${line.trim()}`),
+  test('has no line that nothing uses', () => {
+    const used = new Set(
+      files.flatMap((f) => importsOf(f).map((t) => `${roomOf(f)} → ${roomOf(targetOf(f, t))}`)),
     )
-    expect(lines).toEqual([])
+    const others = order.flatMap((from) =>
+      (ROOMS[from]?.may ?? [])
+        .filter((to) => from.startsWith('features/') && to.startsWith('features/'))
+        .map((to) => `${from} → ${to}`),
+    )
+    expect(others.filter((line) => !used.has(line))).toEqual([])
   })
 
-  test('have lower floors that do not look up: biology and the journal know no plan', () => {
-    const low = pure.filter((f) => room(f) === 'biology' || room(f) === 'journal')
-    const up = low.flatMap((f) =>
-      importsOf(f)
-        .filter((t) => /\/(recovery|forecast|review)\//.test(t))
-        .map((t) => `${f}: ${t}`),
+  test('has no circle and no stairs up: a room imports only rooms above it in the list', () => {
+    const up = order.flatMap((from, i) =>
+      (ROOMS[from]?.may ?? [])
+        .filter((to) => to !== 'features/*' && to !== 'demo' && order.indexOf(to) >= i)
+        .map((to) => `${from} → ${to}`),
     )
     expect(up).toEqual([])
   })
 
-  test('the rule itself can fail', () => {
-    expect(importsOf('commands/plan.ts')).toContain('node:fs')
-    expect(importsOf('recovery/plan.ts')).toContain('../days.ts')
-    expect(fault('recovery/plan.ts', '../store/index.ts')).not.toBeNull()
-    expect(fault('recovery/plan.ts', 'node:fs')).not.toBeNull()
-    expect(fault('days.ts', './server/app.ts')).not.toBeNull()
-    expect(fault('recovery/plan.ts', '../days.ts')).toBeNull()
-    expect(CLOCK.test('const now = new Date()')).toBe(true)
+  test('is the map in DEVELOPERS.md (npx tsx tests/house/map.ts writes it)', () => {
+    expect(writtenMap()).toBe(mapOf(ROOMS))
   })
+
+  test('keeps at least half of all imports inside one folder', () => {
+    const relative = files.flatMap((f) =>
+      importsOf(f).flatMap((t) => (t.startsWith('.') ? [[f, t] as const] : [])),
+    )
+    const inside = relative.filter(([f, t]) => dirname(targetOf(f, t)) === dirname(f))
+    expect(inside.length / relative.length).toBeGreaterThan(0.5)
+  })
+})
+
+describe('the pure rooms', () => {
+  const pure = files.filter((f) => ROOMS[roomOf(f)]?.runs === 'pure')
+
+  test('import no package but those that are safe in a browser', () => {
+    const packages = pure.flatMap((f) =>
+      importsOf(f)
+        .filter((t) => !t.startsWith('.') && !BROWSER_SAFE.test(t))
+        .map((t) => `${f} imports ${t}`),
+    )
+    expect(packages).toEqual([])
+  })
+
+  test('read no clock, no chance and no network', () => {
+    const lines = pure.flatMap((f) =>
+      textOf(f)
+        .split('\n')
+        .filter((line) => CLOCK.test(line) && !/^\s*(\*|\/\/)/.test(line))
+        .map((line) => `${f}: ${line.trim()}`),
+    )
+    expect(lines).toEqual([])
+  })
+})
+
+test('the rules themselves can fail', () => {
+  expect(ROOT).not.toBe('')
+  expect(importsIn("import { a } from './a.ts'\nconst b = await import('./b.ts')")).toEqual([
+    './a.ts',
+    './b.ts',
+  ])
+  expect(fault('src/recovery/plan.ts', '../store/index.ts')).toContain('may not import')
+  expect(fault('src/features/today/route.tsx', '../round/box.ts')).toContain('past its door')
+  expect(fault('src/recovery/plan.ts', './index.ts')).toContain('its own door')
+  expect(fault('src/features/today/route.tsx', '../round/index.ts')).toBeNull()
+  expect(CLOCK.test('const now = new Date()')).toBe(true)
 })

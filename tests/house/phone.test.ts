@@ -30,9 +30,9 @@ function reached(from: string): { files: string[]; packages: Map<string, string>
 }
 
 test('the worker reaches the pages of the round, and no package but those that run in a browser', () => {
-  const { files, packages } = reached(join(ROOT, 'web/service-worker.ts'))
+  const { files, packages } = reached(join(ROOT, 'src/phone/service-worker.ts'))
   const names = files.map((f) => relative(ROOT, f))
-  expect(names).toContain('src/server/routes/today.tsx')
+  expect(names).toContain('src/features/today/route.tsx')
   expect(names).toContain('src/store/append.ts')
   expect(names.every((name) => existsSync(join(ROOT, name)))).toBe(true)
   expect(
@@ -44,5 +44,5 @@ test('the rule itself can fail', () => {
   expect(importsOf("import { readFileSync } from 'node:fs'")).toEqual(['node:fs'])
   expect(importsOf("import type { Server } from 'node:http'")).toEqual([])
   expect(importsOf("import { type A, type B } from './a.ts'\nexport { c } from './c.ts'")).toEqual(['./c.ts'])
-  expect(reached(join(ROOT, 'src/server/listen.ts')).packages.has('@hono/node-server')).toBe(true)
+  expect(reached(join(ROOT, 'src/node/listen.ts')).packages.has('@hono/node-server')).toBe(true)
 })

@@ -1,9 +1,9 @@
 /** Every page of the invented yard, light and dark: what must hold on all of them. One journey file a device runs it. */
 import type { Page } from 'playwright-core'
 import { afterAll, beforeAll, expect, it } from 'vitest'
+import { WAYS } from '../../src/parts/nav.ts'
 import { PHASES } from '../../src/recovery/plan-types.ts'
 import type { Store } from '../../src/store/index.ts'
-import { WAYS } from '../../web/parts/nav.ts'
 import { type Device, launch, type Watched, watchedPage } from '../support/browser.ts'
 import {
   bytesFor,

@@ -6,7 +6,7 @@ import { join } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import type { Browser, Page } from 'playwright-core'
 import { afterAll, beforeAll, expect, it } from 'vitest'
-import { openHouse } from '../../src/server/house.ts'
+import { openServices } from '../../src/node/services.ts'
 import { launch, PHONE, watchedPage } from '../support/browser.ts'
 import { type Field, intakes, startField, stateOf } from '../support/field.ts'
 import { CHEAP, signInAs } from '../support/people.ts'
@@ -124,7 +124,7 @@ it('a server killed in the middle of the sending loses nothing and doubles nothi
   const today = new Date().toISOString().slice(0, 10)
   const data = mkdtempSync(join(tmpdir(), 'resettle-killed-'))
   const tags = Array.from({ length: 10 }, (_, i) => `K-${i + 1}`)
-  const before = openHouse(join(data, 'resettle.db'), { cost: CHEAP })
+  const before = openServices(join(data, 'resettle.db'), { cost: CHEAP })
   before.store.settings.set('timeZone', 'UTC')
   const made = before.store.append(intakes(tags, today), { today, recordedAt: new Date().toISOString() })
   expect(made.ok).toBe(true)
@@ -168,7 +168,7 @@ it('a server killed in the middle of the sending loses nothing and doubles nothi
     await page.goto('/outbox')
     while ((await stateOf(page)).waiting > 0) await page.waitForTimeout(100)
     await context.close()
-    const after = openHouse(join(data, 'resettle.db'), { cost: CHEAP })
+    const after = openServices(join(data, 'resettle.db'), { cost: CHEAP })
     const journal = [...after.store.journal()].filter((r) => r.entry.kind !== 'intake').map((r) => r.entry.id)
     const { ok, problems } = after.store.verify()
     after.close()

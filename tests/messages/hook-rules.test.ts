@@ -1,6 +1,6 @@
 /** Where webhooks may go. */
 import { describe, expect, test } from 'vitest'
-import { hookRulesFrom, hookUrlProblem } from '../../src/messages/hook-rules.ts'
+import { hookRulesFrom, hookUrlProblem } from '../../src/features/messages/hook-rules.ts'
 
 const outside = hookRulesFrom({})
 const inside = hookRulesFrom({ RESETTLE_WEBHOOK_INSIDE: 'loopback, 192.168.1.0/24, fd00::5' })

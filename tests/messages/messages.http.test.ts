@@ -1,9 +1,9 @@
 /** The morning digest to a real SMTP server and a real webhook on this machine, by a clock that is set by hand. */
 import { Webhook } from 'standardwebhooks'
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, test } from 'vitest'
-import { deliver, newHookSecret } from '../../src/messages/hook.ts'
-import { hookRulesFrom } from '../../src/messages/hook-rules.ts'
-import { mailerFrom } from '../../src/messages/mail.ts'
+import { deliver, newHookSecret } from '../../src/features/messages/hook.ts'
+import { hookRulesFrom } from '../../src/features/messages/hook-rules.ts'
+import { mailerFrom } from '../../src/features/messages/mail.ts'
 import { intake } from '../store/helpers.ts'
 import { NAMES, type TestYard, testYard } from '../support/yard-app.ts'
 import { type HookSink, hookSink, type MailSink, mailSink } from './sinks.ts'
@@ -33,32 +33,32 @@ beforeEach(async () => {
     RESETTLE_SMTP_URL: mails.url,
     RESETTLE_SMTP_FROM: 'Quarry <yard@quarry.example>',
   })
-  yard = testYard({ house: { mailer, hookRules: RULES, home: 'https://yard.example' } })
+  yard = testYard({ services: { mailer, hookRules: RULES, home: 'https://yard.example' } })
   yard.at('2026-06-01T08:00:00Z')
-  const { house } = yard
-  house.store.settings.set('timeZone', ZONE)
-  house.store.append([intake('M-1', { on: '2026-05-20' }), intake('M-2', { on: '2026-05-30' })], {
+  const { services } = yard
+  services.store.settings.set('timeZone', ZONE)
+  services.store.append([intake('M-1', { on: '2026-05-20' }), intake('M-2', { on: '2026-05-30' })], {
     today: '2026-06-01',
     recordedAt: '2026-06-01T08:00:00.000Z',
   })
 })
 afterEach(() => {
-  yard.house.close()
+  yard.services.close()
   mails.refuse.length = 0
   hooks.statuses.length = 0
 })
 
 const idOf = async (role: 'operator' | 'helper'): Promise<string> => {
-  const made = yard.house.people.accounts.byName(NAMES[role])
+  const made = yard.services.people.accounts.byName(NAMES[role])
   if (made !== null) return made.id
-  await yard.house.people.make({ name: NAMES[role], role, passphrase: 'slow lantern over gravel' })
-  return yard.house.people.accounts.byName(NAMES[role])?.id ?? ''
+  await yard.services.people.make({ name: NAMES[role], role, passphrase: 'slow lantern over gravel' })
+  return yard.services.people.accounts.byName(NAMES[role])?.id ?? ''
 }
 const choose = async (
   choice: { mail?: string; hook?: string; hour?: number },
   role: 'operator' | 'helper' = 'operator',
 ) => {
-  const { choices, messenger } = yard.house.messages
+  const { choices, messenger } = yard.services.messages
   const hour = choice.hour ?? 6
   choices.set(
     await idOf(role),
@@ -66,8 +66,8 @@ const choose = async (
     '2026-06-01T08:00:00.000Z',
   )
 }
-const tick = (): Promise<void> => yard.house.messages.messenger.tick()
-const lines = async () => yard.house.messages.sent.of(await idOf('operator'), 10)
+const tick = (): Promise<void> => yard.services.messages.messenger.tick()
+const lines = async () => yard.services.messages.sent.of(await idOf('operator'), 10)
 
 describe('an e-mail', () => {
   test('goes out at the person’s hour of the yard’s day, once', async () => {
@@ -173,7 +173,7 @@ describe('an e-mail', () => {
     await choose({ mail: 'odalys@quarry.example' })
     at('01T12:00:00')
     const claim = { person: await idOf('operator'), day: '2026-06-01', way: 'mail' as const }
-    expect(yard.house.messages.sent.claim(claim, new Date('2026-06-01T12:00:00Z'))).toBe(1)
+    expect(yard.services.messages.sent.claim(claim, new Date('2026-06-01T12:00:00Z'))).toBe(1)
     at('01T12:30:00')
     await tick()
     expect(mails.mails).toHaveLength(0)
@@ -184,7 +184,7 @@ describe('an e-mail', () => {
     at('01T12:00:00')
     await tick()
     expect(mails.mails.map((m) => m.to)).toEqual([['teuila@quarry.example']])
-    yard.house.people.close(await idOf('helper'))
+    yard.services.people.close(await idOf('helper'))
     at('02T12:00:00')
     await tick()
     expect(mails.mails).toHaveLength(1)
@@ -329,11 +329,11 @@ describe('one’s own page', () => {
       { hour: '' },
     ])
       expect((await save(fields as Record<string, string>)).status, JSON.stringify(fields)).toBe(422)
-    expect(yard.house.messages.choices.wanted()).toEqual([])
+    expect(yard.services.messages.choices.wanted()).toEqual([])
   })
 
   test('a new webhook address, or asking for it, makes a new secret; empty fields stop it all', async () => {
-    const secret = async () => yard.house.messages.choices.of(await idOf('helper'))?.secret
+    const secret = async () => yard.services.messages.choices.of(await idOf('helper'))?.secret
     await save({ hook: hooks.url })
     const first = await secret()
     await save({ hook: hooks.url, hour: '7' })

@@ -1,6 +1,6 @@
 /** The timer of `resettle serve`: asks every half minute, never twice at a time, and is waited for when it stops. */
 import { afterEach, beforeEach, expect, test, vi } from 'vitest'
-import { EVERY_MS, type Messenger, startMessenger } from '../../src/messages/messenger.ts'
+import { EVERY_MS, type Messenger, startMessenger } from '../../src/features/messages/messenger.ts'
 
 beforeEach(() => {
   vi.useFakeTimers()

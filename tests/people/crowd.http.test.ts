@@ -14,14 +14,14 @@ const token = newToken()
 let yard: TestYard
 let crowd: Promise<unknown>
 beforeEach(() => {
-  yard = testYard({ house: { cost: SLOW }, deps: { setUpToken: token } })
+  yard = testYard({ services: { cost: SLOW }, deps: { setUpToken: token } })
 })
 afterEach(() => crowd)
 
 /** Everybody chooses a passphrase at once: every place is taken. */
 function gather(): void {
   const one = (_: unknown, n: number) =>
-    yard.house.people.make({ name: `Guest ${n}`, role: 'helper', passphrase: PASSPHRASE })
+    yard.services.people.make({ name: `Guest ${n}`, role: 'helper', passphrase: PASSPHRASE })
   crowd = Promise.allSettled(Array.from({ length: PLACES }, one))
 }
 
@@ -41,11 +41,11 @@ test('setting up: what was typed is kept, but for the passphrase, and works a mo
   const text = await expectTurnedAway(await yard.post(null, '/set-up', fields))
   expect(text).toContain('value="Juniper"')
   expect(text).toContain(`value="${token}"`)
-  expect(yard.house.people.accounts.byName('Juniper')).toBeNull()
+  expect(yard.services.people.accounts.byName('Juniper')).toBeNull()
 })
 
 test('an invitation stays good', async () => {
-  const made = yard.house.people.invite({ name: 'Juniper', role: 'helper', by: null })
+  const made = yard.services.people.invite({ name: 'Juniper', role: 'helper', by: null })
   const path = `/invite/${made.ok ? made.value.link.token : ''}`
   gather()
   await expectTurnedAway(await yard.post(null, path, { passphrase: OTHER, again: OTHER }))
@@ -64,7 +64,7 @@ test('a passphrase stays as it was', async () => {
 
 test('signing in, known or not, is answered again once the crowd is gone', async () => {
   await yard.session('operator')
-  const signIn = (name: string) => yard.house.people.signIn(name, 'wrong passphrase here', '')
+  const signIn = (name: string) => yard.services.people.signIn(name, 'wrong passphrase here', '')
   gather()
   const crowded = await Promise.all([NAMES.operator, 'Nobody'].map(signIn))
   expect(crowded).toEqual([

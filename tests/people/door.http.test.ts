@@ -1,10 +1,10 @@
 /** What a stranger finds: a sign-in page, and nothing else. */
 import { fileURLToPath } from 'node:url'
 import { beforeEach, describe, expect, test } from 'vitest'
-import { limitsOf } from '../../src/people/index.ts'
+import { localPath } from '../../src/features/accounts/sign-in-route.tsx'
+import { assetsIn } from '../../src/node/assets.ts'
+import { limitsOf } from '../../src/people/limits.ts'
 import { newToken } from '../../src/people/tokens.ts'
-import { assetsIn } from '../../src/server/assets.ts'
-import { localPath } from '../../src/server/routes/sign-in.tsx'
 import { PASSPHRASE } from '../support/people.ts'
 import { NAMES, ORIGIN, type TestYard, testYard, unlimited } from '../support/yard-app.ts'
 
@@ -92,7 +92,7 @@ describe('a stranger', () => {
   })
 
   test('is given the program’s own files and the page of a letter that is not there, and they say nothing of the yard', async () => {
-    yard.house.store.settings.set('yardName', 'Quarry yard')
+    yard.services.store.settings.set('yardName', 'Quarry yard')
     const shown = testYard({ deps: { assets: assetsIn(PUBLIC) } })
     const manifest = await (await shown.ask(null, '/manifest.webmanifest')).text()
     expect(manifest).not.toMatch(/bee|colon|rescue|hive|queen/i)
@@ -107,7 +107,7 @@ describe('a stranger', () => {
   })
 
   test('learns no name of yard or person, and no day, from the sign-in page', async () => {
-    yard.house.store.settings.set('yardName', 'Quarry yard')
+    yard.services.store.settings.set('yardName', 'Quarry yard')
     const text = await (await yard.ask(null, '/sign-in')).text()
     expect(text).toContain('<h1>Sign in</h1>')
     expect(text).not.toMatch(/Quarry|Odalys|2026|href="\/yard"/)
@@ -134,10 +134,10 @@ describe('signing in', () => {
     expect((await signIn(` ${NAMES.operator.toUpperCase()} `, PASSPHRASE)).status).toBe(303))
 
   test('a wrong name and a wrong passphrase are told apart by nothing', async () => {
-    const invited = yard.house.people.invite({ name: 'Juniper', role: 'helper', by: null })
-    const closed = await yard.house.people.make({ name: 'Rowan', role: 'helper', passphrase: PASSPHRASE })
+    const invited = yard.services.people.invite({ name: 'Juniper', role: 'helper', by: null })
+    const closed = await yard.services.people.make({ name: 'Rowan', role: 'helper', passphrase: PASSPHRASE })
     if (!invited.ok || !closed.ok) throw new Error('no accounts')
-    yard.house.people.close(closed.value.id)
+    yard.services.people.close(closed.value.id)
     const tries = [
       ['Odalys', 'wrong passphrase here'],
       ['Nobody', PASSPHRASE],
@@ -156,8 +156,9 @@ describe('signing in', () => {
   })
 
   test('takes as long for a name nobody has', { timeout: 60_000 }, async () => {
-    const { peopleOn, COST } = await import('../../src/people/index.ts')
-    const { openConnection } = await import('../../src/store/index.ts')
+    const { peopleOn } = await import('../../src/people/node.ts')
+    const { COST } = await import('../../src/people/passphrase.ts')
+    const { openConnection } = await import('../../src/store/node.ts')
     const connection = openConnection(':memory:')
     const people = peopleOn(connection, {
       clock: () => new Date(),
@@ -189,7 +190,7 @@ describe('signing in', () => {
     })
     expect(cookieIn(response)).toContain('resettle=')
     expect(cookieIn(response)).not.toContain(before)
-    expect(yard.house.people.sessions.holder(before)).toBeNull()
+    expect(yard.services.people.sessions.holder(before)).toBeNull()
   })
 
   test('is limited by account and address, the same for names that nobody has, and says how long to wait', async () => {
@@ -218,7 +219,7 @@ describe('signing in', () => {
 describe('a session', () => {
   const days = (n: number): string => new Date(Date.UTC(2026, 5, 1, 12) + n * 86_400_000).toISOString()
   const holder = async (): Promise<string | undefined> =>
-    yard.house.people.sessions.holder(await yard.session('operator'))?.name
+    yard.services.people.sessions.holder(await yard.session('operator'))?.name
 
   test('lasts for a month without a visit, and not much longer', async () => {
     yard.at(days(29.9))
@@ -246,32 +247,36 @@ describe('a session', () => {
   test('of a role that changed counts with the new role at once', async () => {
     await yard.session('helper')
     expect((await yard.ask('helper', '/intake')).status).toBe(403)
-    const person = yard.house.people.accounts.byName(NAMES.helper)
-    yard.house.people.setRole(person?.id ?? '', 'beekeeper')
+    const person = yard.services.people.accounts.byName(NAMES.helper)
+    yard.services.people.setRole(person?.id ?? '', 'beekeeper')
     expect((await yard.ask('helper', '/intake')).status).toBe(200)
   })
 
   test('ends with the account, and in every browser at once when asked', async () => {
-    const other = yard.house.people.sessions.open(yard.house.people.accounts.byName(NAMES.operator)?.id ?? '')
+    const other = yard.services.people.sessions.open(
+      yard.services.people.accounts.byName(NAMES.operator)?.id ?? '',
+    )
     expect((await yard.post('operator', '/account/sign-out-everywhere', {})).status).toBe(303)
-    expect(yard.house.people.sessions.holder(other)).toBeNull()
+    expect(yard.services.people.sessions.holder(other)).toBeNull()
     expect((await yard.ask('operator', '/')).status).toBe(303)
   })
 
   test('ends in this browser alone on signing out, and its cookie is taken away', async () => {
-    const other = yard.house.people.sessions.open(yard.house.people.accounts.byName(NAMES.operator)?.id ?? '')
+    const other = yard.services.people.sessions.open(
+      yard.services.people.accounts.byName(NAMES.operator)?.id ?? '',
+    )
     const response = await yard.post('operator', '/sign-out', {})
     expect(cookieIn(response)).toMatch(/^resettle=; Max-Age=0/)
     expect(await holder()).toBeUndefined()
-    expect(yard.house.people.sessions.holder(other)?.name).toBe(NAMES.operator)
+    expect(yard.services.people.sessions.holder(other)?.name).toBe(NAMES.operator)
   })
 
   test('is kept as a digest: a stolen database opens no session and no invitation', async () => {
     const token = await yard.session('operator')
-    const invited = yard.house.people.invite({ name: 'Juniper', role: 'operator', by: null })
-    const exported = JSON.stringify([...yard.house.store.journal()])
+    const invited = yard.services.people.invite({ name: 'Juniper', role: 'operator', by: null })
+    const exported = JSON.stringify([...yard.services.store.journal()])
     expect(exported).not.toContain(token)
-    expect(yard.house.people.sessions.holder(invited.ok ? invited.value.link.token : '')).toBeNull()
+    expect(yard.services.people.sessions.holder(invited.ok ? invited.value.link.token : '')).toBeNull()
     for (const cookie of [newToken(), '', 'x', `${token}x`, token.slice(1), '%00', 'a'.repeat(4000)]) {
       const response = await yard.app.request(`${ORIGIN}/`, { headers: { Cookie: `resettle=${cookie}` } })
       expect(response.status, cookie).toBe(303)

@@ -3,8 +3,8 @@ import { mkdtempSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest'
-import { run as personCommand } from '../../src/commands/person.ts'
-import { openHouse } from '../../src/server/house.ts'
+import { run as personCommand } from '../../src/node/commands/person.ts'
+import { openServices } from '../../src/node/services.ts'
 import { CHEAP, PASSPHRASE } from '../support/people.ts'
 import { NAMES, type TestYard, testYard } from '../support/yard-app.ts'
 
@@ -17,18 +17,18 @@ interface Pair {
 }
 
 /** One of each, of a person. */
-function pairOf(house: TestYard['house'], name: string): Pair {
-  const person = house.people.accounts.byName(name)
+function pairOf(services: TestYard['services'], name: string): Pair {
+  const person = services.people.accounts.byName(name)
   if (person === null) throw new Error(`no ${name}`)
-  const made = house.tokens.make({ person, name: 'scale', scopes: ['read'], days: 365 })
-  const feed = house.calendars.open(person.id, { shows: 'window', yard: null })
+  const made = services.tokens.make({ person, name: 'scale', scopes: ['read'], days: 365 })
+  const feed = services.calendars.open(person.id, { shows: 'window', yard: null })
   if (!made.ok || feed === null) throw new Error('not made')
   return { token: made.value.token, feed }
 }
 
-const work = (house: TestYard['house'], { token, feed }: Pair): boolean[] => [
-  house.tokens.holder(token) !== null,
-  house.calendars.holder(feed) !== null,
+const work = (services: TestYard['services'], { token, feed }: Pair): boolean[] => [
+  services.tokens.holder(token) !== null,
+  services.calendars.holder(feed) !== null,
 ]
 const BOTH = [true, true]
 const NEITHER = [false, false]
@@ -41,8 +41,8 @@ describe('over HTTP', () => {
     yard = testYard()
     await yard.session('operator')
     await yard.session('helper')
-    id = yard.house.people.accounts.byName(NAMES.helper)?.id ?? ''
-    pair = pairOf(yard.house, NAMES.helper)
+    id = yard.services.people.accounts.byName(NAMES.helper)?.id ?? ''
+    pair = pairOf(yard.services, NAMES.helper)
   })
   const asked = async (role: 'helper' | 'operator' | null, path: string): Promise<string> =>
     (await yard.ask(role, path)).text()
@@ -60,7 +60,7 @@ describe('over HTTP', () => {
     ['a link', async () => yard.post(null, await inviteFor(), { passphrase: OTHER, again: OTHER })],
   ])('%s leaves them working where the box is not ticked', async (_what, act) => {
     expect((await act()).status).toBe(303)
-    expect(work(yard.house, pair)).toEqual(BOTH)
+    expect(work(yard.services, pair)).toEqual(BOTH)
   })
 
   test('one’s own page says how many there are, and takes them back with every browser', async () => {
@@ -68,7 +68,7 @@ describe('over HTTP', () => {
     expect(page.match(/name="keys" value="yes" checked=""/g)).toHaveLength(2)
     expect(page).toContain('Take back 2 tokens and calendar addresses too: otherwise they work on')
     await yard.post('helper', '/account/sign-out-everywhere', TICKED)
-    expect(work(yard.house, pair)).toEqual(NEITHER)
+    expect(work(yard.services, pair)).toEqual(NEITHER)
     expect(await asked('operator', '/account')).not.toContain('name="keys"')
   })
 
@@ -76,9 +76,9 @@ describe('over HTTP', () => {
     const change = (old: string) =>
       yard.post('helper', '/account/passphrase', { old, passphrase: OTHER, again: OTHER, ...TICKED })
     expect((await change('wrong')).status).toBe(422)
-    expect(work(yard.house, pair)).toEqual(BOTH)
+    expect(work(yard.services, pair)).toEqual(BOTH)
     const changed = await change(PASSPHRASE)
-    expect(work(yard.house, pair)).toEqual(NEITHER)
+    expect(work(yard.services, pair)).toEqual(NEITHER)
     expect(await asked('helper', changed.headers.get('location') ?? '')).toContain('are taken back')
   })
 
@@ -95,35 +95,35 @@ describe('over HTTP', () => {
     const path = await inviteFor()
     expect(await asked(null, path)).toContain('Take back 2 tokens and calendar addresses too')
     await yard.post(null, path, { passphrase: OTHER, again: OTHER, ...TICKED })
-    expect(work(yard.house, pair)).toEqual(NEITHER)
+    expect(work(yard.services, pair)).toEqual(NEITHER)
   })
 
   test('operators take back those of others, and no more than theirs', async () => {
-    const own = pairOf(yard.house, NAMES.operator)
+    const own = pairOf(yard.services, NAMES.operator)
     expect(await asked('operator', '/people')).toContain(`2 tokens and calendar addresses of ${NAMES.helper}`)
     const done = await yard.post('operator', `/people/${id}/sign-out`, TICKED)
     expect(await asked('operator', done.headers.get('location') ?? '')).toContain('are taken back')
-    expect([work(yard.house, pair), work(yard.house, own)]).toEqual([NEITHER, BOTH])
+    expect([work(yard.services, pair), work(yard.services, own)]).toEqual([NEITHER, BOTH])
   })
 
   test('closing an account ends them for good', async () => {
     await yard.post('operator', `/people/${id}/close`, {})
     await yard.post('operator', `/people/${id}/reopen`, {})
-    expect(yard.house.people.accounts.byId(id)?.state).toBe('active')
-    expect(work(yard.house, pair)).toEqual(NEITHER)
+    expect(yard.services.people.accounts.byId(id)?.state).toBe('active')
+    expect(work(yard.services, pair)).toEqual(NEITHER)
   })
 
   test('so do those of an account that was closed when closing left them alone', async () => {
-    yard.house.connection.raw.prepare("UPDATE person SET closed_at = '2026-05-01' WHERE id = ?").run(id)
+    yard.services.connection.raw.prepare("UPDATE person SET closed_at = '2026-05-01' WHERE id = ?").run(id)
     await yard.post('operator', `/people/${id}/reopen`, {})
-    expect(work(yard.house, pair)).toEqual(NEITHER)
+    expect(work(yard.services, pair)).toEqual(NEITHER)
   })
 })
 
 describe('at the terminal', () => {
   let folder = ''
   let said = ''
-  const opened = () => openHouse(join(folder, 'resettle.db'), { cost: CHEAP })
+  const opened = () => openServices(join(folder, 'resettle.db'), { cost: CHEAP })
   beforeEach(async () => {
     folder = mkdtempSync(join(tmpdir(), 'resettle-keys-'))
     vi.stubEnv('RESETTLE_DATA', folder)
@@ -133,14 +133,14 @@ describe('at the terminal', () => {
         return true
       })
     said = ''
-    const house = opened()
+    const services = opened()
     for (const [name, role] of [
       ['Odalys', 'operator'],
       ['Teuila', 'helper'],
     ] as const)
-      await house.people.make({ name, role, passphrase: PASSPHRASE })
-    pairOf(house, 'Teuila')
-    house.close()
+      await services.people.make({ name, role, passphrase: PASSPHRASE })
+    pairOf(services, 'Teuila')
+    services.close()
   })
   afterEach(() => {
     vi.restoreAllMocks()

@@ -15,7 +15,7 @@ let mine: Record<Role, string>
 let others: Record<Role, string>
 
 const record = (by: Role, ...entries: { id: string }[]): string => {
-  const result = yard.house.store.append(entries, {
+  const result = yard.services.store.append(entries, {
     today: '2026-06-01',
     recordedAt: '2026-06-01T09:00:00.000Z',
     recordedBy: NAMES[by],
@@ -66,7 +66,7 @@ const correction = (replaces: string) => inspection('A-1', '2026-05-15', { note:
 const personPosts =
   (what: string, fields: Record<string, string>): Try =>
   async (role) => {
-    const id = yard.house.people.accounts.byName('Juniper')?.id ?? ''
+    const id = yard.services.people.accounts.byName('Juniper')?.id ?? ''
     return (await yard.post(role, `/people/${id}/${what}`, fields)).status < 400
   }
 
@@ -125,7 +125,7 @@ const TRIES: Partial<Record<Action, Try>> = {
   'sign-for-others': async (role) => {
     const look = inspection('A-1', '2026-05-29', { by: 'Somebody else' })
     await yard.send(role, look)
-    return yard.house.store.entry(look.id)?.entry.by === 'Somebody else'
+    return yard.services.store.entry(look.id)?.entry.by === 'Somebody else'
   },
   'see-private': async (role) => {
     const said = await everythingOn(role)
@@ -163,7 +163,7 @@ const PAGES = ['/', '/yard', '/yard?show=left', '/colony/A-1', '/colony/A-2', '/
 
 /** All that a role can read. */
 async function everythingOn(role: Role): Promise<string> {
-  const ids = yard.house.store.changes({ limit: 500 }).map((r) => r.entry.id)
+  const ids = yard.services.store.changes({ limit: 500 }).map((r) => r.entry.id)
   const paths = [
     ...PAGES,
     ...ids.flatMap((id) => [`/entry/${id}/correct`, `/entry/${id}/withdraw`, `/colony/A-1?saved=${id}`]),
@@ -173,7 +173,7 @@ async function everythingOn(role: Role): Promise<string> {
 }
 
 beforeAll(() => {
-  yard.house.people.invite({ name: 'Juniper', role: 'helper', by: null })
+  yard.services.people.invite({ name: 'Juniper', role: 'helper', by: null })
 })
 
 test('every action that any page asks for is tried', () => {
@@ -215,20 +215,20 @@ describe('a helper', () => {
     const own = record('helper', given('A-1', '2026-05-19', { what: 'syrup', litres: 1, cost: 47.31 }))
     const mended = given('A-1', '2026-05-19', { what: 'syrup', litres: 2, replaces: own })
     expect((await yard.send('helper', mended)).status).toBe(200)
-    expect(yard.house.store.entry(mended.id)?.entry).toMatchObject({ litres: 2, cost: 47.31 })
+    expect(yard.services.store.entry(mended.id)?.entry).toMatchObject({ litres: 2, cost: 47.31 })
   })
 
   test('signs with their own name only, whatever is sent, and is the one who recorded it', async () => {
     const look = inspection('A-1', '2026-05-28', { by: NAMES.operator })
     await yard.send('helper', look)
-    expect(yard.house.store.entry(look.id)).toMatchObject({
+    expect(yard.services.store.entry(look.id)).toMatchObject({
       recordedBy: NAMES.helper,
       entry: { by: NAMES.helper },
     })
   })
 
   test('cannot slip an intake or an outcome into a batch, or hide one behind a withdrawal', async () => {
-    const before = yard.house.store.changes({ limit: 1 })[0]?.seq
+    const before = yard.services.store.changes({ limit: 1 })[0]?.seq
     const sneaky = intake('S-1')
     for (const batch of [
       [inspection('A-1', '2026-05-30'), sneaky],
@@ -236,6 +236,6 @@ describe('a helper', () => {
       [outcome('A-1', '2026-05-30', { by: NAMES.operator })],
     ])
       expect((await yard.send('helper', batch)).status).toBe(422)
-    expect(yard.house.store.changes({ limit: 1 })[0]?.seq).toBe(before)
+    expect(yard.services.store.changes({ limit: 1 })[0]?.seq).toBe(before)
   })
 })

@@ -3,11 +3,11 @@
  * name in it. Routes are found by looking, so a new page is walked without anybody adding it.
  */
 import { beforeAll, expect, test } from 'vitest'
-import { API } from '../../src/api/operations.ts'
+import { API } from '../../src/features/api/operations.ts'
 import { scopesFor } from '../../src/people/api-tokens.ts'
 import { ROLES, type Role } from '../../src/people/index.ts'
 import { digestOf } from '../../src/people/tokens.ts'
-import { EMPTY_SHEET } from '../../src/removal/sheet.ts'
+import { EMPTY_SHEET } from '../../src/records/removal-sheet.ts'
 import { everyRoute, filled } from '../abuse/routes.ts'
 import { given, inspection, intake, newId, outcome } from '../store/helpers.ts'
 import { NAMES, type TestYard, testYard } from '../support/yard-app.ts'
@@ -26,7 +26,7 @@ let feed = ''
 beforeAll(async () => {
   yard = testYard()
   for (const role of ROLES) await yard.session(role)
-  const { store, people, messages, calendars } = yard.house
+  const { store, people, messages, calendars } = yard.services
   const idOf = (role: Role): string => people.accounts.byName(NAMES[role])?.id ?? ''
   const site = { type: 'wall', site: 'Ms Invented, 12 Nowhere Lane' }
   const entries = [
@@ -56,7 +56,7 @@ beforeAll(async () => {
   messages.choices.set(idOf('beekeeper'), choice, at)
   const made = ROLES.map((role) => {
     const name = role === 'helper' ? 'scale' : 'Secret scale'
-    const token = yard.house.tokens.make({
+    const token = yard.services.tokens.make({
       person: { id: idOf(role), role },
       name,
       scopes: scopesFor(role),

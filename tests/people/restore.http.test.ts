@@ -3,17 +3,17 @@ import { mkdtempSync, rmSync, truncateSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { afterEach, beforeEach, expect, test, vi } from 'vitest'
-import { run } from '../../src/commands/restore.ts'
-import { type House, openHouse } from '../../src/server/house.ts'
+import { run } from '../../src/node/commands/restore.ts'
+import { openServices, type Services } from '../../src/node/services.ts'
 import { CHEAP, PASSPHRASE } from '../support/people.ts'
 
 let folder = ''
-let house: House
+let services: Services
 let said = ''
 const database = (): string => join(folder, 'resettle.db')
 const backup = (): string => join(folder, 'backup.db')
-const idOf = (name: string): string => house.people.accounts.byName(name)?.id ?? ''
-const stateOf = (name: string): string | undefined => house.people.accounts.byName(name)?.state
+const idOf = (name: string): string => services.people.accounts.byName(name)?.id ?? ''
+const stateOf = (name: string): string | undefined => services.people.accounts.byName(name)?.state
 
 beforeEach(async () => {
   folder = mkdtempSync(join(tmpdir(), 'resettle-restore-people-'))
@@ -24,46 +24,46 @@ beforeEach(async () => {
     said += text
     return true
   })
-  house = openHouse(database(), { cost: CHEAP })
+  services = openServices(database(), { cost: CHEAP })
   const staff = { Odalys: 'operator', Bram: 'operator', Teuila: 'helper', Rowan: 'beekeeper' } as const
   for (const [name, role] of Object.entries(staff))
-    await house.people.make({ name, role, passphrase: PASSPHRASE })
+    await services.people.make({ name, role, passphrase: PASSPHRASE })
 })
 afterEach(() => {
-  house.close()
+  services.close()
   vi.unstubAllEnvs()
   vi.restoreAllMocks()
   rmSync(folder, { recursive: true, force: true })
 })
 
-const backUp = (): void => void house.connection.raw.prepare('VACUUM INTO ?').run(backup())
+const backUp = (): void => void services.connection.raw.prepare('VACUUM INTO ?').run(backup())
 
 async function goBack(spoil?: () => void): Promise<void> {
-  house.close()
+  services.close()
   spoil?.()
   expect(await run([backup(), '--replace']), said).toBe(0)
-  house = openHouse(database(), { cost: CHEAP })
+  services = openServices(database(), { cost: CHEAP })
 }
 
 test('no calendar address and no token of back then works', async () => {
-  const feed = house.calendars.open(idOf('Teuila'), { shows: 'window', yard: null }) ?? ''
-  const taken = house.calendars.open(idOf('Teuila'), { shows: 'window', yard: null }) ?? ''
+  const feed = services.calendars.open(idOf('Teuila'), { shows: 'window', yard: null }) ?? ''
+  const taken = services.calendars.open(idOf('Teuila'), { shows: 'window', yard: null }) ?? ''
   const person = { id: idOf('Odalys'), role: 'operator' as const }
-  const token = house.tokens.make({ person, name: 'x', scopes: ['read'], days: 365 })
+  const token = services.tokens.make({ person, name: 'x', scopes: ['read'], days: 365 })
   backUp()
-  house.calendars.revoke(idOf('Teuila'), house.calendars.of(idOf('Teuila'))[0]?.key ?? '')
+  services.calendars.revoke(idOf('Teuila'), services.calendars.of(idOf('Teuila'))[0]?.key ?? '')
   await goBack()
-  for (const secret of [feed, taken]) expect(house.calendars.holder(secret)).toBeNull()
-  expect(house.calendars.of(idOf('Teuila'))).toEqual([])
-  expect(house.tokens.holder(token.ok ? token.value.token : '')).toBeNull()
+  for (const secret of [feed, taken]) expect(services.calendars.holder(secret)).toBeNull()
+  expect(services.calendars.of(idOf('Teuila'))).toEqual([])
+  expect(services.tokens.holder(token.ok ? token.value.token : '')).toBeNull()
   expect(said).toContain('calendar addresses')
 })
 
 test('what was closed since stays closed; older roles and passphrases are named, and nothing else of them', async () => {
   backUp()
-  house.people.close(idOf('Rowan'))
-  house.people.setRole(idOf('Teuila'), 'beekeeper')
-  await house.people.putPassphrase(idOf('Bram'), 'gravel over slow lanterns')
+  services.people.close(idOf('Rowan'))
+  services.people.setRole(idOf('Teuila'), 'beekeeper')
+  await services.people.putPassphrase(idOf('Bram'), 'gravel over slow lanterns')
   await goBack()
   expect(stateOf('Rowan')).toBe('closed')
   expect(stateOf('Bram')).toBe('active')
@@ -80,10 +80,10 @@ test('nothing is said where nothing came back older', async () => {
 })
 
 test('when that leaves no operator, the terminal says how to make one', async () => {
-  house.people.close(idOf('Bram'))
+  services.people.close(idOf('Bram'))
   backUp()
-  await house.people.make({ name: 'Juniper', role: 'operator', passphrase: PASSPHRASE })
-  house.people.close(idOf('Odalys'))
+  await services.people.make({ name: 'Juniper', role: 'operator', passphrase: PASSPHRASE })
+  services.people.close(idOf('Odalys'))
   await goBack()
   expect(stateOf('Odalys')).toBe('closed')
   expect(said).toContain('resettle person add NAME --role operator')
@@ -91,7 +91,7 @@ test('when that leaves no operator, the terminal says how to make one', async ()
 
 test('a replaced database that cannot be read is said to have told nothing', async () => {
   backUp()
-  house.people.close(idOf('Rowan'))
+  services.people.close(idOf('Rowan'))
   await goBack(() => truncateSync(database(), 6000))
   expect(stateOf('Rowan')).toBe('active')
   expect(said).toContain('could not be read')

@@ -1,9 +1,9 @@
 /** The first start behind a TLS proxy: the address that is printed works, a wrong one says which is right, and a setting left out is said. */
 import { expect, test } from 'vitest'
-import { warningsFor } from '../../src/commands/serve.ts'
+import { outsideFrom } from '../../src/app/address.ts'
+import { warningsFor } from '../../src/node/commands/serve.ts'
+import { listen } from '../../src/node/listen.ts'
 import { newToken } from '../../src/people/tokens.ts'
-import { listen } from '../../src/server/listen.ts'
-import { outsideFrom } from '../../src/server/middleware/address.ts'
 import { PASSPHRASE } from '../support/people.ts'
 import { testYard } from '../support/yard-app.ts'
 
@@ -19,8 +19,8 @@ const setUpFrom = (origin: string, where: { outside?: typeof outside } = { outsi
 }
 
 test('what is printed to make the first account is the address people use', async () => {
-  const { house } = testYard()
-  const server = await listen({ house, port: 0, outside })
+  const { services } = testYard()
+  const server = await listen({ services, port: 0, outside })
   expect(server.setUpUrl).toMatch(/^https:\/\/yard\.example\/set-up\?token=[\w-]{43}$/)
   expect(server.url).toMatch(/^http:\/\/127\.0\.0\.1:\d+$/)
   await server.stop()
@@ -29,7 +29,7 @@ test('what is printed to make the first account is the address people use', asyn
 test('the form works from there', async () => {
   const { yard, answer } = setUpFrom(HOME)
   expect((await answer).status).toBe(303)
-  expect(yard.house.people.accounts.list()).toHaveLength(1)
+  expect(yard.services.people.accounts.list()).toHaveLength(1)
 })
 
 test('from another address nothing is written, and a page says which address to open', async () => {
@@ -44,7 +44,7 @@ test('from another address nothing is written, and a page says which address to 
     expect(text).toContain('masthead')
     expect(text).not.toContain('<script>alert')
     expect(text).not.toContain('RESETTLE_URL')
-    expect(yard.house.people.accounts.list()).toEqual([])
+    expect(yard.services.people.accounts.list()).toEqual([])
   }
 })
 

@@ -3,14 +3,14 @@ import { mkdtempSync, readdirSync, rmSync, statSync, unlinkSync, writeFileSync }
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { afterEach, beforeEach, describe, expect, it } from 'vitest'
-import { exportLines } from '../../src/exchange/yard-export.ts'
-import { importYard } from '../../src/exchange/yard-import.ts'
+import { exportLines } from '../../src/features/data/yard-export.ts'
+import { importYard } from '../../src/features/data/yard-import.ts'
 import type { Inspection } from '../../src/journal/entry.ts'
 import { metadataIn } from '../../src/photos/jpeg.ts'
 import { photoIn } from '../../src/photos/photo.ts'
 import { shelfIn } from '../../src/photos/shelf.ts'
 import { backupFolder, takeBackup } from '../../src/store/backup.ts'
-import { openConnection, openStore } from '../../src/store/index.ts'
+import { openConnection, openStore } from '../../src/store/node.ts'
 import { restore } from '../../src/store/restore.ts'
 import { ORIGIN, type TestYard, testYard } from '../support/yard-app.ts'
 import { down, good, nextId, outside, phoneIn, sometimes } from '../web/phone.ts'
@@ -35,7 +35,7 @@ beforeEach(async () => {
   expect(sent.status).toBe(200)
 })
 afterEach(() => {
-  yard.house.close()
+  yard.services.close()
   rmSync(folder, { recursive: true, force: true })
 })
 
@@ -48,7 +48,7 @@ async function clean(file = raw()): Promise<{ id: string; bytes: Uint8Array<Arra
 }
 const files = (): string[] => readdirSync(join(folder, 'photos'))
 const lastVisit = (): Inspection =>
-  [...yard.house.store.journal()]
+  [...yard.services.store.journal()]
     .map((r) => r.entry)
     .findLast((e): e is Inspection => e.kind === 'inspection') as Inspection
 
@@ -120,10 +120,10 @@ describe('a photo that comes with a form', () => {
 
   it('changes nothing in the plan', async () => {
     await visitWith([])
-    const without = yard.house.store.colony('W-1')?.summary.plan
+    const without = yard.services.store.colony('W-1')?.summary.plan
     const other = testYard({ day: DAY })
-    for (const r of yard.house.store.journal())
-      other.house.store.append(
+    for (const r of yard.services.store.journal())
+      other.services.store.append(
         [
           {
             ...r.entry,
@@ -136,7 +136,7 @@ describe('a photo that comes with a form', () => {
           recordedAt: r.recordedAt,
         },
       )
-    expect(other.house.store.colony('W-1')?.summary.plan).toEqual(without)
+    expect(other.services.store.colony('W-1')?.summary.plan).toEqual(without)
   })
 })
 
@@ -164,7 +164,7 @@ describe('a photo on its own', () => {
       expect(((await answer.json()) as { problems: unknown[] }).problems).toHaveLength(1)
     }
     expect(files()).toEqual([`${id}.jpg`])
-    expect(await yard.house.photos.find(id)).toEqual(bytes)
+    expect(await yard.services.photos.find(id)).toEqual(bytes)
   })
 
   it('is for people of the yard', async () => {
@@ -185,28 +185,28 @@ describe('a photo on its own', () => {
 describe('a photo taken without signal', () => {
   it('waits with its entry, is shown meanwhile, and goes before it, once', async () => {
     const phone = phoneIn(yard)
-    await phone.keeper.send()
+    await phone.syncService.send()
     phone.network(down)
     const form = new FormData()
     for (const [name, value] of Object.entries(outside(DAY, { note: 'see the comb' })))
       form.append(name, value)
     form.append('photo', new File([raw()], 'box.jpg'))
-    const kept = await phone.keeper.form(
+    const kept = await phone.syncService.form(
       new Request(`${ORIGIN}/colony/W-1/visit`, { method: 'POST', body: form }),
     )
     expect(kept?.status).toBe(303)
     const { id, bytes } = await clean()
-    expect(await phone.keeper.photo(id)).toEqual(bytes)
+    expect(await phone.syncService.photo(id)).toEqual(bytes)
     expect(await phone.open('/colony/W-1')).toContain(`/photos/${id}`)
     expect(await phone.open(`/colony/W-1/photo/${id}`)).toContain('Back to W-1')
 
     // The photo arrives, the entry does not: the next time only the entry goes.
     phone.asked.length = 0
     phone.network(sometimes((path) => path === '/entries', down))
-    await phone.keeper.send()
+    await phone.syncService.send()
     expect(files()).toEqual([`${id}.jpg`])
     phone.network(good)
-    await phone.keeper.send()
+    await phone.syncService.send()
     expect(phone.asked.filter((a) => !a.startsWith('GET'))).toEqual([
       `PUT /photos/${id}`,
       'POST /entries',
@@ -218,13 +218,13 @@ describe('a photo taken without signal', () => {
 
   it('is not lost when its form comes back', async () => {
     const phone = phoneIn(yard)
-    await phone.keeper.send()
+    await phone.syncService.send()
     phone.network(down)
     const post = (fields: Record<string, string>, file?: Uint8Array<ArrayBuffer>) => {
       const form = new FormData()
       for (const [name, value] of Object.entries(fields)) form.append(name, value)
       if (file !== undefined) form.append('photo', new File([file], 'box.jpg'))
-      return phone.keeper.form(new Request(`${ORIGIN}/colony/W-1/visit`, { method: 'POST', body: form }))
+      return phone.syncService.form(new Request(`${ORIGIN}/colony/W-1/visit`, { method: 'POST', body: form }))
     }
     const wrong = await post(outside('2026-05-01'), raw())
     const { id } = await clean()
@@ -232,7 +232,7 @@ describe('a photo taken without signal', () => {
     expect(await wrong?.text()).toContain(`value="${id}" checked`)
     expect((await post({ ...outside(DAY), photos: id }))?.status).toBe(303)
     phone.network(good)
-    await phone.keeper.send()
+    await phone.syncService.send()
     expect(files()).toEqual([`${id}.jpg`])
     expect(lastVisit().photos).toEqual([id])
   })
@@ -260,7 +260,7 @@ describe('photos of a yard', () => {
 
   it('go out with everything and come in with it; without what is private they stay at home', async () => {
     await visitWith([['box.jpg', raw()]])
-    const { store, photos } = yard.house
+    const { store, photos } = yard.services
     const everything = [...exportLines(store, { private: true, photos })].join('')
     const there = mkdtempSync(join(tmpdir(), 'resettle-imported-'))
     const other = openStore(join(there, 'resettle.db'))
@@ -289,7 +289,7 @@ describe('photos of a yard', () => {
 
   it('that are missing or spoiled are named by verify', async () => {
     await visitWith([['box.jpg', raw()]])
-    const { run } = await import('../../src/commands/verify.ts')
+    const { run } = await import('../../src/node/commands/verify.ts')
     const said: string[] = []
     const [out, err] = [process.stdout.write, process.stderr.write]
     const verify = async (): Promise<number> => {

@@ -4,7 +4,7 @@
  */
 import { expect, test } from 'vitest'
 import { addDays } from '../../src/days.ts'
-import { readPlanInput } from '../../src/exchange/plan-input.ts'
+import { readPlanInput } from '../../src/node/commands/plan-input.ts'
 import { planOf } from '../../src/recovery/plan.ts'
 
 const intake = {

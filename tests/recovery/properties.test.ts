@@ -124,9 +124,14 @@ const newStory = (before: Plan, after: Plan): boolean =>
 /** An observation that settles the question. */
 function answerTo(c: Check, p: Plan): object {
   switch (c.rule) {
+    // With nothing noted it would answer nothing.
     case 'outside-look':
     case 'welfare':
-      return { kind: 'inspection', opened: false }
+      return { kind: 'inspection', opened: false, signs: [] }
+    case 'cells-beside':
+      return { kind: 'inspection', opened: true, cells: 'none' }
+    case 'look-again':
+      return { kind: 'inspection', opened: true, eggs: 'single', cells: 'none' }
     case 'queen-release':
       return { kind: 'queen-cage', found: 'released' }
     case 'telling-visit':

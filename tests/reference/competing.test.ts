@@ -3,8 +3,8 @@
  * Tolerance 1e-9 relative.
  */
 import { describe, expect, it } from 'vitest'
-import { countByDay } from '../../src/review/day-counts.ts'
-import { cumulativeIncidence, incidenceLimits, stepAt } from '../../src/review/incidence.ts'
+import { countByDay } from '../../src/statistics/day-counts.ts'
+import { cumulativeIncidence, incidenceLimits, stepAt } from '../../src/statistics/incidence.ts'
 import { expectNear, type Numbers, reference } from './read.ts'
 
 interface Cause {

@@ -3,7 +3,7 @@
  * and Prentice 1980; gehan, Freireich et al. 1963). Tolerance 1e-6 relative asked, 1e-9 kept.
  */
 import { describe, expect, it } from 'vitest'
-import { cox } from '../../src/review/cox.ts'
+import { cox } from '../../src/statistics/cox.ts'
 import { difference, expectNear, reference } from './read.ts'
 
 interface Test {

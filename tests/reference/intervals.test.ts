@@ -3,8 +3,8 @@
  * Newcombe RG (1998) Statistics in Medicine 17:857-872. Tolerance 1e-9 relative, tails included.
  */
 import { describe, expect, it } from 'vitest'
-import { betaBinomial, cumulative, quantileOf } from '../../src/review/beta-binomial.ts'
-import { betaLimits, exact, jeffreys, wilson, wilsonCorrected } from '../../src/review/intervals.ts'
+import { betaBinomial, cumulative, quantileOf } from '../../src/statistics/beta-binomial.ts'
+import { betaLimits, exact, jeffreys, wilson, wilsonCorrected } from '../../src/statistics/intervals.ts'
 import {
   betaAbove,
   betaBelow,
@@ -16,7 +16,7 @@ import {
   normalAbove,
   normalBelow,
   normalQuantile,
-} from '../../src/review/special.ts'
+} from '../../src/statistics/special.ts'
 import { expectNear, reference } from './read.ts'
 
 interface Row {

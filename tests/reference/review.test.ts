@@ -4,9 +4,9 @@
  */
 import { describe, expect, it } from 'vitest'
 import { addDays } from '../../src/days.ts'
-import { readColonies } from '../../src/exchange/colonies-csv.ts'
-import { factsOfRow } from '../../src/review/facts.ts'
-import { reviewOf } from '../../src/review/review.ts'
+import { readColonies } from '../../src/features/import/colonies-csv.ts'
+import { factsOfRow } from '../../src/features/review/facts.ts'
+import { reviewOf } from '../../src/features/review/review.ts'
 import { expectNear, type Numbers, reference } from './read.ts'
 
 const AS_OF = '2026-10-01'

@@ -3,11 +3,11 @@
  * sets gehan, aml, veteran; citations inside). Tolerance 1e-9 relative.
  */
 import { describe, expect, it } from 'vitest'
-import { countByDay } from '../../src/review/day-counts.ts'
-import { kaplanMeier, type LimitKind, stdErr } from '../../src/review/kaplan-meier.ts'
-import { logRank } from '../../src/review/log-rank.ts'
-import { quantileDay } from '../../src/review/quantile.ts'
-import { restrictedMean } from '../../src/review/restricted-mean.ts'
+import { countByDay } from '../../src/statistics/day-counts.ts'
+import { kaplanMeier, type LimitKind, stdErr } from '../../src/statistics/kaplan-meier.ts'
+import { logRank } from '../../src/statistics/log-rank.ts'
+import { quantileDay } from '../../src/statistics/quantile.ts'
+import { restrictedMean } from '../../src/statistics/restricted-mean.ts'
 import { expectNear, type Numbers, reference } from './read.ts'
 
 interface Limits {

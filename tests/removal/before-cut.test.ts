@@ -1,10 +1,10 @@
 /** What to check before the cut. The items are common practice in the trade; the limits are the yard's protocol. */
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
-import { DEFAULT_PROTOCOL, protocolWith } from '../../src/recovery/protocol.ts'
-import { beforeCut, ITEMS, type ItemId, TICKED, tradesNeeded } from '../../src/removal/before-cut.ts'
-import { decisionProblems, unmetWords } from '../../src/removal/decide.ts'
-import { underLimit, workingHours } from '../../src/removal/forecast.ts'
+import { beforeCut, ITEMS, type ItemId, TICKED, tradesNeeded } from '../../src/features/removal/before-cut.ts'
+import { decisionProblems, unmetWords } from '../../src/features/removal/decide.ts'
+import { underLimit, workingHours } from '../../src/features/removal/forecast.ts'
+import { reckoningTitle } from '../../src/features/removal/words.ts'
 import {
   ACCESS,
   BEHIND,
@@ -13,8 +13,8 @@ import {
   type Sheet,
   sheet as sheetSchema,
   VACUUMS,
-} from '../../src/removal/sheet.ts'
-import { reckoningTitle } from '../../web/words/removal.ts'
+} from '../../src/records/removal-sheet.ts'
+import { DEFAULT_PROTOCOL, protocolWith } from '../../src/recovery/protocol.ts'
 
 const shows = { temperature: (c: number) => `${c} C`, depth: (mm: number) => `${mm} mm` }
 const reckon = (s: Sheet, protocol = DEFAULT_PROTOCOL) => beforeCut(s, protocol, shows)

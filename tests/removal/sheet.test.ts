@@ -1,5 +1,7 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
+import { isOver, nextPart, stageOf } from '../../src/features/removal/stage.ts'
+import { hoursBetween, intakeFrom } from '../../src/features/removal/to-intake.ts'
 import { intake } from '../../src/journal/entry.ts'
 import {
   blocksOf,
@@ -9,11 +11,9 @@ import {
   TERMS_LIMIT,
   termsOf,
   unknownBlanks,
-} from '../../src/removal/agreement.ts'
-import { DRAWN, drawingOf, FIELD, svgOf } from '../../src/removal/drawing.ts'
-import { EMPTY_SHEET, type Sheet, sheet } from '../../src/removal/sheet.ts'
-import { isOver, nextPart, stageOf } from '../../src/removal/stage.ts'
-import { hoursBetween, intakeFrom } from '../../src/removal/to-intake.ts'
+} from '../../src/records/agreement.ts'
+import { DRAWN, drawingOf, FIELD, svgOf } from '../../src/records/drawing.ts'
+import { EMPTY_SHEET, type Sheet, sheet } from '../../src/records/removal-sheet.ts'
 
 describe('a name drawn on the screen', () => {
   const line = [

@@ -3,8 +3,8 @@ import { mkdtempSync, rmSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { afterAll, afterEach, describe, expect, it, vi } from 'vitest'
-import { run } from '../../src/commands/review.ts'
-import { dataFile, openStore } from '../../src/store/index.ts'
+import { run } from '../../src/node/commands/review.ts'
+import { dataFile, openStore } from '../../src/store/node.ts'
 
 const folder = mkdtempSync(join(tmpdir(), 'resettle-review-'))
 afterAll(() => rmSync(folder, { recursive: true }))

@@ -4,7 +4,7 @@
  */
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { type CoxFit, cox } from '../../src/review/cox.ts'
+import { type CoxFit, cox } from '../../src/statistics/cox.ts'
 
 interface Row {
   entry: number

@@ -1,12 +1,12 @@
 /** Counting by day and the statistics on it: edges, and properties that must hold for any colonies. */
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { asLost, countByDay, type DayCounts, together } from '../../src/review/day-counts.ts'
-import { cumulativeIncidence } from '../../src/review/incidence.ts'
-import { kaplanMeier, survivalAt } from '../../src/review/kaplan-meier.ts'
-import { logRank } from '../../src/review/log-rank.ts'
-import { quantileDay } from '../../src/review/quantile.ts'
-import { restrictedMean } from '../../src/review/restricted-mean.ts'
+import { asLost, countByDay, type DayCounts, together } from '../../src/statistics/day-counts.ts'
+import { cumulativeIncidence } from '../../src/statistics/incidence.ts'
+import { kaplanMeier, survivalAt } from '../../src/statistics/kaplan-meier.ts'
+import { logRank } from '../../src/statistics/log-rank.ts'
+import { quantileDay } from '../../src/statistics/quantile.ts'
+import { restrictedMean } from '../../src/statistics/restricted-mean.ts'
 
 function counts(day: number[], way: number[], entry?: number[], ways = 1): DayCounts {
   const [c] = countByDay(entry === undefined ? { day, way } : { day, way, entry }, ways)

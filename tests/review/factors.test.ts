@@ -1,9 +1,9 @@
 /** What goes with losing: the choice of model, and that sentences never claim a cause. */
 import { describe, expect, it } from 'vitest'
 import { addDays } from '../../src/days.ts'
-import { goesWithLosing } from '../../src/review/factors.ts'
-import type { ColonyFacts } from '../../src/review/facts.ts'
-import { findingReading, findingsReading, times } from '../../src/review/findings-reading.ts'
+import { goesWithLosing } from '../../src/features/review/factors.ts'
+import type { ColonyFacts } from '../../src/features/review/facts.ts'
+import { findingReading, findingsReading, times } from '../../src/features/review/findings-reading.ts'
 
 const AS_OF = '2026-10-01'
 function colony(i: number, lostOnDay: number | null, change: Partial<ColonyFacts> = {}): ColonyFacts {

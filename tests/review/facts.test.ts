@@ -1,10 +1,10 @@
 /** Facts, cohorts and stays. */
 import { describe, expect, it } from 'vitest'
+import { cohortOf, groupsOf, inOrder, seasonOf, staysOf, UNKNOWN } from '../../src/features/review/cohort.ts'
+import { type ColonyFacts, factsOf, factsOfRow, followedFromDays } from '../../src/features/review/facts.ts'
+import { reviewOf } from '../../src/features/review/review.ts'
 import { entry } from '../../src/journal/entry.ts'
 import { historyOf } from '../../src/journal/history.ts'
-import { cohortOf, groupsOf, inOrder, seasonOf, staysOf, UNKNOWN } from '../../src/review/cohort.ts'
-import { type ColonyFacts, factsOf, factsOfRow, followedFromDays } from '../../src/review/facts.ts'
-import { reviewOf } from '../../src/review/review.ts'
 
 const FACTS: ColonyFacts = {
   tag: 'A',

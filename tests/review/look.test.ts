@@ -1,13 +1,13 @@
 /** What the review page shows for one choice of colonies: which are taken, how they are grouped, what is left unsaid. */
 import { describe, expect, it } from 'vitest'
+import { hemisphereOf } from '../../src/biology/hemisphere.ts'
 import { addDays } from '../../src/days.ts'
+import { chosen, everything, namesIn, narrows } from '../../src/features/review/choice.ts'
+import { type ColonyFacts, factsOf } from '../../src/features/review/facts.ts'
+import { reviewOf } from '../../src/features/review/review.ts'
+import { type ColonyRecord, historyUntil, reviewView } from '../../src/features/review/view.ts'
 import type { History } from '../../src/journal/history.ts'
 import { DEFAULT_PROTOCOL } from '../../src/recovery/protocol.ts'
-import { chosen, everything, namesIn, narrows } from '../../src/review/choice.ts'
-import { type ColonyFacts, factsOf } from '../../src/review/facts.ts'
-import { hemisphereOf } from '../../src/review/hemisphere.ts'
-import { type ColonyRecord, historyUntil, lookAt } from '../../src/review/look.ts'
-import { reviewOf } from '../../src/review/review.ts'
 
 const AS_OF = '2026-08-01'
 const OPTIONS = { heatLimitC: 29.4, protocol: DEFAULT_PROTOCOL }
@@ -88,7 +88,7 @@ describe('choosing', () => {
 })
 
 describe('looking', () => {
-  const look = lookAt(ALL, everything(AS_OF), OPTIONS)
+  const look = reviewView(ALL, everything(AS_OF), OPTIONS)
 
   it('says what `resettle review` says', () => {
     const review = reviewOf(
@@ -108,12 +108,12 @@ describe('looking', () => {
   it('draws what is asked for, at most five', () => {
     const types = ['a', 'b', 'c', 'd', 'e', 'f', 'g'].flatMap((type) => many(3, { type }))
     const choice = { ...everything(AS_OF), shown: ['g', 'f', 'e', 'd', 'c', 'b', 'nothing'] }
-    expect(lookAt(types, choice, OPTIONS).drawn.map((g) => g.name)).toEqual(['b', 'c', 'd', 'e', 'f'])
-    expect(lookAt(types, everything(AS_OF), OPTIONS).drawn).toEqual([])
+    expect(reviewView(types, choice, OPTIONS).drawn.map((g) => g.name)).toEqual(['b', 'c', 'd', 'e', 'f'])
+    expect(reviewView(types, everything(AS_OF), OPTIONS).drawn).toEqual([])
   })
 
   it('counts united as a loss where the operator says so', () => {
-    const asLoss = lookAt(ALL, { ...everything(AS_OF), unitedIsLoss: true }, OPTIONS)
+    const asLoss = reviewView(ALL, { ...everything(AS_OF), unitedIsLoss: true }, OPTIONS)
     expect([look.all.curve.lost, asLoss.all.curve.lost]).toEqual([8, 10])
   })
 
@@ -123,7 +123,7 @@ describe('looking', () => {
       ...many(3, { type: 'tree', gone: ['died', 20] }),
       ...many(9, { type: 'wall', gone: ['moved-out', 40] }),
     ]
-    const { alive, onDay } = lookAt(short, everything(AS_OF), OPTIONS)
+    const { alive, onDay } = reviewView(short, everything(AS_OF), OPTIONS)
     expect(alive[60].survival).toBeNull()
     expect(onDay[60].map((t) => [t.name, t.survival, t.pooled])).toEqual([
       ['wall', null, null],
@@ -133,14 +133,14 @@ describe('looking', () => {
   })
 
   it('as of an earlier day knows nothing of what came later', () => {
-    const early = lookAt(ALL, everything('2026-05-15'), OPTIONS)
+    const early = reviewView(ALL, everything('2026-05-15'), OPTIONS)
     expect(early.all.curve.lost).toBe(0)
     expect(early.money.ended).toBe(2)
     expect(early.paths.find((p) => p.path === 'not-yet')?.colonies).toBe(32)
   })
 
   it('nobody at all is an answer', () => {
-    const none = lookAt([], everything(AS_OF), OPTIONS)
+    const none = reviewView([], everything(AS_OF), OPTIONS)
     expect(none).toMatchObject({ taken: 0, groups: [], drawn: [], logRank: null })
     expect(none.alive[30]).toMatchObject({ colonies: 0, survival: null })
   })

@@ -1,9 +1,9 @@
 /** Partial pooling: a published fit, and what pooling must and must not do. */
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { countByDay } from '../../src/review/day-counts.ts'
-import { kaplanMeier } from '../../src/review/kaplan-meier.ts'
-import { commonBeta, effectiveCounts, pool } from '../../src/review/pooling.ts'
+import { countByDay } from '../../src/statistics/day-counts.ts'
+import { kaplanMeier } from '../../src/statistics/kaplan-meier.ts'
+import { commonBeta, effectiveCounts, pool } from '../../src/statistics/pooling.ts'
 
 describe('the common Beta', () => {
   it("fits Geissler's sibships as published", () => {

@@ -1,19 +1,19 @@
 /** Readings in plain words. */
+
 import { describe, expect, it } from 'vitest'
-import { shareAlive } from '../../src/review/comparison.ts'
-import { countByDay } from '../../src/review/day-counts.ts'
-import { fatesReading } from '../../src/review/fates.ts'
-import { kaplanMeier } from '../../src/review/kaplan-meier.ts'
+import { shareAlive } from '../../src/features/review/comparison.ts'
+import { fatesReading } from '../../src/features/review/fates.ts'
 import {
   aliveReading,
   logRankReading,
   meanReading,
   medianReading,
-  percent,
-  percentRange,
   pooledReading,
   waysReading,
-} from '../../src/review/readings.ts'
+} from '../../src/features/review/readings.ts'
+import { countByDay } from '../../src/statistics/day-counts.ts'
+import { kaplanMeier } from '../../src/statistics/kaplan-meier.ts'
+import { percent, percentRange } from '../../src/words/shares.ts'
 
 const share = (colonies: number, survival: number | null, lower: number | null, upper: number | null) => ({
   colonies,

@@ -1,13 +1,13 @@
 /** What to load, and when the next round is. */
 import { describe, expect, it } from 'vitest'
 import { addDays, type Day } from '../../src/days.ts'
+import type { Box } from '../../src/features/round/box.ts'
+import { loadFor } from '../../src/features/round/bring.ts'
+import { nextRound } from '../../src/features/round/next-round.ts'
+import { paceOf } from '../../src/features/round/pace.ts'
+import { roundOf } from '../../src/features/round/round.ts'
 import { planOf } from '../../src/recovery/plan.ts'
 import { DEFAULT_PROTOCOL } from '../../src/recovery/protocol.ts'
-import type { Box } from '../../src/round/box.ts'
-import { loadFor } from '../../src/round/bring.ts'
-import { nextRound } from '../../src/round/next-round.ts'
-import { paceOf } from '../../src/round/pace.ts'
-import { roundOf } from '../../src/round/round.ts'
 import { box, TODAY, type Told } from './yard.ts'
 
 const look = (day: number, seen: Record<string, unknown> = {}) => ({
@@ -54,7 +54,11 @@ describe('what to load', () => {
   })
 
   it('nothing for boxes that ask nothing', () => {
-    const resting = box({ tag: 'Q-1', age: 2, entries: [{ kind: 'inspection', day: -1, opened: false }] })
+    const resting = box({
+      tag: 'Q-1',
+      age: 2,
+      entries: [{ kind: 'inspection', day: -1, opened: false, signs: [] }],
+    })
     expect(loadFor([resting])).toEqual([])
   })
 })
@@ -81,7 +85,11 @@ describe('the next round', () => {
   })
 
   it('is the first day on which a box asks something: the telling visit of day 4', () => {
-    const resting = box({ tag: 'Q-1', age: 2, entries: [{ kind: 'inspection', day: 0, opened: false }] })
+    const resting = box({
+      tag: 'Q-1',
+      age: 2,
+      entries: [{ kind: 'inspection', day: 0, opened: false, signs: [] }],
+    })
     expect(nextRound([resting], TODAY, DEFAULT_PROTOCOL)).toMatchObject({ day: addDays(TODAY, 2) })
   })
 

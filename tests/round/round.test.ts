@@ -1,10 +1,10 @@
 /** The round: which boxes, in which order, how far one has got, what waits and what does not. */
 import { describe, expect, it } from 'vitest'
 import { addDays } from '../../src/days.ts'
+import type { Box } from '../../src/features/round/box.ts'
+import { paceOf } from '../../src/features/round/pace.ts'
+import { type Round, roundOf } from '../../src/features/round/round.ts'
 import { DEFAULT_PROTOCOL } from '../../src/recovery/protocol.ts'
-import type { Box } from '../../src/round/box.ts'
-import { paceOf } from '../../src/round/pace.ts'
-import { type Round, roundOf } from '../../src/round/round.ts'
 import { box, TODAY, type Told } from './yard.ts'
 
 const round = (...boxes: Box[]): Round => roundOf(boxes, TODAY, DEFAULT_PROTOCOL, paceOf([]))
@@ -12,7 +12,7 @@ const tags = (r: Round): string[] => r.stops.map((s) => s.box.tag)
 
 /** Telling visit due on day 5, closes on day 7; cells are possible until day 6. */
 const telling = (tag: string, age = 5, more: Partial<Parameters<typeof box>[0]> = {}) =>
-  box({ tag, age, entries: [{ kind: 'inspection', day: 1 - age, opened: false }], ...more })
+  box({ tag, age, entries: [{ kind: 'inspection', day: 1 - age, opened: false, signs: [] }], ...more })
 
 const look = (day: number, seen: Record<string, unknown> = {}): Told => ({
   kind: 'inspection',
@@ -44,7 +44,11 @@ describe('the order', () => {
   })
 
   it('leaves out what asks nothing today', () => {
-    const quiet = box({ tag: 'Q-1', age: 2, entries: [{ kind: 'inspection', day: -1, opened: false }] })
+    const quiet = box({
+      tag: 'Q-1',
+      age: 2,
+      entries: [{ kind: 'inspection', day: -1, opened: false, signs: [] }],
+    })
     expect(quiet.plan.advice.action).toBe('leave-alone')
     expect(tags(round(quiet, telling('A-1')))).toEqual(['A-1'])
   })

@@ -2,14 +2,14 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { addDays } from '../../src/days.ts'
+import { asks, type Box } from '../../src/features/round/box.ts'
+import { type Pace, paceOf } from '../../src/features/round/pace.ts'
+import { roundOf, type Stop } from '../../src/features/round/round.ts'
+import { byUrgency, costOfWaiting, inMinutes } from '../../src/features/round/short-of-time.ts'
+import { morePressing, RANKS, urgencyOf } from '../../src/features/round/urgency.ts'
 import { historyOf } from '../../src/journal/history.ts'
 import { planOf } from '../../src/recovery/plan.ts'
 import { DEFAULT_PROTOCOL } from '../../src/recovery/protocol.ts'
-import { asks, type Box } from '../../src/round/box.ts'
-import { type Pace, paceOf } from '../../src/round/pace.ts'
-import { roundOf, type Stop } from '../../src/round/round.ts'
-import { byUrgency, costOfWaiting, inMinutes } from '../../src/round/short-of-time.ts'
-import { morePressing, RANKS, urgencyOf } from '../../src/round/urgency.ts'
 import { colony, START } from '../recovery/arbitrary.ts'
 import { box, TODAY } from './yard.ts'
 
@@ -39,7 +39,11 @@ const QUEENRIGHT = [
   { kind: 'mite-wash', day: -11, bees: 300, mites: 1 },
 ]
 /** Telling visit while cells can still be started. */
-const closing = box({ tag: 'C-1', age: 5, entries: [{ kind: 'inspection', day: -4, opened: false }] })
+const closing = box({
+  tag: 'C-1',
+  age: 5,
+  entries: [{ kind: 'inspection', day: -4, opened: false, signs: [] }],
+})
 /** Neither eggs nor cells, and no young brood left: give a frame of eggs. */
 const rung = box({
   tag: 'R-1',
@@ -48,7 +52,11 @@ const rung = box({
   entries: [look(-2, { eggs: 'none', open: 'none', cells: 'none', framesOfBees: 5, stores: 'enough' })],
 })
 /** The telling visit was never made; too late for cells, too early for laying workers. */
-const late = box({ tag: 'L-1', age: 12, entries: [{ kind: 'inspection', day: -4, opened: false }] })
+const late = box({
+  tag: 'L-1',
+  age: 12,
+  entries: [{ kind: 'inspection', day: -4, opened: false, signs: [] }],
+})
 /** Welfare look on its second to last day, on its last day, and late. */
 const welfare = (tag: string, lastSeen: number) =>
   box({

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { isTime, minutesTo, plusMinutes, timeIn } from '../../src/round/time-of-day.ts'
+import { isTime, minutesTo, plusMinutes, timeIn } from '../../src/time-of-day.ts'
 
 describe('times of day', () => {
   it('are those of the yard’s zone, in summer time too', () => {

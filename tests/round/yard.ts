@@ -1,10 +1,10 @@
 /** Boxes for the round's tests, told by days since their intake. */
 import { addDays, type Day } from '../../src/days.ts'
+import type { Box } from '../../src/features/round/box.ts'
 import { type Entry, entry } from '../../src/journal/entry.ts'
 import { historyOf } from '../../src/journal/history.ts'
 import { planOf } from '../../src/recovery/plan.ts'
 import { DEFAULT_PROTOCOL } from '../../src/recovery/protocol.ts'
-import type { Box } from '../../src/round/box.ts'
 
 export const TODAY: Day = '2026-06-10'
 

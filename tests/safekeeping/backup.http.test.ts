@@ -16,12 +16,12 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest'
-import { run as backupCommand } from '../../src/commands/backup.ts'
-import { run as personCommand } from '../../src/commands/person.ts'
-import { run as restoreCommand } from '../../src/commands/restore.ts'
-import { openHouse } from '../../src/server/house.ts'
+import { run as backupCommand } from '../../src/node/commands/backup.ts'
+import { run as personCommand } from '../../src/node/commands/person.ts'
+import { run as restoreCommand } from '../../src/node/commands/restore.ts'
+import { openServices } from '../../src/node/services.ts'
 import { backupFolder, backupProblem, listBackups, newestGood, takeBackup } from '../../src/store/backup.ts'
-import { openConnection, openStore, storeOn } from '../../src/store/index.ts'
+import { openConnection, openStore, storeOn } from '../../src/store/node.ts'
 import { restore } from '../../src/store/restore.ts'
 import { add, inspection, intake } from '../store/helpers.ts'
 import { CHEAP, signInAs } from '../support/people.ts'
@@ -84,21 +84,21 @@ describe('a backup', () => {
   })
 
   test('whose photos cannot be copied is none: it is tried again, and taken with them when there is room', async () => {
-    const house = openHouse(file, { clock: () => AT, cost: CHEAP })
+    const services = openServices(file, { clock: () => AT, cost: CHEAP })
     const id = 'a'.repeat(64)
-    await house.photos.keep({ id, bytes: new Uint8Array([1, 2, 3]) })
+    await services.photos.keep({ id, bytes: new Uint8Array([1, 2, 3]) })
     mkdirSync(backupFolder(file), { recursive: true })
     // As a full disk would: there is no room for photos.
     const room = join(backupFolder(file), 'photos')
     writeFileSync(room, 'a file where the folder should be')
-    await house.safekeeping?.ifDue()
-    expect(house.safekeeping?.state()).toMatchObject({ backups: [], failed: { at: AT.toISOString() } })
+    await services.safekeeping?.ifDue()
+    expect(services.safekeeping?.state()).toMatchObject({ backups: [], failed: { at: AT.toISOString() } })
     expect(readdirSync(backupFolder(file))).toEqual(['photos'])
     rmSync(room)
-    await house.safekeeping?.ifDue()
-    expect(house.safekeeping?.state()).toMatchObject({ backups: [{ at: AT.toISOString() }], failed: null })
+    await services.safekeeping?.ifDue()
+    expect(services.safekeeping?.state()).toMatchObject({ backups: [{ at: AT.toISOString() }], failed: null })
     expect(readdirSync(room)).toEqual([`${id}.jpg`])
-    house.close()
+    services.close()
   })
 
   test('that was damaged is passed over for an older one that is whole', async () => {
@@ -119,9 +119,9 @@ describe('a backup', () => {
 describe('the daily round', () => {
   test('takes one a day, one more after a change of the schema, and thins out', async () => {
     let now = new Date('2026-06-01T04:00:00Z')
-    const house = openHouse(file, { clock: () => now, cost: CHEAP })
-    house.store.settings.set('timeZone', 'UTC')
-    const keeping = house.safekeeping
+    const services = openServices(file, { clock: () => now, cost: CHEAP })
+    services.store.settings.set('timeZone', 'UTC')
+    const keeping = services.safekeeping
     if (keeping === null) throw new Error('no safekeeping')
     for (let hour = 0; hour < 24 * 60; hour += 12) {
       now = new Date(Date.UTC(2026, 5, 1) + hour * 3_600_000)
@@ -138,18 +138,18 @@ describe('the daily round', () => {
     await keeping.ifDue()
     expect(keeping.state().backups.filter((b) => b.at.startsWith('2026-07-30'))).toHaveLength(1)
     expect(keeping.state().backups[0]?.name).not.toBe(newest.name)
-    house.close()
+    services.close()
   })
 
   test('goes on when the clock is set back', async () => {
     let now = new Date('2027-06-01T04:00:00Z')
-    const house = openHouse(file, { clock: () => now, cost: CHEAP })
-    await house.safekeeping?.ifDue()
+    const services = openServices(file, { clock: () => now, cost: CHEAP })
+    await services.safekeeping?.ifDue()
     now = new Date('2026-06-01T04:00:00Z')
-    await house.safekeeping?.ifDue()
-    await house.safekeeping?.ifDue()
-    expect(house.safekeeping?.state().backups.map((b) => b.at.slice(0, 4))).toEqual(['2027', '2026'])
-    house.close()
+    await services.safekeeping?.ifDue()
+    await services.safekeeping?.ifDue()
+    expect(services.safekeeping?.state().backups.map((b) => b.at.slice(0, 4))).toEqual(['2027', '2026'])
+    services.close()
   })
 
   test('a failure is told on the page, as is having none', async () => {
@@ -166,20 +166,20 @@ describe('the daily round', () => {
     expect(good).not.toMatch(/There is no backup|attempt failed/)
     yard.at('2026-06-04T12:00:00Z')
     expect(await page()).toContain('The last backup is 3 days old')
-    yard.house.close()
+    yard.services.close()
   })
 })
 
 describe('going back to a backup', () => {
   const made = async (): Promise<string> => {
-    const house = openHouse(file, { cost: CHEAP })
-    add(house.store, intake('A-1'))
-    await signInAs(house.people, { name: 'Odalys', role: 'operator' })
+    const services = openServices(file, { cost: CHEAP })
+    add(services.store, intake('A-1'))
+    await signInAs(services.people, { name: 'Odalys', role: 'operator' })
     const connection = openConnection(file)
     const taken = await takeBackup(connection, backupFolder(file), AT)
     connection.raw.close()
-    add(house.store, intake('A-2'))
-    house.close()
+    add(services.store, intake('A-2'))
+    services.close()
     return taken.file
   }
 
@@ -198,10 +198,10 @@ describe('going back to a backup', () => {
 
   test('is refused while the server has the book open', async () => {
     const backup = await made()
-    const house = openHouse(file)
+    const services = openServices(file)
     expect(() => restore(backup, file, { replace: true, now: AT, prepare: nothing })).toThrow('is in use')
-    expect(house.store.colonies()).toHaveLength(2)
-    house.close()
+    expect(services.store.colonies()).toHaveLength(2)
+    services.close()
   })
 
   test('is refused for a file that is not whole, changing nothing', async () => {
@@ -245,9 +245,9 @@ describe('at the terminal', { timeout: 120_000 }, () => {
       encoding: 'utf8',
     })
     expect([added.status, added.stdout]).toEqual([0, 'Odalys can sign in as operator\n'])
-    const house = openHouse(file)
-    const session = house.people.sessions.open(house.people.accounts.byName('Odalys')?.id ?? '')
-    house.close()
+    const services = openServices(file)
+    const session = services.people.sessions.open(services.people.accounts.byName('Odalys')?.id ?? '')
+    services.close()
 
     expect(await backupCommand([])).toBe(0)
     const backup = said.out.trim()
@@ -255,7 +255,7 @@ describe('at the terminal', { timeout: 120_000 }, () => {
     expect(await restoreCommand([backup])).toBe(2)
     expect(said.err).toContain('say --replace')
     expect(await restoreCommand([backup, '--replace'])).toBe(0)
-    const after = openHouse(file)
+    const after = openServices(file)
     expect(after.people.accounts.byName('Odalys')?.state).toBe('active')
     expect(after.people.sessions.holder(session)).toBeNull()
     after.close()

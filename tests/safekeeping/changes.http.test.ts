@@ -1,7 +1,7 @@
 /** The history of changes, on its page and as CSV. */
 import { parse } from 'csv-parse/sync'
 import { beforeEach, expect, test } from 'vitest'
-import { CHANGE_COLUMNS } from '../../src/exchange/changes.ts'
+import { CHANGE_COLUMNS } from '../../src/features/data/changes.ts'
 import { inspection, intake, newId, withdrawal } from '../store/helpers.ts'
 import { NAMES, type TestYard, testYard } from '../support/yard-app.ts'
 

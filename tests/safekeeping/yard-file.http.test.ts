@@ -4,12 +4,13 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { v7 } from 'uuid'
 import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest'
-import { run as exportCommand } from '../../src/commands/export.ts'
-import { run as importCommand } from '../../src/commands/import.ts'
-import { exportLines } from '../../src/exchange/yard-export.ts'
-import { importYard } from '../../src/exchange/yard-import.ts'
-import { EMPTY_SHEET } from '../../src/removal/sheet.ts'
-import { openConnection, openStore, type Store, storeOn } from '../../src/store/index.ts'
+import { exportLines } from '../../src/features/data/yard-export.ts'
+import { importYard } from '../../src/features/data/yard-import.ts'
+import { run as exportCommand } from '../../src/node/commands/export.ts'
+import { run as importCommand } from '../../src/node/commands/import.ts'
+import { EMPTY_SHEET } from '../../src/records/removal-sheet.ts'
+import type { Store } from '../../src/store/index.ts'
+import { openConnection, openStore, storeOn } from '../../src/store/node.ts'
 import { add, inspection, intake, memoryStore, outcome, projectionBytes, TODAY } from '../store/helpers.ts'
 import { byDay, Dice, randomFrom, story } from '../store/yard.ts'
 import { testYard } from '../support/yard-app.ts'
@@ -254,19 +255,19 @@ describe('at the terminal and on the page', () => {
 
   test('the page sends the same file, and takes it in', async () => {
     const yard = testYard()
-    season(yard.house.store, 4)
+    season(yard.services.store, 4)
     const response = await yard.ask('operator', '/data/export?private=yes')
     expect(response.headers.get('content-disposition')).toMatch(
       /^attachment; filename="yard-2026-06-01\.jsonl"$/,
     )
     const text = await response.text()
-    expect(text).toBe(exported(yard.house.store))
+    expect(text).toBe(exported(yard.services.store))
     const other = testYard()
     const form = new FormData()
     form.set('file', new File([text], 'yard.jsonl'))
     const taken = await other.ask('operator', '/data/import', { method: 'POST', body: form })
     expect(taken.status).toBe(200)
-    expect(exported(other.house.store)).toBe(text)
+    expect(exported(other.services.store)).toBe(text)
     const huge = new FormData()
     huge.set('file', new File(['x'.repeat(65 * 1024 * 1024)], 'yard.jsonl'))
     const much = await other.ask('operator', '/data/import', { method: 'POST', body: huge })

@@ -2,8 +2,8 @@
 import fc from 'fast-check'
 import { v7 } from 'uuid'
 import { beforeAll, beforeEach, describe, expect, it } from 'vitest'
-import { FIELDS } from '../../web/forms/fields.ts'
-import { GIFT_SLOTS } from '../../web/forms/visit.ts'
+import { GIFT_SLOTS } from '../../src/features/entries/visit.ts'
+import { FIELDS } from '../../src/forms/fields.ts'
 import { INTAKE, wordsOf, type Yard, yardOn } from './yard.ts'
 
 const count = (y: Yard): number => [...y.store.journal()].length

@@ -131,9 +131,9 @@ describe('the feed', () => {
     expect(tag).not.toBe('')
     const { testYard } = await import('../support/yard-app.ts')
     const other = testYard({ day: DAY })
-    const made = other.house.calendars.open(
+    const made = other.services.calendars.open(
       (
-        other.house.people.accounts.make({ name: 'Ada', role: 'helper', by: null }) as {
+        other.services.people.accounts.make({ name: 'Ada', role: 'helper', by: null }) as {
           value: { id: string }
         }
       ).value.id,
@@ -285,9 +285,9 @@ describe('the address', () => {
   it('opens without a session, and nothing else does', async () => {
     const { testYard } = await import('../support/yard-app.ts')
     const other = testYard({ day: DAY })
-    const person = other.house.people.accounts.make({ name: 'Ada', role: 'helper', by: null })
+    const person = other.services.people.accounts.make({ name: 'Ada', role: 'helper', by: null })
     if (!person.ok) throw new Error(person.message)
-    const token = other.house.calendars.open(person.value.id, { shows: 'best-day', yard: null })
+    const token = other.services.calendars.open(person.value.id, { shows: 'best-day', yard: null })
     expect((await other.ask(null, `/feed/${token}.ics`)).status).toBe(200)
     const stranger = await other.ask(null, '/yard')
     for (const wrong of [
@@ -322,10 +322,10 @@ describe('the address', () => {
   it('of a person whose account is closed opens nothing', async () => {
     const { testYard } = await import('../support/yard-app.ts')
     const other = testYard({ day: DAY })
-    const person = other.house.people.accounts.make({ name: 'Ada', role: 'helper', by: null })
+    const person = other.services.people.accounts.make({ name: 'Ada', role: 'helper', by: null })
     if (!person.ok) throw new Error(person.message)
-    const token = other.house.calendars.open(person.value.id, { shows: 'best-day', yard: null })
-    other.house.people.close(person.value.id)
+    const token = other.services.calendars.open(person.value.id, { shows: 'best-day', yard: null })
+    other.services.people.close(person.value.id)
     expect((await other.ask(null, `/feed/${token}.ics`)).status).not.toBe(200)
   })
 
@@ -333,11 +333,11 @@ describe('the address', () => {
     const { testYard } = await import('../support/yard-app.ts')
     const other = testYard({ day: DAY })
     const [a, b] = ['Ada', 'Bo'].map((name) => {
-      const made = other.house.people.accounts.make({ name, role: 'helper', by: null })
+      const made = other.services.people.accounts.make({ name, role: 'helper', by: null })
       if (!made.ok) throw new Error(made.message)
       return made.value.id
     })
-    const { calendars } = other.house
+    const { calendars } = other.services
     calendars.open(a ?? '', { shows: 'best-day', yard: null })
     const key = calendars.of(a ?? '')[0]?.key ?? ''
     expect(calendars.revoke(b ?? '', key)).toBe(false)
@@ -347,10 +347,10 @@ describe('the address', () => {
   it('is kept as its fingerprint only: the database does not hold it', async () => {
     const { testYard } = await import('../support/yard-app.ts')
     const other = testYard({ day: DAY })
-    const person = other.house.people.accounts.make({ name: 'Ada', role: 'helper', by: null })
+    const person = other.services.people.accounts.make({ name: 'Ada', role: 'helper', by: null })
     if (!person.ok) throw new Error(person.message)
-    const token = other.house.calendars.open(person.value.id, { shows: 'best-day', yard: null }) ?? ''
-    const rows = other.house.connection.raw.prepare('SELECT * FROM calendar_feed').all()
+    const token = other.services.calendars.open(person.value.id, { shows: 'best-day', yard: null }) ?? ''
+    const rows = other.services.connection.raw.prepare('SELECT * FROM calendar_feed').all()
     expect(rows).toHaveLength(1)
     expect(JSON.stringify(rows)).not.toContain(token)
   })

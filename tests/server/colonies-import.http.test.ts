@@ -60,7 +60,7 @@ async function next(html: string, go: string, changed: Record<string, string> = 
   return post(body)
 }
 
-const tags = (): string[] => yard.house.store.colonies().map((c) => c.tag)
+const tags = (): string[] => yard.services.store.colonies().map((c) => c.tag)
 
 describe('step by step', () => {
   it('columns guessed, dates and degrees asked, words told, previewed, taken in, taken back', async () => {
@@ -86,7 +86,7 @@ describe('step by step', () => {
     const taken = await next(preview, 'take-good')
     expect(taken.status).toBe(303)
     expect(tags().sort()).toEqual(['12', '13'])
-    expect(yard.house.store.colony('12')?.history).toMatchObject({
+    expect(yard.services.store.colony('12')?.history).toMatchObject({
       intake: {
         on: '2026-04-03',
         by: 'Odalys',
@@ -219,7 +219,7 @@ describe('taking back', () => {
       by: 'Bram',
       text: 'Calm.',
     })
-    const id = yard.house.store.imports.list()[0]?.id ?? ''
+    const id = yard.services.store.imports.list()[0]?.id ?? ''
     const answer = await yard.post('operator', '/data/colonies/undo', { import: id })
     expect(answer.status).toBe(409)
     const words = wordsOf(await answer.text())

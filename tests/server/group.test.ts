@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest'
-import { groupOf } from '../../src/server/group.ts'
+import { groupOf } from '../../src/features/entries/group.ts'
 
 /** A database of words: a transaction that throws leaves it as it was. */
 function words(): { kept: string[]; transactions: number; together: (work: () => void) => void } {
@@ -21,28 +21,28 @@ function words(): { kept: string[]; transactions: number; together: (work: () =>
 }
 
 test('writes of the same moment are one transaction, each answered with its own value', async () => {
-  const book = words()
-  const write = groupOf(book.together)
-  const answers = await Promise.all(['a', 'b', 'c'].map((w) => write(() => book.kept.push(w))))
+  const repository = words()
+  const write = groupOf(repository.together)
+  const answers = await Promise.all(['a', 'b', 'c'].map((w) => write(() => repository.kept.push(w))))
   expect(answers).toEqual([1, 2, 3])
-  expect(book.kept).toEqual(['a', 'b', 'c'])
-  expect(book.transactions).toBe(1)
+  expect(repository.kept).toEqual(['a', 'b', 'c'])
+  expect(repository.transactions).toBe(1)
 })
 
 test('one that fails takes nobody with it, and nothing is written twice', async () => {
-  const book = words()
-  const write = groupOf(book.together)
+  const repository = words()
+  const write = groupOf(repository.together)
   const answers = await Promise.allSettled(
     ['a', 'bad', 'c'].map((w) =>
       write(() => {
-        book.kept.push(w)
+        repository.kept.push(w)
         if (w === 'bad') throw new Error('no')
         return w
       }),
     ),
   )
   expect(answers.map((a) => a.status)).toEqual(['fulfilled', 'rejected', 'fulfilled'])
-  expect(book.kept).toEqual(['a', 'c'])
+  expect(repository.kept).toEqual(['a', 'c'])
 })
 
 test('nobody is answered before it is durable', async () => {

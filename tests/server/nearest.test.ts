@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { nearestTags } from '../../src/server/nearest.ts'
+import { nearestTags } from '../../src/app/nearest.ts'
 
 const KNOWN = ['W-07', 'W-12', 'W-17', 'T-7', 'Long Barn 3'].map((tag) => ({ tag }))
 const near = (asked: string): string[] => nearestTags(asked, KNOWN).map((n) => n.tag)

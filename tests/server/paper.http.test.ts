@@ -1,7 +1,7 @@
 /** The round sheet: which boxes, in which order, in pages; its ticks in the order of the visit's form. */
 import { v7 } from 'uuid'
 import { beforeAll, describe, expect, it } from 'vitest'
-import { SHEET } from '../../web/forms/sheet.ts'
+import { SHEET } from '../../src/features/paper/sheet.ts'
 import { given, wordsOf, type Yard, yardOn } from './yard.ts'
 
 const TODAY = '2026-06-10'

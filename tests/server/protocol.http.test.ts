@@ -2,7 +2,7 @@
 import { setTimeout as wait } from 'node:timers/promises'
 import { beforeEach, describe, expect, test } from 'vitest'
 import { RULES } from '../../src/recovery/plan-types.ts'
-import { RULE_WORDS } from '../../web/words/rules.ts'
+import { RULE_WORDS } from '../../src/words/rules.ts'
 import { INTAKE, wordsOf, type Yard, yardOn } from './yard.ts'
 
 let yard: Yard
@@ -16,8 +16,8 @@ const windows = () =>
 
 /** Until no plan waits to be made. */
 async function settled(): Promise<void> {
-  for (let i = 0; i < 100 && yard.store.protocols.remaking() !== null; i++) await wait(10)
-  expect(yard.store.protocols.remaking()).toBeNull()
+  for (let i = 0; i < 100 && yard.store.protocols.recomputing() !== null; i++) await wait(10)
+  expect(yard.store.protocols.recomputing()).toBeNull()
 }
 
 test('every rule and threshold stands there with its default and its source', async () => {

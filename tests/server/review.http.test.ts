@@ -2,10 +2,10 @@
 import { parse } from 'csv-parse/sync'
 import { beforeAll, describe, expect, it } from 'vitest'
 import { fill } from '../../demo/fill.ts'
-import { REVIEW_CSV } from '../../src/exchange/review-csv.ts'
-import { factsInStore } from '../../src/exchange/review-facts.ts'
-import { reviewOf } from '../../src/review/review.ts'
-import type { ChartData } from '../../web/charts/data.ts'
+import type { ChartData } from '../../src/features/review/chart-data.ts'
+import { REVIEW_CSV } from '../../src/features/review/csv.ts'
+import { factsInStore } from '../../src/features/review/journal-facts.ts'
+import { reviewOf } from '../../src/features/review/review.ts'
 import { type TestYard, testYard } from '../support/yard-app.ts'
 import { wordsOf } from './yard.ts'
 
@@ -14,7 +14,7 @@ const DAY = '2026-06-10'
 let yard: TestYard
 beforeAll(() => {
   yard = testYard({ day: DAY })
-  fill(yard.house.store, DAY, `${DAY}T12:00:00Z`)
+  fill(yard.services.store, DAY, `${DAY}T12:00:00Z`)
 })
 
 const text = async (path: string, of = yard): Promise<string> => (await of.ask('operator', path)).text()
@@ -24,7 +24,7 @@ const table = async (path: string): Promise<Record<string, string>[]> =>
 
 describe('the page', () => {
   it('says in sentences and tables what the statistics say', async () => {
-    const review = reviewOf(factsInStore(yard.house.store, 'UTC'), DAY)
+    const review = reviewOf(factsInStore(yard.services.store, 'UTC'), DAY)
     const said = await words('/review')
     const n = review.overall.colonies
     const share = Math.round((review.overall.at30.survival ?? 0) * 100)
@@ -122,7 +122,7 @@ describe('the report', () => {
 
 describe('the files', () => {
   it('hold the statistics with every digit', async () => {
-    const review = reviewOf(factsInStore(yard.house.store, 'UTC'), DAY)
+    const review = reviewOf(factsInStore(yard.services.store, 'UTC'), DAY)
     const curves = (await table('/review/curves.csv')).filter((r) => r.group === 'all')
     expect(curves.map((r) => [Number(r.day), Number(r.at_risk), Number(r.survival)])).toEqual(
       review.overall.steps.map((s) => [s.day, s.atRisk, s.survival]),

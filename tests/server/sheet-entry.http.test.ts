@@ -51,7 +51,7 @@ describe('the page', () => {
   })
 
   it('has its fields in the order of the sheet', async () => {
-    const { SHEET } = await import('../../web/forms/sheet.ts')
+    const { SHEET } = await import('../../src/features/paper/sheet.ts')
     const { text } = await yard.get(PAGE)
     const names = [...text.matchAll(/name="r0\.([^"]+)"/g)].map((m) => m[1] ?? '')
     const shown = [...new Set(names)].filter((n) => SHEET.some((f) => f.name === n))

@@ -68,11 +68,11 @@ describe('a yard that nobody has used', () => {
 
 describe('a phone without signal', () => {
   it('asks as the server does', async () => {
-    const house = testYard({ day: DAY })
-    await house.post('operator', '/intake', INTAKE)
-    const phone = phoneIn(house, 'operator')
+    const services = testYard({ day: DAY })
+    await services.post('operator', '/intake', INTAKE)
+    const phone = phoneIn(services, 'operator')
     phone.at(`${DAY}T12:00:00Z`)
-    await phone.keeper.send()
+    await phone.syncService.send()
     phone.network(down)
     const move = { ...MOVE, yard: 'Noth field', id: nextId() }
     const back = await phone.post('/colony/W-12/move', move)

@@ -1,11 +1,12 @@
 /** The whole app in process on a database in memory, with somebody signed in. */
+
+import { DIRECT } from '../../src/app/address.ts'
+import { SILENT } from '../../src/app/logging.ts'
 import { dayIn } from '../../src/days.ts'
+import { createApp } from '../../src/node/app.ts'
+import { assetsIn } from '../../src/node/assets.ts'
+import { openServices } from '../../src/node/services.ts'
 import type { Role } from '../../src/people/index.ts'
-import { createApp } from '../../src/server/app.ts'
-import { assetsIn } from '../../src/server/assets.ts'
-import { openHouse } from '../../src/server/house.ts'
-import { DIRECT } from '../../src/server/middleware/address.ts'
-import { SILENT } from '../../src/server/middleware/logging.ts'
 import type { Store } from '../../src/store/index.ts'
 import { CHEAP, signInAs } from '../support/people.ts'
 
@@ -34,18 +35,18 @@ export interface Answer {
 /** A yard on that day; Ines, an operator, is signed in unless another role is asked for. */
 export async function yardOn(day: string, role: Role = 'operator'): Promise<Yard> {
   let now = new Date(`${day}T12:00:00Z`)
-  const house = openHouse(':memory:', { cost: CHEAP, clock: () => now })
-  house.store.settings.set('timeZone', 'UTC')
-  const session = await signInAs(house.people, { name: 'Ines', role })
+  const services = openServices(':memory:', { cost: CHEAP, clock: () => now })
+  services.store.settings.set('timeZone', 'UTC')
+  const session = await signInAs(services.people, { name: 'Ines', role })
   const errors: string[] = []
   const app = createApp({
-    store: house.store,
-    people: house.people,
-    tokens: house.tokens,
-    messages: house.messages,
-    calendars: house.calendars,
-    safekeeping: house.safekeeping,
-    photos: house.photos,
+    store: services.store,
+    people: services.people,
+    tokens: services.tokens,
+    messages: services.messages,
+    calendars: services.calendars,
+    safekeeping: services.safekeeping,
+    photos: services.photos,
     outside: DIRECT,
     setUpToken: null,
     demo: null,
@@ -69,7 +70,7 @@ export async function yardOn(day: string, role: Role = 'operator'): Promise<Yard
     }
   }
   return {
-    store: house.store,
+    store: services.store,
     errors,
     get: (path) => ask(path, { headers: { accept: 'text/html' } }),
     post: (path, fields) => {

@@ -1,6 +1,6 @@
 /** What the store takes in, what it refuses, and in which words. */
 import { expect, test } from 'vitest'
-import { openConnection, storeOn } from '../../src/store/index.ts'
+import { openConnection, storeOn } from '../../src/store/node.ts'
 import {
   add,
   CONTEXT,
@@ -85,7 +85,7 @@ test('an id used for something else is refused and nothing is written', () => {
   )
   const visit = add(store, inspection('A-1', '2026-05-15'))
   expect(refusal(store, inspection('A-2', '2026-05-15', { id: visit }))).toContain(
-    'is already that of another entry: the inspection of Fri 15 May',
+    'is already that of another entry: the visit of Fri 15 May',
   )
   expect(store.changes()).toHaveLength(3)
 })
@@ -192,10 +192,10 @@ test('what goes against an entry of long ago is told of the entry that was sent'
   const store = memoryStore()
   const first = add(store, intake('A-1'), inspection('A-1', '2026-05-20'))
   expect(refusal(store, intake('A-2'), outcome('A-1', '2026-05-15'))).toBe(
-    '2 on: does not go with the inspection of Wed 20 May, which says: 2026-05-20 is after the colony left the yard (moved-out) on 2026-05-15',
+    '2 on: does not go with the visit of Wed 20 May, which says: 2026-05-20 is after the colony left the yard (moved-out) on 2026-05-15',
   )
   expect(refusal(store, withdrawal('A-1', first))).toBe(
-    '1 replaces: does not go with the inspection of Wed 20 May, which comes without an intake: log the intake first',
+    '1 replaces: does not go with the visit of Wed 20 May, which comes without an intake: log the intake first',
   )
 })
 

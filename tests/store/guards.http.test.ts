@@ -1,6 +1,6 @@
 /** The journal is append-only, whatever statement comes at it. */
 import { beforeEach, expect, test } from 'vitest'
-import { openConnection, storeOn } from '../../src/store/index.ts'
+import { openConnection, storeOn } from '../../src/store/node.ts'
 import { add, inspection, intake } from './helpers.ts'
 
 let connection = openConnection(':memory:')
@@ -56,13 +56,13 @@ test('every table is STRICT and has the columns drizzle thinks it has', async ()
   const schema = {
     ...(await import('../../src/store/schema.ts')),
     ...(await import('../../src/people/schema.ts')),
-    ...(await import('../../src/exchange/calendar-schema.ts')),
+    ...(await import('../../src/features/calendar/schema.ts')),
     ...(await import('../../src/people/calendar-address-schema.ts')),
     ...(await import('../../src/store/removal-schema.ts')),
     ...(await import('../../src/store/after-schema.ts')),
     ...(await import('../../src/store/import-schema.ts')),
     ...(await import('../../src/people/api-token-schema.ts')),
-    ...(await import('../../src/messages/schema.ts')),
+    ...(await import('../../src/features/messages/schema.ts')),
   }
   const { getTableConfig } = await import('drizzle-orm/sqlite-core')
   const { getTableColumns, is, Table } = await import('drizzle-orm')

@@ -1,7 +1,7 @@
 /** What happened on some days, in brief: on the server and in the phone alike. */
 import { expect, test } from 'vitest'
-import { ROUND_SETTINGS, type RoundSettings } from '../../src/exchange/round-bundle.ts'
-import { bookOf } from '../../web/phone/book.ts'
+import { ROUND_SETTINGS, type RoundSettings } from '../../src/features/offline/round-bundle.ts'
+import { bookOf } from '../../src/phone/repository.ts'
 import { add, given, inspection, intake, memoryStore, TODAY } from './helpers.ts'
 
 test('happenings of some days come by day, in brief, with the yard where the colony is now', () => {
@@ -69,7 +69,7 @@ test('the phone says the same of what it keeps', () => {
 })
 
 test('the index by day is used', async () => {
-  const { openConnection } = await import('../../src/store/index.ts')
+  const { openConnection } = await import('../../src/store/node.ts')
   const { raw } = openConnection(':memory:')
   const plan = raw
     .prepare("EXPLAIN QUERY PLAN SELECT * FROM entry WHERE on_day >= '2026-05-01' AND on_day <= '2026-05-02'")

@@ -1,5 +1,7 @@
 /** What the store's tests share. */
-import { type openConnection, openStore, type Store } from '../../src/store/index.ts'
+
+import type { Store } from '../../src/store/index.ts'
+import { type openConnection, openStore } from '../../src/store/node.ts'
 
 type Connection = ReturnType<typeof openConnection>
 

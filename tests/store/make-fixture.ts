@@ -5,9 +5,9 @@
 import { existsSync, mkdirSync, readFileSync } from 'node:fs'
 import { dirname, join } from 'node:path'
 import { fileURLToPath } from 'node:url'
-import { peopleOn } from '../../src/people/index.ts'
-import { openConnection, storeOn } from '../../src/store/index.ts'
+import { peopleOn } from '../../src/people/node.ts'
 import { MIGRATIONS_FOLDER } from '../../src/store/migrate.ts'
+import { openConnection, storeOn } from '../../src/store/node.ts'
 import { byDay, Dice, randomFrom, story } from './yard.ts'
 
 const journal = JSON.parse(readFileSync(join(MIGRATIONS_FOLDER, 'meta', '_journal.json'), 'utf8')) as {

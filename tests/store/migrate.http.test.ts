@@ -5,8 +5,8 @@ import { join } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import Database from 'better-sqlite3'
 import { afterEach, beforeEach, expect, test } from 'vitest'
-import { openConnection, openStore } from '../../src/store/index.ts'
 import { MIGRATIONS_FOLDER } from '../../src/store/migrate.ts'
+import { openConnection, openStore } from '../../src/store/node.ts'
 import { add, inspection, intake } from './helpers.ts'
 
 const FIXTURES = fileURLToPath(new URL('./fixtures', import.meta.url))

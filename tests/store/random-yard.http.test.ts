@@ -1,7 +1,7 @@
 /** A long random season through the front door: the projections are what a rebuild makes of the journal. */
 import { expect, test } from 'vitest'
 import { addDays } from '../../src/days.ts'
-import { openConnection, storeOn } from '../../src/store/index.ts'
+import { openConnection, storeOn } from '../../src/store/node.ts'
 import { projectionBytes } from './helpers.ts'
 import { byDay, Dice, type Entered, randomFrom, story } from './yard.ts'
 

@@ -2,7 +2,7 @@
 import { expect, test } from 'vitest'
 import { addDays } from '../../src/days.ts'
 import { planOf } from '../../src/recovery/plan.ts'
-import { openConnection, storeOn } from '../../src/store/index.ts'
+import { openConnection, storeOn } from '../../src/store/node.ts'
 import {
   add,
   CONTEXT,

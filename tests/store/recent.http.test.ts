@@ -3,7 +3,7 @@ import { mkdtempSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { afterEach, beforeEach, expect, test } from 'vitest'
-import { openConnection, openStore, storeOn } from '../../src/store/index.ts'
+import { openConnection, openStore, storeOn } from '../../src/store/node.ts'
 import { add, CONTEXT, inspection, intake } from './helpers.ts'
 
 let folder = ''

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest'
 import { ROLES, storeFor } from '../../src/people/index.ts'
-import { EMPTY_SHEET, type Sheet } from '../../src/removal/sheet.ts'
-import { openConnection, storeOn } from '../../src/store/index.ts'
+import { EMPTY_SHEET, type Sheet } from '../../src/records/removal-sheet.ts'
+import { openConnection, storeOn } from '../../src/store/node.ts'
 import { add, CONTEXT, intake, memoryStore, newId } from './helpers.ts'
 
 const STAMP = { savedAt: '2026-06-01T09:00:00.000Z', savedBy: 'Odalys' }
@@ -121,7 +121,7 @@ test('a change of the protocol is noted with who, when, why and what, and plans 
   expect(new Set(wash())).toEqual(new Set(['2026-06-09']))
   const stamp = { changedAt: '2026-06-01T09:00:00.000Z', changedBy: 'Odalys', reason: 'Cold spring.' }
   expect(store.protocols.change({ holdDays: 40 }, stamp)).toEqual([])
-  expect(store.protocols.remaking()).toEqual({ total: 7, done: 0 })
+  expect(store.protocols.recomputing()).toEqual({ total: 7, done: 0 })
   expect(store.protocols.remakeSome(3)).toEqual({ total: 7, done: 3 })
   expect(new Set(wash())).toEqual(new Set(['2026-06-09', '2026-06-19']))
   // Half-way the database is whole, and what is entered meanwhile goes by the new rules.
@@ -132,7 +132,7 @@ test('a change of the protocol is noted with who, when, why and what, and plans 
   )
   expect(store.protocols.remakeSome(3)).toEqual({ total: 7, done: 6 })
   expect(store.protocols.remakeSome(3)).toBeNull()
-  expect(store.protocols.remaking()).toBeNull()
+  expect(store.protocols.recomputing()).toBeNull()
   expect(new Set(wash())).toEqual(new Set(['2026-06-19']))
   expect(store.verify()).toMatchObject({ ok: true, problems: [] })
   expect(store.protocols.changes()).toEqual([{ ...stamp, before: {}, after: { holdDays: 40 } }])
@@ -145,7 +145,7 @@ test('a server that dies half-way makes all plans again at its next start', () =
   store.protocols.change({ holdDays: 40 }, { changedAt: CONTEXT.recordedAt, changedBy: 'Odalys' })
   store.protocols.remakeSome(2)
   const next = storeOn(connection)
-  expect(next.protocols.remaking()).toBeNull()
+  expect(next.protocols.recomputing()).toBeNull()
   for (const c of next.colonies())
     expect(c.plan.checks.find((k) => k.rule === 'mite-wash')?.closes).toBe('2026-06-19')
   expect(next.verify()).toMatchObject({ ok: true })
@@ -156,7 +156,7 @@ test('a protocol that does not fit changes nothing and is not noted', () => {
   const stamp = { changedAt: CONTEXT.recordedAt, changedBy: 'Odalys' }
   expect(store.protocols.change({ holdDays: 3 }, stamp)).toMatchObject([{ field: 'protocol.holdDays' }])
   expect(store.protocols.changes()).toEqual([])
-  expect(store.protocols.remaking()).toBeNull()
+  expect(store.protocols.recomputing()).toBeNull()
   expect(storeFor('beekeeper', store).protocols.change({ holdDays: 40 }, stamp)).toHaveLength(1)
   expect(store.protocol().holdDays).toBe(30)
 })
@@ -168,7 +168,7 @@ test('a second change while plans are being made again begins anew', () => {
   store.protocols.change({ holdDays: 40 }, stamp)
   store.protocols.remakeSome(2)
   store.protocols.change({ holdDays: 50 }, stamp)
-  expect(store.protocols.remaking()).toEqual({ total: 4, done: 0 })
+  expect(store.protocols.recomputing()).toEqual({ total: 4, done: 0 })
   while (store.protocols.remakeSome(3) !== null);
   expect(store.verify()).toMatchObject({ ok: true })
   expect(store.protocols.changes().map((c) => [c.before.holdDays, c.after.holdDays])).toEqual([

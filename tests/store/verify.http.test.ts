@@ -4,9 +4,9 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import Database from 'better-sqlite3'
 import { afterEach, beforeEach, expect, test, vi } from 'vitest'
-import { run as rebuild } from '../../src/commands/rebuild.ts'
-import { run as verify } from '../../src/commands/verify.ts'
-import { openConnection, openStore, storeOn } from '../../src/store/index.ts'
+import { run as rebuild } from '../../src/node/commands/rebuild.ts'
+import { run as verify } from '../../src/node/commands/verify.ts'
+import { openConnection, openStore, storeOn } from '../../src/store/node.ts'
 import { add, inspection, intake, outcome, projectionBytes, TODAY } from './helpers.ts'
 
 let connection = openConnection(':memory:')

@@ -1,5 +1,5 @@
 /** The browser of the journeys: a phone and a laptop, each page watched for what must not happen on any page. */
-import { type Browser, type BrowserContext, chromium, type Page } from 'playwright-core'
+import { type Browser, type BrowserContext, type BrowserServer, chromium, type Page } from 'playwright-core'
 import { ensureChromium, thisMachine } from './chromium.ts'
 import { sessionAt } from './signed-in.ts'
 
@@ -24,15 +24,22 @@ const ARGS = [
 ]
 
 /**
- * Starts the browser. `keepsPages`: the page one came from is kept whole, as people's browsers do; Playwright switches
+ * The browser of this run, or one of its own. `keepsPages`: the page one came from is kept whole, as people's browsers do; Playwright switches
  * that off, because a page that comes back so is not loaded again.
  */
-export const launch = (options: { keepsPages?: boolean } = {}): Promise<Browser> =>
-  chromium.launch({
-    executablePath: ensureChromium(thisMachine()),
-    args: ARGS,
+export function launch(options: { keepsPages?: boolean } = {}): Promise<Browser> {
+  const shared = process.env.BROWSER_AT
+  if (shared !== undefined && !options.keepsPages) return chromium.connect(shared)
+  return chromium.launch({
+    ...HOW(),
     ...(options.keepsPages ? { ignoreDefaultArgs: ['--disable-back-forward-cache'] } : {}),
   })
+}
+
+const HOW = () => ({ executablePath: ensureChromium(thisMachine()), args: ARGS })
+
+/** One browser for all journeys of a run; each opens contexts of its own in it. */
+export const serveBrowser = (): Promise<BrowserServer> => chromium.launchServer(HOW())
 
 /** A page and what was noticed on it: failed scripts, answers of 500, requests to anywhere but the yard. */
 export interface Watched {

@@ -1,12 +1,14 @@
 /** The whole app in one process, on a database in memory or in a file, with accounts of every role: for tests over HTTP. */
+
+import { DIRECT } from '../../src/app/address.ts'
+import { SILENT } from '../../src/app/logging.ts'
 import type { Day } from '../../src/days.ts'
-import { type Limits, limitsOf, type Role } from '../../src/people/index.ts'
-import { createApp } from '../../src/server/app.ts'
-import { assetsIn } from '../../src/server/assets.ts'
-import type { Deps } from '../../src/server/deps.ts'
-import { type House, type HouseOptions, openHouse } from '../../src/server/house.ts'
-import { DIRECT } from '../../src/server/middleware/address.ts'
-import { SILENT } from '../../src/server/middleware/logging.ts'
+import type { AllDeps } from '../../src/node/app.ts'
+import { createApp } from '../../src/node/app.ts'
+import { assetsIn } from '../../src/node/assets.ts'
+import { openServices, type Services, type ServicesOptions } from '../../src/node/services.ts'
+import type { Limits, Role } from '../../src/people/index.ts'
+import { limitsOf } from '../../src/people/limits.ts'
 import { CHEAP, signInAs } from './people.ts'
 
 export const ORIGIN = 'http://yard.test'
@@ -15,8 +17,8 @@ export const ORIGIN = 'http://yard.test'
 export const NAMES: Record<Role, string> = { operator: 'Odalys', beekeeper: 'Bram', helper: 'Teuila' }
 
 export interface TestYard {
-  house: House
-  deps: Deps
+  services: Services
+  deps: AllDeps
   app: ReturnType<typeof createApp>
   /** Errors the app reported as bugs. */
   errors: unknown[]
@@ -42,23 +44,23 @@ export interface TestYardOptions {
   file?: string
   day?: Day
   limits?: Limits
-  deps?: Partial<Deps>
-  house?: Partial<HouseOptions>
+  deps?: Partial<AllDeps>
+  services?: Partial<ServicesOptions>
 }
 
 export function testYard(options: TestYardOptions = {}): TestYard {
   let now = new Date(`${options.day ?? '2026-06-01'}T12:00:00Z`)
   const clock = (): Date => now
-  const house = openHouse(options.file ?? ':memory:', {
+  const services = openServices(options.file ?? ':memory:', {
     clock,
     cost: CHEAP,
     limits: options.limits ?? unlimited(),
-    ...options.house,
+    ...options.services,
   })
-  house.store.settings.set('timeZone', 'UTC')
+  services.store.settings.set('timeZone', 'UTC')
   const errors: unknown[] = []
-  const deps: Deps = {
-    ...house,
+  const deps: AllDeps = {
+    ...services,
     outside: DIRECT,
     setUpToken: null,
     demo: null,
@@ -72,7 +74,7 @@ export function testYard(options: TestYardOptions = {}): TestYard {
   const app = createApp(deps)
   const sessions = new Map<Role, Promise<string>>()
   const session = (role: Role): Promise<string> => {
-    const known = sessions.get(role) ?? signInAs(house.people, { name: NAMES[role], role })
+    const known = sessions.get(role) ?? signInAs(services.people, { name: NAMES[role], role })
     sessions.set(role, known)
     return known
   }
@@ -83,7 +85,7 @@ export function testYard(options: TestYardOptions = {}): TestYard {
     return app.request(`${ORIGIN}${path}`, { ...init, headers })
   }
   return {
-    house,
+    services,
     deps,
     app,
     errors,

@@ -5,9 +5,9 @@ import { join } from 'node:path'
 import { fill } from '../../demo/fill.ts'
 import { fillOffice } from '../../demo/office.ts'
 import type { Day } from '../../src/days.ts'
+import { listen } from '../../src/node/listen.ts'
+import { openServices } from '../../src/node/services.ts'
 import type { People, Role } from '../../src/people/index.ts'
-import { openHouse } from '../../src/server/house.ts'
-import { listen } from '../../src/server/listen.ts'
 import type { Store } from '../../src/store/index.ts'
 import { CHEAP, signInAs } from './people.ts'
 import { keepSignedIn } from './signed-in.ts'
@@ -42,8 +42,8 @@ export interface YardOptions {
 export async function startYard(options: YardOptions): Promise<RunningYard> {
   let now = noon(options.day)
   const folder = mkdtempSync(join(tmpdir(), 'resettle-journey-'))
-  const house = openHouse(join(folder, 'resettle.db'), { cost: CHEAP, clock: () => now })
-  const { store, people } = house
+  const services = openServices(join(folder, 'resettle.db'), { cost: CHEAP, clock: () => now })
+  const { store, people } = services
   store.settings.set('timeZone', 'UTC')
   if (options.demo) {
     fill(store, options.day, now.toISOString())
@@ -54,7 +54,7 @@ export async function startYard(options: YardOptions): Promise<RunningYard> {
     ? null
     : await signInAs(people, options.as ?? { name: 'Wren', role: 'operator' })
   const server = await listen({
-    house,
+    services,
     port: 0,
     clock: () => now,
     report: (error, request) =>
@@ -73,7 +73,7 @@ export async function startYard(options: YardOptions): Promise<RunningYard> {
     errors,
     stop: async () => {
       await server.stop()
-      house.close()
+      services.close()
       rmSync(folder, { recursive: true, force: true })
     },
   }

@@ -1,20 +1,22 @@
 /** What the review's charts draw, as numbers and as shapes, and what they say of one day. */
+
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { countByDay } from '../../src/review/day-counts.ts'
-import { kaplanMeier } from '../../src/review/kaplan-meier.ts'
-import { axisFor, type StepPoint, survivalLine } from '../../web/charts/data.ts'
+import { axisFor, survivalLine } from '../../src/features/review/chart-data.ts'
+import { linesOn, pointOn, waysOn } from '../../src/features/review/readout.ts'
 import {
   areaPath,
   BOX,
   bandPath,
   labelHeights,
+  type StepPoint,
   stepPath,
   tickPath,
   xOf,
   yOf,
-} from '../../web/charts/paths.ts'
-import { linesOn, pointOn, waysOn } from '../../web/charts/readout.ts'
+} from '../../src/parts/chart-paths.ts'
+import { countByDay } from '../../src/statistics/day-counts.ts'
+import { kaplanMeier } from '../../src/statistics/kaplan-meier.ts'
 
 const counted = (day: number[], way: number[]) => {
   const [counts] = countByDay({ day, way })

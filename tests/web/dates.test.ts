@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { dayAndDistance, dayWords, fromTo, spanWords, windowWords } from '../../web/words/dates.ts'
+import { dayAndDistance, dayWords, fromTo, spanWords, windowWords } from '../../src/words/dates.ts'
 
 const TODAY = '2026-05-08'
 

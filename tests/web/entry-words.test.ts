@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
-import { entryWords } from '../../web/words/entries.ts'
-import { type Units, volume } from '../../web/words/units.ts'
+import { entryWords } from '../../src/words/entries.ts'
+import { type Units, volume } from '../../src/words/units.ts'
 import { look, WALL, written } from './entries.ts'
 
 const US: Units = { temperature: 'F', weight: 'lb' }

@@ -2,7 +2,7 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import { addDays } from '../../src/days.ts'
-import { along, linePath, namesIn, scaleFor, stacked, stretchOf } from '../../web/charts/foresight.ts'
+import { along, linePath, namesIn, scaleFor, stacked, stretchOf } from '../../src/parts/forecast-chart.ts'
 
 const KINDS = ['a', 'b', 'c'] as const
 const shares = fc

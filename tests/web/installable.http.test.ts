@@ -3,7 +3,7 @@ import { readFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import { expect, it } from 'vitest'
-import { assetsIn } from '../../src/server/assets.ts'
+import { assetsIn } from '../../src/node/assets.ts'
 import { testYard } from '../support/yard-app.ts'
 
 const PUBLIC = fileURLToPath(new URL('../../web/public', import.meta.url))

@@ -1,6 +1,6 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { numberTyped } from '../../web/forms/numbers.ts'
+import { numberTyped } from '../../src/forms/numbers.ts'
 
 describe('numbers as people type them', () => {
   it.each([

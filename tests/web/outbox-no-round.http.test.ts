@@ -1,7 +1,7 @@
 /** The outbox where the round cannot be had or read: it is no reason to keep back, or to hide, what waits. */
 import { IDBFactory } from 'fake-indexeddb'
 import { beforeEach, describe, expect, it } from 'vitest'
-import { FORMAT } from '../../src/exchange/round-bundle.ts'
+import { FORMAT } from '../../src/features/offline/round-bundle.ts'
 import { type TestYard, testYard } from '../support/yard-app.ts'
 import {
   answering,
@@ -40,18 +40,18 @@ beforeEach(async () => {
   expect((await yard.send('beekeeper', TAGS.map(intake))).status).toBe(200)
   factory = new IDBFactory()
   phone = phoneIn(yard, 'helper', factory)
-  expect(await phone.keeper.send()).toBe('done')
+  expect(await phone.syncService.send()).toBe('done')
   phone.network(down)
   for (const tag of TAGS.slice(0, 2))
     expect((await phone.post(`/colony/${tag}/visit`, outside('2026-06-01', { note: tag }))).status).toBe(303)
 })
 
 const arrived = (): string[] =>
-  [...yard.house.store.journal()].flatMap(({ entry }) =>
+  [...yard.services.store.journal()].flatMap(({ entry }) =>
     entry.kind === 'inspection' ? [entry.note ?? ''] : [],
   )
 const isRound = (path: string): boolean => path.startsWith('/phone/round')
-const waiting = async (): Promise<number> => (await phone.keeper.state()).waiting
+const waiting = async (): Promise<number> => (await phone.syncService.state()).waiting
 
 /** The yard's own round, in a format that is not ours. */
 const otherFormat: Network = async (_path, reach) => {
@@ -72,9 +72,9 @@ describe('a round that does not come', () => {
     ['it breaks off on the way', breaksOff],
   ])('keeps nothing back: %s', async (_, network) => {
     phone.network(sometimes(isRound, network))
-    expect(await phone.keeper.send()).toBe('done')
+    expect(await phone.syncService.send()).toBe('done')
     expect(arrived()).toEqual(['W-01', 'W-02'])
-    expect(await phone.keeper.state()).toMatchObject({ waiting: 0, reached: true, signIn: false })
+    expect(await phone.syncService.state()).toMatchObject({ waiting: 0, reached: true, signIn: false })
     // The round of before goes on being shown.
     phone.network(down)
     expect(wordsOf(await phone.open('/colony/W-01'))).toContain('W-01')
@@ -83,7 +83,7 @@ describe('a round that does not come', () => {
   it('is told from no signal, in which nothing is handed over', async () => {
     for (const network of [down, tooSlow, answering(200, '<html>Welcome to the guest network</html>')]) {
       phone.network(network)
-      expect(await phone.keeper.send()).toBe('no-answer')
+      expect(await phone.syncService.send()).toBe('no-answer')
       expect((await (await phone.database()).getAll('outbox')).map((w) => w.tries)).toEqual([0, 0])
     }
   })
@@ -91,19 +91,19 @@ describe('a round that does not come', () => {
   it('does not hide that the session has ended', async () => {
     phone.network(sometimes(isRound, answering(500)))
     phone.heldBy(null)
-    expect(await phone.keeper.send()).toBe('sign-in')
+    expect(await phone.syncService.send()).toBe('sign-in')
     expect(await waiting()).toBe(2)
   })
 
   it('does not let one person’s entries go, or the round be seen, by the session of another', async () => {
     phone.network(sometimes(isRound, answering(500)))
     phone.heldBy('beekeeper')
-    expect(await phone.keeper.send()).toBe('done')
+    expect(await phone.syncService.send()).toBe('done')
     expect(arrived()).toEqual([])
     expect(await waiting()).toBe(2)
     await expect(phone.open('/')).rejects.toThrow('no page')
     phone.heldBy('helper')
-    await phone.keeper.send()
+    await phone.syncService.send()
     expect(arrived()).toEqual(['W-01', 'W-02'])
   })
 })
@@ -136,7 +136,7 @@ describe('a kept round of another format', () => {
     expect(changed.to).toBe('/outbox')
     expect((await phone.post('/outbox/2/take-out', {})).to).toBe('/outbox')
     phone.network(good)
-    await phone.keeper.send()
+    await phone.syncService.send()
     expect(arrived()).toEqual(['said otherwise'])
   })
 
@@ -144,16 +144,16 @@ describe('a kept round of another format', () => {
     for (const path of ['/', '/round', '/colony/W-01', '/intake'])
       await expect(phone.open(path)).rejects.toThrow('no page')
     await expect(phone.post('/colony/W-01/visit', outside('2026-06-01'))).rejects.toThrow('takes no form')
-    expect((await phone.keeper.state()).fetchedAt).toBeNull()
+    expect((await phone.syncService.state()).fetchedAt).toBeNull()
   })
 
   it('keeps nothing back, and gives way to the next round that can be read', async () => {
     phone.network(sometimes(isRound, answering(500)))
-    expect(await phone.keeper.send()).toBe('done')
+    expect(await phone.syncService.send()).toBe('done')
     expect(arrived()).toEqual(['W-01', 'W-02'])
     expect(await waiting()).toBe(0)
     phone.network(good)
-    expect(await phone.keeper.send()).toBe('done')
+    expect(await phone.syncService.send()).toBe('done')
     phone.network(down)
     expect(wordsOf(await phone.open('/'))).toContain('W-03')
     expect(wordsOf(await phone.open('/colony/W-01'))).toContain('W-01')

@@ -23,7 +23,7 @@ let phone: Phone
 beforeEach(async () => {
   yard = testYard({ day: '2026-06-01' })
   phone = phoneIn(yard, 'beekeeper')
-  await phone.keeper.send()
+  await phone.syncService.send()
   phone.network(down)
   const form = {
     id: nextId(),
@@ -44,7 +44,7 @@ const noEntries: Network = sometimes((path) => path === '/entries', down)
 const handOver = async (): Promise<void> => {
   phone.network(noEntries)
   phone.heldBy('helper')
-  await phone.keeper.send()
+  await phone.syncService.send()
 }
 
 const copy = async (): Promise<unknown[]> => JSON.parse(await phone.open('/outbox/entries.json'))
@@ -71,29 +71,29 @@ describe('what waits on a phone', () => {
     await handOver()
     expect(await copy()).toEqual([])
     for (const path of ['/outbox/1', '/outbox/1/take-out'])
-      expect((await phone.keeper.page(new Request(`http://yard.test${path}`)))?.headers.get('Location')).toBe(
-        '/outbox',
-      )
+      expect(
+        (await phone.syncService.page(new Request(`http://yard.test${path}`)))?.headers.get('Location'),
+      ).toBe('/outbox')
     expect((await phone.post('/outbox/1/take-out', {})).to).toBe('/outbox')
-    expect((await phone.keeper.state()).waiting).toBe(2)
+    expect((await phone.syncService.state()).waiting).toBe(2)
 
     phone.network(good)
     phone.heldBy('beekeeper')
-    await phone.keeper.send()
+    await phone.syncService.send()
     expect(await copy()).toEqual([])
-    expect((await phone.keeper.state()).waiting).toBe(0)
-    expect([...yard.house.store.journal()].map((r) => r.entry)).toMatchObject([
+    expect((await phone.syncService.state()).waiting).toBe(0)
+    expect([...yard.services.store.journal()].map((r) => r.entry)).toMatchObject([
       { kind: 'intake', removal: { site: SITE } },
       { kind: 'inspection', note: NOTE },
     ])
   })
 
   it('shows no customer to one who was a beekeeper when it was written and is a helper now', async () => {
-    const { accounts } = yard.house.people
+    const { accounts } = yard.services.people
     const bram = accounts.byName('Bram')
     accounts.setRole(bram?.id ?? '', 'helper')
     phone.network(noEntries)
-    await phone.keeper.send()
+    await phone.syncService.send()
     const page = wordsOf(await phone.open('/outbox'))
     expect(page).toContain(NOTE)
     expect(page).not.toContain(SITE)
@@ -104,11 +104,11 @@ describe('signing in on a phone that has the round of somebody else', () => {
   it('leaves nothing of that round, and all that waits', async () => {
     phone.network(noEntries)
     phone.heldBy('helper')
-    await phone.keeper.signedOut()
+    await phone.syncService.signedOut()
     await expect(phone.open('/')).rejects.toThrow('no page')
     await expect(phone.post('/colony/N-1/visit', outside('2026-06-01'))).rejects.toThrow('takes no form')
-    expect((await phone.keeper.state()).waiting).toBe(2)
-    await phone.keeper.send()
+    expect((await phone.syncService.state()).waiting).toBe(2)
+    await phone.syncService.send()
     expect(await phone.open('/')).not.toContain('href="/intake"')
   })
 
@@ -125,10 +125,10 @@ describe('signing in on a phone that has the round of somebody else', () => {
       await underWay
       return answer
     })
-    const sending = phone.keeper.send()
+    const sending = phone.syncService.send()
     await expect.poll(() => first).toBe(false)
     phone.heldBy('helper')
-    await phone.keeper.signedOut()
+    await phone.syncService.signedOut()
     arrives()
     await sending
     expect(await phone.open('/')).not.toContain('href="/intake"')
@@ -137,13 +137,13 @@ describe('signing in on a phone that has the round of somebody else', () => {
   })
 
   it('says how much waits, and not what, until it is known who looks', async () => {
-    await phone.keeper.signedOut()
+    await phone.syncService.signedOut()
     const page = wordsOf(await phone.open('/outbox'))
     expect(page).toContain('2 waiting to be sent')
     for (const words of ['N-1', NOTE, SITE, 'Bram', 'Nothing waits']) expect(page).not.toContain(words)
     await expect(phone.open('/outbox/entries.json')).rejects.toThrow('no page')
     phone.network(good)
-    await phone.keeper.send()
-    expect((await phone.keeper.state()).waiting).toBe(0)
+    await phone.syncService.send()
+    expect((await phone.syncService.state()).waiting).toBe(0)
   })
 })

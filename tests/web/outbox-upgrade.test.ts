@@ -3,9 +3,9 @@ import 'fake-indexeddb/auto'
 import { IDBFactory } from 'fake-indexeddb'
 import { openDB } from 'idb'
 import { beforeEach, expect, it } from 'vitest'
-import { NAME, openDatabase, VERSION } from '../../web/phone/database.ts'
-import { acknowledge, all, keepPhoto, photo } from '../../web/phone/outbox.ts'
-import { birth } from '../../web/phone/round-store.ts'
+import { NAME, openDatabase, VERSION } from '../../src/phone/database.ts'
+import { acknowledge, all, keepPhoto, photo } from '../../src/phone/outbox.ts'
+import { birth } from '../../src/phone/round-store.ts'
 
 beforeEach(() => {
   globalThis.indexedDB = new IDBFactory()

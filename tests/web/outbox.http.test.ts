@@ -39,20 +39,20 @@ beforeEach(async () => {
   const sent = await yard.send('beekeeper', TAGS.map(intake))
   expect(sent.status).toBe(200)
   phone = phoneIn(yard)
-  expect(await phone.keeper.send()).toBe('done')
+  expect(await phone.syncService.send()).toBe('done')
   phone.asked.length = 0
 })
 
-const journal = (): Entry[] => [...yard.house.store.journal()].map((r) => r.entry)
+const journal = (): Entry[] => [...yard.services.store.journal()].map((r) => r.entry)
 /** What came after the intakes, by tag and time, in the order in which the server came to know it. */
 const recorded = (): string[] =>
   journal()
     .filter((e) => e.kind !== 'intake')
     .map(
       (e) =>
-        `${yard.house.store.colony(e.colony)?.summary.tag} ${e.on} ${e.kind}${e.at === undefined ? '' : ` ${e.at}`}`,
+        `${yard.services.store.colony(e.colony)?.summary.tag} ${e.on} ${e.kind}${e.at === undefined ? '' : ` ${e.at}`}`,
     )
-const waiting = async (): Promise<number> => (await phone.keeper.state()).waiting
+const waiting = async (): Promise<number> => (await phone.syncService.state()).waiting
 
 /** Taps a visit from outside into the phone. */
 async function visits(...tags: string[]): Promise<void> {
@@ -82,18 +82,18 @@ describe('a round without signal', () => {
     for (const tag of TAGS.slice(6))
       expect((await phone.post(`/colony/${tag}/visit`, outside('2026-06-02'))).status).toBe(303)
     expect(await waiting()).toBe(12)
-    expect(await phone.keeper.send()).toBe('no-answer')
+    expect(await phone.syncService.send()).toBe('no-answer')
     expect(recorded()).toEqual([])
 
     yard.at('2026-06-02T18:00:00Z')
     phone.network(good)
-    expect(await phone.keeper.send()).toBe('done')
+    expect(await phone.syncService.send()).toBe('done')
     expect(await waiting()).toBe(0)
     expect(recorded()).toEqual([
       ...expected(...TAGS.slice(0, 6)),
       ...TAGS.slice(6).map((tag) => `${tag} 2026-06-02 inspection`),
     ])
-    await phone.keeper.send()
+    await phone.syncService.send()
     expect(recorded()).toHaveLength(12)
     expect(journal().every((e) => e.kind === 'intake' || e.by === 'Teuila')).toBe(true)
   })
@@ -114,7 +114,7 @@ describe('a round without signal', () => {
 
   it('takes a new colony, visits to it, and a move', async () => {
     phone = phoneIn(yard, 'beekeeper')
-    await phone.keeper.send()
+    await phone.syncService.send()
     phone.network(down)
     const id = nextId()
     const form = {
@@ -134,8 +134,8 @@ describe('a round without signal', () => {
     expect(wordsOf(await phone.open('/intake'))).not.toContain('N-1')
 
     phone.network(good)
-    expect(await phone.keeper.send()).toBe('done')
-    expect(yard.house.store.colony('N-1')?.summary).toMatchObject({ id, yard: 'North field', stand: '40' })
+    expect(await phone.syncService.send()).toBe('done')
+    expect(yard.services.store.colony('N-1')?.summary).toMatchObject({ id, yard: 'North field', stand: '40' })
   })
 
   it('is judged as the server would: what contradicts the history comes back filled in', async () => {
@@ -160,7 +160,7 @@ describe('a round without signal', () => {
     await phone.post('/colony/W-01/visit', outside('2026-06-01', more))
     expect(await waiting()).toBe(2)
     phone.network(good)
-    await phone.keeper.send()
+    await phone.syncService.send()
     expect(recorded()).toEqual(['W-01 2026-06-01 inspection', 'W-01 2026-06-01 given'])
   })
 })
@@ -187,11 +187,11 @@ describe('an entry leaves the outbox only when the server has named its id', () 
     phone.network(down)
     await visits('W-01', 'W-02', 'W-03')
     phone.network(onEntry(2, other))
-    expect(await phone.keeper.send()).toBe('no-answer')
+    expect(await phone.syncService.send()).toBe('no-answer')
     expect(await waiting()).toBe(2)
     expect(recorded()).toEqual(expected('W-01'))
     phone.network(good)
-    await phone.keeper.send()
+    await phone.syncService.send()
     expect(recorded()).toEqual(expected('W-01', 'W-02', 'W-03'))
   })
 
@@ -199,11 +199,11 @@ describe('an entry leaves the outbox only when the server has named its id', () 
     phone.network(down)
     await visits('W-01', 'W-02', 'W-03')
     phone.network(onEntry(2, lost))
-    expect(await phone.keeper.send()).toBe('no-answer')
+    expect(await phone.syncService.send()).toBe('no-answer')
     expect(recorded()).toEqual(expected('W-01', 'W-02'))
     expect(await waiting()).toBe(2)
     phone.network(good)
-    await phone.keeper.send()
+    await phone.syncService.send()
     expect(recorded()).toEqual(expected('W-01', 'W-02', 'W-03'))
     expect(await waiting()).toBe(0)
   })
@@ -218,10 +218,10 @@ describe('an entry leaves the outbox only when the server has named its id', () 
         : reach()
     }
     phone.network(broken)
-    for (let i = 0; i < 4; i++) expect(await phone.keeper.send()).toBe('no-answer')
+    for (let i = 0; i < 4; i++) expect(await phone.syncService.send()).toBe('no-answer')
     expect(recorded()).toEqual(expected('W-01'))
-    await phone.keeper.send()
-    await phone.keeper.send()
+    await phone.syncService.send()
+    await phone.syncService.send()
     expect([...recorded()].sort()).toEqual(expected('W-01', 'W-02', 'W-02', 'W-03'))
   })
 
@@ -229,7 +229,7 @@ describe('an entry leaves the outbox only when the server has named its id', () 
     phone.network(down)
     await visits(...TAGS)
     phone.network(good)
-    await Promise.all([phone.keeper.send(), phone.keeper.send(), phone.keeper.send()])
+    await Promise.all([phone.syncService.send(), phone.syncService.send(), phone.syncService.send()])
     expect(recorded()).toEqual(expected(...TAGS))
     expect(phone.asked.filter((a) => a === 'POST /entries')).toHaveLength(12)
   })
@@ -241,15 +241,15 @@ describe('the session', () => {
     await visits('W-01', 'W-02')
     phone.network(good)
     phone.heldBy(null)
-    expect(await phone.keeper.send()).toBe('sign-in')
-    expect(await phone.keeper.state()).toMatchObject({ waiting: 2, signIn: true })
+    expect(await phone.syncService.send()).toBe('sign-in')
+    expect(await phone.syncService.state()).toMatchObject({ waiting: 2, signIn: true })
     expect(wordsOf(await phone.open('/outbox'))).toContain('Sign in, and they go')
     await visits('W-03')
     expect(await waiting()).toBe(3)
     phone.heldBy('helper')
-    expect(await phone.keeper.send()).toBe('done')
+    expect(await phone.syncService.send()).toBe('done')
     expect(recorded()).toEqual(expected('W-01', 'W-02', 'W-03'))
-    expect(await phone.keeper.state()).toMatchObject({ waiting: 0, signIn: false })
+    expect(await phone.syncService.state()).toMatchObject({ waiting: 0, signIn: false })
   })
 
   it('of somebody else sends nothing that is not theirs; it goes when its owner is back', async () => {
@@ -257,14 +257,14 @@ describe('the session', () => {
     await visits('W-01')
     phone.network(good)
     phone.heldBy('beekeeper')
-    expect(await phone.keeper.send()).toBe('done')
+    expect(await phone.syncService.send()).toBe('done')
     expect(recorded()).toEqual([])
     expect(wordsOf(await phone.open('/outbox'))).toContain('Goes when Teuila signs in on this phone')
     await visits('W-02')
-    await phone.keeper.send()
+    await phone.syncService.send()
     expect(recorded()).toEqual(expected('W-02'))
     phone.heldBy('helper')
-    await phone.keeper.send()
+    await phone.syncService.send()
     expect(recorded()).toEqual(expected('W-02', 'W-01'))
     expect(
       journal()
@@ -276,14 +276,14 @@ describe('the session', () => {
   it('signed out: the round is forgotten, the outbox is not', async () => {
     phone.network(down)
     await visits('W-01')
-    await phone.keeper.signedOut()
+    await phone.syncService.signedOut()
     const db = await phone.database()
     expect(await db.getAll('colonies')).toEqual([])
     expect(await db.get('kept', 'round')).toBeUndefined()
     expect(await waiting()).toBe(1)
     await expect(phone.open('/')).rejects.toThrow('no page')
     phone.network(good)
-    await phone.keeper.send()
+    await phone.syncService.send()
     expect(recorded()).toEqual(expected('W-01'))
   })
 })
@@ -303,19 +303,19 @@ describe('what the server will not have', () => {
     }
     expect((await yard.send('beekeeper', left)).status).toBe(200)
     phone.network(good)
-    await phone.keeper.send()
+    await phone.syncService.send()
   }
 
   it('stays with the server’s sentence, and does not hold up the rest', async () => {
     await refusedInTheMiddle()
     expect(recorded()).toEqual(['W-02 2026-05-31 outcome', ...expected('W-01', 'W-03')])
-    expect(await phone.keeper.state()).toMatchObject({ waiting: 0, refused: 1 })
+    expect(await phone.syncService.state()).toMatchObject({ waiting: 0, refused: 1 })
     const page = wordsOf(await phone.open('/outbox'))
     expect(page).toContain('1 not accepted')
     expect(page).toContain('after the colony left the yard')
-    await phone.keeper.send()
+    await phone.syncService.send()
     expect(recorded()).toHaveLength(3)
-    expect(await phone.keeper.state()).toMatchObject({ refused: 1 })
+    expect(await phone.syncService.state()).toMatchObject({ refused: 1 })
   })
 
   it('can be sent again as it is, once the reason is gone', async () => {
@@ -332,10 +332,10 @@ describe('what the server will not have', () => {
     }
     expect((await yard.send('beekeeper', back)).status).toBe(200)
     const [stuck] = await (await phone.database()).getAll('outbox')
-    await phone.keeper.send()
+    await phone.syncService.send()
     await phone.post(`/outbox/${stuck?.n}/again`, {})
-    await phone.keeper.send()
-    expect(await phone.keeper.state()).toMatchObject({ waiting: 0, refused: 0 })
+    await phone.syncService.send()
+    expect(await phone.syncService.state()).toMatchObject({ waiting: 0, refused: 0 })
     expect(recorded()).toContain('W-02 2026-06-01 inspection')
   })
 
@@ -344,21 +344,21 @@ describe('what the server will not have', () => {
     const [stuck] = await (await phone.database()).getAll('outbox')
     expect(wordsOf(await phone.open(`/outbox/${stuck?.n}/take-out`))).toContain('cannot be got back')
     await phone.post(`/outbox/${stuck?.n}/take-out`, {})
-    expect(await phone.keeper.state()).toMatchObject({ waiting: 0, refused: 0 })
+    expect(await phone.syncService.state()).toMatchObject({ waiting: 0, refused: 0 })
   })
 
   it('too large (413): kept with a sentence', async () => {
     phone.network(down)
     await visits('W-01', 'W-02')
     phone.network(onEntry(1, answering(413, '<html>')))
-    await phone.keeper.send()
+    await phone.syncService.send()
     expect(recorded()).toEqual(expected('W-02'))
     expect(wordsOf(await phone.open('/outbox'))).toContain('larger than the server takes')
   })
 
   it('an intake whose tag was taken meanwhile: its visits wait for it, and go once it is mended', async () => {
     phone = phoneIn(yard, 'beekeeper')
-    await phone.keeper.send()
+    await phone.syncService.send()
     phone.network(down)
     const id = nextId()
     const form = {
@@ -375,9 +375,9 @@ describe('what the server will not have', () => {
     await visits('W-01')
     await yard.send('beekeeper', { ...intake('N-1', 50), id: nextId() })
     phone.network(good)
-    await phone.keeper.send()
+    await phone.syncService.send()
     expect(recorded()).toEqual(expected('W-01'))
-    expect(await phone.keeper.state()).toMatchObject({ waiting: 1, refused: 1 })
+    expect(await phone.syncService.state()).toMatchObject({ waiting: 1, refused: 1 })
     const list = wordsOf(await phone.open('/outbox'))
     expect(list).toContain('give this one another tag')
     expect(list).toContain('Goes after the one it rests on has been mended')
@@ -385,10 +385,10 @@ describe('what the server will not have', () => {
     const [stuck] = await (await phone.database()).getAll('outbox')
     const again = await phone.post(`/outbox/${stuck?.n}`, { ...form, colony: 'N-2' })
     expect(again.status, wordsOf(again.html)).toBe(303)
-    await phone.keeper.send()
-    expect(await phone.keeper.state()).toMatchObject({ waiting: 0, refused: 0 })
-    expect(yard.house.store.colony('N-2')?.summary.id).toBe(id)
-    expect(yard.house.store.colony('N-2')?.journal).toHaveLength(2)
+    await phone.syncService.send()
+    expect(await phone.syncService.state()).toMatchObject({ waiting: 0, refused: 0 })
+    expect(yard.services.store.colony('N-2')?.summary.id).toBe(id)
+    expect(yard.services.store.colony('N-2')?.journal).toHaveLength(2)
   })
 })
 
@@ -398,7 +398,7 @@ describe('changing what waits', () => {
   it('in place while nobody else can have it', async () => {
     phone.network(down)
     await phone.post('/colony/W-01/visit', outside('2026-06-01', { note: 'two dead bees' }))
-    expect(await phone.keeper.send()).toBe('no-answer')
+    expect(await phone.syncService.send()).toBe('no-answer')
     const n = await number()
     expect(await phone.open(`/outbox/${n}`)).toContain('two dead bees')
     const changed = await phone.post(`/outbox/${n}`, {
@@ -408,7 +408,7 @@ describe('changing what waits', () => {
     })
     expect(changed.to).toBe('/outbox')
     phone.network(good)
-    await phone.keeper.send()
+    await phone.syncService.send()
     expect(journal().at(-1)).toMatchObject({ kind: 'inspection', note: 'twenty dead bees' })
     expect(recorded()).toHaveLength(1)
   })
@@ -428,17 +428,17 @@ describe('changing what waits', () => {
     const form = outside('2026-06-01', { note: 'two dead bees' })
     await phone.post('/colony/W-01/visit', form)
     phone.network(sometimes(isEntry, lost))
-    await phone.keeper.send()
+    await phone.syncService.send()
     phone.network(down)
-    const way = await phone.keeper.page(new Request(`http://yard.test/outbox/${await number()}`))
+    const way = await phone.syncService.page(new Request(`http://yard.test/outbox/${await number()}`))
     expect(way?.headers.get('Location')).toBe(`/entry/${form['id.']}/correct`)
     const changed = { id: nextId(), on: '2026-06-01', opened: 'no', note: 'twenty dead bees' }
     expect((await phone.post(`/entry/${form['id.']}/correct`, changed)).status).toBe(303)
     expect(await waiting()).toBe(2)
     phone.network(good)
-    await phone.keeper.send()
+    await phone.syncService.send()
     expect(recorded()).toHaveLength(2)
-    expect(yard.house.store.colony('W-01')?.history.entries.at(-1)).toMatchObject({
+    expect(yard.services.store.colony('W-01')?.history.entries.at(-1)).toMatchObject({
       note: 'twenty dead bees',
     })
   })
@@ -447,7 +447,7 @@ describe('changing what waits', () => {
 describe('two phones at one box on one day', () => {
   it('both visits land, in the plan and on the page, which says that there were two', async () => {
     const other = phoneIn(yard, 'beekeeper')
-    await other.keeper.send()
+    await other.syncService.send()
     phone.network(down)
     other.network(down)
     await phone.post('/colony/W-01/visit', outside('2026-06-01', { stores: 'low' }))
@@ -457,14 +457,14 @@ describe('two phones at one box on one day', () => {
     )
     phone.network(good)
     other.network(good)
-    await phone.keeper.send()
-    await other.keeper.send()
-    const entries = yard.house.store.colony('W-01')?.history.entries.filter((e) => e.kind === 'inspection')
+    await phone.syncService.send()
+    await other.syncService.send()
+    const entries = yard.services.store.colony('W-01')?.history.entries.filter((e) => e.kind === 'inspection')
     expect(entries?.map((e) => e.by).sort()).toEqual(['Bram', 'Teuila'])
-    expect(yard.house.store.colony('W-01')?.summary.phase).toBe('laying')
+    expect(yard.services.store.colony('W-01')?.summary.phase).toBe('laying')
     const page = wordsOf(await (await yard.ask('operator', '/colony/W-01')).text())
     expect(page).toMatch(/Two people looked at it on Mon 1 Jun: (Bram and Teuila|Teuila and Bram)/)
-    expect(await phone.keeper.send()).toBe('done')
+    expect(await phone.syncService.send()).toBe('done')
     expect(wordsOf(await phone.open('/colony/W-01'))).toContain('Two people looked at it')
   })
 })

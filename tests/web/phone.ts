@@ -2,8 +2,8 @@
 import 'fake-indexeddb/auto'
 import { IDBFactory } from 'fake-indexeddb'
 import type { Role } from '../../src/people/index.ts'
-import { type Database, openDatabase } from '../../web/phone/database.ts'
-import { type Keeper, keeperOf } from '../../web/phone/keeper.ts'
+import { type Database, openDatabase } from '../../src/phone/database.ts'
+import { type SyncService, syncServiceOf } from '../../src/phone/sync-service.ts'
 import { ORIGIN, type TestYard } from '../support/yard-app.ts'
 
 /** What becomes of a request. `reach` hands it to the yard. */
@@ -22,7 +22,7 @@ export const answering =
     Promise.resolve(new Response(body, { status }))
 
 export interface Phone {
-  keeper: Keeper
+  syncService: SyncService
   /** Opens a page as the worker does without signal; throws when the phone cannot make it. */
   open: (path: string) => Promise<string>
   /** Posts a form to the worker. Gives where it leads, or the page that comes back. */
@@ -53,7 +53,7 @@ export function phoneIn(yard: TestYard, role: Role = 'helper', factory = new IDB
     globalThis.indexedDB = factory
     return openDatabase(onGone)
   }
-  const keeper = keeperOf({
+  const syncService = syncServiceOf({
     open,
     fetch: (path, init) => {
       asked.push(`${init.method ?? 'GET'} ${path.split('?')[0]}`)
@@ -70,15 +70,15 @@ export function phoneIn(yard: TestYard, role: Role = 'helper', factory = new IDB
     report: (error) => errors.push(error),
   })
   return {
-    keeper,
+    syncService,
     async open(path) {
-      const answer = await keeper.page(new Request(`${ORIGIN}${path}`))
+      const answer = await syncService.page(new Request(`${ORIGIN}${path}`))
       if (answer === null) throw new Error(`the phone has no page ${path}`)
       return answer.text()
     },
     async post(path, fields) {
       const body = new URLSearchParams(fields)
-      const answer = await keeper.form(new Request(`${ORIGIN}${path}`, { method: 'POST', body }))
+      const answer = await syncService.form(new Request(`${ORIGIN}${path}`, { method: 'POST', body }))
       if (answer === null) throw new Error(`the phone takes no form ${path}`)
       return { status: answer.status, to: answer.headers.get('Location') ?? '', html: await answer.text() }
     },

@@ -1,8 +1,8 @@
 /** Problems as pages word them: days and quotes, and nothing of what somebody typed. */
 import { expect, it } from 'vitest'
-import { labelOf } from '../../web/forms/read.ts'
-import { visitLabel } from '../../web/forms/visit.ts'
-import { problemQuotes, problemWords } from '../../web/words/problem.ts'
+import { visitLabel } from '../../src/features/entries/visit.ts'
+import { labelOf } from '../../src/forms/read.ts'
+import { problemQuotes, problemWords } from '../../src/words/problem.ts'
 
 it.each([
   ['2026-12-24 is in the future (today is 2026-11-25)', 'Thu 24 Dec is in the future (today is Wed 25 Nov)'],

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import type { Inspection } from '../../src/journal/entry.ts'
-import { proves } from '../../web/words/proof.ts'
+import { proves } from '../../src/words/proof.ts'
 import { look, planFrom, WALL, written } from './entries.ts'
 
 /** What a visit to the wall colony proves on that day. */

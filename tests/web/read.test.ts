@@ -1,11 +1,11 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
+import { visitDrafts, visitLabel } from '../../src/features/entries/visit.ts'
+import { FIELDS, typedTwin } from '../../src/forms/fields.ts'
+import { draftOf, typedOf } from '../../src/forms/read.ts'
+import type { Typed } from '../../src/forms/typed.ts'
 import { entry, GIFTS, OUTCOMES, QUEEN_AT_INTAKE, SIGNS } from '../../src/journal/entry.ts'
-import { FIELDS, typedTwin } from '../../web/forms/fields.ts'
-import { draftOf, typedOf } from '../../web/forms/read.ts'
-import type { Typed } from '../../web/forms/typed.ts'
-import { visitDrafts, visitLabel } from '../../web/forms/visit.ts'
-import type { Units } from '../../web/words/units.ts'
+import type { Units } from '../../src/words/units.ts'
 import { written } from './entries.ts'
 
 const US: Units = { temperature: 'F', weight: 'lb' }

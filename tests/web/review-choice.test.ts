@@ -1,12 +1,14 @@
 /** The review's address: read, written, shared; and the words for what is chosen. */
+
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { dayOf } from '../../src/days.ts'
-import { type Choice, everything } from '../../src/review/choice.ts'
-import { COHORTS } from '../../src/review/cohort.ts'
-import type { Finding } from '../../src/review/factors.ts'
-import { addressOf, choiceIn } from '../../web/forms/review-choice.ts'
-import { aboutGroup, choiceWords, groupName, named, shortRange } from '../../web/words/review.ts'
+import { type Choice, everything } from '../../src/features/review/choice.ts'
+import { addressOf, choiceIn } from '../../src/features/review/choice-form.ts'
+import { COHORTS } from '../../src/features/review/cohort.ts'
+import type { Finding } from '../../src/features/review/factors.ts'
+import { aboutGroup, choiceWords, groupName, named } from '../../src/features/review/words.ts'
+import { shortRange } from '../../src/words/shares.ts'
 
 const TODAY = '2026-08-01'
 const read = (text: string) => choiceIn(new URLSearchParams(text), TODAY)

@@ -6,8 +6,7 @@
 import { readFileSync } from 'node:fs'
 import { describe, expect, it } from 'vitest'
 
-const css = (name: string): string =>
-  readFileSync(new URL(`../../web/styles/${name}.css`, import.meta.url), 'utf8')
+const css = (path: string): string => readFileSync(new URL(`../../${path}`, import.meta.url), 'utf8')
 
 type Rgb = [number, number, number]
 
@@ -70,8 +69,8 @@ function lab([r, g, b]: Rgb): Rgb {
 const difference = (a: Rgb, b: Rgb): number => Math.hypot(a[0] - b[0], a[1] - b[1], a[2] - b[2])
 
 const SERIES = [0, 1, 2, 3, 4, 5].map((i) => `series-${i}`)
-const REVIEW = css('review')
-const TOKENS = css('tokens')
+const REVIEW = css('src/features/review/review.css')
+const TOKENS = css('web/styles/tokens.css')
 
 describe.each([false, true])('dark: %s', (dark) => {
   const sheet = colour(TOKENS, 'sheet', dark)

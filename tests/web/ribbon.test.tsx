@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest'
-import type { Lane, Ribbon } from '../../web/parts/ribbon/model.ts'
-import { ribbonOf } from '../../web/parts/ribbon/model.ts'
-import { RibbonSmall, RibbonStrip } from '../../web/parts/ribbon/strip.tsx'
-import { nameAt, roomFor } from '../../web/parts/ribbon/windows.tsx'
-import { ribbonWords } from '../../web/parts/ribbon/words.ts'
+import type { Lane, Ribbon } from '../../src/parts/ribbon/model.ts'
+import { ribbonOf } from '../../src/parts/ribbon/model.ts'
+import { RibbonSmall, RibbonStrip } from '../../src/parts/ribbon/strip.tsx'
+import { nameAt, roomFor } from '../../src/parts/ribbon/windows.tsx'
+import { ribbonWords } from '../../src/parts/ribbon/words.ts'
 import { historyFrom, look, planFrom, WALL } from './entries.ts'
 
 type Story = Parameters<typeof historyFrom>[0]

@@ -1,8 +1,8 @@
 /** The end of a round in words. */
 import { expect, it } from 'vitest'
+import { doneWords } from '../../src/features/round/words.ts'
 import { RULES } from '../../src/recovery/plan-types.ts'
-import { doneWords } from '../../web/words/round.ts'
-import { isAsked } from '../../web/words/rules.ts'
+import { isAsked } from '../../src/words/rules.ts'
 
 const bare = { title: 'Opened', facts: [] }
 const look = { title: 'Opened', facts: ['eggs none', 'queen cells none'] }

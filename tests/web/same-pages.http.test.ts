@@ -2,7 +2,7 @@
 import { beforeAll, describe, expect, it } from 'vitest'
 import { fill } from '../../demo/fill.ts'
 import { addDays } from '../../src/days.ts'
-import type { RoundBundle } from '../../src/exchange/round-bundle.ts'
+import type { RoundBundle } from '../../src/features/offline/round-bundle.ts'
 import type { Role } from '../../src/people/index.ts'
 import { type TestYard, testYard } from '../support/yard-app.ts'
 import { phoneIn } from './phone.ts'
@@ -11,7 +11,7 @@ const DAY = '2026-06-10'
 let yard: TestYard
 beforeAll(() => {
   yard = testYard({ day: DAY })
-  fill(yard.house.store, DAY, `${DAY}T12:00:00.000Z`)
+  fill(yard.services.store, DAY, `${DAY}T12:00:00.000Z`)
 })
 
 /** Without what has to differ: ids made for each form, the phone's own line, and where corrections of unsent entries lead. */
@@ -26,8 +26,8 @@ describe.each(ROLES)('the pages of the round, for a %s', (role) => {
   it('are the same from the phone as from the server, today and a week on', async () => {
     const phone = phoneIn(yard, role)
     phone.at(`${DAY}T12:00:00Z`)
-    expect(await phone.keeper.send()).toBe('done')
-    const all = yard.house.store.colonies({ open: true }).map((s) => s.tag)
+    expect(await phone.syncService.send()).toBe('done')
+    const all = yard.services.store.colonies({ open: true }).map((s) => s.tag)
     // Every box once; for the other roles and the other day every fourth.
     const some = all.filter((_, i) => i % 4 === 1)
     const pathsOn = (day: string): string[] => {
@@ -65,7 +65,7 @@ describe('what a phone is given', () => {
   }
 
   it('holds nothing that a helper may not see, on the disk neither', async () => {
-    const site = [...yard.house.store.journal()].flatMap(({ entry }) =>
+    const site = [...yard.services.store.journal()].flatMap(({ entry }) =>
       entry.kind === 'intake' && entry.removal.site !== undefined ? [entry.removal.site] : [],
     )
     expect(site.length).toBeGreaterThan(0)
@@ -74,12 +74,12 @@ describe('what a phone is given', () => {
     expect((await bundle('beekeeper')).text).toContain('"site"')
 
     const phone = phoneIn(yard, 'beekeeper')
-    await phone.keeper.send()
+    await phone.syncService.send()
     const onDisk = async (): Promise<string> =>
       JSON.stringify(await (await phone.database()).getAll('colonies'))
     expect(await onDisk()).toContain('"site"')
     phone.heldBy('helper')
-    await phone.keeper.send()
+    await phone.syncService.send()
     expect(await onDisk()).not.toContain('"site"')
     expect(await onDisk()).not.toContain('"cost"')
   })
@@ -117,8 +117,8 @@ describe('what a phone is given', () => {
   it('forgets a box that has left the yard', async () => {
     const phone = phoneIn(yard, 'helper')
     phone.at(`${DAY}T12:00:00Z`)
-    await phone.keeper.send()
-    const tag = yard.house.store.colonies({ open: true }).find((s) => s.phase === 'queenright')?.tag ?? ''
+    await phone.syncService.send()
+    const tag = yard.services.store.colonies({ open: true }).find((s) => s.phase === 'queenright')?.tag ?? ''
     expect(await phone.open(`/colony/${tag}`)).toContain(tag)
     const gone = {
       id: '019e9000-0000-7000-8000-000000000002',
@@ -129,10 +129,10 @@ describe('what a phone is given', () => {
       by: 'Bram',
     }
     expect((await yard.send('beekeeper', gone)).status).toBe(200)
-    const before = (await phone.keeper.state()).newsAt
+    const before = (await phone.syncService.state()).newsAt
     phone.at(`${DAY}T12:01:00Z`)
-    await phone.keeper.send()
-    expect((await phone.keeper.state()).newsAt > before).toBe(true)
+    await phone.syncService.send()
+    expect((await phone.syncService.state()).newsAt > before).toBe(true)
     await expect(phone.open(`/colony/${tag}`)).rejects.toThrow('no page')
   })
 })

@@ -1,7 +1,7 @@
 /** A row of the sheet as entries: what was ticked, and nothing that was not. */
 import { describe, expect, it } from 'vitest'
-import { isRowFilled, rowDrafts, rowOf, SHEET } from '../../web/forms/sheet.ts'
-import type { Typed } from '../../web/forms/typed.ts'
+import { isRowFilled, rowDrafts, rowOf, SHEET } from '../../src/features/paper/sheet.ts'
+import type { Typed } from '../../src/forms/typed.ts'
 
 const UNITS = { temperature: 'F', weight: 'lb' } as const
 const DAY = '2026-06-10'

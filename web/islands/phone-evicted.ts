@@ -2,7 +2,7 @@
  * Notices that the browser has thrown away what was kept. The database has a name of its own from when it was made; a
  * cookie, which browsers clear apart from it, remembers the name and how many entries were waiting.
  */
-import type { PhoneState } from '../phone/state.ts'
+import type { PhoneState } from '../../src/parts/index.ts'
 import { dropNote, showNote } from './phone-note.ts'
 
 const COOKIE = 'resettle_phone'

@@ -1,5 +1,5 @@
 /** Puts what the worker tells onto the page: in the phone's own line where there is one, else in a note. */
-import { type PhoneState, waitingWords } from '../phone/state.ts'
+import { type PhoneState, waitingWords } from '../../src/parts/index.ts'
 import { dropNote, showNote } from './phone-note.ts'
 
 const WAITING = 1

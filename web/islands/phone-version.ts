@@ -1,5 +1,5 @@
 /** Offers a newer version of the worker when one is ready. It never takes over by itself: a half-filled form may be open. */
-import type { Ask } from '../phone/state.ts'
+import type { Ask } from '../../src/parts/index.ts'
 import { showNote } from './phone-note.ts'
 
 const NEWER = 2

@@ -2,7 +2,7 @@
  * On every page: starts the service worker, has it send what waits whenever there may be signal, and says how it stands.
  * Without a worker (a plain http address, an old browser) everything goes straight to the server, and this says nothing.
  */
-import type { Ask, PhoneState } from '../phone/state.ts'
+import type { Ask, PhoneState } from '../../src/parts/index.ts'
 import { watchForEviction } from './phone-evicted.ts'
 import { showState } from './phone-says.ts'
 import { offerNewer } from './phone-version.ts'

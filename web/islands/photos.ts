@@ -2,7 +2,7 @@
  * Photos of a form: made smaller in the phone, and drawn anew, so that nothing but the picture is left of them: no place,
  * no time, no camera. Without JavaScript they go as they are, and the server strips them.
  */
-import { MOST_PHOTOS } from '../../src/journal/entry.ts'
+import { MOST_PHOTOS } from '../../src/journal/index.ts'
 
 /** Pixels along the longer side: cells and eggs can still be told apart, and it is a few hundred kB. */
 const LONGEST = 1600

@@ -2,16 +2,12 @@
  * The live panel of a visit: the same core as on the server, run in the phone on what is tapped so far. Needs no
  * signal once the page is there. Without JavaScript the form works the same, without the panel.
  */
-import type { Entry, Inspection } from '../../src/journal/entry.ts'
-import { historyOf } from '../../src/journal/history.ts'
-import { planOf } from '../../src/recovery/plan.ts'
-import type { Plan } from '../../src/recovery/plan-types.ts'
-import type { Protocol } from '../../src/recovery/protocol.ts'
-import { typedFrom } from '../forms/typed.ts'
-import { visitDrafts } from '../forms/visit.ts'
-import { proves } from '../words/proof.ts'
-import { ACTION_WORDS } from '../words/rules.ts'
-import type { Units } from '../words/units.ts'
+
+import { visitDrafts } from '../../src/features/entries/index.ts'
+import { typedFrom } from '../../src/forms/index.ts'
+import { type Entry, historyOf, type Inspection } from '../../src/journal/index.ts'
+import { type Plan, type Protocol, planOf } from '../../src/recovery/index.ts'
+import { ACTION_WORDS, proves, type Units } from '../../src/words/index.ts'
 
 interface LiveData {
   tag: string

@@ -1,8 +1,16 @@
 /** The review's charts come alive: a canvas over each plot, and below it what the day under the finger says. */
+
 import type { Chart } from 'chart.js'
-import { type DrawnArea, type DrawnLine, drawOn, type Stroke } from '../charts/canvas.ts'
-import type { ChartData, Line } from '../charts/data.ts'
-import { linesOn, waysOn } from '../charts/readout.ts'
+import {
+  type ChartData,
+  type DrawnArea,
+  type DrawnLine,
+  drawOn,
+  type Line,
+  linesOn,
+  type Stroke,
+  waysOn,
+} from '../../src/features/review/index.ts'
 
 function start(): void {
   const text = document.getElementById('review-data')?.textContent

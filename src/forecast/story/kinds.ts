@@ -1,5 +1,5 @@
 /** What a keeper distinguishes: seven kinds of state, in the order in which charts stack them. */
-import { OLDEST_FOR_QUEEN } from '../../biology/queen-rearing.ts'
+import { OLDEST_FOR_QUEEN } from '../../biology/index.ts'
 import type { Around } from './around.ts'
 import { Q, type State } from './state.ts'
 

@@ -2,7 +2,7 @@
  * How likely what was written down is, in a given state: each thing looked at multiplies, since given the state they do not
  * depend on each other. What was not looked at says nothing.
  */
-import type { Inspection } from '../../journal/entry.ts'
+import type { Inspection } from '../../journal/index.ts'
 import type { Rates } from '../rates.ts'
 import type { Around } from './around.ts'
 import { NO_OLD, Q, type State } from './state.ts'

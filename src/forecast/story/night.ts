@@ -1,5 +1,5 @@
 /** One night: from a state at nightfall to the states possible at the next, with their chances. */
-import { OLDEST_FOR_QUEEN, VIRGIN_AGE_WHEN_GIVEN } from '../../biology/queen-rearing.ts'
+import { OLDEST_FOR_QUEEN, VIRGIN_AGE_WHEN_GIVEN } from '../../biology/index.ts'
 import type { Rates } from '../rates.ts'
 import type { Around, CageKind } from './around.ts'
 import { NO_OLD, pack, Q, type State } from './state.ts'

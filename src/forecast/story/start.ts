@@ -1,5 +1,5 @@
 /** The stories possible on the removal day, from what was written down at intake. */
-import type { Intake } from '../../journal/entry.ts'
+import type { Intake } from '../../journal/index.ts'
 import type { Rates } from '../rates.ts'
 import { NO_OLD, pack, Q } from './state.ts'
 

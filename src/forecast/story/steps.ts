@@ -1,10 +1,8 @@
 /** A history as a line of steps: nights, what was seen, what was done. */
-import { RIPE_CELL_EMERGES } from '../../biology/queen-rearing.ts'
+import { RIPE_CELL_EMERGES } from '../../biology/index.ts'
 import { addDays, type Day, dayNumber } from '../../days.ts'
-import type { Given, Inspection, QueenCage } from '../../journal/entry.ts'
-import type { History, StandingEntry } from '../../journal/history.ts'
-import { type Month, matesIn } from '../../recovery/protocol.ts'
-import { BROOD_GIFTS, wasThereAt } from '../../recovery/sources.ts'
+import type { Given, History, Inspection, QueenCage, StandingEntry } from '../../journal/index.ts'
+import { BROOD_GIFTS, type Month, matesIn, wasThereAt } from '../../recovery/index.ts'
 import { type Around, type CageKind, GIFT_REACH, NOTHING_AROUND } from './around.ts'
 
 export type Act =

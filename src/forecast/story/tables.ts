@@ -1,5 +1,5 @@
 /** Tables derived from a set of rates once, so that a night is only look-ups. */
-import { EMERGENCE_AFTER_LOSS_HARD, OLDEST_FOR_QUEEN } from '../../biology/queen-rearing.ts'
+import { EMERGENCE_AFTER_LOSS_HARD, OLDEST_FOR_QUEEN } from '../../biology/index.ts'
 import { hazards, logNormalDays } from '../pmf.ts'
 import { DURATIONS, FIRST_EGG, type Rates } from '../rates.ts'
 

@@ -4,9 +4,8 @@
  * This is the forward-backward sum over a finite chain (Rabiner 1989, Proc. IEEE 77:257-286): exact, since every story is
  * in it and none is cut off, however small its share.
  */
-import type { Inspection, Intake } from '../../journal/entry.ts'
-import type { StandingEntry } from '../../journal/history.ts'
-import type { Month } from '../../recovery/protocol.ts'
+import type { Inspection, Intake, StandingEntry } from '../../journal/index.ts'
+import type { Month } from '../../recovery/index.ts'
 import type { Rates } from '../rates.ts'
 import { type Around, nightKey } from './around.ts'
 import { hasteOf, inHaste, onAverage } from './haste.ts'

@@ -1,6 +1,7 @@
 /** What somebody did: gave brood, a cell, a queen; looked at her cage; took bands off; washed mites. */
-import { type Day, inWords } from '../../days.ts'
-import type { Given, MiteWash, QueenCage } from '../../journal/entry.ts'
+
+import { addDays, type Day, inWords } from '../../days.ts'
+import type { Given, MiteWash, QueenCage } from '../../journal/index.ts'
 import { emergence, emergenceOfGivenCell, emergenceOfGivenVirgin } from '../rearing.ts'
 import { BROOD_GIFTS, cellsPossibleUntil, gifted } from '../sources.ts'
 import type { QueenOrigin, State } from '../state.ts'
@@ -12,7 +13,7 @@ import { startRearing } from './raise.ts'
 export function give(s: State, gift: Given): void {
   if (BROOD_GIFTS.includes(gift.what)) giveBrood(s, gift)
   if (gift.what === 'syrup') s.fedOn = gift.on
-  if (gift.what === 'treatment') s.treatedOn = gift.on
+  if (gift.what === 'treatment') treat(s, gift)
   switch (gift.what) {
     case 'egg-frame':
       s.answer(gift.on, 'egg-frame')
@@ -31,7 +32,7 @@ export function give(s: State, gift: Given): void {
       s.answer(gift.on, 'egg-frame', 'buy-queen')
       overtaken(s, gift.on)
       startRearing(s, emergence(emergenceOfGivenVirgin(gift.on), null), 'emerged', gift.on)
-      if (gift.caged === true) askRelease(s, gift.on, 'a virgin')
+      if (gift.caged === true) askRelease(s, gift.on, 'virgin')
       return
     case 'mated-queen':
       giveMatedQueen(s, gift)
@@ -41,15 +42,28 @@ export function give(s: State, gift: Given): void {
   }
 }
 
+/** A wash tells whether it worked, 10 to 14 days on (common practice). */
+const WASH_AGAIN = { opens: 10, due: 12, closes: 21 }
+
+function treat(s: State, gift: Given): void {
+  s.treatedOn = gift.on
+  if (gift.withdrawalDays !== undefined) s.withdrawalUntil = addDays(gift.on, gift.withdrawalDays)
+  const again = `Did the treatment of ${inWords(gift.on)} work? Wash again ten to fourteen days after it.`
+  s.ask('mite-wash', gift.on, again, WASH_AGAIN)
+}
+
 function giveBrood(s: State, gift: Given): void {
   s.sources.push(gifted(gift))
   if (gift.what !== 'capped-brood' && s.queen.is === 'none') s.queen = { ...s.queen, chance: true }
+  s.otherQueen = null
   reaskWorkerBrood(s)
 }
 
 /** A frame of eggs is a question too, unless a queen is known to be here or on her way. */
 function readItLater(s: State, on: Day): void {
-  if (s.queen.is !== 'none' && s.queen.is !== 'unseen' && s.queen.is !== 'present') return
+  // Laying workers that draw cells again have a future; a queen who is awaited has failed if cells are drawn.
+  const asks = ['none', 'unseen', 'present', 'laying-workers', 'rearing'].includes(s.queen.is)
+  if (!asks) return
   s.testFrame = { given: on, read: null }
   s.void('recheck-eggs', on)
   s.ask(
@@ -66,13 +80,14 @@ function overtaken(s: State, on: Day): void {
     'recheck-eggs',
     'new-queen-eggs',
     'eggs-after-introduction',
-    'queen-release',
     'worker-brood',
     'laying-workers',
   ] as const)
     s.void(rule, on)
   s.testFrame = null
   s.doublesSince = null
+  s.takeOut = null
+  s.otherQueen = null
 }
 
 function giveMatedQueen(s: State, gift: Given): void {
@@ -95,14 +110,15 @@ function giveMatedQueen(s: State, gift: Given): void {
   }
   // A bought queen goes in caged unless it is said that she did not (common practice).
   s.queen = { is: 'caged', since: gift.on, origin: 'bought', stillCagedOn: null }
-  askRelease(s, gift.on, 'a mated queen')
+  askRelease(s, gift.on, 'queen')
 }
 
-const askRelease = (s: State, on: Day, who: string): void => {
+const askRelease = (s: State, on: Day, who: 'queen' | 'virgin'): void => {
+  s.caged = { since: on, who, origin: 'bought', stillCagedOn: null }
   s.ask(
     'queen-release',
     on,
-    `Is she out of her cage, and do the bees accept her? ${who === 'a virgin' ? 'A virgin' : 'A mated queen'} went in caged on ${inWords(on)}.`,
+    `Is she out of her cage, and do the bees accept her? ${who === 'virgin' ? 'A virgin' : 'A mated queen'} went in caged on ${inWords(on)}.`,
   )
 }
 
@@ -119,15 +135,34 @@ export function lookAtCage(s: State, cage: QueenCage): void {
   const q = s.queen
   if (cage.found === 'still-caged') {
     if (q.is === 'caged') s.queen = { ...q, stillCagedOn: cage.on }
+    if (s.caged !== null) s.caged = { ...s.caged, stillCagedOn: cage.on }
     s.looked(cage.on, 'queen-release')
+    if (q.is === 'laying' || q.is === 'queenright')
+      s.surprises.push(
+        `A queen is still in her cage on ${inWords(cage.on)}, and another lays: two queens. Take one of them out, the caged one if the eggs are good.`,
+      )
     return
   }
   s.answer(cage.on, 'queen-release')
   // A virgin's cage: her days are counted from her emergence, not from her release.
-  if (q.is === 'rearing' && cage.found === 'released') return
-  const origin: QueenOrigin = q.is === 'caged' || q.is === 'released' ? q.origin : 'salvaged'
+  if (q.is === 'rearing' && cage.found === 'released') {
+    s.caged = null
+    return
+  }
+  const origin: QueenOrigin =
+    q.is === 'caged' || q.is === 'released' ? q.origin : (s.caged?.origin ?? 'salvaged')
+  const second = s.caged !== null && (q.is === 'laying' || q.is === 'queenright')
+  s.caged = null
   if (cage.found === 'released') {
-    if (q.is === 'laying' || q.is === 'queenright') return
+    if (q.is === 'laying' || q.is === 'queenright') {
+      // Eggs were there while she was still shut in: now both are loose.
+      if (second)
+        s.disagree(
+          cage.on,
+          `A queen was let out on ${inWords(cage.on)} into a colony in which another lays. One of the two will be killed: see in two to three days that eggs are still laid.`,
+        )
+      return
+    }
     overtaken(s, cage.on)
     for (const rule of ['egg-frame', 'buy-queen'] as const) s.void(rule, cage.on)
     release(s, cage.on, origin)
@@ -138,22 +173,23 @@ export function lookAtCage(s: State, cage: QueenCage): void {
 
 function queenLost(s: State, cage: QueenCage, origin: QueenOrigin): void {
   const how = cage.found === 'dead' ? 'found dead' : 'rejected by the bees'
+  // One of two queens: the other lays on.
+  if (s.queen.is === 'laying' || s.queen.is === 'queenright') return
   s.void('eggs-after-introduction', cage.on)
   if (s.queen.is === 'rearing') {
     fall(s, cage.on, `the queen given was ${how} on ${inWords(cage.on)}`, 'raised')
     return
   }
   if (origin === 'bought') {
-    fall(s, cage.on, `the bought queen was ${how} on ${inWords(cage.on)}`, 'bought')
+    another(s, cage.on, `the bought queen was ${how} on ${inWords(cage.on)}`)
     return
   }
   const until = cellsPossibleUntil(s.sources)
   if (until === null || cage.on > until) {
-    fall(
+    another(
       s,
       cage.on,
       `her own queen was ${how} on ${inWords(cage.on)}, too late for the brood that came along`,
-      'own',
     )
     return
   }
@@ -165,6 +201,20 @@ function queenLost(s: State, cage: QueenCage, origin: QueenOrigin): void {
     failed: 'own',
   }
   askTellingVisit(s)
+}
+
+/**
+ * A queen rejected, or dead in her cage: almost certainly there is another, or cells (a keepers' saying; a queen put into a
+ * queenright colony was taken by 1 of 54, Invernizzi et al.). Nothing is bought or united before that is known.
+ */
+function another(s: State, on: Day, why: string): void {
+  s.otherQueen = on
+  fall(
+    s,
+    on,
+    `${why}. Another queen is likely in there: look for eggs, a virgin and queen cells, before a frame of eggs goes in`,
+    'own',
+  )
 }
 
 export function washMites(s: State, wash: MiteWash): void {

@@ -1,10 +1,12 @@
 /** The intake opens the story: what came along, and the first questions. */
-import { framesOfBees } from '../../biology/strength.ts'
+import { framesOfBees } from '../../biology/index.ts'
 import { inWords } from '../../days.ts'
-import type { Intake } from '../../journal/entry.ts'
-import { emergenceFromCells } from '../rearing.ts'
+import { type Intake, never } from '../../journal/index.ts'
+import { emergence, emergenceFromCells, emergenceOfGivenVirgin } from '../rearing.ts'
 import { broodAlong } from '../sources.ts'
-import type { State } from '../state.ts'
+import { type State, trapped } from '../state.ts'
+import { noteCellsBeside } from './cells-beside.ts'
+import { capital } from './ladder.ts'
 import { startRearing } from './raise.ts'
 import { checkStrength } from './strength.ts'
 
@@ -20,16 +22,18 @@ export function begin(s: State): void {
   s.ask('mite-wash', intake.on, 'How many mites per 100 bees? Nobody knows this colony’s load yet.')
   if (intake.tiedComb === true)
     s.ask('comb-ties', intake.on, 'Are the combs attached to their frames? Then the bands come off.')
+  if (intake.temper !== undefined) s.temper = { on: intake.on, value: intake.temper }
   beginStrength(s, intake)
   beginQueen(s, intake, along.young)
 }
 
+/** A weight says how many bees came, and is no count of frames: it does not call a colony weak. */
 function beginStrength(s: State, intake: Intake): void {
-  const frames =
-    intake.bees?.frames ?? (intake.bees?.kg === undefined ? undefined : framesOfBees(intake.bees.kg))
-  if (frames === undefined) return
-  s.strength = { frames, on: intake.on, counted: false }
-  checkStrength(s, frames, intake.on)
+  const { frames, kg } = intake.bees ?? {}
+  if (frames !== undefined) {
+    s.strength = { frames, on: intake.on, counted: false }
+    checkStrength(s, frames, intake.on)
+  } else if (kg !== undefined) s.strength = { frames: framesOfBees(kg), on: intake.on, counted: false }
 }
 
 /** The telling visit: anchored on the old queen's last egg day. */
@@ -43,48 +47,70 @@ export function askTellingVisit(s: State): void {
 
 function beginQueen(s: State, intake: Intake, young: boolean): void {
   const cells = intake.queenCells
-  if ((cells === 'open' || cells === 'capped') && (intake.queen === 'unseen' || intake.queen === 'lost')) {
-    askTellingVisit(s)
-    s.void('telling-visit', intake.on)
+  if (cells === 'open' || cells === 'capped') {
     // The cells were begun before the removal, for reasons of their own: only their age limits the span.
-    startRearing(s, emergenceFromCells(cells, s.lastOldEgg, [], null), cells, intake.on)
+    const from = emergenceFromCells(cells, s.lastOldEgg, [], null)
+    if (intake.queen === 'unseen' || intake.queen === 'lost') {
+      askTellingVisit(s)
+      s.void('telling-visit', intake.on)
+      startRearing(s, from, cells, intake.on)
+      return
+    }
+    noteCellsBeside(s, { on: intake.on, stage: cells, count: null, emergence: from.span })
+  }
+  if (intake.queenVirgin === true && (intake.queen === 'caged' || intake.queen === 'loose')) {
+    startRearing(s, emergence(emergenceOfGivenVirgin(s.lastOldEgg), null), 'emerged', intake.on)
+    if (intake.queen === 'caged') cageUp(s, 'virgin')
     return
   }
   switch (intake.queen) {
     case 'caged':
-      s.queen = { is: 'caged', since: intake.on, origin: 'salvaged', stillCagedOn: null }
+      // Her days in the cage count from the caging, which is the removal.
+      s.queen = { is: 'caged', since: s.lastOldEgg, origin: 'salvaged', stillCagedOn: null }
       askTellingVisit(s)
       s.void('telling-visit', intake.on)
-      s.ask(
-        'queen-release',
-        intake.on,
-        'Is she out of her cage, and do the bees accept her? She was caged at intake.',
-        s.protocol.salvagedQueenRelease,
-      )
+      cageUp(s, 'queen')
       return
     case 'loose':
       s.queen = { is: 'present', seenOn: intake.on }
       askTellingVisit(s)
       return
     case 'unseen':
-      s.queen = { is: 'unseen' }
-      askTellingVisit(s)
+      if (trapped(s.history)) queenless(s, young, 'a trap takes foragers, and nobody saw a queen walk in')
+      else {
+        s.queen = { is: 'unseen' }
+        askTellingVisit(s)
+      }
       return
     case 'lost':
-      askTellingVisit(s)
-      s.queen = {
-        is: 'none',
-        since: s.lastOldEgg,
-        why: 'the queen was lost at the removal',
-        chance: young,
-        failed: 'own',
-      }
-      if (young) return
-      s.void('telling-visit', intake.on)
-      s.ask(
-        'egg-frame',
-        intake.on,
-        'The queen is lost and no young brood came along: they can raise a queen only from eggs given to them.',
-      )
+      queenless(s, young, 'the queen was lost at the removal')
+      return
+    default:
+      never(intake.queen)
   }
+}
+
+function cageUp(s: State, who: 'queen' | 'virgin'): void {
+  const since = s.lastOldEgg
+  s.caged = { since, who, origin: 'salvaged', stillCagedOn: null }
+  const when = since === s.history.intake.on ? 'at intake' : `on ${inWords(since)}, at the removal`
+  s.ask(
+    'queen-release',
+    since,
+    `Is she out of her cage, and do the bees accept her? She was caged ${when}.`,
+    s.protocol.salvagedQueenRelease,
+  )
+}
+
+function queenless(s: State, young: boolean, why: string): void {
+  askTellingVisit(s)
+  s.queen = { is: 'none', since: s.lastOldEgg, why, chance: young, failed: 'own' }
+  if (young) return
+  const { intake } = s.history
+  s.void('telling-visit', intake.on)
+  s.ask(
+    'egg-frame',
+    intake.on,
+    `${capital(why)}, and no young brood came along: they can raise a queen only from eggs given to them.`,
+  )
 }

@@ -1,8 +1,18 @@
 /** Reads a history in order into a state. One entry, one step; every visit also answers "has anybody looked?" */
+
 import type { Day } from '../../days.ts'
 import { inWords, later } from '../../days.ts'
-import type { DiseaseCleared } from '../../journal/entry.ts'
-import type { History, StandingEntry } from '../../journal/history.ts'
+import {
+  type Disagreement,
+  type DiseaseCleared,
+  type History,
+  isVisit,
+  type Move,
+  never,
+  type StandingEntry,
+  saysNothing,
+  withDayLooks,
+} from '../../journal/index.ts'
 import type { Protocol } from '../protocol.ts'
 import { State } from '../state.ts'
 import { give, lookAtCage, washMites } from './act.ts'
@@ -17,25 +27,19 @@ export function fold(history: History, protocol: Protocol): State {
   keepWatch(s, history.intake.on)
   // Notes may come after the outcome; nothing is asked any more then.
   let left = false
-  for (const e of history.entries.slice(1)) {
+  const { entries, disagree } = withDayLooks(history.entries.slice(1))
+  for (const e of entries) {
     step(s, e)
+    const apart = e.kind === 'inspection' && e.opened ? disagree.find((d) => d.on === e.on) : undefined
+    if (apart !== undefined) sayApart(s, apart)
     left ||= e.kind === 'outcome'
     if (!left) keepWatch(s, e.on)
   }
   return s
 }
 
-const VISITS: ReadonlySet<string> = new Set([
-  'inspection',
-  'given',
-  'queen-cage',
-  'ties-removed',
-  'mite-wash',
-  'move',
-])
-
 function step(s: State, e: StandingEntry): void {
-  if (VISITS.has(e.kind)) visited(s, e.on)
+  if (isVisit(e) && !(e.kind === 'inspection' && saysNothing(e))) visited(s, e.on)
   switch (e.kind) {
     case 'inspection':
       inspect(s, e)
@@ -60,9 +64,35 @@ function step(s: State, e: StandingEntry): void {
       if (e.what === 'united') s.answer(e.on, 'unite-or-boost', 'laying-workers')
       for (const ask of s.asks) if (ask.answeredOn === null && ask.voidSince === null) ask.voidSince = e.on
       return
-    default:
+    case 'move':
+      moved(s, e)
       return
+    case 'note':
+      if (e.settles !== undefined) s.settled.add(e.settles)
+      return
+    // A round that did not reach it says nothing; the intake is read at the beginning.
+    case 'missed-visit':
+    case 'intake':
+      return
+    default:
+      never(e)
   }
+}
+
+/** Two people, or one person twice, on one day: they cannot both be right. */
+function sayApart(s: State, { on, about }: Disagreement): void {
+  s.disagree(
+    on,
+    `Two looks of ${inWords(on)} disagree about ${about.join(' and ')}. One of them is wrong: look once more in two to three days, with both of them if you can.`,
+  )
+}
+
+function moved(s: State, e: Move): void {
+  const before = s.history.entries
+    .filter((x) => (x.kind === 'move' || x.kind === 'intake') && x !== e && x.on <= e.on)
+    .at(-1)
+  const from = before?.kind === 'move' || before?.kind === 'intake' ? before.yard : null
+  s.moved = { on: e.on, km: e.distanceKm ?? null, sameYard: from === e.yard }
 }
 
 /** The inspector's word is a look of that day; a laboratory's result is none, and an own look has its own entry. */

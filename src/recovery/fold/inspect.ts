@@ -1,42 +1,79 @@
 /** An inspection: what was seen, in the order in which it decides. */
-import {
-  LAYING_WORKERS_POSSIBLE_FROM,
-  LOOK_AGAIN_AT_DOUBLES,
-  NEW_QUEEN_DOUBLES_DAYS,
-} from '../../biology/laying-workers.ts'
-import {
-  EMERGENCE_AFTER_LOSS,
-  FIRST_EGG_AFTER_EMERGENCE,
-  FIRST_EGG_AFTER_RELEASE,
-  OLD_QUEEN_LAYS_AGAIN,
-} from '../../biology/queen-rearing.ts'
-import { WORKER_EGG_LAID } from '../../biology/sightings.ts'
+
+import { QUEEN, WORKER_EGG_LAID } from '../../biology/index.ts'
 import { addDays, type Day, inWords } from '../../days.ts'
-import type { Given, Inspection } from '../../journal/entry.ts'
+import type { Given, Inspection } from '../../journal/index.ts'
 import { type CellStage, emergenceFromCells } from '../rearing.ts'
 import { BROOD_GIFTS, conclusive, gifted, type Source, tooOldForFreshComb } from '../sources.ts'
 import { expectedEmergence } from '../spans.ts'
 import type { State } from '../state.ts'
-import { fall } from './ladder.ts'
+import { cellsBesideGone, cellsBesideHer } from './cells-beside.ts'
 import { askWorkerBrood, formerLayer, layerLost, layerProven, queenProven } from './layer.ts'
+import { droneBrood, multipleEggs } from './laying-workers.ts'
+import { leftOut } from './left-out.ts'
 import { noCells, stageOf } from './look.ts'
-import { nothingNew } from './nothing.ts'
+import { failedToLay, nothingNew, readTestFrame } from './nothing.ts'
 import { moreCells, seenOut, startRearing } from './raise.ts'
 import { checkStrength } from './strength.ts'
 import { answerWatch } from './watch.ts'
 
 export function inspect(s: State, look: Inspection): void {
+  if (stillThere(s, look)) return
+  if (look.temper !== undefined) s.temper = { on: look.on, value: look.temper }
   if (look.framesOfBees !== undefined) {
+    const before = s.strength?.counted === true ? s.strength.frames : null
     s.strength = { frames: look.framesOfBees, on: look.on, counted: true }
-    checkStrength(s, look.framesOfBees, look.on)
+    checkStrength(s, look.framesOfBees, look.on, before)
   }
   if (look.stores !== undefined) s.stores = { level: look.stores, on: look.on }
   if (look.signs !== undefined) {
     const suspected = look.signs.includes('brood-disease-suspected')
     if (look.opened || suspected) lookForDisease(s, look.on, suspected)
     s.beetles = { on: look.on, seen: look.signs.includes('beetles') }
+    s.signs = { on: look.on, seen: look.signs }
   }
-  if (look.opened) inside(s, look)
+  if (!look.opened) return
+  if (look.eggs === 'single' || look.eggs === 'multiple' || look.open === 'some' || look.open === 'plenty')
+    s.broodSeenOn = look.on
+  if (look.cells !== undefined)
+    s.cellsSeen = {
+      on: look.on,
+      holding: look.cells === 'open' || look.cells === 'capped',
+      count: look.cellCount ?? null,
+    }
+  cellsBesideGone(s, look)
+  lookedOnceMore(s, look)
+  const asked = s.asks.filter((a) => a.answeredOn === null && a.voidSince === null && look.on >= a.opens)
+  inside(s, look)
+  leftOut(look, asked)
+}
+
+/** Nothing lives in it: said, and nothing more is read from that visit. Life seen later contradicts it. */
+function stillThere(s: State, look: Inspection): boolean {
+  const how = look.lost ?? (look.framesOfBees === 0 ? 'no-bees' : null)
+  if (how !== null) {
+    s.lost = { on: look.on, how, by: look.by }
+    if (look.framesOfBees === 0) s.strength = { frames: 0, on: look.on, counted: true }
+    return true
+  }
+  const alive =
+    (look.framesOfBees ?? 0) > 0 || look.queen === 'seen' || (look.eggs !== undefined && look.eggs !== 'none')
+  if (s.lost !== null && alive) {
+    s.disagree(
+      look.on,
+      `The box was said to be lost on ${inWords(s.lost.on)}, and bees were seen in it on ${inWords(look.on)}. One of the two is wrong, or a swarm moved in.`,
+    )
+    s.lost = null
+  }
+  return false
+}
+
+/** A further look at eggs or cells, once it is asked for, settles which of two was right. */
+function lookedOnceMore(s: State, look: Inspection): void {
+  const ask = s.pending('look-again')
+  if (ask === undefined || look.on < ask.opens || look.eggs === undefined) return
+  ask.answeredOn = look.on
+  s.disagreeSince = null
 }
 
 /** A clean look ends a suspicion, unless the protocol asks that somebody records who cleared it. */
@@ -52,8 +89,12 @@ function lookForDisease(s: State, on: Day, suspected: boolean): void {
 
 function inside(s: State, look: Inspection): void {
   answerWatch(s, look)
+  if (s.queen.is === 'laying-workers' && stageOf(look) === null) readTestFrame(s, look)
   if (look.capped === 'drone-in-worker') {
-    droneBrood(s, look)
+    if (droneBrood(s, look)) return
+    // Drones of the old queen or of a donor, as it may be: the rest of the look is read as if nobody had looked at caps.
+    const { capped: _capped, ...rest } = look
+    inside(s, rest)
     return
   }
   if (look.eggs === 'multiple' && multipleEggs(s, look)) return
@@ -70,7 +111,7 @@ function inside(s: State, look: Inspection): void {
   const newOpen = can.open && (look.open === 'some' || look.open === 'plenty')
   const newCapped = can.capped && look.capped === 'worker'
   const stage = stageOf(look)
-  if (s.queen.is === 'laying-workers' && !newCapped) return
+  if (s.queen.is === 'laying-workers' && !newCapped && !(stage !== null && s.testFrame !== null)) return
   if (stage !== null && (look.eggs === 'none' || !(newEggs || newOpen || newCapped)))
     cellsSeen(s, look, stage)
   else if (newCapped || newEggs || newOpen) {
@@ -81,7 +122,9 @@ function inside(s: State, look: Inspection): void {
     } else if (look.eggs === 'none' && look.open === 'none' && noCells(look) && newCapped) layerLost(s, look)
     // An emerged cell is where she came from: it hangs on for weeks and surprises nobody.
     if (stage === 'open' || stage === 'capped')
-      s.surprises.push(
+      cellsBesideHer(
+        s,
+        look,
         `Queen cells beside a laying queen on ${inWords(look.on)}. Likeliest: she is being replaced, or they mean to swarm; look again before the cells are due.`,
       )
     cappedNone(s, look)
@@ -122,7 +165,9 @@ function cellsSeen(s: State, look: Inspection, stage: CellStage): void {
   }
   const besideHer = q.is === 'caged' || (look.queen === 'seen' && q.is !== 'none' && q.is !== 'unseen')
   if (besideHer) {
-    s.surprises.push(
+    cellsBesideHer(
+      s,
+      look,
       q.is === 'caged'
         ? `Queen cells on ${inWords(look.on)} while a queen is caged here: they raise their own. Cut every cell before she comes out, or keep the cells and not her.`
         : `Queen cells on ${inWords(look.on)} beside a queen that was seen. Likeliest: she is being replaced, or they mean to swarm.`,
@@ -134,11 +179,31 @@ function cellsSeen(s: State, look: Inspection, stage: CellStage): void {
   if (q.is === 'laying' || q.is === 'queenright') {
     s.sources.push(formerLayer(look, q.lastSeen))
     s.void('worker-brood', look.on)
+    doubtEggs(s, look, stage, q.lastSeen)
   }
+  if (q.is === 'laying-workers') s.void('laying-workers', look.on)
   sayIfLater(s, from.span.latest, look.on)
   s.answer(look.on, 'telling-visit', 'cells-on-egg-frame', 'recheck-eggs', 'eggs-after-introduction')
   startRearing(s, from, stage, look.on)
+  // An empty cell that has hung there for weeks, and no eggs: she has had her time already.
+  if (look.eggs === 'none' && s.queen.is === 'rearing') failedToLay(s, look.on)
   if (look.queen === 'seen' && s.queen.is === 'rearing') seenOut(s, s.queen, look.on)
+}
+
+/** Cells older than the last eggs: a colony with a laying queen does not raise one in need, so those eggs are doubted. */
+function doubtEggs(s: State, look: Inspection, stage: CellStage, eggsOn: Day): void {
+  const begun = addDays(look.on, -QUEEN_CELL_AGE[stage])
+  if (eggsOn <= begun) return
+  s.surprises.push(
+    `Eggs were seen on ${inWords(eggsOn)}, and on ${inWords(look.on)} there are queen cells that were begun by ${inWords(begun)} and no eggs: the two looks disagree. Likeliest: those eggs were not hers, or were something else.`,
+  )
+}
+
+/** Days since a cell was begun on a just-hatched larva, at least. */
+const QUEEN_CELL_AGE: Record<CellStage, number> = {
+  open: 0,
+  capped: QUEEN.cap - QUEEN.hatch,
+  emerged: QUEEN.emerge - QUEEN.hatch,
 }
 
 /** A span was promised from the day of loss; cells that stretch it contradict it, even inside the measured extremes. */
@@ -148,102 +213,4 @@ function sayIfLater(s: State, latest: Day, on: Day): void {
     s.surprises.push(
       `Queen cells on ${inWords(on)} are younger than expected: she emerges by ${inWords(latest)}, not ${inWords(promised.latest)}. Likeliest: slow cells at the end of their range; or a queen was still laying here.`,
     )
-}
-
-/** Raised drone caps in worker cells: workers lay, or a queen that cannot lay anything else. */
-function droneBrood(s: State, look: Inspection): void {
-  const tooSoon = look.on < addDays(s.lastOldEgg, LAYING_WORKERS_POSSIBLE_FROM)
-  s.answer(
-    look.on,
-    'telling-visit',
-    'recheck-eggs',
-    'new-queen-eggs',
-    'worker-brood',
-    'eggs-after-introduction',
-    'cells-on-egg-frame',
-  )
-  if (look.queen === 'seen' || tooSoon) {
-    if (s.queen.is === 'none' && s.queen.failed === 'raised') return
-    s.sources.push({ from: 'former-layer', lastEgg: look.on, young: false })
-    fall(
-      s,
-      look.on,
-      'only drone brood in worker cells: her queen is not mated. Find her and take her out',
-      'raised',
-    )
-    return
-  }
-  layingWorkers(s, look.on, `raised drone caps in worker cells on ${inWords(look.on)} and no queen seen`)
-}
-
-function layingWorkers(s: State, on: Day, why: string): void {
-  if (s.queen.is === 'laying-workers') return
-  s.queen = { is: 'laying-workers', since: on }
-  s.testFrame = null
-  s.doublesSince = null
-  for (const rule of [
-    'egg-frame',
-    'buy-queen',
-    'worker-brood',
-    'cells-on-egg-frame',
-    'recheck-eggs',
-  ] as const)
-    s.void(rule, on)
-  s.ask(
-    'laying-workers',
-    on,
-    `Laying workers: ${why}. Do not waste a queen on them; unite with a strong queenright colony. Shaking out is disputed: the layers fly back.`,
-  )
-}
-
-/** Several eggs in a cell. True when it settles the matter: laying workers. */
-function multipleEggs(s: State, look: Inspection): boolean {
-  const tooSoon = look.on < addDays(s.lastOldEgg, LAYING_WORKERS_POSSIBLE_FROM)
-  const again = s.doublesSince !== null && look.on >= addDays(s.doublesSince, LOOK_AGAIN_AT_DOUBLES)
-  if (s.queen.is === 'queenright' || tooSoon || (newQueenPossible(s, look.on) && !again)) {
-    if (s.doublesSince === null) {
-      s.doublesSince = look.on
-      s.ask(
-        'laying-workers',
-        look.on,
-        `Several eggs in a cell on ${inWords(look.on)}: a queen that has just begun may do so for some days. Look again: one egg a cell, and worker caps, clear her.`,
-        { opens: LOOK_AGAIN_AT_DOUBLES - 1, due: LOOK_AGAIN_AT_DOUBLES, closes: LOOK_AGAIN_AT_DOUBLES + 2 },
-      )
-    }
-    return false
-  }
-  s.answer(look.on, 'telling-visit', 'recheck-eggs', 'new-queen-eggs', 'eggs-after-introduction')
-  layingWorkers(
-    s,
-    look.on,
-    again
-      ? `several eggs in a cell again on ${inWords(look.on)}`
-      : `several eggs in a cell on ${inWords(look.on)} and no queen can be laying`,
-  )
-  return true
-}
-
-/** Could a queen have begun to lay within the week before? Then doubles are hers as likely as theirs. */
-function newQueenPossible(s: State, on: Day): boolean {
-  const q = s.queen
-  const until = (from: Day, days: number): boolean => on <= addDays(from, days + NEW_QUEEN_DOUBLES_DAYS)
-  const raisedFrom = EMERGENCE_AFTER_LOSS.latest + FIRST_EGG_AFTER_EMERGENCE.latest
-  const ownBrood = s.sources.some((x) => x.young && until(x.lastEgg, raisedFrom))
-  switch (q.is) {
-    case 'rearing':
-      return until(q.emergence.latest, FIRST_EGG_AFTER_EMERGENCE.latest)
-    case 'released':
-      return until(q.on, FIRST_EGG_AFTER_RELEASE.latest)
-    case 'caged':
-      return true
-    case 'laying':
-      return until(q.firstEgg.latest, 0)
-    case 'present':
-    case 'unseen':
-      return ownBrood || until(s.lastOldEgg, OLD_QUEEN_LAYS_AGAIN.latest)
-    case 'none':
-      return (q.chance || s.testFrame !== null) && ownBrood
-    default:
-      return q.is === 'queenright'
-  }
 }

@@ -1,5 +1,5 @@
 /** The ladder: own brood, a frame of eggs, a bought queen, uniting. One rung failed, the next is asked for. */
-import { TEST_FRAME_IGNORED_AFTER } from '../../biology/queen-rearing.ts'
+import { TEST_FRAME_IGNORED_AFTER } from '../../biology/index.ts'
 import { type Day, daysBetween } from '../../days.ts'
 import type { Rung, State } from '../state.ts'
 

@@ -1,8 +1,12 @@
 /** A new layer proven: by eggs or open brood (laying), by capped worker brood (queenright); and a layer lost again. */
-import { EMERGENCE_AFTER_LOSS_HARD, FIRST_EGG_AFTER_EMERGENCE_HARD } from '../../biology/queen-rearing.ts'
-import { WORKER_EGG_LAID } from '../../biology/sightings.ts'
-import { addDays, clamp, type Day, earlier, inWords, later, type Span } from '../../days.ts'
-import type { Inspection } from '../../journal/entry.ts'
+import {
+  EMERGENCE_AFTER_LOSS_HARD,
+  FIRST_EGG_AFTER_EMERGENCE_HARD,
+  WORKER_EGG_LAID,
+} from '../../biology/index.ts'
+import { addDays, clamp, type Day, daysBetween, earlier, inWords, later, type Span } from '../../days.ts'
+import type { Inspection } from '../../journal/index.ts'
+import { matesOn } from '../protocol.ts'
 import { horizonOf, type Source } from '../sources.ts'
 import { expectedFirstEgg } from '../spans.ts'
 import type { Layer, State } from '../state.ts'
@@ -13,12 +17,14 @@ const ANSWERED_BY_EGGS = [
   'recheck-eggs',
   'new-queen-eggs',
   'eggs-after-introduction',
-  'queen-release',
 ] as const
 const OVERTAKEN_BY_EGGS = ['egg-frame', 'buy-queen', 'cells-on-egg-frame'] as const
 
 function settle(s: State, on: Day): void {
   s.answer(on, ...ANSWERED_BY_EGGS)
+  s.takeOut = null
+  s.otherQueen = null
+  askAboutTheCage(s, on)
   for (const rule of OVERTAKEN_BY_EGGS) s.void(rule, on)
   if (s.doublesSince === null) s.void('laying-workers', on)
   s.testFrame = null
@@ -27,6 +33,7 @@ function settle(s: State, on: Day): void {
 /** Eggs or open brood that no other source explains. `laidBy`: the last day on which the first egg can have been laid. */
 export function layerProven(s: State, look: Inspection, laidBy: Day): void {
   const q = s.queen
+  s.pausedSince = null
   if (q.is === 'laying' || q.is === 'queenright') {
     const fresh = q.is === 'laying' && !q.freshComb && look.onFreshComb === true
     s.queen = { ...q, lastSeen: look.on, ...(fresh ? { freshComb: true } : {}) } as typeof q
@@ -45,6 +52,13 @@ export function layerProven(s: State, look: Inspection, laidBy: Day): void {
   }
   settle(s, look.on)
   askWorkerBrood(s, look.on, look.onFreshComb === true)
+}
+
+/** Eggs, and a cage nobody has looked into since: either she is out, or there are two queens. She is never forgotten. */
+function askAboutTheCage(s: State, on: Day): void {
+  const ask = s.pending('queen-release')
+  if (s.caged === null || ask === undefined) return
+  ask.why = `A queen was put in a cage on ${inWords(s.caged.since)}, and on ${inWords(on)} there were eggs. Is she still in it? Then there are two queens: take one of them out. Or is she out, and the eggs are hers?`
 }
 
 function layerOf(s: State): Layer {
@@ -81,7 +95,8 @@ function sayIfImpossible(s: State, on: Day): void {
       )
     return
   }
-  if (q.is === 'caged' && on < addDays(q.since, 3)) {
+  const stillIn = q.is === 'caged' && q.stillCagedOn !== null && q.stillCagedOn >= addDays(on, -1)
+  if (q.is === 'caged' && (on < addDays(q.since, 3) || stillIn)) {
     s.surprises.push(
       `New eggs on ${inWords(on)} while the queen is in her cage since ${inWords(q.since)}. Likeliest: another queen is loose in the box; or she was out already.`,
     )
@@ -148,11 +163,46 @@ export function formerLayer(look: Inspection, seen: Day): Source {
   return { from: 'former-layer', lastEgg: look.on, young: false, youngUntil }
 }
 
-/** No eggs and no cells where a layer was proven: she is gone or has stopped, and the ladder starts at the next rung. */
+/** A queen that has stopped is looked at again after seven to ten days, fed (common practice). */
+const AFTER_PAUSE = { opens: 7, due: 8, closes: 10 }
+/** Eggs seen so few days ago may all have hatched, but not have gone: then one of the two looks was wrong. */
+const EGGS_HATCH = 3
+
+/**
+ * No eggs and no cells where a layer was proven. A pause is not a failure: with the queen seen, stores low or out of season
+ * she is fed and looked at again; the ladder starts only after a second look, or with a frame of eggs, which is a test too.
+ */
 export function layerLost(s: State, look: Inspection): void {
   const q = s.queen
   if (q.is !== 'laying' && q.is !== 'queenright') return
   const { on } = look
+  const seenOn = inWords(q.lastSeen)
+  if (daysBetween(q.lastSeen, on) <= EGGS_HATCH && s.disagreeSince !== q.lastSeen) {
+    s.disagree(
+      on,
+      `Eggs were seen on ${seenOn}, and none on ${inWords(on)}: the two looks disagree. Either eggs were missed, or those of ${seenOn} were none. Look again in two to three days.`,
+    )
+    return
+  }
+  if (!matesOn(s.protocol, on)) {
+    s.pausedSince ??= on
+    return
+  }
+  const hungry = s.stores?.level === 'low'
+  if (s.pausedSince === null && (look.queen === 'seen' || hungry)) {
+    s.pausedSince = on
+    const reason = look.queen === 'seen' ? 'the queen was seen' : 'stores were low'
+    s.ask(
+      'look-again',
+      on,
+      `No eggs on ${inWords(on)}, but ${reason}: a queen that has no food or no flow stops for a while. Feed, and look again in seven to ten days.`,
+      AFTER_PAUSE,
+    )
+    return
+  }
+  s.pausedSince = null
+  s.void('look-again', on)
   s.sources.push(formerLayer(look, q.lastSeen))
-  fall(s, on, `the queen that laid until about ${inWords(q.lastSeen)} has stopped or is gone`, q.layer)
+  if (look.queen === 'seen') s.takeOut = on
+  fall(s, on, `the queen that laid until about ${seenOn} has stopped or is gone`, 'own')
 }

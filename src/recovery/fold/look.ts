@@ -1,5 +1,5 @@
 /** Readings of one inspection that several stories share. */
-import type { Inspection } from '../../journal/entry.ts'
+import type { Inspection } from '../../journal/index.ts'
 import type { CellStage } from '../rearing.ts'
 
 /** Looked for queen cells and found none, or empty cups, which mean nothing. */

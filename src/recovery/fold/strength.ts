@@ -6,8 +6,15 @@ import type { State } from '../state.ts'
 export const frameCount = (n: number): string =>
   `${Math.round(n * 4) / 4} ${n === 1 ? 'frame' : 'frames'} of bees`
 
-export function checkStrength(s: State, frames: number, on: Day): void {
+/** `before`: the count before this one, if any. */
+export function checkStrength(s: State, frames: number, on: Day, before: number | null = null): void {
   const minimum = s.protocol.minFramesOfBees
+  const lays = s.queen.is === 'laying' || s.queen.is === 'queenright'
+  // A nucleus that grows under a laying queen is left to grow.
+  if (lays && before !== null && frames > before) {
+    s.answer(on, 'unite-or-boost')
+    return
+  }
   if (frames >= minimum) {
     s.answer(on, 'unite-or-boost')
     return

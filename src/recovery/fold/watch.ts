@@ -1,7 +1,7 @@
 /** While no queen is proven and none is being raised: watch for laying workers from three weeks after the last young brood. */
-import { LAYING_WORKER_RISK } from '../../biology/laying-workers.ts'
+import { LAYING_WORKER_RISK } from '../../biology/index.ts'
 import { addDays, type Day, inWords, later } from '../../days.ts'
-import type { Inspection } from '../../journal/entry.ts'
+import type { Inspection } from '../../journal/index.ts'
 import type { Ask, State } from '../state.ts'
 
 /** Looking again every so many days once the risk has begun (common practice). */
@@ -14,6 +14,32 @@ function pendingWatch(s: State): Ask | undefined {
   return s.doublesSince === null && s.queen.is !== 'laying-workers' ? s.pending('laying-workers') : undefined
 }
 
+/**
+ * Days after the last young brood on which a frame of eggs is given where no layer is proven: it answers within four days
+ * whether there is a queen, holds laying workers off and lets them start again (common practice; day 18 to 22 measured best).
+ */
+const INSURANCE = { opens: 18, due: 20, closes: 22 }
+const UNPROVEN: readonly string[] = ['unseen', 'present', 'rearing']
+
+/** The question of the frame as insurance stands while no layer is proven, and counts from the youngest brood. */
+function insure(s: State, on: Day): void {
+  const pending = s.pending('egg-frame')
+  if (s.queen.is === 'none') return
+  if (!UNPROVEN.includes(s.queen.is) || s.testFrame?.read === null) {
+    if (pending !== undefined) pending.voidSince = on
+    return
+  }
+  const opens = addDays(s.lastYoungBrood, INSURANCE.opens)
+  if (pending?.opens === opens) return
+  if (pending !== undefined) s.asks.splice(s.asks.indexOf(pending), 1)
+  s.ask(
+    'egg-frame',
+    s.lastYoungBrood,
+    `No layer is proven, and the last young brood was laid by ${inWords(s.lastYoungBrood)}. A frame of eggs tells within four days whether there is a queen: no cells on it, and there is. It holds laying workers off as well, and lets them start again.`,
+    INSURANCE,
+  )
+}
+
 /** Any look at brood answers the watch once it is asked, whatever was seen. */
 export function answerWatch(s: State, look: Inspection): void {
   const ask = pendingWatch(s)
@@ -23,6 +49,7 @@ export function answerWatch(s: State, look: Inspection): void {
 
 /** After every entry: the watch stands exactly while it is needed, and counts from the youngest brood there was. */
 export function keepWatch(s: State, on: Day): void {
+  insure(s, on)
   const pending = pendingWatch(s)
   if (!watching(s)) {
     if (pending !== undefined) pending.voidSince = on

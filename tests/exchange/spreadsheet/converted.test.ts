@@ -1,15 +1,10 @@
 /** A sheet and what was said of it, to rows of the colonies CSV: nothing lost, nothing invented, all told by line. */
 import { describe, expect, it } from 'vitest'
-import { writeColonies } from '../../../src/exchange/colonies-csv.ts'
-import { lineOf } from '../../../src/exchange/csv-table.ts'
-import {
-  columnProblems,
-  isAnswered,
-  needsNoWords,
-  questionsOf,
-} from '../../../src/exchange/spreadsheet/ask.ts'
-import { cleanTag, converted } from '../../../src/exchange/spreadsheet/convert.ts'
-import { type Mapping, mappingOf, type Said } from '../../../src/exchange/spreadsheet/mapping.ts'
+import { columnProblems, isAnswered, needsNoWords, questionsOf } from '../../../src/features/import/ask.ts'
+import { writeColonies } from '../../../src/features/import/colonies-csv.ts'
+import { cleanTag, converted } from '../../../src/features/import/convert.ts'
+import { lineOf } from '../../../src/features/import/csv-table.ts'
+import { type Mapping, mappingOf, type Said } from '../../../src/features/import/mapping.ts'
 
 const TODAY = '2026-08-01'
 const USUAL = { yard: 'Orchard', ownTypes: [], heat: 'F' as const, today: TODAY }

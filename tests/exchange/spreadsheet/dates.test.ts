@@ -2,7 +2,7 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { dayOf } from '../../../src/days.ts'
-import { dateTyped, orderIn } from '../../../src/exchange/spreadsheet/dates.ts'
+import { dateTyped, orderIn } from '../../../src/features/import/dates.ts'
 
 describe('a date', () => {
   it.each([

@@ -1,14 +1,8 @@
 /** What headings, words and numbers look like. Headings and words are common practice, from memory. */
 import { describe, expect, it } from 'vitest'
-import { guessTargets, plainHeading } from '../../../src/exchange/spreadsheet/fields.ts'
-import {
-  framesIn,
-  heatIn,
-  heatUnitIn,
-  hoursIn,
-  numberIn,
-} from '../../../src/exchange/spreadsheet/measures.ts'
-import { guessMeaning } from '../../../src/exchange/spreadsheet/words.ts'
+import { guessTargets, plainHeading } from '../../../src/features/import/fields.ts'
+import { framesIn, heatIn, heatUnitIn, hoursIn, numberIn } from '../../../src/features/import/measures.ts'
+import { guessMeaning } from '../../../src/features/import/words.ts'
 
 const full = (): boolean => false
 

@@ -1,8 +1,8 @@
 /** From bytes to cells: encodings, delimiters, headings below a title. */
 import { describe, expect, it } from 'vitest'
-import { looksLikeHeading } from '../../../src/exchange/spreadsheet/fields.ts'
-import { guessDelimiter, sheetOf } from '../../../src/exchange/spreadsheet/sheet.ts'
-import { decoded } from '../../../src/exchange/spreadsheet/text.ts'
+import { looksLikeHeading } from '../../../src/features/import/fields.ts'
+import { guessDelimiter, sheetOf } from '../../../src/features/import/sheet.ts'
+import { decoded } from '../../../src/features/import/text.ts'
 
 const bytes = (...numbers: number[]): Uint8Array => Uint8Array.from(numbers)
 const sheet = (text: string) => sheetOf(text, {}, looksLikeHeading)

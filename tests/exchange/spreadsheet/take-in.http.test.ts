@@ -3,15 +3,10 @@ import fc from 'fast-check'
 import { v7 } from 'uuid'
 import { beforeEach, describe, expect, it } from 'vitest'
 import { addDays } from '../../../src/days.ts'
-import { rowOf } from '../../../src/exchange/colonies-csv.ts'
-import { lineOf } from '../../../src/exchange/csv-table.ts'
-import {
-  type ImportRow,
-  importEntries,
-  rehearsed,
-  takeIn,
-} from '../../../src/exchange/spreadsheet/take-in.ts'
-import { importState, withdrawalsOf } from '../../../src/exchange/spreadsheet/undo.ts'
+import { rowOf } from '../../../src/features/import/colonies-csv.ts'
+import { lineOf } from '../../../src/features/import/csv-table.ts'
+import { type ImportRow, importEntries, rehearsed, takeIn } from '../../../src/features/import/take-in.ts'
+import { importState, withdrawalsOf } from '../../../src/features/import/undo.ts'
 import type { Store } from '../../../src/store/index.ts'
 import {
   add,

@@ -17,8 +17,8 @@ describe('a clock set back', () => {
     for (const path of ['/', '/yard', '/colony/A-1', '/colony/A-1/visit', '/changes', '/data'])
       expect((await yard.ask('operator', path)).status, path).toBe(200)
     // In the order in which they came to be known, whatever the clock said.
-    expect(yard.house.store.changes({ limit: 2 }).map((r) => r.entry.id)).toEqual([earlier.id, later.id])
-    expect(yard.house.store.verify()).toMatchObject({ ok: true, problems: [] })
+    expect(yard.services.store.changes({ limit: 2 }).map((r) => r.entry.id)).toEqual([earlier.id, later.id])
+    expect(yard.services.store.verify()).toMatchObject({ ok: true, problems: [] })
     yard.at('2026-06-11T12:00:00Z')
     expect((await yard.send('helper', inspection('A-1', '2026-06-11'))).status).toBe(200)
     expect(yard.errors).toEqual([])
@@ -27,12 +27,12 @@ describe('a clock set back', () => {
   test('signs nobody out and lets no link live longer than its week', async () => {
     const yard = testYard({ day: '2026-06-10' })
     await yard.session('operator')
-    const made = yard.house.people.invite({ name: 'Juniper', role: 'helper', by: null })
+    const made = yard.services.people.invite({ name: 'Juniper', role: 'helper', by: null })
     const token = made.ok ? made.value.link.token : ''
     yard.at('2020-01-01T00:00:00Z')
     expect((await yard.ask('operator', '/')).status).toBe(200)
     yard.at('2026-06-17T12:00:01Z')
-    expect(yard.house.people.invites.holder(token)).toBeNull()
+    expect(yard.services.people.invites.holder(token)).toBeNull()
   })
 })
 
@@ -50,13 +50,13 @@ const CHANGES = [
 describe.each(CHANGES)('%s, %s', (zone, day) => {
   test('every quarter hour of the days around: the day never goes back, and today’s entries are taken', async () => {
     const yard = testYard({ day: addDays(day, -2) })
-    yard.house.store.settings.set('timeZone', zone)
+    yard.services.store.settings.set('timeZone', zone)
     await yard.send('operator', [intake('A-1', { on: addDays(day, -4) })])
     const start = Date.parse(`${addDays(day, -1)}T00:00:00Z`)
     const seen: string[] = []
     for (let quarter = 0; quarter < 3 * 96; quarter++) {
       yard.at(new Date(start + quarter * 900_000).toISOString())
-      const today = yard.house.store.settings.get('timeZone') === zone ? await dayShown() : ''
+      const today = yard.services.store.settings.get('timeZone') === zone ? await dayShown() : ''
       const last = seen.at(-1)
       if (last !== undefined && today < last) throw new Error(`${last} was followed by ${today}`)
       if (today !== last) {
@@ -67,7 +67,7 @@ describe.each(CHANGES)('%s, %s', (zone, day) => {
       }
     }
     expect(seen).toEqual(expect.arrayContaining([addDays(day, -1), day, addDays(day, 1)]))
-    const looks = yard.house.store
+    const looks = yard.services.store
       .colony('A-1')
       ?.journal.map((r) => r.entry.on)
       .slice(1)

@@ -15,9 +15,9 @@ import {
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { afterEach, beforeEach, expect, test, vi } from 'vitest'
-import { run as restoreCommand } from '../../../src/commands/restore.ts'
-import { run as serveCommand } from '../../../src/commands/serve.ts'
-import { openHouse, openSoundHouse } from '../../../src/server/house.ts'
+import { run as restoreCommand } from '../../../src/node/commands/restore.ts'
+import { run as serveCommand } from '../../../src/node/commands/serve.ts'
+import { openCheckedServices, openServices } from '../../../src/node/services.ts'
 import { add, inspection, intake } from '../../store/helpers.ts'
 import { randomFrom } from '../../store/yard.ts'
 import { CHEAP } from '../../support/people.ts'
@@ -36,13 +36,14 @@ beforeEach(async () => {
     return true
   })
   let now = new Date('2026-06-01T04:00:00Z')
-  const house = openHouse(file, { cost: CHEAP, clock: () => now })
-  add(house.store, ...Array.from({ length: 30 }, (_, i) => intake(`A-${i}`)))
-  for (let i = 0; i < 30; i++) add(house.store, inspection(`A-${i}`, '2026-05-20', { note: 'n'.repeat(900) }))
-  await house.safekeeping?.backUp()
+  const services = openServices(file, { cost: CHEAP, clock: () => now })
+  add(services.store, ...Array.from({ length: 30 }, (_, i) => intake(`A-${i}`)))
+  for (let i = 0; i < 30; i++)
+    add(services.store, inspection(`A-${i}`, '2026-05-20', { note: 'n'.repeat(900) }))
+  await services.safekeeping?.backUp()
   now = new Date('2026-06-02T04:00:00Z')
-  await house.safekeeping?.backUp()
-  house.close()
+  await services.safekeeping?.backUp()
+  services.close()
 })
 afterEach(() => {
   vi.restoreAllMocks()
@@ -88,16 +89,16 @@ test.each(HARMS)(
     // Refusing changed nothing that somebody may still want to rescue.
     if (before !== null) expect(readFileSync(file).equals(before)).toBe(true)
     expect(await restoreCommand([named ?? '', '--replace'])).toBe(0)
-    const house = openSoundHouse(file, { cost: CHEAP })
-    expect(house.store.verify()).toMatchObject({ ok: true, entries: 60 })
-    house.close()
+    const services = openCheckedServices(file, { cost: CHEAP })
+    expect(services.store.verify()).toMatchObject({ ok: true, entries: 60 })
+    services.close()
   },
 )
 
 test('the newest backup is damaged too: an older good one is named', async () => {
-  const house = openHouse(file)
-  const [newest, older] = house.safekeeping?.state().backups ?? []
-  house.close()
+  const services = openServices(file)
+  const [newest, older] = services.safekeeping?.state().backups ?? []
+  services.close()
   truncateSync(newest?.file ?? '', 5000)
   scribble(3)
   expect(await serveCommand(['--port', '0'])).toBe(1)
@@ -110,7 +111,7 @@ test('any single page overwritten is noticed', () => {
   for (let page = 0; page < pages(); page++) {
     scribble(page)
     try {
-      openSoundHouse(file, { cost: CHEAP }).close()
+      openCheckedServices(file, { cost: CHEAP }).close()
       unnoticed.push(page)
     } catch (error) {
       expect(String(error)).toContain('It is not served')

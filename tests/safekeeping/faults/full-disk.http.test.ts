@@ -40,8 +40,8 @@ function onDisk(): Room {
   }
 }
 
-function byPages({ house }: TestYard): Room {
-  const { raw } = house.connection
+function byPages({ services }: TestYard): Room {
+  const { raw } = services.connection
   return {
     fill: () => raw.pragma(`max_page_count = ${raw.pragma('page_count', { simple: true })}`),
     free: () => raw.pragma('max_page_count = 1000000'),
@@ -82,7 +82,7 @@ test(`a full disk (${mounted ? 'a tmpfs of 3 MB' : 'by max_page_count'})`, async
     expect((await yard.post('operator', '/data/backup', {})).status).toBe(422)
     expect(await (await yard.ask('operator', '/data')).text()).toContain('the disk is full')
   }
-  const { store } = yard.house
+  const { store } = yard.services
   expect(store.verify()).toMatchObject({ ok: true, problems: [] })
   expect(heard.every((id) => store.entry(id) !== null)).toBe(true)
   expect(store.entry(unheard)).toBeNull()
@@ -91,5 +91,5 @@ test(`a full disk (${mounted ? 'a tmpfs of 3 MB' : 'by max_page_count'})`, async
   expect((await yard.send('helper', { ...inspection('A-1', '2026-05-20'), id: unheard })).status).toBe(200)
   expect(store.entry(unheard)).not.toBeNull()
   expect(store.verify()).toMatchObject({ ok: true, problems: [], entries: heard.length + 3 })
-  yard.house.close()
+  yard.services.close()
 })

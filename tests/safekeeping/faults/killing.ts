@@ -4,8 +4,8 @@
  */
 import { type ChildProcess, spawn } from 'node:child_process'
 import { Agent, request } from 'node:http'
-import { openHouse } from '../../../src/server/house.ts'
-import { openStore } from '../../../src/store/index.ts'
+import { openServices } from '../../../src/node/services.ts'
+import { openStore } from '../../../src/store/node.ts'
 import { inspection, intake, newId } from '../../store/helpers.ts'
 import { type Random, randomFrom } from '../../store/yard.ts'
 import { CHEAP, signInAs } from '../../support/people.ts'
@@ -83,12 +83,15 @@ export async function killAgainAndAgain(options: Options): Promise<Killed> {
 }
 
 async function preparedYard(file: string): Promise<string> {
-  const house = openHouse(file, { cost: CHEAP })
+  const services = openServices(file, { cost: CHEAP })
   const founded = Array.from({ length: COLONIES }, (_, i) => intake(`K-${i}`))
-  const result = house.store.append(founded, { today: '2026-06-01', recordedAt: '2026-06-01T00:00:00.000Z' })
+  const result = services.store.append(founded, {
+    today: '2026-06-01',
+    recordedAt: '2026-06-01T00:00:00.000Z',
+  })
   if (!result.ok) throw new Error('the yard could not be prepared')
-  const session = await signInAs(house.people, { name: 'Odalys', role: 'operator' })
-  house.close()
+  const session = await signInAs(services.people, { name: 'Odalys', role: 'operator' })
+  services.close()
   return session
 }
 

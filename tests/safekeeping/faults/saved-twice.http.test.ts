@@ -1,6 +1,6 @@
 /** Two browsers, or one impatient thumb, saving the same visit: one entry. Over a real connection. */
 import { afterAll, beforeAll, expect, test } from 'vitest'
-import { type Listening, listen } from '../../../src/server/listen.ts'
+import { type Listening, listen } from '../../../src/node/listen.ts'
 import { intake, newId } from '../../store/helpers.ts'
 import { type TestYard, testYard } from '../../support/yard-app.ts'
 
@@ -9,7 +9,7 @@ let server: Listening
 beforeAll(async () => {
   yard = testYard()
   await yard.send('operator', [intake('A-1', { on: '2026-05-01' })])
-  server = await listen({ house: yard.house, port: 0, clock: yard.deps.clock })
+  server = await listen({ services: yard.services, port: 0, clock: yard.deps.clock })
 })
 afterAll(() => server.stop())
 
@@ -26,7 +26,7 @@ async function post(
   })
 }
 
-const count = (): number => yard.house.store.colony('A-1')?.journal.length ?? 0
+const count = (): number => yard.services.store.colony('A-1')?.journal.length ?? 0
 
 test('the same visit saved ten times at once is one entry, and every browser is told it is saved', async () => {
   const id = newId()
@@ -59,5 +59,5 @@ test('the same id with other words is told apart, and the first one stands', asy
   const second = await post('helper', '/colony/A-1/note', { id, on: '2026-05-08', text: 'Other words.' })
   expect([first.status, second.status]).toEqual([303, 422])
   expect(await second.text()).toContain('Other words.')
-  expect(yard.house.store.entry(id)?.entry).toMatchObject({ text: 'First words.' })
+  expect(yard.services.store.entry(id)?.entry).toMatchObject({ text: 'First words.' })
 })

@@ -1,0 +1,74 @@
+/** What the app is given, and what every request carries. */
+
+import type { Context, Env as HonoEnv } from 'hono'
+import type { Frame } from '../parts/index.ts'
+import type { ApiTokens, People, Person, TokenHolder } from '../people/index.ts'
+import type { PhotoFiles, PhotoShelf } from '../photos/index.ts'
+import type { BackupService, Repository, Store } from '../store/index.ts'
+import type { Outside } from './address.ts'
+import type { ForecastCache } from './forecasts.ts'
+import type { Logger } from './logging.ts'
+
+/** Built styles and browser code. */
+export interface Assets {
+  /** Folder of the build. */
+  folder: string
+  /** Address of a built file, by its source name; null when it was not built. */
+  built: (source: string) => string | null
+}
+
+/** What the pages of the round are given. A phone without signal answers them too, so nothing here is the server's alone. */
+export interface PageDeps {
+  /** As the viewer's role sees it, wherever there is a viewer. */
+  store: Repository
+  /** The instant now. */
+  clock: () => Date
+  /** Time zone (IANA) of a yard that has not chosen its own. */
+  zone: string
+  /** Addresses of built styles and browser code. */
+  assets: Pick<Assets, 'built'>
+  /** Pictures taken at the boxes. */
+  photos: PhotoShelf
+  /** Forecasts already made; a room that is given none makes its own. */
+  forecasts?: ForecastCache
+  /** Hears of errors that are our bugs. */
+  report: (error: unknown, request: string) => void
+}
+
+export interface Deps extends PageDeps {
+  store: Store
+  photos: PhotoFiles
+  people: People
+  /** Personal tokens for the HTTP API. */
+  tokens: ApiTokens
+  /** Backups; null for a database that lives in memory. */
+  safekeeping: BackupService | null
+  /** How the yard is called from outside, and which proxies are trusted. */
+  outside: Outside
+  /** What the set-up page asks for while there is no account. */
+  setUpToken: string | null
+  /** In the invented yard only: whom a visitor may be without a passphrase. */
+  demo: DemoSignIn | null
+  log: Logger
+  /** Built styles and browser code. */
+  assets: Assets
+}
+
+/** The people of the invented yard that its sign-in page offers. */
+export interface DemoSignIn {
+  people: { name: string; words: string }[]
+}
+
+/** Who is asking, and with which session. */
+export interface Viewer extends Person {
+  session: string
+}
+
+export interface Env extends HonoEnv {
+  /** `holder`: whose token a request to the HTTP API carries. */
+  Variables: { frame: Frame; viewer: Viewer | null; holder?: TokenHolder }
+  /** Set when the app of a role answers. */
+  Bindings: { viewer?: Viewer }
+}
+
+export type AppContext = Context<Env>

@@ -1,0 +1,53 @@
+/** Before every page: which day it is in the yard, plans made for that day, units, and who is signed in. */
+
+import { createMiddleware } from 'hono/factory'
+import { type Day, dayIn } from '../days.ts'
+import type { Frame } from '../parts/index.ts'
+import { may, mayOpen } from '../people/index.ts'
+import type { AppContext, Deps, Env, PageDeps, Viewer } from './context.ts'
+
+/** The yard's time zone: its own choice, else the machine's. */
+export const zoneOf = (deps: Pick<PageDeps, 'store' | 'zone'>): string =>
+  deps.store.settings.get('timeZone') ?? deps.zone
+
+/** The yard's day now. */
+export const todayOf = (deps: Pick<PageDeps, 'store' | 'zone' | 'clock'>): Day =>
+  dayIn(zoneOf(deps), deps.clock())
+
+/** Who is signed in. Only for the rooms behind the door, where somebody always is. */
+export function viewerOf(c: AppContext): Viewer {
+  const viewer = c.var.viewer
+  if (viewer === null) throw new Error('nobody is signed in here')
+  return viewer
+}
+
+/** What a page needs to know of its request. */
+export function frameFor(c: AppContext, deps: PageDeps): Frame {
+  const { settings } = deps.store
+  const viewer = c.get('viewer') ?? null
+  return {
+    today: todayOf(deps),
+    zone: zoneOf(deps),
+    units: { temperature: settings.get('temperature'), weight: settings.get('weight') },
+    viewer: viewer === null ? null : { name: viewer.name, role: viewer.role },
+    may: (action) => viewer !== null && may(viewer.role, action),
+    mayOpen: (path) => viewer !== null && mayOpen(viewer.role, path),
+    path: c.req.path,
+    built: deps.assets.built,
+  }
+}
+
+/** Makes plans anew when the day has changed since the last request; `newDay` hears of it. */
+export function frame(deps: Deps, newDay: (frame: Frame) => void = () => undefined) {
+  let planned: Day | null = null
+  return createMiddleware<Env>(async (c, next) => {
+    const made = frameFor(c, deps)
+    if (planned !== made.today) {
+      deps.store.refresh(made.today)
+      planned = made.today
+      newDay(made)
+    }
+    c.set('frame', made)
+    await next()
+  })
+}

@@ -1,0 +1,28 @@
+/** The door of this room; README.md says what is behind it. */
+export type { Outside } from './address.ts'
+export type { AppContext, Assets, DemoSignIn, Deps, Env, PageDeps, Viewer } from './context.ts'
+export { bareFrame, broken, colonyIn, tooLarge, unknownColony, unknownEntry, unknownPage } from './errors.tsx'
+export {
+  type ForecastCache,
+  forecastCache,
+  type Ground,
+  groundIn,
+  type Known,
+  ratesIn,
+  STANDS_AHEAD,
+  SUPPLIES_AHEAD,
+} from './forecasts.ts'
+export { idIn, signedIn, takesKeysBack, typedIn, withIds } from './form.ts'
+export { frame, frameFor, todayOf, viewerOf, zoneOf } from './frame.tsx'
+export { type Histories, yardHistories } from './histories.ts'
+export { journalLines, savedTogether } from './journal-lines.ts'
+export type { Logger } from './logging.ts'
+export { allowed } from './permission.tsx'
+export { withPhotos } from './photos-in.ts'
+export { NO_SNIFFING_AROUND } from './policy.ts'
+export { problemResponse } from './problem.ts'
+export { colonyPath, formPage, page, type Refused, refusalStatus, sendsJson, toColony } from './respond.tsx'
+export { onward, thenOf } from './return-to.ts'
+export { boxPath, endPath, roundPath, thenTo, type Where } from './round-paths.ts'
+export { streamed } from './stream.ts'
+export { submit } from './submit.ts'

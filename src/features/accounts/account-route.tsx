@@ -1,0 +1,65 @@
+import { Hono } from 'hono'
+import {
+  type AppContext,
+  type Deps,
+  type Env,
+  page,
+  type Refused,
+  refusalStatus,
+  takesKeysBack,
+  typedIn,
+  viewerOf,
+} from '../../app/index.ts'
+import { many, type Typed } from '../../forms/index.ts'
+import { KEYS } from '../../parts/index.ts'
+import { AccountPage } from './account-page.tsx'
+import { endSession } from './session.ts'
+
+/** What was saved, by the word in the address that comes after it. */
+const SAVED: Record<string, 'passphrase' | 'passphrase and keys'> = {
+  1: 'passphrase',
+  2: 'passphrase and keys',
+}
+
+/** One's own account: passphrase, and signing out of every browser. */
+export function account(deps: Deps): Hono<Env> {
+  const app = new Hono<Env>()
+  const { sessions, keys } = deps.people
+  const show = (c: AppContext, problems: Refused[] = [], typed: Typed = {}) =>
+    page(
+      c,
+      <AccountPage
+        frame={c.var.frame}
+        form={{ typed: { [KEYS]: many(typed, KEYS) }, problems }}
+        browsers={sessions.count(viewerOf(c).id)}
+        keys={keys.count(viewerOf(c).id)}
+        saved={SAVED[c.req.query('saved') ?? ''] ?? null}
+      />,
+      problems.length === 0 ? 200 : refusalStatus(c, problems[0]),
+    )
+
+  app.get('/account', (c) => show(c))
+
+  app.post('/account/passphrase', async (c) => {
+    const typed = await typedIn(c)
+    const next = typed.passphrase?.at(-1) ?? ''
+    if (next !== (typed.again?.at(-1) ?? ''))
+      return show(c, [{ field: 'again', message: 'is not the same as above' }], typed)
+    const viewer = viewerOf(c)
+    const changed = await deps.people.changePassphrase(viewer, typed.old?.at(-1) ?? '', next, viewer.session)
+    if (!changed.ok) return show(c, [changed], typed)
+    const taken = takesKeysBack(typed) ? keys.revokeAll(viewer.id) : 0
+    return c.redirect(taken === 0 ? '/account?saved=1' : '/account?saved=2', 303)
+  })
+
+  app.post('/sign-out', (c) => {
+    endSession(c, deps)
+    return c.redirect('/sign-in', 303)
+  })
+
+  app.post('/account/sign-out-everywhere', async (c) => {
+    deps.people.signOut(viewerOf(c).id, { keys: takesKeysBack(await typedIn(c)) })
+    return c.redirect('/sign-in', 303)
+  })
+  return app
+}

@@ -1,0 +1,60 @@
+import { Hono } from 'hono'
+import {
+  type AppContext,
+  type Deps,
+  type Env,
+  frameFor,
+  page,
+  type Refused,
+  refusalStatus,
+  takesKeysBack,
+  typedIn,
+} from '../../app/index.ts'
+import { addressOf } from '../../app/node.ts'
+import { many, type Typed } from '../../forms/index.ts'
+import { KEYS } from '../../parts/index.ts'
+import { InvitePage } from './invite-page.tsx'
+import { changeSession } from './session.ts'
+
+/** Choosing a passphrase by an invitation. A link that does not work (any more) is an unknown page like any other. */
+export function invite(deps: Deps): Hono<Env> {
+  const app = new Hono<Env>()
+  const show = (c: AppContext, problems: Refused[] = [], typed: Typed = {}) => {
+    const holder = deps.people.invites.holder(c.req.param('token') ?? '')
+    return holder === null
+      ? null
+      : page(
+          c,
+          <InvitePage
+            frame={frameFor(c, deps)}
+            form={{ typed: { [KEYS]: many(typed, KEYS) }, problems }}
+            name={holder.name}
+            role={holder.role}
+            keys={deps.people.keys.count(holder.id)}
+            action={c.req.path}
+          />,
+          problems.length === 0 ? 200 : refusalStatus(c, problems[0]),
+        )
+  }
+  const tooOften = async (c: AppContext): Promise<boolean> =>
+    (await deps.people.limits.guess(addressOf(c, deps.outside))) > 0
+
+  app.get('/invite/:token', async (c, next) => {
+    c.header('Referrer-Policy', 'same-origin')
+    return ((await tooOften(c)) ? null : show(c)) ?? next()
+  })
+
+  app.post('/invite/:token', async (c, next) => {
+    if ((await tooOften(c)) || show(c) === null) return next()
+    const typed = await typedIn(c)
+    const passphrase = typed.passphrase?.at(-1) ?? ''
+    if (passphrase !== (typed.again?.at(-1) ?? ''))
+      return show(c, [{ field: 'again', message: 'is not the same as above' }], typed) ?? next()
+    const accepted = await deps.people.accept(c.req.param('token'), passphrase)
+    if (!accepted.ok) return show(c, [accepted], typed) ?? next()
+    if (takesKeysBack(typed)) deps.people.keys.revokeAll(accepted.value.person.id)
+    changeSession(c, deps, accepted.value.token)
+    return c.redirect('/', 303)
+  })
+  return app
+}

@@ -1,0 +1,7 @@
+/** The door of this room for what needs Node; README.md says what is behind it. */
+export { account } from './account-route.tsx'
+export { invite } from './invite-route.tsx'
+export { people } from './people-route.tsx'
+export { noStrangers, visitor } from './session.ts'
+export { setUp } from './set-up-route.tsx'
+export { signIn } from './sign-in-route.tsx'

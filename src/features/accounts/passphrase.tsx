@@ -1,0 +1,50 @@
+/** A passphrase: never shown again once sent, so a refused form asks for it anew. */
+
+import type { Child } from 'hono/jsx'
+import { type FormState, idOf } from '../../forms/index.ts'
+
+interface PassphraseProps {
+  form: FormState
+  name: string
+  label: string
+  hint?: Child
+  /** What a password keeper should think of it. */
+  use: 'current-password' | 'new-password'
+}
+
+export const PassphraseField = ({ form, name, label, hint, use }: PassphraseProps) => {
+  const id = idOf(name)
+  const problems = form.problems.filter((p) => p.field === name).map((p) => p.message)
+  const described = [hint === undefined ? '' : `${id}-hint`, problems.length === 0 ? '' : `${id}-problem`]
+  return (
+    <div class={problems.length === 0 ? 'field' : 'field has-problem'}>
+      <label for={id}>{label}</label>
+      {hint === undefined ? null : (
+        <p class="hint" id={`${id}-hint`}>
+          {hint}
+        </p>
+      )}
+      {problems.length === 0 ? null : (
+        <p class="problem" id={`${id}-problem`}>
+          {problems.join(' ')}
+        </p>
+      )}
+      <span class="control">
+        <input
+          id={id}
+          name={name}
+          type="password"
+          class="wide"
+          autocomplete={use}
+          maxlength={200}
+          required
+          aria-describedby={described.filter(Boolean).join(' ') || undefined}
+          aria-invalid={problems.length === 0 ? undefined : 'true'}
+        />
+      </span>
+    </div>
+  )
+}
+
+export const NEW_PASSPHRASE_HINT =
+  'At least 12 characters. Three or four words that have nothing to do with each other are easy to remember and hard to guess.'

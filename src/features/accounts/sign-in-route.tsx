@@ -1,0 +1,68 @@
+import { Hono } from 'hono'
+import type { ContentfulStatusCode } from 'hono/utils/http-status'
+import { type AppContext, type Deps, type Env, frameFor, page, typedIn } from '../../app/index.ts'
+import { addressOf } from '../../app/node.ts'
+import { one, type Typed } from '../../forms/index.ts'
+import { nameKey } from '../../people/index.ts'
+import { changeSession } from './session.ts'
+import { SignInPage } from './sign-in-page.tsx'
+
+/** Never says whether it was the name or the passphrase. */
+const WRONG = 'The name or the passphrase is not right.'
+
+const waitWords = (seconds: number): string =>
+  `Too many attempts: wait ${seconds < 90 ? `${seconds} seconds` : `${Math.ceil(seconds / 60)} minutes`}, then try again.`
+
+/** Signing in. */
+export function signIn(deps: Deps): Hono<Env> {
+  const app = new Hono<Env>()
+  const show = (c: AppContext, typed: Typed, message: string | null, status: ContentfulStatusCode = 200) =>
+    page(
+      c,
+      <SignInPage
+        frame={frameFor(c, deps)}
+        form={{ typed, problems: message === null ? [] : [{ field: '', message }] }}
+        demo={deps.demo?.people ?? []}
+      />,
+      status,
+    )
+
+  app.get('/sign-in', (c) =>
+    deps.people.accounts.none()
+      ? c.redirect('/set-up', 303)
+      : show(c, { to: [localPath(c.req.query('to'))] }, null),
+  )
+
+  app.post('/sign-in', async (c) => {
+    const typed = await typedIn(c)
+    const name = one(typed, 'name').slice(0, 200)
+    // Not trimmed: a space is a character of a passphrase like any other.
+    const result = await deps.people.signIn(name, typed.passphrase?.at(-1) ?? '', addressOf(c, deps.outside))
+    const again = { name: [name], to: [localPath(one(typed, 'to'))] }
+    if (result.ok) {
+      changeSession(c, deps, result.token)
+      return c.redirect(localPath(one(typed, 'to')), 303)
+    }
+    deps.log.warn({ why: result.why }, 'sign-in refused')
+    if (result.why === 'wrong') return show(c, again, WRONG, 401)
+    c.header('Retry-After', String(result.seconds))
+    return show(c, again, waitWords(result.seconds), 429)
+  })
+
+  app.post('/sign-in/as', async (c, next) => {
+    const typed = await typedIn(c)
+    const offered = deps.demo?.people.find((p) => nameKey(p.name) === nameKey(one(typed, 'name')))
+    const person = offered === undefined ? null : deps.people.accounts.byName(offered.name)
+    if (person === null) return next()
+    changeSession(c, deps, deps.people.sessions.open(person.id))
+    return c.redirect(localPath(one(typed, 'to')), 303)
+  })
+  return app
+}
+
+/** A path of this server and nothing else: '//elsewhere' and '/\elsewhere' would lead away. */
+export function localPath(to: string | undefined): string {
+  if (to === undefined || !/^\/(?![/\\])[^\s\\]*$/.test(to)) return '/'
+  const url = URL.canParse(to, 'http://here.invalid') ? new URL(to, 'http://here.invalid') : null
+  return url === null || url.host !== 'here.invalid' ? '/' : url.pathname + url.search
+}

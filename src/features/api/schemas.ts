@@ -1,0 +1,199 @@
+/** What the HTTP API answers, as zod schemas: the OpenAPI document is made from them, and the tests hold answers to it. */
+
+import { z } from 'zod'
+import { entry, OUTCOMES, QUEEN_AT_INTAKE, day as realDay } from '../../journal/index.ts'
+import { ROLES } from '../../people/index.ts'
+import { SCOPES } from '../../people/node.ts'
+import { ACTIONS, PHASES, type Plan, RULES } from '../../recovery/index.ts'
+import type { ColonySummary } from '../../store/index.ts'
+import type { Review } from '../review/index.ts'
+
+const day = realDay
+const instant = z.iso.datetime()
+const text = z.string()
+const count = z.int().min(0)
+
+const span = z.object({ earliest: day, likely: day, latest: day })
+const range = z.object({ from: day, to: day })
+
+const check = z.object({
+  rule: z.enum(RULES),
+  opens: day,
+  due: day,
+  closes: day,
+  status: z.enum(['waiting', 'open', 'due', 'overdue', 'answered', 'void']),
+  answeredOn: day.optional(),
+  why: text,
+  source: text,
+})
+
+/** The format of `resettle plan`. */
+export const plan = z.object({
+  tag: text,
+  asOf: day,
+  day: count,
+  phase: z.enum(PHASES),
+  checks: z.array(check),
+  advice: z.object({ action: z.enum(ACTIONS), why: text }),
+  quiet: range.nullable(),
+  spans: z.object({
+    cellsPossibleUntil: day.optional(),
+    emergence: span.optional(),
+    firstEgg: span.optional(),
+    workerBroodProof: span.optional(),
+    layingWorkerRisk: span.optional(),
+    broodless: range.optional(),
+  }),
+  horizon: z.object({ eggs: day.nullable(), open: day.nullable(), capped: day.nullable() }),
+  surprises: z.array(text),
+  readiness: z.object({
+    ready: z.boolean(),
+    unmet: z.array(z.object({ what: text, earliest: day.nullable() })),
+    expected: span.nullable(),
+  }),
+})
+
+/** Compiles only while the schema takes every plan there is. */
+export const asPlan = (p: Plan): z.input<typeof plan> => p
+
+export const colony = z.object({
+  id: z.uuid(),
+  tag: text,
+  yard: text,
+  stand: text.nullable(),
+  removalType: text,
+  queenAtIntake: z.enum(QUEEN_AT_INTAKE),
+  intakeOn: day,
+  removedOn: day,
+  phase: z.enum(PHASES),
+  outcome: z.enum(OUTCOMES).nullable(),
+  closedOn: day.nullable(),
+  /** The day the rest is as of; of a colony that left, the day it left. */
+  asOf: day,
+  day: count,
+  next: z.object({ rule: z.enum(RULES), opens: day, due: day, closes: day }).nullable(),
+  action: z.enum(ACTIONS),
+  actionWhy: text,
+  toDo: z.boolean(),
+})
+
+/** One colony as the API tells it. */
+export function colonyOf(s: ColonySummary): z.input<typeof colony> {
+  const { nextRule, nextOpens, nextDue, nextCloses } = s
+  const next =
+    nextRule === null || nextOpens === null || nextDue === null || nextCloses === null
+      ? null
+      : { rule: nextRule, opens: nextOpens, due: nextDue, closes: nextCloses }
+  const { id, tag, yard, stand, removalType, intakeOn, removedOn, phase, closedOn, asOf } = s
+  return {
+    id,
+    tag,
+    yard,
+    stand,
+    removalType,
+    queenAtIntake: s.queenAtIntake as z.input<typeof colony>['queenAtIntake'],
+    intakeOn,
+    removedOn,
+    phase,
+    outcome: s.outcome as z.input<typeof colony>['outcome'],
+    closedOn,
+    asOf,
+    day: s.day,
+    next,
+    action: s.action,
+    actionWhy: s.actionWhy,
+    toDo: s.toDo,
+  }
+}
+
+/** An entry with who recorded it when. `entry.colony` is the colony's id. */
+export const recorded = z.object({
+  seq: z.int().min(1),
+  recordedAt: instant,
+  recordedBy: text,
+  entry,
+})
+
+const pageOf = <T extends z.ZodType>(item: T) => z.object({ items: z.array(item), next: text.nullable() })
+
+export const colonies = pageOf(colony)
+export const plans = pageOf(plan)
+export const journal = pageOf(recorded)
+
+/** What became of entries sent. */
+export const taken = z.object({ accepted: z.array(z.uuid()), already: z.array(z.uuid()) })
+
+export const me = z.object({
+  name: text,
+  role: z.enum(ROLES),
+  scopes: z.array(z.enum(SCOPES)),
+  today: day,
+  timeZone: text,
+})
+
+const limit = z.number().min(0).max(1).nullable()
+const group = z.object({
+  colonies: count,
+  lost: count,
+  steps: z.array(
+    z.object({
+      day: count,
+      atRisk: count,
+      lost: count,
+      left: count,
+      survival: z.number(),
+      lower: limit,
+      upper: limit,
+    }),
+  ),
+  at30: z.object({ survival: z.number().nullable(), lower: limit, upper: limit }),
+  at60: z.object({ survival: z.number().nullable(), lower: limit, upper: limit }),
+  median: z.object({ day: count.nullable(), lower: count.nullable(), upper: count.nullable() }),
+  restrictedMean60: z.number().nullable(),
+  waysOfLeaving: z.array(
+    z.object({ day: count, died: z.number(), absconded: z.number(), united: z.number() }),
+  ),
+})
+
+/** The format of `resettle review --json`. */
+export const review = z.object({
+  asOf: day,
+  overall: group,
+  byType: z.record(z.string(), group),
+  logRank: z.object({ chisq: z.number(), df: count, p: z.number() }).nullable(),
+})
+
+/** Compiles only while the schema takes every review there is. */
+export const asReview = (r: Review): z.input<typeof review> => r
+
+export const problem = z.object({
+  type: text,
+  title: text,
+  status: z.int(),
+  detail: text.optional(),
+  errors: z.array(z.object({ entry: z.int().min(1).optional(), field: text, message: text })).optional(),
+})
+
+/** What may be sent: as in the journal; `by` is the token's owner where it is left out. */
+export const entryIn = z.discriminatedUnion('kind', [
+  ...entry.options.map((o) => o.extend({ by: o.shape.by.optional() })),
+] as unknown as [(typeof entry.options)[0], ...typeof entry.options])
+export const entriesIn = z.union([entryIn, z.array(entryIn).min(1).max(500)])
+
+/** Components of the document, by name. */
+export const COMPONENTS = {
+  Colony: colony,
+  Colonies: colonies,
+  Plan: plan,
+  Plans: plans,
+  Entry: entry,
+  RecordedEntry: recorded,
+  Journal: journal,
+  EntryIn: entryIn,
+  EntriesIn: entriesIn,
+  Taken: taken,
+  Me: me,
+  Review: review,
+  Problem: problem,
+} as const satisfies Record<string, z.ZodType>
+export type ComponentName = keyof typeof COMPONENTS

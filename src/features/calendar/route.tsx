@@ -1,0 +1,95 @@
+import { type Context, Hono } from 'hono'
+import { etag } from 'hono/etag'
+import { type AppContext, type Env, page, todayOf, typedIn, viewerOf } from '../../app/index.ts'
+import { originOf } from '../../app/node.ts'
+import { type FieldProblem, one, type Typed } from '../../forms/index.ts'
+import { SHOWS } from '../../people/node.ts'
+import { calendarText } from './calendar.ts'
+import { eventsOf } from './events.ts'
+import type { CalendarDeps } from './feeds.ts'
+import { MOST_FEEDS } from './feeds.ts'
+import { CalendarPage, EVERY_YARD } from './page.tsx'
+
+/** The page on which one makes and takes back addresses. */
+export function calendar(deps: CalendarDeps): Hono<Env> {
+  const { calendars, store } = deps
+  const app = new Hono<Env>()
+  const yards = () =>
+    store
+      .yards()
+      .filter((y) => y.open > 0)
+      .map((y) => y.yard)
+  interface Shown {
+    typed?: Typed
+    problems?: FieldProblem[]
+    made?: string
+  }
+  const show = (c: AppContext, { typed = {}, problems = [], made }: Shown = {}) =>
+    page(
+      c,
+      <CalendarPage
+        frame={c.var.frame}
+        form={{ typed, problems }}
+        feeds={calendars.of(viewerOf(c).id)}
+        yards={yards()}
+        made={made ?? null}
+        revoked={c.req.query('revoked') === '1'}
+      />,
+      problems.length === 0 ? 200 : 422,
+    )
+
+  app.get('/calendar', (c) => show(c))
+
+  app.post('/calendar', async (c) => {
+    const typed = await typedIn(c)
+    const shows = SHOWS.find((s) => s === (one(typed, 'shows') || 'best-day'))
+    const asked = one(typed, 'yard') === EVERY_YARD ? '' : one(typed, 'yard')
+    const problems: FieldProblem[] = []
+    if (shows === undefined) problems.push({ field: 'shows', message: 'Say on which days a check stands.' })
+    if (asked !== '' && !yards().includes(asked))
+      problems.push({ field: 'yard', message: 'There is no such yard with colonies in it.' })
+    if (shows === undefined || problems.length > 0) return show(c, { typed, problems })
+    const token = calendars.open(viewerOf(c).id, { shows, yard: asked === '' ? null : asked })
+    if (token === null)
+      return show(c, {
+        typed,
+        problems: [{ field: '', message: `You have ${MOST_FEEDS} addresses already: take one back first.` }],
+      })
+    return show(c, { made: `${originOf(c, deps.outside)}/feed/${token}.ics` })
+  })
+
+  app.post('/calendar/take-back', async (c) => {
+    const typed = await typedIn(c)
+    const done = calendars.revoke(viewerOf(c).id, one(typed, 'key'))
+    return c.redirect(done ? '/calendar?revoked=1' : '/calendar', 303)
+  })
+  return app
+}
+
+/** The feed itself: read by calendars, which hold no session but the address. Any other address is a stranger's. */
+export function calendarFeed(deps: CalendarDeps): Hono<Env> {
+  const { calendars, store } = deps
+  const app = new Hono<Env>()
+  app.get('/feed/:name', etag(), async (c, next) => {
+    const token = /^([\w-]{20,100})\.ics$/.exec(c.req.param('name'))?.[1]
+    const holder = token === undefined ? null : calendars.holder(token)
+    if (holder === null) return next()
+    const today = todayOf(deps)
+    store.refresh(today)
+    const events = eventsOf(store.colonies({ open: true }), today, holder.shows)
+    const text = calendarText(calendars.told(holder, events, today), {
+      name: `${store.settings.get('yardName') || 'Resettle'}${holder.yard === null ? '' : `: ${holder.yard}`}`,
+      origin: originOf(c, deps.outside),
+    })
+    return answer(c, text)
+  })
+  return app
+}
+
+/** Asked for each time; told that nothing has changed where that is so. */
+const answer = (c: Context<Env>, text: string): Response =>
+  c.body(text, 200, {
+    'Content-Type': 'text/calendar; charset=utf-8',
+    'Content-Disposition': 'inline; filename="resettle.ics"',
+    'Cache-Control': 'private, no-cache',
+  })

@@ -1,0 +1,63 @@
+/** What to do about a colony now, and the ways to write down what was done. */
+
+import { type Frame, FromTo } from '../../parts/index.ts'
+import type { Plan } from '../../recovery/index.ts'
+import { ACTION_WORDS, isQuiet, toDoOf } from '../../words/index.ts'
+
+/** `said`: the page says it above already, after saving; only the ways are left to show. */
+interface AdviceProps {
+  frame: Frame
+  plan: Plan
+  path: string
+  said: boolean
+}
+
+export const Advice = ({ frame, plan, path, said }: AdviceProps) => {
+  const toDo = toDoOf(plan)
+  if (said) return <Ways frame={frame} plan={plan} path={path} />
+  return (
+    <div class={toDo === null ? 'notice' : 'notice notice-do'}>
+      <h2>{toDo?.question ?? ACTION_WORDS[plan.advice.action]}</h2>
+      <p>{plan.advice.why}</p>
+      {isQuiet(plan) && plan.quiet !== null ? (
+        <p>
+          Quiet time <FromTo from={plan.quiet.from} to={plan.quiet.to} today={plan.asOf} />: look from outside
+          only.
+        </p>
+      ) : null}
+      <Ways frame={frame} plan={plan} path={path} />
+    </div>
+  )
+}
+
+const Ways = ({ frame, plan, path }: Omit<AdviceProps, 'said'>) => {
+  const { action } = plan.advice
+  const lidOn = action === 'leave-alone' || action === 'outside-look'
+  return (
+    <div class="buttons colony-ways">
+      <a class="button button-do" href={`${path}/visit${lidOn ? '?lid=on' : ''}`}>
+        Record a visit
+      </a>
+      {frame.may('record-outcome') ? (
+        <a class={action === 'move-out' ? 'button button-do' : 'button'} href={`${path}/outcome`}>
+          It left the yard
+        </a>
+      ) : null}
+      <a class="button" href={`${path}/move`}>
+        Other stand
+      </a>
+      <a class="button" href={`${path}/note`}>
+        Note
+      </a>
+    </div>
+  )
+}
+
+/** A colony that left takes notes only; how it left is corrected in the journal. */
+export const LeftWays = ({ path }: { path: string }) => (
+  <div class="buttons">
+    <a class="button" href={`${path}/note`}>
+      Add a note
+    </a>
+  </div>
+)

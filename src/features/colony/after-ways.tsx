@@ -1,0 +1,17 @@
+/** From a colony to what goes out of the yard about it. Not for everybody, so not always there. */
+import type { Frame } from '../../parts/index.ts'
+
+export const AfterWays = ({ frame, path }: { frame: Frame; path: string }) =>
+  frame.mayOpen(`${path}/letter`) ? (
+    <section class="section">
+      <h2>For those outside</h2>
+      <div class="buttons">
+        <a class="button" href={`${path}/letter`}>
+          Letter to the customer
+        </a>
+        <a class="button" href={`${path}/move-record`}>
+          Move-out record
+        </a>
+      </div>
+    </section>
+  ) : null

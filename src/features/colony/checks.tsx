@@ -1,0 +1,64 @@
+/** A colony's checks: what is asked now, what comes, what was answered; each with its window, reason and source. */
+
+import { Mark, On, SpanOf, WindowOf } from '../../parts/index.ts'
+import type { Check, Plan } from '../../recovery/index.ts'
+import { afterQuiet, coming, isQuiet, lidStaysOn, live, RULE_WORDS } from '../../words/index.ts'
+
+export const Checks = ({ plan }: { plan: Plan }) => {
+  const past = plan.checks.filter((c) => c.status === 'answered' || c.status === 'void')
+  return (
+    <section class="section">
+      <h2>Checks</h2>
+      <ol class="checks">
+        {[...live(plan), ...coming(plan)].map((c) => (
+          <CheckCard check={c} plan={plan} />
+        ))}
+      </ol>
+      {past.length === 0 ? null : (
+        <details class="caution">
+          <summary>Answered or no longer asked ({past.length})</summary>
+          <ol class="checks">
+            {past.map((c) => (
+              <CheckCard check={c} plan={plan} />
+            ))}
+          </ol>
+        </details>
+      )}
+    </section>
+  )
+}
+
+const LidFirst = ({ check, plan }: { check: Check; plan: Plan }) => {
+  const from = check.status === 'answered' || check.status === 'void' ? null : afterQuiet(check, plan)
+  if (from === null || plan.quiet === null) return null
+  return isQuiet(plan) ? (
+    <p>
+      Not while the lid stays on: from <On day={from} today={plan.asOf} />.
+    </p>
+  ) : (
+    <p>
+      The lid stays on from <On day={plan.quiet.from} today={plan.asOf} />: do it before, or from{' '}
+      <On day={from} today={plan.asOf} />.
+    </p>
+  )
+}
+
+const CheckCard = ({ check, plan }: { check: Check; plan: Plan }) => (
+  <li class={`check check-${check.status}`}>
+    <p class="check-name">
+      <strong>{RULE_WORDS[check.rule].name}</strong>
+      <Mark shape={check.status} />
+      {lidStaysOn(check, plan) && check.status !== 'answered' ? <Mark shape="lid" /> : null}
+    </p>
+    <p>
+      {check.rule === 'move-out' && check.status === 'waiting' ? (
+        <SpanOf span={{ earliest: check.opens, likely: check.due, latest: check.closes }} today={plan.asOf} />
+      ) : (
+        <WindowOf check={check} today={plan.asOf} />
+      )}
+    </p>
+    <LidFirst check={check} plan={plan} />
+    <p class="soft">{check.why}</p>
+    <p class="fine">{check.source}</p>
+  </li>
+)

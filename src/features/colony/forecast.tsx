@@ -1,0 +1,44 @@
+/** What is likely: the odds of a queen, when a look tells most, the strength to come, moving out. */
+
+import type { Day } from '../../days.ts'
+import type { Foreseen, FrameSeen } from '../../forecast/index.ts'
+import type { Plan } from '../../recovery/index.ts'
+import { MoveOut } from './move-out.tsx'
+import { Odds, OddsDefs } from './odds.tsx'
+import { Strength } from './strength.tsx'
+import { Telling } from './telling.tsx'
+
+export interface ForecastsProps {
+  seen: Foreseen
+  frame: FrameSeen
+  plan: Plan
+  today: Day
+  path: string
+}
+
+export const Forecasts = ({ seen, frame, plan, today, path }: ForecastsProps) => (
+  <section class="section foresight" id="foresight" aria-labelledby="foresight-title">
+    <h2 id="foresight-title">What is likely</h2>
+    <OddsDefs />
+    <div class="foresight-two">
+      <div>
+        <Odds odds={seen.odds} today={today} />
+      </div>
+      <div>
+        <Telling plan={plan} telling={seen.telling} today={today} />
+        <Strength
+          strength={seen.strength}
+          frame={frame}
+          minFrames={seen.strengthOptions.minFrames}
+          today={today}
+          path={path}
+        />
+        <MoveOut moveOut={seen.moveOut} plan={plan} today={today} />
+      </div>
+    </div>
+    <p class="fine">
+      Odds go with the plan above; they never overrule it. <a href="/rates">What the odds rest on</a>, and how
+      far they can be trusted.
+    </p>
+  </section>
+)

@@ -1,0 +1,96 @@
+/** A colony: where it is on its way, why, and everything that was written down of it. */
+import type { Foreseen, FrameSeen } from '../../forecast/index.ts'
+import type { History } from '../../journal/index.ts'
+import {
+  type Frame,
+  Journal,
+  type JournalLine,
+  Layout,
+  RibbonDefs,
+  RibbonStrip,
+  ribbonOf,
+} from '../../parts/index.ts'
+import type { ColonySummary, Joined } from '../../store/index.ts'
+import { dayWords, headline, labelIn, removalTypes } from '../../words/index.ts'
+import { Advice, LeftWays } from './advice.tsx'
+import { AfterWays } from './after-ways.tsx'
+import { Checks } from './checks.tsx'
+import { Forecasts } from './forecast.tsx'
+import { ColonyPages } from './links.tsx'
+import { Ready } from './readiness.tsx'
+import { Saved } from './saved.tsx'
+import { SharedDays } from './shared-days.tsx'
+import { Spans } from './spans.tsx'
+
+export interface ColonyProps {
+  frame: Frame
+  summary: ColonySummary
+  history: History
+  journal: JournalLine[]
+  path: string
+  /** Colonies that were united into it. */
+  joined: Joined[]
+  /** What was just saved: of a visit, everything done there; empty when nothing was. */
+  saved: JournalLine[]
+  /** Others on the stand it was just put on. */
+  shares: ColonySummary[]
+  /** The removal sheet it came of, for those who may see it. */
+  sheet: string | null
+  /** What is likely; null for a colony that has left. */
+  forecasts: { seen: Foreseen; frame: FrameSeen } | null
+}
+
+export const ColonyPage = (p: ColonyProps) => {
+  const { summary: s, frame } = p
+  const { plan } = s
+  const open = s.outcome === null
+  return (
+    <Layout frame={frame} title={s.tag}>
+      {p.saved.length === 0 ? null : (
+        <Saved lines={p.saved} shares={p.shares} plan={plan} summary={s} frame={frame} />
+      )}
+      <header class="colony-head">
+        <h1>
+          <span class="colony-tag">{s.tag}</span> {headline(plan, s.outcome)}
+        </h1>
+        <p class="soft">
+          {open
+            ? `Day ${s.day}`
+            : `Stayed ${s.day} days, until ${dayWords(s.closedOn ?? s.asOf, frame.today)}`}{' '}
+          · {s.yard}
+          {s.stand === null ? '' : `, stand ${s.stand}`} · {labelIn(removalTypes(), s.removalType)}, in{' '}
+          {dayWords(s.intakeOn, frame.today)}
+        </p>
+      </header>
+      <SharedDays history={p.history} today={frame.today} />
+      {plan.surprises.map((text) => (
+        <div class="notice notice-late">
+          <h2>This does not fit</h2>
+          <p>{text}</p>
+        </div>
+      ))}
+      {open ? (
+        <Advice frame={frame} plan={plan} path={p.path} said={p.saved.length > 0} />
+      ) : (
+        <LeftWays path={p.path} />
+      )}
+      <RibbonDefs />
+      <RibbonStrip ribbon={ribbonOf(p.history, plan)} />
+      {open ? (
+        <div class="two">
+          <Checks plan={plan} />
+          <div>
+            <Ready plan={plan} />
+            <Spans plan={plan} />
+          </div>
+        </div>
+      ) : null}
+      {p.forecasts === null ? null : (
+        <Forecasts {...p.forecasts} plan={plan} today={frame.today} path={p.path} />
+      )}
+      <ColonyPages frame={frame} path={p.path} sheet={p.sheet} />
+      <AfterWays frame={frame} path={p.path} />
+      <Journal lines={p.journal} joined={p.joined} frame={frame} path={p.path} />
+    </Layout>
+  )
+}

@@ -1,0 +1,109 @@
+/** After saving: what is in the book now, and what the plan says. */
+import type { Entry } from '../../journal/index.ts'
+import type { Frame, JournalLine } from '../../parts/index.ts'
+import type { Check, Plan } from '../../recovery/index.ts'
+import type { ColonySummary } from '../../store/index.ts'
+import {
+  ACTION_WORDS,
+  afterQuiet,
+  coming,
+  dayWords,
+  entryWords,
+  fromTo,
+  lidShutUntil,
+  live,
+  RULE_WORDS,
+} from '../../words/index.ts'
+
+interface SavedProps {
+  /** What one form wrote; the first leads. */
+  lines: JournalLine[]
+  /** Others on the stand it was put on. */
+  shares: ColonySummary[]
+  plan: Plan
+  summary: ColonySummary
+  frame: Frame
+}
+
+export const Saved = ({ lines, shares, plan, summary, frame }: SavedProps) => {
+  const [line] = lines
+  if (line === undefined) return null
+  const { entry: e } = line
+  const open = summary.outcome === null
+  const unsent = frame.phone?.unsent.includes(e.id) ?? false
+  return (
+    <div class="notice notice-do saved" role="status">
+      <p>
+        <b>{unsent ? 'Kept on this phone, not sent yet:' : 'In the book:'}</b>{' '}
+        {lines.map((l, i) => doneWords(l.entry, frame, i > 0)).join('; ')}, {dayWords(e.on, frame.today)},
+        signed {e.by}.
+      </p>
+      {shares.length === 0 ? null : (
+        <p>
+          <b>
+            {shares.map((s) => s.tag).join(' and ')} {shares.length === 1 ? 'stands' : 'stand'} on stand{' '}
+            {summary.stand} too.
+          </b>
+        </p>
+      )}
+      {open ? <PlanNow plan={plan} first={e.kind === 'intake'} /> : <p>{summary.tag} is off the round.</p>}
+      <div class="buttons">
+        <a class="button" href="/">
+          Back to today
+        </a>
+        {e.kind === 'intake' && e.replaces === undefined ? (
+          <a class="button" href="/intake">
+            Log another
+          </a>
+        ) : null}
+        {line.superseded === null && e.kind !== 'withdrawal' ? (
+          <a class="button button-plain" href={unsent ? `/outbox#o-${e.id}` : `/entry/${e.id}/correct`}>
+            Correct it
+          </a>
+        ) : null}
+      </div>
+    </div>
+  )
+}
+
+/** What was done beside the look is said with all there is to it: which frame, from which colony. */
+function doneWords(e: Entry, { units, today }: Frame, whole: boolean): string {
+  const { title, facts } = entryWords(e, units, today)
+  const words = whole && facts.length > 0 ? `${title} (${facts.join(', ')})` : title
+  return whole ? `${words.charAt(0).toLowerCase()}${words.slice(1)}` : words
+}
+
+/** The plan in a sentence or two: what is to be done, and the next days that matter. */
+const PlanNow = ({ plan, first }: { plan: Plan; first: boolean }) => {
+  const { action, why } = plan.advice
+  const next = (first ? [...live(plan), ...coming(plan)] : coming(plan)).slice(0, first ? 4 : 1)
+  const shut = first ? lidShutUntil(plan) : null
+  return (
+    <>
+      <p>
+        <b>The plan now: {ACTION_WORDS[action].toLowerCase()}.</b> {why}
+      </p>
+      {shut === null ? null : (
+        <p>
+          <b>The lid stays shut until {dayWords(shut, plan.asOf)}.</b> What comes before that is looked at
+          from outside.
+        </p>
+      )}
+      {next.length === 0 ? null : (
+        <ul>
+          {next.map((c) => (
+            <li>{stepWords(c, plan)}</li>
+          ))}
+        </ul>
+      )}
+    </>
+  )
+}
+
+function stepWords(c: Check, plan: Plan): string {
+  const { name } = RULE_WORDS[c.rule]
+  const from = afterQuiet(c, plan)
+  return from === null
+    ? `${name}: ${fromTo(c.opens, c.closes, plan.asOf)}, best ${dayWords(c.due, plan.asOf)}`
+    : `${name}: from ${dayWords(from, plan.asOf)}, when the lid may come off again`
+}

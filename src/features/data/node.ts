@@ -1,0 +1,7 @@
+/** The door of this room for what needs Node; README.md says what is behind it. */
+export { changes } from './changes-route.tsx'
+export { fileLines } from './file-lines.ts'
+export { data } from './route.tsx'
+export { exportLines } from './yard-export.ts'
+export { takeYard } from './yard-import.ts'
+export { readYard } from './yard-lines.ts'

@@ -1,0 +1,140 @@
+/** Takes a whole yard from JSON Lines (yard-file.ts says how) into a store, all or nothing. Safe to repeat. */
+
+import { type Day, isDay, later } from '../../days.ts'
+import { problemLine } from '../../journal/index.ts'
+import type { PhotoFiles } from '../../photos/index.ts'
+import { canonical, type JournalLine, type SettingKey, type Store } from '../../store/index.ts'
+import { SETTINGS } from '../../store/node.ts'
+import {
+  type KeptLine,
+  type LineOf,
+  type Lines,
+  ofKind,
+  photosIn,
+  type ReadYard,
+  readYard,
+} from './yard-lines.ts'
+
+export type Imported =
+  | {
+      ok: true
+      /** Entries that are new here, and that were here before. */
+      accepted: number
+      already: number
+      /** Choices taken over: only into a yard without entries, whose own choices would otherwise be lost. */
+      settings: number
+    }
+  /** One line a problem, naming the line of the file. Nothing was written. */
+  | { ok: false; problems: string[] }
+
+/** Enough to see what is wrong with a file. */
+const SHOWN = 50
+
+/** `photos`: where photos of the file go; without it they are left out. */
+export const importYard = (
+  store: Store,
+  source: Lines,
+  today: Day,
+  photos?: Pick<PhotoFiles, 'keepNow'>,
+): Imported => takeYard(store, readYard(source), source, today, photos)
+
+/** The same of a file that was read before there was a store. */
+export function takeYard(
+  store: Store,
+  { lines, problems }: ReadYard,
+  source: Lines,
+  today: Day,
+  photos?: Pick<PhotoFiles, 'keepNow'>,
+): Imported {
+  if (problems.length > 0) return { ok: false, problems: problems.slice(0, SHOWN) }
+  const entries = ofKind(lines, 'entry')
+  const settings = ofKind(lines, 'setting')
+  const wrong = [...settings.flatMap(settingProblem), ...differing(lines, store)]
+  if (wrong.length > 0) return { ok: false, problems: wrong.slice(0, SHOWN) }
+
+  const empty = store.changes({ limit: 1 }).length === 0
+  // Before the entries that name them: a photo that no entry names is no harm.
+  if (photos !== undefined) for (const photo of photosIn(source)) photos.keepNow(photo)
+  const result = store.load(
+    entries.map(({ entry, recordedAt, recordedBy }): JournalLine => ({ raw: entry, recordedAt, recordedBy })),
+    lastDay(entries, today),
+  )
+  if (!result.ok)
+    return {
+      ok: false,
+      problems: result.problems
+        .slice(0, SHOWN)
+        .map((p) => `line ${lineOf(p.entry, entries)}: ${problemLine({ ...p, entry: undefined })}`),
+    }
+  takeOthers(store, lines, empty)
+  if (empty) for (const s of settings) store.settings.set(s.key, s.value as never)
+  store.refresh(today)
+  return {
+    ok: true,
+    accepted: result.accepted.length,
+    already: result.already.length,
+    settings: empty ? settings.length : 0,
+  }
+}
+
+/** Versions of removal sheets and move-out records that are others here: nothing is taken over then. */
+function differing(lines: readonly KeptLine[], store: Store): string[] {
+  const here = new Map<string, unknown>([
+    ...store.removals
+      .everything()
+      .versions.map((v): [string, unknown] => [sheetName(v.version, v.id), v.sheet]),
+    ...store.after.records
+      .everything()
+      .map((v): [string, unknown] => [recordName(v.version, v.colony), v.record]),
+  ])
+  const coming = [
+    ...ofKind(lines, 'sheet').map((l): [string, unknown] => [sheetName(l.version, l.id), l.sheet]),
+    ...ofKind(lines, 'move-record').map((l): [string, unknown] => [
+      recordName(l.version, l.colony),
+      l.record,
+    ]),
+  ]
+  return coming
+    .filter(([name, content]) => here.has(name) && canonical(here.get(name)) !== canonical(content))
+    .map(([name]) => `${name} is another one here`)
+}
+
+const sheetName = (version: number, id: string): string => `version ${version} of removal sheet ${id}`
+const recordName = (version: number, colony: string): string =>
+  `version ${version} of the move-out record of colony ${colony}`
+
+/** A line without what makes it one. */
+function bare<L extends { line: string; at: number }>({ line: _line, at: _at, ...rest }: L) {
+  return rest
+}
+
+function takeOthers(store: Store, lines: readonly KeptLine[], empty: boolean): void {
+  const versions = ofKind(lines, 'sheet').map((l) => bare(l))
+  const boxes = ofKind(lines, 'box').map((l) => ({
+    colony: l.colony,
+    id: l.sheet,
+    savedAt: l.linkedAt,
+    savedBy: l.linkedBy,
+  }))
+  if (versions.length + boxes.length > 0) store.removals.take(versions, boxes)
+  store.after.letters.take(ofKind(lines, 'letter').map((l) => bare(l)))
+  store.after.records.take(ofKind(lines, 'move-record').map((l) => bare(l)))
+  store.imports.note(ofKind(lines, 'import').map((l) => bare(l)))
+  if (empty) store.protocols.take(ofKind(lines, 'protocol').map((l) => bare(l)))
+}
+
+const lineOf = (entry: number | undefined, entries: readonly LineOf<'entry'>[]): number =>
+  entries[(entry ?? 1) - 1]?.at ?? 0
+
+const settingProblem = (s: LineOf<'setting'>): string[] =>
+  SETTINGS[s.key as SettingKey].schema.safeParse(s.value).success
+    ? []
+    : [`line ${s.at}: value: is not one that "${s.key}" can have`]
+
+/** A journal written under a clock that ran ahead must come in whole: its own last day counts as past. */
+function lastDay(entries: readonly LineOf<'entry'>[], today: Day): Day {
+  let last = today
+  for (const { entry } of entries)
+    if (typeof entry.on === 'string' && isDay(entry.on)) last = later(last, entry.on)
+  return last
+}

@@ -1,0 +1,137 @@
+/** Correcting an entry: its own form, filled in. Taking one back: a reason. */
+
+import { dayLabel, type FormState } from '../../forms/index.ts'
+import type { StandingEntry } from '../../journal/index.ts'
+import type { Frame } from '../../parts/index.ts'
+import { dayWords, KIND_WORDS } from '../../words/index.ts'
+import { DayAndTime, type EntryFieldsProps, EntryNote } from './fields/common.tsx'
+import { CageFields, GivenFields, WashFields } from './fields/done.tsx'
+import { ClearedFields } from './fields/health.tsx'
+import { InspectionFields } from './fields/inspection.tsx'
+import { IntakeFields } from './fields/intake.tsx'
+import { MissedFields, MoveFields, NoteFields, OutcomeFields } from './fields/leaving.tsx'
+import { ReasonField, SmallFormPage } from './small-forms.tsx'
+
+interface OneEntryProps {
+  frame: Frame
+  form: FormState
+  entry: StandingEntry
+  tag: string
+  path: string
+}
+
+interface Unsent {
+  /** Of an entry that waits on a phone: where it is changed in place, because nobody else has it yet. */
+  unsent?: string
+}
+
+interface Lists {
+  yards: string[]
+  types: string[]
+  tags: string[]
+}
+
+const backTo = (p: OneEntryProps) => ({ href: p.path, label: p.tag })
+
+/** 'the visit of Sun 10 May' */
+const named = (p: OneEntryProps): string =>
+  `${KIND_WORDS[p.entry.kind]} of ${dayWords(p.entry.on, p.frame.today)}`
+
+export const CorrectPage = (p: OneEntryProps & Lists & Unsent) => (
+  <SmallFormPage
+    frame={p.frame}
+    form={p.form}
+    kind={p.entry.kind}
+    title={`${p.unsent === undefined ? 'Correct' : 'Change'} ${named(p)}`}
+    action={p.unsent ?? `/entry/${p.entry.id}/correct`}
+    back={p.unsent === undefined ? backTo(p) : { href: p.path, label: 'Waiting to be sent' }}
+    button={p.unsent === undefined ? 'Save the correction' : 'Save the change'}
+    intro={
+      <p class="soft">
+        {p.unsent === undefined
+          ? `The entry of ${p.tag} as it stands. What it said before stays in the journal, struck out.`
+          : `The entry of ${p.tag}, not sent yet. What it said before is not kept.`}
+      </p>
+    }
+  >
+    <Fields form={p.form} frame={p.frame} kind={p.entry.kind} lists={p} />
+  </SmallFormPage>
+)
+
+const Fields = ({ kind, lists, ...p }: EntryFieldsProps & { kind: StandingEntry['kind']; lists: Lists }) => {
+  switch (kind) {
+    case 'intake':
+      return <IntakeFields {...p} yards={lists.yards} types={lists.types} />
+    case 'inspection':
+      return (
+        <>
+          <DayAndTime {...p} label={dayLabel('inspection')} />
+          <InspectionFields {...p} />
+        </>
+      )
+    case 'given':
+      return (
+        <>
+          <DayAndTime {...p} />
+          <GivenFields {...p} donors={lists.tags} />
+        </>
+      )
+    case 'queen-cage':
+      return (
+        <>
+          <DayAndTime {...p} />
+          <CageFields {...p} />
+        </>
+      )
+    case 'ties-removed':
+      return (
+        <>
+          <DayAndTime {...p} />
+          <EntryNote {...p} />
+        </>
+      )
+    case 'mite-wash':
+      return (
+        <>
+          <DayAndTime {...p} />
+          <WashFields {...p} />
+        </>
+      )
+    case 'disease-cleared':
+      return (
+        <>
+          <DayAndTime {...p} label={dayLabel('disease-cleared')} />
+          <ClearedFields {...p} />
+        </>
+      )
+    case 'move':
+      return <MoveFields {...p} yards={lists.yards} />
+    case 'outcome':
+      return <OutcomeFields {...p} others={lists.tags} />
+    case 'note':
+      return <NoteFields {...p} />
+    case 'missed-visit':
+      return <MissedFields {...p} />
+  }
+}
+
+export const WithdrawPage = (p: OneEntryProps) => (
+  <SmallFormPage
+    frame={p.frame}
+    form={p.form}
+    kind="withdrawal"
+    title={`Take back ${named(p)}`}
+    action={`/entry/${p.entry.id}/withdraw`}
+    back={backTo(p)}
+    button="Take it back"
+    intro={
+      <p class="soft">
+        {p.entry.kind === 'intake'
+          ? `Taking back the intake takes ${p.tag} out of the yard, as if it had never been logged. If only something in it is wrong, correct it instead.`
+          : `For what did not happen, or belongs to another box than ${p.tag}. The plan is made again without it.`}
+      </p>
+    }
+  >
+    <ReasonField form={p.form} />
+  </SmallFormPage>
+)

@@ -1,0 +1,28 @@
+/** A colony goes to another stand or yard. */
+
+import { HeldNotice } from '../../parts/index.ts'
+import { MoveFields } from './fields/leaving.tsx'
+import { type EntryFormView, SmallFormPage } from './small-forms.tsx'
+
+export const MovePage = ({ frame, form, summary, path, yards }: EntryFormView & { yards: string[] }) => (
+  <SmallFormPage
+    frame={frame}
+    form={form}
+    kind="move"
+    title={`${summary.tag} to another stand`}
+    action={`${path}/move`}
+    back={{ href: path, label: summary.tag }}
+    button="Save the move"
+    intro={
+      <>
+        <HeldNotice summary={summary} />
+        <p class="soft">
+          Now in {summary.yard}
+          {summary.stand === null ? '' : `, stand ${summary.stand}`}.
+        </p>
+      </>
+    }
+  >
+    <MoveFields form={form} frame={frame} yards={yards} />
+  </SmallFormPage>
+)

@@ -1,0 +1,60 @@
+/** The short forms of a colony: it left, another stand, a note, taking an entry back. */
+
+import type { Child } from 'hono/jsx'
+import { type FormState, hasPhotos, labelOf, NoteField } from '../../forms/index.ts'
+import type { EntryKind } from '../../journal/index.ts'
+import { FormPage, type Frame } from '../../parts/index.ts'
+import type { ColonySummary } from '../../store/index.ts'
+
+/** What a form of one colony is given. */
+export interface EntryFormView {
+  frame: Frame
+  form: FormState
+  summary: ColonySummary
+  /** Path of the colony's page. */
+  path: string
+}
+
+export const entryLabel =
+  (kind: EntryKind) =>
+  (field: string): string =>
+    field === 'by' ? 'Your name' : field === 'colony' ? 'Tag' : labelOf(kind, field)
+
+interface SmallFormProps {
+  frame: Frame
+  form: FormState
+  kind: EntryKind
+  title: string
+  action: string
+  back: { href: string; label: string }
+  button: string
+  intro?: Child
+  children?: Child
+}
+
+export const SmallFormPage = (p: SmallFormProps) => (
+  <FormPage
+    frame={p.frame}
+    title={p.title}
+    form={p.form}
+    action={p.action}
+    back={p.back}
+    button={p.button}
+    labels={entryLabel(p.kind)}
+    intro={p.intro}
+    photos={hasPhotos(p.kind)}
+  >
+    {p.children}
+  </FormPage>
+)
+
+/** The reason an entry is taken back. */
+export const ReasonField = ({ form }: { form: FormState }) => (
+  <NoteField
+    form={form}
+    name="reason"
+    label="Reason"
+    hint="The entry stays in the journal, struck out, with your name and this reason."
+    maxlength={500}
+  />
+)

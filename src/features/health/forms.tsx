@@ -1,0 +1,109 @@
+/** The short forms of health: a wash, feed, and clearing a suspected disease. */
+
+import { dayLabel, TextField } from '../../forms/index.ts'
+import {
+  ClearedFields,
+  DayField,
+  type EntryFormView,
+  EntryNote,
+  FeedFields,
+  SmallFormPage,
+  TreatmentFields,
+  WashFields,
+} from '../entries/index.ts'
+import { TreatmentNote } from './guide.tsx'
+
+const back = (p: EntryFormView) => ({ href: `${p.path}/health`, label: `Health of ${p.summary.tag}` })
+
+export const WashPage = (p: EntryFormView) => (
+  <SmallFormPage
+    frame={p.frame}
+    form={p.form}
+    kind="mite-wash"
+    title={`Mite wash of ${p.summary.tag}`}
+    action={`${p.path}/wash`}
+    back={back(p)}
+    button="Save the wash"
+    intro={
+      <p class="soft">
+        Half a cup of bees from a brood frame is about 300. Make sure that the queen is not among them.
+      </p>
+    }
+  >
+    <WashFields form={p.form} frame={p.frame} />
+    <DayField form={p.form} frame={p.frame} />
+  </SmallFormPage>
+)
+
+export const FeedPage = (p: EntryFormView) => (
+  <SmallFormPage
+    frame={p.frame}
+    form={p.form}
+    kind="given"
+    title={`Feed for ${p.summary.tag}`}
+    action={`${p.path}/feed`}
+    back={back(p)}
+    button="Save the feed"
+  >
+    <FeedFields form={p.form} frame={p.frame} />
+    <DayField form={p.form} frame={p.frame} />
+  </SmallFormPage>
+)
+
+export const TreatPage = (p: EntryFormView) => (
+  <SmallFormPage
+    frame={p.frame}
+    form={p.form}
+    kind="given"
+    title={`Mite treatment of ${p.summary.tag}`}
+    action={`${p.path}/treat`}
+    back={back(p)}
+    button="Save the treatment"
+    intro={
+      <div class="notice">
+        <TreatmentNote />
+      </div>
+    }
+  >
+    <input type="hidden" name="what" value="treatment" />
+    <TextField
+      form={p.form}
+      name="product"
+      label="Product"
+      hint="As its label calls it, with the registration number where the law asks for it."
+      maxlength={120}
+      wide
+    />
+    <TreatmentFields form={p.form} />
+    <DayField form={p.form} frame={p.frame} />
+    <EntryNote
+      form={p.form}
+      frame={p.frame}
+      hint="How much, as the label says; weather; with or without honey on."
+    />
+  </SmallFormPage>
+)
+
+export const ClearedPage = (p: EntryFormView) => (
+  <SmallFormPage
+    frame={p.frame}
+    form={p.form}
+    kind="disease-cleared"
+    title={`Clear ${p.summary.tag} of a suspected disease`}
+    action={`${p.path}/cleared`}
+    back={back(p)}
+    button="Record that it is cleared"
+    intro={
+      <div class="notice">
+        <p>
+          From this day on it may be moved, united and used as a donor again. A clean look of your own is weak
+          proof: about one colony in five that carries American foulbrood shows it within a month, half within
+          two. Where the inspector was called, the inspector decides.
+        </p>
+      </div>
+    }
+  >
+    <ClearedFields form={p.form} frame={p.frame} />
+    <DayField form={p.form} frame={p.frame} label={dayLabel('disease-cleared')} />
+  </SmallFormPage>
+)

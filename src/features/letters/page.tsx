@@ -1,0 +1,166 @@
+/** Letters to customers: made from a colony's journal, looked at, given an address, taken back. */
+
+import { raw } from 'hono/html'
+import type { Day } from '../../days.ts'
+import { type FormState, NoteField, TextField } from '../../forms/index.ts'
+import { type Frame, Layout, On, Refusal } from '../../parts/index.ts'
+import type { Letter } from './letter.ts'
+import { LetterSheet } from './letter-page.tsx'
+
+/** A letter that has, or had, an address. */
+export interface LetterLine {
+  id: string
+  /** Of the colony; null when its journal is gone. */
+  tag: string | null
+  path: string | null
+  asOf: Day
+  /** When and by whom it was made, in words. */
+  made: string
+  by: string
+  /** Until when it can be opened, in words; null when it no longer can. */
+  until: string | null
+}
+
+export const WORDS_LIMIT = 1500
+
+interface PreviewProps {
+  frame: Frame
+  form: FormState
+  tag: string
+  path: string
+  letter: Letter | null
+  words: string | null
+  sent: LetterLine[]
+  earliest: Day
+}
+
+const LABELS: Record<string, string> = { asOf: 'Until which day', words: 'Your own words' }
+
+/** What the customer would read, and the way to give it an address. */
+export const LetterPreviewPage = (p: PreviewProps) => (
+  <Layout frame={p.frame} title={`Letter, ${p.tag}`}>
+    <p class="crumb">
+      <a href={p.path}>‹ {p.tag}</a>
+    </p>
+    <h1>A letter to the customer</h1>
+    <p>
+      Made from the journal of {p.tag}. It names no person, place, price or other colony; notes and photos
+      stay here. Read it before you hand it out.
+    </p>
+    <Refusal form={p.form} labels={LABELS} heading="Not made yet" />
+    <form method="post" action={`${p.path}/letter`} novalidate class="form-alone">
+      <TextField
+        form={p.form}
+        name="asOf"
+        label="Until which day"
+        hint="It tells the journal up to that day, and nothing later."
+        type="date"
+        max={p.frame.today}
+      />
+      <NoteField
+        form={p.form}
+        name="words"
+        label="Your own words"
+        hint="Above the rest, for instance who you are. They go out as they are: no names of others, no addresses."
+        maxlength={WORDS_LIMIT}
+        rows={4}
+      />
+      <div class="save">
+        <button class="button" type="submit" name="do" value="look">
+          Show it
+        </button>
+        <button class="button button-do" type="submit" name="do" value="make">
+          Make an address for it
+        </button>
+      </div>
+    </form>
+    {p.letter === null ? null : (
+      <div class="letter-preview">
+        <LetterSheet letter={p.letter} words={p.words} level={2} />
+      </div>
+    )}
+    {p.sent.length === 0 ? null : (
+      <section class="section">
+        <h2>Addresses of this colony’s letters</h2>
+        <Sent lines={p.sent} frame={p.frame} back={`${p.path}/letter`} />
+      </section>
+    )}
+  </Layout>
+)
+
+interface MadeProps {
+  frame: Frame
+  tag: string
+  path: string
+  link: string
+  /** The same as a QR code, SVG from our own server code. */
+  qr: string
+  until: string
+}
+
+/** Shown once: the server keeps only the address's digest. */
+export const LetterMadePage = (p: MadeProps) => (
+  <Layout frame={p.frame} title="The letter’s address">
+    <h1>The letter has an address</h1>
+    <p>
+      Whoever has this address can read the letter, without an account, until {p.until}, or until you take it
+      back. It is shown only now: if it gets lost, make another.
+    </p>
+    <div class="qr">{raw(p.qr)}</div>
+    <p class="copyable">{p.link}</p>
+    <p class="buttons">
+      <a class="button button-do" href={p.link}>
+        Open it, to print
+      </a>
+      <a class="button" href={p.path}>
+        Back to {p.tag}
+      </a>
+    </p>
+  </Layout>
+)
+
+/** Every letter there is. */
+export const LettersPage = ({ frame, lines }: { frame: Frame; lines: LetterLine[] }) => (
+  <Layout frame={frame} title="Letters">
+    <h1>Letters to customers</h1>
+    {lines.length === 0 ? (
+      <p>None yet. A colony’s page leads to its letter: “Your bees, day 30”, made from its journal.</p>
+    ) : (
+      <>
+        <p>An address that was taken back cannot be opened by anybody, whoever kept it.</p>
+        <Sent lines={lines} frame={frame} back="/letters" />
+      </>
+    )}
+  </Layout>
+)
+
+const Sent = ({ lines, frame, back }: { lines: LetterLine[]; frame: Frame; back: string }) => (
+  <ul class="people">
+    {lines.map((l) => (
+      <li class={l.until === null ? 'sheet person person-closed' : 'sheet person'}>
+        <p>
+          {l.path === null ? (
+            <b>a colony that is gone</b>
+          ) : (
+            <a class="tall" href={l.path}>
+              <b>{l.tag}</b>
+            </a>
+          )}
+          , as of <On day={l.asOf} today={frame.today} />
+        </p>
+        <p class="small">
+          Made {l.made} by {l.by}.{' '}
+          {l.until === null ? 'Can no longer be opened.' : `Can be opened until ${l.until}.`}
+        </p>
+        {l.until === null ? null : (
+          <form method="post" action={`/letters/${l.id}/revoke`}>
+            <input type="hidden" name="back" value={back} />
+            <button class="button button-late" type="submit">
+              Take the address back
+            </button>
+          </form>
+        )}
+      </li>
+    ))}
+  </ul>
+)

@@ -1,0 +1,18 @@
+/** The door of this room; README.md says what is behind it. */
+export { NoSignalPage, NotKeptPage } from './no-signal-page.tsx'
+export {
+  type OutboxItem,
+  OutboxPage,
+  type OwnItem,
+  SignOutPage,
+  TakeOutPage,
+  UnlistedPage,
+} from './outbox-page.tsx'
+export {
+  FORMAT,
+  type RoundBundle,
+  type RoundColony,
+  type RoundSettings,
+  type RoundViewer,
+} from './round-bundle.ts'
+export { offline } from './route.tsx'

@@ -1,0 +1,119 @@
+/**
+ * What a phone needs to walk the round without signal: every colony in the yard with its whole journal, the yard's rules,
+ * and who is signed in. Plans are left out: the phone makes them itself, so that its "today" can move on without us.
+ *
+ * The book handed in is the one the viewer's role may see; nothing else can get onto the phone.
+ */
+
+import { addDays, type Day } from '../../days.ts'
+import type { Happening } from '../../journal/index.ts'
+import type { Role } from '../../people/index.ts'
+import {
+  type Joined,
+  type JournalRow,
+  joinings,
+  type Repository,
+  type SettingValue,
+} from '../../store/index.ts'
+
+/**
+ * Goes up when an older phone could not read what a newer server sends. `format`, `viewer` and `zone` are where they are
+ * in every format: by them a phone that cannot read the rest still knows whose entries wait on it.
+ */
+export const FORMAT = 1
+
+/** The choices of the yard that pages on the round ask for. */
+export const ROUND_SETTINGS = [
+  'timeZone',
+  'temperature',
+  'weight',
+  'yardName',
+  'removalTypes',
+  'inspector',
+  'currency',
+  'stands',
+  'ownRates',
+  'protocol',
+] as const
+export type RoundSettings = { [K in (typeof ROUND_SETTINGS)[number]]: SettingValue<K> }
+
+export interface RoundViewer {
+  id: string
+  name: string
+  role: Role
+}
+
+export interface RoundColony {
+  id: string
+  rows: JournalRow[]
+}
+
+export interface RoundBundle {
+  format: typeof FORMAT
+  /** Order number of the newest entry in it; asked again with it, only what changed is sent. */
+  seq: number
+  viewer: RoundViewer
+  /** IANA name; decides which day is today. */
+  zone: string
+  settings: RoundSettings
+  /** Every yard ever used, with the number of colonies in it. */
+  yards: ReturnType<Repository['yards']>
+  /** Ids of all colonies in the yard: one that is not named has left, and is forgotten. */
+  open: string[]
+  /** All of them, or those with something new since the number asked with. */
+  colonies: RoundColony[]
+  whole: boolean
+  /** Of colonies that have left: what happened at them lately, in brief, for reckoning how long boxes take. Only with a whole. */
+  past?: Happening[]
+  /** What was united into colonies in the yard; those that were united have left, and the phone knows them no more. */
+  joined?: Joined[]
+}
+
+export interface RoundAsked {
+  viewer: RoundViewer
+  zone: string
+  today: Day
+  /** `seq` of the bundle the phone has, of this viewer in this role; null for none. */
+  since: number | null
+}
+
+/** More changes than this since the last time: the whole is sent. */
+const MOST_CHANGES = 500
+
+/** The bundle for a viewer. */
+export function roundBundle(book: Repository, { viewer, zone, today, since }: RoundAsked): RoundBundle {
+  const changes = book.changes({ limit: MOST_CHANGES })
+  const seq = changes[0]?.seq ?? 0
+  const open = book.colonies({ open: true }).map((s) => s.id)
+  const touched = since === null ? null : changedSince(changes, since)
+  return {
+    format: FORMAT,
+    seq,
+    viewer,
+    zone,
+    settings: Object.fromEntries(ROUND_SETTINGS.map((key) => [key, book.settings.get(key)])) as RoundSettings,
+    yards: book.yards(),
+    open,
+    colonies: open
+      .filter((id) => touched?.has(id) ?? true)
+      .map((id) => ({ id, rows: book.colony(id)?.journal ?? [] })),
+    whole: touched === null,
+    joined: joinings(book, book.colonies({ open: true })),
+    ...(touched === null ? { past: pastOf(book, today, new Set(open)) } : {}),
+  }
+}
+
+/** As far back as the round reckons (src/server/round-of.ts). */
+const PAST_DAYS = 60
+
+const pastOf = (book: Repository, today: Day, open: ReadonlySet<string>): Happening[] =>
+  book.happenings(addDays(today, -PAST_DAYS), today).filter((h) => h.at !== null && !open.has(h.colony))
+
+/** Ids of colonies with entries newer than `since`; null when that cannot be told from these changes. */
+function changedSince(changes: (JournalRow & { tag: string })[], since: number): Set<string> | null {
+  const newest = changes[0]?.seq ?? 0
+  const reachesBack = changes.length < MOST_CHANGES || (changes.at(-1)?.seq ?? 0) <= since
+  // A phone that knows more than we do has been with another database: a backup was put back.
+  if (!reachesBack || since > newest) return null
+  return new Set(changes.filter((r) => r.seq > since).map((r) => r.entry.colony))
+}

@@ -1,0 +1,27 @@
+/**
+ * The pages of the round: what is needed at the boxes. The server answers them; a phone without signal answers them
+ * itself, with this same code, out of what it keeps (web/phone). So nothing they import may need node: or the database.
+ */
+
+import type { Hono } from 'hono'
+import type { Env, PageDeps } from '../app/index.ts'
+import { colony, photo } from './colony/index.ts'
+import { corrections, intake, move, note, outcome, outsideLook, visit } from './entries/index.ts'
+import { round } from './round/index.ts'
+import { today } from './today/index.ts'
+import { yard } from './yard/index.ts'
+
+export const ROUND_PAGES: readonly ((deps: PageDeps) => Hono<Env>)[] = [
+  today,
+  round,
+  yard,
+  intake,
+  colony,
+  visit,
+  outsideLook,
+  outcome,
+  move,
+  note,
+  photo,
+  corrections,
+]

@@ -1,0 +1,136 @@
+/** The protocol: every rule and threshold with its default, its source and the yard's own value; who changed it when. */
+
+import { type FormState, NoteField, ProblemSummary } from '../../forms/index.ts'
+import { Layout, UnitsForm } from '../../parts/index.ts'
+import { SOURCE_OF_SETTING } from '../../recovery/index.ts'
+import { protocolLabel, WINDOW_KEYS } from './form.ts'
+import { MatingMonths, Months, NumberRow, type RowsProps, WindowRow } from './rows.tsx'
+import { NUMBERS } from './words.ts'
+
+export interface ProtocolPageProps extends RowsProps {
+  changes: { by: string; when: string; lines: string[]; reason: string | null }[]
+  units: { form: FormState; machineZone: string }
+  saved: string | null
+  recomputing: { total: number; done: number } | null
+}
+
+export const ProtocolPage = (p: ProtocolPageProps) => (
+  <Layout frame={p.frame} title="Protocol">
+    <h1>Protocol</h1>
+    <ProblemSummary form={p.form} labels={protocolLabel} />
+    {p.saved === null ? null : (
+      <div class="notice notice-do" role="status">
+        <p>{p.saved}</p>
+      </div>
+    )}
+    {p.recomputing === null ? null : (
+      <div class="notice" role="status">
+        <p>
+          Plans are being made again: {p.recomputing.done} of {p.recomputing.total}.{' '}
+          <a href="/protocol/progress">Watch</a>
+        </p>
+      </div>
+    )}
+    <p>
+      The rules your plans are made by. An empty field goes by the default; what you type is yours. Nothing
+      changes before you have seen what it would move. Biology is not here: how long brood takes is no choice.
+    </p>
+    <form method="post" action="/protocol/preview" id="entry-form" novalidate>
+      <section class="section">
+        <h2>Thresholds</h2>
+        <ul class="rules">
+          {NUMBERS.map((key) => (
+            <NumberRow name={key} p={p} />
+          ))}
+          <Months p={p} />
+          <MatingMonths p={p} />
+          <li class="rule">
+            <div>
+              <b>A suspected brood disease</b>
+              <p>
+                holds a colony until somebody records who cleared it: inspector, laboratory, or a later look
+                of your own.
+              </p>
+              <p class="fine">{SOURCE_OF_SETTING.clearance}</p>
+            </div>
+          </li>
+        </ul>
+      </section>
+      <section class="section">
+        <h2>Windows of the checks</h2>
+        <p class="soft">Days after what each counts from: when it opens, when it is due, its last day.</p>
+        <ul class="rules">
+          {WINDOW_KEYS.map((key) => (
+            <WindowRow name={key} p={p} />
+          ))}
+        </ul>
+      </section>
+      <NoteField
+        form={p.form}
+        name="reason"
+        label="Why the change (may stay empty)"
+        hint="Kept in the history of the protocol."
+        maxlength={500}
+        rows={2}
+      />
+      <div class="save">
+        <button class="button button-do" type="submit">
+          See what it would move
+        </button>
+      </div>
+    </form>
+    <History changes={p.changes} />
+    <section class="section">
+      <h2>Make all plans again</h2>
+      <p class="soft">
+        Not needed in ordinary times: plans follow every entry and every change by themselves. For peace of
+        mind, from the journal, under the rules as they stand.
+      </p>
+      <form method="post" action="/protocol/rebuild">
+        <button class="button" type="submit">
+          Make all plans again
+        </button>
+      </form>
+    </section>
+    <section class="section" id="units">
+      <h2>Units and time zone</h2>
+      <UnitsForm form={p.units.form} machineZone={p.units.machineZone} back="/protocol" />
+    </section>
+  </Layout>
+)
+
+const History = ({ changes }: Pick<ProtocolPageProps, 'changes'>) => (
+  <section class="section">
+    <h2>Who changed it</h2>
+    {changes.length === 0 ? (
+      <p class="soft">Never changed: the defaults stand.</p>
+    ) : (
+      <section class="table-scroll" tabindex={0} aria-label="Who changed it">
+        <table class="history">
+          <thead>
+            <tr>
+              <th scope="col">When</th>
+              <th scope="col">Who</th>
+              <th scope="col">What</th>
+              <th scope="col">Why</th>
+            </tr>
+          </thead>
+          <tbody>
+            {changes.map((c) => (
+              <tr>
+                <td>{c.when}</td>
+                <td>{c.by}</td>
+                <td>
+                  {c.lines.map((line) => (
+                    <div>{line}</div>
+                  ))}
+                </td>
+                <td>{c.reason ?? ''}</td>
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      </section>
+    )}
+  </section>
+)

@@ -1,0 +1,2 @@
+/** The door of this room for what needs Node; README.md says what is behind it. */
+export { rates } from './route.tsx'

@@ -1,0 +1,50 @@
+/** How the odds kept their word in this yard: before every look, how likely eggs were to be found; and whether they were. */
+
+import type { OwnCalibration } from '../../forecast/index.ts'
+import { percent } from '../../words/index.ts'
+import { CalibrationPlot, CalibrationTable, count } from './plot.tsx'
+
+/** With fewer looks a plot says more about chance than about the odds. */
+const FEW_LOOKS = 30
+
+export const OwnTrust = ({ own }: { own: OwnCalibration }) => (
+  <section class="section" id="kept">
+    <h2>How they kept their word here</h2>
+    {own.looks === 0 ? (
+      <p>No look in this yard’s book has noted eggs, or none, yet.</p>
+    ) : (
+      <>
+        <p class="reading">
+          <b>{wordsOf(own)}</b> Before each look the odds said how likely eggs were to be found, knowing only
+          what was in the book by then; the look said whether they were.
+          {own.looks < FEW_LOOKS ? ' So few looks cannot tell good odds from lucky ones.' : ''}
+        </p>
+        <CalibrationPlot
+          bins={own.bins}
+          says={wordsOf(own)}
+          so="found eggs"
+          note="Upright lines: 95 % limits, as if looks at one colony were independent."
+        />
+        <p>
+          Brier score {own.brier.toFixed(3)}: 0 is perfect, and giving every look the overall share would
+          score {own.brierOfShare.toFixed(3)}.
+        </p>
+        <details class="caution">
+          <summary>In numbers</summary>
+          <CalibrationTable
+            bins={own.bins}
+            label="Calibration in this yard"
+            so="Found eggs"
+            counted="Looks"
+          />
+        </details>
+      </>
+    )}
+  </section>
+)
+
+const wordsOf = (own: OwnCalibration): string => {
+  const most = own.bins.reduce((a, b) => (b.n > a.n ? b : a))
+  const colonies = `${count(own.colonies)} ${own.colonies === 1 ? 'colony' : 'colonies'}`
+  return `Of ${count(own.looks)} looks at ${colonies}, ${percent(own.found / own.looks)} found eggs; where the odds said about ${percent(most.given)}, ${percent(most.so)} did (${count(most.n)} looks).`
+}

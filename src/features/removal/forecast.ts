@@ -1,0 +1,68 @@
+/** The hours of the forecast that somebody typed in, against the protocol's heat limit. */
+import type { ForecastHour, Sheet } from '../../records/index.ts'
+
+/** How quantities are written, in the yard's units. */
+export interface Shows {
+  temperature: (c: number) => string
+  depth: (mm: number) => string
+}
+
+interface Told {
+  state: 'met' | 'unmet' | 'unsaid'
+  why: string
+}
+
+/** Stretches of hours at or under the limit, '06:00 to 10:00', in order. An hour stands until the next one typed. */
+export function underLimit(hours: readonly ForecastHour[], limitC: number): string[] {
+  const sorted = inOrder(hours)
+  const runs: { from: string; to: string }[] = []
+  sorted.forEach((h, i) => {
+    if (h.c > limitC) return
+    const last = runs.at(-1)
+    const follows = i > 0 && (sorted[i - 1]?.c ?? limitC + 1) <= limitC
+    if (last !== undefined && follows) last.to = h.at
+    else runs.push({ from: h.at, to: h.at })
+  })
+  return runs.map((r) => (r.from === r.to ? `at ${r.from}` : `${r.from} to ${r.to}`))
+}
+
+export const inOrder = (hours: readonly ForecastHour[]): ForecastHour[] =>
+  [...hours].sort((a, b) => (a.at < b.at ? -1 : 1))
+
+/** Hours within the planned work; all of them when no times are planned. */
+export function workingHours(s: Sheet): ForecastHour[] {
+  const { hours = [], from, until } = s.check
+  return inOrder(hours).filter(
+    (h) => (from === undefined || h.at >= from) && (until === undefined || h.at <= until),
+  )
+}
+
+/** Whether the planned hours stay at or under the limit. */
+export function heatOf(s: Sheet, limitC: number, shows: Shows): Told {
+  const { hours = [], on, from, until } = s.check
+  const limit = shows.temperature(limitC)
+  if (hours.length === 0)
+    return { state: 'unsaid', why: `Type in the forecast hours: above ${limit} nothing is cut out.` }
+  if (on !== undefined && s.job.plannedOn !== undefined && on !== s.job.plannedOn)
+    return { state: 'unsaid', why: 'The forecast is for another day than the one planned.' }
+  const working = workingHours(s)
+  const cooler = underLimit(hours, limitC)
+  const instead =
+    cooler.length === 0
+      ? 'None of the hours typed in is under it: another day, or refuse.'
+      : `At or under it: ${cooler.join(', ')}.`
+  if (working.length === 0)
+    return {
+      state: 'unsaid',
+      why: `No forecast hour falls between ${from ?? 'the start'} and ${until ?? 'the end'}.`,
+    }
+  const first = working.find((h) => h.c > limitC)
+  if (first === undefined)
+    return { state: 'met', why: `Up to ${shows.temperature(hottest(working))}; the limit is ${limit}.` }
+  return {
+    state: 'unmet',
+    why: `${shows.temperature(first.c)} at ${first.at}, over the limit of ${limit}. ${instead} Bees, brood and people lose in the heat.`,
+  }
+}
+
+const hottest = (hours: readonly ForecastHour[]): number => Math.max(...hours.map((h) => h.c))

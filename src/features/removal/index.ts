@@ -1,0 +1,6 @@
+/** The door of this room; README.md says what is behind it. */
+export { TICKED } from './before-cut.ts'
+export { removalIntake } from './intake-route.tsx'
+export { removals } from './route.tsx'
+export { removalSteps } from './steps-route.tsx'
+export { removalTerms } from './terms-route.tsx'

@@ -1,0 +1,83 @@
+import { Hono } from 'hono'
+import { v7 } from 'uuid'
+import {
+  type AppContext,
+  type Deps,
+  type Env,
+  formPage,
+  idIn,
+  signedIn,
+  submit,
+  toColony,
+  typedIn,
+  unknownPage,
+  withIds,
+  withPhotos,
+} from '../../app/index.ts'
+import { draftOf, type FieldProblem, one, type Typed, typedOf } from '../../forms/index.ts'
+import type { Entry } from '../../journal/index.ts'
+import { sheetName } from '../../records/index.ts'
+import { blank, IntakePage, ownTypes } from '../entries/index.ts'
+import { intakeFrom } from './to-intake.ts'
+import { sheetIn } from './view.ts'
+
+type Saved = NonNullable<ReturnType<typeof sheetIn>>
+
+/**
+ * An intake filled from a removal sheet. The first box is logged under the sheet's own id, by the form every intake has,
+ * so that it is linked even when a phone without signal saves it; another box of the same job is linked here.
+ */
+export function removalIntake(deps: Deps): Hono<Env> {
+  const { store } = deps
+  const app = new Hono<Env>()
+  const show = (c: AppContext, saved: Saved, typed: Typed, problems: FieldProblem[] = []) =>
+    formPage(
+      c,
+      <IntakePage
+        frame={c.var.frame}
+        form={{ typed, problems }}
+        yards={store.yards().map((y) => y.yard)}
+        types={ownTypes(store)}
+        sheet={{
+          name: sheetName(saved.last.sheet),
+          path: saved.path,
+          action: one(typed, 'id') === saved.id ? '/intake' : `${saved.path}/intake`,
+        }}
+      />,
+      problems.length > 0,
+    )
+
+  app.get('/removals/:id/intake', (c) => {
+    const saved = sheetIn(c, deps)
+    if (saved === null) return unknownPage(c)
+    const { frame } = c.var
+    const filled = intakeFrom(saved.last.sheet)
+    // The day it came to the yard is the day of the removal, as far as anybody has said.
+    const on = [saved.last.sheet.work.on ?? frame.today].filter((day) => day <= frame.today)
+    const typed = typedOf({ ...filled, kind: 'intake' } as unknown as Entry, frame.units)
+    const id = store.entry(saved.id) === null ? saved.id : v7()
+    return show(c, saved, {
+      ...blank(store, frame.today),
+      ...typed,
+      on: on.length === 0 ? [frame.today] : on,
+      id: [id],
+    })
+  })
+
+  app.post('/removals/:id/intake', async (c) => {
+    const saved = sheetIn(c, deps)
+    if (saved === null) return unknownPage(c)
+    const came = await withPhotos(c, deps, await typedIn(c))
+    const typed = withIds(came.typed, ['id'])
+    const id = idIn(typed)
+    const by = signedIn(c)
+    const draft = draftOf('intake', typed, c.var.frame.units)
+    draft.problems.push(...came.problems)
+    const result = submit(deps, c.var.frame.today, by, [{ draft, id, colony: one(typed, 'colony') }])
+    if (!result.ok) return show(c, saved, typed, result.problems)
+    store.removals.link(saved.id, id, { savedAt: deps.clock().toISOString(), savedBy: by })
+    const made = store.colony(id)
+    return made === null ? c.redirect(saved.path, 303) : toColony(c, made.summary, id)
+  })
+  return app
+}

@@ -1,0 +1,128 @@
+/** Removals: every sheet, those that want something first. */
+
+import { type Frame, Layout } from '../../parts/index.ts'
+import { dayAndDistance } from '../../words/index.ts'
+import { type Reckoning, stops } from './before-cut.ts'
+import type { Stage } from './stage.ts'
+import { NEXT_WORDS, reckoningTitle, STAGE_WORDS } from './words.ts'
+
+export interface RemovalRow {
+  path: string
+  name: string
+  address: string | null
+  plannedOn: string | null
+  plannedAt: string | null
+  stage: Stage
+  /** Null where it is too early to count, or the job is over. */
+  reckoning: Reckoning | null
+  next: { href: string; part: keyof typeof NEXT_WORDS } | null
+  colonies: { tag: string; path: string }[]
+}
+
+export interface RemovalsProps {
+  frame: Frame
+  open: RemovalRow[]
+  over: RemovalRow[]
+  erased: boolean
+}
+
+export const RemovalsPage = ({ frame, open, over, erased }: RemovalsProps) => (
+  <Layout frame={frame} title="Removals">
+    <h1>Removals</h1>
+    {erased ? (
+      <div class="notice notice-do" role="status">
+        <p>The sheet is erased, every version of it.</p>
+      </div>
+    ) : null}
+    <p class="soft">
+      One sheet a job, from the phone call to the truck. Only beekeepers and operators see these.
+    </p>
+    <div class="buttons">
+      <a class="button button-do" href="/removals/new">
+        Somebody called
+      </a>
+      {frame.mayOpen('/removals/terms') ? (
+        <a class="button" href="/removals/terms">
+          Text of the agreement
+        </a>
+      ) : null}
+    </div>
+    {open.length === 0 && over.length === 0 ? (
+      <div class="sheet first-run">
+        <h2>Begin with the phone call</h2>
+        <p>
+          Write down who called and what they see. The sheet then takes the site, the agreement, what to check
+          before the cut and what was found; the intake is filled from it, so nothing is typed twice.
+        </p>
+      </div>
+    ) : null}
+    {open.length === 0 ? null : (
+      <section class="section">
+        <h2>Under way</h2>
+        <ul class="jobs">
+          {open.map((row) => (
+            <Row row={row} frame={frame} />
+          ))}
+        </ul>
+      </section>
+    )}
+    {over.length === 0 ? null : (
+      <section class="section">
+        <h2>Done</h2>
+        <ul class="jobs jobs-over">
+          {over.map((row) => (
+            <Row row={row} frame={frame} />
+          ))}
+        </ul>
+      </section>
+    )}
+  </Layout>
+)
+
+/** What stands against it by name; of the rest, how much. */
+const Reckoned = ({ reckoning: r }: { reckoning: Reckoning }) => {
+  if (r.unmet.length === 0) return null
+  const named = r.unmet.filter((i) => (r.says === 'refuse' ? stops(i) : i.state === 'unmet'))
+  return (
+    <p class="small">
+      <b>{reckoningTitle(r)}.</b>
+      {named.length === 0 ? '' : ` Unmet: ${named.map((i) => i.what).join('; ')}.`}
+    </p>
+  )
+}
+
+const Row = ({ row, frame }: { row: RemovalRow; frame: Frame }) => (
+  <li class="job">
+    <div class="job-what">
+      <a class="job-name" href={row.path}>
+        {row.name}
+      </a>
+      {row.address === null || row.address === row.name ? null : <p class="soft">{row.address}</p>}
+      <p class="job-marks">
+        <b>{STAGE_WORDS[row.stage]}</b>
+        {row.plannedOn === null ? (
+          row.next === null ? null : (
+            <span class="soft">no day planned</span>
+          )
+        ) : (
+          <time datetime={row.plannedOn}>
+            {dayAndDistance(row.plannedOn, frame.today)}
+            {row.plannedAt === null ? '' : `, ${row.plannedAt}`}
+          </time>
+        )}
+        {row.colonies.map((c) => (
+          <a class="tag tall" href={c.path}>
+            {c.tag}
+          </a>
+        ))}
+      </p>
+      {row.reckoning === null ? null : <Reckoned reckoning={row.reckoning} />}
+    </div>
+    {row.next === null ? null : (
+      <a class="button" href={row.next.href}>
+        {NEXT_WORDS[row.next.part]}
+        <span class="unseen"> for {row.name}</span>
+      </a>
+    )}
+  </li>
+)

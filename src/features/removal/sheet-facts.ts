@@ -1,0 +1,146 @@
+/** What a part of a removal sheet says, as label and value. */
+
+import { priceWords, type Sheet } from '../../records/index.ts'
+import {
+  BROOD_CARE,
+  CELLS_AT_REMOVAL,
+  type Choice,
+  dayWords,
+  depth,
+  framesWords,
+  height,
+  labelIn,
+  METHOD,
+  plain,
+  QUEEN,
+  removalTypes,
+  temperature,
+  type Units,
+  weight,
+} from '../../words/index.ts'
+import type { Part } from './stage.ts'
+import { hoursBetween } from './to-intake.ts'
+import { BEHIND_IT, BYSTANDER, CLEAN, FOUND, HAZARD, SEAL, VACUUM, WAY_UP, YES_NO } from './words.ts'
+
+export type Fact = [label: string, value: string]
+
+export interface FactsContext {
+  units: Units
+  today: string
+  currency: string
+}
+
+/** Facts of one part; what is not said is left out. */
+export function factsOf(part: Part, s: Sheet, at: FactsContext): Fact[] {
+  const rows = FACTS[part](s, at)
+  return rows.filter((r): r is Fact => r[1] !== undefined && r[1] !== '')
+}
+
+type Row = [label: string, value: string | undefined]
+
+const word = (choices: Choice[], value: string | undefined): string | undefined =>
+  value === undefined ? undefined : labelIn(choices, value)
+const words = (choices: Choice[], values: readonly string[] | undefined): string | undefined =>
+  values === undefined
+    ? undefined
+    : values.length === 0
+      ? 'looked: none'
+      : values.map((v) => labelIn(choices, v)).join(', ')
+const joined = (parts: (string | undefined)[], by = ', '): string =>
+  parts.filter((p) => p !== undefined && p !== '').join(by)
+
+const FACTS: Record<Part, (s: Sheet, at: FactsContext) => Row[]> = {
+  job: ({ job: j }, { today }) => [
+    ['Name', j.name],
+    ['Telephone', j.phone],
+    ['E-mail', j.email],
+    ['Address', j.address],
+    ['The way in', j.wayIn],
+    ['Called', j.calledOn === undefined ? undefined : dayWords(j.calledOn, today)],
+    ['They see', j.told],
+    [
+      'Planned',
+      j.plannedOn === undefined ? undefined : joined([dayWords(j.plannedOn, today), j.plannedAt], ' '),
+    ],
+  ],
+  site: ({ site: x }, { units }) => [
+    ['Kind', word(removalTypes(), x.type)],
+    ['Where', x.where],
+    ['Found by', joined([words(FOUND, x.foundBy), x.foundNote], '; ')],
+    [
+      'Way up',
+      joined([word(WAY_UP, x.access), x.heightM === undefined ? undefined : height(x.heightM, units)]),
+    ],
+    [
+      'What is cut',
+      joined([x.surface, x.sheathingMm === undefined ? undefined : depth(x.sheathingMm, units)]),
+    ],
+    ['Behind it', words(BEHIND_IT, x.behind)],
+    ['Hazards', words(HAZARD, x.hazards)],
+    ['Before 1980', word(YES_NO, x.old)],
+    ['More', x.behindNote],
+    ['Sprayed', joined([word(YES_NO, x.sprayed), x.sprayedNote], '; ')],
+    ['Bystanders', joined([words(BYSTANDER, x.bystanders), x.bystandersNote], '; ')],
+    ['Temper', x.temper === undefined ? undefined : `${x.temper} of 5`],
+    ['Africanized', word(YES_NO, x.africanized)],
+  ],
+  agreement: ({ agreement: a }, { currency }) => [
+    ['Price', priceWords(a, currency)],
+    ['For this job', a.extra],
+  ],
+  check: ({ check: c }, { units, today }) => [
+    ['Forecast', c.on === undefined ? undefined : dayWords(c.on, today)],
+    ['Hours', c.hours?.map((h) => `${h.at} ${temperature(h.c, units)}`).join(', ')],
+    [
+      'Work',
+      c.from === undefined && c.until === undefined ? undefined : `${c.from ?? '…'} to ${c.until ?? '…'}`,
+    ],
+    ['Blade set to', c.cutMm === undefined ? undefined : depth(c.cutMm, units)],
+    ['Bees come off', word(VACUUM, c.vacuum)],
+    ['Cleared by', c.clearedBy],
+  ],
+  work: ({ work: w }, { units, today }) => [
+    ['Day', w.on === undefined ? undefined : dayWords(w.on, today)],
+    ['On site', clock(w.arrivedAt, w.leftAt)],
+    ['Open to boxed', clock(w.openedAt, w.boxedAt)],
+    ['Outdoors', w.outdoorC === undefined ? undefined : temperature(w.outdoorC, units)],
+    ['Bees came off', word(METHOD, w.method)],
+    [
+      'Queen',
+      joined([word(QUEEN, w.queen), w.queenFoundAt === undefined ? undefined : `found at ${w.queenFoundAt}`]),
+    ],
+    ['Brood', brood(w.brood)],
+    ['Brood travelled', word(BROOD_CARE, w.broodCare)],
+    ['Queen cells', word(CELLS_AT_REMOVAL, w.queenCells)],
+    [
+      'Bees',
+      joined([
+        w.bees?.frames === undefined ? undefined : framesWords(w.bees.frames),
+        w.bees?.kg === undefined ? undefined : weight(w.bees.kg, units),
+        w.deadBeesKg === undefined ? undefined : `${weight(w.deadBeesKg, units)} dead`,
+      ]),
+    ],
+    ['Comb tied in', w.tiedComb === undefined ? undefined : w.tiedComb ? 'yes' : 'no'],
+    ['Temper', w.temper === undefined ? undefined : `${w.temper} of 5`],
+    ['Entrance', word(SEAL, w.sealed)],
+    ['Comb taken out', word(CLEAN, w.cleaned)],
+    ['Left to the owner', w.left],
+    ['Note', w.note],
+  ],
+}
+
+/** '08:40 to 12:10, 3.5 hours' */
+function clock(from: string | undefined, to: string | undefined): string | undefined {
+  if (from === undefined && to === undefined) return undefined
+  const length = from === undefined || to === undefined ? '' : `, ${plain(hoursBetween(from, to))} hours`
+  return `${from ?? '…'} to ${to ?? '…'}${length}`
+}
+
+const brood = (b: Sheet['work']['brood']): string | undefined =>
+  b === undefined
+    ? undefined
+    : joined([
+        b.eggs === undefined ? undefined : `eggs ${framesWords(b.eggs)}`,
+        b.open === undefined ? undefined : `open ${framesWords(b.open)}`,
+        b.capped === undefined ? undefined : `capped ${framesWords(b.capped)}`,
+      ])

@@ -1,0 +1,47 @@
+/** How far a job has come, and what is next on its sheet. */
+import type { Sheet } from '../../records/index.ts'
+
+export const STAGES = [
+  'called',
+  'looked-at',
+  'agreed',
+  'go',
+  'wait',
+  'worked',
+  'boxed',
+  'refused',
+  'ended',
+] as const
+export type Stage = (typeof STAGES)[number]
+
+/** `colonies`: how many came of it so far. */
+export function stageOf(s: Sheet, colonies: number): Stage {
+  if (colonies > 0) return 'boxed'
+  if (s.ended !== undefined) return 'ended'
+  if (s.decision?.is === 'refuse') return 'refused'
+  if (s.work.boxedAt !== undefined || s.work.queen !== undefined || s.work.leftAt !== undefined)
+    return 'worked'
+  if (s.decision !== undefined) return s.decision.is === 'go' ? 'go' : 'wait'
+  if (s.agreement.signature !== undefined) return 'agreed'
+  return s.site.where !== undefined || s.site.type !== undefined ? 'looked-at' : 'called'
+}
+
+/** Nothing more is expected of these. */
+export const isOver = (stage: Stage): boolean => stage === 'boxed' || stage === 'refused' || stage === 'ended'
+
+/** A part of the sheet, each filled on its own page. */
+export const PARTS = ['job', 'site', 'agreement', 'check', 'work'] as const
+export type Part = (typeof PARTS)[number]
+
+const NEXT: Record<Stage, Part | 'intake' | null> = {
+  called: 'site',
+  'looked-at': 'agreement',
+  agreed: 'check',
+  wait: 'check',
+  go: 'work',
+  worked: 'intake',
+  boxed: null,
+  refused: null,
+  ended: null,
+}
+export const nextPart = (stage: Stage): Part | 'intake' | null => NEXT[stage]

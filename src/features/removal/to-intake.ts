@@ -1,0 +1,82 @@
+/** What of a sheet an intake takes over, so that nothing is typed twice. */
+import type { Intake } from '../../journal/index.ts'
+import type { Sheet } from '../../records/index.ts'
+
+/** Minutes after midnight. */
+const minutes = (time: string): number => Number(time.slice(0, 2)) * 60 + Number(time.slice(3))
+
+/** Hours from one time of day to another, over midnight where the second is earlier. Example: hoursBetween('09:00', '13:30') = 4.5. */
+export function hoursBetween(from: string, to: string): number {
+  const length = minutes(to) - minutes(from)
+  return Math.round(((length < 0 ? length + 1440 : length) / 60) * 100) / 100
+}
+
+type Filled = Partial<Omit<Intake, 'kind' | 'removal' | 'on'>> & {
+  on?: string
+  removal: Partial<Intake['removal']>
+}
+
+/** Drops what is undefined, so that an exact optional field is left out rather than empty. */
+function kept<T extends object>(fields: { [K in keyof T]: T[K] | undefined }): T {
+  return Object.fromEntries(Object.entries(fields).filter(([, v]) => v !== undefined)) as T
+}
+
+/** The intake as far as the sheet knows it: the yard, the stand and the tag are still to be said. */
+export function intakeFrom(s: Sheet): Filled {
+  const { work: w, site, job } = s
+  const removedOn = w.on ?? job.plannedOn
+  const removal = kept<Partial<Intake['removal']>>({
+    type: site.type,
+    removedOn,
+    outdoorC: w.outdoorC,
+    hoursOpenToBoxed:
+      w.openedAt === undefined || w.boxedAt === undefined ? undefined : hoursBetween(w.openedAt, w.boxedAt),
+    method: w.method,
+    sprayed: site.sprayed,
+    site:
+      [job.name, job.address]
+        .filter((x) => x !== undefined)
+        .join(', ')
+        .slice(0, 300) || undefined,
+  })
+  return {
+    ...kept<Omit<Filled, 'removal'>>({
+      queen: w.queen,
+      brood: w.brood,
+      broodCare: w.broodCare,
+      queenCells: w.queenCells,
+      bees: w.bees,
+      deadBeesKg: w.deadBeesKg,
+      tiedComb: w.tiedComb,
+      temper: w.temper ?? site.temper,
+      note: noteOf(s),
+    }),
+    removal,
+  }
+}
+
+const SEALED = {
+  yes: 'Entrance sealed.',
+  no: 'Entrance not sealed.',
+  owner: 'Entrance left to the owner to seal.',
+}
+const CLEANED = {
+  all: 'All comb taken out.',
+  part: 'Part of the comb is still in there.',
+  none: 'The comb was left.',
+}
+
+/** What an intake has no field for, in sentences. Nothing about the customer: everybody in the yard reads the journal. */
+function noteOf({ work: w }: Sheet): string | undefined {
+  const onSite =
+    w.arrivedAt === undefined || w.leftAt === undefined ? undefined : `On site ${w.arrivedAt} to ${w.leftAt}.`
+  const found = w.queenFoundAt === undefined ? undefined : `Queen found at ${w.queenFoundAt}.`
+  const lines = [
+    onSite,
+    found,
+    w.sealed === undefined ? undefined : SEALED[w.sealed],
+    w.cleaned === undefined ? undefined : CLEANED[w.cleaned],
+    w.note,
+  ].filter((l) => l !== undefined)
+  return lines.length === 0 ? undefined : lines.join(' ').slice(0, 2000)
+}

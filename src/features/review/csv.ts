@@ -1,0 +1,185 @@
+/** The review's charts as CSV, one file a chart: the numbers themselves, with every digit. */
+
+import { stringify } from 'csv-stringify/sync'
+import { incidenceLimits } from '../../statistics/index.ts'
+import { WAYS } from './cohort.ts'
+import { type Group, type ReviewView, VIEW_DAYS } from './view.ts'
+
+type Cell = string | number | null
+
+/** RFC 4180; a cell that a spreadsheet would take for a formula gets an apostrophe in front. */
+const csv = (header: readonly string[], rows: readonly (readonly Cell[])[]): string =>
+  stringify([header, ...rows], { record_delimiter: '\r\n', escape_formulas: true })
+
+const groupsOf = (look: ReviewView): Group[] => [look.all, ...look.groups]
+const nameOf = (g: Group): string => (g.name === '' ? 'all' : g.name)
+
+/** Survival by group: every day on which a colony was lost or left. */
+const curves = (look: ReviewView): string =>
+  csv(
+    ['group', 'day', 'at_risk', 'lost', 'left', 'survival', 'lower', 'upper'],
+    groupsOf(look).flatMap((g) =>
+      g.curve.steps.map((s) => [nameOf(g), s.day, s.atRisk, s.lost, s.left, s.survival, s.lower, s.upper]),
+    ),
+  )
+
+/** Cumulative incidence by group and way of leaving. */
+const ways = (look: ReviewView): string =>
+  csv(
+    ['group', 'way', 'day', 'at_risk', 'gone', 'share', 'lower', 'upper'],
+    groupsOf(look).flatMap((g) =>
+      WAYS.flatMap((way, w) =>
+        g.ways.days.map((day, i) => {
+          const { share, stdErr, lost } = g.ways.ways[w] ?? { share: [], stdErr: [], lost: [] }
+          const limits = incidenceLimits(share[i] ?? 0, stdErr[i] ?? 0)
+          return [
+            nameOf(g),
+            way,
+            day,
+            g.ways.atRisk[i] ?? 0,
+            lost[i] ?? 0,
+            share[i] ?? 0,
+            ...(limits ?? [null, null]),
+          ]
+        }),
+      ),
+    ),
+  )
+
+/** Survival on day 30 and 60 by group, with the pooled estimate. */
+const days = (look: ReviewView): string =>
+  csv(
+    [
+      'group',
+      'day',
+      'colonies',
+      'survival',
+      'lower',
+      'upper',
+      'limits_by',
+      'pooled',
+      'pooled_lower',
+      'pooled_upper',
+      'next_ten_least',
+      'next_ten_most',
+    ],
+    VIEW_DAYS.flatMap((day) => [
+      ['all', day, ...aliveCells(look.alive[day]), null, null, null, null, null],
+      ...look.onDay[day].map((t) => [
+        t.name,
+        day,
+        ...aliveCells(t),
+        t.pooled?.share ?? null,
+        t.pooled?.lower ?? null,
+        t.pooled?.upper ?? null,
+        t.pooled?.ofNextTen[0] ?? null,
+        t.pooled?.ofNextTen[1] ?? null,
+      ]),
+    ]),
+  )
+
+const aliveCells = (s: ReviewView['alive'][30]): Cell[] => [
+  s.colonies,
+  s.survival,
+  s.lower,
+  s.upper,
+  s.limitsBy,
+]
+
+/** Hazard ratios. */
+const ratios = ({ findings }: ReviewView): string =>
+  csv(
+    [
+      'fact',
+      'group',
+      'against',
+      'ratio',
+      'lower',
+      'upper',
+      'p',
+      'colonies',
+      'lost',
+      'method',
+      'others_held_equal',
+    ],
+    findings.findings.map((f) => [
+      f.factor,
+      f.label,
+      f.against,
+      f.ratio,
+      f.lower,
+      f.upper,
+      f.p,
+      f.colonies,
+      f.lost,
+      f.method,
+      findings.together ? 'yes' : 'no',
+    ]),
+  )
+
+/** Recovery paths. */
+const paths = (look: ReviewView): string =>
+  csv(
+    ['path', 'colonies', 'days_median', 'days_least', 'days_most'],
+    look.paths.map((p) => [
+      p.path,
+      p.colonies,
+      p.days?.median ?? null,
+      p.days?.least ?? null,
+      p.days?.most ?? null,
+    ]),
+  )
+
+/** Share proven queenright by day. */
+function queenright({ queenright: i }: ReviewView): string {
+  const [proven] = i.ways
+  return csv(
+    ['day', 'at_risk', 'proven', 'share', 'lower', 'upper'],
+    i.days.map((day, k) => {
+      const share = proven?.share[k] ?? 0
+      const limits = incidenceLimits(share, proven?.stdErr[k] ?? 0)
+      return [day, i.atRisk[k] ?? 0, proven?.lost[k] ?? 0, share, limits?.[0] ?? null, limits?.[1] ?? null]
+    }),
+  )
+}
+
+/** Days in the yard by group. */
+const stays = (look: ReviewView): string =>
+  csv(
+    [
+      'group',
+      'colonies',
+      'left',
+      'quarter_by',
+      'median',
+      'median_lower',
+      'median_upper',
+      'three_quarters_by',
+    ],
+    groupsOf(look).map((g) => [
+      nameOf(g),
+      g.stay.colonies,
+      g.stay.left,
+      g.stay.quarter.day,
+      g.stay.median.day,
+      g.stay.median.lower,
+      g.stay.median.upper,
+      g.stay.threeQuarters.day,
+    ]),
+  )
+
+/** Money and hours, in all and for each colony kept. */
+const money = ({ money: m }: ReviewView): string =>
+  csv(
+    ['what', 'total', 'per_colony_kept', 'without_a_price'],
+    (['queens', 'feed', 'other', 'hours'] as const).map((what) => [
+      what,
+      m.total[what],
+      m.perKept?.[what] ?? null,
+      what === 'other' ? null : m.unpriced[what],
+    ]),
+  )
+
+/** The files there are, by name. */
+export const REVIEW_CSV = { curves, ways, days, ratios, paths, queenright, stays, money } as const
+export type ReviewCsv = keyof typeof REVIEW_CSV

@@ -1,0 +1,42 @@
+/** What became of every colony, plainly counted: the first thing a review says, before any estimate. */
+import type { Day } from '../../days.ts'
+import { knownOn } from './cohort.ts'
+import type { ColonyFacts, OutcomeKind } from './facts.ts'
+
+/** Colonies by the way they left as of a day; `here`: still in the yard. They add up to all colonies. */
+export type Fates = Record<OutcomeKind | 'here', number>
+
+/** Counts the colonies taken in by a day. Outcomes of later days are not known yet. */
+export function fatesOf(all: readonly ColonyFacts[], asOf: Day): Fates {
+  const fates: Fates = { 'moved-out': 0, united: 0, died: 0, absconded: 0, other: 0, here: 0 }
+  for (const { outcome } of knownOn(all, asOf))
+    fates[outcome !== null && outcome.on <= asOf ? outcome.what : 'here']++
+  return fates
+}
+
+const was = (n: number): string => (n === 1 ? 'was' : 'were')
+
+/**
+ * Example: 'Of 194 colonies, 85 moved out, 54 were lost (40 died, 14 absconded), 16 were united, 2 left otherwise, 37 are
+ * still here.' A way that nobody took is left out.
+ */
+export function fatesReading(f: Fates, unitedIsLoss: boolean): string {
+  const ways: [n: number, words: string][] = [
+    [f.died, 'died'],
+    [f.absconded, 'absconded'],
+    ...(unitedIsLoss ? [[f.united, 'united'] as [number, string]] : []),
+  ]
+  const lost = ways.reduce((sum, [n]) => sum + n, 0)
+  const how = ways.flatMap(([n, words]) => (n === 0 ? [] : [`${n} ${words}`])).join(', ')
+  const all = Object.values(f).reduce((sum, n) => sum + n, 0)
+  if (all === 0) return 'No colonies yet.'
+  const said = [
+    [f['moved-out'], 'moved out'],
+    [lost, `${was(lost)} lost (${how})`],
+    [unitedIsLoss ? 0 : f.united, `${was(f.united)} united`],
+    [f.other, 'left otherwise'],
+    [f.here, `${f.here === 1 ? 'is' : 'are'} still here`],
+  ] as const
+  const parts = said.flatMap(([n, words]) => (n === 0 ? [] : [`${n} ${words}`]))
+  return `Of ${all} ${all === 1 ? 'colony' : 'colonies'}, ${parts.join(', ')}.`
+}

@@ -1,0 +1,148 @@
+/** Which removals survive, honestly counted. */
+
+import { raw } from 'hono/html'
+import { inWordsWithYear } from '../../days.ts'
+import { type Frame, Layout } from '../../parts/index.ts'
+import { FEW } from '../../words/index.ts'
+import { narrows } from './choice.ts'
+import { Choose } from './choose.tsx'
+import { Counting } from './counting.tsx'
+import { Days } from './days-part.tsx'
+import { fatesReading } from './fates.ts'
+import { Losing } from './losing.tsx'
+import { Money } from './money-part.tsx'
+import { pathIn, type ReviewProps } from './part-props.ts'
+import { aliveReading, coloniesOf, meanReading, medianReading } from './readings.ts'
+import { Recovery } from './recovery.tsx'
+import { Stays } from './stays.tsx'
+import { Survival } from './survival.tsx'
+import { WaysOfLoss } from './ways-of-loss.tsx'
+import { choiceWords } from './words.ts'
+
+export const ReviewPage = (p: ReviewProps) => (
+  <Layout frame={p.frame} title="Review" scripts={['islands/review-charts.ts']}>
+    <h1>Which removals survive</h1>
+    {p.problems.length === 0 ? null : (
+      <div class="notice notice-late" role="alert">
+        {p.problems.map((text) => (
+          <p>{text}</p>
+        ))}
+      </div>
+    )}
+    {p.total === 0 ? <NoColonies frame={p.frame} /> : <Reviewed {...p} />}
+  </Layout>
+)
+
+const NoColonies = ({ frame }: { frame: Frame }) => (
+  <div class="sheet">
+    <h2>No colony yet</h2>
+    <p>
+      Once colonies are logged, this page tells how many live, how they are lost, and what goes with losing
+      them. An old spreadsheet can be taken in, too: it counts like colonies you followed here.
+    </p>
+    <p class="buttons">
+      {frame.mayOpen('/intake') ? (
+        <a class="button button-do" href="/intake">
+          Log the first intake
+        </a>
+      ) : null}
+      {frame.mayOpen('/data/colonies') ? (
+        <a class="button" href="/data/colonies">
+          Take in an old spreadsheet
+        </a>
+      ) : null}
+    </p>
+  </div>
+)
+
+const Reviewed = (p: ReviewProps) => {
+  const n = p.look.all.curve.colonies
+  return (
+    <>
+      <Choose {...p} />
+      <p class="review-what" role="status">
+        {whatIsLookedAt(p)}
+      </p>
+      {n === 0 ? (
+        <div class="sheet">
+          <h2>No colony fits</h2>
+          <p>Widen the choice above.</p>
+        </div>
+      ) : (
+        <>
+          {n < FEW ? <TooFew n={n} /> : null}
+          <Headlines {...p} />
+          <Contents money={p.frame.may('see-private')} />
+          <Survival {...p} />
+          <Days {...p} />
+          <WaysOfLoss {...p} />
+          <Losing {...p} />
+          <Recovery {...p} />
+          <Stays {...p} />
+          {p.frame.may('see-private') ? <Money {...p} /> : null}
+          <Counting {...p} />
+          <script type="application/json" id="review-data">
+            {raw(JSON.stringify(p.charts).replaceAll('<', '\\u003c'))}
+          </script>
+        </>
+      )}
+    </>
+  )
+}
+
+/** The page is long: what is on it. */
+const Contents = ({ money }: { money: boolean }) => (
+  <nav class="contents" aria-label="On this page">
+    <a href="#survival">Alive by day</a>
+    <a href="#days">Day 30 and 60</a>
+    <a href="#ways">Ways of loss</a>
+    <a href="#losing">What goes with losing</a>
+    <a href="#recovery">Queens</a>
+    <a href="#stays">Days in the yard</a>
+    {money ? <a href="#money">Money</a> : null}
+    <a href="#counting">How it is counted</a>
+  </nav>
+)
+
+/** '41 colonies, removal type: wall, as of Wed 10 Jun 2026; lost means died or absconded.' */
+export function whatIsLookedAt({
+  look,
+  naming,
+  total,
+}: Pick<ReviewProps, 'look' | 'naming' | 'total'>): string {
+  const { choice, taken } = look
+  const of = narrows(choice) ? `${taken} of ${coloniesOf(total, '')}` : coloniesOf(taken, '')
+  const lost = choice.unitedIsLoss ? 'died, absconded or united' : 'died or absconded'
+  return `${[of, ...choiceWords(choice, naming)].join(', ')}, as of ${inWordsWithYear(choice.asOf)}. Lost means ${lost}.`
+}
+
+const TooFew = ({ n }: { n: number }) => (
+  <div class="notice">
+    <h2>{coloniesOf(n, '')}: what cannot be concluded</h2>
+    <p>
+      With fewer than {FEW} colonies these numbers cannot say which removals are worth doing, at what heat to
+      refuse, or what goes with losing. They tell what happened to these colonies, not how the next ones will
+      fare: the limits show how wide open that is. Come back when there are more, or take in your old records.
+    </p>
+  </div>
+)
+
+const Headlines = (p: ReviewProps) => {
+  const { look } = p
+  return (
+    <div class="review-heads">
+      <ul class="sentences sentences-large">
+        <li>{fatesReading(look.fates, look.choice.unitedIsLoss)}</li>
+        <li>{aliveReading('', 30, look.alive[30])}</li>
+        <li>{aliveReading('', 60, look.alive[60])}</li>
+        <li>{medianReading('', look.all.review)}</li>
+        <li>{meanReading('', 60, look.all.review)}</li>
+      </ul>
+      <p class="buttons">
+        <a class="button" href={pathIn(p, '/report')}>
+          Season report, two pages to print
+        </a>
+      </p>
+    </div>
+  )
+}

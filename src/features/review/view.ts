@@ -1,0 +1,166 @@
+/** Everything the review page, its report and its CSV files show, for one choice of colonies. */
+
+import type { Day } from '../../days.ts'
+import type { History } from '../../journal/index.ts'
+import type { Protocol } from '../../recovery/index.ts'
+import {
+  asLost,
+  type Curve,
+  countByDay,
+  cumulativeIncidence,
+  type DayCounts,
+  type Incidence,
+  kaplanMeier,
+  logRank,
+  together,
+} from '../../statistics/index.ts'
+import { FEW } from '../../words/index.ts'
+import { type Choice, chosen } from './choice.ts'
+import { type CohortOptions, cohortOf, lossWays } from './cohort.ts'
+import { type ShareAlive, shareAlive, type TypeOnDay, typesOnDay } from './comparison.ts'
+import { type Findings, goesWithLosing } from './factors.ts'
+import type { ColonyFacts } from './facts.ts'
+import { type Fates, fatesOf } from './fates.ts'
+import { type MoneyReview, moneyOf } from './money.ts'
+import { type PathCount, pathCounts, queenrightByDay, recoveryOf } from './recovery-path.ts'
+import { countedBy, type GroupReview, groupReview } from './review.ts'
+import { type YardStay, yardStay } from './stay.ts'
+
+/** A colony: what Review asks of it, and its whole history. */
+export interface ColonyRecord {
+  facts: ColonyFacts
+  history: History
+}
+
+export interface Group {
+  name: string
+  counts: DayCounts
+  curve: Curve
+  review: GroupReview
+  /** By way of leaving. */
+  ways: Incidence
+  stay: YardStay
+}
+
+export const VIEW_DAYS = [30, 60] as const
+export type LookDay = (typeof VIEW_DAYS)[number]
+
+export interface ReviewView {
+  choice: Choice
+  /** Colonies chosen. Those entered only after they had left were never followed, and count in nothing below. */
+  taken: number
+  /** What became of every colony chosen, plainly counted. */
+  fates: Fates
+  /** All colonies chosen, as one group. */
+  all: Group
+  /** The groups compared, the most colonies first; equal numbers by name. */
+  groups: Group[]
+  /** Those of them drawn in the large chart. */
+  drawn: Group[]
+  alive: Record<LookDay, ShareAlive>
+  /** One row a group, in the order of `groups`. */
+  onDay: Record<LookDay, TypeOnDay[]>
+  logRank: { chisq: number; df: number; p: number } | null
+  findings: Findings
+  paths: PathCount[]
+  queenright: Incidence
+  money: MoneyReview
+}
+
+export interface ReviewViewOptions extends CohortOptions {
+  protocol: Protocol
+}
+
+/** Groups drawn when none were asked for, and at most: more lines than these cannot be told apart. */
+export const DRAWN_AT_FIRST = 3
+export const MOST_DRAWN = 5
+
+/** Works out the whole review. Pure. */
+export function reviewView(
+  records: readonly ColonyRecord[],
+  choice: Choice,
+  options: ReviewViewOptions,
+): ReviewView {
+  const { asOf, unitedIsLoss } = choice
+  const taken = chosen(records, choice, options)
+  const colonies = taken.map((r) => r.facts)
+  const groups = groupsIn(colonies, choice, options)
+  const all = wholeOf(groups, colonies, choice)
+  const names = groups.map((g) => g.name)
+  const curves = groups.map((g) => g.curve)
+  const test = logRank(groups.map((g) => asLost(g.counts, lossWays(unitedIsLoss))))
+  const histories = taken.map((r) => historyUntil(r.history, asOf))
+  const recoveries = histories.map((h) => recoveryOf(h, asOf, options.protocol))
+  // Where nobody was followed that long, only groups lost to the last one have a share: nothing to lean on.
+  const groupsOnDay = (day: LookDay): TypeOnDay[] =>
+    shareAlive(all.curve, day).survival === null
+      ? typesOnDay(names, curves, day).map((t) => ({ ...t, pooled: null }))
+      : typesOnDay(names, curves, day)
+  return {
+    choice,
+    taken: taken.length,
+    fates: fatesOf(colonies, asOf),
+    all,
+    groups,
+    drawn: drawnOf(groups, choice.shown),
+    alive: { 30: shareAlive(all.curve, 30), 60: shareAlive(all.curve, 60) },
+    onDay: { 30: groupsOnDay(30), 60: groupsOnDay(60) },
+    logRank: test === null ? null : { chisq: test.chisq, df: test.df, p: test.p },
+    findings: goesWithLosing(colonies, asOf, { unitedIsLoss }),
+    paths: pathCounts(recoveries),
+    queenright: queenrightByDay(recoveries),
+    money: moneyOf(histories),
+  }
+}
+
+/** A history as it stood at the end of a day. */
+export function historyUntil(history: History, asOf: Day): History {
+  if (history.entries.every((e) => e.on <= asOf)) return history
+  const outcome = history.outcome
+  return {
+    ...history,
+    entries: history.entries.filter((e) => e.on <= asOf),
+    outcome: outcome !== null && outcome.on <= asOf ? outcome : null,
+  }
+}
+
+function groupsIn(colonies: readonly ColonyFacts[], choice: Choice, options: CohortOptions): Group[] {
+  const nameOf = (c: ColonyFacts): string => cohortOf(c, choice.by, options)
+  const { names, counts } = countedBy(colonies, choice.asOf, nameOf)
+  const members = new Map<string, ColonyFacts[]>(names.map((name) => [name, []]))
+  for (const c of colonies) members.get(nameOf(c))?.push(c)
+  return counts
+    .map((c, i) => groupOf(names[i] ?? '', c, members.get(names[i] ?? '') ?? [], choice))
+    .sort((a, b) => b.curve.colonies - a.curve.colonies || (a.name < b.name ? -1 : 1))
+}
+
+/** Counts of nobody, for when no colony was chosen. */
+const nobody = (): DayCounts[] => countByDay({ day: [], way: [] }, 3)
+
+function wholeOf(groups: readonly Group[], colonies: readonly ColonyFacts[], choice: Choice): Group {
+  const counts = groups.length === 0 ? nobody() : groups.map((g) => g.counts)
+  return groupOf('', together(counts), colonies, choice)
+}
+
+function groupOf(
+  name: string,
+  counts: DayCounts,
+  colonies: readonly ColonyFacts[],
+  { asOf, unitedIsLoss }: Choice,
+): Group {
+  return {
+    name,
+    counts,
+    curve: kaplanMeier(asLost(counts, lossWays(unitedIsLoss))),
+    review: groupReview(counts, unitedIsLoss),
+    ways: cumulativeIncidence(counts),
+    stay: yardStay(colonies, asOf),
+  }
+}
+
+/** Those asked for; else the largest, without the ones too small to draw anything from. */
+function drawnOf(groups: readonly Group[], shown: readonly string[]): Group[] {
+  if (groups.length < 2) return []
+  const asked = groups.filter((g) => shown.includes(g.name)).slice(0, MOST_DRAWN)
+  return asked.length > 0 ? asked : groups.filter((g) => g.curve.colonies >= FEW).slice(0, DRAWN_AT_FIRST)
+}

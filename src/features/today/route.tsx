@@ -1,0 +1,101 @@
+import { Hono } from 'hono'
+import { v7 } from 'uuid'
+import {
+  colonyPath,
+  type Env,
+  forecastCache,
+  type Ground,
+  groundIn,
+  type PageDeps,
+  page,
+} from '../../app/index.ts'
+import type { Day } from '../../days.ts'
+import type { ColonySummary } from '../../store/index.ts'
+import { betterDay, live, mayWaitUntil, toDoOf, waitsUntil } from '../../words/index.ts'
+import { type Missed, missedNow, missedWords } from '../round/index.ts'
+import { type TodayLine, TodayPage, type TodayProps } from './page.tsx'
+
+/** Today's round. */
+export function today(deps: PageDeps): Hono<Env> {
+  const app = new Hono<Env>()
+  const forecasts = deps.forecasts ?? forecastCache()
+
+  /** Only where the plan leaves another day open to choose. */
+  const betterThanToday = (s: ColonySummary, ground: Ground): string | null => {
+    const until = mayWaitUntil(s.plan)
+    const history = until === null ? null : deps.store.colony(s.id)?.history
+    if (until === null || history === null || history === undefined) return null
+    return betterDay(forecasts.telling({ id: s.id, history, plan: s.plan }, ground, until))
+  }
+
+  app.get('/', (c) => {
+    const { frame } = c.var
+    const ground = groundIn(deps.store, frame.today, frame.zone)
+    const missed = missedNow(deps.store, frame.today)
+    const inYard = planned(deps.store, frame.today)
+    const due = inYard.flatMap((s) => lineOf(s, missed.get(s.id), () => betterThanToday(s, ground)))
+    const ids = new Set(due.map((d) => d.id))
+    const others = inYard.filter((s) => !ids.has(s.id))
+    const empty = due.length === 0 && others.length === 0 && deps.store.changes({ limit: 1 }).length === 0
+    return page(c, <TodayPage frame={frame} yards={byYard(due)} waiting={byWait(others)} empty={empty} />)
+  })
+  return app
+}
+
+/** Colonies in the yard with their plans as of today, read once; where today's could not be written, made anew. */
+function planned(store: PageDeps['store'], today: Day): ColonySummary[] {
+  const inYard = store.colonies({ open: true })
+  if (inYard.every((s) => s.asOf === today)) return inYard
+  const made = new Map(store.today(today).map((s) => [s.id, s]))
+  return inYard.map((s) => made.get(s.id) ?? s)
+}
+
+interface Due {
+  id: string
+  yard: string
+  line: TodayLine
+}
+
+function lineOf(s: ColonySummary, missed: Missed | undefined, better: () => string | null): Due[] {
+  const toDo = toDoOf(s.plan)
+  if (toDo === null) return []
+  return [
+    {
+      id: s.id,
+      yard: s.yard,
+      line: {
+        tag: s.tag,
+        path: colonyPath(s),
+        stand: s.stand,
+        toDo,
+        missed: missed ? missedWords(missed, s.asOf) : null,
+        betterDay: better(),
+        entryId: toDo.lidOn ? v7() : '',
+      },
+    },
+  ]
+}
+
+/** Yards in order; in each, what is late first, then as one walks. */
+function byYard(due: Due[]): { yard: string; lines: TodayLine[] }[] {
+  const yards = new Map<string, TodayLine[]>()
+  for (const { yard, line } of due) yards.set(yard, [...(yards.get(yard) ?? []), line])
+  return [...yards].map(([yard, lines]) => ({
+    yard,
+    lines: [...lines.filter((l) => l.toDo.late), ...lines.filter((l) => !l.toDo.late)],
+  }))
+}
+
+type Waiting = TodayProps['waiting']
+
+function byWait(others: ColonySummary[]): Waiting {
+  const groups = new Map<Day | null, Waiting[number]['colonies']>()
+  for (const s of others) {
+    const until = waitsUntil(s.plan)
+    const late = live(s.plan).some((c) => c.status === 'overdue')
+    groups.set(until, [...(groups.get(until) ?? []), { tag: s.tag, path: colonyPath(s), late }])
+  }
+  return [...groups]
+    .map(([until, colonies]) => ({ until, colonies }))
+    .sort((a, b) => (a.until ?? '9').localeCompare(b.until ?? '9'))
+}

@@ -1,0 +1,110 @@
+import { Hono } from 'hono'
+import { type AppContext, colonyPath, type Env, type PageDeps, page } from '../../app/index.ts'
+import { ribbonOf } from '../../parts/index.ts'
+import { PHASES, type Phase } from '../../recovery/index.ts'
+import type { ColonySummary, Repository } from '../../store/index.ts'
+import { leftWords, live, PHASE_WORDS, toDoOf, waitWords } from '../../words/index.ts'
+import { SHOWS, type Show, SORTS, type Sort, YardPage, type YardProps, type YardRow } from './page.tsx'
+
+const PAGE = 40
+
+/** The yard: filter, order, find by tag. */
+export function yard(deps: PageDeps): Hono<Env> {
+  const app = new Hono<Env>()
+  app.get('/yard', (c) => {
+    const { store } = deps
+    const asked = askedIn(c)
+    const exact = asked.find === '' ? null : store.colony(asked.find)
+    if (exact !== null && asked.yard === '') return c.redirect(colonyPath(exact.summary), 303)
+    const found = choose(store, asked)
+    const pages = Math.max(1, Math.ceil(found.length / PAGE))
+    const at = Math.min(asked.page, pages)
+    return page(
+      c,
+      <YardPage
+        frame={c.var.frame}
+        rows={found.slice((at - 1) * PAGE, at * PAGE).flatMap((s) => rowOf(store, s))}
+        total={found.length}
+        yards={store.yards()}
+        asked={{ ...asked, page: at }}
+        pages={pages}
+        empty={store.yards().length === 0}
+        pageHref={(n) => hrefOf(asked, n)}
+      />,
+    )
+  })
+  return app
+}
+
+type Asked = YardProps['asked']
+
+const oneOf = <T extends string>(value: string | undefined, among: readonly T[], otherwise: T): T =>
+  among.find((a) => a === value) ?? otherwise
+
+function askedIn(c: AppContext): Asked {
+  const n = Number(c.req.query('page'))
+  return {
+    yard: (c.req.query('yard') ?? '').slice(0, 80),
+    find: (c.req.query('find') ?? '').trim().slice(0, 60),
+    sort: oneOf(c.req.query('sort'), Object.keys(SORTS) as Sort[], 'walk'),
+    show: oneOf(c.req.query('show'), Object.keys(SHOWS) as Show[], 'in'),
+    phase: oneOf<Phase | ''>(c.req.query('phase'), PHASES, ''),
+    page: Number.isInteger(n) && n > 0 ? n : 1,
+  }
+}
+
+function choose(store: Repository, asked: Asked): ColonySummary[] {
+  const found = store
+    .colonies({
+      open: asked.show === 'all' ? undefined : asked.show === 'in',
+      yard: asked.yard || undefined,
+      text: asked.find || undefined,
+    })
+    .filter((s) => asked.phase === '' || s.phase === asked.phase)
+  switch (asked.sort) {
+    case 'walk':
+      return asked.show === 'in'
+        ? found
+        : found.sort((a, b) => (b.closedOn ?? '9').localeCompare(a.closedOn ?? '9'))
+    case 'day':
+      return found.sort((a, b) => b.day - a.day)
+    case 'tag':
+      return found.sort((a, b) => a.tag.localeCompare(b.tag, 'en', { numeric: true }))
+    case 'next':
+      return found.sort((a, b) => pressing(a).localeCompare(pressing(b)))
+  }
+}
+
+/** Sorts late before due before open before waiting, the nearer end first. */
+function pressing(s: ColonySummary): string {
+  const check = s.plan.checks.length === 0 ? undefined : live(s.plan)[0]
+  const rank = check === undefined ? 3 : ['overdue', 'due', 'open'].indexOf(check.status)
+  return `${rank} ${check?.closes ?? s.nextOpens ?? '9'} ${s.tag}`
+}
+
+function rowOf(store: Repository, s: ColonySummary): YardRow[] {
+  const colony = store.colony(s.id)
+  if (colony === null) return []
+  const toDo = s.closedOn === null ? toDoOf(s.plan) : null
+  return [
+    {
+      tag: s.tag,
+      path: colonyPath(s),
+      yard: s.yard,
+      stand: s.stand,
+      day: s.day,
+      standing: s.outcome === null ? PHASE_WORDS[s.phase] : leftWords(s.outcome),
+      next: toDo?.title ?? waitWords(s.plan),
+      status: toDo === null ? null : (toDo.check?.status ?? 'due'),
+      left: s.closedOn,
+      ribbon: ribbonOf(colony.history, s.plan),
+    },
+  ]
+}
+
+function hrefOf(asked: Asked, n: number): string {
+  const query = new URLSearchParams()
+  for (const [key, value] of Object.entries({ ...asked, page: n }))
+    if (value !== '') query.set(key, String(value))
+  return `/yard?${query}`
+}

@@ -1,0 +1,37 @@
+/** The door of this room; README.md says what is behind it. */
+export { CALIBRATION, type CalibrationBin } from './calibration-data.ts'
+export { colonyForecast, type ForecastSettings } from './colony-forecast.ts'
+export { DEFAULT_DONOR_RULES, type Donor } from './donors.ts'
+export type { Foreseen, FrameSeen } from './foreseen.ts'
+export { effectOfCappedFrame } from './frame-effect.ts'
+export { type Learned, type LearnedRate, learning } from './learn.ts'
+export type { Hemisphere } from './life.ts'
+export { freeFrom, type OccupancyDay, occupancyForecast } from './occupancy.ts'
+export { calibrating, type OwnCalibration } from './own-calibration.ts'
+export { moreThan } from './poisson-binomial.ts'
+export { type QueenOdds, queenOdds, type Story, storyOf } from './queen-odds.ts'
+export {
+  type Basis,
+  DEFAULT_RATES,
+  FIRST_EGG,
+  RATE_NAMES,
+  RATE_TABLE,
+  type Rate,
+  type Rates,
+  ratesWith,
+} from './rates.ts'
+export { type MoveOutForecast, moveOutForecast } from './readiness.ts'
+export { KIND_WORDS, KINDS, type Kind } from './story/kinds.ts'
+export { listModelOf, type Model } from './story/walk.ts'
+export { type StrengthForecast, strengthForecast } from './strength.ts'
+export {
+  type ColonyNeed,
+  DEFAULT_ORDER,
+  type NeedByDay,
+  type OrderAdvice,
+  type OrderOptions,
+  orderAdvice,
+  type SupplyForecast,
+} from './supplies.ts'
+export { HARDLY_TELLING, mostTelling, type TellingDay, tellingDays, tellingSentence } from './telling-day.ts'
+export { type ColonySupplies, colonySupplies, yardSupplies } from './yard-supplies.ts'

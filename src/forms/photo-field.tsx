@@ -1,0 +1,60 @@
+/** Photos with an entry: those already kept, each to be left out again, and a field for more. */
+import { MOST_PHOTOS } from '../journal/index.ts'
+import { Beside, type FormState, idOf } from './field.tsx'
+import { many } from './typed.ts'
+
+export const PhotoField = ({ form }: { form: FormState }) => {
+  const kept = many(form.typed, 'photos')
+  return (
+    <fieldset class="field photos" id={idOf('photos')}>
+      <legend>Photos</legend>
+      <Beside
+        form={form}
+        name="photos"
+        label="Photos"
+        hint={`Up to ${MOST_PHOTOS}. Everybody in the yard sees them. Where they were taken is left out.`}
+      />
+      {kept.length === 0 ? null : (
+        <div class="photo-strip">
+          {kept.map((id, i) => (
+            <label class="photo-kept">
+              <img
+                src={`/photos/${id}`}
+                alt={`${i + 1} of ${kept.length}`}
+                width={96}
+                height={96}
+                loading="lazy"
+              />
+              <span>
+                <input type="checkbox" name="photos" value={id} checked /> keep
+              </span>
+            </label>
+          ))}
+        </div>
+      )}
+      <div class="photo-strip" id="photo-chosen" />
+      <p class="small" id="photo-says" role="status" />
+      <label class="unseen" for="photo-files">
+        Take or choose photos
+      </label>
+      <input id="photo-files" type="file" name="photo" accept="image/jpeg,image/png,image/webp" multiple />
+    </fieldset>
+  )
+}
+
+/** Photos of an entry in the journal, small; each opens whole on a page that leads back to its colony. */
+export const Photos = ({ ids, path }: { ids: readonly string[]; path: string }) => (
+  <p class="photo-strip">
+    {ids.map((id, i) => (
+      <a href={`${path}/photo/${id}`}>
+        <img
+          src={`/photos/${id}`}
+          alt={`Seen then, ${i + 1} of ${ids.length}`}
+          width={96}
+          height={96}
+          loading="lazy"
+        />
+      </a>
+    ))}
+  </p>
+)

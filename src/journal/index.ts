@@ -1,0 +1,46 @@
+/** The door of this room; README.md says what is behind it. */
+export { type Disagreement, saysNothing, withDayLooks } from './day-looks.ts'
+export {
+  CLEARED_BY,
+  type DiseaseCleared,
+  day,
+  type Entry,
+  type EntryKind,
+  entry,
+  GIFTS,
+  type Gift,
+  type Given,
+  type Inspection,
+  type Intake,
+  intake,
+  METHODS,
+  MISSED_REASONS,
+  type MissedReason,
+  type MissedVisit,
+  type MiteWash,
+  MOST_PHOTOS,
+  type Move,
+  type Note,
+  OUTCOMES,
+  type Outcome,
+  outcome,
+  photoId,
+  QUEEN_AT_INTAKE,
+  type QueenCage,
+  REMOVAL_TYPES,
+  SIGNS,
+  SYRUPS,
+  tag,
+} from './entry.ts'
+export { type Happening, happeningOf } from './happening.ts'
+export {
+  contradictions,
+  type History,
+  historyOf,
+  replacements,
+  type StandingEntry,
+  standing,
+} from './history.ts'
+export { eachKind, isVisit, KIND_TABLE, never, wasThere } from './kinds.ts'
+export { type Problem, problemLine, problemsOf } from './problem.ts'
+export { natural, type StandPlace, standOrder } from './stand-order.ts'

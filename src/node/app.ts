@@ -1,0 +1,153 @@
+/**
+ * The app: what every request passes through, and one line for each feature's routes. Listens to nothing by itself.
+ *
+ * Outside the door are the pages of signing in. Behind it there is one app for each role, built on the store as that role
+ * sees it, so that no page can show or write what its viewer may not.
+ */
+
+import { Hono } from 'hono'
+import { bodyLimit } from 'hono/body-limit'
+import { compress } from 'hono/compress'
+import {
+  type AppContext,
+  allowed,
+  broken,
+  type Env,
+  forecastCache,
+  frame,
+  tooLarge,
+  unknownPage,
+} from '../app/index.ts'
+import { headers, logged, ownPagesOnly, timeLimit } from '../app/node.ts'
+import { account, invite, noStrangers, people, setUp, signIn, visitor } from '../features/accounts/node.ts'
+import { api, apiTokens } from '../features/api/node.ts'
+import type { CalendarDeps } from '../features/calendar/index.ts'
+import { calendar, calendarFeed } from '../features/calendar/node.ts'
+import { photos } from '../features/colony/index.ts'
+import { changes, data } from '../features/data/node.ts'
+import { entries } from '../features/entries/index.ts'
+import { moveOutRecord } from '../features/handing-on/index.ts'
+import { yardBook } from '../features/handing-on/node.ts'
+import { health } from '../features/health/index.ts'
+import { coloniesImport } from '../features/import/node.ts'
+import { letters, openLetter } from '../features/letters/node.ts'
+import type { MessagesDeps } from '../features/messages/index.ts'
+import { messages } from '../features/messages/node.ts'
+import { offline } from '../features/offline/index.ts'
+import { paper, sheetEntry } from '../features/paper/index.ts'
+import { labels } from '../features/paper/node.ts'
+import { ROUND_PAGES } from '../features/phone-features.ts'
+import { settings } from '../features/protocol/index.ts'
+import { protocol } from '../features/protocol/node.ts'
+import { rates } from '../features/rates/node.ts'
+import { removalIntake, removalSteps, removals, removalTerms } from '../features/removal/index.ts'
+import { removalSign } from '../features/removal/node.ts'
+import { review } from '../features/review/node.ts'
+import { stands, supplies, supplyWarmer } from '../features/supplies/node.ts'
+import { may, ROLES, type Role, storeFor } from '../people/index.ts'
+import { PHOTO_LIMIT } from '../photos/index.ts'
+import { assetFiles } from './assets.ts'
+
+/** What all features together are given. */
+export type AllDeps = MessagesDeps & CalendarDeps
+
+type Feature = (deps: AllDeps) => Hono<Env>
+
+/** What a stranger can reach. */
+const PUBLIC_FEATURES: Feature[] = [signIn, setUp, invite, openLetter, calendarFeed]
+
+/**
+ * Features, each a sub-app with its own paths; those a phone can answer without signal are in round-pages.ts. A new
+ * feature is a file in routes/, a line here, and a line for each of its paths in src/people/permissions.ts, which says
+ * who may open it.
+ */
+const ROUTES: Feature[] = [
+  ...ROUND_PAGES,
+  paper,
+  labels,
+  sheetEntry,
+  calendar,
+  entries,
+  offline,
+  photos,
+  settings,
+  account,
+  people,
+  data,
+  coloniesImport,
+  changes,
+  review,
+  supplies,
+  stands,
+  rates,
+  removalTerms,
+  removalIntake,
+  removalSign,
+  removalSteps,
+  removals,
+  protocol,
+  health,
+  letters,
+  moveOutRecord,
+  yardBook,
+  messages,
+  apiTokens,
+]
+
+export const BODY_LIMIT = 1024 * 1024
+
+/** Paths that take more than a form, and how much. */
+const LARGE: Record<string, number> = { '/data/import': 64 * BODY_LIMIT, '/data/colonies': 8 * BODY_LIMIT }
+
+/** A photo, and a form with the photos of one entry as a camera makes them. */
+const PHOTO = /^\/photos\//
+const MOST_WITH_PHOTOS = 4 * PHOTO_LIMIT
+
+function mostFor(c: AppContext): number {
+  const large = LARGE[c.req.path]
+  if (large !== undefined) return large
+  if (PHOTO.test(c.req.path)) return PHOTO_LIMIT
+  return /^multipart\/form-data\b/i.test(c.req.header('content-type') ?? '') ? MOST_WITH_PHOTOS : BODY_LIMIT
+}
+
+/** Everything but listening. */
+export function createApp(deps: AllDeps): Hono<Env> {
+  const app = new Hono<Env>()
+  app.use(logged(deps.log, deps.outside), compress(), headers(deps.outside), timeLimit)
+  app.route('/', assetFiles(deps.assets))
+  // Asks for a token in a header, which no other site can make a browser send; a session is nothing to it.
+  app.route('/', api(deps))
+  app.use(ownPagesOnly(deps), visitor(deps))
+  app.use((c, next) => {
+    // Strangers get the smaller limit everywhere: it must not tell which paths there are.
+    return bodyLimit({ maxSize: c.var.viewer === null ? BODY_LIMIT : mostFor(c), onError: tooLarge })(c, next)
+  })
+  for (const feature of PUBLIC_FEATURES) app.route('/', feature(deps))
+  app.use(noStrangers(deps))
+  const shared = { ...deps, forecasts: deps.forecasts ?? forecastCache() }
+  const behind = Object.fromEntries(ROLES.map((role) => [role, appFor(role, shared)])) as Record<
+    Role,
+    Hono<Env>
+  >
+  app.all('*', (c) => {
+    const { viewer } = c.var
+    return viewer === null ? unknownPage(c) : behind[viewer.role].fetch(c.req.raw, { ...c.env, viewer })
+  })
+  app.onError(broken(deps))
+  return app
+}
+
+/** Everything behind the door, as one role has it. */
+export function appFor(role: Role, deps: AllDeps): Hono<Env> {
+  const own = { ...deps, store: storeFor(role, deps.store) }
+  const app = new Hono<Env>()
+  app.use(async (c, next) => {
+    c.set('viewer', c.env.viewer ?? null)
+    await next()
+  })
+  app.use(frame(own, may(role, 'see-supplies') ? supplyWarmer(own) : undefined), allowed)
+  for (const feature of ROUTES) app.route('/', feature(own))
+  app.notFound(unknownPage)
+  app.onError(broken(own))
+  return app
+}

@@ -1,0 +1,106 @@
+/** One database file and everything that is kept in it, put together: the journal, the people, the backups. */
+
+import { dayIn } from '../days.ts'
+import type { Calendars } from '../features/calendar/index.ts'
+import { calendarsOn } from '../features/calendar/node.ts'
+import type { HookRules, Mailer, Messages } from '../features/messages/index.ts'
+import { choicesOn, messengerOf, sentOn } from '../features/messages/node.ts'
+import type { ApiTokens, Cost, Limits, People } from '../people/index.ts'
+import { apiTokensOn, peopleOn } from '../people/node.ts'
+import type { PhotoFiles } from '../photos/index.ts'
+import { photoFolder, shelfIn, shelfInMemory } from '../photos/node.ts'
+import type { BackupService, Connection, Store } from '../store/index.ts'
+import {
+  assertIntact,
+  assertNotLost,
+  backupServiceOf,
+  DamagedError,
+  openConnection,
+  StoreError,
+  storeOn,
+  wayOut,
+} from '../store/node.ts'
+
+export interface Services {
+  /** For rooms that keep tables of their own in the file. */
+  connection: Connection
+  store: Store
+  people: People
+  tokens: ApiTokens
+  messages: Messages
+  calendars: Calendars
+  /** Null for a database in memory. */
+  safekeeping: BackupService | null
+  /** Pictures taken at the boxes. */
+  photos: PhotoFiles
+  close: () => void
+}
+
+export interface ServicesOptions {
+  clock?: () => Date
+  /** Less than the real cost of hashing: for tests and the demo. */
+  cost?: Cost
+  limits?: Limits
+  /** Hears when a backup or a message fails. */
+  report?: (error: unknown) => void
+  /** Null: no e-mail is sent. */
+  mailer?: Mailer | null
+  /** Where webhooks may go; nowhere by default. */
+  hookRules?: HookRules
+  /** Address of the yard's pages, for messages. */
+  home?: string | null
+}
+
+/** The machine's own time zone. */
+export const machineZone = (): string => Intl.DateTimeFormat().resolvedOptions().timeZone
+
+/** No webhook goes anywhere. */
+const NOWHERE: HookRules = { mayReach: () => false }
+
+/** Opens the file, or makes it, bringing it up to date. Throws StoreError in words when it cannot be used. */
+export function openServices(file: string, options: ServicesOptions = {}): Services {
+  const { clock = () => new Date(), cost, limits, report = () => undefined } = options
+  const { mailer = null, hookRules = NOWHERE, home = null } = options
+  const connection = openConnection(file)
+  const store = storeOn(connection)
+  const people = peopleOn(connection, {
+    clock,
+    ...(cost === undefined ? {} : { cost }),
+    ...(limits === undefined ? {} : { limits }),
+  })
+  const zone = (): string => store.settings.get('timeZone') ?? machineZone()
+  const dayOf = (instant: Date): string => dayIn(zone(), instant)
+  const [choices, sent] = [choicesOn(connection), sentOn(connection)]
+  const parts = { store, choices, sent, mailer, rules: hookRules, clock, zone, home, report }
+  return {
+    connection,
+    store,
+    people,
+    tokens: apiTokensOn(connection, clock),
+    messages: { choices, sent, messenger: messengerOf(parts) },
+    calendars: calendarsOn(connection, clock),
+    safekeeping: connection.raw.memory ? null : backupServiceOf(connection, { clock, dayOf, report }),
+    photos: connection.raw.memory ? shelfInMemory() : shelfIn(photoFolder(file)),
+    close: () => store.close(),
+  }
+}
+
+/**
+ * The same for serving: the whole file is read through first. Throws StoreError for a damaged file, naming the newest good
+ * backup and how to go back to it.
+ */
+export function openCheckedServices(file: string, options: ServicesOptions = {}): Services {
+  try {
+    assertNotLost(file)
+    const connection = openConnection(file)
+    try {
+      assertIntact(connection)
+    } finally {
+      connection.raw.close()
+    }
+    return openServices(file, options)
+  } catch (error) {
+    if (!(error instanceof DamagedError)) throw error
+    throw new StoreError(`${error.message} It is not served.\n${wayOut(file)}`)
+  }
+}

@@ -1,0 +1,39 @@
+/** The door of this room; README.md says what is behind it. */
+export { RemovalCautions, VisitCautions } from './cautions.tsx'
+export { Counted, NotYet, Part, Reading, Share, Wide } from './chapter.tsx'
+export {
+  areaPath,
+  BOX,
+  bandPath,
+  labelHeights,
+  type StepPoint,
+  stepPath,
+  TOP,
+  tickPath,
+} from './chart-paths.ts'
+export { FromTo, On, SpanOf, WindowOf } from './date.tsx'
+export { ALL_SHARES, anchor, DaysPlot, type ValueScale } from './days-plot.tsx'
+export {
+  along,
+  below,
+  betweenPath,
+  linePath,
+  namesIn,
+  scaleFor,
+  stacked,
+  stretchOf,
+} from './forecast-chart.ts'
+export { FormPage } from './form-page.tsx'
+export { HeldNotice } from './held.tsx'
+export { Journal, type JournalLine } from './journal.tsx'
+export { KEYS, KeysTick, TAKEN_BACK } from './keys-tick.tsx'
+export { type Frame, Layout } from './layout.tsx'
+export { Mark } from './mark.tsx'
+export { type Ask, type PhoneState, waitingWords } from './phone-state.ts'
+export { PlotArea, shareLabel, ValueAxis } from './plot-area.tsx'
+export { Range, RangeHead, ratios, type Scale, SHARES } from './range.tsx'
+export { Refusal } from './refusal.tsx'
+export { RibbonDefs } from './ribbon/key.tsx'
+export { type Ribbon, ribbonOf } from './ribbon/model.ts'
+export { RibbonSmall, RibbonStrip } from './ribbon/strip.tsx'
+export { UNITS_LABELS, UnitsForm } from './units-form.tsx'

@@ -1,0 +1,133 @@
+/** The journal of a colony: newest first, what was corrected or taken back struck out, each line signed and dated. */
+
+import type { Day } from '../days.ts'
+import { Photos } from '../forms/index.ts'
+import type { Entry } from '../journal/index.ts'
+import { ACTION_OF_KIND } from '../people/index.ts'
+import type { Joined } from '../store/index.ts'
+import { dayWords, entryWords } from '../words/index.ts'
+import type { Frame } from './layout.tsx'
+
+export interface JournalLine {
+  entry: Entry
+  /** Who entered it, and on which day. */
+  recordedBy: string
+  recordedOn: Day
+  /** What took this entry's place: a correction, or a withdrawal. */
+  superseded: { by: string; on: string; withdrawn: boolean; reason: string | null } | null
+}
+
+interface JournalProps {
+  lines: JournalLine[]
+  /** Colonies that were united into this one: told by their journals, and not to be corrected here. */
+  joined: Joined[]
+  frame: Frame
+  /** Of the colony's page. */
+  path: string
+}
+
+export const Journal = ({ lines, joined, frame, path }: JournalProps) => (
+  <section class="section">
+    <h2>Journal</h2>
+    <ol class="journal">
+      {byDay(lines, joined).map((x) =>
+        'entry' in x ? <Line line={x} frame={frame} path={path} /> : <JoinedLine joined={x} frame={frame} />,
+      )}
+    </ol>
+  </section>
+)
+
+/** Newest day first; what was united stands above what was written down at the box on that day. */
+const byDay = (lines: JournalLine[], joined: Joined[]): (JournalLine | Joined)[] =>
+  [...joined, ...lines]
+    .map((x) => ({ x, on: 'entry' in x ? x.entry.on : x.on }))
+    .sort((a, b) => b.on.localeCompare(a.on))
+    .map(({ x }) => x)
+
+const JoinedLine = ({ joined: j, frame }: { joined: Joined; frame: Frame }) => (
+  <li class="entry">
+    <p class="entry-when">
+      <time datetime={j.on}>{dayWords(j.on, frame.today)}</time>
+      <span class="soft"> {j.by}</span>
+    </p>
+    <div class="entry-said">
+      <p>
+        <strong>{j.tag} was united into it</strong>, as{' '}
+        <a href={`/colony/${j.colony}`}>the journal of {j.tag}</a> tells.
+      </p>
+    </div>
+  </li>
+)
+
+/** One's own entries, or anybody's; an intake or outcome only where one may make such. */
+const mayCorrect = ({ entry, recordedBy }: JournalLine, frame: Frame): boolean =>
+  frame.may('correct-any') || (recordedBy === frame.viewer?.name && frame.may(ACTION_OF_KIND[entry.kind]))
+
+/** Who was at the box stands first; who entered it, and when, only where that was somebody else or on another day. */
+function enteredWords({ entry, recordedBy, recordedOn }: JournalLine, today: Day): string {
+  const by = recordedBy === entry.by ? '' : ` by ${recordedBy}`
+  const on = recordedOn === entry.on ? '' : ` ${dayWords(recordedOn, today)}`
+  return by === '' && on === '' ? '' : `, entered${by}${on}`
+}
+
+const Line = ({ line, frame, path }: { line: JournalLine } & Pick<JournalProps, 'frame' | 'path'>) => {
+  const { entry: e, superseded } = line
+  const unsent = frame.phone?.unsent.includes(e.id) ?? false
+  const words = entryWords(e, frame.units, frame.today, frame.may('see-private'))
+  const text = (
+    <>
+      <strong>{words.title}</strong>
+      {words.facts.length === 0 ? null : <>: {words.facts.join('; ')}</>}
+      {words.note === null ? null : <span class="entry-note">{words.note}</span>}
+    </>
+  )
+  return (
+    <li class={superseded === null ? 'entry' : 'entry entry-struck'} id={`e-${e.id}`}>
+      <p class="entry-when">
+        <time datetime={e.at === undefined ? e.on : `${e.on}T${e.at}`}>
+          {dayWords(e.on, frame.today)}
+          {e.at === undefined ? '' : ` ${e.at}`}
+        </time>
+        <span class="soft">
+          {' '}
+          {e.by}
+          {enteredWords(line, frame.today)}
+        </span>
+      </p>
+      <div class="entry-said">
+        <p>{superseded === null ? text : <del>{text}</del>}</p>
+        {e.replaces === undefined || e.kind === 'withdrawal' ? null : <p class="fine">a correction</p>}
+        {'photos' in e && e.photos !== undefined ? <Photos ids={e.photos} path={path} /> : null}
+        {unsent ? (
+          <p class="small">
+            <a href={`/outbox#o-${e.id}`}>Waits on this phone to be sent</a>
+          </p>
+        ) : null}
+        {superseded === null ? null : (
+          <p class="small">
+            {superseded.withdrawn ? 'Taken back' : 'Corrected'} by {superseded.by}, {superseded.on}
+            {superseded.reason === null ? '' : `: ${superseded.reason}`}
+          </p>
+        )}
+      </div>
+      {superseded !== null || e.kind === 'withdrawal' || unsent || !mayCorrect(line, frame) ? null : (
+        <p class="entry-ways">
+          <a href={`/entry/${e.id}/correct`}>
+            Correct
+            <span class="unseen">
+              {' '}
+              {words.title} of {dayWords(e.on, frame.today)}
+            </span>
+          </a>
+          <a href={`/entry/${e.id}/withdraw`}>
+            Take back
+            <span class="unseen">
+              {' '}
+              {words.title} of {dayWords(e.on, frame.today)}
+            </span>
+          </a>
+        </p>
+      )}
+    </li>
+  )
+}

@@ -1,0 +1,134 @@
+/** The frame of every page. */
+
+import type { Child } from 'hono/jsx'
+import { type Day, inWordsWithYear } from '../days.ts'
+import type { Action, Role } from '../people/index.ts'
+import type { Units } from '../words/index.ts'
+import { WAYS, type Way } from './nav.ts'
+import { PhoneLine } from './phone-line.tsx'
+import type { PhoneState } from './phone-state.ts'
+
+/** What every page knows of the request it answers. */
+export interface Frame {
+  /** The yard's day; '' only on a page that says something broke before the day was known. */
+  today: Day
+  /** The yard's time zone (IANA). */
+  zone: string
+  units: Units
+  /** Who is signed in, and signs the entries made here; null at the door. */
+  viewer: { name: string; role: Role } | null
+  /** Whether the viewer may. */
+  may: (action: Action) => boolean
+  /** Whether the viewer may open a page. */
+  mayOpen: (path: string) => boolean
+  /** Path of the page, to mark where one is. */
+  path: string
+  /** On a page that the phone made itself: how it stands with what it keeps. */
+  phone?: PhoneState
+  /** Address of a built file by its name in the source ('styles/index.css'); null when nothing is built. */
+  built: (source: string) => string | null
+}
+
+interface LayoutProps {
+  frame: Frame
+  title: string
+  /** Browser code of this page, by source name. */
+  scripts?: string[]
+  /** false on forms: a phone shows the form alone. */
+  ways?: boolean
+  /** The page asks again by itself after so many seconds. */
+  refreshSeconds?: number
+  children?: Child
+}
+
+const STYLES = 'styles/index.css'
+/** Starts the worker that makes the round work without signal. */
+const PHONE = 'islands/phone.ts'
+
+export const Layout = ({
+  frame,
+  title,
+  scripts = [],
+  ways = true,
+  refreshSeconds,
+  children,
+}: LayoutProps) => {
+  const style = frame.built(STYLES)
+  return (
+    <html lang="en">
+      <head>
+        <meta charset="utf-8" />
+        <meta name="viewport" content="width=device-width, initial-scale=1, viewport-fit=cover" />
+        <title>{title === 'Resettle' ? title : `${title} · Resettle`}</title>
+        {refreshSeconds === undefined ? null : <meta http-equiv="refresh" content={String(refreshSeconds)} />}
+        <meta name="color-scheme" content="light dark" />
+        <meta name="theme-color" content="#fffdf8" media="(prefers-color-scheme: light)" />
+        <meta name="theme-color" content="#1e1b16" media="(prefers-color-scheme: dark)" />
+        <link rel="icon" href="/icon.svg" type="image/svg+xml" />
+        {style === null ? null : <link rel="stylesheet" href={style} />}
+        <link rel="manifest" href="/manifest.webmanifest" />
+        <link rel="apple-touch-icon" href="/icons/icon-touch-180.png" />
+        {[...scripts, PHONE].map((name) => {
+          const src = frame.built(name)
+          return src === null ? null : <script type="module" src={src} />
+        })}
+      </head>
+      <body class={ways ? 'has-ways' : 'no-ways'} data-signed-in={frame.viewer === null ? undefined : ''}>
+        <a class="skip" href="#main">
+          Skip to the page
+        </a>
+        <header class="masthead">
+          <div class="masthead-in">
+            <a class="book" href="/">
+              Resettle
+            </a>
+            {frame.viewer === null ? null : <Ways frame={frame} />}
+            {frame.today === '' || frame.viewer === null ? null : (
+              <time class="masthead-day" datetime={frame.today}>
+                {inWordsWithYear(frame.today)}
+              </time>
+            )}
+          </div>
+        </header>
+        <PhoneLine frame={frame} />
+        <main id="main" tabindex={-1}>
+          {children}
+        </main>
+      </body>
+    </html>
+  )
+}
+
+const Ways = ({ frame }: { frame: Frame }) => {
+  const { path } = frame
+  const ways = WAYS.filter((w) => frame.mayOpen(w.href))
+  return (
+    <nav class="ways" aria-label="Pages">
+      {ways
+        .filter((w) => w.place === 'bar')
+        .map((w) => (
+          <WayLink way={w} path={path} />
+        ))}
+      <details class="ways-more">
+        <summary class="way">More</summary>
+        <div class="ways-menu">
+          {ways
+            .filter((w) => w.place === 'more')
+            .map((w) => (
+              <WayLink way={w} path={path} />
+            ))}
+        </div>
+      </details>
+    </nav>
+  )
+}
+
+const WayLink = ({ way, path }: { way: Way; path: string }) => (
+  <a
+    class={way.place === 'bar' ? 'way' : 'way way-in-menu'}
+    href={way.href}
+    aria-current={way.href === path ? 'page' : undefined}
+  >
+    {way.label}
+  </a>
+)

@@ -1,0 +1,9 @@
+/** The door of this room for what needs Node; README.md says what is behind it. */
+export { apiTokensOn, SCOPES, scopesFor, TOKEN_DAYS, TOKEN_NAME_LIMIT } from './api-tokens.ts'
+export { calendarFeed, SHOWS } from './calendar-address-schema.ts'
+export { accountsIn, heldAgainst } from './came-back.ts'
+export { keysOn } from './keys.ts'
+export { peopleOn } from './people.ts'
+export { person } from './schema.ts'
+export { ABSOLUTE_DAYS } from './sessions.ts'
+export { digestOf, newToken, sameToken } from './tokens.ts'

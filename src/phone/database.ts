@@ -1,0 +1,117 @@
+/**
+ * What a phone keeps, in IndexedDB: the outbox (entries not yet acknowledged), and the round (what the server last said).
+ *
+ * Only the service worker opens it. A page left open from an older version could not read a newer shape; it asks the
+ * worker instead. A new shape is a new VERSION with a step in `upgrade`, and never throws an entry away.
+ */
+
+import {
+  type DBSchema,
+  type IDBPDatabase,
+  type IDBPObjectStore,
+  type IDBPTransaction,
+  openDB,
+  type StoreNames,
+} from 'idb'
+import type { RoundBundle, RoundColony } from '../features/offline/index.ts'
+import type { Entry, Problem } from '../journal/index.ts'
+import type { Photo } from '../photos/index.ts'
+
+/** An entry that waits to be acknowledged. */
+export interface Waiting {
+  /** Order in which entries were kept; given by the database. */
+  n: number
+  id: string
+  entry: Entry
+  /** Id of the colony it belongs to. */
+  colony: string
+  /** What the colony was called then. */
+  tag: string
+  /** Whose entry it is: nobody else's session may send it. */
+  owner: { id: string; name: string }
+  /** UTC, ISO. */
+  keptAt: string
+  /** Times it was handed to the network. After the first, the server may have it without our knowing. */
+  tries: number
+  /** Why the server would not have it; null while it waits. */
+  refused: Problem[] | null
+}
+
+/** A photo of an entry that waits, or of a form that came back and will be posted again. */
+export interface KeptPhoto extends Photo {
+  /** UTC, ISO. */
+  keptAt: string
+  /** The server has it. */
+  sent: boolean
+}
+
+/** What the server last said, less the colonies. */
+export type RoundHead = Omit<RoundBundle, 'colonies' | 'whole'> & {
+  /** When it was last brought up to date. UTC, ISO. */
+  fetchedAt: string
+  /** When it was last fetched whole. UTC, ISO. */
+  wholeAt: string
+  /** When it last brought something this phone did not know. UTC, ISO. */
+  newsAt: string
+}
+
+/** What is kept once. */
+export type Kept = { key: 'round'; head: RoundHead } | { key: 'birth'; id: string }
+
+interface Shape extends DBSchema {
+  outbox: { key: number; value: Waiting; indexes: { id: string } }
+  colonies: { key: string; value: RoundColony }
+  photos: { key: string; value: KeptPhoto }
+  kept: { key: string; value: Kept }
+}
+
+export type Database = IDBPDatabase<Shape>
+/** A store within a transaction that writes. */
+export type Writing<Name extends StoreNames<Shape>> = IDBPObjectStore<
+  Shape,
+  StoreNames<Shape>[],
+  Name,
+  'readwrite'
+>
+type Upgrading = IDBPTransaction<Shape, StoreNames<Shape>[], 'versionchange'>
+
+export const NAME = 'resettle'
+export const VERSION = 2
+
+/** Opens what the phone keeps, bringing an older shape up to date. */
+export const openDatabase = (onGone: () => void = () => {}): Promise<Database> =>
+  openDB<Shape>(NAME, VERSION, {
+    upgrade(db, from, _to, transaction) {
+      if (from < 1) create(db)
+      if (from < 2) void addPhotos(db, transaction)
+    },
+    // A newer version wants in: make way, it knows how to read what is here.
+    blocking(_current, _blocked, event) {
+      ;(event.target as IDBDatabase).close()
+      onGone()
+    },
+    // The browser closed it under us, as phones do with what is in the background.
+    terminated: onGone,
+  })
+
+function create(db: Database): void {
+  db.createObjectStore('outbox', { keyPath: 'n', autoIncrement: true }).createIndex('id', 'id', {
+    unique: true,
+  })
+  db.createObjectStore('colonies', { keyPath: 'id' })
+  db.createObjectStore('kept', { keyPath: 'key' }).put({ key: 'birth', id: crypto.randomUUID() })
+}
+
+/** Version 2: photos; and reasons for a refusal by field, where there was one sentence. */
+async function addPhotos(db: Database, transaction: Upgrading): Promise<void> {
+  db.createObjectStore('photos', { keyPath: 'id' })
+  const outbox = transaction.objectStore('outbox')
+  for (let at = await outbox.openCursor(); at !== null; at = await at.continue()) {
+    const old = at.value as Omit<Waiting, 'refused'> & { refused: string | Waiting['refused'] }
+    if (typeof old.refused === 'string')
+      await at.update({ ...old, refused: [{ field: '', message: old.refused }] })
+  }
+}
+
+/** Written through to the disk before it is called done: a phone may lose power the moment after. */
+export const STRICT = { durability: 'strict' } as const

@@ -1,0 +1,105 @@
+/**
+ * Talking with the server: the round first, then what waits, one at a time over all workers of this browser.
+ *
+ * A round that cannot be had or read does not keep back what waits: then only who is signed in is asked for.
+ */
+import type { RoundBundle, RoundViewer } from '../features/offline/index.ts'
+import { ask, type Fetch } from './asking.ts'
+import type { RoundHead } from './database.ts'
+import type { Memory } from './memory.ts'
+import { isBundle, keepRound, sinceOf, viewerIn } from './round-store.ts'
+import { type Ended, send as sendAll } from './sender.ts'
+
+export interface LineParts {
+  fetch: Fetch
+  now: () => Date
+  /** Runs one piece of work at a time, over all pages and workers of this browser. */
+  alone: <T>(work: () => Promise<T>) => Promise<T>
+  report: (error: unknown, request: string) => void
+}
+
+/** Brings the round up to date, unless it was that few milliseconds ago, and sends what waits. */
+export type Send = (fresh?: number) => Promise<Ended>
+
+/** Milliseconds for the short answer who is signed in: slower than this, there is no signal to send by. */
+const WHO_PATIENCE_MS = 8_000
+
+export function lineOf(
+  { on, standing, snapshot, confirmed, changed, tellAll, forget }: Memory,
+  parts: LineParts,
+): Send {
+  /** Fetches the round, or what is new in it, and says who is signed in. */
+  async function refresh(): Promise<RoundViewer | 'sign-in' | 'no-answer'> {
+    const { session } = standing
+    const isStill = (): boolean => standing.session === session
+    const { head, base } = await snapshot()
+    const answer = await askForRound(parts, head)
+    const bundle = answer === 'sign-in' ? null : answer
+    const viewer = bundle?.viewer ?? (answer === 'sign-in' ? answer : await askWho(parts))
+    const kept =
+      bundle === null ? null : await on(async (db) => (isStill() ? keepRound(db, bundle, parts.now()) : null))
+    // Somebody signed in or out meanwhile: what came was for whoever was there before.
+    if (!isStill()) return refresh()
+    if (kept !== null) await (kept.changed ? changed() : confirmed(kept.head))
+    else if (typeof viewer === 'object' && base !== null && !isSame(base.viewer, viewer)) await forget()
+    return viewer
+  }
+
+  async function sendWaiting(viewer: RoundViewer): Promise<Ended> {
+    const { waiting } = await snapshot()
+    if (waiting.length === 0) return 'done'
+    const moved = (): void => {
+      changed().catch((error: unknown) => parts.report(error, 'outbox'))
+    }
+    return on((db) => sendAll({ db, fetch: parts.fetch, now: parts.now, viewer, moved }))
+  }
+
+  // The round first: asking for it tells whether there is signal and who is signed in. An entry that is handed to a dead
+  // network may have arrived for all we know, and could no longer be changed in place.
+  async function talk(fresh: number): Promise<Ended> {
+    const { head } = await snapshot()
+    const known = standing.reached === true && head !== null && isFresh(head, fresh)
+    const viewer = known ? head.viewer : await refresh()
+    return typeof viewer === 'string' ? viewer : sendWaiting(viewer)
+  }
+
+  const isFresh = (head: RoundHead, milliseconds: number): boolean =>
+    Math.abs(parts.now().getTime() - Date.parse(head.fetchedAt)) < milliseconds
+
+  return (fresh = 0) =>
+    parts.alone(async () => {
+      let ended = await talk(fresh)
+      if (ended === 'other-person') ended = await talk(0)
+      standing.signIn = ended === 'sign-in'
+      standing.reached = ended !== 'no-answer'
+      await tellAll()
+      return ended
+    })
+}
+
+/** The same person in the same role: only then may what is kept be shown on. */
+const isSame = (a: RoundViewer, b: RoundViewer): boolean => a.id === b.id && a.role === b.role
+
+/** The round; null where none came that this version can read. */
+async function askForRound(
+  { fetch, now }: LineParts,
+  head: RoundHead | null,
+): Promise<RoundBundle | 'sign-in' | null> {
+  const since = sinceOf(head, now())
+  const asked = new URLSearchParams()
+  if (head !== null && since !== null) {
+    asked.set('since', String(since))
+    asked.set('person', head.viewer.id)
+    asked.set('role', head.viewer.role)
+  }
+  const heard = await ask(fetch, `/phone/round?${asked}`)
+  if (heard === 'sign-in') return heard
+  return typeof heard === 'object' && heard.ok && isBundle(heard.body) ? heard.body : null
+}
+
+/** Who is signed in, without the round. An answer that does not say so is not one of ours. */
+async function askWho({ fetch }: LineParts): Promise<RoundViewer | 'sign-in' | 'no-answer'> {
+  const heard = await ask(fetch, '/phone/person', {}, WHO_PATIENCE_MS)
+  if (heard === 'sign-in') return heard
+  return (typeof heard === 'object' && heard.ok ? viewerIn(heard.body) : null) ?? 'no-answer'
+}

@@ -1,0 +1,127 @@
+/** What is on the phone's disk, read once and kept in memory until it changes. */
+
+import type { Day } from '../days.ts'
+import type { RoundColony } from '../features/offline/index.ts'
+import type { PhoneState } from '../parts/index.ts'
+import { connectionOf, type On } from './connection.ts'
+import type { Database, RoundHead, Waiting } from './database.ts'
+import { all } from './outbox.ts'
+import { bookOf, type PhoneBook } from './repository.ts'
+import { type Base, birth, forgetRound, type KeptRound, keptRound } from './round-store.ts'
+
+export interface Snapshot extends KeptRound {
+  birth: string
+  colonies: RoundColony[]
+  waiting: Waiting[]
+}
+
+/** What the last talk with the server showed; forgotten when the worker ends. */
+export interface Standing {
+  signIn: boolean
+  /** Null until the server was asked. */
+  reached: boolean | null
+  /** Goes up whenever another session may have begun: what was asked before is not for whoever is there now. */
+  session: number
+}
+
+export interface Memory {
+  on: On
+  standing: Standing
+  snapshot: () => Promise<Snapshot>
+  state: () => Promise<PhoneState>
+  /** The book of a day, made once for as long as nothing changes; for reading only. */
+  repository: (of: Snapshot, base: Base, day: Day) => PhoneBook
+  /** The round is as it was, asked for anew. */
+  confirmed: (head: RoundHead) => Promise<void>
+  /** Something on the disk has changed. Tells everybody. */
+  changed: () => Promise<void>
+  /** Forgets the round: whoever it was for is not signed in any more. */
+  forget: () => Promise<void>
+  /** Tells everybody how it stands. */
+  tellAll: () => Promise<void>
+}
+
+export function memoryOf(
+  open: (onGone: () => void) => Promise<Database>,
+  tell: (state: PhoneState) => void,
+): Memory {
+  let known: Promise<Snapshot> | null = null
+  let made: { key: unknown[]; repository: PhoneBook } | null = null
+  const standing: Standing = { signIn: false, reached: null, session: 0 }
+  const on = connectionOf(open, () => {
+    known = null
+  })
+
+  function snapshot(): Promise<Snapshot> {
+    if (known === null) {
+      const loading = on(read)
+      known = loading
+      loading.catch(() => {
+        if (known === loading) known = null
+      })
+    }
+    return known
+  }
+
+  async function state(): Promise<PhoneState> {
+    return { ...stateOf(await snapshot()), signIn: standing.signIn, reached: standing.reached !== false }
+  }
+
+  const tellAll = async (): Promise<void> => tell(await state())
+
+  const changed = (): Promise<void> => {
+    known = null
+    return tellAll()
+  }
+
+  return {
+    on,
+    standing,
+    snapshot,
+    state,
+    repository(of, base, day) {
+      const key = [of.colonies, of.waiting, day, JSON.stringify([base.settings, base.yards])]
+      if (made === null || key.some((part, i) => part !== made?.key[i]))
+        made = { key, repository: bookOf({ ...of, head: base, today: day }) }
+      return made.repository
+    },
+    async confirmed(head) {
+      const mine = snapshot()
+      const before = await mine
+      // A form may have been kept, or the round forgotten, in between: then it is read from the disk anew.
+      if (known === mine && before.head !== null) known = Promise.resolve({ ...before, head, base: head })
+    },
+    changed,
+    async forget() {
+      standing.session++
+      standing.signIn = false
+      await on(forgetRound)
+      await changed()
+    },
+    tellAll,
+  }
+}
+
+const read = async (db: Database): Promise<Snapshot> => {
+  const [name, round, colonies, waiting] = await Promise.all([
+    birth(db),
+    keptRound(db),
+    db.getAll('colonies'),
+    all(db),
+  ])
+  // Colonies of a round in another format cannot be read either.
+  return { birth: name, ...round, colonies: round.head === null ? [] : colonies, waiting }
+}
+
+function stateOf({ birth, head, waiting }: Snapshot): Omit<PhoneState, 'signIn' | 'reached'> {
+  const refused = waiting.filter((w) => w.refused !== null).length
+  return {
+    birth,
+    waiting: waiting.length - refused,
+    refused,
+    unsent: waiting.map((w) => w.id),
+    lastKept: waiting.at(-1)?.keptAt ?? null,
+    newsAt: head?.newsAt ?? '',
+    fetchedAt: head?.fetchedAt ?? null,
+  }
+}

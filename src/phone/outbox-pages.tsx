@@ -1,0 +1,157 @@
+/** The outbox as pages: what waits, changing it, taking it out. Only a phone has these. */
+
+import { Hono } from 'hono'
+import { v7 } from 'uuid'
+import {
+  type AppContext,
+  type Env,
+  type PageDeps,
+  page,
+  signedIn,
+  submit,
+  typedIn,
+  unknownPage,
+  withIds,
+  withPhotos,
+} from '../app/index.ts'
+import { CorrectPage, ownTypes } from '../features/entries/index.ts'
+import { type OutboxItem, OutboxPage, type OwnItem, TakeOutPage } from '../features/offline/index.ts'
+import { draftOf, type FieldProblem, one, type Typed, typedOf } from '../forms/index.ts'
+import type { Repository } from '../store/index.ts'
+import type { Waiting } from './database.ts'
+import { mayBeThere } from './outbox.ts'
+import { restsOn } from './sender.ts'
+
+/** What the pages of the outbox can do to it. */
+export interface OutboxActions {
+  waiting: readonly Waiting[]
+  /** Id of who is signed in. */
+  person: string
+  signIn: boolean
+  /** The book as it would be without this one, and what was then appended to it. */
+  bookWithout: (w: Waiting) => {
+    repository: Pick<Repository, 'append'>
+    made: () => Waiting['entry'] | undefined
+  }
+  rewrite: (n: number, entry: Waiting['entry']) => Promise<void>
+  sendAgain: (n: number) => Promise<void>
+  takeOut: (n: number) => Promise<void>
+  send: () => Promise<void>
+}
+
+export function outboxPages(deps: PageDeps, actions: OutboxActions): Hono<Env> {
+  const app = new Hono<Env>()
+  const items = itemsOf(actions)
+  const itemIn = (c: AppContext): { item: OwnItem; w: Waiting } | null => {
+    const n = Number(c.req.param('n'))
+    const item = items.find((i) => i.n === n)
+    const w = actions.waiting.find((x) => x.n === n)
+    return item === undefined || item.state === 'theirs' || w === undefined ? null : { item, w }
+  }
+
+  app.get('/outbox', (c) => page(c, <OutboxPage frame={c.var.frame} items={items} signIn={actions.signIn} />))
+
+  app.post('/outbox/send', async (c) => {
+    await actions.send()
+    return c.redirect('/outbox', 303)
+  })
+
+  app.get('/outbox/entries.json', (c) => {
+    c.header('Content-Disposition', 'attachment; filename="waiting-entries.json"')
+    c.header('Cache-Control', 'no-store')
+    // The copy can be handed on: only what whoever is signed in has written.
+    const own = actions.waiting.filter((w) => w.owner.id === actions.person)
+    const copy = own.map((w) => ({ ...w.entry, tag: w.tag, keptAt: w.keptAt }))
+    return c.body(JSON.stringify(copy, null, 2), 200, { 'Content-Type': 'application/json' })
+  })
+
+  const form = (c: AppContext, { w }: { w: Waiting }, typed: Typed, problems: FieldProblem[]) =>
+    w.entry.kind === 'withdrawal'
+      ? unknownPage(c)
+      : page(
+          c,
+          <CorrectPage
+            frame={c.var.frame}
+            form={{ typed, problems }}
+            entry={w.entry}
+            tag={w.tag}
+            path="/outbox"
+            yards={deps.store.yards().map((y) => y.yard)}
+            types={ownTypes(deps.store)}
+            tags={deps.store.colonies({ open: true }).map((s) => s.tag)}
+            unsent={`/outbox/${w.n}`}
+          />,
+          problems.length === 0 ? 200 : 422,
+        )
+
+  app.get('/outbox/:n{[0-9]+}', (c) => {
+    const found = itemIn(c)
+    if (found === null) return c.redirect('/outbox', 303)
+    if (found.item.change !== `/outbox/${found.w.n}`) return c.redirect(found.item.change ?? '/outbox', 303)
+    const { entry } = found.w
+    const tag = entry.kind === 'intake' ? { colony: [entry.colony] } : {}
+    const wrong = found.item.problems.map((p) => ({ ...p, field: p.field === 'kind' ? '' : p.field }))
+    return form(c, found, { ...typedOf(entry, c.var.frame.units), ...tag, id: [v7()] }, wrong)
+  })
+
+  app.post('/outbox/:n{[0-9]+}', async (c) => {
+    const found = itemIn(c)
+    if (found === null || found.item.change !== `/outbox/${found.w.n}`) return c.redirect('/outbox', 303)
+    const { w } = found
+    const came = await withPhotos(c, deps, await typedIn(c))
+    const typed = withIds(came.typed, ['id'])
+    const draft = draftOf(w.entry.kind, typed, c.var.frame.units)
+    draft.problems.push(...came.problems)
+    const colony = w.entry.kind === 'intake' ? one(typed, 'colony') : w.entry.colony
+    const { repository, made } = actions.bookWithout(w)
+    const replaces = w.entry.replaces === undefined ? {} : { replaces: w.entry.replaces }
+    const sent = [{ draft, id: w.id, colony, ...replaces }]
+    // Judged by the book without it, but the yard it names is not a new one: that was asked when it was written.
+    const store = { ...deps.store, append: repository.append }
+    const saved = submit({ store, clock: deps.clock }, c.var.frame.today, signedIn(c), sent)
+    const entry = made()
+    if (!saved.ok || entry === undefined) return form(c, found, typed, saved.ok ? [] : saved.problems)
+    await actions.rewrite(w.n, entry)
+    return c.redirect('/outbox', 303)
+  })
+
+  app.post('/outbox/:n{[0-9]+}/again', async (c) => {
+    const found = itemIn(c)
+    if (found !== null) await actions.sendAgain(found.w.n)
+    return c.redirect('/outbox', 303)
+  })
+
+  app.get('/outbox/:n{[0-9]+}/take-out', (c) => {
+    const found = itemIn(c)
+    return found?.item.removable
+      ? page(c, <TakeOutPage frame={c.var.frame} item={found.item} />)
+      : c.redirect('/outbox', 303)
+  })
+
+  app.post('/outbox/:n{[0-9]+}/take-out', async (c) => {
+    const found = itemIn(c)
+    if (found?.item.removable) await actions.takeOut(found.w.n)
+    return c.redirect('/outbox', 303)
+  })
+  return app
+}
+
+function itemsOf({ waiting, person }: OutboxActions): OutboxItem[] {
+  const stuck = waiting.filter((w) => w.refused !== null)
+  return waiting.map((w) => {
+    const kept = { n: w.n, id: w.id, tag: w.tag, on: w.entry.on, owner: w.owner.name }
+    if (w.owner.id !== person) return { ...kept, kind: w.entry.kind, state: 'theirs' }
+    const maybe = mayBeThere(w)
+    return {
+      ...kept,
+      entry: w.entry,
+      keptAt: w.keptAt,
+      state: w.refused !== null ? 'refused' : restsOn(w, stuck) ? 'resting' : 'waiting',
+      problems: w.refused ?? [],
+      change: w.entry.kind === 'withdrawal' ? null : maybe ? `/entry/${w.id}/correct` : `/outbox/${w.n}`,
+      // Others in the outbox may rest on it: a visit on the intake of its box.
+      back: maybe && w.entry.kind !== 'withdrawal' ? `/entry/${w.id}/withdraw` : null,
+      removable: !maybe && !waiting.some((other) => other.n !== w.n && restsOn(other, [w])),
+    }
+  })
+}

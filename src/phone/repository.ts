@@ -1,0 +1,172 @@
+/**
+ * The book as this phone knows it: what the server last said, and what waits in the outbox laid over it. Reads and judges
+ * with the server's own code, so a page made here says what the server's page would.
+ *
+ * Lives in memory for as long as the worker does. What a form appends is handed to `kept`; it counts only when it is on
+ * the disk, which is the caller's business.
+ */
+
+import type { Day } from '../days.ts'
+import type { RoundBundle, RoundColony } from '../features/offline/index.ts'
+import { happeningOf } from '../journal/index.ts'
+import { type Protocol, yardProtocol } from '../recovery/index.ts'
+import {
+  append,
+  type ColonySummary,
+  fold,
+  type JournalRow,
+  joinings,
+  matches,
+  natural,
+  type Projected,
+  project,
+  type Repository,
+  summaryOf,
+  walkingOrder,
+} from '../store/index.ts'
+import type { Waiting } from './database.ts'
+
+export interface BookParts {
+  head: Pick<RoundBundle, 'settings' | 'yards' | 'past' | 'joined'>
+  colonies: readonly RoundColony[]
+  waiting: readonly Waiting[]
+  today: Day
+}
+
+export interface PhoneBook extends Repository {
+  /** What forms appended since the book was made, in order. */
+  readonly kept: JournalRow[]
+}
+
+/** Rows that are not in the server's journal yet come after all that are. */
+const NOT_YET = 1_000_000_000
+
+/** Makes the book of a day. */
+export function bookOf({ head, colonies, waiting, today }: BookParts): PhoneBook {
+  const rows = new Map(colonies.map((c) => [c.id, [...c.rows]]))
+  for (const w of waiting) if (counts(w)) add(rows, rowOf(w))
+  const byId = new Map([...rows.values()].flat().map((r) => [r.entry.id, r]))
+  const protocol: Protocol = yardProtocol(head.settings.protocol)
+  const kept: JournalRow[] = []
+  const summaries = new Map<string, ColonySummary | null>()
+
+  const summary = (id: string): ColonySummary | null => {
+    const known = summaries.get(id)
+    if (known !== undefined) return known
+    const { history } = fold(id, rows.get(id) ?? [])
+    const made = history === null ? null : summarised(project(id, history, today, protocol))
+    summaries.set(id, made)
+    return made
+  }
+  const everyone = (): ColonySummary[] => [...rows.keys()].flatMap((id) => summary(id) ?? [])
+  const tagged = (tag: string): ColonySummary[] =>
+    everyone()
+      .filter((s) => s.tag.toLowerCase() === tag.toLowerCase())
+      .sort((a, b) => Number(a.closedOn !== null) - Number(b.closedOn !== null))
+  const named = (name: string): ColonySummary | null => summary(name) ?? tagged(name)[0] ?? null
+  const withTag = (row: JournalRow) => ({ ...row, tag: summary(row.entry.colony)?.tag ?? row.written })
+
+  const repository: PhoneBook = {
+    kept,
+    append: (raw, { today: day, ...stamp }) =>
+      append(
+        {
+          connection: { write: (work) => work() },
+          journal: {
+            byId: (id) => byId.get(id) ?? null,
+            insert(entry, { colony, recordedAt, recordedBy }) {
+              const seq = NOT_YET * 2 + kept.length
+              const row = { entry: { ...entry, colony }, seq, recordedAt, recordedBy, written: entry.colony }
+              kept.push(row)
+              byId.set(entry.id, row)
+              add(rows, row)
+              return seq
+            },
+          },
+          recent: { of: (id) => ({ rows: [...(rows.get(id) ?? [])] }), put: () => {} },
+          projections: { put: (id) => void summaries.delete(id) },
+          idsByTag: (tag) => tagged(tag).map((s) => s.id),
+        },
+        raw.map((r) => ({ raw: r, ...stamp })),
+        day,
+      ),
+    colony(name) {
+      const found = named(name)
+      if (found === null) return null
+      const journal = rows.get(found.id) ?? []
+      const { history } = fold(found.id, journal)
+      return history === null ? null : { summary: found, history, journal }
+    },
+    colonies: (filter = {}) =>
+      everyone()
+        .filter((s) => matches(s, filter))
+        .sort(walkingOrder),
+    today: () =>
+      everyone()
+        .filter((s) => s.closedOn === null && s.toDo)
+        .sort(walkingOrder),
+    yards() {
+      const here = everyone()
+      const names = new Set([...head.yards.map((y) => y.yard), ...here.map((s) => s.yard)])
+      return [...names]
+        .sort(natural)
+        .map((yard) => ({ yard, open: here.filter((s) => s.yard === yard && s.closedOn === null).length }))
+    },
+    tagTaken: (tag) => tagged(tag).some((s) => s.closedOn === null),
+    entry(id) {
+      const row = byId.get(id)
+      return row === undefined ? null : withTag(row)
+    },
+    changes: ({ before = Number.POSITIVE_INFINITY, limit = 50, colony } = {}) =>
+      [...rows.values()]
+        .flat()
+        .filter((r) => r.seq < before && (colony === undefined || r.entry.colony === colony))
+        .sort((a, b) => b.seq - a.seq)
+        .slice(0, limit)
+        .map(withTag),
+    happenings(from, to, only) {
+      const here = [...rows].flatMap(([id, list]) => {
+        const yard = summary(id)?.yard
+        return yard === undefined ? [] : list.map((r) => happeningOf(r.entry, yard))
+      })
+      return [...(head.past ?? []).filter((h) => !rows.has(h.colony)), ...here].filter(
+        (h) => h.on >= from && h.on <= to && (only === undefined || h.kind === only),
+      )
+    },
+    joined(colony) {
+      const told = (head.joined ?? []).filter((j) => j.into === colony.id)
+      // What was united on this phone and is not sent yet.
+      const own = joinings(repository, [colony]).filter((j) => !told.some((t) => t.colony === j.colony))
+      return [...told, ...own]
+    },
+    settings: {
+      get(key) {
+        const settings = head.settings as Record<string, unknown>
+        if (!Object.hasOwn(settings, key)) throw new Error(`the phone does not keep the setting ${key}`)
+        return settings[key] as never
+      },
+    },
+    protocol: () => protocol,
+  }
+  return repository
+}
+
+/** What was refused proves nothing until it is mended; but a colony stays on the round even where its intake was refused. */
+const counts = (w: Waiting): boolean => w.refused === null || w.entry.kind === 'intake'
+
+const rowOf = (w: Waiting): JournalRow => ({
+  entry: { ...w.entry, colony: w.colony },
+  seq: NOT_YET + w.n,
+  recordedAt: w.keptAt,
+  recordedBy: w.owner.name,
+  written: w.entry.colony,
+})
+
+function add(rows: Map<string, JournalRow[]>, row: JournalRow): void {
+  const list = rows.get(row.entry.colony) ?? []
+  if (!list.some((r) => r.entry.id === row.entry.id)) list.push(row)
+  rows.set(row.entry.colony, list)
+}
+
+const summarised = ({ row: { plan, ...row } }: Projected): ColonySummary =>
+  summaryOf(row, () => JSON.parse(plan))

@@ -1,0 +1,127 @@
+/**
+ * Sends what waits, one entry at a time, in the order in which it was kept. An entry leaves the outbox only when an answer
+ * names its id: not on a 200 from a hotel's network, not on a 500, not when the answer got lost. Sending again what the
+ * server has is harmless, because it knows the id.
+ */
+import type { Problem } from '../journal/index.ts'
+import { ask, type Fetch, type Heard, type Unheard } from './asking.ts'
+import type { Database, Waiting } from './database.ts'
+import { acknowledge, all, photo, photoSent, photosOf, refuse, tried } from './outbox.ts'
+
+/** How a run ended. */
+export type Ended =
+  /** Nothing is left that could be sent. */
+  | 'done'
+  /** No answer, or none of ours: to be tried again later. */
+  | Unheard
+
+export interface SendParts {
+  db: Database
+  fetch: Fetch
+  now: () => Date
+  /** Who is signed in, as far as the phone knows. */
+  viewer: { id: string }
+  /** Called after each step, to bring counts on the screen up to date. */
+  moved?: () => void
+}
+
+/** A server that cannot take an entry this often, though it answers, must not keep the rest waiting. */
+const GIVE_WAY_AFTER = 5
+
+/** Sends until nothing is left or the way is blocked. One call at a time: see `line.ts`. */
+export async function send(parts: SendParts): Promise<Ended> {
+  const passed = new Set<number>()
+  for (;;) {
+    const next = nextToSend(await all(parts.db), parts.viewer.id, passed)
+    if (next === null) return passed.size > 0 ? 'no-answer' : 'done'
+    const answer = await hand(parts, next)
+    parts.moved?.()
+    if (answer === 'taken' || answer === 'refused') continue
+    if (answer === 'broken' && next.tries + 1 >= GIVE_WAY_AFTER) passed.add(next.n)
+    else return answer === 'broken' ? 'no-answer' : answer
+  }
+}
+
+/** The first entry that may go: ours, not refused, and not resting on one that has to go before it. */
+export function nextToSend(
+  waiting: readonly Waiting[],
+  person: string,
+  passed: ReadonlySet<number>,
+): Waiting | null {
+  const stuck = waiting.filter((w) => w.refused !== null || passed.has(w.n))
+  const free = (w: Waiting): boolean => w.owner.id === person && !stuck.includes(w) && !restsOn(w, stuck)
+  return waiting.find(free) ?? null
+}
+
+/** Whether an entry can only be taken after one that is stuck: its colony's intake, or what it corrects. */
+export const restsOn = (w: Waiting, stuck: readonly Waiting[]): boolean =>
+  stuck.some(
+    (s) => s.n < w.n && ((s.entry.kind === 'intake' && s.colony === w.colony) || s.id === w.entry.replaces),
+  )
+
+type Answer = 'taken' | 'refused' | 'broken' | Unheard
+
+/** Hands over an entry, after its photos. */
+async function hand(parts: SendParts, w: Waiting): Promise<Answer> {
+  for (const id of photosOf(w.entry)) {
+    const answer = await handPhoto(parts, w, id)
+    if (answer !== 'taken') return answer
+  }
+  await tried(parts.db, w.n)
+  const answer = await ask(parts.fetch, '/entries', {
+    method: 'POST',
+    headers: { 'Content-Type': 'application/json', 'Resettle-Person': parts.viewer.id },
+    body: JSON.stringify(w.entry),
+  })
+  if (typeof answer === 'string') return answer
+  if (!answer.ok) return refused(parts, w, answer)
+  if (!names(answer.body, w.id)) return 'no-answer'
+  await acknowledge(parts.db, w, parts.now().toISOString())
+  return 'taken'
+}
+
+async function handPhoto(parts: SendParts, w: Waiting, id: string): Promise<Answer> {
+  const kept = await photo(parts.db, id)
+  // One that is not here came with an earlier version of the entry: the server has it.
+  if (kept === undefined || kept.sent) return 'taken'
+  const answer = await ask(parts.fetch, `/photos/${id}`, {
+    method: 'PUT',
+    headers: { 'Content-Type': 'image/jpeg' },
+    body: kept.bytes,
+  })
+  if (typeof answer === 'string') return answer
+  if (!answer.ok) return refused(parts, w, answer)
+  if ((answer.body as { kept?: unknown } | null)?.kept !== id) return 'no-answer'
+  await photoSent(parts.db, id)
+  return 'taken'
+}
+
+async function refused({ db }: SendParts, w: Waiting, { status, body }: Heard): Promise<Answer> {
+  if (status >= 500) return 'broken'
+  const problems = status === 413 ? TOO_LARGE : problemsIn(body)
+  if (problems.length === 0) return 'no-answer'
+  await refuse(db, w.n, problems)
+  return 'refused'
+}
+
+const TOO_LARGE: Problem[] = [
+  { field: '', message: 'is larger than the server takes: shorten the note, or leave photos out' },
+]
+
+/** Whether the answer says that the entry of this id is in the journal. */
+function names(body: unknown, id: string): boolean {
+  if (typeof body !== 'object' || body === null) return false
+  const { accepted, already } = body as { accepted?: unknown; already?: unknown }
+  return [accepted, already].some((ids) => Array.isArray(ids) && ids.includes(id))
+}
+
+/** The server's sentences; none when the answer is not one of its. */
+function problemsIn(body: unknown): Problem[] {
+  const found =
+    typeof body === 'object' && body !== null ? (body as { problems?: unknown }).problems : undefined
+  if (!Array.isArray(found)) return []
+  return found.flatMap((p: unknown) => {
+    const { field, message } = (p ?? {}) as { field?: unknown; message?: unknown }
+    return typeof message === 'string' ? [{ field: typeof field === 'string' ? field : '', message }] : []
+  })
+}

@@ -1,0 +1,179 @@
+/**
+ * The phone's side of the yard: keeps the round and the outbox, answers pages from them, sends what waits. Everything that
+ * only a browser has is handed in, so that it runs in a test as it runs in the service worker.
+ */
+
+import { bareFrame, forecastCache } from '../app/index.ts'
+import { type Day, dayIn } from '../days.ts'
+import { SignOutPage, UnlistedPage } from '../features/offline/index.ts'
+import { ROUND_PAGES } from '../features/phone-features.ts'
+import { entry as entrySchema } from '../journal/index.ts'
+import { type PhoneState, waitingWords } from '../parts/index.ts'
+import { repositoryFor } from '../people/index.ts'
+import type { PhotoShelf } from '../photos/index.ts'
+import type { JournalRow } from '../store/index.ts'
+import { ASK_THE_SERVER, phoneApp } from './app.ts'
+import type { Database, Waiting } from './database.ts'
+import { type LineParts, lineOf, type Send } from './line.ts'
+import { memoryOf, type Snapshot } from './memory.ts'
+import { pageOf } from './no-signal.ts'
+import * as outbox from './outbox.ts'
+import type { OutboxActions } from './outbox-pages.tsx'
+import { bookOf, type PhoneBook } from './repository.ts'
+import type { Base } from './round-store.ts'
+
+export interface SyncServiceParts extends LineParts {
+  open: (onGone: () => void) => Promise<Database>
+  built: (source: string) => string | null
+  /** Hears how it stands, after every change. */
+  tell: (state: PhoneState) => void
+}
+
+export interface SyncService {
+  state: () => Promise<PhoneState>
+  /** The page of this address as the phone would make it; null when it cannot: then only the server can. */
+  page: (request: Request) => Promise<Response | null>
+  /** A photo of an entry that waits; null when it is not here. */
+  photo: PhotoShelf['find']
+  /** Takes a form: what it says is on the disk when this resolves. Null when only the server can take it. */
+  form: (request: Request) => Promise<Response | null>
+  send: Send
+  /** What to say before signing out while something waits; null when nothing does, or it was said and is to be done anyway. */
+  signOutWarning: (request: Request) => Promise<Response | null>
+  /** Forgets the round: somebody has signed out, or in. The outbox stays. */
+  signedOut: () => Promise<void>
+}
+
+export function syncServiceOf(parts: SyncServiceParts): SyncService {
+  const memory = memoryOf(parts.open, parts.tell)
+  const { on, snapshot, state, changed } = memory
+  const send = lineOf(memory, parts)
+  let forms: Promise<unknown> = Promise.resolve()
+  let forecasts = forecastCache()
+
+  const photos: PhotoShelf = {
+    keep: (photo) => on((db) => outbox.keepPhoto(db, photo, parts.now().toISOString())),
+    find: (id) => on((db) => outbox.photo(db, id)).then((kept) => kept?.bytes ?? null),
+  }
+
+  const actions = (of: Snapshot, base: Base, today: Day): OutboxActions => ({
+    waiting: of.waiting,
+    person: base.viewer.id,
+    signIn: memory.standing.signIn,
+    bookWithout(w) {
+      const waiting = of.waiting.filter((other) => other.n !== w.n)
+      const repository = bookOf({ ...of, waiting, head: base, today })
+      return w.entry.kind !== 'intake' && repository.colony(w.colony) === null
+        ? unjudged()
+        : {
+            repository: repositoryFor(base.viewer.role, repository),
+            made: () => repository.kept.map(asSent)[0],
+          }
+    },
+    async rewrite(n, entry) {
+      await on((db) => outbox.rewrite(db, n, entry))
+      // Forecasts are kept by the ids of entries, and this one says something else now.
+      forecasts = forecastCache()
+      await changed()
+    },
+    sendAgain: (n) => on((db) => outbox.sendAgain(db, n)).then(changed),
+    takeOut: (n) => on((db) => outbox.takeOut(db, n, parts.now().toISOString())).then(changed),
+    send: () => send().then(() => undefined),
+  })
+
+  /** What the phone's app answers, and the book it answered from; null where only the server can answer. */
+  async function answered(request: Request, bookFrom: (of: Snapshot, base: Base, day: Day) => PhoneBook) {
+    const of = await snapshot()
+    const { base } = of
+    if (base === null) return null
+    const day = dayIn(base.zone, parts.now())
+    const repository = bookFrom(of, base, day)
+    const { now: clock, built, report } = parts
+    const app = phoneApp({
+      repository,
+      base,
+      pages: of.head === null ? [] : ROUND_PAGES,
+      state: await state(),
+      clock,
+      built,
+      photos,
+      forecasts,
+      report,
+      actions: actions(of, base, day),
+    })
+    const answer = await app.fetch(request)
+    return isForServer(answer) ? null : { answer, repository, viewer: base.viewer }
+  }
+
+  /** Of what waits, no more than how much, where it is not known who looks; null for every other page. */
+  async function unlisted(request: Request): Promise<Response | null> {
+    const path = new URL(request.url).pathname
+    if (path !== '/outbox' || (await snapshot()).base !== null) return null
+    const words = waitingWords(await state())
+    const frame = bareFrame(path, parts.built)
+    return words === null ? null : pageOf(UnlistedPage({ frame, waiting: words }))
+  }
+
+  async function takeForm(request: Request): Promise<Response | null> {
+    const taken = await answered(request, (of, head, today) => bookOf({ ...of, head, today }))
+    if (taken === null) return null
+    const { answer, repository, viewer } = taken
+    if (repository.kept.length > 0) {
+      const [{ id, name }, keptAt] = [viewer, parts.now().toISOString()]
+      const entries = repository.kept.map((row) => ({
+        id: row.entry.id,
+        entry: asSent(row),
+        colony: row.entry.colony,
+        tag: repository.colony(row.entry.colony)?.summary.tag ?? row.written,
+        owner: { id, name },
+        keptAt,
+      }))
+      await on((db) => outbox.keep(db, entries))
+      await changed()
+    }
+    return answer
+  }
+
+  return {
+    state,
+    page: async (request) => (await answered(request, memory.repository))?.answer ?? unlisted(request),
+    photo: photos.find,
+    form(request) {
+      // One after the other: two at once would each be judged without the other.
+      const mine = forms.then(() => takeForm(request))
+      forms = mine.catch(() => undefined)
+      return mine
+    },
+    send,
+    async signOutWarning(request) {
+      const now = await state()
+      const words = waitingWords(now)
+      if (words === null || (await request.formData()).get('anyway') === 'yes') return null
+      const viewer = (await snapshot()).base?.viewer ?? null
+      const frame = { ...bareFrame(new URL(request.url).pathname, parts.built), viewer }
+      return pageOf(SignOutPage({ frame, waiting: words, one: now.waiting + now.refused === 1 }))
+    },
+    signedOut: memory.forget,
+  }
+}
+
+/** No page of the round, nothing that is kept here, not allowed, or broken here: the server may know better. */
+const isForServer = ({ headers, status }: Response): boolean =>
+  headers.has(ASK_THE_SERVER) || status === 403 || status === 404 || status >= 500
+
+/** For an entry of a colony this phone no longer knows, because it left the yard: only the server can judge it. */
+function unjudged(): ReturnType<OutboxActions['bookWithout']> {
+  let made: Waiting['entry'] | undefined
+  return {
+    repository: {
+      append([raw]) {
+        made = entrySchema.parse(raw)
+        return { ok: true, accepted: [made.id], already: [] }
+      },
+    },
+    made: () => made,
+  }
+}
+
+/** The entry as it is sent: it calls its colony what whoever kept it called it. */
+const asSent = (row: JournalRow): Waiting['entry'] => ({ ...row.entry, colony: row.written })

@@ -1,0 +1,47 @@
+/** Questions that only an open box answers. */
+import { EMERGENCE_AFTER_LOSS, FIRST_EGG_AFTER_EMERGENCE } from '../../biology/index.ts'
+import { daysBetween } from '../../days.ts'
+import { lookedLately } from '../derived-asks.ts'
+import { robbedOn } from '../guards.ts'
+import { isQuiet } from '../phase.ts'
+import { LOOKS } from '../rules.ts'
+import { coldSeason } from '../season.ts'
+import type { Ask, Sought } from '../state.ts'
+import type { Adviser, Context } from './context.ts'
+
+/** From this day of an unanswered telling visit a virgin may be in the box: one day before the earliest emergence. */
+const VIRGIN_FROM = EMERGENCE_AFTER_LOSS.earliest - 1
+const VIRGIN_TO = EMERGENCE_AFTER_LOSS.likely + FIRST_EGG_AFTER_EMERGENCE.likely - 1
+
+/** The look that is asked for today and may be made; null when none is. */
+export function lookAsked({ s, today, quiet, asked }: Context): Ask | null {
+  if (robbedOn(s, today) !== null || coldSeason(s.protocol, today)) return null
+  const still = isQuiet(today, quiet)
+  // Cells beside a queen are seen to on their days, or a swarm leaves with her.
+  const rules = still ? LOOKS.filter((r) => r === 'cells-beside') : LOOKS
+  const open = rules.flatMap((rule) => asked(rule) ?? []).filter((a) => !lookedLately(a, today))
+  return open.find((a) => today > a.closes) ?? open[0] ?? null
+}
+
+const LEFT_OUT: Record<Sought, string> = {
+  eggs: 'whether there are eggs',
+  'queen cells': 'whether there are queen cells',
+  'capped brood': 'whether worker brood is capped',
+}
+
+/** 'You have not said whether there are queen cells: that decides it.' */
+export const missingWords = (missing: readonly Sought[]): string =>
+  missing.length === 0
+    ? ''
+    : ` You have not said ${missing.map((m) => LEFT_OUT[m]).join(', nor ')}: that decides it.`
+
+export const openLook: Adviser = (c) => {
+  const ask = lookAsked(c)
+  if (ask === null) return null
+  const late = daysBetween(c.s.lastOldEgg, c.today)
+  const virgin =
+    ask.rule === 'telling-visit' && c.s.queen.is === 'unseen' && late >= VIRGIN_FROM && late <= VIRGIN_TO
+      ? ' By now a virgin may be in it (about one box in four): go early or late in the day, gently, or look from outside only.'
+      : ''
+  return { action: 'open-and-look', rule: ask.rule, why: `${ask.why}${missingWords(ask.missing)}${virgin}` }
+}

@@ -1,0 +1,40 @@
+/** The door of this room; README.md says what is behind it. */
+export type { Supplies } from './advice/context.ts'
+export { fold } from './fold/fold.ts'
+export { planOf } from './plan.ts'
+export {
+  ACTIONS,
+  type Action,
+  type Check,
+  type CheckStatus,
+  type DayRange,
+  PHASES,
+  type Phase,
+  type Plan,
+  RULES,
+  type Rule,
+} from './plan-types.ts'
+export {
+  DEFAULT_PROTOCOL,
+  MONTHS,
+  type Month,
+  matesIn,
+  miteThresholdOn,
+  type Protocol,
+  type ProtocolOverrides,
+  protocolOverrides,
+  protocolWith,
+  type Window,
+  yardProtocol,
+} from './protocol.ts'
+export {
+  type ColonyChange,
+  changeFor,
+  type Leaving,
+  type PreviewTotals,
+  totalsOf,
+} from './protocol-preview.ts'
+export { ANCHOR_OF, factsOf, OUTSIDE, rulesWhere, SOURCE_OF } from './rules.ts'
+export { SOURCE_OF_SETTING } from './setting-sources.ts'
+export { BROOD_GIFTS, broodAlong, wasThereAt } from './sources.ts'
+export { heldWords, lockedDeed, type Suspicion, suspicionOn } from './suspicion.ts'

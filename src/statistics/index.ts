@@ -1,0 +1,10 @@
+/** The door of this room; README.md says what is behind it. */
+export { type Column, type CoxFit, cox } from './cox.ts'
+export { asLost, countByDay, type DayCounts, type Durations, type Grouping, together } from './day-counts.ts'
+export { cumulativeIncidence, type Incidence, incidenceLimits, stepAt } from './incidence.ts'
+export { jeffreys, wilson } from './intervals.ts'
+export { type Curve, kaplanMeier, type SurvivalAt, survivalAt } from './kaplan-meier.ts'
+export { logRank } from './log-rank.ts'
+export { effectiveCounts, type Pooled, pool } from './pooling.ts'
+export { type QuantileDay, quantileDay } from './quantile.ts'
+export { coveredDays, restrictedMean } from './restricted-mean.ts'

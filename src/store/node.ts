@@ -1,0 +1,13 @@
+/** The door of this room for what needs Node; README.md says what is behind it. */
+
+export { backupFolder, takeBackup } from './backup.ts'
+export { backupServiceOf } from './backup-service.ts'
+export { dataFile } from './data-folder.ts'
+export { assertIntact, assertNotLost, wayOut } from './integrity.ts'
+export { lettersOf } from './letters.ts'
+export { DamagedError, OlderError, StoreError } from './migrate.ts'
+export { withOlderCopy } from './older-copy.ts'
+export { openConnection, openStore, storeOn } from './open.ts'
+export { restore } from './restore.ts'
+export { rulesStamp } from './rules-stamp.ts'
+export { SETTINGS, settingsOf } from './settings.ts'

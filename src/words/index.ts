@@ -1,0 +1,65 @@
+/** The door of this room; README.md says what is behind it. */
+export {
+  BEES_TAPPED,
+  BROOD_CARE,
+  CAGE,
+  CAPPED_BROOD,
+  CELLS,
+  CELLS_AT_REMOVAL,
+  type Choice,
+  CLEARED,
+  EGGS,
+  FRAMES_TAPPED,
+  FRESH_COMB,
+  GIFT,
+  LID,
+  labelIn,
+  METHOD,
+  MISSED,
+  OPEN_BROOD,
+  OUTCOME,
+  QUEEN,
+  QUEEN_SEEN,
+  removalTypes,
+  SIGN,
+  SPRAYED,
+  STORES,
+  SYRUP,
+  TEMPER,
+  TIED,
+} from './choices.ts'
+export { dayAndDistance, dayWords, fromTo, spanWords, windowWords } from './dates.ts'
+export { type EntryWords, entryWords, KIND_WORDS } from './entries.ts'
+export { betterDay, chance, frames, mayWaitUntil, planActs, SHORT_KIND, whenToLook } from './forecasts.ts'
+export { instantWords, sizeWords } from './instants.ts'
+export { lidCautions, unitingCaution, warmthCaution } from './lid-cautions.ts'
+export { headline, leftWords, lidShutUntil, type ToDo, toDoOf, waitsUntil, waitWords } from './lines.ts'
+export { keysWords, ROLE_CHOICES, ROLE_WORDS, STATE_WORDS, signedInWords } from './people.ts'
+export { problemQuotes, problemWords } from './problem.ts'
+export { proves } from './proof.ts'
+export {
+  ACTION_WORDS,
+  afterQuiet,
+  coming,
+  isAsked,
+  isQuiet,
+  lidStaysOn,
+  live,
+  PHASE_WORDS,
+  RULE_WORDS,
+  STATUS_WORDS,
+} from './rules.ts'
+export { FEW, FEW_MEANS, fewWords, percent, percentRange, shortRange } from './shares.ts'
+export {
+  depth,
+  framesWords,
+  height,
+  plain,
+  type Quantity,
+  quarters,
+  temperature,
+  type Units,
+  unitOf,
+  volume,
+  weight,
+} from './units.ts'

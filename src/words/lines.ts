@@ -1,0 +1,115 @@
+/** What stands on a colony's line: what to do, how pressing it is, until when it can wait. */
+
+import { addDays, type Day } from '../days.ts'
+import { type Action, type Check, type Plan, rulesWhere } from '../recovery/index.ts'
+import { dayWords } from './dates.ts'
+import { ACTION_WORDS, coming, isQuiet, lidStaysOn, live, PHASE_WORDS, RULE_WORDS } from './rules.ts'
+
+/** Actions that only say "look": the check's own name says more. */
+const LOOKING: Action[] = ['none', 'leave-alone', 'outside-look', 'open-and-look']
+
+/** Some checks are the action itself. */
+const DOES: Partial<Record<Action, Check['rule'][]>> = {
+  'release-queen': ['queen-release'],
+  'give-egg-frame': ['egg-frame'],
+  'buy-queen': ['buy-queen'],
+  unite: ['unite-or-boost', 'laying-workers'],
+  'move-out': ['move-out'],
+}
+
+const LID_STAYS_ON: Action[] = ['outside-look', 'feed']
+
+const RUNGS: Check['rule'][] = ['egg-frame', 'buy-queen', 'unite-or-boost', 'laying-workers']
+
+export interface ToDo {
+  action: Action
+  /** What to do, in a few words. */
+  title: string
+  /** What to find out, where it is a look. */
+  question: string | null
+  why: string
+  /** The check that leads, null when the advice stands alone. */
+  check: Check | null
+  /** Everything else that may be done on the same visit. */
+  also: Check[]
+  /** Nothing here asks for the lid to come off. */
+  lidOn: boolean
+  late: boolean
+}
+
+/** The reason alone: the question it opens with stands on the line already. */
+function withoutQuestion(why: string): string {
+  const rest = why.replace(/^[^.?]*\?\s+/, '')
+  return rest === '' ? why : rest
+}
+
+/** What the plan asks for on its day, put for one line of the round. Null when the colony can wait. */
+export function toDoOf(plan: Plan): ToDo | null {
+  const { action, why, rule } = plan.advice
+  if (action === 'leave-alone' || action === 'none') return null
+  const lidOn = LID_STAYS_ON.includes(action)
+  const checks = live(plan).filter((c) => !lidOn || lidStaysOn(c, plan))
+  const looks = LOOKING.includes(action)
+  const leads = (c: Check): boolean => c.rule === rule
+  const check = checks.find(leads) ?? (looks ? checks[0] : undefined) ?? null
+  return {
+    action,
+    title: looks && check !== null ? RULE_WORDS[check.rule].name : ACTION_WORDS[action],
+    question: looks && check !== null ? RULE_WORDS[check.rule].question : null,
+    why: looks && check !== null ? withoutQuestion(why) : why,
+    check,
+    // One rung of the ladder at a time: what else could be done about the queen waits for this one.
+    also: checks.filter((c) => c !== check && !(RUNGS.includes(c.rule) && DOES[action] !== undefined)),
+    lidOn,
+    late: checks.some((c) => c.status === 'overdue'),
+  }
+}
+
+/** Until which day a colony with nothing to do today can wait, as the plan has it; null when nothing is planned. */
+export const waitsUntil = (plan: Plan): Day | null => plan.until
+
+/** Not a reason to take the lid off. */
+const FROM_OUTSIDE = rulesWhere((f) => f.lid !== 'off')
+
+/**
+ * The day before which nothing asks for the lid to come off: the first window of a look inside, or the day after quiet
+ * time. Null where the lid may come off today, or nothing is planned inside.
+ */
+export function lidShutUntil(plan: Plan): Day | null {
+  if (isQuiet(plan) && plan.quiet !== null) return addDays(plan.quiet.to, 1)
+  const inside = (c: Check): boolean => !FROM_OUTSIDE.includes(c.rule)
+  return live(plan).some(inside) ? null : (coming(plan).find(inside)?.opens ?? null)
+}
+
+/** What comes next when there is nothing to do today: 'can wait until Sun 10 May'. */
+export function waitWords(plan: Plan): string {
+  const until = waitsUntil(plan)
+  return until === null ? 'nothing planned' : `can wait until ${dayWords(until, plan.asOf)}`
+}
+
+const LEFT: Record<string, string> = {
+  'moved-out': 'Moved out',
+  united: 'United with another colony',
+  died: 'Died',
+  absconded: 'Absconded',
+  other: 'Left the yard',
+}
+
+/** How a colony left, in words. */
+export const leftWords = (outcome: string): string => LEFT[outcome] ?? 'Left the yard'
+
+const LID_SHUT: Action[] = ['none', 'leave-alone', ...LID_STAYS_ON]
+
+/** 'Raising a queen; leave the lid on until Sun 24 May'. */
+export function headline(plan: Plan, outcome: string | null): string {
+  if (outcome !== null) return leftWords(outcome)
+  const phase = PHASE_WORDS[plan.phase]
+  if (isQuiet(plan) && plan.quiet !== null && LID_SHUT.includes(plan.advice.action))
+    return `${phase}; leave the lid on until ${dayWords(plan.quiet.to, plan.asOf)}`
+  if (plan.advice.action === 'none' || plan.advice.action === 'leave-alone') {
+    const until = waitsUntil(plan)
+    return until === null ? phase : `${phase}; it can wait until ${dayWords(until, plan.asOf)}`
+  }
+  const does = toDoOf(plan)?.title ?? ACTION_WORDS[plan.advice.action]
+  return `${phase}; ${does.charAt(0).toLowerCase()}${does.slice(1)}`
+}

@@ -1,0 +1,144 @@
+/**
+ * The floor plan: every room, what it is for, and which rooms it may import. The one place where this is said; the test
+ * beside it holds the code to every line and writes the map in DEVELOPERS.md from it.
+ *
+ * pure: no clock, no database, no network, runs in a browser unchanged. anywhere: in Node and in the phone's worker.
+ */
+
+export type Runs = 'pure' | 'anywhere' | 'Node' | 'phone' | 'browser'
+
+export interface Room {
+  /** What is in it, for the map. */
+  holds: string
+  runs: Runs
+  /** The rooms it may import, each by its door. */
+  may: readonly string[]
+}
+
+/** What every pure room above the days may use. */
+const DAYS = ['src'] as const
+const KERNEL = [
+  ...DAYS,
+  'biology',
+  'journal',
+  'recovery',
+  'forecast',
+  'statistics',
+  'records',
+  'photos',
+] as const
+/** What a feature may use without a line of its own. */
+const FEATURE = [...KERNEL, 'store', 'people', 'words', 'forms', 'parts', 'app'] as const
+
+const feature = (holds: string, runs: Runs, ...others: string[]): Room => ({
+  holds,
+  runs,
+  may: [...FEATURE, ...others],
+})
+
+/** From the ground up: a room imports only from those above it in this list. */
+export const ROOMS: Readonly<Record<string, Room>> = {
+  src: { holds: 'days, times of day, units', runs: 'pure', may: [] },
+  biology: {
+    holds: 'published constants with their sources; what a sighting proves, in days',
+    runs: 'pure',
+    may: DAYS,
+  },
+  journal: {
+    holds: 'the zod schema of every entry kind; history; contradictions; problems in words',
+    runs: 'pure',
+    may: DAYS,
+  },
+  recovery: {
+    holds: 'history → plan: `fold/` reads entries in order, then spans, readiness, advice',
+    runs: 'pure',
+    may: [...DAYS, 'biology', 'journal'],
+  },
+  forecast: {
+    holds: 'queen odds, the day a look tells most, strength, supplies',
+    runs: 'pure',
+    may: [...DAYS, 'biology', 'journal', 'recovery'],
+  },
+  statistics: { holds: 'survival, competing risks, regression, limits', runs: 'pure', may: DAYS },
+  records: {
+    holds: 'shapes of what is kept beside the journal: removal sheets, agreements, move-out records',
+    runs: 'pure',
+    may: [...DAYS, 'journal'],
+  },
+  photos: {
+    holds: 'a photo checked, stripped and named; the folder they lie in',
+    runs: 'anywhere',
+    may: ['journal'],
+  },
+  store: {
+    holds: 'SQLite: schema, open and migrate, append, projections, queries, verify, backups',
+    runs: 'anywhere',
+    may: KERNEL,
+  },
+  people: { holds: 'accounts, sessions, who may do what', runs: 'anywhere', may: [...KERNEL, 'store'] },
+  words: { holds: 'the domain in words', runs: 'pure', may: [...KERNEL, 'people'] },
+  forms: {
+    holds: 'fields of every entry kind, what was typed, both ways; a field drawn',
+    runs: 'anywhere',
+    may: [...KERNEL, 'words'],
+  },
+  parts: {
+    holds: 'what pages share: layout, ribbon, charts, marks',
+    runs: 'anywhere',
+    may: [...KERNEL, 'store', 'people', 'words', 'forms'],
+  },
+  app: {
+    holds: 'the Hono application: frame, forms, submit, respond, errors, forecasts kept',
+    runs: 'anywhere',
+    may: [...KERNEL, 'store', 'people', 'words', 'forms', 'parts'],
+  },
+  'features/entries': feature(
+    'recording: intake, visit, outside look, move, note, outcome, corrections',
+    'anywhere',
+  ),
+  'features/colony': feature('a colony’s page: advice, checks, odds, strength, journal, photos', 'anywhere'),
+  'features/yard': feature('all colonies as rows', 'anywhere'),
+  'features/round': feature('the round of today, its pace, what to load', 'anywhere', 'features/entries'),
+  'features/today': feature('what to do now, by yard', 'anywhere', 'features/round'),
+  'features/offline': feature('what a phone fetches; the outbox’s page', 'anywhere'),
+  features: {
+    holds: 'the list of features that a phone answers',
+    runs: 'anywhere',
+    may: ['app', 'features/colony', 'features/entries', 'features/round', 'features/today', 'features/yard'],
+  },
+  'features/paper': feature(
+    'round sheets, typing them in, labels',
+    'Node',
+    'features/entries',
+    'features/round',
+  ),
+  'features/health': feature('mites, feed, pests, brood disease', 'Node', 'features/entries'),
+  'features/supplies': feature('queens and egg frames to have on hand; stands free by date', 'Node'),
+  'features/rates': feature('the rates behind the odds, and how far to trust them', 'Node'),
+  'features/review': feature('which removals end well: cohorts, readings, charts', 'Node'),
+  'features/removal': feature('a job from the call to the truck', 'Node', 'features/entries'),
+  'features/letters': feature('the customer’s letter', 'Node'),
+  'features/handing-on': feature('move-out records, the yard book', 'Node'),
+  'features/messages': feature('the morning digest by mail and webhook', 'Node'),
+  'features/calendar': feature('calendar addresses and feeds', 'Node'),
+  'features/import': feature('old spreadsheets in, colonies as CSV', 'Node', 'features/entries'),
+  'features/protocol': feature('the yard’s rules and settings', 'Node'),
+  'features/accounts': feature('signing in, set-up, invitations, people', 'Node'),
+  'features/data': feature('backups, the whole yard out and in, history of changes', 'Node'),
+  'features/api': feature('the HTTP API and its tokens', 'Node', 'features/letters', 'features/review'),
+  phone: {
+    holds: 'the service worker: outbox, sync, pages without signal',
+    runs: 'phone',
+    may: [...FEATURE, 'features', 'features/entries', 'features/offline'],
+  },
+  node: {
+    holds: 'listening, services on one database, schedule, commands',
+    runs: 'Node',
+    may: [...FEATURE, 'features', 'features/*', 'demo'],
+  },
+  'web/islands': {
+    holds: 'what runs in pages, over the same rooms',
+    runs: 'browser',
+    may: [...KERNEL, 'words', 'forms', 'parts', 'features/entries', 'features/review'],
+  },
+}

@@ -1,0 +1,46 @@
+/** The one file that Node runs, and what goes into the package: no sources, no tests, and nothing that has to be fetched but what is native. */
+import { spawnSync } from 'node:child_process'
+import { readFileSync } from 'node:fs'
+import { isBuiltin } from 'node:module'
+import { join } from 'node:path'
+import { beforeAll, describe, expect, test } from 'vitest'
+
+const ROOT = join(import.meta.dirname, '../..')
+const BUILT = join(ROOT, 'dist/server/resettle.js')
+const pkg = JSON.parse(readFileSync(join(ROOT, 'package.json'), 'utf8')) as {
+  dependencies: Record<string, string>
+  bin: Record<string, string>
+}
+
+describe('the package', () => {
+  // In a checkout the command builds what it runs where that is older than the sources.
+  beforeAll(() => {
+    const help = spawnSync(process.execPath, [join(ROOT, 'src/bin.mjs'), '--help'], { encoding: 'utf8' })
+    expect(help.stdout).toContain('usage: resettle')
+  })
+
+  test('has at most four dependencies, and the file imports no others', () => {
+    const imports = readFileSync(BUILT, 'utf8').matchAll(/^import\b[^'"\n]*["']([^'"]+)["']/gm)
+    const outside = [...imports].map((m) => m[1] ?? '').filter((name) => !isBuiltin(name))
+    expect([...new Set(outside)]).toEqual(Object.keys(pkg.dependencies))
+    expect(outside.length).toBeLessThanOrEqual(4)
+  })
+
+  test('tells where in the sources something failed', () => {
+    const map = JSON.parse(readFileSync(`${BUILT}.map`, 'utf8')) as { sources: string[] }
+    expect(map.sources.some((s) => s.endsWith('src/recovery/plan.ts'))).toBe(true)
+  })
+
+  test('carries the file, the browser’s files and the migrations, and nothing else of the house', () => {
+    const packed = spawnSync('npm', ['pack', '--dry-run', '--json', '--ignore-scripts'], {
+      cwd: ROOT,
+      encoding: 'utf8',
+    })
+    const [{ files = [] } = {}] = JSON.parse(packed.stdout) as { files?: { path: string }[] }[]
+    const paths = files.map((f) => f.path)
+    expect(paths).toContain(pkg.bin.resettle)
+    expect(paths).toContain('migrations/meta/_journal.json')
+    expect(paths.filter((p) => /^migrations\/\d+.*\.sql$/.test(p)).length).toBeGreaterThan(5)
+    expect(paths.filter((p) => /^(src|tests|demo|web)\//.test(p))).toEqual([])
+  })
+})

@@ -1,0 +1,89 @@
+/** Foulbrood traced in both directions, since the last clean look (common practice of inspectors). */
+import { describe, expect, test } from 'vitest'
+import { addDays, type Day } from '../../src/days.ts'
+import type { Entry } from '../../src/journal/entry.ts'
+import { historyOf } from '../../src/journal/history.ts'
+import { planOf } from '../../src/recovery/plan.ts'
+import { type Traced, traceFoulbrood } from '../../src/recovery/tracing.ts'
+import { build, START } from './arbitrary.ts'
+
+const on = (day: number): Day => addDays(START, day)
+const intake = build(0, 0, { kind: 'intake', removal: { type: 'wall' }, yard: 'North', queen: 'unseen' })
+const look = (day: number, signs: string[], opened = true): Entry =>
+  build(day + 1, day, { kind: 'inspection', opened, signs })
+const given = (day: number, what: string, donor: string): Entry =>
+  build(day + 1, day, { kind: 'given', what, donor })
+
+function colony(tag: string, entries: Entry[], more: Partial<Traced> = {}): Traced {
+  const history = historyOf(tag, [intake, ...entries])
+  if (history === null) throw new Error('no intake')
+  return { tag, yard: 'North', entries: history.entries, suspectedSince: null, ...more }
+}
+
+const sick = (entries: Entry[] = []): Traced =>
+  colony('W-7', [...entries, look(20, ['brood-disease-suspected'])], { suspectedSince: on(20) })
+
+const bonds = (...colonies: Traced[]): [string, string][] =>
+  [...traceFoulbrood(colonies)].map(([tag, e]): [string, string] => [tag, e.bond])
+
+describe('bound to a suspected colony', () => {
+  test('through a frame, either way', () => {
+    const donor = colony('D-1', [])
+    const taker = colony('T-1', [given(10, 'combs', 'W-7')])
+    expect(bonds(sick([given(5, 'egg-frame', 'D-1')]), donor, taker)).toEqual([
+      ['D-1', 'gave'],
+      ['T-1', 'got'],
+    ])
+  })
+
+  test('through uniting', () => {
+    const gone = colony('U-1', [build(9, 8, { kind: 'outcome', what: 'united', into: 'W-7' })])
+    expect(bonds(sick(), gone)).toEqual([['U-1', 'united']])
+  })
+
+  test('through robbing at either box of one yard, and not of another', () => {
+    const near = colony('N-1', [look(12, ['robbing'], false)])
+    const far = colony('F-1', [look(12, ['robbing'], false)], { yard: 'South' })
+    expect(bonds(sick(), near, far)).toEqual([['N-1', 'robbing']])
+    expect(bonds(sick([look(13, ['robbing'], false)]), colony('N-2', []))).toEqual([['N-2', 'robbing']])
+  })
+
+  test('not through feed, a queen, or what was before the last clean look', () => {
+    expect(bonds(sick(), colony('S-1', [given(5, 'syrup', 'W-7'), given(6, 'mated-queen', 'W-7')]))).toEqual(
+      [],
+    )
+    expect(bonds(sick([given(3, 'egg-frame', 'D-1'), look(6, [])]), colony('D-1', []))).toEqual([])
+  })
+
+  test('is known by its id as well as by its tag', () => {
+    const donor = colony('D-1', [], { names: ['an-id'] })
+    expect(bonds(sick([given(5, 'egg-frame', 'an-id')]), donor)).toEqual([['D-1', 'gave']])
+  })
+
+  test('asks for a full brood look two to eight weeks on, which ends it', () => {
+    const s = sick([given(5, 'egg-frame', 'D-1')])
+    expect(traceFoulbrood([s, colony('D-1', [])]).get('D-1')?.look).toEqual({
+      opens: on(19),
+      due: on(33),
+      closes: on(61),
+    })
+    expect(bonds(s, colony('D-1', [look(18, [])]))).toEqual([['D-1', 'gave']])
+    expect(bonds(s, colony('D-1', [look(25, [])]))).toEqual([])
+  })
+
+  test('is held: no move-out, no uniting, no chores, and the look is what is asked', () => {
+    const exposure =
+      traceFoulbrood([sick([given(5, 'egg-frame', 'D-1')]), colony('D-1', [])]).get('D-1') ?? null
+    const history = historyOf('D-1', [
+      intake,
+      build(6, 5, { kind: 'inspection', opened: true, eggs: 'none', cells: 'none', framesOfBees: 1 }),
+    ])
+    if (history === null || exposure === null) throw new Error('no history')
+    expect(planOf(history, on(10)).advice.action).toBe('unite')
+    expect(planOf(history, on(10), undefined, { exposure }).advice.action).not.toBe('unite')
+    const later = planOf(history, on(30), undefined, { exposure })
+    expect(later.advice.action).toBe('open-and-look')
+    expect(later.advice.why).toContain('W-7')
+    expect(later.readiness.unmet.map((u) => u.what).join()).toContain('clear of brood disease')
+  })
+})

@@ -1,0 +1,5 @@
+/** Whether the long proofs run at their full length: `npm run test:long`, or TEST_LONG=1 npm test. */
+export const LONG = process.env.TEST_LONG === '1'
+
+/** A count for the long run, and a shorter one for every day; the proof is the same, its sharpness is not. */
+export const often = (long: number, everyDay: number): number => (LONG ? long : everyDay)
