@@ -1,4 +1,5 @@
 /** The closed loop, small: what must hold whatever the advice is. The figures are those of `npm run bench -- advice`. */
+import { readdirSync, readFileSync } from 'node:fs'
 import { beforeAll, describe, expect, it } from 'vitest'
 import { entry } from '../../../src/journal/entry.ts'
 import { contradictions } from '../../../src/journal/history.ts'
@@ -146,4 +147,20 @@ it("Wilson's limits: 81 of 263 give 0.255 to 0.366 (Newcombe 1998, table I)", ()
   const { lower, upper } = share(81, 263)
   expect(lower).toBeCloseTo(0.2553, 3)
   expect(upper).toBeCloseTo(0.3662, 3)
+})
+
+it('shares nothing with the belief: only `ask.ts` reaches the plan, and nobody its insides', () => {
+  const folder = new URL('.', import.meta.url)
+  const files = readdirSync(folder, { recursive: true, encoding: 'utf8' }).filter(
+    (name) => name.endsWith('.ts') && !name.endsWith('.test.ts'),
+  )
+  expect(files).toContain('truth.ts')
+  const allowed = (name: string): RegExp =>
+    name === 'ask.ts'
+      ? /src\/(days|journal\/|recovery\/(plan|protocol)\.ts|bin\.mjs)/
+      : /src\/(days|journal\/)/
+  for (const name of files) {
+    const text = readFileSync(new URL(name, folder), 'utf8')
+    for (const [path] of text.matchAll(/(?:\.\.\/)+src\/[\w./-]+/g)) expect(path, name).toMatch(allowed(name))
+  }
 })
