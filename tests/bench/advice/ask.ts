@@ -41,28 +41,30 @@ export function inProcess(): Asker {
   }
 }
 
-/** The plan as any other program gets it: a line out, a line back, in order. */
-export function throughLines(): Asker {
-  const child = spawn(
-    process.execPath,
-    [new URL('../../../src/bin.mjs', import.meta.url).pathname, 'plan', '--lines', '-'],
-    {
-      stdio: ['pipe', 'pipe', 'inherit'],
-    },
-  )
+/** `resettle plan --lines -`, as arguments of node. */
+const PLAN_LINES = [new URL('../../../src/bin.mjs', import.meta.url).pathname, 'plan', '--lines', '-']
+
+/** The plan as any other program gets it: a line out, a line back, in order. A refusal, and an early end, throw where they were asked. */
+export function throughLines(program: readonly string[] = PLAN_LINES): Asker {
+  const child = spawn(process.execPath, program, { stdio: ['pipe', 'pipe', 'inherit'] })
   const waiting: { resolve: (answer: Answer) => void; reject: (error: Error) => void }[] = []
+  let ended: Error | null = null
   createInterface({ input: child.stdout }).on('line', (line) => {
     const next = waiting.shift()
     const answer = JSON.parse(line) as Answer | { problems: unknown }
     if ('problems' in answer) next?.reject(new Error(`plan --lines refuses a request: ${line}`))
     else next?.resolve(answer)
   })
-  child.on('exit', (code) => {
-    for (const { reject } of waiting.splice(0)) reject(new Error(`plan --lines ended with exit ${code}`))
+  // Writing to a program that has ended: its end is told below.
+  child.stdin.on('error', () => {})
+  child.on('close', (code) => {
+    ended = new Error(`plan --lines ended with exit ${code}`)
+    for (const { reject } of waiting.splice(0)) reject(ended)
   })
   return {
     ask: (request) =>
       new Promise((resolve, reject) => {
+        if (ended !== null) return reject(ended)
         waiting.push({ resolve, reject })
         child.stdin.write(`${JSON.stringify(request)}\n`)
       }),

@@ -50,8 +50,7 @@ export class Colony {
   #introductions = 0
   #queenlessSince: number
 
-  constructor(world: World, dice: Dice) {
-    const arrival = arrivalOf(world, dice)
+  constructor(world: World, dice: Dice, arrival: Arrival = arrivalOf(world, dice)) {
     this.world = world
     this.dice = dice
     this.arrival = arrival

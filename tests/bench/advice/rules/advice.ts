@@ -48,9 +48,11 @@ function carryOut(keeper: Keeper, answer: Answer): boolean {
     case 'boost':
       keeper.boost()
       return false
-    case 'order-queen':
+    case 'order-queen': {
+      const ordered = keeper.queenOrdered
       keeper.orderQueen()
-      return false
+      return !ordered
+    }
     case 'buy-queen':
       return buy(keeper)
     case 'feed':
