@@ -4,9 +4,7 @@
  * it, cells are waited for, nothing leads to its next step. What a belief is worth is the best plan's expectation over it
  * (alpha vectors: Sondik 1971; plans of finite memory: Hansen 1998, "Solving POMDPs by searching in policy space").
  */
-import { NOTHING_AROUND } from '../forecast/story/around.ts'
-import { Q } from '../forecast/story/state.ts'
-import type { Model } from '../forecast/story/walk.ts'
+import { type Model, NOTHING_AROUND, Q } from '../forecast/index.ts'
 import { at, COMPACT, COMPACT_STATES, FRESH_FRAME } from './compact.ts'
 import type { Costs } from './costs.ts'
 import { before, introducing, type Nights, nightsOf, nightsOn, type Season } from './nights.ts'

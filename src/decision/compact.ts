@@ -3,8 +3,7 @@
  * something (nobody there, and brood young enough to raise a queen or to hold laying workers back). About 140 states,
  * so that what a plan of many steps is worth in each of them can be worked out once for all colonies.
  */
-import type { Around } from '../forecast/story/around.ts'
-import { LAST_AGE, NO_OLD, pack, Q, STATE, type State } from '../forecast/story/state.ts'
+import { type Around, LAST_AGE, NO_OLD, pack, Q, STATE, type State } from '../forecast/index.ts'
 
 /** Open brood this old or younger holds laying workers back; it is the first of the states without a queen. */
 const OPEN_UNTIL = 9

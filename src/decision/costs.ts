@@ -29,3 +29,25 @@ export interface Supplies {
 
 /** Nothing said: no queen in hand, five days to have one (common practice), eggs to be had. */
 export const DEFAULT_SUPPLIES: Supplies = { queensInHand: 0, daysUntilQueens: 5, eggFrames: 1 }
+
+/** A colony lost costs more than its price: the work on it is lost with it, and the yard's good name. Judgement. */
+const LOST_COSTS_MORE = 3
+
+/** The yard's costs over the defaults, as the decision weighs them. Negative figures count as 0. */
+export function costsWith(own: Partial<Costs> = {}): Costs {
+  const known = Object.fromEntries(
+    Object.keys(DEFAULT_COSTS).flatMap((name) => {
+      const value = own[name as keyof Costs]
+      return value === undefined ? [] : [[name, Math.max(0, value)]]
+    }),
+  )
+  const costs = { ...DEFAULT_COSTS, ...known }
+  return { ...costs, worth: costs.worth * LOST_COSTS_MORE }
+}
+
+/** What is at hand, the defaults where nobody said. */
+export const suppliesWith = (own: { [K in keyof Supplies]?: number | undefined } = {}): Supplies => ({
+  queensInHand: own.queensInHand ?? DEFAULT_SUPPLIES.queensInHand,
+  daysUntilQueens: own.daysUntilQueens ?? DEFAULT_SUPPLIES.daysUntilQueens,
+  eggFrames: own.eggFrames ?? DEFAULT_SUPPLIES.eggFrames,
+})

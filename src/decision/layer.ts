@@ -1,10 +1,9 @@
 /** A colony in which a queen is proven to lay: one look when it can go, a frame of brood if it would not get there. */
-import { WORKER } from '../biology/development.ts'
+import { WORKER } from '../biology/index.ts'
 import { addDays, type Day, daysBetween, later } from '../days.ts'
-import { type Story, storyOf } from '../forecast/queen-odds.ts'
-import { NOTHING_AROUND } from '../forecast/story/around.ts'
-import type { History } from '../journal/history.ts'
-import type { Plan } from '../recovery/plan-types.ts'
+import { NOTHING_AROUND, type Story, storyOf } from '../forecast/index.ts'
+import type { History } from '../journal/index.ts'
+import { type Context, proofOf } from '../recovery/index.ts'
 import { compacted, worthOf } from './leaf.ts'
 import { strengthClass } from './nights.ts'
 import { seasonOn } from './options.ts'
@@ -37,12 +36,11 @@ function strongFrom(history: History, story: Story, least: number): Day {
 }
 
 /** What to do with a proven layer, from what was known on the day of the last evidence. */
-export function layerPlan(facts: Plan, history: History, decidedOn: Day, s: Settings): LayerPlan {
+export function layerPlan({ s: state, today }: Context, decidedOn: Day, s: Settings): LayerPlan {
+  const { history, queen } = state
   const story = storyOf(history, decidedOn, s.model, decidedOn)
   const proof =
-    facts.phase === 'queenright'
-      ? history.intake.on
-      : addDays(facts.spans.workerBroodProof?.likely ?? facts.asOf, PROOF_MARGIN)
+    queen.is === 'laying' ? addDays(proofOf(state)?.likely ?? today, PROOF_MARGIN) : history.intake.on
   const hold = addDays(history.intake.on, s.protocol.holdDays)
   const look = later(later(proof, hold), strongFrom(history, story, s.protocol.minFramesOfBees))
   const frames = framesNow(history, decidedOn, s.model.rates, laidFor(story))

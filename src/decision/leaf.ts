@@ -1,7 +1,5 @@
 /** What a belief is worth: before a look, after each thing it may show, with the best plan for that. */
-import type { Around } from '../forecast/story/around.ts'
-import { Q, STATE } from '../forecast/story/state.ts'
-import type { Model, Shares } from '../forecast/story/walk.ts'
+import { type Around, type Model, Q, type Shares, STATE } from '../forecast/index.ts'
 import { type Ahead, inDanger, OPENING_LOSES_VIRGIN, type Vector } from './ahead.ts'
 import { at, COMPACT_STATES, compactOfNumber } from './compact.ts'
 import { OUTCOMES, outcomesIn } from './sight.ts'

@@ -1,8 +1,5 @@
 /** One night over the compact states, as a sparse table, for colonies of a certain strength at a certain time of the year. */
-import { NOTHING_AROUND } from '../forecast/story/around.ts'
-import { freed, nightFrom } from '../forecast/story/night.ts'
-import { Q, STATE } from '../forecast/story/state.ts'
-import type { Model } from '../forecast/story/walk.ts'
+import { freed, type Model, NOTHING_AROUND, nightFrom, Q, STATE } from '../forecast/index.ts'
 import { COMPACT, COMPACT_STATES, compactOf } from './compact.ts'
 
 /** In season; cells begun now come too late to mate; out of it. */

@@ -1,10 +1,8 @@
 /** The options open on a day, and what each is worth over the belief. */
+
 import { addDays, type Day } from '../days.ts'
-import type { Story } from '../forecast/queen-odds.ts'
-import { NOTHING_AROUND } from '../forecast/story/around.ts'
-import { Q, STATE } from '../forecast/story/state.ts'
-import { overnight, type Shares } from '../forecast/story/walk.ts'
-import { type Month, matesIn } from '../recovery/protocol.ts'
+import { NOTHING_AROUND, overnight, Q, type Shares, STATE, type Story } from '../forecast/index.ts'
+import { type Month, matesIn } from '../recovery/index.ts'
 import { type Ahead, READ_AFTER } from './ahead.ts'
 import type { Costs, Supplies } from './costs.ts'
 import { compacted, type Worth, worthOf, worthOfLook } from './leaf.ts'

@@ -1,10 +1,14 @@
 /** What an opened box may show, boiled down to what decides: eggs, capped brood, cells. 27 outcomes. */
-
-import type { Rates } from '../forecast/rates.ts'
-import type { Around } from '../forecast/story/around.ts'
-import { broodSeen, cappedChances, cellChances, eggsChances } from '../forecast/story/look.ts'
-import type { State } from '../forecast/story/state.ts'
-import type { Model } from '../forecast/story/walk.ts'
+import {
+  type Around,
+  broodSeen,
+  cappedChances,
+  cellChances,
+  eggsChances,
+  type Model,
+  type Rates,
+  type State,
+} from '../forecast/index.ts'
 
 export const OUTCOMES = 27
 /** eggs: 0 none, 1 single, 2 several a cell. capped: 0 none, 1 worker, 2 raised drone caps. cells: 0 none, 1 a queen is in one, 2 she has left it, or it is torn down. */

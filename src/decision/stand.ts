@@ -1,10 +1,9 @@
 /** The decision that stands on a day: taken on the day of the last evidence, and again only on days that were announced. */
+
 import { addDays, type Day, daysBetween, later } from '../days.ts'
-import { type Story, storyOf } from '../forecast/queen-odds.ts'
-import { Q, STATE } from '../forecast/story/state.ts'
-import type { Model } from '../forecast/story/walk.ts'
-import type { History, StandingEntry } from '../journal/history.ts'
-import type { Protocol } from '../recovery/protocol.ts'
+import { type Model, Q, STATE, type Story, storyOf } from '../forecast/index.ts'
+import type { History, StandingEntry } from '../journal/index.ts'
+import type { Protocol } from '../recovery/index.ts'
 import type { Costs, Supplies } from './costs.ts'
 import { type Decision, decisionOf } from './decide.ts'
 import type { Library } from './library.ts'

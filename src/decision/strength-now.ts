@@ -1,12 +1,17 @@
 /** Frames of bees a colony may count on, quickly: the last count, grown old since, and the brood that came along or was given. */
-import { BEES_PER_FRAME } from '../biology/strength.ts'
+import { BEES_PER_FRAME } from '../biology/index.ts'
 import { type Day, daysBetween } from '../days.ts'
-import { emergingByDay } from '../forecast/brood-sources.ts'
-import { type Hemisphere, LIFE, meanLife, mixedLeft } from '../forecast/life.ts'
-import type { Rates } from '../forecast/rates.ts'
-import { framesAtIntake } from '../forecast/strength.ts'
-import { ASSUMED_FRAMES } from '../forecast/strength-stories.ts'
-import type { History } from '../journal/history.ts'
+import {
+  ASSUMED_FRAMES,
+  emergingByDay,
+  framesAtIntake,
+  type Hemisphere,
+  LIFE,
+  meanLife,
+  mixedLeft,
+  type Rates,
+} from '../forecast/index.ts'
+import type { History } from '../journal/index.ts'
 
 /** Brood that emerges within so many days is as good as bees. */
 const SOON = 12

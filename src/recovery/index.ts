@@ -1,10 +1,13 @@
 /** The door of this room; README.md says what is behind it. */
-export type { Supplies } from './advice/context.ts'
+export type { Adviser, Context, Supplies } from './advice/context.ts'
 export { fold } from './fold/fold.ts'
+export { mayBuy, mayGive, mayOpen, mayUnite } from './guards.ts'
+export { isQuiet, phaseOn } from './phase.ts'
 export { planOf } from './plan.ts'
 export {
   ACTIONS,
   type Action,
+  type Advice,
   type Check,
   type CheckStatus,
   type DayRange,
@@ -37,4 +40,5 @@ export {
 export { ANCHOR_OF, factsOf, OUTSIDE, rulesWhere, SOURCE_OF } from './rules.ts'
 export { SOURCE_OF_SETTING } from './setting-sources.ts'
 export { BROOD_GIFTS, broodAlong, wasThereAt } from './sources.ts'
+export { proofOf } from './spans.ts'
 export { heldWords, lockedDeed, type Suspicion, suspicionOn } from './suspicion.ts'
