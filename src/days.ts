@@ -6,9 +6,10 @@
  */
 import { TZDate } from '@date-fns/tz'
 import { format } from 'date-fns'
+import type { Named } from './ids.ts'
 
 /** A calendar day, 'YYYY-MM-DD', years 1900-2199. */
-export type Day = string
+export type Day = Named<'day'>
 
 /** Three days in order: the first on which a thing can be, the likeliest, the last. */
 export interface Span {

@@ -30,6 +30,7 @@ import {
   type TellingDay,
   tellingDays,
 } from '../forecast/index.ts'
+import type { ColonyId } from '../ids.ts'
 import type { History } from '../journal/index.ts'
 import type { Plan, Protocol } from '../recovery/index.ts'
 import type { Repository } from '../store/index.ts'
@@ -99,7 +100,7 @@ function knownOn(history: History, day: Day): History {
 class Kept {
   #answers = new Map<string, { key: string; values: Map<string, unknown> }>()
 
-  of<T>(colony: string, key: string, what: string, work: () => T): T {
+  of<T>(colony: ColonyId, key: string, what: string, work: () => T): T {
     const found = this.#answers.get(colony)
     const slot = found?.key === key ? found : { key, values: new Map<string, unknown>() }
     this.#answers.delete(colony)
@@ -113,7 +114,7 @@ class Kept {
   }
 }
 
-/** One for the whole house, or for a phone. */
+/** One for the whole server, or for a phone. */
 export function forecastCache(): ForecastCache {
   const kept = new Kept()
   let model = listModelOf(DEFAULT_RATES)

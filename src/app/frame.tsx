@@ -3,7 +3,7 @@
 import { createMiddleware } from 'hono/factory'
 import { type Day, dayIn } from '../days.ts'
 import type { Frame } from '../parts/index.ts'
-import { may, mayOpen } from '../people/index.ts'
+import { guardFor } from '../people/index.ts'
 import type { AppContext, Deps, Env, PageDeps, Viewer } from './context.ts'
 
 /** The yard's time zone: its own choice, else the machine's. */
@@ -14,7 +14,7 @@ export const zoneOf = (deps: Pick<PageDeps, 'store' | 'zone'>): string =>
 export const todayOf = (deps: Pick<PageDeps, 'store' | 'zone' | 'clock'>): Day =>
   dayIn(zoneOf(deps), deps.clock())
 
-/** Who is signed in. Only for the rooms behind the door, where somebody always is. */
+/** Who is signed in. Only for pages behind the sign-in, where somebody always is. */
 export function viewerOf(c: AppContext): Viewer {
   const viewer = c.var.viewer
   if (viewer === null) throw new Error('nobody is signed in here')
@@ -25,19 +25,20 @@ export function viewerOf(c: AppContext): Viewer {
 export function frameFor(c: AppContext, deps: PageDeps): Frame {
   const { settings } = deps.store
   const viewer = c.get('viewer') ?? null
+  const { may, mayOpen } = guardFor(viewer?.role ?? null)
   return {
     today: todayOf(deps),
     zone: zoneOf(deps),
     units: { temperature: settings.get('temperature'), weight: settings.get('weight') },
     viewer: viewer === null ? null : { name: viewer.name, role: viewer.role },
-    may: (action) => viewer !== null && may(viewer.role, action),
-    mayOpen: (path) => viewer !== null && mayOpen(viewer.role, path),
+    may,
+    mayOpen,
     path: c.req.path,
     built: deps.assets.built,
   }
 }
 
-/** Makes plans anew when the day has changed since the last request; `newDay` hears of it. */
+/** Recomputes plans when the day has changed since the last request, and then calls `newDay`. */
 export function frame(deps: Deps, newDay: (frame: Frame) => void = () => undefined) {
   let planned: Day | null = null
   return createMiddleware<Env>(async (c, next) => {

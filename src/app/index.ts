@@ -1,4 +1,4 @@
-/** The door of this room; README.md says what is behind it. */
+/** What other parts may import from here; README.md explains. */
 export type { Outside } from './address.ts'
 export type { AppContext, Assets, DemoSignIn, Deps, Env, PageDeps, Viewer } from './context.ts'
 export { bareFrame, broken, colonyIn, tooLarge, unknownColony, unknownEntry, unknownPage } from './errors.tsx'
@@ -21,7 +21,7 @@ export { allowed } from './permission.tsx'
 export { withPhotos } from './photos-in.ts'
 export { NO_SNIFFING_AROUND } from './policy.ts'
 export { problemResponse } from './problem.ts'
-export { colonyPath, formPage, page, type Refused, refusalStatus, sendsJson, toColony } from './respond.tsx'
+export { colonyPath, formPage, page, refusalStatus, sendsJson, toColony } from './respond.tsx'
 export { onward, thenOf } from './return-to.ts'
 export { boxPath, endPath, roundPath, thenTo, type Where } from './round-paths.ts'
 export { streamed } from './stream.ts'

@@ -34,7 +34,10 @@ export async function withPhotos(
     if (read.ok) {
       await deps.photos.keep(read.photo)
       ids.add(read.photo.id)
-    } else problems.push({ field: 'photos', message: `“${file.name.slice(0, 60)}” ${read.message}` })
+    } else
+      problems.push(
+        ...read.problems.map((p) => ({ field: 'photos', message: `“${file.name.slice(0, 60)}” ${p}` })),
+      )
   }
   return { typed: ids.size === 0 ? typed : { ...typed, photos: [...ids] }, problems }
 }

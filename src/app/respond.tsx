@@ -3,7 +3,7 @@
 import { html } from 'hono/html'
 import type { Child } from 'hono/jsx'
 import type { ContentfulStatusCode } from 'hono/utils/http-status'
-import type { FieldProblem } from '../forms/index.ts'
+import type { Refusal } from '../people/index.ts'
 import type { ColonySummary } from '../store/index.ts'
 import type { AppContext } from './context.ts'
 
@@ -26,13 +26,10 @@ export function formPage(c: AppContext, body: Child, refused: boolean): Response
   return c.html(html`<!doctype html>${body as never}`, refused ? 422 : 200)
 }
 
-/** A problem with what was sent, or with the moment. */
-export type Refused = FieldProblem & { busy?: true }
-
 const CROWD_SECONDS = 5
 
 /** The status of a refusal: 422, or 503 and when to come again where there were only too many at once. */
-export function refusalStatus(c: AppContext, refusal?: Refused): 422 | 503 {
+export function refusalStatus(c: AppContext, refusal?: Refusal): 422 | 503 {
   if (refusal?.busy === undefined) return 422
   c.header('Retry-After', String(CROWD_SECONDS))
   return 503

@@ -2,8 +2,10 @@
 
 import { validate } from 'uuid'
 import { type Day, isDay } from '../days.ts'
-import { type Draft, FIELDS, type FieldProblem } from '../forms/index.ts'
+import { type Draft, type FieldProblem, fieldsOf } from '../forms/index.ts'
+import type { ColonyId, EntryId, Tag } from '../ids.ts'
 import { entry, type Problem, problemsOf, tag } from '../journal/index.ts'
+import { type Result, refused } from '../result.ts'
 import type { Repository } from '../store/index.ts'
 import { problemWords } from '../words/index.ts'
 import type { PageDeps } from './context.ts'
@@ -13,17 +15,17 @@ import { settleYard } from './new-yard.ts'
 export interface Sent {
   draft: Draft
   /** Made when the form was shown, so that saving twice is one entry. */
-  id: string
+  id: EntryId
   /** Tag or id of its colony; of an intake, the tag typed. */
-  colony: string
+  colony: ColonyId | Tag
   /** The entry it corrects or withdraws. */
-  replaces?: string
+  replaces?: EntryId
 }
 
-export type Saved = { ok: true; ids: string[] } | { ok: false; problems: FieldProblem[] }
+export type Saved = Result<{ ids: EntryId[] }>
 
 /**
- * Writes the drafts, signed by `by`. Nothing is written when anything is wrong; every problem is told at once.
+ * Writes the drafts, signed by `by`. Nothing is written when anything is wrong; every problem is reported at once.
  *
  * @param typedBy who typed them in, where that was somebody else
  */
@@ -50,15 +52,15 @@ export function submit(
     ]),
     sent,
   )
-  if (problems.length > 0) return { ok: false, problems: forPages(problems, today) }
+  if (problems.length > 0) return refused(forPages(problems, today))
   const result = deps.store.append(raw, {
     today,
     recordedAt: deps.clock().toISOString(),
     recordedBy: typedBy,
   })
   if (result.ok) return { ok: true, ids: sent.map((s) => s.id) }
-  const refused = unique(result.problems.map((p) => beside(p, sent[(p.entry ?? 1) - 1])))
-  return { ok: false, problems: forPages(refused, today) }
+  const found = unique(result.problems.map((p) => beside(p, sent[(p.entry ?? 1) - 1])))
+  return refused(forPages(found, today))
 }
 
 const forPages = (problems: FieldProblem[], today: Day): FieldProblem[] =>
@@ -89,7 +91,7 @@ function schemaProblems(raw: Record<string, unknown>, sent: Sent | undefined): F
     : [...left, ...problemsOf(name.error, sent.colony).map((p) => ({ ...p, field: 'colony' }))]
 }
 
-/** The journal refuses the future too, but only once all else is right; on a form everything is told at once. */
+/** The journal refuses the future too, but only once all else is right; on a form everything is reported at once. */
 const futureProblem = (on: unknown, today: Day): FieldProblem[] =>
   typeof on === 'string' && isDay(on) && on > today
     ? [{ field: 'on', message: `${on} is in the future (today is ${today})` }]
@@ -97,7 +99,9 @@ const futureProblem = (on: unknown, today: Day): FieldProblem[] =>
 
 /** As the fields stand in the form, so that the summary can be walked down. */
 function inFormOrder(problems: FieldProblem[], sent: readonly Sent[]): FieldProblem[] {
-  const names = sent.flatMap(({ draft }) => FIELDS[draft.kind].map((f) => draft.prefix + f.path))
+  const names = sent.flatMap(({ draft }) =>
+    Object.keys(fieldsOf(draft.kind)).map((path) => draft.prefix + path),
+  )
   const order = ['', 'colony', 'on', 'at', ...names, 'by']
   return problems.sort((a, b) => order.indexOf(a.field) - order.indexOf(b.field))
 }
@@ -119,10 +123,11 @@ function beside(p: Problem, sent: Sent | undefined): FieldProblem {
   if (sent === undefined) return { field: '', message: asSentence(p) }
   if (p.field === 'colony' && sent.draft.kind === 'intake') return { field: 'colony', message: p.message }
   const path = FIRST_OF[p.field] ?? p.field.replace(/\.\d+$/, '')
-  const field = FIELDS[sent.draft.kind].find((f) => f.path === path)
+  const field = fieldsOf(sent.draft.kind)[path]
   if (field === undefined) return { field: '', message: asSentence(p) }
   // The schema lists the words it takes; on a form they are there to be tapped.
-  const untapped = field.as !== 'text' && p.message.startsWith('is missing')
+  const untapped =
+    field.choices !== undefined && field.other === undefined && p.message.startsWith('is missing')
   return {
     field: sent.draft.prefix + path,
     message: untapped ? 'is missing: tap one of the answers' : p.message,

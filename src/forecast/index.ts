@@ -1,5 +1,5 @@
-/** The door of this room; README.md says what is behind it. */
 export { emergingByDay } from './brood-sources.ts'
+/** What other parts may import from here; README.md explains. */
 export { CALIBRATION, type CalibrationBin } from './calibration-data.ts'
 export { colonyForecast, type ForecastSettings } from './colony-forecast.ts'
 export { DEFAULT_DONOR_RULES, type Donor } from './donors.ts'

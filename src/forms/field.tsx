@@ -1,9 +1,10 @@
 /** Fields of a form: label, hint, the control, and what is wrong with it beside it. */
 
 import type { Child } from 'hono/jsx'
+import type { FieldProblem } from '../result.ts'
 import { type Choice, problemQuotes } from '../words/index.ts'
-import { typedTwin } from './fields.ts'
-import { type FieldProblem, many, one, type Typed } from './typed.ts'
+import { type OtherAnswer, typedTwin } from './spec.ts'
+import { many, one, type Typed } from './typed.ts'
 
 /** A form as it stands: what was typed, what is wrong. */
 export interface FormState {
@@ -54,14 +55,14 @@ export const Beside = ({ form, name, label, hint }: FieldProps) => (
 
 interface TextProps extends FieldProps {
   type?: 'text' | 'date' | 'time'
-  unit?: string
-  inputmode?: 'text' | 'decimal' | 'numeric'
-  maxlength?: number
-  required?: boolean
-  max?: string
-  list?: string[]
+  unit?: string | undefined
+  inputmode?: 'text' | 'decimal' | 'numeric' | undefined
+  maxlength?: number | undefined
+  required?: boolean | undefined
+  max?: string | undefined
+  list?: string[] | undefined
   autocomplete?: string
-  wide?: boolean
+  wide?: boolean | undefined
 }
 
 /** One line of text, a number, a day or a time. Numbers are text fields, so that nothing typed is ever blanked. */
@@ -97,7 +98,7 @@ export const TextField = (p: TextProps) => (
   </div>
 )
 
-export const NoteField = (p: FieldProps & { maxlength?: number; rows?: number }) => (
+export const NoteField = (p: FieldProps & { maxlength?: number | undefined; rows?: number | undefined }) => (
   <div class={`field${problemsAt(p.form, p.name).length > 0 ? ' has-problem' : ''}`}>
     <label for={idOf(p.name)}>{p.label}</label>
     <Beside form={p.form} name={p.name} label={p.label} hint={p.hint} />
@@ -117,11 +118,10 @@ export const NoteField = (p: FieldProps & { maxlength?: number; rows?: number })
 interface ChoicesProps extends FieldProps {
   choices: Choice[]
   /** How many stand in a row on a phone. */
-  across?: 2 | 3 | 4
+  across?: 2 | 3 | 4 | undefined
   /** The answer that stands when nothing was typed. */
-  standing?: string
-  /** A field beside it for what cannot be tapped. */
-  other?: { label: string; unit?: string; inputmode?: 'decimal' | 'text'; maxlength?: number }
+  standing?: string | undefined
+  other?: OtherAnswer | undefined
 }
 
 /** One answer of several, each a big target. */
@@ -148,14 +148,14 @@ export const Choices = (p: ChoicesProps) => {
             </span>
           </label>
         ))}
-        {p.other === undefined ? null : <OtherAnswer {...p} other={p.other} kept={known ? '' : tapped} />}
+        {p.other === undefined ? null : <OtherField {...p} other={p.other} kept={known ? '' : tapped} />}
       </div>
     </fieldset>
   )
 }
 
 /** A cell among the answers to type in: what cannot be tapped. */
-const OtherAnswer = (p: FieldProps & { other: NonNullable<ChoicesProps['other']>; kept: string }) => (
+const OtherField = (p: FieldProps & { other: OtherAnswer; kept: string }) => (
   <input
     class="other"
     name={typedTwin(p.name)}
@@ -170,7 +170,7 @@ const OtherAnswer = (p: FieldProps & { other: NonNullable<ChoicesProps['other']>
 )
 
 /** Any number of answers. */
-export const Ticks = (p: FieldProps & { choices: Choice[]; across?: 2 | 3 | 4 }) => {
+export const Ticks = (p: FieldProps & { choices: Choice[]; across?: 2 | 3 | 4 | undefined }) => {
   const ticked = many(p.form.typed, p.name)
   return (
     <fieldset class="field choices" id={idOf(p.name)} {...describedBy(p.form, p.name, p.hint)}>

@@ -1,151 +1,212 @@
 /**
- * The fields of each entry kind as forms show them: one list per kind, read both ways (typed text to entry, entry to
- * typed text), on the server and in the phone alike. A field's name in a form is its path in the entry.
+ * The fields of each entry kind, each said once: drawn in forms, read from what was typed and filled again from an
+ * entry, on the server and in the phone alike.
  */
 import type { EntryKind } from '../journal/index.ts'
-import type { Quantity } from '../words/index.ts'
+import {
+  BEES_TAPPED,
+  BROOD_CARE,
+  CAGE,
+  CAPPED_BROOD,
+  CELLS,
+  CELLS_AT_REMOVAL,
+  CLEARED,
+  EGGS,
+  FRAMES_TAPPED,
+  FRESH_COMB,
+  GIFT,
+  LID,
+  METHOD,
+  MISSED,
+  OPEN_BROOD,
+  OUTCOME,
+  QUEEN,
+  QUEEN_SEEN,
+  removalTypes,
+  SIGN,
+  SPRAYED,
+  STORES,
+  SYRUP,
+  TEMPER,
+  TIED,
+} from '../words/index.ts'
+import {
+  choice,
+  day,
+  type FieldSpec,
+  type FieldSpecs,
+  frames,
+  lines,
+  list,
+  number,
+  score,
+  text,
+  time,
+  whole,
+  yesNo,
+} from './spec.ts'
 
-export interface FieldSpec {
-  /** Dotted path in the entry. */
-  path: string
-  as: 'text' | 'choice' | 'yes-no' | 'list' | 'number' | 'whole'
-  /** As it stands beside the field and at the start of a problem's sentence. */
-  label: string
-  /** For numbers: what is stored, in SI. Typed in the yard's units. */
-  quantity?: Quantity
-  /** For numbers: limits in what is stored. */
-  min?: number
-  max?: number
-  /** A second field, typed by hand, that wins over the tapped one. */
-  orTyped?: true
-}
-
-const text = (path: string, label: string): FieldSpec => ({ path, as: 'text', label })
-const choice = (path: string, label: string): FieldSpec => ({ path, as: 'choice', label })
-const yesNo = (path: string, label: string): FieldSpec => ({ path, as: 'yes-no', label })
-const frames = (path: string, label: string): FieldSpec => ({
-  path,
-  as: 'number',
-  label,
-  min: 0,
-  max: 60,
-  orTyped: true,
-})
-const weight = (path: string, label: string): FieldSpec => ({
-  path,
-  as: 'number',
-  label,
-  quantity: 'weight',
-  min: 0,
-  max: 20,
-})
-const NOTE = text('note', 'Note')
+const NOTE = lines('Note')
 /** Names of photos already kept; the files themselves come in a field of their own. */
-const PHOTOS: FieldSpec = { path: 'photos', as: 'list', label: 'Photos' }
-const TEMPER: FieldSpec = { path: 'temper', as: 'whole', label: 'Temper', min: 1, max: 5 }
+const PHOTOS: FieldSpec = { as: 'photos', label: 'Photos' }
+const YARD = text('Yard', { maxlength: 80, required: true })
+const STAND = text('Stand', { maxlength: 20 })
 
 /** Fields that every form of an entry has beside its own. */
-export const COMMON: FieldSpec[] = [text('on', 'Day'), text('at', 'Time')]
+export const COMMON = {
+  on: day('Day', { past: true, required: true }),
+  at: time('Time'),
+} satisfies FieldSpecs
 
-export const FIELDS: Record<EntryKind, FieldSpec[]> = {
-  intake: [
-    { ...text('removal.type', 'Kind of removal'), orTyped: true },
-    text('removal.removedOn', 'Day of the removal'),
-    {
-      path: 'removal.outdoorC',
-      as: 'number',
-      label: 'Outdoor temperature',
-      quantity: 'temperature',
-      min: -30,
-      max: 60,
-    },
-    {
-      path: 'removal.hoursOpenToBoxed',
-      as: 'number',
-      label: 'Hours from opening to boxed',
-      min: 0,
+/** How the bees were taken, asked alike where the removal is written up and where the intake is logged. */
+export const TAKEN = {
+  outdoorC: number('Outdoor temperature', { quantity: 'temperature', min: -30, max: 60 }),
+  method: choice('How the bees came off', METHOD, 3),
+  queen: choice('The queen', QUEEN, 2),
+} satisfies FieldSpecs
+
+/** What came along in the box, asked alike in both places. */
+export const ALONG = {
+  'brood.eggs': frames('Frames with eggs', FRAMES_TAPPED, { asks: 'With eggs' }),
+  'brood.open': frames('Frames with open brood', FRAMES_TAPPED, { asks: 'With open brood' }),
+  'brood.capped': frames('Frames with capped brood', FRAMES_TAPPED, { asks: 'With capped brood' }),
+  broodCare: choice('How the brood travelled', BROOD_CARE, 3),
+  queenCells: choice('Queen cells at the removal', CELLS_AT_REMOVAL, 4),
+  'bees.frames': frames('Frames covered with bees', BEES_TAPPED),
+  'bees.kg': number('Weight of bees', { asks: 'or their weight', quantity: 'weight', max: 20 }),
+  deadBeesKg: number('Dead bees in the box', { quantity: 'weight', max: 20 }),
+  tiedComb: yesNo('Comb tied in with bands', TIED, 3),
+  temper: score('Temper', TEMPER, 3, { min: 1, max: 5 }),
+} satisfies FieldSpecs
+
+export const FIELDS = {
+  intake: {
+    'removal.type': choice('Kind of removal', removalTypes(), 3, {
+      other: { label: 'or type', inputmode: 'text', maxlength: 40 },
+    }),
+    'removal.removedOn': day('Day of the removal', {
+      asks: 'Day of the removal, if earlier',
+      hint: 'Her last day on this comb. Everything is counted from it.',
+      past: true,
+    }),
+    'removal.outdoorC': TAKEN.outdoorC,
+    'removal.hoursOpenToBoxed': number('Hours from opening to boxed', {
+      asks: 'From opening to boxed',
+      unit: 'hours',
       max: 240,
-    },
-    choice('removal.method', 'How the bees came off'),
-    choice('removal.sprayed', 'Sprayed'),
-    text('removal.site', 'Where from'),
-    text('yard', 'Yard'),
-    text('stand', 'Stand'),
-    choice('queen', 'The queen'),
-    frames('brood.eggs', 'Frames with eggs'),
-    frames('brood.open', 'Frames with open brood'),
-    frames('brood.capped', 'Frames with capped brood'),
-    choice('broodCare', 'How the brood travelled'),
-    choice('queenCells', 'Queen cells at the removal'),
-    frames('bees.frames', 'Frames covered with bees'),
-    weight('bees.kg', 'Weight of bees'),
-    weight('deadBeesKg', 'Dead bees in the box'),
-    yesNo('tiedComb', 'Comb tied in with bands'),
-    TEMPER,
-    NOTE,
-    PHOTOS,
-  ],
-  inspection: [
-    yesNo('opened', 'Lid'),
-    choice('eggs', 'Eggs'),
-    choice('open', 'Open brood'),
-    choice('capped', 'Capped brood'),
-    yesNo('onFreshComb', 'Where the brood is'),
-    choice('queen', 'The queen'),
-    choice('cells', 'Queen cells'),
-    { path: 'cellCount', as: 'whole', label: 'How many cells', min: 0, max: 200 },
-    frames('framesOfBees', 'Frames covered with bees'),
-    frames('framesOfBrood', 'Frames with brood'),
-    choice('stores', 'Stores'),
-    { path: 'signs', as: 'list', label: 'Signs of trouble' },
-    TEMPER,
-    NOTE,
-    PHOTOS,
-  ],
-  given: [
-    choice('what', 'What was given'),
-    text('donor', 'From colony'),
-    frames('frames', 'How many frames'),
-    yesNo('caged', 'If a queen: in a cage?'),
-    { path: 'litres', as: 'number', label: 'Syrup', quantity: 'volume', min: 0, max: 100 },
-    choice('syrup', 'Sugar to water, by weight'),
-    { path: 'kg', as: 'number', label: 'Feed by weight', quantity: 'weight', min: 0, max: 50 },
-    text('product', 'Product'),
-    text('batch', 'Batch'),
-    { path: 'withdrawalDays', as: 'whole', label: 'Withdrawal, days', min: 0, max: 365 },
-    { path: 'cost', as: 'number', label: 'Cost', min: 0, max: 100_000 },
-    NOTE,
-  ],
-  'queen-cage': [choice('found', 'The queen’s cage'), NOTE],
-  'ties-removed': [NOTE],
-  'mite-wash': [
-    { path: 'bees', as: 'whole', label: 'Bees in the sample', min: 1, max: 5000 },
-    { path: 'mites', as: 'whole', label: 'Mites counted', min: 0, max: 5000 },
-    NOTE,
-  ],
-  'disease-cleared': [
-    choice('clearedBy', 'Who found it clear'),
-    text('reference', 'Report or sample number'),
-    NOTE,
-  ],
-  move: [text('yard', 'Yard'), text('stand', 'Stand'), NOTE],
-  outcome: [
-    choice('what', 'What became of it'),
-    text('into', 'United into'),
-    text('cause', 'Cause'),
-    text('destination', 'Where to'),
-    NOTE,
-  ],
-  note: [text('text', 'Note'), PHOTOS],
-  'missed-visit': [choice('reason', 'Why not'), text('again', 'Try again on'), NOTE],
-  withdrawal: [text('reason', 'Reason')],
-}
+    }),
+    'removal.method': TAKEN.method,
+    'removal.sprayed': choice('Sprayed', SPRAYED, 3, {
+      asks: 'Was the colony sprayed?',
+      hint: 'Sprayed: keep no comb and no honey, and feed none of it.',
+      standing: 'unknown',
+    }),
+    'removal.site': text('Where from', {
+      asks: 'Address or customer',
+      hint: 'Private: stays out of lists and exports.',
+      maxlength: 300,
+      wide: true,
+    }),
+    yard: YARD,
+    stand: STAND,
+    queen: TAKEN.queen,
+    ...ALONG,
+    note: NOTE,
+    photos: PHOTOS,
+  },
+  inspection: {
+    opened: yesNo('Lid', LID, 2, { asks: 'The lid' }),
+    eggs: choice('Eggs', EGGS, 4),
+    open: choice('Open brood', OPEN_BROOD, 4),
+    capped: choice('Capped brood', CAPPED_BROOD, 4),
+    onFreshComb: yesNo('Where the brood is', FRESH_COMB, 3, { asks: 'Where is that brood?' }),
+    queen: choice('The queen', QUEEN_SEEN, 3),
+    cells: choice('Queen cells', CELLS, 4),
+    cellCount: whole('How many cells', { max: 200, maxlength: 4 }),
+    framesOfBees: frames('Frames covered with bees', BEES_TAPPED),
+    framesOfBrood: frames('Frames with brood', FRAMES_TAPPED),
+    stores: choice('Stores', STORES, 4),
+    signs: list('Signs of trouble', SIGN, 3, { hint: 'Tap all you saw.' }),
+    temper: ALONG.temper,
+    note: NOTE,
+    photos: PHOTOS,
+  },
+  given: {
+    what: choice('What was given', GIFT, 3),
+    donor: text('From colony', { maxlength: 60 }),
+    frames: number('How many frames', { max: 60 }),
+    caged: yesNo(
+      'If a queen: in a cage?',
+      [
+        { value: '', label: 'No queen' },
+        { value: 'yes', label: 'Caged' },
+        { value: 'no', label: 'Not caged' },
+      ],
+      3,
+      {
+        hint: 'Never introduce a bought queen while a virgin or any queen cell is in the box: look first.',
+      },
+    ),
+    litres: number('Syrup', { quantity: 'volume', max: 100 }),
+    syrup: choice('Sugar to water, by weight', SYRUP, 3),
+    kg: number('Feed by weight', { hint: 'Sugar, fondant, patty.', quantity: 'weight', max: 50 }),
+    product: text('Product', {
+      hint: 'Mite treatment: respirator and gloves; the label is the law.',
+      maxlength: 120,
+      wide: true,
+    }),
+    batch: text('Batch', { asks: 'Batch, on its pack', maxlength: 60 }),
+    withdrawalDays: whole('Withdrawal, days', { asks: 'Withdrawal', unit: 'days', max: 365, maxlength: 3 }),
+    cost: number('Cost', { max: 100_000, maxlength: 10 }),
+    note: NOTE,
+  },
+  'queen-cage': { found: choice('The queen’s cage', CAGE, 2), note: NOTE },
+  'ties-removed': { note: NOTE },
+  'mite-wash': {
+    bees: whole('Bees in the sample', { min: 1, max: 5000 }),
+    mites: whole('Mites counted', { max: 5000 }),
+    note: NOTE,
+  },
+  'disease-cleared': {
+    clearedBy: choice('Who found it clear', CLEARED, 2),
+    reference: text('Report or sample number', {
+      hint: 'So that it can be shown later.',
+      maxlength: 120,
+      wide: true,
+    }),
+    note: { ...NOTE, hint: 'What was looked at, and how.' },
+  },
+  move: { yard: YARD, stand: STAND, note: NOTE },
+  outcome: {
+    what: choice('What became of it', OUTCOME, 2),
+    into: text('United into', { hint: 'Tag of the colony that took it in.', maxlength: 60 }),
+    cause: text('Cause', {
+      hint: 'If it died or left: what you think it was.',
+      maxlength: 200,
+      wide: true,
+    }),
+    destination: text('Where to', { hint: 'Yard, or who took it.', maxlength: 200, wide: true }),
+    note: NOTE,
+  },
+  note: { text: lines('Note', { rows: 5 }), photos: PHOTOS },
+  'missed-visit': {
+    reason: choice('Why not', MISSED, 3),
+    again: day('Try again on', { hint: 'Empty: the day after.' }),
+    note: NOTE,
+  },
+  withdrawal: {
+    reason: lines('Reason', {
+      hint: 'The entry stays in the journal, struck out, with your name and this reason.',
+      maxlength: 500,
+    }),
+  },
+} satisfies Record<EntryKind, FieldSpecs>
+
+/** The fields of a kind that is only known when it runs. */
+export const fieldsOf = (kind: EntryKind): FieldSpecs => FIELDS[kind]
 
 /** Name of the box that says that the yard typed is meant to be a new one. */
 export const NEW_YARD = 'newYard'
 
-/** Name of the hand-typed twin of a field with `orTyped`. */
-export const typedTwin = (name: string): string => `${name}+`
-
 /** Whether entries of that kind may have photos. */
-export const hasPhotos = (kind: EntryKind): boolean => FIELDS[kind].includes(PHOTOS)
+export const hasPhotos = (kind: EntryKind): boolean => 'photos' in FIELDS[kind]

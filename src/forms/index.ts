@@ -1,5 +1,8 @@
 /** The door of this room; README.md says what is behind it. */
+
+export type { FieldProblem } from '../result.ts'
 export { dayLabel } from './day-labels.ts'
+export { type DrawnIn, Fields, Group } from './draw.tsx'
 export {
   Choices,
   type FormState,
@@ -10,8 +13,10 @@ export {
   TextField,
   Ticks,
 } from './field.tsx'
-export { FIELDS, type FieldSpec, hasPhotos, NEW_YARD } from './fields.ts'
+export { ALONG, COMMON, FIELDS, fieldsOf, hasPhotos, NEW_YARD, TAKEN } from './fields.ts'
 export { numberTyped } from './numbers.ts'
-export { PhotoField, Photos } from './photo-field.tsx'
+export { Photos } from './photo-field.tsx'
 export { type Draft, draftOf, fieldsIn, labelOf, typedFields, typedOf } from './read.ts'
-export { anyTyped, type FieldProblem, many, one, type Typed, typedFrom } from './typed.ts'
+export type { FieldSpecs } from './spec.ts'
+export * as spec from './spec.ts'
+export { anyTyped, many, one, type Typed, typedFrom } from './typed.ts'

@@ -2,6 +2,7 @@
 
 import { asc, eq, sql } from 'drizzle-orm'
 import { v7 } from 'uuid'
+import { type FieldProblem, type Problems, type Result, refused } from '../result.ts'
 import type { Connection } from '../store/index.ts'
 import { nameKey, nameProblem, nameTyped, type Person } from './names.ts'
 import type { Role } from './permissions.ts'
@@ -9,11 +10,12 @@ import { person } from './schema.ts'
 
 type Row = typeof person.$inferSelect
 
-/** Done, or a sentence beside the field that is wrong. `busy`: nothing is wrong, there were only too many at once. */
-export type Outcome<T> = { ok: true; value: T } | { ok: false; field: string; message: string; busy?: true }
+/** `busy`: nothing is wrong, there were only too many at once. */
+export type Refusal = FieldProblem & { busy?: true }
+export type Outcome<T> = Result<{ value: T }, Problems<Refusal>>
 
 export const done = <T>(value: T): Outcome<T> => ({ ok: true, value })
-export const refused = (field: string, message: string): Outcome<never> => ({ ok: false, field, message })
+export const wrong = (field: string, message: string): Outcome<never> => refused([{ field, message }])
 
 export interface Accounts {
   list(): Person[]
@@ -40,7 +42,7 @@ const personOf = (row: Row): Person => ({
 })
 
 const LAST = 'is the last operator who can sign in: make another one first'
-const UNKNOWN = refused('person', 'there is no such account')
+const UNKNOWN = wrong('person', 'there is no such account')
 
 export function accountsOn(connection: Connection, clock: () => Date): Accounts {
   const { db, write } = connection
@@ -88,9 +90,9 @@ export function accountsOn(connection: Connection, clock: () => Date): Accounts 
       write(() => {
         const kept = nameTyped(name)
         const problem = nameProblem(kept)
-        if (problem !== null) return refused('name', problem)
+        if (problem !== null) return wrong('name', problem)
         if (named.get({ key: nameKey(kept) }) !== undefined)
-          return refused('name', 'is taken: names sign entries, so each belongs to one person for good')
+          return wrong('name', 'is taken: names sign entries, so each belongs to one person for good')
         const id = v7()
         const createdAt = clock().toISOString()
         db.insert(person)
@@ -111,10 +113,10 @@ export function accountsOn(connection: Connection, clock: () => Date): Accounts 
       change(id, { passphrase: hash })
     },
     setRole: (id, role) =>
-      write(() => (role !== 'operator' && isLastOperator(id) ? refused('role', LAST) : change(id, { role }))),
+      write(() => (role !== 'operator' && isLastOperator(id) ? wrong('role', LAST) : change(id, { role }))),
     close: (id) =>
       write(() =>
-        isLastOperator(id) ? refused('person', LAST) : change(id, { closedAt: clock().toISOString() }),
+        isLastOperator(id) ? wrong('person', LAST) : change(id, { closedAt: clock().toISOString() }),
       ),
     reopen: (id) => change(id, { closedAt: null }),
   }

@@ -1,15 +1,15 @@
 /**
  * Personal tokens for the HTTP API. A token can do what its owner's role may, within its scopes, until it runs out, is
- * taken back, or the account is closed. Told once; the database keeps the digest.
+ * taken back, or the account is closed. Shown once; the database keeps the digest.
  */
 
 import { and, desc, eq, isNull, sql } from 'drizzle-orm'
 import { v7 } from 'uuid'
 import type { Connection } from '../store/index.ts'
-import { done, type Outcome, refused } from './accounts.ts'
+import { done, type Outcome, wrong } from './accounts.ts'
 import { apiToken } from './api-token-schema.ts'
-import type { Role } from './permissions.ts'
-import { type Action, may } from './permissions.ts'
+import { guardFor } from './guard.ts'
+import type { Action, Role } from './permissions.ts'
 import { person } from './schema.ts'
 import { digestOf, newToken } from './tokens.ts'
 
@@ -24,7 +24,7 @@ export const ACTION_OF_SCOPE: Record<Scope, Action> = {
 }
 
 /** Scopes a role can give to its tokens. */
-export const scopesFor = (role: Role): Scope[] => SCOPES.filter((s) => may(role, ACTION_OF_SCOPE[s]))
+export const scopesFor = (role: Role): Scope[] => SCOPES.filter((s) => guardFor(role).may(ACTION_OF_SCOPE[s]))
 
 /** Days a token may be good for. */
 export const TOKEN_DAYS = [30, 90, 365] as const
@@ -34,7 +34,7 @@ export const MOST_TOKENS = 20
 
 export const TOKEN_NAME_LIMIT = 60
 
-/** Tells what leaked when one is found in a log or a script. */
+/** Says what leaked when one is found in a log or a script. */
 const PREFIX = 'rst_'
 
 const HOUR = 3_600_000
@@ -110,15 +110,14 @@ export function apiTokensOn({ db, write }: Connection, clock: () => Date): ApiTo
     make: ({ person: owner, name, scopes, days }) =>
       write(() => {
         const label = name.trim().slice(0, TOKEN_NAME_LIMIT)
-        if (label === '') return refused('name', 'must not be empty')
+        if (label === '') return wrong('name', 'must not be empty')
         const allowed = scopesFor(owner.role)
         const wanted = SCOPES.filter((s) => scopes.includes(s))
-        if (wanted.length === 0) return refused('scopes', 'must be ticked: one at least')
-        if (wanted.some((s) => !allowed.includes(s)))
-          return refused('scopes', 'are more than your role allows')
-        if (!(TOKEN_DAYS as readonly number[]).includes(days)) return refused('days', 'must be chosen')
+        if (wanted.length === 0) return wrong('scopes', 'must be ticked: one at least')
+        if (wanted.some((s) => !allowed.includes(s))) return wrong('scopes', 'are more than your role allows')
+        if (!(TOKEN_DAYS as readonly number[]).includes(days)) return wrong('days', 'must be chosen')
         if (of(owner.id).filter(inUse).length >= MOST_TOKENS)
-          return refused('name', `is one too many: take back one of your ${MOST_TOKENS} tokens first`)
+          return wrong('name', `is one too many: take back one of your ${MOST_TOKENS} tokens first`)
         const token = PREFIX + newToken()
         const made: ApiToken = {
           id: v7(),

@@ -1,6 +1,8 @@
 /** Everything about people put together: signing in and out, setting up, inviting. One sentence for every refusal. */
+
+import { type Result, refused } from '../result.ts'
 import type { Connection } from '../store/index.ts'
-import { type Accounts, accountsOn, done, type Outcome, refused } from './accounts.ts'
+import { type Accounts, accountsOn, done, type Outcome, wrong } from './accounts.ts'
 import { type Invitation, type Invites, invitesOn } from './invites.ts'
 import { type Keys, keysOn } from './keys.ts'
 import { type Limits, limitsOf } from './limits.ts'
@@ -17,11 +19,11 @@ export interface PeopleOptions {
   limits?: Limits
 }
 
-export type SignIn =
-  | { ok: true; token: string; person: Person }
-  /** `wrong`: the name or the passphrase, never said which. `wait`: too many attempts. */
-  | { ok: false; why: 'wrong' }
-  | { ok: false; why: 'wait'; seconds: number }
+/** `wrong`: the name or the passphrase, never said which. `wait`: too many attempts. */
+export type SignIn = Result<
+  { token: string; person: Person },
+  { why: 'wrong' } | { why: 'wait'; seconds: number }
+>
 
 export interface People {
   accounts: Accounts
@@ -58,10 +60,13 @@ export interface People {
 /** What a passphrase is compared with when there is none, so that it takes as long as when there is. */
 const NOBODY = 'nobody has this passphrase'
 
-const CROWDED = {
-  ...refused('', 'Too many people are at the door just now: try again in a moment.'),
-  busy: true,
-} as const
+const CROWDED = refused([
+  {
+    field: '',
+    message: 'Too many people are at the door just now: try again in a moment.',
+    busy: true as const,
+  },
+])
 
 /** The same work, where a crowd that is too great for hashing is an answer and no bug. */
 const unlessCrowded =
@@ -99,7 +104,7 @@ export function peopleOn(connection: Connection, options: PeopleOptions): People
     passphrase: string,
   ): Promise<Outcome<string>> => {
     const problem = passphraseProblem(passphrase, person.name)
-    return problem === null ? done(await hash(passphrase)) : refused('passphrase', problem)
+    return problem === null ? done(await hash(passphrase)) : wrong('passphrase', problem)
   }
   const put = (id: string, secret: string, but?: string): void =>
     connection.write(() => {
@@ -118,7 +123,7 @@ export function peopleOn(connection: Connection, options: PeopleOptions): People
       const secret = await choose({ id: '', name }, passphrase)
       if (!secret.ok) return secret
       return connection.write(() => {
-        if (!accounts.none()) return refused('', 'this yard has been set up already: sign in')
+        if (!accounts.none()) return wrong('', 'this yard has been set up already: sign in')
         const made = accounts.make({ name, role: 'operator', by: null, passphrase: secret.value })
         return made.ok ? done({ person: made.value, token: sessions.open(made.value.id) }) : made
       })
@@ -136,7 +141,7 @@ export function peopleOn(connection: Connection, options: PeopleOptions): People
       const usable = known?.person.state === 'active' ? known.passphrase : null
       try {
         const nobodys = nobodysHash()
-        // Whoever has a passphrase does not wait for it, so nobody would hear of its failure.
+        // Whoever has a passphrase does not wait for it, so nobody would see its failure.
         nobodys.catch(() => undefined)
         const stored = usable ?? (await nobodys)
         const right = await inTurn(() => matches(passphrase.slice(0, 1000), stored))
@@ -158,15 +163,15 @@ export function peopleOn(connection: Connection, options: PeopleOptions): People
 
     accept: unlessCrowded(async (token: string, passphrase: string) => {
       const holder = invites.holder(token)
-      if (holder === null) return refused('', 'this link no longer works')
+      if (holder === null) return wrong('', 'this link no longer works')
       const secret = await choose(holder, passphrase)
       if (!secret.ok) return secret
       return connection.write(() => {
-        if (!invites.use(token)) return refused('', 'this link no longer works')
+        if (!invites.use(token)) return wrong('', 'this link no longer works')
         put(holder.id, secret.value)
         const person = accounts.byId(holder.id)
         return person === null
-          ? refused('', 'this link no longer works')
+          ? wrong('', 'this link no longer works')
           : done({ person, token: sessions.open(person.id) })
       })
     }),
@@ -174,9 +179,9 @@ export function peopleOn(connection: Connection, options: PeopleOptions): People
     changePassphrase: unlessCrowded(async (person: Person, old: string, next: string, session: string) => {
       const stored = accounts.secretOf(person.name)?.passphrase
       const wait = await limits.attempt(person.name, `session of ${person.id}`)
-      if (wait > 0) return refused('old', `was tried too often: wait ${Math.ceil(wait / 60)} minutes`)
+      if (wait > 0) return wrong('old', `was tried too often: wait ${Math.ceil(wait / 60)} minutes`)
       if (typeof stored !== 'string' || !(await inTurn(() => matches(old.slice(0, 1000), stored))))
-        return refused('old', 'is not your passphrase')
+        return wrong('old', 'is not your passphrase')
       const secret = await choose(person, next)
       if (!secret.ok) return secret
       await limits.right(person.name, `session of ${person.id}`)
@@ -186,7 +191,7 @@ export function peopleOn(connection: Connection, options: PeopleOptions): People
 
     async putPassphrase(id, passphrase) {
       const person = accounts.byId(id)
-      if (person === null) return refused('person', 'there is no such account')
+      if (person === null) return wrong('person', 'there is no such account')
       const secret = await choose(person, passphrase)
       if (!secret.ok) return secret
       put(id, secret.value)

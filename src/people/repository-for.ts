@@ -3,67 +3,61 @@
  * this to the pages instead of the store itself, so that no page can forget to ask.
  */
 import type { Entry, EntryKind, Problem } from '../journal/index.ts'
+import { refused } from '../result.ts'
 import {
   type AppendContext,
   type AppendResult,
+  type ColonyImports,
   type JournalRow,
   NO_AFTER,
   NO_REMOVALS,
   type Repository,
   type Store,
+  type TaggedRow,
 } from '../store/index.ts'
-import { ACTION_OF_KIND, ACTIONS, type Action, forWhom, may, type Role } from './permissions.ts'
+import { type Guard, guardFor, notFor, refusal } from './guard.ts'
+import { ACTION_OF_KIND, ACTIONS, type Action, type Role } from './permissions.ts'
 import { historyWithoutPrivate, keepingPrivate, rowWithoutPrivate } from './privacy.ts'
+
+const NO_IMPORTS: ColonyImports = {
+  rehearse: () => refusal('safekeeping'),
+  take: () => refusal('safekeeping'),
+  list: () => [],
+  everything: () => [],
+  note: () => {},
+  entries: () => [],
+}
 
 /** See the file's comment. `recordedBy` of an append is the name of the account that writes. */
 export function storeFor(role: Role, store: Store): Store {
-  const may_ = (action: Action): boolean => may(role, action)
+  const { only } = guardFor(role)
   const writing: Store = {
     ...store,
     ...repositoryFor(role, store),
-    load: (lines, today) => (may_('safekeeping') ? store.load(lines, today) : refusal('safekeeping')),
-    imports: may_('safekeeping')
-      ? store.imports
-      : {
-          rehearse: () => refusal('safekeeping'),
-          take: () => refusal('safekeeping'),
-          list: () => [],
-          everything: () => [],
-          note: () => {},
-          entries: () => [],
-        },
-    after: may_('see-private') ? store.after : NO_AFTER,
-    removals: may_('removal-sheets') ? store.removals : NO_REMOVALS,
-    protocols: may_('change-settings')
-      ? store.protocols
-      : {
-          ...store.protocols,
-          change: () => [{ field: 'protocol', message: `is ${forWhom('change-settings')}` }],
-          take: () => {},
-          remakeAll: () => {},
-        },
-    settings: {
+    load: only('safekeeping', store.load, () => refusal('safekeeping')),
+    imports: only('safekeeping', store.imports, NO_IMPORTS),
+    after: only('see-private', store.after, NO_AFTER),
+    removals: only('removal-sheets', store.removals, NO_REMOVALS),
+    protocols: only('change-settings', store.protocols, {
+      ...store.protocols,
+      change: () => [notFor('change-settings', 'protocol')],
+      take: () => {},
+      remakeAll: () => {},
+    }),
+    settings: only('change-settings', store.settings, {
       get: store.settings.get,
-      set: (key, value) =>
-        may_('change-settings')
-          ? store.settings.set(key, value)
-          : [{ field: key, message: `is ${forWhom('change-settings')}` }],
-    },
+      set: (key) => [notFor('change-settings', key)],
+    }),
   }
-  return may_('see-private') ? writing : discreet(writing)
+  return only('see-private', writing, discreet(writing))
 }
 
 /** The same for what pages read and forms write, on the server or in a phone. */
 export function repositoryFor(role: Role, book: Repository): Repository {
-  const may_ = (action: Action): boolean => may(role, action)
-  const writing: Repository = { ...book, append: (raw, context) => appendAs(may_, book, raw, context) }
-  return may_('see-private') ? writing : discreetBook(writing)
+  const guard = guardFor(role)
+  const writing: Repository = { ...book, append: (raw, context) => appendAs(guard, book, raw, context) }
+  return guard.only('see-private', writing, discreetBook(writing))
 }
-
-const refusal = (action: Action): AppendResult => ({
-  ok: false,
-  problems: [{ field: '', message: `is ${forWhom(action)}` }],
-})
 
 /** Reading without what is private. */
 function discreetBook(book: Repository): Repository {
@@ -99,7 +93,7 @@ function discreet(store: Store): Store {
 type Raw = Record<string, unknown>
 
 function appendAs(
-  allowed: (action: Action) => boolean,
+  { may }: Guard,
   book: Repository,
   raw: readonly unknown[],
   context: AppendContext,
@@ -113,17 +107,17 @@ function appendAs(
     if (typeof e.id === 'string') batch.set(e.id, e)
     const corrected = typeof e.replaces === 'string' ? book.entry(e.replaces) : null
     const needed = actionFor(e, corrected, book, who, batch)
-    if (!allowed(needed))
+    if (!may(needed))
       problems.push({
         entry: i + 1,
         field: needed === 'correct-any' ? 'replaces' : 'kind',
-        message: `${what(needed)} is ${forWhom(needed)}`,
+        message: `${what(needed)} ${notFor(needed).message}`,
       })
-    const kept = corrected === null || allowed('see-private') ? e : keepingPrivate(e, corrected.entry)
+    const kept = corrected === null || may('see-private') ? e : keepingPrivate(e, corrected.entry)
     // Others may type in what somebody else saw, from a sheet; a helper signs for nobody else.
-    return allowed('sign-for-others') && typeof e.by === 'string' ? kept : { ...kept, by: who }
+    return may('sign-for-others') && typeof e.by === 'string' ? kept : { ...kept, by: who }
   })
-  return problems.length > 0 ? { ok: false, problems } : book.append(signed, context)
+  return problems.length > 0 ? refused(problems) : book.append(signed, context)
 }
 
 const what = (action: Action): string =>
@@ -138,7 +132,7 @@ const what = (action: Action): string =>
 /** What somebody must be allowed to do to write this entry. */
 function actionFor(
   e: Raw,
-  corrected: (JournalRow & { tag: string }) | null,
+  corrected: TaggedRow | null,
   book: Repository,
   who: string,
   batch: ReadonlyMap<string, Raw>,

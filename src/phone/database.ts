@@ -14,6 +14,7 @@ import {
   type StoreNames,
 } from 'idb'
 import type { RoundBundle, RoundColony } from '../features/offline/index.ts'
+import type { ColonyId, Tag } from '../ids.ts'
 import type { Entry, Problem } from '../journal/index.ts'
 import type { Photo } from '../photos/index.ts'
 
@@ -24,9 +25,9 @@ export interface Waiting {
   id: string
   entry: Entry
   /** Id of the colony it belongs to. */
-  colony: string
+  colony: ColonyId
   /** What the colony was called then. */
-  tag: string
+  tag: Tag
   /** Whose entry it is: nobody else's session may send it. */
   owner: { id: string; name: string }
   /** UTC, ISO. */

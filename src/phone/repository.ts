@@ -8,6 +8,7 @@
 
 import type { Day } from '../days.ts'
 import type { RoundBundle, RoundColony } from '../features/offline/index.ts'
+import type { ColonyId, Tag } from '../ids.ts'
 import { happeningOf } from '../journal/index.ts'
 import { type Protocol, yardProtocol } from '../recovery/index.ts'
 import {
@@ -50,7 +51,7 @@ export function bookOf({ head, colonies, waiting, today }: BookParts): PhoneBook
   const kept: JournalRow[] = []
   const summaries = new Map<string, ColonySummary | null>()
 
-  const summary = (id: string): ColonySummary | null => {
+  const summary = (id: ColonyId): ColonySummary | null => {
     const known = summaries.get(id)
     if (known !== undefined) return known
     const { history } = fold(id, rows.get(id) ?? [])
@@ -59,7 +60,7 @@ export function bookOf({ head, colonies, waiting, today }: BookParts): PhoneBook
     return made
   }
   const everyone = (): ColonySummary[] => [...rows.keys()].flatMap((id) => summary(id) ?? [])
-  const tagged = (tag: string): ColonySummary[] =>
+  const tagged = (tag: Tag): ColonySummary[] =>
     everyone()
       .filter((s) => s.tag.toLowerCase() === tag.toLowerCase())
       .sort((a, b) => Number(a.closedOn !== null) - Number(b.closedOn !== null))

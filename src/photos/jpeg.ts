@@ -6,10 +6,13 @@
  * Structure: ITU-T T.81 (JPEG) annex B, markers in table B.1; JFIF 1.02; orientation: Exif 2.3, tag 0x0112.
  */
 
-export type Stripped =
-  | { ok: true; bytes: Uint8Array<ArrayBuffer>; width: number; height: number }
-  /** `message` continues a sentence that began with the photo: 'is no JPEG picture'. */
-  | { ok: false; message: string }
+import { type Problems, type Result, refused } from '../result.ts'
+
+/** A problem continues a sentence that began with the photo: 'is no JPEG picture'. */
+export type Stripped = Result<
+  { bytes: Uint8Array<ArrayBuffer>; width: number; height: number },
+  Problems<string>
+>
 
 /** Marker codes. */
 const SOI = 0xd8
@@ -21,8 +24,8 @@ const APP2 = 0xe2
 const APP14 = 0xee
 const COM = 0xfe
 
-const NO_JPEG: Stripped = { ok: false, message: 'is no JPEG picture' }
-const CUT_OFF: Stripped = { ok: false, message: 'is cut off: take it again' }
+const NO_JPEG = refused(['is no JPEG picture'])
+const CUT_OFF = refused(['is cut off: take it again'])
 
 /** Stripping what was stripped changes nothing. Never changes what it is given. */
 export function stripped(file: Uint8Array): Stripped {

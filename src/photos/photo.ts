@@ -1,4 +1,5 @@
 /** A photo as it is kept: checked, without metadata, named by the SHA-256 of its bytes. The same on phone and server. */
+import { type Problems, type Result, refused } from '../result.ts'
 import { stripped } from './jpeg.ts'
 
 export interface Photo {
@@ -7,7 +8,8 @@ export interface Photo {
   bytes: Uint8Array<ArrayBuffer>
 }
 
-export type PhotoRead = { ok: true; photo: Photo } | { ok: false; message: string }
+/** A problem continues a sentence: 'is no JPEG picture'. */
+export type PhotoRead = Result<{ photo: Photo }, Problems<string>>
 
 /** Bytes at most. A phone makes it 0.2 to 0.6 MB before it is kept; without scripts it comes as the camera made it. */
 export const PHOTO_LIMIT = 12 * 1024 * 1024
@@ -15,14 +17,14 @@ export const PHOTO_LIMIT = 12 * 1024 * 1024
 /** Pixels at most along one side: more than any phone's camera makes. */
 const SIDE_LIMIT = 20_000
 
-/** Checks and strips a file that should be a photo. The message continues a sentence: 'is no JPEG picture'. */
+/** Checks and strips a file that should be a photo. */
 export async function photoIn(file: Uint8Array): Promise<PhotoRead> {
   if (file.length > PHOTO_LIMIT)
-    return { ok: false, message: `is larger than ${PHOTO_LIMIT / 1024 / 1024} MB: make it smaller` }
+    return refused([`is larger than ${PHOTO_LIMIT / 1024 / 1024} MB: make it smaller`])
   const read = stripped(file)
   if (!read.ok) return read
   if (Math.max(read.width, read.height) > SIDE_LIMIT)
-    return { ok: false, message: `is ${read.width} by ${read.height} pixels: make it smaller` }
+    return refused([`is ${read.width} by ${read.height} pixels: make it smaller`])
   return { ok: true, photo: { id: await idOf(read.bytes), bytes: read.bytes } }
 }
 

@@ -19,8 +19,9 @@ import {
 import { readFile } from 'node:fs/promises'
 import { dirname, join } from 'node:path'
 import { photoId } from '../journal/index.ts'
+import { refused } from '../result.ts'
 import { stripped } from './jpeg.ts'
-import type { Photo, PhotoShelf } from './photo.ts'
+import type { Photo, PhotoRead, PhotoShelf } from './photo.ts'
 
 /** A shelf that can also be read and written at once, for what takes a whole yard in or out. */
 export interface PhotoFiles extends PhotoShelf {
@@ -67,11 +68,12 @@ export function shelfInMemory(): PhotoFiles {
 }
 
 /** The photo in bytes that were kept before, or what is wrong with them. For files that come from elsewhere. */
-export function photoNow(id: string, bytes: Uint8Array): Photo | string {
+export function photoNow(id: string, bytes: Uint8Array): PhotoRead {
   const read = stripped(bytes)
-  if (!read.ok) return read.message
-  if (createHash('sha256').update(read.bytes).digest('hex') !== id) return 'is not the one of that name'
-  return { id, bytes: read.bytes }
+  if (!read.ok) return read
+  if (createHash('sha256').update(read.bytes).digest('hex') !== id)
+    return refused(['is not the one of that name'])
+  return { ok: true, photo: { id, bytes: read.bytes } }
 }
 
 /**

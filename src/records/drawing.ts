@@ -3,6 +3,7 @@
  * browser says gets into the drawing but where the finger was.
  */
 import { z } from 'zod'
+import { type Problems, type Result, refused } from '../result.ts'
 
 /** The field it is drawn on, in its own units. */
 export const FIELD = { width: 600, height: 200 } as const
@@ -18,17 +19,17 @@ const LEAST_INK = 60
 const point = z.tuple([z.number().min(-10_000).max(10_000), z.number().min(-10_000).max(10_000)])
 const strokes = z.array(z.array(point).max(MOST_POINTS)).max(300)
 
-export type Drawing = { ok: true; path: string } | { ok: false; message: string }
+export type Drawing = Result<{ path: string }, Problems<string>>
 
 /** From the text a browser sent, '[[[x, y], …], …]', to path data. */
 export function drawingOf(text: string): Drawing {
   const parsed = strokes.safeParse(json(text))
-  if (!parsed.success) return { ok: false, message: 'cannot be read as a drawing: draw the name again' }
+  if (!parsed.success) return refused(['cannot be read as a drawing: draw the name again'])
   const lines = parsed.data.map((line) => line.map(onField)).filter((line) => line.length > 0)
   if (lines.reduce((n, line) => n + line.length, 0) > MOST_POINTS)
-    return { ok: false, message: 'is too long: draw the name again, in fewer strokes' }
+    return refused(['is too long: draw the name again, in fewer strokes'])
   if (lines.reduce((sum, line) => sum + inkOf(line), 0) < LEAST_INK)
-    return { ok: false, message: 'is missing: draw the name on the field' }
+    return refused(['is missing: draw the name on the field'])
   return { ok: true, path: lines.map(lineOf).join('') }
 }
 

@@ -80,7 +80,7 @@ function checksOn(s: State, today: Day): Check[] {
   const lastWelfare = s.asks.findLast((a) => a.rule === 'welfare' && a.answeredOn !== null)
   return s.asks
     .filter((a) => a.rule !== 'welfare' || a.answeredOn === null || a === lastWelfare)
-    .filter((a) => !isFarInsurance(s, a, today))
+    .filter((a) => !isFarInsurance(a, today))
     .map((a) => checkOf(a, today))
     .sort((a, b) =>
       a.opens === b.opens ? RULES.indexOf(a.rule) - RULES.indexOf(b.rule) : a.opens < b.opens ? -1 : 1,

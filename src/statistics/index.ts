@@ -1,4 +1,4 @@
-/** The door of this room; README.md says what is behind it. */
+/** What other parts may import from here; README.md explains. */
 export { type Column, type CoxFit, cox } from './cox.ts'
 export { asLost, countByDay, type DayCounts, type Durations, type Grouping, together } from './day-counts.ts'
 export { cumulativeIncidence, type Incidence, incidenceLimits, stepAt } from './incidence.ts'

@@ -2,8 +2,10 @@
  * What is kept of a colony for after the hold, apart from the journal: letters to customers by the digest of their
  * address, and move-out records, which name buyers and can be erased. Made STRICT by hand (migrations/README.md).
  */
+
 import { sql } from 'drizzle-orm'
 import { check, index, integer, primaryKey, sqliteTable, text } from 'drizzle-orm/sqlite-core'
+import type { ColonyId } from '../ids.ts'
 
 /** A letter that can be opened without an account by whoever has its address. */
 export const customerLetter = sqliteTable(
@@ -11,10 +13,10 @@ export const customerLetter = sqliteTable(
   {
     id: text('id').primaryKey(),
     /** The colony's id. */
-    colony: text('colony').notNull(),
+    colony: text('colony').$type<ColonyId>().notNull(),
     /** Of the secret part of the address. */
     digest: text('digest').notNull().unique(),
-    /** The letter tells the journal up to this day. */
+    /** The letter covers the journal up to this day. */
     asOf: text('as_of').notNull(),
     /** A few words of the writer's own, above the rest. */
     words: text('words'),
@@ -31,12 +33,12 @@ export const moveRecord = sqliteTable(
   'move_record',
   {
     /** The colony's id. */
-    colony: text('colony').notNull(),
+    colony: text('colony').$type<ColonyId>().notNull(),
     /** From 1, rising by one. */
     version: integer('version').notNull(),
     savedAt: text('saved_at').notNull(),
     savedBy: text('saved_by').notNull(),
-    /** The whole record as JSON (src/after/move-record.ts), keys sorted. */
+    /** The whole record as JSON (src/records/move-out-record.ts), keys sorted. */
     payload: text('payload').notNull(),
   },
   (t) => [

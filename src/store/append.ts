@@ -7,6 +7,7 @@
  */
 
 import type { Day } from '../days.ts'
+import type { ColonyId, Tag } from '../ids.ts'
 import {
   type Entry,
   entry as entrySchema,
@@ -14,6 +15,7 @@ import {
   problemsOf,
   tag as tagSchema,
 } from '../journal/index.ts'
+import { refused } from '../result.ts'
 import { conflicts } from './conflicts.ts'
 import type { Connection } from './connection.ts'
 import { canonical } from './fold.ts'
@@ -38,9 +40,9 @@ export interface AppendParts {
   connection: Pick<Connection, 'write'>
   journal: Pick<Journal, 'byId' | 'insert'>
   /** A colony's rows so far; told what they are after an append. */
-  recent: { of(id: string): { rows: readonly JournalRow[] }; put: Recent['put'] }
+  recent: { of(id: ColonyId): { rows: readonly JournalRow[] }; put: Recent['put'] }
   projections: Pick<Projections, 'put'>
-  idsByTag: (tag: string) => string[]
+  idsByTag: (tag: Tag) => ColonyId[]
 }
 
 /**
@@ -54,14 +56,14 @@ export function append(
   options: { judged?: boolean } = {},
 ): AppendResult {
   const { entries, problems } = parse(incoming)
-  if (problems.length > 0) return { ok: false, problems }
+  if (problems.length > 0) return refused(problems)
   return parts.connection.write(() => {
-    const ofColony = (id: string): readonly JournalRow[] => parts.recent.of(id).rows
+    const ofColony = (id: ColonyId): readonly JournalRow[] => parts.recent.of(id).rows
     const roster = new Roster({ ...parts.journal, ofColony }, parts.idsByTag)
     const batch = new Batch(roster, parts.journal, options.judged !== true)
     for (const [i, e] of entries.entries()) batch.read(e, i + 1, incoming[i])
     const found = [...batch.problems, ...batch.roster.touched.flatMap((m) => conflicts(m, today))]
-    if (found.length > 0) return { ok: false, problems: inOrder(found) }
+    if (found.length > 0) return refused(inOrder(found))
     for (const { row, colony } of batch.accepted)
       row.seq = parts.journal.insert({ ...row.entry, colony: row.written }, { ...row, colony })
     for (const m of batch.roster.touched) {
@@ -90,7 +92,7 @@ function parse(incoming: readonly Incoming[]): { entries: Entry[]; problems: Pro
 class Batch {
   readonly problems: Problem[] = []
   readonly already: string[] = []
-  readonly accepted: { row: Fresh; colony: string }[] = []
+  readonly accepted: { row: Fresh; colony: ColonyId }[] = []
   readonly #seen = new Map<string, JournalRow>()
 
   constructor(

@@ -1,4 +1,6 @@
 /** A colony's rows folded into its history. Pure, so that the phone folds the same way. */
+
+import type { ColonyId, Tag } from '../ids.ts'
 import { type History, historyOf, type Intake, standing } from '../journal/index.ts'
 import type { JournalRow } from './types.ts'
 
@@ -14,13 +16,13 @@ export function canonical(value: unknown): string {
 /** What one colony's rows add up to. */
 export interface Folded {
   /** The tag of the intake that stands, else of the last one there was. */
-  tag: string
+  tag: Tag
   /** Null when no intake stands. */
   history: History | null
 }
 
 /** Folds one colony's rows. */
-export function fold(id: string, rows: readonly JournalRow[]): Folded {
+export function fold(id: ColonyId, rows: readonly JournalRow[]): Folded {
   const entries = rows.map((r) => r.entry)
   const intake = standing(entries).find((e): e is Intake => e.kind === 'intake')
   const named =

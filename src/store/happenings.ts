@@ -40,7 +40,7 @@ export function happeningsOf({ db }: Connection): (from: Day, to: Day, only?: En
     (only === undefined ? all.all({ from, to }) : ofKind.all({ from, to, only })).map(
       ({ kind, opened, what, into, ...row }) => ({
         ...row,
-        kind: kind as EntryKind,
+        kind,
         opened: opened === null ? null : opened === 1,
         what: kind === 'given' ? what : null,
         into: kind === 'outcome' ? into : null,

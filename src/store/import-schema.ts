@@ -2,7 +2,9 @@
  * Colonies taken in from spreadsheets: which entries came with which file, so that a whole import can be taken back. The
  * entries themselves are in the journal like any others. Made STRICT by hand (migrations/README.md).
  */
+
 import { index, integer, sqliteTable, text } from 'drizzle-orm/sqlite-core'
+import type { EntryId } from '../ids.ts'
 import { entry } from './schema.ts'
 
 export const colonyImport = sqliteTable('colony_import', {
@@ -20,6 +22,7 @@ export const colonyImportEntry = sqliteTable(
   'colony_import_entry',
   {
     entry: text('entry')
+      .$type<EntryId>()
       .primaryKey()
       .references(() => entry.id),
     import: text('import')

@@ -20,4 +20,5 @@ export type {
   JournalRow,
   Repository,
   Store,
+  TaggedRow,
 } from './types.ts'

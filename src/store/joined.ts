@@ -1,13 +1,15 @@
 /** Which colonies were united into which: told by those that left, and shown by those that took them in. */
+
 import { type Day, earlier } from '../days.ts'
+import type { ColonyId, Tag } from '../ids.ts'
 import type { ColonySummary, Repository } from './types.ts'
 
 export interface Joined {
   /** Id of the colony that took it in. */
   into: string
   /** Id of the colony that was united, and its tag. */
-  colony: string
-  tag: string
+  colony: ColonyId
+  tag: Tag
   on: Day
   by: string
 }

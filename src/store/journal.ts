@@ -1,51 +1,49 @@
 /** Reading and writing rows of the journal. Nothing here decides whether an entry is right. */
 
 import { and, asc, desc, eq, getTableColumns, lt, sql } from 'drizzle-orm'
+import type { ColonyId, EntryId } from '../ids.ts'
 import { type Entry, entry as entrySchema } from '../journal/index.ts'
+import { type Problems, type Result, refused } from '../result.ts'
 import type { Connection } from './connection.ts'
 import { canonical } from './fold.ts'
 import { entry, siteContact } from './schema.ts'
 import { apart, together } from './site.ts'
 import type { JournalRow } from './types.ts'
 
-/** A row of the journal with what is kept beside it. */
-export type EntryRow = typeof entry.$inferSelect & { site?: string | null }
+/** A row of the journal with what is kept beside it. Its kind is looked at before it is believed. */
+export type EntryRow = Omit<typeof entry.$inferSelect, 'kind'> & { kind: string; site?: string | null }
 
 /**
- * The entry in a row, or a sentence saying why it cannot be read. The one place where entries come out of the
+ * The entry in a row, or why it cannot be read. The one place where entries come out of the
  * database, so the one place to bring an old shape up to date.
  */
-export function readRow(row: EntryRow): JournalRow | string {
+export function readRow(row: EntryRow): Result<{ made: JournalRow }, Problems<string>> {
   let payload: unknown
   try {
     payload = JSON.parse(row.payload)
   } catch {
-    return 'is not JSON'
+    return refused(['is not JSON'])
   }
   const parsed = entrySchema.safeParse(payload)
   if (!parsed.success) {
     const issue = parsed.error.issues[0]
-    return `does not fit the schema (${issue?.path.join('.') ?? ''}: ${issue?.message ?? ''})`
+    return refused([`does not fit the schema (${issue?.path.join('.') ?? ''}: ${issue?.message ?? ''})`])
   }
-  return {
-    entry: { ...together(parsed.data, row.site), colony: row.colony },
-    seq: row.seq,
-    recordedAt: row.recordedAt,
-    recordedBy: row.recordedBy,
-    written: parsed.data.colony,
-  }
+  const { seq, recordedAt, recordedBy } = row
+  const entry = { ...together(parsed.data, row.site), colony: row.colony }
+  return { ok: true, made: { entry, seq, recordedAt, recordedBy, written: parsed.data.colony } }
 }
 
 /** Rows that can be read; `verify` names the others. */
 export const readable = (rows: readonly EntryRow[]): JournalRow[] =>
-  rows.map(readRow).filter((r): r is JournalRow => typeof r !== 'string')
+  rows.map(readRow).flatMap((read) => (read.ok ? [read.made] : []))
 
 export interface Journal {
-  ofColony(id: string): JournalRow[]
-  byId(id: string): JournalRow | null
-  insert(written: Entry, row: { colony: string; recordedAt: string; recordedBy: string }): number
+  ofColony(id: ColonyId): JournalRow[]
+  byId(id: EntryId): JournalRow | null
+  insert(written: Entry, row: { colony: ColonyId; recordedAt: string; recordedBy: string }): number
   /** Newest first. */
-  page(page: { before: number; limit: number; colony: string | null }): JournalRow[]
+  page(page: { before: number; limit: number; colony: ColonyId | null }): JournalRow[]
   all(): Iterable<JournalRow>
   /** Every colony id, in order of first mention. */
   colonyIds(): string[]
@@ -113,8 +111,8 @@ export function journalOf({ db }: Connection): Journal {
     ofColony: (colony) => readable(ofColony.all({ colony })),
     byId(id) {
       const row = byId.get({ id })
-      const read = row === undefined ? null : readRow(row)
-      return typeof read === 'string' ? null : read
+      const [read] = readable(row === undefined ? [] : [row])
+      return read ?? null
     },
     insert(written, row) {
       const { kept, site } = apart(written)

@@ -1,12 +1,14 @@
 /** Letters to customers: made, opened by their secret address, taken back. The database holds no address. */
+
 import { and, asc, desc, eq, gt, isNull, sql } from 'drizzle-orm'
 import type { Day } from '../days.ts'
+import type { ColonyId } from '../ids.ts'
 import { customerLetter } from './after-schema.ts'
 import type { Connection } from './connection.ts'
 
 export interface SentLetter {
   id: string
-  colony: string
+  colony: ColonyId
   asOf: Day
   words: string | null
   createdAt: string
@@ -17,7 +19,7 @@ export interface SentLetter {
 
 export interface NewLetter {
   id: string
-  colony: string
+  colony: ColonyId
   /** Of the secret part of the address. */
   digest: string
   asOf: Day

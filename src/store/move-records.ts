@@ -1,15 +1,18 @@
 /** Move-out records: every save is a new version with who and when, the last one stands; a record can be erased. */
 
 import { desc, eq, sql } from 'drizzle-orm'
-import { type Problem, problemsOf } from '../journal/index.ts'
+import type { ColonyId } from '../ids.ts'
+import { problemsOf } from '../journal/index.ts'
 import { type MoveRecord, moveRecord as recordSchema } from '../records/index.ts'
+import { type Problems, type Result, refused } from '../result.ts'
 import { moveRecord } from './after-schema.ts'
 import type { Connection } from './connection.ts'
 import { canonical } from './fold.ts'
+import type { Versioned } from './types.ts'
 
 export interface RecordVersion {
   /** The colony's id. */
-  colony: string
+  colony: ColonyId
   version: number
   savedAt: string
   savedBy: string
@@ -22,42 +25,36 @@ export interface RecordStamp {
   savedBy: string
 }
 
-export type RecordResult =
-  | { ok: true; version: number }
-  /** Somebody saved it since version `base` was shown. Nothing was written. */
-  | { ok: false; newer: RecordVersion }
-  | { ok: false; problems: Problem[] }
-
 export interface MoveRecords {
   /** Every version, newest first; empty when there is none. */
-  of(colony: string): RecordVersion[]
+  of(colony: ColonyId): RecordVersion[]
   /** The last version of every colony's, by colony. */
-  all(): Map<string, MoveRecord>
+  all(): Map<ColonyId, MoveRecord>
   /** Every version of every colony's: what an export keeps. */
   everything(): RecordVersion[]
   /** Takes over versions as they were; those that are here already are left. */
   take(versions: readonly RecordVersion[]): void
   /** `base`: the version that was shown when it was changed, 0 for none. Saving the same again is harmless. */
-  save(colony: string, base: number, content: unknown, stamp: RecordStamp): RecordResult
+  save(colony: ColonyId, base: number, content: unknown, stamp: RecordStamp): Versioned<RecordVersion>
   /** Takes out every version. Returns how many there were. */
-  erase(colony: string): number
+  erase(colony: ColonyId): number
 }
 
 type Row = typeof moveRecord.$inferSelect
 
-/** The version in a row, or a sentence saying why it cannot be read. */
-function readRecord(row: Row): RecordVersion | string {
+/** The version in a row, or why it cannot be read. */
+function readRecord(row: Row): Result<{ made: RecordVersion }, Problems<string>> {
   let payload: unknown
   try {
     payload = JSON.parse(row.payload)
   } catch {
-    return 'is not JSON'
+    return refused(['is not JSON'])
   }
   const parsed = recordSchema.safeParse(payload)
   const { colony, version, savedAt, savedBy } = row
   return parsed.success
-    ? { colony, version, savedAt, savedBy, record: parsed.data }
-    : 'does not fit the schema'
+    ? { ok: true, made: { colony, version, savedAt, savedBy, record: parsed.data } }
+    : refused(['does not fit the schema'])
 }
 
 /** Versions that cannot be read, a sentence each: for `verify`. */
@@ -68,13 +65,15 @@ export const recordProblems = ({ db }: Connection): string[] =>
     .all()
     .flatMap((row) => {
       const read = readRecord(row)
-      return typeof read === 'string'
-        ? [`version ${row.version} of the move-out record of colony ${row.colony} ${read}`]
-        : []
+      return read.ok
+        ? []
+        : read.problems.map(
+            (p) => `version ${row.version} of the move-out record of colony ${row.colony} ${p}`,
+          )
     })
 
 const whole = (rows: readonly Row[]): RecordVersion[] =>
-  rows.map(readRecord).filter((r): r is RecordVersion => typeof r !== 'string')
+  rows.map(readRecord).flatMap((read) => (read.ok ? [read.made] : []))
 
 export function moveRecordsOf(connection: Connection): MoveRecords {
   const { db } = connection
@@ -84,9 +83,14 @@ export function moveRecordsOf(connection: Connection): MoveRecords {
     .where(eq(moveRecord.colony, sql.placeholder('colony')))
     .orderBy(desc(moveRecord.version))
     .prepare()
-  const of = (colony: string): RecordVersion[] => whole(versions.all({ colony }))
+  const of = (colony: ColonyId): RecordVersion[] => whole(versions.all({ colony }))
 
-  const write = (colony: string, base: number, content: MoveRecord, stamp: RecordStamp): RecordResult => {
+  const write = (
+    colony: ColonyId,
+    base: number,
+    content: MoveRecord,
+    stamp: RecordStamp,
+  ): Versioned<RecordVersion> => {
     const [last] = of(colony)
     const payload = canonical(content)
     if (last !== undefined && canonical(last.record) === payload) return { ok: true, version: last.version }
@@ -115,7 +119,7 @@ export function moveRecordsOf(connection: Connection): MoveRecords {
     },
     save(colony, base, content, stamp) {
       const parsed = recordSchema.safeParse(content)
-      if (!parsed.success) return { ok: false, problems: problemsOf(parsed.error, content) }
+      if (!parsed.success) return refused(problemsOf(parsed.error, content))
       return connection.write(() => write(colony, base, parsed.data, stamp))
     },
     erase: (colony) => db.delete(moveRecord).where(eq(moveRecord.colony, colony)).run().changes,

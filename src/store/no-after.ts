@@ -1,3 +1,4 @@
+import { refused } from '../result.ts'
 import type { After } from './types.ts'
 
 /** What somebody gets who may not see what is private: no letters, no move-out records. */
@@ -18,7 +19,7 @@ export const NO_AFTER: After = {
     all: () => new Map(),
     everything: () => [],
     take: () => {},
-    save: () => ({ ok: false, problems: [{ field: '', message: 'is not for this role' }] }),
+    save: () => refused([{ field: '', message: 'is not for this role' }]),
     erase: () => 0,
   },
 }

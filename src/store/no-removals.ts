@@ -1,5 +1,6 @@
 /** Apart from removals.ts because a phone's book imports it too, and a phone has no SQLite. */
 import type { Problem } from '../journal/index.ts'
+import { refused } from '../result.ts'
 import type { Removals } from './removals.ts'
 
 const notYours: Problem[] = [{ field: '', message: 'is for beekeepers and operators' }]
@@ -9,7 +10,7 @@ export const NO_REMOVALS: Removals = {
   list: () => [],
   get: () => null,
   version: () => null,
-  save: () => ({ ok: false, problems: notYours }),
+  save: () => refused(notYours),
   link: () => {},
   ofColony: () => null,
   everything: () => ({ versions: [], boxes: [] }),

@@ -2,6 +2,7 @@
 
 import Database from 'better-sqlite3'
 import type { Day } from '../days.ts'
+import type { ColonyId } from '../ids.ts'
 import { type Plan, type Protocol, yardProtocol } from '../recovery/index.ts'
 import { append, type Incoming } from './append.ts'
 import { type Connection, connect } from './connection.ts'
@@ -29,7 +30,7 @@ import { removalsOf } from './removals.ts'
 import { rulesStamp } from './rules-stamp.ts'
 import { settingsOf } from './settings.ts'
 import { summaryOf } from './summaries.ts'
-import type { ColonySummary, JournalRow, Store } from './types.ts'
+import type { ColonySummary, JournalRow, Store, TaggedRow } from './types.ts'
 import { verify } from './verify.ts'
 
 export interface OpenOptions extends MigrateOptions {
@@ -43,7 +44,7 @@ export function openStore(file: string, options: OpenOptions = {}): Store {
   return options.migrate === false ? assemble(connection).store : storeOn(connection)
 }
 
-/** For the other rooms that keep their own tables in the same file. */
+/** For other parts that keep their own tables in the same file. */
 export function openConnection(file: string, options: OpenOptions = {}): Connection {
   let connection: Connection | undefined
   try {
@@ -67,7 +68,7 @@ function inWords(error: unknown, file: string): unknown {
   return error
 }
 
-/** The store on a connection that is up to date; projections made by other rules are made again first. */
+/** The store on a connection that is up to date; projections made by other rules are recomputed first. */
 export function storeOn(connection: Connection): Store {
   const { store, projections } = assemble(connection)
   try {
@@ -87,13 +88,13 @@ function assemble(connection: Connection): { store: Store; projections: Projecti
   const protocol = (): Protocol => yardProtocol(settings.get('protocol'))
   const projections = projectionsOf(connection, journal, protocol)
   const recent = recentOf(connection, journal.ofColony)
-  const inMemory = (id: string, today: Day): ColonySummary | null => {
+  const inMemory = (id: ColonyId, today: Day): ColonySummary | null => {
     const { history } = fold(id, journal.ofColony(id))
     if (history === null) return null
     const { plan, ...row } = project(id, history, today, protocol()).row
     return summaryOf(row, () => JSON.parse(plan) as Plan)
   }
-  const remake = (id: string): Plan => {
+  const remake = (id: ColonyId): Plan => {
     const row = queries.byName(id)
     const made = row === null ? null : inMemory(id, row.asOf)
     if (made === null) throw new StoreError(`the plan of colony ${id} cannot be read; run "resettle verify"`)
@@ -102,7 +103,7 @@ function assemble(connection: Connection): { store: Store; projections: Projecti
   const queries = queriesOf(connection, remake)
   const unplanned = settingsOf(connection, () => {})
   const parts = { connection, journal, recent, projections, idsByTag: queries.idsByTag }
-  const tagged = (row: JournalRow): JournalRow & { tag: string } => ({
+  const tagged = (row: JournalRow): TaggedRow => ({
     ...row,
     tag:
       queries.byName(row.entry.colony)?.tag ?? fold(row.entry.colony, journal.ofColony(row.entry.colony)).tag,

@@ -4,6 +4,7 @@
 
 import { and, eq, isNull, ne, sql } from 'drizzle-orm'
 import type { Day } from '../days.ts'
+import type { ColonyId } from '../ids.ts'
 import type { Protocol } from '../recovery/index.ts'
 import { type Connection, excluded, placeholders } from './connection.ts'
 import { type Folded, fold } from './fold.ts'
@@ -13,13 +14,13 @@ import { colony, plannedCheck } from './schema.ts'
 
 export interface Projections {
   /** Writes what is known of a colony now; a colony without an intake has no row. */
-  put(id: string, folded: Folded, today: Day): void
+  put(id: ColonyId, folded: Folded, today: Day): void
   /** Makes one colony's plan again, as of a day. */
-  again(id: string, day: Day): void
+  again(id: ColonyId, day: Day): void
   refresh(today: Day): number
-  /** Plans anew for another protocol or by other rules, every colony as of the day it had. */
+  /** Recomputes plans for another protocol or by other rules, every colony as of the day it had. */
   replan(): void
-  /** Plans anew when the rules have changed since the projections were made. Returns whether it did. */
+  /** Recomputes plans when the rules have changed since the projections were made. Returns whether it did. */
   catchUp(stamp: number): boolean
   rebuild(today: Day): number
 }
@@ -52,7 +53,7 @@ export function projectionsOf(
     .prepare()
   const every = db.select({ id: colony.id, asOf: colony.asOf }).from(colony).prepare()
 
-  const put = (id: string, { history }: Folded, today: Day): void => {
+  const put = (id: ColonyId, { history }: Folded, today: Day): void => {
     dropChecks.run({ id })
     if (history === null) {
       drop.run({ id })
@@ -63,7 +64,7 @@ export function projectionsOf(
     for (const check of checks) addCheck.run(check)
   }
   /** A colony whose intake cannot be read keeps the row it has: better an old plan than a box nobody visits. */
-  const again = (id: string, today: Day): void => {
+  const again = (id: ColonyId, today: Day): void => {
     const folded = fold(id, journal.ofColony(id))
     if (folded.history !== null) put(id, folded, today)
   }

@@ -2,6 +2,7 @@
 
 import { and, asc, desc, eq, getTableColumns, gte, isNull, lte, sql } from 'drizzle-orm'
 import type { Day } from '../days.ts'
+import type { ColonyId, Tag } from '../ids.ts'
 import type { Plan } from '../recovery/index.ts'
 import type { Connection } from './connection.ts'
 import { colony, plannedCheck } from './schema.ts'
@@ -13,13 +14,13 @@ const { plan: _plan, ...listed } = getTableColumns(colony)
 export interface Queries {
   byName(tagOrId: string): ColonySummary | null
   /** Ids of every colony that has or had the tag, in the yard first, then the latest to leave. */
-  idsByTag(tag: string): string[]
+  idsByTag(tag: Tag): ColonyId[]
   list(filter: ColonyFilter): ColonySummary[]
   /** In the yard with something to do on the day of their plans. */
   toDo(): ColonySummary[]
   checksBetween(from: Day, to: Day): PlannedCheck[]
   yards(): { yard: string; open: number }[]
-  tagTaken(tag: string): boolean
+  tagTaken(tag: Tag): boolean
 }
 
 function parsed(text: string): Plan | null {
@@ -31,7 +32,7 @@ function parsed(text: string): Plan | null {
 }
 
 /** The reading side of the projections. `remake` gives the plan of a row whose own cannot be read. */
-export function queriesOf({ db }: Connection, remake: (id: string) => Plan): Queries {
+export function queriesOf({ db }: Connection, remake: (id: ColonyId) => Plan): Queries {
   const value = sql.placeholder
   const inYard = isNull(colony.closedOn)
   const planText = db

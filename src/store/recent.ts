@@ -3,6 +3,7 @@
  * journals, nor an entry its colony's whole one. What is remembered is held against the file each time: whoever wrote
  * since, here or in another process, and whatever was undone, is noticed.
  */
+import type { ColonyId } from '../ids.ts'
 import type { Connection } from './connection.ts'
 import { type Folded, fold } from './fold.ts'
 import type { JournalRow } from './types.ts'
@@ -16,18 +17,18 @@ export interface Known {
 }
 
 export interface Recent {
-  of(id: string): Known
+  of(id: ColonyId): Known
   /** What a colony's rows are after an append. */
-  put(id: string, rows: readonly JournalRow[]): void
+  put(id: ColonyId, rows: readonly JournalRow[]): void
 }
 
-export function recentOf({ raw }: Pick<Connection, 'raw'>, ofColony: (id: string) => JournalRow[]): Recent {
+export function recentOf({ raw }: Pick<Connection, 'raw'>, ofColony: (id: ColonyId) => JournalRow[]): Recent {
   const newest = raw.prepare(
     `SELECT e.seq, e.id, e.recorded_at AS at, e.recorded_by AS by, n FROM
        (SELECT max(seq) AS last, count(*) AS n FROM entry WHERE colony = ?) JOIN entry e ON e.seq = last`,
   )
   const known = new Map<string, Known>()
-  const put = (id: string, now: Known): Known => {
+  const put = (id: ColonyId, now: Known): Known => {
     known.delete(id)
     known.set(id, now)
     const [oldest] = known.keys()
@@ -48,7 +49,7 @@ export function recentOf({ raw }: Pick<Connection, 'raw'>, ofColony: (id: string
   }
 }
 
-function knownBy(id: string, rows: readonly JournalRow[]): Known {
+function knownBy(id: ColonyId, rows: readonly JournalRow[]): Known {
   let folded: Folded | undefined
   return {
     rows,

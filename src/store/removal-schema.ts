@@ -2,8 +2,10 @@
  * Removal sheets, apart from the journal: they hold customers' names, addresses and signatures, can be erased, and only
  * beekeepers and operators may read them. Made STRICT by hand (migrations/README.md). Instants are UTC ISO text.
  */
+
 import { sql } from 'drizzle-orm'
 import { check, index, integer, primaryKey, sqliteTable, text } from 'drizzle-orm/sqlite-core'
+import type { ColonyId } from '../ids.ts'
 
 /** Every save of a sheet is a row of its own: the last version stands, the others say who changed what. */
 export const removalSheet = sqliteTable(
@@ -28,7 +30,7 @@ export const removalColony = sqliteTable(
   'removal_colony',
   {
     /** The colony's id. */
-    colony: text('colony').primaryKey(),
+    colony: text('colony').$type<ColonyId>().primaryKey(),
     sheet: text('sheet').notNull(),
     linkedAt: text('linked_at').notNull(),
     linkedBy: text('linked_by').notNull(),

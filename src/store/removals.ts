@@ -4,11 +4,14 @@
  */
 
 import { asc, desc, eq, sql } from 'drizzle-orm'
-import { type Problem, problemsOf } from '../journal/index.ts'
+import type { ColonyId } from '../ids.ts'
+import { problemsOf } from '../journal/index.ts'
 import { type Sheet, sheet as sheetSchema } from '../records/index.ts'
+import { type Problems, type Result, refused } from '../result.ts'
 import type { Connection } from './connection.ts'
 import { canonical } from './fold.ts'
 import { removalColony, removalSheet } from './removal-schema.ts'
+import type { Versioned } from './types.ts'
 
 export interface SheetVersion {
   /** The sheet's id; the colony that comes of it is logged under the same id. */
@@ -24,12 +27,12 @@ export interface SavedSheet {
   /** Newest first. */
   versions: Omit<SheetVersion, 'sheet'>[]
   /** Ids of the colonies that came of it, the first one first. */
-  colonies: string[]
+  colonies: ColonyId[]
 }
 
 /** A colony that came of a sheet, and who said so. */
 export interface Box extends SheetStamp {
-  colony: string
+  colony: ColonyId
   id: string
 }
 
@@ -39,23 +42,17 @@ export interface SheetStamp {
   savedBy: string
 }
 
-export type SheetResult =
-  | { ok: true; version: number }
-  /** Somebody saved it since version `base` was shown. Nothing was written. */
-  | { ok: false; newer: SheetVersion }
-  | { ok: false; problems: Problem[] }
-
 export interface Removals {
   /** The last version of every sheet, the one saved last first. */
-  list(): (SheetVersion & { colonies: string[] })[]
+  list(): (SheetVersion & { colonies: ColonyId[] })[]
   get(id: string): SavedSheet | null
   version(id: string, version: number): SheetVersion | null
   /** `base`: the version that was shown when it was changed; 0 for a new sheet. Saving the same content again is harmless. */
-  save(id: string, base: number, content: unknown, stamp: SheetStamp): SheetResult
+  save(id: string, base: number, content: unknown, stamp: SheetStamp): Versioned<SheetVersion>
   /** Notes that a colony came of the sheet. */
-  link(id: string, colony: string, stamp: SheetStamp): void
+  link(id: string, colony: ColonyId, stamp: SheetStamp): void
   /** The sheet a colony came of, null when there is none. */
-  ofColony(colony: string): string | null
+  ofColony(colony: ColonyId): string | null
   /** Every version of every sheet, and which colonies came of them: what an export keeps. */
   everything(): { versions: SheetVersion[]; boxes: Box[] }
   /** Takes over versions and boxes as they were; those that are here already are left. Sentences where they differ. */
@@ -66,21 +63,21 @@ export interface Removals {
 
 type Row = typeof removalSheet.$inferSelect
 
-/** The version in a row, or a sentence saying why it cannot be read. */
-export function readSheet(row: Row): SheetVersion | string {
+/** The version in a row, or why it cannot be read. */
+export function readSheet(row: Row): Result<{ made: SheetVersion }, Problems<string>> {
   let payload: unknown
   try {
     payload = JSON.parse(row.payload)
   } catch {
-    return 'is not JSON'
+    return refused(['is not JSON'])
   }
   const parsed = sheetSchema.safeParse(payload)
   if (!parsed.success) {
     const issue = parsed.error.issues[0]
-    return `does not fit the schema (${issue?.path.join('.') ?? ''}: ${issue?.message ?? ''})`
+    return refused([`does not fit the schema (${issue?.path.join('.') ?? ''}: ${issue?.message ?? ''})`])
   }
   const { sheet: id, version, savedAt, savedBy } = row
-  return { id, version, savedAt, savedBy, sheet: parsed.data }
+  return { ok: true, made: { id, version, savedAt, savedBy, sheet: parsed.data } }
 }
 
 /** Versions that cannot be read, a sentence each: for `verify`. */
@@ -91,7 +88,9 @@ export const sheetProblems = ({ db }: Connection): string[] =>
     .all()
     .flatMap((row) => {
       const read = readSheet(row)
-      return typeof read === 'string' ? [`version ${row.version} of removal sheet ${row.sheet} ${read}`] : []
+      return read.ok
+        ? []
+        : read.problems.map((p) => `version ${row.version} of removal sheet ${row.sheet} ${p}`)
     })
 
 /** The sheets' statements, prepared once. */
@@ -134,14 +133,14 @@ export function removalsOf(connection: Connection): Removals {
   }
 
   /** A colony logged under the sheet's own id needs no link: a phone without signal cannot make one. */
-  const coloniesOf = (id: string): string[] => {
+  const coloniesOf = (id: string): ColonyId[] => {
     const found = links.all({ id }).map((l) => l.colony)
     return colonyNamed.get(id) !== undefined && !found.includes(id) ? [id, ...found] : found
   }
   const whole = (rows: readonly Row[]): SheetVersion[] =>
-    rows.map(readSheet).filter((r): r is SheetVersion => typeof r !== 'string')
+    rows.map(readSheet).flatMap((read) => (read.ok ? [read.made] : []))
 
-  const write = (id: string, base: number, content: Sheet, stamp: SheetStamp): SheetResult => {
+  const write = (id: string, base: number, content: Sheet, stamp: SheetStamp): Versioned<SheetVersion> => {
     const [last] = whole(versions.all({ id }))
     const payload = canonical(content)
     if (last !== undefined && last.version !== base)
@@ -167,7 +166,7 @@ export function removalsOf(connection: Connection): Removals {
     version: (id, version) => whole(versions.all({ id })).find((v) => v.version === version) ?? null,
     save(id, base, content, stamp) {
       const parsed = sheetSchema.safeParse(content)
-      if (!parsed.success) return { ok: false, problems: problemsOf(parsed.error, content) }
+      if (!parsed.success) return refused(problemsOf(parsed.error, content))
       return connection.write(() => write(id, base, parsed.data, stamp))
     },
     link: (id, colony, stamp) => link({ ...stamp, id, colony }),

@@ -4,7 +4,9 @@
  *
  * A name is a colony's id or a tag; a tag means the colony in the yard that has it, else the last one that had it.
  */
+
 import type { Day } from '../days.ts'
+import type { ColonyId, Tag } from '../ids.ts'
 import { type Folded, fold } from './fold.ts'
 import type { Journal } from './journal.ts'
 import type { JournalRow } from './types.ts'
@@ -20,7 +22,7 @@ export class Member {
   #folded: Folded | undefined
 
   constructor(
-    readonly id: string,
+    readonly id: ColonyId,
     readonly known: readonly JournalRow[],
   ) {}
 
@@ -62,8 +64,8 @@ export class Roster {
   readonly #homes = new Map<string, Member>()
 
   constructor(
-    private readonly journal: Pick<Journal, 'byId'> & { ofColony(id: string): readonly JournalRow[] },
-    private readonly idsByTag: (tag: string) => string[],
+    private readonly journal: Pick<Journal, 'byId'> & { ofColony(id: ColonyId): readonly JournalRow[] },
+    private readonly idsByTag: (tag: Tag) => ColonyId[],
   ) {}
 
   /** Colonies with new entries. */
@@ -72,7 +74,7 @@ export class Roster {
   }
 
   /** The colony with that id, with or without an intake; null when the journal has never heard of it. */
-  byId(id: string): Member | null {
+  byId(id: ColonyId): Member | null {
     const here = this.#members.get(id)
     if (here !== undefined) return here
     const rows = this.journal.ofColony(id)
@@ -80,7 +82,7 @@ export class Roster {
   }
 
   /** Every colony that has or had this tag, the one a name means first. */
-  tagged(tag: string): Member[] {
+  tagged(tag: Tag): Member[] {
     const key = tag.toLowerCase()
     const ids = new Set([...this.idsByTag(tag), ...(this.#byTag.get(key) ?? [])])
     return [...ids]
@@ -101,7 +103,7 @@ export class Roster {
   }
 
   /** A colony that begins with this batch. */
-  found(id: string): Member {
+  found(id: ColonyId): Member {
     return this.#enlist(new Member(id, []))
   }
 
@@ -117,7 +119,7 @@ export class Roster {
     return member
   }
 
-  #remember(member: Member, tag: string): void {
+  #remember(member: Member, tag: Tag): void {
     const key = tag.toLowerCase()
     this.#byTag.set(key, (this.#byTag.get(key) ?? new Set()).add(member.id))
   }

@@ -1,8 +1,8 @@
 /**
  * The tables, as drizzle knows them. `entry` is the journal and the only truth; `colony` and `planned_check` are
- * caches of it, dropped and made again at will; `setting` holds the yard's choices.
+ * caches of it, dropped and recomputed at will; `setting` holds the yard's choices.
  *
- * drizzle cannot say STRICT, WITHOUT ROWID, DEFERRABLE or CREATE TRIGGER: migrations/README.md tells how those get
+ * drizzle cannot say STRICT, WITHOUT ROWID, DEFERRABLE or CREATE TRIGGER: migrations/README.md says how those get
  * into the SQL, and tests/store/schema.http.test.ts checks that they did. Days are 'YYYY-MM-DD', instants UTC ISO text.
  */
 
@@ -16,6 +16,9 @@ import {
   sqliteTable,
   text,
 } from 'drizzle-orm/sqlite-core'
+import type { Day } from '../days.ts'
+import type { ColonyId, EntryId, Tag } from '../ids.ts'
+import type { EntryKind, Intake, Outcome } from '../journal/index.ts'
 import type { Action, Phase, Rule } from '../recovery/index.ts'
 
 /** One row an entry, in the order in which they came to be known. Append-only by trigger. */
@@ -23,13 +26,15 @@ export const entry = sqliteTable(
   'entry',
   {
     seq: integer('seq').primaryKey({ autoIncrement: true }),
-    id: text('id').notNull().unique(),
+    id: text('id').$type<EntryId>().notNull().unique(),
     /** The colony's id: the id of its first intake entry, whatever name the entry used. */
-    colony: text('colony').notNull(),
-    kind: text('kind').notNull(),
-    onDay: text('on_day').notNull(),
+    colony: text('colony').$type<ColonyId>().notNull(),
+    kind: text('kind').$type<EntryKind>().notNull(),
+    onDay: text('on_day').$type<Day>().notNull(),
     /** Checked at the end of the transaction: a batch may correct an entry that comes later in it. */
-    replaces: text('replaces').references((): AnySQLiteColumn => entry.id),
+    replaces: text('replaces')
+      .$type<EntryId>()
+      .references((): AnySQLiteColumn => entry.id),
     recordedAt: text('recorded_at').notNull(),
     recordedBy: text('recorded_by').notNull(),
     /** The entry as it was written, colony by the name used then; keys sorted. */
@@ -60,26 +65,27 @@ export const colony = sqliteTable(
   'colony',
   {
     id: text('id')
+      .$type<ColonyId>()
       .primaryKey()
       .references(() => entry.id),
-    tag: text('tag').notNull(),
+    tag: text('tag').$type<Tag>().notNull(),
     yard: text('yard').notNull(),
     stand: text('stand'),
     removalType: text('removal_type').notNull(),
-    queenAtIntake: text('queen_at_intake').notNull(),
-    intakeOn: text('intake_on').notNull(),
-    removedOn: text('removed_on').notNull(),
+    queenAtIntake: text('queen_at_intake').$type<Intake['queen']>().notNull(),
+    intakeOn: text('intake_on').$type<Day>().notNull(),
+    removedOn: text('removed_on').$type<Day>().notNull(),
     phase: text('phase').$type<Phase>().notNull(),
-    outcome: text('outcome'),
+    outcome: text('outcome').$type<Outcome['what']>(),
     /** The day it left; null while it is in the yard. */
-    closedOn: text('closed_on'),
+    closedOn: text('closed_on').$type<Day>(),
     /** The day the plan was made for; of a colony that left, the day it left. */
-    asOf: text('as_of').notNull(),
+    asOf: text('as_of').$type<Day>().notNull(),
     day: integer('day').notNull(),
     nextRule: text('next_rule').$type<Rule>(),
-    nextOpens: text('next_opens'),
-    nextDue: text('next_due'),
-    nextCloses: text('next_closes'),
+    nextOpens: text('next_opens').$type<Day>(),
+    nextDue: text('next_due').$type<Day>(),
+    nextCloses: text('next_closes').$type<Day>(),
     action: text('action').$type<Action>().notNull(),
     actionWhy: text('action_why').notNull(),
     /** 1 when the plan asks for something on its day. */
@@ -98,14 +104,15 @@ export const plannedCheck = sqliteTable(
   'planned_check',
   {
     colony: text('colony')
+      .$type<ColonyId>()
       .notNull()
       .references(() => colony.id, { onDelete: 'cascade' }),
     /** Place among the colony's checks, from 0. */
     place: integer('place').notNull(),
     rule: text('rule').$type<Rule>().notNull(),
-    opens: text('opens').notNull(),
-    due: text('due').notNull(),
-    closes: text('closes').notNull(),
+    opens: text('opens').$type<Day>().notNull(),
+    due: text('due').$type<Day>().notNull(),
+    closes: text('closes').$type<Day>().notNull(),
     why: text('why').notNull(),
   },
   (t) => [primaryKey({ columns: [t.colony, t.place] }), index('planned_check_by_day').on(t.opens, t.closes)],

@@ -1,8 +1,10 @@
-/** What the store promises to the rest of the house. */
+/** What the store promises to the rest of the program. */
 
 import type { Day } from '../days.ts'
-import type { Entry, EntryKind, Happening, History, Problem } from '../journal/index.ts'
+import type { ColonyId, EntryId, Tag } from '../ids.ts'
+import type { Entry, EntryKind, Happening, History, Intake, Outcome, Problem } from '../journal/index.ts'
 import type { Action, Phase, Plan, Protocol, Rule } from '../recovery/index.ts'
+import type { Problems, Result } from '../result.ts'
 import type { ColonyImports } from './imports.ts'
 import type { Joined } from './joined.ts'
 import type { Letters } from './letters.ts'
@@ -20,11 +22,14 @@ export interface AppendContext {
   recordedBy?: string
 }
 
-export type AppendResult =
-  /** Ids now in the journal, and ids that were there before with the same content. */
-  | { ok: true; accepted: string[]; already: string[] }
-  /** Nothing was written. Problems number the entries of the batch from 1. */
-  | { ok: false; problems: Problem[] }
+/**
+ * Ids now in the journal, and ids that were there before with the same content; or nothing was written. Problems number
+ * the entries of the batch from 1.
+ */
+export type AppendResult = Result<{ accepted: EntryId[]; already: EntryId[] }, Problems<Problem>>
+
+/** A new version, or why not: what does not fit, or the version that somebody saved since `base` was shown. */
+export type Versioned<V> = Result<{ version: number }, Problems<Problem> | { newer: V }>
 
 export interface JournalRow {
   /** `entry.colony` is the colony's id. */
@@ -37,17 +42,22 @@ export interface JournalRow {
   written: string
 }
 
+/** With the tag its colony has now. */
+export interface TaggedRow extends JournalRow {
+  tag: Tag
+}
+
 export interface ColonySummary {
-  id: string
-  tag: string
+  id: ColonyId
+  tag: Tag
   yard: string
   stand: string | null
   removalType: string
-  queenAtIntake: string
+  queenAtIntake: Intake['queen']
   intakeOn: Day
   removedOn: Day
   phase: Phase
-  outcome: string | null
+  outcome: Outcome['what'] | null
   closedOn: Day | null
   /** The day the plan is as of; of a colony that left, the day it left. */
   asOf: Day
@@ -80,12 +90,12 @@ export interface ChangesPage {
   /** Default 50, at most 500. */
   limit?: number | undefined
   /** One colony's id. */
-  colony?: string | undefined
+  colony?: ColonyId | undefined
 }
 
 export interface PlannedCheck {
-  colony: string
-  tag: string
+  colony: ColonyId
+  tag: Tag
   yard: string
   stand: string | null
   rule: Rule
@@ -115,21 +125,21 @@ export interface VerifyReport {
 export interface Repository {
   /** Checks and writes entries, all or none, with the projections of every colony they touch. Safe to repeat. */
   append(raw: readonly unknown[], context: AppendContext): AppendResult
-  colony(tagOrId: string): { summary: ColonySummary; history: History; journal: JournalRow[] } | null
+  colony(tagOrId: ColonyId | Tag): { summary: ColonySummary; history: History; journal: JournalRow[] } | null
   /** By yard, stand and tag in walking order. */
   colonies(filter?: ColonyFilter): ColonySummary[]
   /**
    * Colonies in the yard with something to do on that day, in walking order: an action is advised, or a check is open
-   * (one that is not due yet can wait until `nextCloses`). Plans of other days are made again first; where the disk is
+   * (one that is not due yet can wait until `nextCloses`). Plans of other days are recomputed first; where the disk is
    * full they are made in memory, so the round can be walked all the same.
    */
   today(today: Day): ColonySummary[]
   /** Every yard ever used, with the number of colonies in it now. */
   yards(): { yard: string; open: number }[]
   /** True when a colony in the yard has this tag; capitals don't matter. */
-  tagTaken(tag: string): boolean
-  entry(id: string): (JournalRow & { tag: string }) | null
-  changes(page?: ChangesPage): (JournalRow & { tag: string })[]
+  tagTaken(tag: Tag): boolean
+  entry(id: EntryId): TaggedRow | null
+  changes(page?: ChangesPage): TaggedRow[]
   /** What happened from one day to another, both included, by day: in brief, without anything private. */
   happenings(from: Day, to: Day, only?: EntryKind): Happening[]
   /** Colonies that were united into this one. */
@@ -154,9 +164,9 @@ export interface Store extends Repository {
   /** The whole journal, oldest first, read in pages so that writing can go on. */
   journal(): Iterable<JournalRow>
   /** Every colony with its history, closed ones too. */
-  histories(): Iterable<{ id: string; history: History }>
+  histories(): Iterable<{ id: ColonyId; history: History }>
   settings: Settings
-  /** Changes of the protocol, with the plans made again in slices. */
+  /** Changes of the protocol, with the plans recomputed in slices. */
   protocols: Protocols
   /** Removal sheets: private. */
   removals: Removals

@@ -55,7 +55,7 @@ export function verify(connection: Connection, journal: Journal, protocol: () =>
   }
 }
 
-/** Other rules make other plans, which is no damage; 0 stands there while plans are being made again. */
+/** Other rules make other plans, which is no damage; 0 stands there while plans are being recomputed. */
 const madeByTheseRules = ({ raw }: Connection): boolean =>
   raw.pragma('user_version', { simple: true }) === rulesStamp()
 
@@ -84,10 +84,10 @@ function entryProblems({ db, raw }: Connection): string[] {
     const row = named(columns)
     const read = readRow(row)
     if (row.kind === 'intake') founders.add(row.colony)
-    if (typeof read === 'string') problems.push(`${nameOf(row)} ${read}`)
+    if (!read.ok) problems.push(...read.problems.map((p) => `${nameOf(row)} ${p}`))
     else
       problems.push(
-        ...disagreements(row, read.entry).map(
+        ...disagreements(row, read.made.entry).map(
           (field) => `${nameOf(row)}: ${field} disagrees with its payload`,
         ),
       )

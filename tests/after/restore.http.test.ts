@@ -33,10 +33,10 @@ test('letters and tokens of back then are dead, the digest begins the next day, 
     role: 'operator',
     passphrase: 'slow lantern over gravel',
   })
-  if (!made.ok) throw new Error(made.message)
+  if (!made.ok) throw new Error(made.problems[0]?.message)
   const person = made.value
   const token = services.tokens.make({ person, name: 'x', scopes: ['read'], days: 365 })
-  if (!token.ok) throw new Error(token.message)
+  if (!token.ok) throw new Error(token.problems[0]?.message)
   const stamp = {
     createdAt: '2026-06-01T12:00:00.000Z',
     createdBy: 'Odalys',

@@ -29,7 +29,7 @@ const tokenFor = async (
   if (person === null) throw new Error('no such person')
   const allowed = role === 'operator' ? scopes : scopes.filter((s) => s !== 'review')
   const made = where.services.tokens.make({ person, name: `${role}’s`, scopes: allowed, days: 30 })
-  if (!made.ok) throw new Error(made.message)
+  if (!made.ok) throw new Error(made.problems[0]?.message)
   return made.value.token
 }
 

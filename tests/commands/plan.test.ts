@@ -43,6 +43,9 @@ describe('resettle plan', () => {
       'spans',
       'horizon',
       'surprises',
+      'missing',
+      'lost',
+      'until',
       'readiness',
     ])
     expect(printed).toMatchObject({ tag: 'C-1', asOf: '2026-05-06', day: 5, phase: 'queen-unknown' })

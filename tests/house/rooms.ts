@@ -38,7 +38,7 @@ const feature = (holds: string, runs: Runs, ...others: string[]): Room => ({
 
 /** From the ground up: a room imports only from those above it in this list. */
 export const ROOMS: Readonly<Record<string, Room>> = {
-  src: { holds: 'days, times of day, units', runs: 'pure', may: [] },
+  src: { holds: 'days, times of day, units, results', runs: 'pure', may: [] },
   biology: {
     holds: 'published constants with their sources; what a sighting proves, in days',
     runs: 'pure',
@@ -50,7 +50,7 @@ export const ROOMS: Readonly<Record<string, Room>> = {
     may: DAYS,
   },
   recovery: {
-    holds: 'history → plan: `fold/` reads entries in order, then spans, readiness, advice',
+    holds: 'history → plan: entries read in order, then spans, readiness, advice',
     runs: 'pure',
     may: [...DAYS, 'biology', 'journal'],
   },
@@ -68,7 +68,7 @@ export const ROOMS: Readonly<Record<string, Room>> = {
   photos: {
     holds: 'a photo checked, stripped and named; the folder they lie in',
     runs: 'anywhere',
-    may: ['journal'],
+    may: [...DAYS, 'journal'],
   },
   store: {
     holds: 'SQLite: schema, open and migrate, append, projections, queries, verify, backups',

@@ -62,7 +62,7 @@ beforeAll(async () => {
       scopes: scopesFor(role),
       days: 365,
     })
-    if (!token.ok) throw new Error(token.message)
+    if (!token.ok) throw new Error(token.problems[0]?.message)
     return [role, token.value.token] as const
   })
   tokens = Object.fromEntries(made) as Record<Role, string>

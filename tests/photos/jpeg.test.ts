@@ -25,7 +25,7 @@ const laden = (orientation = 1): Uint8Array<ArrayBuffer> =>
 
 function cleaned(file: Uint8Array): Uint8Array<ArrayBuffer> {
   const result = stripped(file)
-  if (!result.ok) throw new Error(result.message)
+  if (!result.ok) throw new Error(result.problems[0])
   return result.bytes
 }
 
@@ -107,7 +107,7 @@ describe('what is no photo', () => {
   ])('%s is refused', (_, bytes) => {
     expect(stripped(Uint8Array.from(bytes))).toEqual({
       ok: false,
-      message: expect.stringMatching(/^is (no JPEG|cut off)/),
+      problems: [expect.stringMatching(/^is (no JPEG|cut off)/)],
     })
   })
 
@@ -151,6 +151,6 @@ describe('what is no photo', () => {
 
   it('is refused when it is larger than a photo gets', async () => {
     const large = new Uint8Array(13 * 1024 * 1024)
-    expect(await photoIn(large)).toEqual({ ok: false, message: 'is larger than 12 MB: make it smaller' })
+    expect(await photoIn(large)).toEqual({ ok: false, problems: ['is larger than 12 MB: make it smaller'] })
   })
 })

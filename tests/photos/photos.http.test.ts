@@ -43,7 +43,7 @@ afterEach(() => {
 const raw = (): Uint8Array<ArrayBuffer> => withSegments(picture(), exifWithPlace(6), XMP, COMMENT)
 async function clean(file = raw()): Promise<{ id: string; bytes: Uint8Array<ArrayBuffer> }> {
   const read = await photoIn(file)
-  if (!read.ok) throw new Error(read.message)
+  if (!read.ok) throw new Error(read.problems[0])
   return read.photo
 }
 const files = (): string[] => readdirSync(join(folder, 'photos'))

@@ -23,7 +23,7 @@ describe('a name drawn on the screen', () => {
   ]
   const path = (text: string): string => {
     const d = drawingOf(text)
-    return d.ok ? d.path : `refused: ${d.message}`
+    return d.ok ? d.path : `refused: ${d.problems[0]}`
   }
 
   test('is made again from its points', () => {

@@ -76,7 +76,7 @@ describe('the feed', () => {
     const list = await fetched(yard, await addressOf(yard))
     expect(ofRule(list, 'telling-visit')).toMatchObject([
       {
-        title: 'W-2: the telling visit',
+        title: 'W-2: the first brood check',
         from: '2026-06-10',
         end: '2026-06-13',
         sequence: 0,
@@ -148,7 +148,7 @@ describe('the feed', () => {
 })
 
 describe('what changes', () => {
-  it('moves: a correction of the intake’s day moves the telling visit, under the same name, one revision on', async () => {
+  it('moves: a correction of the intake’s day moves the first brood check, under the same name, one revision on', async () => {
     const path = await addressOf(yard)
     const [before] = ofRule(await fetched(yard, path), 'telling-visit')
     const id = yard.store.colony('W-2')?.summary.id ?? ''
@@ -174,7 +174,7 @@ describe('what changes', () => {
     yard.setDay('2026-06-13')
     const [late] = ofRule(await fetched(yard, path), 'telling-visit')
     expect(late).toMatchObject({
-      title: 'W-2: late: the telling visit',
+      title: 'W-2: late: the first brood check',
       from: '2026-06-13',
       end: '2026-06-14',
       sequence: 1,
@@ -286,7 +286,7 @@ describe('the address', () => {
     const { testYard } = await import('../support/yard-app.ts')
     const other = testYard({ day: DAY })
     const person = other.services.people.accounts.make({ name: 'Ada', role: 'helper', by: null })
-    if (!person.ok) throw new Error(person.message)
+    if (!person.ok) throw new Error(person.problems[0]?.message)
     const token = other.services.calendars.open(person.value.id, { shows: 'best-day', yard: null })
     expect((await other.ask(null, `/feed/${token}.ics`)).status).toBe(200)
     const stranger = await other.ask(null, '/yard')
@@ -323,7 +323,7 @@ describe('the address', () => {
     const { testYard } = await import('../support/yard-app.ts')
     const other = testYard({ day: DAY })
     const person = other.services.people.accounts.make({ name: 'Ada', role: 'helper', by: null })
-    if (!person.ok) throw new Error(person.message)
+    if (!person.ok) throw new Error(person.problems[0]?.message)
     const token = other.services.calendars.open(person.value.id, { shows: 'best-day', yard: null })
     other.services.people.close(person.value.id)
     expect((await other.ask(null, `/feed/${token}.ics`)).status).not.toBe(200)
@@ -334,7 +334,7 @@ describe('the address', () => {
     const other = testYard({ day: DAY })
     const [a, b] = ['Ada', 'Bo'].map((name) => {
       const made = other.services.people.accounts.make({ name, role: 'helper', by: null })
-      if (!made.ok) throw new Error(made.message)
+      if (!made.ok) throw new Error(made.problems[0]?.message)
       return made.value.id
     })
     const { calendars } = other.services
@@ -348,7 +348,7 @@ describe('the address', () => {
     const { testYard } = await import('../support/yard-app.ts')
     const other = testYard({ day: DAY })
     const person = other.services.people.accounts.make({ name: 'Ada', role: 'helper', by: null })
-    if (!person.ok) throw new Error(person.message)
+    if (!person.ok) throw new Error(person.problems[0]?.message)
     const token = other.services.calendars.open(person.value.id, { shows: 'best-day', yard: null }) ?? ''
     const rows = other.services.connection.raw.prepare('SELECT * FROM calendar_feed').all()
     expect(rows).toHaveLength(1)

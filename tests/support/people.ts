@@ -12,8 +12,8 @@ export async function signInAs(people: People, account: { name: string; role: Ro
   const known = people.accounts.byName(account.name)
   if (known !== null) return people.sessions.open(known.id)
   const made = people.accounts.make({ ...account, by: null })
-  if (!made.ok) throw new Error(made.message)
+  if (!made.ok) throw new Error(made.problems[0]?.message)
   const put = await people.putPassphrase(made.value.id, PASSPHRASE)
-  if (!put.ok) throw new Error(put.message)
+  if (!put.ok) throw new Error(put.problems[0]?.message)
   return people.sessions.open(made.value.id)
 }

@@ -1,8 +1,9 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { visitDrafts, visitLabel } from '../../src/features/entries/visit.ts'
-import { FIELDS, typedTwin } from '../../src/forms/fields.ts'
+import { FIELDS } from '../../src/forms/fields.ts'
 import { draftOf, typedOf } from '../../src/forms/read.ts'
+import { typedTwin } from '../../src/forms/spec.ts'
 import type { Typed } from '../../src/forms/typed.ts'
 import { entry, GIFTS, OUTCOMES, QUEEN_AT_INTAKE, SIGNS } from '../../src/journal/entry.ts'
 import type { Units } from '../../src/words/units.ts'
@@ -104,7 +105,7 @@ describe('reading a form', () => {
   })
 
   it('never throws, and never makes a number of what is none', () => {
-    const names = Object.values(FIELDS).flatMap((specs) => specs.map((s) => s.path))
+    const names = Object.values(FIELDS).flatMap((specs) => Object.keys(specs))
     fc.assert(
       fc.property(
         fc.dictionary(fc.constantFrom(...names), fc.array(fc.string(), { maxLength: 3 })),

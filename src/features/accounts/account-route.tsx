@@ -4,7 +4,6 @@ import {
   type Deps,
   type Env,
   page,
-  type Refused,
   refusalStatus,
   takesKeysBack,
   typedIn,
@@ -12,6 +11,7 @@ import {
 } from '../../app/index.ts'
 import { many, type Typed } from '../../forms/index.ts'
 import { KEYS } from '../../parts/index.ts'
+import type { Refusal } from '../../people/index.ts'
 import { AccountPage } from './account-page.tsx'
 import { endSession } from './session.ts'
 
@@ -25,7 +25,7 @@ const SAVED: Record<string, 'passphrase' | 'passphrase and keys'> = {
 export function account(deps: Deps): Hono<Env> {
   const app = new Hono<Env>()
   const { sessions, keys } = deps.people
-  const show = (c: AppContext, problems: Refused[] = [], typed: Typed = {}) =>
+  const show = (c: AppContext, problems: Refusal[] = [], typed: Typed = {}) =>
     page(
       c,
       <AccountPage
@@ -47,7 +47,7 @@ export function account(deps: Deps): Hono<Env> {
       return show(c, [{ field: 'again', message: 'is not the same as above' }], typed)
     const viewer = viewerOf(c)
     const changed = await deps.people.changePassphrase(viewer, typed.old?.at(-1) ?? '', next, viewer.session)
-    if (!changed.ok) return show(c, [changed], typed)
+    if (!changed.ok) return show(c, changed.problems, typed)
     const taken = takesKeysBack(typed) ? keys.revokeAll(viewer.id) : 0
     return c.redirect(taken === 0 ? '/account?saved=1' : '/account?saved=2', 303)
   })

@@ -5,7 +5,6 @@ import {
   type Env,
   frameFor,
   page,
-  type Refused,
   refusalStatus,
   takesKeysBack,
   typedIn,
@@ -13,13 +12,14 @@ import {
 import { addressOf } from '../../app/node.ts'
 import { many, type Typed } from '../../forms/index.ts'
 import { KEYS } from '../../parts/index.ts'
+import type { Refusal } from '../../people/index.ts'
 import { InvitePage } from './invite-page.tsx'
 import { changeSession } from './session.ts'
 
 /** Choosing a passphrase by an invitation. A link that does not work (any more) is an unknown page like any other. */
 export function invite(deps: Deps): Hono<Env> {
   const app = new Hono<Env>()
-  const show = (c: AppContext, problems: Refused[] = [], typed: Typed = {}) => {
+  const show = (c: AppContext, problems: Refusal[] = [], typed: Typed = {}) => {
     const holder = deps.people.invites.holder(c.req.param('token') ?? '')
     return holder === null
       ? null
@@ -51,7 +51,7 @@ export function invite(deps: Deps): Hono<Env> {
     if (passphrase !== (typed.again?.at(-1) ?? ''))
       return show(c, [{ field: 'again', message: 'is not the same as above' }], typed) ?? next()
     const accepted = await deps.people.accept(c.req.param('token'), passphrase)
-    if (!accepted.ok) return show(c, [accepted], typed) ?? next()
+    if (!accepted.ok) return show(c, accepted.problems, typed) ?? next()
     if (takesKeysBack(typed)) deps.people.keys.revokeAll(accepted.value.person.id)
     changeSession(c, deps, accepted.value.token)
     return c.redirect('/', 303)

@@ -68,7 +68,7 @@ export function people(deps: Deps): Hono<Env> {
     )
   }
   const act = (c: AppContext, what: string, result: Outcome<Person>) =>
-    result.ok ? c.redirect(`/people?done=${what}`, 303) : show(c, {}, [result])
+    result.ok ? c.redirect(`/people?done=${what}`, 303) : show(c, {}, result.problems)
 
   app.get('/people', (c) => show(c))
 
@@ -77,7 +77,7 @@ export function people(deps: Deps): Hono<Env> {
     const role = roleIn(typed)
     if (role === undefined) return show(c, typed, [{ field: 'role', message: 'must be chosen' }])
     const made = deps.people.invite({ name: one(typed, 'name'), role, by: viewerOf(c).name })
-    return made.ok ? showLink(c, made.value.person, made.value.link) : show(c, typed, [made])
+    return made.ok ? showLink(c, made.value.person, made.value.link) : show(c, typed, made.problems)
   })
 
   app.post('/people/:id/link', (c) => {

@@ -5,12 +5,12 @@ import {
   type Env,
   frameFor,
   page,
-  type Refused,
   refusalStatus,
   typedIn,
 } from '../../app/index.ts'
 import { addressOf } from '../../app/node.ts'
 import { one, type Typed } from '../../forms/index.ts'
+import type { Refusal } from '../../people/index.ts'
 import { sameToken } from '../../people/node.ts'
 import { changeSession } from './session.ts'
 import { SetUpPage } from './set-up-page.tsx'
@@ -19,7 +19,7 @@ import { SetUpPage } from './set-up-page.tsx'
 export function setUp(deps: Deps): Hono<Env> {
   const app = new Hono<Env>()
   const isOpen = (): boolean => deps.setUpToken !== null && deps.people.accounts.none()
-  const show = (c: AppContext, typed: Typed, problems: Refused[] = []) =>
+  const show = (c: AppContext, typed: Typed, problems: Refusal[] = []) =>
     page(
       c,
       <SetUpPage frame={frameFor(c, deps)} form={{ typed, problems }} />,
@@ -40,7 +40,7 @@ export function setUp(deps: Deps): Hono<Env> {
     if (passphrase !== (typed.again?.at(-1) ?? ''))
       return show(c, kept, [{ field: 'again', message: 'is not the same as above' }])
     const made = await deps.people.setUp(one(typed, 'name'), passphrase)
-    if (!made.ok) return show(c, kept, [made])
+    if (!made.ok) return show(c, kept, made.problems)
     changeSession(c, deps, made.value.token)
     return c.redirect('/', 303)
   })

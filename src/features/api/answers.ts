@@ -2,6 +2,7 @@
 
 import { addDays, type Day } from '../../days.ts'
 import { type Plan, planOf } from '../../recovery/index.ts'
+import { type Result, refused } from '../../result.ts'
 import type { ColonySummary, JournalRow, Store } from '../../store/index.ts'
 import { historyUntil } from '../letters/index.ts'
 import { factsInStore, type Review, reviewOf } from '../review/index.ts'
@@ -69,21 +70,22 @@ export const oneEntry = (store: Store, id: string): Recorded | null => {
 /** Days ahead for which a plan can be asked. */
 const AHEAD = 365
 
-/** The plan as of a day, or a sentence saying why there is none. */
+/** The plan as of a day, or why there is none; null when there is no such colony. */
 export function planAsOf(
   store: Store,
   colony: string,
   today: Day,
   asOf: Day | undefined,
-): Plan | string | null {
+): Result<{ plan: Plan }> | null {
   const found = store.colony(colony)
   if (found === null) return null
-  if (asOf === undefined) return found.summary.plan
-  if (asOf > addDays(today, AHEAD)) return `must not be more than ${AHEAD} days ahead`
+  if (asOf === undefined) return { ok: true, plan: found.summary.plan }
+  if (asOf > addDays(today, AHEAD))
+    return refused([{ field: 'asOf', message: `must not be more than ${AHEAD} days ahead` }])
   const history = historyUntil(found.history, asOf)
   return history === null
-    ? `must not be before the intake on ${found.history.intake.on}`
-    : planOf(history, asOf, store.protocol())
+    ? refused([{ field: 'asOf', message: `must not be before the intake on ${found.history.intake.on}` }])
+    : { ok: true, plan: planOf(history, asOf, store.protocol()) }
 }
 
 export const reviewAsOf = (store: Store, zone: string, asOf: Day, unitedIsLoss: boolean): Review =>

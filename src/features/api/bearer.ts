@@ -4,7 +4,7 @@ import { createMiddleware } from 'hono/factory'
 import { RateLimiterMemory, RateLimiterRes } from 'rate-limiter-flexible'
 import { type Deps, type Env, problemResponse } from '../../app/index.ts'
 import { addressOf } from '../../app/node.ts'
-import { ACTIONS, forWhom, may, type TokenHolder } from '../../people/index.ts'
+import { ACTIONS, forWhom, guardFor, type TokenHolder } from '../../people/index.ts'
 import type { Operation } from './operations.ts'
 
 /** Requests of one token within the seconds. */
@@ -39,7 +39,7 @@ export function bearer(deps: Deps) {
       return tooOften(Math.max(1, Math.ceil(refusal.msBeforeNext / 1000)))
     }
     c.set('holder', holder)
-    await next()
+    return next()
   })
 }
 
@@ -54,7 +54,7 @@ export function refusalOf(holder: TokenHolder, { scope, action }: Operation): Re
     return problemResponse(403, `The token has no scope "${scope}".`, {
       headers: challenge(`, error="insufficient_scope", scope="${scope}"`),
     })
-  if (action !== null && !may(holder.person.role, action))
+  if (action !== null && !guardFor(holder.person.role).may(action))
     return problemResponse(403, `To ${ACTIONS[action].words} is ${forWhom(action)}.`)
   return null
 }

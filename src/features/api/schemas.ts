@@ -34,7 +34,12 @@ export const plan = z.object({
   day: count,
   phase: z.enum(PHASES),
   checks: z.array(check),
-  advice: z.object({ action: z.enum(ACTIONS), why: text }),
+  advice: z.object({
+    action: z.enum(ACTIONS),
+    why: text,
+    until: day.optional(),
+    rule: z.enum(RULES).optional(),
+  }),
   quiet: range.nullable(),
   spans: z.object({
     cellsPossibleUntil: day.optional(),
@@ -46,6 +51,11 @@ export const plan = z.object({
   }),
   horizon: z.object({ eggs: day.nullable(), open: day.nullable(), capped: day.nullable() }),
   surprises: z.array(text),
+  missing: z.array(
+    z.object({ check: z.enum(RULES), what: z.enum(['eggs', 'queen cells', 'capped brood']), since: day }),
+  ),
+  lost: z.object({ on: day, how: z.enum(['no-bees', 'dead', 'gone']), by: text }).nullable(),
+  until: day.nullable(),
   readiness: z.object({
     ready: z.boolean(),
     unmet: z.array(z.object({ what: text, earliest: day.nullable() })),
@@ -77,7 +87,7 @@ export const colony = z.object({
   toDo: z.boolean(),
 })
 
-/** One colony as the API tells it. */
+/** One colony as the API answers it. */
 export function colonyOf(s: ColonySummary): z.input<typeof colony> {
   const { nextRule, nextOpens, nextDue, nextCloses } = s
   const next =

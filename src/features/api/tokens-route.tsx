@@ -52,7 +52,7 @@ export function apiTokens(deps: Deps): Hono<Env> {
       scopes: many(typed, 'scopes'),
       days: Number(one(typed, 'days')),
     })
-    if (!made.ok) return show(c, typed, [made])
+    if (!made.ok) return show(c, typed, made.problems)
     const { zone, today } = c.var.frame
     return page(
       c,

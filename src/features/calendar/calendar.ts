@@ -2,15 +2,17 @@
  * Coming checks and windows as a calendar (iCalendar, RFC 5545), for whatever calendar people use anyhow. Days are days:
  * every event is all-day, without a time zone, and blocks no time. Nothing private is in it.
  */
+
 import calendar, { ICalCalendarMethod, ICalEventStatus, ICalEventTransparency } from 'ical-generator'
 import { addDays, type Day } from '../../days.ts'
+import type { ColonyId } from '../../ids.ts'
 
 /** What one event says. The first and the last day are both part of it. */
 export interface CalendarEvent {
   /** The same for the same question of the same colony, whatever becomes of its days. */
   uid: string
   /** The colony's id. */
-  colony: string
+  colony: ColonyId
   yard: string
   from: Day
   to: Day
@@ -30,7 +32,7 @@ export interface FeedEvent {
   sequence: number
   /** UTC, ISO: when it last changed. */
   changedAt: string
-  /** Answered, no longer asked, or gone from this calendar: told for a while, so that calendars take it out. */
+  /** Answered, no longer asked, or gone from this calendar: sent for a while, so that calendars take it out. */
   cancelled: boolean
 }
 

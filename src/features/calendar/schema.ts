@@ -4,15 +4,16 @@
  */
 
 import { integer, primaryKey, sqliteTable, text } from 'drizzle-orm/sqlite-core'
+import type { ColonyId } from '../../ids.ts'
 import type { Shows } from '../../people/index.ts'
 
-/** What an event said when it last changed: its revision must rise with every change, and a cancelled one is told on. */
+/** What an event said when it last changed: its revision must rise with every change, and a cancelled one is still sent. */
 export const calendarEvent = sqliteTable(
   'calendar_event',
   {
     shows: text('shows').$type<Shows>().notNull(),
     uid: text('uid').notNull(),
-    colony: text('colony').notNull(),
+    colony: text('colony').$type<ColonyId>().notNull(),
     /** The event as it was last said, JSON. */
     content: text('content').notNull(),
     sequence: integer('sequence').notNull(),

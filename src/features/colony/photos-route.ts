@@ -23,7 +23,7 @@ export function photos(deps: Deps): Hono<Env> {
   app.put('/photos/:id', async (c) => {
     const id = c.req.param('id')
     const read = await photoIn(new Uint8Array(await c.req.arrayBuffer()))
-    if (!read.ok) return refuse(c, read.message)
+    if (!read.ok) return refuse(c, ...read.problems)
     if (read.photo.id !== id) return refuse(c, 'is not the one of that name')
     await deps.photos.keep(read.photo)
     return c.json({ kept: id })
@@ -31,5 +31,5 @@ export function photos(deps: Deps): Hono<Env> {
   return app
 }
 
-const refuse = (c: AppContext, message: string): Response =>
-  c.json({ problems: [{ field: 'photos', message: `A photo ${message}` }] }, 422)
+const refuse = (c: AppContext, ...problems: string[]): Response =>
+  c.json({ problems: problems.map((p) => ({ field: 'photos', message: `A photo ${p}` })) }, 422)

@@ -2,7 +2,7 @@
 
 import { stringify } from 'csv-stringify/sync'
 import type { Entry } from '../../journal/index.ts'
-import type { JournalRow } from '../../store/index.ts'
+import type { TaggedRow } from '../../store/index.ts'
 
 export type Did = 'entered' | 'corrected' | 'withdrew'
 
@@ -23,10 +23,7 @@ const did = (e: Entry): Did =>
   e.replaces === undefined ? 'entered' : e.kind === 'withdrawal' ? 'withdrew' : 'corrected'
 
 /** `find` gives the row of an entry. */
-export function changeOf(
-  row: JournalRow & { tag: string },
-  find: (id: string) => (JournalRow & { tag: string }) | null,
-): Change {
+export function changeOf(row: TaggedRow, find: (id: string) => TaggedRow | null): Change {
   const { entry } = row
   const before = entry.replaces === undefined ? null : (find(entry.replaces)?.entry ?? null)
   return {

@@ -2,7 +2,7 @@ import { Hono } from 'hono'
 import { type AppContext, type Deps, type Env, page, streamed } from '../../app/index.ts'
 import { DataPage, type DataProps } from './page.tsx'
 import { exportLines } from './yard-export.ts'
-import { type Imported, importYard } from './yard-import.ts'
+import { importYard, type TakenOver } from './yard-import.ts'
 
 /** Backups, and the whole yard out and in. */
 export function data(deps: Deps): Hono<Env> {
@@ -64,6 +64,6 @@ async function fileIn(c: AppContext): Promise<string | null> {
   }
 }
 
-const importedWords = (r: Extract<Imported, { ok: true }>): string =>
+const importedWords = (r: TakenOver): string =>
   `Taken in: ${r.accepted} new entries. ${r.already} were here already.` +
   (r.settings > 0 ? ` ${r.settings} choices of the yard came along.` : '')

@@ -3,6 +3,7 @@
 import { type Day, isDay, later } from '../../days.ts'
 import { problemLine } from '../../journal/index.ts'
 import type { PhotoFiles } from '../../photos/index.ts'
+import { type Problems, type Result, refused } from '../../result.ts'
 import { canonical, type JournalLine, type SettingKey, type Store } from '../../store/index.ts'
 import { SETTINGS } from '../../store/node.ts'
 import {
@@ -15,17 +16,16 @@ import {
   readYard,
 } from './yard-lines.ts'
 
-export type Imported =
-  | {
-      ok: true
-      /** Entries that are new here, and that were here before. */
-      accepted: number
-      already: number
-      /** Choices taken over: only into a yard without entries, whose own choices would otherwise be lost. */
-      settings: number
-    }
-  /** One line a problem, naming the line of the file. Nothing was written. */
-  | { ok: false; problems: string[] }
+export interface TakenOver {
+  /** Entries that are new here, and that were here before. */
+  accepted: number
+  already: number
+  /** Choices taken over: only into a yard without entries, whose own choices would otherwise be lost. */
+  settings: number
+}
+
+/** A problem names the line of the file; nothing was written. */
+export type Imported = Result<TakenOver, Problems<string>>
 
 /** Enough to see what is wrong with a file. */
 const SHOWN = 50
@@ -46,11 +46,11 @@ export function takeYard(
   today: Day,
   photos?: Pick<PhotoFiles, 'keepNow'>,
 ): Imported {
-  if (problems.length > 0) return { ok: false, problems: problems.slice(0, SHOWN) }
+  if (problems.length > 0) return refused(problems.slice(0, SHOWN))
   const entries = ofKind(lines, 'entry')
   const settings = ofKind(lines, 'setting')
   const wrong = [...settings.flatMap(settingProblem), ...differing(lines, store)]
-  if (wrong.length > 0) return { ok: false, problems: wrong.slice(0, SHOWN) }
+  if (wrong.length > 0) return refused(wrong.slice(0, SHOWN))
 
   const empty = store.changes({ limit: 1 }).length === 0
   // Before the entries that name them: a photo that no entry names is no harm.
@@ -60,12 +60,11 @@ export function takeYard(
     lastDay(entries, today),
   )
   if (!result.ok)
-    return {
-      ok: false,
-      problems: result.problems
+    return refused(
+      result.problems
         .slice(0, SHOWN)
         .map((p) => `line ${lineOf(p.entry, entries)}: ${problemLine({ ...p, entry: undefined })}`),
-    }
+    )
   takeOthers(store, lines, empty)
   if (empty) for (const s of settings) store.settings.set(s.key, s.value as never)
   store.refresh(today)

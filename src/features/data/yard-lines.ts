@@ -1,6 +1,6 @@
 /** Reads the lines of a whole yard (yard-file.ts says which there are) and says what is wrong with them, line by line. */
 import { problemLine, problemsOf } from '../../journal/index.ts'
-import type { Photo } from '../../photos/index.ts'
+import type { Photo, PhotoRead } from '../../photos/index.ts'
 import { photoNow } from '../../photos/node.ts'
 import { type YardLine, yardLine } from './yard-file.ts'
 
@@ -32,8 +32,8 @@ export function readYard(source: Lines): ReadYard {
     else if (read.line !== 'photo') lines.push(read)
     else {
       photos++
-      const photo = photoOf(read)
-      if (typeof photo === 'string') problems.push(photo)
+      const found = photoOf(read)
+      if (!found.ok) problems.push(...found.problems.map((p) => `line ${read.at}: jpeg: ${p}`))
     }
   }
   return { lines, problems: [...problems, ...whole(lines, photos)] }
@@ -43,8 +43,8 @@ export function readYard(source: Lines): ReadYard {
 export function* photosIn(source: Lines): Generator<Photo> {
   for (const read of located(source)) {
     if (typeof read === 'string' || read.line !== 'photo') continue
-    const photo = photoOf(read)
-    if (typeof photo !== 'string') yield photo
+    const found = photoOf(read)
+    if (found.ok) yield found.photo
   }
 }
 
@@ -69,10 +69,7 @@ function* located(source: Lines): Generator<Located<YardLine> | string> {
 }
 
 /** The photo of a line, or what is wrong with it. */
-function photoOf({ at, id, jpeg }: Located<PhotoLine>): Photo | string {
-  const photo = photoNow(id, Buffer.from(jpeg, 'base64'))
-  return typeof photo === 'string' ? `line ${at}: jpeg: ${photo}` : photo
-}
+const photoOf = ({ id, jpeg }: PhotoLine): PhotoRead => photoNow(id, Buffer.from(jpeg, 'base64'))
 
 /** Whether the file begins and ends as it must, and holds as many lines as it says. */
 function whole(lines: readonly KeptLine[], photos: number): string[] {

@@ -1,16 +1,17 @@
 /** Correcting an entry: its own form, filled in. Taking one back: a reason. */
 
-import { dayLabel, type FormState } from '../../forms/index.ts'
+import type { Child } from 'hono/jsx'
+import { FIELDS, Fields, type FormState } from '../../forms/index.ts'
 import type { StandingEntry } from '../../journal/index.ts'
 import type { Frame } from '../../parts/index.ts'
 import { dayWords, KIND_WORDS } from '../../words/index.ts'
-import { DayAndTime, type EntryFieldsProps, EntryNote } from './fields/common.tsx'
+import { DayAndTime, type EntryFieldsProps } from './fields/common.tsx'
 import { CageFields, GivenFields, WashFields } from './fields/done.tsx'
 import { ClearedFields } from './fields/health.tsx'
 import { InspectionFields } from './fields/inspection.tsx'
 import { IntakeFields } from './fields/intake.tsx'
 import { MissedFields, MoveFields, NoteFields, OutcomeFields } from './fields/leaving.tsx'
-import { ReasonField, SmallFormPage } from './small-forms.tsx'
+import { SmallFormPage } from './small-forms.tsx'
 
 interface OneEntryProps {
   frame: Frame
@@ -54,65 +55,33 @@ export const CorrectPage = (p: OneEntryProps & Lists & Unsent) => (
       </p>
     }
   >
-    <Fields form={p.form} frame={p.frame} kind={p.entry.kind} lists={p} />
+    {FORM[p.entry.kind]({ form: p.form, frame: p.frame }, p)}
   </SmallFormPage>
 )
 
-const Fields = ({ kind, lists, ...p }: EntryFieldsProps & { kind: StandingEntry['kind']; lists: Lists }) => {
-  switch (kind) {
-    case 'intake':
-      return <IntakeFields {...p} yards={lists.yards} types={lists.types} />
-    case 'inspection':
-      return (
-        <>
-          <DayAndTime {...p} label={dayLabel('inspection')} />
-          <InspectionFields {...p} />
-        </>
-      )
-    case 'given':
-      return (
-        <>
-          <DayAndTime {...p} />
-          <GivenFields {...p} donors={lists.tags} />
-        </>
-      )
-    case 'queen-cage':
-      return (
-        <>
-          <DayAndTime {...p} />
-          <CageFields {...p} />
-        </>
-      )
-    case 'ties-removed':
-      return (
-        <>
-          <DayAndTime {...p} />
-          <EntryNote {...p} />
-        </>
-      )
-    case 'mite-wash':
-      return (
-        <>
-          <DayAndTime {...p} />
-          <WashFields {...p} />
-        </>
-      )
-    case 'disease-cleared':
-      return (
-        <>
-          <DayAndTime {...p} label={dayLabel('disease-cleared')} />
-          <ClearedFields {...p} />
-        </>
-      )
-    case 'move':
-      return <MoveFields {...p} yards={lists.yards} />
-    case 'outcome':
-      return <OutcomeFields {...p} others={lists.tags} />
-    case 'note':
-      return <NoteFields {...p} />
-    case 'missed-visit':
-      return <MissedFields {...p} />
-  }
+type Kind = StandingEntry['kind']
+
+const timed = (kind: Kind, p: EntryFieldsProps, fields: Child) => (
+  <>
+    <DayAndTime {...p} kind={kind} />
+    {fields}
+  </>
+)
+
+/** The fields of every kind that can be corrected. */
+const FORM: Record<Kind, (p: EntryFieldsProps, lists: Lists) => Child> = {
+  intake: (p, { yards, types }) => <IntakeFields {...p} yards={yards} types={types} />,
+  inspection: (p) => timed('inspection', p, <InspectionFields {...p} />),
+  given: (p, { tags }) => timed('given', p, <GivenFields {...p} donors={tags} />),
+  'queen-cage': (p) => timed('queen-cage', p, <CageFields {...p} />),
+  'ties-removed': (p) =>
+    timed('ties-removed', p, <Fields {...p} of={FIELDS['ties-removed']} show={['note']} />),
+  'mite-wash': (p) => timed('mite-wash', p, <WashFields {...p} />),
+  'disease-cleared': (p) => timed('disease-cleared', p, <ClearedFields {...p} />),
+  move: (p, { yards }) => <MoveFields {...p} yards={yards} />,
+  outcome: (p, { tags }) => <OutcomeFields {...p} others={tags} />,
+  note: (p) => <NoteFields {...p} />,
+  'missed-visit': (p) => <MissedFields {...p} />,
 }
 
 export const WithdrawPage = (p: OneEntryProps) => (
@@ -132,6 +101,6 @@ export const WithdrawPage = (p: OneEntryProps) => (
       </p>
     }
   >
-    <ReasonField form={p.form} />
+    <Fields form={p.form} frame={p.frame} of={FIELDS.withdrawal} show={['reason']} />
   </SmallFormPage>
 )

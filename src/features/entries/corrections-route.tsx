@@ -18,13 +18,13 @@ import {
 } from '../../app/index.ts'
 import { draftOf, type FieldProblem, one, type Typed, typedOf } from '../../forms/index.ts'
 import type { StandingEntry } from '../../journal/index.ts'
-import type { ColonySummary, JournalRow } from '../../store/index.ts'
+import type { ColonySummary, TaggedRow } from '../../store/index.ts'
 import { CorrectPage, WithdrawPage } from './correct-page.tsx'
 import { ownTypes } from './intake-route.tsx'
 
 interface Target {
   entry: StandingEntry
-  row: JournalRow & { tag: string }
+  row: TaggedRow
   /** Null when the colony's intake was taken back. */
   summary: ColonySummary | null
   path: string

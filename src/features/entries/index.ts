@@ -1,11 +1,11 @@
-/** The door of this room; README.md says what is behind it. */
+/** What other parts may import from here; README.md explains. */
 export { CorrectPage } from './correct-page.tsx'
 export { corrections } from './corrections-route.tsx'
 export { entryForm } from './entry-form.ts'
 export { BeesAndBox, BroodAlong } from './fields/along.tsx'
-export { DayField, EntryNote } from './fields/common.tsx'
-export { TreatmentFields, WashFields } from './fields/done.tsx'
-export { ClearedFields, FeedFields } from './fields/health.tsx'
+export { DayField } from './fields/common.tsx'
+export { WashFields } from './fields/done.tsx'
+export { ClearedFields, FeedFields, TreatmentFields } from './fields/health.tsx'
 export { IntakePage } from './intake-page.tsx'
 export { blank, intake, ownTypes } from './intake-route.tsx'
 export { move } from './move-route.tsx'

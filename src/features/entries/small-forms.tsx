@@ -1,7 +1,7 @@
 /** The short forms of a colony: it left, another stand, a note, taking an entry back. */
 
 import type { Child } from 'hono/jsx'
-import { type FormState, hasPhotos, labelOf, NoteField } from '../../forms/index.ts'
+import { type FormState, hasPhotos, labelOf } from '../../forms/index.ts'
 import type { EntryKind } from '../../journal/index.ts'
 import { FormPage, type Frame } from '../../parts/index.ts'
 import type { ColonySummary } from '../../store/index.ts'
@@ -46,15 +46,4 @@ export const SmallFormPage = (p: SmallFormProps) => (
   >
     {p.children}
   </FormPage>
-)
-
-/** The reason an entry is taken back. */
-export const ReasonField = ({ form }: { form: FormState }) => (
-  <NoteField
-    form={form}
-    name="reason"
-    label="Reason"
-    hint="The entry stays in the journal, struck out, with your name and this reason."
-    maxlength={500}
-  />
 )

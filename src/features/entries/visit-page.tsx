@@ -1,7 +1,7 @@
 /** Recording a visit: tap what you saw; what it proves and what to do now stands beside it. */
 
 import { thenTo } from '../../app/index.ts'
-import { anyTyped, dayLabel, type FormState } from '../../forms/index.ts'
+import { anyTyped, type FormState, Group } from '../../forms/index.ts'
 import { FormPage, type Frame, VisitCautions } from '../../parts/index.ts'
 import type { Plan } from '../../recovery/index.ts'
 import type { ColonySummary } from '../../store/index.ts'
@@ -41,7 +41,7 @@ export const VisitPage = (p: VisitProps) => {
       intro={<Before plan={plan} />}
       beside={<LivePanel data={p.liveData} />}
     >
-      <DayAndTime form={p.form} frame={p.frame} label={dayLabel('inspection')} />
+      <DayAndTime form={p.form} frame={p.frame} kind="inspection" />
       <InspectionFields form={p.form} frame={p.frame} />
       <AlsoDone {...p} />
       <VisitCautions />
@@ -82,8 +82,7 @@ const AlsoDone = ({ form, frame, summary, donors }: VisitProps) => {
     anyTyped(form.typed, prefix) || form.problems.some((x) => x.field.startsWith(prefix))
   const [first, ...more] = GIFT_SLOTS
   return (
-    <fieldset class="group">
-      <legend>Also done on this visit</legend>
+    <Group legend="Also done on this visit">
       <details
         class="also"
         open={filled(CAGE) || rules.has('queen-release') || summary.phase === 'awaiting-release'}
@@ -103,12 +102,12 @@ const AlsoDone = ({ form, frame, summary, donors }: VisitProps) => {
       </details>
       <details class="also" open={filled(TIES) || rules.has('comb-ties')}>
         <summary>Took the comb ties off</summary>
-        <TiesField form={form} frame={frame} prefix={TIES} />
+        <TiesField form={form} prefix={TIES} />
       </details>
       <details class="also" open={filled(WASH) || rules.has('mite-wash')}>
         <summary>Mite wash</summary>
         <WashFields form={form} frame={frame} prefix={WASH} visit />
       </details>
-    </fieldset>
+    </Group>
   )
 }

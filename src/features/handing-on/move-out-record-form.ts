@@ -1,35 +1,61 @@
-/** The fields of a move-out record, read both ways. A field's name in the form is its path in the record. */
+/** The fields of a move-out record, each said once: drawn, read and filled again from here. A field's name in the form is its path in the record. */
 
-import { type FieldProblem, type FieldSpec, fieldsIn, type Typed, typedFields } from '../../forms/index.ts'
+import {
+  type FieldProblem,
+  type FieldSpecs,
+  fieldsIn,
+  spec,
+  type Typed,
+  typedFields,
+} from '../../forms/index.ts'
 import { MOST_PERMITS, type MoveRecord } from '../../records/index.ts'
 import type { Units } from '../../words/index.ts'
 
-const text = (path: string, label: string): FieldSpec => ({ path, as: 'text', label })
+const { day, lines, number, text } = spec
 
-const PERMIT = [
-  text('what', 'Paper'),
-  text('number', 'Number'),
-  text('issuedBy', 'Issued by'),
-  text('on', 'On'),
-  text('until', 'Good until'),
-]
+/** One paper: a permit, a certificate, a registration. */
+export const PERMIT = {
+  what: text('Paper', { maxlength: 120, wide: true }),
+  number: text('Number', { maxlength: 80 }),
+  issuedBy: text('Issued by', { maxlength: 120 }),
+  on: day('On'),
+  until: day('Good until'),
+} satisfies FieldSpecs
 
-export const RECORD_FIELDS: FieldSpec[] = [
-  text('buyer.name', 'Name'),
-  text('buyer.phone', 'Telephone'),
-  text('buyer.email', 'E-mail'),
-  text('buyer.address', 'Address'),
-  text('yard', 'Yard it goes to'),
-  text('registration', 'Registration of that yard'),
-  ...Array.from({ length: MOST_PERMITS }, (_, i) =>
-    PERMIT.map((f) => ({ ...f, path: `permits.${i}.${f.path}`, label: `Paper ${i + 1}, ${f.label}` })),
+/** What a paper's names begin with. */
+export const permitAt = (i: number): string => `permits.${i}.`
+
+const PERMITS: FieldSpecs = Object.fromEntries(
+  Array.from({ length: MOST_PERMITS }, (_, i) =>
+    Object.entries(PERMIT).map(([path, f]) => [
+      permitAt(i) + path,
+      { ...f, label: `Paper ${i + 1}, ${f.label}` },
+    ]),
   ).flat(),
-  { path: 'price', as: 'number', label: 'Price', min: 0, max: 1_000_000 },
-  text('wentAlong', 'What went along'),
-  text('note', 'Note'),
-]
+)
 
-export const recordLabel = (field: string): string => RECORD_FIELDS.find((f) => f.path === field)?.label ?? ''
+export const RECORD = {
+  'buyer.name': text('Name', { maxlength: 120, wide: true }),
+  'buyer.phone': text('Telephone', { maxlength: 60 }),
+  'buyer.email': text('E-mail', { maxlength: 200 }),
+  'buyer.address': text('Address', { maxlength: 300, wide: true }),
+  yard: text('Yard it goes to', {
+    hint: 'As the authority asks for it: name, place, county. Stands in the yard book.',
+    maxlength: 200,
+    wide: true,
+  }),
+  registration: text('Registration of that yard', {
+    hint: 'Number, where yards are registered. Stands in the yard book.',
+    maxlength: 80,
+  }),
+  price: number('Price', { max: 1_000_000, maxlength: 12 }),
+  wentAlong: text('What went along', { hint: 'Hive, frames, feeder.', maxlength: 300, wide: true }),
+  note: lines('Note'),
+} satisfies FieldSpecs
+
+const RECORD_FIELDS: FieldSpecs = { ...RECORD, ...PERMITS }
+
+export const recordLabel = (field: string): string => RECORD_FIELDS[field]?.label ?? ''
 
 /** Rows of papers that were filled in, by the row they were typed in. */
 export interface RecordDraft {

@@ -1,11 +1,11 @@
 /** The move-out record: buyer, yard, permits. Private; every version is kept with who saved it. */
 
-import { type FormState, NoteField, one, TextField } from '../../forms/index.ts'
+import { anyTyped, type DrawnIn, Fields, type FormState, Group } from '../../forms/index.ts'
 import { FormPage, type Frame } from '../../parts/index.ts'
 import { MOST_PERMITS } from '../../records/index.ts'
 import type { ColonySummary } from '../../store/index.ts'
 import { dayWords, leftWords } from '../../words/index.ts'
-import { recordLabel } from './move-out-record-form.ts'
+import { PERMIT, permitAt, RECORD, recordLabel } from './move-out-record-form.ts'
 
 export interface VersionLine {
   version: number
@@ -25,7 +25,6 @@ interface RecordProps {
   saved: boolean
   /** Sign before amounts of money. */
   currency: string
-  mayErase: boolean
 }
 
 export const MoveOutRecordPage = (p: RecordProps) => (
@@ -41,89 +40,45 @@ export const MoveOutRecordPage = (p: RecordProps) => (
     intro={<Intro {...p} />}
     beside={<Beside {...p} />}
   >
-    <Who form={p.form} />
-    <fieldset class="group">
-      <legend>Where to</legend>
-      <TextField
-        form={p.form}
-        name="yard"
-        label="Yard it goes to"
-        hint="As the authority asks for it: name, place, county. Stands in the yard book."
-        maxlength={200}
-        wide
-      />
-      <TextField
-        form={p.form}
-        name="registration"
-        label="Registration of that yard"
-        hint="Number, where yards are registered. Stands in the yard book."
-        maxlength={80}
-      />
-    </fieldset>
-    <fieldset class="group">
-      <legend>Permits and papers</legend>
+    <Group legend="Who takes it over">
+      <Fields {...p} of={RECORD} show={['buyer.name', ['buyer.phone', 'buyer.email'], 'buyer.address']} />
+    </Group>
+    <Group legend="Where to">
+      <Fields {...p} of={RECORD} show={['yard', 'registration']} />
+    </Group>
+    <Group legend="Permits and papers">
       <p class="hint">
         Transport permit, certificate of health, registration: which ones are needed is for your local
         authority to say. They stand in the yard book.
       </p>
       {Array.from({ length: MOST_PERMITS }, (_, i) => (
-        <Paper form={p.form} i={i} />
+        <Paper form={p.form} frame={p.frame} i={i} />
       ))}
-    </fieldset>
-    <fieldset class="group">
-      <legend>What was agreed</legend>
-      <TextField
-        form={p.form}
-        name="price"
-        label="Price"
-        inputmode="decimal"
-        maxlength={12}
-        {...(p.currency === '' ? {} : { unit: p.currency })}
+    </Group>
+    <Group legend="What was agreed">
+      <Fields
+        {...p}
+        of={RECORD}
+        show={['price', 'wentAlong', 'note']}
+        with={{ price: { unit: p.currency } }}
       />
-      <TextField
-        form={p.form}
-        name="wentAlong"
-        label="What went along"
-        hint="Hive, frames, feeder."
-        maxlength={300}
-        wide
-      />
-      <NoteField form={p.form} name="note" label="Note" />
-    </fieldset>
+    </Group>
   </FormPage>
 )
 
-const Who = ({ form }: { form: FormState }) => (
-  <fieldset class="group">
-    <legend>Who takes it over</legend>
-    <TextField form={form} name="buyer.name" label="Name" maxlength={120} wide />
-    <div class="field-row">
-      <TextField form={form} name="buyer.phone" label="Telephone" maxlength={60} />
-      <TextField form={form} name="buyer.email" label="E-mail" maxlength={200} />
-    </div>
-    <TextField form={form} name="buyer.address" label="Address" maxlength={300} wide />
-  </fieldset>
-)
-
 /** One paper; those after the first are folded away until they are needed. */
-const Paper = ({ form, i }: { form: FormState; i: number }) => {
-  const name = (field: string): string => `permits.${i}.${field}`
+const Paper = ({ i, ...p }: DrawnIn & { i: number }) => {
   const fields = (
-    <>
-      <TextField form={form} name={name('what')} label={`Paper ${i + 1}`} maxlength={120} wide />
-      <div class="field-row">
-        <TextField form={form} name={name('number')} label="Number" maxlength={80} />
-        <TextField form={form} name={name('issuedBy')} label="Issued by" maxlength={120} />
-      </div>
-      <div class="field-row">
-        <TextField form={form} name={name('on')} label="On" type="date" />
-        <TextField form={form} name={name('until')} label="Good until" type="date" />
-      </div>
-    </>
+    <Fields
+      {...p}
+      prefix={permitAt(i)}
+      of={PERMIT}
+      show={['what', ['number', 'issuedBy'], ['on', 'until']]}
+      with={{ what: { label: `Paper ${i + 1}` } }}
+    />
   )
   const used =
-    ['what', 'number', 'issuedBy', 'on', 'until'].some((f) => one(form.typed, name(f)) !== '') ||
-    form.problems.some((problem) => problem.field.startsWith(name('')))
+    anyTyped(p.form.typed, permitAt(i)) || p.form.problems.some((x) => x.field.startsWith(permitAt(i)))
   return i === 0 ? (
     fields
   ) : (
@@ -164,7 +119,7 @@ const Intro = ({ summary, frame, saved, old }: RecordProps) => (
   </>
 )
 
-const Beside = ({ versions, path, mayErase, frame }: RecordProps) =>
+const Beside = ({ versions, path, frame }: RecordProps) =>
   versions.length === 0 ? null : (
     <section class="section">
       <h2>Versions</h2>
@@ -184,7 +139,7 @@ const Beside = ({ versions, path, mayErase, frame }: RecordProps) =>
           </li>
         ))}
       </ul>
-      {mayErase ? (
+      {frame.may('safekeeping') ? (
         <details class="caution">
           <summary>Erase the record</summary>
           <p>

@@ -9,10 +9,8 @@ import {
   signedIn,
   typedIn,
   unknownColony,
-  viewerOf,
 } from '../../app/index.ts'
 import { type FieldProblem, one, type Typed } from '../../forms/index.ts'
-import { may } from '../../people/index.ts'
 import { instantWords } from '../../words/index.ts'
 import { atRow, recordDraft, typedRecord } from './move-out-record-form.ts'
 import { MoveOutRecordPage } from './move-out-record-page.tsx'
@@ -41,7 +39,6 @@ export function moveOutRecord(deps: Deps): Hono<Env> {
         old={old}
         saved={c.req.query('saved') === '1'}
         currency={deps.store.settings.get('currency')}
-        mayErase={may(viewerOf(c).role, 'safekeeping')}
       />,
       problems.length > 0,
     )

@@ -1,11 +1,10 @@
 /** The short forms of health: a wash, feed, and clearing a suspected disease. */
 
-import { dayLabel, TextField } from '../../forms/index.ts'
+import { FIELDS, Fields } from '../../forms/index.ts'
 import {
   ClearedFields,
   DayField,
   type EntryFormView,
-  EntryNote,
   FeedFields,
   SmallFormPage,
   TreatmentFields,
@@ -31,7 +30,7 @@ export const WashPage = (p: EntryFormView) => (
     }
   >
     <WashFields form={p.form} frame={p.frame} />
-    <DayField form={p.form} frame={p.frame} />
+    <DayField form={p.form} frame={p.frame} kind="mite-wash" />
   </SmallFormPage>
 )
 
@@ -46,7 +45,7 @@ export const FeedPage = (p: EntryFormView) => (
     button="Save the feed"
   >
     <FeedFields form={p.form} frame={p.frame} />
-    <DayField form={p.form} frame={p.frame} />
+    <DayField form={p.form} frame={p.frame} kind="given" />
   </SmallFormPage>
 )
 
@@ -66,20 +65,14 @@ export const TreatPage = (p: EntryFormView) => (
     }
   >
     <input type="hidden" name="what" value="treatment" />
-    <TextField
-      form={p.form}
-      name="product"
-      label="Product"
-      hint="As its label calls it, with the registration number where the law asks for it."
-      maxlength={120}
-      wide
-    />
-    <TreatmentFields form={p.form} />
-    <DayField form={p.form} frame={p.frame} />
-    <EntryNote
+    <TreatmentFields form={p.form} frame={p.frame} />
+    <DayField form={p.form} frame={p.frame} kind="given" />
+    <Fields
       form={p.form}
       frame={p.frame}
-      hint="How much, as the label says; weather; with or without honey on."
+      of={FIELDS.given}
+      show={['note']}
+      with={{ note: { hint: 'How much, as the label says; weather; with or without honey on.' } }}
     />
   </SmallFormPage>
 )
@@ -104,6 +97,6 @@ export const ClearedPage = (p: EntryFormView) => (
     }
   >
     <ClearedFields form={p.form} frame={p.frame} />
-    <DayField form={p.form} frame={p.frame} label={dayLabel('disease-cleared')} />
+    <DayField form={p.form} frame={p.frame} kind="disease-cleared" />
   </SmallFormPage>
 )

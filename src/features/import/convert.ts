@@ -1,4 +1,4 @@
-/** A sheet and its mapping to rows of the colonies CSV; what is wrong is told by line and by the sheet's own headings. */
+/** A sheet and its mapping to rows of the colonies CSV; what is wrong is reported by line and by the sheet's own headings. */
 
 import type { z } from 'zod'
 import type { Day } from '../../days.ts'

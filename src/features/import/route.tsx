@@ -48,10 +48,10 @@ export function coloniesImport(deps: Deps): Hono<Env> {
     const posted = await postedIn(c)
     const go = posted.fields.get('go') ?? ''
     if (go !== 'read') return step(c, deps, go, posted.fields)
-    if (posted.bytes === null && (posted.fields.get('pasted') ?? '').trim() === '')
-      return start(c, ['Choose a file, or paste the cells.'])
-    const read = posted.bytes === null ? { text: posted.fields.get('pasted') ?? '' } : decoded(posted.bytes)
-    if ('problem' in read) return start(c, [read.problem], posted.fields.get('pasted') ?? '')
+    const pasted = posted.fields.get('pasted') ?? ''
+    if (posted.bytes === null && pasted.trim() === '') return start(c, ['Choose a file, or paste the cells.'])
+    const read = posted.bytes === null ? { ok: true as const, text: pasted } : decoded(posted.bytes)
+    if (!read.ok) return start(c, read.problems, pasted)
     const source = posted.bytes === null ? 'a pasted table' : posted.name
     return step(
       c,

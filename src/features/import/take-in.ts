@@ -4,6 +4,7 @@ import { createHash } from 'node:crypto'
 import { parse, v7 } from 'uuid'
 import type { Day } from '../../days.ts'
 import type { Problem } from '../../journal/index.ts'
+import { type Problems, type Result, refused } from '../../result.ts'
 import type { AppendContext, AppendResult, ColonyImports } from '../../store/index.ts'
 import { type ColonyRow, entriesOf } from './colonies-csv.ts'
 import type { Extras } from './convert.ts'
@@ -85,7 +86,7 @@ const FIELD_NAMES: Record<string, string> = {
   on: '',
 }
 
-/** What the book says against entries, told by line. */
+/** What the journal says against entries, reported by line. */
 export const byLine = (problems: readonly Problem[], entries: readonly ImportEntry[]): LineProblem[] =>
   problems.map((p) => ({
     line: entries[(p.entry ?? 1) - 1]?.line ?? 1,
@@ -101,7 +102,7 @@ export interface Rehearsed {
 
 /**
  * What would happen. Rows the book refuses are put aside and the others tried again, until none is refused: a row left
- * out can be what another needs (a colony united into it), which is then told of that one too.
+ * out can be what another needs (a colony united into it), which is then reported for that one too.
  */
 export function rehearsed(
   imports: Pick<ColonyImports, 'rehearse'>,
@@ -128,9 +129,7 @@ export function rehearsed(
   }
 }
 
-export type TakenIn =
-  | { ok: true; colonies: number; entries: number; already: number }
-  | { ok: false; problems: LineProblem[] }
+export type TakenIn = Result<{ colonies: number; entries: number; already: number }, Problems<LineProblem>>
 
 /** Writes the rows, all or none. */
 export function takeIn(
@@ -149,7 +148,7 @@ export function takeIn(
   )
   return result.ok
     ? { ok: true, colonies: rows.length, entries: result.accepted.length, already: result.already.length }
-    : { ok: false, problems: byLine(result.problems, entries) }
+    : refused(byLine(result.problems, entries))
 }
 
 /** The latest day on which anything in the rows happened. */

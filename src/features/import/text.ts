@@ -1,6 +1,8 @@
 /** The bytes of an uploaded file as text. */
 
-export type Decoded = { text: string; encoding: string } | { problem: string }
+import { type Problems, type Result, refused } from '../../result.ts'
+
+export type Decoded = Result<{ text: string; encoding: string }, Problems<string>>
 
 const starts = (bytes: Uint8Array, ...with_: number[]): boolean => with_.every((b, i) => bytes[i] === b)
 
@@ -9,12 +11,11 @@ const starts = (bytes: Uint8Array, ...with_: number[]): boolean => with_.every((
  * write. A workbook or a picture is refused in words.
  */
 export function decoded(bytes: Uint8Array): Decoded {
-  if (bytes.length === 0) return { problem: 'The file is empty.' }
+  if (bytes.length === 0) return refused(['The file is empty.'])
   if (starts(bytes, 0x50, 0x4b) || starts(bytes, 0xd0, 0xcf, 0x11, 0xe0))
-    return {
-      problem:
-        'This is a workbook, not a table of text. Open it, choose “Save as” or “Download” and CSV; or select the cells, copy them, and paste them in the field below.',
-    }
+    return refused([
+      'This is a workbook, not a table of text. Open it, choose “Save as” or “Download” and CSV; or select the cells, copy them, and paste them in the field below.',
+    ])
   if (starts(bytes, 0xff, 0xfe)) return checked(new TextDecoder('utf-16le').decode(bytes), 'UTF-16')
   if (starts(bytes, 0xfe, 0xff)) return checked(new TextDecoder('utf-16be').decode(bytes), 'UTF-16')
   try {
@@ -36,7 +37,7 @@ function checked(text: string, encoding: string): Decoded {
   for (let i = 0; i < text.length; i++) {
     const code = text.charCodeAt(i)
     if (code < 32 && code !== 9 && code !== 10 && code !== 13 && code !== 12)
-      return { problem: 'This is no text: save the table as CSV and choose that file.' }
+      return refused(['This is no text: save the table as CSV and choose that file.'])
   }
-  return { text, encoding }
+  return { ok: true, text, encoding }
 }

@@ -2,13 +2,14 @@
 
 import { v7 } from 'uuid'
 import type { Day } from '../../days.ts'
+import type { ColonyId, EntryId, Tag } from '../../ids.ts'
 import { type Entry, replacements } from '../../journal/index.ts'
 import type { ImportNote, JournalRow, Store } from '../../store/index.ts'
 
 /** Something entered in a colony of the import, or that names one, and that is still there. */
 export interface OnTop {
-  tag: string
-  colony: string
+  tag: Tag
+  colony: ColonyId
   entry: Entry
   recordedBy: string
 }
@@ -16,7 +17,7 @@ export interface OnTop {
 export interface ImportState {
   note: ImportNote
   /** Entries of the import that still stand as it made them. */
-  standing: { id: string; colony: string }[]
+  standing: { id: EntryId; colony: ColonyId }[]
   onTop: OnTop[]
 }
 

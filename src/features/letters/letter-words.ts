@@ -2,7 +2,7 @@
 import type { Gift, Intake, Outcome } from '../../journal/index.ts'
 import type { Phase } from '../../recovery/index.ts'
 
-/** Where they lived, of the built-in kinds of removal. A kind that a yard added may name a customer: it is not told. */
+/** Where they lived, of the built-in kinds of removal. A kind that a yard added may name a customer: it is left out. */
 export const OUT_OF: Record<string, string> = {
   wall: 'out of the wall',
   floor: 'out of the floor',
@@ -53,7 +53,7 @@ export const ENDED: Record<Outcome['what'], string> = {
   other: 'they left our holding yard.',
 }
 
-/** What they were given; null: not told one by one. */
+/** What they were given; null: not listed one by one. */
 export const GIVEN: Record<Gift, string | null> = {
   'egg-frame':
     'We gave them a comb of eggs from a strong colony: bees without a queen can raise one from it.',

@@ -8,6 +8,7 @@
  */
 import { createTransport } from 'nodemailer'
 import { z } from 'zod'
+import type { Result } from '../../result.ts'
 
 export interface Mail {
   to: string
@@ -17,10 +18,8 @@ export interface Mail {
   id: string
 }
 
-export type Sent =
-  | { ok: true }
-  /** `again`: nothing was delivered and trying later may help. Words hold no addresses. */
-  | { ok: false; again: boolean; words: string }
+/** `again`: nothing was delivered and trying later may help. Words hold no addresses. */
+export type Sent = Result<unknown, { again: boolean; words: string }>
 
 export interface Mailer {
   send(mail: Mail): Promise<Sent>
@@ -82,7 +81,7 @@ function smtpMailer(url: URL, from: string): Mailer {
   }
 }
 
-/** SMTP steps after which a server may have the message, though we did not hear so. */
+/** SMTP steps after which a server may have the message, though no answer said so. */
 const MAY_HAVE_IT = new Set(['DATA', 'CONN_AFTER_DATA'])
 
 function failure(error: unknown): Sent {

@@ -14,6 +14,7 @@ import {
   joinings,
   type Repository,
   type SettingValue,
+  type TaggedRow,
 } from '../../store/index.ts'
 
 /**
@@ -103,14 +104,14 @@ export function roundBundle(book: Repository, { viewer, zone, today, since }: Ro
   }
 }
 
-/** As far back as the round reckons (src/server/round-of.ts). */
+/** As far back as the round reckons (src/features/round/today-round.ts). */
 const PAST_DAYS = 60
 
 const pastOf = (book: Repository, today: Day, open: ReadonlySet<string>): Happening[] =>
   book.happenings(addDays(today, -PAST_DAYS), today).filter((h) => h.at !== null && !open.has(h.colony))
 
 /** Ids of colonies with entries newer than `since`; null when that cannot be told from these changes. */
-function changedSince(changes: (JournalRow & { tag: string })[], since: number): Set<string> | null {
+function changedSince(changes: TaggedRow[], since: number): Set<string> | null {
   const newest = changes[0]?.seq ?? 0
   const reachesBack = changes.length < MOST_CHANGES || (changes.at(-1)?.seq ?? 0) <= since
   // A phone that knows more than we do has been with another database: a backup was put back.

@@ -1,11 +1,12 @@
 /** Before the cut: what is unmet, the list to fill in, and the decision. */
 
-import { Choices, type FormState, NoteField, ProblemSummary, TextField } from '../../forms/index.ts'
+import { Fields, type FormState, ProblemSummary } from '../../forms/index.ts'
 import { FormPage, type Frame, Layout } from '../../parts/index.ts'
 import type { Decision } from '../../records/index.ts'
 import { dayWords } from '../../words/index.ts'
 import type { Reckoning } from './before-cut.ts'
 import { FirstCheck } from './cautions.tsx'
+import { DECISION_FIELDS } from './fields.ts'
 import { partLabel } from './form.ts'
 import { PartFields } from './part-fields.tsx'
 import { ClashNotice, type RemovalPartProps } from './part-page.tsx'
@@ -67,22 +68,7 @@ export const RemovalDecidePage = ({ frame, form, path, name, reckoning, decision
       <ReckoningList reckoning={reckoning} />
     </details>
     <form method="post" action={`${path}/decide`} id="entry-form" novalidate>
-      <Choices form={form} name="is" label="Decision" choices={DECIDE} across={3} />
-      <TextField
-        form={form}
-        name="by"
-        label="Who decides"
-        hint="By name: the one who answers for it at the wall."
-        maxlength={120}
-        required
-      />
-      <NoteField
-        form={form}
-        name="reason"
-        label="Reason"
-        hint="Needed to go while something is unmet, and to refuse."
-        maxlength={1000}
-      />
+      <Fields form={form} frame={frame} of={DECISION_FIELDS} show={['is', 'by', 'reason']} />
       <div class="save">
         <button class="button button-do" type="submit">
           Write it down

@@ -1,112 +1,11 @@
-/** The fields of each part of a removal sheet, read both ways. A field's name in a form is its path in the part. */
+/** Each part of a removal sheet, read from its form and filled in again. */
 
-import {
-  type FieldProblem,
-  type FieldSpec,
-  fieldsIn,
-  numberTyped,
-  one,
-  type Typed,
-  typedFields,
-} from '../../forms/index.ts'
+import { type FieldProblem, fieldsIn, numberTyped, one, type Typed, typedFields } from '../../forms/index.ts'
 import { problemsOf } from '../../journal/index.ts'
 import { agreement, check, decision, type ForecastHour, job, site, work } from '../../records/index.ts'
 import { plain, type Units, unitOf } from '../../words/index.ts'
+import { fieldsOfPart } from './fields.ts'
 import type { Part } from './stage.ts'
-
-const text = (path: string, label: string): FieldSpec => ({ path, as: 'text', label })
-const choice = (path: string, label: string): FieldSpec => ({ path, as: 'choice', label })
-const list = (path: string, label: string): FieldSpec => ({ path, as: 'list', label })
-const number = (path: string, label: string, more: Partial<FieldSpec> = {}): FieldSpec => ({
-  path,
-  as: 'number',
-  label,
-  min: 0,
-  ...more,
-})
-const frames = (path: string, label: string): FieldSpec => number(path, label, { max: 60, orTyped: true })
-const TEMPER: FieldSpec = { path: 'temper', as: 'whole', label: 'Temper', min: 1, max: 5 }
-
-export const PART_FIELDS: Record<Part, FieldSpec[]> = {
-  job: [
-    text('name', 'Name'),
-    text('phone', 'Telephone'),
-    text('email', 'E-mail'),
-    text('address', 'Address'),
-    text('wayIn', 'The way in'),
-    text('calledOn', 'Day of the call'),
-    text('told', 'What they see'),
-    text('plannedOn', 'Day planned'),
-    text('plannedAt', 'Time planned'),
-  ],
-  site: [
-    { ...text('type', 'Kind of removal'), orTyped: true },
-    text('where', 'Where the bees are'),
-    list('foundBy', 'How that was found'),
-    text('foundNote', 'More about it'),
-    choice('access', 'How one gets there'),
-    number('heightM', 'Height', { quantity: 'height', max: 100 }),
-    text('surface', 'What is cut'),
-    number('sheathingMm', 'Thickness of the sheathing', { quantity: 'length', max: 500 }),
-    list('behind', 'Behind the surface'),
-    list('hazards', 'Hazards'),
-    choice('old', 'Built before 1980'),
-    text('behindNote', 'More about it'),
-    choice('sprayed', 'Sprayed'),
-    text('sprayedNote', 'With what, and when'),
-    list('bystanders', 'Bystanders'),
-    text('bystandersNote', 'More about them'),
-    TEMPER,
-    choice('africanized', 'Africanized bees established here'),
-  ],
-  agreement: [
-    choice('pricing', 'Price'),
-    number('hourly', 'Price of an hour', { max: 1_000_000 }),
-    number('hours', 'Hours expected', { max: 1000 }),
-    number('fixed', 'Fixed price', { max: 1_000_000 }),
-    text('extra', 'Agreed for this job'),
-  ],
-  check: [
-    text('on', 'Day of the forecast'),
-    text('from', 'Work from'),
-    text('until', 'Work until'),
-    number('cutMm', 'Cutting depth', { quantity: 'length', max: 500 }),
-    choice('vacuum', 'How the bees come off'),
-    list('done', 'Checked'),
-    text('clearedBy', 'Cleared by the licensed trade'),
-  ],
-  work: [
-    text('on', 'Day of the removal'),
-    text('arrivedAt', 'Arrived'),
-    text('openedAt', 'Opened'),
-    text('boxedAt', 'Boxed'),
-    text('leftAt', 'Left'),
-    number('outdoorC', 'Outdoor temperature', { quantity: 'temperature', min: -30, max: 60 }),
-    choice('method', 'How the bees came off'),
-    choice('queen', 'The queen'),
-    text('queenFoundAt', 'Queen found at'),
-    frames('brood.eggs', 'Frames with eggs'),
-    frames('brood.open', 'Frames with open brood'),
-    frames('brood.capped', 'Frames with capped brood'),
-    choice('broodCare', 'How the brood travelled'),
-    choice('queenCells', 'Queen cells'),
-    frames('bees.frames', 'Frames covered with bees'),
-    number('bees.kg', 'Weight of bees', { quantity: 'weight', max: 20 }),
-    number('deadBeesKg', 'Dead bees in the box', { quantity: 'weight', max: 20 }),
-    { path: 'tiedComb', as: 'yes-no', label: 'Comb tied in with bands' },
-    TEMPER,
-    choice('sealed', 'The entrance'),
-    choice('cleaned', 'The comb'),
-    text('left', 'Left to the owner'),
-    text('note', 'Note about the bees'),
-  ],
-}
-
-export const DECISION_FIELDS: FieldSpec[] = [
-  choice('is', 'Decision'),
-  text('by', 'Who decides'),
-  text('reason', 'Reason'),
-]
 
 const SCHEMAS = { job, site, agreement, check, work, decision }
 
@@ -121,7 +20,7 @@ export interface PartDraft {
 
 /** One part as read from its form, held against its schema. */
 export function partTyped(part: Part, typed: Typed, units: Units): PartDraft {
-  const read = fieldsIn(PART_FIELDS[part], typed, units)
+  const read = fieldsIn(fieldsOfPart(part), typed, units)
   if (part === 'check') {
     const { hours, problems } = hoursTyped(typed, units)
     read.problems.push(...problems)
@@ -178,7 +77,7 @@ function hoursTyped(typed: Typed, units: Units): { hours: ForecastHour[]; proble
 
 /** A part as it would have been typed. */
 export function typedPart(part: Part, from: object, units: Units): Typed {
-  const typed = typedFields(PART_FIELDS[part], from, units)
+  const typed = typedFields(fieldsOfPart(part), from, units)
   return part === 'check'
     ? { ...typed, ...typedHours('hours' in from ? (from.hours as ForecastHour[]) : [], units) }
     : typed
@@ -203,6 +102,5 @@ function typedHours(hours: readonly ForecastHour[], units: Units): Typed {
 export function partLabel(part: Part | 'decision', field: string): string {
   const hour = field.match(/^hours\.(\d+)\.(at|c)$/)
   if (hour !== null) return `Forecast, row ${Number(hour[1]) + 1}`
-  const specs = part === 'decision' ? DECISION_FIELDS : PART_FIELDS[part]
-  return specs.find((s) => s.path === field)?.label ?? ''
+  return fieldsOfPart(part)[field]?.label ?? ''
 }

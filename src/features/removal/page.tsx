@@ -26,7 +26,6 @@ export interface RemovalProps {
   /** A day to be held against: an older version is shown. */
   older: { version: number; last: number } | null
   saved: boolean
-  mayErase: boolean
   price: string | null
 }
 
@@ -234,7 +233,7 @@ const Versions = (p: RemovalProps) => (
         </li>
       ))}
     </ol>
-    {p.mayErase && p.older === null ? (
+    {p.frame.may('safekeeping') && p.older === null ? (
       <p>
         <a class="tall" href={`${p.path}/erase`}>
           Erase this sheet

@@ -229,7 +229,6 @@ function overview(
       }))}
       older={olderVersion === null ? null : { version: olderVersion, last: saved.last.version }}
       saved={c.req.query('saved') === '1'}
-      mayErase={frame.may('safekeeping')}
       price={priceWords(sheet.agreement, currency) ?? null}
     />,
   )

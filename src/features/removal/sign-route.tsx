@@ -112,7 +112,8 @@ function sign(c: AppContext, deps: Deps, saved: Saved, typed: Typed): Response |
   }
   const parsed = signatureSchema.safeParse(raw)
   const problems: FieldProblem[] = parsed.success ? [] : problemsOf(parsed.error, raw)
-  if (drawing !== null && !drawing.ok) problems.push({ field: 'drawing', message: drawing.message })
+  if (drawing?.ok === false)
+    problems.push(...drawing.problems.map((message) => ({ field: 'drawing', message })))
   if (parsed.success && parsed.data.on > c.var.frame.today)
     problems.push({ field: 'on', message: `is in the future (today is ${inWords(c.var.frame.today)})` })
   if (!parsed.success || problems.length > 0) return signPage(c, deps, saved, typed, problems)

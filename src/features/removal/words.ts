@@ -12,7 +12,7 @@ import {
   VACUUMS,
 } from '../../records/index.ts'
 import { type Choice, depth, temperature, type Units } from '../../words/index.ts'
-import { type Item, type Reckoning, stops } from './before-cut.ts'
+import { type Item, type Reckoning, stops, TICKED } from './before-cut.ts'
 import type { Shows } from './forecast.ts'
 import type { Part, Stage } from './stage.ts'
 
@@ -117,6 +117,21 @@ export const CLEAN: Choice[] = [
   unsaid(),
   ...choices(CLEANED, { all: 'All of it', part: 'Part of it', none: 'None' }),
 ]
+
+export const TICKS: Choice[] = choices(TICKED, {
+  services: 'Wires, pipes, flues located',
+  'ladder-person': 'Second person for the ladder',
+  'not-alone': 'Somebody within call',
+  clothing: 'Protective clothing for all',
+  'sting-plan': 'Plan for stings',
+  water: 'Water and shade',
+  exclusion: 'Area kept clear',
+  fire: 'Smoker off dry grass and dust',
+  tools: 'Tools and boxes loaded',
+  'queen-clip': 'Queen clip ready',
+  'brood-chest': 'Lidded insulated chest for brood',
+  codes: 'Local codes looked up',
+})
 
 export const SIGN_HOW: Choice[] = [
   { value: 'drawn', label: 'Drawn here' },

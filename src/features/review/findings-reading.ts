@@ -34,7 +34,7 @@ function subject(f: Pick<Finding, 'factor'>, label: string): string {
   }
 }
 
-/** Who was lost at how many times whose rate. A number is told by its step, a group beside the one it is held against. */
+/** Who was lost at how many times whose rate. A number is given by its step, a group beside the one it is held against. */
 function lead(f: Finding, ratio: number): string {
   const rate = `lost at ${times(ratio)} times the rate`
   if (f.factor === 'heat') return `For each ${f.label} at the removal, colonies were ${rate}`

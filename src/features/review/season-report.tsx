@@ -30,7 +30,7 @@ import { COHORT_WORDS, choiceWords, named } from './words.ts'
 const MOST_GROUPS = 12
 /** Said once on paper instead of after every finding. */
 const NO_CAUSE = 'That they go together does not say that one made the other.'
-/** Findings told on paper. */
+/** Findings shown on paper. */
 const MOST_FINDINGS = 5
 
 export const SeasonReport = (p: ReviewProps & { yardName: string }) => (

@@ -58,7 +58,9 @@ export function groupName(by: Cohort, name: string, { units, heatLimitC }: Namin
       return name === 'no brood' ? 'no brood came along' : name
     case 'vacuum':
       return name === 'vacuum' ? 'vacuumed' : 'not vacuumed'
-    default:
+    case 'yard':
+    case 'hours':
+    case 'removedBy':
       return name
   }
 }

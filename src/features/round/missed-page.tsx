@@ -2,9 +2,9 @@
 
 import { thenTo } from '../../app/index.ts'
 import { addDays } from '../../days.ts'
-import { Choices, NoteField } from '../../forms/index.ts'
+import { FIELDS, Fields } from '../../forms/index.ts'
 import type { Plan } from '../../recovery/index.ts'
-import { dayWords, MISSED } from '../../words/index.ts'
+import { dayWords } from '../../words/index.ts'
 import { type EntryFormView, SmallFormPage } from '../entries/index.ts'
 import { closingWindow } from './urgency.ts'
 
@@ -34,19 +34,25 @@ export const MissedPage = ({ frame, form, summary, path, then, back }: MissedPro
     intro={<Closing plan={summary.plan} />}
   >
     <input type="hidden" name="on" value={frame.today} />
-    <Choices form={form} name="reason" label="Why not" choices={MISSED} across={3} />
-    <Choices
+    <Fields
       form={form}
-      name="again"
-      label="Try again"
-      choices={AHEAD.map(([n, label]) => {
-        const day = addDays(frame.today, n)
-        return { value: day, label, hint: dayWords(day, frame.today) }
-      })}
-      across={2}
-      standing={addDays(frame.today, 1)}
+      frame={frame}
+      of={FIELDS['missed-visit']}
+      show={['reason', 'again', 'note']}
+      with={{
+        again: {
+          label: 'Try again',
+          hint: undefined,
+          choices: AHEAD.map(([n, label]) => {
+            const day = addDays(frame.today, n)
+            return { value: day, label, hint: dayWords(day, frame.today) }
+          }),
+          across: 2,
+          standing: addDays(frame.today, 1),
+        },
+        note: { rows: 2 },
+      }}
     />
-    <NoteField form={form} name="note" label="Note" rows={2} />
   </SmallFormPage>
 )
 

@@ -4,6 +4,7 @@
  */
 
 import type { Day } from '../../days.ts'
+import type { ColonyId } from '../../ids.ts'
 import type { Plan } from '../../recovery/index.ts'
 
 export const STOP_KINDS = ['outside', 'open', 'act'] as const
@@ -12,7 +13,7 @@ export type StopKind = (typeof STOP_KINDS)[number]
 
 /** One thing noted at a box, with its time. */
 export interface Noted {
-  colony: string
+  colony: ColonyId
   yard: string
   on: Day
   /** 'HH:MM' */
@@ -46,7 +47,18 @@ export function stopKindOf(plan: Plan): StopKind {
       return 'outside'
     case 'open-and-look':
       return 'open'
-    default:
+    case 'release-queen':
+    case 'give-egg-frame':
+    case 'buy-queen':
+    case 'unite':
+    case 'move-out':
+    case 'call-inspector':
+    case 'boost':
+    case 'order-queen':
+    case 'feed':
+    case 'wash':
+    case 'see-to-signs':
+    case 'take-out-queen':
       return 'act'
   }
 }

@@ -118,7 +118,8 @@ function known(people: People, name: string): Person {
 }
 
 function value<T>(outcome: Outcome<T>): T {
-  if (!outcome.ok) throw new StoreError(`${outcome.field} ${outcome.message}`.trim())
+  if (!outcome.ok)
+    throw new StoreError(outcome.problems.map((p) => `${p.field} ${p.message}`.trim()).join('; '))
   return outcome.value
 }
 

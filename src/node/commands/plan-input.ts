@@ -12,6 +12,7 @@ import {
   problemsOf,
 } from '../../journal/index.ts'
 import { type Protocol, protocolOverrides, protocolWith, type Supplies } from '../../recovery/index.ts'
+import { type Problems, type Result, refused } from '../../result.ts'
 
 const envelope = z.strictObject({
   tag: z.string().min(1).max(60),
@@ -28,9 +29,13 @@ const envelope = z.strictObject({
   entries: z.array(z.unknown()).min(1, 'must hold at least one entry').max(10_000),
 })
 
-export type PlanInput =
-  | { ok: true; history: History; protocol: Protocol; supplies: Supplies; costs: Record<string, number> }
-  | { ok: false; problems: Problem[] }
+interface Asked {
+  history: History
+  protocol: Protocol
+  supplies: Supplies
+  costs: Record<string, number>
+}
+export type PlanInput = Result<Asked, Problems<Problem>>
 
 /** Ids for entries that bring none: by position, so that the same file always gives the same plan. */
 const placeholderId = (position: number): string =>
@@ -41,22 +46,15 @@ export function readPlanInput(text: string, asOf: Day): PlanInput {
   return json.ok ? planInputOf(json.value, asOf) : json
 }
 
-type Json = { ok: true; value: unknown } | { ok: false; problems: Problem[] }
-
-function readJson(text: string): Json {
+function readJson(text: string): Result<{ value: unknown }, Problems<Problem>> {
   try {
     return { ok: true, value: JSON.parse(text.replace(/^\uFEFF/, '')) as unknown }
   } catch (error) {
-    return {
-      ok: false,
-      problems: [{ field: '', message: `the input is not JSON: ${(error as Error).message}` }],
-    }
+    return refused([{ field: '', message: `the input is not JSON: ${(error as Error).message}` }])
   }
 }
 
-export type PlanRequest =
-  | { ok: true; asOf: Day; input: PlanInput & { ok: true } }
-  | { ok: false; problems: Problem[] }
+export type PlanRequest = Result<{ asOf: Day; input: Asked }, Problems<Problem>>
 
 /** One line of `resettle plan --lines`: the input of `resettle plan` with its day in `asOf`. */
 export function readPlanRequest(line: string): PlanRequest {
@@ -64,17 +62,17 @@ export function readPlanRequest(line: string): PlanRequest {
   if (!json.ok) return json
   const { value } = json
   if (value === null || typeof value !== 'object' || Array.isArray(value))
-    return { ok: false, problems: [{ field: '', message: 'must be an object' }] }
+    return refused([{ field: '', message: 'must be an object' }])
   const { asOf, ...rest } = value as Record<string, unknown>
   if (typeof asOf !== 'string' || !isDay(asOf))
-    return { ok: false, problems: [{ field: 'asOf', message: 'must be a real date written YYYY-MM-DD' }] }
+    return refused([{ field: 'asOf', message: 'must be a real date written YYYY-MM-DD' }])
   const input = planInputOf(rest, asOf)
   return input.ok ? { ok: true, asOf, input } : input
 }
 
 function planInputOf(json: unknown, asOf: Day): PlanInput {
   const outer = envelope.safeParse(json)
-  if (!outer.success) return { ok: false, problems: problemsOf(outer.error, json) }
+  if (!outer.success) return refused(problemsOf(outer.error, json))
   const { tag, entries: raw, protocol, supplies = {}, costs = {} } = outer.data
   const problems: Problem[] = []
   const entries: Entry[] = []
@@ -85,17 +83,13 @@ function planInputOf(json: unknown, asOf: Day): PlanInput {
     if (parsed.success) entries.push(parsed.data)
     else problems.push(...problemsOf(parsed.error, filled, i + 1))
   })
-  if (problems.length > 0) return { ok: false, problems }
+  if (problems.length > 0) return refused(problems)
   problems.push(...sameId(entries), ...contradictions(entries, asOf))
   const history = problems.length === 0 ? historyOf(tag, entries) : null
   if (history === null)
-    return {
-      ok: false,
-      problems:
-        problems.length > 0
-          ? problems
-          : [{ field: 'entries', message: 'no intake stands: it is missing or withdrawn' }],
-    }
+    return problems.length > 0
+      ? refused(problems)
+      : refused([{ field: 'entries', message: 'no intake stands: it is missing or withdrawn' }])
   return { ok: true, history, protocol: protocolWith(protocol), supplies, costs }
 }
 

@@ -3,6 +3,7 @@
 import { existsSync } from 'node:fs'
 import { parseArgs } from 'node:util'
 import { photoFolder, photoNow, shelfIn } from '../../photos/node.ts'
+import { refused } from '../../result.ts'
 import type { Store } from '../../store/index.ts'
 import { dataFile, OlderError, openStore, StoreError, withOlderCopy } from '../../store/node.ts'
 import { saying } from './terminal.ts'
@@ -52,8 +53,8 @@ function missingPhotos(store: Store, file: string): string[] {
   return [...store.journal()].flatMap(({ entry }) =>
     ('photos' in entry ? (entry.photos ?? []) : []).flatMap((id) => {
       const bytes = shelf.readNow(id)
-      const problem = bytes === null ? 'is missing' : photoNow(id, bytes)
-      return typeof problem === 'string' ? [`entry ${entry.id}: its photo ${id}.jpg ${problem}`] : []
+      const read = bytes === null ? refused(['is missing']) : photoNow(id, bytes)
+      return read.ok ? [] : read.problems.map((p) => `entry ${entry.id}: its photo ${id}.jpg ${p}`)
     }),
   )
 }

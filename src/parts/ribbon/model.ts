@@ -264,7 +264,14 @@ function tickOf(e: History['entries'][number]): Tick[] {
       return [{ on: e.on, kind: 'given' }]
     case 'queen-cage':
       return [{ on: e.on, kind: 'cage' }]
-    default:
+    case 'intake':
+    case 'ties-removed':
+    case 'mite-wash':
+    case 'disease-cleared':
+    case 'move':
+    case 'outcome':
+    case 'note':
+    case 'missed-visit':
       return []
   }
 }

@@ -50,7 +50,8 @@ export function adviceOn(c: Context, weigh: Adviser | null = null): Advice {
   const feeds =
     hungrySince(s) !== null && (advice.action === 'leave-alone' || advice.action === 'outside-look')
   const said = needsOf(c, advice.why).filter((n) => !advice.why.includes(n))
-  return { ...advice, action: feeds ? 'feed' : advice.action, why: [advice.why, ...said].join(' ') }
+  if (feeds) return { action: 'feed', why: [...said, advice.why].join(' ') }
+  return { ...advice, why: [advice.why, ...said].join(' ') }
 }
 
 /** While a box is left alone it is still looked at from outside. */

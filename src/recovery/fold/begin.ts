@@ -36,7 +36,7 @@ function beginStrength(s: State, intake: Intake): void {
   } else if (kg !== undefined) s.strength = { frames: framesOfBees(kg), on: intake.on, counted: false }
 }
 
-/** The telling visit: anchored on the old queen's last egg day. */
+/** The first brood check: anchored on the old queen's last egg day. */
 export function askTellingVisit(s: State): void {
   s.ask(
     'telling-visit',

@@ -9,29 +9,31 @@ const sheet = (text: string) => sheetOf(text, {}, looksLikeHeading)
 
 describe('bytes', () => {
   it('UTF-8, with and without its mark', () => {
-    expect(decoded(new TextEncoder().encode('Größe'))).toEqual({ text: 'Größe', encoding: 'UTF-8' })
+    expect(decoded(new TextEncoder().encode('Größe'))).toEqual({ ok: true, text: 'Größe', encoding: 'UTF-8' })
     // TextDecoder takes the mark off.
-    expect(decoded(bytes(0xef, 0xbb, 0xbf, 0x61))).toEqual({ text: 'a', encoding: 'UTF-8' })
+    expect(decoded(bytes(0xef, 0xbb, 0xbf, 0x61))).toEqual({ ok: true, text: 'a', encoding: 'UTF-8' })
   })
 
   it('UTF-16 of either end, as spreadsheet programs save "Unicode text"', () => {
-    expect(decoded(bytes(0xff, 0xfe, 0x61, 0, 0xfc, 0))).toEqual({ text: 'aü', encoding: 'UTF-16' })
-    expect(decoded(bytes(0xfe, 0xff, 0, 0x61, 0, 0xfc))).toEqual({ text: 'aü', encoding: 'UTF-16' })
+    expect(decoded(bytes(0xff, 0xfe, 0x61, 0, 0xfc, 0))).toEqual({ ok: true, text: 'aü', encoding: 'UTF-16' })
+    expect(decoded(bytes(0xfe, 0xff, 0, 0x61, 0, 0xfc))).toEqual({ ok: true, text: 'aü', encoding: 'UTF-16' })
   })
 
   it('Windows-1252 where it is no UTF-8: 0xFC is ü, 0x96 a dash (the code page’s own table)', () => {
-    expect(decoded(bytes(0x61, 0xfc, 0x96))).toEqual({ text: 'aü–', encoding: 'Windows-1252' })
+    expect(decoded(bytes(0x61, 0xfc, 0x96))).toEqual({ ok: true, text: 'aü–', encoding: 'Windows-1252' })
   })
 
   it('refuses workbooks, pictures and nothing, in words', () => {
-    expect(decoded(bytes(0x50, 0x4b, 3, 4))).toMatchObject({ problem: expect.stringContaining('workbook') })
+    expect(decoded(bytes(0x50, 0x4b, 3, 4))).toMatchObject({
+      problems: [expect.stringContaining('workbook')],
+    })
     expect(decoded(bytes(0xd0, 0xcf, 0x11, 0xe0))).toMatchObject({
-      problem: expect.stringContaining('workbook'),
+      problems: [expect.stringContaining('workbook')],
     })
     expect(decoded(bytes(0x89, 0x50, 0x4e, 0x47, 13, 10, 26, 10, 0))).toMatchObject({
-      problem: expect.stringContaining('no text'),
+      problems: [expect.stringContaining('no text')],
     })
-    expect(decoded(bytes())).toMatchObject({ problem: expect.stringContaining('empty') })
+    expect(decoded(bytes())).toMatchObject({ problems: [expect.stringContaining('empty')] })
   })
 })
 

@@ -1,55 +1,45 @@
 /** Clearing a suspected brood disease, and feed. */
 
-import { Choices, TextField } from '../../../forms/index.ts'
-import { type Choice, CLEARED, SYRUP, unitOf } from '../../../words/index.ts'
-import { type EntryFieldsProps, EntryNote } from './common.tsx'
+import { FIELDS, Fields } from '../../../forms/index.ts'
+import type { EntryFieldsProps } from './common.tsx'
 
 export const ClearedFields = (p: EntryFieldsProps) => (
-  <>
-    <Choices form={p.form} name="clearedBy" label="Who found it clear" choices={CLEARED} across={2} />
-    <TextField
-      form={p.form}
-      name="reference"
-      label="Report or sample number"
-      hint="So that it can be shown later."
-      maxlength={120}
-      wide
-    />
-    <EntryNote {...p} hint="What was looked at, and how." />
-  </>
+  <Fields {...p} of={FIELDS['disease-cleared']} show={['clearedBy', 'reference', 'note']} />
 )
 
-const FEED: Choice[] = [
-  { value: 'syrup', label: 'Syrup or sugar' },
-  { value: 'pollen', label: 'Pollen or patty' },
-]
-
 /** Feed alone, with its amount. */
-export const FeedFields = ({ form, frame }: EntryFieldsProps) => (
-  <>
-    <Choices form={form} name="what" label="What" choices={FEED} across={2} />
-    <div class="field-row">
-      <TextField
-        form={form}
-        name="litres"
-        label="Syrup"
-        hint={frame.units.weight === 'lb' ? 'A gallon is 4 quarts.' : 'A US quart is 0.95, a gallon 3.8.'}
-        unit={unitOf(frame.units, 'volume').symbol}
-        inputmode="decimal"
-        maxlength={8}
-      />
-      <TextField
-        form={form}
-        name="kg"
-        label="Feed by weight"
-        hint="Sugar, fondant, patty."
-        unit={unitOf(frame.units, 'weight').symbol}
-        inputmode="decimal"
-        maxlength={8}
-      />
-    </div>
-    <Choices form={form} name="syrup" label="Sugar to water, by weight" choices={SYRUP} across={3} />
-    <TextField form={form} name="product" label="Product (may stay empty)" maxlength={120} wide />
-    <EntryNote form={form} frame={frame} />
-  </>
+export const FeedFields = (p: EntryFieldsProps) => (
+  <Fields
+    {...p}
+    of={FIELDS.given}
+    show={['what', ['litres', 'kg'], 'syrup', 'product', 'note']}
+    with={{
+      what: {
+        label: 'What',
+        choices: [
+          { value: 'syrup', label: 'Syrup or sugar' },
+          { value: 'pollen', label: 'Pollen or patty' },
+        ],
+        across: 2,
+      },
+      litres: {
+        hint: p.frame.units.weight === 'lb' ? 'A gallon is 4 quarts.' : 'A US quart is 0.95, a gallon 3.8.',
+      },
+      product: { label: 'Product (may stay empty)', hint: undefined },
+    }}
+  />
+)
+
+/** A mite treatment alone, with what the law asks to be kept of it. */
+export const TreatmentFields = (p: EntryFieldsProps) => (
+  <Fields
+    {...p}
+    of={FIELDS.given}
+    show={['product', ['batch', 'withdrawalDays']]}
+    with={{
+      product: {
+        hint: 'As its label calls it, with the registration number where the law asks for it.',
+      },
+    }}
+  />
 )
