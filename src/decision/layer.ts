@@ -42,7 +42,10 @@ export function layerPlan({ s: state, today }: Context, decidedOn: Day, s: Setti
   const proof =
     queen.is === 'laying' ? addDays(proofOf(state)?.likely ?? today, PROOF_MARGIN) : history.intake.on
   const hold = addDays(history.intake.on, s.protocol.holdDays)
-  const look = later(later(proof, hold), strongFrom(history, story, s.protocol.minFramesOfBees))
+  const ready = later(hold, strongFrom(history, story, s.protocol.minFramesOfBees))
+  // Towards the end of the season laying ends too: she is proven as soon as capped brood can, and counted again later.
+  const ending = seasonOn(s.protocol.matingMonths, decidedOn) !== 'in'
+  const look = ending && queen.is === 'laying' ? proof : later(proof, ready)
   const frames = framesNow(history, decidedOn, s.model.rates, laidFor(story))
   const shares = story.walk.byDay[story.t] ?? story.walk.start
   const w = compacted(shares, story.days[story.t]?.around ?? NOTHING_AROUND)

@@ -47,7 +47,12 @@ export function nightsOf(model: Model, strength: number, season: Season): Nights
     COMPACT.map((s) => {
       // A queen that leaves her cell late in the year meets no drones; one that is out already may just make it.
       const tooLate = season === 'out' || (season === 'closing' && s.stage !== Q.virgin)
-      const row = nightFrom(s, { ...NOTHING_AROUND, mates: season !== 'out' }, model.rates, model.tables)
+      const row = nightFrom(
+        s,
+        { ...NOTHING_AROUND, mates: season === 'in' ? 1 : season === 'closing' ? 0.5 : 0 },
+        model.rates,
+        model.tables,
+      )
       const lives = 1 - dies * (s.stage === Q.laying ? LAYER_DIES : 1)
       const sums = new Map<number, number>()
       row.to.forEach((n, k) => {

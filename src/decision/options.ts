@@ -71,22 +71,22 @@ const layingShare = (shares: Shares): number =>
 
 export class Room {
   readonly #q: Question
-  readonly season: Season
   readonly lead: number
   readonly #now: Shares
   readonly #laying: number
 
   constructor(q: Question) {
     this.#q = q
-    this.season = seasonOn(q.matingMonths, q.story.today)
     this.lead = leadOf(q.supplies)
     this.#now = q.story.walk.byDay[q.story.t] ?? q.story.walk.start
     this.#laying = layingShare(this.#now)
   }
 
-  ahead(frames: number, lead = this.lead): Ahead {
-    const { library, costs, story } = this.#q
-    return library({ model: story.model, costs, strength: strengthClass(frames), season: this.season, lead })
+  /** Values of plans for a colony of that strength, as they are so many days on. */
+  ahead(frames: number, lead = this.lead, inDays = 0): Ahead {
+    const { library, costs, story, matingMonths } = this.#q
+    const season = seasonOn(matingMonths, addDays(story.today, inDays))
+    return library({ model: story.model, costs, strength: strengthClass(frames), season, lead })
   }
 
   /** A look so many days on, in a colony of that strength. */
@@ -94,7 +94,7 @@ export class Room {
     const { story, costs, openToday } = this.#q
     const [shares, day] = [story.walk.byDay[story.t + inDays], story.days[story.t + inDays]]
     if (shares === undefined || day === undefined) return null
-    const seen = worthOfLook(shares, day.around, story.model, this.ahead(frames, lead))
+    const seen = worthOfLook(shares, day.around, story.model, this.ahead(frames, lead, inDays))
     const alive = stays(frames, this.#laying, inDays)
     const opening = inDays === 0 && openToday ? 0 : costs.opening
     return { ...seen, value: (seen.value - opening) * alive - costs.day * inDays, keeps: seen.keeps * alive }
@@ -114,7 +114,7 @@ export class Room {
       around = { ...night, gift: d, giftWorth: 1 }
       shares = overnight(story.model, shares, around)
     }
-    const read = worthOfLook(shares, around, story.model, this.ahead(frames))
+    const read = worthOfLook(shares, around, story.model, this.ahead(frames, this.lead, inDays + READ_AFTER))
     const alive = stays(frames, this.#laying, inDays + READ_AFTER)
     const spent = costs.frame + (openToday ? 0 : costs.opening) + costs.day * (inDays + READ_AFTER)
     return { ...read, value: (read.value - costs.opening) * alive - spent, keeps: read.keeps * alive }

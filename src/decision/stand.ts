@@ -76,7 +76,9 @@ function decideOn(history: History, day: Day, guards: Guards, s: Settings): Stan
     mayGive: (d) => s.supplies.eggFrames > 0 && guards.mayGive(addDays(day, d)),
     mayBuy: guards.mayBuy,
     mayUnite: guards.mayUnite,
-    openToday: history.entries.some((e) => e.kind === 'inspection' && e.opened && e.on === day),
+    openToday: history.entries.some(
+      (e) => (e.kind === 'intake' || (e.kind === 'inspection' && e.opened)) && e.on === day,
+    ),
   })
   const decision = decisionOf(room.options(), s.costs.worth, (o) => room.orderGain(o))
   if (decision === null) return null

@@ -1,19 +1,22 @@
 /** The adviser that weighs: what the facts and guard rails leave open, by what becomes of the colony. */
+import { TEST_FRAME_IGNORED_AFTER } from '../biology/index.ts'
 import { type Day, daysBetween } from '../days.ts'
 import { oddsToday, storyOf } from '../forecast/index.ts'
 import {
   type Advice,
   type Context,
   isQuiet,
+  lookAsked,
   mayBuy,
   mayGive,
   mayOpen,
   mayUnite,
+  openLook,
   phaseOn,
 } from '../recovery/index.ts'
 import { layerPlan } from './layer.ts'
 import type { Option } from './options.ts'
-import { lastEvidence, type Settings, standingOn } from './stand.ts'
+import { type Guards, lastEvidence, type Settings, standingOn } from './stand.ts'
 import { layerAdvice, standingAdvice } from './words.ts'
 
 export interface Weighed {
@@ -58,21 +61,28 @@ export const weigherOf =
       if (oddsToday(storyOf(s.history, on, settings.model, on)).laying >= SURELY)
         return layer(c, on, settings)
     }
-    const quietly = (day: Day): boolean => !isQuiet(day, c.quiet) && mayOpen(s, day) === null
-    const standing = standingOn(
-      s.history,
-      today,
-      {
-        mayOpen: quietly,
-        mayGive: (day) => mayGive(s, day) === null,
-        mayBuy: mayBuy(s, today) === null,
-        mayUnite: mayUnite(s, today) === null,
-      },
-      settings,
-    )
+    const standing = standingOn(s.history, today, guardsOf(c), settings)
     if (standing === null) return null
-    return { advice: standingAdvice(c, standing, settings), options: standing.decision.options }
+    const { options } = standing.decision
+    // Windows are what people plan by: a question that is due is not put off for one that tells a little more.
+    const ask = today < standing.on ? lookAsked(c) : null
+    const due = ask !== null && today >= ask.due ? openLook(c) : null
+    return { advice: due ?? standingAdvice(c, standing, settings), options }
   }
+
+/** What the facts and proofs forbid, on the days to come. */
+function guardsOf({ s, today, quiet }: Context): Guards {
+  const failed = s.queen.is === 'none' && s.queen.failed !== 'own'
+  return {
+    // In the cold season the lid comes off on a warm day only, which the advice says.
+    mayOpen: (day) => !isQuiet(day, quiet) && [undefined, 'cold-season'].includes(mayOpen(s, day)?.code),
+    // A month without young brood, bees pass a frame of eggs over; and what failed once is not tried again.
+    mayGive: (day) =>
+      mayGive(s, day) === null && !failed && daysBetween(s.lastYoungBrood, day) <= TEST_FRAME_IGNORED_AFTER,
+    mayBuy: mayBuy(s, today) === null,
+    mayUnite: mayUnite(s, today) === null,
+  }
+}
 
 function layer(c: Context, decidedOn: Day, settings: WeighSettings): Weighed | null {
   const plan = layerPlan(c, decidedOn, settings)
@@ -84,7 +94,7 @@ function layer(c: Context, decidedOn: Day, settings: WeighSettings): Weighed | n
 /** A look that was made on its day and did not suffice is made again only when something is asked. */
 function lastLook(c: Context, look: Day): Weighed | null {
   const seen = c.s.history.entries.some((e) => e.kind === 'inspection' && e.opened && e.on >= look)
-  return seen || mayOpen(c.s, c.today) !== null
+  return seen || ![undefined, 'cold-season'].includes(mayOpen(c.s, c.today)?.code)
     ? null
     : {
         advice: {

@@ -167,8 +167,8 @@ export const RATE_TABLE = {
     'nobody has counted; one in ten in a yard of many hands',
     30,
   ),
-  carelessGlance: judged(0.75, 'a look called a glance is made in haste', 'its own word'),
-  carelessSearched: judged(0.02, 'a look called a search is made in haste', 'its own word'),
+  carelessGlance: judged(0.75, 'a look said to be in haste is so', 'by its own word'),
+  carelessSearched: judged(0.02, 'a look said to be thorough is made in haste', 'by its own word'),
   hasteEggs: judged(
     0.3,
     'of the eggs that care would see, haste sees',

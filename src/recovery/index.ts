@@ -1,5 +1,6 @@
 /** The door of this room; README.md says what is behind it. */
 export type { Adviser, Context, Supplies } from './advice/context.ts'
+export { lookAsked, openLook } from './advice/looks.ts'
 export { fold } from './fold/fold.ts'
 export { mayBuy, mayGive, mayOpen, mayUnite } from './guards.ts'
 export { isQuiet, phaseOn } from './phase.ts'

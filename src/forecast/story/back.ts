@@ -1,6 +1,6 @@
 /** The way back: what is seen later tells of earlier days too. */
+import type { Inspection } from '../../journal/index.ts'
 import type { Around } from './around.ts'
-import type { Search } from './haste.ts'
 import { type Row, TALLY } from './night.ts'
 import { STATES } from './state.ts'
 import type { HeldSighting, Link, Shares, Walk } from './walk.ts'
@@ -24,7 +24,7 @@ export interface LookInHindsight {
   /** Chance that it was made in haste. */
   hasty: number
   /** What was said of its thoroughness. */
-  said: Search | undefined
+  said: Inspection['searched']
 }
 
 function ahead(row: Row, later: Float64Array): number {
@@ -89,7 +89,7 @@ function lookBack(link: Link, later: Float64Array): LookInHindsight | null {
   link.before.w.forEach((x, i) => {
     inHaste += x * (hasty[i] ?? 0) * (later[states[i] ?? 0] ?? 0)
   })
-  const said = (entry as { search?: Search }).search
+  const said = entry.searched
   return {
     states,
     w: w.map((x) => x / total),

@@ -2,16 +2,13 @@
  * A look in haste. Its "none" are of one piece: who did not hold the frame to the light missed the eggs and the cells alike.
  * So a look is weighed as a whole, once as made with care and once as made in haste, and the two are mixed.
  */
-import type { Inspection } from '../../journal/entry.ts'
+import type { Inspection } from '../../journal/index.ts'
 import type { Rates } from '../rates.ts'
 
-/** How thoroughly a box was gone through, where it was said. */
-export type Search = 'glance' | 'searched'
-
-/** Chance that a look was made in haste. Example: 0.1 where nothing was said, 0.75 for a glance. */
-export function hasteOf(look: Inspection & { search?: Search | undefined }, rates: Rates): number {
-  if (look.search === 'glance') return rates.carelessGlance
-  return look.search === 'searched' ? rates.carelessSearched : rates.careless
+/** Chance that a look was made in haste. Example: 0.1 where nothing was said, 0.75 where haste was. */
+export function hasteOf({ searched }: Pick<Inspection, 'searched'>, rates: Rates): number {
+  if (searched === 'in-haste') return rates.carelessGlance
+  return searched === 'thoroughly' ? rates.carelessSearched : rates.careless
 }
 
 /** Words are mistaken more often in haste, times this. Judgement. */

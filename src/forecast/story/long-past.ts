@@ -72,7 +72,7 @@ function coarseNight(
   move(Q.laying, Q.none, r.layerFails * (1 - begins(r)))
   move(Q.raising, Q.none, (1 - r.cellEmerges) / CELL_DAYS)
   move(Q.raising, Q.virgin, r.cellEmerges / CELL_DAYS)
-  const lays = day.overnight.mates ? r.virginLays : 0
+  const lays = day.overnight.mates * r.virginLays
   move(Q.virgin, Q.laying, lays / VIRGIN_DAYS)
   move(Q.virgin, Q.drones, r.virginDroneLayer / VIRGIN_DAYS)
   move(Q.virgin, Q.none, (1 - lays - r.virginDroneLayer) / VIRGIN_DAYS / 2)

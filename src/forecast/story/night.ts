@@ -72,7 +72,7 @@ function nobody(row: Row, s: State, old: number, around: Around, rates: Rates, t
 const broodlessFor = (old: number, asVirgin: number): number =>
   Math.max(0, old - LAST_OPEN - Math.round(asVirgin / 2))
 
-function virgin(row: Row, s: State, old: number, mates: boolean, rates: Rates, t: Tables, w: number): void {
+function virgin(row: Row, s: State, old: number, mates: number, rates: Rates, t: Tables, w: number): void {
   const age = s.age + 1
   if (age > 28) {
     add(row, w * rates.dudGoes, pack(Q.none, broodlessFor(old, age), old, s.caged))
@@ -80,7 +80,7 @@ function virgin(row: Row, s: State, old: number, mates: boolean, rates: Rates, t
     return
   }
   // Out of the mating months she does not fly: she grows too old, or lays drones.
-  const lays = mates ? (t.virginLays[age] ?? 0) : 0
+  const lays = mates * (t.virginLays[age] ?? 0)
   const drones = t.virginDrones[age] ?? 0
   const lost = t.virginLost[age] ?? 0
   add(row, w * lays, pack(Q.laying, 0, old, s.caged), TALLY.virginLaid)

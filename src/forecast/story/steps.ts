@@ -62,6 +62,15 @@ function actOf(e: Given | QueenCage): Act | null {
 const cageKindOf = (e: Given): CageKind | null =>
   e.what === 'mated-queen' ? 'bought' : e.what === 'virgin' ? 'virgin' : null
 
+/** At both ends of the season fewer drones fly and fewer days are fit for it (judgement). */
+const ENDS_OF_SEASON = 14
+
+function readiness(months: readonly Month[], day: Day): Around['mates'] {
+  if (!matesIn(months, day)) return 0
+  const amid = matesIn(months, addDays(day, ENDS_OF_SEASON)) && matesIn(months, addDays(day, -ENDS_OF_SEASON))
+  return amid ? 1 : 0.5
+}
+
 /** The days of a colony's story from the removal through `last`, with what is known up to `today`. */
 export function daysOf(
   history: History,
@@ -85,8 +94,9 @@ export function daysOf(
     const steps: Step[] = []
     const entries = byDay.get(t) ?? NO_ENTRIES
     const mates =
-      matingMonths.length === 0 ||
-      matesIn(matingMonths, addDays(history.removedOn, t - MATED_BEFORE_FIRST_EGG))
+      matingMonths.length === 0
+        ? 1
+        : readiness(matingMonths, addDays(history.removedOn, t - MATED_BEFORE_FIRST_EGG))
     const overnight = aroundOn(t, seen, mates, open, capped)
     if (entries.length === 0) {
       days.push({ t, around: overnight, overnight, atTheLook: overnight, steps: NO_STEPS })
@@ -138,7 +148,7 @@ function noted(before: Seen, entries: readonly StandingEntry[], t: number): Seen
   return seen
 }
 
-function aroundOn(t: number, seen: Seen, mates: boolean, open?: number, capped?: number): Around {
+function aroundOn(t: number, seen: Seen, mates: Around['mates'], open?: number, capped?: number): Around {
   const since = (day: number): number => (day < 0 || t - day > GIFT_REACH ? -1 : t - day)
   return {
     ...NOTHING_AROUND,
