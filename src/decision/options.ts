@@ -33,6 +33,8 @@ export interface Question {
   /** Whether the lid may come off so many days on. */
   mayOpen: (inDays: number) => boolean
   mayGive: (inDays: number) => boolean
+  /** Whether frames of eggs are to be thought of in later steps. */
+  framesLeft: boolean
   mayBuy: boolean
   mayUnite: boolean
   /** The box was looked into today, so acting costs no second opening. */
@@ -69,6 +71,17 @@ const stays = (frames: number, laying: number, days: number): number =>
 const layingShare = (shares: Shares): number =>
   shares.states.reduce((sum, n, i) => sum + (STATE[n]?.stage === Q.laying ? (shares.w[i] ?? 0) : 0), 0)
 
+const spared = new WeakMap<Ahead, Ahead>()
+
+/** The same plans but those that give a frame of eggs: none is to be had, or one has failed. */
+function withoutFrames(all: Ahead): Ahead {
+  const known = spared.get(all)
+  if (known !== undefined) return known
+  const made = { ...all, vectors: all.vectors.filter((v) => !v.key.split(/[0-9,]/).includes('g')) }
+  spared.set(all, made)
+  return made
+}
+
 export class Room {
   readonly #q: Question
   readonly lead: number
@@ -86,7 +99,8 @@ export class Room {
   ahead(frames: number, lead = this.lead, inDays = 0): Ahead {
     const { library, costs, story, matingMonths } = this.#q
     const season = seasonOn(matingMonths, addDays(story.today, inDays))
-    return library({ model: story.model, costs, strength: strengthClass(frames), season, lead })
+    const all = library({ model: story.model, costs, strength: strengthClass(frames), season, lead })
+    return this.#q.framesLeft ? all : withoutFrames(all)
   }
 
   /** A look so many days on, in a colony of that strength. */

@@ -14,6 +14,7 @@ import { framesNow } from './strength-now.ts'
 export interface Guards {
   mayOpen: (day: Day) => boolean
   mayGive: (day: Day) => boolean
+  framesLeft: boolean
   mayBuy: boolean
   mayUnite: boolean
 }
@@ -74,6 +75,7 @@ function decideOn(history: History, day: Day, guards: Guards, s: Settings): Stan
     matingMonths: s.protocol.matingMonths,
     mayOpen: (d) => guards.mayOpen(addDays(day, d)),
     mayGive: (d) => s.supplies.eggFrames > 0 && guards.mayGive(addDays(day, d)),
+    framesLeft: s.supplies.eggFrames > 0 && guards.framesLeft,
     mayBuy: guards.mayBuy,
     mayUnite: guards.mayUnite,
     openToday: history.entries.some(

@@ -5,8 +5,11 @@ import { oddsToday, storyOf } from '../forecast/index.ts'
 import {
   type Advice,
   type Context,
+  coldSeason,
   isQuiet,
   lookAsked,
+  lookFromOutside,
+  MATING_NUCLEUS_FRAMES,
   mayBuy,
   mayGive,
   mayOpen,
@@ -16,7 +19,7 @@ import {
 } from '../recovery/index.ts'
 import { layerPlan } from './layer.ts'
 import type { Option } from './options.ts'
-import { type Guards, lastEvidence, type Settings, standingOn } from './stand.ts'
+import { type Guards, lastEvidence, type Settings, type Standing, standingOn } from './stand.ts'
 import { layerAdvice, standingAdvice } from './words.ts'
 
 export interface Weighed {
@@ -48,6 +51,9 @@ const decidedByFacts = (c: Context): boolean =>
   c.s.caged !== null ||
   c.s.takeOut !== null ||
   c.asked('cells-beside') !== undefined ||
+  c.asked('look-again') !== undefined ||
+  c.asked('laying-workers') !== undefined ||
+  c.s.otherQueen !== null ||
   (c.s.queen.is === 'laying-workers' && !turningBack(c))
 
 export const weigherOf =
@@ -61,26 +67,59 @@ export const weigherOf =
       if (oddsToday(storyOf(s.history, on, settings.model, on)).laying >= SURELY)
         return layer(c, on, settings)
     }
+    if (coldSeason(s.protocol, today)) return null
+    const few = tooFewToMate(c)
+    if (few !== null) return { advice: few, options: [] }
     const standing = standingOn(s.history, today, guardsOf(c), settings)
     if (standing === null) return null
     const { options } = standing.decision
+    // A rung that is due is not put off for a second opinion within the week.
+    if (c.asked('buy-queen') !== undefined && mayBuy(s, today) === null && secondOpinion(standing))
+      return null
     // Windows are what people plan by: a question that is due is not put off for one that tells a little more.
-    const ask = today < standing.on ? lookAsked(c) : null
-    const due = ask !== null && today >= ask.due ? openLook(c) : null
-    return { advice: due ?? standingAdvice(c, standing, settings), options }
+    return { advice: lookFirst(c, standing) ?? standingAdvice(c, standing, settings), options }
   }
+
+const secondOpinion = ({ decision }: Standing): boolean =>
+  decision.chosen.act === 'look' && decision.chosen.inDays < 7
+
+/** The look that is due before what was decided: one before a queen or the end, and one visit for two where somebody has to come anyway. */
+function lookFirst(c: Context, { decision, on }: Standing): Advice | null {
+  const ask = lookAsked(c)
+  if (ask === null) return null
+  const waits = c.today < on
+  const grave = !waits && (decision.act === 'queen' || decision.act === 'unite')
+  const comes = waits && (c.today >= ask.due || lookFromOutside(c) !== null)
+  return grave || comes ? openLook(c) : null
+}
 
 /** What the facts and proofs forbid, on the days to come. */
 function guardsOf({ s, today, quiet }: Context): Guards {
   const failed = s.queen.is === 'none' && s.queen.failed !== 'own'
   return {
-    // In the cold season the lid comes off on a warm day only, which the advice says.
-    mayOpen: (day) => !isQuiet(day, quiet) && [undefined, 'cold-season'].includes(mayOpen(s, day)?.code),
+    mayOpen: (day) => !isQuiet(day, quiet) && mayOpen(s, day) === null,
     // A month without young brood, bees pass a frame of eggs over; and what failed once is not tried again.
     mayGive: (day) =>
       mayGive(s, day) === null && !failed && daysBetween(s.lastYoungBrood, day) <= TEST_FRAME_IGNORED_AFTER,
+    framesLeft: !failed,
     mayBuy: mayBuy(s, today) === null,
     mayUnite: mayUnite(s, today) === null,
+  }
+}
+
+/** Cells, and too few bees to keep them warm and send a virgin out: bees first. */
+function tooFewToMate({ s, quiet, today }: Context): Advice | null {
+  const frames = s.strength?.counted === true ? s.strength.frames : null
+  if (s.queen.is !== 'rearing' || frames === null || frames >= MATING_NUCLEUS_FRAMES || isQuiet(today, quiet))
+    return null
+  const given = s.history.entries.some(
+    (e) => e.kind === 'given' && e.what === 'capped-brood' && e.on >= (s.strength?.on ?? today),
+  )
+  if (given) return null
+  return {
+    action: 'boost',
+    rule: 'unite-or-boost',
+    why: `Queen cells, and only ${frames} frames of bees: too few to keep them warm and to mate a virgin from. Add a frame of capped brood with its bees now, before quiet time; or cut the cells and unite it.`,
   }
 }
 

@@ -117,10 +117,15 @@ export const RATE_TABLE = {
     'a bought queen takes over where a queen is',
     '1 of 54 (Invernizzi et al.)',
   ),
+  boughtTakesOverVirgin: judged(
+    0.25,
+    'a bought queen is accepted where a virgin is',
+    'the virgin is looked for and taken out first (common practice), and found one time in three',
+  ),
   boughtTakesWithCells: judged(
-    0.15,
-    'a bought queen is accepted beside queen cells',
-    'cells go first (common practice)',
+    0.4,
+    'a bought queen is accepted where cells were begun',
+    'cells are cut first (common practice), and one is overlooked now and then',
   ),
   boughtTakesLayingWorkers: judged(
     0.05,

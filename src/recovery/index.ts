@@ -1,8 +1,9 @@
 /** The door of this room; README.md says what is behind it. */
 export type { Adviser, Context, Supplies } from './advice/context.ts'
 export { lookAsked, openLook } from './advice/looks.ts'
+export { lookFromOutside } from './advice/routine.ts'
 export { fold } from './fold/fold.ts'
-export { mayBuy, mayGive, mayOpen, mayUnite } from './guards.ts'
+export { MATING_NUCLEUS_FRAMES, mayBuy, mayGive, mayOpen, mayUnite } from './guards.ts'
 export { isQuiet, phaseOn } from './phase.ts'
 export { planOf } from './plan.ts'
 export {
@@ -39,6 +40,7 @@ export {
   totalsOf,
 } from './protocol-preview.ts'
 export { ANCHOR_OF, factsOf, OUTSIDE, rulesWhere, SOURCE_OF } from './rules.ts'
+export { coldSeason } from './season.ts'
 export { SOURCE_OF_SETTING } from './setting-sources.ts'
 export { BROOD_GIFTS, broodAlong, wasThereAt } from './sources.ts'
 export { proofOf } from './spans.ts'

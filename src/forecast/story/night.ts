@@ -137,6 +137,7 @@ export function takes(stage: number, cage: CageKind | null, rates: Rates): numbe
     return stage === Q.none ? rates.ownTakesBack : stage === Q.raising ? 0.6 : rates.boughtTakesOverQueen
   if (stage === Q.none) return cage === 'virgin' ? rates.givenVirginTakes : rates.boughtTakes
   if (stage === Q.raising) return rates.boughtTakesWithCells
+  if (stage === Q.virgin) return cage === 'virgin' ? rates.boughtTakesOverQueen : rates.boughtTakesOverVirgin
   if (stage === Q.workers || stage === Q.drones) return rates.boughtTakesLayingWorkers
   return rates.boughtTakesOverQueen
 }
