@@ -22,6 +22,7 @@ import {
 import { type Costs, costsWith, suppliesWith } from './costs.ts'
 import { type Library, libraryOf } from './library.ts'
 import type { Option } from './options.ts'
+import { believable } from './phase.ts'
 import { type Weighed, weigherOf } from './weigh.ts'
 
 export interface PlanSettings {
@@ -107,15 +108,16 @@ export function planOf(
   }
   const plan = factsOf(history, today, protocol, settings, adviser)
   const found = weighed as Weighed | null
-  return { ...plan, belief: beliefOn(history, today, model), options: (found?.options ?? []).map(optionOf) }
+  const odds = oddsToday(storyOf(history, today, model, today))
+  return {
+    ...plan,
+    phase: believable(plan.phase, odds),
+    belief: KINDS.map((story) => ({ story, odds: thousandth(odds[story]) }))
+      .filter((b) => b.odds >= NAMED)
+      .sort((a, b) => b.odds - a.odds),
+    options: (found?.options ?? []).map(optionOf),
+  }
 }
 
 /** Shares rarer than this are not named. */
 const NAMED = 0.005
-
-function beliefOn(history: History, today: Day, model: Model): DecidedPlan['belief'] {
-  const odds = oddsToday(storyOf(history, today, model, today))
-  return KINDS.map((story) => ({ story, odds: thousandth(odds[story]) }))
-    .filter((b) => b.odds >= NAMED)
-    .sort((a, b) => b.odds - a.odds)
-}

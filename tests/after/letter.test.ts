@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest'
 import { historyUntil, type Letter, letterOf } from '../../src/features/letters/letter.ts'
 import { ENTRY_KINDS, type Entry, GIFTS, OUTCOMES, entry as schema } from '../../src/journal/entry.ts'
 import { historyOf } from '../../src/journal/history.ts'
-import { planOf } from '../../src/recovery/plan.ts'
+import { planOf } from '../../src/decision/index.ts'
 
 const SECRET = 'Zebulon'
 const id = (n: number): string => `0190a000-0000-7000-8000-${String(n).padStart(12, '0')}`

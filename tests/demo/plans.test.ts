@@ -3,7 +3,7 @@ import { demoEntries } from '../../demo/entries.ts'
 import { liveStories } from '../../demo/live/stories.ts'
 import type { Day } from '../../src/days.ts'
 import { historyOf } from '../../src/journal/history.ts'
-import { planOf } from '../../src/recovery/plan.ts'
+import { planOf } from '../../src/decision/index.ts'
 import { ACTIONS, type Check, PHASES, type Plan, RULES } from '../../src/recovery/plan-types.ts'
 import { AWKWARD_DAYS, byColony } from './colonies.ts'
 

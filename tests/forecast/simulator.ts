@@ -173,9 +173,17 @@ export class Colony {
 
   private residentNight(around: Around): void {
     if (this.stage === Q.none) this.orphanNight(around)
-    else if (this.t === this.next.on) {
-      if (this.stage === Q.laying) this.lastOldEgg = this.t
+    else if (this.stage === Q.workers) {
+      const turns = around.gift >= 1 && around.gift <= 9 && this.random() < this.rates.framesTurnWorkers
+      if (turns) this.enter(Q.none)
+    } else if (this.t === this.next.on) {
+      const { stage, mark } = this
+      if (stage === Q.laying) this.lastOldEgg = this.t
       this.enter(this.next.stage)
+      // Without open brood since it was capped; a virgin counts half.
+      const asVirgin = stage === Q.virgin ? Math.round(Math.min(LAST_AGE[Q.virgin], this.t - mark) / 2) : 0
+      if (this.state().stage === Q.none && (stage === Q.raising || stage === Q.virgin))
+        this.without = Math.max(0, Math.min(NO_OLD, this.t - this.lastOldEgg) - 9 - asVirgin)
     }
   }
 
@@ -212,9 +220,11 @@ export class Colony {
           ? rates.boughtTakes
           : stage === Q.raising
             ? rates.boughtTakesWithCells
-            : stage === Q.workers || stage === Q.drones
-              ? rates.boughtTakesLayingWorkers
-              : rates.boughtTakesOverQueen
+            : stage === Q.virgin
+              ? rates.boughtTakesOverVirgin
+              : stage === Q.workers || stage === Q.drones
+                ? rates.boughtTakesLayingWorkers
+                : rates.boughtTakesOverQueen
     if (this.random() >= p) return false
     this.enter(Q.settling)
     return true

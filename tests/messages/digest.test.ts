@@ -4,7 +4,7 @@ import { digestOf } from '../../src/features/messages/digest.ts'
 import { digestText } from '../../src/features/messages/digest-text.ts'
 import { type Entry, entry as schema } from '../../src/journal/entry.ts'
 import { historyOf } from '../../src/journal/history.ts'
-import { planOf } from '../../src/recovery/plan.ts'
+import { planOf } from '../../src/decision/index.ts'
 import type { Plan } from '../../src/recovery/plan-types.ts'
 
 const SECRET = 'Zebulon'

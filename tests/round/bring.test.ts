@@ -6,7 +6,7 @@ import { loadFor } from '../../src/features/round/bring.ts'
 import { nextRound } from '../../src/features/round/next-round.ts'
 import { paceOf } from '../../src/features/round/pace.ts'
 import { roundOf } from '../../src/features/round/round.ts'
-import { planOf } from '../../src/recovery/plan.ts'
+import { planOf } from '../../src/decision/index.ts'
 import { DEFAULT_PROTOCOL } from '../../src/recovery/protocol.ts'
 import { box, TODAY, type Told } from './yard.ts'
 
