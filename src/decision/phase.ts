@@ -1,6 +1,6 @@
 /** One belief: a phase named by the facts is shown only while the belief gives it more than half. */
 import type { Kind, KindShares } from '../forecast/index.ts'
-import type { Phase } from '../recovery/index.ts'
+import type { Action, Phase } from '../recovery/index.ts'
 
 /** What of the belief bears a phase out. A closed colony, a cage in the box and "nobody knows" are no claims about a queen. */
 export const BORNE_OUT_BY: Record<Phase, readonly Kind[] | null> = {
@@ -30,4 +30,17 @@ const NAMED_BY_BELIEF = ['rearing', 'queenless', 'laying-workers', 'awaiting-egg
 export function believable(phase: Phase, odds: KindShares): Phase {
   if (support(phase, odds) >= 0.5) return phase
   return NAMED_BY_BELIEF.find((p) => support(p, odds) >= 0.5) ?? 'queen-unknown'
+}
+
+/** Whether doing that goes against the belief: a queen that more likely than not lays, or is about to, is not given up or replaced. */
+export function against(action: Action, odds: KindShares): boolean {
+  switch (action) {
+    case 'buy-queen':
+    case 'unite':
+      return odds.laying + odds.present > 0.5
+    case 'take-out-queen':
+      return odds.laying > 0.5
+    default:
+      return false
+  }
 }

@@ -1,9 +1,10 @@
 /** The plan of a colony: facts, proofs and guard rails from recovery, the belief from forecast, and what to do weighed over both. */
-import type { Day } from '../days.ts'
+import { addDays, type Day, inWords } from '../days.ts'
 import {
   DEFAULT_RATES,
   KINDS,
   type Kind,
+  type KindShares,
   listModelOf,
   type Model,
   oddsToday,
@@ -15,6 +16,7 @@ import {
   type Adviser,
   DEFAULT_PROTOCOL,
   planOf as factsOf,
+  NUCLEUS_FRAMES,
   type Plan,
   type Protocol,
   type Supplies as SaidSupplies,
@@ -22,7 +24,7 @@ import {
 import { type Costs, costsWith, suppliesWith } from './costs.ts'
 import { type Library, libraryOf } from './library.ts'
 import type { Option } from './options.ts'
-import { believable } from './phase.ts'
+import { against, believable } from './phase.ts'
 import { type Weighed, weigherOf } from './weigh.ts'
 
 export interface PlanSettings {
@@ -112,11 +114,33 @@ export function planOf(
   return {
     ...plan,
     phase: believable(plan.phase, odds),
+    advice:
+      against(plan.advice.action, odds) && !tooFew(history) ? doubted(history, today, odds) : plan.advice,
     belief: KINDS.map((story) => ({ story, odds: thousandth(odds[story]) }))
       .filter((b) => b.odds >= NAMED)
       .sort((a, b) => b.odds - a.odds),
     options: (found?.options ?? []).map(optionOf),
   }
+}
+
+/** So few bees, by a count, are given up or strengthened whoever lays: the guard rails' own measure. */
+function tooFew(history: History): boolean {
+  const count = history.entries.findLast((e) => e.kind === 'inspection' && e.framesOfBees !== undefined)
+  return count?.kind === 'inspection' && (count.framesOfBees ?? 0) < NUCLEUS_FRAMES
+}
+
+/** Days until looks that disagree are settled by one more (common practice: two or three). */
+const SETTLE = 3
+
+/** Where the ladder would give a queen up that more likely than not is here: one more look. */
+function doubted(history: History, today: Day, odds: KindShares): Plan['advice'] {
+  const share = Math.round(100 * (odds.laying + odds.present))
+  const last = history.entries.findLast((e) => e.kind === 'inspection' && e.opened)
+  const again = last === undefined ? today : addDays(last.on, SETTLE)
+  const why = `Of 100 colonies with this record ${share} have a queen: before she is given up or another bought, look once more for eggs, frame by frame against the light.`
+  return today >= again
+    ? { action: 'open-and-look', why }
+    : { action: 'leave-alone', until: addDays(again, -1), why: `${why} Not before ${inWords(again)}.` }
 }
 
 /** Shares rarer than this are not named. */

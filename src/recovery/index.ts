@@ -3,7 +3,7 @@ export type { Adviser, Context, Supplies } from './advice/context.ts'
 export { lookAsked, openLook } from './advice/looks.ts'
 export { lookFromOutside } from './advice/routine.ts'
 export { fold } from './fold/fold.ts'
-export { MATING_NUCLEUS_FRAMES, mayBuy, mayGive, mayOpen, mayUnite } from './guards.ts'
+export { MATING_NUCLEUS_FRAMES, mayBuy, mayGive, mayOpen, mayUnite, NUCLEUS_FRAMES } from './guards.ts'
 export { isQuiet, phaseOn } from './phase.ts'
 export { planOf } from './plan.ts'
 export {
