@@ -126,20 +126,31 @@ function tooFewToMate({ s, quiet, today }: Context): Advice | null {
 function layer(c: Context, decidedOn: Day, settings: WeighSettings): Weighed | null {
   const plan = layerPlan(c, decidedOn, settings)
   // On its day the questions that are open say best what to look for.
-  if (!plan.boost && c.today >= plan.look) return c.readiness.unmet.length > 0 ? lastLook(c, plan.look) : null
+  if (!plan.boost && c.today >= plan.look) return c.readiness.unmet.length > 0 ? lastLook(c) : null
   return { advice: layerAdvice(c, plan), options: [] }
 }
 
-/** A look that was made on its day and did not suffice is made again only when something is asked. */
-function lastLook(c: Context, look: Day): Weighed | null {
-  const seen = c.s.history.entries.some((e) => e.kind === 'inspection' && e.opened && e.on >= look)
-  return seen || ![undefined, 'cold-season'].includes(mayOpen(c.s, c.today)?.code)
-    ? null
-    : {
-        advice: {
-          action: 'open-and-look',
-          why: `What is missing before it may go can be seen to in one look: ${c.readiness.unmet.map((u) => u.what).join('; ')}.`,
-        },
-        options: [],
-      }
+/** A look that did not suffice is not made again within the week (disease looks and counts stand for seven days). */
+const LOOKED_LATELY = 7
+
+/**
+ * The look that can let it go. In the cold season too, for a colony that is proven and strong must not wait for spring behind a lid:
+ * on a day warm enough, as the advice says.
+ */
+function lastLook(c: Context): Weighed | null {
+  const { s, today, readiness } = c
+  const barred = mayOpen(s, today)?.code
+  if (barred !== undefined && barred !== 'cold-season') return null
+  const last = s.history.entries.findLast((e) => e.kind === 'inspection' && e.opened)
+  if (last !== undefined && daysBetween(last.on, today) < LOOKED_LATELY) return null
+  const warm =
+    barred === undefined ? '' : ' It is the cold season: only on a calm day of 16 °C or more, and briefly.'
+  const missing = readiness.unmet.map((u) => u.what).join('; ')
+  return {
+    advice: {
+      action: 'open-and-look',
+      why: `What is missing before it may go can be seen to in one look: ${missing}.${warm}`,
+    },
+    options: [],
+  }
 }
