@@ -7,7 +7,7 @@
 import { type Model, NOTHING_AROUND, Q } from '../forecast/index.ts'
 import { at, COMPACT, COMPACT_STATES, FRESH_FRAME } from './compact.ts'
 import type { Costs } from './costs.ts'
-import { before, introducing, type Nights, nightsOf, nightsOn, type Season } from './nights.ts'
+import { after, before, introducing, type Nights, nightsOf, type Season } from './nights.ts'
 import { cappedOf, cellsOf, eggsOf, outcomesIn } from './sight.ts'
 
 /** A plan and what it is worth in each state, in the yard's money. */
@@ -215,6 +215,12 @@ function leadsTo(o: number): Leads {
   return cellsOf(o) > 0 ? 'cells' : 'nothing'
 }
 
+/** Some nights in one table, and the days lived through in them by state. */
+interface Stretch {
+  table: Nights
+  spent: Float64Array
+}
+
 /** What all plans of one strength and season share. */
 class Ground {
   readonly introduce: Nights
@@ -223,7 +229,7 @@ class Ground {
   /** Chance that opening costs a virgin, by state. */
   readonly harm: Float64Array
   readonly #one: Nights
-  readonly #many = new Map<number, { table: Nights; spent: Float64Array }>()
+  readonly #many = new Map<number, Stretch>()
 
   constructor({ model, strength, season }: AheadOptions) {
     this.#one = nightsOf(model, strength, season)
@@ -239,18 +245,25 @@ class Ground {
   }
 
   /** So many nights in one table, and the days lived through in them by state. */
-  nights(n: number): { table: Nights; spent: Float64Array } {
+  nights(n: number): Stretch {
     const known = this.#many.get(n)
     if (known !== undefined) return known
-    let spent = new Float64Array(COMPACT_STATES)
-    for (let k = 0; k < n; k++) {
-      const more = new Float64Array(COMPACT_STATES)
-      before(this.#one, spent, 1, more)
-      spent = more
-    }
-    const made = { table: nightsOn(this.#one, n), spent }
+    // Twice the half, and one more where it is odd: few tables for many nights.
+    const half = n > 1 ? this.nights(Math.floor(n / 2)) : null
+    const made =
+      half === null
+        ? { table: this.#one, spent: new Float64Array(COMPACT_STATES).fill(1) }
+        : this.#join(this.#join(half, half), n % 2 === 1 ? this.nights(1) : null)
     this.#many.set(n, made)
     return made
+  }
+
+  #join(a: Stretch, b: Stretch | null): Stretch {
+    if (b === null) return a
+    const spent = new Float64Array(COMPACT_STATES)
+    before(a.table, b.spent, 0, spent)
+    for (let s = 0; s < COMPACT_STATES; s++) spent[s] = (spent[s] ?? 0) + (a.spent[s] ?? 0)
+    return { table: after(a.table, b.table), spent }
   }
 }
 
@@ -281,7 +294,7 @@ const TRIALS: readonly (readonly (readonly [state: number, w: number])[])[] = ((
     return seed / 4294967296
   }
   const alone = COMPACT.map((_, s): [number, number][] => [[s, 1]])
-  const mixed = Array.from({ length: 700 }, () =>
+  const mixed = Array.from({ length: 400 }, () =>
     Array.from({ length: 2 + Math.floor(next() * 4) }, (): [number, number] => [
       Math.floor(next() * COMPACT_STATES),
       next() ** 2,
@@ -293,19 +306,22 @@ const TRIALS: readonly (readonly (readonly [state: number, w: number])[])[] = ((
 /** Plans that are best for some belief; the others are never chosen, so nobody need think of them. The best of each first step stays. */
 function worthKeeping(all: readonly Vector[]): Vector[] {
   const kept = new Set<Vector>()
-  for (const trial of TRIALS) {
-    const best = new Map<Vector['first'], { v: Vector; value: number }>()
-    let top: { v: Vector; value: number } | null = null
-    for (const v of all) {
+  const keep = (among: readonly Vector[], trial: (typeof TRIALS)[number]): void => {
+    let [top, most] = [among[0], Number.NEGATIVE_INFINITY]
+    for (const v of among) {
       let value = 0
-      for (const [s, w] of trial) value += w * (v.value[s] ?? 0)
-      const known = best.get(v.first)
-      if (known === undefined || value > known.value) best.set(v.first, { v, value })
-      if (top === null || value > top.value) top = { v, value }
+      for (let k = 0; k < trial.length; k++) {
+        const part = trial[k]
+        if (part !== undefined) value += part[1] * (v.value[part[0]] ?? 0)
+      }
+      if (value > most) [top, most] = [v, value]
     }
-    if (top !== null) kept.add(top.v)
-    if (trial.length === 1)
-      for (const first of ['g', 'b', 'u'] as const) kept.add(best.get(first)?.v ?? (all[0] as Vector))
+    if (top !== undefined) kept.add(top)
+  }
+  const beginning = (['g', 'b', 'u'] as const).map((first) => all.filter((v) => v.first === first))
+  for (const trial of TRIALS) {
+    keep(all, trial)
+    if (trial.length === 1) for (const some of beginning) keep(some, trial)
   }
   return [...kept]
 }

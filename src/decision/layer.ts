@@ -1,13 +1,14 @@
 /** A colony in which a queen is proven to lay: one look when it can go, a frame of brood if it would not get there. */
 import { WORKER } from '../biology/index.ts'
 import { addDays, type Day, daysBetween, later } from '../days.ts'
-import { NOTHING_AROUND, type Story, storyOf } from '../forecast/index.ts'
+import { NOTHING_AROUND, type Story } from '../forecast/index.ts'
 import type { History } from '../journal/index.ts'
 import { type Context, proofOf } from '../recovery/index.ts'
 import { compacted, worthOf } from './leaf.ts'
 import { strengthClass } from './nights.ts'
 import { seasonOn } from './options.ts'
 import { laidFor, type Settings } from './stand.ts'
+import { storyAt } from './stories.ts'
 import { BOOST_FRAMES, framesNow } from './strength-now.ts'
 
 export interface LayerPlan {
@@ -38,7 +39,7 @@ function strongFrom(history: History, story: Story, least: number): Day {
 /** What to do with a proven layer, from what was known on the day of the last evidence. */
 export function layerPlan({ s: state, today }: Context, decidedOn: Day, s: Settings): LayerPlan {
   const { history, queen } = state
-  const story = storyOf(history, decidedOn, s.model, decidedOn)
+  const story = storyAt(history, decidedOn, s.model)
   const proof =
     queen.is === 'laying' ? addDays(proofOf(state)?.likely ?? today, PROOF_MARGIN) : history.intake.on
   const hold = addDays(history.intake.on, s.protocol.holdDays)

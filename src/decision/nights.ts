@@ -77,34 +77,33 @@ export function introducing(model: Model): Nights {
   )
 }
 
-/** Several nights in one table. */
-export function nightsOn(one: Nights, nights: number): Nights {
-  const rows = COMPACT.map((_, s) => {
-    let now = new Float64Array(COMPACT_STATES)
-    now[s] = 1
-    for (let n = 0; n < nights; n++) {
-      const next = new Float64Array(COMPACT_STATES)
-      for (let i = 0; i < COMPACT_STATES; i++) {
-        const w = now[i] ?? 0
-        if (w === 0) continue
-        for (let k = one.begin[i] ?? 0; k < (one.begin[i + 1] ?? 0); k++) {
-          const to = one.to[k] ?? 0
-          next[to] = (next[to] ?? 0) + w * (one.p[k] ?? 0)
+const row = new Float64Array(COMPACT_STATES)
+
+/** One table after another. */
+export function after(first: Nights, then: Nights): Nights {
+  return tableOf(
+    COMPACT.map((_, s) => {
+      row.fill(0)
+      for (let i = first.begin[s] ?? 0; i < (first.begin[s + 1] ?? 0); i++) {
+        const w = first.p[i] ?? 0
+        const by = first.to[i] ?? 0
+        for (let k = then.begin[by] ?? 0; k < (then.begin[by + 1] ?? 0); k++) {
+          const to = then.to[k] ?? 0
+          row[to] = (row[to] ?? 0) + w * (then.p[k] ?? 0)
         }
       }
-      now = next
-    }
-    const to: number[] = []
-    const p: number[] = []
-    now.forEach((w, i) => {
-      if (w > NEGLIGIBLE) {
-        to.push(i)
-        p.push(w)
+      const to: number[] = []
+      const p: number[] = []
+      for (let i = 0; i < COMPACT_STATES; i++) {
+        const w = row[i] ?? 0
+        if (w > NEGLIGIBLE) {
+          to.push(i)
+          p.push(w)
+        }
       }
-    })
-    return { to, p }
-  })
-  return tableOf(rows)
+      return { to, p }
+    }),
+  )
 }
 
 /** A chance that moves no value by a hundredth of the yard's money. */

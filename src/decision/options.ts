@@ -45,10 +45,9 @@ export interface Question {
 const LOOK_AGAIN = 3
 
 /** Days ahead on which a look is thought of. */
-export const LOOKS = [0, 1, 2, 3, 4, 5, 6, 7, 8, 10, 12, 14, 17, 21] as const
+export const LOOKS = [0, 1, 2, 3, 4, 5, 7, 9, 11, 14, 17, 21] as const
 /** Days ahead on which a frame of eggs is thought of. */
-const GIFTS = [0, 2, 4, 7, 10, 14] as const
-export const FARTHEST = 21
+const GIFTS = [0, 3, 6, 10, 14] as const
 
 /** A queen raised from eggs laid today flies to mate about so many days on; one raised from cells at hand, so many. */
 const MATES_IN = 21

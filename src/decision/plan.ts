@@ -7,8 +7,6 @@ import {
   type KindShares,
   listModelOf,
   type Model,
-  oddsToday,
-  storyOf,
 } from '../forecast/index.ts'
 import type { History } from '../journal/index.ts'
 import {
@@ -25,6 +23,7 @@ import { type Costs, costsWith, suppliesWith } from './costs.ts'
 import { type Library, libraryOf } from './library.ts'
 import type { Option } from './options.ts'
 import { against, believable } from './phase.ts'
+import { oddsAt } from './stories.ts'
 import { type Weighed, weigherOf } from './weigh.ts'
 
 export interface PlanSettings {
@@ -110,7 +109,7 @@ export function planOf(
   }
   const plan = factsOf(history, today, protocol, settings, adviser)
   const found = weighed as Weighed | null
-  const odds = oddsToday(storyOf(history, today, model, today))
+  const odds = oddsAt(history, today, model)
   return {
     ...plan,
     phase: believable(plan.phase, odds),

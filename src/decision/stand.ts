@@ -1,13 +1,14 @@
 /** The decision that stands on a day: taken on the day of the last evidence, and again only on days that were announced. */
 
 import { addDays, type Day, daysBetween, later } from '../days.ts'
-import { type Model, Q, STATE, type Story, storyOf } from '../forecast/index.ts'
+import { type Model, Q, STATE, type Story } from '../forecast/index.ts'
 import type { History, StandingEntry } from '../journal/index.ts'
 import type { Protocol } from '../recovery/index.ts'
 import type { Costs, Supplies } from './costs.ts'
 import { type Decision, decisionOf } from './decide.ts'
 import type { Library } from './library.ts'
-import { FARTHEST, Room } from './options.ts'
+import { Room } from './options.ts'
+import { storyAt } from './stories.ts'
 import { framesNow } from './strength-now.ts'
 
 /** What may be done, by the facts and proofs of the plan. */
@@ -35,6 +36,8 @@ export interface Standing {
   on: Day
   /** Frames of bees, with those about to emerge, when it was taken. */
   frames: number
+  /** The stories it was taken on. */
+  story: Story
 }
 
 /** Entries that tell of the queen, or change what can become of her. */
@@ -64,7 +67,7 @@ export function laidFor(story: Story): number {
 }
 
 function decideOn(history: History, day: Day, guards: Guards, s: Settings): Standing | null {
-  const story = storyOf(history, day, s.model, addDays(day, FARTHEST))
+  const story = storyAt(history, day, s.model)
   const frames = framesNow(history, day, s.model.rates, laidFor(story))
   const room = new Room({
     story,
@@ -84,7 +87,7 @@ function decideOn(history: History, day: Day, guards: Guards, s: Settings): Stan
   })
   const decision = decisionOf(room.options(), s.costs.worth, (o) => room.orderGain(o))
   if (decision === null) return null
-  return { decision, taken: day, on: addDays(day, decision.inDays), frames }
+  return { decision, taken: day, on: addDays(day, decision.inDays), frames, story }
 }
 
 /** The day of the last evidence. */

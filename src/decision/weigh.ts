@@ -1,7 +1,7 @@
 /** The adviser that weighs: what the facts and guard rails leave open, by what becomes of the colony. */
 import { TEST_FRAME_IGNORED_AFTER } from '../biology/index.ts'
 import { type Day, daysBetween } from '../days.ts'
-import { oddsToday, storyOf } from '../forecast/index.ts'
+import { oddsToday } from '../forecast/index.ts'
 import {
   type Advice,
   type Context,
@@ -20,6 +20,7 @@ import {
 import { layerPlan } from './layer.ts'
 import type { Option } from './options.ts'
 import { type Guards, lastEvidence, type Settings, type Standing, standingOn } from './stand.ts'
+import { storyAt } from './stories.ts'
 import { layerAdvice, standingAdvice } from './words.ts'
 
 export interface Weighed {
@@ -64,8 +65,7 @@ export const weigherOf =
     const phase = phaseOn(s, today)
     if (phase === 'laying' || phase === 'queenright') {
       const on = lastEvidence(s.history)
-      if (oddsToday(storyOf(s.history, on, settings.model, on)).laying >= SURELY)
-        return layer(c, on, settings)
+      if (oddsToday(storyAt(s.history, on, settings.model)).laying >= SURELY) return layer(c, on, settings)
     }
     if (coldSeason(s.protocol, today)) return null
     const few = tooFewToMate(c)

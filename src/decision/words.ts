@@ -1,6 +1,6 @@
 /** The advice of a decision in two sentences: the reason from biology, then the number. */
 import { addDays, inWords } from '../days.ts'
-import { oddsToday, storyOf } from '../forecast/index.ts'
+import { oddsToday } from '../forecast/index.ts'
 import { type Advice, type Context, isQuiet } from '../recovery/index.ts'
 import type { LayerPlan } from './layer.ts'
 import type { Option } from './options.ts'
@@ -35,9 +35,9 @@ export function numberSentence(chosen: Option, options: readonly Option[]): stri
 }
 
 /** Why an act, by what is likeliest in the box. */
-function reason(c: Context, standing: Standing, settings: Settings): string {
-  const { decision, on, taken } = standing
-  const odds = oddsToday(storyOf(c.s.history, taken, settings.model, taken))
+function reason(standing: Standing): string {
+  const { decision, on, story } = standing
+  const odds = oddsToday(story)
   const orphaned = odds.queenless + odds.chance + odds['laying-workers']
   switch (decision.chosen.act) {
     case 'give':
@@ -72,7 +72,7 @@ export function standingAdvice(
   const { decision, on } = standing
   const { today, supplies } = c
   const { chosen, options } = decision
-  const why = reason(c, standing, settings)
+  const why = reason(standing)
   const number = numberSentence(chosen, options)
   const needsQueen = settings.saidSupplies && settings.supplies.queensInHand === 0
   const comes =

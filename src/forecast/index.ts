@@ -10,7 +10,15 @@ export { type Hemisphere, LIFE, meanLife, mixedLeft } from './life.ts'
 export { freeFrom, type OccupancyDay, occupancyForecast } from './occupancy.ts'
 export { calibrating, type OwnCalibration } from './own-calibration.ts'
 export { moreThan } from './poisson-binomial.ts'
-export { type KindShares, oddsToday, type QueenOdds, queenOdds, type Story, storyOf } from './queen-odds.ts'
+export {
+  type KindShares,
+  oddsOn,
+  oddsToday,
+  type QueenOdds,
+  queenOdds,
+  type Story,
+  storyOf,
+} from './queen-odds.ts'
 export {
   type Basis,
   DEFAULT_RATES,
