@@ -11,7 +11,7 @@ import {
   plenty2013,
   settlesAt,
   thresholds2013,
-} from './khoury-models.ts'
+} from '../../src/forecast/khoury.ts'
 import { reference } from './read.ts'
 
 interface Run {
