@@ -32,10 +32,10 @@ export interface Asker {
 /** The plan as a function: fast. */
 export function inProcess(): Asker {
   return {
-    ask({ asOf, tag, protocol, entries }) {
+    ask({ asOf, tag, protocol, entries, supplies }) {
       const history = historyOf(tag, entries)
       if (history === null) throw new Error('a colony without an intake was asked about')
-      return planOf(history, asOf, protocolWith(protocol))
+      return planOf(history, asOf, protocolWith(protocol), { supplies })
     },
     close() {},
   }
