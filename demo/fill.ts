@@ -1,4 +1,4 @@
-/** Fills a store with the invented yard, by the door everybody uses: entries appended, checked and signed, day by day. */
+/** Fills a store with the invented yard, the way everybody does: entries appended, checked and signed, day by day. */
 
 import type { Day } from '../src/days.ts'
 import { type Entry, problemLine } from '../src/journal/index.ts'

@@ -10,7 +10,7 @@ import { JOBS } from './jobs.ts'
 
 type Office = Pick<Store, 'removals' | 'settings' | 'colony'>
 
-/** Fills what is not in the journal: by the same doors as people. `now` (UTC ISO) is the latest moment of any save. */
+/** Fills what is not in the journal: through the same functions as people. `now` (UTC ISO) is the latest moment of any save. */
 export function fillOffice(store: Office, today: Day, now: string): { sheets: number } {
   store.settings.set('yardName', YARD_NAME)
   store.settings.set('inspector', 'County apiary inspector, Hollis Vane, 555 0111')

@@ -72,7 +72,8 @@ export class Story {
 
   /** An outside look: the lid stays on. */
   outside(day: number, seen: Partial<Fields<'inspection'>> = {}): this {
-    return this.#tell(day, { kind: 'inspection', opened: false, ...seen })
+    // A look with nothing noted would answer nothing.
+    return this.#tell(day, { kind: 'inspection', opened: false, signs: [], ...seen })
   }
 
   /** The box is opened and frames are looked at. */

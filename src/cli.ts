@@ -1,4 +1,4 @@
-/** The command line: `resettle NAME …`. Each command is a file in src/commands, loaded only when asked for. */
+/** The command line: `resettle NAME …`. Each command is a file in src/node/commands. */
 
 const COMMANDS: Record<
   string,
@@ -70,9 +70,6 @@ async function main([name, ...args]: string[]): Promise<number> {
 
 // A module, so that it may wait at the top.
 export {}
-
-// What goes wrong names the line in the sources, not in the one built file.
-process.setSourceMapsEnabled(true)
 
 // Whatever is written holds names and addresses: it is for its owner's eyes only.
 process.umask(0o077)

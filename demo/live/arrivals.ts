@@ -126,7 +126,7 @@ export const arrivals = [
     note: 'Far too hot by noon; should have waited for evening. The brood lay in the sun for a while.',
   }).outside(2, { stores: 'enough', temper: 4, note: 'A cupful of dead bees at the door.' }),
 
-  // Nobody has seen this one since day 2, once for the weather: its telling visit is overdue.
+  // Nobody has seen this one since day 2, once for the weather: its first brood check is overdue.
   colony('M-12', {
     daysAgo: 11,
     yard: MARL,

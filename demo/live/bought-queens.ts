@@ -1,4 +1,4 @@
-/** Down the ladder to a purchased mated queen: caged, accepted, rejected. */
+/** Down the ladder to a purchased mated queen: wanted, accepted, rejected. */
 import { MAREN, MARL, TANNERY, TOBIAH } from '../cast.ts'
 import { colony } from '../story.ts'
 
@@ -46,8 +46,7 @@ export const boughtQueens = [
       framesOfBees: 4,
       stores: 'enough',
       signs: [],
-    })
-    .give(18, 'mated-queen', { caged: true, cost: 38, by: MAREN, at: '11:30' }),
+    }),
 
   // Balled and dead on day 4 after introduction: queenless again.
   colony('T-08', {

@@ -81,7 +81,8 @@ export const mistakes = [
       framesOfBees: 6,
       stores: 'enough',
       signs: [],
-    }),
+    })
+    .open(8, { eggs: 'none', open: 'none', cells: 'none', queen: 'unseen', stores: 'enough', by: JUNO }),
 
   // A visit typed in twice from the paper sheet; the second was taken back.
   colony('M-19', {
@@ -127,5 +128,10 @@ export const mistakes = [
     })
     .withdrawn(7, 'Typed in twice.')
     .tiesOff(9)
-    .outside(13, { stores: 'enough', by: JUNO, note: 'Isolde away; Juno walked Marl Hollow today.' }),
+    .outside(13, {
+      stores: 'enough',
+      signs: ['robbing'],
+      by: JUNO,
+      note: 'Isolde away; Juno walked Marl Hollow today. Fighting at the entrance.',
+    }),
 ]

@@ -93,7 +93,7 @@ export const ownQueen = [
     .cage(3, 'released')
     .open(10, { eggs: 'single', cells: 'none', queen: 'seen', framesOfBees: 4, stores: 'enough', signs: [] })
     .tiesOff(10)
-    .outside(15, { stores: 'enough' }),
+    .outside(15, { stores: 'low' }),
 
   colony('T-01', {
     daysAgo: 24,
@@ -239,5 +239,14 @@ export const ownQueen = [
     .tiesOff(9)
     .move(12, MARL, '20')
     .outside(13, { note: 'Settled after the drive.', by: ISOLDE })
-    .outside(18, { stores: 'enough' }),
+    .open(18, {
+      eggs: 'single',
+      open: 'plenty',
+      cells: 'open',
+      cellCount: 2,
+      queen: 'unseen',
+      framesOfBees: 6,
+      stores: 'enough',
+      signs: [],
+    }),
 ]

@@ -150,7 +150,7 @@ export const trouble = [
     .outside(9, { stores: 'enough', signs: ['beetles'] })
     .outside(16, { stores: 'enough', signs: ['beetles', 'moths'] }),
 
-  // Roof colony with beetles, no queen sign yet and the telling visit just done: nothing of anything.
+  // Roof colony with beetles, no queen sign yet and the first brood check just done: nothing of anything.
   colony('M-18', {
     daysAgo: 6,
     yard: MARL,

@@ -17,7 +17,7 @@ export interface Job {
   hours: number
   method: NonNullable<Intake['removal']['method']>
   sprayed: 'yes' | 'no' | 'unknown'
-  queen: Intake['queen']
+  queen: Exclude<Intake['queen'], 'unknown'>
   /** Quarter frames saved of each stage. */
   brood: { eggs: number; open: number; capped: number }
   broodCare: 'closed-chest' | 'open-air'

@@ -29,9 +29,9 @@ export interface PageDeps {
   assets: Pick<Assets, 'built'>
   /** Pictures taken at the boxes. */
   photos: PhotoShelf
-  /** Forecasts already made; a room that is given none makes its own. */
+  /** Forecasts already made; a feature that is given none makes its own. */
   forecasts?: ForecastCache
-  /** Hears of errors that are our bugs. */
+  /** Called with errors that are our bugs. */
   report: (error: unknown, request: string) => void
 }
 

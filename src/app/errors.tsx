@@ -31,7 +31,7 @@ export const tooLarge = (c: AppContext): Answer =>
     ? problemResponse(413, 'At most 1 MiB can be sent at once.')
     : page(c, <TooLargePage frame={frameOf(c)} yard={c.req.path === '/data/import'} />, 413)
 
-/** Something of ours broke, or the machine's disk did: reported to the log, told in a sentence to the reader. */
+/** Something of ours broke, or the machine's disk did: reported to the log, said in a sentence to the reader. */
 export const broken =
   (deps: Pick<PageDeps, 'report'>) =>
   (error: Error, c: AppContext): Answer => {

@@ -114,7 +114,7 @@ class Kept {
   }
 }
 
-/** One for the whole house, or for a phone. */
+/** One for the whole server, or for a phone. */
 export function forecastCache(): ForecastCache {
   const kept = new Kept()
   let model = listModelOf(DEFAULT_RATES)

@@ -14,7 +14,7 @@ export const zoneOf = (deps: Pick<PageDeps, 'store' | 'zone'>): string =>
 export const todayOf = (deps: Pick<PageDeps, 'store' | 'zone' | 'clock'>): Day =>
   dayIn(zoneOf(deps), deps.clock())
 
-/** Who is signed in. Only for the rooms behind the door, where somebody always is. */
+/** Who is signed in. Only for pages behind the sign-in, where somebody always is. */
 export function viewerOf(c: AppContext): Viewer {
   const viewer = c.var.viewer
   if (viewer === null) throw new Error('nobody is signed in here')
@@ -38,7 +38,7 @@ export function frameFor(c: AppContext, deps: PageDeps): Frame {
   }
 }
 
-/** Makes plans anew when the day has changed since the last request; `newDay` hears of it. */
+/** Recomputes plans when the day has changed since the last request, and then calls `newDay`. */
 export function frame(deps: Deps, newDay: (frame: Frame) => void = () => undefined) {
   let planned: Day | null = null
   return createMiddleware<Env>(async (c, next) => {

@@ -1,4 +1,4 @@
-/** The door of this room; README.md says what is behind it. */
+/** What other parts may import from here; README.md explains. */
 export type { Outside } from './address.ts'
 export type { AppContext, Assets, DemoSignIn, Deps, Env, PageDeps, Viewer } from './context.ts'
 export { bareFrame, broken, colonyIn, tooLarge, unknownColony, unknownEntry, unknownPage } from './errors.tsx'

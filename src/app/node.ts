@@ -1,4 +1,4 @@
-/** The door of this room for what needs Node; README.md says what is behind it. */
+/** What other parts may import from here, of what needs Node; README.md explains. */
 export { addressOf, DIRECT, isSecure, originOf, outsideFrom } from './address.ts'
 export { errorForLog, logged, loggerFrom, pathForLog, SILENT } from './logging.ts'
 export { headers, ownPagesOnly, timeLimit } from './security.ts'

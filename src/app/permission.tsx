@@ -1,4 +1,4 @@
-/** Asks the table of permissions before any page behind the door. */
+/** Asks the table of permissions before any page behind the sign-in. */
 
 import { createMiddleware } from 'hono/factory'
 import { actionAt, forWhom } from '../people/index.ts'

@@ -14,7 +14,7 @@ export function thenOf(c: AppContext): string | null {
   return origin === ELSEWHERE && /^\/round(\/|$)/.test(pathname) ? `${pathname}${search}` : null
 }
 
-/** After saving. The page that comes is told what was saved. */
+/** After saving. The page that comes says what was saved. */
 export function onward(c: AppContext, summary: ColonySummary, entryId: string): Response {
   const then = thenOf(c)
   if (then === null) return toColony(c, summary, entryId)

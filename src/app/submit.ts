@@ -25,7 +25,7 @@ export interface Sent {
 export type Saved = Result<{ ids: EntryId[] }>
 
 /**
- * Writes the drafts, signed by `by`. Nothing is written when anything is wrong; every problem is told at once.
+ * Writes the drafts, signed by `by`. Nothing is written when anything is wrong; every problem is reported at once.
  *
  * @param typedBy who typed them in, where that was somebody else
  */
@@ -91,7 +91,7 @@ function schemaProblems(raw: Record<string, unknown>, sent: Sent | undefined): F
     : [...left, ...problemsOf(name.error, sent.colony).map((p) => ({ ...p, field: 'colony' }))]
 }
 
-/** The journal refuses the future too, but only once all else is right; on a form everything is told at once. */
+/** The journal refuses the future too, but only once all else is right; on a form everything is reported at once. */
 const futureProblem = (on: unknown, today: Day): FieldProblem[] =>
   typeof on === 'string' && isDay(on) && on > today
     ? [{ field: 'on', message: `${on} is in the future (today is ${today})` }]

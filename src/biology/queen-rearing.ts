@@ -49,7 +49,7 @@ export const QUIET_BEFORE_EMERGENCE = 2
 /** First egg of a queen let out of her cage: within 3 days when all is well, 10 at the latest (common practice; vendors and keepers differ, 3-10). */
 export const FIRST_EGG_AFTER_RELEASE = { earliest: 1, likely: 4, latest: 10 } as const
 
-/** First egg of the old queen after the removal, if she came along: as soon as there are cells (Quinby: "often within 24 hours" for swarms); by the telling visit's last day. */
+/** First egg of the old queen after the removal, if she came along: as soon as there are cells (Quinby: "often within 24 hours" for swarms); by the first brood check's last day. */
 export const OLD_QUEEN_LAYS_AGAIN = { earliest: 1, likely: 3, latest: 7 } as const
 
 /** A ripe cell is given about day 14 of 16 (Bush: grafted larvae go to their nucleus on day 14 of the egg). */

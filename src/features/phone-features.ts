@@ -1,6 +1,6 @@
 /**
  * The pages of the round: what is needed at the boxes. The server answers them; a phone without signal answers them
- * itself, with this same code, out of what it keeps (web/phone). So nothing they import may need node: or the database.
+ * itself, with this same code, out of what it keeps (src/phone). So nothing they import may need node: or the database.
  */
 
 import type { Hono } from 'hono'

@@ -219,26 +219,35 @@ type PathOf<T> = {
 }[keyof T & string]
 type Unasked<K extends EntryKind> = Exclude<PathOf<Own<K>>, keyof (typeof FIELDS)[K]>
 
-/** What an entry can say that no form asks. A field of the schema that is neither here nor above does not compile. */
+/**
+ * What an entry can say that no form asks, and until when a correction keeps it: `day`, while the day stays the same. A
+ * field of the schema that is neither here nor above does not compile.
+ */
 const UNASKED: {
-  [K in EntryKind as [Unasked<K>] extends [never] ? never : K]: Record<Unasked<K>, true>
+  [K in EntryKind as [Unasked<K>] extends [never] ? never : K]: Record<Unasked<K>, 'always' | 'day'>
 } = {
   intake: {
-    hoursOpenToBoxed: true,
-    queenVirgin: true,
-    queenMarked: true,
-    queenClipped: true,
-    broodState: true,
+    hoursOpenToBoxed: 'always',
+    queenVirgin: 'always',
+    queenMarked: 'always',
+    queenClipped: 'always',
+    broodState: 'always',
   },
-  inspection: { lost: true, searched: true },
-  move: { distanceKm: true },
-  note: { settles: true },
+  inspection: { lost: 'always', searched: 'always' },
+  move: { distanceKm: 'always' },
+  outcome: { dayUnknown: 'day' },
+  note: { settles: 'always' },
 }
 
-/** What a correction takes over from the entry it corrects, because its form cannot show it. */
-export function unasked(entry: Entry): Record<string, unknown> {
-  const names: Partial<Record<EntryKind, object>> = UNASKED
-  return Object.fromEntries(Object.entries(entry).filter(([name]) => name in (names[entry.kind] ?? {})))
+/** What a correction, dated `on`, takes over from the entry it corrects, because its form cannot show it. */
+export function unasked(entry: Entry, on: unknown): Record<string, unknown> {
+  const kept: Partial<Record<EntryKind, Record<string, string>>> = UNASKED
+  return Object.fromEntries(
+    Object.entries(entry).filter(([name]) => {
+      const until = kept[entry.kind]?.[name]
+      return until === 'always' || (until === 'day' && on === entry.on)
+    }),
+  )
 }
 
 /** The fields of a kind that is only known when it runs. */

@@ -37,10 +37,10 @@ export function draftOf(kind: EntryKind, typed: Typed, units: Units, prefix = ''
 /** The same of an entry that is corrected: what no form asks stays as it was. */
 export function correctionOf(entry: Entry, typed: Typed, units: Units): Draft {
   const draft = draftOf(entry.kind, typed, units)
-  return { ...draft, raw: { ...unasked(entry), ...draft.raw } }
+  return { ...draft, raw: { ...unasked(entry, draft.raw.on), ...draft.raw } }
 }
 
-/** Reads a list of fields. Those left empty are left out; those that cannot be read are told by name. Never throws. */
+/** Reads a list of fields. Those left empty are left out; those that cannot be read are named. Never throws. */
 export function fieldsIn(
   specs: FieldSpecs,
   typed: Typed,

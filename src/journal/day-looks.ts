@@ -25,9 +25,9 @@ function most<T extends string>(levels: readonly T[], a: T | undefined, b: T | u
   return levels.indexOf(a) >= levels.indexOf(b) ? a : b
 }
 
-/** Whether a look says anything at all. A lid lifted, and nothing noted, answers nothing. */
+/** Whether a look says nothing at all: a lid lifted and nothing noted answers nothing, and no plan can read a photo. */
 export function saysNothing(look: Inspection): boolean {
-  const { id, colony, kind, on, at, by, replaces, opened, ...noted } = look
+  const { id, colony, kind, on, at, by, replaces, opened, photos, ...noted } = look
   return Object.values(noted).every((v) => v === undefined)
 }
 

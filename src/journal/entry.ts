@@ -46,7 +46,8 @@ export const REMOVAL_TYPES = [
   'abandoned-hive',
 ] as const
 export const METHODS = ['vacuum', 'brushed', 'walked-in', 'trap', 'hived'] as const
-export const QUEEN_AT_INTAKE = ['caged', 'loose', 'unseen', 'lost'] as const
+/** `unknown`: nobody wrote of her, as in an old book; the plan takes it as unseen. */
+export const QUEEN_AT_INTAKE = ['caged', 'loose', 'unseen', 'lost', 'unknown'] as const
 /** What had become of the brood by the time it was boxed. Chilled or dead brood can become no queen. */
 export const BROOD_STATES = ['alive', 'chilled', 'dead'] as const
 /** Anybody may say that the box is lost; a beekeeper records how it left. */
@@ -82,7 +83,8 @@ export const GIFTS = [
 export const CLEARED_BY = ['inspector', 'laboratory', 'own-look'] as const
 /** Sugar to water, by weight. */
 export const SYRUPS = ['1:1', '2:1'] as const
-export const OUTCOMES = ['moved-out', 'united', 'died', 'absconded', 'other'] as const
+/** `unknown`: it is gone, and nobody knows how. */
+export const OUTCOMES = ['moved-out', 'united', 'died', 'absconded', 'other', 'unknown'] as const
 
 /** Why a box on the round was not reached. */
 export const MISSED_REASONS = [
@@ -247,6 +249,8 @@ export const outcome = z.strictObject({
   ...base,
   kind: z.literal('outcome'),
   what: z.enum(OUTCOMES),
+  /** Of an old book: nobody wrote down on which day. `on` is then the day of intake and stands for none. */
+  dayUnknown: z.literal(true).optional(),
   /** The colony it was united into. */
   into: text(60).optional(),
   cause: text(200).optional(),
@@ -310,6 +314,10 @@ export type Entry = z.infer<typeof entry>
 /** Hours from opening the cavity to the bees being boxed, wherever it was written. */
 export const hoursOpenToBoxed = (e: Intake): number | undefined =>
   e.removal.hoursOpenToBoxed ?? e.hoursOpenToBoxed
+
+/** The queen at intake as a plan takes her: one that nobody wrote of may be in the box or not, as one not seen. */
+export const queenTaken = ({ queen }: Pick<Intake, 'queen'>): Exclude<Intake['queen'], 'unknown'> =>
+  queen === 'unknown' ? 'unseen' : queen
 
 export type EntryKind = Entry['kind']
 export type Gift = Given['what']

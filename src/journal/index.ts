@@ -27,6 +27,7 @@ export {
   photoId,
   QUEEN_AT_INTAKE,
   type QueenCage,
+  queenTaken,
   REMOVAL_TYPES,
   SIGNS,
   SYRUPS,

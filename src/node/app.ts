@@ -1,7 +1,7 @@
 /**
  * The app: what every request passes through, and one line for each feature's routes. Listens to nothing by itself.
  *
- * Outside the door are the pages of signing in. Behind it there is one app for each role, built on the store as that role
+ * Outside are the pages of signing in. Behind them there is one app for each role, built on the store as that role
  * sees it, so that no page can show or write what its viewer may not.
  */
 
@@ -57,9 +57,9 @@ type Feature = (deps: AllDeps) => Hono<Env>
 const PUBLIC_FEATURES: Feature[] = [signIn, setUp, invite, openLetter, calendarFeed]
 
 /**
- * Features, each a sub-app with its own paths; those a phone can answer without signal are in round-pages.ts. A new
- * feature is a file in routes/, a line here, and a line for each of its paths in src/people/permissions.ts, which says
- * who may open it.
+ * Features, each a sub-app with its own paths; those a phone can answer without signal are in
+ * src/features/phone-features.ts. A new page is a file in its feature, a line here, and a line for its path in
+ * src/people/permissions.ts, which says who may open it.
  */
 const ROUTES: Feature[] = [
   ...ROUND_PAGES,
@@ -137,7 +137,7 @@ export function createApp(deps: AllDeps): Hono<Env> {
   return app
 }
 
-/** Everything behind the door, as one role has it. */
+/** Everything behind the sign-in, as one role has it. */
 export function appFor(role: Role, deps: AllDeps): Hono<Env> {
   const own = { ...deps, store: storeFor(role, deps.store) }
   const app = new Hono<Env>()

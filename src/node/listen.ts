@@ -24,7 +24,7 @@ export interface ListenOptions {
   log?: Logger
   /** How long a request may take to arrive; only tests want less. */
   times?: typeof TIMES
-  /** Hears of errors that are our bugs; by default they are logged. */
+  /** Called with errors that are our bugs; by default they are logged. */
   report?: (error: unknown, request: string) => void
 }
 
@@ -33,7 +33,7 @@ export interface Listening {
   url: string
   /** Where the first account is made, as the yard is called from outside; null when there is one. */
   setUpUrl: string | null
-  /** Stops taking requests; the house stays open. */
+  /** Stops taking requests; the services stay open. */
   stop: () => Promise<void>
 }
 
@@ -41,7 +41,7 @@ export interface Listening {
 const REQUEST_MS = 60_000
 const HEADERS_MS = 15_000
 
-/** Serves a house. Rejects when the port cannot be had, and where strangers could come in before there is an account. */
+/** Serves the services. Rejects when the port cannot be had, and where strangers could come in before there is an account. */
 export function listen(options: ListenOptions): Promise<Listening> {
   const { services, host = '127.0.0.1', outside = DIRECT, demo = null, log = SILENT } = options
   const empty = services.people.accounts.none()

@@ -22,7 +22,7 @@ import {
 } from '../store/node.ts'
 
 export interface Services {
-  /** For rooms that keep tables of their own in the file. */
+  /** For features that keep tables of their own in the file. */
   connection: Connection
   store: Store
   people: People
@@ -41,7 +41,7 @@ export interface ServicesOptions {
   /** Less than the real cost of hashing: for tests and the demo. */
   cost?: Cost
   limits?: Limits
-  /** Hears when a backup or a message fails. */
+  /** Called when a backup or a message fails. */
   report?: (error: unknown) => void
   /** Null: no e-mail is sent. */
   mailer?: Mailer | null

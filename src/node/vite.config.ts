@@ -27,7 +27,12 @@ export default defineConfig({
     rollupOptions: {
       input: 'src/cli.ts',
       checks: { bundlerTimings: false },
-      output: { entryFileNames: 'resettle.js', codeSplitting: false, banner: '#!/usr/bin/env node' },
+      output: {
+        entryFileNames: 'resettle.js',
+        codeSplitting: false,
+        // The map says where; what stands there is in the checkout, and need not be read at every start.
+        sourcemapExcludeSources: true,
+      },
     },
   },
 })

@@ -1,4 +1,4 @@
-/** The door of this room; README.md says what is behind it. */
+/** What other parts may import from here; README.md explains. */
 export { RemovalCautions, VisitCautions } from './cautions.tsx'
 export { Counted, NotYet, Part, Reading, Share, Wide } from './chapter.tsx'
 export {

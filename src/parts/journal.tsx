@@ -19,7 +19,7 @@ export interface JournalLine {
 
 interface JournalProps {
   lines: JournalLine[]
-  /** Colonies that were united into this one: told by their journals, and not to be corrected here. */
+  /** Colonies that were united into this one: from their journals, and not to be corrected here. */
   joined: Joined[]
   frame: Frame
   /** Of the colony's page. */

@@ -15,7 +15,7 @@ export interface Frame {
   /** The yard's time zone (IANA). */
   zone: string
   units: Units
-  /** Who is signed in, and signs the entries made here; null at the door. */
+  /** Who is signed in, and signs the entries made here; null before signing in. */
   viewer: { name: string; role: Role } | null
   /** Whether the viewer may. */
   may: (action: Action) => boolean

@@ -1,4 +1,4 @@
-/** How it stands with what a phone keeps, as the worker tells every page. */
+/** How it stands with what a phone keeps, as the worker reports it to every page. */
 export interface PhoneState {
   /** Name of the database, made when it was. Another one than before: the browser threw the old one away. */
   birth: string

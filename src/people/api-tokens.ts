@@ -1,6 +1,6 @@
 /**
  * Personal tokens for the HTTP API. A token can do what its owner's role may, within its scopes, until it runs out, is
- * taken back, or the account is closed. Told once; the database keeps the digest.
+ * taken back, or the account is closed. Shown once; the database keeps the digest.
  */
 
 import { and, desc, eq, isNull, sql } from 'drizzle-orm'
@@ -34,7 +34,7 @@ export const MOST_TOKENS = 20
 
 export const TOKEN_NAME_LIMIT = 60
 
-/** Tells what leaked when one is found in a log or a script. */
+/** Says what leaked when one is found in a log or a script. */
 const PREFIX = 'rst_'
 
 const HOUR = 3_600_000

@@ -43,7 +43,7 @@ export function accountsIn(file: string): Former[] | null {
   }
 }
 
-/** Holds the accounts of a restored database against those it replaces: closes what was closed, and tells the rest. */
+/** Holds the accounts of a restored database against those it replaces: closes what was closed, and reports the rest. */
 export function heldAgainst({ db, write }: Connection, former: readonly Former[]): CameBack {
   return write(() => {
     const told: CameBack = { closed: [], olderRole: [], olderPassphrase: [], noOperator: false }

@@ -9,14 +9,6 @@ export type { Limits } from './limits.ts'
 export { nameKey, type Person, type PersonState } from './names.ts'
 export type { Cost } from './passphrase.ts'
 export type { People } from './people.ts'
-export {
-  ACTION_OF_KIND,
-  ACTIONS,
-  type Action,
-  actionAt,
-  forWhom,
-  ROLES,
-  type Role,
-} from './permissions.ts'
+export { ACTION_OF_KIND, ACTIONS, type Action, actionAt, forWhom, ROLES, type Role } from './permissions.ts'
 export { withoutPrivate } from './privacy.ts'
 export { repositoryFor, storeFor } from './repository-for.ts'

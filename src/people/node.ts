@@ -1,4 +1,4 @@
-/** The door of this room for what needs Node; README.md says what is behind it. */
+/** What other parts may import from here, of what needs Node; README.md explains. */
 export { apiTokensOn, SCOPES, scopesFor, TOKEN_DAYS, TOKEN_NAME_LIMIT } from './api-tokens.ts'
 export { calendarFeed, SHOWS } from './calendar-address-schema.ts'
 export { accountsIn, heldAgainst } from './came-back.ts'

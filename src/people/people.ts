@@ -1,4 +1,5 @@
 /** Everything about people put together: signing in and out, setting up, inviting. One sentence for every refusal. */
+
 import { type Result, refused } from '../result.ts'
 import type { Connection } from '../store/index.ts'
 import { type Accounts, accountsOn, done, type Outcome, wrong } from './accounts.ts'
@@ -140,7 +141,7 @@ export function peopleOn(connection: Connection, options: PeopleOptions): People
       const usable = known?.person.state === 'active' ? known.passphrase : null
       try {
         const nobodys = nobodysHash()
-        // Whoever has a passphrase does not wait for it, so nobody would hear of its failure.
+        // Whoever has a passphrase does not wait for it, so nobody would see its failure.
         nobodys.catch(() => undefined)
         const stored = usable ?? (await nobodys)
         const right = await inTurn(() => matches(passphrase.slice(0, 1000), stored))

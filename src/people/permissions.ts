@@ -1,5 +1,5 @@
 /**
- * Who may do what: the one table. Pages, the journal's door and the tests all read it here.
+ * Who may do what: the one table. Pages, the repository of a role and the tests all read it here.
  *
  * Everything is forbidden that no line allows: an action without a role, a path without a line (operators only).
  */
@@ -45,7 +45,7 @@ export const ACTION_OF_KIND: Record<EntryKind, Action> = eachKind((f) => f.right
 
 /**
  * What a path asks for, the first line that fits; a star at the end stands for everything below. What is written there
- * is judged again, entry by entry, at the journal's door.
+ * is judged again, entry by entry, where it is appended.
  */
 export const PLACES: readonly { path: string; action: Action }[] = [
   { path: '/', action: 'see-colonies' },

@@ -1,4 +1,4 @@
-/** A few at a time: hashing takes 32 MiB and a core each, and a crowd at the door must not take them all. */
+/** A few at a time: hashing takes 32 MiB and a core each, and a crowd signing in must not take them all. */
 export class Busy extends Error {
   override name = 'Busy'
 }

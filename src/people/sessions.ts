@@ -15,7 +15,7 @@ export const IDLE_DAYS = 30
 export const ABSOLUTE_DAYS = 90
 
 export interface Sessions {
-  /** A new session; the token is told this once. */
+  /** A new session; the token is given this once. */
   open(personId: string): string
   /** Who holds the token; null when it is unknown, too old, or the account was closed. */
   holder(token: string): Person | null

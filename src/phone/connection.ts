@@ -3,7 +3,7 @@ import type { Database } from './database.ts'
 
 export type On = <T>(work: (db: Database) => Promise<T>) => Promise<T>
 
-/** `onGone` hears that what was read before may be out of date. */
+/** `onGone` is called when what was read before may be out of date. */
 export function connectionOf(open: (onGone: () => void) => Promise<Database>, onGone: () => void): On {
   let opened: Promise<Database> | null = null
   const forget = (): void => {

@@ -1,2 +1,2 @@
-/** The door of this room; README.md says what is behind it. */
+/** What other parts may import from here; README.md explains. */
 export type { Built } from './files.ts'

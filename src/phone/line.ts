@@ -54,7 +54,7 @@ export function lineOf(
     return on((db) => sendAll({ db, fetch: parts.fetch, now: parts.now, viewer, moved }))
   }
 
-  // The round first: asking for it tells whether there is signal and who is signed in. An entry that is handed to a dead
+  // The round first: asking for it shows whether there is signal and who is signed in. An entry that is handed to a dead
   // network may have arrived for all we know, and could no longer be changed in place.
   async function talk(fresh: number): Promise<Ended> {
     const { head } = await snapshot()

@@ -33,11 +33,11 @@ export interface Memory {
   repository: (of: Snapshot, base: Base, day: Day) => PhoneBook
   /** The round is as it was, asked for anew. */
   confirmed: (head: RoundHead) => Promise<void>
-  /** Something on the disk has changed. Tells everybody. */
+  /** Something on the disk has changed. Reports it to every page. */
   changed: () => Promise<void>
   /** Forgets the round: whoever it was for is not signed in any more. */
   forget: () => Promise<void>
-  /** Tells everybody how it stands. */
+  /** Reports how it stands to every page. */
   tellAll: () => Promise<void>
 }
 
@@ -88,7 +88,7 @@ export function memoryOf(
     async confirmed(head) {
       const mine = snapshot()
       const before = await mine
-      // A form may have been kept, or the round forgotten, in between: then it is read from the disk anew.
+      // A form may have been kept, or the round forgotten, in between: then it is read from the disk again.
       if (known === mine && before.head !== null) known = Promise.resolve({ ...before, head, base: head })
     },
     changed,

@@ -1,4 +1,4 @@
-/** The round as the server last told it: kept whole, or brought up to date colony by colony. */
+/** The round as the server last sent it: kept whole, or brought up to date colony by colony. */
 
 import { z } from 'zod'
 import { FORMAT, type RoundBundle, type RoundSettings, type RoundViewer } from '../features/offline/index.ts'

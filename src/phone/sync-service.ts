@@ -25,7 +25,7 @@ import type { Base } from './round-store.ts'
 export interface SyncServiceParts extends LineParts {
   open: (onGone: () => void) => Promise<Database>
   built: (source: string) => string | null
-  /** Hears how it stands, after every change. */
+  /** Called with how it stands, after every change. */
   tell: (state: PhoneState) => void
 }
 

@@ -31,17 +31,15 @@ export const INSURED_UNTIL = 28
 
 /** A frame of eggs as insurance is asked for in its days, and not for ever after. */
 export function endInsurance(s: State, today: Day): void {
-  if (s.queen.is !== 'none' && today > addDays(s.lastYoungBrood, INSURED_UNTIL)) s.void('egg-frame', today)
+  const insured = s.pending('egg-frame')?.insurance === true
+  if (insured && today > addDays(s.lastYoungBrood, INSURED_UNTIL)) s.void('egg-frame', today)
 }
 
 /** Days before its window from which the frame as insurance is listed: most colonies will have shown their layer by then. */
 const INSURANCE_AHEAD = 4
 
-export const isFarInsurance = (s: State, ask: Ask, today: Day): boolean =>
-  ask.rule === 'egg-frame' &&
-  s.queen.is !== 'none' &&
-  ask.answeredOn === null &&
-  ask.opens > addDays(today, INSURANCE_AHEAD)
+export const isFarInsurance = (ask: Ask, today: Day): boolean =>
+  ask.insurance === true && ask.answeredOn === null && ask.opens > addDays(today, INSURANCE_AHEAD)
 
 /** Move-out: the day on which all is met; until then, the span in which that is expected. */
 export function askMoveOut(s: State, readiness: Readiness): Ask | null {

@@ -17,7 +17,7 @@ export const NUCLEUS_FRAMES = 1.5
 /** Least frames of bees for a nucleus whose virgin is to mate: two medium frames (Ohio queen breeders' practice, 2013). */
 export const MATING_NUCLEUS_FRAMES = 2
 /** Days for which robbing keeps the lid on (common practice: until the evening of the day after it was stopped). */
-export const ROBBING_DAYS = 2
+const ROBBING_DAYS = 2
 
 /** About when a queen raised from brood given or left on that day would fly to mate. */
 export const wouldMate = (day: Day): Day => addDays(day, EMERGENCE_AFTER_LOSS.likely + MATES_AFTER_EMERGENCE)

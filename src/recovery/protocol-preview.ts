@@ -52,7 +52,7 @@ const asked = (plan: Plan): Check[] =>
 const sameWindow = (a: Check, b: Check): boolean =>
   a.opens === b.opens && a.due === b.due && a.closes === b.closes
 
-/** What changes for a colony, null when nothing does. Move-out is told by readiness and its expected day. */
+/** What changes for a colony, null when nothing does. Move-out is judged by readiness and its expected day. */
 export function changeFor(
   history: History,
   today: Day,

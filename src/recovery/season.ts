@@ -1,7 +1,7 @@
 /** What the season allows, as far as the yard has said in which months its queens mate. */
 import { FULL_LOOK_C, SHORT_LOOK_C } from '../biology/index.ts'
 import type { Day } from '../days.ts'
-import { MONTHS, type Month, matesOn, type Protocol } from './protocol.ts'
+import { MONTHS, type Month, type Protocol } from './protocol.ts'
 
 /** From so many months away from any in which queens mate, the lid stays on but for a warm spell (judgement). */
 const COLD_FROM = 2
@@ -14,9 +14,6 @@ export function coldSeason(p: Protocol, day: Day): boolean {
   const month = Number(day.slice(5, 7))
   return p.matingMonths.length > 0 && p.matingMonths.every((m) => apart(Number(m), month) >= COLD_FROM)
 }
-
-/** Whether no brood is nothing out of the ordinary: out of the months in which queens mate. */
-export const restingSeason = (p: Protocol, day: Day): boolean => !matesOn(p, day)
 
 /** Least outdoor temperature for a full look at every frame, and for a short one at two or three, °C (D. Caron). */
 export const leastC = (look: 'full' | 'short'): number => (look === 'full' ? FULL_LOOK_C : SHORT_LOOK_C)

@@ -57,6 +57,8 @@ export interface Ask {
   lookedOn: Day | null
   /** What that visit left out, though the answer hangs on it; empty when it looked at all of it. */
   missing: readonly Sought[]
+  /** A frame of eggs as insurance, not as the next rung. */
+  insurance?: true
 }
 
 /** What a question may hang on. */

@@ -6,7 +6,7 @@
 
 import { type Standardised, standardise } from './columns.ts'
 import { baselineHazard, type CoxRows, coxLikelihood } from './cox-likelihood.ts'
-import { at, cholesky, dot, inverse, type Matrix, solve, zeros } from './matrix.ts'
+import { at, cholesky, dot, inverse, type Matrix, solve, submatrix, zeros } from './matrix.ts'
 import { type Likelihood, type Maximum, maximise, profileLimits, ratioTest } from './maximise.ts'
 import { riskSets, type SurvivalRows } from './risk-sets.ts'
 import { chiSquareAbove, normalAbove, zFor } from './special.ts'
@@ -22,8 +22,8 @@ export interface Term {
   upper: number | null
   p: number | null
   /**
-   * Where limits and p come from: Wald, or the profile of the penalised likelihood for the columns that separate
-   * (up to {@link PROFILE_UP_TO} colonies, it is slow).
+   * Where limits and p come from: Wald, or the profile of the likelihood: of the penalised one for the columns that
+   * separate, of the plain one where it was asked for (up to {@link PROFILE_UP_TO} colonies, it is slow).
    */
   limitsBy: 'wald' | 'profile' | null
 }
@@ -48,6 +48,11 @@ export interface CoxFit {
   wald: ChiSquareTest
   /** Rao's score test at zero. */
   score: ChiSquareTest
+  /**
+   * One test for several columns at once, by their places in the list given: the likelihood ratio (penalised where the fit
+   * is), or Wald's for many colonies. Null when none of the columns could be estimated.
+   */
+  testOf: (columns: readonly number[]) => ChiSquareTest | null
   /** Cumulative hazard when every column is 0, by day with a loss; worked out when asked for. */
   baseline: () => { day: number; cumulative: number }[]
 }
@@ -63,7 +68,8 @@ export const PROFILE_UP_TO = 5000
 /** A coefficient that Newton would still move by more than this has not settled: it separates. */
 const SETTLED = 1e-3
 
-interface Firth {
+/** Where limits come from the profile. */
+interface Profile {
   likelihood: Likelihood
   /** True for the coefficients whose limits are to come from the profile. */
   profiled: (i: number) => boolean
@@ -78,13 +84,14 @@ interface Problem {
 
 /**
  * Fits the model; null when nobody was lost or no column varies.
- * `method` 'firth-penalised' asks for the penalty whatever the data.
+ * `method` 'firth-penalised' asks for the penalty whatever the data; `profile` for profile limits in every column, which
+ * hold with few losses where Wald's do not.
  * Example: the gehan data with control = 1 for placebo: ratio 4.82 (2.15 to 10.81), see tests/reference/cox.test.ts.
  */
 export function cox(
   rows: SurvivalRows,
   columns: readonly Column[],
-  options: { confidence?: number; method?: CoxFit['method'] } = {},
+  options: { confidence?: number; method?: CoxFit['method']; profile?: boolean } = {},
 ): CoxFit | null {
   // Rows are laid out in the order in which they are walked, so that memory is read straight through.
   const order = riskSets(rows).leaving.rows
@@ -101,13 +108,18 @@ export function cox(
   const problem = { rows: coxRows, columns: standard, plain: coxLikelihood(coxRows, false) }
   const start = firstGuess(coxRows, ordered)
   const plain = options.method === 'firth-penalised' ? null : maximise(problem.plain, start)
-  if (plain?.converged === true) return described(problem, columns, plain, null, options.confidence)
+  const few = standard.rows <= PROFILE_UP_TO
+  if (plain?.converged === true) {
+    const profiled = (): boolean => few && options.profile === true
+    const profile = { likelihood: problem.plain, profiled }
+    return described(problem, columns, plain, 'maximum-likelihood', profile, options.confidence)
+  }
   const likelihood = coxLikelihood(coxRows, true)
   const top = maximise(likelihood, start, undefined, 500)
   if (top === null || !top.converged) return null
   const profiled = (i: number): boolean =>
-    standard.rows <= PROFILE_UP_TO && Math.abs(plain?.step[i] ?? 1) > SETTLED
-  return described(problem, columns, top, { likelihood, profiled }, options.confidence)
+    few && (options.profile === true || Math.abs(plain?.step[i] ?? 1) > SETTLED)
+  return described(problem, columns, top, 'firth-penalised', { likelihood, profiled }, options.confidence)
 }
 
 /** Above so many rows, a fit to every eighth of them is taken to start from: fewer steps through all of them. */
@@ -144,12 +156,13 @@ function described(
   { rows, columns, plain }: Problem,
   given: readonly Column[],
   top: Maximum,
-  firth: Firth | null,
+  method: CoxFit['method'],
+  profile: Profile,
   confidence = 0.95,
 ): CoxFit | null {
   const factor = cholesky(top.at.information)
   const nullAt = plain(new Float64Array(rows.width))
-  const topAt = firth === null ? top.at : plain(top.beta)
+  const topAt = method === 'maximum-likelihood' ? top.at : plain(top.beta)
   const nullFactor = nullAt === null ? null : cholesky(nullAt.information)
   if (factor === null || nullAt === null || nullFactor === null || topAt === null) return null
   const inner = inverse(factor)
@@ -170,13 +183,13 @@ function described(
         p: null,
         limitsBy: null,
       }
-    return term(c.name, i, columns.scale[i] ?? 1, at(inner, i, i), top, firth, confidence)
+    return term(c.name, i, columns.scale[i] ?? 1, at(inner, i, i), top, profile, confidence)
   })
   const df = rows.width
   const test = (chisq: number): ChiSquareTest => ({ chisq, df, p: chiSquareAbove(chisq, df) })
   const information = top.at.information
   return {
-    method: firth === null ? 'maximum-likelihood' : 'firth-penalised',
+    method,
     colonies: rows.sets.leaving.rows.length,
     lost: rows.sets.events,
     terms,
@@ -191,6 +204,13 @@ function described(
       ),
     ),
     score: test(dot(nullAt.score, solve(nullFactor, nullAt.score))),
+    testOf: (asked) =>
+      jointTest(
+        asked.flatMap((j) => columns.kept.indexOf(j)).filter((i) => i >= 0),
+        top,
+        inner,
+        columns.rows <= PROFILE_UP_TO ? profile.likelihood : null,
+      ),
     baseline: () => baseline(rows, columns, top.beta),
   }
 }
@@ -201,14 +221,14 @@ function term(
   scale: number,
   variance: number,
   top: Maximum,
-  firth: Firth | null,
+  profile: Profile,
   confidence: number,
 ): Term {
   const inner = top.beta[i] ?? 0
   const error = Math.sqrt(variance)
   const coef = inner / scale
   const shared = { name, coef, stdErr: error / scale, ratio: Math.exp(coef) }
-  if (firth === null || !firth.profiled(i)) {
+  if (!profile.profiled(i)) {
     const half = zFor(confidence) * error
     return {
       ...shared,
@@ -218,8 +238,8 @@ function term(
       limitsBy: 'wald',
     }
   }
-  const [lower, upper] = profileLimits(firth.likelihood, top, i, error, confidence)
-  const ratio = ratioTest(firth.likelihood, top, i)
+  const [lower, upper] = profileLimits(profile.likelihood, top, i, error, confidence)
+  const ratio = ratioTest(profile.likelihood, top, [i])
   return {
     ...shared,
     lower: lower === null ? null : Math.exp(lower / scale),
@@ -227,6 +247,26 @@ function term(
     p: ratio === null ? null : chiSquareAbove(ratio, 1),
     limitsBy: 'profile',
   }
+}
+
+/** By the likelihood ratio where a likelihood is handed over, else Wald's. */
+function jointTest(
+  places: readonly number[],
+  top: Maximum,
+  covariance: Matrix,
+  likelihood: Likelihood | null,
+): ChiSquareTest | null {
+  const df = places.length
+  if (df === 0) return null
+  const chisq = likelihood === null ? waldOf(places, top, covariance) : ratioTest(likelihood, top, places)
+  return chisq === null ? null : { chisq, df, p: chiSquareAbove(chisq, df) }
+}
+
+function waldOf(places: readonly number[], top: Maximum, covariance: Matrix): number | null {
+  const factor = cholesky(submatrix(covariance, places))
+  if (factor === null) return null
+  const beta = Float64Array.from(places, (i) => top.beta[i] ?? 0)
+  return dot(beta, solve(factor, beta))
 }
 
 function baseline(rows: CoxRows, columns: Standardised, beta: Float64Array): ReturnType<CoxFit['baseline']> {

@@ -130,6 +130,24 @@ export function asLost(c: DayCounts, ways: readonly number[]): DayCounts {
   return { ...c, lost: [lost], left }
 }
 
+/** The counts with the first ways only: those of the others become leaving. Example: firstWays(c, 3) of six. */
+export function firstWays(c: DayCounts, ways: number): DayCounts {
+  const left = Int32Array.from(c.left)
+  for (const by of c.lost.slice(ways))
+    for (let d = 0; d <= c.lastDay; d++) left[d] = (left[d] ?? 0) + (by[d] ?? 0)
+  return { ...c, lost: c.lost.slice(0, ways), left }
+}
+
+/** The counts with two ways only: those named as the first, all others as the second. */
+export function thisWayOrOther(c: DayCounts, ways: readonly number[]): DayCounts {
+  const [named, other] = [new Int32Array(c.lastDay + 1), new Int32Array(c.lastDay + 1)]
+  for (const [i, by] of c.lost.entries()) {
+    const target = ways.includes(i + 1) ? named : other
+    for (let d = 0; d <= c.lastDay; d++) target[d] = (target[d] ?? 0) + (by[d] ?? 0)
+  }
+  return { ...c, lost: [named, other] }
+}
+
 /** Several groups taken together. */
 export function together(groups: readonly DayCounts[]): DayCounts {
   const last = groups.reduce((m, c) => (c.lastDay > m ? c.lastDay : m), -1)

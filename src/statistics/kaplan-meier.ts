@@ -6,6 +6,7 @@
  */
 import { type DayCounts, lostOn } from './day-counts.ts'
 import { zFor } from './special.ts'
+import { type ThinDay, thinDay } from './thin.ts'
 
 export type LimitKind = 'log-log' | 'log' | 'plain'
 
@@ -30,6 +31,8 @@ export interface Curve {
   colonies: number
   lost: number
   confidence: number
+  /** From this day on the curve hangs on a handful of colonies; null: it does not. */
+  thin: ThinDay | null
   steps: Step[]
 }
 
@@ -86,7 +89,7 @@ export function kaplanMeier(counts: DayCounts, confidence = 0.95, kind: LimitKin
       upper: limits?.[1] ?? null,
     })
   }
-  return { colonies: counts.colonies, lost: allLost, confidence, steps }
+  return { colonies: counts.colonies, lost: allLost, confidence, thin: thinDay(counts), steps }
 }
 
 /** Greenwood's standard error of S itself; null where S is 0. */

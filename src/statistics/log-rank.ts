@@ -23,8 +23,31 @@ export interface LogRank {
  * Left truncation is allowed for. Example: see tests/reference/survival.test.ts.
  */
 export function logRank(groups: readonly DayCounts[], rho = 0): LogRank | null {
-  const sums = observedAndExpected(groups, rho)
-  const compared = groups.map((_, g) => g).filter((g) => (sums.expected[g] ?? 0) > 0)
+  return tested(observedAndExpected(groups, rho))
+}
+
+/**
+ * The same with colonies compared only with those of their own stratum, such as the kind of job: the differences and
+ * their variances are added up over the strata. Every stratum lists the same groups in the same order; a group may have
+ * nobody in a stratum. Example: see tests/reference/review-tests.test.ts.
+ */
+export function stratifiedLogRank(strata: readonly (readonly DayCounts[])[], rho = 0): LogRank | null {
+  const [first, ...rest] = strata.map((groups) => observedAndExpected(groups, rho))
+  if (first === undefined) return null
+  const sum = rest.reduce(
+    (a, b) => ({
+      observed: a.observed.map((x, g) => x + (b.observed[g] ?? 0)),
+      expected: a.expected.map((x, g) => x + (b.expected[g] ?? 0)),
+      variance: a.variance.map((row, g) => row.map((x, h) => x + at(b.variance, g, h))),
+    }),
+    first,
+  )
+  return tested(sum)
+}
+
+function tested(sums: Pick<LogRank, 'observed' | 'expected' | 'variance'>): LogRank | null {
+  const groups = Array.from(sums.expected, (_, g) => g)
+  const compared = groups.filter((g) => (sums.expected[g] ?? 0) > 0)
   // The differences add up to 0, so one group is left out.
   const keep = compared.slice(0, -1)
   if (keep.length === 0) return null

@@ -128,11 +128,11 @@ export function profileLimits(
   return [side(-1), side(1)]
 }
 
-/** Twice the fall of the maximum when coefficient j is held at 0: the penalised (or plain) likelihood ratio test, 1 df. */
-export function ratioTest(likelihood: Likelihood, top: Maximum, j: number): number | null {
+/** Twice the fall of the maximum when these coefficients are held at 0: the penalised (or plain) likelihood ratio test. */
+export function ratioTest(likelihood: Likelihood, top: Maximum, zero: readonly number[]): number | null {
   const start = Float64Array.from(top.beta)
-  start[j] = 0
-  const others = Array.from(start, (_, i) => i).filter((i) => i !== j)
+  for (const j of zero) start[j] = 0
+  const others = Array.from(start, (_, i) => i).filter((i) => !zero.includes(i))
   const held = maximise(likelihood, start, others, 200)
   return held === null ? null : Math.max(0, 2 * (top.at.value - held.at.value))
 }

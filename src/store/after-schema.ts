@@ -16,7 +16,7 @@ export const customerLetter = sqliteTable(
     colony: text('colony').$type<ColonyId>().notNull(),
     /** Of the secret part of the address. */
     digest: text('digest').notNull().unique(),
-    /** The letter tells the journal up to this day. */
+    /** The letter covers the journal up to this day. */
     asOf: text('as_of').notNull(),
     /** A few words of the writer's own, above the rest. */
     words: text('words'),
@@ -38,7 +38,7 @@ export const moveRecord = sqliteTable(
     version: integer('version').notNull(),
     savedAt: text('saved_at').notNull(),
     savedBy: text('saved_by').notNull(),
-    /** The whole record as JSON (src/after/move-record.ts), keys sorted. */
+    /** The whole record as JSON (src/records/move-out-record.ts), keys sorted. */
     payload: text('payload').notNull(),
   },
   (t) => [

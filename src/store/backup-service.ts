@@ -26,7 +26,7 @@ export interface BackupServiceOptions {
   clock: () => Date
   /** The yard's day of an instant. */
   dayOf: (instant: Date) => string
-  /** Hears of failures. */
+  /** Called with failures. */
   report: (error: unknown) => void
   folder?: string
 }

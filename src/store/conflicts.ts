@@ -1,4 +1,4 @@
-/** What new entries make wrong in their colony's history, told of the new entry that causes it. */
+/** What new entries make wrong in their colony's history, reported for the new entry that causes it. */
 
 import type { Day } from '../days.ts'
 import { contradictions, type Problem } from '../journal/index.ts'

@@ -1,4 +1,5 @@
 /** A colony's rows folded into its history. Pure, so that the phone folds the same way. */
+
 import type { ColonyId, Tag } from '../ids.ts'
 import { type History, historyOf, type Intake, standing } from '../journal/index.ts'
 import type { JournalRow } from './types.ts'

@@ -1,4 +1,4 @@
-/** The door of this room for what needs Node; README.md says what is behind it. */
+/** What other parts may import from here, of what needs Node; README.md explains. */
 
 export { backupFolder, takeBackup } from './backup.ts'
 export { backupServiceOf } from './backup-service.ts'

@@ -44,7 +44,7 @@ export function openStore(file: string, options: OpenOptions = {}): Store {
   return options.migrate === false ? assemble(connection).store : storeOn(connection)
 }
 
-/** For the other rooms that keep their own tables in the same file. */
+/** For other parts that keep their own tables in the same file. */
 export function openConnection(file: string, options: OpenOptions = {}): Connection {
   let connection: Connection | undefined
   try {
@@ -68,7 +68,7 @@ function inWords(error: unknown, file: string): unknown {
   return error
 }
 
-/** The store on a connection that is up to date; projections made by other rules are made again first. */
+/** The store on a connection that is up to date; projections made by other rules are recomputed first. */
 export function storeOn(connection: Connection): Store {
   const { store, projections } = assemble(connection)
   try {

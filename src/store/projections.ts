@@ -18,9 +18,9 @@ export interface Projections {
   /** Makes one colony's plan again, as of a day. */
   again(id: ColonyId, day: Day): void
   refresh(today: Day): number
-  /** Plans anew for another protocol or by other rules, every colony as of the day it had. */
+  /** Recomputes plans for another protocol or by other rules, every colony as of the day it had. */
   replan(): void
-  /** Plans anew when the rules have changed since the projections were made. Returns whether it did. */
+  /** Recomputes plans when the rules have changed since the projections were made. Returns whether it did. */
   catchUp(stamp: number): boolean
   rebuild(today: Day): number
 }

@@ -1,8 +1,8 @@
 /**
- * Changes of the yard's protocol: who, when, from what to what; and plans made again in slices, so that a yard of many
+ * Changes of the yard's protocol: who, when, from what to what; and plans recomputed in slices, so that a yard of many
  * colonies goes on answering meanwhile.
  *
- * While plans are being made again the stamp of the rules (PRAGMA user_version) is 0: should the server die half-way,
+ * While plans are being recomputed the stamp of the rules (PRAGMA user_version) is 0: should the server die half-way,
  * the next start makes them all.
  */
 
@@ -34,14 +34,14 @@ export interface Recomputing {
 export interface Protocols {
   /** Newest first. */
   changes(limit?: number): ProtocolChange[]
-  /** Keeps what the yard does otherwise and notes the change; plans are to be made again by `remakeSome`. */
+  /** Keeps what the yard does otherwise and notes the change; plans are to be recomputed by `remakeSome`. */
   change(
     after: ProtocolOverrides,
     stamp: { changedAt: string; changedBy: string; reason?: string | undefined },
   ): Problem[]
   /** Takes over a history of changes, oldest first, where there is none. */
   take(changes: readonly ProtocolChange[]): void
-  /** Queues every plan to be made again. */
+  /** Queues every plan to be recomputed. */
   remakeAll(): void
   /** How far that is; null when no plan waits. */
   recomputing(): Recomputing | null

@@ -1,6 +1,6 @@
 /**
  * A number that changes whenever the rules of planning do: a hash of the code that makes projections. Kept in the
- * database (PRAGMA user_version), it tells at start that the projections were made by other rules, so that nobody has
+ * database (PRAGMA user_version), it shows at start that the projections were made by other rules, so that nobody has
  * to remember to rebuild after an update.
  */
 import { createHash } from 'node:crypto'

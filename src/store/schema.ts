@@ -1,8 +1,8 @@
 /**
  * The tables, as drizzle knows them. `entry` is the journal and the only truth; `colony` and `planned_check` are
- * caches of it, dropped and made again at will; `setting` holds the yard's choices.
+ * caches of it, dropped and recomputed at will; `setting` holds the yard's choices.
  *
- * drizzle cannot say STRICT, WITHOUT ROWID, DEFERRABLE or CREATE TRIGGER: migrations/README.md tells how those get
+ * drizzle cannot say STRICT, WITHOUT ROWID, DEFERRABLE or CREATE TRIGGER: migrations/README.md says how those get
  * into the SQL, and tests/store/schema.http.test.ts checks that they did. Days are 'YYYY-MM-DD', instants UTC ISO text.
  */
 

@@ -1,4 +1,4 @@
-/** What the store promises to the rest of the house. */
+/** What the store promises to the rest of the program. */
 
 import type { Day } from '../days.ts'
 import type { ColonyId, EntryId, Tag } from '../ids.ts'
@@ -130,7 +130,7 @@ export interface Repository {
   colonies(filter?: ColonyFilter): ColonySummary[]
   /**
    * Colonies in the yard with something to do on that day, in walking order: an action is advised, or a check is open
-   * (one that is not due yet can wait until `nextCloses`). Plans of other days are made again first; where the disk is
+   * (one that is not due yet can wait until `nextCloses`). Plans of other days are recomputed first; where the disk is
    * full they are made in memory, so the round can be walked all the same.
    */
   today(today: Day): ColonySummary[]
@@ -166,7 +166,7 @@ export interface Store extends Repository {
   /** Every colony with its history, closed ones too. */
   histories(): Iterable<{ id: ColonyId; history: History }>
   settings: Settings
-  /** Changes of the protocol, with the plans made again in slices. */
+  /** Changes of the protocol, with the plans recomputed in slices. */
   protocols: Protocols
   /** Removal sheets: private. */
   removals: Removals

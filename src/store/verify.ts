@@ -55,7 +55,7 @@ export function verify(connection: Connection, journal: Journal, protocol: () =>
   }
 }
 
-/** Other rules make other plans, which is no damage; 0 stands there while plans are being made again. */
+/** Other rules make other plans, which is no damage; 0 stands there while plans are being recomputed. */
 const madeByTheseRules = ({ raw }: Connection): boolean =>
   raw.pragma('user_version', { simple: true }) === rulesStamp()
 

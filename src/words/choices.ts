@@ -67,6 +67,7 @@ const QUEEN_LABELS: Record<(typeof QUEEN_AT_INTAKE)[number], Omit<Choice, 'value
   loose: { label: 'Loose', hint: 'seen, running in the box' },
   unseen: { label: 'Not seen', hint: 'may be in, may be lost' },
   lost: { label: 'Dead or lost', hint: 'found dead, or left behind' },
+  unknown: { label: 'Not written down', hint: 'of an old book' },
 }
 export const QUEEN: Choice[] = QUEEN_AT_INTAKE.map((value) => ({ value, ...QUEEN_LABELS[value] }))
 
@@ -197,6 +198,7 @@ export const OUTCOME: Choice[] = choices(OUTCOMES, {
   died: 'Died',
   absconded: 'Absconded',
   other: 'Something else',
+  unknown: 'Gone, not known how',
 })
 
 /** Why a box could not be got to. */

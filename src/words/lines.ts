@@ -93,6 +93,7 @@ const LEFT: Record<string, string> = {
   died: 'Died',
   absconded: 'Absconded',
   other: 'Left the yard',
+  unknown: 'Gone, not known how',
 }
 
 /** How a colony left, in words. */

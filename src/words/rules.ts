@@ -22,7 +22,7 @@ interface RuleWords {
 export const RULE_WORDS: Record<Rule, RuleWords> = {
   'outside-look': { name: 'First look from outside', question: 'Flying? Feed? Dead bees? Still there?' },
   'queen-release': { name: 'Look to the queen’s cage', question: 'Is she out of the cage, and accepted?' },
-  'telling-visit': { name: 'The telling visit', question: 'Eggs? Queen cells? Neither?' },
+  'telling-visit': { name: 'The first brood check', question: 'Eggs? Queen cells? Neither?' },
   'egg-frame': { name: 'Give a frame of eggs', question: 'Give a frame of eggs from a donor.' },
   'cells-on-egg-frame': { name: 'Read the frame of eggs', question: 'Queen cells on the frame you gave?' },
   'recheck-eggs': { name: 'Look for eggs again', question: 'Eggs that cannot be the donor’s?' },

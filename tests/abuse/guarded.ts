@@ -39,7 +39,7 @@ const GUARDS: Record<string, Guard> = {
   message_choice: { columns: '*', action: 'manage-people', erase: null, own: true },
 }
 
-/** The journal is watched entry by entry; plans, sessions and what was told are the app's own bookkeeping. */
+/** The journal is watched entry by entry; plans, sessions and what was sent are the app's own bookkeeping. */
 const ELSEWHERE = [
   '__drizzle_migrations',
   'calendar_event',

@@ -1,4 +1,4 @@
-/** What comes over a raw connection: too much, too slowly, out of the house, through a proxy that lies. */
+/** What comes over a raw connection: too much, too slowly, from another network, through a proxy that lies. */
 import { mkdtempSync, readFileSync, rmSync } from 'node:fs'
 import { connect } from 'node:net'
 import { tmpdir } from 'node:os'

@@ -1,5 +1,5 @@
 /** The examples in the documentation, run as they stand against a yard: what is written there is what is answered. */
-import { existsSync, readFileSync } from 'node:fs'
+import { readFileSync } from 'node:fs'
 import { fileURLToPath } from 'node:url'
 import { describe, expect, test } from 'vitest'
 import { NAMES, ORIGIN, testYard } from '../support/yard-app.ts'
@@ -59,15 +59,9 @@ function callOf(words: readonly string[]): Call {
   return call
 }
 
-const sources = ['src/features/api/README.md', 'README.md'].filter(
-  (path) => existsSync(at(path)) && BETWEEN.test(readFileSync(at(path), 'utf8')),
-)
+const path = 'src/features/api/README.md'
 
-test('there are examples somewhere', () => {
-  expect(sources.length).toBeGreaterThan(0)
-})
-
-describe.each(sources)('in %s', (path) => {
+describe(`in ${path}`, () => {
   const examples = examplesIn(BETWEEN.exec(readFileSync(at(path), 'utf8'))?.[1] ?? '')
 
   test('every command has its answer', () => {

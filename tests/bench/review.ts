@@ -55,6 +55,8 @@ function colonies(count: number): ColonyFacts[] {
       hoursOpenToBoxed: Math.round(random() * 60) / 10,
       method: pick(['vacuum', 'brushed', 'trap'] as const),
       removedBy: null,
+      lookedAfterBy: null,
+      lastSeen: null,
       outcome: on <= AS_OF && random() < 0.95 ? { what, on, into: null } : null,
       followedFrom: intakeOn,
     }

@@ -1,4 +1,5 @@
 /** `npm run bench`: prints how long the hot paths take. Not a test: figures depend on the machine. One name runs one. */
+import { bench as advice } from './advice/bench.ts'
 import { bench as faults } from './faults.ts'
 import { bench as forecast } from './forecast.ts'
 import { bench as forecasts } from './foresight-pages.ts'
@@ -15,6 +16,7 @@ const BENCHES: Record<string, () => void | Promise<void>> = {
   phone,
   faults,
   load,
+  advice,
 }
 
 const wanted = process.argv.slice(2)

@@ -43,7 +43,12 @@ describe('resettle plan', () => {
       'spans',
       'horizon',
       'surprises',
+      'missing',
+      'lost',
+      'until',
       'readiness',
+      'belief',
+      'options',
     ])
     expect(printed).toMatchObject({ tag: 'C-1', asOf: '2026-05-06', day: 5, phase: 'queen-unknown' })
   })
@@ -62,7 +67,7 @@ describe('resettle plan', () => {
     expect(run.code).toBe(2)
     expect(run.out).toBe('')
     expect(run.err.trimEnd().split('\n')).toEqual([
-      'entry 1: queen: must be one of: caged, loose, unseen, lost; not "lsot"',
+      'entry 1: queen: must be one of: caged, loose, unseen, lost, unknown; not "lsot"',
       'entry 2: eggz: has no field "eggz"',
     ])
   })

@@ -80,9 +80,10 @@ describe('the invented yard', () => {
     expect([...types].sort()).toEqual([...REMOVAL_TYPES].sort())
   })
 
+  // 'unknown' is for old books: this yard has written down how each of its colonies left.
   it('shows every way of leaving', () => {
     const ways = new Set(live.map((h) => h?.outcome?.what).filter((w) => w !== undefined))
-    expect([...ways].sort()).toEqual([...OUTCOMES].sort())
+    expect([...ways].sort()).toEqual(OUTCOMES.filter((what) => what !== 'unknown').sort())
   })
 
   it('shows every kind of entry', () => {

@@ -16,7 +16,7 @@ const event = (more: Partial<CalendarEvent> = {}): CalendarEvent => ({
   yard: 'Quarry',
   from: '2026-06-10',
   to: '2026-06-12',
-  title: 'W-2: the telling visit',
+  title: 'W-2: the first brood check',
   place: 'Quarry, stand 2',
   text: 'Eggs? Queen cells? Neither?\nWindow: Tue 9 to Fri 12 Jun, best Wed 10 Jun.',
   path: '/colony/W-2',

@@ -71,6 +71,41 @@ describe('reading', () => {
     expect(problems.map((p) => p.line)).toEqual([5])
   })
 
+  it('takes semicolons and tabs between the columns, with a decimal comma in numbers', () => {
+    const text = [
+      'tag;removal_type;intake_on;queen_at_intake;outdoor_c;note',
+      'A;wall;2026-05-01;caged;29,4;"hot, dry"',
+    ].join('\n')
+    const row = { tag: 'A', removal_type: 'wall', outdoor_c: 29.4, note: 'hot, dry', line: 2 }
+    expect(readColonies(text, TODAY)).toMatchObject({ rows: [row], problems: [] })
+    const tabs = text.replaceAll(';', '\t')
+    expect(readColonies(tabs, TODAY)).toMatchObject({ rows: [row], problems: [] })
+    // Between commas a decimal comma would be two cells, so it stays a mistake.
+    const commas = 'tag,removal_type,intake_on,queen_at_intake,outdoor_c\nA,wall,2026-05-01,caged,"29,4"'
+    expect(readColonies(commas, TODAY).problems).toHaveLength(1)
+  })
+
+  it('takes what nobody knows: how it left, on which day, the queen, the kind of job', () => {
+    const rows = [
+      'A,unknown,,2026-05-01,,unknown,,,,,,,unknown,2026-06-01,,',
+      'B,wall,,2026-05-01,,caged,,,,,,,died,,,',
+    ]
+    const read = readColonies(`${HEADER}\n${rows.join('\n')}\n`, TODAY)
+    expect(read.problems).toEqual([])
+    expect(read.rows).toMatchObject([
+      { removal_type: 'unknown', queen_at_intake: 'unknown', outcome: 'unknown', outcome_on: '2026-06-01' },
+      { outcome: 'died' },
+    ])
+    expect(read.rows[1]?.outcome_on).toBeUndefined()
+  })
+
+  it('a box used again after a colony that left on a day nobody wrote down', () => {
+    const first = 'A,wall,,2026-05-01,,caged,,,,,,,died,,,'
+    expect(readColonies(`${HEADER}\n${first}\nA,wall,,2026-07-01,,caged,,,,,,,,,,`, TODAY).problems).toEqual(
+      [],
+    )
+  })
+
   it('the header alone: no colonies, no problem', () => {
     expect(read()).toEqual({ rows: [], problems: [] })
   })
@@ -85,11 +120,11 @@ describe('what is wrong is said with its line and column', () => {
     ],
     [
       'A,wall,,1.5.2026,,caged,,,,,,,,,,',
-      'line 2: intake_on: must be a real date written YYYY-MM-DD, not "1.5.2026"',
+      'line 2: intake_on: "1.5.2026" can be read two ways, 2026-05-01 or 2026-01-05; write the one that is meant',
     ],
     [
       'A,wall,,2026-05-01,,fine,,,,,,,,,,',
-      'line 2: queen_at_intake: must be one of: caged, loose, unseen, lost; not "fine"',
+      'line 2: queen_at_intake: must be one of: caged, loose, unseen, lost, unknown; not "fine"',
     ],
     [
       'A,wall,,2026-05-01,,caged,0.3,,,,,,,,,',
@@ -101,11 +136,7 @@ describe('what is wrong is said with its line and column', () => {
       'A,wall,2026-05-02,2026-05-01,,caged,,,,,,,,,,',
       'line 2: removed_on: 2026-05-02 is after the intake on 2026-05-01',
     ],
-    [
-      'A,wall,,2026-08-02,,caged,,,,,,,,,,',
-      'line 2: intake_on: 2026-08-02 is after 2026-08-01, the day of this look',
-    ],
-    ['A,wall,,2026-05-01,,caged,,,,,,,died,,,', 'line 2: outcome_on: is missing, but the outcome is "died"'],
+    ['A,wall,,2026-08-02,,caged,,,,,,,,,,', 'line 2: intake_on: 2026-08-02 is after 2026-08-01, today'],
     [
       'A,wall,,2026-05-01,,caged,,,,,,,,2026-06-01,,',
       'line 2: outcome: is missing, but outcome_on says 2026-06-01',
@@ -116,7 +147,7 @@ describe('what is wrong is said with its line and column', () => {
     ],
     [
       'A,wall,,2026-05-01,,caged,,,,,,,died,2026-08-02,,',
-      'line 2: outcome_on: 2026-08-02 is after 2026-08-01, the day of this look',
+      'line 2: outcome_on: 2026-08-02 is after 2026-08-01, today',
     ],
     [
       'A,wall,,2026-05-01,,caged,,,,,,,died,2026-06-01,B,',
@@ -158,10 +189,6 @@ describe('what is wrong is said with its line and column', () => {
 
   it.each([
     ['', `line 1: is empty; the header must be ${HEADER}`],
-    [
-      'tag;removal_type\nA;wall',
-      'line 1: the columns are not separated by commas; save the file as comma-separated (CSV)',
-    ],
     ['tag,removal_type,intake_on', 'line 1: has no column "queen_at_intake"; it is needed'],
     ['tag,tag,removal_type,intake_on,queen_at_intake', 'line 1: has the column "tag" twice'],
   ])('a header that does not fit: %j', (text, message) => {

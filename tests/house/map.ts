@@ -1,11 +1,6 @@
 /** The map of rooms in DEVELOPERS.md, written from the floor plan. Run it after a change: npx tsx tests/house/map.ts */
-import { readFileSync, writeFileSync } from 'node:fs'
-import { join } from 'node:path'
-import { ROOT } from './files.ts'
+import { writeInto, writtenIn } from './between.ts'
 import { ROOMS, type Room } from './rooms.ts'
-
-const FILE = join(ROOT, 'DEVELOPERS.md')
-const BETWEEN = /(<!-- map -->\n)([\s\S]*?)(\n?<!-- \/map -->)/
 
 /** One line a room, from the ground up. */
 export const mapOf = (rooms: Readonly<Record<string, Room>>): string =>
@@ -16,10 +11,6 @@ export const mapOf = (rooms: Readonly<Record<string, Room>>): string =>
 const pathOf = (room: string): string => (room === 'src' || room.startsWith('web') ? room : `src/${room}`)
 
 /** The map as it stands there. */
-export const writtenMap = (): string => BETWEEN.exec(readFileSync(FILE, 'utf8'))?.[2] ?? ''
+export const writtenMap = (): string => writtenIn('DEVELOPERS.md', 'map')
 
-if (process.argv[1] === import.meta.filename)
-  writeFileSync(
-    FILE,
-    readFileSync(FILE, 'utf8').replace(BETWEEN, (_, open, _old, close) => `${open}${mapOf(ROOMS)}${close}`),
-  )
+if (process.argv[1] === import.meta.filename) writeInto('DEVELOPERS.md', 'map', mapOf(ROOMS))

@@ -37,7 +37,7 @@ describe('a box that was not reached', () => {
     )
   })
 
-  it('does not stop the windows of the box: the telling visit of day 5 to 7 is late on day 8', () => {
+  it('does not stop the windows of the box: the first brood check of day 5 to 7 is late on day 8', () => {
     const intake = build(1, 0, {
       kind: 'intake',
       removal: { type: 'wall' },

@@ -100,9 +100,9 @@ async function logTheIntake({ yard, page }: Scene): Promise<void> {
   const said = await words(page)
   expect(said).toContain('In the book')
   expect(said).toContain('signed Wren')
-  // Removed on Fri 1 May: outside look +1 to +3 days, telling visit +4 to +7.
+  // Removed on Fri 1 May: outside look +1 to +3 days, first brood check +4 to +7.
   expect(said).toMatch(/First look from outside: Sat 2 to Mon 4 May/)
-  expect(said).toMatch(/The telling visit: Tue 5 to Fri 8 May/)
+  expect(said).toMatch(/The first brood check: Tue 5 to Fri 8 May/)
   expect(b7(yard).nextRule).toBe('outside-look')
 }
 
@@ -110,7 +110,7 @@ async function beToldWhichBoxAndWhy(scene: Scene): Promise<void> {
   const { page } = scene
   await today(scene, '2026-05-06')
   const said = await words(page)
-  expect(said).toContain('The telling visit')
+  expect(said).toContain('The first brood check')
   expect(said).toContain('stand 3')
   await follow(page, /^Record .*B-7$/)
   await page.getByRole('heading', { name: 'Visit to B-7' }).waitFor()
@@ -119,13 +119,13 @@ async function beToldWhichBoxAndWhy(scene: Scene): Promise<void> {
 async function seeWhatItProvesWhileTapping({ yard, page }: Scene): Promise<void> {
   const panel = page.getByRole('complementary', { name: 'What this proves' })
   await panel.waitFor()
-  expect(await read(panel)).not.toContain('telling visit')
+  expect(await read(panel)).not.toContain('first brood check')
   await tapAll(page, { 'The lid': 'Opened', Eggs: 'None', 'Queen cells': 'Capped' })
   await panel.getByText('Raising a queen').first().waitFor()
   const said = await read(panel)
   // Capped cells on 6 May are 8-16 days from the egg, and their eggs were laid by 1 May: she emerges 11 to 14 May.
   expect(said).toMatch(/The queen leaves her cell: .*Mon 11 to Thu 14 May/)
-  expect(said).toMatch(/Answers: .*the telling visit/)
+  expect(said).toMatch(/Answers: .*the first brood check/)
   expect(said).toContain('Leave the lid on')
   expect(b7(yard).phase).toBe('queen-unknown')
 }

@@ -22,6 +22,11 @@ afterAll(async () => {
   await yard.stop()
 })
 
+/** Opens every chapter, as a tap on its title does. */
+async function unfold(page: Page): Promise<void> {
+  for (const title of await page.locator('details.chapter > summary').all()) await title.click()
+}
+
 const readout = (page: Page, chart: string) => page.locator(`[data-readout="${chart}"]`)
 
 describe.each(DEVICES)('on a $name', (device) => {
@@ -42,17 +47,20 @@ describe.each(DEVICES)('on a $name', (device) => {
   it('a chart tells the day under the finger, and its own words again afterwards', async () => {
     const { page, context } = await watchedPage(browser, yard.url, device)
     await page.goto('/review')
+    await unfold(page)
     const standing = await readout(page, 'survival').textContent()
     const canvas = page.locator('[data-chart="survival"] canvas')
     await canvas.scrollIntoViewIfNeeded()
     const box = await canvas.boundingBox()
     if (box === null) throw new Error('no canvas')
     const [x, y] = [box.x + box.width / 2, box.y + box.height / 2]
-    if (device.touch) await page.touchscreen.tap(x, y)
-    else await page.mouse.move(x, y)
-    // The middle of an axis of 60 days.
+    // The middle of an axis of 60 days. A chart in a chapter just opened takes a moment to have its size.
     await expect
-      .poll(() => readout(page, 'survival').textContent())
+      .poll(async () => {
+        if (device.touch) await page.touchscreen.tap(x, y)
+        else await page.mouse.move(x, y)
+        return readout(page, 'survival').textContent()
+      })
       .toMatch(/^Day 30: all \d+ % \(\d+ to \d+ %\), wall/)
     if (!device.touch) {
       await page.mouse.move(2, 2)
@@ -73,6 +81,7 @@ it('the review is light, and can be read in the dark', async () => {
 it('the canvas draws what the server drew: the same lines in the same places', async () => {
   const { page, context } = await watchedPage(browser, yard.url, LAPTOP)
   await page.goto('/review')
+  await unfold(page)
   await page.locator('.plot-box canvas').first().waitFor()
   const inked = await page.evaluate(() => {
     const box = document.querySelector('[data-chart="survival"] .plot-box')
@@ -107,6 +116,7 @@ it('choices are made with a form, and the address can be sent to somebody', asyn
   await page.waitForLoadState()
   expect(page.url()).toContain('by=queen')
   expect(await words(page)).toContain('Lost means died, absconded or united')
+  await page.getByText('Alive in the yard, had none').click()
   await page.getByText('Choose the lines').click()
   await page.locator('label.tap', { hasText: 'queen dead or lost' }).click()
   await press(page, 'Draw these')

@@ -1,10 +1,10 @@
 /** What the morning digest says, and what it never says. */
 import { describe, expect, test } from 'vitest'
+import { planOf } from '../../src/decision/index.ts'
 import { digestOf } from '../../src/features/messages/digest.ts'
 import { digestText } from '../../src/features/messages/digest-text.ts'
 import { type Entry, entry as schema } from '../../src/journal/entry.ts'
 import { historyOf } from '../../src/journal/history.ts'
-import { planOf } from '../../src/recovery/plan.ts'
 import type { Plan } from '../../src/recovery/plan-types.ts'
 
 const SECRET = 'Zebulon'
@@ -24,7 +24,7 @@ function planned(tag: string, day: string, ...entries: Entry[]): { tag: string; 
 }
 
 const DAY = '2026-05-12'
-/** Its telling visit was due by day 7 (src/recovery/protocol.ts). */
+/** Its first brood check was due by day 7 (src/recovery/protocol.ts). */
 const late = planned('M-1', DAY, intake('2026-05-04'), make('inspection', '2026-05-06', { opened: false }))
 /** Day 2: the first look from outside. */
 const first = planned('M-2', DAY, intake('2026-05-10'))
@@ -57,7 +57,7 @@ describe('the digest', () => {
         'Tue 12 May 2026',
         '',
         'Late:',
-        '  M-1: the telling visit; should have been done by Mon 11 May',
+        '  M-1: the first brood check; should have been done by Mon 11 May',
         '',
         'Today:',
         '  M-2: first look from outside (lid on); last day Wed 13 May',

@@ -84,7 +84,7 @@ describe('an e-mail', () => {
     const [mail] = mails.mails
     expect(mail).toMatchObject({ to: ['odalys@quarry.example'], from: 'yard@quarry.example', auth: 'yard' })
     expect(mail?.raw).toMatch(/^Subject: Mon 1 Jun: 2 boxes ask, 1 late\r$/m)
-    expect(mail?.raw).toContain('M-1: the telling visit')
+    expect(mail?.raw).toContain('M-1: the first brood check')
     expect(mail?.raw).toMatch(/^Auto-Submitted: auto-generated\r$/m)
     for (const secret of ['Quarry yard', '12 Invented Way', 'Odalys', 'stand'])
       expect(mail?.raw, secret).not.toContain(secret)

@@ -1,4 +1,4 @@
-/** A crowd at the door: hashing a passphrase takes its turn, and whoever finds no place is told to come again. */
+/** A crowd at the door: hashing a passphrase takes its turn, and whoever finds no place is asked to come again. */
 import { afterEach, beforeEach, expect, test } from 'vitest'
 import type { Cost } from '../../src/people/index.ts'
 import { newToken } from '../../src/people/tokens.ts'

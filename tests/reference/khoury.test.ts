@@ -11,7 +11,7 @@ import {
   plenty2013,
   settlesAt,
   thresholds2013,
-} from '../../src/forecast/khoury.ts'
+} from './khoury-models.ts'
 import { reference } from './read.ts'
 
 interface Run {

@@ -85,7 +85,7 @@ describe('from a file', () => {
     const { code, out, err } = await review('--from', file('bad.csv', BAD), '--as-of', '2026-07-01', '--json')
     expect([code, out]).toEqual([2, ''])
     expect(err).toBe(
-      'line 5: queen_at_intake: must be one of: caged, loose, unseen, lost; not "x"\nline 6: removal_type: is missing\n',
+      'line 5: queen_at_intake: must be one of: caged, loose, unseen, lost, unknown; not "x"\nline 6: removal_type: is missing\n',
     )
   })
 
@@ -156,12 +156,9 @@ describe("from the yard's own book", () => {
     store.close()
     const { code, out } = await review('--as-of', '2026-07-01', '--json')
     expect(code).toBe(0)
-    // B was first followed on its day 20: on day 10, when A died, only A was at risk.
+    // B was entered on its day 20 and not seen since: on day 10, when A died, only A was at risk.
     expect(
       JSON.parse(out).overall.steps.map((s: { day: number; atRisk: number }) => [s.day, s.atRisk]),
-    ).toEqual([
-      [10, 1],
-      [61, 1],
-    ])
+    ).toEqual([[10, 1]])
   })
 })

@@ -1,9 +1,15 @@
 /** What goes with losing: the choice of model, and that sentences never claim a cause. */
 import { describe, expect, it } from 'vitest'
 import { addDays } from '../../src/days.ts'
+import { FACTORS } from '../../src/features/review/factor-columns.ts'
 import { goesWithLosing } from '../../src/features/review/factors.ts'
 import type { ColonyFacts } from '../../src/features/review/facts.ts'
-import { findingReading, findingsReading, times } from '../../src/features/review/findings-reading.ts'
+import {
+  findingLines,
+  findingReading,
+  findingsReading,
+  times,
+} from '../../src/features/review/findings-reading.ts'
 
 const AS_OF = '2026-10-01'
 function colony(i: number, lostOnDay: number | null, change: Partial<ColonyFacts> = {}): ColonyFacts {
@@ -19,6 +25,8 @@ function colony(i: number, lostOnDay: number | null, change: Partial<ColonyFacts
     hoursOpenToBoxed: null,
     method: null,
     removedBy: null,
+    lookedAfterBy: null,
+    lastSeen: null,
     outcome:
       lostOnDay === null
         ? { what: 'moved-out', on: addDays(intakeOn, 35), into: null }
@@ -83,10 +91,66 @@ const FINDING = {
   lower: 1.1,
   upper: 2.4,
   p: 0.01,
+  holm: 0.03,
   method: 'maximum-likelihood' as const,
   colonies: 120,
   lost: 60,
+  behind: 60,
 }
+
+describe('one test a fact', () => {
+  const TYPES = Array.from({ length: 8 }, (_, i) => `type-${i}`)
+  const many = Array.from({ length: 160 }, (_, i) => ({
+    ...(HEAT[i % HEAT.length] as ColonyFacts),
+    tag: `M${i}`,
+    removalType: TYPES[(i * 7 + (i >> 3)) % TYPES.length] ?? '',
+  }))
+
+  it('a fact with many groups has one p, adjusted for the other facts, and one sentence where it finds nothing', () => {
+    const found = goesWithLosing(many, AS_OF)
+    const type = found.tests.find((t) => t.factor === 'type')
+    expect(type?.df).toBe(7)
+    for (const t of found.tests) expect(t.holm).toBeGreaterThanOrEqual(t.p)
+    for (const f of found.findings) expect(f.holm).toBe(found.tests.find((t) => t.factor === f.factor)?.holm)
+    expect(type?.holm).toBeGreaterThan(0.05)
+    const lines = findingLines(found)
+    expect(lines.length).toBeLessThanOrEqual(FACTORS.length)
+    expect(lines[0]).toMatch(
+      /^These numbers do not show that losing goes with the removal type \(one test for all 8 groups, p = /,
+    )
+  })
+
+  it('thirty groups that do differ are not thirty sentences', () => {
+    const lethal = many.map((c, i) => ({
+      ...c,
+      outcome:
+        c.removalType < 'type-4'
+          ? { what: 'died' as const, on: addDays(c.intakeOn, 5 + (i % 9)), into: null }
+          : null,
+    }))
+    const lines = findingLines(goesWithLosing(lethal, AS_OF, { wanted: ['type'] }))
+    expect(lines).toHaveLength(4)
+    expect(lines[3]).toBe('4 more comparisons by the removal type stand in the table.')
+  })
+
+  it('nothing is compared where one loss stands between two groups', () => {
+    // Six colonies each of a and b, one lost in all; enough were lost in c for a model.
+    const row = (type: string, i: number, lost: boolean): ColonyFacts => ({
+      ...(HEAT[0] as ColonyFacts),
+      tag: `${type}${i}`,
+      removalType: type,
+      outcome: lost ? { what: 'died', on: addDays('2026-05-01', 10 + i), into: null } : null,
+    })
+    const rows = [
+      ...Array.from({ length: 7 }, (_, i) => row('a', i, i === 0)),
+      ...Array.from({ length: 6 }, (_, i) => row('b', i, false)),
+      ...Array.from({ length: 6 }, (_, i) => row('c', i, i < 5)),
+    ].map((c) => ({ ...c, intakeOn: '2026-05-01', followedFrom: '2026-05-01' }))
+    const { findings, leftOut } = goesWithLosing(rows, AS_OF, { wanted: ['type'] })
+    expect(findings.map((f) => [f.label, f.behind, f.lower !== null])).toEqual([['c', 6, true]])
+    expect(leftOut).toEqual([{ factor: 'type', why: 'only one was lost of those with b and those with a' }])
+  })
+})
 
 describe('sentences', () => {
   it('say how much, with limits, and that it is no cause', () => {
@@ -95,8 +159,14 @@ describe('sentences', () => {
     )
   })
 
+  it('do not lean on one of many facts that stands out as chance would have it', () => {
+    expect(findingReading({ ...FINDING, holm: 0.06 })).toBe(
+      'For each 5 °C warmer at the removal, colonies were lost at 1.6 times the rate (1.1 to 2.4 times), but with so many facts looked at, one that stands out as far as this is to be expected by chance.',
+    )
+  })
+
   it('say when no difference can be read', () => {
-    expect(findingReading({ ...FINDING, lower: 0.8, lost: 8 })).toBe(
+    expect(findingReading({ ...FINDING, lower: 0.8, lost: 8, behind: 8 })).toBe(
       'For each 5 °C warmer at the removal, colonies were lost at 1.6 times the rate, but anything from 0.80 to 2.4 times fits these numbers, so no difference can be read from them. Only 8 losses stand behind this.',
     )
     expect(findingReading({ ...FINDING, ratio: null })).toMatch(/nothing can be worked out/)

@@ -1,7 +1,13 @@
 /** Facts, cohorts and stays. */
 import { describe, expect, it } from 'vitest'
 import { cohortOf, groupsOf, inOrder, seasonOf, staysOf, UNKNOWN } from '../../src/features/review/cohort.ts'
-import { type ColonyFacts, factsOf, factsOfRow, followedFromDays } from '../../src/features/review/facts.ts'
+import {
+  type ColonyFacts,
+  factsOf,
+  factsOfRow,
+  followedFromDays,
+  type OutcomeKind,
+} from '../../src/features/review/facts.ts'
 import { reviewOf } from '../../src/features/review/review.ts'
 import { entry } from '../../src/journal/entry.ts'
 import { historyOf } from '../../src/journal/history.ts'
@@ -17,10 +23,12 @@ const FACTS: ColonyFacts = {
   hoursOpenToBoxed: 4,
   method: 'vacuum',
   removedBy: 'Rowan',
+  lookedAfterBy: null,
+  lastSeen: null,
   outcome: null,
   followedFrom: '2026-05-01',
 }
-const left = (what: 'died' | 'absconded' | 'united' | 'moved-out' | 'other', on: string): ColonyFacts => ({
+const left = (what: OutcomeKind, on: string | null): ColonyFacts => ({
   ...FACTS,
   outcome: { what, on, into: null },
 })
@@ -40,8 +48,13 @@ describe('facts', () => {
     })
     const history = historyOf('A', [intake])
     if (history === null) throw new Error('no history')
-    expect(factsOf(history)).toEqual(FACTS)
-    expect(factsOf(history, '2026-05-20').followedFrom).toBe('2026-05-20')
+    // Nobody has looked at it since the intake.
+    expect(factsOf(history)).toEqual({ ...FACTS, lastSeen: '2026-05-01' })
+    // Who enters a colony late says that it is there on that day.
+    expect(factsOf(history, '2026-05-20')).toMatchObject({
+      followedFrom: '2026-05-20',
+      lastSeen: '2026-05-20',
+    })
   })
 
   it('come from a row; what is not there is not known', () => {
@@ -76,18 +89,48 @@ describe('colonies entered late', () => {
 })
 
 describe('stays', () => {
-  it('by way of leaving; moved out and other are censored, and so is what is still there', () => {
+  it('by way of leaving, each with its number; what is still there has none', () => {
     const all = [
       left('died', '2026-05-04'),
       left('absconded', '2026-05-01'),
       left('united', '2026-05-11'),
       left('moved-out', '2026-06-01'),
       left('other', '2026-05-02'),
+      left('unknown', '2026-05-03'),
       FACTS,
     ]
     const stays = staysOf(all, '2026-06-10')
-    expect([...stays.day]).toEqual([3, 0, 10, 31, 1, 40])
-    expect([...stays.way]).toEqual([1, 2, 3, 0, 0, 0])
+    expect([...stays.day]).toEqual([3, 0, 10, 31, 1, 2, 40])
+    expect([...stays.way]).toEqual([1, 2, 3, 4, 5, 6, 0])
+  })
+
+  it('end with the last sighting where nobody has looked since', () => {
+    const seen = { ...FACTS, lastSeen: '2026-05-15' }
+    expect([...staysOf([seen], '2026-06-10').day]).toEqual([14])
+    // A later sighting proves that it was there on an earlier day of the look.
+    expect([...staysOf([seen], '2026-05-11').day]).toEqual([10])
+    const { steps } = reviewOf([seen, left('died', '2026-05-31')], '2026-06-10').overall
+    expect(steps.map((s) => [s.day, s.atRisk, s.survival])).toEqual([
+      [14, 2, 1],
+      [30, 1, 0],
+    ])
+  })
+
+  it('without a day cannot be placed on a curve: counted in the fates, and how many is said', () => {
+    const all = [
+      left('died', null),
+      left('died', '2026-05-11'),
+      { ...left('unknown', null), removalType: 'tree' },
+    ]
+    const review = reviewOf(all, '2026-06-10')
+    expect(review.overall).toMatchObject({
+      colonies: 1,
+      lost: 1,
+      withoutDay: 2,
+      fates: { colonies: 3, died: 2, unknown: 1, stillHere: 0 },
+    })
+    expect(review.byType.tree).toMatchObject({ colonies: 0, withoutDay: 1, fates: { unknown: 1 } })
+    expect(() => staysOf(all, '2026-06-10')).toThrow(/no day/)
   })
 
   it('as of an earlier day: what happened later is not known yet', () => {
@@ -118,7 +161,7 @@ describe('the review', () => {
 
   it('has exactly the fields of the public format, types in alphabetical order', () => {
     const review = reviewOf(all, '2026-07-01')
-    expect(Object.keys(review)).toEqual(['asOf', 'overall', 'byType', 'logRank'])
+    expect(Object.keys(review)).toEqual(['asOf', 'overall', 'byType', 'logRank', 'grayTests'])
     expect(Object.keys(review.byType)).toEqual(['tree', 'wall'])
     expect(Object.keys(review.overall)).toEqual([
       'colonies',
@@ -129,6 +172,18 @@ describe('the review', () => {
       'median',
       'restrictedMean60',
       'waysOfLeaving',
+      'outcomes',
+      'fates',
+      'withoutDay',
+    ])
+    const row = review.overall.outcomes[0] ?? {}
+    expect(Object.keys(row)).toEqual(['day', 'movedOut', 'died', 'absconded', 'united', 'other', 'stillHere'])
+    expect(review.grayTests.map((t) => t.outcome)).toEqual([
+      'moved-out',
+      'died',
+      'absconded',
+      'united',
+      'lost',
     ])
     expect(Object.keys(review.overall.steps[0] ?? {})).toEqual([
       'day',
@@ -156,9 +211,27 @@ describe('the review', () => {
         at30: { survival: null, lower: null, upper: null },
         at60: { survival: null, lower: null, upper: null },
         median: { day: null, lower: null, upper: null },
+        outcomes: [],
+        fates: {
+          colonies: 0,
+          movedOut: 0,
+          died: 0,
+          absconded: 0,
+          united: 0,
+          other: 0,
+          stillHere: 0,
+          unknown: 0,
+        },
+        withoutDay: 0,
       },
       byType: {},
       logRank: null,
+      grayTests: ['moved-out', 'died', 'absconded', 'united', 'lost'].map((outcome) => ({
+        outcome,
+        chisq: null,
+        df: null,
+        p: null,
+      })),
     })
     const odd = reviewOf([{ ...FACTS, removalType: '__proto__' }], '2026-07-01')
     expect(JSON.stringify(odd)).toContain('"byType":{"__proto__":{"colonies":1,')

@@ -4,8 +4,10 @@ import { hemisphereOf } from '../../src/biology/hemisphere.ts'
 import { addDays } from '../../src/days.ts'
 import { chosen, everything, namesIn, narrows } from '../../src/features/review/choice.ts'
 import { type ColonyFacts, factsOf } from '../../src/features/review/facts.ts'
+import { printedFates } from '../../src/features/review/fates.ts'
+import { historyUntil } from '../../src/features/review/history-until.ts'
 import { reviewOf } from '../../src/features/review/review.ts'
-import { type ColonyRecord, historyUntil, reviewView } from '../../src/features/review/view.ts'
+import { type ColonyRecord, type Group, reviewView } from '../../src/features/review/view.ts'
 import type { History } from '../../src/journal/history.ts'
 import { DEFAULT_PROTOCOL } from '../../src/recovery/protocol.ts'
 
@@ -95,8 +97,10 @@ describe('looking', () => {
       ALL.map((r) => r.facts),
       AS_OF,
     )
-    expect(look.all.review).toEqual(review.overall)
-    expect(Object.fromEntries(look.groups.map((g) => [g.name, g.review]))).toEqual(review.byType)
+    const printed = (g: Group) => ({ ...g.review, fates: printedFates(g.fates), withoutDay: g.withoutDay })
+    expect(printed(look.all)).toEqual(review.overall)
+    expect(Object.fromEntries(look.groups.map((g) => [g.name, printed(g)]))).toEqual(review.byType)
+    expect(look.grayTests).toEqual(review.grayTests)
     expect(look.logRank).toEqual(review.logRank)
   })
 

@@ -21,6 +21,7 @@ const share = (colonies: number, survival: number | null, lower: number | null, 
   lower,
   upper,
   limitsBy: lower === null ? null : ('log-log' as const),
+  thin: null,
 })
 
 describe('alive on a day', () => {
@@ -101,12 +102,12 @@ describe('the mean', () => {
 })
 
 it('plain counts say who moved out, who was lost and who is still here', () => {
-  const fates = { 'moved-out': 85, united: 16, died: 40, absconded: 14, other: 2, here: 37 }
+  const fates = { 'moved-out': 85, united: 16, died: 40, absconded: 14, other: 2, unknown: 0, here: 37 }
   expect(fatesReading(fates, false)).toBe(
     'Of 194 colonies, 85 moved out, 54 were lost (40 died, 14 absconded), 16 were united, 2 left otherwise, 37 are still here.',
   )
   expect(fatesReading(fates, true)).toContain('70 were lost (40 died, 14 absconded, 16 united), 2 left')
-  const none = { 'moved-out': 0, united: 0, died: 0, absconded: 0, other: 0, here: 0 }
+  const none = { 'moved-out': 0, united: 0, died: 0, absconded: 0, other: 0, unknown: 0, here: 0 }
   expect(fatesReading({ ...none, died: 1, here: 1 }, false)).toBe(
     'Of 2 colonies, 1 was lost (1 died), 1 is still here.',
   )

@@ -10,7 +10,7 @@ import { box, TODAY, type Told } from './yard.ts'
 const round = (...boxes: Box[]): Round => roundOf(boxes, TODAY, DEFAULT_PROTOCOL, paceOf([]))
 const tags = (r: Round): string[] => r.stops.map((s) => s.box.tag)
 
-/** Telling visit due on day 5, closes on day 7; cells are possible until day 6. */
+/** First brood check due on day 5, closes on day 7; cells are possible until day 6. */
 const telling = (tag: string, age = 5, more: Partial<Parameters<typeof box>[0]> = {}) =>
   box({ tag, age, entries: [{ kind: 'inspection', day: 1 - age, opened: false, signs: [] }], ...more })
 

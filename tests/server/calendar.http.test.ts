@@ -76,7 +76,7 @@ describe('the feed', () => {
     const list = await fetched(yard, await addressOf(yard))
     expect(ofRule(list, 'telling-visit')).toMatchObject([
       {
-        title: 'W-2: the telling visit',
+        title: 'W-2: the first brood check',
         from: '2026-06-10',
         end: '2026-06-13',
         sequence: 0,
@@ -148,7 +148,7 @@ describe('the feed', () => {
 })
 
 describe('what changes', () => {
-  it('moves: a correction of the intake’s day moves the telling visit, under the same name, one revision on', async () => {
+  it('moves: a correction of the intake’s day moves the first brood check, under the same name, one revision on', async () => {
     const path = await addressOf(yard)
     const [before] = ofRule(await fetched(yard, path), 'telling-visit')
     const id = yard.store.colony('W-2')?.summary.id ?? ''
@@ -174,7 +174,7 @@ describe('what changes', () => {
     yard.setDay('2026-06-13')
     const [late] = ofRule(await fetched(yard, path), 'telling-visit')
     expect(late).toMatchObject({
-      title: 'W-2: late: the telling visit',
+      title: 'W-2: late: the first brood check',
       from: '2026-06-13',
       end: '2026-06-14',
       sequence: 1,

@@ -25,7 +25,7 @@ describe('logging an intake', () => {
     const words = wordsOf(page.text)
     expect(words).toContain('In the book')
     expect(words).toContain('signed Ines')
-    expect(words).toContain('The telling visit: Tue 5 to Fri 8 May')
+    expect(words).toContain('The first brood check: Tue 5 to Fri 8 May')
     expect(count(yard)).toBe(1)
   })
 
@@ -72,7 +72,7 @@ describe('the round of the day', () => {
     const words = wordsOf((await yard.get('/')).text)
     expect(words.indexOf('W-4')).toBeLessThan(words.indexOf('W-12'))
     expect(words.indexOf('W-12')).toBeLessThan(words.indexOf('W-3'))
-    expect(words).toContain('The telling visit')
+    expect(words).toContain('The first brood check')
   })
 
   it('makes its plans anew when the day changes', async () => {

@@ -26,7 +26,7 @@ beforeAll(async () => {
     ...['W-10', 'W-2', 'W-3', 'W-4'].map((tag) => intake(tag, '2026-06-05')),
     intake('S-1', '2026-06-05', { yard: 'South bank' }),
     intake('N-9', '2026-06-08'),
-    { id: v7(), colony: 'N-9', kind: 'inspection', on: '2026-06-09', by: 'Isolde', opened: false },
+    { id: v7(), colony: 'N-9', kind: 'inspection', on: '2026-06-09', by: 'Isolde', opened: false, signs: [] },
   ])
 })
 
@@ -72,7 +72,7 @@ describe('the round sheet', () => {
 
   it('says what to look for, and holds nothing private', async () => {
     const html = await open('/paper?all=1')
-    expect(wordsOf(html)).toContain('The telling visit: Eggs? Queen cells? Neither?')
+    expect(wordsOf(html)).toContain('The first brood check: Eggs? Queen cells? Neither?')
     expect(html).not.toContain('Quillpen')
   })
 
@@ -97,7 +97,7 @@ describe('the round sheet', () => {
     expect(wordsOf(html)).toMatch(/W-3 stand 3 day 5 seen today .*Give a frame of eggs/)
     expect(blocks((await later.get('/paper?all=1')).text)).toEqual(['W-2', 'W-3', 'W-4'])
     // What is typed in afterwards is still held against the morning.
-    expect((await later.get(`/sheet-entry?day=${TODAY}`)).text).toContain('The telling visit')
+    expect((await later.get(`/sheet-entry?day=${TODAY}`)).text).toContain('The first brood check')
   })
 
   it('says so when it would be empty', async () => {

@@ -1,4 +1,4 @@
-/** The protocol page: own values, what a change would move, who changed it, plans made again. */
+/** The protocol page: own values, what a change would move, who changed it, plans recomputed. */
 import { setTimeout as wait } from 'node:timers/promises'
 import { beforeEach, describe, expect, test } from 'vitest'
 import { RULES } from '../../src/recovery/plan-types.ts'
@@ -44,8 +44,10 @@ describe('a change', () => {
     const answer = await yard.post('/protocol/preview', LATER)
     const words = wordsOf(answer.text)
     expect(words).toContain('3 colonies’ checks move')
-    expect(words).toContain('The telling visit: opens +4, due +5, closes +7; now opens +6, due +7, closes +9')
-    expect(words).toMatch(/W-1 The telling visit: Tue 5 to Fri 8 May, then Thu 7 to Sun 10 May/)
+    expect(words).toContain(
+      'The first brood check: opens +4, due +5, closes +7; now opens +6, due +7, closes +9',
+    )
+    expect(words).toMatch(/W-1 The first brood check: Tue 5 to Fri 8 May, then Thu 7 to Sun 10 May/)
     expect(new Set(windows())).toEqual(new Set(['2026-05-08']))
     expect(yard.store.settings.get('protocol')).toEqual({})
   })
@@ -69,7 +71,7 @@ describe('a change', () => {
   test('says how many become late', async () => {
     const words = wordsOf((await yard.post('/protocol/preview', { 'w.telling-visit.closes': '6' })).text)
     expect(words).toContain('3 colonies’ checks move; 3 become late')
-    expect(words).toContain('Becomes late : The telling visit')
+    expect(words).toContain('Becomes late : The first brood check')
   })
 
   test('that changes nothing says so', async () => {
@@ -90,10 +92,10 @@ describe('a change', () => {
     const page = await yard.get('/protocol')
     const words = wordsOf(page.text)
     expect(words).toMatch(
-      /Fri 8 May, 12:00 Ines The telling visit: opens \+4.*now opens \+6, due \+7, closes \+9 Cold spring\./,
+      /Fri 8 May, 12:00 Ines The first brood check: opens \+4.*now opens \+6, due \+7, closes \+9 Cold spring\./,
     )
     expect(page.text).toMatch(/name="w.telling-visit.opens"[^>]*value="6"/)
-    expect(words).toContain('The telling visit yours')
+    expect(words).toContain('The first brood check yours')
     expect(yard.store.verify()).toMatchObject({ ok: true })
     expect(yard.errors).toEqual([])
   })

@@ -24,10 +24,11 @@ const look = (colony: string, on: string, more: Record<string, unknown> = {}) =>
   on,
   by: 'Isolde',
   opened: false,
+  signs: [],
   ...more,
 })
 
-/** W-2 and W-10 want their telling visit; W-7 is fine; S-1 stands in another yard and is late. */
+/** W-2 and W-10 want their first brood check; W-7 is fine; S-1 stands in another yard and is late. */
 const BOXES = [
   intake('W-2', '2026-06-05'),
   look('W-2', '2026-06-07'),
@@ -219,7 +220,7 @@ describe('short of time', () => {
     expect(words).toMatch(/In 20 minutes, until 12:20, in this order .*W-2/)
     expect(words).toContain('Left out, and what that costs')
     expect(words).toMatch(
-      /W-10 The telling visit North field\. Its young brood can still become a queen until Thu 11 Jun/,
+      /W-10 The first brood check North field\. Its young brood can still become a queen until Thu 11 Jun/,
     )
     expect(words).toMatch(/S-1 .*South bank.*Late since/)
     expect(words).toContain('without the way between the yards')

@@ -129,7 +129,15 @@ describe('a sheet', () => {
   it('takes a box that is not on it, by its tag, and says so when there is none', async () => {
     given(yard, [
       { ...intake('N-9'), on: '2026-06-08' },
-      { id: v7(), colony: 'N-9', kind: 'inspection', on: '2026-06-09', by: 'Maren', opened: false },
+      {
+        id: v7(),
+        colony: 'N-9',
+        kind: 'inspection',
+        on: '2026-06-09',
+        by: 'Maren',
+        opened: false,
+        signs: [],
+      },
     ])
     expect((await yard.get(PAGE)).text.includes('stand 9')).toBe(false)
     const saved = await post({ 'r3.tag': 'n-9', 'r3.opened': 'no', 'r4.tag': 'Z-1', 'r4.opened': 'no' })

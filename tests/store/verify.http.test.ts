@@ -116,7 +116,7 @@ test('a rebuild mends the projections', () => {
   const whole = projectionBytes(connection)
   connection.raw.exec("DELETE FROM planned_check; UPDATE colony SET plan = 'x', to_do = 0")
   expect(store.verify().ok).toBe(false)
-  // A plan that cannot be read is made again from the journal.
+  // A plan that cannot be read is recomputed from the journal.
   expect(store.colony('A-1')?.summary.plan.tag).toBe('A-1')
   expect(store.rebuild(TODAY)).toEqual({ colonies: 2, entries: 4 })
   expect(projectionBytes(connection)).toBe(whole)

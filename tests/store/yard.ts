@@ -178,7 +178,7 @@ function inspectionEntry(dice: Dice, base: Base): Entry {
 /** A correction or a withdrawal of something entered before; of the intake only its facts, never its day. */
 function secondThought(dice: Dice, told: readonly Entered[], base: Base): Entry {
   const { entry } = dice.pick(told)
-  // Neither is ever made by a visit, so neither can be made anew by one.
+  // Neither is ever made by a visit, so neither can be recomputed by one.
   if (entry.kind === 'withdrawal' || entry.kind === 'disease-cleared')
     return { ...base, kind: 'note', text: 'Nothing to take back.' }
   if (entry.kind !== 'intake' && dice.chance(0.4))

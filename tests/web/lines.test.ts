@@ -7,7 +7,7 @@ import { look, planFrom, WALL } from './entries.ts'
 describe('the line of a colony on the round', () => {
   it('leads with the check that the advice speaks of', () => {
     const toDo = toDoOf(planFrom([WALL, look('2026-05-03', { opened: false, signs: [] })], '2026-05-06'))
-    expect(toDo?.title).toBe('The telling visit')
+    expect(toDo?.title).toBe('The first brood check')
     expect(toDo?.question).toBe('Eggs? Queen cells? Neither?')
     expect(toDo?.late).toBe(false)
     expect(toDo?.lidOn).toBe(false)

@@ -1,4 +1,4 @@
-/** A phone in a test: the keeper over an IndexedDB in memory, and a network between it and the yard that can fail. */
+/** A phone in a test: the sync service over an IndexedDB in memory, and a network between it and the yard that can fail. */
 import 'fake-indexeddb/auto'
 import { IDBFactory } from 'fake-indexeddb'
 import type { Role } from '../../src/people/index.ts'
@@ -35,7 +35,7 @@ export interface Phone {
   network: (next: Network) => void
   /** The phone's own clock; the yard has another. */
   at: (instant: string) => void
-  /** What is on its disk, read past the keeper. */
+  /** What is on its disk, read past the sync service. */
   database: () => Promise<Database>
   /** Requests that left the phone, in order. */
   asked: string[]

@@ -18,7 +18,7 @@ describe('what a visit proves', () => {
   it('says that eggs after that are a new layer', () => {
     const words = said('2026-05-06', { eggs: 'single', cells: 'none' })
     expect(words).not.toContain('prove nothing')
-    expect(words).toMatch(/Answers: .*the telling visit/)
+    expect(words).toMatch(/Answers: .*the first brood check/)
     expect(words).toContain('look for capped worker brood')
   })
 

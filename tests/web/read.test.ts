@@ -89,6 +89,14 @@ describe('reading a form', () => {
     expect({ ...raw, id: e.id, colony: e.colony, by: e.by }).toEqual(kept)
   })
 
+  it('knows the day an old colony left once a correction says it', () => {
+    const [e] = written([{ kind: 'outcome', on: '2026-05-01', what: 'died', dayUnknown: true }])
+    if (e === undefined) throw new Error('no entry')
+    const typed = typedOf(e, METRIC)
+    expect(correctionOf(e, { ...typed, cause: ['cold'] }, METRIC).raw.dayUnknown).toBe(true)
+    expect(correctionOf(e, { ...typed, on: ['2026-06-02'] }, METRIC).raw).not.toHaveProperty('dayUnknown')
+  })
+
   it('stores SI whatever the yard prefers to type', () => {
     const typed: Typed = { 'removal.outdoorC': ['85'], 'bees.kg': ['2'] }
     const { raw } = draftOf('intake', typed, US)

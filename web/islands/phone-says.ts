@@ -1,4 +1,4 @@
-/** Puts what the worker tells onto the page: in the phone's own line where there is one, else in a note. */
+/** Puts what the worker reports onto the page: in the phone's own line where there is one, else in a note. */
 import { type PhoneState, waitingWords } from '../../src/parts/index.ts'
 import { dropNote, showNote } from './phone-note.ts'
 

@@ -8,7 +8,7 @@ interface PassphraseProps {
   name: string
   label: string
   hint?: Child
-  /** What a password keeper should think of it. */
+  /** What a password manager should take it for. */
   use: 'current-password' | 'new-password'
 }
 

@@ -1,4 +1,4 @@
-/** The door: all that a stranger sees. */
+/** Signing in: all that a stranger sees. */
 
 import { type FormState, one, TextField } from '../../forms/index.ts'
 import { type Frame, Layout, Refusal } from '../../parts/index.ts'

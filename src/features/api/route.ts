@@ -47,7 +47,7 @@ type Handlers = { [Id in OperationId]: (asked: Asked<Id>) => Response | Promise<
 const MOST_AT_ONCE = 500
 const MOST_BYTES = 1024 * 1024
 
-/** The HTTP API: /api/v1. Before the door: it asks for a token instead of a session. */
+/** The HTTP API: /api/v1. Before the sign-in: it asks for a token instead of a session. */
 export function api(deps: Deps): Hono<Env> {
   const app = new Hono<Env>()
   const stores = Object.fromEntries(ROLES.map((role) => [role, storeFor(role, deps.store)])) as Record<
@@ -56,7 +56,7 @@ export function api(deps: Deps): Hono<Env> {
   >
   const handlers = handlersOf(deps)
   let planned: Day | null = null
-  /** Makes plans anew when the day has changed since the last request. */
+  /** Recomputes plans when the day has changed since the last request. */
   const todayPlanned = (): Day => {
     const today = todayOf(deps)
     if (planned !== today) deps.store.refresh(today)

@@ -6,7 +6,7 @@ import { ROLES } from '../../people/index.ts'
 import { SCOPES } from '../../people/node.ts'
 import { ACTIONS, PHASES, type Plan, RULES } from '../../recovery/index.ts'
 import type { ColonySummary } from '../../store/index.ts'
-import type { Review } from '../review/index.ts'
+import { type Review, TESTED } from '../review/index.ts'
 
 const day = realDay
 const instant = z.iso.datetime()
@@ -34,7 +34,12 @@ export const plan = z.object({
   day: count,
   phase: z.enum(PHASES),
   checks: z.array(check),
-  advice: z.object({ action: z.enum(ACTIONS), why: text }),
+  advice: z.object({
+    action: z.enum(ACTIONS),
+    why: text,
+    until: day.optional(),
+    rule: z.enum(RULES).optional(),
+  }),
   quiet: range.nullable(),
   spans: z.object({
     cellsPossibleUntil: day.optional(),
@@ -46,6 +51,17 @@ export const plan = z.object({
   }),
   horizon: z.object({ eggs: day.nullable(), open: day.nullable(), capped: day.nullable() }),
   surprises: z.array(text),
+  missing: z.array(
+    z.object({ check: z.enum(RULES), what: z.enum(['eggs', 'queen cells', 'capped brood']), since: day }),
+  ),
+  lost: z.object({ on: day, how: z.enum(['no-bees', 'dead', 'gone']), by: text }).nullable(),
+  until: day.nullable(),
+  /** The stories of the queen that fit all that was seen, likeliest first. */
+  belief: z.array(z.object({ story: z.string(), odds: z.number() })).optional(),
+  /** What can be done where the guard rails leave it open, best first. */
+  options: z
+    .array(z.object({ action: z.string(), inDays: z.int(), keepsQueen: z.number(), value: z.number() }))
+    .optional(),
   readiness: z.object({
     ready: z.boolean(),
     unmet: z.array(z.object({ what: text, earliest: day.nullable() })),
@@ -77,7 +93,7 @@ export const colony = z.object({
   toDo: z.boolean(),
 })
 
-/** One colony as the API tells it. */
+/** One colony as the API answers it. */
 export function colonyOf(s: ColonySummary): z.input<typeof colony> {
   const { nextRule, nextOpens, nextDue, nextCloses } = s
   const next =
@@ -132,6 +148,7 @@ export const me = z.object({
 })
 
 const limit = z.number().min(0).max(1).nullable()
+const share = z.object({ share: z.number().min(0).max(1), lower: limit, upper: limit })
 const group = z.object({
   colonies: count,
   lost: count,
@@ -153,6 +170,29 @@ const group = z.object({
   waysOfLeaving: z.array(
     z.object({ day: count, died: z.number(), absconded: z.number(), united: z.number() }),
   ),
+  outcomes: z.array(
+    z.object({
+      day: count,
+      movedOut: share,
+      died: share,
+      absconded: share,
+      united: share,
+      other: share,
+      unknown: share.optional(),
+      stillHere: share,
+    }),
+  ),
+  fates: z.object({
+    colonies: count,
+    movedOut: count,
+    died: count,
+    absconded: count,
+    united: count,
+    other: count,
+    stillHere: count,
+    unknown: count,
+  }),
+  withoutDay: count,
 })
 
 /** The format of `resettle review --json`. */
@@ -161,6 +201,14 @@ export const review = z.object({
   overall: group,
   byType: z.record(z.string(), group),
   logRank: z.object({ chisq: z.number(), df: count, p: z.number() }).nullable(),
+  grayTests: z.array(
+    z.object({
+      outcome: z.enum(TESTED),
+      chisq: z.number().nullable(),
+      df: count.nullable(),
+      p: z.number().nullable(),
+    }),
+  ),
 })
 
 /** Compiles only while the schema takes every review there is. */

@@ -32,7 +32,7 @@ export interface FeedEvent {
   sequence: number
   /** UTC, ISO: when it last changed. */
   changedAt: string
-  /** Answered, no longer asked, or gone from this calendar: told for a while, so that calendars take it out. */
+  /** Answered, no longer asked, or gone from this calendar: sent for a while, so that calendars take it out. */
   cancelled: boolean
 }
 

@@ -30,7 +30,7 @@ export const eventsOf = (colonies: readonly ColonySummary[], today: Day, shows: 
 const isAsked = (c: Check): boolean => c.status !== 'answered' && c.status !== 'void'
 
 /**
- * A check is the same event as long as it is the same question: the first telling visit, the second mite wash. Welfare
+ * A check is the same event as long as it is the same question: the first of the first brood checks, the second mite wash. Welfare
  * looks follow each other without end, so they are one event that moves.
  */
 function checkEvents(s: ColonySummary, today: Day, shows: Shows): Said[] {

@@ -30,7 +30,7 @@ export interface FeedHolder {
 export const MOST_FEEDS = 12
 
 export interface Calendars {
-  /** A new address; its token is told this once. Null when the person has {@link MOST_FEEDS} already. */
+  /** A new address; its token is shown this once. Null when the person has {@link MOST_FEEDS} already. */
   open(personId: string, what: { shows: Shows; yard: string | null }): string | null
   /** The addresses of a person that still open, the newest first. */
   of(personId: string): Feed[]
@@ -38,7 +38,7 @@ export interface Calendars {
   revoke(personId: string, key: string): boolean
   /** Whose address it is; null when unknown, taken back, or the account was closed. */
   holder(token: string): FeedHolder | null
-  /** What calendars of that kind are to be told now. */
+  /** What calendars of that kind are to be sent now. */
   told(feed: Pick<FeedHolder, 'shows' | 'yard'>, events: readonly CalendarEvent[], today: Day): FeedEvent[]
 }
 

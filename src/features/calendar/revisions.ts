@@ -1,6 +1,6 @@
 /**
- * What calendars were last told of each event. An event that changes gets the next revision; one that is no longer there
- * is cancelled, told as such for a month, and then forgotten. Plans are made anew all the time; without this a calendar
+ * What calendars were last sent of each event. An event that changes gets the next revision; one that is no longer there
+ * is cancelled, sent as such for a month, and then forgotten. Plans are recomputed all the time; without this a calendar
  * could not tell an old answer from a new one.
  */
 
@@ -26,7 +26,7 @@ export interface Revised extends FeedEvent {
 }
 
 export interface Revisions {
-  /** Notes what is new, what has changed and what is gone; gives everything that is to be told now, by uid. */
+  /** Notes what is new, what has changed and what is gone; gives everything that is to be sent now, by uid. */
   revise(shows: Shows, events: readonly CalendarEvent[], now: Instant): Revised[]
 }
 
@@ -82,7 +82,7 @@ export function revisionsOn({ db, write }: Connection): Revisions {
       const changed = told.filter((r) => r !== known.get(r.uid))
       const old = gone.filter((r) => forgotten(r, now, today))
       if (changed.length + old.length > 0)
-        // While the disk is full calendars are told all the same, and the change is noted the next time.
+        // While the disk is full calendars get it all the same, and the change is noted the next time.
         tryTo(() =>
           write(() => {
             for (const row of changed) put.run(row)

@@ -86,7 +86,7 @@ export function calendarFeed(deps: CalendarDeps): Hono<Env> {
   return app
 }
 
-/** Asked for each time; told that nothing has changed where that is so. */
+/** Asked for each time; answered with "not modified" where that is so. */
 const answer = (c: Context<Env>, text: string): Response =>
   c.body(text, 200, {
     'Content-Type': 'text/calendar; charset=utf-8',

@@ -7,7 +7,7 @@ import { integer, primaryKey, sqliteTable, text } from 'drizzle-orm/sqlite-core'
 import type { ColonyId } from '../../ids.ts'
 import type { Shows } from '../../people/index.ts'
 
-/** What an event said when it last changed: its revision must rise with every change, and a cancelled one is told on. */
+/** What an event said when it last changed: its revision must rise with every change, and a cancelled one is still sent. */
 export const calendarEvent = sqliteTable(
   'calendar_event',
   {

@@ -1,4 +1,4 @@
-/** The door of this room for what needs Node; README.md says what is behind it. */
+/** What other parts may import from here, of what needs Node; README.md explains. */
 export { changes } from './changes-route.tsx'
 export { fileLines } from './file-lines.ts'
 export { data } from './route.tsx'

@@ -1,2 +1,2 @@
-/** The door of this room for what needs Node; README.md says what is behind it. */
+/** What other parts may import from here, of what needs Node; README.md explains. */
 export { yardBook } from './yard-book-route.tsx'

@@ -121,6 +121,7 @@ const MOVED: Record<MovementLine['what'], string> = {
   died: 'Died',
   absconded: 'Absconded',
   other: 'Left',
+  unknown: 'Gone, not known how',
 }
 
 const TABLES: Record<BookTable, (book: YardBook, frame: Frame) => Child> = {

@@ -2,7 +2,7 @@
  * The yard book for the apiary inspector: colonies, movements, treatments and findings of health in a period. Pure.
  *
  * Columns are what authorities usually ask for (common practice; local rules decide). No customers: sites, notes, costs,
- * causes and buyers are never read. Of a colony that moved out, the yard it went to and the permits noted are told.
+ * causes and buyers are never read. Of a colony that moved out, the yard it went to and the permits noted are listed.
  */
 
 import { addDays, type Day } from '../../days.ts'
@@ -37,7 +37,7 @@ export interface ColonyLine {
 export interface MovementLine {
   on: Day
   tag: string
-  what: 'came' | 'moved' | 'moved-out' | 'united' | 'died' | 'absconded' | 'other'
+  what: 'came' | 'moved' | 'moved-out' | 'united' | 'died' | 'absconded' | 'other' | 'unknown'
   from: string
   to: string
   permits: string

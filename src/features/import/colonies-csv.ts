@@ -18,6 +18,7 @@ import {
   tag,
 } from '../../journal/index.ts'
 import { type LineProblem, readTable, type TableRow } from './csv-table.ts'
+import { readingsOf } from './dates.ts'
 
 export const COLUMNS = [
   'tag',
@@ -61,7 +62,10 @@ const colonyRow = z.strictObject({
   note: intake.shape.note,
 } satisfies Record<ColumnName, z.ZodType>)
 
-/** One colony. Days ISO, °C, hours, frames in quarters; what is left out is unknown, no outcome: still in the yard. */
+/**
+ * One colony. Days ISO, °C, hours, frames in quarters; what is left out is unknown, no outcome: still in the yard. An
+ * outcome without its day: it left, on a day nobody wrote down.
+ */
 export type ColonyRow = z.infer<typeof colonyRow>
 
 const NUMBERS: ReadonlySet<string> = new Set([
@@ -73,6 +77,8 @@ const NUMBERS: ReadonlySet<string> = new Set([
 ])
 const WORDS: ReadonlySet<string> = new Set(['queen_at_intake', 'method', 'outcome'])
 const DECIMAL = /^[+-]?(\d+\.?\d*|\.\d+)$/
+/** As spreadsheets that part columns by semicolons write numbers: 29,4. */
+const DECIMAL_COMMA = /^[+-]?\d*,\d+$/
 
 export interface ColoniesRead {
   rows: (ColonyRow & { line: number })[]
@@ -86,9 +92,20 @@ export interface ColoniesRead {
  */
 export function readColonies(text: string, today: Day): ColoniesRead {
   const table = readTable(text, COLUMNS, REQUIRED)
-  const { rows, problems } = readRows(table.rows, today)
+  const { rows, problems } = readRows(table.separator === ',' ? table.rows : table.rows.map(pointed), today)
   return { rows, problems: [...table.problems, ...problems].sort((a, b) => a.line - b.line) }
 }
+
+/** A row with a decimal point in its numbers. */
+const pointed = ({ line, cells }: TableRow): TableRow => ({
+  line,
+  cells: Object.fromEntries(
+    Object.entries(cells).map(([name, cell]) => [
+      name,
+      NUMBERS.has(name) && DECIMAL_COMMA.test(cell) ? cell.replace(',', '.') : cell,
+    ]),
+  ),
+})
 
 /** The same for rows that are cells by column already. */
 export function readRows(table: readonly TableRow[], today: Day): ColoniesRead {
@@ -99,7 +116,10 @@ export function readRows(table: readonly TableRow[], today: Day): ColoniesRead {
     const parsed = colonyRow.safeParse(input)
     const found = parsed.success
       ? contradictionsIn(parsed.data, today)
-      : problemsOf(parsed.error, input).map(({ field, message }) => ({ field, message }))
+      : problemsOf(parsed.error, input).map(({ field, message }) => ({
+          field,
+          message: twoWaysSaid(row.cells[field] ?? '') ?? message,
+        }))
     if (parsed.success && found.length === 0) rows.push({ ...parsed.data, line: row.line })
     else problems.push(...found.map((p) => ({ line: row.line, ...p })))
   }
@@ -119,20 +139,26 @@ function inputOf({ cells }: TableRow): Record<string, unknown> {
   return input
 }
 
+/** What is wrong with a date that can be read two ways; null for anything else. */
+function twoWaysSaid(cell: string): string | null {
+  const ways = readingsOf(cell)
+  return ways.length === 2
+    ? `"${cell}" can be read two ways, ${ways.join(' or ')}; write the one that is meant`
+    : null
+}
+
 function contradictionsIn(r: ColonyRow, today: Day): Omit<LineProblem, 'line'>[] {
   const problems: Omit<LineProblem, 'line'>[] = []
   const say = (field: ColumnName, message: string) => problems.push({ field, message })
-  if (r.intake_on > today) say('intake_on', `${r.intake_on} is after ${today}, the day of this look`)
+  if (r.intake_on > today) say('intake_on', `${r.intake_on} is after ${today}, today`)
   if (r.removed_on !== undefined && r.removed_on > r.intake_on)
     say('removed_on', `${r.removed_on} is after the intake on ${r.intake_on}`)
   if (r.outcome === undefined && r.outcome_on !== undefined)
     say('outcome', `is missing, but outcome_on says ${r.outcome_on}`)
-  if (r.outcome !== undefined && r.outcome_on === undefined)
-    say('outcome_on', `is missing, but the outcome is "${r.outcome}"`)
   if (r.outcome_on !== undefined && r.outcome_on < r.intake_on)
     say('outcome_on', `${r.outcome_on} is before the intake on ${r.intake_on}`)
   if (r.outcome_on !== undefined && r.outcome_on > today)
-    say('outcome_on', `${r.outcome_on} is after ${today}, the day of this look`)
+    say('outcome_on', `${r.outcome_on} is after ${today}, today`)
   if (r.into !== undefined && r.outcome !== 'united')
     say('into', `names "${r.into}", but only a united colony went into another`)
   return problems
@@ -152,7 +178,7 @@ function sharedTags(rows: readonly (ColonyRow & { line: number })[]): LineProble
     same.sort((a, b) => (a.intake_on === b.intake_on ? a.line - b.line : a.intake_on < b.intake_on ? -1 : 1))
     let holder = same[0]
     for (const r of same.slice(1)) {
-      if (holder !== undefined && (holder.outcome_on === undefined || r.intake_on < holder.outcome_on))
+      if (holder !== undefined && stillThere(holder, r.intake_on))
         problems.push({
           line: r.line,
           field: 'tag',
@@ -163,6 +189,10 @@ function sharedTags(rows: readonly (ColonyRow & { line: number })[]): LineProble
   }
   return problems
 }
+
+/** Whether a colony still had its tag on a day; one that left on a day nobody knows is taken to have left before. */
+const stillThere = ({ outcome, outcome_on }: ColonyRow, on: Day): boolean =>
+  outcome_on === undefined ? outcome === undefined : on < outcome_on
 
 /** A cell that a spreadsheet would take for a formula. Written with a ' before it, which reading takes off again. */
 const FORMULA = /^'*[=+\-@\t]/
@@ -202,7 +232,7 @@ export function rowOf(history: History): ColonyRow {
     hours_open_to_boxed: i.removal.hoursOpenToBoxed,
     method: i.removal.method,
     outcome: end?.what,
-    outcome_on: end?.on,
+    outcome_on: end?.dayUnknown === true ? undefined : end?.on,
     into: end?.into,
     note: i.note,
   }
@@ -239,7 +269,16 @@ export function entriesOf(row: ColonyRow, { newId, by, yard }: EntryMaker): Reco
     note: row.note,
   })
   if (row.outcome === undefined) return [intakeEntry]
-  const end = { ...base, id: newId(), kind: 'outcome', on: row.outcome_on, what: row.outcome, into: row.into }
+  const end = {
+    ...base,
+    id: newId(),
+    kind: 'outcome',
+    // A day has to stand there: the intake's, so that the box is free for the next colony.
+    on: row.outcome_on ?? row.intake_on,
+    dayUnknown: row.outcome_on === undefined ? true : undefined,
+    what: row.outcome,
+    into: row.into,
+  }
   return [intakeEntry, present(end)]
 }
 

@@ -1,11 +1,11 @@
-/** A sheet and its mapping to rows of the colonies CSV; what is wrong is told by line and by the sheet's own headings. */
+/** A sheet and its mapping to rows of the colonies CSV; what is wrong is reported by line and by the sheet's own headings. */
 
 import type { z } from 'zod'
 import type { Day } from '../../days.ts'
 import { intake, problemsOf } from '../../journal/index.ts'
 import { COLUMNS, type ColonyRow, readRows } from './colonies-csv.ts'
 import type { LineProblem, RawRow, TableRow } from './csv-table.ts'
-import { type DateOrder, dateTyped } from './dates.ts'
+import { type DateOrder, dateTyped, readingsOf } from './dates.ts'
 import type { Field, Target } from './fields.ts'
 import type { Mapping } from './mapping.ts'
 import { columnsOf } from './mapping.ts'
@@ -30,6 +30,11 @@ export interface Converted {
   problems: LineProblem[]
   /** Tags that could not stay as they were written. */
   retagged: { line: number; from: string; to: string }[]
+  /**
+   * Dates that mean another day with the other order of day and month, where the sheet itself does not prove its order:
+   * each with the day taken and the day it would be otherwise.
+   */
+  twoWays: { line: number; field: string; text: string; taken: Day; other: Day }[]
 }
 
 const DATES: readonly Field[] = ['intake_on', 'removed_on', 'outcome_on']
@@ -42,10 +47,12 @@ export function converted(mapping: Mapping, today: Day): Converted {
   const table: TableRow[] = []
   const extras = new Map<number, Extras>()
   const retagged: Converted['retagged'] = []
+  const twoWays: Converted['twoWays'] = []
   for (const row of mapping.sheet.rows) {
     const one = new RowReader(row, mapping)
     const { cells, extra } = one.read()
     if (one.retagged !== null) retagged.push({ line: row.line, ...one.retagged })
+    twoWays.push(...one.twoWays)
     if (one.problems.length > 0) problems.push(...one.problems)
     else {
       table.push({ line: row.line, cells })
@@ -59,6 +66,7 @@ export function converted(mapping: Mapping, today: Day): Converted {
       (a, b) => a.line - b.line,
     ),
     retagged,
+    twoWays,
   }
 }
 
@@ -84,6 +92,7 @@ export const cleanTag = (text: string): string =>
 class RowReader {
   readonly problems: LineProblem[] = []
   retagged: { from: string; to: string } | null = null
+  readonly twoWays: Converted['twoWays'] = []
 
   constructor(
     private readonly row: RawRow,
@@ -141,7 +150,18 @@ class RowReader {
 
   #date(field: Field, text: string, order: DateOrder): string {
     const day = dateTyped(text, order)
-    if (day !== null) return day
+    if (day !== null) {
+      const otherDay = this.mapping.found.order === null ? readingsOf(text).find((d) => d !== day) : undefined
+      if (otherDay !== undefined)
+        this.twoWays.push({
+          line: this.row.line,
+          field: headingOf(field, this.mapping),
+          text,
+          taken: day,
+          other: otherDay,
+        })
+      return day
+    }
     const other = dateTyped(text, order === 'day-first' ? 'month-first' : 'day-first')
     return this.#say(
       field,

@@ -1,6 +1,7 @@
 /**
- * Reads a comma-separated table: RFC 4180, UTF-8, a byte order mark tolerated, a header line first. Rows keep the number
- * of the line on which they begin; what is wrong with a line is a value, not an exception.
+ * Reads a comma-separated table: RFC 4180, UTF-8, a byte order mark tolerated, a header line first; semicolons or tabs
+ * between the columns, as spreadsheets of many countries write them, are told by the header. Rows keep the number of the
+ * line on which they begin; what is wrong with a line is a value, not an exception.
  */
 import { CsvError, parse } from 'csv-parse/sync'
 
@@ -22,7 +23,11 @@ export interface TableRow {
   cells: Record<string, string>
 }
 
+/** What stands between the columns. */
+export type Separator = ',' | ';' | '\t'
+
 export interface Table {
+  separator: Separator
   header: string[]
   rows: TableRow[]
   problems: LineProblem[]
@@ -40,21 +45,27 @@ export interface RawRow {
  * does not fit there are no rows. A row with too many or too few cells is a problem, and left out.
  */
 export function readTable(text: string, known: readonly string[], required: readonly string[]): Table {
-  const { rows, problems } = rawRows(text)
+  const separator = separatorOf(text)
+  const { rows, problems } = rawRows(text, separator)
   const [first, ...rest] = rows
   if (first === undefined) {
     if (problems.length === 0)
       problems.push({ line: 1, field: '', message: `is empty; the header must be ${known.join(',')}` })
-    return { header: [], rows: [], problems }
+    return { separator, header: [], rows: [], problems }
   }
   const header = first.fields.map((name) => name.toLowerCase())
   const wrong = headerProblems(header, known, required)
   if (wrong.length > 0)
-    return { header, rows: [], problems: wrong.map((message) => ({ line: first.line, field: '', message })) }
+    return {
+      separator,
+      header,
+      rows: [],
+      problems: wrong.map((message) => ({ line: first.line, field: '', message })),
+    }
   const table: TableRow[] = []
   for (const { fields, line } of rest) {
     if (fields.length !== header.length) {
-      const message = `has ${fields.length} cells where the header has ${header.length}; a text with a comma needs quotes around it`
+      const message = `has ${fields.length} cells where the header has ${header.length}; a text with a ${SEPARATOR_WORDS[separator]} needs quotes around it`
       problems.push({ line, field: '', message })
       continue
     }
@@ -65,12 +76,22 @@ export function readTable(text: string, known: readonly string[], required: read
     }
     table.push({ line, cells })
   }
-  return { header, rows: table, problems: problems.sort((a, b) => a.line - b.line) }
+  return { separator, header, rows: table, problems: problems.sort((a, b) => a.line - b.line) }
+}
+
+const SEPARATOR_WORDS: Record<Separator, string> = { ',': 'comma', ';': 'semicolon', '\t': 'tab' }
+
+/** Of the three, the one that is in the first line most often; a comma where none is. */
+function separatorOf(text: string): Separator {
+  const [first = ''] = text
+    .replace(/^\uFEFF/, '')
+    .trimStart()
+    .split(/[\r\n]/, 1)
+  const count = (s: Separator): number => first.split(s).length
+  return ([';', '\t'] as const).reduce<Separator>((most, s) => (count(s) > count(most) ? s : most), ',')
 }
 
 function headerProblems(header: string[], known: readonly string[], required: readonly string[]): string[] {
-  if (header.length === 1 && /[;\t]/.test(header[0] ?? ''))
-    return ['the columns are not separated by commas; save the file as comma-separated (CSV)']
   const twice = header.filter((name, i) => header.indexOf(name) !== i)
   return [
     ...header

@@ -60,6 +60,16 @@ export function dateTyped(text: string, order: DateOrder): Day | null {
   return null
 }
 
+/**
+ * The days a date of two numbers and a year can mean: two where both orders give a day, and not the same one.
+ * Example: readingsOf('5/3/2024') = ['2024-03-05', '2024-05-03']; readingsOf('25/3/2024') = ['2024-03-25'].
+ */
+export function readingsOf(text: string): Day[] {
+  if (!NUMBERS.test(trimmed(text))) return []
+  const both = (['day-first', 'month-first'] as const).map((order) => dateTyped(text, order))
+  return [...new Set(both.filter((day) => day !== null))]
+}
+
 export interface OrderFound {
   /** What the dates themselves prove; null when they don't, or prove both. */
   order: DateOrder | null

@@ -1,4 +1,4 @@
-/** The door of this room for what needs Node; README.md says what is behind it. */
+/** What other parts may import from here, of what needs Node; README.md explains. */
 export { readColonies, rowOf, writeColonies } from './colonies-csv.ts'
 export { lineOf } from './csv-table.ts'
 export { coloniesImport } from './route.tsx'

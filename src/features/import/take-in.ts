@@ -86,7 +86,7 @@ const FIELD_NAMES: Record<string, string> = {
   on: '',
 }
 
-/** What the book says against entries, told by line. */
+/** What the journal says against entries, reported by line. */
 export const byLine = (problems: readonly Problem[], entries: readonly ImportEntry[]): LineProblem[] =>
   problems.map((p) => ({
     line: entries[(p.entry ?? 1) - 1]?.line ?? 1,
@@ -102,7 +102,7 @@ export interface Rehearsed {
 
 /**
  * What would happen. Rows the book refuses are put aside and the others tried again, until none is refused: a row left
- * out can be what another needs (a colony united into it), which is then told of that one too.
+ * out can be what another needs (a colony united into it), which is then reported for that one too.
  */
 export function rehearsed(
   imports: Pick<ColonyImports, 'rehearse'>,

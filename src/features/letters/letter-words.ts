@@ -2,7 +2,7 @@
 import type { Gift, Intake, Outcome } from '../../journal/index.ts'
 import type { Phase } from '../../recovery/index.ts'
 
-/** Where they lived, of the built-in kinds of removal. A kind that a yard added may name a customer: it is not told. */
+/** Where they lived, of the built-in kinds of removal. A kind that a yard added may name a customer: it is left out. */
 export const OUT_OF: Record<string, string> = {
   wall: 'out of the wall',
   floor: 'out of the floor',
@@ -21,6 +21,7 @@ export const QUEEN_CAME: Record<Intake['queen'], string> = {
   caged: 'We found their queen, and she travelled in a small cage in their midst.',
   loose: 'We saw their queen go into the box with them.',
   unseen: 'We did not see their queen that day, which is common: there are thousands of bees and one of her.',
+  unknown: 'Nobody wrote down whether their queen was seen that day.',
   lost: 'Their queen was lost in the removal, so from the first day they needed a new one.',
 }
 
@@ -51,9 +52,10 @@ export const ENDED: Record<Outcome['what'], string> = {
   absconded:
     'we found their box empty: they had left it. We are sorry. Bees sometimes give up a new home, and where they went we cannot tell.',
   other: 'they left our holding yard.',
+  unknown: 'they were no longer in our holding yard, and our book does not say how they left it.',
 }
 
-/** What they were given; null: not told one by one. */
+/** What they were given; null: not listed one by one. */
 export const GIVEN: Record<Gift, string | null> = {
   'egg-frame':
     'We gave them a comb of eggs from a strong colony: bees without a queen can raise one from it.',

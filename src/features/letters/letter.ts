@@ -1,7 +1,7 @@
 /**
  * "Your bees, day 30": a letter to the customer, made from the journal. Pure.
  *
- * Only what the schema lets nobody write a name into is told: kinds, counts, days. Notes, sites, donors, products, costs,
+ * Only what the schema lets nobody write a name into gets in: kinds, counts, days. Notes, sites, donors, products, costs,
  * causes, destinations, yards and who saw it are never read here, so they cannot get out.
  */
 import { BEES_PER_FRAME, BEES_PER_LB } from '../../biology/index.ts'
@@ -73,7 +73,7 @@ function cameWords(intake: Intake, removedOn: Day): string[] {
   ]
 }
 
-/** A count of bees is a guess: it is told in thousands. */
+/** A count of bees is a guess: it is given in thousands. */
 function beesWords({ bees }: Intake): string[] {
   const count =
     bees?.frames !== undefined
@@ -127,7 +127,7 @@ function textOf(e: StandingEntry): string | null {
   }
 }
 
-/** What was seen with the lid off. A thing not looked for is not told. */
+/** What was seen with the lid off. A thing not looked for is left out. */
 function seenWords(e: Inspection): string {
   if (e.signs?.includes('brood-disease-suspected') === true)
     return 'We looked inside, and something about their brood wants an expert’s look.'

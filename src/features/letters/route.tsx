@@ -14,10 +14,10 @@ import {
 } from '../../app/index.ts'
 import { addressOf, originOf } from '../../app/node.ts'
 import { addDays, type Day, earlier, isDay } from '../../days.ts'
+import { planOf } from '../../decision/index.ts'
 import { type FieldProblem, one, type Typed } from '../../forms/index.ts'
 import type { History } from '../../journal/index.ts'
 import { digestOf, newToken } from '../../people/node.ts'
-import { planOf } from '../../recovery/index.ts'
 import type { SentLetter } from '../../store/index.ts'
 import { instantWords } from '../../words/index.ts'
 import { historyUntil, type Letter, letterOf } from './letter.ts'
@@ -39,7 +39,7 @@ function letterOn(deps: Pick<Deps, 'store'>, history: History, asOf: Day): Lette
 }
 
 /**
- * Outside the door: a letter by its secret address. Whatever is wrong with an address gets the same answer, and trying
+ * Without signing in: a letter by its secret address. Whatever is wrong with an address gets the same answer, and trying
  * many is slowed down.
  */
 export function openLetter(deps: Deps): Hono<Env> {
@@ -64,7 +64,7 @@ export function openLetter(deps: Deps): Hono<Env> {
   return app
 }
 
-/** Behind the door: a colony's letter looked at and given an address; all letters, and taking addresses back. */
+/** Signed in: a colony's letter looked at and given an address; all letters, and taking addresses back. */
 export function letters(deps: Deps): Hono<Env> {
   const app = new Hono<Env>()
   const kept = deps.store.after.letters

@@ -41,7 +41,7 @@ export async function deliver(delivery: Delivery, rules: HookRules, now: Date, m
   try {
     const status = await post(delivery, rules, now, ms)
     if (status >= 200 && status < 300) return { ok: true }
-    // Told to wait, or broken on their side: later may help. A redirect is not followed.
+    // Asked to wait, or broken on their side: later may help. A redirect is not followed.
     const again = status === 408 || status === 425 || status === 429 || status >= 500
     return { ok: false, again, words: `the webhook answered ${status}` }
   } catch (error) {

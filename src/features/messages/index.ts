@@ -1,4 +1,4 @@
-/** The door of this room; README.md says what is behind it. */
+/** What other parts may import from here; README.md explains. */
 export type { HookRules } from './hook-rules.ts'
 export type { Mailer } from './mail.ts'
 export type { Messages, MessagesDeps } from './messages.ts'

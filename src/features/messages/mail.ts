@@ -81,7 +81,7 @@ function smtpMailer(url: URL, from: string): Mailer {
   }
 }
 
-/** SMTP steps after which a server may have the message, though we did not hear so. */
+/** SMTP steps after which a server may have the message, though no answer said so. */
 const MAY_HAVE_IT = new Set(['DATA', 'CONN_AFTER_DATA'])
 
 function failure(error: unknown): Sent {

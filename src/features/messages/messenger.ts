@@ -104,7 +104,7 @@ const waysOf = (choice: MessageChoice, mails: boolean): MessageWay[] => [
   ...(choice.hook === null ? [] : (['hook'] as const)),
 ]
 
-/** The same for the same person, day and way; tells none of them. */
+/** The same for the same person, day and way; gives none of them away. */
 const messageId = ({ person, day, way }: Claim): string =>
   `msg_${createHash('sha256').update(`${person} ${day} ${way}`).digest('hex').slice(0, 32)}`
 

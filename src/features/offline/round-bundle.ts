@@ -104,7 +104,7 @@ export function roundBundle(book: Repository, { viewer, zone, today, since }: Ro
   }
 }
 
-/** As far back as the round reckons (src/server/round-of.ts). */
+/** As far back as the round reckons (src/features/round/today-round.ts). */
 const PAST_DAYS = 60
 
 const pastOf = (book: Repository, today: Day, open: ReadonlySet<string>): Happening[] =>

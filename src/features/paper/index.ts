@@ -1,3 +1,3 @@
-/** The door of this room; README.md says what is behind it. */
+/** What other parts may import from here; README.md explains. */
 export { paper } from './route.tsx'
 export { sheetEntry } from './sheet-entry-route.tsx'

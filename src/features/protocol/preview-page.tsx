@@ -1,4 +1,4 @@
-/** What a change of the protocol would move, before it is saved; and plans being made again. */
+/** What a change of the protocol would move, before it is saved; and plans being recomputed. */
 
 import type { Day } from '../../days.ts'
 import type { Typed } from '../../forms/index.ts'

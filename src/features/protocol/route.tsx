@@ -17,7 +17,7 @@ import { remakerOf } from './recompute.ts'
 import { unitsTyped } from './settings-route.tsx'
 import { differences } from './words.ts'
 
-/** The protocol: shown, previewed over the colonies in the yard, saved with who and why, and plans made again after it. */
+/** The protocol: shown, previewed over the colonies in the yard, saved with who and why, and plans recomputed after it. */
 export function protocol(deps: Deps): Hono<Env> {
   const { store } = deps
   const app = new Hono<Env>()

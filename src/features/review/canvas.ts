@@ -1,6 +1,6 @@
 /**
  * The plot of a chart on a canvas, by Chart.js: step lines with their limits and ticks, or stacked areas, and a
- * hairline on the day under the finger. Axes, names and the numbers at risk are the page's own (web/parts/charts); colours
+ * hairline on the day under the finger. Axes, names and the numbers at risk are the page's own (src/parts); colours
  * and dashes are read from the drawing that the canvas covers, so there is one place that says them: the style sheet.
  */
 
@@ -44,7 +44,7 @@ export interface Drawing {
   areas: DrawnArea[]
   /** Colour of the hairline. */
   ink: string
-  /** Hears which day is under the finger; null: none. */
+  /** Called with the day under the finger; null: none. */
   onDay: (day: number | null) => void
 }
 

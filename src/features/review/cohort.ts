@@ -4,9 +4,14 @@ import { type Day, dayNumber } from '../../days.ts'
 import type { Durations, Grouping } from '../../statistics/index.ts'
 import type { ColonyFacts } from './facts.ts'
 
-/** The ways of leaving that are followed one by one; `way` 1, 2, 3 in Durations. Moved out and other are censored. */
+/** Every way of leaving, as `way` 1, 2, … in Durations. */
+export const ALL_WAYS = ['died', 'absconded', 'united', 'moved-out', 'other', 'unknown'] as const
+/** Those of a curve of survival in the yard: the first three. Moved out, other and unknown are censored there. */
 export const WAYS = ['died', 'absconded', 'united'] as const
 export type Way = (typeof WAYS)[number]
+
+/** A way's number in Durations. Example: wayNumber('moved-out') = 4. */
+export const wayNumber = (what: (typeof ALL_WAYS)[number]): number => ALL_WAYS.indexOf(what) + 1
 
 /** Lost is died or absconded; united too when the operator counts it as a loss. As numbers of ways. */
 export const lossWays = (unitedIsLoss: boolean): number[] => (unitedIsLoss ? [1, 2, 3] : [1, 2])
@@ -17,9 +22,15 @@ export interface Stays extends Durations {
   entry: Int32Array
 }
 
+/** Colonies of which a curve can be made: those that left on a day nobody wrote down cannot be placed on one. */
+export const withDays = (colonies: readonly ColonyFacts[]): readonly ColonyFacts[] =>
+  colonies.some((c) => c.outcome?.on === null) ? colonies.filter((c) => c.outcome?.on !== null) : colonies
+
 /**
- * Stays from intake, as of a day: colonies in the yard are censored on it. Facts of later days are not known yet: a
- * colony that left later is still there, and one taken in later (`colonies` leaves it out) does not exist.
+ * Stays from intake, as of a day: colonies in the yard are censored on it, or on the last day on which anybody saw them.
+ * Facts of later days are not known yet: a colony that left later is still there, and one taken in later (`colonies`
+ * leaves it out) does not exist. A later sighting says only that it was still there on the day of the look.
+ * Throws RangeError for a colony whose outcome has no day (see {@link withDays}).
  */
 export function staysOf(colonies: readonly ColonyFacts[], asOf: Day): Stays {
   const day = new Int32Array(colonies.length)
@@ -30,9 +41,15 @@ export function staysOf(colonies: readonly ColonyFacts[], asOf: Day): Stays {
   let i = 0
   for (const c of colonies) {
     const from = number(c.intakeOn)
-    const end = c.outcome !== null && c.outcome.on <= asOf ? c.outcome : null
-    day[i] = (end === null ? today : number(end.on)) - from
-    way[i] = end === null ? 0 : 1 + (WAYS as readonly string[]).indexOf(end.what)
+    const { outcome } = c
+    if (outcome?.on === null) throw new RangeError(`staysOf: ${c.tag}: its outcome has no day`)
+    if (outcome === null)
+      day[i] = (c.lastSeen === null || c.lastSeen > asOf ? today : number(c.lastSeen)) - from
+    else if (outcome.on > asOf) day[i] = today - from
+    else {
+      day[i] = number(outcome.on) - from
+      way[i] = wayNumber(outcome.what)
+    }
     entry[i] = c.followedFrom > c.intakeOn ? number(c.followedFrom) - from : 0
     i++
   }
@@ -77,12 +94,15 @@ export const COHORTS = [
   'removalType',
   'yard',
   'season',
+  'year',
   'heat',
   'queen',
   'brood',
   'vacuum',
+  'method',
   'hours',
   'removedBy',
+  'lookedAfterBy',
 ] as const
 export type Cohort = (typeof COHORTS)[number]
 
@@ -117,19 +137,25 @@ export function cohortOf(c: ColonyFacts, by: Cohort, { heatLimitC, hemisphere }:
       return c.yard ?? UNKNOWN
     case 'season':
       return seasonWithYear(c.intakeOn, hemisphere)
+    case 'year':
+      return c.intakeOn.slice(0, 4)
     case 'heat':
       if (c.outdoorC === null) return UNKNOWN
       return c.outdoorC > heatLimitC ? 'above the heat limit' : 'up to the heat limit'
     case 'queen':
-      return c.queen
+      return c.queen === 'unknown' ? UNKNOWN : c.queen
     case 'brood':
       return c.broodSalvaged === null ? UNKNOWN : c.broodSalvaged ? 'brood came along' : 'no brood'
     case 'vacuum':
       return c.method === null ? UNKNOWN : c.method === 'vacuum' ? 'vacuum' : 'no vacuum'
+    case 'method':
+      return c.method ?? UNKNOWN
     case 'hours':
       return c.hoursOpenToBoxed === null ? UNKNOWN : hoursBand(c.hoursOpenToBoxed)
     case 'removedBy':
       return c.removedBy ?? UNKNOWN
+    case 'lookedAfterBy':
+      return c.lookedAfterBy ?? UNKNOWN
   }
 }
 

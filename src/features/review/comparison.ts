@@ -6,6 +6,7 @@ import {
   type Pooled,
   pool,
   survivalAt,
+  type ThinDay,
 } from '../../statistics/index.ts'
 
 export interface ShareAlive {
@@ -16,6 +17,8 @@ export interface ShareAlive {
   upper: number | null
   /** Where the limits come from: the curve's log-log limits, or Jeffreys' where none or all were lost. */
   limitsBy: 'log-log' | 'jeffreys' | null
+  /** Why there is no share though colonies were followed that long: one was lost out of so few, the others entered later. */
+  thin: ThinDay | null
 }
 
 /**
@@ -26,13 +29,15 @@ export interface ShareAlive {
 export function shareAlive(curve: Curve, day: number): ShareAlive {
   const { survival, lower, upper } = survivalAt(curve, day)
   const { colonies } = curve
-  if (survival === null) return { colonies, survival, lower: null, upper: null, limitsBy: null }
-  if (lower !== null && upper !== null) return { colonies, survival, lower, upper, limitsBy: 'log-log' }
+  const none = { colonies, survival: null, lower: null, upper: null, limitsBy: null, thin: null }
+  if (curve.thin !== null && curve.thin.day <= day) return { ...none, thin: curve.thin }
+  if (survival === null) return none
+  if (lower !== null && upper !== null)
+    return { colonies, survival, lower, upper, limitsBy: 'log-log', thin: null }
   const counts = effectiveCounts(curve, day)
-  if (counts === null || counts.of === 0)
-    return { colonies, survival, lower: null, upper: null, limitsBy: null }
+  if (counts === null || counts.of === 0) return { ...none, survival }
   const [low, high] = jeffreys(counts.kept, counts.of, curve.confidence)
-  return { colonies, survival, lower: low, upper: high, limitsBy: 'jeffreys' }
+  return { colonies, survival, lower: low, upper: high, limitsBy: 'jeffreys', thin: null }
 }
 
 export interface TypeOnDay extends ShareAlive {
@@ -48,6 +53,6 @@ export function typesOnDay(names: readonly string[], curves: readonly Curve[], d
   return curves.map((curve, i) => ({
     name: names[i] ?? '',
     ...shareAlive(curve, day),
-    pooled: pooled?.types[i] ?? null,
+    pooled: pooled?.[i] ?? null,
   }))
 }

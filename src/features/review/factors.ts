@@ -4,28 +4,10 @@
  */
 
 import type { Day } from '../../days.ts'
-import { type Column, type CoxFit, cox } from '../../statistics/index.ts'
-import { knownOn, lossWays, staysOf } from './cohort.ts'
+import { type ChiSquareTest, type Column, type CoxFit, cox, holm } from '../../statistics/index.ts'
+import { knownOn, lossWays, staysOf, withDays } from './cohort.ts'
+import { FACTORS, type Factor, type FactorColumn, type FactorName, factorsIn } from './factor-columns.ts'
 import type { ColonyFacts } from './facts.ts'
-
-export const FACTORS = ['type', 'heat', 'queen', 'brood', 'vacuum', 'hours'] as const
-export type FactorName = (typeof FACTORS)[number]
-
-interface FactorColumn {
-  label: string
-  /** What a ratio of 1 compares with: another group, or so much less of a number. */
-  against: string
-  /** By colony; NaN where the fact is not recorded. */
-  values: Float64Array
-}
-
-interface Factor {
-  name: FactorName
-  /** How many colonies it is recorded for. */
-  recorded: number
-  /** Empty when it is the same wherever it is recorded. */
-  columns: FactorColumn[]
-}
 
 /** One hazard ratio. */
 export interface Finding {
@@ -37,25 +19,39 @@ export interface Finding {
   lower: number | null
   upper: number | null
   p: number | null
+  /** p of the one test of the whole fact, after Holm's adjustment for all facts looked at; null where there is none. */
+  holm: number | null
   method: CoxFit['method']
   colonies: number
   lost: number
+  /** Losses of the two groups compared; of all colonies where the fact is a number. */
+  behind: number
 }
 
 export interface Findings {
   /** True: one model, each fact with the others held equal. False: too few losses for that, one fact at a time. */
   together: boolean
   findings: Finding[]
+  /** One test a fact, whatever its columns. */
+  tests: FactTest[]
   /** Facts that could not be looked at, and why. */
   leftOut: { factor: FactorName; why: string }[]
+}
+
+export interface FactTest extends ChiSquareTest {
+  factor: FactorName
+  /** p after Holm's adjustment for all facts tested. */
+  holm: number
 }
 
 /** Losses a coefficient for a joint model: Peduzzi P et al. (1995) Journal of Clinical Epidemiology 48:1503-1510. */
 export const LOSSES_PER_COEFFICIENT = 10
 /** Fewer losses than this say nothing about any fact (our choice). */
 export const FEWEST_LOSSES = 5
-/** Types with fewer colonies are taken together as "other types" (our choice). */
-const FEWEST_OF_TYPE = 5
+/** Up to so many losses limits come from the profile of the likelihood: Wald's are too narrow on one side there (our choice). */
+const PROFILE_BELOW = 50
+/** A comparison that one loss would turn around says nothing: two groups need this many losses between them. */
+const LOSSES_TO_COMPARE = 2
 /** A fact recorded for less than this share of colonies stays out of the joint model, which needs all facts of each. */
 const RECORDED_SHARE = 0.5
 
@@ -65,7 +61,7 @@ export function goesWithLosing(
   asOf: Day,
   { unitedIsLoss = false, wanted = FACTORS }: { unitedIsLoss?: boolean; wanted?: readonly FactorName[] } = {},
 ): Findings {
-  const colonies = knownOn(all, asOf)
+  const colonies = withDays(knownOn(all, asOf))
   const modelOf = modeller(colonies, asOf, lossWays(unitedIsLoss))
   const factors = factorsIn(colonies).filter((f) => wanted.includes(f.name))
   const joint = factors.filter((f) => f.columns.length > 0 && f.recorded >= RECORDED_SHARE * colonies.length)
@@ -73,20 +69,43 @@ export function goesWithLosing(
   const together = modelOf(joint, LOSSES_PER_COEFFICIENT * coefficients)
   const alone = factors.filter((f) => together === null || !joint.includes(f))
   const leftOut: Findings['leftOut'] = []
-  const findings: Finding[] = []
-  const keep = (found: readonly Finding[]): void => {
-    for (const f of found)
-      if (f.ratio !== null) findings.push(f)
-      else leftOut.push({ factor: f.factor, why: SAID_BY_OTHERS })
+  const found: Finding[] = []
+  const tests: Omit<FactTest, 'holm'>[] = []
+  const take = (taken: readonly Factor[], fit: Model): void => {
+    tests.push(...testsOf(taken, fit.cox))
+    for (const f of findingsOf(taken, fit))
+      if (f.ratio === null) leftOut.push({ factor: f.factor, why: SAID_BY_OTHERS })
+      else if (f.behind < LOSSES_TO_COMPARE) leftOut.push({ factor: f.factor, why: oneLoss(f) })
+      else found.push(f)
   }
-  if (together !== null) keep(findingsOf(joint, together))
+  if (together !== null) take(joint, together)
   for (const f of alone) {
     const one = modelOf([f], FEWEST_LOSSES)
     if (one === null) leftOut.push({ factor: f.name, why: whyNot(f) })
-    else keep(findingsOf([f], one))
+    else take([f], one)
   }
-  return { together: together !== null, findings, leftOut }
+  const adjusted = holm(tests.map((t) => t.p))
+  const adjustedTests = tests.map((t, i): FactTest => ({ ...t, holm: adjusted[i] ?? 1 }))
+  const findings = found.map((f) => ({
+    ...f,
+    holm: adjustedTests.find((t) => t.factor === f.factor)?.holm ?? null,
+  }))
+  return { together: together !== null, findings, tests: adjustedTests, leftOut }
 }
+
+/** One test for each fact, whatever its columns. */
+function testsOf(factors: readonly Factor[], fit: CoxFit): Omit<FactTest, 'holm'>[] {
+  let next = 0
+  return factors.flatMap((f) => {
+    const from = next
+    next += f.columns.length
+    const test = fit.testOf(f.columns.map((_, i) => from + i))
+    return test === null ? [] : [{ factor: f.name, ...test }]
+  })
+}
+
+const oneLoss = (f: Finding): string =>
+  `${f.behind === 0 ? 'none' : 'only one'} was lost of those with ${f.label} and those with ${f.against}`
 
 const SAID_BY_OTHERS = 'no difference of its own among the colonies for which all facts are recorded'
 
@@ -100,7 +119,7 @@ function whyNot(f: Factor): string {
 function modeller(colonies: readonly ColonyFacts[], asOf: Day, ways: readonly number[]) {
   const stays = staysOf(colonies, asOf)
   const lost = Uint8Array.from(stays.way, (w) => (ways.includes(w) ? 1 : 0))
-  return (factors: readonly Factor[], fewest: number): CoxFit | null => {
+  return (factors: readonly Factor[], fewest: number): Model | null => {
     const columns = factors.flatMap((f) => f.columns)
     if (columns.length === 0) return null
     const gaps = factors.filter((f) => f.recorded < colonies.length).flatMap((f) => f.columns)
@@ -108,12 +127,21 @@ function modeller(colonies: readonly ColonyFacts[], asOf: Day, ways: readonly nu
     const taken = (values: ArrayLike<number>): ArrayLike<number> =>
       rows === null ? values : Float64Array.from(rows, (i) => values[i] ?? 0)
     const fates = taken(lost)
-    if (sum(fates) < fewest) return null
-    return cox(
-      { day: taken(stays.day), lost: fates, entry: taken(stays.entry) },
-      columns.map((c): Column => ({ name: c.label, values: taken(c.values) })),
-    )
+    const losses = sum(fates)
+    if (losses < fewest) return null
+    const inModel = columns.map((c): Column => ({ name: c.label, values: taken(c.values) }))
+    const fit = cox({ day: taken(stays.day), lost: fates, entry: taken(stays.entry) }, inModel, {
+      profile: losses < PROFILE_BELOW,
+    })
+    return fit === null ? null : { cox: fit, columns: inModel, lost: fates }
   }
+}
+
+interface Model {
+  cox: CoxFit
+  /** As they went into the fit. */
+  columns: Column[]
+  lost: ArrayLike<number>
 }
 
 function sum(values: ArrayLike<number>): number {
@@ -129,10 +157,14 @@ function recordedRows(columns: readonly FactorColumn[], colonies: number): numbe
   return rows
 }
 
-function findingsOf(factors: readonly Factor[], fit: CoxFit): Finding[] {
+function findingsOf(factors: readonly Factor[], { cox: fit, columns: inModel, lost }: Model): Finding[] {
   const columns = factors.flatMap((f) => f.columns.map((c) => ({ factor: f.name, ...c })))
   return columns.map(({ factor, label, against }, j) => {
     const t = fit.terms[j]
+    // The other columns of the fact: who has a 1 in one of them is in a third group.
+    const others = columns.flatMap((c, k) =>
+      k !== j && c.factor === factor ? [inModel[k]?.values ?? []] : [],
+    )
     return {
       factor,
       label,
@@ -141,105 +173,18 @@ function findingsOf(factors: readonly Factor[], fit: CoxFit): Finding[] {
       lower: t?.lower ?? null,
       upper: t?.upper ?? null,
       p: t?.p ?? null,
+      holm: null,
       method: fit.method,
       colonies: fit.colonies,
       lost: fit.lost,
+      behind: lossesWithout(lost, others),
     }
   })
 }
 
-/** A fact that is one of several groups: a column for each but the first, which the others are compared with. */
-function grouped(
-  name: FactorName,
-  colonies: readonly ColonyFacts[],
-  groups: readonly string[],
-  nameOf: (c: ColonyFacts) => string,
-  label: (group: string) => string,
-): Factor {
-  const columns = groups.slice(1).map((g) => ({
-    label: label(g),
-    against: label(groups[0] ?? ''),
-    values: new Float64Array(colonies.length),
-  }))
-  const column = new Map(groups.slice(1).map((g, j) => [g, columns[j]?.values]))
-  let i = 0
-  for (const c of colonies) {
-    const values = column.get(nameOf(c))
-    if (values !== undefined) values[i] = 1
-    i++
-  }
-  return { name, recorded: colonies.length, columns }
-}
-
-/** Groups by number of colonies, the most first; equal numbers by name. */
-function byNumber(names: readonly string[]): [name: string, count: number][] {
-  const counts = new Map<string, number>()
-  for (const n of names) counts.set(n, (counts.get(n) ?? 0) + 1)
-  return [...counts].sort(([a, m], [b, n]) => n - m || (a < b ? -1 : 1))
-}
-
-const OTHER_TYPES = 'other types'
-
-function typeFactor(colonies: readonly ColonyFacts[]): Factor {
-  const counts = byNumber(colonies.map((c) => c.removalType))
-  const own = counts.filter(([, n]) => n >= FEWEST_OF_TYPE).map(([name]) => name)
-  const known = new Set(own)
-  const groups = own.length < counts.length ? [...own, OTHER_TYPES] : own
-  const nameOf = (c: ColonyFacts): string => (known.has(c.removalType) ? c.removalType : OTHER_TYPES)
-  return grouped('type', colonies, groups, nameOf, (g) => g)
-}
-
-const QUEEN_LABELS: Record<ColonyFacts['queen'], string> = {
-  caged: 'queen caged',
-  loose: 'queen loose',
-  unseen: 'queen unseen',
-  lost: 'queen lost',
-}
-
-function queenFactor(colonies: readonly ColonyFacts[]): Factor {
-  const seen = byNumber(colonies.map((c) => c.queen)).map(([name]) => name)
-  const groups = seen.includes('caged') ? ['caged', ...seen.filter((s) => s !== 'caged')] : seen
-  const label = (g: string): string => QUEEN_LABELS[g as ColonyFacts['queen']]
-  return grouped('queen', colonies, groups, (c) => c.queen, label)
-}
-
-/** Ratios for heat are for this many degrees more. */
-export const HEAT_STEP_C = 5
-
-/** A fact that is one number, or yes or no; null where it is not recorded. */
-function single(
-  name: FactorName,
-  colonies: readonly ColonyFacts[],
-  read: (c: ColonyFacts) => number | null,
-  label: string,
-  against: string,
-): Factor {
-  const values = new Float64Array(colonies.length)
-  let [i, recorded, least, most] = [0, 0, Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY]
-  for (const c of colonies) {
-    const value = read(c)
-    values[i++] = value ?? Number.NaN
-    if (value === null) continue
-    recorded++
-    if (value < least) least = value
-    if (value > most) most = value
-  }
-  return { name, recorded, columns: most > least ? [{ label, against, values }] : [] }
-}
-
-const yesNo = (said: boolean | null): number | null => (said === null ? null : said ? 1 : 0)
-
-function factorsIn(colonies: readonly ColonyFacts[]): Factor[] {
-  const heat = (c: ColonyFacts) => (c.outdoorC === null ? null : c.outdoorC / HEAT_STEP_C)
-  const vacuum = (c: ColonyFacts) => yesNo(c.method === null ? null : c.method === 'vacuum')
-  const brood = (c: ColonyFacts) => yesNo(c.broodSalvaged)
-  const hours = (c: ColonyFacts) => c.hoursOpenToBoxed
-  return [
-    typeFactor(colonies),
-    single('heat', colonies, heat, `${HEAT_STEP_C} °C warmer`, `${HEAT_STEP_C} °C cooler`),
-    queenFactor(colonies),
-    single('brood', colonies, brood, 'brood came along', 'no brood'),
-    single('vacuum', colonies, vacuum, 'vacuum', 'no vacuum'),
-    single('hours', colonies, hours, 'an hour longer to box', 'an hour less'),
-  ]
+/** Losses among the colonies that are in none of these groups. */
+function lossesWithout(lost: ArrayLike<number>, groups: readonly ArrayLike<number>[]): number {
+  let total = 0
+  for (let i = 0; i < lost.length; i++) if (lost[i] === 1 && groups.every((g) => g[i] !== 1)) total++
+  return total
 }

@@ -1,8 +1,9 @@
 /** What Review needs to know of a colony, from its history or from a row of the colonies CSV. */
 
 import { type Day, daysBetween } from '../../days.ts'
-import type { History, METHODS, OUTCOMES, QUEEN_AT_INTAKE } from '../../journal/index.ts'
+import type { EntryKind, History, METHODS, OUTCOMES, QUEEN_AT_INTAKE } from '../../journal/index.ts'
 
+/** How a colony left; `unknown`: it left, and nobody knows how. */
 export type OutcomeKind = (typeof OUTCOMES)[number]
 
 export interface ColonyFacts {
@@ -19,7 +20,15 @@ export interface ColonyFacts {
   hoursOpenToBoxed: number | null
   method: (typeof METHODS)[number] | null
   removedBy: string | null
-  outcome: { what: OutcomeKind; on: Day; into: string | null } | null
+  /** Who made most of the visits; null when there were none, or nobody wrote of them. */
+  lookedAfterBy: string | null
+  /** `on` is null where the day was not written down: it counts in the plain counts and in no curve. */
+  outcome: { what: OutcomeKind; on: Day | null; into: string | null } | null
+  /**
+   * The last day on which somebody saw the colony: without an outcome it was followed to that day and no further. Null: the
+   * file says that it is still in the yard, so it is followed to the day of the look.
+   */
+  lastSeen: Day | null
   /** The day from which it was followed: later than the intake for a colony that was entered late (left truncation). */
   followedFrom: Day
 }
@@ -29,9 +38,34 @@ const anyBrood = (frames: readonly (number | undefined)[]): boolean | null => {
   return frames.some((f) => (f ?? 0) > 0)
 }
 
+/** Entries made at the box: whoever made one saw that the colony was there. A note may be written at a desk. */
+const AT_THE_BOX: ReadonlySet<string> = new Set<EntryKind>([
+  'inspection',
+  'given',
+  'queen-cage',
+  'ties-removed',
+  'mite-wash',
+  'move',
+])
+
+/** The last day on which a colony was seen: its intake, or the last thing done at the box. */
+export const lastSeenOf = ({ intake, entries }: History): Day =>
+  entries.reduce((last, e) => (AT_THE_BOX.has(e.kind) && e.on > last ? e.on : last), intake.on)
+
+/** Who made most of the visits; of two with as many, the one who came first. */
+export function lookedAfterBy({ entries }: History): string | null {
+  const visits = new Map<string, number>()
+  for (const e of entries) if (AT_THE_BOX.has(e.kind)) visits.set(e.by, (visits.get(e.by) ?? 0) + 1)
+  let most: [by: string | null, visits: number] = [null, 0]
+  for (const [by, n] of visits) if (n > most[1]) most = [by, n]
+  return most[0]
+}
+
 /** The facts of a colony in the journal. `followedFrom`: see {@link followedFromDays}; the intake when left out. */
-export function factsOf(history: History, followedFrom: Day = history.intake.on): ColonyFacts {
+export function factsOf(history: History, from: Day = history.intake.on): ColonyFacts {
   const { intake, outcome } = history
+  const followedFrom = from > intake.on ? from : intake.on
+  const lastSeen = lastSeenOf(history)
   return {
     tag: history.tag,
     removalType: intake.removal.type,
@@ -46,8 +80,18 @@ export function factsOf(history: History, followedFrom: Day = history.intake.on)
     hoursOpenToBoxed: intake.removal.hoursOpenToBoxed ?? null,
     method: intake.removal.method ?? null,
     removedBy: intake.by,
-    outcome: outcome === null ? null : { what: outcome.what, on: outcome.on, into: outcome.into ?? null },
-    followedFrom: followedFrom > intake.on ? followedFrom : intake.on,
+    lookedAfterBy: lookedAfterBy(history),
+    // Who enters a colony late says that it is there.
+    lastSeen: lastSeen > followedFrom ? lastSeen : followedFrom,
+    outcome:
+      outcome === null
+        ? null
+        : {
+            what: outcome.what,
+            on: outcome.dayUnknown === true ? null : outcome.on,
+            into: outcome.into ?? null,
+          },
+    followedFrom,
   }
 }
 
@@ -81,10 +125,10 @@ export const factsOfRow = (r: FactsRow): ColonyFacts => ({
   hoursOpenToBoxed: r.hours_open_to_boxed ?? null,
   method: r.method ?? null,
   removedBy: null,
+  lookedAfterBy: null,
+  lastSeen: null,
   outcome:
-    r.outcome === undefined || r.outcome_on === undefined
-      ? null
-      : { what: r.outcome, on: r.outcome_on, into: r.into ?? null },
+    r.outcome === undefined ? null : { what: r.outcome, on: r.outcome_on ?? null, into: r.into ?? null },
   followedFrom: r.intake_on,
 })
 

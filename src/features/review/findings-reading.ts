@@ -1,8 +1,9 @@
 /** Sentences for what goes with losing a colony, for recovery paths, for money and for days in the yard. */
 import { FEW } from '../../words/index.ts'
+import type { FactorName } from './factor-columns.ts'
 import { FEWEST_LOSSES, type Finding, type Findings } from './factors.ts'
 import { amount, type MoneyReview } from './money.ts'
-import { coloniesOf } from './readings.ts'
+import { chance, coloniesOf } from './readings.ts'
 import type { PathCount, RecoveryPath } from './recovery-path.ts'
 import type { YardStay } from './stay.ts'
 
@@ -51,14 +52,49 @@ export function findingReading(f: Finding): string {
     return `${capital(subject(f, f.label))}: nothing can be worked out from these colonies.`
   const said = lead(f, f.ratio)
   const range = `${times(f.lower)} to ${times(f.upper)} times`
-  const small = f.lost < 2 * FEW ? ` Only ${f.lost} losses stand behind this.` : ''
+  const small = f.behind < 2 * FEW ? ` Only ${f.behind} losses stand behind this.` : ''
   const rare =
     f.method === 'firth-penalised'
       ? ' Losses were all on one side for some of these facts, so the figure is a cautious one.'
       : ''
+  if ((f.lower > 1 || f.upper < 1) && f.holm !== null && f.holm >= 0.05)
+    return `${said} (${range}), but with so many facts looked at, one that stands out as far as this is to be expected by chance.${small}${rare}`
   if (f.lower <= 1 && f.upper >= 1)
     return `${said}, but anything from ${range} fits these numbers, so no difference can be read from them.${small}${rare}`
   return `${said} (${range}). That they go together does not say that one made the other.${small}${rare}`
+}
+
+const FACTS: Record<FactorName, string> = {
+  type: 'the removal type',
+  heat: 'the heat at the removal',
+  queen: 'the queen at intake',
+  brood: 'brood that came along',
+  vacuum: 'the vacuum',
+  hours: 'the hours to box',
+}
+
+/** Comparisons told of one fact at most; the rest stand in the table. */
+const MOST_OF_A_FACT = 3
+
+/**
+ * The sentences of all findings: one a fact, whatever its groups, where its test finds nothing; else its clearest
+ * comparisons. Example: 'These numbers do not show that losing goes with the removal type (one test for all 30 types, p =
+ * 0.63); that is not proof that it does not.'
+ */
+export function findingLines({ findings, tests }: Findings): string[] {
+  return tests.flatMap((t) => {
+    const own = findings.filter((f) => f.factor === t.factor)
+    if (own.length > 1 && t.holm >= 0.05)
+      return [
+        `These numbers do not show that losing goes with ${FACTS[t.factor]} (one test for all ${t.df + 1} groups, ${chance(t.holm)}); that is not proof that it does not.`,
+      ]
+    const clearest = [...own].sort((a, b) => (a.p ?? 1) - (b.p ?? 1))
+    const rest = clearest.length - MOST_OF_A_FACT
+    return [
+      ...clearest.slice(0, MOST_OF_A_FACT).map(findingReading),
+      ...(rest > 0 ? [`${rest} more comparisons by ${FACTS[t.factor]} stand in the table.`] : []),
+    ]
+  })
 }
 
 /** How the findings were made. */

@@ -6,7 +6,7 @@ import { type ColonyFacts, factsOf, followedFromDays } from './facts.ts'
 
 /**
  * Facts of every colony, with the day from which each was followed (a colony entered late counts from then on).
- * `zone`: the yard's time zone, in which the day of an entry is told.
+ * `zone`: the yard's time zone, by which the day of an entry is reckoned.
  */
 export function factsInStore(store: Pick<Store, 'histories' | 'entry'>, zone: string): ColonyFacts[] {
   const colonies = Array.from(store.histories())

@@ -1,7 +1,7 @@
 /** Money and hours for each colony kept: what the lost ones cost is borne by those that were kept. */
 import type { Gift, History } from '../../journal/index.ts'
 
-const KIND_OF: Partial<Record<Gift, 'queens' | 'feed'>> = {
+export const KIND_OF: Partial<Record<Gift, 'queens' | 'feed'>> = {
   'mated-queen': 'queens',
   virgin: 'queens',
   'queen-cell': 'queens',

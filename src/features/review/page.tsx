@@ -1,14 +1,15 @@
-/** Which removals survive, honestly counted. */
+/** Which removals end with a living colony in a new home: the answer first, everything else a tap away. */
 
 import { raw } from 'hono/html'
+import type { Child } from 'hono/jsx'
 import { inWordsWithYear } from '../../days.ts'
 import { type Frame, Layout } from '../../parts/index.ts'
 import { FEW } from '../../words/index.ts'
+import { Became } from './became.tsx'
 import { narrows } from './choice.ts'
 import { Choose } from './choose.tsx'
 import { Counting } from './counting.tsx'
 import { Days } from './days-part.tsx'
-import { fatesReading } from './fates.ts'
 import { Losing } from './losing.tsx'
 import { Money } from './money-part.tsx'
 import { pathIn, type ReviewProps } from './part-props.ts'
@@ -21,7 +22,7 @@ import { choiceWords } from './words.ts'
 
 export const ReviewPage = (p: ReviewProps) => (
   <Layout frame={p.frame} title="Review" scripts={['islands/review-charts.ts']}>
-    <h1>Which removals survive</h1>
+    <h1>Which removals end well</h1>
     {p.problems.length === 0 ? null : (
       <div class="notice notice-late" role="alert">
         {p.problems.map((text) => (
@@ -59,28 +60,48 @@ const Reviewed = (p: ReviewProps) => {
   const n = p.look.all.curve.colonies
   return (
     <>
-      <Choose {...p} />
       <p class="review-what" role="status">
         {whatIsLookedAt(p)}
       </p>
       {n === 0 ? (
         <div class="sheet">
           <h2>No colony fits</h2>
-          <p>Widen the choice above.</p>
+          <p>Widen the choice below.</p>
+          <Choose {...p} />
         </div>
       ) : (
         <>
           {n < FEW ? <TooFew n={n} /> : null}
-          <Headlines {...p} />
-          <Contents money={p.frame.may('see-private')} />
-          <Survival {...p} />
-          <Days {...p} />
-          <WaysOfLoss {...p} />
-          <Losing {...p} />
-          <Recovery {...p} />
-          <Stays {...p} />
-          {p.frame.may('see-private') ? <Money {...p} /> : null}
-          <Counting {...p} />
+          <Became {...p} />
+          <Choose {...p} />
+          <p class="buttons">
+            <a class="button" href={pathIn(p, '/report')}>
+              Season report, two pages to print
+            </a>
+          </p>
+          <Chapter title="Alive in the yard, had none moved out">
+            <Headlines {...p} />
+            <Survival {...p} />
+            <Days {...p} />
+          </Chapter>
+          <Chapter title="Ways of loss">
+            <WaysOfLoss {...p} />
+          </Chapter>
+          <Chapter title="What goes with losing a colony">
+            <Losing {...p} />
+          </Chapter>
+          <Chapter title="Queens, and days in the yard">
+            <Recovery {...p} />
+            <Stays {...p} />
+          </Chapter>
+          {p.frame.may('see-private') ? (
+            <Chapter title="Money">
+              <Money {...p} />
+            </Chapter>
+          ) : null}
+          <Chapter title="How it is counted">
+            <Counting {...p} />
+          </Chapter>
           <script type="application/json" id="review-data">
             {raw(JSON.stringify(p.charts).replaceAll('<', '\\u003c'))}
           </script>
@@ -90,18 +111,12 @@ const Reviewed = (p: ReviewProps) => {
   )
 }
 
-/** The page is long: what is on it. */
-const Contents = ({ money }: { money: boolean }) => (
-  <nav class="contents" aria-label="On this page">
-    <a href="#survival">Alive by day</a>
-    <a href="#days">Day 30 and 60</a>
-    <a href="#ways">Ways of loss</a>
-    <a href="#losing">What goes with losing</a>
-    <a href="#recovery">Queens</a>
-    <a href="#stays">Days in the yard</a>
-    {money ? <a href="#money">Money</a> : null}
-    <a href="#counting">How it is counted</a>
-  </nav>
+/** A chapter behind its title. A link into it opens it; so does printing. */
+const Chapter = ({ title, children }: { title: string; children?: Child }) => (
+  <details class="also chapter">
+    <summary>{title}</summary>
+    {children}
+  </details>
 )
 
 /** '41 colonies, removal type: wall, as of Wed 10 Jun 2026; lost means died or absconded.' */
@@ -132,17 +147,11 @@ const Headlines = (p: ReviewProps) => {
   return (
     <div class="review-heads">
       <ul class="sentences sentences-large">
-        <li>{fatesReading(look.fates, look.choice.unitedIsLoss)}</li>
         <li>{aliveReading('', 30, look.alive[30])}</li>
         <li>{aliveReading('', 60, look.alive[60])}</li>
         <li>{medianReading('', look.all.review)}</li>
         <li>{meanReading('', 60, look.all.review)}</li>
       </ul>
-      <p class="buttons">
-        <a class="button" href={pathIn(p, '/report')}>
-          Season report, two pages to print
-        </a>
-      </p>
     </div>
   )
 }

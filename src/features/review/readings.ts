@@ -4,7 +4,7 @@
  * stayed; most move out, so its readings say "would", and leave "were" to the plain counts (fates.ts).
  */
 
-import { coveredDays, restrictedMean } from '../../statistics/index.ts'
+import { coveredDays, restrictedMean, type ThinDay } from '../../statistics/index.ts'
 import { FEW, percent, percentRange } from '../../words/index.ts'
 import type { ShareAlive, TypeOnDay } from './comparison.ts'
 import type { GroupReview } from './review.ts'
@@ -31,6 +31,7 @@ export const CURVE_CAUTION =
  */
 export function aliveReading(name: string, day: number, s: ShareAlive): string {
   if (s.colonies === 0) return `No ${name === '' ? '' : `${name} `}colonies yet.`
+  if (s.thin !== null) return thinReading(name, day, s.colonies, s.thin)
   if (s.survival === null)
     return `None of ${coloniesOf(s.colonies, name)} has been followed to day ${day} yet, so nothing can be said of that day.`
   const lead = aliveLead(name, day, s.colonies, s.survival)
@@ -43,6 +44,18 @@ export function aliveReading(name: string, day: number, s: ShareAlive): string {
     : `${lead}; the ${figure} is likely ${range}.`
 }
 
+/**
+ * One lost out of a handful, the others entered later. Example: 'Of 12 wall colonies only 1 was followed on day 2, when one
+ * was lost; the others were entered later. Nothing can be said of day 30 from so few.'
+ */
+export const thinReading = (
+  name: string,
+  day: number,
+  colonies: number,
+  { day: on, atRisk }: ThinDay,
+): string =>
+  `Of ${coloniesOf(colonies, name)} only ${atRisk} ${atRisk === 1 ? 'was' : 'were'} followed on day ${on}, when ${atRisk === 1 ? 'it was lost' : 'one was lost'}; the others were entered later. Nothing can be said of day ${day} from so few.`
+
 function aliveLead(name: string, day: number, n: number, survival: number): string {
   // Nobody lost, or nobody left to lose, is a plain fact, whoever moved out before.
   if (survival === 1) return `None of ${coloniesOf(n, name)} was lost by day ${day}`
@@ -53,10 +66,16 @@ function aliveLead(name: string, day: number, n: number, survival: number): stri
 }
 
 /** The median. Example: 'Had all stayed that long, about half of the wall colonies would be lost by day 47 (day 31 to 80).' */
-export function medianReading(name: string, g: Pick<GroupReview, 'colonies' | 'median'>): string {
+export function medianReading(
+  name: string,
+  g: Pick<GroupReview, 'colonies' | 'median'>,
+  thin: ThinDay | null = null,
+): string {
   const whose = name === '' ? 'the colonies' : `the ${name} colonies`
   const { day, lower, upper } = g.median
   if (g.colonies === 0) return `No ${name === '' ? '' : `${name} `}colonies yet.`
+  if (thin !== null && (day === null || thin.day <= day))
+    return `No day can be named by which half of ${whose} would be lost: on day ${thin.day} only ${thin.atRisk} ${thin.atRisk === 1 ? 'was' : 'were'} followed.`
   if (day === null)
     return `As long as ${whose} were followed, the curve does not come down to half: no day can be named by which half would be lost.`
   const range =

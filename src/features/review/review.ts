@@ -7,6 +7,7 @@ import {
   countByDay,
   cumulativeIncidence,
   type DayCounts,
+  firstWays,
   kaplanMeier,
   logRank,
   type QuantileDay,
@@ -16,8 +17,10 @@ import {
   survivalAt,
   together,
 } from '../../statistics/index.ts'
-import { groupsOf, knownOn, lossWays, staysOf, WAYS } from './cohort.ts'
+import { ALL_WAYS, groupsOf, knownOn, lossWays, staysOf, WAYS, withDays } from './cohort.ts'
 import type { ColonyFacts } from './facts.ts'
+import { addFates, type Fates, fateOf, noFates, type PrintedFates, printedFates } from './fates.ts'
+import { type OutcomeRow, outcomeRows, type TypesTest, typesTests } from './outcomes.ts'
 
 export interface StepRow {
   /** Days since intake. */
@@ -50,16 +53,27 @@ export interface GroupReview {
   restrictedMean60: number | null
   /** On the same days: share gone by each way. */
   waysOfLeaving: WaysRow[]
+  /** Every day on which somebody left: what had become of the colonies, moved out as a way of its own. */
+  outcomes: OutcomeRow[]
+}
+
+/** A group as `review --json` prints it: with the plain counts. */
+export interface PrintedGroup extends GroupReview {
+  fates: PrintedFates
+  /** Colonies that left on a day nobody wrote down: in `fates`, in nothing else. */
+  withoutDay: number
 }
 
 export interface Review {
   asOf: Day
-  overall: GroupReview
-  byType: Record<string, GroupReview>
+  overall: PrintedGroup
+  byType: Record<string, PrintedGroup>
   logRank: { chisq: number; df: number; p: number } | null
+  /** Between types; figures are null where there is nothing to compare. */
+  grayTests: TypesTest[]
 }
 
-/** The statistics of one group; `counts` by the three ways of WAYS. */
+/** The statistics of one group; `counts` by every way of ALL_WAYS. */
 export function groupReview(counts: DayCounts, unitedIsLoss = false): GroupReview {
   const curve = kaplanMeier(asLost(counts, lossWays(unitedIsLoss)))
   return {
@@ -70,7 +84,8 @@ export function groupReview(counts: DayCounts, unitedIsLoss = false): GroupRevie
     at60: survivalAt(curve, 60),
     median: quantileDay(curve, 0.5),
     restrictedMean60: curve.colonies === 0 ? null : restrictedMean(curve, 60).mean,
-    waysOfLeaving: waysRows(counts),
+    waysOfLeaving: waysRows(firstWays(counts, WAYS.length)),
+    outcomes: outcomeRows(counts),
   }
 }
 
@@ -96,21 +111,39 @@ function waysRows(counts: DayCounts): WaysRow[] {
   }))
 }
 
-/** Colonies counted by day in groups, with the groups' names. */
+/** Colonies counted in groups, with the groups' names. */
 export interface CountedGroups {
   names: string[]
+  /** By day and every way of ALL_WAYS; those without a day of leaving are not among them. */
   counts: DayCounts[]
+  fates: Fates[]
+  /** Colonies that left on a day nobody wrote down. */
+  withoutDay: number[]
 }
 
-/** Counts colonies by day, grouped by a name. */
+/** Counts colonies grouped by a name, in one pass and by day. */
 export function countedBy(
   colonies: readonly ColonyFacts[],
   asOf: Day,
   nameOf: (c: ColonyFacts) => string,
 ): CountedGroups {
   const { names, grouping } = groupsOf(colonies, nameOf)
-  return { names, counts: countByDay(staysOf(colonies, asOf), WAYS.length, grouping) }
+  const fates = names.map(noFates)
+  const withoutDay = names.map(() => 0)
+  let i = 0
+  for (const c of colonies) {
+    const g = grouping.of[i++] ?? 0
+    const own = fates[g]
+    if (own !== undefined) own[fateOf(c, asOf)]++
+    if (c.outcome?.on === null) withoutDay[g] = (withoutDay[g] ?? 0) + 1
+  }
+  const dated = withDays(colonies)
+  const of = dated === colonies ? grouping.of : Array.from(grouping.of).filter((_, k) => hasDay(colonies[k]))
+  const counts = countByDay(staysOf(dated, asOf), ALL_WAYS.length, { of, count: names.length })
+  return { names, counts, fates, withoutDay }
 }
+
+const hasDay = (c: ColonyFacts | undefined): boolean => c?.outcome?.on !== null
 
 /** The whole review. Pure: the day is an argument, and the order of the colonies does not matter. */
 export function reviewOf(all: readonly ColonyFacts[], asOf: Day, unitedIsLoss = false): Review {
@@ -122,14 +155,38 @@ export function reviewOf(all: readonly ColonyFacts[], asOf: Day, unitedIsLoss = 
 }
 
 /** The review from colonies already counted by type. */
-export function reviewOfTypes({ names, counts }: CountedGroups, asOf: Day, unitedIsLoss = false): Review {
+export function reviewOfTypes(
+  { names, counts, fates, withoutDay }: CountedGroups,
+  asOf: Day,
+  unitedIsLoss = false,
+): Review {
   const test = logRank(counts.map((c) => asLost(c, lossWays(unitedIsLoss))))
+  const printed = (c: DayCounts, f: Fates, missing: number): PrintedGroup => ({
+    ...groupReview(c, unitedIsLoss),
+    fates: printedFates(f),
+    withoutDay: missing,
+  })
   return {
     asOf,
-    overall: groupReview(together(counts), unitedIsLoss),
+    overall: printed(
+      counts.length === 0 ? nobody() : together(counts),
+      fates.reduce(addFates, noFates()),
+      withoutDay.reduce((a, b) => a + b, 0),
+    ),
     byType: Object.fromEntries(
-      counts.map((c, g): [string, GroupReview] => [names[g] ?? '', groupReview(c, unitedIsLoss)]),
+      counts.map((c, g): [string, PrintedGroup] => [
+        names[g] ?? '',
+        printed(c, fates[g] ?? noFates(), withoutDay[g] ?? 0),
+      ]),
     ),
     logRank: test === null ? null : { chisq: test.chisq, df: test.df, p: test.p },
+    grayTests: typesTests(counts, unitedIsLoss),
   }
+}
+
+/** Counts of nobody, for when there is no colony. */
+export function nobody(): DayCounts {
+  const [counts] = countByDay({ day: [], way: [] }, ALL_WAYS.length)
+  if (counts === undefined) throw new RangeError('nobody: no counts')
+  return counts
 }

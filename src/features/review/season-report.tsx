@@ -11,16 +11,10 @@ import { findingReading, findingsReading, moneyReading, stayReading } from './fi
 import { manyAtOnce } from './losing.tsx'
 import { amount } from './money.ts'
 import { MONEY_ROWS } from './money-part.tsx'
+import { outcomesReading } from './outcomes-reading.ts'
 import { nameIn, pathIn, type ReviewProps } from './part-props.ts'
 import { StepChart } from './plot.tsx'
-import {
-  aliveReading,
-  CURVE_CAUTION,
-  coloniesOf,
-  meanReading,
-  medianReading,
-  waysReading,
-} from './readings.ts'
+import { CURVE_CAUTION, coloniesOf, waysReading } from './readings.ts'
 import { PathTable, queenrightReading } from './recovery.tsx'
 import { comparison } from './survival.tsx'
 import { WaysChart } from './ways-plot.tsx'
@@ -30,8 +24,8 @@ import { COHORT_WORDS, choiceWords, named } from './words.ts'
 const MOST_GROUPS = 12
 /** Said once on paper instead of after every finding. */
 const NO_CAUSE = 'That they go together does not say that one made the other.'
-/** Findings told on paper. */
-const MOST_FINDINGS = 5
+/** Findings shown on paper. */
+const MOST_FINDINGS = 3
 
 export const SeasonReport = (p: ReviewProps & { yardName: string }) => (
   <Layout frame={p.frame} title="Season report" ways={false}>
@@ -67,10 +61,7 @@ const FirstPage = (p: ReviewProps & { yardName: string }) => {
       </header>
       <ul class="sentences">
         <li>{fatesReading(look.fates, look.choice.unitedIsLoss)}</li>
-        <li>{aliveReading('', 30, look.alive[30])}</li>
-        <li>{aliveReading('', 60, look.alive[60])}</li>
-        <li>{medianReading('', look.all.review)}</li>
-        <li>{meanReading('', 60, look.all.review)}</li>
+        {look.all.outcomes.flatMap((o) => (o.day === 60 ? [<li>{outcomesReading('', o)}</li>] : []))}
         {look.all.curve.colonies < FEW ? (
           <li>
             With fewer than {FEW} colonies this report tells what happened; it cannot say which removals are
@@ -197,7 +188,7 @@ const LongestStays = (p: ReviewProps) =>
     <table class="numbers">
       <caption>Day by which half had left</caption>
       <tbody>
-        {p.look.groups.slice(0, 6).map((g) => (
+        {p.look.groups.slice(0, 4).map((g) => (
           <tr>
             <th scope="row">
               {nameIn(p, g)}

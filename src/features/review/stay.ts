@@ -2,7 +2,7 @@
 
 import type { Day } from '../../days.ts'
 import { countByDay, kaplanMeier, type QuantileDay, quantileDay } from '../../statistics/index.ts'
-import { knownOn, staysOf } from './cohort.ts'
+import { knownOn, staysOf, withDays } from './cohort.ts'
 import type { ColonyFacts } from './facts.ts'
 
 export interface YardStay {
@@ -17,9 +17,11 @@ export interface YardStay {
 
 /** Example: stays of 20, 30 and 40 days, all over: median 30. */
 export function yardStay(all: readonly ColonyFacts[], asOf: Day): YardStay {
-  const colonies = knownOn(all, asOf)
+  const colonies = withDays(knownOn(all, asOf))
   const stays = staysOf(colonies, asOf)
-  const gone = Uint8Array.from(colonies, (c) => (c.outcome !== null && c.outcome.on <= asOf ? 1 : 0))
+  const gone = Uint8Array.from(colonies, (c) =>
+    c.outcome !== null && (c.outcome.on ?? asOf) <= asOf ? 1 : 0,
+  )
   const [counts] = countByDay({ ...stays, way: gone })
   if (counts === undefined) throw new RangeError('yardStay: no counts')
   const curve = kaplanMeier(counts)

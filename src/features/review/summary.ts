@@ -1,14 +1,24 @@
 /** The review in plain text, for a terminal: a table of types, then what it means in sentences. */
 
 import { type Day, inWordsWithYear } from '../../days.ts'
-import { asLost, kaplanMeier, together } from '../../statistics/index.ts'
+import { asLost, kaplanMeier, thinDay, together } from '../../statistics/index.ts'
 import { FEW, FEW_MEANS, fewWords, percent, percentRange } from '../../words/index.ts'
 import { knownOn, lossWays } from './cohort.ts'
 import { type ShareAlive, shareAlive, type TypeOnDay, typesOnDay } from './comparison.ts'
 import { goesWithLosing } from './factors.ts'
 import type { ColonyFacts } from './facts.ts'
 import { fatesOf, fatesReading } from './fates.ts'
-import { findingReading, findingsReading } from './findings-reading.ts'
+import { findingLines, findingsReading } from './findings-reading.ts'
+import { OUTCOME_DAYS, type OutcomesOnDay, outcomeRows, outcomesOn } from './outcomes.ts'
+import {
+  MOST_TOLD,
+  outcomeCell,
+  outcomesReading,
+  type Sized,
+  smallestDifferenceReading,
+  typesTestsReading,
+  withoutDayReading,
+} from './outcomes-reading.ts'
 import {
   aliveReading,
   CURVE_CAUTION,
@@ -20,6 +30,7 @@ import {
   waysReading,
 } from './readings.ts'
 import { countedBy, reviewOfTypes } from './review.ts'
+import { sameNameReading, sameNames } from './same-names.ts'
 
 /** Lines of text, without colours. */
 export function summaryOf(all: readonly ColonyFacts[], asOf: Day, unitedIsLoss = false): string[] {
@@ -32,13 +43,39 @@ export function summaryOf(all: readonly ColonyFacts[], asOf: Day, unitedIsLoss =
   const lost = unitedIsLoss ? 'died, absconded or united' : 'died or absconded'
   const head = `${coloniesOf(colonies.length, '')} as of ${inWordsWithYear(asOf)}; lost means ${lost}`
   if (colonies.length === 0) return [head]
+  const whole = together(counts)
   const findings = goesWithLosing(colonies, asOf, { unitedIsLoss })
+  const became = counts.map((c) => outcomesOn(c, outcomeRows(c), OUTCOME_DAYS, unitedIsLoss))
+  const largest = names
+    .map((name, i) => ({ name, i, n: counts[i]?.colonies ?? 0 }))
+    .sort((a, b) => b.n - a.n || (a.name < b.name ? -1 : 1))
+  const told = largest.slice(0, MOST_TOLD)
+  const untold = largest.length - told.length
+  const more =
+    untold > 0 ? [`The other ${untold} ${untold === 1 ? 'type stands' : 'types stand'} in the table.`] : []
+  const sized = largest.flatMap(({ name, i }): Sized[] => {
+    const on60 = became[i]?.[1]
+    return on60?.shares ? [{ name, known: on60.known, share: on60.shares.movedOut.share }] : []
+  })
   const smallest = curves.reduce((m, c) => Math.min(m, c.colonies), Number.POSITIVE_INFINITY)
   return [
     head,
     fatesReading(fatesOf(colonies, asOf), unitedIsLoss),
+    ...[
+      withoutDayReading(types.withoutDay.reduce((a, b) => a + b, 0)),
+      sameNameReading(sameNames(names)),
+    ].filter(Boolean),
     '',
-    'Estimated share alive of those that stay that long:',
+    'What became of them, estimated share of all:',
+    ...outcomesTable(names, became),
+    '',
+    ...told.flatMap(({ name, i }) => became[i]?.slice(1, 2).map((o) => outcomesReading(name, o)) ?? []),
+    ...more,
+    ...(names.length > 1
+      ? [typesTestsReading(review.grayTests), smallestDifferenceReading(sized)].filter(Boolean)
+      : []),
+    '',
+    'Estimated share alive in the yard of those that stay that long:',
     ...table([
       ['type', 'colonies', 'lost', 'at day 30', 'at day 60', 'next one, day 30'],
       ...on30.map((t, i) => [
@@ -55,18 +92,39 @@ export function summaryOf(all: readonly ColonyFacts[], asOf: Day, unitedIsLoss =
     CURVE_CAUTION,
     aliveReading('', 30, shareOfAll(counts, 30, unitedIsLoss)),
     aliveReading('', 60, shareOfAll(counts, 60, unitedIsLoss)),
-    medianReading('', review.overall),
+    medianReading('', review.overall, thinDay(asLost(whole, lossWays(unitedIsLoss)))),
     meanReading('', 60, review.overall),
     waysReading('', 60, review.overall),
     ...(names.length > 1 ? [logRankReading(review.logRank, smallest)] : []),
     '',
-    ...on30.map((t) => aliveReading(t.name, 30, t)),
-    ...(names.length > 1 ? on30.filter((t) => t.colonies < FEW).map((t) => pooledReading(30, t)) : []),
+    ...told.flatMap(({ i }) => toldOf(on30[i], names.length > 1)),
+    ...more,
     '',
     'What goes with losing a colony:',
     findingsReading(findings),
-    ...findings.findings.map(findingReading),
+    ...findingLines(findings),
   ]
+}
+
+/** A type's sentence on day 30; of a small one also what to expect, leaning on all types. */
+function toldOf(t: TypeOnDay | undefined, pooled: boolean): string[] {
+  if (t === undefined) return []
+  return [aliveReading(t.name, 30, t), ...(pooled && t.colonies < FEW ? [pooledReading(30, t)] : [])]
+}
+
+function outcomesTable(names: readonly string[], became: readonly (readonly OutcomesOnDay[])[]): string[] {
+  const days = OUTCOME_DAYS.flatMap((d) => [`moved out by ${d}`, `lost by ${d}`])
+  return table([
+    ['type', 'colonies', ...days],
+    ...names.map((name, i) => [
+      name,
+      String(became[i]?.[0]?.colonies ?? 0),
+      ...(became[i] ?? []).flatMap(({ shares }) => [
+        outcomeCell(shares?.movedOut),
+        outcomeCell(shares?.lost),
+      ]),
+    ]),
+  ])
 }
 
 function shareOfAll(counts: Parameters<typeof together>[0], day: number, unitedIsLoss: boolean): ShareAlive {
@@ -88,7 +146,7 @@ function table(rows: readonly (readonly string[])[]): string[] {
   const widths = (rows[0] ?? []).map((_, j) => Math.max(...rows.map((r) => (r[j] ?? '').length)))
   return rows.map((r) =>
     r
-      .map((text, j) => (j === 1 || j === 2 ? text.padStart(widths[j] ?? 0) : text.padEnd(widths[j] ?? 0)))
+      .map((text, j) => (/^\d+$/.test(text) ? text.padStart(widths[j] ?? 0) : text.padEnd(widths[j] ?? 0)))
       .join('  ')
       .trimEnd(),
   )

@@ -1,14 +1,13 @@
 /** Everything the review page, its report and its CSV files show, for one choice of colonies. */
 
-import type { Day } from '../../days.ts'
 import type { History } from '../../journal/index.ts'
 import type { Protocol } from '../../recovery/index.ts'
 import {
   asLost,
   type Curve,
-  countByDay,
   cumulativeIncidence,
   type DayCounts,
+  firstWays,
   type Incidence,
   kaplanMeier,
   logRank,
@@ -16,14 +15,16 @@ import {
 } from '../../statistics/index.ts'
 import { FEW } from '../../words/index.ts'
 import { type Choice, chosen } from './choice.ts'
-import { type CohortOptions, cohortOf, lossWays } from './cohort.ts'
+import { type CohortOptions, cohortOf, lossWays, WAYS } from './cohort.ts'
 import { type ShareAlive, shareAlive, type TypeOnDay, typesOnDay } from './comparison.ts'
 import { type Findings, goesWithLosing } from './factors.ts'
 import type { ColonyFacts } from './facts.ts'
 import { type Fates, fatesOf } from './fates.ts'
+import { historyUntil } from './history-until.ts'
 import { type MoneyReview, moneyOf } from './money.ts'
+import { OUTCOME_DAYS, type OutcomesOnDay, outcomesOn, type TypesTest, typesTests } from './outcomes.ts'
 import { type PathCount, pathCounts, queenrightByDay, recoveryOf } from './recovery-path.ts'
-import { countedBy, type GroupReview, groupReview } from './review.ts'
+import { countedBy, type GroupReview, groupReview, nobody } from './review.ts'
 import { type YardStay, yardStay } from './stay.ts'
 
 /** A colony: what Review asks of it, and its whole history. */
@@ -37,8 +38,13 @@ export interface Group {
   counts: DayCounts
   curve: Curve
   review: GroupReview
-  /** By way of leaving. */
+  fates: Fates
+  /** Colonies that left on a day nobody wrote down. */
+  withoutDay: number
+  /** By way of leaving, moved out and other as censored. */
   ways: Incidence
+  /** What had become of them, moved out as a way of its own. */
+  outcomes: OutcomesOnDay[]
   stay: YardStay
 }
 
@@ -61,6 +67,8 @@ export interface ReviewView {
   /** One row a group, in the order of `groups`. */
   onDay: Record<LookDay, TypeOnDay[]>
   logRank: { chisq: number; df: number; p: number } | null
+  /** Gray's tests between the groups. */
+  grayTests: TypesTest[]
   findings: Findings
   paths: PathCount[]
   queenright: Incidence
@@ -105,22 +113,15 @@ export function reviewView(
     drawn: drawnOf(groups, choice.shown),
     alive: { 30: shareAlive(all.curve, 30), 60: shareAlive(all.curve, 60) },
     onDay: { 30: groupsOnDay(30), 60: groupsOnDay(60) },
+    grayTests: typesTests(
+      groups.map((g) => g.counts),
+      unitedIsLoss,
+    ),
     logRank: test === null ? null : { chisq: test.chisq, df: test.df, p: test.p },
     findings: goesWithLosing(colonies, asOf, { unitedIsLoss }),
     paths: pathCounts(recoveries),
     queenright: queenrightByDay(recoveries),
     money: moneyOf(histories),
-  }
-}
-
-/** A history as it stood at the end of a day. */
-export function historyUntil(history: History, asOf: Day): History {
-  if (history.entries.every((e) => e.on <= asOf)) return history
-  const outcome = history.outcome
-  return {
-    ...history,
-    entries: history.entries.filter((e) => e.on <= asOf),
-    outcome: outcome !== null && outcome.on <= asOf ? outcome : null,
   }
 }
 
@@ -134,12 +135,9 @@ function groupsIn(colonies: readonly ColonyFacts[], choice: Choice, options: Coh
     .sort((a, b) => b.curve.colonies - a.curve.colonies || (a.name < b.name ? -1 : 1))
 }
 
-/** Counts of nobody, for when no colony was chosen. */
-const nobody = (): DayCounts[] => countByDay({ day: [], way: [] }, 3)
-
 function wholeOf(groups: readonly Group[], colonies: readonly ColonyFacts[], choice: Choice): Group {
-  const counts = groups.length === 0 ? nobody() : groups.map((g) => g.counts)
-  return groupOf('', together(counts), colonies, choice)
+  const counts = groups.length === 0 ? nobody() : together(groups.map((g) => g.counts))
+  return groupOf('', counts, colonies, choice)
 }
 
 function groupOf(
@@ -148,12 +146,16 @@ function groupOf(
   colonies: readonly ColonyFacts[],
   { asOf, unitedIsLoss }: Choice,
 ): Group {
+  const review = groupReview(counts, unitedIsLoss)
   return {
     name,
     counts,
     curve: kaplanMeier(asLost(counts, lossWays(unitedIsLoss))),
-    review: groupReview(counts, unitedIsLoss),
-    ways: cumulativeIncidence(counts),
+    review,
+    fates: fatesOf(colonies, asOf),
+    withoutDay: colonies.filter((c) => c.outcome?.on === null).length,
+    ways: cumulativeIncidence(firstWays(counts, WAYS.length)),
+    outcomes: outcomesOn(counts, review.outcomes, OUTCOME_DAYS, unitedIsLoss),
     stay: yardStay(colonies, asOf),
   }
 }

@@ -3,7 +3,8 @@
 import { dayWords, plain, temperature, type Units } from '../../words/index.ts'
 import type { Choice } from './choice.ts'
 import { COHORTS, type Cohort, UNKNOWN } from './cohort.ts'
-import { type Finding, HEAT_STEP_C } from './factors.ts'
+import { HEAT_STEP_C } from './factor-columns.ts'
+import type { Finding } from './factors.ts'
 import type { RecoveryPath } from './recovery-path.ts'
 
 /** What one compares by. */
@@ -11,12 +12,15 @@ export const COHORT_WORDS: Record<Cohort, string> = {
   removalType: 'removal type',
   yard: 'yard',
   season: 'season of intake',
+  year: 'year of intake',
   heat: 'heat at removal',
   queen: 'queen at intake',
   brood: 'brood that came along',
   vacuum: 'vacuum or not',
+  method: 'method',
   hours: 'hours open to boxed',
   removedBy: 'who removed it',
+  lookedAfterBy: 'who looked after it',
 }
 
 /** What is needed to name groups. */
@@ -59,8 +63,11 @@ export function groupName(by: Cohort, name: string, { units, heatLimitC }: Namin
     case 'vacuum':
       return name === 'vacuum' ? 'vacuumed' : 'not vacuumed'
     case 'yard':
+    case 'year':
+    case 'method':
     case 'hours':
     case 'removedBy':
+    case 'lookedAfterBy':
       return name
   }
 }

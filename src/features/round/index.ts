@@ -1,4 +1,4 @@
-/** The door of this room; README.md says what is behind it. */
+/** What other parts may import from here; README.md explains. */
 export { asks, type Box, beforeThe, doneOn } from './box.ts'
 export type { Missed } from './missed.ts'
 export { round } from './route.tsx'

@@ -1,3 +1,3 @@
-/** The door of this room for what needs Node; README.md says what is behind it. */
+/** What other parts may import from here, of what needs Node; README.md explains. */
 export { supplies, supplyWarmer } from './route.tsx'
 export { stands } from './stands-route.tsx'

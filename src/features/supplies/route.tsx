@@ -42,7 +42,7 @@ export function supplyWarmer(deps: Deps): (frame: Frame) => void {
     })
   }
   return (frame) => {
-    // Nothing hangs on it: where it fails (the house was closed meanwhile), the page reckons for itself.
+    // Nothing hangs on it: where it fails (the database was closed meanwhile), the page reckons for itself.
     setTimeout(() => warm(frame).catch(() => undefined), AFTER_MS).unref()
   }
 }
@@ -58,7 +58,7 @@ export function supplies(deps: Deps): Hono<Env> {
     const ground = groundIn(deps.store, frame.today, frame.zone)
     const all = histories()
     const known = knownIn(deps.store, all)
-    // The first look of a day reckons every colony anew: in slices, so that others are answered in between.
+    // The first look of a day recomputes every colony: in slices, so that others are answered in between.
     await mappedInSlices([...known.values()], (colony) => forecasts.supplies(colony, ground))
     const found = yardSupplies([...all.values()], frame.today, forecasts.model(ground), {
       ahead: SUPPLIES_AHEAD,

@@ -42,7 +42,7 @@ export function today(deps: PageDeps): Hono<Env> {
   return app
 }
 
-/** Colonies in the yard with their plans as of today, read once; where today's could not be written, made anew. */
+/** Colonies in the yard with their plans as of today, read once; where today's could not be written, recomputed. */
 function planned(store: PageDeps['store'], today: Day): ColonySummary[] {
   const inYard = store.colonies({ open: true })
   if (inYard.every((s) => s.asOf === today)) return inYard

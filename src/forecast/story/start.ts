@@ -1,5 +1,5 @@
 /** The stories possible on the removal day, from what was written down at intake. */
-import type { Intake } from '../../journal/index.ts'
+import { type Intake, queenTaken } from '../../journal/index.ts'
 import type { Rates } from '../rates.ts'
 import { NO_OLD, pack, Q } from './state.ts'
 
@@ -22,13 +22,14 @@ const METHOD_ODDS: Record<NonNullable<Intake['removal']['method']>, number> = {
 
 /** Chance that the old queen came along alive. Example: caged 0.97, unseen 0.50, unseen in a trap-out 0.17. */
 export function aliveChance(intake: Intake, rates: Rates): number {
+  const queen = queenTaken(intake)
   const base = {
     caged: rates.aliveCaged,
     loose: rates.aliveLoose,
     unseen: rates.aliveUnseen,
     lost: rates.aliveLost,
-  }[intake.queen]
-  if (intake.queen !== 'unseen') return base
+  }[queen]
+  if (queen !== 'unseen') return base
   const { method, type } = intake.removal
   const byMethod = method === undefined ? 1 : METHOD_ODDS[method]
   const byType = type === 'swarm' ? 4 : type === 'trap-out' && method !== 'trap' ? 0.2 : 1

@@ -63,7 +63,8 @@ interface Found {
 
 /** Reads the file; every bad row goes to stderr. An exit code when nothing may be made of it. */
 function fromFile(file: string, asOf: Day | undefined, skipBad: boolean): Found | number {
-  const day = asOf ?? dayIn(here(), new Date())
+  const today = dayIn(here(), new Date())
+  const day = asOf ?? today
   let bytes: Uint8Array
   try {
     bytes = readFileSync(file === '-' ? 0 : file)
@@ -78,7 +79,8 @@ function fromFile(file: string, asOf: Day | undefined, skipBad: boolean): Found 
   } catch {
     return complain(`review: ${file} is not UTF-8 text; save it as "CSV UTF-8"`)
   }
-  const { rows, problems } = readColonies(text, day)
+  // A look as of a past day takes a file that knows more: what came later is left out by the review itself.
+  const { rows, problems } = readColonies(text, day > today ? day : today)
   if (problems.length > 0) {
     process.stderr.write(`${problems.map(lineOf).join('\n')}\n`)
     // A header that cannot be read leaves nothing to skip to.

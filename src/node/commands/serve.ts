@@ -52,7 +52,7 @@ export function warningsFor(host: string, outside: Outside): string[] {
   ]
 }
 
-/** Serves a house, says where, keeps its backups, and waits for the signal to stop. Closes the house. */
+/** Serves the services, says where, keeps their backups, waits for the signal to stop, and closes them. */
 export async function serveUntilStopped(
   options: ListenOptions & { services: Services },
   greeting = 'Resettle is at',

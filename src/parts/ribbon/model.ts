@@ -256,22 +256,9 @@ function newLayer(history: History, plan: Plan, until: Day): Lane | null {
   return { of: 'new-layer', name, bands: bands.filter((b) => b.from <= b.to) }
 }
 
+/** What was done at the box on a day, of which the strip has a mark of its own. */
 function tickOf(e: History['entries'][number]): Tick[] {
-  switch (e.kind) {
-    case 'inspection':
-      return [{ on: e.on, kind: e.opened ? 'opened' : 'lid-on' }]
-    case 'given':
-      return [{ on: e.on, kind: 'given' }]
-    case 'queen-cage':
-      return [{ on: e.on, kind: 'cage' }]
-    case 'intake':
-    case 'ties-removed':
-    case 'mite-wash':
-    case 'disease-cleared':
-    case 'move':
-    case 'outcome':
-    case 'note':
-    case 'missed-visit':
-      return []
-  }
+  if (e.kind === 'inspection') return [{ on: e.on, kind: e.opened ? 'opened' : 'lid-on' }]
+  if (e.kind === 'given') return [{ on: e.on, kind: 'given' }]
+  return e.kind === 'queen-cage' ? [{ on: e.on, kind: 'cage' }] : []
 }

@@ -25,7 +25,7 @@ const DISEASE_FIRST = 'Look for brood disease first.'
 const barred = ({ s, today, exposure }: Context): boolean =>
   isHeld(s, exposure) !== null || robbedOn(s, today) !== null
 
-export const layingWorkers: Adviser = (c) => {
+const layingWorkers: Adviser = (c) => {
   if (c.s.queen.is !== 'laying-workers' || barred(c) || mayUnite(c.s, c.today, c) !== null) return null
   // A frame of eggs is in: cells on it are read before they are given up.
   if (c.s.testFrame !== null && c.s.testFrame.read === null) return null
@@ -37,7 +37,7 @@ export const layingWorkers: Adviser = (c) => {
 }
 
 /** Few bees: a laying queen is boosted or left; what has no queen to save is united. */
-export const fewBees: Adviser = (c) => {
+const fewBees: Adviser = (c) => {
   const { s, today, asked } = c
   const ask = asked('unite-or-boost')
   if (ask === undefined || barred(c) || isQuiet(today, c.quiet) || s.caged !== null) return null
@@ -86,7 +86,7 @@ export const fewBees: Adviser = (c) => {
 }
 
 /** Out of the months in which queens mate no queen is raised: a mated one, or uniting, from the first day. */
-export const outOfSeason: Adviser = (c) => {
+const outOfSeason: Adviser = (c) => {
   const { s, today } = c
   if (barred(c)) return null
   const { queen } = s
@@ -136,11 +136,11 @@ function buy({ supplies }: Context, why: string, rule?: 'buy-queen'): Advice {
 }
 
 /** A frame of eggs as the next rung: a cure, and a test. */
-export const frameOfEggs: Adviser = (c) => {
+const frameOfEggs: Adviser = (c) => {
   const { s, today, asked } = c
   const ask = asked('egg-frame')
   if (ask === undefined || barred(c) || s.queen.is === 'laying-workers') return null
-  if (s.queen.is !== 'none') return insurance(c)
+  if (ask.insurance === true) return insurance(c)
   if (s.takeOut !== null && mayGive(s, today, c) === null)
     return { action: 'take-out-queen', rule: ask.rule, why: ask.why }
   const barredBy = mayGive(s, today, c)
@@ -160,7 +160,7 @@ const castWords = ({ s }: Context): string =>
   s.history.intake.removal.type === 'swarm' ? ' A swarm may have brought a virgin: look for one.' : ''
 
 /** Where no layer is proven by about day 18 to 22: does a queen live here? Answered in four days. */
-export const insurance: Adviser = (c) => {
+const insurance: Adviser = (c) => {
   const { s, today, asked } = c
   const ask = asked('egg-frame')
   if (ask === undefined || barred(c) || mayGive(s, today, c) !== null) return null
@@ -172,7 +172,7 @@ export const insurance: Adviser = (c) => {
 }
 
 /** A bought queen, where raising one has failed; uniting, where that failed too and few bees are left. */
-export const boughtQueen: Adviser = (c) => {
+const boughtQueen: Adviser = (c) => {
   const { s, today, asked } = c
   const ask = asked('buy-queen')
   if (ask === undefined || barred(c)) return null

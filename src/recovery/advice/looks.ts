@@ -30,7 +30,7 @@ const LEFT_OUT: Record<Sought, string> = {
 }
 
 /** 'You have not said whether there are queen cells: that decides it.' */
-export const missingWords = (missing: readonly Sought[]): string =>
+const missingWords = (missing: readonly Sought[]): string =>
   missing.length === 0
     ? ''
     : ` You have not said ${missing.map((m) => LEFT_OUT[m]).join(', nor ')}: that decides it.`

@@ -1,7 +1,7 @@
 /** The intake opens the story: what came along, and the first questions. */
 import { framesOfBees } from '../../biology/index.ts'
 import { inWords } from '../../days.ts'
-import { type Intake, never } from '../../journal/index.ts'
+import { type Intake, never, queenTaken } from '../../journal/index.ts'
 import { emergence, emergenceFromCells, emergenceOfGivenVirgin } from '../rearing.ts'
 import { broodAlong } from '../sources.ts'
 import { type State, trapped } from '../state.ts'
@@ -36,7 +36,7 @@ function beginStrength(s: State, intake: Intake): void {
   } else if (kg !== undefined) s.strength = { frames: framesOfBees(kg), on: intake.on, counted: false }
 }
 
-/** The telling visit: anchored on the old queen's last egg day. */
+/** The first brood check: anchored on the old queen's last egg day. */
 export function askTellingVisit(s: State): void {
   s.ask(
     'telling-visit',
@@ -47,10 +47,11 @@ export function askTellingVisit(s: State): void {
 
 function beginQueen(s: State, intake: Intake, young: boolean): void {
   const cells = intake.queenCells
+  const queen = queenTaken(intake)
   if (cells === 'open' || cells === 'capped') {
     // The cells were begun before the removal, for reasons of their own: only their age limits the span.
     const from = emergenceFromCells(cells, s.lastOldEgg, [], null)
-    if (intake.queen === 'unseen' || intake.queen === 'lost') {
+    if (queen === 'unseen' || queen === 'lost') {
       askTellingVisit(s)
       s.void('telling-visit', intake.on)
       startRearing(s, from, cells, intake.on)
@@ -58,12 +59,12 @@ function beginQueen(s: State, intake: Intake, young: boolean): void {
     }
     noteCellsBeside(s, { on: intake.on, stage: cells, count: null, emergence: from.span })
   }
-  if (intake.queenVirgin === true && (intake.queen === 'caged' || intake.queen === 'loose')) {
+  if (intake.queenVirgin === true && (queen === 'caged' || queen === 'loose')) {
     startRearing(s, emergence(emergenceOfGivenVirgin(s.lastOldEgg), null), 'emerged', intake.on)
-    if (intake.queen === 'caged') cageUp(s, 'virgin')
+    if (queen === 'caged') cageUp(s, 'virgin')
     return
   }
-  switch (intake.queen) {
+  switch (queen) {
     case 'caged':
       // Her days in the cage count from the caging, which is the removal.
       s.queen = { is: 'caged', since: s.lastOldEgg, origin: 'salvaged', stillCagedOn: null }
@@ -86,7 +87,7 @@ function beginQueen(s: State, intake: Intake, young: boolean): void {
       queenless(s, young, 'the queen was lost at the removal')
       return
     default:
-      never(intake.queen)
+      never(queen)
   }
 }
 

@@ -38,7 +38,7 @@ export function cellsBesideGone(s: State, look: Inspection): void {
   }
 }
 
-export function endCellsBeside(s: State, on: Day): void {
+function endCellsBeside(s: State, on: Day): void {
   s.answer(on, 'cells-beside')
   s.cellsBeside = null
 }

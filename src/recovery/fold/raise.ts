@@ -1,14 +1,7 @@
 /** From cells, or a cell or virgin given, to a queen being raised. */
 import { EMERGENCE_AFTER_LOSS, EMERGENCE_AFTER_LOSS_HARD } from '../../biology/index.ts'
 import { addDays, type Day, inWords, later } from '../../days.ts'
-import {
-  type CellStage,
-  type Emergence,
-  emergedBy,
-  emergenceFromCells,
-  firstEggAfter,
-  narrowedByCells,
-} from '../rearing.ts'
+import { type CellStage, type Emergence, emergedBy, emergenceFromCells, narrowedByCells } from '../rearing.ts'
 import type { Queen, State } from '../state.ts'
 import { fall } from './ladder.ts'
 
@@ -52,7 +45,7 @@ function askNewQueenEggs(s: State): void {
 }
 
 /** A newer sighting moves the span; the question moves with it. */
-export function respan(
+function respan(
   s: State,
   queen: Rearing,
   emergence: Rearing['emergence'],
@@ -109,6 +102,3 @@ export function seenOut(s: State, queen: Rearing, on: Day): void {
   if (on < queen.emergence.earliest || on >= queen.emergence.latest) return
   respan(s, queen, emergedBy(queen.emergence, on))
 }
-
-/** Last day on which the first egg of the queen being raised is still expected. */
-export const lastFirstEgg = (queen: Rearing): Day => firstEggAfter(queen.emergence).latest

@@ -22,22 +22,23 @@ const INSURANCE = { opens: 18, due: 20, closes: 22 }
 const UNPROVEN: readonly string[] = ['unseen', 'present', 'rearing']
 
 /** The question of the frame as insurance stands while no layer is proven, and counts from the youngest brood. */
-function insure(s: State, on: Day): void {
+function insure(s: State): void {
   const pending = s.pending('egg-frame')
-  if (s.queen.is === 'none') return
+  if (pending !== undefined && pending.insurance !== true && s.queen.is === 'none') return
   if (!UNPROVEN.includes(s.queen.is) || s.testFrame?.read === null) {
-    if (pending !== undefined) pending.voidSince = on
+    if (pending !== undefined) s.asks.splice(s.asks.indexOf(pending), 1)
     return
   }
   const opens = addDays(s.lastYoungBrood, INSURANCE.opens)
   if (pending?.opens === opens) return
   if (pending !== undefined) s.asks.splice(s.asks.indexOf(pending), 1)
-  s.ask(
+  const ask = s.ask(
     'egg-frame',
     s.lastYoungBrood,
     `No layer is proven, and the last young brood was laid by ${inWords(s.lastYoungBrood)}. A frame of eggs tells within four days whether there is a queen: no cells on it, and there is. It holds laying workers off as well, and lets them start again.`,
     INSURANCE,
   )
+  ask.insurance = true
 }
 
 /** Any look at brood answers the watch once it is asked, whatever was seen. */
@@ -49,7 +50,7 @@ export function answerWatch(s: State, look: Inspection): void {
 
 /** After every entry: the watch stands exactly while it is needed, and counts from the youngest brood there was. */
 export function keepWatch(s: State, on: Day): void {
-  insure(s, on)
+  insure(s)
   const pending = pendingWatch(s)
   if (!watching(s)) {
     if (pending !== undefined) pending.voidSince = on

@@ -2,8 +2,8 @@
  * Logistic regression by maximum likelihood, or with Firth's penalty when the outcomes are separated and no finite
  * maximum exists. Firth D (1993) Biometrika 80:27-38; Heinze G, Schemper M (2002) Statistics in Medicine 21:2409-2419.
  */
-import { cholesky, type Matrix, solve, zeros } from './matrix.ts'
-import type { Evaluation, Likelihood } from './maximise.ts'
+import { cholesky, type Matrix, solve, zeros } from '../../src/statistics/matrix.ts'
+import type { Evaluation, Likelihood } from '../../src/statistics/maximise.ts'
 
 /** log(1 / (1 + exp(-x))) without overflow. */
 const logChance = (x: number): number => (x > 0 ? -Math.log1p(Math.exp(-x)) : x - Math.log1p(Math.exp(x)))

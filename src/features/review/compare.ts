@@ -1,0 +1,187 @@
+/**
+ * Years, yards, people, methods, heat beside each other: what became of their colonies by a day, as it was, and held to one
+ * mix of jobs where the numbers allow it. Whoever takes the hard jobs loses more colonies; that alone says nothing of them.
+ */
+
+import type { Day } from '../../days.ts'
+import {
+  asLost,
+  type DayCounts,
+  grayTest,
+  incidenceLimits,
+  logRank,
+  stratifiedLogRank,
+  together,
+  zFor,
+} from '../../statistics/index.ts'
+import {
+  type Cohort,
+  type CohortOptions,
+  cohortOf,
+  inOrder,
+  knownOn,
+  lossWays,
+  UNKNOWN,
+  wayNumber,
+} from './cohort.ts'
+import type { ColonyFacts } from './facts.ts'
+import { type OutcomesOnDay, outcomeRows, outcomesOn, type Share } from './outcomes.ts'
+import { countedBy, nobody } from './review.ts'
+
+/** A kind of job counts for the adjustment where every group has had this many whose fate by the day is known (our choice). */
+export const FEWEST_OF_JOB = 5
+/** The kinds of job held equal must be at least this part of all colonies compared, or the figure tells of another yard (our choice). */
+export const SHARE_HELD = 0.5
+
+export interface ComparedGroup {
+  name: string
+  colonies: number
+  /** As it was. */
+  was: OutcomesOnDay
+  /** Had every group had the same mix of jobs; null where the numbers do not allow it. */
+  held: { movedOut: Share; lost: Share } | null
+}
+
+export interface Comparison {
+  by: Cohort
+  day: number
+  /** In the order in which a list of them reads. Those of which it was not recorded are left out. */
+  groups: ComparedGroup[]
+  notRecorded: number
+  /** The kinds of job that were held equal, and the part of all colonies compared that they are; null: none could be. */
+  held: { types: string[]; share: number } | null
+  /** Why nothing was held equal. */
+  whyNot: string | null
+  /** p that alike groups would differ so much: in colonies lost and moved out; `lostHeld` within kinds of job. */
+  p: { lost: number | null; movedOut: number | null; lostHeld: number | null }
+}
+
+interface Cells {
+  names: string[]
+  types: string[]
+  /** By group, then type. */
+  counts: DayCounts[][]
+}
+
+/** Compares the groups of a cohort. Pure. Example: compareBy(facts, today, 'year', { heatLimitC: 29.4 }, 60). */
+export function compareBy(
+  all: readonly ColonyFacts[],
+  asOf: Day,
+  by: Cohort,
+  options: CohortOptions & { unitedIsLoss?: boolean },
+  day = 60,
+): Comparison {
+  const known = knownOn(all, asOf)
+  const nameOf = (c: ColonyFacts): string => cohortOf(c, by, options)
+  const colonies = known.filter((c) => nameOf(c) !== UNKNOWN)
+  const cells = cellsOf(colonies, asOf, nameOf, inOrder(new Set(colonies.map(nameOf)), by, options))
+  const losses = lossWays(options.unitedIsLoss ?? false)
+  const groups = cells.counts.map((row) => (row.length === 0 ? nobody() : together(row)))
+  const held = by === 'removalType' ? [] : typesToHold(cells, day, options.unitedIsLoss)
+  const share = held.reduce((sum, t) => sum + t.colonies, 0) / Math.max(1, colonies.length)
+  const holds = held.length > 0 && share >= SHARE_HELD
+  return {
+    by,
+    day,
+    notRecorded: known.length - colonies.length,
+    groups: cells.names.map((name, g) => ({
+      name,
+      colonies: groups[g]?.colonies ?? 0,
+      was: onDay(groups[g] ?? nobody(), day, options.unitedIsLoss),
+      held: holds ? standardised(cells.counts[g] ?? [], held, day, options.unitedIsLoss) : null,
+    })),
+    held: holds ? { types: held.map((t) => t.name), share } : null,
+    whyNot: holds ? null : whyNot(by, cells.names.length, share),
+    p: {
+      lost: logRank(groups.map((c) => asLost(c, losses)))?.p ?? null,
+      movedOut: grayTest(groups, [wayNumber('moved-out')])?.p ?? null,
+      lostHeld: stratifiedP(cells, losses),
+    },
+  }
+}
+
+function whyNot(by: Cohort, groups: number, share: number): string {
+  if (by === 'removalType') return 'kinds of job are what is compared'
+  if (groups < 2) return 'there are not two groups'
+  return share === 0
+    ? `no kind of job has ${FEWEST_OF_JOB} colonies in every group`
+    : `only ${Math.round(100 * share)} % of the colonies are of a kind of job that every group has had ${FEWEST_OF_JOB} times`
+}
+
+function cellsOf(
+  colonies: readonly ColonyFacts[],
+  asOf: Day,
+  nameOf: (c: ColonyFacts) => string,
+  names: string[],
+): Cells {
+  const types = [...new Set(colonies.map((c) => c.removalType))].sort()
+  const byName = new Map(names.map((name) => [name, [] as ColonyFacts[]]))
+  for (const c of colonies) byName.get(nameOf(c))?.push(c)
+  const counts = names.map((name) => {
+    const own = countedBy(byName.get(name) ?? [], asOf, (c) => c.removalType)
+    return types.map((t) => own.counts[own.names.indexOf(t)] ?? nobody())
+  })
+  return { names, types, counts }
+}
+
+const onDay = (counts: DayCounts, day: number, unitedIsLoss?: boolean): OutcomesOnDay => {
+  const [on] = outcomesOn(counts, outcomeRows(counts), [day], unitedIsLoss)
+  if (on === undefined) throw new RangeError('onDay: no day')
+  return on
+}
+
+interface HeldType {
+  name: string
+  place: number
+  colonies: number
+}
+
+/** The kinds of job that every group has had often enough, with a share on the day. */
+function typesToHold({ types, counts }: Cells, day: number, unitedIsLoss?: boolean): HeldType[] {
+  if (counts.length < 2) return []
+  return types.flatMap((name, place) => {
+    const cells = counts.map((row) => onDay(row[place] ?? nobody(), day, unitedIsLoss))
+    if (cells.some((c) => c.shares === null || c.known < FEWEST_OF_JOB)) return []
+    return [{ name, place, colonies: cells.reduce((sum, c) => sum + c.colonies, 0) }]
+  })
+}
+
+/**
+ * Direct standardisation: each kind's share in this group, weighed by how many of all colonies are of that kind. Rothman
+ * KJ, Greenland S, Lash TL (2008) Modern Epidemiology, 3rd ed., chapter 15.
+ */
+function standardised(
+  row: readonly DayCounts[],
+  held: readonly HeldType[],
+  day: number,
+  unitedIsLoss?: boolean,
+): ComparedGroup['held'] {
+  const all = held.reduce((sum, t) => sum + t.colonies, 0)
+  const cells = held.map((t) => ({
+    weight: t.colonies / all,
+    shares: onDay(row[t.place] ?? nobody(), day, unitedIsLoss).shares,
+  }))
+  const mix = (pick: (s: NonNullable<OutcomesOnDay['shares']>) => Share): Share => {
+    let [share, variance] = [0, 0]
+    for (const { weight, shares } of cells) {
+      if (shares === null) continue
+      const s = pick(shares)
+      share += weight * s.share
+      variance += (weight * stdErrOf(s)) ** 2
+    }
+    const limits = incidenceLimits(share, Math.sqrt(variance))
+    return { share, lower: limits?.[0] ?? null, upper: limits?.[1] ?? null }
+  }
+  return { movedOut: mix((s) => s.movedOut), lost: mix((s) => s.lost) }
+}
+
+/** The error behind log limits, from the lower one; of a share of 0 from its upper limit, as if that were two errors away. */
+const stdErrOf = ({ share, lower, upper }: Share): number =>
+  share > 0 && lower !== null
+    ? (share * Math.log(share / lower)) / zFor(0.95)
+    : ((upper ?? 0) - share) / zFor(0.95)
+
+function stratifiedP({ types, counts }: Cells, losses: number[]): number | null {
+  const strata = types.map((_, t) => counts.map((row) => asLost(row[t] ?? nobody(), losses)))
+  return stratifiedLogRank(strata)?.p ?? null
+}
