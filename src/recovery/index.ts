@@ -1,15 +1,10 @@
 /** The door of this room; README.md says what is behind it. */
-export type { Adviser, Context, Supplies } from './advice/context.ts'
-export { lookAsked, openLook } from './advice/looks.ts'
-export { lookFromOutside } from './advice/routine.ts'
+export type { Supplies } from './advice/context.ts'
 export { fold } from './fold/fold.ts'
-export { MATING_NUCLEUS_FRAMES, mayBuy, mayGive, mayOpen, mayUnite, NUCLEUS_FRAMES } from './guards.ts'
-export { isQuiet, phaseOn } from './phase.ts'
 export { planOf } from './plan.ts'
 export {
   ACTIONS,
   type Action,
-  type Advice,
   type Check,
   type CheckStatus,
   type DayRange,
@@ -23,7 +18,6 @@ export {
   DEFAULT_PROTOCOL,
   MONTHS,
   type Month,
-  matesIn,
   miteThresholdOn,
   type Protocol,
   type ProtocolOverrides,
@@ -40,8 +34,6 @@ export {
   totalsOf,
 } from './protocol-preview.ts'
 export { ANCHOR_OF, factsOf, OUTSIDE, rulesWhere, SOURCE_OF } from './rules.ts'
-export { coldSeason } from './season.ts'
 export { SOURCE_OF_SETTING } from './setting-sources.ts'
 export { BROOD_GIFTS, broodAlong, wasThereAt } from './sources.ts'
-export { proofOf } from './spans.ts'
 export { heldWords, lockedDeed, type Suspicion, suspicionOn } from './suspicion.ts'

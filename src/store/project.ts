@@ -4,10 +4,9 @@
  */
 
 import type { Day } from '../days.ts'
-import { planOf } from '../decision/index.ts'
 import type { ColonyId } from '../ids.ts'
 import type { History } from '../journal/index.ts'
-import { type Check, type CheckStatus, type Plan, type Protocol, RULES } from '../recovery/index.ts'
+import { type Check, type CheckStatus, type Plan, type Protocol, planOf, RULES } from '../recovery/index.ts'
 import type { colony, plannedCheck } from './schema.ts'
 
 export type ColonyRow = typeof colony.$inferSelect

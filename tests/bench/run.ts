@@ -9,6 +9,7 @@ import { bench as plan } from './plan.ts'
 import { bench as today } from './today.ts'
 
 const BENCHES: Record<string, () => void | Promise<void>> = {
+  advice,
   plan,
   today,
   forecast,
@@ -16,7 +17,6 @@ const BENCHES: Record<string, () => void | Promise<void>> = {
   phone,
   faults,
   load,
-  advice,
 }
 
 const wanted = process.argv.slice(2)
