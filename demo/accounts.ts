@@ -3,9 +3,9 @@
  * yard is invented. Each gets a passphrase that nobody knows.
  */
 
+import { randomUUID } from 'node:crypto'
 import type { DemoSignIn } from '../src/app/index.ts'
 import type { People, Role } from '../src/people/index.ts'
-import { randomUUID } from 'node:crypto'
 import { ISOLDE, JUNO, MAREN, PERPETUA, TOBIAH } from './cast.ts'
 
 const CAST: { name: string; role: Role; words?: string }[] = [

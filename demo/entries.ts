@@ -1,7 +1,7 @@
 /** Everything in the invented yard's journal, as a person would have typed it in up to today. */
 
-import type { Entry } from '../src/journal/index.ts'
 import type { Day } from '../src/days.ts'
+import type { Entry } from '../src/journal/index.ts'
 import { liveStories } from './live/stories.ts'
 import { seasonOf } from './seasons/season.ts'
 

@@ -1,8 +1,8 @@
 /** Fills a store with the invented yard, the way everybody does: entries appended, checked and signed, day by day. */
 
+import type { Day } from '../src/days.ts'
 import { type Entry, problemLine } from '../src/journal/index.ts'
 import type { Store } from '../src/store/index.ts'
-import type { Day } from '../src/days.ts'
 import { demoEntries } from './entries.ts'
 import { dayMade, momentOf } from './ids.ts'
 

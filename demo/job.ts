@@ -1,8 +1,8 @@
 /** How a removal of the invented yard is told: who called, and what each visit to its sheet added. */
 
+import { type Day, inWordsWithYear } from '../src/days.ts'
 import type { Intake } from '../src/journal/index.ts'
 import { DEFAULT_TERMS, type Sheet, type Signature, termsOf, type Work } from '../src/records/index.ts'
-import { type Day, inWordsWithYear } from '../src/days.ts'
 import { MARL } from './cast.ts'
 
 export const YARD_NAME = `${MARL} bee removals`

@@ -1,7 +1,7 @@
 /** The removals of the invented yard, step by step as their sheets were filled. Invented throughout. */
 
-import { TICKED } from '../src/features/removal/index.ts'
 import { addDays } from '../src/days.ts'
+import { TICKED } from '../src/features/removal/index.ts'
 import { MAREN, TOBIAH } from './cast.ts'
 import { type Job, signed, workOf } from './job.ts'
 

@@ -1,8 +1,8 @@
 /** What the office of the invented yard keeps: its name, its inspector, and removal sheets at every stage. */
 
+import { addDays, type Day } from '../src/days.ts'
 import { EMPTY_SHEET, type Sheet } from '../src/records/index.ts'
 import type { Store } from '../src/store/index.ts'
-import { addDays, type Day } from '../src/days.ts'
 import { PERPETUA } from './cast.ts'
 import { idMadeAt } from './ids.ts'
 import { type Job, YARD_NAME } from './job.ts'

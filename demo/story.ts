@@ -9,8 +9,17 @@
  * Telling it for a given today makes journal entries, such as a phone would have sent.
  */
 
-import type { DiseaseCleared, Entry, EntryKind, Gift, Intake, MissedReason, Outcome, QueenCage } from '../src/journal/index.ts'
 import { addDays, type Day } from '../src/days.ts'
+import type {
+  DiseaseCleared,
+  Entry,
+  EntryKind,
+  Gift,
+  Intake,
+  MissedReason,
+  Outcome,
+  QueenCage,
+} from '../src/journal/index.ts'
 import { helperOf } from './cast.ts'
 import { idMadeAt } from './ids.ts'
 

@@ -1,8 +1,8 @@
-import type { Built } from '../src/phone/index.ts'
 import { createHash } from 'node:crypto'
 import { readdirSync, readFileSync } from 'node:fs'
 import { brotliCompressSync, gzipSync } from 'node:zlib'
 import { build, defineConfig, type Plugin } from 'vite'
+import type { Built } from '../src/phone/index.ts'
 
 const here = (path: string): string => new URL(path, import.meta.url).pathname
 

@@ -1,7 +1,7 @@
 /** One past removal: what came, how it was done, and how that bore on its chances. All of it invented. */
 
-import type { Intake } from '../../src/journal/index.ts'
 import type { Day } from '../../src/days.ts'
+import type { Intake } from '../../src/journal/index.ts'
 import { MAREN, MARL, TANNERY, TOBIAH } from '../cast.ts'
 import { between, chance, type Draw, pick } from '../seeded.ts'
 import { outdoorC } from './weather.ts'

@@ -2,7 +2,7 @@
  * The fields of each entry kind, each said once: drawn in forms, read from what was typed and filled again from an
  * entry, on the server and in the phone alike.
  */
-import type { EntryKind } from '../journal/index.ts'
+import type { Entry, EntryKind } from '../journal/index.ts'
 import {
   BEES_TAPPED,
   BROOD_CARE,
@@ -200,7 +200,55 @@ export const FIELDS = {
       maxlength: 500,
     }),
   },
-} satisfies Record<EntryKind, FieldSpecs>
+} satisfies { [K in EntryKind]: { [P in PathOf<Own<K>>]?: FieldSpec } }
+
+type Own<K extends EntryKind> = Omit<
+  Extract<Entry, { kind: K }>,
+  'id' | 'colony' | 'kind' | 'on' | 'at' | 'by' | 'replaces'
+>
+type Inner<T> = T extends string | readonly unknown[]
+  ? never
+  : T extends object
+    ? `.${keyof T & string}`
+    : never
+/** The dotted paths of an entry's own fields. */
+type PathOf<T> = {
+  [P in keyof T & string]-?: [Inner<NonNullable<T[P]>>] extends [never]
+    ? P
+    : `${P}${Inner<NonNullable<T[P]>>}`
+}[keyof T & string]
+type Unasked<K extends EntryKind> = Exclude<PathOf<Own<K>>, keyof (typeof FIELDS)[K]>
+
+/**
+ * What an entry can say that no form asks, and until when a correction keeps it: `day`, while the day stays the same. A
+ * field of the schema that is neither here nor above does not compile.
+ */
+const UNASKED: {
+  [K in EntryKind as [Unasked<K>] extends [never] ? never : K]: Record<Unasked<K>, 'always' | 'day'>
+} = {
+  intake: {
+    hoursOpenToBoxed: 'always',
+    queenVirgin: 'always',
+    queenMarked: 'always',
+    queenClipped: 'always',
+    broodState: 'always',
+  },
+  inspection: { lost: 'always', searched: 'always' },
+  move: { distanceKm: 'always' },
+  outcome: { dayUnknown: 'day' },
+  note: { settles: 'always' },
+}
+
+/** What a correction, dated `on`, takes over from the entry it corrects, because its form cannot show it. */
+export function unasked(entry: Entry, on: unknown): Record<string, unknown> {
+  const kept: Partial<Record<EntryKind, Record<string, string>>> = UNASKED
+  return Object.fromEntries(
+    Object.entries(entry).filter(([name]) => {
+      const until = kept[entry.kind]?.[name]
+      return until === 'always' || (until === 'day' && on === entry.on)
+    }),
+  )
+}
 
 /** The fields of a kind that is only known when it runs. */
 export const fieldsOf = (kind: EntryKind): FieldSpecs => FIELDS[kind]

@@ -16,7 +16,7 @@ export {
 export { ALONG, COMMON, FIELDS, fieldsOf, hasPhotos, NEW_YARD, TAKEN } from './fields.ts'
 export { numberTyped } from './numbers.ts'
 export { Photos } from './photo-field.tsx'
-export { type Draft, draftOf, fieldsIn, labelOf, typedFields, typedOf } from './read.ts'
+export { correctionOf, type Draft, draftOf, fieldsIn, labelOf, typedFields, typedOf } from './read.ts'
 export type { FieldSpecs } from './spec.ts'
 export * as spec from './spec.ts'
 export { anyTyped, many, one, type Typed, typedFrom } from './typed.ts'

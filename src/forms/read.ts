@@ -3,7 +3,7 @@ import type { Entry, EntryKind } from '../journal/index.ts'
 import { type FieldProblem, type Problems, type Result, refused } from '../result.ts'
 import { plain, type Quantity, type Units, unitOf } from '../words/index.ts'
 import { dayLabel } from './day-labels.ts'
-import { COMMON, fieldsOf, NEW_YARD } from './fields.ts'
+import { COMMON, fieldsOf, NEW_YARD, unasked } from './fields.ts'
 import { numberTyped } from './numbers.ts'
 import { type FieldSpec, type FieldSpecs, typedTwin } from './spec.ts'
 import { many, one, type Typed } from './typed.ts'
@@ -32,6 +32,12 @@ export function draftOf(kind: EntryKind, typed: Typed, units: Units, prefix = ''
     problems: [...common.problems, ...own.problems],
     ...(one(typed, NEW_YARD) === 'yes' ? { newYard: true as const } : {}),
   }
+}
+
+/** The same of an entry that is corrected: what no form asks stays as it was. */
+export function correctionOf(entry: Entry, typed: Typed, units: Units): Draft {
+  const draft = draftOf(entry.kind, typed, units)
+  return { ...draft, raw: { ...unasked(entry, draft.raw.on), ...draft.raw } }
 }
 
 /** Reads a list of fields. Those left empty are left out; those that cannot be read are named. Never throws. */

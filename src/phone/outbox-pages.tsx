@@ -16,7 +16,7 @@ import {
 } from '../app/index.ts'
 import { CorrectPage, ownTypes } from '../features/entries/index.ts'
 import { type OutboxItem, OutboxPage, type OwnItem, TakeOutPage } from '../features/offline/index.ts'
-import { draftOf, type FieldProblem, one, type Typed, typedOf } from '../forms/index.ts'
+import { correctionOf, type FieldProblem, one, type Typed, typedOf } from '../forms/index.ts'
 import type { Repository } from '../store/index.ts'
 import type { Waiting } from './database.ts'
 import { mayBeThere } from './outbox.ts'
@@ -100,7 +100,7 @@ export function outboxPages(deps: PageDeps, actions: OutboxActions): Hono<Env> {
     const { w } = found
     const came = await withPhotos(c, deps, await typedIn(c))
     const typed = withIds(came.typed, ['id'])
-    const draft = draftOf(w.entry.kind, typed, c.var.frame.units)
+    const draft = correctionOf(w.entry, typed, c.var.frame.units)
     draft.problems.push(...came.problems)
     const colony = w.entry.kind === 'intake' ? one(typed, 'colony') : w.entry.colony
     const { repository, made } = actions.bookWithout(w)

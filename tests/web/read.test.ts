@@ -2,7 +2,7 @@ import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { visitDrafts, visitLabel } from '../../src/features/entries/visit.ts'
 import { FIELDS } from '../../src/forms/fields.ts'
-import { draftOf, typedOf } from '../../src/forms/read.ts'
+import { correctionOf, draftOf, typedOf } from '../../src/forms/read.ts'
 import { typedTwin } from '../../src/forms/spec.ts'
 import type { Typed } from '../../src/forms/typed.ts'
 import { entry, GIFTS, OUTCOMES, QUEEN_AT_INTAKE, SIGNS } from '../../src/journal/entry.ts'
@@ -69,6 +69,32 @@ describe('reading a form', () => {
         expect(entry.safeParse({ ...raw, id: e.id, colony: e.colony, by: e.by }).success).toBe(true)
       }),
     )
+  })
+
+  it('keeps in a correction what no form asks, and nothing that was emptied', () => {
+    const [e] = written([
+      {
+        kind: 'inspection',
+        on: '2026-05-06',
+        opened: true,
+        searched: 'thoroughly',
+        eggs: 'none',
+        note: 'Late',
+      },
+    ])
+    if (e === undefined) throw new Error('no entry')
+    const typed = { ...typedOf(e, METRIC), note: [''] }
+    const { note: _note, ...kept } = e as typeof e & { note: string }
+    const { raw } = correctionOf(e, typed, METRIC)
+    expect({ ...raw, id: e.id, colony: e.colony, by: e.by }).toEqual(kept)
+  })
+
+  it('knows the day an old colony left once a correction says it', () => {
+    const [e] = written([{ kind: 'outcome', on: '2026-05-01', what: 'died', dayUnknown: true }])
+    if (e === undefined) throw new Error('no entry')
+    const typed = typedOf(e, METRIC)
+    expect(correctionOf(e, { ...typed, cause: ['cold'] }, METRIC).raw.dayUnknown).toBe(true)
+    expect(correctionOf(e, { ...typed, on: ['2026-06-02'] }, METRIC).raw).not.toHaveProperty('dayUnknown')
   })
 
   it('stores SI whatever the yard prefers to type', () => {

@@ -1,7 +1,16 @@
 /** The review's charts come alive: a canvas over each plot, and below it what the day under the finger says. */
 
-import { type ChartData, type DrawnArea, type DrawnLine, drawOn, type Line, linesOn, type Stroke, waysOn } from '../../src/features/review/index.ts'
 import type { Chart } from 'chart.js'
+import {
+  type ChartData,
+  type DrawnArea,
+  type DrawnLine,
+  drawOn,
+  type Line,
+  linesOn,
+  type Stroke,
+  waysOn,
+} from '../../src/features/review/index.ts'
 
 function start(): void {
   const text = document.getElementById('review-data')?.textContent

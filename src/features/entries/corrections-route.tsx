@@ -16,7 +16,7 @@ import {
   withIds,
   withPhotos,
 } from '../../app/index.ts'
-import { draftOf, type FieldProblem, one, type Typed, typedOf } from '../../forms/index.ts'
+import { correctionOf, draftOf, type FieldProblem, one, type Typed, typedOf } from '../../forms/index.ts'
 import type { StandingEntry } from '../../journal/index.ts'
 import type { ColonySummary, TaggedRow } from '../../store/index.ts'
 import { CorrectPage, WithdrawPage } from './correct-page.tsx'
@@ -76,7 +76,7 @@ export function corrections(deps: PageDeps): Hono<Env> {
     if (t instanceof Response) return t
     const came = await withPhotos(c, deps, await typedIn(c))
     const typed = withIds(came.typed, ['id'])
-    const draft = draftOf(t.entry.kind, typed, c.var.frame.units)
+    const draft = correctionOf(t.entry, typed, c.var.frame.units)
     draft.problems.push(...came.problems)
     const colony = t.entry.kind === 'intake' ? one(typed, 'colony') : t.entry.colony
     const id = idIn(typed)
