@@ -62,7 +62,7 @@ describe('resettle plan', () => {
     expect(run.code).toBe(2)
     expect(run.out).toBe('')
     expect(run.err.trimEnd().split('\n')).toEqual([
-      'entry 1: queen: must be one of: caged, loose, unseen, lost; not "lsot"',
+      'entry 1: queen: must be one of: caged, loose, unseen, lost, unknown; not "lsot"',
       'entry 2: eggz: has no field "eggz"',
     ])
   })

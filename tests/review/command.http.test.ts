@@ -81,6 +81,63 @@ describe('from a file', () => {
     expect(out).toContain('Two colonies are too few')
   })
 
+  it('as of a past day takes a file that knows more, and tells only what was known then', async () => {
+    const later = `${GOOD}D,wall,2026-06-20,caged,,\n`
+    const { code, out, err } = await review(
+      '--from',
+      file('later.csv', later),
+      '--as-of',
+      '2026-05-20',
+      '--json',
+    )
+    expect([code, err]).toEqual([0, ''])
+    // A died on 13 May; B moved out later and D came later.
+    expect(JSON.parse(out).overall).toMatchObject({
+      colonies: 3,
+      lost: 1,
+      fates: { colonies: 3, died: 1, movedOut: 0, stillHere: 2 },
+    })
+  })
+
+  it('a day that has not come yet is still a mistake', async () => {
+    const text = GOOD.replace('2026-06-05', '2999-06-05')
+    const { code, err } = await review('--from', file('ahead.csv', text), '--as-of', '2026-07-01')
+    expect(code).toBe(2)
+    expect(err).toMatch(/^line 3: outcome_on: 2999-06-05 is after /)
+  })
+
+  it('fates that nobody wrote down are taken, counted and said', async () => {
+    const text = `${GOOD}D,wall,2026-05-02,unknown,died,\nE,unknown,2026-05-02,caged,unknown,2026-06-01\n`
+    const path = file('unknown.csv', text)
+    const { code, out } = await review('--from', path, '--as-of', '2026-07-01', '--json')
+    expect(code).toBe(0)
+    expect(JSON.parse(out).overall).toMatchObject({
+      colonies: 4,
+      lost: 1,
+      withoutDay: 1,
+      fates: { colonies: 5, died: 2, movedOut: 1, stillHere: 1, unknown: 1 },
+    })
+    const words = await review('--from', path, '--as-of', '2026-07-01')
+    expect(words.out).toContain('1 left, nobody knows how')
+    expect(words.out).toContain(
+      '1 of them left on a day nobody wrote down: it is counted here, and in no share by day',
+    )
+  })
+
+  it('thirty types are a table and a few sentences', async () => {
+    const lines = Array.from({ length: 240 }, (_, i) => {
+      const day = String(1 + (i % 28)).padStart(2, '0')
+      const what = ['died', 'moved-out', 'absconded', 'united'][i % 4]
+      return `T${i},kind-${i % 30},2026-05-${day},caged,${what},2026-07-${day}`
+    })
+    const text = `${GOOD.split('\n')[0]}\n${lines.join('\n')}\n`
+    const { out } = await review('--from', file('thirty.csv', text), '--as-of', '2026-09-01')
+    const sentences = out.split('\n').filter((l) => l.endsWith('.'))
+    expect(sentences.length).toBeLessThan(40)
+    expect(out).toContain('The other 25 types stand in the table.')
+    expect(out).toMatch(/one test for all 30 groups/)
+  })
+
   it('bad rows: all are named, nothing is printed, exit 2', async () => {
     const { code, out, err } = await review('--from', file('bad.csv', BAD), '--as-of', '2026-07-01', '--json')
     expect([code, out]).toEqual([2, ''])

@@ -199,8 +199,7 @@ class RowReader {
 
   #withoutColumn(field: Worded): string {
     if (field === 'removal_type') return this.mapping.removalType
-    // Nobody wrote of the queen, so nobody is known to have seen her.
-    return field === 'queen_at_intake' ? 'unseen' : ''
+    return field === 'queen_at_intake' ? 'unknown' : ''
   }
 
   /** All columns that go into the note; those with another heading say it. */

@@ -49,24 +49,8 @@ const CALLED: Record<Exclude<Worded, 'removal_type'>, Record<string, readonly st
       'true',
       '1',
     ],
-    unseen: [
-      'unseen',
-      'not seen',
-      'no',
-      'n',
-      'not found',
-      'unknown',
-      '?',
-      'unsure',
-      'none seen',
-      'not sure',
-      'n/a',
-      'na',
-      '-',
-      'false',
-      '0',
-      '',
-    ],
+    unseen: ['unseen', 'not seen', 'no', 'n', 'not found', 'unsure', 'none seen', 'not sure', 'false', '0'],
+    unknown: ['unknown', '?', 'n/a', 'na', '-', 'not known', 'not recorded', ''],
     lost: ['lost', 'dead', 'killed', 'queenless', 'ql', 'no queen', 'squished', 'crushed', 'none'],
   },
   outcome: {
@@ -142,6 +126,7 @@ const CALLED: Record<Exclude<Worded, 'removal_type'>, Record<string, readonly st
       'empty',
     ],
     other: ['other', 'stolen', 'inspector', 'destroyed', 'returned', 'euthanized'],
+    unknown: ['unknown', '?', '??', 'not known', 'no idea', 'n/a', 'na', 'not recorded'],
   },
   method: {
     [NOT_SAID]: ['', '-', 'n/a', 'na', 'unknown', '?', 'other'],
@@ -166,6 +151,7 @@ const CALLED: Record<Exclude<Worded, 'removal_type'>, Record<string, readonly st
 }
 
 const TYPES_CALLED: Record<string, readonly string[]> = {
+  unknown: ['unknown', '?', '-', 'n/a', 'na', 'not known', 'not recorded'],
   wall: ['wall', 'house wall', 'in wall', 'siding', 'brick wall', 'stucco', 'chimney'],
   floor: ['floor', 'subfloor', 'crawl space', 'crawlspace', 'under floor', 'deck', 'mobile home floor'],
   roof: ['roof', 'eaves', 'eave', 'soffit', 'attic', 'fascia', 'ceiling', 'roof or eaves'],

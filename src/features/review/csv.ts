@@ -45,6 +45,17 @@ const ways = (look: Look): string =>
     ),
   )
 
+/** What had become of colonies by group: every day on which somebody left, moved out as a way of its own. */
+const outcomes = (look: Look): string =>
+  csv(
+    ['group', 'day', 'outcome', 'share', 'lower', 'upper'],
+    groupsOf(look).flatMap((g) =>
+      g.review.outcomes.flatMap(({ day, ...shares }) =>
+        Object.entries(shares).map(([outcome, s]) => [nameOf(g), day, outcome, s.share, s.lower, s.upper]),
+      ),
+    ),
+  )
+
 /** Survival on day 30 and 60 by group, with the pooled estimate. */
 const days = (look: Look): string =>
   csv(
@@ -90,6 +101,7 @@ const ratios = ({ findings }: Look): string =>
       'lower',
       'upper',
       'p',
+      'p_of_fact_holm',
       'colonies',
       'lost',
       'method',
@@ -103,6 +115,7 @@ const ratios = ({ findings }: Look): string =>
       f.lower,
       f.upper,
       f.p,
+      f.holm,
       f.colonies,
       f.lost,
       f.method,
@@ -174,5 +187,5 @@ const money = ({ money: m }: Look): string =>
   )
 
 /** The files there are, by name. */
-export const REVIEW_CSV = { curves, ways, days, ratios, paths, queenright, stays, money } as const
+export const REVIEW_CSV = { outcomes, curves, ways, days, ratios, paths, queenright, stays, money } as const
 export type ReviewCsv = keyof typeof REVIEW_CSV

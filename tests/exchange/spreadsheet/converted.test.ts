@@ -45,7 +45,7 @@ describe('an old sheet', () => {
         removal_type: 'Belfry',
         intake_on: '2024-04-11',
         yard: 'Orchard',
-        queen_at_intake: 'unseen',
+        queen_at_intake: 'unknown',
         method: 'brushed',
         removedBy: 'Ines',
       },
@@ -112,7 +112,7 @@ describe('an old sheet', () => {
     ])
   })
 
-  it('without tags, types or a queen: made, said once for all, not seen', () => {
+  it('without tags, types or a queen: made, said once for all, not written down', () => {
     const { rows } = read('Removal date,Notes\n2026-05-01,first\n2026-05-02,second', {
       removalType: 'swarm',
       tagPrefix: 'y24-',
@@ -123,7 +123,7 @@ describe('an old sheet', () => {
         removal_type: 'swarm',
         intake_on: '2026-05-01',
         removed_on: '2026-05-01',
-        queen_at_intake: 'unseen',
+        queen_at_intake: 'unknown',
       },
       { tag: 'y24-3', note: 'second' },
     ])

@@ -42,7 +42,10 @@ describe('headings', () => {
 describe('words', () => {
   it.each([
     ['queen_at_intake', 'Caught', 'caged'],
-    ['queen_at_intake', '', 'unseen'],
+    ['queen_at_intake', '', 'unknown'],
+    ['queen_at_intake', 'not seen', 'unseen'],
+    ['outcome', '?', 'unknown'],
+    ['removal_type', 'n/a', 'unknown'],
     ['queen_at_intake', 'QL', 'lost'],
     ['outcome', 'Deadout', 'died'],
     ['outcome', 'combined', 'united'],
