@@ -1,6 +1,7 @@
 /** The door of this room; README.md says what is behind it. */
 export type { Supplies } from './advice/context.ts'
 export { fold } from './fold/fold.ts'
+export { missingWords } from './missing-words.ts'
 export { planOf } from './plan.ts'
 export {
   ACTIONS,
@@ -8,6 +9,8 @@ export {
   type Check,
   type CheckStatus,
   type DayRange,
+  type Lost,
+  type Missing,
   PHASES,
   type Phase,
   type Plan,

@@ -33,7 +33,17 @@ export { type EntryWords, entryWords, KIND_WORDS } from './entries.ts'
 export { betterDay, chance, frames, mayWaitUntil, planActs, SHORT_KIND, whenToLook } from './forecasts.ts'
 export { instantWords, sizeWords } from './instants.ts'
 export { lidCautions, unitingCaution, warmthCaution } from './lid-cautions.ts'
-export { headline, leftWords, lidShutUntil, type ToDo, toDoOf, waitsUntil, waitWords } from './lines.ts'
+export {
+  headline,
+  leftOutBeside,
+  leftOutWords,
+  leftWords,
+  lidShutUntil,
+  type ToDo,
+  toDoOf,
+  waitsUntil,
+  waitWords,
+} from './lines.ts'
 export { keysWords, ROLE_CHOICES, ROLE_WORDS, STATE_WORDS, signedInWords } from './people.ts'
 export { problemQuotes, problemWords } from './problem.ts'
 export { proves } from './proof.ts'

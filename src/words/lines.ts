@@ -1,7 +1,7 @@
 /** What stands on a colony's line: what to do, how pressing it is, until when it can wait. */
 
 import { addDays, type Day } from '../days.ts'
-import { type Action, type Check, type Plan, rulesWhere } from '../recovery/index.ts'
+import { type Action, type Check, missingWords, type Plan, rulesWhere } from '../recovery/index.ts'
 import { dayWords } from './dates.ts'
 import { ACTION_WORDS, coming, isQuiet, lidStaysOn, live, PHASE_WORDS, RULE_WORDS } from './rules.ts'
 
@@ -63,6 +63,16 @@ export function toDoOf(plan: Plan): ToDo | null {
     lidOn,
     late: checks.some((c) => c.status === 'overdue'),
   }
+}
+
+/** 'You have not said whether there are queen cells: that decides it.'; null where no look left out what decides. */
+export const leftOutWords = (plan: Plan): string | null =>
+  missingWords(plan.missing.map((m) => m.what)) || null
+
+/** The same where `said` does not say it already. */
+export function leftOutBeside(plan: Plan, said: string): string | null {
+  const words = leftOutWords(plan)
+  return words === null || said.includes(words) ? null : words
 }
 
 /** Until which day a colony with nothing to do today can wait, as the plan has it; null when nothing is planned. */

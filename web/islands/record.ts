@@ -6,7 +6,7 @@
 import { visitDrafts } from '../../src/features/entries/index.ts'
 import { typedFrom } from '../../src/forms/index.ts'
 import { type Entry, historyOf, type Inspection } from '../../src/journal/index.ts'
-import { type Plan, type Protocol, planOf } from '../../src/recovery/index.ts'
+import { missingWords, type Plan, type Protocol, planOf } from '../../src/recovery/index.ts'
 import { ACTION_WORDS, proves, type Units } from '../../src/words/index.ts'
 
 interface LiveData {
@@ -31,8 +31,8 @@ function start(): void {
     const tapped = tappedEntries(form, live)
     const after = planWith(live, tapped)
     if (after === null) return
-    action.textContent = ACTION_WORDS[after.advice.action]
-    text.replaceChildren(...said(tapped, before, after))
+    action.textContent = leftOutNow(after, live).length === 0 ? ACTION_WORDS[after.advice.action] : 'Not done yet'
+    text.replaceChildren(...said(tapped, before, after, live))
   }
   form.addEventListener('input', show)
   panel.hidden = false
@@ -65,11 +65,17 @@ function whole(raw: Record<string, unknown>, today: string): boolean {
   return (NEEDED[String(raw.kind)] ?? []).every((field) => raw[field] !== undefined)
 }
 
-function said(tapped: Entry[], before: Plan, after: Plan): Node[] {
+/** What the look being tapped leaves out, while the lid is still off. */
+const leftOutNow = (after: Plan, live: LiveData): Plan['missing'] =>
+  after.missing.filter((m) => m.since === live.today)
+
+function said(tapped: Entry[], before: Plan, after: Plan, live: LiveData): Node[] {
   const look = tapped.find((e): e is Inspection => e.kind === 'inspection') ?? null
   const lines = proves(look, before, after)
+  const missing = missingWords(leftOutNow(after, live).map((m) => m.what))
   return [
-    paragraph(after.advice.why),
+    ...(missing === '' ? [] : [paragraph(missing, 'live-missing')]),
+    paragraph(after.advice.why.replace(missing, '').replaceAll('  ', ' ')),
     heading('What this proves'),
     lines.length === 0 ? paragraph('Nothing new so far. Tap what you see.') : list(lines),
   ]
@@ -81,8 +87,9 @@ function heading(words: string): HTMLElement {
   return h
 }
 
-function paragraph(words: string): HTMLElement {
+function paragraph(words: string, name = ''): HTMLElement {
   const p = document.createElement('p')
+  p.className = name
   p.textContent = words
   return p
 }

@@ -2,7 +2,7 @@
 
 import { type Frame, FromTo } from '../../parts/index.ts'
 import type { Plan } from '../../recovery/index.ts'
-import { ACTION_WORDS, isQuiet, toDoOf } from '../../words/index.ts'
+import { ACTION_WORDS, isQuiet, leftOutBeside, toDoOf } from '../../words/index.ts'
 
 /** `said`: the page says it above already, after saving; only the ways are left to show. */
 interface AdviceProps {
@@ -19,6 +19,7 @@ export const Advice = ({ frame, plan, path, said }: AdviceProps) => {
     <div class={toDo === null ? 'notice' : 'notice notice-do'}>
       <h2>{toDo?.question ?? ACTION_WORDS[plan.advice.action]}</h2>
       <p>{plan.advice.why}</p>
+      <LeftOut plan={plan} />
       {isQuiet(plan) && plan.quiet !== null ? (
         <p>
           Quiet time <FromTo from={plan.quiet.from} to={plan.quiet.to} today={plan.asOf} />: look from outside
@@ -28,6 +29,11 @@ export const Advice = ({ frame, plan, path, said }: AdviceProps) => {
       <Ways frame={frame} plan={plan} path={path} />
     </div>
   )
+}
+
+const LeftOut = ({ plan }: { plan: Plan }) => {
+  const words = leftOutBeside(plan, plan.advice.why)
+  return words === null ? null : <p class="left-out">{words}</p>
 }
 
 const Ways = ({ frame, plan, path }: Omit<AdviceProps, 'said'>) => {

@@ -47,7 +47,7 @@ export const ColonyPage = (p: ColonyProps) => {
   return (
     <Layout frame={frame} title={s.tag}>
       {p.saved.length === 0 ? null : (
-        <Saved lines={p.saved} shares={p.shares} plan={plan} summary={s} frame={frame} />
+        <Saved lines={p.saved} shares={p.shares} plan={plan} summary={s} frame={frame} path={p.path} />
       )}
       <header class="colony-head">
         <h1>

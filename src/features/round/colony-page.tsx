@@ -6,6 +6,7 @@ import type { Plan } from '../../recovery/index.ts'
 import {
   entryWords,
   headline,
+  leftOutBeside,
   leftWords,
   lidCautions,
   PHASE_WORDS,
@@ -84,6 +85,7 @@ function standing({ box }: Stop): string {
 /** `now`: a visit today has shown that this is to be done next. */
 const LookFor = ({ toDo, plan, now }: { toDo: ToDo; plan: Plan; now: boolean }) => {
   const second = toDo.also[0]
+  const leftOut = leftOutBeside(plan, toDo.why)
   return (
     <section class="look-for">
       <h2>
@@ -97,6 +99,7 @@ const LookFor = ({ toDo, plan, now }: { toDo: ToDo; plan: Plan; now: boolean }) 
         {toDo.check === null ? null : <span class="small">{windowWords(toDo.check, plan.asOf)}</span>}
       </p>
       <p>{toDo.why}</p>
+      {leftOut === null ? null : <p class="left-out">{leftOut}</p>}
       {second === undefined ? null : (
         <p class="line-also">
           On the same visit:{' '}

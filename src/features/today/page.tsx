@@ -14,6 +14,8 @@ export interface TodayLine {
   missed: string | null
   /** 'A look on Tue 12 May tells twice what today does.' Null where today is as good. */
   betterDay: string | null
+  /** What the last look left out though it decides; null where the reason says it, or nothing is missing. */
+  leftOut: string | null
   /** Id for the one-tap outside look; '' where there is none. */
   entryId: string
 }
@@ -93,6 +95,7 @@ const Line = ({ line, frame }: { line: TodayLine; frame: Frame }) => {
         </p>
         {line.missed === null ? null : <p class="line-missed">{line.missed}</p>}
         <p class="line-why">{toDo.why}</p>
+        {line.leftOut === null ? null : <p class="line-why left-out">{line.leftOut}</p>}
         {line.betterDay === null ? null : <p class="line-why">{line.betterDay}</p>}
         <Also also={toDo.also} />
         <div class="buttons">

@@ -11,7 +11,7 @@ import {
 } from '../../app/index.ts'
 import type { Day } from '../../days.ts'
 import type { ColonySummary } from '../../store/index.ts'
-import { betterDay, live, mayWaitUntil, toDoOf, waitsUntil } from '../../words/index.ts'
+import { betterDay, leftOutBeside, live, mayWaitUntil, toDoOf, waitsUntil } from '../../words/index.ts'
 import { type Missed, missedNow, missedWords } from '../round/index.ts'
 import { type TodayLine, TodayPage, type TodayProps } from './page.tsx'
 
@@ -70,6 +70,7 @@ function lineOf(s: ColonySummary, missed: Missed | undefined, better: () => stri
         toDo,
         missed: missed ? missedWords(missed, s.asOf) : null,
         betterDay: better(),
+        leftOut: leftOutBeside(s.plan, toDo.why),
         entryId: toDo.lidOn ? v7() : '',
       },
     },
