@@ -6,16 +6,20 @@ import type { Entry, EntryKind } from '../journal/index.ts'
 import {
   BEES_TAPPED,
   BROOD_CARE,
+  BROOD_STATE,
   CAGE,
   CAPPED_BROOD,
   CELLS,
   CELLS_AT_REMOVAL,
   CLEARED,
+  CLIPPED,
   EGGS,
   FRAMES_TAPPED,
   FRESH_COMB,
   GIFT,
   LID,
+  LOST,
+  MARKED,
   METHOD,
   MISSED,
   OPEN_BROOD,
@@ -23,12 +27,15 @@ import {
   QUEEN,
   QUEEN_SEEN,
   removalTypes,
+  SEARCHED,
+  SETTLES,
   SIGN,
   SPRAYED,
   STORES,
   SYRUP,
   TEMPER,
   TIED,
+  VIRGIN,
 } from '../words/index.ts'
 import {
   choice,
@@ -110,7 +117,11 @@ export const FIELDS = {
     yard: YARD,
     stand: STAND,
     queen: TAKEN.queen,
+    queenVirgin: yesNo('Had she laid', VIRGIN, 3, { asks: 'If she was seen: had she laid?' }),
+    queenMarked: yesNo('Marked', MARKED, 3, { asks: 'A colour on her back?' }),
+    queenClipped: yesNo('Clipped', CLIPPED, 3, { asks: 'Her wings?' }),
     ...ALONG,
+    broodState: choice('The brood that came along', BROOD_STATE, 4),
     note: NOTE,
     photos: PHOTOS,
   },
@@ -123,11 +134,13 @@ export const FIELDS = {
     queen: choice('The queen', QUEEN_SEEN, 3),
     cells: choice('Queen cells', CELLS, 4),
     cellCount: whole('How many cells', { max: 200, maxlength: 4 }),
+    searched: choice('How thoroughly', SEARCHED, 3, { asks: 'How thoroughly did you look?' }),
     framesOfBees: frames('Frames covered with bees', BEES_TAPPED),
     framesOfBrood: frames('Frames with brood', FRAMES_TAPPED),
     stores: choice('Stores', STORES, 4),
     signs: list('Signs of trouble', SIGN, 3, { hint: 'Tap all you saw.' }),
     temper: ALONG.temper,
+    lost: choice('Nothing lives in it', [{ value: '', label: 'Bees in it' }, ...LOST], 4),
     note: NOTE,
     photos: PHOTOS,
   },
@@ -176,7 +189,12 @@ export const FIELDS = {
     }),
     note: { ...NOTE, hint: 'What was looked at, and how.' },
   },
-  move: { yard: YARD, stand: STAND, note: NOTE },
+  move: {
+    yard: YARD,
+    stand: STAND,
+    distanceKm: number('How far, as the bee flies', { quantity: 'distance', max: 20_000 }),
+    note: NOTE,
+  },
   outcome: {
     what: choice('What became of it', OUTCOME, 2),
     into: text('United into', { hint: 'Tag of the colony that took it in.', maxlength: 60 }),
@@ -188,7 +206,11 @@ export const FIELDS = {
     destination: text('Where to', { hint: 'Yard, or who took it.', maxlength: 200, wide: true }),
     note: NOTE,
   },
-  note: { text: lines('Note', { rows: 5 }), photos: PHOTOS },
+  note: {
+    text: lines('Note', { rows: 5 }),
+    settles: choice('It decides', SETTLES, 3, { asks: 'What it decides' }),
+    photos: PHOTOS,
+  },
   'missed-visit': {
     reason: choice('Why not', MISSED, 3),
     again: day('Try again on', { hint: 'Empty: the day after.' }),
@@ -226,17 +248,8 @@ type Unasked<K extends EntryKind> = Exclude<PathOf<Own<K>>, keyof (typeof FIELDS
 const UNASKED: {
   [K in EntryKind as [Unasked<K>] extends [never] ? never : K]: Record<Unasked<K>, 'always' | 'day'>
 } = {
-  intake: {
-    hoursOpenToBoxed: 'always',
-    queenVirgin: 'always',
-    queenMarked: 'always',
-    queenClipped: 'always',
-    broodState: 'always',
-  },
-  inspection: { lost: 'always', searched: 'always' },
-  move: { distanceKm: 'always' },
+  intake: { hoursOpenToBoxed: 'always' },
   outcome: { dayUnknown: 'day' },
-  note: { settles: 'always' },
 }
 
 /** What a correction, dated `on`, takes over from the entry it corrects, because its form cannot show it. */

@@ -2,18 +2,22 @@
 export {
   BEES_TAPPED,
   BROOD_CARE,
+  BROOD_STATE,
   CAGE,
   CAPPED_BROOD,
   CELLS,
   CELLS_AT_REMOVAL,
   type Choice,
   CLEARED,
+  CLIPPED,
   EGGS,
   FRAMES_TAPPED,
   FRESH_COMB,
   GIFT,
   LID,
+  LOST,
   labelIn,
+  MARKED,
   METHOD,
   MISSED,
   OPEN_BROOD,
@@ -21,14 +25,18 @@ export {
   QUEEN,
   QUEEN_SEEN,
   removalTypes,
+  SEARCHED,
+  SETTLES,
   SIGN,
   SPRAYED,
   STORES,
   SYRUP,
   TEMPER,
   TIED,
+  VIRGIN,
 } from './choices.ts'
 export { dayAndDistance, dayWords, fromTo, spanWords, windowWords } from './dates.ts'
+export { doubtWays, isInDoubt } from './doubts.ts'
 export { type EntryWords, entryWords, KIND_WORDS } from './entries.ts'
 export { betterDay, chance, frames, mayWaitUntil, planActs, SHORT_KIND, whenToLook } from './forecasts.ts'
 export { instantWords, sizeWords } from './instants.ts'
@@ -39,6 +47,7 @@ export {
   leftOutWords,
   leftWords,
   lidShutUntil,
+  lostWords,
   type ToDo,
   toDoOf,
   waitsUntil,
@@ -62,6 +71,7 @@ export {
 export { FEW, FEW_MEANS, fewWords, percent, percentRange, shortRange } from './shares.ts'
 export {
   depth,
+  distance,
   framesWords,
   height,
   plain,

@@ -91,8 +91,16 @@ export function lidShutUntil(plan: Plan): Day | null {
   return live(plan).some(inside) ? null : (coming(plan).find(inside)?.opens ?? null)
 }
 
+const FOUND = { 'no-bees': 'Found without bees', dead: 'Found dead', gone: 'Found gone' } as const
+
+/** 'Found dead on Tue 12 May, signed Juno'; null for a box that is not lost. */
+export function lostWords({ lost, asOf }: Plan): string | null {
+  return lost === null ? null : `${FOUND[lost.how]} on ${dayWords(lost.on, asOf)}, signed ${lost.by}`
+}
+
 /** What comes next when there is nothing to do today: 'can wait until Sun 10 May'. */
 export function waitWords(plan: Plan): string {
+  if (plan.lost !== null) return `${FOUND[plan.lost.how].toLowerCase()}, to be confirmed`
   const until = waitsUntil(plan)
   return until === null ? 'nothing planned' : `can wait until ${dayWords(until, plan.asOf)}`
 }
@@ -114,6 +122,7 @@ const LID_SHUT: Action[] = ['none', 'leave-alone', ...LID_STAYS_ON]
 /** 'Raising a queen; leave the lid on until Sun 24 May'. */
 export function headline(plan: Plan, outcome: string | null): string {
   if (outcome !== null) return leftWords(outcome)
+  if (plan.lost !== null) return `${FOUND[plan.lost.how]}, to be confirmed`
   const phase = PHASE_WORDS[plan.phase]
   if (isQuiet(plan) && plan.quiet !== null && LID_SHUT.includes(plan.advice.action))
     return `${phase}; leave the lid on until ${dayWords(plan.quiet.to, plan.asOf)}`

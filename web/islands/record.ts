@@ -31,7 +31,8 @@ function start(): void {
     const tapped = tappedEntries(form, live)
     const after = planWith(live, tapped)
     if (after === null) return
-    action.textContent = leftOutNow(after, live).length === 0 ? ACTION_WORDS[after.advice.action] : 'Not done yet'
+    action.textContent =
+      leftOutNow(after, live).length === 0 ? ACTION_WORDS[after.advice.action] : 'Not done yet'
     text.replaceChildren(...said(tapped, before, after, live))
   }
   form.addEventListener('input', show)
@@ -74,7 +75,7 @@ function said(tapped: Entry[], before: Plan, after: Plan, live: LiveData): Node[
   const lines = proves(look, before, after)
   const missing = missingWords(leftOutNow(after, live).map((m) => m.what))
   return [
-    ...(missing === '' ? [] : [paragraph(missing, 'live-missing')]),
+    ...(missing === '' ? [] : [paragraph(missing, 'left-out')]),
     paragraph(after.advice.why.replace(missing, '').replaceAll('  ', ' ')),
     heading('What this proves'),
     lines.length === 0 ? paragraph('Nothing new so far. Tap what you see.') : list(lines),

@@ -1,8 +1,9 @@
 /** What to do about a colony now, and the ways to write down what was done. */
 
-import { type Frame, FromTo } from '../../parts/index.ts'
+import { v7 } from 'uuid'
+import { type Frame, FromTo, LostTaps } from '../../parts/index.ts'
 import type { Plan } from '../../recovery/index.ts'
-import { ACTION_WORDS, isQuiet, leftOutBeside, toDoOf } from '../../words/index.ts'
+import { ACTION_WORDS, isQuiet, leftOutBeside, lostWords, toDoOf } from '../../words/index.ts'
 
 /** `said`: the page says it above already, after saving; only the ways are left to show. */
 interface AdviceProps {
@@ -17,7 +18,7 @@ export const Advice = ({ frame, plan, path, said }: AdviceProps) => {
   if (said) return <Ways frame={frame} plan={plan} path={path} />
   return (
     <div class={toDo === null ? 'notice' : 'notice notice-do'}>
-      <h2>{toDo?.question ?? ACTION_WORDS[plan.advice.action]}</h2>
+      <h2>{lostWords(plan) ?? toDo?.question ?? ACTION_WORDS[plan.advice.action]}</h2>
       <p>{plan.advice.why}</p>
       <LeftOut plan={plan} />
       {isQuiet(plan) && plan.quiet !== null ? (
@@ -36,7 +37,34 @@ const LeftOut = ({ plan }: { plan: Plan }) => {
   return words === null ? null : <p class="left-out">{words}</p>
 }
 
-const Ways = ({ frame, plan, path }: Omit<AdviceProps, 'said'>) => {
+const Ways = ({ frame, plan, path }: Omit<AdviceProps, 'said'>) => (
+  <>
+    {plan.lost === null ? (
+      <VisitWays frame={frame} plan={plan} path={path} />
+    ) : (
+      <Confirm frame={frame} path={path} />
+    )}
+    {plan.lost === null ? <LostTaps tag={plan.tag} action={`${path}/lost`} id={v7()} /> : null}
+  </>
+)
+
+/** Found lost: a beekeeper says how it left, or a visit says that it lives. */
+const Confirm = ({ frame, path }: { frame: Frame; path: string }) => (
+  <div class="buttons colony-ways">
+    {frame.may('record-outcome') ? (
+      <a class="button button-do" href={`${path}/outcome`}>
+        Confirm how it left
+      </a>
+    ) : (
+      <p class="soft">A beekeeper confirms how it left.</p>
+    )}
+    <a class="button" href={`${path}/visit`}>
+      It lives: record a visit
+    </a>
+  </div>
+)
+
+const VisitWays = ({ frame, plan, path }: Omit<AdviceProps, 'said'>) => {
   const { action } = plan.advice
   const lidOn = action === 'leave-alone' || action === 'outside-look'
   return (

@@ -10,8 +10,9 @@ import {
   RibbonStrip,
   ribbonOf,
 } from '../../parts/index.ts'
+import type { Plan } from '../../recovery/index.ts'
 import type { ColonySummary, Joined } from '../../store/index.ts'
-import { dayWords, headline, labelIn, removalTypes } from '../../words/index.ts'
+import { dayWords, doubtWays, headline, labelIn, removalTypes } from '../../words/index.ts'
 import { Advice, LeftWays } from './advice.tsx'
 import { AfterWays } from './after-ways.tsx'
 import { Checks } from './checks.tsx'
@@ -40,6 +41,18 @@ export interface ColonyProps {
   forecasts: { seen: Foreseen; frame: FrameSeen } | null
 }
 
+/** What contradicts itself, and what one does about it. */
+const Doubts = ({ plan, frame }: { plan: Plan; frame: Frame }) =>
+  plan.surprises.length === 0 ? null : (
+    <div class="notice notice-late">
+      <h2>This does not fit</h2>
+      {plan.surprises.map((text) => (
+        <p>{text}</p>
+      ))}
+      {plan.phase === 'closed' ? null : <p>{doubtWays(plan, frame.may('correct-any'))}</p>}
+    </div>
+  )
+
 export const ColonyPage = (p: ColonyProps) => {
   const { summary: s, frame } = p
   const { plan } = s
@@ -63,12 +76,7 @@ export const ColonyPage = (p: ColonyProps) => {
         </p>
       </header>
       <SharedDays history={p.history} today={frame.today} />
-      {plan.surprises.map((text) => (
-        <div class="notice notice-late">
-          <h2>This does not fit</h2>
-          <p>{text}</p>
-        </div>
-      ))}
+      <Doubts plan={plan} frame={frame} />
       {open ? (
         <Advice frame={frame} plan={plan} path={p.path} said={p.saved.length > 0} />
       ) : (

@@ -1,7 +1,7 @@
 /** Recording a visit: tap what you saw; what it proves and what to do now stands beside it. */
 
 import { thenTo } from '../../app/index.ts'
-import { anyTyped, type FormState, Group } from '../../forms/index.ts'
+import { anyTyped, type FormState, Group, idOf } from '../../forms/index.ts'
 import { FormPage, type Frame, VisitCautions } from '../../parts/index.ts'
 import type { Plan } from '../../recovery/index.ts'
 import type { ColonySummary } from '../../store/index.ts'
@@ -10,7 +10,7 @@ import { DayAndTime } from './fields/common.tsx'
 import { CageFields, GivenFields, TiesField, WashFields } from './fields/done.tsx'
 import { InspectionFields } from './fields/inspection.tsx'
 import { LivePanel } from './live-panel.tsx'
-import { CAGE, GIFT_SLOTS, idField, TIES, VISIT_PREFIXES, visitLabel, WASH } from './visit.ts'
+import { CAGE, GIFT_SLOTS, idField, NOTHING, TIES, VISIT_PREFIXES, visitLabel, WASH } from './visit.ts'
 
 export interface VisitProps {
   frame: Frame
@@ -41,6 +41,7 @@ export const VisitPage = (p: VisitProps) => {
       intro={<Before plan={plan} />}
       beside={<LivePanel data={p.liveData} />}
     >
+      <NothingNoted form={p.form} />
       <DayAndTime form={p.form} frame={p.frame} kind="inspection" />
       <InspectionFields form={p.form} frame={p.frame} />
       <AlsoDone {...p} />
@@ -48,6 +49,14 @@ export const VisitPage = (p: VisitProps) => {
     </FormPage>
   )
 }
+
+/** An empty visit is asked about before it is saved. */
+const NothingNoted = ({ form }: { form: FormState }) =>
+  form.problems.some((x) => x.field === NOTHING) ? (
+    <label class="new-yard" id={idOf(NOTHING)}>
+      <input type="checkbox" name={NOTHING} value="yes" /> Yes: nothing was looked at
+    </label>
+  ) : null
 
 /** What the plan says before the lid is touched. */
 const Before = ({ plan }: { plan: Plan }) => {

@@ -21,8 +21,11 @@ import type { FieldProblem, Typed } from '../../forms/index.ts'
 import type { History } from '../../journal/index.ts'
 import { timeIn } from '../../time-of-day.ts'
 import { toDoOf } from '../../words/index.ts'
-import { idField, VISIT_PREFIXES, visitDrafts } from './visit.ts'
+import { idField, isEmptyVisit, NOTHING, VISIT_PREFIXES, visitDrafts } from './visit.ts'
 import { VisitPage } from './visit-page.tsx'
+
+const NOTHING_NOTED =
+  'Nothing is noted. Save it as a visit at which nothing was looked at? It answers nothing.'
 
 /** Recording a visit. */
 export function visit(deps: PageDeps): Hono<Env> {
@@ -66,7 +69,10 @@ export function visit(deps: PageDeps): Hono<Env> {
     if (colony === null) return unknownColony(c, deps, c.req.param('tag'))
     const came = await withPhotos(c, deps, await typedIn(c))
     const typed = withIds(came.typed, VISIT_PREFIXES.map(idField))
-    const sent = visitDrafts(typed, c.var.frame.units).map((draft) => ({
+    const drafts = visitDrafts(typed, c.var.frame.units)
+    if (isEmptyVisit(typed, drafts) && came.problems.length === 0)
+      return show(c, colony, typed, [{ field: NOTHING, message: NOTHING_NOTED }])
+    const sent = drafts.map((draft) => ({
       draft,
       id: idIn(typed, idField(draft.prefix)),
       colony: colony.summary.id,

@@ -1,7 +1,8 @@
 /** One box of the round: what matters at the lid, and the buttons at the thumb. */
+import { v7 } from 'uuid'
 
 import { boxPath, endPath, roundPath, thenTo } from '../../app/index.ts'
-import { Layout, Mark } from '../../parts/index.ts'
+import { Layout, LostTaps, Mark } from '../../parts/index.ts'
 import type { Plan } from '../../recovery/index.ts'
 import {
   entryWords,
@@ -64,6 +65,9 @@ export const RoundColonyPage = (p: RoundColonyProps) => {
           <LookFor toDo={toDo} plan={box.plan} now={stop.state === 'seen'} />
         )}
         <Cautions {...p} />
+        {box.history.outcome !== null || box.plan.lost !== null ? null : (
+          <LostTaps tag={box.tag} action={thenTo(`${p.path}/lost`, boxPath(where, box.tag))} id={v7()} />
+        )}
         <p>
           <a class="tall" href={p.path}>
             Everything about {box.tag}

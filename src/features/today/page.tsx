@@ -5,6 +5,8 @@ import { type Frame, Layout, Mark, WindowOf } from '../../parts/index.ts'
 import type { Action, Check } from '../../recovery/index.ts'
 import { dayAndDistance, RULE_WORDS, type ToDo } from '../../words/index.ts'
 
+import { type DoubtLine, Doubts, LostBoxes, type LostLine } from './hand-over.tsx'
+
 export interface TodayLine {
   tag: string
   path: string
@@ -25,6 +27,10 @@ export interface TodayProps {
   yards: { yard: string; lines: TodayLine[] }[]
   /** Colonies that can wait, by the day until which. */
   waiting: { until: Day | null; colonies: { tag: string; path: string; late: boolean }[] }[]
+  /** Boxes that somebody found lost. */
+  lost: LostLine[]
+  /** What contradicts itself, for those who may correct it. */
+  doubts: DoubtLine[]
   /** No colony was ever logged. */
   empty: boolean
 }
@@ -63,6 +69,8 @@ export const TodayPage = (p: TodayProps) => {
           </ol>
         </section>
       ))}
+      <LostBoxes lost={p.lost} frame={p.frame} />
+      <Doubts doubts={p.doubts} />
       <CanWait {...p} />
     </Layout>
   )

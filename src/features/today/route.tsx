@@ -11,8 +11,19 @@ import {
 } from '../../app/index.ts'
 import type { Day } from '../../days.ts'
 import type { ColonySummary } from '../../store/index.ts'
-import { betterDay, leftOutBeside, live, mayWaitUntil, toDoOf, waitsUntil } from '../../words/index.ts'
+import {
+  betterDay,
+  doubtWays,
+  leftOutBeside,
+  live,
+  lostWords,
+  mayWaitUntil,
+  toDoOf,
+  waitsUntil,
+} from '../../words/index.ts'
 import { type Missed, missedNow, missedWords } from '../round/index.ts'
+import { doubtOf } from './doubts.ts'
+import type { DoubtLine, LostLine } from './hand-over.tsx'
 import { type TodayLine, TodayPage, type TodayProps } from './page.tsx'
 
 /** Today's round. */
@@ -28,6 +39,11 @@ export function today(deps: PageDeps): Hono<Env> {
     return betterDay(forecasts.telling({ id: s.id, history, plan: s.plan }, ground, until))
   }
 
+  const doubtLine = (s: ColonySummary): DoubtLine[] => {
+    const words = doubtOf(s.plan, () => deps.store.colony(s.id)?.history ?? null, deps.store.protocol())
+    return words === null ? [] : [{ tag: s.tag, path: colonyPath(s), words, ways: doubtWays(s.plan, true) }]
+  }
+
   app.get('/', (c) => {
     const { frame } = c.var
     const ground = groundIn(deps.store, frame.today, frame.zone)
@@ -37,7 +53,17 @@ export function today(deps: PageDeps): Hono<Env> {
     const ids = new Set(due.map((d) => d.id))
     const others = inYard.filter((s) => !ids.has(s.id))
     const empty = due.length === 0 && others.length === 0 && deps.store.changes({ limit: 1 }).length === 0
-    return page(c, <TodayPage frame={frame} yards={byYard(due)} waiting={byWait(others)} empty={empty} />)
+    return page(
+      c,
+      <TodayPage
+        frame={frame}
+        yards={byYard(due)}
+        waiting={byWait(others.filter((s) => s.plan.lost === null))}
+        lost={inYard.flatMap(lostLine)}
+        doubts={frame.may('correct-any') ? inYard.flatMap(doubtLine) : []}
+        empty={empty}
+      />,
+    )
   })
   return app
 }
@@ -48,6 +74,11 @@ function planned(store: PageDeps['store'], today: Day): ColonySummary[] {
   if (inYard.every((s) => s.asOf === today)) return inYard
   const made = new Map(store.today(today).map((s) => [s.id, s]))
   return inYard.map((s) => made.get(s.id) ?? s)
+}
+
+const lostLine = (s: ColonySummary): LostLine[] => {
+  const words = lostWords(s.plan)
+  return words === null ? [] : [{ tag: s.tag, path: colonyPath(s), words }]
 }
 
 interface Due {

@@ -19,6 +19,7 @@ export const InspectionFields = (p: EntryFieldsProps) => (
             'cells',
             'cellCount',
             'queen',
+            'searched',
             'framesOfBees',
             'framesOfBrood',
           ]}
@@ -31,7 +32,7 @@ export const InspectionFields = (p: EntryFieldsProps) => (
         Sunken or ropy brood, or a foul smell: close up, do not move or unite this colony, clean tools and
         gloves, and call the apiary inspector.
       </p>
-      <Fields {...p} of={FIELDS.inspection} show={['temper', 'note', 'photos']} />
+      <Fields {...p} of={FIELDS.inspection} show={['temper', 'lost', 'note', 'photos']} />
     </Group>
   </>
 )
