@@ -212,6 +212,7 @@ const BROOD = [
   ['onFreshComb'],
   ['cells'],
   ['cellCount', 'queen'],
+  ['searched'],
   ['framesOfBees', 'framesOfBrood'],
   ['stores'],
 ].map((names) => names.map(named))
@@ -219,7 +220,8 @@ const BROOD = [
 /** The rest, each line across the whole block. */
 const REST = [
   ['signs'],
-  ['temper', 'cage.found'],
+  ['temper', 'lost'],
+  ['cage.found'],
   ['given1.what'],
   ['given1.frames', 'given1.donor', 'given1.caged', 'given1.litres'],
   ['ties.done', 'wash.bees', 'wash.mites'],
