@@ -39,6 +39,7 @@ export { dayAndDistance, dayWords, fromTo, spanWords, windowWords } from './date
 export { doubtWays, isInDoubt } from './doubts.ts'
 export { type EntryWords, entryWords, KIND_WORDS } from './entries.ts'
 export { betterDay, chance, frames, mayWaitUntil, planActs, SHORT_KIND, whenToLook } from './forecasts.ts'
+export { boundWords, isHeld, telIn } from './held.ts'
 export { instantWords, sizeWords } from './instants.ts'
 export { lidCautions, unitingCaution, warmthCaution } from './lid-cautions.ts'
 export {

@@ -49,17 +49,27 @@ export function toDoOf(plan: Plan): ToDo | null {
   if (action === 'leave-alone' || action === 'none') return null
   const lidOn = LID_STAYS_ON.includes(action)
   const checks = live(plan).filter((c) => !lidOn || lidStaysOn(c, plan))
-  const looks = LOOKING.includes(action)
+  // A look at all the brood of a box bound to a suspected one is no check of the ladder.
+  const tracing = plan.exposed !== null && action === 'open-and-look' && rule === undefined
+  const looks = LOOKING.includes(action) && !tracing
   const leads = (c: Check): boolean => c.rule === rule
   const check = checks.find(leads) ?? (looks ? checks[0] : undefined) ?? null
   return {
     action,
-    title: looks && check !== null ? RULE_WORDS[check.rule].name : ACTION_WORDS[action],
+    title: tracing
+      ? 'Look at every frame of brood'
+      : looks && check !== null
+        ? RULE_WORDS[check.rule].name
+        : ACTION_WORDS[action],
     question: looks && check !== null ? RULE_WORDS[check.rule].question : null,
     why: looks && check !== null ? withoutQuestion(why) : why,
     check,
     // One rung of the ladder at a time: what else could be done about the queen waits for this one.
-    also: checks.filter((c) => c !== check && !(RUNGS.includes(c.rule) && DOES[action] !== undefined)),
+    // A box held for brood disease is not opened for anything else.
+    also:
+      action === 'call-inspector'
+        ? []
+        : checks.filter((c) => c !== check && !(RUNGS.includes(c.rule) && DOES[action] !== undefined)),
     lidOn,
     late: checks.some((c) => c.status === 'overdue'),
   }

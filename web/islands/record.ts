@@ -6,7 +6,7 @@
 import { visitDrafts } from '../../src/features/entries/index.ts'
 import { typedFrom } from '../../src/forms/index.ts'
 import { type Entry, historyOf, type Inspection } from '../../src/journal/index.ts'
-import { missingWords, type Plan, type Protocol, planOf } from '../../src/recovery/index.ts'
+import { type Exposure, missingWords, type Plan, type Protocol, planOf } from '../../src/recovery/index.ts'
 import { ACTION_WORDS, proves, type Units } from '../../src/words/index.ts'
 
 interface LiveData {
@@ -15,6 +15,7 @@ interface LiveData {
   today: string
   units: Units
   protocol: Protocol
+  exposure: Exposure | null
 }
 
 function start(): void {
@@ -43,7 +44,7 @@ function start(): void {
 /** The plan of the history with these entries added. */
 function planWith(live: LiveData, added: Entry[]): Plan | null {
   const history = historyOf(live.tag, [...live.entries, ...added])
-  return history === null ? null : planOf(history, live.today, live.protocol)
+  return history === null ? null : planOf(history, live.today, live.protocol, { exposure: live.exposure })
 }
 
 /** What is tapped so far as entries; a draft that cannot be read yet is left out. */

@@ -19,8 +19,9 @@ import {
 } from '../../app/index.ts'
 import type { FieldProblem, Typed } from '../../forms/index.ts'
 import type { History } from '../../journal/index.ts'
+import type { ColonySummary } from '../../store/index.ts'
 import { timeIn } from '../../time-of-day.ts'
-import { toDoOf } from '../../words/index.ts'
+import { isHeld, toDoOf } from '../../words/index.ts'
 import { idField, isEmptyVisit, NOTHING, VISIT_PREFIXES, visitDrafts } from './visit.ts'
 import { VisitPage } from './visit-page.tsx'
 
@@ -41,7 +42,7 @@ export function visit(deps: PageDeps): Hono<Env> {
         summary={colony.summary}
         path={colonyPath(colony.summary)}
         then={thenOf(c)}
-        liveData={liveData(c, deps, colony.history)}
+        liveData={liveData(c, deps, colony)}
         donors={store
           .colonies({ open: true })
           .filter(
@@ -57,7 +58,7 @@ export function visit(deps: PageDeps): Hono<Env> {
     if (colony === null) return unknownColony(c, deps, c.req.param('tag'))
     // Where the plan says to leave the lid on, somebody who comes all the same has most likely looked from outside.
     const toDo = toDoOf(colony.summary.plan)
-    const lidOn = c.req.query('lid') === 'on' || toDo === null || toDo.lidOn
+    const lidOn = c.req.query('lid') === 'on' || toDo === null || toDo.lidOn || isHeld(colony.summary.plan)
     const ids = Object.fromEntries(VISIT_PREFIXES.map((p) => [idField(p), [v7()]]))
     // On the round one writes at the box: the time tells how long boxes take.
     const at = thenOf(c) === null ? {} : { at: [timeIn(c.var.frame.zone, deps.clock())] }
@@ -86,10 +87,22 @@ export function visit(deps: PageDeps): Hono<Env> {
 }
 
 /** The history without what is private, for the core that runs in the phone. */
-function liveData(c: AppContext, deps: PageDeps, history: History): string {
+function liveData(
+  c: AppContext,
+  deps: PageDeps,
+  { history, summary }: { history: History; summary: ColonySummary },
+): string {
   const { site: _site, ...removal } = history.intake.removal
   const intake = { ...history.intake, removal }
   const entries = history.entries.map((e) => (e.kind === 'intake' ? intake : e))
   const { today, units } = c.var.frame
-  return JSON.stringify({ tag: history.tag, entries, today, units, protocol: deps.store.protocol() })
+  const { exposed: exposure } = summary.plan
+  return JSON.stringify({
+    tag: history.tag,
+    entries,
+    today,
+    units,
+    protocol: deps.store.protocol(),
+    exposure,
+  })
 }

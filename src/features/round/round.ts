@@ -109,7 +109,7 @@ function stopOf(box: Box, day: Day, protocol: Protocol, pace: Pace): Stop | null
 
 function morningPlan(box: Box, day: Day, protocol: Protocol): Plan | null {
   const history = beforeThe(day, box.history)
-  return history === null ? null : planOf(history, day, protocol)
+  return history === null ? null : planOf(history, day, protocol, { exposure: box.plan.exposed })
 }
 
 function stateOf(day: Day, done: StandingEntry[], missed: Missed | null, urgency: Urgency): StopState {
