@@ -1,4 +1,6 @@
 /** What other parts may import from here; README.md explains. */
+
+export { Bonds } from './bonds.tsx'
 export { RemovalCautions, VisitCautions } from './cautions.tsx'
 export { Counted, NotYet, Part, Reading, Share, Wide } from './chapter.tsx'
 export {
@@ -25,6 +27,7 @@ export {
 } from './forecast-chart.ts'
 export { FormPage } from './form-page.tsx'
 export { HeldNotice } from './held.tsx'
+export { InspectorLine } from './inspector.tsx'
 export { Journal, type JournalLine } from './journal.tsx'
 export { KEYS, KeysTick, TAKEN_BACK } from './keys-tick.tsx'
 export { type Frame, Layout } from './layout.tsx'

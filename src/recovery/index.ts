@@ -1,5 +1,6 @@
 /** The door of this room; README.md says what is behind it. */
 export type { Supplies } from './advice/context.ts'
+export { type PressingSign, remedyFor } from './advice/signs.ts'
 export { fold } from './fold/fold.ts'
 export { missingWords } from './missing-words.ts'
 export { planOf } from './plan.ts'

@@ -44,6 +44,8 @@ export interface Advice {
   why: string
   /** The last day on which it stands, where the calendar alone ends it. */
   until?: Day
+  /** The sign it is about, where one leads. */
+  sign?: 'robbing' | 'beetles' | 'moths' | 'deformed-wings'
   /** The check it does, or answers; left out where the advice stands alone. */
   rule?: Rule
 }

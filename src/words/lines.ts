@@ -21,6 +21,14 @@ const LID_STAYS_ON: Action[] = ['outside-look', 'feed']
 
 const RUNGS: Check['rule'][] = ['egg-frame', 'buy-queen', 'unite-or-boost', 'laying-workers']
 
+/** What was found, on a line of the round; what to do about it is the reason. */
+const SIGN_TITLES: Record<NonNullable<Plan['advice']['sign']>, string> = {
+  robbing: 'Stop the robbing',
+  beetles: 'See to the hive beetles',
+  moths: 'See to the wax moths',
+  'deformed-wings': 'Deformed wings: wash for mites',
+}
+
 export interface ToDo {
   action: Action
   /** What to do, in a few words. */
@@ -45,9 +53,10 @@ function withoutQuestion(why: string): string {
 
 /** What the plan asks for on its day, put for one line of the round. Null when the colony can wait. */
 export function toDoOf(plan: Plan): ToDo | null {
-  const { action, why, rule } = plan.advice
+  const { action, why, rule, sign } = plan.advice
   if (action === 'leave-alone' || action === 'none') return null
-  const lidOn = LID_STAYS_ON.includes(action)
+  // An open box feeds the robbers.
+  const lidOn = LID_STAYS_ON.includes(action) || sign === 'robbing'
   const checks = live(plan).filter((c) => !lidOn || lidStaysOn(c, plan))
   // A look at all the brood of a box bound to a suspected one is no check of the ladder.
   const tracing = plan.exposed !== null && action === 'open-and-look' && rule === undefined
@@ -60,7 +69,9 @@ export function toDoOf(plan: Plan): ToDo | null {
       ? 'Look at every frame of brood'
       : looks && check !== null
         ? RULE_WORDS[check.rule].name
-        : ACTION_WORDS[action],
+        : sign === undefined
+          ? ACTION_WORDS[action]
+          : SIGN_TITLES[sign],
     question: looks && check !== null ? RULE_WORDS[check.rule].question : null,
     why: looks && check !== null ? withoutQuestion(why) : why,
     check,

@@ -38,6 +38,7 @@ export const plan = z.object({
     action: z.enum(ACTIONS),
     why: text,
     until: day.optional(),
+    sign: z.enum(['robbing', 'beetles', 'moths', 'deformed-wings']).optional(),
     rule: z.enum(RULES).optional(),
   }),
   quiet: range.nullable(),

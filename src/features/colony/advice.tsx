@@ -1,9 +1,9 @@
 /** What to do about a colony now, and the ways to write down what was done. */
 
 import { v7 } from 'uuid'
-import { type Frame, FromTo, LostTaps } from '../../parts/index.ts'
+import { type Frame, FromTo, InspectorLine, LostTaps } from '../../parts/index.ts'
 import type { Plan } from '../../recovery/index.ts'
-import { ACTION_WORDS, isQuiet, leftOutBeside, lostWords, toDoOf } from '../../words/index.ts'
+import { ACTION_WORDS, isHeld, isQuiet, leftOutBeside, lostWords, toDoOf } from '../../words/index.ts'
 
 /** `said`: the page says it above already, after saving; only the ways are left to show. */
 interface AdviceProps {
@@ -11,9 +11,11 @@ interface AdviceProps {
   plan: Plan
   path: string
   said: boolean
+  /** Whom to call about a brood disease. */
+  inspector: string
 }
 
-export const Advice = ({ frame, plan, path, said }: AdviceProps) => {
+export const Advice = ({ frame, plan, path, said, inspector }: AdviceProps) => {
   const toDo = toDoOf(plan)
   if (said) return <Ways frame={frame} plan={plan} path={path} />
   return (
@@ -21,6 +23,7 @@ export const Advice = ({ frame, plan, path, said }: AdviceProps) => {
       <h2>{lostWords(plan) ?? toDo?.question ?? ACTION_WORDS[plan.advice.action]}</h2>
       <p>{plan.advice.why}</p>
       <LeftOut plan={plan} />
+      {plan.advice.action === 'call-inspector' ? <InspectorLine inspector={inspector} frame={frame} /> : null}
       {isQuiet(plan) && plan.quiet !== null ? (
         <p>
           Quiet time <FromTo from={plan.quiet.from} to={plan.quiet.to} today={plan.asOf} />: look from outside
@@ -37,7 +40,7 @@ const LeftOut = ({ plan }: { plan: Plan }) => {
   return words === null ? null : <p class="left-out">{words}</p>
 }
 
-const Ways = ({ frame, plan, path }: Omit<AdviceProps, 'said'>) => (
+const Ways = ({ frame, plan, path }: Pick<AdviceProps, 'frame' | 'plan' | 'path'>) => (
   <>
     {plan.lost === null ? (
       <VisitWays frame={frame} plan={plan} path={path} />
@@ -64,9 +67,9 @@ const Confirm = ({ frame, path }: { frame: Frame; path: string }) => (
   </div>
 )
 
-const VisitWays = ({ frame, plan, path }: Omit<AdviceProps, 'said'>) => {
+const VisitWays = ({ frame, plan, path }: Pick<AdviceProps, 'frame' | 'plan' | 'path'>) => {
   const { action } = plan.advice
-  const lidOn = action === 'leave-alone' || action === 'outside-look'
+  const lidOn = action === 'leave-alone' || action === 'outside-look' || isHeld(plan)
   return (
     <div class="buttons colony-ways">
       <a class="button button-do" href={`${path}/visit${lidOn ? '?lid=on' : ''}`}>

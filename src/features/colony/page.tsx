@@ -2,6 +2,7 @@
 import type { Foreseen, FrameSeen } from '../../forecast/index.ts'
 import type { History } from '../../journal/index.ts'
 import {
+  Bonds,
   type Frame,
   Journal,
   type JournalLine,
@@ -37,6 +38,8 @@ export interface ColonyProps {
   shares: ColonySummary[]
   /** The removal sheet it came of, for those who may see it. */
   sheet: string | null
+  /** Whom to call about a brood disease. */
+  inspector: string
   /** What is likely; null for a colony that has left. */
   forecasts: { seen: Foreseen; frame: FrameSeen } | null
 }
@@ -77,8 +80,9 @@ export const ColonyPage = (p: ColonyProps) => {
       </header>
       <SharedDays history={p.history} today={frame.today} />
       <Doubts plan={plan} frame={frame} />
+      {open ? <Bonds plan={plan} /> : null}
       {open ? (
-        <Advice frame={frame} plan={plan} path={p.path} said={p.saved.length > 0} />
+        <Advice frame={frame} plan={plan} path={p.path} said={p.saved.length > 0} inspector={p.inspector} />
       ) : (
         <LeftWays path={p.path} />
       )}

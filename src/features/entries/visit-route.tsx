@@ -46,7 +46,11 @@ export function visit(deps: PageDeps): Hono<Env> {
         donors={store
           .colonies({ open: true })
           .filter(
-            (s) => s.phase === 'queenright' && s.action !== 'call-inspector' && s.id !== colony.summary.id,
+            (s) =>
+              s.phase === 'queenright' &&
+              s.action !== 'call-inspector' &&
+              s.plan.exposed === null &&
+              s.id !== colony.summary.id,
           )
           .map((s) => s.tag)}
       />,

@@ -1,6 +1,7 @@
 /** The yard's health: every colony, the pressing ones first. */
 
 import { type Frame, Layout } from '../../parts/index.ts'
+import type { Plan } from '../../recovery/index.ts'
 import { dayWords, fromTo } from '../../words/index.ts'
 import { DiseaseGuide } from './guide.tsx'
 import { type Health, needsWash, urgencyOf } from './health.ts'
@@ -19,9 +20,11 @@ export interface HealthPageProps {
   rows: HealthRow[]
   counts: { held: number; seen: number; over: number; unwashed: number }
   inspector: string
+  /** Colonies bound to one that is suspected. */
+  bound: { tag: string; path: string; plan: Plan }[]
 }
 
-export const HealthPage = ({ frame, rows, counts, inspector }: HealthPageProps) => (
+export const HealthPage = ({ frame, rows, counts, inspector, bound }: HealthPageProps) => (
   <Layout frame={frame} title="Health">
     <h1>Health</h1>
     {rows.length === 0 ? <p>No colony is in the yard.</p> : <p class="today-sum">{sumWords(counts)}</p>}
@@ -33,6 +36,7 @@ export const HealthPage = ({ frame, rows, counts, inspector }: HealthPageProps) 
           <Row row={row} frame={frame} />
         ))}
     </ul>
+    <Bound bound={bound} />
     <Windows rows={rows} frame={frame} />
     <Tags
       title="To wash"
@@ -42,6 +46,27 @@ export const HealthPage = ({ frame, rows, counts, inspector }: HealthPageProps) 
     <Tags title="Nothing pressing" rows={rows.filter((r) => urgencyOf(r.health) === 4)} />
   </Layout>
 )
+
+/** Foulbrood traced: who is bound to whom, and how. */
+const Bound = ({ bound }: Pick<HealthPageProps, 'bound'>) =>
+  bound.length === 0 ? null : (
+    <section class="section">
+      <h2>Bound to a suspected colony</h2>
+      <ul class="feeds">
+        {bound.map(({ tag, path, plan: { exposed, asOf } }) =>
+          exposed === null ? null : (
+            <li>
+              <a class="tag tall" href={`${path}/health`}>
+                {tag}
+              </a>{' '}
+              <b>▲ Held</b>: {exposed.bonds.map((b) => `${b.how}, ${dayWords(b.on, asOf)}`).join('; ')}. Look
+              at every brood frame {fromTo(exposed.look.opens, exposed.look.closes, asOf)}.
+            </li>
+          ),
+        )}
+      </ul>
+    </section>
+  )
 
 const pressing = (h: Health): boolean => urgencyOf(h) < 3
 

@@ -36,6 +36,10 @@ export function health(deps: Deps): Hono<Env> {
           unwashed: rows.filter((r) => needsWash(r.health)).length,
         }}
         inspector={store.settings.get('inspector')}
+        bound={store
+          .colonies({ open: true })
+          .filter((s) => s.plan.exposed !== null)
+          .map((s) => ({ tag: s.tag, path: colonyPath(s), plan: s.plan }))}
       />,
     )
   })
@@ -56,6 +60,10 @@ export function health(deps: Deps): Hono<Env> {
         health={of}
         protocol={protocol}
         inspector={store.settings.get('inspector')}
+        bound={store
+          .colonies({ open: true })
+          .filter((s) => s.plan.exposed?.from === summary.tag)
+          .map((s) => ({ tag: s.tag, path: colonyPath(s), exposed: s.plan.exposed }))}
       />,
     )
   })

@@ -2,9 +2,10 @@
 import { v7 } from 'uuid'
 
 import { boxPath, endPath, roundPath, thenTo } from '../../app/index.ts'
-import { Layout, LostTaps, Mark } from '../../parts/index.ts'
+import { InspectorLine, Layout, LostTaps, Mark } from '../../parts/index.ts'
 import type { Plan } from '../../recovery/index.ts'
 import {
+  boundWords,
   entryWords,
   headline,
   leftOutBeside,
@@ -29,6 +30,8 @@ export interface RoundColonyProps extends RoundView {
   path: string
   /** Id for the one-tap outside look. */
   entryId: string
+  /** Whom to call about a brood disease. */
+  inspector: string
   /** What was just saved at the box before this one. */
   saved: { tag: string; words: string; path: string } | null
 }
@@ -64,6 +67,10 @@ export const RoundColonyPage = (p: RoundColonyProps) => {
         {toDo === null || box.history.outcome !== null ? null : (
           <LookFor toDo={toDo} plan={box.plan} now={stop.state === 'seen'} />
         )}
+        {box.plan.advice.action === 'call-inspector' ? (
+          <InspectorLine inspector={p.inspector} frame={frame} />
+        ) : null}
+        <Bound plan={box.plan} said={toDo?.why ?? ''} />
         <Cautions {...p} />
         {box.history.outcome !== null || box.plan.lost !== null ? null : (
           <LostTaps tag={box.tag} action={thenTo(`${p.path}/lost`, boxPath(where, box.tag))} id={v7()} />
@@ -115,6 +122,12 @@ const LookFor = ({ toDo, plan, now }: { toDo: ToDo; plan: Plan; now: boolean }) 
       )}
     </section>
   )
+}
+
+/** Why a box is held that is bound to a suspected one. */
+const Bound = ({ plan, said }: { plan: Plan; said: string }) => {
+  const words = plan.exposed === null || said.includes(plan.exposed.how) ? null : boundWords(plan)
+  return words === null ? null : <p class="left-out">{words}</p>
 }
 
 const Missed = ({ stop, frame }: RoundColonyProps) =>

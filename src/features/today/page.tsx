@@ -1,7 +1,7 @@
 /** Today: what to do now, by yard, in the order one walks; then what can wait, and until when. */
 
 import type { Day } from '../../days.ts'
-import { type Frame, Layout, Mark, WindowOf } from '../../parts/index.ts'
+import { type Frame, InspectorLine, Layout, Mark, WindowOf } from '../../parts/index.ts'
 import type { Action, Check } from '../../recovery/index.ts'
 import { dayAndDistance, RULE_WORDS, type ToDo } from '../../words/index.ts'
 
@@ -18,6 +18,10 @@ export interface TodayLine {
   betterDay: string | null
   /** What the last look left out though it decides; null where the reason says it, or nothing is missing. */
   leftOut: string | null
+  /** Bound to a suspected colony, in words; null where it is not, or the reason says it. */
+  bound: string | null
+  /** Whom to call, where that is what is to be done. */
+  inspector: string | null
   /** Id for the one-tap outside look; '' where there is none. */
   entryId: string
 }
@@ -104,6 +108,8 @@ const Line = ({ line, frame }: { line: TodayLine; frame: Frame }) => {
         {line.missed === null ? null : <p class="line-missed">{line.missed}</p>}
         <p class="line-why">{toDo.why}</p>
         {line.leftOut === null ? null : <p class="line-why left-out">{line.leftOut}</p>}
+        {line.bound === null ? null : <p class="line-why">{line.bound}</p>}
+        {line.inspector === null ? null : <InspectorLine inspector={line.inspector} frame={frame} />}
         {line.betterDay === null ? null : <p class="line-why">{line.betterDay}</p>}
         <Also also={toDo.also} />
         <div class="buttons">

@@ -13,6 +13,7 @@ import type { Day } from '../../days.ts'
 import type { ColonySummary } from '../../store/index.ts'
 import {
   betterDay,
+  boundWords,
   doubtWays,
   leftOutBeside,
   live,
@@ -48,8 +49,11 @@ export function today(deps: PageDeps): Hono<Env> {
     const { frame } = c.var
     const ground = groundIn(deps.store, frame.today, frame.zone)
     const missed = missedNow(deps.store, frame.today)
+    const inspector = deps.store.settings.get('inspector')
     const inYard = planned(deps.store, frame.today)
-    const due = inYard.flatMap((s) => lineOf(s, missed.get(s.id), () => betterThanToday(s, ground)))
+    const due = inYard.flatMap((s) =>
+      lineOf(s, missed.get(s.id), inspector, () => betterThanToday(s, ground)),
+    )
     const ids = new Set(due.map((d) => d.id))
     const others = inYard.filter((s) => !ids.has(s.id))
     const empty = due.length === 0 && others.length === 0 && deps.store.changes({ limit: 1 }).length === 0
@@ -87,7 +91,12 @@ interface Due {
   line: TodayLine
 }
 
-function lineOf(s: ColonySummary, missed: Missed | undefined, better: () => string | null): Due[] {
+function lineOf(
+  s: ColonySummary,
+  missed: Missed | undefined,
+  inspector: string,
+  better: () => string | null,
+): Due[] {
   const toDo = toDoOf(s.plan)
   if (toDo === null) return []
   return [
@@ -102,6 +111,8 @@ function lineOf(s: ColonySummary, missed: Missed | undefined, better: () => stri
         missed: missed ? missedWords(missed, s.asOf) : null,
         betterDay: better(),
         leftOut: leftOutBeside(s.plan, toDo.why),
+        bound: s.plan.exposed === null || toDo.why.includes(s.plan.exposed.how) ? null : boundWords(s.plan),
+        inspector: toDo.action === 'call-inspector' ? inspector : null,
         entryId: toDo.lidOn ? v7() : '',
       },
     },
