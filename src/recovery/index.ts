@@ -38,6 +38,15 @@ export {
   totalsOf,
 } from './protocol-preview.ts'
 export { ANCHOR_OF, factsOf, OUTSIDE, rulesWhere, SOURCE_OF } from './rules.ts'
+export {
+  CLIMATES,
+  type Climate,
+  coldSeason,
+  DORMANT_MITES,
+  leastC,
+  seasonOf,
+  suggestedMatingMonths,
+} from './season.ts'
 export { SOURCE_OF_SETTING } from './setting-sources.ts'
 export { BROOD_GIFTS, broodAlong, wasThereAt } from './sources.ts'
 export { heldWords, lockedDeed, type Suspicion, suspicionOn } from './suspicion.ts'

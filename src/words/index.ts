@@ -40,6 +40,7 @@ export { doubtWays, isInDoubt } from './doubts.ts'
 export { type EntryWords, entryWords, KIND_WORDS } from './entries.ts'
 export { betterDay, chance, frames, mayWaitUntil, planActs, SHORT_KIND, whenToLook } from './forecasts.ts'
 export { boundWords, isHeld, telIn } from './held.ts'
+export { hemisphereOf } from './hemisphere.ts'
 export { instantWords, sizeWords } from './instants.ts'
 export { lidCautions, unitingCaution, warmthCaution } from './lid-cautions.ts'
 export {
@@ -54,6 +55,7 @@ export {
   waitsUntil,
   waitWords,
 } from './lines.ts'
+export { type LastTreatment, moveWords, treatedWords, treatmentRisk } from './moving.ts'
 export { keysWords, ROLE_CHOICES, ROLE_WORDS, STATE_WORDS, signedInWords } from './people.ts'
 export { problemQuotes, problemWords } from './problem.ts'
 export { proves } from './proof.ts'
@@ -69,6 +71,7 @@ export {
   RULE_WORDS,
   STATUS_WORDS,
 } from './rules.ts'
+export { CLIMATE_WORDS, MONTH_CHOICES, MONTH_NAMES, stretchWords } from './season.ts'
 export { FEW, FEW_MEANS, fewWords, percent, percentRange, shortRange } from './shares.ts'
 export {
   depth,

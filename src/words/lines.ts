@@ -140,13 +140,16 @@ export const leftWords = (outcome: string): string => LEFT[outcome] ?? 'Left the
 
 const LID_SHUT: Action[] = ['none', 'leave-alone', ...LID_STAYS_ON]
 
-/** 'Raising a queen; leave the lid on until Sun 24 May'. */
+/** Whether anybody is sent to the box today, lid on or off. */
+const asks = ({ advice: { action } }: Plan): boolean => action !== 'leave-alone' && action !== 'none'
+
+/** 'Raising a queen; leave the lid on, it can wait until Sun 24 May'. */
 export function headline(plan: Plan, outcome: string | null): string {
   if (outcome !== null) return leftWords(outcome)
   if (plan.lost !== null) return `${FOUND[plan.lost.how]}, to be confirmed`
   const phase = PHASE_WORDS[plan.phase]
   if (isQuiet(plan) && plan.quiet !== null && LID_SHUT.includes(plan.advice.action))
-    return `${phase}; leave the lid on until ${dayWords(plan.quiet.to, plan.asOf)}`
+    return `${phase}; leave the lid on${plan.until === null || asks(plan) ? '' : `, it can wait until ${dayWords(plan.until, plan.asOf)}`}`
   if (plan.advice.action === 'none' || plan.advice.action === 'leave-alone') {
     const until = waitsUntil(plan)
     return until === null ? phase : `${phase}; it can wait until ${dayWords(until, plan.asOf)}`

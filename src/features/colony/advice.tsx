@@ -3,7 +3,15 @@
 import { v7 } from 'uuid'
 import { type Frame, FromTo, InspectorLine, LostTaps } from '../../parts/index.ts'
 import type { Plan } from '../../recovery/index.ts'
-import { ACTION_WORDS, isHeld, isQuiet, leftOutBeside, lostWords, toDoOf } from '../../words/index.ts'
+import {
+  ACTION_WORDS,
+  isHeld,
+  isQuiet,
+  leftOutBeside,
+  lostWords,
+  toDoOf,
+  warmthCaution,
+} from '../../words/index.ts'
 
 /** `said`: the page says it above already, after saving; only the ways are left to show. */
 interface AdviceProps {
@@ -17,12 +25,14 @@ interface AdviceProps {
 
 export const Advice = ({ frame, plan, path, said, inspector }: AdviceProps) => {
   const toDo = toDoOf(plan)
+  const warmth = toDo === null || toDo.lidOn ? null : warmthCaution(plan, frame.units)
   if (said) return <Ways frame={frame} plan={plan} path={path} />
   return (
     <div class={toDo === null ? 'notice' : 'notice notice-do'}>
-      <h2>{lostWords(plan) ?? toDo?.question ?? ACTION_WORDS[plan.advice.action]}</h2>
+      <h2>{lostWords(plan) ?? toDo?.question ?? toDo?.title ?? ACTION_WORDS[plan.advice.action]}</h2>
       <p>{plan.advice.why}</p>
       <LeftOut plan={plan} />
+      {warmth === null ? null : <p class="soft">{warmth}</p>}
       {plan.advice.action === 'call-inspector' ? <InspectorLine inspector={inspector} frame={frame} /> : null}
       {isQuiet(plan) && plan.quiet !== null ? (
         <p>

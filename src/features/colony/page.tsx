@@ -1,6 +1,8 @@
 /** A colony: where it is on its way, why, and everything that was written down of it. */
+
+import { addDays, type Day, daysBetween } from '../../days.ts'
 import type { Foreseen, FrameSeen } from '../../forecast/index.ts'
-import type { History } from '../../journal/index.ts'
+import type { Given, History } from '../../journal/index.ts'
 import {
   Bonds,
   type Frame,
@@ -13,7 +15,7 @@ import {
 } from '../../parts/index.ts'
 import type { Plan } from '../../recovery/index.ts'
 import type { ColonySummary, Joined } from '../../store/index.ts'
-import { dayWords, doubtWays, headline, labelIn, removalTypes } from '../../words/index.ts'
+import { dayWords, doubtWays, headline, labelIn, removalTypes, treatedWords } from '../../words/index.ts'
 import { Advice, LeftWays } from './advice.tsx'
 import { AfterWays } from './after-ways.tsx'
 import { Checks } from './checks.tsx'
@@ -56,6 +58,18 @@ const Doubts = ({ plan, frame }: { plan: Plan; frame: Frame }) =>
     </div>
   )
 
+/** The last treatment, while something is still to be done or kept to because of it. */
+const Treated = ({ history, today }: { history: History; today: Day }) => {
+  const last = history.entries.findLast((e): e is Given => e.kind === 'given' && e.what === 'treatment')
+  if (last === undefined || daysBetween(last.on, today) > SAID_DAYS) return null
+  const washed = history.entries.some((e) => e.kind === 'mite-wash' && daysBetween(last.on, e.on) >= 10)
+  const open = last.withdrawalDays !== undefined && addDays(last.on, last.withdrawalDays) >= today
+  return washed && !open ? null : <p>{treatedWords(last, washed, today)}</p>
+}
+
+/** A treatment is spoken of for so many days, if nothing more is heard of it (judgement). */
+const SAID_DAYS = 60
+
 export const ColonyPage = (p: ColonyProps) => {
   const { summary: s, frame } = p
   const { plan } = s
@@ -86,6 +100,7 @@ export const ColonyPage = (p: ColonyProps) => {
       ) : (
         <LeftWays path={p.path} />
       )}
+      {open ? <Treated history={p.history} today={frame.today} /> : null}
       <RibbonDefs />
       <RibbonStrip ribbon={ribbonOf(p.history, plan)} />
       {open ? (

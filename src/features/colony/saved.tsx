@@ -102,7 +102,7 @@ const PlanNow = ({ plan, first }: { plan: Plan; first: boolean }) => {
       </p>
       {shut === null ? null : (
         <p>
-          <b>The lid stays shut until {dayWords(shut, plan.asOf)}.</b> What comes before that is looked at
+          <b>The lid comes off first on {dayWords(shut, plan.asOf)}.</b> What comes before that is looked at
           from outside.
         </p>
       )}

@@ -12,6 +12,8 @@ export interface HealthRow {
   path: string
   yard: string
   stand: string | null
+  /** What the plan says of a sign, where one leads. */
+  says: string | null
   health: Health
 }
 
@@ -121,7 +123,13 @@ function sumWords(c: HealthPageProps['counts']): string {
   return parts.length === 0 ? 'Nothing pressing in any box.' : `${parts.join('; ')}.`
 }
 
-const Row = ({ row: { tag, path, yard, stand, health: h }, frame }: { row: HealthRow; frame: Frame }) => {
+const Row = ({
+  row: { tag, path, yard, stand, says, health: h },
+  frame,
+}: {
+  row: HealthRow
+  frame: Frame
+}) => {
   const seen = h.watches.filter((w) => w.stands === 'seen')
   return (
     <li class={h.suspicion === null ? 'health-row' : 'health-row health-held'}>
@@ -140,6 +148,7 @@ const Row = ({ row: { tag, path, yard, stand, health: h }, frame }: { row: Healt
             <b>▲ Held</b>: brood disease suspected {dayWords(h.suspicion.since, frame.today)}, not cleared
           </li>
         )}
+        {says === null ? null : <li>{says}</li>}
         {seen.map((w) => (
           <li>
             <b>{WATCH_NAMES[w.what]}</b> seen {dayWords(w.lastSeen ?? frame.today, frame.today)}
