@@ -33,7 +33,7 @@ export const HealthPage = ({ frame, rows, counts, inspector, bound }: HealthPage
     <DiseaseGuide inspector={inspector} open={false} />
     <ul class="health-rows">
       {rows
-        .filter((r) => pressing(r.health))
+        .filter((r) => pressing(r.health) || r.says !== null)
         .map((row) => (
           <Row row={row} frame={frame} />
         ))}
