@@ -149,4 +149,21 @@ describe('signs', () => {
     const lid = (await yard.get('/colony/W-12/visit')).text
     if (sign === 'robbing') expect(lid).toMatch(/name="opened" value="no" checked/)
   })
+
+  it('seen on combs are not gone because somebody saw nothing from outside', async () => {
+    const yard = await yardOn(day(9))
+    put(
+      yard,
+      intake('W-12'),
+      look('W-12', 7, { eggs: 'single', cells: 'none', signs: ['beetles', 'robbing'] }),
+    )
+    await yard.post('/colony/W-12/outside-look', {})
+    const health = await words(yard, '/colony/W-12/health')
+    expect(health).toContain('Hive beetles Seen Fri 8 May.')
+    expect(health).toMatch(/Robbing Seen once, last Fri 8 May; not at the last look/)
+    const { plan } = yard.store.colony('W-12')?.summary ?? {}
+    const unmet = plan?.readiness.unmet.map((u) => u.what).join() ?? ''
+    expect(unmet).toContain('no beetles sliming')
+    expect(unmet).not.toContain('no robbing')
+  })
 })
