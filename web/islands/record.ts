@@ -32,8 +32,9 @@ function start(): void {
     const tapped = tappedEntries(form, live)
     const after = planWith(live, tapped)
     if (after === null) return
+    const missing = new Set(leftOutNow(after, live).map((m) => m.what))
     action.textContent =
-      leftOutNow(after, live).length === 0 ? ACTION_WORDS[after.advice.action] : 'Not done yet'
+      missing.size === 0 ? ACTION_WORDS[after.advice.action] : `Look for ${[...missing].join(' and ')}`
     text.replaceChildren(...said(tapped, before, after, live))
   }
   form.addEventListener('input', show)
