@@ -1,13 +1,8 @@
-/** Tracing foulbrood over the file: the colonies in the yard, those that left within a year, and all that were ever suspected. */
-import { sql } from 'drizzle-orm'
-import { addDays } from '../days.ts'
+/** Tracing foulbrood over the file: the colonies in the yard, and all that were ever suspected. */
 import type { ColonyId } from '../ids.ts'
 import type { Connection } from './connection.ts'
 import { type Exposures, exposuresAmong, NO_EXPOSURES } from './exposures.ts'
 import type { Folded } from './fold.ts'
-
-/** A colony that left so long ago is traced no more, unless it was suspected itself (judgement). */
-const LEFT_WITHIN = 365
 
 export interface Tracer {
   /** Whether brood disease was ever suspected here: where it was not, nothing is traced. */
@@ -16,14 +11,12 @@ export interface Tracer {
 }
 
 /** Reads as the file stands now. */
-export function tracerOf({ db, raw }: Connection, known: (id: ColonyId) => Folded): Tracer {
+export function tracerOf({ raw }: Connection, known: (id: ColonyId) => Folded): Tracer {
   const newest = raw.prepare('SELECT coalesce(max(seq), 0) FROM entry').pluck()
   const suspectedSince = raw
     .prepare(`SELECT DISTINCT colony FROM entry WHERE seq > ? AND payload LIKE '%brood-disease-suspected%'`)
     .pluck()
-  const candidates = raw.prepare('SELECT id FROM colony WHERE closed_on IS NULL OR closed_on >= ?').pluck()
-  const latest = () =>
-    db.get<{ day: string | null } | undefined>(sql`SELECT max(as_of) AS day FROM colony`)?.day ?? null
+  const inYard = raw.prepare('SELECT id FROM colony WHERE closed_on IS NULL').pluck()
   let kept: { seq: number; suspects: ReadonlySet<ColonyId> } = { seq: 0, suspects: new Set() }
 
   /** The journal only grows: what is new since the last time is enough, unless a write was undone meanwhile. */
@@ -39,9 +32,9 @@ export function tracerOf({ db, raw }: Connection, known: (id: ColonyId) => Folde
     any: () => suspects().size > 0,
     exposures() {
       const ever = suspects()
-      const day = ever.size === 0 ? null : latest()
-      if (day === null) return NO_EXPOSURES
-      const ids = new Set([...ever, ...(candidates.all(addDays(day, -LEFT_WITHIN)) as ColonyId[])])
+      if (ever.size === 0) return NO_EXPOSURES
+      // One that left without a suspicion is neither held nor a danger.
+      const ids = new Set([...ever, ...(inYard.all() as ColonyId[])])
       return exposuresAmong(
         [...ids].flatMap((id) => {
           const { history } = known(id)

@@ -52,7 +52,7 @@ it('half a look on the phone', async () => {
   await tapAll(page, { Eggs: 'None', 'Open brood': 'None' })
   const panel = page.locator('#live')
   expect(await read(panel)).toContain(MISSING)
-  expect(await read(page.locator('#live-do'))).toBe('Not done yet')
+  expect(await read(page.locator('#live-do'))).toBe('Look for queen cells')
   await holds(watched)
   await press(page, 'Save the visit')
 

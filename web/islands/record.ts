@@ -5,7 +5,7 @@
 
 import { visitDrafts } from '../../src/features/entries/index.ts'
 import { typedFrom } from '../../src/forms/index.ts'
-import { type Entry, historyOf, type Inspection } from '../../src/journal/index.ts'
+import { type Entry, historyOf, type Inspection, saysNothing } from '../../src/journal/index.ts'
 import { type Exposure, missingWords, type Plan, type Protocol, planOf } from '../../src/recovery/index.ts'
 import { ACTION_WORDS, proves, type Units } from '../../src/words/index.ts'
 
@@ -32,8 +32,9 @@ function start(): void {
     const tapped = tappedEntries(form, live)
     const after = planWith(live, tapped)
     if (after === null) return
+    const missing = new Set(leftOutNow(after, live).map((m) => m.what))
     action.textContent =
-      leftOutNow(after, live).length === 0 ? ACTION_WORDS[after.advice.action] : 'Not done yet'
+      missing.size === 0 ? ACTION_WORDS[after.advice.action] : `Look for ${[...missing].join(' and ')}`
     text.replaceChildren(...said(tapped, before, after, live))
   }
   form.addEventListener('input', show)
@@ -49,9 +50,13 @@ function planWith(live: LiveData, added: Entry[]): Plan | null {
 
 /** What is tapped so far as entries; a draft that cannot be read yet is left out. */
 function tappedEntries(form: HTMLFormElement, live: LiveData): Entry[] {
-  return visitDrafts(typedFrom(new FormData(form)), live.units)
-    .filter((d) => d.problems.length === 0 && whole(d.raw, live.today))
-    .map((d, i) => ({ ...d.raw, id: `tapped-${i}`, colony: live.tag, by: '' }) as unknown as Entry)
+  return (
+    visitDrafts(typedFrom(new FormData(form)), live.units)
+      .filter((d) => d.problems.length === 0 && whole(d.raw, live.today))
+      .map((d, i) => ({ ...d.raw, id: `tapped-${i}`, colony: live.tag, by: '' }) as unknown as Entry)
+      // Nothing tapped yet: nothing is missing yet either, and the plan stands as it was.
+      .filter((e) => e.kind !== 'inspection' || !saysNothing(e))
+  )
 }
 
 const NEEDED: Record<string, string[]> = {

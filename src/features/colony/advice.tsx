@@ -63,7 +63,7 @@ const Ways = ({ frame, plan, path }: Pick<AdviceProps, 'frame' | 'plan' | 'path'
 
 /** Found lost: a beekeeper says how it left, or a visit says that it lives. */
 const Confirm = ({ frame, path }: { frame: Frame; path: string }) => (
-  <div class="buttons colony-ways">
+  <div class="buttons">
     {frame.may('record-outcome') ? (
       <a class="button button-do" href={`${path}/outcome`}>
         Confirm how it left

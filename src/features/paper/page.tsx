@@ -212,16 +212,15 @@ const BROOD = [
   ['onFreshComb'],
   ['cells'],
   ['cellCount', 'queen'],
-  ['searched'],
-  ['framesOfBees', 'framesOfBrood'],
+  ['searched', 'framesOfBees'],
+  ['framesOfBrood', 'lost'],
   ['stores'],
 ].map((names) => names.map(named))
 
 /** The rest, each line across the whole block. */
 const REST = [
   ['signs'],
-  ['temper', 'lost'],
-  ['cage.found'],
+  ['temper', 'cage.found'],
   ['given1.what'],
   ['given1.frames', 'given1.donor', 'given1.caged', 'given1.litres'],
   ['ties.done', 'wash.bees', 'wash.mites'],
@@ -245,6 +244,10 @@ const PAPER_WORDS: Record<string, string> = {
   'mated-queen': 'mated queen',
   treatment: 'treatment',
   'not-found': 'not found',
+  'in-haste': 'glanced',
+  thoroughly: 'every frame',
+  released: 'out',
+  'still-caged': 'still in it',
 }
 
 const Field = ({ field, units }: { field: SheetField; units: Units }) => (

@@ -27,12 +27,12 @@ export const InspectionFields = (p: EntryFieldsProps) => (
       </Group>
     </div>
     <Group legend="The colony">
-      <Fields {...p} of={FIELDS.inspection} show={['stores', 'signs']} />
+      <Fields {...p} of={FIELDS.inspection} show={['lost', 'stores', 'signs']} />
       <p class="hint">
         Sunken or ropy brood, or a foul smell: close up, do not move or unite this colony, clean tools and
         gloves, and call the apiary inspector.
       </p>
-      <Fields {...p} of={FIELDS.inspection} show={['temper', 'lost', 'note', 'photos']} />
+      <Fields {...p} of={FIELDS.inspection} show={['temper', 'note', 'photos']} />
     </Group>
   </>
 )
