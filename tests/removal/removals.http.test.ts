@@ -1,6 +1,6 @@
 /** Removal sheets through the app: from the phone call to the colony, and who may see them. */
 import { beforeEach, describe, expect, test } from 'vitest'
-import { TICKED } from '../../src/features/removal/before-cut.ts'
+import { TICKED } from '../../src/features/removal/item.ts'
 import { wordsOf, type Yard, yardOn } from '../server/yard.ts'
 
 let yard: Yard

@@ -8,11 +8,11 @@ import { FORECAST_ROWS } from './form.ts'
 export const CheckFields = (p: DrawnIn) => (
   <>
     <Group legend="Heat">
-      <Fields {...p} of={PART_FIELDS.check} show={[['on', 'from', 'until']]} />
+      <Fields {...p} of={PART_FIELDS.check} show={[['on', 'from', 'until'], 'hottestC']} />
       <Forecast {...p} />
     </Group>
     <Group legend="The cut">
-      <Fields {...p} of={PART_FIELDS.check} show={['cutMm', 'clearedBy', 'vacuum']} />
+      <Fields {...p} of={PART_FIELDS.check} show={['cutMm', 'vacuum']} />
     </Group>
     <Group legend="Seen with your own eyes">
       <Fields {...p} of={PART_FIELDS.check} show={['done']} />

@@ -5,6 +5,7 @@
 
 import { ALONG, type FieldSpecs, spec, TAKEN } from '../../forms/index.ts'
 import { removalTypes, TEMPER } from '../../words/index.ts'
+import { TICKED } from './item.ts'
 import type { Part } from './stage.ts'
 import {
   BEHIND_IT,
@@ -98,12 +99,13 @@ export const PART_FIELDS = {
       maxlength: 10,
     }),
     vacuum: choice('How the bees come off', VACUUM, 2),
-    done: list('Checked', TICKS, 2, { asks: 'Tick what is so now' }),
-    clearedBy: text('Cleared by the licensed trade', {
-      hint: 'Who, what, when; where wires, gas, asbestos, lead or weak beams were found.',
-      maxlength: 300,
-      wide: true,
-    }),
+    done: list(
+      'Checked',
+      TICKED.map((value) => ({ value, label: TICKS[value] })),
+      2,
+      { asks: 'Tick what is so now' },
+    ),
+    hottestC: number('Hottest hour while you work', { quantity: 'temperature', min: -30, max: 60 }),
   },
   work: {
     on: day('Day of the removal', { past: true }),

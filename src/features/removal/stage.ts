@@ -1,5 +1,6 @@
 /** How far a job has come, and what is next on its sheet. */
 import type { Sheet } from '../../records/index.ts'
+import { leftToClose } from './closing.ts'
 
 export const STAGES = [
   'called',
@@ -9,6 +10,7 @@ export const STAGES = [
   'wait',
   'worked',
   'boxed',
+  'finished',
   'refused',
   'ended',
 ] as const
@@ -16,7 +18,7 @@ export type Stage = (typeof STAGES)[number]
 
 /** `colonies`: how many came of it so far. */
 export function stageOf(s: Sheet, colonies: number): Stage {
-  if (colonies > 0) return 'boxed'
+  if (colonies > 0) return leftToClose(s).length > 0 ? 'boxed' : 'finished'
   if (s.ended !== undefined) return 'ended'
   if (s.decision?.is === 'refuse') return 'refused'
   if (s.work.boxedAt !== undefined || s.work.queen !== undefined || s.work.leftAt !== undefined)
@@ -26,8 +28,9 @@ export function stageOf(s: Sheet, colonies: number): Stage {
   return s.site.where !== undefined || s.site.type !== undefined ? 'looked-at' : 'called'
 }
 
-/** Nothing more is expected of these. */
-export const isOver = (stage: Stage): boolean => stage === 'boxed' || stage === 'refused' || stage === 'ended'
+/** Nothing keeps from the next job; of a boxed one, something may be left to close up. */
+export const isOver = (stage: Stage): boolean =>
+  stage === 'boxed' || stage === 'finished' || stage === 'refused' || stage === 'ended'
 
 /** A part of the sheet, each filled on its own page. */
 export const PARTS = ['job', 'site', 'agreement', 'check', 'work'] as const
@@ -41,6 +44,7 @@ const NEXT: Record<Stage, Part | 'intake' | null> = {
   go: 'work',
   worked: 'intake',
   boxed: null,
+  finished: null,
   refused: null,
   ended: null,
 }

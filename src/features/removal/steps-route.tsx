@@ -121,7 +121,9 @@ function decide(c: AppContext, deps: Deps, saved: Saved, typed: Typed): Response
   const decision = { ...raw, on: c.var.frame.today, unmet: unmetWords(reckoning) }
   const problems = schemaProblems('decision', { raw: decision, problems: [] })
   if (problems.length === 0)
-    problems.push(...decisionProblems(decision as unknown as NonNullable<Sheet['decision']>, reckoning))
+    problems.push(
+      ...decisionProblems(decision as unknown as NonNullable<Sheet['decision']>, reckoning, sheet),
+    )
   if (problems.length > 0) return decidePage(c, deps, saved, typed, problems)
   keep(c, deps, saved, { ...sheet, decision: decision as unknown as NonNullable<Sheet['decision']> })
   return c.redirect(`${saved.path}?saved=1`, 303)

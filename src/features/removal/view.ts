@@ -20,7 +20,7 @@ export const sheetIn = (c: AppContext, deps: Deps): (SavedSheet & { id: string; 
 }
 
 export const reckoningOf = (c: AppContext, deps: Deps, sheet: Sheet): Reckoning =>
-  beforeCut(sheet, deps.store.protocol(), showsIn(c.var.frame.units))
+  beforeCut(sheet, deps.store.protocol(), showsIn(c.var.frame.units), c.var.frame.today)
 
 /** Where the next step of a job is. */
 export function nextStep(id: string, sheet: Sheet, colonies: readonly string[]): RemovalRow['next'] {
