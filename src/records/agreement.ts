@@ -13,6 +13,8 @@ export const BLANKS = {
   price: 'hourly or fixed price, from the sheet',
   day: 'the day planned',
   heat: 'the heat limit of your protocol',
+  warranty: 'the days in which you come back without charge',
+  deposit: 'the deposit, where there is one',
   extra: 'what is agreed for this job beside the rest',
 } as const
 export type Blank = keyof typeof BLANKS
@@ -47,13 +49,25 @@ Between {yard} and {customer}. The bees are at {address}: {bees}. Planned for {d
 - Keep people and animals out of the marked area and the windows shut until we say that the last bees are in.
 - Be the owner, or have the owner’s leave to have the building opened.
 
+# When bees come back
+
+{warranty} After that, and for a new swarm that moves in, a visit is a new job. Tell us on the day you see them.
+
+# Honey left behind
+
+Comb we cannot reach stays. Covering the smell and screening the void makes it less likely that others move in, and does not make it impossible.
+
+# Photos
+
+We take photos of the place, open and closed, to show what was done. They stay with this paper, and nobody else sees them without asking you.
+
 # When we stop
 
 Above {heat}, in wind or thunder, when wires, pipes, asbestos or weak boards come to light, or when the bees are fiercer than the place allows, we stop, close up for the time being and come back, or say no. Whoever is working decides that. Local codes stand above this paper.
 
 # Price
 
-{price}
+{price} {deposit}
 
 {extra}`
 
@@ -61,10 +75,13 @@ Above {heat}, in wind or thunder, when wires, pipes, asbestos or weak boards com
 export function filledTerms(template: string, words: Partial<Record<Blank, string>>): string {
   const text = template.replaceAll(/\{([a-z]+)\}/g, (whole, name: string) => {
     if (!Object.hasOwn(BLANKS, name)) return whole
-    if (name === 'extra') return words.extra ?? ''
+    if (name === 'extra' || name === 'deposit') return words[name] ?? ''
     return words[name as Blank] ?? '____________________'
   })
-  return text.replaceAll(/\n{3,}/g, '\n\n').trim()
+  return text
+    .replaceAll(/[ \t]+$/gm, '')
+    .replaceAll(/\n{3,}/g, '\n\n')
+    .trim()
 }
 
 /** Braces that nobody will fill in: a slip of the pen. */
@@ -91,6 +108,11 @@ export function priceWords(a: Agreement, currency: string): string | undefined {
   return `${amount(a.hourly, currency)} an hour for the hours worked.${expected}`
 }
 
+const warrantyWords = (days: number | undefined): string =>
+  days === undefined || days === 0
+    ? 'Coming back is charged like any visit.'
+    : `If bees settle again in the same hollow within ${days} days, we come back once without charge.`
+
 export interface Surroundings {
   yard: string
   currency: string
@@ -110,6 +132,11 @@ export function termsOf(template: string, s: Sheet, around: Surroundings): strin
     day: s.job.plannedOn === undefined ? undefined : around.dayWords(s.job.plannedOn),
     heat: around.heat,
     extra: s.agreement.extra,
+    warranty: warrantyWords(s.agreement.warrantyDays),
+    deposit:
+      s.agreement.deposit === undefined
+        ? undefined
+        : `A deposit of ${amount(s.agreement.deposit, around.currency)} is due now and counts towards it.`,
   }
   const known = Object.fromEntries(Object.entries(words).filter(([, v]) => v !== undefined))
   return filledTerms(template, known as Partial<Record<Blank, string>>)

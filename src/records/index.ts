@@ -9,6 +9,7 @@ export {
   unknownBlanks,
 } from './agreement.ts'
 export { drawingOf, FIELD, svgOf } from './drawing.ts'
+export { type Merged, mergeSheets } from './merge-sheets.ts'
 export { MOST_PERMITS, type MoveRecord, moveRecord, permitWords } from './move-out-record.ts'
 export {
   ACCESS,
@@ -30,12 +31,15 @@ export {
   FOUND_BY,
   type ForecastHour,
   HAZARDS,
+  type Job,
   job,
   ON_THE_WAY,
+  photosOfSheet,
   SEALED,
   type Sheet,
   SINCE,
   type Signature,
+  type Site,
   sheet,
   sheetName,
   signature,

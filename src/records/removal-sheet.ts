@@ -250,3 +250,11 @@ export const EMPTY_SHEET: Sheet = { job: {}, site: {}, agreement: {}, check: {},
 /** What it is called in lists: the customer, else the place, else the telephone. */
 export const sheetName = (s: Sheet): string =>
   s.job.name ?? s.job.address ?? s.job.phone ?? s.site.where ?? 'Unnamed job'
+
+/** Names of all photos on a sheet. */
+export const photosOfSheet = (s: Sheet): string[] => [
+  ...(s.job.photos ?? []),
+  ...(s.site.photos ?? []),
+  ...(s.work.photos ?? []),
+  ...(s.check.clearances ?? []).flatMap((c) => (c.photo === undefined ? [] : [c.photo])),
+]

@@ -11,6 +11,7 @@ import { heatOf, type Shows } from './forecast.ts'
 import { cuts, oldBuilding, servicesLocated, tradeFacts } from './hazards.ts'
 import { type Facts, ITEMS, type Item, type ItemId, TICKED, type TickedId } from './item.ts'
 import { bystandersAsked, tickedFacts } from './people.ts'
+import { isShort } from './stage.ts'
 
 export interface Reckoning {
   items: Item[]
@@ -126,6 +127,7 @@ function factsOf(id: ItemId, s: Sheet, protocol: Protocol, shows: Shows): Facts 
     case 'caller':
       return caller(s)
     default:
+      if (isShort(s)) return told('not-needed', 'A swarm in the open: sign one where you charge for it.')
       return s.agreement.signature === undefined
         ? told(
             'unsaid',

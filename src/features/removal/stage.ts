@@ -25,8 +25,15 @@ export function stageOf(s: Sheet, colonies: number): Stage {
     return 'worked'
   if (s.decision !== undefined) return s.decision.is === 'go' ? 'go' : 'wait'
   if (s.agreement.signature !== undefined) return 'agreed'
-  return s.site.where !== undefined || s.site.type !== undefined ? 'looked-at' : 'called'
+  return isLookedAt(s) ? 'looked-at' : 'called'
 }
+
+/** Somebody has looked at the place; a swarm that hangs in the open needs no more than the call. */
+const isLookedAt = (s: Sheet): boolean =>
+  isShort(s) || s.site.where !== undefined || s.site.behind !== undefined || s.site.hazards !== undefined
+
+/** A swarm needs only the short sheet: the call, heat and people, the box. */
+export const isShort = (s: Sheet): boolean => s.site.type === 'swarm' && s.job.bees !== 'nest'
 
 /** Nothing keeps from the next job; of a boxed one, something may be left to close up. */
 export const isOver = (stage: Stage): boolean =>
@@ -48,4 +55,5 @@ const NEXT: Record<Stage, Part | 'intake' | null> = {
   refused: null,
   ended: null,
 }
-export const nextPart = (stage: Stage): Part | 'intake' | null => NEXT[stage]
+export const nextPart = (stage: Stage, s: Sheet): Part | 'intake' | null =>
+  isShort(s) && stage === 'looked-at' ? 'check' : NEXT[stage]

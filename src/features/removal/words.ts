@@ -5,7 +5,6 @@ import {
   BEHIND,
   BYSTANDERS,
   CALL_BACKS,
-  CALLED_ABOUT,
   CALLERS,
   CLEANED,
   CLOSED_UP,
@@ -153,12 +152,17 @@ export const HAZARD_WORDS: Record<TradeHazard, string> = {
   'weak-structure': 'Weak boards or beams',
 }
 
-export const CALLED: Choice[] = choices(CALLED_ABOUT, {
-  swarm: ['Swarm', 'hangs in the open'],
-  nest: ['Nest', 'in and out of a hole'],
-  unsure: 'Not sure',
-  wasps: ['Not honey bees', 'wasps, bumble bees'],
-})
+/** What is seen is no removal type yet, or none at all. */
+export const NOT_A_TYPE: Choice[] = [
+  { value: 'unsure', label: 'Not sure' },
+  { value: 'wasps', label: 'Not honey bees', hint: 'wasps, bumble bees' },
+]
+
+export const WATER: Choice[] = [
+  { value: '', label: 'Not said' },
+  { value: 'yes', label: 'Here' },
+  { value: 'no', label: 'Not here' },
+]
 
 export const HOW_LONG: Choice[] = choices(SINCE, {
   today: 'Today',
@@ -225,8 +229,8 @@ export const STAGE_WORDS: Record<Stage, string> = {
 }
 
 export const PART_WORDS: Record<Part, string> = {
-  job: 'Who and where',
-  site: 'The site',
+  job: 'The call',
+  site: 'Finding and opening',
   agreement: 'The agreement',
   check: 'Before the cut',
   work: 'The removal',
