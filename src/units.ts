@@ -21,3 +21,6 @@ export const M_PER_FOOT = 0.3048
 
 /** Litres in one US liquid quart: a quarter of the gallon of 231 cubic inches. */
 export const LITRES_PER_QUART = (231 / 4) * (MM_PER_INCH / 100) ** 3
+
+/** International mile. */
+export const KM_PER_MILE = 1.609344

@@ -1,6 +1,7 @@
 /** The door of this room; README.md says what is behind it. */
 export { type Disagreement, saysNothing, withDayLooks } from './day-looks.ts'
 export {
+  BROOD_STATES,
   CLEARED_BY,
   type DiseaseCleared,
   day,
@@ -13,6 +14,7 @@ export {
   type Inspection,
   type Intake,
   intake,
+  LOST_BOX,
   METHODS,
   MISSED_REASONS,
   type MissedReason,
@@ -29,6 +31,8 @@ export {
   type QueenCage,
   queenTaken,
   REMOVAL_TYPES,
+  SEARCHED,
+  SETTLES,
   SIGNS,
   SYRUPS,
   tag,

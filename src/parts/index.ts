@@ -1,5 +1,7 @@
 /** What other parts may import from here; README.md explains. */
+
 export { BarePage } from './bare-page.tsx'
+export { Bonds } from './bonds.tsx'
 export { RemovalCautions, VisitCautions } from './cautions.tsx'
 export { Counted, NotYet, Part, Reading, Share, Wide } from './chapter.tsx'
 export {
@@ -26,9 +28,11 @@ export {
 } from './forecast-chart.ts'
 export { FormPage } from './form-page.tsx'
 export { HeldNotice } from './held.tsx'
+export { InspectorLine } from './inspector.tsx'
 export { Journal, type JournalLine } from './journal.tsx'
 export { KEYS, KeysTick, TAKEN_BACK } from './keys-tick.tsx'
 export { type Frame, Layout } from './layout.tsx'
+export { LostTaps } from './lost-taps.tsx'
 export { Mark } from './mark.tsx'
 export { type Ask, type PhoneState, waitingWords } from './phone-state.ts'
 export { PlotArea, shareLabel, ValueAxis } from './plot-area.tsx'

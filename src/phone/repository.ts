@@ -14,6 +14,8 @@ import { type Protocol, yardProtocol } from '../recovery/index.ts'
 import {
   append,
   type ColonySummary,
+  type Exposures,
+  exposuresAmong,
   fold,
   type JournalRow,
   joinings,
@@ -29,7 +31,7 @@ import type { KeptSheet, Waiting } from './database.ts'
 import { jobsOf, type PhoneJobs } from './jobs.ts'
 
 export interface BookParts {
-  head: Pick<RoundBundle, 'settings' | 'yards' | 'past' | 'joined'> & { viewer?: { id: string } }
+  head: Pick<RoundBundle, 'settings' | 'yards' | 'past' | 'joined' | 'exposed'> & { viewer?: { id: string } }
   colonies: readonly RoundColony[]
   waiting: readonly Waiting[]
   /** Removal sheets on this phone. */
@@ -55,11 +57,26 @@ export function bookOf({ head, colonies, waiting, sheets = [], today }: BookPart
   const kept: JournalRow[] = []
   const summaries = new Map<string, ColonySummary | null>()
 
+  let traced: Exposures | null = null
+  /** What the phone can tell from the colonies it knows; and what the server told of others. */
+  const exposures = (): Exposures => {
+    traced ??= new Map([
+      ...Object.entries(head.exposed ?? {}),
+      ...exposuresAmong(
+        [...rows].flatMap(([id, list]) => {
+          const { history } = fold(id, list)
+          return history === null ? [] : [[id, history] as const]
+        }),
+      ),
+    ])
+    return traced
+  }
   const summary = (id: ColonyId): ColonySummary | null => {
     const known = summaries.get(id)
     if (known !== undefined) return known
     const { history } = fold(id, rows.get(id) ?? [])
-    const made = history === null ? null : summarised(project(id, history, today, protocol))
+    const made =
+      history === null ? null : summarised(project(id, history, today, protocol, exposures().get(id) ?? null))
     summaries.set(id, made)
     return made
   }
@@ -89,7 +106,14 @@ export function bookOf({ head, colonies, waiting, sheets = [], today }: BookPart
             },
           },
           recent: { of: (id) => ({ rows: [...(rows.get(id) ?? [])] }), put: () => {} },
-          projections: { put: (id) => void summaries.delete(id) },
+          projections: {
+            put: (id) => void summaries.delete(id),
+            retrace: () => {
+              traced = null
+              summaries.clear()
+            },
+          },
+          exposures,
           idsByTag: (tag) => tagged(tag).map((s) => s.id),
         },
         raw.map((r) => ({ raw: r, ...stamp })),

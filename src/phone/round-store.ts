@@ -18,7 +18,7 @@ export interface KeptRound {
 }
 
 /** See {@link KeptRound}. */
-export type Base = Pick<RoundHead, 'viewer' | 'zone' | 'settings' | 'yards' | 'past' | 'joined'>
+export type Base = Pick<RoundHead, 'viewer' | 'zone' | 'settings' | 'yards' | 'past' | 'joined' | 'exposed'>
 
 /** Reads what is kept of the round. */
 export async function keptRound(db: Database): Promise<KeptRound> {

@@ -4,6 +4,7 @@ import type { DayRange, Readiness } from './plan-types.ts'
 import { readySince } from './readiness.ts'
 import { factsOf, rulesWhere } from './rules.ts'
 import type { Ask, State } from './state.ts'
+import type { Exposure } from './tracing.ts'
 
 /** Tied combs are not touched in quiet time: a window that is due in it, or was missed before it, waits until it is over. */
 export function keepOutOfQuiet(s: State, quiet: DayRange | null, today: Day): void {
@@ -19,10 +20,10 @@ export function keepOutOfQuiet(s: State, quiet: DayRange | null, today: Day): vo
   ask.closes = addDays(ask.closes, late)
 }
 
-/** A box that is held for brood disease is not opened for chores; of one that is lost nothing is asked. */
-export function keepFromHeld(s: State, today: Day): void {
+/** A box that is held, or bound to one, is not opened for chores; of one that is lost nothing is asked. */
+export function keepFromHeld(s: State, today: Day, exposure: Exposure | null): void {
   if (s.lost !== null) for (const rule of rulesWhere(() => true)) s.void(rule, today)
-  if (s.diseaseLook?.suspected !== true) return
+  if (s.diseaseLook?.suspected !== true && exposure === null) return
   for (const rule of rulesWhere((f) => f.task === 'chore')) s.void(rule, today)
 }
 

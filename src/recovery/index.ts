@@ -1,6 +1,8 @@
 /** The door of this room; README.md says what is behind it. */
 export type { Supplies } from './advice/context.ts'
+export { type PressingSign, remedyFor } from './advice/signs.ts'
 export { fold } from './fold/fold.ts'
+export { missingWords } from './missing-words.ts'
 export { planOf } from './plan.ts'
 export {
   ACTIONS,
@@ -8,6 +10,8 @@ export {
   type Check,
   type CheckStatus,
   type DayRange,
+  type Lost,
+  type Missing,
   PHASES,
   type Phase,
   type Plan,
@@ -34,6 +38,16 @@ export {
   totalsOf,
 } from './protocol-preview.ts'
 export { ANCHOR_OF, factsOf, OUTSIDE, rulesWhere, SOURCE_OF } from './rules.ts'
+export {
+  CLIMATES,
+  type Climate,
+  coldSeason,
+  DORMANT_MITES,
+  leastC,
+  seasonOf,
+  suggestedMatingMonths,
+} from './season.ts'
 export { SOURCE_OF_SETTING } from './setting-sources.ts'
 export { BROOD_GIFTS, broodAlong, wasThereAt } from './sources.ts'
 export { heldWords, lockedDeed, type Suspicion, suspicionOn } from './suspicion.ts'
+export { type Exposure, exposedWords, exposureWords, type Traced, traceFoulbrood } from './tracing.ts'

@@ -2,6 +2,7 @@
 import type { Day, Span } from '../days.ts'
 import type { Action } from './actions.ts'
 import type { Rule } from './rules.ts'
+import type { Exposure } from './tracing.ts'
 
 export { ACTIONS, type Action } from './actions.ts'
 export { RULES, type Rule } from './rules.ts'
@@ -43,6 +44,8 @@ export interface Advice {
   why: string
   /** The last day on which it stands, where the calendar alone ends it. */
   until?: Day
+  /** The sign it is about, where one leads. */
+  sign?: 'robbing' | 'beetles' | 'moths' | 'deformed-wings'
   /** The check it does, or answers; left out where the advice stands alone. */
   rule?: Rule
 }
@@ -118,6 +121,8 @@ export interface Plan {
   surprises: string[]
   /** What the last looks left open that they were to answer; empty when nothing. */
   missing: Missing[]
+  /** Bound to a colony in which brood disease is suspected: held, and to be looked at; null when it is not. */
+  exposed: Exposure | null
   /** Found dead, gone or without bees, and not yet confirmed. */
   lost: Lost | null
   /** The next day after today on which something is asked: what it can wait until, where nothing is asked today. */

@@ -35,7 +35,7 @@ export function planOf(
   const quiet = quietOf(s)
   const readiness = readinessOf(s, today, quiet, exposure)
   keepOutOfQuiet(s, quiet, today)
-  keepFromHeld(s, today)
+  keepFromHeld(s, today, exposure)
   endInsurance(s, today)
   const move = askMoveOut(s, readiness)
   const closed = history.outcome !== null
@@ -60,6 +60,7 @@ export function planOf(
     horizon: horizonOf(s.sources),
     surprises: s.surprises,
     missing: closed ? [] : missingIn(s),
+    exposed: closed ? null : exposure,
     lost: closed ? null : s.lost,
     until: closed || s.lost !== null ? null : untilDay(s, today, quiet),
     readiness,

@@ -1,7 +1,7 @@
 /** What the season allows, as far as the yard has said in which months its queens mate. */
 import { FULL_LOOK_C, SHORT_LOOK_C } from '../biology/index.ts'
 import type { Day } from '../days.ts'
-import { MONTHS, type Month, type Protocol } from './protocol.ts'
+import { MONTHS, type Month, type Protocol, type ProtocolOverrides } from './protocol.ts'
 
 /** From so many months away from any in which queens mate, the lid stays on but for a warm spell (judgement). */
 const COLD_FROM = 2
@@ -40,4 +40,21 @@ export function suggestedMatingMonths(hemisphere: 'north' | 'south', climate: Cl
     const there = ((Number(m) - 1 - shift + 12) % 12) + 1
     return there >= first && there <= last
   })
+}
+
+/** Mites per 100 bees that are too many where no brood is reared (common practice: 1 to 2; from memory). */
+export const DORMANT_MITES = 2
+
+/** What a yard that says its mating months does otherwise than the default; nothing where every month is one. */
+export function seasonOf(
+  matingMonths: readonly Month[],
+): Pick<ProtocolOverrides, 'matingMonths' | 'miteThresholdByMonth'> {
+  if (matingMonths.length === 0 || matingMonths.length === MONTHS.length) return {}
+  const cold = MONTHS.filter((m) => matingMonths.every((x) => apart(Number(x), Number(m)) >= COLD_FROM))
+  return {
+    matingMonths: [...matingMonths],
+    ...(cold.length === 0
+      ? {}
+      : { miteThresholdByMonth: Object.fromEntries(cold.map((m) => [m, DORMANT_MITES])) }),
+  }
 }

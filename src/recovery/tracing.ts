@@ -18,13 +18,19 @@ export interface Exposure {
   on: Day
   /** In words, after "it": 'got a frame of eggs from W-7'. */
   how: string
+  /** Every bond to a suspected colony, in order of its day. */
+  bonds: { on: Day; how: string }[]
+  /** Since when it is held: the bond, or the suspicion where that came later. */
+  since: Day
   /** A full look at every brood frame, 2 to 8 weeks after: the signs show from 12.5 days on, in half of cases by two months (afb.org.nz). */
   look: { opens: Day; due: Day; closes: Day }
 }
 
 export interface Traced {
   tag: string
-  /** Other names it is written under, its id for one. */
+  /** By which it is named in the answer, where tags are used again; the tag when left out. */
+  id?: string
+  /** Other names it is written under. */
   names?: readonly string[]
   yard: string
   /** Standing entries in order, the intake first. */
@@ -53,7 +59,22 @@ function boundFrom(c: Traced): Day {
 }
 
 const nameIs = (c: Traced, name: string | undefined): boolean =>
-  name !== undefined && (name === c.tag || (c.names ?? []).includes(name))
+  name !== undefined &&
+  (name.toLowerCase() === c.tag.toLowerCase() || name === c.id || (c.names ?? []).includes(name))
+
+/** Whether it stood in a yard on that day: a tag may be used again. */
+function wasHere({ entries }: Traced, day: Day): boolean {
+  const left = entries.find((e) => e.kind === 'outcome')?.on
+  return (entries[0]?.on ?? day) <= day && (left === undefined || day <= left)
+}
+
+/** The yard it stood in on a day. */
+function yardOn(c: Traced, day: Day): string {
+  const moves = c.entries.filter((e) => e.kind === 'move')
+  if (moves.length === 0) return c.yard
+  const last = c.entries.findLast((e) => (e.kind === 'move' || e.kind === 'intake') && e.on <= day)
+  return last?.kind === 'move' || last?.kind === 'intake' ? last.yard : c.yard
+}
 
 const GIFT: Record<(typeof SPREADS)[number], string> = {
   'egg-frame': 'a frame of eggs',
@@ -75,12 +96,14 @@ interface Link {
 /** What went from `from` into `to`, as the book of `to` has it. */
 const given = (to: Traced, from: Traced): { on: Day; what: string }[] =>
   to.entries.flatMap((e) =>
-    e.kind === 'given' && spread(e.what) && nameIs(from, e.donor) ? [{ on: e.on, what: GIFT[e.what] }] : [],
+    e.kind === 'given' && spread(e.what) && nameIs(from, e.donor) && wasHere(from, e.on)
+      ? [{ on: e.on, what: GIFT[e.what] }]
+      : [],
   )
 
 const unitedInto = (gone: Traced, into: Traced): Day[] =>
   gone.entries.flatMap((e) =>
-    e.kind === 'outcome' && e.what === 'united' && nameIs(into, e.into) ? [e.on] : [],
+    e.kind === 'outcome' && e.what === 'united' && nameIs(into, e.into) && wasHere(into, e.on) ? [e.on] : [],
   )
 
 const robbed = (c: Traced): Day[] =>
@@ -94,7 +117,9 @@ function linksOf(c: Traced, sick: Traced): Link[] {
     ...given(sick, c).map((g): Link => ({ bond: 'gave', on: g.on, how: `gave ${g.what} to ${tag}` })),
     ...unitedInto(sick, c).map((on): Link => ({ bond: 'united', on, how: `took in ${tag}` })),
     ...unitedInto(c, sick).map((on): Link => ({ bond: 'united', on, how: `was united into ${tag}` })),
-    ...(c.yard === sick.yard ? robbedTogether(c, sick) : []),
+    ...robbedTogether(c, sick).filter(
+      ({ on }) => yardOn(c, on) === yardOn(sick, on) && wasHere(c, on) && wasHere(sick, on),
+    ),
   ]
 }
 
@@ -106,9 +131,9 @@ const robbedTogether = (c: Traced, sick: Traced): Link[] =>
     how: `stood beside ${sick.tag} while there was robbing`,
   }))
 
-/** A full look at the brood, in the window and without suspicion, ends the exposure. */
-const lookedSince = (c: Traced, e: Exposure): boolean =>
-  c.entries.some((x) => isClean(x) && x.on >= e.look.opens && x.kind !== 'intake')
+/** A full look at the brood, in the window and without suspicion, ends the exposure; so does who clears it. */
+const lookedSince = (c: Traced, e: Pick<Exposure, 'on' | 'look'>): boolean =>
+  c.entries.some((x) => isClean(x) && x.on >= (x.kind === 'disease-cleared' ? e.on : e.look.opens))
 
 /**
  * Which colonies are bound to a suspected one, by tag; a suspected colony itself is not among them. The latest bond of each
@@ -117,21 +142,33 @@ const lookedSince = (c: Traced, e: Exposure): boolean =>
  */
 export function traceFoulbrood(colonies: readonly Traced[]): Map<string, Exposure> {
   const exposed = new Map<string, Exposure>()
-  for (const sick of colonies.filter((c) => c.suspectedSince !== null)) {
+  for (const sick of colonies) {
+    if (sick.suspectedSince === null) continue
     const from = boundFrom(sick)
     for (const c of colonies) {
       if (c === sick || c.suspectedSince !== null) continue
-      const last = linksOf(c, sick)
+      const links = linksOf(c, sick)
         .filter((l) => l.on >= from)
-        .reduce<Link | null>((a, l) => (a === null || l.on >= a.on ? l : a), null)
-      if (last === null) continue
-      const exposure = { from: sick.tag, ...last, look: lookAfter(last.on) }
-      const known = exposed.get(c.tag)
-      if (!lookedSince(c, exposure) && (known === undefined || later(known.on, last.on) === last.on))
-        exposed.set(c.tag, exposure)
+        .sort((a, b) => (a.on < b.on ? -1 : a.on > b.on ? 1 : 0))
+      const last = links.at(-1)
+      if (last === undefined || lookedSince(c, { ...last, look: lookAfter(last.on) })) continue
+      const key = c.id ?? c.tag
+      exposed.set(key, together(exposed.get(key), sick, links, last))
     }
   }
   return exposed
+}
+
+/** Bound to several: the latest bond leads, and the hold began with the first. */
+function together(known: Exposure | undefined, sick: Traced, links: readonly Link[], last: Link): Exposure {
+  const suspected = sick.suspectedSince ?? last.on
+  const bonds = [...(known?.bonds ?? []), ...links.map(({ on, how }) => ({ on, how }))].sort((a, b) =>
+    a.on < b.on ? -1 : a.on > b.on ? 1 : 0,
+  )
+  const since = [later(last.on, suspected), ...(known === undefined ? [] : [known.since])].sort()[0]
+  const lead =
+    known !== undefined && known.on > last.on ? known : { from: sick.tag, ...last, look: lookAfter(last.on) }
+  return { ...lead, bonds, since: since ?? last.on }
 }
 
 const lookAfter = (on: Day): Exposure['look'] => ({
@@ -143,3 +180,7 @@ const lookAfter = (on: Day): Exposure['look'] => ({
 /** What is asked of an exposed colony, in a sentence. */
 export const exposureWords = (e: Exposure): string =>
   `It ${e.how} on ${inWords(e.on)}, and brood disease is suspected in ${e.from}: do not move or unite it and take no brood, bees or comb from it. Look at every brood frame, bees shaken off, between ${inWords(e.look.opens)} and ${inWords(e.look.closes)}, and note the signs.`
+
+/** Why it may not be moved, united or given from, in a sentence without its full stop. */
+export const exposedWords = (tag: string, e: Exposure): string =>
+  `${tag} ${e.how} on ${inWords(e.on)}, and brood disease is suspected in ${e.from}: it may not be moved, united or give brood, bees or comb to others until every brood frame was looked at, bees shaken off, between ${inWords(e.look.opens)} and ${inWords(e.look.closes)}, and the signs noted`

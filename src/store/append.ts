@@ -18,6 +18,7 @@ import {
 import { refused } from '../result.ts'
 import { conflicts } from './conflicts.ts'
 import type { Connection } from './connection.ts'
+import type { Exposures } from './exposures.ts'
 import { canonical } from './fold.ts'
 import type { Journal } from './journal.ts'
 import { checkLocks } from './locks.ts'
@@ -41,7 +42,9 @@ export interface AppendParts {
   journal: Pick<Journal, 'byId' | 'insert'>
   /** A colony's rows so far; told what they are after an append. */
   recent: { of(id: ColonyId): { rows: readonly JournalRow[] }; put: Recent['put'] }
-  projections: Pick<Projections, 'put'>
+  projections: Pick<Projections, 'put' | 'retrace'>
+  /** Which colonies are held because they are bound to a suspected one, as known before the batch. */
+  exposures: () => Exposures
   idsByTag: (tag: Tag) => ColonyId[]
 }
 
@@ -60,7 +63,7 @@ export function append(
   return parts.connection.write(() => {
     const ofColony = (id: ColonyId): readonly JournalRow[] => parts.recent.of(id).rows
     const roster = new Roster({ ...parts.journal, ofColony }, parts.idsByTag)
-    const batch = new Batch(roster, parts.journal, options.judged !== true)
+    const batch = new Batch(roster, parts.journal, options.judged === true ? null : once(parts.exposures))
     for (const [i, e] of entries.entries()) batch.read(e, i + 1, incoming[i])
     const found = [...batch.problems, ...batch.roster.touched.flatMap((m) => conflicts(m, today))]
     if (found.length > 0) return refused(inOrder(found))
@@ -70,8 +73,18 @@ export function append(
       parts.projections.put(m.id, m.folded, today)
       parts.recent.put(m.id, [...m.known, ...m.fresh.map(({ place: _place, ...row }) => row)])
     }
+    if (batch.roster.touched.length > 0) parts.projections.retrace()
     return { ok: true, accepted: batch.accepted.map((a) => a.row.entry.id), already: batch.already }
   })
+}
+
+/** Asked for only where an entry could be locked, and then once. */
+function once<T>(make: () => T): () => T {
+  let made: { value: T } | null = null
+  return () => {
+    made ??= { value: make() }
+    return made.value
+  }
 }
 
 const inOrder = (problems: Problem[]): Problem[] =>
@@ -98,7 +111,8 @@ class Batch {
   constructor(
     readonly roster: Roster,
     private readonly journal: AppendParts['journal'],
-    private readonly locked: boolean,
+    /** Null: what is appended was let in before. */
+    private readonly exposures: (() => Exposures) | null,
   ) {}
 
   read(e: Entry, place: number, stamp: Incoming | undefined): void {
@@ -123,7 +137,10 @@ class Batch {
       written,
     }
     this.#checkInto(e, member, say)
-    if (this.locked) checkLocks(e, member, { named: (name) => this.#there(name, e.on) }, say)
+    if (this.exposures !== null) {
+      const named = (name: string): Member[] => this.#there(name, e.on)
+      checkLocks(e, member, { named, exposures: this.exposures }, say)
+    }
     this.#seen.set(e.id, row)
     this.roster.add(member, row)
     this.accepted.push({ row, colony: member.id })

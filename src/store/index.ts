@@ -2,6 +2,7 @@
 export { append } from './append.ts'
 export type { BackupService, BackupState } from './backup-service.ts'
 export type { Connection } from './connection.ts'
+export { type Exposures, exposuresAmong } from './exposures.ts'
 export { canonical, fold } from './fold.ts'
 export type { ColonyImports, ImportNote } from './imports.ts'
 export { type Joined, joinings } from './joined.ts'

@@ -1,12 +1,14 @@
 /**
- * What a suspected brood disease forbids: moving the colony, uniting it, taking brood, bees or comb from it. Held against
+ * What a suspected brood disease forbids: moving the colony, uniting it, taking brood, bees or comb from it; and the same
+ * of colonies that are bound to a suspected one. Held against
  * what was known when the entry came in, so a suspicion that arrives late refuses nothing that is in the journal already,
  * and a journal that is loaded whole is not judged again.
  */
 
 import type { Day } from '../days.ts'
 import type { Entry } from '../journal/index.ts'
-import { heldWords, lockedDeed, type Suspicion, suspicionOn } from '../recovery/index.ts'
+import { exposedWords, heldWords, lockedDeed, type Suspicion, suspicionOn } from '../recovery/index.ts'
+import type { Exposures } from './exposures.ts'
 import type { Member } from './roster.ts'
 
 type Say = (field: string, message: string) => void
@@ -15,18 +17,25 @@ type Say = (field: string, message: string) => void
 export interface Others {
   /** Colonies of this yard with that name, if any. */
   named: (name: string) => readonly Member[]
+  /** Those bound to a suspected colony, by id. */
+  exposures: () => Exposures
 }
 
 /** Says why an entry may not be written because of a suspected disease. A correction of what was let in before is let in. */
 export function checkLocks(e: Entry, member: Member, others: Others, say: Say): void {
   if (e.kind === 'disease-cleared') {
-    checkClearance(e, member, say)
+    checkClearance(e, member, others, say)
     return
   }
   for (const { field, of } of forbidden(e, member, others)) {
     if (corrects(e, member, field)) continue
     const held = suspicionAt(of, e)
-    if (held !== null) say(field, heldWords(of.tag, held))
+    if (held !== null) {
+      say(field, heldWords(of.tag, held))
+      continue
+    }
+    const exposed = others.exposures().get(of.id)
+    if (exposed !== undefined && e.on >= exposed.since) say(field, exposedWords(of.tag, exposed))
   }
 }
 
@@ -62,11 +71,18 @@ function corrects(e: Entry, member: Member, field: string): boolean {
   return said(old) === said(e) && old.on <= e.on
 }
 
-function checkClearance(e: Extract<Entry, { kind: 'disease-cleared' }>, member: Member, say: Say): void {
+function checkClearance(
+  e: Extract<Entry, { kind: 'disease-cleared' }>,
+  member: Member,
+  others: Others,
+  say: Say,
+): void {
   if (e.replaces !== undefined) return
   const entries = member.folded.history?.entries ?? []
   const held = suspicionOn(entries, e.on)
   if (held === null) {
+    // Of one that is only bound to a suspected colony, an inspector or a laboratory may say so before its look is due.
+    if (e.clearedBy !== 'own-look' && others.exposures().has(member.id)) return
     const later: Day | undefined = entries.findLast(
       (x) => x.kind === 'inspection' && x.signs?.includes('brood-disease-suspected'),
     )?.on

@@ -30,6 +30,7 @@ import { removalsOf } from './removals.ts'
 import { rulesStamp } from './rules-stamp.ts'
 import { settingsOf } from './settings.ts'
 import { summaryOf } from './summaries.ts'
+import { tracerOf } from './tracer.ts'
 import type { ColonySummary, JournalRow, Store, TaggedRow } from './types.ts'
 import { verify } from './verify.ts'
 
@@ -86,12 +87,13 @@ function assemble(connection: Connection): { store: Store; projections: Projecti
     if (key === 'protocol') projections.replan()
   })
   const protocol = (): Protocol => yardProtocol(settings.get('protocol'))
-  const projections = projectionsOf(connection, journal, protocol)
   const recent = recentOf(connection, journal.ofColony)
+  const tracer = tracerOf(connection, (id) => recent.of(id).folded)
+  const projections = projectionsOf(connection, journal, protocol, tracer)
   const inMemory = (id: ColonyId, today: Day): ColonySummary | null => {
     const { history } = fold(id, journal.ofColony(id))
     if (history === null) return null
-    const { plan, ...row } = project(id, history, today, protocol()).row
+    const { plan, ...row } = project(id, history, today, protocol(), tracer.exposures().get(id) ?? null).row
     return summaryOf(row, () => JSON.parse(plan) as Plan)
   }
   const remake = (id: ColonyId): Plan => {
@@ -102,7 +104,8 @@ function assemble(connection: Connection): { store: Store; projections: Projecti
   }
   const queries = queriesOf(connection, remake)
   const unplanned = settingsOf(connection, () => {})
-  const parts = { connection, journal, recent, projections, idsByTag: queries.idsByTag }
+  const { exposures } = tracer
+  const parts = { connection, journal, recent, projections, exposures, idsByTag: queries.idsByTag }
   const tagged = (row: JournalRow): TaggedRow => ({
     ...row,
     tag:
@@ -156,7 +159,7 @@ function assemble(connection: Connection): { store: Store; projections: Projecti
     imports: importsOf(connection, (raw, context) => store.append(raw, context)),
     together: connection.write,
     rebuild: (today) => ({ colonies: projections.rebuild(today), entries: journal.count() }),
-    verify: () => verify(connection, journal, protocol),
+    verify: () => verify(connection, journal, protocol, exposures),
     close: () => connection.raw.close(),
   }
   return { store, projections }

@@ -6,7 +6,15 @@
 import type { Day } from '../days.ts'
 import type { ColonyId } from '../ids.ts'
 import type { History } from '../journal/index.ts'
-import { type Check, type CheckStatus, type Plan, type Protocol, planOf, RULES } from '../recovery/index.ts'
+import {
+  type Check,
+  type CheckStatus,
+  type Exposure,
+  type Plan,
+  type Protocol,
+  planOf,
+  RULES,
+} from '../recovery/index.ts'
 import type { colony, plannedCheck } from './schema.ts'
 
 export type ColonyRow = typeof colony.$inferSelect
@@ -44,10 +52,16 @@ const asKnownOn = (history: History, day: Day): History => ({
 })
 
 /** What the projections hold of a colony as of a day; of one that left, as of the day it left. */
-export function project(id: ColonyId, history: History, today: Day, protocol: Protocol): Projected {
+export function project(
+  id: ColonyId,
+  history: History,
+  today: Day,
+  protocol: Protocol,
+  exposure: Exposure | null = null,
+): Projected {
   const { intake, outcome, tag } = history
   const asOf = outcome?.on ?? today
-  const plan = planOf(asKnownOn(history, asOf), asOf, protocol)
+  const plan = planOf(asKnownOn(history, asOf), asOf, protocol, { exposure })
   const open = outcome === null
   const next = open ? nextCheck(plan) : null
   const place = history.entries.findLast((e) => e.kind === 'move') ?? intake

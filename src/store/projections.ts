@@ -7,14 +7,18 @@ import type { Day } from '../days.ts'
 import type { ColonyId } from '../ids.ts'
 import type { Protocol } from '../recovery/index.ts'
 import { type Connection, excluded, placeholders } from './connection.ts'
+import { type Exposures, NO_EXPOSURES } from './exposures.ts'
 import { type Folded, fold } from './fold.ts'
 import type { Journal } from './journal.ts'
 import { project } from './project.ts'
 import { colony, plannedCheck } from './schema.ts'
+import type { Tracer } from './tracer.ts'
 
 export interface Projections {
   /** Writes what is known of a colony now; a colony without an intake has no row. */
   put(id: ColonyId, folded: Folded, today: Day): void
+  /** Traces foulbrood anew, and makes the plans again of which that changes what they say. */
+  retrace(): void
   /** Makes one colony's plan again, as of a day. */
   again(id: ColonyId, day: Day): void
   refresh(today: Day): number
@@ -30,6 +34,7 @@ export function projectionsOf(
   { db, raw, write }: Connection,
   journal: Journal,
   protocol: () => Protocol,
+  tracer: Tracer,
 ): Projections {
   const value = sql.placeholder
   const drop = db
@@ -53,13 +58,20 @@ export function projectionsOf(
     .prepare()
   const every = db.select({ id: colony.id, asOf: colony.asOf }).from(colony).prepare()
 
+  const held = raw.prepare(
+    `SELECT id, as_of AS asOf, json_extract(plan, '$.exposed') AS exposed FROM colony WHERE closed_on IS NULL`,
+  )
+  /** What is traced now; while many plans are made one after the other, once. */
+  let now: Exposures | null = null
+  const traced = (): Exposures => now ?? (tracer.any() ? tracer.exposures() : NO_EXPOSURES)
+
   const put = (id: ColonyId, { history }: Folded, today: Day): void => {
     dropChecks.run({ id })
     if (history === null) {
       drop.run({ id })
       return
     }
-    const { row, checks } = project(id, history, today, protocol())
+    const { row, checks } = project(id, history, today, protocol(), (now ?? NO_EXPOSURES).get(id) ?? null)
     upsert.run(row)
     for (const check of checks) addCheck.run(check)
   }
@@ -68,6 +80,27 @@ export function projectionsOf(
     const folded = fold(id, journal.ofColony(id))
     if (folded.history !== null) put(id, folded, today)
   }
+  const retrace = (): void => {
+    if (!tracer.any()) return
+    now = tracer.exposures()
+    try {
+      for (const row of held.all() as { id: ColonyId; asOf: Day; exposed: string | null }[]) {
+        const says = now.get(row.id)
+        if ((says === undefined ? null : JSON.stringify(says)) !== row.exposed) again(row.id, row.asOf)
+      }
+    } finally {
+      now = null
+    }
+  }
+  /** Plans made one after the other are traced once. */
+  const tracing = <T>(work: () => T): T => {
+    now = traced()
+    try {
+      return work()
+    } finally {
+      now = null
+    }
+  }
   const replan = (): void => {
     const days = new Map(every.all().map((r) => [r.id, r.asOf]))
     const latest = [...days.values()].reduce((a, b) => (a > b ? a : b), '')
@@ -75,16 +108,21 @@ export function projectionsOf(
       const day = days.get(id) ?? latest
       if (day !== '') again(id, day)
     }
+    retrace()
   }
 
   return {
     put,
-    again,
+    again: (id, day) => tracing(() => again(id, day)),
+    retrace,
     refresh(today) {
       if (stale.get({ today }) === undefined) return 0
       return write(() => {
         const ids = stale.all({ today })
-        for (const { id } of ids) again(id, today)
+        tracing(() => {
+          for (const { id } of ids) again(id, today)
+        })
+        retrace()
         return ids.length
       })
     },
@@ -109,6 +147,7 @@ export function projectionsOf(
           put(id, folded, today)
           if (folded.history !== null) made++
         }
+        retrace()
         return made
       }),
   }

@@ -6,6 +6,7 @@
 import { asc, eq, sql } from 'drizzle-orm'
 import type { Protocol } from '../recovery/index.ts'
 import type { Connection } from './connection.ts'
+import type { Exposures } from './exposures.ts'
 import { fold } from './fold.ts'
 import { type EntryRow, type Journal, readRow } from './journal.ts'
 import { missingGuards } from './migrate.ts'
@@ -20,7 +21,12 @@ import type { VerifyReport } from './types.ts'
 /** Enough to see what is wrong; a file full of garbage would fill the screen. */
 const SHOWN = 100
 
-export function verify(connection: Connection, journal: Journal, protocol: () => Protocol): VerifyReport {
+export function verify(
+  connection: Connection,
+  journal: Journal,
+  protocol: () => Protocol,
+  exposures: () => Exposures,
+): VerifyReport {
   try {
     return connection.read(() => {
       const compared = madeByTheseRules(connection)
@@ -31,7 +37,7 @@ export function verify(connection: Connection, journal: Journal, protocol: () =>
         ...sheetProblems(connection),
         ...recordProblems(connection),
         ...entryProblems(connection),
-        ...(compared ? projectionProblems(connection, journal, protocol()) : []),
+        ...(compared ? projectionProblems(connection, journal, protocol(), exposures()) : []),
       ]
       const colonies = connection.db.select({ n: sql<number>`count(*)` }).from(colony).get()?.n ?? 0
       return {
@@ -126,7 +132,12 @@ function disagreements(
 }
 
 /** Every colony, and every row of the projections, whichever there is too many of. */
-function projectionProblems({ db }: Connection, journal: Journal, protocol: Protocol): string[] {
+function projectionProblems(
+  { db }: Connection,
+  journal: Journal,
+  protocol: Protocol,
+  exposures: Exposures,
+): string[] {
   const rowOf = db
     .select()
     .from(colony)
@@ -152,7 +163,8 @@ function projectionProblems({ db }: Connection, journal: Journal, protocol: Prot
     const row = rowOf.get({ id })
     const { history, tag } = fold(id, journal.ofColony(id))
     // A plan is as of the day it was made; a row that is missing is wrong on any day.
-    const expected = history === null ? null : project(id, history, row?.asOf ?? history.intake.on, protocol)
+    const asOf = row?.asOf ?? history?.intake.on ?? ''
+    const expected = history === null ? null : project(id, history, asOf, protocol, exposures.get(id) ?? null)
     const actual = row === undefined ? null : { row, checks: checksOf.all({ id }) }
     const differs = difference(expected, actual)
     if (differs !== null)

@@ -1,12 +1,16 @@
 /** The answers people can tap, in the words of a yard. '' is "not looked" or "not known": it is left out of the entry. */
 import {
+  BROOD_STATES,
   CLEARED_BY,
   GIFTS,
+  SEARCHED as HOW_SEARCHED,
+  LOST_BOX,
   METHODS,
   MISSED_REASONS,
   OUTCOMES,
   QUEEN_AT_INTAKE,
   REMOVAL_TYPES,
+  SETTLES as SETTLED,
   SIGNS,
   SYRUPS,
 } from '../journal/index.ts'
@@ -71,6 +75,27 @@ const QUEEN_LABELS: Record<(typeof QUEEN_AT_INTAKE)[number], Omit<Choice, 'value
 }
 export const QUEEN: Choice[] = QUEEN_AT_INTAKE.map((value) => ({ value, ...QUEEN_LABELS[value] }))
 
+/** Of a queen caged or loose. */
+export const VIRGIN: Choice[] = [
+  unsaid('Not said'),
+  { value: 'no', label: 'She laid', hint: 'brood, or a swollen body' },
+  { value: 'yes', label: 'A virgin', hint: 'as with a cast swarm' },
+]
+export const MARKED: Choice[] = [
+  unsaid('Not said'),
+  { value: 'no', label: 'Not marked' },
+  { value: 'yes', label: 'Marked' },
+]
+export const CLIPPED: Choice[] = [
+  unsaid('Not said'),
+  { value: 'no', label: 'Wings whole' },
+  { value: 'yes', label: 'Clipped' },
+]
+export const BROOD_STATE: Choice[] = [
+  unsaid('Not said'),
+  ...choices(BROOD_STATES, { alive: 'Alive', chilled: 'Chilled', dead: 'Dead' }),
+]
+
 export const BROOD_CARE: Choice[] = [
   unsaid('Not said'),
   { value: 'closed-chest', label: 'Closed chest', hint: 'shut away, warm and damp' },
@@ -133,6 +158,21 @@ export const CELLS: Choice[] = [
   { value: 'capped', label: 'Capped' },
   { value: 'emerged', label: 'Emerged', hint: 'tip cut round' },
   { value: 'torn-down', label: 'Torn down', hint: 'hole in the side' },
+]
+/** How surely "none" was looked for. */
+export const SEARCHED: Choice[] = [
+  unsaid('Not said'),
+  ...choices(HOW_SEARCHED, { 'in-haste': 'At a glance', thoroughly: 'Frame by frame' }),
+]
+/** A box in which nothing lives, as anybody may say it. */
+export const LOST: Choice[] = choices(LOST_BOX, { 'no-bees': 'No bees', dead: 'Dead', gone: 'Gone' })
+/** What a signed note decides. */
+export const SETTLES: Choice[] = [
+  unsaid('Nothing'),
+  ...choices(SETTLED, {
+    temper: 'It may go as fierce as it is',
+    'sprayed-comb-out': 'The sprayed comb is out',
+  }),
 ]
 export const STORES: Choice[] = [
   NOT_LOOKED,

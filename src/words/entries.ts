@@ -2,6 +2,7 @@
 import { type Entry, eachKind, never } from '../journal/index.ts'
 import {
   BROOD_CARE,
+  BROOD_STATE,
   CAGE,
   CAPPED_BROOD,
   CELLS,
@@ -10,6 +11,7 @@ import {
   CLEARED,
   EGGS,
   GIFT,
+  LOST,
   labelIn,
   METHOD,
   MISSED,
@@ -18,11 +20,13 @@ import {
   QUEEN,
   QUEEN_SEEN,
   removalTypes,
+  SEARCHED,
+  SETTLES,
   SIGN,
   STORES,
 } from './choices.ts'
 import { dayWords } from './dates.ts'
-import { framesWords, plain, quarters, temperature, type Units, volume, weight } from './units.ts'
+import { distance, framesWords, plain, quarters, temperature, type Units, volume, weight } from './units.ts'
 
 export interface EntryWords {
   title: string
@@ -41,7 +45,7 @@ export function entryWords(e: Entry, units: Units, today: string, withSite = fal
     case 'intake':
       return { title: 'Intake', facts: intakeFacts(e, units, today, withSite), note }
     case 'inspection':
-      return { title: e.opened ? 'Opened' : 'Looked from outside, lid on', facts: inspectionFacts(e), note }
+      return { title: lookTitle(e), facts: inspectionFacts(e), note }
     case 'given':
       return { title: `${labelIn(GIFT, e.what)} given`, facts: givenFacts(e, units), note }
     case 'queen-cage':
@@ -64,7 +68,14 @@ export function entryWords(e: Entry, units: Units, today: string, withSite = fal
         note,
       }
     case 'move':
-      return { title: 'Moved', facts: [e.stand === undefined ? e.yard : `${e.yard}, stand ${e.stand}`], note }
+      return {
+        title: 'Moved',
+        facts: [
+          e.stand === undefined ? e.yard : `${e.yard}, stand ${e.stand}`,
+          ...(e.distanceKm === undefined ? [] : [`${distance(e.distanceKm, units)} away`]),
+        ],
+        note,
+      }
     case 'outcome':
       return {
         title: labelIn(OUTCOME, e.what),
@@ -76,7 +87,7 @@ export function entryWords(e: Entry, units: Units, today: string, withSite = fal
         note,
       }
     case 'note':
-      return { title: 'Note', facts: [], note: e.text }
+      return { title: 'Note', facts: said([['decides:', word(SETTLES, e.settles)]]), note: e.text }
     case 'missed-visit':
       return {
         title: 'Not reached',
@@ -119,7 +130,11 @@ function intakeFacts(e: Of<'intake'>, units: Units, today: string, withSite: boo
     ['', r.sprayed === 'yes' ? 'SPRAYED' : undefined],
     ['', e.stand === undefined ? e.yard : `${e.yard}, stand ${e.stand}`],
     ['queen', word(QUEEN, e.queen)],
+    ['', e.queenVirgin === true ? 'a virgin' : undefined],
+    ['', e.queenMarked === true ? 'marked' : undefined],
+    ['', e.queenClipped === true ? 'clipped' : undefined],
     ['brood:', brood],
+    ['brood', e.broodState === undefined ? undefined : word(BROOD_STATE, e.broodState)],
     ['brood in', e.broodCare === 'open-air' ? 'the open' : undefined],
     ['brood in a', e.broodCare === 'closed-chest' ? word(BROOD_CARE, e.broodCare) : undefined],
     ['queen cells', word(CELLS_AT_REMOVAL, e.queenCells)],
@@ -152,6 +167,7 @@ function inspectionFacts(e: Of<'inspection'>): string[] {
     ['', e.onFreshComb === true ? 'on fresh comb' : e.onFreshComb === false ? 'on old comb' : undefined],
     ['queen', word(QUEEN_SEEN, e.queen)],
     ['queen cells', cellsWords(e)],
+    ['looked', word(SEARCHED, e.searched)],
     ['bees on', e.framesOfBees === undefined ? undefined : framesWords(e.framesOfBees)],
     ['brood on', e.framesOfBrood === undefined ? undefined : framesWords(e.framesOfBrood)],
     ['stores', word(STORES, e.stores)],
@@ -159,6 +175,13 @@ function inspectionFacts(e: Of<'inspection'>): string[] {
     ['temper', e.temper === undefined ? undefined : `${e.temper} of 5`],
   ])
 }
+
+const lookTitle = (e: Of<'inspection'>): string =>
+  e.lost !== undefined
+    ? `Found ${lower(labelIn(LOST, e.lost))}`
+    : e.opened
+      ? 'Opened'
+      : 'Looked from outside, lid on'
 
 function cellsWords(e: Of<'inspection'>): string | undefined {
   const cells = word(CELLS, e.cells)

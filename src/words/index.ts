@@ -2,18 +2,22 @@
 export {
   BEES_TAPPED,
   BROOD_CARE,
+  BROOD_STATE,
   CAGE,
   CAPPED_BROOD,
   CELLS,
   CELLS_AT_REMOVAL,
   type Choice,
   CLEARED,
+  CLIPPED,
   EGGS,
   FRAMES_TAPPED,
   FRESH_COMB,
   GIFT,
   LID,
+  LOST,
   labelIn,
+  MARKED,
   METHOD,
   MISSED,
   OPEN_BROOD,
@@ -21,19 +25,37 @@ export {
   QUEEN,
   QUEEN_SEEN,
   removalTypes,
+  SEARCHED,
+  SETTLES,
   SIGN,
   SPRAYED,
   STORES,
   SYRUP,
   TEMPER,
   TIED,
+  VIRGIN,
 } from './choices.ts'
 export { dayAndDistance, dayWords, fromTo, spanWords, windowWords } from './dates.ts'
+export { doubtWays, isInDoubt } from './doubts.ts'
 export { type EntryWords, entryWords, KIND_WORDS } from './entries.ts'
 export { betterDay, chance, frames, mayWaitUntil, planActs, SHORT_KIND, whenToLook } from './forecasts.ts'
+export { boundWords, isHeld, telIn } from './held.ts'
+export { hemisphereOf } from './hemisphere.ts'
 export { instantWords, sizeWords } from './instants.ts'
 export { lidCautions, unitingCaution, warmthCaution } from './lid-cautions.ts'
-export { headline, leftWords, lidShutUntil, type ToDo, toDoOf, waitsUntil, waitWords } from './lines.ts'
+export {
+  headline,
+  leftOutBeside,
+  leftOutWords,
+  leftWords,
+  lidShutUntil,
+  lostWords,
+  type ToDo,
+  toDoOf,
+  waitsUntil,
+  waitWords,
+} from './lines.ts'
+export { type LastTreatment, moveWords, treatedWords, treatmentRisk } from './moving.ts'
 export { keysWords, ROLE_CHOICES, ROLE_WORDS, STATE_WORDS, signedInWords } from './people.ts'
 export { problemQuotes, problemWords } from './problem.ts'
 export { proves } from './proof.ts'
@@ -49,9 +71,11 @@ export {
   RULE_WORDS,
   STATUS_WORDS,
 } from './rules.ts'
+export { CLIMATE_WORDS, MONTH_CHOICES, MONTH_NAMES, stretchWords } from './season.ts'
 export { FEW, FEW_MEANS, fewWords, percent, percentRange, shortRange } from './shares.ts'
 export {
   depth,
+  distance,
   framesWords,
   height,
   plain,

@@ -1,6 +1,6 @@
 /** What to be careful of at one box today. Only what applies there; the general cautions stand on the round's first page. */
 import type { History } from '../journal/index.ts'
-import type { Phase, Plan } from '../recovery/index.ts'
+import { leastC, type Phase, type Plan } from '../recovery/index.ts'
 import { isQuiet } from './rules.ts'
 import { temperature, type Units } from './units.ts'
 
@@ -66,12 +66,12 @@ export function unitingCaution(tag: string, { phase }: Pick<Plan, 'phase'>): str
     : `${tag} ${has}. Where the colony it goes into has one too, take out the lesser one before you unite them, cells too: two queens fight, and both can be lost.`
 }
 
-/** How warm it must be to open the box; null when it stays closed (common practice: 21 °C for a full look, 16 °C for a short one). */
+/** How warm it must be to open the box; null when it stays closed. */
 export function warmthCaution(plan: Plan, units: Units): string | null {
   const { action } = plan.advice
   const opens =
     action !== 'outside-look' && action !== 'leave-alone' && action !== 'none' && action !== 'call-inspector'
   return opens && !isQuiet(plan)
-    ? `Full look from ${temperature(21, units)} on; a short one from ${temperature(16, units)}.`
+    ? `Full look from ${temperature(leastC('full'), units)} on; a short one from ${temperature(leastC('short'), units)}.`
     : null
 }

@@ -1,7 +1,7 @@
 /** What stands on a colony's line: what to do, how pressing it is, until when it can wait. */
 
 import { addDays, type Day } from '../days.ts'
-import { type Action, type Check, type Plan, rulesWhere } from '../recovery/index.ts'
+import { type Action, type Check, missingWords, type Plan, rulesWhere } from '../recovery/index.ts'
 import { dayWords } from './dates.ts'
 import { ACTION_WORDS, coming, isQuiet, lidStaysOn, live, PHASE_WORDS, RULE_WORDS } from './rules.ts'
 
@@ -20,6 +20,14 @@ const DOES: Partial<Record<Action, Check['rule'][]>> = {
 const LID_STAYS_ON: Action[] = ['outside-look', 'feed']
 
 const RUNGS: Check['rule'][] = ['egg-frame', 'buy-queen', 'unite-or-boost', 'laying-workers']
+
+/** What was found, on a line of the round; what to do about it is the reason. */
+const SIGN_TITLES: Record<NonNullable<Plan['advice']['sign']>, string> = {
+  robbing: 'Stop the robbing',
+  beetles: 'See to the hive beetles',
+  moths: 'See to the wax moths',
+  'deformed-wings': 'Deformed wings: wash for mites',
+}
 
 export interface ToDo {
   action: Action
@@ -45,24 +53,47 @@ function withoutQuestion(why: string): string {
 
 /** What the plan asks for on its day, put for one line of the round. Null when the colony can wait. */
 export function toDoOf(plan: Plan): ToDo | null {
-  const { action, why, rule } = plan.advice
+  const { action, why, rule, sign } = plan.advice
   if (action === 'leave-alone' || action === 'none') return null
-  const lidOn = LID_STAYS_ON.includes(action)
+  // An open box feeds the robbers.
+  const lidOn = LID_STAYS_ON.includes(action) || sign === 'robbing'
   const checks = live(plan).filter((c) => !lidOn || lidStaysOn(c, plan))
-  const looks = LOOKING.includes(action)
+  // A look at all the brood of a box bound to a suspected one is no check of the ladder.
+  const tracing = plan.exposed !== null && action === 'open-and-look' && rule === undefined
+  const looks = LOOKING.includes(action) && !tracing
   const leads = (c: Check): boolean => c.rule === rule
   const check = checks.find(leads) ?? (looks ? checks[0] : undefined) ?? null
   return {
     action,
-    title: looks && check !== null ? RULE_WORDS[check.rule].name : ACTION_WORDS[action],
+    title: tracing
+      ? 'Look at every frame of brood'
+      : looks && check !== null
+        ? RULE_WORDS[check.rule].name
+        : sign === undefined
+          ? ACTION_WORDS[action]
+          : SIGN_TITLES[sign],
     question: looks && check !== null ? RULE_WORDS[check.rule].question : null,
     why: looks && check !== null ? withoutQuestion(why) : why,
     check,
     // One rung of the ladder at a time: what else could be done about the queen waits for this one.
-    also: checks.filter((c) => c !== check && !(RUNGS.includes(c.rule) && DOES[action] !== undefined)),
+    // A box held for brood disease is not opened for anything else.
+    also:
+      action === 'call-inspector'
+        ? []
+        : checks.filter((c) => c !== check && !(RUNGS.includes(c.rule) && DOES[action] !== undefined)),
     lidOn,
     late: checks.some((c) => c.status === 'overdue'),
   }
+}
+
+/** 'You have not said whether there are queen cells: that decides it.'; null where no look left out what decides. */
+export const leftOutWords = (plan: Plan): string | null =>
+  missingWords(plan.missing.map((m) => m.what)) || null
+
+/** The same where `said` does not say it already. */
+export function leftOutBeside(plan: Plan, said: string): string | null {
+  const words = leftOutWords(plan)
+  return words === null || said.includes(words) ? null : words
 }
 
 /** Until which day a colony with nothing to do today can wait, as the plan has it; null when nothing is planned. */
@@ -81,8 +112,16 @@ export function lidShutUntil(plan: Plan): Day | null {
   return live(plan).some(inside) ? null : (coming(plan).find(inside)?.opens ?? null)
 }
 
+const FOUND = { 'no-bees': 'Found without bees', dead: 'Found dead', gone: 'Found gone' } as const
+
+/** 'Found dead on Tue 12 May, signed Juno'; null for a box that is not lost. */
+export function lostWords({ lost, asOf }: Plan): string | null {
+  return lost === null ? null : `${FOUND[lost.how]} on ${dayWords(lost.on, asOf)}, signed ${lost.by}`
+}
+
 /** What comes next when there is nothing to do today: 'can wait until Sun 10 May'. */
 export function waitWords(plan: Plan): string {
+  if (plan.lost !== null) return `${FOUND[plan.lost.how].toLowerCase()}, to be confirmed`
   const until = waitsUntil(plan)
   return until === null ? 'nothing planned' : `can wait until ${dayWords(until, plan.asOf)}`
 }
@@ -101,12 +140,16 @@ export const leftWords = (outcome: string): string => LEFT[outcome] ?? 'Left the
 
 const LID_SHUT: Action[] = ['none', 'leave-alone', ...LID_STAYS_ON]
 
-/** 'Raising a queen; leave the lid on until Sun 24 May'. */
+/** Whether anybody is sent to the box today, lid on or off. */
+const asks = ({ advice: { action } }: Plan): boolean => action !== 'leave-alone' && action !== 'none'
+
+/** 'Raising a queen; leave the lid on, it can wait until Sun 24 May'. */
 export function headline(plan: Plan, outcome: string | null): string {
   if (outcome !== null) return leftWords(outcome)
+  if (plan.lost !== null) return `${FOUND[plan.lost.how]}, to be confirmed`
   const phase = PHASE_WORDS[plan.phase]
   if (isQuiet(plan) && plan.quiet !== null && LID_SHUT.includes(plan.advice.action))
-    return `${phase}; leave the lid on until ${dayWords(plan.quiet.to, plan.asOf)}`
+    return `${phase}; leave the lid on${plan.until === null || asks(plan) ? '' : `, it can wait until ${dayWords(plan.until, plan.asOf)}`}`
   if (plan.advice.action === 'none' || plan.advice.action === 'leave-alone') {
     const until = waitsUntil(plan)
     return until === null ? phase : `${phase}; it can wait until ${dayWords(until, plan.asOf)}`

@@ -2,6 +2,7 @@
 import {
   celsius,
   fahrenheit,
+  KM_PER_MILE,
   kilograms,
   LITRES_PER_QUART,
   M_PER_FOOT,
@@ -15,8 +16,8 @@ export interface Units {
   weight: 'kg' | 'lb'
 }
 
-/** What goes with the weight: inches, feet and US quarts beside pounds. Stored in mm, m and litres. */
-type WithWeight = 'length' | 'height' | 'volume'
+/** What goes with the weight: inches, feet, US quarts and miles beside pounds. Stored in mm, m, litres and km. */
+type WithWeight = 'length' | 'height' | 'volume' | 'distance'
 export type Quantity = keyof Units | WithWeight
 
 export interface Unit {
@@ -41,11 +42,13 @@ const WITH_WEIGHT: Record<Units['weight'], Record<WithWeight, Unit>> = {
     length: { symbol: 'in', store: (n) => n * MM_PER_INCH, show: (n) => n / MM_PER_INCH },
     height: { symbol: 'ft', store: (n) => n * M_PER_FOOT, show: (n) => n / M_PER_FOOT },
     volume: { symbol: 'US quarts', store: (n) => n * LITRES_PER_QUART, show: (n) => n / LITRES_PER_QUART },
+    distance: { symbol: 'miles', store: (n) => n * KM_PER_MILE, show: (n) => n / KM_PER_MILE },
   },
   kg: {
     length: { symbol: 'mm', store: same, show: same },
     height: { symbol: 'm', store: same, show: same },
     volume: { symbol: 'litres', store: same, show: same },
+    distance: { symbol: 'km', store: same, show: same },
   },
 }
 
@@ -67,6 +70,12 @@ export const temperature = (c: number, units: Units): string => {
 export const weight = (kg: number, units: Units): string => {
   const unit = unitOf(units, 'weight')
   return `${plain(unit.show(kg), 1)} ${unit.symbol}`
+}
+
+/** '1.9 miles' or '3 km'. */
+export const distance = (km: number, units: Units): string => {
+  const unit = unitOf(units, 'distance')
+  return `${plain(unit.show(km), 1)} ${unit.symbol}`
 }
 
 /** '1 litre', '1.5 litres'; '1 US quart', '2.1 US quarts'. `places`: decimals at most. */

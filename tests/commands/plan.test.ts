@@ -44,6 +44,7 @@ describe('resettle plan', () => {
       'horizon',
       'surprises',
       'missing',
+      'exposed',
       'lost',
       'until',
       'readiness',

@@ -98,7 +98,7 @@ describe('contradictions with the history', () => {
   })
 
   it.each([
-    ['/colony/W-12/visit', { on: '2026-04-20', opened: 'yes' }, 'is before the intake'],
+    ['/colony/W-12/visit', { on: '2026-04-20', opened: 'yes', stores: 'low' }, 'is before the intake'],
     ['/colony/W-12/note', { on: '2026-06-20', text: 'later' }, 'is in the future'],
     [
       '/colony/W-12/outcome',
@@ -106,7 +106,11 @@ describe('contradictions with the history', () => {
       'cannot be united into itself',
     ],
     ['/colony/W-12/move', { on: '2026-05-06', yard: '' }, 'Yard is missing'],
-    ['/colony/W-13/visit', { on: '2026-05-06', opened: 'no' }, 'is after the colony left the yard'],
+    [
+      '/colony/W-13/visit',
+      { on: '2026-05-06', opened: 'no', stores: 'low' },
+      'is after the colony left the yard',
+    ],
     ['/colony/W-13/outcome', { on: '2026-05-05', what: 'moved-out' }, 'is a second outcome'],
   ])('%s %j', async (path, form, sentence) => {
     const before = count(yard)

@@ -178,7 +178,8 @@ describe('pests', () => {
     await visit('W-1', { on: '2026-05-20', signs: ['beetles', 'robbing'] })
     const words = await health()
     expect(words).toMatch(/Hive beetles Seen Wed 20 May\. Look again now: it was due Wed 27 May/)
-    expect(words).toContain('Entrance down to a bee’s width')
+    // In the words of the advice, the same on every page.
+    expect(words).toContain('close the entrance to one bee’s width today')
     expect(words).toContain('Wax moth Looked for, never seen')
     expect(wordsOf((await yard.get('/health')).text)).toContain(
       'Hive beetles seen Wed 20 May, look again now',

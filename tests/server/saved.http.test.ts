@@ -16,10 +16,10 @@ const landedOn = async (path: string, fields: Record<string, string>): Promise<s
 }
 
 describe('after saving', () => {
-  it('an intake: until when it is left alone, and until when the lid stays shut', async () => {
+  it('an intake: until when it is left alone, and when the lid comes off first', async () => {
     const words = await landedOn('/intake', { ...INTAKE, on: DAY })
     expect(words).toContain('Leave it alone until Thu 7 May')
-    expect(words).toContain('The lid stays shut until Sun 10 May.')
+    expect(words).toContain('The lid comes off first on Sun 10 May.')
   })
 
   it('a visit: what was given and done too, there and on the round', async () => {

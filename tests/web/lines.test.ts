@@ -46,7 +46,9 @@ describe('the line of a colony on the round', () => {
       if (until !== null) expect(until > today).toBe(true)
       // A frame of eggs as insurance is the one thing that opens a box in quiet time, gently.
       if (isQuiet(plan) && plan.advice.action !== 'give-egg-frame') {
-        expect(headline(plan, null)).toContain('leave the lid on until')
+        // One date a box: until when it can wait, which in quiet time may be a look from outside.
+        const waits = plan.advice.action === 'leave-alone' ? ', it can wait until ' : ''
+        expect(headline(plan, null)).toContain(`; leave the lid on${waits}`)
         expect(toDoOf(plan)?.lidOn ?? true).toBe(true)
       }
     }

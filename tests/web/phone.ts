@@ -109,6 +109,7 @@ export const outside = (on: string, more: Record<string, string> = {}): Record<s
   'id.': nextId(),
   on,
   opened: 'no',
+  signs: 'none',
   ...more,
 })
 

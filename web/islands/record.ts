@@ -5,8 +5,8 @@
 
 import { visitDrafts } from '../../src/features/entries/index.ts'
 import { typedFrom } from '../../src/forms/index.ts'
-import { type Entry, historyOf, type Inspection } from '../../src/journal/index.ts'
-import { type Plan, type Protocol, planOf } from '../../src/recovery/index.ts'
+import { type Entry, historyOf, type Inspection, saysNothing } from '../../src/journal/index.ts'
+import { type Exposure, missingWords, type Plan, type Protocol, planOf } from '../../src/recovery/index.ts'
 import { ACTION_WORDS, proves, type Units } from '../../src/words/index.ts'
 
 interface LiveData {
@@ -15,6 +15,7 @@ interface LiveData {
   today: string
   units: Units
   protocol: Protocol
+  exposure: Exposure | null
 }
 
 function start(): void {
@@ -31,8 +32,10 @@ function start(): void {
     const tapped = tappedEntries(form, live)
     const after = planWith(live, tapped)
     if (after === null) return
-    action.textContent = ACTION_WORDS[after.advice.action]
-    text.replaceChildren(...said(tapped, before, after))
+    const missing = new Set(leftOutNow(after, live).map((m) => m.what))
+    action.textContent =
+      missing.size === 0 ? ACTION_WORDS[after.advice.action] : `Look for ${[...missing].join(' and ')}`
+    text.replaceChildren(...said(tapped, before, after, live))
   }
   form.addEventListener('input', show)
   panel.hidden = false
@@ -42,14 +45,18 @@ function start(): void {
 /** The plan of the history with these entries added. */
 function planWith(live: LiveData, added: Entry[]): Plan | null {
   const history = historyOf(live.tag, [...live.entries, ...added])
-  return history === null ? null : planOf(history, live.today, live.protocol)
+  return history === null ? null : planOf(history, live.today, live.protocol, { exposure: live.exposure })
 }
 
 /** What is tapped so far as entries; a draft that cannot be read yet is left out. */
 function tappedEntries(form: HTMLFormElement, live: LiveData): Entry[] {
-  return visitDrafts(typedFrom(new FormData(form)), live.units)
-    .filter((d) => d.problems.length === 0 && whole(d.raw, live.today))
-    .map((d, i) => ({ ...d.raw, id: `tapped-${i}`, colony: live.tag, by: '' }) as unknown as Entry)
+  return (
+    visitDrafts(typedFrom(new FormData(form)), live.units)
+      .filter((d) => d.problems.length === 0 && whole(d.raw, live.today))
+      .map((d, i) => ({ ...d.raw, id: `tapped-${i}`, colony: live.tag, by: '' }) as unknown as Entry)
+      // Nothing tapped yet: nothing is missing yet either, and the plan stands as it was.
+      .filter((e) => e.kind !== 'inspection' || !saysNothing(e))
+  )
 }
 
 const NEEDED: Record<string, string[]> = {
@@ -65,11 +72,17 @@ function whole(raw: Record<string, unknown>, today: string): boolean {
   return (NEEDED[String(raw.kind)] ?? []).every((field) => raw[field] !== undefined)
 }
 
-function said(tapped: Entry[], before: Plan, after: Plan): Node[] {
+/** What the look being tapped leaves out, while the lid is still off. */
+const leftOutNow = (after: Plan, live: LiveData): Plan['missing'] =>
+  after.missing.filter((m) => m.since === live.today)
+
+function said(tapped: Entry[], before: Plan, after: Plan, live: LiveData): Node[] {
   const look = tapped.find((e): e is Inspection => e.kind === 'inspection') ?? null
   const lines = proves(look, before, after)
+  const missing = missingWords(leftOutNow(after, live).map((m) => m.what))
   return [
-    paragraph(after.advice.why),
+    ...(missing === '' ? [] : [paragraph(missing, 'left-out')]),
+    paragraph(after.advice.why.replace(missing, '').replaceAll('  ', ' ')),
     heading('What this proves'),
     lines.length === 0 ? paragraph('Nothing new so far. Tap what you see.') : list(lines),
   ]
@@ -81,8 +94,9 @@ function heading(words: string): HTMLElement {
   return h
 }
 
-function paragraph(words: string): HTMLElement {
+function paragraph(words: string, name = ''): HTMLElement {
   const p = document.createElement('p')
+  p.className = name
   p.textContent = words
   return p
 }

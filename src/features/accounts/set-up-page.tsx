@@ -1,6 +1,8 @@
 /** The first start: whoever can read the terminal becomes the first operator. */
-import { type FormState, TextField } from '../../forms/index.ts'
+import { Choices, type FormState, TextField, Ticks } from '../../forms/index.ts'
 import { type Frame, Layout, Refusal } from '../../parts/index.ts'
+import { CLIMATES, suggestedMatingMonths } from '../../recovery/index.ts'
+import { CLIMATE_WORDS, hemisphereOf, MONTH_CHOICES, stretchWords } from '../../words/index.ts'
 import { NEW_PASSPHRASE_HINT, PassphraseField } from './passphrase.tsx'
 
 const LABELS: Record<string, string> = {
@@ -8,7 +10,35 @@ const LABELS: Record<string, string> = {
   name: 'Your name',
   passphrase: 'Passphrase',
   again: 'Passphrase again',
+  climate: 'Climate',
+  matingMonths: 'Months in which queens mate',
+  inspector: 'Apiary inspector',
 }
+
+/** A climate is one tap; the months themselves may be tapped instead. */
+const Season = ({ form, frame }: { form: FormState; frame: Frame }) => (
+  <>
+    <Choices
+      form={form}
+      name="climate"
+      label="In which months do queens mate where you are?"
+      hint="Warm, calm days with drones about. Outside of them no queen is raised, and in the months far from them 2 mites per 100 bees are too many. The protocol page changes both."
+      choices={[
+        { value: '', label: 'Say it later' },
+        ...CLIMATES.map((climate) => ({
+          value: climate,
+          label: CLIMATE_WORDS[climate],
+          hint: stretchWords(suggestedMatingMonths(hemisphereOf(frame.zone), climate)),
+        })),
+      ]}
+      across={2}
+    />
+    <details class="also" open={(form.typed.matingMonths ?? []).length > 0}>
+      <summary>Other months</summary>
+      <Ticks form={form} name="matingMonths" label="Queens mate in" choices={MONTH_CHOICES} across={4} />
+    </details>
+  </>
+)
 
 export const SetUpPage = ({ frame, form }: { frame: Frame; form: FormState }) => (
   <Layout frame={frame} title="Set up" ways={false}>
@@ -46,6 +76,15 @@ export const SetUpPage = ({ frame, form }: { frame: Frame; form: FormState }) =>
         use="new-password"
       />
       <PassphraseField form={form} name="again" label="Passphrase again" use="new-password" />
+      <Season form={form} frame={frame} />
+      <TextField
+        form={form}
+        name="inspector"
+        label="Apiary inspector (may stay empty)"
+        hint="Name and telephone number: shown where a brood disease is suspected."
+        maxlength={200}
+        wide
+      />
       <div class="save">
         <button class="button button-do" type="submit">
           Make the account

@@ -38,6 +38,7 @@ export const plan = z.object({
     action: z.enum(ACTIONS),
     why: text,
     until: day.optional(),
+    sign: z.enum(['robbing', 'beetles', 'moths', 'deformed-wings']).optional(),
     rule: z.enum(RULES).optional(),
   }),
   quiet: range.nullable(),
@@ -54,6 +55,17 @@ export const plan = z.object({
   missing: z.array(
     z.object({ check: z.enum(RULES), what: z.enum(['eggs', 'queen cells', 'capped brood']), since: day }),
   ),
+  exposed: z
+    .object({
+      from: text,
+      bond: z.enum(['gave', 'got', 'united', 'robbing']),
+      on: day,
+      how: text,
+      bonds: z.array(z.object({ on: day, how: text })),
+      since: day,
+      look: z.object({ opens: day, due: day, closes: day }),
+    })
+    .nullable(),
   lost: z.object({ on: day, how: z.enum(['no-bees', 'dead', 'gone']), by: text }).nullable(),
   until: day.nullable(),
   readiness: z.object({

@@ -1,7 +1,10 @@
 /** A colony: where it is on its way, why, and everything that was written down of it. */
+
+import { addDays, type Day, daysBetween } from '../../days.ts'
 import type { Foreseen, FrameSeen } from '../../forecast/index.ts'
-import type { History } from '../../journal/index.ts'
+import type { Given, History } from '../../journal/index.ts'
 import {
+  Bonds,
   type Frame,
   Journal,
   type JournalLine,
@@ -10,8 +13,9 @@ import {
   RibbonStrip,
   ribbonOf,
 } from '../../parts/index.ts'
+import type { Plan } from '../../recovery/index.ts'
 import type { ColonySummary, Joined } from '../../store/index.ts'
-import { dayWords, headline, labelIn, removalTypes } from '../../words/index.ts'
+import { dayWords, doubtWays, headline, labelIn, removalTypes, treatedWords } from '../../words/index.ts'
 import { Advice, LeftWays } from './advice.tsx'
 import { AfterWays } from './after-ways.tsx'
 import { Checks } from './checks.tsx'
@@ -36,9 +40,35 @@ export interface ColonyProps {
   shares: ColonySummary[]
   /** The removal sheet it came of, for those who may see it. */
   sheet: string | null
+  /** Whom to call about a brood disease. */
+  inspector: string
   /** What is likely; null for a colony that has left. */
   forecasts: { seen: Foreseen; frame: FrameSeen } | null
 }
+
+/** What contradicts itself, and what one does about it. */
+const Doubts = ({ plan, frame }: { plan: Plan; frame: Frame }) =>
+  plan.surprises.length === 0 ? null : (
+    <div class="notice notice-late">
+      <h2>This does not fit</h2>
+      {plan.surprises.map((text) => (
+        <p>{text}</p>
+      ))}
+      {plan.phase === 'closed' ? null : <p>{doubtWays(plan, frame.may('correct-any'))}</p>}
+    </div>
+  )
+
+/** The last treatment, while something is still to be done or kept to because of it. */
+const Treated = ({ history, today }: { history: History; today: Day }) => {
+  const last = history.entries.findLast((e): e is Given => e.kind === 'given' && e.what === 'treatment')
+  if (last === undefined || daysBetween(last.on, today) > SAID_DAYS) return null
+  const washed = history.entries.some((e) => e.kind === 'mite-wash' && daysBetween(last.on, e.on) >= 10)
+  const open = last.withdrawalDays !== undefined && addDays(last.on, last.withdrawalDays) >= today
+  return washed && !open ? null : <p>{treatedWords(last, washed, today)}</p>
+}
+
+/** A treatment is spoken of for so many days, if nothing more is heard of it (judgement). */
+const SAID_DAYS = 60
 
 export const ColonyPage = (p: ColonyProps) => {
   const { summary: s, frame } = p
@@ -47,7 +77,7 @@ export const ColonyPage = (p: ColonyProps) => {
   return (
     <Layout frame={frame} title={s.tag}>
       {p.saved.length === 0 ? null : (
-        <Saved lines={p.saved} shares={p.shares} plan={plan} summary={s} frame={frame} />
+        <Saved lines={p.saved} shares={p.shares} plan={plan} summary={s} frame={frame} path={p.path} />
       )}
       <header class="colony-head">
         <h1>
@@ -63,17 +93,14 @@ export const ColonyPage = (p: ColonyProps) => {
         </p>
       </header>
       <SharedDays history={p.history} today={frame.today} />
-      {plan.surprises.map((text) => (
-        <div class="notice notice-late">
-          <h2>This does not fit</h2>
-          <p>{text}</p>
-        </div>
-      ))}
+      <Doubts plan={plan} frame={frame} />
+      {open ? <Bonds plan={plan} /> : null}
       {open ? (
-        <Advice frame={frame} plan={plan} path={p.path} said={p.saved.length > 0} />
+        <Advice frame={frame} plan={plan} path={p.path} said={p.saved.length > 0} inspector={p.inspector} />
       ) : (
         <LeftWays path={p.path} />
       )}
+      {open ? <Treated history={p.history} today={frame.today} /> : null}
       <RibbonDefs />
       <RibbonStrip ribbon={ribbonOf(p.history, plan)} />
       {open ? (

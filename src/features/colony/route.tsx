@@ -80,6 +80,7 @@ export function colony(deps: PageDeps): Hono<Env> {
         saved={saved.flatMap((id) => lines.find((l) => l.entry.id === id) ?? [])}
         shares={saved.length === 0 ? [] : onTheStandOf(deps.store, found, saved[0])}
         sheet={sheetOf(deps.store, found.summary.id)}
+        inspector={deps.store.settings.get('inspector')}
         forecasts={foreseen(c, found)}
       />,
     )

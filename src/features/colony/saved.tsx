@@ -10,6 +10,7 @@ import {
   dayWords,
   entryWords,
   fromTo,
+  leftOutWords,
   lidShutUntil,
   live,
   RULE_WORDS,
@@ -23,9 +24,11 @@ interface SavedProps {
   plan: Plan
   summary: ColonySummary
   frame: Frame
+  /** Path of the colony's page. */
+  path: string
 }
 
-export const Saved = ({ lines, shares, plan, summary, frame }: SavedProps) => {
+export const Saved = ({ lines, shares, plan, summary, frame, path }: SavedProps) => {
   const [line] = lines
   if (line === undefined) return null
   const { entry: e } = line
@@ -46,6 +49,7 @@ export const Saved = ({ lines, shares, plan, summary, frame }: SavedProps) => {
           </b>
         </p>
       )}
+      {open ? <LeftOut plan={plan} path={path} /> : null}
       {open ? <PlanNow plan={plan} first={e.kind === 'intake'} /> : <p>{summary.tag} is off the round.</p>}
       <div class="buttons">
         <a class="button" href="/">
@@ -66,6 +70,19 @@ export const Saved = ({ lines, shares, plan, summary, frame }: SavedProps) => {
   )
 }
 
+/** Half a look: what is still to be said, while one stands at the box. */
+const LeftOut = ({ plan, path }: { plan: Plan; path: string }) => {
+  const words = leftOutWords(plan)
+  return words === null ? null : (
+    <p class="left-out">
+      <b>{words}</b>{' '}
+      <a class="tall" href={`${path}/visit`}>
+        Say it now
+      </a>
+    </p>
+  )
+}
+
 /** What was done beside the look is said with all there is to it: which frame, from which colony. */
 function doneWords(e: Entry, { units, today }: Frame, whole: boolean): string {
   const { title, facts } = entryWords(e, units, today)
@@ -81,11 +98,11 @@ const PlanNow = ({ plan, first }: { plan: Plan; first: boolean }) => {
   return (
     <>
       <p>
-        <b>The plan now: {ACTION_WORDS[action].toLowerCase()}.</b> {why}
+        <b>The plan now: {ACTION_WORDS[action].toLowerCase()}.</b> {why.replace(leftOutWords(plan) ?? '', '')}
       </p>
       {shut === null ? null : (
         <p>
-          <b>The lid stays shut until {dayWords(shut, plan.asOf)}.</b> What comes before that is looked at
+          <b>The lid comes off first on {dayWords(shut, plan.asOf)}.</b> What comes before that is looked at
           from outside.
         </p>
       )}

@@ -80,7 +80,7 @@ const FORM: Record<Kind, (p: EntryFieldsProps, lists: Lists) => Child> = {
   'disease-cleared': (p) => timed('disease-cleared', p, <ClearedFields {...p} />),
   move: (p, { yards }) => <MoveFields {...p} yards={yards} />,
   outcome: (p, { tags }) => <OutcomeFields {...p} others={tags} />,
-  note: (p) => <NoteFields {...p} />,
+  note: (p) => <NoteFields {...p} decides />,
   'missed-visit': (p) => <MissedFields {...p} />,
 }
 

@@ -1,6 +1,7 @@
 /** A colony goes to another stand or yard. */
 
 import { HeldNotice } from '../../parts/index.ts'
+import { moveWords } from '../../words/index.ts'
 import { MoveFields } from './fields/leaving.tsx'
 import { type EntryFormView, SmallFormPage } from './small-forms.tsx'
 
@@ -20,6 +21,9 @@ export const MovePage = ({ frame, form, summary, path, yards }: EntryFormView & 
           Now in {summary.yard}
           {summary.stand === null ? '' : `, stand ${summary.stand}`}.
         </p>
+        {moveWords(summary.plan, frame.units).map((words) => (
+          <p>{words}</p>
+        ))}
       </>
     }
   >

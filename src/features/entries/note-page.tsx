@@ -1,6 +1,12 @@
 /** A note on a colony. */
+import type { Frame } from '../../parts/index.ts'
+import type { ColonySummary } from '../../store/index.ts'
 import { NoteFields } from './fields/leaving.tsx'
 import { type EntryFormView, SmallFormPage } from './small-forms.tsx'
+
+/** Where leaving hangs on somebody's decision, it is asked for; whoever may say how a colony left takes it. */
+const mayDecide = (frame: Frame, { plan }: ColonySummary): boolean =>
+  frame.may('record-outcome') && plan.readiness.unmet.some((u) => u.what.includes('signed note'))
 
 export const NotePage = ({ frame, form, summary, path }: EntryFormView) => (
   <SmallFormPage
@@ -12,6 +18,6 @@ export const NotePage = ({ frame, form, summary, path }: EntryFormView) => (
     back={{ href: path, label: summary.tag }}
     button="Save the note"
   >
-    <NoteFields form={form} frame={frame} />
+    <NoteFields form={form} frame={frame} decides={mayDecide(frame, summary)} />
   </SmallFormPage>
 )

@@ -1,5 +1,6 @@
 /** A colony leaves the yard. */
 
+import { one } from '../../forms/index.ts'
 import { HeldNotice } from '../../parts/index.ts'
 import type { ColonySummary } from '../../store/index.ts'
 import { unitingCaution } from '../../words/index.ts'
@@ -17,14 +18,14 @@ export const OutcomePage = ({ frame, form, summary, path, others }: OutcomeProps
     action={`${path}/outcome`}
     back={{ href: path, label: summary.tag }}
     button="Save how it left"
-    intro={<NotReady summary={summary} />}
+    intro={<NotReady summary={summary} path={path} leaving={one(form.typed, 'what') === 'moved-out'} />}
   >
     <OutcomeFields form={form} frame={frame} others={others} />
   </SmallFormPage>
 )
 
 /** What moving out would want, and what uniting and moving ask of everybody. */
-const NotReady = ({ summary }: { summary: ColonySummary }) => {
+const NotReady = ({ summary, path, leaving }: { summary: ColonySummary; path: string; leaving: boolean }) => {
   const { ready, unmet } = summary.plan.readiness
   const queens = unitingCaution(summary.tag, summary.plan)
   return (
@@ -32,17 +33,31 @@ const NotReady = ({ summary }: { summary: ColonySummary }) => {
       <HeldNotice summary={summary} />
       {ready ? (
         <div class="notice notice-do">
-          <p>Everything for moving out is met. A last look for disease, then go.</p>
+          <p>
+            Everything for moving out is met. A last look for disease, then go.{' '}
+            <a class="tall" href={`${path}/visit`}>
+              Record it
+            </a>
+          </p>
         </div>
       ) : (
-        <details class="caution">
+        <details class="caution" open={leaving}>
           <summary>Not ready to move out: {unmet.length} missing</summary>
           <ul>
             {unmet.map((u) => (
               <li>{u.what}</li>
             ))}
           </ul>
-          <p>You decide; how it left is noted either way.</p>
+          <p>
+            <a class="tall" href={`${path}/visit`}>
+              Record a last look
+            </a>{' '}
+            or{' '}
+            <a class="tall" href={`${path}/note`}>
+              note a decision
+            </a>
+            . You decide; how it left is noted either way.
+          </p>
         </details>
       )}
       {queens === null ? null : (

@@ -24,7 +24,7 @@ export function outsideLook(deps: PageDeps): Hono<Env> {
     const typed = await typedIn(c)
     const { today, units } = c.var.frame
     const at = thenOf(c) === null ? {} : { at: [timeIn(c.var.frame.zone, deps.clock())] }
-    const draft = draftOf('inspection', { on: [today], opened: ['no'], ...at }, units)
+    const draft = draftOf('inspection', { on: [today], opened: ['no'], signs: ['none'], ...at }, units)
     const id = idIn(typed)
     const saved = submit(deps, today, signedIn(c), [{ draft, id, colony: colony.summary.id }])
     return saved.ok

@@ -1,16 +1,25 @@
 /** Recording a visit: tap what you saw; what it proves and what to do now stands beside it. */
 
 import { thenTo } from '../../app/index.ts'
-import { anyTyped, type FormState, Group } from '../../forms/index.ts'
+import { anyTyped, type FormState, Group, idOf } from '../../forms/index.ts'
 import { FormPage, type Frame, VisitCautions } from '../../parts/index.ts'
 import type { Plan } from '../../recovery/index.ts'
 import type { ColonySummary } from '../../store/index.ts'
-import { fromTo, headline, isAsked, isQuiet, live, RULE_WORDS } from '../../words/index.ts'
+import {
+  fromTo,
+  headline,
+  isAsked,
+  isQuiet,
+  live,
+  RULE_WORDS,
+  treatmentRisk,
+  warmthCaution,
+} from '../../words/index.ts'
 import { DayAndTime } from './fields/common.tsx'
 import { CageFields, GivenFields, TiesField, WashFields } from './fields/done.tsx'
 import { InspectionFields } from './fields/inspection.tsx'
 import { LivePanel } from './live-panel.tsx'
-import { CAGE, GIFT_SLOTS, idField, TIES, VISIT_PREFIXES, visitLabel, WASH } from './visit.ts'
+import { CAGE, GIFT_SLOTS, idField, NOTHING, TIES, VISIT_PREFIXES, visitLabel, WASH } from './visit.ts'
 
 export interface VisitProps {
   frame: Frame
@@ -38,9 +47,10 @@ export const VisitPage = (p: VisitProps) => {
       ids={VISIT_PREFIXES.map(idField)}
       scripts={['islands/record.ts']}
       photos
-      intro={<Before plan={plan} />}
+      intro={<Before plan={plan} frame={p.frame} />}
       beside={<LivePanel data={p.liveData} />}
     >
+      <NothingNoted form={p.form} />
       <DayAndTime form={p.form} frame={p.frame} kind="inspection" />
       <InspectionFields form={p.form} frame={p.frame} />
       <AlsoDone {...p} />
@@ -49,8 +59,17 @@ export const VisitPage = (p: VisitProps) => {
   )
 }
 
+/** An empty visit is asked about before it is saved. */
+const NothingNoted = ({ form }: { form: FormState }) =>
+  form.problems.some((x) => x.field === NOTHING) ? (
+    <label class="new-yard" id={idOf(NOTHING)}>
+      <input type="checkbox" name={NOTHING} value="yes" /> Yes: nothing was looked at
+    </label>
+  ) : null
+
 /** What the plan says before the lid is touched. */
-const Before = ({ plan }: { plan: Plan }) => {
+const Before = ({ plan, frame }: { plan: Plan; frame: Frame }) => {
+  const warmth = warmthCaution(plan, frame.units)
   const checks = live(plan)
   const words = (asked: boolean): string =>
     checks
@@ -72,6 +91,7 @@ const Before = ({ plan }: { plan: Plan }) => {
       ) : null}
       {toFindOut === '' ? null : <p>To find out: {toFindOut}</p>}
       {toDo === '' ? null : <p>To do: {toDo}</p>}
+      {warmth === null ? null : <p class="soft">{warmth}</p>}
     </>
   )
 }
@@ -81,6 +101,7 @@ const AlsoDone = ({ form, frame, summary, donors }: VisitProps) => {
   const filled = (prefix: string): boolean =>
     anyTyped(form.typed, prefix) || form.problems.some((x) => x.field.startsWith(prefix))
   const [first, ...more] = GIFT_SLOTS
+  const risk = treatmentRisk(summary.plan)
   return (
     <Group legend="Also done on this visit">
       <details
@@ -92,6 +113,7 @@ const AlsoDone = ({ form, frame, summary, donors }: VisitProps) => {
       </details>
       <details class="also" open={filled(first) || rules.has('egg-frame') || rules.has('buy-queen')}>
         <summary>Gave frames, a queen, feed or treatment</summary>
+        {risk === null ? null : <p class="hint">Treatment: {risk}</p>}
         <GivenFields form={form} frame={frame} prefix={first} donors={donors} visit />
         {more.map((slot) => (
           <details class="also" open={filled(slot)}>

@@ -19,10 +19,14 @@ import {
 } from '../../app/index.ts'
 import type { FieldProblem, Typed } from '../../forms/index.ts'
 import type { History } from '../../journal/index.ts'
+import type { ColonySummary } from '../../store/index.ts'
 import { timeIn } from '../../time-of-day.ts'
-import { toDoOf } from '../../words/index.ts'
-import { idField, VISIT_PREFIXES, visitDrafts } from './visit.ts'
+import { isHeld, toDoOf } from '../../words/index.ts'
+import { idField, isEmptyVisit, NOTHING, VISIT_PREFIXES, visitDrafts } from './visit.ts'
 import { VisitPage } from './visit-page.tsx'
+
+const NOTHING_NOTED =
+  'Nothing is noted. Save it as a visit at which nothing was looked at? It answers nothing.'
 
 /** Recording a visit. */
 export function visit(deps: PageDeps): Hono<Env> {
@@ -38,11 +42,15 @@ export function visit(deps: PageDeps): Hono<Env> {
         summary={colony.summary}
         path={colonyPath(colony.summary)}
         then={thenOf(c)}
-        liveData={liveData(c, deps, colony.history)}
+        liveData={liveData(c, deps, colony)}
         donors={store
           .colonies({ open: true })
           .filter(
-            (s) => s.phase === 'queenright' && s.action !== 'call-inspector' && s.id !== colony.summary.id,
+            (s) =>
+              s.phase === 'queenright' &&
+              s.action !== 'call-inspector' &&
+              s.plan.exposed === null &&
+              s.id !== colony.summary.id,
           )
           .map((s) => s.tag)}
       />,
@@ -54,7 +62,7 @@ export function visit(deps: PageDeps): Hono<Env> {
     if (colony === null) return unknownColony(c, deps, c.req.param('tag'))
     // Where the plan says to leave the lid on, somebody who comes all the same has most likely looked from outside.
     const toDo = toDoOf(colony.summary.plan)
-    const lidOn = c.req.query('lid') === 'on' || toDo === null || toDo.lidOn
+    const lidOn = c.req.query('lid') === 'on' || toDo === null || toDo.lidOn || isHeld(colony.summary.plan)
     const ids = Object.fromEntries(VISIT_PREFIXES.map((p) => [idField(p), [v7()]]))
     // On the round one writes at the box: the time tells how long boxes take.
     const at = thenOf(c) === null ? {} : { at: [timeIn(c.var.frame.zone, deps.clock())] }
@@ -66,7 +74,10 @@ export function visit(deps: PageDeps): Hono<Env> {
     if (colony === null) return unknownColony(c, deps, c.req.param('tag'))
     const came = await withPhotos(c, deps, await typedIn(c))
     const typed = withIds(came.typed, VISIT_PREFIXES.map(idField))
-    const sent = visitDrafts(typed, c.var.frame.units).map((draft) => ({
+    const drafts = visitDrafts(typed, c.var.frame.units)
+    if (isEmptyVisit(typed, drafts) && came.problems.length === 0)
+      return show(c, colony, typed, [{ field: NOTHING, message: NOTHING_NOTED }])
+    const sent = drafts.map((draft) => ({
       draft,
       id: idIn(typed, idField(draft.prefix)),
       colony: colony.summary.id,
@@ -80,10 +91,22 @@ export function visit(deps: PageDeps): Hono<Env> {
 }
 
 /** The history without what is private, for the core that runs in the phone. */
-function liveData(c: AppContext, deps: PageDeps, history: History): string {
+function liveData(
+  c: AppContext,
+  deps: PageDeps,
+  { history, summary }: { history: History; summary: ColonySummary },
+): string {
   const { site: _site, ...removal } = history.intake.removal
   const intake = { ...history.intake, removal }
   const entries = history.entries.map((e) => (e.kind === 'intake' ? intake : e))
   const { today, units } = c.var.frame
-  return JSON.stringify({ tag: history.tag, entries, today, units, protocol: deps.store.protocol() })
+  const { exposed: exposure } = summary.plan
+  return JSON.stringify({
+    tag: history.tag,
+    entries,
+    today,
+    units,
+    protocol: deps.store.protocol(),
+    exposure,
+  })
 }

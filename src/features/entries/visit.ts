@@ -23,11 +23,23 @@ export function visitDrafts(typed: Typed, units: Units): Draft[] {
   return drafts
 }
 
+/** The tick that says: yes, a visit at which nothing was looked at. */
+export const NOTHING = 'nothing'
+
+/** A look that notes nothing, with nothing done and no photo beside it, and nobody has said that this is meant. */
+export function isEmptyVisit(typed: Typed, drafts: readonly Draft[]): boolean {
+  const [look, ...done] = drafts
+  if (look === undefined || done.length > 0 || one(typed, NOTHING) === 'yes') return false
+  const { kind, on, at, opened, ...noted } = look.raw
+  return look.problems.length === 0 && Object.keys(noted).length === 0
+}
+
 const KIND_OF = { [CAGE]: 'queen-cage', [TIES]: 'ties-removed', [WASH]: 'mite-wash' } as const
 
 /** The label of any field of a visit form. */
 export function visitLabel(name: string): string {
   if (name === 'by') return 'Your name'
+  if (name === NOTHING) return ''
   const prefix = VISIT_PREFIXES.find((p) => p !== '' && name.startsWith(p)) ?? ''
   const kind =
     prefix === '' ? 'inspection' : prefix in KIND_OF ? KIND_OF[prefix as keyof typeof KIND_OF] : 'given'

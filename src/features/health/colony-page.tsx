@@ -1,8 +1,16 @@
 /** One colony's health: mites, treatment window, brood disease, pests, feed. */
 
 import type { History } from '../../journal/index.ts'
-import { type Frame, Layout, RibbonDefs, RibbonStrip, ribbonOf } from '../../parts/index.ts'
-import { type DayRange, heldWords, type Protocol } from '../../recovery/index.ts'
+import {
+  Bonds,
+  type Frame,
+  InspectorLine,
+  Layout,
+  RibbonDefs,
+  RibbonStrip,
+  ribbonOf,
+} from '../../parts/index.ts'
+import { type DayRange, type Exposure, heldWords, type Protocol, remedyFor } from '../../recovery/index.ts'
 import type { ColonySummary } from '../../store/index.ts'
 import { dayAndDistance, dayWords, fromTo } from '../../words/index.ts'
 import { WashChart } from './chart.tsx'
@@ -10,7 +18,7 @@ import { FeedSection } from './feed-section.tsx'
 import { DiseaseGuide, TreatmentNote } from './guide.tsx'
 import type { Health } from './health.ts'
 import { unwatched, WATCHED } from './watch.ts'
-import { rateWords, standsWords, trendWords, WATCH_ADVICE, WATCH_NAMES, watchWords } from './words.ts'
+import { rateWords, standsWords, trendWords, WATCH_NAMES, watchWords } from './words.ts'
 
 export interface ColonyHealthProps {
   frame: Frame
@@ -20,6 +28,8 @@ export interface ColonyHealthProps {
   health: Health
   protocol: Protocol
   inspector: string
+  /** Colonies bound to this one, where it is suspected. */
+  bound: { tag: string; path: string; exposed: Exposure | null }[]
 }
 
 export const ColonyHealthPage = (p: ColonyHealthProps) => (
@@ -29,6 +39,8 @@ export const ColonyHealthPage = (p: ColonyHealthProps) => (
     </p>
     <h1>Health of {p.summary.tag}</h1>
     {p.health.suspicion === null ? null : <Held {...p} />}
+    {p.summary.outcome === null ? <Bonds plan={p.summary.plan} /> : null}
+    <Signs {...p} />
     <Mites {...p} />
     <Window {...p} />
     <Disease {...p} />
@@ -37,7 +49,7 @@ export const ColonyHealthPage = (p: ColonyHealthProps) => (
   </Layout>
 )
 
-const Held = ({ health, summary, path, inspector, frame }: ColonyHealthProps) => {
+const Held = ({ health, summary, path, inspector, frame, bound }: ColonyHealthProps) => {
   const { suspicion } = health
   if (suspicion === null) return null
   const words = heldWords(summary.tag, suspicion)
@@ -45,9 +57,18 @@ const Held = ({ health, summary, path, inspector, frame }: ColonyHealthProps) =>
     <div class="notice notice-late">
       <h2>Held: brood disease suspected</h2>
       <p>{`${words.charAt(0).toUpperCase()}${words.slice(1)}.`}</p>
-      {inspector === '' ? null : (
+      <InspectorLine inspector={inspector} frame={frame} />
+      {bound.length === 0 ? null : (
         <p>
-          Apiary inspector: <b>{inspector}</b>
+          Bound to it:{' '}
+          {bound.map((b, i) => (
+            <>
+              {i === 0 ? '' : '; '}
+              <a href={`${b.path}/health`}>{b.tag}</a>{' '}
+              {b.exposed?.bonds.map((x) => `${x.how}, ${dayWords(x.on, frame.today)}`).join(', ')}
+            </>
+          ))}
+          .
         </p>
       )}
       <div class="buttons">
@@ -63,6 +84,14 @@ const Held = ({ health, summary, path, inspector, frame }: ColonyHealthProps) =>
     </div>
   )
 }
+
+/** What the plan says of the signs, in its own words: the same as on Today and at the box. */
+const Signs = ({ summary: { plan, outcome } }: ColonyHealthProps) =>
+  outcome !== null || plan.advice.action !== 'see-to-signs' ? null : (
+    <div class="notice notice-late">
+      <p>{plan.advice.why}</p>
+    </div>
+  )
 
 const Mites = ({ health: h, path, protocol, frame, summary }: ColonyHealthProps) => (
   <section class="section">
@@ -191,7 +220,7 @@ const Pests = ({ health: h, frame }: ColonyHealthProps) => (
               {w.stands !== 'seen' && w.lastLooked !== null && unwatched(w, frame.today)
                 ? ' That is a while ago: look again.'
                 : ''}
-              {w.stands === 'seen' ? <p class="small">{WATCH_ADVICE[name]}</p> : null}
+              {w.stands === 'seen' ? <p class="small">{remedyFor(name)}.</p> : null}
             </dd>
           </div>
         )

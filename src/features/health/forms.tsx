@@ -1,6 +1,7 @@
 /** The short forms of health: a wash, feed, and clearing a suspected disease. */
 
 import { FIELDS, Fields } from '../../forms/index.ts'
+import { treatmentRisk } from '../../words/index.ts'
 import {
   ClearedFields,
   DayField,
@@ -49,6 +50,15 @@ export const FeedPage = (p: EntryFormView) => (
   </SmallFormPage>
 )
 
+const Risk = ({ summary: { plan } }: EntryFormView) => {
+  const words = treatmentRisk(plan)
+  return words === null ? null : (
+    <p>
+      <b>{words}</b>
+    </p>
+  )
+}
+
 export const TreatPage = (p: EntryFormView) => (
   <SmallFormPage
     frame={p.frame}
@@ -61,6 +71,7 @@ export const TreatPage = (p: EntryFormView) => (
     intro={
       <div class="notice">
         <TreatmentNote />
+        <Risk {...p} />
       </div>
     }
   >

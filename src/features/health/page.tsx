@@ -1,6 +1,7 @@
 /** The yard's health: every colony, the pressing ones first. */
 
 import { type Frame, Layout } from '../../parts/index.ts'
+import type { Plan } from '../../recovery/index.ts'
 import { dayWords, fromTo } from '../../words/index.ts'
 import { DiseaseGuide } from './guide.tsx'
 import { type Health, needsWash, urgencyOf } from './health.ts'
@@ -11,6 +12,8 @@ export interface HealthRow {
   path: string
   yard: string
   stand: string | null
+  /** What the plan says of a sign, where one leads. */
+  says: string | null
   health: Health
 }
 
@@ -19,20 +22,23 @@ export interface HealthPageProps {
   rows: HealthRow[]
   counts: { held: number; seen: number; over: number; unwashed: number }
   inspector: string
+  /** Colonies bound to one that is suspected. */
+  bound: { tag: string; path: string; plan: Plan }[]
 }
 
-export const HealthPage = ({ frame, rows, counts, inspector }: HealthPageProps) => (
+export const HealthPage = ({ frame, rows, counts, inspector, bound }: HealthPageProps) => (
   <Layout frame={frame} title="Health">
     <h1>Health</h1>
     {rows.length === 0 ? <p>No colony is in the yard.</p> : <p class="today-sum">{sumWords(counts)}</p>}
     <DiseaseGuide inspector={inspector} open={false} />
     <ul class="health-rows">
       {rows
-        .filter((r) => pressing(r.health))
+        .filter((r) => pressing(r.health) || r.says !== null)
         .map((row) => (
           <Row row={row} frame={frame} />
         ))}
     </ul>
+    <Bound bound={bound} />
     <Windows rows={rows} frame={frame} />
     <Tags
       title="To wash"
@@ -42,6 +48,27 @@ export const HealthPage = ({ frame, rows, counts, inspector }: HealthPageProps) 
     <Tags title="Nothing pressing" rows={rows.filter((r) => urgencyOf(r.health) === 4)} />
   </Layout>
 )
+
+/** Foulbrood traced: who is bound to whom, and how. */
+const Bound = ({ bound }: Pick<HealthPageProps, 'bound'>) =>
+  bound.length === 0 ? null : (
+    <section class="section">
+      <h2>Bound to a suspected colony</h2>
+      <ul class="feeds">
+        {bound.map(({ tag, path, plan: { exposed, asOf } }) =>
+          exposed === null ? null : (
+            <li>
+              <a class="tag tall" href={`${path}/health`}>
+                {tag}
+              </a>{' '}
+              <b>▲ Held</b>: {exposed.bonds.map((b) => `${b.how}, ${dayWords(b.on, asOf)}`).join('; ')}. Look
+              at every brood frame {fromTo(exposed.look.opens, exposed.look.closes, asOf)}.
+            </li>
+          ),
+        )}
+      </ul>
+    </section>
+  )
 
 const pressing = (h: Health): boolean => urgencyOf(h) < 3
 
@@ -96,7 +123,13 @@ function sumWords(c: HealthPageProps['counts']): string {
   return parts.length === 0 ? 'Nothing pressing in any box.' : `${parts.join('; ')}.`
 }
 
-const Row = ({ row: { tag, path, yard, stand, health: h }, frame }: { row: HealthRow; frame: Frame }) => {
+const Row = ({
+  row: { tag, path, yard, stand, says, health: h },
+  frame,
+}: {
+  row: HealthRow
+  frame: Frame
+}) => {
   const seen = h.watches.filter((w) => w.stands === 'seen')
   return (
     <li class={h.suspicion === null ? 'health-row' : 'health-row health-held'}>
@@ -115,6 +148,7 @@ const Row = ({ row: { tag, path, yard, stand, health: h }, frame }: { row: Healt
             <b>▲ Held</b>: brood disease suspected {dayWords(h.suspicion.since, frame.today)}, not cleared
           </li>
         )}
+        {says === null ? null : <li>{says}</li>}
         {seen.map((w) => (
           <li>
             <b>{WATCH_NAMES[w.what]}</b> seen {dayWords(w.lastSeen ?? frame.today, frame.today)}

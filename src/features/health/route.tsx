@@ -1,10 +1,13 @@
 import { Hono } from 'hono'
 import { colonyIn, colonyPath, type Deps, type Env, page, unknownColony } from '../../app/index.ts'
+import type { Plan } from '../../recovery/index.ts'
 import { entryForm } from '../entries/index.ts'
 import { ColonyHealthPage } from './colony-page.tsx'
 import { ClearedPage, FeedPage, TreatPage, WashPage } from './forms.tsx'
 import { healthOf, needsWash, urgencyOf } from './health.ts'
 import { HealthPage, type HealthRow } from './page.tsx'
+
+const signsSay = ({ advice }: Plan): string | null => (advice.action === 'see-to-signs' ? advice.why : null)
 
 /** Health: of the yard, of one colony, and the short forms that feed it. */
 export function health(deps: Deps): Hono<Env> {
@@ -20,7 +23,16 @@ export function health(deps: Deps): Hono<Env> {
         const history = store.colony(s.id)?.history
         if (history === undefined) return []
         const of = healthOf(history, today, protocol, s.plan.spans.broodless ?? null)
-        return [{ tag: s.tag, path: colonyPath(s), yard: s.yard, stand: s.stand, health: of }]
+        return [
+          {
+            tag: s.tag,
+            path: colonyPath(s),
+            yard: s.yard,
+            stand: s.stand,
+            says: signsSay(s.plan),
+            health: of,
+          },
+        ]
       })
       .sort((a, b) => urgencyOf(a.health) - urgencyOf(b.health))
     const at = (urgency: number): number => rows.filter((r) => urgencyOf(r.health) === urgency).length
@@ -36,6 +48,10 @@ export function health(deps: Deps): Hono<Env> {
           unwashed: rows.filter((r) => needsWash(r.health)).length,
         }}
         inspector={store.settings.get('inspector')}
+        bound={store
+          .colonies({ open: true })
+          .filter((s) => s.plan.exposed !== null)
+          .map((s) => ({ tag: s.tag, path: colonyPath(s), plan: s.plan }))}
       />,
     )
   })
@@ -56,6 +72,10 @@ export function health(deps: Deps): Hono<Env> {
         health={of}
         protocol={protocol}
         inspector={store.settings.get('inspector')}
+        bound={store
+          .colonies({ open: true })
+          .filter((s) => s.plan.exposed?.from === summary.tag)
+          .map((s) => ({ tag: s.tag, path: colonyPath(s), exposed: s.plan.exposed }))}
       />,
     )
   })

@@ -29,7 +29,12 @@ export interface Watch {
 
 export function watchOf(what: Watched, entries: readonly StandingEntry[], today: Day): Watch {
   const looks = entries.filter(
-    (e): e is Inspection => e.kind === 'inspection' && e.on <= today && e.signs !== undefined,
+    (e): e is Inspection =>
+      e.kind === 'inspection' &&
+      e.on <= today &&
+      e.signs !== undefined &&
+      // What is seen on combs is not gone because a look from outside did not see it.
+      (what === 'robbing' || e.opened || e.signs.includes(what)),
   )
   const seen = looks.filter((e) => e.signs?.includes(what))
   const last = looks.at(-1)

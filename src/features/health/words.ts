@@ -91,16 +91,6 @@ export function watchWords(w: Watch, today: string): string {
   }
 }
 
-/** What to do about each, in a line. Common practice. */
-export const WATCH_ADVICE: Record<Watched, string> = {
-  beetles:
-    'Few bees on much comb is what they want: take out combs the bees do not cover, no leaking honey, no pollen patties, full sun, traps as the label says. A weak, queenless box is slimed within two weeks of warm weather.',
-  moths:
-    'Bees keep moths off comb they cover: take out the rest. Webbing in comb stored outside a hive is treated outside a hive.',
-  robbing:
-    'Entrance down to a bee’s width, no open feed, no spilled syrup, lids tight, no frames standing about. Robbers carry foulbrood: look at the robbed and the robbers.',
-}
-
 export function feedWords(f: Feed, units: Units): string {
   const amount = [
     f.litres === null ? '' : volume(f.litres, units),

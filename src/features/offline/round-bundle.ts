@@ -8,6 +8,7 @@
 import { addDays, type Day } from '../../days.ts'
 import type { Happening } from '../../journal/index.ts'
 import type { Role } from '../../people/index.ts'
+import type { Exposure } from '../../recovery/index.ts'
 import {
   type Joined,
   type JournalRow,
@@ -75,6 +76,8 @@ export interface RoundBundle {
   past?: Happening[]
   /** What was united into colonies in the yard; those that were united have left, and the phone knows them no more. */
   joined?: Joined[]
+  /** Colonies bound to one with suspected brood disease, by id: a phone does not know those that have left. */
+  exposed?: Record<string, Exposure>
 }
 
 export interface RoundAsked {
@@ -108,6 +111,7 @@ export function roundBundle(book: Repository, { viewer, zone, today, since }: Ro
     whole: touched === null,
     joined: joinings(book, book.colonies({ open: true })),
     sheets: sheetsFor(book, today),
+    exposed: exposedIn(book),
     ...(touched === null ? { past: pastOf(book, today, new Set(open)) } : {}),
   }
 }
@@ -124,6 +128,13 @@ function sheetsFor(book: Repository, today: Day): RoundSheet[] {
     return day !== undefined && day <= to && (day >= today || (day >= from && !over))
   })
 }
+
+const exposedIn = (book: Repository): Record<string, Exposure> =>
+  Object.fromEntries(
+    book
+      .colonies({ open: true })
+      .flatMap((s) => (s.plan.exposed === null ? [] : [[s.id, s.plan.exposed] as const])),
+  )
 
 /** As far back as the round reckons (src/features/round/today-round.ts). */
 const PAST_DAYS = 60

@@ -212,7 +212,8 @@ const BROOD = [
   ['onFreshComb'],
   ['cells'],
   ['cellCount', 'queen'],
-  ['framesOfBees', 'framesOfBrood'],
+  ['searched', 'framesOfBees'],
+  ['framesOfBrood', 'lost'],
   ['stores'],
 ].map((names) => names.map(named))
 
@@ -243,6 +244,10 @@ const PAPER_WORDS: Record<string, string> = {
   'mated-queen': 'mated queen',
   treatment: 'treatment',
   'not-found': 'not found',
+  'in-haste': 'glanced',
+  thoroughly: 'every frame',
+  released: 'out',
+  'still-caged': 'still in it',
 }
 
 const Field = ({ field, units }: { field: SheetField; units: Units }) => (

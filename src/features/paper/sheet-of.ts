@@ -31,7 +31,7 @@ export function sheetOf(book: Repository, { yard, day, all }: SheetAsked, today:
       const box = boxOf(book, id)
       const history = box === null ? null : beforeThe(day, box.history)
       if (box === null || history === null || history.outcome !== null) return []
-      return [{ ...box, plan: planOf(history, day, protocol) }]
+      return [{ ...box, plan: planOf(history, day, protocol, { exposure: box.plan.exposed }) }]
     })
     .filter((b) => (yard === null || b.yard === yard) && (all || asks(b.plan)))
     .sort(standOrder)
@@ -45,7 +45,7 @@ export function printedSheet(book: Repository, asked: SheetAsked, today: Day): P
   return sheetOf(book, asked, today).flatMap((box): PrintedBox[] => {
     if (asked.day !== today || doneOn(box.history, today).length === 0) return [{ ...box, seen: false }]
     const { outcome } = box.history
-    const plan = planOf(box.history, today, book.protocol())
+    const plan = planOf(box.history, today, book.protocol(), { exposure: box.plan.exposed })
     return outcome === null && (asked.all || asks(plan)) ? [{ ...box, plan, seen: true }] : []
   })
 }

@@ -13,10 +13,12 @@ import {
   FRESH_COMB,
   GIFT,
   LID,
+  LOST,
   MISSED,
   OPEN_BROOD,
   QUEEN_SEEN,
   type Quantity,
+  SEARCHED,
   SIGN,
   STORES,
   TEMPER,
@@ -62,8 +64,10 @@ export const SHEET: SheetField[] = [
   choice('cells', 'Queen cells', CELLS),
   line('cellCount', 'How many'),
   choice('queen', 'Queen', QUEEN_SEEN),
+  choice('searched', 'Looked', SEARCHED),
   line('framesOfBees', 'Frames of bees'),
   line('framesOfBrood', 'Frames of brood'),
+  choice('lost', 'Found', LOST),
   choice('stores', 'Stores', STORES),
   { name: 'signs', label: 'Signs', as: 'list', choices: SIGN },
   choice('temper', 'Temper', TEMPER),
@@ -115,6 +119,7 @@ const INSIDE = [
   'cells',
   'cellCount',
   'queen',
+  'searched',
   'framesOfBees',
   'framesOfBrood',
 ]
@@ -145,7 +150,8 @@ export function rowDrafts(row: Typed, on: string, units: Units): Draft[] {
     return [draft]
   }
   const inside = INSIDE.some((n) => isFilled(row, n))
-  const opened = one(row, 'opened') || (inside ? 'yes' : '')
+  // A box in which nothing lives needs no word on its lid.
+  const opened = one(row, 'opened') || (inside ? 'yes' : isFilled(row, 'lost') ? 'no' : '')
   const drafts = visitDrafts({ ...typed, opened: [opened] }, units)
   if (opened !== '') return drafts
   // Only something done, or a note: without a look there is no inspection to make up.

@@ -13,8 +13,8 @@ import {
   type Rule,
   type Window,
 } from '../../recovery/index.ts'
-import { plain, type Quantity, RULE_WORDS, type Units, unitOf } from '../../words/index.ts'
-import { MONTH_NAMES, NUMBERS, type NumberSetting, SETTING_WORDS } from './words.ts'
+import { MONTH_NAMES, plain, type Quantity, RULE_WORDS, type Units, unitOf } from '../../words/index.ts'
+import { NUMBERS, type NumberSetting, SETTING_WORDS } from './words.ts'
 
 export type WindowKey = Rule | 'salvagedQueenRelease'
 export const WINDOW_KEYS: readonly WindowKey[] = RULES.flatMap((rule): WindowKey[] =>

@@ -3,14 +3,24 @@
 import { type FormState, idOf, one, Ticks } from '../../forms/index.ts'
 import type { Frame } from '../../parts/index.ts'
 import {
+  CLIMATES,
   DEFAULT_PROTOCOL,
+  DORMANT_MITES,
   MONTHS,
   type Protocol,
   type ProtocolOverrides,
   SOURCE_OF,
   SOURCE_OF_SETTING,
+  suggestedMatingMonths,
 } from '../../recovery/index.ts'
-import { unitOf } from '../../words/index.ts'
+import {
+  CLIMATE_WORDS,
+  hemisphereOf,
+  MONTH_CHOICES,
+  MONTH_NAMES,
+  stretchWords,
+  unitOf,
+} from '../../words/index.ts'
 import {
   defaultWindow,
   MATING_FIELD,
@@ -22,7 +32,7 @@ import {
   windowField,
   windowName,
 } from './form.ts'
-import { ANCHOR, MONTH_NAMES, type NumberSetting, SETTING_WORDS, settingValue, windowWords } from './words.ts'
+import { ANCHOR, type NumberSetting, SETTING_WORDS, settingValue, windowWords } from './words.ts'
 
 /** What every row is held against. */
 export interface RowsProps {
@@ -78,7 +88,10 @@ export const Months = ({ p }: { p: RowsProps }) => (
     <div>
       <b>Mites, too many from, by month</b>{' '}
       <Yours own={Object.keys(p.own.miteThresholdByMonth ?? {}).length > 0} />
-      <p>A month left empty goes by the threshold above. Counts the month of the wash.</p>
+      <p>
+        A month left empty goes by the threshold above. Counts the month of the wash. Far from the months in
+        which queens mate, {DORMANT_MITES} is usual.
+      </p>
       <p class="fine">{SOURCE_OF_SETTING.miteThresholdByMonth}</p>
     </div>
     <ul class="months">
@@ -106,6 +119,11 @@ export const Months = ({ p }: { p: RowsProps }) => (
   </li>
 )
 
+const suggestions = (zone: string): string =>
+  CLIMATES.map(
+    (c) => `${CLIMATE_WORDS[c].toLowerCase()} ${stretchWords(suggestedMatingMonths(hemisphereOf(zone), c))}`,
+  ).join('; ')
+
 export const MatingMonths = ({ p }: { p: RowsProps }) => {
   const problem = problemAt(p.form, MATING_FIELD)
   return (
@@ -116,16 +134,11 @@ export const MatingMonths = ({ p }: { p: RowsProps }) => {
           Tap those in which virgins can mate where your yards are. A queen that would fly in another month is
           not raised: the plan asks for a mated one, or to unite. None tapped: no month rules anything out.
         </p>
+        <p class="soft">Suggested for your time zone: {suggestions(p.frame.zone)}.</p>
         {problem === undefined ? null : <p class="problem">{problem}</p>}
         <p class="fine">{SOURCE_OF_SETTING.matingMonths}</p>
       </div>
-      <Ticks
-        form={p.form}
-        name={MATING_FIELD}
-        label="Months"
-        across={4}
-        choices={MONTHS.map((m) => ({ value: m, label: MONTH_NAMES[m].slice(0, 3) }))}
-      />
+      <Ticks form={p.form} name={MATING_FIELD} label="Months" across={4} choices={MONTH_CHOICES} />
     </li>
   )
 }

@@ -12,7 +12,7 @@ import {
   type Rule,
   type Window,
 } from '../../recovery/index.ts'
-import { depth, plain, RULE_WORDS, temperature, type Units } from '../../words/index.ts'
+import { depth, MONTH_NAMES, plain, RULE_WORDS, temperature, type Units } from '../../words/index.ts'
 
 export const NUMBERS = [
   'holdDays',
@@ -53,21 +53,6 @@ export const SETTING_WORDS: Record<NumberSetting, { label: string; says: string;
     says: 'A cut goes no deeper than the sheathing and this.',
     unit: '',
   },
-}
-
-export const MONTH_NAMES: Record<Month, string> = {
-  '1': 'January',
-  '2': 'February',
-  '3': 'March',
-  '4': 'April',
-  '5': 'May',
-  '6': 'June',
-  '7': 'July',
-  '8': 'August',
-  '9': 'September',
-  '10': 'October',
-  '11': 'November',
-  '12': 'December',
 }
 
 /** 'April, May', in the order of the year; 'not said' for none. */

@@ -1,11 +1,14 @@
 /** One box of the round: what matters at the lid, and the buttons at the thumb. */
+import { v7 } from 'uuid'
 
 import { boxPath, endPath, roundPath, thenTo } from '../../app/index.ts'
-import { Layout, Mark } from '../../parts/index.ts'
+import { InspectorLine, Layout, LostTaps, Mark } from '../../parts/index.ts'
 import type { Plan } from '../../recovery/index.ts'
 import {
+  boundWords,
   entryWords,
   headline,
+  leftOutBeside,
   leftWords,
   lidCautions,
   PHASE_WORDS,
@@ -27,6 +30,8 @@ export interface RoundColonyProps extends RoundView {
   path: string
   /** Id for the one-tap outside look. */
   entryId: string
+  /** Whom to call about a brood disease. */
+  inspector: string
   /** What was just saved at the box before this one. */
   saved: { tag: string; words: string; path: string } | null
 }
@@ -62,7 +67,14 @@ export const RoundColonyPage = (p: RoundColonyProps) => {
         {toDo === null || box.history.outcome !== null ? null : (
           <LookFor toDo={toDo} plan={box.plan} now={stop.state === 'seen'} />
         )}
+        {box.plan.advice.action === 'call-inspector' ? (
+          <InspectorLine inspector={p.inspector} frame={frame} />
+        ) : null}
+        <Bound plan={box.plan} said={toDo?.why ?? ''} />
         <Cautions {...p} />
+        {box.history.outcome !== null || box.plan.lost !== null ? null : (
+          <LostTaps tag={box.tag} action={thenTo(`${p.path}/lost`, boxPath(where, box.tag))} id={v7()} />
+        )}
         <p>
           <a class="tall" href={p.path}>
             Everything about {box.tag}
@@ -84,6 +96,7 @@ function standing({ box }: Stop): string {
 /** `now`: a visit today has shown that this is to be done next. */
 const LookFor = ({ toDo, plan, now }: { toDo: ToDo; plan: Plan; now: boolean }) => {
   const second = toDo.also[0]
+  const leftOut = leftOutBeside(plan, toDo.why)
   return (
     <section class="look-for">
       <h2>
@@ -97,6 +110,7 @@ const LookFor = ({ toDo, plan, now }: { toDo: ToDo; plan: Plan; now: boolean }) 
         {toDo.check === null ? null : <span class="small">{windowWords(toDo.check, plan.asOf)}</span>}
       </p>
       <p>{toDo.why}</p>
+      {leftOut === null ? null : <p class="left-out">{leftOut}</p>}
       {second === undefined ? null : (
         <p class="line-also">
           On the same visit:{' '}
@@ -108,6 +122,12 @@ const LookFor = ({ toDo, plan, now }: { toDo: ToDo; plan: Plan; now: boolean }) 
       )}
     </section>
   )
+}
+
+/** Why a box is held that is bound to a suspected one. */
+const Bound = ({ plan, said }: { plan: Plan; said: string }) => {
+  const words = plan.exposed === null || said.includes(plan.exposed.how) ? null : boundWords(plan)
+  return words === null ? null : <p class="left-out">{words}</p>
 }
 
 const Missed = ({ stop, frame }: RoundColonyProps) =>

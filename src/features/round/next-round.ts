@@ -27,7 +27,10 @@ export function nextRound(boxes: readonly Box[], today: Day, protocol: Protocol)
   const open = boxes.filter((b) => b.history.outcome === null)
   for (let ahead = 1; ahead <= HORIZON; ahead++) {
     const day = addDays(today, ahead)
-    const then = open.map((b) => ({ ...b, plan: planOf(b.history, day, protocol) }))
+    const then = open.map((b) => ({
+      ...b,
+      plan: planOf(b.history, day, protocol, { exposure: b.plan.exposed }),
+    }))
     const asking = then.filter(
       (b) => asks(b.plan) && !isPutOff(missedSince(b.history), urgencyOf(b.plan), day),
     )

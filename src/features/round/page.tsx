@@ -249,6 +249,10 @@ const StopLine = ({ stop, view, note }: { stop: Stop; view: RoundView; note: str
 }
 
 const StateMark = ({ stop }: { stop: Stop }) => {
+  if (stop.half)
+    return (
+      <Mark shape={stop.late ? 'overdue' : 'due'}>{stop.late ? 'late: half a look' : 'half a look'}</Mark>
+    )
   if (stop.state === 'seen') return <Mark shape="answered">{stop.stillAsks ? 'more to do' : 'seen'}</Mark>
   if (stop.state === 'not-reached') return <Mark shape="void">{STATE_WORDS[stop.state]}</Mark>
   return <Mark shape={stop.late ? 'overdue' : (stop.urgency.check?.status ?? 'due')} />

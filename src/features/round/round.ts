@@ -29,6 +29,8 @@ export interface Stop {
   done: StandingEntry[]
   /** After a visit today, the plan asks for something still: often what the visit has shown to be needed. */
   stillAsks: boolean
+  /** A look today left out what decides: the question stays, as late as it was. */
+  half: boolean
   missed: Missed | null
   urgency: Urgency
   late: boolean
@@ -41,7 +43,7 @@ export interface Progress {
   of: number
   seen: number
   notReached: number
-  /** Not seen yet and late. */
+  /** Late, and not seen yet or seen by half. */
   late: number
   /** Seen, and something is still asked. */
   stillAsk: number
@@ -74,7 +76,7 @@ export function roundOf(boxes: readonly Box[], day: Day, protocol: Protocol, pac
       of: stops.length,
       seen: stops.filter((s) => s.state === 'seen').length,
       notReached: stops.filter((s) => s.state === 'not-reached').length,
-      late: stops.filter((s) => s.state !== 'seen' && s.late).length,
+      late: stops.filter((s) => (s.state !== 'seen' || s.half) && s.late).length,
       stillAsk: stops.filter((s) => s.stillAsks).length,
     },
     minutesLeft: left.reduce((sum, s) => sum + s.minutes, 0),
@@ -89,15 +91,17 @@ function stopOf(box: Box, day: Day, protocol: Protocol, pace: Pace): Stop | null
   const missed = box.touched === false ? null : missedSince(box.history)
   const urgency = urgencyOf(asked)
   const kind = stopKindOf(asked)
+  const half = done.length > 0 && box.plan.missing.some((m) => m.since === day)
   return {
     box,
     asked,
     state: stateOf(day, done, missed, urgency),
     done,
     stillAsks: done.length > 0 && asks(box.plan),
+    half,
     missed,
     urgency,
-    late: answerable(asked).some((c) => c.status === 'overdue'),
+    late: answerable(half ? box.plan : asked).some((c) => c.status === 'overdue'),
     kind,
     minutes: pace[kind].minutes,
   }
@@ -105,7 +109,7 @@ function stopOf(box: Box, day: Day, protocol: Protocol, pace: Pace): Stop | null
 
 function morningPlan(box: Box, day: Day, protocol: Protocol): Plan | null {
   const history = beforeThe(day, box.history)
-  return history === null ? null : planOf(history, day, protocol)
+  return history === null ? null : planOf(history, day, protocol, { exposure: box.plan.exposed })
 }
 
 function stateOf(day: Day, done: StandingEntry[], missed: Missed | null, urgency: Urgency): StopState {

@@ -57,6 +57,7 @@ export function round(deps: PageDeps): Hono<Env> {
         stop={stop}
         path={colonyPath(colony.summary)}
         entryId={v7()}
+        inspector={store.settings.get('inspector')}
         saved={savedElsewhere(c, id)}
       />,
     )

@@ -1,9 +1,11 @@
 /** Today: what to do now, by yard, in the order one walks; then what can wait, and until when. */
 
 import type { Day } from '../../days.ts'
-import { type Frame, Layout, Mark, WindowOf } from '../../parts/index.ts'
+import { type Frame, InspectorLine, Layout, Mark, WindowOf } from '../../parts/index.ts'
 import type { Action, Check } from '../../recovery/index.ts'
 import { dayAndDistance, RULE_WORDS, type ToDo } from '../../words/index.ts'
+
+import { type DoubtLine, Doubts, LostBoxes, type LostLine } from './hand-over.tsx'
 
 export interface TodayLine {
   tag: string
@@ -14,6 +16,12 @@ export interface TodayLine {
   missed: string | null
   /** 'A look on Tue 12 May tells twice what today does.' Null where today is as good. */
   betterDay: string | null
+  /** What the last look left out though it decides; null where the reason says it, or nothing is missing. */
+  leftOut: string | null
+  /** Bound to a suspected colony, in words; null where it is not, or the reason says it. */
+  bound: string | null
+  /** Whom to call, where that is what is to be done. */
+  inspector: string | null
   /** Id for the one-tap outside look; '' where there is none. */
   entryId: string
 }
@@ -23,6 +31,10 @@ export interface TodayProps {
   yards: { yard: string; lines: TodayLine[] }[]
   /** Colonies that can wait, by the day until which. */
   waiting: { until: Day | null; colonies: { tag: string; path: string; late: boolean }[] }[]
+  /** Boxes that somebody found lost. */
+  lost: LostLine[]
+  /** What contradicts itself, for those who may correct it. */
+  doubts: DoubtLine[]
   /** No colony was ever logged. */
   empty: boolean
 }
@@ -61,6 +73,8 @@ export const TodayPage = (p: TodayProps) => {
           </ol>
         </section>
       ))}
+      <LostBoxes lost={p.lost} frame={p.frame} />
+      <Doubts doubts={p.doubts} />
       <CanWait {...p} />
     </Layout>
   )
@@ -93,6 +107,9 @@ const Line = ({ line, frame }: { line: TodayLine; frame: Frame }) => {
         </p>
         {line.missed === null ? null : <p class="line-missed">{line.missed}</p>}
         <p class="line-why">{toDo.why}</p>
+        {line.leftOut === null ? null : <p class="line-why left-out">{line.leftOut}</p>}
+        {line.bound === null ? null : <p class="line-why">{line.bound}</p>}
+        {line.inspector === null ? null : <InspectorLine inspector={line.inspector} frame={frame} />}
         {line.betterDay === null ? null : <p class="line-why">{line.betterDay}</p>}
         <Also also={toDo.also} />
         <div class="buttons">

@@ -11,8 +11,20 @@ import {
 } from '../../app/index.ts'
 import type { Day } from '../../days.ts'
 import type { ColonySummary } from '../../store/index.ts'
-import { betterDay, live, mayWaitUntil, toDoOf, waitsUntil } from '../../words/index.ts'
+import {
+  betterDay,
+  boundWords,
+  doubtWays,
+  leftOutBeside,
+  live,
+  lostWords,
+  mayWaitUntil,
+  toDoOf,
+  waitsUntil,
+} from '../../words/index.ts'
 import { type Missed, missedNow, missedWords } from '../round/index.ts'
+import { doubtOf } from './doubts.ts'
+import type { DoubtLine, LostLine } from './hand-over.tsx'
 import { type TodayLine, TodayPage, type TodayProps } from './page.tsx'
 
 /** Today's round. */
@@ -28,16 +40,34 @@ export function today(deps: PageDeps): Hono<Env> {
     return betterDay(forecasts.telling({ id: s.id, history, plan: s.plan }, ground, until))
   }
 
+  const doubtLine = (s: ColonySummary): DoubtLine[] => {
+    const words = doubtOf(s.plan, () => deps.store.colony(s.id)?.history ?? null, deps.store.protocol())
+    return words === null ? [] : [{ tag: s.tag, path: colonyPath(s), words, ways: doubtWays(s.plan, true) }]
+  }
+
   app.get('/', (c) => {
     const { frame } = c.var
     const ground = groundIn(deps.store, frame.today, frame.zone)
     const missed = missedNow(deps.store, frame.today)
+    const inspector = deps.store.settings.get('inspector')
     const inYard = planned(deps.store, frame.today)
-    const due = inYard.flatMap((s) => lineOf(s, missed.get(s.id), () => betterThanToday(s, ground)))
+    const due = inYard.flatMap((s) =>
+      lineOf(s, missed.get(s.id), inspector, () => betterThanToday(s, ground)),
+    )
     const ids = new Set(due.map((d) => d.id))
     const others = inYard.filter((s) => !ids.has(s.id))
     const empty = due.length === 0 && others.length === 0 && deps.store.changes({ limit: 1 }).length === 0
-    return page(c, <TodayPage frame={frame} yards={byYard(due)} waiting={byWait(others)} empty={empty} />)
+    return page(
+      c,
+      <TodayPage
+        frame={frame}
+        yards={byYard(due)}
+        waiting={byWait(others.filter((s) => s.plan.lost === null))}
+        lost={inYard.flatMap(lostLine)}
+        doubts={frame.may('correct-any') ? inYard.flatMap(doubtLine) : []}
+        empty={empty}
+      />,
+    )
   })
   return app
 }
@@ -50,13 +80,23 @@ function planned(store: PageDeps['store'], today: Day): ColonySummary[] {
   return inYard.map((s) => made.get(s.id) ?? s)
 }
 
+const lostLine = (s: ColonySummary): LostLine[] => {
+  const words = lostWords(s.plan)
+  return words === null ? [] : [{ tag: s.tag, path: colonyPath(s), words }]
+}
+
 interface Due {
   id: string
   yard: string
   line: TodayLine
 }
 
-function lineOf(s: ColonySummary, missed: Missed | undefined, better: () => string | null): Due[] {
+function lineOf(
+  s: ColonySummary,
+  missed: Missed | undefined,
+  inspector: string,
+  better: () => string | null,
+): Due[] {
   const toDo = toDoOf(s.plan)
   if (toDo === null) return []
   return [
@@ -70,6 +110,9 @@ function lineOf(s: ColonySummary, missed: Missed | undefined, better: () => stri
         toDo,
         missed: missed ? missedWords(missed, s.asOf) : null,
         betterDay: better(),
+        leftOut: leftOutBeside(s.plan, toDo.why),
+        bound: s.plan.exposed === null || toDo.why.includes(s.plan.exposed.how) ? null : boundWords(s.plan),
+        inspector: toDo.action === 'call-inspector' ? inspector : null,
         entryId: toDo.lidOn ? v7() : '',
       },
     },

@@ -3,10 +3,11 @@ import { EMERGENCE_AFTER_LOSS, FIRST_EGG_AFTER_EMERGENCE } from '../../biology/i
 import { daysBetween } from '../../days.ts'
 import { lookedLately } from '../derived-asks.ts'
 import { robbedOn } from '../guards.ts'
+import { missingWords } from '../missing-words.ts'
 import { isQuiet } from '../phase.ts'
 import { LOOKS } from '../rules.ts'
 import { coldSeason } from '../season.ts'
-import type { Ask, Sought } from '../state.ts'
+import type { Ask } from '../state.ts'
 import type { Adviser, Context } from './context.ts'
 
 /** From this day of an unanswered telling visit a virgin may be in the box: one day before the earliest emergence. */
@@ -23,18 +24,6 @@ export function lookAsked({ s, today, quiet, asked }: Context): Ask | null {
   return open.find((a) => today > a.closes) ?? open[0] ?? null
 }
 
-const LEFT_OUT: Record<Sought, string> = {
-  eggs: 'whether there are eggs',
-  'queen cells': 'whether there are queen cells',
-  'capped brood': 'whether worker brood is capped',
-}
-
-/** 'You have not said whether there are queen cells: that decides it.' */
-const missingWords = (missing: readonly Sought[]): string =>
-  missing.length === 0
-    ? ''
-    : ` You have not said ${missing.map((m) => LEFT_OUT[m]).join(', nor ')}: that decides it.`
-
 export const openLook: Adviser = (c) => {
   const ask = lookAsked(c)
   if (ask === null) return null
@@ -43,5 +32,9 @@ export const openLook: Adviser = (c) => {
     ask.rule === 'telling-visit' && c.s.queen.is === 'unseen' && late >= VIRGIN_FROM && late <= VIRGIN_TO
       ? ' By now a virgin may be in it (about one box in four): go early or late in the day, gently, or look from outside only.'
       : ''
-  return { action: 'open-and-look', rule: ask.rule, why: `${ask.why}${missingWords(ask.missing)}${virgin}` }
+  return {
+    action: 'open-and-look',
+    rule: ask.rule,
+    why: `${[ask.why, missingWords(ask.missing)].filter(Boolean).join(' ')}${virgin}`,
+  }
 }

@@ -26,12 +26,12 @@ export const routine = (c: Context): ReturnType<Adviser> & object => {
   if (look !== undefined) return { action: 'outside-look', rule: look.rule, why: `${look.why}${lid}` }
   const ordered = orderAhead(c)
   if (ordered !== null) return ordered
+  const next = untilDay(s, today, quiet)
   if (still && quiet !== null)
     return {
       action: 'leave-alone',
-      why: `Leave the lid on until ${inWords(quiet.to)}: a young queen ${s.queen.is === 'none' ? 'may be' : 'is'} emerging, maturing or mating.`,
+      why: `Leave it alone${next === null ? '' : ` until ${inWords(next)}`}, lid on: a young queen ${s.queen.is === 'none' ? 'may be' : 'is'} emerging, maturing or mating.`,
     }
-  const next = untilDay(s, today, quiet)
   return {
     action: 'leave-alone',
     why: next === null ? 'Nothing is asked of this colony now.' : `Leave it alone until ${inWords(next)}.`,

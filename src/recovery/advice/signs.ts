@@ -10,9 +10,9 @@ import { lookAsked } from './looks.ts'
 
 type Sign = NonNullable<Inspection['signs']>[number]
 
-type Pressing = 'robbing' | 'beetles' | 'moths' | 'deformed-wings'
+export type PressingSign = 'robbing' | 'beetles' | 'moths' | 'deformed-wings'
 
-const NAMES: Record<Pressing, string> = {
+const NAMES: Record<PressingSign, string> = {
   robbing: 'Robbing',
   beetles: 'Small hive beetles',
   moths: 'Wax moths',
@@ -20,7 +20,7 @@ const NAMES: Record<Pressing, string> = {
 }
 
 /** What presses, most pressing first, and what is done about it (common practice). */
-const REMEDIES: readonly { sign: Pressing; days: number; what: string }[] = [
+const REMEDIES: readonly { sign: PressingSign; days: number; what: string }[] = [
   {
     sign: 'robbing',
     days: 2,
@@ -51,6 +51,9 @@ const SIGN_SENTENCES: Partial<Record<Sign, string>> = {
 
 const seen = (s: State, sign: Sign): Day | null => (s.signs?.seen.includes(sign) ? s.signs.on : null)
 
+/** What is done about it, in the words of the advice, without its full stop. */
+export const remedyFor = (sign: PressingSign): string => REMEDIES.find((r) => r.sign === sign)?.what ?? ''
+
 type Remedy = (typeof REMEDIES)[number]
 
 function sayRemedy({ s, today }: Context, { sign, what, days }: Remedy, on: Day): Advice {
@@ -60,7 +63,12 @@ function sayRemedy({ s, today }: Context, { sign, what, days }: Remedy, on: Day)
       ? ' Stores are low: close down first, then feed at dusk, inside.'
       : ''
   const look = today < again ? ` Look again on ${inWords(again)}.` : ' Look whether it is over.'
-  return { action: 'see-to-signs', until: again, why: `${what} (seen on ${inWords(on)}).${look}${hungry}` }
+  return {
+    action: 'see-to-signs',
+    sign,
+    until: again,
+    why: `${what} (seen on ${inWords(on)}).${look}${hungry}`,
+  }
 }
 
 /** Robbing comes before everything, and keeps the lid on. */

@@ -29,8 +29,7 @@ export function inspect(s: State, look: Inspection): void {
   if (look.signs !== undefined) {
     const suspected = look.signs.includes('brood-disease-suspected')
     if (look.opened || suspected) lookForDisease(s, look.on, suspected)
-    s.beetles = { on: look.on, seen: look.signs.includes('beetles') }
-    s.signs = { on: look.on, seen: look.signs }
+    noteSigns(s, look, look.signs)
   }
   if (!look.opened) return
   if (look.eggs === 'single' || look.eggs === 'multiple' || look.open === 'some' || look.open === 'plenty')
@@ -46,6 +45,19 @@ export function inspect(s: State, look: Inspection): void {
   const asked = s.asks.filter((a) => a.answeredOn === null && a.voidSince === null && look.on >= a.opens)
   inside(s, look)
   leftOut(look, asked)
+}
+
+/** Seen on combs: a look from outside that does not see them does not say that they are gone. */
+const INSIDE_ONLY: readonly string[] = ['beetles', 'moths']
+
+function noteSigns(s: State, look: Inspection, signs: NonNullable<Inspection['signs']>): void {
+  const before = s.signs
+  const stay = look.opened
+    ? []
+    : (before?.seen ?? []).filter((x) => INSIDE_ONLY.includes(x) && !signs.includes(x))
+  const on = before !== null && stay.length > 0 && signs.length === 0 ? before.on : look.on
+  s.signs = { on, seen: [...signs, ...stay] }
+  s.beetles = { on, seen: s.signs.seen.includes('beetles') }
 }
 
 /** Nothing lives in it: said, and nothing more is read from that visit. Life seen later contradicts it. */

@@ -19,6 +19,7 @@ export const InspectionFields = (p: EntryFieldsProps) => (
             'cells',
             'cellCount',
             'queen',
+            'searched',
             'framesOfBees',
             'framesOfBrood',
           ]}
@@ -26,7 +27,7 @@ export const InspectionFields = (p: EntryFieldsProps) => (
       </Group>
     </div>
     <Group legend="The colony">
-      <Fields {...p} of={FIELDS.inspection} show={['stores', 'signs']} />
+      <Fields {...p} of={FIELDS.inspection} show={['lost', 'stores', 'signs']} />
       <p class="hint">
         Sunken or ropy brood, or a foul smell: close up, do not move or unite this colony, clean tools and
         gloves, and call the apiary inspector.

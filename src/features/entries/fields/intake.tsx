@@ -1,6 +1,6 @@
 /** An intake in three short groups: where from, queen and brood, box. */
 
-import { FIELDS, Fields, Group, TextField } from '../../../forms/index.ts'
+import { FIELDS, Fields, Group, one, TextField } from '../../../forms/index.ts'
 import { removalTypes } from '../../../words/index.ts'
 import { BeesAndBox, BroodAlong } from './along.tsx'
 import { DayField, type EntryFieldsProps } from './common.tsx'
@@ -11,6 +11,16 @@ export interface IntakeFieldsProps extends EntryFieldsProps {
   /** Removal types this yard added. */
   types: string[]
 }
+
+const SELDOM = ['queenVirgin', 'queenMarked', 'queenClipped', 'broodState'] as const
+
+/** What is rarely known on the truck, and decides much where it is. */
+const Seldom = (p: EntryFieldsProps) => (
+  <details class="also" open={SELDOM.some((name) => one(p.form.typed, name) !== '')}>
+    <summary>A virgin, marked or clipped; brood chilled or dead</summary>
+    <Fields {...p} of={FIELDS.intake} show={SELDOM} />
+  </details>
+)
 
 export const IntakeFields = ({ yards, types, ...p }: IntakeFieldsProps) => (
   <>
@@ -38,6 +48,7 @@ export const IntakeFields = ({ yards, types, ...p }: IntakeFieldsProps) => (
     <Group legend="2. Queen and brood">
       <Fields {...p} of={FIELDS.intake} show={['queen']} />
       <BroodAlong {...p} />
+      <Seldom {...p} />
     </Group>
     <Group legend="3. The box">
       <BeesAndBox {...p} />

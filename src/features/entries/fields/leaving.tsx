@@ -1,6 +1,6 @@
 /** Moving to another stand, leaving the yard, a box that was not reached. */
 
-import { FIELDS, Fields } from '../../../forms/index.ts'
+import { FIELDS, Fields, one } from '../../../forms/index.ts'
 import { DayField, type EntryFieldsProps } from './common.tsx'
 import { YardField } from './yard.tsx'
 
@@ -8,7 +8,7 @@ export const MoveFields = ({ yards, ...p }: EntryFieldsProps & { yards: string[]
   <>
     <div class="field-row">
       <YardField {...p} yards={yards} />
-      <Fields {...p} of={FIELDS.move} show={['stand']} />
+      <Fields {...p} of={FIELDS.move} show={['stand', 'distanceKm']} />
     </div>
     <DayField {...p} kind="move" />
     <Fields {...p} of={FIELDS.move} show={['note']} />
@@ -28,11 +28,15 @@ export const OutcomeFields = ({ others, ...p }: EntryFieldsProps & { others: str
   </>
 )
 
-export const NoteFields = (p: EntryFieldsProps) => (
+export const NoteFields = ({ decides, ...p }: EntryFieldsProps & { decides?: boolean }) => (
   <>
     <Fields {...p} of={FIELDS.note} show={['text']} />
     <DayField {...p} kind="note" />
-    <Fields {...p} of={FIELDS.note} show={['photos']} />
+    <Fields
+      {...p}
+      of={FIELDS.note}
+      show={decides || one(p.form.typed, 'settles') !== '' ? ['settles', 'photos'] : ['photos']}
+    />
   </>
 )
 
