@@ -45,6 +45,12 @@ export const IntakePage = (p: IntakeProps) => (
       )
     }
   >
-    <IntakeFields form={p.form} frame={p.frame} yards={p.yards} types={p.types} />
+    <IntakeFields
+      form={p.form}
+      frame={p.frame}
+      yards={p.yards}
+      types={p.types}
+      told={p.sheet !== undefined}
+    />
   </FormPage>
 )

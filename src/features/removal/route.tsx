@@ -72,7 +72,8 @@ export function removals(deps: PageDeps): Hono<Env> {
     return c.redirect(`${removalPath(made)}?saved=1#now`, 303)
   })
 
-  app.get('/removals/:id', (c) => {
+  // An id, so that pages beside it (the text of the agreement) are not taken for one.
+  app.get('/removals/:id{[0-9a-f-]{36}}', (c) => {
     const saved = sheetIn(c, deps)
     if (saved === null) return unknownPage(c)
     const asked = Number(c.req.query('version'))

@@ -15,6 +15,8 @@ interface UnmetProps {
   reckoning: Reckoning
   /** What was typed into one of its small forms and refused. */
   refused: { id: string; form: FormState } | null
+  /** The form that asks most of it stands below: what is only not answered there is not said twice. */
+  above: boolean
 }
 
 /** Which part's form meets it, and which field there. */
@@ -30,29 +32,50 @@ const MET_AT: Partial<Record<ItemId, { part: Part; field: string }>> = {
   agreement: { part: 'agreement', field: 'hourly' },
 }
 
-export const UnmetList = ({ frame, path, reckoning: r, refused }: UnmetProps) => (
-  <section
-    class={r.says === 'nothing-unmet' ? 'notice reckoning' : 'notice notice-late reckoning'}
-    id="unmet"
-  >
-    <h2>{reckoningTitle(r)}</h2>
-    {r.unmet.length === 0 ? null : (
-      <ul class="unmet">
-        {r.unmet.map((i) => (
-          <li>
-            <Line item={i} path={path} />
-            <Way item={i} frame={frame} path={path} form={refused?.id === i.id ? refused.form : null} />
-          </li>
-        ))}
-      </ul>
-    )}
-    <Signed items={r.items.filter((i) => i.state === 'signed')} />
-    <p class="small">{RECKONING_NOTE}</p>
-  </section>
-)
+/** Where an item is met; undefined where only its trade meets it. */
+const metAt = (i: Item): { part: Part; field: string } | undefined =>
+  MET_AT[i.id] ?? (i.id.startsWith('trade-') ? undefined : { part: 'check', field: 'done' })
+
+export const UnmetList = (p: UnmetProps) => {
+  const { reckoning: r, refused } = p
+  const below = r.unmet.filter((i) => p.above && i.state === 'unsaid' && metAt(i)?.part === 'check')
+  const here = r.unmet.filter((i) => !below.includes(i))
+  return (
+    <section
+      class={r.says === 'nothing-unmet' ? 'notice reckoning' : 'notice notice-late reckoning'}
+      id="unmet"
+    >
+      <h2>{reckoningTitle(r)}</h2>
+      <Lines {...p} items={here} />
+      {below.length === 0 ? null : (
+        <details open={below.some((i) => i.id === refused?.id)}>
+          <summary>{askedBelow(below.length, here.length)}</summary>
+          <Lines {...p} items={below} />
+        </details>
+      )}
+      <Signed items={r.items.filter((i) => i.state === 'signed')} />
+      <p class="small">{RECKONING_NOTE}</p>
+    </section>
+  )
+}
+
+const askedBelow = (below: number, here: number): string =>
+  `${below === 1 ? 'One' : `${below}${here === 0 ? '' : ' more'}`} asked below; a second person can sign for what is not so`
+
+const Lines = ({ items, frame, path, refused }: UnmetProps & { items: Item[] }) =>
+  items.length === 0 ? null : (
+    <ul class="unmet">
+      {items.map((i) => (
+        <li>
+          <Line item={i} path={path} />
+          <Way item={i} frame={frame} path={path} form={refused?.id === i.id ? refused.form : null} />
+        </li>
+      ))}
+    </ul>
+  )
 
 const Line = ({ item: i, path }: { item: Item; path: string }) => {
-  const at = MET_AT[i.id] ?? (i.id.startsWith('trade-') ? undefined : { part: 'check', field: 'done' })
+  const at = metAt(i)
   return (
     <>
       {at === undefined ? (
