@@ -51,7 +51,7 @@ Between {yard} and {customer}. The bees are at {address}: {bees}. Planned for {d
 
 # When bees come back
 
-{warranty} After that, and for a new swarm that moves in, a visit is a new job. Tell us on the day you see them.
+{warranty} A new swarm that moves in later is a new job. Tell us on the day you see them.
 
 # Honey left behind
 
@@ -70,6 +70,8 @@ Above {heat}, in wind or thunder, when wires, pipes, asbestos or weak boards com
 {price} {deposit}
 
 {extra}`
+
+const LINE = /^_+$/
 
 /** Fills in the words in braces; one that is not known stays as a line to write on. */
 export function filledTerms(template: string, words: Partial<Record<Blank, string>>): string {
@@ -110,13 +112,15 @@ export function priceWords(a: Agreement, currency: string): string | undefined {
 
 const warrantyWords = (days: number | undefined): string =>
   days === undefined || days === 0
-    ? 'Coming back is charged like any visit.'
-    : `If bees settle again in the same hollow within ${days} days, we come back once without charge.`
+    ? 'Coming back for bees is charged like any visit.'
+    : `If bees settle again in the same hollow within ${days} days, we come back once without charge; after that a visit is a new job.`
 
 export interface Surroundings {
   yard: string
   currency: string
   heat: string
+  /** Where the bees are, when nobody has written it down: the kind of place. */
+  bees?: string
   /** A day in words. */
   dayWords: (day: string) => string
 }
@@ -127,7 +131,7 @@ export function termsOf(template: string, s: Sheet, around: Surroundings): strin
     customer: s.job.name,
     address: s.job.address,
     yard: around.yard === '' ? undefined : around.yard,
-    bees: s.site.where,
+    bees: s.site.where ?? around.bees,
     price: priceWords(s.agreement, around.currency),
     day: s.job.plannedOn === undefined ? undefined : around.dayWords(s.job.plannedOn),
     heat: around.heat,
@@ -141,6 +145,12 @@ export function termsOf(template: string, s: Sheet, around: Surroundings): strin
   const known = Object.fromEntries(Object.entries(words).filter(([, v]) => v !== undefined))
   return filledTerms(template, known as Partial<Record<Blank, string>>)
 }
+
+/** Blanks of a text that would still be a line to write on: nothing is signed while there is one. */
+export const openBlanks = (template: string, s: Sheet, around: Surroundings): Blank[] =>
+  (Object.keys(BLANKS) as Blank[]).filter(
+    (name) => template.includes(`{${name}}`) && LINE.test(termsOf(`{${name}}`, s, around)),
+  )
 
 export type Block = { is: 'heading' | 'text'; text: string } | { is: 'list'; items: string[] }
 

@@ -1,9 +1,12 @@
 /** What other parts may import from here; README.md explains. */
 export {
   BLANKS,
+  type Blank,
   blocksOf,
   DEFAULT_TERMS,
+  openBlanks,
   priceWords,
+  type Surroundings,
   TERMS_LIMIT,
   termsOf,
   unknownBlanks,

@@ -377,7 +377,7 @@ describe('what is unmet', () => {
 
 describe('the short sheet of a swarm', () => {
   test('the call, heat and people, the box', async () => {
-    const path = await call({ ...CALL, what: 'swarm', access: 'ground', bystanders: 'none' })
+    const path = await call({ ...CALL, what: 'swarm', since: 'today', access: 'ground', bystanders: 'none' })
     const page = await yard.get(path)
     const words = wordsOf(page.text)
     expect(words).toContain('Before the cut')

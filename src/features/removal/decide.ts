@@ -53,6 +53,11 @@ const ownSecond = (s: Sheet, by: string): SecondName | undefined =>
 export const goStands = (s: Sheet, r: Reckoning, today: string): boolean =>
   s.decision?.is === 'go' && s.decision.on === today && !r.unmet.some(holds)
 
+/** Work was begun, and no “go” of that day stands behind it. A record of what happened: it cannot be refused, only said. */
+export const beganWithoutGo = ({ work: w, decision: d }: Sheet): boolean =>
+  [w.openedAt, w.boxedAt, w.leftAt].some((at) => at !== undefined) &&
+  (d?.is !== 'go' || (w.on !== undefined && w.on !== d.on))
+
 /** What was unmet or signed for when it was decided, for the record. */
 export const unmetWords = (r: Reckoning): string[] =>
   [...r.unmet, ...r.items.filter((i) => i.state === 'signed')]

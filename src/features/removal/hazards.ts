@@ -9,8 +9,22 @@ import type { Facts } from './item.ts'
 /** Bees that are taken without opening anything. */
 const UNCUT = ['swarm', 'abandoned-hive', 'trap-out']
 
-/** Somebody goes into a surface. A nest is cut whatever kind was tapped first. */
-export const cuts = (s: Sheet): boolean => s.job.bees === 'nest' || !UNCUT.includes(s.site.type ?? '')
+/** A swarm moves on within days; what has hung there for weeks has built comb, mostly inside something (common practice). */
+const LONG = ['weeks', 'months', 'years']
+
+/**
+ * Somebody goes into a surface. A nest is cut whatever kind was tapped first; and one word on the list does not make a wall
+ * an open branch: what has been there for weeks, or has a surface, a depth or something behind it, is cut.
+ */
+export const cuts = ({ job, site, check }: Sheet): boolean =>
+  job.bees === 'nest' ||
+  !UNCUT.includes(site.type ?? '') ||
+  LONG.includes(job.since ?? '') ||
+  site.surface !== undefined ||
+  site.sheathingMm !== undefined ||
+  (site.nestDeepMm ?? 0) > 0 ||
+  check.cutMm !== undefined ||
+  (site.behind ?? []).length > 0
 
 const STOP: Record<TradeHazard, string> = {
   electric:

@@ -7,6 +7,7 @@ import { dayAndDistance, dayWords } from '../../words/index.ts'
 import type { Reckoning } from './before-cut.ts'
 import { FirstCheck } from './cautions.tsx'
 import { type ClosingId, leftToClose } from './closing.ts'
+import { beganWithoutGo } from './decide.ts'
 import { partLabel } from './form.ts'
 import type { Facts } from './item.ts'
 import { type Clash, ClashNotice, Papers, Versions } from './page-foot.tsx'
@@ -99,6 +100,11 @@ const Head = (p: RemovalProps) => {
         </p>
       ) : null}
       <Decided {...p} />
+      {beganWithoutGo(p.sheet) ? (
+        <p>
+          <b>Begun without a “go”</b>: nobody had decided it, or something that holds it was unmet.
+        </p>
+      ) : null}
       <Came {...p} />
     </header>
   )
@@ -188,6 +194,7 @@ const PartSection = ({
         labels={(field) => partLabel(part, field) || partLabel('decision', field)}
       />
       {part === 'work' ? <Start {...p} /> : null}
+      {part === 'work' ? <Boxed {...p} /> : null}
       <PartForm part={part} form={p.open.form} page={p} />
     </section>
   ) : (
@@ -263,6 +270,17 @@ const Start = ({ start, sheet, frame, path, refused }: RemovalProps) =>
         form={refused?.id === 'heat-at-start' ? refused.form : null}
       />
     </div>
+  )
+
+/** The box is shut: the intake can be logged at once, and the place closed up before or after it. */
+const Boxed = ({ sheet, colonies, path }: RemovalProps) =>
+  sheet.work.boxedAt === undefined || colonies.length > 0 ? null : (
+    <p>
+      Boxed at {sheet.work.boxedAt}.{' '}
+      <a class="button button-do" href={`${path}/intake`}>
+        Log the intake
+      </a>
+    </p>
   )
 
 const PartForm = ({ part, form, page: p }: { part: Part; form: FormState; page: RemovalProps }) => (

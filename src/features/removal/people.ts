@@ -3,6 +3,7 @@
  * defend a nest follow some tens of metres, Africanized ones several hundred; fewer people and bees are out early and late.
  */
 import type { Sheet } from '../../records/index.ts'
+import { cuts } from './hazards.ts'
 import type { Facts, TickedId } from './item.ts'
 
 /** Somebody goes up. */
@@ -42,6 +43,7 @@ export function notAsked(id: TickedId, s: Sheet): string | undefined {
   if (id === 'allergy' && !about(s, 'allergic')) return 'Nobody allergic named.'
   if (id === 'children' && !about(s, 'children')) return 'No children named.'
   if (id === 'fierce' && !fierce(s)) return 'Not known as fierce.'
+  if (id === 'water' && cuts(s)) return 'Asked when it is opened, and nothing is opened without.'
   if (id === 'droppings' && hazards?.includes('droppings') !== true) return 'None seen.'
   if (id === 'insulation' && behind?.includes('insulation') !== true) return 'None found.'
   if (id === 'stopcock' && behind?.includes('water') !== true) return 'No water pipe found.'

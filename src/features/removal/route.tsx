@@ -109,12 +109,14 @@ const NOW = ['arrivedAt', 'openedAt', 'boxedAt', 'leftAt']
 
 /** What was typed, with the time of the button that was tapped; opening says that water and shade are there. */
 function withNow(c: AppContext, deps: PageDeps, typed: Typed): { typed: Typed; opens: boolean } {
-  const now = one(typed, 'now')
+  // 'boxedAt' or 'boxedAt intake': the time, and where it leads.
+  const [now = '', next = ''] = one(typed, 'now').split(' ')
   if (!NOW.includes(now)) return { typed, opens: false }
   const time = [timeIn(c.var.frame.zone, deps.clock())]
   const on = one(typed, 'on') === '' ? { on: [c.var.frame.today] } : {}
   const opens = now === 'openedAt'
-  return { typed: { ...typed, ...on, [now]: time, ...(opens ? { water: ['yes'] } : {}) }, opens }
+  const then = next === '' ? {} : { next: [next] }
+  return { typed: { ...typed, ...on, ...then, [now]: time, ...(opens ? { water: ['yes'] } : {}) }, opens }
 }
 
 /** Saves one part over the last version. Only if the same part has been changed meanwhile is there a clash. */

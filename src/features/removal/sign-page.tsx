@@ -19,13 +19,13 @@ export interface RemovalSignProps {
   mark: string
   signature: Signature | null
   /** What it still lacks: nothing is signed blank. */
-  blank: Blank[]
+  blank: Missing[]
   yard: string
   email: string
 }
 
 /** Something the agreement lacks, and where it is typed in. */
-export interface Blank {
+export interface Missing {
   what: string
   part: Part
   field: string

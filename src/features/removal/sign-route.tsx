@@ -5,8 +5,9 @@ import { inWords } from '../../days.ts'
 import { type FieldProblem, one, type Typed } from '../../forms/index.ts'
 import { problemsOf } from '../../journal/index.ts'
 import {
+  BLANKS,
+  type Blank,
   drawingOf,
-  priceWords,
   type Sheet,
   type Signature,
   sheetName,
@@ -16,9 +17,9 @@ import {
 import type { Result } from '../../result.ts'
 import { newSecret, sha256 } from './secret.ts'
 import { keep, onSheet, type Saved } from './sheet-handlers.ts'
-import { type Blank, RemovalSignPage } from './sign-page.tsx'
+import { type Missing, RemovalSignPage } from './sign-page.tsx'
 import { SignedPage } from './signed-page.tsx'
-import { termsNow } from './view.ts'
+import { blanksNow, termsNow } from './view.ts'
 
 /** Reading and signing the agreement, on paper or by drawing a name. */
 export function removalSign(deps: PageDeps): Hono<Env> {
@@ -74,7 +75,7 @@ async function signPage(
       terms={terms}
       mark={await sha256(terms)}
       signature={signature}
-      blank={blanksOf(deps, sheet)}
+      blank={missing(c, deps, sheet)}
       yard={deps.store.settings.get('yardName')}
       email={sheet.job.email ?? ''}
     />,
@@ -82,22 +83,25 @@ async function signPage(
   )
 }
 
-/** What nobody signs without: price, address and day; and where it is typed in. */
-function blanksOf(deps: PageDeps, s: Sheet): Blank[] {
-  const wanted: [Blank, unknown][] = [
-    [{ what: 'the price', part: 'agreement', field: 'hourly' }, priceWords(s.agreement, currencyOf(deps))],
-    [{ what: 'the address', part: 'job', field: 'address' }, s.job.address],
-    [{ what: 'the day', part: 'job', field: 'plannedOn' }, s.job.plannedOn],
-  ]
-  return wanted.filter(([, value]) => value === undefined).map(([blank]) => blank)
+/** Where each blank of the text is typed in; the others are never blank. */
+const TYPED_AT: Partial<Record<Blank, Missing>> = {
+  price: { what: 'the price', part: 'agreement', field: 'hourly' },
+  address: { what: 'the address', part: 'job', field: 'address' },
+  day: { what: 'the day', part: 'job', field: 'plannedOn' },
+  customer: { what: 'the customer’s name', part: 'job', field: 'name' },
+  bees: { what: 'where the bees are', part: 'site', field: 'where' },
 }
 
-const currencyOf = (deps: PageDeps): string => deps.store.settings.get('currency')
+/** Nothing is signed blank: what is missing, and where it is typed in. */
+const missing = (c: AppContext, deps: PageDeps, s: Sheet): Missing[] =>
+  blanksNow(c, deps, s).map(
+    (name) => TYPED_AT[name] ?? { what: BLANKS[name], part: 'agreement', field: 'extra' },
+  )
 
 async function sign(c: AppContext, deps: PageDeps, saved: Saved, typed: Typed): Promise<Response> {
   const { sheet } = saved.last
   if (sheet.agreement.signature !== undefined) return c.redirect(`${saved.path}/sign`, 303)
-  const blank = blanksOf(deps, sheet)
+  const blank = missing(c, deps, sheet)
   if (blank.length > 0)
     return signPage(c, deps, saved, typed, [
       { field: '', message: `Nothing is signed blank: ${blank.map((b) => b.what).join(', ')} is missing.` },

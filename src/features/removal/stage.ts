@@ -1,6 +1,7 @@
 /** How far a job has come, and what is next on its sheet. */
 import type { Sheet } from '../../records/index.ts'
 import { leftToClose } from './closing.ts'
+import { cuts } from './hazards.ts'
 
 export const STAGES = [
   'called',
@@ -33,7 +34,7 @@ const isLookedAt = (s: Sheet): boolean =>
   isShort(s) || s.site.where !== undefined || s.site.behind !== undefined || s.site.hazards !== undefined
 
 /** A swarm needs only the short sheet: the call, heat and people, the box. */
-export const isShort = (s: Sheet): boolean => s.site.type === 'swarm' && s.job.bees !== 'nest'
+export const isShort = (s: Sheet): boolean => s.site.type === 'swarm' && !cuts(s)
 
 /** Nothing keeps from the next job; of a boxed one, something may be left to close up. */
 export const isOver = (stage: Stage): boolean =>

@@ -1,12 +1,13 @@
 import { Hono } from 'hono'
 import { validate } from 'uuid'
 import { z } from 'zod'
-import { type Deps, type Env, sendsJson, signedIn, viewerOf } from '../../app/index.ts'
+import { type Env, type PageDeps, sendsJson, signedIn, viewerOf } from '../../app/index.ts'
 import { problemsOf } from '../../journal/index.ts'
-import { EMPTY_SHEET, mergeSheets, type Sheet, sheet } from '../../records/index.ts'
+import { EMPTY_SHEET, mergeSheets, sheet } from '../../records/index.ts'
 import { partLabel } from './form.ts'
-import { hazardsFound, vanished } from './hazards.ts'
+import { vanished } from './hazards.ts'
 import { PARTS, type Part } from './stage.ts'
+import { honest, sentProblems } from './sync-judge.ts'
 import { HAZARD_WORDS } from './words.ts'
 
 const sent = z.strictObject({
@@ -23,7 +24,7 @@ const sent = z.strictObject({
  * said something else of one field it is refused and says which, unless the same person wrote both or it is to stand over.
  * 200 {kept, version, sheet} or 422 {problems}. Sending again is harmless. 409 as with entries.
  */
-export function removalSync(deps: Deps): Hono<Env> {
+export function removalSync(deps: PageDeps): Hono<Env> {
   const app = new Hono<Env>()
   app.post('/removals/sync', async (c) => {
     c.header('Cache-Control', 'no-store')
@@ -50,6 +51,8 @@ export function removalSync(deps: Deps): Hono<Env> {
     const gone = last === undefined ? [] : vanished(last.sheet, merged)
     if (gone.length > 0)
       return refuse(`takes off what no trade has cleared: ${gone.map((h) => HAZARD_WORDS[h]).join(', ')}`)
+    const wrong = sentProblems(c, deps, known, parsed.data.sheet)
+    if (wrong.length > 0) return refuse(wrong.join('. '))
     const stamp = { savedAt: deps.clock().toISOString(), savedBy: signedIn(c) }
     const result = removals.save(id, last?.version ?? 0, honest(merged), stamp)
     if (!result.ok)
@@ -64,14 +67,6 @@ export function removalSync(deps: Deps): Hono<Env> {
     }
   })
   return app
-}
-
-/** A clearance names no hazard as known that is not on the sheet: what a phone sends proves nothing beyond that. */
-function honest(s: Sheet): Sheet {
-  if (s.check.clearances === undefined) return s
-  const found = hazardsFound(s)
-  const clearances = s.check.clearances.map((c) => ({ ...c, knew: c.knew.filter((h) => found.includes(h)) }))
-  return { ...s, check: { ...s.check, clearances } }
 }
 
 /** 'site.temper' as its label. */

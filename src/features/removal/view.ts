@@ -1,9 +1,16 @@
 /** What pages of removal sheets are made of: a sheet of the store with its name, stage, reckoning and next step. */
 
-import { type AppContext, colonyPath, type PageDeps } from '../../app/index.ts'
-import { type Sheet, sheetName, termsOf } from '../../records/index.ts'
+import { type AppContext, colonyPath, type PageDeps, signedIn } from '../../app/index.ts'
+import {
+  type Blank,
+  openBlanks,
+  type Sheet,
+  type Surroundings,
+  sheetName,
+  termsOf,
+} from '../../records/index.ts'
 import type { SavedSheet } from '../../store/index.ts'
-import { dayWords, instantWords, labelIn, temperature } from '../../words/index.ts'
+import { dayWords, instantWords, labelIn, removalTypes, temperature } from '../../words/index.ts'
 import { ownTypes } from '../entries/index.ts'
 import { beforeCut, type Reckoning } from './before-cut.ts'
 import { goStands } from './decide.ts'
@@ -72,16 +79,29 @@ export function rowOf(
   }
 }
 
-/** The agreement of a job as it would be signed now. */
-export function termsNow(c: AppContext, deps: PageDeps, sheet: Sheet): string {
+/** What the agreement of a job is filled in with beside its sheet. */
+function around(c: AppContext, deps: PageDeps, sheet: Sheet): Surroundings {
   const { settings } = deps.store
   const { frame } = c.var
-  return termsOf(settings.get('agreementTerms'), sheet, {
-    yard: settings.get('yardName'),
+  const { type } = sheet.site
+  return {
+    ...(type === undefined ? {} : { bees: labelIn(removalTypes(), type).toLowerCase() }),
+    // A yard that has no name yet is whoever stands there.
+    yard: settings.get('yardName') || signedIn(c),
     currency: settings.get('currency'),
     heat: temperature(deps.store.protocol().heatLimitC, frame.units),
     dayWords: (day) => dayWords(day, frame.today),
-  })
+  }
+}
+
+/** The agreement of a job as it would be signed now. */
+export const termsNow = (c: AppContext, deps: PageDeps, sheet: Sheet): string =>
+  termsOf(deps.store.settings.get('agreementTerms'), sheet, around(c, deps, sheet))
+
+/** What it still lacks: the blanks of the text, and price, address and day whatever the text says. */
+export function blanksNow(c: AppContext, deps: PageDeps, sheet: Sheet): Blank[] {
+  const all = `${deps.store.settings.get('agreementTerms')} {price} {address} {day}`
+  return openBlanks(all, sheet, around(c, deps, sheet))
 }
 
 export const typesOf = (deps: PageDeps): string[] => ownTypes(deps.store)

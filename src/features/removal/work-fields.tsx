@@ -39,7 +39,10 @@ export const WorkFields = (p: PartFieldsProps) => {
           <BroodAlong {...p} />
           <BeesAndBox {...p} />
         </Folded>
-        {opened && !boxed ? <Now name="boxedAt" words="Boxed, now" first /> : null}
+        {opened && !boxed ? (
+          <Now name="boxedAt" words="Boxed, now: log the intake" first then="intake" />
+        ) : null}
+        {opened && !boxed ? <Now name="boxedAt" words="Boxed, now: close up first" /> : null}
       </Folded>
       {cuts(p.sheet) ? (
         <Folded
@@ -59,10 +62,23 @@ export const WorkFields = (p: PartFieldsProps) => {
   )
 }
 
+interface NowProps {
+  name: string
+  words: string
+  first?: boolean
+  /** Where it leads, when not back to the sheet. */
+  then?: 'intake'
+}
+
 /** Saves everything in the form, and this time as now. */
-const Now = ({ name, words, first = false }: { name: string; words: string; first?: boolean }) => (
+const Now = ({ name, words, first = false, then }: NowProps) => (
   <div class="buttons">
-    <button class={first ? 'button button-do' : 'button'} type="submit" name="now" value={name}>
+    <button
+      class={first ? 'button button-do' : 'button'}
+      type="submit"
+      name="now"
+      value={then === undefined ? name : `${name} ${then}`}
+    >
       {words}
     </button>
   </div>
