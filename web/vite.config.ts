@@ -12,6 +12,7 @@ const INPUT = {
   phone: here('islands/phone.ts'),
   photos: here('islands/photos.ts'),
   record: here('islands/record.ts'),
+  share: here('islands/share.ts'),
   sign: here('islands/sign.ts'),
   reviewCharts: here('islands/review-charts.ts'),
   styles: here('styles/index.css'),
@@ -33,7 +34,14 @@ const compressed = (): Plugin => ({
 })
 
 /** What a phone keeps to work without signal, by source name; icons and the manifest of the app besides. */
-const ROUND = ['styles/index.css', 'islands/phone.ts', 'islands/photos.ts', 'islands/record.ts']
+const ROUND = [
+  'styles/index.css',
+  'islands/phone.ts',
+  'islands/photos.ts',
+  'islands/record.ts',
+  'islands/share.ts',
+  'islands/sign.ts',
+]
 
 type Chunks = Record<string, { file: string; imports?: string[] }>
 

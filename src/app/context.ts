@@ -29,6 +29,8 @@ export interface PageDeps {
   assets: Pick<Assets, 'built'>
   /** Pictures taken at the boxes. */
   photos: PhotoShelf
+  /** How the yard is called from outside; where it is not given, as the request says. */
+  origin?: (c: AppContext) => string
   /** Forecasts already made; a feature that is given none makes its own. */
   forecasts?: ForecastCache
   /** Called with errors that are our bugs. */

@@ -7,6 +7,7 @@ import type { Hono } from 'hono'
 import type { Env, PageDeps } from '../app/index.ts'
 import { colony, photo } from './colony/index.ts'
 import { corrections, intake, lostBox, move, note, outcome, outsideLook, visit } from './entries/index.ts'
+import { removalActs, removalIntake, removalSign, removals } from './removal/index.ts'
 import { round } from './round/index.ts'
 import { today } from './today/index.ts'
 import { yard } from './yard/index.ts'
@@ -25,4 +26,8 @@ export const ROUND_PAGES: readonly ((deps: PageDeps) => Hono<Env>)[] = [
   note,
   photo,
   corrections,
+  removalIntake,
+  removalSign,
+  removalActs,
+  removals,
 ]

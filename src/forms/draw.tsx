@@ -66,7 +66,7 @@ const Field = ({
     label: spec.asks ?? spec.label,
     hint: typeof hint === 'function' ? hint(frame.units) : hint,
   }
-  if (as === 'photos') return <PhotoField form={form} />
+  if (as === 'photos') return <PhotoField form={form} hint={field.hint} />
   if (choices !== undefined)
     return as === 'list' ? (
       <Ticks {...field} choices={choices} across={spec.across} />

@@ -180,7 +180,10 @@ export const Ticks = (p: FieldProps & { choices: Choice[]; across?: 2 | 3 | 4 | 
         {p.choices.map((c) => (
           <label class="tap">
             <input type="checkbox" name={p.name} value={c.value} checked={ticked.includes(c.value)} />
-            <span>{c.label}</span>
+            <span>
+              {c.label}
+              {c.hint === undefined ? null : <small>{c.hint}</small>}
+            </span>
           </label>
         ))}
       </div>

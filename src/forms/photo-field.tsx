@@ -3,17 +3,15 @@ import { MOST_PHOTOS } from '../journal/index.ts'
 import { Beside, type FormState, idOf } from './field.tsx'
 import { many } from './typed.ts'
 
-export const PhotoField = ({ form }: { form: FormState }) => {
+const SEEN_BY_ALL = `Up to ${MOST_PHOTOS}. Everybody in the yard sees them. Where they were taken is left out.`
+
+/** Whoever may see the page sees the photos; `hint` says who that is where it is not everybody. */
+export const PhotoField = ({ form, hint = SEEN_BY_ALL }: { form: FormState; hint?: string | undefined }) => {
   const kept = many(form.typed, 'photos')
   return (
     <fieldset class="field photos" id={idOf('photos')}>
       <legend>Photos</legend>
-      <Beside
-        form={form}
-        name="photos"
-        label="Photos"
-        hint={`Up to ${MOST_PHOTOS}. Everybody in the yard sees them. Where they were taken is left out.`}
-      />
+      <Beside form={form} name="photos" label="Photos" hint={hint} />
       {kept.length === 0 ? null : (
         <div class="photo-strip">
           {kept.map((id, i) => (

@@ -18,7 +18,7 @@ import {
   tooLarge,
   unknownPage,
 } from '../app/index.ts'
-import { headers, logged, ownPagesOnly, timeLimit } from '../app/node.ts'
+import { headers, logged, originOf, ownPagesOnly, timeLimit } from '../app/node.ts'
 import { account, invite, noStrangers, people, setUp, signIn, visitor } from '../features/accounts/node.ts'
 import { api, apiTokens } from '../features/api/node.ts'
 import type { CalendarDeps } from '../features/calendar/index.ts'
@@ -40,8 +40,8 @@ import { ROUND_PAGES } from '../features/phone-features.ts'
 import { settings } from '../features/protocol/index.ts'
 import { protocol } from '../features/protocol/node.ts'
 import { rates } from '../features/rates/node.ts'
-import { removalIntake, removalSteps, removals, removalTerms } from '../features/removal/index.ts'
-import { removalSign } from '../features/removal/node.ts'
+import { removalTerms } from '../features/removal/index.ts'
+import { removalErase, removalSync, signedText } from '../features/removal/node.ts'
 import { review } from '../features/review/node.ts'
 import { stands, supplies, supplyWarmer } from '../features/supplies/node.ts'
 import { guardFor, ROLES, type Role, storeFor } from '../people/index.ts'
@@ -54,7 +54,7 @@ export type AllDeps = MessagesDeps & CalendarDeps
 type Feature = (deps: AllDeps) => Hono<Env>
 
 /** What a stranger can reach. */
-const PUBLIC_FEATURES: Feature[] = [signIn, setUp, invite, openLetter, calendarFeed]
+const PUBLIC_FEATURES: Feature[] = [signIn, setUp, invite, openLetter, signedText, calendarFeed]
 
 /**
  * Features, each a sub-app with its own paths; those a phone can answer without signal are in
@@ -81,10 +81,8 @@ const ROUTES: Feature[] = [
   stands,
   rates,
   removalTerms,
-  removalIntake,
-  removalSign,
-  removalSteps,
-  removals,
+  removalErase,
+  removalSync,
   protocol,
   health,
   letters,
@@ -124,7 +122,8 @@ export function createApp(deps: AllDeps): Hono<Env> {
   })
   for (const feature of PUBLIC_FEATURES) app.route('/', feature(deps))
   app.use(noStrangers(deps))
-  const shared = { ...deps, forecasts: deps.forecasts ?? forecastCache() }
+  const origin = (c: AppContext): string => originOf(c, deps.outside)
+  const shared = { ...deps, origin, forecasts: deps.forecasts ?? forecastCache() }
   const behind = Object.fromEntries(ROLES.map((role) => [role, appFor(role, shared)])) as Record<
     Role,
     Hono<Env>

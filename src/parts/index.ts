@@ -1,5 +1,6 @@
 /** What other parts may import from here; README.md explains. */
 
+export { BarePage } from './bare-page.tsx'
 export { Bonds } from './bonds.tsx'
 export { RemovalCautions, VisitCautions } from './cautions.tsx'
 export { Counted, NotYet, Part, Reading, Share, Wide } from './chapter.tsx'

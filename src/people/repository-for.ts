@@ -55,7 +55,11 @@ export function storeFor(role: Role, store: Store): Store {
 /** The same for what pages read and forms write, on the server or in a phone. */
 export function repositoryFor(role: Role, book: Repository): Repository {
   const guard = guardFor(role)
-  const writing: Repository = { ...book, append: (raw, context) => appendAs(guard, book, raw, context) }
+  const writing: Repository = {
+    ...book,
+    append: (raw, context) => appendAs(guard, book, raw, context),
+    removals: guard.only('removal-sheets', book.removals, NO_REMOVALS),
+  }
   return guard.only('see-private', writing, discreetBook(writing))
 }
 

@@ -13,10 +13,11 @@ import {
   openDB,
   type StoreNames,
 } from 'idb'
-import type { RoundBundle, RoundColony } from '../features/offline/index.ts'
+import type { RoundBundle, RoundColony, RoundSheet } from '../features/offline/index.ts'
 import type { ColonyId, Tag } from '../ids.ts'
 import type { Entry, Problem } from '../journal/index.ts'
 import type { Photo } from '../photos/index.ts'
+import type { Sheet } from '../records/index.ts'
 
 /** An entry that waits to be acknowledged. */
 export interface Waiting {
@@ -46,8 +47,34 @@ export interface KeptPhoto extends Photo {
   sent: boolean
 }
 
-/** What the server last said, less the colonies. */
-export type RoundHead = Omit<RoundBundle, 'colonies' | 'whole'> & {
+/** A removal sheet on this phone. */
+export interface KeptSheet {
+  id: string
+  /** What the server last said; null where it does not know it yet. */
+  theirs: RoundSheet | null
+  /** What was written here and waits to be acknowledged; null where nothing does. */
+  mine: WaitingSheet | null
+}
+
+export interface WaitingSheet {
+  /** The server's version it was made from; 0 for a sheet that began here. */
+  base: number
+  sheet: Sheet
+  /** How often it was saved here since `base`. */
+  saves: number
+  /** Whose it is: nobody else's session may send it. */
+  owner: { id: string; name: string }
+  /** UTC, ISO. */
+  keptAt: string
+  tries: number
+  /** Why the server would not have it; null while it waits. */
+  refused: Problem[] | null
+  /** It was read and is to stand over what somebody else saved meanwhile. */
+  over: boolean
+}
+
+/** What the server last said, less the colonies and sheets. */
+export type RoundHead = Omit<RoundBundle, 'colonies' | 'sheets' | 'whole'> & {
   /** When it was last brought up to date. UTC, ISO. */
   fetchedAt: string
   /** When it was last fetched whole. UTC, ISO. */
@@ -64,6 +91,7 @@ interface Shape extends DBSchema {
   colonies: { key: string; value: RoundColony }
   photos: { key: string; value: KeptPhoto }
   kept: { key: string; value: Kept }
+  sheets: { key: string; value: KeptSheet }
 }
 
 export type Database = IDBPDatabase<Shape>
@@ -74,10 +102,12 @@ export type Writing<Name extends StoreNames<Shape>> = IDBPObjectStore<
   Name,
   'readwrite'
 >
+/** A transaction in which photos that nothing names any more can be let go. */
+export type WithPhotos = Pick<IDBPTransaction<Shape, StoreNames<Shape>[], 'readwrite'>, 'objectStore'>
 type Upgrading = IDBPTransaction<Shape, StoreNames<Shape>[], 'versionchange'>
 
 export const NAME = 'resettle'
-export const VERSION = 2
+export const VERSION = 3
 
 /** Opens what the phone keeps, bringing an older shape up to date. */
 export const openDatabase = (onGone: () => void = () => {}): Promise<Database> =>
@@ -85,6 +115,7 @@ export const openDatabase = (onGone: () => void = () => {}): Promise<Database> =
     upgrade(db, from, _to, transaction) {
       if (from < 1) create(db)
       if (from < 2) void addPhotos(db, transaction)
+      if (from < 3) db.createObjectStore('sheets', { keyPath: 'id' })
     },
     // A newer version wants in: make way, it knows how to read what is here.
     blocking(_current, _blocked, event) {

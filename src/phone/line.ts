@@ -9,6 +9,7 @@ import type { RoundHead } from './database.ts'
 import type { Memory } from './memory.ts'
 import { isBundle, keepRound, sinceOf, viewerIn } from './round-store.ts'
 import { type Ended, send as sendAll } from './sender.ts'
+import { sendSheets } from './sheet-sender.ts'
 
 export interface LineParts {
   fetch: Fetch
@@ -46,12 +47,18 @@ export function lineOf(
   }
 
   async function sendWaiting(viewer: RoundViewer): Promise<Ended> {
-    const { waiting } = await snapshot()
-    if (waiting.length === 0) return 'done'
+    const { waiting, sheets } = await snapshot()
+    const written = sheets.some((s) => s.mine !== null)
+    if (waiting.length === 0 && !written) return 'done'
     const moved = (): void => {
       changed().catch((error: unknown) => parts.report(error, 'outbox'))
     }
-    return on((db) => sendAll({ db, fetch: parts.fetch, now: parts.now, viewer, moved }))
+    const to = { fetch: parts.fetch, now: parts.now, viewer, moved }
+    // Sheets first: the intake of a job is better read beside it. One that cannot go keeps no entry back.
+    const ended = written ? await on((db) => sendSheets({ db, ...to })) : 'done'
+    if (ended === 'sign-in' || ended === 'other-person') return ended
+    const sent = await on((db) => sendAll({ db, ...to }))
+    return sent === 'done' ? ended : sent
   }
 
   // The round first: asking for it shows whether there is signal and who is signed in. An entry that is handed to a dead

@@ -4,7 +4,7 @@ import type { Day } from '../days.ts'
 import type { RoundColony } from '../features/offline/index.ts'
 import type { PhoneState } from '../parts/index.ts'
 import { connectionOf, type On } from './connection.ts'
-import type { Database, RoundHead, Waiting } from './database.ts'
+import type { Database, KeptSheet, RoundHead, Waiting } from './database.ts'
 import { all } from './outbox.ts'
 import { bookOf, type PhoneBook } from './repository.ts'
 import { type Base, birth, forgetRound, type KeptRound, keptRound } from './round-store.ts'
@@ -13,6 +13,7 @@ export interface Snapshot extends KeptRound {
   birth: string
   colonies: RoundColony[]
   waiting: Waiting[]
+  sheets: KeptSheet[]
 }
 
 /** What the last talk with the server showed; forgotten when the worker ends. */
@@ -80,7 +81,14 @@ export function memoryOf(
     snapshot,
     state,
     repository(of, base, day) {
-      const key = [of.colonies, of.waiting, day, JSON.stringify([base.settings, base.yards])]
+      const key = [
+        of.colonies,
+        of.waiting,
+        of.sheets,
+        day,
+        base.viewer.id,
+        JSON.stringify([base.settings, base.yards]),
+      ]
       if (made === null || key.some((part, i) => part !== made?.key[i]))
         made = { key, repository: bookOf({ ...of, head: base, today: day }) }
       return made.repository
@@ -103,24 +111,28 @@ export function memoryOf(
 }
 
 const read = async (db: Database): Promise<Snapshot> => {
-  const [name, round, colonies, waiting] = await Promise.all([
+  const [name, round, colonies, waiting, sheets] = await Promise.all([
     birth(db),
     keptRound(db),
     db.getAll('colonies'),
     all(db),
+    db.getAll('sheets'),
   ])
   // Colonies of a round in another format cannot be read either.
-  return { birth: name, ...round, colonies: round.head === null ? [] : colonies, waiting }
+  return { birth: name, ...round, colonies: round.head === null ? [] : colonies, waiting, sheets }
 }
 
-function stateOf({ birth, head, waiting }: Snapshot): Omit<PhoneState, 'signIn' | 'reached'> {
-  const refused = waiting.filter((w) => w.refused !== null).length
+function stateOf({ birth, head, waiting, sheets }: Snapshot): Omit<PhoneState, 'signIn' | 'reached'> {
+  const written = sheets.flatMap((s) => (s.mine === null ? [] : [{ id: s.id, ...s.mine }]))
+  const all = [...waiting, ...written]
+  const refused = all.filter((w) => w.refused !== null).length
+  const last = all.map((w) => w.keptAt).sort()
   return {
     birth,
-    waiting: waiting.length - refused,
+    waiting: all.length - refused,
     refused,
-    unsent: waiting.map((w) => w.id),
-    lastKept: waiting.at(-1)?.keptAt ?? null,
+    unsent: all.map((w) => w.id),
+    lastKept: last.at(-1) ?? null,
     newsAt: head?.newsAt ?? '',
     fetchedAt: head?.fetchedAt ?? null,
   }

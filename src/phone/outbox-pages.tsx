@@ -15,16 +15,26 @@ import {
   withPhotos,
 } from '../app/index.ts'
 import { CorrectPage, ownTypes } from '../features/entries/index.ts'
-import { type OutboxItem, OutboxPage, type OwnItem, TakeOutPage } from '../features/offline/index.ts'
+import {
+  type OutboxItem,
+  OutboxPage,
+  type OwnItem,
+  type SheetItem,
+  TakeOutPage,
+} from '../features/offline/index.ts'
 import { correctionOf, type FieldProblem, one, type Typed, typedOf } from '../forms/index.ts'
+import { sheetName } from '../records/index.ts'
 import type { Repository } from '../store/index.ts'
-import type { Waiting } from './database.ts'
+import type { KeptSheet, Waiting } from './database.ts'
 import { mayBeThere } from './outbox.ts'
 import { restsOn } from './sender.ts'
 
 /** What the pages of the outbox can do to it. */
 export interface OutboxActions {
   waiting: readonly Waiting[]
+  sheets: readonly KeptSheet[]
+  overSheet: (id: string) => Promise<void>
+  takeOutSheet: (id: string) => Promise<void>
   /** Id of who is signed in. */
   person: string
   signIn: boolean
@@ -49,7 +59,25 @@ export function outboxPages(deps: PageDeps, actions: OutboxActions): Hono<Env> {
     return item === undefined || item.state === 'theirs' || w === undefined ? null : { item, w }
   }
 
-  app.get('/outbox', (c) => page(c, <OutboxPage frame={c.var.frame} items={items} signIn={actions.signIn} />))
+  app.get('/outbox', (c) =>
+    page(
+      c,
+      <OutboxPage frame={c.var.frame} items={items} sheets={sheetItems(actions)} signIn={actions.signIn} />,
+    ),
+  )
+
+  const ownSheet = (c: AppContext): SheetItem | undefined =>
+    sheetItems(actions).find((s) => s.id === c.req.param('id') && s.own !== null)
+
+  app.post('/outbox/sheet/:id/over', async (c) => {
+    if (ownSheet(c)?.own?.problems.length) await actions.overSheet(c.req.param('id'))
+    return c.redirect('/outbox', 303)
+  })
+
+  app.post('/outbox/sheet/:id/take-out', async (c) => {
+    if (ownSheet(c) !== undefined) await actions.takeOutSheet(c.req.param('id'))
+    return c.redirect('/outbox', 303)
+  })
 
   app.post('/outbox/send', async (c) => {
     await actions.send()
@@ -135,6 +163,22 @@ export function outboxPages(deps: PageDeps, actions: OutboxActions): Hono<Env> {
   })
   return app
 }
+
+/** Of another person's sheet no more than that there is one. */
+const sheetItems = ({ sheets, person }: OutboxActions): SheetItem[] =>
+  sheets.flatMap(({ id, mine }) =>
+    mine === null
+      ? []
+      : [
+          {
+            id,
+            owner: mine.owner.name,
+            keptAt: mine.keptAt,
+            own:
+              mine.owner.id === person ? { name: sheetName(mine.sheet), problems: mine.refused ?? [] } : null,
+          },
+        ],
+  )
 
 function itemsOf({ waiting, person }: OutboxActions): OutboxItem[] {
   const stuck = waiting.filter((w) => w.refused !== null)

@@ -1,7 +1,15 @@
 /** The outbox: entries kept on the phone until the server has named their ids. Nothing here ever expires. */
 import type { Entry, Problem } from '../journal/index.ts'
 import type { Photo } from '../photos/index.ts'
-import { type Database, type KeptPhoto, STRICT, type Waiting, type Writing } from './database.ts'
+import { photosOfSheet } from '../records/index.ts'
+import {
+  type Database,
+  type KeptPhoto,
+  STRICT,
+  type Waiting,
+  type WithPhotos,
+  type Writing,
+} from './database.ts'
 import { readable } from './round-store.ts'
 
 export type NewWaiting = Omit<Waiting, 'n' | 'tries' | 'refused'>
@@ -63,17 +71,24 @@ export const mayBeThere = (w: Waiting): boolean => w.tries > 0 && w.refused === 
 
 /** Takes one out that the server cannot have. */
 export async function takeOut(db: Database, n: number, now: string): Promise<void> {
-  const tx = db.transaction(['outbox', 'photos'], 'readwrite', STRICT)
+  const tx = db.transaction(['outbox', 'photos', 'sheets'], 'readwrite', STRICT)
   await tx.objectStore('outbox').delete(n)
-  await dropLoose(tx.objectStore('outbox'), tx.objectStore('photos'), now)
+  await dropLoose(tx, now)
   await tx.done
 }
 
 const DAY_MS = 86_400_000
 
 /** Photos that no entry names: sent, or of a form that was given up a day ago. */
-async function dropLoose(outbox: Writing<'outbox'>, photos: Writing<'photos'>, now: string): Promise<void> {
-  const named = new Set((await outbox.getAll()).flatMap((w) => photosOf(w.entry)))
+export async function dropLoose(tx: WithPhotos, now: string): Promise<void> {
+  const photos = tx.objectStore('photos')
+  const sheets = (await tx.objectStore('sheets').getAll()).flatMap((s) =>
+    s.mine === null ? [] : [s.mine.sheet],
+  )
+  const named = new Set([
+    ...(await tx.objectStore('outbox').getAll()).flatMap((w) => photosOf(w.entry)),
+    ...sheets.flatMap(photosOfSheet),
+  ])
   for (const { id, sent, keptAt } of await photos.getAll())
     if (!named.has(id) && (sent || Date.parse(now) - Date.parse(keptAt) > DAY_MS)) await photos.delete(id)
 }
@@ -83,10 +98,10 @@ async function dropLoose(outbox: Writing<'outbox'>, photos: Writing<'photos'>, n
  * no page misses it before the round is fetched again. Where no round is kept that this version can read, it only leaves.
  */
 export async function acknowledge(db: Database, w: Waiting, recordedAt: string): Promise<void> {
-  const tx = db.transaction(['outbox', 'colonies', 'photos', 'kept'], 'readwrite', STRICT)
+  const tx = db.transaction(['outbox', 'colonies', 'photos', 'kept', 'sheets'], 'readwrite', STRICT)
   const colonies = tx.objectStore('colonies')
   await tx.objectStore('outbox').delete(w.n)
-  await dropLoose(tx.objectStore('outbox'), tx.objectStore('photos'), recordedAt)
+  await dropLoose(tx, recordedAt)
   if (readable(await tx.objectStore('kept').get('round')) !== null) await join(colonies, w, recordedAt)
   await tx.done
 }

@@ -27,25 +27,29 @@ import {
   summaryOf,
   walkingOrder,
 } from '../store/index.ts'
-import type { Waiting } from './database.ts'
+import type { KeptSheet, Waiting } from './database.ts'
+import { jobsOf, type PhoneJobs } from './jobs.ts'
 
 export interface BookParts {
-  head: Pick<RoundBundle, 'settings' | 'yards' | 'past' | 'joined' | 'exposed'>
+  head: Pick<RoundBundle, 'settings' | 'yards' | 'past' | 'joined' | 'exposed'> & { viewer?: { id: string } }
   colonies: readonly RoundColony[]
   waiting: readonly Waiting[]
+  /** Removal sheets on this phone. */
+  sheets?: readonly KeptSheet[]
   today: Day
 }
 
 export interface PhoneBook extends Repository {
   /** What forms appended since the book was made, in order. */
   readonly kept: JournalRow[]
+  readonly removals: PhoneJobs
 }
 
 /** Rows that are not in the server's journal yet come after all that are. */
 const NOT_YET = 1_000_000_000
 
 /** Makes the book of a day. */
-export function bookOf({ head, colonies, waiting, today }: BookParts): PhoneBook {
+export function bookOf({ head, colonies, waiting, sheets = [], today }: BookParts): PhoneBook {
   const rows = new Map(colonies.map((c) => [c.id, [...c.rows]]))
   for (const w of waiting) if (counts(w)) add(rows, rowOf(w))
   const byId = new Map([...rows.values()].flat().map((r) => [r.entry.id, r]))
@@ -172,6 +176,11 @@ export function bookOf({ head, colonies, waiting, today }: BookParts): PhoneBook
       },
     },
     protocol: () => protocol,
+    removals: jobsOf(
+      // What another person wrote here waits for them, and is shown to nobody else.
+      sheets.map((s) => (s.mine === null || s.mine.owner.id === head.viewer?.id ? s : { ...s, mine: null })),
+      (id) => summary(id) !== null,
+    ),
   }
   return repository
 }

@@ -4,6 +4,7 @@ import { z } from 'zod'
 import { FORMAT, type RoundBundle, type RoundSettings, type RoundViewer } from '../features/offline/index.ts'
 import { ROLES } from '../people/index.ts'
 import { type Database, type Kept, type RoundHead, STRICT } from './database.ts'
+import { keepTheirs } from './sheet-outbox.ts'
 
 /** When a phone asks for the whole again, so that what was erased at the server does not stay here. */
 const WHOLE_AGAIN_HOURS = 20
@@ -47,6 +48,7 @@ const UNSAID: RoundSettings = {
   removalTypes: [],
   inspector: '',
   currency: '$',
+  agreementTerms: '',
   stands: {},
   ownRates: null,
   protocol: {},
@@ -94,8 +96,8 @@ export async function keepRound(
   bundle: RoundBundle,
   now: Date,
 ): Promise<{ head: RoundHead; changed: boolean }> {
-  const { colonies, whole, past: fresh, ...rest } = bundle
-  const tx = db.transaction(['kept', 'colonies'], 'readwrite', STRICT)
+  const { colonies, sheets = [], whole, past: fresh, ...rest } = bundle
+  const tx = db.transaction(['kept', 'colonies', 'sheets'], 'readwrite', STRICT)
   const store = tx.objectStore('colonies')
   const known = readable(await tx.objectStore('kept').get('round'))
   const fetchedAt = now.toISOString()
@@ -108,18 +110,21 @@ export async function keepRound(
   const gone = before.filter((c) => !open.has(c.id))
   for (const { id } of gone) await store.delete(id)
   for (const colony of colonies) await store.put(colony)
+  const moved = await keepTheirs(tx.objectStore('sheets'), sheets)
   const news = gone.length > 0 || colonies.some((c) => c.rows.some((r) => !entries.has(r.entry.id)))
   const newsAt = news || known === null ? fetchedAt : known.newsAt
   const next = { ...rest, past: fresh ?? known?.past ?? [], fetchedAt, wholeAt, newsAt }
   await tx.objectStore('kept').put({ key: 'round', head: next })
   await tx.done
-  return { head: next, changed: whole || gone.length > 0 || colonies.length > 0 }
+  return { head: next, changed: whole || moved || gone.length > 0 || colonies.length > 0 }
 }
 
 /** Forgets the round: whoever it was for is not signed in any more. The outbox stays. */
 export async function forgetRound(db: Database): Promise<void> {
-  const tx = db.transaction(['kept', 'colonies'], 'readwrite', STRICT)
+  const tx = db.transaction(['kept', 'colonies', 'sheets'], 'readwrite', STRICT)
   await tx.objectStore('kept').delete('round')
   await tx.objectStore('colonies').clear()
+  // They name customers: only what waits to be sent stays, for whoever wrote it.
+  await keepTheirs(tx.objectStore('sheets'), [])
   await tx.done
 }

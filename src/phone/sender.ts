@@ -59,12 +59,13 @@ export const restsOn = (w: Waiting, stuck: readonly Waiting[]): boolean =>
     (s) => s.n < w.n && ((s.entry.kind === 'intake' && s.colony === w.colony) || s.id === w.entry.replaces),
   )
 
-type Answer = 'taken' | 'refused' | 'broken' | Unheard
+export type Answer = 'taken' | 'refused' | 'broken' | Unheard
 
 /** Hands over an entry, after its photos. */
 async function hand(parts: SendParts, w: Waiting): Promise<Answer> {
+  const refuseIt: Refuse = (problems) => refuse(parts.db, w.n, problems)
   for (const id of photosOf(w.entry)) {
-    const answer = await handPhoto(parts, w, id)
+    const answer = await handPhoto(parts, id, refuseIt)
     if (answer !== 'taken') return answer
   }
   await tried(parts.db, w.n)
@@ -74,13 +75,16 @@ async function hand(parts: SendParts, w: Waiting): Promise<Answer> {
     body: JSON.stringify(w.entry),
   })
   if (typeof answer === 'string') return answer
-  if (!answer.ok) return refused(parts, w, answer)
+  if (!answer.ok) return refused(answer, refuseIt)
   if (!names(answer.body, w.id)) return 'no-answer'
   await acknowledge(parts.db, w, parts.now().toISOString())
   return 'taken'
 }
 
-async function handPhoto(parts: SendParts, w: Waiting, id: string): Promise<Answer> {
+/** What could not be taken, and why. */
+type Refuse = (problems: Problem[]) => Promise<void>
+
+export async function handPhoto(parts: SendParts, id: string, refuseIt: Refuse): Promise<Answer> {
   const kept = await photo(parts.db, id)
   // One that is not here came with an earlier version of the entry: the server has it.
   if (kept === undefined || kept.sent) return 'taken'
@@ -90,17 +94,17 @@ async function handPhoto(parts: SendParts, w: Waiting, id: string): Promise<Answ
     body: kept.bytes,
   })
   if (typeof answer === 'string') return answer
-  if (!answer.ok) return refused(parts, w, answer)
+  if (!answer.ok) return refused(answer, refuseIt)
   if ((answer.body as { kept?: unknown } | null)?.kept !== id) return 'no-answer'
   await photoSent(parts.db, id)
   return 'taken'
 }
 
-async function refused({ db }: SendParts, w: Waiting, { status, body }: Heard): Promise<Answer> {
+export async function refused({ status, body }: Heard, refuseIt: Refuse): Promise<Answer> {
   if (status >= 500) return 'broken'
   const problems = status === 413 ? TOO_LARGE : problemsIn(body)
   if (problems.length === 0) return 'no-answer'
-  await refuse(db, w.n, problems)
+  await refuseIt(problems)
   return 'refused'
 }
 

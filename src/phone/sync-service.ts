@@ -21,6 +21,7 @@ import * as outbox from './outbox.ts'
 import type { OutboxActions } from './outbox-pages.tsx'
 import { bookOf, type PhoneBook } from './repository.ts'
 import type { Base } from './round-store.ts'
+import { keepSheets, overSheet, takeOutSheet } from './sheet-outbox.ts'
 
 export interface SyncServiceParts extends LineParts {
   open: (onGone: () => void) => Promise<Database>
@@ -58,6 +59,9 @@ export function syncServiceOf(parts: SyncServiceParts): SyncService {
 
   const actions = (of: Snapshot, base: Base, today: Day): OutboxActions => ({
     waiting: of.waiting,
+    sheets: of.sheets,
+    overSheet: (id) => on((db) => overSheet(db, id)).then(changed),
+    takeOutSheet: (id) => on((db) => takeOutSheet(db, id, parts.now().toISOString())).then(changed),
     person: base.viewer.id,
     signIn: memory.standing.signIn,
     bookWithout(w) {
@@ -118,6 +122,12 @@ export function syncServiceOf(parts: SyncServiceParts): SyncService {
     const taken = await answered(request, (of, head, today) => bookOf({ ...of, head, today }))
     if (taken === null) return null
     const { answer, repository, viewer } = taken
+    const { kept: sheets } = repository.removals
+    if (sheets.length > 0) {
+      const { id, name } = viewer
+      await on((db) => keepSheets(db, sheets, { id, name }))
+      await changed()
+    }
     if (repository.kept.length > 0) {
       const [{ id, name }, keptAt] = [viewer, parts.now().toISOString()]
       const entries = repository.kept.map((row) => ({

@@ -13,6 +13,8 @@ export const BLANKS = {
   price: 'hourly or fixed price, from the sheet',
   day: 'the day planned',
   heat: 'the heat limit of your protocol',
+  warranty: 'the days in which you come back without charge',
+  deposit: 'the deposit, where there is one',
   extra: 'what is agreed for this job beside the rest',
 } as const
 export type Blank = keyof typeof BLANKS
@@ -47,24 +49,41 @@ Between {yard} and {customer}. The bees are at {address}: {bees}. Planned for {d
 - Keep people and animals out of the marked area and the windows shut until we say that the last bees are in.
 - Be the owner, or have the owner’s leave to have the building opened.
 
+# When bees come back
+
+{warranty} A new swarm that moves in later is a new job. Tell us on the day you see them.
+
+# Honey left behind
+
+Comb we cannot reach stays. Covering the smell and screening the void makes it less likely that others move in, and does not make it impossible.
+
+# Photos
+
+We take photos of the place, open and closed, to show what was done. They stay with this paper, and nobody else sees them without asking you.
+
 # When we stop
 
 Above {heat}, in wind or thunder, when wires, pipes, asbestos or weak boards come to light, or when the bees are fiercer than the place allows, we stop, close up for the time being and come back, or say no. Whoever is working decides that. Local codes stand above this paper.
 
 # Price
 
-{price}
+{price} {deposit}
 
 {extra}`
+
+const LINE = /^_+$/
 
 /** Fills in the words in braces; one that is not known stays as a line to write on. */
 export function filledTerms(template: string, words: Partial<Record<Blank, string>>): string {
   const text = template.replaceAll(/\{([a-z]+)\}/g, (whole, name: string) => {
     if (!Object.hasOwn(BLANKS, name)) return whole
-    if (name === 'extra') return words.extra ?? ''
+    if (name === 'extra' || name === 'deposit') return words[name] ?? ''
     return words[name as Blank] ?? '____________________'
   })
-  return text.replaceAll(/\n{3,}/g, '\n\n').trim()
+  return text
+    .replaceAll(/[ \t]+$/gm, '')
+    .replaceAll(/\n{3,}/g, '\n\n')
+    .trim()
 }
 
 /** Braces that nobody will fill in: a slip of the pen. */
@@ -91,10 +110,17 @@ export function priceWords(a: Agreement, currency: string): string | undefined {
   return `${amount(a.hourly, currency)} an hour for the hours worked.${expected}`
 }
 
+const warrantyWords = (days: number | undefined): string =>
+  days === undefined || days === 0
+    ? 'Coming back for bees is charged like any visit.'
+    : `If bees settle again in the same hollow within ${days} days, we come back once without charge; after that a visit is a new job.`
+
 export interface Surroundings {
   yard: string
   currency: string
   heat: string
+  /** Where the bees are, when nobody has written it down: the kind of place. */
+  bees?: string
   /** A day in words. */
   dayWords: (day: string) => string
 }
@@ -105,15 +131,26 @@ export function termsOf(template: string, s: Sheet, around: Surroundings): strin
     customer: s.job.name,
     address: s.job.address,
     yard: around.yard === '' ? undefined : around.yard,
-    bees: s.site.where,
+    bees: s.site.where ?? around.bees,
     price: priceWords(s.agreement, around.currency),
     day: s.job.plannedOn === undefined ? undefined : around.dayWords(s.job.plannedOn),
     heat: around.heat,
     extra: s.agreement.extra,
+    warranty: warrantyWords(s.agreement.warrantyDays),
+    deposit:
+      s.agreement.deposit === undefined
+        ? undefined
+        : `A deposit of ${amount(s.agreement.deposit, around.currency)} is due now and counts towards it.`,
   }
   const known = Object.fromEntries(Object.entries(words).filter(([, v]) => v !== undefined))
   return filledTerms(template, known as Partial<Record<Blank, string>>)
 }
+
+/** Blanks of a text that would still be a line to write on: nothing is signed while there is one. */
+export const openBlanks = (template: string, s: Sheet, around: Surroundings): Blank[] =>
+  (Object.keys(BLANKS) as Blank[]).filter(
+    (name) => template.includes(`{${name}}`) && LINE.test(termsOf(`{${name}}`, s, around)),
+  )
 
 export type Block = { is: 'heading' | 'text'; text: string } | { is: 'list'; items: string[] }
 

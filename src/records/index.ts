@@ -1,21 +1,31 @@
 /** What other parts may import from here; README.md explains. */
 export {
   BLANKS,
+  type Blank,
   blocksOf,
   DEFAULT_TERMS,
+  openBlanks,
   priceWords,
+  type Surroundings,
   TERMS_LIMIT,
   termsOf,
   unknownBlanks,
 } from './agreement.ts'
 export { drawingOf, FIELD, svgOf } from './drawing.ts'
+export { type Merged, mergeSheets } from './merge-sheets.ts'
 export { MOST_PERMITS, type MoveRecord, moveRecord, permitWords } from './move-out-record.ts'
 export {
   ACCESS,
   agreement,
   BEHIND,
   BYSTANDERS,
+  CALL_BACKS,
+  CALLED_ABOUT,
+  CALLERS,
+  type CallBack,
   CLEANED,
+  CLOSED_UP,
+  callBack,
   check,
   DECISIONS,
   type Decision,
@@ -24,10 +34,15 @@ export {
   FOUND_BY,
   type ForecastHour,
   HAZARDS,
+  type Job,
   job,
+  ON_THE_WAY,
+  photosOfSheet,
   SEALED,
   type Sheet,
+  SINCE,
   type Signature,
+  type Site,
   sheet,
   sheetName,
   signature,
@@ -36,3 +51,11 @@ export {
   type Work,
   work,
 } from './removal-sheet.ts'
+export {
+  type Clearance,
+  clearance,
+  type SecondName,
+  secondName,
+  TRADE_HAZARDS,
+  type TradeHazard,
+} from './said-by-others.ts'

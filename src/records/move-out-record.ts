@@ -3,11 +3,7 @@
  * outcome in the journal, which everybody in the yard reads. Every field may be empty: local rules say what is needed.
  */
 import { z } from 'zod'
-import { isDay } from '../days.ts'
-
-const day = z.string().refine(isDay, 'must be a real date written YYYY-MM-DD')
-const text = (max: number) =>
-  z.string().trim().min(1, 'must not be empty').max(max, `must be at most ${max} characters`)
+import { day, text } from './kinds.ts'
 
 /** As many papers as one move has at most. */
 export const MOST_PERMITS = 4

@@ -4,14 +4,11 @@
  */
 
 import { z } from 'zod'
-import { isDay } from '../days.ts'
 import { METHODS, QUEEN_AT_INTAKE } from '../journal/index.ts'
 import { DRAWN } from './drawing.ts'
+import { day, money, photos, several, text, time } from './kinds.ts'
+import { clearance, secondName } from './said-by-others.ts'
 
-const day = z.string().refine(isDay, 'must be a real date written YYYY-MM-DD')
-const time = z.string().regex(/^([01]\d|2[0-3]):[0-5]\d$/, 'must be a time written HH:MM')
-const text = (max: number) =>
-  z.string().trim().min(1, 'must not be empty').max(max, `must be at most ${max} characters`)
 const yesNo = z.enum(['yes', 'no', 'unknown'])
 const frames = z
   .number()
@@ -19,9 +16,9 @@ const frames = z
   .max(60, 'must be at most 60 frames')
   .multipleOf(0.25, 'must be in quarter frames (0.25, 0.5, …)')
 const temper = z.int().min(1, 'must be 1 (calm) to 5 (fierce)').max(5, 'must be 1 (calm) to 5 (fierce)')
-const money = z.number().min(0, 'must not be negative').max(1_000_000)
 const celsius = z.number().min(-30).max(60)
-const several = <T extends string>(values: readonly T[]) => z.array(z.enum(values)).max(values.length)
+/** A length of the nest, of what covers it, or of a cut. */
+const millimetres = z.number().min(0, 'must not be negative')
 
 export const FOUND_BY = ['flight', 'heat-camera', 'scope', 'listening', 'opened'] as const
 export const ACCESS = ['ground', 'step-ladder', 'ladder', 'roof', 'lift'] as const
@@ -34,6 +31,24 @@ export const VACUUMS = ['none', 'bee-vacuum', 'shop-vacuum'] as const
 export const DECISIONS = ['go', 'wait', 'refuse'] as const
 export const SEALED = ['yes', 'no', 'owner'] as const
 export const CLEANED = ['all', 'part', 'none'] as const
+/** What hangs or flies there, as far as the caller can tell. */
+export const CALLED_ABOUT = ['swarm', 'nest', 'unsure', 'wasps'] as const
+export const SINCE = ['today', 'days', 'weeks', 'months', 'years'] as const
+export const CALLERS = ['owner', 'tenant', 'neither'] as const
+/** What is left to do at the hole beside shutting the entrance and taking out the comb. */
+export const CLOSED_UP = ['void', 'smell', 'stragglers'] as const
+/** How the box travelled. */
+export const ON_THE_WAY = ['gentle', 'vent', 'strapped', 'shut'] as const
+/** Why a customer calls again. */
+export const CALL_BACKS = [
+  'bees-back',
+  'stragglers',
+  'honey',
+  'smell',
+  'new-swarm',
+  'damage',
+  'other',
+] as const
 
 /** Who called, and where. */
 export const job = z.strictObject({
@@ -48,6 +63,11 @@ export const job = z.strictObject({
   told: text(1000).optional(),
   plannedOn: day.optional(),
   plannedAt: time.optional(),
+  bees: z.enum(CALLED_ABOUT).optional(),
+  since: z.enum(SINCE).optional(),
+  caller: z.enum(CALLERS).optional(),
+  /** Sent by the caller or taken on the first look. */
+  photos,
 })
 
 /** Where the bees are and what stands between. */
@@ -73,6 +93,16 @@ export const site = z.strictObject({
   bystandersNote: text(300).optional(),
   temper: temper.optional(),
   africanized: yesNo.optional(),
+  /** The nest as heat, scope or the opening showed it. */
+  nestHighMm: millimetres.max(10_000).optional(),
+  nestWideMm: millimetres.max(10_000).optional(),
+  nestDeepMm: millimetres.max(5_000).optional(),
+  /** Where they fly in, and how far that is from the nest. */
+  entrance: text(200).optional(),
+  entranceM: z.number().min(0).max(100).optional(),
+  /** Others they use: each has to be shut. */
+  otherEntrances: text(300).optional(),
+  photos,
 })
 
 /** What customer and yard agree on, as it was signed. */
@@ -84,6 +114,11 @@ export const signature = z.strictObject({
   terms: text(14_000),
   /** A drawn name as SVG path data on a field of 600 by 200; made by this server from points (drawing.ts). */
   path: z.string().max(60_000).regex(DRAWN, 'must be path data made of M and L').optional(),
+  /** SHA-256, in hex, of the secret part of the address at which the signer finds the text. */
+  copy: z
+    .string()
+    .regex(/^[0-9a-f]{64}$/)
+    .optional(),
 })
 
 export const agreement = z.strictObject({
@@ -93,6 +128,13 @@ export const agreement = z.strictObject({
   fixed: money.optional(),
   /** What is agreed for this job beside the template. */
   extra: text(2000).optional(),
+  /** Days in which the yard comes back without charge when bees return to the same place. */
+  warrantyDays: z.int().min(0, 'must not be negative').max(3650).optional(),
+  deposit: money.optional(),
+  depositOn: day.optional(),
+  paid: money.optional(),
+  paidOn: day.optional(),
+  invoice: text(60).optional(),
   signature: signature.optional(),
 })
 
@@ -103,14 +145,18 @@ export const check = z.strictObject({
   /** The day the forecast is for, and its hours. */
   on: day.optional(),
   hours: z.array(forecastHour).max(24).optional(),
+  /** The hottest hour of the planned work, where no hours are typed. */
+  hottestC: celsius.optional(),
   from: time.optional(),
   until: time.optional(),
   cutMm: z.number().min(0, 'must not be negative').max(500).optional(),
   vacuum: z.enum(VACUUMS).optional(),
   /** Ticked items of `ITEMS` (before-cut.ts). */
   done: z.array(text(40)).max(40).optional(),
-  /** Which licensed trade cleared what, and when. */
+  /** One line for all hazards together, as sheets had it once. Shown, and clears nothing any more. */
   clearedBy: text(300).optional(),
+  clearances: z.array(clearance).max(40).optional(),
+  seconds: z.array(secondName).max(40).optional(),
 })
 
 export const decision = z.strictObject({
@@ -149,6 +195,15 @@ export const work = z.strictObject({
   temper: temper.optional(),
   sealed: z.enum(SEALED).optional(),
   cleaned: z.enum(CLEANED).optional(),
+  closedUp: several(CLOSED_UP).optional(),
+  /** Water and shade for people were there when work started. */
+  water: z.boolean().optional(),
+  onTheWay: several(ON_THE_WAY).optional(),
+  /** Hours from the box being shut to its place in the yard. */
+  boxHours: z.number().min(0).max(96).optional(),
+  boxC: celsius.optional(),
+  /** Of the place, closed up. */
+  photos,
   /** What is left to the owner. */
   left: text(500).optional(),
   /** Of the bees; goes into the colony's journal, which everybody in the yard reads. */
@@ -158,6 +213,16 @@ export const work = z.strictObject({
 /** The job ended without bees in a box. */
 export const ended = z.strictObject({ on: day, why: text(500) })
 
+/** The customer called again after the job: bees that return, honey that runs. */
+export const callBack = z.strictObject({
+  on: day,
+  what: z.enum(CALL_BACKS),
+  note: text(500).optional(),
+  by: text(120),
+  /** The day it was seen to. */
+  doneOn: day.optional(),
+})
+
 export const sheet = z.strictObject({
   job,
   site,
@@ -166,6 +231,7 @@ export const sheet = z.strictObject({
   decision: decision.optional(),
   work,
   ended: ended.optional(),
+  callBacks: z.array(callBack).max(50).optional(),
 })
 
 export type Job = z.infer<typeof job>
@@ -176,6 +242,7 @@ export type ForecastHour = z.infer<typeof forecastHour>
 export type Check = z.infer<typeof check>
 export type Decision = z.infer<typeof decision>
 export type Work = z.infer<typeof work>
+export type CallBack = z.infer<typeof callBack>
 export type Sheet = z.infer<typeof sheet>
 
 export const EMPTY_SHEET: Sheet = { job: {}, site: {}, agreement: {}, check: {}, work: {} }
@@ -183,3 +250,11 @@ export const EMPTY_SHEET: Sheet = { job: {}, site: {}, agreement: {}, check: {},
 /** What it is called in lists: the customer, else the place, else the telephone. */
 export const sheetName = (s: Sheet): string =>
   s.job.name ?? s.job.address ?? s.job.phone ?? s.site.where ?? 'Unnamed job'
+
+/** Names of all photos on a sheet. */
+export const photosOfSheet = (s: Sheet): string[] => [
+  ...(s.job.photos ?? []),
+  ...(s.site.photos ?? []),
+  ...(s.work.photos ?? []),
+  ...(s.check.clearances ?? []).flatMap((c) => (c.photo === undefined ? [] : [c.photo])),
+]

@@ -10,7 +10,7 @@ export type { SentLetter } from './letters.ts'
 export { NO_AFTER } from './no-after.ts'
 export { NO_REMOVALS } from './no-removals.ts'
 export { type Projected, project } from './project.ts'
-export type { SavedSheet } from './removals.ts'
+export type { Jobs, SavedSheet, SheetVersion } from './removals.ts'
 export type { OwnRates, SettingKey, SettingValue } from './settings.ts'
 export { matches, natural, summaryOf, walkingOrder } from './summaries.ts'
 export type {

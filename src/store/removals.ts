@@ -42,7 +42,8 @@ export interface SheetStamp {
   savedBy: string
 }
 
-export interface Removals {
+/** Sheets as pages read and write them, on the server or in a phone. */
+export interface Jobs {
   /** The last version of every sheet, the one saved last first. */
   list(): (SheetVersion & { colonies: ColonyId[] })[]
   get(id: string): SavedSheet | null
@@ -53,6 +54,9 @@ export interface Removals {
   link(id: string, colony: ColonyId, stamp: SheetStamp): void
   /** The sheet a colony came of, null when there is none. */
   ofColony(colony: ColonyId): string | null
+}
+
+export interface Removals extends Jobs {
   /** Every version of every sheet, and which colonies came of them: what an export keeps. */
   everything(): { versions: SheetVersion[]; boxes: Box[] }
   /** Takes over versions and boxes as they were; those that are here already are left. Sentences where they differ. */

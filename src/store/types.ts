@@ -10,7 +10,7 @@ import type { Joined } from './joined.ts'
 import type { Letters } from './letters.ts'
 import type { MoveRecords } from './move-records.ts'
 import type { Protocols } from './protocols.ts'
-import type { Removals } from './removals.ts'
+import type { Jobs, Removals } from './removals.ts'
 import type { Settings } from './settings.ts'
 
 export interface AppendContext {
@@ -146,6 +146,8 @@ export interface Repository {
   joined(colony: ColonySummary): Joined[]
   settings: Pick<Settings, 'get'>
   protocol(): Protocol
+  /** Removal sheets: private. */
+  removals: Jobs
 }
 
 /** What goes out of the yard about a colony: private. */

@@ -215,7 +215,19 @@ test('a job walks through its stages', () => {
     stageOf({ ...s, work: { queen: 'caged' } }, 1),
   ]
   expect(stages).toEqual(['called', 'looked-at', 'agreed', 'wait', 'go', 'worked', 'boxed'])
-  expect(stages.map(nextPart)).toEqual(['site', 'agreement', 'check', 'check', 'work', 'intake', null])
+  expect(stages.map((stage) => nextPart(stage, s))).toEqual([
+    'site',
+    'agreement',
+    'check',
+    'check',
+    'work',
+    'intake',
+    null,
+  ])
+  const swarm: Sheet = { ...s, site: { type: 'swarm' } }
+  expect(stageOf(swarm, 0)).toBe('looked-at')
+  expect(nextPart('looked-at', swarm)).toBe('check')
+  expect(stageOf(swarm, 1)).toBe('finished')
   const refused = stageOf({ ...s, decision: { is: 'refuse', by: 'B', on: '2026-06-02', unmet: [] } }, 0)
   expect(isOver(refused)).toBe(true)
 })

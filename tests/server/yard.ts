@@ -14,6 +14,8 @@ export interface Yard {
   store: Store
   /** Opens a page. */
   get: (path: string) => Promise<Answer>
+  /** Opens a page without an account. */
+  stranger: (path: string) => Promise<Response>
   /** Posts a form; a list of values is a field ticked more than once. */
   post: (path: string, fields: Record<string, string | string[]>) => Promise<Answer>
   /** Posts JSON. */
@@ -73,6 +75,7 @@ export async function yardOn(day: string, role: Role = 'operator'): Promise<Yard
     store: services.store,
     errors,
     get: (path) => ask(path, { headers: { accept: 'text/html' } }),
+    stranger: async (path) => app.request(`${base}${path}`, { headers: { accept: 'text/html' } }),
     post: (path, fields) => {
       const body = new URLSearchParams()
       for (const [name, value] of Object.entries(fields))

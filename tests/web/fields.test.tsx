@@ -6,6 +6,7 @@ import type { Part } from '../../src/features/removal/stage.ts'
 import { COMMON, FIELDS, fieldsOf } from '../../src/forms/fields.ts'
 import type { EntryKind, StandingEntry } from '../../src/journal/index.ts'
 import type { Frame } from '../../src/parts/index.ts'
+import { EMPTY_SHEET } from '../../src/records/removal-sheet.ts'
 import { written } from './entries.ts'
 
 const FRAME: Frame = {
@@ -46,6 +47,8 @@ it.each(kinds)('corrects every field that an entry of the kind %s can have', (ki
 })
 
 it.each(Object.keys(PART_FIELDS) as Part[])('shows every field of the part %s of a removal sheet', (part) => {
-  const html = String(<PartFields part={part} form={FORM} frame={FRAME} types={[]} currency="$" />)
+  const html = String(
+    <PartFields part={part} form={FORM} frame={FRAME} sheet={EMPTY_SHEET} types={[]} currency="$" />,
+  )
   expect([...namesIn(html)]).toEqual(expect.arrayContaining(Object.keys(PART_FIELDS[part])))
 })

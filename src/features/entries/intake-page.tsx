@@ -10,7 +10,7 @@ export interface IntakeProps {
   yards: string[]
   types: string[]
   /** Filled from a removal sheet: its name and page, and where the form is posted. */
-  sheet?: { name: string; path: string; action: string }
+  sheet?: { name: string; path: string; action: string; advice: string[] }
 }
 
 export const intakeLabel = (field: string): string =>
@@ -30,12 +30,27 @@ export const IntakePage = (p: IntakeProps) => (
       p.sheet === undefined ? (
         <RemovalCautions />
       ) : (
-        <p class="soft">
-          Filled from the removal sheet. Still to say: the tag on the box, the yard and the stand.
-        </p>
+        <>
+          <p class="soft">
+            Filled from the removal sheet. Still to say: the tag on the box, the yard and the stand.
+          </p>
+          {p.sheet.advice.length === 0 ? null : (
+            <div class="notice">
+              {p.sheet.advice.map((sentence) => (
+                <p>{sentence}</p>
+              ))}
+            </div>
+          )}
+        </>
       )
     }
   >
-    <IntakeFields form={p.form} frame={p.frame} yards={p.yards} types={p.types} />
+    <IntakeFields
+      form={p.form}
+      frame={p.frame}
+      yards={p.yards}
+      types={p.types}
+      told={p.sheet !== undefined}
+    />
   </FormPage>
 )

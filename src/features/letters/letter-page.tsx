@@ -1,57 +1,29 @@
 /** The letter as a customer opens it, without an account: nothing on it leads into the book. */
 import type { Child } from 'hono/jsx'
 import { type Day, dayWords, inWordsWithYear } from '../../days.ts'
+import { BarePage, type Frame } from '../../parts/index.ts'
 import type { Letter } from './letter.ts'
 
-type Built = (source: string) => string | null
-
-interface SheetProps {
-  title: string
-  built: Built
-  children?: Child
-}
-
-/** A page of its own: no masthead, no ways, not to be found by search. */
-const Sheet = ({ title, built, children }: SheetProps) => {
-  const style = built('styles/index.css')
-  const print = built('islands/print.ts')
-  return (
-    <html lang="en">
-      <head>
-        <meta charset="utf-8" />
-        <meta name="viewport" content="width=device-width, initial-scale=1" />
-        <meta name="robots" content="noindex, nofollow, noarchive" />
-        <meta name="color-scheme" content="light dark" />
-        <title>{title}</title>
-        <link rel="icon" href="/icon.svg" type="image/svg+xml" />
-        {style === null ? null : <link rel="stylesheet" href={style} />}
-        {print === null ? null : <script type="module" src={print} />}
-      </head>
-      <body>
-        <main id="main">{children}</main>
-      </body>
-    </html>
-  )
-}
+type Built = Frame['built']
 
 export const LetterPage = (p: { letter: Letter; words: string | null; built: Built }) => (
-  <Sheet title={p.letter.title} built={p.built}>
+  <BarePage title={p.letter.title} built={p.built}>
     <LetterSheet letter={p.letter} words={p.words} level={1} />
     <p class="letter-print">
       <button class="button" type="button" id="print" hidden>
         Print
       </button>
     </p>
-  </Sheet>
+  </BarePage>
 )
 
 export const NoLetterPage = ({ built }: { built: Built }) => (
-  <Sheet title="No letter here" built={built}>
+  <BarePage title="No letter here" built={built}>
     <article class="letter">
       <h1>There is no letter at this address</h1>
       <p>It may have been mistyped, or taken back. Ask whoever gave it to you for a new one.</p>
     </article>
-  </Sheet>
+  </BarePage>
 )
 
 /** The letter itself; also in the preview, where the page has a heading of its own. */

@@ -4,6 +4,7 @@ export {
   type OutboxItem,
   OutboxPage,
   type OwnItem,
+  type SheetItem,
   SignOutPage,
   TakeOutPage,
   UnlistedPage,
@@ -13,6 +14,7 @@ export {
   type RoundBundle,
   type RoundColony,
   type RoundSettings,
+  type RoundSheet,
   type RoundViewer,
 } from './round-bundle.ts'
 export { offline } from './route.tsx'

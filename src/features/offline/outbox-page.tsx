@@ -41,18 +41,31 @@ export interface TheirItem extends Kept {
 
 export type OutboxItem = OwnItem | TheirItem
 
+/** A removal sheet that waits. */
+export interface SheetItem {
+  id: string
+  owner: string
+  keptAt: string
+  /** Null where it is another person's: it names a customer. */
+  own: { name: string; problems: FormState['problems'] } | null
+}
+
 export interface OutboxProps {
   frame: Frame
   items: OutboxItem[]
+  sheets?: SheetItem[]
   /** The session has ended. */
   signIn?: boolean
 }
 
-export const OutboxPage = ({ frame, items, signIn = false }: OutboxProps) => (
+export const OutboxPage = ({ frame, items, sheets = [], signIn = false }: OutboxProps) => (
   <Layout frame={frame} title="Without signal">
-    <h1>{items.length === 0 ? 'Nothing waits to be sent' : title(items)}</h1>
+    <h1>{items.length + sheets.length === 0 ? 'Nothing waits to be sent' : title(items, sheets)}</h1>
     {signIn ? <SignInFirst /> : null}
-    {items.length === 0 ? (
+    {sheets.length === 0 ? null : <Sheets sheets={sheets} frame={frame} />}
+    {items.length === 0 && sheets.length > 0 ? (
+      <SendNow signIn={signIn} />
+    ) : items.length === 0 ? (
       <p>Everything written down in this browser is in the yard’s book.</p>
     ) : (
       <>
@@ -66,12 +79,8 @@ export const OutboxPage = ({ frame, items, signIn = false }: OutboxProps) => (
           )}
         </ol>
         <div class="buttons">
-          {signIn || items.every((i) => i.state !== 'waiting') ? null : (
-            <form method="post" action="/outbox/send">
-              <button class="button button-do" type="submit">
-                Send now
-              </button>
-            </form>
+          {items.every((i) => i.state !== 'waiting') && sheets.length === 0 ? null : (
+            <SendNow signIn={signIn} />
           )}
           {items.every((i) => i.state === 'theirs') ? null : (
             <a class="button button-plain" href="/outbox/entries.json" download>
@@ -85,9 +94,62 @@ export const OutboxPage = ({ frame, items, signIn = false }: OutboxProps) => (
   </Layout>
 )
 
-function title(items: OutboxItem[]): string {
-  const refused = items.filter((i) => i.state === 'refused').length
-  const waiting = items.length - refused
+const SendNow = ({ signIn }: { signIn: boolean }) =>
+  signIn ? null : (
+    <form method="post" action="/outbox/send">
+      <button class="button button-do" type="submit">
+        Send now
+      </button>
+    </form>
+  )
+
+const Sheets = ({ sheets, frame }: { sheets: SheetItem[]; frame: Frame }) => (
+  <ol class="lines outbox">
+    {sheets.map((s) => (
+      <li>
+        {s.own === null ? (
+          <p>
+            A removal sheet of {s.owner}. <span class="soft">It goes when {s.owner} signs in again.</span>
+          </p>
+        ) : (
+          <>
+            <p>
+              <a class="tall" href={`/removals/${s.id}`}>
+                <b>{s.own.name}</b>
+              </a>
+              , removal sheet.{' '}
+              <span class="soft">Kept {instantWords(s.keptAt, frame.zone, frame.today)}.</span>
+            </p>
+            {s.own.problems.length === 0 ? null : (
+              <>
+                <p class="problem">
+                  Not accepted: {s.own.problems.map((p) => sentenceOf('', p.message)).join(' ')}.
+                </p>
+                <div class="buttons">
+                  <form method="post" action={`/outbox/sheet/${s.id}/over`}>
+                    <button class="button" type="submit">
+                      Put mine over theirs
+                    </button>
+                  </form>
+                  <form method="post" action={`/outbox/sheet/${s.id}/take-out`}>
+                    <button class="button button-late" type="submit">
+                      Take mine out
+                    </button>
+                  </form>
+                </div>
+              </>
+            )}
+          </>
+        )}
+      </li>
+    ))}
+  </ol>
+)
+
+function title(items: OutboxItem[], sheets: SheetItem[]): string {
+  const refused =
+    items.filter((i) => i.state === 'refused').length + sheets.filter((s) => s.own?.problems.length).length
+  const waiting = items.length + sheets.length - refused
   if (refused === 0) return `${waiting} waiting to be sent`
   return waiting === 0 ? `${refused} not accepted` : `${waiting} waiting to be sent, ${refused} not accepted`
 }

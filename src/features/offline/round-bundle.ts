@@ -15,6 +15,7 @@ import {
   joinings,
   type Repository,
   type SettingValue,
+  type SheetVersion,
   type TaggedRow,
 } from '../../store/index.ts'
 
@@ -33,6 +34,7 @@ export const ROUND_SETTINGS = [
   'removalTypes',
   'inspector',
   'currency',
+  'agreementTerms',
   'stands',
   'ownRates',
   'protocol',
@@ -50,6 +52,9 @@ export interface RoundColony {
   rows: JournalRow[]
 }
 
+/** A removal sheet with the colonies that came of it. */
+export type RoundSheet = SheetVersion & { colonies: string[] }
+
 export interface RoundBundle {
   format: typeof FORMAT
   /** Order number of the newest entry in it; asked again with it, only what changed is sent. */
@@ -65,6 +70,8 @@ export interface RoundBundle {
   /** All of them, or those with something new since the number asked with. */
   colonies: RoundColony[]
   whole: boolean
+  /** Sheets of the jobs of today and tomorrow, and of those begun and not over: all of them, every time. None for helpers. */
+  sheets?: RoundSheet[]
   /** Of colonies that have left: what happened at them lately, in brief, for reckoning how long boxes take. Only with a whole. */
   past?: Happening[]
   /** What was united into colonies in the yard; those that were united have left, and the phone knows them no more. */
@@ -103,9 +110,23 @@ export function roundBundle(book: Repository, { viewer, zone, today, since }: Ro
       .map((id) => ({ id, rows: book.colony(id)?.journal ?? [] })),
     whole: touched === null,
     joined: joinings(book, book.colonies({ open: true })),
+    sheets: sheetsFor(book, today),
     exposed: exposedIn(book),
     ...(touched === null ? { past: pastOf(book, today, new Set(open)) } : {}),
   }
+}
+
+/** Days after its day in which a job that is not over stays on the phone: its intake may be logged the day after. */
+const LATE_DAYS = 3
+
+/** Jobs of today and tomorrow, those of the last days that are not over, and calls that came in today. */
+function sheetsFor(book: Repository, today: Day): RoundSheet[] {
+  const [from, to] = [addDays(today, -LATE_DAYS), addDays(today, 1)]
+  return book.removals.list().filter(({ sheet: { job, ended, decision }, colonies }) => {
+    const over = colonies.length > 0 || ended !== undefined || decision?.is === 'refuse'
+    const day = job.plannedOn ?? job.calledOn
+    return day !== undefined && day <= to && (day >= today || (day >= from && !over))
+  })
 }
 
 const exposedIn = (book: Repository): Record<string, Exposure> =>

@@ -1,59 +1,38 @@
-/** What to check first, on every page that sends somebody up a ladder or into a wall. */
+/** Cautions where the act happens: only what this job asks for, in the fewest words. */
 
 import type { Sheet } from '../../records/index.ts'
-import { climbs, cuts, tradesNeeded, WIRES_BEHIND, wiresToClear } from './before-cut.ts'
+import { cuts, tradesNeeded } from './hazards.ts'
+import { climbs, fierce } from './people.ts'
 
-export const FirstCheck = ({ sheet }: { sheet: Sheet }) => {
-  const trades = tradesNeeded(sheet)
-  const { clearedBy } = sheet.check
-  return (
-    <aside class="first-check" aria-label="Check first">
-      <h2>Check first</h2>
-      <ul>
-        {clearedBy === undefined ? (
-          trades.map((t) => (
-            <li>
-              <strong>Stop</strong>: {t}.
-            </li>
-          ))
-        ) : trades.length === 0 ? null : (
-          <li>
-            Cleared by {clearedBy}: {trades.join('; ')}. Look again, and stop when anything else comes to
-            light.
-          </li>
-        )}
-        {wiresToClear(sheet) ? <li>{WIRES_BEHIND}.</li> : null}
-        <li>Stings: who is allergic, where is the adrenaline, who calls for help. Never alone.</li>
-        {climbs(sheet) || sheet.site.access === undefined ? (
-          <li>
-            Ladder or roof: a second person, firm ground, three points of contact; nobody reaches out
-            sideways.
-          </li>
-        ) : null}
-        {cuts(sheet) ? (
-          <li>
-            Before anything goes into the surface: wires, gas, water and flues located. Live wires, pipes,
-            asbestos, lead paint: stop and call the licensed trade.
-          </li>
-        ) : null}
-        <li>Heat: water and shade, for people and for boxed bees. Smoker: no dry grass, no dust.</li>
-        <li>Heavy comb and boxes: two people, straight backs.</li>
-        {sheet.site.sprayed === 'yes' ? (
-          <li>
-            <strong>Sprayed</strong>: gloves, no comb and no honey kept, none of it fed, robbers kept off the
-            waste.
-          </li>
-        ) : null}
-        {sheet.site.africanized === 'yes' || (sheet.site.temper ?? 0) >= 4 ? (
-          <li>
-            Fierce bees: people and animals out of the whole plot; local rules decide whether they may be
-            moved.
-          </li>
-        ) : null}
+export const FirstCheck = ({ sheet }: { sheet: Sheet }) => (
+  <aside class="first-check" aria-label="Check first">
+    <h2>Check first</h2>
+    <ul>
+      {tradesNeeded(sheet).map((t) => (
         <li>
-          Registration, removal, transport and building rules differ from place to place: local codes decide.
+          <strong>Stop</strong>: {t}.
         </li>
-      </ul>
-    </aside>
-  )
-}
+      ))}
+      <li>Stings: who is allergic, where is the adrenaline, who calls for help. Never alone.</li>
+      {climbs(sheet) || sheet.site.access === undefined ? (
+        <li>Ladder or roof: a second person, firm ground, three points of contact; nobody reaches out.</li>
+      ) : null}
+      {cuts(sheet) ? (
+        <li>Wires, pipes, asbestos or lead paint come to light: stop, and call the licensed trade.</li>
+      ) : null}
+      <li>
+        Water and shade, for people and boxed bees. No smoker in dry grass or dust. Heavy boxes: two people.
+      </li>
+      {sheet.site.sprayed === 'yes' ? (
+        <li>
+          <strong>Sprayed</strong>: gloves; no comb and no honey kept or fed; robbers kept off the waste.
+        </li>
+      ) : null}
+      {fierce(sheet) ? (
+        <li>
+          <strong>Fierce bees</strong>: everybody 100 m (330 ft) away or shut indoors, a car to get into.
+        </li>
+      ) : null}
+    </ul>
+  </aside>
+)

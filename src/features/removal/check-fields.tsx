@@ -1,33 +1,65 @@
-/** What is looked at before the cut: forecast, depth, vacuum, and what somebody ticks off with their own eyes. */
+/** Before the cut: heat, depth, how the bees come off, and what somebody taps with their own eyes on it. */
 
-import { type DrawnIn, Fields, Group, idOf, one } from '../../forms/index.ts'
+import { Fields, idOf, many, one } from '../../forms/index.ts'
 import { unitOf } from '../../words/index.ts'
-import { PART_FIELDS } from './fields.ts'
+import { DECISION_FIELDS, PART_FIELDS } from './fields.ts'
+import { Folded } from './folded.tsx'
 import { FORECAST_ROWS } from './form.ts'
+import { cuts } from './hazards.ts'
+import { TICKED } from './item.ts'
+import type { PartFieldsProps } from './part-fields.tsx'
+import { AS_TOLD, notAsked } from './people.ts'
+import { TICKS } from './words.ts'
 
-export const CheckFields = (p: DrawnIn) => (
-  <>
-    <Group legend="Heat">
-      <Fields {...p} of={PART_FIELDS.check} show={[['on', 'from', 'until']]} />
-      <Forecast {...p} />
-    </Group>
-    <Group legend="The cut">
-      <Fields {...p} of={PART_FIELDS.check} show={['cutMm', 'clearedBy', 'vacuum']} />
-    </Group>
-    <Group legend="Seen with your own eyes">
-      <Fields {...p} of={PART_FIELDS.check} show={['done']} />
-    </Group>
-  </>
+export const CheckFields = (p: PartFieldsProps) => {
+  const cut = cuts(p.sheet)
+  return (
+    <>
+      <Fields {...p} of={PART_FIELDS.check} show={[cut ? ['hottestC', 'cutMm'] : 'hottestC']} />
+      {cut ? <Fields {...p} of={PART_FIELDS.check} show={['vacuum']} /> : null}
+      <Checklist {...p} />
+      <Folded legend="Forecast by the hour" form={p.form} fields={HOURS}>
+        <Fields {...p} of={PART_FIELDS.check} show={[['on', 'from', 'until']]} />
+        <Forecast {...p} />
+      </Folded>
+      <Folded
+        legend="Somebody else decides, or a reason"
+        form={p.form}
+        fields={['reason']}
+        open={p.form.problems.some((x) => x.field === 'by')}
+      >
+        <Fields {...p} of={DECISION_FIELDS} show={['by', 'reason']} />
+      </Folded>
+    </>
+  )
+}
+
+const HOURS = Array.from({ length: FORECAST_ROWS }, (_, i) => `hours.${i}.c`)
+
+/** Only what this job asks for, each with what it takes to be so. */
+const Checklist = ({ form, sheet }: PartFieldsProps) => (
+  <fieldset class="field choices checklist" id={idOf('done')}>
+    <legend>Tap what is so now, seen with your own eyes</legend>
+    {TICKED.filter((id) => notAsked(id, sheet) === undefined).map((id) => (
+      <label class="tap">
+        <input type="checkbox" name="done" value={id} checked={many(form.typed, 'done').includes(id)} />
+        <span>
+          <b>{TICKS[id]}</b>
+          <small>{AS_TOLD[id]}</small>
+        </span>
+      </label>
+    ))}
+  </fieldset>
 )
 
 /** Hours and temperatures side by side; a row without a temperature counts for nothing. */
-const Forecast = ({ form, frame }: DrawnIn) => {
+const Forecast = ({ form, frame }: PartFieldsProps) => {
   const { symbol } = unitOf(frame.units, 'temperature')
   const bad = (name: string) => form.problems.find((p) => p.field === name)?.message
   return (
     <div class="field">
       <p class="forecast-title" id="forecast-label">
-        Forecast by the hour: time, then {symbol}
+        Time, then {symbol}
       </p>
       <ul class="forecast" aria-labelledby="forecast-label">
         {Array.from({ length: FORECAST_ROWS }, (_, i) => {

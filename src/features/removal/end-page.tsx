@@ -1,6 +1,7 @@
 /** Ending a job without a removal, and erasing a sheet. */
-import { type FormState, NoteField, ProblemSummary } from '../../forms/index.ts'
-import { type Frame, Layout } from '../../parts/index.ts'
+import { Fields, type FormState, NoteField, ProblemSummary } from '../../forms/index.ts'
+import { FormPage, type Frame, Layout } from '../../parts/index.ts'
+import { CALL_BACK_FIELDS } from './fields.ts'
 
 interface EndProps {
   frame: Frame
@@ -31,6 +32,22 @@ export const RemovalEndPage = ({ frame, form, path, name }: EndProps) => (
       </div>
     </form>
   </Layout>
+)
+
+/** The customer called again: an entry on the job, counted in the review by kind of removal. */
+export const CallBackPage = ({ frame, form, path, name }: EndProps) => (
+  <FormPage
+    frame={frame}
+    title="They called again"
+    form={form}
+    action={`${path}/call-back`}
+    back={{ href: path, label: name }}
+    button="Save"
+    labels={(field) => CALL_BACK_FIELDS[field as 'on']?.label ?? ''}
+    ids={[]}
+  >
+    <Fields form={form} frame={frame} of={CALL_BACK_FIELDS} show={['what', 'on', 'note']} />
+  </FormPage>
 )
 
 export const RemovalErasePage = ({

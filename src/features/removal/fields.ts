@@ -3,46 +3,75 @@
  * a form is its path in the part.
  */
 
-import { ALONG, type FieldSpecs, spec, TAKEN } from '../../forms/index.ts'
+import { ALONG, type FieldSpec, type FieldSpecs, spec, TAKEN } from '../../forms/index.ts'
 import { removalTypes, TEMPER } from '../../words/index.ts'
+import { TICKED } from './item.ts'
 import type { Part } from './stage.ts'
 import {
   BEHIND_IT,
   BYSTANDER,
+  CALLED_BACK,
+  CALLER,
   CLEAN,
+  CLOSED,
   DECIDE,
   FOUND,
   HAZARD,
+  HOW_LONG,
   PRICING,
   SEAL,
   TICKS,
   VACUUM,
+  WATER,
+  WAY,
   WAY_UP,
   YES_NO,
 } from './words.ts'
 
-const { choice, day, lines, list, number, score, text, time } = spec
+const { choice, day, lines, list, number, score, text, time, whole, yesNo } = spec
+
+/** Pictures that are kept with the sheet, and seen by whoever may open it. */
+const photos = (label: string): FieldSpec => ({
+  as: 'photos',
+  label,
+  hint: 'Only beekeepers and operators see them. Where they were taken is left out.',
+})
+
+/** What is seen or told of the place at the call already: asked there, kept with the site. */
+export const TRIAGE = {
+  access: choice('How high', WAY_UP, 3, { asks: 'How high, and how one gets there' }),
+  heightM: number('Height', { quantity: 'height', max: 100 }),
+  sprayed: choice('Sprayed', YES_NO, 4, { asks: 'Has anybody sprayed or foamed them?' }),
+  sprayedNote: text('With what, and when', { maxlength: 300, wide: true }),
+  bystanders: list('Who is about', BYSTANDER, 3, {
+    asks: 'Who is about? Is anybody allergic?',
+    hint: 'In the house, next door, in the street.',
+  }),
+  bystandersNote: text('More about them', { maxlength: 300, wide: true }),
+} satisfies FieldSpecs
 
 export const PART_FIELDS = {
   job: {
+    /** A removal type, or why it is none: read apart (call.ts). */
+    what: choice('What it is', removalTypes(), 3, {
+      asks: 'What do they see?',
+      other: { label: 'Another kind', inputmode: 'text', maxlength: 40 },
+    }),
+    since: choice('Since when', HOW_LONG, 3),
+    ...TRIAGE,
+    caller: choice('Who calls', CALLER, 3, { asks: 'Who calls: owner or tenant?' }),
     name: text('Name', { maxlength: 120 }),
     phone: text('Telephone', { maxlength: 60 }),
     email: text('E-mail', { maxlength: 200 }),
     address: text('Address', { asks: 'Address of the bees', maxlength: 300, wide: true }),
     wayIn: lines('The way in', { hint: 'Gate, parking, key, dog.', maxlength: 500, rows: 2 }),
     calledOn: day('Day of the call'),
-    told: lines('What they see', {
-      asks: 'What they see, and since when',
-      hint: 'Where do they go in and out? How many? Has anybody sprayed?',
-      maxlength: 1000,
-    }),
+    told: lines('What they see', { asks: 'What they say', maxlength: 1000, rows: 2 }),
     plannedOn: day('Day planned'),
     plannedAt: time('Time planned', { asks: 'Time' }),
+    photos: photos('Photos'),
   },
   site: {
-    type: choice('Kind of removal', removalTypes(), 3, {
-      other: { label: 'Another kind', inputmode: 'text', maxlength: 40 },
-    }),
     where: text('Where the bees are', {
       asks: 'Where, in words',
       hint: 'In the wall left of the porch, above the window.',
@@ -50,60 +79,77 @@ export const PART_FIELDS = {
       wide: true,
     }),
     foundBy: list('How that was found', FOUND, 3),
-    foundNote: text('More about it', { asks: 'How large, how far it reaches', maxlength: 500, wide: true }),
-    access: choice('How one gets there', WAY_UP, 3),
-    heightM: number('Height', { quantity: 'height', max: 100 }),
+    foundNote: text('More about it', { asks: 'Where heat and scope showed it', maxlength: 500, wide: true }),
+    nestHighMm: number('Height of the nest', {
+      asks: 'Nest, high',
+      quantity: 'length',
+      max: 10_000,
+      maxlength: 10,
+    }),
+    nestWideMm: number('Width of the nest', { asks: 'wide', quantity: 'length', max: 10_000, maxlength: 10 }),
+    nestDeepMm: number('Depth of the nest', { asks: 'deep', quantity: 'length', max: 5000, maxlength: 10 }),
+    entrance: text('Entrance', { asks: 'Where they fly in', maxlength: 200 }),
+    entranceM: number('From entrance to nest', { quantity: 'height', max: 100 }),
+    otherEntrances: text('Other entrances', { hint: 'Each has to be shut.', maxlength: 300, wide: true }),
     surface: text('What is cut', { hint: 'Siding, plaster, boards.', maxlength: 120 }),
     sheathingMm: number('Thickness of the sheathing', {
-      hint: 'Measured at an edge or a drilled hole.',
+      asks: 'How thick it is',
+      hint: 'At an edge or a drilled hole.',
       quantity: 'length',
       max: 500,
       maxlength: 10,
     }),
     behind: list('Behind the surface', BEHIND_IT, 3, {
       asks: 'What runs behind it',
-      hint: 'Ask, trace from outlets and taps, use a detector. Wires, gas and flues: the licensed trade first.',
+      hint: 'Ask, trace from outlets and taps, use a detector. What is tapped here waits for its trade.',
     }),
     hazards: list('Hazards', HAZARD, 3, {
-      hint: 'Asbestos or lead paint suspected: nothing is cut, broken or swept until a licensed contractor has tested it.',
+      asks: 'On it and around it',
+      hint: 'Suspected is enough: nothing is cut, broken or swept before a licensed contractor has tested it.',
     }),
     old: choice('Built before 1980', YES_NO, 4, { asks: 'Built before 1980?' }),
     behindNote: text('More about it', { maxlength: 500, wide: true }),
-    sprayed: choice('Sprayed', YES_NO, 4, { asks: 'Have they been sprayed or foamed?' }),
-    sprayedNote: text('With what, and when', { maxlength: 300, wide: true }),
-    bystanders: list('Bystanders', BYSTANDER, 3, { asks: 'Who is about' }),
-    bystandersNote: text('More about them', { maxlength: 300, wide: true }),
     temper: score('Temper', TEMPER, 3, { min: 1, max: 5 }),
     africanized: choice('Africanized bees established here', YES_NO, 4, {
       asks: 'Are Africanized bees established here?',
-      hint: 'Local rules decide what may be moved and where to.',
     }),
+    photos: photos('Photos'),
   },
   agreement: {
     pricing: choice('Price', PRICING, 3, { asks: 'How it is priced' }),
     hourly: number('Price of an hour', { asks: 'By the hour', max: 1_000_000, maxlength: 10 }),
     hours: number('Hours expected', { max: 1000 }),
     fixed: number('Fixed price', { max: 1_000_000, maxlength: 10 }),
-    extra: lines('Agreed for this job', { hint: 'Stands at the end of the agreement.' }),
+    warrantyDays: whole('Days of coming back', {
+      asks: 'Coming back without charge, for',
+      unit: 'days',
+      max: 3650,
+    }),
+    deposit: number('Deposit', { max: 1_000_000, maxlength: 10 }),
+    depositOn: day('Deposit paid on'),
+    paid: number('Paid', { max: 1_000_000, maxlength: 10 }),
+    paidOn: day('Paid on'),
+    invoice: text('Invoice number', { maxlength: 60 }),
+    extra: lines('Agreed for this job', { hint: 'Stands at the end of the agreement.', rows: 2 }),
   },
   check: {
     on: day('Day of the forecast'),
+    hottestC: number('Hottest hour while you work', { quantity: 'temperature', min: -30, max: 60 }),
     from: time('Work from'),
     until: time('Work until', { asks: 'until' }),
     cutMm: number('Cutting depth', {
       asks: 'Blade set to',
-      hint: 'No deeper than the sheathing and the small margin of the protocol.',
       quantity: 'length',
       max: 500,
       maxlength: 10,
     }),
     vacuum: choice('How the bees come off', VACUUM, 2),
-    done: list('Checked', TICKS, 2, { asks: 'Tick what is so now' }),
-    clearedBy: text('Cleared by the licensed trade', {
-      hint: 'Who, what, when; where wires, gas, asbestos, lead or weak beams were found.',
-      maxlength: 300,
-      wide: true,
-    }),
+    done: list(
+      'Checked',
+      TICKED.map((value) => ({ value, label: TICKS[value] })),
+      2,
+      { asks: 'Tap what is so now' },
+    ),
   },
   work: {
     on: day('Day of the removal', { past: true }),
@@ -112,32 +158,58 @@ export const PART_FIELDS = {
     boxedAt: time('Boxed'),
     leftAt: time('Left'),
     ...TAKEN,
+    water: yesNo('Water and shade for people', WATER, 3),
     queenFoundAt: time('Queen found at', { asks: 'Found at' }),
     ...ALONG,
+    cleaned: choice('Comb and honey taken out', CLEAN, 4),
     sealed: choice('The entrance', SEAL, 2),
-    cleaned: choice('The comb', CLEAN, 4, { asks: 'The comb taken out' }),
+    closedUp: list('Closed up', CLOSED, 3),
+    photos: photos('Photo of it closed'),
     left: text('Left to the owner', {
       hint: 'Closing up, repair: said to whom.',
       maxlength: 500,
       wide: true,
     }),
+    onTheWay: list('On the way', WAY, 2),
+    boxHours: number('Hours in the box', { unit: 'hours', max: 96 }),
+    boxC: number('Temperature in the box', { quantity: 'temperature', min: -30, max: 60 }),
     note: lines('Note about the bees', {
-      hint: 'Goes into the colony’s journal, which everybody in the yard reads: nothing about the customer.',
+      hint: 'Helpers read this: it goes into the colony’s journal. Nothing about the customer.',
       maxlength: 1500,
     }),
   },
 } satisfies Record<Part, FieldSpecs>
 
+/** A clearance of one hazard. */
+export const CLEARANCE_FIELDS = {
+  who: text('Who cleared it', { maxlength: 120, required: true }),
+  licence: text('Licence or company', { maxlength: 120, required: true }),
+  on: day('Cleared on', { past: true, required: true }),
+} satisfies FieldSpecs
+
+/** A second person answers for one item. */
+export const SECOND_FIELDS = {
+  by: text('Second person', { maxlength: 120, required: true }),
+  reason: text('Why it may begin all the same', { maxlength: 500, wide: true, required: true }),
+} satisfies FieldSpecs
+
+export const CALL_BACK_FIELDS = {
+  what: choice('Why they call', CALLED_BACK, 3),
+  on: day('Called on', { past: true, required: true }),
+  note: text('More about it', { maxlength: 500, wide: true }),
+} satisfies FieldSpecs
+
 export const DECISION_FIELDS = {
   is: choice('Decision', DECIDE, 3),
   by: text('Who decides', {
-    hint: 'By name: the one who answers for it at the wall.',
+    hint: 'The one who answers for it at the wall.',
     maxlength: 120,
     required: true,
   }),
   reason: lines('Reason', {
-    hint: 'Needed to go while something is unmet, and to refuse.',
+    hint: 'To refuse, or to go while something is unmet.',
     maxlength: 1000,
+    rows: 2,
   }),
 } satisfies FieldSpecs
 

@@ -1,5 +1,6 @@
 /** The hours of the forecast that somebody typed in, against the protocol's heat limit. */
 import type { ForecastHour, Sheet } from '../../records/index.ts'
+import type { Facts } from './item.ts'
 
 /** How quantities are written, in the yard's units. */
 export interface Shows {
@@ -7,10 +8,8 @@ export interface Shows {
   depth: (mm: number) => string
 }
 
-interface Told {
-  state: 'met' | 'unmet' | 'unsaid'
-  why: string
-}
+/** Hours that a forecast may end before the work does: hotter ones could hide there (judgement). */
+const GAP_HOURS = 3
 
 /** Stretches of hours at or under the limit, '06:00 to 10:00', in order. An hour stands until the next one typed. */
 export function underLimit(hours: readonly ForecastHour[], limitC: number): string[] {
@@ -38,13 +37,27 @@ export function workingHours(s: Sheet): ForecastHour[] {
 }
 
 /** Whether the planned hours stay at or under the limit. */
-export function heatOf(s: Sheet, limitC: number, shows: Shows): Told {
-  const { hours = [], on, from, until } = s.check
+export function heatOf(s: Sheet, limitC: number, shows: Shows): Facts {
+  const { hours = [], on, hottestC } = s.check
   const limit = shows.temperature(limitC)
-  if (hours.length === 0)
-    return { state: 'unsaid', why: `Type in the forecast hours: above ${limit} nothing is cut out.` }
+  if (hours.length === 0 && hottestC === undefined)
+    return { state: 'unsaid', why: `How hot does it get while you work? Above ${limit} nothing is cut out.` }
   if (on !== undefined && s.job.plannedOn !== undefined && on !== s.job.plannedOn)
     return { state: 'unsaid', why: 'The forecast is for another day than the one planned.' }
+  if (hottestC !== undefined && hottestC > limitC)
+    return {
+      state: 'unmet',
+      why: `${shows.temperature(hottestC)} while you work, over the limit of ${limit}. Begin earlier, another day, or refuse. ${LOSERS}`,
+    }
+  if (hours.length > 0) return hoursUnder(s, limitC, shows)
+  return { state: 'met', why: `Up to ${shows.temperature(hottestC ?? limitC)}; the limit is ${limit}.` }
+}
+
+const LOSERS = 'Bees, brood and people lose in the heat.'
+
+function hoursUnder(s: Sheet, limitC: number, shows: Shows): Facts {
+  const { hours = [], from, until } = s.check
+  const limit = shows.temperature(limitC)
   const working = workingHours(s)
   const cooler = underLimit(hours, limitC)
   const instead =
@@ -57,12 +70,22 @@ export function heatOf(s: Sheet, limitC: number, shows: Shows): Told {
       why: `No forecast hour falls between ${from ?? 'the start'} and ${until ?? 'the end'}.`,
     }
   const first = working.find((h) => h.c > limitC)
-  if (first === undefined)
-    return { state: 'met', why: `Up to ${shows.temperature(hottest(working))}; the limit is ${limit}.` }
-  return {
-    state: 'unmet',
-    why: `${shows.temperature(first.c)} at ${first.at}, over the limit of ${limit}. ${instead} Bees, brood and people lose in the heat.`,
-  }
+  if (first !== undefined)
+    return {
+      state: 'unmet',
+      why: `${shows.temperature(first.c)} at ${first.at}, over the limit of ${limit}. ${instead} ${LOSERS}`,
+    }
+  const last = working.at(-1)
+  if (until !== undefined && last !== undefined && hoursLater(last.at, until) > GAP_HOURS)
+    return {
+      state: 'unsaid',
+      why: `The forecast ends at ${last.at}, the work at ${until}: type the hours between.`,
+    }
+  return { state: 'met', why: `Up to ${shows.temperature(hottest(working))}; the limit is ${limit}.` }
 }
+
+/** Hours from one time of the day to a later one. */
+const hoursLater = (from: string, to: string): number =>
+  Number(to.slice(0, 2)) + Number(to.slice(3)) / 60 - Number(from.slice(0, 2)) - Number(from.slice(3)) / 60
 
 const hottest = (hours: readonly ForecastHour[]): number => Math.max(...hours.map((h) => h.c))

@@ -2,9 +2,20 @@
 
 import { type FieldProblem, fieldsIn, numberTyped, one, type Typed, typedFields } from '../../forms/index.ts'
 import { problemsOf } from '../../journal/index.ts'
-import { agreement, check, decision, type ForecastHour, job, site, work } from '../../records/index.ts'
+import {
+  agreement,
+  check,
+  decision,
+  EMPTY_SHEET,
+  type ForecastHour,
+  job,
+  type Sheet,
+  site,
+  work,
+} from '../../records/index.ts'
 import { plain, type Units, unitOf } from '../../words/index.ts'
-import { fieldsOfPart } from './fields.ts'
+import { callOf, withCall, withSite } from './call.ts'
+import { fieldsOfPart, PART_FIELDS } from './fields.ts'
 import type { Part } from './stage.ts'
 
 const SCHEMAS = { job, site, agreement, check, work, decision }
@@ -18,15 +29,56 @@ export interface PartDraft {
   problems: FieldProblem[]
 }
 
-/** One part as read from its form, held against its schema. */
-export function partTyped(part: Part, typed: Typed, units: Units): PartDraft {
+/** What of the sheet a part's form leaves as it is: written on other pages, or by others. */
+const KEPT: Partial<Record<Part, readonly string[]>> = {
+  agreement: ['signature'],
+  check: ['clearances', 'seconds', 'clearedBy'],
+}
+
+/** The sheet with one part as it was typed, and what is wrong with it. */
+export function sheetTyped(
+  part: Part,
+  typed: Typed,
+  units: Units,
+  before: Sheet = EMPTY_SHEET,
+): { sheet: Sheet; problems: FieldProblem[] } {
+  const { raw, problems } = partRead(part, typed, units)
+  const kept = Object.fromEntries(
+    (KEPT[part] ?? []).flatMap((key) => {
+      const value = (before[part] as Record<string, unknown>)[key]
+      return value === undefined ? [] : [[key, value]]
+    }),
+  )
+  const made: Partial<Record<Part, object>> =
+    part === 'job'
+      ? withCall(before, raw)
+      : { [part]: part === 'site' ? withSite(before, raw) : { ...raw, ...kept } }
+  const said = [...problems]
+  for (const [name, content] of Object.entries(made))
+    said.push(...schemaProblems(name as Part, { raw: content as Record<string, unknown>, problems: said }))
+  return { sheet: { ...before, ...made } as Sheet, problems: said.map(atWhat) }
+}
+
+/** The kind of removal is asked as what they see. */
+const atWhat = (p: FieldProblem): FieldProblem => (p.field === 'type' ? { ...p, field: 'what' } : p)
+
+function partRead(part: Part, typed: Typed, units: Units): PartDraft {
   const read = fieldsIn(fieldsOfPart(part), typed, units)
   if (part === 'check') {
     const { hours, problems } = hoursTyped(typed, units)
     read.problems.push(...problems)
     if (hours.length > 0) read.raw.hours = hours
   }
-  return { raw: read.raw, problems: [...read.problems, ...schemaProblems(part, read)] }
+  if (part === 'agreement') read.raw = priced(read.raw)
+  return read
+}
+
+/** Which price it is follows from the one that was typed. */
+function priced(raw: Record<string, unknown>): Record<string, unknown> {
+  if (raw.pricing !== undefined) return raw
+  if (raw.hourly !== undefined && raw.fixed === undefined) return { ...raw, pricing: 'hourly' }
+  if (raw.fixed !== undefined && raw.hourly === undefined) return { ...raw, pricing: 'fixed' }
+  return raw
 }
 
 /** What the schema says of a part, less what reading it has said of the same field. */
@@ -44,7 +96,7 @@ const fieldOf = (path: string): string =>
     ? 'bees.frames'
     : path
         .replace(/^hours\.(\d+)\.(at|c)$/, 'hours.$1.$2')
-        .replace(/^(done|foundBy|behind|hazards|bystanders)\.\d+$/, '$1')
+        .replace(/^(done|foundBy|behind|hazards|bystanders|closedUp|onTheWay|photos)\.\d+$/, '$1')
 
 /** '7', '7:30', '0730' or '07:30' as '07:30'; null when it is no time of day. */
 function hourTyped(text: string): string | null {
@@ -76,11 +128,10 @@ function hoursTyped(typed: Typed, units: Units): { hours: ForecastHour[]; proble
 }
 
 /** A part as it would have been typed. */
-export function typedPart(part: Part, from: object, units: Units): Typed {
-  const typed = typedFields(fieldsOfPart(part), from, units)
-  return part === 'check'
-    ? { ...typed, ...typedHours('hours' in from ? (from.hours as ForecastHour[]) : [], units) }
-    : typed
+export function typedPart(part: Part, s: Sheet, units: Units): Typed {
+  if (part === 'job') return typedFields(PART_FIELDS.job, callOf(s), units)
+  const typed = typedFields(fieldsOfPart(part), s[part], units)
+  return part === 'check' ? { ...typed, ...typedHours(s.check.hours ?? [], units) } : typed
 }
 
 function typedHours(hours: readonly ForecastHour[], units: Units): Typed {

@@ -1,6 +1,9 @@
 /** What other parts may import from here; README.md explains. */
-export { TICKED } from './before-cut.ts'
+
+export { removalActs } from './acts-route.tsx'
+export { type CallBackCount, callBacksByType } from './call-backs.ts'
 export { removalIntake } from './intake-route.tsx'
+export { TICKED } from './item.ts'
 export { removals } from './route.tsx'
-export { removalSteps } from './steps-route.tsx'
+export { removalSign } from './sign-route.tsx'
 export { removalTerms } from './terms-route.tsx'

@@ -2,10 +2,10 @@ import { Hono } from 'hono'
 import { v7 } from 'uuid'
 import {
   type AppContext,
-  type Deps,
   type Env,
   formPage,
   idIn,
+  type PageDeps,
   signedIn,
   submit,
   toColony,
@@ -18,8 +18,10 @@ import { draftOf, type FieldProblem, one, type Typed, typedOf } from '../../form
 import type { Entry } from '../../journal/index.ts'
 import { sheetName } from '../../records/index.ts'
 import { blank, IntakePage, ownTypes } from '../entries/index.ts'
+import { heatToBees } from './heat.ts'
 import { intakeFrom } from './to-intake.ts'
 import { sheetIn } from './view.ts'
+import { showsIn } from './words.ts'
 
 type Saved = NonNullable<ReturnType<typeof sheetIn>>
 
@@ -27,9 +29,11 @@ type Saved = NonNullable<ReturnType<typeof sheetIn>>
  * An intake filled from a removal sheet. The first box is logged under the sheet's own id, by the form every intake has,
  * so that it is linked even when a phone without signal saves it; another box of the same job is linked here.
  */
-export function removalIntake(deps: Deps): Hono<Env> {
+export function removalIntake(deps: PageDeps): Hono<Env> {
   const { store } = deps
   const app = new Hono<Env>()
+  const adviceOf = (c: AppContext, saved: Saved): string[] =>
+    heatToBees(saved.last.sheet, store.protocol().heatLimitC, showsIn(c.var.frame.units))
   const show = (c: AppContext, saved: Saved, typed: Typed, problems: FieldProblem[] = []) =>
     formPage(
       c,
@@ -40,6 +44,7 @@ export function removalIntake(deps: Deps): Hono<Env> {
         types={ownTypes(store)}
         sheet={{
           name: sheetName(saved.last.sheet),
+          advice: adviceOf(c, saved),
           path: saved.path,
           action: one(typed, 'id') === saved.id ? '/intake' : `${saved.path}/intake`,
         }}
@@ -51,7 +56,7 @@ export function removalIntake(deps: Deps): Hono<Env> {
     const saved = sheetIn(c, deps)
     if (saved === null) return unknownPage(c)
     const { frame } = c.var
-    const filled = intakeFrom(saved.last.sheet)
+    const filled = intakeFrom(saved.last.sheet, adviceOf(c, saved))
     // The day it came to the yard is the day of the removal, as far as anybody has said.
     const on = [saved.last.sheet.work.on ?? frame.today].filter((day) => day <= frame.today)
     const typed = typedOf({ ...filled, kind: 'intake' } as unknown as Entry, frame.units)

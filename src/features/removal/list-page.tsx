@@ -22,11 +22,13 @@ export interface RemovalRow {
 export interface RemovalsProps {
   frame: Frame
   open: RemovalRow[]
+  /** Boxed, and something is left to do at the place. */
+  toClose: RemovalRow[]
   over: RemovalRow[]
   erased: boolean
 }
 
-export const RemovalsPage = ({ frame, open, over, erased }: RemovalsProps) => (
+export const RemovalsPage = ({ frame, open, toClose, over, erased }: RemovalsProps) => (
   <Layout frame={frame} title="Removals">
     <h1>Removals</h1>
     {erased ? (
@@ -47,7 +49,10 @@ export const RemovalsPage = ({ frame, open, over, erased }: RemovalsProps) => (
         </a>
       ) : null}
     </div>
-    {open.length === 0 && over.length === 0 ? (
+    {frame.phone === undefined ? null : (
+      <p class="soft">This phone keeps the jobs of today and tomorrow; the others need signal.</p>
+    )}
+    {open.length + toClose.length + over.length === 0 ? (
       <div class="sheet first-run">
         <h2>Begin with the phone call</h2>
         <p>
@@ -61,6 +66,16 @@ export const RemovalsPage = ({ frame, open, over, erased }: RemovalsProps) => (
         <h2>Under way</h2>
         <ul class="jobs">
           {open.map((row) => (
+            <Row row={row} frame={frame} />
+          ))}
+        </ul>
+      </section>
+    )}
+    {toClose.length === 0 ? null : (
+      <section class="section">
+        <h2>To close up</h2>
+        <ul class="jobs">
+          {toClose.map((row) => (
             <Row row={row} frame={frame} />
           ))}
         </ul>

@@ -1,2 +1,4 @@
 /** What other parts may import from here, of what needs Node; README.md explains. */
-export { removalSign } from './sign-route.tsx'
+export { removalErase } from './erase-route.tsx'
+export { signedText } from './signed-route.tsx'
+export { removalSync } from './sync-route.ts'

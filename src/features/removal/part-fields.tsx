@@ -1,13 +1,17 @@
-/** The fields of each part of a removal sheet, in groups. */
+/** The fields of the part that is open, in groups; what can wait is folded. */
 
 import { type DrawnIn, Fields, Group } from '../../forms/index.ts'
+import type { Sheet } from '../../records/index.ts'
 import { removalTypes } from '../../words/index.ts'
 import { CheckFields } from './check-fields.tsx'
 import { PART_FIELDS } from './fields.ts'
+import { Folded } from './folded.tsx'
 import type { Part } from './stage.ts'
+import { NOT_A_TYPE } from './words.ts'
 import { WorkFields } from './work-fields.tsx'
 
 export interface PartFieldsProps extends DrawnIn {
+  sheet: Sheet
   /** Removal types this yard added. */
   types: string[]
   currency: string
@@ -16,7 +20,7 @@ export interface PartFieldsProps extends DrawnIn {
 export const PartFields = ({ part, ...p }: PartFieldsProps & { part: Part }) => {
   switch (part) {
     case 'job':
-      return <JobFields {...p} />
+      return <CallFields {...p} />
     case 'site':
       return <SiteFields {...p} />
     case 'agreement':
@@ -28,54 +32,103 @@ export const PartFields = ({ part, ...p }: PartFieldsProps & { part: Part }) => 
   }
 }
 
-const JobFields = (p: DrawnIn) => (
+export const CallFields = ({ types, ...p }: Pick<PartFieldsProps, 'form' | 'frame' | 'types'>) => (
   <>
-    <Group legend="Who called">
+    <Group legend="While they are on the telephone">
+      <Fields
+        {...p}
+        of={PART_FIELDS.job}
+        show={['what', 'since', 'access', 'sprayed', 'bystanders', 'caller']}
+        with={{ what: { choices: [...removalTypes(types), ...NOT_A_TYPE] } }}
+      />
+    </Group>
+    <Group legend="Who and where">
       <p class="hint">
-        Private: only beekeepers and operators see this. The name and the address go into the colony’s intake,
-        as where it came from; helpers see neither. Nothing else of it goes into the journal.
+        Private: helpers see none of it. Name and address go into the intake, as where the colony came from.
       </p>
-      <Fields {...p} of={PART_FIELDS.job} show={[['name', 'phone', 'email'], 'address', 'wayIn']} />
+      <Fields {...p} of={PART_FIELDS.job} show={[['name', 'phone'], 'address', ['plannedOn', 'plannedAt']]} />
     </Group>
-    <Group legend="The call">
-      <Fields {...p} of={PART_FIELDS.job} show={['calledOn', 'told', ['plannedOn', 'plannedAt']]} />
-    </Group>
+    <Folded legend="Photos, e-mail, the way in, and more" form={p.form} fields={LATER}>
+      <Fields {...p} of={PART_FIELDS.job} show={LATER} />
+    </Folded>
   </>
 )
 
-const SiteFields = ({ types, ...p }: PartFieldsProps) => (
+const LATER = [
+  'photos',
+  'wayIn',
+  'email',
+  'told',
+  'heightM',
+  'sprayedNote',
+  'bystandersNote',
+  'calledOn',
+] as const
+
+const SiteFields = (p: PartFieldsProps) => (
   <>
-    <Group legend="Where the bees are">
+    <Group legend="Before anything goes into it">
       <Fields
         {...p}
         of={PART_FIELDS.site}
-        show={['type', 'where', 'foundBy', 'foundNote']}
-        with={{ type: { choices: removalTypes(types) } }}
+        show={['behind', 'hazards', 'old', ['surface', 'sheathingMm'], 'where']}
       />
     </Group>
-    <Group legend="Getting there">
-      <Fields {...p} of={PART_FIELDS.site} show={['access', 'heightM', 'bystanders', 'bystandersNote']} />
-    </Group>
-    <Group legend="What is behind it">
+    <Folded legend="The nest, entrances, temper, photos" form={p.form} fields={NEST}>
       <Fields
         {...p}
         of={PART_FIELDS.site}
-        show={[['surface', 'sheathingMm'], 'behind', 'old', 'hazards', 'behindNote']}
+        show={[
+          'foundBy',
+          'foundNote',
+          ['nestHighMm', 'nestWideMm', 'nestDeepMm'],
+          ['entrance', 'entranceM'],
+          'otherEntrances',
+          'temper',
+          'africanized',
+          'behindNote',
+          'photos',
+        ]}
       />
-    </Group>
-    <Group legend="The bees">
-      <Fields {...p} of={PART_FIELDS.site} show={['sprayed', 'sprayedNote', 'temper', 'africanized']} />
-    </Group>
+    </Folded>
   </>
 )
 
-const AgreementFields = ({ currency, ...p }: PartFieldsProps) => (
-  <Group legend="The price">
-    <Fields
-      {...p}
-      of={PART_FIELDS.agreement}
-      show={['pricing', ['hourly', 'hours', 'fixed'], 'extra']}
-      with={{ hourly: { unit: currency }, fixed: { unit: currency } }}
-    />
-  </Group>
-)
+const NEST = [
+  'foundBy',
+  'foundNote',
+  'nestHighMm',
+  'nestWideMm',
+  'nestDeepMm',
+  'entrance',
+  'entranceM',
+  'otherEntrances',
+  'temper',
+  'africanized',
+  'behindNote',
+  'photos',
+] as const
+
+const AgreementFields = ({ currency, ...p }: PartFieldsProps) => {
+  const money = { unit: currency }
+  return (
+    <>
+      <Fields
+        {...p}
+        of={PART_FIELDS.agreement}
+        show={[['hourly', 'hours', 'fixed']]}
+        with={{ hourly: money, fixed: money }}
+      />
+      <Folded legend="Deposit, paid, invoice, terms of this job" form={p.form} fields={MONEY}>
+        <Fields
+          {...p}
+          of={PART_FIELDS.agreement}
+          show={['pricing', 'warrantyDays', ['deposit', 'depositOn'], ['paid', 'paidOn', 'invoice'], 'extra']}
+          with={{ deposit: money, paid: money }}
+        />
+      </Folded>
+    </>
+  )
+}
+
+const MONEY = ['warrantyDays', 'deposit', 'depositOn', 'paid', 'paidOn', 'invoice', 'extra'] as const

@@ -1,5 +1,6 @@
 /** What is unmet before the cut, and who decides. It never says that a job is harmless. */
-import type { Item, Reckoning } from './before-cut.ts'
+import type { Reckoning } from './before-cut.ts'
+import type { Item } from './item.ts'
 import { ITEM_STATE, RECKONING_NOTE, reckoningTitle } from './words.ts'
 
 export const ReckoningBox = ({ reckoning: r, level = 2 }: { reckoning: Reckoning; level?: 2 | 3 }) => {

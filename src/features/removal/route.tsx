@@ -2,28 +2,29 @@ import { Hono } from 'hono'
 import { v7, validate } from 'uuid'
 import {
   type AppContext,
-  type Deps,
   type Env,
+  type PageDeps,
   page,
-  signedIn,
   typedIn,
   unknownPage,
+  withPhotos,
 } from '../../app/index.ts'
+import { daysBetween } from '../../days.ts'
 import { type FieldProblem, one, type Typed } from '../../forms/index.ts'
-import { EMPTY_SHEET, priceWords, type Sheet, sheetName } from '../../records/index.ts'
-import type { SavedSheet } from '../../store/index.ts'
-import { instantWords, temperature } from '../../words/index.ts'
-import { RemovalCheckPage } from './check-page.tsx'
-import { partTyped, typedPart } from './form.ts'
+import { timeIn } from '../../time-of-day.ts'
+import { CallPage } from './call-page.tsx'
+import { decide } from './decide-form.ts'
+import { sheetTyped } from './form.ts'
+import { vanished } from './hazards.ts'
 import { RemovalsPage } from './list-page.tsx'
-import { RemovalPage } from './page.tsx'
-import { type Clash, RemovalPartPage } from './part-page.tsx'
-import { factsOf } from './sheet-facts.ts'
-import { isOver, PARTS, type Part, stageOf } from './stage.ts'
-import { colonyLinks, nextStep, reckoningOf, removalPath, rowOf, sheetIn, typesOf } from './view.ts'
+import { type Saved, stampOf } from './sheet-handlers.ts'
+import { openPart, showSheet } from './show.tsx'
+import { isOver, PARTS, type Part } from './stage.ts'
+import { clashOf, removalPath, rowOf, sheetIn, startOf, typesOf } from './view.ts'
+import { HAZARD_WORDS } from './words.ts'
 
-/** Removal sheets: the list, one sheet, and its parts as forms. Signing and deciding have files of their own. */
-export function removals(deps: Deps): Hono<Env> {
+/** Removal sheets: the list, the call, and a sheet that grows part by part. Signing and other acts have files of their own. */
+export function removals(deps: PageDeps): Hono<Env> {
   const { store } = deps
   const app = new Hono<Env>()
 
@@ -31,34 +32,48 @@ export function removals(deps: Deps): Hono<Env> {
     const rows = store.removals.list().map((v) => rowOf(c, deps, v.id, v.sheet, v.colonies))
     const key = (r: (typeof rows)[number]): string => `${r.plannedOn ?? '9'} ${r.plannedAt ?? ''}`
     const open = rows.filter((r) => !isOver(r.stage)).sort((a, b) => key(a).localeCompare(key(b)))
-    const over = rows.filter((r) => isOver(r.stage))
+    const toClose = rows.filter((r) => r.stage === 'boxed' && isLately(r.plannedOn, c.var.frame.today))
+    const over = rows.filter((r) => isOver(r.stage) && !toClose.includes(r))
     return page(
       c,
-      <RemovalsPage frame={c.var.frame} open={open} over={over} erased={c.req.query('erased') === '1'} />,
+      <RemovalsPage
+        frame={c.var.frame}
+        open={open}
+        toClose={toClose}
+        over={over}
+        erased={c.req.query('erased') === '1'}
+      />,
     )
   })
 
+  const call = (c: AppContext, typed: Typed, problems: FieldProblem[] = []) =>
+    page(
+      c,
+      <CallPage frame={c.var.frame} form={{ typed, problems }} types={typesOf(deps)} />,
+      problems.length > 0 ? 422 : 200,
+    )
+
   app.get('/removals/new', (c) => {
-    const typed = { id: [v7()], version: ['0'], calledOn: [c.var.frame.today] }
-    return form(c, deps, { part: 'job', typed, problems: [], saved: null, clash: null })
+    const { today } = c.var.frame
+    return call(c, { id: [v7()], version: ['0'], calledOn: [today], plannedOn: [today] })
   })
 
   app.post('/removals/new', async (c) => {
-    const typed = await typedIn(c)
+    const { typed, problems: ofPhotos } = await withPhotos(c, deps, await typedIn(c))
     const id = one(typed, 'id')
-    const draft = partTyped('job', typed, c.var.frame.units)
-    const problems = [...draft.problems]
-    if (problems.length === 0 && !['name', 'phone', 'address'].some((f) => f in draft.raw))
+    const { sheet, problems } = sheetTyped('job', typed, c.var.frame.units)
+    problems.push(...ofPhotos)
+    if (problems.length === 0 && !['name', 'phone', 'address'].some((f) => one(typed, f) !== ''))
       problems.push({ field: 'name', message: 'is missing: type a name, a telephone number or an address' })
-    if (problems.length > 0) return form(c, deps, { part: 'job', typed, problems, saved: null, clash: null })
+    if (problems.length > 0) return call(c, typed, problems)
     const made = validate(id) ? id : v7()
-    const result = store.removals.save(made, 0, { ...EMPTY_SHEET, job: draft.raw }, stampOf(c, deps))
-    if (!result.ok && 'problems' in result)
-      return form(c, deps, { part: 'job', typed, problems: result.problems, saved: null, clash: null })
-    return c.redirect(`${removalPath(made)}?saved=1`, 303)
+    const result = store.removals.save(made, 0, sheet, stampOf(c, deps))
+    if (!result.ok && 'problems' in result) return call(c, typed, result.problems)
+    return c.redirect(`${removalPath(made)}?saved=1#now`, 303)
   })
 
-  app.get('/removals/:id', (c) => {
+  // An id, so that pages beside it (the text of the agreement) are not taken for one.
+  app.get('/removals/:id{[0-9a-f-]{36}}', (c) => {
     const saved = sheetIn(c, deps)
     if (saved === null) return unknownPage(c)
     const asked = Number(c.req.query('version'))
@@ -66,170 +81,115 @@ export function removals(deps: Deps): Hono<Env> {
       Number.isInteger(asked) && asked > 0 && asked < saved.last.version
         ? store.removals.version(saved.id, asked)
         : null
-    return overview(c, deps, saved, older?.sheet ?? saved.last.sheet, older?.version ?? null)
+    return showSheet(c, deps, saved, { older, part: openPart(c, deps, saved) })
   })
 
   for (const part of PARTS) {
     app.get(`/removals/:id/${part}`, (c) => {
       const saved = sheetIn(c, deps)
-      if (saved === null) return unknownPage(c)
-      const { sheet, version } = saved.last
-      const typed = { ...typedPart(part, sheet[part], c.var.frame.units), ...firstFill(part, sheet) }
-      return form(c, deps, {
-        part,
-        typed: { ...typed, id: [saved.id], version: [String(version)] },
-        problems: [],
-        saved,
-        clash: null,
-      })
+      return saved === null ? unknownPage(c) : showSheet(c, deps, saved, { part })
     })
 
     app.post(`/removals/:id/${part}`, async (c) => {
-      const typed = await typedIn(c)
+      const came = await withPhotos(c, deps, await typedIn(c))
       const saved = sheetIn(c, deps)
-      return saved === null ? unknownPage(c) : savePart(c, deps, part, saved, typed)
+      return saved === null ? unknownPage(c) : savePart(c, deps, part, saved, came.typed, came.problems)
     })
   }
   return app
 }
 
-const stampOf = (c: AppContext, deps: Deps) => ({ savedAt: deps.clock().toISOString(), savedBy: signedIn(c) })
+/** Days after which nobody goes back to close up unasked: jobs from before this was asked are not dug up (judgement). */
+const CLOSING_DAYS = 60
+const isLately = (day: string | null, today: string): boolean =>
+  day !== null && daysBetween(day, today) <= CLOSING_DAYS
 
-/** What stands in a form that nobody has filled yet: the day planned. */
-function firstFill(part: Part, sheet: Sheet): Typed {
-  const { plannedOn, plannedAt } = sheet.job
-  const typed: Typed = {}
-  if (part === 'check' && sheet.check.on === undefined && plannedOn !== undefined) typed.on = [plannedOn]
-  if (part === 'check' && sheet.check.from === undefined && plannedAt !== undefined) typed.from = [plannedAt]
-  if (part === 'work' && sheet.work.on === undefined && plannedOn !== undefined) typed.on = [plannedOn]
-  return typed
-}
+/** Times a button can set to now. */
+const NOW = ['arrivedAt', 'openedAt', 'boxedAt', 'leftAt']
 
-interface FormShown {
-  part: Part
-  typed: Typed
-  problems: FieldProblem[]
-  saved: (SavedSheet & { id: string; path: string }) | null
-  clash: Clash | null
-}
-
-function form(
-  c: AppContext,
-  deps: Deps,
-  { part, typed, problems, saved, clash }: FormShown,
-): Response | Promise<Response> {
-  const sheet = saved?.last.sheet ?? EMPTY_SHEET
-  const props = {
-    frame: c.var.frame,
-    form: { typed, problems },
-    part,
-    sheet,
-    path: saved?.path ?? null,
-    name: sheetName(sheet),
-    types: typesOf(deps),
-    currency: deps.store.settings.get('currency'),
-    clash,
-  }
-  const status = problems.length > 0 ? 422 : clash === null ? 200 : 409
-  if (part !== 'check') return page(c, <RemovalPartPage {...props} />, status)
-  const heat = temperature(deps.store.protocol().heatLimitC, c.var.frame.units)
-  return page(c, <RemovalCheckPage {...props} reckoning={reckoningOf(c, deps, sheet)} heat={heat} />, status)
+/** What was typed, with the time of the button that was tapped; opening says that water and shade are there. */
+function withNow(c: AppContext, deps: PageDeps, typed: Typed): { typed: Typed; opens: boolean } {
+  // 'boxedAt' or 'boxedAt intake': the time, and where it leads.
+  const [now = '', next = ''] = one(typed, 'now').split(' ')
+  if (!NOW.includes(now)) return { typed, opens: false }
+  const time = [timeIn(c.var.frame.zone, deps.clock())]
+  const on = one(typed, 'on') === '' ? { on: [c.var.frame.today] } : {}
+  const opens = now === 'openedAt'
+  const then = next === '' ? {} : { next: [next] }
+  return { typed: { ...typed, ...on, ...then, [now]: time, ...(opens ? { water: ['yes'] } : {}) }, opens }
 }
 
 /** Saves one part over the last version. Only if the same part has been changed meanwhile is there a clash. */
 function savePart(
   c: AppContext,
-  deps: Deps,
+  deps: PageDeps,
   part: Part,
-  saved: SavedSheet & { id: string; path: string },
-  typed: Typed,
+  saved: Saved,
+  came: Typed,
+  ofPhotos: FieldProblem[],
 ): Response | Promise<Response> {
-  const draft = partTyped(part, typed, c.var.frame.units)
+  const { typed, opens } = withNow(c, deps, came)
   const { last } = saved
-  const shown = Number(one(typed, 'version'))
-  // What the form does not hold stays: the signature is written on its own page.
-  const kept =
-    part === 'agreement' && last.sheet.agreement.signature
-      ? { signature: last.sheet.agreement.signature }
-      : {}
-  if (draft.problems.length > 0)
-    return form(c, deps, { part, typed, problems: draft.problems, saved, clash: null })
-  const theirs = clashOf(c, deps, part, saved, shown)
-  if (theirs !== null)
-    return form(c, deps, {
+  const { sheet, problems } = sheetTyped(part, typed, c.var.frame.units, last.sheet)
+  problems.push(...ofPhotos, ...goneProblems(vanished(last.sheet, sheet)))
+  if (problems.length > 0) return showSheet(c, deps, saved, { part, typed, problems })
+  const clash = clashOf(c, deps, part, saved, Number(one(typed, 'version')))
+  if (clash !== null) return showSheet(c, deps, saved, { part, typed, clash })
+  if (part === 'check' && sheet.check.on === undefined)
+    sheet.check = { ...sheet.check, on: sheet.job.plannedOn ?? c.var.frame.today }
+
+  const barred = opens ? barredFrom(c, deps, sheet) : null
+  // Not opened, but how hot it is stays: a second person signs for exactly that.
+  const { openedAt, ...work } = sheet.work
+  const kept = barred === null ? sheet : { ...sheet, work }
+  const result = deps.store.removals.save(saved.id, last.version, kept, stampOf(c, deps))
+  if (!result.ok) {
+    const message = 'was saved by somebody else just now: save again'
+    return showSheet(c, deps, saved, {
       part,
-      typed: { ...typed, version: [String(last.version)] },
-      problems: [],
-      saved,
-      clash: theirs,
+      typed,
+      problems: 'problems' in result ? result.problems : [{ field: '', message }],
     })
-  const content = { ...last.sheet, [part]: { ...draft.raw, ...kept } }
-  const result = deps.store.removals.save(saved.id, last.version, content, stampOf(c, deps))
-  if (result.ok) return c.redirect(part === 'check' ? `${saved.path}/decide` : `${saved.path}?saved=1`, 303)
-  const problems =
-    'problems' in result
-      ? result.problems
-      : [{ field: '', message: 'was saved by somebody else just now: save again' }]
-  return form(c, deps, { part, typed, problems, saved, clash: null })
-}
-
-function clashOf(
-  c: AppContext,
-  deps: Deps,
-  part: Part,
-  saved: SavedSheet & { id: string },
-  shown: number,
-): Clash | null {
-  const { last } = saved
-  if (shown === last.version || !Number.isInteger(shown)) return null
-  const before = deps.store.removals.version(saved.id, shown)
-  if (before === null || JSON.stringify(before.sheet[part]) === JSON.stringify(last.sheet[part])) return null
-  const { frame } = c.var
-  const at = { units: frame.units, today: frame.today, currency: deps.store.settings.get('currency') }
-  const old = new Map(factsOf(part, before.sheet, at))
-  return {
-    by: last.savedBy,
-    when: instantWords(last.savedAt, frame.zone, frame.today),
-    theirs: factsOf(part, last.sheet, at)
-      .filter(([label, value]) => old.get(label) !== value)
-      .map(([label, value]) => ({ label, value })),
   }
+  if (barred !== null) return again(c, deps, saved, part, typed, [{ field: 'openedAt', message: barred }])
+  if (part === 'check' && one(typed, 'is') !== '') {
+    const fresh = deps.store.removals.get(saved.id)
+    const wrong = fresh === null ? [] : decide(c, deps, { ...saved, ...fresh }, typed)
+    if (wrong.length > 0) return again(c, deps, saved, part, typed, wrong)
+  }
+  return c.redirect(nextAfter(saved.path, part, one(typed, 'next')), 303)
 }
 
-function overview(
+/** The same form again, over what has just been saved. */
+function again(
   c: AppContext,
-  deps: Deps,
-  saved: SavedSheet & { id: string; path: string },
-  sheet: Sheet,
-  olderVersion: number | null,
+  deps: PageDeps,
+  saved: Saved,
+  part: Part,
+  typed: Typed,
+  problems: FieldProblem[],
 ): Response | Promise<Response> {
-  const { frame } = c.var
-  const currency = deps.store.settings.get('currency')
-  const stage = stageOf(sheet, saved.colonies.length)
-  const over = isOver(stage) || stage === 'worked'
-  return page(
-    c,
-    <RemovalPage
-      frame={frame}
-      path={saved.path}
-      name={sheetName(sheet)}
-      sheet={sheet}
-      stage={stage}
-      parts={PARTS.map((part) => ({
-        part,
-        facts: factsOf(part, sheet, { units: frame.units, today: frame.today, currency }),
-      }))}
-      reckoning={over ? null : reckoningOf(c, deps, sheet)}
-      next={nextStep(saved.id, sheet, saved.colonies)}
-      colonies={colonyLinks(deps, saved.colonies)}
-      versions={saved.versions.map((v) => ({
-        version: v.version,
-        by: v.savedBy,
-        when: instantWords(v.savedAt, frame.zone, frame.today),
-      }))}
-      older={olderVersion === null ? null : { version: olderVersion, last: saved.last.version }}
-      saved={c.req.query('saved') === '1'}
-      price={priceWords(sheet.agreement, currency) ?? null}
-    />,
-  )
+  const fresh = deps.store.removals.get(saved.id) ?? saved
+  const version = [String(fresh.last.version)]
+  return showSheet(c, deps, { ...saved, ...fresh }, { part, typed: { ...typed, version }, problems })
+}
+
+/** Why the surface is not opened now; null where it may be. */
+function barredFrom(c: AppContext, deps: PageDeps, sheet: Parameters<typeof startOf>[2]): string | null {
+  const { goes, start } = startOf(c, deps, sheet)
+  if (!goes) return 'waits for “go”: decided today, with nothing on the list that holds it'
+  return start.state === 'met' || start.state === 'signed' ? null : `waits. ${start.why}`
+}
+
+const goneProblems = (gone: ReturnType<typeof vanished>): FieldProblem[] =>
+  gone.map((hazard) => ({
+    field:
+      hazard === 'asbestos' || hazard === 'lead-paint' || hazard === 'weak-structure' ? 'hazards' : 'behind',
+    message: `cannot lose “${HAZARD_WORDS[hazard]}” by a tap: write down in the list who of the trade has cleared it, then take it off`,
+  }))
+
+const nextAfter = (path: string, part: Part, then: string): string => {
+  if (part === 'agreement' && then === 'sign') return `${path}/sign`
+  if (part === 'work' && then === 'intake') return `${path}/intake`
+  return `${path}?saved=1#now`
 }

@@ -18,9 +18,27 @@ import {
   type Units,
   weight,
 } from '../../words/index.ts'
+import { TICKED } from './item.ts'
 import type { Part } from './stage.ts'
 import { hoursBetween } from './to-intake.ts'
-import { BEHIND_IT, BYSTANDER, CLEAN, FOUND, HAZARD, SEAL, VACUUM, WAY_UP, YES_NO } from './words.ts'
+import {
+  BEHIND_IT,
+  BYSTANDER,
+  CALLER,
+  CLEAN,
+  CLOSED,
+  FOUND,
+  HAZARD,
+  HAZARD_WORDS,
+  HOW_LONG,
+  NOT_A_TYPE,
+  SEAL,
+  TICKS,
+  VACUUM,
+  WAY,
+  WAY_UP,
+  YES_NO,
+} from './words.ts'
 
 export type Fact = [label: string, value: string]
 
@@ -50,7 +68,19 @@ const joined = (parts: (string | undefined)[], by = ', '): string =>
   parts.filter((p) => p !== undefined && p !== '').join(by)
 
 const FACTS: Record<Part, (s: Sheet, at: FactsContext) => Row[]> = {
-  job: ({ job: j }, { today }) => [
+  job: ({ job: j, site: x }, { today, units }) => [
+    [
+      'What they see',
+      j.bees === 'wasps' || j.bees === 'unsure' ? word(NOT_A_TYPE, j.bees) : word(removalTypes(), x.type),
+    ],
+    ['Since', word(HOW_LONG, j.since)],
+    [
+      'How high',
+      joined([word(WAY_UP, x.access), x.heightM === undefined ? undefined : height(x.heightM, units)]),
+    ],
+    ['Sprayed', joined([word(YES_NO, x.sprayed), x.sprayedNote], '; ')],
+    ['Who is about', joined([words(BYSTANDER, x.bystanders), x.bystandersNote], '; ')],
+    ['Calls', word(CALLER, j.caller)],
     ['Name', j.name],
     ['Telephone', j.phone],
     ['E-mail', j.email],
@@ -64,13 +94,22 @@ const FACTS: Record<Part, (s: Sheet, at: FactsContext) => Row[]> = {
     ],
   ],
   site: ({ site: x }, { units }) => [
-    ['Kind', word(removalTypes(), x.type)],
     ['Where', x.where],
     ['Found by', joined([words(FOUND, x.foundBy), x.foundNote], '; ')],
     [
-      'Way up',
-      joined([word(WAY_UP, x.access), x.heightM === undefined ? undefined : height(x.heightM, units)]),
+      'Nest',
+      joined(
+        [x.nestHighMm, x.nestWideMm, x.nestDeepMm].map((mm) =>
+          mm === undefined ? undefined : depth(mm, units),
+        ),
+        ' × ',
+      ),
     ],
+    [
+      'Entrance',
+      joined([x.entrance, x.entranceM === undefined ? undefined : `${height(x.entranceM, units)} away`]),
+    ],
+    ['Other entrances', x.otherEntrances],
     [
       'What is cut',
       joined([x.surface, x.sheathingMm === undefined ? undefined : depth(x.sheathingMm, units)]),
@@ -79,17 +118,20 @@ const FACTS: Record<Part, (s: Sheet, at: FactsContext) => Row[]> = {
     ['Hazards', words(HAZARD, x.hazards)],
     ['Before 1980', word(YES_NO, x.old)],
     ['More', x.behindNote],
-    ['Sprayed', joined([word(YES_NO, x.sprayed), x.sprayedNote], '; ')],
-    ['Bystanders', joined([words(BYSTANDER, x.bystanders), x.bystandersNote], '; ')],
     ['Temper', x.temper === undefined ? undefined : `${x.temper} of 5`],
     ['Africanized', word(YES_NO, x.africanized)],
   ],
-  agreement: ({ agreement: a }, { currency }) => [
+  agreement: ({ agreement: a }, { currency, today }) => [
     ['Price', priceWords(a, currency)],
+    ['Comes back', a.warrantyDays === undefined ? undefined : `within ${a.warrantyDays} days without charge`],
+    ['Deposit', paid(a.deposit, a.depositOn, currency, today)],
+    ['Paid', paid(a.paid, a.paidOn, currency, today)],
+    ['Invoice', a.invoice],
     ['For this job', a.extra],
   ],
   check: ({ check: c }, { units, today }) => [
     ['Forecast', c.on === undefined ? undefined : dayWords(c.on, today)],
+    ['Hottest', c.hottestC === undefined ? undefined : temperature(c.hottestC, units)],
     ['Hours', c.hours?.map((h) => `${h.at} ${temperature(h.c, units)}`).join(', ')],
     [
       'Work',
@@ -97,13 +139,34 @@ const FACTS: Record<Part, (s: Sheet, at: FactsContext) => Row[]> = {
     ],
     ['Blade set to', c.cutMm === undefined ? undefined : depth(c.cutMm, units)],
     ['Bees come off', word(VACUUM, c.vacuum)],
-    ['Cleared by', c.clearedBy],
+    [
+      'Checked',
+      (c.done ?? [])
+        .flatMap((id) => TICKED.find((t) => t === id) ?? [])
+        .map((id) => TICKS[id].toLowerCase())
+        .join(', '),
+    ],
+    [
+      'Cleared',
+      (c.clearances ?? [])
+        .map((x) => `${HAZARD_WORDS[x.hazard]}: ${x.who}, ${x.licence}, ${dayWords(x.on, today)}`)
+        .join('; '),
+    ],
+    ['Second person', (c.seconds ?? []).map((x) => `${x.by}: ${x.reason} (${x.of})`).join('; ')],
+    // One line for everything, as sheets had it once: it clears nothing.
+    ['Noted as cleared', c.clearedBy],
   ],
   work: ({ work: w }, { units, today }) => [
     ['Day', w.on === undefined ? undefined : dayWords(w.on, today)],
     ['On site', clock(w.arrivedAt, w.leftAt)],
     ['Open to boxed', clock(w.openedAt, w.boxedAt)],
-    ['Outdoors', w.outdoorC === undefined ? undefined : temperature(w.outdoorC, units)],
+    [
+      'Outdoors',
+      joined([
+        w.outdoorC === undefined ? undefined : temperature(w.outdoorC, units),
+        w.water === true ? 'water and shade there' : undefined,
+      ]),
+    ],
     ['Bees came off', word(METHOD, w.method)],
     [
       'Queen',
@@ -123,11 +186,30 @@ const FACTS: Record<Part, (s: Sheet, at: FactsContext) => Row[]> = {
     ['Comb tied in', w.tiedComb === undefined ? undefined : w.tiedComb ? 'yes' : 'no'],
     ['Temper', w.temper === undefined ? undefined : `${w.temper} of 5`],
     ['Entrance', word(SEAL, w.sealed)],
+    ['Closed up', words(CLOSED, w.closedUp)],
+    [
+      'On the way',
+      joined([
+        words(WAY, w.onTheWay),
+        w.boxHours === undefined ? undefined : `${plain(w.boxHours)} hours in the box`,
+        w.boxC === undefined ? undefined : temperature(w.boxC, units),
+      ]),
+    ],
     ['Comb taken out', word(CLEAN, w.cleaned)],
     ['Left to the owner', w.left],
     ['Note', w.note],
   ],
 }
+
+const paid = (
+  amount: number | undefined,
+  on: string | undefined,
+  currency: string,
+  today: string,
+): string | undefined =>
+  amount === undefined
+    ? undefined
+    : joined([`${currency}${plain(amount)}`, on === undefined ? undefined : dayWords(on, today)])
 
 /** '08:40 to 12:10, 3.5 hours' */
 function clock(from: string | undefined, to: string | undefined): string | undefined {

@@ -1,6 +1,13 @@
 /** Handlers of one removal sheet: the form is read first, then the sheet, so that nobody can save in between. */
 
-import { type AppContext, type Deps, signedIn, typedIn, unknownPage } from '../../app/index.ts'
+import {
+  type AppContext,
+  type PageDeps,
+  signedIn,
+  typedIn,
+  unknownPage,
+  withPhotos,
+} from '../../app/index.ts'
 import type { Typed } from '../../forms/index.ts'
 import type { Sheet } from '../../records/index.ts'
 import type { SavedSheet } from '../../store/index.ts'
@@ -10,17 +17,22 @@ export type Saved = SavedSheet & { id: string; path: string }
 type Handler = (c: AppContext, saved: Saved, typed: Typed) => Response | Promise<Response>
 
 export const onSheet =
-  (deps: Deps) =>
+  (deps: PageDeps) =>
   (handler: Handler) =>
   async (c: AppContext): Promise<Response> => {
-    const typed = c.req.method === 'POST' ? await typedIn(c) : {}
+    const typed = c.req.method === 'POST' ? (await withPhotos(c, deps, await typedIn(c))).typed : {}
     const saved = sheetIn(c, deps)
     return saved === null ? unknownPage(c) : handler(c, saved, typed)
   }
 
+/** Who saves, and when. */
+export const stampOf = (c: AppContext, deps: PageDeps) => ({
+  savedAt: deps.clock().toISOString(),
+  savedBy: signedIn(c),
+})
+
 /** Writes the sheet as it now is over its last version. Throws when it does not fit: what is written here was checked. */
-export function keep(c: AppContext, deps: Deps, saved: Saved, sheet: Sheet): void {
-  const stamp = { savedAt: deps.clock().toISOString(), savedBy: signedIn(c) }
-  const result = deps.store.removals.save(saved.id, saved.last.version, sheet, stamp)
+export function keep(c: AppContext, deps: PageDeps, saved: Saved, sheet: Sheet): void {
+  const result = deps.store.removals.save(saved.id, saved.last.version, sheet, stampOf(c, deps))
   if (!result.ok) throw new Error(`removal sheet ${saved.id}: ${JSON.stringify(result)}`)
 }

@@ -4,6 +4,8 @@ import { Choices, type FormState, one, ProblemSummary, TextField } from '../../f
 import { type Frame, Layout } from '../../parts/index.ts'
 import { FIELD, type Signature } from '../../records/index.ts'
 import { SignatureView, Terms } from './signature.tsx'
+import { HandOver } from './signed-page.tsx'
+import type { Part } from './stage.ts'
 import { SIGN_HOW } from './words.ts'
 
 export interface RemovalSignProps {
@@ -16,8 +18,17 @@ export interface RemovalSignProps {
   /** Names the text that was shown, so that nobody signs another one. */
   mark: string
   signature: Signature | null
-  /** What the agreement still lacks, in words. */
-  missing: string[]
+  /** What it still lacks: nothing is signed blank. */
+  blank: Missing[]
+  yard: string
+  email: string
+}
+
+/** Something the agreement lacks, and where it is typed in. */
+export interface Missing {
+  what: string
+  part: Part
+  field: string
 }
 
 const LABELS: Record<string, string> = {
@@ -28,22 +39,42 @@ const LABELS: Record<string, string> = {
 }
 
 export const RemovalSignPage = (p: RemovalSignProps) => (
-  <Layout frame={p.frame} title="The agreement" ways={false} scripts={['islands/sign.ts']}>
+  <Layout
+    frame={p.frame}
+    title="The agreement"
+    ways={false}
+    scripts={['islands/sign.ts', 'islands/share.ts']}
+  >
     <p class="crumb">
       <a href={p.path}>‹ {p.name}</a>
     </p>
     <h1>The agreement</h1>
     <ProblemSummary form={p.form} labels={(field) => LABELS[field] ?? ''} />
-    {p.missing.length === 0 || p.signature !== null ? null : (
-      <div class="notice">
-        <p>Still a line to write on: {p.missing.join(', ')}.</p>
+    {p.blank.length === 0 || p.signature !== null ? null : (
+      <div class="notice notice-late">
+        <p>
+          Nothing is signed blank. Still missing:{' '}
+          {p.blank.map((b, i) => (
+            <>
+              {i === 0 ? '' : ', '}
+              <a class="tall" href={`${p.path}/${b.part}#f-${b.field}`}>
+                {b.what}
+              </a>
+            </>
+          ))}
+          .
+        </p>
       </div>
     )}
     <div class="paper">
       <Terms text={p.terms} />
       {p.signature === null ? null : <SignatureView signature={p.signature} today={p.frame.today} />}
     </div>
-    {p.signature === null ? <SignForm {...p} /> : <Signed {...p} />}
+    {p.signature !== null ? (
+      <Signed {...p} signature={p.signature} />
+    ) : p.blank.length > 0 ? null : (
+      <SignForm {...p} />
+    )}
   </Layout>
 )
 
@@ -92,11 +123,9 @@ const SignForm = ({ form, frame, path, mark }: RemovalSignProps) => (
   </form>
 )
 
-const Signed = ({ path }: RemovalSignProps) => (
-  <div class="buttons">
-    <a class="button" href={`${path}/print?what=agreement`}>
-      Print it
-    </a>
+const Signed = ({ path, signature, yard, email }: RemovalSignProps & { signature: Signature }) => (
+  <>
+    <HandOver path={path} signature={signature} yard={yard} email={email} link={null} />
     <form method="post" action={`${path}/unsign`}>
       <button class="button button-plain" type="submit">
         Draw it up anew
@@ -105,7 +134,7 @@ const Signed = ({ path }: RemovalSignProps) => (
     <p class="fine">
       Drawn up anew it has to be signed again. What was signed stays in the history of the sheet.
     </p>
-  </div>
+  </>
 )
 
 export interface TermsProps {

@@ -1,24 +1,28 @@
-import { createHash } from 'node:crypto'
 import { Hono } from 'hono'
-import { type AppContext, type Deps, type Env, page, unknownPage } from '../../app/index.ts'
+import { toString as qrCode } from 'qrcode'
+import { type AppContext, type Env, type PageDeps, page, unknownPage } from '../../app/index.ts'
 import { inWords } from '../../days.ts'
 import { type FieldProblem, one, type Typed } from '../../forms/index.ts'
 import { problemsOf } from '../../journal/index.ts'
 import {
+  BLANKS,
+  type Blank,
   drawingOf,
-  priceWords,
   type Sheet,
   type Signature,
   sheetName,
   signature as signatureSchema,
   svgOf,
 } from '../../records/index.ts'
+import type { Result } from '../../result.ts'
+import { newSecret, sha256 } from './secret.ts'
 import { keep, onSheet, type Saved } from './sheet-handlers.ts'
-import { RemovalSignPage } from './sign-page.tsx'
-import { termsNow } from './view.ts'
+import { type Missing, RemovalSignPage } from './sign-page.tsx'
+import { SignedPage } from './signed-page.tsx'
+import { blanksNow, termsNow } from './view.ts'
 
 /** Reading and signing the agreement, on paper or by drawing a name. */
-export function removalSign(deps: Deps): Hono<Env> {
+export function removalSign(deps: PageDeps): Hono<Env> {
   const app = new Hono<Env>()
   const on = onSheet(deps)
 
@@ -51,15 +55,13 @@ export function removalSign(deps: Deps): Hono<Env> {
   return app
 }
 
-const markOf = (terms: string): string => createHash('sha256').update(terms).digest('base64url').slice(0, 22)
-
-function signPage(
+async function signPage(
   c: AppContext,
-  deps: Deps,
+  deps: PageDeps,
   saved: Saved,
   typed: Typed,
   problems: FieldProblem[] = [],
-): Response | Promise<Response> {
+): Promise<Response> {
   const { sheet } = saved.last
   const signature = sheet.agreement.signature ?? null
   const terms = signature?.terms ?? termsNow(c, deps, sheet)
@@ -71,36 +73,73 @@ function signPage(
       path={saved.path}
       name={sheetName(sheet)}
       terms={terms}
-      mark={markOf(terms)}
+      mark={await sha256(terms)}
       signature={signature}
-      missing={missing(deps, sheet)}
+      blank={missing(c, deps, sheet)}
+      yard={deps.store.settings.get('yardName')}
+      email={sheet.job.email ?? ''}
     />,
     problems.length === 0 ? 200 : 422,
   )
 }
 
-function missing(deps: Deps, s: Sheet): string[] {
-  const { settings } = deps.store
-  const wanted: [string, unknown][] = [
-    ['the customer’s name', s.job.name],
-    ['the address', s.job.address],
-    ['the price', priceWords(s.agreement, settings.get('currency'))],
-    ['the name of your yard', settings.get('yardName') || undefined],
-  ]
-  return wanted.filter(([, value]) => value === undefined).map(([words]) => words)
+/** Where each blank of the text is typed in; the others are never blank. */
+const TYPED_AT: Partial<Record<Blank, Missing>> = {
+  price: { what: 'the price', part: 'agreement', field: 'hourly' },
+  address: { what: 'the address', part: 'job', field: 'address' },
+  day: { what: 'the day', part: 'job', field: 'plannedOn' },
+  customer: { what: 'the customer’s name', part: 'job', field: 'name' },
+  bees: { what: 'where the bees are', part: 'site', field: 'where' },
 }
 
-function sign(c: AppContext, deps: Deps, saved: Saved, typed: Typed): Response | Promise<Response> {
+/** Nothing is signed blank: what is missing, and where it is typed in. */
+const missing = (c: AppContext, deps: PageDeps, s: Sheet): Missing[] =>
+  blanksNow(c, deps, s).map(
+    (name) => TYPED_AT[name] ?? { what: BLANKS[name], part: 'agreement', field: 'extra' },
+  )
+
+async function sign(c: AppContext, deps: PageDeps, saved: Saved, typed: Typed): Promise<Response> {
   const { sheet } = saved.last
   if (sheet.agreement.signature !== undefined) return c.redirect(`${saved.path}/sign`, 303)
+  const blank = missing(c, deps, sheet)
+  if (blank.length > 0)
+    return signPage(c, deps, saved, typed, [
+      { field: '', message: `Nothing is signed blank: ${blank.map((b) => b.what).join(', ')} is missing.` },
+    ])
   const terms = termsNow(c, deps, sheet)
-  if (one(typed, 'mark') !== markOf(terms))
+  if (one(typed, 'mark') !== (await sha256(terms)))
     return signPage(c, deps, saved, typed, [
       {
         field: '',
         message: 'The agreement has changed since this page was opened. Read it again, then sign.',
       },
     ])
+  const token = newSecret()
+  const read = signatureIn(typed, terms, await sha256(token), c.var.frame.today)
+  if (!read.ok) return signPage(c, deps, saved, typed, read.problems)
+  keep(c, deps, saved, { ...sheet, agreement: { ...sheet.agreement, signature: read.made } })
+  const link = `${(deps.origin ?? ownOrigin)(c)}/signed/${token}`
+  return page(
+    c,
+    <SignedPage
+      frame={c.var.frame}
+      path={saved.path}
+      name={sheetName(sheet)}
+      signature={read.made}
+      yard={deps.store.settings.get('yardName')}
+      email={sheet.job.email ?? ''}
+      link={link}
+      qr={await qrCode(link, { type: 'svg', errorCorrectionLevel: 'M' })}
+    />,
+  )
+}
+
+const ownOrigin = (c: AppContext): string => new URL(c.req.url).origin
+
+type Read = Result<{ made: Signature }, { problems: FieldProblem[] }>
+
+/** The signature as it was typed or drawn. */
+function signatureIn(typed: Typed, terms: string, copy: string, today: string): Read {
   const how = one(typed, 'how')
   const drawing = how === 'drawn' ? drawingOf(one(typed, 'drawing')) : null
   const raw = {
@@ -108,17 +147,16 @@ function sign(c: AppContext, deps: Deps, saved: Saved, typed: Typed): Response |
     name: one(typed, 'name'),
     on: one(typed, 'on'),
     terms,
+    copy,
     ...(drawing?.ok ? { path: drawing.path } : {}),
   }
   const parsed = signatureSchema.safeParse(raw)
   const problems: FieldProblem[] = parsed.success ? [] : problemsOf(parsed.error, raw)
   if (drawing?.ok === false)
     problems.push(...drawing.problems.map((message) => ({ field: 'drawing', message })))
-  if (parsed.success && parsed.data.on > c.var.frame.today)
-    problems.push({ field: 'on', message: `is in the future (today is ${inWords(c.var.frame.today)})` })
-  if (!parsed.success || problems.length > 0) return signPage(c, deps, saved, typed, problems)
-  keep(c, deps, saved, { ...sheet, agreement: { ...sheet.agreement, signature: parsed.data } })
-  return c.redirect(`${saved.path}?saved=1#agreement`, 303)
+  if (parsed.success && parsed.data.on > today)
+    problems.push({ field: 'on', message: `is in the future (today is ${inWords(today)})` })
+  return parsed.success && problems.length === 0 ? { ok: true, made: parsed.data } : { ok: false, problems }
 }
 
 /** The drawn name as a file. */

@@ -1,5 +1,7 @@
 /** How far a job has come, and what is next on its sheet. */
 import type { Sheet } from '../../records/index.ts'
+import { leftToClose } from './closing.ts'
+import { cuts } from './hazards.ts'
 
 export const STAGES = [
   'called',
@@ -9,6 +11,7 @@ export const STAGES = [
   'wait',
   'worked',
   'boxed',
+  'finished',
   'refused',
   'ended',
 ] as const
@@ -16,18 +19,26 @@ export type Stage = (typeof STAGES)[number]
 
 /** `colonies`: how many came of it so far. */
 export function stageOf(s: Sheet, colonies: number): Stage {
-  if (colonies > 0) return 'boxed'
+  if (colonies > 0) return leftToClose(s).length > 0 ? 'boxed' : 'finished'
   if (s.ended !== undefined) return 'ended'
   if (s.decision?.is === 'refuse') return 'refused'
   if (s.work.boxedAt !== undefined || s.work.queen !== undefined || s.work.leftAt !== undefined)
     return 'worked'
   if (s.decision !== undefined) return s.decision.is === 'go' ? 'go' : 'wait'
   if (s.agreement.signature !== undefined) return 'agreed'
-  return s.site.where !== undefined || s.site.type !== undefined ? 'looked-at' : 'called'
+  return isLookedAt(s) ? 'looked-at' : 'called'
 }
 
-/** Nothing more is expected of these. */
-export const isOver = (stage: Stage): boolean => stage === 'boxed' || stage === 'refused' || stage === 'ended'
+/** Somebody has looked at the place; a swarm that hangs in the open needs no more than the call. */
+const isLookedAt = (s: Sheet): boolean =>
+  isShort(s) || s.site.where !== undefined || s.site.behind !== undefined || s.site.hazards !== undefined
+
+/** A swarm needs only the short sheet: the call, heat and people, the box. */
+export const isShort = (s: Sheet): boolean => s.site.type === 'swarm' && !cuts(s)
+
+/** Nothing keeps from the next job; of a boxed one, something may be left to close up. */
+export const isOver = (stage: Stage): boolean =>
+  stage === 'boxed' || stage === 'finished' || stage === 'refused' || stage === 'ended'
 
 /** A part of the sheet, each filled on its own page. */
 export const PARTS = ['job', 'site', 'agreement', 'check', 'work'] as const
@@ -41,7 +52,9 @@ const NEXT: Record<Stage, Part | 'intake' | null> = {
   go: 'work',
   worked: 'intake',
   boxed: null,
+  finished: null,
   refused: null,
   ended: null,
 }
-export const nextPart = (stage: Stage): Part | 'intake' | null => NEXT[stage]
+export const nextPart = (stage: Stage, s: Sheet): Part | 'intake' | null =>
+  isShort(s) && stage === 'looked-at' ? 'check' : NEXT[stage]

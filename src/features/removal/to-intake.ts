@@ -21,8 +21,10 @@ function kept<T extends object>(fields: { [K in keyof T]: T[K] | undefined }): T
   return Object.fromEntries(Object.entries(fields).filter(([, v]) => v !== undefined)) as T
 }
 
-/** The intake as far as the sheet knows it: the yard, the stand and the tag are still to be said. */
-export function intakeFrom(s: Sheet): Filled {
+/**
+ * The intake as far as the sheet knows it: the yard, the stand and the tag are still to be said. `said`: sentences for whoever receives the box, such as what the heat did.
+ */
+export function intakeFrom(s: Sheet, said: readonly string[] = []): Filled {
   const { work: w, site, job } = s
   const removedOn = w.on ?? job.plannedOn
   const removal = kept<Partial<Intake['removal']>>({
@@ -49,7 +51,7 @@ export function intakeFrom(s: Sheet): Filled {
       deadBeesKg: w.deadBeesKg,
       tiedComb: w.tiedComb,
       temper: w.temper ?? site.temper,
-      note: noteOf(s),
+      note: noteOf(s, said),
     }),
     removal,
   }
@@ -67,7 +69,7 @@ const CLEANED = {
 }
 
 /** What an intake has no field for, in sentences. Nothing about the customer: everybody in the yard reads the journal. */
-function noteOf({ work: w }: Sheet): string | undefined {
+function noteOf({ work: w }: Sheet, said: readonly string[]): string | undefined {
   const onSite =
     w.arrivedAt === undefined || w.leftAt === undefined ? undefined : `On site ${w.arrivedAt} to ${w.leftAt}.`
   const found = w.queenFoundAt === undefined ? undefined : `Queen found at ${w.queenFoundAt}.`
@@ -76,6 +78,7 @@ function noteOf({ work: w }: Sheet): string | undefined {
     found,
     w.sealed === undefined ? undefined : SEALED[w.sealed],
     w.cleaned === undefined ? undefined : CLEANED[w.cleaned],
+    ...said,
     w.note,
   ].filter((l) => l !== undefined)
   return lines.length === 0 ? undefined : lines.join(' ').slice(0, 2000)

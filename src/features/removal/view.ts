@@ -1,37 +1,53 @@
 /** What pages of removal sheets are made of: a sheet of the store with its name, stage, reckoning and next step. */
 
-import { type AppContext, colonyPath, type Deps } from '../../app/index.ts'
-import { type Sheet, sheetName, termsOf } from '../../records/index.ts'
+import { type AppContext, colonyPath, type PageDeps, signedIn } from '../../app/index.ts'
+import {
+  type Blank,
+  openBlanks,
+  type Sheet,
+  type Surroundings,
+  sheetName,
+  termsOf,
+} from '../../records/index.ts'
 import type { SavedSheet } from '../../store/index.ts'
-import { dayWords, temperature } from '../../words/index.ts'
+import { dayWords, instantWords, labelIn, removalTypes, temperature } from '../../words/index.ts'
 import { ownTypes } from '../entries/index.ts'
 import { beforeCut, type Reckoning } from './before-cut.ts'
+import { goStands } from './decide.ts'
+import { typedPart } from './form.ts'
+import { atStart } from './heat.ts'
+import type { Facts } from './item.ts'
 import type { RemovalRow } from './list-page.tsx'
-import { isOver, nextPart, type Stage, stageOf } from './stage.ts'
-import { showsIn } from './words.ts'
+import type { Clash } from './page-foot.tsx'
+import { factsOf } from './sheet-facts.ts'
+import { isOver, nextPart, type Part, type Stage, stageOf } from './stage.ts'
+import { CALLED_BACK, showsIn } from './words.ts'
 
 export const removalPath = (id: string): string => `/removals/${id}`
 
 /** The saved sheet of a path; null when there is none. */
-export const sheetIn = (c: AppContext, deps: Deps): (SavedSheet & { id: string; path: string }) | null => {
+export const sheetIn = (
+  c: AppContext,
+  deps: PageDeps,
+): (SavedSheet & { id: string; path: string }) | null => {
   const id = c.req.param('id') ?? ''
   const saved = deps.store.removals.get(id)
   return saved === null ? null : { ...saved, id, path: removalPath(id) }
 }
 
-export const reckoningOf = (c: AppContext, deps: Deps, sheet: Sheet): Reckoning =>
-  beforeCut(sheet, deps.store.protocol(), showsIn(c.var.frame.units))
+export const reckoningOf = (c: AppContext, deps: PageDeps, sheet: Sheet): Reckoning =>
+  beforeCut(sheet, deps.store.protocol(), showsIn(c.var.frame.units), c.var.frame.today)
 
 /** Where the next step of a job is. */
 export function nextStep(id: string, sheet: Sheet, colonies: readonly string[]): RemovalRow['next'] {
-  const part = nextPart(stageOf(sheet, colonies.length))
+  const part = nextPart(stageOf(sheet, colonies.length), sheet)
   if (part === null) return null
   const path = removalPath(id)
-  const href = `${path}/${part}`
+  const href = part === 'intake' ? `${path}/intake` : `${path}/${part}#now`
   return { part, href }
 }
 
-export const colonyLinks = (deps: Deps, ids: readonly string[]): { tag: string; path: string }[] =>
+export const colonyLinks = (deps: PageDeps, ids: readonly string[]): { tag: string; path: string }[] =>
   ids.flatMap((id) => {
     const colony = deps.store.colony(id)
     return colony === null ? [] : [{ tag: colony.summary.tag, path: colonyPath(colony.summary) }]
@@ -40,7 +56,7 @@ export const colonyLinks = (deps: Deps, ids: readonly string[]): { tag: string; 
 /** A line of the list. */
 export function rowOf(
   c: AppContext,
-  deps: Deps,
+  deps: PageDeps,
   id: string,
   sheet: Sheet,
   colonies: readonly string[],
@@ -63,16 +79,71 @@ export function rowOf(
   }
 }
 
-/** The agreement of a job as it would be signed now. */
-export function termsNow(c: AppContext, deps: Deps, sheet: Sheet): string {
+/** What the agreement of a job is filled in with beside its sheet. */
+function around(c: AppContext, deps: PageDeps, sheet: Sheet): Surroundings {
   const { settings } = deps.store
   const { frame } = c.var
-  return termsOf(settings.get('agreementTerms'), sheet, {
-    yard: settings.get('yardName'),
+  const { type } = sheet.site
+  return {
+    ...(type === undefined ? {} : { bees: labelIn(removalTypes(), type).toLowerCase() }),
+    // A yard that has no name yet is whoever stands there.
+    yard: settings.get('yardName') || signedIn(c),
     currency: settings.get('currency'),
     heat: temperature(deps.store.protocol().heatLimitC, frame.units),
     dayWords: (day) => dayWords(day, frame.today),
-  })
+  }
 }
 
-export const typesOf = (deps: Deps): string[] => ownTypes(deps.store)
+/** The agreement of a job as it would be signed now. */
+export const termsNow = (c: AppContext, deps: PageDeps, sheet: Sheet): string =>
+  termsOf(deps.store.settings.get('agreementTerms'), sheet, around(c, deps, sheet))
+
+/** What it still lacks: the blanks of the text, and price, address and day whatever the text says. */
+export function blanksNow(c: AppContext, deps: PageDeps, sheet: Sheet): Blank[] {
+  const all = `${deps.store.settings.get('agreementTerms')} {price} {address} {day}`
+  return openBlanks(all, sheet, around(c, deps, sheet))
+}
+
+export const typesOf = (deps: PageDeps): string[] => ownTypes(deps.store)
+
+/** Whether “go” stands, and what is asked when work starts. */
+export function startOf(c: AppContext, deps: PageDeps, sheet: Sheet): { goes: boolean; start: Facts } {
+  const { today, units } = c.var.frame
+  const limit = deps.store.protocol().heatLimitC
+  return {
+    goes: goStands(sheet, reckoningOf(c, deps, sheet), today),
+    start: atStart(sheet, limit, showsIn(units), today),
+  }
+}
+
+export const callBackLines = (s: Sheet, today: string): string[] =>
+  (s.callBacks ?? []).map(
+    (b) =>
+      `${dayWords(b.on, today)}: ${labelIn(CALLED_BACK, b.what)}${b.note === undefined ? '' : `. ${b.note}`} (${b.by})`,
+  )
+
+/** What somebody else changed of the same part since it was shown; null where nobody did. */
+export function clashOf(
+  c: AppContext,
+  deps: PageDeps,
+  part: Part,
+  saved: SavedSheet & { id: string },
+  shown: number,
+): Clash | null {
+  const { last } = saved
+  if (shown === last.version || !Number.isInteger(shown)) return null
+  const before = deps.store.removals.version(saved.id, shown)
+  const { frame } = c.var
+  if (before === null) return null
+  const as = (s: Sheet): string => JSON.stringify(typedPart(part, s, frame.units))
+  if (as(before.sheet) === as(last.sheet)) return null
+  const at = { units: frame.units, today: frame.today, currency: deps.store.settings.get('currency') }
+  const old = new Map(factsOf(part, before.sheet, at))
+  return {
+    by: last.savedBy,
+    when: instantWords(last.savedAt, frame.zone, frame.today),
+    theirs: factsOf(part, last.sheet, at)
+      .filter(([label, value]) => old.get(label) !== value)
+      .map(([label, value]) => ({ label, value })),
+  }
+}

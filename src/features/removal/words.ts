@@ -4,16 +4,24 @@ import {
   ACCESS,
   BEHIND,
   BYSTANDERS,
+  CALL_BACKS,
+  CALLERS,
   CLEANED,
+  CLOSED_UP,
   DECISIONS,
   FOUND_BY,
   HAZARDS,
+  ON_THE_WAY,
   SEALED,
+  SINCE,
+  type TradeHazard,
   VACUUMS,
 } from '../../records/index.ts'
 import { type Choice, depth, temperature, type Units } from '../../words/index.ts'
-import { type Item, type Reckoning, stops, TICKED } from './before-cut.ts'
+import { type Reckoning, stops } from './before-cut.ts'
+import type { ClosingId } from './closing.ts'
 import type { Shows } from './forecast.ts'
+import type { Item, TickedId } from './item.ts'
 import type { Part, Stage } from './stage.ts'
 
 const choices = <T extends string>(
@@ -91,7 +99,7 @@ export const VACUUM: Choice[] = [
   unsaid(),
   ...choices(VACUUMS, {
     none: ['No vacuum', 'brush, smoke, frames'],
-    'bee-vacuum': ['Bee vacuum', 'low suction, soft box'],
+    'bee-vacuum': ['Bee vacuum', 'airflow turned down, soft box'],
     'shop-vacuum': ['Shop vacuum', 'straight onto bees'],
   }),
 ]
@@ -118,20 +126,89 @@ export const CLEAN: Choice[] = [
   ...choices(CLEANED, { all: 'All of it', part: 'Part of it', none: 'None' }),
 ]
 
-export const TICKS: Choice[] = choices(TICKED, {
-  services: 'Wires, pipes, flues located',
-  'ladder-person': 'Second person for the ladder',
+export const TICKS: Record<TickedId, string> = {
   'not-alone': 'Somebody within call',
-  clothing: 'Protective clothing for all',
-  'sting-plan': 'Plan for stings',
-  water: 'Water and shade',
+  'ladder-person': 'Second person at the ladder',
+  'sting-plan': 'Plan for stings said aloud',
+  allergy: 'Allergic person cared for',
+  children: 'Children away',
   exclusion: 'Area kept clear',
-  fire: 'Smoker off dry grass and dust',
-  tools: 'Tools and boxes loaded',
-  'queen-clip': 'Queen clip ready',
-  'brood-chest': 'Lidded insulated chest for brood',
-  codes: 'Local codes looked up',
+  fierce: 'Distance and hour for fierce bees',
+  water: 'Water and shade',
+  fire: 'Smoker cannot set fire',
+  droppings: 'Respirator for droppings',
+  insulation: 'Respirator for insulation',
+  stopcock: 'Stopcock found',
+  kit: 'Clothing and tools for all',
+}
+
+export const HAZARD_WORDS: Record<TradeHazard, string> = {
+  electric: 'Electric wires',
+  'electric-in-cut': 'Wires in the cut',
+  gas: 'Gas pipe',
+  flue: 'Flue or duct',
+  asbestos: 'Asbestos',
+  'lead-paint': 'Lead paint',
+  'weak-structure': 'Weak boards or beams',
+}
+
+/** What is seen is no removal type yet, or none at all. */
+export const NOT_A_TYPE: Choice[] = [
+  { value: 'unsure', label: 'Not sure' },
+  { value: 'wasps', label: 'Not honey bees', hint: 'wasps, bumble bees' },
+]
+
+export const WATER: Choice[] = [
+  { value: '', label: 'Not said' },
+  { value: 'yes', label: 'Here' },
+  { value: 'no', label: 'Not here' },
+]
+
+export const HOW_LONG: Choice[] = choices(SINCE, {
+  today: 'Today',
+  days: 'Days',
+  weeks: 'Weeks',
+  months: 'Months',
+  years: 'Years',
 })
+
+export const CALLER: Choice[] = choices(CALLERS, {
+  owner: 'Owner',
+  tenant: 'Tenant',
+  neither: 'Neither',
+})
+
+export const CLOSED: Choice[] = choices(CLOSED_UP, {
+  void: 'Void filled or screened',
+  smell: 'Smell covered',
+  stragglers: 'Box for stragglers',
+})
+
+export const WAY: Choice[] = choices(ON_THE_WAY, {
+  gentle: ['Vacuum gentle', 'airflow turned down'],
+  vent: 'Vent open',
+  strapped: 'Strapped',
+  shut: 'Entrance shut',
+})
+
+export const CALLED_BACK: Choice[] = choices(CALL_BACKS, {
+  'bees-back': 'Bees are back',
+  stragglers: 'Stragglers',
+  honey: 'Honey runs',
+  smell: 'Smell',
+  'new-swarm': 'New swarm',
+  damage: 'Damage',
+  other: 'Something else',
+})
+
+export const CLOSING_WORDS: Record<ClosingId, string> = {
+  comb: 'comb and honey out',
+  void: 'void filled or screened',
+  smell: 'smell covered',
+  entrance: 'entrance shut',
+  stragglers: 'box for stragglers',
+  photo: 'photo of it closed',
+}
 
 export const SIGN_HOW: Choice[] = [
   { value: 'drawn', label: 'Drawn here' },
@@ -145,14 +222,15 @@ export const STAGE_WORDS: Record<Stage, string> = {
   wait: 'Waiting',
   go: 'Go',
   worked: 'Bees are out',
-  boxed: 'Boxed',
+  boxed: 'Boxed, to be closed up',
+  finished: 'Finished',
   refused: 'Refused',
   ended: 'Ended without a removal',
 }
 
 export const PART_WORDS: Record<Part, string> = {
-  job: 'Who and where',
-  site: 'The site',
+  job: 'The call',
+  site: 'Finding and opening',
   agreement: 'The agreement',
   check: 'Before the cut',
   work: 'The removal',
@@ -199,11 +277,12 @@ export function reckoningTitle(r: Reckoning): string {
 
 /** Said under it, always. */
 export const RECKONING_NOTE =
-  'This list knows only what was typed in. Whoever is at the wall looks again, decides, and stops when something changes. Local codes and the licensed trades stand above it.'
+  'This list knows only what was typed in. Whoever is at the wall looks again, decides, and stops when something changes. Local codes and licensed practice stand above it: removal, transport, registration and building rules differ from place to place.'
 
 export const ITEM_STATE: Record<Item['state'], string> = {
   met: 'met',
   unmet: 'unmet',
   unsaid: 'not filled in yet',
   'not-needed': 'not needed',
+  signed: 'signed for by a second person',
 }

@@ -1,27 +1,85 @@
-/** What was done and found. Asked once: the intake takes it over. */
+/** What was done and found, as the day goes: opened, boxed, closed up, on the way. Asked once: the intake takes it over. */
 
-import { type DrawnIn, Fields, Group } from '../../forms/index.ts'
+import { Fields, one } from '../../forms/index.ts'
 import { BeesAndBox, BroodAlong } from '../entries/index.ts'
+import { CLOSING, leftToClose } from './closing.ts'
 import { PART_FIELDS } from './fields.ts'
+import { Folded } from './folded.tsx'
+import { cuts } from './hazards.ts'
+import type { PartFieldsProps } from './part-fields.tsx'
 
-export const WorkFields = (p: DrawnIn) => (
-  <>
-    <Group legend="Time on site">
-      <Fields {...p} of={PART_FIELDS.work} show={['on']} />
-      <div class="field-row clock-row">
-        <Fields {...p} of={PART_FIELDS.work} show={['arrivedAt', 'openedAt', 'boxedAt', 'leftAt']} />
-      </div>
-      <Fields {...p} of={PART_FIELDS.work} show={['outdoorC', 'method']} />
-    </Group>
-    <Group legend="Queen and brood">
-      <Fields {...p} of={PART_FIELDS.work} show={['queen', 'queenFoundAt']} />
-      <BroodAlong {...p} />
-    </Group>
-    <Group legend="The box">
-      <BeesAndBox {...p} />
-    </Group>
-    <Group legend="The hole">
-      <Fields {...p} of={PART_FIELDS.work} show={['sealed', 'cleaned', 'left', 'note']} />
-    </Group>
-  </>
+const FIELDS = PART_FIELDS.work
+
+export const WorkFields = (p: PartFieldsProps) => {
+  const { openedAt, boxedAt } = p.sheet.work
+  const opened = openedAt !== undefined
+  const boxed = boxedAt !== undefined
+  return (
+    <>
+      <Folded legend="Opening" form={p.form} fields={['arrivedAt', 'openedAt']} open={!opened}>
+        <Fields {...p} of={FIELDS} show={['outdoorC']} />
+        {opened ? null : (
+          <p class="hint">
+            How hot is it now, in the shade? Water to drink and shade for people are asked with the opening.
+          </p>
+        )}
+        {opened ? null : <Now name="openedAt" words="Water and shade are here: open it, now" first />}
+        <Folded legend="Times by hand" form={p.form} fields={['arrivedAt']}>
+          <Fields {...p} of={FIELDS} show={['on', ['arrivedAt', 'openedAt'], 'water']} />
+        </Folded>
+      </Folded>
+      <Folded
+        legend="Bees and queen"
+        form={p.form}
+        fields={['queen', 'method', 'queenFoundAt', 'boxedAt', 'brood.eggs', 'brood.open', 'brood.capped']}
+        open={opened && !boxed}
+      >
+        <Fields {...p} of={FIELDS} show={['queen', 'method', ['queenFoundAt', 'boxedAt']]} />
+        <Folded legend="Brood, bees and temper; the intake asks too" form={p.form} fields={['bees.frames']}>
+          <BroodAlong {...p} />
+          <BeesAndBox {...p} />
+        </Folded>
+        {opened && !boxed ? (
+          <Now name="boxedAt" words="Boxed, now: log the intake" first then="intake" />
+        ) : null}
+        {opened && !boxed ? <Now name="boxedAt" words="Boxed, now: close up first" /> : null}
+      </Folded>
+      {cuts(p.sheet) ? (
+        <Folded
+          legend={`Closing up: ${leftToClose(p.sheet).length} of ${CLOSING.length} left`}
+          form={p.form}
+          fields={[]}
+          open={boxed}
+        >
+          <Fields {...p} of={FIELDS} show={['cleaned', 'sealed', 'closedUp', 'photos', 'left']} />
+        </Folded>
+      ) : null}
+      <Folded legend="On the way, and a note" form={p.form} fields={['boxHours', 'boxC', 'leftAt', 'note']}>
+        <Fields {...p} of={FIELDS} show={['onTheWay', ['boxHours', 'boxC'], 'leftAt', 'note']} />
+        {one(p.form.typed, 'leftAt') === '' ? <Now name="leftAt" words="Left, now" /> : null}
+      </Folded>
+    </>
+  )
+}
+
+interface NowProps {
+  name: string
+  words: string
+  first?: boolean
+  /** Where it leads, when not back to the sheet. */
+  then?: 'intake'
+}
+
+/** Saves everything in the form, and this time as now. */
+const Now = ({ name, words, first = false, then }: NowProps) => (
+  <div class="buttons">
+    <button
+      class={first ? 'button button-do' : 'button'}
+      type="submit"
+      name="now"
+      value={then === undefined ? name : `${name} ${then}`}
+    >
+      {words}
+    </button>
+  </div>
 )

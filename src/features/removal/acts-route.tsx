@@ -1,0 +1,194 @@
+import { Hono } from 'hono'
+import { type AppContext, type Env, type PageDeps, page, signedIn } from '../../app/index.ts'
+import { type FieldProblem, fieldsIn, many, one, type Typed } from '../../forms/index.ts'
+import { problemsOf } from '../../journal/index.ts'
+import { callBack, clearance, type Sheet, secondName, sheetName, TRADE_HAZARDS } from '../../records/index.ts'
+import { timeIn } from '../../time-of-day.ts'
+import { clearanceProblems, secondProblems } from './decide.ts'
+import { CallBackPage, RemovalEndPage } from './end-page.tsx'
+import { CALL_BACK_FIELDS, CLEARANCE_FIELDS, SECOND_FIELDS } from './fields.ts'
+import { hazardsFound } from './hazards.ts'
+import { HEAT_AT_START } from './heat.ts'
+import { RemovalPrintPage } from './print-page.tsx'
+import { factsOf } from './sheet-facts.ts'
+import { keep, onSheet, type Saved } from './sheet-handlers.ts'
+import { openPart, showSheet } from './show.tsx'
+import { PARTS } from './stage.ts'
+import { reckoningOf, startOf, termsNow } from './view.ts'
+
+/** What is done to a sheet rather than typed into it: clearing, signing for an item, call-backs, printing, ending. */
+export function removalActs(deps: PageDeps): Hono<Env> {
+  const app = new Hono<Env>()
+  const on = onSheet(deps)
+
+  app.post(
+    '/removals/:id/clear',
+    on((c, saved, typed) => clear(c, deps, saved, typed)),
+  )
+  app.post(
+    '/removals/:id/second',
+    on((c, saved, typed) => second(c, deps, saved, typed)),
+  )
+  app.get(
+    '/removals/:id/call-back',
+    on((c, saved) => callBackPage(c, saved, { on: [c.var.frame.today] })),
+  )
+  app.post(
+    '/removals/:id/call-back',
+    on((c, saved, typed) => calledBack(c, deps, saved, typed)),
+  )
+  app.get(
+    '/removals/:id/print',
+    on((c, saved) => printPage(c, deps, saved)),
+  )
+  app.get(
+    '/removals/:id/end',
+    on((c, saved) => endPage(c, saved, {})),
+  )
+  app.post(
+    '/removals/:id/end',
+    on((c, saved, typed) => {
+      const why = one(typed, 'why')
+      if (why === '' || why.length > 500)
+        return endPage(c, saved, typed, [
+          { field: 'why', message: why === '' ? 'must not be empty' : 'must be at most 500 characters' },
+        ])
+      keep(c, deps, saved, { ...saved.last.sheet, ended: { on: c.var.frame.today, why } })
+      return c.redirect(`${saved.path}?saved=1`, 303)
+    }),
+  )
+  return app
+}
+
+/** At most as many as the schema takes: the last ones. */
+const MOST = 40
+
+/** The crew, as far as the sheet knows it: none of them clears a hazard or is the second person. */
+const crewOf = (c: AppContext, s: Sheet): string[] => [signedIn(c), ...(s.decision ? [s.decision.by] : [])]
+
+/** A small form came back: the page again, with that form open. */
+function refuse(
+  c: AppContext,
+  deps: PageDeps,
+  saved: Saved,
+  id: string,
+  typed: Typed,
+  problems: FieldProblem[],
+): Response | Promise<Response> {
+  const form = {
+    typed,
+    problems: problems.map((p) => ({ ...p, field: p.field === '' ? '' : `${id}.${p.field}` })),
+  }
+  const part = id === HEAT_AT_START ? 'work' : openPart(c, deps, saved)
+  return showSheet(c, deps, saved, { part, refused: { id, form } })
+}
+
+function clear(c: AppContext, deps: PageDeps, saved: Saved, typed: Typed): Response | Promise<Response> {
+  const { sheet } = saved.last
+  const hazard = TRADE_HAZARDS.find((h) => h === one(typed, 'hazard'))
+  const knew = hazardsFound(sheet)
+  if (hazard === undefined || !knew.includes(hazard)) return c.redirect(`${saved.path}#unmet`, 303)
+  const id = `trade-${hazard}`
+  const { raw } = fieldsIn(CLEARANCE_FIELDS, typed, c.var.frame.units, `${id}.`)
+  const [photo] = many(typed, 'photos')
+  const content = { ...raw, hazard, knew, ...(photo === undefined ? {} : { photo }) }
+  const parsed = clearance.safeParse(content)
+  const problems = parsed.success
+    ? clearanceProblems(parsed.data, crewOf(c, sheet), c.var.frame.today)
+    : problemsOf(parsed.error, content)
+  if (!parsed.success || problems.length > 0) return refuse(c, deps, saved, id, typed, problems)
+  const clearances = [...(sheet.check.clearances ?? []), parsed.data].slice(-MOST)
+  keep(c, deps, saved, { ...sheet, check: { ...sheet.check, clearances } })
+  return c.redirect(`${saved.path}?saved=1#unmet`, 303)
+}
+
+/** What is unmet of an item that a second person may sign for; undefined where there is no such thing. */
+function signable(c: AppContext, deps: PageDeps, s: Sheet, id: string): string | undefined {
+  if (id === HEAT_AT_START) {
+    const { start } = startOf(c, deps, s)
+    return start.state === 'unmet' ? start.why : undefined
+  }
+  return reckoningOf(c, deps, s).unmet.find((i) => i.id === id && i.weight === 'second')?.why
+}
+
+function second(c: AppContext, deps: PageDeps, saved: Saved, typed: Typed): Response | Promise<Response> {
+  const { sheet } = saved.last
+  const id = one(typed, 'item')
+  const of = signable(c, deps, sheet, id)
+  const back = id === HEAT_AT_START ? `${saved.path}/work?saved=1#now` : `${saved.path}?saved=1#unmet`
+  if (of === undefined) return c.redirect(back.replace('?saved=1', ''), 303)
+  const { raw } = fieldsIn(SECOND_FIELDS, typed, c.var.frame.units, `${id}.`)
+  const { today, zone } = c.var.frame
+  const content = { ...raw, item: id, of, on: today, at: timeIn(zone, deps.clock()) }
+  const parsed = secondName.safeParse(content)
+  const problems = parsed.success
+    ? secondProblems(parsed.data, crewOf(c, sheet))
+    : problemsOf(parsed.error, content)
+  if (one(typed, 'of') !== of)
+    problems.push({ field: 'by', message: 'would sign for something else than was shown: read it again' })
+  if (!parsed.success || problems.length > 0) return refuse(c, deps, saved, id, typed, problems)
+  const seconds = [...(sheet.check.seconds ?? []), parsed.data].slice(-MOST)
+  keep(c, deps, saved, { ...sheet, check: { ...sheet.check, seconds } })
+  return c.redirect(back, 303)
+}
+
+function calledBack(c: AppContext, deps: PageDeps, saved: Saved, typed: Typed): Response | Promise<Response> {
+  const { sheet } = saved.last
+  const { today, units } = c.var.frame
+  const content = { ...fieldsIn(CALL_BACK_FIELDS, typed, units).raw, by: signedIn(c) }
+  const parsed = callBack.safeParse(content)
+  const problems = parsed.success ? [] : problemsOf(parsed.error, content)
+  if (parsed.success && parsed.data.on > today) problems.push({ field: 'on', message: 'is in the future' })
+  if ((sheet.callBacks ?? []).length >= 50) problems.push({ field: '', message: 'There are 50 already.' })
+  if (!parsed.success || problems.length > 0) return callBackPage(c, saved, typed, problems)
+  keep(c, deps, saved, { ...sheet, callBacks: [...(sheet.callBacks ?? []), parsed.data] })
+  return c.redirect(`${saved.path}?saved=1`, 303)
+}
+
+const callBackPage = (c: AppContext, saved: Saved, typed: Typed, problems: FieldProblem[] = []) =>
+  page(
+    c,
+    <CallBackPage
+      frame={c.var.frame}
+      form={{ typed, problems }}
+      path={saved.path}
+      name={sheetName(saved.last.sheet)}
+    />,
+    problems.length === 0 ? 200 : 422,
+  )
+
+function printPage(c: AppContext, deps: PageDeps, saved: Saved): Response | Promise<Response> {
+  const { sheet } = saved.last
+  const { frame } = c.var
+  const at = { units: frame.units, today: frame.today, currency: deps.store.settings.get('currency') }
+  return page(
+    c,
+    <RemovalPrintPage
+      frame={frame}
+      path={saved.path}
+      name={sheetName(sheet)}
+      what={c.req.query('what') === 'job' ? 'job' : 'agreement'}
+      sheet={sheet}
+      terms={termsNow(c, deps, sheet)}
+      parts={PARTS.map((part) => ({ part, facts: factsOf(part, sheet, at) }))}
+      reckoning={reckoningOf(c, deps, sheet)}
+    />,
+  )
+}
+
+const endPage = (
+  c: AppContext,
+  saved: Saved,
+  typed: Typed,
+  problems: FieldProblem[] = [],
+): Response | Promise<Response> =>
+  page(
+    c,
+    <RemovalEndPage
+      frame={c.var.frame}
+      form={{ typed, problems }}
+      path={saved.path}
+      name={sheetName(saved.last.sheet)}
+    />,
+    problems.length === 0 ? 200 : 422,
+  )

@@ -1,0 +1,21 @@
+/** Somebody called: a minute on the telephone. */
+import type { FormState } from '../../forms/index.ts'
+import { FormPage, type Frame } from '../../parts/index.ts'
+import { partLabel } from './form.ts'
+import { CallFields } from './part-fields.tsx'
+
+export const CallPage = ({ frame, form, types }: { frame: Frame; form: FormState; types: string[] }) => (
+  <FormPage
+    frame={frame}
+    title="Somebody called"
+    form={form}
+    action="/removals/new"
+    back={{ href: '/removals', label: 'Removals' }}
+    button="Save"
+    labels={(field) => partLabel('job', field)}
+    ids={['id', 'version']}
+    photos
+  >
+    <CallFields form={form} frame={frame} types={types} />
+  </FormPage>
+)

@@ -1,0 +1,64 @@
+/** One item of what to check before the cut. */
+import type { TradeHazard } from '../../records/index.ts'
+
+/** Items somebody ticks when they are so; the others follow from the rest of the sheet. */
+export const TICKED = [
+  'not-alone',
+  'ladder-person',
+  'sting-plan',
+  'allergy',
+  'children',
+  'exclusion',
+  'fierce',
+  'water',
+  'fire',
+  'droppings',
+  'insulation',
+  'stopcock',
+  'kit',
+] as const
+export type TickedId = (typeof TICKED)[number]
+
+export const ITEMS = [
+  'trade-electric',
+  'trade-electric-in-cut',
+  'trade-gas',
+  'trade-asbestos',
+  'trade-flue',
+  'trade-lead-paint',
+  'trade-weak-structure',
+  'services',
+  'old-building',
+  'heat',
+  'vacuum',
+  'cut-depth',
+  'bystanders',
+  ...TICKED,
+  'sprayed',
+  'caller',
+  'agreement',
+] as const satisfies readonly (TickedId | `trade-${TradeHazard}` | string)[]
+export type ItemId = (typeof ITEMS)[number]
+
+/**
+ * What it takes to go while an item is unmet. `trade`: nothing; it waits for whoever is licensed, or for a look. `second`:
+ * the name of a second person for this item. `reason`: a reason from whoever decides.
+ */
+export type Weight = 'trade' | 'second' | 'reason'
+
+/** `signed`: unmet, and a second person answers for it by name. */
+export type State = 'met' | 'unmet' | 'unsaid' | 'not-needed' | 'signed'
+
+export interface Facts {
+  state: State
+  /** What is missing, or why it is asked. */
+  why: string
+}
+
+export interface Item extends Facts {
+  id: ItemId
+  what: string
+  /** Who decides about it. */
+  decides: string
+  weight: Weight
+}

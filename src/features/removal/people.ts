@@ -1,0 +1,65 @@
+/**
+ * People about: what each answer on the sheet asks for. Distances and times are judgement, from common practice: bees that
+ * defend a nest follow some tens of metres, Africanized ones several hundred; fewer people and bees are out early and late.
+ */
+import type { Sheet } from '../../records/index.ts'
+import { cuts } from './hazards.ts'
+import type { Facts, TickedId } from './item.ts'
+
+/** Somebody goes up. */
+export const climbs = (s: Sheet): boolean => s.site.access !== undefined && s.site.access !== 'ground'
+
+const about = (s: Sheet, who: 'children' | 'allergic'): boolean => s.site.bystanders?.includes(who) === true
+
+/** Temper 4 or 5, or stock that is established where the bees are. Not knowing of Africanized bees is not fierce. */
+export const fierce = (s: Sheet): boolean => s.site.africanized === 'yes' || (s.site.temper ?? 0) >= 4
+
+export const AS_TOLD: Record<TickedId, string> = {
+  'not-alone': 'Somebody within call all the time, with a telephone that works here.',
+  'ladder-person': 'One works, one holds the ladder and looks. On a roof: held against a fall.',
+  'sting-plan':
+    'Said aloud: who is allergic, where the adrenaline is, who calls the emergency number, the address to give, where an ambulance gets in.',
+  allergy:
+    'Somebody allergic is about: away or indoors with windows shut; their adrenaline in date and in hand, somebody beside them who gives it; the way kept free for an ambulance.',
+  children:
+    'Children are about: away, or indoors with windows shut and a grown-up, until the last bees are in.',
+  exclusion:
+    'People and animals 15 m (50 ft) away, neighbours told, windows shut, until the last bees are in.',
+  fierce:
+    'Fierce or Africanized: everybody and every animal 100 m (330 ft) away or shut indoors, a car to get into, first or last light, two in full suits. Local rules decide whether they may be moved.',
+  water: 'Water to drink and shade, for people in suits and for boxed bees.',
+  fire: 'Smoker on bare ground or metal, water beside it, never into a dry cavity or near dust.',
+  droppings: 'Droppings or mould: a respirator (P100 or FFP3), wetted first, never swept dry.',
+  insulation:
+    'Insulation: respirator, gloves and goggles. Loose grey grains may be vermiculite with asbestos: leave it, and have it tested.',
+  stopcock: 'A water pipe: find the stopcock and turn it once before the cut.',
+  kit: 'Veil, suit and gloves for everybody inside the line; boxes, frames, bands, queen clip, lidded chest, straps loaded.',
+}
+
+/** Why a ticked item is not asked at this job; undefined where it is. */
+export function notAsked(id: TickedId, s: Sheet): string | undefined {
+  const { behind, hazards } = s.site
+  if (id === 'ladder-person' && s.site.access === 'ground') return 'Worked from the ground.'
+  if (id === 'allergy' && !about(s, 'allergic')) return 'Nobody allergic named.'
+  if (id === 'children' && !about(s, 'children')) return 'No children named.'
+  if (id === 'fierce' && !fierce(s)) return 'Not known as fierce.'
+  if (id === 'water' && cuts(s)) return 'Asked when it is opened, and nothing is opened without.'
+  if (id === 'droppings' && hazards?.includes('droppings') !== true) return 'None seen.'
+  if (id === 'insulation' && behind?.includes('insulation') !== true) return 'None found.'
+  if (id === 'stopcock' && behind?.includes('water') !== true) return 'No water pipe found.'
+  return undefined
+}
+
+export function tickedFacts(id: TickedId, s: Sheet): Facts {
+  const not = notAsked(id, s)
+  if (not !== undefined) return { state: 'not-needed', why: not }
+  if (id === 'ladder-person' && s.site.access === undefined)
+    return { state: 'unsaid', why: 'Not said yet how one gets to the bees.' }
+  // A box left open is not filled in: nobody has said that it is not so.
+  return { state: s.check.done?.includes(id) === true ? 'met' : 'unsaid', why: AS_TOLD[id] }
+}
+
+export const bystandersAsked = (s: Sheet): Facts =>
+  s.site.bystanders === undefined
+    ? { state: 'unsaid', why: 'Who is about, and is anybody allergic? Ask in the house and next door.' }
+    : { state: 'met', why: 'Asked.' }

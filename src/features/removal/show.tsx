@@ -1,0 +1,112 @@
+/** A sheet's page put together: what stands, what is open, what is unmet. */
+
+import { type AppContext, type PageDeps, page } from '../../app/index.ts'
+import type { FieldProblem, Typed } from '../../forms/index.ts'
+import { type Sheet, sheetName } from '../../records/index.ts'
+import type { SheetVersion } from '../../store/index.ts'
+import { instantWords } from '../../words/index.ts'
+import { typedPart } from './form.ts'
+import { RemovalPage, type RemovalProps } from './page.tsx'
+import type { Clash } from './page-foot.tsx'
+import { factsOf } from './sheet-facts.ts'
+import type { Saved } from './sheet-handlers.ts'
+import { isOver, nextPart, PARTS, type Part, stageOf } from './stage.ts'
+import { callBackLines, colonyLinks, reckoningOf, startOf, typesOf } from './view.ts'
+
+interface Shown {
+  /** The part that is open as a form. */
+  part?: Part | null
+  typed?: Typed
+  problems?: FieldProblem[]
+  clash?: Clash
+  older?: SheetVersion | null
+  refused?: RemovalProps['refused']
+}
+
+/** The part that is open when nobody asks for another: the next one. A “go” that no longer stands is decided again. */
+export function openPart(c: AppContext, deps: PageDeps, saved: Saved): Part | null {
+  const { sheet } = saved.last
+  const stage = stageOf(sheet, saved.colonies.length)
+  if (stage === 'go' && sheet.work.openedAt === undefined && !startOf(c, deps, sheet).goes) return 'check'
+  const next = nextPart(stage, sheet)
+  return next === 'intake' ? 'work' : next
+}
+
+export function showSheet(
+  c: AppContext,
+  deps: PageDeps,
+  saved: Saved,
+  { part = null, typed, problems = [], clash, older = null, refused = null }: Shown,
+): Response | Promise<Response> {
+  const { frame } = c.var
+  const sheet = older?.sheet ?? saved.last.sheet
+  const currency = deps.store.settings.get('currency')
+  const stage = stageOf(sheet, saved.colonies.length)
+  const at = { units: frame.units, today: frame.today, currency }
+  const out = isOver(stage) || stage === 'worked' || sheet.work.openedAt !== undefined
+  const version = [String(saved.last.version)]
+  const form = {
+    typed: { ...(typed ?? filled(c, deps, part, sheet)), version: versionOf(typed, clash, version) },
+    problems,
+  }
+  return page(
+    c,
+    <RemovalPage
+      frame={frame}
+      path={saved.path}
+      name={sheetName(sheet)}
+      sheet={sheet}
+      stage={stage}
+      parts={PARTS.map((p) => ({ part: p, facts: factsOf(p, sheet, at), photos: photosOf(p, sheet) }))}
+      reckoning={out ? null : reckoningOf(c, deps, sheet)}
+      {...startOf(c, deps, sheet)}
+      open={part === null || older !== null ? null : { part, form }}
+      refused={refused}
+      clash={clash ?? null}
+      next={nextPart(stage, sheet)}
+      colonies={colonyLinks(deps, saved.colonies)}
+      versions={saved.versions.map((v) => ({
+        version: v.version,
+        by: v.savedBy,
+        when: instantWords(v.savedAt, frame.zone, frame.today),
+      }))}
+      older={older === null ? null : { version: older.version, last: saved.last.version }}
+      saved={c.req.query('saved') === '1'}
+      types={typesOf(deps)}
+      currency={currency}
+      callBacks={callBackLines(sheet, frame.today)}
+    />,
+    clash !== undefined ? 409 : problems.length > 0 || refused !== null ? 422 : 200,
+  )
+}
+
+/** A form that came back keeps the version it was made from, unless a clash was shown: then it is saved over that one. */
+const versionOf = (typed: Typed | undefined, clash: Clash | undefined, last: string[]): string[] =>
+  clash !== undefined || typed === undefined ? last : (typed.version ?? last)
+
+const photosOf = (part: Part, s: Sheet): readonly string[] =>
+  (part === 'job' || part === 'site' || part === 'work' ? s[part].photos : undefined) ?? []
+
+/** The part as it stands; in what nobody has filled yet, what is likely: the day, the price and vacuum used last. */
+function filled(c: AppContext, deps: PageDeps, part: Part | null, s: Sheet): Typed {
+  if (part === null) return {}
+  const { frame } = c.var
+  const typed = typedPart(part, s, frame.units)
+  const lately = deps.store.removals.list().map((v) => v.sheet)
+  if (part === 'agreement' && s.agreement.pricing === undefined) {
+    const hourly = lately.find((x) => x.agreement.hourly !== undefined)?.agreement.hourly
+    if (hourly !== undefined) typed.hourly = [String(hourly)]
+  }
+  if (part === 'check') {
+    const vacuum = lately.find((x) => x.check.vacuum !== undefined)?.check.vacuum
+    if (s.check.vacuum === undefined && vacuum !== undefined && vacuum !== 'shop-vacuum')
+      typed.vacuum = [vacuum]
+  }
+  if (part === 'work') {
+    if (s.work.on === undefined)
+      typed.on = [s.job.plannedOn ?? frame.today].filter((day) => day <= frame.today)
+    if (s.work.method === undefined)
+      typed.method = [s.check.vacuum === 'bee-vacuum' ? 'vacuum' : s.check.vacuum === 'none' ? 'brushed' : '']
+  }
+  return typed
+}

@@ -1,0 +1,112 @@
+/** What was signed, into the hands of who signed it: share, mail, a code to scan, paper. */
+import { raw } from 'hono/html'
+import { inWordsWithYear } from '../../days.ts'
+import { BarePage, type Frame, Layout } from '../../parts/index.ts'
+import type { Signature } from '../../records/index.ts'
+import { SignatureView, Terms } from './signature.tsx'
+
+interface HandOverProps {
+  signature: Signature
+  yard: string
+  email: string
+  path: string
+  /** The address of the text; null where it was shown once already. */
+  link: string | null
+}
+
+const titleOf = (yard: string): string => (yard === '' ? 'The agreement' : `Agreement with ${yard}`)
+
+/** The text as plain words, with who signed it. */
+const textOf = ({ signature: s, link }: Pick<HandOverProps, 'signature' | 'link'>): string =>
+  `${s.terms}\n\nSigned by ${s.name}, ${inWordsWithYear(s.on)}.${link === null ? '' : `\n\n${link}`}`
+
+/** Buttons that hand the text over. Sharing needs a browser that can; mail and paper do not. */
+export const HandOver = (p: HandOverProps) => {
+  const [title, text] = [titleOf(p.yard), textOf(p)]
+  const mail = `mailto:${encodeURIComponent(p.email)}?subject=${encodeURIComponent(title)}&body=${encodeURIComponent(text)}`
+  return (
+    <div class="buttons">
+      <button
+        class="button button-do"
+        type="button"
+        data-share
+        data-share-title={title}
+        data-share-text={text}
+        hidden
+      >
+        Share it
+      </button>
+      <a class="button" href={mail}>
+        Mail it
+      </a>
+      <a class="button" href={`${p.path}/print?what=agreement`}>
+        Print it
+      </a>
+    </div>
+  )
+}
+
+interface SignedProps extends Omit<HandOverProps, 'link'> {
+  frame: Frame
+  name: string
+  link: string
+  /** The same as a QR code, SVG from our own code. */
+  qr: string
+}
+
+/** Right after signing. The address is shown once: only its digest is kept. */
+export const SignedPage = (p: SignedProps) => (
+  <Layout frame={p.frame} title="Signed" ways={false} scripts={['islands/share.ts']}>
+    <p class="crumb">
+      <a href={p.path}>‹ {p.name}</a>
+    </p>
+    <h1>Signed by {p.signature.name}</h1>
+    <p>Now the text goes to who signed it: they scan this, or you send it.</p>
+    <div class="qr">{raw(p.qr)}</div>
+    {p.frame.phone === undefined ? null : (
+      <p class="hint">The code leads to the yard’s server: it opens once this phone has sent the sheet.</p>
+    )}
+    <HandOver {...p} />
+    <p>
+      <a class="button" href={`${p.path}#now`}>
+        On with the job
+      </a>
+    </p>
+  </Layout>
+)
+
+/** As the signer opens it, without an account. */
+export const SignedTextPage = ({
+  signature,
+  yard,
+  built,
+}: {
+  signature: Signature
+  yard: string
+  built: Frame['built']
+}) => (
+  <BarePage title={titleOf(yard)} built={built}>
+    <article class="paper paper-print">
+      <h1>{titleOf(yard)}</h1>
+      <Terms text={signature.terms} />
+      <SignatureView signature={signature} today={signature.on} />
+    </article>
+    <p>
+      <button class="button" type="button" id="print" hidden>
+        Print
+      </button>
+    </p>
+  </BarePage>
+)
+
+export const NothingSignedPage = ({ built }: { built: Frame['built'] }) => (
+  <BarePage title="Nothing here" built={built}>
+    <article class="paper">
+      <h1>There is no agreement at this address</h1>
+      <p>
+        It may have been mistyped, drawn up anew or erased, or not have arrived yet: it was signed where there
+        was no signal. Ask the yard.
+      </p>
+    </article>
+  </BarePage>
+)

@@ -1,0 +1,78 @@
+import { Hono } from 'hono'
+import { validate } from 'uuid'
+import { z } from 'zod'
+import { type Env, type PageDeps, sendsJson, signedIn, viewerOf } from '../../app/index.ts'
+import { problemsOf } from '../../journal/index.ts'
+import { EMPTY_SHEET, mergeSheets, sheet } from '../../records/index.ts'
+import { partLabel } from './form.ts'
+import { vanished } from './hazards.ts'
+import { PARTS, type Part } from './stage.ts'
+import { honest, sentProblems } from './sync-judge.ts'
+import { HAZARD_WORDS } from './words.ts'
+
+const sent = z.strictObject({
+  id: z.string().refine(validate, 'must be an id'),
+  /** The version it was made from; 0 for a sheet that began on the phone. */
+  base: z.int().min(0),
+  sheet,
+  /** It was read what the other one wrote, and this one is to stand over it. */
+  over: z.boolean(),
+})
+
+/**
+ * POST /removals/sync: a sheet as a phone wrote it without signal. What only one side changed is kept from both; where both
+ * said something else of one field it is refused and says which, unless the same person wrote both or it is to stand over.
+ * 200 {kept, version, sheet} or 422 {problems}. Sending again is harmless. 409 as with entries.
+ */
+export function removalSync(deps: PageDeps): Hono<Env> {
+  const app = new Hono<Env>()
+  app.post('/removals/sync', async (c) => {
+    c.header('Cache-Control', 'no-store')
+    const person = c.req.header('resettle-person')
+    if (person !== undefined && person !== viewerOf(c).id)
+      return c.json({ error: 'somebody else is signed in' }, 409)
+    const body: unknown = sendsJson(c) ? await c.req.json().catch(() => undefined) : undefined
+    const parsed = sent.safeParse(body)
+    if (!parsed.success) return c.json({ problems: problemsOf(parsed.error, body) }, 422)
+    const { id, base, over } = parsed.data
+    const { removals } = deps.store
+    const found = removals.get(id)
+    const known = base === 0 ? EMPTY_SHEET : removals.version(id, base)?.sheet
+    if (found === null && base > 0) return refuse('is erased here: nothing of it can be kept any more')
+    if (known === undefined) return refuse('was made from a version that is not here')
+    const last = found?.last
+    const { sheet: merged, clashes } =
+      last === undefined || last.version === base
+        ? { sheet: parsed.data.sheet, clashes: [] }
+        : mergeSheets(known, parsed.data.sheet, last.sheet)
+    const own = last === undefined || last.savedBy === signedIn(c)
+    if (clashes.length > 0 && !own && !over)
+      return refuse(`${last.savedBy} saved something else meanwhile: ${clashes.map(wordsOf).join(', ')}`)
+    const gone = last === undefined ? [] : vanished(last.sheet, merged)
+    if (gone.length > 0)
+      return refuse(`takes off what no trade has cleared: ${gone.map((h) => HAZARD_WORDS[h]).join(', ')}`)
+    const wrong = sentProblems(c, deps, known, parsed.data.sheet)
+    if (wrong.length > 0) return refuse(wrong.join('. '))
+    const stamp = { savedAt: deps.clock().toISOString(), savedBy: signedIn(c) }
+    const result = removals.save(id, last?.version ?? 0, honest(merged), stamp)
+    if (!result.ok)
+      return 'problems' in result
+        ? c.json({ problems: result.problems }, 422)
+        : refuse('was saved by somebody else just now')
+    const now = removals.get(id)
+    return c.json({ kept: id, version: result.version, sheet: now?.last.sheet ?? merged })
+
+    function refuse(message: string): Response {
+      return c.json({ problems: [{ field: '', message, line: message }] }, 422)
+    }
+  })
+  return app
+}
+
+/** 'site.temper' as its label. */
+function wordsOf(path: string): string {
+  const [part = '', field = ''] = path.split('.')
+  const known = (PARTS as readonly string[]).includes(part)
+  const label = known ? partLabel(part as Part, field) || partLabel('job', field) : ''
+  return (label || field || part).toLowerCase()
+}

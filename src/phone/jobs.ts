@@ -1,0 +1,84 @@
+/**
+ * Removal sheets as this phone knows them: what the server last said, and what was written here and waits laid over it.
+ * Saving hands the sheet to `kept`; it counts only when it is on the disk, which is the caller's business.
+ */
+import { problemsOf } from '../journal/index.ts'
+import { sheet as sheetSchema } from '../records/index.ts'
+import { refused } from '../result.ts'
+import { canonical, type Jobs, type SheetVersion } from '../store/index.ts'
+import type { KeptSheet } from './database.ts'
+
+/** A sheet saved by a form since the book was made. */
+export interface SavedHere {
+  id: string
+  /** The server's version it was made from; 0 where the server does not know it yet. */
+  base: number
+  version: SheetVersion
+}
+
+export interface PhoneJobs extends Jobs {
+  readonly kept: SavedHere[]
+}
+
+interface Known {
+  base: number
+  last: SheetVersion
+  colonies: string[]
+}
+
+/** What stands of a kept sheet: what was written here, else what the server said. */
+function knownOf({ id, theirs, mine }: KeptSheet): Known | null {
+  if (mine !== null) {
+    const { base, sheet, keptAt, owner } = mine
+    // A version of its own, so that a form opened before it was saved is known to be older.
+    const last = { id, version: base + mine.saves, savedAt: keptAt, savedBy: owner.name, sheet }
+    return { base, last, colonies: theirs?.colonies ?? [] }
+  }
+  return theirs === null ? null : { base: theirs.version, last: theirs, colonies: theirs.colonies }
+}
+
+/** `boxed`: whether a colony was logged under this id. */
+export function jobsOf(sheets: readonly KeptSheet[], boxed: (id: string) => boolean): PhoneJobs {
+  const known = new Map<string, Known>()
+  const before = new Map<string, SheetVersion>()
+  for (const kept of sheets) {
+    const made = knownOf(kept)
+    if (made === null) continue
+    known.set(kept.id, made)
+    if (kept.theirs !== null) before.set(`${kept.id} ${kept.theirs.version}`, kept.theirs)
+  }
+  const kept: SavedHere[] = []
+  const coloniesOf = (id: string, told: readonly string[]): string[] =>
+    boxed(id) && !told.includes(id) ? [id, ...told] : [...told]
+
+  return {
+    kept,
+    list: () =>
+      [...known.values()].map(({ last, colonies }) => ({ ...last, colonies: coloniesOf(last.id, colonies) })),
+    get(id) {
+      const found = known.get(id)
+      if (found === undefined) return null
+      const { sheet: _sheet, ...version } = found.last
+      return { last: found.last, versions: [version], colonies: coloniesOf(id, found.colonies) }
+    },
+    version(id, version) {
+      const last = known.get(id)?.last
+      return last?.version === version ? last : (before.get(`${id} ${version}`) ?? null)
+    },
+    save(id, base, content, { savedAt, savedBy }) {
+      const parsed = sheetSchema.safeParse(content)
+      if (!parsed.success) return refused(problemsOf(parsed.error, content))
+      const found = known.get(id)
+      if (found !== undefined && canonical(found.last.sheet) === canonical(parsed.data))
+        return { ok: true, version: found.last.version }
+      if (found !== undefined && found.last.version !== base) return { ok: false, newer: found.last }
+      const last = { id, version: (found?.last.version ?? 0) + 1, savedAt, savedBy, sheet: parsed.data }
+      known.set(id, { base: found?.base ?? 0, last, colonies: found?.colonies ?? [] })
+      kept.push({ id, base: found?.base ?? 0, version: last })
+      return { ok: true, version: last.version }
+    },
+    // Another box of a job is linked by the server alone: without signal it is logged as the first one was, or later.
+    link: () => {},
+    ofColony: (colony) => (known.has(colony) ? colony : null),
+  }
+}

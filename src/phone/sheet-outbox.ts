@@ -1,0 +1,119 @@
+/**
+ * Removal sheets on the phone: what the server said of them, and what was written here until the server has named its id.
+ * What was written never expires; what the server said goes with the round.
+ */
+import type { RoundSheet } from '../features/offline/index.ts'
+import type { Problem } from '../journal/index.ts'
+import type { Sheet } from '../records/index.ts'
+import { canonical } from '../store/index.ts'
+import { type Database, type KeptSheet, STRICT, type WaitingSheet, type Writing } from './database.ts'
+import type { SavedHere } from './jobs.ts'
+import { dropLoose } from './outbox.ts'
+
+/** Keeps what the server says now; a sheet it says nothing of any more goes. Says whether anything moved. */
+export async function keepTheirs(store: Writing<'sheets'>, sheets: readonly RoundSheet[]): Promise<boolean> {
+  const told = new Map(sheets.map((s) => [s.id, s]))
+  let moved = false
+  for (const before of await store.getAll()) {
+    if (told.has(before.id) || before.theirs === null) continue
+    moved = true
+    if (before.mine === null) await store.delete(before.id)
+    else await store.put({ ...before, theirs: null })
+  }
+  for (const theirs of sheets) {
+    const before = await store.get(theirs.id)
+    if (before !== undefined && canonical(before.theirs) === canonical(theirs)) continue
+    moved = true
+    await store.put({ id: theirs.id, mine: before?.mine ?? null, theirs })
+  }
+  return moved
+}
+
+/** Keeps sheets as forms saved them. When this resolves they are on the disk. Rejects when there is no room. */
+export async function keepSheets(
+  db: Database,
+  saved: readonly SavedHere[],
+  owner: WaitingSheet['owner'],
+): Promise<void> {
+  const tx = db.transaction('sheets', 'readwrite', STRICT)
+  try {
+    for (const { id, base, version } of saved) {
+      const before = await tx.store.get(id)
+      const mine: WaitingSheet = {
+        base,
+        sheet: version.sheet,
+        saves: version.version - base,
+        owner,
+        keptAt: version.savedAt,
+        tries: 0,
+        refused: null,
+        over: before?.mine?.over ?? false,
+      }
+      await tx.store.put({ id, theirs: before?.theirs ?? null, mine })
+    }
+    await tx.done
+  } catch (error) {
+    await tx.done.catch(() => {})
+    throw error
+  }
+}
+
+/** Every sheet that waits, oldest first. */
+export const waitingSheets = async (db: Database): Promise<(KeptSheet & { mine: WaitingSheet })[]> =>
+  (await db.getAll('sheets'))
+    .flatMap((s) => (s.mine === null ? [] : [{ ...s, mine: s.mine }]))
+    .sort((a, b) => (a.mine.keptAt < b.mine.keptAt ? -1 : 1))
+
+export const triedSheet = (db: Database, id: string): Promise<void> =>
+  change(db, id, (mine) => ({ ...mine, tries: mine.tries + 1 }))
+
+export const refuseSheet = (db: Database, id: string, problems: Problem[]): Promise<void> =>
+  change(db, id, (mine) => ({ ...mine, refused: problems }))
+
+/** Somebody has read what the other one wrote: this one is to stand over it. */
+export const overSheet = (db: Database, id: string): Promise<void> =>
+  change(db, id, (mine) => ({ ...mine, refused: null, over: true }))
+
+/** The server has named it: it is theirs now, unless it was written on meanwhile. */
+export async function acknowledgeSheet(
+  db: Database,
+  { id, sent, now }: { id: string; sent: Sheet; now: string },
+  answer: { version: number; sheet: Sheet },
+): Promise<void> {
+  const tx = db.transaction(['sheets', 'photos', 'outbox'], 'readwrite', STRICT)
+  const store = tx.objectStore('sheets')
+  const kept = await store.get(id)
+  if (kept?.mine) {
+    const { mine } = kept
+    const { version, sheet } = answer
+    const theirs = {
+      id,
+      version,
+      savedAt: mine.keptAt,
+      savedBy: mine.owner.name,
+      sheet,
+      colonies: kept.theirs?.colonies ?? [],
+    }
+    const written = canonical(mine.sheet) !== canonical(sent)
+    await store.put({ id, theirs, mine: written ? { ...mine, base: version, saves: 1, over: false } : null })
+  }
+  await dropLoose(tx, now)
+  await tx.done
+}
+
+/** Takes out what was written here and not sent. */
+export async function takeOutSheet(db: Database, id: string, now: string): Promise<void> {
+  const tx = db.transaction(['sheets', 'photos', 'outbox'], 'readwrite', STRICT)
+  const store = tx.objectStore('sheets')
+  const kept = await store.get(id)
+  if (kept !== undefined) await (kept.theirs === null ? store.delete(id) : store.put({ ...kept, mine: null }))
+  await dropLoose(tx, now)
+  await tx.done
+}
+
+async function change(db: Database, id: string, how: (mine: WaitingSheet) => WaitingSheet): Promise<void> {
+  const tx = db.transaction('sheets', 'readwrite', STRICT)
+  const kept = await tx.store.get(id)
+  if (kept?.mine) await tx.store.put({ ...kept, mine: how(kept.mine) })
+  await tx.done
+}

@@ -1,0 +1,48 @@
+/** Sends removal sheets that wait, after their photos. Sending again what the server has is harmless: it compares them. */
+import { photosOfSheet, type Sheet, sheet as sheetSchema } from '../records/index.ts'
+import { ask } from './asking.ts'
+import type { KeptSheet, WaitingSheet } from './database.ts'
+import { type Answer, type Ended, handPhoto, refused, type SendParts } from './sender.ts'
+import { acknowledgeSheet, refuseSheet, triedSheet, waitingSheets } from './sheet-outbox.ts'
+
+/** Sends each once; one that cannot be taken now waits for the next time. */
+export async function sendSheets(parts: SendParts): Promise<Ended> {
+  let ended: Ended = 'done'
+  for (const kept of await waitingSheets(parts.db)) {
+    if (kept.mine.owner.id !== parts.viewer.id || kept.mine.refused !== null) continue
+    const answer = await hand(parts, kept)
+    parts.moved?.()
+    if (answer === 'taken' || answer === 'refused') continue
+    if (answer !== 'broken') return answer
+    ended = 'no-answer'
+  }
+  return ended
+}
+
+async function hand(parts: SendParts, { id, mine }: KeptSheet & { mine: WaitingSheet }): Promise<Answer> {
+  const refuseIt = (problems: Parameters<typeof refuseSheet>[2]) => refuseSheet(parts.db, id, problems)
+  for (const photo of photosOfSheet(mine.sheet)) {
+    const answer = await handPhoto(parts, photo, refuseIt)
+    if (answer !== 'taken') return answer
+  }
+  await triedSheet(parts.db, id)
+  const { base, sheet, over } = mine
+  const answer = await ask(parts.fetch, '/removals/sync', {
+    method: 'POST',
+    headers: { 'Content-Type': 'application/json', 'Resettle-Person': parts.viewer.id },
+    body: JSON.stringify({ id, base, sheet, over }),
+  })
+  if (typeof answer === 'string') return answer
+  if (!answer.ok) return refused(answer, refuseIt)
+  const made = madeOf(answer.body, id)
+  if (made === null) return 'no-answer'
+  await acknowledgeSheet(parts.db, { id, sent: sheet, now: parts.now().toISOString() }, made)
+  return 'taken'
+}
+
+/** What the server keeps now, where the answer names the sheet; null where it is none of ours. */
+function madeOf(body: unknown, id: string): { version: number; sheet: Sheet } | null {
+  const { kept, version, sheet } = (body ?? {}) as { kept?: unknown; version?: unknown; sheet?: unknown }
+  const parsed = sheetSchema.safeParse(sheet)
+  return kept === id && typeof version === 'number' && parsed.success ? { version, sheet: parsed.data } : null
+}

@@ -1,0 +1,80 @@
+/**
+ * Two people changed one sheet, one of them without signal: field by field, what only one of them changed is kept. Where
+ * both said something else of the same field, that is a clash, named and left to a person. What is found at a wall adds up:
+ * a hazard that either of them saw is on the sheet.
+ */
+import type { Sheet } from './removal-sheet.ts'
+
+export interface Merged {
+  sheet: Sheet
+  /** Fields of which both said something else, as 'part.field'. */
+  clashes: string[]
+}
+
+type Tree = Record<string, unknown>
+
+const PARTS = ['job', 'site', 'agreement', 'check', 'work'] as const
+/** Said at different times by different people: both are kept. */
+const ADDING_UP = new Set(['check.clearances', 'check.seconds', 'callBacks'])
+/** Ticked lists of what is there: one's additions and the other's, less what either took off. */
+const FOUND = new Set([
+  'site.behind',
+  'site.hazards',
+  'site.bystanders',
+  'job.photos',
+  'site.photos',
+  'work.photos',
+])
+
+/** What both mean. `mine` stands where it clashes: whether it may is for the caller to say. */
+export function mergeSheets(base: Sheet, mine: Sheet, theirs: Sheet): Merged {
+  const clashes: string[] = []
+  const field = (path: string, b: unknown, m: unknown, t: unknown): unknown => {
+    if (same(m, b)) return t
+    if (same(t, b) || same(m, t)) return m
+    if (ADDING_UP.has(path)) return union(t, m)
+    if (FOUND.has(path)) return found(b, m, t)
+    clashes.push(path)
+    return m
+  }
+  const merged: Tree = {}
+  for (const part of PARTS) merged[part] = fields(base[part], mine[part], theirs[part], `${part}.`, field)
+  for (const key of ['decision', 'ended', 'callBacks'] as const) {
+    const value = field(key, base[key], mine[key], theirs[key])
+    if (value !== undefined) merged[key] = value
+  }
+  return { sheet: merged as unknown as Sheet, clashes }
+}
+
+type FieldOf = (path: string, b: unknown, m: unknown, t: unknown) => unknown
+
+function fields(b: Tree, m: Tree, t: Tree, at: string, field: FieldOf): Tree {
+  const made: Tree = {}
+  for (const key of new Set([...Object.keys(b), ...Object.keys(m), ...Object.keys(t)])) {
+    const value = field(at + key, b[key], m[key], t[key])
+    if (value !== undefined) made[key] = value
+  }
+  return made
+}
+
+const list = (x: unknown): unknown[] => (Array.isArray(x) ? x : [])
+const key = (x: unknown): string => JSON.stringify(x, (_k, v) => sorted(v)) ?? ''
+const sorted = (v: unknown): unknown =>
+  v !== null && typeof v === 'object' && !Array.isArray(v)
+    ? Object.fromEntries(Object.entries(v).sort(([a], [b]) => (a < b ? -1 : 1)))
+    : v
+const same = (a: unknown, b: unknown): boolean => key(a) === key(b)
+
+const union = (a: unknown, b: unknown): unknown[] => {
+  const seen = new Set(list(a).map(key))
+  return [...list(a), ...list(b).filter((x) => !seen.has(key(x)))]
+}
+
+function found(b: unknown, m: unknown, t: unknown): unknown[] {
+  const gone = new Set(
+    list(b)
+      .filter((x) => !list(m).includes(x) || !list(t).includes(x))
+      .map(key),
+  )
+  return union(t, m).filter((x) => !gone.has(key(x)))
+}
