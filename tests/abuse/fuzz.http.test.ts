@@ -17,7 +17,7 @@ import { changesSoFar, forgottenTables, type Snapshot, snapshotOf, trespasses } 
 import { everyRoute, type Forms, filled, readForms, wellFormed } from './routes.ts'
 import { BREAK, type Names, TAG } from './values.ts'
 
-const REQUESTS = Number(process.env.FUZZ_REQUESTS ?? often(20_000, 10_000))
+const REQUESTS = Number(process.env.FUZZ_REQUESTS ?? often(20_000, 4_000))
 const IN_A_ROW = 200
 const seed = Number(process.env.FUZZ_SEED ?? Date.now() % 2 ** 31)
 
@@ -255,7 +255,7 @@ test(`${REQUESTS} requests of every kind (seed ${seed})`, { timeout: 280_000 }, 
   expect(seen.requests).toBeGreaterThanOrEqual(REQUESTS)
   expect(seen.written).toBeGreaterThan(REQUESTS / 500)
   // Nothing was left out, and every kind of answer was met.
-  expect(routes.filter((r) => (seen.byRoute.get(`${r.method} ${r.path}`) ?? 0) < REQUESTS / 1000)).toEqual([])
+  expect(routes.filter((r) => (seen.byRoute.get(`${r.method} ${r.path}`) ?? 0) < often(REQUESTS / 1000, 2))).toEqual([])
   for (const status of [200, 303, 401, 403, 404, 422])
     expect(seen.byStatus.get(status) ?? 0, `${status}`).toBeGreaterThan(0)
   for (const status of [200, 201, 400, 403, 404, 415, 422])

@@ -21,7 +21,7 @@ beforeAll(async () => {
 afterAll(() => rmSync(folder, { recursive: true, force: true }))
 
 /** Deaths of each of the two servers. */
-const KILLS = often(100, 8)
+const KILLS = often(200, 8)
 
 test(`killed ${2 * KILLS} times while four phones write: nothing acknowledged is lost, nothing is double`, {
   timeout: 280_000,
