@@ -175,6 +175,8 @@ export interface Store extends Repository {
   after: After
   /** Colonies from spreadsheets. */
   imports: ColonyImports
+  /** Writes the file and its log anew after something was erased; false where that could not be done (no room, or others at it). */
+  clean(): boolean
   /** Runs several appends as one durable transaction: one wait for the disk. What throws undoes all of them. */
   together<T>(work: () => T): T
   /** Makes all projections again from the journal. */

@@ -143,8 +143,8 @@ const Beside = ({ versions, path, frame }: RecordProps) =>
         <details class="caution">
           <summary>Erase the record</summary>
           <p>
-            Takes out every version, for good, such as when the buyer asks for it. Backups keep it until they
-            are thinned out.
+            Takes out every version, for good, such as when the buyer asks for it. Backups of before keep it,
+            about a year; copies made before an upgrade, exports and downloads until you delete them.
           </p>
           <form method="post" action={`${path}/move-record/erase`}>
             <button class="button button-late" type="submit">

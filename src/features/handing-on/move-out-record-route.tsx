@@ -84,6 +84,7 @@ export function moveOutRecord(deps: Deps): Hono<Env> {
     const colony = colonyIn(c, deps.store)
     if (colony === null) return unknownColony(c, deps, c.req.param('tag'))
     records.erase(colony.summary.id)
+    deps.store.clean()
     return c.redirect(colonyPath(colony.summary), 303)
   })
   return app
