@@ -113,6 +113,7 @@ function assemble(connection: Connection): { store: Store; projections: Projecti
       queries.byName(row.entry.colony)?.tag ?? fold(row.entry.colony, journal.ofColony(row.entry.colony)).tag,
   })
 
+  const records = moveRecordsOf(connection)
   const store: Store = {
     append: (raw, { today, ...stamp }) =>
       append(
@@ -156,7 +157,8 @@ function assemble(connection: Connection): { store: Store; projections: Projecti
     protocol,
     protocols: protocolsOf({ connection, journal, projections, settings: unplanned }),
     removals: erasing(removalsOf(connection), recent),
-    after: { letters: lettersOf(connection), records: moveRecordsOf(connection) },
+    after: { letters: lettersOf(connection), records },
+    papers: (colony) => records.of(colony)[0]?.record.permits ?? [],
     imports: importsOf(connection, (raw, context) => store.append(raw, context)),
     clean: () => cleaned(connection),
     together: connection.write,
