@@ -122,7 +122,7 @@ export const FIELDS = {
     queenClipped: yesNo('Clipped', CLIPPED, 3, { asks: 'Her wings?' }),
     ...ALONG,
     broodState: choice('The brood that came along', BROOD_STATE, 4),
-    note: NOTE,
+    note: { ...NOTE, hint: 'Everybody in the yard reads it: nothing about the customer.' },
     photos: PHOTOS,
   },
   inspection: {

@@ -27,7 +27,7 @@ import { photos } from '../features/colony/index.ts'
 import { changes, data } from '../features/data/node.ts'
 import { entries } from '../features/entries/index.ts'
 import { moveOutRecord } from '../features/handing-on/index.ts'
-import { yardBook } from '../features/handing-on/node.ts'
+import { handingOn, keeperSheets, openKeeperSheet, yardBook } from '../features/handing-on/node.ts'
 import { health } from '../features/health/index.ts'
 import { coloniesImport } from '../features/import/node.ts'
 import { letters, openLetter } from '../features/letters/node.ts'
@@ -54,7 +54,15 @@ export type AllDeps = MessagesDeps & CalendarDeps
 type Feature = (deps: AllDeps) => Hono<Env>
 
 /** What a stranger can reach. */
-const PUBLIC_FEATURES: Feature[] = [signIn, setUp, invite, openLetter, signedText, calendarFeed]
+const PUBLIC_FEATURES: Feature[] = [
+  signIn,
+  setUp,
+  invite,
+  openLetter,
+  openKeeperSheet,
+  signedText,
+  calendarFeed,
+]
 
 /**
  * Features, each a sub-app with its own paths; those a phone can answer without signal are in
@@ -87,6 +95,8 @@ const ROUTES: Feature[] = [
   health,
   letters,
   moveOutRecord,
+  keeperSheets,
+  handingOn,
   yardBook,
   messages,
   apiTokens,

@@ -1,6 +1,7 @@
 /** What other parts may import from here; README.md explains. */
 
 export { BarePage } from './bare-page.tsx'
+export { BeforeItLeaves } from './before-it-leaves.tsx'
 export { Bonds } from './bonds.tsx'
 export { RemovalCautions, VisitCautions } from './cautions.tsx'
 export { Counted, NotYet, Part, Reading, Share, Wide } from './chapter.tsx'

@@ -15,6 +15,7 @@ export const WAYS: Way[] = [
   { href: '/calendar', label: 'Calendar', place: 'more' },
   { href: '/health', label: 'Health', place: 'more' },
   { href: '/removals', label: 'Removals', place: 'more' },
+  { href: '/handing-on', label: 'Handing on', place: 'more' },
   { href: '/letters', label: 'Letters', place: 'more' },
   { href: '/yard-book', label: 'Yard book', place: 'more' },
   { href: '/outbox', label: 'Without signal', place: 'more' },

@@ -66,6 +66,8 @@ export const PLACES: readonly { path: string; action: Action }[] = [
   { path: '/letters/*', action: 'see-private' },
   { path: '/colony/:tag/move-record', action: 'see-private' },
   { path: '/colony/:tag/move-record/erase', action: 'safekeeping' },
+  { path: '/colony/:tag/keeper-sheet', action: 'see-private' },
+  { path: '/handing-on', action: 'see-private' },
   { path: '/yard-book/*', action: 'see-private' },
   { path: '/colony/:tag/changes', action: 'see-colony-changes' },
   { path: '/colony/:tag/outcome', action: 'record-outcome' },

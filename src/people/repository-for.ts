@@ -59,6 +59,7 @@ export function repositoryFor(role: Role, book: Repository): Repository {
     ...book,
     append: (raw, context) => appendAs(guard, book, raw, context),
     removals: guard.only('removal-sheets', book.removals, NO_REMOVALS),
+    ...(book.papers === undefined ? {} : { papers: guard.only('see-private', book.papers, () => []) }),
   }
   return guard.only('see-private', writing, discreetBook(writing))
 }

@@ -27,6 +27,8 @@ import type { Photo, PhotoRead, PhotoShelf } from './photo.ts'
 export interface PhotoFiles extends PhotoShelf {
   readNow: (id: string) => Uint8Array<ArrayBuffer> | null
   keepNow: (photo: Photo) => void
+  /** Takes one out for good; one that is not there is out already. */
+  eraseNow: (id: string) => void
 }
 
 /** Where the photos of a database, or of a backup, are. */
@@ -46,6 +48,9 @@ export function shelfIn(folder: string): PhotoFiles {
   return {
     keepNow,
     keep: async (photo) => keepNow(photo),
+    eraseNow: (id) => {
+      if (isId(id)) rmSync(at(id), { force: true })
+    },
     readNow: (id) => (isId(id) && existsSync(at(id)) ? new Uint8Array(readFileSync(at(id))) : null),
     async find(id) {
       if (!isId(id)) return null
@@ -64,7 +69,14 @@ export function shelfInMemory(): PhotoFiles {
   const photos = new Map<string, Photo>()
   const keepNow = (photo: Photo): void => void photos.set(photo.id, photo)
   const readNow = (id: string): Uint8Array<ArrayBuffer> | null => photos.get(id)?.bytes ?? null
-  return { keepNow, readNow, keep: async (photo) => keepNow(photo), find: async (id) => readNow(id) }
+  const eraseNow = (id: string): void => void photos.delete(id)
+  return {
+    keepNow,
+    eraseNow,
+    readNow,
+    keep: async (photo) => keepNow(photo),
+    find: async (id) => readNow(id),
+  }
 }
 
 /** The photo in bytes that were kept before, or what is wrong with them. For files that come from elsewhere. */

@@ -13,7 +13,8 @@ export {
 } from './agreement.ts'
 export { drawingOf, FIELD, svgOf } from './drawing.ts'
 export { type Merged, mergeSheets } from './merge-sheets.ts'
-export { MOST_PERMITS, type MoveRecord, moveRecord, permitWords } from './move-out-record.ts'
+export { MOST_PERMITS, type MoveRecord, moveRecord, type Permit, permitWords } from './move-out-record.ts'
+export { papersEnded, papersNotYet } from './papers.ts'
 export {
   ACCESS,
   agreement,

@@ -7,6 +7,9 @@ import { sql } from 'drizzle-orm'
 import { check, index, integer, primaryKey, sqliteTable, text } from 'drizzle-orm/sqlite-core'
 import type { ColonyId } from '../ids.ts'
 
+/** What an address opens. */
+export type LetterKind = 'letter' | 'keeper'
+
 /** A letter that can be opened without an account by whoever has its address. */
 export const customerLetter = sqliteTable(
   'customer_letter',
@@ -14,6 +17,8 @@ export const customerLetter = sqliteTable(
     id: text('id').primaryKey(),
     /** The colony's id. */
     colony: text('colony').$type<ColonyId>().notNull(),
+    /** 'letter' to the customer, or 'keeper': the sheet for the new keeper. */
+    what: text('what').$type<LetterKind>().notNull().default('letter'),
     /** Of the secret part of the address. */
     digest: text('digest').notNull().unique(),
     /** The letter covers the journal up to this day. */

@@ -3,12 +3,13 @@
 import { and, asc, desc, eq, gt, isNull, sql } from 'drizzle-orm'
 import type { Day } from '../days.ts'
 import type { ColonyId } from '../ids.ts'
-import { customerLetter } from './after-schema.ts'
+import { customerLetter, type LetterKind } from './after-schema.ts'
 import type { Connection } from './connection.ts'
 
 export interface SentLetter {
   id: string
   colony: ColonyId
+  what: LetterKind
   asOf: Day
   words: string | null
   createdAt: string
@@ -20,6 +21,8 @@ export interface SentLetter {
 export interface NewLetter {
   id: string
   colony: ColonyId
+  /** A letter to the customer where it is left out. */
+  what?: LetterKind
   /** Of the secret part of the address. */
   digest: string
   asOf: Day
@@ -30,6 +33,7 @@ export interface NewLetter {
 }
 
 export interface KeptLetter extends NewLetter {
+  what: LetterKind
   revokedAt: string | null
 }
 
@@ -37,8 +41,8 @@ export interface Letters {
   /** Newest first; of one colony, or all. */
   list(colony?: string): SentLetter[]
   add(letter: NewLetter): void
-  /** The letter at an address that is still good at that instant. */
-  open(digest: string, now: string): SentLetter | null
+  /** What is at an address that is still good at that instant, where it is of this kind. */
+  open(digest: string, now: string, what?: LetterKind): SentLetter | null
   /** Takes an address back for good. False when there is no such letter, or it was taken back already. */
   revoke(id: string, now: string): boolean
   /** Every letter as it is kept, oldest first: what an export keeps. */
@@ -59,6 +63,7 @@ export function lettersOf({ db }: Connection): Letters {
     .from(customerLetter)
     .where(
       and(
+        eq(customerLetter.what, sql.placeholder('what')),
         eq(customerLetter.digest, sql.placeholder('digest')),
         isNull(customerLetter.revokedAt),
         gt(customerLetter.expiresAt, sql.placeholder('now')),
@@ -77,8 +82,8 @@ export function lettersOf({ db }: Connection): Letters {
     add(letter) {
       db.insert(customerLetter).values(letter).run()
     },
-    open(digest, now) {
-      const row = opened.get({ digest, now })
+    open(digest, now, what = 'letter') {
+      const row = opened.get({ what, digest, now })
       return row === undefined ? null : withoutDigest(row)
     },
     revoke: (id, now) =>

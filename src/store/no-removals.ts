@@ -16,4 +16,5 @@ export const NO_REMOVALS: Removals = {
   everything: () => ({ versions: [], boxes: [] }),
   take: () => notYours.map((p) => `removal sheets: ${p.message}`),
   erase: () => 0,
+  ownPhotos: () => [],
 }

@@ -6,6 +6,7 @@ import type { ColonyId } from '../ids.ts'
 import { type Plan, type Protocol, yardProtocol } from '../recovery/index.ts'
 import { append, type Incoming } from './append.ts'
 import { type Connection, connect } from './connection.ts'
+import { cleaned } from './erasing.ts'
 import { fold } from './fold.ts'
 import { happeningsOf } from './happenings.ts'
 import { importsOf } from './imports.ts'
@@ -26,7 +27,7 @@ import { type Projections, projectionsOf } from './projections.ts'
 import { protocolsOf } from './protocols.ts'
 import { queriesOf } from './queries.ts'
 import { type Recent, recentOf } from './recent.ts'
-import { removalsOf } from './removals.ts'
+import { type Removals, removalsOf } from './removals.ts'
 import { rulesStamp } from './rules-stamp.ts'
 import { settingsOf } from './settings.ts'
 import { summaryOf } from './summaries.ts'
@@ -112,6 +113,7 @@ function assemble(connection: Connection): { store: Store; projections: Projecti
       queries.byName(row.entry.colony)?.tag ?? fold(row.entry.colony, journal.ofColony(row.entry.colony)).tag,
   })
 
+  const records = moveRecordsOf(connection)
   const store: Store = {
     append: (raw, { today, ...stamp }) =>
       append(
@@ -154,9 +156,11 @@ function assemble(connection: Connection): { store: Store; projections: Projecti
     settings,
     protocol,
     protocols: protocolsOf({ connection, journal, projections, settings: unplanned }),
-    removals: removalsOf(connection),
-    after: { letters: lettersOf(connection), records: moveRecordsOf(connection) },
+    removals: erasing(removalsOf(connection), recent),
+    after: { letters: lettersOf(connection), records },
+    papers: (colony) => records.of(colony)[0]?.record.permits ?? [],
     imports: importsOf(connection, (raw, context) => store.append(raw, context)),
+    clean: () => cleaned(connection),
     together: connection.write,
     rebuild: (today) => ({ colonies: projections.rebuild(today), entries: journal.count() }),
     verify: () => verify(connection, journal, protocol, exposures),
@@ -164,6 +168,16 @@ function assemble(connection: Connection): { store: Store; projections: Projecti
   }
   return { store, projections }
 }
+
+/** Where a colony came from is remembered with its rows. */
+const erasing = (removals: Removals, recent: Recent): Removals => ({
+  ...removals,
+  erase(id) {
+    const versions = removals.erase(id)
+    recent.forget()
+    return versions
+  },
+})
 
 /** A full disk or a read-only file stops writing; reading goes on. */
 const cannotWrite = (error: unknown): boolean =>

@@ -20,6 +20,8 @@ export interface Recent {
   of(id: ColonyId): Known
   /** What a colony's rows are after an append. */
   put(id: ColonyId, rows: readonly JournalRow[]): void
+  /** What is remembered of anybody may hold what was erased. */
+  forget(): void
 }
 
 export function recentOf({ raw }: Pick<Connection, 'raw'>, ofColony: (id: ColonyId) => JournalRow[]): Recent {
@@ -46,6 +48,7 @@ export function recentOf({ raw }: Pick<Connection, 'raw'>, ofColony: (id: Colony
     put: (id, rows) => {
       put(id, knownBy(id, rows))
     },
+    forget: () => known.clear(),
   }
 }
 

@@ -6,9 +6,11 @@
 import { asc, desc, eq, sql } from 'drizzle-orm'
 import type { ColonyId } from '../ids.ts'
 import { problemsOf } from '../journal/index.ts'
-import { type Sheet, sheet as sheetSchema } from '../records/index.ts'
+import { photosOfSheet, type Sheet, sheet as sheetSchema } from '../records/index.ts'
 import { type Problems, type Result, refused } from '../result.ts'
+import { customerLetter } from './after-schema.ts'
 import type { Connection } from './connection.ts'
+import { eraseSites } from './erasing.ts'
 import { canonical } from './fold.ts'
 import { removalColony, removalSheet } from './removal-schema.ts'
 import type { Versioned } from './types.ts'
@@ -61,8 +63,13 @@ export interface Removals extends Jobs {
   everything(): { versions: SheetVersion[]; boxes: Box[] }
   /** Takes over versions and boxes as they were; those that are here already are left. Sentences where they differ. */
   take(versions: readonly SheetVersion[], boxes: readonly Box[]): string[]
-  /** Takes the sheet out, every version of it. Returns how many there were. */
+  /**
+   * Takes the sheet out, every version of it; where each colony that came of it was taken from; and the letters about
+   * them, whose own words may name the customer. Returns how many versions there were. The file is to be `cleaned` after.
+   */
   erase(id: string): number
+  /** Photos that only this sheet names, in any of its versions. */
+  ownPhotos(id: string): string[]
 }
 
 type Row = typeof removalSheet.$inferSelect
@@ -204,8 +211,22 @@ export function removalsOf(connection: Connection): Removals {
         for (const box of boxes) link(box)
         return []
       }),
+    ownPhotos(id) {
+      const elsewhere = connection.raw
+        .prepare<[{ id: string; photo: string }], 1>(
+          `SELECT 1 FROM removal_sheet WHERE sheet <> @id AND instr(payload, @photo) > 0
+           UNION ALL SELECT 1 FROM entry WHERE instr(payload, @photo) > 0`,
+        )
+        .pluck()
+      const named = new Set(whole(versions.all({ id })).flatMap((v) => photosOfSheet(v.sheet)))
+      return [...named].filter((photo) => elsewhere.get({ id, photo }) === undefined)
+    },
     erase: (id) =>
       connection.write(() => {
+        const colonies = coloniesOf(id)
+        eraseSites(connection, colonies)
+        for (const colony of colonies)
+          db.delete(customerLetter).where(eq(customerLetter.colony, colony)).run()
         db.delete(removalColony).where(eq(removalColony.sheet, id)).run()
         return db.delete(removalSheet).where(eq(removalSheet.sheet, id)).run().changes
       }),

@@ -3,6 +3,7 @@
 import type { Day } from '../days.ts'
 import type { ColonyId, EntryId, Tag } from '../ids.ts'
 import type { Entry, EntryKind, Happening, History, Intake, Outcome, Problem } from '../journal/index.ts'
+import type { Permit } from '../records/index.ts'
 import type { Action, Phase, Plan, Protocol, Rule } from '../recovery/index.ts'
 import type { Problems, Result } from '../result.ts'
 import type { ColonyImports } from './imports.ts'
@@ -148,6 +149,8 @@ export interface Repository {
   protocol(): Protocol
   /** Removal sheets: private. */
   removals: Jobs
+  /** Papers noted for its move, of the last record; private. Left out where the book does not keep them, as on a phone. */
+  papers?(colony: ColonyId): readonly Permit[]
 }
 
 /** What goes out of the yard about a colony: private. */
@@ -175,6 +178,8 @@ export interface Store extends Repository {
   after: After
   /** Colonies from spreadsheets. */
   imports: ColonyImports
+  /** Writes the file and its log anew after something was erased; false where that could not be done (no room, or others at it). */
+  clean(): boolean
   /** Runs several appends as one durable transaction: one wait for the disk. What throws undoes all of them. */
   together<T>(work: () => T): T
   /** Makes all projections again from the journal. */

@@ -1,4 +1,6 @@
 /** What other parts may import from here; README.md explains. */
+
+export { beforeItLeaves } from './before-it-leaves.ts'
 export {
   BEES_TAPPED,
   BROOD_CARE,

@@ -126,7 +126,11 @@ export const ROOMS: Readonly<Record<string, Room>> = {
   'features/rates': feature('the rates behind the odds, and how far to trust them', 'Node'),
   'features/review': feature('which removals end well: cohorts, readings, charts', 'Node'),
   'features/letters': feature('the customer’s letter', 'Node'),
-  'features/handing-on': feature('move-out records, the yard book', 'Node'),
+  'features/handing-on': feature(
+    'what can go, sheets for new keepers, move-out records, the yard book',
+    'Node',
+    'features/letters',
+  ),
   'features/messages': feature('the morning digest by mail and webhook', 'Node'),
   'features/calendar': feature('calendar addresses and feeds', 'Node'),
   'features/import': feature('old spreadsheets in, colonies as CSV', 'Node', 'features/entries'),

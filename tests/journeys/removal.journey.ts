@@ -53,10 +53,21 @@ describe('on a phone', () => {
 
   it('without scripts the field stays hidden, and paper is offered', async () => {
     const { page, context } = await watchedPage(browser, yard.url, PHONE, { scripts: false })
-    const sheet = yard.store.removals
-      .list()
-      .find((r) => r.sheet.decision === undefined && !r.sheet.agreement.signature)
-    await page.goto(`/removals/${sheet?.id}/sign`)
+    const sheet = yard.store.removals.list()[0]
+    if (sheet === undefined) throw new Error('the demo has no removal sheet')
+    // Nothing is signed blank, so it is filled in; and a signature that is there already is taken off.
+    const { signature: _, ...agreement } = sheet.sheet.agreement
+    const job = {
+      ...sheet.sheet.job,
+      name: 'Osric Pellow',
+      address: '4 Invented Row',
+      plannedOn: '2026-06-11',
+    }
+    const site = { ...sheet.sheet.site, where: 'left of the porch' }
+    const whole = { ...sheet.sheet, job, site, agreement: { ...agreement, pricing: 'fixed', fixed: 400 } }
+    const stamp = { savedAt: '2026-06-10T12:00:00.000Z', savedBy: 'Ines' }
+    expect(yard.store.removals.save(sheet.id, sheet.version, whole, stamp).ok).toBe(true)
+    await page.goto(`/removals/${sheet.id}/sign`)
     expect(await page.locator('[data-pad-field]').isVisible()).toBe(false)
     expect(await page.getByText('Drawing needs JavaScript').isVisible()).toBe(true)
     await context.close()

@@ -619,8 +619,8 @@ describe('who may', () => {
   })
   test('an operator erases a sheet for good', async () => {
     const path = await call()
-    expect(wordsOf((await yard.get(`${path}/erase`)).text)).toContain('Backups made before keep it')
-    expect((await yard.post(`${path}/erase`, {})).to).toBe('/removals?erased=1')
+    expect(wordsOf((await yard.get(`${path}/erase`)).text)).toContain('Backups of before keep it')
+    expect((await yard.post(`${path}/erase`, {})).to).toBe('/removals?erased=clean')
     expect((await yard.get(path)).status).toBe(404)
   })
   test('nothing of the customer gets into the journal’s notes, the changes or the colony page of a helper', async () => {

@@ -9,6 +9,9 @@ export const AfterWays = ({ frame, path }: { frame: Frame; path: string }) =>
         <a class="button" href={`${path}/letter`}>
           Letter to the customer
         </a>
+        <a class="button" href={`${path}/keeper-sheet`}>
+          Sheet for the new keeper
+        </a>
         <a class="button" href={`${path}/move-record`}>
           Move-out record
         </a>

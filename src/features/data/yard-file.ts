@@ -67,6 +67,7 @@ export const yardLine = z.discriminatedUnion('line', [
     line: z.literal('letter'),
     id: z.uuid(),
     colony: z.uuid(),
+    what: z.enum(['letter', 'keeper']).default('letter'),
     digest: z.string().min(1).max(200),
     asOf: z.string().refine(isDay, 'must be a real date written YYYY-MM-DD'),
     words: z.string().max(2000).nullable(),

@@ -1,15 +1,20 @@
 /** A colony leaves the yard. */
 
 import { one } from '../../forms/index.ts'
-import { HeldNotice } from '../../parts/index.ts'
+import { BeforeItLeaves, HeldNotice } from '../../parts/index.ts'
+import type { Permit } from '../../records/index.ts'
 import type { ColonySummary } from '../../store/index.ts'
-import { unitingCaution } from '../../words/index.ts'
+import { beforeItLeaves, unitingCaution } from '../../words/index.ts'
 import { OutcomeFields } from './fields/leaving.tsx'
 import { type EntryFormView, SmallFormPage } from './small-forms.tsx'
 
-type OutcomeProps = EntryFormView & { others: string[] }
+type OutcomeProps = EntryFormView & {
+  others: string[]
+  /** Papers noted for its move; null where they are not kept, as on a phone. */
+  papers: readonly Permit[] | null
+}
 
-export const OutcomePage = ({ frame, form, summary, path, others }: OutcomeProps) => (
+export const OutcomePage = ({ frame, form, summary, path, others, papers }: OutcomeProps) => (
   <SmallFormPage
     frame={frame}
     form={form}
@@ -18,19 +23,38 @@ export const OutcomePage = ({ frame, form, summary, path, others }: OutcomeProps
     action={`${path}/outcome`}
     back={{ href: path, label: summary.tag }}
     button="Save how it left"
-    intro={<NotReady summary={summary} path={path} leaving={one(form.typed, 'what') === 'moved-out'} />}
+    intro={
+      <NotReady
+        summary={summary}
+        path={path}
+        leaving={one(form.typed, 'what') === 'moved-out'}
+        papers={papers}
+      />
+    }
   >
     <OutcomeFields form={form} frame={frame} others={others} />
   </SmallFormPage>
 )
 
 /** What moving out would want, and what uniting and moving ask of everybody. */
-const NotReady = ({ summary, path, leaving }: { summary: ColonySummary; path: string; leaving: boolean }) => {
+interface NotReadyProps {
+  summary: ColonySummary
+  path: string
+  leaving: boolean
+  papers: readonly Permit[] | null
+}
+
+const NotReady = ({ summary, path, leaving, papers }: NotReadyProps) => {
   const { ready, unmet } = summary.plan.readiness
   const queens = unitingCaution(summary.tag, summary.plan)
   return (
     <>
       <HeldNotice summary={summary} />
+      {!leaving ? null : papers === null ? (
+        <p>Its papers are not on this phone: look them up in its move-out record before it leaves.</p>
+      ) : (
+        <BeforeItLeaves said={beforeItLeaves(summary.plan, papers, summary.plan.asOf)} />
+      )}
       {ready ? (
         <div class="notice notice-do">
           <p>

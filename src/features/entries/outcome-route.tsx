@@ -27,6 +27,7 @@ export const outcome = (deps: PageDeps): Hono<Env> =>
     view: (view) => (
       <OutcomePage
         {...view}
+        papers={deps.store.papers?.(view.summary.id) ?? null}
         others={deps.store.colonies({ open: true }).flatMap((s) => (s.id === view.summary.id ? [] : [s.tag]))}
       />
     ),

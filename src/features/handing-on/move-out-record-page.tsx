@@ -1,7 +1,7 @@
 /** The move-out record: buyer, yard, permits. Private; every version is kept with who saved it. */
 
 import { anyTyped, type DrawnIn, Fields, type FormState, Group } from '../../forms/index.ts'
-import { FormPage, type Frame } from '../../parts/index.ts'
+import { BeforeItLeaves, FormPage, type Frame } from '../../parts/index.ts'
 import { MOST_PERMITS } from '../../records/index.ts'
 import type { ColonySummary } from '../../store/index.ts'
 import { dayWords, leftWords } from '../../words/index.ts'
@@ -25,6 +25,8 @@ interface RecordProps {
   saved: boolean
   /** Sign before amounts of money. */
   currency: string
+  /** What is said before it leaves; empty once it has. */
+  before: string[]
 }
 
 export const MoveOutRecordPage = (p: RecordProps) => (
@@ -89,7 +91,7 @@ const Paper = ({ i, ...p }: DrawnIn & { i: number }) => {
   )
 }
 
-const Intro = ({ summary, frame, saved, old }: RecordProps) => (
+const Intro = ({ summary, frame, saved, old, before, path }: RecordProps) => (
   <>
     {saved ? (
       <div class="notice notice-do" role="status">
@@ -106,6 +108,12 @@ const Intro = ({ summary, frame, saved, old }: RecordProps) => (
         ? 'This colony is still in the yard: how it leaves is noted in its journal, beside this.'
         : `${leftWords(summary.outcome)} ${dayWords(summary.closedOn ?? summary.asOf, frame.today)}.`}{' '}
       The record is private: helpers, letters and the yard’s calendar never show it.
+    </p>
+    <BeforeItLeaves said={before} />
+    <p>
+      <a class="tall" href={`${path}/keeper-sheet`}>
+        Sheet for the new keeper
+      </a>
     </p>
     <details class="caution">
       <summary>Before bees travel</summary>
@@ -143,8 +151,8 @@ const Beside = ({ versions, path, frame }: RecordProps) =>
         <details class="caution">
           <summary>Erase the record</summary>
           <p>
-            Takes out every version, for good, such as when the buyer asks for it. Backups keep it until they
-            are thinned out.
+            Takes out every version, for good, such as when the buyer asks for it. Backups of before keep it,
+            about a year; copies made before an upgrade, exports and downloads until you delete them.
           </p>
           <form method="post" action={`${path}/move-record/erase`}>
             <button class="button button-late" type="submit">

@@ -11,7 +11,7 @@ import {
   unknownColony,
 } from '../../app/index.ts'
 import { type FieldProblem, one, type Typed } from '../../forms/index.ts'
-import { instantWords } from '../../words/index.ts'
+import { beforeItLeaves, instantWords } from '../../words/index.ts'
 import { atRow, recordDraft, typedRecord } from './move-out-record-form.ts'
 import { MoveOutRecordPage } from './move-out-record-page.tsx'
 
@@ -39,6 +39,15 @@ export function moveOutRecord(deps: Deps): Hono<Env> {
         old={old}
         saved={c.req.query('saved') === '1'}
         currency={deps.store.settings.get('currency')}
+        before={
+          colony.summary.outcome === null
+            ? beforeItLeaves(
+                colony.summary.plan,
+                records.of(colony.summary.id)[0]?.record.permits ?? [],
+                today,
+              )
+            : []
+        }
       />,
       problems.length > 0,
     )
@@ -84,6 +93,7 @@ export function moveOutRecord(deps: Deps): Hono<Env> {
     const colony = colonyIn(c, deps.store)
     if (colony === null) return unknownColony(c, deps, c.req.param('tag'))
     records.erase(colony.summary.id)
+    deps.store.clean()
     return c.redirect(colonyPath(colony.summary), 303)
   })
   return app

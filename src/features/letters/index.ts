@@ -1,2 +1,3 @@
 /** What other parts may import from here; README.md explains. */
+export { lettersDue } from './due.ts'
 export { historyUntil } from './letter.ts'

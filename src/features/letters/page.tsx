@@ -14,6 +14,8 @@ export interface LetterLine {
   tag: string | null
   path: string | null
   asOf: Day
+  /** 'keeper': the sheet for the new keeper. */
+  what: 'letter' | 'keeper'
   /** When and by whom it was made, in words. */
   made: string
   by: string
@@ -120,9 +122,28 @@ export const LetterMadePage = (p: MadeProps) => (
 )
 
 /** Every letter there is. */
-export const LettersPage = ({ frame, lines }: { frame: Frame; lines: LetterLine[] }) => (
+interface LettersProps {
+  frame: Frame
+  lines: LetterLine[]
+  /** Colonies whose day for it has come. */
+  due: { tag: string; path: string }[]
+}
+
+export const LettersPage = ({ frame, lines, due }: LettersProps) => (
   <Layout frame={frame} title="Letters">
     <h1>Letters to customers</h1>
+    {due.length === 0 ? null : (
+      <div class="notice">
+        <p>Day 30 has come, and nobody has told the customer how they are:</p>
+        <div class="buttons">
+          {due.map((d) => (
+            <a class="button" href={d.path}>
+              Letter about {d.tag}
+            </a>
+          ))}
+        </div>
+      </div>
+    )}
     {lines.length === 0 ? (
       <p>None yet. A colony’s page leads to its letter: “Your bees, day 30”, made from its journal.</p>
     ) : (
@@ -146,7 +167,8 @@ const Sent = ({ lines, frame, back }: { lines: LetterLine[]; frame: Frame; back:
               <b>{l.tag}</b>
             </a>
           )}
-          , as of <On day={l.asOf} today={frame.today} />
+          {l.what === 'keeper' ? ', sheet for the new keeper' : ''}, as of{' '}
+          <On day={l.asOf} today={frame.today} />
         </p>
         <p class="small">
           Made {l.made} by {l.by}.{' '}

@@ -20,6 +20,7 @@ import { digestOf, newToken } from '../../people/node.ts'
 import { planOf } from '../../recovery/index.ts'
 import type { SentLetter } from '../../store/index.ts'
 import { instantWords } from '../../words/index.ts'
+import { lettersDue } from './due.ts'
 import { historyUntil, type Letter, letterOf } from './letter.ts'
 import { LetterPage, NoLetterPage } from './letter-page.tsx'
 import { type LetterLine, LetterMadePage, LetterPreviewPage, LettersPage, WORDS_LIMIT } from './page.tsx'
@@ -78,6 +79,7 @@ export function letters(deps: Deps): Hono<Env> {
       tag: summary?.tag ?? null,
       path: summary === null ? null : colonyPath(summary),
       asOf: l.asOf,
+      what: l.what,
       made: instantWords(l.createdAt, zone, today),
       by: l.createdBy,
       until: good ? instantWords(l.expiresAt, zone, today) : null,
@@ -96,7 +98,10 @@ export function letters(deps: Deps): Hono<Env> {
         path={colonyPath(summary)}
         letter={problems.length > 0 ? null : letterOn(deps, history, one(typed, 'asOf'))}
         words={one(typed, 'words') || null}
-        sent={kept.list(summary.id).map((l) => line(c, l))}
+        sent={kept
+          .list(summary.id)
+          .filter((l) => l.what === 'letter')
+          .map((l) => line(c, l))}
         earliest={history.intake.on}
       />,
       problems.length === 0 ? 200 : 422,
@@ -145,13 +150,23 @@ export function letters(deps: Deps): Hono<Env> {
   })
 
   app.get('/letters', (c) =>
-    page(c, <LettersPage frame={c.var.frame} lines={kept.list().map((l) => line(c, l))} />),
+    page(
+      c,
+      <LettersPage
+        frame={c.var.frame}
+        lines={kept.list().map((l) => line(c, l))}
+        due={lettersDue(deps.store, c.var.frame.today).map((s) => ({
+          tag: s.tag,
+          path: `${colonyPath(s)}/letter`,
+        }))}
+      />,
+    ),
   )
 
   app.post('/letters/:id/revoke', async (c) => {
     kept.revoke(c.req.param('id'), deps.clock().toISOString())
     const back = one(await typedIn(c), 'back')
-    return c.redirect(/^\/colony\/[^/\\?#]+\/letter$/.test(back) ? back : '/letters', 303)
+    return c.redirect(/^\/colony\/[^/\\?#]+\/(letter|keeper-sheet)$/.test(back) ? back : '/letters', 303)
   })
   return app
 }

@@ -50,22 +50,56 @@ export const CallBackPage = ({ frame, form, path, name }: EndProps) => (
   </FormPage>
 )
 
-export const RemovalErasePage = ({
-  frame,
-  path,
-  name,
-  versions,
-}: Omit<EndProps, 'form'> & { versions: number }) => (
+interface EraseProps extends Omit<EndProps, 'form'> {
+  versions: number
+  colonies: { tag: string; path: string }[]
+}
+
+export const RemovalErasePage = ({ frame, path, name, versions, colonies }: EraseProps) => (
   <Layout frame={frame} title="Erase a sheet" ways={false}>
     <p class="crumb">
       <a href={path}>‹ {name}</a>
     </p>
     <h1>Erase {name}</h1>
-    <p>
-      The customer’s name, address and signature, and everything else on this sheet, go: {versions}{' '}
-      {versions === 1 ? 'version' : 'versions'}. Colonies that came of it stay in the journal. Backups made
-      before keep it until they are rotated out.
-    </p>
+    <h2>What goes now, for good</h2>
+    <ul>
+      <li>
+        This sheet: {versions} {versions === 1 ? 'version' : 'versions'}, with name, address, signature and
+        photos. The signer’s address for the text answers no more.
+      </li>
+      {colonies.length === 0 ? null : (
+        <li>
+          Where{' '}
+          {colonies.map((c, i) => (
+            <>
+              {i === 0 ? '' : ', '}
+              <a class="tag tall" href={c.path}>
+                {c.tag}
+              </a>
+            </>
+          ))}{' '}
+          came from, and the letters about {colonies.length === 1 ? 'it' : 'them'}.
+        </li>
+      )}
+      <li>The file of the database and its log are written anew, so nothing of it lies on in them.</li>
+    </ul>
+    <h2>What stays, and until when</h2>
+    <ul>
+      {colonies.length === 0 ? null : (
+        <li>The colonies and their journal. Somebody may have written a name into a note: look.</li>
+      )}
+      <li>
+        Phones forget it within a day of having signal. What waits on one to be sent is refused when it comes.
+      </li>
+      <li>
+        Backups of before keep it. Of each month the last one is kept for twelve months that have one: about a
+        year. Sooner only if you delete them in the folder of backups.
+      </li>
+      <li>
+        Copies made before an upgrade, exports, downloaded backups, mails and paper stay until you delete
+        them.
+      </li>
+    </ul>
     <form method="post" action={`${path}/erase`}>
       <div class="save">
         <button class="button button-late" type="submit">

@@ -3,8 +3,9 @@ import { type Deps, type Env, page } from '../../app/index.ts'
 import { sheetName } from '../../records/index.ts'
 import { RemovalErasePage } from './end-page.tsx'
 import { onSheet } from './sheet-handlers.ts'
+import { colonyLinks } from './view.ts'
 
-/** Erasing a sheet, every version of it. Only the server can. */
+/** Erasing a sheet, its photos, and where its colonies came from; then the file is written anew. Only the server can. */
 export function removalErase(deps: Deps): Hono<Env> {
   const app = new Hono<Env>()
   const on = onSheet(deps)
@@ -18,6 +19,7 @@ export function removalErase(deps: Deps): Hono<Env> {
           path={saved.path}
           name={sheetName(saved.last.sheet)}
           versions={saved.versions.length}
+          colonies={colonyLinks(deps, saved.colonies)}
         />,
       ),
     ),
@@ -25,8 +27,11 @@ export function removalErase(deps: Deps): Hono<Env> {
   app.post(
     '/removals/:id/erase',
     on((c, saved) => {
-      deps.store.removals.erase(saved.id)
-      return c.redirect('/removals?erased=1', 303)
+      const { removals } = deps.store
+      const photos = removals.ownPhotos(saved.id)
+      removals.erase(saved.id)
+      for (const photo of photos) deps.photos.eraseNow(photo)
+      return c.redirect(`/removals?erased=${deps.store.clean() ? 'clean' : 'yes'}`, 303)
     }),
   )
   return app

@@ -25,15 +25,22 @@ export interface RemovalsProps {
   /** Boxed, and something is left to do at the place. */
   toClose: RemovalRow[]
   over: RemovalRow[]
-  erased: boolean
+  /** A sheet was just erased: 'clean' where the file was written anew too. */
+  erased: string | null
 }
 
 export const RemovalsPage = ({ frame, open, toClose, over, erased }: RemovalsProps) => (
   <Layout frame={frame} title="Removals">
     <h1>Removals</h1>
-    {erased ? (
+    {erased !== null ? (
       <div class="notice notice-do" role="status">
         <p>The sheet is erased, every version of it.</p>
+        {erased === 'clean' ? null : (
+          <p>
+            Overwritten where it stood; but the file could not be written anew, for want of room or because
+            somebody was reading. Erasing another sheet tries again.
+          </p>
+        )}
       </div>
     ) : null}
     <p class="soft">

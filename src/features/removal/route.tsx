@@ -41,7 +41,7 @@ export function removals(deps: PageDeps): Hono<Env> {
         open={open}
         toClose={toClose}
         over={over}
-        erased={c.req.query('erased') === '1'}
+        erased={c.req.query('erased') ?? null}
       />,
     )
   })

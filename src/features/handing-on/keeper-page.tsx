@@ -1,0 +1,158 @@
+/** The sheet for the new keeper: looked at, shared, printed, given an address; and as it is opened there. */
+import { raw } from 'hono/html'
+import { inWordsWithYear } from '../../days.ts'
+import { BarePage, BeforeItLeaves, type Frame, Layout } from '../../parts/index.ts'
+import { type KeeperSheet, keeperText } from './keeper-sheet.ts'
+
+type Built = Frame['built']
+
+/** The sheet itself. */
+const SheetArticle = ({ sheet, yard, level }: { sheet: KeeperSheet; yard: string; level: 1 | 2 }) => (
+  <article class="letter keeper-sheet">
+    {level === 1 ? <h1>{sheet.title}</h1> : <h2 class="letter-title">{sheet.title}</h2>}
+    <p class="soft">
+      {yard === '' ? '' : `From ${yard}, `}
+      <time datetime={sheet.asOf}>{inWordsWithYear(sheet.asOf)}</time>
+    </p>
+    {sheet.parts.map((p) => (
+      <section>
+        {level === 1 ? <h2>{p.title}</h2> : <h3>{p.title}</h3>}
+        {p.list ? (
+          <ul>
+            {p.sentences.map((s) => (
+              <li>{s}</li>
+            ))}
+          </ul>
+        ) : (
+          p.sentences.map((s) => <p>{s}</p>)
+        )}
+      </section>
+    ))}
+  </article>
+)
+
+interface KeeperProps {
+  frame: Frame
+  tag: string
+  path: string
+  sheet: KeeperSheet
+  yard: string
+  before: readonly string[]
+  /** Until when addresses of it can be opened, in words, with what takes each back. */
+  addresses: { id: string; until: string }[]
+}
+
+export const KeeperSheetPage = (p: KeeperProps) => (
+  <Layout
+    frame={p.frame}
+    title={`For the new keeper, ${p.tag}`}
+    scripts={['islands/print.ts', 'islands/share.ts']}
+  >
+    <div class="no-print">
+      <p class="crumb">
+        <a href={p.path}>‹ {p.tag}</a>
+      </p>
+      <h1>For the new keeper</h1>
+      <p>
+        Made of what the book knows today. It names no customer, no price and nobody who worked on it; what
+        goes along and the papers come from the <a href={`${p.path}/move-record`}>move-out record</a>.
+      </p>
+      <BeforeItLeaves said={p.before} />
+      <div class="buttons">
+        <button
+          class="button button-do"
+          type="button"
+          data-share
+          data-share-title={p.sheet.title}
+          data-share-text={keeperText(p.sheet, p.yard)}
+          hidden
+        >
+          Share it
+        </button>
+        <button class="button" type="button" id="print" hidden>
+          Print it
+        </button>
+        <form method="post" action={`${p.path}/keeper-sheet`}>
+          <button class="button" type="submit">
+            Make an address for it
+          </button>
+        </form>
+      </div>
+      {p.addresses.length === 0 ? null : (
+        <details class="caution">
+          <summary>Addresses of it: {p.addresses.length}</summary>
+          {p.addresses.map((a) => (
+            <form method="post" action={`/letters/${a.id}/revoke`}>
+              <p>Can be opened until {a.until}.</p>
+              <input type="hidden" name="back" value={`${p.path}/keeper-sheet`} />
+              <button class="button button-late" type="submit">
+                Take the address back
+              </button>
+            </form>
+          ))}
+        </details>
+      )}
+    </div>
+    <SheetArticle sheet={p.sheet} yard={p.yard} level={2} />
+  </Layout>
+)
+
+interface MadeProps {
+  frame: Frame
+  tag: string
+  path: string
+  link: string
+  /** The same as a QR code, SVG from our own server code. */
+  qr: string
+  until: string
+}
+
+/** Shown once: the server keeps only the address's digest. */
+export const KeeperMadePage = (p: MadeProps) => (
+  <Layout frame={p.frame} title="The sheet’s address">
+    <h1>The sheet has an address</h1>
+    <p>
+      The new keeper scans it, or you send it. Whoever has it can read the sheet, without an account, until{' '}
+      {p.until}, or until you take it back. It is shown only now: if it gets lost, make another.
+    </p>
+    <div class="qr">{raw(p.qr)}</div>
+    <p class="copyable">{p.link}</p>
+    <p class="buttons">
+      <a class="button button-do" href={p.link}>
+        Open it
+      </a>
+      <a class="button" href={`${p.path}/keeper-sheet`}>
+        Back to the sheet
+      </a>
+    </p>
+  </Layout>
+)
+
+/** As the new keeper opens it, without an account. */
+export const KeeperOpenPage = ({
+  sheet,
+  yard,
+  built,
+}: {
+  sheet: KeeperSheet
+  yard: string
+  built: Built
+}) => (
+  <BarePage title={sheet.title} built={built}>
+    <SheetArticle sheet={sheet} yard={yard} level={1} />
+    <p class="letter-print">
+      <button class="button" type="button" id="print" hidden>
+        Print
+      </button>
+    </p>
+  </BarePage>
+)
+
+export const NoKeeperSheetPage = ({ built }: { built: Built }) => (
+  <BarePage title="No sheet here" built={built}>
+    <article class="letter">
+      <h1>There is no sheet at this address</h1>
+      <p>It may have been mistyped, or taken back. Ask whoever gave it to you for a new one.</p>
+    </article>
+  </BarePage>
+)

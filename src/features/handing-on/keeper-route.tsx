@@ -1,0 +1,131 @@
+import { Hono } from 'hono'
+import { toString as qrCode } from 'qrcode'
+import { v7 } from 'uuid'
+import {
+  type AppContext,
+  colonyIn,
+  colonyPath,
+  type Deps,
+  type Env,
+  page,
+  signedIn,
+  unknownColony,
+} from '../../app/index.ts'
+import { addressOf, originOf } from '../../app/node.ts'
+import type { Day } from '../../days.ts'
+import type { History } from '../../journal/index.ts'
+import { digestOf, newToken } from '../../people/node.ts'
+import { planOf } from '../../recovery/index.ts'
+import { beforeItLeaves, instantWords } from '../../words/index.ts'
+import { historyUntil } from '../letters/index.ts'
+import { KeeperMadePage, KeeperOpenPage, KeeperSheetPage, NoKeeperSheetPage } from './keeper-page.tsx'
+import { type KeeperSheet, keeperSheetOf } from './keeper-sheet.ts'
+
+/** Days an address can be opened: a season. */
+const GOOD_DAYS = 365
+const DAY_MS = 86_400_000
+
+type Store = Pick<Deps, 'store'>
+
+/** The sheet as of a day; of a colony that has left, as of the day it left. Null before the intake. */
+function sheetOn({ store }: Store, id: string, history: History, day: Day): KeeperSheet | null {
+  const until = historyUntil(history, day)
+  if (until === null) return null
+  const { outcome, ...rest } = until
+  // As it stood when it went: an outcome closes every question, and would leave nothing to tell.
+  const open = { ...rest, outcome: null, entries: until.entries.filter((e) => e.kind !== 'outcome') }
+  const plan = planOf(open, outcome?.on ?? day, store.protocol())
+  return keeperSheetOf(open, plan, store.protocol(), store.after.records.of(id)[0]?.record ?? null)
+}
+
+/** Without signing in: a sheet by its secret address. A wrong one gets the same answer whatever is wrong with it. */
+export function openKeeperSheet(deps: Deps): Hono<Env> {
+  const app = new Hono<Env>()
+  const { built } = deps.assets
+  app.get('/keeper/:token', async (c) => {
+    c.header('X-Robots-Tag', 'noindex, nofollow, noarchive')
+    const now = deps.clock().toISOString()
+    const found = deps.store.after.letters.open(digestOf(c.req.param('token')), now, 'keeper')
+    const colony = found === null ? null : deps.store.colony(found.colony)
+    const sheet =
+      found === null || colony === null ? null : sheetOn(deps, found.colony, colony.history, found.asOf)
+    if (sheet !== null)
+      return page(
+        c,
+        <KeeperOpenPage sheet={sheet} yard={deps.store.settings.get('yardName')} built={built} />,
+      )
+    const wait = await deps.people.limits.guess(addressOf(c, deps.outside))
+    if (wait > 0) c.header('Retry-After', String(wait))
+    return page(c, <NoKeeperSheetPage built={built} />, wait > 0 ? 429 : 404)
+  })
+  return app
+}
+
+/** Signed in: the sheet of a colony, and an address for it. */
+export function keeperSheets(deps: Deps): Hono<Env> {
+  const app = new Hono<Env>()
+  const { letters, records } = deps.store.after
+
+  const show = (c: AppContext) => {
+    const colony = colonyIn(c, deps.store)
+    if (colony === null) return unknownColony(c, deps, c.req.param('tag') ?? '')
+    const { summary, history } = colony
+    const { today, zone } = c.var.frame
+    const sheet = sheetOn(deps, summary.id, history, today)
+    if (sheet === null) return unknownColony(c, deps, summary.tag)
+    const now = deps.clock().toISOString()
+    const good = letters
+      .list(summary.id)
+      .filter((l) => l.what === 'keeper' && l.revokedAt === null && l.expiresAt > now)
+    return page(
+      c,
+      <KeeperSheetPage
+        frame={c.var.frame}
+        tag={summary.tag}
+        path={colonyPath(summary)}
+        sheet={sheet}
+        yard={deps.store.settings.get('yardName')}
+        before={
+          summary.outcome === null
+            ? beforeItLeaves(summary.plan, records.of(summary.id)[0]?.record.permits ?? [], today)
+            : []
+        }
+        addresses={good.map((l) => ({ id: l.id, until: instantWords(l.expiresAt, zone, today) }))}
+      />,
+    )
+  }
+
+  app.get('/colony/:tag/keeper-sheet', show)
+
+  app.post('/colony/:tag/keeper-sheet', async (c) => {
+    const colony = colonyIn(c, deps.store)
+    if (colony === null) return unknownColony(c, deps, c.req.param('tag'))
+    const { today, zone } = c.var.frame
+    const token = newToken()
+    const expiresAt = new Date(deps.clock().getTime() + GOOD_DAYS * DAY_MS).toISOString()
+    letters.add({
+      id: v7(),
+      colony: colony.summary.id,
+      what: 'keeper',
+      digest: digestOf(token),
+      asOf: today,
+      words: null,
+      createdAt: deps.clock().toISOString(),
+      createdBy: signedIn(c),
+      expiresAt,
+    })
+    const link = `${originOf(c, deps.outside)}/keeper/${token}`
+    return page(
+      c,
+      <KeeperMadePage
+        frame={c.var.frame}
+        tag={colony.summary.tag}
+        path={colonyPath(colony.summary)}
+        link={link}
+        qr={await qrCode(link, { type: 'svg', errorCorrectionLevel: 'M' })}
+        until={instantWords(expiresAt, zone, today)}
+      />,
+    )
+  })
+  return app
+}

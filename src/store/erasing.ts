@@ -1,0 +1,49 @@
+/**
+ * Erased means erased: what SQLite takes out of a table lies on in free pages of the file and in its log until something
+ * else is written there. So deleted bytes are overwritten (connection.ts), and after an erasure the file and its log are
+ * written anew. What copies hold, copies hold: nothing here reaches into a backup.
+ */
+import type { ColonyId } from '../ids.ts'
+import type { Connection } from './connection.ts'
+
+/** Takes out where these colonies came from, of every version of their intakes. Call within a transaction. */
+export function eraseSites({ raw }: Connection, colonies: readonly ColonyId[]): void {
+  const beside = raw.prepare(
+    'DELETE FROM site_contact WHERE entry IN (SELECT id FROM entry WHERE colony = ?)',
+  )
+  for (const colony of colonies) beside.run(colony)
+  const inside = raw
+    .prepare(
+      `SELECT id FROM entry WHERE colony = ? AND kind = 'intake' AND json_extract(payload, '$.removal.site') IS NOT NULL`,
+    )
+    .pluck()
+  const old = colonies.flatMap((colony) => inside.all(colony) as string[])
+  if (old.length > 0) eraseInside(raw, old)
+}
+
+/** Of entries from before sites had a table: the only change that is ever made to the journal, and it only takes out. */
+function eraseInside(raw: Connection['raw'], entries: readonly string[]): void {
+  const guard = raw
+    .prepare<[], string>(`SELECT sql FROM sqlite_master WHERE type = 'trigger' AND name = 'entry_no_update'`)
+    .pluck()
+    .get()
+  if (guard === undefined) throw new Error('the journal has no guard against changes')
+  raw.exec('DROP TRIGGER entry_no_update')
+  const out = raw.prepare(`UPDATE entry SET payload = json_remove(payload, '$.removal.site') WHERE id = ?`)
+  for (const id of entries) out.run(id)
+  raw.exec(guard)
+}
+
+/**
+ * Writes file and log anew, so that nothing erased lies on in free pages. Needs room for a second copy for a moment, and
+ * nobody else reading; false where that could not be had. Not within a transaction.
+ */
+export function cleaned({ raw }: Connection): boolean {
+  try {
+    raw.exec('VACUUM')
+    const [log] = raw.pragma('wal_checkpoint(TRUNCATE)') as { busy: number }[]
+    return log === undefined || log.busy === 0
+  } catch {
+    return false
+  }
+}
