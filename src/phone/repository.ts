@@ -102,9 +102,9 @@ export function bookOf({ head, colonies, waiting, today }: BookParts): PhoneBook
             },
           },
           recent: { of: (id) => ({ rows: [...(rows.get(id) ?? [])] }), put: () => {} },
-          projections: {
-            put: (id) => void summaries.delete(id),
-            retrace: () => {
+          settler: {
+            begin: () => {},
+            settle() {
               traced = null
               summaries.clear()
             },

@@ -18,8 +18,8 @@ export interface Known {
 
 export interface Recent {
   of(id: ColonyId): Known
-  /** What a colony's rows are after an append. */
-  put(id: ColonyId, rows: readonly JournalRow[]): void
+  /** What a colony's rows are after an append, and what they add up to. */
+  put(id: ColonyId, rows: readonly JournalRow[], folded: Folded): void
 }
 
 export function recentOf({ raw }: Pick<Connection, 'raw'>, ofColony: (id: ColonyId) => JournalRow[]): Recent {
@@ -43,8 +43,8 @@ export function recentOf({ raw }: Pick<Connection, 'raw'>, ofColony: (id: Colony
         before !== undefined && isThere(before, newest.get(id)) ? before : knownBy(id, ofColony(id)),
       )
     },
-    put: (id, rows) => {
-      put(id, knownBy(id, rows))
+    put: (id, rows, folded) => {
+      put(id, { rows, folded })
     },
   }
 }
