@@ -7,6 +7,7 @@ import type { PhotoFiles, PhotoShelf } from '../photos/index.ts'
 import type { BackupService, Repository, Store } from '../store/index.ts'
 import type { Outside } from './address.ts'
 import type { ForecastCache } from './forecasts.ts'
+import type { Grouped } from './group.ts'
 import type { Logger } from './logging.ts'
 
 /** Built styles and browser code. */
@@ -31,6 +32,8 @@ export interface PageDeps {
   photos: PhotoShelf
   /** Forecasts already made; a feature that is given none makes its own. */
   forecasts?: ForecastCache
+  /** Lets writes that arrive at the same time share one wait for the disk; left out, each waits for itself. */
+  grouped?: Grouped
   /** Called with errors that are our bugs. */
   report: (error: unknown, request: string) => void
 }

@@ -12,7 +12,16 @@ export const zoneOf = (deps: Pick<PageDeps, 'store' | 'zone'>): string =>
 
 /** The yard's day now. */
 export const todayOf = (deps: Pick<PageDeps, 'store' | 'zone' | 'clock'>): Day =>
-  dayIn(zoneOf(deps), deps.clock())
+  dayOfMinute(zoneOf(deps), deps.clock())
+
+/** Days change on a full minute in every zone there is now, and every request asks: the last answer is kept. */
+let asked = { zone: '', minute: Number.NaN, day: '' }
+
+function dayOfMinute(zone: string, now: Date): Day {
+  const minute = Math.floor(now.getTime() / 60_000)
+  if (asked.minute !== minute || asked.zone !== zone) asked = { zone, minute, day: dayIn(zone, now) }
+  return asked.day
+}
 
 /** Who is signed in. Only for pages behind the sign-in, where somebody always is. */
 export function viewerOf(c: AppContext): Viewer {

@@ -19,6 +19,7 @@ import {
   fold,
   type JournalRow,
   joinings,
+  knownBy,
   matches,
   natural,
   type Projected,
@@ -101,7 +102,7 @@ export function bookOf({ head, colonies, waiting, today }: BookParts): PhoneBook
               return seq
             },
           },
-          recent: { of: (id) => ({ rows: [...(rows.get(id) ?? [])] }), put: () => {} },
+          recent: { of: (id) => knownBy(id, [...(rows.get(id) ?? [])]), put: () => {} },
           settler: {
             begin: () => {},
             settle() {

@@ -41,7 +41,7 @@ export interface AppendParts {
   connection: Pick<Connection, 'write'>
   journal: Pick<Journal, 'byId' | 'insert'>
   /** A colony's rows so far; told what they are after an append. */
-  recent: { of(id: ColonyId): { rows: readonly JournalRow[] }; put: Recent['put'] }
+  recent: Recent
   /** Makes the plans of what was written. */
   settler: Pick<Settler, 'begin' | 'settle'>
   /** Which colonies are held because they are bound to a suspected one, as known before the batch. */
@@ -62,8 +62,7 @@ export function append(
   const { entries, problems } = parse(incoming)
   if (problems.length > 0) return refused(problems)
   return parts.connection.write(() => {
-    const ofColony = (id: ColonyId): readonly JournalRow[] => parts.recent.of(id).rows
-    const roster = new Roster({ ...parts.journal, ofColony }, parts.idsByTag)
+    const roster = new Roster({ byId: parts.journal.byId, of: parts.recent.of }, parts.idsByTag)
     const batch = new Batch(roster, parts.journal, options.judged === true ? null : once(parts.exposures))
     for (const [i, e] of entries.entries()) batch.read(e, i + 1, incoming[i])
     const found = [...batch.problems, ...batch.roster.touched.flatMap((m) => conflicts(m, today))]

@@ -5,16 +5,11 @@
  */
 import type { ColonyId } from '../ids.ts'
 import type { Connection } from './connection.ts'
-import { type Folded, fold } from './fold.ts'
+import { type Folded, type Known, knownBy } from './fold.ts'
 import type { JournalRow } from './types.ts'
 
 /** Colonies kept: more than stand in any yard, and some of the past. */
 const KEPT = 300
-
-export interface Known {
-  rows: readonly JournalRow[]
-  readonly folded: Folded
-}
 
 export interface Recent {
   of(id: ColonyId): Known
@@ -45,17 +40,6 @@ export function recentOf({ raw }: Pick<Connection, 'raw'>, ofColony: (id: Colony
     },
     put: (id, rows, folded) => {
       put(id, { rows, folded })
-    },
-  }
-}
-
-function knownBy(id: ColonyId, rows: readonly JournalRow[]): Known {
-  let folded: Folded | undefined
-  return {
-    rows,
-    get folded() {
-      folded ??= fold(id, rows)
-      return folded
     },
   }
 }

@@ -5,6 +5,7 @@ import {
   type AppContext,
   type Deps,
   type Env,
+  grouped,
   problemResponse,
   sendsJson,
   todayOf,
@@ -180,11 +181,8 @@ async function sendEntries(deps: Deps, { c, store, holder, today }: Asked<'sendE
   const list = (Array.isArray(body) ? body : [body]).map((e) => signed(e, holder.person.name))
   if (list.length === 0 || list.length > MOST_AT_ONCE)
     return problemResponse(422, `Send 1 to ${MOST_AT_ONCE} entries, not ${list.length}.`)
-  const result = store.append(list, {
-    today,
-    recordedAt: deps.clock().toISOString(),
-    recordedBy: holder.person.name,
-  })
+  const stamp = { today, recordedAt: deps.clock().toISOString(), recordedBy: holder.person.name }
+  const result = await grouped(deps)(() => store.append(list, stamp))
   if (!result.ok) return problemResponse(422, 'Nothing was written.', { errors: result.problems })
   return c.json(
     { accepted: result.accepted, already: result.already },
