@@ -6,6 +6,7 @@ import type { ApiTokens, People, Person, TokenHolder } from '../people/index.ts'
 import type { PhotoFiles, PhotoShelf } from '../photos/index.ts'
 import type { BackupService, Repository, Store } from '../store/index.ts'
 import type { Outside } from './address.ts'
+import type { Daily } from './daily.ts'
 import type { ForecastCache } from './forecasts.ts'
 import type { Grouped } from './group.ts'
 import type { Logger } from './logging.ts'
@@ -53,6 +54,8 @@ export interface Deps extends PageDeps {
   /** In the invented yard only: whom a visitor may be without a passphrase. */
   demo: DemoSignIn | null
   log: Logger
+  /** Makes the plans of a new day in slices; left out, they are made at once. */
+  daily?: Daily
   /** Built styles and browser code. */
   assets: Assets
 }

@@ -47,13 +47,19 @@ export function frameFor(c: AppContext, deps: PageDeps): Frame {
   }
 }
 
+/** Whoever reads waits until the plans are of today; an entry makes those it changes itself. */
+async function ofToday(c: AppContext, deps: Deps, today: Day): Promise<void> {
+  const making = deps.daily === undefined ? deps.store.refresh(today) : deps.daily(today)
+  if (c.req.method === 'GET') await making
+}
+
 /** Recomputes plans when the day has changed since the last request, and then calls `newDay`. */
 export function frame(deps: Deps, newDay: (frame: Frame) => void = () => undefined) {
   let planned: Day | null = null
   return createMiddleware<Env>(async (c, next) => {
     const made = frameFor(c, deps)
+    if (deps.daily !== undefined || planned !== made.today) await ofToday(c, deps, made.today)
     if (planned !== made.today) {
-      deps.store.refresh(made.today)
       planned = made.today
       newDay(made)
     }

@@ -17,10 +17,11 @@ import {
   frame,
   groupOf,
   sendsJson,
+  todayOf,
   tooLarge,
   unknownPage,
 } from '../app/index.ts'
-import { headers, logged, ownPagesOnly, timeLimit } from '../app/node.ts'
+import { dailyOf, headers, logged, originOf, ownPagesOnly, timeLimit } from '../app/node.ts'
 import { account, invite, noStrangers, people, setUp, signIn, visitor } from '../features/accounts/node.ts'
 import { api, apiTokens } from '../features/api/node.ts'
 import type { CalendarDeps } from '../features/calendar/index.ts'
@@ -49,9 +50,15 @@ import { stands, supplies, supplyWarmer } from '../features/supplies/node.ts'
 import { guardFor, ROLES, type Role, storeFor } from '../people/index.ts'
 import { PHOTO_LIMIT } from '../photos/index.ts'
 import { assetFiles } from './assets.ts'
+import { isLong } from './reader/long-pages.ts'
+import type { Reader } from './reader/reader.ts'
 
 /** What all features together are given. */
-export type AllDeps = MessagesDeps & CalendarDeps
+export type AllDeps = MessagesDeps &
+  CalendarDeps & {
+    /** Makes long pages beside the requests; without one they are made between them. */
+    reader?: Reader
+  }
 
 type Feature = (deps: AllDeps) => Hono<Env>
 
@@ -131,7 +138,8 @@ function atMost(c: AppContext, next: Next, maxSize: number): ReturnType<Middlewa
 
 /** Everything but listening. */
 export function createApp(given: AllDeps): Hono<Env> {
-  const deps = { ...given, grouped: given.grouped ?? groupOf((work) => given.store.together(work)) }
+  const daily = given.daily ?? dailyOf(given.store)
+  const deps = { ...given, daily, grouped: given.grouped ?? groupOf((work) => given.store.together(work)) }
   const app = new Hono<Env>()
   app.use(logged(deps.log, deps.outside), squeezed, headers(deps.outside), timeLimit)
   app.route('/', assetFiles(deps.assets))
@@ -149,9 +157,23 @@ export function createApp(given: AllDeps): Hono<Env> {
     Role,
     Hono<Env>
   >
-  app.all('*', (c) => {
+  app.all('*', async (c) => {
     const { viewer } = c.var
-    return viewer === null ? unknownPage(c) : behind[viewer.role].fetch(c.req.raw, { ...c.env, viewer })
+    if (viewer === null) return unknownPage(c)
+    const { reader } = deps
+    if (reader === undefined || !isLong(c.req.method, c.req.path, deps.store.size))
+      return behind[viewer.role].fetch(c.req.raw, { ...c.env, viewer })
+    await daily(todayOf(deps))
+    const url = new URL(c.req.url)
+    const { headers, signal } = c.req.raw
+    return reader.answer({
+      method: c.req.method,
+      url: originOf(c, deps.outside) + url.pathname + url.search,
+      headers,
+      viewer,
+      now: deps.clock(),
+      signal,
+    })
   })
   app.onError(broken(deps))
   return app

@@ -82,6 +82,12 @@ export function storeOn(connection: Connection): Store {
   return store
 }
 
+/** The store on a connection that only reads: plans are as whoever writes has left them. */
+export const readingStoreOn = (connection: Connection): Store => ({
+  ...assemble(connection).store,
+  refresh: () => 0,
+})
+
 function assemble(connection: Connection): { store: Store; projections: Projections } {
   const journal = journalOf(connection)
   const settings = settingsOf(connection, (key) => {
@@ -135,6 +141,8 @@ function assemble(connection: Connection): { store: Store; projections: Projecti
       ),
     load: (lines, today) => append(parts, lines, today, { judged: true }),
     refresh: projections.refresh,
+    refreshing: projections.refreshing,
+    size: queries.size,
     colony: (name) => whole(queries.byName(name), recent),
     colonies: (filter = {}) => queries.list(filter),
     today(today) {

@@ -20,13 +20,19 @@ export interface Projections {
   again(id: ColonyId, day: Day): void
   /** Plans after entries. */
   settler: Settler
+  /** Makes the plans of colonies in the yard that are as of another day; returns how many. */
   refresh(today: Day): number
+  /** The same in slices, each in a transaction of its own. */
+  refreshing(today: Day): Generator<void, number>
   /** Recomputes plans for another protocol or by other rules, every colony as of the day it had. */
   replan(): void
   /** Recomputes plans when the rules have changed since the projections were made. Returns whether it did. */
   catchUp(stamp: number): boolean
   rebuild(today: Day): number
 }
+
+/** Colonies whose plans are made in one slice. */
+const SLICE = 10
 
 /** The writing side of the projections, its statements prepared once. */
 export function projectionsOf(
@@ -126,6 +132,19 @@ export function projectionsOf(
   return {
     settler,
     again: (id, day) => tracing(() => again(id, day)),
+    *refreshing(today) {
+      const ids = stale.all({ today })
+      for (let at = 0; at < ids.length; at += SLICE) {
+        write(() =>
+          tracing(() => {
+            for (const { id } of ids.slice(at, at + SLICE)) again(id, today)
+          }),
+        )
+        yield
+      }
+      if (ids.length > 0) write(retrace)
+      return ids.length
+    },
     refresh(today) {
       if (stale.get({ today }) === undefined) return 0
       return write(() => {
