@@ -6,7 +6,17 @@
 import type { Hono } from 'hono'
 import type { Env, PageDeps } from '../app/index.ts'
 import { colony, photo } from './colony/index.ts'
-import { corrections, intake, lostBox, move, note, outcome, outsideLook, visit } from './entries/index.ts'
+import {
+  corrections,
+  intake,
+  lostBox,
+  move,
+  note,
+  otherBox,
+  outcome,
+  outsideLook,
+  visit,
+} from './entries/index.ts'
 import { round } from './round/index.ts'
 import { today } from './today/index.ts'
 import { yard } from './yard/index.ts'
@@ -25,4 +35,5 @@ export const ROUND_PAGES: readonly ((deps: PageDeps) => Hono<Env>)[] = [
   note,
   photo,
   corrections,
+  otherBox,
 ]
