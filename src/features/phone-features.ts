@@ -17,6 +17,7 @@ import {
   outsideLook,
   visit,
 } from './entries/index.ts'
+import { find } from './find/index.ts'
 import { round } from './round/index.ts'
 import { today } from './today/index.ts'
 import { yard } from './yard/index.ts'
@@ -25,6 +26,7 @@ export const ROUND_PAGES: readonly ((deps: PageDeps) => Hono<Env>)[] = [
   today,
   round,
   yard,
+  find,
   intake,
   colony,
   visit,

@@ -20,6 +20,7 @@ import {
   type JournalRow,
   joinings,
   matches,
+  mentions,
   natural,
   type Projected,
   project,
@@ -148,6 +149,12 @@ export function bookOf({ head, colonies, waiting, today }: BookParts): PhoneBook
         .filter((r) => r.seq < before && (colony === undefined || r.entry.colony === colony))
         .sort((a, b) => b.seq - a.seq)
         .slice(0, limit)
+        .map(withTag),
+    mentions: (word) =>
+      [...rows.values()]
+        .flat()
+        .filter((r) => mentions(r.entry, word))
+        .sort((a, b) => b.seq - a.seq)
         .map(withTag),
     happenings(from, to, only) {
       const here = [...rows].flatMap(([id, list]) => {

@@ -98,13 +98,22 @@ export const ROOMS: Readonly<Record<string, Room>> = {
   ),
   'features/colony': feature('a colony’s page: advice, checks, odds, strength, journal, photos', 'anywhere'),
   'features/yard': feature('all colonies as rows', 'anywhere'),
+  'features/find': feature('finding anything by its words', 'anywhere'),
   'features/round': feature('the round of today, its pace, what to load', 'anywhere', 'features/entries'),
   'features/today': feature('what to do now, by yard', 'anywhere', 'features/round'),
   'features/offline': feature('what a phone fetches; the outbox’s page', 'anywhere'),
   features: {
     holds: 'the list of features that a phone answers',
     runs: 'anywhere',
-    may: ['app', 'features/colony', 'features/entries', 'features/round', 'features/today', 'features/yard'],
+    may: [
+      'app',
+      'features/colony',
+      'features/entries',
+      'features/find',
+      'features/round',
+      'features/today',
+      'features/yard',
+    ],
   },
   'features/paper': feature(
     'round sheets, typing them in, labels',
