@@ -78,7 +78,7 @@ it('a label opens its box; at a visit it says when it is another one', async () 
     await page.waitForURL('**/colony/W-02')
 
     await page.goto('/colony/W-02/visit')
-    const check = page.getByLabel('Is it the right box? Scan its label')
+    const check = page.getByLabel('Scan its label')
     await check.setInputFiles(await label('W-02'))
     await page.getByText('The label says W-02: the right box').waitFor()
     await check.setInputFiles(await label('W-01'))

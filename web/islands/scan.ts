@@ -20,13 +20,18 @@ export function offerScan(): void {
   if (!(form instanceof HTMLFormElement)) return
   const tag = tagIn(new URL(form.action).pathname.replace(/\/visit$/, ''))
   if (tag === null || !/\/visit$/.test(new URL(form.action).pathname)) return
-  const place = document.createElement('div')
-  place.className = 'scan-check'
-  place.replaceChildren(...button('Is it the right box? Scan its label', { tag }))
-  form.before(place)
+  const [label, says] = button('Scan its label', { tag })
+  label.classList.add('scan-beside')
+  // Beside the way back, so that it takes no room from the form.
+  const crumb = document.querySelector('.crumb')
+  if (crumb === null) form.before(label, says)
+  else {
+    crumb.append(label)
+    crumb.after(says)
+  }
 }
 
-function button(words: string, wanted: Wanted): Node[] {
+function button(words: string, wanted: Wanted): [HTMLLabelElement, HTMLElement] {
   const label = document.createElement('label')
   label.className = 'scan'
   const input = document.createElement('input')
@@ -34,7 +39,7 @@ function button(words: string, wanted: Wanted): Node[] {
   input.accept = 'image/*'
   input.setAttribute('capture', 'environment')
   const shown = document.createElement('span')
-  shown.className = 'button'
+  shown.className = 'tag' in wanted ? 'scan-word' : 'button'
   shown.textContent = words
   const says = document.createElement('p')
   says.setAttribute('role', 'status')
