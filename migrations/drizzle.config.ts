@@ -9,6 +9,7 @@ export default defineConfig({
     './src/store/removal-schema.ts',
     './src/store/after-schema.ts',
     './src/store/import-schema.ts',
+    './src/store/refused-schema.ts',
     './src/people/api-token-schema.ts',
     './src/people/calendar-address-schema.ts',
     './src/features/messages/schema.ts',

@@ -23,13 +23,17 @@ const compressed = (): Plugin => ({
   name: 'compressed',
   apply: 'build',
   enforce: 'post',
-  generateBundle(_options, bundle) {
-    for (const [name, file] of Object.entries(bundle)) {
-      if (!/\.(js|css)$/.test(name)) continue
-      const source = Buffer.from(file.type === 'chunk' ? file.code : file.source)
-      this.emitFile({ type: 'asset', fileName: `${name}.br`, source: brotliCompressSync(source) })
-      this.emitFile({ type: 'asset', fileName: `${name}.gz`, source: gzipSync(source, { level: 9 }) })
-    }
+  // Last of all: what is compressed must be what is written, with the addresses that the build puts in at the end.
+  generateBundle: {
+    order: 'post',
+    handler(_options, bundle) {
+      for (const [name, file] of Object.entries(bundle)) {
+        if (!/\.(js|css)$/.test(name)) continue
+        const source = Buffer.from(file.type === 'chunk' ? file.code : file.source)
+        this.emitFile({ type: 'asset', fileName: `${name}.br`, source: brotliCompressSync(source) })
+        this.emitFile({ type: 'asset', fileName: `${name}.gz`, source: gzipSync(source, { level: 9 }) })
+      }
+    },
   },
 })
 
@@ -43,21 +47,26 @@ const ROUND = [
   'islands/sign.ts',
 ]
 
-type Chunks = Record<string, { file: string; imports?: string[] }>
+type Chunks = Record<string, { file: string; imports?: string[]; dynamicImports?: string[] }>
 
 /** What the worker has to know of the other files. */
 function builtFrom(folder: string): Built {
   const text = readFileSync(`${folder}/manifest.json`, 'utf8')
   const chunks = JSON.parse(text) as Chunks
-  const withImports = (name: string): string[] => {
+  const found = new Set<string>()
+  // What is fetched only when it is needed may be needed without signal; and files may import each other.
+  const add = (name: string): void => {
     const chunk = chunks[name]
-    return chunk === undefined ? [] : [`/${chunk.file}`, ...(chunk.imports ?? []).flatMap(withImports)]
+    if (chunk === undefined || found.has(`/${chunk.file}`)) return
+    found.add(`/${chunk.file}`)
+    for (const other of [...(chunk.imports ?? []), ...(chunk.dynamicImports ?? [])]) add(other)
   }
+  for (const name of ROUND) add(name)
   const icons = readdirSync(`${folder}/icons`).map((name) => `/icons/${name}`)
   return {
     version: createHash('sha256').update(text).digest('hex').slice(0, 12),
     files: Object.fromEntries(Object.entries(chunks).map(([name, { file }]) => [name, `/${file}`])),
-    keep: [...new Set([...ROUND.flatMap(withImports), '/icon.svg', '/manifest.webmanifest', ...icons])],
+    keep: [...found, '/icon.svg', '/manifest.webmanifest', ...icons],
   }
 }
 

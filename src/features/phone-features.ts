@@ -6,7 +6,18 @@
 import type { Hono } from 'hono'
 import type { Env, PageDeps } from '../app/index.ts'
 import { colony, photo } from './colony/index.ts'
-import { corrections, intake, lostBox, move, note, outcome, outsideLook, visit } from './entries/index.ts'
+import {
+  corrections,
+  intake,
+  lostBox,
+  move,
+  note,
+  otherBox,
+  outcome,
+  outsideLook,
+  visit,
+} from './entries/index.ts'
+import { find } from './find/index.ts'
 import { removalActs, removalIntake, removalSign, removals } from './removal/index.ts'
 import { round } from './round/index.ts'
 import { today } from './today/index.ts'
@@ -16,6 +27,7 @@ export const ROUND_PAGES: readonly ((deps: PageDeps) => Hono<Env>)[] = [
   today,
   round,
   yard,
+  find,
   intake,
   colony,
   visit,
@@ -30,4 +42,5 @@ export const ROUND_PAGES: readonly ((deps: PageDeps) => Hono<Env>)[] = [
   removalSign,
   removalActs,
   removals,
+  otherBox,
 ]

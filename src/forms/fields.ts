@@ -36,6 +36,7 @@ import {
   TEMPER,
   TIED,
   VIRGIN,
+  WHY_TAKEN_BACK,
 } from '../words/index.ts'
 import {
   choice,
@@ -223,9 +224,9 @@ export const FIELDS = {
     note: NOTE,
   },
   withdrawal: {
-    reason: lines('Reason', {
+    reason: choice('Reason', WHY_TAKEN_BACK, 2, {
       hint: 'The entry stays in the journal, struck out, with your name and this reason.',
-      maxlength: 500,
+      other: { label: 'or type why', inputmode: 'text', maxlength: 500 },
     }),
   },
 } satisfies { [K in EntryKind]: { [P in PathOf<Own<K>>]?: FieldSpec } }

@@ -73,7 +73,7 @@ export const Layout = ({
           return src === null ? null : <script type="module" src={src} />
         })}
       </head>
-      <body class={ways ? 'has-ways' : 'no-ways'} data-signed-in={frame.viewer === null ? undefined : ''}>
+      <body class={ways ? 'has-ways' : 'no-ways'} data-signed-in={frame.viewer?.name}>
         <a class="skip" href="#main">
           Skip to the page
         </a>
@@ -83,6 +83,7 @@ export const Layout = ({
               Resettle
             </a>
             {frame.viewer === null ? null : <Ways frame={frame} />}
+            {frame.viewer === null ? null : <FindWay path={frame.path} />}
             {frame.today === '' || frame.viewer === null ? null : (
               <time class="masthead-day" datetime={frame.today}>
                 {inWordsWithYear(frame.today)}
@@ -98,6 +99,24 @@ export const Layout = ({
     </html>
   )
 }
+
+/** From every page; on a wide screen one types right there. */
+const FindWay = ({ path }: { path: string }) =>
+  path === '/find' ? null : (
+    <search class="find-way">
+      <form method="get" action="/find">
+        <input
+          type="search"
+          name="q"
+          aria-label="Find a tag, stand, customer or word"
+          maxlength={80}
+          autocomplete="off"
+          placeholder="Find"
+        />
+      </form>
+      <a href="/find">Find</a>
+    </search>
+  )
 
 const Ways = ({ frame }: { frame: Frame }) => {
   const { path } = frame

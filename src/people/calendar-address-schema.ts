@@ -6,8 +6,8 @@ import { sql } from 'drizzle-orm'
 import { check, index, sqliteTable, text } from 'drizzle-orm/sqlite-core'
 import { person } from './schema.ts'
 
-/** How a check stands in a calendar: on its best day, or over its whole window. */
-export const SHOWS = ['best-day', 'window'] as const
+/** What stands in a calendar: one entry a yard and day; or each box by itself, on the best day or over its whole window. */
+export const SHOWS = ['yard-day', 'best-day', 'window'] as const
 export type Shows = (typeof SHOWS)[number]
 
 /** One row an address, by the digest of the token in it; the token itself is not kept. */
@@ -28,6 +28,6 @@ export const calendarFeed = sqliteTable(
   },
   (t) => [
     index('calendar_feed_by_person').on(t.person),
-    check('calendar_feed_shows', sql`${t.shows} IN ('best-day', 'window')`),
+    check('calendar_feed_shows', sql`${t.shows} IN ('yard-day', 'best-day', 'window')`),
   ],
 )

@@ -9,6 +9,7 @@ import {
   type AppendResult,
   type ColonyImports,
   type JournalRow,
+  mentions,
   NO_AFTER,
   NO_REMOVALS,
   type Repository,
@@ -79,6 +80,12 @@ function discreetBook(book: Repository): Repository {
       return row === null ? null : rowWithoutPrivate(row)
     },
     changes: (page) => book.changes(page).map(rowWithoutPrivate),
+    // Found by a word that only others may read: not found.
+    mentions: (word) =>
+      book
+        .mentions(word)
+        .map(rowWithoutPrivate)
+        .filter((row) => mentions(row.entry, word)),
   }
 }
 

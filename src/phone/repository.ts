@@ -21,6 +21,7 @@ import {
   joinings,
   knownBy,
   matches,
+  mentions,
   natural,
   type Projected,
   project,
@@ -106,7 +107,7 @@ export function bookOf({ head, colonies, waiting, sheets = [], today }: BookPart
               return seq
             },
           },
-          recent: { of: (id) => knownBy(id, [...(rows.get(id) ?? [])]), put: () => {} },
+          recent: { of: (id) => knownBy(id, [...(rows.get(id) ?? [])]), put: () => {}, forget: () => {} },
           settler: {
             begin: () => {},
             settle() {
@@ -153,6 +154,12 @@ export function bookOf({ head, colonies, waiting, sheets = [], today }: BookPart
         .filter((r) => r.seq < before && (colony === undefined || r.entry.colony === colony))
         .sort((a, b) => b.seq - a.seq)
         .slice(0, limit)
+        .map(withTag),
+    mentions: (word) =>
+      [...rows.values()]
+        .flat()
+        .filter((r) => mentions(r.entry, word))
+        .sort((a, b) => b.seq - a.seq)
         .map(withTag),
     happenings(from, to, only) {
       const here = [...rows].flatMap(([id, list]) => {

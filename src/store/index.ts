@@ -23,3 +23,4 @@ export type {
   Store,
   TaggedRow,
 } from './types.ts'
+export { mentions, writtenIn } from './written.ts'

@@ -14,6 +14,7 @@ import { importsOf } from './imports.ts'
 import { joinings } from './joined.ts'
 import { journalOf } from './journal.ts'
 import { lettersOf } from './letters.ts'
+import { mentionsOf } from './mentions.ts'
 import {
   DamagedError,
   type MigrateOptions,
@@ -119,6 +120,7 @@ function assemble(connection: Connection): { store: Store; projections: Projecti
   const queries = queriesOf(connection, remake)
   const unplanned = settingsOf(connection, () => {})
   const { exposures } = tracer
+  const mentioned = mentionsOf(connection)
   const parts = {
     connection,
     journal,
@@ -166,6 +168,7 @@ function assemble(connection: Connection): { store: Store; projections: Projecti
     },
     changes: ({ before = Number.MAX_SAFE_INTEGER, limit = 50, colony = null } = {}) =>
       journal.page({ before, limit: Math.min(Math.max(limit, 1), 500), colony: colony ?? null }).map(tagged),
+    mentions: (word) => mentioned(word).map(tagged),
     happenings: happeningsOf(connection),
     joined: (s) => joinings(store, [s]),
     journal: journal.all,

@@ -141,6 +141,8 @@ export interface Repository {
   tagTaken(tag: Tag): boolean
   entry(id: EntryId): TaggedRow | null
   changes(page?: ChangesPage): TaggedRow[]
+  /** Entries in which somebody wrote that word, the newest first, a few hundred at most; capitals and accents don't matter. */
+  mentions(word: string): TaggedRow[]
   /** What happened from one day to another, both included, by day: in brief, without anything private. */
   happenings(from: Day, to: Day, only?: EntryKind): Happening[]
   /** Colonies that were united into this one. */

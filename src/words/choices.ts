@@ -255,6 +255,15 @@ export const MISSED: Choice[] = choices(MISSED_REASONS, {
 })
 
 /** Quarter frames that can be tapped; others are typed. */
+/** Why an entry is taken back: what is tapped is kept as it reads. */
+export const WHY_TAKEN_BACK: Choice[] = [
+  'It was another box',
+  'It was another day',
+  'Written down twice',
+  'Tapped by mistake',
+  'It did not happen',
+].map((words) => ({ value: words, label: words }))
+
 export const FRAMES_TAPPED: Choice[] = [
   unsaid('Not counted'),
   { value: '0', label: 'None' },

@@ -36,6 +36,7 @@ export {
   TEMPER,
   TIED,
   VIRGIN,
+  WHY_TAKEN_BACK,
 } from './choices.ts'
 export { dayAndDistance, dayWords, fromTo, spanWords, windowWords } from './dates.ts'
 export { doubtWays, isInDoubt } from './doubts.ts'

@@ -363,7 +363,7 @@ describe('the address', () => {
   })
 
   it.each([
-    [{ shows: 'sometimes' }, 'Say on which days'],
+    [{ shows: 'sometimes' }, 'Say what stands in the calendar'],
     [{ yard: 'Nowhere' }, 'There is no such yard'],
   ])('is refused with %j', async (fields, sentence) => {
     const refused = await yard.post('/calendar', { yard: '', shows: 'best-day', ...fields })
@@ -400,4 +400,46 @@ it('the whole demo yard comes through the reader, every name once, every day a d
     expect(new Set(list.map((e) => e.uid)).size).toBe(list.length)
     for (const e of list) expect(e.from < e.end, JSON.stringify(e)).toBe(true)
   }
+})
+
+describe('one entry a yard and day', () => {
+  const days = async (): Promise<Seen[]> => fetched(yard, await addressOf(yard, { shows: '' }))
+
+  it('is what an address shows when nothing else is asked for, with the boxes in its text', async () => {
+    given(yard, [intake('W-3', '2026-06-05'), intake('M-1', '2026-06-05', { yard: 'Mill' })])
+    const list = await days()
+    expect(list.every((e) => e.uid.startsWith('round-'))).toBe(true)
+    const telling = list.filter((e) => e.from === '2026-06-10')
+    expect(telling.map((e) => e.title)).toEqual(['Mill: 1 box', 'North field: 2 boxes'])
+    expect(telling[1]?.text).toContain('W-2 (stand 2): The first brood check, until Fri 12 Jun')
+    expect(telling[1]?.text).toContain('W-3 (stand 3): The first brood check')
+    // All-day events end on the day after (RFC 5545, 3.6.1): one day each.
+    expect(telling[1]?.end).toBe('2026-06-11')
+    expect(new Set(list.map((e) => e.uid)).size).toBe(list.length)
+  })
+
+  it('counts what is late on the day it is read', async () => {
+    yard.setDay('2026-06-20')
+    const [now] = (await days()).filter((e) => e.from === '2026-06-20')
+    expect(now?.title).toBe('North field: 1 box, 1 late')
+    expect(now?.text).toContain('(late)')
+  })
+
+  it('stands by the day until which a box can wait, which is the plan’s', async () => {
+    await visit({ opened: 'yes', on: DAY, eggs: 'single', 'brood.fresh': '', stores: 'enough' })
+    const plan = yard.store.colony('W-2')?.summary.plan
+    expect(plan?.until).toBeTruthy()
+    expect((await days()).map((e) => e.from)).toContain(plan?.until)
+    const single = await fetched(yard, await addressOf(yard))
+    expect(single.some((e) => e.text.includes('The box can wait until'))).toBe(true)
+  })
+
+  it('revises the entry of a day when a box leaves it, and calls off a day without boxes', async () => {
+    const path = await addressOf(yard, { shows: 'yard-day' })
+    const before = await fetched(yard, path)
+    await yard.post('/colony/W-2/outcome', { id: v7(), on: DAY, what: 'died', cause: 'starved' })
+    const after = await fetched(yard, path)
+    expect(after).toHaveLength(before.length)
+    expect(after.every((e) => e.status === 'CANCELLED' && e.sequence === 1)).toBe(true)
+  })
 })

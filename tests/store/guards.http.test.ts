@@ -61,6 +61,7 @@ test('every table is STRICT and has the columns drizzle thinks it has', async ()
     ...(await import('../../src/store/removal-schema.ts')),
     ...(await import('../../src/store/after-schema.ts')),
     ...(await import('../../src/store/import-schema.ts')),
+    ...(await import('../../src/store/refused-schema.ts')),
     ...(await import('../../src/people/api-token-schema.ts')),
     ...(await import('../../src/features/messages/schema.ts')),
   }

@@ -3,9 +3,11 @@
  * Without a worker (a plain http address, an old browser) everything goes straight to the server, and this says nothing.
  */
 import type { Ask, PhoneState } from '../../src/parts/index.ts'
+import { keepDrafts } from './drafts.ts'
 import { watchForEviction } from './phone-evicted.ts'
 import { showState } from './phone-says.ts'
 import { offerNewer } from './phone-version.ts'
+import { offerScan } from './scan.ts'
 
 /** Seconds until it is tried again, the longer the more often it failed. */
 const BACK_OFF = [5, 15, 60, 300]
@@ -74,6 +76,8 @@ async function start(): Promise<void> {
   if (matchMedia('(display-mode: standalone)').matches) void keepForMe()
 }
 
+keepDrafts()
+offerScan()
 // After everything that the page itself needs.
 if (document.readyState === 'complete') void start()
 else window.addEventListener('load', () => void start(), { once: true })

@@ -38,6 +38,7 @@ function start(): void {
     text.replaceChildren(...said(tapped, before, after, live))
   }
   form.addEventListener('input', show)
+  form.addEventListener('restored', show)
   panel.hidden = false
   show()
 }

@@ -5,13 +5,17 @@ import { type Day, later } from '../../days.ts'
 import type { Shows } from '../../people/index.ts'
 import type { Check, Plan } from '../../recovery/index.ts'
 import type { ColonySummary } from '../../store/index.ts'
-import { dayWords, fromTo, PHASE_WORDS, RULE_WORDS } from '../../words/index.ts'
+import { dayWords, fromTo, PHASE_WORDS, RULE_WORDS, toDoOf, waitWords } from '../../words/index.ts'
 import type { CalendarEvent } from './calendar.ts'
+import { yardDays } from './yard-days.ts'
 
 type Said = Pick<CalendarEvent, 'uid' | 'from' | 'to' | 'title' | 'text'>
 
 /** The events of these colonies (in the yard, with plans as of `today`). */
 export const eventsOf = (colonies: readonly ColonySummary[], today: Day, shows: Shows): CalendarEvent[] =>
+  shows === 'yard-day' ? yardDays(colonies, today) : singleBoxes(colonies, today, shows)
+
+const singleBoxes = (colonies: readonly ColonySummary[], today: Day, shows: Shows): CalendarEvent[] =>
   colonies.flatMap((s) =>
     [
       ...checkEvents(s, today, shows).map((e) => ({ ...e, lapses: false })),
@@ -65,6 +69,7 @@ const textOf = (c: Check, plan: Plan): string =>
     c.why,
     `${isExpected(c) ? 'Expected' : 'Window'}: ${fromTo(c.opens, c.closes, c.opens)}, best ${dayWords(c.due, c.opens)}.`,
     `${PHASE_WORDS[plan.phase]}.`,
+    ...(toDoOf(plan) === null && plan.until !== null ? [`The box ${waitWords(plan)}.`] : []),
   ].join('\n')
 
 /** Windows of the bees' own: quiet time, cells, laying workers, and the days for a mite treatment. */

@@ -6,8 +6,13 @@ import { type Choice, instantWords, labelIn } from '../../words/index.ts'
 import type { Feed } from './feeds.ts'
 
 export const SHOWS_CHOICES: Choice[] = [
-  { value: 'best-day', label: 'From the best day', hint: 'to the last on which it is good' },
-  { value: 'window', label: 'The whole window', hint: 'from its first day to its last' },
+  {
+    value: 'yard-day',
+    label: 'One entry a yard and day',
+    hint: 'the boxes and what they ask for in its text',
+  },
+  { value: 'best-day', label: 'Each box, from the best day', hint: 'to the last on which it is good' },
+  { value: 'window', label: 'Each box, its whole window', hint: 'from its first day to its last' },
 ]
 
 /** Stands for all yards in the form: no yard has this name. */
@@ -61,10 +66,10 @@ export const CalendarPage = (p: CalendarProps) => (
         <Choices
           form={p.form}
           name="shows"
-          label="On which days a check stands"
+          label="What stands in it"
           choices={SHOWS_CHOICES}
           across={2}
-          standing="best-day"
+          standing="yard-day"
         />
         <div class="save">
           <button class="button button-do" type="submit">

@@ -42,10 +42,10 @@ export function calendar(deps: CalendarDeps): Hono<Env> {
 
   app.post('/calendar', async (c) => {
     const typed = await typedIn(c)
-    const shows = SHOWS.find((s) => s === (one(typed, 'shows') || 'best-day'))
+    const shows = SHOWS.find((s) => s === (one(typed, 'shows') || 'yard-day'))
     const asked = one(typed, 'yard') === EVERY_YARD ? '' : one(typed, 'yard')
     const problems: FieldProblem[] = []
-    if (shows === undefined) problems.push({ field: 'shows', message: 'Say on which days a check stands.' })
+    if (shows === undefined) problems.push({ field: 'shows', message: 'Say what stands in the calendar.' })
     if (asked !== '' && !yards().includes(asked))
       problems.push({ field: 'yard', message: 'There is no such yard with colonies in it.' })
     if (shows === undefined || problems.length > 0) return show(c, { typed, problems })

@@ -11,6 +11,7 @@ import { ClearedFields } from './fields/health.tsx'
 import { InspectionFields } from './fields/inspection.tsx'
 import { IntakeFields } from './fields/intake.tsx'
 import { MissedFields, MoveFields, NoteFields, OutcomeFields } from './fields/leaving.tsx'
+import { isMovable } from './other-box.ts'
 import { SmallFormPage } from './small-forms.tsx'
 
 interface OneEntryProps {
@@ -38,6 +39,10 @@ const backTo = (p: OneEntryProps) => ({ href: p.path, label: p.tag })
 const named = (p: OneEntryProps): string =>
   `${KIND_WORDS[p.entry.kind]} of ${dayWords(p.entry.on, p.frame.today)}`
 
+/** Where what was written down belongs to another box; not of what founds a colony, moves it or ends it. */
+const OtherBox = ({ entry, tag }: OneEntryProps) =>
+  isMovable(entry) ? <a href={`/entry/${entry.id}/other-box`}>It was another box than {tag}</a> : null
+
 export const CorrectPage = (p: OneEntryProps & Lists & Unsent) => (
   <SmallFormPage
     frame={p.frame}
@@ -51,7 +56,8 @@ export const CorrectPage = (p: OneEntryProps & Lists & Unsent) => (
       <p class="soft">
         {p.unsent === undefined
           ? `The entry of ${p.tag} as it stands. What it said before stays in the journal, struck out.`
-          : `The entry of ${p.tag}, not sent yet. What it said before is not kept.`}
+          : `The entry of ${p.tag}, not sent yet. What it said before is not kept.`}{' '}
+        <OtherBox {...p} />
       </p>
     }
   >
@@ -97,7 +103,8 @@ export const WithdrawPage = (p: OneEntryProps) => (
       <p class="soft">
         {p.entry.kind === 'intake'
           ? `Taking back the intake takes ${p.tag} out of the yard, as if it had never been logged. If only something in it is wrong, correct it instead.`
-          : `For what did not happen, or belongs to another box than ${p.tag}. The plan is made again without it.`}
+          : `For what did not happen. The plan is made again without it.`}{' '}
+        <OtherBox {...p} />
       </p>
     }
   >

@@ -83,7 +83,8 @@ export const OutboxPage = ({ frame, items, sheets = [], signIn = false }: Outbox
             <SendNow signIn={signIn} />
           )}
           {items.every((i) => i.state === 'theirs') ? null : (
-            <a class="button button-plain" href="/outbox/entries.json" download>
+            // No download attribute: the browser would ask the server for it, past the worker, which alone has it.
+            <a class="button button-plain" href="/outbox/entries.json">
               Save a copy as a file
             </a>
           )}

@@ -1,0 +1,192 @@
+/** Finding anything: one field, and what fits, the newest first. */
+import type { Child } from 'hono/jsx'
+import { type Frame, Layout } from '../../parts/index.ts'
+import { dayWords } from '../../words/index.ts'
+
+export interface BoxLine {
+  tag: string
+  path: string
+  /** 'North field, stand 3' */
+  place: string
+  /** How it stands, or how it left. */
+  standing: string
+  left: boolean
+}
+
+export interface EntryLine {
+  tag: string
+  path: string
+  on: string
+  /** 'the visit', 'the intake' */
+  kind: string
+  by: string
+  text: { text: string; hit: boolean }[]
+}
+
+export interface SheetLine {
+  path: string
+  name: string
+  address: string | null
+  calledOn: string | null
+  boxes: { tag: string; path: string }[]
+}
+
+export interface FindProps {
+  frame: Frame
+  typed: string
+  boxes: BoxLine[]
+  entries: EntryLine[]
+  sheets: SheetLine[]
+  /** Boxes written down last, while nothing is typed. */
+  recent: BoxLine[]
+  /** How many more there are than are shown. */
+  more: number
+  /** Tags that look like what was typed, where nothing was found. */
+  near: BoxLine[]
+}
+
+export const FindPage = (p: FindProps) => {
+  const nothing = p.boxes.length + p.entries.length + p.sheets.length === 0
+  return (
+    <Layout frame={p.frame} title="Find">
+      <h1>Find</h1>
+      <search>
+        <form class="finder" method="get" action="/find">
+          <div class="finder-first">
+            <label>
+              Tag, stand, yard, or words of a note
+              {p.frame.may('see-private') ? ', a customer or street' : ''}
+              <input
+                type="search"
+                name="q"
+                value={p.typed}
+                maxlength={80}
+                autocomplete="off"
+                autocapitalize="off"
+                enterkeyhint="search"
+                autofocus={p.typed === ''}
+              />
+            </label>
+            <button class="button button-do" type="submit">
+              Find
+            </button>
+          </div>
+        </form>
+      </search>
+      <div id="scan-here" />
+      {p.typed === '' ? (
+        <Boxes title="Written down last" boxes={p.recent} />
+      ) : (
+        <>
+          <p class="soft" role="status">
+            {nothing ? `Nothing fits “${p.typed}”.` : foundWords(p)}
+          </p>
+          {nothing ? <Boxes title="Tags that look like it" boxes={p.near} /> : null}
+          <Boxes title="Boxes" boxes={p.boxes} />
+          <Sheets sheets={p.sheets} frame={p.frame} />
+          <Entries entries={p.entries} frame={p.frame} />
+          {p.more === 0 ? null : <p class="soft">{p.more} more. Type another word to narrow it down.</p>}
+          {p.frame.phone === undefined ? null : (
+            <p class="fine">
+              Looked through what this phone keeps: the boxes in the yard and their journals.
+            </p>
+          )}
+        </>
+      )}
+    </Layout>
+  )
+}
+
+function foundWords({ boxes, entries, sheets }: FindProps): string {
+  const said = [
+    [boxes.length, 'box', 'boxes'],
+    [sheets.length, 'removal', 'removals'],
+    [entries.length, 'entry', 'entries'],
+  ] as const
+  return said
+    .filter(([n]) => n > 0)
+    .map(([n, one, more]) => `${n} ${n === 1 ? one : more}`)
+    .join(', ')
+}
+
+const Section = ({ title, children }: { title: string; children?: Child }) => (
+  <section class="section">
+    <h2>{title}</h2>
+    {children}
+  </section>
+)
+
+const Boxes = ({ title, boxes }: { title: string; boxes: BoxLine[] }) =>
+  boxes.length === 0 ? null : (
+    <Section title={title}>
+      <ol class="lines">
+        {boxes.map((b) => (
+          <li class="line">
+            <div class="line-margin">
+              <a class="tag" href={b.path}>
+                {b.tag}
+              </a>
+            </div>
+            <div class="line-body">
+              <p class={b.left ? 'line-what soft' : 'line-what'}>{b.standing}</p>
+              <p class="small">{b.place}</p>
+            </div>
+          </li>
+        ))}
+      </ol>
+    </Section>
+  )
+
+const Sheets = ({ sheets, frame }: { sheets: SheetLine[]; frame: Frame }) =>
+  sheets.length === 0 ? null : (
+    <Section title="Removals">
+      <ul class="found">
+        {sheets.map((s) => (
+          <li>
+            <a class="tall" href={s.path}>
+              {s.name}
+            </a>
+            <p class="small">
+              {[s.address, s.calledOn === null ? null : `called ${dayWords(s.calledOn, frame.today)}`]
+                .filter((x) => x !== null)
+                .join(' · ')}
+              {s.boxes.map((b) => (
+                <>
+                  {' '}
+                  <a class="tag" href={b.path}>
+                    {b.tag}
+                  </a>
+                </>
+              ))}
+            </p>
+          </li>
+        ))}
+      </ul>
+    </Section>
+  )
+
+const Entries = ({ entries, frame }: { entries: EntryLine[]; frame: Frame }) =>
+  entries.length === 0 ? null : (
+    <Section title="Words of entries">
+      <ol class="lines">
+        {entries.map((e) => (
+          <li class="line">
+            <div class="line-margin">
+              <a class="tag" href={e.path}>
+                {e.tag}
+              </a>
+              <span class="stand">{dayWords(e.on, frame.today)}</span>
+            </div>
+            <div class="line-body">
+              <p class="entry-note">
+                {e.text.map((part) => (part.hit ? <mark>{part.text}</mark> : part.text))}
+              </p>
+              <p class="fine">
+                {e.kind}, signed {e.by}
+              </p>
+            </div>
+          </li>
+        ))}
+      </ol>
+    </Section>
+  )
