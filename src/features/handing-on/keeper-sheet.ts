@@ -118,7 +118,9 @@ function mites(entries: readonly StandingEntry[], on: (d: Day) => string): strin
   const wash = entries.findLast((e) => e.kind === 'mite-wash')
   if (wash?.kind !== 'mite-wash') return ['No mite wash was made: make one in the first week.']
   const per100 = Number(((wash.mites / wash.bees) * 100).toFixed(1))
-  return [`${per100} mites on 100 bees (${wash.mites} on ${wash.bees}), washed ${on(wash.on)}.`]
+  return [
+    `${per100} ${per100 === 1 ? 'mite' : 'mites'} on 100 bees (${wash.mites} on ${wash.bees}), washed ${on(wash.on)}.`,
+  ]
 }
 
 function diseaseLook(entries: readonly StandingEntry[], plan: Plan, on: (d: Day) => string): string[] {
