@@ -36,6 +36,8 @@ const GUARDS: Record<string, Guard> = {
     erase: null,
     own: true,
   },
+  // What was refused is kept in the name of who sent it; beekeepers settle it.
+  refused_entry: { columns: '*', action: 'correct-any', erase: null, own: true },
   message_choice: { columns: '*', action: 'manage-people', erase: null, own: true },
 }
 
