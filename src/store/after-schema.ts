@@ -17,8 +17,6 @@ export const customerLetter = sqliteTable(
     id: text('id').primaryKey(),
     /** The colony's id. */
     colony: text('colony').$type<ColonyId>().notNull(),
-    /** 'letter' to the customer, or 'keeper': the sheet for the new keeper. */
-    what: text('what').$type<LetterKind>().notNull().default('letter'),
     /** Of the secret part of the address. */
     digest: text('digest').notNull().unique(),
     /** The letter covers the journal up to this day. */
@@ -29,6 +27,8 @@ export const customerLetter = sqliteTable(
     createdBy: text('created_by').notNull(),
     expiresAt: text('expires_at').notNull(),
     revokedAt: text('revoked_at'),
+    /** 'letter' to the customer, or 'keeper': the sheet for the new keeper. */
+    what: text('what').$type<LetterKind>().notNull().default('letter'),
   },
   (t) => [index('customer_letter_by_colony').on(t.colony)],
 )
