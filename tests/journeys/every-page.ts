@@ -38,7 +38,7 @@ const inEachPhase = (store: Store): Address[] =>
 
 /** The forms of a colony. */
 const forms = [
-  ...['visit', 'visit?lid=on', 'outcome', 'move', 'note', 'letter', 'move-record'],
+  ...['visit', 'visit?lid=on', 'outcome', 'move', 'note', 'letter', 'move-record', 'keeper-sheet'],
   ...['health', 'cleared'],
 ].map((form): Address => [form, `/colony/M-10/${form}`])
 
@@ -46,7 +46,18 @@ const forms = [
 function removals(store: Store): Address[] {
   const sheet = store.removals.list().find((r) => r.sheet.decision === undefined && r.sheet.check.hours)
   if (sheet === undefined) throw new Error('no removal is under way')
-  const parts = ['', '/site', '/check', '/decide', '/sign', '/work', '/print?what=job']
+  const parts = [
+    '',
+    '/job',
+    '/site',
+    '/agreement',
+    '/check',
+    '/sign',
+    '/work',
+    '/call-back',
+    '/erase',
+    '/print?what=job',
+  ]
   return parts
     .map((part) => `${sheet.id}${part}`)
     .map((path): Address => [`a removal: ${path.split('/')[1] ?? path}`, `/removals/${path}`])
