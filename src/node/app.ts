@@ -44,6 +44,7 @@ import { removalIntake, removalSteps, removals, removalTerms } from '../features
 import { removalSign } from '../features/removal/node.ts'
 import { review } from '../features/review/node.ts'
 import { stands, supplies, supplyWarmer } from '../features/supplies/node.ts'
+import { weeks } from '../features/weeks/node.ts'
 import { guardFor, ROLES, type Role, storeFor } from '../people/index.ts'
 import { PHOTO_LIMIT } from '../photos/index.ts'
 import { assetFiles } from './assets.ts'
@@ -79,6 +80,7 @@ const ROUTES: Feature[] = [
   review,
   supplies,
   stands,
+  weeks,
   rates,
   removalTerms,
   removalIntake,
