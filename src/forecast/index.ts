@@ -34,4 +34,4 @@ export {
   type SupplyForecast,
 } from './supplies.ts'
 export { HARDLY_TELLING, mostTelling, type TellingDay, tellingDays, tellingSentence } from './telling-day.ts'
-export { type ColonySupplies, colonySupplies, yardSupplies } from './yard-supplies.ts'
+export { type ColonySupplies, colonySupplies, type YardSupplies, yardSupplies } from './yard-supplies.ts'

@@ -47,6 +47,7 @@ import { removalTerms } from '../features/removal/index.ts'
 import { removalErase, removalSync, signedText } from '../features/removal/node.ts'
 import { review } from '../features/review/node.ts'
 import { stands, supplies, supplyWarmer } from '../features/supplies/node.ts'
+import { weeks } from '../features/weeks/node.ts'
 import { guardFor, ROLES, type Role, storeFor } from '../people/index.ts'
 import { PHOTO_LIMIT } from '../photos/index.ts'
 import { assetFiles } from './assets.ts'
@@ -96,6 +97,7 @@ const ROUTES: Feature[] = [
   review,
   supplies,
   stands,
+  weeks,
   rates,
   removalTerms,
   removalErase,

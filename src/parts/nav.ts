@@ -11,6 +11,7 @@ export const WAYS: Way[] = [
   { href: '/round', label: 'Round', place: 'bar' },
   { href: '/yard', label: 'Yard', place: 'bar' },
   { href: '/intake', label: 'Intake', place: 'bar' },
+  { href: '/weeks', label: 'Weeks ahead', place: 'more' },
   { href: '/paper', label: 'On paper', place: 'more' },
   { href: '/calendar', label: 'Calendar', place: 'more' },
   { href: '/health', label: 'Health', place: 'more' },

@@ -55,6 +55,7 @@ export const PLACES: readonly { path: string; action: Action }[] = [
   { path: '/sheet-entry', action: 'record-visit' },
   { path: '/calendar/*', action: 'see-colonies' },
   { path: '/yard', action: 'see-colonies' },
+  { path: '/weeks', action: 'see-colonies' },
   { path: '/find', action: 'see-colonies' },
   { path: '/intake', action: 'log-intake' },
   { path: '/removals/terms', action: 'change-settings' },

@@ -90,3 +90,4 @@ export {
   volume,
   weight,
 } from './units.ts'
+export { type WorkDay, workDays } from './work-days.ts'

@@ -125,6 +125,11 @@ export const ROOMS: Readonly<Record<string, Room>> = {
   ),
   'features/health': feature('mites, feed, pests, brood disease', 'Node', 'features/entries'),
   'features/supplies': feature('queens and egg frames to have on hand; stands free by date', 'Node'),
+  'features/weeks': feature(
+    'all boxes on one calendar of days, the work of each day summed',
+    'Node',
+    'features/supplies',
+  ),
   'features/rates': feature('the rates behind the odds, and how far to trust them', 'Node'),
   'features/review': feature('which removals end well: cohorts, readings, charts', 'Node'),
   'features/letters': feature('the customer’s letter', 'Node'),

@@ -1,9 +1,8 @@
 /** One entry a yard and day, for whoever looks after more boxes than a calendar can show: the boxes stand in its text. */
 
-import { addDays, type Day, later } from '../../days.ts'
-import type { Check, Plan } from '../../recovery/index.ts'
+import { addDays, type Day } from '../../days.ts'
 import type { ColonySummary } from '../../store/index.ts'
-import { afterQuiet, dayWords, RULE_WORDS, toDoOf, waitsUntil } from '../../words/index.ts'
+import { dayWords, RULE_WORDS, workDays } from '../../words/index.ts'
 import type { CalendarEvent } from './calendar.ts'
 
 /** Days ahead that are filled (judgement): plans further out move too much to be worth an entry. */
@@ -49,32 +48,12 @@ function eventOf({ yard, day }: Line, lines: readonly Line[]): CalendarEvent {
 
 /** What a box asks for today; what it asks for later, each on its best day; and the day until which it can wait. */
 function linesOf(s: ColonySummary, today: Day): Line[] {
-  const { plan } = s
   const name = s.stand === null ? s.tag : `${s.tag} (stand ${s.stand})`
-  const line = (day: Day, words: string, late = false): Line => ({
-    yard: s.yard,
-    day,
-    late,
-    text: `${name}: ${words}`,
+  return workDays(s.plan).map(({ day, late, checks, words }) => {
+    const said =
+      day === today
+        ? `${words.join('; ')}${late ? ' (late)' : ''}`
+        : checks.map((c) => `${RULE_WORDS[c.rule].name}, until ${dayWords(c.closes, c.opens)}`).join('; ')
+    return { yard: s.yard, day, late, text: `${name}: ${said || 'can wait until this day'}` }
   })
-  const toDo = toDoOf(plan)
-  const now = toDo === null ? [] : [line(today, `${toDo.title}${toDo.late ? ' (late)' : ''}`, toDo.late)]
-  const byDay = new Map<Day, string[]>()
-  for (const c of plan.checks.filter(isComing)) {
-    const day = dayOf(c, plan)
-    if (day > today) byDay.set(day, [...(byDay.get(day) ?? []), checkWords(c)])
-  }
-  const until = toDo === null ? waitsUntil(plan) : null
-  if (until !== null && until > today && !byDay.has(until))
-    byDay.set(until, ['nothing asked before; look again from this day'])
-  return [...now, ...[...byDay].map(([day, words]) => line(day, words.join('; ')))]
 }
-
-const isComing = (c: Check): boolean =>
-  c.status !== 'answered' && c.status !== 'void' && c.status !== 'overdue'
-
-/** The best day, or the first on which the lid may come off again. */
-const dayOf = (c: Check, plan: Plan): Day => later(c.due, afterQuiet(c, plan) ?? c.due)
-
-const checkWords = (c: Check): string =>
-  `${RULE_WORDS[c.rule].name}${c.rule === 'move-out' ? ' (expected)' : `, until ${dayWords(c.closes, c.opens)}`}`

@@ -11,7 +11,7 @@ import {
   yardHistories,
 } from '../../app/index.ts'
 import { mappedInSlices } from '../../app/node.ts'
-import { orderAdvice, yardSupplies } from '../../forecast/index.ts'
+import { orderAdvice, type YardSupplies, yardSupplies } from '../../forecast/index.ts'
 import type { History } from '../../journal/index.ts'
 import type { Frame } from '../../parts/index.ts'
 import { orderIn } from './order.ts'
@@ -47,32 +47,40 @@ export function supplyWarmer(deps: Deps): (frame: Frame) => void {
   }
 }
 
-/** Queens and frames of eggs to have on hand, and who can give. What is asked stands in the address. */
-export function supplies(deps: Deps): Hono<Env> {
-  const app = new Hono<Env>()
+/** What the yard may need from that day on; the first look of a day recomputes every colony. */
+export function suppliesOn(deps: Deps): (frame: Frame) => Promise<YardSupplies & { colonies: number }> {
   const forecasts = deps.forecasts ?? forecastCache()
   const histories = yardHistories(deps.store)
-
-  app.get('/supplies', async (c) => {
-    const { frame } = c.var
-    const ground = groundIn(deps.store, frame.today, frame.zone)
+  return async ({ today, zone }) => {
+    const ground = groundIn(deps.store, today, zone)
     const all = histories()
     const known = knownIn(deps.store, all)
-    // The first look of a day recomputes every colony: in slices, so that others are answered in between.
+    // In slices, so that others are answered in between.
     await mappedInSlices([...known.values()], (colony) => forecasts.supplies(colony, ground))
-    const found = yardSupplies([...all.values()], frame.today, forecasts.model(ground), {
+    const found = yardSupplies([...all.values()], today, forecasts.model(ground), {
       ahead: SUPPLIES_AHEAD,
       known: (history) => {
         const colony = known.get(history)
         return colony === undefined ? null : forecasts.supplies(colony, ground)
       },
     })
+    return { ...found, colonies: known.size }
+  }
+}
+
+/** Queens and frames of eggs to have on hand, and who can give. What is asked stands in the address. */
+export function supplies(deps: Deps): Hono<Env> {
+  const app = new Hono<Env>()
+  const reckon = suppliesOn(deps)
+
+  app.get('/supplies', async (c) => {
+    const { frame } = c.var
+    const found = await reckon(frame)
     const { options, typed, problems } = orderIn(new URL(c.req.url).searchParams)
     return page(
       c,
       <SuppliesPage
         frame={frame}
-        colonies={known.size}
         {...found}
         order={orderAdvice(found.forecast.queens, options)}
         options={options}
