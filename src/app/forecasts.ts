@@ -70,8 +70,8 @@ export const SUPPLIES_AHEAD = 28
 export const STANDS_AHEAD = 42
 const TELLING_AHEAD = 14
 
-/** Colonies kept: as many as the largest yard reckoned with. */
-const MOST_KEPT = 1000
+/** Colonies kept: more than the largest yard reckoned with, or a list that walks them all would never find one again. */
+const MOST_KEPT = 2000
 
 /** The rates the yard goes by: its own where it chose them. */
 export function ratesIn(settings: Repository['settings']): Rates {

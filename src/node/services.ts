@@ -21,6 +21,7 @@ import {
   storeOn,
   wayOut,
 } from '../store/node.ts'
+import { type Reader, readerOf } from './reader/reader.ts'
 
 export interface Services {
   /** For features that keep tables of their own in the file. */
@@ -34,6 +35,8 @@ export interface Services {
   safekeeping: BackupService | null
   /** Pictures taken at the boxes. */
   photos: PhotoFiles
+  /** The thread that makes long pages; left out where the services are not served, or live in memory. */
+  reader?: Reader
   close: () => void
 }
 
@@ -50,6 +53,8 @@ export interface ServicesOptions {
   hookRules?: HookRules
   /** Address of the yard's pages, for messages. */
   home?: string | null
+  /** The program of the thread that makes long pages and proves backups; left out, that is done between the requests. */
+  readerProgram?: URL
 }
 
 /** The machine's own time zone. */
@@ -80,6 +85,10 @@ function servicesOn(connection: Connection, store: Store, options: ServicesOptio
     ...(cost === undefined ? {} : { cost }),
     ...(limits === undefined ? {} : { limits }),
   })
+  const reader =
+    options.readerProgram === undefined || connection.raw.memory
+      ? undefined
+      : readerOf({ program: options.readerProgram, file, zone: machineZone(), report })
   const zone = (): string => store.settings.get('timeZone') ?? machineZone()
   const dayOf = (instant: Date): string => dayIn(zone(), instant)
   const [choices, sent] = [choicesOn(connection), sentOn(connection)]
@@ -91,8 +100,11 @@ function servicesOn(connection: Connection, store: Store, options: ServicesOptio
     tokens: apiTokensOn(connection, clock),
     messages: { choices, sent, messenger: messengerOf(parts) },
     calendars: calendarsOn(connection, clock),
-    safekeeping: connection.raw.memory ? null : backupServiceOf(connection, { clock, dayOf, report }),
+    safekeeping: connection.raw.memory
+      ? null
+      : backupServiceOf(connection, { clock, dayOf, report, prove: reader?.prove }),
     photos: connection.raw.memory ? shelfInMemory() : shelfIn(photoFolder(file)),
+    ...(reader === undefined ? {} : { reader }),
     close: () => store.close(),
   }
 }

@@ -1,6 +1,6 @@
 /** Keeps backups coming while the server runs: one a day, one after every change of the schema, old ones thinned out. */
 import { rmSync } from 'node:fs'
-import { type Backup, backupFolder, listBackups, sameSchema, takeBackup } from './backup.ts'
+import { type Backup, backupFolder, listBackups, type Prove, sameSchema, takeBackup } from './backup.ts'
 import type { Connection } from './connection.ts'
 import { surplus } from './rotation.ts'
 
@@ -29,6 +29,8 @@ export interface BackupServiceOptions {
   /** Called with failures. */
   report: (error: unknown) => void
   folder?: string
+  /** Proves a copy whole; here and now when left out. */
+  prove?: Prove | undefined
 }
 
 const HOUR = 3_600_000
@@ -47,7 +49,7 @@ export function backupServiceOf(connection: Connection, options: BackupServiceOp
   const take = async (): Promise<Backup> => {
     const at = clock()
     try {
-      const taken = await takeBackup(connection, folder, at)
+      const taken = await takeBackup(connection, folder, at, options.prove)
       failed = null
       for (const old of surplus(listBackups(folder))) if (old.name !== taken.name) rmSync(old.file)
       return taken

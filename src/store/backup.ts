@@ -15,6 +15,7 @@ import {
   rmSync,
   statSync,
 } from 'node:fs'
+import { open } from 'node:fs/promises'
 import { dirname, join } from 'node:path'
 import Database from 'better-sqlite3'
 import { copyPhotos, photoFolder } from '../photos/node.ts'
@@ -55,18 +56,24 @@ export function listBackups(folder: string): Backup[] {
  * Takes a backup now, with the photos beside it that are not there yet. Rejects, leaving no backup behind, when the copy
  * or a photo cannot be written or the copy is not whole.
  */
-export async function takeBackup(connection: Connection, folder: string, at: Date): Promise<Backup> {
+export async function takeBackup(
+  connection: Connection,
+  folder: string,
+  at: Date,
+  prove: Prove = backupProblem,
+): Promise<Backup> {
   mkdirSync(folder, { recursive: true, mode: 0o700 })
   const file = freeName(folder, at)
   const part = `${file}.part`
   rmSync(part, { force: true })
   try {
     await connection.raw.backup(part)
+    await synced(part)
     chmodSync(part, 0o600)
     settle(part)
-    const problem = backupProblem(part)
+    const problem = await prove(part)
     if (problem !== null) throw new StoreError(`the copy is not whole (${problem})`)
-    sync(part)
+    await synced(part)
     // Before it has its name: a backup without its photos would count as the day's, and they would wait until tomorrow.
     copyPhotos(photoFolder(connection.raw.name), photoFolder(file))
     renameSync(part, file)
@@ -104,6 +111,19 @@ export function sync(path: string): void {
     closeSync(handle)
   }
 }
+
+/** The same of a large file, which may take seconds: meanwhile others are answered. */
+async function synced(path: string): Promise<void> {
+  const handle = await open(path, 'r')
+  try {
+    await handle.sync()
+  } finally {
+    await handle.close()
+  }
+}
+
+/** Why a file cannot serve as a backup, or null; wherever that is found out. */
+export type Prove = (file: string) => string | null | Promise<string | null>
 
 /** Why a file cannot serve as a backup, or null. Reads it through; changes nothing. */
 export function backupProblem(file: string): string | null {

@@ -1,6 +1,6 @@
 /** What other parts may import from here, of what needs Node; README.md explains. */
 
-export { backupFolder, takeBackup } from './backup.ts'
+export { backupFolder, backupProblem, type Prove, takeBackup } from './backup.ts'
 export { backupServiceOf } from './backup-service.ts'
 export { dataFile } from './data-folder.ts'
 export { assertIntact, assertNotLost, wayOut } from './integrity.ts'

@@ -161,6 +161,7 @@ function assemble(connection: Connection): { store: Store; projections: Projecti
     },
     checksBetween: queries.checksBetween,
     yards: queries.yards,
+    removalTypes: queries.removalTypes,
     tagTaken: queries.tagTaken,
     entry(id) {
       const row = journal.byId(id)

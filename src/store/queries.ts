@@ -20,6 +20,7 @@ export interface Queries {
   toDo(): ColonySummary[]
   checksBetween(from: Day, to: Day): PlannedCheck[]
   yards(): { yard: string; open: number }[]
+  removalTypes(): string[]
   tagTaken(tag: Tag): boolean
   size(): { inYard: number; ever: number }
 }
@@ -81,6 +82,11 @@ export function queriesOf({ db }: Connection, remake: (id: ColonyId) => Plan): Q
     .from(colony)
     .groupBy(colony.yard)
     .prepare()
+  const types = db
+    .selectDistinct({ type: colony.removalType })
+    .from(colony)
+    .orderBy(colony.removalType)
+    .prepare()
   const size = db
     .select({
       inYard: sql<number>`(SELECT count(*) FROM colony WHERE closed_on IS NULL)`,
@@ -119,6 +125,7 @@ export function queriesOf({ db }: Connection, remake: (id: ColonyId) => Plan): Q
     toDo: () => toDo.all().map(summary).sort(walkingOrder),
     checksBetween: (from, to) => checks.all({ from, to }),
     yards: () => yards.all().sort((a, b) => natural(a.yard, b.yard)),
+    removalTypes: () => types.all().map((r) => r.type),
     tagTaken: (tag) => taken.get({ tag }) !== undefined,
     size: () => size.get() ?? { inYard: 0, ever: 0 },
   }

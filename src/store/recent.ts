@@ -8,8 +8,8 @@ import type { Connection } from './connection.ts'
 import { type Folded, type Known, knownBy } from './fold.ts'
 import type { JournalRow } from './types.ts'
 
-/** Colonies kept: more than stand in any yard, and some of the past. */
-const KEPT = 300
+/** Colonies kept beside those in the yard: a round walks them all in order, so fewer would never be found again. */
+const OF_THE_PAST = 100
 
 export interface Recent {
   of(id: ColonyId): Known
@@ -24,12 +24,15 @@ export function recentOf({ raw }: Pick<Connection, 'raw'>, ofColony: (id: Colony
     `SELECT e.seq, e.id, e.recorded_at AS at, e.recorded_by AS by, n FROM
        (SELECT max(seq) AS last, count(*) AS n FROM entry WHERE colony = ?) JOIN entry e ON e.seq = last`,
   )
+  const inYard = raw.prepare('SELECT count(*) FROM colony WHERE closed_on IS NULL').pluck()
   const known = new Map<string, Known>()
+  let most = OF_THE_PAST
   const put = (id: ColonyId, now: Known): Known => {
     known.delete(id)
     known.set(id, now)
+    if (known.size > most) most = (inYard.get() as number) + OF_THE_PAST
     const [oldest] = known.keys()
-    if (known.size > KEPT && oldest !== undefined) known.delete(oldest)
+    if (known.size > most && oldest !== undefined) known.delete(oldest)
     return now
   }
   return {

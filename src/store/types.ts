@@ -137,6 +137,8 @@ export interface Repository {
   today(today: Day): ColonySummary[]
   /** Every yard ever used, with the number of colonies in it now. */
   yards(): { yard: string; open: number }[]
+  /** Every removal type ever used. */
+  removalTypes(): string[]
   /** True when a colony in the yard has this tag; capitals don't matter. */
   tagTaken(tag: Tag): boolean
   entry(id: EntryId): TaggedRow | null

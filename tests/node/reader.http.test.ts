@@ -1,5 +1,5 @@
 /** Long pages made in a thread of their own: the same pages, and nobody waits for ever. */
-import { mkdtempSync, rmSync } from 'node:fs'
+import { mkdtempSync, rmSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { fileURLToPath, pathToFileURL } from 'node:url'
@@ -96,6 +96,14 @@ describe('long pages from the thread', () => {
     const viewer = { ...question('/').viewer, role: 'helper' as const }
     expect((await reader.answer(question('/review', { viewer }))).status).toBe(403)
     expect((await reader.answer(question('/phone/round', { viewer }))).status).toBe(200)
+  })
+
+  it('proves a backup, and says what is wrong with what is none', async () => {
+    const copy = join(folder, 'copy.db')
+    await yard.services.connection.raw.backup(copy)
+    expect(await reader.prove(copy)).toBeNull()
+    writeFileSync(copy, 'no database at all, but long enough to be looked at by whoever opens it')
+    expect(await reader.prove(copy)).toContain('not a database')
   })
 
   it('cannot write', async () => {

@@ -63,5 +63,5 @@ export function blank(store: Repository, today: string): Typed {
 
 /** Removal types that this yard uses beside the shipped ones. */
 export const ownTypes = (store: Repository): string[] => [
-  ...new Set([...store.settings.get('removalTypes'), ...store.colonies({}).map((s) => s.removalType)]),
+  ...new Set([...store.settings.get('removalTypes'), ...store.removalTypes()]),
 ]

@@ -1,3 +1,4 @@
+import { setTimeout } from 'node:timers/promises'
 import { Hono } from 'hono'
 import {
   type Deps,
@@ -30,20 +31,32 @@ function knownIn(store: Deps['store'], all: Histories): Map<History, Known> {
 /** Milliseconds after the first page of a day: that page comes first. */
 const AFTER_MS = 250
 
-/** Reckons every colony's needs when a day begins, in slices, so that the first look at Supplies does not wait for them. */
+/** Of every colony's reckoning so many times as long is left to others: at most a tenth of the processor. */
+const GIVING_WAY = 9
+
+/** A larger yard is reckoned beside the requests, when it is asked for (src/node/reader). */
+const MOST_WARMED = 60
+
+/** Reckons every colony's needs when a day begins, so that the first look at Supplies does not wait for them; it gives way. */
 export function supplyWarmer(deps: Deps): (frame: Frame) => void {
   const forecasts = deps.forecasts ?? forecastCache()
   const warm = async ({ today, zone }: Frame): Promise<void> => {
     const ground = groundIn(deps.store, today, zone)
+    const open = deps.store.colonies({ open: true })
+    if (open.length > MOST_WARMED) return
     // One colony after the other: reading every journal of the past at once would keep everybody waiting.
-    await mappedInSlices(deps.store.colonies({ open: true }), ({ id, plan }) => {
+    for (const { id, plan } of open) {
+      const began = performance.now()
       const history = deps.store.colony(id)?.history
       if (history !== undefined) forecasts.supplies({ id, history, plan }, ground)
-    })
+      await setTimeout((performance.now() - began) * GIVING_WAY, undefined, { ref: false })
+    }
   }
   return (frame) => {
     // Nothing hangs on it: where it fails (the database was closed meanwhile), the page reckons for itself.
-    setTimeout(() => warm(frame).catch(() => undefined), AFTER_MS).unref()
+    setTimeout(AFTER_MS, frame, { ref: false })
+      .then(warm)
+      .catch(() => undefined)
   }
 }
 

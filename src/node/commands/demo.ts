@@ -8,7 +8,7 @@ import { fill } from '../../../demo/fill.ts'
 import { fillOffice } from '../../../demo/office.ts'
 import { dayIn } from '../../days.ts'
 import { openServices } from '../services.ts'
-import { portOf, serveUntilStopped } from './serve.ts'
+import { BUILT_PROGRAM, portOf, serveUntilStopped } from './serve.ts'
 
 /** Each demo has a folder of its own in it, so that two can run side by side. */
 const HERE = join(tmpdir(), 'resettle-demo')
@@ -21,7 +21,10 @@ export async function run(args: string[]): Promise<number> {
   sweep()
   const folder = mkdtempSync(join(HERE, `yard-${process.pid}-`))
   try {
-    const services = openServices(join(folder, 'resettle.db'), { cost: { n: 1024, r: 8, p: 1 } })
+    const services = openServices(join(folder, 'resettle.db'), {
+      cost: { n: 1024, r: 8, p: 1 },
+      ...BUILT_PROGRAM,
+    })
     const { store } = services
     const now = new Date()
     const zone = store.settings.get('timeZone') ?? Intl.DateTimeFormat().resolvedOptions().timeZone

@@ -26,6 +26,7 @@ export async function run(args: string[]): Promise<number> {
       mailer: mailerFrom(process.env),
       hookRules: hookRulesFrom(process.env),
       home: outside.url,
+      ...BUILT_PROGRAM,
     })
     for (const warning of warningsFor(host, outside)) process.stderr.write(`${warning}\n`)
     return await serveUntilStopped({ services, port, host, outside, log })
@@ -53,7 +54,9 @@ export function warningsFor(host: string, outside: Outside): string[] {
 }
 
 /** The one built file is the thread's program too (src/cli.ts); uncompiled there is none. */
-const BUILT_PROGRAM = import.meta.url.endsWith('.js') ? { readerProgram: new URL(import.meta.url) } : {}
+export const BUILT_PROGRAM = import.meta.url.endsWith('.js')
+  ? { readerProgram: new URL(import.meta.url) }
+  : {}
 
 /** Serves the services, says where, keeps their backups, waits for the signal to stop, and closes them. */
 export async function serveUntilStopped(
@@ -64,7 +67,7 @@ export async function serveUntilStopped(
   if (!existsSync(join(BUILT, 'manifest.json')))
     process.stderr.write('The pages have no styles yet: run "npm run build" once.\n')
   try {
-    const server = await listen({ ...options, ...BUILT_PROGRAM })
+    const server = await listen(options)
     const stopBackups = services.safekeeping?.start()
     const stopMessages = startMessenger(services.messages.messenger, (error) =>
       options.log?.error({ error: errorForLog(error) }, 'messages failed'),

@@ -16,12 +16,16 @@ export interface Asked {
 
 export type ToThread =
   | Asked
+  /** Whether a copy of the database is whole. */
+  | { kind: 'prove'; id: number; file: string }
   /** The next part of the answer is wanted. */
   | { kind: 'more'; id: number }
   /** Whoever asked has gone. */
   | { kind: 'stop'; id: number }
 
 export type FromThread =
+  /** Why it cannot serve as a backup, or null. */
+  | { kind: 'proved'; id: number; problem: string | null }
   /** The page is being worked at now. */
   | { kind: 'begun'; id: number }
   | { kind: 'head'; id: number; status: number; headers: [string, string][] }
@@ -38,3 +42,12 @@ export interface ThreadData {
   /** Time zone of a yard that has not chosen its own. */
   zone: string
 }
+
+/** What a page may depend on; who is signed in was found out already. */
+const PASSED = ['accept', 'accept-language', 'host', 'content-type']
+
+export const passedOn = (headers: Headers): [string, string][] =>
+  PASSED.flatMap((name): [string, string][] => {
+    const value = headers.get(name)
+    return value === null ? [] : [[name, value]]
+  })

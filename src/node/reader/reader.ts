@@ -6,7 +6,8 @@
 import { Worker } from 'node:worker_threads'
 import { HTTPException } from 'hono/http-exception'
 import type { Viewer } from '../../app/index.ts'
-import type { Asked, FromThread, ThreadData, ToThread } from './messages.ts'
+import { backupProblem, type Prove } from '../../store/node.ts'
+import { type Asked, type FromThread, passedOn, type ThreadData, type ToThread } from './messages.ts'
 
 export interface ReaderOptions extends ThreadData {
   /** The program of the thread. */
@@ -41,6 +42,8 @@ export interface Question {
 export interface Reader {
   /** Makes a page. Rejects with what the server answers: 503 when it takes too long. */
   answer(question: Question): Promise<Response>
+  /** Why a copy of the database cannot serve as a backup, or null. */
+  prove: Prove
   close(): Promise<void>
 }
 
@@ -58,6 +61,7 @@ class ThreadReader implements Reader {
   readonly #options: ReaderOptions
   readonly #times: ReaderTimes
   readonly #jobs = new Map<number, Job>()
+  readonly #proofs = new Map<number, { file: string; proved: (problem: string | null) => void }>()
   #made = 0
   #thread: Worker | null = null
   /** The page that is being worked at. */
@@ -109,6 +113,14 @@ class ThreadReader implements Reader {
     })
   }
 
+  readonly prove = (file: string): Promise<string | null> =>
+    new Promise((proved) => {
+      const id = ++this.#made
+      this.#proofs.set(id, { file, proved })
+      clearTimeout(this.#idle)
+      this.#say({ kind: 'prove', id, file })
+    })
+
   async close(): Promise<void> {
     clearTimeout(this.#idle)
     const old = this.#thread
@@ -139,6 +151,9 @@ class ThreadReader implements Reader {
   }
 
   #failAll(): void {
+    // A proof that was not to be had there is made here.
+    for (const { file, proved } of this.#proofs.values()) proved(backupProblem(file))
+    this.#proofs.clear()
     for (const id of [...this.#jobs.keys()]) this.#drop(id, new Error('the reading thread ended'))
   }
 
@@ -155,6 +170,12 @@ class ThreadReader implements Reader {
       return
     }
     const { id } = message
+    if (message.kind === 'proved') {
+      this.#proofs.get(id)?.proved(message.problem)
+      this.#proofs.delete(id)
+      this.#restIfDone()
+      return
+    }
     if (message.kind === 'begun') this.#at = id
     else if (message.kind !== 'part' && this.#at === id) this.#at = 0
     const job = this.#jobs.get(id)
@@ -221,10 +242,11 @@ class ThreadReader implements Reader {
       if (body !== null) this.#drop(id, new Error('broken off'))
       else this.#say(message)
     }
+    for (const [id, { file }] of this.#proofs) this.#say({ kind: 'prove', id, file })
   }
 
   #restIfDone(): void {
-    if (this.#jobs.size > 0) return
+    if (this.#jobs.size + this.#proofs.size > 0) return
     clearTimeout(this.#idle)
     this.#idle = setTimeout(() => {
       const old = this.#thread
@@ -236,12 +258,3 @@ class ThreadReader implements Reader {
 }
 
 const tooLong = (): Response => new Response('This took too long. Try again.', { status: 503 })
-
-/** What a page may depend on; who is signed in was found out already. */
-const PASSED = ['accept', 'accept-language', 'host', 'content-type']
-
-const passedOn = (headers: Headers): [string, string][] =>
-  PASSED.flatMap((name): [string, string][] => {
-    const value = headers.get(name)
-    return value === null ? [] : [[name, value]]
-  })

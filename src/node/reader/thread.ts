@@ -9,6 +9,7 @@ import type { Env } from '../../app/index.ts'
 import { forecastCache } from '../../app/index.ts'
 import { DIRECT, SILENT } from '../../app/node.ts'
 import type { Role } from '../../people/index.ts'
+import { backupProblem } from '../../store/node.ts'
 import { type AllDeps, appFor } from '../app.ts'
 import { assetsIn } from '../assets.ts'
 import { openToRead } from '../services.ts'
@@ -93,7 +94,9 @@ function reading(port: MessagePort, { file, zone }: ThreadData): void {
       works.set(message.id, work)
       queue.push(work)
       goOn()
-    } else if (message.kind === 'more') more(message.id)
+    } else if (message.kind === 'prove')
+      say({ kind: 'proved', id: message.id, problem: backupProblem(message.file) })
+    else if (message.kind === 'more') more(message.id)
     else {
       const work = works.get(message.id)
       works.delete(message.id)
