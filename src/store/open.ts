@@ -189,6 +189,7 @@ function assemble(connection: Connection): { store: Store; projections: Projecti
     clean: () => cleaned(connection),
     together: projections.settler.together,
     rebuild: (today) => ({ colonies: projections.rebuild(today), entries: journal.count() }),
+    goneBound: tracer.gone,
     verify: () => verify(connection, journal, protocol, exposures),
     close: () => connection.raw.close(),
   }

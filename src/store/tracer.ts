@@ -14,6 +14,11 @@ export interface Tracer {
   any(): boolean
   /** The very same object for as long as no bond changes. */
   exposures(): Exposures
+  /**
+   * Colonies that have left since a suspected one was last clean, and are bound to it: nothing holds them any more, and who
+   * has them is to be told. Reads their histories anew each time; nothing where nobody is suspected.
+   */
+  gone(): Exposures
 }
 
 interface Kept {
@@ -83,5 +88,19 @@ export function tracerOf({ raw }: Connection, known: (id: ColonyId) => Folded): 
     return kept
   }
 
-  return { any: () => now().suspects.size > 0, exposures: () => now().exposures }
+  const leftSince = raw.prepare('SELECT id FROM colony WHERE closed_on >= ?').pluck()
+  const gone = (): Exposures => {
+    const read = [...(now().read ?? [])].map(([, { traced }]) => traced)
+    const [since] = read.flatMap((c) => (c.suspectedSince === null ? [] : (c.entries[0]?.on ?? []))).sort()
+    if (since === undefined) return NO_EXPOSURES
+    const left = (leftSince.all(since) as ColonyId[]).flatMap((id): Traced[] => {
+      const { history } = known(id)
+      return history === null ? [] : [traceable(id, history)]
+    })
+    const ids = new Set(left.map((c) => c.id))
+    const all = exposuresBetween([...read.filter((c) => !ids.has(c.id)), ...left])
+    return new Map([...all].filter(([id]) => ids.has(id)))
+  }
+
+  return { any: () => now().suspects.size > 0, exposures: () => now().exposures, gone }
 }

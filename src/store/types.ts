@@ -6,6 +6,7 @@ import type { Entry, EntryKind, Happening, History, Intake, Outcome, Problem } f
 import type { Permit } from '../records/index.ts'
 import type { Action, Phase, Plan, Protocol, Rule } from '../recovery/index.ts'
 import type { Problems, Result } from '../result.ts'
+import type { Exposures } from './exposures.ts'
 import type { ColonyImports } from './imports.ts'
 import type { Joined } from './joined.ts'
 import type { Letters } from './letters.ts'
@@ -176,6 +177,8 @@ export interface Store extends Repository {
   checksBetween(from: Day, to: Day): PlannedCheck[]
   /** The whole journal, oldest first, read in pages so that writing can go on. */
   journal(): Iterable<JournalRow>
+  /** Colonies that have left and are bound to one in which brood disease is suspected: who has them is to be told. */
+  goneBound(): Exposures
   /** Every colony with its history, closed ones too. */
   histories(): Iterable<{ id: ColonyId; history: History }>
   settings: Settings

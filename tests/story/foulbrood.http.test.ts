@@ -4,7 +4,7 @@
  */
 import { beforeAll, describe, expect, it } from 'vitest'
 import { type Yard, yardOn } from '../server/yard.ts'
-import { day, gift, intake, look, put, words } from './yard.ts'
+import { day, gift, intake, look, outcome, put, words } from './yard.ts'
 
 const SUSPECTED = { signs: ['brood-disease-suspected'] }
 
@@ -65,6 +65,21 @@ describe('bound to a suspected colony', () => {
         expect(c.status, `${tag} ${c.rule}`).toBe('void')
     const line = (await words(yard, '/round/box/W-7?yard=')).split('Nothing lives')[0]
     expect(line).not.toContain('On the same visit')
+  })
+})
+
+describe('gone before anybody suspected', () => {
+  it('is listed on Health with how it is bound, so that who has it is told', async () => {
+    const yard = await yardOn(day(9))
+    put(yard, intake('W-7'), intake('D-1'), intake('G-1'), intake('F-1'))
+    put(yard, gift('W-7', 4, 'egg-frame', { donor: 'G-1' }), outcome('G-1', 6), outcome('F-1', 6))
+    expect(await words(yard, '/health')).not.toContain('Gone since')
+    put(yard, look('W-7', 8, SUSPECTED))
+    const health = await words(yard, '/health')
+    expect(health).toMatch(
+      /Gone since, and bound to a suspected colony .*G-1 Moved out Thu 7 May.*: gave a frame of eggs to W-7, Tue 5 May/,
+    )
+    expect(health).not.toContain('F-1')
   })
 })
 

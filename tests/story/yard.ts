@@ -29,6 +29,8 @@ export const look = (colony: string, n: number, more: More = {}): More =>
   entry(colony, 'inspection', n, { opened: true, ...more })
 export const gift = (colony: string, n: number, what: string, more: More = {}): More =>
   entry(colony, 'given', n, { what, ...more })
+export const outcome = (colony: string, n: number, more: More = {}): More =>
+  entry(colony, 'outcome', n, { what: 'moved-out', ...more })
 export const put = (yard: Yard, ...entries: More[]): void => given(yard, entries)
 
 /** What can be read on a page, its marks as signs. */

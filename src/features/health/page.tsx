@@ -1,7 +1,7 @@
 /** The yard's health: every colony, the pressing ones first. */
 
 import { type Frame, Layout } from '../../parts/index.ts'
-import type { Plan } from '../../recovery/index.ts'
+import type { Exposure, Plan } from '../../recovery/index.ts'
 import { dayWords, fromTo } from '../../words/index.ts'
 import { DiseaseGuide } from './guide.tsx'
 import { type Health, needsWash, urgencyOf } from './health.ts'
@@ -24,9 +24,11 @@ export interface HealthPageProps {
   inspector: string
   /** Colonies bound to one that is suspected. */
   bound: { tag: string; path: string; plan: Plan }[]
+  /** Those of them that have left: how, and when. */
+  gone: { tag: string; path: string; left: string; bonds: Exposure['bonds'] }[]
 }
 
-export const HealthPage = ({ frame, rows, counts, inspector, bound }: HealthPageProps) => (
+export const HealthPage = ({ frame, rows, counts, inspector, bound, gone }: HealthPageProps) => (
   <Layout frame={frame} title="Health">
     <h1>Health</h1>
     {rows.length === 0 ? <p>No colony is in the yard.</p> : <p class="today-sum">{sumWords(counts)}</p>}
@@ -39,6 +41,7 @@ export const HealthPage = ({ frame, rows, counts, inspector, bound }: HealthPage
         ))}
     </ul>
     <Bound bound={bound} />
+    <Gone gone={gone} frame={frame} />
     <Windows rows={rows} frame={frame} />
     <Tags
       title="To wash"
@@ -66,6 +69,25 @@ const Bound = ({ bound }: Pick<HealthPageProps, 'bound'>) =>
             </li>
           ),
         )}
+      </ul>
+    </section>
+  )
+
+/** Nothing holds them here: who has them is to be told. */
+const Gone = ({ gone, frame }: Pick<HealthPageProps, 'gone' | 'frame'>) =>
+  gone.length === 0 ? null : (
+    <section class="section">
+      <h2>Gone since, and bound to a suspected colony</h2>
+      <p>Tell who has it now, and the inspector.</p>
+      <ul class="feeds">
+        {gone.map(({ tag, path, left, bonds }) => (
+          <li>
+            <a class="tag tall" href={path}>
+              {tag}
+            </a>{' '}
+            {left}: {bonds.map((b) => `${b.how}, ${dayWords(b.on, frame.today)}`).join('; ')}.
+          </li>
+        ))}
       </ul>
     </section>
   )

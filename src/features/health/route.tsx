@@ -1,6 +1,7 @@
 import { Hono } from 'hono'
 import { colonyIn, colonyPath, type Deps, type Env, page, unknownColony } from '../../app/index.ts'
 import type { Plan } from '../../recovery/index.ts'
+import { dayWords, leftWords } from '../../words/index.ts'
 import { entryForm } from '../entries/index.ts'
 import { ColonyHealthPage } from './colony-page.tsx'
 import { ClearedPage, FeedPage, TreatPage, WashPage } from './forms.tsx'
@@ -52,6 +53,12 @@ export function health(deps: Deps): Hono<Env> {
           .colonies({ open: true })
           .filter((s) => s.plan.exposed !== null)
           .map((s) => ({ tag: s.tag, path: colonyPath(s), plan: s.plan }))}
+        gone={[...store.goneBound()].flatMap(([id, { bonds }]) => {
+          const s = store.colony(id)?.summary
+          if (s === undefined || s.outcome === null || s.closedOn === null) return []
+          const left = `${leftWords(s.outcome)} ${dayWords(s.closedOn, today)}`
+          return [{ tag: s.tag, path: colonyPath(s), left, bonds }]
+        })}
       />,
     )
   })
