@@ -20,6 +20,7 @@ export {
   MARKED,
   METHOD,
   MISSED,
+  NOTE_FOR,
   OPEN_BROOD,
   OUTCOME,
   QUEEN,

@@ -1,7 +1,7 @@
 /** Boxes and days: what stands in each cell, and the work of each day summed. Pure. */
 
 import { addDays, type Day } from '../../days.ts'
-import { type Happening, isVisit } from '../../journal/index.ts'
+import type { Happening } from '../../journal/index.ts'
 import type { Plan, Rule } from '../../recovery/index.ts'
 import { type WorkDay, workDays } from '../../words/index.ts'
 
@@ -34,7 +34,7 @@ export function cellsOf({ plan, visits }: Planned, days: readonly Day[]): Cell[]
   )
   const leaves = leavesOn(plan)
   return days.map((day) => {
-    const there = visits.filter((v) => v.on === day && isVisit(v))
+    const there = visits.filter((v) => v.on === day)
     return {
       day,
       visit: there.length === 0 ? null : there.some(lidOff) ? 'open' : 'shut',
