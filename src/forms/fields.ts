@@ -22,6 +22,7 @@ import {
   MARKED,
   METHOD,
   MISSED,
+  NOTE_FOR,
   OPEN_BROOD,
   OUTCOME,
   QUEEN,
@@ -215,6 +216,7 @@ export const FIELDS = {
   },
   note: {
     text: lines('Note', { rows: 5 }),
+    asks: choice('For whom', NOTE_FOR, 2, { asks: 'Who should see it?' }),
     settles: choice('It decides', SETTLES, 3, { asks: 'What it decides' }),
     photos: PHOTOS,
   },

@@ -54,6 +54,8 @@ export const BROOD_STATES = ['alive', 'chilled', 'dead'] as const
 export const LOST_BOX = ['no-bees', 'dead', 'gone'] as const
 /** How surely "none" was looked for: in passing, or frame by frame. Left out: nobody said. */
 export const SEARCHED = ['in-haste', 'thoroughly'] as const
+/** Whom a note is for: `look`, whoever looks after the box is asked to look at it. */
+const NOTE_ASKS = ['look'] as const
 /** What a signed note decides, so that it no longer keeps a colony here. */
 export const SETTLES = ['temper', 'sprayed-comb-out'] as const
 export const SIGNS = [
@@ -263,6 +265,7 @@ export const noteEntry = z.strictObject({
   kind: z.literal('note'),
   text: text(2000),
   settles: z.enum(SETTLES).optional(),
+  asks: z.enum(NOTE_ASKS).optional(),
   photos,
 })
 

@@ -166,6 +166,11 @@ export const SEARCHED: Choice[] = [
 ]
 /** A box in which nothing lives, as anybody may say it. */
 export const LOST: Choice[] = choices(LOST_BOX, { 'no-bees': 'No bees', dead: 'Dead', gone: 'Gone' })
+export const NOTE_FOR: Choice[] = [
+  unsaid('Just a note'),
+  { value: 'look', label: 'Please look at this', hint: 'stands on the beekeeper’s Today' },
+]
+
 /** What a signed note decides. */
 export const SETTLES: Choice[] = [
   unsaid('Nothing'),

@@ -15,6 +15,7 @@ import {
   labelIn,
   METHOD,
   MISSED,
+  NOTE_FOR,
   OPEN_BROOD,
   OUTCOME,
   QUEEN,
@@ -87,7 +88,11 @@ export function entryWords(e: Entry, units: Units, today: string, withSite = fal
         note,
       }
     case 'note':
-      return { title: 'Note', facts: said([['decides:', word(SETTLES, e.settles)]]), note: e.text }
+      return {
+        title: e.asks === undefined ? 'Note' : labelIn(NOTE_FOR, e.asks),
+        facts: said([['decides:', word(SETTLES, e.settles)]]),
+        note: e.text,
+      }
     case 'missed-visit':
       return {
         title: 'Not reached',

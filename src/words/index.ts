@@ -22,6 +22,7 @@ export {
   MARKED,
   METHOD,
   MISSED,
+  NOTE_FOR,
   OPEN_BROOD,
   OUTCOME,
   QUEEN,

@@ -1,6 +1,6 @@
 /** On which days a box is to be gone to: the one reckoning behind calendars and the weeks ahead. */
 import { addDays, type Day } from '../days.ts'
-import { type Check, type Plan, rulesWhere } from '../recovery/index.ts'
+import { type Action, type Check, type Plan, rulesWhere } from '../recovery/index.ts'
 import { toDoOf, waitsUntil } from './lines.ts'
 import { RULE_WORDS } from './rules.ts'
 
@@ -11,6 +11,8 @@ export interface WorkDay {
   late: boolean
   /** Nothing there asks for the lid to come off. */
   lidOn: boolean
+  /** What the plan advises on its own day; null of days to come. */
+  action: Action | null
   /** In words, each a piece of work. */
   words: string[]
 }
@@ -33,6 +35,7 @@ export function workDays(plan: Plan): WorkDay[] {
     day,
     checks,
     late: false,
+    action: null,
     lidOn: checks.every((c) => OUTSIDE.has(c.rule)),
     words: checks.map((c) => RULE_WORDS[c.rule].name),
   }))
@@ -44,6 +47,7 @@ export function workDays(plan: Plan): WorkDay[] {
             day: plan.asOf,
             checks: [toDo.check, ...toDo.also].filter((c) => c !== null),
             late: toDo.late,
+            action: toDo.action,
             lidOn: toDo.lidOn,
             words: [toDo.title],
           },

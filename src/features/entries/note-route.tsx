@@ -5,4 +5,10 @@ import { NotePage } from './note-page.tsx'
 
 /** A note, which changes no plan. */
 export const note = (deps: PageDeps): Hono<Env> =>
-  entryForm(deps, { kind: 'note', name: 'note', view: (view) => <NotePage {...view} /> })
+  entryForm(deps, {
+    kind: 'note',
+    name: 'note',
+    // A link may ask for somebody to look.
+    blank: (_, asked) => (asked('asks') === 'look' ? { asks: ['look'] } : {}),
+    view: (view) => <NotePage {...view} />,
+  })

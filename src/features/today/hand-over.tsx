@@ -16,6 +16,38 @@ export interface DoubtLine {
   ways: string
 }
 
+export interface LookLine {
+  tag: string
+  path: string
+  /** 'Tue 12 May, signed Juno' */
+  when: string
+  text: string
+}
+
+/** Somebody at the box asked for another pair of eyes. */
+export const PleaseLook = ({ looks }: { looks: LookLine[] }) =>
+  looks.length === 0 ? null : (
+    <section class="section">
+      <h2>Please look at this</h2>
+      <ul class="hand-over">
+        {looks.map((l) => (
+          <li>
+            <a class="tag tall" href={l.path}>
+              {l.tag}
+            </a>{' '}
+            “{l.text}” <span class="soft">{l.when}</span>{' '}
+            <a class="button" href={`${l.path}/visit`}>
+              Record the visit<span class="unseen"> to {l.tag}</span>
+            </a>
+          </li>
+        ))}
+      </ul>
+      <p class="fine">
+        Off this list once somebody else than who asked has been there, or has answered with a note.
+      </p>
+    </section>
+  )
+
 /** Anybody says that a box is lost; a beekeeper confirms how it left. */
 export const LostBoxes = ({ lost, frame }: { lost: LostLine[]; frame: Frame }) =>
   lost.length === 0 ? null : (

@@ -23,6 +23,7 @@ import {
   waitsUntil,
 } from '../../words/index.ts'
 import { type Missed, missedNow, missedWords } from '../round/index.ts'
+import { asked } from './asked.ts'
 import { doubtOf } from './doubts.ts'
 import type { DoubtLine, LostLine } from './hand-over.tsx'
 import { type TodayLine, TodayPage, type TodayProps } from './page.tsx'
@@ -63,6 +64,7 @@ export function today(deps: PageDeps): Hono<Env> {
         frame={frame}
         yards={byYard(due)}
         waiting={byWait(others.filter((s) => s.plan.lost === null))}
+        looks={frame.may('correct-any') ? asked(deps.store, inYard, frame.today) : []}
         lost={inYard.flatMap(lostLine)}
         doubts={frame.may('correct-any') ? inYard.flatMap(doubtLine) : []}
         empty={empty}

@@ -2,7 +2,7 @@ import { Hono } from 'hono'
 import { colonyPath, type Deps, type Env, page } from '../../app/index.ts'
 import type { Day } from '../../days.ts'
 import { DEFAULT_ORDER, orderAdvice } from '../../forecast/index.ts'
-import type { Happening } from '../../journal/index.ts'
+import { type Happening, type History, happeningOf, isVisit } from '../../journal/index.ts'
 import type { ColonySummary } from '../../store/index.ts'
 import { dayWords, fromTo } from '../../words/index.ts'
 import { suppliesOn } from '../supplies/node.ts'
@@ -28,10 +28,9 @@ export function weeks(deps: Deps): Hono<Env> {
     const days = daysShown(frame.today, skip)
     const [first = frame.today] = days
     store.refresh(frame.today)
-    const visits = byColony(store.happenings(first, frame.today))
     const rows = store
       .colonies({ open: true, ...(yard === null ? {} : { yard }) })
-      .map((s) => rowOf(s, visits.get(s.id) ?? [], days, frame.today))
+      .map((s) => rowOf(s, visitsIn(store.colony(s.id)?.history ?? null, first, s.yard), days, frame.today))
     const work = days.map((_, i) =>
       workOf(
         rows.flatMap((r) => r.cells[i] ?? []),
@@ -68,15 +67,9 @@ export function weeks(deps: Deps): Hono<Env> {
   return app
 }
 
-function byColony(happenings: readonly Happening[]): Map<string, Happening[]> {
-  const found = new Map<string, Happening[]>()
-  for (const h of happenings) {
-    const list = found.get(h.colony)
-    if (list === undefined) found.set(h.colony, [h])
-    else list.push(h)
-  }
-  return found
-}
+/** Visits that stand: what was taken back did not happen. */
+const visitsIn = (history: History | null, from: Day, yard: string): Happening[] =>
+  (history?.entries ?? []).filter((e) => e.on >= from && isVisit(e)).map((e) => happeningOf(e, yard))
 
 const rowOf = (
   s: ColonySummary,

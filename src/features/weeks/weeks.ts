@@ -1,7 +1,7 @@
 /** Boxes and days: what stands in each cell, and the work of each day summed. Pure. */
 
 import { addDays, type Day } from '../../days.ts'
-import { type Happening, isVisit } from '../../journal/index.ts'
+import type { Happening } from '../../journal/index.ts'
 import type { Plan, Rule } from '../../recovery/index.ts'
 import { type WorkDay, workDays } from '../../words/index.ts'
 
@@ -34,7 +34,7 @@ export function cellsOf({ plan, visits }: Planned, days: readonly Day[]): Cell[]
   )
   const leaves = leavesOn(plan)
   return days.map((day) => {
-    const there = visits.filter((v) => v.on === day && isVisit(v))
+    const there = visits.filter((v) => v.on === day)
     return {
       day,
       visit: there.length === 0 ? null : there.some(lidOff) ? 'open' : 'shut',
@@ -70,13 +70,18 @@ export interface Work {
 
 export const NO_WORK: Work = { visits: 0, opened: 0, late: 0, eggFrames: 0, queens: 0, leave: 0 }
 
-const FRAME: Rule = 'egg-frame'
-const QUEEN: Rule = 'buy-queen'
+/** What a day's work takes along: as the plan advises today, as the ladder asks on days to come. */
+function takes({ action, checks }: WorkDay): 'egg-frame' | 'queen' | null {
+  if (action === 'give-egg-frame') return 'egg-frame'
+  if (action === 'buy-queen' || action === 'order-queen') return 'queen'
+  const asks = (rule: Rule): boolean => checks.some((c) => c.rule === rule)
+  return asks('egg-frame') ? 'egg-frame' : asks('buy-queen') ? 'queen' : null
+}
 
 /** What the plans ask for on one day, over its cells. */
 export function workOf(cells: readonly Cell[], today: Day): Work {
-  const asks = (rule: Rule): number =>
-    cells.filter((c) => c.work?.checks.some((check) => check.rule === rule)).length
+  const taken = (what: ReturnType<typeof takes>): number =>
+    cells.filter((c) => c.work !== null && takes(c.work) === what).length
   const gone = cells.filter((c) => c.visit !== null)
   const [first] = cells
   const past = first !== undefined && first.day < today
@@ -86,8 +91,8 @@ export function workOf(cells: readonly Cell[], today: Day): Work {
     visits: past ? gone.length : work.length,
     opened: past ? gone.filter((c) => c.visit === 'open').length : work.filter((c) => !c.work?.lidOn).length,
     late: work.filter((c) => c.work?.late).length,
-    eggFrames: past ? 0 : asks(FRAME),
-    queens: past ? 0 : asks(QUEEN),
+    eggFrames: past ? 0 : taken('egg-frame'),
+    queens: past ? 0 : taken('queen'),
     leave: cells.filter((c) => c.leaves).length,
   }
 }

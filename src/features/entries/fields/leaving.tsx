@@ -30,7 +30,7 @@ export const OutcomeFields = ({ others, ...p }: EntryFieldsProps & { others: str
 
 export const NoteFields = ({ decides, ...p }: EntryFieldsProps & { decides?: boolean }) => (
   <>
-    <Fields {...p} of={FIELDS.note} show={['text']} />
+    <Fields {...p} of={FIELDS.note} show={['text', 'asks']} />
     <DayField {...p} kind="note" />
     <Fields
       {...p}
