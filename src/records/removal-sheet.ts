@@ -151,8 +151,9 @@ export const check = z.strictObject({
   until: time.optional(),
   cutMm: z.number().min(0, 'must not be negative').max(500).optional(),
   vacuum: z.enum(VACUUMS).optional(),
-  /** Ticked items of `ITEMS` (before-cut.ts). */
+  /** Ticked items of `ITEMS` (before-cut.ts), and the day they were so: they are no good on another. */
   done: z.array(text(40)).max(40).optional(),
+  doneOn: day.optional(),
   /** One line for all hazards together, as sheets had it once. Shown, and clears nothing any more. */
   clearedBy: text(300).optional(),
   clearances: z.array(clearance).max(40).optional(),

@@ -134,7 +134,7 @@ describe('the customer’s letter', () => {
     expect(await offered()).toBe(false)
     yard.at('2026-06-09T12:00:00Z')
     expect(await offered()).toBe(true)
-    expect(await text('/handing-on')).toContain('Write the letter about A-1')
+    expect(await text('/handing-on')).toContain('/colony/A-1/letter')
     yard.at('2026-07-10T12:00:00Z')
     expect(await offered()).toBe(false)
     yard.at('2026-06-10T12:00:00Z')

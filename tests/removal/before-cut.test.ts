@@ -60,7 +60,7 @@ describe('go, wait or refuse', () => {
 
   test('a plain job is asked for the ticks that every job has, and no more', () => {
     const none = but({
-      site: { ...READY.site, behind: [], access: 'ground' },
+      site: { ...READY.site, behind: [], access: 'ground', heightM: 1 },
       check: { ...READY.check, done: [] },
     })
     expect(reckon(none).unmet.map((i) => i.id)).toEqual([
@@ -90,9 +90,9 @@ describe('go, wait or refuse', () => {
 
   test('the ladder asks for a second person, the ground does not', () => {
     expect(stateIn(READY, 'ladder-person')?.state).toBe('met')
-    expect(stateIn(but({ site: { ...READY.site, access: 'ground' } }), 'ladder-person')?.state).toBe(
-      'not-needed',
-    )
+    expect(
+      stateIn(but({ site: { ...READY.site, access: 'ground', heightM: 1 } }), 'ladder-person')?.state,
+    ).toBe('not-needed')
     for (const access of ACCESS.filter((a) => a !== 'ground')) {
       const s = but({ site: { ...READY.site, access }, check: { ...READY.check, done: [] } })
       expect(stateIn(s, 'ladder-person')?.state).toBe('unsaid')

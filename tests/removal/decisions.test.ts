@@ -159,11 +159,17 @@ describe('what a licensed trade decides', () => {
   })
   test('the crew does not clear itself, nothing is cleared tomorrow, a dash is no company', () => {
     const c = { hazard: 'gas' as const, who: 'Edda Brandt', licence: 'Brandt & Co', on: DAY }
-    expect(clearanceProblems(c, ['Ines'], DAY)).toEqual([])
-    expect(clearanceProblems({ ...c, who: ' INES ' }, ['Ines'], DAY)).toMatchObject([{ field: 'who' }])
-    expect(clearanceProblems({ ...c, licence: '-' }, ['Ines'], DAY)).toMatchObject([{ field: 'licence' }])
-    expect(clearanceProblems({ ...c, who: 'x' }, ['Ines'], DAY)).toMatchObject([{ field: 'who' }])
-    expect(clearanceProblems({ ...c, on: '2026-06-13' }, ['Ines'], DAY)).toMatchObject([{ field: 'on' }])
+    expect(clearanceProblems(c, ['Ines'], undefined, DAY)).toEqual([])
+    expect(clearanceProblems({ ...c, who: ' INES ' }, ['Ines'], undefined, DAY)).toMatchObject([
+      { field: 'who' },
+    ])
+    expect(clearanceProblems({ ...c, licence: '-' }, ['Ines'], undefined, DAY)).toMatchObject([
+      { field: 'licence' },
+    ])
+    expect(clearanceProblems({ ...c, who: 'x' }, ['Ines'], undefined, DAY)).toMatchObject([{ field: 'who' }])
+    expect(clearanceProblems({ ...c, on: '2026-06-13' }, ['Ines'], undefined, DAY)).toMatchObject([
+      { field: 'on' },
+    ])
   })
   test('a hazard does not vanish by a tap; once cleared it may be taken off', () => {
     const s = withHazard(READY, 'gas')

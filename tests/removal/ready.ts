@@ -37,6 +37,7 @@ export const READY: Sheet = {
     cutMm: 22,
     vacuum: 'bee-vacuum',
     done: [...TICKED],
+    doneOn: DAY,
   },
 }
 

@@ -47,15 +47,14 @@ export const ReadyPage = ({ frame, ready, soon, letters }: ReadyProps) => (
     {letters.length === 0 ? null : (
       <section class="section">
         <h2>Day 30: the customer’s letter</h2>
-        <ul class="plain">
+        <p>Nobody has told the customer yet how they are. Write the letter about</p>
+        <p class="tags">
           {letters.map((l) => (
-            <li>
-              <a class="tall" href={l.path}>
-                Write the letter about {l.tag}
-              </a>
-            </li>
+            <a class="tag tall" href={l.path}>
+              {l.tag}
+            </a>
           ))}
-        </ul>
+        </p>
       </section>
     )}
   </Layout>

@@ -94,7 +94,7 @@ function clear(c: AppContext, deps: PageDeps, saved: Saved, typed: Typed): Respo
   const content = { ...raw, hazard, knew, ...(photo === undefined ? {} : { photo }) }
   const parsed = clearance.safeParse(content)
   const problems = parsed.success
-    ? clearanceProblems(parsed.data, crewOf(c, sheet), c.var.frame.today)
+    ? clearanceProblems(parsed.data, crewOf(c, sheet), sheet.job.name, c.var.frame.today)
     : problemsOf(parsed.error, content)
   if (!parsed.success || problems.length > 0) return refuse(c, deps, saved, id, typed, problems)
   const clearances = [...(sheet.check.clearances ?? []), parsed.data].slice(-MOST)

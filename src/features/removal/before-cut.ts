@@ -22,7 +22,8 @@ export interface Reckoning {
 
 /** Holds the sheet of a day against the protocol. `shows` puts temperatures and depths in the yard's units. */
 export function beforeCut(s: Sheet, protocol: Protocol, shows: Shows, today: string): Reckoning {
-  const items = ITEMS.map((id) => withSecond(itemOf(id, s, protocol, shows), s, today))
+  const about: About = { protocol, shows, today }
+  const items = ITEMS.map((id) => withSecond(itemOf(id, s, about), s, today))
   const open = items.filter((i) => i.state === 'unmet' || i.state === 'unsaid')
   const unmet = [
     ...open.filter(stops),
@@ -95,8 +96,15 @@ const NAMES: Record<ItemId, Name> = {
   agreement: name('Agreement signed', OWNER, 'reason'),
 }
 
-function itemOf(id: ItemId, s: Sheet, protocol: Protocol, shows: Shows): Item {
-  return { id, ...NAMES[id], ...weightOf(id, s), ...factsOf(id, s, protocol, shows) }
+/** What a sheet is held against. */
+interface About {
+  protocol: Protocol
+  shows: Shows
+  today: string
+}
+
+function itemOf(id: ItemId, s: Sheet, about: About): Item {
+  return { id, ...NAMES[id], ...weightOf(id, s), ...factsOf(id, s, about) }
 }
 
 /** In a building that is known to be new, only weak boards and droppings are left to look for. */
@@ -105,17 +113,17 @@ const weightOf = (id: ItemId, s: Sheet): Partial<Pick<Item, 'weight'>> =>
 
 const isTicked = (id: ItemId): id is TickedId => (TICKED as readonly string[]).includes(id)
 
-function factsOf(id: ItemId, s: Sheet, protocol: Protocol, shows: Shows): Facts {
+function factsOf(id: ItemId, s: Sheet, { protocol, shows, today }: About): Facts {
   const hazard = TRADE_HAZARDS.find((h) => id === `trade-${h}`)
-  if (hazard !== undefined) return tradeFacts(s, hazard)
-  if (isTicked(id)) return tickedFacts(id, s)
+  if (hazard !== undefined) return tradeFacts(s, hazard, today)
+  if (isTicked(id)) return tickedFacts(id, s, today)
   switch (id) {
     case 'services':
       return servicesLocated(s)
     case 'old-building':
       return oldBuilding(s)
     case 'heat':
-      return heatOf(s, protocol.heatLimitC, shows)
+      return heatOf(s, protocol.heatLimitC, shows, today)
     case 'vacuum':
       return vacuum(s)
     case 'cut-depth':

@@ -3,9 +3,19 @@ import type { Problem } from '../../journal/index.ts'
 import type { Clearance, Decision, SecondName, Sheet } from '../../records/index.ts'
 import { holds, type Reckoning, stops } from './before-cut.ts'
 
-/** The same name, whatever the capitals and blanks. */
-export const sameName = (a: string, b: string): boolean => plainName(a) === plainName(b)
-const plainName = (x: string): string => x.toLowerCase().replaceAll(/\s+/g, ' ').trim()
+/** The same name, whatever the capitals, blanks, dots and accents; and 'Ines' is 'Ines Albrecht' for all anybody can tell. */
+export function sameName(a: string, b: string): boolean {
+  const [x, y] = [wordsOf(a), wordsOf(b)]
+  if (x.length === 0 || y.length === 0) return x.length === y.length
+  return x.every((w) => y.includes(w)) || y.every((w) => x.includes(w))
+}
+const wordsOf = (name: string): string[] =>
+  name
+    .normalize('NFD')
+    .replaceAll(/\p{M}/gu, '')
+    .toLowerCase()
+    .split(/[^\p{L}\p{N}]+/u)
+    .filter(Boolean)
 
 /**
  * No "go" over what can kill: a trade's word is not replaced by ours, and a second person's name is not the first one's.
@@ -70,9 +80,15 @@ export const unmetWords = (r: Reckoning): string[] =>
 export function clearanceProblems(
   c: Omit<Clearance, 'knew'>,
   crew: readonly string[],
+  customer: string | undefined,
   today: string,
 ): Problem[] {
   const problems: Problem[] = []
+  if (customer !== undefined && sameName(customer, c.who))
+    problems.push({
+      field: 'who',
+      message: 'must be somebody of the licensed trade: the customer’s word clears nothing',
+    })
   if (crew.some((name) => sameName(name, c.who)))
     problems.push({ field: 'who', message: 'must be somebody of the licensed trade, not of the crew' })
   if (!/[\p{L}\p{N}].*[\p{L}\p{N}]/u.test(c.licence))

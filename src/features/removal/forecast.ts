@@ -37,13 +37,17 @@ export function workingHours(s: Sheet): ForecastHour[] {
 }
 
 /** Whether the planned hours stay at or under the limit. */
-export function heatOf(s: Sheet, limitC: number, shows: Shows): Facts {
+export function heatOf(s: Sheet, limitC: number, shows: Shows, today: string): Facts {
   const { hours = [], on, hottestC } = s.check
   const limit = shows.temperature(limitC)
   if (hours.length === 0 && hottestC === undefined)
     return { state: 'unsaid', why: `How hot does it get while you work? Above ${limit} nothing is cut out.` }
   if (on !== undefined && s.job.plannedOn !== undefined && on !== s.job.plannedOn)
     return { state: 'unsaid', why: 'The forecast is for another day than the one planned.' }
+  if (on !== undefined && on < today)
+    return { state: 'unsaid', why: 'The forecast is of a day that is gone: look at today’s.' }
+  const coldest = Math.min(...(hours.length > 0 ? hours.map((h) => h.c) : [hottestC ?? limitC]))
+  if (coldest < TOO_COLD_C) return { state: 'unmet', why: coldWords(coldest, shows) }
   if (hottestC !== undefined && hottestC > limitC)
     return {
       state: 'unmet',
@@ -52,6 +56,15 @@ export function heatOf(s: Sheet, limitC: number, shows: Shows): Facts {
   if (hours.length > 0) return hoursUnder(s, limitC, shows)
   return { state: 'met', why: `Up to ${shows.temperature(hottestC ?? limitC)}; the limit is ${limit}.` }
 }
+
+/**
+ * Colder than this nobody opens a nest (common practice), and 38 typed in a yard that writes °F is 3 °C: a slip of the unit
+ * must not pass for a cool day.
+ */
+export const TOO_COLD_C = 8
+
+export const coldWords = (c: number, shows: Shows): string =>
+  `${shows.temperature(c)}: too cold to open a nest. Or was it typed in the other unit?`
 
 const LOSERS = 'Bees, brood and people lose in the heat.'
 

@@ -2,6 +2,7 @@
  * What is behind or on the surface and can kill: each found thing is an item of its own, which only the trade that is
  * licensed for it clears. Common practice in the trade; licensed practice and local codes decide.
  */
+import { daysBetween } from '../../days.ts'
 import type { Clearance, Sheet, TradeHazard } from '../../records/index.ts'
 import { TRADE_HAZARDS } from '../../records/index.ts'
 import type { Facts } from './item.ts'
@@ -64,9 +65,18 @@ export const tradesNeeded = (s: Sheet): string[] =>
     .filter((h) => clearanceOf(s, h) === undefined)
     .map((h) => STOP[h])
 
-export function tradeFacts(s: Sheet, hazard: TradeHazard): Facts {
+/** Days a clearance of wires or gas is good for: what was made dead is live again when somebody needs it (judgement). */
+const GOOD_DAYS = 30
+const COMES_BACK: readonly TradeHazard[] = ['electric', 'electric-in-cut', 'gas']
+
+export function tradeFacts(s: Sheet, hazard: TradeHazard, today: string): Facts {
   if (!hazardsFound(s).includes(hazard)) return { state: 'not-needed', why: 'Not found.' }
   const cleared = clearanceOf(s, hazard)
+  if (cleared !== undefined && COMES_BACK.includes(hazard) && daysBetween(cleared.on, today) > GOOD_DAYS)
+    return {
+      state: 'unmet',
+      why: `Stop: ${STOP[hazard]}. What ${cleared.who} cleared on ${cleared.on} is more than ${GOOD_DAYS} days ago: ask again.`,
+    }
   if (cleared !== undefined)
     return { state: 'met', why: `Cleared by ${cleared.who}, ${cleared.licence}, ${cleared.on}.` }
   const reopened = isReopened(s, hazard)

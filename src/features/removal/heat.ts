@@ -1,6 +1,6 @@
 /** Heat when work starts, and what it did to the bees afterwards. The limit is the yard's protocol (default 29.4 °C, common practice). */
 import type { Sheet } from '../../records/index.ts'
-import type { Shows } from './forecast.ts'
+import { coldWords, type Shows, TOO_COLD_C } from './forecast.ts'
 import type { Facts } from './item.ts'
 import { hoursBetween } from './to-intake.ts'
 
@@ -19,8 +19,12 @@ export function atStart(s: Sheet, limitC: number, shows: Shows, today: string): 
       why: 'How hot is it now? The forecast was a guess; look at a thermometer in the shade.',
     }
   if (water !== true) return { state: 'unsaid', why: 'Water to drink and shade for people, here and now.' }
-  if (outdoorC <= limitC) return { state: 'met', why: `${shows.temperature(outdoorC)} when work started.` }
-  const why = `${shows.temperature(outdoorC)} now, over the limit of ${shows.temperature(limitC)}: wait for a cooler hour, or another day.`
+  const cold = outdoorC < TOO_COLD_C
+  if (outdoorC <= limitC && !cold)
+    return { state: 'met', why: `${shows.temperature(outdoorC)} when work started.` }
+  const why = cold
+    ? coldWords(outdoorC, shows)
+    : `${shows.temperature(outdoorC)} now, over the limit of ${shows.temperature(limitC)}: wait for a cooler hour, or another day.`
   const second = s.check.seconds?.some((x) => x.item === HEAT_AT_START && x.of === why && x.on === today)
   return { state: second === true ? 'signed' : 'unmet', why }
 }

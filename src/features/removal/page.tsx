@@ -164,9 +164,17 @@ const Decided = ({ sheet, frame }: RemovalProps) => {
 
 /** Before the list is worked through most of it is simply not said yet: folded, unless something said stops the job. */
 const Reckoned = (p: RemovalProps & { reckoning: Reckoning }) => {
-  const above = p.open?.part === 'check' && p.open.form.problems.length === 0
+  const calm = (p.open?.form.problems.length ?? 0) === 0
+  const above = p.open?.part === 'check'
   const list = (
-    <UnmetList frame={p.frame} path={p.path} reckoning={p.reckoning} refused={p.refused} above={above} />
+    <UnmetList
+      frame={p.frame}
+      path={p.path}
+      reckoning={p.reckoning}
+      refused={p.refused}
+      calm={calm}
+      above={above}
+    />
   )
   const atIt = p.open?.part === 'check' || p.reckoning.says === 'refuse' || p.refused !== null
   if (atIt || (p.stage === 'go' && !p.goes)) return list

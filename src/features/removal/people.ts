@@ -6,8 +6,12 @@ import type { Sheet } from '../../records/index.ts'
 import { cuts } from './hazards.ts'
 import type { Facts, TickedId } from './item.ts'
 
+/** Metres up to which somebody works from the ground: what is higher is climbed to, whatever was tapped (judgement). */
+const REACH_M = 2.5
+
 /** Somebody goes up. */
-export const climbs = (s: Sheet): boolean => s.site.access !== undefined && s.site.access !== 'ground'
+export const climbs = (s: Sheet): boolean =>
+  (s.site.access !== undefined && s.site.access !== 'ground') || (s.site.heightM ?? 0) > REACH_M
 
 const about = (s: Sheet, who: 'children' | 'allergic'): boolean => s.site.bystanders?.includes(who) === true
 
@@ -39,7 +43,7 @@ export const AS_TOLD: Record<TickedId, string> = {
 /** Why a ticked item is not asked at this job; undefined where it is. */
 export function notAsked(id: TickedId, s: Sheet): string | undefined {
   const { behind, hazards } = s.site
-  if (id === 'ladder-person' && s.site.access === 'ground') return 'Worked from the ground.'
+  if (id === 'ladder-person' && s.site.access === 'ground' && !climbs(s)) return 'Worked from the ground.'
   if (id === 'allergy' && !about(s, 'allergic')) return 'Nobody allergic named.'
   if (id === 'children' && !about(s, 'children')) return 'No children named.'
   if (id === 'fierce' && !fierce(s)) return 'Not known as fierce.'
@@ -50,13 +54,15 @@ export function notAsked(id: TickedId, s: Sheet): string | undefined {
   return undefined
 }
 
-export function tickedFacts(id: TickedId, s: Sheet): Facts {
+/** Ticked on another day counts for nothing: who is within call, what is cleared away, where water stands, is so today or not. */
+export function tickedFacts(id: TickedId, s: Sheet, today: string): Facts {
   const not = notAsked(id, s)
   if (not !== undefined) return { state: 'not-needed', why: not }
-  if (id === 'ladder-person' && s.site.access === undefined)
+  if (id === 'ladder-person' && s.site.access === undefined && !climbs(s))
     return { state: 'unsaid', why: 'Not said yet how one gets to the bees.' }
   // A box left open is not filled in: nobody has said that it is not so.
-  return { state: s.check.done?.includes(id) === true ? 'met' : 'unsaid', why: AS_TOLD[id] }
+  const ticked = s.check.doneOn === today && s.check.done?.includes(id) === true
+  return { state: ticked ? 'met' : 'unsaid', why: AS_TOLD[id] }
 }
 
 export const bystandersAsked = (s: Sheet): Facts =>

@@ -137,6 +137,7 @@ function savePart(
   if (clash !== null) return showSheet(c, deps, saved, { part, typed, clash })
   if (part === 'check' && sheet.check.on === undefined)
     sheet.check = { ...sheet.check, on: sheet.job.plannedOn ?? c.var.frame.today }
+  if (part === 'check') sheet.check = { ...sheet.check, doneOn: c.var.frame.today }
 
   const barred = opens ? barredFrom(c, deps, sheet) : null
   // Not opened, but how hot it is stays: a second person signs for exactly that.

@@ -98,6 +98,9 @@ function filled(c: AppContext, deps: PageDeps, part: Part | null, s: Sheet): Typ
     if (hourly !== undefined) typed.hourly = [String(hourly)]
   }
   if (part === 'check') {
+    // What was so on another day is asked anew, heat too.
+    if (s.check.doneOn !== frame.today) typed.done = []
+    if (s.check.on !== undefined && s.check.on < frame.today) Object.assign(typed, { on: [], hottestC: [] })
     const vacuum = lately.find((x) => x.check.vacuum !== undefined)?.check.vacuum
     if (s.check.vacuum === undefined && vacuum !== undefined && vacuum !== 'shop-vacuum')
       typed.vacuum = [vacuum]

@@ -21,7 +21,12 @@ export function sentProblems(c: AppContext, deps: PageDeps, known: Sheet, sent: 
     beforeCut(sent, deps.store.protocol(), showsIn(c.var.frame.units), day)
   const said: string[] = []
   for (const x of fresh(known.check.clearances, sent.check.clearances))
-    said.push(...lines(`The clearance of “${HAZARD_WORDS[x.hazard]}”`, clearanceProblems(x, crew, today)))
+    said.push(
+      ...lines(
+        `The clearance of “${HAZARD_WORDS[x.hazard]}”`,
+        clearanceProblems(x, crew, sent.job.name, today),
+      ),
+    )
   for (const x of fresh(known.check.seconds, sent.check.seconds)) {
     const about = `The second person for “${x.of}”`
     said.push(...lines(about, secondProblems(x, crew)))

@@ -15,7 +15,9 @@ interface UnmetProps {
   reckoning: Reckoning
   /** What was typed into one of its small forms and refused. */
   refused: { id: string; form: FormState } | null
-  /** The form that asks most of it stands below: what is only not answered there is not said twice. */
+  /** Nothing was refused: what is only not answered yet before the cut is counted, and not said twice. */
+  calm: boolean
+  /** The form that asks it stands below. */
   above: boolean
 }
 
@@ -38,7 +40,7 @@ const metAt = (i: Item): { part: Part; field: string } | undefined =>
 
 export const UnmetList = (p: UnmetProps) => {
   const { reckoning: r, refused } = p
-  const below = r.unmet.filter((i) => p.above && i.state === 'unsaid' && metAt(i)?.part === 'check')
+  const below = r.unmet.filter((i) => p.calm && i.state === 'unsaid' && metAt(i)?.part === 'check')
   const here = r.unmet.filter((i) => !below.includes(i))
   return (
     <section
@@ -49,7 +51,7 @@ export const UnmetList = (p: UnmetProps) => {
       <Lines {...p} items={here} />
       {below.length === 0 ? null : (
         <details open={below.some((i) => i.id === refused?.id)}>
-          <summary>{askedBelow(below.length, here.length)}</summary>
+          <summary>{askedLater(below.length, here.length, p.above)}</summary>
           <Lines {...p} items={below} />
         </details>
       )}
@@ -59,8 +61,8 @@ export const UnmetList = (p: UnmetProps) => {
   )
 }
 
-const askedBelow = (below: number, here: number): string =>
-  `${below === 1 ? 'One' : `${below}${here === 0 ? '' : ' more'}`} asked below; a second person can sign for what is not so`
+const askedLater = (later: number, here: number, above: boolean): string =>
+  `${later === 1 ? 'One' : later}${here === 0 ? '' : ' more'} asked ${above ? 'below' : 'before the cut'}; a second person can sign for what is not so`
 
 const Lines = ({ items, frame, path, refused }: UnmetProps & { items: Item[] }) =>
   items.length === 0 ? null : (
