@@ -51,8 +51,9 @@ import { weeks } from '../features/weeks/node.ts'
 import { guardFor, ROLES, type Role, storeFor } from '../people/index.ts'
 import { PHOTO_LIMIT } from '../photos/index.ts'
 import { assetFiles } from './assets.ts'
-import { isLong } from './reader/long-pages.ts'
+import { isLong, takesAWhile } from './reader/long-pages.ts'
 import type { Reader } from './reader/reader.ts'
+import { turns } from './reader/turns.ts'
 
 /** What all features together are given. */
 export type AllDeps = MessagesDeps &
@@ -168,17 +169,20 @@ export function createApp(given: AllDeps): Hono<Env> {
     Role,
     Hono<Env>
   >
+  const turn = turns()
   app.all('*', async (c) => {
     const { viewer } = c.var
     if (viewer === null) return unknownPage(c)
     const { reader } = deps
-    if (reader === undefined || !isLong(c.req.method, c.req.path, deps.store.size))
-      return behind[viewer.role].fetch(c.req.raw, { ...c.env, viewer })
+    const { method, path } = c.req
+    const beside = reader !== undefined && isLong(method, path, deps.store.size)
+    if (!beside && takesAWhile(method, path)) await turn()
+    if (!beside) return behind[viewer.role].fetch(c.req.raw, { ...c.env, viewer })
     await daily(todayOf(deps))
     const url = new URL(c.req.url)
     const { headers, signal } = c.req.raw
     return reader.answer({
-      method: c.req.method,
+      method,
       url: originOf(c, deps.outside) + url.pathname + url.search,
       headers,
       viewer,

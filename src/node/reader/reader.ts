@@ -63,6 +63,8 @@ class ThreadReader implements Reader {
   readonly #jobs = new Map<number, Job>()
   readonly #proofs = new Map<number, { file: string; proved: (problem: string | null) => void }>()
   #made = 0
+  /** Pages asked of this thread. */
+  #asked = 0
   #thread: Worker | null = null
   /** The page that is being worked at. */
   #at = 0
@@ -109,6 +111,7 @@ class ThreadReader implements Reader {
         body: null,
       })
       clearTimeout(this.#idle)
+      this.#asked++
       this.#say(message)
     })
   }
@@ -173,7 +176,7 @@ class ThreadReader implements Reader {
     if (message.kind === 'proved') {
       this.#proofs.get(id)?.proved(message.problem)
       this.#proofs.delete(id)
-      this.#restIfDone()
+      this.#restIfDone(this.#jobs.size === 0 && this.#asked === 0 ? 0 : this.#times.idle)
       return
     }
     if (message.kind === 'begun') this.#at = id
@@ -245,14 +248,16 @@ class ThreadReader implements Reader {
     for (const [id, { file }] of this.#proofs) this.#say({ kind: 'prove', id, file })
   }
 
-  #restIfDone(): void {
+  /** Ends the thread some time after its last answer; at once where only a backup was proved. */
+  #restIfDone(after = this.#times.idle): void {
     if (this.#jobs.size + this.#proofs.size > 0) return
     clearTimeout(this.#idle)
     this.#idle = setTimeout(() => {
       const old = this.#thread
       this.#thread = null
       old?.terminate().catch(() => undefined)
-    }, this.#times.idle)
+      this.#asked = 0
+    }, after)
     this.#idle.unref()
   }
 }
