@@ -7,15 +7,16 @@ import { PERPETUA } from './cast.ts'
 import { idMadeAt } from './ids.ts'
 import { type Job, YARD_NAME } from './job.ts'
 import { JOBS } from './jobs.ts'
+import { fillPrices } from './prices.ts'
 
-type Office = Pick<Store, 'removals' | 'settings' | 'colony'>
+type Office = Pick<Store, 'removals' | 'settings' | 'colony' | 'colonies' | 'after'>
 
 /** Fills what is not in the journal: through the same functions as people. `now` (UTC ISO) is the latest moment of any save. */
 export function fillOffice(store: Office, today: Day, now: string): { sheets: number } {
   store.settings.set('yardName', YARD_NAME)
   store.settings.set('inspector', 'County apiary inspector, Hollis Vane, 555 0111')
   for (const [n, told] of JOBS.entries()) fillJob(store, told, today, now, n)
-  return { sheets: JOBS.length }
+  return { sheets: JOBS.length + fillPrices(store, now) }
 }
 
 function fillJob(store: Office, told: Job, today: Day, now: string, n: number): void {

@@ -131,7 +131,11 @@ export const ROOMS: Readonly<Record<string, Room>> = {
     'features/supplies',
   ),
   'features/rates': feature('the rates behind the odds, and how far to trust them', 'Node'),
-  'features/review': feature('which removals end well: cohorts, readings, charts', 'Node'),
+  'features/review': feature(
+    'which removals end well: cohorts, readings, charts',
+    'Node',
+    'features/removal',
+  ),
   'features/letters': feature('the customer’s letter', 'Node'),
   'features/handing-on': feature(
     'what can go, sheets for new keepers, move-out records, the yard book',

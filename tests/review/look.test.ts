@@ -8,6 +8,7 @@ import { printedFates } from '../../src/features/review/fates.ts'
 import { historyUntil } from '../../src/features/review/history-until.ts'
 import { reviewOf } from '../../src/features/review/review.ts'
 import { type ColonyRecord, type Group, reviewView } from '../../src/features/review/view.ts'
+import type { ColonyId } from '../../src/ids.ts'
 import type { History } from '../../src/journal/history.ts'
 import { DEFAULT_PROTOCOL } from '../../src/recovery/protocol.ts'
 
@@ -47,7 +48,7 @@ function record({ type = 'wall', on = '2026-05-01', queen = 'unseen', heat, gone
     entries: [intake, ...(outcome === null ? [] : [outcome])],
     outcome,
   }
-  return { facts: factsOf(history), history }
+  return { id: intake.id as ColonyId, facts: factsOf(history), history }
 }
 
 const many = (n: number, told: Told): ColonyRecord[] => Array.from({ length: n }, () => record(told))

@@ -2,6 +2,7 @@
 import { Counted, Part, PlotArea, Reading, Wide } from '../../parts/index.ts'
 import { FEW, FEW_MEANS, percent, shortRange } from '../../words/index.ts'
 import { fatesReading } from './fates.ts'
+import { earnedReading, FEWEST_JOBS } from './job-money.ts'
 import { OUTCOME_DAYS, type OutcomesOnDay, type Share } from './outcomes.ts'
 import {
   outcomesReading,
@@ -12,6 +13,7 @@ import {
 import { nameIn, type ReviewProps } from './part-props.ts'
 import { END_OF_STACK, STACKED, type Stacked, stackOf } from './stack.ts'
 import type { Group } from './view.ts'
+import { typeName } from './words.ts'
 
 /** Kinds drawn and told first; the rest stand behind one tap. */
 const MOST_SHOWN = 6
@@ -24,6 +26,7 @@ export const Became = (p: ReviewProps) => {
       <ul class="sentences sentences-large">
         <li>{bestAndWorst(p)}</li>
         <li>{typesTestsReading(p.look.grayTests)}</li>
+        <Earns {...p} />
       </ul>
       <StackKey />
       <div class="stacks">
@@ -44,6 +47,15 @@ export const Became = (p: ReviewProps) => {
       </p>
       <Reading>{differenceThatShows(p)}</Reading>
     </Part>
+  )
+}
+
+/** Which kind earns most, for those who may see it. */
+const Earns = (p: ReviewProps) => {
+  const known = p.look.earned.filter((e) => e.jobs >= FEWEST_JOBS)
+  const [best] = [...known].sort((a, b) => b.earned - a.earned)
+  return best === undefined ? null : (
+    <li>Earns most: {earnedReading(best, typeName(best.type), p.currency)}</li>
   )
 }
 

@@ -3,14 +3,17 @@
 import { raw } from 'hono/html'
 import type { Child } from 'hono/jsx'
 import { inWordsWithYear } from '../../days.ts'
-import { type Frame, Layout } from '../../parts/index.ts'
+import { type Frame, Layout, Reading } from '../../parts/index.ts'
 import { FEW } from '../../words/index.ts'
 import { Became } from './became.tsx'
 import { narrows } from './choice.ts'
 import { Choose } from './choose.tsx'
+import { Compared } from './compared.tsx'
 import { Counting } from './counting.tsx'
 import { Days } from './days-part.tsx'
+import { EarnedPart } from './earned-part.tsx'
 import { Losing } from './losing.tsx'
+import { lossPhasesReading } from './loss-phases.ts'
 import { Money } from './money-part.tsx'
 import { pathIn, type ReviewProps } from './part-props.ts'
 import { aliveReading, coloniesOf, meanReading, medianReading } from './readings.ts'
@@ -86,9 +89,13 @@ const Reviewed = (p: ReviewProps) => {
           </Chapter>
           <Chapter title="Ways of loss">
             <WaysOfLoss {...p} />
+            <Reading>{lossPhasesReading(p.look.lossPhases)}</Reading>
           </Chapter>
           <Chapter title="What goes with losing a colony">
             <Losing {...p} />
+          </Chapter>
+          <Chapter title="Years, yards, people and methods">
+            <Compared {...p} />
           </Chapter>
           <Chapter title="Queens, and days in the yard">
             <Recovery {...p} />
@@ -96,6 +103,7 @@ const Reviewed = (p: ReviewProps) => {
           </Chapter>
           {p.frame.may('see-private') ? (
             <Chapter title="Money">
+              <EarnedPart {...p} />
               <Money {...p} />
             </Chapter>
           ) : null}

@@ -1,6 +1,7 @@
 /** What every part of the review is given. */
 
 import type { Frame } from '../../parts/index.ts'
+import type { CallBackCount } from '../removal/index.ts'
 import type { ChartData } from './chart-data.ts'
 import type { Choice } from './choice.ts'
 import { addressOf } from './choice-form.ts'
@@ -17,6 +18,8 @@ export interface ReviewProps {
   names: Record<Cohort, string[]>
   /** Colonies there are in all. */
   total: number
+  /** Jobs that called the yard back, by kind. */
+  callBacks: CallBackCount[]
   /** Sign of the yard's currency. */
   currency: string
   /** What in the address was not understood. */

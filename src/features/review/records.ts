@@ -23,8 +23,8 @@ export function reviewRecords(
 function recordsIn(store: Pick<Store, 'histories' | 'entry'>, zone: string): ColonyRecord[] {
   const histories = [...store.histories()]
   const facts = factsInStore({ histories: () => histories, entry: (id) => store.entry(id) }, zone)
-  return histories.flatMap(({ history }, i) => {
+  return histories.flatMap(({ id, history }, i) => {
     const f = facts[i]
-    return f === undefined ? [] : [{ facts: f, history }]
+    return f === undefined ? [] : [{ id, facts: f, history }]
   })
 }

@@ -1,12 +1,14 @@
 import { Hono } from 'hono'
 import { type AppContext, type Deps, type Env, page, unknownPage } from '../../app/index.ts'
 import { hemisphereOf } from '../../biology/index.ts'
+import { callBacksByType } from '../removal/index.ts'
 import { chartData } from './chart-data.ts'
 import { namesIn } from './choice.ts'
 import { choiceIn } from './choice-form.ts'
 import { REVIEW_CSV, type ReviewCsv } from './csv.ts'
 import { ReviewPage } from './page.tsx'
 import { nameIn, type ReviewProps } from './part-props.ts'
+import { pricesIn } from './prices.ts'
 import { reviewRecords } from './records.ts'
 import { SeasonReport } from './season-report.tsx'
 import { reviewView } from './view.ts'
@@ -26,6 +28,7 @@ export function review(deps: Deps): Hono<Env> {
       heatLimitC: protocol.heatLimitC,
       hemisphere: hemisphereOf(frame.zone),
       protocol,
+      ...(frame.may('see-private') ? { prices: pricesIn(deps.store) } : {}),
     }
     const records = recordsOf(frame.zone)
     const { choice, problems } = choiceIn(new URL(c.req.url).searchParams, frame.today)
@@ -41,6 +44,7 @@ export function review(deps: Deps): Hono<Env> {
         options,
       ),
       total: records.length,
+      callBacks: frame.may('see-private') ? callBacksByType(deps.store.removals.list()) : [],
       currency: deps.store.settings.get('currency'),
       problems,
     }

@@ -1,5 +1,7 @@
 /** Everything the review page, its report and its CSV files show, for one choice of colonies. */
 
+import type { Day } from '../../days.ts'
+import type { ColonyId } from '../../ids.ts'
 import type { History } from '../../journal/index.ts'
 import type { Protocol } from '../../recovery/index.ts'
 import {
@@ -16,11 +18,15 @@ import {
 import { FEW } from '../../words/index.ts'
 import { type Choice, chosen } from './choice.ts'
 import { type CohortOptions, cohortOf, lossWays, WAYS } from './cohort.ts'
+import { type Comparison, compareBy } from './compare.ts'
+import { COMPARED } from './compared-reading.ts'
 import { type ShareAlive, shareAlive, type TypeOnDay, typesOnDay } from './comparison.ts'
 import { type Findings, goesWithLosing } from './factors.ts'
 import type { ColonyFacts } from './facts.ts'
 import { type Fates, fatesOf } from './fates.ts'
 import { historyUntil } from './history-until.ts'
+import { type Earned, earnedByType, jobOf, type Rates } from './job-money.ts'
+import { type LossPhases, lossPhases } from './loss-phases.ts'
 import { type MoneyReview, moneyOf } from './money.ts'
 import { OUTCOME_DAYS, type OutcomesOnDay, outcomesOn, type TypesTest, typesTests } from './outcomes.ts'
 import { type PathCount, pathCounts, queenrightByDay, recoveryOf } from './recovery-path.ts'
@@ -29,6 +35,7 @@ import { type YardStay, yardStay } from './stay.ts'
 
 /** A colony: what Review asks of it, and its whole history. */
 export interface ColonyRecord {
+  id: ColonyId
   facts: ColonyFacts
   history: History
 }
@@ -73,10 +80,26 @@ export interface ReviewView {
   paths: PathCount[]
   queenright: Incidence
   money: MoneyReview
+  /** What jobs earned, by kind; empty without prices. */
+  earned: Earned[]
+  /** Where in the plan colonies were when they were lost. */
+  lossPhases: LossPhases
+  /** Years, yards, people, methods and heat beside each other. */
+  compared: Comparison[]
+}
+
+/** What the customer paid for a job and what the colony brought; null where it is not known. */
+export interface Prices {
+  job: number | null
+  colony: number | null
 }
 
 export interface ReviewViewOptions extends CohortOptions {
   protocol: Protocol
+  /** Left out: prices are not looked at. */
+  prices?: (id: ColonyId) => Prices
+  /** What work and days cost; nothing is reckoned for them when left out. */
+  rates?: Rates
 }
 
 /** Groups drawn when none were asked for, and at most: more lines than these cannot be told apart. */
@@ -122,7 +145,18 @@ export function reviewView(
     paths: pathCounts(recoveries),
     queenright: queenrightByDay(recoveries),
     money: moneyOf(histories),
+    earned: earnedOf(taken, options, asOf),
+    lossPhases: lossPhases(histories, asOf, options.protocol),
+    compared: COMPARED.map((by) => compareBy(colonies, asOf, by, { ...options, unitedIsLoss })),
   }
+}
+
+const NO_RATES: Rates = { visit: 0, day: 0, frame: 0 }
+
+function earnedOf(taken: readonly ColonyRecord[], { prices, rates }: ReviewViewOptions, asOf: Day): Earned[] {
+  if (prices === undefined) return []
+  const jobs = taken.flatMap(({ id, history }) => jobOf(history, asOf, prices(id)) ?? [])
+  return earnedByType(jobs, rates ?? NO_RATES)
 }
 
 function groupsIn(colonies: readonly ColonyFacts[], choice: Choice, options: CohortOptions): Group[] {
