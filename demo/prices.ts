@@ -1,7 +1,7 @@
 /** What the invented yard's jobs of past seasons brought: a short sheet each, as an office keeps of what is over. Invented prices. */
 
 import { addDays, type Day } from '../src/days.ts'
-import { EMPTY_SHEET, type Sheet } from '../src/records/index.ts'
+import { EMPTY_SHEET, type MoveRecord, type Sheet } from '../src/records/index.ts'
 import type { Store } from '../src/store/index.ts'
 import { PERPETUA } from './cast.ts'
 import { between, chance, type Draw, seeded } from './seeded.ts'
@@ -43,12 +43,24 @@ export function fillPrices(
     const saved = store.after.records.save(
       id,
       0,
-      { price },
+      { price, ...told(closedOn, now, draw) },
       { savedAt: at(closedOn, now), savedBy: PERPETUA },
     )
     if (!saved.ok) throw new Error(`demo, price of ${id}: ${JSON.stringify(saved)}`)
   }
   return sheets
+}
+
+/** A season later somebody asked; six of ten answered. */
+function told(left: Day, now: string, draw: Draw): Pick<MoveRecord, 'followUps'> {
+  const on = addDays(left, between(draw, 88, 118))
+  if (on > now.slice(0, 10) || !chance(draw, 0.6)) return {}
+  const alive = chance(draw, 0.85)
+  return {
+    followUps: [
+      { on, found: alive ? 'alive' : 'dead', ...(alive ? { queenright: true } : {}), by: 'the new keeper' },
+    ],
+  }
 }
 
 const at = (day: Day, now: string): string => [`${day}T18:30:00.000Z`, now].sort()[0] ?? now

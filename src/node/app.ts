@@ -29,7 +29,7 @@ import { calendar, calendarFeed } from '../features/calendar/node.ts'
 import { photos } from '../features/colony/index.ts'
 import { changes, data } from '../features/data/node.ts'
 import { entries } from '../features/entries/index.ts'
-import { moveOutRecord } from '../features/handing-on/index.ts'
+import { followUp, moveOutRecord } from '../features/handing-on/index.ts'
 import { handingOn, keeperSheets, openKeeperSheet, yardBook } from '../features/handing-on/node.ts'
 import { health } from '../features/health/index.ts'
 import { coloniesImport } from '../features/import/node.ts'
@@ -107,6 +107,7 @@ const ROUTES: Feature[] = [
   health,
   letters,
   moveOutRecord,
+  followUp,
   keeperSheets,
   handingOn,
   yardBook,

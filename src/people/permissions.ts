@@ -68,6 +68,7 @@ export const PLACES: readonly { path: string; action: Action }[] = [
   { path: '/letters/*', action: 'see-private' },
   { path: '/colony/:tag/move-record', action: 'see-private' },
   { path: '/colony/:tag/move-record/erase', action: 'safekeeping' },
+  { path: '/colony/:tag/follow-up/*', action: 'see-private' },
   { path: '/colony/:tag/keeper-sheet', action: 'see-private' },
   { path: '/handing-on', action: 'see-private' },
   { path: '/yard-book/*', action: 'see-private' },

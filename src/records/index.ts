@@ -12,8 +12,17 @@ export {
   unknownBlanks,
 } from './agreement.ts'
 export { drawingOf, FIELD, svgOf } from './drawing.ts'
+export { asksForFollowUp, type MovedOut } from './follow-up.ts'
 export { type Merged, mergeSheets } from './merge-sheets.ts'
-export { MOST_PERMITS, type MoveRecord, moveRecord, type Permit, permitWords } from './move-out-record.ts'
+export {
+  type FollowUp,
+  MOST_FOLLOW_UPS,
+  MOST_PERMITS,
+  type MoveRecord,
+  moveRecord,
+  type Permit,
+  permitWords,
+} from './move-out-record.ts'
 export { papersEnded, papersNotYet } from './papers.ts'
 export {
   ACCESS,

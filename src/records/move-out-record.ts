@@ -17,6 +17,22 @@ export const permit = z.strictObject({
   until: day.optional(),
 })
 
+/** As many answers as are kept of one colony. */
+export const MOST_FOLLOW_UPS = 20
+
+/** What somebody told of a colony after it moved out. */
+export const followUp = z.strictObject({
+  /** The day for which it was told. */
+  on: day,
+  found: z.enum(['alive', 'dead']),
+  /** Whether it had a laying queen; left out: not told. */
+  queenright: z.boolean().optional(),
+  /** Of a dead colony: the day from which it was dead, where that is known. */
+  deadSince: day.optional(),
+  /** Who told: the new keeper at the sheet's address, or who wrote it down. */
+  by: text(120),
+})
+
 export const moveRecord = z.strictObject({
   /** Private; never in the yard book. */
   buyer: z
@@ -36,9 +52,13 @@ export const moveRecord = z.strictObject({
   /** Hive, frames, feeder. */
   wentAlong: text(300).optional(),
   note: text(2000).optional(),
+  followUps: z.array(followUp).max(MOST_FOLLOW_UPS, `must be at most ${MOST_FOLLOW_UPS} answers`).optional(),
+  /** The new keeper was asked, and has not answered: nobody is asked twice. */
+  askedOn: day.optional(),
 })
 
 export type MoveRecord = z.infer<typeof moveRecord>
+export type FollowUp = z.infer<typeof followUp>
 export type Permit = z.infer<typeof permit>
 
 /** 'transport permit 47-B' */

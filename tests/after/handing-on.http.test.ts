@@ -127,6 +127,69 @@ describe('the sheet for the new keeper', () => {
   })
 })
 
+describe('a season later', () => {
+  beforeEach(() => {
+    const left = {
+      id: newId(),
+      colony: 'B-1',
+      kind: 'outcome',
+      on: '2026-03-05',
+      by: 'Odalys',
+      what: 'moved-out',
+    }
+    const result = yard.services.store.append([intake('B-1', { on: '2026-01-20', queen: 'loose' }), left], {
+      today: '2026-03-05',
+      recordedAt: '2026-03-05T18:00:00.000Z',
+      recordedBy: NAMES.beekeeper,
+    })
+    if (!result.ok) throw new Error(JSON.stringify(result.problems))
+  })
+  const address = async (tag: string): Promise<string> => {
+    const page = await (await yard.post('beekeeper', `/colony/${tag}/keeper-sheet`, {})).text()
+    return /\/keeper\/[\w-]{43}/.exec(page)?.[0] ?? ''
+  }
+  const told = () => {
+    const id = yard.services.store.colony('B-1')?.summary.id
+    return id === undefined ? [] : (yard.services.store.after.records.of(id)[0]?.record.followUps ?? [])
+  }
+
+  test('the new keeper tells at the sheet’s address how it is, once it has moved out', async () => {
+    const here = await address('A-1')
+    expect(await (await yard.ask(null, here)).text()).not.toContain('How is it now?')
+    expect((await yard.post(null, here, { found: 'alive' })).status).toBe(404)
+    const path = await address('B-1')
+    expect(await (await yard.ask(null, path)).text()).toContain('How is it now?')
+    expect((await yard.post(null, path, {})).status).toBe(422)
+    expect((await yard.post(null, path, { found: 'alive', queenright: 'yes' })).status).toBe(303)
+    expect(told()).toEqual([{ on: '2026-06-10', found: 'alive', queenright: true, by: 'the new keeper' }])
+    expect((await yard.post(null, `${path.slice(0, -2)}__`, { found: 'alive' })).status).toBe(404)
+  })
+
+  test('is asked for once: not before, not after an answer, not again', async () => {
+    const asked = async (): Promise<boolean> => /follow-up">B-1</.test(await text('/handing-on'))
+    yard.at('2026-06-02T12:00:00Z')
+    expect(await asked()).toBe(false)
+    yard.at('2026-06-03T12:00:00Z')
+    expect(await asked()).toBe(true)
+    expect((await yard.post('beekeeper', '/colony/B-1/follow-up/asked', {})).status).toBe(303)
+    expect(await asked()).toBe(false)
+  })
+
+  test('is written down by a beekeeper, kept when the record is saved, and not for helpers', async () => {
+    const answer = { found: 'dead', on: '2026-06-10', deadSince: '2026-06-01' }
+    const post = async (more: Record<string, string>, role: 'beekeeper' | 'helper' = 'beekeeper') =>
+      (await yard.post(role, '/colony/B-1/follow-up', { ...answer, ...more })).status
+    expect(await post({ on: '2026-03-01' })).toBe(422)
+    expect(await post({ on: '2026-06-11' })).toBe(422)
+    expect(await post({})).toBe(303)
+    expect(await text('/colony/B-1/follow-up')).toContain('dead or gone')
+    await yard.post('beekeeper', '/colony/B-1/move-record', { base: '1', wentAlong: 'Five frames' })
+    expect(told()).toMatchObject([{ on: '2026-06-10', found: 'dead', deadSince: '2026-06-01' }])
+    expect((await yard.ask('helper', '/colony/B-1/follow-up')).status).toBe(403)
+    expect(await post({}, 'helper')).toBe(403)
+  })
+})
+
 describe('the customer’s letter', () => {
   const offered = async (): Promise<boolean> => (await text('/letters')).includes('Letter about A-1')
   test('is offered from day 30 on, until it is written or a month has gone by', async () => {

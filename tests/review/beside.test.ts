@@ -4,7 +4,7 @@ import { addDays } from '../../src/days.ts'
 import { compareBy } from '../../src/features/review/compare.ts'
 import { shareAlive } from '../../src/features/review/comparison.ts'
 import type { ColonyFacts, OutcomeKind } from '../../src/features/review/facts.ts'
-import { aliveAfter, aliveAfterReading, asksForFollowUp } from '../../src/features/review/follow-up.ts'
+import { aliveAfter, aliveAfterReading } from '../../src/features/review/follow-up.ts'
 import {
   earnedByType,
   earnedReading,
@@ -17,6 +17,7 @@ import { outcomeRows, outcomesOn } from '../../src/features/review/outcomes.ts'
 import { aliveReading } from '../../src/features/review/readings.ts'
 import { entry } from '../../src/journal/entry.ts'
 import { type History, historyOf } from '../../src/journal/history.ts'
+import { asksForFollowUp } from '../../src/records/index.ts'
 import { DEFAULT_PROTOCOL } from '../../src/recovery/protocol.ts'
 import { countByDay } from '../../src/statistics/day-counts.ts'
 import { kaplanMeier } from '../../src/statistics/kaplan-meier.ts'

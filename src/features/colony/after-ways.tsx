@@ -1,7 +1,7 @@
 /** From a colony to what goes out of the yard about it. Not for everybody, so not always there. */
 import type { Frame } from '../../parts/index.ts'
 
-export const AfterWays = ({ frame, path }: { frame: Frame; path: string }) =>
+export const AfterWays = ({ frame, path, moved }: { frame: Frame; path: string; moved: boolean }) =>
   frame.mayOpen(`${path}/letter`) ? (
     <section class="section">
       <h2>For those outside</h2>
@@ -15,6 +15,11 @@ export const AfterWays = ({ frame, path }: { frame: Frame; path: string }) =>
         <a class="button" href={`${path}/move-record`}>
           Move-out record
         </a>
+        {moved ? (
+          <a class="button" href={`${path}/follow-up`}>
+            How is it now?
+          </a>
+        ) : null}
       </div>
     </section>
   ) : null

@@ -116,7 +116,7 @@ export const ColonyPage = (p: ColonyProps) => {
         <Forecasts {...p.forecasts} plan={plan} today={frame.today} path={p.path} />
       )}
       <ColonyPages frame={frame} path={p.path} sheet={p.sheet} />
-      <AfterWays frame={frame} path={p.path} />
+      <AfterWays frame={frame} path={p.path} moved={s.outcome === 'moved-out'} />
       <Journal lines={p.journal} joined={p.joined} frame={frame} path={p.path} />
     </Layout>
   )

@@ -1,7 +1,9 @@
 /** The sheet for the new keeper: looked at, shared, printed, given an address; and as it is opened there. */
 import { raw } from 'hono/html'
 import { inWordsWithYear } from '../../days.ts'
+import { type DrawnIn, Fields, type FormState } from '../../forms/index.ts'
 import { BarePage, BeforeItLeaves, type Frame, Layout } from '../../parts/index.ts'
+import { FOLLOW_UP } from './follow-up-form.ts'
 import { type KeeperSheet, keeperText } from './keeper-sheet.ts'
 
 type Built = Frame['built']
@@ -133,19 +135,50 @@ export const KeeperOpenPage = ({
   sheet,
   yard,
   built,
+  answer,
 }: {
   sheet: KeeperSheet
   yard: string
   built: Built
+  /** Null while it is in the yard: then there is nothing to tell yet. */
+  answer: KeeperAnswer | null
 }) => (
   <BarePage title={sheet.title} built={built}>
     <SheetArticle sheet={sheet} yard={yard} level={1} />
+    {answer === null ? null : <Answer {...answer} />}
     <p class="letter-print">
       <button class="button" type="button" id="print" hidden>
         Print
       </button>
     </p>
   </BarePage>
+)
+
+export interface KeeperAnswer {
+  form: FormState
+  frame: DrawnIn['frame']
+  thanks: boolean
+}
+
+/** The new keeper tells how it is, whenever they like. */
+const Answer = ({ form, frame, thanks }: KeeperAnswer) => (
+  <section class="no-print" id="answer">
+    <h2>How is it now?</h2>
+    {thanks ? (
+      <p role="status">Thank you. The yard that cared for it has your answer.</p>
+    ) : (
+      <form method="post" action="#answer">
+        <p>The people who cared for it would like to know, once, after a season. One tap is enough.</p>
+        {form.problems.map((x) => (
+          <p role="alert">{x.message}</p>
+        ))}
+        <Fields form={form} frame={frame} of={FOLLOW_UP} show={['found', 'queenright']} />
+        <button class="button button-do" type="submit">
+          Tell them
+        </button>
+      </form>
+    )}
+  </section>
 )
 
 export const NoKeeperSheetPage = ({ built }: { built: Built }) => (

@@ -7,17 +7,22 @@ import {
   colonyPath,
   type Deps,
   type Env,
+  frameFor,
   page,
   signedIn,
+  typedIn,
   unknownColony,
 } from '../../app/index.ts'
 import { addressOf, originOf } from '../../app/node.ts'
 import type { Day } from '../../days.ts'
-import type { History } from '../../journal/index.ts'
+import type { FormState } from '../../forms/index.ts'
+import type { ColonyId } from '../../ids.ts'
+import type { History, Outcome } from '../../journal/index.ts'
 import { digestOf, newToken } from '../../people/node.ts'
 import { planOf } from '../../recovery/index.ts'
 import { beforeItLeaves, instantWords } from '../../words/index.ts'
 import { historyUntil } from '../letters/index.ts'
+import { followUpFrom, withFollowUp } from './follow-up-form.ts'
 import { KeeperMadePage, KeeperOpenPage, KeeperSheetPage, NoKeeperSheetPage } from './keeper-page.tsx'
 import { type KeeperSheet, keeperSheetOf } from './keeper-sheet.ts'
 
@@ -44,21 +49,66 @@ export function openKeeperSheet(deps: Deps): Hono<Env> {
   const { built } = deps.assets
   app.get('/keeper/:token', async (c) => {
     c.header('X-Robots-Tag', 'noindex, nofollow, noarchive')
+    const opened = open(c)
+    if (opened !== null) return show(c, opened, { typed: {}, problems: [] }, c.req.query('told') === '1')
+    return none(c)
+  })
+
+  // The new keeper's own answer, into the private record of the move. Nothing that was there can be read or changed here.
+  app.post('/keeper/:token', async (c) => {
+    const opened = open(c)
+    if (opened === null) return none(c)
+    const { id, outcome } = opened
+    if (outcome === null || outcome.what !== 'moved-out') return none(c)
+    const { today, units } = frameFor(c, deps)
+    const typed = await typedIn(c)
+    const read = followUpFrom(typed, { by: 'the new keeper', left: outcome.on, today, units })
+    if (!read.ok) return show(c, opened, { typed, problems: read.problems }, false)
+    const { records } = deps.store.after
+    const [last] = records.of(id)
+    const saved = records.save(id, last?.version ?? 0, withFollowUp(last?.record ?? {}, read.told), {
+      savedAt: deps.clock().toISOString(),
+      savedBy: 'the new keeper',
+    })
+    const busy = [{ field: '', message: 'Somebody saved at the same time: once more, please.' }]
+    if (!saved.ok) return show(c, opened, { typed, problems: busy }, false)
+    return c.redirect(`${c.req.path}?told=1#answer`, 303)
+  })
+  return app
+
+  /** The colony behind a secret address; null whatever is wrong with it. */
+  function open(c: AppContext): Opened | null {
     const now = deps.clock().toISOString()
-    const found = deps.store.after.letters.open(digestOf(c.req.param('token')), now, 'keeper')
+    const found = deps.store.after.letters.open(digestOf(c.req.param('token') ?? ''), now, 'keeper')
     const colony = found === null ? null : deps.store.colony(found.colony)
     const sheet =
       found === null || colony === null ? null : sheetOn(deps, found.colony, colony.history, found.asOf)
-    if (sheet !== null)
-      return page(
-        c,
-        <KeeperOpenPage sheet={sheet} yard={deps.store.settings.get('yardName')} built={built} />,
-      )
+    return colony === null || sheet === null
+      ? null
+      : { id: colony.summary.id, sheet, outcome: colony.history.outcome }
+  }
+
+  function show(c: AppContext, { sheet, outcome }: Opened, form: FormState, thanks: boolean) {
+    const answer = outcome?.what === 'moved-out' ? { form, frame: frameFor(c, deps), thanks } : null
+    const yard = deps.store.settings.get('yardName')
+    return page(
+      c,
+      <KeeperOpenPage sheet={sheet} yard={yard} built={built} answer={answer} />,
+      form.problems.length > 0 ? 422 : 200,
+    )
+  }
+
+  async function none(c: AppContext) {
     const wait = await deps.people.limits.guess(addressOf(c, deps.outside))
     if (wait > 0) c.header('Retry-After', String(wait))
     return page(c, <NoKeeperSheetPage built={built} />, wait > 0 ? 429 : 404)
-  })
-  return app
+  }
+}
+
+interface Opened {
+  id: ColonyId
+  sheet: KeeperSheet
+  outcome: Outcome | null
 }
 
 /** Signed in: the sheet of a colony, and an address for it. */

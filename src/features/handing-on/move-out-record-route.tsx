@@ -72,7 +72,11 @@ export function moveOutRecord(deps: Deps): Hono<Env> {
     const draft = recordDraft(typed, c.var.frame.units)
     if (draft.problems.length > 0) return show(c, typed, draft.problems)
     const base = Number(one(typed, 'base'))
-    const result = records.save(colony.summary.id, Number.isSafeInteger(base) ? base : 0, draft.raw, {
+    // The form asks neither what was told since nor whether somebody was asked.
+    const { followUps, askedOn } = records.of(colony.summary.id)[0]?.record ?? {}
+    const kept = { ...(followUps && { followUps }), ...(askedOn && { askedOn }) }
+    const content = { ...draft.raw, ...kept }
+    const result = records.save(colony.summary.id, Number.isSafeInteger(base) ? base : 0, content, {
       savedAt: deps.clock().toISOString(),
       savedBy: signedIn(c),
     })

@@ -9,9 +9,11 @@ interface ReadyProps {
   soon: SoonLine[]
   /** Customers' letters that it is time for. */
   letters: { tag: string; path: string }[]
+  /** Gone about a season ago, and nobody has told how they fare. */
+  ask: { tag: string; path: string }[]
 }
 
-export const ReadyPage = ({ frame, ready, soon, letters }: ReadyProps) => (
+export const ReadyPage = ({ frame, ready, soon, letters, ask }: ReadyProps) => (
   <Layout frame={frame} title="Handing on">
     <h1>Handing on</h1>
     <section class="section">
@@ -50,6 +52,19 @@ export const ReadyPage = ({ frame, ready, soon, letters }: ReadyProps) => (
         <p>Nobody has told the customer yet how they are. Write the letter about</p>
         <p class="tags">
           {letters.map((l) => (
+            <a class="tag tall" href={l.path}>
+              {l.tag}
+            </a>
+          ))}
+        </p>
+      </section>
+    )}
+    {ask.length === 0 ? null : (
+      <section class="section">
+        <h2>A season later: how are they?</h2>
+        <p>Ask the new keeper once; the review then knows what became of</p>
+        <p class="tags">
+          {ask.map((l) => (
             <a class="tag tall" href={l.path}>
               {l.tag}
             </a>

@@ -1,5 +1,6 @@
 import { Hono } from 'hono'
 import { colonyPath, type Deps, type Env, page } from '../../app/index.ts'
+import { asksForFollowUp } from '../../records/index.ts'
 import { lettersDue } from '../letters/index.ts'
 import { readyList } from './ready.ts'
 import { ReadyPage } from './ready-page.tsx'
@@ -18,6 +19,14 @@ export function handingOn(deps: Deps): Hono<Env> {
       <ReadyPage
         frame={c.var.frame}
         {...readyList(store.colonies({ open: true }), papers, today)}
+        ask={store.colonies({ open: false }).flatMap((s) => {
+          const { followUps = [], askedOn } = records.get(s.id) ?? {}
+          const gone = s.outcome === 'moved-out' ? s.closedOn : null
+          return gone !== null &&
+            asksForFollowUp({ movedOutOn: gone, followUps }, askedOn !== undefined, today)
+            ? [{ tag: s.tag, path: `${colonyPath(s)}/follow-up` }]
+            : []
+        })}
         letters={lettersDue(store, today).map((s) => ({ tag: s.tag, path: `${colonyPath(s)}/letter` }))}
       />,
     )

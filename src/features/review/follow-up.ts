@@ -1,24 +1,9 @@
 /** After they left: how moved-out colonies fared in their new home, as far as anybody has told. */
 
 import { type Day, daysBetween } from '../../days.ts'
+import type { MovedOut } from '../../records/index.ts'
 import { jeffreys, turnbull } from '../../statistics/index.ts'
 import { percent, percentRange } from '../../words/index.ts'
-
-/** What somebody told of a colony after it moved out. */
-export interface FollowUp {
-  /** The day for which it was told. */
-  on: Day
-  found: 'alive' | 'dead'
-  /** Whether it had a laying queen; absent: not told. */
-  queenright?: boolean
-  /** Of a dead colony: the day from which it was dead, where that is known. */
-  deadSince?: Day
-}
-
-export interface MovedOut {
-  movedOutOn: Day
-  followUps: readonly FollowUp[]
-}
 
 /** Days after moving out that are told first: one season, one year. */
 export const AFTER_DAYS = [90, 365] as const
@@ -80,16 +65,6 @@ function intervalOf(c: MovedOut, today: Day): { after: number; until: number | n
     ...alive.filter((d) => until === null || d < until),
   )
   return { after, until }
-}
-
-/** When the new keeper is asked, in days after moving out: once, when a season has passed. Nobody is asked a second time. */
-export const ASK_FROM = 90
-export const ASK_UNTIL = 120
-
-/** Whether a follow-up is asked for on a day. `asked`: it was before. */
-export function asksForFollowUp({ movedOutOn, followUps }: MovedOut, asked: boolean, today: Day): boolean {
-  const day = daysBetween(movedOutOn, today)
-  return !asked && day >= ASK_FROM && day <= ASK_UNTIL && !followUps.some((f) => f.on > movedOutOn)
 }
 
 /** Example: 'Of 18 colonies that moved out 90 days ago or more, 11 were heard of; an estimated 82 % of them were alive after 90 days (54 to 96 %).' */

@@ -12,6 +12,7 @@ import { Compared } from './compared.tsx'
 import { Counting } from './counting.tsx'
 import { Days } from './days-part.tsx'
 import { EarnedPart } from './earned-part.tsx'
+import { aliveAfterReading } from './follow-up.ts'
 import { Losing } from './losing.tsx'
 import { lossPhasesReading } from './loss-phases.ts'
 import { Money } from './money-part.tsx'
@@ -97,6 +98,17 @@ const Reviewed = (p: ReviewProps) => {
           <Chapter title="Years, yards, people and methods">
             <Compared {...p} />
           </Chapter>
+          {p.look.after.length === 0 ? null : (
+            <Chapter title="After they left">
+              {p.look.after.map((a) => (
+                <Reading>{aliveAfterReading(a)}</Reading>
+              ))}
+              <p class="small soft">
+                As new keepers told, at their sheet’s address or when asked. Those nobody heard of count for
+                nothing.
+              </p>
+            </Chapter>
+          )}
           <Chapter title="Queens, and days in the yard">
             <Recovery {...p} />
             <Stays {...p} />

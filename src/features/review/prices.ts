@@ -1,7 +1,7 @@
-/** What customers paid and what colonies brought, from removal sheets and move-out records. Private. */
+/** What customers paid, what colonies brought and how they fared later, from sheets and records. Private. */
 
 import type { ColonyId } from '../../ids.ts'
-import type { Sheet } from '../../records/index.ts'
+import type { MovedOut, Sheet } from '../../records/index.ts'
 import type { Store } from '../../store/index.ts'
 import type { Prices } from './view.ts'
 
@@ -21,4 +21,10 @@ export function pricesIn({ removals, after }: Pick<Store, 'removals' | 'after'>)
   }
   const records = after.records.all()
   return (id) => ({ job: jobs.get(id) ?? null, colony: records.get(id)?.price ?? null })
+}
+
+/** What was told of colonies after they moved out. */
+export function toldIn({ after }: Pick<Store, 'after'>): (id: ColonyId) => MovedOut['followUps'] {
+  const records = after.records.all()
+  return (id) => records.get(id)?.followUps ?? []
 }

@@ -8,7 +8,7 @@ import { choiceIn } from './choice-form.ts'
 import { REVIEW_CSV, type ReviewCsv } from './csv.ts'
 import { ReviewPage } from './page.tsx'
 import { nameIn, type ReviewProps } from './part-props.ts'
-import { pricesIn } from './prices.ts'
+import { pricesIn, toldIn } from './prices.ts'
 import { reviewRecords } from './records.ts'
 import { SeasonReport } from './season-report.tsx'
 import { reviewView } from './view.ts'
@@ -28,7 +28,7 @@ export function review(deps: Deps): Hono<Env> {
       heatLimitC: protocol.heatLimitC,
       hemisphere: hemisphereOf(frame.zone),
       protocol,
-      ...(frame.may('see-private') ? { prices: pricesIn(deps.store) } : {}),
+      ...(frame.may('see-private') ? { prices: pricesIn(deps.store), told: toldIn(deps.store) } : {}),
     }
     const records = recordsOf(frame.zone)
     const { choice, problems } = choiceIn(new URL(c.req.url).searchParams, frame.today)

@@ -3,6 +3,7 @@
 import type { Day } from '../../days.ts'
 import type { ColonyId } from '../../ids.ts'
 import type { History } from '../../journal/index.ts'
+import type { MovedOut } from '../../records/index.ts'
 import type { Protocol } from '../../recovery/index.ts'
 import {
   asLost,
@@ -24,6 +25,7 @@ import { type ShareAlive, shareAlive, type TypeOnDay, typesOnDay } from './compa
 import { type Findings, goesWithLosing } from './factors.ts'
 import type { ColonyFacts } from './facts.ts'
 import { type Fates, fatesOf } from './fates.ts'
+import { AFTER_DAYS, type AliveAfter, aliveAfter } from './follow-up.ts'
 import { historyUntil } from './history-until.ts'
 import { type Earned, earnedByType, jobOf, type Rates } from './job-money.ts'
 import { type LossPhases, lossPhases } from './loss-phases.ts'
@@ -86,6 +88,8 @@ export interface ReviewView {
   lossPhases: LossPhases
   /** Years, yards, people, methods and heat beside each other. */
   compared: Comparison[]
+  /** How those that moved out fared, by days after; empty where nothing was looked at. */
+  after: AliveAfter[]
 }
 
 /** What the customer paid for a job and what the colony brought; null where it is not known. */
@@ -100,6 +104,8 @@ export interface ReviewViewOptions extends CohortOptions {
   prices?: (id: ColonyId) => Prices
   /** What work and days cost; nothing is reckoned for them when left out. */
   rates?: Rates
+  /** What was told of a colony after it moved out; left out: nothing is looked at. */
+  told?: (id: ColonyId) => MovedOut['followUps']
 }
 
 /** Groups drawn when none were asked for, and at most: more lines than these cannot be told apart. */
@@ -147,6 +153,7 @@ export function reviewView(
     money: moneyOf(histories),
     earned: earnedOf(taken, options, asOf),
     lossPhases: lossPhases(histories, asOf, options.protocol),
+    after: afterOf(taken, options, asOf),
     compared: COMPARED.map((by) => compareBy(colonies, asOf, by, { ...options, unitedIsLoss })),
   }
 }
@@ -157,6 +164,16 @@ function earnedOf(taken: readonly ColonyRecord[], { prices, rates }: ReviewViewO
   if (prices === undefined) return []
   const jobs = taken.flatMap(({ id, history }) => jobOf(history, asOf, prices(id)) ?? [])
   return earnedByType(jobs, rates ?? NO_RATES)
+}
+
+function afterOf(taken: readonly ColonyRecord[], { told }: ReviewViewOptions, asOf: Day): AliveAfter[] {
+  if (told === undefined) return []
+  const moved = taken.flatMap(({ id, facts: { outcome } }): MovedOut[] =>
+    outcome?.what === 'moved-out' && outcome.on !== null && outcome.on <= asOf
+      ? [{ movedOutOn: outcome.on, followUps: told(id) }]
+      : [],
+  )
+  return AFTER_DAYS.map((days) => aliveAfter(moved, asOf, days))
 }
 
 function groupsIn(colonies: readonly ColonyFacts[], choice: Choice, options: CohortOptions): Group[] {

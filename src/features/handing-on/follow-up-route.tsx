@@ -1,0 +1,93 @@
+import { Hono } from 'hono'
+import {
+  type AppContext,
+  colonyIn,
+  colonyPath,
+  type Deps,
+  type Env,
+  formPage,
+  signedIn,
+  typedIn,
+  unknownColony,
+} from '../../app/index.ts'
+import type { FieldProblem, Typed } from '../../forms/index.ts'
+import { asksForFollowUp, type MoveRecord } from '../../records/index.ts'
+import { dayWords } from '../../words/index.ts'
+import { followUpFrom, followUpWords, withFollowUp } from './follow-up-form.ts'
+import { FollowUpPage } from './follow-up-page.tsx'
+
+/** How a colony that moved out fares: shown, one more answer saved, or noted that the keeper was asked. */
+export function followUp(deps: Deps): Hono<Env> {
+  const app = new Hono<Env>()
+  const { records } = deps.store.after
+
+  const goneIn = (c: AppContext) => {
+    const colony = colonyIn(c, deps.store)
+    const summary = colony?.summary
+    return summary?.outcome === 'moved-out' && summary.closedOn !== null
+      ? { summary, left: summary.closedOn }
+      : null
+  }
+  const show = (c: AppContext, typed: Typed, problems: FieldProblem[]) => {
+    const gone = goneIn(c)
+    if (gone === null) return unknownColony(c, deps, c.req.param('tag') ?? '')
+    const { today } = c.var.frame
+    const record: MoveRecord = records.of(gone.summary.id)[0]?.record ?? {}
+    const { phone, email } = record.buyer ?? {}
+    return formPage(
+      c,
+      <FollowUpPage
+        frame={c.var.frame}
+        form={{ typed, problems }}
+        tag={gone.summary.tag}
+        path={colonyPath(gone.summary)}
+        left={`Moved out ${dayWords(gone.left, today)}.`}
+        told={(record.followUps ?? []).map((f) => followUpWords(f, (day) => dayWords(day, today)))}
+        reach={[
+          ...(phone === undefined
+            ? []
+            : [{ href: `tel:${phone.replaceAll(/[^+\d]/g, '')}`, words: `Call ${phone}` }]),
+          ...(email === undefined ? [] : [{ href: `mailto:${email}`, words: 'Write a mail' }]),
+        ]}
+        mayAsk={asksForFollowUp(
+          { movedOutOn: gone.left, followUps: record.followUps ?? [] },
+          record.askedOn !== undefined,
+          today,
+        )}
+      />,
+      problems.length > 0,
+    )
+  }
+  const save = (c: AppContext, change: (record: MoveRecord) => MoveRecord) => {
+    const gone = goneIn(c)
+    if (gone === null) return unknownColony(c, deps, c.req.param('tag') ?? '')
+    const [last] = records.of(gone.summary.id)
+    const saved = records.save(gone.summary.id, last?.version ?? 0, change(last?.record ?? {}), {
+      savedAt: deps.clock().toISOString(),
+      savedBy: signedIn(c),
+    })
+    if (!saved.ok)
+      return show(
+        c,
+        {},
+        'problems' in saved
+          ? saved.problems
+          : [{ field: '', message: 'Somebody saved at the same time: once more, please.' }],
+      )
+    return c.redirect(`${colonyPath(gone.summary)}/follow-up`, 303)
+  }
+
+  app.get('/colony/:tag/follow-up', (c) => show(c, { on: [c.var.frame.today] }, []))
+  app.post('/colony/:tag/follow-up', async (c) => {
+    const gone = goneIn(c)
+    if (gone === null) return unknownColony(c, deps, c.req.param('tag'))
+    const { today, units } = c.var.frame
+    const typed = await typedIn(c)
+    const read = followUpFrom(typed, { by: signedIn(c), left: gone.left, today, units })
+    return read.ok ? save(c, (record) => withFollowUp(record, read.told)) : show(c, typed, read.problems)
+  })
+  app.post('/colony/:tag/follow-up/asked', (c) =>
+    save(c, (record) => ({ ...record, askedOn: c.var.frame.today })),
+  )
+  return app
+}
