@@ -195,7 +195,9 @@ const PartSection = ({
   part === p.open?.part ? (
     <section class="section removal-part removal-now" id="now">
       <h2 id={part}>{PART_WORDS[part]}</h2>
-      {part === 'work' || part === 'check' ? <FirstCheck sheet={p.sheet} /> : null}
+      {part === 'check' || (part === 'work' && p.sheet.work.openedAt === undefined) ? (
+        <FirstCheck sheet={p.sheet} />
+      ) : null}
       {p.clash === null ? null : <ClashNotice clash={p.clash} />}
       <ProblemSummary
         form={p.open.form}
@@ -210,12 +212,7 @@ const PartSection = ({
       <details>
         <summary>
           <h2>{PART_WORDS[part]}</h2>
-          <span class="soft">
-            {facts
-              .slice(0, 2)
-              .map(([, value]) => value)
-              .join(' · ')}
-          </span>
+          <span class="soft">{inShort(part, facts, p.sheet)}</span>
         </summary>
         <dl class="sheet-facts">
           {facts.map(([label, value]) => (
@@ -226,27 +223,36 @@ const PartSection = ({
           ))}
         </dl>
         <Pictures ids={photos} />
+        {part === 'agreement' && p.sheet.agreement.signature !== undefined ? (
+          <SignatureView signature={p.sheet.agreement.signature} today={p.frame.today} />
+        ) : null}
+        {p.older !== null ? null : <Ways part={part} {...p} />}
       </details>
-      {part === 'agreement' && p.sheet.agreement.signature !== undefined ? (
-        <SignatureView signature={p.sheet.agreement.signature} today={p.frame.today} />
-      ) : null}
-      {p.older !== null ? null : (
-        <p>
-          <a class="tall" href={`${p.path}/${part}#now`}>
-            Change<span class="unseen"> {PART_WORDS[part].toLowerCase()}</span>
-          </a>
-          {part === 'agreement' ? (
-            <>
-              {' · '}
-              <a class="tall" href={`${p.path}/sign`}>
-                {p.sheet.agreement.signature === undefined ? 'Read and sign' : 'Read what was signed'}
-              </a>
-            </>
-          ) : null}
-        </p>
-      )}
     </section>
   )
+
+/** The first facts of a part, and of an agreement that it is signed. */
+const inShort = (part: Part, facts: readonly (readonly [string, string])[], sheet: Sheet): string => {
+  const signed = part === 'agreement' && sheet.agreement.signature !== undefined
+  const said = facts.slice(0, signed ? 1 : 2).map(([, value]) => value)
+  return [...(signed ? ['signed'] : []), ...said].join(' · ')
+}
+
+const Ways = ({ part, path, sheet }: RemovalProps & { part: Part }) => (
+  <p>
+    <a class="tall" href={`${path}/${part}#now`}>
+      Change<span class="unseen"> {PART_WORDS[part].toLowerCase()}</span>
+    </a>
+    {part === 'agreement' ? (
+      <>
+        {' · '}
+        <a class="tall" href={`${path}/sign`}>
+          {sheet.agreement.signature === undefined ? 'Read and sign' : 'Read what was signed'}
+        </a>
+      </>
+    ) : null}
+  </p>
+)
 
 const Pictures = ({ ids }: { ids: readonly string[] }) =>
   ids.length === 0 ? null : (
