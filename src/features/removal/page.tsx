@@ -357,7 +357,7 @@ const Buttons = ({ part, page: p }: { part: Part; page: RemovalProps }) => {
         </button>
       </>
     )
-  const toIntake = part === 'work' && p.sheet.work.openedAt !== undefined && p.colonies.length === 0
+  const toIntake = part === 'work' && p.sheet.work.boxedAt !== undefined && p.colonies.length === 0
   return (
     <>
       <button class={toIntake ? 'button' : 'button button-do'} type="submit">
