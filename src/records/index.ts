@@ -24,6 +24,7 @@ export {
   CALLED_ABOUT,
   CALLERS,
   type CallBack,
+  type Check,
   CLEANED,
   CLOSED_UP,
   callBack,

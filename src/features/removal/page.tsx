@@ -1,5 +1,6 @@
 /** One removal on one page that grows: what is unmet, the part that is next as a form, the others as what they say. */
 
+import { daysBetween } from '../../days.ts'
 import { type FormState, one, ProblemSummary } from '../../forms/index.ts'
 import { type Frame, Layout } from '../../parts/index.ts'
 import type { Sheet } from '../../records/index.ts'
@@ -110,7 +111,7 @@ const Head = (p: RemovalProps) => {
   )
 }
 
-const Came = ({ colonies, path, sheet, stage }: RemovalProps) => {
+const Came = ({ colonies, path, sheet, stage, frame }: RemovalProps) => {
   if (colonies.length === 0) return null
   return (
     <>
@@ -126,8 +127,32 @@ const Came = ({ colonies, path, sheet, stage }: RemovalProps) => {
         ))}
         . <a href={`${path}/intake`}>Log another box from this job</a>
       </p>
+      <LetterOffer colonies={colonies} sheet={sheet} today={frame.today} />
       {stage === 'boxed' ? <LeftToClose left={leftToClose(sheet)} path={path} /> : null}
     </>
+  )
+}
+
+/** Days from the removal on which the customer's letter is offered here (src/features/letters/due.ts says to whom it is due). */
+const LETTER_DAYS = { from: 30, to: 60 }
+
+const LetterOffer = ({
+  colonies,
+  sheet,
+  today,
+}: Pick<RemovalProps, 'colonies' | 'sheet'> & { today: string }) => {
+  const on = sheet.work.on ?? sheet.job.plannedOn
+  const days = on === undefined ? 0 : daysBetween(on, today)
+  if (days < LETTER_DAYS.from || days > LETTER_DAYS.to) return null
+  return (
+    <p>
+      Day {days}: tell the customer how they are.{' '}
+      {colonies.map((c) => (
+        <a class="tall" href={`${c.path}/letter`}>
+          Letter about {c.tag}
+        </a>
+      ))}
+    </p>
   )
 }
 
