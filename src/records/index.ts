@@ -33,6 +33,7 @@ export {
   CALLED_ABOUT,
   CALLERS,
   type CallBack,
+  type Check,
   CLEANED,
   CLOSED_UP,
   callBack,

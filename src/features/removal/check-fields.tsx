@@ -17,6 +17,7 @@ export const CheckFields = (p: PartFieldsProps) => {
     <>
       <Fields {...p} of={PART_FIELDS.check} show={[cut ? ['hottestC', 'cutMm'] : 'hottestC']} />
       {cut ? <Fields {...p} of={PART_FIELDS.check} show={['vacuum']} /> : null}
+      <input type="hidden" name="shownOn" value={p.frame.today} />
       <Checklist {...p} />
       <Folded legend="Forecast by the hour" form={p.form} fields={HOURS}>
         <Fields {...p} of={PART_FIELDS.check} show={[['on', 'from', 'until']]} />

@@ -96,9 +96,10 @@ export const RemovalErasePage = ({ frame, path, name, versions, colonies }: Eras
         year. Sooner only if you delete them in the folder of backups.
       </li>
       <li>
-        Copies made before an upgrade, exports, downloaded backups, mails and paper stay until you delete
-        them.
+        Copies made before an upgrade or streamed elsewhere, exports, downloaded backups, mails and paper stay
+        until you delete them.
       </li>
+      <li>A backup that is gone back to brings it back: erase it again then.</li>
     </ul>
     <form method="post" action={`${path}/erase`}>
       <div class="save">

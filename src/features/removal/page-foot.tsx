@@ -44,24 +44,29 @@ export const Papers = ({ path, older, stage, callBacks }: RemovalProps) =>
           </ul>
         </>
       )}
-      <div class="buttons">
-        {isOver(stage) ? (
+      {isOver(stage) ? (
+        <div class="buttons">
           <a class="button" href={`${path}/call-back`}>
             They called again
           </a>
-        ) : null}
-        <a class="button" href={`${path}/print?what=job`}>
-          Print the job sheet
-        </a>
-        <a class="button" href={`${path}/print?what=agreement`}>
-          Print the agreement
-        </a>
-        {isOver(stage) ? null : (
-          <a class="button" href={`${path}/end`}>
-            It ends without a removal
+        </div>
+      ) : null}
+      <details class="caution">
+        <summary>Print it{isOver(stage) ? '' : ', or end it without a removal'}</summary>
+        <div class="buttons">
+          <a class="button" href={`${path}/print?what=job`}>
+            Print the job sheet
           </a>
-        )}
-      </div>
+          <a class="button" href={`${path}/print?what=agreement`}>
+            Print the agreement
+          </a>
+          {isOver(stage) ? null : (
+            <a class="button" href={`${path}/end`}>
+              It ends without a removal
+            </a>
+          )}
+        </div>
+      </details>
     </section>
   )
 

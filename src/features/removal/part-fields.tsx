@@ -43,9 +43,7 @@ export const CallFields = ({ types, ...p }: Pick<PartFieldsProps, 'form' | 'fram
       />
     </Group>
     <Group legend="Who and where">
-      <p class="hint">
-        Private: helpers see none of it. Name and address go into the intake, as where the colony came from.
-      </p>
+      <p class="hint">Private: helpers see none of it. Name and address go into the intake.</p>
       <Fields {...p} of={PART_FIELDS.job} show={[['name', 'phone'], 'address', ['plannedOn', 'plannedAt']]} />
     </Group>
     <Folded legend="Photos, e-mail, the way in, and more" form={p.form} fields={LATER}>

@@ -11,6 +11,7 @@ import {
 } from '../../app/index.ts'
 import { daysBetween } from '../../days.ts'
 import { type FieldProblem, one, type Typed } from '../../forms/index.ts'
+import type { Check } from '../../records/index.ts'
 import { timeIn } from '../../time-of-day.ts'
 import { CallPage } from './call-page.tsx'
 import { decide } from './decide-form.ts'
@@ -137,7 +138,7 @@ function savePart(
   if (clash !== null) return showSheet(c, deps, saved, { part, typed, clash })
   if (part === 'check' && sheet.check.on === undefined)
     sheet.check = { ...sheet.check, on: sheet.job.plannedOn ?? c.var.frame.today }
-  if (part === 'check') sheet.check = { ...sheet.check, doneOn: c.var.frame.today }
+  if (part === 'check') sheet.check = ticked(sheet.check, one(typed, 'shownOn'), c.var.frame.today)
 
   const barred = opens ? barredFrom(c, deps, sheet) : null
   // Not opened, but how hot it is stays: a second person signs for exactly that.
@@ -160,6 +161,13 @@ function savePart(
   }
   return c.redirect(nextAfter(saved.path, part, one(typed, 'next')), 303)
 }
+
+/** What was ticked, and the day it is so: a form that lay open over night says nothing of today. */
+const ticked = (check: Check, shownOn: string, today: string): Check => ({
+  ...check,
+  ...(shownOn === '' || shownOn === today ? {} : { done: [] }),
+  doneOn: today,
+})
 
 /** The same form again, over what has just been saved. */
 function again(

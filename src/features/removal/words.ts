@@ -59,7 +59,7 @@ export const BEHIND_IT: Choice[] = [
   LOOKED_NONE,
   ...choices(BEHIND, {
     electric: 'Electric wires',
-    'electric-in-cut': ['Wires in the cut', 'in its way, live'],
+    'electric-in-cut': 'Live wires in the cut',
     gas: 'Gas pipe',
     water: 'Water pipe',
     flue: 'Flue or duct',

@@ -1,0 +1,127 @@
+/** The part that is open as a form, with what goes before it and the buttons under it. */
+
+import { type FormState, one, ProblemSummary } from '../../forms/index.ts'
+import { FirstCheck } from './cautions.tsx'
+import { partLabel } from './form.ts'
+import type { RemovalProps } from './page.tsx'
+import { ClashNotice } from './page-foot.tsx'
+import { PartFields } from './part-fields.tsx'
+import type { Part } from './stage.ts'
+import { SecondForm } from './unmet.tsx'
+import { DECIDE, PART_WORDS } from './words.ts'
+
+/** See the file's comment. */
+export const OpenPart = ({ part, form, page: p }: { part: Part; form: FormState; page: RemovalProps }) => (
+  <section class="section removal-part removal-now" id="now">
+    <h2 id={part}>{PART_WORDS[part]}</h2>
+    {part === 'check' || (part === 'work' && p.sheet.work.openedAt === undefined) ? (
+      <FirstCheck sheet={p.sheet} />
+    ) : null}
+    {p.clash === null ? null : <ClashNotice clash={p.clash} />}
+    <ProblemSummary form={form} labels={(field) => partLabel(part, field) || partLabel('decision', field)} />
+    {part === 'work' ? <Start {...p} /> : null}
+    {part === 'work' ? <Boxed {...p} /> : null}
+    <PartForm part={part} form={form} page={p} />
+  </section>
+)
+
+/** Over the limit when work starts: a second person, or a cooler hour. */
+const Start = ({ start, sheet, frame, path, refused }: RemovalProps) =>
+  start.state !== 'unmet' || sheet.work.openedAt !== undefined ? null : (
+    <div class="notice notice-late">
+      <p>{start.why}</p>
+      <SecondForm
+        item="heat-at-start"
+        of={start.why}
+        frame={frame}
+        path={path}
+        form={refused?.id === 'heat-at-start' ? refused.form : null}
+      />
+    </div>
+  )
+
+/** The box is shut: the intake can be logged at once, and the place closed up before or after it. */
+const Boxed = ({ sheet, colonies, path }: RemovalProps) =>
+  sheet.work.boxedAt === undefined || colonies.length > 0 ? null : (
+    <p>
+      Boxed at {sheet.work.boxedAt}.{' '}
+      <a class="button button-do" href={`${path}/intake`}>
+        Log the intake
+      </a>
+    </p>
+  )
+
+const PartForm = ({ part, form, page: p }: { part: Part; form: FormState; page: RemovalProps }) => (
+  <form
+    method="post"
+    action={`${p.path}/${part}`}
+    id="entry-form"
+    enctype={part === 'job' || part === 'site' || part === 'work' ? 'multipart/form-data' : undefined}
+    novalidate
+  >
+    <input type="hidden" name="version" value={one(form.typed, 'version')} />
+    <PartFields
+      part={part}
+      form={form}
+      frame={p.frame}
+      sheet={p.sheet}
+      types={p.types}
+      currency={p.currency}
+    />
+    <div class="save">
+      <Buttons part={part} page={p} />
+    </div>
+  </form>
+)
+
+/** Save, and what comes next with it: one tap does both. */
+const Buttons = ({ part, page: p }: { part: Part; page: RemovalProps }) => {
+  if (p.clash !== null)
+    return (
+      <button class="button button-do" type="submit">
+        Save mine over theirs
+      </button>
+    )
+  if (part === 'check')
+    return (
+      <>
+        {DECIDE.map((d) => (
+          <button
+            class={d.value === 'go' ? 'button button-do' : 'button'}
+            type="submit"
+            name="is"
+            value={d.value}
+          >
+            {d.label}
+          </button>
+        ))}
+        <button class="button button-plain" type="submit">
+          Save only
+        </button>
+      </>
+    )
+  if (part === 'agreement' && p.sheet.agreement.signature === undefined)
+    return (
+      <>
+        <button class="button button-do" type="submit" name="next" value="sign">
+          Save, read and sign
+        </button>
+        <button class="button button-plain" type="submit">
+          Save only
+        </button>
+      </>
+    )
+  const toIntake = part === 'work' && p.sheet.work.boxedAt !== undefined && p.colonies.length === 0
+  return (
+    <>
+      <button class={toIntake ? 'button' : 'button button-do'} type="submit">
+        Save
+      </button>
+      {toIntake ? (
+        <button class="button button-do" type="submit" name="next" value="intake">
+          Save and log the intake
+        </button>
+      ) : null}
+    </>
+  )
+}
