@@ -40,6 +40,7 @@ import { ROUND_PAGES } from '../features/phone-features.ts'
 import { settings } from '../features/protocol/index.ts'
 import { protocol } from '../features/protocol/node.ts'
 import { rates } from '../features/rates/node.ts'
+import { leftBehind, refusedEntries } from '../features/refused/index.ts'
 import { removalIntake, removalSteps, removals, removalTerms } from '../features/removal/index.ts'
 import { removalSign } from '../features/removal/node.ts'
 import { review } from '../features/review/node.ts'
@@ -69,6 +70,8 @@ const ROUTES: Feature[] = [
   sheetEntry,
   calendar,
   entries,
+  leftBehind,
+  refusedEntries,
   offline,
   photos,
   settings,

@@ -34,6 +34,8 @@ export interface Waiting {
   keptAt: string
   /** Times it was handed to the network. After the first, the server may have it without our knowing. */
   tries: number
+  /** The server has a copy for the beekeeper's list: somebody else is signed in here, who may not send it. */
+  handedOver?: boolean
   /** Why the server would not have it; null while it waits. */
   refused: Problem[] | null
 }

@@ -6,6 +6,7 @@
 import type { RoundBundle, RoundViewer } from '../features/offline/index.ts'
 import { ask, type Fetch } from './asking.ts'
 import type { RoundHead } from './database.ts'
+import { handOver } from './hand-over.ts'
 import type { Memory } from './memory.ts'
 import { isBundle, keepRound, sinceOf, viewerIn } from './round-store.ts'
 import { type Ended, send as sendAll } from './sender.ts'
@@ -51,7 +52,9 @@ export function lineOf(
     const moved = (): void => {
       changed().catch((error: unknown) => parts.report(error, 'outbox'))
     }
-    return on((db) => sendAll({ db, fetch: parts.fetch, now: parts.now, viewer, moved }))
+    const ended = await on((db) => sendAll({ db, fetch: parts.fetch, now: parts.now, viewer, moved }))
+    if (ended === 'done') await on((db) => handOver({ db, fetch: parts.fetch, viewer }))
+    return ended
   }
 
   // The round first: asking for it shows whether there is signal and who is signed in. An entry that is handed to a dead

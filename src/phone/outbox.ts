@@ -47,6 +47,10 @@ export const tried = (db: Database, n: number): Promise<void> =>
 export const refuse = (db: Database, n: number, problems: Problem[]): Promise<void> =>
   change(db, n, (w) => ({ ...w, refused: problems }))
 
+/** The server has a copy, for somebody to ask about. */
+export const handedOver = (db: Database, n: number): Promise<void> =>
+  change(db, n, (w) => ({ ...w, handedOver: true }))
+
 /** To be sent again as it is. */
 export const sendAgain = (db: Database, n: number): Promise<void> =>
   change(db, n, (w) => ({ ...w, refused: null }))

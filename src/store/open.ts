@@ -27,6 +27,7 @@ import { type Projections, projectionsOf } from './projections.ts'
 import { protocolsOf } from './protocols.ts'
 import { queriesOf } from './queries.ts'
 import { type Recent, recentOf } from './recent.ts'
+import { refusedOf } from './refused.ts'
 import { removalsOf } from './removals.ts'
 import { rulesStamp } from './rules-stamp.ts'
 import { settingsOf } from './settings.ts'
@@ -159,6 +160,7 @@ function assemble(connection: Connection): { store: Store; projections: Projecti
     protocols: protocolsOf({ connection, journal, projections, settings: unplanned }),
     removals: removalsOf(connection),
     after: { letters: lettersOf(connection), records: moveRecordsOf(connection) },
+    refused: refusedOf(connection),
     imports: importsOf(connection, (raw, context) => store.append(raw, context)),
     together: connection.write,
     rebuild: (today) => ({ colonies: projections.rebuild(today), entries: journal.count() }),

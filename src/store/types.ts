@@ -10,6 +10,7 @@ import type { Joined } from './joined.ts'
 import type { Letters } from './letters.ts'
 import type { MoveRecords } from './move-records.ts'
 import type { Protocols } from './protocols.ts'
+import type { Refused } from './refused.ts'
 import type { Removals } from './removals.ts'
 import type { Settings } from './settings.ts'
 
@@ -173,6 +174,8 @@ export interface Store extends Repository {
   /** Removal sheets: private. */
   removals: Removals
   after: After
+  /** What phones sent and the journal would not have. */
+  refused: Refused
   /** Colonies from spreadsheets. */
   imports: ColonyImports
   /** Runs several appends as one durable transaction: one wait for the disk. What throws undoes all of them. */
