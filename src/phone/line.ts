@@ -5,9 +5,11 @@
  */
 import type { RoundBundle, RoundViewer } from '../features/offline/index.ts'
 import { ask, type Fetch } from './asking.ts'
+import { clockOff, yardDay } from './clock.ts'
 import type { RoundHead } from './database.ts'
 import { handOver } from './hand-over.ts'
 import type { Memory } from './memory.ts'
+import { dayRight, doubtDay } from './outbox.ts'
 import { isBundle, keepRound, sinceOf, viewerIn } from './round-store.ts'
 import { type Ended, send as sendAll } from './sender.ts'
 
@@ -46,12 +48,31 @@ export function lineOf(
     return viewer
   }
 
+  /** What is to go from a phone whose day is not the yard's is asked about, unless it is of the yard's own day. */
+  async function lookAtDays(viewer: RoundViewer): Promise<void> {
+    const { head, waiting } = await snapshot()
+    if (head === null) return
+    const off = clockOff(head, parts.now())
+    const today = yardDay(head, parts.now())
+    const own = waiting.filter((w) => w.owner.id === viewer.id && w.refused === null)
+    const right = own.filter((w) => w.clock !== undefined && w.entry.on === today)
+    // What was looked at before, or was sent before, is not asked about again.
+    const doubted =
+      off === null
+        ? []
+        : own.filter((w) => w.clock === undefined && w.tries === 0 && !w.dayRight && w.entry.on !== today)
+    for (const w of right) await on((db) => dayRight(db, w.n))
+    for (const w of doubted) if (off !== null) await on((db) => doubtDay(db, w.n, off))
+    if (right.length + doubted.length > 0) await changed()
+  }
+
   async function sendWaiting(viewer: RoundViewer): Promise<Ended> {
     const { waiting } = await snapshot()
     if (waiting.length === 0) return 'done'
     const moved = (): void => {
       changed().catch((error: unknown) => parts.report(error, 'outbox'))
     }
+    await lookAtDays(viewer)
     const ended = await on((db) => sendAll({ db, fetch: parts.fetch, now: parts.now, viewer, moved }))
     if (ended === 'done') await on((db) => handOver({ db, fetch: parts.fetch, viewer }))
     return ended

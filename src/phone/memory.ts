@@ -3,6 +3,7 @@
 import type { Day } from '../days.ts'
 import type { RoundColony } from '../features/offline/index.ts'
 import type { PhoneState } from '../parts/index.ts'
+import { clockOff } from './clock.ts'
 import { connectionOf, type On } from './connection.ts'
 import type { Database, RoundHead, Waiting } from './database.ts'
 import { all } from './outbox.ts'
@@ -44,6 +45,7 @@ export interface Memory {
 export function memoryOf(
   open: (onGone: () => void) => Promise<Database>,
   tell: (state: PhoneState) => void,
+  now: () => Date,
 ): Memory {
   let known: Promise<Snapshot> | null = null
   let made: { key: unknown[]; repository: PhoneBook } | null = null
@@ -64,7 +66,11 @@ export function memoryOf(
   }
 
   async function state(): Promise<PhoneState> {
-    return { ...stateOf(await snapshot()), signIn: standing.signIn, reached: standing.reached !== false }
+    return {
+      ...stateOf(await snapshot(), now()),
+      signIn: standing.signIn,
+      reached: standing.reached !== false,
+    }
   }
 
   const tellAll = async (): Promise<void> => tell(await state())
@@ -113,7 +119,10 @@ const read = async (db: Database): Promise<Snapshot> => {
   return { birth: name, ...round, colonies: round.head === null ? [] : colonies, waiting }
 }
 
-function stateOf({ birth, head, waiting }: Snapshot): Omit<PhoneState, 'signIn' | 'reached'> {
+function stateOf(
+  { birth, head, colonies, waiting }: Snapshot,
+  now: Date,
+): Omit<PhoneState, 'signIn' | 'reached'> {
   const refused = waiting.filter((w) => w.refused !== null).length
   return {
     birth,
@@ -123,5 +132,7 @@ function stateOf({ birth, head, waiting }: Snapshot): Omit<PhoneState, 'signIn' 
     lastKept: waiting.at(-1)?.keptAt ?? null,
     newsAt: head?.newsAt ?? '',
     fetchedAt: head?.fetchedAt ?? null,
+    boxes: colonies.length,
+    clock: clockOff(head, now),
   }
 }
