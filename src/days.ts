@@ -76,6 +76,21 @@ export const shift = (s: Span, earliest: number, likely = earliest, latest = lik
   latest: addDays(s.latest, latest),
 })
 
+/** Asking Intl takes half a millisecond, and every request reads the zone. Only names that exist are remembered. */
+const zones = new Set<string>()
+
+/** Whether this machine knows a time zone by that name (IANA). */
+export function isZone(name: string): boolean {
+  if (zones.has(name)) return true
+  try {
+    new Intl.DateTimeFormat('en', { timeZone: name })
+    zones.add(name)
+    return true
+  } catch {
+    return false
+  }
+}
+
 /** The calendar day in a time zone (IANA name) at an instant. Throws RangeError for a zone that does not exist. */
 export function dayIn(zone: string, instant: Date): Day {
   const there = new TZDate(instant, zone)

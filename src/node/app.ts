@@ -43,6 +43,7 @@ import { ROUND_PAGES } from '../features/phone-features.ts'
 import { settings } from '../features/protocol/index.ts'
 import { protocol } from '../features/protocol/node.ts'
 import { rates } from '../features/rates/node.ts'
+import { leftBehind, refusedEntries } from '../features/refused/index.ts'
 import { removalTerms } from '../features/removal/index.ts'
 import { removalErase, removalSync, signedText } from '../features/removal/node.ts'
 import { review } from '../features/review/node.ts'
@@ -87,6 +88,8 @@ const ROUTES: Feature[] = [
   sheetEntry,
   calendar,
   entries,
+  leftBehind,
+  refusedEntries,
   offline,
   photos,
   settings,

@@ -1,3 +1,5 @@
+import { type Day, inWords } from '../days.ts'
+
 /** How it stands with what a phone keeps, as the worker reports it to every page. */
 export interface PhoneState {
   /** Name of the database, made when it was. Another one than before: the browser threw the old one away. */
@@ -16,9 +18,23 @@ export interface PhoneState {
   newsAt: string
   /** When the round was last brought up to date. UTC, ISO; null when the phone has none. */
   fetchedAt: string | null
+  /** Boxes whose journals are kept here. */
+  boxes: number
+  /** The phone’s day is another than the yard’s; null where it is the same, or that cannot be told. */
+  clock: ClockOff | null
   /** The server answered the last time it was asked, if it was. */
   reached: boolean
 }
+
+/** Two days that should be one. */
+export interface ClockOff {
+  phone: Day
+  yard: Day
+}
+
+/** 'This phone says Sun 7 Jun; in the yard it is Wed 10 Jun. …' */
+export const clockWords = ({ phone, yard }: ClockOff): string =>
+  `This phone says ${inWords(phone)}; in the yard it is ${inWords(yard)}. Set its date and time right before you write anything down, and look at the day of what you have written.`
 
 /** What a page asks of the worker. */
 export type Ask =

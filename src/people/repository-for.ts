@@ -36,6 +36,7 @@ export function storeFor(role: Role, store: Store): Store {
     ...store,
     ...repositoryFor(role, store),
     load: only('safekeeping', store.load, () => refusal('safekeeping')),
+    refused: only('correct-any', store.refused, { ...store.refused, open: () => [], count: () => 0 }),
     imports: only('safekeeping', store.imports, NO_IMPORTS),
     after: only('see-private', store.after, NO_AFTER),
     removals: only('removal-sheets', store.removals, NO_REMOVALS),

@@ -16,6 +16,7 @@ import {
 import type { RoundBundle, RoundColony, RoundSheet } from '../features/offline/index.ts'
 import type { ColonyId, Tag } from '../ids.ts'
 import type { Entry, Problem } from '../journal/index.ts'
+import type { ClockOff } from '../parts/index.ts'
 import type { Photo } from '../photos/index.ts'
 import type { Sheet } from '../records/index.ts'
 
@@ -35,6 +36,12 @@ export interface Waiting {
   keptAt: string
   /** Times it was handed to the network. After the first, the server may have it without our knowing. */
   tries: number
+  /** Kept, or to be sent, while the phone’s day was not the yard’s: somebody has to say that its day is right. */
+  clock?: ClockOff
+  /** Somebody has said that. */
+  dayRight?: boolean
+  /** The server has a copy for the beekeeper's list: somebody else is signed in here, who may not send it. */
+  handedOver?: boolean
   /** Why the server would not have it; null while it waits. */
   refused: Problem[] | null
 }

@@ -5,8 +5,11 @@
  */
 import type { RoundBundle, RoundViewer } from '../features/offline/index.ts'
 import { ask, type Fetch } from './asking.ts'
+import { clockOff, yardDay } from './clock.ts'
 import type { RoundHead } from './database.ts'
+import { handOver } from './hand-over.ts'
 import type { Memory } from './memory.ts'
+import { dayRight, doubtDay } from './outbox.ts'
 import { isBundle, keepRound, sinceOf, viewerIn } from './round-store.ts'
 import { type Ended, send as sendAll } from './sender.ts'
 import { sendSheets } from './sheet-sender.ts'
@@ -46,6 +49,24 @@ export function lineOf(
     return viewer
   }
 
+  /** What is to go from a phone whose day is not the yard's is asked about, unless it is of the yard's own day. */
+  async function lookAtDays(viewer: RoundViewer): Promise<void> {
+    const { head, waiting } = await snapshot()
+    if (head === null) return
+    const off = clockOff(head, parts.now())
+    const today = yardDay(head, parts.now())
+    const own = waiting.filter((w) => w.owner.id === viewer.id && w.refused === null)
+    const right = own.filter((w) => w.clock !== undefined && w.entry.on === today)
+    // What was looked at before, or was sent before, is not asked about again.
+    const doubted =
+      off === null
+        ? []
+        : own.filter((w) => w.clock === undefined && w.tries === 0 && !w.dayRight && w.entry.on !== today)
+    for (const w of right) await on((db) => dayRight(db, w.n))
+    for (const w of doubted) if (off !== null) await on((db) => doubtDay(db, w.n, off))
+    if (right.length + doubted.length > 0) await changed()
+  }
+
   async function sendWaiting(viewer: RoundViewer): Promise<Ended> {
     const { waiting, sheets } = await snapshot()
     const written = sheets.some((s) => s.mine !== null)
@@ -53,11 +74,13 @@ export function lineOf(
     const moved = (): void => {
       changed().catch((error: unknown) => parts.report(error, 'outbox'))
     }
+    await lookAtDays(viewer)
     const to = { fetch: parts.fetch, now: parts.now, viewer, moved }
     // Sheets first: the intake of a job is better read beside it. One that cannot go keeps no entry back.
     const ended = written ? await on((db) => sendSheets({ db, ...to })) : 'done'
     if (ended === 'sign-in' || ended === 'other-person') return ended
     const sent = await on((db) => sendAll({ db, ...to }))
+    if (sent === 'done') await on((db) => handOver({ db, fetch: parts.fetch, viewer }))
     return sent === 'done' ? ended : sent
   }
 

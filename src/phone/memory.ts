@@ -3,6 +3,7 @@
 import type { Day } from '../days.ts'
 import type { RoundColony } from '../features/offline/index.ts'
 import type { PhoneState } from '../parts/index.ts'
+import { clockOff } from './clock.ts'
 import { connectionOf, type On } from './connection.ts'
 import type { Database, KeptSheet, RoundHead, Waiting } from './database.ts'
 import { all } from './outbox.ts'
@@ -45,6 +46,7 @@ export interface Memory {
 export function memoryOf(
   open: (onGone: () => void) => Promise<Database>,
   tell: (state: PhoneState) => void,
+  now: () => Date,
 ): Memory {
   let known: Promise<Snapshot> | null = null
   let made: { key: unknown[]; repository: PhoneBook } | null = null
@@ -65,7 +67,11 @@ export function memoryOf(
   }
 
   async function state(): Promise<PhoneState> {
-    return { ...stateOf(await snapshot()), signIn: standing.signIn, reached: standing.reached !== false }
+    return {
+      ...stateOf(await snapshot(), now()),
+      signIn: standing.signIn,
+      reached: standing.reached !== false,
+    }
   }
 
   const tellAll = async (): Promise<void> => tell(await state())
@@ -122,7 +128,10 @@ const read = async (db: Database): Promise<Snapshot> => {
   return { birth: name, ...round, colonies: round.head === null ? [] : colonies, waiting, sheets }
 }
 
-function stateOf({ birth, head, waiting, sheets }: Snapshot): Omit<PhoneState, 'signIn' | 'reached'> {
+function stateOf(
+  { birth, head, colonies, waiting, sheets }: Snapshot,
+  now: Date,
+): Omit<PhoneState, 'signIn' | 'reached'> {
   const written = sheets.flatMap((s) => (s.mine === null ? [] : [{ id: s.id, ...s.mine }]))
   const all = [...waiting, ...written]
   const refused = all.filter((w) => w.refused !== null).length
@@ -135,5 +144,7 @@ function stateOf({ birth, head, waiting, sheets }: Snapshot): Omit<PhoneState, '
     lastKept: last.at(-1) ?? null,
     newsAt: head?.newsAt ?? '',
     fetchedAt: head?.fetchedAt ?? null,
+    boxes: colonies.length,
+    clock: clockOff(head, now),
   }
 }

@@ -27,7 +27,7 @@ import { sheetName } from '../records/index.ts'
 import type { Repository } from '../store/index.ts'
 import type { KeptSheet, Waiting } from './database.ts'
 import { mayBeThere } from './outbox.ts'
-import { restsOn } from './sender.ts'
+import { isStuck, restsOn } from './sender.ts'
 
 /** What the pages of the outbox can do to it. */
 export interface OutboxActions {
@@ -46,6 +46,8 @@ export interface OutboxActions {
   rewrite: (n: number, entry: Waiting['entry']) => Promise<void>
   sendAgain: (n: number) => Promise<void>
   takeOut: (n: number) => Promise<void>
+  /** Its day is right, whatever the phone’s clock was. */
+  dayRight: (n: number) => Promise<void>
   send: () => Promise<void>
 }
 
@@ -149,6 +151,12 @@ export function outboxPages(deps: PageDeps, actions: OutboxActions): Hono<Env> {
     return c.redirect('/outbox', 303)
   })
 
+  app.post('/outbox/:n{[0-9]+}/day-right', async (c) => {
+    const found = itemIn(c)
+    if (found !== null) await actions.dayRight(found.w.n)
+    return c.redirect('/outbox', 303)
+  })
+
   app.get('/outbox/:n{[0-9]+}/take-out', (c) => {
     const found = itemIn(c)
     return found?.item.removable
@@ -181,7 +189,7 @@ const sheetItems = ({ sheets, person }: OutboxActions): SheetItem[] =>
   )
 
 function itemsOf({ waiting, person }: OutboxActions): OutboxItem[] {
-  const stuck = waiting.filter((w) => w.refused !== null)
+  const stuck = waiting.filter(isStuck)
   return waiting.map((w) => {
     const kept = { n: w.n, id: w.id, tag: w.tag, on: w.entry.on, owner: w.owner.name }
     if (w.owner.id !== person) return { ...kept, kind: w.entry.kind, state: 'theirs' }
@@ -190,7 +198,15 @@ function itemsOf({ waiting, person }: OutboxActions): OutboxItem[] {
       ...kept,
       entry: w.entry,
       keptAt: w.keptAt,
-      state: w.refused !== null ? 'refused' : restsOn(w, stuck) ? 'resting' : 'waiting',
+      state:
+        w.refused !== null
+          ? 'refused'
+          : w.clock !== undefined
+            ? 'day'
+            : restsOn(w, stuck)
+              ? 'resting'
+              : 'waiting',
+      clock: w.clock ?? null,
       problems: w.refused ?? [],
       change: w.entry.kind === 'withdrawal' ? null : maybe ? `/entry/${w.id}/correct` : `/outbox/${w.n}`,
       // Others in the outbox may rest on it: a visit on the intake of its box.

@@ -1,5 +1,6 @@
 /** The outbox: entries kept on the phone until the server has named their ids. Nothing here ever expires. */
 import type { Entry, Problem } from '../journal/index.ts'
+import type { ClockOff } from '../parts/index.ts'
 import type { Photo } from '../photos/index.ts'
 import { photosOfSheet } from '../records/index.ts'
 import {
@@ -55,13 +56,25 @@ export const tried = (db: Database, n: number): Promise<void> =>
 export const refuse = (db: Database, n: number, problems: Problem[]): Promise<void> =>
   change(db, n, (w) => ({ ...w, refused: problems }))
 
+/** The server has a copy, for somebody to ask about. */
+export const handedOver = (db: Database, n: number): Promise<void> =>
+  change(db, n, (w) => ({ ...w, handedOver: true }))
+
+/** Somebody has said that its day is right, whatever the phone’s clock was. */
+export const dayRight = (db: Database, n: number): Promise<void> =>
+  change(db, n, ({ clock: _clock, ...w }) => ({ ...w, dayRight: true }))
+
+/** The phone’s day is not the yard’s: it stays until somebody has looked at its day. */
+export const doubtDay = (db: Database, n: number, clock: ClockOff): Promise<void> =>
+  change(db, n, (w) => ({ ...w, clock }))
+
 /** To be sent again as it is. */
 export const sendAgain = (db: Database, n: number): Promise<void> =>
   change(db, n, (w) => ({ ...w, refused: null }))
 
 /** The same entry, said otherwise. Only for one the server cannot have: see {@link mayBeThere}. */
 export const rewrite = (db: Database, n: number, entry: Entry): Promise<void> =>
-  change(db, n, (w) => ({ ...w, entry, refused: null, tries: 0 }))
+  change(db, n, ({ clock: _clock, ...w }) => ({ ...w, entry, refused: null, tries: 0, dayRight: true }))
 
 /**
  * Whether the server may have it: it was sent and no answer came. What may be there is not changed in place but corrected

@@ -48,10 +48,13 @@ export function nextToSend(
   person: string,
   passed: ReadonlySet<number>,
 ): Waiting | null {
-  const stuck = waiting.filter((w) => w.refused !== null || passed.has(w.n))
+  const stuck = waiting.filter((w) => isStuck(w) || passed.has(w.n))
   const free = (w: Waiting): boolean => w.owner.id === person && !stuck.includes(w) && !restsOn(w, stuck)
   return waiting.find(free) ?? null
 }
+
+/** It stays until somebody has mended it, or has said that its day is right. */
+export const isStuck = (w: Waiting): boolean => w.refused !== null || w.clock !== undefined
 
 /** Whether an entry can only be taken after one that is stuck: its colony's intake, or what it corrects. */
 export const restsOn = (w: Waiting, stuck: readonly Waiting[]): boolean =>

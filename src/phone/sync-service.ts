@@ -13,6 +13,7 @@ import { repositoryFor } from '../people/index.ts'
 import type { PhotoShelf } from '../photos/index.ts'
 import type { JournalRow } from '../store/index.ts'
 import { ASK_THE_SERVER, phoneApp } from './app.ts'
+import { yardMoment } from './clock.ts'
 import type { Database, Waiting } from './database.ts'
 import { type LineParts, lineOf, type Send } from './line.ts'
 import { memoryOf, type Snapshot } from './memory.ts'
@@ -46,7 +47,7 @@ export interface SyncService {
 }
 
 export function syncServiceOf(parts: SyncServiceParts): SyncService {
-  const memory = memoryOf(parts.open, parts.tell)
+  const memory = memoryOf(parts.open, parts.tell, parts.now)
   const { on, snapshot, state, changed } = memory
   const send = lineOf(memory, parts)
   let forms: Promise<unknown> = Promise.resolve()
@@ -81,6 +82,7 @@ export function syncServiceOf(parts: SyncServiceParts): SyncService {
       await changed()
     },
     sendAgain: (n) => on((db) => outbox.sendAgain(db, n)).then(changed),
+    dayRight: (n) => on((db) => outbox.dayRight(db, n)).then(changed),
     takeOut: (n) => on((db) => outbox.takeOut(db, n, parts.now().toISOString())).then(changed),
     send: () => send().then(() => undefined),
   })
@@ -90,9 +92,11 @@ export function syncServiceOf(parts: SyncServiceParts): SyncService {
     const of = await snapshot()
     const { base } = of
     if (base === null) return null
-    const day = dayIn(base.zone, parts.now())
+    // The yard's own time, as far as it is known: a phone three days behind must not propose its own day.
+    const clock = (): Date => (of.head === null ? parts.now() : yardMoment(of.head, parts.now()))
+    const day = dayIn(base.zone, clock())
     const repository = bookFrom(of, base, day)
-    const { now: clock, built, report } = parts
+    const { built, report } = parts
     const app = phoneApp({
       repository,
       base,
@@ -130,6 +134,7 @@ export function syncServiceOf(parts: SyncServiceParts): SyncService {
     }
     if (repository.kept.length > 0) {
       const [{ id, name }, keptAt] = [viewer, parts.now().toISOString()]
+      const { clock } = await state()
       const entries = repository.kept.map((row) => ({
         id: row.entry.id,
         entry: asSent(row),
@@ -137,6 +142,7 @@ export function syncServiceOf(parts: SyncServiceParts): SyncService {
         tag: repository.colony(row.entry.colony)?.summary.tag ?? row.written,
         owner: { id, name },
         keptAt,
+        ...(clock === null ? {} : { clock }),
       }))
       await on((db) => outbox.keep(db, entries))
       await changed()

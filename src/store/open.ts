@@ -29,6 +29,7 @@ import { type Projections, projectionsOf } from './projections.ts'
 import { protocolsOf } from './protocols.ts'
 import { queriesOf } from './queries.ts'
 import { type Recent, recentOf } from './recent.ts'
+import { refusedOf } from './refused.ts'
 import { type Removals, removalsOf } from './removals.ts'
 import { rulesStamp } from './rules-stamp.ts'
 import { settingsOf } from './settings.ts'
@@ -185,6 +186,7 @@ function assemble(connection: Connection): { store: Store; projections: Projecti
     removals: erasing(removalsOf(connection), recent),
     after: { letters: lettersOf(connection), records },
     papers: (colony) => records.of(colony)[0]?.record.permits ?? [],
+    refused: refusedOf(connection),
     imports: importsOf(connection, (raw, context) => store.append(raw, context)),
     clean: () => cleaned(connection),
     together: projections.settler.together,

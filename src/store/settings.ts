@@ -6,6 +6,7 @@
 
 import { eq, sql } from 'drizzle-orm'
 import { z } from 'zod'
+import { isZone } from '../days.ts'
 import { RATE_NAMES } from '../forecast/index.ts'
 import { type Problem, problemsOf } from '../journal/index.ts'
 import { DEFAULT_TERMS, TERMS_LIMIT } from '../records/index.ts'
@@ -14,20 +15,6 @@ import type { Connection } from './connection.ts'
 import { setting } from './schema.ts'
 
 const timeZone = z.string().refine(isZone, 'must be a time zone such as "America/Phoenix"')
-
-/** Asking Intl takes half a millisecond, and every request reads the zone. Only names that exist are remembered. */
-const zones = new Set<string>()
-
-function isZone(name: string): boolean {
-  if (zones.has(name)) return true
-  try {
-    new Intl.DateTimeFormat('en', { timeZone: name })
-    zones.add(name)
-    return true
-  } catch {
-    return false
-  }
-}
 
 const ownRates = z.object({
   values: z.partialRecord(z.enum(RATE_NAMES), z.number().min(0).max(1)),

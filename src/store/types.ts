@@ -12,6 +12,7 @@ import type { Joined } from './joined.ts'
 import type { Letters } from './letters.ts'
 import type { MoveRecords } from './move-records.ts'
 import type { Protocols } from './protocols.ts'
+import type { Refused } from './refused.ts'
 import type { Jobs, Removals } from './removals.ts'
 import type { Settings } from './settings.ts'
 
@@ -187,6 +188,8 @@ export interface Store extends Repository {
   /** Removal sheets: private. */
   removals: Removals
   after: After
+  /** What phones sent and the journal would not have. */
+  refused: Refused
   /** Colonies from spreadsheets. */
   imports: ColonyImports
   /** Writes the file and its log anew after something was erased; false where that could not be done (no room, or others at it). */

@@ -92,9 +92,11 @@ export const ROOMS: Readonly<Record<string, Room>> = {
     runs: 'anywhere',
     may: [...KERNEL, 'store', 'people', 'words', 'forms', 'parts'],
   },
+  'features/refused': feature('what phones could not hand in, and whom to ask', 'anywhere'),
   'features/entries': feature(
     'recording: intake, visit, outside look, move, note, outcome, corrections',
     'anywhere',
+    'features/refused',
   ),
   'features/colony': feature('a colony’s page: advice, checks, odds, strength, journal, photos', 'anywhere'),
   'features/yard': feature('all colonies as rows', 'anywhere'),

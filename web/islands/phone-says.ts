@@ -1,14 +1,40 @@
 /** Puts what the worker reports onto the page: in the phone's own line where there is one, else in a note. */
-import { type PhoneState, waitingWords } from '../../src/parts/index.ts'
+import { clockWords, type PhoneState, waitingWords } from '../../src/parts/index.ts'
 import { dropNote, showNote } from './phone-note.ts'
 
 const WAITING = 1
+/** Said before what waits, and before a newer version. */
+const CLOCK = 4
 
 export function showState(state: PhoneState): void {
   const line = document.getElementById('phone-line')
   if (line !== null) inLine(line, state)
   else inNote(state)
   showFacts(state)
+  showReady(state)
+  showClock(state)
+}
+
+/** On Today: whether one can walk away from the signal now. */
+function showReady({ fetchedAt, boxes }: PhoneState): void {
+  const head = document.querySelector('main h1')
+  if (location.pathname !== '/' || head === null || fetchedAt === null || boxes === 0) return
+  const ready = document.getElementById('phone-ready') ?? document.createElement('p')
+  ready.id = 'phone-ready'
+  ready.className = 'fine'
+  ready.textContent = `${boxes === 1 ? '1 box' : `${boxes} boxes`} on this phone, ready without signal.`
+  head.after(ready)
+}
+
+/** Where the page was made by the server; the phone's own says it in its line. */
+function showClock({ clock }: PhoneState): void {
+  if (clock === null || document.querySelector('.phone-clock') !== null) dropNote(CLOCK)
+  else
+    showNote({
+      weight: CLOCK,
+      words: clockWords(clock),
+      way: { label: 'I see', press: () => dropNote(CLOCK) },
+    })
 }
 
 function inLine(line: HTMLElement, state: PhoneState): void {

@@ -8,6 +8,7 @@ import { watchForEviction } from './phone-evicted.ts'
 import { showState } from './phone-says.ts'
 import { offerNewer } from './phone-version.ts'
 import { offerScan } from './scan.ts'
+import { ownZone } from './zone.ts'
 
 /** Seconds until it is tried again, the longer the more often it failed. */
 const BACK_OFF = [5, 15, 60, 300]
@@ -78,6 +79,7 @@ async function start(): Promise<void> {
 
 keepDrafts()
 offerScan()
+ownZone()
 // After everything that the page itself needs.
 if (document.readyState === 'complete') void start()
 else window.addEventListener('load', () => void start(), { once: true })

@@ -13,6 +13,7 @@ const LABELS: Record<string, string> = {
   climate: 'Climate',
   matingMonths: 'Months in which queens mate',
   inspector: 'Apiary inspector',
+  timeZone: 'Time zone of the yard',
 }
 
 /** A climate is one tap; the months themselves may be tapped instead. */
@@ -77,6 +78,14 @@ export const SetUpPage = ({ frame, form }: { frame: Frame; form: FormState }) =>
       />
       <PassphraseField form={form} name="again" label="Passphrase again" use="new-password" />
       <Season form={form} frame={frame} />
+      <TextField
+        form={form}
+        name="timeZone"
+        label="Time zone of the yard"
+        hint={`Decides which day it is there, and so what is due. Empty: ${frame.zone}, as this server has it.`}
+        maxlength={60}
+        wide
+      />
       <TextField
         form={form}
         name="inspector"

@@ -9,6 +9,7 @@ import {
   typedIn,
 } from '../../app/index.ts'
 import { addressOf } from '../../app/node.ts'
+import { isZone } from '../../days.ts'
 import { many, one, type Typed } from '../../forms/index.ts'
 import type { Refusal } from '../../people/index.ts'
 import { sameToken } from '../../people/node.ts'
@@ -55,6 +56,7 @@ export function setUp(deps: Deps): Hono<Env> {
       token: [one(typed, 'token')],
       name: [one(typed, 'name')],
       inspector: [one(typed, 'inspector')],
+      timeZone: [one(typed, 'timeZone')],
       ...season,
     }
     const wait = await deps.people.limits.guess(addressOf(c, deps.outside))
@@ -66,8 +68,14 @@ export function setUp(deps: Deps): Hono<Env> {
       return show(c, kept, [{ field: 'again', message: 'is not the same as above' }])
     if (one(typed, 'inspector').length > 200)
       return show(c, kept, [{ field: 'inspector', message: 'must be at most 200 characters' }])
+    const zone = one(typed, 'timeZone')
+    if (zone !== '' && !isZone(zone))
+      return show(c, kept, [
+        { field: 'timeZone', message: 'must be a name like America/Denver or Europe/Lisbon' },
+      ])
     const made = await deps.people.setUp(one(typed, 'name'), passphrase)
     if (!made.ok) return show(c, kept, made.problems)
+    if (zone !== '') deps.store.settings.set('timeZone', zone)
     keepChoices(deps, typed, frameFor(c, deps).zone)
     changeSession(c, deps, made.value.token)
     return c.redirect('/', 303)

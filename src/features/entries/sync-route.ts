@@ -1,6 +1,7 @@
 import { Hono } from 'hono'
 import { type AppContext, type Deps, type Env, grouped, sendsJson, viewerOf } from '../../app/index.ts'
 import { problemLine } from '../../journal/index.ts'
+import { keptOf } from '../refused/index.ts'
 
 const MOST_AT_ONCE = 500
 
@@ -24,7 +25,16 @@ export function entries(deps: Deps): Hono<Env> {
       recordedAt: deps.clock().toISOString(),
       recordedBy: viewerOf(c).name,
     }
-    const result = await write(() => deps.store.append(list, context))
+    const fromPhone = c.req.header('resettle-person') !== undefined
+    const result = await write(() => {
+      const made = deps.store.append(list, context)
+      const { recordedAt: at, recordedBy: by } = context
+      if (made.ok) deps.store.refused.settle([...made.accepted, ...made.already], { at, by })
+      // A phone has it alone otherwise, until whoever wrote it looks.
+      else if (fromPhone)
+        deps.store.refused.keep(keptOf(list, made.problems, { person: by, sentBy: by, receivedAt: at }))
+      return made
+    })
     c.header('Cache-Control', 'no-store')
     return result.ok
       ? c.json({ accepted: result.accepted, already: result.already })

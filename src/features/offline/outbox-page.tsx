@@ -1,10 +1,10 @@
 /** What waits on this phone to be sent, and how to work without signal. */
 
 import type { Child } from 'hono/jsx'
-import type { Day } from '../../days.ts'
+import { type Day, inWords } from '../../days.ts'
 import { type FormState, labelOf, sentenceOf } from '../../forms/index.ts'
 import type { Entry } from '../../journal/index.ts'
-import { type Frame, Layout } from '../../parts/index.ts'
+import { type ClockOff, type Frame, Layout } from '../../parts/index.ts'
 import { dayWords, entryWords, instantWords, KIND_WORDS, problemWords } from '../../words/index.ts'
 
 interface Kept {
@@ -21,8 +21,10 @@ interface Kept {
 export interface OwnItem extends Kept {
   entry: Entry
   keptAt: string
-  /** waiting: goes next. resting: after another one that was not accepted. */
-  state: 'waiting' | 'resting' | 'refused'
+  /** waiting: goes next. resting: after another one that does not go. day: its day is to be looked at first. */
+  state: 'waiting' | 'resting' | 'refused' | 'day'
+  /** The phone’s day and the yard’s, where they were not the same. */
+  clock: ClockOff | null
   /** Why the server would not have it. */
   problems: FormState['problems']
   /** Where it is changed; null where it can only be taken out. */
@@ -202,6 +204,7 @@ const OwnLine = ({ item, frame }: LineProps<OwnItem>) => {
         {words.facts.length === 0 ? null : <>: {words.facts.join('; ')}</>}
       </p>
       {words.note === null ? null : <p class="entry-note">{words.note}</p>}
+      <DayInDoubt item={item} frame={frame} />
       {item.state === 'refused' ? (
         <div class="outbox-refused">
           <p>
@@ -227,6 +230,23 @@ const OwnLine = ({ item, frame }: LineProps<OwnItem>) => {
     </Line>
   )
 }
+
+/** Kept on a phone whose clock was off: nothing goes before somebody has looked at its day. */
+const DayInDoubt = ({ item, frame }: LineProps<OwnItem>) =>
+  item.state !== 'day' || item.clock === null ? null : (
+    <div class="outbox-refused">
+      <p>
+        <b>Was it {inWords(item.on)}?</b> This phone said {inWords(item.clock.phone)} when it was{' '}
+        {inWords(item.clock.yard)} in the yard. It goes once you have said so.
+      </p>
+      <form method="post" action={`/outbox/${item.n}/day-right`}>
+        <button class="button button-do" type="submit">
+          Yes, {dayWords(item.on, frame.today)}
+          <span class="unseen">, of {item.tag}</span>
+        </button>
+      </form>
+    </div>
+  )
 
 /** Even one's own: a beekeeper who is a helper by now is shown what helpers are. */
 const wordsOf = ({ entry }: OwnItem, frame: Frame) =>

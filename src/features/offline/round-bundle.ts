@@ -62,6 +62,8 @@ export interface RoundBundle {
   viewer: RoundViewer
   /** IANA name; decides which day is today. */
   zone: string
+  /** The server’s clock, by which a phone sees that its own is off. UTC, ISO; servers of before said nothing. */
+  at?: string
   settings: RoundSettings
   /** Every yard ever used, with the number of colonies in it. */
   yards: ReturnType<Repository['yards']>
@@ -84,6 +86,7 @@ export interface RoundAsked {
   viewer: RoundViewer
   zone: string
   today: Day
+  now: Date
   /** `seq` of the bundle the phone has, of this viewer in this role; null for none. */
   since: number | null
 }
@@ -92,7 +95,7 @@ export interface RoundAsked {
 const MOST_CHANGES = 500
 
 /** The bundle for a viewer. */
-export function roundBundle(book: Repository, { viewer, zone, today, since }: RoundAsked): RoundBundle {
+export function roundBundle(book: Repository, { viewer, zone, today, now, since }: RoundAsked): RoundBundle {
   const changes = book.changes({ limit: MOST_CHANGES })
   const seq = changes[0]?.seq ?? 0
   const open = book.colonies({ open: true }).map((s) => s.id)
@@ -102,6 +105,7 @@ export function roundBundle(book: Repository, { viewer, zone, today, since }: Ro
     seq,
     viewer,
     zone,
+    at: now.toISOString(),
     settings: Object.fromEntries(ROUND_SETTINGS.map((key) => [key, book.settings.get(key)])) as RoundSettings,
     yards: book.yards(),
     open,

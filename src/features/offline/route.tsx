@@ -18,6 +18,7 @@ export function offline(deps: Deps): Hono<Env> {
         viewer: { id, name, role },
         zone: c.var.frame.zone,
         today: c.var.frame.today,
+        now: deps.clock(),
         since: same && Number.isInteger(since) && since > 0 ? since : null,
       }),
     )

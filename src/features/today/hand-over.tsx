@@ -24,6 +24,17 @@ export interface LookLine {
   text: string
 }
 
+/** What phones could not hand in, for whoever can ask about it. */
+export const NotInBook = ({ count }: { count: number }) =>
+  count === 0 ? null : (
+    <p class="notice notice-late">
+      <a class="tall" href="/refused">
+        {count === 1 ? '1 entry is' : `${count} entries are`} not in the book
+      </a>
+      : what was seen, and whom to ask.
+    </p>
+  )
+
 /** Somebody at the box asked for another pair of eyes. */
 export const PleaseLook = ({ looks }: { looks: LookLine[] }) =>
   looks.length === 0 ? null : (

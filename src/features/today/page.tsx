@@ -5,7 +5,15 @@ import { type Frame, InspectorLine, Layout, Mark, WindowOf } from '../../parts/i
 import type { Action, Check } from '../../recovery/index.ts'
 import { dayAndDistance, RULE_WORDS, type ToDo } from '../../words/index.ts'
 
-import { type DoubtLine, Doubts, type LookLine, LostBoxes, type LostLine, PleaseLook } from './hand-over.tsx'
+import {
+  type DoubtLine,
+  Doubts,
+  type LookLine,
+  LostBoxes,
+  type LostLine,
+  NotInBook,
+  PleaseLook,
+} from './hand-over.tsx'
 
 export interface TodayLine {
   tag: string
@@ -31,6 +39,8 @@ export interface TodayProps {
   yards: { yard: string; lines: TodayLine[] }[]
   /** Colonies that can wait, by the day until which. */
   waiting: { until: Day | null; colonies: { tag: string; path: string; late: boolean }[] }[]
+  /** Entries that phones could not hand in. */
+  notInBook: number
   /** Boxes that somebody asked to be looked at, for those who look after them. */
   looks: LookLine[]
   /** Boxes that somebody found lost. */
@@ -75,6 +85,7 @@ export const TodayPage = (p: TodayProps) => {
           </ol>
         </section>
       ))}
+      <NotInBook count={p.notInBook} />
       <PleaseLook looks={p.looks} />
       <LostBoxes lost={p.lost} frame={p.frame} />
       <Doubts doubts={p.doubts} />

@@ -10,7 +10,7 @@ import {
   page,
 } from '../../app/index.ts'
 import type { Day } from '../../days.ts'
-import type { ColonySummary } from '../../store/index.ts'
+import type { ColonySummary, Store } from '../../store/index.ts'
 import {
   betterDay,
   boundWords,
@@ -64,6 +64,7 @@ export function today(deps: PageDeps): Hono<Env> {
         frame={frame}
         yards={byYard(due)}
         waiting={byWait(others.filter((s) => s.plan.lost === null))}
+        notInBook={notInBook(deps.store)}
         looks={frame.may('correct-any') ? asked(deps.store, inYard, frame.today) : []}
         lost={inYard.flatMap(lostLine)}
         doubts={frame.may('correct-any') ? inYard.flatMap(doubtLine) : []}
@@ -73,6 +74,10 @@ export function today(deps: PageDeps): Hono<Env> {
   })
   return app
 }
+
+/** Known to the server alone, and there to a role that may see it. */
+const notInBook = (store: PageDeps['store'] | Store): number =>
+  'refused' in store ? store.refused.count() : 0
 
 /** Colonies in the yard with their plans as of today, read once; where today's could not be written, recomputed. */
 function planned(store: PageDeps['store'], today: Day): ColonySummary[] {
