@@ -5,6 +5,7 @@ import { bench as faults } from './faults.ts'
 import { bench as forecast } from './forecast.ts'
 import { bench as forecasts } from './foresight-pages.ts'
 import { bench as load } from './load.ts'
+import { bench as memory } from './memory.ts'
 import { bench as phone } from './phone.ts'
 import { bench as plan } from './plan.ts'
 import { bench as today } from './today.ts'
@@ -19,6 +20,7 @@ const BENCHES: Record<string, () => void | Promise<void>> = {
   faults,
   blocks,
   load,
+  memory,
 }
 
 const wanted = process.argv.slice(2)
