@@ -162,6 +162,7 @@ function assemble(connection: Connection): { store: Store; projections: Projecti
     },
     checksBetween: queries.checksBetween,
     yards: queries.yards,
+    exposed: exposures,
     removalTypes: queries.removalTypes,
     tagTaken: queries.tagTaken,
     entry(id) {

@@ -5,6 +5,7 @@ import type { ColonyId, EntryId, Tag } from '../ids.ts'
 import type { Entry, EntryKind, Happening, History, Intake, Outcome, Problem } from '../journal/index.ts'
 import type { Action, Phase, Plan, Protocol, Rule } from '../recovery/index.ts'
 import type { Problems, Result } from '../result.ts'
+import type { Exposures } from './exposures.ts'
 import type { ColonyImports } from './imports.ts'
 import type { Joined } from './joined.ts'
 import type { Letters } from './letters.ts'
@@ -146,6 +147,8 @@ export interface Repository {
   happenings(from: Day, to: Day, only?: EntryKind): Happening[]
   /** Colonies that were united into this one. */
   joined(colony: ColonySummary): Joined[]
+  /** Colonies that are held because they are bound to one with suspected brood disease. */
+  exposed(): Exposures
   settings: Pick<Settings, 'get'>
   protocol(): Protocol
 }
