@@ -270,7 +270,7 @@ export async function bench(): Promise<void> {
 
     const mixed = { written: 0, refused: 0 }
     const [both, one] = await Promise.all([
-      run(url, session, [...PAGES.map(reading), writing(mixed)]),
+      run(url, session, [writing(mixed), ...PAGES.map(reading)]),
       beside(url, session),
     ])
     say(
