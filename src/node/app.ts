@@ -8,6 +8,7 @@
 import { Hono, type MiddlewareHandler, type Next } from 'hono'
 import { bodyLimit } from 'hono/body-limit'
 import { compress } from 'hono/compress'
+import { HTTPException } from 'hono/http-exception'
 import {
   type AppContext,
   allowed,
@@ -181,17 +182,24 @@ export function createApp(given: AllDeps): Hono<Env> {
     const { method, path } = c.req
     const beside = reader !== undefined && isLong(method, path, deps.store.size)
     if (!beside && takesAWhile(method, path)) await turn()
-    if (!beside) return behind[viewer.role].fetch(c.req.raw, { ...c.env, viewer })
+    const here = () => behind[viewer.role].fetch(c.req.raw, { ...c.env, viewer })
+    if (!beside) return here()
     await daily(todayOf(deps))
     const url = new URL(c.req.url)
     const { headers, signal } = c.req.raw
-    return reader.answer({
+    const made = reader.answer({
       method,
       url: originOf(c, deps.outside) + url.pathname + url.search,
       headers,
       viewer,
       now: deps.clock(),
       signal,
+    })
+    return made.catch((error: unknown) => {
+      if (error instanceof HTTPException) throw error
+      // A thread that cannot be had is reported; the page is still made, if more slowly.
+      deps.report(error, `${method} ${path}`)
+      return here()
     })
   })
   app.onError(broken(deps))

@@ -6,6 +6,7 @@ import { type ServerType, serve } from '@hono/node-server'
 import ipaddr from 'ipaddr.js'
 import type { DemoSignIn, Logger, Outside } from '../app/index.ts'
 import { DIRECT, errorForLog, pathForLog, SILENT } from '../app/node.ts'
+import { remakerOf } from '../features/protocol/node.ts'
 import { newToken } from '../people/node.ts'
 import { StoreError } from '../store/node.ts'
 import { createApp } from './app.ts'
@@ -67,6 +68,8 @@ export function listen(options: ListenOptions): Promise<Listening> {
     zone: machineZone(),
     assets: assetsIn(),
   })
+  // What an update left to be made again, if anything.
+  remakerOf(services.store, (error) => report(error, 'making plans again')).start()
   return new Promise((resolve, reject) => {
     const server: ServerType = serve(
       { fetch: app.fetch, hostname: host, port: options.port, serverOptions: options.times ?? TIMES },

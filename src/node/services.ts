@@ -53,6 +53,8 @@ export interface ServicesOptions {
   hookRules?: HookRules
   /** Address of the yard's pages, for messages. */
   home?: string | null
+  /** At a start: plans of colonies that have left are recomputed after it, where an update changed the rules. */
+  pastLater?: boolean
   /** The program of the thread that makes long pages and proves backups; left out, that is done between the requests. */
   readerProgram?: URL
 }
@@ -66,7 +68,7 @@ const NOWHERE: HookRules = { mayReach: () => false }
 /** Opens the file, or makes it, bringing it up to date. Throws StoreError in words when it cannot be used. */
 export function openServices(file: string, options: ServicesOptions = {}): Services {
   const connection = openConnection(file)
-  return servicesOn(connection, storeOn(connection), options)
+  return servicesOn(connection, storeOn(connection, options), options)
 }
 
 /** A second connection to a file that is open already, for reading only: nothing can be written on it. */
@@ -122,7 +124,7 @@ export function openCheckedServices(file: string, options: ServicesOptions = {})
     } finally {
       connection.raw.close()
     }
-    return openServices(file, options)
+    return openServices(file, { pastLater: true, ...options })
   } catch (error) {
     if (!(error instanceof DamagedError)) throw error
     throw new StoreError(`${error.message} It is not served.\n${wayOut(file)}`)

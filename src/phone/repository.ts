@@ -143,6 +143,7 @@ export function bookOf({ head, colonies, waiting, sheets = [], today }: BookPart
         .sort(natural)
         .map((yard) => ({ yard, open: here.filter((s) => s.yard === yard && s.closedOn === null).length }))
     },
+    exposed: exposures,
     removalTypes: () => [...new Set(everyone().map((s) => s.removalType))].sort(),
     tagTaken: (tag) => tagged(tag).some((s) => s.closedOn === null),
     entry(id) {

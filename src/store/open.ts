@@ -73,11 +73,15 @@ function inWords(error: unknown, file: string): unknown {
   return error
 }
 
-/** The store on a connection that is up to date; projections made by other rules are recomputed first. */
-export function storeOn(connection: Connection): Store {
+/**
+ * The store on a connection that is up to date; projections made by other rules are recomputed first. `pastLater`: those of
+ * colonies that have left wait for `protocols.remakeSome`, so that a start does not grow with them.
+ */
+export function storeOn(connection: Connection, { pastLater = false } = {}): Store {
   const { store, projections } = assemble(connection)
   try {
-    projections.catchUp(rulesStamp())
+    if (!pastLater) projections.catchUp(rulesStamp())
+    else if (projections.catchUp(rulesStamp(), 'inYard')) store.protocols.remakeAll()
   } catch (error) {
     // Old plans are better than a server that will not start; it is tried again next time.
     if (!cannotWrite(error)) throw error
@@ -118,8 +122,9 @@ function assemble(connection: Connection): { store: Store; projections: Projecti
     if (made === null) throw new StoreError(`the plan of colony ${id} cannot be read; run "resettle verify"`)
     return made.plan
   }
-  const queries = queriesOf(connection, remake)
+  const queries = queriesOf(connection, remake, () => protocols.recomputing() !== null)
   const unplanned = settingsOf(connection, () => {})
+  const protocols = protocolsOf({ connection, journal, projections, settings: unplanned })
   const { exposures } = tracer
   const mentioned = mentionsOf(connection)
   const parts = {
@@ -162,6 +167,7 @@ function assemble(connection: Connection): { store: Store; projections: Projecti
     },
     checksBetween: queries.checksBetween,
     yards: queries.yards,
+    exposed: exposures,
     removalTypes: queries.removalTypes,
     tagTaken: queries.tagTaken,
     entry(id) {
@@ -182,7 +188,7 @@ function assemble(connection: Connection): { store: Store; projections: Projecti
     },
     settings,
     protocol,
-    protocols: protocolsOf({ connection, journal, projections, settings: unplanned }),
+    protocols,
     removals: erasing(removalsOf(connection), recent),
     after: { letters: lettersOf(connection), records },
     papers: (colony) => records.of(colony)[0]?.record.permits ?? [],

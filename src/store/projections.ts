@@ -26,8 +26,11 @@ export interface Projections {
   refreshing(today: Day): Generator<void, number>
   /** Recomputes plans for another protocol or by other rules, every colony as of the day it had. */
   replan(): void
-  /** Recomputes plans when the rules have changed since the projections were made. Returns whether it did. */
-  catchUp(stamp: number): boolean
+  /**
+   * Recomputes plans when the rules have changed since the projections were made. Returns whether it did. `inYard`: only
+   * of colonies in the yard, as a start does: those that left wait for `Protocols.remakeSome`.
+   */
+  catchUp(stamp: number, only?: 'inYard'): boolean
   rebuild(today: Day): number
 }
 
@@ -128,6 +131,12 @@ export function projectionsOf(
     }
     retrace()
   }
+  const replanYard = (): void => {
+    tracing(() => {
+      for (const { id, asOf } of every.all()) if (dayInYard.get(id) !== undefined) again(id, asOf)
+    })
+    retrace()
+  }
 
   return {
     settler,
@@ -157,13 +166,14 @@ export function projectionsOf(
       })
     },
     replan,
-    catchUp(stamp) {
+    catchUp(stamp, only) {
       const made = (): unknown => raw.pragma('user_version', { simple: true })
       if (made() === stamp) return false
       return write(() => {
         if (made() === stamp) return false
-        replan()
-        raw.pragma(`user_version = ${stamp}`)
+        if (only === undefined) replan()
+        else replanYard()
+        raw.pragma(`user_version = ${only === undefined ? stamp : 0}`)
         return true
       })
     },

@@ -33,8 +33,15 @@ function parsed(text: string): Plan | null {
   }
 }
 
-/** The reading side of the projections. `remake` gives the plan of a row whose own cannot be read. */
-export function queriesOf({ db }: Connection, remake: (id: ColonyId) => Plan): Queries {
+/**
+ * The reading side of the projections. `remake` gives the plan of a row whose own cannot be read. While plans are being
+ * recomputed (`recomputing`), those of colonies that left may have the shape of older rules, so they are made anew as well.
+ */
+export function queriesOf(
+  { db }: Connection,
+  remake: (id: ColonyId) => Plan,
+  recomputing: () => boolean,
+): Queries {
   const value = sql.placeholder
   const inYard = isNull(colony.closedOn)
   const planText = db
@@ -43,7 +50,10 @@ export function queriesOf({ db }: Connection, remake: (id: ColonyId) => Plan): Q
     .where(eq(colony.id, value('id')))
     .prepare()
   const summary = (row: ListRow): ColonySummary =>
-    summaryOf(row, () => parsed(planText.get({ id: row.id })?.plan ?? '') ?? remake(row.id))
+    summaryOf(row, () => {
+      const old = row.closedOn !== null && recomputing()
+      return (old ? null : parsed(planText.get({ id: row.id })?.plan ?? '')) ?? remake(row.id)
+    })
   const byId = db
     .select(listed)
     .from(colony)

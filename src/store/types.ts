@@ -151,6 +151,8 @@ export interface Repository {
   happenings(from: Day, to: Day, only?: EntryKind): Happening[]
   /** Colonies that were united into this one. */
   joined(colony: ColonySummary): Joined[]
+  /** Colonies that are held because they are bound to one with suspected brood disease. */
+  exposed(): Exposures
   settings: Pick<Settings, 'get'>
   protocol(): Protocol
   /** Removal sheets: private. */

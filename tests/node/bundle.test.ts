@@ -1,9 +1,13 @@
 /** The one file that Node runs, and what goes into the package: no sources, no tests, and nothing that has to be fetched but what is native. */
 import { spawnSync } from 'node:child_process'
-import { readFileSync } from 'node:fs'
+import { mkdtempSync, readFileSync, rmSync } from 'node:fs'
 import { isBuiltin } from 'node:module'
+import { tmpdir } from 'node:os'
 import { join } from 'node:path'
+import { pathToFileURL } from 'node:url'
 import { beforeAll, describe, expect, test } from 'vitest'
+import { readerOf } from '../../src/node/reader/reader.ts'
+import { testYard } from '../support/yard-app.ts'
 
 const ROOT = join(import.meta.dirname, '../..')
 const BUILT = join(ROOT, 'dist/server/resettle.js')
@@ -29,6 +33,34 @@ describe('the package', () => {
   test('tells where in the sources something failed', () => {
     const map = JSON.parse(readFileSync(`${BUILT}.map`, 'utf8')) as { sources: string[] }
     expect(map.sources.some((s) => s.endsWith('src/recovery/plan.ts'))).toBe(true)
+  })
+
+  test('makes long pages in its thread', async () => {
+    const folder = mkdtempSync(join(tmpdir(), 'resettle-bundle-'))
+    const file = join(folder, 'resettle.db')
+    const yard = testYard({ file })
+    const reader = readerOf({ program: pathToFileURL(BUILT), file, zone: 'UTC', report: () => {} })
+    const answer = await reader.answer({
+      method: 'GET',
+      url: 'http://yard.test/review',
+      headers: new Headers({ host: 'yard.test', accept: 'text/html' }),
+      viewer: {
+        id: 'o',
+        name: 'Odalys',
+        role: 'operator',
+        state: 'active',
+        createdAt: '',
+        createdBy: null,
+        session: 's',
+      },
+      now: new Date(),
+      signal: new AbortController().signal,
+    })
+    expect(answer.status).toBe(200)
+    expect(await answer.text()).toContain('<h1>')
+    await reader.close()
+    yard.services.close()
+    rmSync(folder, { recursive: true, force: true })
   })
 
   test('carries the file, the browser’s files and the migrations, and nothing else of the house', () => {

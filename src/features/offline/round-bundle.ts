@@ -10,13 +10,13 @@ import type { Happening } from '../../journal/index.ts'
 import type { Role } from '../../people/index.ts'
 import type { Exposure } from '../../recovery/index.ts'
 import {
+  type ColonySummary,
   type Joined,
   type JournalRow,
   joinings,
   type Repository,
   type SettingValue,
   type SheetVersion,
-  type TaggedRow,
 } from '../../store/index.ts'
 
 /**
@@ -96,10 +96,10 @@ const MOST_CHANGES = 500
 
 /** The bundle for a viewer. */
 export function roundBundle(book: Repository, { viewer, zone, today, now, since }: RoundAsked): RoundBundle {
-  const changes = book.changes({ limit: MOST_CHANGES })
-  const seq = changes[0]?.seq ?? 0
-  const open = book.colonies({ open: true }).map((s) => s.id)
-  const touched = since === null ? null : changedSince(changes, since)
+  const seq = book.changes({ limit: 1 })[0]?.seq ?? 0
+  const here = book.colonies({ open: true })
+  const open = here.map((s) => s.id)
+  const touched = since === null ? null : changedSince(book, seq, since)
   return {
     format: FORMAT,
     seq,
@@ -113,9 +113,9 @@ export function roundBundle(book: Repository, { viewer, zone, today, now, since 
       .filter((id) => touched?.has(id) ?? true)
       .map((id) => ({ id, rows: book.colony(id)?.journal ?? [] })),
     whole: touched === null,
-    joined: joinings(book, book.colonies({ open: true })),
+    joined: joinings(book, here),
     sheets: sheetsFor(book, today),
-    exposed: exposedIn(book),
+    exposed: exposedAmong(book, here),
     ...(touched === null ? { past: pastOf(book, today, new Set(open)) } : {}),
   }
 }
@@ -133,12 +133,15 @@ function sheetsFor(book: Repository, today: Day): RoundSheet[] {
   })
 }
 
-const exposedIn = (book: Repository): Record<string, Exposure> =>
-  Object.fromEntries(
-    book
-      .colonies({ open: true })
-      .flatMap((s) => (s.plan.exposed === null ? [] : [[s.id, s.plan.exposed] as const])),
+function exposedAmong(book: Repository, here: readonly ColonySummary[]): Record<string, Exposure> {
+  const all = book.exposed()
+  return Object.fromEntries(
+    here.flatMap(({ id }): [string, Exposure][] => {
+      const exposure = all.get(id)
+      return exposure === undefined ? [] : [[id, exposure]]
+    }),
   )
+}
 
 /** As far back as the round reckons (src/features/round/today-round.ts). */
 const PAST_DAYS = 60
@@ -147,8 +150,9 @@ const pastOf = (book: Repository, today: Day, open: ReadonlySet<string>): Happen
   book.happenings(addDays(today, -PAST_DAYS), today).filter((h) => h.at !== null && !open.has(h.colony))
 
 /** Ids of colonies with entries newer than `since`; null when that cannot be told from these changes. */
-function changedSince(changes: TaggedRow[], since: number): Set<string> | null {
-  const newest = changes[0]?.seq ?? 0
+function changedSince(book: Repository, newest: number, since: number): Set<string> | null {
+  if (since === newest) return new Set()
+  const changes = book.changes({ limit: MOST_CHANGES })
   const reachesBack = changes.length < MOST_CHANGES || (changes.at(-1)?.seq ?? 0) <= since
   // A phone that knows more than we do has been with another database: a backup was put back.
   if (!reachesBack || since > newest) return null

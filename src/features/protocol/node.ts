@@ -1,2 +1,3 @@
 /** What other parts may import from here, of what needs Node; README.md explains. */
+export { remakerOf } from './recompute.ts'
 export { protocol } from './route.tsx'

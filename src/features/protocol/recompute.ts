@@ -1,8 +1,8 @@
 /** Making plans again beside the requests: slice after slice, each in a transaction of its own, answering in between. */
 import type { Store } from '../../store/index.ts'
 
-/** Colonies in one slice: some tens of milliseconds. */
-const SLICE = 40
+/** Colonies in one slice: some tens of milliseconds at most. */
+const SLICE = 10
 
 export interface Recompute {
   /** Begins, or goes on, with what waits. */

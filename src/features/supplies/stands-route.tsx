@@ -8,7 +8,6 @@ import {
   page,
   STANDS_AHEAD,
   typedIn,
-  yardHistories,
 } from '../../app/index.ts'
 import { mappedInSlices } from '../../app/node.ts'
 import { occupancyForecast } from '../../forecast/index.ts'
@@ -20,16 +19,14 @@ export function stands(deps: Deps): Hono<Env> {
   const app = new Hono<Env>()
   const { store } = deps
   const forecasts = deps.forecasts ?? forecastCache()
-  const histories = yardHistories(store)
 
   const show = async (c: AppContext, typed: Typed, problems: FieldProblem[] = []) => {
     const { frame } = c.var
     const ground = groundIn(store, frame.today, frame.zone)
-    const all = histories()
     const kept = store.settings.get('stands')
     const open = store.colonies({ open: true })
     const moving = await mappedInSlices(open, ({ id, yard, plan }) => {
-      const history = all.get(id)
+      const history = store.colony(id)?.history
       return history === undefined
         ? []
         : [{ yard, moveOut: forecasts.moveOut({ id, history, plan }, ground) }]

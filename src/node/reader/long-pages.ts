@@ -2,11 +2,11 @@
 
 /** Longer with every colony in the yard. */
 const OF_THE_YARD =
-  /^\/($|yard$|round$|round\/end$|phone\/round$|paper$|labels$|sheet-entry$|health$|supplies$|stands$|rates$)/
+  /^\/($|yard$|round$|round\/end$|phone\/round$|paper$|labels$|sheet-entry$|health$|stands$)/
 
 /** Longer with every colony there ever was. */
 const OF_THE_PAST =
-  /^\/(review($|\/)|changes\/csv$|data\/export$|data\/colonies\/colonies\.csv$|yard-book($|\/)|letters$)/
+  /^\/(review($|\/)|changes\/csv$|data\/export$|data\/colonies\/colonies\.csv$|yard-book($|\/)|letters$|supplies$|rates$)/
 
 /** Neither short nor long: one colony with its forecasts, a page of changes. */
 const BETWEEN = /^\/(colony\/[^/]+|changes)$/
@@ -22,5 +22,5 @@ export const takesAWhile = (method: string, path: string): boolean =>
 export function isLong(method: string, path: string, size: () => { inYard: number; ever: number }): boolean {
   if (method !== 'GET') return false
   if (OF_THE_YARD.test(path)) return size().inYard > FEW.inYard
-  return OF_THE_PAST.test(path) && size().ever > FEW.ever
+  return OF_THE_PAST.test(path) && (size().inYard > FEW.inYard || size().ever > FEW.ever)
 }

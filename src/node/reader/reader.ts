@@ -26,7 +26,7 @@ export interface ReaderTimes {
   idle: number
 }
 
-const TIMES: ReaderTimes = { patience: 30_000, grace: 1000, idle: 600_000 }
+const TIMES: ReaderTimes = { patience: 30_000, grace: 1000, idle: 120_000 }
 
 export interface Question {
   method: string
