@@ -38,7 +38,7 @@ Between {yard} and {customer}. The bees are at {address}: {bees}. Planned for {d
 
 - Closing up for good and repair: boards, plaster, paint, roofing, siding. That is yours to arrange, with whom you like.
 - Electric, gas, water, heating, asbestos and lead work. A licensed trade does that before we open anything.
-- Comb and honey that cannot be reached without taking more of the building apart. Left behind, it can run, smell and draw insects.
+- Comb and honey left behind because it cannot be reached without taking more of the building apart. It can run, smell and draw others; covering the smell and screening the void makes that less likely, not impossible.
 - Single bees that come back to the old place for some days, and swarms that move in later.
 - Damage that was there before, or that hidden wires, pipes or rot cause although both of us looked for them.
 
@@ -52,10 +52,6 @@ Between {yard} and {customer}. The bees are at {address}: {bees}. Planned for {d
 # When bees come back
 
 {warranty} A new swarm that moves in later is a new job. Tell us on the day you see them.
-
-# Honey left behind
-
-Comb we cannot reach stays. Covering the smell and screening the void makes it less likely that others move in, and does not make it impossible.
 
 # Photos
 

@@ -356,6 +356,28 @@ describe('what is unmet', () => {
     )
   })
 
+  test('the price is asked with the site, and what the agreement says besides stays', async () => {
+    const path = await call()
+    expect((await yard.get(path)).text).toContain('name="hourly"')
+    const answer = await yard.post(`${path}/site`, {
+      ...SITE,
+      version: '1',
+      hourly: '95',
+      hours: '4',
+      next: 'sign',
+    })
+    expect(answer.to).toBe(`${path}/sign`)
+    expect(sheetOf(path)?.agreement).toEqual({ pricing: 'hourly', hourly: 95, hours: 4 })
+    // Once it is named it is changed in its own part.
+    expect((await yard.get(`${path}/site`)).text).not.toContain('name="hourly"')
+    await yard.post(`${path}/site`, { ...SITE, version: '2', hourly: '5' })
+    expect(sheetOf(path)?.agreement.hourly).toBe(95)
+    const other = await call()
+    const both = await yard.post(`${other}/site`, { ...SITE, version: '1', hourly: 'much' })
+    expect(both.status).toBe(422)
+    expect(wordsOf(both.text)).toContain('Price of an hour must be a number')
+  })
+
   test('the cautions stand before the act, not under the form', async () => {
     const path = await call()
     await fill(path, 'site', SITE)

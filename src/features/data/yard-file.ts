@@ -7,7 +7,7 @@
  *     {"line":"protocol","changedAt":"…Z","changedBy":"…","before":{…},"after":{…}}  the history of the protocol
  *     {"line":"sheet","id":"…","version":1,"savedAt":"…Z","savedBy":"…","sheet":{…}}  removal sheets, every version (private)
  *     {"line":"box","colony":"…","sheet":"…","linkedAt":"…Z","linkedBy":"…"}         a further colony of a sheet (private)
- *     {"line":"letter","id":"…","colony":"…","digest":"…","asOf":"…",…}              a letter to a customer, by the digest of its address (private)
+ *     {"line":"letter","id":"…","colony":"…","digest":"…","asOf":"…",…}              a letter to a customer, or with "what":"keeper" a sheet for a new keeper (private)
  *     {"line":"move-record","colony":"…","version":1,"savedAt":"…Z","savedBy":"…","record":{…}}  move-out records, every version (private)
  *     {"line":"import","id":"…","takenAt":"…Z","takenBy":"…","source":"…","colonies":2,"entries":["…"]}  which entries came with a spreadsheet (private)
  *     {"line":"photo","id":"…","jpeg":"…"}                                         a photo that an entry names, in base64 (private)

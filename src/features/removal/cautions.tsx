@@ -4,7 +4,8 @@ import type { Sheet } from '../../records/index.ts'
 import { cuts, tradesNeeded } from './hazards.ts'
 import { climbs, fierce } from './people.ts'
 
-export const FirstCheck = ({ sheet }: { sheet: Sheet }) => (
+/** `ticked`: stings, ladder, water and fire are asked one by one below, and not said here as well. */
+export const FirstCheck = ({ sheet, ticked = false }: { sheet: Sheet; ticked?: boolean }) => (
   <aside class="first-check" aria-label="Check first">
     <h2>Check first</h2>
     <ul>
@@ -13,16 +14,22 @@ export const FirstCheck = ({ sheet }: { sheet: Sheet }) => (
           <strong>Stop</strong>: {t}.
         </li>
       ))}
-      <li>Stings: who is allergic, where is the adrenaline, who calls for help. Never alone.</li>
-      {climbs(sheet) || sheet.site.access === undefined ? (
+      {ticked ? null : (
+        <li>Stings: who is allergic, where is the adrenaline, who calls for help. Never alone.</li>
+      )}
+      {!ticked && (climbs(sheet) || sheet.site.access === undefined) ? (
         <li>Ladder or roof: a second person, firm ground, three points of contact; nobody reaches out.</li>
       ) : null}
       {cuts(sheet) ? (
         <li>Wires, pipes, asbestos or lead paint come to light: stop, and call the licensed trade.</li>
       ) : null}
-      <li>
-        Water and shade, for people and boxed bees. No smoker in dry grass or dust. Heavy boxes: two people.
-      </li>
+      {ticked ? (
+        <li>Heavy boxes: two people.</li>
+      ) : (
+        <li>
+          Water and shade, for people and boxed bees. No smoker in dry grass or dust. Heavy boxes: two people.
+        </li>
+      )}
       {sheet.site.sprayed === 'yes' ? (
         <li>
           <strong>Sprayed</strong>: gloves; no comb and no honey kept or fed; robbers kept off the waste.

@@ -73,6 +73,22 @@ function partRead(part: Part, typed: Typed, units: Units): PartDraft {
   return read
 }
 
+const { hourly, hours, fixed } = PART_FIELDS.agreement
+const PRICE = { hourly, hours, fixed }
+
+/** Whoever has looked at the place can name the price: it is asked with it, once, and the agreement read at once. */
+export const asksPrice = (part: Part, s: Sheet): boolean =>
+  part === 'site' && s.agreement.pricing === undefined && s.agreement.signature === undefined
+
+/** The sheet with the price that was typed with the site, where one was. */
+export function withPrice(s: Sheet, typed: Typed, units: Units): { sheet: Sheet; problems: FieldProblem[] } {
+  const { raw, problems } = fieldsIn(PRICE, typed, units)
+  const content = priced({ ...s.agreement, ...raw })
+  if (Object.keys(raw).length === 0) return { sheet: s, problems }
+  problems.push(...schemaProblems('agreement', { raw: content, problems }))
+  return { sheet: { ...s, agreement: content as Sheet['agreement'] }, problems }
+}
+
 /** Which price it is follows from the one that was typed. */
 function priced(raw: Record<string, unknown>): Record<string, unknown> {
   if (raw.pricing !== undefined) return raw

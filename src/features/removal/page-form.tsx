@@ -2,7 +2,7 @@
 
 import { type FormState, one, ProblemSummary } from '../../forms/index.ts'
 import { FirstCheck } from './cautions.tsx'
-import { partLabel } from './form.ts'
+import { asksPrice, partLabel } from './form.ts'
 import type { RemovalProps } from './page.tsx'
 import { ClashNotice } from './page-foot.tsx'
 import { PartFields } from './part-fields.tsx'
@@ -14,16 +14,18 @@ import { DECIDE, PART_WORDS } from './words.ts'
 export const OpenPart = ({ part, form, page: p }: { part: Part; form: FormState; page: RemovalProps }) => (
   <section class="section removal-part removal-now" id="now">
     <h2 id={part}>{PART_WORDS[part]}</h2>
-    {part === 'check' || (part === 'work' && p.sheet.work.openedAt === undefined) ? (
-      <FirstCheck sheet={p.sheet} />
-    ) : null}
+    {part === 'check' ? <FirstCheck sheet={p.sheet} ticked /> : null}
+    {part === 'work' && p.sheet.work.openedAt === undefined ? <FirstCheck sheet={p.sheet} /> : null}
     {p.clash === null ? null : <ClashNotice clash={p.clash} />}
-    <ProblemSummary form={form} labels={(field) => partLabel(part, field) || partLabel('decision', field)} />
+    <ProblemSummary form={form} labels={(field) => labelOf(part, field)} />
     {part === 'work' ? <Start {...p} /> : null}
     {part === 'work' ? <Boxed {...p} /> : null}
     <PartForm part={part} form={form} page={p} />
   </section>
 )
+
+const labelOf = (part: Part, field: string): string =>
+  partLabel(part, field) || partLabel('decision', field) || partLabel('agreement', field)
 
 /** Over the limit when work starts: a second person, or a cooler hour. */
 const Start = ({ start, sheet, frame, path, refused }: RemovalProps) =>
@@ -100,7 +102,7 @@ const Buttons = ({ part, page: p }: { part: Part; page: RemovalProps }) => {
         </button>
       </>
     )
-  if (part === 'agreement' && p.sheet.agreement.signature === undefined)
+  if (part === 'agreement' ? p.sheet.agreement.signature === undefined : asksPrice(part, p.sheet))
     return (
       <>
         <button class="button button-do" type="submit" name="next" value="sign">

@@ -6,6 +6,7 @@ import { removalTypes } from '../../words/index.ts'
 import { CheckFields } from './check-fields.tsx'
 import { PART_FIELDS } from './fields.ts'
 import { Folded } from './folded.tsx'
+import { asksPrice } from './form.ts'
 import type { Part } from './stage.ts'
 import { NOT_A_TYPE } from './words.ts'
 import { WorkFields } from './work-fields.tsx'
@@ -72,6 +73,11 @@ const SiteFields = (p: PartFieldsProps) => (
         show={['behind', 'hazards', 'old', ['surface', 'sheathingMm'], 'where']}
       />
     </Group>
+    {asksPrice('site', p.sheet) ? (
+      <Group legend="The price, when you know it">
+        <PriceFields {...p} />
+      </Group>
+    ) : null}
     <Folded legend="The nest, entrances, temper, photos" form={p.form} fields={NEST}>
       <Fields
         {...p}
@@ -107,16 +113,20 @@ const NEST = [
   'photos',
 ] as const
 
+const PriceFields = ({ currency, ...p }: PartFieldsProps) => (
+  <Fields
+    {...p}
+    of={PART_FIELDS.agreement}
+    show={[['hourly', 'hours', 'fixed']]}
+    with={{ hourly: { unit: currency }, fixed: { unit: currency } }}
+  />
+)
+
 const AgreementFields = ({ currency, ...p }: PartFieldsProps) => {
   const money = { unit: currency }
   return (
     <>
-      <Fields
-        {...p}
-        of={PART_FIELDS.agreement}
-        show={[['hourly', 'hours', 'fixed']]}
-        with={{ hourly: money, fixed: money }}
-      />
+      <PriceFields {...p} currency={currency} />
       <Folded legend="Deposit, paid, invoice, terms of this job" form={p.form} fields={MONEY}>
         <Fields
           {...p}

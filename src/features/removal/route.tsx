@@ -15,7 +15,7 @@ import type { Check } from '../../records/index.ts'
 import { timeIn } from '../../time-of-day.ts'
 import { CallPage } from './call-page.tsx'
 import { decide } from './decide-form.ts'
-import { sheetTyped } from './form.ts'
+import { asksPrice, sheetTyped, withPrice } from './form.ts'
 import { vanished } from './hazards.ts'
 import { RemovalsPage } from './list-page.tsx'
 import { type Saved, stampOf } from './sheet-handlers.ts'
@@ -131,7 +131,8 @@ function savePart(
 ): Response | Promise<Response> {
   const { typed, opens } = withNow(c, deps, came)
   const { last } = saved
-  const { sheet, problems } = sheetTyped(part, typed, c.var.frame.units, last.sheet)
+  const read = sheetTyped(part, typed, c.var.frame.units, last.sheet)
+  const { sheet, problems } = asksPrice(part, last.sheet) ? priceToo(c, read, typed) : read
   problems.push(...ofPhotos, ...goneProblems(vanished(last.sheet, sheet)))
   if (problems.length > 0) return showSheet(c, deps, saved, { part, typed, problems })
   const clash = clashOf(c, deps, part, saved, Number(one(typed, 'version')))
@@ -160,6 +161,16 @@ function savePart(
     if (wrong.length > 0) return again(c, deps, saved, part, typed, wrong)
   }
   return c.redirect(nextAfter(saved.path, part, one(typed, 'next')), 303)
+}
+
+/** The price was asked with the site. */
+function priceToo(
+  c: AppContext,
+  read: ReturnType<typeof sheetTyped>,
+  typed: Typed,
+): ReturnType<typeof sheetTyped> {
+  const { sheet, problems } = withPrice(read.sheet, typed, c.var.frame.units)
+  return { sheet, problems: [...read.problems, ...problems] }
 }
 
 /** What was ticked, and the day it is so: a form that lay open over night says nothing of today. */
@@ -198,7 +209,7 @@ const goneProblems = (gone: ReturnType<typeof vanished>): FieldProblem[] =>
   }))
 
 const nextAfter = (path: string, part: Part, then: string): string => {
-  if (part === 'agreement' && then === 'sign') return `${path}/sign`
+  if ((part === 'agreement' || part === 'site') && then === 'sign') return `${path}/sign`
   if (part === 'work' && then === 'intake') return `${path}/intake`
   return `${path}?saved=1#now`
 }

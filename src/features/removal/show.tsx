@@ -5,7 +5,7 @@ import type { FieldProblem, Typed } from '../../forms/index.ts'
 import { type Sheet, sheetName } from '../../records/index.ts'
 import type { SheetVersion } from '../../store/index.ts'
 import { instantWords } from '../../words/index.ts'
-import { typedPart } from './form.ts'
+import { asksPrice, typedPart } from './form.ts'
 import { RemovalPage, type RemovalProps } from './page.tsx'
 import type { Clash } from './page-foot.tsx'
 import { factsOf } from './sheet-facts.ts'
@@ -93,7 +93,7 @@ function filled(c: AppContext, deps: PageDeps, part: Part | null, s: Sheet): Typ
   const { frame } = c.var
   const typed = typedPart(part, s, frame.units)
   const lately = deps.store.removals.list().map((v) => v.sheet)
-  if (part === 'agreement' && s.agreement.pricing === undefined) {
+  if (asksPrice(part, s) || (part === 'agreement' && s.agreement.pricing === undefined)) {
     const hourly = lately.find((x) => x.agreement.hourly !== undefined)?.agreement.hourly
     if (hourly !== undefined) typed.hourly = [String(hourly)]
   }
