@@ -3,8 +3,8 @@ import { clockWords, type PhoneState, waitingWords } from '../../src/parts/index
 import { dropNote, showNote } from './phone-note.ts'
 
 const WAITING = 1
-/** Said before what waits, and before a newer version. */
-const CLOCK = 4
+/** Said before what waits and before a newer version, but not before what was lost. */
+const CLOCK = 2.5
 
 export function showState(state: PhoneState): void {
   const line = document.getElementById('phone-line')
