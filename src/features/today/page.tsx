@@ -73,6 +73,8 @@ export const TodayPage = (p: TodayProps) => {
           </a>
         </p>
       )}
+      <NotInBook count={p.notInBook} />
+      <PleaseLook looks={p.looks} />
       {p.yards.map((y) => (
         <section class="round">
           <h2>
@@ -85,8 +87,6 @@ export const TodayPage = (p: TodayProps) => {
           </ol>
         </section>
       ))}
-      <NotInBook count={p.notInBook} />
-      <PleaseLook looks={p.looks} />
       <LostBoxes lost={p.lost} frame={p.frame} />
       <Doubts doubts={p.doubts} />
       <CanWait {...p} />
