@@ -57,6 +57,7 @@ export const TodayPage = (p: TodayProps) => {
   return (
     <Layout frame={p.frame} title="Today">
       <h1>Today</h1>
+      <p id="phone-ready" class="fine phone-ready" />
       {p.empty ? (
         <FirstRun frame={p.frame} />
       ) : (
