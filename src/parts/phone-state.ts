@@ -34,7 +34,7 @@ export interface ClockOff {
 
 /** 'This phone says Sun 7 Jun; in the yard it is Wed 10 Jun. …' */
 export const clockWords = ({ phone, yard }: ClockOff): string =>
-  `This phone says ${inWords(phone)}; in the yard it is ${inWords(yard)}. Set its date and time right before you write anything down, and look at the day of what you have written.`
+  `This phone says ${inWords(phone)}; in the yard it is ${inWords(yard)}. Set its clock right; forms propose the yard’s day until then.`
 
 /** What a page asks of the worker. */
 export type Ask =

@@ -30,7 +30,7 @@ export interface Refused {
 }
 
 /** A phone out of its mind must not fill the disk (judgement). */
-export const MOST_REFUSED = 2000
+const MOST_REFUSED = 2000
 
 export function refusedOf({ db }: Connection): Refused {
   const value = sql.placeholder

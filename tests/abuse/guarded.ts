@@ -41,7 +41,10 @@ const GUARDS: Record<string, Guard> = {
   message_choice: { columns: '*', action: 'manage-people', erase: null, own: true },
 }
 
-/** The journal is watched entry by entry; plans, sessions and what was sent are the app's own bookkeeping. */
+/**
+ * The journal is watched entry by entry; plans, sessions and what was sent are the app's own bookkeeping. What was refused
+ * is added to by whoever sends, and leaves its list when it is accepted: tests/server/refused.http.test.ts says who reads it.
+ */
 const ELSEWHERE = [
   '__drizzle_migrations',
   'calendar_event',
@@ -49,6 +52,7 @@ const ELSEWHERE = [
   'entry',
   'message_sent',
   'planned_check',
+  'refused_entry',
   'session',
   'site_contact',
   'sqlite_sequence',

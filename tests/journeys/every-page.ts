@@ -70,6 +70,7 @@ function corrections(store: Store): Address[] {
   return [
     ...[...kinds].map(([kind, id]): Address => [`a correction of ${kind}`, `/entry/${id}/correct`]),
     ['a withdrawal', `/entry/${kinds.get('note')}/withdraw`],
+    ['a visit that was at another box', `/entry/${kinds.get('inspection')}/other-box`],
   ]
 }
 
@@ -81,6 +82,10 @@ const pagesOf = (store: Store): Address[] => [
   ['supplies, another order', '/supplies?chanceShort=0.01&inHand=2'],
   ['a colony, a frame of brood given later', '/colony/M-09?frame=2026-06-17'],
   ['the yard, nothing found', '/yard?find=nothing-like-this'],
+  ['find', '/find'],
+  ['find, by a word', '/find?q=swarm'],
+  ['find, nothing like it', '/find?q=nothing-like-this'],
+  ['what is not in the book', '/refused'],
   ...inEachPhase(store),
   ...forms,
   ...removals(store),

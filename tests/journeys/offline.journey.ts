@@ -240,7 +240,7 @@ it('a session that ended keeps everything, asks to sign in, and then sends', asy
 })
 
 it('a store that the browser threw away is noticed and said', async () => {
-  const { page, wire, stop } = await field()
+  const { page, wire, setDay, stop } = await field()
   try {
     wire.fate(() => 'cut')
     await visit(page, 'W-01', 'lost with the store')
@@ -257,6 +257,8 @@ it('a store that the browser threw away is noticed and said', async () => {
       /1 entry that was not sent yet is lost, the last one of Wed,? 10 Jun/,
     )
     await page.screenshot({ path: shot('evicted') })
+    // Another worker came in place of the one whose clock was turned, and would rightly say that its day is not the yard’s.
+    await setDay(DAY)
     await page.reload()
     await page.locator('.phone-note').waitFor()
     await page.getByRole('button', { name: 'I know' }).click()

@@ -147,3 +147,21 @@ it.each(['/weeks?skip=14', '/weeks?skip=999', '/weeks?skip=x', '/weeks?yard=nowh
     if (path.endsWith('=14')) expect(page.text).toContain(`datetime="${addDays(DAY, 14)}"`)
   },
 )
+
+it('200 boxes are drawn in under a second', async () => {
+  const yard = await yardOn(DAY)
+  given(
+    yard,
+    intakes(
+      Array.from({ length: 200 }, (_, i) => `W-${i + 1}`),
+      '2026-06-05',
+    ),
+  )
+  await yard.get('/weeks')
+  const began = performance.now()
+  const page = await yard.get('/weeks')
+  const took = performance.now() - began
+  console.info(`200 boxes over 28 days: ${Math.round(took)} ms, ${Math.round(page.text.length / 1024)} kB`)
+  expect(page.text.match(/class="tag"/g)).toHaveLength(200)
+  expect(took).toBeLessThan(1000)
+})

@@ -3,8 +3,8 @@ import { clockWords, type PhoneState, waitingWords } from '../../src/parts/index
 import { dropNote, showNote } from './phone-note.ts'
 
 const WAITING = 1
-/** Said before what waits, and before a newer version. */
-const CLOCK = 4
+/** Said before what waits and before a newer version, but not before what was lost. */
+const CLOCK = 2.5
 
 export function showState(state: PhoneState): void {
   const line = document.getElementById('phone-line')
@@ -17,13 +17,9 @@ export function showState(state: PhoneState): void {
 
 /** On Today: whether one can walk away from the signal now. */
 function showReady({ fetchedAt, boxes }: PhoneState): void {
-  const head = document.querySelector('main h1')
-  if (location.pathname !== '/' || head === null || fetchedAt === null || boxes === 0) return
-  const ready = document.getElementById('phone-ready') ?? document.createElement('p')
-  ready.id = 'phone-ready'
-  ready.className = 'fine'
-  ready.textContent = `${boxes === 1 ? '1 box' : `${boxes} boxes`} on this phone, ready without signal.`
-  head.after(ready)
+  const ready = document.getElementById('phone-ready')
+  if (ready !== null && fetchedAt !== null && boxes > 0)
+    ready.textContent = `${boxes === 1 ? '1 box' : `${boxes} boxes`} on this phone, ready without signal.`
 }
 
 /** Where the page was made by the server; the phone's own says it in its line. */

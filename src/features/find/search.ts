@@ -13,13 +13,13 @@ export const wordsOf = (typed: string): string[] =>
     .slice(0, 8)
 
 /** Letters and digits only, without leading zeros: 'W-07' and 'w7' are the same. */
-export const bareTag = (tag: string): string =>
+const bareTag = (tag: string): string =>
   folded(tag)
     .replaceAll(/[^\p{L}\p{N}]/gu, '')
     .replaceAll(/(?<!\d)0+(?=\d)/g, '')
 
 /** How near a box is: 0 is its tag, 1 begins it, 2 is its stand, 3 is anything else it is known by. */
-export type Nearness = 0 | 1 | 2 | 3
+type Nearness = 0 | 1 | 2 | 3
 
 export interface FoundBox {
   summary: ColonySummary

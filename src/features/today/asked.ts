@@ -39,7 +39,7 @@ interface Book {
  * The last note that asks, where nobody but who asked has been there or written since. In the order in which entries came
  * to be known: on one day, a look may come before the note that asks for it, or after.
  */
-export function openAsk({ history, journal }: Book, since: Day): Note | null {
+function openAsk({ history, journal }: Book, since: Day): Note | null {
   const standing = new Set(history.entries.map((e) => e.id))
   const entries = [...journal]
     .sort((a, b) => a.seq - b.seq)

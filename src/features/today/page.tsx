@@ -57,6 +57,7 @@ export const TodayPage = (p: TodayProps) => {
   return (
     <Layout frame={p.frame} title="Today">
       <h1>Today</h1>
+      <p id="phone-ready" class="fine phone-ready" />
       {p.empty ? (
         <FirstRun frame={p.frame} />
       ) : (
@@ -73,6 +74,8 @@ export const TodayPage = (p: TodayProps) => {
           </a>
         </p>
       )}
+      <NotInBook count={p.notInBook} />
+      <PleaseLook looks={p.looks} />
       {p.yards.map((y) => (
         <section class="round">
           <h2>
@@ -85,8 +88,6 @@ export const TodayPage = (p: TodayProps) => {
           </ol>
         </section>
       ))}
-      <NotInBook count={p.notInBook} />
-      <PleaseLook looks={p.looks} />
       <LostBoxes lost={p.lost} frame={p.frame} />
       <Doubts doubts={p.doubts} />
       <CanWait {...p} />

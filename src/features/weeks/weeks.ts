@@ -68,7 +68,7 @@ export interface Work {
   leave: number
 }
 
-export const NO_WORK: Work = { visits: 0, opened: 0, late: 0, eggFrames: 0, queens: 0, leave: 0 }
+const NO_WORK: Work = { visits: 0, opened: 0, late: 0, eggFrames: 0, queens: 0, leave: 0 }
 
 /** What a day's work takes along: as the plan advises today, as the ladder asks on days to come. */
 function takes({ action, checks }: WorkDay): 'egg-frame' | 'queen' | null {
@@ -111,9 +111,9 @@ export const together = (some: readonly Work[]): Work =>
   )
 
 /** Days gone by that are shown: what was done lately is why a box can wait. */
-export const BEFORE = 7
+const BEFORE = 7
 /** Days shown in all: four weeks fit a laptop and a sheet of paper. */
-export const SHOWN = 28
+const SHOWN = 28
 
 /** The days shown, around today or later. */
 export const daysShown = (today: Day, skip: number): Day[] =>
