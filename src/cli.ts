@@ -1,4 +1,5 @@
 /** The command line: `resettle NAME …`. Each command is a file in src/node/commands. */
+import { isMainThread } from 'node:worker_threads'
 
 const COMMANDS: Record<
   string,
@@ -68,9 +69,11 @@ async function main([name, ...args]: string[]): Promise<number> {
   return (await command.load()).run(args)
 }
 
-// A module, so that it may wait at the top.
-export {}
-
-// Whatever is written holds names and addresses: it is for its owner's eyes only.
-process.umask(0o077)
-process.exitCode = await main(process.argv.slice(2))
+if (isMainThread) {
+  // Whatever is written holds names and addresses: it is for its owner's eyes only.
+  process.umask(0o077)
+  process.exitCode = await main(process.argv.slice(2))
+} else {
+  // The thread that makes long pages (src/node/reader) runs this same file.
+  await import('./node/reader/thread.ts')
+}

@@ -6,7 +6,9 @@ import type { ApiTokens, People, Person, TokenHolder } from '../people/index.ts'
 import type { PhotoFiles, PhotoShelf } from '../photos/index.ts'
 import type { BackupService, Repository, Store } from '../store/index.ts'
 import type { Outside } from './address.ts'
+import type { Daily } from './daily.ts'
 import type { ForecastCache } from './forecasts.ts'
+import type { Grouped } from './group.ts'
 import type { Logger } from './logging.ts'
 
 /** Built styles and browser code. */
@@ -31,6 +33,8 @@ export interface PageDeps {
   photos: PhotoShelf
   /** Forecasts already made; a feature that is given none makes its own. */
   forecasts?: ForecastCache
+  /** Lets writes that arrive at the same time share one wait for the disk; left out, each waits for itself. */
+  grouped?: Grouped
   /** Called with errors that are our bugs. */
   report: (error: unknown, request: string) => void
 }
@@ -50,6 +54,8 @@ export interface Deps extends PageDeps {
   /** In the invented yard only: whom a visitor may be without a passphrase. */
   demo: DemoSignIn | null
   log: Logger
+  /** Makes the plans of a new day in slices; left out, they are made at once. */
+  daily?: Daily
   /** Built styles and browser code. */
   assets: Assets
 }

@@ -12,7 +12,16 @@ export const zoneOf = (deps: Pick<PageDeps, 'store' | 'zone'>): string =>
 
 /** The yard's day now. */
 export const todayOf = (deps: Pick<PageDeps, 'store' | 'zone' | 'clock'>): Day =>
-  dayIn(zoneOf(deps), deps.clock())
+  dayOfMinute(zoneOf(deps), deps.clock())
+
+/** Days change on a full minute in every zone there is now, and every request asks: the last answer is kept. */
+let asked = { zone: '', minute: Number.NaN, day: '' }
+
+function dayOfMinute(zone: string, now: Date): Day {
+  const minute = Math.floor(now.getTime() / 60_000)
+  if (asked.minute !== minute || asked.zone !== zone) asked = { zone, minute, day: dayIn(zone, now) }
+  return asked.day
+}
 
 /** Who is signed in. Only for pages behind the sign-in, where somebody always is. */
 export function viewerOf(c: AppContext): Viewer {
@@ -38,13 +47,19 @@ export function frameFor(c: AppContext, deps: PageDeps): Frame {
   }
 }
 
+/** Whoever reads waits until the plans are of today; an entry makes those it changes itself. */
+async function ofToday(c: AppContext, deps: Deps, today: Day): Promise<void> {
+  const making = deps.daily === undefined ? deps.store.refresh(today) : deps.daily(today)
+  if (c.req.method === 'GET') await making
+}
+
 /** Recomputes plans when the day has changed since the last request, and then calls `newDay`. */
 export function frame(deps: Deps, newDay: (frame: Frame) => void = () => undefined) {
   let planned: Day | null = null
   return createMiddleware<Env>(async (c, next) => {
     const made = frameFor(c, deps)
+    if (deps.daily !== undefined || planned !== made.today) await ofToday(c, deps, made.today)
     if (planned !== made.today) {
-      deps.store.refresh(made.today)
       planned = made.today
       newDay(made)
     }

@@ -9,6 +9,7 @@ import { type Result, refused } from '../result.ts'
 import type { Repository } from '../store/index.ts'
 import { problemWords } from '../words/index.ts'
 import type { PageDeps } from './context.ts'
+import { grouped } from './group.ts'
 import { settleYard } from './new-yard.ts'
 
 /** A draft with what the form knows of it beside its fields. */
@@ -29,13 +30,13 @@ export type Saved = Result<{ ids: EntryId[] }>
  *
  * @param typedBy who typed them in, where that was somebody else
  */
-export function submit(
-  deps: { store: Pick<Repository, 'append' | 'yards' | 'entry'>; clock: PageDeps['clock'] },
+export async function submit(
+  deps: { store: Pick<Repository, 'append' | 'yards' | 'entry'> } & Pick<PageDeps, 'clock' | 'grouped'>,
   today: Day,
   by: string,
   sent: readonly Sent[],
   typedBy = by,
-): Saved {
+): Promise<Saved> {
   settleYards(deps.store, sent)
   const raw = sent.map(({ draft, id, colony, replaces }) => ({
     ...draft.raw,
@@ -53,11 +54,8 @@ export function submit(
     sent,
   )
   if (problems.length > 0) return refused(forPages(problems, today))
-  const result = deps.store.append(raw, {
-    today,
-    recordedAt: deps.clock().toISOString(),
-    recordedBy: typedBy,
-  })
+  const stamp = { today, recordedAt: deps.clock().toISOString(), recordedBy: typedBy }
+  const result = await grouped(deps)(() => deps.store.append(raw, stamp))
   if (result.ok) return { ok: true, ids: sent.map((s) => s.id) }
   const found = unique(result.problems.map((p) => beside(p, sent[(p.entry ?? 1) - 1])))
   return refused(forPages(found, today))

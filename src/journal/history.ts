@@ -101,8 +101,11 @@ export function standing(entries: readonly Entry[]): StandingEntry[] {
 }
 
 /** The history of one colony, or null when no intake stands (never logged, or withdrawn). */
-export function historyOf(tag: string, entries: readonly Entry[]): History | null {
-  const kept = standing(entries)
+export const historyOf = (tag: string, entries: readonly Entry[]): History | null =>
+  historyAs(tag, standing(entries))
+
+/** The same of entries that stand, in their order. */
+export function historyAs(tag: string, kept: readonly StandingEntry[]): History | null {
   const intake = kept.find((e): e is Intake => e.kind === 'intake')
   if (intake === undefined) return null
   return {

@@ -41,6 +41,7 @@ export { type Happening, happeningOf } from './happening.ts'
 export {
   contradictions,
   type History,
+  historyAs,
   historyOf,
   replacements,
   type StandingEntry,

@@ -5,7 +5,7 @@
  * sees it, so that no page can show or write what its viewer may not.
  */
 
-import { Hono } from 'hono'
+import { Hono, type MiddlewareHandler, type Next } from 'hono'
 import { bodyLimit } from 'hono/body-limit'
 import { compress } from 'hono/compress'
 import {
@@ -15,10 +15,13 @@ import {
   type Env,
   forecastCache,
   frame,
+  groupOf,
+  sendsJson,
+  todayOf,
   tooLarge,
   unknownPage,
 } from '../app/index.ts'
-import { headers, logged, ownPagesOnly, timeLimit } from '../app/node.ts'
+import { dailyOf, headers, logged, originOf, ownPagesOnly, timeLimit } from '../app/node.ts'
 import { account, invite, noStrangers, people, setUp, signIn, visitor } from '../features/accounts/node.ts'
 import { api, apiTokens } from '../features/api/node.ts'
 import type { CalendarDeps } from '../features/calendar/index.ts'
@@ -47,9 +50,15 @@ import { stands, supplies, supplyWarmer } from '../features/supplies/node.ts'
 import { guardFor, ROLES, type Role, storeFor } from '../people/index.ts'
 import { PHOTO_LIMIT } from '../photos/index.ts'
 import { assetFiles } from './assets.ts'
+import { isLong } from './reader/long-pages.ts'
+import type { Reader } from './reader/reader.ts'
 
 /** What all features together are given. */
-export type AllDeps = MessagesDeps & CalendarDeps
+export type AllDeps = MessagesDeps &
+  CalendarDeps & {
+    /** Makes long pages beside the requests; without one they are made between them. */
+    reader?: Reader
+  }
 
 type Feature = (deps: AllDeps) => Hono<Env>
 
@@ -110,17 +119,36 @@ function mostFor(c: AppContext): number {
   return /^multipart\/form-data\b/i.test(c.req.header('content-type') ?? '') ? MOST_WITH_PHOTOS : BODY_LIMIT
 }
 
+const squeeze = compress()
+
+/** Whoever sends JSON gets a short answer, which compressing would only delay. */
+const squeezed: MiddlewareHandler<Env> = (c, next) => (sendsJson(c) ? next() : squeeze(c, next))
+
+/**
+ * What says its length is judged by that, and Node reads no more than it; hono's own check would first make a stream of
+ * every body, which costs more than most entries.
+ */
+function atMost(c: AppContext, next: Next, maxSize: number): ReturnType<MiddlewareHandler<Env>> {
+  if (c.req.method === 'GET' || c.req.method === 'HEAD') return next()
+  const length = c.req.header('content-length')
+  if (length !== undefined && c.req.header('transfer-encoding') === undefined)
+    return Number(length) <= maxSize ? next() : Promise.resolve(tooLarge(c))
+  return bodyLimit({ maxSize, onError: tooLarge })(c, next)
+}
+
 /** Everything but listening. */
-export function createApp(deps: AllDeps): Hono<Env> {
+export function createApp(given: AllDeps): Hono<Env> {
+  const daily = given.daily ?? dailyOf(given.store)
+  const deps = { ...given, daily, grouped: given.grouped ?? groupOf((work) => given.store.together(work)) }
   const app = new Hono<Env>()
-  app.use(logged(deps.log, deps.outside), compress(), headers(deps.outside), timeLimit)
+  app.use(logged(deps.log, deps.outside), squeezed, headers(deps.outside), timeLimit)
   app.route('/', assetFiles(deps.assets))
   // Asks for a token in a header, which no other site can make a browser send; a session is nothing to it.
   app.route('/', api(deps))
   app.use(ownPagesOnly(deps), visitor(deps))
   app.use((c, next) => {
     // Strangers get the smaller limit everywhere: it must not tell which paths there are.
-    return bodyLimit({ maxSize: c.var.viewer === null ? BODY_LIMIT : mostFor(c), onError: tooLarge })(c, next)
+    return atMost(c, next, c.var.viewer === null ? BODY_LIMIT : mostFor(c))
   })
   for (const feature of PUBLIC_FEATURES) app.route('/', feature(deps))
   app.use(noStrangers(deps))
@@ -129,9 +157,23 @@ export function createApp(deps: AllDeps): Hono<Env> {
     Role,
     Hono<Env>
   >
-  app.all('*', (c) => {
+  app.all('*', async (c) => {
     const { viewer } = c.var
-    return viewer === null ? unknownPage(c) : behind[viewer.role].fetch(c.req.raw, { ...c.env, viewer })
+    if (viewer === null) return unknownPage(c)
+    const { reader } = deps
+    if (reader === undefined || !isLong(c.req.method, c.req.path, deps.store.size))
+      return behind[viewer.role].fetch(c.req.raw, { ...c.env, viewer })
+    await daily(todayOf(deps))
+    const url = new URL(c.req.url)
+    const { headers, signal } = c.req.raw
+    return reader.answer({
+      method: c.req.method,
+      url: originOf(c, deps.outside) + url.pathname + url.search,
+      headers,
+      viewer,
+      now: deps.clock(),
+      signal,
+    })
   })
   app.onError(broken(deps))
   return app

@@ -10,6 +10,7 @@ import { newToken } from '../people/node.ts'
 import { StoreError } from '../store/node.ts'
 import { createApp } from './app.ts'
 import { assetsIn } from './assets.ts'
+import { readerOf } from './reader/reader.ts'
 import { machineZone, type Services } from './services.ts'
 
 export interface ListenOptions {
@@ -22,6 +23,8 @@ export interface ListenOptions {
   demo?: DemoSignIn
   clock?: () => Date
   log?: Logger
+  /** The program of the thread that makes long pages; left out, they are made between the requests. */
+  readerProgram?: URL
   /** How long a request may take to arrive; only tests want less. */
   times?: typeof TIMES
   /** Called with errors that are our bugs; by default they are logged. */
@@ -48,7 +51,17 @@ export function listen(options: ListenOptions): Promise<Listening> {
   if (empty && !isLoopback(host)) return Promise.reject(new StoreError(noAccountYet(host)))
   const setUpToken = empty ? newToken() : null
   const report = options.report ?? reportTo(log)
+  const reader =
+    options.readerProgram === undefined || services.connection.raw.memory
+      ? undefined
+      : readerOf({
+          program: options.readerProgram,
+          file: services.connection.raw.name,
+          zone: machineZone(),
+          report,
+        })
   const app = createApp({
+    ...(reader === undefined ? {} : { reader }),
     store: services.store,
     people: services.people,
     tokens: services.tokens,
@@ -73,7 +86,11 @@ export function listen(options: ListenOptions): Promise<Listening> {
         // A form is taken only from the address that was set, so that is where the page must be opened.
         const home = outside.url ?? url
         const setUpUrl = setUpToken === null ? null : `${home}/set-up?token=${setUpToken}`
-        resolve({ url, setUpUrl, stop: () => stopping(server as Server) })
+        const stop = async (): Promise<void> => {
+          await stopping(server as Server)
+          await reader?.close()
+        }
+        resolve({ url, setUpUrl, stop })
       },
     )
     server.once('error', reject)

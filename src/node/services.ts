@@ -16,6 +16,7 @@ import {
   backupServiceOf,
   DamagedError,
   openConnection,
+  readingStoreOn,
   StoreError,
   storeOn,
   wayOut,
@@ -59,10 +60,21 @@ const NOWHERE: HookRules = { mayReach: () => false }
 
 /** Opens the file, or makes it, bringing it up to date. Throws StoreError in words when it cannot be used. */
 export function openServices(file: string, options: ServicesOptions = {}): Services {
+  const connection = openConnection(file)
+  return servicesOn(connection, storeOn(connection), options)
+}
+
+/** A second connection to a file that is open already, for reading only: nothing can be written on it. */
+export function openToRead(file: string): Services {
+  const connection = openConnection(file, { migrate: false })
+  connection.raw.pragma('query_only = ON')
+  return servicesOn(connection, readingStoreOn(connection))
+}
+
+function servicesOn(connection: Connection, store: Store, options: ServicesOptions = {}): Services {
   const { clock = () => new Date(), cost, limits, report = () => undefined } = options
   const { mailer = null, hookRules = NOWHERE, home = null } = options
-  const connection = openConnection(file)
-  const store = storeOn(connection)
+  const file = connection.raw.name
   const people = peopleOn(connection, {
     clock,
     ...(cost === undefined ? {} : { cost }),

@@ -108,7 +108,7 @@ export function outboxPages(deps: PageDeps, actions: OutboxActions): Hono<Env> {
     const sent = [{ draft, id: w.id, colony, ...replaces }]
     // Judged by the book without it, but the yard it names is not a new one: that was asked when it was written.
     const store = { ...deps.store, append: repository.append }
-    const saved = submit({ store, clock: deps.clock }, c.var.frame.today, signedIn(c), sent)
+    const saved = await submit({ store, clock: deps.clock }, c.var.frame.today, signedIn(c), sent)
     const entry = made()
     if (!saved.ok || entry === undefined) return form(c, found, typed, saved.ok ? [] : saved.problems)
     await actions.rewrite(w.n, entry)

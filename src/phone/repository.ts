@@ -19,6 +19,7 @@ import {
   fold,
   type JournalRow,
   joinings,
+  knownBy,
   matches,
   natural,
   type Projected,
@@ -101,10 +102,10 @@ export function bookOf({ head, colonies, waiting, today }: BookParts): PhoneBook
               return seq
             },
           },
-          recent: { of: (id) => ({ rows: [...(rows.get(id) ?? [])] }), put: () => {} },
-          projections: {
-            put: (id) => void summaries.delete(id),
-            retrace: () => {
+          recent: { of: (id) => knownBy(id, [...(rows.get(id) ?? [])]), put: () => {} },
+          settler: {
+            begin: () => {},
+            settle() {
               traced = null
               summaries.clear()
             },

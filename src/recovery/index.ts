@@ -50,4 +50,11 @@ export {
 export { SOURCE_OF_SETTING } from './setting-sources.ts'
 export { BROOD_GIFTS, broodAlong, wasThereAt } from './sources.ts'
 export { heldWords, lockedDeed, type Suspicion, suspicionOn } from './suspicion.ts'
-export { type Exposure, exposedWords, exposureWords, type Traced, traceFoulbrood } from './tracing.ts'
+export {
+  type Exposure,
+  exposedWords,
+  exposureWords,
+  type Traced,
+  tellsOfBonds,
+  traceFoulbrood,
+} from './tracing.ts'

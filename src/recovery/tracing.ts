@@ -51,6 +51,15 @@ const isClean = (e: StandingEntry): boolean =>
     e.signs !== undefined &&
     !e.signs.includes('brood-disease-suspected'))
 
+/** Whether tracing reads an entry at all; of a colony's journal, few. */
+export const tellsOfBonds = (e: StandingEntry): boolean =>
+  e.kind === 'intake' ||
+  e.kind === 'move' ||
+  e.kind === 'outcome' ||
+  isClean(e) ||
+  (e.kind === 'inspection' && e.signs?.includes('robbing') === true) ||
+  (e.kind === 'given' && spread(e.what))
+
 /** The last clean look before the suspicion, from which bonds count; the first entry when there was none. */
 function boundFrom(c: Traced): Day {
   const since = c.suspectedSince ?? ''

@@ -22,9 +22,9 @@ import type { Exposures } from './exposures.ts'
 import { canonical } from './fold.ts'
 import type { Journal } from './journal.ts'
 import { checkLocks } from './locks.ts'
-import type { Projections } from './projections.ts'
 import type { Recent } from './recent.ts'
 import { type Fresh, type Member, Roster } from './roster.ts'
+import type { Settler } from './settle.ts'
 import type { AppendResult, JournalRow } from './types.ts'
 import { clash, intoProblem, isId, left, nameOf } from './wording.ts'
 
@@ -41,8 +41,9 @@ export interface AppendParts {
   connection: Pick<Connection, 'write'>
   journal: Pick<Journal, 'byId' | 'insert'>
   /** A colony's rows so far; told what they are after an append. */
-  recent: { of(id: ColonyId): { rows: readonly JournalRow[] }; put: Recent['put'] }
-  projections: Pick<Projections, 'put' | 'retrace'>
+  recent: Recent
+  /** Makes the plans of what was written. */
+  settler: Pick<Settler, 'begin' | 'settle'>
   /** Which colonies are held because they are bound to a suspected one, as known before the batch. */
   exposures: () => Exposures
   idsByTag: (tag: Tag) => ColonyId[]
@@ -61,21 +62,25 @@ export function append(
   const { entries, problems } = parse(incoming)
   if (problems.length > 0) return refused(problems)
   return parts.connection.write(() => {
-    const ofColony = (id: ColonyId): readonly JournalRow[] => parts.recent.of(id).rows
-    const roster = new Roster({ ...parts.journal, ofColony }, parts.idsByTag)
+    const roster = new Roster({ byId: parts.journal.byId, of: parts.recent.of }, parts.idsByTag)
     const batch = new Batch(roster, parts.journal, options.judged === true ? null : once(parts.exposures))
     for (const [i, e] of entries.entries()) batch.read(e, i + 1, incoming[i])
     const found = [...batch.problems, ...batch.roster.touched.flatMap((m) => conflicts(m, today))]
     if (found.length > 0) return refused(inOrder(found))
-    for (const { row, colony } of batch.accepted)
-      row.seq = parts.journal.insert({ ...row.entry, colony: row.written }, { ...row, colony })
-    for (const m of batch.roster.touched) {
-      parts.projections.put(m.id, m.folded, today)
-      parts.recent.put(m.id, [...m.known, ...m.fresh.map(({ place: _place, ...row }) => row)])
-    }
-    if (batch.roster.touched.length > 0) parts.projections.retrace()
+    if (batch.accepted.length > 0) write(parts, batch, today)
     return { ok: true, accepted: batch.accepted.map((a) => a.row.entry.id), already: batch.already }
   })
+}
+
+/** Writes what was accepted, with the plans it changes. */
+function write({ journal, recent, settler }: AppendParts, batch: Batch, today: Day): void {
+  settler.begin()
+  for (const { row, colony } of batch.accepted)
+    row.seq = journal.insert({ ...row.entry, colony: row.written }, { ...row, colony })
+  const { touched } = batch.roster
+  for (const m of touched)
+    recent.put(m.id, [...m.known, ...m.fresh.map(({ place: _place, ...row }) => row)], m.folded)
+  settler.settle(touched, today, !batch.accepted.some(({ row }) => changesStanding(row.entry)))
 }
 
 /** Asked for only where an entry could be locked, and then once. */
@@ -210,6 +215,9 @@ class Batch {
 }
 
 type Say = (field: string, message: string) => void
+
+/** Whether the colony's name, or whether it is in the yard, may hang on it. */
+const changesStanding = (e: Entry): boolean => changesTag(e) || e.kind === 'outcome'
 
 const changesTag = (e: Entry): boolean =>
   e.kind === 'intake' || e.kind === 'withdrawal' || e.replaces !== undefined

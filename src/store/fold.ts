@@ -1,7 +1,7 @@
 /** A colony's rows folded into its history. Pure, so that the phone folds the same way. */
 
 import type { ColonyId, Tag } from '../ids.ts'
-import { type History, historyOf, type Intake, standing } from '../journal/index.ts'
+import { type History, historyAs, type Intake, standing } from '../journal/index.ts'
 import type { JournalRow } from './types.ts'
 
 /** JSON with sorted keys and nothing undefined: equal content, equal text. */
@@ -21,14 +21,32 @@ export interface Folded {
   history: History | null
 }
 
+/** A colony's rows, folded when that is first asked for. */
+export interface Known {
+  rows: readonly JournalRow[]
+  readonly folded: Folded
+}
+
+export function knownBy(id: ColonyId, rows: readonly JournalRow[]): Known {
+  let folded: Folded | undefined
+  return {
+    rows,
+    get folded() {
+      folded ??= fold(id, rows)
+      return folded
+    },
+  }
+}
+
 /** Folds one colony's rows. */
 export function fold(id: ColonyId, rows: readonly JournalRow[]): Folded {
   const entries = rows.map((r) => r.entry)
-  const intake = standing(entries).find((e): e is Intake => e.kind === 'intake')
+  const stands = standing(entries)
+  const intake = stands.find((e): e is Intake => e.kind === 'intake')
   const named =
     intake === undefined
       ? rows.findLast((r) => r.entry.kind === 'intake')
       : rows.find((r) => r.entry === intake)
   const tag = named?.written ?? id
-  return { tag, history: intake === undefined ? null : historyOf(tag, entries) }
+  return { tag, history: intake === undefined ? null : historyAs(tag, stands) }
 }

@@ -6,6 +6,7 @@ import type { ColonyId } from '../ids.ts'
 import { type Plan, type Protocol, yardProtocol } from '../recovery/index.ts'
 import { append, type Incoming } from './append.ts'
 import { type Connection, connect } from './connection.ts'
+import { exposureOf } from './exposures.ts'
 import { fold } from './fold.ts'
 import { happeningsOf } from './happenings.ts'
 import { importsOf } from './imports.ts'
@@ -81,6 +82,12 @@ export function storeOn(connection: Connection): Store {
   return store
 }
 
+/** The store on a connection that only reads: plans are as whoever writes has left them. */
+export const readingStoreOn = (connection: Connection): Store => ({
+  ...assemble(connection).store,
+  refresh: () => 0,
+})
+
 function assemble(connection: Connection): { store: Store; projections: Projections } {
   const journal = journalOf(connection)
   const settings = settingsOf(connection, (key) => {
@@ -93,7 +100,13 @@ function assemble(connection: Connection): { store: Store; projections: Projecti
   const inMemory = (id: ColonyId, today: Day): ColonySummary | null => {
     const { history } = fold(id, journal.ofColony(id))
     if (history === null) return null
-    const { plan, ...row } = project(id, history, today, protocol(), tracer.exposures().get(id) ?? null).row
+    const { plan, ...row } = project(
+      id,
+      history,
+      today,
+      protocol(),
+      exposureOf(tracer.exposures(), id, history),
+    ).row
     return summaryOf(row, () => JSON.parse(plan) as Plan)
   }
   const remake = (id: ColonyId): Plan => {
@@ -105,7 +118,14 @@ function assemble(connection: Connection): { store: Store; projections: Projecti
   const queries = queriesOf(connection, remake)
   const unplanned = settingsOf(connection, () => {})
   const { exposures } = tracer
-  const parts = { connection, journal, recent, projections, exposures, idsByTag: queries.idsByTag }
+  const parts = {
+    connection,
+    journal,
+    recent,
+    settler: projections.settler,
+    exposures,
+    idsByTag: queries.idsByTag,
+  }
   const tagged = (row: JournalRow): TaggedRow => ({
     ...row,
     tag:
@@ -121,6 +141,8 @@ function assemble(connection: Connection): { store: Store; projections: Projecti
       ),
     load: (lines, today) => append(parts, lines, today, { judged: true }),
     refresh: projections.refresh,
+    refreshing: projections.refreshing,
+    size: queries.size,
     colony: (name) => whole(queries.byName(name), recent),
     colonies: (filter = {}) => queries.list(filter),
     today(today) {
@@ -157,7 +179,7 @@ function assemble(connection: Connection): { store: Store; projections: Projecti
     removals: removalsOf(connection),
     after: { letters: lettersOf(connection), records: moveRecordsOf(connection) },
     imports: importsOf(connection, (raw, context) => store.append(raw, context)),
-    together: connection.write,
+    together: projections.settler.together,
     rebuild: (today) => ({ colonies: projections.rebuild(today), entries: journal.count() }),
     verify: () => verify(connection, journal, protocol, exposures),
     close: () => connection.raw.close(),

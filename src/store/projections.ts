@@ -7,21 +7,23 @@ import type { Day } from '../days.ts'
 import type { ColonyId } from '../ids.ts'
 import type { Protocol } from '../recovery/index.ts'
 import { type Connection, excluded, placeholders } from './connection.ts'
-import { type Exposures, NO_EXPOSURES } from './exposures.ts'
+import { type Exposures, exposureOf, NO_EXPOSURES } from './exposures.ts'
 import { type Folded, fold } from './fold.ts'
 import type { Journal } from './journal.ts'
 import { project } from './project.ts'
 import { colony, plannedCheck } from './schema.ts'
+import { type Settler, settlerOf } from './settle.ts'
 import type { Tracer } from './tracer.ts'
 
 export interface Projections {
-  /** Writes what is known of a colony now; a colony without an intake has no row. */
-  put(id: ColonyId, folded: Folded, today: Day): void
-  /** Traces foulbrood anew, and makes the plans again of which that changes what they say. */
-  retrace(): void
   /** Makes one colony's plan again, as of a day. */
   again(id: ColonyId, day: Day): void
+  /** Plans after entries. */
+  settler: Settler
+  /** Makes the plans of colonies in the yard that are as of another day; returns how many. */
   refresh(today: Day): number
+  /** The same in slices, each in a transaction of its own. */
+  refreshing(today: Day): Generator<void, number>
   /** Recomputes plans for another protocol or by other rules, every colony as of the day it had. */
   replan(): void
   /** Recomputes plans when the rules have changed since the projections were made. Returns whether it did. */
@@ -29,13 +31,17 @@ export interface Projections {
   rebuild(today: Day): number
 }
 
+/** Colonies whose plans are made in one slice. */
+const SLICE = 10
+
 /** The writing side of the projections, its statements prepared once. */
 export function projectionsOf(
-  { db, raw, write }: Connection,
+  connection: Connection,
   journal: Journal,
   protocol: () => Protocol,
   tracer: Tracer,
 ): Projections {
+  const { db, raw, write } = connection
   const value = sql.placeholder
   const drop = db
     .delete(colony)
@@ -65,21 +71,33 @@ export function projectionsOf(
   let now: Exposures | null = null
   const traced = (): Exposures => now ?? (tracer.any() ? tracer.exposures() : NO_EXPOSURES)
 
-  const put = (id: ColonyId, { history }: Folded, today: Day): void => {
+  /** Writes what is known of a colony now; a colony without an intake has no row. */
+  const put = (id: ColonyId, { history }: Folded, today: Day, exposures = now ?? NO_EXPOSURES): void => {
     dropChecks.run({ id })
     if (history === null) {
       drop.run({ id })
       return
     }
-    const { row, checks } = project(id, history, today, protocol(), (now ?? NO_EXPOSURES).get(id) ?? null)
+    const { row, checks } = project(id, history, today, protocol(), exposureOf(exposures, id, history))
     upsert.run(row)
     for (const check of checks) addCheck.run(check)
   }
   /** A colony whose intake cannot be read keeps the row it has: better an old plan than a box nobody visits. */
-  const again = (id: ColonyId, today: Day): void => {
+  const again = (id: ColonyId, today: Day, exposures = now ?? NO_EXPOSURES): void => {
     const folded = fold(id, journal.ofColony(id))
-    if (folded.history !== null) put(id, folded, today)
+    if (folded.history !== null) put(id, folded, today, exposures)
   }
+  const dayInYard = raw.prepare('SELECT as_of FROM colony WHERE id = ? AND closed_on IS NULL').pluck()
+  const settler = settlerOf({
+    connection,
+    tracer,
+    put: ({ id, folded }, today, exposures) => put(id, folded, today, exposures),
+    again(id, exposures) {
+      const day = dayInYard.get(id) as Day | undefined
+      if (day !== undefined) again(id, day, exposures)
+    },
+  })
+  /** Traces foulbrood anew, and makes the plans again of which that changes what they say. */
   const retrace = (): void => {
     if (!tracer.any()) return
     now = tracer.exposures()
@@ -112,9 +130,21 @@ export function projectionsOf(
   }
 
   return {
-    put,
+    settler,
     again: (id, day) => tracing(() => again(id, day)),
-    retrace,
+    *refreshing(today) {
+      const ids = stale.all({ today })
+      for (let at = 0; at < ids.length; at += SLICE) {
+        write(() =>
+          tracing(() => {
+            for (const { id } of ids.slice(at, at + SLICE)) again(id, today)
+          }),
+        )
+        yield
+      }
+      if (ids.length > 0) write(retrace)
+      return ids.length
+    },
     refresh(today) {
       if (stale.get({ today }) === undefined) return 0
       return write(() => {

@@ -21,6 +21,7 @@ export interface Queries {
   checksBetween(from: Day, to: Day): PlannedCheck[]
   yards(): { yard: string; open: number }[]
   tagTaken(tag: Tag): boolean
+  size(): { inYard: number; ever: number }
 }
 
 function parsed(text: string): Plan | null {
@@ -80,6 +81,13 @@ export function queriesOf({ db }: Connection, remake: (id: ColonyId) => Plan): Q
     .from(colony)
     .groupBy(colony.yard)
     .prepare()
+  const size = db
+    .select({
+      inYard: sql<number>`(SELECT count(*) FROM colony WHERE closed_on IS NULL)`,
+      ever: sql<number>`count(*)`,
+    })
+    .from(colony)
+    .prepare()
   const checks = db
     .select({
       colony: plannedCheck.colony,
@@ -112,5 +120,6 @@ export function queriesOf({ db }: Connection, remake: (id: ColonyId) => Plan): Q
     checksBetween: (from, to) => checks.all({ from, to }),
     yards: () => yards.all().sort((a, b) => natural(a.yard, b.yard)),
     tagTaken: (tag) => taken.get({ tag }) !== undefined,
+    size: () => size.get() ?? { inYard: 0, ever: 0 },
   }
 }

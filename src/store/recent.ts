@@ -5,21 +5,16 @@
  */
 import type { ColonyId } from '../ids.ts'
 import type { Connection } from './connection.ts'
-import { type Folded, fold } from './fold.ts'
+import { type Folded, type Known, knownBy } from './fold.ts'
 import type { JournalRow } from './types.ts'
 
 /** Colonies kept: more than stand in any yard, and some of the past. */
 const KEPT = 300
 
-export interface Known {
-  rows: readonly JournalRow[]
-  readonly folded: Folded
-}
-
 export interface Recent {
   of(id: ColonyId): Known
-  /** What a colony's rows are after an append. */
-  put(id: ColonyId, rows: readonly JournalRow[]): void
+  /** What a colony's rows are after an append, and what they add up to. */
+  put(id: ColonyId, rows: readonly JournalRow[], folded: Folded): void
 }
 
 export function recentOf({ raw }: Pick<Connection, 'raw'>, ofColony: (id: ColonyId) => JournalRow[]): Recent {
@@ -43,19 +38,8 @@ export function recentOf({ raw }: Pick<Connection, 'raw'>, ofColony: (id: Colony
         before !== undefined && isThere(before, newest.get(id)) ? before : knownBy(id, ofColony(id)),
       )
     },
-    put: (id, rows) => {
-      put(id, knownBy(id, rows))
-    },
-  }
-}
-
-function knownBy(id: ColonyId, rows: readonly JournalRow[]): Known {
-  let folded: Folded | undefined
-  return {
-    rows,
-    get folded() {
-      folded ??= fold(id, rows)
-      return folded
+    put: (id, rows, folded) => {
+      put(id, { rows, folded })
     },
   }
 }

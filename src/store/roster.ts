@@ -7,7 +7,7 @@
 
 import type { Day } from '../days.ts'
 import type { ColonyId, Tag } from '../ids.ts'
-import { type Folded, fold } from './fold.ts'
+import { type Folded, fold, type Known, knownBy } from './fold.ts'
 import type { Journal } from './journal.ts'
 import type { JournalRow } from './types.ts'
 
@@ -23,15 +23,19 @@ export class Member {
 
   constructor(
     readonly id: ColonyId,
-    readonly known: readonly JournalRow[],
+    private readonly before: Known,
   ) {}
+
+  get known(): readonly JournalRow[] {
+    return this.before.rows
+  }
 
   get rows(): JournalRow[] {
     return [...this.known, ...this.fresh]
   }
 
   get folded(): Folded {
-    this.#folded ??= fold(this.id, this.rows)
+    this.#folded ??= this.fresh.length === 0 ? this.before.folded : fold(this.id, this.rows)
     return this.#folded
   }
 
@@ -64,7 +68,7 @@ export class Roster {
   readonly #homes = new Map<string, Member>()
 
   constructor(
-    private readonly journal: Pick<Journal, 'byId'> & { ofColony(id: ColonyId): readonly JournalRow[] },
+    private readonly journal: Pick<Journal, 'byId'> & { of(id: ColonyId): Known },
     private readonly idsByTag: (tag: Tag) => ColonyId[],
   ) {}
 
@@ -77,8 +81,8 @@ export class Roster {
   byId(id: ColonyId): Member | null {
     const here = this.#members.get(id)
     if (here !== undefined) return here
-    const rows = this.journal.ofColony(id)
-    return rows.length === 0 ? null : this.#enlist(new Member(id, rows))
+    const known = this.journal.of(id)
+    return known.rows.length === 0 ? null : this.#enlist(new Member(id, known))
   }
 
   /** Every colony that has or had this tag, the one a name means first. */
@@ -104,7 +108,7 @@ export class Roster {
 
   /** A colony that begins with this batch. */
   found(id: ColonyId): Member {
-    return this.#enlist(new Member(id, []))
+    return this.#enlist(new Member(id, knownBy(id, [])))
   }
 
   add(member: Member, row: Fresh): void {

@@ -1,46 +1,87 @@
-/** Tracing foulbrood over the file: the colonies in the yard, and all that were ever suspected. */
+/**
+ * Tracing foulbrood over the file: the colonies in the yard, and all that were ever suspected. What was read is kept, and
+ * after new entries only their colonies are read again, so that an entry does not read the whole yard. What is kept is
+ * held against the file each time: whoever wrote since, and whatever was undone, is noticed.
+ */
 import type { ColonyId } from '../ids.ts'
+import type { Traced } from '../recovery/index.ts'
 import type { Connection } from './connection.ts'
-import { type Exposures, exposuresAmong, NO_EXPOSURES } from './exposures.ts'
+import { type Exposures, exposuresBetween, NO_EXPOSURES, traceable } from './exposures.ts'
 import type { Folded } from './fold.ts'
 
 export interface Tracer {
   /** Whether brood disease was ever suspected here: where it was not, nothing is traced. */
   any(): boolean
+  /** The very same object for as long as no bond changes. */
   exposures(): Exposures
 }
 
+interface Kept {
+  /** The newest row of the journal when this was read, by which it is recognised. */
+  newest: { seq: number; id: string }
+  /** Colonies in which brood disease was ever suspected. */
+  suspects: Set<ColonyId>
+  /** Null until the first suspicion. */
+  read: Map<ColonyId, { traced: Traced; key: string }> | null
+  exposures: Exposures
+}
+
+const nothing = (): Kept => ({
+  newest: { seq: 0, id: '' },
+  suspects: new Set(),
+  read: null,
+  exposures: NO_EXPOSURES,
+})
+
 /** Reads as the file stands now. */
 export function tracerOf({ raw }: Connection, known: (id: ColonyId) => Folded): Tracer {
-  const newest = raw.prepare('SELECT coalesce(max(seq), 0) FROM entry').pluck()
+  const newest = raw.prepare('SELECT seq, id FROM entry ORDER BY seq DESC LIMIT 1')
+  const at = raw.prepare('SELECT id FROM entry WHERE seq = ?').pluck()
   const suspectedSince = raw
     .prepare(`SELECT DISTINCT colony FROM entry WHERE seq > ? AND payload LIKE '%brood-disease-suspected%'`)
     .pluck()
+  const touchedSince = raw.prepare('SELECT DISTINCT colony FROM entry WHERE seq > ?').pluck()
   const inYard = raw.prepare('SELECT id FROM colony WHERE closed_on IS NULL').pluck()
-  let kept: { seq: number; suspects: ReadonlySet<ColonyId> } = { seq: 0, suspects: new Set() }
+  let kept: Kept | null = null
+
+  const isAt = (a: Kept['newest'], b: Kept['newest']): boolean => a.seq === b.seq && a.id === b.id
+  const isThere = (row: Kept['newest']): boolean => row.seq === 0 || at.get(row.seq) === row.id
+
+  /** Reads one colony again. Returns whether that changes what tracing knows of it. */
+  const reread = (read: NonNullable<Kept['read']>, suspects: Kept['suspects'], id: ColonyId): boolean => {
+    const { history } = known(id)
+    // One that left without a suspicion is neither held nor a danger.
+    if (history === null || (history.outcome !== null && !suspects.has(id))) return read.delete(id)
+    const traced = traceable(id, history)
+    const key = JSON.stringify(traced)
+    if (read.get(id)?.key === key) return false
+    read.set(id, { traced, key })
+    return true
+  }
 
   /** The journal only grows: what is new since the last time is enough, unless a write was undone meanwhile. */
-  const suspects = (): ReadonlySet<ColonyId> => {
-    const seq = newest.get() as number
-    const from = seq < kept.seq ? { seq: 0, suspects: new Set<ColonyId>() } : kept
-    const all = new Set([...from.suspects, ...(suspectedSince.all(from.seq) as ColonyId[])])
-    if (!raw.inTransaction) kept = { seq, suspects: all }
-    return all
+  const now = (): Kept => {
+    const last = (newest.get() as Kept['newest'] | undefined) ?? nothing().newest
+    if (kept !== null && isAt(kept.newest, last)) return kept
+    const before = kept !== null && isThere(kept.newest) ? kept : null
+    const { newest: from, suspects, read, exposures } = before ?? nothing()
+    for (const id of suspectedSince.all(from.seq) as ColonyId[]) suspects.add(id)
+    const all: NonNullable<Kept['read']> = read ?? new Map()
+    let changed = false
+    if (suspects.size > 0) {
+      const touched = before === null ? [] : (touchedSince.all(from.seq) as ColonyId[])
+      // Colonies that are only being written are in the journal, and not yet among those in the yard.
+      const ids = read === null ? [...suspects, ...(inYard.all() as ColonyId[]), ...touched] : touched
+      for (const id of new Set(ids)) if (reread(all, suspects, id)) changed = true
+    }
+    kept = {
+      newest: last,
+      suspects,
+      read: suspects.size > 0 ? all : null,
+      exposures: changed ? exposuresBetween([...all.values()].map((r) => r.traced)) : exposures,
+    }
+    return kept
   }
 
-  return {
-    any: () => suspects().size > 0,
-    exposures() {
-      const ever = suspects()
-      if (ever.size === 0) return NO_EXPOSURES
-      // One that left without a suspicion is neither held nor a danger.
-      const ids = new Set([...ever, ...(inYard.all() as ColonyId[])])
-      return exposuresAmong(
-        [...ids].flatMap((id) => {
-          const { history } = known(id)
-          return history === null ? [] : [[id, history] as const]
-        }),
-      )
-    },
-  }
+  return { any: () => now().suspects.size > 0, exposures: () => now().exposures }
 }

@@ -159,6 +159,10 @@ export interface Store extends Repository {
   load(lines: readonly JournalLine[], today: Day): AppendResult
   /** Makes the plans of colonies in the yard that are as of another day. Cheap when there are none. Returns how many. */
   refresh(today: Day): number
+  /** The same in slices, a few colonies and a transaction each. */
+  refreshing(today: Day): Generator<void, number>
+  /** How many colonies are in the yard, and how many ever were. */
+  size(): { inYard: number; ever: number }
   /** Checks asked of colonies in the yard whose window touches these days, by day. */
   checksBetween(from: Day, to: Day): PlannedCheck[]
   /** The whole journal, oldest first, read in pages so that writing can go on. */

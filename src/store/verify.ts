@@ -6,7 +6,7 @@
 import { asc, eq, sql } from 'drizzle-orm'
 import type { Protocol } from '../recovery/index.ts'
 import type { Connection } from './connection.ts'
-import type { Exposures } from './exposures.ts'
+import { type Exposures, exposureOf } from './exposures.ts'
 import { fold } from './fold.ts'
 import { type EntryRow, type Journal, readRow } from './journal.ts'
 import { missingGuards } from './migrate.ts'
@@ -164,7 +164,8 @@ function projectionProblems(
     const { history, tag } = fold(id, journal.ofColony(id))
     // A plan is as of the day it was made; a row that is missing is wrong on any day.
     const asOf = row?.asOf ?? history?.intake.on ?? ''
-    const expected = history === null ? null : project(id, history, asOf, protocol, exposures.get(id) ?? null)
+    const expected =
+      history === null ? null : project(id, history, asOf, protocol, exposureOf(exposures, id, history))
     const actual = row === undefined ? null : { row, checks: checksOf.all({ id }) }
     const differs = difference(expected, actual)
     if (differs !== null)

@@ -1,5 +1,6 @@
 /** `npm run bench`: prints how long the hot paths take. Not a test: figures depend on the machine. One name runs one. */
 import { bench as advice } from './advice/bench.ts'
+import { bench as blocks } from './blocks.ts'
 import { bench as faults } from './faults.ts'
 import { bench as forecast } from './forecast.ts'
 import { bench as forecasts } from './foresight-pages.ts'
@@ -16,6 +17,7 @@ const BENCHES: Record<string, () => void | Promise<void>> = {
   forecasts,
   phone,
   faults,
+  blocks,
   load,
 }
 

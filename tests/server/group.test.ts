@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest'
-import { groupOf } from '../../src/features/entries/group.ts'
+import { groupOf } from '../../src/app/group.ts'
 
 /** A database of words: a transaction that throws leaves it as it was. */
 function words(): { kept: string[]; transactions: number; together: (work: () => void) => void } {

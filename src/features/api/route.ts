@@ -5,6 +5,7 @@ import {
   type AppContext,
   type Deps,
   type Env,
+  grouped,
   problemResponse,
   sendsJson,
   todayOf,
@@ -57,9 +58,10 @@ export function api(deps: Deps): Hono<Env> {
   const handlers = handlersOf(deps)
   let planned: Day | null = null
   /** Recomputes plans when the day has changed since the last request. */
-  const todayPlanned = (): Day => {
+  const todayPlanned = async (): Promise<Day> => {
     const today = todayOf(deps)
-    if (planned !== today) deps.store.refresh(today)
+    if (deps.daily !== undefined) await deps.daily(today)
+    else if (planned !== today) deps.store.refresh(today)
     planned = today
     return today
   }
@@ -75,14 +77,14 @@ export function api(deps: Deps): Hono<Env> {
   const register = <Id extends OperationId>(id: Id): void => {
     const operation: Operation = OPERATIONS[id]
     const path = API + operation.path.replaceAll(/\{(\w+)\}/g, ':$1')
-    app.on(operation.method.toUpperCase(), path, (c) => {
+    app.on(operation.method.toUpperCase(), path, async (c) => {
       const { holder } = c.var
       if (holder === undefined) throw new Error('an operation without a token')
       const refused = refusalOf(holder, operation)
       if (refused !== null) return refused
       const query = queryOf(c, operation)
       if (query instanceof Response) return query
-      const today = todayPlanned()
+      const today = await todayPlanned()
       c.header('Cache-Control', 'no-store')
       return handlers[id]({ c, query: query as Query<Id>, store: stores[holder.person.role], holder, today })
     })
@@ -180,11 +182,8 @@ async function sendEntries(deps: Deps, { c, store, holder, today }: Asked<'sendE
   const list = (Array.isArray(body) ? body : [body]).map((e) => signed(e, holder.person.name))
   if (list.length === 0 || list.length > MOST_AT_ONCE)
     return problemResponse(422, `Send 1 to ${MOST_AT_ONCE} entries, not ${list.length}.`)
-  const result = store.append(list, {
-    today,
-    recordedAt: deps.clock().toISOString(),
-    recordedBy: holder.person.name,
-  })
+  const stamp = { today, recordedAt: deps.clock().toISOString(), recordedBy: holder.person.name }
+  const result = await grouped(deps)(() => store.append(list, stamp))
   if (!result.ok) return problemResponse(422, 'Nothing was written.', { errors: result.problems })
   return c.json(
     { accepted: result.accepted, already: result.already },

@@ -75,7 +75,7 @@ export function calendarFeed(deps: CalendarDeps): Hono<Env> {
     const holder = token === undefined ? null : calendars.holder(token)
     if (holder === null) return next()
     const today = todayOf(deps)
-    store.refresh(today)
+    await (deps.daily?.(today) ?? store.refresh(today))
     const events = eventsOf(store.colonies({ open: true }), today, holder.shows)
     const text = calendarText(calendars.told(holder, events, today), {
       name: `${store.settings.get('yardName') || 'Resettle'}${holder.yard === null ? '' : `: ${holder.yard}`}`,

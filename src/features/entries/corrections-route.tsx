@@ -81,7 +81,7 @@ export function corrections(deps: PageDeps): Hono<Env> {
     const colony = t.entry.kind === 'intake' ? one(typed, 'colony') : t.entry.colony
     const id = idIn(typed)
     const sent = [{ draft, id, colony, replaces: t.entry.id }]
-    const saved = submit(deps, c.var.frame.today, signedIn(c), sent)
+    const saved = await submit(deps, c.var.frame.today, signedIn(c), sent)
     if (!saved.ok) return form(c, t, typed, saved.problems)
     return back(c, t, id)
   })
@@ -115,7 +115,7 @@ export function corrections(deps: PageDeps): Hono<Env> {
     const { today, units } = c.var.frame
     const draft = draftOf('withdrawal', { ...typed, on: [today] }, units)
     const sent = [{ draft, id, colony: t.entry.colony, replaces: t.entry.id }]
-    const saved = submit(deps, today, signedIn(c), sent)
+    const saved = await submit(deps, today, signedIn(c), sent)
     return saved.ok ? back(c, t, id) : withdraw(c, t, typed, saved.problems)
   })
 

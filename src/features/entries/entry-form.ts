@@ -62,7 +62,7 @@ export function entryForm(deps: PageDeps, { kind, name, blank, view }: EntryForm
     const draft = draftOf(kind, typed, c.var.frame.units)
     draft.problems.push(...came.problems)
     const by = signedIn(c)
-    const saved = submit(deps, c.var.frame.today, by, [{ draft, id, colony: colony.summary.id }])
+    const saved = await submit(deps, c.var.frame.today, by, [{ draft, id, colony: colony.summary.id }])
     if (!saved.ok) return show(c, colony.summary, { typed, problems: saved.problems })
     return toColony(c, deps.store.colony(colony.summary.id)?.summary ?? colony.summary, id)
   })

@@ -41,7 +41,9 @@ export function intake(deps: PageDeps): Hono<Env> {
     const draft = draftOf('intake', typed, c.var.frame.units)
     draft.problems.push(...came.problems)
     const id = idIn(typed)
-    const saved = submit(deps, c.var.frame.today, signedIn(c), [{ draft, id, colony: one(typed, 'colony') }])
+    const saved = await submit(deps, c.var.frame.today, signedIn(c), [
+      { draft, id, colony: one(typed, 'colony') },
+    ])
     if (!saved.ok) return show(c, typed, saved.problems)
     const made = store.colony(id)
     return made === null ? c.redirect('/yard', 303) : toColony(c, made.summary, id)

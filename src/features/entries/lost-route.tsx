@@ -26,7 +26,7 @@ export function lostBox(deps: PageDeps): Hono<Env> {
     const saved =
       draft.raw.lost === undefined
         ? { ok: false }
-        : submit(deps, today, signedIn(c), [{ draft, id, colony: colony.summary.id }])
+        : await submit(deps, today, signedIn(c), [{ draft, id, colony: colony.summary.id }])
     return saved.ok ? onward(c, colony.summary, id) : c.redirect(`${colonyPath(colony.summary)}/visit`, 303)
   })
   return app

@@ -26,7 +26,7 @@ export function outsideLook(deps: PageDeps): Hono<Env> {
     const at = thenOf(c) === null ? {} : { at: [timeIn(c.var.frame.zone, deps.clock())] }
     const draft = draftOf('inspection', { on: [today], opened: ['no'], signs: ['none'], ...at }, units)
     const id = idIn(typed)
-    const saved = submit(deps, today, signedIn(c), [{ draft, id, colony: colony.summary.id }])
+    const saved = await submit(deps, today, signedIn(c), [{ draft, id, colony: colony.summary.id }])
     return saved.ok
       ? onward(c, colony.summary, id)
       : c.redirect(`${colonyPath(colony.summary)}/visit?lid=on`, 303)

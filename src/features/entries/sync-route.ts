@@ -1,7 +1,6 @@
 import { Hono } from 'hono'
-import { type AppContext, type Deps, type Env, sendsJson, viewerOf } from '../../app/index.ts'
+import { type AppContext, type Deps, type Env, grouped, sendsJson, viewerOf } from '../../app/index.ts'
 import { problemLine } from '../../journal/index.ts'
-import { groupOf } from './group.ts'
 
 const MOST_AT_ONCE = 500
 
@@ -12,7 +11,7 @@ const MOST_AT_ONCE = 500
  */
 export function entries(deps: Deps): Hono<Env> {
   const app = new Hono<Env>()
-  const together = groupOf((work) => deps.store.together(work))
+  const write = grouped(deps)
   app.post('/entries', async (c) => {
     if (isForAnother(c)) return c.json({ error: 'somebody else is signed in' }, 409)
     const body = await bodyOf(c)
@@ -25,7 +24,7 @@ export function entries(deps: Deps): Hono<Env> {
       recordedAt: deps.clock().toISOString(),
       recordedBy: viewerOf(c).name,
     }
-    const result = await together(() => deps.store.append(list, context))
+    const result = await write(() => deps.store.append(list, context))
     c.header('Cache-Control', 'no-store')
     return result.ok
       ? c.json({ accepted: result.accepted, already: result.already })

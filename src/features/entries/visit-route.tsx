@@ -83,7 +83,7 @@ export function visit(deps: PageDeps): Hono<Env> {
       colony: colony.summary.id,
     }))
     sent[0]?.draft.problems.push(...came.problems)
-    const saved = submit(deps, c.var.frame.today, signedIn(c), sent)
+    const saved = await submit(deps, c.var.frame.today, signedIn(c), sent)
     if (!saved.ok) return show(c, colony, typed, saved.problems)
     return onward(c, colony.summary, saved.ids[0] ?? '')
   })

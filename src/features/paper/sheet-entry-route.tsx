@@ -95,7 +95,7 @@ export function sheetEntry(deps: Deps): Hono<Env> {
     for (const n of numbersIn(typed)) {
       const row = rowOf(typed, n)
       if (!isRowFilled(row)) continue
-      const found = writeRow(c, row, asked, one(typed, 'by'))
+      const found = await writeRow(c, row, asked, one(typed, 'by'))
       if (found.length === 0) saved++
       else {
         // Only what was refused comes back filled in: the rest is in the book.
@@ -124,7 +124,12 @@ export function sheetEntry(deps: Deps): Hono<Env> {
     })
   }
 
-  const writeRow = (c: AppContext, row: Typed, asked: SheetAsked, by: string): FieldProblem[] => {
+  const writeRow = async (
+    c: AppContext,
+    row: Typed,
+    asked: SheetAsked,
+    by: string,
+  ): Promise<FieldProblem[]> => {
     const colony = one(row, 'colony') || one(row, 'tag')
     if (colony === '') return [{ field: 'tag', message: 'must not be empty' }]
     if (store.colony(colony) === null)
@@ -136,7 +141,7 @@ export function sheetEntry(deps: Deps): Hono<Env> {
     }))
     const signer = signedIn(c)
     const walker = c.var.frame.may('sign-for-others') && by !== '' ? by : signer
-    const saved = submit(deps, c.var.frame.today, walker, sent, signer)
+    const saved = await submit(deps, c.var.frame.today, walker, sent, signer)
     return saved.ok ? [] : saved.problems.map(onSheet)
   }
   return app

@@ -73,7 +73,7 @@ export function removalIntake(deps: Deps): Hono<Env> {
     const by = signedIn(c)
     const draft = draftOf('intake', typed, c.var.frame.units)
     draft.problems.push(...came.problems)
-    const result = submit(deps, c.var.frame.today, by, [{ draft, id, colony: one(typed, 'colony') }])
+    const result = await submit(deps, c.var.frame.today, by, [{ draft, id, colony: one(typed, 'colony') }])
     if (!result.ok) return show(c, saved, typed, result.problems)
     store.removals.link(saved.id, id, { savedAt: deps.clock().toISOString(), savedBy: by })
     const made = store.colony(id)

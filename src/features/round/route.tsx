@@ -119,7 +119,7 @@ export function round(deps: PageDeps): Hono<Env> {
     const id = idIn(typed)
     const draft = draftOf('missed-visit', typed, c.var.frame.units)
     const sent = [{ draft, id, colony: colony.summary.id }]
-    const saved = submit(deps, c.var.frame.today, signedIn(c), sent)
+    const saved = await submit(deps, c.var.frame.today, signedIn(c), sent)
     return saved.ok ? onward(c, colony.summary, id) : missed(c, colony.summary, typed, saved.problems)
   })
   return app

@@ -52,6 +52,9 @@ export function warningsFor(host: string, outside: Outside): string[] {
   ]
 }
 
+/** The one built file is the thread's program too (src/cli.ts); uncompiled there is none. */
+const BUILT_PROGRAM = import.meta.url.endsWith('.js') ? { readerProgram: new URL(import.meta.url) } : {}
+
 /** Serves the services, says where, keeps their backups, waits for the signal to stop, and closes them. */
 export async function serveUntilStopped(
   options: ListenOptions & { services: Services },
@@ -61,7 +64,7 @@ export async function serveUntilStopped(
   if (!existsSync(join(BUILT, 'manifest.json')))
     process.stderr.write('The pages have no styles yet: run "npm run build" once.\n')
   try {
-    const server = await listen(options)
+    const server = await listen({ ...options, ...BUILT_PROGRAM })
     const stopBackups = services.safekeeping?.start()
     const stopMessages = startMessenger(services.messages.messenger, (error) =>
       options.log?.error({ error: errorForLog(error) }, 'messages failed'),

@@ -2,6 +2,14 @@
  * Writes that arrive at the same time share one wait for the disk. Each is answered only after it is durable, and each
  * succeeds or fails by itself.
  */
+import type { PageDeps } from './context.ts'
+
+/** Runs a write with others, and gives its answer when it is durable. */
+export type Grouped = <T>(write: () => T) => Promise<T>
+
+/** How to write here: with others on the server, at once on a phone, which has no others. */
+export const grouped = (deps: Pick<PageDeps, 'grouped'>): Grouped =>
+  deps.grouped ?? (async (write) => write())
 
 interface Job {
   run: () => void
@@ -10,7 +18,7 @@ interface Job {
 }
 
 /** `together` runs what it is given as one durable transaction, and undoes all of it when something throws. */
-export function groupOf(together: (work: () => void) => void): <T>(write: () => T) => Promise<T> {
+export function groupOf(together: (work: () => void) => void): Grouped {
   let waiting: Job[] = []
   const flush = (): void => {
     const jobs = waiting
