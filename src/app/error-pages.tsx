@@ -98,6 +98,17 @@ export const TooLargePage = ({ frame, yard }: { frame: Frame; yard: boolean }) =
   </Layout>
 )
 
+/** `wait`: a sentence. */
+export const TooManyTriesPage = ({ frame, wait }: { frame: Frame; wait: string }) => (
+  <Layout frame={frame} title="Too many tries" ways={false}>
+    <h1>Too many tries</h1>
+    <p>
+      Many links that do not work were opened from your network, so this one was not looked for. {wait}A link
+      that works opens in any case: check that all of it was copied.
+    </p>
+  </Layout>
+)
+
 interface ElsewhereProps {
   frame: Frame
   /** The yard's own address. */

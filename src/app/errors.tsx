@@ -4,7 +4,15 @@ import { HTTPException } from 'hono/http-exception'
 import type { Frame } from '../parts/index.ts'
 import type { Repository } from '../store/index.ts'
 import type { AppContext, PageDeps } from './context.ts'
-import { BrokenPage, NoColonyPage, NoEntryPage, NoPagePage, TooLargePage } from './error-pages.tsx'
+import {
+  BrokenPage,
+  NoColonyPage,
+  NoEntryPage,
+  NoPagePage,
+  TooLargePage,
+  TooManyTriesPage,
+} from './error-pages.tsx'
+import { frameFor } from './frame.tsx'
 import { nearestTags } from './nearest.ts'
 import { isApiPath, problemResponse } from './problem.ts'
 import { colonyPath, page, sendsJson } from './respond.tsx'
@@ -22,6 +30,16 @@ export function unknownColony(c: AppContext, deps: PageDeps, asked: string): Ans
     left: s.closedOn !== null,
   }))
   return page(c, <NoColonyPage frame={frameOf(c)} asked={asked} near={near} />, 404)
+}
+
+/** Example: waitWords(600) = 'Too many tries: wait 10 minutes, then try again.' */
+export const waitWords = (seconds: number): string =>
+  `Too many tries: wait ${seconds < 90 ? `${seconds} seconds` : `${Math.ceil(seconds / 60)} minutes`}, then try again.`
+
+/** Too many guesses at a secret address came from where this one comes from. */
+export function tooManyTries(c: AppContext, deps: PageDeps, seconds: number): Answer {
+  c.header('Retry-After', String(seconds))
+  return page(c, <TooManyTriesPage frame={frameFor(c, deps)} wait={waitWords(seconds)} />, 429)
 }
 
 export const unknownEntry = (c: AppContext): Answer => page(c, <NoEntryPage frame={frameOf(c)} />, 404)

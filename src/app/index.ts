@@ -1,7 +1,17 @@
 /** What other parts may import from here; README.md explains. */
 export type { Outside } from './address.ts'
 export type { AppContext, Assets, DemoSignIn, Deps, Env, PageDeps, Viewer } from './context.ts'
-export { bareFrame, broken, colonyIn, tooLarge, unknownColony, unknownEntry, unknownPage } from './errors.tsx'
+export {
+  bareFrame,
+  broken,
+  colonyIn,
+  tooLarge,
+  tooManyTries,
+  unknownColony,
+  unknownEntry,
+  unknownPage,
+  waitWords,
+} from './errors.tsx'
 export {
   type ForecastCache,
   forecastCache,

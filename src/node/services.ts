@@ -77,6 +77,7 @@ function servicesOn(connection: Connection, store: Store, options: ServicesOptio
   const file = connection.raw.name
   const people = peopleOn(connection, {
     clock,
+    yardNames: () => store.yards().map((y) => y.yard),
     ...(cost === undefined ? {} : { cost }),
     ...(limits === undefined ? {} : { limits }),
   })
