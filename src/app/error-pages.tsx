@@ -80,12 +80,19 @@ export const NoColonyPage = ({ frame, asked, near }: NoColonyProps) => (
   </Layout>
 )
 
-/** `yard`: what was sent is a file of a whole yard, which the command takes however large. */
-export const TooLargePage = ({ frame, yard }: { frame: Frame; yard: boolean }) => (
+interface TooLargeProps {
+  frame: Frame
+  /** In what it is too much; left out: in bytes. */
+  what: string | undefined
+  /** What was sent is a file of a whole yard, which the command takes however large. */
+  yard: boolean
+}
+
+export const TooLargePage = ({ frame, what, yard }: TooLargeProps) => (
   <Layout frame={frame} title="Too much at once">
     <h1>That is too much at once</h1>
     <p>
-      What was sent is larger than this server takes from a browser. Nothing was saved.{' '}
+      {what ?? 'What was sent is larger than this server takes from a browser. Nothing was saved.'}{' '}
       {yard ? (
         <>
           On the server’s machine, <code>resettle import FILE.jsonl</code> takes a file of any size.

@@ -16,6 +16,7 @@ import { frameFor } from './frame.tsx'
 import { nearestTags } from './nearest.ts'
 import { isApiPath, problemResponse } from './problem.ts'
 import { colonyPath, page, sendsJson } from './respond.tsx'
+import { TooMuch } from './sent.ts'
 
 type Answer = Response | Promise<Response>
 
@@ -44,15 +45,17 @@ export function tooManyTries(c: AppContext, deps: PageDeps, seconds: number): An
 
 export const unknownEntry = (c: AppContext): Answer => page(c, <NoEntryPage frame={frameOf(c)} />, 404)
 
-export const tooLarge = (c: AppContext): Answer =>
+/** `what`: why, when it is not the bytes. */
+export const tooLarge = (c: AppContext, what?: string): Answer =>
   isApiPath(c.req.path)
-    ? problemResponse(413, 'At most 1 MiB can be sent at once.')
-    : page(c, <TooLargePage frame={frameOf(c)} yard={c.req.path === '/data/import'} />, 413)
+    ? problemResponse(413, what ?? 'At most 1 MiB can be sent at once.')
+    : page(c, <TooLargePage frame={frameOf(c)} what={what} yard={c.req.path === '/data/import'} />, 413)
 
 /** Something of ours broke, or the machine's disk did: reported to the log, said in a sentence to the reader. */
 export const broken =
   (deps: Pick<PageDeps, 'report'>) =>
   (error: Error, c: AppContext): Answer => {
+    if (error instanceof TooMuch) return tooLarge(c, error.message)
     if (error instanceof HTTPException && isApiPath(c.req.path)) return problemResponse(error.status)
     if (error instanceof HTTPException && (error.status < 500 || error.res !== undefined))
       return error.getResponse()
