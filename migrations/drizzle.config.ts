@@ -5,13 +5,13 @@ export default defineConfig({
   schema: [
     './src/store/schema.ts',
     './src/people/schema.ts',
-    './src/exchange/calendar-schema.ts',
+    './src/features/calendar/schema.ts',
     './src/store/removal-schema.ts',
     './src/store/after-schema.ts',
     './src/store/import-schema.ts',
     './src/people/api-token-schema.ts',
     './src/people/calendar-address-schema.ts',
-    './src/messages/schema.ts',
+    './src/features/messages/schema.ts',
   ],
   out: './migrations',
 })
