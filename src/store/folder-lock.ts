@@ -8,10 +8,16 @@ import { StoreError } from './migrate.ts'
 
 const NAME = 'server.lock'
 
+/** Milliseconds to wait for a server that is just ending, as when it is started again. */
+const PATIENCE_MS = 3000
+
+/** Kept, because a connection that nothing refers to is closed, and the lock goes with it. */
+const held = new Set<Database.Database>()
+
 /** Takes the folder of a database for this process; returns what lets go of it. Throws StoreError when another has it. */
 export function lockFolder(file: string): () => void {
   const folder = dirname(file)
-  const lock = new Database(join(folder, NAME), { timeout: 0 })
+  const lock = new Database(join(folder, NAME), { timeout: PATIENCE_MS })
   try {
     lock.exec('BEGIN EXCLUSIVE')
   } catch (error) {
@@ -21,5 +27,9 @@ export function lockFolder(file: string): () => void {
       `Another Resettle server is running on ${folder}. Stop it first, or set RESETTLE_DATA to another folder.`,
     )
   }
-  return () => lock.close()
+  held.add(lock)
+  return () => {
+    held.delete(lock)
+    lock.close()
+  }
 }
