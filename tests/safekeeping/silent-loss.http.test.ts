@@ -182,6 +182,8 @@ describe('a bit that flips', () => {
     await services.safekeeping?.lookThrough()
     expect(services.safekeeping?.state().damage).toContain('is not as it was written')
     await expect(services.safekeeping?.backUp()).rejects.toThrow('not whole')
+    // Proved before it gets its name: nothing is called a backup that is none.
+    expect(readdirSync(backupFolder(file)).filter((name) => name.endsWith('.sqlite'))).toEqual([])
     services.close()
   })
 
