@@ -33,7 +33,9 @@ export function formIn(c: AppContext): Promise<FormData | null> {
 
 async function readForm(c: AppContext): Promise<FormData | null> {
   const type = c.req.header('content-type') ?? ''
-  const bytes = await c.req.arrayBuffer()
+  const bytes = await c.req.arrayBuffer().catch(() => null)
+  // Whoever sent it went away, or was cut off.
+  if (bytes === null) return null
   if (fieldsIn(new Uint8Array(bytes), type) > MOST_FIELDS)
     throw new TooMuch(`The form has more than ${MOST_FIELDS} fields, so it was not read. Nothing was saved.`)
   try {
