@@ -2,6 +2,7 @@
  * One server on a folder. The lock is SQLite's own, on a file beside the database: the system lets go of it however the
  * process ends, so one that was killed leaves nothing to clear away. A number in a file would.
  */
+import { existsSync } from 'node:fs'
 import { dirname, join } from 'node:path'
 import Database from 'better-sqlite3'
 import { StoreError } from './migrate.ts'
@@ -30,6 +31,21 @@ export function lockFolder(file: string): () => void {
   held.add(lock)
   return () => {
     held.delete(lock)
+    lock.close()
+  }
+}
+
+/** Whether a server has the folder of a database just now. */
+export function isServed(file: string): boolean {
+  const name = join(dirname(file), NAME)
+  if (!existsSync(name)) return false
+  const lock = new Database(name, { timeout: 0 })
+  try {
+    lock.exec('BEGIN EXCLUSIVE')
+    return false
+  } catch {
+    return true
+  } finally {
     lock.close()
   }
 }

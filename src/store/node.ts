@@ -1,9 +1,9 @@
 /** What other parts may import from here, of what needs Node; README.md explains. */
 
-export { backupFolder, takeBackup } from './backup.ts'
+export { type Backup, backupFolder, listBackups, takeBackup } from './backup.ts'
 export { backupServiceOf } from './backup-service.ts'
-export { dataFile } from './data-folder.ts'
-export { lockFolder } from './folder-lock.ts'
+export { dataFile, dataFolder } from './data-folder.ts'
+export { isServed, lockFolder } from './folder-lock.ts'
 export { assertComplete, assertIntact, assertNotLost, lossWords, wayOut } from './integrity.ts'
 export { lettersOf } from './letters.ts'
 export { lossAgainst } from './loss.ts'
