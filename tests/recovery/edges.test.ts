@@ -79,6 +79,7 @@ describe('the first brood check', () => {
   test('is not answered by a whole look before it opens', () => {
     const opens = checkOf(planAt(0, historyWith({ brood: BROOD })), 'telling-visit')?.opens
     expect(opens).toBe(day(4))
+    expect(checkOf(looked({ eggs: 'none', cells: 'none' }, 4), 'telling-visit')?.status).toBe('answered')
     const early = looked({ eggs: 'none', cells: 'none' }, 3)
     expect(checkOf(early, 'telling-visit')?.answeredOn ?? null).toBeNull()
   })
@@ -178,6 +179,8 @@ describe('a move', () => {
     expect(movedIn([3, 'South'], [6, 'South'])?.sameYard).toBe(true)
     // Back again: the last place counts, not the first.
     expect(movedIn([3, 'South'], [6, 'North'])?.sameYard).toBe(false)
+    // Twice on one day.
+    expect(movedIn([3, 'South'], [3, 'North'])?.sameYard).toBe(false)
   })
 })
 
