@@ -4,6 +4,7 @@ import { mkdirSync, readdirSync, rmSync, statSync, utimesSync } from 'node:fs'
 import { join } from 'node:path'
 import { setTimeout } from 'node:timers/promises'
 import { fileURLToPath } from 'node:url'
+import { writeWhatIsInside } from './what-is-inside.mjs'
 
 const top = fileURLToPath(new URL('..', import.meta.url))
 const LOCK = join(top, 'dist/building')
@@ -80,4 +81,7 @@ export async function build(names, { all = false } = {}) {
   })
 }
 
-if (process.argv[1] === fileURLToPath(import.meta.url)) await build(['web', 'server'], { all: true })
+if (process.argv[1] === fileURLToPath(import.meta.url)) {
+  await build(['web', 'server'], { all: true })
+  writeWhatIsInside()
+}

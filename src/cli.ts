@@ -45,6 +45,14 @@ const COMMANDS: Record<
     summary: 'proves the database whole, changing nothing',
     load: () => import('./node/commands/verify.ts'),
   },
+  doctor: {
+    summary: 'is all in order around it: disk, clock, backups, address',
+    load: () => import('./node/commands/doctor.ts'),
+  },
+  systemd: {
+    summary: 'a unit that keeps the server running, to print',
+    load: () => import('./node/commands/systemd.ts'),
+  },
   rebuild: {
     summary: 'makes every plan and list again from the journal',
     load: () => import('./node/commands/rebuild.ts'),

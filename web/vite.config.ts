@@ -3,6 +3,7 @@ import { readdirSync, readFileSync } from 'node:fs'
 import { brotliCompressSync, gzipSync } from 'node:zlib'
 import { build, defineConfig, type Plugin } from 'vite'
 import type { Built } from '../src/phone/index.ts'
+import { noted } from '../src/what-is-inside.mjs'
 
 const here = (path: string): string => new URL(path, import.meta.url).pathname
 
@@ -81,7 +82,7 @@ const serviceWorker = (): Plugin => ({
       root: here('.'),
       publicDir: false,
       logLevel: 'warn',
-      plugins: [compressed()],
+      plugins: [compressed(), noted('phone')],
       define: { BUILT: JSON.stringify(builtFrom(folder)) },
       build: {
         outDir: folder,
@@ -103,7 +104,7 @@ const serviceWorker = (): Plugin => ({
 export default defineConfig({
   root: here('.'),
   publicDir: 'public',
-  plugins: [compressed(), serviceWorker()],
+  plugins: [compressed(), noted('web'), serviceWorker()],
   build: {
     outDir: '../dist/web',
     emptyOutDir: true,

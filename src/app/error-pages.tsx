@@ -80,12 +80,19 @@ export const NoColonyPage = ({ frame, asked, near }: NoColonyProps) => (
   </Layout>
 )
 
-/** `yard`: what was sent is a file of a whole yard, which the command takes however large. */
-export const TooLargePage = ({ frame, yard }: { frame: Frame; yard: boolean }) => (
+interface TooLargeProps {
+  frame: Frame
+  /** In what it is too much; left out: in bytes. */
+  what: string | undefined
+  /** What was sent is a file of a whole yard, which the command takes however large. */
+  yard: boolean
+}
+
+export const TooLargePage = ({ frame, what, yard }: TooLargeProps) => (
   <Layout frame={frame} title="Too much at once">
     <h1>That is too much at once</h1>
     <p>
-      What was sent is larger than this server takes from a browser. Nothing was saved.{' '}
+      {what ?? 'What was sent is larger than this server takes from a browser. Nothing was saved.'}{' '}
       {yard ? (
         <>
           On the server’s machine, <code>resettle import FILE.jsonl</code> takes a file of any size.
@@ -95,6 +102,17 @@ export const TooLargePage = ({ frame, yard }: { frame: Frame; yard: boolean }) =
       )}
     </p>
     <Ways />
+  </Layout>
+)
+
+/** `wait`: a sentence. */
+export const TooManyTriesPage = ({ frame, wait }: { frame: Frame; wait: string }) => (
+  <Layout frame={frame} title="Too many tries" ways={false}>
+    <h1>Too many tries</h1>
+    <p>
+      Many links that do not work were opened from your network, so this one was not looked for. {wait}A link
+      that works opens in any case: check that all of it was copied.
+    </p>
   </Layout>
 )
 

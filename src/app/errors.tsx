@@ -4,10 +4,19 @@ import { HTTPException } from 'hono/http-exception'
 import type { Frame } from '../parts/index.ts'
 import type { Repository } from '../store/index.ts'
 import type { AppContext, PageDeps } from './context.ts'
-import { BrokenPage, NoColonyPage, NoEntryPage, NoPagePage, TooLargePage } from './error-pages.tsx'
+import {
+  BrokenPage,
+  NoColonyPage,
+  NoEntryPage,
+  NoPagePage,
+  TooLargePage,
+  TooManyTriesPage,
+} from './error-pages.tsx'
+import { frameFor } from './frame.tsx'
 import { nearestTags } from './nearest.ts'
 import { isApiPath, problemResponse } from './problem.ts'
 import { colonyPath, page, sendsJson } from './respond.tsx'
+import { TooMuch } from './sent.ts'
 
 type Answer = Response | Promise<Response>
 
@@ -24,17 +33,29 @@ export function unknownColony(c: AppContext, deps: PageDeps, asked: string): Ans
   return page(c, <NoColonyPage frame={frameOf(c)} asked={asked} near={near} />, 404)
 }
 
+/** Example: waitWords(600) = 'Too many tries: wait 10 minutes, then try again.' */
+export const waitWords = (seconds: number): string =>
+  `Too many tries: wait ${seconds < 90 ? `${seconds} seconds` : `${Math.ceil(seconds / 60)} minutes`}, then try again.`
+
+/** Too many guesses at a secret address came from where this one comes from. */
+export function tooManyTries(c: AppContext, deps: PageDeps, seconds: number): Answer {
+  c.header('Retry-After', String(seconds))
+  return page(c, <TooManyTriesPage frame={frameFor(c, deps)} wait={waitWords(seconds)} />, 429)
+}
+
 export const unknownEntry = (c: AppContext): Answer => page(c, <NoEntryPage frame={frameOf(c)} />, 404)
 
-export const tooLarge = (c: AppContext): Answer =>
+/** `what`: why, when it is not the bytes. */
+export const tooLarge = (c: AppContext, what?: string): Answer =>
   isApiPath(c.req.path)
-    ? problemResponse(413, 'At most 1 MiB can be sent at once.')
-    : page(c, <TooLargePage frame={frameOf(c)} yard={c.req.path === '/data/import'} />, 413)
+    ? problemResponse(413, what ?? 'At most 1 MiB can be sent at once.')
+    : page(c, <TooLargePage frame={frameOf(c)} what={what} yard={c.req.path === '/data/import'} />, 413)
 
 /** Something of ours broke, or the machine's disk did: reported to the log, said in a sentence to the reader. */
 export const broken =
   (deps: Pick<PageDeps, 'report'>) =>
   (error: Error, c: AppContext): Answer => {
+    if (error instanceof TooMuch) return tooLarge(c, error.message)
     if (error instanceof HTTPException && isApiPath(c.req.path)) return problemResponse(error.status)
     if (error instanceof HTTPException && (error.status < 500 || error.res !== undefined))
       return error.getResponse()

@@ -5,14 +5,12 @@ import { one, type Typed, typedFrom } from '../forms/index.ts'
 import { KEYS, TAKEN_BACK } from '../parts/index.ts'
 import type { AppContext } from './context.ts'
 import { viewerOf } from './frame.tsx'
+import { formIn } from './sent.ts'
 
-/** What was typed; nothing when the body is not a form. */
+/** What was typed; nothing when the body is not a form. Rejects with TooMuch. */
 export async function typedIn(c: AppContext): Promise<Typed> {
-  try {
-    return typedFrom(await c.req.formData())
-  } catch {
-    return {}
-  }
+  const form = await formIn(c)
+  return form === null ? {} : typedFrom(form)
 }
 
 /** The id the form was shown with, or a new one where it has none. */

@@ -1,7 +1,17 @@
 /** What other parts may import from here; README.md explains. */
 export type { Outside } from './address.ts'
 export type { AppContext, Assets, DemoSignIn, Deps, Env, PageDeps, Viewer } from './context.ts'
-export { bareFrame, broken, colonyIn, tooLarge, unknownColony, unknownEntry, unknownPage } from './errors.tsx'
+export {
+  bareFrame,
+  broken,
+  colonyIn,
+  tooLarge,
+  tooManyTries,
+  unknownColony,
+  unknownEntry,
+  unknownPage,
+  waitWords,
+} from './errors.tsx'
 export {
   type ForecastCache,
   forecastCache,
@@ -26,5 +36,6 @@ export { problemResponse } from './problem.ts'
 export { colonyPath, formPage, page, refusalStatus, sendsJson, toColony } from './respond.tsx'
 export { onward, thenOf } from './return-to.ts'
 export { boxPath, endPath, roundPath, thenTo, type Where } from './round-paths.ts'
+export { formIn, jsonIn } from './sent.ts'
 export { streamed } from './stream.ts'
 export { submit } from './submit.ts'

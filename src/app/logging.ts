@@ -7,14 +7,18 @@ import { createMiddleware } from 'hono/factory'
 import { type Logger, pino } from 'pino'
 import { addressOf, type Outside } from './address.ts'
 import type { Env } from './context.ts'
+import { rotatingFile } from './log-file.ts'
 
 export type { Logger } from 'pino'
 
-/** Logs as JSON lines on stderr: stdout is for results. Level by RESETTLE_LOG (default 'info'; 'silent' for none). */
+/**
+ * Logs as JSON lines on stderr (stdout is for results), or into the file RESETTLE_LOG_FILE names, which is set aside when it
+ * is full. Level by RESETTLE_LOG (default 'info'; 'silent' for none).
+ */
 export const loggerFrom = (env: NodeJS.ProcessEnv): Logger =>
   pino(
     { level: levelFrom(env.RESETTLE_LOG), base: null, timestamp: pino.stdTimeFunctions.isoTime },
-    pino.destination(2),
+    env.RESETTLE_LOG_FILE ? rotatingFile(env.RESETTLE_LOG_FILE) : pino.destination(2),
   )
 
 const LEVELS = ['silent', 'error', 'warn', 'info', 'debug']

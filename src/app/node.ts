@@ -2,5 +2,6 @@
 export { addressOf, DIRECT, isSecure, originOf, outsideFrom } from './address.ts'
 export { type Daily, dailyOf } from './daily.ts'
 export { errorForLog, logged, loggerFrom, pathForLog, SILENT } from './logging.ts'
-export { headers, ownPagesOnly, timeLimit } from './security.ts'
+export { headers, ownPagesOnly } from './security.ts'
 export { inSlices, mappedInSlices } from './slices.ts'
+export { type Times, timeLimit } from './time-limit.ts'

@@ -3,6 +3,7 @@ import { type FieldProblem, many, type Typed } from '../forms/index.ts'
 import { MOST_PHOTOS } from '../journal/index.ts'
 import { photoIn } from '../photos/index.ts'
 import type { AppContext, PageDeps } from './context.ts'
+import { formIn } from './sent.ts'
 
 export interface FormWithPhotos {
   /** `photos` names those that were kept, the ones from before first. */
@@ -44,10 +45,6 @@ export async function withPhotos(
 
 async function filesIn(c: AppContext): Promise<File[]> {
   if (!/^multipart\/form-data\b/i.test(c.req.header('content-type') ?? '')) return []
-  try {
-    const files = (await c.req.formData()).getAll(PHOTO_FILES)
-    return files.filter((f): f is File => f instanceof File && f.size > 0)
-  } catch {
-    return []
-  }
+  const files = (await formIn(c))?.getAll(PHOTO_FILES) ?? []
+  return files.filter((f): f is File => f instanceof File && f.size > 0)
 }

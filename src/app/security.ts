@@ -4,7 +4,6 @@ import { csrf } from 'hono/csrf'
 import { createMiddleware } from 'hono/factory'
 import { HTTPException } from 'hono/http-exception'
 import { secureHeaders } from 'hono/secure-headers'
-import { timeout } from 'hono/timeout'
 import { isSecure, type Outside, originOf } from './address.ts'
 import type { AppContext, Deps, Env } from './context.ts'
 import { ElsewherePage } from './error-pages.tsx'
@@ -50,11 +49,3 @@ async function passes(check: MiddlewareHandler, c: AppContext): Promise<boolean>
     throw error
   }
 }
-
-/** Milliseconds an answer may take. */
-const PATIENCE_MS = 30_000
-
-export const timeLimit: MiddlewareHandler<Env> = timeout(
-  PATIENCE_MS,
-  () => new HTTPException(503, { res: new Response('This took too long. Try again.', { status: 503 }) }),
-)

@@ -37,7 +37,7 @@ function sentence(issue: z.core.$ZodIssue, input: unknown): string {
     case 'invalid_union':
       return value === undefined ? 'is missing' : `is not a known value: ${shown(value)}`
     case 'unrecognized_keys':
-      return `has no field ${issue.keys.map((k) => `"${k}"`).join(', ')}`
+      return `has no field ${namesOf(issue.keys)}`
     case 'too_small':
       return issue.message.startsWith('must')
         ? `${issue.message}, not ${shown(value)}`
@@ -56,11 +56,20 @@ function sentence(issue: z.core.$ZodIssue, input: unknown): string {
   }
 }
 
+/** Problems of one entry, and names in one sentence, at most: nobody reads more, and a program could send thousands. */
+const MOST_TOLD = 50
+const MOST_NAMED = 5
+
+const namesOf = (keys: readonly string[]): string => {
+  const named = keys.slice(0, MOST_NAMED).map((k) => `"${k.slice(0, VALUE_LIMIT)}"`)
+  return named.join(', ') + (keys.length > MOST_NAMED ? ` and ${keys.length - MOST_NAMED} more` : '')
+}
+
 const article = (type: string): string => (/^[aeio]/.test(type) ? `an ${type}` : `a ${type}`)
 
 /** The problems zod found, worded; `entry` numbers the entry they are in. */
 export function problemsOf(error: z.ZodError, input: unknown, entry?: number): Problem[] {
-  return error.issues.map((issue) => ({
+  return error.issues.slice(0, MOST_TOLD).map((issue) => ({
     ...(entry === undefined ? {} : { entry }),
     field:
       issue.code === 'unrecognized_keys' && issue.path.length === 0

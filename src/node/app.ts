@@ -22,7 +22,7 @@ import {
   tooLarge,
   unknownPage,
 } from '../app/index.ts'
-import { dailyOf, headers, logged, originOf, ownPagesOnly, timeLimit } from '../app/node.ts'
+import { dailyOf, headers, logged, originOf, ownPagesOnly, type Times, timeLimit } from '../app/node.ts'
 import { account, invite, noStrangers, people, setUp, signIn, visitor } from '../features/accounts/node.ts'
 import { api, apiTokens } from '../features/api/node.ts'
 import type { CalendarDeps } from '../features/calendar/index.ts'
@@ -62,6 +62,8 @@ export type AllDeps = MessagesDeps &
   CalendarDeps & {
     /** Makes long pages beside the requests; without one they are made between them. */
     reader?: Reader
+    /** How long requests may take; only tests want less. */
+    times?: Times
   }
 
 type Feature = (deps: AllDeps) => Hono<Env>
@@ -157,7 +159,7 @@ export function createApp(given: AllDeps): Hono<Env> {
   const daily = given.daily ?? dailyOf(given.store)
   const deps = { ...given, daily, grouped: given.grouped ?? groupOf((work) => given.store.together(work)) }
   const app = new Hono<Env>()
-  app.use(logged(deps.log, deps.outside), squeezed, headers(deps.outside), timeLimit)
+  app.use(logged(deps.log, deps.outside), squeezed, headers(deps.outside), timeLimit(deps.times))
   app.route('/', assetFiles(deps.assets))
   // Asks for a token in a header, which no other site can make a browser send; a session is nothing to it.
   app.route('/', api(deps))

@@ -5,7 +5,7 @@ import { isIPv6 } from 'node:net'
 import { type ServerType, serve } from '@hono/node-server'
 import ipaddr from 'ipaddr.js'
 import type { DemoSignIn, Logger, Outside } from '../app/index.ts'
-import { DIRECT, errorForLog, pathForLog, SILENT } from '../app/node.ts'
+import { DIRECT, errorForLog, pathForLog, SILENT, type Times } from '../app/node.ts'
 import { remakerOf } from '../features/protocol/node.ts'
 import { newToken } from '../people/node.ts'
 import { StoreError } from '../store/node.ts'
@@ -23,8 +23,10 @@ export interface ListenOptions {
   demo?: DemoSignIn
   clock?: () => Date
   log?: Logger
-  /** How long a request may take to arrive; only tests want less. */
+  /** How long headers may take, and a whole request at the very most; only tests want less. */
   times?: typeof TIMES
+  /** How slowly a request may arrive, and how long its answer may take; only tests want less. */
+  patience?: Times
   /** Called with errors that are our bugs; by default they are logged. */
   report?: (error: unknown, request: string) => void
 }
@@ -38,8 +40,8 @@ export interface Listening {
   stop: () => Promise<void>
 }
 
-/** Milliseconds to send a whole request, and its headers: whoever dribbles bytes is cut off. */
-const REQUEST_MS = 60_000
+/** Milliseconds to send a whole request at the very most (whoever dribbles is cut off long before), and its headers. */
+const REQUEST_MS = 3_600_000
 const HEADERS_MS = 15_000
 
 /** Serves the services. Rejects when the port cannot be had, and where strangers could come in before there is an account. */
@@ -52,6 +54,7 @@ export function listen(options: ListenOptions): Promise<Listening> {
   const { reader } = services
   const app = createApp({
     ...(reader === undefined ? {} : { reader }),
+    ...(options.patience === undefined ? {} : { times: options.patience }),
     store: services.store,
     people: services.people,
     tokens: services.tokens,

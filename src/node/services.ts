@@ -11,10 +11,12 @@ import type { PhotoFiles } from '../photos/index.ts'
 import { photoFolder, shelfIn, shelfInMemory } from '../photos/node.ts'
 import type { BackupService, Connection, Store } from '../store/index.ts'
 import {
+  assertComplete,
   assertIntact,
   assertNotLost,
   backupServiceOf,
   DamagedError,
+  lockFolder,
   openConnection,
   readingStoreOn,
   StoreError,
@@ -84,6 +86,7 @@ function servicesOn(connection: Connection, store: Store, options: ServicesOptio
   const file = connection.raw.name
   const people = peopleOn(connection, {
     clock,
+    yardNames: () => store.yards().map((y) => y.yard),
     ...(cost === undefined ? {} : { cost }),
     ...(limits === undefined ? {} : { limits }),
   })
@@ -112,20 +115,28 @@ function servicesOn(connection: Connection, store: Store, options: ServicesOptio
 }
 
 /**
- * The same for serving: the whole file is read through first. Throws StoreError for a damaged file, naming the newest good
- * backup and how to go back to it.
+ * The same for serving: for this process alone, the whole file read through and held against the backups first. Throws
+ * StoreError when another server has the folder, and for a damaged file, naming the backup to go back to and how.
  */
 export function openCheckedServices(file: string, options: ServicesOptions = {}): Services {
+  const unlock = lockFolder(file)
   try {
     assertNotLost(file)
     const connection = openConnection(file)
     try {
       assertIntact(connection)
+      assertComplete(connection)
     } finally {
       connection.raw.close()
     }
-    return openServices(file, { pastLater: true, ...options })
+    const services = openServices(file, { pastLater: true, ...options })
+    const close = (): void => {
+      services.close()
+      unlock()
+    }
+    return { ...services, close }
   } catch (error) {
+    unlock()
     if (!(error instanceof DamagedError)) throw error
     throw new StoreError(`${error.message} It is not served.\n${wayOut(file)}`)
   }

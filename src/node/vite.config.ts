@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs'
 import { fileURLToPath } from 'node:url'
 import { defineConfig } from 'vite'
 import { rulesStamp } from '../store/node.ts'
+import { noted } from '../what-is-inside.mjs'
 
 const top = fileURLToPath(new URL('../..', import.meta.url))
 
@@ -15,6 +16,7 @@ const OUTSIDE = Object.keys(
 export default defineConfig({
   root: top,
   publicDir: false,
+  plugins: [noted('server')],
   define: { RULES_STAMP: JSON.stringify(rulesStamp()) },
   ssr: { noExternal: true, external: OUTSIDE },
   build: {

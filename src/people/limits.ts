@@ -23,11 +23,19 @@ export const BY_NAME: LimitSettings = { points: 100, window: 15 * 60 }
 /** Higher than one account's: a whole crew may share an address. */
 export const BY_ADDRESS: LimitSettings = { points: 50, window: 15 * 60 }
 
+/** Secrets that open something by themselves. */
+export const GUESSED = ['invitation', 'set-up', 'letter', 'api-token'] as const
+export type Guessed = (typeof GUESSED)[number]
+
 export interface Limits {
   /** Counts one attempt at an account. Seconds to wait when there were too many, else 0. */
   attempt(name: string, address: string): Promise<number>
-  /** Counts one attempt at a secret address (an invitation, the set-up token). */
-  guess(address: string): Promise<number>
+  /**
+   * Counts one wrong guess at a secret of that kind; seconds to wait when there were too many. Each kind has its own
+   * count: a program with an old token must not shut a whole crew's invitations. What is right is never counted nor held
+   * up: these secrets are 32 random bytes, which nobody finds by trying.
+   */
+  guess(what: Guessed, address: string): Promise<number>
   /** The attempt was right after all: the count of this name from this network begins anew. */
   right(name: string, address: string): Promise<void>
 }
@@ -38,7 +46,10 @@ export function limitsOf(byAccount = BY_ACCOUNT, byAddress = BY_ADDRESS, byName 
   const accounts = limiter(byAccount)
   const addresses = limiter(byAddress)
   const names = limiter(byName)
-  const guesses = limiter(byAddress)
+  const guesses = Object.fromEntries(GUESSED.map((what) => [what, limiter(byAddress)])) as Record<
+    Guessed,
+    RateLimiterMemory
+  >
   return {
     async attempt(name, address) {
       // The address first: it bounds how many names' counts one attacker can make us remember. The name last: what the
@@ -50,7 +61,7 @@ export function limitsOf(byAccount = BY_ACCOUNT, byAddress = BY_ADDRESS, byName 
         (await consumed(names, key))
       )
     },
-    guess: (address) => consumed(guesses, network(address)),
+    guess: (what, address) => consumed(guesses[what], network(address)),
     async right(name, address) {
       const [net, key] = [network(address), keyOf(name)]
       await accounts.delete(together(net, key))

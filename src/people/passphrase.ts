@@ -1,5 +1,6 @@
 /** Passphrases: what is asked of one, and how it is kept (scrypt, from node:crypto). */
 import { randomBytes, type ScryptOptions, scrypt, timingSafeEqual } from 'node:crypto'
+import { guessable } from './guessable.ts'
 import { nameKey } from './names.ts'
 
 /**
@@ -11,33 +12,16 @@ export const PASSPHRASE_MIN = 12
 /** A cap, so that nobody makes the server chew on a book. */
 export const PASSPHRASE_MAX = 200
 
-/** What people try first. */
-const OBVIOUS = [
-  'password',
-  'passphrase',
-  'letmein',
-  'qwerty',
-  'resettle',
-  'welcome',
-  'iloveyou',
-  'abcdefgh',
-  '12345678',
-  'honeybee',
-  'beekeeper',
-]
-
-/** What is wrong with a passphrase, or null. */
-export function passphraseProblem(passphrase: string, name: string): string | null {
+/** What is wrong with a passphrase, or null. `names`: its owner's, and those of the yards here. */
+export function passphraseProblem(passphrase: string, names: readonly string[]): string | null {
   const length = [...passphrase].length
   if (length < PASSPHRASE_MIN) return `must be at least ${PASSPHRASE_MIN} characters: three or four words do`
   if (length > PASSPHRASE_MAX) return `must be at most ${PASSPHRASE_MAX} characters`
-  const plain = passphrase.normalize('NFKC').toLowerCase()
-  if (new Set(plain).size < 5) return 'must not be the same few characters over and over'
-  // What is left when the obvious is taken away has to stand on its own.
-  const rest = [...OBVIOUS, nameKey(name)].reduce((text, word) => text.replaceAll(word, ''), plain)
-  if (rest.replaceAll(/[^\p{L}\p{N}]/gu, '').length < PASSPHRASE_MIN / 2)
-    return 'is too easily guessed: choose words that have nothing to do with you or this yard'
-  return null
+  if (new Set(passphrase.normalize('NFKC').toLowerCase()).size < 5)
+    return 'must not be the same few characters over and over'
+  return guessable(passphrase, names.map(nameKey))
+    ? 'is too easily guessed: choose three or four words that have nothing to do with each other, with you or with this yard'
+    : null
 }
 
 export interface Cost {

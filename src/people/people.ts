@@ -17,6 +17,8 @@ export interface PeopleOptions {
   /** How hard hashing is; less only in tests. */
   cost?: Cost
   limits?: Limits
+  /** What the yards here are called: no passphrase is to be made of it. */
+  yardNames?: () => readonly string[]
 }
 
 /** `wrong`: the name or the passphrase, never said which. `wait`: too many attempts. */
@@ -81,7 +83,7 @@ const unlessCrowded =
   }
 
 export function peopleOn(connection: Connection, options: PeopleOptions): People {
-  const { clock, cost = COST, limits = limitsOf() } = options
+  const { clock, cost = COST, limits = limitsOf(), yardNames = () => [] } = options
   const accounts = accountsOn(connection, clock)
   const sessions = sessionsOn(connection, clock)
   const invites = invitesOn(connection, clock)
@@ -103,7 +105,7 @@ export function peopleOn(connection: Connection, options: PeopleOptions): People
     person: Pick<Person, 'id' | 'name'>,
     passphrase: string,
   ): Promise<Outcome<string>> => {
-    const problem = passphraseProblem(passphrase, person.name)
+    const problem = passphraseProblem(passphrase, [person.name, ...yardNames()])
     return problem === null ? done(await hash(passphrase)) : wrong('passphrase', problem)
   }
   const put = (id: string, secret: string, but?: string): void =>

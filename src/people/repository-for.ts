@@ -18,7 +18,7 @@ import {
 } from '../store/index.ts'
 import { type Guard, guardFor, notFor, refusal } from './guard.ts'
 import { ACTION_OF_KIND, ACTIONS, type Action, type Role } from './permissions.ts'
-import { historyWithoutPrivate, keepingPrivate, rowWithoutPrivate } from './privacy.ts'
+import { historyWithoutPrivate, keepingPrivate, rowWithoutPrivate, withoutPrivate } from './privacy.ts'
 
 const NO_IMPORTS: ColonyImports = {
   rehearse: () => refusal('safekeeping'),
@@ -130,7 +130,8 @@ function appendAs(
     // Others may type in what somebody else saw, from a sheet; a helper signs for nobody else.
     return may('sign-for-others') && typeof e.by === 'string' ? kept : { ...kept, by: who }
   })
-  return problems.length > 0 ? refused(problems) : book.append(signed, context)
+  const seen = may('see-private') ? undefined : withoutPrivate
+  return problems.length > 0 ? refused(problems) : book.append(signed, { ...context, seen })
 }
 
 const what = (action: Action): string =>

@@ -22,6 +22,7 @@ export interface Sessions {
   close(token: string): void
   /** Ends every session of a person, but the one with that token. Returns how many. */
   closeAll(personId: string, but?: string): number
+  /** Those that still open anything; one that ran out lies there until its browser comes back. */
   count(personId: string): number
   /** Ends every session there is (after a restore: those of back then must not come alive again). */
   closeEvery(): void
@@ -79,8 +80,15 @@ export function sessionsOn({ db }: Connection, clock: () => Date): Sessions {
         .where(and(eq(session.person, personId), kept))
         .run().changes
     },
-    count: (personId) =>
-      db.select({ n: sql<number>`count(*)` }).from(session).where(eq(session.person, personId)).get()?.n ?? 0,
+    count(personId) {
+      const now = clock().getTime()
+      return db
+        .select()
+        .from(session)
+        .where(eq(session.person, personId))
+        .all()
+        .filter((s) => !tooOld(s, now)).length
+    },
     closeEvery: () => {
       db.delete(session).run()
     },

@@ -1,5 +1,6 @@
 /**
- * Sends what waits, one entry at a time, in the order in which it was kept. An entry leaves the outbox only when an answer
+ * Sends what waits, one piece at a time, in the order in which it was kept; but what is written down goes before pictures,
+ * because one photo over a bad line can take as long as a whole round's entries. An entry leaves the outbox only when an answer
  * names its id: not on a 200 from a hotel's network, not on a 500, not when the answer got lost. Sending again what the
  * server has is harmless, because it knows the id.
  */
@@ -32,7 +33,8 @@ const GIVE_WAY_AFTER = 5
 export async function send(parts: SendParts): Promise<Ended> {
   const passed = new Set<number>()
   for (;;) {
-    const next = nextToSend(await all(parts.db), parts.viewer.id, passed)
+    const waiting = await all(parts.db)
+    const next = nextToSend(waiting, parts.viewer.id, passed, await withUnsentPhotos(parts.db, waiting))
     if (next === null) return passed.size > 0 ? 'no-answer' : 'done'
     const answer = await hand(parts, next)
     parts.moved?.()
@@ -42,15 +44,27 @@ export async function send(parts: SendParts): Promise<Ended> {
   }
 }
 
-/** The first entry that may go: ours, not refused, and not resting on one that has to go before it. */
+/** Entries of which a picture has yet to go. */
+async function withUnsentPhotos(db: Database, waiting: readonly Waiting[]): Promise<Waiting[]> {
+  const unsent: Waiting[] = []
+  for (const w of waiting) if ((await unsentPhoto(db, photosOf(w.entry))) !== null) unsent.push(w)
+  return unsent
+}
+
+/**
+ * The first entry that may go: ours, not refused, and not resting on one that has to go before it. `heavy`: those whose
+ * pictures go first; they wait until nothing else can go.
+ */
 export function nextToSend(
   waiting: readonly Waiting[],
   person: string,
   passed: ReadonlySet<number>,
+  heavy: readonly Waiting[] = [],
 ): Waiting | null {
   const stuck = waiting.filter((w) => isStuck(w) || passed.has(w.n))
   const free = (w: Waiting): boolean => w.owner.id === person && !stuck.includes(w) && !restsOn(w, stuck)
-  return waiting.find(free) ?? null
+  const light = (w: Waiting): boolean => !heavy.includes(w) && !restsOn(w, heavy)
+  return waiting.find((w) => free(w) && light(w)) ?? waiting.find(free) ?? null
 }
 
 /** It stays until somebody has mended it, or has said that its day is right. */
@@ -62,15 +76,15 @@ export const restsOn = (w: Waiting, stuck: readonly Waiting[]): boolean =>
     (s) => s.n < w.n && ((s.entry.kind === 'intake' && s.colony === w.colony) || s.id === w.entry.replaces),
   )
 
+type Picture = NonNullable<Awaited<ReturnType<typeof photo>>>
+
 export type Answer = 'taken' | 'refused' | 'broken' | Unheard
 
-/** Hands over an entry, after its photos. */
+/** Hands over one of its photos, or when all of them are there, the entry: others may have come to go first meanwhile. */
 async function hand(parts: SendParts, w: Waiting): Promise<Answer> {
   const refuseIt: Refuse = (problems) => refuse(parts.db, w.n, problems)
-  for (const id of photosOf(w.entry)) {
-    const answer = await handPhoto(parts, id, refuseIt)
-    if (answer !== 'taken') return answer
-  }
+  const picture = await unsentPhoto(parts.db, photosOf(w.entry))
+  if (picture !== null) return handPhoto(parts, picture, refuseIt)
   await tried(parts.db, w.n)
   const answer = await ask(parts.fetch, '/entries', {
     method: 'POST',
@@ -87,14 +101,20 @@ async function hand(parts: SendParts, w: Waiting): Promise<Answer> {
 /** What could not be taken, and why. */
 type Refuse = (problems: Problem[]) => Promise<void>
 
-export async function handPhoto(parts: SendParts, id: string, refuseIt: Refuse): Promise<Answer> {
-  const kept = await photo(parts.db, id)
-  // One that is not here came with an earlier version of the entry: the server has it.
-  if (kept === undefined || kept.sent) return 'taken'
+/** The next picture to go. One that is not here came with an earlier version: the server has it. */
+export async function unsentPhoto(db: Database, ids: readonly string[]): Promise<Picture | null> {
+  for (const id of ids) {
+    const kept = await photo(db, id)
+    if (kept !== undefined && !kept.sent) return kept
+  }
+  return null
+}
+
+export async function handPhoto(parts: SendParts, { id, bytes }: Picture, refuseIt: Refuse): Promise<Answer> {
   const answer = await ask(parts.fetch, `/photos/${id}`, {
     method: 'PUT',
     headers: { 'Content-Type': 'image/jpeg' },
-    body: kept.bytes,
+    body: bytes,
   })
   if (typeof answer === 'string') return answer
   if (!answer.ok) return refused(answer, refuseIt)

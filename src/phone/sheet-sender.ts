@@ -2,7 +2,7 @@
 import { photosOfSheet, type Sheet, sheet as sheetSchema } from '../records/index.ts'
 import { ask } from './asking.ts'
 import type { KeptSheet, WaitingSheet } from './database.ts'
-import { type Answer, type Ended, handPhoto, refused, type SendParts } from './sender.ts'
+import { type Answer, type Ended, handPhoto, refused, type SendParts, unsentPhoto } from './sender.ts'
 import { acknowledgeSheet, refuseSheet, triedSheet, waitingSheets } from './sheet-outbox.ts'
 
 /** Sends each once; one that cannot be taken now waits for the next time. */
@@ -22,7 +22,8 @@ export async function sendSheets(parts: SendParts): Promise<Ended> {
 async function hand(parts: SendParts, { id, mine }: KeptSheet & { mine: WaitingSheet }): Promise<Answer> {
   const refuseIt = (problems: Parameters<typeof refuseSheet>[2]) => refuseSheet(parts.db, id, problems)
   for (const photo of photosOfSheet(mine.sheet)) {
-    const answer = await handPhoto(parts, photo, refuseIt)
+    const picture = await unsentPhoto(parts.db, [photo])
+    const answer = picture === null ? 'taken' : await handPhoto(parts, picture, refuseIt)
     if (answer !== 'taken') return answer
   }
   await triedSheet(parts.db, id)

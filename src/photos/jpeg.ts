@@ -27,6 +27,15 @@ const COM = 0xfe
 const NO_JPEG = refused(['is no JPEG picture'])
 const CUT_OFF = refused(['is cut off: take it again'])
 
+/**
+ * Pieces and scans at most. A camera's largest file has some two hundred pieces of 64 kB; a picture that builds up has ten
+ * scans or so, and every scan makes a reader go over the whole picture. Judgement.
+ */
+const MOST_SEGMENTS = 2000
+const MOST_SCANS = 100
+/** Pixels of a block. One component at least has a block for every 64 pixels, and a block takes a bit at least (T.81, annex F). */
+const BLOCK = 64
+
 /** Stripping what was stripped changes nothing. Never changes what it is given. */
 export function stripped(file: Uint8Array): Stripped {
   if (file[0] !== 0xff || file[1] !== SOI) return NO_JPEG
@@ -35,14 +44,20 @@ export function stripped(file: Uint8Array): Stripped {
   let orientation = 1
   let jfif = false
   let scans = 0
+  let coded = 0
+  let segments = 0
   let at = 2
   for (;;) {
     const segment = segmentAt(file, at)
     if (segment === null) return scans > 0 || at >= file.length ? CUT_OFF : NO_JPEG
+    if (++segments > MOST_SEGMENTS) return refused(['is made of too many pieces: take it again'])
     const { code, start, end } = segment
     const body = file.subarray(start + 4, end)
     if (code === EOI) break
-    if (isFrame(code)) size = sizeIn(body)
+    if (isFrame(code)) {
+      if (size !== null) return refused(['holds two pictures in one: take it again'])
+      size = sizeIn(body)
+    }
     if (code === APP0) jfif ||= startsWith(body, 'JFIF\0')
     else if (code === APP1) orientation = orientationIn(body) ?? orientation
     else if (makesThePicture(code, body)) kept.push(file.subarray(start, end))
@@ -50,10 +65,12 @@ export function stripped(file: Uint8Array): Stripped {
     if (code === SOS) {
       at = endOfScan(file, end)
       kept.push(file.subarray(end, at))
-      scans++
+      coded += at - end
+      if (++scans > MOST_SCANS) return refused(['is made of too many pieces: take it again'])
     }
   }
   if (size === null || scans === 0 || size.width === 0 || size.height === 0) return NO_JPEG
+  if (coded * 8 * BLOCK < size.width * size.height) return CUT_OFF
   const head = [
     Uint8Array.of(0xff, SOI),
     ...(jfif ? [PLAIN_JFIF] : []),

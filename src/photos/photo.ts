@@ -16,6 +16,8 @@ export const PHOTO_LIMIT = 12 * 1024 * 1024
 
 /** Pixels at most along one side: more than any phone's camera makes. */
 const SIDE_LIMIT = 20_000
+/** Pixels at most: whoever looks at it needs four bytes for each. Phones keep 12 to 50 million. Judgement. */
+const PIXEL_LIMIT = 110_000_000
 
 /** Checks and strips a file that should be a photo. */
 export async function photoIn(file: Uint8Array): Promise<PhotoRead> {
@@ -23,7 +25,7 @@ export async function photoIn(file: Uint8Array): Promise<PhotoRead> {
     return refused([`is larger than ${PHOTO_LIMIT / 1024 / 1024} MB: make it smaller`])
   const read = stripped(file)
   if (!read.ok) return read
-  if (Math.max(read.width, read.height) > SIDE_LIMIT)
+  if (Math.max(read.width, read.height) > SIDE_LIMIT || read.width * read.height > PIXEL_LIMIT)
     return refused([`is ${read.width} by ${read.height} pixels: make it smaller`])
   return { ok: true, photo: { id: await idOf(read.bytes), bytes: read.bytes } }
 }

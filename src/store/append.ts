@@ -25,7 +25,7 @@ import { checkLocks } from './locks.ts'
 import type { Recent } from './recent.ts'
 import { type Fresh, type Member, Roster } from './roster.ts'
 import type { Settler } from './settle.ts'
-import type { AppendResult, JournalRow } from './types.ts'
+import type { AppendContext, AppendResult, JournalRow } from './types.ts'
 import { clash, intoProblem, isId, left, nameOf } from './wording.ts'
 
 /** An entry as it came, with the stamp it gets. */
@@ -57,13 +57,18 @@ export function append(
   parts: AppendParts,
   incoming: readonly Incoming[],
   today: Day,
-  options: { judged?: boolean } = {},
+  options: { judged?: boolean; seen?: AppendContext['seen'] } = {},
 ): AppendResult {
   const { entries, problems } = parse(incoming)
   if (problems.length > 0) return refused(problems)
   return parts.connection.write(() => {
     const roster = new Roster({ byId: parts.journal.byId, of: parts.recent.of }, parts.idsByTag)
-    const batch = new Batch(roster, parts.journal, options.judged === true ? null : once(parts.exposures))
+    const batch = new Batch(
+      roster,
+      parts.journal,
+      options.judged === true ? null : once(parts.exposures),
+      options.seen,
+    )
     for (const [i, e] of entries.entries()) batch.read(e, i + 1, incoming[i])
     const found = [...batch.problems, ...batch.roster.touched.flatMap((m) => conflicts(m, today))]
     if (found.length > 0) return refused(inOrder(found))
@@ -118,6 +123,8 @@ class Batch {
     private readonly journal: AppendParts['journal'],
     /** Null: what is appended was let in before. */
     private readonly exposures: (() => Exposures) | null,
+    /** What of an entry the sender may see. */
+    private readonly seen: (entry: Entry) => Entry = (entry) => entry,
   ) {}
 
   read(e: Entry, place: number, stamp: Incoming | undefined): void {
@@ -126,7 +133,8 @@ class Batch {
     }
     const before = this.#seen.get(e.id) ?? this.journal.byId(e.id)
     if (before !== null) {
-      if (sameContent(e, before.entry) && this.#sameColony(e.colony, before)) this.already.push(e.id)
+      if (sameContent(this.seen(e), this.seen(before.entry)) && this.#sameColony(e.colony, before))
+        this.already.push(e.id)
       else say('id', `is already that of another entry: ${nameOf(before.entry)}`)
       return
     }

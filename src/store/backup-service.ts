@@ -1,7 +1,10 @@
 /** Keeps backups coming while the server runs: one a day, one after every change of the schema, old ones thinned out. */
 import { rmSync } from 'node:fs'
 import { type Backup, backupFolder, listBackups, type Prove, sameSchema, takeBackup } from './backup.ts'
+import { chainFaults } from './chain.ts'
 import type { Connection } from './connection.ts'
+import { lossWords } from './integrity.ts'
+import { lossAgainst } from './loss.ts'
 import { surplus } from './rotation.ts'
 
 export interface BackupService {
@@ -11,6 +14,8 @@ export interface BackupService {
   backUp(): Promise<Backup>
   /** Takes one when this day has none yet or the newest is of an older schema. Never rejects. */
   ifDue(): Promise<void>
+  /** Goes along the journal's chain, a slice at a time between requests, until its end or the first fault. */
+  lookThrough(): Promise<void>
   /** Looks now and every hour; returns what stops it. */
   start(): () => Promise<void>
 }
@@ -20,6 +25,8 @@ export interface BackupState {
   backups: Backup[]
   /** The last attempt, when it failed. */
   failed: { at: string; why: string } | null
+  /** What is wrong with the journal in use, in a sentence; null as far as was looked. No backup is thrown away then. */
+  damage: string | null
 }
 
 export interface BackupServiceOptions {
@@ -34,10 +41,14 @@ export interface BackupServiceOptions {
 }
 
 const HOUR = 3_600_000
+/** Between two slices of looking: the requests come first. */
+const PAUSE_MS = 20
 
 export function backupServiceOf(connection: Connection, options: BackupServiceOptions): BackupService {
   const { clock, dayOf, report, folder = backupFolder(connection.raw.name) } = options
   let failed: BackupState['failed'] = null
+  let damage: string | null = null
+  let stopped = false
   let turn: Promise<unknown> = Promise.resolve()
   /** One after the other. */
   const inTurn = <T>(work: () => Promise<T>): Promise<T> => {
@@ -51,7 +62,10 @@ export function backupServiceOf(connection: Connection, options: BackupServiceOp
     try {
       const taken = await takeBackup(connection, folder, at, options.prove)
       failed = null
-      for (const old of surplus(listBackups(folder))) if (old.name !== taken.name) rmSync(old.file)
+      const loss = lossAgainst(connection.raw, folder)
+      if (loss !== null) damage = `The journal is not complete: ${lossWords(loss)}`
+      if (damage === null)
+        for (const old of surplus(listBackups(folder))) if (old.name !== taken.name) rmSync(old.file)
       return taken
     } catch (error) {
       failed = { at: at.toISOString(), why: whyOf(error) }
@@ -73,16 +87,30 @@ export function backupServiceOf(connection: Connection, options: BackupServiceOp
       if (due()) await take()
     }).catch(() => undefined)
 
+  const lookThrough = async (): Promise<void> => {
+    for (const fault of chainFaults(connection.raw)) {
+      if (fault !== null) {
+        damage = `The journal is damaged: ${fault}.`
+        return report(new Error(damage))
+      }
+      await new Promise((go) => setTimeout(go, PAUSE_MS).unref())
+      if (stopped) return
+    }
+  }
+
   return {
     folder,
-    state: () => ({ backups: listBackups(folder), failed }),
+    lookThrough,
+    state: () => ({ backups: listBackups(folder), failed, damage }),
     backUp: () => inTurn(take),
     ifDue,
     start() {
       void ifDue()
+      void lookThrough().catch(report)
       const timer = setInterval(() => void ifDue(), HOUR)
       timer.unref()
       return async () => {
+        stopped = true
         clearInterval(timer)
         await turn
       }

@@ -19,6 +19,7 @@ import { open } from 'node:fs/promises'
 import { dirname, join } from 'node:path'
 import Database from 'better-sqlite3'
 import { copyPhotos, photoFolder } from '../photos/node.ts'
+import { chainProblems, hasChain } from './chain.ts'
 import type { Connection } from './connection.ts'
 import { appliedStamps, pendingMigrations, StoreError } from './migrate.ts'
 
@@ -35,6 +36,9 @@ export interface Backup {
 export const backupFolder = (database: string): string => join(dirname(database), 'backups')
 
 const NAME = /^resettle-(\d{4}-\d\d-\d\d)T(\d\d)-(\d\d)-(\d\d)\.(\d{3})Z(?:-\d+)?\.sqlite$/
+
+/** Of a backup or a photo. */
+const PART = /^(resettle-.+\.sqlite|[0-9a-f]{64}\.jpg\.[0-9a-f]{8})\.part(-wal|-shm|-journal)?$/
 
 const nameAt = (at: Date): string => `resettle-${at.toISOString().replaceAll(':', '-')}`
 
@@ -63,9 +67,10 @@ export async function takeBackup(
   prove: Prove = backupProblem,
 ): Promise<Backup> {
   mkdirSync(folder, { recursive: true, mode: 0o700 })
+  const photos = [photoFolder(connection.raw.name), photoFolder(join(folder, 'any'))]
+  for (const left of [folder, ...photos]) clearParts(left, at)
   const file = freeName(folder, at)
   const part = `${file}.part`
-  rmSync(part, { force: true })
   try {
     await connection.raw.backup(part)
     await synced(part)
@@ -83,6 +88,19 @@ export async function takeBackup(
     throw error
   }
   return { file, name: file.slice(folder.length + 1), at: at.toISOString(), bytes: statSync(file).size }
+}
+
+/** Milliseconds without a byte written after which a part belongs to nobody any more. */
+const ABANDONED_MS = 3_600_000
+
+/** Clears away what killed backups left: copies half made, which would fill the disk one after the other. */
+function clearParts(folder: string, now: Date): void {
+  if (!existsSync(folder)) return
+  for (const name of readdirSync(folder)) {
+    const file = join(folder, name)
+    if (PART.test(name) && now.getTime() - statSync(file).mtimeMs > ABANDONED_MS)
+      rmSync(file, { force: true })
+  }
 }
 
 function freeName(folder: string, at: Date): string {
@@ -135,17 +153,13 @@ export function backupProblem(file: string): string | null {
     if ((copy.pragma('foreign_key_check') as unknown[]).length > 0) return 'rows without their parent'
     pendingMigrations(copy)
     copy.prepare('SELECT count(*) FROM entry').get()
-    return null
+    return hasChain(copy) ? (chainProblems(copy)[0] ?? null) : null
   } catch (error) {
     return error instanceof Error ? error.message : String(error)
   } finally {
     copy?.close()
   }
 }
-
-/** The newest backup that is whole, trying one after the other; null when there is none. */
-export const newestGood = (folder: string): Backup | null =>
-  listBackups(folder).find((b) => backupProblem(b.file) === null) ?? null
 
 /** Whether the backup was made by the schema this database has now. */
 export function sameSchema(backup: Backup, connection: Connection): boolean {

@@ -4,6 +4,7 @@
  * written anew. What copies hold, copies hold: nothing here reaches into a backup.
  */
 import type { ColonyId } from '../ids.ts'
+import { chainUp } from './chain.ts'
 import type { Connection } from './connection.ts'
 
 /** Takes out where these colonies came from, of every version of their intakes. Call within a transaction. */
@@ -32,6 +33,8 @@ function eraseInside(raw: Connection['raw'], entries: readonly string[]): void {
   const out = raw.prepare(`UPDATE entry SET payload = json_remove(payload, '$.removal.site') WHERE id = ?`)
   for (const id of entries) out.run(id)
   raw.exec(guard)
+  // What comes after rests on what was there: the digests are made anew from what is left.
+  chainUp(raw)
 }
 
 /**

@@ -4,6 +4,7 @@ import { and, asc, desc, eq, getTableColumns, lt, sql } from 'drizzle-orm'
 import type { ColonyId, EntryId } from '../ids.ts'
 import { type Entry, entry as entrySchema } from '../journal/index.ts'
 import { type Problems, type Result, refused } from '../result.ts'
+import { linkOf } from './chain.ts'
 import type { Connection } from './connection.ts'
 import { canonical } from './fold.ts'
 import { entry, siteContact } from './schema.ts'
@@ -11,7 +12,10 @@ import { apart, together } from './site.ts'
 import type { JournalRow } from './types.ts'
 
 /** A row of the journal with what is kept beside it. Its kind is looked at before it is believed. */
-export type EntryRow = Omit<typeof entry.$inferSelect, 'kind'> & { kind: string; site?: string | null }
+export type EntryRow = Omit<typeof entry.$inferSelect, 'kind' | 'digest'> & {
+  kind: string
+  site?: string | null
+}
 
 /**
  * The entry in a row, or why it cannot be read. The one place where entries come out of the
@@ -55,9 +59,10 @@ const PAGE = 500
 /** The journal's statements, prepared once. */
 export function journalOf({ db }: Connection): Journal {
   const value = sql.placeholder
+  const { digest: _digest, ...columns } = getTableColumns(entry)
   const rows = () =>
     db
-      .select({ ...getTableColumns(entry), site: siteContact.site })
+      .select({ ...columns, site: siteContact.site })
       .from(entry)
       .leftJoin(siteContact, eq(siteContact.entry, entry.id))
   const ofColony = rows()
@@ -93,6 +98,7 @@ export function journalOf({ db }: Connection): Journal {
     .insert(siteContact)
     .values({ entry: value('entry'), site: value('site') })
     .prepare()
+  const last = db.select({ digest: entry.digest }).from(entry).orderBy(desc(entry.seq)).limit(1).prepare()
   const add = db
     .insert(entry)
     .values({
@@ -104,6 +110,7 @@ export function journalOf({ db }: Connection): Journal {
       recordedAt: value('recordedAt'),
       recordedBy: value('recordedBy'),
       payload: value('payload'),
+      digest: value('digest'),
     })
     .prepare()
 
@@ -116,14 +123,15 @@ export function journalOf({ db }: Connection): Journal {
     },
     insert(written, row) {
       const { kept, site } = apart(written)
-      const { lastInsertRowid } = add.run({
+      const made = {
         ...row,
         id: written.id,
         kind: written.kind,
         onDay: written.on,
         replaces: written.replaces ?? null,
         payload: canonical(kept),
-      })
+      }
+      const { lastInsertRowid } = add.run({ ...made, digest: linkOf(last.get()?.digest ?? '', made) })
       if (site !== null) addSite.run({ entry: written.id, site })
       return Number(lastInsertRowid)
     },

@@ -11,6 +11,7 @@ import { dirname, join } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import type Database from 'better-sqlite3'
 import { type MigrationMeta, readMigrationFiles } from 'drizzle-orm/migrator'
+import { chainUp, hasChain } from './chain.ts'
 
 export const MIGRATIONS_FOLDER = fileURLToPath(new URL('../../migrations', import.meta.url))
 
@@ -79,6 +80,7 @@ export function migrate(database: Database.Database, options: MigrateOptions = {
 function apply(database: Database.Database, folder: string): number {
   const pending = pendingMigrations(database, folder)
   const journal = digest(database)
+  const chained = hasTable(database, 'entry') && hasChain(database)
   database.exec(
     `CREATE TABLE IF NOT EXISTS ${LEDGER} (id SERIAL PRIMARY KEY, hash text NOT NULL, created_at numeric)`,
   )
@@ -87,6 +89,7 @@ function apply(database: Database.Database, folder: string): number {
     for (const statement of migration.sql) database.exec(statement)
     note.run(migration.hash, migration.folderMillis)
   }
+  if (!chained && hasChain(database)) chainUp(database)
   assertWhole(database, journal)
   return pending.length
 }

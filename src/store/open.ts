@@ -143,11 +143,12 @@ function assemble(connection: Connection): { store: Store; projections: Projecti
 
   const records = moveRecordsOf(connection)
   const store: Store = {
-    append: (raw, { today, ...stamp }) =>
+    append: (raw, { today, seen, ...stamp }) =>
       append(
         parts,
         raw.map((r): Incoming => ({ raw: r, ...stamp })),
         today,
+        { seen },
       ),
     load: (lines, today) => append(parts, lines, today, { judged: true }),
     refresh: projections.refresh,

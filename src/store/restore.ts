@@ -4,8 +4,9 @@ import { chmodSync, copyFileSync, existsSync, renameSync, rmSync } from 'node:fs
 import { dirname } from 'node:path'
 import Database from 'better-sqlite3'
 import { copyPhotos, photoFolder } from '../photos/node.ts'
-import { backupProblem, sync } from './backup.ts'
+import { backupFolder, backupProblem, sync } from './backup.ts'
 import type { Connection } from './connection.ts'
+import { giveUp } from './loss.ts'
 import { StoreError } from './migrate.ts'
 import { openConnection, storeOn } from './open.ts'
 
@@ -51,6 +52,8 @@ export function restore(backup: string, file: string, options: RestoreOptions): 
   copyPhotos(photoFolder(backup), photoFolder(file))
   const kept = there ? setAside(file, options.now) : null
   renameSync(part, file)
+  // What the backups hold beyond this one is given up on purpose.
+  giveUp(backupFolder(file))
   sync(dirname(file))
   return { kept, ...counts }
 }

@@ -14,7 +14,8 @@ export const KEEP: Keep = { daily: 7, weekly: 5, monthly: 12 }
 const weekOf = (day: string): number => Math.floor((dayNumber(day) + 3) / 7)
 
 /**
- * Backups that no rule keeps. The last one of each of the last `daily` days that have one is kept, and so for weeks and
+ * Backups that no rule keeps. All of the last day are kept: the one before may hold what the last one has lost. Of days
+ * before, the last one of each of the last `daily` days that have one is kept, and so for weeks and
  * months: days that have one, not days of the calendar, so that a machine that was off, or a clock that ran ahead, throws
  * nothing away. Example: one backup a day for two years leaves at most 7 + 5 + 12.
  */
@@ -23,7 +24,8 @@ export function surplus<B extends { name: string; at: string }>(
   keep: Keep = KEEP,
 ): B[] {
   const newestFirst = [...backups].sort((a, b) => (a.at < b.at ? 1 : -1))
-  const kept = new Set<string>()
+  const lastDay = newestFirst[0]?.at.slice(0, 10)
+  const kept = new Set(newestFirst.filter((b) => b.at.startsWith(lastDay ?? '')).map((b) => b.name))
   const keepLastOf = (period: (day: string) => string | number, count: number): void => {
     const seen = new Set<string | number>()
     for (const b of newestFirst) {

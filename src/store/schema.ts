@@ -39,6 +39,8 @@ export const entry = sqliteTable(
     recordedBy: text('recorded_by').notNull(),
     /** The entry as it was written, colony by the name used then; keys sorted. */
     payload: text('payload').notNull(),
+    /** Chains the row to all before it (chain.ts). Null only in rows that no program of ours wrote. */
+    digest: text('digest'),
   },
   (t) => [
     index('entry_by_colony').on(t.colony, t.seq),

@@ -23,6 +23,11 @@ export interface AppendContext {
   recordedAt: string
   /** Who is signed in; the entry's own `by` when left out. */
   recordedBy?: string
+  /**
+   * An entry as whoever sends may see it. An entry sent again is held against what is there by that alone: an answer
+   * that tells same from other would tell anything that can be guessed. All of it when left out.
+   */
+  seen?: ((entry: Entry) => Entry) | undefined
 }
 
 /**

@@ -5,6 +5,7 @@
 
 import { asc, eq, sql } from 'drizzle-orm'
 import type { Protocol } from '../recovery/index.ts'
+import { chainProblems } from './chain.ts'
 import type { Connection } from './connection.ts'
 import { type Exposures, exposureOf } from './exposures.ts'
 import { fold } from './fold.ts'
@@ -36,6 +37,7 @@ export function verify(
         ...settingProblems(connection),
         ...sheetProblems(connection),
         ...recordProblems(connection),
+        ...chainProblems(connection.raw),
         ...entryProblems(connection),
         ...(compared ? projectionProblems(connection, journal, protocol(), exposures()) : []),
       ]

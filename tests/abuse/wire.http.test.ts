@@ -28,7 +28,8 @@ beforeAll(async () => {
     port: 0,
     clock: yard.deps.clock,
     log: pino({ base: null }, { write: (line: string) => lines.push(line) }),
-    times: { requestTimeout: 1500, headersTimeout: 1000, connectionsCheckingInterval: 200 },
+    times: { requestTimeout: 60_000, headersTimeout: 1000, connectionsCheckingInterval: 200 },
+    patience: { answer: 1500, look: 500, least: 100 },
   })
 })
 afterAll(async () => {
@@ -155,10 +156,32 @@ describe('too slowly', () => {
       },
     )
     expect((await fetch(`${server.url}/sign-in`)).status).toBe(200)
-    const { ms } = await slow
-    expect(ms).toBeLessThan(6000)
+    const { text, ms } = await slow
+    expect(text).toMatch(/^HTTP\/1\.1 408/)
+    expect(ms).toBeLessThan(3000)
     expect(journal()).toBe(before)
     expect(yard.errors).toEqual([])
+  })
+
+  test('what arrives slowly but surely is taken, though it takes longer than an answer may', async () => {
+    const before = journal()
+    const body = new URLSearchParams({ id: newId(), on: '2026-06-01', text: 'x'.repeat(900) }).toString()
+    const { text, ms } = await raw(
+      head('POST /colony/A-1/note HTTP/1.1', {
+        ...own(),
+        'Content-Type': 'application/x-www-form-urlencoded',
+        'Content-Length': String(body.length),
+      }),
+      (write) => {
+        // 400 bytes a second: four times the least, and 2.5 seconds in all.
+        for (let at = 0; at < body.length; at += 40)
+          setTimeout(() => write(body.slice(at, at + 40)), at * 2.5)
+      },
+      6000,
+    )
+    expect(text).toMatch(/^HTTP\/1\.1 303/)
+    expect(ms).toBeGreaterThan(2000)
+    expect(journal()).not.toBe(before)
   })
 })
 

@@ -20,7 +20,13 @@ describe('the office of the invented yard', () => {
 
   test('has removals at several stages, each saved version by version', () => {
     const stages = new Set(sheets.map((s) => stageOf(s.sheet, s.colonies.length)))
-    expect(STAGES.filter((s) => stages.has(s))).toEqual(['called', 'looked-at', 'boxed', 'finished', 'refused'])
+    expect(STAGES.filter((s) => stages.has(s))).toEqual([
+      'called',
+      'looked-at',
+      'boxed',
+      'finished',
+      'refused',
+    ])
     expect(Math.max(...sheets.map((s) => s.version))).toBeGreaterThan(4)
   })
 

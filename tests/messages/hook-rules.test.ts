@@ -1,5 +1,6 @@
 /** Where webhooks may go. */
 import { describe, expect, test } from 'vitest'
+import { guardedLookup } from '../../src/features/messages/hook.ts'
 import { hookRulesFrom, hookUrlProblem } from '../../src/features/messages/hook-rules.ts'
 
 const outside = hookRulesFrom({})
@@ -74,5 +75,41 @@ describe('where webhooks may go', () => {
     expect(hookUrlProblem('https://home.example/bees?x=1', outside)).toBeNull()
     expect(hookUrlProblem('http://127.0.0.1:8000/', inside)).toBeNull()
     expect(hookUrlProblem('http://localhost:8000/', inside)).toBeNull()
+  })
+})
+
+describe('a name', () => {
+  const V4 = (address: string) => ({ address, family: 4 })
+
+  /** What the connection is given for a name that stands for these addresses. */
+  const given = (addresses: { address: string; family: number }[], all: boolean) =>
+    new Promise<{ error: unknown; address: unknown }>((told) => {
+      const look = guardedLookup(outside, true, (_host, _options, answer) => answer(null, addresses))
+      look('home.example', { all }, (error, address) => told({ error, address }))
+    })
+
+  test.each([true, false])(
+    'of which one address may not be reached is refused, whichever one it is (all: %s)',
+    async (all) => {
+      const [out, within] = [V4('8.8.4.4'), V4('192.168.1.7')]
+      expect((await given([out], all)).error).toBeNull()
+      for (const addresses of [[within], [within, out], [out, within], [out, out, within]]) {
+        const { error, address } = await given(addresses, all)
+        expect(error).toBeInstanceOf(Error)
+        expect(address).toEqual([])
+      }
+    },
+  )
+
+  test('that stands for nothing is refused', async () => {
+    expect((await given([], true)).error).toBeInstanceOf(Error)
+  })
+
+  test('is connected to at the addresses that were judged', async () => {
+    expect((await given([V4('8.8.4.4'), V4('8.8.8.8')], true)).address).toEqual([
+      V4('8.8.4.4'),
+      V4('8.8.8.8'),
+    ])
+    expect((await given([V4('8.8.4.4'), V4('8.8.8.8')], false)).address).toBe('8.8.4.4')
   })
 })

@@ -30,6 +30,26 @@ describe('the package', () => {
     expect(outside.length).toBeLessThanOrEqual(4)
   })
 
+  test('says whose work is in it, under which licence, and holds a bill of materials of just that', () => {
+    spawnSync(process.execPath, [join(ROOT, 'src/what-is-inside.mjs')], { cwd: ROOT })
+    const licences = readFileSync(join(ROOT, 'dist/licences.txt'), 'utf8')
+    const { components } = JSON.parse(readFileSync(join(ROOT, 'dist/sbom.json'), 'utf8')) as {
+      components: { name: string; version: string; licenses?: unknown[] }[]
+    }
+    const named = new Set(components.map((c) => c.name))
+    const map = JSON.parse(readFileSync(`${BUILT}.map`, 'utf8')) as { sources: string[] }
+    const packages = map.sources.flatMap((s) => /.*node_modules\/((?:@[^/]+\/)?[^/]+)\//.exec(s)?.[1] ?? [])
+    expect(new Set(packages).size).toBeGreaterThan(10)
+    for (const name of new Set(packages)) {
+      expect(licences, name).toContain(`\n${name} `)
+      expect([...named], name).toContain(name)
+    }
+    for (const name of Object.keys(pkg.dependencies)) expect([...named]).toContain(name)
+    expect(components.filter((c) => (c.licenses ?? []).length === 0).map((c) => c.name)).toEqual([])
+    expect([...named]).not.toContain('vitest')
+    expect(licences).not.toContain('Licence: not stated')
+  })
+
   test('tells where in the sources something failed', () => {
     const map = JSON.parse(readFileSync(`${BUILT}.map`, 'utf8')) as { sources: string[] }
     expect(map.sources.some((s) => s.endsWith('src/recovery/plan.ts'))).toBe(true)

@@ -209,6 +209,11 @@ describe('signing in', () => {
     ['//elsewhere.example/', '/'],
     ['/\\elsewhere.example', '/'],
     ['/%5c%5celsewhere.example', '/%5c%5celsewhere.example'],
+    // What these become once they are read as addresses begins with two slashes.
+    ['/.//elsewhere.example', '/'],
+    ['/a/..//elsewhere.example', '/'],
+    ['/%2e//elsewhere.example', '/'],
+    ['/./%2e%2e//elsewhere.example/x?y', '/'],
     ['javascript:alert(1)', '/'],
     ['/a\nb', '/'],
     ['', '/'],
@@ -220,6 +225,17 @@ describe('a session', () => {
   const days = (n: number): string => new Date(Date.UTC(2026, 5, 1, 12) + n * 86_400_000).toISOString()
   const holder = async (): Promise<string | undefined> =>
     yard.services.people.sessions.holder(await yard.session('operator'))?.name
+
+  test('that ran out is not counted among the browsers signed in', async () => {
+    await holder()
+    const { people } = yard.services
+    const id = people.accounts.byName(NAMES.operator)?.id ?? ''
+    expect(people.sessions.count(id)).toBe(1)
+    yard.at(days(31))
+    expect(people.sessions.count(id)).toBe(0)
+    people.sessions.open(id)
+    expect(people.sessions.count(id)).toBe(1)
+  })
 
   test('lasts for a month without a visit, and not much longer', async () => {
     yard.at(days(29.9))

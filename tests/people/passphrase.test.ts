@@ -11,12 +11,66 @@ describe('what is asked of a passphrase', () => {
     ['password password', 'too easily guessed'],
     ['Odalys-Odalys-1', 'too easily guessed'],
     ['resettle 12345678', 'too easily guessed'],
-  ])('%s: %s', (passphrase, why) => expect(passphraseProblem(passphrase, 'Odalys')).toContain(why))
+    // A word and what everybody puts behind it; a date; a telephone number.
+    ['Chrysanthemum1987!', 'too easily guessed'],
+    ['Marmalade-2026', 'too easily guessed'],
+    ['12.05.1987 12.05.1988', 'too easily guessed'],
+    ['0199 555 0147 38', 'too easily guessed'],
+    // Walks.
+    ['qwertyuiop asdfgh', 'too easily guessed'],
+    ['1qaz2wsx3edc4rfv', 'too easily guessed'],
+    ['zyxwvutsrqponm', 'too easily guessed'],
+    ['azertyuiop1234', 'too easily guessed'],
+    ['poiuztrewq-4321', 'too easily guessed'],
+    // Names: one’s own, backwards, the yard’s.
+    ['bramsyladoqwerty', 'too easily guessed'],
+    ['QuarryQuarryYard', 'too easily guessed'],
+    ['quarry yard 2026!', 'too easily guessed'],
+    // What is common, spelled anyhow, alone or together.
+    ['p4$$w0rd-p4$$w0rd', 'too easily guessed'],
+    ['honeybees and honey', 'too easily guessed'],
+    ['summer winter spring', 'too easily guessed'],
+    ['correct horse battery staple', 'too easily guessed'],
+    ['SaveTheHoneyBees', 'too easily guessed'],
+    ['ToBeOrNotToBe!!', 'too easily guessed'],
+    ['gravel gravel gravel', 'too easily guessed'],
+  ])('%s: %s', (passphrase, why) =>
+    expect(passphraseProblem(passphrase, ['Odalys Bram', 'Quarry yard'])).toContain(why),
+  )
 
   test.each([PASSPHRASE, 'крик в тумане над рекой', '🐝🌧️ vierzehn Nägel', 'a1!b2@c3#d4$'])(
     '%s is taken',
-    (passphrase) => expect(passphraseProblem(passphrase, 'Odalys')).toBeNull(),
+    (passphrase) => expect(passphraseProblem(passphrase, ['Odalys Bram', 'Quarry yard'])).toBeNull(),
   )
+
+  test('words that have nothing to do with each other are taken, whichever they are', () => {
+    const words = [
+      'lantern',
+      'gravel',
+      'otter',
+      'velvet',
+      'crumb',
+      'harbour',
+      'pickle',
+      'walnut',
+      'tundra',
+      'ember',
+    ]
+    const refused = words.flatMap((a) =>
+      words.flatMap((b) =>
+        words
+          .filter((c) => a !== b && b !== c && a !== c)
+          .map((c) => `${a} ${b} ${c}`)
+          .filter((p) => passphraseProblem(p, ['Odalys Bram', 'Quarry yard']) !== null),
+      ),
+    )
+    expect(refused).toEqual([])
+  })
+
+  test('letters and digits out of a generator are taken', () => {
+    for (const p of ['f7Kq2mXv9LtB', 'x4b9-zq7n-k2mv', 'hgzrtwqkdplxnbvy'])
+      expect([p, passphraseProblem(p, ['Odalys'])]).toEqual([p, null])
+  })
 })
 
 describe('hashing', () => {

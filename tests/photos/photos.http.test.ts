@@ -216,6 +216,34 @@ describe('a photo taken without signal', () => {
     expect(await (await phone.database()).getAll('photos')).toEqual([])
   })
 
+  it('lets what is written down go first, also what is written while it is on its way', async () => {
+    const phone = phoneIn(yard)
+    await phone.syncService.send()
+    phone.network(down)
+    const form = new FormData()
+    for (const [name, value] of Object.entries(outside(DAY, { note: 'see the comb' })))
+      form.append(name, value)
+    for (const [i, file] of [raw(), withSegments(raw(), COLOUR_PROFILE)].entries())
+      form.append('photo', new File([file], `box-${i}.jpg`))
+    await phone.syncService.form(new Request(`${ORIGIN}/colony/W-1/visit`, { method: 'POST', body: form }))
+    await phone.post('/colony/W-1/note', { on: DAY, text: 'The second.' })
+    // The third is written down while the first picture crawls.
+    let written = false
+    phone.asked.length = 0
+    phone.network(async (path, reach) => {
+      if (!written && path.startsWith('/photos/')) {
+        written = true
+        await phone.post('/colony/W-1/note', { on: DAY, text: 'The third.' })
+      }
+      return reach()
+    })
+    expect(await phone.syncService.send()).toBe('done')
+    expect(
+      phone.asked.filter((a) => !a.startsWith('GET')).map((a) => a.replace(/[0-9a-f]{64}/, '…')),
+    ).toEqual(['POST /entries', 'PUT /photos/…', 'POST /entries', 'PUT /photos/…', 'POST /entries'])
+    expect(lastVisit().photos).toHaveLength(2)
+  })
+
   it('is not lost when its form comes back', async () => {
     const phone = phoneIn(yard)
     await phone.syncService.send()

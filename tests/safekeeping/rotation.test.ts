@@ -23,9 +23,13 @@ test('of two years of days: the last 7 days, 5 weeks and 12 months, counted by h
   expect(left).toHaveLength(11 + 7 + 3)
 })
 
-test('of several on one day the last is kept', () => {
+test('of several on the last day all are kept, and the last one once the day is over', () => {
   const day = ['2026-06-01T04:00:00.000Z', '2026-06-01T09:30:00.000Z', '2026-06-01T17:00:00.000Z'].map(backup)
-  expect(surplus(day).map((b) => b.at)).toEqual(['2026-06-01T09:30:00.000Z', '2026-06-01T04:00:00.000Z'])
+  expect(surplus(day)).toEqual([])
+  expect(surplus([...day, backup('2026-06-02T04:00:00.000Z')]).map((b) => b.at)).toEqual([
+    '2026-06-01T09:30:00.000Z',
+    '2026-06-01T04:00:00.000Z',
+  ])
 })
 
 test('a machine that was off for a year loses nothing by that', () => {

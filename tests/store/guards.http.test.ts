@@ -28,9 +28,9 @@ const ATTEMPTS = {
   'insert or ignore over an id': `INSERT OR IGNORE INTO entry ${COPY}`,
   upsert: `INSERT INTO entry ${COPY} ON CONFLICT (id) DO UPDATE SET recorded_by = 'Mallory'`,
   'replace by another id on the same place': `INSERT OR REPLACE INTO entry
-    SELECT seq, 'other', colony, kind, on_day, replaces, recorded_at, recorded_by, payload FROM entry WHERE seq = 2`,
+    SELECT seq, 'other', colony, kind, on_day, replaces, recorded_at, recorded_by, payload, digest FROM entry WHERE seq = 2`,
   'replace by the same id on another place': `INSERT OR REPLACE INTO entry
-    SELECT 99, id, colony, kind, on_day, replaces, recorded_at, recorded_by, payload FROM entry WHERE seq = 2`,
+    SELECT 99, id, colony, kind, on_day, replaces, recorded_at, recorded_by, payload, digest FROM entry WHERE seq = 2`,
 }
 
 for (const recursive of ['ON', 'OFF'])

@@ -87,7 +87,7 @@ function yardFile(): string {
 
 const REBUILT = `CREATE TABLE __new_entry (seq INTEGER PRIMARY KEY AUTOINCREMENT NOT NULL, id TEXT NOT NULL UNIQUE,
     colony TEXT NOT NULL, kind TEXT NOT NULL, on_day TEXT NOT NULL, replaces TEXT REFERENCES entry(id),
-    recorded_at TEXT NOT NULL, recorded_by TEXT NOT NULL, payload TEXT NOT NULL) STRICT;
+    recorded_at TEXT NOT NULL, recorded_by TEXT NOT NULL, payload TEXT NOT NULL, digest TEXT) STRICT;
   INSERT INTO __new_entry SELECT * FROM entry;
   DROP TABLE entry;
   ALTER TABLE __new_entry RENAME TO entry;`

@@ -1,4 +1,4 @@
-import { Hono } from 'hono'
+import { Hono, type Next } from 'hono'
 import {
   type AppContext,
   type Deps,
@@ -7,6 +7,7 @@ import {
   page,
   refusalStatus,
   takesKeysBack,
+  tooManyTries,
   typedIn,
 } from '../../app/index.ts'
 import { addressOf } from '../../app/node.ts'
@@ -36,16 +37,21 @@ export function invite(deps: Deps): Hono<Env> {
           problems.length === 0 ? 200 : refusalStatus(c, problems[0]),
         )
   }
-  const tooOften = async (c: AppContext): Promise<boolean> =>
-    (await deps.people.limits.guess(addressOf(c, deps.outside))) > 0
+  /** Of a link that does not work: an unknown page, or after too many of them, how long to wait. */
+  const wrongLink = async (c: AppContext, next: Next): Promise<Response | undefined> => {
+    const wait = await deps.people.limits.guess('invitation', addressOf(c, deps.outside))
+    if (wait > 0) return tooManyTries(c, deps, wait)
+    await next()
+    return undefined
+  }
 
   app.get('/invite/:token', async (c, next) => {
     c.header('Referrer-Policy', 'same-origin')
-    return ((await tooOften(c)) ? null : show(c)) ?? next()
+    return show(c) ?? wrongLink(c, next)
   })
 
   app.post('/invite/:token', async (c, next) => {
-    if ((await tooOften(c)) || show(c) === null) return next()
+    if (show(c) === null) return wrongLink(c, next)
     const typed = await typedIn(c)
     const passphrase = typed.passphrase?.at(-1) ?? ''
     if (passphrase !== (typed.again?.at(-1) ?? ''))

@@ -7,6 +7,7 @@ import {
   page,
   refusalStatus,
   typedIn,
+  waitWords,
 } from '../../app/index.ts'
 import { addressOf } from '../../app/node.ts'
 import { isZone } from '../../days.ts'
@@ -59,10 +60,12 @@ export function setUp(deps: Deps): Hono<Env> {
       timeZone: [one(typed, 'timeZone')],
       ...season,
     }
-    const wait = await deps.people.limits.guess(addressOf(c, deps.outside))
-    if (wait > 0) return show(c, kept, [{ field: '', message: `Too many attempts: wait ${wait} seconds.` }])
-    if (!sameToken(one(typed, 'token'), deps.setUpToken ?? ''))
-      return show(c, kept, [{ field: 'token', message: 'is not the one in the terminal' }])
+    if (!sameToken(one(typed, 'token'), deps.setUpToken ?? '')) {
+      const wait = await deps.people.limits.guess('set-up', addressOf(c, deps.outside))
+      return wait > 0
+        ? show(c, kept, [{ field: '', message: waitWords(wait) }])
+        : show(c, kept, [{ field: 'token', message: 'is not the one in the terminal' }])
+    }
     const passphrase = typed.passphrase?.at(-1) ?? ''
     if (passphrase !== (typed.again?.at(-1) ?? ''))
       return show(c, kept, [{ field: 'again', message: 'is not the same as above' }])

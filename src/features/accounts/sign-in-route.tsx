@@ -1,6 +1,6 @@
 import { Hono } from 'hono'
 import type { ContentfulStatusCode } from 'hono/utils/http-status'
-import { type AppContext, type Deps, type Env, frameFor, page, typedIn } from '../../app/index.ts'
+import { type AppContext, type Deps, type Env, frameFor, page, typedIn, waitWords } from '../../app/index.ts'
 import { addressOf } from '../../app/node.ts'
 import { one, type Typed } from '../../forms/index.ts'
 import { nameKey } from '../../people/index.ts'
@@ -9,9 +9,6 @@ import { SignInPage } from './sign-in-page.tsx'
 
 /** Never says whether it was the name or the passphrase. */
 const WRONG = 'The name or the passphrase is not right.'
-
-const waitWords = (seconds: number): string =>
-  `Too many attempts: wait ${seconds < 90 ? `${seconds} seconds` : `${Math.ceil(seconds / 60)} minutes`}, then try again.`
 
 /** Signing in. */
 export function signIn(deps: Deps): Hono<Env> {
@@ -60,9 +57,15 @@ export function signIn(deps: Deps): Hono<Env> {
   return app
 }
 
-/** A path of this server and nothing else: '//elsewhere' and '/\elsewhere' would lead away. */
+const LOCAL = /^\/(?![/\\])[^\s\\]*$/
+
+/**
+ * A path of this server and nothing else: '//elsewhere' and '/\\elsewhere' would lead away, and so would what '/.//elsewhere'
+ * becomes once it is read as an address, so the result is looked at too.
+ */
 export function localPath(to: string | undefined): string {
-  if (to === undefined || !/^\/(?![/\\])[^\s\\]*$/.test(to)) return '/'
+  if (to === undefined || !LOCAL.test(to)) return '/'
   const url = URL.canParse(to, 'http://here.invalid') ? new URL(to, 'http://here.invalid') : null
-  return url === null || url.host !== 'here.invalid' ? '/' : url.pathname + url.search
+  const path = url === null || url.host !== 'here.invalid' ? '/' : url.pathname + url.search
+  return LOCAL.test(path) ? path : '/'
 }

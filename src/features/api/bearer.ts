@@ -25,9 +25,9 @@ export function bearer(deps: Deps) {
       })
     const holder = deps.tokens.holder(token)
     if (holder === null) {
-      const wait = await deps.people.limits.guess(addressOf(c, deps.outside))
+      const wait = await deps.people.limits.guess('api-token', addressOf(c, deps.outside))
       return wait > 0
-        ? tooOften(wait)
+        ? tooOften(wait, 'Too many tokens that do not work came from your network')
         : problemResponse(401, 'This token does not work: it is unknown, ran out, or was taken back.', {
             headers: challenge(', error="invalid_token"'),
           })
@@ -43,8 +43,8 @@ export function bearer(deps: Deps) {
   })
 }
 
-const tooOften = (seconds: number): Response =>
-  problemResponse(429, `Too many requests: wait ${seconds} seconds.`, {
+const tooOften = (seconds: number, what = 'Too many requests'): Response =>
+  problemResponse(429, `${what}: wait ${seconds} seconds.`, {
     headers: { 'Retry-After': String(seconds) },
   })
 

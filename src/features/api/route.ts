@@ -6,6 +6,7 @@ import {
   type Deps,
   type Env,
   grouped,
+  jsonIn,
   problemResponse,
   sendsJson,
   todayOf,
@@ -173,13 +174,11 @@ function handlersOf(deps: Deps): Handlers {
 
 async function sendEntries(deps: Deps, { c, store, holder, today }: Asked<'sendEntries'>): Promise<Response> {
   if (!sendsJson(c)) return problemResponse(415, 'Send application/json.')
-  let body: unknown
-  try {
-    body = await c.req.json()
-  } catch {
-    return problemResponse(400, 'The body is not JSON.')
-  }
-  const list = (Array.isArray(body) ? body : [body]).map((e) => signed(e, holder.person.name))
+  const body = await jsonIn(c)
+  if (!body.ok) return problemResponse(400, body.problems[0])
+  const list = (Array.isArray(body.value) ? body.value : [body.value]).map((e) =>
+    signed(e, holder.person.name),
+  )
   if (list.length === 0 || list.length > MOST_AT_ONCE)
     return problemResponse(422, `Send 1 to ${MOST_AT_ONCE} entries, not ${list.length}.`)
   const stamp = { today, recordedAt: deps.clock().toISOString(), recordedBy: holder.person.name }

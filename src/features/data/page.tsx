@@ -95,6 +95,15 @@ const Backups = ({ frame, now, state }: { frame: Frame; now: string; state: Back
   return (
     <section class="section">
       <h2>Backups</h2>
+      {state?.damage ? (
+        <div class="notice notice-late" role="alert">
+          <h2>The book is damaged</h2>
+          <p>
+            {state.damage} No backup is thrown away until this is mended. On the server’s machine,{' '}
+            <code>resettle verify</code> says what is wrong and how to go back.
+          </p>
+        </div>
+      ) : null}
       {newest === undefined ? (
         <div class="notice notice-late" role="alert">
           <h2>There is no backup</h2>

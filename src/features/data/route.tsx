@@ -1,5 +1,5 @@
 import { Hono } from 'hono'
-import { type AppContext, type Deps, type Env, page, streamed } from '../../app/index.ts'
+import { type AppContext, type Deps, type Env, formIn, page, streamed } from '../../app/index.ts'
 import { DataPage, type DataProps } from './page.tsx'
 import { exportLines } from './yard-export.ts'
 import { importYard, type TakenOver } from './yard-import.ts'
@@ -56,12 +56,8 @@ export function data(deps: Deps): Hono<Env> {
 }
 
 async function fileIn(c: AppContext): Promise<string | null> {
-  try {
-    const file = (await c.req.formData()).get('file')
-    return file instanceof File && file.size > 0 ? await file.text() : null
-  } catch {
-    return null
-  }
+  const file = (await formIn(c))?.get('file')
+  return file instanceof File && file.size > 0 ? await file.text() : null
 }
 
 const importedWords = (r: TakenOver): string =>

@@ -1,6 +1,15 @@
 import { Hono } from 'hono'
-import { type AppContext, type Deps, type Env, grouped, sendsJson, viewerOf } from '../../app/index.ts'
+import {
+  type AppContext,
+  type Deps,
+  type Env,
+  grouped,
+  jsonIn,
+  sendsJson,
+  viewerOf,
+} from '../../app/index.ts'
 import { problemLine } from '../../journal/index.ts'
+import { refused } from '../../result.ts'
 import { keptOf } from '../refused/index.ts'
 
 const MOST_AT_ONCE = 500
@@ -15,9 +24,11 @@ export function entries(deps: Deps): Hono<Env> {
   const write = grouped(deps)
   app.post('/entries', async (c) => {
     if (isForAnother(c)) return c.json({ error: 'somebody else is signed in' }, 409)
-    const body = await bodyOf(c)
-    if (body === undefined) return refuse(c, 400, 'the body must be JSON: one entry, or a list of entries')
-    const list = (Array.isArray(body) ? body : [body]).map((e) => signed(e, viewerOf(c).name))
+    const body = sendsJson(c) ? await jsonIn(c) : refused(['It must be sent as JSON.'])
+    if (!body.ok) return refuse(c, 400, `must be JSON, one entry or a list of entries. ${body.problems[0]}`)
+    const list = (Array.isArray(body.value) ? body.value : [body.value]).map((e) =>
+      signed(e, viewerOf(c).name),
+    )
     if (list.length > MOST_AT_ONCE)
       return refuse(c, 422, `has ${list.length} entries: send at most ${MOST_AT_ONCE}`)
     const context = {
@@ -47,15 +58,6 @@ export function entries(deps: Deps): Hono<Env> {
 const isForAnother = (c: AppContext): boolean => {
   const person = c.req.header('resettle-person')
   return person !== undefined && person !== viewerOf(c).id
-}
-
-async function bodyOf(c: AppContext): Promise<unknown> {
-  if (!sendsJson(c)) return undefined
-  try {
-    return await c.req.json()
-  } catch {
-    return undefined
-  }
 }
 
 /** Signed by whoever is signed in where the entry names nobody. */

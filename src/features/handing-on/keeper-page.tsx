@@ -181,11 +181,12 @@ const Answer = ({ form, frame, thanks }: KeeperAnswer) => (
   </section>
 )
 
-export const NoKeeperSheetPage = ({ built }: { built: Built }) => (
+export const NoKeeperSheetPage = ({ built, wait }: { built: Built; wait: string | null }) => (
   <BarePage title="No sheet here" built={built}>
     <article class="letter">
       <h1>There is no sheet at this address</h1>
       <p>It may have been mistyped, or taken back. Ask whoever gave it to you for a new one.</p>
+      {wait === null ? null : <p>{wait}</p>}
     </article>
   </BarePage>
 )

@@ -12,6 +12,7 @@ import {
   signedIn,
   typedIn,
   unknownColony,
+  waitWords,
 } from '../../app/index.ts'
 import { addressOf, originOf } from '../../app/node.ts'
 import type { Day } from '../../days.ts'
@@ -99,9 +100,13 @@ export function openKeeperSheet(deps: Deps): Hono<Env> {
   }
 
   async function none(c: AppContext) {
-    const wait = await deps.people.limits.guess(addressOf(c, deps.outside))
+    const wait = await deps.people.limits.guess('letter', addressOf(c, deps.outside))
     if (wait > 0) c.header('Retry-After', String(wait))
-    return page(c, <NoKeeperSheetPage built={built} />, wait > 0 ? 429 : 404)
+    return page(
+      c,
+      <NoKeeperSheetPage built={built} wait={wait > 0 ? waitWords(wait) : null} />,
+      wait > 0 ? 429 : 404,
+    )
   }
 }
 

@@ -3,6 +3,7 @@ import {
   type AppContext,
   type Deps,
   type Env,
+  formIn,
   page,
   typedIn,
   unknownPage,
@@ -125,13 +126,7 @@ const shownName = (name: string): string =>
 async function postedIn(c: AppContext): Promise<Posted> {
   const fields = new Map<string, string>()
   const posted: Posted = { fields, bytes: null, name: '' }
-  let data: FormData
-  try {
-    data = await c.req.formData()
-  } catch {
-    return posted
-  }
-  for (const [name, value] of data)
+  for (const [name, value] of (await formIn(c)) ?? [])
     if (typeof value === 'string') fields.set(name, value)
     else if (name === 'file' && value.size > 0) {
       posted.bytes = new Uint8Array(await value.arrayBuffer())

@@ -17,11 +17,13 @@ export const LetterPage = (p: { letter: Letter; words: string | null; built: Bui
   </BarePage>
 )
 
-export const NoLetterPage = ({ built }: { built: Built }) => (
+/** `wait`: a sentence, when too many addresses were tried. */
+export const NoLetterPage = ({ built, wait }: { built: Built; wait: string | null }) => (
   <BarePage title="No letter here" built={built}>
     <article class="letter">
       <h1>There is no letter at this address</h1>
       <p>It may have been mistyped, or taken back. Ask whoever gave it to you for a new one.</p>
+      {wait === null ? null : <p>{wait}</p>}
     </article>
   </BarePage>
 )

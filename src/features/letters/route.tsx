@@ -11,6 +11,7 @@ import {
   typedIn,
   unknownColony,
   viewerOf,
+  waitWords,
 } from '../../app/index.ts'
 import { addressOf, originOf } from '../../app/node.ts'
 import { addDays, type Day, earlier, isDay } from '../../days.ts'
@@ -58,9 +59,13 @@ export function openLetter(deps: Deps): Hono<Env> {
     c.header('X-Robots-Tag', 'noindex, nofollow, noarchive')
     const found = find(c)
     if (found !== null) return page(c, <LetterPage {...found} built={built} />)
-    const wait = await deps.people.limits.guess(addressOf(c, deps.outside))
+    const wait = await deps.people.limits.guess('letter', addressOf(c, deps.outside))
     if (wait > 0) c.header('Retry-After', String(wait))
-    return page(c, <NoLetterPage built={built} />, wait > 0 ? 429 : 404)
+    return page(
+      c,
+      <NoLetterPage built={built} wait={wait > 0 ? waitWords(wait) : null} />,
+      wait > 0 ? 429 : 404,
+    )
   })
   return app
 }

@@ -95,11 +95,17 @@ type Answer = (
   family?: number,
 ) => void
 
+type Resolve = (
+  host: string,
+  options: LookupOptions & { all: true },
+  told: (error: NodeJS.ErrnoException | null, found: LookupAddress[]) => void,
+) => void
+
 /** Looks a name up and refuses it when any of its addresses may not be reached: the connection goes to what was checked. */
-const guardedLookup =
-  (rules: HookRules, secure: boolean) =>
+export const guardedLookup =
+  (rules: HookRules, secure: boolean, addressesOf: Resolve = lookup) =>
   (host: string, options: LookupOptions, answer: Answer): void => {
-    lookup(host, { ...options, all: true }, (error, found) => {
+    addressesOf(host, { ...options, all: true }, (error, found) => {
       const [first] = found ?? []
       if (error !== null || first === undefined) return answer(error ?? new NotAllowed(), [])
       if (found.some((a) => !rules.mayReach(a.address, secure))) return answer(new NotAllowed(), [])

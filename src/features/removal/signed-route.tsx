@@ -16,7 +16,7 @@ export function signedText(deps: Deps): Hono<Env> {
     const yard = deps.store.settings.get('yardName')
     if (signature !== undefined)
       return page(c, <SignedTextPage signature={signature} yard={yard} built={built} />)
-    const wait = await deps.people.limits.guess(addressOf(c, deps.outside))
+    const wait = await deps.people.limits.guess('letter', addressOf(c, deps.outside))
     if (wait > 0) c.header('Retry-After', String(wait))
     return page(c, <NothingSignedPage built={built} />, wait > 0 ? 429 : 404)
   })

@@ -1,4 +1,4 @@
-/** `resettle export FILE.jsonl|FILE.csv|-`: the whole yard as JSON Lines, or its colonies as CSV. Never overwrites. */
+/** `resettle export FILE.jsonl|FILE.csv|- [--from DATABASE]`: the whole yard as JSON Lines, or its colonies as CSV. Never overwrites. */
 
 import { existsSync, fsyncSync, openSync, writeSync } from 'node:fs'
 import { parseArgs } from 'node:util'
@@ -14,7 +14,7 @@ export const run = (args: string[]): Promise<number> =>
   saying('export', () => {
     const { values, positionals } = parseArgs({
       args,
-      options: { 'without-private': { type: 'boolean', default: false } },
+      options: { 'without-private': { type: 'boolean', default: false }, from: { type: 'string' } },
       allowPositionals: true,
     })
     const [to, ...more] = positionals
@@ -22,20 +22,20 @@ export const run = (args: string[]): Promise<number> =>
       throw new StoreError(
         'name one file: NAME.jsonl for the whole yard, NAME.csv for its colonies, - for JSON Lines on standard output',
       )
-    const file = dataFile()
+    const file = values.from ?? dataFile()
     if (!existsSync(file)) throw new StoreError(`no database at ${file}`)
     const store = openStore(file, { migrate: false })
     try {
-      write(to, lines(store, to, !values['without-private']))
+      write(to, lines(store, to, !values['without-private'], file))
       return 0
     } finally {
       store.close()
     }
   })
 
-function* lines(store: Store, to: string, withPrivate: boolean): Generator<string> {
+function* lines(store: Store, to: string, withPrivate: boolean, file: string): Generator<string> {
   if (!/\.csv$/i.test(to)) {
-    yield* exportLines(store, { private: withPrivate, photos: shelfIn(photoFolder(dataFile())) })
+    yield* exportLines(store, { private: withPrivate, photos: shelfIn(photoFolder(file)) })
     return
   }
   // These columns hold nothing private.

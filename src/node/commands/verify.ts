@@ -5,7 +5,18 @@ import { parseArgs } from 'node:util'
 import { photoFolder, photoNow, shelfIn } from '../../photos/node.ts'
 import { refused } from '../../result.ts'
 import type { Store } from '../../store/index.ts'
-import { dataFile, OlderError, openStore, StoreError, withOlderCopy } from '../../store/node.ts'
+import {
+  backupFolder,
+  dataFile,
+  lossAgainst,
+  lossWords,
+  OlderError,
+  openConnection,
+  openStore,
+  StoreError,
+  wayOut,
+  withOlderCopy,
+} from '../../store/node.ts'
 import { saying } from './terminal.ts'
 
 /** Exit code 0: whole. 1: problems, one line each on stderr. 2: it cannot be opened. */
@@ -36,15 +47,34 @@ export const run = (args: string[]): Promise<number> =>
 /** Verifies and says what was found; gives the exit code. */
 function said(store: Store, file: string): number {
   const { problems, compared, colonies, entries } = store.verify()
-  problems.push(...missingPhotos(store, file))
+  problems.push(...missingPhotos(store, file), ...lostTo(file))
   for (const problem of problems) process.stderr.write(`${problem}\n`)
-  if (problems.length > 0) return 1
+  if (problems.length > 0) {
+    if (file === dataFile() && problems.some(isLoss)) process.stderr.write(`${wayOut(file)}\n`)
+    return 1
+  }
   if (!compared)
     process.stderr.write(
       'The plans in it were not compared: today’s rules have not made them. That is no fault; the next start makes them again.\n',
     )
   process.stdout.write(`whole: ${entries} entries, ${colonies} colonies\n`)
   return 0
+}
+
+/** Whether only a backup helps: plans are made again from the journal, and photos are files of their own. */
+const isLoss = (problem: string): boolean =>
+  /^(integrity check|the file|the journal is not complete)|digest/.test(problem)
+
+/** Entries that only a backup has. A backup itself is held against none. */
+function lostTo(file: string): string[] {
+  if (file !== dataFile()) return []
+  const connection = openConnection(file, { migrate: false })
+  try {
+    const loss = lossAgainst(connection.raw, backupFolder(file))
+    return loss === null ? [] : [`the journal is not complete: ${lossWords(loss)}`]
+  } finally {
+    connection.raw.close()
+  }
 }
 
 /** Photos that entries name and that are not beside the database, or are not what their name says. */

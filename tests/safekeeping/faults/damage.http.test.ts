@@ -1,4 +1,4 @@
-/** A file that is damaged is not served; the newest good backup is named. */
+/** A file that is damaged is not served; the fullest good backup is named. */
 import {
   closeSync,
   existsSync,
@@ -78,12 +78,12 @@ const HARMS: [string, () => void][] = [
 ]
 
 test.each(HARMS)(
-  '%s: it is not served, the newest good backup is named, and restoring that one helps',
+  '%s: it is not served, the fullest good backup is named, and restoring that one helps',
   async (_what, harm) => {
     harm()
     const before = existsSync(file) ? readFileSync(file) : null
     expect(await serveCommand(['--port', '0'])).toBe(1)
-    const [, named] = /The newest good backup is (\S+), of 2026-06-02T04:00:00/.exec(said) ?? []
+    const [, named] = /The good backup with most entries is (\S+), of 2026-06-02T04:00:00/.exec(said) ?? []
     expect(said).toContain('It is not served.')
     expect(named).toBeDefined()
     // Refusing changed nothing that somebody may still want to rescue.
@@ -102,7 +102,7 @@ test('the newest backup is damaged too: an older good one is named', async () =>
   truncateSync(newest?.file ?? '', 5000)
   scribble(3)
   expect(await serveCommand(['--port', '0'])).toBe(1)
-  expect(said).toContain(`The newest good backup is ${older?.file}`)
+  expect(said).toContain(`The good backup with most entries is ${older?.file}`)
 })
 
 test('any single page overwritten is noticed', () => {
