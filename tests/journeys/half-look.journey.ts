@@ -2,7 +2,7 @@
 import { afterAll, beforeAll, expect, it } from 'vitest'
 import { launch, PHONE, type Watched, watchedPage } from '../support/browser.ts'
 import { sidewaysScroll, smallTargets, violations } from '../support/page-checks.ts'
-import { follow, press, read, tapAll, type, words } from '../support/person.ts'
+import { follow, press, read, tapAll, type, unfold, words } from '../support/person.ts'
 import { type RunningYard, startYard } from '../support/yard.ts'
 
 const IN = '2026-05-01'
@@ -66,6 +66,8 @@ it('half a look on the phone', async () => {
   await holds(watched)
   await page.goto('/')
   expect(await words(page)).toContain('1 colony to see to, 1 late.')
+  expect(await words(page)).toMatch(/half a look/)
+  await unfold(page, 'W-12')
   expect(await words(page)).toContain(MISSING)
   await holds(watched)
   await page.goto('/colony/W-12')
@@ -76,6 +78,8 @@ it('half a look on the phone', async () => {
   yard.setDay('2026-05-13')
   await page.goto('/')
   expect(await words(page)).toContain('1 colony to see to, 1 late.')
+  expect(await words(page)).toMatch(/half a look/)
+  await unfold(page, 'W-12')
   expect(await words(page)).toContain(MISSING)
   await page.goto('/colony/W-12/visit')
   await tapAll(page, { Eggs: 'None', 'Queen cells': 'Capped' })
