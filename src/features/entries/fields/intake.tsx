@@ -1,8 +1,9 @@
 /** An intake in three short groups: where from, queen and brood, box. */
 
+import type { Child } from 'hono/jsx'
 import { FIELDS, Fields, Group, one, TextField } from '../../../forms/index.ts'
 import { removalTypes } from '../../../words/index.ts'
-import { BeesAndBox, BroodAlong } from './along.tsx'
+import { BroodAlong } from './along.tsx'
 import { DayField, type EntryFieldsProps } from './common.tsx'
 import { YardField } from './yard.tsx'
 
@@ -13,13 +14,31 @@ export interface IntakeFieldsProps extends EntryFieldsProps {
 }
 
 const SELDOM = ['queenVirgin', 'queenMarked', 'queenClipped', 'broodState'] as const
+const HOW = ['removal.removedOn', 'removal.method', 'removal.outdoorC', 'removal.hoursOpenToBoxed'] as const
+const BOX = ['bees.kg', 'deadBeesKg', 'tiedComb', 'temper'] as const
+
+interface LaterProps extends EntryFieldsProps {
+  summary: string
+  names: readonly string[]
+  children?: Child
+}
+
+/** What can wait until the truck is unloaded; open where something in it was said already, or is wrong. */
+const Later = ({ summary, names, form, children }: LaterProps) => (
+  <details
+    class="also"
+    open={names.some((n) => one(form.typed, n) !== '' || form.problems.some((x) => x.field.startsWith(n)))}
+  >
+    <summary>{summary}</summary>
+    {children}
+  </details>
+)
 
 /** What is rarely known on the truck, and decides much where it is. */
 const Seldom = (p: EntryFieldsProps) => (
-  <details class="also" open={SELDOM.some((name) => one(p.form.typed, name) !== '')}>
-    <summary>A virgin, marked or clipped; brood chilled or dead</summary>
+  <Later {...p} summary="A virgin, marked or clipped; brood chilled or dead" names={SELDOM}>
     <Fields {...p} of={FIELDS.intake} show={SELDOM} />
-  </details>
+  </Later>
 )
 
 export const IntakeFields = ({ yards, types, ...p }: IntakeFieldsProps) => (
@@ -34,16 +53,19 @@ export const IntakeFields = ({ yards, types, ...p }: IntakeFieldsProps) => (
       <Fields
         {...p}
         of={FIELDS.intake}
-        show={[
-          'removal.type',
-          'removal.removedOn',
-          'removal.method',
-          ['removal.outdoorC', 'removal.hoursOpenToBoxed'],
-          'removal.sprayed',
-          'removal.site',
-        ]}
+        show={['removal.type', 'removal.sprayed']}
         with={{ 'removal.type': { choices: removalTypes(types) } }}
       />
+      <Later {...p} summary="How it was taken, and when if earlier" names={HOW}>
+        <Fields
+          {...p}
+          of={FIELDS.intake}
+          show={['removal.removedOn', 'removal.method', ['removal.outdoorC', 'removal.hoursOpenToBoxed']]}
+        />
+      </Later>
+      <Later {...p} summary="Address or customer" names={['removal.site']}>
+        <Fields {...p} of={FIELDS.intake} show={['removal.site']} />
+      </Later>
     </Group>
     <Group legend="2. Queen and brood">
       <Fields {...p} of={FIELDS.intake} show={['queen']} />
@@ -51,8 +73,13 @@ export const IntakeFields = ({ yards, types, ...p }: IntakeFieldsProps) => (
       <Seldom {...p} />
     </Group>
     <Group legend="3. The box">
-      <BeesAndBox {...p} />
-      <Fields {...p} of={FIELDS.intake} show={['note', 'photos']} />
+      <Fields {...p} of={FIELDS.intake} show={['bees.frames']} />
+      <Later {...p} summary="Weight, dead bees, tied comb, temper" names={BOX}>
+        <Fields {...p} of={FIELDS.intake} show={[['bees.kg', 'deadBeesKg'], 'tiedComb', 'temper']} />
+      </Later>
+      <Later {...p} summary="Note and photos" names={['note', 'photos']}>
+        <Fields {...p} of={FIELDS.intake} show={['note', 'photos']} />
+      </Later>
     </Group>
   </>
 )
