@@ -51,6 +51,7 @@ it('half a look on the phone', async () => {
   // The lid is off: eggs none, no young brood, and nobody has looked for cells.
   await tapAll(page, { Eggs: 'None', 'Open brood': 'None' })
   const panel = page.locator('#live')
+  await unfold(page, 'Do this now')
   expect(await read(panel)).toContain(MISSING)
   expect(await read(page.locator('#live-do'))).toBe('Look for queen cells')
   await holds(watched)
@@ -83,6 +84,7 @@ it('half a look on the phone', async () => {
   expect(await words(page)).toContain(MISSING)
   await page.goto('/colony/W-12/visit')
   await tapAll(page, { Eggs: 'None', 'Queen cells': 'Capped' })
+  await unfold(page, 'Do this now')
   expect(await read(panel)).not.toContain('You have not said')
   await press(page, 'Save the visit')
   expect(await words(page)).not.toContain('You have not said')

@@ -120,6 +120,7 @@ async function beToldWhichBoxAndWhy(scene: Scene): Promise<void> {
 async function seeWhatItProvesWhileTapping({ yard, page }: Scene): Promise<void> {
   const panel = page.getByRole('complementary', { name: 'What this proves' })
   await panel.waitFor()
+  await unfold(page, 'Do this now')
   expect(await read(panel)).not.toContain('first brood check')
   await tapAll(page, { 'The lid': 'Opened', Eggs: 'None', 'Queen cells': 'Capped' })
   await panel.getByText('Raising a queen').first().waitFor()
