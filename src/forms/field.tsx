@@ -1,6 +1,7 @@
 /** Fields of a form: label, hint, the control, and what is wrong with it beside it. */
 
 import type { Child } from 'hono/jsx'
+import { Meant } from '../drawings/index.ts'
 import type { FieldProblem } from '../result.ts'
 import { type Choice, problemQuotes } from '../words/index.ts'
 import { type OtherAnswer, typedTwin } from './spec.ts'
@@ -137,6 +138,7 @@ export const Choices = (p: ChoicesProps) => {
       {...describedBy(p.form, p.name, p.hint)}
     >
       <legend>{p.label}</legend>
+      <Meant name={p.name} label={p.label} />
       <Beside form={p.form} name={p.name} label={p.label} hint={p.hint} />
       <div class={`taps taps-${p.across ?? 4}`}>
         {p.choices.map((c) => (
@@ -175,6 +177,7 @@ export const Ticks = (p: FieldProps & { choices: Choice[]; across?: 2 | 3 | 4 | 
   return (
     <fieldset class="field choices" id={idOf(p.name)} {...describedBy(p.form, p.name, p.hint)}>
       <legend>{p.label}</legend>
+      <Meant name={p.name} label={p.label} />
       <Beside form={p.form} name={p.name} label={p.label} hint={p.hint} />
       <div class={`taps taps-${p.across ?? 2}`}>
         {p.choices.map((c) => (

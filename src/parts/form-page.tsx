@@ -25,6 +25,8 @@ export interface FormPageProps {
   intro?: Child
   /** Beside the form on a wide screen, after it on a phone. */
   beside?: Child
+  /** Beside the form on a wide screen; on a phone in the bar with Save, at the thumb. */
+  advice?: Child
   children?: Child
 }
 
@@ -41,23 +43,27 @@ export const FormPage = (p: FormPageProps) => (
     <h1>{p.title}</h1>
     <ProblemSummary form={p.form} labels={p.labels} />
     {p.intro}
-    <div class={p.beside === undefined ? 'form-alone' : 'form-with'}>
+    <div class={p.beside !== undefined ? 'form-with' : p.advice === undefined ? 'form-alone' : undefined}>
       <form
         method="post"
         action={p.action}
         id="entry-form"
+        class={p.advice === undefined ? undefined : 'form-advised'}
         enctype={p.photos ? 'multipart/form-data' : undefined}
         novalidate
       >
         {(p.ids ?? ['id']).map((name) => (
           <input type="hidden" name={name} value={one(p.form.typed, name)} />
         ))}
-        {p.children}
-        <div class="save">
-          <button class="button button-do" type="submit">
+        <div class="form-in">
+          {p.children}
+          <SignedBy frame={p.frame} />
+        </div>
+        <div class="act-bar">
+          {p.advice}
+          <button class="button button-do act-save" type="submit">
             {p.button}
           </button>
-          <SignedBy frame={p.frame} />
         </div>
       </form>
       {p.beside}

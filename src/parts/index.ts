@@ -17,6 +17,7 @@ export {
 } from './chart-paths.ts'
 export { FromTo, On, SpanOf, WindowOf } from './date.tsx'
 export { ALL_SHARES, anchor, DaysPlot, type ValueScale } from './days-plot.tsx'
+export { Fold, Jumps } from './fold.tsx'
 export {
   along,
   below,

@@ -26,15 +26,40 @@ interface JournalProps {
   path: string
 }
 
-export const Journal = ({ lines, joined, frame, path }: JournalProps) => (
-  <section class="section">
-    <h2>Journal</h2>
-    <ol class="journal">
-      {byDay(lines, joined).map((x) =>
-        'entry' in x ? <Line line={x} frame={frame} path={path} /> : <JoinedLine joined={x} frame={frame} />,
+/** So many entries stand open; older ones are folded (judgement: what one asks at the box is the last visit). */
+const SHOWN = 3
+
+export const Journal = ({ lines, joined, frame, path }: JournalProps) => {
+  const all = byDay(lines, joined)
+  const older = all.slice(SHOWN)
+  return (
+    <section class="section" id="journal">
+      <h2>Journal</h2>
+      <Lines of={all.slice(0, SHOWN)} frame={frame} path={path} />
+      {older.length === 0 ? null : (
+        <details class="fold">
+          <summary>
+            <h3>
+              {older.length} older {older.length === 1 ? 'entry' : 'entries'}
+            </h3>
+          </summary>
+          <Lines of={older} frame={frame} path={path} />
+        </details>
       )}
-    </ol>
-  </section>
+    </section>
+  )
+}
+
+const Lines = ({
+  of,
+  frame,
+  path,
+}: { of: (JournalLine | Joined)[] } & Pick<JournalProps, 'frame' | 'path'>) => (
+  <ol class="journal">
+    {of.map((x) =>
+      'entry' in x ? <Line line={x} frame={frame} path={path} /> : <JoinedLine joined={x} frame={frame} />,
+    )}
+  </ol>
 )
 
 /** Newest day first; what was united stands above what was written down at the box on that day. */

@@ -28,7 +28,7 @@ const KERNEL = [
   'photos',
 ] as const
 /** What a feature may use without a line of its own. */
-const FEATURE = [...KERNEL, 'store', 'people', 'words', 'forms', 'parts', 'app'] as const
+const FEATURE = [...KERNEL, 'store', 'people', 'words', 'drawings', 'forms', 'parts', 'app'] as const
 
 const feature = (holds: string, runs: Runs, ...others: string[]): Room => ({
   holds,
@@ -77,10 +77,11 @@ export const ROOMS: Readonly<Record<string, Room>> = {
   },
   people: { holds: 'accounts, sessions, who may do what', runs: 'anywhere', may: [...KERNEL, 'store'] },
   words: { holds: 'the domain in words', runs: 'pure', may: [...KERNEL, 'people'] },
+  drawings: { holds: 'line drawings of what a question means', runs: 'anywhere', may: [] },
   forms: {
     holds: 'fields of every entry kind, what was typed, both ways; a field drawn',
     runs: 'anywhere',
-    may: [...KERNEL, 'words'],
+    may: [...KERNEL, 'words', 'drawings'],
   },
   parts: {
     holds: 'what pages share: layout, ribbon, charts, marks',

@@ -7,7 +7,7 @@ import { afterAll, beforeAll, expect, it } from 'vitest'
 import { LAPTOP, launch, PHONE, watchedPage } from '../support/browser.ts'
 import { layoutShift, sidewaysScroll, smallTargets, violations } from '../support/page-checks.ts'
 import { PASSPHRASE } from '../support/people.ts'
-import { follow, press, tap, tapAll, type, words } from '../support/person.ts'
+import { follow, press, tap, tapAll, type, unfold, words } from '../support/person.ts'
 import { startYard } from '../support/yard.ts'
 
 let browser: Browser
@@ -54,6 +54,7 @@ it('an operator sets the yard up, and a helper comes in by invitation', async ()
     // The helper's round, on the day the cage is to be looked at (+2 to +5).
     yard.setDay('2026-05-04')
     await phone.page.goto('/')
+    await unfold(phone.page, 'S-1')
     await follow(phone.page, /^Record .*S-1$/)
     await tap(phone.page, 'The queen’s cage', 'Out, accepted')
     await press(phone.page, 'Save the visit')

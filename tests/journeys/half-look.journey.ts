@@ -2,7 +2,7 @@
 import { afterAll, beforeAll, expect, it } from 'vitest'
 import { launch, PHONE, type Watched, watchedPage } from '../support/browser.ts'
 import { sidewaysScroll, smallTargets, violations } from '../support/page-checks.ts'
-import { follow, press, read, tapAll, type, words } from '../support/person.ts'
+import { follow, press, read, tapAll, type, unfold, words } from '../support/person.ts'
 import { type RunningYard, startYard } from '../support/yard.ts'
 
 const IN = '2026-05-01'
@@ -51,6 +51,7 @@ it('half a look on the phone', async () => {
   // The lid is off: eggs none, no young brood, and nobody has looked for cells.
   await tapAll(page, { Eggs: 'None', 'Open brood': 'None' })
   const panel = page.locator('#live')
+  await unfold(page, 'Do this now')
   expect(await read(panel)).toContain(MISSING)
   expect(await read(page.locator('#live-do'))).toBe('Look for queen cells')
   await holds(watched)
@@ -66,6 +67,8 @@ it('half a look on the phone', async () => {
   await holds(watched)
   await page.goto('/')
   expect(await words(page)).toContain('1 colony to see to, 1 late.')
+  expect(await words(page)).toMatch(/half a look/)
+  await unfold(page, 'W-12')
   expect(await words(page)).toContain(MISSING)
   await holds(watched)
   await page.goto('/colony/W-12')
@@ -76,9 +79,12 @@ it('half a look on the phone', async () => {
   yard.setDay('2026-05-13')
   await page.goto('/')
   expect(await words(page)).toContain('1 colony to see to, 1 late.')
+  expect(await words(page)).toMatch(/half a look/)
+  await unfold(page, 'W-12')
   expect(await words(page)).toContain(MISSING)
   await page.goto('/colony/W-12/visit')
   await tapAll(page, { Eggs: 'None', 'Queen cells': 'Capped' })
+  await unfold(page, 'Do this now')
   expect(await read(panel)).not.toContain('You have not said')
   await press(page, 'Save the visit')
   expect(await words(page)).not.toContain('You have not said')

@@ -67,8 +67,10 @@ async function visitOn({ yard, page }: Scene, day: Day): Promise<void> {
 }
 
 /** What the phone says beside the form. */
-const panel = (page: Page): Promise<string> =>
-  read(page.getByRole('complementary', { name: 'What this proves' }))
+const panel = async (page: Page): Promise<string> => {
+  await unfold(page, 'Do this now')
+  return read(page.getByRole('complementary', { name: 'What this proves' }))
+}
 
 const NEITHER = { 'The lid': 'Opened', Eggs: 'None', 'Open brood': 'None', 'Queen cells': 'None' }
 

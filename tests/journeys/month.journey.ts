@@ -8,7 +8,7 @@ import type { Day } from '../../src/days.ts'
 import type { ColonySummary } from '../../src/store/index.ts'
 import { type Device, LAPTOP, launch, PHONE, watchedPage } from '../support/browser.ts'
 import { layoutShift } from '../support/page-checks.ts'
-import { follow, headline, press, read, tap, tapAll, type, words } from '../support/person.ts'
+import { follow, headline, press, read, tap, tapAll, type, unfold, words } from '../support/person.ts'
 import { type RunningYard, startYard } from '../support/yard.ts'
 
 let browser: Browser
@@ -112,6 +112,7 @@ async function beToldWhichBoxAndWhy(scene: Scene): Promise<void> {
   const said = await words(page)
   expect(said).toContain('The first brood check')
   expect(said).toContain('stand 3')
+  await unfold(page, 'B-7')
   await follow(page, /^Record .*B-7$/)
   await page.getByRole('heading', { name: 'Visit to B-7' }).waitFor()
 }
@@ -119,6 +120,7 @@ async function beToldWhichBoxAndWhy(scene: Scene): Promise<void> {
 async function seeWhatItProvesWhileTapping({ yard, page }: Scene): Promise<void> {
   const panel = page.getByRole('complementary', { name: 'What this proves' })
   await panel.waitFor()
+  await unfold(page, 'Do this now')
   expect(await read(panel)).not.toContain('first brood check')
   await tapAll(page, { 'The lid': 'Opened', Eggs: 'None', 'Queen cells': 'Capped' })
   await panel.getByText('Raising a queen').first().waitFor()
@@ -166,6 +168,7 @@ async function proveHerMated(scene: Scene): Promise<void> {
   const { yard, page } = scene
   // The old brood's capped cells can last until 22 May (+21): capped worker brood on 25 May is the new layer's.
   await today(scene, '2026-05-25')
+  await unfold(page, 'B-7')
   await follow(page, /^Record .*B-7$/)
   await tapAll(page, {
     'The lid': 'Opened',

@@ -6,17 +6,28 @@ const escaped = (text: string): string => text.replaceAll(/[.*+?^${}()|[\]\\/]/g
 /** Begins with these words, and the words end there: '1' is not '10'. */
 const beginning = (words: string): RegExp => new RegExp(`^\\s*${escaped(words)}(?![\\d½¼])`)
 
+const exactly = (words: string): RegExp => new RegExp(`^\\s*${escaped(words)}\\s*$`)
+
 /** The answers under a question. */
 export const question = (page: Page, legend: string): Locator =>
   page.getByRole('group', { name: legend, exact: true })
 
+/** Opens the folds that a question lies in, from the outside in, as one does who looks for it. */
+async function bringOut(inside: Locator): Promise<void> {
+  const folds = inside.locator('xpath=ancestor::details[not(@open)]/summary')
+  // One opened is in the list no more.
+  for (let left = await folds.count(); left > 0; left--) await folds.first().click()
+}
+
 /** Taps an answer, on its label, where a finger would. */
-export const tap = (page: Page, legend: string, answer: string): Promise<void> =>
-  question(page, legend)
+export async function tap(page: Page, legend: string, answer: string): Promise<void> {
+  await bringOut(page.locator('fieldset', { has: page.locator('> legend', { hasText: exactly(legend) }) }))
+  await question(page, legend)
     .locator('label')
     .filter({ hasText: beginning(answer) })
     .first()
     .click()
+}
 
 /** Taps several: question by question. */
 export async function tapAll(page: Page, answers: Record<string, string>): Promise<void> {
@@ -25,7 +36,11 @@ export async function tapAll(page: Page, answers: Record<string, string>): Promi
 
 /** Types into fields, by their labels. */
 export async function type(page: Page, fields: Record<string, string>): Promise<void> {
-  for (const [label, text] of Object.entries(fields)) await page.getByLabel(label, { exact: true }).fill(text)
+  for (const [label, text] of Object.entries(fields)) {
+    const field = page.getByLabel(label, { exact: true })
+    await bringOut(field)
+    await field.fill(text)
+  }
 }
 
 /** Presses a button and waits for the page that comes. */

@@ -40,6 +40,9 @@ function start(): void {
   form.addEventListener('input', show)
   form.addEventListener('restored', show)
   panel.hidden = false
+  // Beside the form there is room for all of it; in the bar at the thumb one line, the rest on a tap.
+  const fold = panel.querySelector('details')
+  if (fold !== null) fold.open = matchMedia('(min-width: 60rem)').matches
   show()
 }
 

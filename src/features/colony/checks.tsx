@@ -7,8 +7,7 @@ import { afterQuiet, coming, isQuiet, lidStaysOn, live, RULE_WORDS } from '../..
 export const Checks = ({ plan }: { plan: Plan }) => {
   const past = plan.checks.filter((c) => c.status === 'answered' || c.status === 'void')
   return (
-    <section class="section">
-      <h2>Checks</h2>
+    <>
       <ol class="checks">
         {[...live(plan), ...coming(plan)].map((c) => (
           <CheckCard check={c} plan={plan} />
@@ -24,7 +23,7 @@ export const Checks = ({ plan }: { plan: Plan }) => {
           </ol>
         </details>
       )}
-    </section>
+    </>
   )
 }
 

@@ -17,8 +17,7 @@ export interface ForecastsProps {
 }
 
 export const Forecasts = ({ seen, frame, plan, today, path }: ForecastsProps) => (
-  <section class="section foresight" id="foresight" aria-labelledby="foresight-title">
-    <h2 id="foresight-title">What is likely</h2>
+  <section class="foresight" id="foresight" aria-label="What is likely">
     <OddsDefs />
     <div class="foresight-two">
       <div>

@@ -5,9 +5,11 @@ import type { Foreseen, FrameSeen } from '../../forecast/index.ts'
 import type { Given, History } from '../../journal/index.ts'
 import {
   Bonds,
+  Fold,
   type Frame,
   Journal,
   type JournalLine,
+  Jumps,
   Layout,
   RibbonDefs,
   RibbonStrip,
@@ -15,7 +17,16 @@ import {
 } from '../../parts/index.ts'
 import type { Plan } from '../../recovery/index.ts'
 import type { ColonySummary, Joined } from '../../store/index.ts'
-import { dayWords, doubtWays, headline, labelIn, removalTypes, treatedWords } from '../../words/index.ts'
+import {
+  coming,
+  dayWords,
+  doubtWays,
+  headline,
+  labelIn,
+  live,
+  removalTypes,
+  treatedWords,
+} from '../../words/index.ts'
 import { Advice, LeftWays } from './advice.tsx'
 import { AfterWays } from './after-ways.tsx'
 import { Checks } from './checks.tsx'
@@ -42,6 +53,8 @@ export interface ColonyProps {
   sheet: string | null
   /** Whom to call about a brood disease. */
   inspector: string
+  /** Somebody asked what a frame of brood would do: that part stands open. */
+  asksFrame: boolean
   /** What is likely; null for a colony that has left. */
   forecasts: { seen: Foreseen; frame: FrameSeen } | null
 }
@@ -69,6 +82,24 @@ const Treated = ({ history, today }: { history: History; today: Day }) => {
 
 /** A treatment is spoken of for so many days, if nothing more is heard of it (judgement). */
 const SAID_DAYS = 60
+
+/** What is folded, as links under the ribbon. */
+const jumpsOf = ({ summary, forecasts }: ColonyProps): { id: string; label: string }[] => [
+  { id: 'journal', label: 'Journal' },
+  ...(summary.outcome === null
+    ? [
+        { id: 'checks', label: 'Checks' },
+        { id: 'dates', label: 'Dates' },
+      ]
+    : []),
+  ...(forecasts === null ? [] : [{ id: 'likely', label: 'Odds and strength' }]),
+]
+
+const ChecksFold = ({ plan }: { plan: Plan }) => (
+  <Fold id="checks" title="Checks" says={`${live(plan).length} now, ${coming(plan).length} to come`}>
+    <Checks plan={plan} />
+  </Fold>
+)
 
 export const ColonyPage = (p: ColonyProps) => {
   const { summary: s, frame } = p
@@ -103,21 +134,22 @@ export const ColonyPage = (p: ColonyProps) => {
       {open ? <Treated history={p.history} today={frame.today} /> : null}
       <RibbonDefs />
       <RibbonStrip ribbon={ribbonOf(p.history, plan)} />
+      <Jumps to={jumpsOf(p)} />
+      <Journal lines={p.journal} joined={p.joined} frame={frame} path={p.path} />
+      {open ? <ChecksFold plan={plan} /> : null}
       {open ? (
-        <div class="two">
-          <Checks plan={plan} />
-          <div>
-            <Ready plan={plan} />
-            <Spans plan={plan} />
-          </div>
-        </div>
+        <Fold id="dates" title={plan.readiness.ready ? 'Ready to move out' : 'Moving out, and the dates'}>
+          <Ready plan={plan} />
+          <Spans plan={plan} />
+        </Fold>
       ) : null}
       {p.forecasts === null ? null : (
-        <Forecasts {...p.forecasts} plan={plan} today={frame.today} path={p.path} />
+        <Fold id="likely" title="What is likely" open={p.asksFrame}>
+          <Forecasts {...p.forecasts} plan={plan} today={frame.today} path={p.path} />
+        </Fold>
       )}
       <ColonyPages frame={frame} path={p.path} sheet={p.sheet} />
       <AfterWays frame={frame} path={p.path} moved={s.outcome === 'moved-out'} />
-      <Journal lines={p.journal} joined={p.joined} frame={frame} path={p.path} />
     </Layout>
   )
 }

@@ -81,6 +81,7 @@ export function colony(deps: PageDeps): Hono<Env> {
         shares={saved.length === 0 ? [] : onTheStandOf(deps.store, found, saved[0])}
         sheet={sheetOf(deps.store, found.summary.id)}
         inspector={deps.store.settings.get('inspector')}
+        asksFrame={c.req.query('frame') !== undefined}
         forecasts={foreseen(c, found)}
       />,
     )

@@ -1,4 +1,4 @@
-/** After saving: what is in the book now, and what the plan says. */
+/** After saving: what comes next, then what is in the book now. */
 import type { Entry } from '../../journal/index.ts'
 import type { Frame, JournalLine } from '../../parts/index.ts'
 import type { Check, Plan } from '../../recovery/index.ts'
@@ -36,11 +36,6 @@ export const Saved = ({ lines, shares, plan, summary, frame, path }: SavedProps)
   const unsent = frame.phone?.unsent.includes(e.id) ?? false
   return (
     <div class="notice notice-do saved" role="status">
-      <p>
-        <b>{unsent ? 'Kept on this phone, not sent yet:' : 'In the book:'}</b>{' '}
-        {lines.map((l, i) => doneWords(l.entry, frame, i > 0)).join('; ')}, {dayWords(e.on, frame.today)},
-        signed {e.by}.
-      </p>
       {shares.length === 0 ? null : (
         <p>
           <b>
@@ -51,6 +46,11 @@ export const Saved = ({ lines, shares, plan, summary, frame, path }: SavedProps)
       )}
       {open ? <LeftOut plan={plan} path={path} /> : null}
       {open ? <PlanNow plan={plan} first={e.kind === 'intake'} /> : <p>{summary.tag} is off the round.</p>}
+      <p class="small">
+        <b>{unsent ? 'Kept on this phone, not sent yet:' : 'In the book:'}</b>{' '}
+        {lines.map((l, i) => doneWords(l.entry, frame, i > 0)).join('; ')}, {dayWords(e.on, frame.today)},
+        signed {e.by}.
+      </p>
       <div class="buttons">
         <a class="button" href="/">
           Back to today

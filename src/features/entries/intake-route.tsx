@@ -16,6 +16,7 @@ import {
 import { draftOf, type FieldProblem, one, type Typed } from '../../forms/index.ts'
 import type { Repository } from '../../store/index.ts'
 import { IntakePage } from './intake-page.tsx'
+import { freeStand, nextTag } from './propose.ts'
 
 /** Logging an intake. */
 export function intake(deps: PageDeps): Hono<Env> {
@@ -33,7 +34,7 @@ export function intake(deps: PageDeps): Hono<Env> {
       problems.length > 0,
     )
 
-  app.get('/intake', (c) => show(c, blank(store, c.var.frame.today)))
+  app.get('/intake', (c) => show(c, proposed(store, c.var.frame.today)))
 
   app.post('/intake', async (c) => {
     const came = await withPhotos(c, deps, await typedIn(c))
@@ -59,6 +60,17 @@ export function blank(store: Repository, today: string): Typed {
     on: [today],
     ...(last?.entry.kind === 'intake' ? { yard: [last.entry.yard] } : {}),
   }
+}
+
+/** As blank, with the next tag and a free stand proposed. */
+function proposed(store: Repository, today: string): Typed {
+  const typed = blank(store, today)
+  const open = store.colonies({ open: true })
+  const latest = open
+    .toSorted((a, b) => a.intakeOn.localeCompare(b.intakeOn) || a.id.localeCompare(b.id))
+    .at(-1)
+  const [tag, stand] = [nextTag(open, latest?.tag ?? null), freeStand(open, one(typed, 'yard'))]
+  return { ...typed, ...(tag === '' ? {} : { colony: [tag] }), ...(stand === '' ? {} : { stand: [stand] }) }
 }
 
 /** Removal types that this yard uses beside the shipped ones. */

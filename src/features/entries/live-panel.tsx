@@ -4,7 +4,7 @@ import { raw } from 'hono/html'
 /** `data` is JSON; every "<" in it is escaped, so that nothing in it can end the block. */
 export const LivePanel = ({ data }: { data: string }) => (
   <aside class="live" id="live" aria-live="polite" aria-label="What this proves, and what to do now" hidden>
-    <details open>
+    <details>
       <summary>
         <span>Do this now:</span> <strong id="live-do" />
       </summary>

@@ -1,7 +1,7 @@
 /** Recording a visit: tap what you saw; what it proves and what to do now stands beside it. */
 
 import { thenTo } from '../../app/index.ts'
-import { anyTyped, type FormState, Group, idOf } from '../../forms/index.ts'
+import { anyTyped, FIELDS, Fields, type FormState, idOf } from '../../forms/index.ts'
 import { FormPage, type Frame, VisitCautions } from '../../parts/index.ts'
 import type { Plan } from '../../recovery/index.ts'
 import type { ColonySummary } from '../../store/index.ts'
@@ -15,9 +15,8 @@ import {
   treatmentRisk,
   warmthCaution,
 } from '../../words/index.ts'
-import { DayAndTime } from './fields/common.tsx'
 import { CageFields, GivenFields, TiesField, WashFields } from './fields/done.tsx'
-import { InspectionFields } from './fields/inspection.tsx'
+import { VisitDay, VisitFields } from './fields/visit-fields.tsx'
 import { LivePanel } from './live-panel.tsx'
 import { CAGE, GIFT_SLOTS, idField, NOTHING, TIES, VISIT_PREFIXES, visitLabel, WASH } from './visit.ts'
 
@@ -48,12 +47,13 @@ export const VisitPage = (p: VisitProps) => {
       scripts={['islands/record.ts']}
       photos
       intro={<Before plan={plan} frame={p.frame} />}
-      beside={<LivePanel data={p.liveData} />}
+      advice={<LivePanel data={p.liveData} />}
     >
       <NothingNoted form={p.form} />
-      <DayAndTime form={p.form} frame={p.frame} kind="inspection" />
-      <InspectionFields form={p.form} frame={p.frame} />
+      <VisitFields form={p.form} frame={p.frame} plan={plan} />
       <AlsoDone {...p} />
+      <Fields form={p.form} frame={p.frame} of={FIELDS.inspection} show={['note', 'photos']} />
+      <VisitDay form={p.form} frame={p.frame} />
       <VisitCautions />
     </FormPage>
   )
@@ -103,7 +103,7 @@ const AlsoDone = ({ form, frame, summary, donors }: VisitProps) => {
   const [first, ...more] = GIFT_SLOTS
   const risk = treatmentRisk(summary.plan)
   return (
-    <Group legend="Also done on this visit">
+    <>
       <details
         class="also"
         open={filled(CAGE) || rules.has('queen-release') || summary.phase === 'awaiting-release'}
@@ -130,6 +130,6 @@ const AlsoDone = ({ form, frame, summary, donors }: VisitProps) => {
         <summary>Mite wash</summary>
         <WashFields form={form} frame={frame} prefix={WASH} visit />
       </details>
-    </Group>
+    </>
   )
 }

@@ -87,8 +87,10 @@ export const LostBoxes = ({ lost, frame }: { lost: LostLine[]; frame: Frame }) =
 /** For those who may correct what others entered. */
 export const Doubts = ({ doubts }: { doubts: DoubtLine[] }) =>
   doubts.length === 0 ? null : (
-    <section class="section">
-      <h2>Entries that do not fit</h2>
+    <details class="caution can-wait">
+      <summary>
+        <h2>Entries that do not fit</h2>
+      </summary>
       <ul class="hand-over">
         {doubts.map((d) => (
           <li>
@@ -99,5 +101,5 @@ export const Doubts = ({ doubts }: { doubts: DoubtLine[] }) =>
           </li>
         ))}
       </ul>
-    </section>
+    </details>
   )

@@ -22,11 +22,13 @@ import {
   toDoOf,
   waitsUntil,
 } from '../../words/index.ts'
-import { type Missed, missedNow, missedWords } from '../round/index.ts'
+import { type Missed, missedNow, missedWords, urgencyOf } from '../round/index.ts'
 import { asked } from './asked.ts'
 import { doubtOf } from './doubts.ts'
 import type { DoubtLine, LostLine } from './hand-over.tsx'
-import { type TodayLine, TodayPage, type TodayProps } from './page.tsx'
+import type { TodayLine } from './line.tsx'
+import { TodayPage, type TodayProps } from './page.tsx'
+import { dangerOf, lateDays, urgentFirst } from './urgent.ts'
 
 /** Today's round. */
 export function today(deps: PageDeps): Hono<Env> {
@@ -62,7 +64,8 @@ export function today(deps: PageDeps): Hono<Env> {
       c,
       <TodayPage
         frame={frame}
-        yards={byYard(due)}
+        urgent={urgentFirst(due.filter((d) => d.line.danger !== null).map((d) => d.line))}
+        yards={byYard(due.filter((d) => d.line.danger === null))}
         waiting={byWait(others.filter((s) => s.plan.lost === null))}
         notInBook={notInBook(deps.store)}
         looks={frame.may('correct-any') ? asked(deps.store, inYard, frame.today) : []}
@@ -114,7 +117,11 @@ function lineOf(
         tag: s.tag,
         path: colonyPath(s),
         stand: s.stand,
+        yard: s.yard,
         toDo,
+        danger: dangerOf(s.plan.advice.action, urgencyOf(s.plan), s.asOf),
+        lateDays: lateDays(toDo, s.asOf),
+        half: s.plan.missing.length > 0,
         missed: missed ? missedWords(missed, s.asOf) : null,
         betterDay: better(),
         leftOut: leftOutBeside(s.plan, toDo.why),
@@ -126,14 +133,11 @@ function lineOf(
   ]
 }
 
-/** Yards in order; in each, what is late first, then as one walks. */
+/** Yards in order; in each, what is late first, then due, then what may be done; among equals as one walks. */
 function byYard(due: Due[]): { yard: string; lines: TodayLine[] }[] {
   const yards = new Map<string, TodayLine[]>()
   for (const { yard, line } of due) yards.set(yard, [...(yards.get(yard) ?? []), line])
-  return [...yards].map(([yard, lines]) => ({
-    yard,
-    lines: [...lines.filter((l) => l.toDo.late), ...lines.filter((l) => !l.toDo.late)],
-  }))
+  return [...yards].map(([yard, lines]) => ({ yard, lines: urgentFirst(lines) }))
 }
 
 type Waiting = TodayProps['waiting']

@@ -1,8 +1,9 @@
 /** An intake in three short groups: where from, queen and brood, box. */
 
+import type { Child } from 'hono/jsx'
 import { FIELDS, Fields, Group, one, TextField } from '../../../forms/index.ts'
 import { removalTypes } from '../../../words/index.ts'
-import { BeesAndBox, BroodAlong } from './along.tsx'
+import { BroodAlong } from './along.tsx'
 import { DayField, type EntryFieldsProps } from './common.tsx'
 import { YardField } from './yard.tsx'
 
@@ -15,13 +16,31 @@ export interface IntakeFieldsProps extends EntryFieldsProps {
 }
 
 const SELDOM = ['queenVirgin', 'queenMarked', 'queenClipped', 'broodState'] as const
+const HOW = ['removal.removedOn', 'removal.method', 'removal.outdoorC', 'removal.hoursOpenToBoxed'] as const
+const BOX = ['bees.kg', 'deadBeesKg', 'tiedComb', 'temper'] as const
+
+interface LaterProps extends EntryFieldsProps {
+  summary: string
+  names: readonly string[]
+  children?: Child
+}
+
+/** What can wait until the truck is unloaded; open where something in it was said already, or is wrong. */
+const Later = ({ summary, names, form, children }: LaterProps) => (
+  <details
+    class="also"
+    open={names.some((n) => one(form.typed, n) !== '' || form.problems.some((x) => x.field.startsWith(n)))}
+  >
+    <summary>{summary}</summary>
+    {children}
+  </details>
+)
 
 /** What is rarely known on the truck, and decides much where it is. */
 const Seldom = (p: EntryFieldsProps) => (
-  <details class="also" open={SELDOM.some((name) => one(p.form.typed, name) !== '')}>
-    <summary>A virgin, marked or clipped; brood chilled or dead</summary>
+  <Later {...p} summary="A virgin, marked or clipped; brood chilled or dead" names={SELDOM}>
     <Fields {...p} of={FIELDS.intake} show={SELDOM} />
-  </details>
+  </Later>
 )
 
 /** `told`: a removal sheet has said the rest already, so it is folded; only the place of the box is asked. */
@@ -62,19 +81,24 @@ export const IntakeFields = ({ yards, types, told = false, ...p }: IntakeFieldsP
 const PLACE = new Set(['', 'colony', 'stand', 'yard', 'on'])
 
 const WhereFrom = ({ types, ...p }: EntryFieldsProps & { types: string[] }) => (
-  <Fields
-    {...p}
-    of={FIELDS.intake}
-    show={[
-      'removal.type',
-      'removal.removedOn',
-      'removal.method',
-      ['removal.outdoorC', 'removal.hoursOpenToBoxed'],
-      'removal.sprayed',
-      'removal.site',
-    ]}
-    with={{ 'removal.type': { choices: removalTypes(types) } }}
-  />
+  <>
+    <Fields
+      {...p}
+      of={FIELDS.intake}
+      show={['removal.type', 'removal.sprayed']}
+      with={{ 'removal.type': { choices: removalTypes(types) } }}
+    />
+    <Later {...p} summary="How it was taken, and when if earlier" names={HOW}>
+      <Fields
+        {...p}
+        of={FIELDS.intake}
+        show={['removal.removedOn', 'removal.method', ['removal.outdoorC', 'removal.hoursOpenToBoxed']]}
+      />
+    </Later>
+    <Later {...p} summary="Address or customer" names={['removal.site']}>
+      <Fields {...p} of={FIELDS.intake} show={['removal.site']} />
+    </Later>
+  </>
 )
 
 const Rest = ({ numbered = false, ...p }: EntryFieldsProps & { numbered?: boolean }) => (
@@ -85,8 +109,13 @@ const Rest = ({ numbered = false, ...p }: EntryFieldsProps & { numbered?: boolea
       <Seldom {...p} />
     </Group>
     <Group legend={numbered ? '3. The box' : 'The box'}>
-      <BeesAndBox {...p} />
-      <Fields {...p} of={FIELDS.intake} show={['note', 'photos']} />
+      <Fields {...p} of={FIELDS.intake} show={['bees.frames']} />
+      <Later {...p} summary="Weight, dead bees, tied comb, temper" names={BOX}>
+        <Fields {...p} of={FIELDS.intake} show={[['bees.kg', 'deadBeesKg'], 'tiedComb', 'temper']} />
+      </Later>
+      <Later {...p} summary="Note and photos" names={['note', 'photos']}>
+        <Fields {...p} of={FIELDS.intake} show={['note', 'photos']} />
+      </Later>
     </Group>
   </>
 )

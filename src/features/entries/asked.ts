@@ -1,0 +1,71 @@
+/** What a visit asks first: the questions of the plan's checks; and where the others are found, by subject. */
+import type { Plan, Rule } from '../../recovery/index.ts'
+import { live } from '../../words/index.ts'
+
+/** What is seen with the lid off. */
+export const INSIDE = [
+  'eggs',
+  'open',
+  'capped',
+  'onFreshComb',
+  'framesOfBrood',
+  'cells',
+  'cellCount',
+  'queen',
+  'searched',
+  'framesOfBees',
+] as const
+/** What is seen through the lid as well. */
+export const OUTSIDE = ['stores', 'signs', 'lost', 'temper'] as const
+export type Seen = (typeof INSIDE)[number] | (typeof OUTSIDE)[number]
+
+/** Asked by each rule, the most telling first. What is done and not seen has its own part of the form. */
+const ASKS: Readonly<Record<Rule, readonly Seen[]>> = {
+  'outside-look': ['stores', 'signs', 'lost'],
+  'queen-release': [],
+  'telling-visit': ['eggs', 'open', 'cells'],
+  'egg-frame': ['eggs', 'cells'],
+  'cells-on-egg-frame': ['cells', 'eggs'],
+  'recheck-eggs': ['eggs', 'onFreshComb', 'cells'],
+  'new-queen-eggs': ['eggs', 'onFreshComb', 'cells'],
+  'buy-queen': ['cells', 'queen'],
+  'eggs-after-introduction': ['eggs', 'cells'],
+  'worker-brood': ['capped', 'eggs', 'cells'],
+  'cells-beside': ['cells', 'cellCount'],
+  'look-again': ['eggs', 'open', 'cells'],
+  'comb-ties': [],
+  'mite-wash': [],
+  welfare: ['stores', 'signs', 'framesOfBees'],
+  'unite-or-boost': ['framesOfBees', 'queen'],
+  'laying-workers': ['eggs', 'capped', 'queen'],
+  'move-out': ['eggs', 'framesOfBees', 'stores', 'signs'],
+}
+
+/** With the lid off and nothing asked, people look for these (judgement). */
+const USUAL: readonly Seen[] = ['eggs', 'open', 'cells']
+
+/** So many questions lead; more would not fit on the first screen (390 x 844). */
+const MOST = 4
+
+/** The questions that lead the form, each once; through a shut lid only what can be seen so. */
+export function leading(plan: Plan, lidOn: boolean): Seen[] {
+  if (lidOn) return [...ASKS['outside-look']]
+  const [first, ...more] = live(plan).map((c) => ASKS[c.rule])
+  const asked = [...new Set([...(first ?? []), ...more.flat()])].slice(0, MOST)
+  return asked.length === 0 ? [...USUAL] : asked
+}
+
+export interface Subject {
+  title: string
+  /** Each in the order of the form; what leads is left out there. */
+  fields: readonly Seen[]
+}
+
+export const SUBJECTS: { inside: readonly Subject[]; outside: readonly Subject[] } = {
+  inside: [
+    { title: 'Brood', fields: ['eggs', 'open', 'capped', 'onFreshComb', 'framesOfBrood'] },
+    { title: 'Queen and cells', fields: ['cells', 'cellCount', 'queen', 'searched'] },
+    { title: 'Strength', fields: ['framesOfBees'] },
+  ],
+  outside: [{ title: 'Stores, signs of trouble, temper', fields: ['stores', 'signs', 'lost', 'temper'] }],
+}

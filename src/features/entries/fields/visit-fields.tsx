@@ -1,0 +1,64 @@
+/** A visit's questions: what the plan asks first and open, the others folded by subject, the day last. */
+import { type DrawnIn, FIELDS, Fields, one } from '../../../forms/index.ts'
+import type { Plan } from '../../../recovery/index.ts'
+import { dayWords } from '../../../words/index.ts'
+import { INSIDE, leading, type Seen, SUBJECTS, type Subject } from '../asked.ts'
+import { DayAndTime, type EntryFieldsProps } from './common.tsx'
+
+export const VisitFields = ({ plan, ...p }: EntryFieldsProps & { plan: Plan }) => {
+  const lead = leading(plan, one(p.form.typed, 'opened') === 'no')
+  const inside = lead.filter((f) => (INSIDE as readonly Seen[]).includes(f))
+  const rest = (subjects: readonly Subject[]) =>
+    subjects.map((s) => <Folded {...p} subject={s} leads={lead} />)
+  return (
+    <>
+      <Fields {...p} of={FIELDS.inspection} show={['opened']} />
+      <div class="inside">
+        <Fields {...p} of={FIELDS.inspection} show={inside} />
+      </div>
+      <Fields {...p} of={FIELDS.inspection} show={lead.filter((f) => !inside.includes(f))} />
+      {lead.includes('signs') ? <Foulbrood /> : null}
+      <div class="inside">{rest(SUBJECTS.inside)}</div>
+      {rest(SUBJECTS.outside)}
+    </>
+  )
+}
+
+/** Open where something in it was said already, or is wrong. */
+const Folded = ({ subject, leads, ...p }: DrawnIn & { subject: Subject; leads: readonly Seen[] }) => {
+  const fields = subject.fields.filter((f) => !leads.includes(f))
+  if (fields.length === 0) return null
+  const said = fields.some(
+    (f) => one(p.form.typed, f) !== '' || p.form.problems.some((x) => x.field.startsWith(f)),
+  )
+  return (
+    <details class="also" open={said}>
+      <summary>{fields.length === subject.fields.length ? subject.title : `${subject.title}: more`}</summary>
+      <Fields {...p} of={FIELDS.inspection} show={fields} />
+      {fields.includes('signs') ? <Foulbrood /> : null}
+    </details>
+  )
+}
+
+const Foulbrood = () => (
+  <p class="hint">
+    Sunken or ropy brood, or a foul smell: close up, do not move or unite this colony, clean tools and gloves,
+    and call the apiary inspector.
+  </p>
+)
+
+/** Today and now, unless somebody writes it down later. */
+export const VisitDay = (p: EntryFieldsProps) => {
+  const { typed, problems } = p.form
+  const [on, at] = [one(typed, 'on'), one(typed, 'at')]
+  const today = on === p.frame.today
+  return (
+    <details class="also" open={!today || problems.some((x) => x.field === 'on' || x.field === 'at')}>
+      <summary>
+        {today ? 'Today' : /^\d{4}-\d\d-\d\d$/.test(on) ? dayWords(on, p.frame.today) : 'The day'}
+        {at === '' ? '' : `, ${at}`}: another day or time
+      </summary>
+      <DayAndTime {...p} kind="inspection" />
+    </details>
+  )
+}

@@ -1,0 +1,142 @@
+/** One box on Today: a line that says where, what and how late; the reason and the buttons open on a tap. */
+import { type Frame, InspectorLine, Mark, WindowOf } from '../../parts/index.ts'
+import type { Action, Check } from '../../recovery/index.ts'
+import { RULE_WORDS, type ToDo } from '../../words/index.ts'
+import type { Danger } from './urgent.ts'
+
+export interface TodayLine {
+  tag: string
+  path: string
+  stand: string | null
+  yard: string
+  toDo: ToDo
+  /** What cannot wait until tomorrow; null where it is merely work. */
+  danger: Danger | null
+  /** Days since the last day on which it would have been in time; 0: not late. */
+  lateDays: number
+  /** A look left out what decides. */
+  half: boolean
+  /** That nobody got to it on an earlier round, or today; null when somebody was there since. */
+  missed: string | null
+  /** 'A look on Tue 12 May tells twice what today does.' Null where today is as good. */
+  betterDay: string | null
+  /** What the last look left out though it decides; null where the reason says it, or nothing is missing. */
+  leftOut: string | null
+  /** Bound to a suspected colony, in words; null where it is not, or the reason says it. */
+  bound: string | null
+  /** Whom to call, where that is what is to be done. */
+  inspector: string | null
+  /** Id for the one-tap outside look; '' where there is none. */
+  entryId: string
+}
+
+/** `named`: the boxes around it stand in other yards. */
+export const Line = ({ line, frame, named = false }: { line: TodayLine; frame: Frame; named?: boolean }) => (
+  <li class={line.toDo.late || line.danger !== null ? 'todo todo-late' : 'todo'}>
+    <details name="box">
+      <summary class="todo-line">
+        <span class="todo-where">
+          <b class="tag">{line.tag}</b>
+          {line.stand === null ? null : <small>stand {line.stand}</small>}
+        </span>
+        <span class="todo-act">
+          {line.toDo.title}
+          {named ? <small>{line.yard}</small> : null}
+          {line.danger === null ? null : <small class="todo-danger">{line.danger.words}</small>}
+        </span>
+        <When line={line} />
+      </summary>
+      <Why line={line} frame={frame} />
+    </details>
+  </li>
+)
+
+/** How late it is, or that it is due, or that it may be done: one mark a box. */
+const When = ({ line: { toDo, lateDays, half } }: { line: TodayLine }) => {
+  if (toDo.late) return <Mark shape="overdue">{half ? 'half a look' : `${lateDays} d late`}</Mark>
+  if (half) return <Mark shape="due">half a look</Mark>
+  if (toDo.check === null) return <Mark shape="due">today</Mark>
+  return <Mark shape={toDo.check.status}>{toDo.check.status === 'open' ? 'may do' : 'due'}</Mark>
+}
+
+const Why = ({ line, frame }: { line: TodayLine; frame: Frame }) => {
+  const { toDo } = line
+  return (
+    <div class="todo-why">
+      {toDo.question === null ? null : <p class="todo-question">{toDo.question}</p>}
+      <p class="line-marks">
+        {toDo.lidOn ? <Mark shape="lid" /> : null}
+        {toDo.check === null ? null : (
+          <span class="small">
+            {toDo.check.status === 'overdue' ? 'late ' : ''}
+            <WindowOf check={toDo.check} today={frame.today} />
+          </span>
+        )}
+      </p>
+      {line.missed === null ? null : <p class="line-missed">{line.missed}</p>}
+      <p>{toDo.why}</p>
+      {line.leftOut === null ? null : <p class="left-out">{line.leftOut}</p>}
+      {line.bound === null ? null : <p>{line.bound}</p>}
+      {line.inspector === null ? null : <InspectorLine inspector={line.inspector} frame={frame} />}
+      {line.betterDay === null ? null : <p>{line.betterDay}</p>}
+      <Also also={toDo.also} />
+      <div class="buttons">
+        <Record line={line} frame={frame} />
+        <a class="button button-plain" href={line.path}>
+          All about {line.tag}
+        </a>
+      </div>
+    </div>
+  )
+}
+
+/** What a colony is expected to leave by, where that is what is to be done. */
+const LEAVING: Partial<Record<Action, { what: string; label: string }>> = {
+  'move-out': { what: 'moved-out', label: 'It moved out' },
+  unite: { what: 'united', label: 'It was united' },
+}
+
+/** Buttons to write it down right here. What is merely possible today is not shouted. */
+const Record = ({ line, frame }: { line: TodayLine; frame: Frame }) => {
+  const { toDo, path, tag, entryId } = line
+  const leaving = frame.may('record-outcome') ? LEAVING[toDo.action] : undefined
+  const main = toDo.check?.status === 'open' ? 'button' : 'button button-do'
+  return (
+    <>
+      {toDo.lidOn ? (
+        <form method="post" action={`${path}/outside-look`}>
+          <input type="hidden" name="id" value={entryId} />
+          <button class={main} type="submit">
+            Looked, all well<span class="unseen"> at {tag}</span>
+          </button>
+        </form>
+      ) : null}
+      {leaving === undefined ? null : (
+        <a class={main} href={`${path}/outcome?what=${leaving.what}`}>
+          {leaving.label}
+          <span class="unseen">: {tag}</span>
+        </a>
+      )}
+      <a
+        class={toDo.lidOn || leaving !== undefined ? 'button' : main}
+        href={`${path}/visit${toDo.lidOn ? '?lid=on' : ''}`}
+      >
+        {toDo.lidOn ? 'Write down more' : 'Record the visit'}
+        <span class="unseen"> to {tag}</span>
+      </a>
+    </>
+  )
+}
+
+const Also = ({ also }: { also: Check[] }) =>
+  also.length === 0 ? null : (
+    <p class="line-also">
+      On the same visit:{' '}
+      {also
+        .map((c) => `${lowerFirst(RULE_WORDS[c.rule].name)}${c.status === 'overdue' ? ' (late)' : ''}`)
+        .join('; ')}
+      .
+    </p>
+  )
+
+const lowerFirst = (s: string): string => s.charAt(0).toLowerCase() + s.slice(1)

@@ -1,0 +1,55 @@
+/** What comes first on Today: danger, then late, then due, then what may be done. */
+import { addDays, type Day, daysBetween } from '../../days.ts'
+import type { Action } from '../../recovery/index.ts'
+import { dayWords, type ToDo } from '../../words/index.ts'
+import type { Urgency } from '../round/index.ts'
+import type { TodayLine } from './line.tsx'
+
+/**
+ * A window of the bees' own is danger from so many days before it closes (judgement: as long as one round may be put off
+ * by weather). One that closes later is a date like any other.
+ */
+const CLOSING_DAYS = 2
+
+export interface Danger {
+  /** The inspector before any window; a window by the day on which it closes. */
+  before: Day | ''
+  /** Why, in one short sentence. */
+  words: string
+}
+
+/** What cannot be made good after a day or two; null for all else. */
+export function dangerOf(action: Action, { window }: Urgency, today: Day): Danger | null {
+  if (action === 'call-inspector') return { before: '', words: 'Nothing in or out of this box' }
+  // Once laying workers are there, nothing closes any more: it is work like other work.
+  if (window === null || window.of === 'has-laying-workers') return null
+  if (window.day > addDays(today, CLOSING_DAYS)) return null
+  const words =
+    window.of === 'laying-workers'
+      ? 'Laying workers threaten'
+      : `A queen of its own only ${window.day === today ? 'today' : `until ${dayWords(window.day, today)}`}`
+  return { before: window.day, words }
+}
+
+/** How many days a box is late: since the first day after the earliest window that closed on it unanswered. 0: not late. */
+export function lateDays({ check, also, late }: ToDo, today: Day): number {
+  if (!late) return 0
+  const closed = [...(check === null ? [] : [check]), ...also]
+    .filter((c) => c.status === 'overdue')
+    .map((c) => daysBetween(c.closes, today))
+  return Math.max(1, ...closed)
+}
+
+const WEIGHT = { due: 1, open: 2 } as const
+
+const weight = ({ danger, toDo }: TodayLine): number => {
+  if (danger !== null) return -1
+  if (toDo.late) return 0
+  return toDo.check?.status === 'open' ? WEIGHT.open : WEIGHT.due
+}
+
+/** The same lines, the most pressing first; equals stay in the order in which one walks. */
+export const urgentFirst = (lines: readonly TodayLine[]): TodayLine[] =>
+  [...lines].sort(
+    (a, b) => weight(a) - weight(b) || (a.danger?.before ?? '').localeCompare(b.danger?.before ?? ''),
+  )
