@@ -1,19 +1,42 @@
 /** `resettle plan` as a user runs it: its answer on stdout, its complaints on stderr, exit 2 for bad input. */
 import { spawnSync } from 'node:child_process'
+import { mkdtempSync, rmSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
-import { describe, expect, test } from 'vitest'
+import { afterAll, describe, expect, test, vi } from 'vitest'
+import { run as planCommand } from '../../src/node/commands/plan.ts'
 
 const ROOT = join(import.meta.dirname, '../..')
+const folder = mkdtempSync(join(tmpdir(), 'resettle-plan-'))
+afterAll(() => rmSync(folder, { recursive: true }))
 
-function ran(command: string, args: string[], input: string, cwd: string) {
+interface Ran {
+  code: number | null
+  out: string
+  err: string
+}
+
+/** The command in this process, its input from a file; `spawned` below is the same from outside. */
+async function planned(args: string[], input: string): Promise<Ran> {
+  const file = join(folder, 'colony.json')
+  writeFileSync(file, input)
+  const [out, err] = [process.stdout, process.stderr].map((stream) =>
+    vi.spyOn(stream, 'write').mockReturnValue(true),
+  )
+  const said = (spy: typeof out): string => (spy?.mock.calls ?? []).map(([text]) => String(text)).join('')
+  try {
+    const code = await planCommand(args.map((a) => (a === '-' ? file : a)))
+    return { code, out: said(out), err: said(err) }
+  } finally {
+    out?.mockRestore()
+    err?.mockRestore()
+  }
+}
+
+function spawned(command: string, args: string[], input: string, cwd: string): Ran {
   const run = spawnSync(command, args, { cwd, input, encoding: 'utf8' })
   return { code: run.status, out: run.stdout, err: run.stderr }
 }
-
-/** The installed command, called in a folder of the user's. */
-const resettle = (args: string[], input: string) =>
-  ran(process.execPath, [join(ROOT, 'src/bin.mjs'), ...args], input, tmpdir())
 
 const intake = {
   kind: 'intake',
@@ -24,11 +47,11 @@ const intake = {
   queen: 'unseen',
 }
 const plan = (entries: object[], asOf = '2026-05-06', more: object = {}) =>
-  resettle(['plan', '--as-of', asOf, '-'], JSON.stringify({ tag: 'C-1', ...more, entries }))
+  planned(['--as-of', asOf, '-'], JSON.stringify({ tag: 'C-1', ...more, entries }))
 
 describe('resettle plan', () => {
-  test('prints the plan as JSON and nothing else', () => {
-    const run = plan([intake])
+  test('prints the plan as JSON and nothing else', async () => {
+    const run = await plan([intake])
     expect(run.err).toBe('')
     expect(run.code).toBe(0)
     const printed = JSON.parse(run.out)
@@ -52,14 +75,21 @@ describe('resettle plan', () => {
     expect(printed).toMatchObject({ tag: 'C-1', asOf: '2026-05-06', day: 5, phase: 'queen-unknown' })
   })
 
-  test('says the same by way of npm', () => {
+  test('says the same as a command of its own, and by way of npm, from standard input', async () => {
     const input = JSON.stringify({ tag: 'C-1', entries: [intake] })
     const args = ['plan', '--as-of', '2026-05-06', '-']
-    expect(ran('npm', ['run', '-s', 'resettle', '--', ...args], input, ROOT)).toEqual(resettle(args, input))
+    const here = await planned(args.slice(1), input)
+    // The installed command, called in a folder of the user's.
+    const bin = join(ROOT, 'src/bin.mjs')
+    expect(spawned(process.execPath, [bin, ...args], input, folder)).toEqual(here)
+    expect(spawned('npm', ['run', '-s', 'resettle', '--', ...args], input, ROOT)).toEqual(here)
+    const none = spawned(process.execPath, [bin, 'dance'], '', folder)
+    expect(none).toMatchObject({ code: 2, out: '' })
+    expect(none.err).toContain('no command "dance"')
   })
 
-  test('names the entry and the field of each problem, one line each, and exits with 2', () => {
-    const run = plan([
+  test('names the entry and the field of each problem, one line each, and exits with 2', async () => {
+    const run = await plan([
       { ...intake, queen: 'lsot' },
       { kind: 'inspection', on: '2026-05-04', by: 'ben', opened: true, eggz: 'none' },
     ])
@@ -72,24 +102,25 @@ describe('resettle plan', () => {
   })
 
   test.each([
-    ['not JSON', ['plan', '--as-of', '2026-05-06', '-'], '{', 'not JSON'],
-    ['no day', ['plan', '-'], '{}', '--as-of is missing'],
-    ['a bad day', ['plan', '--as-of', '2026-13-01', '-'], '{}', '--as-of: must be a real date'],
-    ['no such file', ['plan', '--as-of', '2026-05-06', 'nowhere.json'], '', 'cannot read nowhere.json'],
-    ['no such command', ['dance'], '', 'no command "dance"'],
-  ])('%s', (_name, args, input, words) => {
-    const run = resettle(args, input)
+    ['not JSON', ['--as-of', '2026-05-06', '-'], '{', 'not JSON'],
+    ['no day', ['-'], '{}', '--as-of is missing'],
+    ['a bad day', ['--as-of', '2026-13-01', '-'], '{}', '--as-of: must be a real date'],
+    ['no such file', ['--as-of', '2026-05-06', 'nowhere.json'], '', 'cannot read nowhere.json'],
+  ])('%s', async (_name, args, input, words) => {
+    const run = await planned(args, input)
     expect(run.code).toBe(2)
     expect(run.out).toBe('')
     expect(run.err).toContain(words)
   })
 
-  test('refuses an unknown protocol field, a future entry and a missing intake', () => {
-    expect(plan([intake], '2026-05-06', { protocol: { holdays: 3 } }).err).toContain(
+  test('refuses an unknown protocol field, a future entry and a missing intake', async () => {
+    expect((await plan([intake], '2026-05-06', { protocol: { holdays: 3 } })).err).toContain(
       'protocol: has no field "holdays"',
     )
-    expect(plan([{ ...intake, on: '2026-05-07' }]).err).toContain('entry 1: on: 2026-05-07 is in the future')
-    expect(plan([{ kind: 'note', on: '2026-05-02', by: 'ada', text: 'hello' }]).err).toContain(
+    expect((await plan([{ ...intake, on: '2026-05-07' }])).err).toContain(
+      'entry 1: on: 2026-05-07 is in the future',
+    )
+    expect((await plan([{ kind: 'note', on: '2026-05-02', by: 'ada', text: 'hello' }])).err).toContain(
       'without an intake',
     )
   })
