@@ -3,7 +3,7 @@
 import { type Day, daysBetween } from '../days.ts'
 import type { History } from '../journal/index.ts'
 import { adviceOn } from './advice/advice.ts'
-import type { Context, Supplies } from './advice/context.ts'
+import type { Adviser, Context, Supplies } from './advice/context.ts'
 import { askMoveOut, endInsurance, isFarInsurance, keepFromHeld, keepOutOfQuiet } from './derived-asks.ts'
 import { fold } from './fold/fold.ts'
 import { phaseOn, quietOf } from './phase.ts'
@@ -22,13 +22,15 @@ import { untilDay } from './until.ts'
  * @param history what stands in its journal (see `historyOf`); entries after `today` must not be in it
  * @param today the day in the yard's time zone
  * @param protocol the yard's windows and thresholds
+ * @param weigh chooses among the ways that the facts leave open; null: by dates alone
  * @param around what the yard has at hand, and whether the colony is bound to one with suspected brood disease
  */
 export function planOf(
   history: History,
   today: Day,
   protocol: Protocol = DEFAULT_PROTOCOL,
-  around: { supplies?: Supplies; exposure?: Exposure | null } = {},
+  around: { supplies?: Supplies | undefined; exposure?: Exposure | null | undefined } = {},
+  weigh: Adviser | null = null,
 ): Plan {
   const exposure = around.exposure ?? null
   const s = fold(history, protocol)
@@ -44,7 +46,7 @@ export function planOf(
     return ask !== undefined && today >= ask.opens ? ask : undefined
   }
   const context: Context = { s, today, quiet, readiness, supplies: around.supplies ?? {}, exposure, asked }
-  const advice = adviceOn(context)
+  const advice = adviceOn(context, weigh)
   return {
     tag: history.tag,
     asOf: today,

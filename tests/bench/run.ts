@@ -17,6 +17,7 @@ const BENCHES: Record<string, () => void | Promise<void>> = {
   phone,
   faults,
   load,
+  advice,
 }
 
 const wanted = process.argv.slice(2)

@@ -42,7 +42,7 @@ var night = function(s, t) {
   if (s.q === 'laying') { return {q: 'laying', age: s.age + 1, old: old} }
   if (s.q === 'workers') { return {q: 'workers', age: s.age + 1, old: old} }
   if (s.q === 'cell') {
-    return flip(D.cellFails) ? {q: 'none', age: 0, old: old}
+    return flip(D.cellFails) ? {q: 'none', age: Math.max(0, old - 9), old: old}
       : s.age <= 1 ? {q: 'virgin', age: 0, old: old} : {q: 'cell', age: s.age - 1, old: old}
   }
   if (s.q === 'virgin') {
@@ -50,7 +50,7 @@ var night = function(s, t) {
     var ends = map(function(e) { return e[v] || 0 }, D.virgin)
     var left = 1 - sum(map(function(e) { return sum(e.slice(0, v)) }, D.virgin))
     var end = pick([['laying', ends[0] / left], ['drones', ends[1] / left], ['none', ends[2] / left], ['virgin', 1 - sum(ends) / left]])
-    return {q: end, age: end === 'virgin' ? v : 0, old: old}
+    return {q: end, age: end === 'virgin' ? v : end === 'none' ? Math.max(0, old - 9 - Math.round(v / 2)) : 0, old: old}
   }
   if (s.q === 'drones') { return flip(D.droneLayerGoes) ? {q: 'none', age: 0, old: old} : {q: 'drones', age: s.age + 1, old: old} }
   if (old <= 6 && flip(D.cellStart)) { return {q: 'cell', age: pick(cellDays(old)), old: old} }
@@ -59,26 +59,27 @@ var night = function(s, t) {
 }
 var at = function(table, i, beyond) { return i < table.length ? table[i] : beyond }
 var any = function(ps) { return 1 - product(map(function(p) { return 1 - p }, ps)) }
-var blur = function(p, n) { return (1 - D.misread) * p + D.misread / n }
-var chance = function(s, look) {
+var blurBy = function(E) { return function(p, n) { return (1 - E.misread) * p + E.misread / n } }
+var chance = function(s, look, E) {
+  var blur = blurBy(E)
   var lays = s.q === 'laying'
   var drones = s.q === 'drones'
   var workers = s.q === 'workers'
-  var eggs = any([lays || drones ? D.seesEggs * at([0.5, 0.8], s.age, 1) : 0, D.seesEggs * 0.8 * at([1, 0.9, 0.7, 0.3], s.old, 0)])
-  var theirs = workers ? D.seesEggs * at([0.5, 0.8], s.age, 1) : 0
-  var open = any([lays || drones || workers ? D.seesOpen * at([0, 0, 0, 0.4, 0.8], s.age, 1) : 0,
-    D.seesOpen * at([1, 1, 1, 1, 1, 1, 0.95, 0.85, 0.6, 0.3], s.old, 0)])
+  var eggs = any([lays || drones ? E.seesEggs * at([0.5, 0.8], s.age, 1) : 0, E.seesEggs * 0.8 * at([1, 0.9, 0.7, 0.3], s.old, 0)])
+  var theirs = workers ? E.seesEggs * at([0.5, 0.8], s.age, 1) : 0
+  var open = any([lays || drones || workers ? E.seesOpen * at([0, 0, 0, 0.4, 0.8], s.age, 1) : 0,
+    E.seesOpen * at([1, 1, 1, 1, 1, 1, 0.95, 0.85, 0.6, 0.3], s.old, 0)])
   var double = (lays || drones) && s.age <= 7 ? D.doublesNew : D.doublesAny
   var noEggs = (1 - eggs) * (1 - theirs)
   var both = eggs * theirs * (1 - D.singlesWorkers)
   var rawSingle = eggs * (1 - double) + (1 - eggs) * theirs * D.singlesWorkers
   var single = rawSingle - Math.min(rawSingle, both)
-  var queen = lays || drones || s.q === 'settling' ? D.seesQueen : s.q === 'virgin' ? D.seesVirgin : 0
+  var queen = lays || drones || s.q === 'settling' ? E.seesQueen : s.q === 'virgin' ? E.seesVirgin : 0
   var sealed = sum(map(function(i) { return s.age <= 5 + i ? D.sealed[i] : 0 }, [0, 1, 2, 3]))
-  var sees = D.seesCells * at([1, 1, 1, 1, 1, 1, 1, 1, 1, 0.95, 0.85, 0.7, 0.5, 0.35], s.age, 0.25)
+  var sees = E.seesCells * at([1, 1, 1, 1, 1, 1, 1, 1, 1, 0.95, 0.85, 0.7, 0.5, 0.35], s.age, 0.25)
   var cells = s.q === 'cell' ? {none: (1 - sees) * 0.75, open: sees * (1 - sealed), capped: sees * sealed * 0.985}
     : s.q === 'virgin' ? (s.age <= 7 ? {none: 0.4, open: 0.01, capped: 0.06} : {none: 0.7, open: 0.01, capped: 0.01})
-    : s.q === 'none' && s.old < 22 ? {none: 0.79, open: 0.012, capped: 0.008} : {none: 0.86, open: 0.012, capped: 0.008}
+    : s.q === 'none' && s.old < 22 ? {none: 0.79, open: 0.012, capped: 0.008} : {none: 0.869, open: 0.008, capped: 0.003}
   return (look.eggs === 'none' ? blur(noEggs, 3) : look.eggs === 'single' ? blur(single, 3) : 1)
     * (look.open === 'none' ? blur(1 - open, 2) : look.open === 'some' ? blur(open, 2) : 1)
     * (look.queen === 'unseen' ? blur(1 - queen, 2) : look.queen === 'seen' ? blur(queen, 2) : 1)
@@ -90,7 +91,7 @@ var kind = function(s) {
 }
 var judged = function(s, t) {
   var look = D.looks[t]
-  if (look !== undefined) { factor(Math.log(chance(s, look))) }
+  if (look !== undefined) { factor(Math.log((1 - D.careless) * chance(s, look, D.careful) + D.careless * chance(s, look, D.hasty))) }
   return s
 }
 // Days are inferred one after the other: each day's exact distribution is the next day's start.
@@ -118,6 +119,16 @@ function ended(rates: Rates): number[][] {
 
 type Seen = Pick<Inspection, 'eggs' | 'open' | 'queen' | 'cells'>
 
+/** What of each thing is seen, times what haste leaves of it; words are mistaken so many times as often. */
+const seeing = (r: Rates, misread: number, left: Record<'eggs' | 'open' | 'queen' | 'cells', number>) => ({
+  misread: r.misread * misread,
+  seesEggs: r.seesEggs * left.eggs,
+  seesOpen: r.seesOpen * left.open,
+  seesQueen: r.seesQueen * left.queen,
+  seesVirgin: r.seesVirgin * left.queen,
+  seesCells: r.seesCells * left.cells,
+})
+
 function inWebPpl(
   rates: Rates,
   alive: number,
@@ -137,12 +148,14 @@ function inWebPpl(
     cellStart: rates.cellStartPerDay,
     settlingDies: rates.settlingDies,
     droneLayerGoes: rates.droneLayerGoes,
-    misread: rates.misread,
-    seesEggs: rates.seesEggs,
-    seesOpen: rates.seesOpen,
-    seesQueen: rates.seesQueen,
-    seesVirgin: rates.seesVirgin,
-    seesCells: rates.seesCells,
+    careless: rates.careless,
+    careful: seeing(rates, 1, { eggs: 1, open: 1, queen: 1, cells: 1 }),
+    hasty: seeing(rates, 5, {
+      eggs: rates.hasteEggs,
+      open: rates.hasteOpen,
+      queen: rates.hasteQueen,
+      cells: rates.hasteCells,
+    }),
     doublesNew: rates.doublesNewQueen,
     doublesAny: rates.doublesAnyQueen,
     singlesWorkers: rates.singlesLayingWorkers,

@@ -6,6 +6,7 @@ import { addDays, type Day } from '../../src/days.ts'
 import { logNormalDays } from '../../src/forecast/pmf.ts'
 import { DURATIONS, FIRST_EGG, type Rates } from '../../src/forecast/rates.ts'
 import { type Around, NOTHING_AROUND } from '../../src/forecast/story/around.ts'
+import { inHaste } from '../../src/forecast/story/haste.ts'
 import { KINDS, type Kind, kindOf } from '../../src/forecast/story/kinds.ts'
 import {
   broodSeen,
@@ -172,9 +173,17 @@ export class Colony {
 
   private residentNight(around: Around): void {
     if (this.stage === Q.none) this.orphanNight(around)
-    else if (this.t === this.next.on) {
-      if (this.stage === Q.laying) this.lastOldEgg = this.t
+    else if (this.stage === Q.workers) {
+      const turns = around.gift >= 1 && around.gift <= 9 && this.random() < this.rates.framesTurnWorkers
+      if (turns) this.enter(Q.none)
+    } else if (this.t === this.next.on) {
+      const { stage, mark } = this
+      if (stage === Q.laying) this.lastOldEgg = this.t
       this.enter(this.next.stage)
+      // Without open brood since it was capped; a virgin counts half.
+      const asVirgin = stage === Q.virgin ? Math.round(Math.min(LAST_AGE[Q.virgin], this.t - mark) / 2) : 0
+      if (this.state().stage === Q.none && (stage === Q.raising || stage === Q.virgin))
+        this.without = Math.max(0, Math.min(NO_OLD, this.t - this.lastOldEgg) - 9 - asVirgin)
     }
   }
 
@@ -211,9 +220,11 @@ export class Colony {
           ? rates.boughtTakes
           : stage === Q.raising
             ? rates.boughtTakesWithCells
-            : stage === Q.workers || stage === Q.drones
-              ? rates.boughtTakesLayingWorkers
-              : rates.boughtTakesOverQueen
+            : stage === Q.virgin
+              ? rates.boughtTakesOverVirgin
+              : stage === Q.workers || stage === Q.drones
+                ? rates.boughtTakesLayingWorkers
+                : rates.boughtTakesOverQueen
     if (this.random() >= p) return false
     this.enter(Q.settling)
     return true
@@ -233,7 +244,9 @@ export class Colony {
 
   /** Opens the box and writes down what is seen; each thing is looked at with that chance. */
   look(care = 0.9): Inspection {
-    const { random, rates } = this
+    const { random } = this
+    // Haste misses everything of a look alike; it is not said.
+    const rates = random() < this.rates.careless ? inHaste(this.rates) : this.rates
     const s = this.state()
     const b = broodSeen(s, this.around(), rates)
     const does = (): boolean => random() < care

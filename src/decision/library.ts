@@ -1,0 +1,24 @@
+/** Values of plans, kept: worked out once for a strength, a season and a time that queens take, for all colonies of a yard. */
+import { type Ahead, type AheadOptions, aheadOf } from './ahead.ts'
+
+export type Library = (options: AheadOptions) => Ahead
+
+/** Tables kept at most; a yard needs a dozen. */
+const MOST = 60
+
+export function libraryOf(): Library {
+  const kept = new Map<string, Ahead>()
+  let model: AheadOptions['model'] | null = null
+  return (o) => {
+    if (o.model !== model) kept.clear()
+    model = o.model
+    const c = o.costs
+    const key = `${o.strength} ${o.season} ${o.lead} ${c.worth} ${c.queen} ${c.frame} ${c.opening} ${c.day} ${c.unitedFrame}`
+    const known = kept.get(key)
+    if (known !== undefined) return known
+    const made = aheadOf(o)
+    if (kept.size >= MOST) kept.clear()
+    kept.set(key, made)
+    return made
+  }
+}
