@@ -30,8 +30,11 @@ export interface Supplies {
 /** Nothing said: no queen in hand, five days to have one (common practice), eggs to be had. */
 export const DEFAULT_SUPPLIES: Supplies = { queensInHand: 0, daysUntilQueens: 5, eggFrames: 1 }
 
-/** A colony lost costs more than its price: the work on it is lost with it, and the yard's good name. Judgement. */
-const LOST_COSTS_MORE = 3
+/**
+ * A colony lost costs more than its price: the work on it is lost with it, and the yard's good name. Judgement, chosen among 1, 3,
+ * 5 and 8 on the simulated yards of tests/bench/advice: more saves more colonies and costs more frames and looks.
+ */
+const LOST_COSTS_MORE = 5
 
 /** The yard's costs over the defaults, as the decision weighs them. Negative figures count as 0. */
 export function costsWith(own: Partial<Costs> = {}): Costs {

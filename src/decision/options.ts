@@ -53,9 +53,13 @@ const GIFTS = [0, 3, 6, 10, 14] as const
 const MATES_IN = 21
 const MATES_SOON = 10
 
+/** In the last weeks of the season fewer drones fly, and a bad week cannot be waited out. Judgement. */
+const LAST_CALL = 21
+
 /** When a queen begun now would mate. */
 export function seasonOn(months: readonly Month[], day: Day): Season {
-  if (matesIn(months, addDays(day, MATES_IN))) return 'in'
+  if (matesIn(months, addDays(day, MATES_IN)) && matesIn(months, addDays(day, MATES_IN + LAST_CALL)))
+    return 'in'
   return matesIn(months, addDays(day, MATES_SOON)) ? 'closing' : 'out'
 }
 

@@ -63,7 +63,7 @@ const cageKindOf = (e: Given): CageKind | null =>
   e.what === 'mated-queen' ? 'bought' : e.what === 'virgin' ? 'virgin' : null
 
 /** At both ends of the season fewer drones fly and fewer days are fit for it (judgement). */
-const ENDS_OF_SEASON = 14
+const ENDS_OF_SEASON = 28
 
 function readiness(months: readonly Month[], day: Day): Around['mates'] {
   if (!matesIn(months, day)) return 0
