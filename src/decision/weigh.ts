@@ -88,9 +88,9 @@ function lookFirst(c: Context, { decision, on }: Standing): Advice | null {
   const ask = lookAsked(c)
   if (ask === null) return null
   const waits = c.today < on
-  const grave = !waits && (decision.act === 'queen' || decision.act === 'unite')
+  const acts = !waits && ['give', 'queen', 'unite'].includes(decision.act)
   const comes = waits && (c.today >= ask.due || lookFromOutside(c) !== null)
-  return grave || comes ? openLook(c) : null
+  return acts || comes ? openLook(c) : null
 }
 
 /** What the facts and proofs forbid, on the days to come. */
