@@ -93,6 +93,9 @@ function lookFirst(c: Context, { decision, on }: Standing): Advice | null {
   return acts || comes ? openLook(c) : null
 }
 
+/** A frame of eggs as a test, where no queen is known to be lost, tells little before this day: most queens have not begun again. */
+const TEST_FROM = 14
+
 /** What the facts and proofs forbid, on the days to come. */
 function guardsOf({ s, today, quiet }: Context): Guards {
   const failed = s.queen.is === 'none' && s.queen.failed !== 'own'
@@ -100,7 +103,10 @@ function guardsOf({ s, today, quiet }: Context): Guards {
     mayOpen: (day) => !isQuiet(day, quiet) && mayOpen(s, day) === null,
     // A month without young brood, bees pass a frame of eggs over; and what failed once is not tried again.
     mayGive: (day) =>
-      mayGive(s, day) === null && !failed && daysBetween(s.lastYoungBrood, day) <= TEST_FRAME_IGNORED_AFTER,
+      mayGive(s, day) === null &&
+      !failed &&
+      (s.queen.is === 'none' || daysBetween(s.lastOldEgg, day) >= TEST_FROM) &&
+      daysBetween(s.lastYoungBrood, day) <= TEST_FRAME_IGNORED_AFTER,
     framesLeft: !failed,
     mayBuy: mayBuy(s, today) === null,
     mayUnite: mayUnite(s, today) === null,
