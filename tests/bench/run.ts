@@ -17,7 +17,6 @@ const BENCHES: Record<string, () => void | Promise<void>> = {
   phone,
   faults,
   load,
-  advice,
 }
 
 const wanted = process.argv.slice(2)
