@@ -7,7 +7,7 @@
 import { type Model, NOTHING_AROUND, Q } from '../forecast/index.ts'
 import { at, COMPACT, COMPACT_STATES, FRESH_FRAME } from './compact.ts'
 import type { Costs } from './costs.ts'
-import { after, before, introducing, type Nights, nightsOf, type Season } from './nights.ts'
+import { before, introducing, type Nights, nightsOf, type Season } from './nights.ts'
 import { cappedOf, cellsOf, eggsOf, outcomesIn } from './sight.ts'
 
 /** A plan and what it is worth in each state, in the yard's money. */
@@ -71,6 +71,7 @@ class Library {
   readonly #o: AheadOptions
   readonly #ground: Ground
   readonly #known = new Map<string, Vector>()
+  readonly #looks = new Map<string, Stretch>()
 
   constructor(options: AheadOptions, ground: Ground) {
     this.#o = options
@@ -106,7 +107,7 @@ class Library {
     const [first = 'u', ...rest] = steps
     if (first === 'u') return this.#constant(this.united - this.#o.costs.opening)
     const days = WAITS[first]
-    if (days !== undefined) return this.#back(this.#look(rest, turn), days)
+    if (days !== undefined) return this.#lookIn(days, rest, turn)
     return first === 'g' ? this.#frame(rest, turn) : this.#queen(rest, turn)
   }
 
@@ -114,26 +115,36 @@ class Library {
     return new Float64Array(COMPACT_STATES).fill(value)
   }
 
-  /** Value before so many nights. */
-  #back(later: Float64Array, nights: number): Float64Array {
-    const { table, spent } = this.#ground.nights(nights)
-    const out = new Float64Array(COMPACT_STATES)
-    before(table, later, 0, out)
-    const { day } = this.#o.costs
-    for (let s = 0; s < COMPACT_STATES; s++) out[s] = (out[s] ?? 0) - day * (spent[s] ?? 0)
-    return out
+  #before(later: Float64Array): Stretch {
+    return new Stretch(this.#ground.night, later, this.#o.costs.day)
+  }
+
+  /** What it is worth to look after so many nights, and to go on so. */
+  #lookIn(nights: number, rest: readonly Step[], turn: Turn): Float64Array {
+    const key = `${turn}${rest.join()}`
+    let look = this.#looks.get(key)
+    if (look === undefined) {
+      look = this.#before(this.#look(rest, turn))
+      this.#looks.set(key, look)
+    }
+    return look.back(nights)
   }
 
   /** A look, and what follows from what it shows. */
   #look(rest: readonly Step[], turn: Turn): Float64Array {
-    const { costs } = this.#o
-    const after = LEADS.map((leads) => this.#next(leads, rest, turn).value)
+    const { opening } = this.#o.costs
+    const [proof, workers, cells, nothing] = LEADS.map((leads) => this.#next(leads, rest, turn).value)
     const out = new Float64Array(COMPACT_STATES)
     const { leads, harm } = this.#ground
-    for (let s = 0; s < COMPACT_STATES; s++) {
-      let v = 0
-      for (let o = 0; o < LEADS.length; o++) v += (leads[s * LEADS.length + o] ?? 0) * (after[o]?.[s] ?? 0)
-      out[s] = v * (1 - (harm[s] ?? 0)) - costs.opening
+    if (proof === undefined || workers === undefined || cells === undefined || nothing === undefined)
+      return out
+    for (let s = 0, i = 0; s < COMPACT_STATES; s++, i += 4) {
+      const v =
+        (leads[i] ?? 0) * (proof[s] ?? 0) +
+        (leads[i + 1] ?? 0) * (workers[s] ?? 0) +
+        (leads[i + 2] ?? 0) * (cells[s] ?? 0) +
+        (leads[i + 3] ?? 0) * (nothing[s] ?? 0)
+      out[s] = v * (1 - (harm[s] ?? 0)) - opening
     }
     return out
   }
@@ -154,7 +165,7 @@ class Library {
 
   /** A frame of eggs on the day of a look, read five days on. */
   #frame(rest: readonly Step[], turn: Turn): Float64Array {
-    const read = this.#back(this.#look(rest, turn), READ_AFTER)
+    const read = this.#lookIn(READ_AFTER, rest, turn)
     const cost = this.#o.costs.frame
     const turned = 1 - (1 - this.#o.model.rates.framesTurnWorkers) ** FRAME_OPEN_DAYS
     return read.map((x, s) => {
@@ -169,11 +180,11 @@ class Library {
   /** A bought queen: sent for, put in, let out, and her eggs looked for. */
   #queen(rest: readonly Step[], turn: Turn): Float64Array {
     const { costs, lead } = this.#o
-    const eggs = this.#back(this.#look(rest, turn), EGGS_AFTER - CAGE_DAYS)
+    const eggs = this.#lookIn(EGGS_AFTER - CAGE_DAYS, rest, turn)
     const put = new Float64Array(COMPACT_STATES)
     const paid = lead > 0 ? costs.queen : 0
     before(this.#ground.introduce, eggs, -costs.opening - costs.day * CAGE_DAYS - paid, put)
-    return lead > 0 ? this.#back(put, lead) : put
+    return this.#before(put).back(lead)
   }
 
   /** Eggs beyond doubt: what is left is to wait for capped worker brood, and for strength. */
@@ -181,8 +192,8 @@ class Library {
     return this.#once(`proof${turn === 2}`, 'proof', () => {
       const { costs, strength } = this.#o
       const grown = GROWN[strength] ?? { days: 20, ok: 0.9 }
-      const wrong = this.#back((turn === 2 ? this.plan([]) : this.plan(['g', 'b'], 2)).value, PROOF_AT)
-      const workers = this.#back(this.workers(turn).value, PROOF_AT)
+      const wrong = this.#before((turn === 2 ? this.plan([]) : this.plan(['g', 'b'], 2)).value).back(PROOF_AT)
+      const workers = this.#before(this.workers(turn).value).back(PROOF_AT)
       return wrong.map((x, s) => {
         const state = COMPACT[s]
         if (state?.stage === Q.drones || state?.stage === Q.workers) return (workers[s] ?? 0) - costs.opening
@@ -215,56 +226,70 @@ function leadsTo(o: number): Leads {
   return cellsOf(o) > 0 ? 'cells' : 'nothing'
 }
 
-/** Some nights in one table, and the days lived through in them by state. */
-interface Stretch {
-  table: Nights
-  spent: Float64Array
+/** What something is worth so many nights before it, worked out night by night and kept. */
+class Stretch {
+  readonly #night: Nights
+  readonly #day: number
+  readonly #values: Float64Array[]
+
+  constructor(night: Nights, later: Float64Array, day: number) {
+    this.#night = night
+    this.#day = day
+    this.#values = [later]
+  }
+
+  back(nights: number): Float64Array {
+    for (let n = this.#values.length; n <= nights; n++) {
+      const out = new Float64Array(COMPACT_STATES)
+      before(this.#night, this.#values[n - 1] ?? out, -this.#day, out)
+      this.#values.push(out)
+    }
+    return this.#values[nights] ?? new Float64Array(COMPACT_STATES)
+  }
 }
 
 /** What all plans of one strength and season share. */
-class Ground {
-  readonly introduce: Nights
+interface Ground {
+  night: Nights
+  introduce: Nights
   /** Chance of what a look leads to, by state, in the order of {@link LEADS}. */
-  readonly leads: Float64Array
+  leads: Float64Array
   /** Chance that opening costs a virgin, by state. */
-  readonly harm: Float64Array
-  readonly #one: Nights
-  readonly #many = new Map<number, Stretch>()
+  harm: Float64Array
+}
 
-  constructor({ model, strength, season }: AheadOptions) {
-    this.#one = nightsOf(model, strength, season)
-    this.introduce = introducing(model)
-    this.leads = new Float64Array(COMPACT_STATES * LEADS.length)
-    this.harm = Float64Array.from(COMPACT, (s) => (inDanger(s.stage, s.age) ? OPENING_LOSES_VIRGIN : 0))
-    COMPACT.forEach((state, s) => {
-      outcomesIn(state, NOTHING_AROUND, model, true).forEach((p, o) => {
-        const i = s * LEADS.length + LEADS.indexOf(leadsTo(o))
-        this.leads[i] = (this.leads[i] ?? 0) + p
-      })
+const HARM = Float64Array.from(COMPACT, (s) => (inDanger(s.stage, s.age) ? OPENING_LOSES_VIRGIN : 0))
+
+function leadsOf(model: Model): Float64Array {
+  const leads = new Float64Array(COMPACT_STATES * LEADS.length)
+  COMPACT.forEach((state, s) => {
+    outcomesIn(state, NOTHING_AROUND, model, true).forEach((p, o) => {
+      const i = s * LEADS.length + LEADS.indexOf(leadsTo(o))
+      leads[i] = (leads[i] ?? 0) + p
     })
-  }
+  })
+  return leads
+}
 
-  /** So many nights in one table, and the days lived through in them by state. */
-  nights(n: number): Stretch {
-    const known = this.#many.get(n)
-    if (known !== undefined) return known
-    // Twice the half, and one more where it is odd: few tables for many nights.
-    const half = n > 1 ? this.nights(Math.floor(n / 2)) : null
-    const made =
-      half === null
-        ? { table: this.#one, spent: new Float64Array(COMPACT_STATES).fill(1) }
-        : this.#join(this.#join(half, half), n % 2 === 1 ? this.nights(1) : null)
-    this.#many.set(n, made)
-    return made
-  }
+interface Grounds {
+  introduce: Nights
+  leads: Float64Array
+  nights: Map<string, Nights>
+}
+const grounds = new WeakMap<Model, Grounds>()
 
-  #join(a: Stretch, b: Stretch | null): Stretch {
-    if (b === null) return a
-    const spent = new Float64Array(COMPACT_STATES)
-    before(a.table, b.spent, 0, spent)
-    for (let s = 0; s < COMPACT_STATES; s++) spent[s] = (spent[s] ?? 0) + (a.spent[s] ?? 0)
-    return { table: after(a.table, b.table), spent }
+/** Kept by model, strength and season: what things cost does not touch it. */
+function groundOf({ model, strength, season }: AheadOptions): Ground {
+  const kept = grounds.get(model) ?? {
+    introduce: introducing(model),
+    leads: leadsOf(model),
+    nights: new Map<string, Nights>(),
   }
+  grounds.set(model, kept)
+  const key = `${strength} ${season}`
+  const night = kept.nights.get(key) ?? nightsOf(model, strength, season)
+  kept.nights.set(key, night)
+  return { night, introduce: kept.introduce, leads: kept.leads, harm: HARM }
 }
 
 /** Plans of up to four steps: at most two frames, two queens, and two waits on end. */
@@ -330,7 +355,7 @@ function worthKeeping(all: readonly Vector[]): Vector[] {
 const ONLY_QUEENS: Costs = { worth: 1, queen: 0, frame: 0, opening: 0, day: 0, unitedFrame: 0 }
 
 export function aheadOf(options: AheadOptions): Ahead {
-  const ground = new Ground(options)
+  const ground = groundOf(options)
   const library = new Library(options, ground)
   const chances = new Library({ ...options, costs: ONLY_QUEENS }, ground)
   const all = [...PLANS.map((p) => library.plan(p)), library.proof(), library.workers()]

@@ -77,38 +77,6 @@ export function introducing(model: Model): Nights {
   )
 }
 
-const row = new Float64Array(COMPACT_STATES)
-
-/** One table after another. */
-export function after(first: Nights, then: Nights): Nights {
-  return tableOf(
-    COMPACT.map((_, s) => {
-      row.fill(0)
-      for (let i = first.begin[s] ?? 0; i < (first.begin[s + 1] ?? 0); i++) {
-        const w = first.p[i] ?? 0
-        const by = first.to[i] ?? 0
-        for (let k = then.begin[by] ?? 0; k < (then.begin[by + 1] ?? 0); k++) {
-          const to = then.to[k] ?? 0
-          row[to] = (row[to] ?? 0) + w * (then.p[k] ?? 0)
-        }
-      }
-      const to: number[] = []
-      const p: number[] = []
-      for (let i = 0; i < COMPACT_STATES; i++) {
-        const w = row[i] ?? 0
-        if (w > NEGLIGIBLE) {
-          to.push(i)
-          p.push(w)
-        }
-      }
-      return { to, p }
-    }),
-  )
-}
-
-/** A chance that moves no value by a hundredth of the yard's money. */
-const NEGLIGIBLE = 1e-5
-
 /** What is worth `later` in each state after a step is worth before it. */
 export function before(table: Nights, later: Float64Array, perStep: number, out: Float64Array): void {
   const { begin, to, p } = table

@@ -5,7 +5,7 @@ import { NOTHING_AROUND, overnight, Q, type Shares, STATE, type Story } from '..
 import { type Month, matesIn } from '../recovery/index.ts'
 import { type Ahead, READ_AFTER } from './ahead.ts'
 import type { Costs, Supplies } from './costs.ts'
-import { compacted, type Worth, worthOf, worthOfLook } from './leaf.ts'
+import { type Belief, compacted, outcomesOf, type Worth, worthOf, worthOfLook } from './leaf.ts'
 import type { Library } from './library.ts'
 import { type Season, STRENGTHS, strengthClass } from './nights.ts'
 import { BOOST_FRAMES } from './strength-now.ts'
@@ -90,6 +90,8 @@ export class Room {
   readonly lead: number
   readonly #now: Shares
   readonly #laying: number
+  /** What a look may show, by days ahead. */
+  readonly #shown: (readonly Belief[] | undefined)[] = []
 
   constructor(q: Question) {
     this.#q = q
@@ -106,12 +108,21 @@ export class Room {
     return this.#q.framesLeft ? all : withoutFrames(all)
   }
 
-  /** A look so many days on, in a colony of that strength. */
-  look(inDays: number, frames = this.#q.frames, lead = this.lead): Worth | null {
-    const { story, costs, openToday } = this.#q
+  #showsIn(inDays: number): readonly Belief[] | null {
+    const { story } = this.#q
     const [shares, day] = [story.walk.byDay[story.t + inDays], story.days[story.t + inDays]]
     if (shares === undefined || day === undefined) return null
-    const seen = worthOfLook(shares, day.around, story.model, this.ahead(frames, lead, inDays))
+    const shown = this.#shown[inDays] ?? outcomesOf(shares, day.around, story.model)
+    this.#shown[inDays] = shown
+    return shown
+  }
+
+  /** A look so many days on, in a colony of that strength. */
+  look(inDays: number, frames = this.#q.frames, lead = this.lead): Worth | null {
+    const { costs, openToday } = this.#q
+    const shown = this.#showsIn(inDays)
+    if (shown === null) return null
+    const seen = worthOfLook(shown, this.ahead(frames, lead, inDays))
     const alive = stays(frames, this.#laying, inDays)
     const opening = inDays === 0 && openToday ? 0 : costs.opening
     return { ...seen, value: (seen.value - opening) * alive - costs.day * inDays, keeps: seen.keeps * alive }
@@ -131,7 +142,8 @@ export class Room {
       around = { ...night, gift: d, giftWorth: 1 }
       shares = overnight(story.model, shares, around)
     }
-    const read = worthOfLook(shares, around, story.model, this.ahead(frames, this.lead, inDays + READ_AFTER))
+    const ahead = this.ahead(frames, this.lead, inDays + READ_AFTER)
+    const read = worthOfLook(outcomesOf(shares, around, story.model), ahead)
     const alive = stays(frames, this.#laying, inDays + READ_AFTER)
     const spent = costs.frame + (openToday ? 0 : costs.opening) + costs.day * (inDays + READ_AFTER)
     return { ...read, value: (read.value - costs.opening) * alive - spent, keeps: read.keeps * alive }

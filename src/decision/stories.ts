@@ -14,7 +14,7 @@ const followed = new WeakMap<History, Story>()
 export function storyAt(history: History, day: Day, model: Model): Story {
   const known = followed.get(history)
   if (known !== undefined && known.model === model && known.today === day) return known
-  const made = storyOf(history, day, model, addDays(day, FARTHEST))
+  const made = storyOf(history, day, model, addDays(day, FARTHEST), false)
   followed.set(history, made)
   return made
 }
@@ -27,6 +27,6 @@ export function oddsAt(history: History, day: Day, model: Model): KindShares {
     const quiet = history.entries.every((e) => e.on <= known.today || e.on > day)
     if (ahead <= FARTHEST && quiet && history.outcome === null) return oddsOn(known, known.t + ahead)
   }
-  const story = storyOf(history, day, model, day)
+  const story = storyOf(history, day, model, day, false)
   return oddsOn(story, story.t)
 }

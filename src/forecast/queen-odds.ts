@@ -59,13 +59,14 @@ const AT_LEAST = 90
 /**
  * Follows all stories of a colony; what is entered after `today` is not used. A colony that has left is followed to its last
  * day. Pauses now and then: {@link storyOf} does it in one go. Of a colony that has stayed for months the far past is
- * summed up, so that it costs no more than a young one.
+ * summed up, so that it costs no more than a young one. `wayBack` false: for today's odds and forecasts, without hindsight.
  */
 export function* following(
   history: History,
   today: Day,
   model: Model,
   until?: Day,
+  wayBack = true,
 ): Generator<undefined, Story> {
   const end = history.outcome !== null && history.outcome.on <= today ? history.outcome.on : today
   const asOf = later(history.removedOn, earlier(today, end))
@@ -75,16 +76,24 @@ export function* following(
   const first = followedFrom(days, t)
   const begin = startShares(history.intake, model)
   if (first === 0)
-    return { history, today: asOf, t, first, model, days, walk: yield* walking(model, begin, days) }
+    return {
+      history,
+      today: asOf,
+      t,
+      first,
+      model,
+      days,
+      walk: yield* walking(model, begin, days, 0, wayBack),
+    }
   const past = longPast(begin, days, first, model)
-  const walked = yield* walking(model, past.start, days, first)
+  const walked = yield* walking(model, past.start, days, first, wayBack)
   const byDay = [...past.byDay, ...walked.byDay.slice(first)]
   return { history, today: asOf, t, first, model, days, walk: { ...walked, byDay } }
 }
 
 /** The same in one go. */
-export const storyOf = (history: History, today: Day, model: Model, until?: Day): Story =>
-  toTheEnd(following(history, today, model, until))
+export const storyOf = (history: History, today: Day, model: Model, until?: Day, wayBack = true): Story =>
+  toTheEnd(following(history, today, model, until, wayBack))
 
 const NONE: KindShares = {
   laying: 0,

@@ -237,12 +237,16 @@ export interface Walk {
 /** Days followed between two pauses. */
 const PAUSE_EVERY = 8
 
-/** Forward through the days from `first` on, whose nightfall is `start`. Pauses now and then, so that others get a turn. */
+/**
+ * Forward through the days from `first` on, whose nightfall is `start`. Pauses now and then, so that others get a turn.
+ * `wayBack`: the links are kept; who asks only what is known by each day needs none.
+ */
 export function* walking(
   model: Model,
   start: Shares,
   days: readonly DayOfStory[],
   first = 0,
+  wayBack = true,
 ): Generator<undefined, Walk> {
   let now = start
   const links: Link[] = []
@@ -255,7 +259,7 @@ export function* walking(
     if (t > 0 && d > first) {
       const row = nightRows(model, overnight)
       const after = spread(now, row, model.leaveOut)
-      links.push({ ...NO_SIGHT, t, kind: 'night', row, before: now, after })
+      if (wayBack) links.push({ ...NO_SIGHT, t, kind: 'night', row, before: now, after })
       now = after
     }
     for (const step of steps) {
@@ -270,7 +274,8 @@ export function* walking(
       const after = row === null ? seen.shares : spread(seen.shares, row)
       const { sightings, hasty } = look ?? NO_SIGHT
       const { kind, entry } = step
-      links.push({ t, kind, sightings, entry, row, chance, hasty, around: atTheLook, before, after })
+      if (wayBack)
+        links.push({ t, kind, sightings, entry, row, chance, hasty, around: atTheLook, before, after })
       now = after
     }
     byDay[t] = now
