@@ -111,11 +111,12 @@ export function planOf(
   const plan = factsOf(history, today, protocol, settings, adviser)
   const found = weighed as Weighed | null
   const odds = oddsAt(history, today, model)
+  const doubt = against(plan.advice.action, odds) && !tooFew(history) ? doubted(history, today, odds) : null
   return {
     ...plan,
     phase: believable(plan.phase, odds),
-    advice:
-      against(plan.advice.action, odds) && !tooFew(history) ? doubted(history, today, odds) : plan.advice,
+    advice: doubt ?? plan.advice,
+    until: doubt?.until === undefined ? plan.until : addDays(doubt.until, 1),
     belief: KINDS.map((story) => ({ story, odds: thousandth(odds[story]) }))
       .filter((b) => b.odds >= NAMED)
       .sort((a, b) => b.odds - a.odds),

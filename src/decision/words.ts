@@ -2,7 +2,7 @@
 
 import { addDays, inWords } from '../days.ts'
 import { oddsToday } from '../forecast/index.ts'
-import { type Advice, type Context, isQuiet } from '../recovery/index.ts'
+import { type Advice, type Context, isQuiet, untilDay } from '../recovery/index.ts'
 import type { LayerPlan } from './layer.ts'
 import type { Option } from './options.ts'
 import type { Settings, Standing } from './stand.ts'
@@ -79,17 +79,21 @@ export function standingAdvice(
   const comes =
     supplies.daysUntilQueens === undefined ? '' : ` She takes ${supplies.daysUntilQueens} days to come.`
   if (today < on) {
+    // Something may be asked of it before: a look from outside, a question whose day has come.
+    const next = untilDay(c.s, today, c.quiet, on) ?? on
+    const until = addDays(next, -1)
     if (decision.order && needsQueen)
       return {
         action: 'order-queen',
-        until: addDays(on, -1),
+        until,
         why: `A mated queen is likely to be needed here, and none is in hand: order one now.${comes} ${number}`,
       }
     const task = chosen.act === 'give' ? 'give it a frame of eggs' : 'look'
+    const then = next < on ? `; ${task} on ${inWords(on)}` : `, then ${task}`
     return {
       action: 'leave-alone',
-      until: addDays(on, -1),
-      why: `Leave it alone until ${inWords(on)}, then ${task}. ${why} ${number}`,
+      until,
+      why: `Leave it alone until ${inWords(next)}${then}. ${why} ${number}`,
     }
   }
   switch (chosen.act) {

@@ -1,13 +1,21 @@
 /** From a history to a plan. Pure: the day is an argument, and the same history and day always give the same plan. */
 
-import { type Day, daysBetween } from '../days.ts'
+import { addDays, type Day, daysBetween } from '../days.ts'
 import type { History } from '../journal/index.ts'
 import { adviceOn } from './advice/advice.ts'
 import type { Adviser, Context, Supplies } from './advice/context.ts'
 import { askMoveOut, endInsurance, isFarInsurance, keepFromHeld, keepOutOfQuiet } from './derived-asks.ts'
 import { fold } from './fold/fold.ts'
 import { phaseOn, quietOf } from './phase.ts'
-import { type Check, type Missing, type Plan, RULES, type Rule } from './plan-types.ts'
+import {
+  type Action,
+  type Advice,
+  type Check,
+  type Missing,
+  type Plan,
+  RULES,
+  type Rule,
+} from './plan-types.ts'
 import { DEFAULT_PROTOCOL, type Protocol } from './protocol.ts'
 import { readinessOf } from './readiness.ts'
 import { horizonOf } from './sources.ts'
@@ -64,10 +72,15 @@ export function planOf(
     missing: closed ? [] : missingIn(s),
     exposed: closed ? null : exposure,
     lost: closed ? null : s.lost,
-    until: closed || s.lost !== null ? null : untilDay(s, today, quiet),
+    until: closed || s.lost !== null ? null : untilDay(s, today, quiet, weigh && decidedFor(advice)),
     readiness,
   }
 }
+
+/** The day for which advice that waits was weighed. */
+const decidedFor = ({ action, until }: Advice): Day | null =>
+  until !== undefined && WAITS.includes(action) ? addDays(until, 1) : null
+const WAITS: readonly Action[] = ['leave-alone', 'outside-look', 'order-queen']
 
 const missingIn = (s: State): Missing[] =>
   s.asks.flatMap((a) =>

@@ -57,5 +57,7 @@ export function adviceOn(c: Context, weigh: Adviser | null = null): Advice {
 /** While a box is left alone it is still looked at from outside. */
 function lidOnMeanwhile(c: Context, advice: Advice): Advice {
   const look = advice.action === 'leave-alone' ? lookFromOutside(c) : null
-  return look === null ? advice : { ...look, why: `${look.why} ${advice.why}` }
+  if (look === null) return advice
+  const { until } = advice
+  return { ...look, ...(until === undefined ? {} : { until }), why: `${look.why} ${advice.why}` }
 }
