@@ -1,23 +1,23 @@
 /** The advice of a decision in two sentences: the reason from biology, then the number. */
 
-import { addDays, inWords } from '../days.ts'
+import { addDays, daysBetween, inWords } from '../days.ts'
 import { oddsToday } from '../forecast/index.ts'
-import { type Advice, type Context, isQuiet, untilDay } from '../recovery/index.ts'
+import { type Advice, type Context, isQuiet, lookAsked, untilDay } from '../recovery/index.ts'
 import type { LayerPlan } from './layer.ts'
 import type { Option } from './options.ts'
 import type { Settings, Standing } from './stand.ts'
 
 const hundred = (p: number): number => Math.round(100 * p)
 
-/** What an option is, after 'keep a queen'. */
-function when(o: Option): string {
-  const days =
-    o.inDays === 1 ? 'a day' : o.inDays === 7 ? 'a week' : o.inDays === 14 ? 'two weeks' : `${o.inDays} days`
+/** What an option is, after 'keep a queen', so many days after it was thought of. */
+function when(o: Option, since: number): string {
+  const left = Math.max(0, o.inDays - since)
+  const days = left === 1 ? 'a day' : left === 7 ? 'a week' : left === 14 ? 'two weeks' : `${left} days`
   switch (o.act) {
     case 'look':
-      return o.inDays === 0 ? 'if you look now' : `if you wait ${days}`
+      return left === 0 ? 'if you look now' : `if you wait ${days}`
     case 'give':
-      return o.inDays === 0 ? 'if it gets a frame of eggs now' : `if it gets a frame of eggs in ${days}`
+      return left === 0 ? 'if it gets a frame of eggs now' : `if it gets a frame of eggs in ${days}`
     case 'boost':
       return 'if it gets a frame of capped brood'
     case 'queen':
@@ -28,11 +28,11 @@ function when(o: Option): string {
 }
 
 /** 'Of 100 colonies like this, 84 keep a queen if it gets a frame of eggs now, 76 if you wait a week.' */
-export function numberSentence(chosen: Option, options: readonly Option[]): string {
+export function numberSentence(chosen: Option, options: readonly Option[], since = 0): string {
   const kind = (o: Option): string => `${o.act}${o.inDays > 0}`
   const other = options.find((o) => kind(o) !== kind(chosen) && o.act !== 'unite')
-  const than = other === undefined ? '' : `, ${hundred(other.keeps)} ${when(other)}`
-  return `Of 100 colonies like this, ${hundred(chosen.keeps)} keep a queen ${when(chosen)}${than}.`
+  const than = other === undefined ? '' : `, ${hundred(other.keeps)} ${when(other, since)}`
+  return `Of 100 colonies like this, ${hundred(chosen.keeps)} keep a queen ${when(chosen, since)}${than}.`
 }
 
 /** Why an act, by what is likeliest in the box. */
@@ -74,7 +74,7 @@ export function standingAdvice(
   const { today, supplies } = c
   const { chosen, options } = decision
   const why = reason(standing)
-  const number = numberSentence(chosen, options)
+  const number = numberSentence(chosen, options, daysBetween(standing.taken, today))
   const needsQueen = settings.saidSupplies && settings.supplies.queensInHand === 0
   const comes =
     supplies.daysUntilQueens === undefined ? '' : ` She takes ${supplies.daysUntilQueens} days to come.`
@@ -97,8 +97,16 @@ export function standingAdvice(
     }
   }
   switch (chosen.act) {
-    case 'look':
-      return { action: 'open-and-look', why: `${why} ${number}` }
+    case 'look': {
+      // What the open question asks for says best what to look for.
+      const ask = lookAsked(c)
+      return ask === null
+        ? {
+            action: 'open-and-look',
+            why: `A look now tells most: eggs, queen cells or neither decide what follows. ${number}`,
+          }
+        : { action: 'open-and-look', rule: ask.rule, why: `${ask.why} ${number}` }
+    }
     case 'give':
       return {
         action: 'give-egg-frame',
