@@ -10,7 +10,7 @@ import { openServices } from '../../src/node/services.ts'
 import { launch, PHONE, watchedPage } from '../support/browser.ts'
 import { type Field, intakes, startField, stateOf } from '../support/field.ts'
 import { CHEAP, signInAs } from '../support/people.ts'
-import { press } from '../support/person.ts'
+import { press, tap } from '../support/person.ts'
 import { keepSignedIn } from '../support/signed-in.ts'
 import { controlsOn, missableControls } from '../support/targets.ts'
 import { wireTo } from '../support/wire.ts'
@@ -145,6 +145,7 @@ it('a server killed in the middle of the sending loses nothing and doubles nothi
     for (const tag of tags) {
       await page.goto(`/colony/${tag}/visit`)
       ids.push(await page.locator('input[name="id."]').inputValue())
+      await tap(page, 'Stores', 'Enough')
       await press(page, 'Save the visit')
     }
     expect((await stateOf(page)).waiting).toBe(10)
