@@ -24,7 +24,7 @@ const NOISE = 0.002
 /** A graver step must be worth this share of a colony more. */
 const GRAVER = 0.012
 
-/** The option to take. Of looks the best day, the later of two alike; a graver act only if it is plainly worth more. */
+/** The option to take. Of looks the best day, the later of two alike; of gifts the sooner; a graver act only if it is plainly worth more. */
 export function choose(options: readonly Option[], worth: number): Option | null {
   let chosen: Option | null = null
   for (const act of GENTLE) {
@@ -32,7 +32,7 @@ export function choose(options: readonly Option[], worth: number): Option | null
     const top = same.reduce((m, o) => Math.max(m, o.value), Number.NEGATIVE_INFINITY)
     const candidate = same
       .filter((o) => o.value >= top - NOISE * worth)
-      .sort((a, b) => b.inDays - a.inDays)[0]
+      .sort((a, b) => (act === 'look' ? b.inDays - a.inDays : a.inDays - b.inDays))[0]
     if (candidate === undefined) continue
     if (chosen === null || candidate.value > chosen.value + GRAVER * worth) chosen = candidate
   }

@@ -64,7 +64,7 @@ export function seasonOn(months: readonly Month[], day: Day): Season {
 }
 
 /** Days until a queen can be put in, in steps, so that few tables are needed. */
-const leadOf = ({ queensInHand, daysUntilQueens }: Supplies): number =>
+export const leadOf = ({ queensInHand, daysUntilQueens }: Supplies): number =>
   queensInHand > 0 ? 0 : daysUntilQueens <= 3 ? 3 : daysUntilQueens <= 6 ? 5 : daysUntilQueens <= 10 ? 8 : 14
 
 /** Chance that the colony is still there after so many days, as a look ahead reckons it. */

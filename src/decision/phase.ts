@@ -32,7 +32,10 @@ export function believable(phase: Phase, odds: KindShares): Phase {
   return NAMED_BY_BELIEF.find((p) => support(p, odds) >= 0.5) ?? 'queen-unknown'
 }
 
-/** Whether doing that goes against the belief: a queen that more likely than not lays, or is about to, is not given up or replaced. */
+/** A colony that goes without a queen costs its worth, a second look a few days: from one chance in thirty it is made. Judgement. */
+const SURE_TO_GO = 0.97
+
+/** Whether doing that goes against the belief: a queen that more likely than not lays, or is about to, is not given up or replaced; one that may have none does not go. */
 export function against(action: Action, odds: KindShares): boolean {
   switch (action) {
     case 'buy-queen':
@@ -40,6 +43,8 @@ export function against(action: Action, odds: KindShares): boolean {
       return odds.laying + odds.present > 0.5
     case 'take-out-queen':
       return odds.laying > 0.5
+    case 'move-out':
+      return odds.laying < SURE_TO_GO
     default:
       return false
   }

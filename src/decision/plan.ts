@@ -111,7 +111,11 @@ export function planOf(
   const plan = factsOf(history, today, protocol, settings, adviser)
   const found = weighed as Weighed | null
   const odds = oddsAt(history, today, model)
-  const doubt = against(plan.advice.action, odds) && !tooFew(history) ? doubted(history, today, odds) : null
+  const { action } = plan.advice
+  const doubt =
+    against(action, odds) && !(tooFew(history) && action !== 'move-out')
+      ? doubted(history, today, odds, action)
+      : null
   return {
     ...plan,
     phase: believable(plan.phase, odds),
@@ -134,11 +138,12 @@ function tooFew(history: History): boolean {
 const SETTLE = 3
 
 /** Where the ladder would give a queen up that more likely than not is here: one more look. */
-function doubted(history: History, today: Day, odds: KindShares): Plan['advice'] {
+function doubted(history: History, today: Day, odds: KindShares, action: Action): Plan['advice'] {
   const share = Math.round(100 * (odds.laying + odds.present))
   const last = history.entries.findLast((e) => e.kind === 'inspection' && e.opened)
   const again = last === undefined ? today : addDays(last.on, SETTLE)
-  const why = `Of 100 colonies with this record ${share} have a queen: before she is given up or another bought, look once more for eggs, frame by frame against the light.`
+  const before = action === 'move-out' ? 'it goes' : 'she is given up or another bought'
+  const why = `Of 100 colonies with this record ${share} have a queen: before ${before}, look once more for eggs, frame by frame against the light.`
   return today >= again
     ? { action: 'open-and-look', why }
     : { action: 'leave-alone', until: addDays(again, -1), why: `${why} Not before ${inWords(again)}.` }

@@ -1,6 +1,6 @@
 /** The adviser that weighs: what the facts and guard rails leave open, by what becomes of the colony. */
 import { TEST_FRAME_IGNORED_AFTER } from '../biology/index.ts'
-import { type Day, daysBetween } from '../days.ts'
+import { addDays, type Day, daysBetween } from '../days.ts'
 import { oddsToday } from '../forecast/index.ts'
 import {
   type Advice,
@@ -18,7 +18,7 @@ import {
   phaseOn,
 } from '../recovery/index.ts'
 import { layerPlan } from './layer.ts'
-import type { Option } from './options.ts'
+import { leadOf, type Option } from './options.ts'
 import { type Guards, lastEvidence, type Settings, type Standing, standingOn } from './stand.ts'
 import { storyAt } from './stories.ts'
 import { layerAdvice, standingAdvice } from './words.ts'
@@ -70,7 +70,12 @@ export const weigherOf =
     if (coldSeason(s.protocol, today)) return null
     const few = tooFewToMate(c)
     if (few !== null) return { advice: few, options: [] }
-    const standing = standingOn(s.history, today, guardsOf(c), settings)
+    const standing = standingOn(
+      s.history,
+      today,
+      guardsOf(c, addDays(today, leadOf(settings.supplies))),
+      settings,
+    )
     if (standing === null) return null
     const { options } = standing.decision
     // A rung that is due is not put off for a second opinion within the week.
@@ -89,7 +94,8 @@ function lookFirst(c: Context, { decision, on }: Standing): Advice | null {
   if (ask === null) return null
   const waits = c.today < on
   const acts = !waits && ['give', 'queen', 'unite'].includes(decision.act)
-  const comes = waits && (c.today >= ask.due || lookFromOutside(c) !== null)
+  // A look planned for a day of the question's own window is not made sooner.
+  const comes = waits && (lookFromOutside(c) !== null || (c.today >= ask.due && on > ask.closes))
   return acts || comes ? openLook(c) : null
 }
 
@@ -97,7 +103,7 @@ function lookFirst(c: Context, { decision, on }: Standing): Advice | null {
 const TEST_FROM = 14
 
 /** What the facts and proofs forbid, on the days to come. */
-function guardsOf({ s, today, quiet }: Context): Guards {
+function guardsOf({ s, today, quiet }: Context, arrives: Day): Guards {
   const failed = s.queen.is === 'none' && s.queen.failed !== 'own'
   return {
     mayOpen: (day) => !isQuiet(day, quiet) && mayOpen(s, day) === null,
@@ -108,10 +114,14 @@ function guardsOf({ s, today, quiet }: Context): Guards {
       (s.queen.is === 'none' || daysBetween(s.lastOldEgg, day) >= TEST_FROM) &&
       daysBetween(s.lastYoungBrood, day) <= TEST_FRAME_IGNORED_AFTER,
     framesLeft: !failed,
-    mayBuy: mayBuy(s, today) === null,
+    mayBuy: mayBuy(s, today) === null || cellsCanGo(s, arrives),
     mayUnite: mayUnite(s, today) === null,
   }
 }
+
+/** Cells were found, and none of their queens can be out by the day on which a bought one goes in: they are cut first. */
+const cellsCanGo = ({ queen, lost }: Context['s'], arrives: Day): boolean =>
+  lost === null && queen.is === 'rearing' && arrives < queen.emergence.earliest
 
 /** Cells, and too few bees to keep them warm and send a virgin out: bees first. */
 function tooFewToMate({ s, quiet, today }: Context): Advice | null {

@@ -87,6 +87,11 @@ export const RATE_TABLE = {
     'one ripe cell gives a virgin eight times in ten (0.70 to layer, two thirds of the losses before mating, Pérez-Sato & Ratnieks 2006); a colony builds 11-49, but half are torn down (Hatch et al. 1999), and keepers name 0.60-0.85 to a layer for colonies that raise their own (from memory)',
     12,
   ),
+  cellFailsLate: judged(
+    0.6,
+    'of cells that come to nothing, those that stay sealed to the end and show nothing before',
+    'half of cells are torn down (Hatch et al. 1999); chilled and diseased ones stay sealed past their day',
+  ),
   virginLays: published(
     0.88,
     'a virgin that left her own cell mates and lays worker brood',
@@ -96,9 +101,9 @@ export const RATE_TABLE = {
   virginDroneLayer: judged(0.012, 'a virgin turns drone layer', 'seldom; late or bad mating'),
   virginStays: judged(0.03, 'a virgin stays and never lays', 'missed her time'),
   givenCellTakes: published(
-    0.82,
+    0.89,
     'a given ripe cell is accepted',
-    'ripe cell to layer 0.70 (Pérez-Sato & Ratnieks 2006), divided by what is lost after she has emerged',
+    'ripe cell to layer 0.70 (Pérez-Sato & Ratnieks 2006), divided by what dies sealed and by what is lost after she has emerged',
   ),
   givenVirginTakes: published(
     0.68,
@@ -118,14 +123,14 @@ export const RATE_TABLE = {
     '1 of 54 (Invernizzi et al.)',
   ),
   boughtTakesOverVirgin: judged(
-    0.25,
+    0.33,
     'a bought queen is accepted where a virgin is',
-    'the virgin is looked for and taken out first (common practice), and found one time in three',
+    'the virgin is looked for and taken out first (common practice), and found one time in three; else one in ten is taken',
   ),
   boughtTakesWithCells: judged(
-    0.4,
+    0.7,
     'a bought queen is accepted where cells were begun',
-    'cells are cut first (common practice), and one is overlooked now and then',
+    'cells are cut first (common practice), and in one colony of seven one is overlooked: 0.80 of 0.85, and 0.15 of the others',
   ),
   boughtTakesLayingWorkers: judged(
     0.05,
@@ -144,6 +149,11 @@ export const RATE_TABLE = {
     0.002,
     'a layer fails, per day',
     'commercial queens lost 13-30 % in 16 weeks, controls 5-17 % (Rhodes & Denney 2003) = 0.0005-0.0032 a day; supersedure in the first month is common (Oliver 2021)',
+  ),
+  layerTurnsDrones: judged(
+    0.35,
+    'of layers that fail, those that lay drones before they go',
+    'old queens run out of sperm, badly mated ones after some weeks (common practice); no share is published',
   ),
   framesTurnWorkers: judged(
     0.045,
@@ -171,6 +181,11 @@ export const RATE_TABLE = {
     'a look is made in haste, where nothing was said of it',
     'nobody has counted; one in ten in a yard of many hands',
     30,
+  ),
+  dudDrones: judged(
+    0.1,
+    'a virgin too old to mate begins to lay drones, per day',
+    'unmated queens lay from their fourth week on (Oliver 2021; common practice)',
   ),
   carelessGlance: judged(0.75, 'a look said to be in haste is so', 'by its own word'),
   carelessSearched: judged(0.02, 'a look said to be thorough is made in haste', 'by its own word'),

@@ -99,7 +99,7 @@ describe('a fallible look', () => {
   })
 
   it('leaves the odds honest where one look in seven is made in haste', () => {
-    const c = calibrate(500, 29, ratesWith({ careless: 1 / 7 }), DEFAULT_RATES, listModelOf)
+    const c = calibrate(1500, 29, ratesWith({ careless: 1 / 7 }), DEFAULT_RATES, listModelOf)
     expect(c.atSeventy.n).toBeGreaterThan(200)
     expect(Math.abs(c.atSeventy.so - c.atSeventy.given)).toBeLessThan(0.05)
     for (const b of c.bins.filter((x) => x.n >= 150)) expect(Math.abs(b.so - b.given)).toBeLessThan(0.07)

@@ -10,8 +10,8 @@ const worst = (c: Calibration): number =>
 
 describe('odds on simulated yards', () => {
   it('of those given about 70 %, 68-72 % are so; every bin holds; far better than base rates', () => {
-    const c = calibrate(1600, 11, DEFAULT_RATES, DEFAULT_RATES)
-    expect(c.atSeventy.n).toBeGreaterThan(800)
+    const c = calibrate(4000, 11, DEFAULT_RATES, DEFAULT_RATES, listModelOf)
+    expect(c.atSeventy.n).toBeGreaterThan(2000)
     expect(c.atSeventy.so).toBeGreaterThan(0.68)
     expect(c.atSeventy.so).toBeLessThan(0.72)
     // Bins hold 150 odds or more; most hold thousands. `npm run bench forecast` prints them all on more colonies.

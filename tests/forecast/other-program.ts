@@ -31,7 +31,7 @@ var night = function(s, t) {
   if (s.q === 'laying') { return {q: 'laying', age: s.age + 1, old: old} }
   if (s.q === 'workers') { return {q: 'workers', age: s.age + 1, old: old} }
   if (s.q === 'cell') {
-    return flip(D.cellFails) ? {q: 'none', age: Math.max(0, old - 9), old: old}
+    return flip(s.age <= 1 ? D.cellFailsAtLast : D.cellFails) ? {q: 'none', age: Math.max(0, old - 9), old: old}
       : s.age <= 1 ? {q: 'virgin', age: 0, old: old} : {q: 'cell', age: s.age - 1, old: old}
   }
   if (s.q === 'virgin') {
@@ -133,7 +133,8 @@ export function programOf(
     oldBrood,
     looks,
     last,
-    cellFails: 1 - rates.cellEmerges ** (1 / 11),
+    cellFails: 1 - rates.cellEmerges ** ((1 - rates.cellFailsLate) / 11),
+    cellFailsAtLast: 1 - rates.cellEmerges ** rates.cellFailsLate,
     cellStart: rates.cellStartPerDay,
     settlingDies: rates.settlingDies,
     droneLayerGoes: rates.droneLayerGoes,

@@ -154,7 +154,7 @@ describe("a yard's own rates", () => {
   })
 
   it('stay near the defaults where those are true', () => {
-    const { rates } = learnRates(yard(DEFAULT_RATES, 100, 5))
+    const { rates } = learnRates(yard(DEFAULT_RATES, 250, 5))
     for (const name of ['aliveUnseen', 'virginLays', 'boughtTakes', 'cellEmerges'] as const)
       expect(Math.abs(rates[name] - DEFAULT_RATES[name]), name).toBeLessThan(0.12)
   })

@@ -92,7 +92,8 @@ export class Colony {
       const dies = geometric(random, rates.settlingDies)
       this.next = lays <= dies ? { on: t + lays, stage: Q.laying } : { on: t + dies, stage: Q.none }
     } else if (stage === Q.laying) {
-      this.next = { on: t + LAYER_CAN_FAIL_FROM + geometric(random, rates.layerFails), stage: Q.none }
+      const on = t + LAYER_CAN_FAIL_FROM + geometric(random, rates.layerFails)
+      this.next = { on, stage: random() < rates.layerTurnsDrones ? Q.drones : Q.none }
     } else if (stage === Q.drones) {
       this.next = { on: t + geometric(random, rates.droneLayerGoes), stage: Q.none }
     } else if (stage === Q.virgin) this.drawVirgin()
@@ -104,8 +105,10 @@ export class Colony {
     const fate = draw(random, [virginLays, virginDroneLayer, virginStays])
     if (fate <= 1)
       this.next = { on: t + draw(random, FIRST_EGG_AGES), stage: fate === 0 ? Q.laying : Q.drones }
-    else if (fate === 2) this.next = { on: t + 28 + geometric(random, rates.dudGoes), stage: Q.none }
-    else {
+    else if (fate === 2) {
+      const [goes, drones] = [geometric(random, rates.dudGoes), geometric(random, rates.dudDrones)]
+      this.next = { on: t + 28 + Math.min(goes, drones), stage: goes <= drones ? Q.none : Q.drones }
+    } else {
       const sum = DURATIONS.virginLost.reduce((a, b) => a + b, 0)
       this.next = {
         on:
@@ -132,7 +135,11 @@ export class Colony {
     this.enter(Q.raising)
     this.mark = this.t + days
     const fails = geometric(this.random, this.tables.cellFails)
-    this.next = fails <= days ? { on: this.t + fails, stage: Q.none } : { on: this.t + days, stage: Q.virgin }
+    const dies = this.random() < this.tables.cellFailsAtLast
+    this.next =
+      fails < days
+        ? { on: this.t + fails, stage: Q.none }
+        : { on: this.t + days, stage: dies ? Q.none : Q.virgin }
   }
 
   around(): Around {

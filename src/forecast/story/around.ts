@@ -17,8 +17,8 @@ export interface Around {
   oldOpen: boolean
   /** The same of her capped brood. */
   oldCapped: boolean
-  /** How readily queens mate at this time of the year: 1 in season, half at its ends, 0 out of it. */
-  mates: 0 | 0.5 | 1
+  /** How readily queens mate at this time of the year, in quarters: 1 in season, less towards its ends, 0 out of it. */
+  mates: number
 }
 
 export const NOTHING_AROUND: Around = {

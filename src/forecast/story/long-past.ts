@@ -69,7 +69,8 @@ function coarseNight(
   move(Q.settling, Q.none, r.settlingDies)
   move(Q.settling, Q.laying, settles)
   move(Q.laying, Q.raising, r.layerFails * begins(r))
-  move(Q.laying, Q.none, r.layerFails * (1 - begins(r)))
+  move(Q.laying, Q.none, r.layerFails * (1 - begins(r)) * (1 - r.layerTurnsDrones))
+  move(Q.laying, Q.drones, r.layerFails * (1 - begins(r)) * r.layerTurnsDrones)
   move(Q.raising, Q.none, (1 - r.cellEmerges) / CELL_DAYS)
   move(Q.raising, Q.virgin, r.cellEmerges / CELL_DAYS)
   const lays = day.overnight.mates * r.virginLays

@@ -76,7 +76,8 @@ function virgin(row: Row, s: State, old: number, mates: number, rates: Rates, t:
   const age = s.age + 1
   if (age > 28) {
     add(row, w * rates.dudGoes, pack(Q.none, broodlessFor(old, age), old, s.caged))
-    add(row, w * (1 - rates.dudGoes), pack(Q.virgin, age, old, s.caged))
+    add(row, w * (1 - rates.dudGoes) * rates.dudDrones, pack(Q.drones, 0, old, s.caged))
+    add(row, w * (1 - rates.dudGoes) * (1 - rates.dudDrones), pack(Q.virgin, age, old, s.caged))
     return
   }
   // Out of the mating months she does not fly: she grows too old, or lays drones.
@@ -107,15 +108,18 @@ function resident(row: Row, s: State, around: Around, rates: Rates, t: Tables, w
     }
     case Q.laying: {
       const fails = s.age >= LAYER_CAN_FAIL_FROM ? rates.layerFails : 0
-      add(row, w * fails, pack(Q.none, 0, 0, s.caged))
+      add(row, w * fails * (1 - rates.layerTurnsDrones), pack(Q.none, 0, 0, s.caged))
+      add(row, w * fails * rates.layerTurnsDrones, pack(Q.drones, 0, 0, s.caged))
       add(row, w * (1 - fails), pack(Q.laying, s.age + 1, old, s.caged))
       return
     }
-    case Q.raising:
-      add(row, w * t.cellFails, pack(Q.none, broodlessFor(old, 0), old, s.caged), TALLY.cellFailed)
-      if (s.age <= 1) add(row, w * (1 - t.cellFails), pack(Q.virgin, 0, old, s.caged), TALLY.cellEmerged)
-      else add(row, w * (1 - t.cellFails), pack(Q.raising, s.age - 1, old, s.caged))
+    case Q.raising: {
+      const fails = s.age <= 1 ? t.cellFailsAtLast : t.cellFails
+      add(row, w * fails, pack(Q.none, broodlessFor(old, 0), old, s.caged), TALLY.cellFailed)
+      if (s.age <= 1) add(row, w * (1 - fails), pack(Q.virgin, 0, old, s.caged), TALLY.cellEmerged)
+      else add(row, w * (1 - fails), pack(Q.raising, s.age - 1, old, s.caged))
       return
+    }
     case Q.virgin:
       virgin(row, s, old, around.mates, rates, t, w)
       return
