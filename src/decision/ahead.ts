@@ -190,7 +190,7 @@ class Library {
   /** Eggs beyond doubt: what is left is to wait for capped worker brood, and for strength. */
   proof(turn: Turn = 0): Vector {
     return this.#once(`proof${turn === 2}`, 'proof', () => {
-      const { costs, strength } = this.#o
+      const { costs, strength, season } = this.#o
       const grown = GROWN[strength] ?? { days: 20, ok: 0.9 }
       const wrong = this.#before((turn === 2 ? this.plan([]) : this.plan(['g', 'b'], 2)).value).back(PROOF_AT)
       const workers = this.#before(this.workers(turn).value).back(PROOF_AT)
@@ -199,7 +199,7 @@ class Library {
         if (state?.stage === Q.drones || state?.stage === Q.workers) return (workers[s] ?? 0) - costs.opening
         if (state?.stage !== Q.laying) return x
         const days = Math.max(0, PROOF_AT - state.age) + grown.days
-        return grown.ok * costs.worth - costs.opening - costs.day * days
+        return grown.ok * costs.worth * (1 - season.shut) ** days - costs.opening - costs.day * days
       })
     })
   }
@@ -271,6 +271,8 @@ function leadsOf(model: Model): Float64Array {
   return leads
 }
 
+export const seasonKey = ({ now, soon, begun, shut }: Season): string => `${now} ${soon} ${begun} ${shut}`
+
 interface Grounds {
   introduce: Nights
   leads: Float64Array
@@ -286,7 +288,7 @@ function groundOf({ model, strength, season }: AheadOptions): Ground {
     nights: new Map<string, Nights>(),
   }
   grounds.set(model, kept)
-  const key = `${strength} ${season}`
+  const key = `${strength} ${seasonKey(season)}`
   const night = kept.nights.get(key) ?? nightsOf(model, strength, season)
   kept.nights.set(key, night)
   return { night, introduce: kept.introduce, leads: kept.leads, harm: HARM }
@@ -357,7 +359,8 @@ const ONLY_QUEENS: Costs = { worth: 1, queen: 0, frame: 0, opening: 0, day: 0, u
 export function aheadOf(options: AheadOptions): Ahead {
   const ground = groundOf(options)
   const library = new Library(options, ground)
-  const chances = new Library({ ...options, costs: ONLY_QUEENS }, ground)
+  const open = { ...options, costs: ONLY_QUEENS, season: { ...options.season, shut: 0 } }
+  const chances = new Library(open, groundOf(open))
   const all = [...PLANS.map((p) => library.plan(p)), library.proof(), library.workers()]
   const vectors = worthKeeping(all)
   return { vectors, keeps: (v) => chances.named(v.key).value, united: library.united }

@@ -45,7 +45,7 @@ export function layerPlan({ s: state, today }: Context, decidedOn: Day, s: Setti
   const hold = addDays(history.intake.on, s.protocol.holdDays)
   const ready = later(hold, strongFrom(history, story, s.protocol.minFramesOfBees))
   // Towards the end of the season laying ends too: she is proven as soon as capped brood can, and counted again later.
-  const ending = seasonOn(s.protocol.matingMonths, decidedOn) !== 'in'
+  const ending = seasonOn(s.protocol, decidedOn).begun < 1
   const look = ending && queen.is === 'laying' ? proof : later(proof, ready)
   const frames = framesNow(history, decidedOn, s.model.rates, laidFor(story))
   const shares = story.walk.byDay[story.t] ?? story.walk.start
@@ -57,7 +57,7 @@ export function layerPlan({ s: state, today }: Context, decidedOn: Day, s: Setti
         model: s.model,
         costs: s.costs,
         strength: strengthClass(n),
-        season: seasonOn(s.protocol.matingMonths, decidedOn),
+        season: seasonOn(s.protocol, decidedOn),
         lead: 5,
       }),
       'proof',

@@ -1,5 +1,5 @@
 /** Values of plans, kept: worked out once for a strength, a season and a time that queens take, for all colonies of a yard. */
-import { type Ahead, type AheadOptions, aheadOf } from './ahead.ts'
+import { type Ahead, type AheadOptions, aheadOf, seasonKey } from './ahead.ts'
 
 export type Library = (options: AheadOptions) => Ahead
 
@@ -13,7 +13,7 @@ export function libraryOf(): Library {
     if (o.model !== model) kept.clear()
     model = o.model
     const c = o.costs
-    const key = `${o.strength} ${o.season} ${o.lead} ${c.worth} ${c.queen} ${c.frame} ${c.opening} ${c.day} ${c.unitedFrame}`
+    const key = `${o.strength} ${seasonKey(o.season)} ${o.lead} ${c.worth} ${c.queen} ${c.frame} ${c.opening} ${c.day} ${c.unitedFrame}`
     const known = kept.get(key)
     if (known !== undefined) return known
     const made = aheadOf(o)

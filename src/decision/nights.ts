@@ -1,9 +1,24 @@
 /** One night over the compact states, as a sparse table, for colonies of a certain strength at a certain time of the year. */
-import { freed, type Model, NOTHING_AROUND, nightFrom, Q, STATE } from '../forecast/index.ts'
+import {
+  freed,
+  type Model,
+  NO_OLD,
+  NOTHING_AROUND,
+  nightFrom,
+  Q,
+  STATE,
+  type State,
+} from '../forecast/index.ts'
 import { COMPACT, COMPACT_STATES, compactOf } from './compact.ts'
 
-/** In season; cells begun now come too late to mate; out of it. */
-export type Season = 'in' | 'closing' | 'out'
+/** How readily queens mate, in quarters: a virgin that is out now, one that leaves a cell at hand, one of a cell begun now; and how fast the year closes. */
+export interface Season {
+  now: number
+  soon: number
+  begun: number
+  /** Share of its worth that a colony loses a night, because it may not be shown before the cold that it can go. */
+  shut: number
+}
 
 /** Where each state leads: entries `begin[s]` to `begin[s + 1]` of `to` and `p`. What is missing to 1 has died out. */
 export interface Nights {
@@ -41,26 +56,50 @@ function tableOf(rows: readonly { to: number[]; p: number[] }[]): Nights {
 /** A layer in a box that small is lost less often than an orphaned colony: her brood is coming. */
 const LAYER_DIES = 0.25
 
+/** Share of virgins that come to lay where they mate so readily. */
+function layingIn(model: Model, mates: number): number {
+  const { virginLays, virginDrones, virginLost } = model.tables
+  let [left, lays] = [1, 0]
+  for (let v = 1; v < TOO_OLD; v++) {
+    const now = mates * (virginLays[v] ?? 0)
+    lays += left * now
+    left *= 1 - now - (virginDrones[v] ?? 0) - (virginLost[v] ?? 0)
+  }
+  return lays
+}
+
+/** Age of a virgin too old to mate. */
+const TOO_OLD = 29
+
 export function nightsOf(model: Model, strength: number, season: Season): Nights {
   const { dies } = STRENGTHS[strength] ?? STRENGTHS[2]
+  const mates = Math.max(season.now, season.soon)
+  const [most, soon, begun] = [mates, season.soon, season.begun].map((m) => layingIn(model, m))
+  // Of virgins that leave their cells, and of cells that are begun, so many come in time.
+  const born = (most ?? 0) > 0 ? (soon ?? 0) / (most ?? 1) : 1
+  const inTime = (soon ?? 0) > 0 ? Math.min(1, (begun ?? 0) / (soon ?? 1)) : 0
   return tableOf(
     COMPACT.map((s) => {
-      // A queen that leaves her cell late in the year meets no drones; one that is out already may just make it.
-      const tooLate = season === 'out' || (season === 'closing' && s.stage !== Q.virgin)
-      const row = nightFrom(
-        s,
-        { ...NOTHING_AROUND, mates: season === 'in' ? 1 : season === 'closing' ? 0.5 : 0 },
-        model.rates,
-        model.tables,
-      )
-      const lives = 1 - dies * (s.stage === Q.laying ? LAYER_DIES : 1)
+      const row = nightFrom(s, { ...NOTHING_AROUND, mates }, model.rates, model.tables)
+      const lives = (1 - dies * (s.stage === Q.laying ? LAYER_DIES : 1)) * (1 - season.shut)
       const sums = new Map<number, number>()
+      const lead = (next: State, p: number): void => {
+        const to = compactOf(next, -1)
+        if (p > 0) sums.set(to, (sums.get(to) ?? 0) + lives * p)
+      }
       row.to.forEach((n, k) => {
-        const next = STATE[n]
+        const [next, p] = [STATE[n], row.p[k] ?? 0]
         if (next === undefined) return
-        const born = s.stage === Q.raising && next.stage === Q.virgin
-        const to = compactOf(born && tooLate ? { ...next, age: 29 } : next, -1)
-        sums.set(to, (sums.get(to) ?? 0) + lives * (row.p[k] ?? 0))
+        const emerges = s.stage === Q.raising && next.stage === Q.virgin
+        const begins = s.stage === Q.none && next.stage === Q.raising
+        const good = emerges ? born : begins ? inTime : 1
+        lead(next, p * good)
+        // Too late: an old virgin in the end, or nobody.
+        if (good < 1)
+          lead(
+            emerges ? { ...next, age: TOO_OLD } : { ...next, stage: Q.none, age: 0, old: NO_OLD },
+            p * (1 - good),
+          )
       })
       return { to: [...sums.keys()], p: [...sums.values()] }
     }),

@@ -1,8 +1,16 @@
 /** The options open on a day, and what each is worth over the belief. */
 
 import { addDays, type Day } from '../days.ts'
-import { NOTHING_AROUND, overnight, Q, type Shares, STATE, type Story } from '../forecast/index.ts'
-import { type Month, matesIn } from '../recovery/index.ts'
+import {
+  matesOnDay,
+  NOTHING_AROUND,
+  overnight,
+  Q,
+  type Shares,
+  STATE,
+  type Story,
+} from '../forecast/index.ts'
+import { coldSeason, type Protocol } from '../recovery/index.ts'
 import { type Ahead, READ_AFTER } from './ahead.ts'
 import type { Costs, Supplies } from './costs.ts'
 import { type Belief, compacted, outcomesOf, type Worth, worthOf, worthOfLook } from './leaf.ts'
@@ -29,7 +37,7 @@ export interface Question {
   library: Library
   /** Frames of bees, with those about to emerge. */
   frames: number
-  matingMonths: readonly Month[]
+  protocol: Protocol
   /** Whether the lid may come off so many days on. */
   mayOpen: (inDays: number) => boolean
   mayGive: (inDays: number) => boolean
@@ -49,18 +57,26 @@ export const LOOKS = [0, 1, 2, 3, 4, 5, 7, 9, 11, 14, 17, 21] as const
 /** Days ahead on which a frame of eggs is thought of. */
 const GIFTS = [0, 3, 6, 10, 14] as const
 
-/** A queen raised from eggs laid today flies to mate about so many days on; one raised from cells at hand, so many. */
-const MATES_IN = 21
-const MATES_SOON = 10
+/** Days until a virgin that is out flies to mate, one from a cell at hand, one from eggs laid today; in the middle of each. */
+const FLIES = { now: 5, soon: 14, begun: 24 } as const
 
-/** In the last weeks of the season fewer drones fly, and a bad week cannot be waited out. Judgement. */
-const LAST_CALL = 21
+/** Nights to the cold season, and what share of its worth a colony loses in each: one proven late is not moved before spring. Judgement. */
+const SHUTTING = [
+  { within: 15, shut: 0.02 },
+  { within: 30, shut: 0.01 },
+  { within: 45, shut: 0.005 },
+  { within: 60, shut: 0.002 },
+] as const
 
-/** When a queen begun now would mate. */
-export function seasonOn(months: readonly Month[], day: Day): Season {
-  if (matesIn(months, addDays(day, MATES_IN)) && matesIn(months, addDays(day, MATES_IN + LAST_CALL)))
-    return 'in'
-  return matesIn(months, addDays(day, MATES_SOON)) ? 'closing' : 'out'
+export function seasonOn(protocol: Protocol, day: Day): Season {
+  const mates = (inDays: number): number => matesOnDay(protocol.matingMonths, addDays(day, inDays))
+  const shutting = SHUTTING.find(({ within }) => coldSeason(protocol, addDays(day, within)))
+  return {
+    now: mates(FLIES.now),
+    soon: mates(FLIES.soon),
+    begun: mates(FLIES.begun),
+    shut: shutting?.shut ?? 0,
+  }
 }
 
 /** Days until a queen can be put in, in steps, so that few tables are needed. */
@@ -90,6 +106,7 @@ export class Room {
   readonly lead: number
   readonly #now: Shares
   readonly #laying: number
+  readonly #shut: number
   /** What a look may show, by days ahead. */
   readonly #shown: (readonly Belief[] | undefined)[] = []
 
@@ -97,13 +114,14 @@ export class Room {
     this.#q = q
     this.lead = leadOf(q.supplies)
     this.#now = q.story.walk.byDay[q.story.t] ?? q.story.walk.start
+    this.#shut = seasonOn(q.protocol, q.story.today).shut
     this.#laying = layingShare(this.#now)
   }
 
   /** Values of plans for a colony of that strength, as they are so many days on. */
   ahead(frames: number, lead = this.lead, inDays = 0): Ahead {
-    const { library, costs, story, matingMonths } = this.#q
-    const season = seasonOn(matingMonths, addDays(story.today, inDays))
+    const { library, costs, story, protocol } = this.#q
+    const season = seasonOn(protocol, addDays(story.today, inDays))
     const all = library({ model: story.model, costs, strength: strengthClass(frames), season, lead })
     return this.#q.framesLeft ? all : withoutFrames(all)
   }
@@ -125,7 +143,12 @@ export class Room {
     const seen = worthOfLook(shown, this.ahead(frames, lead, inDays))
     const alive = stays(frames, this.#laying, inDays)
     const opening = inDays === 0 && openToday ? 0 : costs.opening
-    return { ...seen, value: (seen.value - opening) * alive - costs.day * inDays, keeps: seen.keeps * alive }
+    const open = (1 - this.#shut) ** inDays
+    return {
+      ...seen,
+      value: (seen.value - opening) * alive * open - costs.day * inDays,
+      keeps: seen.keeps * alive,
+    }
   }
 
   /** A frame of eggs given so many days on, and read five days later. */
@@ -146,7 +169,8 @@ export class Room {
     const read = worthOfLook(outcomesOf(shares, around, story.model), ahead)
     const alive = stays(frames, this.#laying, inDays + READ_AFTER)
     const spent = costs.frame + (openToday ? 0 : costs.opening) + costs.day * (inDays + READ_AFTER)
-    return { ...read, value: (read.value - costs.opening) * alive - spent, keeps: read.keeps * alive }
+    const open = (1 - this.#shut) ** (inDays + READ_AFTER)
+    return { ...read, value: (read.value - costs.opening) * alive * open - spent, keeps: read.keeps * alive }
   }
 
   /** The best plan that begins with a bought queen, or with uniting, at once. */

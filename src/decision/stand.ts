@@ -75,7 +75,7 @@ function decideOn(history: History, day: Day, guards: Guards, s: Settings): Stan
     supplies: s.supplies,
     library: s.library,
     frames,
-    matingMonths: s.protocol.matingMonths,
+    protocol: s.protocol,
     mayOpen: (d) => guards.mayOpen(addDays(day, d)),
     mayGive: (d) => s.supplies.eggFrames > 0 && guards.mayGive(addDays(day, d)),
     framesLeft: s.supplies.eggFrames > 0 && guards.framesLeft,

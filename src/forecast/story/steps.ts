@@ -62,13 +62,15 @@ function actOf(e: Given | QueenCage): Act | null {
 const cageKindOf = (e: Given): CageKind | null =>
   e.what === 'mated-queen' ? 'bought' : e.what === 'virgin' ? 'virgin' : null
 
-/** At both ends of the season fewer drones fly and fewer days are fit for it (judgement). */
-const ENDS_OF_SEASON = 28
+/** At both ends of the season fewer drones fly and fewer days are fit for it: from nothing to the full in four weeks (judgement). */
+const WEEKS_AROUND = [-4, -3, -2, -1, 0, 1, 2, 3, 4]
 
-function readiness(months: readonly Month[], day: Day): Around['mates'] {
+/** How readily a queen mates on that day, in quarters, 0-1; 1 where nobody said in which months. */
+export function matesOnDay(months: readonly Month[], day: Day): Around['mates'] {
+  if (months.length === 0) return 1
   if (!matesIn(months, day)) return 0
-  const amid = matesIn(months, addDays(day, ENDS_OF_SEASON)) && matesIn(months, addDays(day, -ENDS_OF_SEASON))
-  return amid ? 1 : 0.5
+  const within = WEEKS_AROUND.filter((w) => matesIn(months, addDays(day, 7 * w))).length
+  return Math.round(4 * Math.max(0, (2 * within) / WEEKS_AROUND.length - 1)) / 4
 }
 
 /** The days of a colony's story from the removal through `last`, with what is known up to `today`. */
@@ -93,10 +95,7 @@ export function daysOf(
   for (let t = 0; t <= length; t++) {
     const steps: Step[] = []
     const entries = byDay.get(t) ?? NO_ENTRIES
-    const mates =
-      matingMonths.length === 0
-        ? 1
-        : readiness(matingMonths, addDays(history.removedOn, t - MATED_BEFORE_FIRST_EGG))
+    const mates = matesOnDay(matingMonths, addDays(history.removedOn, t - MATED_BEFORE_FIRST_EGG))
     const overnight = aroundOn(t, seen, mates, open, capped)
     if (entries.length === 0) {
       days.push({ t, around: overnight, overnight, atTheLook: overnight, steps: NO_STEPS })

@@ -33,8 +33,8 @@ export interface Model {
   /** Shares below this are dropped every night; 0: none. */
   leaveOut: number
   tables: Tables
-  /** Nights already worked out of states that nothing in the box can touch, by state: out of season, at its ends, in it. */
-  plain: readonly [(Row | undefined)[], (Row | undefined)[], (Row | undefined)[]]
+  /** Nights already worked out of states that nothing in the box can touch, by how readily queens mate in quarters, then by state. */
+  plain: readonly (Row | undefined)[][]
   /** Nights of the others (nobody there, or a cage), by what is in the box, then by state. */
   inBox: Map<string, (Row | undefined)[]>
 }
@@ -50,7 +50,7 @@ export const modelOf = (rates: Rates, leaveOut = 0, matingMonths: readonly Month
   matingMonths,
   leaveOut,
   tables: tablesOf(rates),
-  plain: [[], [], []],
+  plain: [[], [], [], [], []],
   inBox: new Map(),
 })
 
@@ -63,7 +63,7 @@ function nightRows(model: Model, around: Around): (s: number) => Row {
   const key = nightKey(around)
   const own: (Row | undefined)[] = model.inBox.get(key) ?? []
   model.inBox.set(key, own)
-  const plain = model.plain[(around.mates * 2) as 0 | 1 | 2]
+  const plain = model.plain[around.mates * 4] ?? []
   const worked = (s: number): Row => {
     const state = STATE[s]
     if (state === undefined) throw new RangeError(`nightRows: no state ${s}`)
