@@ -3,15 +3,14 @@ import { type Ahead, type AheadOptions, aheadOf, seasonKey } from './ahead.ts'
 
 export type Library = (options: AheadOptions) => Ahead
 
-/** Tables kept at most; a yard needs a dozen. */
-const MOST = 60
+/** Tables kept at most; a yard needs a dozen at a time, and some hundred in a year. */
+const MOST = 200
 
 export function libraryOf(): Library {
-  const kept = new Map<string, Ahead>()
-  let model: AheadOptions['model'] | null = null
+  const byModel = new WeakMap<AheadOptions['model'], Map<string, Ahead>>()
   return (o) => {
-    if (o.model !== model) kept.clear()
-    model = o.model
+    const kept = byModel.get(o.model) ?? new Map<string, Ahead>()
+    byModel.set(o.model, kept)
     const c = o.costs
     const key = `${o.strength} ${seasonKey(o.season)} ${o.lead} ${c.worth} ${c.queen} ${c.frame} ${c.opening} ${c.day} ${c.unitedFrame}`
     const known = kept.get(key)

@@ -11,7 +11,7 @@ import {
 } from '../forecast/index.ts'
 import { COMPACT, COMPACT_STATES, compactOf } from './compact.ts'
 
-/** How readily queens mate, in quarters: a virgin that is out now, one that leaves a cell at hand, one of a cell begun now; and how fast the year closes. */
+/** How readily queens mate, 0-1: a virgin that is out now, one that leaves a cell at hand, one of a cell begun now; and how fast the year closes. */
 export interface Season {
   now: number
   soon: number

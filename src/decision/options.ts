@@ -62,14 +62,14 @@ const FLIES = { now: 5, soon: 14, begun: 24 } as const
 
 /** Nights to the cold season, and what share of its worth a colony loses in each: one proven late is not moved before spring. Judgement. */
 const SHUTTING = [
-  { within: 15, shut: 0.02 },
-  { within: 30, shut: 0.01 },
-  { within: 45, shut: 0.005 },
-  { within: 60, shut: 0.002 },
+  { within: 22, shut: 0.015 },
+  { within: 52, shut: 0.005 },
 ] as const
 
 export function seasonOn(protocol: Protocol, day: Day): Season {
-  const mates = (inDays: number): number => matesOnDay(protocol.matingMonths, addDays(day, inDays))
+  // In halves, so that few tables are needed.
+  const mates = (inDays: number): number =>
+    Math.floor(2 * matesOnDay(protocol.matingMonths, addDays(day, inDays)) + 0.5) / 2
   const shutting = SHUTTING.find(({ within }) => coldSeason(protocol, addDays(day, within)))
   return {
     now: mates(FLIES.now),
