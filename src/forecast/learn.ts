@@ -8,11 +8,12 @@
 import { type History, queenTaken } from '../journal/index.ts'
 import { storyOf } from './queen-odds.ts'
 import { DEFAULT_RATES, RATE_TABLE, type Rate, type RateName, type Rates, ratesWith } from './rates.ts'
-import { hindsight } from './story/back.ts'
+import { hindsight, type LookInHindsight } from './story/back.ts'
+import { type BroodSeen, broodSeen, CELL_SHOWS, CELL_SHOWS_LEAST, queenSeen } from './story/look.ts'
 import { TALLY } from './story/night.ts'
 import { aliveChance } from './story/start.ts'
-import { Q, STATE } from './story/state.ts'
-import { listModelOf } from './story/walk.ts'
+import { Q, STATE, type State } from './story/state.ts'
+import { listModelOf, type Model } from './story/walk.ts'
 
 /** Rates that closed colonies can teach, with the two tallies that teach them (alive: read off the first day). */
 const LEARNED = {
@@ -84,7 +85,8 @@ function* readColonies(closed: readonly History[], rates: Rates): Generator<unde
   }
   for (const h of closed) {
     const end = h.outcome?.on ?? h.intake.on
-    const { start, tallies } = hindsight(storyOf(h, end, model, end).walk, true)
+    const { start, tallies, looks } = hindsight(storyOf(h, end, model, end).walk, true)
+    for (const look of looks) lookTeaches(look, model, add)
     const alive = start.states.reduce((sum, n, i) => {
       const s = STATE[n]
       const here = s !== undefined && (s.caged || s.stage === Q.settling || s.stage === Q.virgin)
@@ -100,8 +102,66 @@ function* readColonies(closed: readonly History[], rates: Rates): Generator<unde
   return counts
 }
 
+const SEEING: readonly RateName[] = [
+  'seesEggs',
+  'seesOpen',
+  'seesCapped',
+  'seesCells',
+  'seesQueen',
+  'careless',
+]
+
+/** How likely a thing is there to be seen in a state, and the answers that say it was not seen. */
+const THERE: Record<
+  'eggs' | 'open' | 'capped' | 'cells' | 'queen',
+  { rate: RateName; not: readonly string[] }
+> = {
+  eggs: { rate: 'seesEggs', not: ['none'] },
+  open: { rate: 'seesOpen', not: ['none'] },
+  capped: { rate: 'seesCapped', not: ['none'] },
+  cells: { rate: 'seesCells', not: ['none', 'cups'] },
+  queen: { rate: 'seesQueen', not: ['unseen'] },
+}
+
+/** Perfect sight: what a state shows to somebody who misses nothing. */
+const ALL_SEEING = { seesEggs: 1, seesOpen: 1, seesCapped: 1, seesCells: 1, seesQueen: 1 }
+
+function thereIn(s: State, what: keyof typeof THERE, brood: BroodSeen, rates: Rates): number {
+  if (what === 'queen') return s.caged || s.stage === Q.virgin ? 0 : queenSeen(s, rates)
+  if (what === 'cells') return s.stage === Q.raising ? (CELL_SHOWS[s.age] ?? CELL_SHOWS_LEAST) : 0
+  return brood[what]
+}
+
+/**
+ * What later looks say of an earlier one: of things that must have been there, how many were seen, and how many such looks
+ * were made in haste. This is a yard's own contradictions, counted.
+ */
+function lookTeaches(
+  look: LookInHindsight,
+  model: Model,
+  add: (n: RateName, so: number, not: number) => void,
+): void {
+  const sharp = { ...model.rates, ...ALL_SEEING }
+  for (const { what, value } of look.sightings) {
+    if (what === 'roar') continue
+    const { rate, not } = THERE[what]
+    const sees = model.seen[rate]
+    let [seen, missed] = [0, 0]
+    look.states.forEach((n, i) => {
+      const s = STATE[n]
+      const w = look.w[i] ?? 0
+      if (s === undefined || w < 1e-6) return
+      const there = thereIn(s, what, broodSeen(s, look.around, sharp), sharp)
+      if (not.includes(value)) missed += (w * there * (1 - sees)) / (1 - there * sees)
+      else if (there > 0) seen += w
+    })
+    add(rate, seen, missed)
+  }
+  if (look.said === undefined) add('careless', look.hasty, 1 - look.hasty)
+}
+
 function learnedFrom(counts: Counts): LearnedRate[] {
-  const names = [...Object.values(ALIVE), ...(Object.keys(LEARNED) as RateName[])]
+  const names = [...Object.values(ALIVE), ...(Object.keys(LEARNED) as RateName[]), ...SEEING]
   return names.map((name) => {
     const rate: Rate = RATE_TABLE[name]
     const weight = rate.weight ?? 10

@@ -46,7 +46,7 @@ export function eggsForeseen(history: History, look: Inspection, model: Model): 
     const w = shares.w[i] ?? 0
     if (s === undefined) return
     all += w
-    none += w * eggsChances(s, broodSeen(s, day.around, model.rates), model.rates)[0]
+    none += w * eggsChances(s, broodSeen(s, day.around, model.seen), model.seen)[0]
   })
   return all === 0 ? null : 1 - none / all
 }

@@ -14,9 +14,10 @@ import { sentenceOf } from './odds-words.ts'
 import type { DayPmf } from './pmf.ts'
 import { hindsight } from './story/back.ts'
 import { KINDS, type Kind, kindOf } from './story/kinds.ts'
+import { followedFrom, longPast } from './story/long-past.ts'
 import { Q, STATE } from './story/state.ts'
 import { type DayOfStory, daysOf } from './story/steps.ts'
-import { type Model, type Shares, type Walk, walk } from './story/walk.ts'
+import { type Model, type Shares, startShares, toTheEnd, type Walk, walking } from './story/walk.ts'
 
 /** All stories of a colony that fit what is known on a day. The other forecasts start from it. */
 export interface Story {
@@ -24,6 +25,8 @@ export interface Story {
   today: Day
   /** Days from the removal to today. */
   t: number
+  /** The first day followed night by night: 0 unless the colony has stayed for months. */
+  first: number
   model: Model
   days: DayOfStory[]
   walk: Walk
@@ -53,15 +56,44 @@ export interface QueenOdds {
 const AHEAD = 45
 const AT_LEAST = 90
 
-/** Follows all stories of a colony; what is entered after `today` is not used. A colony that has left is followed to its last day. */
-export function storyOf(history: History, today: Day, model: Model, until?: Day): Story {
+/**
+ * Follows all stories of a colony; what is entered after `today` is not used. A colony that has left is followed to its last
+ * day. Pauses now and then: {@link storyOf} does it in one go. Of a colony that has stayed for months the far past is
+ * summed up, so that it costs no more than a young one. `wayBack` false: for today's odds and forecasts, without hindsight.
+ */
+export function* following(
+  history: History,
+  today: Day,
+  model: Model,
+  until?: Day,
+  wayBack = true,
+): Generator<undefined, Story> {
   const end = history.outcome !== null && history.outcome.on <= today ? history.outcome.on : today
   const asOf = later(history.removedOn, earlier(today, end))
   const last = later(asOf, until ?? later(addDays(asOf, AHEAD), addDays(history.removedOn, AT_LEAST)))
-  const days = daysOf(history, asOf, last)
-  const walked = walk(model, history.intake, days)
-  return { history, today: asOf, t: daysBetween(history.removedOn, asOf), model, days, walk: walked }
+  const days = daysOf(history, asOf, last, model.matingMonths)
+  const t = daysBetween(history.removedOn, asOf)
+  const first = followedFrom(days, t)
+  const begin = startShares(history.intake, model)
+  if (first === 0)
+    return {
+      history,
+      today: asOf,
+      t,
+      first,
+      model,
+      days,
+      walk: yield* walking(model, begin, days, 0, wayBack),
+    }
+  const past = longPast(begin, days, first, model)
+  const walked = yield* walking(model, past.start, days, first, wayBack)
+  const byDay = [...past.byDay, ...walked.byDay.slice(first)]
+  return { history, today: asOf, t, first, model, days, walk: { ...walked, byDay } }
 }
+
+/** The same in one go. */
+export const storyOf = (history: History, today: Day, model: Model, until?: Day, wayBack = true): Story =>
+  toTheEnd(following(history, today, model, until, wayBack))
 
 const NONE: KindShares = {
   laying: 0,
@@ -115,6 +147,12 @@ function firstDays(byDay: readonly Shares[], stage: number): DayPmf {
 /** The odds of a colony, with the weight of all evidence. */
 export function queenOdds(story: Story): QueenOdds {
   const { byDay } = hindsight(story.walk)
+  if (story.first > 0) {
+    const { history, days, first, model } = story
+    longPast(startShares(history.intake, model), days, first, model, true).byDay.forEach((s, t) => {
+      byDay[t] = s
+    })
+  }
   const days = byDay.flatMap((shares, t) => {
     const day = story.days[t]
     if (day === undefined) return []

@@ -82,32 +82,37 @@ export const RATE_TABLE = {
     'begun 12-48 h after loss, most on days 2-4 (Fell & Morse 1984); set so that about nine in ten begin',
   ),
   cellEmerges: judged(
-    0.87,
+    0.82,
     'cells once begun give a virgin',
-    'half of single cells are torn down (Hatch et al. 1999), but a colony builds 11-49; ripe cell to layer is 0.70, of which a third of losses fall in mating (Pérez-Sato & Ratnieks 2006)',
+    'one ripe cell gives a virgin eight times in ten (0.70 to layer, two thirds of the losses before mating, Pérez-Sato & Ratnieks 2006); a colony builds 11-49, but half are torn down (Hatch et al. 1999), and keepers name 0.60-0.85 to a layer for colonies that raise their own (from memory)',
     12,
   ),
+  cellFailsLate: judged(
+    0.6,
+    'of cells that come to nothing, those that stay sealed to the end and show nothing before',
+    'half of cells are torn down (Hatch et al. 1999); chilled and diseased ones stay sealed past their day',
+  ),
   virginLays: published(
-    0.75,
-    'a virgin mates and lays worker brood',
-    'ripe cell to laying 0.70, virgins 0.55-0.65 (Pérez-Sato & Ratnieks 2006); 0.54-0.79 by race (Assiut)',
+    0.88,
+    'a virgin that left her own cell mates and lays worker brood',
+    'ripe cell to layer 0.70, of which a third of the losses fall in mating: 0.10 of 0.80 (Pérez-Sato & Ratnieks 2006); 0.54-0.79 from cell to layer by race (Assiut)',
     12,
   ),
   virginDroneLayer: judged(0.012, 'a virgin turns drone layer', 'seldom; late or bad mating'),
   virginStays: judged(0.03, 'a virgin stays and never lays', 'missed her time'),
   givenCellTakes: published(
-    0.85,
+    0.89,
     'a given ripe cell is accepted',
-    'natural cells 0.93-0.95 into nuclei (Pérez-Sato et al. 2007), less in a yard',
+    'ripe cell to layer 0.70 (Pérez-Sato & Ratnieks 2006), divided by what dies sealed and by what is lost after she has emerged',
   ),
   givenVirginTakes: published(
-    0.6,
+    0.68,
     'a given virgin is accepted',
-    '0.55-0.65 caged (Pérez-Sato & Ratnieks 2006)',
+    '0.55-0.65 of caged virgins became layers (Pérez-Sato & Ratnieks 2006): 0.60, divided by 0.88 for mating',
   ),
   // A bought queen.
   boughtTakes: published(
-    0.72,
+    0.8,
     'a bought queen is accepted by a colony that has none',
     '0.489-0.808 (Invernizzi et al.); spring losses 0.30, autumn 0.13 (Rhodes & Denney 2003)',
     12,
@@ -117,10 +122,15 @@ export const RATE_TABLE = {
     'a bought queen takes over where a queen is',
     '1 of 54 (Invernizzi et al.)',
   ),
+  boughtTakesOverVirgin: judged(
+    0.33,
+    'a bought queen is accepted where a virgin is',
+    'the virgin is looked for and taken out first (common practice), and found one time in three; else one in ten is taken',
+  ),
   boughtTakesWithCells: judged(
-    0.15,
-    'a bought queen is accepted beside queen cells',
-    'cells go first (common practice)',
+    0.7,
+    'a bought queen is accepted where cells were begun',
+    'cells are cut first (common practice), and in one colony of seven one is overlooked: 0.80 of 0.85, and 0.15 of the others',
   ),
   boughtTakesLayingWorkers: judged(
     0.05,
@@ -140,6 +150,16 @@ export const RATE_TABLE = {
     'a layer fails, per day',
     'commercial queens lost 13-30 % in 16 weeks, controls 5-17 % (Rhodes & Denney 2003) = 0.0005-0.0032 a day; supersedure in the first month is common (Oliver 2021)',
   ),
+  layerTurnsDrones: judged(
+    0.35,
+    'of layers that fail, those that lay drones before they go',
+    'old queens run out of sperm, badly mated ones after some weeks (common practice); no share is published',
+  ),
+  framesTurnWorkers: judged(
+    0.045,
+    'open brood from a donor turns laying workers back, per day that it is there',
+    'a frame a week, three times, mostly does (common practice, from memory): a third for each frame',
+  ),
   strayArrives: judged(
     0.0004,
     'another queen turns up, per day',
@@ -148,18 +168,41 @@ export const RATE_TABLE = {
   dudGoes: judged(0.03, 'a virgin too old to mate disappears, per day', 'she dies or is put out'),
   droneLayerGoes: judged(0.01, 'a drone layer disappears, per day', 'superseded in vain'),
   swarmIsCast: judged(0.25, 'a swarm is a cast, with a virgin', 'most swarms called in are prime swarms'),
-  // What is seen when it is there, by a helper taking ordinary care.
-  seesEggs: judged(0.85, 'eggs are seen where a queen lays', 'missed in poor light and on pale comb'),
-  seesOpen: judged(0.94, 'open brood is seen', 'larvae are easier than eggs'),
-  seesCapped: judged(0.97, 'capped brood is seen', 'hard to miss'),
-  seesCells: judged(0.93, 'queen cells are seen', 'frames are gone through for them'),
-  seesQueen: judged(0.35, 'a laying queen is seen', 'unmarked, in a full box'),
+  // What is seen when it is there, by a helper who takes care. `weight`: looks at a thing that is there.
+  seesEggs: judged(0.92, 'eggs are seen where a queen lays', 'missed in poor light and on pale comb', 30),
+  seesOpen: judged(0.96, 'open brood is seen', 'larvae are easier than eggs', 30),
+  seesCapped: judged(0.98, 'capped brood is seen', 'hard to miss', 30),
+  seesCells: judged(0.95, 'queen cells are seen', 'frames are gone through for them', 30),
+  seesQueen: judged(0.36, 'a laying queen is seen', 'unmarked, in a full box', 30),
   seesVirgin: judged(0.12, 'a virgin is seen', 'small, fast, often away'),
+  // A look in haste: what of it that care would have seen is still seen. "None" is then little more than not looked at.
+  careless: judged(
+    0.1,
+    'a look is made in haste, where nothing was said of it',
+    'nobody has counted; one in ten in a yard of many hands',
+    30,
+  ),
+  dudDrones: judged(
+    0.1,
+    'a virgin too old to mate begins to lay drones, per day',
+    'unmated queens lay from their fourth week on (Oliver 2021; common practice)',
+  ),
+  carelessGlance: judged(0.75, 'a look said to be in haste is so', 'by its own word'),
+  carelessSearched: judged(0.02, 'a look said to be thorough is made in haste', 'by its own word'),
+  hasteEggs: judged(
+    0.3,
+    'of the eggs that care would see, haste sees',
+    'they need a frame held to the light',
+  ),
+  hasteOpen: judged(0.45, 'of open brood, haste sees', 'white in the cells, but between bees'),
+  hasteCapped: judged(0.6, 'of capped brood, haste sees', 'seen as soon as the frame is out'),
+  hasteCells: judged(0.3, 'of queen cells, haste sees', 'under the bees and on the edges'),
+  hasteQueen: judged(0.3, 'of queens, haste sees', 'she runs'),
   hearsRoar: judged(0.35, 'the queenless roar is noted in a queenless colony', 'a matter of ear'),
   roarAnyway: judged(0.04, 'the roar is noted though a queen is there', 'a matter of ear'),
   // What is seen though it is not there.
   misread: judged(
-    0.0004,
+    0.001,
     'a sighting is plain wrong: tags swapped, words mistaken',
     'seldom, but never impossible',
   ),
@@ -188,14 +231,14 @@ export const DURATIONS = {
   virginLost: [
     0.02, 0.02, 0.02, 0.03, 0.05, 0.08, 0.1, 0.12, 0.12, 0.11, 0.09, 0.08, 0.06, 0.04, 0.03, 0.02, 0.01,
   ],
-  /** Laying workers begin, chance per day, by days without queen and open brood (which ends 9 days after the last egg): about day 14 at the earliest, 21-30 mostly (Collison; Oliver 2021; Winston 1987 from memory). */
+  /** Laying workers begin, chance per day, by days without queen and open brood (which ends 9 days after the last egg): about day 14 after the loss at the earliest (Collison), half by about day 23 (21: Oliver 2021; 23-30: Winston 1987 from memory). */
   layingWorkers: [
-    0, 0, 0, 0, 0.002, 0.003, 0.006, 0.01, 0.015, 0.02, 0.025, 0.03, 0.04, 0.05, 0.055, 0.06, 0.065, 0.07,
+    0, 0, 0, 0, 0.005, 0.01, 0.015, 0.02, 0.03, 0.05, 0.06, 0.07, 0.08, 0.1, 0.11, 0.12, 0.12, 0.13,
   ],
 } as const
 
-/** First egg of a queen raised here, days after emergence: 10.6 on average, right-skewed, 4-22 (Szabo et al. 1987; log-normal: Woyke et al. 2008); 12.9 in nuclei (Pérez-Sato & Ratnieks 2006). `log` = spread of the logarithm. */
-export const FIRST_EGG = { mean: 10.6, log: 0.3, from: 4, to: 28 } as const
+/** First egg of a queen raised here, days after emergence, right-skewed, 4-22 (log-normal: Woyke et al. 2008). Two measured means, 10.6 (Szabo et al. 1987) and 12.9 in nuclei (Pérez-Sato & Ratnieks 2006), and keepers' 14-21: set between the two, wide enough for all. `log` = spread of the logarithm. */
+export const FIRST_EGG = { mean: 11.6, log: 0.32, from: 4, to: 28 } as const
 
 export const DEFAULT_RATES: Rates = Object.fromEntries(
   Object.entries(RATE_TABLE).map(([name, rate]) => [name, rate.value]),

@@ -40,7 +40,7 @@ const OUTCOMES = 3 * 2 * 3 * 2 * CELL_ANSWERS.length
 
 /** Chance of every outcome of a full look in a state: eggs x open x capped x queen x cells, as one list. */
 function outcomesOf(s: State, story: Story, day: DayOfStory, into: Float64Array): void {
-  const { rates, tables } = story.model
+  const { seen: rates, tables } = story.model
   const brood = broodSeen(s, day.around, rates)
   const eggs = eggsChances(s, brood, rates)
   const open = [1 - brood.open, brood.open]

@@ -1,12 +1,17 @@
 /** The door of this room; README.md says what is behind it. */
-export type { Supplies } from './advice/context.ts'
+export type { Adviser, Context, Supplies } from './advice/context.ts'
+export { lookAsked, openLook } from './advice/looks.ts'
+export { lookFromOutside } from './advice/routine.ts'
 export { type PressingSign, remedyFor } from './advice/signs.ts'
 export { fold } from './fold/fold.ts'
+export { MATING_NUCLEUS_FRAMES, mayBuy, mayGive, mayOpen, mayUnite, NUCLEUS_FRAMES } from './guards.ts'
 export { missingWords } from './missing-words.ts'
+export { isQuiet, phaseOn } from './phase.ts'
 export { planOf } from './plan.ts'
 export {
   ACTIONS,
   type Action,
+  type Advice,
   type Check,
   type CheckStatus,
   type DayRange,
@@ -22,6 +27,7 @@ export {
   DEFAULT_PROTOCOL,
   MONTHS,
   type Month,
+  matesIn,
   miteThresholdOn,
   type Protocol,
   type ProtocolOverrides,
@@ -49,6 +55,7 @@ export {
 } from './season.ts'
 export { SOURCE_OF_SETTING } from './setting-sources.ts'
 export { BROOD_GIFTS, broodAlong, wasThereAt } from './sources.ts'
+export { proofOf } from './spans.ts'
 export { heldWords, lockedDeed, type Suspicion, suspicionOn } from './suspicion.ts'
 export {
   type Exposure,
@@ -58,3 +65,4 @@ export {
   tellsOfBonds,
   traceFoulbrood,
 } from './tracing.ts'
+export { untilDay } from './until.ts'

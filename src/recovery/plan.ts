@@ -1,13 +1,21 @@
 /** From a history to a plan. Pure: the day is an argument, and the same history and day always give the same plan. */
 
-import { type Day, daysBetween } from '../days.ts'
+import { addDays, type Day, daysBetween } from '../days.ts'
 import type { History } from '../journal/index.ts'
 import { adviceOn } from './advice/advice.ts'
-import type { Context, Supplies } from './advice/context.ts'
+import type { Adviser, Context, Supplies } from './advice/context.ts'
 import { askMoveOut, endInsurance, isFarInsurance, keepFromHeld, keepOutOfQuiet } from './derived-asks.ts'
 import { fold } from './fold/fold.ts'
 import { phaseOn, quietOf } from './phase.ts'
-import { type Check, type Missing, type Plan, RULES, type Rule } from './plan-types.ts'
+import {
+  type Action,
+  type Advice,
+  type Check,
+  type Missing,
+  type Plan,
+  RULES,
+  type Rule,
+} from './plan-types.ts'
 import { DEFAULT_PROTOCOL, type Protocol } from './protocol.ts'
 import { readinessOf } from './readiness.ts'
 import { horizonOf } from './sources.ts'
@@ -22,13 +30,15 @@ import { untilDay } from './until.ts'
  * @param history what stands in its journal (see `historyOf`); entries after `today` must not be in it
  * @param today the day in the yard's time zone
  * @param protocol the yard's windows and thresholds
+ * @param weigh chooses among the ways that the facts leave open; null: by dates alone
  * @param around what the yard has at hand, and whether the colony is bound to one with suspected brood disease
  */
 export function planOf(
   history: History,
   today: Day,
   protocol: Protocol = DEFAULT_PROTOCOL,
-  around: { supplies?: Supplies; exposure?: Exposure | null } = {},
+  around: { supplies?: Supplies | undefined; exposure?: Exposure | null | undefined } = {},
+  weigh: Adviser | null = null,
 ): Plan {
   const exposure = around.exposure ?? null
   const s = fold(history, protocol)
@@ -44,7 +54,7 @@ export function planOf(
     return ask !== undefined && today >= ask.opens ? ask : undefined
   }
   const context: Context = { s, today, quiet, readiness, supplies: around.supplies ?? {}, exposure, asked }
-  const advice = adviceOn(context)
+  const advice = adviceOn(context, weigh)
   return {
     tag: history.tag,
     asOf: today,
@@ -62,10 +72,15 @@ export function planOf(
     missing: closed ? [] : missingIn(s),
     exposed: closed ? null : exposure,
     lost: closed ? null : s.lost,
-    until: closed || s.lost !== null ? null : untilDay(s, today, quiet),
+    until: closed || s.lost !== null ? null : untilDay(s, today, quiet, weigh && decidedFor(advice)),
     readiness,
   }
 }
+
+/** The day for which advice that waits was weighed. */
+const decidedFor = ({ action, until }: Advice): Day | null =>
+  until !== undefined && WAITS.includes(action) ? addDays(until, 1) : null
+const WAITS: readonly Action[] = ['leave-alone', 'outside-look', 'order-queen']
 
 const missingIn = (s: State): Missing[] =>
   s.asks.flatMap((a) =>

@@ -128,8 +128,11 @@ export const yardProtocol = (overrides: ProtocolOverrides = {}): Protocol =>
 const monthOf = (day: Day): Month => String(Number(day.slice(5, 7))) as Month
 
 /** Whether a virgin that flies about that day can mate, as far as the yard has said. */
-export const matesOn = (protocol: Protocol, day: Day): boolean =>
-  protocol.matingMonths.length === 0 || protocol.matingMonths.includes(monthOf(day))
+export const matesOn = (protocol: Protocol, day: Day): boolean => matesIn(protocol.matingMonths, day)
+
+/** The same of a list of months; an empty one rules nothing out. */
+export const matesIn = (months: readonly Month[], day: Day): boolean =>
+  months.length === 0 || months.includes(monthOf(day))
 
 /** Mites per 100 bees from which a wash on that day is too many. */
 export const miteThresholdOn = (protocol: Protocol, day: Day): number =>

@@ -125,7 +125,9 @@ function unmetOn(s: State, today: Day, inside: Day, proof: Span | null): Unmet[]
   else if (daysBetween(s.diseaseLook.on, today) > p.diseaseLookValidDays)
     need(`disease look within ${p.diseaseLookValidDays} days`, inside)
   if (s.stores === null) need('stores: not looked at yet', today)
-  else if (s.stores.level === 'low') need('stores: low at the last look; feed', today)
+  // Fed since, it carries its food along: nobody opens it again to see that.
+  else if (s.stores.level === 'low' && (s.fedOn === null || s.fedOn < s.stores.on))
+    need('stores: low at the last look; feed', today)
   if (s.beetles?.seen === true)
     need('no beetles sliming: small hive beetles were seen at the last look', today)
   return unmet

@@ -102,3 +102,9 @@ export function spansOf(s: State): PlanSpans {
   if (broodless !== null) spans.broodless = broodless
   return spans
 }
+
+/** When capped worker brood can prove the layer to come, or the one whose eggs were seen; null when nothing allows a date. */
+export function proofOf(s: State): Span | null {
+  const first = expectedFirstEgg(s)
+  return first === null ? null : proofFrom(s, first)
+}

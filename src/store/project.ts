@@ -4,6 +4,7 @@
  */
 
 import type { Day } from '../days.ts'
+import { planOf } from '../decision/index.ts'
 import type { ColonyId } from '../ids.ts'
 import type { History } from '../journal/index.ts'
 import {
@@ -12,7 +13,6 @@ import {
   type Exposure,
   type Plan,
   type Protocol,
-  planOf,
   RULES,
 } from '../recovery/index.ts'
 import type { colony, plannedCheck } from './schema.ts'

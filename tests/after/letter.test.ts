@@ -1,9 +1,9 @@
 /** The letter to a customer: what it tells, and that nothing anybody can write a name into ever gets out. */
 import { describe, expect, test } from 'vitest'
+import { planOf } from '../../src/decision/index.ts'
 import { historyUntil, type Letter, letterOf } from '../../src/features/letters/letter.ts'
 import { ENTRY_KINDS, type Entry, GIFTS, OUTCOMES, entry as schema } from '../../src/journal/entry.ts'
 import { historyOf } from '../../src/journal/history.ts'
-import { planOf } from '../../src/recovery/plan.ts'
 
 const SECRET = 'Zebulon'
 const id = (n: number): string => `0190a000-0000-7000-8000-${String(n).padStart(12, '0')}`

@@ -1,7 +1,7 @@
 /** planOf on colonies with 60 standing entries. Goal: under 1 ms median. */
 import { addDays } from '../../src/days.ts'
+import { planOf } from '../../src/decision/index.ts'
 import { type History, historyOf } from '../../src/journal/history.ts'
-import { planOf } from '../../src/recovery/plan.ts'
 import { Dice, randomFrom, story } from '../store/yard.ts'
 import { report, timed } from './clock.ts'
 

@@ -2,9 +2,9 @@
 import { once } from 'node:events'
 import { PassThrough } from 'node:stream'
 import { describe, expect, test } from 'vitest'
+import { planOf } from '../../src/decision/index.ts'
 import { readPlanInput } from '../../src/node/commands/plan-input.ts'
 import { answerLine, planLines } from '../../src/node/commands/plan-lines.ts'
-import { planOf } from '../../src/recovery/plan.ts'
 
 const request = (asOf: string, tag = 'X-1') => ({
   asOf,

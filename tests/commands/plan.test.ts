@@ -71,6 +71,8 @@ describe('resettle plan', () => {
       'lost',
       'until',
       'readiness',
+      'belief',
+      'options',
     ])
     expect(printed).toMatchObject({ tag: 'C-1', asOf: '2026-05-06', day: 5, phase: 'queen-unknown' })
   })

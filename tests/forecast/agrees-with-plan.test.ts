@@ -1,7 +1,11 @@
-/** The plan's proofs and the odds agree: what lies beyond the ambiguity horizon makes a layer all but certain. */
+/**
+ * The plan's proofs and the odds agree: what lies beyond the ambiguity horizon makes a layer all but certain. All but: one glance may
+ * be wrong, more so in haste, so no single sighting is worth more than 95 in 100.
+ */
 import { readFileSync } from 'node:fs'
 import { describe, expect, it } from 'vitest'
 import { addDays, type Day, daysBetween } from '../../src/days.ts'
+import { planOf } from '../../src/decision/index.ts'
 import { type KindShares, oddsToday, type Story, storyOf } from '../../src/forecast/queen-odds.ts'
 import { DEFAULT_RATES, ratesWith } from '../../src/forecast/rates.ts'
 import { KINDS } from '../../src/forecast/story/kinds.ts'
@@ -9,7 +13,6 @@ import { Q, STATE } from '../../src/forecast/story/state.ts'
 import { listModelOf, modelOf } from '../../src/forecast/story/walk.ts'
 import type { Entry, Inspection } from '../../src/journal/entry.ts'
 import { historyOf } from '../../src/journal/history.ts'
-import { planOf } from '../../src/recovery/plan.ts'
 import type { Plan } from '../../src/recovery/plan-types.ts'
 import { seeded } from './random.ts'
 import { Colony, playOut, START, someIntake } from './simulator.ts'
@@ -97,17 +100,24 @@ describe('worked case histories', () => {
           (e) => e.kind === 'inspection' && e.opened,
         )
         if (look?.kind === 'inspection' && look.on === day && provenBy(entries, look).any)
-          expect(hasLaid).toBeGreaterThan(0.97)
+          expect(hasLaid).toBeGreaterThan(0.95)
         // Several eggs in a cell are never a proof by themselves: the plan asks to look again.
         const doubles = look?.kind === 'inspection' && look.eggs === 'multiple'
         if ((plan.phase === 'laying' || plan.phase === 'queenright') && !doubles)
-          expect(odds.laying).toBeGreaterThan(look?.on === day ? 0.97 : 0.9)
+          expect(odds.laying).toBeGreaterThan(look?.on === day ? 0.95 : 0.9)
         if (plan.phase === 'laying-workers') expect(odds['laying-workers']).toBeGreaterThan(0.9)
-        if (plan.phase === 'queenless') expect(odds.laying).toBeLessThan(0.4)
+        if (plan.phase === 'queenless') expect(odds.laying).toBeLessThan(0.5)
         if (plan.phase === 'rearing') expect(odds.raising + odds.virgin).toBeGreaterThan(0.5)
       })
   }
 })
+
+/** Several eggs a cell or raised caps, then or before: never a proof of a queen by themselves, whatever single eggs follow. */
+const workersSeen = (entries: readonly Entry[], look: Inspection): boolean =>
+  entries.some(
+    (e) =>
+      e.kind === 'inspection' && e.on <= look.on && (e.eggs === 'multiple' || e.capped === 'drone-in-worker'),
+  )
 
 describe('random colonies', () => {
   const RATES = {
@@ -115,14 +125,14 @@ describe('random colonies', () => {
     'many drone layers and failures': ratesWith({ virginDroneLayer: 0.1, layerFails: 0.01, misread: 0.005 }),
   }
   for (const [name, rates] of Object.entries(RATES))
-    it(`a proof beyond the horizon, without a surprise, is more than 97 % (${name})`, () => {
+    it(`a proof beyond the horizon, without a surprise, is more than 95 % (${name})`, () => {
       const random = seeded(5)
       let proofs = 0
       for (let i = 0; i < 100; i++) {
         const c = playOut(new Colony(random, rates, someIntake(random)), 45)
         for (const look of c.entries.filter((e): e is Inspection => e.kind === 'inspection')) {
           const proven = provenBy(c.entries, look)
-          if (!proven.any) continue
+          if (!proven.any || workersSeen(c.entries, look)) continue
           const now = both(c.entries, look.on)
           if (now === null || now.plan.surprises.length > 0 || now.plan.phase === 'laying-workers') continue
           proofs++
@@ -130,9 +140,9 @@ describe('random colonies', () => {
             c.entries.filter((e) => e.on <= look.on).map(({ id: _, colony: __, by: ___, ...e }) => e),
           )
           const what = `day ${daysBetween(START, look.on)}: ${now.plan.phase} ${JSON.stringify(now.odds)} ${seen}`
-          expect(now.hasLaid, what).toBeGreaterThan(0.97)
+          expect(now.hasLaid, what).toBeGreaterThan(0.95)
           if (proven.eggs) {
-            expect(now.laidLately, what).toBeGreaterThan(0.97)
+            expect(now.laidLately, what).toBeGreaterThan(0.95)
             const lays = now.plan.phase === 'laying' || now.plan.phase === 'queenright'
             if (lays) expect(now.odds.laying, what).toBeGreaterThan(0.9)
           }

@@ -11,7 +11,7 @@ const worst = (c: Calibration): number =>
 
 /** A few thousand simulated colonies take half of the time of all forecast tests. */
 const found = proven('calibration', import.meta.filename, () => ({
-  believed: calibrate(1600, 11, DEFAULT_RATES, DEFAULT_RATES),
+  believed: calibrate(4000, 11, DEFAULT_RATES, DEFAULT_RATES, listModelOf),
   elsewhere: Object.fromEntries(
     Object.entries(OTHER_YARDS).map(([name, truth]) => [
       name,
@@ -26,7 +26,7 @@ const found = proven('calibration', import.meta.filename, () => ({
 describe('odds on simulated yards', () => {
   it('of those given about 70 %, 68-72 % are so; every bin holds; far better than base rates', () => {
     const c = found.believed
-    expect(c.atSeventy.n).toBeGreaterThan(800)
+    expect(c.atSeventy.n).toBeGreaterThan(2000)
     expect(c.atSeventy.so).toBeGreaterThan(0.68)
     expect(c.atSeventy.so).toBeLessThan(0.72)
     // Bins hold 150 odds or more; most hold thousands. `npm run bench forecast` prints them all on more colonies.

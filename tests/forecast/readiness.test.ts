@@ -140,7 +140,7 @@ describe("a yard's own rates", () => {
 
   it('are the defaults with nothing closed, and move towards the truth with a few seasons', () => {
     expect(learnRates([]).rates).toEqual(DEFAULT_RATES)
-    const truth = ratesWith({ aliveUnseen: 0.75, virginLays: 0.5, boughtTakes: 0.9 })
+    const truth = ratesWith({ aliveUnseen: 0.75, virginLays: 0.6, boughtTakes: 0.5 })
     const { colonies, rates, table } = learnRates(yard(truth, 140, 4))
     expect(colonies).toBe(140)
     for (const name of ['aliveUnseen', 'virginLays', 'boughtTakes'] as const) {
@@ -154,7 +154,7 @@ describe("a yard's own rates", () => {
   })
 
   it('stay near the defaults where those are true', () => {
-    const { rates } = learnRates(yard(DEFAULT_RATES, 100, 5))
+    const { rates } = learnRates(yard(DEFAULT_RATES, 250, 5))
     for (const name of ['aliveUnseen', 'virginLays', 'boughtTakes', 'cellEmerges'] as const)
       expect(Math.abs(rates[name] - DEFAULT_RATES[name]), name).toBeLessThan(0.12)
   })

@@ -6,6 +6,7 @@ import { addDays, type Day } from '../../src/days.ts'
 import { logNormalDays } from '../../src/forecast/pmf.ts'
 import { DURATIONS, FIRST_EGG, type Rates } from '../../src/forecast/rates.ts'
 import { type Around, NOTHING_AROUND } from '../../src/forecast/story/around.ts'
+import { inHaste } from '../../src/forecast/story/haste.ts'
 import { KINDS, type Kind, kindOf } from '../../src/forecast/story/kinds.ts'
 import {
   broodSeen,
@@ -91,7 +92,8 @@ export class Colony {
       const dies = geometric(random, rates.settlingDies)
       this.next = lays <= dies ? { on: t + lays, stage: Q.laying } : { on: t + dies, stage: Q.none }
     } else if (stage === Q.laying) {
-      this.next = { on: t + LAYER_CAN_FAIL_FROM + geometric(random, rates.layerFails), stage: Q.none }
+      const on = t + LAYER_CAN_FAIL_FROM + geometric(random, rates.layerFails)
+      this.next = { on, stage: random() < rates.layerTurnsDrones ? Q.drones : Q.none }
     } else if (stage === Q.drones) {
       this.next = { on: t + geometric(random, rates.droneLayerGoes), stage: Q.none }
     } else if (stage === Q.virgin) this.drawVirgin()
@@ -103,8 +105,10 @@ export class Colony {
     const fate = draw(random, [virginLays, virginDroneLayer, virginStays])
     if (fate <= 1)
       this.next = { on: t + draw(random, FIRST_EGG_AGES), stage: fate === 0 ? Q.laying : Q.drones }
-    else if (fate === 2) this.next = { on: t + 28 + geometric(random, rates.dudGoes), stage: Q.none }
-    else {
+    else if (fate === 2) {
+      const [goes, drones] = [geometric(random, rates.dudGoes), geometric(random, rates.dudDrones)]
+      this.next = { on: t + 28 + Math.min(goes, drones), stage: goes <= drones ? Q.none : Q.drones }
+    } else {
       const sum = DURATIONS.virginLost.reduce((a, b) => a + b, 0)
       this.next = {
         on:
@@ -131,7 +135,11 @@ export class Colony {
     this.enter(Q.raising)
     this.mark = this.t + days
     const fails = geometric(this.random, this.tables.cellFails)
-    this.next = fails <= days ? { on: this.t + fails, stage: Q.none } : { on: this.t + days, stage: Q.virgin }
+    const dies = this.random() < this.tables.cellFailsAtLast
+    this.next =
+      fails < days
+        ? { on: this.t + fails, stage: Q.none }
+        : { on: this.t + days, stage: dies ? Q.none : Q.virgin }
   }
 
   around(): Around {
@@ -172,9 +180,17 @@ export class Colony {
 
   private residentNight(around: Around): void {
     if (this.stage === Q.none) this.orphanNight(around)
-    else if (this.t === this.next.on) {
-      if (this.stage === Q.laying) this.lastOldEgg = this.t
+    else if (this.stage === Q.workers) {
+      const turns = around.gift >= 1 && around.gift <= 9 && this.random() < this.rates.framesTurnWorkers
+      if (turns) this.enter(Q.none)
+    } else if (this.t === this.next.on) {
+      const { stage, mark } = this
+      if (stage === Q.laying) this.lastOldEgg = this.t
       this.enter(this.next.stage)
+      // Without open brood since it was capped; a virgin counts half.
+      const asVirgin = stage === Q.virgin ? Math.round(Math.min(LAST_AGE[Q.virgin], this.t - mark) / 2) : 0
+      if (this.state().stage === Q.none && (stage === Q.raising || stage === Q.virgin))
+        this.without = Math.max(0, Math.min(NO_OLD, this.t - this.lastOldEgg) - 9 - asVirgin)
     }
   }
 
@@ -211,9 +227,11 @@ export class Colony {
           ? rates.boughtTakes
           : stage === Q.raising
             ? rates.boughtTakesWithCells
-            : stage === Q.workers || stage === Q.drones
-              ? rates.boughtTakesLayingWorkers
-              : rates.boughtTakesOverQueen
+            : stage === Q.virgin
+              ? rates.boughtTakesOverVirgin
+              : stage === Q.workers || stage === Q.drones
+                ? rates.boughtTakesLayingWorkers
+                : rates.boughtTakesOverQueen
     if (this.random() >= p) return false
     this.enter(Q.settling)
     return true
@@ -233,7 +251,9 @@ export class Colony {
 
   /** Opens the box and writes down what is seen; each thing is looked at with that chance. */
   look(care = 0.9): Inspection {
-    const { random, rates } = this
+    const { random } = this
+    // Haste misses everything of a look alike; it is not said.
+    const rates = random() < this.rates.careless ? inHaste(this.rates) : this.rates
     const s = this.state()
     const b = broodSeen(s, this.around(), rates)
     const does = (): boolean => random() < care

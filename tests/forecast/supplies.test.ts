@@ -59,7 +59,10 @@ describe('what a colony may need', () => {
     expect(first.eggFrames[0]).toBeGreaterThan(0.6)
     expect(first.queens[0]).toBe(0)
     const then = need([intake(), NEITHER, EGGS, NO_CELLS], 14)
-    expect(then.queens[0]).toBeGreaterThan(0.5)
+    // One look in ten is made in haste, unless it is said that they were thorough.
+    expect(then.queens[0]).toBeGreaterThan(0.2)
+    const surely = [NEITHER, NO_CELLS].map((e) => ({ ...e, searched: 'thoroughly' }) as Entry)
+    expect(need([intake(), EGGS, ...surely], 14).queens[0]).toBeGreaterThan(0.4)
     expect(then.eggFrames[0]).toBe(0)
     expect(need([intake(), NEITHER], 6, true).queens[0]).toBe(first.eggFrames[0])
   })

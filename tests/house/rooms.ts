@@ -23,6 +23,7 @@ const KERNEL = [
   'journal',
   'recovery',
   'forecast',
+  'decision',
   'statistics',
   'records',
   'photos',
@@ -58,6 +59,11 @@ export const ROOMS: Readonly<Record<string, Room>> = {
     holds: 'queen odds, the day a look tells most, strength, supplies',
     runs: 'pure',
     may: [...DAYS, 'biology', 'journal', 'recovery'],
+  },
+  decision: {
+    holds: 'what to do: options weighed over the belief, behind the guard rails; the whole plan',
+    runs: 'pure',
+    may: [...DAYS, 'biology', 'journal', 'recovery', 'forecast'],
   },
   statistics: { holds: 'survival, competing risks, regression, limits', runs: 'pure', may: DAYS },
   records: {

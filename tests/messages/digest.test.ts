@@ -1,10 +1,10 @@
 /** What the morning digest says, and what it never says. */
 import { describe, expect, test } from 'vitest'
+import { planOf } from '../../src/decision/index.ts'
 import { digestOf } from '../../src/features/messages/digest.ts'
 import { digestText } from '../../src/features/messages/digest-text.ts'
 import { type Entry, entry as schema } from '../../src/journal/entry.ts'
 import { historyOf } from '../../src/journal/history.ts'
-import { planOf } from '../../src/recovery/plan.ts'
 import type { Plan } from '../../src/recovery/plan-types.ts'
 
 const SECRET = 'Zebulon'

@@ -1,12 +1,12 @@
 /** What to load, and when the next round is. */
 import { describe, expect, it } from 'vitest'
 import { addDays, type Day } from '../../src/days.ts'
+import { planOf } from '../../src/decision/index.ts'
 import type { Box } from '../../src/features/round/box.ts'
 import { loadFor } from '../../src/features/round/bring.ts'
 import { nextRound } from '../../src/features/round/next-round.ts'
 import { paceOf } from '../../src/features/round/pace.ts'
 import { roundOf } from '../../src/features/round/round.ts'
-import { planOf } from '../../src/recovery/plan.ts'
 import { DEFAULT_PROTOCOL } from '../../src/recovery/protocol.ts'
 import { box, TODAY, type Told } from './yard.ts'
 
@@ -84,13 +84,14 @@ describe('the next round', () => {
     expect(next).toMatchObject({ day: addDays(TODAY, 1), load: [{ item: 'egg-frame', tags: ['A-1'] }] })
   })
 
-  it('is the first day on which a box asks something: the telling visit of day 4', () => {
+  it('is the first day on which a box asks something: the telling visit, due on day 5', () => {
     const resting = box({
       tag: 'Q-1',
       age: 2,
       entries: [{ kind: 'inspection', day: 0, opened: false, signs: [] }],
     })
-    expect(nextRound([resting], TODAY, DEFAULT_PROTOCOL)).toMatchObject({ day: addDays(TODAY, 2) })
+    // Its window opens on day 4; a look on the day it is due tells more, and nothing presses.
+    expect(nextRound([resting], TODAY, DEFAULT_PROTOCOL)).toMatchObject({ day: addDays(TODAY, 3) })
   })
 
   it('waits for a box put off, until the day that was said', () => {

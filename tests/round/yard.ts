@@ -1,9 +1,9 @@
 /** Boxes for the round's tests, told by days since their intake. */
 import { addDays, type Day } from '../../src/days.ts'
+import { planOf } from '../../src/decision/index.ts'
 import type { Box } from '../../src/features/round/box.ts'
 import { type Entry, entry } from '../../src/journal/entry.ts'
 import { historyOf } from '../../src/journal/history.ts'
-import { planOf } from '../../src/recovery/plan.ts'
 import { DEFAULT_PROTOCOL } from '../../src/recovery/protocol.ts'
 
 export const TODAY: Day = '2026-06-10'

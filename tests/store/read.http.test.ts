@@ -1,7 +1,7 @@
 /** What pages read: lists in walking order, Today, changes, settings. */
 import { expect, test } from 'vitest'
 import { addDays } from '../../src/days.ts'
-import { planOf } from '../../src/recovery/plan.ts'
+import { planOf } from '../../src/decision/index.ts'
 import { openConnection, storeOn } from '../../src/store/node.ts'
 import {
   add,

@@ -1,7 +1,8 @@
 /** Small invented colonies for the tests of pages. */
+
+import { planOf } from '../../src/decision/index.ts'
 import type { Entry } from '../../src/journal/entry.ts'
 import { type History, historyOf } from '../../src/journal/history.ts'
-import { planOf } from '../../src/recovery/plan.ts'
 import type { Plan } from '../../src/recovery/plan-types.ts'
 
 type Loose = Record<string, unknown> & { kind: Entry['kind']; on: string }

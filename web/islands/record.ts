@@ -3,10 +3,11 @@
  * signal once the page is there. Without JavaScript the form works the same, without the panel.
  */
 
+import { planOf } from '../../src/decision/index.ts'
 import { visitDrafts } from '../../src/features/entries/index.ts'
 import { typedFrom } from '../../src/forms/index.ts'
 import { type Entry, historyOf, type Inspection, saysNothing } from '../../src/journal/index.ts'
-import { type Exposure, missingWords, type Plan, type Protocol, planOf } from '../../src/recovery/index.ts'
+import { type Exposure, missingWords, type Plan, type Protocol } from '../../src/recovery/index.ts'
 import { ACTION_WORDS, proves, type Units } from '../../src/words/index.ts'
 
 interface LiveData {

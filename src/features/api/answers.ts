@@ -1,7 +1,8 @@
 /** What the reading operations of the HTTP API answer, out of the store as the token's owner sees it. */
 
 import { addDays, type Day } from '../../days.ts'
-import { type Plan, planOf } from '../../recovery/index.ts'
+import { planOf } from '../../decision/index.ts'
+import type { Plan } from '../../recovery/index.ts'
 import { type Result, refused } from '../../result.ts'
 import type { ColonySummary, JournalRow, Store } from '../../store/index.ts'
 import { historyUntil } from '../letters/index.ts'

@@ -68,6 +68,12 @@ export const plan = z.object({
     .nullable(),
   lost: z.object({ on: day, how: z.enum(['no-bees', 'dead', 'gone']), by: text }).nullable(),
   until: day.nullable(),
+  /** The stories of the queen that fit all that was seen, likeliest first. */
+  belief: z.array(z.object({ story: z.string(), odds: z.number() })).optional(),
+  /** What can be done where the guard rails leave it open, best first. */
+  options: z
+    .array(z.object({ action: z.string(), inDays: z.int(), keepsQueen: z.number(), value: z.number() }))
+    .optional(),
   readiness: z.object({
     ready: z.boolean(),
     unmet: z.array(z.object({ what: text, earliest: day.nullable() })),

@@ -1,8 +1,8 @@
 /** The boxes of a round sheet: those that ask something on its day, as they were known in the morning of it. */
 
 import { addDays, type Day } from '../../days.ts'
+import { planOf } from '../../decision/index.ts'
 import { standOrder } from '../../journal/index.ts'
-import { planOf } from '../../recovery/index.ts'
 import type { Repository } from '../../store/index.ts'
 import { asks, type Box, beforeThe, boxOf, doneOn } from '../round/index.ts'
 import type { PrintedBox } from './page.tsx'

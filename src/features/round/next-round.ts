@@ -1,7 +1,8 @@
 /** The next day on which a round is needed, and what to load for it. */
 
 import { addDays, type Day } from '../../days.ts'
-import { type Protocol, planOf } from '../../recovery/index.ts'
+import { planOf } from '../../decision/index.ts'
+import type { Protocol } from '../../recovery/index.ts'
 import { asks, type Box } from './box.ts'
 import { type Load, loadFor } from './bring.ts'
 import { isPutOff, missedSince } from './missed.ts'

@@ -7,8 +7,9 @@
  */
 
 import type { Day } from '../../days.ts'
+import { planOf } from '../../decision/index.ts'
 import { type StandingEntry, standOrder } from '../../journal/index.ts'
-import { type Plan, type Protocol, planOf } from '../../recovery/index.ts'
+import type { Plan, Protocol } from '../../recovery/index.ts'
 import { asks, type Box, beforeThe, doneOn } from './box.ts'
 import { isPutOff, type Missed, missedSince } from './missed.ts'
 import { type Pace, type StopKind, stopKindOf } from './pace.ts'

@@ -17,6 +17,8 @@ export interface Around {
   oldOpen: boolean
   /** The same of her capped brood. */
   oldCapped: boolean
+  /** How readily queens mate at this time of the year, in quarters: 1 in season, less towards its ends, 0 out of it. */
+  mates: number
 }
 
 export const NOTHING_AROUND: Around = {
@@ -27,6 +29,7 @@ export const NOTHING_AROUND: Around = {
   cagedFor: 0,
   oldOpen: true,
   oldCapped: true,
+  mates: 1,
 }
 
 /** Brood from a frame given so many days ago is gone after this. */

@@ -1,7 +1,9 @@
 /** The way back: what is seen later tells of earlier days too. */
+import type { Inspection } from '../../journal/index.ts'
+import type { Around } from './around.ts'
 import { type Row, TALLY } from './night.ts'
 import { STATES } from './state.ts'
-import type { Link, Shares, Walk } from './walk.ts'
+import type { HeldSighting, Link, Shares, Walk } from './walk.ts'
 
 export interface Hindsight {
   /** Shares at nightfall of each day, given everything known today. */
@@ -10,6 +12,19 @@ export interface Hindsight {
   start: Shares
   /** Expected number of steps that decided each thing in {@link TALLY}. */
   tallies: number[]
+  /** Every look with the shares of states then, given everything known today; only when counting. */
+  looks: LookInHindsight[]
+}
+
+export interface LookInHindsight {
+  states: Int16Array
+  w: Float64Array
+  sightings: readonly HeldSighting[]
+  around: Around
+  /** Chance that it was made in haste. */
+  hasty: number
+  /** What was said of its thoroughness. */
+  said: Inspection['searched']
 }
 
 function ahead(row: Row, later: Float64Array): number {
@@ -62,11 +77,35 @@ function count(link: Link, later: Float64Array, tallies: number[]): void {
     })
 }
 
+/** A look, in the light of what came later. */
+function lookBack(link: Link, later: Float64Array): LookInHindsight | null {
+  const { entry, chance, hasty, around } = link
+  if (entry?.kind !== 'inspection' || chance === null || hasty === null || around === null) return null
+  const { states } = link.before
+  const w = link.before.w.map((x, i) => x * (chance[i] ?? 0) * (later[states[i] ?? 0] ?? 0))
+  const total = w.reduce((a, b) => a + b, 0)
+  if (!(total > 0)) return null
+  let inHaste = 0
+  link.before.w.forEach((x, i) => {
+    inHaste += x * (hasty[i] ?? 0) * (later[states[i] ?? 0] ?? 0)
+  })
+  const said = entry.searched
+  return {
+    states,
+    w: w.map((x) => x / total),
+    sightings: link.sightings,
+    around,
+    hasty: inHaste / total,
+    said,
+  }
+}
+
 /** Everything known today, brought to bear on every day of the walk. `counting`: also the tallies, for learning. */
 export function hindsight(walked: Walk, counting = false): Hindsight {
   const lastLook = walked.links.findLastIndex((l) => l.chance !== null)
   const byDay = [...walked.byDay]
   const tallies = new Array<number>(Object.keys(TALLY).length).fill(0)
+  const looks: LookInHindsight[] = []
   const buffers = [new Float64Array(STATES), new Float64Array(STATES)]
   let later: Float64Array = new Float64Array(STATES).fill(1)
   for (let i = walked.links.length - 1; i >= 0; i--) {
@@ -76,7 +115,11 @@ export function hindsight(walked: Walk, counting = false): Hindsight {
     if (i > lastLook) continue
     // Nightfall of a day is after its last step.
     if (walked.links[i + 1]?.t !== link.t) byDay[link.t] = weighed(link.after, later)
-    if (counting) count(link, later, tallies)
+    if (counting) {
+      count(link, later, tallies)
+      const look = link.kind === 'look' ? lookBack(link, later) : null
+      if (look !== null) looks.push(look)
+    }
     const out = buffers[i % 2] ?? new Float64Array(STATES)
     oneBack(link, later, out)
     later = out
@@ -84,5 +127,5 @@ export function hindsight(walked: Walk, counting = false): Hindsight {
   const first = walked.links.findIndex((l) => l.t > 0)
   // Day 0 without any step of its own has no link: its nightfall is the start.
   if (lastLook >= 0 && first === 0) byDay[0] = weighed(walked.start, later)
-  return { byDay, start: lastLook < 0 ? walked.start : weighed(walked.start, later), tallies }
+  return { byDay, start: lastLook < 0 ? walked.start : weighed(walked.start, later), tallies, looks }
 }

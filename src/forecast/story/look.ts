@@ -123,7 +123,7 @@ export function queenSeen(s: State, rates: Rates): number {
 export const CELL_ANSWERS = ['none', 'cups', 'open', 'capped', 'emerged', 'torn-down'] as const
 
 /** Where no queen is being raised: cups are common, the rest is rare (judgement). */
-const NO_CELLS = [0.86, 0.1, 0.012, 0.008, 0.01, 0.01] as const
+const NO_CELLS = [0.869, 0.1, 0.008, 0.003, 0.01, 0.01] as const
 const CELLS_OF_A_VIRGIN = [0.4, 0.05, 0.01, 0.06, 0.33, 0.15] as const
 const CELLS_OF_THE_ORPHANED = [0.79, 0.1, 0.012, 0.008, 0.02, 0.07] as const
 const CELLS_LONG_GONE = [0.7, 0.09, 0.01, 0.01, 0.11, 0.08] as const

@@ -31,9 +31,12 @@ const add = (row: Row, p: number, to: number, tally: number = TALLY.none): void 
   row.tally.push(tally)
 }
 
+/** Open brood is capped nine days after the last egg. */
+const LAST_OPEN = 9
+
 /** Open brood of a former layer or a donor frame is in the box: its scent holds laying workers back. */
 const openBroodHere = (old: number, around: Around): boolean =>
-  old <= 9 || (around.gift >= 0 && around.gift <= 9)
+  old <= LAST_OPEN || (around.gift >= 0 && around.gift <= 9)
 
 /** A layer can fail once her own capped brood is there; before that, failing belongs to acceptance or mating. */
 export const LAYER_CAN_FAIL_FROM = 10
@@ -62,19 +65,28 @@ function nobody(row: Row, s: State, old: number, around: Around, rates: Rates, t
   add(row, still * (1 - workers), pack(Q.none, without, old, s.caged))
 }
 
-function virgin(row: Row, s: State, old: number, rates: Rates, t: Tables, w: number): void {
+/**
+ * Days towards laying workers when a cell or a virgin comes to nothing: the clock runs from the last open brood, since the loss of the
+ * queen who laid it (Collison; Oliver 2021), and half as fast while a virgin is there (judgement).
+ */
+const broodlessFor = (old: number, asVirgin: number): number =>
+  Math.max(0, old - LAST_OPEN - Math.round(asVirgin / 2))
+
+function virgin(row: Row, s: State, old: number, mates: number, rates: Rates, t: Tables, w: number): void {
   const age = s.age + 1
   if (age > 28) {
-    add(row, w * rates.dudGoes, pack(Q.none, 0, old, s.caged))
-    add(row, w * (1 - rates.dudGoes), pack(Q.virgin, age, old, s.caged))
+    add(row, w * rates.dudGoes, pack(Q.none, broodlessFor(old, age), old, s.caged))
+    add(row, w * (1 - rates.dudGoes) * rates.dudDrones, pack(Q.drones, 0, old, s.caged))
+    add(row, w * (1 - rates.dudGoes) * (1 - rates.dudDrones), pack(Q.virgin, age, old, s.caged))
     return
   }
-  const lays = t.virginLays[age] ?? 0
+  // Out of the mating months she does not fly: she grows too old, or lays drones.
+  const lays = mates * (t.virginLays[age] ?? 0)
   const drones = t.virginDrones[age] ?? 0
   const lost = t.virginLost[age] ?? 0
   add(row, w * lays, pack(Q.laying, 0, old, s.caged), TALLY.virginLaid)
   add(row, w * drones, pack(Q.drones, 0, old, s.caged), TALLY.virginFailed)
-  add(row, w * lost, pack(Q.none, 0, old, s.caged), TALLY.virginFailed)
+  add(row, w * lost, pack(Q.none, broodlessFor(old, age), old, s.caged), TALLY.virginFailed)
   const stays = w * (1 - lays - drones - lost)
   add(row, stays, pack(Q.virgin, age, old, s.caged), age > 28 ? TALLY.virginFailed : TALLY.none)
 }
@@ -96,21 +108,27 @@ function resident(row: Row, s: State, around: Around, rates: Rates, t: Tables, w
     }
     case Q.laying: {
       const fails = s.age >= LAYER_CAN_FAIL_FROM ? rates.layerFails : 0
-      add(row, w * fails, pack(Q.none, 0, 0, s.caged))
+      add(row, w * fails * (1 - rates.layerTurnsDrones), pack(Q.none, 0, 0, s.caged))
+      add(row, w * fails * rates.layerTurnsDrones, pack(Q.drones, 0, 0, s.caged))
       add(row, w * (1 - fails), pack(Q.laying, s.age + 1, old, s.caged))
       return
     }
-    case Q.raising:
-      add(row, w * t.cellFails, pack(Q.none, 0, old, s.caged), TALLY.cellFailed)
-      if (s.age <= 1) add(row, w * (1 - t.cellFails), pack(Q.virgin, 0, old, s.caged), TALLY.cellEmerged)
-      else add(row, w * (1 - t.cellFails), pack(Q.raising, s.age - 1, old, s.caged))
+    case Q.raising: {
+      const fails = s.age <= 1 ? t.cellFailsAtLast : t.cellFails
+      add(row, w * fails, pack(Q.none, broodlessFor(old, 0), old, s.caged), TALLY.cellFailed)
+      if (s.age <= 1) add(row, w * (1 - fails), pack(Q.virgin, 0, old, s.caged), TALLY.cellEmerged)
+      else add(row, w * (1 - fails), pack(Q.raising, s.age - 1, old, s.caged))
       return
+    }
     case Q.virgin:
-      virgin(row, s, old, rates, t, w)
+      virgin(row, s, old, around.mates, rates, t, w)
       return
-    case Q.workers:
-      add(row, w, pack(Q.workers, s.age + 1, old, s.caged))
+    case Q.workers: {
+      const turned = around.gift >= 1 && around.gift <= LAST_OPEN ? rates.framesTurnWorkers : 0
+      add(row, w * turned, pack(Q.none, 0, old, s.caged))
+      add(row, w * (1 - turned), pack(Q.workers, s.age + 1, old, s.caged))
       return
+    }
     default:
       add(row, w * rates.droneLayerGoes, pack(Q.none, 0, old, s.caged))
       add(row, w * (1 - rates.droneLayerGoes), pack(Q.drones, s.age + 1, old, s.caged))
@@ -123,6 +141,7 @@ export function takes(stage: number, cage: CageKind | null, rates: Rates): numbe
     return stage === Q.none ? rates.ownTakesBack : stage === Q.raising ? 0.6 : rates.boughtTakesOverQueen
   if (stage === Q.none) return cage === 'virgin' ? rates.givenVirginTakes : rates.boughtTakes
   if (stage === Q.raising) return rates.boughtTakesWithCells
+  if (stage === Q.virgin) return cage === 'virgin' ? rates.boughtTakesOverQueen : rates.boughtTakesOverVirgin
   if (stage === Q.workers || stage === Q.drones) return rates.boughtTakesLayingWorkers
   return rates.boughtTakesOverQueen
 }

@@ -1,8 +1,8 @@
 /** A history as a line of steps: nights, what was seen, what was done. */
 import { RIPE_CELL_EMERGES } from '../../biology/index.ts'
-import { type Day, dayNumber } from '../../days.ts'
+import { addDays, type Day, dayNumber } from '../../days.ts'
 import type { Given, History, Inspection, QueenCage, StandingEntry } from '../../journal/index.ts'
-import { BROOD_GIFTS, wasThereAt } from '../../recovery/index.ts'
+import { BROOD_GIFTS, type Month, matesIn, wasThereAt } from '../../recovery/index.ts'
 import { type Around, type CageKind, GIFT_REACH, NOTHING_AROUND } from './around.ts'
 
 export type Act =
@@ -42,6 +42,9 @@ export const GIVEN_CELL_DAYS: readonly (readonly [number, number])[] = [
   [8, 0.05],
 ]
 
+/** A queen lays two or three days after mating (Trunch BKA). */
+const MATED_BEFORE_FIRST_EGG = 3
+
 const YOUNG_GIFTS: Partial<Record<Given['what'], number>> = { 'egg-frame': 1, 'open-brood': 0.5 }
 
 function actOf(e: Given | QueenCage): Act | null {
@@ -59,8 +62,24 @@ function actOf(e: Given | QueenCage): Act | null {
 const cageKindOf = (e: Given): CageKind | null =>
   e.what === 'mated-queen' ? 'bought' : e.what === 'virgin' ? 'virgin' : null
 
+/** At both ends of the season fewer drones fly and fewer days are fit for it: from nothing to the full in four weeks (judgement). */
+const WEEKS_AROUND = [-4, -3, -2, -1, 0, 1, 2, 3, 4]
+
+/** How readily a queen mates on that day, in quarters, 0-1; 1 where nobody said in which months. */
+export function matesOnDay(months: readonly Month[], day: Day): Around['mates'] {
+  if (months.length === 0) return 1
+  if (!matesIn(months, day)) return 0
+  const within = WEEKS_AROUND.filter((w) => matesIn(months, addDays(day, 7 * w))).length
+  return Math.round(4 * Math.max(0, (2 * within) / WEEKS_AROUND.length - 1)) / 4
+}
+
 /** The days of a colony's story from the removal through `last`, with what is known up to `today`. */
-export function daysOf(history: History, today: Day, last: Day): DayOfStory[] {
+export function daysOf(
+  history: History,
+  today: Day,
+  last: Day,
+  matingMonths: readonly Month[] = [],
+): DayOfStory[] {
   const start = dayNumber(history.removedOn)
   const length = Math.max(0, dayNumber(last) - start)
   const known = history.entries.filter((e) => e.on <= today)
@@ -75,9 +94,14 @@ export function daysOf(history: History, today: Day, last: Day): DayOfStory[] {
   const days: DayOfStory[] = []
   for (let t = 0; t <= length; t++) {
     const steps: Step[] = []
-    const entries = byDay.get(t) ?? []
-    const overnight = aroundOn(t, seen, open, capped)
-    const atTheLook = aroundOn(t, noted(seen, thereAtALook(entries), t), open, capped)
+    const entries = byDay.get(t) ?? NO_ENTRIES
+    const mates = matesOnDay(matingMonths, addDays(history.removedOn, t - MATED_BEFORE_FIRST_EGG))
+    const overnight = aroundOn(t, seen, mates, open, capped)
+    if (entries.length === 0) {
+      days.push({ t, around: overnight, overnight, atTheLook: overnight, steps: NO_STEPS })
+      continue
+    }
+    const atTheLook = aroundOn(t, noted(seen, thereAtALook(entries), t), mates, open, capped)
     seen = noted(seen, entries, t)
     for (const e of entries) {
       if (e.kind === 'inspection') steps.push({ kind: 'look', entry: e })
@@ -85,10 +109,13 @@ export function daysOf(history: History, today: Day, last: Day): DayOfStory[] {
       const act = actOf(e)
       if (act !== null) steps.push({ kind: 'act', entry: e, ...act })
     }
-    days.push({ t, around: aroundOn(t, seen, open, capped), overnight, atTheLook, steps })
+    days.push({ t, around: aroundOn(t, seen, mates, open, capped), overnight, atTheLook, steps })
   }
   return days
 }
+
+const NO_STEPS: Step[] = []
+const NO_ENTRIES: StandingEntry[] = []
 
 interface Seen {
   gift: number
@@ -120,7 +147,7 @@ function noted(before: Seen, entries: readonly StandingEntry[], t: number): Seen
   return seen
 }
 
-function aroundOn(t: number, seen: Seen, open?: number, capped?: number): Around {
+function aroundOn(t: number, seen: Seen, mates: Around['mates'], open?: number, capped?: number): Around {
   const since = (day: number): number => (day < 0 || t - day > GIFT_REACH ? -1 : t - day)
   return {
     ...NOTHING_AROUND,
@@ -132,5 +159,6 @@ function aroundOn(t: number, seen: Seen, open?: number, capped?: number): Around
     // Brood that was not there at intake can come only from what was younger then.
     oldOpen: open !== 0 || t >= 1,
     oldCapped: capped !== 0 || t >= 3,
+    mates,
   }
 }

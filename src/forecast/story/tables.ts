@@ -14,8 +14,9 @@ export interface Tables {
   virginLost: readonly number[]
   /** [youngest brood's age][days until she leaves her cell]: chance, when a cell is begun on brood no younger. */
   cellDays: readonly (readonly number[])[]
-  /** Chance per night that a cell being raised comes to nothing. */
+  /** Chance per night that a cell being raised comes to nothing, and on the night in which its queen should leave it. */
   cellFails: number
+  cellFailsAtLast: number
   /** Chance that laying workers begin, by days without queen and open brood. */
   workersBegin: readonly number[]
   /** Chance that a queen cell is sealed, by days until she leaves it. */
@@ -82,7 +83,8 @@ export function tablesOf(rates: Rates): Tables {
     candy: DURATIONS.candy,
     ...virginEnds(rates),
     cellDays: Array.from({ length: OLDEST_FOR_QUEEN + 1 }, (_, youngest) => cellDays(youngest)),
-    cellFails: 1 - rates.cellEmerges ** (1 / NIGHTS_IN_CELL),
+    cellFails: 1 - rates.cellEmerges ** ((1 - rates.cellFailsLate) / NIGHTS_IN_CELL),
+    cellFailsAtLast: 1 - rates.cellEmerges ** rates.cellFailsLate,
     workersBegin: DURATIONS.layingWorkers,
     sealed: sealedBy(),
   }

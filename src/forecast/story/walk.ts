@@ -5,9 +5,11 @@
  * in it and none is cut off, however small its share.
  */
 import type { Inspection, Intake, StandingEntry } from '../../journal/index.ts'
+import type { Month } from '../../recovery/index.ts'
 import type { Rates } from '../rates.ts'
 import { type Around, nightKey } from './around.ts'
-import { broodOf, type LookedAt, sightingsOf } from './look.ts'
+import { hasteOf, inHaste, onAverage } from './haste.ts'
+import { broodOf, type LookedAt, type Sighting, sightingsOf } from './look.ts'
 import { freed, nightFrom, type Row, TALLY } from './night.ts'
 import { startingStories, type Weights } from './start.ts'
 import { pack, Q, STATE, STATES } from './state.ts'
@@ -23,11 +25,16 @@ export interface Shares {
 /** Rates with everything worked out from them that colonies have in common. Make one and use it for the whole yard. */
 export interface Model {
   rates: Rates
+  /** The same for a look in haste, and for an ordinary look, care and haste taken together. */
+  hasty: Rates
+  seen: Rates
+  /** Months in which queens mate here; empty: not said, so in all. */
+  matingMonths: readonly Month[]
   /** Shares below this are dropped every night; 0: none. */
   leaveOut: number
   tables: Tables
-  /** Nights already worked out of states that nothing in the box can touch, by state. */
-  plain: (Row | undefined)[]
+  /** Nights already worked out of states that nothing in the box can touch, by how readily queens mate in quarters, then by state. */
+  plain: readonly (Row | undefined)[][]
   /** Nights of the others (nobody there, or a cage), by what is in the box, then by state. */
   inBox: Map<string, (Row | undefined)[]>
 }
@@ -36,28 +43,32 @@ export interface Model {
  * A model of those rates. `leaveOut`: shares below it are dropped every night (0: none, exact). With 3e-6 odds move by less
  * than 0.001 and a list of many colonies takes half the time.
  */
-export const modelOf = (rates: Rates, leaveOut = 0): Model => ({
+export const modelOf = (rates: Rates, leaveOut = 0, matingMonths: readonly Month[] = []): Model => ({
   rates,
+  hasty: inHaste(rates),
+  seen: onAverage(rates),
+  matingMonths,
   leaveOut,
   tables: tablesOf(rates),
-  plain: new Array<Row | undefined>(STATES),
+  plain: [[], [], [], [], []],
   inBox: new Map(),
 })
 
-/** For lists of many colonies: half the time, odds within a thousandth. */
-export const listModelOf = (rates: Rates): Model => modelOf(rates, 3e-6)
+/** For lists of many colonies: a third of the time, odds within a thousandth. */
+export const listModelOf = (rates: Rates, matingMonths: readonly Month[] = []): Model =>
+  modelOf(rates, 1e-5, matingMonths)
 
 /** Where each state leads in a night with that in the box, each worked out once. */
 function nightRows(model: Model, around: Around): (s: number) => Row {
   const key = nightKey(around)
   const own: (Row | undefined)[] = model.inBox.get(key) ?? []
   model.inBox.set(key, own)
-  const { plain } = model
+  const plain = model.plain[around.mates * 4] ?? []
   const worked = (s: number): Row => {
     const state = STATE[s]
     if (state === undefined) throw new RangeError(`nightRows: no state ${s}`)
     const row = nightFrom(state, around, model.rates, model.tables)
-    if (state.caged || state.stage === Q.none) own[s] = row
+    if (state.caged || state.stage === Q.none || state.stage === Q.workers) own[s] = row
     else plain[s] = row
     return row
   }
@@ -157,28 +168,42 @@ export interface HeldSighting {
   chance: Float64Array
 }
 
-/** Every sighting of a look, held against every state possible before it. */
-function heldAgainst(states: Int16Array, look: Inspection, around: Around, model: Model): HeldSighting[] {
-  const { rates, tables } = model
-  const sightings = sightingsOf(look, rates, tables)
-  const out = sightings.map(({ what, value }) => ({ what, value, chance: new Float64Array(states.length) }))
-  states.forEach((s, i) => {
-    const state = STATE[s]
-    if (state === undefined) return
-    const brood = broodOf(state, around, rates, look.onFreshComb === true)
-    sightings.forEach((x, k) => {
-      const chance = out[k]?.chance
-      if (chance !== undefined) chance[i] = x.chance(state, brood)
-    })
-  })
-  return out
+/** A look held against every state possible before it. */
+export interface HeldLook {
+  sightings: HeldSighting[]
+  /** How likely all of it together is, by state; and the part of that in which it was made in haste. */
+  chance: Float64Array
+  hasty: Float64Array
 }
 
-/** All sightings of a look together: given the state they multiply. */
-function together(n: number, sightings: readonly HeldSighting[]): Float64Array {
-  const all = new Float64Array(n).fill(1)
-  for (const { chance } of sightings) for (let i = 0; i < n; i++) all[i] = (all[i] ?? 0) * (chance[i] ?? 0)
-  return all
+/** Given the state, and whether there was haste, sightings do not depend on each other: they multiply. */
+export function heldAgainst(states: Int16Array, look: Inspection, around: Around, model: Model): HeldLook {
+  const haste = hasteOf(look, model.rates)
+  const careful = sightingsOf(look, model.rates, model.tables)
+  const hurried = sightingsOf(look, model.hasty, model.tables)
+  const fresh = look.onFreshComb === true
+  const n = states.length
+  const sightings = careful.map(({ what, value }) => ({ what, value, chance: new Float64Array(n) }))
+  const chance = new Float64Array(n)
+  const hasty = new Float64Array(n)
+  for (let i = 0; i < n; i++) {
+    const state = STATE[states[i] ?? 0]
+    if (state === undefined) continue
+    const brood = broodOf(state, around, model.rates, fresh)
+    const hurriedBrood = broodOf(state, around, model.hasty, fresh)
+    let [withCare, inHurry] = [1 - haste, haste]
+    for (let k = 0; k < careful.length; k++) {
+      const c = (careful[k] as Sighting).chance(state, brood)
+      const h = (hurried[k] as Sighting).chance(state, hurriedBrood)
+      withCare *= c
+      inHurry *= h
+      const held = sightings[k]
+      if (held !== undefined) held.chance[i] = (1 - haste) * c + haste * h
+    }
+    chance[i] = withCare + inHurry
+    hasty[i] = inHurry
+  }
+  return { sightings, chance, hasty }
 }
 
 /** One step of the walk, kept for the way back. */
@@ -192,6 +217,10 @@ export interface Link {
   row: ((s: number) => Row) | null
   /** How likely what was seen is in each of the states before it, for looks and acts. */
   chance: Float64Array | null
+  /** Of a look: the part of that chance in which it was made in haste. */
+  hasty: Float64Array | null
+  /** Of a look: what was in the box. */
+  around: Around | null
   before: Shares
   after: Shares
 }
@@ -205,36 +234,74 @@ export interface Walk {
   logChance: number
 }
 
-/** Forward through the days. */
-export function walk(model: Model, intake: Intake, days: readonly DayOfStory[]): Walk {
-  const { rates } = model
-  let now = sharesOf(startingStories(intake, rates))
-  const start = now
+/** Days followed between two pauses. */
+const PAUSE_EVERY = 8
+
+/**
+ * Forward through the days from `first` on, whose nightfall is `start`. Pauses now and then, so that others get a turn.
+ * `wayBack`: the links are kept; who asks only what is known by each day needs none.
+ */
+export function* walking(
+  model: Model,
+  start: Shares,
+  days: readonly DayOfStory[],
+  first = 0,
+  wayBack = true,
+): Generator<undefined, Walk> {
+  let now = start
   const links: Link[] = []
   const byDay: Shares[] = []
   let logChance = 0
-  for (const { t, around, overnight, atTheLook, steps } of days) {
-    if (t > 0) {
+  for (let d = first; d < days.length; d++) {
+    const day = days[d]
+    if (day === undefined) continue
+    const { t, around, overnight, atTheLook, steps } = day
+    if (t > 0 && d > first) {
       const row = nightRows(model, overnight)
       const after = spread(now, row, model.leaveOut)
-      links.push({ t, kind: 'night', sightings: [], entry: null, row, chance: null, before: now, after })
+      if (wayBack) links.push({ ...NO_SIGHT, t, kind: 'night', row, before: now, after })
       now = after
     }
     for (const step of steps) {
       const before = now
-      const sightings = step.kind === 'look' ? heldAgainst(before.states, step.entry, atTheLook, model) : []
+      const look = step.kind === 'look' ? heldAgainst(before.states, step.entry, atTheLook, model) : null
       const chance =
-        step.kind === 'look'
-          ? together(before.states.length, sightings)
-          : chances(before.states, (s) => actChance(s, step))
-      const row = step.kind === 'act' ? (s: number): Row => actRow(s, step, around, rates) : null
+        look?.chance ??
+        (step.kind === 'act' ? chances(before.states, (s) => actChance(s, step)) : new Float64Array(0))
+      const row = step.kind === 'act' ? (s: number): Row => actRow(s, step, around, model.rates) : null
       const seen = scaled(now, chance)
       logChance += Math.log(seen.total)
       const after = row === null ? seen.shares : spread(seen.shares, row)
-      links.push({ t, kind: step.kind, sightings, entry: step.entry, row, chance, before: now, after })
+      const { sightings, hasty } = look ?? NO_SIGHT
+      const { kind, entry } = step
+      if (wayBack)
+        links.push({ t, kind, sightings, entry, row, chance, hasty, around: atTheLook, before, after })
       now = after
     }
-    byDay.push(now)
+    byDay[t] = now
+    if (d % PAUSE_EVERY === PAUSE_EVERY - 1) yield
   }
   return { start, links, byDay, logChance }
 }
+
+const NO_SIGHT = { sightings: [], entry: null, row: null, chance: null, hasty: null, around: null }
+
+/** Runs a reckoning that pauses to its end. */
+export function toTheEnd<T>(steps: Generator<undefined, T>): T {
+  for (;;) {
+    const { done, value } = steps.next()
+    if (done === true) return value
+  }
+}
+
+/** Forward through the days from the removal on. */
+export const walk = (model: Model, intake: Intake, days: readonly DayOfStory[]): Walk =>
+  toTheEnd(walking(model, startShares(intake, model), days))
+
+/** All stories on the removal day. */
+export const startShares = (intake: Intake, model: Model): Shares =>
+  sharesOf(startingStories(intake, model.rates))
+
+/** One more night with that in the box. */
+export const overnight = (model: Model, shares: Shares, around: Around): Shares =>
+  spread(shares, nightRows(model, around), model.leaveOut)

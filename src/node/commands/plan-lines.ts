@@ -6,7 +6,7 @@
 import { once } from 'node:events'
 import { createInterface } from 'node:readline'
 import type { Readable, Writable } from 'node:stream'
-import { planOf } from '../../recovery/index.ts'
+import { planOf } from '../../decision/index.ts'
 import { readPlanRequest } from './plan-input.ts'
 
 /** The answer to one line, without its line break. Never throws: what our own fault is, is answered too. */
@@ -14,8 +14,8 @@ export function answerLine(line: string): string {
   try {
     const request = readPlanRequest(line)
     if (!request.ok) return JSON.stringify({ problems: request.problems })
-    const { history, protocol, supplies } = request.input
-    return JSON.stringify(planOf(history, request.asOf, protocol, { supplies }))
+    const { history, protocol, supplies, costs } = request.input
+    return JSON.stringify(planOf(history, request.asOf, protocol, { supplies, costs }))
   } catch (error) {
     return JSON.stringify({
       problems: [{ field: '', message: `no plan came of it: ${(error as Error).message}` }],

@@ -3,8 +3,8 @@
 import { readFileSync } from 'node:fs'
 import { parseArgs } from 'node:util'
 import { isDay } from '../../days.ts'
+import { planOf } from '../../decision/index.ts'
 import { problemLine } from '../../journal/index.ts'
-import { planOf } from '../../recovery/index.ts'
 import { readPlanInput } from './plan-input.ts'
 import { planLines } from './plan-lines.ts'
 
@@ -51,7 +51,7 @@ export async function run(args: string[]): Promise<number> {
   const input = readPlanInput(text, asOf)
   if (!input.ok) return complain(...input.problems.map(problemLine))
   process.stdout.write(
-    `${JSON.stringify(planOf(input.history, asOf, input.protocol, { supplies: input.supplies }), null, 2)}\n`,
+    `${JSON.stringify(planOf(input.history, asOf, input.protocol, { supplies: input.supplies, costs: input.costs }), null, 2)}\n`,
   )
   return 0
 }

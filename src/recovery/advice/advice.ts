@@ -10,15 +10,28 @@ import { LADDER } from './ladder.ts'
 import { leaving } from './leaving.ts'
 import { openLook } from './looks.ts'
 import { hungrySince, needsOf } from './needs.ts'
-import { routine } from './routine.ts'
+import { lookFromOutside, routine } from './routine.ts'
 import { pests, removalPresses, robbing } from './signs.ts'
 
 /** Facts and guard rails: no weighing of one way against another comes before these. */
 const GUARD_RAILS: readonly Adviser[] = [left, lostBox, sick, robbing, removalPresses, cagedQueen]
-/** What a decision by expected value may take the place of. */
-const LADDER_AND_LOOKS: readonly Adviser[] = [...LADDER, pests, exposed, openLook]
+/** What presses where nothing of the ladder is done. */
+const PRESSING: readonly Adviser[] = [pests, exposed]
+/** Ways chosen by dates alone, where nobody weighs them by what becomes of the colony. */
+const BY_DATES: readonly Adviser[] = [...GUARD_RAILS, ...LADDER, ...PRESSING, openLook, leaving]
 
-const ADVISERS: readonly Adviser[] = [...GUARD_RAILS, ...LADDER_AND_LOOKS, leaving]
+/** Ready is a fact; nothing is weighed against it. */
+const ready: Adviser = (c) => (c.readiness.ready ? leaving(c) : null)
+
+const byValue = (weigh: Adviser): readonly Adviser[] => [
+  ...GUARD_RAILS,
+  ready,
+  ...PRESSING,
+  weigh,
+  ...LADDER,
+  openLook,
+  leaving,
+]
 
 const first = (advisers: readonly Adviser[], c: Context): Advice | null => {
   for (const adviser of advisers) {
@@ -28,8 +41,9 @@ const first = (advisers: readonly Adviser[], c: Context): Advice | null => {
   return null
 }
 
-export function adviceOn(c: Context): Advice {
-  const advice = first(ADVISERS, c) ?? routine(c)
+/** @param weigh takes the place of the ladder and the looks, unless it answers null: then they are asked after all */
+export function adviceOn(c: Context, weigh: Adviser | null = null): Advice {
+  const advice = lidOnMeanwhile(c, first(weigh === null ? BY_DATES : byValue(weigh), c) ?? routine(c))
   const { s } = c
   if (s.history.outcome !== null || s.lost !== null) return advice
   // Feeding takes no open box, and a colony that starves needs no other plan.
@@ -38,4 +52,12 @@ export function adviceOn(c: Context): Advice {
   const said = needsOf(c, advice.why).filter((n) => !advice.why.includes(n))
   if (feeds) return { action: 'feed', why: [...said, advice.why].join(' ') }
   return { ...advice, why: [advice.why, ...said].join(' ') }
+}
+
+/** While a box is left alone it is still looked at from outside. */
+function lidOnMeanwhile(c: Context, advice: Advice): Advice {
+  const look = advice.action === 'leave-alone' ? lookFromOutside(c) : null
+  if (look === null) return advice
+  const { until } = advice
+  return { ...look, ...(until === undefined ? {} : { until }), why: `${look.why} ${advice.why}` }
 }

@@ -18,7 +18,9 @@ export const leaving: Adviser = ({ s, today, readiness, exposure }) => {
   const today_ = unmet.every((u) => u.earliest !== null && u.earliest <= today)
   const only = unmet.every((u) => u.what.startsWith('disease look'))
   if (!today_ || (s.lastVisit >= today && !only)) return null
-  const mites = unmet.every((u) => u.what.startsWith('mites'))
+  const mites = unmet.every(
+    (u) => u.what.startsWith('mites') || u.what.endsWith('a wash 10 days or more after it'),
+  )
   return {
     action: mites ? 'wash' : 'open-and-look',
     ...(mites ? { rule: 'mite-wash' as const } : {}),

@@ -1,6 +1,7 @@
 /** What is left: chores, looks from outside, and leaving it alone. */
 import { inWords } from '../../days.ts'
 import { isQuiet } from '../phase.ts'
+import type { Advice } from '../plan-types.ts'
 import { CHORES, OUTSIDE } from '../rules.ts'
 import { coldSeason } from '../season.ts'
 import { untilDay } from '../until.ts'
@@ -16,14 +17,8 @@ export const routine = (c: Context): ReturnType<Adviser> & object => {
       ? undefined
       : CHORES.flatMap((rule) => asked(rule) ?? []).find((a) => today >= a.due)
   if (chore !== undefined) return { action: 'open-and-look', rule: chore.rule, why: chore.why }
-  const lid =
-    still && quiet !== null
-      ? ` Lid on: quiet time until ${inWords(quiet.to)}.`
-      : cold
-        ? ' Lid on: it is too cold to open. Heft it, look at the entrance, and give fondant if it is light.'
-        : ''
-  const look = OUTSIDE.flatMap((rule) => asked(rule) ?? [])[0]
-  if (look !== undefined) return { action: 'outside-look', rule: look.rule, why: `${look.why}${lid}` }
+  const look = lookFromOutside(c)
+  if (look !== null) return look
   const ordered = orderAhead(c)
   if (ordered !== null) return ordered
   const next = untilDay(s, today, quiet)
@@ -36,6 +31,19 @@ export const routine = (c: Context): ReturnType<Adviser> & object => {
     action: 'leave-alone',
     why: next === null ? 'Nothing is asked of this colony now.' : `Leave it alone until ${inWords(next)}.`,
   }
+}
+
+/** The look with the lid on that is asked for today; null when none is. */
+export function lookFromOutside({ s, today, quiet, asked }: Context): Advice | null {
+  const look = OUTSIDE.flatMap((rule) => asked(rule) ?? [])[0]
+  if (look === undefined) return null
+  const lid =
+    quiet !== null && isQuiet(today, quiet)
+      ? ` Lid on: quiet time until ${inWords(quiet.to)}.`
+      : coldSeason(s.protocol, today)
+        ? ' Lid on: it is too cold to open. Heft it, look at the entrance, and give fondant if it is light.'
+        : ''
+  return { action: 'outside-look', rule: look.rule, why: `${look.why}${lid}` }
 }
 
 /** A queen takes days to come: with none in hand she is ordered while the last hope is still being waited for. */

@@ -2,9 +2,9 @@
 import { spawn } from 'node:child_process'
 import { createInterface } from 'node:readline'
 import type { Day } from '../../../src/days.ts'
+import { planOf } from '../../../src/decision/plan.ts'
 import type { Entry } from '../../../src/journal/entry.ts'
 import { historyOf } from '../../../src/journal/history.ts'
-import { planOf } from '../../../src/recovery/plan.ts'
 import { type ProtocolOverrides, protocolWith } from '../../../src/recovery/protocol.ts'
 import type { Costs } from './keeper.ts'
 
@@ -32,10 +32,10 @@ export interface Asker {
 /** The plan as a function: fast. */
 export function inProcess(): Asker {
   return {
-    ask({ asOf, tag, protocol, entries, supplies }) {
+    ask({ asOf, tag, protocol, entries, supplies, costs }) {
       const history = historyOf(tag, entries)
       if (history === null) throw new Error('a colony without an intake was asked about')
-      return planOf(history, asOf, protocolWith(protocol), { supplies })
+      return planOf(history, asOf, protocolWith(protocol), { supplies, costs })
     },
     close() {},
   }

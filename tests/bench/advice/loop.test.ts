@@ -157,7 +157,7 @@ it('shares nothing with the belief: only `ask.ts` reaches the plan, and nobody i
   expect(files).toContain('truth.ts')
   const allowed = (name: string): RegExp =>
     name === 'ask.ts'
-      ? /src\/(days|journal\/|recovery\/(plan|protocol)\.ts|bin\.mjs)/
+      ? /src\/(days|journal\/|decision\/plan\.ts|recovery\/protocol\.ts|bin\.mjs)/
       : /src\/(days|journal\/)/
   for (const name of files) {
     const text = readFileSync(new URL(name, folder), 'utf8')

@@ -1,0 +1,56 @@
+/** What things are worth in a yard, and what is at hand. The yard's own figures; the defaults are common prices (judgement). */
+
+/** In the yard's money. */
+export interface Costs {
+  /** A colony that moves out with a laying queen. */
+  worth: number
+  /** A mated queen, bought. */
+  queen: number
+  /** A frame of brood taken from a donor. */
+  frame: number
+  /** Opening a box: a quarter of an hour, and what it takes out of the bees. */
+  opening: number
+  /** A day in the yard: the stand and its share of the rounds. */
+  day: number
+  /** What a frame of bees is worth to the colony it is united with. */
+  unitedFrame: number
+}
+
+export const DEFAULT_COSTS: Costs = { worth: 200, queen: 40, frame: 15, opening: 4, day: 1, unitedFrame: 10 }
+
+/** What is at hand today. */
+export interface Supplies {
+  queensInHand: number
+  /** Days until a queen can be here: those left of an order under way, else those an order would take. */
+  daysUntilQueens: number
+  /** Frames of eggs that donors can spare. */
+  eggFrames: number
+}
+
+/** Nothing said: no queen in hand, five days to have one (common practice), eggs to be had. */
+export const DEFAULT_SUPPLIES: Supplies = { queensInHand: 0, daysUntilQueens: 5, eggFrames: 1 }
+
+/**
+ * A colony lost costs more than its price: the work on it is lost with it, and the yard's good name. Judgement, chosen among 1, 3,
+ * 5 and 8 on the simulated yards of tests/bench/advice: more saves more colonies and costs more frames and looks.
+ */
+const LOST_COSTS_MORE = 5
+
+/** The yard's costs over the defaults, as the decision weighs them. Negative figures count as 0. */
+export function costsWith(own: Partial<Costs> = {}): Costs {
+  const known = Object.fromEntries(
+    Object.keys(DEFAULT_COSTS).flatMap((name) => {
+      const value = own[name as keyof Costs]
+      return value === undefined ? [] : [[name, Math.max(0, value)]]
+    }),
+  )
+  const costs = { ...DEFAULT_COSTS, ...known }
+  return { ...costs, worth: costs.worth * LOST_COSTS_MORE }
+}
+
+/** What is at hand, the defaults where nobody said. */
+export const suppliesWith = (own: { [K in keyof Supplies]?: number | undefined } = {}): Supplies => ({
+  queensInHand: own.queensInHand ?? DEFAULT_SUPPLIES.queensInHand,
+  daysUntilQueens: own.daysUntilQueens ?? DEFAULT_SUPPLIES.daysUntilQueens,
+  eggFrames: own.eggFrames ?? DEFAULT_SUPPLIES.eggFrames,
+})

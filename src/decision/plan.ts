@@ -1,0 +1,153 @@
+/** The plan of a colony: facts, proofs and guard rails from recovery, the belief from forecast, and what to do weighed over both. */
+
+import { addDays, type Day, inWords } from '../days.ts'
+import {
+  DEFAULT_RATES,
+  KINDS,
+  type Kind,
+  type KindShares,
+  listModelOf,
+  type Model,
+} from '../forecast/index.ts'
+import type { History } from '../journal/index.ts'
+import {
+  type Action,
+  type Adviser,
+  DEFAULT_PROTOCOL,
+  planOf as factsOf,
+  NUCLEUS_FRAMES,
+  type Plan,
+  type Protocol,
+  type Supplies as SaidSupplies,
+} from '../recovery/index.ts'
+import { type Costs, costsWith, suppliesWith } from './costs.ts'
+import { type Library, libraryOf } from './library.ts'
+import type { Option } from './options.ts'
+import { against, believable } from './phase.ts'
+import { oddsAt } from './stories.ts'
+import { type Weighed, weigherOf } from './weigh.ts'
+
+export interface PlanSettings {
+  /** The yard's rates, kept for all its colonies; the defaults when left out. */
+  model?: Model | undefined
+  library?: Library | undefined
+  costs?: Partial<Costs> | undefined
+  supplies?: SaidSupplies | undefined
+  /** Bound to a colony with suspected brood disease. */
+  exposure?: Parameters<typeof factsOf>[3] extends { exposure?: infer E } | undefined ? E : never
+}
+
+export interface PlanOption {
+  action: Action
+  /** Days from the day on which it was decided. */
+  inDays: number
+  /** Chance that the colony keeps a queen, and what it is worth in the yard's money. */
+  keepsQueen: number
+  value: number
+}
+
+export interface DecidedPlan extends Plan {
+  /** The stories of the queen that fit all that was seen, likeliest first. */
+  belief: { story: Kind; odds: number }[]
+  /** What can be done where the guard rails leave it open, best first; empty where facts alone decide. */
+  options: PlanOption[]
+}
+
+const defaults = { library: libraryOf(), models: new Map<string, Model>() }
+
+/** A model of the default rates for those mating months, kept. */
+function defaultModel(protocol: Protocol): Model {
+  const key = protocol.matingMonths.join()
+  const known = defaults.models.get(key)
+  if (known !== undefined) return known
+  const made = listModelOf(DEFAULT_RATES, protocol.matingMonths)
+  defaults.models.set(key, made)
+  return made
+}
+
+const ACTION_OF: Record<Option['act'], Action> = {
+  look: 'open-and-look',
+  give: 'give-egg-frame',
+  boost: 'boost',
+  queen: 'buy-queen',
+  unite: 'unite',
+}
+
+const thousandth = (p: number): number => Math.round(p * 1000) / 1000
+
+const optionOf = (o: Option): PlanOption => ({
+  action: o.inDays > 0 ? 'leave-alone' : ACTION_OF[o.act],
+  inDays: o.inDays,
+  keepsQueen: thousandth(o.keeps),
+  value: Math.round(o.value * 10) / 10,
+})
+
+/**
+ * The plan of a colony on a day.
+ *
+ * @param history what stands in its journal; entries after `today` must not be in it
+ * @param today the day in the yard's time zone
+ */
+export function planOf(
+  history: History,
+  today: Day,
+  protocol: Protocol = DEFAULT_PROTOCOL,
+  settings: PlanSettings = {},
+): DecidedPlan {
+  const model = settings.model ?? defaultModel(protocol)
+  let weighed: Weighed | null = null
+  const weigh = weigherOf({
+    model,
+    library: settings.library ?? defaults.library,
+    protocol,
+    costs: costsWith(settings.costs),
+    supplies: suppliesWith(settings.supplies),
+    saidSupplies: settings.supplies !== undefined,
+  })
+  const adviser: Adviser = (c) => {
+    weighed = weigh(c)
+    return weighed?.advice ?? null
+  }
+  const plan = factsOf(history, today, protocol, settings, adviser)
+  const found = weighed as Weighed | null
+  const odds = oddsAt(history, today, model)
+  const { action } = plan.advice
+  const doubt =
+    against(action, odds) && !(tooFew(history) && action !== 'move-out')
+      ? doubted(history, today, odds, action)
+      : null
+  return {
+    ...plan,
+    phase: believable(plan.phase, odds),
+    advice: doubt ?? plan.advice,
+    until: doubt?.until === undefined ? plan.until : addDays(doubt.until, 1),
+    belief: KINDS.map((story) => ({ story, odds: thousandth(odds[story]) }))
+      .filter((b) => b.odds >= NAMED)
+      .sort((a, b) => b.odds - a.odds),
+    options: (found?.options ?? []).map(optionOf),
+  }
+}
+
+/** So few bees, by a count, are given up or strengthened whoever lays: the guard rails' own measure. */
+function tooFew(history: History): boolean {
+  const count = history.entries.findLast((e) => e.kind === 'inspection' && e.framesOfBees !== undefined)
+  return count?.kind === 'inspection' && (count.framesOfBees ?? 0) < NUCLEUS_FRAMES
+}
+
+/** Days until looks that disagree are settled by one more (common practice: two or three). */
+const SETTLE = 3
+
+/** Where the ladder would give a queen up that more likely than not is here: one more look. */
+function doubted(history: History, today: Day, odds: KindShares, action: Action): Plan['advice'] {
+  const share = Math.round(100 * (odds.laying + odds.present))
+  const last = history.entries.findLast((e) => e.kind === 'inspection' && e.opened)
+  const again = last === undefined ? today : addDays(last.on, SETTLE)
+  const before = action === 'move-out' ? 'it goes' : 'she is given up or another bought'
+  const why = `Of 100 colonies with this record ${share} have a queen: before ${before}, look once more for eggs, frame by frame against the light.`
+  return today >= again
+    ? { action: 'open-and-look', why }
+    : { action: 'leave-alone', until: addDays(again, -1), why: `${why} Not before ${inWords(again)}.` }
+}
+
+/** Shares rarer than this are not named. */
+const NAMED = 0.005

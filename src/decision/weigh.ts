@@ -1,0 +1,172 @@
+/** The adviser that weighs: what the facts and guard rails leave open, by what becomes of the colony. */
+import { TEST_FRAME_IGNORED_AFTER } from '../biology/index.ts'
+import { addDays, type Day, daysBetween } from '../days.ts'
+import { oddsToday } from '../forecast/index.ts'
+import {
+  type Advice,
+  type Context,
+  coldSeason,
+  isQuiet,
+  lookAsked,
+  lookFromOutside,
+  MATING_NUCLEUS_FRAMES,
+  mayBuy,
+  mayGive,
+  mayOpen,
+  mayUnite,
+  openLook,
+  phaseOn,
+} from '../recovery/index.ts'
+import { layerPlan } from './layer.ts'
+import { leadOf, type Option } from './options.ts'
+import { type Guards, lastEvidence, type Settings, type Standing, standingOn } from './stand.ts'
+import { storyAt } from './stories.ts'
+import { layerAdvice, standingAdvice } from './words.ts'
+
+export interface Weighed {
+  advice: Advice
+  options: readonly Option[]
+}
+
+export interface WeighSettings extends Settings {
+  /** What is at hand was said, so a queen that is not there is ordered and not introduced. */
+  saidSupplies: boolean
+}
+
+/** From this chance on that a queen lays, a layer that the facts call proven is taken for proven. */
+const SURELY = 0.85
+
+/** Days in which a frame of open brood may still turn laying workers back. */
+const TURNING = 10
+
+const turningBack = ({ s, today }: Context): boolean =>
+  s.history.entries.some(
+    (e) =>
+      e.kind === 'given' &&
+      (e.what === 'egg-frame' || e.what === 'open-brood') &&
+      daysBetween(e.on, today) <= TURNING,
+  )
+
+/** Facts that leave nothing to weigh: a cage to be seen to, a queen to be taken out, laying workers proven, cells beside a layer. */
+const decidedByFacts = (c: Context): boolean =>
+  c.s.caged !== null ||
+  c.s.takeOut !== null ||
+  c.asked('cells-beside') !== undefined ||
+  c.asked('look-again') !== undefined ||
+  c.asked('laying-workers') !== undefined ||
+  c.s.otherQueen !== null ||
+  (c.s.queen.is === 'laying-workers' && !turningBack(c))
+
+export const weigherOf =
+  (settings: WeighSettings) =>
+  (c: Context): Weighed | null => {
+    if (decidedByFacts(c) || c.exposure !== null) return null
+    const { s, today } = c
+    const phase = phaseOn(s, today)
+    if (phase === 'laying' || phase === 'queenright') {
+      const on = lastEvidence(s.history)
+      if (oddsToday(storyAt(s.history, on, settings.model)).laying >= SURELY) return layer(c, on, settings)
+    }
+    if (coldSeason(s.protocol, today)) return null
+    const few = tooFewToMate(c)
+    if (few !== null) return { advice: few, options: [] }
+    const standing = standingOn(
+      s.history,
+      today,
+      guardsOf(c, addDays(today, leadOf(settings.supplies))),
+      settings,
+    )
+    if (standing === null) return null
+    const { options } = standing.decision
+    // A rung that is due is not put off for a second opinion within the week.
+    if (c.asked('buy-queen') !== undefined && mayBuy(s, today) === null && secondOpinion(standing))
+      return null
+    // Windows are what people plan by: a question that is due is not put off for one that tells a little more.
+    return { advice: lookFirst(c, standing) ?? standingAdvice(c, standing, settings), options }
+  }
+
+const secondOpinion = ({ decision }: Standing): boolean =>
+  decision.chosen.act === 'look' && decision.chosen.inDays < 7
+
+/** The look that is due before what was decided: one before a queen or the end, and one visit for two where somebody has to come anyway. */
+function lookFirst(c: Context, { decision, on }: Standing): Advice | null {
+  const ask = lookAsked(c)
+  if (ask === null) return null
+  const waits = c.today < on
+  const acts = !waits && ['give', 'queen', 'unite'].includes(decision.act)
+  // A look planned for a day of the question's own window is not made sooner.
+  const comes = waits && (lookFromOutside(c) !== null || (c.today >= ask.due && on > ask.closes))
+  return acts || comes ? openLook(c) : null
+}
+
+/** A frame of eggs as a test, where no queen is known to be lost, tells little before this day: most queens have not begun again. */
+const TEST_FROM = 14
+
+/** What the facts and proofs forbid, on the days to come. */
+function guardsOf({ s, today, quiet }: Context, arrives: Day): Guards {
+  const failed = s.queen.is === 'none' && s.queen.failed !== 'own'
+  return {
+    mayOpen: (day) => !isQuiet(day, quiet) && mayOpen(s, day) === null,
+    // A month without young brood, bees pass a frame of eggs over; and what failed once is not tried again.
+    mayGive: (day) =>
+      mayGive(s, day) === null &&
+      !failed &&
+      (s.queen.is === 'none' || daysBetween(s.lastOldEgg, day) >= TEST_FROM) &&
+      daysBetween(s.lastYoungBrood, day) <= TEST_FRAME_IGNORED_AFTER,
+    framesLeft: !failed,
+    mayBuy: mayBuy(s, today) === null || cellsCanGo(s, arrives),
+    mayUnite: mayUnite(s, today) === null,
+  }
+}
+
+/** Cells were found, and none of their queens can be out by the day on which a bought one goes in: they are cut first. */
+const cellsCanGo = ({ queen, lost }: Context['s'], arrives: Day): boolean =>
+  lost === null && queen.is === 'rearing' && arrives < queen.emergence.earliest
+
+/** Cells, and too few bees to keep them warm and send a virgin out: bees first. */
+function tooFewToMate({ s, quiet, today }: Context): Advice | null {
+  const frames = s.strength?.counted === true ? s.strength.frames : null
+  if (s.queen.is !== 'rearing' || frames === null || frames >= MATING_NUCLEUS_FRAMES || isQuiet(today, quiet))
+    return null
+  const given = s.history.entries.some(
+    (e) => e.kind === 'given' && e.what === 'capped-brood' && e.on >= (s.strength?.on ?? today),
+  )
+  if (given) return null
+  return {
+    action: 'boost',
+    rule: 'unite-or-boost',
+    why: `Queen cells, and only ${frames} frames of bees: too few to keep them warm and to mate a virgin from. Add a frame of capped brood with its bees now, before quiet time; or cut the cells and unite it.`,
+  }
+}
+
+function layer(c: Context, decidedOn: Day, settings: WeighSettings): Weighed | null {
+  const plan = layerPlan(c, decidedOn, settings)
+  // On its day the questions that are open say best what to look for.
+  if (!plan.boost && c.today >= plan.look) return c.readiness.unmet.length > 0 ? lastLook(c) : null
+  return { advice: layerAdvice(c, plan), options: [] }
+}
+
+/** A look that did not suffice is not made again within the week (disease looks and counts stand for seven days). */
+const LOOKED_LATELY = 7
+
+/**
+ * The look that can let it go. In the cold season too, for a colony that is proven and strong must not wait for spring behind a lid:
+ * on a day warm enough, as the advice says.
+ */
+function lastLook(c: Context): Weighed | null {
+  const { s, today, readiness } = c
+  const barred = mayOpen(s, today)?.code
+  if (barred !== undefined && barred !== 'cold-season') return null
+  const last = s.history.entries.findLast((e) => e.kind === 'inspection' && e.opened)
+  if (last !== undefined && daysBetween(last.on, today) < LOOKED_LATELY) return null
+  const warm =
+    barred === undefined ? '' : ' It is the cold season: only on a calm day of 16 °C or more, and briefly.'
+  const missing = readiness.unmet.map((u) => u.what).join('; ')
+  return {
+    advice: {
+      action: 'open-and-look',
+      why: `What is missing before it may go can be seen to in one look: ${missing}.${warm}`,
+    },
+    options: [],
+  }
+}
