@@ -15,6 +15,7 @@ export const UNITS_LABELS: Record<string, string> = {
   timeZone: 'Time zone',
   yardName: 'Name of the yard',
   inspector: 'Apiary inspector',
+  currency: 'Currency',
 }
 
 export const UnitsForm = ({ form, machineZone, back }: UnitsFormProps) => (
@@ -64,6 +65,13 @@ export const UnitsForm = ({ form, machineZone, back }: UnitsFormProps) => (
       hint="Name and telephone number: shown to everybody where a brood disease is suspected."
       maxlength={200}
       wide
+    />
+    <TextField
+      form={form}
+      name="currency"
+      label="Currency"
+      hint="The sign before prices and costs: $, €, £ …"
+      maxlength={5}
     />
     <div class="save">
       <button class="button button-do" type="submit">

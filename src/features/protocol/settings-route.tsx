@@ -10,6 +10,7 @@ export const unitsTyped = ({ store: { settings } }: Deps): Typed => ({
   timeZone: [settings.get('timeZone') ?? ''],
   yardName: [settings.get('yardName')],
   inspector: [settings.get('inspector')],
+  currency: [settings.get('currency')],
 })
 
 /** Units and time zone of the yard. */
@@ -41,6 +42,7 @@ export function settings(deps: Deps): Hono<Env> {
     for (const [name, most] of [
       ['yardName', 80],
       ['inspector', 200],
+      ['currency', 5],
     ] as const)
       if (one(typed, name).length > most)
         problems.push({ field: name, message: `must be at most ${most} characters` })
@@ -54,7 +56,7 @@ export function settings(deps: Deps): Hono<Env> {
     if (problems.length > 0) return show(c, typed, problems)
     kept.set('temperature', temperature as 'C' | 'F')
     kept.set('weight', weight as 'kg' | 'lb')
-    for (const name of ['yardName', 'inspector'] as const)
+    for (const name of ['yardName', 'inspector', 'currency'] as const)
       if (typed[name] !== undefined) kept.set(name, one(typed, name))
     return c.redirect(one(typed, 'back') === '/protocol' ? '/protocol?saved=units' : '/settings?saved=1', 303)
   })
