@@ -60,6 +60,7 @@ it('a round of twelve boxes over a change of date arrives as it was tapped, exac
       Eggs: 'Single',
       'Where is that brood?': 'Fresh comb',
     })
+    await page.locator('#live summary').click()
     expect(await read(page.locator('#live-text'))).toMatch(/What this proves/i)
     for (const tag of TAGS.slice(6)) await visit(page, tag, `second day ${tag}`)
     await page.goto('/outbox')

@@ -23,7 +23,12 @@ const field = (): Promise<Field> =>
 async function visit(page: Page, tag: string, on?: string): Promise<void> {
   await page.goto(`/colony/${tag}/visit`)
   await tapAll(page, { 'The lid': 'Opened', Eggs: 'Single' })
-  if (on !== undefined) await page.locator('input[name="on"]').fill(on)
+  if (on !== undefined) {
+    const day = page.locator('input[name="on"]')
+    // Where it is today, the day is folded.
+    if (!(await day.isVisible())) await page.locator('details', { has: day }).locator('summary').click()
+    await day.fill(on)
+  }
   await press(page, 'Save the visit')
 }
 

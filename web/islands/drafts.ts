@@ -29,6 +29,8 @@ export function keepDrafts(): void {
   try {
     letGo()
     markSaved(new URLSearchParams(location.search).get('saved'))
+    // The page of a sheet is there: its first form is done with.
+    for (const part of location.pathname.split('/')) markSaved(part)
     const { signedIn } = document.body.dataset
     const form = document.getElementById('entry-form')
     if (signedIn !== undefined && form instanceof HTMLFormElement) keep(form, keyOf(signedIn, form))
@@ -42,7 +44,10 @@ const keyOf = (person: string, form: HTMLFormElement): string =>
   `${PREFIX}${person}:${new URL(form.action).pathname}`
 
 function keep(form: HTMLFormElement, key: string): void {
-  const draft = read(key)
+  const shown = fieldsOf(form)
+  // Without an id or a version nobody could say whether what was typed is saved.
+  if (!isKnown(shown)) return
+  const draft = current(key, versionOf(shown))
   const wentBack = performance
     .getEntriesByType('navigation')
     .some((n) => 'type' in n && n.type === 'back_forward')
@@ -59,6 +64,22 @@ function keep(form: HTMLFormElement, key: string): void {
   form.addEventListener('submit', note)
 }
 
+const isKnown = (fields: Draft['fields']): boolean =>
+  versionOf(fields) !== undefined || Object.keys(fields).some(isId)
+
+const isId = (name: string): boolean => /^id(\.|$)/.test(name)
+
+/** What was shown when it was changed: a removal sheet's version, a record's base. */
+const versionOf = ({ version, base }: Draft['fields']): string | undefined => version?.[0] ?? base?.[0]
+
+/** The draft, unless what it was typed over was saved since: then it is done with. */
+function current(key: string, version: string | undefined): Draft | null {
+  const draft = read(key)
+  if (draft === null || versionOf(draft.fields) === version) return draft
+  localStorage.removeItem(key)
+  return null
+}
+
 function putBack(form: HTMLFormElement, key: string, draft: Draft): void {
   for (const control of form.elements) if (isControl(control)) fill(control, draft.fields[control.name] ?? [])
   for (const fold of form.querySelectorAll('details'))
@@ -73,7 +94,7 @@ function putBack(form: HTMLFormElement, key: string, draft: Draft): void {
 function fill(control: Control, values: string[]): void {
   if (control instanceof HTMLInputElement) {
     if (control.type === 'file' || control.type === 'submit') return
-    if (control.type === 'hidden' && !/^id(\.|$)/.test(control.name)) return
+    if (control.type === 'hidden' && !isId(control.name)) return
     if (control.type === 'radio' || control.type === 'checkbox') {
       control.checked = values.includes(control.value)
       return
@@ -120,7 +141,7 @@ function fieldsOf(form: HTMLFormElement): Draft['fields'] {
 function markSaved(id: string | null): void {
   if (id === null || id === '') return
   for (const [key, draft] of drafts())
-    if (Object.values(draft.fields).some((values) => values.includes(id)))
+    if (Object.entries(draft.fields).some(([name, values]) => isId(name) && values.includes(id)))
       write(key, { ...draft, saved: true })
 }
 
