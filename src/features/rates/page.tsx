@@ -12,6 +12,7 @@ import {
 import { type Frame, Layout, Range, RangeHead, SHARES, Wide } from '../../parts/index.ts'
 import type { OwnRates } from '../../store/index.ts'
 import { dayWords, plain } from '../../words/index.ts'
+import { ClosedLoop } from './closed-loop.tsx'
 import { OwnTrust } from './own-trust.tsx'
 import { Trust } from './trust.tsx'
 
@@ -41,8 +42,9 @@ export const RatesPage = (p: RatesProps) => (
         ? 'The odds go by the default rates: published where somebody measured, judgement where nobody did.'
         : `The odds go by this yard’s own rates, learned on ${dayWords(p.own.on, p.frame.today)} from ${colonies(p.own.colonies)}.`}
     </p>
-    <Trust />
     <OwnTrust own={p.calibration} />
+    <Trust />
+    <ClosedLoop />
     <Own {...p} />
     <Table own={p.own} />
   </Layout>

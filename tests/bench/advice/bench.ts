@@ -1,9 +1,11 @@
 /**
  * `npm run bench -- advice`: what becomes of simulated colonies whose keeper does as told. Options by environment:
  * BENCH_COLONIES (300), BENCH_SEED (1), BENCH_WORLDS (parts of names, comma between; `random:5` adds five drawn worlds),
- * BENCH_RULES (parts of names), BENCH_ASK (`plan` in process, `lines` through `resettle plan --lines -`), BENCH_JSON (a file).
+ * BENCH_RULES (parts of names), BENCH_ASK (`plan` in process, `lines` through `resettle plan --lines -`), BENCH_JSON (a file),
+ * BENCH_KEEP (anything: writes what the page of the rates shows).
  */
 import { writeFileSync } from 'node:fs'
+import { keep } from './keep.ts'
 import { type Job, measureOnAllCores, type Results } from './measure.ts'
 import { reportOf } from './report.ts'
 import { RULES } from './rules/all.ts'
@@ -38,13 +40,20 @@ export async function bench(env: NodeJS.ProcessEnv = process.env): Promise<void>
   const rules = chosen(RULES, listOf(env.BENCH_RULES)).map((rule) => rule.name)
   const ask: Job['ask'] = env.BENCH_ASK === 'lines' ? 'lines' : 'plan'
   const all: Record<string, Results> = {}
+  const worlds = worldsOf(env.BENCH_WORLDS, seed)
   process.stdout.write(`simulated: ${colonies} colonies a world, the same for every rule; seed ${seed}\n`)
-  for (const world of worldsOf(env.BENCH_WORLDS, seed)) {
+  for (const world of worlds) {
     const started = performance.now()
     const results = await measureOnAllCores({ world, rules, seed, from: 0, to: colonies, ask })
     all[world.name] = results
     const seconds = ((performance.now() - started) / 1000).toFixed(1)
     process.stdout.write(`${reportOf(world, results)}\n(${seconds} s)\n`)
   }
+  if (env.BENCH_KEEP !== undefined)
+    keep(
+      worlds.map((world) => ({ world, results: all[world.name] ?? {} })),
+      seed,
+      colonies,
+    )
   if (env.BENCH_JSON !== undefined) writeFileSync(env.BENCH_JSON, JSON.stringify(all))
 }

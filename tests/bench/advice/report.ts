@@ -35,7 +35,7 @@ function table(rows: readonly Row[]): string {
 }
 
 /** The rule of the family with the most saved, or the least cost. */
-function best(results: Results, read: (r: Result) => number, sign: 1 | -1): [string, Result[]] | null {
+export function best(results: Results, read: (r: Result) => number, sign: 1 | -1): [string, Result[]] | null {
   let found: [string, Result[]] | null = null
   const total = (rows: Result[]): number => sign * rows.reduce((sum, r) => sum + read(r), 0)
   for (const rule of RULES.filter((r) => r.family === 'fixed')) {
