@@ -1,7 +1,7 @@
 /**
  * The whole test run: `npm test`.
  *
- * Type check, lint and the build of the browser's files run side by side; then the tests of all kinds
+ * Type check, lint, the look for unused exports and the build of the browser's files run side by side; then the tests of all kinds
  * together, and last what measures times, alone. Ends with one line, 'N passed, N failed'.
  */
 import { spawn } from 'node:child_process'
@@ -127,6 +127,7 @@ async function main(): Promise<number> {
   const first = await Promise.all([
     check('type check', 'tsc', ['--incremental', '--tsBuildInfoFile', 'node_modules/.cache/types.json']),
     check('lint', 'biome', ['check', '--error-on-warnings', '.']),
+    check('unused exports', 'npm', ['run', '-s', 'unused']),
     check('build', 'npm', ['run', '-s', 'build']),
   ])
   let total = first.reduce(plus, NOTHING)

@@ -6,7 +6,7 @@ import type { Job } from './job.ts'
 export type Path = 'own-queen' | 'own-brood' | 'egg-frame' | 'bought-queen'
 
 /** One thing done on a day of the story. */
-export interface Step {
+interface Step {
   day: number
   tell: (story: Story, day: number) => void
 }

@@ -7,7 +7,7 @@ import proxyAddr from 'proxy-addr'
 import type { AppContext } from './context.ts'
 
 /** Whether a proxy at that address is trusted. */
-export type Trust = (address: string) => boolean
+type Trust = (address: string) => boolean
 
 export interface Outside {
   /** The address people type ('https://yard.example'), when it was set; else it is taken from each request. */

@@ -24,7 +24,7 @@ export {
 } from './forecasts.ts'
 export { idIn, signedIn, takesKeysBack, typedIn, withIds } from './form.ts'
 export { frame, frameFor, todayOf, viewerOf, zoneOf } from './frame.tsx'
-export { type Grouped, grouped, groupOf } from './group.ts'
+export { grouped, groupOf } from './group.ts'
 export { type Histories, yardHistories } from './histories.ts'
 export { journalLines, savedTogether } from './journal-lines.ts'
 export type { Logger } from './logging.ts'

@@ -3,8 +3,8 @@ import { appendFileSync, existsSync, renameSync, rmSync, statSync } from 'node:f
 import type { DestinationStream } from 'pino'
 
 /** Bytes after which a file is set aside, and how many are kept beside the one in use: 60 MB at most in all (judgement). */
-export const LOG_BYTES = 10 * 1024 * 1024
-export const LOGS_KEPT = 5
+const LOG_BYTES = 10 * 1024 * 1024
+const LOGS_KEPT = 5
 
 /** Lines into `file`; full ones become `file.1`, `file.2` and so on, the oldest thrown away. */
 export function rotatingFile(file: string, most = LOG_BYTES, kept = LOGS_KEPT): DestinationStream {

@@ -1,6 +1,6 @@
 /** What other parts may import from here, of what needs Node; README.md explains. */
 export { addressOf, DIRECT, isSecure, originOf, outsideFrom } from './address.ts'
-export { type Daily, dailyOf } from './daily.ts'
+export { dailyOf } from './daily.ts'
 export { errorForLog, logged, loggerFrom, pathForLog, SILENT } from './logging.ts'
 export { headers, ownPagesOnly } from './security.ts'
 export { inSlices, mappedInSlices } from './slices.ts'

@@ -13,7 +13,7 @@ export interface FormWithPhotos {
 }
 
 /** The name of the files in a form; `photos` is the list of those that were kept. */
-export const PHOTO_FILES = 'photo'
+const PHOTO_FILES = 'photo'
 
 /** Takes the photos of a posted form. */
 export async function withPhotos(

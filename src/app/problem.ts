@@ -28,7 +28,7 @@ const TITLES: Record<number, string> = {
 }
 
 /** The body of an error. Titles are those of the statuses (RFC 9110), as `about:blank` asks. */
-export const problemDocument = (
+const problemDocument = (
   status: number,
   detail?: string,
   errors?: readonly DataProblem[],

@@ -7,11 +7,11 @@ import { type Problems, type Result, refused } from '../result.ts'
 import type { AppContext } from './context.ts'
 
 /** Lists and objects within each other. An entry has four at most. */
-export const DEEPEST = 32
+const DEEPEST = 32
 /** Names with a value in one JSON body: 500 entries of the longest kind have fewer. */
-export const MOST_MEMBERS = 50_000
+const MOST_MEMBERS = 50_000
 /** Fields, or parts, of one form: a paper sheet of a hundred colonies typed in has half as many. */
-export const MOST_FIELDS = 10_000
+const MOST_FIELDS = 10_000
 
 /** Said to whoever sent it; answered as 413. */
 export class TooMuch extends HTTPException {

@@ -23,7 +23,6 @@ export interface Stages {
 export const WORKER: Stages = { hatch: 3, cap: 9, emerge: 21 }
 export const QUEEN: Stages = { hatch: 3, cap: 8, emerge: 16 }
 export const DRONE: Stages = { hatch: 3, cap: 10, emerge: 24 }
-export const STAGES = { worker: WORKER, queen: QUEEN, drone: DRONE } as const
 
 /** Measured extremes, days after the egg was laid, both ends included. */
 export const HARD = {

@@ -4,5 +4,3 @@
 export const FULL_LOOK_C = 21
 /** A short look at 2-3 frames: 60 °F (D. Caron). */
 export const SHORT_LOOK_C = 15.6
-/** Mating flights: above about 20 °C; sources say 16-21. */
-export const MATING_FLIGHT_C = 20

@@ -20,7 +20,7 @@ export interface Vector {
 }
 
 /** One step of a plan: wait so many days and look; a frame of eggs; a bought queen; unite. */
-export type Step = 'w4' | 'w9' | 'w17' | 'g' | 'b' | 'u'
+type Step = 'w4' | 'w9' | 'w17' | 'g' | 'b' | 'u'
 const WAITS: Partial<Record<Step, number>> = { w4: 4, w9: 9, w17: 17 }
 /** A frame of eggs is read after this many days: cells show, and its own eggs have hatched. */
 export const READ_AFTER = 5
@@ -30,7 +30,7 @@ const TURNED_BACK = 3
 
 /** A caged queen is out, and lays, so many days after she was put in (practice). */
 const CAGE_DAYS = 3
-export const EGGS_AFTER = 9
+const EGGS_AFTER = 9
 
 /** What happens in a colony of that strength in which a queen lays: days until it may move out once capped brood is proven, and the chance that it gets there. Judgement on the strength forecast: smaller ones must grow first. */
 const GROWN: readonly { days: number; ok: number }[] = [

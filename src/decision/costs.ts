@@ -16,7 +16,7 @@ export interface Costs {
   unitedFrame: number
 }
 
-export const DEFAULT_COSTS: Costs = { worth: 200, queen: 40, frame: 15, opening: 4, day: 1, unitedFrame: 10 }
+const DEFAULT_COSTS: Costs = { worth: 200, queen: 40, frame: 15, opening: 4, day: 1, unitedFrame: 10 }
 
 /** What is at hand today. */
 export interface Supplies {
@@ -28,7 +28,7 @@ export interface Supplies {
 }
 
 /** Nothing said: no queen in hand, five days to have one (common practice), eggs to be had. */
-export const DEFAULT_SUPPLIES: Supplies = { queensInHand: 0, daysUntilQueens: 5, eggFrames: 1 }
+const DEFAULT_SUPPLIES: Supplies = { queensInHand: 0, daysUntilQueens: 5, eggFrames: 1 }
 
 /**
  * A colony lost costs more than its price: the work on it is lost with it, and the yard's good name. Judgement, chosen among 1, 3,

@@ -25,7 +25,7 @@ const NOISE = 0.002
 const GRAVER = 0.012
 
 /** The option to take. Of looks the best day, the later of two alike; of gifts the sooner; a graver act only if it is plainly worth more. */
-export function choose(options: readonly Option[], worth: number): Option | null {
+function choose(options: readonly Option[], worth: number): Option | null {
   let chosen: Option | null = null
   for (const act of GENTLE) {
     const same = options.filter((o) => o.act === act)
@@ -40,7 +40,7 @@ export function choose(options: readonly Option[], worth: number): Option | null
 }
 
 /** The best of each kind of option, best first. */
-export function bestOfEach(options: readonly Option[]): Option[] {
+function bestOfEach(options: readonly Option[]): Option[] {
   const best = new Map<string, Option>()
   for (const o of options) {
     const kind = o.act === 'look' && o.inDays > 0 ? 'wait' : o.act

@@ -18,7 +18,7 @@ import type { Library } from './library.ts'
 import { type Season, STRENGTHS, strengthClass } from './nights.ts'
 import { BOOST_FRAMES } from './strength-now.ts'
 
-export type Act = 'look' | 'give' | 'boost' | 'queen' | 'unite'
+type Act = 'look' | 'give' | 'boost' | 'queen' | 'unite'
 
 export interface Option {
   act: Act
@@ -53,7 +53,7 @@ export interface Question {
 const LOOK_AGAIN = 3
 
 /** Days ahead on which a look is thought of. */
-export const LOOKS = [0, 1, 2, 3, 4, 5, 7, 9, 11, 14, 17, 21] as const
+const LOOKS = [0, 1, 2, 3, 4, 5, 7, 9, 11, 14, 17, 21] as const
 /** Days ahead on which a frame of eggs is thought of. */
 const GIFTS = [0, 3, 6, 10, 14] as const
 

@@ -3,7 +3,7 @@ import type { Kind, KindShares } from '../forecast/index.ts'
 import type { Action, Phase } from '../recovery/index.ts'
 
 /** What of the belief bears a phase out. A closed colony, a cage in the box and "nobody knows" are no claims about a queen. */
-export const BORNE_OUT_BY: Record<Phase, readonly Kind[] | null> = {
+const BORNE_OUT_BY: Record<Phase, readonly Kind[] | null> = {
   closed: null,
   'awaiting-release': null,
   'queen-unknown': null,

@@ -37,7 +37,7 @@ export interface PlanSettings {
   exposure?: Parameters<typeof factsOf>[3] extends { exposure?: infer E } | undefined ? E : never
 }
 
-export interface PlanOption {
+interface PlanOption {
   action: Action
   /** Days from the day on which it was decided. */
   inDays: number

@@ -11,9 +11,7 @@ import {
 } from '../forecast/index.ts'
 
 export const OUTCOMES = 27
-/** eggs: 0 none, 1 single, 2 several a cell. capped: 0 none, 1 worker, 2 raised drone caps. cells: 0 none, 1 a queen is in one, 2 she has left it, or it is torn down. */
-export const outcomeOf = (eggs: number, capped: number, cells: number): number =>
-  eggs * 9 + capped * 3 + cells
+/** An outcome is eggs * 9 + capped * 3 + cells. eggs: 0 none, 1 single, 2 several a cell. capped: 0 none, 1 worker, 2 raised drone caps. cells: 0 none, 1 a queen is in one, 2 she has left it, or it is torn down. */
 export const eggsOf = (o: number): number => Math.floor(o / 9)
 export const cappedOf = (o: number): number => Math.floor(o / 3) % 3
 export const cellsOf = (o: number): number => o % 3

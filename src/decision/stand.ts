@@ -41,7 +41,7 @@ export interface Standing {
 }
 
 /** Entries that tell of the queen, or change what can become of her. */
-export const isEvidence = (e: StandingEntry): boolean =>
+const isEvidence = (e: StandingEntry): boolean =>
   e.kind === 'intake' ||
   (e.kind === 'inspection' && e.opened) ||
   e.kind === 'queen-cage' ||

@@ -5,7 +5,7 @@ import { type KindShares, type Model, oddsOn, type Story, storyOf } from '../for
 import type { History } from '../journal/index.ts'
 
 /** Days ahead on which options are thought of. */
-export const FARTHEST = 21
+const FARTHEST = 21
 
 /** Lives as long as the history it is of: a plan's own. */
 const followed = new WeakMap<History, Story>()

@@ -28,7 +28,7 @@ function when(o: Option, since: number): string {
 }
 
 /** 'Of 100 colonies like this, 84 keep a queen if it gets a frame of eggs now, 76 if you wait a week.' */
-export function numberSentence(chosen: Option, options: readonly Option[], since = 0): string {
+function numberSentence(chosen: Option, options: readonly Option[], since = 0): string {
   const kind = (o: Option): string => `${o.act}${o.inDays > 0}`
   const other = options.find((o) => kind(o) !== kind(chosen) && o.act !== 'unite')
   const than = other === undefined ? '' : `, ${hundred(other.keeps)} ${when(other, since)}`

@@ -1,7 +1,7 @@
 /** Which drawings stand at which question, by the name of its field. */
 import { Drawing, type DrawingName } from './drawings.tsx'
 
-export const AT_QUESTION: Readonly<Record<string, readonly DrawingName[]>> = {
+const AT_QUESTION: Readonly<Record<string, readonly DrawingName[]>> = {
   eggs: ['egg', 'many-eggs'],
   open: ['larva'],
   capped: ['flat-caps', 'raised-caps', 'sunken-caps'],

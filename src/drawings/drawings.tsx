@@ -5,7 +5,7 @@
  */
 import type { Child } from 'hono/jsx'
 
-export const DRAWINGS = [
+const DRAWINGS = [
   'egg',
   'larva',
   'flat-caps',
@@ -26,7 +26,7 @@ export const DRAWINGS = [
 export type DrawingName = (typeof DRAWINGS)[number]
 
 /** What a drawing shows, for those who do not see it and as its caption. */
-export const DRAWING_WORDS: Record<DrawingName, string> = {
+const DRAWING_WORDS: Record<DrawingName, string> = {
   egg: 'One egg a cell, standing on the bottom like a grain of rice',
   larva: 'A white grub curled up at the bottom of its cell',
   'flat-caps': 'Flat or slightly rounded lids, like dry bread: worker brood',

@@ -18,7 +18,7 @@ const EMERGES = { eggs: [18, 20], open: [12, 17], capped: [0, 11] } as const
 type Stage = keyof typeof EMERGES
 
 /** Cells in use on so many frames, both sides. Example: 1 frame, 0.7 full: 4,900. */
-export const cellsOn = (frames: number): number => frames * 2 * CELLS_PER_FRAME_SIDE * LIFE.frameFill
+const cellsOn = (frames: number): number => frames * 2 * CELLS_PER_FRAME_SIDE * LIFE.frameFill
 
 /** Adds the bees from those frames of brood, at hand on day `from`, to what emerges by day. */
 export function addBrood(

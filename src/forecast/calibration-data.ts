@@ -8,7 +8,7 @@ export interface CalibrationBin {
   so: number
 }
 
-export interface CalibrationResult {
+interface CalibrationResult {
   colonies: number
   forecasts: number
   /** Ten, by odds given: under 10 %, 10 to 20 %, … */

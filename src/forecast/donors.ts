@@ -51,7 +51,7 @@ export interface DonorCandidate {
 }
 
 /** When each colony last gave a frame, by tag, from everybody's entries. */
-export function lastGiven(histories: readonly History[], today: Day): Map<string, Day> {
+function lastGiven(histories: readonly History[], today: Day): Map<string, Day> {
   const last = new Map<string, Day>()
   for (const h of histories)
     for (const e of h.entries)

@@ -21,7 +21,7 @@ export interface EvidenceWeight {
 }
 
 /** What a sighting bears on. */
-export type Question = 'lays' | 'here' | 'raising' | 'emerged' | 'workers' | 'gone'
+type Question = 'lays' | 'here' | 'raising' | 'emerged' | 'workers' | 'gone'
 
 const QUESTIONS: Record<Question, { kinds: readonly Kind[]; yes: string; no: string }> = {
   lays: { kinds: ['laying'], yes: 'a queen lays', no: 'no queen lays' },

@@ -30,7 +30,7 @@ const YEAR = 365.25
 const SUMMER = dayNumber('2026-07-05')
 
 /** 1 in high summer, 0 in mid-winter. */
-export function summerness(day: Day, hemisphere: Hemisphere = 'north'): number {
+function summerness(day: Day, hemisphere: Hemisphere = 'north'): number {
   const turn = (2 * Math.PI * (dayNumber(day) - SUMMER)) / YEAR
   return (1 + Math.cos(hemisphere === 'north' ? turn : turn + Math.PI)) / 2
 }

@@ -3,7 +3,7 @@ import type { KindShares } from './queen-odds.ts'
 import { KIND_WORDS, KINDS } from './story/kinds.ts'
 
 /** A share as people say it: '9 in 10', 'almost certainly'. Example: inTen(0.72) = '7 in 10'. */
-export function inTen(p: number): string {
+function inTen(p: number): string {
   if (p >= 0.975) return 'almost certain'
   if (p >= 0.945) return '19 in 20'
   if (p < 0.01) return 'next to none'

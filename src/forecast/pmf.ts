@@ -25,15 +25,3 @@ export function logNormalDays(mean: number, log: number, from: number, to: numbe
   const sum = raw.reduce((a, b) => a + b, 0)
   return raw.map((p) => p / sum)
 }
-
-/** Smallest index at which the running sum reaches `share` of the total; -1 for an empty distribution. */
-export function quantileOf(p: readonly number[], share: number): number {
-  const total = p.reduce((a, b) => a + b, 0)
-  if (!(total > 0)) return -1
-  let run = 0
-  for (let i = 0; i < p.length; i++) {
-    run += p[i] ?? 0
-    if (run >= share * total - 1e-12) return i
-  }
-  return p.length - 1
-}

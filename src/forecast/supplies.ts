@@ -144,7 +144,7 @@ export const DEFAULT_ORDER: OrderOptions = {
   costShort: 150,
 }
 
-export interface OrderRow {
+interface OrderRow {
   /** Queens to order. */
   order: number
   chanceShort: number

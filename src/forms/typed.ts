@@ -1,8 +1,6 @@
 /** What was typed into a form: every value as text, by field name, kept exactly so that a refused form comes back filled. */
 export type Typed = Record<string, string[]>
 
-export const EMPTY: Typed = {}
-
 /** Text with more than this many characters is not kept: nobody typed it. */
 const KEPT = 20_000
 

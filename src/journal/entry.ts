@@ -161,7 +161,7 @@ export const intake = z.strictObject({
   photos,
 })
 
-export const inspection = z.strictObject({
+const inspection = z.strictObject({
   ...base,
   kind: z.literal('inspection'),
   /** true: lid off, frames out. false: an outside look, the lid stayed on. */
@@ -187,7 +187,7 @@ export const inspection = z.strictObject({
   photos,
 })
 
-export const given = z.strictObject({
+const given = z.strictObject({
   ...base,
   kind: z.literal('given'),
   what: z.enum(GIFTS),
@@ -207,14 +207,14 @@ export const given = z.strictObject({
   note,
 })
 
-export const queenCage = z.strictObject({
+const queenCage = z.strictObject({
   ...base,
   kind: z.literal('queen-cage'),
   found: z.enum(['released', 'still-caged', 'rejected', 'dead']),
   note,
 })
 
-export const tiesRemoved = z.strictObject({ ...base, kind: z.literal('ties-removed'), note })
+const tiesRemoved = z.strictObject({ ...base, kind: z.literal('ties-removed'), note })
 
 export const miteWash = z.strictObject({
   ...base,
@@ -228,7 +228,7 @@ export const miteWash = z.strictObject({
  * A suspected brood disease is cleared: by the apiary inspector, by a laboratory, or by an own look some time later. A
  * clean look alone does not say so: somebody has to, and sign it.
  */
-export const diseaseCleared = z.strictObject({
+const diseaseCleared = z.strictObject({
   ...base,
   kind: z.literal('disease-cleared'),
   clearedBy: z.enum(CLEARED_BY),
@@ -237,7 +237,7 @@ export const diseaseCleared = z.strictObject({
   note,
 })
 
-export const move = z.strictObject({
+const move = z.strictObject({
   ...base,
   kind: z.literal('move'),
   yard,
@@ -260,7 +260,7 @@ export const outcome = z.strictObject({
   note,
 })
 
-export const noteEntry = z.strictObject({
+const noteEntry = z.strictObject({
   ...base,
   kind: z.literal('note'),
   text: text(2000),
@@ -270,7 +270,7 @@ export const noteEntry = z.strictObject({
 })
 
 /** On the round, but nobody got to it. Not a visit: it answers nothing and proves nothing, and no window waits for it. */
-export const missedVisit = z.strictObject({
+const missedVisit = z.strictObject({
   ...base,
   kind: z.literal('missed-visit'),
   reason: z.enum(MISSED_REASONS),
@@ -280,7 +280,7 @@ export const missedVisit = z.strictObject({
 })
 
 /** Takes an entry back. What it withdraws stays in the journal, struck out. */
-export const withdrawal = z.strictObject({
+const withdrawal = z.strictObject({
   ...base,
   kind: z.literal('withdrawal'),
   replaces: z.uuid(),

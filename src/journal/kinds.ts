@@ -5,7 +5,7 @@
 import type { Entry, EntryKind } from './entry.ts'
 
 /** What a person must be allowed to do to write an entry; a withdrawal is judged by what it takes back. */
-export type WriteRight = 'record-visit' | 'log-intake' | 'record-outcome' | 'clear-disease' | 'correct-own'
+type WriteRight = 'record-visit' | 'log-intake' | 'record-outcome' | 'clear-disease' | 'correct-own'
 
 export interface KindFacts {
   /** Order within a day where no times are given: look first, then act. */

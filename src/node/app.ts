@@ -121,7 +121,7 @@ const ROUTES: Feature[] = [
   apiTokens,
 ]
 
-export const BODY_LIMIT = 1024 * 1024
+const BODY_LIMIT = 1024 * 1024
 
 /** Paths that take more than a form, and how much. */
 const LARGE: Record<string, number> = { '/data/import': 64 * BODY_LIMIT, '/data/colonies': 8 * BODY_LIMIT }

@@ -115,7 +115,7 @@ const End = ({ x, y, leftwards }: { x: number; y: string; leftwards: boolean }) 
 )
 
 /** The scale's words, at the head of the column. */
-export const RangeScale = ({ scale }: { scale: Scale }) => (
+const RangeScale = ({ scale }: { scale: Scale }) => (
   <svg class="range-scale" aria-hidden="true" focusable="false">
     {scale.ticks.map((t) => (
       <text

@@ -17,7 +17,7 @@ export const SCOPES = ['read', 'write', 'review'] as const
 export type Scope = (typeof SCOPES)[number]
 
 /** What a role must be allowed to do for a scope to be of use to it. */
-export const ACTION_OF_SCOPE: Record<Scope, Action> = {
+const ACTION_OF_SCOPE: Record<Scope, Action> = {
   read: 'see-colonies',
   write: 'record-visit',
   review: 'review-survival',
@@ -30,7 +30,7 @@ export const scopesFor = (role: Role): Scope[] => SCOPES.filter((s) => guardFor(
 export const TOKEN_DAYS = [30, 90, 365] as const
 
 /** Tokens in use at once. */
-export const MOST_TOKENS = 20
+const MOST_TOKENS = 20
 
 export const TOKEN_NAME_LIMIT = 60
 

@@ -7,7 +7,7 @@ import { invite, person } from './schema.ts'
 import { digestOf, newToken } from './tokens.ts'
 
 /** An invitation not used within so many days is void. */
-export const INVITE_DAYS = 7
+const INVITE_DAYS = 7
 
 const DAY = 86_400_000
 

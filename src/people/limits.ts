@@ -9,7 +9,7 @@ import ipaddr from 'ipaddr.js'
 import { RateLimiterMemory, RateLimiterRes } from 'rate-limiter-flexible'
 import { nameKey } from './names.ts'
 
-export interface LimitSettings {
+interface LimitSettings {
   /** Attempts within the window. */
   points: number
   /** Seconds. */
@@ -17,15 +17,15 @@ export interface LimitSettings {
 }
 
 /** One name from one network. */
-export const BY_ACCOUNT: LimitSettings = { points: 10, window: 15 * 60 }
+const BY_ACCOUNT: LimitSettings = { points: 10, window: 15 * 60 }
 /** One name from anywhere. */
-export const BY_NAME: LimitSettings = { points: 100, window: 15 * 60 }
+const BY_NAME: LimitSettings = { points: 100, window: 15 * 60 }
 /** Higher than one account's: a whole crew may share an address. */
-export const BY_ADDRESS: LimitSettings = { points: 50, window: 15 * 60 }
+const BY_ADDRESS: LimitSettings = { points: 50, window: 15 * 60 }
 
 /** Secrets that open something by themselves. */
-export const GUESSED = ['invitation', 'set-up', 'letter', 'api-token'] as const
-export type Guessed = (typeof GUESSED)[number]
+const GUESSED = ['invitation', 'set-up', 'letter', 'api-token'] as const
+type Guessed = (typeof GUESSED)[number]
 
 export interface Limits {
   /** Counts one attempt at an account. Seconds to wait when there were too many, else 0. */

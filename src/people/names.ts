@@ -2,7 +2,7 @@
 import type { Role } from './permissions.ts'
 
 /** As long as an entry's `by` may be. */
-export const NAME_LIMIT = 60
+const NAME_LIMIT = 60
 
 /** Control characters, and marks that turn the direction of text around: they could disguise one name as another. */
 const UNSEEN = /[\p{Cc}\p{Cf}\p{Zl}\p{Zp}]/u

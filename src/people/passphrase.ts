@@ -8,9 +8,9 @@ import { nameKey } from './names.ts'
  * list of refused ones and forbids composition rules. It asks for 15 where a passphrase is the only factor; 12 is our
  * choice for people typing in gloves, behind limits on attempts.
  */
-export const PASSPHRASE_MIN = 12
+const PASSPHRASE_MIN = 12
 /** A cap, so that nobody makes the server chew on a book. */
-export const PASSPHRASE_MAX = 200
+const PASSPHRASE_MAX = 200
 
 /** What is wrong with a passphrase, or null. `names`: its owner's, and those of the yards here. */
 export function passphraseProblem(passphrase: string, names: readonly string[]): string | null {

@@ -22,10 +22,7 @@ export interface PeopleOptions {
 }
 
 /** `wrong`: the name or the passphrase, never said which. `wait`: too many attempts. */
-export type SignIn = Result<
-  { token: string; person: Person },
-  { why: 'wrong' } | { why: 'wait'; seconds: number }
->
+type SignIn = Result<{ token: string; person: Person }, { why: 'wrong' } | { why: 'wait'; seconds: number }>
 
 export interface People {
   accounts: Accounts

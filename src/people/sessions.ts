@@ -10,7 +10,7 @@ const HOUR = 3_600_000
 const DAY = 24 * HOUR
 
 /** Signed out after so long without a visit: a phone left in the truck over the month of a hold is still signed in. */
-export const IDLE_DAYS = 30
+const IDLE_DAYS = 30
 /** Signed out after so long whatever happens. */
 export const ABSOLUTE_DAYS = 90
 

@@ -1,7 +1,7 @@
 /** One question to the server, asked as a program asks: what came back, or why nothing of ours did. */
 
 /** Milliseconds to wait for one answer. */
-export const PATIENCE_MS = 20_000
+const PATIENCE_MS = 20_000
 
 /** An answer, whoever gave it. */
 export interface Heard {

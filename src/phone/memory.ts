@@ -18,7 +18,7 @@ export interface Snapshot extends KeptRound {
 }
 
 /** What the last talk with the server showed; forgotten when the worker ends. */
-export interface Standing {
+interface Standing {
   signIn: boolean
   /** Null until the server was asked. */
   reached: boolean | null

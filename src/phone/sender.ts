@@ -55,7 +55,7 @@ async function withUnsentPhotos(db: Database, waiting: readonly Waiting[]): Prom
  * The first entry that may go: ours, not refused, and not resting on one that has to go before it. `heavy`: those whose
  * pictures go first; they wait until nothing else can go.
  */
-export function nextToSend(
+function nextToSend(
   waiting: readonly Waiting[],
   person: string,
   passed: ReadonlySet<number>,

@@ -9,12 +9,12 @@ export interface Fetching extends Lasting {
   readonly respondWith: (answer: Promise<Response> | Response) => void
 }
 
-export interface Asked extends Lasting {
+interface Asked extends Lasting {
   readonly data: unknown
   readonly source: { postMessage: (message: unknown) => void } | null
 }
 
-export interface Syncing extends Lasting {
+interface Syncing extends Lasting {
   readonly tag: string
 }
 

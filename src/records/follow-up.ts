@@ -10,8 +10,8 @@ export interface MovedOut {
 }
 
 /** When the new keeper is asked, in days after moving out: once, when a season has passed. Nobody is asked a second time. */
-export const ASK_FROM = 90
-export const ASK_UNTIL = 120
+const ASK_FROM = 90
+const ASK_UNTIL = 120
 
 /** Whether a follow-up is asked for on a day. `asked`: it was before. */
 export function asksForFollowUp({ movedOutOn, followUps }: MovedOut, asked: boolean, today: Day): boolean {

@@ -13,7 +13,7 @@ export {
 } from './agreement.ts'
 export { drawingOf, FIELD, svgOf } from './drawing.ts'
 export { asksForFollowUp, type MovedOut } from './follow-up.ts'
-export { type Merged, mergeSheets } from './merge-sheets.ts'
+export { mergeSheets } from './merge-sheets.ts'
 export {
   type FollowUp,
   MOST_FOLLOW_UPS,
@@ -30,7 +30,6 @@ export {
   BEHIND,
   BYSTANDERS,
   CALL_BACKS,
-  CALLED_ABOUT,
   CALLERS,
   type CallBack,
   type Check,

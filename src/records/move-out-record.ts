@@ -9,7 +9,7 @@ import { day, text } from './kinds.ts'
 export const MOST_PERMITS = 4
 
 /** One paper: a transport permit, a health certificate, a registration. */
-export const permit = z.strictObject({
+const permit = z.strictObject({
   what: text(120),
   number: text(80).optional(),
   issuedBy: text(120).optional(),
@@ -21,7 +21,7 @@ export const permit = z.strictObject({
 export const MOST_FOLLOW_UPS = 20
 
 /** What somebody told of a colony after it moved out. */
-export const followUp = z.strictObject({
+const followUp = z.strictObject({
   /** The day for which it was told. */
   on: day,
   found: z.enum(['alive', 'dead']),

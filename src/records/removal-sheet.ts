@@ -32,7 +32,7 @@ export const DECISIONS = ['go', 'wait', 'refuse'] as const
 export const SEALED = ['yes', 'no', 'owner'] as const
 export const CLEANED = ['all', 'part', 'none'] as const
 /** What hangs or flies there, as far as the caller can tell. */
-export const CALLED_ABOUT = ['swarm', 'nest', 'unsure', 'wasps'] as const
+const CALLED_ABOUT = ['swarm', 'nest', 'unsure', 'wasps'] as const
 export const SINCE = ['today', 'days', 'weeks', 'months', 'years'] as const
 export const CALLERS = ['owner', 'tenant', 'neither'] as const
 /** What is left to do at the hole beside shutting the entrance and taking out the comb. */
@@ -138,7 +138,7 @@ export const agreement = z.strictObject({
   signature: signature.optional(),
 })
 
-export const forecastHour = z.strictObject({ at: time, c: celsius })
+const forecastHour = z.strictObject({ at: time, c: celsius })
 
 /** Looked at before the cut. */
 export const check = z.strictObject({
@@ -212,7 +212,7 @@ export const work = z.strictObject({
 })
 
 /** The job ended without bees in a box. */
-export const ended = z.strictObject({ on: day, why: text(500) })
+const ended = z.strictObject({ on: day, why: text(500) })
 
 /** The customer called again after the job: bees that return, honey that runs. */
 export const callBack = z.strictObject({

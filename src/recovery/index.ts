@@ -2,7 +2,7 @@
 export type { Adviser, Context, Supplies } from './advice/context.ts'
 export { lookAsked, openLook } from './advice/looks.ts'
 export { lookFromOutside } from './advice/routine.ts'
-export { type PressingSign, remedyFor } from './advice/signs.ts'
+export { remedyFor } from './advice/signs.ts'
 export { fold } from './fold/fold.ts'
 export { MATING_NUCLEUS_FRAMES, mayBuy, mayGive, mayOpen, mayUnite, NUCLEUS_FRAMES } from './guards.ts'
 export { missingWords } from './missing-words.ts'
@@ -15,8 +15,6 @@ export {
   type Check,
   type CheckStatus,
   type DayRange,
-  type Lost,
-  type Missing,
   PHASES,
   type Phase,
   type Plan,

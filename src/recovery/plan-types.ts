@@ -59,7 +59,7 @@ export interface Missing {
 }
 
 /** Somebody said that the box is lost: a beekeeper confirms it by recording how it left. */
-export interface Lost {
+interface Lost {
   on: Day
   how: 'no-bees' | 'dead' | 'gone'
   by: string

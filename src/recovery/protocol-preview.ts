@@ -9,7 +9,7 @@ import { planOf } from './plan.ts'
 import type { Action, Check, Plan, Rule } from './plan-types.ts'
 import type { Protocol } from './protocol.ts'
 
-export interface Moved {
+interface Moved {
   rule: Rule
   before: Check
   after: Check

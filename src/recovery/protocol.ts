@@ -21,7 +21,7 @@ const windowSchema = z
   })
   .refine((w) => w.opens <= w.due && w.due <= w.closes, 'must have opens <= due <= closes')
 
-export const DEFAULT_WINDOWS: Record<Rule, Window> = eachRule((f) => f.window)
+const DEFAULT_WINDOWS: Record<Rule, Window> = eachRule((f) => f.window)
 
 const windows = z.strictObject(
   Object.fromEntries(RULES.map((rule) => [rule, windowSchema.optional()])) as Record<

@@ -18,7 +18,7 @@ import type { Exposure } from './tracing.ts'
 const REWASH_AFTER = 10
 
 /** The first day on which the hold is over. */
-export const holdEnds = (s: State): Day => addDays(s.history.intake.on, s.protocol.holdDays)
+const holdEnds = (s: State): Day => addDays(s.history.intake.on, s.protocol.holdDays)
 
 /** When worker brood can prove a queen, widest where least is known; null when no queen is in sight. */
 function proofExpected(s: State, today: Day): Span | null {

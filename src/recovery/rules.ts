@@ -10,7 +10,7 @@ import type { Window } from './protocol.ts'
  * her. `chore`: done at an open box too, but never a reason to open one before it is due. `outside`: answered with the
  * lid on. `leave`: it may go.
  */
-export type Task = 'look' | 'deed' | 'chore' | 'outside' | 'leave'
+type Task = 'look' | 'deed' | 'chore' | 'outside' | 'leave'
 
 export interface RuleFacts {
   /** What the window counts from, in words. */
@@ -35,7 +35,7 @@ export interface RuleFacts {
 }
 
 /** In the order in which a colony meets them, which is the order in which they are listed. */
-export const RULE_TABLE = {
+const RULE_TABLE = {
   'outside-look': {
     anchor: 'the intake',
     window: { opens: 1, due: 2, closes: 3 },

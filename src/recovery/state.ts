@@ -214,7 +214,7 @@ export class State {
 }
 
 /** The status of a question on a day. */
-export function statusOn(ask: Ask, today: Day): Check['status'] {
+function statusOn(ask: Ask, today: Day): Check['status'] {
   if (ask.answeredOn !== null) return 'answered'
   if (ask.voidSince !== null) return 'void'
   if (today < ask.opens) return 'waiting'

@@ -8,7 +8,7 @@ import { addDays, type Day, inWords, later } from '../days.ts'
 import type { StandingEntry } from '../journal/index.ts'
 
 /** How a colony is bound to a suspected one. */
-export type Bond = 'gave' | 'got' | 'united' | 'robbing'
+type Bond = 'gave' | 'got' | 'united' | 'robbing'
 
 export interface Exposure {
   /** Tag of the suspected colony. */

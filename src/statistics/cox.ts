@@ -11,7 +11,7 @@ import { type Likelihood, type Maximum, maximise, profileLimits, ratioTest } fro
 import { riskSets, type SurvivalRows } from './risk-sets.ts'
 import { chiSquareAbove, normalAbove, zFor } from './special.ts'
 
-export interface Term {
+interface Term {
   name: string
   /** log hazard ratio per unit; null when the column is constant or repeats earlier ones. */
   coef: number | null
@@ -63,7 +63,7 @@ export interface Column {
 }
 
 /** Beyond so many colonies separation is rare and Wald's limits at the penalised estimate stand in. */
-export const PROFILE_UP_TO = 5000
+const PROFILE_UP_TO = 5000
 
 /** A coefficient that Newton would still move by more than this has not settled: it separates. */
 const SETTLED = 1e-3

@@ -9,7 +9,7 @@
 import { type DayCounts, lostOn } from './day-counts.ts'
 import { zFor } from './special.ts'
 
-export interface WayIncidence {
+interface WayIncidence {
   /** By step: colonies lost this way on that day. */
   lost: number[]
   /** By step: share lost this way up to and including that day. */

@@ -37,7 +37,7 @@ export interface Curve {
 }
 
 /** Limits of S from the standard error of log S, as R's survfit gives them. */
-export function survivalLimits(
+function survivalLimits(
   survival: number,
   logStdErr: number,
   z: number,

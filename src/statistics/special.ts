@@ -10,7 +10,6 @@ import erfcinv from '@stdlib/math-base-special-erfcinv'
 import gammainc from '@stdlib/math-base-special-gammainc'
 import gammaincinv from '@stdlib/math-base-special-gammaincinv'
 import gammaln from '@stdlib/math-base-special-gammaln'
-import trigammaOf from '@stdlib/math-base-special-trigamma'
 
 /** Chance that a standard normal is below z. Example: normalBelow(-1.959963984540054) = 0.025. */
 export const normalBelow = (z: number): number => erfc(-z / Math.SQRT2) / 2
@@ -55,9 +54,6 @@ export const logGamma = (x: number): number => gammaln(x)
 
 /** Derivative of log Γ. */
 export const digamma = (x: number): number => digammaOf(x)
-
-/** Second derivative of log Γ. */
-export const trigamma = (x: number): number => trigammaOf(x)
 
 /** log B(a, b). */
 export const logBeta = (a: number, b: number): number => gammaln(a) + gammaln(b) - gammaln(a + b)

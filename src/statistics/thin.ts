@@ -7,7 +7,7 @@
 import { type DayCounts, lostOn } from './day-counts.ts'
 
 /** A loss among fewer than this moves the curve by a fifth or more at once (our choice). */
-export const THIN = 5
+const THIN = 5
 
 /** A day on which somebody was lost out of a handful, with others entered only later. */
 export interface ThinDay {

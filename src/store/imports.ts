@@ -14,11 +14,11 @@ export interface ImportNote {
   colonies: number
 }
 
-export interface KeptImport extends ImportNote {
+interface KeptImport extends ImportNote {
   entries: string[]
 }
 
-export interface NewImport {
+interface NewImport {
   /** A UUID: the same import sent twice is one import. */
   id: string
   source: string

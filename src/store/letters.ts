@@ -18,7 +18,7 @@ export interface SentLetter {
   revokedAt: string | null
 }
 
-export interface NewLetter {
+interface NewLetter {
   id: string
   colony: ColonyId
   /** A letter to the customer where it is left out. */
@@ -32,7 +32,7 @@ export interface NewLetter {
   expiresAt: string
 }
 
-export interface KeptLetter extends NewLetter {
+interface KeptLetter extends NewLetter {
   what: LetterKind
   revokedAt: string | null
 }

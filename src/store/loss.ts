@@ -34,7 +34,7 @@ function givenUp(folder: string): string[] {
 }
 
 /** Entries in a file, 0 when it cannot be read. */
-export const entriesIn = (file: string): number =>
+const entriesIn = (file: string): number =>
   reading(file, (copy) => copy.prepare('SELECT count(*) FROM entry').pluck().get() as number) ?? 0
 
 /** Backups with the most entries first; of as many, the newest. */
@@ -60,7 +60,7 @@ export function lossAgainst(database: Database.Database, folder: string): Loss |
 }
 
 /** How many entries of a file are not in the database as they are in the file. */
-export const missingFrom = (database: Database.Database, file: string): number =>
+const missingFrom = (database: Database.Database, file: string): number =>
   reading(file, (copy) => (sameUpTo(database, copy) ? 0 : countMissing(database, copy))) ?? 0
 
 /** Whether the file's last digest is in the database, in its place: then everything before it is the same. */

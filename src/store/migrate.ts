@@ -37,7 +37,7 @@ export interface MigrateOptions {
 }
 
 /** The triggers without which the journal is not append-only. */
-export const GUARDS = ['entry_no_delete', 'entry_no_overwrite', 'entry_no_update'] as const
+const GUARDS = ['entry_no_delete', 'entry_no_overwrite', 'entry_no_update'] as const
 
 const LEDGER = '__drizzle_migrations'
 

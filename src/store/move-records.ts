@@ -10,7 +10,7 @@ import type { Connection } from './connection.ts'
 import { canonical } from './fold.ts'
 import type { Versioned } from './types.ts'
 
-export interface RecordVersion {
+interface RecordVersion {
   /** The colony's id. */
   colony: ColonyId
   version: number
@@ -19,7 +19,7 @@ export interface RecordVersion {
   record: MoveRecord
 }
 
-export interface RecordStamp {
+interface RecordStamp {
   /** UTC, ISO. */
   savedAt: string
   savedBy: string

@@ -18,7 +18,7 @@ import {
 import type { colony, plannedCheck } from './schema.ts'
 
 export type ColonyRow = typeof colony.$inferSelect
-export type CheckRow = typeof plannedCheck.$inferSelect
+type CheckRow = typeof plannedCheck.$inferSelect
 export interface Projected {
   row: ColonyRow
   checks: CheckRow[]
@@ -30,7 +30,7 @@ const URGENCY: readonly CheckStatus[] = ['overdue', 'due', 'open', 'waiting']
 const asked = (check: Check): boolean => URGENCY.includes(check.status)
 
 /** The check to think of next: late ones before due ones before open ones before coming ones. */
-export function nextCheck(plan: Plan): Check | null {
+function nextCheck(plan: Plan): Check | null {
   const rank = (c: Check): string => {
     const day = c.status === 'waiting' ? c.opens : c.closes
     return `${URGENCY.indexOf(c.status)} ${day} ${String(RULES.indexOf(c.rule)).padStart(2, '0')}`

@@ -18,7 +18,7 @@ import { rulesStamp } from './rules-stamp.ts'
 import { colony, protocolChange } from './schema.ts'
 import type { Settings } from './settings.ts'
 
-export interface ProtocolChange {
+interface ProtocolChange {
   changedAt: string
   changedBy: string
   before: ProtocolOverrides
@@ -26,7 +26,7 @@ export interface ProtocolChange {
   reason: string | null
 }
 
-export interface Recomputing {
+interface Recomputing {
   total: number
   done: number
 }

@@ -33,12 +33,12 @@ export interface SavedSheet {
 }
 
 /** A colony that came of a sheet, and who said so. */
-export interface Box extends SheetStamp {
+interface Box extends SheetStamp {
   colony: ColonyId
   id: string
 }
 
-export interface SheetStamp {
+interface SheetStamp {
   /** UTC, ISO. */
   savedAt: string
   savedBy: string
@@ -75,7 +75,7 @@ export interface Removals extends Jobs {
 type Row = typeof removalSheet.$inferSelect
 
 /** The version in a row, or why it cannot be read. */
-export function readSheet(row: Row): Result<{ made: SheetVersion }, Problems<string>> {
+function readSheet(row: Row): Result<{ made: SheetVersion }, Problems<string>> {
   let payload: unknown
   try {
     payload = JSON.parse(row.payload)

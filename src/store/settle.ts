@@ -10,7 +10,7 @@ import type { Folded } from './fold.ts'
 import type { Tracer } from './tracer.ts'
 
 /** A colony that was written to. */
-export interface Touched {
+interface Touched {
   id: ColonyId
   folded: Folded
 }

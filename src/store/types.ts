@@ -92,7 +92,7 @@ export interface ColonyFilter {
 }
 
 /** A page of changes, newest first. */
-export interface ChangesPage {
+interface ChangesPage {
   /** Only rows with a lower `seq`: the last one of the page before. */
   before?: number | undefined
   /** Default 50, at most 500. */

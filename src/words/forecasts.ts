@@ -1,6 +1,6 @@
 /** Forecasts in words; the plan's advice stays in charge. */
 
-import { type Day, daysBetween, later } from '../days.ts'
+import { type Day, later } from '../days.ts'
 import {
   HARDLY_TELLING,
   type Kind,
@@ -111,10 +111,4 @@ export function betterDay(days: readonly TellingDay[]): string | null {
   const ratio = best.net / today.net
   if (ratio < WORTH_A_WORD) return null
   return `A look on ${when} tells ${ratio < 2.5 ? 'twice' : `${Math.round(ratio)} times`} what today does.`
-}
-
-/** 'in 12 days' for a chart's caption. */
-export const daysAhead = (from: Day, to: Day): string => {
-  const n = daysBetween(from, to)
-  return n === 0 ? 'today' : n === 1 ? 'in 1 day' : `in ${n} days`
 }

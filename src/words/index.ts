@@ -59,7 +59,7 @@ export {
   waitsUntil,
   waitWords,
 } from './lines.ts'
-export { type LastTreatment, moveWords, treatedWords, treatmentRisk } from './moving.ts'
+export { moveWords, treatedWords, treatmentRisk } from './moving.ts'
 export { keysWords, ROLE_CHOICES, ROLE_WORDS, STATE_WORDS, signedInWords } from './people.ts'
 export { problemQuotes, problemWords } from './problem.ts'
 export { proves } from './proof.ts'
@@ -79,7 +79,6 @@ export { CLIMATE_WORDS, MONTH_CHOICES, MONTH_NAMES, stretchWords } from './seaso
 export { FEW, FEW_MEANS, fewWords, percent, percentRange, shortRange } from './shares.ts'
 export {
   depth,
-  distance,
   framesWords,
   height,
   plain,

@@ -34,7 +34,7 @@ export const wellFormed = (s: string): string => s.replaceAll(/[\ud800-\udfff]/g
 const expression = (path: string): RegExp =>
   new RegExp(`^${path.replaceAll(/:[a-z]+(\{[^}]*\})?/g, '[^/]+').replaceAll('.', '\\.')}$`)
 
-export const routeOf = (routes: readonly Route[], method: string, path: string): Route | undefined =>
+const routeOf = (routes: readonly Route[], method: string, path: string): Route | undefined =>
   routes.find((r) => r.method === method && expression(r.path).test(path))
 
 /** Field names with the values a form offers, by the route the form is sent to. */
@@ -62,7 +62,7 @@ export function readForms(html: string, page: string, routes: readonly Route[], 
   }
 }
 
-export const unescaped = (text: string): string =>
+const unescaped = (text: string): string =>
   text
     .replaceAll('&quot;', '"')
     .replaceAll('&#39;', "'")

@@ -8,7 +8,7 @@ import { historyOf } from '../../src/journal/history.ts'
 import { type Random, seeded } from './random.ts'
 import { Colony, playOut, START, someIntake } from './simulator.ts'
 
-export interface Bin {
+interface Bin {
   /** Middle of the bin: 0.05, 0.15, … */
   middle: number
   /** How many odds fell into it, their mean, and the share that was so. */

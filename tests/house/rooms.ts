@@ -5,7 +5,7 @@
  * pure: no clock, no database, no network, runs in a browser unchanged. anywhere: in Node and in the phone's worker.
  */
 
-export type Runs = 'pure' | 'anywhere' | 'Node' | 'phone' | 'browser'
+type Runs = 'pure' | 'anywhere' | 'Node' | 'phone' | 'browser'
 
 export interface Room {
   /** What is in it, for the map. */

@@ -7,7 +7,7 @@ import { contradictions } from '../../src/journal/history.ts'
 export const START: Day = '2026-05-01'
 
 /** A UUIDv7-shaped id from a number, so that runs repeat. */
-export const idOf = (n: number): string => `019707a0-0000-7000-8000-${n.toString(16).padStart(12, '0')}`
+const idOf = (n: number): string => `019707a0-0000-7000-8000-${n.toString(16).padStart(12, '0')}`
 
 const maybe = <T>(a: fc.Arbitrary<T>): fc.Arbitrary<T | undefined> =>
   fc.option(a, { nil: undefined, freq: 3 })
@@ -75,7 +75,7 @@ const noteFields = fc.record({ kind: fc.constant('note' as const), text: fc.cons
 const tiesFields = fc.record({ kind: fc.constant('ties-removed' as const) })
 const moveFields = fc.record({ kind: fc.constant('move' as const), yard: fc.constantFrom('North', 'South') })
 
-export const eventFields = fc.oneof(
+const eventFields = fc.oneof(
   { weight: 8, arbitrary: inspectionFields },
   { weight: 1, arbitrary: outsideFields },
   { weight: 3, arbitrary: givenFields },

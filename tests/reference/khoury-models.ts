@@ -29,7 +29,7 @@ export interface Khoury2011 {
 export const PAPER_2011 = { L: 2000, w: 27000, alpha: 0.25, sigma: 0.75 } as const
 
 /** Change per day. Negative recruitment sends foragers back to the hive. */
-export function change({ H, F }: Bees, p: Khoury2011): Bees {
+function change({ H, F }: Bees, p: Khoury2011): Bees {
   const N = H + F
   if (N <= 0) return { H: 0, F: 0 }
   const recruited = H * (p.alpha - (p.sigma * F) / N)
@@ -57,7 +57,7 @@ export function khoury(start: Bees, days: number, p: Khoury2011, step = 0.02): B
 }
 
 /** Foragers per hive bee once recruitment and deaths balance: m J^2 + (m - alpha + sigma) J - alpha = 0. */
-export function foragersPerHiveBee(m: number, alpha: number, sigma: number): number {
+function foragersPerHiveBee(m: number, alpha: number, sigma: number): number {
   const b = alpha - sigma - m
   return (b + Math.sqrt(b * b + 4 * m * alpha)) / (2 * m)
 }
@@ -126,7 +126,7 @@ export const PAPER_2013: Khoury2013 = {
 }
 
 /** Foragers per hive bee at those stores, g (Infinity: plenty). */
-export function foragersAtStores(p: Khoury2013, stores: number): number {
+function foragersAtStores(p: Khoury2013, stores: number): number {
   const hunger = stores === Number.POSITIVE_INFINITY ? 0 : p.b ** 2 / (p.b ** 2 + stores ** 2)
   return foragersPerHiveBee(p.m, p.alphaMin + p.alphaMax * hunger, p.sigma)
 }

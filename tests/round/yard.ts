@@ -28,7 +28,7 @@ export interface BoxTold {
   entries?: Told[]
 }
 
-export function entriesOf(told: BoxTold): Entry[] {
+function entriesOf(told: BoxTold): Entry[] {
   const { tag, age, queen = 'unseen', yard = 'Quarry', intake = {} } = told
   const stand = told.stand === undefined ? tag.replace(/\D+/, '') : told.stand
   const base = (day: number) => ({ id: nextId(), colony: tag, by: 'Odalys', on: addDays(TODAY, day) })

@@ -26,7 +26,7 @@ export interface Yard {
   errors: string[]
 }
 
-export interface Answer {
+interface Answer {
   status: number
   /** Where it leads, for a redirect. */
   to: string | null

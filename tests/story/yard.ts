@@ -3,7 +3,7 @@ import { v7 } from 'uuid'
 import { addDays, type Day } from '../../src/days.ts'
 import { given, wordsOf, type Yard } from '../server/yard.ts'
 
-export const IN: Day = '2026-05-01'
+const IN: Day = '2026-05-01'
 export const day = (n: number): Day => addDays(IN, n)
 
 type More = Record<string, unknown>

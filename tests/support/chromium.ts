@@ -10,7 +10,7 @@ import { delimiter, join } from 'node:path'
 import { chromium } from 'playwright-core'
 
 /** Names under which distributions install a Chromium or a browser of its family. */
-export const USUAL_NAMES = ['chromium', 'chromium-browser', 'google-chrome-stable', 'google-chrome', 'chrome']
+const USUAL_NAMES = ['chromium', 'chromium-browser', 'google-chrome-stable', 'google-chrome', 'chrome']
 
 export interface Machine {
   env: Readonly<Record<string, string | undefined>>

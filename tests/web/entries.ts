@@ -8,7 +8,7 @@ import type { Plan } from '../../src/recovery/plan-types.ts'
 type Loose = Record<string, unknown> & { kind: Entry['kind']; on: string }
 
 /** An id that sorts by `n`. */
-export const idNo = (n: number): string => `01900000-0000-7000-8000-${String(n).padStart(12, '0')}`
+const idNo = (n: number): string => `01900000-0000-7000-8000-${String(n).padStart(12, '0')}`
 
 /** Entries of one colony as written: id, colony and signature are filled in. */
 export const written = (entries: Loose[], tag = 'A-1'): Entry[] =>

@@ -6,7 +6,7 @@ import type { Action, Scope } from '../../people/index.ts'
 import type { ComponentName } from './schemas.ts'
 
 export const API = '/api/v1'
-export const MOST_ITEMS = 200
+const MOST_ITEMS = 200
 export const USUAL_ITEMS = 50
 
 /** Numbers in a query are text: only digits count. */

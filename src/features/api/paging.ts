@@ -15,7 +15,7 @@ export interface Page<T> {
 export const limitOf = ({ limit }: Paging): number => limit ?? USUAL_ITEMS
 
 /** What a cursor stands for is ours to change: programs only hand it back. */
-export const cursorOf = (key: string): string => Buffer.from(`1:${key}`).toString('base64url')
+const cursorOf = (key: string): string => Buffer.from(`1:${key}`).toString('base64url')
 
 /** The key in a cursor; null when it is none of ours. */
 export function keyIn(cursor: string): string | null {

@@ -28,7 +28,7 @@ const check = z.object({
 })
 
 /** The format of `resettle plan`. */
-export const plan = z.object({
+const plan = z.object({
   tag: text,
   asOf: day,
   day: count,
@@ -81,7 +81,7 @@ export const plan = z.object({
   }),
 })
 
-/** Compiles only while the schema takes every plan there is. */
+/** Compiles only while the schema takes every plan there is. @public */
 export const asPlan = (p: Plan): z.input<typeof plan> => p
 
 export const colony = z.object({
@@ -135,7 +135,7 @@ export function colonyOf(s: ColonySummary): z.input<typeof colony> {
 }
 
 /** An entry with who recorded it when. `entry.colony` is the colony's id. */
-export const recorded = z.object({
+const recorded = z.object({
   seq: z.int().min(1),
   recordedAt: instant,
   recordedBy: text,
@@ -144,14 +144,14 @@ export const recorded = z.object({
 
 const pageOf = <T extends z.ZodType>(item: T) => z.object({ items: z.array(item), next: text.nullable() })
 
-export const colonies = pageOf(colony)
-export const plans = pageOf(plan)
-export const journal = pageOf(recorded)
+const colonies = pageOf(colony)
+const plans = pageOf(plan)
+const journal = pageOf(recorded)
 
 /** What became of entries sent. */
-export const taken = z.object({ accepted: z.array(z.uuid()), already: z.array(z.uuid()) })
+const taken = z.object({ accepted: z.array(z.uuid()), already: z.array(z.uuid()) })
 
-export const me = z.object({
+const me = z.object({
   name: text,
   role: z.enum(ROLES),
   scopes: z.array(z.enum(SCOPES)),
@@ -208,7 +208,7 @@ const group = z.object({
 })
 
 /** The format of `resettle review --json`. */
-export const review = z.object({
+const review = z.object({
   asOf: day,
   overall: group,
   byType: z.record(z.string(), group),
@@ -223,10 +223,10 @@ export const review = z.object({
   ),
 })
 
-/** Compiles only while the schema takes every review there is. */
+/** Compiles only while the schema takes every review there is. @public */
 export const asReview = (r: Review): z.input<typeof review> => r
 
-export const problem = z.object({
+const problem = z.object({
   type: text,
   title: text,
   status: z.int(),
@@ -235,10 +235,10 @@ export const problem = z.object({
 })
 
 /** What may be sent: as in the journal; `by` is the token's owner where it is left out. */
-export const entryIn = z.discriminatedUnion('kind', [
+const entryIn = z.discriminatedUnion('kind', [
   ...entry.options.map((o) => o.extend({ by: o.shape.by.optional() })),
 ] as unknown as [(typeof entry.options)[0], ...typeof entry.options])
-export const entriesIn = z.union([entryIn, z.array(entryIn).min(1).max(500)])
+const entriesIn = z.union([entryIn, z.array(entryIn).min(1).max(500)])
 
 /** Components of the document, by name. */
 export const COMPONENTS = {

@@ -20,7 +20,7 @@ export interface Feed {
   fetchedAt: string | null
 }
 
-export interface FeedHolder {
+interface FeedHolder {
   person: { id: string; name: string }
   shows: Shows
   yard: string | null

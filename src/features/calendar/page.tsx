@@ -5,7 +5,7 @@ import { type Frame, Layout } from '../../parts/index.ts'
 import { type Choice, instantWords, labelIn } from '../../words/index.ts'
 import type { Feed } from './feeds.ts'
 
-export const SHOWS_CHOICES: Choice[] = [
+const SHOWS_CHOICES: Choice[] = [
   {
     value: 'yard-day',
     label: 'One entry a yard and day',

@@ -12,7 +12,7 @@ import type { CalendarEvent, FeedEvent } from './calendar.ts'
 import { calendarEvent } from './schema.ts'
 
 /** A calendar that did not look for so long has other troubles (judgement). */
-export const CANCELLED_FOR_DAYS = 30
+const CANCELLED_FOR_DAYS = 30
 const DAY = 86_400_000
 
 /** What is kept of an event: what it says, and the yards in whose calendars it was before. */
@@ -31,7 +31,7 @@ export interface Revisions {
 }
 
 /** Now, and which day that is in the yard. */
-export interface Instant {
+interface Instant {
   now: Date
   today: Day
 }

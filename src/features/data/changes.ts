@@ -4,7 +4,7 @@ import { stringify } from 'csv-stringify/sync'
 import type { Entry } from '../../journal/index.ts'
 import type { TaggedRow } from '../../store/index.ts'
 
-export type Did = 'entered' | 'corrected' | 'withdrew'
+type Did = 'entered' | 'corrected' | 'withdrew'
 
 export interface Change {
   seq: number

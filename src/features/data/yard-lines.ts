@@ -7,7 +7,7 @@ import { type YardLine, yardLine } from './yard-file.ts'
 /** A file's lines, without their line feeds. Called once to look and once more to keep the photos, so it begins anew each time. */
 export type Lines = () => Iterable<string>
 
-export type Located<T> = T & { at: number }
+type Located<T> = T & { at: number }
 type PhotoLine = Extract<YardLine, { line: 'photo' }>
 /** All but photos, which are too many to hold at once. */
 export type KeptLine = Located<Exclude<YardLine, PhotoLine>>

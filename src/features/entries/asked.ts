@@ -16,7 +16,7 @@ export const INSIDE = [
   'framesOfBees',
 ] as const
 /** What is seen through the lid as well. */
-export const OUTSIDE = ['stores', 'signs', 'lost', 'temper'] as const
+const OUTSIDE = ['stores', 'signs', 'lost', 'temper'] as const
 export type Seen = (typeof INSIDE)[number] | (typeof OUTSIDE)[number]
 
 /** Asked by each rule, the most telling first. What is done and not seen has its own part of the form. */

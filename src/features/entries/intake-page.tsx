@@ -13,7 +13,7 @@ export interface IntakeProps {
   sheet?: { name: string; path: string; action: string; advice: string[] }
 }
 
-export const intakeLabel = (field: string): string =>
+const intakeLabel = (field: string): string =>
   field === 'by' ? 'Your name' : field === 'colony' ? 'Tag' : labelOf('intake', field)
 
 export const IntakePage = (p: IntakeProps) => (

@@ -15,7 +15,7 @@ export interface EntryFormView {
   path: string
 }
 
-export const entryLabel =
+const entryLabel =
   (kind: EntryKind) =>
   (field: string): string =>
     field === 'by' ? 'Your name' : field === 'colony' ? 'Tag' : labelOf(kind, field)

@@ -7,7 +7,7 @@ import type { ColonySummary } from '../../store/index.ts'
 import { dayWords, leftWords } from '../../words/index.ts'
 import { PERMIT, permitAt, RECORD, recordLabel } from './move-out-record-form.ts'
 
-export interface VersionLine {
+interface VersionLine {
   version: number
   /** In words. */
   savedAt: string

@@ -21,7 +21,7 @@ export interface BookColony {
   record: MoveRecord | null
 }
 
-export interface ColonyLine {
+interface ColonyLine {
   tag: string
   /** Kind of removal: where it came from. */
   origin: string
@@ -43,7 +43,7 @@ export interface MovementLine {
   permits: string
 }
 
-export interface TreatmentLine {
+interface TreatmentLine {
   on: Day
   tag: string
   yard: string
@@ -57,7 +57,7 @@ export interface TreatmentLine {
   by: string
 }
 
-export interface HealthLine {
+interface HealthLine {
   on: Day
   tag: string
   yard: string

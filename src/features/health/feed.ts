@@ -10,20 +10,20 @@ import { type Day, daysBetween } from '../../days.ts'
 import type { Given, History, Inspection } from '../../journal/index.ts'
 
 /** Grams of food a day (Khoury et al. 2013). */
-export const PER_ADULT_G = 0.007
-export const PER_OPEN_CELL_G = 0.018
+const PER_ADULT_G = 0.007
+const PER_OPEN_CELL_G = 0.018
 
 /** Sugar in food taken as honey. Honey is about four fifths sugar (handbook value, from memory). */
-export const SUGAR_IN_HONEY = 0.8
+const SUGAR_IN_HONEY = 0.8
 
 /**
  * Kilograms of sugar in a litre of syrup: sugar to water 1:1 by weight is 50 % sugar of 1.23 kg a litre, 2:1 is 66.7 %
  * of 1.33 kg a litre (densities of sucrose solutions at 20 °C, from memory).
  */
-export const SUGAR_PER_LITRE = { '1:1': 0.615, '2:1': 0.886 } as const
+const SUGAR_PER_LITRE = { '1:1': 0.615, '2:1': 0.886 } as const
 
 /** Share of a frame's cells that hold brood where somebody calls it a frame of brood. Judgement. */
-export const BROOD_ON_A_FRAME = 0.7
+const BROOD_ON_A_FRAME = 0.7
 
 /**
  * Sugar to build one deep frame of comb, kg: about 77,000 cells from a kilogram of wax, 8.4 kg of honey for a kilogram
@@ -32,7 +32,7 @@ export const BROOD_ON_A_FRAME = 0.7
 export const SUGAR_PER_COMB_KG = (2 * CELLS_PER_FRAME_SIDE * 8.4 * SUGAR_IN_HONEY) / 77_000
 
 /** A count older than this says little of today. Judgement. */
-export const COUNT_VALID_DAYS = 14
+const COUNT_VALID_DAYS = 14
 
 export interface Feed {
   on: Day

@@ -7,7 +7,7 @@ import { type Feed, feedOf, givenLately, isFeed, type Need, needOf } from './fee
 import { type Trend, trendOf, type Wash, washesOf } from './mites.ts'
 import { WATCHED, type Watch, watchOf } from './watch.ts'
 
-export interface Treatment {
+interface Treatment {
   on: Day
   product: string | null
 }

@@ -11,10 +11,10 @@ export type Watched = (typeof WATCHED)[number]
  * warm weather, so within 7 days (reckoned from the beetle's days; judgement). Moths: open comb is at risk within two to
  * three weeks (from memory). Robbing: the next day (common practice).
  */
-export const LOOK_AGAIN: Record<Watched, number> = { beetles: 7, moths: 14, robbing: 1 }
+const LOOK_AGAIN: Record<Watched, number> = { beetles: 7, moths: 14, robbing: 1 }
 
 /** Nobody has looked for this long: said so. The welfare look's own window closes on day 10. */
-export const LOOKED_LATELY_DAYS = 10
+const LOOKED_LATELY_DAYS = 10
 
 export interface Watch {
   what: Watched

@@ -24,7 +24,7 @@ export interface TableRow {
 }
 
 /** What stands between the columns. */
-export type Separator = ',' | ';' | '\t'
+type Separator = ',' | ';' | '\t'
 
 export interface Table {
   separator: Separator

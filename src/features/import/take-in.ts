@@ -2,7 +2,6 @@
 
 import { createHash } from 'node:crypto'
 import { parse, v7 } from 'uuid'
-import type { Day } from '../../days.ts'
 import type { Problem } from '../../journal/index.ts'
 import { type Problems, type Result, refused } from '../../result.ts'
 import type { AppendContext, AppendResult, ColonyImports } from '../../store/index.ts'
@@ -87,7 +86,7 @@ const FIELD_NAMES: Record<string, string> = {
 }
 
 /** What the journal says against entries, reported by line. */
-export const byLine = (problems: readonly Problem[], entries: readonly ImportEntry[]): LineProblem[] =>
+const byLine = (problems: readonly Problem[], entries: readonly ImportEntry[]): LineProblem[] =>
   problems.map((p) => ({
     line: entries[(p.entry ?? 1) - 1]?.line ?? 1,
     field: FIELD_NAMES[p.field] ?? p.field,
@@ -150,10 +149,3 @@ export function takeIn(
     ? { ok: true, colonies: rows.length, entries: result.accepted.length, already: result.already.length }
     : refused(byLine(result.problems, entries))
 }
-
-/** The latest day on which anything in the rows happened. */
-export const lastDayOf = (rows: readonly ColonyRow[]): Day | null =>
-  rows.reduce<Day | null>((last, r) => {
-    const day = r.outcome_on ?? r.intake_on
-    return last === null || day > last ? day : last
-  }, null)

@@ -1,5 +1,5 @@
 /** Words that stand in old sheets for the queen, the outcome, the method, the removal type; and what they look like. */
-import { METHODS, OUTCOMES, QUEEN_AT_INTAKE, REMOVAL_TYPES } from '../../journal/index.ts'
+import { REMOVAL_TYPES } from '../../journal/index.ts'
 
 /** Columns whose words have to be understood. */
 export const WORDED = ['queen_at_intake', 'outcome', 'method', 'removal_type'] as const
@@ -9,12 +9,6 @@ export type Worded = (typeof WORDED)[number]
 export const STILL_HERE = 'still-here'
 /** Said of a method: not recorded. */
 export const NOT_SAID = 'not-said'
-
-export const MEANINGS: Record<Exclude<Worded, 'removal_type'>, readonly string[]> = {
-  queen_at_intake: QUEEN_AT_INTAKE,
-  outcome: [STILL_HERE, ...OUTCOMES],
-  method: [NOT_SAID, ...METHODS],
-}
 
 /** A word as it is compared: small letters, single spaces. Words that differ in nothing else mean the same. */
 export const wordKey = (text: string): string =>

@@ -21,7 +21,7 @@ export interface Delivery {
 }
 
 /** Milliseconds for the whole call. */
-export const HOOK_MS = 10_000
+const HOOK_MS = 10_000
 
 const SECRET = 'whsec_'
 
@@ -29,7 +29,7 @@ const SECRET = 'whsec_'
 export const newHookSecret = (): string => SECRET + randomBytes(24).toString('base64')
 
 /** The signature over a delivery. `timestamp` in seconds. */
-export function signatureOf({ secret, id, body }: Omit<Delivery, 'url'>, timestamp: number): string {
+function signatureOf({ secret, id, body }: Omit<Delivery, 'url'>, timestamp: number): string {
   const key = Buffer.from(secret.replace(SECRET, ''), 'base64')
   return `v1,${createHmac('sha256', key).update(`${id}.${timestamp}.${body}`).digest('base64')}`
 }

@@ -10,7 +10,7 @@ import { createTransport } from 'nodemailer'
 import { z } from 'zod'
 import type { Result } from '../../result.ts'
 
-export interface Mail {
+interface Mail {
   to: string
   subject: string
   text: string

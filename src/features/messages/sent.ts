@@ -27,7 +27,7 @@ export interface Claim {
 }
 
 /** Minutes until the next attempt after the first, second and third one; then it is given up. */
-export const BACK_OFF_MIN = [5, 20, 60] as const
+const BACK_OFF_MIN = [5, 20, 60] as const
 
 export interface SentMessages {
   /** Claims the sending. The number of the attempt, or null when it is not to be sent now. */

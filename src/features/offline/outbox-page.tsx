@@ -36,7 +36,7 @@ export interface OwnItem extends Kept {
 }
 
 /** Of another person: it goes when they sign in again. What it says is not here, for it may be more than one may see. */
-export interface TheirItem extends Kept {
+interface TheirItem extends Kept {
   kind: Entry['kind']
   state: 'theirs'
 }

@@ -5,7 +5,7 @@ import { type Frame, Layout } from '../../parts/index.ts'
 import { SIZE_WORDS, SIZES, type Size } from './page.tsx'
 import { PaperWays } from './ways.tsx'
 
-export interface Label {
+interface Label {
   tag: string
   yard: string
   stand: string | null

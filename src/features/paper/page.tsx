@@ -22,7 +22,7 @@ export type Size = (typeof SIZES)[number]
 export const SIZE_WORDS: Record<Size, string> = { a4: 'A4', letter: 'Letter' }
 
 /** As many blocks as fit on either size with room to write (measured in print). */
-export const BLOCKS_A_PAGE = 3
+const BLOCKS_A_PAGE = 3
 
 /** A box on a sheet that is printed. */
 export interface PrintedBox extends Box {
@@ -48,7 +48,7 @@ interface Leaf {
 }
 
 /** Pages of the sheet: a yard begins on a new one. */
-export function leavesOf(boxes: readonly PrintedBox[]): Leaf[] {
+function leavesOf(boxes: readonly PrintedBox[]): Leaf[] {
   const yards = [...new Set(boxes.map((b) => b.yard))]
   return yards.flatMap((yard) => {
     const own = boxes.filter((b) => b.yard === yard)

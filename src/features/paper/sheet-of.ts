@@ -9,7 +9,7 @@ import type { PrintedBox } from './page.tsx'
 
 /** Sheets are typed in within days, and printed at most a fortnight ahead (judgement). */
 const TYPED_WITHIN = 60
-export const PRINTED_AHEAD = 14
+const PRINTED_AHEAD = 14
 
 export interface SheetAsked {
   /** Null: every yard. */

@@ -38,7 +38,7 @@ export interface SheetField {
   quantity?: Quantity
 }
 
-export const NOT_REACHED = 'missed.'
+const NOT_REACHED = 'missed.'
 const [GIVEN] = GIFT_SLOTS
 
 const said = (choices: Choice[]): Choice[] => choices.filter((c) => c.value !== '')

@@ -141,7 +141,7 @@ export function typedProtocol(o: ProtocolOverrides, units: Units): Typed {
 }
 
 /** A value as one types it. */
-export function shown(key: NumberSetting, value: number, units: Units): string {
+function shown(key: NumberSetting, value: number, units: Units): string {
   const quantity = QUANTITY[key]
   if (quantity === undefined) return plain(value)
   return plain(unitOf(units, quantity).show(value), quantity === 'length' ? 4 : 1)

@@ -56,7 +56,7 @@ export const SETTING_WORDS: Record<NumberSetting, { label: string; says: string;
 }
 
 /** 'April, May', in the order of the year; 'not said' for none. */
-export const monthsWords = (months: readonly Month[]): string =>
+const monthsWords = (months: readonly Month[]): string =>
   months.length === 0
     ? 'not said'
     : MONTHS.filter((m) => months.includes(m))

@@ -27,7 +27,7 @@ interface RatesProps {
 }
 
 /** '75 %', '1.2 %', '0.04 %'. */
-export const ratePercent = (n: number): string => `${plain(n * 100, n < 0.001 ? 2 : n < 0.02 ? 1 : 0)} %`
+const ratePercent = (n: number): string => `${plain(n * 100, n < 0.001 ? 2 : n < 0.02 ? 1 : 0)} %`
 
 export const RatesPage = (p: RatesProps) => (
   <Layout frame={p.frame} title="What the odds rest on">

@@ -46,7 +46,7 @@ export const holds = (i: Item): boolean =>
   (i.state === 'unmet' || i.state === 'unsaid') && i.weight !== 'reason'
 
 /** The name that stands for an item today: given for exactly what is unmet now. */
-export const secondFor = (i: Pick<Item, 'id' | 'why'>, s: Sheet, today: string): SecondName | undefined =>
+const secondFor = (i: Pick<Item, 'id' | 'why'>, s: Sheet, today: string): SecondName | undefined =>
   s.check.seconds?.findLast((x) => x.item === i.id && x.of === i.why && x.on === today)
 
 function withSecond(i: Item, s: Sheet, today: string): Item {

@@ -3,14 +3,14 @@ import type { Job, Sheet, Site } from '../../records/index.ts'
 import { TRIAGE } from './fields.ts'
 
 /** What was tapped of `what` as the sheet keeps it: bees, and a type where it is one. */
-export function whatSeen(what: string | undefined): { bees?: Job['bees']; type?: string } {
+function whatSeen(what: string | undefined): { bees?: Job['bees']; type?: string } {
   if (what === undefined) return {}
   if (what === 'unsure' || what === 'wasps') return { bees: what }
   return { bees: what === 'swarm' ? 'swarm' : 'nest', type: what }
 }
 
 /** The answer that stands in the form. */
-export const whatShown = ({ job, site }: Sheet): string | undefined =>
+const whatShown = ({ job, site }: Sheet): string | undefined =>
   site.type ?? (job.bees === 'unsure' || job.bees === 'wasps' ? job.bees : undefined)
 
 const AT_THE_CALL = ['type', ...Object.keys(TRIAGE)] as (keyof Site)[]

@@ -25,7 +25,7 @@ export function underLimit(hours: readonly ForecastHour[], limitC: number): stri
   return runs.map((r) => (r.from === r.to ? `at ${r.from}` : `${r.from} to ${r.to}`))
 }
 
-export const inOrder = (hours: readonly ForecastHour[]): ForecastHour[] =>
+const inOrder = (hours: readonly ForecastHour[]): ForecastHour[] =>
   [...hours].sort((a, b) => (a.at < b.at ? -1 : 1))
 
 /** Hours within the planned work; all of them when no times are planned. */

@@ -48,7 +48,7 @@ export function hazardsFound({ site }: Sheet): TradeHazard[] {
 }
 
 /** The clearance that stands for a hazard: given when everything found now was known. Of several, the last. */
-export function clearanceOf(s: Sheet, hazard: TradeHazard): Clearance | undefined {
+function clearanceOf(s: Sheet, hazard: TradeHazard): Clearance | undefined {
   const found = hazardsFound(s)
   return s.check.clearances?.findLast(
     (c) => c.hazard === hazard && found.every((other) => c.knew.includes(other)),

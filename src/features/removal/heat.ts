@@ -5,7 +5,7 @@ import type { Facts } from './item.ts'
 import { hoursBetween } from './to-intake.ts'
 
 /** Comb with brood and honey slumps from about here, °C (from memory, trade practice). */
-export const COMB_SLUMPS_C = 40
+const COMB_SLUMPS_C = 40
 
 /** The item that a second person signs when work starts over the limit. */
 export const HEAT_AT_START = 'heat-at-start'

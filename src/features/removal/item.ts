@@ -44,10 +44,10 @@ export type ItemId = (typeof ITEMS)[number]
  * What it takes to go while an item is unmet. `trade`: nothing; it waits for whoever is licensed, or for a look. `second`:
  * the name of a second person for this item. `reason`: a reason from whoever decides.
  */
-export type Weight = 'trade' | 'second' | 'reason'
+type Weight = 'trade' | 'second' | 'reason'
 
 /** `signed`: unmet, and a second person answers for it by name. */
-export type State = 'met' | 'unmet' | 'unsaid' | 'not-needed' | 'signed'
+type State = 'met' | 'unmet' | 'unsaid' | 'not-needed' | 'signed'
 
 export interface Facts {
   state: State

@@ -39,7 +39,7 @@ export const reckoningOf = (c: AppContext, deps: PageDeps, sheet: Sheet): Reckon
   beforeCut(sheet, deps.store.protocol(), showsIn(c.var.frame.units), c.var.frame.today)
 
 /** Where the next step of a job is. */
-export function nextStep(id: string, sheet: Sheet, colonies: readonly string[]): RemovalRow['next'] {
+function nextStep(id: string, sheet: Sheet, colonies: readonly string[]): RemovalRow['next'] {
   const part = nextPart(stageOf(sheet, colonies.length), sheet)
   if (part === null) return null
   const path = removalPath(id)

@@ -100,7 +100,7 @@ function queenrightLine(incidence: Incidence, axis: DayAxis): Line {
   return { name: '', colonies: incidence.colonies, points: ended(points, lastDay), left: [], atRisk }
 }
 
-export function waysStacked(group: Group, axis: DayAxis): StackedWays {
+function waysStacked(group: Group, axis: DayAxis): StackedWays {
   const rows = group.review.waysOfLeaving.filter((r) => r.day <= axis.end)
   const last = group.review.waysOfLeaving.at(-1)?.day ?? 0
   const kept = rows.at(-1)

@@ -8,7 +8,6 @@ import type { ColonyFacts } from './facts.ts'
 export const ALL_WAYS = ['died', 'absconded', 'united', 'moved-out', 'other', 'unknown'] as const
 /** Those of a curve of survival in the yard: the first three. Moved out, other and unknown are censored there. */
 export const WAYS = ['died', 'absconded', 'united'] as const
-export type Way = (typeof WAYS)[number]
 
 /** A way's number in Durations. Example: wayNumber('moved-out') = 4. */
 export const wayNumber = (what: (typeof ALL_WAYS)[number]): number => ALL_WAYS.indexOf(what) + 1
@@ -72,7 +71,7 @@ function remembered(numberOf: (day: Day) => number): (day: Day) => number {
 export const knownOn = (colonies: readonly ColonyFacts[], asOf: Day): readonly ColonyFacts[] =>
   colonies.every((c) => c.intakeOn <= asOf) ? colonies : colonies.filter((c) => c.intakeOn <= asOf)
 
-export const SEASONS = ['spring', 'summer', 'autumn', 'winter'] as const
+const SEASONS = ['spring', 'summer', 'autumn', 'winter'] as const
 export type Season = (typeof SEASONS)[number]
 
 /** The meteorological season: March to May is spring north of the equator. Example: seasonOf('2026-05-10') = 'spring'. */

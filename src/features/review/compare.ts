@@ -29,11 +29,11 @@ import { type OutcomesOnDay, outcomeRows, outcomesOn, type Share } from './outco
 import { countedBy, nobody } from './review.ts'
 
 /** A kind of job counts for the adjustment where every group has had this many whose fate by the day is known (our choice). */
-export const FEWEST_OF_JOB = 5
+const FEWEST_OF_JOB = 5
 /** The kinds of job held equal must be at least this part of all colonies compared, or the figure tells of another yard (our choice). */
-export const SHARE_HELD = 0.5
+const SHARE_HELD = 0.5
 
-export interface ComparedGroup {
+interface ComparedGroup {
   name: string
   colonies: number
   /** As it was. */

@@ -62,7 +62,7 @@ function byNumber(names: readonly string[]): [name: string, count: number][] {
 
 const OTHER_TYPES = 'other types'
 /** What the colonies CSV says where nobody wrote down what kind of job it was. */
-export const UNKNOWN_TYPE = 'unknown'
+const UNKNOWN_TYPE = 'unknown'
 
 function typeFactor(colonies: readonly ColonyFacts[]): Factor {
   const counts = byNumber(colonies.flatMap((c) => (c.removalType === UNKNOWN_TYPE ? [] : [c.removalType])))

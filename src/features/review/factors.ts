@@ -38,14 +38,14 @@ export interface Findings {
   leftOut: { factor: FactorName; why: string }[]
 }
 
-export interface FactTest extends ChiSquareTest {
+interface FactTest extends ChiSquareTest {
   factor: FactorName
   /** p after Holm's adjustment for all facts tested. */
   holm: number
 }
 
 /** Losses a coefficient for a joint model: Peduzzi P et al. (1995) Journal of Clinical Epidemiology 48:1503-1510. */
-export const LOSSES_PER_COEFFICIENT = 10
+const LOSSES_PER_COEFFICIENT = 10
 /** Fewer losses than this say nothing about any fact (our choice). */
 export const FEWEST_LOSSES = 5
 /** Up to so many losses limits come from the profile of the likelihood: Wald's are too narrow on one side there (our choice). */

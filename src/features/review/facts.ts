@@ -49,11 +49,11 @@ const AT_THE_BOX: ReadonlySet<string> = new Set<EntryKind>([
 ])
 
 /** The last day on which a colony was seen: its intake, or the last thing done at the box. */
-export const lastSeenOf = ({ intake, entries }: History): Day =>
+const lastSeenOf = ({ intake, entries }: History): Day =>
   entries.reduce((last, e) => (AT_THE_BOX.has(e.kind) && e.on > last ? e.on : last), intake.on)
 
 /** Who made most of the visits; of two with as many, the one who came first. */
-export function lookedAfterBy({ entries }: History): string | null {
+function lookedAfterBy({ entries }: History): string | null {
   const visits = new Map<string, number>()
   for (const e of entries) if (AT_THE_BOX.has(e.kind)) visits.set(e.by, (visits.get(e.by) ?? 0) + 1)
   let most: [by: string | null, visits: number] = [null, 0]
@@ -133,7 +133,7 @@ export const factsOfRow = (r: FactsRow): ColonyFacts => ({
 })
 
 /** Entered more than this many days after the intake counts as late: a weekend away is not (our choice). */
-export const LATE_AFTER_DAYS = 3
+const LATE_AFTER_DAYS = 3
 
 /** When a colony's intake was recorded, beside when it was. */
 export interface Recorded {

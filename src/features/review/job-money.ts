@@ -81,7 +81,7 @@ const visitDays = ({ entries }: History): number =>
   new Set(entries.flatMap((e) => (VISITS.has(e.kind) ? [e.on] : []))).size
 
 /** Cost of a job, beside the removal itself. */
-export const costOf = (j: Job, rates: Rates): number =>
+const costOf = (j: Job, rates: Rates): number =>
   j.queens + j.feed + j.other + j.frames * rates.frame + j.visits * rates.visit + j.days * rates.day
 
 export interface Earned {

@@ -5,7 +5,7 @@ import type { History } from '../../journal/index.ts'
 import { PHASES, type Phase, type Protocol, planOf } from '../../recovery/index.ts'
 import { historyUntil } from './history-until.ts'
 
-export type LossPhase = Exclude<Phase, 'closed'>
+type LossPhase = Exclude<Phase, 'closed'>
 
 export interface LossPhases {
   lost: number
@@ -17,7 +17,7 @@ export interface LossPhases {
  * The phase of a colony on the day before it was found lost (on the day of intake where that was it): what was found on
  * the day of the loss is part of the loss. Null for a colony that was not lost, or on a day nobody wrote down.
  */
-export function phaseBeforeLoss(history: History, protocol: Protocol): LossPhase | null {
+function phaseBeforeLoss(history: History, protocol: Protocol): LossPhase | null {
   const { outcome, intake } = history
   if (outcome === null || (outcome.what !== 'died' && outcome.what !== 'absconded')) return null
   if (outcome.dayUnknown === true) return null

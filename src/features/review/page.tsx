@@ -140,11 +140,7 @@ const Chapter = ({ title, children }: { title: string; children?: Child }) => (
 )
 
 /** '41 colonies, removal type: wall, as of Wed 10 Jun 2026; lost means died or absconded.' */
-export function whatIsLookedAt({
-  look,
-  naming,
-  total,
-}: Pick<ReviewProps, 'look' | 'naming' | 'total'>): string {
+function whatIsLookedAt({ look, naming, total }: Pick<ReviewProps, 'look' | 'naming' | 'total'>): string {
   const { choice, taken } = look
   const of = narrows(choice) ? `${taken} of ${coloniesOf(total, '')}` : coloniesOf(taken, '')
   const lost = choice.unitedIsLoss ? 'died, absconded or united' : 'died or absconded'

@@ -131,7 +131,7 @@ interface StepChartProps {
 }
 
 /** How wide the column of names is. */
-export function roomFor(names: readonly string[]): string {
+function roomFor(names: readonly string[]): string {
   const longest = Math.max(0, ...names.map((n) => n.length))
   return longest <= 7 ? 'names-short' : longest <= 11 ? 'names-middling' : 'names-long'
 }

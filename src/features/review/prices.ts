@@ -6,7 +6,7 @@ import type { Store } from '../../store/index.ts'
 import type { Prices } from './view.ts'
 
 /** What a job brought: what was paid, else what was agreed. Null: neither was written down. */
-export function jobPrice({ agreement: a }: Pick<Sheet, 'agreement'>): number | null {
+function jobPrice({ agreement: a }: Pick<Sheet, 'agreement'>): number | null {
   if (a.paid !== undefined) return a.paid
   if (a.pricing === 'fixed') return a.fixed ?? null
   return a.pricing === 'hourly' && a.hourly !== undefined && a.hours !== undefined ? a.hourly * a.hours : null

@@ -5,7 +5,7 @@ import type { Gift, History } from '../../journal/index.ts'
 import { fold, type Protocol } from '../../recovery/index.ts'
 import { countByDay, cumulativeIncidence, type Incidence } from '../../statistics/index.ts'
 
-export const PATHS = [
+const PATHS = [
   'own-queen',
   'own-brood',
   'egg-frame',

@@ -22,7 +22,7 @@ import type { ColonyFacts } from './facts.ts'
 import { addFates, type Fates, fateOf, noFates, type PrintedFates, printedFates } from './fates.ts'
 import { type OutcomeRow, outcomeRows, type TypesTest, typesTests } from './outcomes.ts'
 
-export interface StepRow {
+interface StepRow {
   /** Days since intake. */
   day: number
   atRisk: number
@@ -34,7 +34,7 @@ export interface StepRow {
   upper: number | null
 }
 
-export interface WaysRow {
+interface WaysRow {
   day: number
   died: number
   absconded: number
@@ -58,7 +58,7 @@ export interface GroupReview {
 }
 
 /** A group as `review --json` prints it: with the plain counts. */
-export interface PrintedGroup extends GroupReview {
+interface PrintedGroup extends GroupReview {
   fates: PrintedFates
   /** Colonies that left on a day nobody wrote down: in `fates`, in nothing else. */
   withoutDay: number

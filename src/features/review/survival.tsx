@@ -123,7 +123,7 @@ const Multiples = (p: ReviewProps) => {
   )
 }
 
-export const aliveWords = (p: Pick<ReviewProps, 'look' | 'naming'>, g: Group): string =>
+const aliveWords = (p: Pick<ReviewProps, 'look' | 'naming'>, g: Group): string =>
   aboutGroup(p.look.choice.by, g.name, p.naming, (name) => aliveReading(name, 30, shareAlive(g.curve, 30)))
 
 /** Every step of every curve. */

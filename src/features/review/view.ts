@@ -109,7 +109,7 @@ export interface ReviewViewOptions extends CohortOptions {
 }
 
 /** Groups drawn when none were asked for, and at most: more lines than these cannot be told apart. */
-export const DRAWN_AT_FIRST = 3
+const DRAWN_AT_FIRST = 3
 export const MOST_DRAWN = 5
 
 /** Works out the whole review. Pure. */

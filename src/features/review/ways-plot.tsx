@@ -7,9 +7,7 @@ import { DayScale, EndNames, Plot, ShareScale } from './plot.tsx'
 export const WAY_NAMES = { died: 'died', absconded: 'absconded', united: 'united' } as const
 
 /** From the bottom up, each on top of those before it. */
-export function layers(
-  ways: StackedWays,
-): { name: keyof typeof WAY_NAMES; lower: number[]; upper: number[] }[] {
+function layers(ways: StackedWays): { name: keyof typeof WAY_NAMES; lower: number[]; upper: number[] }[] {
   let below = ways.days.map(() => 0)
   return (Object.keys(WAY_NAMES) as (keyof typeof WAY_NAMES)[]).map((name) => {
     const lower = below
@@ -20,7 +18,7 @@ export function layers(
 }
 
 /** The areas alone. */
-export const WayAreas = ({ ways, axis }: { ways: StackedWays; axis: DayAxis }) => (
+const WayAreas = ({ ways, axis }: { ways: StackedWays; axis: DayAxis }) => (
   <>
     {layers(ways).map((l) => (
       <path class={`way-area way-${l.name}`} d={areaPath(ways.days, l.lower, l.upper, axis.end)} />

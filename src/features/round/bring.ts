@@ -6,7 +6,7 @@ import type { Plan, Rule } from '../../recovery/index.ts'
 import { asks } from './box.ts'
 import { answerable } from './urgency.ts'
 
-export const ITEMS = [
+const ITEMS = [
   'egg-frame',
   'mated-queen',
   'unite-or-boost',
@@ -55,7 +55,7 @@ const NEEDS: Record<Item, (box: Asked) => boolean> = {
 }
 
 /** Low on stores when last looked at, and not fed since. */
-export function isShort(history: History): boolean {
+function isShort(history: History): boolean {
   const since = lastDay(history, (e) => e.kind === 'inspection' && e.stores !== undefined)
   if (since === null || since.kind !== 'inspection' || since.stores !== 'low') return false
   const fed = lastDay(history, (e) => e.kind === 'given' && e.what === 'syrup')

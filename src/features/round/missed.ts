@@ -11,7 +11,7 @@ export interface Missed {
 }
 
 /** The day on which a box that was not reached is to be tried again. */
-export const againOn = (e: MissedVisit): Day => e.again ?? addDays(e.on, 1)
+const againOn = (e: MissedVisit): Day => e.again ?? addDays(e.on, 1)
 
 /** The last time that nobody got to the box, if nobody has been there since; else null. */
 export function missedSince(history: History): Missed | null {

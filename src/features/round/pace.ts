@@ -7,7 +7,7 @@ import type { Day } from '../../days.ts'
 import type { ColonyId } from '../../ids.ts'
 import type { Plan } from '../../recovery/index.ts'
 
-export const STOP_KINDS = ['outside', 'open', 'act'] as const
+const STOP_KINDS = ['outside', 'open', 'act'] as const
 /** outside: the lid stays on. open: frames are looked at. act: a frame, a queen or a cage is seen to, or it is moved. */
 export type StopKind = (typeof STOP_KINDS)[number]
 
@@ -22,7 +22,7 @@ export interface Noted {
   kind: StopKind
 }
 
-export interface Estimate {
+interface Estimate {
   minutes: number
   /** Gaps it rests on; 0: the usual value, nobody here has noted enough times yet. */
   visits: number
@@ -30,10 +30,10 @@ export interface Estimate {
 export type Pace = Record<StopKind, Estimate>
 
 /** Judgement of what is usual, in minutes with the walk to the next box; replaced by the yard's own times. */
-export const USUAL_MINUTES: Record<StopKind, number> = { outside: 3, open: 12, act: 18 }
+const USUAL_MINUTES: Record<StopKind, number> = { outside: 3, open: 12, act: 18 }
 
 /** As many gaps as it takes before the yard's own times are believed (judgement). */
-export const ENOUGH = 5
+const ENOUGH = 5
 
 /** A longer gap was a break, not a box (judgement). */
 const BREAK = 45

@@ -53,7 +53,7 @@ function untouchedBox(book: Repository, s: ColonySummary): Box {
 }
 
 /** Today's round in every yard: boxes that ask something, and those at which something happened today. */
-export function wholeRound(book: Repository, today: Day, pace: Pace): Round {
+function wholeRound(book: Repository, today: Day, pace: Pace): Round {
   const touched = new Set(
     [
       ...book.happenings(today, today),
@@ -87,7 +87,7 @@ export function missedNow(book: Repository, today: Day): Map<string, Missed> {
 }
 
 /** Minutes a box takes, from the times noted in that yard. */
-export function paceIn(book: Repository, yard: string | null, today: Day): Pace {
+function paceIn(book: Repository, yard: string | null, today: Day): Pace {
   const past = book.happenings(addDays(today, -PACE_DAYS), today)
   return paceOf(notedOf(yard === null ? past : past.filter((h) => h.yard === yard)))
 }
@@ -95,7 +95,7 @@ export function paceIn(book: Repository, yard: string | null, today: Day): Pace 
 const MOST_MINUTES = 600
 
 /** Which round the address asks for: `minutes` from now, or `until` a time. An unknown yard means all of them. */
-export function whereIn(c: AppContext, book: Repository, now: string): Where {
+function whereIn(c: AppContext, book: Repository, now: string): Where {
   const asked = c.req.query('yard') ?? ''
   const minutes = Number(c.req.query('minutes') ?? '')
   const until = c.req.query('until') ?? ''

@@ -7,7 +7,7 @@ import { addDays, type Day } from '../../days.ts'
 import { type Action, type Check, factsOf, OUTSIDE, type Plan, rulesWhere } from '../../recovery/index.ts'
 
 export const RANKS = ['closing-window', 'action', 'overdue', 'due', 'open'] as const
-export type Rank = (typeof RANKS)[number]
+type Rank = (typeof RANKS)[number]
 
 /** A window of the bees' own, which no plan can move. */
 export interface ClosingWindow {

@@ -8,7 +8,7 @@ import type { Around } from './around.ts'
 import { NO_OLD, Q, type State } from './state.ts'
 import type { Tables } from './tables.ts'
 
-export const LOOKED_AT = ['eggs', 'open', 'capped', 'queen', 'cells', 'roar'] as const
+const LOOKED_AT = ['eggs', 'open', 'capped', 'queen', 'cells', 'roar'] as const
 export type LookedAt = (typeof LOOKED_AT)[number]
 
 /** One thing looked at: its value as written, and how likely that is in a state. */

@@ -136,7 +136,7 @@ function resident(row: Row, s: State, around: Around, rates: Rates, t: Tables, w
 }
 
 /** Chance that a queen let out of her cage is taken, by what she meets. */
-export function takes(stage: number, cage: CageKind | null, rates: Rates): number {
+function takes(stage: number, cage: CageKind | null, rates: Rates): number {
   if (cage === 'own')
     return stage === Q.none ? rates.ownTakesBack : stage === Q.raising ? 0.6 : rates.boughtTakesOverQueen
   if (stage === Q.none) return cage === 'virgin' ? rates.givenVirginTakes : rates.boughtTakes

@@ -48,7 +48,7 @@ export const pack = (stage: number, age: number, old: number, caged: boolean): n
   ((stage * AGES + Math.min(age, LAST_AGE[stage] ?? 0)) * OLDS + Math.min(old, NO_OLD)) * 2 + (caged ? 1 : 0)
 
 /** The state of a number. Inverse of {@link pack}. */
-export function unpack(n: number): State {
+function unpack(n: number): State {
   const caged = n % 2 === 1
   const rest = (n - (caged ? 1 : 0)) / 2
   const old = rest % OLDS

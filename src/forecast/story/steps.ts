@@ -5,7 +5,7 @@ import type { Given, History, Inspection, QueenCage, StandingEntry } from '../..
 import { BROOD_GIFTS, type Month, matesIn, wasThereAt } from '../../recovery/index.ts'
 import { type Around, type CageKind, GIFT_REACH, NOTHING_AROUND } from './around.ts'
 
-export type Act =
+type Act =
   /** A cage with a queen is put in. */
   | { act: 'cage' }
   /** A queen is put in free. */

@@ -80,7 +80,7 @@ const sum = new Float64Array(STATES)
 const touched = new Int16Array(STATES)
 
 /** Shares after a step in which each state leads to a row of others. */
-export function spread(from: Shares, row: (s: number) => Row, leaveOut = 0): Shares {
+function spread(from: Shares, row: (s: number) => Row, leaveOut = 0): Shares {
   let n = 0
   for (let i = 0; i < from.states.length; i++) {
     const w = from.w[i] ?? 0
@@ -104,7 +104,7 @@ export function spread(from: Shares, row: (s: number) => Row, leaveOut = 0): Sha
 }
 
 /** What an act does to a state. The weight of 'found dead' and the like is in {@link actChance}. */
-export function actRow(s: number, step: Step & { kind: 'act' }, around: Around, rates: Rates): Row {
+function actRow(s: number, step: Step & { kind: 'act' }, around: Around, rates: Rates): Row {
   const state = STATE[s]
   if (state === undefined) throw new RangeError(`actRow: no state ${s}`)
   const only = (to: number): Row => ({ to: [to], p: [1], tally: [TALLY.none] })

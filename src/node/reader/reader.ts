@@ -17,7 +17,7 @@ export interface ReaderOptions extends ThreadData {
 }
 
 /** In milliseconds. */
-export interface ReaderTimes {
+interface ReaderTimes {
   /** From the question to the first byte. */
   patience: number
   /** A page for nobody may go on so long before its thread is ended. */

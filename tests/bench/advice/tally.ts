@@ -19,7 +19,7 @@ export function share(hits: number, n: number): Estimate {
 }
 
 /** Of a mean: normal limits. */
-export function mean(values: readonly number[]): Estimate {
+function mean(values: readonly number[]): Estimate {
   const n = values.length
   const m = values.reduce((a, b) => a + b, 0) / n
   const variance = values.reduce((a, b) => a + (b - m) ** 2, 0) / Math.max(1, n - 1)

@@ -4,7 +4,7 @@
  */
 
 /** How a removal can have gone. The first seven are cut out of a cavity. */
-export const KINDS = [
+const KINDS = [
   'wall',
   'roof',
   'floor',
@@ -18,7 +18,7 @@ export const KINDS = [
 ] as const
 export type Kind = (typeof KINDS)[number]
 
-export interface Eyes {
+interface Eyes {
   /** Share of looks made in haste, and share of looks that leave something out. */
   haste: number
   half: number

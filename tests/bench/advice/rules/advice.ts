@@ -96,7 +96,7 @@ function buy(keeper: Keeper): boolean {
 }
 
 /** A second opinion on the answer: the same answer, or another action in its place. */
-export type SecondThought = (keeper: Keeper, answer: Answer) => Answer
+type SecondThought = (keeper: Keeper, answer: Answer) => Answer
 
 const ask = (keeper: Keeper, { asker, costs }: RuleSettings) =>
   asker.ask({
@@ -112,7 +112,7 @@ const ask = (keeper: Keeper, { asker, costs }: RuleSettings) =>
     entries: keeper.entries,
   })
 
-export function advised(name: string, second: SecondThought = (_, answer) => answer): Rule {
+function advised(name: string, second: SecondThought = (_, answer) => answer): Rule {
   return {
     name,
     family: 'advice',

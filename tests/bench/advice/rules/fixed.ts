@@ -53,7 +53,7 @@ function withoutLayer(keeper: Keeper, look: Look): void {
   if (day - frame >= 18 || (frame >= 18 && day - frame >= 7)) keeper.orderQueen()
 }
 
-export function looksOn(name: string, days: readonly number[], every = 7): Rule {
+function looksOn(name: string, days: readonly number[], every = 7): Rule {
   return {
     name,
     family: 'fixed',
@@ -74,7 +74,7 @@ export function looksOn(name: string, days: readonly number[], every = 7): Rule 
 }
 
 /** A queen is ordered as soon as a look finds no eggs, from day 5 on; again when she was not taken. */
-export const BUY_AT_ONCE: Rule = {
+const BUY_AT_ONCE: Rule = {
   name: 'buy a queen at once where no eggs are seen',
   family: 'fixed',
   begin() {
@@ -98,7 +98,7 @@ export const BUY_AT_ONCE: Rule = {
 }
 
 /** The lid stays on until the hold is over; then a look every week, and nothing is given. */
-export const NEVER_TOUCH: Rule = {
+const NEVER_TOUCH: Rule = {
   name: 'never touch',
   family: 'fixed',
   begin() {
@@ -150,10 +150,10 @@ function testFrames(
   }
 }
 
-export const TEST_FRAMES = testFrames('test frames on day 16 and 22', 'fixed', mayLeave)
+const TEST_FRAMES = testFrames('test frames on day 16 and 22', 'fixed', mayLeave)
 
 /** Leaves on eggs alone, which may be a donor's: shown for what the proofs are worth, and no yardstick. */
-export const TEST_FRAMES_BY_THUMB = testFrames(
+const TEST_FRAMES_BY_THUMB = testFrames(
   'the same by rule of thumb, leaving on eggs alone',
   'unproven',
   (keeper, look) => keeper.day >= HOLD && look.eggs === 'single' && (look.framesOfBees ?? 0) >= 2,

@@ -25,7 +25,7 @@ export const layerSeen = (keeper: Keeper, look: Look): boolean =>
     look.capped !== 'drone-in-worker')
 
 /** Flat worker caps over brood that nobody else can have laid: a mated queen. */
-export const matedProven = (keeper: Keeper): boolean =>
+const matedProven = (keeper: Keeper): boolean =>
   keeper.looks.some((look) => look.capped === 'worker' && own(keeper, look, 21))
 
 /** All that is asked of a box before it leaves, by today's look. */
