@@ -43,7 +43,8 @@ describe.each(AWKWARD_DAYS)('the plans of the invented yard on %s', (today) => {
   })
 
   it.each([
-    ['a queen rejected', 'T-08', 'queenless'],
+    // No cells on a frame of eggs, and a queen balled: another queen is more likely there than none (common practice).
+    ['a queen rejected', 'T-08', 'awaiting-eggs'],
     ['a queen still caged', 'T-02', 'awaiting-release'],
     ['laying workers', 'M-15', 'laying-workers'],
     ['a virgin that is late', 'M-07', 'awaiting-new-queen'],

@@ -166,8 +166,9 @@ async function takeBackANote({ page }: Scene): Promise<void> {
 
 async function proveHerMated(scene: Scene): Promise<void> {
   const { yard, page } = scene
-  // The old brood's capped cells can last until 22 May (+21): capped worker brood on 25 May is the new layer's.
-  await today(scene, '2026-05-25')
+  // The old brood's capped cells can last until 22 May (+21): capped worker brood after it is the new layer's. She lays, so
+  // she is left in peace until one look can settle all that is missing: the last day of the hold.
+  await today(scene, '2026-05-31')
   await unfold(page, 'B-7')
   await follow(page, /^Record .*B-7$/)
   await tapAll(page, {

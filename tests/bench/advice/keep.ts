@@ -1,11 +1,13 @@
 /** The closed loop in few numbers, as the page of the rates shows it: BENCH_KEEP=1 writes them. */
 import { writeFileSync } from 'node:fs'
+import { join } from 'node:path'
 import type { Results } from './measure.ts'
 import { best } from './report.ts'
 import { cost, type Estimate, rowOf, saved } from './tally.ts'
 import type { World } from './world.ts'
 
-const FILE = new URL('../../../src/features/rates/closed-loop.json', import.meta.url)
+const ROOT = new URL('../../..', import.meta.url).pathname
+const FILE = join(ROOT, 'src', 'features', 'rates', 'closed-loop.json')
 
 /** Shares to a tenth of a per cent, costs to a whole unit: more than that is noise. */
 const share = (e: Estimate) => ({
