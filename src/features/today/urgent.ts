@@ -27,7 +27,7 @@ export function dangerOf(action: Action, { window }: Urgency, today: Day): Dange
   const words =
     window.of === 'laying-workers'
       ? 'Laying workers threaten'
-      : `A queen of its own only ${window.day === today ? 'today' : `until ${dayWords(window.day, today)}`}`
+      : `It can raise a queen only ${window.day === today ? 'today' : `until ${dayWords(window.day, today)}`}`
   return { before: window.day, words }
 }
 
