@@ -99,7 +99,7 @@ it('on a laptop one types into the head of every page', async () => {
     await page.goto('/yard')
     await page.getByLabel('Find a tag, stand, customer or word').fill('swarm')
     await page.keyboard.press('Enter')
-    await page.waitForLoadState()
+    await page.waitForURL(/\/find\?/)
     expect(await words(page)).toMatch(/\d+ boxes/)
     expect(await violations(page)).toEqual([])
     await page.screenshot({ path: shot('find-laptop') })
