@@ -1,6 +1,7 @@
 /** What other parts may import from here; README.md explains. */
 
 export { beforeItLeaves } from './before-it-leaves.ts'
+export { capital } from './capital.ts'
 export {
   BEES_TAPPED,
   BROOD_CARE,

@@ -96,7 +96,7 @@ const pagesOf = (store: Store): Address[] => [
  * A wide screen has the colours of a narrow one (tests/house/styles.test.ts): every day the phone reads the contrast of
  * every page, the laptop that of these.
  */
-const READ_WIDE = ['/', '/yard', '/review', '/supplies', '/colony/M-10/visit', '/more']
+const READ_WIDE = ['/', '/yard', '/review', '/supplies', '/colony/M-10/visit']
 
 /** What is wrong with the page that is open. */
 async function wrongWith(page: Page, device: Device): Promise<string[]> {

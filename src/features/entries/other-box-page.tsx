@@ -1,7 +1,7 @@
 /** It was another box: which one, and what goes along. */
 import { type FormState, TextField, Ticks } from '../../forms/index.ts'
 import { FormPage, type Frame } from '../../parts/index.ts'
-import { dayWords, entryWords, KIND_WORDS } from '../../words/index.ts'
+import { capital, dayWords, entryWords, KIND_WORDS } from '../../words/index.ts'
 import type { Movable } from './other-box.ts'
 
 interface OtherBoxProps {
@@ -59,5 +59,3 @@ export const OtherBoxPage = ({ frame, form, entries, tag, path, tags, ids }: Oth
     </FormPage>
   )
 }
-
-const capital = (s: string): string => s.charAt(0).toUpperCase() + s.slice(1)

@@ -1,9 +1,9 @@
 /** What became of them, by kind: the answer of the review, its picture, and the numbers behind it. */
 import { Counted, Part, PlotArea, Reading, Wide } from '../../parts/index.ts'
-import { FEW, FEW_MEANS, percent, shortRange } from '../../words/index.ts'
+import { FEW, FEW_MEANS } from '../../words/index.ts'
 import { fatesReading } from './fates.ts'
 import { earnedReading, FEWEST_JOBS } from './job-money.ts'
-import { OUTCOME_DAYS, type OutcomesOnDay, type Share } from './outcomes.ts'
+import { OUTCOME_DAYS, type OutcomesOnDay } from './outcomes.ts'
 import {
   outcomesReading,
   smallestDifferenceReading,
@@ -11,6 +11,7 @@ import {
   withoutDayReading,
 } from './outcomes-reading.ts'
 import { nameIn, type ReviewProps } from './part-props.ts'
+import { ShareCell } from './share-cell.tsx'
 import { END_OF_STACK, STACKED, type Stacked, stackOf } from './stack.ts'
 import type { Group } from './view.ts'
 import { typeName } from './words.ts'
@@ -189,15 +190,8 @@ const Row = ({
           {o?.thin == null ? 'nobody followed that long yet' : 'too few left to say'}
         </td>
       ) : (
-        COLUMNS.map((c) => <Cell share={shares[c]} />)
+        COLUMNS.map((c) => <ShareCell share={shares[c]} />)
       )}
     </tr>
   )
 }
-
-const Cell = ({ share: { share, lower, upper } }: { share: Share }) => (
-  <td>
-    <b>{percent(share)}</b>{' '}
-    {lower === null || upper === null ? null : <span class="limits-words">{shortRange(lower, upper)}</span>}
-  </td>
-)

@@ -1,12 +1,12 @@
 /** Years, yards, people, methods, heat side by side: what became of their colonies, and the same had the jobs been alike. */
 
 import { Part, Reading, Wide } from '../../parts/index.ts'
-import { percent, shortRange } from '../../words/index.ts'
+import { capital } from '../../words/index.ts'
 import type { Comparison } from './compare.ts'
 import { comparable, comparisonReadings } from './compared-reading.ts'
 import { manyAtOnce } from './losing.tsx'
-import type { Share } from './outcomes.ts'
 import type { ReviewProps } from './part-props.ts'
+import { ShareCell } from './share-cell.tsx'
 import { COHORT_WORDS, groupName } from './words.ts'
 
 /** Groups in a table: with more, the smallest are added up in no line and only counted. */
@@ -31,8 +31,6 @@ export const Compared = (p: ReviewProps) => {
     </>
   )
 }
-
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1)
 
 const Rows = ({ of: p, comparison: c }: { of: ReviewProps; comparison: Comparison }) => {
   // Time reads forward: of years the last ones are shown. Of everything else the largest.
@@ -64,11 +62,11 @@ const Rows = ({ of: p, comparison: c }: { of: ReviewProps; comparison: Compariso
                 </td>
               ) : (
                 <>
-                  <Cell of={g.was.shares.movedOut} />
-                  <Cell of={g.was.shares.lost} />
+                  <ShareCell share={g.was.shares.movedOut} />
+                  <ShareCell share={g.was.shares.lost} />
                 </>
               )}
-              {c.held === null ? null : g.held === null ? <td /> : <Cell of={g.held.lost} />}
+              {c.held === null ? null : g.held === null ? <td /> : <ShareCell share={g.held.lost} />}
             </tr>
           ))}
         </tbody>
@@ -77,10 +75,3 @@ const Rows = ({ of: p, comparison: c }: { of: ReviewProps; comparison: Compariso
     </Wide>
   )
 }
-
-const Cell = ({ of: { share, lower, upper } }: { of: Share }) => (
-  <td>
-    <b>{percent(share)}</b>{' '}
-    {lower === null || upper === null ? null : <span class="limits-words">{shortRange(lower, upper)}</span>}
-  </td>
-)

@@ -1,5 +1,5 @@
 /** Sentences for what goes with losing a colony, for recovery paths, for money and for days in the yard. */
-import { FEW } from '../../words/index.ts'
+import { capital, FEW } from '../../words/index.ts'
 import type { FactorName } from './factor-columns.ts'
 import { FEWEST_LOSSES, type Finding, type Findings } from './factors.ts'
 import { amount, type MoneyReview } from './money.ts'
@@ -14,8 +14,6 @@ export function times(ratio: number): string {
   // Near 1 a second decimal tells which side it is on.
   return ratio < 1.095 ? ratio.toFixed(2) : ratio.toFixed(1)
 }
-
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1)
 
 /** A subject for each finding: 'Colonies with vacuum', 'wall colonies', 'Colonies taken when it was 5 °C warmer'. */
 function subject(f: Pick<Finding, 'factor'>, label: string): string {

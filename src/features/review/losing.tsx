@@ -1,7 +1,7 @@
 /** What goes with losing a colony: hazard ratios on a doubling scale, each with its sentence. */
 
 import { Part, Range, RangeHead, Reading, ratios, type Scale } from '../../parts/index.ts'
-import { FEW } from '../../words/index.ts'
+import { capital, FEW } from '../../words/index.ts'
 import { CsvLinks } from './csv-links.tsx'
 import type { FactorName } from './factor-columns.ts'
 import type { Finding } from './factors.ts'
@@ -40,8 +40,6 @@ export const Losing = (p: ReviewProps) => {
     </Part>
   )
 }
-
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1)
 
 /** Many looks at once find something by chance alone. */
 export const manyAtOnce = (comparisons: number): string =>

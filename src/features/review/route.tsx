@@ -1,14 +1,13 @@
 import { Hono } from 'hono'
 import { type AppContext, type Deps, type Env, page, unknownPage } from '../../app/index.ts'
 import { hemisphereOf } from '../../biology/index.ts'
-import { callBacksByType } from '../removal/index.ts'
 import { chartData } from './chart-data.ts'
 import { namesIn } from './choice.ts'
 import { choiceIn } from './choice-form.ts'
 import { REVIEW_CSV, type ReviewCsv } from './csv.ts'
 import { ReviewPage } from './page.tsx'
 import { nameIn, type ReviewProps } from './part-props.ts'
-import { pricesIn, toldIn } from './prices.ts'
+import { privateFacts } from './prices.ts'
 import { reviewRecords } from './records.ts'
 import { SeasonReport } from './season-report.tsx'
 import { reviewView } from './view.ts'
@@ -24,11 +23,12 @@ export function review(deps: Deps): Hono<Env> {
   const propsFor = (c: AppContext): ReviewProps => {
     const { frame } = c.var
     const protocol = deps.store.protocol()
+    const hidden = frame.may('see-private') ? privateFacts(deps.store) : null
     const options = {
       heatLimitC: protocol.heatLimitC,
       hemisphere: hemisphereOf(frame.zone),
       protocol,
-      ...(frame.may('see-private') ? { prices: pricesIn(deps.store), told: toldIn(deps.store) } : {}),
+      ...(hidden === null ? {} : { prices: hidden.prices, told: hidden.told }),
     }
     const records = recordsOf(frame.zone)
     const { choice, problems } = choiceIn(new URL(c.req.url).searchParams, frame.today)
@@ -44,7 +44,7 @@ export function review(deps: Deps): Hono<Env> {
         options,
       ),
       total: records.length,
-      callBacks: frame.may('see-private') ? callBacksByType(deps.store.removals.list()) : [],
+      callBacks: hidden?.callBacks ?? [],
       currency: deps.store.settings.get('currency'),
       problems,
     }

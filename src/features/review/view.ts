@@ -152,9 +152,14 @@ export function reviewView(
     queenright: queenrightByDay(recoveries),
     money: moneyOf(histories),
     earned: earnedOf(taken, options, asOf),
-    lossPhases: lossPhases(histories, asOf, options.protocol),
+    // Files and the report show neither, so they are worked out where they are looked at.
+    get lossPhases() {
+      return lossPhases(histories, asOf, options.protocol)
+    },
     after: afterOf(taken, options, asOf),
-    compared: COMPARED.map((by) => compareBy(colonies, asOf, by, { ...options, unitedIsLoss })),
+    get compared() {
+      return COMPARED.map((by) => compareBy(colonies, asOf, by, { ...options, unitedIsLoss }))
+    },
   }
 }
 
