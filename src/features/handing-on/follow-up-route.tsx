@@ -13,6 +13,7 @@ import {
 import type { FieldProblem, Typed } from '../../forms/index.ts'
 import { asksForFollowUp, type MoveRecord } from '../../records/index.ts'
 import { dayWords } from '../../words/index.ts'
+import { changeRecord } from './change-record.ts'
 import { followUpFrom, followUpWords, withFollowUp } from './follow-up-form.ts'
 import { FollowUpPage } from './follow-up-page.tsx'
 
@@ -58,23 +59,14 @@ export function followUp(deps: Deps): Hono<Env> {
       problems.length > 0,
     )
   }
-  const save = (c: AppContext, change: (record: MoveRecord) => MoveRecord) => {
+  const save = (c: AppContext, typed: Typed, change: (record: MoveRecord) => MoveRecord) => {
     const gone = goneIn(c)
     if (gone === null) return unknownColony(c, deps, c.req.param('tag') ?? '')
-    const [last] = records.of(gone.summary.id)
-    const saved = records.save(gone.summary.id, last?.version ?? 0, change(last?.record ?? {}), {
-      savedAt: deps.clock().toISOString(),
-      savedBy: signedIn(c),
-    })
-    if (!saved.ok)
-      return show(
-        c,
-        {},
-        'problems' in saved
-          ? saved.problems
-          : [{ field: '', message: 'Somebody saved at the same time: once more, please.' }],
-      )
-    return c.redirect(`${colonyPath(gone.summary)}/follow-up`, 303)
+    const stamp = { savedAt: deps.clock().toISOString(), savedBy: signedIn(c) }
+    const problems = changeRecord(deps.store, gone.summary.id, change, stamp)
+    return problems.length > 0
+      ? show(c, typed, problems)
+      : c.redirect(`${colonyPath(gone.summary)}/follow-up`, 303)
   }
 
   app.get('/colony/:tag/follow-up', (c) => show(c, { on: [c.var.frame.today] }, []))
@@ -84,10 +76,12 @@ export function followUp(deps: Deps): Hono<Env> {
     const { today, units } = c.var.frame
     const typed = await typedIn(c)
     const read = followUpFrom(typed, { by: signedIn(c), left: gone.left, today, units })
-    return read.ok ? save(c, (record) => withFollowUp(record, read.told)) : show(c, typed, read.problems)
+    return read.ok
+      ? save(c, typed, (record) => withFollowUp(record, read.told))
+      : show(c, typed, read.problems)
   })
   app.post('/colony/:tag/follow-up/asked', (c) =>
-    save(c, (record) => ({ ...record, askedOn: c.var.frame.today })),
+    save(c, {}, (record) => ({ ...record, askedOn: c.var.frame.today })),
   )
   return app
 }

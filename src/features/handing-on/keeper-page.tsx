@@ -1,5 +1,4 @@
 /** The sheet for the new keeper: looked at, shared, printed, given an address; and as it is opened there. */
-import { raw } from 'hono/html'
 import { inWordsWithYear } from '../../days.ts'
 import { type DrawnIn, Fields, type FormState } from '../../forms/index.ts'
 import { BarePage, BeforeItLeaves, type Frame, Layout } from '../../parts/index.ts'
@@ -99,37 +98,6 @@ export const KeeperSheetPage = (p: KeeperProps) => (
   </Layout>
 )
 
-interface MadeProps {
-  frame: Frame
-  tag: string
-  path: string
-  link: string
-  /** The same as a QR code, SVG from our own server code. */
-  qr: string
-  until: string
-}
-
-/** Shown once: the server keeps only the address's digest. */
-export const KeeperMadePage = (p: MadeProps) => (
-  <Layout frame={p.frame} title="The sheet’s address">
-    <h1>The sheet has an address</h1>
-    <p>
-      The new keeper scans it, or you send it. Whoever has it can read the sheet, without an account, until{' '}
-      {p.until}, or until you take it back. It is shown only now: if it gets lost, make another.
-    </p>
-    <div class="qr">{raw(p.qr)}</div>
-    <p class="copyable">{p.link}</p>
-    <p class="buttons">
-      <a class="button button-do" href={p.link}>
-        Open it
-      </a>
-      <a class="button" href={`${p.path}/keeper-sheet`}>
-        Back to the sheet
-      </a>
-    </p>
-  </Layout>
-)
-
 /** As the new keeper opens it, without an account. */
 export const KeeperOpenPage = ({
   sheet,
@@ -179,14 +147,4 @@ const Answer = ({ form, frame, thanks }: KeeperAnswer) => (
       </form>
     )}
   </section>
-)
-
-export const NoKeeperSheetPage = ({ built, wait }: { built: Built; wait: string | null }) => (
-  <BarePage title="No sheet here" built={built}>
-    <article class="letter">
-      <h1>There is no sheet at this address</h1>
-      <p>It may have been mistyped, or taken back. Ask whoever gave it to you for a new one.</p>
-      {wait === null ? null : <p>{wait}</p>}
-    </article>
-  </BarePage>
 )

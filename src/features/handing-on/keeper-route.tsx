@@ -12,9 +12,8 @@ import {
   signedIn,
   typedIn,
   unknownColony,
-  waitWords,
 } from '../../app/index.ts'
-import { addressOf, originOf } from '../../app/node.ts'
+import { nothingThere, originOf } from '../../app/node.ts'
 import type { Day } from '../../days.ts'
 import type { FormState } from '../../forms/index.ts'
 import type { ColonyId } from '../../ids.ts'
@@ -22,9 +21,10 @@ import type { History, Outcome } from '../../journal/index.ts'
 import { digestOf, newToken } from '../../people/node.ts'
 import { planOf } from '../../recovery/index.ts'
 import { beforeItLeaves, instantWords } from '../../words/index.ts'
-import { historyUntil } from '../letters/index.ts'
+import { AddressMade, historyUntil, NothingAtAddress } from '../letters/index.ts'
+import { changeRecord } from './change-record.ts'
 import { followUpFrom, withFollowUp } from './follow-up-form.ts'
-import { KeeperMadePage, KeeperOpenPage, KeeperSheetPage, NoKeeperSheetPage } from './keeper-page.tsx'
+import { KeeperOpenPage, KeeperSheetPage } from './keeper-page.tsx'
 import { type KeeperSheet, keeperSheetOf } from './keeper-sheet.ts'
 
 /** Days an address can be opened: a season. */
@@ -65,14 +65,9 @@ export function openKeeperSheet(deps: Deps): Hono<Env> {
     const typed = await typedIn(c)
     const read = followUpFrom(typed, { by: 'the new keeper', left: outcome.on, today, units })
     if (!read.ok) return show(c, opened, { typed, problems: read.problems }, false)
-    const { records } = deps.store.after
-    const [last] = records.of(id)
-    const saved = records.save(id, last?.version ?? 0, withFollowUp(last?.record ?? {}, read.told), {
-      savedAt: deps.clock().toISOString(),
-      savedBy: 'the new keeper',
-    })
-    const busy = [{ field: '', message: 'Somebody saved at the same time: once more, please.' }]
-    if (!saved.ok) return show(c, opened, { typed, problems: busy }, false)
+    const stamp = { savedAt: deps.clock().toISOString(), savedBy: 'the new keeper' }
+    const problems = changeRecord(deps.store, id, (record) => withFollowUp(record, read.told), stamp)
+    if (problems.length > 0) return show(c, opened, { typed, problems }, false)
     return c.redirect(`${c.req.path}?told=1#answer`, 303)
   })
   return app
@@ -99,14 +94,8 @@ export function openKeeperSheet(deps: Deps): Hono<Env> {
     )
   }
 
-  async function none(c: AppContext) {
-    const wait = await deps.people.limits.guess('letter', addressOf(c, deps.outside))
-    if (wait > 0) c.header('Retry-After', String(wait))
-    return page(
-      c,
-      <NoKeeperSheetPage built={built} wait={wait > 0 ? waitWords(wait) : null} />,
-      wait > 0 ? 429 : 404,
-    )
+  function none(c: AppContext) {
+    return nothingThere(c, deps, (wait) => <NothingAtAddress what="sheet" built={built} wait={wait} />)
   }
 }
 
@@ -172,13 +161,15 @@ export function keeperSheets(deps: Deps): Hono<Env> {
     const link = `${originOf(c, deps.outside)}/keeper/${token}`
     return page(
       c,
-      <KeeperMadePage
+      <AddressMade
         frame={c.var.frame}
-        tag={colony.summary.tag}
-        path={colonyPath(colony.summary)}
+        title="The sheet’s address"
+        headline="The sheet has an address"
+        says={`The new keeper scans it, or you send it. Whoever has it can read the sheet, without an account, until ${instantWords(expiresAt, zone, today)}, or until you take it back.`}
         link={link}
         qr={await qrCode(link, { type: 'svg', errorCorrectionLevel: 'M' })}
-        until={instantWords(expiresAt, zone, today)}
+        open="Open it"
+        back={{ href: `${colonyPath(colony.summary)}/keeper-sheet`, words: 'Back to the sheet' }}
       />,
     )
   })

@@ -1,8 +1,7 @@
 import { Hono } from 'hono'
 import { colonyPath, type Deps, type Env, page } from '../../app/index.ts'
-import { asksForFollowUp } from '../../records/index.ts'
 import { lettersDue } from '../letters/index.ts'
-import { readyList } from './ready.ts'
+import { readyList, toAsk } from './ready.ts'
 import { ReadyPage } from './ready-page.tsx'
 
 /** Colonies ready to go, those that soon are, and letters it is time for. */
@@ -19,14 +18,10 @@ export function handingOn(deps: Deps): Hono<Env> {
       <ReadyPage
         frame={c.var.frame}
         {...readyList(store.colonies({ open: true }), papers, today)}
-        ask={store.colonies({ open: false }).flatMap((s) => {
-          const { followUps = [], askedOn } = records.get(s.id) ?? {}
-          const gone = s.outcome === 'moved-out' ? s.closedOn : null
-          return gone !== null &&
-            asksForFollowUp({ movedOutOn: gone, followUps }, askedOn !== undefined, today)
-            ? [{ tag: s.tag, path: `${colonyPath(s)}/follow-up` }]
-            : []
-        })}
+        ask={toAsk(store.colonies({ open: false }), records, today).map((s) => ({
+          tag: s.tag,
+          path: `${colonyPath(s)}/follow-up`,
+        }))}
         letters={lettersDue(store, today).map((s) => ({ tag: s.tag, path: `${colonyPath(s)}/letter` }))}
       />,
     )

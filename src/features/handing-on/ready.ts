@@ -1,6 +1,7 @@
 /** Colonies that can go, and those that soon can. Pure. */
 import { addDays, type Day, type Span } from '../../days.ts'
-import type { Permit } from '../../records/index.ts'
+import type { ColonyId } from '../../ids.ts'
+import { asksForFollowUp, type MoveRecord, type Permit } from '../../records/index.ts'
 import type { ColonySummary } from '../../store/index.ts'
 import { beforeItLeaves } from '../../words/index.ts'
 
@@ -44,3 +45,18 @@ export function readyList(
     .sort((a, b) => (a.expected.likely < b.expected.likely ? -1 : 1))
   return { ready, soon }
 }
+
+/** Colonies that moved out about a season ago, and nobody has told or been asked how they fare. */
+export const toAsk = (
+  gone: readonly ColonySummary[],
+  records: ReadonlyMap<ColonyId, MoveRecord>,
+  today: Day,
+): ColonySummary[] =>
+  gone.filter((s) => {
+    const { followUps = [], askedOn } = records.get(s.id) ?? {}
+    return (
+      s.outcome === 'moved-out' &&
+      s.closedOn !== null &&
+      asksForFollowUp({ movedOutOn: s.closedOn, followUps }, askedOn !== undefined, today)
+    )
+  })

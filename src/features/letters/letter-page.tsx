@@ -17,11 +17,17 @@ export const LetterPage = (p: { letter: Letter; words: string | null; built: Bui
   </BarePage>
 )
 
-/** `wait`: a sentence, when too many addresses were tried. */
-export const NoLetterPage = ({ built, wait }: { built: Built; wait: string | null }) => (
-  <BarePage title="No letter here" built={built}>
+interface NothingProps {
+  what: 'letter' | 'sheet'
+  built: Built
+  /** A sentence, when too many addresses were tried. */
+  wait: string | null
+}
+
+export const NothingAtAddress = ({ what, built, wait }: NothingProps) => (
+  <BarePage title={`No ${what} here`} built={built}>
     <article class="letter">
-      <h1>There is no letter at this address</h1>
+      <h1>There is no {what} at this address</h1>
       <p>It may have been mistyped, or taken back. Ask whoever gave it to you for a new one.</p>
       {wait === null ? null : <p>{wait}</p>}
     </article>

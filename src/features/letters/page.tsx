@@ -90,32 +90,33 @@ export const LetterPreviewPage = (p: PreviewProps) => (
   </Layout>
 )
 
-interface MadeProps {
+export interface AddressMadeProps {
   frame: Frame
-  tag: string
-  path: string
+  title: string
+  headline: string
+  /** Who can read it, and until when. */
+  says: string
   link: string
   /** The same as a QR code, SVG from our own server code. */
   qr: string
-  until: string
+  /** What the button that opens it says. */
+  open: string
+  back: { href: string; words: string }
 }
 
 /** Shown once: the server keeps only the address's digest. */
-export const LetterMadePage = (p: MadeProps) => (
-  <Layout frame={p.frame} title="The letter’s address">
-    <h1>The letter has an address</h1>
-    <p>
-      Whoever has this address can read the letter, without an account, until {p.until}, or until you take it
-      back. It is shown only now: if it gets lost, make another.
-    </p>
+export const AddressMade = (p: AddressMadeProps) => (
+  <Layout frame={p.frame} title={p.title}>
+    <h1>{p.headline}</h1>
+    <p>{p.says} It is shown only now: if it gets lost, make another.</p>
     <div class="qr">{raw(p.qr)}</div>
     <p class="copyable">{p.link}</p>
     <p class="buttons">
       <a class="button button-do" href={p.link}>
-        Open it, to print
+        {p.open}
       </a>
-      <a class="button" href={p.path}>
-        Back to {p.tag}
+      <a class="button" href={p.back.href}>
+        {p.back.words}
       </a>
     </p>
   </Layout>

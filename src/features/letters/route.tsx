@@ -11,9 +11,8 @@ import {
   typedIn,
   unknownColony,
   viewerOf,
-  waitWords,
 } from '../../app/index.ts'
-import { addressOf, originOf } from '../../app/node.ts'
+import { nothingThere, originOf } from '../../app/node.ts'
 import { addDays, type Day, earlier, isDay } from '../../days.ts'
 import { planOf } from '../../decision/index.ts'
 import { type FieldProblem, one, type Typed } from '../../forms/index.ts'
@@ -23,8 +22,8 @@ import type { SentLetter } from '../../store/index.ts'
 import { instantWords } from '../../words/index.ts'
 import { lettersDue } from './due.ts'
 import { historyUntil, type Letter, letterOf } from './letter.ts'
-import { LetterPage, NoLetterPage } from './letter-page.tsx'
-import { type LetterLine, LetterMadePage, LetterPreviewPage, LettersPage, WORDS_LIMIT } from './page.tsx'
+import { LetterPage, NothingAtAddress } from './letter-page.tsx'
+import { AddressMade, type LetterLine, LetterPreviewPage, LettersPage, WORDS_LIMIT } from './page.tsx'
 
 /** The day of the hold that the letter is usually written on. */
 const USUAL_DAY = 30
@@ -59,13 +58,7 @@ export function openLetter(deps: Deps): Hono<Env> {
     c.header('X-Robots-Tag', 'noindex, nofollow, noarchive')
     const found = find(c)
     if (found !== null) return page(c, <LetterPage {...found} built={built} />)
-    const wait = await deps.people.limits.guess('letter', addressOf(c, deps.outside))
-    if (wait > 0) c.header('Retry-After', String(wait))
-    return page(
-      c,
-      <NoLetterPage built={built} wait={wait > 0 ? waitWords(wait) : null} />,
-      wait > 0 ? 429 : 404,
-    )
+    return nothingThere(c, deps, (wait) => <NothingAtAddress what="letter" built={built} wait={wait} />)
   })
   return app
 }
@@ -143,13 +136,15 @@ export function letters(deps: Deps): Hono<Env> {
     const { zone, today } = c.var.frame
     return page(
       c,
-      <LetterMadePage
+      <AddressMade
         frame={c.var.frame}
-        tag={colony.summary.tag}
-        path={colonyPath(colony.summary)}
+        title="The letter’s address"
+        headline="The letter has an address"
+        says={`Whoever has this address can read the letter, without an account, until ${instantWords(expires, zone, today)}, or until you take it back.`}
         link={link}
         qr={await qrCode(link, { type: 'svg', errorCorrectionLevel: 'M' })}
-        until={instantWords(expires, zone, today)}
+        open="Open it, to print"
+        back={{ href: colonyPath(colony.summary), words: `Back to ${colony.summary.tag}` }}
       />,
     )
   })

@@ -1,6 +1,6 @@
 import { Hono } from 'hono'
 import { type Deps, type Env, page } from '../../app/index.ts'
-import { addressOf } from '../../app/node.ts'
+import { nothingThere } from '../../app/node.ts'
 import { sha256 } from './secret.ts'
 import { NothingSignedPage, SignedTextPage } from './signed-page.tsx'
 
@@ -16,9 +16,7 @@ export function signedText(deps: Deps): Hono<Env> {
     const yard = deps.store.settings.get('yardName')
     if (signature !== undefined)
       return page(c, <SignedTextPage signature={signature} yard={yard} built={built} />)
-    const wait = await deps.people.limits.guess('letter', addressOf(c, deps.outside))
-    if (wait > 0) c.header('Retry-After', String(wait))
-    return page(c, <NothingSignedPage built={built} />, wait > 0 ? 429 : 404)
+    return nothingThere(c, deps, () => <NothingSignedPage built={built} />)
   })
   return app
 }
