@@ -1,7 +1,7 @@
 /** Labels for the stands: the tag large, and a code that opens the colony on the phone that scans it. */
 
 import { raw } from 'hono/html'
-import { type Frame, Layout } from '../../parts/index.ts'
+import { type Frame, Layout, YardChoice } from '../../parts/index.ts'
 import { SIZE_WORDS, SIZES, type Size } from './page.tsx'
 import { PaperWays } from './ways.tsx'
 
@@ -68,17 +68,7 @@ export const LabelsPage = (p: LabelsProps) => {
 
 const Choose = ({ yard, yards, size, origin, refused }: LabelsProps) => (
   <form class="sheet-choose" method="get" action="/labels">
-    <label>
-      Yard
-      <select name="yard">
-        <option value="">All yards</option>
-        {yards.map((y) => (
-          <option value={y} selected={y === yard}>
-            {y}
-          </option>
-        ))}
-      </select>
-    </label>
+    <YardChoice yard={yard} yards={yards} />
     <label>
       Paper
       <select name="size">

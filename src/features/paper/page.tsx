@@ -2,7 +2,7 @@
 
 import type { Day } from '../../days.ts'
 import { inWordsWithYear } from '../../days.ts'
-import { type Frame, Layout } from '../../parts/index.ts'
+import { type Frame, Layout, YardChoice } from '../../parts/index.ts'
 import type { Check } from '../../recovery/index.ts'
 import {
   headline,
@@ -108,17 +108,7 @@ export const PaperPage = (p: PaperProps) => {
 
 const Choose = ({ frame, yard, yards, day, days, all, size }: PaperProps) => (
   <form class="sheet-choose" method="get" action="/paper">
-    <label>
-      Yard
-      <select name="yard">
-        <option value="">All yards</option>
-        {yards.map((y) => (
-          <option value={y} selected={y === yard}>
-            {y}
-          </option>
-        ))}
-      </select>
-    </label>
+    <YardChoice yard={yard} yards={yards} />
     <label>
       Day
       <input type="date" name="day" value={day} min={frame.today} max={days.to} />

@@ -11,7 +11,7 @@ import {
   type Typed,
 } from '../../forms/index.ts'
 import type { StandingEntry } from '../../journal/index.ts'
-import { type Frame, Layout } from '../../parts/index.ts'
+import { type Frame, Layout, YardChoice } from '../../parts/index.ts'
 import { dayWords, entryWords, toDoOf } from '../../words/index.ts'
 import { idField } from '../entries/index.ts'
 import type { Box } from '../round/index.ts'
@@ -95,17 +95,7 @@ function savedWords(saved: number, refused: number): string {
 
 const Choose = ({ yard, yards, day, days, all, frame }: SheetEntryProps) => (
   <form class="sheet-choose" method="get" action="/sheet-entry">
-    <label>
-      Yard
-      <select name="yard">
-        <option value="">All yards</option>
-        {yards.map((y) => (
-          <option value={y} selected={y === yard}>
-            {y}
-          </option>
-        ))}
-      </select>
-    </label>
+    <YardChoice yard={yard} yards={yards} />
     <label>
       Day of the round
       <input type="date" name="day" value={day} min={days.from} max={frame.today} />

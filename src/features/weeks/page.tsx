@@ -1,6 +1,6 @@
 /** The weeks ahead: boxes as rows, days as columns, the work of each day on top. */
 import { type Day, inWords } from '../../days.ts'
-import { type Frame, Layout, Wide } from '../../parts/index.ts'
+import { type Frame, Layout, Wide, YardChoice } from '../../parts/index.ts'
 import { dayWords } from '../../words/index.ts'
 import { type Cell, together, type Work } from './weeks.ts'
 
@@ -84,17 +84,7 @@ const Choose = ({ yard, yards, earlier, later }: WeeksProps) => (
   <form class="sheet-choose no-print" method="get" action="/weeks">
     {yards.length < 2 ? null : (
       <>
-        <label>
-          Yard
-          <select name="yard">
-            <option value="">All yards</option>
-            {yards.map((y) => (
-              <option value={y} selected={y === yard}>
-                {y}
-              </option>
-            ))}
-          </select>
-        </label>
+        <YardChoice yard={yard} yards={yards} />
         <button class="button" type="submit">
           Show
         </button>
