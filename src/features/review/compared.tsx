@@ -4,7 +4,6 @@ import { Part, Reading, Wide } from '../../parts/index.ts'
 import { capital } from '../../words/index.ts'
 import type { Comparison } from './compare.ts'
 import { comparable, comparisonReadings } from './compared-reading.ts'
-import { manyAtOnce } from './losing.tsx'
 import type { ReviewProps } from './part-props.ts'
 import { ShareCell } from './share-cell.tsx'
 import { COHORT_WORDS, groupName } from './words.ts'
@@ -19,7 +18,8 @@ export const Compared = (p: ReviewProps) => {
     <>
       <p class="small soft">
         By day {all[0]?.day ?? 60} since intake. Whoever takes the hard jobs loses more colonies; that alone
-        says nothing of them.{manyAtOnce(all.length)}
+        says nothing of them. Many looks at once find something by chance: every p here is raised for them
+        (Holm).
       </p>
       {all.length === 0 ? <p>There are not two years, yards, people or methods to compare yet.</p> : null}
       {all.map((c, i) => (
