@@ -117,7 +117,7 @@ describe('from the phone call to the yard without typing anything twice', () => 
     await fill(path, 'site', SITE)
     expect(
       await fill(path, 'agreement', { ...PRICE, warrantyDays: '60', deposit: '100', next: 'sign' }),
-    ).toBe(`${path}/sign`)
+    ).toBe(`${path}/sign#now`)
     const agreement = wordsOf((await yard.get(`${path}/sign`)).text)
     expect(agreement).toContain(
       'Between Quarry yard and Ottoline Fairweather. The bees are at 4 Invented Row: in the wall left of the porch. Planned for Wed 10 Jun.',
@@ -126,7 +126,7 @@ describe('from the phone call to the yard without typing anything twice', () => 
     expect(agreement).toContain('Above 85 °F')
     expect(agreement).toContain('settle again in the same hollow within 60 days')
     expect(agreement).toContain('A deposit of $100 is due now')
-    expect((await sign(path)).status).toBe(200)
+    expect((await sign(path)).status).toBe(303)
     await fill(path, 'check', CHECK)
     const reckoned = wordsOf((await yard.get(`${path}/check`)).text)
     expect(reckoned).toContain('Nothing on this list is unmet')
@@ -366,7 +366,7 @@ describe('what is unmet', () => {
       hours: '4',
       next: 'sign',
     })
-    expect(answer.to).toBe(`${path}/sign`)
+    expect(answer.to).toBe(`${path}/sign#now`)
     expect(sheetOf(path)?.agreement).toEqual({ pricing: 'hourly', hourly: 95, hours: 4 })
     // Once it is named it is changed in its own part.
     expect((await yard.get(`${path}/site`)).text).not.toContain('name="hourly"')
@@ -465,7 +465,10 @@ describe('signing', () => {
 
   test('who signed gets the text at once: to share, by mail, to scan, on paper; by an address that nobody guesses', async () => {
     const path = await priced()
-    const signed = await sign(path)
+    const signed = await yard.get((await sign(path)).to?.split('#')[0] ?? '')
+    // The copy stands over what comes next, and with another address there is none.
+    expect(signed.text.indexOf('signed-copy')).toBeLessThan(signed.text.indexOf('Check first'))
+    expect((await yard.get(`${path}?copy=${'0'.repeat(64)}`)).text).not.toContain('signed-copy')
     expect(signed.text).toContain('data-share-text="# Taking honey bees out, alive')
     expect(signed.text).toMatch(
       /href="mailto:\?subject=Agreement%20with%20Quarry%20yard&amp;body=%23%20Taking/,
@@ -485,7 +488,7 @@ describe('signing', () => {
 
   test('keeps the text as signed, dated, and the name as a drawing', async () => {
     const path = await priced()
-    expect((await sign(path)).status).toBe(200)
+    expect((await sign(path)).status).toBe(303)
     yard.store.settings.set('agreementTerms', 'Other words for {customer}.')
     const page = await yard.get(`${path}/sign`)
     expect(wordsOf(page.text)).toContain('What is not included')
@@ -500,7 +503,7 @@ describe('signing', () => {
     const path = await priced()
     expect((await sign(path, { how: 'paper', name: '' })).status).toBe(422)
     expect((await sign(path, { how: 'paper', on: '2026-06-11' })).status).toBe(422)
-    expect((await sign(path, { how: 'paper' })).status).toBe(200)
+    expect((await sign(path, { how: 'paper' })).status).toBe(303)
     expect(wordsOf((await yard.get(path)).text)).toContain('Signed by Ottoline Fairweather on paper')
   })
 

@@ -16,6 +16,8 @@ export const CallPage = ({ frame, form, types }: { frame: Frame; form: FormState
     ids={['id', 'version']}
     photos
   >
-    <CallFields form={form} frame={frame} types={types} />
+    <div class="removal-now">
+      <CallFields form={form} frame={frame} types={types} />
+    </div>
   </FormPage>
 )

@@ -19,17 +19,15 @@ export const CheckFields = (p: PartFieldsProps) => {
       {cut ? <Fields {...p} of={PART_FIELDS.check} show={['vacuum']} /> : null}
       <input type="hidden" name="shownOn" value={p.frame.today} />
       <Checklist {...p} />
-      <Folded legend="Forecast by the hour" form={p.form} fields={HOURS}>
-        <Fields {...p} of={PART_FIELDS.check} show={[['on', 'from', 'until']]} />
-        <Forecast {...p} />
-      </Folded>
       <Folded
-        legend="Somebody else decides, or a reason"
+        legend="Who decides, why, heat by the hour"
         form={p.form}
-        fields={['reason']}
+        fields={['reason', ...HOURS]}
         open={p.form.problems.some((x) => x.field === 'by')}
       >
         <Fields {...p} of={DECISION_FIELDS} show={['by', 'reason']} />
+        <Fields {...p} of={PART_FIELDS.check} show={[['on', 'from', 'until']]} />
+        <Forecast {...p} />
       </Folded>
     </>
   )
@@ -40,7 +38,7 @@ const HOURS = Array.from({ length: FORECAST_ROWS }, (_, i) => `hours.${i}.c`)
 /** Only what this job asks for, each with what it takes to be so. */
 const Checklist = ({ form, sheet }: PartFieldsProps) => (
   <fieldset class="field choices checklist" id={idOf('done')}>
-    <legend>Tap what is so now, seen with your own eyes</legend>
+    <legend>Tap what you see is so, now</legend>
     {TICKED.filter((id) => notAsked(id, sheet) === undefined).map((id) => (
       <label class="tap">
         <input type="checkbox" name="done" value={id} checked={many(form.typed, 'done').includes(id)} />

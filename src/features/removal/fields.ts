@@ -41,11 +41,10 @@ const photos = (label: string): FieldSpec => ({
 export const TRIAGE = {
   access: choice('How high', WAY_UP, 3, { asks: 'How high, and how one gets there' }),
   heightM: number('Height', { quantity: 'height', max: 100 }),
-  sprayed: choice('Sprayed', YES_NO, 4, { asks: 'Has anybody sprayed or foamed them?' }),
+  sprayed: choice('Sprayed', YES_NO, 4, { asks: 'Has anybody sprayed or foamed?' }),
   sprayedNote: text('With what, and when', { maxlength: 300, wide: true }),
   bystanders: list('Who is about', BYSTANDER, 3, {
     asks: 'Who is about? Is anybody allergic?',
-    hint: 'In the house, next door, in the street.',
   }),
   bystandersNote: text('More about them', { maxlength: 300, wide: true }),
 } satisfies FieldSpecs
@@ -57,7 +56,7 @@ export const PART_FIELDS = {
       asks: 'What do they see?',
       other: { label: 'Another kind', inputmode: 'text', maxlength: 40 },
     }),
-    since: choice('Since when', HOW_LONG, 3),
+    since: choice('Since when', HOW_LONG, 5),
     ...TRIAGE,
     caller: choice('Who calls', CALLER, 3, { asks: 'Who calls: owner or tenant?' }),
     name: text('Name', { maxlength: 120 }),
@@ -74,7 +73,6 @@ export const PART_FIELDS = {
   site: {
     where: text('Where the bees are', {
       asks: 'Where, in words',
-      hint: 'In the wall left of the porch, above the window.',
       maxlength: 300,
       wide: true,
     }),
@@ -91,21 +89,20 @@ export const PART_FIELDS = {
     entrance: text('Entrance', { asks: 'Where they fly in', maxlength: 200 }),
     entranceM: number('From entrance to nest', { quantity: 'height', max: 100 }),
     otherEntrances: text('Other entrances', { hint: 'Each has to be shut.', maxlength: 300, wide: true }),
-    surface: text('What is cut', { hint: 'Siding, plaster, boards.', maxlength: 120 }),
+    surface: text('What is cut', { maxlength: 120 }),
     sheathingMm: number('Thickness of the sheathing', {
-      asks: 'How thick it is',
-      hint: 'At an edge or a drilled hole.',
+      asks: 'How thick, at an edge',
       quantity: 'length',
       max: 500,
       maxlength: 10,
     }),
     behind: list('Behind the surface', BEHIND_IT, 3, {
       asks: 'What runs behind it',
-      hint: 'Ask, trace from outlets and taps, use a detector. What is tapped here waits for its trade.',
+      hint: 'Ask, trace, use a detector. What is tapped here waits for its trade.',
     }),
     hazards: list('Hazards', HAZARD, 3, {
       asks: 'On it and around it',
-      hint: 'Suspected is enough: nothing is cut, broken or swept before a licensed contractor has tested it.',
+      hint: 'Suspected is enough: nothing is cut or swept before a licensed test.',
     }),
     old: choice('Built before 1980', YES_NO, 4, { asks: 'Built before 1980?' }),
     behindNote: text('More about it', { maxlength: 500, wide: true }),
@@ -118,7 +115,7 @@ export const PART_FIELDS = {
   agreement: {
     pricing: choice('Price', PRICING, 3, { asks: 'How it is priced' }),
     hourly: number('Price of an hour', { asks: 'By the hour', max: 1_000_000, maxlength: 10 }),
-    hours: number('Hours expected', { max: 1000 }),
+    hours: number('Hours expected', { asks: 'Hours', max: 1000 }),
     fixed: number('Fixed price', { max: 1_000_000, maxlength: 10 }),
     warrantyDays: whole('Days of coming back', {
       asks: 'Coming back without charge, for',
@@ -134,7 +131,12 @@ export const PART_FIELDS = {
   },
   check: {
     on: day('Day of the forecast'),
-    hottestC: number('Hottest hour while you work', { quantity: 'temperature', min: -30, max: 60 }),
+    hottestC: number('Hottest hour while you work', {
+      asks: 'Hottest hour',
+      quantity: 'temperature',
+      min: -30,
+      max: 60,
+    }),
     from: time('Work from'),
     until: time('Work until', { asks: 'until' }),
     cutMm: number('Cutting depth', {
@@ -143,7 +145,7 @@ export const PART_FIELDS = {
       max: 500,
       maxlength: 10,
     }),
-    vacuum: choice('How the bees come off', VACUUM, 2),
+    vacuum: choice('How the bees come off', VACUUM, 3),
     done: list(
       'Checked',
       TICKED.map((value) => ({ value, label: TICKS[value] })),

@@ -6,9 +6,10 @@ import type { Sheet } from '../../records/index.ts'
 import type { Reckoning } from './before-cut.ts'
 import type { Facts } from './item.ts'
 import { type Clash, Papers, Versions } from './page-foot.tsx'
-import { OpenPart } from './page-form.tsx'
+import { Copy, OpenPart } from './page-form.tsx'
 import { Head } from './page-head.tsx'
 import { SignatureView } from './signature.tsx'
+import type { SignerCopy } from './signed-page.tsx'
 import { isOver, type Part, type Stage } from './stage.ts'
 import { UnmetList } from './unmet.tsx'
 import { PART_WORDS, reckoningTitle } from './words.ts'
@@ -31,6 +32,9 @@ export interface RemovalProps {
   open: { part: Part; form: FormState } | null
   /** A small form of the list that was refused, by its item. */
   refused: { id: string; form: FormState } | null
+  /** The signed text for who has just signed it. */
+  copy: SignerCopy | null
+  yard: string
   clash: Clash | null
   next: Part | 'intake' | null
   colonies: { tag: string; path: string }[]
@@ -43,7 +47,12 @@ export interface RemovalProps {
 }
 
 export const RemovalPage = (p: RemovalProps) => (
-  <Layout frame={p.frame} title={p.name} ways={p.open === null} scripts={['islands/photos.ts']}>
+  <Layout
+    frame={p.frame}
+    title={p.name}
+    ways={p.open === null}
+    scripts={['islands/photos.ts', ...(p.copy === null ? [] : ['islands/share.ts'])]}
+  >
     <p class="crumb">
       <a href="/removals">‹ Removals</a>
     </p>
@@ -56,6 +65,7 @@ export const RemovalPage = (p: RemovalProps) => (
       </div>
     )}
     <Head {...p} />
+    {p.open === null ? <Copy {...p} /> : null}
     {p.reckoning === null || p.older !== null ? null : <Reckoned {...p} reckoning={p.reckoning} />}
     <div class="removal-parts">
       {p.parts

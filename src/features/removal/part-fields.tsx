@@ -1,6 +1,6 @@
 /** The fields of the part that is open, in groups; what can wait is folded. */
 
-import { type DrawnIn, Fields, Group } from '../../forms/index.ts'
+import { type DrawnIn, Fields } from '../../forms/index.ts'
 import type { Sheet } from '../../records/index.ts'
 import { removalTypes } from '../../words/index.ts'
 import { CheckFields } from './check-fields.tsx'
@@ -35,18 +35,14 @@ export const PartFields = ({ part, ...p }: PartFieldsProps & { part: Part }) => 
 
 export const CallFields = ({ types, ...p }: Pick<PartFieldsProps, 'form' | 'frame' | 'types'>) => (
   <>
-    <Group legend="While they are on the telephone">
-      <Fields
-        {...p}
-        of={PART_FIELDS.job}
-        show={['what', 'since', 'access', 'sprayed', 'bystanders', 'caller']}
-        with={{ what: { choices: [...removalTypes(types), ...NOT_A_TYPE] } }}
-      />
-    </Group>
-    <Group legend="Who and where">
-      <p class="hint">Private: helpers see none of it. Name and address go into the intake.</p>
-      <Fields {...p} of={PART_FIELDS.job} show={[['name', 'phone'], 'address', ['plannedOn', 'plannedAt']]} />
-    </Group>
+    <Fields
+      {...p}
+      of={PART_FIELDS.job}
+      show={['what', 'since', 'access', 'sprayed', 'bystanders', 'caller']}
+      with={{ what: { choices: [...removalTypes(types), ...NOT_A_TYPE] } }}
+    />
+    <p class="hint">Who and where: helpers see none of it.</p>
+    <Fields {...p} of={PART_FIELDS.job} show={[['name', 'phone'], 'address', ['plannedOn', 'plannedAt']]} />
     <Folded legend="Photos, e-mail, the way in, and more" form={p.form} fields={LATER}>
       <Fields {...p} of={PART_FIELDS.job} show={LATER} />
     </Folded>
@@ -66,18 +62,12 @@ const LATER = [
 
 const SiteFields = (p: PartFieldsProps) => (
   <>
-    <Group legend="Before anything goes into it">
-      <Fields
-        {...p}
-        of={PART_FIELDS.site}
-        show={['behind', 'hazards', 'old', ['surface', 'sheathingMm'], 'where']}
-      />
-    </Group>
-    {asksPrice('site', p.sheet) ? (
-      <Group legend="The price, when you know it">
-        <PriceFields {...p} />
-      </Group>
-    ) : null}
+    <Fields
+      {...p}
+      of={PART_FIELDS.site}
+      show={['behind', 'hazards', 'old', ['surface', 'sheathingMm'], 'where']}
+    />
+    {asksPrice('site', p.sheet) ? <PriceFields {...p} /> : null}
     <Folded legend="The nest, entrances, temper, photos" form={p.form} fields={NEST}>
       <Fields
         {...p}
@@ -114,12 +104,14 @@ const NEST = [
 ] as const
 
 const PriceFields = ({ currency, ...p }: PartFieldsProps) => (
-  <Fields
-    {...p}
-    of={PART_FIELDS.agreement}
-    show={[['hourly', 'hours', 'fixed']]}
-    with={{ hourly: { unit: currency }, fixed: { unit: currency } }}
-  />
+  <div class="price-row">
+    <Fields
+      {...p}
+      of={PART_FIELDS.agreement}
+      show={[['hourly', 'hours', 'fixed']]}
+      with={{ hourly: { unit: currency }, fixed: { unit: currency } }}
+    />
+  </div>
 )
 
 const AgreementFields = ({ currency, ...p }: PartFieldsProps) => {

@@ -20,6 +20,7 @@ import { vanished } from './hazards.ts'
 import { RemovalsPage } from './list-page.tsx'
 import { type Saved, stampOf } from './sheet-handlers.ts'
 import { openPart, showSheet } from './show.tsx'
+import { copyIn } from './sign-route.tsx'
 import { isOver, PARTS, type Part } from './stage.ts'
 import { clashOf, removalPath, rowOf, sheetIn, startOf, typesOf } from './view.ts'
 import { HAZARD_WORDS } from './words.ts'
@@ -74,7 +75,7 @@ export function removals(deps: PageDeps): Hono<Env> {
   })
 
   // An id, so that pages beside it (the text of the agreement) are not taken for one.
-  app.get('/removals/:id{[0-9a-f-]{36}}', (c) => {
+  app.get('/removals/:id{[0-9a-f-]{36}}', async (c) => {
     const saved = sheetIn(c, deps)
     if (saved === null) return unknownPage(c)
     const asked = Number(c.req.query('version'))
@@ -82,7 +83,8 @@ export function removals(deps: PageDeps): Hono<Env> {
       Number.isInteger(asked) && asked > 0 && asked < saved.last.version
         ? store.removals.version(saved.id, asked)
         : null
-    return showSheet(c, deps, saved, { older, part: openPart(c, deps, saved) })
+    const copy = older === null ? await copyIn(c, deps, saved) : null
+    return showSheet(c, deps, saved, { older, part: openPart(c, deps, saved), copy })
   })
 
   for (const part of PARTS) {
@@ -209,7 +211,7 @@ const goneProblems = (gone: ReturnType<typeof vanished>): FieldProblem[] =>
   }))
 
 const nextAfter = (path: string, part: Part, then: string): string => {
-  if ((part === 'agreement' || part === 'site') && then === 'sign') return `${path}/sign`
+  if ((part === 'agreement' || part === 'site') && then === 'sign') return `${path}/sign#now`
   if (part === 'work' && then === 'intake') return `${path}/intake`
   return `${path}?saved=1#now`
 }

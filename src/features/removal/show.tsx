@@ -21,6 +21,7 @@ interface Shown {
   clash?: Clash
   older?: SheetVersion | null
   refused?: RemovalProps['refused']
+  copy?: RemovalProps['copy']
 }
 
 /** The part that is open when nobody asks for another: the next one. A “go” that no longer stands is decided again. */
@@ -36,7 +37,7 @@ export function showSheet(
   c: AppContext,
   deps: PageDeps,
   saved: Saved,
-  { part = null, typed, problems = [], clash, older = null, refused = null }: Shown,
+  { part = null, typed, problems = [], clash, older = null, refused = null, copy = null }: Shown,
 ): Response | Promise<Response> {
   const { frame } = c.var
   const sheet = older?.sheet ?? saved.last.sheet
@@ -62,6 +63,8 @@ export function showSheet(
       {...startOf(c, deps, sheet)}
       open={part === null || older !== null ? null : { part, form }}
       refused={refused}
+      copy={copy}
+      yard={deps.store.settings.get('yardName')}
       clash={clash ?? null}
       next={nextPart(stage, sheet)}
       colonies={colonyLinks(deps, saved.colonies)}

@@ -1,12 +1,11 @@
 /** Reading the agreement and signing it: drawn on the screen, or on paper. */
 
-import { Choices, type FormState, one, ProblemSummary, TextField } from '../../forms/index.ts'
+import { type FormState, one, ProblemSummary, TextField } from '../../forms/index.ts'
 import { type Frame, Layout } from '../../parts/index.ts'
 import { FIELD, type Signature } from '../../records/index.ts'
 import { SignatureView, Terms } from './signature.tsx'
 import { HandOver } from './signed-page.tsx'
 import type { Part } from './stage.ts'
-import { SIGN_HOW } from './words.ts'
 
 export interface RemovalSignProps {
   frame: Frame
@@ -34,7 +33,6 @@ export interface Missing {
 const LABELS: Record<string, string> = {
   name: 'Name',
   on: 'Day',
-  how: 'How',
   drawing: 'Drawn name',
 }
 
@@ -48,7 +46,7 @@ export const RemovalSignPage = (p: RemovalSignProps) => (
     <p class="crumb">
       <a href={p.path}>‹ {p.name}</a>
     </p>
-    <h1>The agreement</h1>
+    <h1 id="now">The agreement</h1>
     <ProblemSummary form={p.form} labels={(field) => LABELS[field] ?? ''} />
     {p.blank.length === 0 || p.signature !== null ? null : (
       <div class="notice notice-late">
@@ -81,13 +79,17 @@ export const RemovalSignPage = (p: RemovalSignProps) => (
 const SignForm = ({ form, frame, path, mark }: RemovalSignProps) => (
   <form method="post" action={`${path}/sign`} id="entry-form" class="sign-form" novalidate>
     <input type="hidden" name="mark" value={mark} />
-    <Choices form={form} name="how" label="How it is signed" choices={SIGN_HOW} across={2} />
     <div class="field-row">
-      <TextField form={form} name="name" label="Name of who signs" maxlength={120} required />
+      <TextField form={form} name="name" label="Who signs" maxlength={120} required />
       <TextField form={form} name="on" label="Day" type="date" max={frame.today} required />
     </div>
-    <div class="pad-field if-drawn" id="f-drawing" data-pad hidden>
-      <p class="pad-title">Draw your name</p>
+    <div class="pad-field" id="f-drawing" data-pad hidden>
+      <div class="pad-top">
+        <p class="pad-title">Draw your name</p>
+        <button class="button" type="button" data-pad-clear>
+          Clear
+        </button>
+      </div>
       <svg
         class="pad"
         viewBox={`0 0 ${FIELD.width} ${FIELD.height}`}
@@ -99,27 +101,25 @@ const SignForm = ({ form, frame, path, mark }: RemovalSignProps) => (
         <path class="pad-ink" d="" data-pad-ink />
       </svg>
       <input type="hidden" name="drawing" value={one(form.typed, 'drawing')} data-pad-value />
-      <div class="buttons">
-        <button class="button" type="button" data-pad-clear>
-          Clear
-        </button>
-      </div>
     </div>
     <p class="hint" data-no-pad>
       Drawing needs JavaScript. Print the agreement and have it signed on paper.
     </p>
-    <p class="hint if-paper">
-      Keep the signed paper; this page notes who signed what, and when.{' '}
-      <a href={`${path}/print?what=agreement`}>Print it</a>
-    </p>
     <div class="save">
-      <button class="button button-do" type="submit">
+      <button class="button button-do" type="submit" name="how" value="drawn">
         Sign
       </button>
-      <a class="button" href={`${path}/agreement`}>
+      <button class="button" type="submit" name="how" value="paper">
+        Signed on paper
+      </button>
+      <a class="button button-plain" href={`${path}/agreement`}>
         Change the price
       </a>
     </div>
+    <p class="hint">
+      <a href={`${path}/print?what=agreement`}>Print it</a> to have it signed on paper, and keep the paper:
+      this notes who signed what, and when.
+    </p>
   </form>
 )
 

@@ -1,7 +1,7 @@
 /** What was signed, into the hands of who signed it: share, mail, a code to scan, paper. */
 import { raw } from 'hono/html'
 import { inWordsWithYear } from '../../days.ts'
-import { BarePage, type Frame, Layout } from '../../parts/index.ts'
+import { BarePage, type Frame } from '../../parts/index.ts'
 import type { Signature } from '../../records/index.ts'
 import { SignatureView, Terms } from './signature.tsx'
 
@@ -46,33 +46,26 @@ export const HandOver = (p: HandOverProps) => {
   )
 }
 
-interface SignedProps extends Omit<HandOverProps, 'link'> {
-  frame: Frame
-  name: string
+/** The address of the signed text, and the same as a QR code (SVG from our own code). */
+export interface SignerCopy {
   link: string
-  /** The same as a QR code, SVG from our own code. */
   qr: string
 }
 
-/** Right after signing. The address is shown once: only its digest is kept. */
-export const SignedPage = (p: SignedProps) => (
-  <Layout frame={p.frame} title="Signed" ways={false} scripts={['islands/share.ts']}>
-    <p class="crumb">
-      <a href={p.path}>‹ {p.name}</a>
-    </p>
-    <h1>Signed by {p.signature.name}</h1>
-    <p>Now the text goes to who signed it: they scan this, or you send it.</p>
-    <div class="qr">{raw(p.qr)}</div>
-    {p.frame.phone === undefined ? null : (
-      <p class="hint">The code leads to the yard’s server: it opens once this phone has sent the sheet.</p>
-    )}
-    <HandOver {...p} />
+type CopyProps = Omit<HandOverProps, 'link'> & { copy: SignerCopy; phone: boolean }
+
+/** Right after signing, over what comes next: the signer stands there still. Only a digest of the address is kept. */
+export const CopyForSigner = ({ copy, phone, ...p }: CopyProps) => (
+  <aside class="notice notice-do signed-copy">
     <p>
-      <a class="button" href={`${p.path}#now`}>
-        On with the job
-      </a>
+      <b>Signed by {p.signature.name}.</b> Theirs to keep: they scan this, or you send it.
+      {phone ? ' It opens once this phone has sent it.' : ''}
     </p>
-  </Layout>
+    <div class="copy-row">
+      <div class="qr">{raw(copy.qr)}</div>
+      <HandOver {...p} link={copy.link} />
+    </div>
+  </aside>
 )
 
 /** As the signer opens it, without an account. */

@@ -95,14 +95,11 @@ export const YES_NO: Choice[] = [
   { value: 'unknown', label: 'Not known' },
 ]
 
-export const VACUUM: Choice[] = [
-  unsaid(),
-  ...choices(VACUUMS, {
-    none: ['No vacuum', 'brush, smoke, frames'],
-    'bee-vacuum': ['Bee vacuum', 'airflow turned down, soft box'],
-    'shop-vacuum': ['Shop vacuum', 'straight onto bees'],
-  }),
-]
+export const VACUUM: Choice[] = choices(VACUUMS, {
+  none: ['No vacuum', 'brush, smoke'],
+  'bee-vacuum': ['Bee vacuum', 'airflow down, soft box'],
+  'shop-vacuum': ['Shop vacuum', 'straight onto bees'],
+})
 
 export const DECIDE: Choice[] = choices(DECISIONS, {
   go: 'Go',
@@ -155,7 +152,7 @@ export const HAZARD_WORDS: Record<TradeHazard, string> = {
 /** What is seen is no removal type yet, or none at all. */
 export const NOT_A_TYPE: Choice[] = [
   { value: 'unsure', label: 'Not sure' },
-  { value: 'wasps', label: 'Not honey bees', hint: 'wasps, bumble bees' },
+  { value: 'wasps', label: 'Wasps, bumble bees' },
 ]
 
 export const WATER: Choice[] = [
@@ -209,11 +206,6 @@ export const CLOSING_WORDS: Record<ClosingId, string> = {
   stragglers: 'box for stragglers',
   photo: 'photo of it closed',
 }
-
-export const SIGN_HOW: Choice[] = [
-  { value: 'drawn', label: 'Drawn here' },
-  { value: 'paper', label: 'On paper' },
-]
 
 export const STAGE_WORDS: Record<Stage, string> = {
   called: 'Called',
