@@ -1,19 +1,23 @@
 /** Writes a whole yard as JSON Lines (yard-file.ts says how). */
-import type { Entry } from '../../journal/index.ts'
+import { type Entry, photoId } from '../../journal/index.ts'
 import { withoutPrivate } from '../../people/index.ts'
 import type { PhotoFiles } from '../../photos/index.ts'
+import { photosOfSheet } from '../../records/index.ts'
 import type { SettingKey, Store } from '../../store/index.ts'
 import { SETTINGS } from '../../store/node.ts'
 import { VERSION, type YardLine } from './yard-file.ts'
 
 export interface ExportOptions {
-  /** False: leave out where colonies came from, what was paid, where they went, photos, removal sheets, letters, move-out records and the names of imported files. */
+  /** False: leave out where colonies came from, what was paid, where they went, photos, removal sheets, letters, move-out records, entries that were refused and the names of imported files. */
   private: boolean
   /** Where photos are; without it they are left out. */
   photos?: Pick<PhotoFiles, 'readNow'>
 }
 
-type ExportedStore = Pick<Store, 'settings' | 'journal' | 'protocols' | 'removals' | 'after' | 'imports'>
+type ExportedStore = Pick<
+  Store,
+  'settings' | 'journal' | 'protocols' | 'removals' | 'after' | 'imports' | 'refused'
+>
 
 /** The file's lines, each with its line feed. The journal is read in pages, so that a large one need not fit in memory. */
 export function* exportLines(store: ExportedStore, options: ExportOptions): Generator<string> {
@@ -34,6 +38,7 @@ export function* exportLines(store: ExportedStore, options: ExportOptions): Gene
     for (const id of photosIn(kept)) photos.add(id)
     yield text({ line: 'entry', recordedAt, recordedBy, entry: { ...kept, colony: written } })
   }
+  if (options.private) for (const id of otherPhotos(store)) photos.add(id)
   let others = 0
   for (const id of photos) {
     const bytes = options.photos?.readNow(id) ?? null
@@ -50,6 +55,15 @@ export function* exportLines(store: ExportedStore, options: ExportOptions): Gene
 
 const photosIn = (e: Entry): readonly string[] => ('photos' in e ? (e.photos ?? []) : [])
 
+/** Photos that are named by a sheet, or by an entry that somebody may yet take in. */
+const otherPhotos = (store: Pick<ExportedStore, 'removals' | 'refused'>): string[] => [
+  ...store.removals.everything().versions.flatMap((v) => photosOfSheet(v.sheet)),
+  ...store.refused.everything().flatMap(({ entry }) => {
+    const { photos } = (entry ?? {}) as { photos?: unknown }
+    return Array.isArray(photos) ? photos.filter((id) => photoId.safeParse(id).success) : []
+  }),
+]
+
 /** A photo may show a house and its number. */
 function withoutPhotos(e: Entry): Entry {
   if (!('photos' in e)) return e
@@ -59,7 +73,7 @@ function withoutPhotos(e: Entry): Entry {
 
 /** What is neither a setting nor an entry nor a photo. */
 function* otherLines(
-  store: Pick<ExportedStore, 'protocols' | 'removals' | 'after' | 'imports'>,
+  store: Pick<ExportedStore, 'protocols' | 'removals' | 'after' | 'imports' | 'refused'>,
   options: ExportOptions,
 ): Generator<YardLine> {
   for (const change of store.protocols.changes(Number.MAX_SAFE_INTEGER).reverse())
@@ -72,4 +86,5 @@ function* otherLines(
   for (const letter of store.after.letters.everything()) yield { line: 'letter', ...letter }
   for (const version of store.after.records.everything()) yield { line: 'move-record', ...version }
   for (const note of store.imports.everything()) yield { line: 'import', ...note }
+  for (const entry of store.refused.everything()) yield { line: 'refused', ...entry }
 }

@@ -119,6 +119,7 @@ function takeOthers(store: Store, lines: readonly KeptLine[], empty: boolean): v
   store.after.letters.take(ofKind(lines, 'letter').map((l) => bare(l)))
   store.after.records.take(ofKind(lines, 'move-record').map((l) => bare(l)))
   store.imports.note(ofKind(lines, 'import').map((l) => bare(l)))
+  store.refused.take(ofKind(lines, 'refused').map((l) => bare(l)))
   if (empty) store.protocols.take(ofKind(lines, 'protocol').map((l) => bare(l)))
 }
 
