@@ -1,6 +1,5 @@
 /** The head of a sheet's page: how far it is, what was decided, what came of it. */
 
-import { daysBetween } from '../../days.ts'
 import { dayAndDistance, dayWords } from '../../words/index.ts'
 import { type ClosingId, leftToClose } from './closing.ts'
 import { beganWithoutGo } from './decide.ts'
@@ -37,7 +36,7 @@ export const Head = (p: RemovalProps) => {
   )
 }
 
-const Came = ({ colonies, path, sheet, stage, frame }: RemovalProps) => {
+const Came = ({ colonies, letters, path, sheet, stage }: RemovalProps) => {
   if (colonies.length === 0) return null
   return (
     <>
@@ -53,34 +52,24 @@ const Came = ({ colonies, path, sheet, stage, frame }: RemovalProps) => {
         ))}
         . <a href={`${path}/intake`}>Log another box from this job</a>
       </p>
-      <LetterOffer colonies={colonies} sheet={sheet} today={frame.today} />
+      <LetterOffer letters={letters} />
       {stage === 'boxed' ? <LeftToClose left={leftToClose(sheet)} path={path} /> : null}
     </>
   )
 }
 
-/** Days from the removal on which the customer's letter is offered here (src/features/letters/due.ts says to whom it is due). */
-const LETTER_DAYS = { from: 30, to: 60 }
-
-const LetterOffer = ({
-  colonies,
-  sheet,
-  today,
-}: Pick<RemovalProps, 'colonies' | 'sheet'> & { today: string }) => {
-  const on = sheet.work.on ?? sheet.job.plannedOn
-  const days = on === undefined ? 0 : daysBetween(on, today)
-  if (days < LETTER_DAYS.from || days > LETTER_DAYS.to) return null
-  return (
+/** Offered while the letter is due and nobody has made one. */
+const LetterOffer = ({ letters }: Pick<RemovalProps, 'letters'>) =>
+  letters.length === 0 ? null : (
     <p>
-      Day {days}: tell the customer how they are.{' '}
-      {colonies.map((c) => (
+      Day 30: tell the customer how they are.{' '}
+      {letters.map((c) => (
         <a class="tall" href={`${c.path}/letter`}>
           Letter about {c.tag}
         </a>
       ))}
     </p>
   )
-}
 
 const LeftToClose = ({ left, path }: { left: ClosingId[]; path: string }) => (
   <p>

@@ -38,6 +38,8 @@ export interface RemovalProps {
   clash: Clash | null
   next: Part | 'intake' | null
   colonies: { tag: string; path: string }[]
+  /** Of these, those about which the customer's letter is due. */
+  letters: { tag: string; path: string }[]
   versions: { version: number; by: string; when: string }[]
   older: { version: number; last: number } | null
   saved: boolean

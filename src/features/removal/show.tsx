@@ -1,9 +1,10 @@
 /** A sheet's page put together: what stands, what is open, what is unmet. */
 
-import { type AppContext, type PageDeps, page } from '../../app/index.ts'
+import { type AppContext, colonyPath, type PageDeps, page } from '../../app/index.ts'
+import type { Day } from '../../days.ts'
 import type { FieldProblem, Typed } from '../../forms/index.ts'
 import { type Sheet, sheetName } from '../../records/index.ts'
-import type { SheetVersion } from '../../store/index.ts'
+import { lettersDue, type SheetVersion } from '../../store/index.ts'
 import { instantWords } from '../../words/index.ts'
 import { asksPrice, typedPart } from './form.ts'
 import { RemovalPage, type RemovalProps } from './page.tsx'
@@ -68,6 +69,7 @@ export function showSheet(
       clash={clash ?? null}
       next={nextPart(stage, sheet)}
       colonies={colonyLinks(deps, saved.colonies)}
+      letters={lettersOf(deps, saved, frame.today)}
       versions={saved.versions.map((v) => ({
         version: v.version,
         by: v.savedBy,
@@ -81,6 +83,12 @@ export function showSheet(
     />,
     clash !== undefined ? 409 : problems.length > 0 || refused !== null ? 422 : 200,
   )
+}
+
+const lettersOf = (deps: PageDeps, { colonies }: Saved, today: Day): RemovalProps['letters'] => {
+  if (colonies.length === 0) return []
+  const due = lettersDue(deps.store, today).filter((s) => colonies.includes(s.id))
+  return due.map((s) => ({ tag: s.tag, path: colonyPath(s) }))
 }
 
 /** A form that came back keeps the version it was made from, unless a clash was shown: then it is saved over that one. */

@@ -7,6 +7,8 @@ import { dayAndDistance } from '../../words/index.ts'
 import {
   type DoubtLine,
   Doubts,
+  type LetterLine,
+  LettersDue,
   type LookLine,
   LostBoxes,
   type LostLine,
@@ -31,6 +33,8 @@ export interface TodayProps {
   lost: LostLine[]
   /** What contradicts itself, for those who may correct it. */
   doubts: DoubtLine[]
+  /** Letters to customers it is time for, for those who may see customers. */
+  letters: LetterLine[]
   /** No colony was ever logged. */
   empty: boolean
 }
@@ -66,6 +70,7 @@ export const TodayPage = (p: TodayProps) => (
     ))}
     <LostBoxes lost={p.lost} frame={p.frame} />
     <Doubts doubts={p.doubts} />
+    <LettersDue letters={p.letters} />
     <CanWait {...p} />
   </Layout>
 )

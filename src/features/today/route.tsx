@@ -10,7 +10,7 @@ import {
   page,
 } from '../../app/index.ts'
 import type { Day } from '../../days.ts'
-import type { ColonySummary, Store } from '../../store/index.ts'
+import { type ColonySummary, lettersDueLately, type Store } from '../../store/index.ts'
 import {
   betterDay,
   boundWords,
@@ -25,7 +25,7 @@ import {
 import { type Missed, missedNow, missedWords, urgencyOf } from '../round/index.ts'
 import { asked } from './asked.ts'
 import { doubtOf } from './doubts.ts'
-import type { DoubtLine, LostLine } from './hand-over.tsx'
+import type { DoubtLine, LetterLine, LostLine } from './hand-over.tsx'
 import type { TodayLine } from './line.tsx'
 import { TodayPage, type TodayProps } from './page.tsx'
 import { dangerOf, lateDays, urgentFirst } from './urgent.ts'
@@ -71,12 +71,15 @@ export function today(deps: PageDeps): Hono<Env> {
         looks={frame.may('correct-any') ? asked(deps.store, inYard, frame.today) : []}
         lost={inYard.flatMap(lostLine)}
         doubts={frame.may('correct-any') ? inYard.flatMap(doubtLine) : []}
+        letters={frame.may('see-private') ? lettersDueLately(deps.store, frame.today).map(letterLine) : []}
         empty={empty}
       />,
     )
   })
   return app
 }
+
+const letterLine = (s: ColonySummary): LetterLine => ({ tag: s.tag, path: `${colonyPath(s)}/letter` })
 
 /** Known to the server alone, and there to a role that may see it. */
 const notInBook = (store: PageDeps['store'] | Store): number =>
