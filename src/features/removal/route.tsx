@@ -116,10 +116,16 @@ function withNow(c: AppContext, deps: PageDeps, typed: Typed): { typed: Typed; o
   const [now = '', next = ''] = one(typed, 'now').split(' ')
   if (!NOW.includes(now)) return { typed, opens: false }
   const time = [timeIn(c.var.frame.zone, deps.clock())]
-  const on = one(typed, 'on') === '' ? { on: [c.var.frame.today] } : {}
+  const { today } = c.var.frame
   const opens = now === 'openedAt'
+  // What is opened is opened today, and not on a temperature from a form that lay open over night.
+  const shownOn = one(typed, 'shownOn')
+  const stale = opens && shownOn !== '' && shownOn !== today
+  const on = opens || one(typed, 'on') === '' ? { on: [today] } : {}
   const then = next === '' ? {} : { next: [next] }
-  return { typed: { ...typed, ...on, ...then, [now]: time, ...(opens ? { water: ['yes'] } : {}) }, opens }
+  const heat = stale ? { outdoorC: [] } : {}
+  const water = opens ? { water: ['yes'] } : {}
+  return { typed: { ...typed, ...on, ...then, ...heat, ...water, [now]: time }, opens }
 }
 
 /** Saves one part over the last version. Only if the same part has been changed meanwhile is there a clash. */
@@ -137,7 +143,7 @@ function savePart(
   const { sheet, problems } = asksPrice(part, last.sheet) ? priceToo(c, read, typed) : read
   problems.push(...ofPhotos, ...goneProblems(vanished(last.sheet, sheet)))
   if (problems.length > 0) return showSheet(c, deps, saved, { part, typed, problems })
-  const clash = clashOf(c, deps, part, saved, Number(one(typed, 'version')))
+  const clash = clashOf(c, deps, part, saved, Number(one(typed, 'version')), sheet)
   if (clash !== null) return showSheet(c, deps, saved, { part, typed, clash })
   if (part === 'check' && sheet.check.on === undefined)
     sheet.check = { ...sheet.check, on: sheet.job.plannedOn ?? c.var.frame.today }
