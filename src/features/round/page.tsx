@@ -52,13 +52,20 @@ export const RoundPage = (p: RoundView & { load: Load[] }) => {
                 {next.box.stand === null ? '' : `, stand ${next.box.stand}`}
               </a>
             )}
-            <a class={next === undefined ? 'button button-do button-big' : 'button'} href={endPath(where)}>
-              {next === undefined ? 'How the round went' : 'End of the round'}
-            </a>
+            {next !== undefined ? null : (
+              <a class="button button-do button-big" href={endPath(where)}>
+                How the round went
+              </a>
+            )}
           </div>
           <Loads load={p.load} begun={begun} />
           <Time {...p} />
           {p.choice === null ? <Stops stops={round.stops} {...p} /> : <Chosen {...p} choice={p.choice} />}
+          {next === undefined ? null : (
+            <a class="button" href={endPath(where)}>
+              End of the round
+            </a>
+          )}
         </>
       )}
       <PutOff {...p} />
@@ -104,12 +111,16 @@ const Time = (p: RoundView) => {
   const { round, where, pace } = p
   const across = isAcrossYards(p)
   return (
-    <section class="section">
-      <h2>Time</h2>
+    <details class="caution" open={where.until !== null}>
+      <summary>
+        {round.minutesLeft === 0
+          ? 'Short of time?'
+          : `Short of time? It takes ${minutesWords(round.minutesLeft)}`}
+      </summary>
       {round.minutesLeft === 0 ? null : (
         <p>
-          What is left takes {minutesWords(round.minutesLeft)}, walking included
-          {across ? '; the way between yards is not' : ''}. <span class="fine">{paceWords(pace)}</span>
+          Walking included{across ? '; the way between yards is not' : ''}.{' '}
+          <span class="fine">{paceWords(pace)}</span>
         </p>
       )}
       <form class="short-time" method="get" action="/round">
@@ -130,7 +141,7 @@ const Time = (p: RoundView) => {
           </a>
         </p>
       )}
-    </section>
+    </details>
   )
 }
 
