@@ -50,6 +50,8 @@ export { instantWords, sizeWords } from './instants.ts'
 export { lidCautions, unitingCaution, warmthCaution } from './lid-cautions.ts'
 export {
   headline,
+  howPressing,
+  lateDays,
   leftOutBeside,
   leftOutWords,
   leftWords,

@@ -1,8 +1,8 @@
 /** The round: pick a yard, see how far one is, how long it takes and what to load; walk it, or say how much time there is. */
 
 import { boxPath, endPath, roundPath, type Where } from '../../app/index.ts'
-import { type Frame, Layout, Mark, VisitCautions } from '../../parts/index.ts'
-import { toDoOf } from '../../words/index.ts'
+import { type Frame, Layout, Mark, PressingMark, VisitCautions } from '../../parts/index.ts'
+import { type ToDo, toDoOf } from '../../words/index.ts'
 import type { Load } from './bring.ts'
 import { LoadList } from './load-list.tsx'
 import type { Pace } from './pace.ts'
@@ -253,20 +253,17 @@ const StopLine = ({ stop, view, note }: { stop: Stop; view: RoundView; note: str
             <small>{missedWords(stop.missed, view.frame.today)}</small>
           )}
         </span>
-        <StateMark stop={stop} />
+        <StateMark stop={stop} toDo={toDo} />
       </a>
     </li>
   )
 }
 
-const StateMark = ({ stop }: { stop: Stop }) => {
-  if (stop.half)
-    return (
-      <Mark shape={stop.late ? 'overdue' : 'due'}>{stop.late ? 'late: half a look' : 'half a look'}</Mark>
-    )
-  if (stop.state === 'seen') return <Mark shape="answered">{stop.stillAsks ? 'more to do' : 'seen'}</Mark>
+const StateMark = ({ stop, toDo }: { stop: Stop; toDo: ToDo | null }) => {
+  if (stop.state === 'seen' && !stop.half)
+    return <Mark shape={stop.late ? 'overdue' : 'answered'}>{stop.stillAsks ? 'more to do' : 'seen'}</Mark>
   if (stop.state === 'not-reached') return <Mark shape="void">{STATE_WORDS[stop.state]}</Mark>
-  return <Mark shape={stop.late ? 'overdue' : (stop.urgency.check?.status ?? 'due')} />
+  return toDo === null ? null : <PressingMark toDo={toDo} today={stop.box.plan.asOf} half={stop.half} />
 }
 
 const PutOff = (p: RoundView) =>
