@@ -50,7 +50,7 @@ it('a round on a phone', async () => {
   await page.goto('/')
   await follow(page, 'Walk the round')
   await follow(page, /^Tannery Field/)
-  expect(await words(page)).toContain('0 of 11, 2 late')
+  expect(await words(page)).toContain('0 of 11, 3 late')
   await holds(watched)
 
   // T-02: her cage was due yesterday. Still caged.

@@ -17,6 +17,7 @@ import {
   treatmentRisk,
   warmthCaution,
 } from '../../words/index.ts'
+import { askedRules } from './asked.ts'
 import { CageFields, GivenFields, TiesField, WashFields } from './fields/done.tsx'
 import { AskedFields, OtherFields, VisitDay } from './fields/visit-fields.tsx'
 import { LivePanel } from './live-panel.tsx'
@@ -75,7 +76,7 @@ const NothingNoted = ({ form }: { form: FormState }) =>
 /** What the plan says before the lid is touched: its question, and on a tap all the rest. */
 const Before = ({ plan, frame }: { plan: Plan; frame: Frame }) => {
   const warmth = warmthCaution(plan, frame.units)
-  const rules = live(plan).map((c) => c.rule)
+  const rules = askedRules(plan)
   const words = (asked: boolean): string =>
     rules
       .filter((rule) => isAsked(rule) === asked)

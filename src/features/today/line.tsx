@@ -54,6 +54,12 @@ const Why = ({ line, frame }: { line: TodayLine; frame: Frame }) => {
   return (
     <div class="todo-why">
       {toDo.question === null ? null : <p class="todo-question">{toDo.question}</p>}
+      <div class="buttons">
+        <Record line={line} frame={frame} />
+        <a class="button button-plain" href={line.path}>
+          All about {line.tag}
+        </a>
+      </div>
       <p class="line-marks">
         {toDo.lidOn ? <Mark shape="lid" /> : null}
         {toDo.check === null ? null : (
@@ -70,12 +76,6 @@ const Why = ({ line, frame }: { line: TodayLine; frame: Frame }) => {
       {line.inspector === null ? null : <InspectorLine inspector={line.inspector} frame={frame} />}
       {line.betterDay === null ? null : <p>{line.betterDay}</p>}
       <Also also={toDo.also} />
-      <div class="buttons">
-        <Record line={line} frame={frame} />
-        <a class="button button-plain" href={line.path}>
-          All about {line.tag}
-        </a>
-      </div>
     </div>
   )
 }
