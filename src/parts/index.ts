@@ -30,6 +30,7 @@ export {
 } from './forecast-chart.ts'
 export { FormPage } from './form-page.tsx'
 export { HeldNotice } from './held.tsx'
+export { HowTo, howPath, Steps } from './how-to.tsx'
 export { InspectorLine } from './inspector.tsx'
 export { Journal, type JournalLine } from './journal.tsx'
 export { KEYS, KeysTick, TAKEN_BACK } from './keys-tick.tsx'

@@ -78,6 +78,7 @@ export {
 } from './rules.ts'
 export { CLIMATE_WORDS, MONTH_CHOICES, MONTH_NAMES, stretchWords } from './season.ts'
 export { FEW, FEW_MEANS, fewWords, percent, percentRange, shortRange } from './shares.ts'
+export { ACTS, type Act, STEPS } from './steps.ts'
 export {
   depth,
   framesWords,
