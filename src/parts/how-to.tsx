@@ -5,7 +5,7 @@ import { type Act, STEPS } from '../words/index.ts'
 export const howPath = (act: Act): string => `/how/${act}`
 
 export const Steps = ({ act }: { act: Act }) => (
-  <ol class="steps">
+  <ol class="how-steps">
     {STEPS[act].steps.map((step) => (
       <li>{step}</li>
     ))}

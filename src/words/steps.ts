@@ -89,7 +89,7 @@ export const STEPS: Record<Act, HowTo> = {
     title: 'Unite with another colony',
     bring: 'a sheet of newspaper, smoker, hive tool, a strap',
     steps: [
-      'Look at the brood of both for disease. In doubt, stop: nothing sick is united. And both have to be on the list of what may be united.',
+      'Look at the brood of both for disease. In doubt, stop: nothing that is sick or held is united.',
       'Only one queen may be left: find the poorer queen, or every queen cell, and take them out.',
       'Toward evening take the lid off the strong box that has the queen. Lay one sheet of newspaper over its frames and slit it twice with the hive tool.',
       'Set the weak colony’s box on the paper, lid on, strap round. Leave one entrance, below, and narrow it.',

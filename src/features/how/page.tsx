@@ -80,7 +80,7 @@ export const FirstRoundPage = ({ frame }: HowProps) => (
     {FIRST_ROUND.map((part) => (
       <section>
         <h2>{part.title}</h2>
-        <ul class="steps">
+        <ul class="how-steps">
           {part.says.map((says) => (
             <li>{says}</li>
           ))}
