@@ -55,7 +55,7 @@ export const Beside = ({ form, name, label, hint }: FieldProps) => (
 )
 
 interface TextProps extends FieldProps {
-  type?: 'text' | 'date' | 'time'
+  type?: 'text' | 'date' | 'time' | 'tel' | 'email' | 'url'
   unit?: string | undefined
   inputmode?: 'text' | 'decimal' | 'numeric' | undefined
   maxlength?: number | undefined

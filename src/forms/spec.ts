@@ -25,6 +25,8 @@ export interface FieldSpec {
   /** Most characters. */
   maxlength?: number
   wide?: true
+  /** The keys a phone shows. Nothing of the typist's own is offered: it is somebody else's number. */
+  keys?: 'tel' | 'email' | 'url'
   required?: boolean
   rows?: number
   /** A day that cannot be later than today. */

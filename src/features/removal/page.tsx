@@ -43,7 +43,12 @@ export interface RemovalProps {
 }
 
 export const RemovalPage = (p: RemovalProps) => (
-  <Layout frame={p.frame} title={p.name} ways={p.open === null} scripts={['islands/photos.ts']}>
+  <Layout
+    frame={p.frame}
+    title={p.name}
+    ways={p.open === null}
+    scripts={['islands/photos.ts', 'islands/share.ts']}
+  >
     <p class="crumb">
       <a href="/removals">‹ Removals</a>
     </p>
