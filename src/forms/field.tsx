@@ -88,6 +88,7 @@ export const TextField = (p: TextProps) => (
         {...invalid(p.form, p.name)}
       />
       {p.unit === undefined ? null : <span class="unit">{p.unit}</span>}
+      {p.type === 'time' ? <Now of={p.name} label={p.label} /> : null}
     </span>
     {p.list === undefined ? null : (
       <datalist id={`${idOf(p.name)}-list`}>
@@ -97,6 +98,13 @@ export const TextField = (p: TextProps) => (
       </datalist>
     )}
   </div>
+)
+
+/** Puts in the yard's time; web/islands/now.ts shows it. */
+const Now = ({ of, label }: { of: string; label: string }) => (
+  <button class="button now" type="button" data-now={idOf(of)} hidden>
+    now<span class="unseen">: {label}</span>
+  </button>
 )
 
 export const NoteField = (p: FieldProps & { maxlength?: number | undefined; rows?: number | undefined }) => (

@@ -8,6 +8,7 @@ export {
   BROOD_STATE,
   CAGE,
   CAPPED_BROOD,
+  CAUSE,
   CELLS,
   CELLS_AT_REMOVAL,
   type Choice,
