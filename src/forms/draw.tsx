@@ -91,6 +91,7 @@ const Field = ({
       max={spec.past ? frame.today : undefined}
       list={spec.list}
       wide={spec.wide}
+      now={spec.now}
     />
   )
 }

@@ -64,6 +64,8 @@ interface TextProps extends FieldProps {
   list?: string[] | undefined
   autocomplete?: string
   wide?: boolean | undefined
+  /** A button that puts in the time it is. */
+  now?: boolean | undefined
 }
 
 /** One line of text, a number, a day or a time. Numbers are text fields, so that nothing typed is ever blanked. */
@@ -88,7 +90,7 @@ export const TextField = (p: TextProps) => (
         {...invalid(p.form, p.name)}
       />
       {p.unit === undefined ? null : <span class="unit">{p.unit}</span>}
-      {p.type === 'time' ? <Now of={p.name} label={p.label} /> : null}
+      {p.now ? <Now of={p.name} label={p.label} /> : null}
     </span>
     {p.list === undefined ? null : (
       <datalist id={`${idOf(p.name)}-list`}>

@@ -65,7 +65,7 @@ const STAND = text('Stand', { maxlength: 20 })
 /** Fields that every form of an entry has beside its own. */
 export const COMMON = {
   on: day('Day', { past: true, required: true }),
-  at: time('Time'),
+  at: time('Time', { now: true }),
 } satisfies FieldSpecs
 
 /** How the bees were taken, asked alike where the removal is written up and where the intake is logged. */

@@ -31,6 +31,8 @@ export interface FieldSpec {
   rows?: number
   /** A day that cannot be later than today. */
   past?: true
+  /** A time that is noted while it happens: one tap puts it in. */
+  now?: true
 }
 
 /** A field beside the answers, for what cannot be tapped. */
