@@ -14,6 +14,7 @@ export const WAYS: Way[] = [
   { href: '/weeks', label: 'Weeks ahead', place: 'more' },
   { href: '/paper', label: 'On paper', place: 'more' },
   { href: '/calendar', label: 'Calendar', place: 'more' },
+  { href: '/how', label: 'How it is done', place: 'more' },
   { href: '/health', label: 'Health', place: 'more' },
   { href: '/removals', label: 'Removals', place: 'more' },
   { href: '/handing-on', label: 'Handing on', place: 'more' },

@@ -50,7 +50,7 @@ export const RemovalPage = (p: RemovalProps) => (
     frame={p.frame}
     title={p.name}
     ways={p.open === null}
-    scripts={['islands/photos.ts', ...(p.signed === null ? [] : ['islands/share.ts'])]}
+    scripts={['islands/photos.ts', 'islands/share.ts']}
   >
     <p class="crumb">
       <a href="/removals">‹ Removals</a>

@@ -1,8 +1,9 @@
 /** What was signed, into the hands of who signed it: share, mail, a code to scan, paper. */
 import { raw } from 'hono/html'
 import { inWordsWithYear } from '../../days.ts'
-import { BarePage, type Frame } from '../../parts/index.ts'
+import { BarePage, type Frame, HandOut } from '../../parts/index.ts'
 import type { Signature } from '../../records/index.ts'
+import { mailHref } from '../../words/index.ts'
 import { SignatureView, Terms } from './signature.tsx'
 
 interface HandOverProps {
@@ -23,20 +24,10 @@ const textOf = ({ signature: s, link }: Pick<HandOverProps, 'signature' | 'link'
 /** Buttons that hand the text over. Sharing needs a browser that can; mail and paper do not. */
 export const HandOver = (p: HandOverProps) => {
   const [title, text] = [titleOf(p.yard), textOf(p)]
-  const mail = `mailto:${encodeURIComponent(p.email)}?subject=${encodeURIComponent(title)}&body=${encodeURIComponent(text)}`
   return (
     <div class="buttons">
-      <button
-        class="button button-do"
-        type="button"
-        data-share
-        data-share-title={title}
-        data-share-text={text}
-        hidden
-      >
-        Share it
-      </button>
-      <a class="button" href={mail}>
+      <HandOut title={title} text={text} main />
+      <a class="button" href={mailHref(p.email, title, text)}>
         Mail it
       </a>
       <a class="button" href={`${p.path}/print?what=agreement`}>
