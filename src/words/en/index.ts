@@ -1,0 +1,6 @@
+/** English. Its type is what every language has to say. */
+import { dates } from './dates.ts'
+import { account, signIn } from './door.ts'
+import { frame } from './frame.ts'
+
+export const english = { ...frame, dates, signIn, account }
