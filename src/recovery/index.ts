@@ -2,16 +2,16 @@
 export type { Adviser, Context, Supplies } from './advice/context.ts'
 export { lookAsked, openLook } from './advice/looks.ts'
 export { lookFromOutside } from './advice/routine.ts'
-export { remedyFor } from './advice/signs.ts'
 export { fold } from './fold/fold.ts'
 export { MATING_NUCLEUS_FRAMES, mayBuy, mayGive, mayOpen, mayUnite, NUCLEUS_FRAMES } from './guards.ts'
-export { missingWords } from './missing-words.ts'
+export { leftOutReason, missingWords } from './missing-words.ts'
 export { isQuiet, phaseOn } from './phase.ts'
-export { planOf } from './plan.ts'
+export { inWordsToo, planOf } from './plan.ts'
 export {
   ACTIONS,
   type Action,
   type Advice,
+  type Advised,
   type Check,
   type CheckStatus,
   type DayRange,
@@ -42,6 +42,11 @@ export {
   totalsOf,
 } from './protocol-preview.ts'
 export { ANCHOR_OF, factsOf, OUTSIDE, rulesWhere, SOURCE_OF } from './rules.ts'
+export { type Few, type PressingSign, REMEDY, type Sought } from './says/advice.ts'
+export { type SaidOf, wordsOf } from './says/catalogue.ts'
+export type { Cause, Deed } from './says/inside.ts'
+export { CAUSES, DEEDS, inEnglish, type Reason, SENTENCES, UNMET, type UnmetReason } from './says/said.ts'
+export type { Way } from './says/weighed.ts'
 export {
   CLIMATES,
   type Climate,
@@ -56,6 +61,8 @@ export { BROOD_GIFTS, broodAlong, wasThereAt } from './sources.ts'
 export { proofOf } from './spans.ts'
 export { heldWords, lockedDeed, type Suspicion, suspicionOn } from './suspicion.ts'
 export {
+  boundTo,
+  deedOf,
   type Exposure,
   exposedWords,
   exposureWords,
