@@ -17,16 +17,23 @@ interface Round {
  * Tells the whole story up to `today` to the store. `now` (UTC ISO) is the latest moment at which anything can have been
  * recorded. Throws when an entry is refused: the story is ours, so that is a bug of ours.
  */
-export function fill(store: Pick<Store, 'append' | 'refresh'>, today: Day, now: string): { entries: number } {
+export function fill(
+  store: Pick<Store, 'append' | 'refresh' | 'together'>,
+  today: Day,
+  now: string,
+): { entries: number } {
   const entries = demoEntries(today)
-  for (const round of roundsOf(entries)) {
-    const result = store.append(round.entries, {
-      today: round.day,
-      recordedAt: recordedAt(round, now),
-      recordedBy: round.by,
-    })
-    if (!result.ok) throw new Error(`demo, ${round.day}: ${result.problems.map(problemLine).join('; ')}`)
-  }
+  // In one piece: nobody looks at the plans in between, so they are made once.
+  store.together(() => {
+    for (const round of roundsOf(entries)) {
+      const result = store.append(round.entries, {
+        today: round.day,
+        recordedAt: recordedAt(round, now),
+        recordedBy: round.by,
+      })
+      if (!result.ok) throw new Error(`demo, ${round.day}: ${result.problems.map(problemLine).join('; ')}`)
+    }
+  })
   store.refresh(today)
   return { entries: entries.length }
 }

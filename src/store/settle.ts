@@ -49,6 +49,14 @@ export function settlerOf({ connection, tracer, put, again }: Parts): Settler {
     if (now !== before) for (const id of changed(before, now)) if (!waiting.has(id)) again(id, now)
     clear()
   }
+  /** What a colony is found by is known at once; what binds others, and those that wait, at the end. */
+  const putNow = (touched: readonly Touched[], today: Day): void => {
+    const now = tracer.exposures()
+    for (const t of touched) {
+      put(t, today, now)
+      waiting.delete(t.id)
+    }
+  }
   const clear = (): void => {
     waiting.clear()
     before = null
@@ -60,7 +68,10 @@ export function settlerOf({ connection, tracer, put, again }: Parts): Settler {
     },
     settle(touched, today, plain) {
       for (const t of touched) waiting.set(t.id, { touched: t, today })
-      if (grouped && plain) return
+      if (grouped) {
+        if (!plain) putNow(touched, today)
+        return
+      }
       try {
         flush()
       } finally {

@@ -3,7 +3,6 @@ import { demoEntries } from '../../demo/entries.ts'
 import { fill } from '../../demo/fill.ts'
 import { liveStories } from '../../demo/live/stories.ts'
 import { openStore } from '../../src/store/node.ts'
-import { AWKWARD_DAYS } from './colonies.ts'
 
 describe('filling a store with the invented yard', () => {
   const today = '2026-06-10'
@@ -35,13 +34,5 @@ describe('filling a store with the invented yard', () => {
 
   it('leaves projections that equal a rebuild', () => {
     expect(store.verify()).toMatchObject({ ok: true, problems: [] })
-  })
-})
-
-describe.each(AWKWARD_DAYS)('filling on %s', (today) => {
-  it('is refused nothing', () => {
-    const store = openStore(':memory:')
-    expect(() => fill(store, today, `${today}T23:59:00.000Z`)).not.toThrow()
-    store.close()
   })
 })

@@ -48,7 +48,8 @@ describe('the office of the invented yard', () => {
   })
 })
 
-test.each(AWKWARD_DAYS)('fills on %s', (today) => {
+// Filling throws when an entry or a sheet is refused.
+test.each(AWKWARD_DAYS)('yard and office are filled on %s, and refused nothing', (today) => {
   const store = yardOf(today)
   const saved = store.removals.list().map((s) => s.savedAt)
   expect(saved.every((at) => at <= `${today}T23:00:00.000Z`)).toBe(true)

@@ -5,18 +5,14 @@ import type { Page } from 'playwright-core'
 /** Rules of WCAG 2.0-2.2 at level A and AA, and axe's own good practice. */
 const TAGS = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice']
 
-/**
- * Serious and critical violations axe finds, one line each with the elements. Reading the contrast of every word takes more
- * than a third of a look: it may be left out where the same colours have been read on another screen.
- */
-export async function violations(page: Page, contrast = true): Promise<string[]> {
+/** Serious and critical violations axe finds, one line each with the elements. */
+export async function violations(page: Page): Promise<string[]> {
   // A bar at the bottom of the screen covers what the page is scrolled under; at the end of the page it stands in its own
   // place and covers nothing. That focus is never under it has a journey of its own.
   await page.evaluate(() => {
     if (document.querySelector('.act-bar') !== null) scrollTo(0, document.documentElement.scrollHeight)
   })
   const { violations: found } = await new AxeBuilder({ page })
-    .disableRules(contrast ? [] : ['color-contrast'])
     // Only violations are read; describing everything that passed takes most of the time.
     .options({ resultTypes: ['violations'], preload: false })
     .withTags(TAGS)

@@ -2,13 +2,12 @@
 import { mkdtempSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
-import { fill } from '../../demo/fill.ts'
-import { fillOffice } from '../../demo/office.ts'
 import type { Day } from '../../src/days.ts'
 import { listen } from '../../src/node/listen.ts'
 import { openServices } from '../../src/node/services.ts'
 import type { People, Role } from '../../src/people/index.ts'
 import type { Store } from '../../src/store/index.ts'
+import { writeFilled } from './filled.ts'
 import { CHEAP, signInAs } from './people.ts'
 import { keepSignedIn } from './signed-in.ts'
 
@@ -42,13 +41,10 @@ export interface YardOptions {
 export async function startYard(options: YardOptions): Promise<RunningYard> {
   let now = noon(options.day)
   const folder = mkdtempSync(join(tmpdir(), 'resettle-journey-'))
+  if (options.demo) writeFilled(join(folder, 'resettle.db'), options.day)
   const services = openServices(join(folder, 'resettle.db'), { cost: CHEAP, clock: () => now })
   const { store, people } = services
   store.settings.set('timeZone', 'UTC')
-  if (options.demo) {
-    fill(store, options.day, now.toISOString())
-    fillOffice(store, options.day, now.toISOString())
-  }
   const errors: string[] = []
   const session = options.untouched
     ? null
