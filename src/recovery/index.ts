@@ -42,11 +42,17 @@ export {
   totalsOf,
 } from './protocol-preview.ts'
 export { ANCHOR_OF, factsOf, OUTSIDE, rulesWhere, SOURCE_OF } from './rules.ts'
-export { type Few, type PressingSign, REMEDY, type Sought } from './says/advice.ts'
+export { type ADVICE, type Few, type PressingSign, REMEDY, type Sought } from './says/advice.ts'
+export type { ASKS } from './says/asks.ts'
 export { type SaidOf, wordsOf } from './says/catalogue.ts'
-export type { Cause, Deed } from './says/inside.ts'
-export { CAUSES, DEEDS, inEnglish, type Reason, SENTENCES, UNMET, type UnmetReason } from './says/said.ts'
-export type { Way } from './says/weighed.ts'
+export type { CAUSES, DEEDS } from './says/causes.ts'
+export type { GUARDS } from './says/guards.ts'
+export { type Cause, type Deed, deedInEnglish } from './says/inside.ts'
+export type { NEEDS } from './says/needs.ts'
+export { inEnglish, type Reason, type SENTENCES, type UnmetReason, unmetInEnglish } from './says/said.ts'
+export type { SURPRISES } from './says/surprises.ts'
+export type { UNMET } from './says/unmet.ts'
+export type { Way, WEIGHED } from './says/weighed.ts'
 export {
   CLIMATES,
   type Climate,

@@ -2,7 +2,6 @@
 import { ADVICE } from './advice.ts'
 import { ASKS } from './asks.ts'
 import { type SaidOf, wordsOf } from './catalogue.ts'
-import { CAUSES, DEEDS } from './causes.ts'
 import { GUARDS } from './guards.ts'
 import { NEEDS } from './needs.ts'
 import { SURPRISES } from './surprises.ts'
@@ -17,8 +16,6 @@ export type Reason = SaidOf<typeof SENTENCES>
 
 /** What keeps a colony here: a clause as data. */
 export type UnmetReason = SaidOf<typeof UNMET>
-
-export { CAUSES, DEEDS, UNMET }
 
 /** The English sentences, one after the other. */
 export const inEnglish = (reasons: readonly Reason[]): string =>

@@ -2,5 +2,6 @@
 import { dates } from './dates.ts'
 import { account, signIn } from './door.ts'
 import { frame } from './frame.ts'
+import { reasons } from './reasons.ts'
 
-export const english = { ...frame, dates, signIn, account }
+export const english = { ...frame, dates, signIn, account, reasons }

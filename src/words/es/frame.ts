@@ -1,8 +1,8 @@
 /** What stands around every page, in Spanish. */
-import type { Words } from '../catalogue.ts'
+import type { frame as English } from '../en/frame.ts'
 import { dates } from './dates.ts'
 
-export const frame: Omit<Words, 'dates' | 'signIn' | 'account'> = {
+export const frame: typeof English = {
   language: 'es',
   ownName: 'Español',
   skip: 'Ir al contenido',

@@ -3,5 +3,6 @@ import type { Words } from '../catalogue.ts'
 import { dates } from './dates.ts'
 import { account, signIn } from './door.ts'
 import { frame } from './frame.ts'
+import { reasons } from './reasons/index.ts'
 
-export const spanish: Words = { ...frame, dates, signIn, account }
+export const spanish: Words = { ...frame, dates, signIn, account, reasons }
