@@ -3,7 +3,7 @@
 import type { Context, Env as HonoEnv } from 'hono'
 import type { Day } from '../days.ts'
 import type { Frame } from '../parts/index.ts'
-import type { ApiTokens, People, Person, TokenHolder } from '../people/index.ts'
+import type { ApiTokens, People, Person, Role, TokenHolder } from '../people/index.ts'
 import type { PhotoFiles, PhotoShelf } from '../photos/index.ts'
 import type { BackupService, Repository, Store } from '../store/index.ts'
 import type { Outside } from './address.ts'
@@ -67,7 +67,7 @@ export interface Deps extends PageDeps {
 
 /** The people of the invented yard that its sign-in page offers. */
 export interface DemoSignIn {
-  people: { name: string; words: string }[]
+  people: { name: string; role: Role }[]
 }
 
 /** Who is asking, and with which session. */

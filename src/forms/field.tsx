@@ -154,7 +154,7 @@ export const Choices = (p: ChoicesProps) => {
         {p.choices.map((c) => (
           <label class={c.value === '' ? 'tap tap-unsaid' : 'tap'}>
             <input type="radio" name={p.name} value={c.value} checked={c.value === tapped} />
-            <span>
+            <span lang={c.language}>
               {c.label}
               {c.hint === undefined ? null : <small>{c.hint}</small>}
             </span>

@@ -15,11 +15,15 @@ import {
   SYRUPS,
 } from '../journal/index.ts'
 
+import type { Language } from '../languages.ts'
+
 export interface Choice {
   value: string
   label: string
   /** A few words under the label. */
   hint?: string
+  /** The language of the label, where it is another than the page's. */
+  language?: Language
 }
 
 const choices = <T extends string>(values: readonly T[], labels: Record<T, string>): Choice[] =>

@@ -2,6 +2,7 @@
 
 export { beforeItLeaves } from './before-it-leaves.ts'
 export { capital } from './capital.ts'
+export { type Words, wordsIn } from './catalogue.ts'
 export {
   BEES_TAPPED,
   BROOD_CARE,
