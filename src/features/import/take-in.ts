@@ -60,7 +60,8 @@ export function importEntries(rows: readonly ImportRow[], signing: Signing): Imp
 /** On one day: colonies leave, others come, some are united into these, some come and leave the same day. */
 function rankOf(entry: Record<string, unknown>, row: ColonyRow): number {
   if (entry.kind === 'intake') return 1
-  if (row.intake_on === row.outcome_on) return 3
+  // An outcome without its day stands on the day of the intake.
+  if ((row.outcome_on ?? row.intake_on) === row.intake_on) return 3
   return entry.what === 'united' ? 2 : 0
 }
 
