@@ -25,10 +25,10 @@ export interface Signing {
 }
 
 /**
- * An id that depends on nothing but the import, the line and which entry of the line it is: a UUIDv7 of the import's own
- * instant.
+ * An id that depends on nothing but the import, the line (or what else it is made for) and which entry of it it is: a UUIDv7 of
+ * the import's own instant.
  */
-function idFor(importId: string, line: number, nth: number): string {
+export function idFor(importId: string, line: number | string, nth: number): string {
   const bytes = parse(importId)
   const msecs = bytes.slice(0, 6).reduce((n, b) => n * 256 + b, 0)
   const random = createHash('sha256').update(`${importId} ${line} ${nth}`).digest().subarray(0, 16)
