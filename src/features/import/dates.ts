@@ -108,3 +108,17 @@ export function orderIn(dates: readonly { line: number; text: string }[]): Order
 /** Dots go with the day first wherever they are written; slashes and dashes say nothing. */
 export const orderByDots = (text: string): DateOrder | null =>
   NUMBERS.exec(trimmed(text))?.[2] === '.' ? 'day-first' : null
+
+/** What is wrong with a date that can be read two ways, and what the other dates prove; null for anything else. */
+export function twoWaysSaid(
+  text: string,
+  { order, proof }: Pick<OrderFound, 'order' | 'proof'>,
+): string | null {
+  const ways = readingsOf(text)
+  if (ways.length !== 2) return null
+  const evidence =
+    order === null || proof === null
+      ? 'write the one that is meant'
+      : `"${proof.text}" in line ${proof.line} has the ${order === 'day-first' ? 'day' : 'month'} first, so it is likely ${dateTyped(text, order)}; write it so`
+  return `"${text}" can be read two ways, ${ways.join(' or ')}; ${evidence}`
+}
