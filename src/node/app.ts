@@ -51,6 +51,7 @@ import { removalTerms } from '../features/removal/index.ts'
 import { removalErase, removalSync, signedText } from '../features/removal/node.ts'
 import { review } from '../features/review/node.ts'
 import { stands, supplies, supplyWarmer } from '../features/supplies/node.ts'
+import { tidying } from '../features/tidying/node.ts'
 import { weeks } from '../features/weeks/node.ts'
 import { guardFor, ROLES, type Role, storeFor } from '../people/index.ts'
 import { PHOTO_LIMIT } from '../photos/index.ts'
@@ -102,6 +103,7 @@ const ROUTES: Feature[] = [
   people,
   data,
   coloniesImport,
+  tidying,
   changes,
   review,
   supplies,

@@ -12,7 +12,7 @@ export { NO_REMOVALS } from './no-removals.ts'
 export { type Projected, project } from './project.ts'
 export type { RefusedEntry } from './refused.ts'
 export type { Jobs, SavedSheet, SheetVersion } from './removals.ts'
-export type { OwnRates, SettingKey, SettingValue } from './settings.ts'
+export type { OwnRates, SettingKey, Settings, SettingValue, Tidied } from './settings.ts'
 export { matches, natural, summaryOf, walkingOrder } from './summaries.ts'
 export type {
   AppendContext,

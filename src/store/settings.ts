@@ -23,6 +23,25 @@ const ownRates = z.object({
 })
 export type OwnRates = z.infer<typeof ownRates>
 
+/** A change of many entries at once, as it can be taken back. */
+const tidied = z.object({
+  /** UUIDv7; ids of its entries are made of it. */
+  id: z.uuid(),
+  what: z.enum(['removalType', 'yard', 'person', 'long-gone']),
+  /** Names that were changed, and into which. Of a closing: empty, and the outcome. */
+  from: z.array(z.string()),
+  to: z.string(),
+  entries: z.number().int().min(0),
+  /** UTC, ISO. */
+  at: z.string(),
+  by: z.string(),
+  /** Stands the yards had that are no longer named. */
+  stands: z.record(z.string(), z.number()).optional(),
+  /** UTC, ISO. */
+  takenBack: z.string().optional(),
+})
+export type Tidied = z.infer<typeof tidied>
+
 const define = <T>(schema: z.ZodType<T>, fallback: T) => ({ schema, fallback })
 
 export const SETTINGS = {
@@ -46,6 +65,8 @@ export const SETTINGS = {
     z.record(z.string().trim().min(1).max(80), z.number().int().min(0).max(10_000)),
     {},
   ),
+  /** Names merged and colonies closed many at once, the latest last. */
+  tidied: define<Tidied[]>(z.array(tidied), []),
   /** What this yard does otherwise than the default protocol. */
   protocol: define<z.infer<typeof protocolOverrides>>(protocolOverrides, {}),
 }

@@ -25,6 +25,7 @@ export {
   MARKED,
   METHOD,
   MISSED,
+  NOT_WRITTEN_DOWN,
   NOTE_FOR,
   OPEN_BROOD,
   OUTCOME,
@@ -81,6 +82,7 @@ export {
   RULE_WORDS,
   STATUS_WORDS,
 } from './rules.ts'
+export { bareName, type SameName, sameNameReading, sameNames } from './same-names.ts'
 export { CLIMATE_WORDS, MONTH_CHOICES, MONTH_NAMES, stretchWords } from './season.ts'
 export { FEW, FEW_MEANS, fewWords, percent, percentRange, shortRange } from './shares.ts'
 export { ACTS, type Act, STEPS } from './steps.ts'
