@@ -146,6 +146,13 @@ const frameOfEggs: Adviser = (c) => {
   const barredBy = mayGive(s, today, c)
   if (barredBy?.code === 'no-mating') return null
   if (barredBy !== null) return null
+  if (c.supplies.eggFrames === 0)
+    return mayBuy(s, today, c) === null
+      ? buy(
+          c,
+          'No donor can spare a frame of eggs. Look for a virgin and for cells, then introduce a mated queen.',
+        )
+      : null
   const until = addDays(s.lastYoungBrood, TEST_FRAME_IGNORED_AFTER)
   if (today > until && s.otherQueen !== null) return { action: 'open-and-look', rule: ask.rule, why: ask.why }
   if (today > until)
