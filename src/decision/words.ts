@@ -2,7 +2,7 @@
 
 import { addDays, daysBetween, inWords } from '../days.ts'
 import { oddsToday } from '../forecast/index.ts'
-import { type Advice, type Context, isQuiet, lookAsked, untilDay } from '../recovery/index.ts'
+import { type Advice, type Ask, type Context, isQuiet, lookAsked, untilDay } from '../recovery/index.ts'
 import type { LayerPlan } from './layer.ts'
 import type { Option } from './options.ts'
 import type { Settings, Standing } from './stand.ts'
@@ -128,8 +128,11 @@ export function standingAdvice(
   }
 }
 
+/** A chore that cannot wait for the next look. */
+export const choreAdvice = ({ rule, why }: Ask): Advice => ({ action: 'open-and-look', rule, why })
+
 /** What is said of a proven layer before the look on which it can go. */
-export const layerAdvice = (_: Context, plan: LayerPlan): Advice =>
+export const layerAdvice = (plan: LayerPlan, chore: Ask | null = null): Advice =>
   plan.boost
     ? {
         action: 'boost',
@@ -139,5 +142,8 @@ export const layerAdvice = (_: Context, plan: LayerPlan): Advice =>
     : {
         action: 'leave-alone',
         until: addDays(plan.look, -1),
-        why: `A queen lays here: leave her in peace until ${inWords(plan.look)}, when one look can show capped worker brood, count the bees, and settle what else is missing.`,
+        why:
+          chore !== null
+            ? `A queen lays here, and it is to grow: leave her in peace until ${inWords(plan.look)}. ${chore.why} The look that lets it go comes later.`
+            : `A queen lays here: leave her in peace until ${inWords(plan.look)}, when one look can show capped worker brood, count the bees, and settle what else is missing.`,
       }
