@@ -25,10 +25,14 @@ export interface FieldSpec {
   /** Most characters. */
   maxlength?: number
   wide?: true
+  /** The keys a phone shows. Nothing of the typist's own is offered: it is somebody else's number. */
+  keys?: 'tel' | 'email' | 'url'
   required?: boolean
   rows?: number
   /** A day that cannot be later than today. */
   past?: true
+  /** A time that is noted while it happens: one tap puts it in. */
+  now?: true
 }
 
 /** A field beside the answers, for what cannot be tapped. */

@@ -30,32 +30,35 @@ Between {yard} and {customer}. The bees are at {address}: {bees}. Planned for {d
 
 - Finding where the colony sits, and showing you.
 - Opening the surface as far as the comb, and no further.
-- Taking out bees, brood and comb that can be reached, alive as far as we can.
-- Closing the hole the bees used, for the time being.
-- Photos of the place, open and closed: they stay with this paper; nobody else sees them without asking you.
-- Looking after the bees in our yard. Not every colony lives through a removal; ask us on day 30.
+- Taking out bees, brood and the comb in reach, alive as far as we can.
+- Closing the hole they used, for the time being.
+- Looking after the bees in our yard. Not every colony lives through a removal; you may ask us on day 30.
 
 # What is not included
 
-- Closing up for good and repair (boards, plaster, paint, roof): yours to arrange.
-- Electric, gas, water, heating, asbestos and lead work: a licensed trade does it before we open anything.
-- Comb and honey that cannot be reached without taking more apart. It can run, smell and draw others; a covered smell and a screened void make that less likely, not impossible.
+- Closing up for good and repair: yours to arrange, with whom you like.
+- Electric, gas, water, heating, asbestos and lead work: a licensed trade does that before we open anything.
+- Comb and honey out of reach: it can run, smell and draw other bees, whatever we cover and screen.
 - Single bees that come back for some days, and swarms that move in later.
-- Damage from before, or from hidden wires, pipes or rot that both of us looked for.
+- Damage that was there before, or that hidden wires, pipes or rot cause although both of us looked for them.
 
 # What you do
 
-- Tell us who has sprayed or foamed the bees, with what and when, and who is allergic to stings, next door too.
-- Keep people and animals out of the marked area, and windows shut, until we say so.
-- Be the owner, or have the owner’s leave to have the building opened.
+- Say whether the bees were sprayed or foamed, with what and when, and who in the house or next door is allergic.
+- Keep people and animals away, and windows shut, until we say that the last bees are in.
+- Be the owner, or have the owner’s leave to open the building.
 
 # When bees come back
 
-{warranty} A new swarm later is a new job. Tell us on the day you see them.
+{warranty} A new swarm is a new job. Tell us on the day you see them.
+
+# Photos
+
+We take photos, open and closed. They stay with this paper; nobody else sees them without asking you.
 
 # When we stop
 
-Above {heat}, in wind or thunder, when wires, pipes, asbestos or weak boards come to light, or when the bees are fiercer than the place allows, we stop, close up for the time being and come back, or say no. Whoever works decides. Local codes stand above this paper.
+Above {heat}, in wind or thunder, when wires, pipes, asbestos or weak boards come to light, or when the bees are fiercer than the place allows, we stop, close up for the time being and come back, or say no. Whoever is working decides that. Local codes stand above this paper.
 
 # Price
 

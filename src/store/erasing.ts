@@ -37,7 +37,8 @@ interface Customer {
 export function eraseRefusedSites({ raw }: Connection, { ids, said }: Customer): void {
   const tags = raw.prepare<[string], string>('SELECT tag FROM colony WHERE id = ?').pluck()
   const tagged = ids.flatMap((id) => tags.get(id) ?? [])
-  const names = said.map((text) => text.trim().toLowerCase()).filter((text) => text !== '')
+  // Fewer letters are within too many other words.
+  const names = said.map((text) => text.trim().toLowerCase()).filter((text) => text.length >= 4)
   const rows = raw
     .prepare<[], { id: string; payload: string; problems: string; site: string }>(
       `SELECT id, payload, problems, json_extract(payload, '$.removal.site') AS site FROM refused_entry

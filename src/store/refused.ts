@@ -20,8 +20,7 @@ export interface RefusedEntry {
 }
 
 /** One as it is kept, settled or not. */
-export interface KeptRefusal extends RefusedEntry {
-  /** UTC, ISO; null while nobody has dealt with it. */
+export interface KeptRefused extends RefusedEntry {
   settledAt: string | null
   settledBy: string | null
 }
@@ -34,10 +33,10 @@ export interface Refused {
   count(): number
   /** They are in the journal, or somebody has dealt with them. */
   settle(ids: readonly EntryId[], stamp: { at: string; by: string }): void
-  /** Every one, settled too, oldest first: what an export keeps. */
-  everything(): KeptRefusal[]
+  /** All of them, settled ones too, the oldest first: what an export keeps. */
+  everything(): KeptRefused[]
   /** Takes them over as they were; those that are here already are left. */
-  take(entries: readonly KeptRefusal[]): void
+  take(entries: readonly KeptRefused[]): void
 }
 
 /** A phone out of its mind must not fill the disk (judgement). */
@@ -72,7 +71,7 @@ export function refusedOf({ db }: Connection): Refused {
       setWhere: sql`${refusedEntry.person} = excluded.person`,
     })
     .prepare()
-  const read = ({ payload, problems, ...row }: typeof refusedEntry.$inferSelect): KeptRefusal => ({
+  const made = ({ payload, problems, ...row }: typeof refusedEntry.$inferSelect): KeptRefused => ({
     ...row,
     entry: JSON.parse(payload) as unknown,
     problems: JSON.parse(problems) as Problem[],
@@ -85,10 +84,24 @@ export function refusedOf({ db }: Connection): Refused {
           put.run({ ...row, payload: JSON.stringify(entry), problems: JSON.stringify(problems) })
     },
     open: () =>
-      open
+      open.all().map((row) => {
+        const { settledAt: _at, settledBy: _by, ...entry } = made(row)
+        return entry
+      }),
+    everything: () =>
+      db
+        .select()
+        .from(refusedEntry)
+        .orderBy(asc(refusedEntry.receivedAt), asc(refusedEntry.id))
         .all()
-        .map(read)
-        .map(({ settledAt: _at, settledBy: _by, ...row }) => row),
+        .map(made),
+    take(entries) {
+      for (const { entry, problems, ...row } of entries)
+        db.insert(refusedEntry)
+          .values({ ...row, payload: JSON.stringify(entry), problems: JSON.stringify(problems) })
+          .onConflictDoNothing()
+          .run()
+    },
     count: () => count.get()?.n ?? 0,
     settle(ids, { at, by }) {
       if (ids.length === 0) return
@@ -96,20 +109,6 @@ export function refusedOf({ db }: Connection): Refused {
         .set({ settledAt: at, settledBy: by })
         .where(and(inArray(refusedEntry.id, [...ids]), isOpen))
         .run()
-    },
-    everything: () =>
-      db
-        .select()
-        .from(refusedEntry)
-        .orderBy(asc(refusedEntry.receivedAt), asc(refusedEntry.id))
-        .all()
-        .map(read),
-    take(entries) {
-      for (const { entry, problems, ...row } of entries)
-        db.insert(refusedEntry)
-          .values({ ...row, payload: JSON.stringify(entry), problems: JSON.stringify(problems) })
-          .onConflictDoNothing()
-          .run()
     },
   }
 }

@@ -127,65 +127,6 @@ describe('the sheet for the new keeper', () => {
   })
 })
 
-describe('the customer’s letter on Today', () => {
-  beforeEach(() => {
-    const site = 'Ms Invented, 12 Nowhere Lane'
-    const result = yard.services.store.append(
-      [
-        intake('L-1', { on: '2026-05-12', removal: { type: 'wall', site } }),
-        intake('L-2', { on: '2026-05-12', removal: { type: 'swarm' } }),
-      ],
-      { today: '2026-06-10', recordedAt: '2026-06-10T08:00:00.000Z', recordedBy: NAMES.beekeeper },
-    )
-    if (!result.ok) throw new Error(JSON.stringify(result.problems))
-  })
-  const said = async (day: string, role: 'operator' | 'beekeeper' | 'helper'): Promise<string> => {
-    yard.at(`${day}T12:00:00Z`)
-    const today = await (await yard.ask(role, '/')).text()
-    return /letters-due[\s\S]*?<\/p>/.exec(today)?.[0] ?? ''
-  }
-
-  test('is offered in one line for a week from day 30, to whoever may see customers', async () => {
-    expect(await said('2026-06-10', 'beekeeper')).not.toContain('L-1')
-    for (const day of ['2026-06-11', '2026-06-17'])
-      for (const role of ['beekeeper', 'operator'] as const) {
-        const line = await said(day, role)
-        expect(line).toContain('href="/colony/L-1/letter"')
-        expect(line).not.toContain('L-2')
-      }
-    expect(await said('2026-06-11', 'helper')).toBe('')
-    expect(await (await yard.ask('helper', '/')).text()).not.toContain('letter')
-    // Whoever lets it pass has decided; the list of letters says it for a month.
-    expect(await said('2026-06-18', 'beekeeper')).not.toContain('L-1')
-    expect(await (await yard.ask('beekeeper', '/letters')).text()).toContain('/colony/L-1/letter')
-    yard.at('2026-07-12T12:00:00Z')
-    expect(await (await yard.ask('beekeeper', '/letters')).text()).not.toContain('/colony/L-1/letter')
-  })
-
-  test('is not offered once it was made', async () => {
-    yard.at('2026-06-11T12:00:00Z')
-    await yard.post('beekeeper', '/colony/L-1/letter', { asOf: '2026-06-11', do: 'make' })
-    expect(yard.services.store.after.letters.list()).toHaveLength(1)
-    expect(await said('2026-06-12', 'beekeeper')).not.toContain('L-1')
-  })
-
-  test('four are three and a way to the list', async () => {
-    const site = 'Ms Invented, 12 Nowhere Lane'
-    const more = ['L-3', 'L-4'].map((tag) =>
-      intake(tag, { on: '2026-05-13', removal: { type: 'wall', site } }),
-    )
-    yard.services.store.append(more, {
-      today: '2026-06-10',
-      recordedAt: '2026-06-10T08:00:00.000Z',
-      recordedBy: NAMES.beekeeper,
-    })
-    const line = await said('2026-06-12', 'operator')
-    expect(line).toMatch(/A-1[\s\S]*L-1[\s\S]*L-3/)
-    expect(line).not.toContain('L-4')
-    expect(line).toMatch(/href="\/letters">\s*1 more/)
-  })
-})
-
 describe('a season later', () => {
   beforeEach(() => {
     const left = {
@@ -257,11 +198,15 @@ describe('the customer’s letter', () => {
     yard.at('2026-06-09T12:00:00Z')
     expect(await offered()).toBe(true)
     expect(await text('/handing-on')).toContain('/colony/A-1/letter')
+    // A line on Today, for those who may see customers.
+    expect(await text('/')).toContain('1 letter about day 30')
+    expect(await (await yard.ask('helper', '/')).text()).not.toContain('about day 30')
     yard.at('2026-07-10T12:00:00Z')
     expect(await offered()).toBe(false)
     yard.at('2026-06-10T12:00:00Z')
     await yard.post('beekeeper', '/colony/A-1/letter', { asOf: '2026-06-09', do: 'make' })
     expect(await offered()).toBe(false)
+    expect(await text('/')).not.toContain('about day 30')
   })
   test('is not offered where nobody’s address is known', async () => {
     yard.at('2026-07-02T12:00:00Z')

@@ -44,7 +44,7 @@ describe('on a phone', () => {
     await pad.scrollIntoViewIfNeeded()
     await draw()
     await page.getByRole('button', { name: 'Sign', exact: true }).click()
-    await page.locator('.signed-copy', { hasText: 'Signed by Osric Pellow' }).waitFor()
+    await page.getByText('Signed by Osric Pellow').waitFor()
     const kept = yard.store.removals.get(sheet?.id ?? '')?.last.sheet.agreement.signature
     expect(kept?.path).toMatch(/^(M\d+ \d+(L\d+ \d+)+)+$/)
     expect(noticed.filter((n) => !n.includes('422'))).toEqual([])

@@ -93,6 +93,31 @@ test('removal sheets in every version, their boxes, and the history of the proto
   })
 })
 
+test('entries that the journal would not have go along, settled ones as settled; without private data none does', () => {
+  const [a, b] = [memoryStore(), memoryStore()]
+  add(a, intake('A-1'))
+  const at = '2026-05-10T09:00:00.000Z'
+  const refusedOne = (id: string) => ({
+    id: id as EntryId,
+    person: 'Teuila',
+    sentBy: 'Odalys',
+    receivedAt: at,
+    tag: 'A-1',
+    entry: { id, kind: 'inspection', note: 'three capped cells' },
+    problems: [{ field: 'on', message: 'is after the colony left' }],
+  })
+  const [open, settled] = [refusedOne(v7()), refusedOne(v7())]
+  a.refused.keep([open, settled])
+  a.refused.settle([settled.id], { at, by: 'Odalys' })
+  const text = exported(a)
+  expect(importYard(b, lines(text), TODAY)).toMatchObject({ ok: true })
+  expect(exported(b)).toBe(text)
+  expect(b.refused.open()).toEqual([open])
+  expect(importYard(b, lines(text), TODAY)).toMatchObject({ ok: true })
+  expect(b.refused.everything()).toHaveLength(2)
+  expect(exported(a, false)).not.toContain('three capped cells')
+})
+
 test('letters, move-out records and what came with a spreadsheet go along; their own people keep what is private', () => {
   const [a, b] = [memoryStore(), memoryStore()]
   const id = add(a, intake('A-1'))

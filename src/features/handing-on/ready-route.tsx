@@ -1,6 +1,6 @@
 import { Hono } from 'hono'
 import { colonyPath, type Deps, type Env, page } from '../../app/index.ts'
-import { lettersDue } from '../../store/index.ts'
+import { lettersDue } from '../letters/index.ts'
 import { readyList, toAsk } from './ready.ts'
 import { ReadyPage } from './ready-page.tsx'
 

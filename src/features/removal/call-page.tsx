@@ -16,8 +16,6 @@ export const CallPage = ({ frame, form, types }: { frame: Frame; form: FormState
     ids={['id', 'version']}
     photos
   >
-    <div class="removal-now">
-      <CallFields form={form} frame={frame} types={types} />
-    </div>
+    <CallFields form={form} frame={frame} types={types} />
   </FormPage>
 )

@@ -41,10 +41,10 @@ const photos = (label: string): FieldSpec => ({
 export const TRIAGE = {
   access: choice('How high', WAY_UP, 3, { asks: 'How high, and how one gets there' }),
   heightM: number('Height', { quantity: 'height', max: 100 }),
-  sprayed: choice('Sprayed', YES_NO, 4, { asks: 'Has anybody sprayed or foamed?' }),
+  sprayed: choice('Sprayed', YES_NO, 4, { asks: 'Sprayed or foamed already?' }),
   sprayedNote: text('With what, and when', { maxlength: 300, wide: true }),
   bystanders: list('Who is about', BYSTANDER, 3, {
-    asks: 'Who is about? Is anybody allergic?',
+    asks: 'Who is about? Anybody allergic?',
   }),
   bystandersNote: text('More about them', { maxlength: 300, wide: true }),
 } satisfies FieldSpecs
@@ -60,8 +60,8 @@ export const PART_FIELDS = {
     ...TRIAGE,
     caller: choice('Who calls', CALLER, 3, { asks: 'Who calls: owner or tenant?' }),
     name: text('Name', { maxlength: 120 }),
-    phone: text('Telephone', { maxlength: 60 }),
-    email: text('E-mail', { maxlength: 200 }),
+    phone: text('Telephone', { maxlength: 60, keys: 'tel' }),
+    email: text('E-mail', { maxlength: 200, keys: 'email' }),
     address: text('Address', { asks: 'Address of the bees', maxlength: 300, wide: true }),
     wayIn: lines('The way in', { hint: 'Gate, parking, key, dog.', maxlength: 500, rows: 2 }),
     calledOn: day('Day of the call'),
@@ -73,6 +73,7 @@ export const PART_FIELDS = {
   site: {
     where: text('Where the bees are', {
       asks: 'Where, in words',
+      hint: 'In the wall left of the porch, above the window.',
       maxlength: 300,
       wide: true,
     }),
@@ -89,20 +90,21 @@ export const PART_FIELDS = {
     entrance: text('Entrance', { asks: 'Where they fly in', maxlength: 200 }),
     entranceM: number('From entrance to nest', { quantity: 'height', max: 100 }),
     otherEntrances: text('Other entrances', { hint: 'Each has to be shut.', maxlength: 300, wide: true }),
-    surface: text('What is cut', { maxlength: 120 }),
+    surface: text('What is cut', { hint: 'Siding, plaster.', maxlength: 120 }),
     sheathingMm: number('Thickness of the sheathing', {
-      asks: 'How thick, at an edge',
+      asks: 'How thick it is',
+      hint: 'At a drilled hole.',
       quantity: 'length',
       max: 500,
       maxlength: 10,
     }),
     behind: list('Behind the surface', BEHIND_IT, 3, {
       asks: 'What runs behind it',
-      hint: 'Ask, trace, use a detector. What is tapped here waits for its trade.',
+      hint: 'Ask, trace from outlets and taps, use a detector. What is tapped here waits for its trade.',
     }),
     hazards: list('Hazards', HAZARD, 3, {
       asks: 'On it and around it',
-      hint: 'Suspected is enough: nothing is cut or swept before a licensed test.',
+      hint: 'Suspected is enough: nothing is cut, broken or swept before a licensed contractor has tested it.',
     }),
     old: choice('Built before 1980', YES_NO, 4, { asks: 'Built before 1980?' }),
     behindNote: text('More about it', { maxlength: 500, wide: true }),
@@ -115,7 +117,7 @@ export const PART_FIELDS = {
   agreement: {
     pricing: choice('Price', PRICING, 3, { asks: 'How it is priced' }),
     hourly: number('Price of an hour', { asks: 'By the hour', max: 1_000_000, maxlength: 10 }),
-    hours: number('Hours expected', { asks: 'Hours', max: 1000 }),
+    hours: number('Hours expected', { max: 1000 }),
     fixed: number('Fixed price', { max: 1_000_000, maxlength: 10 }),
     warrantyDays: whole('Days of coming back', {
       asks: 'Coming back without charge, for',
@@ -155,13 +157,13 @@ export const PART_FIELDS = {
   },
   work: {
     on: day('Day of the removal', { past: true }),
-    arrivedAt: time('Arrived'),
-    openedAt: time('Opened'),
-    boxedAt: time('Boxed'),
-    leftAt: time('Left'),
+    arrivedAt: time('Arrived', { now: true }),
+    openedAt: time('Opened', { now: true }),
+    boxedAt: time('Boxed', { now: true }),
+    leftAt: time('Left', { now: true }),
     ...TAKEN,
     water: yesNo('Water and shade for people', WATER, 3),
-    queenFoundAt: time('Queen found at', { asks: 'Found at' }),
+    queenFoundAt: time('Queen found at', { asks: 'Found at', now: true }),
     ...ALONG,
     cleaned: choice('Comb and honey taken out', CLEAN, 4),
     sealed: choice('The entrance', SEAL, 2),

@@ -6,7 +6,6 @@ import { asksPrice, partLabel } from './form.ts'
 import type { RemovalProps } from './page.tsx'
 import { ClashNotice } from './page-foot.tsx'
 import { PartFields } from './part-fields.tsx'
-import { CopyForSigner } from './signed-page.tsx'
 import type { Part } from './stage.ts'
 import { SecondForm } from './unmet.tsx'
 import { DECIDE, PART_WORDS } from './words.ts'
@@ -14,7 +13,6 @@ import { DECIDE, PART_WORDS } from './words.ts'
 /** See the file's comment. */
 export const OpenPart = ({ part, form, page: p }: { part: Part; form: FormState; page: RemovalProps }) => (
   <section class="section removal-part removal-now" id="now">
-    <Copy {...p} />
     <h2 id={part}>{PART_WORDS[part]}</h2>
     {part === 'check' ? <FirstCheck sheet={p.sheet} ticked /> : null}
     {part === 'work' && p.sheet.work.openedAt === undefined ? <FirstCheck sheet={p.sheet} /> : null}
@@ -25,19 +23,6 @@ export const OpenPart = ({ part, form, page: p }: { part: Part; form: FormState;
     <PartForm part={part} form={form} page={p} />
   </section>
 )
-
-/** Nothing, unless somebody has just signed. */
-export const Copy = ({ copy, sheet, frame, path, yard }: RemovalProps) =>
-  copy === null || sheet.agreement.signature === undefined ? null : (
-    <CopyForSigner
-      copy={copy}
-      signature={sheet.agreement.signature}
-      phone={frame.phone !== undefined}
-      path={path}
-      yard={yard}
-      email={sheet.job.email ?? ''}
-    />
-  )
 
 const labelOf = (part: Part, field: string): string =>
   partLabel(part, field) || partLabel('decision', field) || partLabel('agreement', field)
@@ -85,7 +70,8 @@ const PartForm = ({ part, form, page: p }: { part: Part; form: FormState; page: 
       types={p.types}
       currency={p.currency}
     />
-    <div class="save">
+    {/* To decide is at the end of all that is to be seen first; to save is always at the thumb. */}
+    <div class={part === 'check' ? 'save' : 'act-bar act-row'}>
       <Buttons part={part} page={p} />
     </div>
   </form>

@@ -1,5 +1,7 @@
 /** The head of a sheet's page: how far it is, what was decided, what came of it. */
 
+import { daysBetween } from '../../days.ts'
+import { Reach } from '../../parts/index.ts'
 import { dayAndDistance, dayWords } from '../../words/index.ts'
 import { type ClosingId, leftToClose } from './closing.ts'
 import { beganWithoutGo } from './decide.ts'
@@ -19,6 +21,7 @@ export const Head = (p: RemovalProps) => {
           : ` · ${dayAndDistance(job.plannedOn, p.frame.today)}${job.plannedAt === undefined ? '' : `, ${job.plannedAt}`}`}
         {p.saved ? <span role="status"> · saved</span> : null}
       </p>
+      <Reach phone={job.phone} email={job.email} address={job.address} />
       {job.bees === 'wasps' && p.stage === 'called' ? (
         <p>
           <b>Not honey bees</b>: name somebody who takes wasps, and{' '}
@@ -36,7 +39,7 @@ export const Head = (p: RemovalProps) => {
   )
 }
 
-const Came = ({ colonies, letters, path, sheet, stage }: RemovalProps) => {
+const Came = ({ colonies, path, sheet, stage, frame }: RemovalProps) => {
   if (colonies.length === 0) return null
   return (
     <>
@@ -52,24 +55,34 @@ const Came = ({ colonies, letters, path, sheet, stage }: RemovalProps) => {
         ))}
         . <a href={`${path}/intake`}>Log another box from this job</a>
       </p>
-      <LetterOffer letters={letters} />
+      <LetterOffer colonies={colonies} sheet={sheet} today={frame.today} />
       {stage === 'boxed' ? <LeftToClose left={leftToClose(sheet)} path={path} /> : null}
     </>
   )
 }
 
-/** Offered while the letter is due and nobody has made one. */
-const LetterOffer = ({ letters }: Pick<RemovalProps, 'letters'>) =>
-  letters.length === 0 ? null : (
+/** Days from the removal on which the customer's letter is offered here (src/features/letters/due.ts says to whom it is due). */
+const LETTER_DAYS = { from: 30, to: 60 }
+
+const LetterOffer = ({
+  colonies,
+  sheet,
+  today,
+}: Pick<RemovalProps, 'colonies' | 'sheet'> & { today: string }) => {
+  const on = sheet.work.on ?? sheet.job.plannedOn
+  const days = on === undefined ? 0 : daysBetween(on, today)
+  if (days < LETTER_DAYS.from || days > LETTER_DAYS.to) return null
+  return (
     <p>
-      Day 30: tell the customer how they are.{' '}
-      {letters.map((c) => (
+      Day {days}: tell the customer how they are.{' '}
+      {colonies.map((c) => (
         <a class="tall" href={`${c.path}/letter`}>
           Letter about {c.tag}
         </a>
       ))}
     </p>
   )
+}
 
 const LeftToClose = ({ left, path }: { left: ClosingId[]; path: string }) => (
   <p>

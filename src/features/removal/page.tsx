@@ -1,15 +1,15 @@
 /** One removal on one page that grows: what is unmet, the part that is next as a form, the others as what they say. */
 
+import type { Child } from 'hono/jsx'
 import type { FormState } from '../../forms/index.ts'
 import { type Frame, Layout } from '../../parts/index.ts'
 import type { Sheet } from '../../records/index.ts'
 import type { Reckoning } from './before-cut.ts'
 import type { Facts } from './item.ts'
 import { type Clash, Papers, Versions } from './page-foot.tsx'
-import { Copy, OpenPart } from './page-form.tsx'
+import { OpenPart } from './page-form.tsx'
 import { Head } from './page-head.tsx'
 import { SignatureView } from './signature.tsx'
-import type { SignerCopy } from './signed-page.tsx'
 import { isOver, type Part, type Stage } from './stage.ts'
 import { UnmetList } from './unmet.tsx'
 import { PART_WORDS, reckoningTitle } from './words.ts'
@@ -32,20 +32,17 @@ export interface RemovalProps {
   open: { part: Part; form: FormState } | null
   /** A small form of the list that was refused, by its item. */
   refused: { id: string; form: FormState } | null
-  /** The signed text for who has just signed it. */
-  copy: SignerCopy | null
-  yard: string
   clash: Clash | null
   next: Part | 'intake' | null
   colonies: { tag: string; path: string }[]
-  /** Of these, those about which the customer's letter is due. */
-  letters: { tag: string; path: string }[]
   versions: { version: number; by: string; when: string }[]
   older: { version: number; last: number } | null
   saved: boolean
   types: string[]
   currency: string
   callBacks: string[]
+  /** What was signed a moment ago, to be handed over; null at any other time. */
+  signed: Child | null
 }
 
 export const RemovalPage = (p: RemovalProps) => (
@@ -53,7 +50,7 @@ export const RemovalPage = (p: RemovalProps) => (
     frame={p.frame}
     title={p.name}
     ways={p.open === null}
-    scripts={['islands/photos.ts', ...(p.copy === null ? [] : ['islands/share.ts'])]}
+    scripts={['islands/photos.ts', 'islands/share.ts']}
   >
     <p class="crumb">
       <a href="/removals">‹ Removals</a>
@@ -66,8 +63,7 @@ export const RemovalPage = (p: RemovalProps) => (
         </p>
       </div>
     )}
-    <Head {...p} />
-    {p.open === null ? <Copy {...p} /> : null}
+    {p.signed ?? <Head {...p} />}
     {p.reckoning === null || p.older !== null ? null : <Reckoned {...p} reckoning={p.reckoning} />}
     <div class="removal-parts">
       {p.parts
@@ -84,9 +80,10 @@ export const RemovalPage = (p: RemovalProps) => (
 
 /** A part is on the page once it says something, or is the one that is open. */
 const isShown = (x: RemovalProps['parts'][number], p: RemovalProps): boolean =>
-  x.facts.length > 0 ||
   x.part === p.open?.part ||
-  (x.part === 'agreement' && p.sheet.agreement.signature !== undefined)
+  // With a signature in hand only what is next matters.
+  (p.signed === null && x.facts.length > 0) ||
+  (p.signed === null && x.part === 'agreement' && p.sheet.agreement.signature !== undefined)
 
 /** Before the list is worked through most of it is simply not said yet: folded, unless something said stops the job. */
 const Reckoned = (p: RemovalProps & { reckoning: Reckoning }) => {
@@ -102,11 +99,12 @@ const Reckoned = (p: RemovalProps & { reckoning: Reckoning }) => {
       above={above}
     />
   )
-  const atIt = p.open?.part === 'check' || p.reckoning.says === 'refuse' || p.refused !== null
+  const atIt =
+    (p.open?.part === 'check' && p.signed === null) || p.reckoning.says === 'refuse' || p.refused !== null
   if (atIt || (p.stage === 'go' && !p.goes)) return list
   return (
     <details class="caution">
-      <summary>Before the cut: {reckoningTitle(p.reckoning).toLowerCase()}</summary>
+      <summary>{reckoningTitle(p.reckoning)}</summary>
       {list}
     </details>
   )
@@ -187,7 +185,7 @@ const Pictures = ({ ids }: { ids: readonly string[] }) =>
 /** Parts that are not reached yet can be opened all the same. */
 const LaterParts = (p: RemovalProps) => {
   const later = p.parts.filter((x) => !isShown(x, p))
-  if (later.length === 0 || p.older !== null || isOver(p.stage)) return null
+  if (later.length === 0 || p.signed !== null || p.older !== null || isOver(p.stage)) return null
   return (
     <p class="soft">
       Later:{' '}

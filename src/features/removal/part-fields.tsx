@@ -1,6 +1,6 @@
 /** The fields of the part that is open, in groups; what can wait is folded. */
 
-import { type DrawnIn, Fields } from '../../forms/index.ts'
+import { type DrawnIn, Fields, Group } from '../../forms/index.ts'
 import type { Sheet } from '../../records/index.ts'
 import { removalTypes } from '../../words/index.ts'
 import { CheckFields } from './check-fields.tsx'
@@ -41,7 +41,7 @@ export const CallFields = ({ types, ...p }: Pick<PartFieldsProps, 'form' | 'fram
       show={['what', 'since', 'access', 'sprayed', 'bystanders', 'caller']}
       with={{ what: { choices: [...removalTypes(types), ...NOT_A_TYPE] } }}
     />
-    <p class="hint">Who and where: helpers see none of it.</p>
+    <p class="hint">Private: helpers see none of this.</p>
     <Fields {...p} of={PART_FIELDS.job} show={[['name', 'phone'], 'address', ['plannedOn', 'plannedAt']]} />
     <Folded legend="Photos, e-mail, the way in, and more" form={p.form} fields={LATER}>
       <Fields {...p} of={PART_FIELDS.job} show={LATER} />
@@ -67,7 +67,11 @@ const SiteFields = (p: PartFieldsProps) => (
       of={PART_FIELDS.site}
       show={['behind', 'hazards', 'old', ['surface', 'sheathingMm'], 'where']}
     />
-    {asksPrice('site', p.sheet) ? <PriceFields {...p} /> : null}
+    {asksPrice('site', p.sheet) ? (
+      <Group legend="The price, when you know it">
+        <PriceFields {...p} />
+      </Group>
+    ) : null}
     <Folded legend="The nest, entrances, temper, photos" form={p.form} fields={NEST}>
       <Fields
         {...p}
@@ -104,14 +108,12 @@ const NEST = [
 ] as const
 
 const PriceFields = ({ currency, ...p }: PartFieldsProps) => (
-  <div class="price-row">
-    <Fields
-      {...p}
-      of={PART_FIELDS.agreement}
-      show={[['hourly', 'hours', 'fixed']]}
-      with={{ hourly: { unit: currency }, fixed: { unit: currency } }}
-    />
-  </div>
+  <Fields
+    {...p}
+    of={PART_FIELDS.agreement}
+    show={[['hourly', 'hours', 'fixed']]}
+    with={{ hourly: { unit: currency }, fixed: { unit: currency } }}
+  />
 )
 
 const AgreementFields = ({ currency, ...p }: PartFieldsProps) => {

@@ -20,7 +20,7 @@ import { vanished } from './hazards.ts'
 import { RemovalsPage } from './list-page.tsx'
 import { type Saved, stampOf } from './sheet-handlers.ts'
 import { openPart, showSheet } from './show.tsx'
-import { copyIn } from './sign-route.tsx'
+import { justSigned } from './sign-route.tsx'
 import { isOver, PARTS, type Part } from './stage.ts'
 import { clashOf, removalPath, rowOf, sheetIn, startOf, typesOf } from './view.ts'
 import { HAZARD_WORDS } from './words.ts'
@@ -83,8 +83,8 @@ export function removals(deps: PageDeps): Hono<Env> {
       Number.isInteger(asked) && asked > 0 && asked < saved.last.version
         ? store.removals.version(saved.id, asked)
         : null
-    const copy = older === null ? await copyIn(c, deps, saved) : null
-    return showSheet(c, deps, saved, { older, part: openPart(c, deps, saved), copy })
+    const signed = older === null ? await justSigned(c, deps, saved) : null
+    return showSheet(c, deps, saved, { older, part: openPart(c, deps, saved), signed })
   })
 
   for (const part of PARTS) {
@@ -217,7 +217,7 @@ const goneProblems = (gone: ReturnType<typeof vanished>): FieldProblem[] =>
   }))
 
 const nextAfter = (path: string, part: Part, then: string): string => {
-  if ((part === 'agreement' || part === 'site') && then === 'sign') return `${path}/sign#now`
+  if ((part === 'agreement' || part === 'site') && then === 'sign') return `${path}/sign`
   if (part === 'work' && then === 'intake') return `${path}/intake`
   return `${path}?saved=1#now`
 }

@@ -1,10 +1,9 @@
 /** A sheet's page put together: what stands, what is open, what is unmet. */
 
-import { type AppContext, colonyPath, type PageDeps, page } from '../../app/index.ts'
-import type { Day } from '../../days.ts'
+import { type AppContext, type PageDeps, page } from '../../app/index.ts'
 import type { FieldProblem, Typed } from '../../forms/index.ts'
 import { type Sheet, sheetName } from '../../records/index.ts'
-import { lettersDue, type SheetVersion } from '../../store/index.ts'
+import type { SheetVersion } from '../../store/index.ts'
 import { instantWords } from '../../words/index.ts'
 import { stops } from './before-cut.ts'
 import { beganWithoutGo } from './decide.ts'
@@ -24,7 +23,8 @@ interface Shown {
   clash?: Clash
   older?: SheetVersion | null
   refused?: RemovalProps['refused']
-  copy?: RemovalProps['copy']
+  /** What was signed a moment ago, to be handed over. */
+  signed?: RemovalProps['signed']
 }
 
 /** The part that is open when nobody asks for another: the next one. A “go” that no longer stands is decided again. */
@@ -40,7 +40,7 @@ export function showSheet(
   c: AppContext,
   deps: PageDeps,
   saved: Saved,
-  { part = null, typed, problems = [], clash, older = null, refused = null, copy = null }: Shown,
+  { part = null, typed, problems = [], clash, older = null, refused = null, signed = null }: Shown,
 ): Response | Promise<Response> {
   const { frame } = c.var
   const sheet = older?.sheet ?? saved.last.sheet
@@ -70,12 +70,10 @@ export function showSheet(
       {...startOf(c, deps, sheet)}
       open={part === null || older !== null ? null : { part, form }}
       refused={refused}
-      copy={copy}
-      yard={deps.store.settings.get('yardName')}
+      signed={signed}
       clash={clash ?? null}
       next={nextPart(stage, sheet)}
       colonies={colonyLinks(deps, saved.colonies)}
-      letters={lettersOf(deps, saved, frame.today)}
       versions={saved.versions.map((v) => ({
         version: v.version,
         by: v.savedBy,
@@ -89,12 +87,6 @@ export function showSheet(
     />,
     clash !== undefined ? 409 : problems.length > 0 || refused !== null ? 422 : 200,
   )
-}
-
-const lettersOf = (deps: PageDeps, { colonies }: Saved, today: Day): RemovalProps['letters'] => {
-  if (colonies.length === 0) return []
-  const due = lettersDue(deps.store, today).filter((s) => colonies.includes(s.id))
-  return due.map((s) => ({ tag: s.tag, path: colonyPath(s) }))
 }
 
 /** A form that came back keeps the version it was made from, unless a clash was shown: then it is saved over that one. */

@@ -1,11 +1,13 @@
 /** Reading the agreement and signing it: drawn on the screen, or on paper. */
 
-import { type FormState, one, ProblemSummary, TextField } from '../../forms/index.ts'
+import { Choices, type FormState, one, ProblemSummary, TextField } from '../../forms/index.ts'
 import { type Frame, Layout } from '../../parts/index.ts'
 import { FIELD, type Signature } from '../../records/index.ts'
+import { dayWords } from '../../words/index.ts'
 import { SignatureView, Terms } from './signature.tsx'
 import { HandOver } from './signed-page.tsx'
 import type { Part } from './stage.ts'
+import { SIGN_HOW } from './words.ts'
 
 export interface RemovalSignProps {
   frame: Frame
@@ -33,6 +35,7 @@ export interface Missing {
 const LABELS: Record<string, string> = {
   name: 'Name',
   on: 'Day',
+  how: 'How',
   drawing: 'Drawn name',
 }
 
@@ -46,7 +49,7 @@ export const RemovalSignPage = (p: RemovalSignProps) => (
     <p class="crumb">
       <a href={p.path}>‹ {p.name}</a>
     </p>
-    <h1 id="now">The agreement</h1>
+    <h1 class="unseen">The agreement</h1>
     <ProblemSummary form={p.form} labels={(field) => LABELS[field] ?? ''} />
     {p.blank.length === 0 || p.signature !== null ? null : (
       <div class="notice notice-late">
@@ -79,14 +82,21 @@ export const RemovalSignPage = (p: RemovalSignProps) => (
 const SignForm = ({ form, frame, path, mark }: RemovalSignProps) => (
   <form method="post" action={`${path}/sign`} id="entry-form" class="sign-form" novalidate>
     <input type="hidden" name="mark" value={mark} />
-    <div class="field-row">
-      <TextField form={form} name="name" label="Who signs" maxlength={120} required />
-      <TextField form={form} name="on" label="Day" type="date" max={frame.today} required />
-    </div>
-    <div class="pad-field" id="f-drawing" data-pad hidden>
-      <div class="pad-top">
+    <details class="caution folded" open={form.problems.length > 0 || one(form.typed, 'name') === ''}>
+      <summary>
+        {one(form.typed, 'name') || 'Nobody yet'},{' '}
+        {dayWords(one(form.typed, 'on') || frame.today, frame.today)} Somebody else, or on paper?
+      </summary>
+      <Choices form={form} name="how" label="How it is signed" choices={SIGN_HOW} across={2} />
+      <div class="field-row">
+        <TextField form={form} name="name" label="Name of who signs" maxlength={120} required />
+        <TextField form={form} name="on" label="Day" type="date" max={frame.today} required />
+      </div>
+    </details>
+    <div class="pad-field if-drawn" id="f-drawing" data-pad hidden>
+      <div class="pad-head">
         <p class="pad-title">Draw your name</p>
-        <button class="button" type="button" data-pad-clear>
+        <button class="button button-plain" type="button" data-pad-clear>
           Clear
         </button>
       </div>
@@ -105,21 +115,18 @@ const SignForm = ({ form, frame, path, mark }: RemovalSignProps) => (
     <p class="hint" data-no-pad>
       Drawing needs JavaScript. Print the agreement and have it signed on paper.
     </p>
+    <p class="hint if-paper">
+      Keep the signed paper; this page notes who signed what, and when.{' '}
+      <a href={`${path}/print?what=agreement`}>Print it</a>
+    </p>
     <div class="save">
-      <button class="button button-do" type="submit" name="how" value="drawn">
+      <button class="button button-do" type="submit">
         Sign
       </button>
-      <button class="button" type="submit" name="how" value="paper">
-        Signed on paper
-      </button>
-      <a class="button button-plain" href={`${path}/agreement`}>
+      <a class="button" href={`${path}/agreement`}>
         Change the price
       </a>
     </div>
-    <p class="hint">
-      <a href={`${path}/print?what=agreement`}>Print it</a> to have it signed on paper, and keep the paper:
-      this notes who signed what, and when.
-    </p>
   </form>
 )
 

@@ -1,8 +1,9 @@
 /** What was signed, into the hands of who signed it: share, mail, a code to scan, paper. */
 import { raw } from 'hono/html'
 import { inWordsWithYear } from '../../days.ts'
-import { BarePage, type Frame } from '../../parts/index.ts'
+import { BarePage, type Frame, HandOut } from '../../parts/index.ts'
 import type { Signature } from '../../records/index.ts'
+import { mailHref } from '../../words/index.ts'
 import { SignatureView, Terms } from './signature.tsx'
 
 interface HandOverProps {
@@ -23,20 +24,10 @@ const textOf = ({ signature: s, link }: Pick<HandOverProps, 'signature' | 'link'
 /** Buttons that hand the text over. Sharing needs a browser that can; mail and paper do not. */
 export const HandOver = (p: HandOverProps) => {
   const [title, text] = [titleOf(p.yard), textOf(p)]
-  const mail = `mailto:${encodeURIComponent(p.email)}?subject=${encodeURIComponent(title)}&body=${encodeURIComponent(text)}`
   return (
     <div class="buttons">
-      <button
-        class="button button-do"
-        type="button"
-        data-share
-        data-share-title={title}
-        data-share-text={text}
-        hidden
-      >
-        Share it
-      </button>
-      <a class="button" href={mail}>
+      <HandOut title={title} text={text} main />
+      <a class="button" href={mailHref(p.email, title, text)}>
         Mail it
       </a>
       <a class="button" href={`${p.path}/print?what=agreement`}>
@@ -46,26 +37,19 @@ export const HandOver = (p: HandOverProps) => {
   )
 }
 
-/** The address of the signed text, and the same as a QR code (SVG from our own code). */
-export interface SignerCopy {
-  link: string
-  qr: string
-}
-
-type CopyProps = Omit<HandOverProps, 'link'> & { copy: SignerCopy; phone: boolean }
-
-/** Right after signing, over what comes next: the signer stands there still. Only a digest of the address is kept. */
-export const CopyForSigner = ({ copy, phone, ...p }: CopyProps) => (
-  <aside class="notice notice-do signed-copy">
-    <p>
-      <b>Signed by {p.signature.name}.</b> Theirs to keep: they scan this, or you send it.
-      {phone ? ' It opens once this phone has sent it.' : ''}
-    </p>
-    <div class="copy-row">
-      <div class="qr">{raw(copy.qr)}</div>
-      <HandOver {...p} link={copy.link} />
+/** Right after signing, over the part of the job that is next. The address is shown once: only its digest is kept. */
+export const JustSigned = (p: HandOverProps & { qr: string; onPhone: boolean }) => (
+  <section class="just-signed" id="signed">
+    <h1>Signed by {p.signature.name}</h1>
+    <div class="just-signed-in">
+      <div class="qr">{raw(p.qr)}</div>
+      <div>
+        <p>The text goes to who signed it: they scan this, or you send it.</p>
+        {p.onPhone ? <p class="hint">The code opens once this phone has sent the sheet.</p> : null}
+      </div>
     </div>
-  </aside>
+    <HandOver {...p} />
+  </section>
 )
 
 /** As the signer opens it, without an account. */

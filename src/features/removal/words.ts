@@ -152,7 +152,7 @@ export const HAZARD_WORDS: Record<TradeHazard, string> = {
 /** What is seen is no removal type yet, or none at all. */
 export const NOT_A_TYPE: Choice[] = [
   { value: 'unsure', label: 'Not sure' },
-  { value: 'wasps', label: 'Wasps, bumble bees' },
+  { value: 'wasps', label: 'Wasps or bumble bees' },
 ]
 
 export const WATER: Choice[] = [
@@ -206,6 +206,11 @@ export const CLOSING_WORDS: Record<ClosingId, string> = {
   stragglers: 'box for stragglers',
   photo: 'photo of it closed',
 }
+
+export const SIGN_HOW: Choice[] = [
+  { value: 'drawn', label: 'Drawn here' },
+  { value: 'paper', label: 'On paper' },
+]
 
 export const STAGE_WORDS: Record<Stage, string> = {
   called: 'Called',

@@ -84,41 +84,6 @@ export const LostBoxes = ({ lost, frame }: { lost: LostLine[]; frame: Frame }) =
     </section>
   )
 
-export interface LetterLine {
-  tag: string
-  path: string
-}
-
-/** More than these are a list, which has a page of its own (judgement). */
-const LETTERS_NAMED = 3
-
-/** One line for a week from day 30: nothing at the boxes waits for it. */
-export const LettersDue = ({ letters }: { letters: LetterLine[] }) =>
-  letters.length === 0 ? null : (
-    <p class="soft letters-due">
-      Day 30, tell the customer:{' '}
-      {letters.slice(0, LETTERS_NAMED).map((l, i) => (
-        <>
-          {i === 0 ? '' : ', '}
-          <a class="tall" href={l.path}>
-            letter about <span class="tag">{l.tag}</span>
-          </a>
-        </>
-      ))}
-      {letters.length <= LETTERS_NAMED ? (
-        ''
-      ) : (
-        <>
-          {' '}
-          and{' '}
-          <a class="tall" href="/letters">
-            {letters.length - LETTERS_NAMED} more
-          </a>
-        </>
-      )}
-    </p>
-  )
-
 /** For those who may correct what others entered. */
 export const Doubts = ({ doubts }: { doubts: DoubtLine[] }) =>
   doubts.length === 0 ? null : (

@@ -7,8 +7,6 @@ import { dayAndDistance } from '../../words/index.ts'
 import {
   type DoubtLine,
   Doubts,
-  type LetterLine,
-  LettersDue,
   type LookLine,
   LostBoxes,
   type LostLine,
@@ -27,14 +25,14 @@ export interface TodayProps {
   waiting: { until: Day | null; colonies: { tag: string; path: string; late: boolean }[] }[]
   /** Entries that phones could not hand in. */
   notInBook: number
+  /** Customers whom it is time to tell, where the viewer may write to them. */
+  letters: number
   /** Boxes that somebody asked to be looked at, for those who look after them. */
   looks: LookLine[]
   /** Boxes that somebody found lost. */
   lost: LostLine[]
   /** What contradicts itself, for those who may correct it. */
   doubts: DoubtLine[]
-  /** Letters to customers it is time for, for those who may see customers. */
-  letters: LetterLine[]
   /** No colony was ever logged. */
   empty: boolean
 }
@@ -55,6 +53,13 @@ export const TodayPage = (p: TodayProps) => (
       </section>
     )}
     <NotInBook count={p.notInBook} />
+    {p.letters === 0 ? null : (
+      <p>
+        <a class="tall" href="/letters">
+          {count(p.letters, 'letter', 'letters')} about day 30
+        </a>
+      </p>
+    )}
     <PleaseLook looks={p.looks} />
     {p.yards.map((y) => (
       <section class="round">
@@ -70,7 +75,6 @@ export const TodayPage = (p: TodayProps) => (
     ))}
     <LostBoxes lost={p.lost} frame={p.frame} />
     <Doubts doubts={p.doubts} />
-    <LettersDue letters={p.letters} />
     <CanWait {...p} />
   </Layout>
 )

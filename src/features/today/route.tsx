@@ -10,7 +10,7 @@ import {
   page,
 } from '../../app/index.ts'
 import type { Day } from '../../days.ts'
-import { type ColonySummary, lettersDueLately, type Store } from '../../store/index.ts'
+import type { ColonySummary, Store } from '../../store/index.ts'
 import {
   betterDay,
   boundWords,
@@ -25,10 +25,10 @@ import {
 import { type Missed, missedNow, missedWords, urgencyOf } from '../round/index.ts'
 import { asked } from './asked.ts'
 import { doubtOf } from './doubts.ts'
-import type { DoubtLine, LetterLine, LostLine } from './hand-over.tsx'
+import type { DoubtLine, LostLine } from './hand-over.tsx'
 import type { TodayLine } from './line.tsx'
 import { TodayPage, type TodayProps } from './page.tsx'
-import { dangerOf, lateDays, urgentFirst } from './urgent.ts'
+import { dangerOf, urgentFirst } from './urgent.ts'
 
 /** Today's round. */
 export function today(deps: PageDeps): Hono<Env> {
@@ -68,18 +68,16 @@ export function today(deps: PageDeps): Hono<Env> {
         yards={byYard(due.filter((d) => d.line.danger === null))}
         waiting={byWait(others.filter((s) => s.plan.lost === null))}
         notInBook={notInBook(deps.store)}
+        letters={frame.may('see-private') ? (deps.lettersDue?.(frame.today) ?? 0) : 0}
         looks={frame.may('correct-any') ? asked(deps.store, inYard, frame.today) : []}
         lost={inYard.flatMap(lostLine)}
         doubts={frame.may('correct-any') ? inYard.flatMap(doubtLine) : []}
-        letters={frame.may('see-private') ? lettersDueLately(deps.store, frame.today).map(letterLine) : []}
         empty={empty}
       />,
     )
   })
   return app
 }
-
-const letterLine = (s: ColonySummary): LetterLine => ({ tag: s.tag, path: `${colonyPath(s)}/letter` })
 
 /** Known to the server alone, and there to a role that may see it. */
 const notInBook = (store: PageDeps['store'] | Store): number =>
@@ -123,7 +121,6 @@ function lineOf(
         yard: s.yard,
         toDo,
         danger: dangerOf(s.plan.advice.action, urgencyOf(s.plan), s.asOf),
-        lateDays: lateDays(toDo, s.asOf),
         half: s.plan.missing.length > 0,
         missed: missed ? missedWords(missed, s.asOf) : null,
         betterDay: better(),
