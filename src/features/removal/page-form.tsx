@@ -125,6 +125,17 @@ const Buttons = ({ part, page: p }: { part: Part; page: RemovalProps }) => {
         </button>
       </>
     )
+  if (part === 'work' && p.sheet.work.openedAt === undefined && !p.goes)
+    return (
+      <>
+        <a class="button button-do" href={`${p.path}/check#now`}>
+          Decide first
+        </a>
+        <button class="button button-plain" type="submit">
+          Save
+        </button>
+      </>
+    )
   const act = part === 'work' ? actOf(p.sheet.work) : null
   if (act !== null)
     return (
