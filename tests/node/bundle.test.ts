@@ -112,7 +112,7 @@ describe('the package', () => {
       })
     const server = spawn(process.execPath, [join(at, pkg.bin.resettle), 'serve', '--port', '0'], {
       cwd: folder,
-      env: { PATH: process.env.PATH, RESETTLE_DB: join(folder, 'yard', 'resettle.db') },
+      env: { PATH: process.env.PATH, RESETTLE_DATA: join(folder, 'yard') },
       stdio: ['ignore', 'pipe', 'pipe'],
     })
     try {
