@@ -54,7 +54,7 @@ export const TodayPage = (p: TodayProps) => (
     )}
     <NotInBook count={p.notInBook} />
     {p.letters === 0 ? null : (
-      <p>
+      <p class="letters-due">
         <a class="tall" href="/letters">
           {count(p.letters, 'letter', 'letters')} about day 30
         </a>
