@@ -2,6 +2,8 @@
 import { dates } from './dates.ts'
 import { account, signIn } from './door.ts'
 import { frame } from './frame.ts'
+import { how } from './how.ts'
 import { reasons } from './reasons.ts'
+import { steps } from './steps.ts'
 
-export const english = { ...frame, dates, signIn, account, reasons }
+export const english = { ...frame, dates, signIn, account, reasons, how, steps }

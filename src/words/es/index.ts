@@ -3,6 +3,8 @@ import type { Words } from '../catalogue.ts'
 import { dates } from './dates.ts'
 import { account, signIn } from './door.ts'
 import { frame } from './frame.ts'
+import { how } from './how.ts'
 import { reasons } from './reasons/index.ts'
+import { steps } from './steps.ts'
 
-export const spanish: Words = { ...frame, dates, signIn, account, reasons }
+export const spanish: Words = { ...frame, dates, signIn, account, reasons, how, steps }
