@@ -3,5 +3,8 @@ import { dates } from './dates.ts'
 import { account, signIn } from './door.ts'
 import { frame } from './frame.ts'
 import { reasons } from './reasons.ts'
+import { trade } from './trade.ts'
+import { units } from './units.ts'
+import { visit } from './visit.ts'
 
-export const english = { ...frame, dates, signIn, account, reasons }
+export const english = { ...frame, dates, signIn, account, reasons, trade, units, visit }
