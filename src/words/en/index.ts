@@ -1,10 +1,25 @@
 /** English. Its type is what every language has to say. */
+import { choicesIn } from '../choices.ts'
+import { choices } from './choices.ts'
 import { dates } from './dates.ts'
 import { account, signIn } from './door.ts'
+import { fields } from './fields.ts'
 import { frame } from './frame.ts'
 import { reasons } from './reasons.ts'
 import { trade } from './trade.ts'
 import { units } from './units.ts'
 import { visit } from './visit.ts'
 
-export const english = { ...frame, dates, signIn, account, reasons, trade, units, visit }
+export const english = {
+  ...frame,
+  choiceWords: choices,
+  choices: choicesIn(choices),
+  dates,
+  signIn,
+  account,
+  fields,
+  reasons,
+  trade,
+  units,
+  visit,
+}

@@ -1,11 +1,26 @@
 /** Spanish, as beekeepers of North and Central America say it: README.md has the glossary and where each term is from. */
 import type { Words } from '../catalogue.ts'
+import { choicesIn } from '../choices.ts'
+import { choices } from './choices.ts'
 import { dates } from './dates.ts'
 import { account, signIn } from './door.ts'
+import { fields } from './fields.ts'
 import { frame } from './frame.ts'
 import { reasons } from './reasons/index.ts'
 import { trade } from './trade.ts'
 import { units } from './units.ts'
 import { visit } from './visit.ts'
 
-export const spanish: Words = { ...frame, dates, signIn, account, reasons, trade, units, visit }
+export const spanish: Words = {
+  ...frame,
+  choiceWords: choices,
+  choices: choicesIn(choices),
+  dates,
+  signIn,
+  account,
+  fields,
+  reasons,
+  trade,
+  units,
+  visit,
+}
