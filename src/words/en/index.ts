@@ -3,7 +3,10 @@ import { choicesIn } from '../choices.ts'
 import { choices } from './choices.ts'
 import { dates } from './dates.ts'
 import { account, signIn } from './door.ts'
+import { drawings } from './drawings.ts'
+import { entries } from './entries.ts'
 import { fields } from './fields.ts'
+import { forms } from './forms.ts'
 import { frame } from './frame.ts'
 import { reasons } from './reasons.ts'
 import { trade } from './trade.ts'
@@ -17,7 +20,10 @@ export const english = {
   dates,
   signIn,
   account,
+  drawings,
+  entries,
   fields,
+  forms,
   reasons,
   trade,
   units,

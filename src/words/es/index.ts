@@ -4,7 +4,10 @@ import { choicesIn } from '../choices.ts'
 import { choices } from './choices.ts'
 import { dates } from './dates.ts'
 import { account, signIn } from './door.ts'
+import { drawings } from './drawings.ts'
+import { entries } from './entries.ts'
 import { fields } from './fields.ts'
+import { forms } from './forms.ts'
 import { frame } from './frame.ts'
 import { reasons } from './reasons/index.ts'
 import { trade } from './trade.ts'
@@ -18,7 +21,10 @@ export const spanish: Words = {
   dates,
   signIn,
   account,
+  drawings,
+  entries,
   fields,
+  forms,
   reasons,
   trade,
   units,
