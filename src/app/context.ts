@@ -1,6 +1,7 @@
 /** What the app is given, and what every request carries. */
 
 import type { Context, Env as HonoEnv } from 'hono'
+import type { Day } from '../days.ts'
 import type { Frame } from '../parts/index.ts'
 import type { ApiTokens, People, Person, Role, TokenHolder } from '../people/index.ts'
 import type { PhotoFiles, PhotoShelf } from '../photos/index.ts'
@@ -35,6 +36,8 @@ export interface PageDeps {
   origin?: (c: AppContext) => string
   /** Forecasts already made; a feature that is given none makes its own. */
   forecasts?: ForecastCache
+  /** How many customers it is time to tell of their bees; left out where there are no letters. */
+  lettersDue?: (today: Day) => number
   /** Lets writes that arrive at the same time share one wait for the disk; left out, each waits for itself. */
   grouped?: Grouped
   /** Called with errors that are our bugs. */

@@ -18,7 +18,6 @@ export {
   type Ground,
   groundIn,
   type Known,
-  ratesIn,
   STANDS_AHEAD,
   SUPPLIES_AHEAD,
 } from './forecasts.ts'

@@ -5,6 +5,7 @@ import { oddsToday } from '../forecast/index.ts'
 import {
   type Advised,
   type Context,
+  choresWaitFor,
   coldSeason,
   isQuiet,
   lookAsked,
@@ -21,7 +22,7 @@ import { layerPlan } from './layer.ts'
 import { leadOf, type Option } from './options.ts'
 import { type Guards, lastEvidence, type Settings, type Standing, standingOn } from './stand.ts'
 import { storyAt } from './stories.ts'
-import { layerAdvice, standingAdvice } from './words.ts'
+import { choreAdvice, layerAdvice, standingAdvice } from './words.ts'
 
 export interface Weighed {
   advice: Advised
@@ -78,6 +79,9 @@ export const weigherOf =
     )
     if (standing === null) return null
     const { options } = standing.decision
+    const chore = today < standing.on ? choresWaitFor(s, standing.on) : null
+    if (chore !== null && today >= chore.from && !isQuiet(today, c.quiet) && mayOpen(s, today) === null)
+      return { advice: choreAdvice(chore.ask), options }
     // A rung that is due is not put off for a second opinion within the week.
     if (c.asked('buy-queen') !== undefined && mayBuy(s, today) === null && secondOpinion(standing))
       return null
@@ -143,7 +147,12 @@ function layer(c: Context, decidedOn: Day, settings: WeighSettings): Weighed | n
   const plan = layerPlan(c, decidedOn, settings)
   // On its day the questions that are open say best what to look for.
   if (!plan.boost && c.today >= plan.look) return c.readiness.unmet.length > 0 ? lastLook(c) : null
-  return { advice: layerAdvice(c, plan), options: [] }
+  const chore = plan.boost ? null : choresWaitFor(c.s, plan.look)
+  if (chore !== null && chore.from < plan.look) {
+    if (c.today >= chore.from) return { advice: choreAdvice(chore.ask), options: [] }
+    return { advice: layerAdvice({ ...plan, look: chore.from }, chore.ask), options: [] }
+  }
+  return { advice: layerAdvice(plan), options: [] }
 }
 
 /** A look that did not suffice is not made again within the week (disease looks and counts stand for seven days). */

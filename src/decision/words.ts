@@ -4,6 +4,7 @@ import { addDays, daysBetween } from '../days.ts'
 import { oddsToday } from '../forecast/index.ts'
 import {
   type Advised,
+  type Ask,
   type Context,
   isQuiet,
   lookAsked,
@@ -120,8 +121,15 @@ export function standingAdvice(
   }
 }
 
+/** A chore that cannot wait for the next look. */
+export const choreAdvice = ({ rule, why }: Ask): Advised => ({
+  action: 'open-and-look',
+  rule,
+  reasons: [why],
+})
+
 /** What is said of a proven layer before the look on which it can go. */
-export const layerAdvice = (_: Context, plan: LayerPlan): Advised =>
+export const layerAdvice = (plan: LayerPlan, chore: Ask | null = null): Advised =>
   plan.boost
     ? {
         action: 'boost',
@@ -131,5 +139,8 @@ export const layerAdvice = (_: Context, plan: LayerPlan): Advised =>
     : {
         action: 'leave-alone',
         until: addDays(plan.look, -1),
-        reasons: [{ code: 'leave-layer', until: plan.look }],
+        reasons:
+          chore === null
+            ? [{ code: 'leave-layer', until: plan.look }]
+            : [{ code: 'leave-to-grow', until: plan.look }, chore.why, { code: 'lets-go-later' }],
       }

@@ -166,13 +166,14 @@ const SHAPES: Record<DrawingName, Child> = {
   ),
 }
 
-/** A drawing with its words below it. */
 interface DrawingProps {
   of: DrawingName
-  caption: string
+  /** Left out where its words stand beside it already. */
+  caption?: string
   size?: number
 }
 
+/** A drawing with its words below it. */
 export const Drawing = ({ of, caption, size = 64 }: DrawingProps) => (
   <figure class="drawing">
     <svg
@@ -188,6 +189,6 @@ export const Drawing = ({ of, caption, size = 64 }: DrawingProps) => (
     >
       {SHAPES[of]}
     </svg>
-    <figcaption>{caption}</figcaption>
+    {caption === undefined ? null : <figcaption>{caption}</figcaption>}
   </figure>
 )

@@ -87,7 +87,8 @@ const Field = ({
   return (
     <TextField
       {...field}
-      type={as === 'day' || as === 'time' ? TYPES[as] : 'text'}
+      type={as === 'day' || as === 'time' ? TYPES[as] : (spec.keys ?? 'text')}
+      now={spec.now}
       unit={quantity === undefined ? spec.unit || undefined : unitOf(frame.units, quantity, words).symbol}
       inputmode={inputmodeOf(spec)}
       maxlength={spec.maxlength}

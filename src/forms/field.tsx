@@ -59,7 +59,7 @@ export const Beside = ({ form, name, label, hint }: FieldProps) => {
 }
 
 interface TextProps extends FieldProps {
-  type?: 'text' | 'date' | 'time'
+  type?: 'text' | 'date' | 'time' | 'tel' | 'email' | 'url'
   unit?: string | undefined
   inputmode?: 'text' | 'decimal' | 'numeric' | undefined
   maxlength?: number | undefined
@@ -68,6 +68,8 @@ interface TextProps extends FieldProps {
   list?: string[] | undefined
   autocomplete?: string
   wide?: boolean | undefined
+  /** A button that puts in the time it is. */
+  now?: boolean | undefined
 }
 
 /** One line of text, a number, a day or a time. Numbers are text fields, so that nothing typed is ever blanked. */
@@ -92,6 +94,7 @@ export const TextField = (p: TextProps) => (
         {...invalid(p.form, p.name)}
       />
       {p.unit === undefined ? null : <span class="unit">{p.unit}</span>}
+      {p.now ? <Now of={p.name} label={p.label} /> : null}
     </span>
     {p.list === undefined ? null : (
       <datalist id={`${idOf(p.name)}-list`}>
@@ -101,6 +104,13 @@ export const TextField = (p: TextProps) => (
       </datalist>
     )}
   </div>
+)
+
+/** Puts in the yard's time; web/islands/now.ts shows it. */
+const Now = ({ of, label }: { of: string; label: string }) => (
+  <button class="button now" type="button" data-now={idOf(of)} hidden>
+    now<span class="unseen">: {label}</span>
+  </button>
 )
 
 export const NoteField = (p: FieldProps & { maxlength?: number | undefined; rows?: number | undefined }) => (
@@ -128,7 +138,7 @@ const MeantBy = (p: { name: string; label: string }) => {
 interface ChoicesProps extends FieldProps {
   choices: Choice[]
   /** How many stand in a row on a phone. */
-  across?: 2 | 3 | 4 | undefined
+  across?: 2 | 3 | 4 | 5 | undefined
   /** The answer that stands when nothing was typed. */
   standing?: string | undefined
   other?: OtherAnswer | undefined
@@ -181,7 +191,7 @@ const OtherField = (p: FieldProps & { other: OtherAnswer; kept: string }) => (
 )
 
 /** Any number of answers. */
-export const Ticks = (p: FieldProps & { choices: Choice[]; across?: 2 | 3 | 4 | undefined }) => {
+export const Ticks = (p: FieldProps & { choices: Choice[]; across?: 2 | 3 | 4 | 5 | undefined }) => {
   const ticked = many(p.form.typed, p.name)
   return (
     <fieldset class="field choices" id={idOf(p.name)} {...describedBy(p.form, p.name, p.hint)}>

@@ -31,7 +31,7 @@ export function formsIn(w: Words) {
   /** Fields that every form of an entry has beside its own. */
   const COMMON = {
     on: day(f.common.on, { past: true, required: true }),
-    at: time(f.common.at),
+    at: time(f.common.at, { now: true }),
   } satisfies FieldSpecs
   /** How the bees were taken, asked alike where the removal is written up and where the intake is logged. */
   const TAKEN = {
@@ -121,11 +121,13 @@ export function formsIn(w: Words) {
       bees: whole(f.wash.bees, { min: 1, max: 5000 }),
       mites: whole(f.wash.mites, { max: 5000 }),
       note: NOTE,
+      photos: PHOTOS,
     },
     'disease-cleared': {
       clearedBy: choice(f.cleared.clearedBy, c.CLEARED, 2),
       reference: text(f.cleared.reference, { maxlength: 120, wide: true }),
       note: lines(f.cleared.note),
+      photos: PHOTOS,
     },
     move: {
       yard: YARD,
@@ -136,7 +138,7 @@ export function formsIn(w: Words) {
     outcome: {
       what: choice(f.outcome.what, c.OUTCOME, 2),
       into: text(f.outcome.into, { maxlength: 60 }),
-      cause: text(f.outcome.cause, { maxlength: 200, wide: true }),
+      cause: choice(f.outcome.cause, c.CAUSE, 3, { other: { inputmode: 'text', maxlength: 200 } }),
       destination: text(f.outcome.destination, { maxlength: 200, wide: true }),
       note: NOTE,
     },

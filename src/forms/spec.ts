@@ -10,7 +10,7 @@ export interface FieldSpec {
   /** The answers to tap; without them a field is typed. */
   choices?: Choice[]
   /** How many answers stand in a row on a phone. */
-  across?: 2 | 3 | 4
+  across?: 2 | 3 | 4 | 5
   /** The answer that stands when nothing was typed. */
   standing?: string
   /** A second field, typed by hand, that wins over the tapped one. */
@@ -27,6 +27,10 @@ export interface FieldSpec {
   wide?: true
   required?: boolean
   rows?: number
+  /** The keys a phone shows. Nothing of the typist's own is offered: it is somebody else's number. */
+  keys?: 'tel' | 'email' | 'url'
+  /** A time that is noted while it happens: one tap puts it in. */
+  now?: true
   /** A day that cannot be later than today. */
   past?: true
 }
@@ -67,7 +71,7 @@ export const whole = made('whole', { min: 0, maxlength: 6 })
 
 const tapped =
   (as: FieldSpec['as']) =>
-  (asked: Asked, choices: Choice[], across: 2 | 3 | 4, more: More = {}): FieldSpec =>
+  (asked: Asked, choices: Choice[], across: 2 | 3 | 4 | 5, more: More = {}): FieldSpec =>
     specOf(as, asked, { choices, across, ...more })
 
 export const choice = tapped('choice')

@@ -80,7 +80,11 @@ export const Layout = ({
             return src === null ? null : <script type="module" src={src} />
           })}
         </head>
-        <body class={ways ? 'has-ways' : 'no-ways'} data-signed-in={frame.viewer?.name}>
+        <body
+          class={ways ? 'has-ways' : 'no-ways'}
+          data-signed-in={frame.viewer?.name}
+          data-zone={frame.zone}
+        >
           <a class="skip" href="#main">
             {words.skip}
           </a>

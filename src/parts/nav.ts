@@ -15,6 +15,7 @@ export const WAYS: Way[] = [
   { href: '/weeks', place: 'more' },
   { href: '/paper', place: 'more' },
   { href: '/calendar', place: 'more' },
+  { href: '/how', place: 'more' },
   { href: '/health', place: 'more' },
   { href: '/removals', place: 'more' },
   { href: '/handing-on', place: 'more' },

@@ -28,9 +28,11 @@ export async function keptRound(db: Database): Promise<KeptRound> {
   return { head, base: head ?? (kept?.key === 'round' ? bare(kept.head) : null) }
 }
 
-/** The round that is kept, where this version can read it. */
+/** The round that is kept, where this version can read it; a server of before did not say every choice. */
 export const readable = (kept: Kept | undefined): RoundHead | null =>
-  kept?.key === 'round' && kept.head.format === FORMAT ? kept.head : null
+  kept?.key === 'round' && kept.head.format === FORMAT
+    ? { ...kept.head, settings: { ...UNSAID, ...kept.head.settings } }
+    : null
 
 /** Of a round in another format: what FORMAT promises, and units where they are what they were. */
 function bare(head: unknown): Base | null {
@@ -52,6 +54,8 @@ const UNSAID: RoundSettings = {
   agreementTerms: '',
   stands: {},
   ownRates: null,
+  costs: {},
+  supplies: {},
   protocol: {},
 }
 

@@ -2,6 +2,7 @@
 export type { Adviser, Context, Supplies } from './advice/context.ts'
 export { lookAsked, openLook } from './advice/looks.ts'
 export { lookFromOutside } from './advice/routine.ts'
+export { choresWaitFor } from './derived-asks.ts'
 export { fold } from './fold/fold.ts'
 export { MATING_NUCLEUS_FRAMES, mayBuy, mayGive, mayOpen, mayUnite, NUCLEUS_FRAMES } from './guards.ts'
 export { leftOutReason, missingWords } from './missing-words.ts'
@@ -65,6 +66,7 @@ export {
 export { SOURCE_OF_SETTING } from './setting-sources.ts'
 export { BROOD_GIFTS, broodAlong, wasThereAt } from './sources.ts'
 export { proofOf } from './spans.ts'
+export type { Ask } from './state.ts'
 export { heldWords, lockedDeed, type Suspicion, suspicionOn } from './suspicion.ts'
 export {
   boundTo,

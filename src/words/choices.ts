@@ -39,6 +39,25 @@ const one = (value: string, words: string | Hinted): Choice => {
 
 const unsaid = (label: string): Choice => ({ value: '', label })
 
+/**
+ * What a colony was lost of, as far as anybody can tell (common practice). Kept in these words, so that an export and an older
+ * version read the same; anything else is typed.
+ */
+const CAUSES = [
+  'no queen',
+  'laying workers',
+  'too few bees',
+  'starved',
+  'robbed out',
+  'mites',
+  'brood disease',
+  'beetles or moths',
+  'heat',
+  'cold or wet',
+  'poisoned',
+  'the removal itself',
+] as const
+
 /** Every list of answers, in the words of a language. */
 export function choicesIn(w: ChoiceWords) {
   const notSaid = unsaid(w.notSaid)
@@ -89,6 +108,7 @@ export function choicesIn(w: ChoiceWords) {
     SYRUP: [notSaid, ...listed(SYRUPS, w.syrup)],
     CLEARED: listed(CLEARED_BY, w.cleared),
     OUTCOME: listed(OUTCOMES, w.outcome),
+    CAUSE: [notSaid, ...listed(CAUSES, w.causes)],
     /** Why a box could not be got to. */
     MISSED: listed(MISSED_REASONS, w.missed),
     /** Why an entry is taken back: what is tapped is kept as it reads. */
@@ -102,12 +122,15 @@ export function choicesIn(w: ChoiceWords) {
 
 export type Choices = ReturnType<typeof choicesIn>
 
+/** A removal type of an old book: nobody wrote it down. */
+export const NOT_WRITTEN_DOWN = 'unknown'
+
 /** The shipped removal types, then those the yard added. */
-export const removalTypes = (own: readonly string[] = [], { removal } = english): Choice[] => [
+export const removalTypes = (own: readonly string[] = [], { queen, removal } = english): Choice[] => [
   ...listed(REMOVAL_TYPES, removal),
   ...own
     .filter((t) => !(REMOVAL_TYPES as readonly string[]).includes(t))
-    .map((t) => ({ value: t, label: t })),
+    .map((t) => ({ value: t, label: t === NOT_WRITTEN_DOWN ? queen.unknown[0] : t })),
 ]
 
 /** In English, for pages that are in no other language. */
@@ -117,6 +140,7 @@ export const {
   BROOD_STATE,
   CAGE,
   CAPPED_BROOD,
+  CAUSE,
   CELLS,
   CELLS_AT_REMOVAL,
   CLEARED,

@@ -59,7 +59,7 @@ export function entryWords(
         title: labelIn(c.OUTCOME, e.what),
         facts: said([
           [t.into, e.into],
-          [t.cause, e.cause],
+          [t.cause, c.CAUSE.some((x) => x.value === e.cause) ? word(c.CAUSE, e.cause) : e.cause],
           [t.to, e.destination],
         ]),
         note,

@@ -9,17 +9,3 @@ export const isHeld = ({ advice, exposed, asOf }: Plan): boolean =>
 /** 'bound to W-7, in which brood disease is suspected: it got a frame of eggs from W-7'; null where it is bound to none. */
 export const boundWords = ({ exposed }: Plan, w: Words = wordsIn('en')): string | null =>
   exposed === null ? null : w.visit.bound(exposed.from, w.reasons.deed(exposed))
-
-/** The telephone number in what a yard wrote of its inspector, as a `tel:` address; null where there is none. */
-export function telIn(text: string): { before: string; shown: string; href: string; after: string } | null {
-  const found = /\+?[(\d][\d\s()./-]{4,}\d/.exec(text)
-  if (found === null) return null
-  const [shown] = found
-  const digits = shown.replaceAll(/[^\d+]/g, '')
-  return {
-    before: text.slice(0, found.index),
-    shown,
-    href: `tel:${digits}`,
-    after: text.slice(found.index + shown.length),
-  }
-}

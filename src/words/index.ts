@@ -9,6 +9,7 @@ export {
   BROOD_STATE,
   CAGE,
   CAPPED_BROOD,
+  CAUSE,
   CELLS,
   CELLS_AT_REMOVAL,
   type Choice,
@@ -24,6 +25,7 @@ export {
   MARKED,
   METHOD,
   MISSED,
+  NOT_WRITTEN_DOWN,
   NOTE_FOR,
   OPEN_BROOD,
   OUTCOME,
@@ -46,12 +48,14 @@ export { doubtWays, isInDoubt } from './doubts.ts'
 export type { FieldText } from './en/fields.ts'
 export { type EntryWords, entryWords, KIND_WORDS } from './entries.ts'
 export { betterDay, chance, frames, mayWaitUntil, planActs, SHORT_KIND, whenToLook } from './forecasts.ts'
-export { boundWords, isHeld, telIn } from './held.ts'
+export { boundWords, isHeld } from './held.ts'
 export { hemisphereOf } from './hemisphere.ts'
 export { instantWords, sizeWords } from './instants.ts'
 export { lidCautions, unitingCaution, warmthCaution } from './lid-cautions.ts'
 export {
   headline,
+  howPressing,
+  lateDays,
   leftOutBeside,
   leftOutWords,
   leftWords,
@@ -66,6 +70,7 @@ export { moveWords, treatedWords, treatmentRisk } from './moving.ts'
 export { keysWords, ROLE_CHOICES, ROLE_WORDS, STATE_WORDS, signedInWords } from './people.ts'
 export { problemQuotes, problemWords } from './problem.ts'
 export { proves } from './proof.ts'
+export { mailHref, placeHref, smsHref, telHref, telIn } from './reach.ts'
 export {
   ACTION_WORDS,
   afterQuiet,
@@ -78,8 +83,10 @@ export {
   RULE_WORDS,
   STATUS_WORDS,
 } from './rules.ts'
+export { bareName, type SameName, sameNameReading, sameNames } from './same-names.ts'
 export { CLIMATE_WORDS, MONTH_CHOICES, MONTH_NAMES, stretchWords } from './season.ts'
 export { FEW, FEW_MEANS, fewWords, percent, percentRange, shortRange } from './shares.ts'
+export { ACTS, type Act, STEPS } from './steps.ts'
 export {
   depth,
   framesWords,

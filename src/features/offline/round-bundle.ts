@@ -38,6 +38,8 @@ export const ROUND_SETTINGS = [
   'agreementTerms',
   'stands',
   'ownRates',
+  'costs',
+  'supplies',
   'protocol',
 ] as const
 export type RoundSettings = { [K in (typeof ROUND_SETTINGS)[number]]: SettingValue<K> }

@@ -119,6 +119,7 @@ const frameOfEggs: Adviser = (c) => {
   const barredBy = mayGive(s, today, c)
   if (barredBy?.code === 'no-mating') return null
   if (barredBy !== null) return null
+  if (c.supplies.eggFrames === 0) return mayBuy(s, today, c) === null ? buy(c, [{ code: 'no-donor' }]) : null
   const until = addDays(s.lastYoungBrood, TEST_FRAME_IGNORED_AFTER)
   if (today > until && s.otherQueen !== null)
     return { action: 'open-and-look', rule: ask.rule, reasons: [ask.why] }

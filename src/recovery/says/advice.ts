@@ -90,6 +90,8 @@ export const ADVICE = {
   'buy-or-unite': () => 'Look for a virgin and for cells, then introduce a mated queen; or unite it.',
   'order-today': ({ days }: { days: number | null }) =>
     `None is in hand: order one today${days === null ? '' : `, she takes ${days} days to come`}.`,
+  'no-donor': () =>
+    'No donor can spare a frame of eggs. Look for a virgin and for cells, then introduce a mated queen.',
   'eggs-may-be-ignored': () =>
     'More than a month without young brood: a frame of eggs may be ignored. Look for a virgin and for cells, then introduce a mated queen.',
   'swarm-may-bring-virgin': () => 'A swarm may have brought a virgin: look for one.',

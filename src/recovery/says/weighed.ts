@@ -62,6 +62,9 @@ export const WEIGHED = {
     'A laying queen with few bees: a frame of capped brood with its bees keeps her brood warm until her own emerges. Do not unite it.',
   'leave-layer': ({ until }: { until: Day }) =>
     `A queen lays here: leave her in peace until ${inWords(until)}, when one look can show capped worker brood, count the bees, and settle what else is missing.`,
+  'leave-to-grow': ({ until }: { until: Day }) =>
+    `A queen lays here, and it is to grow: leave her in peace until ${inWords(until)}.`,
+  'lets-go-later': () => 'The look that lets it go comes later.',
   'cells-too-few-bees': ({ frames }: { frames: number }) =>
     `Queen cells, and only ${frames} frames of bees: too few to keep them warm and to mate a virgin from. Add a frame of capped brood with its bees now, before quiet time; or cut the cells and unite it.`,
   'one-look-settles': ({ unmet }: { unmet: readonly UnmetReason[] }) =>

@@ -143,7 +143,11 @@ export const fields = {
   outcome: {
     what: { label: 'What became of it' } as FieldText,
     into: { label: 'United into', hint: 'Tag of the colony that took it in.' } as FieldText,
-    cause: { label: 'Cause', hint: 'If it died or left: what you think it was.' } as FieldText,
+    cause: {
+      label: 'Cause',
+      asks: 'If it was lost: of what, do you think?',
+      other: 'or type',
+    } as FieldText,
     destination: { label: 'Where to', hint: 'Yard, or who took it.' } as FieldText,
   },
   text: note,

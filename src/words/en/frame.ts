@@ -18,6 +18,7 @@ export const frame = {
     '/weeks': 'Weeks ahead',
     '/paper': 'On paper',
     '/calendar': 'Calendar',
+    '/how': 'How it is done',
     '/health': 'Health',
     '/removals': 'Removals',
     '/handing-on': 'Handing on',

@@ -124,7 +124,7 @@ export const fields: typeof English = {
   outcome: {
     what: { label: 'Qué fue de ella' },
     into: { label: 'Unida a', hint: 'Etiqueta de la colonia que la recibió.' },
-    cause: { label: 'Causa', hint: 'Si murió o se fue: lo que se cree que pasó.' },
+    cause: { label: 'Causa', asks: 'Si se perdió: ¿de qué, según se cree?', other: orType },
     destination: { label: 'A dónde', hint: 'Apiario, o quién se la llevó.' },
   },
   text: note,

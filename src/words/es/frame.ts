@@ -18,6 +18,7 @@ export const frame: typeof English = {
     '/weeks': 'Próximas semanas',
     '/paper': 'En papel',
     '/calendar': 'Calendario',
+    '/how': 'Cómo se hace',
     '/health': 'Sanidad',
     '/removals': 'Rescates',
     '/handing-on': 'Entregas',

@@ -85,6 +85,8 @@ export const ADVICE: typeof English = {
     'Buscar una virgen y celdas, y después introducir una reina fecundada; o unir la colonia.',
   'order-today': ({ days }) =>
     `No hay ninguna a mano: pedir una hoy${days === null ? '' : `, tarda ${days} días en llegar`}.`,
+  'no-donor': () =>
+    'Ninguna colonia puede dar un cuadro con huevos. Buscar una virgen y celdas, y después introducir una reina fecundada.',
   'eggs-may-be-ignored': () =>
     'Más de un mes sin cría joven: pueden no hacer caso de un cuadro con huevos. Buscar una virgen y celdas, y después introducir una reina fecundada.',
   'swarm-may-bring-virgin': () => 'Un enjambre puede haber traído una virgen: buscarla.',

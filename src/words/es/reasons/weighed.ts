@@ -55,6 +55,9 @@ export const WEIGHED: typeof English = {
     'Una reina en postura con pocas abejas: un cuadro de cría operculada con sus abejas mantiene caliente su cría hasta que nazca la propia. No unirla.',
   'leave-layer': ({ until }) =>
     `Aquí hay una reina en postura: dejarla en paz hasta el ${d(until)}, cuando una sola revisión puede mostrar cría operculada de obrera, contar las abejas y resolver lo demás que falta.`,
+  'leave-to-grow': ({ until }) =>
+    `Aquí hay una reina en postura, y la colonia debe crecer: dejarla en paz hasta el ${d(until)}.`,
+  'lets-go-later': () => 'La revisión que la deja ir viene después.',
   'cells-too-few-bees': ({ frames }) =>
     `Celdas reales, y solo ${frames} cuadros con abejas: muy pocos para mantenerlas calientes y para que una virgen se fecunde. Añadir ahora un cuadro de cría operculada con sus abejas, antes del tiempo de calma; o cortar las celdas y unir la colonia.`,
   'one-look-settles': ({ unmet }) =>
