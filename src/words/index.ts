@@ -45,6 +45,7 @@ export {
 } from './choices.ts'
 export { dayAndDistance, dayWords, fromTo, spanWords, windowWords } from './dates.ts'
 export { doubtWays, isInDoubt } from './doubts.ts'
+export type { FieldText } from './en/fields.ts'
 export { type EntryWords, entryWords, KIND_WORDS } from './entries.ts'
 export { betterDay, chance, frames, mayWaitUntil, planActs, SHORT_KIND, whenToLook } from './forecasts.ts'
 export { boundWords, isHeld } from './held.ts'

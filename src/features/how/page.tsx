@@ -50,7 +50,7 @@ export const ActPage = ({ frame, act }: HowProps & { act: Act }) => (
     <Steps act={act} />
     <div class="meant-in">
       {(DRAWN[act] ?? []).map((of) => (
-        <Drawing of={of} />
+        <Drawing of={of} caption={frame.words.drawings[of]} />
       ))}
     </div>
   </HowPage>
@@ -66,7 +66,7 @@ export const GlossaryPage = ({ frame }: HowProps) => (
             <div class="term" id={t.id}>
               <dt>{frame.words.how.terms[t.id].term}</dt>
               <dd>{frame.words.how.terms[t.id].means}</dd>
-              {t.drawing === undefined ? null : <Drawing of={t.drawing} words={false} />}
+              {t.drawing === undefined ? null : <Drawing of={t.drawing} />}
             </div>
           ))}
         </dl>

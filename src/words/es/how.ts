@@ -42,7 +42,8 @@ export const how: typeof English = {
     },
     'fresh-comb': {
       term: 'Panal nuevo',
-      means: 'Panal hecho desde que llegó la caja. Lo que hay puesto en él no puede ser de nadie de antes.',
+      means:
+        'Panal hecho desde que llegó la colmena. Lo que hay puesto en él no puede ser de nadie de antes.',
     },
     'comb-ties': {
       term: 'Ligas de los panales',
@@ -63,7 +64,7 @@ export const how: typeof English = {
     },
     'emerged-cell': {
       term: 'Celda real nacida',
-      means: 'La punta cortada en redondo, como una tapa: hay, o hubo, una reina joven en la caja.',
+      means: 'La punta cortada en redondo, como una tapa: hay, o hubo, una reina joven en la colmena.',
     },
     'torn-cell': {
       term: 'Celda real destruida',
@@ -107,7 +108,7 @@ export const how: typeof English = {
     'quiet-time': {
       term: 'Tiempo de calma',
       means:
-        'Días en que una reina joven nace, vuela y se fecunda. Abrir la caja puede costarla: la tapa se queda puesta.',
+        'Días en que una reina joven nace, vuela y se fecunda. Abrir la colmena puede costarla: la tapa se queda puesta.',
     },
     'frame-of-eggs': {
       term: 'Cuadro con huevos, cuadro de prueba',
@@ -198,15 +199,15 @@ export const how: typeof English = {
       title: 'Antes de salir',
       says: [
         'Decir a dónde se va y cuándo se vuelve. Saber quién es alérgico y dónde está la medicina. La primera vez, no ir a solas.',
-        'Velo, guantes, ahumador y agua. Abrir Hoy una vez con señal: desde entonces este teléfono conoce todas las cajas y funciona sin ella.',
-        'Hoy muestra las cajas que hay que atender, una línea por caja. La que está primero va primero.',
+        'Velo, guantes, ahumador y agua. Abrir Hoy una vez con señal: desde entonces este teléfono conoce todas las colmenas y funciona sin ella.',
+        'Hoy muestra las colmenas que hay que atender, una línea por colmena. La que está primero va primero.',
       ],
     },
     {
-      title: 'En cada caja',
+      title: 'En cada colmena',
       says: [
-        'Leer el número en la caja y en el teléfono. Son el mismo, o esta no es la caja.',
-        'Leer lo que se pide. “Dejar la tapa puesta” va en serio: abrir una caja puede costarle la reina a la colonia.',
+        'Leer la etiqueta de la colmena y la del teléfono. Son la misma, o esta no es la colmena.',
+        'Leer lo que se pide. “Dejar la tapa puesta” va en serio: abrir una colmena puede costarle la reina a la colonia.',
         'Hacer lo que se pide y nada más. “Cómo se hace” tiene cinco pasos para cada tarea; “Cómo se ve” tiene dibujos de cada respuesta.',
         'Tocar lo que se vio antes de seguir. “Ninguno” quiere decir que se miró y no había. ¿No se miró? No decir nada.',
         'La barra de abajo dice qué hacer ahora. Puede cambiar al tocar: hacerlo antes de poner la tapa.',
@@ -215,10 +216,10 @@ export const how: typeof English = {
     {
       title: 'En la duda',
       says: [
-        'Opérculos hundidos, oscuros o rotos, mal olor: cerrar enseguida y llamar. No ir a la siguiente caja con la misma herramienta.',
+        'Opérculos hundidos, oscuros o rotos, mal olor: cerrar enseguida y llamar. No ir a la siguiente colmena con la misma herramienta.',
         '¿No está claro qué se vio? Tomar una foto del panal y decirlo en la nota. A nadie le molesta una pregunta.',
-        '“Por favor, revisar esto” en una nota pone la caja en la lista de un apicultor.',
-        '¿Se tocó algo equivocado, o era otra caja? “Corregir” está en cada entrada. Nada se pierde y nada es secreto.',
+        '“Por favor, revisar esto” en una nota pone la colmena en la lista de un apicultor.',
+        '¿Se tocó algo equivocado, o era otra colmena? “Corregir” está en cada anotación. Nada se pierde y nada es secreto.',
         'Falta de aire, hinchazón o mareo después de una picadura: dejarlo todo y pedir ayuda.',
       ],
     },

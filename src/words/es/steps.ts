@@ -3,12 +3,12 @@ import type { Act, HowTo } from '../steps.ts'
 
 export const steps: Record<Act, HowTo> = {
   'first-brood-check': {
-    title: 'Abrir una caja para la primera revisión de cría',
+    title: 'Abrir una colmena para la primera revisión de cría',
     bring: 'ahumador, palanca, un lugar donde apoyar un cuadro, una luz para los panales oscuros',
     steps: [
       'Elegir una hora cálida y sin viento. Ponerse con el sol a la espalda, para que entre en las celdas. Dos bocanadas de humo en la piquera, y esperar medio minuto.',
       'Sacar primero un cuadro de la orilla y dejarlo aparte: así los demás salen sin arrastrar abejas, ni a la reina.',
-      'Ir cuadro por cuadro hasta la cría. Levantar derecho y despacio, y sostener cada cuadro sobre la caja: si la reina cae, cae en su casa.',
+      'Ir cuadro por cuadro hasta la cría. Levantar derecho y despacio, y sostener cada cuadro sobre la colmena: si la reina cae, cae en su casa.',
       'Buscar cuatro cosas y decir algo de cada una: huevos, larvas, opérculos, celdas reales en los bordes y en la cara del panal. “Ninguno” es una respuesta; “no se miró” es otra. Media revisión no decide nada.',
       'Poner los cuadros en su orden y con la misma cara, cerrar, y tocar lo que se vio antes de seguir.',
     ],
@@ -43,7 +43,7 @@ export const steps: Record<Act, HowTo> = {
       'Tomar un cuadro con huevos y las larvas más pequeñas. Ver que la reina de la donante no esté en él, y barrer las abejas con el cepillo: las sacudidas dañan huevos y larvas.',
       'Cubrirlo con el paño húmedo y llevarlo enseguida. Los huevos se secan en minutos al sol (con menos de la mitad de humedad no nació ninguno: Doull 1976).',
       'Temprano o tarde, con cuidado, ponerlo en medio de las abejas. Escribir la fecha y “huevos” en el cabezal, para encontrarlo después.',
-      'Anotarlo con el número de la donante. El día que dice el plan, buscar celdas reales en este mismo cuadro.',
+      'Anotarlo con la etiqueta de la donante. El día que dice el plan, buscar celdas reales en este mismo cuadro.',
     ],
   },
   introduce: {
@@ -54,7 +54,7 @@ export const steps: Record<Act, HowTo> = {
       'Hasta entonces, tener la jaula a la sombra, tibia y seca, con una gota de agua en la malla dos veces al día.',
       'Sujetar la jaula entre dos cuadros donde hay cría, o donde la habría: la malla hacia las abejas, el extremo del candi un poco hacia arriba, sin su tapón.',
       'Cerrar. Dar jarabe ligero adentro donde entra poco: las abejas alimentadas aceptan mejor a una reina.',
-      'Dejar la caja en paz hasta el día en que el plan pida mirar la jaula. Anotar que se introdujo.',
+      'Dejar la colmena en paz hasta el día en que el plan pida mirar la jaula. Anotar que se introdujo.',
     ],
   },
   unite: {
@@ -63,9 +63,9 @@ export const steps: Record<Act, HowTo> = {
     steps: [
       'Revisar la cría de las dos por enfermedades. En la duda, parar: no se une nada enfermo ni retenido.',
       'Solo puede quedar una reina: buscar la peor reina, o todas las celdas reales, y sacarlas.',
-      'Al atardecer, quitar la tapa de la caja fuerte que tiene la reina. Poner una hoja de periódico sobre sus cuadros y hacerle dos cortes con la palanca.',
+      'Al atardecer, quitar la tapa de la colmena fuerte que tiene la reina. Poner una hoja de periódico sobre sus cuadros y hacerle dos cortes con la palanca.',
       'Poner encima la caja de la colonia débil, con su tapa y la cincha. Dejar una sola piquera, abajo, y estrecharla.',
-      'Después de una semana el papel está roído: juntar los cuadros en las cajas que llenan. Anotar que la colonia se unió, y con cuál caja.',
+      'Después de una semana el papel está roído: juntar los cuadros en las cajas que llenan. Anotar que la colonia se unió, y con cuál colmena.',
     ],
   },
   boost: {
@@ -76,7 +76,7 @@ export const steps: Record<Act, HowTo> = {
       'Tomar un cuadro casi todo de opérculos planos, mejor con abejas que ya están naciendo. Las larvas necesitan muchas nodrizas: que tenga pocas.',
       'No más cría de la que la colonia pequeña puede cubrir: un cuadro cada vez. Las abejas que lo cubren van con él.',
       'Ponerlo junto a su propia cría, y sacar a cambio un cuadro vacío de la orilla.',
-      'Estrechar la piquera, alimentar, y anotar el cuadro y el número de la donante.',
+      'Estrechar la piquera, alimentar, y anotar el cuadro y la etiqueta de la donante.',
     ],
   },
   feed: {
@@ -105,20 +105,20 @@ export const steps: Record<Act, HowTo> = {
     title: 'Parar el pillaje',
     bring: 'un trozo de espuma o pasto, cinta, una sábana mojada',
     steps: [
-      'Las abejas que pelean en la piquera y buscan en cada rendija son pilladoras. No abrir esta caja, ni las vecinas.',
+      'Las abejas que pelean en la piquera y buscan en cada rendija son pilladoras. No abrir esta colmena, ni las vecinas.',
       'Cerrar la piquera al ancho de una abeja, con espuma, pasto o un taco.',
       'Tapar con cinta toda otra rendija. Llevarse la miel, el jarabe y los panales mojados que queden cerca.',
-      'Si sigue la nube: colgar una sábana mojada sobre la caja hasta la tarde. Las abejas de la casa encuentran la entrada por detrás.',
+      'Si sigue la nube: colgar una sábana mojada sobre la colmena hasta la tarde. Las abejas de la casa encuentran la entrada por detrás.',
       'Mirar al anochecer y los dos días siguientes. Alimentar solo cuando haya terminado, al anochecer y adentro. Anotar que se vio.',
     ],
   },
   'close-up': {
     title: 'Cerrar y llamar al inspector apícola',
-    bring: 'nada más de lo que se tiene; ninguna herramienta va de aquí a otra caja',
+    bring: 'nada más de lo que se tiene; ninguna herramienta va de aquí a otra colmena',
     steps: [
       'Opérculos hundidos, oscuros o con agujeros irregulares, larvas muertas que se estiran en un hilo, mal olor: tomar una foto, devolver el cuadro y parar.',
-      'Cerrar la caja y estrechar la piquera: las pilladoras llevan la enfermedad a la siguiente.',
-      'Marcar la caja. Desde ahora no entra ni sale nada: ni abejas, ni panales, ni miel, ni cuadros.',
+      'Cerrar la colmena y estrechar la piquera: las pilladoras llevan la enfermedad a la siguiente.',
+      'Marcar la colmena. Desde ahora no entra ni sale nada: ni abejas, ni panales, ni miel, ni cuadros.',
       'Raspar la palanca y quemarla con llama, lavarse las manos, cambiar los guantes. Terminar aquí la ronda, o seguir con herramientas limpias.',
       'Anotarla con “sospecha de enfermedad de la cría”, y llamar al inspector apícola. Si se toma muestra, se quema o se trata, lo dice él.',
     ],
@@ -135,7 +135,7 @@ export const steps: Record<Act, HowTo> = {
     ],
   },
   'move-out': {
-    title: 'Entregar una caja',
+    title: 'Entregar una colmena',
     bring: 'cincha, malla o espuma para la piquera, los papeles, otra persona que ayude',
     steps: [
       'Una última mirada a cada cuadro de cría por enfermedades, con luz de día. Si hay duda: se queda.',
