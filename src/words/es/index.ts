@@ -6,10 +6,12 @@ import { dates } from './dates.ts'
 import { account, signIn } from './door.ts'
 import { drawings } from './drawings.ts'
 import { entries } from './entries.ts'
+import { errors } from './errors.ts'
 import { fields } from './fields.ts'
 import { forms } from './forms.ts'
 import { frame } from './frame.ts'
 import { how } from './how.ts'
+import { outbox } from './outbox.ts'
 import { reasons } from './reasons/index.ts'
 import { steps } from './steps.ts'
 import { trade } from './trade.ts'
@@ -25,9 +27,11 @@ export const spanish: Words = {
   account,
   drawings,
   entries,
+  errors,
   fields,
   forms,
   how,
+  outbox,
   reasons,
   steps,
   trade,
