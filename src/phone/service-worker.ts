@@ -3,6 +3,7 @@
  * at once, else from the phone itself; their forms go into the outbox first, always. Everything else goes to the server.
  */
 
+import { languageOf } from '../languages.ts'
 import type { Ask, PhoneState } from '../parts/index.ts'
 import { openDatabase } from './database.ts'
 import { type Built, files } from './files.ts'
@@ -34,6 +35,7 @@ const syncService = syncServiceOf({
   now: () => new Date(),
   alone: async (work) => navigator.locks.request(LOCK, work),
   built: kept.address,
+  language: languageOf(navigator.language),
   tell: (state) => void tell(state),
   report: (error, request) => console.error(request, error),
 })
@@ -91,10 +93,13 @@ async function page(event: Fetching): Promise<Response> {
     event.waitUntil(server.catch(() => undefined))
     const early = await Promise.race([server.catch(() => null), after(GRACE_MS)])
     if (early !== null && early.status < 500) return early
-    return (await own) ?? server.catch(() => noSignal(kept.address))
+    return (await own) ?? server.catch(() => needsSignal())
   }
   return (await own) ?? fromServer(request)
 }
+
+/** In the language of whoever walks the round. */
+const needsSignal = async (): Promise<Response> => noSignal(kept.address, await syncService.language())
 
 const ownPage = (request: Request): Promise<Response | null> =>
   syncService.page(request).catch((error: unknown) => {
@@ -102,7 +107,7 @@ const ownPage = (request: Request): Promise<Response | null> =>
     return null
   })
 
-const fromServer = (request: Request): Promise<Response> => fetch(request).catch(() => noSignal(kept.address))
+const fromServer = (request: Request): Promise<Response> => fetch(request).catch(() => needsSignal())
 
 const after = (milliseconds: number): Promise<null> =>
   new Promise((done) => setTimeout(() => done(null), milliseconds))
@@ -122,7 +127,8 @@ async function form(event: Fetching): Promise<Response> {
     console.error(error)
     return null
   })
-  if (answer === null) return fetch(again).catch(() => notKept(kept.address))
+  if (answer === null)
+    return fetch(again).catch(async () => notKept(kept.address, await syncService.language()))
   await sent(event)
   return answer
 }
@@ -148,7 +154,7 @@ async function signOut({ request }: Fetching): Promise<Response> {
     if (answer.status < 400 || answer.status === 401) await syncService.signedOut()
     return answer
   } catch {
-    return noSignal(kept.address)
+    return needsSignal()
   }
 }
 
@@ -158,7 +164,7 @@ async function signOut({ request }: Fetching): Promise<Response> {
  */
 async function signIn(event: Fetching): Promise<Response> {
   const answer = await fetch(event.request).catch(() => null)
-  if (answer === null) return noSignal(kept.address)
+  if (answer === null) return needsSignal()
   if (answer.status < 400) {
     await syncService.signedOut()
     await sent(event)

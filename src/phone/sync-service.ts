@@ -8,6 +8,7 @@ import { type Day, dayIn } from '../days.ts'
 import { SignOutPage, UnlistedPage } from '../features/offline/index.ts'
 import { ROUND_PAGES } from '../features/phone-features.ts'
 import { entry as entrySchema } from '../journal/index.ts'
+import type { Language } from '../languages.ts'
 import { type PhoneState, waitingWords } from '../parts/index.ts'
 import { repositoryFor } from '../people/index.ts'
 import type { PhotoShelf } from '../photos/index.ts'
@@ -27,6 +28,8 @@ import { keepSheets, overSheet, takeOutSheet } from './sheet-outbox.ts'
 export interface SyncServiceParts extends LineParts {
   open: (onGone: () => void) => Promise<Database>
   built: (source: string) => string | null
+  /** The browser's language, where it is spoken here. */
+  language?: Language | null
   /** Called with how it stands, after every change. */
   tell: (state: PhoneState) => void
 }
@@ -42,6 +45,8 @@ export interface SyncService {
   send: Send
   /** What to say before signing out while something waits; null when nothing does, or it was said and is to be done anyway. */
   signOutWarning: (request: Request) => Promise<Response | null>
+  /** Of whoever walks the round; the browser's where that is not known. */
+  language: () => Promise<Language>
   /** Forgets the round: somebody has signed out, or in. The outbox stays. */
   signedOut: () => Promise<void>
 }
@@ -57,6 +62,9 @@ export function syncServiceOf(parts: SyncServiceParts): SyncService {
     keep: (photo) => on((db) => outbox.keepPhoto(db, photo, parts.now().toISOString())),
     find: (id) => on((db) => outbox.photo(db, id)).then((kept) => kept?.bytes ?? null),
   }
+
+  const language = async (): Promise<Language> =>
+    (await snapshot().catch(() => null))?.base?.viewer.language ?? parts.language ?? 'en'
 
   const actions = (of: Snapshot, base: Base, today: Day): OutboxActions => ({
     waiting: of.waiting,
@@ -118,7 +126,7 @@ export function syncServiceOf(parts: SyncServiceParts): SyncService {
     const path = new URL(request.url).pathname
     if (path !== '/outbox' || (await snapshot()).base !== null) return null
     const words = waitingWords(await state())
-    const frame = bareFrame(path, parts.built)
+    const frame = bareFrame(path, parts.built, await language())
     return words === null ? null : pageOf(UnlistedPage({ frame, waiting: words }))
   }
 
@@ -166,9 +174,11 @@ export function syncServiceOf(parts: SyncServiceParts): SyncService {
       const words = waitingWords(now)
       if (words === null || (await request.formData()).get('anyway') === 'yes') return null
       const viewer = (await snapshot()).base?.viewer ?? null
-      const frame = { ...bareFrame(new URL(request.url).pathname, parts.built), viewer }
+      const { pathname } = new URL(request.url)
+      const frame = { ...bareFrame(pathname, parts.built, await language()), viewer }
       return pageOf(SignOutPage({ frame, waiting: words, one: now.waiting + now.refused === 1 }))
     },
+    language,
     signedOut: memory.forget,
   }
 }

@@ -45,6 +45,7 @@ export {
 } from './choices.ts'
 export { dayAndDistance, dayWords, fromTo, spanWords, windowWords } from './dates.ts'
 export { doubtWays, isInDoubt } from './doubts.ts'
+export type { FieldText } from './en/fields.ts'
 export { type EntryWords, entryWords, KIND_WORDS } from './entries.ts'
 export { betterDay, chance, frames, mayWaitUntil, planActs, SHORT_KIND, whenToLook } from './forecasts.ts'
 export { boundWords, isHeld } from './held.ts'
@@ -85,7 +86,7 @@ export {
 export { bareName, type SameName, sameNameReading, sameNames } from './same-names.ts'
 export { CLIMATE_WORDS, MONTH_CHOICES, MONTH_NAMES, stretchWords } from './season.ts'
 export { FEW, FEW_MEANS, fewWords, percent, percentRange, shortRange } from './shares.ts'
-export { ACTS, type Act, STEPS } from './steps.ts'
+export { ACTS, type Act } from './steps.ts'
 export {
   depth,
   framesWords,

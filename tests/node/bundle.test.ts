@@ -110,9 +110,9 @@ describe('the package', () => {
         recursive: true,
         filter: (from) => !/better-sqlite3\/(deps|src)$/.test(from),
       })
-    const server = spawn(process.execPath, [join(at, pkg.bin.resettle), 'serve', '--port', '0'], {
+    const server = spawn(process.execPath, [join(at, pkg.bin.resettle ?? ''), 'serve', '--port', '0'], {
       cwd: folder,
-      env: { PATH: process.env.PATH, RESETTLE_DATA: join(folder, 'yard') },
+      env: { PATH: process.env.PATH ?? '', RESETTLE_DATA: join(folder, 'yard') },
       stdio: ['ignore', 'pipe', 'pipe'],
     })
     try {
