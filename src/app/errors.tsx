@@ -1,6 +1,7 @@
 /** Answers when there is nothing to show: an unknown page or colony, a body too large, a bug of ours. */
 
 import { HTTPException } from 'hono/http-exception'
+import type { Language } from '../languages.ts'
 import type { Frame } from '../parts/index.ts'
 import type { Repository } from '../store/index.ts'
 import { wordsIn } from '../words/index.ts'
@@ -98,14 +99,14 @@ const frameOf = (c: AppContext): Frame =>
   (c.get('frame') as Frame | undefined) ?? bareFrame(c.req.path, () => null)
 
 /** A frame that stands when nothing is known: not the day, not the yard, not who asks. */
-export const bareFrame = (path: string, built: Frame['built']): Frame => ({
+export const bareFrame = (path: string, built: Frame['built'], language: Language = 'en'): Frame => ({
   today: '',
   zone: 'UTC',
   units: { temperature: 'F', weight: 'lb' },
   viewer: null,
   may: () => false,
   mayOpen: () => false,
-  words: wordsIn('en'),
+  words: wordsIn(language),
   path,
   built,
 })

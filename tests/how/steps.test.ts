@@ -2,7 +2,8 @@
 import { expect, it } from 'vitest'
 import { FIRST_ROUND, GLOSSARY } from '../../src/features/how/words.ts'
 import { ACTIONS } from '../../src/recovery/index.ts'
-import { ACTS, actOf, STEPS } from '../../src/words/steps.ts'
+import { ACTS } from '../../src/words/acts.ts'
+import { actOf, STEPS } from '../../src/words/steps.ts'
 
 /** Nothing is done, or what is done is in the reason. */
 const WITHOUT = ['none', 'leave-alone', 'open-and-look', 'order-queen', 'see-to-signs']

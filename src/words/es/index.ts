@@ -9,7 +9,13 @@ import { entries } from './entries.ts'
 import { fields } from './fields.ts'
 import { forms } from './forms.ts'
 import { frame } from './frame.ts'
+import { islands } from './islands.ts'
+import { parts } from './parts.ts'
 import { reasons } from './reasons/index.ts'
+import { record } from './record.ts'
+import { round } from './round.ts'
+import { steps } from './steps.ts'
+import { today } from './today.ts'
 import { trade } from './trade.ts'
 import { units } from './units.ts'
 import { visit } from './visit.ts'
@@ -25,7 +31,13 @@ export const spanish: Words = {
   entries,
   fields,
   forms,
+  islands,
+  parts,
   reasons,
+  record,
+  round,
+  steps,
+  today,
   trade,
   units,
   visit,
