@@ -28,8 +28,8 @@ import { keepSheets, overSheet, takeOutSheet } from './sheet-outbox.ts'
 export interface SyncServiceParts extends LineParts {
   open: (onGone: () => void) => Promise<Database>
   built: (source: string) => string | null
-  /** The browser's language, where it is spoken here. */
-  language?: Language | null
+  /** What the browser asks for, where nobody's own choice is known. */
+  browserReads: Language
   /** Called with how it stands, after every change. */
   tell: (state: PhoneState) => void
 }
@@ -45,10 +45,10 @@ export interface SyncService {
   send: Send
   /** What to say before signing out while something waits; null when nothing does, or it was said and is to be done anyway. */
   signOutWarning: (request: Request) => Promise<Response | null>
-  /** Of whoever walks the round; the browser's where that is not known. */
-  language: () => Promise<Language>
   /** Forgets the round: somebody has signed out, or in. The outbox stays. */
   signedOut: () => Promise<void>
+  /** What whoever the round is for reads. */
+  language: () => Promise<Language>
 }
 
 export function syncServiceOf(parts: SyncServiceParts): SyncService {
@@ -62,9 +62,6 @@ export function syncServiceOf(parts: SyncServiceParts): SyncService {
     keep: (photo) => on((db) => outbox.keepPhoto(db, photo, parts.now().toISOString())),
     find: (id) => on((db) => outbox.photo(db, id)).then((kept) => kept?.bytes ?? null),
   }
-
-  const language = async (): Promise<Language> =>
-    (await snapshot().catch(() => null))?.base?.viewer.language ?? parts.language ?? 'en'
 
   const actions = (of: Snapshot, base: Base, today: Day): OutboxActions => ({
     waiting: of.waiting,
@@ -125,8 +122,8 @@ export function syncServiceOf(parts: SyncServiceParts): SyncService {
   async function unlisted(request: Request): Promise<Response | null> {
     const path = new URL(request.url).pathname
     if (path !== '/outbox' || (await snapshot()).base !== null) return null
-    const words = waitingWords(await state())
-    const frame = bareFrame(path, parts.built, await language())
+    const frame = bareFrame(path, parts.built, parts.browserReads)
+    const words = waitingWords(await state(), frame.words)
     return words === null ? null : pageOf(UnlistedPage({ frame, waiting: words }))
   }
 
@@ -171,15 +168,15 @@ export function syncServiceOf(parts: SyncServiceParts): SyncService {
     send,
     async signOutWarning(request) {
       const now = await state()
-      const words = waitingWords(now)
-      if (words === null || (await request.formData()).get('anyway') === 'yes') return null
       const viewer = (await snapshot()).base?.viewer ?? null
-      const { pathname } = new URL(request.url)
-      const frame = { ...bareFrame(pathname, parts.built, await language()), viewer }
+      const language = viewer?.language ?? parts.browserReads
+      const frame = { ...bareFrame(new URL(request.url).pathname, parts.built, language), viewer }
+      const words = waitingWords(now, frame.words)
+      if (words === null || (await request.formData()).get('anyway') === 'yes') return null
       return pageOf(SignOutPage({ frame, waiting: words, one: now.waiting + now.refused === 1 }))
     },
-    language,
     signedOut: memory.forget,
+    language: async () => (await snapshot()).base?.viewer.language ?? parts.browserReads,
   }
 }
 

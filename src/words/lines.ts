@@ -2,9 +2,10 @@
 
 import { addDays, type Day, daysBetween } from '../days.ts'
 import { type Action, type Check, leftOutReason, type Plan, rulesWhere } from '../recovery/index.ts'
+import type { Act } from './acts.ts'
 import { type Words, wordsIn } from './catalogue.ts'
 import { coming, isQuiet, lidStaysOn, live } from './rules.ts'
-import { type Act, actOf } from './steps.ts'
+import { actOf } from './steps.ts'
 
 const ENGLISH = wordsIn('en')
 

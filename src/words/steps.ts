@@ -1,29 +1,6 @@
-/** Acts that have steps (en/steps.ts, es/steps.ts), and which act an advice is. */
+/** Which steps an advice asks for; what they say is in the catalogue. */
 import type { Action, Check, Plan } from '../recovery/index.ts'
-
-export const ACTS = [
-  'first-brood-check',
-  'outside-look',
-  'caged-queen',
-  'test-frame',
-  'introduce',
-  'unite',
-  'boost',
-  'feed',
-  'mite-wash',
-  'close-down',
-  'close-up',
-  'take-out-queen',
-  'move-out',
-] as const
-export type Act = (typeof ACTS)[number]
-
-export interface HowTo {
-  title: string
-  /** What to have in hand before the lid comes off. */
-  bring: string
-  steps: readonly [string, string, string, string, string]
-}
+import type { Act } from './acts.ts'
 
 /** Which act an action is; a look is named by its check. */
 const BY_ACTION: Partial<Record<Action, Act>> = {

@@ -1,8 +1,8 @@
 /** How things are done, for a helper: every page, and the steps folded where an act is advised. */
 import { v7 } from 'uuid'
 import { expect, it } from 'vitest'
+import { ACTS } from '../../src/words/acts.ts'
 import { wordsIn } from '../../src/words/catalogue.ts'
-import { ACTS } from '../../src/words/steps.ts'
 import { yardOn } from '../server/yard.ts'
 
 const DAY = '2026-06-09'

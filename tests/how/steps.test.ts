@@ -3,8 +3,9 @@ import { expect, it } from 'vitest'
 import { GLOSSARY } from '../../src/features/how/glossary.ts'
 import { LANGUAGES } from '../../src/languages.ts'
 import { ACTIONS } from '../../src/recovery/index.ts'
+import { ACTS } from '../../src/words/acts.ts'
 import { wordsIn } from '../../src/words/catalogue.ts'
-import { ACTS, actOf } from '../../src/words/steps.ts'
+import { actOf } from '../../src/words/steps.ts'
 
 /** Nothing is done, or what is done is in the reason. */
 const WITHOUT = ['none', 'leave-alone', 'open-and-look', 'order-queen', 'see-to-signs']

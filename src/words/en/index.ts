@@ -10,9 +10,14 @@ import { fields } from './fields.ts'
 import { forms } from './forms.ts'
 import { frame } from './frame.ts'
 import { how } from './how.ts'
+import { islands } from './islands.ts'
 import { outbox } from './outbox.ts'
+import { parts } from './parts.ts'
 import { reasons } from './reasons.ts'
+import { record } from './record.ts'
+import { round } from './round.ts'
 import { steps } from './steps.ts'
+import { today } from './today.ts'
 import { trade } from './trade.ts'
 import { units } from './units.ts'
 import { visit } from './visit.ts'
@@ -33,6 +38,11 @@ export const english = {
   outbox,
   reasons,
   steps,
+  islands,
+  parts,
+  record,
+  round,
+  today,
   trade,
   units,
   visit,

@@ -3,7 +3,7 @@
  * what names a source; days and limits are the yard's rules (src/biology, the protocol) and are not repeated here, so that
  * no step says another day than the plan.
  */
-import type { Act, HowTo } from '../steps.ts'
+import type { Act, HowTo } from '../acts.ts'
 
 export const steps: Record<Act, HowTo> = {
   'first-brood-check': {

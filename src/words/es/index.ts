@@ -11,9 +11,14 @@ import { fields } from './fields.ts'
 import { forms } from './forms.ts'
 import { frame } from './frame.ts'
 import { how } from './how.ts'
+import { islands } from './islands.ts'
 import { outbox } from './outbox.ts'
+import { parts } from './parts.ts'
 import { reasons } from './reasons/index.ts'
+import { record } from './record.ts'
+import { round } from './round.ts'
 import { steps } from './steps.ts'
+import { today } from './today.ts'
 import { trade } from './trade.ts'
 import { units } from './units.ts'
 import { visit } from './visit.ts'
@@ -34,6 +39,11 @@ export const spanish: Words = {
   outbox,
   reasons,
   steps,
+  islands,
+  parts,
+  record,
+  round,
+  today,
   trade,
   units,
   visit,
