@@ -4,9 +4,9 @@ import type { Child } from 'hono/jsx'
 import { type Day, inWordsWithYear } from '../days.ts'
 import type { Action, Role } from '../people/index.ts'
 import type { Units } from '../words/index.ts'
-import { WAYS, type Way } from './nav.ts'
 import { PhoneLine } from './phone-line.tsx'
 import type { PhoneState } from './phone-state.ts'
+import { Ways } from './ways.tsx'
 
 /** What every page knows of the request it answers. */
 export interface Frame {
@@ -84,6 +84,12 @@ export const Layout = ({
             </a>
             {frame.viewer === null ? null : <Ways frame={frame} />}
             {frame.viewer === null ? null : <FindWay path={frame.path} />}
+            {frame.viewer === null ? null : (
+              <a class="masthead-who" href="/account">
+                {frame.viewer.name}
+                <span class="unseen">, your account</span>
+              </a>
+            )}
             {frame.today === '' || frame.viewer === null ? null : (
               <time class="masthead-day" datetime={frame.today}>
                 {inWordsWithYear(frame.today)}
@@ -117,37 +123,3 @@ const FindWay = ({ path }: { path: string }) =>
       <a href="/find">Find</a>
     </search>
   )
-
-const Ways = ({ frame }: { frame: Frame }) => {
-  const { path } = frame
-  const ways = WAYS.filter((w) => frame.mayOpen(w.href))
-  return (
-    <nav class="ways" aria-label="Pages">
-      {ways
-        .filter((w) => w.place === 'bar')
-        .map((w) => (
-          <WayLink way={w} path={path} />
-        ))}
-      <details class="ways-more">
-        <summary class="way">More</summary>
-        <div class="ways-menu">
-          {ways
-            .filter((w) => w.place === 'more')
-            .map((w) => (
-              <WayLink way={w} path={path} />
-            ))}
-        </div>
-      </details>
-    </nav>
-  )
-}
-
-const WayLink = ({ way, path }: { way: Way; path: string }) => (
-  <a
-    class={way.place === 'bar' ? 'way' : 'way way-in-menu'}
-    href={way.href}
-    aria-current={way.href === path ? 'page' : undefined}
-  >
-    {way.label}
-  </a>
-)

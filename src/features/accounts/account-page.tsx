@@ -1,7 +1,7 @@
 /** One's own account. */
 
 import type { FormState } from '../../forms/index.ts'
-import { type Frame, KeysTick, Layout, Refusal } from '../../parts/index.ts'
+import { ACCOUNT_TABS, type Frame, KeysTick, Layout, Refusal, Tabs } from '../../parts/index.ts'
 import { ROLE_WORDS } from '../../words/index.ts'
 import { NEW_PASSPHRASE_HINT, PassphraseField } from './passphrase.tsx'
 
@@ -26,6 +26,7 @@ const NOTHING_TYPED: FormState = { typed: {}, problems: [] }
 
 export const AccountPage = ({ frame, form, browsers, keys, saved }: AccountProps) => (
   <Layout frame={frame} title="Your account">
+    <Tabs of={ACCOUNT_TABS} frame={frame} />
     <h1>{frame.viewer?.name}</h1>
     <p>
       {frame.viewer === null ? '' : ROLE_WORDS[frame.viewer.role]}, signed in{' '}
@@ -53,17 +54,6 @@ export const AccountPage = ({ frame, form, browsers, keys, saved }: AccountProps
         </button>
       </form>
     </div>
-    <section class="section">
-      <h2>Messages and programs</h2>
-      <div class="buttons">
-        <a class="button" href="/account/messages">
-          Morning messages
-        </a>
-        <a class="button" href="/account/tokens">
-          Tokens for programs
-        </a>
-      </div>
-    </section>
     <section class="section">
       <h2>Change the passphrase</h2>
       <Refusal form={form} labels={LABELS} heading="Not changed yet" />

@@ -149,7 +149,9 @@ export const ColonyPage = (p: ColonyProps) => {
         </Fold>
       )}
       <ColonyPages frame={frame} path={p.path} sheet={p.sheet} />
-      <AfterWays frame={frame} path={p.path} moved={s.outcome === 'moved-out'} />
+      {!open && p.saved.length > 0 ? null : (
+        <AfterWays frame={frame} path={p.path} moved={s.outcome === 'moved-out'} />
+      )}
     </Layout>
   )
 }
