@@ -9,6 +9,7 @@ const here = (path: string): string => new URL(path, import.meta.url).pathname
 
 /** What runs in the browser or styles it, one bundle each, by its path here. A new island is one line. */
 const INPUT = {
+  beside: here('islands/beside.ts'),
   print: here('islands/print.ts'),
   phone: here('islands/phone.ts'),
   photos: here('islands/photos.ts'),

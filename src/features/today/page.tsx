@@ -1,7 +1,7 @@
 /** Today: how many boxes, which presses and where to begin; a line a box, danger first; then what can wait, and until when. */
 
 import type { Day } from '../../days.ts'
-import { type Frame, Layout } from '../../parts/index.ts'
+import { BESIDE, type Frame, Layout, ListAndBox } from '../../parts/index.ts'
 import { dayAndDistance } from '../../words/index.ts'
 
 import {
@@ -36,10 +36,32 @@ export interface TodayProps {
 }
 
 export const TodayPage = (p: TodayProps) => (
-  <Layout frame={p.frame} title="Today">
+  <Layout frame={p.frame} title="Today" scripts={[BESIDE]}>
+    {p.empty ? (
+      <>
+        <Head />
+        <FirstRun frame={p.frame} />
+      </>
+    ) : (
+      <ListAndBox>
+        <Head />
+        <Sum {...p} />
+        <Lists {...p} />
+      </ListAndBox>
+    )}
+  </Layout>
+)
+
+const Head = () => (
+  <>
     <h1>Today</h1>
     <p id="phone-ready" class="fine phone-ready" />
-    {p.empty ? <FirstRun frame={p.frame} /> : <Sum {...p} />}
+  </>
+)
+
+/** Danger, what others hand over, the round by yard, and what can wait. */
+const Lists = (p: TodayProps) => (
+  <>
     {p.urgent.length === 0 ? null : (
       <section class="round round-first">
         <h2>First, before the round</h2>
@@ -67,7 +89,7 @@ export const TodayPage = (p: TodayProps) => (
     <LostBoxes lost={p.lost} frame={p.frame} />
     <Doubts doubts={p.doubts} />
     <CanWait {...p} />
-  </Layout>
+  </>
 )
 
 /** How many, how many of them late, and the way to the first one. */
@@ -116,7 +138,7 @@ const CanWait = ({ waiting, frame }: TodayProps) =>
             </dt>
             <dd>
               {w.colonies.map((c) => (
-                <a class="wait" href={c.path}>
+                <a class="wait" href={c.path} data-box={c.path}>
                   <span class="tag">{c.tag}</span>
                   {c.late ? <small> lid on, though a check is late</small> : null}
                 </a>
