@@ -42,6 +42,7 @@ const compressed = (): Plugin => ({
 /** What a phone keeps to work without signal, by source name; icons and the manifest of the app besides. */
 const ROUND = [
   'styles/index.css',
+  'islands/beside.ts',
   'islands/phone.ts',
   'islands/photos.ts',
   'islands/record.ts',

@@ -30,7 +30,9 @@ export {
   stretchOf,
 } from './forecast-chart.ts'
 export { FormPage } from './form-page.tsx'
+export { Copy, HandOut } from './hand-out.tsx'
 export { HeldNotice } from './held.tsx'
+export { HowTo, howPath, Steps } from './how-to.tsx'
 export { InspectorLine } from './inspector.tsx'
 export { Journal, type JournalLine } from './journal.tsx'
 export { KEYS, KeysTick, TAKEN_BACK } from './keys-tick.tsx'
@@ -42,6 +44,7 @@ export { type Ask, type ClockOff, clockWords, type PhoneState, waitingWords } fr
 export { PlotArea, shareLabel, ValueAxis } from './plot-area.tsx'
 export { PressingMark } from './pressing-mark.tsx'
 export { Range, RangeHead, ratios, type Scale, SHARES } from './range.tsx'
+export { Reach } from './reach.tsx'
 export { Refusal } from './refusal.tsx'
 export { RibbonDefs } from './ribbon/key.tsx'
 export { type Ribbon, ribbonOf } from './ribbon/model.ts'

@@ -1,50 +1,55 @@
-/** The ways through the book. A new page that people go to from anywhere is one line here. */
+/** The ways through the book. A new page that people go to from anywhere is one line here, and its name in every language. */
+import type { Words } from '../words/index.ts'
 
 /** What stands under "More", by what it is for; six at most, so that all of it is seen at once. */
-export const GROUPS = ['In the field', 'Customers', 'Authority', 'Season', 'Rules', 'The house'] as const
+export const GROUPS = [
+  'field',
+  'customers',
+  'authority',
+  'season',
+  'rules',
+  'house',
+] as const satisfies (keyof Words['groups'])[]
 
 export interface Way {
-  href: string
-  label: string
+  href: keyof Words['ways']
   /** In the bar itself, or in which group under "More". */
   place: 'bar' | (typeof GROUPS)[number]
 }
 
 export const WAYS: Way[] = [
-  { href: '/', label: 'Today', place: 'bar' },
-  { href: '/round', label: 'Round', place: 'bar' },
-  { href: '/yard', label: 'Yard', place: 'bar' },
-  { href: '/intake', label: 'Intake', place: 'bar' },
-  { href: '/weeks', label: 'Weeks ahead', place: 'In the field' },
-  { href: '/health', label: 'Health', place: 'In the field' },
-  { href: '/paper', label: 'On paper', place: 'In the field' },
-  { href: '/removals', label: 'Removals', place: 'Customers' },
-  { href: '/letters', label: 'Letters', place: 'Customers' },
-  { href: '/handing-on', label: 'Handing on', place: 'Customers' },
-  { href: '/yard-book', label: 'Yard book', place: 'Authority' },
-  { href: '/changes', label: 'History of changes', place: 'Authority' },
-  { href: '/review', label: 'Review', place: 'Season' },
-  { href: '/supplies', label: 'Supplies and stands', place: 'Season' },
-  { href: '/rates', label: 'What the odds rest on', place: 'Season' },
-  { href: '/protocol', label: 'Protocol', place: 'Rules' },
-  { href: '/settings', label: 'Units and time zone', place: 'Rules' },
-  { href: '/people', label: 'People', place: 'The house' },
-  { href: '/data', label: 'Data and backups', place: 'The house' },
+  { href: '/', place: 'bar' },
+  { href: '/round', place: 'bar' },
+  { href: '/yard', place: 'bar' },
+  { href: '/intake', place: 'bar' },
+  { href: '/weeks', place: 'field' },
+  { href: '/health', place: 'field' },
+  { href: '/paper', place: 'field' },
+  { href: '/how', place: 'field' },
+  { href: '/removals', place: 'customers' },
+  { href: '/letters', place: 'customers' },
+  { href: '/handing-on', place: 'customers' },
+  { href: '/yard-book', place: 'authority' },
+  { href: '/changes', place: 'authority' },
+  { href: '/review', place: 'season' },
+  { href: '/supplies', place: 'season' },
+  { href: '/rates', place: 'season' },
+  { href: '/protocol', place: 'rules' },
+  { href: '/settings', place: 'rules' },
+  { href: '/people', place: 'house' },
+  { href: '/data', place: 'house' },
 ]
 
 /** A page that has others beside it: named on each of them. */
-export type Tab = Pick<Way, 'href' | 'label'>
+export type Tab = keyof Words['tabs']
 
-export const SUPPLY_TABS: Tab[] = [
-  { href: '/supplies', label: 'Queens and eggs' },
-  { href: '/supplies/stands', label: 'Stands' },
-]
+export const SUPPLY_TABS: Tab[] = ['/supplies', '/supplies/stands']
 
 /** What is one’s own: reached by one’s name, at the foot of "More". */
 export const ACCOUNT_TABS: Tab[] = [
-  { href: '/account', label: 'Account' },
-  { href: '/account/calendar', label: 'Calendar' },
-  { href: '/account/messages', label: 'Morning messages' },
-  { href: '/account/tokens', label: 'Tokens' },
-  { href: '/outbox', label: 'Without signal' },
+  '/account',
+  '/account/calendar',
+  '/account/messages',
+  '/account/tokens',
+  '/outbox',
 ]

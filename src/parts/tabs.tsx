@@ -3,12 +3,12 @@ import type { Frame } from './layout.tsx'
 import type { Tab } from './nav.ts'
 
 export const Tabs = ({ of, frame }: { of: Tab[]; frame: Frame }) => (
-  <nav class="tabs" aria-label="Pages that belong together">
+  <nav class="tabs" aria-label={frame.words.together}>
     {of
-      .filter((t) => frame.mayOpen(t.href))
-      .map((t) => (
-        <a href={t.href} aria-current={t.href === frame.path ? 'page' : undefined}>
-          {t.label}
+      .filter((href) => frame.mayOpen(href))
+      .map((href) => (
+        <a href={href} aria-current={href === frame.path ? 'page' : undefined}>
+          {frame.words.tabs[href]}
         </a>
       ))}
   </nav>

@@ -4,6 +4,7 @@ import { addDays, type Day, daysBetween } from '../days.ts'
 import { type Action, type Check, missingWords, type Plan, rulesWhere } from '../recovery/index.ts'
 import { dayWords } from './dates.ts'
 import { ACTION_WORDS, coming, isQuiet, lidStaysOn, live, PHASE_WORDS, RULE_WORDS } from './rules.ts'
+import { type Act, actOf } from './steps.ts'
 
 /** Actions that only say "look": the check's own name says more. */
 const LOOKING: Action[] = ['none', 'leave-alone', 'outside-look', 'open-and-look']
@@ -33,6 +34,8 @@ export interface ToDo {
   action: Action
   /** What to do, in a few words. */
   title: string
+  /** Its steps; null where it has none of its own. */
+  act: Act | null
   /** What to find out, where it is a look. */
   question: string | null
   why: string
@@ -88,6 +91,7 @@ export function toDoOf(plan: Plan): ToDo | null {
         : sign === undefined
           ? ACTION_WORDS[action]
           : SIGN_TITLES[sign],
+    act: tracing ? null : actOf(plan.advice, check?.rule),
     question: looks && check !== null ? RULE_WORDS[check.rule].question : null,
     why: looks && check !== null ? withoutQuestion(why) : why,
     check,

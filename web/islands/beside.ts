@@ -20,8 +20,8 @@ async function pageAt(path: string): Promise<Document> {
 
 let asked = ''
 
-/** Shows the box of that path beside the list. */
-async function show(path: string, box: HTMLElement): Promise<void> {
+/** Shows the box of that path beside the list; where it cannot be fetched and somebody chose it, goes to its page. */
+async function show(path: string, box: HTMLElement, chosen = true): Promise<void> {
   asked = path
   sessionStorage.setItem(LAST, path)
   for (const line of document.querySelectorAll<HTMLElement>('[data-box]'))
@@ -35,7 +35,7 @@ async function show(path: string, box: HTMLElement): Promise<void> {
     box.scrollTop = 0
   } catch (error) {
     console.warn(error)
-    if (asked === path) location.href = path
+    if (asked === path && chosen) location.href = path
   }
 }
 
@@ -46,7 +46,7 @@ function besideList(box: HTMLElement): void {
     const path = line.dataset.box ?? ''
     const fold = line.querySelector('details')
     fold?.addEventListener('toggle', () => {
-      if (fold.open && wide()) void show(path, box)
+      if (fold.open && wide() && asked !== path) void show(path, box)
     })
     for (const link of [line, ...line.querySelectorAll('a')])
       if (link instanceof HTMLAnchorElement && link.getAttribute('href') === path)
@@ -58,9 +58,9 @@ function besideList(box: HTMLElement): void {
   }
   const first = lines.find((l) => l.dataset.box === sessionStorage.getItem(LAST)) ?? lines[0]
   if (first === undefined || !wide()) return
+  void show(first.dataset.box ?? '', box, false)
   const fold = first.querySelector('details')
-  if (fold === null) void show(first.dataset.box ?? '', box)
-  else fold.open = true
+  if (fold !== null) fold.open = true
 }
 
 /** Beside a box: the lines of today as links, where one is marked. */

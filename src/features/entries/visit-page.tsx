@@ -3,7 +3,7 @@
 import type { Child } from 'hono/jsx'
 import { thenTo } from '../../app/index.ts'
 import { anyTyped, FIELDS, Fields, type FormState, idOf } from '../../forms/index.ts'
-import { FormPage, type Frame, VisitCautions } from '../../parts/index.ts'
+import { FormPage, type Frame, HowTo, VisitCautions } from '../../parts/index.ts'
 import type { Plan } from '../../recovery/index.ts'
 import type { ColonySummary } from '../../store/index.ts'
 import {
@@ -95,6 +95,7 @@ const Before = ({ plan, frame }: { plan: Plan; frame: Frame }) => {
         {toFindOut === '' ? null : <p>To find out: {toFindOut}</p>}
         {toDo === '' ? null : <p>To do: {toDo}</p>}
         {warmth === null ? null : <p class="soft">{warmth}</p>}
+        <HowTo act={toDoOf(plan)?.act ?? null} />
       </details>
     </>
   )

@@ -1,5 +1,5 @@
 /** One box on Today: a line that says where, what and how late; the reason and the buttons open on a tap. */
-import { type Frame, InspectorLine, Mark, PressingMark, WindowOf } from '../../parts/index.ts'
+import { type Frame, howPath, InspectorLine, Mark, PressingMark, WindowOf } from '../../parts/index.ts'
 import type { Action, Check } from '../../recovery/index.ts'
 import { RULE_WORDS, type ToDo } from '../../words/index.ts'
 import type { Danger } from './urgent.ts'
@@ -56,6 +56,11 @@ const Why = ({ line, frame }: { line: TodayLine; frame: Frame }) => {
       {toDo.question === null ? null : <p class="todo-question">{toDo.question}</p>}
       <div class="buttons">
         <Record line={line} frame={frame} />
+        {toDo.act === null ? null : (
+          <a class="button button-plain" href={howPath(toDo.act)}>
+            How it is done
+          </a>
+        )}
         <a class="button button-plain" href={line.path}>
           All about {line.tag}
         </a>

@@ -68,6 +68,7 @@ export function today(deps: PageDeps): Hono<Env> {
         yards={byYard(due.filter((d) => d.line.danger === null))}
         waiting={byWait(others.filter((s) => s.plan.lost === null))}
         notInBook={notInBook(deps.store)}
+        letters={frame.may('see-private') ? (deps.lettersDue?.(frame.today) ?? 0) : 0}
         looks={frame.may('correct-any') ? asked(deps.store, inYard, frame.today) : []}
         lost={inYard.flatMap(lostLine)}
         doubts={frame.may('correct-any') ? inYard.flatMap(doubtLine) : []}

@@ -36,7 +36,11 @@ export const TiesField = (p: { form: FormState; prefix: string }) => (
 export const WashFields = ({ visit, ...p }: DoneProps) => (
   <>
     <p class="hint">About 300 bees are half a cup, taken from a brood comb. Look for the queen first.</p>
-    <Fields {...p} of={FIELDS['mite-wash']} show={[['bees', 'mites'], ...(visit ? [] : ['note' as const])]} />
+    <Fields
+      {...p}
+      of={FIELDS['mite-wash']}
+      show={[['bees', 'mites'], ...(visit ? [] : (['note', 'photos'] as const))]}
+    />
   </>
 )
 
