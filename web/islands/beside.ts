@@ -67,9 +67,7 @@ function besideList(box: HTMLElement): void {
 async function besideBox(list: HTMLElement): Promise<void> {
   if (!wide()) return
   const today = await pageAt('/')
-  const parts = today.querySelectorAll(
-    '.beside-list > .today-top, .beside-list > .today-sum, .beside-list > .round',
-  )
+  const parts = today.querySelectorAll('.beside-list > .today-sum, .beside-list > .round')
   list.replaceChildren(...parts)
   for (const line of list.querySelectorAll<HTMLElement>('[data-box]')) {
     const link = document.createElement('a')

@@ -41,25 +41,42 @@ export const TodayPage = (p: TodayProps) => (
   <Layout frame={p.frame} title="Today" scripts={[BESIDE]}>
     {p.empty ? (
       <>
-        <Head />
+        <h1>Today</h1>
+        <p id="phone-ready" class="fine phone-ready" />
         <FirstRun frame={p.frame} />
       </>
     ) : (
       <ListAndBox>
-        <Head />
-        <Sum {...p} />
+        <Head {...p} />
         <Lists {...p} />
       </ListAndBox>
     )}
   </Layout>
 )
 
-const Head = () => (
-  <>
-    <h1>Today</h1>
-    <p id="phone-ready" class="fine phone-ready" />
-  </>
-)
+/** The way to the first box; how many there are, and how many of them late. */
+const Head = ({ urgent, yards }: TodayProps) => {
+  const lines = [...urgent, ...yards.flatMap((y) => y.lines)]
+  const late = lines.filter((l) => l.toDo.late).length
+  return (
+    <>
+      <div class="today-top">
+        <h1>Today</h1>
+        {lines.length === 0 ? null : (
+          <a class="button button-do" href="/round">
+            Walk the round
+          </a>
+        )}
+      </div>
+      <p class="today-sum">
+        {lines.length === 0
+          ? 'Nothing to do today.'
+          : `${count(lines.length, 'colony', 'colonies')} to see to${late === 0 ? ', none late.' : `, ${late} late.`}`}
+      </p>
+      <p id="phone-ready" class="fine phone-ready" />
+    </>
+  )
+}
 
 /** Danger, what others hand over, the round by yard, and what can wait. */
 const Lists = (p: TodayProps) => (
@@ -75,13 +92,6 @@ const Lists = (p: TodayProps) => (
       </section>
     )}
     <NotInBook count={p.notInBook} />
-    {p.letters === 0 ? null : (
-      <p>
-        <a class="tall" href="/letters">
-          {count(p.letters, 'letter', 'letters')} about day 30
-        </a>
-      </p>
-    )}
     <PleaseLook looks={p.looks} />
     {p.yards.map((y) => (
       <section class="round">
@@ -96,27 +106,15 @@ const Lists = (p: TodayProps) => (
       </section>
     ))}
     <LostBoxes lost={p.lost} frame={p.frame} />
+    {p.letters === 0 ? null : (
+      <a class="tall" href="/letters">
+        {count(p.letters, 'letter', 'letters')} about day 30
+      </a>
+    )}
     <Doubts doubts={p.doubts} />
     <CanWait {...p} />
   </>
 )
-
-/** How many, how many of them late, and the way to the first one. */
-const Sum = ({ urgent, yards }: TodayProps) => {
-  const lines = [...urgent, ...yards.flatMap((y) => y.lines)]
-  const late = lines.filter((l) => l.toDo.late).length
-  if (lines.length === 0) return <p class="today-sum">Nothing to do today.</p>
-  return (
-    <div class="today-top">
-      <p class="today-sum">
-        {count(lines.length, 'colony', 'colonies')} to see to{late === 0 ? ', none late.' : `, ${late} late.`}
-      </p>
-      <a class="button button-do" href="/round">
-        Walk the round
-      </a>
-    </div>
-  )
-}
 
 const count = (n: number, one: string, more: string): string => `${n} ${n === 1 ? one : more}`
 
