@@ -83,7 +83,7 @@ export const PathTable = ({ paths }: { paths: readonly PathCount[] }) => {
                 {path.colonies}
               </div>
             </td>
-            <td class="nowrap">{path.days === null ? '' : daysWords(path.days)}</td>
+            <td>{path.days === null ? '' : daysWords(path.days)}</td>
           </tr>
         ))}
       </tbody>
