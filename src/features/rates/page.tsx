@@ -113,7 +113,7 @@ const OwnRate = ({ l }: { l: LearnedRate }) => (
   <tr>
     <th scope="row">
       {l.says}{' '}
-      <span class="soft nowrap">
+      <span class="soft">
         {l.so.toFixed(1)} of {(l.so + l.not).toFixed(1)}
       </span>
     </th>
@@ -127,7 +127,7 @@ const OwnRate = ({ l }: { l: LearnedRate }) => (
       />
     </td>
     <td>
-      <b class="nowrap">{ratePercent(l.own)}</b>{' '}
+      <b>{ratePercent(l.own)}</b>{' '}
       <span class="limits-words">
         {ratePercent(l.low)} to {ratePercent(l.high)}
       </span>
