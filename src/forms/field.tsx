@@ -129,7 +129,7 @@ export const NoteField = (p: FieldProps & { maxlength?: number | undefined; rows
 interface ChoicesProps extends FieldProps {
   choices: Choice[]
   /** How many stand in a row on a phone. */
-  across?: 2 | 3 | 4 | undefined
+  across?: 2 | 3 | 4 | 5 | undefined
   /** The answer that stands when nothing was typed. */
   standing?: string | undefined
   other?: OtherAnswer | undefined
@@ -154,7 +154,7 @@ export const Choices = (p: ChoicesProps) => {
         {p.choices.map((c) => (
           <label class={c.value === '' ? 'tap tap-unsaid' : 'tap'}>
             <input type="radio" name={p.name} value={c.value} checked={c.value === tapped} />
-            <span>
+            <span lang={c.language}>
               {c.label}
               {c.hint === undefined ? null : <small>{c.hint}</small>}
             </span>
@@ -182,7 +182,7 @@ const OtherField = (p: FieldProps & { other: OtherAnswer; kept: string }) => (
 )
 
 /** Any number of answers. */
-export const Ticks = (p: FieldProps & { choices: Choice[]; across?: 2 | 3 | 4 | undefined }) => {
+export const Ticks = (p: FieldProps & { choices: Choice[]; across?: 2 | 3 | 4 | 5 | undefined }) => {
   const ticked = many(p.form.typed, p.name)
   return (
     <fieldset class="field choices" id={idOf(p.name)} {...describedBy(p.form, p.name, p.hint)}>

@@ -253,7 +253,7 @@ export const outcome = z.strictObject({
   ...base,
   kind: z.literal('outcome'),
   what: z.enum(OUTCOMES),
-  /** Of an old book: nobody wrote down on which day. `on` is then the day of intake and stands for none. */
+  /** Of an old book: nobody wrote down on which day. `on` is then the day of intake, or of its last entry, and stands for none. */
   dayUnknown: z.literal(true).optional(),
   /** The colony it was united into. */
   into: text(60).optional(),

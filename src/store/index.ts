@@ -9,10 +9,11 @@ export { type Joined, joinings } from './joined.ts'
 export type { SentLetter } from './letters.ts'
 export { NO_AFTER } from './no-after.ts'
 export { NO_REMOVALS } from './no-removals.ts'
+export { PLANNED_BY, type Planner, plannerOf, ratesIn } from './planner.ts'
 export { type Projected, project } from './project.ts'
 export type { RefusedEntry } from './refused.ts'
 export type { Jobs, SavedSheet, SheetVersion } from './removals.ts'
-export type { OwnRates, SettingKey, SettingValue } from './settings.ts'
+export type { OwnRates, SettingKey, Settings, SettingValue, Tidied } from './settings.ts'
 export { matches, natural, summaryOf, walkingOrder } from './summaries.ts'
 export type {
   AppendContext,

@@ -15,11 +15,15 @@ import {
   SYRUPS,
 } from '../journal/index.ts'
 
+import type { Language } from '../languages.ts'
+
 export interface Choice {
   value: string
   label: string
   /** A few words under the label. */
   hint?: string
+  /** The language of the label, where it is another than the page's. */
+  language?: Language
 }
 
 const choices = <T extends string>(values: readonly T[], labels: Record<T, string>): Choice[] =>
@@ -41,12 +45,15 @@ const REMOVAL_LABELS: Record<(typeof REMOVAL_TYPES)[number], string> = {
   'abandoned-hive': 'Abandoned hive',
 }
 
+/** A removal type of an old book: nobody wrote it down. */
+export const NOT_WRITTEN_DOWN = 'unknown'
+
 /** The shipped removal types, then those the yard added. */
 export const removalTypes = (own: readonly string[] = []): Choice[] => [
   ...choices(REMOVAL_TYPES, REMOVAL_LABELS),
   ...own
     .filter((t) => !(REMOVAL_TYPES as readonly string[]).includes(t))
-    .map((t) => ({ value: t, label: t })),
+    .map((t) => ({ value: t, label: t === NOT_WRITTEN_DOWN ? 'Not written down' : t })),
 ]
 
 export const METHOD: Choice[] = [

@@ -2,6 +2,7 @@
 
 export { beforeItLeaves } from './before-it-leaves.ts'
 export { capital } from './capital.ts'
+export { type Words, wordsIn } from './catalogue.ts'
 export {
   BEES_TAPPED,
   BROOD_CARE,
@@ -24,6 +25,7 @@ export {
   MARKED,
   METHOD,
   MISSED,
+  NOT_WRITTEN_DOWN,
   NOTE_FOR,
   OPEN_BROOD,
   OUTCOME,
@@ -51,6 +53,8 @@ export { instantWords, sizeWords } from './instants.ts'
 export { lidCautions, unitingCaution, warmthCaution } from './lid-cautions.ts'
 export {
   headline,
+  howPressing,
+  lateDays,
   leftOutBeside,
   leftOutWords,
   leftWords,
@@ -78,6 +82,7 @@ export {
   RULE_WORDS,
   STATUS_WORDS,
 } from './rules.ts'
+export { bareName, type SameName, sameNameReading, sameNames } from './same-names.ts'
 export { CLIMATE_WORDS, MONTH_CHOICES, MONTH_NAMES, stretchWords } from './season.ts'
 export { FEW, FEW_MEANS, fewWords, percent, percentRange, shortRange } from './shares.ts'
 export { ACTS, type Act, STEPS } from './steps.ts'

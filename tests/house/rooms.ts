@@ -156,6 +156,11 @@ export const ROOMS: Readonly<Record<string, Room>> = {
   'features/messages': feature('the morning digest by mail and webhook', 'Node'),
   'features/calendar': feature('calendar addresses and feeds', 'Node'),
   'features/import': feature('old spreadsheets in, colonies as CSV', 'Node', 'features/entries'),
+  'features/tidying': feature(
+    'an old book put in order: names merged, what is long gone closed, both taken back',
+    'Node',
+    'features/import',
+  ),
   'features/protocol': feature('the yard’s rules and settings', 'Node'),
   'features/accounts': feature('signing in, set-up, invitations, people', 'Node'),
   'features/data': feature('backups, the whole yard out and in, history of changes', 'Node'),

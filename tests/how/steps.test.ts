@@ -8,16 +8,18 @@ import { ACTS, actOf, STEPS } from '../../src/words/steps.ts'
 const WITHOUT = ['none', 'leave-alone', 'open-and-look', 'order-queen', 'see-to-signs']
 
 it('leads from every act that is advised to its steps', () => {
-  const without = ACTIONS.filter((action) => actOf({ action, why: '' }, undefined) === null)
+  const without = ACTIONS.filter((action) => actOf({ action, why: '', reasons: [] }, undefined) === null)
   expect(without).toEqual(WITHOUT)
 })
 
 it('knows the act of a look by the check that leads', () => {
-  const look = { action: 'open-and-look', why: '' } as const
+  const look = { action: 'open-and-look', why: '', reasons: [] } as const
   expect(actOf(look, 'telling-visit')).toBe('first-brood-check')
   expect(actOf(look, 'mite-wash')).toBe('mite-wash')
   expect(actOf(look, 'comb-ties')).toBeNull()
-  expect(actOf({ action: 'see-to-signs', sign: 'robbing', why: '' }, undefined)).toBe('close-down')
+  expect(actOf({ action: 'see-to-signs', sign: 'robbing', why: '', reasons: [] }, undefined)).toBe(
+    'close-down',
+  )
 })
 
 it.each(ACTS)(

@@ -4,6 +4,7 @@ import { afterAll, beforeAll, expect, it } from 'vitest'
 import { WAYS } from '../../src/parts/nav.ts'
 import { PHASES } from '../../src/recovery/plan-types.ts'
 import type { Store } from '../../src/store/index.ts'
+import { english } from '../../src/words/en/index.ts'
 import { type Device, launch, type Watched, watchedPage } from '../support/browser.ts'
 import { LONG } from '../support/long.ts'
 import {
@@ -75,7 +76,7 @@ function corrections(store: Store): Address[] {
 }
 
 const pagesOf = (store: Store): Address[] => [
-  ...WAYS.map((way): Address => [way.label, way.href]),
+  ...WAYS.map((way): Address => [english.ways[way.href], way.href]),
   ['morning messages', '/account/messages'],
   ['tokens', '/account/tokens'],
   ['the yard, all of it', '/yard?show=all&sort=next'],

@@ -14,7 +14,6 @@ import {
 } from '../../app/index.ts'
 import { nothingThere, originOf } from '../../app/node.ts'
 import { addDays, type Day, earlier, isDay } from '../../days.ts'
-import { planOf } from '../../decision/index.ts'
 import { type FieldProblem, one, type Typed } from '../../forms/index.ts'
 import type { History } from '../../journal/index.ts'
 import { digestOf, newToken } from '../../people/node.ts'
@@ -35,7 +34,7 @@ const DAY_MS = 86_400_000
 function letterOn(deps: Pick<Deps, 'store'>, history: History, asOf: Day): Letter | null {
   const until = historyUntil(history, asOf)
   if (until === null) return null
-  const plan = planOf(until, until.outcome?.on ?? asOf, deps.store.protocol())
+  const plan = deps.store.plan(until, until.outcome?.on ?? asOf)
   return letterOf(until, plan, asOf)
 }
 

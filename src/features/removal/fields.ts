@@ -41,11 +41,10 @@ const photos = (label: string): FieldSpec => ({
 export const TRIAGE = {
   access: choice('How high', WAY_UP, 3, { asks: 'How high, and how one gets there' }),
   heightM: number('Height', { quantity: 'height', max: 100 }),
-  sprayed: choice('Sprayed', YES_NO, 4, { asks: 'Has anybody sprayed or foamed them?' }),
+  sprayed: choice('Sprayed', YES_NO, 4, { asks: 'Sprayed or foamed already?' }),
   sprayedNote: text('With what, and when', { maxlength: 300, wide: true }),
   bystanders: list('Who is about', BYSTANDER, 3, {
-    asks: 'Who is about? Is anybody allergic?',
-    hint: 'In the house, next door, in the street.',
+    asks: 'Who is about? Anybody allergic?',
   }),
   bystandersNote: text('More about them', { maxlength: 300, wide: true }),
 } satisfies FieldSpecs
@@ -57,7 +56,7 @@ export const PART_FIELDS = {
       asks: 'What do they see?',
       other: { label: 'Another kind', inputmode: 'text', maxlength: 40 },
     }),
-    since: choice('Since when', HOW_LONG, 3),
+    since: choice('Since when', HOW_LONG, 5),
     ...TRIAGE,
     caller: choice('Who calls', CALLER, 3, { asks: 'Who calls: owner or tenant?' }),
     name: text('Name', { maxlength: 120 }),
@@ -91,10 +90,10 @@ export const PART_FIELDS = {
     entrance: text('Entrance', { asks: 'Where they fly in', maxlength: 200 }),
     entranceM: number('From entrance to nest', { quantity: 'height', max: 100 }),
     otherEntrances: text('Other entrances', { hint: 'Each has to be shut.', maxlength: 300, wide: true }),
-    surface: text('What is cut', { hint: 'Siding, plaster, boards.', maxlength: 120 }),
+    surface: text('What is cut', { hint: 'Siding, plaster.', maxlength: 120 }),
     sheathingMm: number('Thickness of the sheathing', {
       asks: 'How thick it is',
-      hint: 'At an edge or a drilled hole.',
+      hint: 'At a drilled hole.',
       quantity: 'length',
       max: 500,
       maxlength: 10,
