@@ -193,7 +193,9 @@ describe('the answer in three sentences', () => {
     expect(typesTestsReading(tests(null, 0.01))).toBe(
       'Chance alone would seldom make the types differ so much in how many were lost (p = 0.010).',
     )
-    expect(typesTestsReading(tests(null, null))).toBe('There are not two types that can be compared yet.')
+    expect(typesTestsReading(tests(null, null))).toBe(
+      'There are not two types of ten colonies or more to compare yet.',
+    )
   })
 
   it('which earns, with how many jobs it rests on; nothing where none has enough of them', () => {

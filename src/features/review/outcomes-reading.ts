@@ -60,7 +60,7 @@ export function typesTestsReading(tests: readonly TypesTest[], what = 'types'): 
     const about = ABOUT[outcome]
     return about === undefined || p === null ? [] : [{ about, p }]
   })
-  if (read.length === 0) return `There are not two ${what} that can be compared yet.`
+  if (read.length === 0) return `There are not two ${what} of ten colonies or more to compare yet.`
   const adjusted = holm(read.map((t) => t.p))
   const said = (differ: boolean): string[] =>
     read.flatMap(({ about }, i) => {
