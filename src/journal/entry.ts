@@ -222,6 +222,7 @@ export const miteWash = z.strictObject({
   bees: z.int().min(1, 'must be at least 1 bee').max(5000),
   mites: z.int().min(0).max(5000),
   note,
+  photos,
 })
 
 /**
@@ -235,6 +236,7 @@ const diseaseCleared = z.strictObject({
   /** Number of the report or of the sample. */
   reference: text(120).optional(),
   note,
+  photos,
 })
 
 const move = z.strictObject({

@@ -5,11 +5,11 @@
 import { and, eq, isNull, ne, sql } from 'drizzle-orm'
 import type { Day } from '../days.ts'
 import type { ColonyId } from '../ids.ts'
-import type { Protocol } from '../recovery/index.ts'
 import { type Connection, excluded, placeholders } from './connection.ts'
 import { type Exposures, exposureOf, NO_EXPOSURES } from './exposures.ts'
 import { type Folded, fold } from './fold.ts'
 import type { Journal } from './journal.ts'
+import type { Planner } from './planner.ts'
 import { project } from './project.ts'
 import { colony, plannedCheck } from './schema.ts'
 import { type Settler, settlerOf } from './settle.ts'
@@ -24,7 +24,7 @@ export interface Projections {
   refresh(today: Day): number
   /** The same in slices, each in a transaction of its own. */
   refreshing(today: Day): Generator<void, number>
-  /** Recomputes plans for another protocol or by other rules, every colony as of the day it had. */
+  /** Recomputes plans for other choices of the yard or by other rules, every colony as of the day it had. */
   replan(): void
   /**
    * Recomputes plans when the rules have changed since the projections were made. Returns whether it did. `inYard`: only
@@ -41,7 +41,7 @@ const SLICE = 10
 export function projectionsOf(
   connection: Connection,
   journal: Journal,
-  protocol: () => Protocol,
+  planner: Planner,
   tracer: Tracer,
 ): Projections {
   const { db, raw, write } = connection
@@ -81,7 +81,7 @@ export function projectionsOf(
       drop.run({ id })
       return
     }
-    const { row, checks } = project(id, history, today, protocol(), exposureOf(exposures, id, history))
+    const { row, checks } = project(id, history, today, planner, exposureOf(exposures, id, history))
     upsert.run(row)
     for (const check of checks) addCheck.run(check)
   }

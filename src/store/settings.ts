@@ -1,12 +1,14 @@
 /**
  * The yard's choices. One line in SETTINGS makes a new one: its schema and the value it has until somebody chooses.
  *
- * The protocol is one of them. Changing it changes plans, so the store makes every plan again in the same transaction.
+ * Some of them change plans (PLANNED_BY in planner.ts): then the store makes every plan again in the same transaction, or, by
+ * `Protocols`, in slices afterwards.
  */
 
 import { eq, sql } from 'drizzle-orm'
 import { z } from 'zod'
 import { isZone } from '../days.ts'
+import { COST_NAMES } from '../decision/index.ts'
 import { RATE_NAMES } from '../forecast/index.ts'
 import { type Problem, problemsOf } from '../journal/index.ts'
 import { DEFAULT_TERMS, TERMS_LIMIT } from '../records/index.ts'
@@ -41,6 +43,15 @@ const tidied = z.object({
   takenBack: z.string().optional(),
 })
 export type Tidied = z.infer<typeof tidied>
+/** In the yard's money; what is not said goes by the default. */
+const costs = z.partialRecord(z.enum(COST_NAMES), z.number().min(0).max(100_000))
+
+/** What is at hand, and how long a queen takes that is ordered today; what is not said goes by the default. */
+const supplies = z.strictObject({
+  queensInHand: z.number().int().min(0).max(500).optional(),
+  daysUntilQueens: z.number().int().min(0).max(60).optional(),
+  eggFrames: z.number().int().min(0).max(500).optional(),
+})
 
 const define = <T>(schema: z.ZodType<T>, fallback: T) => ({ schema, fallback })
 
@@ -67,6 +78,9 @@ export const SETTINGS = {
   ),
   /** Names merged and colonies closed many at once, the latest last. */
   tidied: define<Tidied[]>(z.array(tidied), []),
+  /** What a colony, a queen, a frame, an opening and a day are worth here, where it is not the default. */
+  costs: define<z.infer<typeof costs>>(costs, {}),
+  supplies: define<z.infer<typeof supplies>>(supplies, {}),
   /** What this yard does otherwise than the default protocol. */
   protocol: define<z.infer<typeof protocolOverrides>>(protocolOverrides, {}),
 }

@@ -4,7 +4,6 @@
  */
 
 import { asc, eq, sql } from 'drizzle-orm'
-import type { Protocol } from '../recovery/index.ts'
 import { chainProblems } from './chain.ts'
 import type { Connection } from './connection.ts'
 import { type Exposures, exposureOf } from './exposures.ts'
@@ -12,6 +11,7 @@ import { fold } from './fold.ts'
 import { type EntryRow, type Journal, readRow } from './journal.ts'
 import { missingGuards } from './migrate.ts'
 import { recordProblems } from './move-records.ts'
+import type { Planner } from './planner.ts'
 import { type Projected, project } from './project.ts'
 import { sheetProblems } from './removals.ts'
 import { rulesStamp } from './rules-stamp.ts'
@@ -25,7 +25,7 @@ const SHOWN = 100
 export function verify(
   connection: Connection,
   journal: Journal,
-  protocol: () => Protocol,
+  planner: Planner,
   exposures: () => Exposures,
 ): VerifyReport {
   try {
@@ -39,7 +39,7 @@ export function verify(
         ...recordProblems(connection),
         ...chainProblems(connection.raw),
         ...entryProblems(connection),
-        ...(compared ? projectionProblems(connection, journal, protocol(), exposures()) : []),
+        ...(compared ? projectionProblems(connection, journal, planner, exposures()) : []),
       ]
       const colonies = connection.db.select({ n: sql<number>`count(*)` }).from(colony).get()?.n ?? 0
       return {
@@ -137,7 +137,7 @@ function disagreements(
 function projectionProblems(
   { db }: Connection,
   journal: Journal,
-  protocol: Protocol,
+  planner: Planner,
   exposures: Exposures,
 ): string[] {
   const rowOf = db
@@ -167,7 +167,7 @@ function projectionProblems(
     // A plan is as of the day it was made; a row that is missing is wrong on any day.
     const asOf = row?.asOf ?? history?.intake.on ?? ''
     const expected =
-      history === null ? null : project(id, history, asOf, protocol, exposureOf(exposures, id, history))
+      history === null ? null : project(id, history, asOf, planner, exposureOf(exposures, id, history))
     const actual = row === undefined ? null : { row, checks: checksOf.all({ id }) }
     const differs = difference(expected, actual)
     if (differs !== null)
