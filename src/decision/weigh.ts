@@ -97,7 +97,7 @@ function lookFirst(c: Context, { decision, on }: Standing): Advice | null {
   const ask = lookAsked(c)
   if (ask === null) return null
   const waits = c.today < on
-  const acts = !waits && ['give', 'queen', 'unite'].includes(decision.act)
+  const acts = !waits && ['give', 'boost', 'queen', 'unite'].includes(decision.act)
   // A look planned for a day of the question's own window is not made sooner.
   const comes = waits && (lookFromOutside(c) !== null || (c.today >= ask.due && on > ask.closes))
   return acts || comes ? openLook(c) : null
