@@ -1,6 +1,6 @@
 /** The plan of a colony: facts, proofs and guard rails from recovery, the belief from forecast, and what to do weighed over both. */
 
-import { addDays, type Day, daysBetween, inWords } from '../days.ts'
+import { addDays, type Day, daysBetween } from '../days.ts'
 import { DEFAULT_RATES, KINDS, type Kind, type KindShares, type Model } from '../forecast/index.ts'
 import type { History } from '../journal/index.ts'
 import {
@@ -8,6 +8,7 @@ import {
   type Adviser,
   DEFAULT_PROTOCOL,
   planOf as factsOf,
+  inWordsToo,
   NUCLEUS_FRAMES,
   type Plan,
   type Protocol,
@@ -151,11 +152,17 @@ function doubted(history: History, today: Day, odds: KindShares, action: Action)
   const last = history.entries.findLast((e) => e.kind === 'inspection' && e.opened)
   const again =
     last === undefined ? today : addDays(last.on, share >= SURE && action !== 'move-out' ? PLAIN : SETTLE)
-  const before = action === 'move-out' ? 'it goes' : 'she is given up or another bought'
-  const why = `Of 100 colonies with this record ${share} have a queen: before ${before}, look once more for eggs, frame by frame against the light.`
-  return today >= again
-    ? { action: 'open-and-look', why }
-    : { action: 'leave-alone', until: addDays(again, -1), why: `${why} Not before ${inWords(again)}.` }
+  const before = action === 'move-out' ? 'it-goes' : 'she-is-given-up'
+  const why = { code: 'record-has-queen', share, before } as const
+  return inWordsToo(
+    today >= again
+      ? { action: 'open-and-look', reasons: [why] }
+      : {
+          action: 'leave-alone',
+          until: addDays(again, -1),
+          reasons: [why, { code: 'not-before', on: again }],
+        },
+  )
 }
 
 /** Shares rarer than this are not named. */

@@ -3,7 +3,7 @@ import { TEST_FRAME_IGNORED_AFTER } from '../biology/index.ts'
 import { addDays, type Day, daysBetween } from '../days.ts'
 import { oddsToday } from '../forecast/index.ts'
 import {
-  type Advice,
+  type Advised,
   type Context,
   choresWaitFor,
   coldSeason,
@@ -25,7 +25,7 @@ import { storyAt } from './stories.ts'
 import { choreAdvice, layerAdvice, standingAdvice } from './words.ts'
 
 export interface Weighed {
-  advice: Advice
+  advice: Advised
   options: readonly Option[]
 }
 
@@ -93,7 +93,7 @@ const secondOpinion = ({ decision }: Standing): boolean =>
   decision.chosen.act === 'look' && decision.chosen.inDays < 7
 
 /** The look that is due before what was decided: one before a queen or the end, and one visit for two where somebody has to come anyway. */
-function lookFirst(c: Context, { decision, on }: Standing): Advice | null {
+function lookFirst(c: Context, { decision, on }: Standing): Advised | null {
   const ask = lookAsked(c)
   if (ask === null) return null
   const waits = c.today < on
@@ -128,7 +128,7 @@ const cellsCanGo = ({ queen, lost }: Context['s'], arrives: Day): boolean =>
   lost === null && queen.is === 'rearing' && arrives < queen.emergence.earliest
 
 /** Cells, and too few bees to keep them warm and send a virgin out: bees first. */
-function tooFewToMate({ s, quiet, today }: Context): Advice | null {
+function tooFewToMate({ s, quiet, today }: Context): Advised | null {
   const frames = s.strength?.counted === true ? s.strength.frames : null
   if (s.queen.is !== 'rearing' || frames === null || frames >= MATING_NUCLEUS_FRAMES || isQuiet(today, quiet))
     return null
@@ -139,7 +139,7 @@ function tooFewToMate({ s, quiet, today }: Context): Advice | null {
   return {
     action: 'boost',
     rule: 'unite-or-boost',
-    why: `Queen cells, and only ${frames} frames of bees: too few to keep them warm and to mate a virgin from. Add a frame of capped brood with its bees now, before quiet time; or cut the cells and unite it.`,
+    reasons: [{ code: 'cells-too-few-bees', frames }],
   }
 }
 
@@ -168,13 +168,12 @@ function lastLook(c: Context): Weighed | null {
   if (barred !== undefined && barred !== 'cold-season') return null
   const last = s.history.entries.findLast((e) => e.kind === 'inspection' && e.opened)
   if (last !== undefined && daysBetween(last.on, today) < LOOKED_LATELY) return null
-  const warm =
-    barred === undefined ? '' : ' It is the cold season: only on a calm day of 16 °C or more, and briefly.'
-  const missing = readiness.unmet.map((u) => u.what).join('; ')
+  const warm = barred === undefined ? [] : [{ code: 'warm-day-only' } as const]
+  const unmet = readiness.unmet.map((u) => u.reason)
   return {
     advice: {
       action: 'open-and-look',
-      why: `What is missing before it may go can be seen to in one look: ${missing}.${warm}`,
+      reasons: [{ code: 'one-look-settles', unmet }, ...warm],
     },
     options: [],
   }

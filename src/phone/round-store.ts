@@ -2,6 +2,7 @@
 
 import { z } from 'zod'
 import { FORMAT, type RoundBundle, type RoundSettings, type RoundViewer } from '../features/offline/index.ts'
+import { LANGUAGES } from '../languages.ts'
 import { ROLES } from '../people/index.ts'
 import { type Database, type Kept, type RoundHead, STRICT } from './database.ts'
 import { keepTheirs } from './sheet-outbox.ts'
@@ -58,7 +59,12 @@ const UNSAID: RoundSettings = {
   protocol: {},
 }
 
-const VIEWER = z.object({ id: z.string(), name: z.string(), role: z.enum(ROLES) })
+const VIEWER = z.object({
+  id: z.string(),
+  name: z.string(),
+  role: z.enum(ROLES),
+  language: z.enum(LANGUAGES).optional().catch(undefined),
+})
 const ANY_ROUND = z.object({
   viewer: VIEWER,
   zone: z.string(),

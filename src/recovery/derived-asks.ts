@@ -78,22 +78,13 @@ export function askMoveOut(s: State, readiness: Readiness): Ask | null {
   const { outcome } = s.history
   if (outcome !== null) {
     if (outcome.what !== 'moved-out') return null
-    const ask = s.ask('move-out', outcome.on, 'The colony has moved on.')
+    const ask = s.ask('move-out', outcome.on, { code: 'has-moved-on' })
     ask.answeredOn = outcome.on
     return ask
   }
-  if (readiness.ready)
-    return s.ask(
-      'move-out',
-      readySince(s),
-      'The hold is over and every condition is met: a last disease look, and it may go.',
-    )
+  if (readiness.ready) return s.ask('move-out', readySince(s), { code: 'may-go' })
   if (readiness.expected === null) return null
-  const ask = s.ask(
-    'move-out',
-    readiness.expected.earliest,
-    'Expected from what has been seen; the hold is only the minimum.',
-  )
+  const ask = s.ask('move-out', readiness.expected.earliest, { code: 'expected-to-go' })
   ask.due = readiness.expected.likely
   ask.closes = readiness.expected.latest
   return ask

@@ -13,7 +13,7 @@ export { PLANNED_BY, type Planner, plannerOf, ratesIn } from './planner.ts'
 export { type Projected, project } from './project.ts'
 export type { RefusedEntry } from './refused.ts'
 export type { Jobs, SavedSheet, SheetVersion } from './removals.ts'
-export type { OwnRates, SettingKey, SettingValue } from './settings.ts'
+export type { OwnRates, SettingKey, Settings, SettingValue, Tidied } from './settings.ts'
 export { matches, natural, summaryOf, walkingOrder } from './summaries.ts'
 export type {
   AppendContext,

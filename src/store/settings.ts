@@ -25,6 +25,24 @@ const ownRates = z.object({
 })
 export type OwnRates = z.infer<typeof ownRates>
 
+/** A change of many entries at once, as it can be taken back. */
+const tidied = z.object({
+  /** UUIDv7; ids of its entries are made of it. */
+  id: z.uuid(),
+  what: z.enum(['removalType', 'yard', 'person', 'long-gone']),
+  /** Names that were changed, and into which. Of a closing: empty, and the outcome. */
+  from: z.array(z.string()),
+  to: z.string(),
+  entries: z.number().int().min(0),
+  /** UTC, ISO. */
+  at: z.string(),
+  by: z.string(),
+  /** Stands the yards had that are no longer named. */
+  stands: z.record(z.string(), z.number()).optional(),
+  /** UTC, ISO. */
+  takenBack: z.string().optional(),
+})
+export type Tidied = z.infer<typeof tidied>
 /** In the yard's money; what is not said goes by the default. */
 const costs = z.partialRecord(z.enum(COST_NAMES), z.number().min(0).max(100_000))
 
@@ -58,6 +76,8 @@ export const SETTINGS = {
     z.record(z.string().trim().min(1).max(80), z.number().int().min(0).max(10_000)),
     {},
   ),
+  /** Names merged and colonies closed many at once, the latest last. */
+  tidied: define<Tidied[]>(z.array(tidied), []),
   /** What a colony, a queen, a frame, an opening and a day are worth here, where it is not the default. */
   costs: define<z.infer<typeof costs>>(costs, {}),
   supplies: define<z.infer<typeof supplies>>(supplies, {}),

@@ -88,6 +88,8 @@ export interface ColonySummary {
 export interface ColonyFilter {
   open?: boolean | undefined
   yard?: string | undefined
+  /** Those logged on that day or later. */
+  intakeFrom?: Day | undefined
   /** Part of a tag, yard, stand or removal type; capitals don't matter. */
   text?: string | undefined
 }

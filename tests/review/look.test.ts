@@ -13,7 +13,7 @@ import type { History } from '../../src/journal/history.ts'
 import { DEFAULT_PROTOCOL } from '../../src/recovery/protocol.ts'
 
 const AS_OF = '2026-08-01'
-const OPTIONS = { heatLimitC: 29.4, protocol: DEFAULT_PROTOCOL }
+const OPTIONS = { heatLimitC: 29.4, protocol: DEFAULT_PROTOCOL, rates: { visit: 4, day: 1, frame: 15 } }
 
 interface Told {
   type?: string

@@ -141,6 +141,8 @@ export function letters(deps: Deps): Hono<Env> {
         headline="The letter has an address"
         says={`Whoever has this address can read the letter, without an account, until ${instantWords(expires, zone, today)}, or until you take it back.`}
         link={link}
+        subject="Your bees"
+        to={customersMail(deps.store, colony.summary.id)}
         qr={await qrCode(link, { type: 'svg', errorCorrectionLevel: 'M' })}
         open="Open it, to print"
         back={{ href: colonyPath(colony.summary), words: `Back to ${colony.summary.tag}` }}
@@ -168,6 +170,12 @@ export function letters(deps: Deps): Hono<Env> {
     return c.redirect(/^\/colony\/[^/\\?#]+\/(letter|keeper-sheet)$/.test(back) ? back : '/letters', 303)
   })
   return app
+}
+
+/** Where the sheet of the job knows it. */
+const customersMail = (store: Deps['store'], colony: string): string | undefined => {
+  const sheet = store.removals.ofColony(colony)
+  return sheet === null ? undefined : store.removals.get(sheet)?.last.sheet.job.email
 }
 
 function problemsIn(typed: Typed, intakeOn: Day, today: Day): FieldProblem[] {

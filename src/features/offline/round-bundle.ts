@@ -7,6 +7,7 @@
 
 import { addDays, type Day } from '../../days.ts'
 import type { Happening } from '../../journal/index.ts'
+import type { Language } from '../../languages.ts'
 import type { Role } from '../../people/index.ts'
 import type { Exposure } from '../../recovery/index.ts'
 import {
@@ -47,6 +48,8 @@ export interface RoundViewer {
   id: string
   name: string
   role: Role
+  /** What they read, as the server last heard; servers of before said nothing. */
+  language?: Language | undefined
 }
 
 export interface RoundColony {

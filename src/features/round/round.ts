@@ -10,10 +10,11 @@ import type { Day } from '../../days.ts'
 import { type StandingEntry, standOrder } from '../../journal/index.ts'
 import type { Plan } from '../../recovery/index.ts'
 import type { Planner } from '../../store/index.ts'
+import { toDoOf } from '../../words/index.ts'
 import { asks, type Box, beforeThe, doneOn } from './box.ts'
 import { isPutOff, type Missed, missedSince } from './missed.ts'
 import { type Pace, type StopKind, stopKindOf } from './pace.ts'
-import { answerable, type Urgency, urgencyOf } from './urgency.ts'
+import { type Urgency, urgencyOf } from './urgency.ts'
 
 /**
  * to-do: nobody was there today. seen: somebody was. not-reached: tried today. put-off: not reached before, and to be
@@ -44,7 +45,7 @@ export interface Progress {
   of: number
   seen: number
   notReached: number
-  /** Late, and not seen yet or seen by half. */
+  /** Late by what the book knows now: not seen yet, or seen and not answered. */
   late: number
   /** Seen, and something is still asked. */
   stillAsk: number
@@ -77,7 +78,7 @@ export function roundOf(boxes: readonly Box[], day: Day, planner: Planner, pace:
       of: stops.length,
       seen: stops.filter((s) => s.state === 'seen').length,
       notReached: stops.filter((s) => s.state === 'not-reached').length,
-      late: stops.filter((s) => (s.state !== 'seen' || s.half) && s.late).length,
+      late: stops.filter((s) => s.late).length,
       stillAsk: stops.filter((s) => s.stillAsks).length,
     },
     minutesLeft: left.reduce((sum, s) => sum + s.minutes, 0),
@@ -102,7 +103,7 @@ function stopOf(box: Box, day: Day, planner: Planner, pace: Pace): Stop | null {
     half,
     missed,
     urgency,
-    late: answerable(half ? box.plan : asked).some((c) => c.status === 'overdue'),
+    late: toDoOf(box.plan)?.late ?? false,
     kind,
     minutes: pace[kind].minutes,
   }
