@@ -82,12 +82,28 @@ export const weigherOf =
     const chore = today < standing.on ? choresWaitFor(s, standing.on) : null
     if (chore !== null && today >= chore.from && !isQuiet(today, c.quiet) && mayOpen(s, today) === null)
       return { advice: choreAdvice(chore.ask), options }
-    // A rung that is due is not put off for a second opinion within the week.
-    if (c.asked('buy-queen') !== undefined && mayBuy(s, today) === null && secondOpinion(standing))
-      return null
+    // A rung that is due is not put off for a second opinion within the week. In a small colony it is the queen that is bought,
+    // or what was decided that stands: by its dates alone it would be united.
+    if (c.asked('buy-queen') !== undefined && mayBuy(s, today) === null && secondOpinion(standing)) {
+      if (c.asked('unite-or-boost') === undefined) return null
+      const bought = standing.decision.options.find((o) => o.act === 'queen')
+      if (bought !== undefined && nearly(bought, standing, settings)) {
+        const decision = { ...standing.decision, act: 'queen', inDays: 0, chosen: bought } as const
+        return {
+          advice: standingAdvice(c, { ...standing, decision, on: today }, settings),
+          options: decision.options,
+        }
+      }
+    }
     // Windows are what people plan by: a question that is due is not put off for one that tells a little more.
     return { advice: lookFirst(c, standing) ?? standingAdvice(c, standing, settings), options }
   }
+
+/** Worth this share of a colony less than what was decided, a rung that is due is taken all the same. Judgement. */
+const DUE = 0.05
+
+const nearly = (option: Option, { decision }: Standing, { costs }: Settings): boolean =>
+  option.value >= decision.chosen.value - DUE * costs.worth
 
 const secondOpinion = ({ decision }: Standing): boolean =>
   decision.chosen.act === 'look' && decision.chosen.inDays < 7
