@@ -48,13 +48,22 @@ const turningBack = ({ s, today }: Context): boolean =>
       daysBetween(e.on, today) <= TURNING,
   )
 
+/** Days for which a look stands as an answer to the question whether workers lay. */
+const WATCHED = 3
+
+/** The box was looked into just now: that the days of laying workers have begun is no reason to look once more. */
+const watched = ({ s, today }: Context): boolean =>
+  s.history.entries.some(
+    (e) => e.kind === 'inspection' && e.opened && e.eggs !== undefined && daysBetween(e.on, today) <= WATCHED,
+  )
+
 /** Facts that leave nothing to weigh: a cage to be seen to, a queen to be taken out, laying workers proven, cells beside a layer. */
 const decidedByFacts = (c: Context): boolean =>
   c.s.caged !== null ||
   c.s.takeOut !== null ||
   c.asked('cells-beside') !== undefined ||
   c.asked('look-again') !== undefined ||
-  c.asked('laying-workers') !== undefined ||
+  (c.asked('laying-workers') !== undefined && !watched(c)) ||
   c.s.otherQueen !== null ||
   (c.s.queen.is === 'laying-workers' && !turningBack(c))
 
@@ -111,7 +120,7 @@ const secondOpinion = ({ decision }: Standing): boolean =>
 /** The look that is due before what was decided: one before a queen or the end, and one visit for two where somebody has to come anyway. */
 function lookFirst(c: Context, { decision, on }: Standing): Advised | null {
   const ask = lookAsked(c)
-  if (ask === null) return null
+  if (ask === null || (ask.rule === 'laying-workers' && watched(c))) return null
   const waits = c.today < on
   const acts = !waits && ['give', 'boost', 'queen', 'unite'].includes(decision.act)
   // A look planned for a day of the question's own window is not made sooner.
