@@ -33,6 +33,7 @@ import { refusedOf } from './refused.ts'
 import { type Removals, removalsOf } from './removals.ts'
 import { rulesStamp } from './rules-stamp.ts'
 import { settingsOf } from './settings.ts'
+import { staysOf } from './stay-rows.ts'
 import { summaryOf } from './summaries.ts'
 import { tracerOf } from './tracer.ts'
 import type { ColonySummary, JournalRow, Store, TaggedRow } from './types.ts'
@@ -187,6 +188,7 @@ function assemble(connection: Connection): { store: Store; projections: Projecti
         if (history !== null) yield { id, history }
       }
     },
+    stays: staysOf(connection, (id) => fold(id, journal.ofColony(id)).history, protocol),
     settings,
     protocol,
     protocols,

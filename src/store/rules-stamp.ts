@@ -9,8 +9,15 @@ import { join } from 'node:path'
 import { fileURLToPath } from 'node:url'
 
 const SOURCE = fileURLToPath(new URL('..', import.meta.url))
-const RULES = ['biology', 'journal', 'recovery']
-const FILES = ['days.ts', 'store/exposures.ts', 'store/fold.ts', 'store/project.ts', 'store/tracer.ts']
+const RULES = ['biology', 'journal', 'recovery', 'stays']
+const FILES = [
+  'days.ts',
+  'store/exposures.ts',
+  'store/fold.ts',
+  'store/project.ts',
+  'store/stay-rows.ts',
+  'store/tracer.ts',
+]
 
 /** Put in by the build, whose one file has no sources beside it. */
 declare const RULES_STAMP: number | undefined

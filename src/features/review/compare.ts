@@ -14,6 +14,7 @@ import {
   together,
   zFor,
 } from '../../statistics/index.ts'
+import type { ColonyFacts } from '../../stays/index.ts'
 import {
   type Cohort,
   type CohortOptions,
@@ -24,7 +25,6 @@ import {
   UNKNOWN,
   wayNumber,
 } from './cohort.ts'
-import type { ColonyFacts } from './facts.ts'
 import { type OutcomesOnDay, outcomeRows, outcomesOn, type Share } from './outcomes.ts'
 import { countedBy, nobody } from './review.ts'
 

@@ -5,9 +5,9 @@
 
 import type { Day } from '../../days.ts'
 import { type ChiSquareTest, type Column, type CoxFit, cox, holm } from '../../statistics/index.ts'
+import type { ColonyFacts } from '../../stays/index.ts'
 import { knownOn, lossWays, staysOf, withDays } from './cohort.ts'
 import { FACTORS, type Factor, type FactorColumn, type FactorName, factorsIn } from './factor-columns.ts'
-import type { ColonyFacts } from './facts.ts'
 
 /** One hazard ratio. */
 export interface Finding {

@@ -1,10 +1,12 @@
 /** Sentences for what goes with losing a colony, for recovery paths, for money and for days in the yard. */
+
+import type { RecoveryPath } from '../../stays/index.ts'
 import { capital, FEW } from '../../words/index.ts'
 import type { FactorName } from './factor-columns.ts'
 import { FEWEST_LOSSES, type Finding, type Findings } from './factors.ts'
 import { amount, type MoneyReview } from './money.ts'
 import { chance, coloniesOf } from './readings.ts'
-import type { PathCount, RecoveryPath } from './recovery-path.ts'
+import type { PathCount } from './recovery-path.ts'
 import type { YardStay } from './stay.ts'
 
 /** '2.1', '0.45', '12': two figures that count. */

@@ -2,11 +2,11 @@
 
 import { type Day, inWordsWithYear } from '../../days.ts'
 import { asLost, kaplanMeier, thinDay, together } from '../../statistics/index.ts'
+import type { ColonyFacts } from '../../stays/index.ts'
 import { FEW, FEW_MEANS, fewWords, percent, percentRange } from '../../words/index.ts'
 import { knownOn, lossWays } from './cohort.ts'
 import { type ShareAlive, shareAlive, type TypeOnDay, typesOnDay } from './comparison.ts'
 import { goesWithLosing } from './factors.ts'
-import type { ColonyFacts } from './facts.ts'
 import { fatesOf, fatesReading } from './fates.ts'
 import { findingLines, findingsReading } from './findings-reading.ts'
 import { OUTCOME_DAYS, type OutcomesOnDay, outcomeRows, outcomesOn } from './outcomes.ts'

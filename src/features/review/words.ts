@@ -1,11 +1,11 @@
 /** The review's words: names of groups and facts as people say them. */
 
+import type { RecoveryPath } from '../../stays/index.ts'
 import { dayWords, plain, temperature, type Units } from '../../words/index.ts'
 import type { Choice } from './choice.ts'
 import { COHORTS, type Cohort, UNKNOWN } from './cohort.ts'
 import { HEAT_STEP_C } from './factor-columns.ts'
 import type { Finding } from './factors.ts'
-import type { RecoveryPath } from './recovery-path.ts'
 
 /** What one compares by. */
 export const COHORT_WORDS: Record<Cohort, string> = {
