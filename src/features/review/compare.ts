@@ -6,6 +6,7 @@
 import type { Day } from '../../days.ts'
 import {
   asLost,
+  countByDay,
   type DayCounts,
   grayTest,
   incidenceLimits,
@@ -16,17 +17,20 @@ import {
 } from '../../statistics/index.ts'
 import type { ColonyFacts } from '../../stays/index.ts'
 import {
+  ALL_WAYS,
   type Cohort,
   type CohortOptions,
   cohortOf,
   inOrder,
   knownOn,
   lossWays,
+  staysOf,
   UNKNOWN,
   wayNumber,
+  withDays,
 } from './cohort.ts'
 import { type OutcomesOnDay, outcomeRows, outcomesOn, type Share } from './outcomes.ts'
-import { countedBy, nobody } from './review.ts'
+import { nobody } from './review.ts'
 
 /** A kind of job counts for the adjustment where every group has had this many whose fate by the day is known (our choice). */
 const FEWEST_OF_JOB = 5
@@ -114,15 +118,19 @@ function cellsOf(
   nameOf: (c: ColonyFacts) => string,
   names: string[],
 ): Cells {
+  const dated = withDays(colonies)
   const types = [...new Set(colonies.map((c) => c.removalType))].sort()
-  const byName = new Map(names.map((name) => [name, [] as ColonyFacts[]]))
-  for (const c of colonies) byName.get(nameOf(c))?.push(c)
-  const counts = names.map((name) => {
-    const own = countedBy(byName.get(name) ?? [], asOf, (c) => c.removalType)
-    return types.map((t) => own.counts[own.names.indexOf(t)] ?? nobody())
-  })
-  return { names, types, counts }
+  const [groupAt, typeAt] = [placesOf(names), placesOf(types)]
+  const of = Int32Array.from(
+    dated,
+    (c) => (groupAt.get(nameOf(c)) ?? 0) * types.length + (typeAt.get(c.removalType) ?? 0),
+  )
+  const count = names.length * types.length
+  const all = count === 0 ? [] : countByDay(staysOf(dated, asOf), ALL_WAYS.length, { of, count })
+  return { names, types, counts: names.map((_, g) => all.slice(g * types.length, (g + 1) * types.length)) }
 }
+
+const placesOf = (names: readonly string[]): Map<string, number> => new Map(names.map((name, i) => [name, i]))
 
 const onDay = (counts: DayCounts, day: number, unitedIsLoss?: boolean): OutcomesOnDay => {
   const [on] = outcomesOn(counts, outcomeRows(counts), [day], unitedIsLoss)
