@@ -1,4 +1,5 @@
 /** A book with a long past, for benches: invented colonies that have left, told once and then copied with other ids and tags. */
+import type { Database } from 'better-sqlite3'
 import { addDays, type Day } from '../../src/days.ts'
 import { openConnection, storeOn } from '../../src/store/open.ts'
 import { byDay, Dice, randomFrom, story } from '../store/yard.ts'
@@ -37,17 +38,36 @@ export function pastBook(
     const result = store.load(lines.slice(at, at + 5000), today)
     if (!result.ok) throw new Error(JSON.stringify(result.problems.slice(0, 3)))
   }
-  // Ids of the told begin with 0000 (Dice.id), so every copy has four digits of its own.
-  const copy = connection.raw.prepare(
-    `INSERT INTO entry (id, colony, kind, on_day, replaces, recorded_at, recorded_by, payload)
-     SELECT :k || substr(e.id, 5), :k || substr(e.colony, 5), e.kind, e.on_day, :k || substr(e.replaces, 5), e.recorded_at, e.recorded_by,
-       replace(replace(replace(e.payload, '"id":"0000', '"id":"' || :k), '"replaces":"0000', '"replaces":"' || :k), '"colony":"C-', '"colony":"C' || :k || '-')
-     FROM entry e JOIN colony c ON c.id = e.colony WHERE c.closed_on IS NOT NULL AND e.id LIKE '0000%'
-       AND c.id IN (SELECT id FROM colony WHERE id LIKE '0000%' AND closed_on IS NOT NULL LIMIT :most) ORDER BY e.seq`,
-  )
-  const copies = Math.ceil(left / TOLD)
-  for (let n = 1; n < copies; n++)
-    copy.run({ k: (0x1000 + n).toString(16), most: Math.min(TOLD, left - n * TOLD) })
-  if (copies > 1) store.rebuild(today)
+  copyPast(connection.raw, left)
   store.close()
+}
+
+/**
+ * Copies of the colonies told, with their entries and what is kept of them. Ids of the told begin with 0000 (Dice.id), so
+ * every copy has four digits of its own; what stands in its plan is its model's.
+ */
+function copyPast(raw: Database, left: number): void {
+  const most = `(SELECT id FROM colony WHERE id LIKE '0000%' AND closed_on IS NOT NULL ORDER BY id LIMIT :most)`
+  const id = (column: string): string => `:k || substr(${column}, 5)`
+  const renamed = `replace(replace(replace(payload, '"id":"0000', '"id":"' || :k), '"replaces":"0000', '"replaces":"' || :k), '"colony":"C-', '"colony":"C' || :k || '-')`
+  const made: Record<string, Record<string, string>> = {
+    entry: { id: id('id'), colony: id('colony'), replaces: id('replaces'), payload: renamed, digest: 'NULL' },
+    colony: { id: id('id'), tag: `'C' || :k || substr(tag, 2)` },
+    stay: { colony: id('colony'), tag: `'C' || :k || substr(tag, 2)` },
+  }
+  const statements = Object.entries(made).map(([table, others]) => {
+    const columns = (raw.pragma(`table_info(${table})`) as { name: string }[])
+      .map((c) => c.name)
+      .filter((name) => name !== 'seq')
+    const of = table === 'colony' ? 'id' : 'colony'
+    return raw.prepare(
+      `INSERT INTO ${table} (${columns.map((c) => `"${c}"`).join(', ')})
+       SELECT ${columns.map((c) => others[c] ?? `"${c}"`).join(', ')} FROM ${table} WHERE ${of} IN ${most}`,
+    )
+  })
+  const copies = Math.ceil(left / TOLD)
+  for (let n = 1; n < copies; n++) {
+    const values = { k: (0x1000 + n).toString(16), most: Math.min(TOLD, left - n * TOLD) }
+    for (const statement of statements) statement.run(values)
+  }
 }

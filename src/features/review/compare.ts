@@ -81,7 +81,8 @@ export function compareBy(
   const cells = cellsOf(colonies, asOf, nameOf, inOrder(new Set(colonies.map(nameOf)), by, options))
   const losses = lossWays(options.unitedIsLoss ?? false)
   const groups = cells.counts.map((row) => (row.length === 0 ? nobody() : together(row)))
-  const held = by === 'removalType' ? [] : typesToHold(cells, day, options.unitedIsLoss)
+  const shares = by === 'removalType' ? [] : sharesOf(cells, day, options.unitedIsLoss)
+  const held = typesToHold(cells, shares)
   const share = held.reduce((sum, t) => sum + t.colonies, 0) / Math.max(1, colonies.length)
   const holds = held.length > 0 && share >= SHARE_HELD
   return {
@@ -92,7 +93,7 @@ export function compareBy(
       name,
       colonies: groups[g]?.colonies ?? 0,
       was: onDay(groups[g] ?? nobody(), day, options.unitedIsLoss),
-      held: holds ? standardised(cells.counts[g] ?? [], held, day, options.unitedIsLoss) : null,
+      held: holds ? standardised(shares[g] ?? [], held) : null,
     })),
     held: holds ? { types: held.map((t) => t.name), share } : null,
     whyNot: holds ? null : whyNot(by, cells.names.length, share),
@@ -145,29 +146,28 @@ interface HeldType {
 }
 
 /** The kinds of job that every group has had often enough, with a share on the day. */
-function typesToHold({ types, counts }: Cells, day: number, unitedIsLoss?: boolean): HeldType[] {
-  if (counts.length < 2) return []
+function typesToHold({ types }: Cells, shares: readonly OutcomesOnDay[][]): HeldType[] {
+  if (shares.length < 2) return []
   return types.flatMap((name, place) => {
-    const cells = counts.map((row) => onDay(row[place] ?? nobody(), day, unitedIsLoss))
+    const cells = shares.flatMap((row) => row[place] ?? [])
     if (cells.some((c) => c.shares === null || c.known < FEWEST_OF_JOB)) return []
     return [{ name, place, colonies: cells.reduce((sum, c) => sum + c.colonies, 0) }]
   })
 }
 
+/** What had become of every cell by the day, by group, then type; worked out once, for they are many. */
+const sharesOf = ({ counts }: Cells, day: number, unitedIsLoss?: boolean): OutcomesOnDay[][] =>
+  counts.length < 2 ? [] : counts.map((row) => row.map((c) => onDay(c, day, unitedIsLoss)))
+
 /**
  * Direct standardisation: each kind's share in this group, weighed by how many of all colonies are of that kind. Rothman
  * KJ, Greenland S, Lash TL (2008) Modern Epidemiology, 3rd ed., chapter 15.
  */
-function standardised(
-  row: readonly DayCounts[],
-  held: readonly HeldType[],
-  day: number,
-  unitedIsLoss?: boolean,
-): ComparedGroup['held'] {
+function standardised(row: readonly OutcomesOnDay[], held: readonly HeldType[]): ComparedGroup['held'] {
   const all = held.reduce((sum, t) => sum + t.colonies, 0)
   const cells = held.map((t) => ({
     weight: t.colonies / all,
-    shares: onDay(row[t.place] ?? nobody(), day, unitedIsLoss).shares,
+    shares: row[t.place]?.shares ?? null,
   }))
   const mix = (pick: (s: NonNullable<OutcomesOnDay['shares']>) => Share): Share => {
     let [share, variance] = [0, 0]
