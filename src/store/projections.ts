@@ -13,7 +13,7 @@ import type { Journal } from './journal.ts'
 import { project } from './project.ts'
 import { colony, plannedCheck, stay } from './schema.ts'
 import { type Settler, settlerOf } from './settle.ts'
-import { stayRow } from './stay-rows.ts'
+import { stayRow } from './stay-row.ts'
 import type { Tracer } from './tracer.ts'
 
 export interface Projections {

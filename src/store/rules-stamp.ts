@@ -15,7 +15,7 @@ const FILES = [
   'store/exposures.ts',
   'store/fold.ts',
   'store/project.ts',
-  'store/stay-rows.ts',
+  'store/stay-row.ts',
   'store/tracer.ts',
 ]
 

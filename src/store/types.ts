@@ -15,7 +15,7 @@ import type { Protocols } from './protocols.ts'
 import type { Refused } from './refused.ts'
 import type { Jobs, Removals } from './removals.ts'
 import type { Settings } from './settings.ts'
-import type { Stays } from './stay-rows.ts'
+import type { Stays } from './stays.ts'
 
 export interface AppendContext {
   /** The yard's today: an entry dated later is refused, and plans are made as of it. */

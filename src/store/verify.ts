@@ -17,7 +17,7 @@ import { sheetProblems } from './removals.ts'
 import { rulesStamp } from './rules-stamp.ts'
 import { colony, entry, plannedCheck, stay } from './schema.ts'
 import { settingProblems } from './settings.ts'
-import { type StayRow, stayRow } from './stay-rows.ts'
+import { type StayRow, stayRow } from './stay-row.ts'
 import type { VerifyReport } from './types.ts'
 
 /** Enough to see what is wrong; a file full of garbage would fill the screen. */

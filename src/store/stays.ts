@@ -1,13 +1,13 @@
 /** What a review counts of every colony: rows kept of those that have left, their histories of those in the yard. */
-import { type Day, daysBetween } from '../days.ts'
+import { gt, sql } from 'drizzle-orm'
+import type { Day } from '../days.ts'
 import type { ColonyId } from '../ids.ts'
 import type { History } from '../journal/index.ts'
 import type { Protocol } from '../recovery/index.ts'
 import { type ColonyFacts, factsOf, historyUntil, type Stay, stayOf } from '../stays/index.ts'
 import type { Connection } from './connection.ts'
 import { stay } from './schema.ts'
-
-export type StayRow = typeof stay.$inferSelect
+import { factsIn, type StayRow, stayIn } from './stay-row.ts'
 
 /** A colony, as a review reads it. */
 export interface ColonyStay {
@@ -29,73 +29,33 @@ export interface Stays {
   stamp(): string
 }
 
-/** The row of a colony that has left; null of one in the yard. Pure, so that a rebuild gives the same bytes. */
-export function stayRow(
-  id: ColonyId,
-  history: History,
-  recordedAt: string,
-  protocol: Protocol,
-): StayRow | null {
-  const { intake, outcome } = history
-  if (outcome === null) return null
-  const facts = factsOf(history)
-  const { recovery, spending, phaseBeforeLoss } = stayOf(history, outcome.on, protocol)
-  return {
-    colony: id,
-    tag: history.tag,
-    removalType: facts.removalType,
-    yard: intake.yard,
-    intakeOn: facts.intakeOn,
-    recordedAt,
-    queen: facts.queen,
-    broodSalvaged: facts.broodSalvaged === null ? null : Number(facts.broodSalvaged),
-    outdoorC: facts.outdoorC,
-    hoursOpenToBoxed: facts.hoursOpenToBoxed,
-    method: facts.method,
-    removedBy: intake.by,
-    lookedAfterBy: facts.lookedAfterBy,
-    lastSeen: facts.lastSeen ?? intake.on,
-    outcome: outcome.what,
-    leftOn: outcome.on,
-    dayUnknown: outcome.dayUnknown === true ? 1 : 0,
-    into: outcome.into ?? null,
-    path: recovery.path,
-    queenrightOn: recovery.queenrightOn,
-    ...spending,
-    phaseBeforeLoss,
-  }
-}
+/** Rows read at a time. */
+const PAGE = 1000
 
-const factsIn = (r: StayRow): ColonyFacts => ({
-  tag: r.tag,
-  removalType: r.removalType,
-  yard: r.yard,
-  intakeOn: r.intakeOn,
-  queen: r.queen,
-  broodSalvaged: r.broodSalvaged === null ? null : r.broodSalvaged === 1,
-  outdoorC: r.outdoorC,
-  hoursOpenToBoxed: r.hoursOpenToBoxed,
-  method: r.method,
-  removedBy: r.removedBy,
-  lookedAfterBy: r.lookedAfterBy,
-  lastSeen: r.lastSeen,
-  outcome: { what: r.outcome, on: r.dayUnknown === 1 ? null : r.leftOn, into: r.into },
-  followedFrom: r.intakeOn,
-})
+/** Columns in which a few texts come again and again: kept once each, they take a third of the memory. */
+const REPEATED = [
+  'removalType',
+  'yard',
+  'removedBy',
+  'lookedAfterBy',
+  'intakeOn',
+  'lastSeen',
+  'leftOn',
+  'queenrightOn',
+] as const
 
-const stayIn = (r: StayRow): Stay => {
-  const { queens, feed, other, frames, unpricedQueens, unpricedFeed, visits } = r
-  const days = r.queenrightOn === null ? null : daysBetween(r.intakeOn, r.queenrightOn)
-  return {
-    recovery: {
-      tag: r.tag,
-      path: r.path,
-      queenrightOn: r.queenrightOn,
-      days,
-      followed: days ?? daysBetween(r.intakeOn, r.leftOn),
-    },
-    spending: { queens, feed, other, frames, unpricedQueens, unpricedFeed, visits },
-    phaseBeforeLoss: r.phaseBeforeLoss,
+/** Gives equal texts of many rows as one. */
+function sharing(): (row: StayRow) => StayRow {
+  const known = new Map<string, string>()
+  return (row) => {
+    for (const column of REPEATED) {
+      const text = row[column]
+      if (text === null) continue
+      const before = known.get(text)
+      if (before === undefined) known.set(text, text)
+      else row[column] = before
+    }
+    return row
   }
 }
 
@@ -105,7 +65,13 @@ export function staysOf(
   historyOf: (id: ColonyId) => History | null,
   protocol: () => Protocol,
 ): Stays {
-  const rows = db.select().from(stay).prepare()
+  const page = db
+    .select()
+    .from(stay)
+    .where(gt(stay.colony, sql.placeholder('after')))
+    .orderBy(stay.colony)
+    .limit(PAGE)
+    .prepare()
   const recordedAt = raw.prepare('SELECT recorded_at FROM entry WHERE id = ?').pluck()
   const inYard = raw.prepare('SELECT id FROM colony WHERE closed_on IS NULL').pluck()
   const counts = raw.prepare(
@@ -121,14 +87,25 @@ export function staysOf(
     return stayOf(historyUntil(history, asOf), asOf, protocol())
   }
   const fromRow = (r: StayRow): ColonyStay => {
+    const { colony: id, leftOn, recordedAt } = r
     const kept = stayIn(r)
     return {
-      id: r.colony,
+      id,
       facts: factsIn(r),
-      recordedAt: r.recordedAt,
-      leftOn: r.leftOn,
+      recordedAt,
+      leftOn,
       // It was still there on the day looked at: what is kept knows too much.
-      stayOn: (asOf) => (r.leftOn <= asOf ? kept : stayThen(r.colony, historyOf(r.colony), asOf)),
+      stayOn: (asOf) => (leftOn <= asOf ? kept : stayThen(id, historyOf(id), asOf)),
+    }
+  }
+  const rows = function* (): Iterable<StayRow> {
+    const shared = sharing()
+    for (let after = ''; ; ) {
+      const found = page.all({ after })
+      for (const row of found) yield shared(row)
+      const last = found.at(-1)
+      if (last === undefined) return
+      after = last.colony
     }
   }
   /** Of a colony in the yard, and of one that left while an update has yet to make its row. */
@@ -148,7 +125,7 @@ export function staysOf(
 
   return {
     *all() {
-      for (const row of rows.all()) yield fromRow(row)
+      for (const row of rows()) yield fromRow(row)
       for (const id of inYard.all() as ColonyId[]) yield* fromJournal(id)
       const { gone, kept } = counts.get() as { gone: number; kept: number }
       if (gone !== kept) for (const id of missing.all() as ColonyId[]) yield* fromJournal(id)
