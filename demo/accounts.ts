@@ -8,10 +8,10 @@ import type { DemoSignIn } from '../src/app/index.ts'
 import type { People, Role } from '../src/people/index.ts'
 import { ISOLDE, JUNO, MAREN, PERPETUA, TOBIAH } from './cast.ts'
 
-const CAST: { name: string; role: Role; words?: string }[] = [
-  { name: MAREN, role: 'beekeeper', words: 'beekeeper: logs intakes from the truck, records and corrects' },
-  { name: ISOLDE, role: 'helper', words: 'helper: walks the round at Marl Hollow' },
-  { name: PERPETUA, role: 'operator', words: 'operator: sees everything, looks after people and backups' },
+const CAST: { name: string; role: Role; shown?: true }[] = [
+  { name: MAREN, role: 'beekeeper', shown: true },
+  { name: ISOLDE, role: 'helper', shown: true },
+  { name: PERPETUA, role: 'operator', shown: true },
   { name: TOBIAH, role: 'beekeeper' },
   { name: JUNO, role: 'helper' },
 ]
@@ -23,6 +23,6 @@ export async function demoAccounts(people: Pick<People, 'accounts' | 'putPassphr
     if (made.ok) await people.putPassphrase(made.value.id, `never typed ${randomUUID()}`)
   }
   return {
-    people: CAST.flatMap(({ name, words }) => (words === undefined ? [] : [{ name, words }])),
+    people: CAST.flatMap(({ name, role, shown }) => (shown === undefined ? [] : [{ name, role }])),
   }
 }

@@ -1,8 +1,9 @@
 /** What the app is given, and what every request carries. */
 
 import type { Context, Env as HonoEnv } from 'hono'
+import type { Day } from '../days.ts'
 import type { Frame } from '../parts/index.ts'
-import type { ApiTokens, People, Person, TokenHolder } from '../people/index.ts'
+import type { ApiTokens, People, Person, Role, TokenHolder } from '../people/index.ts'
 import type { PhotoFiles, PhotoShelf } from '../photos/index.ts'
 import type { BackupService, Repository, Store } from '../store/index.ts'
 import type { Outside } from './address.ts'
@@ -35,6 +36,8 @@ export interface PageDeps {
   origin?: (c: AppContext) => string
   /** Forecasts already made; a feature that is given none makes its own. */
   forecasts?: ForecastCache
+  /** How many customers it is time to tell of their bees; left out where there are no letters. */
+  lettersDue?: (today: Day) => number
   /** Lets writes that arrive at the same time share one wait for the disk; left out, each waits for itself. */
   grouped?: Grouped
   /** Called with errors that are our bugs. */
@@ -64,7 +67,7 @@ export interface Deps extends PageDeps {
 
 /** The people of the invented yard that its sign-in page offers. */
 export interface DemoSignIn {
-  people: { name: string; words: string }[]
+  people: { name: string; role: Role }[]
 }
 
 /** Who is asking, and with which session. */

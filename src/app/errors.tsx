@@ -3,6 +3,7 @@
 import { HTTPException } from 'hono/http-exception'
 import type { Frame } from '../parts/index.ts'
 import type { Repository } from '../store/index.ts'
+import { wordsIn } from '../words/index.ts'
 import type { AppContext, PageDeps } from './context.ts'
 import {
   BrokenPage,
@@ -104,6 +105,7 @@ export const bareFrame = (path: string, built: Frame['built']): Frame => ({
   viewer: null,
   may: () => false,
   mayOpen: () => false,
+  words: wordsIn('en'),
   path,
   built,
 })

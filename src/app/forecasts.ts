@@ -23,7 +23,6 @@ import {
   queenOdds,
   RATE_NAMES,
   type Rates,
-  ratesWith,
   type Story,
   storyOf,
   strengthForecast,
@@ -33,7 +32,7 @@ import {
 import type { ColonyId } from '../ids.ts'
 import type { History } from '../journal/index.ts'
 import type { Plan, Protocol } from '../recovery/index.ts'
-import type { Repository } from '../store/index.ts'
+import { type Repository, ratesIn } from '../store/index.ts'
 
 /** A colony in the yard, with the plan of the day. */
 export interface Known {
@@ -72,12 +71,6 @@ const TELLING_AHEAD = 14
 
 /** Colonies kept: more than the largest yard reckoned with, or a list that walks them all would never find one again. */
 const MOST_KEPT = 2000
-
-/** The rates the yard goes by: its own where it chose them. */
-export function ratesIn(settings: Repository['settings']): Rates {
-  const own = settings.get('ownRates') ?? null
-  return own === null ? DEFAULT_RATES : ratesWith(own.values as Partial<Rates>)
-}
 
 /** The yard's choices as of a day. */
 export function groundIn(book: Repository, today: Day, zone: string): Ground {

@@ -4,7 +4,9 @@ import { createMiddleware } from 'hono/factory'
 import { type Day, dayIn } from '../days.ts'
 import type { Frame } from '../parts/index.ts'
 import { guardFor } from '../people/index.ts'
+import { wordsIn } from '../words/index.ts'
 import type { AppContext, Deps, Env, PageDeps, Viewer } from './context.ts'
+import { languageOfPage } from './spoken.ts'
 
 /** The yard's time zone: its own choice, else the machine's. */
 export const zoneOf = (deps: Pick<PageDeps, 'store' | 'zone'>): string =>
@@ -42,6 +44,7 @@ export function frameFor(c: AppContext, deps: PageDeps): Frame {
     viewer: viewer === null ? null : { name: viewer.name, role: viewer.role },
     may,
     mayOpen,
+    words: wordsIn(languageOfPage(c)),
     path: c.req.path,
     built: deps.assets.built,
   }

@@ -18,7 +18,6 @@ export {
   type Ground,
   groundIn,
   type Known,
-  ratesIn,
   STANDS_AHEAD,
   SUPPLIES_AHEAD,
 } from './forecasts.ts'
@@ -37,5 +36,6 @@ export { colonyPath, formPage, page, refusalStatus, sendsJson, toColony } from '
 export { onward, thenOf } from './return-to.ts'
 export { boxPath, endPath, roundPath, thenTo, type Where } from './round-paths.ts'
 export { formIn, jsonIn } from './sent.ts'
+export { languageChosen, languageFor } from './spoken.ts'
 export { streamed } from './stream.ts'
 export { submit } from './submit.ts'

@@ -2,6 +2,7 @@
 export { addressOf, DIRECT, isSecure, originOf, outsideFrom } from './address.ts'
 export { dailyOf } from './daily.ts'
 export { errorForLog, logged, loggerFrom, pathForLog, SILENT } from './logging.ts'
+export { remakerOf } from './recompute.ts'
 export { nothingThere } from './secret-address.ts'
 export { headers, ownPagesOnly } from './security.ts'
 export { inSlices, mappedInSlices } from './slices.ts'

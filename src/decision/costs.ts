@@ -16,7 +16,8 @@ export interface Costs {
   unitedFrame: number
 }
 
-const DEFAULT_COSTS: Costs = { worth: 200, queen: 40, frame: 15, opening: 4, day: 1, unitedFrame: 10 }
+export const DEFAULT_COSTS: Costs = { worth: 200, queen: 40, frame: 15, opening: 4, day: 1, unitedFrame: 10 }
+export const COST_NAMES = Object.keys(DEFAULT_COSTS) as (keyof Costs)[]
 
 /** What is at hand today. */
 export interface Supplies {
@@ -28,7 +29,7 @@ export interface Supplies {
 }
 
 /** Nothing said: no queen in hand, five days to have one (common practice), eggs to be had. */
-const DEFAULT_SUPPLIES: Supplies = { queensInHand: 0, daysUntilQueens: 5, eggFrames: 1 }
+export const DEFAULT_SUPPLIES: Supplies = { queensInHand: 0, daysUntilQueens: 5, eggFrames: 1 }
 
 /**
  * A colony lost costs more than its price: the work on it is lost with it, and the yard's good name. Judgement, chosen among 1, 3,
@@ -37,10 +38,10 @@ const DEFAULT_SUPPLIES: Supplies = { queensInHand: 0, daysUntilQueens: 5, eggFra
 const LOST_COSTS_MORE = 5
 
 /** The yard's costs over the defaults, as the decision weighs them. Negative figures count as 0. */
-export function costsWith(own: Partial<Costs> = {}): Costs {
+export function costsWith(own: { [K in keyof Costs]?: number | undefined } = {}): Costs {
   const known = Object.fromEntries(
-    Object.keys(DEFAULT_COSTS).flatMap((name) => {
-      const value = own[name as keyof Costs]
+    COST_NAMES.flatMap((name) => {
+      const value = own[name]
       return value === undefined ? [] : [[name, Math.max(0, value)]]
     }),
   )

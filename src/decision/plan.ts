@@ -1,20 +1,14 @@
 /** The plan of a colony: facts, proofs and guard rails from recovery, the belief from forecast, and what to do weighed over both. */
 
-import { addDays, type Day, inWords } from '../days.ts'
-import {
-  DEFAULT_RATES,
-  KINDS,
-  type Kind,
-  type KindShares,
-  listModelOf,
-  type Model,
-} from '../forecast/index.ts'
+import { addDays, type Day } from '../days.ts'
+import { DEFAULT_RATES, KINDS, type Kind, type KindShares, type Model } from '../forecast/index.ts'
 import type { History } from '../journal/index.ts'
 import {
   type Action,
   type Adviser,
   DEFAULT_PROTOCOL,
   planOf as factsOf,
+  inWordsToo,
   NUCLEUS_FRAMES,
   type Plan,
   type Protocol,
@@ -22,6 +16,7 @@ import {
 } from '../recovery/index.ts'
 import { type Costs, costsWith, suppliesWith } from './costs.ts'
 import { type Library, libraryOf } from './library.ts'
+import { modelFor } from './models.ts'
 import type { Option } from './options.ts'
 import { against, believable } from './phase.ts'
 import { oddsAt } from './stories.ts'
@@ -31,7 +26,7 @@ export interface PlanSettings {
   /** The yard's rates, kept for all its colonies; the defaults when left out. */
   model?: Model | undefined
   library?: Library | undefined
-  costs?: Partial<Costs> | undefined
+  costs?: { [K in keyof Costs]?: number | undefined } | undefined
   supplies?: SaidSupplies | undefined
   /** Bound to a colony with suspected brood disease. */
   exposure?: Parameters<typeof factsOf>[3] extends { exposure?: infer E } | undefined ? E : never
@@ -53,17 +48,7 @@ export interface DecidedPlan extends Plan {
   options: PlanOption[]
 }
 
-const defaults = { library: libraryOf(), models: new Map<string, Model>() }
-
-/** A model of the default rates for those mating months, kept. */
-function defaultModel(protocol: Protocol): Model {
-  const key = protocol.matingMonths.join()
-  const known = defaults.models.get(key)
-  if (known !== undefined) return known
-  const made = listModelOf(DEFAULT_RATES, protocol.matingMonths)
-  defaults.models.set(key, made)
-  return made
-}
+const sharedLibrary = libraryOf()
 
 const ACTION_OF: Record<Option['act'], Action> = {
   look: 'open-and-look',
@@ -94,15 +79,15 @@ export function planOf(
   protocol: Protocol = DEFAULT_PROTOCOL,
   settings: PlanSettings = {},
 ): DecidedPlan {
-  const model = settings.model ?? defaultModel(protocol)
+  const model = settings.model ?? modelFor(DEFAULT_RATES, protocol)
   let weighed: Weighed | null = null
   const weigh = weigherOf({
     model,
-    library: settings.library ?? defaults.library,
+    library: settings.library ?? sharedLibrary,
     protocol,
     costs: costsWith(settings.costs),
     supplies: suppliesWith(settings.supplies),
-    saidSupplies: settings.supplies !== undefined,
+    saidSupplies: settings.supplies?.queensInHand !== undefined,
   })
   const adviser: Adviser = (c) => {
     weighed = weigh(c)
@@ -142,11 +127,17 @@ function doubted(history: History, today: Day, odds: KindShares, action: Action)
   const share = Math.round(100 * (odds.laying + odds.present))
   const last = history.entries.findLast((e) => e.kind === 'inspection' && e.opened)
   const again = last === undefined ? today : addDays(last.on, SETTLE)
-  const before = action === 'move-out' ? 'it goes' : 'she is given up or another bought'
-  const why = `Of 100 colonies with this record ${share} have a queen: before ${before}, look once more for eggs, frame by frame against the light.`
-  return today >= again
-    ? { action: 'open-and-look', why }
-    : { action: 'leave-alone', until: addDays(again, -1), why: `${why} Not before ${inWords(again)}.` }
+  const before = action === 'move-out' ? 'it-goes' : 'she-is-given-up'
+  const why = { code: 'record-has-queen', share, before } as const
+  return inWordsToo(
+    today >= again
+      ? { action: 'open-and-look', reasons: [why] }
+      : {
+          action: 'leave-alone',
+          until: addDays(again, -1),
+          reasons: [why, { code: 'not-before', on: again }],
+        },
+  )
 }
 
 /** Shares rarer than this are not named. */

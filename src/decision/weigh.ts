@@ -3,8 +3,9 @@ import { TEST_FRAME_IGNORED_AFTER } from '../biology/index.ts'
 import { addDays, type Day, daysBetween } from '../days.ts'
 import { oddsToday } from '../forecast/index.ts'
 import {
-  type Advice,
+  type Advised,
   type Context,
+  choresWaitFor,
   coldSeason,
   isQuiet,
   lookAsked,
@@ -21,10 +22,10 @@ import { layerPlan } from './layer.ts'
 import { leadOf, type Option } from './options.ts'
 import { type Guards, lastEvidence, type Settings, type Standing, standingOn } from './stand.ts'
 import { storyAt } from './stories.ts'
-import { layerAdvice, standingAdvice } from './words.ts'
+import { choreAdvice, layerAdvice, standingAdvice } from './words.ts'
 
 export interface Weighed {
-  advice: Advice
+  advice: Advised
   options: readonly Option[]
 }
 
@@ -78,6 +79,9 @@ export const weigherOf =
     )
     if (standing === null) return null
     const { options } = standing.decision
+    const chore = today < standing.on ? choresWaitFor(s, standing.on) : null
+    if (chore !== null && today >= chore.from && !isQuiet(today, c.quiet) && mayOpen(s, today) === null)
+      return { advice: choreAdvice(chore.ask), options }
     // A rung that is due is not put off for a second opinion within the week.
     if (c.asked('buy-queen') !== undefined && mayBuy(s, today) === null && secondOpinion(standing))
       return null
@@ -89,7 +93,7 @@ const secondOpinion = ({ decision }: Standing): boolean =>
   decision.chosen.act === 'look' && decision.chosen.inDays < 7
 
 /** The look that is due before what was decided: one before a queen or the end, and one visit for two where somebody has to come anyway. */
-function lookFirst(c: Context, { decision, on }: Standing): Advice | null {
+function lookFirst(c: Context, { decision, on }: Standing): Advised | null {
   const ask = lookAsked(c)
   if (ask === null) return null
   const waits = c.today < on
@@ -124,7 +128,7 @@ const cellsCanGo = ({ queen, lost }: Context['s'], arrives: Day): boolean =>
   lost === null && queen.is === 'rearing' && arrives < queen.emergence.earliest
 
 /** Cells, and too few bees to keep them warm and send a virgin out: bees first. */
-function tooFewToMate({ s, quiet, today }: Context): Advice | null {
+function tooFewToMate({ s, quiet, today }: Context): Advised | null {
   const frames = s.strength?.counted === true ? s.strength.frames : null
   if (s.queen.is !== 'rearing' || frames === null || frames >= MATING_NUCLEUS_FRAMES || isQuiet(today, quiet))
     return null
@@ -135,7 +139,7 @@ function tooFewToMate({ s, quiet, today }: Context): Advice | null {
   return {
     action: 'boost',
     rule: 'unite-or-boost',
-    why: `Queen cells, and only ${frames} frames of bees: too few to keep them warm and to mate a virgin from. Add a frame of capped brood with its bees now, before quiet time; or cut the cells and unite it.`,
+    reasons: [{ code: 'cells-too-few-bees', frames }],
   }
 }
 
@@ -143,7 +147,12 @@ function layer(c: Context, decidedOn: Day, settings: WeighSettings): Weighed | n
   const plan = layerPlan(c, decidedOn, settings)
   // On its day the questions that are open say best what to look for.
   if (!plan.boost && c.today >= plan.look) return c.readiness.unmet.length > 0 ? lastLook(c) : null
-  return { advice: layerAdvice(c, plan), options: [] }
+  const chore = plan.boost ? null : choresWaitFor(c.s, plan.look)
+  if (chore !== null && chore.from < plan.look) {
+    if (c.today >= chore.from) return { advice: choreAdvice(chore.ask), options: [] }
+    return { advice: layerAdvice({ ...plan, look: chore.from }, chore.ask), options: [] }
+  }
+  return { advice: layerAdvice(plan), options: [] }
 }
 
 /** A look that did not suffice is not made again within the week (disease looks and counts stand for seven days). */
@@ -159,13 +168,12 @@ function lastLook(c: Context): Weighed | null {
   if (barred !== undefined && barred !== 'cold-season') return null
   const last = s.history.entries.findLast((e) => e.kind === 'inspection' && e.opened)
   if (last !== undefined && daysBetween(last.on, today) < LOOKED_LATELY) return null
-  const warm =
-    barred === undefined ? '' : ' It is the cold season: only on a calm day of 16 °C or more, and briefly.'
-  const missing = readiness.unmet.map((u) => u.what).join('; ')
+  const warm = barred === undefined ? [] : [{ code: 'warm-day-only' } as const]
+  const unmet = readiness.unmet.map((u) => u.reason)
   return {
     advice: {
       action: 'open-and-look',
-      why: `What is missing before it may go can be seen to in one look: ${missing}.${warm}`,
+      reasons: [{ code: 'one-look-settles', unmet }, ...warm],
     },
     options: [],
   }

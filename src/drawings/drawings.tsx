@@ -183,8 +183,15 @@ const SHAPES: Record<DrawingName, Child> = {
   ),
 }
 
+interface DrawingProps {
+  of: DrawingName
+  size?: number
+  /** false where its words stand beside it already. */
+  words?: boolean
+}
+
 /** A drawing with its words below it. */
-export const Drawing = ({ of, size = 64 }: { of: DrawingName; size?: number }) => (
+export const Drawing = ({ of, size = 64, words = true }: DrawingProps) => (
   <figure class="drawing">
     <svg
       viewBox="0 0 64 64"
@@ -199,6 +206,6 @@ export const Drawing = ({ of, size = 64 }: { of: DrawingName; size?: number }) =
     >
       {SHAPES[of]}
     </svg>
-    <figcaption>{DRAWING_WORDS[of]}</figcaption>
+    {words ? <figcaption>{DRAWING_WORDS[of]}</figcaption> : null}
   </figure>
 )

@@ -18,6 +18,7 @@ import {
   visit,
 } from './entries/index.ts'
 import { find } from './find/index.ts'
+import { how } from './how/index.ts'
 import { removalActs, removalIntake, removalSign, removals } from './removal/index.ts'
 import { round } from './round/index.ts'
 import { today } from './today/index.ts'
@@ -28,6 +29,7 @@ export const ROUND_PAGES: readonly ((deps: PageDeps) => Hono<Env>)[] = [
   round,
   yard,
   find,
+  how,
   intake,
   colony,
   visit,

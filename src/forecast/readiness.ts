@@ -42,12 +42,15 @@ function readyOn(firstEgg: Day, g: Ground): Day | null {
   return strongFrom(g.strength, later(g.atLeast, proof))
 }
 
+/** What the odds of laying and the strength to come say themselves. */
+const MODELLED: readonly string[] = ['worker-brood', 'strength-uncounted', 'strength-low']
+
 /** What is unmet besides brood and strength: the earliest day it can be met, or what cannot be dated. */
 function others(plan: Plan, protocol: Protocol, story: Story): { atLeast: Day; blocked: string | null } {
   let atLeast = later(plan.asOf, addDays(story.history.intake.on, protocol.holdDays))
   let blocked: string | null = null
   for (const u of plan.readiness.unmet) {
-    if (u.what.startsWith('conclusive worker brood') || u.what.startsWith('strength')) continue
+    if (MODELLED.includes(u.reason.code)) continue
     if (u.earliest === null) blocked ??= u.what
     else atLeast = later(atLeast, u.earliest)
   }

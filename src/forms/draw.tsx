@@ -83,7 +83,7 @@ const Field = ({
   return (
     <TextField
       {...field}
-      type={as === 'day' || as === 'time' ? TYPES[as] : 'text'}
+      type={as === 'day' || as === 'time' ? TYPES[as] : (spec.keys ?? 'text')}
       unit={quantity === undefined ? spec.unit || undefined : unitOf(frame.units, quantity).symbol}
       inputmode={inputmodeOf(spec)}
       maxlength={spec.maxlength}
@@ -91,6 +91,7 @@ const Field = ({
       max={spec.past ? frame.today : undefined}
       list={spec.list}
       wide={spec.wide}
+      now={spec.now}
     />
   )
 }

@@ -55,7 +55,7 @@ export const Beside = ({ form, name, label, hint }: FieldProps) => (
 )
 
 interface TextProps extends FieldProps {
-  type?: 'text' | 'date' | 'time'
+  type?: 'text' | 'date' | 'time' | 'tel' | 'email' | 'url'
   unit?: string | undefined
   inputmode?: 'text' | 'decimal' | 'numeric' | undefined
   maxlength?: number | undefined
@@ -64,6 +64,8 @@ interface TextProps extends FieldProps {
   list?: string[] | undefined
   autocomplete?: string
   wide?: boolean | undefined
+  /** A button that puts in the time it is. */
+  now?: boolean | undefined
 }
 
 /** One line of text, a number, a day or a time. Numbers are text fields, so that nothing typed is ever blanked. */
@@ -88,6 +90,7 @@ export const TextField = (p: TextProps) => (
         {...invalid(p.form, p.name)}
       />
       {p.unit === undefined ? null : <span class="unit">{p.unit}</span>}
+      {p.now ? <Now of={p.name} label={p.label} /> : null}
     </span>
     {p.list === undefined ? null : (
       <datalist id={`${idOf(p.name)}-list`}>
@@ -97,6 +100,13 @@ export const TextField = (p: TextProps) => (
       </datalist>
     )}
   </div>
+)
+
+/** Puts in the yard's time; web/islands/now.ts shows it. */
+const Now = ({ of, label }: { of: string; label: string }) => (
+  <button class="button now" type="button" data-now={idOf(of)} hidden>
+    now<span class="unseen">: {label}</span>
+  </button>
 )
 
 export const NoteField = (p: FieldProps & { maxlength?: number | undefined; rows?: number | undefined }) => (
@@ -119,7 +129,7 @@ export const NoteField = (p: FieldProps & { maxlength?: number | undefined; rows
 interface ChoicesProps extends FieldProps {
   choices: Choice[]
   /** How many stand in a row on a phone. */
-  across?: 2 | 3 | 4 | undefined
+  across?: 2 | 3 | 4 | 5 | undefined
   /** The answer that stands when nothing was typed. */
   standing?: string | undefined
   other?: OtherAnswer | undefined
@@ -144,7 +154,7 @@ export const Choices = (p: ChoicesProps) => {
         {p.choices.map((c) => (
           <label class={c.value === '' ? 'tap tap-unsaid' : 'tap'}>
             <input type="radio" name={p.name} value={c.value} checked={c.value === tapped} />
-            <span>
+            <span lang={c.language}>
               {c.label}
               {c.hint === undefined ? null : <small>{c.hint}</small>}
             </span>
@@ -172,7 +182,7 @@ const OtherField = (p: FieldProps & { other: OtherAnswer; kept: string }) => (
 )
 
 /** Any number of answers. */
-export const Ticks = (p: FieldProps & { choices: Choice[]; across?: 2 | 3 | 4 | undefined }) => {
+export const Ticks = (p: FieldProps & { choices: Choice[]; across?: 2 | 3 | 4 | 5 | undefined }) => {
   const ticked = many(p.form.typed, p.name)
   return (
     <fieldset class="field choices" id={idOf(p.name)} {...describedBy(p.form, p.name, p.hint)}>

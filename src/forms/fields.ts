@@ -9,6 +9,7 @@ import {
   BROOD_STATE,
   CAGE,
   CAPPED_BROOD,
+  CAUSE,
   CELLS,
   CELLS_AT_REMOVAL,
   CLEARED,
@@ -64,7 +65,7 @@ const STAND = text('Stand', { maxlength: 20 })
 /** Fields that every form of an entry has beside its own. */
 export const COMMON = {
   on: day('Day', { past: true, required: true }),
-  at: time('Time'),
+  at: time('Time', { now: true }),
 } satisfies FieldSpecs
 
 /** How the bees were taken, asked alike where the removal is written up and where the intake is logged. */
@@ -187,6 +188,7 @@ export const FIELDS = {
     bees: whole('Bees in the sample', { min: 1, max: 5000 }),
     mites: whole('Mites counted', { max: 5000 }),
     note: NOTE,
+    photos: PHOTOS,
   },
   'disease-cleared': {
     clearedBy: choice('Who found it clear', CLEARED, 2),
@@ -196,6 +198,7 @@ export const FIELDS = {
       wide: true,
     }),
     note: { ...NOTE, hint: 'What was looked at, and how.' },
+    photos: PHOTOS,
   },
   move: {
     yard: YARD,
@@ -206,10 +209,9 @@ export const FIELDS = {
   outcome: {
     what: choice('What became of it', OUTCOME, 2),
     into: text('United into', { hint: 'Tag of the colony that took it in.', maxlength: 60 }),
-    cause: text('Cause', {
-      hint: 'If it died or left: what you think it was.',
-      maxlength: 200,
-      wide: true,
+    cause: choice('Cause', CAUSE, 3, {
+      asks: 'If it was lost: of what, do you think?',
+      other: { label: 'or type', inputmode: 'text', maxlength: 200 },
     }),
     destination: text('Where to', { hint: 'Yard, or who took it.', maxlength: 200, wide: true }),
     note: NOTE,

@@ -10,7 +10,7 @@ export interface FieldSpec {
   /** The answers to tap; without them a field is typed. */
   choices?: Choice[]
   /** How many answers stand in a row on a phone. */
-  across?: 2 | 3 | 4
+  across?: 2 | 3 | 4 | 5
   /** The answer that stands when nothing was typed. */
   standing?: string
   /** A second field, typed by hand, that wins over the tapped one. */
@@ -25,10 +25,14 @@ export interface FieldSpec {
   /** Most characters. */
   maxlength?: number
   wide?: true
+  /** The keys a phone shows. Nothing of the typist's own is offered: it is somebody else's number. */
+  keys?: 'tel' | 'email' | 'url'
   required?: boolean
   rows?: number
   /** A day that cannot be later than today. */
   past?: true
+  /** A time that is noted while it happens: one tap puts it in. */
+  now?: true
 }
 
 /** A field beside the answers, for what cannot be tapped. */
@@ -56,7 +60,7 @@ export const whole = made('whole', { min: 0, maxlength: 6 })
 
 const tapped =
   (as: FieldSpec['as']) =>
-  (label: string, choices: Choice[], across: 2 | 3 | 4, more: More = {}): FieldSpec => ({
+  (label: string, choices: Choice[], across: 2 | 3 | 4 | 5, more: More = {}): FieldSpec => ({
     as,
     label,
     choices,

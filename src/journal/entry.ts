@@ -222,6 +222,7 @@ export const miteWash = z.strictObject({
   bees: z.int().min(1, 'must be at least 1 bee').max(5000),
   mites: z.int().min(0).max(5000),
   note,
+  photos,
 })
 
 /**
@@ -235,6 +236,7 @@ const diseaseCleared = z.strictObject({
   /** Number of the report or of the sample. */
   reference: text(120).optional(),
   note,
+  photos,
 })
 
 const move = z.strictObject({
@@ -251,7 +253,7 @@ export const outcome = z.strictObject({
   ...base,
   kind: z.literal('outcome'),
   what: z.enum(OUTCOMES),
-  /** Of an old book: nobody wrote down on which day. `on` is then the day of intake and stands for none. */
+  /** Of an old book: nobody wrote down on which day. `on` is then the day of intake, or of its last entry, and stands for none. */
   dayUnknown: z.literal(true).optional(),
   /** The colony it was united into. */
   into: text(60).optional(),

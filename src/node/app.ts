@@ -23,6 +23,7 @@ import {
   unknownPage,
 } from '../app/index.ts'
 import { dailyOf, headers, logged, originOf, ownPagesOnly, type Times, timeLimit } from '../app/node.ts'
+import type { Day } from '../days.ts'
 import { account, invite, noStrangers, people, setUp, signIn, visitor } from '../features/accounts/node.ts'
 import { api, apiTokens } from '../features/api/node.ts'
 import type { CalendarDeps } from '../features/calendar/index.ts'
@@ -34,6 +35,7 @@ import { followUp, moveOutRecord } from '../features/handing-on/index.ts'
 import { handingOn, keeperSheets, openKeeperSheet, yardBook } from '../features/handing-on/node.ts'
 import { health } from '../features/health/index.ts'
 import { coloniesImport } from '../features/import/node.ts'
+import { lettersDue } from '../features/letters/index.ts'
 import { letters, openLetter } from '../features/letters/node.ts'
 import type { MessagesDeps } from '../features/messages/index.ts'
 import { messages } from '../features/messages/node.ts'
@@ -49,6 +51,7 @@ import { removalTerms } from '../features/removal/index.ts'
 import { removalErase, removalSync, signedText } from '../features/removal/node.ts'
 import { review } from '../features/review/node.ts'
 import { stands, supplies, supplyWarmer } from '../features/supplies/node.ts'
+import { tidying } from '../features/tidying/node.ts'
 import { weeks } from '../features/weeks/node.ts'
 import { guardFor, ROLES, type Role, storeFor } from '../people/index.ts'
 import { PHOTO_LIMIT } from '../photos/index.ts'
@@ -100,6 +103,7 @@ const ROUTES: Feature[] = [
   people,
   data,
   coloniesImport,
+  tidying,
   changes,
   review,
   supplies,
@@ -210,7 +214,11 @@ export function createApp(given: AllDeps): Hono<Env> {
 
 /** Everything behind the sign-in, as one role has it. */
 export function appFor(role: Role, deps: AllDeps): Hono<Env> {
-  const own = { ...deps, store: storeFor(role, deps.store) }
+  const own = {
+    ...deps,
+    store: storeFor(role, deps.store),
+    lettersDue: (today: Day) => lettersDue(deps.store, today).length,
+  }
   const app = new Hono<Env>()
   app.use(async (c, next) => {
     c.set('viewer', c.env.viewer ?? null)

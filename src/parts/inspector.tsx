@@ -1,6 +1,6 @@
 /** Whom to call where a brood disease is suspected. */
-import { telIn } from '../words/index.ts'
 import type { Frame } from './layout.tsx'
+import { Tel } from './reach.tsx'
 
 /** `inspector`: as the yard wrote it, name and number. */
 export const InspectorLine = ({ inspector, frame }: { inspector: string; frame: Frame }) => {
@@ -17,21 +17,9 @@ export const InspectorLine = ({ inspector, frame }: { inspector: string; frame: 
         )}
       </p>
     )
-  const tel = telIn(inspector)
   return (
     <p class="inspector">
-      Apiary inspector:{' '}
-      {tel === null ? (
-        <b>{inspector}</b>
-      ) : (
-        <>
-          {tel.before}
-          <a class="tall" href={tel.href}>
-            <b>{tel.shown}</b>
-          </a>
-          {tel.after}
-        </>
-      )}
+      Apiary inspector: <Tel text={inspector} />
     </p>
   )
 }

@@ -1,9 +1,10 @@
 /** The frame of every page. */
 
 import type { Child } from 'hono/jsx'
-import { type Day, inWordsWithYear } from '../days.ts'
+import type { Day } from '../days.ts'
+import { Spoken } from '../forms/index.ts'
 import type { Action, Role } from '../people/index.ts'
-import type { Units } from '../words/index.ts'
+import type { Units, Words } from '../words/index.ts'
 import { WAYS, type Way } from './nav.ts'
 import { PhoneLine } from './phone-line.tsx'
 import type { PhoneState } from './phone-state.ts'
@@ -21,6 +22,8 @@ export interface Frame {
   may: (action: Action) => boolean
   /** Whether the viewer may open a page. */
   mayOpen: (path: string) => boolean
+  /** What is said on this page, in the language it is in. */
+  words: Words
   /** Path of the page, to mark where one is. */
   path: string
   /** On a page that the phone made itself: how it stands with what it keeps. */
@@ -54,87 +57,96 @@ export const Layout = ({
   children,
 }: LayoutProps) => {
   const style = frame.built(STYLES)
+  const { words } = frame
   return (
-    <html lang="en">
-      <head>
-        <meta charset="utf-8" />
-        <meta name="viewport" content="width=device-width, initial-scale=1, viewport-fit=cover" />
-        <title>{title === 'Resettle' ? title : `${title} · Resettle`}</title>
-        {refreshSeconds === undefined ? null : <meta http-equiv="refresh" content={String(refreshSeconds)} />}
-        <meta name="color-scheme" content="light dark" />
-        <meta name="theme-color" content="#fffdf8" media="(prefers-color-scheme: light)" />
-        <meta name="theme-color" content="#1e1b16" media="(prefers-color-scheme: dark)" />
-        <link rel="icon" href="/icon.svg" type="image/svg+xml" />
-        {style === null ? null : <link rel="stylesheet" href={style} />}
-        <link rel="manifest" href="/manifest.webmanifest" />
-        <link rel="apple-touch-icon" href="/icons/icon-touch-180.png" />
-        {[...scripts, PHONE].map((name) => {
-          const src = frame.built(name)
-          return src === null ? null : <script type="module" src={src} />
-        })}
-      </head>
-      <body class={ways ? 'has-ways' : 'no-ways'} data-signed-in={frame.viewer?.name}>
-        <a class="skip" href="#main">
-          Skip to the page
-        </a>
-        <header class="masthead">
-          <div class="masthead-in">
-            <a class="book" href="/">
-              Resettle
-            </a>
-            {frame.viewer === null ? null : <Ways frame={frame} />}
-            {frame.viewer === null ? null : <FindWay path={frame.path} />}
-            {frame.today === '' || frame.viewer === null ? null : (
-              <time class="masthead-day" datetime={frame.today}>
-                {inWordsWithYear(frame.today)}
-              </time>
-            )}
-          </div>
-        </header>
-        <PhoneLine frame={frame} />
-        <main id="main" tabindex={-1}>
-          {children}
-        </main>
-      </body>
-    </html>
+    <Spoken.Provider value={words}>
+      <html lang={words.language}>
+        <head>
+          <meta charset="utf-8" />
+          <meta name="viewport" content="width=device-width, initial-scale=1, viewport-fit=cover" />
+          <title>{title === 'Resettle' ? title : `${title} · Resettle`}</title>
+          {refreshSeconds === undefined ? null : (
+            <meta http-equiv="refresh" content={String(refreshSeconds)} />
+          )}
+          <meta name="color-scheme" content="light dark" />
+          <meta name="theme-color" content="#fffdf8" media="(prefers-color-scheme: light)" />
+          <meta name="theme-color" content="#1e1b16" media="(prefers-color-scheme: dark)" />
+          <link rel="icon" href="/icon.svg" type="image/svg+xml" />
+          {style === null ? null : <link rel="stylesheet" href={style} />}
+          <link rel="manifest" href="/manifest.webmanifest" />
+          <link rel="apple-touch-icon" href="/icons/icon-touch-180.png" />
+          {[...scripts, PHONE].map((name) => {
+            const src = frame.built(name)
+            return src === null ? null : <script type="module" src={src} />
+          })}
+        </head>
+        <body
+          class={ways ? 'has-ways' : 'no-ways'}
+          data-signed-in={frame.viewer?.name}
+          data-zone={frame.zone}
+        >
+          <a class="skip" href="#main">
+            {words.skip}
+          </a>
+          <header class="masthead">
+            <div class="masthead-in">
+              <a class="book" href="/">
+                Resettle
+              </a>
+              {frame.viewer === null ? null : <Ways frame={frame} />}
+              {frame.viewer === null ? null : <FindWay frame={frame} />}
+              {frame.today === '' || frame.viewer === null ? null : (
+                <time class="masthead-day" datetime={frame.today}>
+                  {words.dates.dayWithYear(frame.today)}
+                </time>
+              )}
+            </div>
+          </header>
+          <PhoneLine frame={frame} />
+          <main id="main" tabindex={-1}>
+            {children}
+          </main>
+        </body>
+      </html>
+    </Spoken.Provider>
   )
 }
 
 /** From every page; on a wide screen one types right there. */
-const FindWay = ({ path }: { path: string }) =>
+const FindWay = ({ frame: { path, words } }: { frame: Frame }) =>
   path === '/find' ? null : (
     <search class="find-way">
       <form method="get" action="/find">
         <input
           type="search"
           name="q"
-          aria-label="Find a tag, stand, customer or word"
+          aria-label={words.findLabel}
           maxlength={80}
           autocomplete="off"
-          placeholder="Find"
+          placeholder={words.find}
         />
       </form>
-      <a href="/find">Find</a>
+      <a href="/find">{words.find}</a>
     </search>
   )
 
 const Ways = ({ frame }: { frame: Frame }) => {
-  const { path } = frame
+  const { words } = frame
   const ways = WAYS.filter((w) => frame.mayOpen(w.href))
   return (
-    <nav class="ways" aria-label="Pages">
+    <nav class="ways" aria-label={words.pages}>
       {ways
         .filter((w) => w.place === 'bar')
         .map((w) => (
-          <WayLink way={w} path={path} />
+          <WayLink way={w} frame={frame} />
         ))}
       <details class="ways-more">
-        <summary class="way">More</summary>
+        <summary class="way">{words.more}</summary>
         <div class="ways-menu">
           {ways
             .filter((w) => w.place === 'more')
             .map((w) => (
-              <WayLink way={w} path={path} />
+              <WayLink way={w} frame={frame} />
             ))}
         </div>
       </details>
@@ -142,12 +154,12 @@ const Ways = ({ frame }: { frame: Frame }) => {
   )
 }
 
-const WayLink = ({ way, path }: { way: Way; path: string }) => (
+const WayLink = ({ way, frame: { path, words } }: { way: Way; frame: Frame }) => (
   <a
     class={way.place === 'bar' ? 'way' : 'way way-in-menu'}
     href={way.href}
     aria-current={way.href === path ? 'page' : undefined}
   >
-    {way.label}
+    {words.ways[way.href]}
   </a>
 )

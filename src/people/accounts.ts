@@ -2,6 +2,7 @@
 
 import { asc, eq, sql } from 'drizzle-orm'
 import { v7 } from 'uuid'
+import { type Language, languageOf } from '../languages.ts'
 import { type FieldProblem, type Problems, type Result, refused } from '../result.ts'
 import type { Connection } from '../store/index.ts'
 import { nameKey, nameProblem, nameTyped, type Person } from './names.ts'
@@ -28,6 +29,8 @@ export interface Accounts {
   make(account: { name: string; role: Role; by: string | null; passphrase?: string }): Outcome<Person>
   setPassphrase(id: string, hash: string): void
   setRole(id: string, role: Role): Outcome<Person>
+  /** Null: as the browser says. */
+  setLanguage(id: string, language: Language | null): void
   close(id: string): Outcome<Person>
   reopen(id: string): Outcome<Person>
 }
@@ -36,6 +39,7 @@ const personOf = (row: Row): Person => ({
   id: row.id,
   name: row.name,
   role: row.role,
+  language: languageOf(row.language),
   state: row.closedAt !== null ? 'closed' : row.passphrase === null ? 'invited' : 'active',
   createdAt: row.createdAt,
   createdBy: row.createdBy,
@@ -114,6 +118,9 @@ export function accountsOn(connection: Connection, clock: () => Date): Accounts 
     },
     setRole: (id, role) =>
       write(() => (role !== 'operator' && isLastOperator(id) ? wrong('role', LAST) : change(id, { role }))),
+    setLanguage: (id, language) => {
+      change(id, { language })
+    },
     close: (id) =>
       write(() =>
         isLastOperator(id) ? wrong('person', LAST) : change(id, { closedAt: clock().toISOString() }),

@@ -1,4 +1,5 @@
 /** Names of people. A name signs entries for ever, so it belongs to one person and is never given to another. */
+import type { Language } from '../languages.ts'
 import type { Role } from './permissions.ts'
 
 /** As long as an entry's `by` may be. */
@@ -29,6 +30,8 @@ export interface Person {
   role: Role
   /** invited: has no passphrase yet. closed: kept for what they signed, cannot sign in. */
   state: PersonState
+  /** What they chose to read in; null: as their browser says. */
+  language: Language | null
   createdAt: string
   /** Who made the account; null for the first operator and for accounts made at the terminal. */
   createdBy: string | null

@@ -57,6 +57,7 @@ export const PLACES: readonly { path: string; action: Action }[] = [
   { path: '/yard', action: 'see-colonies' },
   { path: '/weeks', action: 'see-colonies' },
   { path: '/find', action: 'see-colonies' },
+  { path: '/how/*', action: 'see-colonies' },
   { path: '/intake', action: 'log-intake' },
   { path: '/removals/terms', action: 'change-settings' },
   { path: '/removals/:id/erase', action: 'safekeeping' },

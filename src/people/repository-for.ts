@@ -49,6 +49,7 @@ export function storeFor(role: Role, store: Store): Store {
     protocols: only('change-settings', store.protocols, {
       ...store.protocols,
       change: () => [notFor('change-settings', 'protocol')],
+      choose: (key) => [notFor('change-settings', key)],
       take: () => {},
       remakeAll: () => {},
     }),

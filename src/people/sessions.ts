@@ -1,6 +1,7 @@
 /** Browsers that are signed in. The browser holds a random token, the database its digest; closing is deleting. */
 
 import { and, eq, ne, sql } from 'drizzle-orm'
+import { languageOf } from '../languages.ts'
 import type { Connection } from '../store/index.ts'
 import type { Person } from './names.ts'
 import { person, session } from './schema.ts'
@@ -68,7 +69,8 @@ export function sessionsOn({ db }: Connection, clock: () => Date): Sessions {
       if (now - Date.parse(found.session.seenAt) > HOUR)
         tryTo(() => touch.run({ digest, seenAt: new Date(now).toISOString() }))
       const { id, name, role, createdAt, createdBy } = found.person
-      return { id, name, role, state: 'active', createdAt, createdBy }
+      const language = languageOf(found.person.language)
+      return { id, name, role, state: 'active', language, createdAt, createdBy }
     },
     close: (token) => {
       drop.run({ digest: digestOf(token) })

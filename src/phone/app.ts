@@ -86,6 +86,7 @@ export function phoneApp({
 /** Whoever was signed in when the round was fetched. */
 const asViewer = ({ viewer }: Pick<Base, 'viewer'>): Viewer => ({
   ...viewer,
+  language: viewer.language ?? null,
   state: 'active',
   createdAt: '',
   createdBy: null,

@@ -24,6 +24,7 @@ import {
   mentions,
   natural,
   type Projected,
+  plannerOf,
   project,
   type Repository,
   summaryOf,
@@ -56,6 +57,14 @@ export function bookOf({ head, colonies, waiting, sheets = [], today }: BookPart
   for (const w of waiting) if (counts(w)) add(rows, rowOf(w))
   const byId = new Map([...rows.values()].flat().map((r) => [r.entry.id, r]))
   const protocol: Protocol = yardProtocol(head.settings.protocol)
+  const settings: Repository['settings'] = {
+    get(key) {
+      const known = head.settings as Record<string, unknown>
+      if (!Object.hasOwn(known, key)) throw new Error(`the phone does not keep the setting ${key}`)
+      return known[key] as never
+    },
+  }
+  const planner = plannerOf(settings, () => protocol)
   const kept: JournalRow[] = []
   const summaries = new Map<string, ColonySummary | null>()
 
@@ -78,7 +87,7 @@ export function bookOf({ head, colonies, waiting, sheets = [], today }: BookPart
     if (known !== undefined) return known
     const { history } = fold(id, rows.get(id) ?? [])
     const made =
-      history === null ? null : summarised(project(id, history, today, protocol, exposures().get(id) ?? null))
+      history === null ? null : summarised(project(id, history, today, planner, exposures().get(id) ?? null))
     summaries.set(id, made)
     return made
   }
@@ -178,14 +187,9 @@ export function bookOf({ head, colonies, waiting, sheets = [], today }: BookPart
       const own = joinings(repository, [colony]).filter((j) => !told.some((t) => t.colony === j.colony))
       return [...told, ...own]
     },
-    settings: {
-      get(key) {
-        const settings = head.settings as Record<string, unknown>
-        if (!Object.hasOwn(settings, key)) throw new Error(`the phone does not keep the setting ${key}`)
-        return settings[key] as never
-      },
-    },
+    settings,
     protocol: () => protocol,
+    plan: planner,
     removals: jobsOf(
       // What another person wrote here waits for them, and is shown to nobody else.
       sheets.map((s) => (s.mine === null || s.mine.owner.id === head.viewer?.id ? s : { ...s, mine: null })),

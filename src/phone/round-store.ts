@@ -2,6 +2,7 @@
 
 import { z } from 'zod'
 import { FORMAT, type RoundBundle, type RoundSettings, type RoundViewer } from '../features/offline/index.ts'
+import { LANGUAGES } from '../languages.ts'
 import { ROLES } from '../people/index.ts'
 import { type Database, type Kept, type RoundHead, STRICT } from './database.ts'
 import { keepTheirs } from './sheet-outbox.ts'
@@ -27,9 +28,11 @@ export async function keptRound(db: Database): Promise<KeptRound> {
   return { head, base: head ?? (kept?.key === 'round' ? bare(kept.head) : null) }
 }
 
-/** The round that is kept, where this version can read it. */
+/** The round that is kept, where this version can read it; a server of before did not say every choice. */
 export const readable = (kept: Kept | undefined): RoundHead | null =>
-  kept?.key === 'round' && kept.head.format === FORMAT ? kept.head : null
+  kept?.key === 'round' && kept.head.format === FORMAT
+    ? { ...kept.head, settings: { ...UNSAID, ...kept.head.settings } }
+    : null
 
 /** Of a round in another format: what FORMAT promises, and units where they are what they were. */
 function bare(head: unknown): Base | null {
@@ -51,10 +54,17 @@ const UNSAID: RoundSettings = {
   agreementTerms: '',
   stands: {},
   ownRates: null,
+  costs: {},
+  supplies: {},
   protocol: {},
 }
 
-const VIEWER = z.object({ id: z.string(), name: z.string(), role: z.enum(ROLES) })
+const VIEWER = z.object({
+  id: z.string(),
+  name: z.string(),
+  role: z.enum(ROLES),
+  language: z.enum(LANGUAGES).optional().catch(undefined),
+})
 const ANY_ROUND = z.object({
   viewer: VIEWER,
   zone: z.string(),

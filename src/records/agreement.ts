@@ -28,34 +28,33 @@ Between {yard} and {customer}. The bees are at {address}: {bees}. Planned for {d
 
 # What is included
 
-- Finding where the colony sits and showing you how we found it.
-- Opening the surface as far as is needed to reach the comb, and no further.
-- Taking out the bees, the brood and the comb that can be reached, alive as far as we can.
-- Closing the hole the bees used, for the time being, so that others do not move in the next day.
-- Looking after the bees in our yard afterwards. Not every colony lives through a removal; you may ask us on day 30.
+- Finding where the colony sits, and showing you.
+- Opening the surface as far as the comb, and no further.
+- Taking out bees, brood and the comb in reach, alive as far as we can.
+- Closing the hole they used, for the time being.
+- Looking after the bees in our yard. Not every colony lives through a removal; you may ask us on day 30.
 
 # What is not included
 
-- Closing up for good and repair: boards, plaster, paint, roofing, siding. That is yours to arrange, with whom you like.
-- Electric, gas, water, heating, asbestos and lead work. A licensed trade does that before we open anything.
-- Comb and honey left behind because it cannot be reached without taking more of the building apart. It can run, smell and draw others; covering the smell and screening the void makes that less likely, not impossible.
-- Single bees that come back to the old place for some days, and swarms that move in later.
+- Closing up for good and repair: yours to arrange, with whom you like.
+- Electric, gas, water, heating, asbestos and lead work: a licensed trade does that before we open anything.
+- Comb and honey out of reach: it can run, smell and draw other bees, whatever we cover and screen.
+- Single bees that come back for some days, and swarms that move in later.
 - Damage that was there before, or that hidden wires, pipes or rot cause although both of us looked for them.
 
 # What you do
 
-- Tell us whether anybody has sprayed or foamed the bees, with what and when.
-- Tell us who in the house or next door is allergic to stings.
-- Keep people and animals out of the marked area and the windows shut until we say that the last bees are in.
-- Be the owner, or have the owner’s leave to have the building opened.
+- Say whether the bees were sprayed or foamed, with what and when, and who in the house or next door is allergic.
+- Keep people and animals away, and windows shut, until we say that the last bees are in.
+- Be the owner, or have the owner’s leave to open the building.
 
 # When bees come back
 
-{warranty} A new swarm that moves in later is a new job. Tell us on the day you see them.
+{warranty} A new swarm is a new job. Tell us on the day you see them.
 
 # Photos
 
-We take photos of the place, open and closed, to show what was done. They stay with this paper, and nobody else sees them without asking you.
+We take photos, open and closed. They stay with this paper; nobody else sees them without asking you.
 
 # When we stop
 

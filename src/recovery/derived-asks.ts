@@ -2,14 +2,21 @@
 import { addDays, type Day, daysBetween, earlier, later } from '../days.ts'
 import type { DayRange, Readiness } from './plan-types.ts'
 import { readySince } from './readiness.ts'
-import { factsOf, rulesWhere } from './rules.ts'
+import { CHORES, factsOf, type Rule, rulesWhere } from './rules.ts'
 import type { Ask, State } from './state.ts'
 import type { Exposure } from './tracing.ts'
 
-/** Tied combs are not touched in quiet time: a window that is due in it, or was missed before it, waits until it is over. */
+/** Chores are not done in quiet time: a window that is due in it, or was missed before it, waits until it is over. */
 export function keepOutOfQuiet(s: State, quiet: DayRange | null, today: Day): void {
-  const ask = s.pending('comb-ties')
-  if (ask === undefined || quiet === null || ask.opens > quiet.to || ask.closes < quiet.from) return
+  if (quiet === null) return
+  for (const rule of CHORES) {
+    const ask = s.pending(rule)
+    if (ask !== undefined) keepOut(ask, quiet, today)
+  }
+}
+
+function keepOut(ask: Ask, quiet: DayRange, today: Day): void {
+  if (ask.opens > quiet.to || ask.closes < quiet.from) return
   if (ask.due < quiet.from && today < quiet.from) {
     ask.closes = earlier(ask.closes, addDays(quiet.from, -1))
     return
@@ -18,6 +25,30 @@ export function keepOutOfQuiet(s: State, quiet: DayRange | null, today: Day): vo
   ask.opens = addDays(ask.opens, late)
   ask.due = addDays(ask.due, late)
   ask.closes = addDays(ask.closes, late)
+}
+
+/**
+ * Days past its last day for which a chore waits for an opening that was decided, so that the lid comes off once for both.
+ * Bands are chewed off or built in by then, whatever is done; mites take about a month to double. Judgement.
+ */
+const WAITS_FOR_LOOK: Partial<Record<Rule, number>> = { 'comb-ties': 60, 'mite-wash': 7 }
+/** Days before its last day on which a chore that cannot wait for the look is asked for: somebody comes once a week. */
+const ASKED_BEFORE = 5
+
+/**
+ * Chores whose window ends before a look that was decided are done at that look: their window reaches to it. Returns the one
+ * that cannot wait so long, and the day on which the box is opened for it.
+ */
+export function choresWaitFor(s: State, look: Day): { ask: Ask; from: Day } | null {
+  const late = CHORES.flatMap((rule) => s.pending(rule) ?? []).filter((ask) => ask.closes < look)
+  const [presses] = late.filter((ask) => daysBetween(ask.closes, look) > (WAITS_FOR_LOOK[ask.rule] ?? 0))
+  if (presses !== undefined)
+    return { ask: presses, from: later(presses.due, addDays(presses.closes, -ASKED_BEFORE)) }
+  for (const ask of late) {
+    ask.due = later(ask.due, look)
+    ask.closes = look
+  }
+  return null
 }
 
 /** A box that is held, or bound to one, is not opened for chores; of one that is lost nothing is asked. */
@@ -47,22 +78,13 @@ export function askMoveOut(s: State, readiness: Readiness): Ask | null {
   const { outcome } = s.history
   if (outcome !== null) {
     if (outcome.what !== 'moved-out') return null
-    const ask = s.ask('move-out', outcome.on, 'The colony has moved on.')
+    const ask = s.ask('move-out', outcome.on, { code: 'has-moved-on' })
     ask.answeredOn = outcome.on
     return ask
   }
-  if (readiness.ready)
-    return s.ask(
-      'move-out',
-      readySince(s),
-      'The hold is over and every condition is met: a last disease look, and it may go.',
-    )
+  if (readiness.ready) return s.ask('move-out', readySince(s), { code: 'may-go' })
   if (readiness.expected === null) return null
-  const ask = s.ask(
-    'move-out',
-    readiness.expected.earliest,
-    'Expected from what has been seen; the hold is only the minimum.',
-  )
+  const ask = s.ask('move-out', readiness.expected.earliest, { code: 'expected-to-go' })
   ask.due = readiness.expected.likely
   ask.closes = readiness.expected.latest
   return ask

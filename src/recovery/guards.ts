@@ -2,6 +2,7 @@
  * Guard rails: what may not be done today, whatever it would be worth. Each says null, or why not. Pure; the decision which
  * of the open ways is best is somebody else's.
  */
+
 import { EMERGENCE_AFTER_LOSS, MATES_AFTER_EMERGENCE } from '../biology/index.ts'
 import { addDays, type Day, daysBetween } from '../days.ts'
 import { isQuiet, quietOf } from './phase.ts'
@@ -11,6 +12,7 @@ import type { Reason } from './reasons.ts'
 import { coldSeason, leastC } from './season.ts'
 import type { State } from './state.ts'
 import type { Exposure } from './tracing.ts'
+import { deedOf } from './tracing.ts'
 
 /** Frames of bees from which a colony with a laying queen is a nucleus and not lost (common practice: 1.5-3). */
 export const NUCLEUS_FRAMES = 1.5
@@ -26,7 +28,7 @@ export const wouldMate = (day: Day): Day => addDays(day, EMERGENCE_AFTER_LOSS.li
 export function isHeld(s: State, exposure: Exposure | null): Reason | null {
   if (s.diseaseLook?.suspected === true)
     return { code: 'held', since: s.diseaseLook.suspectedOn ?? s.diseaseLook.on }
-  return exposure === null ? null : { code: 'exposed', since: exposure.on, how: exposure.how }
+  return exposure === null ? null : { code: 'exposed', since: exposure.on, how: deedOf(exposure) }
 }
 
 /** Robbing at the last look that noted signs, within days. */

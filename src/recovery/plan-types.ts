@@ -2,6 +2,7 @@
 import type { Day, Span } from '../days.ts'
 import type { Action } from './actions.ts'
 import type { Rule } from './rules.ts'
+import type { Reason, UnmetReason } from './says/said.ts'
 import type { Exposure } from './tracing.ts'
 
 export { ACTIONS, type Action } from './actions.ts'
@@ -33,15 +34,18 @@ export interface Check {
   status: CheckStatus
   /** The day of the observation that answered it. */
   answeredOn?: Day
-  /** Why it is asked, in a sentence. */
+  /** Why it is asked, in an English sentence; and the same as data, for other languages and programs. */
   why: string
+  reason: Reason
   /** Where its window comes from. */
   source: string
 }
 
 export interface Advice {
   action: Action
+  /** In English sentences; and the same as data, sentence by sentence. */
   why: string
+  reasons: readonly Reason[]
   /** The last day on which it stands, where the calendar alone ends it. */
   until?: Day
   /** The sign it is about, where one leads. */
@@ -49,6 +53,9 @@ export interface Advice {
   /** The check it does, or answers; left out where the advice stands alone. */
   rule?: Rule
 }
+
+/** Advice before it is put into words. */
+export type Advised = Omit<Advice, 'why'>
 
 /** What a look left out, though the answer to a check hangs on it. */
 export interface Missing {
@@ -95,6 +102,7 @@ export interface Horizon {
 
 export interface Unmet {
   what: string
+  reason: UnmetReason
   /** Earliest day it can be met; null when nothing seen so far allows a date. */
   earliest: Day | null
 }
@@ -119,6 +127,8 @@ export interface Plan {
   horizon: Horizon
   /** Evidence that contradicts the spans, each with its likeliest explanations. */
   surprises: string[]
+  /** The same as data, in the same order. */
+  surprised: readonly Reason[]
   /** What the last looks left open that they were to answer; empty when nothing. */
   missing: Missing[]
   /** Bound to a colony in which brood disease is suspected: held, and to be looked at; null when it is not. */

@@ -10,6 +10,7 @@ import { phaseOn, quietOf } from './phase.ts'
 import {
   type Action,
   type Advice,
+  type Advised,
   type Check,
   type Missing,
   type Plan,
@@ -18,6 +19,7 @@ import {
 } from './plan-types.ts'
 import { DEFAULT_PROTOCOL, type Protocol } from './protocol.ts'
 import { readinessOf } from './readiness.ts'
+import { inEnglish } from './says/said.ts'
 import { horizonOf } from './sources.ts'
 import { spansOf } from './spans.ts'
 import { type Ask, checkOf, type State } from './state.ts'
@@ -54,7 +56,7 @@ export function planOf(
     return ask !== undefined && today >= ask.opens ? ask : undefined
   }
   const context: Context = { s, today, quiet, readiness, supplies: around.supplies ?? {}, exposure, asked }
-  const advice = adviceOn(context, weigh)
+  const advice = inWordsToo(adviceOn(context, weigh))
   return {
     tag: history.tag,
     asOf: today,
@@ -68,7 +70,8 @@ export function planOf(
     quiet,
     spans: closed ? {} : spansOf(s),
     horizon: horizonOf(s.sources),
-    surprises: s.surprises,
+    surprises: s.surprises.map((r) => inEnglish([r])),
+    surprised: s.surprises,
     missing: closed ? [] : missingIn(s),
     exposed: closed ? null : exposure,
     lost: closed ? null : s.lost,
@@ -77,8 +80,11 @@ export function planOf(
   }
 }
 
+/** Advice with its sentences in English. */
+export const inWordsToo = (advice: Advised): Advice => ({ ...advice, why: inEnglish(advice.reasons) })
+
 /** The day for which advice that waits was weighed. */
-const decidedFor = ({ action, until }: Advice): Day | null =>
+const decidedFor = ({ action, until }: Advised): Day | null =>
   until !== undefined && WAITS.includes(action) ? addDays(until, 1) : null
 const WAITS: readonly Action[] = ['leave-alone', 'outside-look', 'order-queen']
 

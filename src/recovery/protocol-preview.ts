@@ -1,13 +1,10 @@
 /**
  * What a change of the protocol would move: every colony's plan by the rules before and by the rules after, side by side.
- * Pure; the caller hands the histories over one by one, so that a large yard can be read in slices.
+ * Pure; the caller hands the plans over colony by colony, so that a large yard can be read in slices.
  */
 
 import type { Day } from '../days.ts'
-import type { History } from '../journal/index.ts'
-import { planOf } from './plan.ts'
 import type { Action, Check, Plan, Rule } from './plan-types.ts'
-import type { Protocol } from './protocol.ts'
 
 interface Moved {
   rule: Rule
@@ -53,13 +50,7 @@ const sameWindow = (a: Check, b: Check): boolean =>
   a.opens === b.opens && a.due === b.due && a.closes === b.closes
 
 /** What changes for a colony, null when nothing does. Move-out is judged by readiness and its expected day. */
-export function changeFor(
-  history: History,
-  today: Day,
-  before: Protocol,
-  after: Protocol,
-): ColonyChange | null {
-  const [was, will] = [planOf(history, today, before), planOf(history, today, after)]
+export function changeFor(was: Plan, will: Plan): ColonyChange | null {
   const [old, fresh] = [asked(was), asked(will)]
   // A rule is asked once at a time, so the rule pairs the checks.
   const pairs = old.flatMap((b) => {
@@ -71,7 +62,7 @@ export function changeFor(
   // A colony that is ready has no expected day any more: its day is now.
   const likely = (p: Plan): Leaving => (p.readiness.ready ? 'now' : (p.readiness.expected?.likely ?? null))
   const change: ColonyChange = {
-    tag: history.tag,
+    tag: was.tag,
     moved: pairs.filter((p) => !sameWindow(p.before, p.after)),
     added: fresh.filter((a) => !old.some((b) => b.rule === a.rule)),
     dropped: old.filter((b) => !fresh.some((a) => a.rule === b.rule)),

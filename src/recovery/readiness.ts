@@ -6,13 +6,14 @@ import {
   FIRST_EGG_AFTER_RELEASE,
   OLD_QUEEN_LAYS_AGAIN,
 } from '../biology/index.ts'
-import { addDays, type Day, daysBetween, earlier, inWords, later, type Span } from '../days.ts'
+import { addDays, type Day, daysBetween, earlier, later, type Span } from '../days.ts'
 import { isQuiet } from './phase.ts'
 import type { DayRange, Readiness, Unmet } from './plan-types.ts'
 import { miteThresholdOn } from './protocol.ts'
+import { type UnmetReason, unmetInEnglish } from './says/said.ts'
 import { expectedFirstEgg, proofFrom } from './spans.ts'
 import type { State } from './state.ts'
-import type { Exposure } from './tracing.ts'
+import { deedOf, type Exposure } from './tracing.ts'
 
 /** A treated colony is washed again after 10-14 days (common practice). */
 const REWASH_AFTER = 10
@@ -94,42 +95,32 @@ export function readinessOf(
 function unmetOn(s: State, today: Day, inside: Day, proof: Span | null): Unmet[] {
   const p = s.protocol
   const unmet: Unmet[] = []
-  const need = (what: string, earliest: Day | null): void => {
-    unmet.push({ what, earliest })
+  const need = (reason: UnmetReason, earliest: Day | null): void => {
+    unmet.push({ what: unmetInEnglish(reason), reason, earliest })
   }
-  if (today < holdEnds(s)) need(`hold days: ${p.holdDays} days from intake`, holdEnds(s))
+  if (today < holdEnds(s)) need({ code: 'hold', days: p.holdDays }, holdEnds(s))
   if (s.queen.is !== 'queenright')
-    need(
-      'conclusive worker brood: flat worker caps that only her queen can have laid',
-      proof === null ? null : later(today, proof.earliest),
-    )
-  if (s.strength === null || !s.strength.counted)
-    need('strength: frames of bees not counted since intake', inside)
+    need({ code: 'worker-brood' }, proof === null ? null : later(today, proof.earliest))
+  if (s.strength === null || !s.strength.counted) need({ code: 'strength-uncounted' }, inside)
   else if (s.strength.frames < p.minFramesOfBees)
-    need(
-      `strength at or above the minimum of ${p.minFramesOfBees} frames of bees (last count ${s.strength.frames})`,
-      inside,
-    )
-  if (s.mites === null) need('mites: no mite wash yet', inside)
+    need({ code: 'strength-low', minimum: p.minFramesOfBees, last: s.strength.frames }, inside)
+  if (s.mites === null) need({ code: 'mites-unwashed' }, inside)
   else if (daysBetween(s.mites.on, today) > p.miteWashValidDays)
-    need(`mites: the last mite wash is older than ${p.miteWashValidDays} days`, inside)
+    need({ code: 'mites-old', days: p.miteWashValidDays }, inside)
   else if (s.mites.per100 >= miteThresholdOn(p, s.mites.on))
     need(
-      `mites under the threshold of ${miteThresholdOn(p, s.mites.on)} per 100 bees (last wash ${s.mites.per100.toFixed(1)}): treat by the label, then wash again`,
+      { code: 'mites-over', most: miteThresholdOn(p, s.mites.on), per100: s.mites.per100 },
       later(inside, addDays(s.mites.on, REWASH_AFTER)),
     )
-  if (s.diseaseLook === null)
-    need('disease look: none yet (open the box and note the signs looked for)', inside)
-  else if (s.diseaseLook.suspected)
-    need('disease look without suspicion: brood disease is suspected; the inspector decides', null)
+  if (s.diseaseLook === null) need({ code: 'disease-look-none' }, inside)
+  else if (s.diseaseLook.suspected) need({ code: 'disease-suspected' }, null)
   else if (daysBetween(s.diseaseLook.on, today) > p.diseaseLookValidDays)
-    need(`disease look within ${p.diseaseLookValidDays} days`, inside)
-  if (s.stores === null) need('stores: not looked at yet', today)
+    need({ code: 'disease-look-old', days: p.diseaseLookValidDays }, inside)
+  if (s.stores === null) need({ code: 'stores-unseen' }, today)
   // Fed since, it carries its food along: nobody opens it again to see that.
   else if (s.stores.level === 'low' && (s.fedOn === null || s.fedOn < s.stores.on))
-    need('stores: low at the last look; feed', today)
-  if (s.beetles?.seen === true)
-    need('no beetles sliming: small hive beetles were seen at the last look', today)
+    need({ code: 'stores-low' }, today)
+  if (s.beetles?.seen === true) need({ code: 'beetles' }, today)
   return unmet
 }
 
@@ -141,48 +132,39 @@ const FIERCE = 4
 /** What nobody would hand on: no fresh brood, cells, robbers, pests, a fierce temper, a treatment, poisoned comb. */
 function unmetMore(s: State, today: Day, inside: Day, exposure: Exposure | null): Unmet[] {
   const unmet: Unmet[] = []
-  const need = (what: string, earliest: Day | null): void => {
-    unmet.push({ what, earliest })
+  const need = (reason: UnmetReason, earliest: Day | null): void => {
+    unmet.push({ what: unmetInEnglish(reason), reason, earliest })
   }
   if (
     s.queen.is === 'queenright' &&
     (s.broodSeenOn === null || daysBetween(s.broodSeenOn, today) > BROOD_SEEN_WITHIN)
   )
-    need(`eggs or open brood seen within ${BROOD_SEEN_WITHIN} days`, inside)
+    need({ code: 'brood-unseen', days: BROOD_SEEN_WITHIN }, inside)
   const none = s.lastNoEggs !== null && (s.broodSeenOn === null || s.lastNoEggs > s.broodSeenOn)
-  if (s.queen.is === 'queenright' && none && s.pausedSince === null)
-    need('eggs or open brood at the last look: none were found', inside)
-  if (s.pausedSince !== null) need(`eggs again: none were found on ${inWords(s.pausedSince)}`, inside)
-  if (s.cellsSeen?.holding === true || s.cellsBeside !== null)
-    need('no open or capped queen cells: there were some at the last look', inside)
-  for (const [sign, words] of SIGNS_THAT_KEEP)
-    if (s.signs?.seen.includes(sign) === true) need(`no ${words} at the last look`, today)
+  if (s.queen.is === 'queenright' && none && s.pausedSince === null) need({ code: 'brood-none' }, inside)
+  if (s.pausedSince !== null) need({ code: 'paused', since: s.pausedSince }, inside)
+  if (s.cellsSeen?.holding === true || s.cellsBeside !== null) need({ code: 'cells' }, inside)
+  for (const sign of SIGNS_THAT_KEEP)
+    if (s.signs?.seen.includes(sign) === true) need({ code: 'sign', sign }, today)
   if (s.temper !== null && s.temper.value >= FIERCE && !s.settled.has('temper'))
-    need('temper under 4, or a signed note that decides to let it go as it is', today)
+    need({ code: 'temper' }, today)
   if (s.withdrawalUntil !== null && today <= s.withdrawalUntil)
-    need(`treatment: its withdrawal ends on ${inWords(s.withdrawalUntil)}`, addDays(s.withdrawalUntil, 1))
+    need({ code: 'withdrawal', until: s.withdrawalUntil }, addDays(s.withdrawalUntil, 1))
   else if (s.treatedOn !== null && (s.mites === null || s.mites.on < addDays(s.treatedOn, REWASH_AFTER)))
     need(
-      `treatment of ${inWords(s.treatedOn)} over, and a wash ${REWASH_AFTER} days or more after it`,
+      { code: 'treatment-unwashed', on: s.treatedOn, days: REWASH_AFTER },
       later(inside, addDays(s.treatedOn, REWASH_AFTER)),
     )
   if (s.history.intake.removal.sprayed === 'yes' && !s.settled.has('sprayed-comb-out'))
-    need('sprayed comb gone: a signed note says so', today)
+    need({ code: 'sprayed' }, today)
   if (s.disagreeSince !== null)
-    need(
-      `a look that settles it: the looks of ${inWords(s.disagreeSince)} disagree`,
-      later(inside, addDays(s.disagreeSince, 2)),
-    )
-  if (s.caged !== null) need('no queen left in a cage', today)
-  if (exposure !== null) need(`clear of brood disease: it ${exposure.how}`, exposure.look.opens)
+    need({ code: 'looks-disagree', since: s.disagreeSince }, later(inside, addDays(s.disagreeSince, 2)))
+  if (s.caged !== null) need({ code: 'caged' }, today)
+  if (exposure !== null) need({ code: 'bound', how: deedOf(exposure) }, exposure.look.opens)
   return unmet
 }
 
-const SIGNS_THAT_KEEP = [
-  ['robbing', 'robbing'],
-  ['moths', 'wax moths'],
-  ['deformed-wings', 'deformed wings'],
-] as const
+const SIGNS_THAT_KEEP = ['robbing', 'moths', 'deformed-wings'] as const
 
 /** The last day on which what was looked at still counts; only meaningful when ready. */
 export function readyUntil(s: State): Day {

@@ -1,4 +1,5 @@
 /** The span in which a queen being raised emerges, from cells seen and the brood she can come from; and what follows from it. */
+
 import {
   EMERGENCE_AFTER_LOSS,
   EMERGENCE_AFTER_LOSS_HARD,
@@ -10,8 +11,9 @@ import {
   RIPE_CELL_EMERGES,
   VIRGIN_AGE_WHEN_GIVEN,
 } from '../biology/index.ts'
-import { addDays, clamp, type Day, earlier, inWords, later, type Span, shift } from '../days.ts'
+import { addDays, clamp, type Day, earlier, later, type Span, shift } from '../days.ts'
 import type { DayRange } from './plan-types.ts'
+import type { Reason } from './says/said.ts'
 import { cellBrood, type Source } from './sources.ts'
 
 export type CellStage = 'open' | 'capped' | 'emerged'
@@ -21,11 +23,11 @@ export interface Emergence {
   /** Earliest day by the measured extremes: before it she cannot be out. */
   notBefore: Day
   /** Why the span contradicts what was possible, or null. */
-  surprise: string | null
+  surprise: Reason | null
 }
 
 /** With nothing but the span to go by. */
-export const emergence = (span: Span, surprise: string | null): Emergence => ({
+export const emergence = (span: Span, surprise: Reason | null): Emergence => ({
   span,
   notBefore: span.earliest,
   surprise,
@@ -129,7 +131,10 @@ export function emergenceFromCells(
   // Cells beside a living queen (supersedure, swarming) or from before the removal: nothing but their age counts.
   if (hard !== null) return emergence(spanOf(hard, hard.from), null)
   const explained = aliveOn !== null || sources.length === 0
-  return emergence(spanOf(own, middle(own)), explained ? null : impossibleCells(stage, seenOn))
+  return emergence(
+    spanOf(own, middle(own)),
+    explained ? null : { code: 'cells-impossible', stage, on: seenOn },
+  )
 }
 
 /** What the cells' own age and any of these allow together; null when nothing. */
@@ -155,15 +160,6 @@ function allowedBySources(stage: CellStage, seenOn: Day, sources: readonly Sourc
   return null
 }
 
-const CELL_WORDS: Record<CellStage, string> = {
-  open: 'An open queen cell',
-  capped: 'A capped queen cell',
-  emerged: 'An emerged queen cell',
-}
-
-const impossibleCells = (stage: CellStage, on: Day): string =>
-  `${CELL_WORDS[stage]} on ${inWords(on)} cannot come from the young brood known to be in this box. Likeliest: a queen has laid here since; or a date, or what was seen, is wrong.`
-
 /**
  * A later sighting of cells narrows the span; where it cannot, the newer sighting is believed, as far as the brood at hand
  * allows it by the measured extremes, and the contradiction said.
@@ -182,10 +178,10 @@ export function narrowedByCells(
     const span = spanOf(both, known.likely)
     return { span, notBefore: earlier(span.earliest, hard?.from ?? span.earliest), surprise: null }
   }
-  const say =
+  const say: Reason =
     stage === 'emerged'
-      ? `An emerged queen cell on ${inWords(seenOn)} is earlier than the queen being raised can leave hers (${inWords(known.earliest)}). Likeliest: another cell was further on; or a date, or what was seen, is wrong.`
-      : `${CELL_WORDS[stage]} on ${inWords(seenOn)} does not fit the queen expected between ${inWords(known.earliest)} and ${inWords(known.latest)}. Likeliest: a second batch of cells from younger brood; or a date, or what was seen, is wrong.`
+      ? { code: 'emerged-early', on: seenOn, earliest: known.earliest }
+      : { code: 'cells-do-not-fit', stage, on: seenOn, from: known.earliest, to: known.latest }
   return emergence(hard === null ? spanOf(own, middle(own)) : spanOf(hard, known.likely), say)
 }
 

@@ -1,10 +1,14 @@
 /** What is known of a colony while its entries are read in order, and the questions opened and answered on the way. */
+
 import { CELLS_SHOW_AFTER } from '../biology/index.ts'
 import { addDays, type Day, later, type Span } from '../days.ts'
 import type { History, Inspection, Note } from '../journal/index.ts'
 import type { Check, Rule } from './plan-types.ts'
 import type { Protocol, Window } from './protocol.ts'
 import { SOURCE_OF } from './rules.ts'
+import type { Sought } from './says/advice.ts'
+import type { Cause } from './says/inside.ts'
+import { inEnglish, type Reason } from './says/said.ts'
 import type { Source } from './sources.ts'
 
 type Sign = NonNullable<Inspection['signs']>[number]
@@ -41,7 +45,7 @@ export type Queen =
   | { is: 'laying'; firstSeen: Day; lastSeen: Day; freshComb: boolean; firstEgg: Span; layer: Layer }
   | { is: 'queenright'; provenOn: Day; lastSeen: Day; firstEgg: Span | null; layer: Layer }
   /** No queen. `chance`: young brood at hand may still become one. */
-  | { is: 'none'; since: Day; why: string; chance: boolean; failed: Rung }
+  | { is: 'none'; since: Day; why: readonly Cause[]; chance: boolean; failed: Rung }
   | { is: 'laying-workers'; since: Day }
 
 /** A question that has been opened; `answeredOn` or `voidSince` once it is no longer asked. */
@@ -50,7 +54,7 @@ export interface Ask {
   opens: Day
   due: Day
   closes: Day
-  why: string
+  why: Reason
   answeredOn: Day | null
   voidSince: Day | null
   /** Last visit that looked and could not answer yet. */
@@ -60,9 +64,6 @@ export interface Ask {
   /** A frame of eggs as insurance, not as the next rung. */
   insurance?: true
 }
-
-/** What a question may hang on. */
-export type Sought = 'eggs' | 'queen cells' | 'capped brood'
 
 /** A queen in a cage in this box, whatever else goes on in it. */
 export interface Caged {
@@ -87,7 +88,7 @@ export const trapped = ({ intake }: History): boolean =>
 export class State {
   readonly asks: Ask[] = []
   readonly sources: Source[] = []
-  readonly surprises: string[] = []
+  readonly surprises: Reason[] = []
   queen: Queen = { is: 'unseen' }
   caged: Caged | null = null
   cellsBeside: CellsBeside | null = null
@@ -144,7 +145,7 @@ export class State {
   }
 
   /** Opens a question anchored on a day. A question of the same rule still open is replaced. */
-  ask(rule: Rule, anchor: Day, why: string, window: Window = this.protocol.windows[rule]): Ask {
+  ask(rule: Rule, anchor: Day, why: Reason, window: Window = this.protocol.windows[rule]): Ask {
     this.void(rule, anchor)
     const ask: Ask = {
       rule,
@@ -189,10 +190,10 @@ export class State {
   }
 
   /** Two looks that cannot both be right: said, and asked about once more. */
-  disagree(on: Day, words: string): void {
-    this.surprises.push(words)
+  disagree(on: Day, why: Reason): void {
+    this.surprises.push(why)
     this.disagreeSince = on
-    this.ask('look-again', on, words)
+    this.ask('look-again', on, why)
   }
 
   /** The queen may have been lost long before the removal: the days without her are not counted from it. */
@@ -231,7 +232,8 @@ export function checkOf(ask: Ask, today: Day): Check {
     closes: ask.closes,
     status: statusOn(ask, today),
     ...(ask.answeredOn === null ? {} : { answeredOn: ask.answeredOn }),
-    why: ask.why,
+    why: inEnglish([ask.why]),
+    reason: ask.why,
     source: SOURCE_OF[ask.rule],
   }
 }

@@ -5,7 +5,9 @@
  */
 
 import { addDays, type Day, inWords, later } from '../days.ts'
-import type { StandingEntry } from '../journal/index.ts'
+import type { Gift, StandingEntry } from '../journal/index.ts'
+import { type Deed, deedInEnglish } from './says/inside.ts'
+import { inEnglish, type Reason } from './says/said.ts'
 
 /** How a colony is bound to a suspected one. */
 type Bond = 'gave' | 'got' | 'united' | 'robbing'
@@ -18,8 +20,10 @@ export interface Exposure {
   on: Day
   /** In words, after "it": 'got a frame of eggs from W-7'. */
   how: string
+  /** The same as data; phones of before kept only the words. */
+  deed?: Deed
   /** Every bond to a suspected colony, in order of its day. */
-  bonds: { on: Day; how: string }[]
+  bonds: { on: Day; how: string; deed?: Deed }[]
   /** Since when it is held: the bond, or the suspicion where that came later. */
   since: Day
   /** A full look at every brood frame, 2 to 8 weeks after: the signs show from 12.5 days on, in half of cases by two months (afb.org.nz). */
@@ -85,28 +89,23 @@ function yardOn(c: Traced, day: Day): string {
   return last?.kind === 'move' || last?.kind === 'intake' ? last.yard : c.yard
 }
 
-const GIFT: Record<(typeof SPREADS)[number], string> = {
-  'egg-frame': 'a frame of eggs',
-  'open-brood': 'a frame of brood',
-  'capped-brood': 'a frame of capped brood',
-  combs: 'combs',
-  bees: 'bees',
-  'queen-cell': 'a queen cell',
-}
-
-const spread = (what: string): what is keyof typeof GIFT => (SPREADS as readonly string[]).includes(what)
+const spread = (what: string): what is (typeof SPREADS)[number] =>
+  (SPREADS as readonly string[]).includes(what)
 
 interface Link {
   bond: Bond
   on: Day
   how: string
+  deed: Deed
 }
 
+const link = (bond: Bond, on: Day, deed: Deed): Link => ({ bond, on, how: deedInEnglish(deed), deed })
+
 /** What went from `from` into `to`, as the book of `to` has it. */
-const given = (to: Traced, from: Traced): { on: Day; what: string }[] =>
+const given = (to: Traced, from: Traced): { on: Day; what: Gift }[] =>
   to.entries.flatMap((e) =>
     e.kind === 'given' && spread(e.what) && nameIs(from, e.donor) && wasHere(from, e.on)
-      ? [{ on: e.on, what: GIFT[e.what] }]
+      ? [{ on: e.on, what: e.what }]
       : [],
   )
 
@@ -122,10 +121,10 @@ const robbed = (c: Traced): Day[] =>
 function linksOf(c: Traced, sick: Traced): Link[] {
   const tag = sick.tag
   return [
-    ...given(c, sick).map((g): Link => ({ bond: 'got', on: g.on, how: `got ${g.what} from ${tag}` })),
-    ...given(sick, c).map((g): Link => ({ bond: 'gave', on: g.on, how: `gave ${g.what} to ${tag}` })),
-    ...unitedInto(sick, c).map((on): Link => ({ bond: 'united', on, how: `took in ${tag}` })),
-    ...unitedInto(c, sick).map((on): Link => ({ bond: 'united', on, how: `was united into ${tag}` })),
+    ...given(c, sick).map(({ on, what }) => link('got', on, { code: 'got', what, tag })),
+    ...given(sick, c).map(({ on, what }) => link('gave', on, { code: 'gave', what, tag })),
+    ...unitedInto(sick, c).map((on) => link('united', on, { code: 'took-in', tag })),
+    ...unitedInto(c, sick).map((on) => link('united', on, { code: 'united-into', tag })),
     ...robbedTogether(c, sick).filter(
       ({ on }) => yardOn(c, on) === yardOn(sick, on) && wasHere(c, on) && wasHere(sick, on),
     ),
@@ -134,11 +133,7 @@ function linksOf(c: Traced, sick: Traced): Link[] {
 
 /** Robbers carry what they rob: robbing noted at either box binds the two, whoever robbed whom. */
 const robbedTogether = (c: Traced, sick: Traced): Link[] =>
-  [...robbed(c), ...robbed(sick)].map((on) => ({
-    bond: 'robbing',
-    on,
-    how: `stood beside ${sick.tag} while there was robbing`,
-  }))
+  [...robbed(c), ...robbed(sick)].map((on) => link('robbing', on, { code: 'stood-beside', tag: sick.tag }))
 
 /** A full look at the brood, in the window and without suspicion, ends the exposure; so does who clears it. */
 const lookedSince = (c: Traced, e: Pick<Exposure, 'on' | 'look'>): boolean =>
@@ -171,8 +166,8 @@ export function traceFoulbrood(colonies: readonly Traced[]): Map<string, Exposur
 /** Bound to several: the latest bond leads, and the hold began with the first. */
 function together(known: Exposure | undefined, sick: Traced, links: readonly Link[], last: Link): Exposure {
   const suspected = sick.suspectedSince ?? last.on
-  const bonds = [...(known?.bonds ?? []), ...links.map(({ on, how }) => ({ on, how }))].sort((a, b) =>
-    a.on < b.on ? -1 : a.on > b.on ? 1 : 0,
+  const bonds = [...(known?.bonds ?? []), ...links.map(({ on, how, deed }) => ({ on, how, deed }))].sort(
+    (a, b) => (a.on < b.on ? -1 : a.on > b.on ? 1 : 0),
   )
   const since = [later(last.on, suspected), ...(known === undefined ? [] : [known.since])].sort()[0]
   const lead =
@@ -186,9 +181,22 @@ const lookAfter = (on: Day): Exposure['look'] => ({
   closes: addDays(on, LOOK.closes),
 })
 
-/** What is asked of an exposed colony, in a sentence. */
-export const exposureWords = (e: Exposure): string =>
-  `It ${e.how} on ${inWords(e.on)}, and brood disease is suspected in ${e.from}: do not move or unite it and take no brood, bees or comb from it. Look at every brood frame, bees shaken off, between ${inWords(e.look.opens)} and ${inWords(e.look.closes)}, and note the signs.`
+/** What bound it, as data. */
+export const deedOf = ({ deed, how }: Pick<Exposure, 'deed' | 'how'>): Deed =>
+  deed ?? { code: 'as-said', how }
+
+/** What is asked of an exposed colony, as data. */
+export const boundTo = (e: Exposure): Reason => ({
+  code: 'bound',
+  how: deedOf(e),
+  on: e.on,
+  from: e.from,
+  opens: e.look.opens,
+  closes: e.look.closes,
+})
+
+/** The same in a sentence. */
+export const exposureWords = (e: Exposure): string => inEnglish([boundTo(e)])
 
 /** Why it may not be moved, united or given from, in a sentence without its full stop. */
 export const exposedWords = (tag: string, e: Exposure): string =>

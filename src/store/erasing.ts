@@ -22,6 +22,24 @@ export function eraseSites({ raw }: Connection, colonies: readonly ColonyId[]): 
   if (old.length > 0) eraseInside(raw, old)
 }
 
+/**
+ * Takes the same out of intakes that the journal would not have: those of these ids, and those that name the same place
+ * or the same person. Call within a transaction.
+ */
+export function eraseRefusedSites(
+  { raw }: Connection,
+  ids: readonly string[],
+  said: readonly string[],
+): void {
+  const out = raw.prepare(
+    `UPDATE refused_entry SET payload = json_remove(payload, '$.removal.site')
+     WHERE json_extract(payload, '$.removal.site') IS NOT NULL
+       AND (id IN (SELECT value FROM json_each(:ids)) OR EXISTS
+         (SELECT 1 FROM json_each(:said) WHERE instr(json_extract(payload, '$.removal.site'), value) > 0))`,
+  )
+  out.run({ ids: JSON.stringify(ids), said: JSON.stringify(said) })
+}
+
 /** Of entries from before sites had a table: the only change that is ever made to the journal, and it only takes out. */
 function eraseInside(raw: Connection['raw'], entries: readonly string[]): void {
   const guard = raw

@@ -24,6 +24,7 @@ import {
   StoreError,
 } from './migrate.ts'
 import { moveRecordsOf } from './move-records.ts'
+import { PLANNED_BY, plannerOf } from './planner.ts'
 import { project } from './project.ts'
 import { type Projections, projectionsOf } from './projections.ts'
 import { protocolsOf } from './protocols.ts'
@@ -99,12 +100,13 @@ export const readingStoreOn = (connection: Connection): Store => ({
 function assemble(connection: Connection): { store: Store; projections: Projections } {
   const journal = journalOf(connection)
   const settings = settingsOf(connection, (key) => {
-    if (key === 'protocol') projections.replan()
+    if (PLANNED_BY.some((k) => k === key)) projections.replan()
   })
   const protocol = (): Protocol => yardProtocol(settings.get('protocol'))
+  const planner = plannerOf(settings, protocol)
   const recent = recentOf(connection, journal.ofColony)
   const tracer = tracerOf(connection, (id) => recent.of(id).folded)
-  const projections = projectionsOf(connection, journal, protocol, tracer)
+  const projections = projectionsOf(connection, journal, planner, protocol, tracer)
   const inMemory = (id: ColonyId, today: Day): ColonySummary | null => {
     const { history } = fold(id, journal.ofColony(id))
     if (history === null) return null
@@ -112,7 +114,7 @@ function assemble(connection: Connection): { store: Store; projections: Projecti
       id,
       history,
       today,
-      protocol(),
+      planner,
       exposureOf(tracer.exposures(), id, history),
     ).row
     return summaryOf(row, () => JSON.parse(plan) as Plan)
@@ -191,6 +193,7 @@ function assemble(connection: Connection): { store: Store; projections: Projecti
     stays: staysOf(connection, (id) => fold(id, journal.ofColony(id)).history, protocol),
     settings,
     protocol,
+    plan: planner,
     protocols,
     removals: erasing(removalsOf(connection), recent),
     after: { letters: lettersOf(connection), records },
@@ -201,7 +204,7 @@ function assemble(connection: Connection): { store: Store; projections: Projecti
     together: projections.settler.together,
     rebuild: (today) => ({ colonies: projections.rebuild(today), entries: journal.count() }),
     goneBound: tracer.gone,
-    verify: () => verify(connection, journal, protocol, exposures),
+    verify: () => verify(connection, journal, { planner, protocol }, exposures),
     close: () => connection.raw.close(),
   }
   return { store, projections }

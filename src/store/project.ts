@@ -1,20 +1,13 @@
 /**
- * What the projections hold of a colony: a pure function of its history, the day and the protocol, so that a rebuild gives
+ * What the projections hold of a colony: a pure function of its history, the day and the yard's choices, so that a rebuild gives
  * the same bytes, and the phone without signal the same plan. Site and costs stay out: helpers read these.
  */
 
 import type { Day } from '../days.ts'
-import { planOf } from '../decision/index.ts'
 import type { ColonyId } from '../ids.ts'
 import type { History } from '../journal/index.ts'
-import {
-  type Check,
-  type CheckStatus,
-  type Exposure,
-  type Plan,
-  type Protocol,
-  RULES,
-} from '../recovery/index.ts'
+import { type Check, type CheckStatus, type Exposure, type Plan, RULES } from '../recovery/index.ts'
+import type { Planner } from './planner.ts'
 import type { colony, plannedCheck } from './schema.ts'
 
 export type ColonyRow = typeof colony.$inferSelect
@@ -56,12 +49,12 @@ export function project(
   id: ColonyId,
   history: History,
   today: Day,
-  protocol: Protocol,
+  planner: Planner,
   exposure: Exposure | null = null,
 ): Projected {
   const { intake, outcome, tag } = history
   const asOf = outcome?.on ?? today
-  const plan = planOf(asKnownOn(history, asOf), asOf, protocol, { exposure })
+  const plan = planner(asKnownOn(history, asOf), asOf, exposure)
   const open = outcome === null
   const next = open ? nextCheck(plan) : null
   const place = history.entries.findLast((e) => e.kind === 'move') ?? intake

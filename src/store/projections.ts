@@ -10,6 +10,7 @@ import { type Connection, excluded, placeholders } from './connection.ts'
 import { type Exposures, exposureOf, NO_EXPOSURES } from './exposures.ts'
 import { type Folded, fold } from './fold.ts'
 import type { Journal } from './journal.ts'
+import type { Planner } from './planner.ts'
 import { project } from './project.ts'
 import { colony, plannedCheck, stay } from './schema.ts'
 import { type Settler, settlerOf } from './settle.ts'
@@ -25,7 +26,7 @@ export interface Projections {
   refresh(today: Day): number
   /** The same in slices, each in a transaction of its own. */
   refreshing(today: Day): Generator<void, number>
-  /** Recomputes plans for another protocol or by other rules, every colony as of the day it had. */
+  /** Recomputes plans for other choices of the yard or by other rules, every colony as of the day it had. */
   replan(): void
   /**
    * Recomputes plans when the rules have changed since the projections were made. Returns whether it did. `inYard`: only
@@ -42,6 +43,7 @@ const SLICE = 10
 export function projectionsOf(
   connection: Connection,
   journal: Journal,
+  planner: Planner,
   protocol: () => Protocol,
   tracer: Tracer,
 ): Projections {
@@ -92,7 +94,7 @@ export function projectionsOf(
       drop.run({ id })
       return
     }
-    const { row, checks } = project(id, history, today, protocol(), exposureOf(exposures, id, history))
+    const { row, checks } = project(id, history, today, planner, exposureOf(exposures, id, history))
     upsert.run(row)
     for (const check of checks) addCheck.run(check)
     const left = stayRow(id, history, String(recordedAt.get(id)), protocol())

@@ -13,10 +13,11 @@ import type { Problem } from '../journal/index.ts'
 import { type ProtocolOverrides, protocolOverrides } from '../recovery/index.ts'
 import type { Connection } from './connection.ts'
 import type { Journal } from './journal.ts'
+import type { PLANNED_BY } from './planner.ts'
 import type { Projections } from './projections.ts'
 import { rulesStamp } from './rules-stamp.ts'
 import { colony, protocolChange } from './schema.ts'
-import type { Settings } from './settings.ts'
+import type { Settings, SettingValue } from './settings.ts'
 
 interface ProtocolChange {
   changedAt: string
@@ -39,6 +40,8 @@ export interface Protocols {
     after: ProtocolOverrides,
     stamp: { changedAt: string; changedBy: string; reason?: string | undefined },
   ): Problem[]
+  /** Keeps another of the choices that plans hang on; plans are to be recomputed by `remakeSome`. */
+  choose<K extends (typeof PLANNED_BY)[number]>(key: K, value: SettingValue<K>): Problem[]
   /** Takes over a history of changes, oldest first, where there is none. */
   take(changes: readonly ProtocolChange[]): void
   /** Queues every plan to be recomputed. */
@@ -112,6 +115,15 @@ export function protocolsOf({ connection, journal, projections, settings }: Part
           .run()
         raw.pragma('user_version = 0')
         return []
+      })
+      if (problems.length === 0) enqueue()
+      return problems
+    },
+    choose(key, value) {
+      const problems = connection.write(() => {
+        const found = settings.set(key, value)
+        if (found.length === 0) raw.pragma('user_version = 0')
+        return found
       })
       if (problems.length === 0) enqueue()
       return problems

@@ -82,6 +82,11 @@ export function queriesOf(
     .prepare()
   const open = db.select(listed).from(colony).where(inYard).prepare()
   const all = db.select(listed).from(colony).prepare()
+  const from = db
+    .select(listed)
+    .from(colony)
+    .where(gte(colony.intakeOn, value('day')))
+    .prepare()
   const toDo = db
     .select(listed)
     .from(colony)
@@ -129,7 +134,9 @@ export function queriesOf(
     },
     idsByTag: (tag) => idsByTag.all({ tag }).map((r) => r.id),
     list(filter) {
-      const rows = (filter.open === true ? open.all() : all.all()).map(summary)
+      const { open: onlyOpen, intakeFrom: day } = filter
+      const found = onlyOpen === true ? open.all() : day === undefined ? all.all() : from.all({ day })
+      const rows = found.map(summary)
       return rows.filter((c) => matches(c, filter)).sort(walkingOrder)
     },
     toDo: () => toDo.all().map(summary).sort(walkingOrder),

@@ -1,5 +1,5 @@
 /** Entries that the journal would not have, kept with whom to ask until somebody has settled them. */
-import { and, desc, inArray, isNull, sql } from 'drizzle-orm'
+import { and, asc, desc, inArray, isNull, sql } from 'drizzle-orm'
 import type { EntryId } from '../ids.ts'
 import type { Problem } from '../journal/index.ts'
 import type { Connection } from './connection.ts'
@@ -19,6 +19,12 @@ export interface RefusedEntry {
   problems: Problem[]
 }
 
+/** One as it is kept, settled or not. */
+export interface KeptRefused extends RefusedEntry {
+  settledAt: string | null
+  settledBy: string | null
+}
+
 export interface Refused {
   /** Keeps them; one that is here already takes what it says now. Those beyond {@link MOST_REFUSED} are left out. */
   keep(entries: readonly RefusedEntry[]): void
@@ -27,6 +33,10 @@ export interface Refused {
   count(): number
   /** They are in the journal, or somebody has dealt with them. */
   settle(ids: readonly EntryId[], stamp: { at: string; by: string }): void
+  /** All of them, settled ones too, the oldest first: what an export keeps. */
+  everything(): KeptRefused[]
+  /** Takes them over as they were; those that are here already are left. */
+  take(entries: readonly KeptRefused[]): void
 }
 
 /** A phone out of its mind must not fill the disk (judgement). */
@@ -61,6 +71,11 @@ export function refusedOf({ db }: Connection): Refused {
       setWhere: sql`${refusedEntry.person} = excluded.person`,
     })
     .prepare()
+  const made = ({ payload, problems, ...row }: typeof refusedEntry.$inferSelect): KeptRefused => ({
+    ...row,
+    entry: JSON.parse(payload) as unknown,
+    problems: JSON.parse(problems) as Problem[],
+  })
   return {
     keep(entries) {
       let room = MOST_REFUSED - (count.get()?.n ?? 0)
@@ -69,11 +84,24 @@ export function refusedOf({ db }: Connection): Refused {
           put.run({ ...row, payload: JSON.stringify(entry), problems: JSON.stringify(problems) })
     },
     open: () =>
-      open.all().map(({ payload, problems, settledAt: _at, settledBy: _by, ...row }) => ({
-        ...row,
-        entry: JSON.parse(payload) as unknown,
-        problems: JSON.parse(problems) as Problem[],
-      })),
+      open.all().map((row) => {
+        const { settledAt: _at, settledBy: _by, ...entry } = made(row)
+        return entry
+      }),
+    everything: () =>
+      db
+        .select()
+        .from(refusedEntry)
+        .orderBy(asc(refusedEntry.receivedAt), asc(refusedEntry.id))
+        .all()
+        .map(made),
+    take(entries) {
+      for (const { entry, problems, ...row } of entries)
+        db.insert(refusedEntry)
+          .values({ ...row, payload: JSON.stringify(entry), problems: JSON.stringify(problems) })
+          .onConflictDoNothing()
+          .run()
+    },
     count: () => count.get()?.n ?? 0,
     settle(ids, { at, by }) {
       if (ids.length === 0) return

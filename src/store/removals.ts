@@ -10,7 +10,7 @@ import { photosOfSheet, type Sheet, sheet as sheetSchema } from '../records/inde
 import { type Problems, type Result, refused } from '../result.ts'
 import { customerLetter } from './after-schema.ts'
 import type { Connection } from './connection.ts'
-import { eraseSites } from './erasing.ts'
+import { eraseRefusedSites, eraseSites } from './erasing.ts'
 import { canonical } from './fold.ts'
 import { removalColony, removalSheet } from './removal-schema.ts'
 import type { Versioned } from './types.ts'
@@ -64,7 +64,7 @@ export interface Removals extends Jobs {
   /** Takes over versions and boxes as they were; those that are here already are left. Sentences where they differ. */
   take(versions: readonly SheetVersion[], boxes: readonly Box[]): string[]
   /**
-   * Takes the sheet out, every version of it; where each colony that came of it was taken from; and the letters about
+   * Takes the sheet out, every version of it; where each colony that came of it was taken from, in what the journal would not have too; and the letters about
    * them, whose own words may name the customer. Returns how many versions there were. The file is to be `cleaned` after.
    */
   erase(id: string): number
@@ -225,6 +225,10 @@ export function removalsOf(connection: Connection): Removals {
       connection.write(() => {
         const colonies = coloniesOf(id)
         eraseSites(connection, colonies)
+        const said = whole(versions.all({ id })).flatMap(({ sheet: { job } }) =>
+          [job.name, job.address].flatMap((x) => (x === undefined || x === '' ? [] : [x])),
+        )
+        eraseRefusedSites(connection, [id, ...colonies], said)
         for (const colony of colonies)
           db.delete(customerLetter).where(eq(customerLetter.colony, colony)).run()
         db.delete(removalColony).where(eq(removalColony.sheet, id)).run()

@@ -1,12 +1,14 @@
 /**
  * The yard's choices. One line in SETTINGS makes a new one: its schema and the value it has until somebody chooses.
  *
- * The protocol is one of them. Changing it changes plans, so the store makes every plan again in the same transaction.
+ * Some of them change plans (PLANNED_BY in planner.ts): then the store makes every plan again in the same transaction, or, by
+ * `Protocols`, in slices afterwards.
  */
 
 import { eq, sql } from 'drizzle-orm'
 import { z } from 'zod'
 import { isZone } from '../days.ts'
+import { COST_NAMES } from '../decision/index.ts'
 import { RATE_NAMES } from '../forecast/index.ts'
 import { type Problem, problemsOf } from '../journal/index.ts'
 import { DEFAULT_TERMS, TERMS_LIMIT } from '../records/index.ts'
@@ -22,6 +24,34 @@ const ownRates = z.object({
   on: z.iso.date(),
 })
 export type OwnRates = z.infer<typeof ownRates>
+
+/** A change of many entries at once, as it can be taken back. */
+const tidied = z.object({
+  /** UUIDv7; ids of its entries are made of it. */
+  id: z.uuid(),
+  what: z.enum(['removalType', 'yard', 'person', 'long-gone']),
+  /** Names that were changed, and into which. Of a closing: empty, and the outcome. */
+  from: z.array(z.string()),
+  to: z.string(),
+  entries: z.number().int().min(0),
+  /** UTC, ISO. */
+  at: z.string(),
+  by: z.string(),
+  /** Stands the yards had that are no longer named. */
+  stands: z.record(z.string(), z.number()).optional(),
+  /** UTC, ISO. */
+  takenBack: z.string().optional(),
+})
+export type Tidied = z.infer<typeof tidied>
+/** In the yard's money; what is not said goes by the default. */
+const costs = z.partialRecord(z.enum(COST_NAMES), z.number().min(0).max(100_000))
+
+/** What is at hand, and how long a queen takes that is ordered today; what is not said goes by the default. */
+const supplies = z.strictObject({
+  queensInHand: z.number().int().min(0).max(500).optional(),
+  daysUntilQueens: z.number().int().min(0).max(60).optional(),
+  eggFrames: z.number().int().min(0).max(500).optional(),
+})
 
 const define = <T>(schema: z.ZodType<T>, fallback: T) => ({ schema, fallback })
 
@@ -46,6 +76,11 @@ export const SETTINGS = {
     z.record(z.string().trim().min(1).max(80), z.number().int().min(0).max(10_000)),
     {},
   ),
+  /** Names merged and colonies closed many at once, the latest last. */
+  tidied: define<Tidied[]>(z.array(tidied), []),
+  /** What a colony, a queen, a frame, an opening and a day are worth here, where it is not the default. */
+  costs: define<z.infer<typeof costs>>(costs, {}),
+  supplies: define<z.infer<typeof supplies>>(supplies, {}),
   /** What this yard does otherwise than the default protocol. */
   protocol: define<z.infer<typeof protocolOverrides>>(protocolOverrides, {}),
 }

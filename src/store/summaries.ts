@@ -23,8 +23,9 @@ export function summaryOf({ toDo, ...rest }: ListRow, planOf: () => Plan): Colon
 }
 
 /** Whether a list with that filter holds the colony. */
-export function matches(c: ColonySummary, { open, yard, text }: ColonyFilter): boolean {
+export function matches(c: ColonySummary, { open, yard, intakeFrom, text }: ColonyFilter): boolean {
   if (open !== undefined && (c.closedOn === null) !== open) return false
+  if (intakeFrom !== undefined && c.intakeOn < intakeFrom) return false
   if (yard !== undefined && c.yard !== yard) return false
   const sought = text?.trim().toLowerCase() ?? ''
   if (sought === '') return true

@@ -11,6 +11,7 @@ import type { ColonyImports } from './imports.ts'
 import type { Joined } from './joined.ts'
 import type { Letters } from './letters.ts'
 import type { MoveRecords } from './move-records.ts'
+import type { Planner } from './planner.ts'
 import type { Protocols } from './protocols.ts'
 import type { Refused } from './refused.ts'
 import type { Jobs, Removals } from './removals.ts'
@@ -88,6 +89,8 @@ export interface ColonySummary {
 export interface ColonyFilter {
   open?: boolean | undefined
   yard?: string | undefined
+  /** Those logged on that day or later. */
+  intakeFrom?: Day | undefined
   /** Part of a tag, yard, stand or removal type; capitals don't matter. */
   text?: string | undefined
 }
@@ -161,6 +164,8 @@ export interface Repository {
   exposed(): Exposures
   settings: Pick<Settings, 'get'>
   protocol(): Protocol
+  /** The plan as this yard makes it, by its protocol, rates, costs and what is at hand. */
+  plan: Planner
   /** Removal sheets: private. */
   removals: Jobs
   /** Papers noted for its move, of the last record; private. Left out where the book does not keep them, as on a phone. */

@@ -12,6 +12,7 @@ import { fold } from './fold.ts'
 import { type EntryRow, type Journal, readRow } from './journal.ts'
 import { missingGuards } from './migrate.ts'
 import { recordProblems } from './move-records.ts'
+import type { Planner } from './planner.ts'
 import { type Projected, project } from './project.ts'
 import { sheetProblems } from './removals.ts'
 import { rulesStamp } from './rules-stamp.ts'
@@ -20,13 +21,19 @@ import { settingProblems } from './settings.ts'
 import { type StayRow, stayRow } from './stay-row.ts'
 import type { VerifyReport } from './types.ts'
 
+/** What projections hang on beside the journal. */
+interface Choices {
+  planner: Planner
+  protocol: () => Protocol
+}
+
 /** Enough to see what is wrong; a file full of garbage would fill the screen. */
 const SHOWN = 100
 
 export function verify(
   connection: Connection,
   journal: Journal,
-  protocol: () => Protocol,
+  { planner, protocol }: Choices,
   exposures: () => Exposures,
 ): VerifyReport {
   try {
@@ -40,7 +47,7 @@ export function verify(
         ...recordProblems(connection),
         ...chainProblems(connection.raw),
         ...entryProblems(connection),
-        ...(compared ? projectionProblems(connection, journal, protocol(), exposures()) : []),
+        ...(compared ? projectionProblems(connection, journal, { planner, protocol }, exposures()) : []),
       ]
       const colonies = connection.db.select({ n: sql<number>`count(*)` }).from(colony).get()?.n ?? 0
       return {
@@ -138,7 +145,7 @@ function disagreements(
 function projectionProblems(
   { db, raw }: Connection,
   journal: Journal,
-  protocol: Protocol,
+  { planner, protocol }: Choices,
   exposures: Exposures,
 ): string[] {
   const rowOf = db
@@ -174,12 +181,12 @@ function projectionProblems(
     // A plan is as of the day it was made; a row that is missing is wrong on any day.
     const asOf = row?.asOf ?? history?.intake.on ?? ''
     const expected =
-      history === null ? null : project(id, history, asOf, protocol, exposureOf(exposures, id, history))
+      history === null ? null : project(id, history, asOf, planner, exposureOf(exposures, id, history))
     const actual = row === undefined ? null : { row, checks: checksOf.all({ id }) }
     const differs = difference(expected, actual)
     if (differs !== null)
       problems.push(`colony ${row?.tag ?? tag}: ${differs}; "resettle rebuild" makes it again`)
-    const stayed = history === null ? null : stayRow(id, history, String(recordedAt.get(id)), protocol)
+    const stayed = history === null ? null : stayRow(id, history, String(recordedAt.get(id)), protocol())
     const stayDiffers = stayDifference(stayed, stayOf.get({ id }) ?? null)
     if (stayDiffers !== null)
       problems.push(`colony ${row?.tag ?? tag}: ${stayDiffers}; "resettle rebuild" makes it again`)

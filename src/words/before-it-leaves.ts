@@ -1,7 +1,7 @@
 /** What is said before a colony leaves: what nobody should find out on the road. Pure. */
 import type { Day } from '../days.ts'
 import { type Permit, papersEnded, papersNotYet, permitWords } from '../records/index.ts'
-import type { Plan } from '../recovery/index.ts'
+import type { Plan, UnmetReason } from '../recovery/index.ts'
 import { dayWords } from './dates.ts'
 
 /**
@@ -10,11 +10,11 @@ import { dayWords } from './dates.ts'
  */
 export function beforeItLeaves(plan: Plan, permits: readonly Permit[], day: Day): string[] {
   const on = (d: Day | undefined): string => (d === undefined ? '' : dayWords(d, plan.asOf))
-  const unmet = plan.readiness.unmet.map((u) => u.what)
-  const because = (begins: string): string[] => unmet.filter((what) => what.startsWith(begins))
+  const because = (...codes: UnmetReason['code'][]): string[] =>
+    plan.readiness.unmet.filter((u) => codes.includes(u.reason.code)).map((u) => u.what)
   return [
-    ...[...because('disease look without suspicion'), ...because('clear of brood disease')].map(sentence),
-    ...because('treatment').map((what) => `In course: ${what}.`),
+    ...[...because('disease-suspected'), ...because('bound')].map(sentence),
+    ...because('withdrawal', 'treatment-unwashed').map((what) => `In course: ${what}.`),
     ...papersEnded(permits, day).map((p) => `Ended ${on(p.until)}: ${permitWords(p)}. It needs a new one.`),
     ...papersNotYet(permits, day).map((p) => `Good only from ${on(p.on)}: ${permitWords(p)}.`),
     ...(permits.length === 0

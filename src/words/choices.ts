@@ -15,11 +15,15 @@ import {
   SYRUPS,
 } from '../journal/index.ts'
 
+import type { Language } from '../languages.ts'
+
 export interface Choice {
   value: string
   label: string
   /** A few words under the label. */
   hint?: string
+  /** The language of the label, where it is another than the page's. */
+  language?: Language
 }
 
 const choices = <T extends string>(values: readonly T[], labels: Record<T, string>): Choice[] =>
@@ -41,12 +45,15 @@ const REMOVAL_LABELS: Record<(typeof REMOVAL_TYPES)[number], string> = {
   'abandoned-hive': 'Abandoned hive',
 }
 
+/** A removal type of an old book: nobody wrote it down. */
+export const NOT_WRITTEN_DOWN = 'unknown'
+
 /** The shipped removal types, then those the yard added. */
 export const removalTypes = (own: readonly string[] = []): Choice[] => [
   ...choices(REMOVAL_TYPES, REMOVAL_LABELS),
   ...own
     .filter((t) => !(REMOVAL_TYPES as readonly string[]).includes(t))
-    .map((t) => ({ value: t, label: t })),
+    .map((t) => ({ value: t, label: t === NOT_WRITTEN_DOWN ? 'Not written down' : t })),
 ]
 
 export const METHOD: Choice[] = [
@@ -245,6 +252,42 @@ export const OUTCOME: Choice[] = choices(OUTCOMES, {
   other: 'Something else',
   unknown: 'Gone, not known how',
 })
+
+/**
+ * What a colony was lost of, as far as anybody can tell (common practice). Kept in these words, so that an export and an older
+ * version read the same; anything else is typed.
+ */
+const CAUSES = [
+  'no queen',
+  'laying workers',
+  'too few bees',
+  'starved',
+  'robbed out',
+  'mites',
+  'brood disease',
+  'beetles or moths',
+  'heat',
+  'cold or wet',
+  'poisoned',
+  'the removal itself',
+] as const
+export const CAUSE: Choice[] = [
+  unsaid('Not said'),
+  ...choices(CAUSES, {
+    'no queen': 'No queen',
+    'laying workers': 'Laying workers',
+    'too few bees': 'Too few bees',
+    starved: 'Starved',
+    'robbed out': 'Robbed out',
+    mites: 'Mites',
+    'brood disease': 'Brood disease',
+    'beetles or moths': 'Beetles or moths',
+    heat: 'Heat',
+    'cold or wet': 'Cold or wet',
+    poisoned: 'Poisoned',
+    'the removal itself': 'The removal itself',
+  }),
+]
 
 /** Why a box could not be got to. */
 export const MISSED: Choice[] = choices(MISSED_REASONS, {

@@ -5,6 +5,7 @@ import {
   BROOD_STATE,
   CAGE,
   CAPPED_BROOD,
+  CAUSE,
   CELLS,
   CELLS_AT_REMOVAL,
   type Choice,
@@ -82,7 +83,7 @@ export function entryWords(e: Entry, units: Units, today: string, withSite = fal
         title: labelIn(OUTCOME, e.what),
         facts: said([
           ['into', e.into],
-          ['cause', e.cause],
+          ['cause', CAUSE.some((c) => c.value === e.cause) ? word(CAUSE, e.cause) : e.cause],
           ['to', e.destination],
         ]),
         note,

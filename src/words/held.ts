@@ -10,17 +10,3 @@ export const boundWords = ({ exposed }: Plan): string | null =>
   exposed === null
     ? null
     : `Bound to ${exposed.from}, in which brood disease is suspected: it ${exposed.how}. Held.`
-
-/** The telephone number in what a yard wrote of its inspector, as a `tel:` address; null where there is none. */
-export function telIn(text: string): { before: string; shown: string; href: string; after: string } | null {
-  const found = /\+?[(\d][\d\s()./-]{4,}\d/.exec(text)
-  if (found === null) return null
-  const [shown] = found
-  const digits = shown.replaceAll(/[^\d+]/g, '')
-  return {
-    before: text.slice(0, found.index),
-    shown,
-    href: `tel:${digits}`,
-    after: text.slice(found.index + shown.length),
-  }
-}

@@ -2,12 +2,14 @@
 
 export { beforeItLeaves } from './before-it-leaves.ts'
 export { capital } from './capital.ts'
+export { type Words, wordsIn } from './catalogue.ts'
 export {
   BEES_TAPPED,
   BROOD_CARE,
   BROOD_STATE,
   CAGE,
   CAPPED_BROOD,
+  CAUSE,
   CELLS,
   CELLS_AT_REMOVAL,
   type Choice,
@@ -23,6 +25,7 @@ export {
   MARKED,
   METHOD,
   MISSED,
+  NOT_WRITTEN_DOWN,
   NOTE_FOR,
   OPEN_BROOD,
   OUTCOME,
@@ -44,12 +47,14 @@ export { dayAndDistance, dayWords, fromTo, spanWords, windowWords } from './date
 export { doubtWays, isInDoubt } from './doubts.ts'
 export { type EntryWords, entryWords, KIND_WORDS } from './entries.ts'
 export { betterDay, chance, frames, mayWaitUntil, planActs, SHORT_KIND, whenToLook } from './forecasts.ts'
-export { boundWords, isHeld, telIn } from './held.ts'
+export { boundWords, isHeld } from './held.ts'
 export { hemisphereOf } from './hemisphere.ts'
 export { instantWords, sizeWords } from './instants.ts'
 export { lidCautions, unitingCaution, warmthCaution } from './lid-cautions.ts'
 export {
   headline,
+  howPressing,
+  lateDays,
   leftOutBeside,
   leftOutWords,
   leftWords,
@@ -64,6 +69,7 @@ export { moveWords, treatedWords, treatmentRisk } from './moving.ts'
 export { keysWords, ROLE_CHOICES, ROLE_WORDS, STATE_WORDS, signedInWords } from './people.ts'
 export { problemQuotes, problemWords } from './problem.ts'
 export { proves } from './proof.ts'
+export { mailHref, placeHref, smsHref, telHref, telIn } from './reach.ts'
 export {
   ACTION_WORDS,
   afterQuiet,
@@ -76,8 +82,10 @@ export {
   RULE_WORDS,
   STATUS_WORDS,
 } from './rules.ts'
+export { bareName, type SameName, sameNameReading, sameNames } from './same-names.ts'
 export { CLIMATE_WORDS, MONTH_CHOICES, MONTH_NAMES, stretchWords } from './season.ts'
 export { FEW, FEW_MEANS, fewWords, percent, percentRange, shortRange } from './shares.ts'
+export { ACTS, type Act, STEPS } from './steps.ts'
 export {
   depth,
   framesWords,

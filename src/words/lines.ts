@@ -1,9 +1,10 @@
 /** What stands on a colony's line: what to do, how pressing it is, until when it can wait. */
 
-import { addDays, type Day } from '../days.ts'
+import { addDays, type Day, daysBetween } from '../days.ts'
 import { type Action, type Check, missingWords, type Plan, rulesWhere } from '../recovery/index.ts'
 import { dayWords } from './dates.ts'
 import { ACTION_WORDS, coming, isQuiet, lidStaysOn, live, PHASE_WORDS, RULE_WORDS } from './rules.ts'
+import { type Act, actOf } from './steps.ts'
 
 /** Actions that only say "look": the check's own name says more. */
 const LOOKING: Action[] = ['none', 'leave-alone', 'outside-look', 'open-and-look']
@@ -33,6 +34,8 @@ export interface ToDo {
   action: Action
   /** What to do, in a few words. */
   title: string
+  /** Its steps; null where it has none of its own. */
+  act: Act | null
   /** What to find out, where it is a look. */
   question: string | null
   why: string
@@ -42,7 +45,23 @@ export interface ToDo {
   also: Check[]
   /** Nothing here asks for the lid to come off. */
   lidOn: boolean
+  /** A window in which somebody could have gone there as the plan asks has closed unanswered. "Late" has no other meaning anywhere. */
   late: boolean
+}
+
+/** The one word for a box today: late, due, or it may be done. What no check asks is due: the plan asks for it on its day. */
+export function howPressing({ late, check }: Pick<ToDo, 'late' | 'check'>): 'overdue' | 'due' | 'open' {
+  if (late) return 'overdue'
+  return check?.status === 'open' ? 'open' : 'due'
+}
+
+/** How many days a box is late: since the first day after the earliest window that closed on it unanswered. 0: not late. */
+export function lateDays({ check, also, late }: Pick<ToDo, 'check' | 'also' | 'late'>, today: Day): number {
+  if (!late) return 0
+  const closed = [...(check === null ? [] : [check]), ...also]
+    .filter((c) => c.status === 'overdue')
+    .map((c) => daysBetween(c.closes, today))
+  return Math.max(1, ...closed)
 }
 
 /** The reason alone: the question it opens with stands on the line already. */
@@ -72,6 +91,7 @@ export function toDoOf(plan: Plan): ToDo | null {
         : sign === undefined
           ? ACTION_WORDS[action]
           : SIGN_TITLES[sign],
+    act: tracing ? null : actOf(plan.advice, check?.rule),
     question: looks && check !== null ? RULE_WORDS[check.rule].question : null,
     why: looks && check !== null ? withoutQuestion(why) : why,
     check,

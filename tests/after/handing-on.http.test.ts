@@ -198,11 +198,15 @@ describe('the customer’s letter', () => {
     yard.at('2026-06-09T12:00:00Z')
     expect(await offered()).toBe(true)
     expect(await text('/handing-on')).toContain('/colony/A-1/letter')
+    // A line on Today, for those who may see customers.
+    expect(await text('/')).toContain('1 letter about day 30')
+    expect(await (await yard.ask('helper', '/')).text()).not.toContain('about day 30')
     yard.at('2026-07-10T12:00:00Z')
     expect(await offered()).toBe(false)
     yard.at('2026-06-10T12:00:00Z')
     await yard.post('beekeeper', '/colony/A-1/letter', { asOf: '2026-06-09', do: 'make' })
     expect(await offered()).toBe(false)
+    expect(await text('/')).not.toContain('about day 30')
   })
   test('is not offered where nobody’s address is known', async () => {
     yard.at('2026-07-02T12:00:00Z')

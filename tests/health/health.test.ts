@@ -166,7 +166,7 @@ test('a count over the threshold asks for something, whatever its limits', () =>
 describe('the preview of a protocol', () => {
   const h = history(intake({ queen: 'unseen' }))
   const change = (overrides: object, today = '2026-05-09') =>
-    changeFor(h, today, DEFAULT_PROTOCOL, protocolWith(protocolOverrides.parse(overrides)))
+    changeFor(planOf(h, today), planOf(h, today, protocolWith(protocolOverrides.parse(overrides))))
 
   test('the same rules change nothing', () => {
     expect(change({})).toBeNull()

@@ -4,6 +4,7 @@ import { afterAll, beforeAll, expect, it } from 'vitest'
 import { WAYS } from '../../src/parts/nav.ts'
 import { PHASES } from '../../src/recovery/plan-types.ts'
 import type { Store } from '../../src/store/index.ts'
+import { english } from '../../src/words/en/index.ts'
 import { type Device, launch, type Watched, watchedPage } from '../support/browser.ts'
 import { LONG } from '../support/long.ts'
 import {
@@ -75,13 +76,16 @@ function corrections(store: Store): Address[] {
 }
 
 const pagesOf = (store: Store): Address[] => [
-  ...WAYS.map((way): Address => [way.label, way.href]),
+  ...WAYS.map((way): Address => [english.ways[way.href], way.href]),
   ['morning messages', '/account/messages'],
   ['tokens', '/account/tokens'],
   ['the yard, all of it', '/yard?show=all&sort=next'],
   ['supplies, another order', '/supplies?chanceShort=0.01&inHand=2'],
   ['a colony, a frame of brood given later', '/colony/M-09?frame=2026-06-17'],
   ['the yard, nothing found', '/yard?find=nothing-like-this'],
+  ['an act', '/how/first-brood-check'],
+  ['the words', '/how/words'],
+  ['a first round', '/how/first-round'],
   ['find', '/find'],
   ['find, by a word', '/find?q=swarm'],
   ['find, nothing like it', '/find?q=nothing-like-this'],

@@ -53,10 +53,6 @@ class Thumb {
     await this.#tap(this.#page.getByRole('button', { name: button, exact: true }))
     await this.#page.waitForLoadState()
   }
-  async follow(link: string): Promise<void> {
-    await this.#tap(this.#page.getByRole('link', { name: link }).first())
-    await this.#page.waitForLoadState()
-  }
   async type(label: string, text: string): Promise<void> {
     this.typed++
     const field = this.#page.getByRole('textbox', { name: label, exact: true })
@@ -86,8 +82,13 @@ class Thumb {
     await this.#reach(what)
     await what.click()
   }
+  /** What stands in the bar at the thumb is never scrolled to; what is above the bar is seen when the bar is under it. */
   async #reach(what: Locator): Promise<void> {
-    const bottom = await what.evaluate((e) => e.getBoundingClientRect().bottom + window.scrollY)
+    const bottom = await what.evaluate((e) => {
+      if (e.closest('.act-bar') !== null) return 0
+      const bar = document.querySelector('.act-bar')?.getBoundingClientRect().height ?? 0
+      return e.getBoundingClientRect().bottom + window.scrollY + bar
+    })
     this.passed[this.#name] = Math.max(this.passed[this.#name] ?? 0, bottom - this.#from)
   }
 }
@@ -126,17 +127,18 @@ async function job(page: Page): Promise<{ thumb: Thumb; heights: Record<string, 
     await holds(page, name)
   }
   await page.goto('/removals/new')
+  await photographed(page)
+  await page.evaluate(() => window.scrollTo(0, 0))
   await seen('1-call')
   await thumb.answer('What do they see?', 'Wall')
   await thumb.answer('Since when', 'Weeks')
   await thumb.answer('How high, and how one gets there', 'From the ground')
-  await thumb.answer('Has anybody sprayed or foamed them?', 'No')
-  await thumb.answer('Who is about? Is anybody allergic?', 'Looked: none')
+  await thumb.answer('Sprayed or foamed already?', 'No')
+  await thumb.answer('Who is about? Anybody allergic?', 'Looked: none')
   await thumb.answer('Who calls: owner or tenant?', 'Owner')
   await thumb.type('Name', 'Ottoline Fairweather')
   await thumb.type('Telephone', '555 0100')
   await thumb.type('Address of the bees', '4 Invented Row')
-  await photographed(page)
   await thumb.press('Save')
 
   await seen('2-site')
@@ -152,10 +154,7 @@ async function job(page: Page): Promise<{ thumb: Thumb; heights: Record<string, 
   await seen('3-sign')
   await thumb.draw()
   await thumb.press('Sign')
-  await seen('4-signed')
-  await thumb.follow('On with the job')
-
-  await seen('5-before')
+  await seen('4-signed-and-before')
   await thumb.type('Hottest hour while you work', '78')
   await thumb.type('Blade set to', '7/8')
   await thumb.answer('How the bees come off', 'Bee vacuum')
@@ -198,7 +197,7 @@ it('a whole job without signal, from the call to the intake, and the server has 
     process.stdout.write(`${told}\n`)
     expect(thumb.taps, told).toBeLessThanOrEqual(25)
     expect(Object.keys(heights).length).toBeLessThanOrEqual(10)
-    expect(sum(thumb.passed), told).toBeLessThanOrEqual(12.5)
+    expect(sum(thumb.passed), told).toBeLessThanOrEqual(10)
 
     wire.fate(() => 'pass')
     await page.goto('/outbox')

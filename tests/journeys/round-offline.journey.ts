@@ -4,7 +4,7 @@ import { afterAll, beforeAll, expect, it } from 'vitest'
 import { launch } from '../support/browser.ts'
 import { intakes, recorded, startField } from '../support/field.ts'
 import { smallTargets, violations } from '../support/page-checks.ts'
-import { follow, headline, press, tap, tapAll, words } from '../support/person.ts'
+import { follow, headline, press, tap, tapAll, unfold, words } from '../support/person.ts'
 
 const DAY = '2026-06-10'
 
@@ -43,6 +43,7 @@ it('is walked to its end in a valley, and known in the office afterwards', async
     expect(await words(page)).toContain('In the book for W-2: not reached, rain')
 
     await page.goto('/round?yard=')
+    await unfold(page, 'Short of time')
     await press(page, '40 min')
     expect(await words(page)).toMatch(/In 40 minutes, until \d\d:\d\d, in this order .*W-10/)
     await page.goto('/round/end?yard=')

@@ -3,7 +3,7 @@ import type { Page } from 'playwright-core'
 import { afterAll, beforeAll, expect, it } from 'vitest'
 import { LAPTOP, launch, PHONE, type Watched, watchedPage } from '../support/browser.ts'
 import { layoutShift, sidewaysScroll, smallTargets, violations } from '../support/page-checks.ts'
-import { follow, headline, press, tap, tapAll, words } from '../support/person.ts'
+import { follow, headline, press, tap, tapAll, unfold, words } from '../support/person.ts'
 import { type RunningYard, startYard } from '../support/yard.ts'
 
 const DAY = '2026-06-10'
@@ -50,7 +50,7 @@ it('a round on a phone', async () => {
   await page.goto('/')
   await follow(page, 'Walk the round')
   await follow(page, /^Tannery Field/)
-  expect(await words(page)).toContain('0 of 11, 2 late')
+  expect(await words(page)).toContain('0 of 11, 3 late')
   await holds(watched)
 
   // T-02: her cage was due yesterday. Still caged.
@@ -89,6 +89,7 @@ it('a round on a phone', async () => {
 
   // The clouds come up: forty minutes.
   await page.goto(YARD)
+  await unfold(page, 'Short of time')
   await press(page, '40 min')
   expect(await words(page)).toMatch(/In 40 minutes, until 12:40, in this order|Nothing fits into 40 minutes/)
   expect(await words(page)).toContain('Left out, and what that costs')

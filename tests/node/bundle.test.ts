@@ -69,6 +69,7 @@ describe('the package', () => {
         name: 'Odalys',
         role: 'operator',
         state: 'active',
+        language: null,
         createdAt: '',
         createdBy: null,
         session: 's',

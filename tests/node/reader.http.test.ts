@@ -23,6 +23,7 @@ const question = (path: string, more: Partial<Question> = {}): Question => ({
     name: 'Odalys',
     role: 'operator',
     state: 'active',
+    language: null,
     createdAt: '',
     createdBy: null,
     session: 's',

@@ -172,11 +172,12 @@ describe('what another protocol changes', () => {
 
   test('of a hold that is longer is when it may leave, and until when mites may be counted', () => {
     const history = historyWith({ brood: BROOD, queen: 'loose' })
-    const change = changeFor(history, day(2), protocolWith({ holdDays: 45 }), protocolWith({ holdDays: 80 }))
+    const plan = (own: { holdDays?: number } = {}) => planOf(history, day(2), protocolWith(own))
+    const change = changeFor(plan({ holdDays: 45 }), plan({ holdDays: 80 }))
     expect(change).toMatchObject({ added: [], dropped: [], action: null, ready: null })
     expect(change?.moved.map((m) => m.rule)).toEqual(['mite-wash'])
     expect(change?.expected).not.toBeNull()
-    expect(changeFor(history, day(2), protocolWith(), protocolWith())).toBeNull()
+    expect(changeFor(plan(), plan())).toBeNull()
   })
 })
 

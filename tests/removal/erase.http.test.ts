@@ -4,6 +4,7 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { v7 as newId } from 'uuid'
 import { afterEach, beforeEach, expect, test } from 'vitest'
+import type { EntryId } from '../../src/ids.ts'
 import type { Sheet } from '../../src/records/removal-sheet.ts'
 import { type TestYard, testYard } from '../support/yard-app.ts'
 import { but, DAY } from './ready.ts'
@@ -86,6 +87,18 @@ test('erasing takes name, address, telephone and mail out of file, log, colonies
     createdBy: 'Bram',
     expiresAt: '2027-01-01T00:00:00.000Z',
   })
+  // What the journal would not have: the box's first intake sent once more, and one of another box of the same place.
+  const sent = { person: 'Teuila', sentBy: 'Teuila', receivedAt: STAMP.savedAt, tag: 'W-1', problems: [] }
+  const others = [id, newId()].map((own) => ({ ...sent, id: own as EntryId, entry: intake(own, 'W-9') }))
+  const elsewhere = newId() as EntryId
+  store.refused.keep([
+    ...others,
+    {
+      ...sent,
+      id: elsewhere,
+      entry: intake(elsewhere, 'W-8', { removal: { type: 'wall', site: 'The mill' } }),
+    },
+  ])
   for (const said of PRIVATE) expect(bytes()).toContain(said)
   expect(await (await yard.ask('operator', '/colony/W-2')).text()).toContain('Quillfeather')
 
@@ -95,7 +108,9 @@ test('erasing takes name, address, telephone and mail out of file, log, colonies
   expect(answer.headers.get('location')).toBe('/removals?erased=clean')
 
   for (const said of PRIVATE) expect(bytes()).not.toContain(said)
-  for (const path of ['/colony/W-1', '/colony/W-2', '/removals', '/changes', '/letters'])
+  expect(store.refused.count()).toBe(3)
+  expect(JSON.stringify(store.refused.open())).toContain('The mill')
+  for (const path of ['/colony/W-1', '/colony/W-2', '/removals', '/changes', '/letters', '/refused'])
     expect(await (await yard.ask('operator', path)).text()).not.toContain('Quillfeather')
   expect(store.colony('W-1')?.history.intake.queen).toBe('loose')
   expect(await photos.find(PHOTO)).toBeNull()

@@ -191,3 +191,31 @@ const CALL = {
   bystanders: 'none',
   wayIn: 'Gate code 1234',
 }
+
+describe('Find without signal', () => {
+  test('looks through the sheets that the phone keeps, sent or not, and shows them to no helper', async () => {
+    await post(READY)
+    const phone = phoneIn(yard, 'beekeeper')
+    phone.at(`${DAY}T12:00:00Z`)
+    await phone.syncService.send()
+    phone.network(down)
+    const [name = ''] = (READY.job.name ?? '').split(' ')
+    expect(name).not.toBe('')
+    const found = await phone.open(`/find?q=${encodeURIComponent(name)}`)
+    expect(found).toContain(`/removals/${ID}`)
+    expect(found).toContain('removal sheets')
+
+    const called = await phone.post('/removals/new', {
+      name: 'Casimir Underhill',
+      phone: '555 0142',
+    })
+    expect(called.status, called.html).toBe(303)
+    expect(await phone.open('/find?q=underhill')).toContain('Casimir Underhill')
+
+    phone.network(good)
+    phone.heldBy('helper')
+    await phone.syncService.send()
+    for (const typed of [name, 'underhill'])
+      expect(await phone.open(`/find?q=${encodeURIComponent(typed)}`)).toContain('Nothing fits')
+  })
+})

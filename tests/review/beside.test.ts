@@ -1,6 +1,7 @@
 /** Comparing groups, phases of loss, money by kind of job, after they left, thin curves and the smallest difference. */
 import { describe, expect, it } from 'vitest'
 import { addDays } from '../../src/days.ts'
+import { costsWith } from '../../src/decision/index.ts'
 import { compareBy } from '../../src/features/review/compare.ts'
 import { shareAlive } from '../../src/features/review/comparison.ts'
 import { aliveAfter, aliveAfterReading } from '../../src/features/review/follow-up.ts'
@@ -9,6 +10,8 @@ import {
   earnedReading,
   type Job,
   jobOf,
+  ratesOf,
+  ratesReading,
   studentFor,
 } from '../../src/features/review/job-money.ts'
 import { lossPhases, lossPhasesReading } from '../../src/features/review/loss-phases.ts'
@@ -203,6 +206,26 @@ describe('money by kind of job', () => {
       'A wall job earned $2 on average over 10 jobs ($1 to $4): $2 from the customer and $0 for the colony, less $0. Not in it: 1 job without a price.',
     )
     expect(studentFor(0.95, 10)).toBeCloseTo(2.228, 3)
+    const moved = earnedByType(
+      [
+        { ...job(400), movedOut: true },
+        { ...job(300), movedOut: true, colonyPrice: 0 },
+      ],
+      RATES,
+    )
+    expect(moved[0]?.colonyUnpriced).toBe(1)
+    expect(moved[0] === undefined ? '' : earnedReading(moved[0], 'wall', '$')).toMatch(
+      /over 2 jobs, too few to foretell the next: .* Not in it: what 1 colony that moved out brought\.$/,
+    )
+  })
+
+  it('visits, days and frames cost what the yard says they do', () => {
+    // The defaults of the yard's costs (judgement): an opening 4, a day in the yard 1, a frame of brood 15.
+    expect(ratesOf(costsWith())).toEqual({ visit: 4, day: 1, frame: 15 })
+    expect(ratesOf(costsWith({ opening: 12.5, day: 0 }))).toMatchObject({ visit: 12.5, day: 0 })
+    expect(ratesReading(ratesOf(costsWith({ opening: 12.5 })), '€')).toBe(
+      'Costs are queens and feed as written down, €12.5 a visit, €1 a day in the yard, €15 a frame given without a price.',
+    )
   })
 })
 

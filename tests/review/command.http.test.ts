@@ -89,6 +89,46 @@ describe('from a file', () => {
     )
   })
 
+  it('looks back with a file that knows more: what came later has not happened yet', async () => {
+    // Semicolons, a decimal comma, a loss without its day, a type and a queen that nobody wrote down, and how one left.
+    const sheet = [
+      'tag;removal_type;intake_on;queen_at_intake;outdoor_c;outcome;outcome_on',
+      'A;wall;2026-03-01;caged;29,5;died;2026-03-11',
+      'B;wall;2026-03-01;unknown;;moved-out;2026-06-20',
+      'C;unknown;2026-03-05;unseen;;died;',
+      'D;wall;2026-03-06;caged;;unknown;2026-03-26',
+      'E;wall;2026-06-01;caged;;;',
+    ].join('\n')
+    const json = async (day: string) =>
+      JSON.parse((await review('--from', file('later.csv', sheet), '--as-of', day, '--json')).out)
+    const past = await json('2026-04-10')
+    expect(past.overall).toMatchObject({
+      // In the curves: A, B, D. C left on a day that is not known; E had not come yet.
+      colonies: 3,
+      lost: 1,
+      fates: { colonies: 4, died: 2, unknown: 1, stillHere: 1, movedOut: 0 },
+    })
+    // By hand: one of three lost on day 10; D followed to day 20, B to day 40.
+    expect(past.overall.at30.survival).toBeCloseTo(2 / 3, 12)
+    expect(past.byType.unknown).toMatchObject({ colonies: 0, fates: { died: 1 } })
+    expect((await json('2026-07-01')).overall.fates).toMatchObject({ colonies: 5, movedOut: 1, stillHere: 1 })
+    const early = await json('2026-03-05')
+    expect(early.overall).toMatchObject({ lost: 0, fates: { colonies: 3, stillHere: 2, died: 1 } })
+  })
+
+  it('names a date that reads two ways with both readings, and what the file’s other dates prove', async () => {
+    const told = async (...days: string[]) => {
+      const rows = days.map((day, i) => `W-${i},wall,${day},caged,,`)
+      return (await review('--from', file('two.csv', [GOOD.split('\n', 1)[0], ...rows].join('\n')))).err
+    }
+    expect(await told('3/4/2025', '2025-05-01')).toBe(
+      'line 2: intake_on: "3/4/2025" can be read two ways, 2025-04-03 or 2025-03-04; write the one that is meant\n',
+    )
+    expect(await told('3/4/2025', '4/25/2025')).toContain(
+      'line 2: intake_on: "3/4/2025" can be read two ways, 2025-04-03 or 2025-03-04; "4/25/2025" in line 3 has the month first, so it is likely 2025-03-04; write it so\n',
+    )
+  })
+
   it('--skip-bad names them and goes on with the rest', async () => {
     const { code, out, err } = await review(
       '--from',

@@ -12,7 +12,7 @@ import { DEFAULT_PROTOCOL } from '../../src/recovery/protocol.ts'
 import { type ColonyFacts, factsOf, historyUntil, stayOf } from '../../src/stays/index.ts'
 
 const AS_OF = '2026-08-01'
-const OPTIONS = { heatLimitC: 29.4 }
+const OPTIONS = { heatLimitC: 29.4, rates: { visit: 4, day: 1, frame: 15 } }
 
 interface Told {
   type?: string

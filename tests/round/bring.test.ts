@@ -8,7 +8,7 @@ import { nextRound } from '../../src/features/round/next-round.ts'
 import { paceOf } from '../../src/features/round/pace.ts'
 import { roundOf } from '../../src/features/round/round.ts'
 import { DEFAULT_PROTOCOL } from '../../src/recovery/protocol.ts'
-import { box, TODAY, type Told } from './yard.ts'
+import { box, PLANNER, TODAY, type Told } from './yard.ts'
 
 const look = (day: number, seen: Record<string, unknown> = {}) => ({
   kind: 'inspection',
@@ -75,12 +75,12 @@ const rain = (days: number): Told => ({
 const firstOnTheRound = (b: Box): Day | undefined =>
   Array.from({ length: 21 }, (_, i) => addDays(TODAY, i + 1)).find((day) => {
     const then = { ...b, plan: planOf(b.history, day, DEFAULT_PROTOCOL) }
-    return roundOf([then], day, DEFAULT_PROTOCOL, paceOf([])).stops.length > 0
+    return roundOf([then], day, PLANNER, paceOf([])).stops.length > 0
   })
 
 describe('the next round', () => {
   it('is tomorrow where something is still to be done', () => {
-    const next = nextRound([needsEggs('A-1')], TODAY, DEFAULT_PROTOCOL)
+    const next = nextRound([needsEggs('A-1')], TODAY, PLANNER)
     expect(next).toMatchObject({ day: addDays(TODAY, 1), load: [{ item: 'egg-frame', tags: ['A-1'] }] })
   })
 
@@ -91,7 +91,7 @@ describe('the next round', () => {
       entries: [{ kind: 'inspection', day: 0, opened: false, signs: [] }],
     })
     // Its window opens on day 4; a look on the day it is due tells more, and nothing presses.
-    expect(nextRound([resting], TODAY, DEFAULT_PROTOCOL)).toMatchObject({ day: addDays(TODAY, 3) })
+    expect(nextRound([resting], TODAY, PLANNER)).toMatchObject({ day: addDays(TODAY, 3) })
   })
 
   it('waits for a box put off, until the day that was said', () => {
@@ -100,19 +100,19 @@ describe('the next round', () => {
       age: 9,
       entries: [{ kind: 'missed-visit', day: 0, reason: 'rain', again: addDays(TODAY, 3) }],
     })
-    expect(nextRound([put], TODAY, DEFAULT_PROTOCOL)?.day).toBe(addDays(TODAY, 3))
+    expect(nextRound([put], TODAY, PLANNER)?.day).toBe(addDays(TODAY, 3))
   })
 
   it('does not wait past the last day on which young brood at hand can become a queen', () => {
     const closing = box({ tag: 'P-1', age: 5, queen: 'lost', entries: [rain(3)] })
     expect(closing.plan.spans.cellsPossibleUntil).toBe(addDays(TODAY, 1))
-    expect(nextRound([closing], TODAY, DEFAULT_PROTOCOL)?.day).toBe(addDays(TODAY, 1))
+    expect(nextRound([closing], TODAY, PLANNER)?.day).toBe(addDays(TODAY, 1))
   })
 
   it('does not wait where laying workers threaten, and brings the frame of eggs', () => {
     const nothing = look(-2, { eggs: 'none', open: 'none', cells: 'none' })
     const put = box({ tag: 'P-1', age: 17, queen: 'lost', entries: [nothing, rain(10)] })
-    const next = nextRound([put], TODAY, DEFAULT_PROTOCOL)
+    const next = nextRound([put], TODAY, PLANNER)
     expect(next?.day).toBe(addDays(put.plan.spans.layingWorkerRisk?.earliest ?? '', -2))
     expect(next?.load).toContainEqual({ item: 'egg-frame', tags: ['P-1'] })
   })
@@ -121,10 +121,10 @@ describe('the next round', () => {
     for (const queen of ['lost', 'unseen', 'loose', 'caged'] as const)
       for (let age = 1; age < 35; age += 3) {
         const told = { tag: 'R-1', age, queen, entries: days === null ? [] : [rain(days)] }
-        const next = nextRound([box(told)], TODAY, DEFAULT_PROTOCOL)
+        const next = nextRound([box(told)], TODAY, PLANNER)
         expect(next?.day, `${queen}, day ${age}`).toBe(firstOnTheRound(box(told)))
       }
   })
 
-  it('is none where nobody is in the yard', () => expect(nextRound([], TODAY, DEFAULT_PROTOCOL)).toBeNull())
+  it('is none where nobody is in the yard', () => expect(nextRound([], TODAY, PLANNER)).toBeNull())
 })

@@ -4,10 +4,9 @@ import { addDays } from '../../src/days.ts'
 import type { Box } from '../../src/features/round/box.ts'
 import { paceOf } from '../../src/features/round/pace.ts'
 import { type Round, roundOf } from '../../src/features/round/round.ts'
-import { DEFAULT_PROTOCOL } from '../../src/recovery/protocol.ts'
-import { box, TODAY, type Told } from './yard.ts'
+import { box, PLANNER, TODAY, type Told } from './yard.ts'
 
-const round = (...boxes: Box[]): Round => roundOf(boxes, TODAY, DEFAULT_PROTOCOL, paceOf([]))
+const round = (...boxes: Box[]): Round => roundOf(boxes, TODAY, PLANNER, paceOf([]))
 const tags = (r: Round): string[] => r.stops.map((s) => s.box.tag)
 
 /** First brood check due on day 5, closes on day 7; cells are possible until day 6. */

@@ -9,16 +9,15 @@ import { roundOf, type Stop } from '../../src/features/round/round.ts'
 import { byUrgency, costOfWaiting, inMinutes } from '../../src/features/round/short-of-time.ts'
 import { morePressing, RANKS, urgencyOf } from '../../src/features/round/urgency.ts'
 import { historyOf } from '../../src/journal/history.ts'
-import { DEFAULT_PROTOCOL } from '../../src/recovery/protocol.ts'
 import { colony, START } from '../recovery/arbitrary.ts'
-import { box, TODAY } from './yard.ts'
+import { box, PLANNER, TODAY } from './yard.ts'
 
 const PACE: Pace = {
   outside: { minutes: 3, visits: 0 },
   open: { minutes: 12, visits: 0 },
   act: { minutes: 18, visits: 0 },
 }
-const stops = (...boxes: Box[]): Stop[] => roundOf(boxes, TODAY, DEFAULT_PROTOCOL, PACE).stops
+const stops = (...boxes: Box[]): Stop[] => roundOf(boxes, TODAY, PLANNER, PACE).stops
 const look = (day: number, seen: Record<string, unknown> = {}) => ({
   kind: 'inspection',
   day,

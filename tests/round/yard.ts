@@ -5,8 +5,13 @@ import type { Box } from '../../src/features/round/box.ts'
 import { type Entry, entry } from '../../src/journal/entry.ts'
 import { historyOf } from '../../src/journal/history.ts'
 import { DEFAULT_PROTOCOL } from '../../src/recovery/protocol.ts'
+import type { Planner } from '../../src/store/index.ts'
 
 export const TODAY: Day = '2026-06-10'
+
+/** A yard that chose nothing. */
+export const PLANNER: Planner = (history, day, exposure = null) =>
+  planOf(history, day, DEFAULT_PROTOCOL, { exposure })
 
 let made = 0
 const nextId = (): string => {

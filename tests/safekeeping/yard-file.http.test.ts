@@ -6,6 +6,7 @@ import { v7 } from 'uuid'
 import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest'
 import { exportLines } from '../../src/features/data/yard-export.ts'
 import { importYard } from '../../src/features/data/yard-import.ts'
+import type { EntryId } from '../../src/ids.ts'
 import { run as exportCommand } from '../../src/node/commands/export.ts'
 import { run as importCommand } from '../../src/node/commands/import.ts'
 import { EMPTY_SHEET } from '../../src/records/removal-sheet.ts'
@@ -90,6 +91,31 @@ test('removal sheets in every version, their boxes, and the history of the proto
     ok: false,
     problems: [expect.stringContaining('says 4 other lines, but there are 3')],
   })
+})
+
+test('entries that the journal would not have go along, settled ones as settled; without private data none does', () => {
+  const [a, b] = [memoryStore(), memoryStore()]
+  add(a, intake('A-1'))
+  const at = '2026-05-10T09:00:00.000Z'
+  const refusedOne = (id: string) => ({
+    id: id as EntryId,
+    person: 'Teuila',
+    sentBy: 'Odalys',
+    receivedAt: at,
+    tag: 'A-1',
+    entry: { id, kind: 'inspection', note: 'three capped cells' },
+    problems: [{ field: 'on', message: 'is after the colony left' }],
+  })
+  const [open, settled] = [refusedOne(v7()), refusedOne(v7())]
+  a.refused.keep([open, settled])
+  a.refused.settle([settled.id], { at, by: 'Odalys' })
+  const text = exported(a)
+  expect(importYard(b, lines(text), TODAY)).toMatchObject({ ok: true })
+  expect(exported(b)).toBe(text)
+  expect(b.refused.open()).toEqual([open])
+  expect(importYard(b, lines(text), TODAY)).toMatchObject({ ok: true })
+  expect(b.refused.everything()).toHaveLength(2)
+  expect(exported(a, false)).not.toContain('three capped cells')
 })
 
 test('letters, move-out records and what came with a spreadsheet go along; their own people keep what is private', () => {

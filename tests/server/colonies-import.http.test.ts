@@ -70,8 +70,8 @@ describe('step by step', () => {
 
     const words = await (await next(columns, 'words')).text()
     expect(wordsOf(words)).toContain('Which comes first in the dates?')
-    expect(wordsOf(words)).toContain('03/04/2026 is Fri 3 Apr 2026')
-    expect(wordsOf(words)).toContain('03/04/2026 is Wed 4 Mar 2026')
+    expect(wordsOf(words)).toContain('03/04/2026 in line 2 is Fri 3 Apr 2026')
+    expect(wordsOf(words)).toContain('03/04/2026 in line 2 is Wed 4 Mar 2026')
 
     const unanswered = await next(words, 'preview')
     expect(unanswered.status).toBe(422)
@@ -153,6 +153,39 @@ describe('step by step', () => {
     expect(out.headers.get('content-type')).toContain('text/csv')
     // A spreadsheet must not take it for a formula.
     expect(await out.text()).toContain("W-1,'=bell tower,,2026-05-01,Orchard,caged")
+  })
+
+  it('offers to merge names, names dates that read two ways, and takes long empty outcomes as not known', async () => {
+    const sheet = [
+      'Box,Date,Type,Yard,By,Result',
+      'A,3/4/2026,Wall,Home,Marla,',
+      'B,6/5/2026,wall,home,marla,',
+      'C,1/2/2023,WALL,home,Ines,',
+    ].join('\n')
+    const words = await (await next(await read(sheet), 'words')).text()
+    expect(wordsOf(words)).toContain('Yards: “home”, “Home”')
+    expect(wordsOf(words)).toContain(
+      '3 dates can be read two ways, and none in this sheet has a number above 12',
+    )
+    expect(wordsOf(words)).toContain('3/4/2026 in line 2 is Fri 3 Apr 2026')
+    expect(wordsOf(words)).toContain('nothing written, and it came more than 90 days ago 1 line')
+    const preview = await (await next(words, 'preview', { order: 'day-first' })).text()
+    expect(wordsOf(preview)).toContain('Home and home are taken as one: home')
+    expect(wordsOf(preview)).toContain('3 dates could be read the other way round')
+    expect(wordsOf(preview)).toContain('line 2, Date 3/4/2026: Fri 3 Apr, not Wed 4 Mar')
+    expect(wordsOf(preview)).toContain('1 gone, not known how, 2 still in the yard')
+    expect(wordsOf(preview)).toContain('1 colony left on a day that is not known')
+    expect(wordsOf(preview)).toContain('Gone, not known how, day not known')
+    const apart = await (await next(words, 'preview', { order: 'day-first', 'same-yard-home': '' })).text()
+    expect(wordsOf(apart)).not.toContain('Home and home are taken as one')
+    await next(preview, 'take-all')
+    expect(yard.services.store.yards().map((y) => y.yard)).toEqual(['home'])
+    expect(yard.services.store.colonies({ open: true }).map((c) => c.tag)).toEqual(['A', 'B'])
+    expect(yard.services.store.colony('C')?.history.outcome).toMatchObject({
+      what: 'unknown',
+      dayUnknown: true,
+    })
+    expect(yard.errors).toEqual([])
   })
 
   it('cells pasted from a spreadsheet come with tabs', async () => {

@@ -52,6 +52,30 @@ it.each(['W-07', 'w07', 'W7', ' w 07 '])('“%s” opens W-07 at once', async (t
 })
 
 it.each([
+  '/',
+  '/round',
+  '/yard',
+  '/intake',
+  '/colony/W-07',
+  '/colony/W-07/visit',
+  '/how',
+  '/account',
+  '/review',
+])('is in the head of %s', async (path) => {
+  const { status, text } = await (await filled()).get(path)
+  expect(status).toBe(200)
+  expect(text.slice(text.indexOf('<header'), text.indexOf('</header'))).toContain('action="/find"')
+})
+
+it('shows the boxes written down last first, and of two that fit the one that came last', async () => {
+  const yard = await filled()
+  const empty = await find(yard, '')
+  expect(empty.indexOf('W-11')).toBeLessThan(empty.indexOf('W-07'))
+  const both = await find(yard, 'w')
+  expect(both.indexOf('/colony/W-11')).toBeLessThan(both.indexOf('/colony/W-07'))
+})
+
+it.each([
   ['mill', 'W-11'],
   ['stand 12', 'W-11'],
   ['12', 'W-11'],

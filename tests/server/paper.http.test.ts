@@ -114,7 +114,7 @@ describe('the round sheet', () => {
     const shared = onPaper.filter((name) => name !== 'note' && !name.startsWith('missed.'))
     expect(shared.filter((name) => !inForm.includes(name))).toEqual([])
     // The form leads with what the plan asks of this box; what is left stands in the order of the paper.
-    const asked = ['stores', 'signs', 'lost', 'framesOfBrood']
+    const asked = ['cells', 'stores', 'signs', 'lost', 'framesOfBrood']
     const rest = (names: string[]): string[] => names.filter((n) => shared.includes(n) && !asked.includes(n))
     expect(rest(inForm)).toEqual(rest(shared))
   })

@@ -48,3 +48,15 @@ describe('an entry in words', () => {
     )
   })
 })
+
+it('a cause that was tapped reads as one that was typed', () => {
+  const words = (cause: string): string[] =>
+    entryWords(
+      { id: 'x', colony: 'W-1', kind: 'outcome', on: '2026-05-10', by: 'Bram', what: 'died', cause },
+      { temperature: 'C', weight: 'kg' },
+      '2026-05-10',
+    ).facts
+  expect(words('robbed out')).toEqual(['cause robbed out'])
+  // Typed before there was anything to tap, or beside it: to the letter.
+  expect(words('AFB, says the inspector')).toEqual(['cause AFB, says the inspector'])
+})

@@ -7,6 +7,7 @@ import { COMMON, FIELDS, fieldsOf } from '../../src/forms/fields.ts'
 import type { EntryKind, StandingEntry } from '../../src/journal/index.ts'
 import type { Frame } from '../../src/parts/index.ts'
 import { EMPTY_SHEET } from '../../src/records/removal-sheet.ts'
+import { wordsIn } from '../../src/words/index.ts'
 import { written } from './entries.ts'
 
 const FRAME: Frame = {
@@ -16,6 +17,7 @@ const FRAME: Frame = {
   viewer: { name: 'Ada', role: 'operator' },
   may: () => true,
   mayOpen: () => true,
+  words: wordsIn('en'),
   path: '/',
   built: () => null,
 }

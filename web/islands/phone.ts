@@ -4,6 +4,7 @@
  */
 import type { Ask, PhoneState } from '../../src/parts/index.ts'
 import { keepDrafts } from './drafts.ts'
+import { offerNow } from './now.ts'
 import { watchForEviction } from './phone-evicted.ts'
 import { showState } from './phone-says.ts'
 import { offerNewer } from './phone-version.ts'
@@ -78,6 +79,7 @@ async function start(): Promise<void> {
 }
 
 keepDrafts()
+offerNow()
 offerScan()
 ownZone()
 // After everything that the page itself needs.

@@ -1,9 +1,10 @@
 /** One's own account. */
 
-import type { FormState } from '../../forms/index.ts'
+import { Choices, type FormState } from '../../forms/index.ts'
+import { LANGUAGES, type Language } from '../../languages.ts'
 import { type Frame, KeysTick, Layout, Refusal } from '../../parts/index.ts'
-import { ROLE_WORDS } from '../../words/index.ts'
-import { NEW_PASSPHRASE_HINT, PassphraseField } from './passphrase.tsx'
+import { type Words, wordsIn } from '../../words/index.ts'
+import { PassphraseField } from './passphrase.tsx'
 
 interface AccountProps {
   frame: Frame
@@ -12,78 +13,123 @@ interface AccountProps {
   browsers: number
   /** Tokens and calendar addresses that work. */
   keys: number
+  /** What they chose to read in; null: as the browser says. */
+  language: Language | null
   /** What was just done; null: nothing. */
-  saved: 'passphrase' | 'passphrase and keys' | null
+  saved: Saved | null
 }
 
-const LABELS: Record<string, string> = {
-  old: 'Passphrase now',
-  passphrase: 'New passphrase',
-  again: 'New passphrase again',
-}
+export type Saved = 'passphrase' | 'passphrase and keys' | 'language'
 
 const NOTHING_TYPED: FormState = { typed: {}, problems: [] }
 
-export const AccountPage = ({ frame, form, browsers, keys, saved }: AccountProps) => (
-  <Layout frame={frame} title="Your account">
-    <h1>{frame.viewer?.name}</h1>
-    <p>
-      {frame.viewer === null ? '' : ROLE_WORDS[frame.viewer.role]}, signed in{' '}
-      {browsers === 1 ? 'in this browser only' : `in ${browsers} browsers`}. A browser that is not used for a
-      month is signed out.
-    </p>
-    {saved === null ? null : (
-      <div class="notice notice-do" role="status">
-        <p>
-          The passphrase is changed. Every other browser was signed out.
-          {saved === 'passphrase and keys' ? ' Tokens and calendar addresses are taken back.' : ''}
-        </p>
-      </div>
-    )}
-    <div class="buttons">
-      <form method="post" action="/sign-out">
-        <button class="button" type="submit">
-          Sign out
-        </button>
-      </form>
-      <form method="post" action="/account/sign-out-everywhere">
-        <KeysTick count={keys} form={NOTHING_TYPED} />
-        <button class="button button-late" type="submit">
-          Sign out everywhere
-        </button>
-      </form>
-    </div>
-    <section class="section">
-      <h2>Messages and programs</h2>
-      <div class="buttons">
-        <a class="button" href="/account/messages">
-          Morning messages
-        </a>
-        <a class="button" href="/account/tokens">
-          Tokens for programs
-        </a>
-      </div>
-    </section>
-    <section class="section">
-      <h2>Change the passphrase</h2>
-      <Refusal form={form} labels={LABELS} heading="Not changed yet" />
-      <form method="post" action="/account/passphrase" novalidate class="form-alone">
-        <PassphraseField form={form} name="old" label="Passphrase now" use="current-password" />
-        <PassphraseField
-          form={form}
-          name="passphrase"
-          label="New passphrase"
-          hint={NEW_PASSPHRASE_HINT}
-          use="new-password"
-        />
-        <PassphraseField form={form} name="again" label="New passphrase again" use="new-password" />
-        <KeysTick count={keys} form={form} />
-        <div class="save">
-          <button class="button button-do" type="submit">
-            Change it
-          </button>
+export const AccountPage = ({ frame, form, browsers, keys, language, saved }: AccountProps) => {
+  const { account } = frame.words
+  return (
+    <Layout frame={frame} title={account.title}>
+      <h1>{frame.viewer?.name}</h1>
+      <p>{frame.viewer === null ? '' : account.signedIn(frame.viewer.role, browsers)}</p>
+      {saved === null ? null : (
+        <div class="notice notice-do" role="status">
+          <p>{savedWords(saved, account)}</p>
         </div>
-      </form>
-    </section>
-  </Layout>
+      )}
+      <div class="buttons">
+        <form method="post" action="/sign-out">
+          <button class="button" type="submit">
+            {account.signOut}
+          </button>
+        </form>
+        <form method="post" action="/account/sign-out-everywhere">
+          <KeysTick count={keys} form={NOTHING_TYPED} />
+          <button class="button button-late" type="submit">
+            {account.signOutEverywhere}
+          </button>
+        </form>
+      </div>
+      <LanguageForm chosen={language} words={account.language} />
+      <section class="section">
+        <h2>{account.more}</h2>
+        <div class="buttons">
+          <a class="button" href="/account/messages">
+            {account.messages}
+          </a>
+          <a class="button" href="/account/tokens">
+            {account.tokens}
+          </a>
+        </div>
+      </section>
+      <PassphraseForm form={form} keys={keys} words={account} />
+    </Layout>
+  )
+}
+
+const savedWords = (saved: Saved, { changed, keysBack, language }: Words['account']): string =>
+  ({ passphrase: changed, 'passphrase and keys': `${changed} ${keysBack}`, language: language.saved })[saved]
+
+/** Each language is named in itself, for whoever reads no other. */
+const LanguageForm = ({
+  chosen,
+  words,
+}: {
+  chosen: Language | null
+  words: Words['account']['language']
+}) => (
+  <section class="section">
+    <form method="post" action="/account/language" class="form-alone">
+      <Choices
+        form={NOTHING_TYPED}
+        name="language"
+        label={words.title}
+        hint={words.hint}
+        choices={[
+          { value: '', label: words.fromBrowser },
+          ...LANGUAGES.map((l) => ({ value: l, label: wordsIn(l).ownName, language: l })),
+        ]}
+        across={3}
+        standing={chosen ?? ''}
+      />
+      <div class="save">
+        <button class="button" type="submit">
+          {words.save}
+        </button>
+      </div>
+    </form>
+  </section>
+)
+
+const PassphraseForm = ({
+  form,
+  keys,
+  words,
+}: {
+  form: FormState
+  keys: number
+  words: Words['account']
+}) => (
+  <section class="section">
+    <h2>{words.change}</h2>
+    <Refusal
+      form={form}
+      labels={{ old: words.old, passphrase: words.next, again: words.again }}
+      heading={words.notChanged}
+    />
+    <form method="post" action="/account/passphrase" novalidate class="form-alone">
+      <PassphraseField form={form} name="old" label={words.old} use="current-password" />
+      <PassphraseField
+        form={form}
+        name="passphrase"
+        label={words.next}
+        hint={words.nextHint}
+        use="new-password"
+      />
+      <PassphraseField form={form} name="again" label={words.again} use="new-password" />
+      <KeysTick count={keys} form={form} />
+      <div class="save">
+        <button class="button button-do" type="submit">
+          {words.save}
+        </button>
+      </div>
+    </form>
+  </section>
 )

@@ -9,19 +9,21 @@ import {
   typedIn,
   viewerOf,
 } from '../../app/index.ts'
-import { many, type Typed } from '../../forms/index.ts'
+import { many, one, type Typed } from '../../forms/index.ts'
+import { languageOf } from '../../languages.ts'
 import { KEYS } from '../../parts/index.ts'
 import type { Refusal } from '../../people/index.ts'
-import { AccountPage } from './account-page.tsx'
+import { AccountPage, type Saved } from './account-page.tsx'
 import { endSession } from './session.ts'
 
 /** What was saved, by the word in the address that comes after it. */
-const SAVED: Record<string, 'passphrase' | 'passphrase and keys'> = {
+const SAVED: Record<string, Saved> = {
   1: 'passphrase',
   2: 'passphrase and keys',
+  3: 'language',
 }
 
-/** One's own account: passphrase, and signing out of every browser. */
+/** One's own account: language, passphrase, and signing out of every browser. */
 export function account(deps: Deps): Hono<Env> {
   const app = new Hono<Env>()
   const { sessions, keys } = deps.people
@@ -33,6 +35,7 @@ export function account(deps: Deps): Hono<Env> {
         form={{ typed: { [KEYS]: many(typed, KEYS) }, problems }}
         browsers={sessions.count(viewerOf(c).id)}
         keys={keys.count(viewerOf(c).id)}
+        language={viewerOf(c).language}
         saved={SAVED[c.req.query('saved') ?? ''] ?? null}
       />,
       problems.length === 0 ? 200 : refusalStatus(c, problems[0]),
@@ -44,12 +47,17 @@ export function account(deps: Deps): Hono<Env> {
     const typed = await typedIn(c)
     const next = typed.passphrase?.at(-1) ?? ''
     if (next !== (typed.again?.at(-1) ?? ''))
-      return show(c, [{ field: 'again', message: 'is not the same as above' }], typed)
+      return show(c, [{ field: 'again', message: c.var.frame.words.account.notTheSame }], typed)
     const viewer = viewerOf(c)
     const changed = await deps.people.changePassphrase(viewer, typed.old?.at(-1) ?? '', next, viewer.session)
     if (!changed.ok) return show(c, changed.problems, typed)
     const taken = takesKeysBack(typed) ? keys.revokeAll(viewer.id) : 0
     return c.redirect(taken === 0 ? '/account?saved=1' : '/account?saved=2', 303)
+  })
+
+  app.post('/account/language', async (c) => {
+    deps.people.accounts.setLanguage(viewerOf(c).id, languageOf(one(await typedIn(c), 'language')))
+    return c.redirect('/account?saved=3', 303)
   })
 
   app.post('/sign-out', (c) => {

@@ -3,7 +3,7 @@
 import type { FormState } from '../../forms/index.ts'
 import { type Frame, KeysTick, Layout, Refusal } from '../../parts/index.ts'
 import type { Role } from '../../people/index.ts'
-import { NEW_PASSPHRASE_HINT, PassphraseField } from './passphrase.tsx'
+import { PassphraseField } from './passphrase.tsx'
 
 interface InviteProps {
   frame: Frame
@@ -36,7 +36,7 @@ export const InvitePage = ({ frame, form, name, role, keys, action }: InviteProp
         form={form}
         name="passphrase"
         label="Choose a passphrase"
-        hint={NEW_PASSPHRASE_HINT}
+        hint={frame.words.account.nextHint}
         use="new-password"
       />
       <PassphraseField form={form} name="again" label="The same again" use="new-password" />

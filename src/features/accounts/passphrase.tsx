@@ -45,6 +45,3 @@ export const PassphraseField = ({ form, name, label, hint, use }: PassphraseProp
     </div>
   )
 }
-
-export const NEW_PASSPHRASE_HINT =
-  'At least 12 characters. Three or four words that have nothing to do with each other are easy to remember and hard to guess.'

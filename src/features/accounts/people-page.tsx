@@ -2,7 +2,7 @@
 
 import { raw } from 'hono/html'
 import { Choices, type FormState, TextField } from '../../forms/index.ts'
-import { type Frame, KeysTick, Layout, Refusal } from '../../parts/index.ts'
+import { type Frame, HandOut, KeysTick, Layout, Refusal } from '../../parts/index.ts'
 import { type Person, ROLES } from '../../people/index.ts'
 import { keysWords, ROLE_CHOICES, ROLE_WORDS, STATE_WORDS, signedInWords } from '../../words/index.ts'
 
@@ -137,7 +137,7 @@ interface LinkProps {
 
 /** Shown once: the server keeps only the link's digest. */
 export const LinkPage = ({ frame, name, link, qr, until }: LinkProps) => (
-  <Layout frame={frame} title={`Link for ${name}`}>
+  <Layout frame={frame} title={`Link for ${name}`} scripts={['islands/share.ts']}>
     <h1>A link for {name}</h1>
     <p>
       Have {name} open it on their own phone and choose a passphrase. It works once, until {until}. It is
@@ -148,10 +148,11 @@ export const LinkPage = ({ frame, name, link, qr, until }: LinkProps) => (
     <p class="fine">
       Whoever opens it first has the account: hand it over yourself, or send it only to {name}.
     </p>
-    <p class="buttons">
-      <a class="button button-do" href="/people">
+    <div class="buttons">
+      <HandOut title={`Link for ${name}`} text={link} main />
+      <a class="button" href="/people">
         Back to people
       </a>
-    </p>
+    </div>
   </Layout>
 )

@@ -3,7 +3,7 @@ import { Choices, type FormState, TextField, Ticks } from '../../forms/index.ts'
 import { type Frame, Layout, Refusal } from '../../parts/index.ts'
 import { CLIMATES, suggestedMatingMonths } from '../../recovery/index.ts'
 import { CLIMATE_WORDS, hemisphereOf, MONTH_CHOICES, stretchWords } from '../../words/index.ts'
-import { NEW_PASSPHRASE_HINT, PassphraseField } from './passphrase.tsx'
+import { PassphraseField } from './passphrase.tsx'
 
 const LABELS: Record<string, string> = {
   token: 'Set-up word',
@@ -73,7 +73,7 @@ export const SetUpPage = ({ frame, form }: { frame: Frame; form: FormState }) =>
         form={form}
         name="passphrase"
         label="Passphrase"
-        hint={NEW_PASSPHRASE_HINT}
+        hint={frame.words.account.nextHint}
         use="new-password"
       />
       <PassphraseField form={form} name="again" label="Passphrase again" use="new-password" />

@@ -1,52 +1,95 @@
 /** Signing in: all that a stranger sees. */
 
 import { type FormState, one, TextField } from '../../forms/index.ts'
+import { LANGUAGES, type Language } from '../../languages.ts'
 import { type Frame, Layout, Refusal } from '../../parts/index.ts'
+import type { Role } from '../../people/index.ts'
+import { wordsIn } from '../../words/index.ts'
 import { PassphraseField } from './passphrase.tsx'
 
 interface SignInProps {
   frame: Frame
   form: FormState
   /** In the invented yard: whom a visitor may be. */
-  demo: { name: string; words: string }[]
+  demo: { name: string; role: Role }[]
+  /** What was chosen here, and is kept for whoever signs in; null: nothing. */
+  chosen: Language | null
 }
 
-const LABELS: Record<string, string> = { name: 'Name', passphrase: 'Passphrase' }
+export const SignInPage = ({ frame, form, demo, chosen }: SignInProps) => {
+  const { signIn } = frame.words
+  const to = one(form.typed, 'to')
+  const chosenIn = chosen === null ? '' : `?lang=${chosen}`
+  return (
+    <Layout frame={frame} title={signIn.title} ways={false}>
+      <h1>{signIn.title}</h1>
+      <LanguageLinks frame={frame} to={to} />
+      {demo.length === 0 ? null : (
+        <DemoSignIn people={demo} to={to} chosenIn={chosenIn} words={signIn.demo} />
+      )}
+      <Refusal
+        form={form}
+        labels={{ name: signIn.name, passphrase: signIn.passphrase }}
+        heading={signIn.refused}
+      />
+      <form method="post" action={`/sign-in${chosenIn}`} novalidate class="form-alone">
+        <input type="hidden" name="to" value={to} />
+        <TextField
+          form={form}
+          name="name"
+          label={signIn.name}
+          maxlength={60}
+          autocomplete="username"
+          required
+          wide
+        />
+        <PassphraseField form={form} name="passphrase" label={signIn.passphrase} use="current-password" />
+        <div class="save">
+          <button class="button button-do" type="submit">
+            {signIn.title}
+          </button>
+        </div>
+      </form>
+      <p class="fine">{signIn.noAccount}</p>
+    </Layout>
+  )
+}
 
-export const SignInPage = ({ frame, form, demo }: SignInProps) => (
-  <Layout frame={frame} title="Sign in" ways={false}>
-    <h1>Sign in</h1>
-    {demo.length === 0 ? null : <DemoSignIn people={demo} to={one(form.typed, 'to')} />}
-    <Refusal form={form} labels={LABELS} heading="You are not signed in" />
-    <form method="post" action="/sign-in" novalidate class="form-alone">
-      <input type="hidden" name="to" value={one(form.typed, 'to')} />
-      <TextField form={form} name="name" label="Name" maxlength={60} autocomplete="username" required wide />
-      <PassphraseField form={form} name="passphrase" label="Passphrase" use="current-password" />
-      <div class="save">
-        <button class="button button-do" type="submit">
-          Sign in
-        </button>
-      </div>
-    </form>
-    <p class="fine">
-      No account, or the passphrase forgotten? An operator of this yard can give you a link to choose one.
-      Such a link works once, within a week; after that, ask for another.
-    </p>
-  </Layout>
+/** The same page in the other languages, each named in itself. */
+const LanguageLinks = ({ frame, to }: { frame: Frame; to: string }) => (
+  <nav class="buttons" aria-label={frame.words.signIn.language}>
+    {LANGUAGES.filter((l) => l !== frame.words.language).map((l) => (
+      <a
+        class="button"
+        lang={l}
+        hreflang={l}
+        href={`/sign-in?${new URLSearchParams({ lang: l, ...(to === '' ? {} : { to }) })}`}
+      >
+        {wordsIn(l).ownName}
+      </a>
+    ))}
+  </nav>
 )
 
-const DemoSignIn = ({ people, to }: { people: SignInProps['demo']; to: string }) => (
+interface DemoProps {
+  people: SignInProps['demo']
+  to: string
+  chosenIn: string
+  words: Frame['words']['signIn']['demo']
+}
+
+const DemoSignIn = ({ people, to, chosenIn, words }: DemoProps) => (
   <section class="notice">
-    <h2>This yard is invented</h2>
-    <p>Nothing in it is real, and it is gone when the demo stops. Look around as one of its people:</p>
+    <h2>{words.title}</h2>
+    <p>{words.about}</p>
     <div class="demo-door">
       {people.map((p) => (
-        <form method="post" action="/sign-in/as">
+        <form method="post" action={`/sign-in/as${chosenIn}`}>
           <input type="hidden" name="to" value={to} />
           <button class="button button-do" type="submit" name="name" value={p.name}>
             {p.name}
           </button>
-          <span class="small">{p.words}</span>
+          <span class="small">{words.roles[p.role]}</span>
         </form>
       ))}
     </div>
@@ -54,18 +97,18 @@ const DemoSignIn = ({ people, to }: { people: SignInProps['demo']; to: string })
 )
 
 /** Something was sent by a browser that is signed out by now. Says the same whatever was sent. */
-export const SignInAgainPage = ({ frame }: { frame: Frame }) => (
-  <Layout frame={frame} title="Sign in first" ways={false}>
-    <h1>Sign in first</h1>
-    <p>You are not signed in, or not any more. Nothing was saved.</p>
-    <p>
-      What you typed is not lost: sign in from this link, which opens beside this page. Then come back here,
-      go one page back, and save again.
-    </p>
-    <p class="buttons">
-      <a class="button button-do" href="/sign-in" target="_blank" rel="noopener">
-        Sign in
-      </a>
-    </p>
-  </Layout>
-)
+export const SignInAgainPage = ({ frame }: { frame: Frame }) => {
+  const { again, title } = frame.words.signIn
+  return (
+    <Layout frame={frame} title={again.title} ways={false}>
+      <h1>{again.title}</h1>
+      <p>{again.nothingSaved}</p>
+      <p>{again.notLost}</p>
+      <p class="buttons">
+        <a class="button button-do" href="/sign-in" target="_blank" rel="noopener">
+          {title}
+        </a>
+      </p>
+    </Layout>
+  )
+}

@@ -1,28 +1,44 @@
 import { Hono } from 'hono'
 import type { ContentfulStatusCode } from 'hono/utils/http-status'
-import { type AppContext, type Deps, type Env, frameFor, page, typedIn, waitWords } from '../../app/index.ts'
+import {
+  type AppContext,
+  type Deps,
+  type Env,
+  frameFor,
+  languageChosen,
+  page,
+  typedIn,
+} from '../../app/index.ts'
 import { addressOf } from '../../app/node.ts'
 import { one, type Typed } from '../../forms/index.ts'
 import { nameKey } from '../../people/index.ts'
+import type { Words } from '../../words/index.ts'
 import { changeSession } from './session.ts'
 import { SignInPage } from './sign-in-page.tsx'
-
-/** Never says whether it was the name or the passphrase. */
-const WRONG = 'The name or the passphrase is not right.'
 
 /** Signing in. */
 export function signIn(deps: Deps): Hono<Env> {
   const app = new Hono<Env>()
-  const show = (c: AppContext, typed: Typed, message: string | null, status: ContentfulStatusCode = 200) =>
-    page(
+  const show = (
+    c: AppContext,
+    typed: Typed,
+    refused: ((words: Words['signIn']) => string) | null,
+    status: ContentfulStatusCode = 200,
+  ) => {
+    const frame = frameFor(c, deps)
+    const problems = refused === null ? [] : [{ field: '', message: refused(frame.words.signIn) }]
+    const chosen = languageChosen(c)
+    return page(
       c,
-      <SignInPage
-        frame={frameFor(c, deps)}
-        form={{ typed, problems: message === null ? [] : [{ field: '', message }] }}
-        demo={deps.demo?.people ?? []}
-      />,
+      <SignInPage frame={frame} form={{ typed, problems }} demo={deps.demo?.people ?? []} chosen={chosen} />,
       status,
     )
+  }
+  /** What was chosen on the way in stays with whoever came in. */
+  const keepLanguage = (c: AppContext, person: string): void => {
+    const chosen = languageChosen(c)
+    if (chosen !== null) deps.people.accounts.setLanguage(person, chosen)
+  }
 
   app.get('/sign-in', (c) =>
     deps.people.accounts.none()
@@ -38,12 +54,13 @@ export function signIn(deps: Deps): Hono<Env> {
     const again = { name: [name], to: [localPath(one(typed, 'to'))] }
     if (result.ok) {
       changeSession(c, deps, result.token)
+      keepLanguage(c, result.person.id)
       return c.redirect(localPath(one(typed, 'to')), 303)
     }
     deps.log.warn({ why: result.why }, 'sign-in refused')
-    if (result.why === 'wrong') return show(c, again, WRONG, 401)
+    if (result.why === 'wrong') return show(c, again, (w) => w.wrong, 401)
     c.header('Retry-After', String(result.seconds))
-    return show(c, again, waitWords(result.seconds), 429)
+    return show(c, again, (w) => w.tooMany(result.seconds), 429)
   })
 
   app.post('/sign-in/as', async (c, next) => {
@@ -52,6 +69,7 @@ export function signIn(deps: Deps): Hono<Env> {
     const person = offered === undefined ? null : deps.people.accounts.byName(offered.name)
     if (person === null) return next()
     changeSession(c, deps, deps.people.sessions.open(person.id))
+    keepLanguage(c, person.id)
     return c.redirect(localPath(one(typed, 'to')), 303)
   })
   return app

@@ -1,7 +1,6 @@
 /** What the reading operations of the HTTP API answer, out of the store as the token's owner sees it. */
 
 import { addDays, type Day } from '../../days.ts'
-import { planOf } from '../../decision/index.ts'
 import type { Plan } from '../../recovery/index.ts'
 import { type Result, refused } from '../../result.ts'
 import type { ColonySummary, JournalRow, Store } from '../../store/index.ts'
@@ -86,7 +85,7 @@ export function planAsOf(
   const history = historyUntil(found.history, asOf)
   return history === null
     ? refused([{ field: 'asOf', message: `must not be before the intake on ${found.history.intake.on}` }])
-    : { ok: true, plan: planOf(history, asOf, store.protocol()) }
+    : { ok: true, plan: store.plan(history, asOf) }
 }
 
 export const reviewAsOf = (store: Store, zone: string, asOf: Day, unitedIsLoss: boolean): Review =>

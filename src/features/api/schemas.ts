@@ -16,6 +16,9 @@ const count = z.int().min(0)
 const span = z.object({ earliest: day, likely: day, latest: day })
 const range = z.object({ from: day, to: day })
 
+/** Why, as data: a code and the parameters of its sentence. Codes are added to and never change their meaning. */
+const said = z.looseObject({ code: text })
+
 const check = z.object({
   rule: z.enum(RULES),
   opens: day,
@@ -24,6 +27,7 @@ const check = z.object({
   status: z.enum(['waiting', 'open', 'due', 'overdue', 'answered', 'void']),
   answeredOn: day.optional(),
   why: text,
+  reason: said,
   source: text,
 })
 
@@ -37,6 +41,7 @@ const plan = z.object({
   advice: z.object({
     action: z.enum(ACTIONS),
     why: text,
+    reasons: z.array(said).readonly(),
     until: day.optional(),
     sign: z.enum(['robbing', 'beetles', 'moths', 'deformed-wings']).optional(),
     rule: z.enum(RULES).optional(),
@@ -52,6 +57,7 @@ const plan = z.object({
   }),
   horizon: z.object({ eggs: day.nullable(), open: day.nullable(), capped: day.nullable() }),
   surprises: z.array(text),
+  surprised: z.array(said).readonly(),
   missing: z.array(
     z.object({ check: z.enum(RULES), what: z.enum(['eggs', 'queen cells', 'capped brood']), since: day }),
   ),
@@ -61,7 +67,8 @@ const plan = z.object({
       bond: z.enum(['gave', 'got', 'united', 'robbing']),
       on: day,
       how: text,
-      bonds: z.array(z.object({ on: day, how: text })),
+      deed: said.optional(),
+      bonds: z.array(z.object({ on: day, how: text, deed: said.optional() })),
       since: day,
       look: z.object({ opens: day, due: day, closes: day }),
     })
@@ -76,7 +83,7 @@ const plan = z.object({
     .optional(),
   readiness: z.object({
     ready: z.boolean(),
-    unmet: z.array(z.object({ what: text, earliest: day.nullable() })),
+    unmet: z.array(z.object({ what: text, reason: said, earliest: day.nullable() })),
     expected: span.nullable(),
   }),
 })

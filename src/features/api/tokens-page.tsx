@@ -1,7 +1,7 @@
 /** One's own tokens for the HTTP API. */
 
 import { Choices, type FormState, TextField, Ticks } from '../../forms/index.ts'
-import { type Frame, Layout, Refusal } from '../../parts/index.ts'
+import { Copy, type Frame, Layout, Refusal } from '../../parts/index.ts'
 import type { ApiToken, Scope } from '../../people/index.ts'
 import { TOKEN_DAYS, TOKEN_NAME_LIMIT } from '../../people/node.ts'
 
@@ -116,17 +116,18 @@ interface MadeProps {
 
 /** Shown once: the server keeps only the token's digest. */
 export const TokenMadePage = ({ frame, name, token, until }: MadeProps) => (
-  <Layout frame={frame} title="The token">
+  <Layout frame={frame} title="The token" scripts={['islands/share.ts']}>
     <h1>The token for {name}</h1>
     <p>
       Copy it now: it is not shown again. It works until {until}, or until you take it back, and does what you
       may do, within its scopes. Keep it as you keep a passphrase.
     </p>
     <p class="copyable">{token}</p>
-    <p class="buttons">
+    <div class="buttons">
+      <Copy text={token} />
       <a class="button button-do" href="/account/tokens">
         Back to tokens
       </a>
-    </p>
+    </div>
   </Layout>
 )

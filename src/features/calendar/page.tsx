@@ -1,7 +1,7 @@
 /** Checks and windows in one's own calendar: addresses to subscribe to, made and taken back here. */
 
 import { Choices, type FormState } from '../../forms/index.ts'
-import { type Frame, Layout } from '../../parts/index.ts'
+import { Copy, type Frame, Layout } from '../../parts/index.ts'
 import { type Choice, instantWords, labelIn } from '../../words/index.ts'
 import type { Feed } from './feeds.ts'
 
@@ -30,7 +30,7 @@ export interface CalendarProps {
 }
 
 export const CalendarPage = (p: CalendarProps) => (
-  <Layout frame={p.frame} title="Calendar">
+  <Layout frame={p.frame} title="Calendar" scripts={['islands/share.ts']}>
     <h1>In your calendar</h1>
     <p>
       Your phone’s own calendar can show the coming checks, quiet times and windows, and keeps them up to date
@@ -90,7 +90,8 @@ const Made = ({ address }: { address: string }) => (
     <p>
       <a class="button button-do" href={address.replace(/^https?:/, 'webcal:')}>
         Open in this phone’s calendar
-      </a>
+      </a>{' '}
+      <Copy text={address} label="Copy the address" />
     </p>
     <p>
       Or copy it into your calendar, where it says to subscribe to a calendar by its address. It is shown this

@@ -1,7 +1,7 @@
 /** What to do about a colony now, and the ways to write down what was done. */
 
 import { v7 } from 'uuid'
-import { type Frame, FromTo, InspectorLine, LostTaps } from '../../parts/index.ts'
+import { type Frame, FromTo, HowTo, InspectorLine, LostTaps } from '../../parts/index.ts'
 import type { Plan } from '../../recovery/index.ts'
 import {
   ACTION_WORDS,
@@ -40,6 +40,7 @@ export const Advice = ({ frame, plan, path, said, inspector }: AdviceProps) => {
           only.
         </p>
       ) : null}
+      {plan.lost === null ? <HowTo act={toDo?.act ?? null} /> : null}
       <Ways frame={frame} plan={plan} path={path} />
     </div>
   )

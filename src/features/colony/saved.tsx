@@ -1,6 +1,6 @@
 /** After saving: what comes next, then what is in the book now. */
 import type { Entry } from '../../journal/index.ts'
-import type { Frame, JournalLine } from '../../parts/index.ts'
+import { type Frame, HowTo, type JournalLine } from '../../parts/index.ts'
 import type { Check, Plan } from '../../recovery/index.ts'
 import type { ColonySummary } from '../../store/index.ts'
 import {
@@ -14,6 +14,7 @@ import {
   lidShutUntil,
   live,
   RULE_WORDS,
+  toDoOf,
 } from '../../words/index.ts'
 
 interface SavedProps {
@@ -100,6 +101,7 @@ const PlanNow = ({ plan, first }: { plan: Plan; first: boolean }) => {
       <p>
         <b>The plan now: {ACTION_WORDS[action].toLowerCase()}.</b> {why.replace(leftOutWords(plan) ?? '', '')}
       </p>
+      <HowTo act={toDoOf(plan)?.act ?? null} />
       {shut === null ? null : (
         <p>
           <b>The lid comes off first on {dayWords(shut, plan.asOf)}.</b> What comes before that is looked at

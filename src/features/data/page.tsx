@@ -42,6 +42,12 @@ export const DataPage = ({ frame, now, backups, done, problems }: DataProps) => 
         <a class="button" href="/data/colonies">
           Colonies in and out
         </a>
+        <a class="button" href="/data/names">
+          Names merged and renamed
+        </a>
+        <a class="button" href="/data/long-gone">
+          Colonies long gone
+        </a>
       </p>
     </section>
     <section class="section">

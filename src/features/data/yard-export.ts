@@ -7,13 +7,16 @@ import { SETTINGS } from '../../store/node.ts'
 import { VERSION, type YardLine } from './yard-file.ts'
 
 export interface ExportOptions {
-  /** False: leave out where colonies came from, what was paid, where they went, photos, removal sheets, letters, move-out records and the names of imported files. */
+  /** False: leave out where colonies came from, what was paid, where they went, photos, removal sheets, letters, move-out records, entries that were refused and the names of imported files. */
   private: boolean
   /** Where photos are; without it they are left out. */
   photos?: Pick<PhotoFiles, 'readNow'>
 }
 
-type ExportedStore = Pick<Store, 'settings' | 'journal' | 'protocols' | 'removals' | 'after' | 'imports'>
+type ExportedStore = Pick<
+  Store,
+  'settings' | 'journal' | 'protocols' | 'removals' | 'after' | 'imports' | 'refused'
+>
 
 /** The file's lines, each with its line feed. The journal is read in pages, so that a large one need not fit in memory. */
 export function* exportLines(store: ExportedStore, options: ExportOptions): Generator<string> {
@@ -59,7 +62,7 @@ function withoutPhotos(e: Entry): Entry {
 
 /** What is neither a setting nor an entry nor a photo. */
 function* otherLines(
-  store: Pick<ExportedStore, 'protocols' | 'removals' | 'after' | 'imports'>,
+  store: Pick<ExportedStore, 'protocols' | 'removals' | 'after' | 'imports' | 'refused'>,
   options: ExportOptions,
 ): Generator<YardLine> {
   for (const change of store.protocols.changes(Number.MAX_SAFE_INTEGER).reverse())
@@ -72,4 +75,5 @@ function* otherLines(
   for (const letter of store.after.letters.everything()) yield { line: 'letter', ...letter }
   for (const version of store.after.records.everything()) yield { line: 'move-record', ...version }
   for (const note of store.imports.everything()) yield { line: 'import', ...note }
+  for (const entry of store.refused.everything()) yield { line: 'refused', ...entry }
 }

@@ -10,6 +10,7 @@
  *     {"line":"letter","id":"…","colony":"…","digest":"…","asOf":"…",…}              a letter to a customer, or with "what":"keeper" a sheet for a new keeper (private)
  *     {"line":"move-record","colony":"…","version":1,"savedAt":"…Z","savedBy":"…","record":{…}}  move-out records, every version (private)
  *     {"line":"import","id":"…","takenAt":"…Z","takenBy":"…","source":"…","colonies":2,"entries":["…"]}  which entries came with a spreadsheet (private)
+ *     {"line":"refused","id":"…","person":"…","receivedAt":"…Z","entry":{…},…}       an entry that the journal would not have (private)
  *     {"line":"photo","id":"…","jpeg":"…"}                                         a photo that an entry names, in base64 (private)
  *     {"line":"end","settings":1,"entries":2,"others":0}                          last: a file without it was cut short
  *
@@ -20,6 +21,7 @@
 
 import { z } from 'zod'
 import { isDay } from '../../days.ts'
+import type { EntryId } from '../../ids.ts'
 import { photoId } from '../../journal/index.ts'
 import { moveRecord, sheet } from '../../records/index.ts'
 import { protocolOverrides } from '../../recovery/index.ts'
@@ -92,6 +94,24 @@ export const yardLine = z.discriminatedUnion('line', [
     source: z.string().max(500),
     colonies: z.int().min(0),
     entries: z.array(z.uuid()),
+  }),
+  z.strictObject({
+    line: z.literal('refused'),
+    id: z.uuid().transform((id) => id as EntryId),
+    person,
+    sentBy: person,
+    receivedAt: instant,
+    tag: z.string().max(200),
+    entry: z.unknown(),
+    problems: z.array(
+      z.strictObject({
+        entry: z.int().optional(),
+        field: z.string().max(200),
+        message: z.string().max(1000),
+      }),
+    ),
+    settledAt: instant.nullable(),
+    settledBy: person.nullable(),
   }),
   z.strictObject({ line: z.literal('photo'), id: photoId, jpeg: z.base64() }),
   z.strictObject({

@@ -118,6 +118,7 @@ function takeOthers(store: Store, lines: readonly KeptLine[], empty: boolean): v
   if (versions.length + boxes.length > 0) store.removals.take(versions, boxes)
   store.after.letters.take(ofKind(lines, 'letter').map((l) => bare(l)))
   store.after.records.take(ofKind(lines, 'move-record').map((l) => bare(l)))
+  store.refused.take(ofKind(lines, 'refused').map((l) => bare(l)))
   store.imports.note(ofKind(lines, 'import').map((l) => bare(l)))
   if (empty) store.protocols.take(ofKind(lines, 'protocol').map((l) => bare(l)))
 }

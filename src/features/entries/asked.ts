@@ -1,6 +1,6 @@
 /** What a visit asks first: the questions of the plan's checks; and where the others are found, by subject. */
-import type { Plan, Rule } from '../../recovery/index.ts'
-import { live } from '../../words/index.ts'
+import { factsOf, type Plan, type Rule } from '../../recovery/index.ts'
+import { live, toDoOf } from '../../words/index.ts'
 
 /** What is seen with the lid off. */
 export const INSIDE = [
@@ -47,11 +47,19 @@ const USUAL: readonly Seen[] = ['eggs', 'open', 'cells']
 /** So many questions lead; more would not fit on the first screen (390 x 844). */
 const MOST = 4
 
+/** What the plan asks with the lid off, in the order of the form: what leads on Today, then what presses most, what shows from outside last. */
+export function askedRules(plan: Plan): Rule[] {
+  const lead = toDoOf(plan)?.check?.rule
+  const rank = (rule: Rule): number => (rule === lead ? 0 : factsOf(rule).lid === 'on' ? 2 : 1)
+  return live(plan)
+    .map((c) => c.rule)
+    .sort((a, b) => rank(a) - rank(b))
+}
+
 /** The questions that lead the form, each once; through a shut lid only what can be seen so. */
 export function leading(plan: Plan, lidOn: boolean): Seen[] {
   if (lidOn) return [...ASKS['outside-look']]
-  const [first, ...more] = live(plan).map((c) => ASKS[c.rule])
-  const asked = [...new Set([...(first ?? []), ...more.flat()])].slice(0, MOST)
+  const asked = [...new Set(askedRules(plan).flatMap((rule) => ASKS[rule]))].slice(0, MOST)
   return asked.length === 0 ? [...USUAL] : asked
 }
 

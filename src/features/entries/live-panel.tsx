@@ -5,7 +5,7 @@ import { raw } from 'hono/html'
 export const LivePanel = ({ data }: { data: string }) => (
   <aside class="live" id="live" aria-live="polite" aria-label="What this proves, and what to do now" hidden>
     <details>
-      <summary>
+      <summary class="opens">
         <span>Do this now:</span> <strong id="live-do" />
       </summary>
       <div class="live-in" id="live-text" />

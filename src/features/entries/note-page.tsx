@@ -6,7 +6,8 @@ import { type EntryFormView, SmallFormPage } from './small-forms.tsx'
 
 /** Where leaving hangs on somebody's decision, it is asked for; whoever may say how a colony left takes it. */
 const mayDecide = (frame: Frame, { plan }: ColonySummary): boolean =>
-  frame.may('record-outcome') && plan.readiness.unmet.some((u) => u.what.includes('signed note'))
+  frame.may('record-outcome') &&
+  plan.readiness.unmet.some((u) => ['temper', 'sprayed'].includes(u.reason.code))
 
 export const NotePage = ({ frame, form, summary, path }: EntryFormView) => (
   <SmallFormPage

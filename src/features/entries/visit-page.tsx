@@ -1,8 +1,9 @@
 /** Recording a visit: tap what you saw; what it proves and what to do now stands beside it. */
 
+import type { Child } from 'hono/jsx'
 import { thenTo } from '../../app/index.ts'
 import { anyTyped, FIELDS, Fields, type FormState, idOf } from '../../forms/index.ts'
-import { FormPage, type Frame, VisitCautions } from '../../parts/index.ts'
+import { FormPage, type Frame, HowTo, VisitCautions } from '../../parts/index.ts'
 import type { Plan } from '../../recovery/index.ts'
 import type { ColonySummary } from '../../store/index.ts'
 import {
@@ -12,11 +13,13 @@ import {
   isQuiet,
   live,
   RULE_WORDS,
+  toDoOf,
   treatmentRisk,
   warmthCaution,
 } from '../../words/index.ts'
+import { askedRules } from './asked.ts'
 import { CageFields, GivenFields, TiesField, WashFields } from './fields/done.tsx'
-import { VisitDay, VisitFields } from './fields/visit-fields.tsx'
+import { AskedFields, OtherFields, VisitDay } from './fields/visit-fields.tsx'
 import { LivePanel } from './live-panel.tsx'
 import { CAGE, GIFT_SLOTS, idField, NOTHING, TIES, VISIT_PREFIXES, visitLabel, WASH } from './visit.ts'
 
@@ -34,6 +37,7 @@ export interface VisitProps {
 
 export const VisitPage = (p: VisitProps) => {
   const { plan } = p.summary
+  const deeds = deedsOf(p)
   return (
     <FormPage
       frame={p.frame}
@@ -50,8 +54,10 @@ export const VisitPage = (p: VisitProps) => {
       advice={<LivePanel data={p.liveData} />}
     >
       <NothingNoted form={p.form} />
-      <VisitFields form={p.form} frame={p.frame} plan={plan} />
-      <AlsoDone {...p} />
+      <AskedFields form={p.form} frame={p.frame} plan={plan} />
+      {deeds.filter((d) => d.asked).map((d) => d.part)}
+      <OtherFields form={p.form} frame={p.frame} plan={plan} />
+      {deeds.filter((d) => !d.asked).map((d) => d.part)}
       <Fields form={p.form} frame={p.frame} of={FIELDS.inspection} show={['note', 'photos']} />
       <VisitDay form={p.form} frame={p.frame} />
       <VisitCautions />
@@ -67,52 +73,84 @@ const NothingNoted = ({ form }: { form: FormState }) =>
     </label>
   ) : null
 
-/** What the plan says before the lid is touched. */
+/** What the plan says before the lid is touched: its question, and on a tap all the rest. */
 const Before = ({ plan, frame }: { plan: Plan; frame: Frame }) => {
   const warmth = warmthCaution(plan, frame.units)
-  const checks = live(plan)
+  const rules = askedRules(plan)
   const words = (asked: boolean): string =>
-    checks
-      .filter((c) => isAsked(c.rule) === asked)
-      .map((c) => RULE_WORDS[c.rule].question)
+    rules
+      .filter((rule) => isAsked(rule) === asked)
+      .map((rule) => RULE_WORDS[rule].question)
       .join(' ')
+  const [first] = rules
   const [toFindOut, toDo] = [words(true), words(false)]
   return (
     <>
-      <p class="soft">{headline(plan, null)}.</p>
-      {isQuiet(plan) && plan.quiet !== null ? (
-        <div class="notice notice-late">
-          <p>
-            <b>Leave the lid on.</b> {fromTo(plan.quiet.from, plan.quiet.to, plan.asOf)} a queen may be
-            leaving her cell or flying to mate; an open hive can cost you her. If it must be opened, not
-            around midday.
-          </p>
-        </div>
-      ) : null}
-      {toFindOut === '' ? null : <p>To find out: {toFindOut}</p>}
-      {toDo === '' ? null : <p>To do: {toDo}</p>}
-      {warmth === null ? null : <p class="soft">{warmth}</p>}
+      <Quiet plan={plan} />
+      <details class="before">
+        <summary class="opens">
+          {first === undefined ? headline(plan, null) : RULE_WORDS[first].question}
+        </summary>
+        <p class="soft">{headline(plan, null)}.</p>
+        {toFindOut === '' ? null : <p>To find out: {toFindOut}</p>}
+        {toDo === '' ? null : <p>To do: {toDo}</p>}
+        {warmth === null ? null : <p class="soft">{warmth}</p>}
+        <HowTo act={toDoOf(plan)?.act ?? null} />
+      </details>
     </>
   )
 }
 
-const AlsoDone = ({ form, frame, summary, donors }: VisitProps) => {
+/** Quiet time: the lid stays on, unless the plan itself says what is to be done inside. */
+const Quiet = ({ plan }: { plan: Plan }) => {
+  if (!isQuiet(plan) || plan.quiet === null) return null
+  const why = `${fromTo(plan.quiet.from, plan.quiet.to, plan.asOf)} a queen may be leaving her cell or flying to mate`
+  return toDoOf(plan)?.lidOn === false ? (
+    <p>Be quick, and do not open it around midday: {why}.</p>
+  ) : (
+    <div class="notice notice-late">
+      <p>
+        <b>Leave the lid on.</b> {why}; an open hive can cost you her. If it must be opened, not around
+        midday.
+      </p>
+    </div>
+  )
+}
+
+interface Deed {
+  /** The plan asks for it today. */
+  asked: boolean
+  part: Child
+}
+
+/** What may be done beside looking: what the plan asks for stands open, below what it asks to be seen. */
+function deedsOf({ form, frame, summary, donors }: VisitProps): Deed[] {
   const rules = new Set(live(summary.plan).map((c) => c.rule))
   const filled = (prefix: string): boolean =>
     anyTyped(form.typed, prefix) || form.problems.some((x) => x.field.startsWith(prefix))
   const [first, ...more] = GIFT_SLOTS
   const risk = treatmentRisk(summary.plan)
-  return (
-    <>
-      <details
-        class="also"
-        open={filled(CAGE) || rules.has('queen-release') || summary.phase === 'awaiting-release'}
-      >
-        <summary>Looked to a queen’s cage</summary>
-        <CageFields form={form} frame={frame} prefix={CAGE} visit />
+  const deed = (asked: boolean, prefix: string, title: string, fields: Child): Deed => ({
+    asked,
+    part: (
+      <details class="also" open={asked || filled(prefix)}>
+        <summary>{title}</summary>
+        {fields}
       </details>
-      <details class="also" open={filled(first) || rules.has('egg-frame') || rules.has('buy-queen')}>
-        <summary>Gave frames, a queen, feed or treatment</summary>
+    ),
+  })
+  return [
+    deed(
+      rules.has('queen-release') || summary.phase === 'awaiting-release',
+      CAGE,
+      'Looked to a queen’s cage',
+      <CageFields form={form} frame={frame} prefix={CAGE} visit />,
+    ),
+    deed(
+      rules.has('egg-frame') || rules.has('buy-queen'),
+      first,
+      'Gave frames, a queen, feed or treatment',
+      <>
         {risk === null ? null : <p class="hint">Treatment: {risk}</p>}
         <GivenFields form={form} frame={frame} prefix={first} donors={donors} visit />
         {more.map((slot) => (
@@ -121,15 +159,14 @@ const AlsoDone = ({ form, frame, summary, donors }: VisitProps) => {
             <GivenFields form={form} frame={frame} prefix={slot} donors={donors} visit />
           </details>
         ))}
-      </details>
-      <details class="also" open={filled(TIES) || rules.has('comb-ties')}>
-        <summary>Took the comb ties off</summary>
-        <TiesField form={form} prefix={TIES} />
-      </details>
-      <details class="also" open={filled(WASH) || rules.has('mite-wash')}>
-        <summary>Mite wash</summary>
-        <WashFields form={form} frame={frame} prefix={WASH} visit />
-      </details>
-    </>
-  )
+      </>,
+    ),
+    deed(rules.has('comb-ties'), TIES, 'Took the comb ties off', <TiesField form={form} prefix={TIES} />),
+    deed(
+      rules.has('mite-wash'),
+      WASH,
+      'Mite wash',
+      <WashFields form={form} frame={frame} prefix={WASH} visit />,
+    ),
+  ]
 }

@@ -2,6 +2,7 @@
 
 import { anyTyped, type Draft, draftOf, labelOf, one, type Typed } from '../../forms/index.ts'
 import type { Units } from '../../words/index.ts'
+import { notAsked } from './given.ts'
 
 /** Things given that fit on one form. */
 export const GIFT_SLOTS = ['given1.', 'given2.', 'given3.'] as const
@@ -19,8 +20,16 @@ export function visitDrafts(typed: Typed, units: Units): Draft[] {
   if (anyTyped(typed, CAGE)) drafts.push(draftOf('queen-cage', typed, units, CAGE))
   if (one(typed, `${TIES}done`) !== '') drafts.push(draftOf('ties-removed', typed, units, TIES))
   if (anyTyped(typed, WASH)) drafts.push(draftOf('mite-wash', typed, units, WASH))
-  for (const slot of GIFT_SLOTS) if (anyTyped(typed, slot)) drafts.push(draftOf('given', typed, units, slot))
+  for (const slot of GIFT_SLOTS) if (anyTyped(typed, slot)) drafts.push(givenIn(typed, units, slot))
   return drafts
+}
+
+/** Without what is asked of other things than the one given: the form shows it no more. */
+function givenIn(typed: Typed, units: Units, slot: string): Draft {
+  const what = one(typed, `${slot}what`)
+  const gone = new Set(what === '' ? [] : notAsked(what).map((field) => slot + field))
+  const kept = Object.fromEntries(Object.entries(typed).filter(([name]) => !gone.has(name)))
+  return draftOf('given', kept, units, slot)
 }
 
 /** The tick that says: yes, a visit at which nothing was looked at. */

@@ -88,7 +88,8 @@ export const FindPage = (p: FindProps) => {
           {p.more === 0 ? null : <p class="soft">{p.more} more. Type another word to narrow it down.</p>}
           {p.frame.phone === undefined ? null : (
             <p class="fine">
-              Looked through what this phone keeps: the boxes in the yard and their journals.
+              Looked through what this phone keeps: the boxes in the yard and their journals
+              {p.frame.may('removal-sheets') ? ', and the removal sheets of these days' : ''}.
             </p>
           )}
         </>

@@ -1,6 +1,7 @@
 import { Hono } from 'hono'
 import { colonyPath, type Env, nearestTags, type PageDeps, page } from '../../app/index.ts'
-import type { ColonySummary, Repository, Store } from '../../store/index.ts'
+import type { Sheet } from '../../records/index.ts'
+import type { ColonySummary, Repository } from '../../store/index.ts'
 import { KIND_WORDS, leftWords, PHASE_WORDS } from '../../words/index.ts'
 import { type BoxLine, type EntryLine, FindPage, type SheetLine } from './page.tsx'
 import { findBoxes, findEntries, isSheetOf, rarest, snippet, wordsOf } from './search.ts'
@@ -71,12 +72,12 @@ function entriesIn(store: Repository, words: readonly string[]): EntryLine[] {
   })
 }
 
-/** Removal sheets, on the server, for a role that has them; a phone keeps none. */
-function sheetsIn(store: Repository | Store, words: readonly string[]): SheetLine[] {
-  if (!('removals' in store)) return []
+/** Removal sheets, for a role that has them, the newest job first; on a phone those that it keeps. */
+function sheetsIn(store: Repository, words: readonly string[]): SheetLine[] {
   return store.removals
     .list()
     .filter(({ sheet }) => isSheetOf(words, sheet))
+    .sort((a, b) => jobDay(b.sheet).localeCompare(jobDay(a.sheet)))
     .map(({ id, sheet: { job }, colonies }) => ({
       path: `/removals/${id}`,
       name: job.name ?? job.address ?? 'Without a name',
@@ -88,6 +89,8 @@ function sheetsIn(store: Repository | Store, words: readonly string[]): SheetLin
       }),
     }))
 }
+
+const jobDay = ({ job }: Sheet): string => job.plannedOn ?? job.calledOn ?? ''
 
 /** The boxes that were written down last. */
 function recentIn(store: Repository): ColonySummary[] {

@@ -1,7 +1,7 @@
 /** How a colony that moved out fares: asked once, written down by the yard. */
 
 import { Fields, type FormState, Group } from '../../forms/index.ts'
-import { FormPage, type Frame } from '../../parts/index.ts'
+import { FormPage, type Frame, Reach } from '../../parts/index.ts'
 import { FOLLOW_UP } from './follow-up-form.ts'
 
 interface FollowUpProps {
@@ -13,8 +13,8 @@ interface FollowUpProps {
   left: string
   /** What was told so far, a sentence each. */
   told: string[]
-  /** How to reach the new keeper; empty where nothing was written down. */
-  reach: { href: string; words: string }[]
+  /** How to reach the new keeper, as it was written down. */
+  buyer: { phone?: string | undefined; email?: string | undefined }
   /** Nobody was asked yet, and it is time: a tap says that they were. */
   mayAsk: boolean
 }
@@ -34,15 +34,7 @@ export const FollowUpPage = (p: FollowUpProps) => (
         {p.told.map((t) => (
           <p>{t}</p>
         ))}
-        {p.reach.length === 0 ? null : (
-          <p class="buttons">
-            {p.reach.map((r) => (
-              <a class="button" href={r.href}>
-                {r.words}
-              </a>
-            ))}
-          </p>
-        )}
+        <Reach phone={p.buyer.phone} email={p.buyer.email} />
       </>
     }
     beside={

@@ -34,7 +34,6 @@ export function followUp(deps: Deps): Hono<Env> {
     if (gone === null) return unknownColony(c, deps, c.req.param('tag') ?? '')
     const { today } = c.var.frame
     const record: MoveRecord = records.of(gone.summary.id)[0]?.record ?? {}
-    const { phone, email } = record.buyer ?? {}
     return formPage(
       c,
       <FollowUpPage
@@ -44,12 +43,7 @@ export function followUp(deps: Deps): Hono<Env> {
         path={colonyPath(gone.summary)}
         left={`Moved out ${dayWords(gone.left, today)}.`}
         told={(record.followUps ?? []).map((f) => followUpWords(f, (day) => dayWords(day, today)))}
-        reach={[
-          ...(phone === undefined
-            ? []
-            : [{ href: `tel:${phone.replaceAll(/[^+\d]/g, '')}`, words: `Call ${phone}` }]),
-          ...(email === undefined ? [] : [{ href: `mailto:${email}`, words: 'Write a mail' }]),
-        ]}
+        buyer={record.buyer ?? {}}
         mayAsk={asksForFollowUp(
           { movedOutOn: gone.left, followUps: record.followUps ?? [] },
           record.askedOn !== undefined,

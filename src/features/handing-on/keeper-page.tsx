@@ -1,7 +1,7 @@
 /** The sheet for the new keeper: looked at, shared, printed, given an address; and as it is opened there. */
 import { inWordsWithYear } from '../../days.ts'
 import { type DrawnIn, Fields, type FormState } from '../../forms/index.ts'
-import { BarePage, BeforeItLeaves, type Frame, Layout } from '../../parts/index.ts'
+import { BarePage, BeforeItLeaves, type Frame, HandOut, Layout } from '../../parts/index.ts'
 import { FOLLOW_UP } from './follow-up-form.ts'
 import { type KeeperSheet, keeperText } from './keeper-sheet.ts'
 
@@ -60,16 +60,7 @@ export const KeeperSheetPage = (p: KeeperProps) => (
       </p>
       <BeforeItLeaves said={p.before} />
       <div class="buttons">
-        <button
-          class="button button-do"
-          type="button"
-          data-share
-          data-share-title={p.sheet.title}
-          data-share-text={keeperText(p.sheet, p.yard)}
-          hidden
-        >
-          Share it
-        </button>
+        <HandOut title={p.sheet.title} text={keeperText(p.sheet, p.yard)} main />
         <button class="button" type="button" id="print" hidden>
           Print it
         </button>

@@ -167,6 +167,8 @@ export function keeperSheets(deps: Deps): Hono<Env> {
         headline="The sheet has an address"
         says={`The new keeper scans it, or you send it. Whoever has it can read the sheet, without an account, until ${instantWords(expiresAt, zone, today)}, or until you take it back.`}
         link={link}
+        subject={`Colony ${colony.summary.tag}`}
+        to={records.of(colony.summary.id)[0]?.record.buyer?.email}
         qr={await qrCode(link, { type: 'svg', errorCorrectionLevel: 'M' })}
         open="Open it"
         back={{ href: `${colonyPath(colony.summary)}/keeper-sheet`, words: 'Back to the sheet' }}

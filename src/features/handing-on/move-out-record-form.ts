@@ -36,8 +36,8 @@ const PERMITS: FieldSpecs = Object.fromEntries(
 
 export const RECORD = {
   'buyer.name': text('Name', { maxlength: 120, wide: true }),
-  'buyer.phone': text('Telephone', { maxlength: 60 }),
-  'buyer.email': text('E-mail', { maxlength: 200 }),
+  'buyer.phone': text('Telephone', { maxlength: 60, keys: 'tel' }),
+  'buyer.email': text('E-mail', { maxlength: 200, keys: 'email' }),
   'buyer.address': text('Address', { maxlength: 300, wide: true }),
   yard: text('Yard it goes to', {
     hint: 'As the authority asks for it: name, place, county. Stands in the yard book.',

@@ -10,7 +10,7 @@ import {
   RibbonStrip,
   ribbonOf,
 } from '../../parts/index.ts'
-import { type DayRange, type Exposure, heldWords, type Protocol, remedyFor } from '../../recovery/index.ts'
+import { type DayRange, type Exposure, heldWords, type Protocol, REMEDY } from '../../recovery/index.ts'
 import type { ColonySummary } from '../../store/index.ts'
 import { dayAndDistance, dayWords, fromTo } from '../../words/index.ts'
 import { WashChart } from './chart.tsx'
@@ -220,7 +220,7 @@ const Pests = ({ health: h, frame }: ColonyHealthProps) => (
               {w.stands !== 'seen' && w.lastLooked !== null && unwatched(w, frame.today)
                 ? ' That is a while ago: look again.'
                 : ''}
-              {w.stands === 'seen' ? <p class="small">{remedyFor(name)}.</p> : null}
+              {w.stands === 'seen' ? <p class="small">{REMEDY[name]}.</p> : null}
             </dd>
           </div>
         )

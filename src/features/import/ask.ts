@@ -1,7 +1,7 @@
 /** What still has to be asked of the operator before a sheet can be taken in. */
 import { FIELDS, type Field } from './fields.ts'
 import { columnsOf, isOwnFormat, type Mapping } from './mapping.ts'
-import { WORDED, type Worded } from './words.ts'
+import { LONG_BLANK, WORDED, type Worded } from './words.ts'
 
 export interface ColumnProblem {
   /** The column it is about; null: one is missing. */
@@ -25,6 +25,8 @@ export interface Questions {
   order: boolean
   heat: boolean
   words: Worded[]
+  /** Names written in several ways. */
+  names: boolean
   /** Rows name no yard. */
   yard: boolean
   removalType: boolean
@@ -41,8 +43,11 @@ export function questionsOf(mapping: Mapping): Questions {
     order: found.mixed || (found.order === null && found.ambiguous !== null),
     heat: !lacks('outdoor_c') && !own,
     words: WORDED.filter(
-      (w) => (words[w]?.length ?? 0) > 0 && !(own && words[w]?.every((x) => x.meaning !== null)),
+      (w) =>
+        (words[w]?.length ?? 0) > 0 &&
+        !(own && words[w]?.every((x) => x.meaning !== null && x.key !== LONG_BLANK)),
     ),
+    names: mapping.names.length > 0,
     yard: yardColumn === undefined || sheet.rows.some((r) => r.fields[yardColumn] === ''),
     removalType: lacks('removal_type'),
     tagPrefix: lacks('tag'),
@@ -62,5 +67,12 @@ export const isAnswered = (mapping: Mapping): boolean => {
 /** A sheet that can go straight to its preview: the colonies CSV itself, with nothing to ask but the yard. */
 export function needsNoWords(mapping: Mapping): boolean {
   const asked = questionsOf(mapping)
-  return isAnswered(mapping) && !asked.order && !asked.heat && asked.words.length === 0 && !asked.tagPrefix
+  return (
+    isAnswered(mapping) &&
+    !asked.order &&
+    !asked.heat &&
+    asked.words.length === 0 &&
+    !asked.names &&
+    !asked.tagPrefix
+  )
 }

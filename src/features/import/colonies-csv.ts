@@ -18,7 +18,7 @@ import {
   tag,
 } from '../../journal/index.ts'
 import { type LineProblem, readTable, type TableRow } from './csv-table.ts'
-import { readingsOf } from './dates.ts'
+import { orderIn, twoWaysSaid } from './dates.ts'
 
 export const COLUMNS = [
   'tag',
@@ -111,6 +111,7 @@ const pointed = ({ line, cells }: TableRow): TableRow => ({
 export function readRows(table: readonly TableRow[], today: Day): ColoniesRead {
   const rows: ColoniesRead['rows'] = []
   const problems: LineProblem[] = []
+  const order = orderIn(datesIn(table))
   for (const row of table) {
     const input = inputOf(row)
     const parsed = colonyRow.safeParse(input)
@@ -118,7 +119,7 @@ export function readRows(table: readonly TableRow[], today: Day): ColoniesRead {
       ? contradictionsIn(parsed.data, today)
       : problemsOf(parsed.error, input).map(({ field, message }) => ({
           field,
-          message: twoWaysSaid(row.cells[field] ?? '') ?? message,
+          message: twoWaysSaid(row.cells[field] ?? '', order) ?? message,
         }))
     if (parsed.success && found.length === 0) rows.push({ ...parsed.data, line: row.line })
     else problems.push(...found.map((p) => ({ line: row.line, ...p })))
@@ -139,13 +140,10 @@ function inputOf({ cells }: TableRow): Record<string, unknown> {
   return input
 }
 
-/** What is wrong with a date that can be read two ways; null for anything else. */
-function twoWaysSaid(cell: string): string | null {
-  const ways = readingsOf(cell)
-  return ways.length === 2
-    ? `"${cell}" can be read two ways, ${ways.join(' or ')}; write the one that is meant`
-    : null
-}
+const datesIn = (table: readonly TableRow[]): { line: number; text: string }[] =>
+  table.flatMap(({ line, cells }) =>
+    [cells.intake_on, cells.removed_on, cells.outcome_on].flatMap((text) => (text ? [{ line, text }] : [])),
+  )
 
 function contradictionsIn(r: ColonyRow, today: Day): Omit<LineProblem, 'line'>[] {
   const problems: Omit<LineProblem, 'line'>[] = []

@@ -10,7 +10,8 @@ import type { Field, Target } from './fields.ts'
 import type { Mapping } from './mapping.ts'
 import { columnsOf } from './mapping.ts'
 import { framesIn, type HeatUnit, heatIn, hoursIn } from './measures.ts'
-import { NOT_SAID, STILL_HERE, type Worded, wordKey } from './words.ts'
+import { type Named, nameTaken } from './names-found.ts'
+import { LONG_BLANK, NOT_SAID, STILL_HERE, type Worded, wordKey } from './words.ts'
 
 /** What an intake holds beside the columns of the colonies CSV. */
 export interface Extras {
@@ -115,6 +116,11 @@ class RowReader {
     return column === undefined ? '' : (this.row.fields[column] ?? '')
   }
 
+  #named(field: Named): string {
+    const written = this.#said(field)
+    return written === '' ? '' : nameTaken(this.mapping.names, field, written)
+  }
+
   #has(field: Field): boolean {
     return columnsOf(this.mapping.targets, field).length > 0
   }
@@ -127,7 +133,7 @@ class RowReader {
   #cell(field: (typeof COLUMNS)[number]): string {
     if (field === 'tag') return this.#tag()
     if (field === 'note') return this.#note()
-    if (field === 'yard') return this.#said('yard') || this.mapping.yard
+    if (field === 'yard') return this.#named('yard') || this.mapping.yard
     if (WORDED.has(field)) return this.#word(field as Worded)
     const text = this.#said(field)
     if (text === '') return ''
@@ -183,9 +189,10 @@ class RowReader {
     const words = this.mapping.words[field]
     if (words === undefined) return this.#withoutColumn(field)
     const word = this.#said(field)
-    // No word and no day it left: it is still here.
-    if (field === 'outcome' && word === '' && this.#said('outcome_on') === '') return ''
-    const key = wordKey(word)
+    const long = field === 'outcome' && this.mapping.longBlank.has(this.row.line)
+    // No word and no day it left, and it came lately: it is still here.
+    if (field === 'outcome' && word === '' && !long && this.#said('outcome_on') === '') return ''
+    const key = long ? LONG_BLANK : wordKey(word)
     const known = words.find((w) => w.key === key)
     // Empty words that need no meaning are not among the words.
     if (known === undefined) return ''
@@ -199,8 +206,7 @@ class RowReader {
 
   #withoutColumn(field: Worded): string {
     if (field === 'removal_type') return this.mapping.removalType
-    // Nobody wrote of the queen, so nobody is known to have seen her.
-    return field === 'queen_at_intake' ? 'unseen' : ''
+    return field === 'queen_at_intake' ? 'unknown' : ''
   }
 
   /** All columns that go into the note; those with another heading say it. */
@@ -223,7 +229,7 @@ class RowReader {
     return {
       ...(stand === '' ? {} : { stand }),
       ...(site === '' ? {} : { site }),
-      ...(removedBy === '' ? {} : { removedBy }),
+      ...(removedBy === '' ? {} : { removedBy: nameTaken(this.mapping.names, 'removed_by', removedBy) }),
     }
   }
 

@@ -79,26 +79,46 @@ export interface OrderFound {
   ambiguous: { line: number; text: string } | null
   /** Dates of both orders in one sheet: whichever is chosen, some lines are wrong. */
   mixed: boolean
+  /** Dates that can be read both ways. */
+  twoWays: number
 }
 
 /** Which order a sheet's dates are in, as far as they prove it: a 25 in front is a day. */
 export function orderIn(dates: readonly { line: number; text: string }[]): OrderFound {
   const proofs: Partial<Record<DateOrder, OrderFound['proof']>> = {}
   let ambiguous: OrderFound['ambiguous'] = null
+  let twoWays = 0
   for (const date of dates) {
     const numbers = NUMBERS.exec(trimmed(date.text))
     if (numbers === null) continue
     const [a, b] = [Number(numbers[1]), Number(numbers[3])]
     if (a > 12 && b <= 12) proofs['day-first'] ??= date
     else if (b > 12 && a <= 12) proofs['month-first'] ??= date
-    else if (a !== b) ambiguous ??= date
+    else if (readingsOf(date.text).length > 1) {
+      ambiguous ??= date
+      twoWays++
+    }
   }
   const [dayFirst, monthFirst] = [proofs['day-first'] ?? null, proofs['month-first'] ?? null]
   const mixed = dayFirst !== null && monthFirst !== null
   const order = mixed ? null : dayFirst !== null ? 'day-first' : monthFirst !== null ? 'month-first' : null
-  return { order, proof: order === null ? null : (dayFirst ?? monthFirst), ambiguous, mixed }
+  return { order, proof: order === null ? null : (dayFirst ?? monthFirst), ambiguous, mixed, twoWays }
 }
 
 /** Dots go with the day first wherever they are written; slashes and dashes say nothing. */
 export const orderByDots = (text: string): DateOrder | null =>
   NUMBERS.exec(trimmed(text))?.[2] === '.' ? 'day-first' : null
+
+/** What is wrong with a date that can be read two ways, and what the other dates prove; null for anything else. */
+export function twoWaysSaid(
+  text: string,
+  { order, proof }: Pick<OrderFound, 'order' | 'proof'>,
+): string | null {
+  const ways = readingsOf(text)
+  if (ways.length !== 2) return null
+  const evidence =
+    order === null || proof === null
+      ? 'write the one that is meant'
+      : `"${proof.text}" in line ${proof.line} has the ${order === 'day-first' ? 'day' : 'month'} first, so it is likely ${dateTyped(text, order)}; write it so`
+  return `"${text}" can be read two ways, ${ways.join(' or ')}; ${evidence}`
+}

@@ -3,6 +3,7 @@ import type { DateOrder } from './dates.ts'
 import { FIELDS, type Target } from './fields.ts'
 import type { Mapping, Said } from './mapping.ts'
 import type { HeatUnit } from './measures.ts'
+import { NAMED, type Named } from './names-found.ts'
 import { DELIMITERS, type Delimiter } from './sheet.ts'
 import { WORDED, type Worded } from './words.ts'
 
@@ -11,6 +12,8 @@ export type Fields = ReadonlyMap<string, string>
 
 export const targetField = (column: number): string => `column-${column}`
 export const meaningField = (column: Worded, key: string): string => `word-${column}-${key}`
+
+export const sameField = (column: Named, key: string): string => `same-${column}-${key}`
 
 const TARGETS: readonly string[] = [...FIELDS, 'to-note', 'leave-out']
 
@@ -27,6 +30,7 @@ export function saidIn(fields: Fields): Said {
     order: among<DateOrder>(fields.get('order'), ['day-first', 'month-first']),
     heat: among<HeatUnit>(fields.get('heat'), ['F', 'C']),
     meanings: Object.fromEntries(WORDED.map((column) => [column, meaningsIn(fields, column)])),
+    same: Object.fromEntries(NAMED.map((column) => [column, startingWith(fields, sameField(column, ''))])),
     yard: text(fields, 'yard', 80),
     removalType: text(fields, 'removalType', 40),
     tagPrefix: text(fields, 'tagPrefix', 20),
@@ -48,11 +52,18 @@ function targetsIn(fields: Fields): Target[] | undefined {
   }
 }
 
-function meaningsIn(fields: Fields, column: Worded): Record<string, string> {
-  const start = meaningField(column, '')
+/** What is said by fields whose names begin alike, by the rest of the name. */
+function startingWith(fields: Fields, start: string): Record<string, string> {
+  // Without a prototype: "constructor" is a word like any other.
   const said: Record<string, string> = Object.create(null)
-  for (const [name, value] of fields)
-    if (name.startsWith(start) && value !== '') said[name.slice(start.length)] = value
+  for (const [name, value] of fields) if (name.startsWith(start)) said[name.slice(start.length)] = value
+  return said
+}
+
+/** A word left without a meaning is not said. */
+function meaningsIn(fields: Fields, column: Worded): Record<string, string> {
+  const said = startingWith(fields, meaningField(column, ''))
+  for (const [key, meaning] of Object.entries(said)) if (meaning === '') delete said[key]
   return said
 }
 
@@ -74,5 +85,8 @@ export function fieldsOf(mapping: Mapping, said: Said): [name: string, value: st
   for (const column of WORDED)
     for (const [key, meaning] of Object.entries(said.meanings?.[column] ?? {}))
       keep(meaningField(column, key), meaning)
+  for (const column of NAMED)
+    for (const [key, taken] of Object.entries(said.same?.[column] ?? {}))
+      fields.push([sameField(column, key), taken])
   return fields
 }

@@ -1,11 +1,13 @@
 /** Everything the operator has said of a sheet; what is not said is guessed. */
-import type { Day } from '../../days.ts'
+import { type Day, daysBetween } from '../../days.ts'
+import { sameNames } from '../../words/index.ts'
 import { COLUMNS } from './colonies-csv.ts'
-import { type DateOrder, type OrderFound, orderByDots, orderIn } from './dates.ts'
+import { type DateOrder, dateTyped, type OrderFound, orderByDots, orderIn } from './dates.ts'
 import { type Field, guessTargets, looksLikeHeading, plainHeading, type Target } from './fields.ts'
 import { type HeatUnit, heatUnitIn } from './measures.ts'
+import { type NameFound, namesFound, type SaidSame } from './names-found.ts'
 import { type Delimiter, type Sheet, sheetOf } from './sheet.ts'
-import { guessMeaning, WORDED, type Worded, wordKey } from './words.ts'
+import { guessMeaning, LONG_BLANK, LONG_STAY, WORDED, type Worded, wordKey } from './words.ts'
 
 /** What was said; every part may be left open. */
 export interface Said {
@@ -17,6 +19,8 @@ export interface Said {
   heat?: HeatUnit | undefined
   /** By column and word ({@link wordKey}). */
   meanings?: Partial<Record<Worded, Readonly<Record<string, string>>>> | undefined
+  /** Of names written in several ways. */
+  same?: SaidSame | undefined
   /** The yard of rows that name none. */
   yard?: string | undefined
   /** Without a column of removal types: that of every row. */
@@ -46,6 +50,10 @@ export interface Mapping {
   /** Null: nobody has said. */
   heat: HeatUnit | null
   words: Partial<Record<Worded, WordFound[]>>
+  /** Lines without an outcome whose colony came long ago. */
+  longBlank: ReadonlySet<number>
+  /** Yards and people written in several ways. */
+  names: NameFound[]
   yard: string
   removalType: string
   tagPrefix: string
@@ -56,6 +64,9 @@ export interface Usual {
   yard: string
   /** Removal types this yard has beside the shipped ones. */
   ownTypes: readonly string[]
+  /** Yards and people of the book. */
+  yards: readonly string[]
+  people: readonly string[]
   /** The unit in which this yard types temperatures. */
   heat: HeatUnit
   today: Day
@@ -87,13 +98,17 @@ export function mappingOf(text: string, said: Said, usual: Usual): Mapping {
     }),
   )
   const found = orderIn(dates)
+  const order = orderOf(found, said)
+  const longBlank = longBlankLines(sheet, targets, order, usual.today)
   return {
     sheet,
     targets,
     found,
-    order: orderOf(found, said),
+    order,
     heat: heatOf(sheet, targets, said, usual, cells),
-    words: wordsIn(sheet, targets, said, usual),
+    words: wordsIn(sheet, targets, { said, usual, longBlank }),
+    longBlank,
+    names: namesFound(sheet, targets, said.same ?? {}, usual),
     yard: said.yard ?? usual.yard,
     removalType: said.removalType ?? '',
     tagPrefix: said.tagPrefix ?? 'old-',
@@ -122,32 +137,79 @@ function heatOf(
   return said.heat ?? heatUnitIn(heading, cells(column))
 }
 
+/** Lines that say neither what became of a colony nor when, and it came longer ago than colonies stay in a holding yard. */
+function longBlankLines(
+  sheet: Sheet,
+  targets: readonly Target[],
+  order: DateOrder | null,
+  today: Day,
+): ReadonlySet<number> {
+  const cell = (row: Sheet['rows'][number], field: Field): string => {
+    const [at] = columnsOf(targets, field)
+    return at === undefined ? '' : (row.fields[at] ?? '')
+  }
+  const long = (row: Sheet['rows'][number]): boolean => {
+    const came = cell(row, 'intake_on') || cell(row, 'removed_on')
+    const day = dateTyped(came, order ?? 'day-first')
+    const said = cell(row, 'outcome') !== '' || cell(row, 'outcome_on') !== ''
+    return !said && day !== null && daysBetween(day, today) > LONG_STAY
+  }
+  return new Set(sheet.rows.filter(long).map((r) => r.line))
+}
+
+interface WordsAsked {
+  said: Said
+  usual: Usual
+  longBlank: ReadonlySet<number>
+}
+
 /** The words of each column that has them, the most usual first. */
-function wordsIn(sheet: Sheet, targets: readonly Target[], said: Said, usual: Usual): Mapping['words'] {
+function wordsIn(sheet: Sheet, targets: readonly Target[], asked: WordsAsked): Mapping['words'] {
   const words: Mapping['words'] = {}
-  const [leftOn] = columnsOf(targets, 'outcome_on')
   for (const column of WORDED) {
-    const [at] = columnsOf(targets, column)
-    // A day it left without any column of outcomes still needs its word.
-    if (at === undefined && (column !== 'outcome' || leftOn === undefined)) continue
-    const counts = new Map<string, { word: string; rows: number }>()
-    for (const { fields } of sheet.rows) {
-      const word = at === undefined ? '' : (fields[at] ?? '')
-      // No word and no day it left: it is still here, which nobody has to be asked.
-      if (column === 'outcome' && word === '' && (leftOn === undefined || fields[leftOn] === '')) continue
-      if (column === 'method' && word === '') continue
-      const key = wordKey(word)
-      const known = counts.get(key)
-      if (known === undefined) counts.set(key, { word, rows: 1 })
-      else known.rows++
-    }
+    const counts = countsOf(column, sheet, targets, asked.longBlank)
+    if (counts === null) continue
     words[column] = [...counts]
       .map(([key, { word, rows }]): WordFound => {
-        const told = said.meanings?.[column]?.[key]
-        const guess = column === 'outcome' && key === '' ? null : guessMeaning(column, word, usual.ownTypes)
+        const told = asked.said.meanings?.[column]?.[key]
+        const guess = guessMeaning(column, word, asked.usual.ownTypes)
         return { word, key, rows, meaning: told ?? guess, guessed: told === undefined && guess !== null }
       })
       .sort((a, b) => b.rows - a.rows || (a.key < b.key ? -1 : 1))
   }
+  oneSpelling(words.removal_type ?? [], asked.usual.ownTypes)
   return words
+}
+
+/** How often each word stands in a column; null where there is nothing to understand. */
+function countsOf(
+  column: Worded,
+  sheet: Sheet,
+  targets: readonly Target[],
+  longBlank: ReadonlySet<number>,
+): Map<string, { word: string; rows: number }> | null {
+  const [at] = columnsOf(targets, column)
+  const [leftOn] = columnsOf(targets, 'outcome_on')
+  if (at === undefined && column !== 'outcome') return null
+  const counts = new Map<string, { word: string; rows: number }>()
+  for (const { fields, line } of sheet.rows) {
+    const word = at === undefined ? '' : (fields[at] ?? '')
+    if (column === 'method' && word === '') continue
+    const undated = leftOn === undefined || fields[leftOn] === ''
+    // No word and no day it left: of a colony that came lately it is still here, which nobody has to be asked.
+    if (column === 'outcome' && word === '' && undated && !longBlank.has(line)) continue
+    const key = column === 'outcome' && longBlank.has(line) ? LONG_BLANK : wordKey(word)
+    const known = counts.get(key)
+    if (known === undefined) counts.set(key, { word, rows: 1 })
+    else known.rows++
+  }
+  return at === undefined && counts.size === 0 ? null : counts
+}
+
+/** Types guessed to be the yard's own are offered in one spelling: 'Hay barn' and 'hay-barn' become one, unless said otherwise. */
+function oneSpelling(types: WordFound[], ownTypes: readonly string[]): void {
+  const guessed = types.filter((t) => t.guessed)
+  const spellings = guessed.flatMap((t) => Array.from({ length: t.rows }, () => t.meaning ?? ''))
+  for (const { keep, others } of sameNames(spellings, ownTypes))
+    for (const t of guessed) if (t.meaning !== null && others.includes(t.meaning)) t.meaning = keep
 }

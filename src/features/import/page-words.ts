@@ -1,7 +1,16 @@
 /** Words of taking in an old spreadsheet. */
 
-import { type Choice, labelIn, METHOD, OUTCOME, QUEEN, removalTypes } from '../../words/index.ts'
+import {
+  type Choice,
+  labelIn,
+  METHOD,
+  NOT_WRITTEN_DOWN,
+  OUTCOME,
+  QUEEN,
+  removalTypes,
+} from '../../words/index.ts'
 import type { Field, Target } from './fields.ts'
+import type { WordFound } from './mapping.ts'
 import type { Delimiter } from './sheet.ts'
 import { NOT_SAID, STILL_HERE, type Worded } from './words.ts'
 
@@ -48,7 +57,11 @@ export const WORDED_TITLES: Record<Worded, string> = {
 }
 
 /** What a word of a column can mean. */
-export function meaningsOf(column: Worded, word: string, ownTypes: readonly string[]): Choice[] {
+export function meaningsOf(
+  column: Worded,
+  { word, meaning }: Pick<WordFound, 'word' | 'meaning'>,
+  ownTypes: readonly string[],
+): Choice[] {
   switch (column) {
     case 'queen_at_intake':
       return QUEEN
@@ -57,11 +70,11 @@ export function meaningsOf(column: Worded, word: string, ownTypes: readonly stri
     case 'method':
       return [{ value: NOT_SAID, label: 'Not said' }, ...METHOD.filter((c) => c.value !== '')]
     case 'removal_type': {
-      const known = removalTypes(ownTypes)
-      const own = word.trim()
-      return own === '' || known.some((c) => c.value === own)
-        ? known
-        : [{ value: own, label: `“${own}”, a type of its own` }, ...known]
+      const known = removalTypes([...ownTypes, NOT_WRITTEN_DOWN])
+      const own = [...new Set([meaning ?? '', word.trim()])].filter(
+        (name) => name !== '' && !known.some((c) => c.value === name),
+      )
+      return [...own.map((name) => ({ value: name, label: `“${name}”, a type of its own` })), ...known]
     }
   }
 }
@@ -71,5 +84,5 @@ export const valueWords: Record<Worded, (value: string) => string> = {
   queen_at_intake: (v) => labelIn(QUEEN, v),
   outcome: (v) => labelIn(OUTCOME, v),
   method: (v) => labelIn(METHOD, v),
-  removal_type: (v) => labelIn(removalTypes(), v),
+  removal_type: (v) => labelIn(removalTypes([v]), v),
 }

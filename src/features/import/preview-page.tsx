@@ -3,12 +3,15 @@
 import { daysBetween } from '../../days.ts'
 import { sentenceOf } from '../../forms/index.ts'
 import { REMOVAL_TYPES } from '../../journal/index.ts'
-import { dayWords, temperature } from '../../words/index.ts'
+import { dayWords } from '../../words/index.ts'
 import type { Converted, ConvertedRow } from './convert.ts'
 import type { LineProblem } from './csv-table.ts'
+import { FirstRows } from './first-rows.tsx'
 import { Go, StepForm, StepPage, type StepProps } from './kept.tsx'
 import type { Mapping } from './mapping.ts'
+import { APART } from './names-found.ts'
 import { valueWords } from './page-words.ts'
+import { LONG_STAY } from './words.ts'
 
 export interface PreviewProps extends StepProps {
   mapping: Mapping
@@ -16,6 +19,7 @@ export interface PreviewProps extends StepProps {
   good: ConvertedRow[]
   problems: LineProblem[]
   retagged: Converted['retagged']
+  twoWays: Converted['twoWays']
   ownTypes: readonly string[]
   /** Yards of the book. */
   yards: readonly string[]
@@ -23,10 +27,7 @@ export interface PreviewProps extends StepProps {
   refused: boolean
 }
 
-const SHOWN_ROWS = 8
 const SHOWN_PROBLEMS = 50
-/** Longer in a holding yard than this without an outcome is more likely a gap in the sheet (our choice). */
-const LONG_STAY = 90
 
 const colonies = (n: number): string => (n === 1 ? '1 colony' : `${n} colonies`)
 const lines = (n: number): string => (n === 1 ? '1 line' : `${n} lines`)
@@ -82,6 +83,7 @@ const WhatIsMade = (p: PreviewProps) => {
   const newYards = [...new Set(p.good.map((r) => r.yard ?? p.mapping.yard))].filter(
     (y) => !p.yards.includes(y),
   )
+  const undated = p.good.filter((r) => r.outcome !== undefined && r.outcome_on === undefined).length
   const outcomes = [...new Set(p.good.flatMap((r) => r.outcome ?? []))]
   return (
     <ul class="sentences">
@@ -103,7 +105,7 @@ const WhatIsMade = (p: PreviewProps) => {
             {colonies(long.length)} of them came more than {LONG_STAY} days ago and the sheet does not say
             what became of them:
           </b>{' '}
-          they will count as still in the yard. {long.length === 1 ? 'Line' : 'Lines'}{' '}
+          as you said, they will count as still in the yard. {long.length === 1 ? 'Line' : 'Lines'}{' '}
           {some(long.map((r) => r.line))}.
         </li>
       )}
@@ -115,8 +117,23 @@ const WhatIsMade = (p: PreviewProps) => {
         </li>
       )}
       {p.mapping.words.queen_at_intake === undefined ? (
-        <li>No column tells of the queen: every queen counts as not seen.</li>
+        <li>No column tells of the queen: she counts as not written down.</li>
       ) : null}
+      {undated === 0 ? null : (
+        <li>
+          {colonies(undated)} left on a day that is not known: counted in what became of them, and in no
+          curve.
+        </li>
+      )}
+      {p.mapping.names
+        .filter((n) => n.taken !== APART)
+        .map((n) => (
+          <li>
+            {[n.keep, ...n.others].filter((name) => name !== n.taken).join(', ')} and {n.taken} are taken as
+            one: {n.taken}.
+          </li>
+        ))}
+      {p.twoWays.length === 0 ? null : <TwoWays {...p} />}
       {p.retagged.length === 0 ? null : (
         <li>
           Tags changed, because these signs cannot be in one:{' '}
@@ -130,6 +147,22 @@ const WhatIsMade = (p: PreviewProps) => {
     </ul>
   )
 }
+
+/** Dates that mean another day with the other order, and nothing in the sheet proves which. */
+const TwoWays = ({ twoWays, frame, mapping }: PreviewProps) => (
+  <li>
+    <b>{twoWays.length === 1 ? 'One date' : `${twoWays.length} dates`} could be read the other way round.</b>{' '}
+    They were taken with the {mapping.order === 'month-first' ? 'month' : 'day'} first:{' '}
+    {twoWays
+      .slice(0, 5)
+      .map(
+        (d) =>
+          `line ${d.line}, ${d.field} ${d.text}: ${dayWords(d.taken, frame.today)}, not ${dayWords(d.other, frame.today)}`,
+      )
+      .join('; ')}
+    {twoWays.length > 5 ? `; and ${twoWays.length - 5} more` : ''}.
+  </li>
+)
 
 const some = (numbers: readonly number[]): string =>
   numbers.length <= 12
@@ -163,75 +196,3 @@ const Problems = ({ problems, bad }: PreviewProps & { bad: number }) =>
       {problems.length > SHOWN_PROBLEMS ? <p>And {problems.length - SHOWN_PROBLEMS} more.</p> : null}
     </section>
   )
-
-const FirstRows = (p: PreviewProps) => {
-  const { today, units } = p.frame
-  const facts = (r: ConvertedRow): string =>
-    [
-      r.removed_on === undefined || r.removed_on === r.intake_on
-        ? ''
-        : `removed ${dayWords(r.removed_on, today)}`,
-      r.outdoor_c === undefined ? '' : temperature(r.outdoor_c, units),
-      r.hours_open_to_boxed === undefined ? '' : `${r.hours_open_to_boxed} h`,
-      r.method === undefined ? '' : valueWords.method(r.method),
-      frames(r),
-      r.removedBy === undefined ? '' : `by ${r.removedBy}`,
-      r.stand === undefined ? '' : `stand ${r.stand}`,
-      r.site === undefined ? '' : 'customer kept private',
-      r.note ?? '',
-    ]
-      .filter(Boolean)
-      .join(', ')
-  return (
-    <section class="section">
-      <h2>The first lines, as they were understood</h2>
-      <section class="table-scroll" tabindex={0} aria-label="The first lines">
-        <table class="numbers first-rows">
-          <thead>
-            <tr>
-              <th scope="col">Line</th>
-              <th scope="col">Tag</th>
-              <th scope="col">From</th>
-              <th scope="col">Intake</th>
-              <th scope="col">Queen</th>
-              <th scope="col">Yard</th>
-              <th scope="col">Became</th>
-              <th scope="col">Besides</th>
-            </tr>
-          </thead>
-          <tbody>
-            {p.good.slice(0, SHOWN_ROWS).map((r) => (
-              <tr>
-                <td>{r.line}</td>
-                <th scope="row" class="nowrap">
-                  {r.tag}
-                </th>
-                <td>{valueWords.removal_type(r.removal_type)}</td>
-                <td>{dayWords(r.intake_on, today)}</td>
-                <td>{valueWords.queen_at_intake(r.queen_at_intake)}</td>
-                <td>{r.yard}</td>
-                <td>{becameOf(r, today)}</td>
-                <td class="besides">{facts(r)}</td>
-              </tr>
-            ))}
-          </tbody>
-        </table>
-      </section>
-    </section>
-  )
-}
-
-function frames(r: ConvertedRow): string {
-  const said = [
-    [r.egg_frames, 'eggs'],
-    [r.open_frames, 'open brood'],
-    [r.capped_frames, 'capped brood'],
-  ].flatMap(([n, what]) => (n === undefined ? [] : [`${n} ${what}`]))
-  return said.length === 0 ? '' : `frames: ${said.join(', ')}`
-}
-
-function becameOf(r: ConvertedRow, today: string): string {
-  if (r.outcome === undefined || r.outcome_on === undefined) return 'still here'
-  const into = r.into === undefined ? '' : ` ${r.into}`
-  return `${valueWords.outcome(r.outcome)}${into}, ${dayWords(r.outcome_on, today)}`
-}

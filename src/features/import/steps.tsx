@@ -6,7 +6,7 @@ import type { AppendContext, Repository } from '../../store/index.ts'
 import { ownTypes } from '../entries/index.ts'
 import { columnProblems, isAnswered, needsNoWords, questionsOf } from './ask.ts'
 import { ColumnsPage } from './columns-page.tsx'
-import { type ConvertedRow, converted, headingOf } from './convert.ts'
+import { type Converted, type ConvertedRow, converted, headingOf } from './convert.ts'
 import type { LineProblem } from './csv-table.ts'
 import { type Fields, fieldsOf, saidIn } from './form.ts'
 import type { StepProps } from './kept.tsx'
@@ -64,11 +64,13 @@ function sheetIn(c: AppContext, deps: Deps, go: string, fields: Fields): Sheet {
   }
 }
 
-function usualIn(c: AppContext, { store }: Deps): Usual {
+function usualIn(c: AppContext, { store, people }: Deps): Usual {
   const { frame } = c.var
   return {
     yard: lastYard(store) ?? 'Yard',
     ownTypes: ownTypes(store),
+    yards: store.yards().map((y) => y.yard),
+    people: people.accounts.list().map((a) => a.name),
     heat: frame.units.temperature,
     today: frame.today,
   }
@@ -137,7 +139,8 @@ function afterWords(c: AppContext, deps: Deps, s: Sheet): Answer {
 interface Tried {
   good: ConvertedRow[]
   problems: LineProblem[]
-  retagged: ReturnType<typeof converted>['retagged']
+  retagged: Converted['retagged']
+  twoWays: Converted['twoWays']
 }
 
 /** Converts and rehearses. */
@@ -155,6 +158,7 @@ function tried(c: AppContext, deps: Deps, s: Sheet, importId: string): Tried {
     good: made.rows.filter((r) => kept.has(r.line)),
     problems: [...made.problems, ...told].sort((a, b) => a.line - b.line),
     retagged: made.retagged.filter((r) => kept.has(r.line)),
+    twoWays: made.twoWays.filter((r) => kept.has(r.line)),
   }
 }
 

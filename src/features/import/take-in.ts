@@ -25,10 +25,10 @@ export interface Signing {
 }
 
 /**
- * An id that depends on nothing but the import, the line and which entry of the line it is: a UUIDv7 of the import's own
- * instant.
+ * An id that depends on nothing but the import, the line (or what else it is made for) and which entry of it it is: a UUIDv7 of
+ * the import's own instant.
  */
-function idFor(importId: string, line: number, nth: number): string {
+export function idFor(importId: string, line: number | string, nth: number): string {
   const bytes = parse(importId)
   const msecs = bytes.slice(0, 6).reduce((n, b) => n * 256 + b, 0)
   const random = createHash('sha256').update(`${importId} ${line} ${nth}`).digest().subarray(0, 16)
@@ -60,7 +60,8 @@ export function importEntries(rows: readonly ImportRow[], signing: Signing): Imp
 /** On one day: colonies leave, others come, some are united into these, some come and leave the same day. */
 function rankOf(entry: Record<string, unknown>, row: ColonyRow): number {
   if (entry.kind === 'intake') return 1
-  if (row.intake_on === row.outcome_on) return 3
+  // An outcome without its day stands on the day of the intake.
+  if ((row.outcome_on ?? row.intake_on) === row.intake_on) return 3
   return entry.what === 'united' ? 2 : 0
 }
 

@@ -3,11 +3,12 @@
 import { inWordsWithYear } from '../../days.ts'
 import type { Questions } from './ask.ts'
 import { type DateOrder, dateTyped } from './dates.ts'
-import { meaningField } from './form.ts'
+import { meaningField, sameField } from './form.ts'
 import { Go, StepForm, StepPage, type StepProps, Wrong } from './kept.tsx'
 import type { Mapping, WordFound } from './mapping.ts'
+import { APART, type Named, type NameFound } from './names-found.ts'
 import { meaningsOf, WORDED_TITLES } from './page-words.ts'
-import type { Worded } from './words.ts'
+import { LONG_BLANK, LONG_STAY, type Worded } from './words.ts'
 
 interface WordsProps extends StepProps {
   mapping: Mapping
@@ -18,7 +19,7 @@ interface WordsProps extends StepProps {
   problems: string[]
 }
 
-const SHOWN = /^(order|heat|yard|removalType|tagPrefix)$|^word-/
+const SHOWN = /^(order|heat|yard|removalType|tagPrefix)$|^word-|^same-/
 
 export const WordsPage = (p: WordsProps) => (
   <StepPage of={p} step="Words and units" title="How is it meant?">
@@ -29,6 +30,7 @@ export const WordsPage = (p: WordsProps) => (
       {p.asked.words.map((column) => (
         <Words of={p} column={column} words={p.mapping.words[column] ?? []} />
       ))}
+      {p.asked.names ? <Names names={p.mapping.names} /> : null}
       <Rest {...p} />
       <div class="save">
         <Go to="preview" main>
@@ -42,10 +44,12 @@ export const WordsPage = (p: WordsProps) => (
 
 /** Which of two readings of a date is meant, on a date of the sheet itself. */
 const Order = ({ mapping }: WordsProps) => {
-  const { ambiguous, mixed } = mapping.found
+  const { ambiguous, mixed, twoWays } = mapping.found
   const example = (order: DateOrder): string => {
     const day = ambiguous === null ? null : dateTyped(ambiguous.text, order)
-    return day === null || ambiguous === null ? '' : `${ambiguous.text} is ${inWordsWithYear(day)}`
+    return day === null || ambiguous === null
+      ? ''
+      : `${ambiguous.text} in line ${ambiguous.line} is ${inWordsWithYear(day)}`
   }
   return (
     <fieldset class="field choices" id="f-order">
@@ -54,7 +58,12 @@ const Order = ({ mapping }: WordsProps) => {
         <p class="problem">
           Some dates have the day first and some the month: lines of the other kind will be wrong.
         </p>
-      ) : null}
+      ) : (
+        <p class="hint">
+          {twoWays === 1 ? 'One date can' : `${twoWays} dates can`} be read two ways, and none in this sheet
+          has a number above 12 that would prove which.
+        </p>
+      )}
       <div class="taps taps-2">
         {(['day-first', 'month-first'] as const).map((order) => (
           <label class="tap">
@@ -75,7 +84,10 @@ const OrderFound = ({ mapping: { found } }: WordsProps) =>
   found.proof === null ? null : (
     <p class="small soft">
       Dates are read with the {found.order === 'day-first' ? 'day' : 'month'} first: “{found.proof.text}” in
-      line {found.proof.line} can be nothing else.
+      line {found.proof.line} can be nothing else.{' '}
+      {found.twoWays === 0
+        ? ''
+        : `${found.twoWays} ${found.twoWays === 1 ? 'other' : 'others'} could be read two ways and ${found.twoWays === 1 ? 'follows' : 'follow'} it, such as “${found.ambiguous?.text}” in line ${found.ambiguous?.line}.`}
     </p>
   )
 
@@ -105,14 +117,14 @@ const Words = ({ of: p, column, words }: { of: WordsProps; column: Worded; words
       {words.map((w, i) => (
         <li class={w.meaning === null ? 'column has-problem' : 'column'}>
           <label for={`f-${column}-${i}`}>
-            {w.word === '' ? <i>{emptyWords(column)}</i> : <>“{w.word}”</>}{' '}
+            {w.word === '' ? <i>{emptyWords(column, w.key)}</i> : <>“{w.word}”</>}{' '}
             <span class="soft small">
               {w.rows} {w.rows === 1 ? 'line' : 'lines'}
             </span>
           </label>
           <select id={`f-${column}-${i}`} name={meaningField(column, w.key)}>
             {w.meaning === null ? <option value="">choose what it stands for</option> : null}
-            {meaningsOf(column, w.word, p.ownTypes).map((c) => (
+            {meaningsOf(column, w, p.ownTypes).map((c) => (
               <option value={c.value} selected={c.value === w.meaning}>
                 {c.label}
               </option>
@@ -124,8 +136,40 @@ const Words = ({ of: p, column, words }: { of: WordsProps; column: Worded; words
   </fieldset>
 )
 
-const emptyWords = (column: Worded): string =>
-  column === 'outcome' ? 'no word, but a day it left' : 'nothing written'
+const emptyWords = (column: Worded, key: string): string =>
+  column !== 'outcome'
+    ? 'nothing written'
+    : key === LONG_BLANK
+      ? `nothing written, and it came more than ${LONG_STAY} days ago`
+      : 'no word, but a day it left'
+
+const NAMED_TITLES: Record<Named, string> = { yard: 'Yards', removed_by: 'People' }
+
+/** Names written in several ways: one, or each by itself. */
+const Names = ({ names }: { names: readonly NameFound[] }) => (
+  <fieldset class="group words">
+    <legend>Names written in several ways</legend>
+    <ul class="columns">
+      {names.map((n) => (
+        <li class="column">
+          <label for={`f-${sameField(n.column, n.key)}`}>
+            {NAMED_TITLES[n.column]}: {[n.keep, ...n.others].map((name) => `“${name}”`).join(', ')}
+          </label>
+          <select id={`f-${sameField(n.column, n.key)}`} name={sameField(n.column, n.key)}>
+            {[n.keep, ...n.others].map((name) => (
+              <option value={name} selected={name === n.taken}>
+                all are “{name}”
+              </option>
+            ))}
+            <option value={APART} selected={n.taken === APART}>
+              keep them apart
+            </option>
+          </select>
+        </li>
+      ))}
+    </ul>
+  </fieldset>
+)
 
 /** What the sheet does not tell at all. */
 const Rest = ({ asked, mapping, yards }: WordsProps) =>

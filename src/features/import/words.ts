@@ -7,12 +7,22 @@ export type Worded = (typeof WORDED)[number]
 
 /** Said of an outcome: the colony has not left. */
 export const STILL_HERE = 'still-here'
+/**
+ * Stands among the words of the outcome for an empty cell of a colony that came longer than {@link LONG_STAY} days ago. No word
+ * is like it: words begin without a space.
+ */
+export const LONG_BLANK = ' blank'
+/** Longer in a holding yard than this without an outcome, in days, is more likely a gap in the sheet (our choice). */
+export const LONG_STAY = 90
 /** Said of a method: not recorded. */
 export const NOT_SAID = 'not-said'
 
 /** A word as it is compared: small letters, single spaces. Words that differ in nothing else mean the same. */
 export const wordKey = (text: string): string =>
   text.normalize('NFC').trim().toLowerCase().replaceAll(/\s+/g, ' ')
+
+/** Said of a queen or a removal type: nobody wrote it down. */
+const NOT_WRITTEN = ['unknown', 'not known', 'not written down', 'not recorded', 'n/a', 'na', '-']
 
 /** What each meaning is often called. Common practice; from memory. */
 const CALLED: Record<Exclude<Worded, 'removal_type'>, Record<string, readonly string[]>> = {
@@ -49,23 +59,18 @@ const CALLED: Record<Exclude<Worded, 'removal_type'>, Record<string, readonly st
       'no',
       'n',
       'not found',
-      'unknown',
       '?',
       'unsure',
       'none seen',
       'not sure',
-      'n/a',
-      'na',
-      '-',
       'false',
       '0',
-      '',
     ],
+    unknown: ['', ...NOT_WRITTEN],
     lost: ['lost', 'dead', 'killed', 'queenless', 'ql', 'no queen', 'squished', 'crushed', 'none'],
   },
   outcome: {
     [STILL_HERE]: [
-      '',
       'alive',
       'in yard',
       'current',
@@ -136,6 +141,7 @@ const CALLED: Record<Exclude<Worded, 'removal_type'>, Record<string, readonly st
       'empty',
     ],
     other: ['other', 'stolen', 'inspector', 'destroyed', 'returned', 'euthanized'],
+    unknown: ['unknown', 'not known', 'not recorded', 'no record', '?', 'n/a', 'na'],
   },
   method: {
     [NOT_SAID]: ['', '-', 'n/a', 'na', 'unknown', '?', 'other'],
@@ -160,6 +166,7 @@ const CALLED: Record<Exclude<Worded, 'removal_type'>, Record<string, readonly st
 }
 
 const TYPES_CALLED: Record<string, readonly string[]> = {
+  unknown: ['', '?', ...NOT_WRITTEN],
   wall: ['wall', 'house wall', 'in wall', 'siding', 'brick wall', 'stucco', 'chimney'],
   floor: ['floor', 'subfloor', 'crawl space', 'crawlspace', 'under floor', 'deck', 'mobile home floor'],
   roof: ['roof', 'eaves', 'eave', 'soffit', 'attic', 'fascia', 'ceiling', 'roof or eaves'],
@@ -212,9 +219,11 @@ const found = (called: Record<string, readonly string[]>, key: string): string |
  */
 export function guessMeaning(column: Worded, word: string, ownTypes: readonly string[] = []): string | null {
   const key = wordKey(word)
+  // A day it left and no word for it; or it came long ago, and nobody wrote what became of it: gone, not known how.
+  if (column === 'outcome' && key === '') return 'unknown'
   if (column !== 'removal_type') return found(CALLED[column], key)
   const own = [...REMOVAL_TYPES, ...ownTypes].find(
     (t) => wordKey(t) === key || wordKey(t) === key.replaceAll(' ', '-'),
   )
-  return own ?? found(TYPES_CALLED, key) ?? (key === '' ? null : word.trim())
+  return own ?? found(TYPES_CALLED, key) ?? word.trim()
 }

@@ -16,7 +16,7 @@ export function lettersDue(
   for (const l of store.after.letters.list())
     if (l.what === 'letter' && (written.get(l.colony) ?? '') < l.asOf) written.set(l.colony, l.asOf)
   return store
-    .colonies()
+    .colonies({ intakeFrom: addDays(today, -(LETTER_DAY + OFFERED_DAYS)) })
     .filter((s) => {
       const day = dueOn(s)
       if (today < day || today > addDays(day, OFFERED_DAYS)) return false

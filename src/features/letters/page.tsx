@@ -3,7 +3,8 @@
 import { raw } from 'hono/html'
 import type { Day } from '../../days.ts'
 import { type FormState, NoteField, TextField } from '../../forms/index.ts'
-import { type Frame, Layout, On, Refusal } from '../../parts/index.ts'
+import { type Frame, HandOut, Layout, On, Refusal } from '../../parts/index.ts'
+import { mailHref } from '../../words/index.ts'
 import type { Letter } from './letter.ts'
 import { LetterSheet } from './letter-page.tsx'
 
@@ -97,6 +98,10 @@ export interface AddressMadeProps {
   /** Who can read it, and until when. */
   says: string
   link: string
+  /** What a message with it says above the address. */
+  subject: string
+  /** Mail address of whom it is for, where it is known. */
+  to?: string | undefined
   /** The same as a QR code, SVG from our own server code. */
   qr: string
   /** What the button that opens it says. */
@@ -106,19 +111,23 @@ export interface AddressMadeProps {
 
 /** Shown once: the server keeps only the address's digest. */
 export const AddressMade = (p: AddressMadeProps) => (
-  <Layout frame={p.frame} title={p.title}>
+  <Layout frame={p.frame} title={p.title} scripts={['islands/share.ts']}>
     <h1>{p.headline}</h1>
     <p>{p.says} It is shown only now: if it gets lost, make another.</p>
     <div class="qr">{raw(p.qr)}</div>
     <p class="copyable">{p.link}</p>
-    <p class="buttons">
-      <a class="button button-do" href={p.link}>
+    <div class="buttons">
+      <HandOut title={p.subject} text={p.link} main />
+      <a class="button" href={mailHref(p.to ?? '', p.subject, p.link)}>
+        Mail it
+      </a>
+      <a class="button" href={p.link}>
         {p.open}
       </a>
       <a class="button" href={p.back.href}>
         {p.back.words}
       </a>
-    </p>
+    </div>
   </Layout>
 )
 

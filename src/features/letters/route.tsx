@@ -14,7 +14,6 @@ import {
 } from '../../app/index.ts'
 import { nothingThere, originOf } from '../../app/node.ts'
 import { addDays, type Day, earlier, isDay } from '../../days.ts'
-import { planOf } from '../../decision/index.ts'
 import { type FieldProblem, one, type Typed } from '../../forms/index.ts'
 import type { History } from '../../journal/index.ts'
 import { digestOf, newToken } from '../../people/node.ts'
@@ -35,7 +34,7 @@ const DAY_MS = 86_400_000
 function letterOn(deps: Pick<Deps, 'store'>, history: History, asOf: Day): Letter | null {
   const until = historyUntil(history, asOf)
   if (until === null) return null
-  const plan = planOf(until, until.outcome?.on ?? asOf, deps.store.protocol())
+  const plan = deps.store.plan(until, until.outcome?.on ?? asOf)
   return letterOf(until, plan, asOf)
 }
 
@@ -142,6 +141,8 @@ export function letters(deps: Deps): Hono<Env> {
         headline="The letter has an address"
         says={`Whoever has this address can read the letter, without an account, until ${instantWords(expires, zone, today)}, or until you take it back.`}
         link={link}
+        subject="Your bees"
+        to={customersMail(deps.store, colony.summary.id)}
         qr={await qrCode(link, { type: 'svg', errorCorrectionLevel: 'M' })}
         open="Open it, to print"
         back={{ href: colonyPath(colony.summary), words: `Back to ${colony.summary.tag}` }}
@@ -169,6 +170,12 @@ export function letters(deps: Deps): Hono<Env> {
     return c.redirect(/^\/colony\/[^/\\?#]+\/(letter|keeper-sheet)$/.test(back) ? back : '/letters', 303)
   })
   return app
+}
+
+/** Where the sheet of the job knows it. */
+const customersMail = (store: Deps['store'], colony: string): string | undefined => {
+  const sheet = store.removals.ofColony(colony)
+  return sheet === null ? undefined : store.removals.get(sheet)?.last.sheet.job.email
 }
 
 function problemsIn(typed: Typed, intakeOn: Day, today: Day): FieldProblem[] {

@@ -55,6 +55,7 @@ export const MessagesPage = (p: MessagesProps) => (
           label="E-mail"
           hint="Leave it empty for no e-mail."
           maxlength={200}
+          type="email"
           autocomplete="email"
           wide
         />
@@ -68,6 +69,7 @@ export const MessagesPage = (p: MessagesProps) => (
         name="hook"
         label="Webhook"
         hint="For a program of yours: an https address that is told the same as JSON, signed. Leave it empty for none."
+        type="url"
         maxlength={HOOK_URL_LIMIT}
         wide
       />

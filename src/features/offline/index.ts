@@ -1,14 +1,8 @@
 /** What other parts may import from here; README.md explains. */
 export { NoSignalPage, NotKeptPage } from './no-signal-page.tsx'
-export {
-  type OutboxItem,
-  OutboxPage,
-  type OwnItem,
-  type SheetItem,
-  SignOutPage,
-  TakeOutPage,
-  UnlistedPage,
-} from './outbox-page.tsx'
+export { SignOutPage, TakeOutPage, UnlistedPage } from './outbox-asks.tsx'
+export type { OutboxItem, OwnItem, SheetItem } from './outbox-items.ts'
+export { OutboxPage } from './outbox-page.tsx'
 export {
   FORMAT,
   type RoundBundle,

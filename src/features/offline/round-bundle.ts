@@ -7,6 +7,7 @@
 
 import { addDays, type Day } from '../../days.ts'
 import type { Happening } from '../../journal/index.ts'
+import type { Language } from '../../languages.ts'
 import type { Role } from '../../people/index.ts'
 import type { Exposure } from '../../recovery/index.ts'
 import {
@@ -37,6 +38,8 @@ export const ROUND_SETTINGS = [
   'agreementTerms',
   'stands',
   'ownRates',
+  'costs',
+  'supplies',
   'protocol',
 ] as const
 export type RoundSettings = { [K in (typeof ROUND_SETTINGS)[number]]: SettingValue<K> }
@@ -45,6 +48,8 @@ export interface RoundViewer {
   id: string
   name: string
   role: Role
+  /** What they read, as the server last heard; servers of before said nothing. */
+  language?: Language | undefined
 }
 
 export interface RoundColony {

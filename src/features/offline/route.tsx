@@ -1,5 +1,5 @@
 import { Hono } from 'hono'
-import { type Deps, type Env, page, viewerOf } from '../../app/index.ts'
+import { type Deps, type Env, languageFor, page, viewerOf } from '../../app/index.ts'
 import { OutboxPage } from './outbox-page.tsx'
 import { roundBundle } from './round-bundle.ts'
 
@@ -15,7 +15,7 @@ export function offline(deps: Deps): Hono<Env> {
     c.header('Cache-Control', 'no-store')
     return c.json(
       roundBundle(deps.store, {
-        viewer: { id, name, role },
+        viewer: { id, name, role, language: languageFor(c) },
         zone: c.var.frame.zone,
         today: c.var.frame.today,
         now: deps.clock(),
@@ -28,7 +28,7 @@ export function offline(deps: Deps): Hono<Env> {
   app.get('/phone/person', (c) => {
     const { id, name, role } = viewerOf(c)
     c.header('Cache-Control', 'no-store')
-    return c.json({ id, name, role })
+    return c.json({ id, name, role, language: languageFor(c) })
   })
 
   /** A phone that keeps anything answers this itself: asked here, nothing waits. */

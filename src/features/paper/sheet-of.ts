@@ -1,7 +1,6 @@
 /** The boxes of a round sheet: those that ask something on its day, as they were known in the morning of it. */
 
 import { addDays, type Day } from '../../days.ts'
-import { planOf } from '../../decision/index.ts'
 import { standOrder } from '../../journal/index.ts'
 import type { Repository } from '../../store/index.ts'
 import { asks, type Box, beforeThe, boxOf, doneOn } from '../round/index.ts'
@@ -21,7 +20,6 @@ export interface SheetAsked {
 
 /** In stand order, with plans as of the morning of that day; colonies that have left since are among them. */
 export function sheetOf(book: Repository, { yard, day, all }: SheetAsked, today: Day): Box[] {
-  const protocol = book.protocol()
   const since = day < today ? day : today
   const left = book.happenings(since, today).filter((h) => h.kind === 'outcome')
   const open = book.colonies({ open: true })
@@ -31,7 +29,7 @@ export function sheetOf(book: Repository, { yard, day, all }: SheetAsked, today:
       const box = boxOf(book, id)
       const history = box === null ? null : beforeThe(day, box.history)
       if (box === null || history === null || history.outcome !== null) return []
-      return [{ ...box, plan: planOf(history, day, protocol, { exposure: box.plan.exposed }) }]
+      return [{ ...box, plan: book.plan(history, day, box.plan.exposed) }]
     })
     .filter((b) => (yard === null || b.yard === yard) && (all || asks(b.plan)))
     .sort(standOrder)
@@ -45,7 +43,7 @@ export function printedSheet(book: Repository, asked: SheetAsked, today: Day): P
   return sheetOf(book, asked, today).flatMap((box): PrintedBox[] => {
     if (asked.day !== today || doneOn(box.history, today).length === 0) return [{ ...box, seen: false }]
     const { outcome } = box.history
-    const plan = planOf(box.history, today, book.protocol(), { exposure: box.plan.exposed })
+    const plan = book.plan(box.history, today, box.plan.exposed)
     return outcome === null && (asked.all || asks(plan)) ? [{ ...box, plan, seen: true }] : []
   })
 }

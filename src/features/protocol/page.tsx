@@ -3,12 +3,15 @@
 import { type FormState, NoteField, ProblemSummary } from '../../forms/index.ts'
 import { Layout, UnitsForm } from '../../parts/index.ts'
 import { SOURCE_OF_SETTING } from '../../recovery/index.ts'
+import { Costs } from './costs.tsx'
+import { costLabel } from './costs-form.ts'
 import { protocolLabel, WINDOW_KEYS } from './form.ts'
 import { MatingMonths, Months, NumberRow, type RowsProps, WindowRow } from './rows.tsx'
 import { NUMBERS } from './words.ts'
 
 export interface ProtocolPageProps extends RowsProps {
   changes: { by: string; when: string; lines: string[]; reason: string | null }[]
+  costs: { form: FormState; currency: string }
   units: { form: FormState; machineZone: string }
   saved: string | null
   recomputing: { total: number; done: number } | null
@@ -17,7 +20,7 @@ export interface ProtocolPageProps extends RowsProps {
 export const ProtocolPage = (p: ProtocolPageProps) => (
   <Layout frame={p.frame} title="Protocol">
     <h1>Protocol</h1>
-    <ProblemSummary form={p.form} labels={protocolLabel} />
+    <ProblemSummary form={p.form} labels={(field) => costLabel(field) ?? protocolLabel(field)} />
     {p.saved === null ? null : (
       <div class="notice notice-do" role="status">
         <p>{p.saved}</p>
@@ -79,6 +82,7 @@ export const ProtocolPage = (p: ProtocolPageProps) => (
         </button>
       </div>
     </form>
+    <Costs {...p.costs} />
     <History changes={p.changes} />
     <section class="section">
       <h2>Make all plans again</h2>

@@ -1,6 +1,7 @@
 import { setImmediate as breathe } from 'node:timers/promises'
 import { Hono } from 'hono'
 import { type AppContext, colonyPath, type Deps, type Env, page, signedIn, typedIn } from '../../app/index.ts'
+import { remakerOf } from '../../app/node.ts'
 import { type FieldProblem, one, type Typed } from '../../forms/index.ts'
 import {
   type ColonyChange,
@@ -9,11 +10,12 @@ import {
   totalsOf,
   yardProtocol,
 } from '../../recovery/index.ts'
+import { plannerOf } from '../../store/index.ts'
 import { instantWords } from '../../words/index.ts'
+import { readCosts, typedCosts } from './costs-form.ts'
 import { protocolTyped, typedProtocol } from './form.ts'
 import { ProtocolPage } from './page.tsx'
 import { ProtocolPreviewPage, ProtocolProgressPage } from './preview-page.tsx'
-import { remakerOf } from './recompute.ts'
 import { unitsTyped } from './settings-route.tsx'
 import { differences } from './words.ts'
 
@@ -23,7 +25,10 @@ export function protocol(deps: Deps): Hono<Env> {
   const app = new Hono<Env>()
   const remaker = remakerOf(store, (error) => deps.report(error, 'making plans again'))
 
-  app.get('/protocol', (c) => show(c, deps, typedProtocol(store.settings.get('protocol'), c.var.frame.units)))
+  const protocolNow = (c: AppContext): Typed =>
+    typedProtocol(store.settings.get('protocol'), c.var.frame.units)
+
+  app.get('/protocol', (c) => show(c, deps, protocolNow(c)))
 
   app.post('/protocol/back', async (c) => show(c, deps, await typedIn(c)))
 
@@ -57,6 +62,16 @@ export function protocol(deps: Deps): Hono<Env> {
       ...(reason === '' ? {} : { reason }),
     })
     if (refused.length > 0) return show(c, deps, typed, refused)
+    remaker.start()
+    return c.redirect('/protocol/progress', 303)
+  })
+
+  app.post('/protocol/costs', async (c) => {
+    const typed = await typedIn(c)
+    const { choices, problems } = readCosts(typed)
+    if (problems.length > 0) return show(c, deps, protocolNow(c), problems, typed)
+    store.protocols.choose('costs', choices.costs)
+    store.protocols.choose('supplies', choices.supplies)
     remaker.start()
     return c.redirect('/protocol/progress', 303)
   })
@@ -102,6 +117,7 @@ function show(
   deps: Deps,
   typed: Typed,
   problems: FieldProblem[] = [],
+  costs: Typed = typedCosts(deps.store.settings),
 ): Response | Promise<Response> {
   const { store } = deps
   const { frame } = c.var
@@ -118,6 +134,7 @@ function show(
         lines: differences(x.before, x.after, frame.units),
         reason: x.reason,
       }))}
+      costs={{ form: { typed: costs, problems }, currency: store.settings.get('currency') }}
       units={{ form: { typed: unitsTyped(deps), problems: [] }, machineZone: deps.zone }}
       saved={SAVED[c.req.query('saved') ?? ''] ?? null}
       recomputing={store.protocols.recomputing()}
@@ -127,7 +144,7 @@ function show(
 }
 
 /** Colonies read between two breaths, so that others are answered meanwhile. */
-const SLICE = 50
+const SLICE = 5
 
 /** Every colony in the yard by the rules now and by those typed. */
 async function preview(
@@ -136,15 +153,17 @@ async function preview(
   overrides: ProtocolOverrides,
 ): Promise<{ colonies: number; changes: (ColonyChange & { path: string })[] }> {
   const { store } = deps
-  const before = store.protocol()
-  const after = yardProtocol(overrides)
+  const protocol = yardProtocol(overrides)
+  const after = plannerOf(store.settings, () => protocol)
   const open = store.colonies({ open: true })
   const changes: (ColonyChange & { path: string })[] = []
   for (const [i, summary] of open.entries()) {
     if (i % SLICE === SLICE - 1) await breathe()
     const history = store.colony(summary.id)?.history
     if (history === undefined) continue
-    const change = changeFor(history, c.var.frame.today, before, after)
+    const { exposed } = summary.plan
+    const { today } = c.var.frame
+    const change = changeFor(store.plan(history, today, exposed), after(history, today, exposed))
     if (change !== null) changes.push({ ...change, path: colonyPath(summary) })
   }
   // Those that become late, or ask for something else, are what one wants to see.

@@ -1,23 +1,17 @@
 import { Hono } from 'hono'
-import {
-  type Deps,
-  type Env,
-  type Histories,
-  page,
-  ratesIn,
-  typedIn,
-  yardHistories,
-} from '../../app/index.ts'
-import { inSlices } from '../../app/node.ts'
+import { type Deps, type Env, type Histories, page, typedIn, yardHistories } from '../../app/index.ts'
+import { inSlices, remakerOf } from '../../app/node.ts'
 import { calibrating, type Learned, learning, type OwnCalibration } from '../../forecast/index.ts'
 import { one } from '../../forms/index.ts'
 import type { History } from '../../journal/index.ts'
+import { ratesIn } from '../../store/index.ts'
 import { RatesPage } from './page.tsx'
 
 /** What the odds rest on: the rates with their sources, the yard's own beside them, and how far the odds can be trusted. */
 export function rates(deps: Deps): Hono<Env> {
   const app = new Hono<Env>()
-  const { settings } = deps.store
+  const { settings, protocols } = deps.store
+  const remaker = remakerOf(deps.store, (error) => deps.report(error, 'making plans again'))
   const histories = yardHistories(deps.store)
   let kept: { key: string; learned: Promise<Learned> } | null = null
 
@@ -54,12 +48,13 @@ export function rates(deps: Deps): Hono<Env> {
 
   app.post('/rates/use', async (c) => {
     const use = one(await typedIn(c), 'use')
-    if (use === 'default') settings.set('ownRates', null)
+    if (use === 'default') protocols.choose('ownRates', null)
     if (use === 'own') {
       const { table, colonies } = await learned()
       const values = Object.fromEntries(table.map((l) => [l.name, l.own]))
-      settings.set('ownRates', { values, colonies, on: c.var.frame.today })
+      protocols.choose('ownRates', { values, colonies, on: c.var.frame.today })
     }
+    remaker.start()
     return c.redirect(use === 'own' || use === 'default' ? '/rates?saved=1' : '/rates', 303)
   })
   return app

@@ -40,7 +40,7 @@ const HOURS = Array.from({ length: FORECAST_ROWS }, (_, i) => `hours.${i}.c`)
 /** Only what this job asks for, each with what it takes to be so. */
 const Checklist = ({ form, sheet }: PartFieldsProps) => (
   <fieldset class="field choices checklist" id={idOf('done')}>
-    <legend>Tap what is so now, seen with your own eyes</legend>
+    <legend>Tap what you see is so, now</legend>
     {TICKED.filter((id) => notAsked(id, sheet) === undefined).map((id) => (
       <label class="tap">
         <input type="checkbox" name="done" value={id} checked={many(form.typed, 'done').includes(id)} />

@@ -70,7 +70,8 @@ const PartForm = ({ part, form, page: p }: { part: Part; form: FormState; page: 
       types={p.types}
       currency={p.currency}
     />
-    <div class="save">
+    {/* To decide is at the end of all that is to be seen first; to save is always at the thumb. */}
+    <div class={part === 'check' ? 'save' : 'act-bar act-row'}>
       <Buttons part={part} page={p} />
     </div>
   </form>

@@ -1,6 +1,7 @@
 /** The head of a sheet's page: how far it is, what was decided, what came of it. */
 
 import { daysBetween } from '../../days.ts'
+import { Reach } from '../../parts/index.ts'
 import { dayAndDistance, dayWords } from '../../words/index.ts'
 import { type ClosingId, leftToClose } from './closing.ts'
 import { beganWithoutGo } from './decide.ts'
@@ -20,6 +21,7 @@ export const Head = (p: RemovalProps) => {
           : ` · ${dayAndDistance(job.plannedOn, p.frame.today)}${job.plannedAt === undefined ? '' : `, ${job.plannedAt}`}`}
         {p.saved ? <span role="status"> · saved</span> : null}
       </p>
+      <Reach phone={job.phone} email={job.email} address={job.address} />
       {job.bees === 'wasps' && p.stage === 'called' ? (
         <p>
           <b>Not honey bees</b>: name somebody who takes wasps, and{' '}

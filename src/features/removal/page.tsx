@@ -1,5 +1,6 @@
 /** One removal on one page that grows: what is unmet, the part that is next as a form, the others as what they say. */
 
+import type { Child } from 'hono/jsx'
 import type { FormState } from '../../forms/index.ts'
 import { type Frame, Layout } from '../../parts/index.ts'
 import type { Sheet } from '../../records/index.ts'
@@ -40,10 +41,17 @@ export interface RemovalProps {
   types: string[]
   currency: string
   callBacks: string[]
+  /** What was signed a moment ago, to be handed over; null at any other time. */
+  signed: Child | null
 }
 
 export const RemovalPage = (p: RemovalProps) => (
-  <Layout frame={p.frame} title={p.name} ways={p.open === null} scripts={['islands/photos.ts']}>
+  <Layout
+    frame={p.frame}
+    title={p.name}
+    ways={p.open === null}
+    scripts={['islands/photos.ts', 'islands/share.ts']}
+  >
     <p class="crumb">
       <a href="/removals">‹ Removals</a>
     </p>
@@ -55,7 +63,7 @@ export const RemovalPage = (p: RemovalProps) => (
         </p>
       </div>
     )}
-    <Head {...p} />
+    {p.signed ?? <Head {...p} />}
     {p.reckoning === null || p.older !== null ? null : <Reckoned {...p} reckoning={p.reckoning} />}
     <div class="removal-parts">
       {p.parts
@@ -72,9 +80,10 @@ export const RemovalPage = (p: RemovalProps) => (
 
 /** A part is on the page once it says something, or is the one that is open. */
 const isShown = (x: RemovalProps['parts'][number], p: RemovalProps): boolean =>
-  x.facts.length > 0 ||
   x.part === p.open?.part ||
-  (x.part === 'agreement' && p.sheet.agreement.signature !== undefined)
+  // With a signature in hand only what is next matters.
+  (p.signed === null && x.facts.length > 0) ||
+  (p.signed === null && x.part === 'agreement' && p.sheet.agreement.signature !== undefined)
 
 /** Before the list is worked through most of it is simply not said yet: folded, unless something said stops the job. */
 const Reckoned = (p: RemovalProps & { reckoning: Reckoning }) => {
@@ -90,11 +99,12 @@ const Reckoned = (p: RemovalProps & { reckoning: Reckoning }) => {
       above={above}
     />
   )
-  const atIt = p.open?.part === 'check' || p.reckoning.says === 'refuse' || p.refused !== null
+  const atIt =
+    (p.open?.part === 'check' && p.signed === null) || p.reckoning.says === 'refuse' || p.refused !== null
   if (atIt || (p.stage === 'go' && !p.goes)) return list
   return (
     <details class="caution">
-      <summary>Before the cut: {reckoningTitle(p.reckoning).toLowerCase()}</summary>
+      <summary>{reckoningTitle(p.reckoning)}</summary>
       {list}
     </details>
   )
@@ -175,7 +185,7 @@ const Pictures = ({ ids }: { ids: readonly string[] }) =>
 /** Parts that are not reached yet can be opened all the same. */
 const LaterParts = (p: RemovalProps) => {
   const later = p.parts.filter((x) => !isShown(x, p))
-  if (later.length === 0 || p.older !== null || isOver(p.stage)) return null
+  if (later.length === 0 || p.signed !== null || p.older !== null || isOver(p.stage)) return null
   return (
     <p class="soft">
       Later:{' '}

@@ -35,18 +35,14 @@ export const PartFields = ({ part, ...p }: PartFieldsProps & { part: Part }) => 
 
 export const CallFields = ({ types, ...p }: Pick<PartFieldsProps, 'form' | 'frame' | 'types'>) => (
   <>
-    <Group legend="While they are on the telephone">
-      <Fields
-        {...p}
-        of={PART_FIELDS.job}
-        show={['what', 'since', 'access', 'sprayed', 'bystanders', 'caller']}
-        with={{ what: { choices: [...removalTypes(types), ...NOT_A_TYPE] } }}
-      />
-    </Group>
-    <Group legend="Who and where">
-      <p class="hint">Private: helpers see none of it. Name and address go into the intake.</p>
-      <Fields {...p} of={PART_FIELDS.job} show={[['name', 'phone'], 'address', ['plannedOn', 'plannedAt']]} />
-    </Group>
+    <Fields
+      {...p}
+      of={PART_FIELDS.job}
+      show={['what', 'since', 'access', 'sprayed', 'bystanders', 'caller']}
+      with={{ what: { choices: [...removalTypes(types), ...NOT_A_TYPE] } }}
+    />
+    <p class="hint">Private: helpers see none of this.</p>
+    <Fields {...p} of={PART_FIELDS.job} show={[['name', 'phone'], 'address', ['plannedOn', 'plannedAt']]} />
     <Folded legend="Photos, e-mail, the way in, and more" form={p.form} fields={LATER}>
       <Fields {...p} of={PART_FIELDS.job} show={LATER} />
     </Folded>
@@ -66,13 +62,11 @@ const LATER = [
 
 const SiteFields = (p: PartFieldsProps) => (
   <>
-    <Group legend="Before anything goes into it">
-      <Fields
-        {...p}
-        of={PART_FIELDS.site}
-        show={['behind', 'hazards', 'old', ['surface', 'sheathingMm'], 'where']}
-      />
-    </Group>
+    <Fields
+      {...p}
+      of={PART_FIELDS.site}
+      show={['behind', 'hazards', 'old', ['surface', 'sheathingMm'], 'where']}
+    />
     {asksPrice('site', p.sheet) ? (
       <Group legend="The price, when you know it">
         <PriceFields {...p} />

@@ -21,6 +21,8 @@ interface Shown {
   clash?: Clash
   older?: SheetVersion | null
   refused?: RemovalProps['refused']
+  /** What was signed a moment ago, to be handed over. */
+  signed?: RemovalProps['signed']
 }
 
 /** The part that is open when nobody asks for another: the next one. A “go” that no longer stands is decided again. */
@@ -36,7 +38,7 @@ export function showSheet(
   c: AppContext,
   deps: PageDeps,
   saved: Saved,
-  { part = null, typed, problems = [], clash, older = null, refused = null }: Shown,
+  { part = null, typed, problems = [], clash, older = null, refused = null, signed = null }: Shown,
 ): Response | Promise<Response> {
   const { frame } = c.var
   const sheet = older?.sheet ?? saved.last.sheet
@@ -62,6 +64,7 @@ export function showSheet(
       {...startOf(c, deps, sheet)}
       open={part === null || older !== null ? null : { part, form }}
       refused={refused}
+      signed={signed}
       clash={clash ?? null}
       next={nextPart(stage, sheet)}
       colonies={colonyLinks(deps, saved.colonies)}

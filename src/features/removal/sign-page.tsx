@@ -3,6 +3,7 @@
 import { Choices, type FormState, one, ProblemSummary, TextField } from '../../forms/index.ts'
 import { type Frame, Layout } from '../../parts/index.ts'
 import { FIELD, type Signature } from '../../records/index.ts'
+import { dayWords } from '../../words/index.ts'
 import { SignatureView, Terms } from './signature.tsx'
 import { HandOver } from './signed-page.tsx'
 import type { Part } from './stage.ts'
@@ -48,7 +49,7 @@ export const RemovalSignPage = (p: RemovalSignProps) => (
     <p class="crumb">
       <a href={p.path}>‹ {p.name}</a>
     </p>
-    <h1>The agreement</h1>
+    <h1 class="unseen">The agreement</h1>
     <ProblemSummary form={p.form} labels={(field) => LABELS[field] ?? ''} />
     {p.blank.length === 0 || p.signature !== null ? null : (
       <div class="notice notice-late">
@@ -81,13 +82,24 @@ export const RemovalSignPage = (p: RemovalSignProps) => (
 const SignForm = ({ form, frame, path, mark }: RemovalSignProps) => (
   <form method="post" action={`${path}/sign`} id="entry-form" class="sign-form" novalidate>
     <input type="hidden" name="mark" value={mark} />
-    <Choices form={form} name="how" label="How it is signed" choices={SIGN_HOW} across={2} />
-    <div class="field-row">
-      <TextField form={form} name="name" label="Name of who signs" maxlength={120} required />
-      <TextField form={form} name="on" label="Day" type="date" max={frame.today} required />
-    </div>
+    <details class="caution folded" open={form.problems.length > 0 || one(form.typed, 'name') === ''}>
+      <summary>
+        {one(form.typed, 'name') || 'Nobody yet'},{' '}
+        {dayWords(one(form.typed, 'on') || frame.today, frame.today)} Somebody else, or on paper?
+      </summary>
+      <Choices form={form} name="how" label="How it is signed" choices={SIGN_HOW} across={2} />
+      <div class="field-row">
+        <TextField form={form} name="name" label="Name of who signs" maxlength={120} required />
+        <TextField form={form} name="on" label="Day" type="date" max={frame.today} required />
+      </div>
+    </details>
     <div class="pad-field if-drawn" id="f-drawing" data-pad hidden>
-      <p class="pad-title">Draw your name</p>
+      <div class="pad-head">
+        <p class="pad-title">Draw your name</p>
+        <button class="button button-plain" type="button" data-pad-clear>
+          Clear
+        </button>
+      </div>
       <svg
         class="pad"
         viewBox={`0 0 ${FIELD.width} ${FIELD.height}`}
@@ -99,11 +111,6 @@ const SignForm = ({ form, frame, path, mark }: RemovalSignProps) => (
         <path class="pad-ink" d="" data-pad-ink />
       </svg>
       <input type="hidden" name="drawing" value={one(form.typed, 'drawing')} data-pad-value />
-      <div class="buttons">
-        <button class="button" type="button" data-pad-clear>
-          Clear
-        </button>
-      </div>
     </div>
     <p class="hint" data-no-pad>
       Drawing needs JavaScript. Print the agreement and have it signed on paper.

@@ -17,9 +17,10 @@ import {
 import type { Result } from '../../result.ts'
 import { newSecret, sha256 } from './secret.ts'
 import { keep, onSheet, type Saved } from './sheet-handlers.ts'
+import { openPart, showSheet } from './show.tsx'
 import { type Missing, RemovalSignPage } from './sign-page.tsx'
-import { SignedPage } from './signed-page.tsx'
-import { blanksNow, termsNow } from './view.ts'
+import { JustSigned } from './signed-page.tsx'
+import { blanksNow, sheetIn, termsNow } from './view.ts'
 
 /** Reading and signing the agreement, on paper or by drawing a name. */
 export function removalSign(deps: PageDeps): Hono<Env> {
@@ -119,19 +120,21 @@ async function sign(c: AppContext, deps: PageDeps, saved: Saved, typed: Typed): 
   if (!read.ok) return signPage(c, deps, saved, typed, read.problems)
   keep(c, deps, saved, { ...sheet, agreement: { ...sheet.agreement, signature: read.made } })
   const link = `${(deps.origin ?? ownOrigin)(c)}/signed/${token}`
-  return page(
-    c,
-    <SignedPage
-      frame={c.var.frame}
-      path={saved.path}
-      name={sheetName(sheet)}
-      signature={read.made}
-      yard={deps.store.settings.get('yardName')}
-      email={sheet.job.email ?? ''}
-      link={link}
-      qr={await qrCode(link, { type: 'svg', errorCorrectionLevel: 'M' })}
-    />,
-  )
+  const now = sheetIn(c, deps) ?? saved
+  return showSheet(c, deps, now, {
+    part: openPart(c, deps, now),
+    signed: (
+      <JustSigned
+        onPhone={c.var.frame.phone !== undefined}
+        path={saved.path}
+        signature={read.made}
+        yard={deps.store.settings.get('yardName')}
+        email={sheet.job.email ?? ''}
+        link={link}
+        qr={await qrCode(link, { type: 'svg', errorCorrectionLevel: 'M' })}
+      />
+    ),
+  })
 }
 
 const ownOrigin = (c: AppContext): string => new URL(c.req.url).origin

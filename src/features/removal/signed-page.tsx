@@ -1,8 +1,9 @@
 /** What was signed, into the hands of who signed it: share, mail, a code to scan, paper. */
 import { raw } from 'hono/html'
 import { inWordsWithYear } from '../../days.ts'
-import { BarePage, type Frame, Layout } from '../../parts/index.ts'
+import { BarePage, type Frame, HandOut } from '../../parts/index.ts'
 import type { Signature } from '../../records/index.ts'
+import { mailHref } from '../../words/index.ts'
 import { SignatureView, Terms } from './signature.tsx'
 
 interface HandOverProps {
@@ -23,20 +24,10 @@ const textOf = ({ signature: s, link }: Pick<HandOverProps, 'signature' | 'link'
 /** Buttons that hand the text over. Sharing needs a browser that can; mail and paper do not. */
 export const HandOver = (p: HandOverProps) => {
   const [title, text] = [titleOf(p.yard), textOf(p)]
-  const mail = `mailto:${encodeURIComponent(p.email)}?subject=${encodeURIComponent(title)}&body=${encodeURIComponent(text)}`
   return (
     <div class="buttons">
-      <button
-        class="button button-do"
-        type="button"
-        data-share
-        data-share-title={title}
-        data-share-text={text}
-        hidden
-      >
-        Share it
-      </button>
-      <a class="button" href={mail}>
+      <HandOut title={title} text={text} main />
+      <a class="button" href={mailHref(p.email, title, text)}>
         Mail it
       </a>
       <a class="button" href={`${p.path}/print?what=agreement`}>
@@ -46,33 +37,19 @@ export const HandOver = (p: HandOverProps) => {
   )
 }
 
-interface SignedProps extends Omit<HandOverProps, 'link'> {
-  frame: Frame
-  name: string
-  link: string
-  /** The same as a QR code, SVG from our own code. */
-  qr: string
-}
-
-/** Right after signing. The address is shown once: only its digest is kept. */
-export const SignedPage = (p: SignedProps) => (
-  <Layout frame={p.frame} title="Signed" ways={false} scripts={['islands/share.ts']}>
-    <p class="crumb">
-      <a href={p.path}>‹ {p.name}</a>
-    </p>
+/** Right after signing, over the part of the job that is next. The address is shown once: only its digest is kept. */
+export const JustSigned = (p: HandOverProps & { qr: string; onPhone: boolean }) => (
+  <section class="just-signed">
     <h1>Signed by {p.signature.name}</h1>
-    <p>Now the text goes to who signed it: they scan this, or you send it.</p>
-    <div class="qr">{raw(p.qr)}</div>
-    {p.frame.phone === undefined ? null : (
-      <p class="hint">The code leads to the yard’s server: it opens once this phone has sent the sheet.</p>
-    )}
+    <div class="just-signed-in">
+      <div class="qr">{raw(p.qr)}</div>
+      <div>
+        <p>The text goes to who signed it: they scan this, or you send it.</p>
+        {p.onPhone ? <p class="hint">The code opens once this phone has sent the sheet.</p> : null}
+      </div>
+    </div>
     <HandOver {...p} />
-    <p>
-      <a class="button" href={`${p.path}#now`}>
-        On with the job
-      </a>
-    </p>
-  </Layout>
+  </section>
 )
 
 /** As the signer opens it, without an account. */

@@ -155,7 +155,7 @@ export const HAZARD_WORDS: Record<TradeHazard, string> = {
 /** What is seen is no removal type yet, or none at all. */
 export const NOT_A_TYPE: Choice[] = [
   { value: 'unsure', label: 'Not sure' },
-  { value: 'wasps', label: 'Not honey bees', hint: 'wasps, bumble bees' },
+  { value: 'wasps', label: 'Wasps or bumble bees' },
 ]
 
 export const WATER: Choice[] = [

@@ -1,7 +1,7 @@
 /** Which colonies a review looks at, and how: what stands in the address of the page. */
 import type { Day } from '../../days.ts'
-import type { ColonyFacts } from '../../stays/index.ts'
 import { COHORTS, type Cohort, type CohortOptions, cohortOf, inOrder, knownOn } from './cohort.ts'
+import type { ColonyFacts } from './facts.ts'
 
 export interface Choice {
   /** What was known at the end of this day. */

@@ -2,7 +2,7 @@
 
 import { type Day, dayNumber } from '../../days.ts'
 import type { Durations, Grouping } from '../../statistics/index.ts'
-import type { ColonyFacts } from '../../stays/index.ts'
+import type { ColonyFacts } from './facts.ts'
 
 /** Every way of leaving, as `way` 1, 2, … in Durations. */
 export const ALL_WAYS = ['died', 'absconded', 'united', 'moved-out', 'other', 'unknown'] as const

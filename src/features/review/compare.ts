@@ -15,7 +15,6 @@ import {
   together,
   zFor,
 } from '../../statistics/index.ts'
-import type { ColonyFacts } from '../../stays/index.ts'
 import {
   ALL_WAYS,
   type Cohort,
@@ -29,6 +28,7 @@ import {
   wayNumber,
   withDays,
 } from './cohort.ts'
+import type { ColonyFacts } from './facts.ts'
 import { type OutcomesOnDay, outcomeRows, outcomesOn, type Share } from './outcomes.ts'
 import { nobody } from './review.ts'
 

@@ -1,7 +1,7 @@
 /** What jobs earn, by kind; and how many called the yard back. Shown only to those who may see costs. */
 
 import { Part, Reading, Wide } from '../../parts/index.ts'
-import { earnedReading } from './job-money.ts'
+import { earnedReading, ratesReading } from './job-money.ts'
 import type { ReviewProps } from './part-props.ts'
 import { typeName } from './words.ts'
 
@@ -61,6 +61,7 @@ export const EarnedPart = (p: ReviewProps) => {
           </Wide>
         </>
       )}
+      {best === undefined ? null : <p class="small soft">{ratesReading(p.rates, p.currency)}</p>}
       {without === 0 ? null : (
         <p class="small soft">
           {without} {without === 1 ? 'job that is over has' : 'jobs that are over have'} no price and{' '}

@@ -1,5 +1,5 @@
 /** The facts known at intake as columns of a model: groups, yes or no, numbers. */
-import type { ColonyFacts } from '../../stays/index.ts'
+import type { ColonyFacts } from './facts.ts'
 
 export const FACTORS = ['type', 'heat', 'queen', 'brood', 'vacuum', 'hours'] as const
 export type FactorName = (typeof FACTORS)[number]

@@ -5,9 +5,9 @@
 
 import type { Day } from '../../days.ts'
 import { type ChiSquareTest, type Column, type CoxFit, cox, holm } from '../../statistics/index.ts'
-import type { ColonyFacts } from '../../stays/index.ts'
 import { knownOn, lossWays, staysOf, withDays } from './cohort.ts'
 import { FACTORS, type Factor, type FactorColumn, type FactorName, factorsIn } from './factor-columns.ts'
+import type { ColonyFacts } from './facts.ts'
 
 /** One hazard ratio. */
 export interface Finding {
@@ -19,7 +19,10 @@ export interface Finding {
   lower: number | null
   upper: number | null
   p: number | null
-  /** p of the one test of the whole fact, after Holm's adjustment for all facts looked at; null where there is none. */
+  /**
+   * p to be read: that of the one test of the whole fact, after Holm's adjustment for all facts looked at, or where it is
+   * greater the comparison's own after Holm's adjustment for all comparisons of the fact. Null where there is no test.
+   */
   holm: number | null
   method: CoxFit['method']
   colonies: number
@@ -86,11 +89,18 @@ export function goesWithLosing(
   }
   const adjusted = holm(tests.map((t) => t.p))
   const adjustedTests = tests.map((t, i): FactTest => ({ ...t, holm: adjusted[i] ?? 1 }))
-  const findings = found.map((f) => ({
-    ...f,
-    holm: adjustedTests.find((t) => t.factor === f.factor)?.holm ?? null,
-  }))
+  const findings = found.map((f) => ({ ...f, holm: raised(f, found, adjustedTests) }))
   return { together: together !== null, findings, tests: adjustedTests, leftOut }
+}
+
+/** A fact that matters need not matter in each of its groups: the comparison itself has to stand among the fact's others. */
+function raised(f: Finding, found: readonly Finding[], tests: readonly FactTest[]): number | null {
+  const whole = tests.find((t) => t.factor === f.factor)
+  if (whole === undefined) return null
+  const own = found.filter((x) => x.factor === f.factor)
+  return own.length < 2
+    ? whole.holm
+    : Math.max(whole.holm, holm(own.map((x) => x.p ?? 1))[own.indexOf(f)] ?? 1)
 }
 
 /** One test for each fact, whatever its columns. */

@@ -3,6 +3,8 @@
 import { type Day, daysBetween } from '../../days.ts'
 import { anyBrood, type ColonyFacts, type OutcomeKind } from '../../stays/index.ts'
 
+export type { ColonyFacts, OutcomeKind }
+
 /** A row of the colonies CSV, as far as Review reads it (`ColonyRow` of src/exchange fits). */
 export interface FactsRow {
   tag: string

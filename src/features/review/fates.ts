@@ -1,7 +1,7 @@
 /** What became of every colony, plainly counted: the first thing a review says, before any estimate. */
 import type { Day } from '../../days.ts'
-import type { ColonyFacts, OutcomeKind } from '../../stays/index.ts'
 import { knownOn } from './cohort.ts'
+import type { ColonyFacts, OutcomeKind } from './facts.ts'
 
 /** Colonies by the way they left as of a day; `here`: still in the yard. They add up to all colonies. */
 export type Fates = Record<OutcomeKind | 'here', number>

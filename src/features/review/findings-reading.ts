@@ -1,12 +1,11 @@
 /** Sentences for what goes with losing a colony, for recovery paths, for money and for days in the yard. */
 
-import type { RecoveryPath } from '../../stays/index.ts'
 import { capital, FEW } from '../../words/index.ts'
 import type { FactorName } from './factor-columns.ts'
 import { FEWEST_LOSSES, type Finding, type Findings } from './factors.ts'
 import { amount, type MoneyReview } from './money.ts'
 import { chance, coloniesOf } from './readings.ts'
-import type { PathCount } from './recovery-path.ts'
+import type { PathCount, RecoveryPath } from './recovery-path.ts'
 import type { YardStay } from './stay.ts'
 
 /** '2.1', '0.45', '12': two figures that count. */
@@ -57,7 +56,7 @@ export function findingReading(f: Finding): string {
     f.method === 'firth-penalised'
       ? ' Losses were all on one side for some of these facts, so the figure is a cautious one.'
       : ''
-  if ((f.lower > 1 || f.upper < 1) && f.holm !== null && f.holm >= 0.05)
+  if ((f.lower > 1 || f.upper < 1) && !isClear(f))
     return `${said} (${range}), but with so many facts looked at, one that stands out as far as this is to be expected by chance.${small}${rare}`
   if (f.lower <= 1 && f.upper >= 1)
     return `${said}, but anything from ${range} fits these numbers, so no difference can be read from them.${small}${rare}`
@@ -101,10 +100,19 @@ export function findingLines({ findings, tests }: Findings): string[] {
 export function findingsReading(f: Findings): string {
   if (f.findings.length === 0)
     return `Fewer than ${FEWEST_LOSSES} colonies were lost, or nothing differs between them: nothing can be said yet of what goes with losing.`
-  return f.together
+  const how = f.together
     ? 'Each fact is looked at with the others held equal.'
     : 'There are too few losses to hold the other facts equal: each fact is looked at alone, and may stand for another that goes with it.'
+  return f.tests.length < 2 ? how : `${how} ${raisedReading(f.tests.length)}`
 }
+
+/** Said wherever several questions are asked of one set of colonies. Example: raisedReading(6). */
+const raisedReading = (questions: number): string =>
+  `Every p is raised for the ${questions} facts asked about (Holm): were none of them to matter, one in twenty such reviews would still find one that seems to. Limits are of each comparison by itself.`
+
+/** Whether a comparison shows a difference that these numbers can carry: by its limits, and among all the facts asked about. */
+export const isClear = (f: Finding): boolean =>
+  f.lower !== null && f.upper !== null && (f.lower > 1 || f.upper < 1) && (f.holm ?? 1) < 0.05
 
 const PATH_WORDS: Record<RecoveryPath, [one: string, many: string]> = {
   'own-queen': ['kept its own queen', 'kept their own queen'],

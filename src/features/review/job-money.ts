@@ -1,14 +1,16 @@
 /**
  * What jobs earn, by kind: the customer's price and the price of the colony at move-out, against queens, frames, feed,
- * visits and days in the yard. Nothing is guessed: a job without a price is counted and left out, and what was given without
- * a price is said.
+ * visits and days in the yard, these three at the yard's own costs. A job without a price is counted and left out, and what
+ * is missing of the others is said.
  */
 
 import { type Day, daysBetween } from '../../days.ts'
+import type { Costs } from '../../decision/index.ts'
 import { betaQuantile } from '../../statistics/index.ts'
 import type { ColonyFacts, Spending } from '../../stays/index.ts'
+import { plain } from '../../words/index.ts'
 
-/** In the yard's currency. 0: not reckoned. */
+/** What work and place cost, in the yard's currency. */
 export interface Rates {
   /** A visit to the box: way and time. */
   visit: number
@@ -17,6 +19,9 @@ export interface Rates {
   /** A frame of brood or comb given from another colony. */
   frame: number
 }
+
+/** The yard's costs of its decisions, taken for jobs: a visit is an opening, a frame one of brood. */
+export const ratesOf = ({ opening, day, frame }: Costs): Rates => ({ visit: opening, day, frame })
 
 /** One job, from the customer's price to the colony's leaving. */
 export interface Job {
@@ -81,6 +86,8 @@ export interface Earned {
   upper: number | null
   /** Queens and feed without a price, in all these jobs. */
   unpriced: number
+  /** Moved out, and nobody wrote down what the colony brought: counted as nothing. */
+  colonyUnpriced: number
 }
 
 /** With fewer jobs their spread is not known well enough for limits (our choice, as elsewhere in the review). */
@@ -120,6 +127,7 @@ function earnedIn(type: string, all: readonly Job[], rates: Rates): Earned {
     lower: half === null ? null : earned - half,
     upper: half === null ? null : earned + half,
     unpriced: jobs.reduce((sum, j) => sum + j.unpriced, 0),
+    colonyUnpriced: jobs.filter((j) => j.movedOut && j.colonyPrice === null).length,
   }
 }
 
@@ -132,6 +140,10 @@ export function studentFor(confidence: number, df: number): number {
 
 const sum = (n: number, currency: string): string => `${n < 0 ? '-' : ''}${currency}${Math.abs(n).toFixed(0)}`
 
+/** Example: 'Costs are queens and feed as written down, $4 a visit, $1 a day in the yard, $15 a frame given without a price.' */
+export const ratesReading = (r: Rates, currency: string): string =>
+  `Costs are queens and feed as written down, ${currency}${plain(r.visit)} a visit, ${currency}${plain(r.day)} a day in the yard, ${currency}${plain(r.frame)} a frame given without a price.`
+
 /**
  * Example: 'A wall job earned $412 on average over 23 jobs ($310 to $514): $480 from the customer and $95 for the colony,
  * less $163. Not in it: 4 jobs without a price.'
@@ -141,6 +153,9 @@ export function earnedReading(e: Earned, typeWords: string, currency: string): s
     e.withoutPrice > 0 ? `${e.withoutPrice} ${e.withoutPrice === 1 ? 'job' : 'jobs'} without a price` : '',
     e.unpriced > 0
       ? `${e.unpriced} ${e.unpriced === 1 ? 'queen or feed' : 'queens or feeds'} without a price`
+      : '',
+    e.colonyUnpriced > 0
+      ? `what ${e.colonyUnpriced} ${e.colonyUnpriced === 1 ? 'colony' : 'colonies'} that moved out brought`
       : '',
   ].filter(Boolean)
   const note = missing.length > 0 ? ` Not in it: ${missing.join(', ')}.` : ''

@@ -5,7 +5,7 @@ import { capital, FEW } from '../../words/index.ts'
 import { CsvLinks } from './csv-links.tsx'
 import type { FactorName } from './factor-columns.ts'
 import type { Finding } from './factors.ts'
-import { findingReading, findingsReading, times } from './findings-reading.ts'
+import { findingReading, findingsReading, isClear, times } from './findings-reading.ts'
 import type { ReviewProps } from './part-props.ts'
 import { named } from './words.ts'
 
@@ -26,7 +26,7 @@ export const Losing = (p: ReviewProps) => {
       <Reading>
         {few
           ? `Nothing can be said of this from ${p.look.all.curve.colonies} colonies.`
-          : `${findingsReading(findings)} Going together is not causing: colonies differ in more than is written down.${manyAtOnce(findings.findings.length)}`}
+          : `${findingsReading(findings)} Going together is not causing: colonies differ in more than is written down.`}
       </Reading>
       {few || findings.findings.length === 0 ? null : <Ratios of={p} />}
       {few || findings.leftOut.length === 0 ? null : (
@@ -40,17 +40,6 @@ export const Losing = (p: ReviewProps) => {
     </Part>
   )
 }
-
-/** Many looks at once find something by chance alone. */
-export const manyAtOnce = (comparisons: number): string =>
-  comparisons < MANY
-    ? ''
-    : ` Of ${comparisons} comparisons about one in twenty shows a difference where there is none.`
-
-/** Comparisons from which the reminder is due (our choice). */
-const MANY = 5
-
-const isClear = (f: Finding): boolean => f.lower !== null && f.upper !== null && (f.lower > 1 || f.upper < 1)
 
 const Ratios = ({ of: p }: { of: ReviewProps }) => {
   const findings = p.look.findings.findings.map((f) => named(f, p.frame.units))

@@ -6,6 +6,7 @@ import type { ChartData } from './chart-data.ts'
 import type { Choice } from './choice.ts'
 import { addressOf } from './choice-form.ts'
 import type { Cohort } from './cohort.ts'
+import type { Rates } from './job-money.ts'
 import type { Group, ReviewView } from './view.ts'
 import { groupName, type Naming } from './words.ts'
 
@@ -20,6 +21,8 @@ export interface ReviewProps {
   total: number
   /** Jobs that called the yard back, by kind. */
   callBacks: CallBackCount[]
+  /** What a visit, a day and a frame cost the yard. */
+  rates: Rates
   /** Sign of the yard's currency. */
   currency: string
   /** What in the address was not understood. */

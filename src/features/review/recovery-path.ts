@@ -3,6 +3,8 @@
 import { countByDay, cumulativeIncidence, type Incidence } from '../../statistics/index.ts'
 import { PATHS, type Recovery, type RecoveryPath } from '../../stays/index.ts'
 
+export type { RecoveryPath }
+
 export interface PathCount {
   path: RecoveryPath
   colonies: number

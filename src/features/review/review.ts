@@ -17,8 +17,8 @@ import {
   survivalAt,
   together,
 } from '../../statistics/index.ts'
-import type { ColonyFacts } from '../../stays/index.ts'
 import { ALL_WAYS, groupsOf, knownOn, lossWays, staysOf, WAYS, withDays } from './cohort.ts'
+import type { ColonyFacts } from './facts.ts'
 import { addFates, type Fates, fateOf, noFates, type PrintedFates, printedFates } from './fates.ts'
 import { type OutcomeRow, outcomeRows, type TypesTest, typesTests } from './outcomes.ts'
 

@@ -1,10 +1,12 @@
 import { Hono } from 'hono'
 import { type AppContext, type Deps, type Env, page, unknownPage } from '../../app/index.ts'
 import { hemisphereOf } from '../../biology/index.ts'
+import { costsWith } from '../../decision/index.ts'
 import { chartData } from './chart-data.ts'
 import { namesIn } from './choice.ts'
 import { choiceIn } from './choice-form.ts'
 import { REVIEW_CSV, type ReviewCsv } from './csv.ts'
+import { ratesOf } from './job-money.ts'
 import { ReviewPage } from './page.tsx'
 import { nameIn, type ReviewProps } from './part-props.ts'
 import { privateFacts } from './prices.ts'
@@ -24,7 +26,9 @@ export function review(deps: Deps): Hono<Env> {
     const { frame } = c.var
     const protocol = deps.store.protocol()
     const hidden = frame.may('see-private') ? privateFacts(deps.store) : null
+    const rates = ratesOf(costsWith())
     const options = {
+      rates,
       heatLimitC: protocol.heatLimitC,
       hemisphere: hemisphereOf(frame.zone),
       ...(hidden === null ? {} : { prices: hidden.prices, told: hidden.told }),
@@ -44,6 +48,7 @@ export function review(deps: Deps): Hono<Env> {
       ),
       total: records.length,
       callBacks: hidden?.callBacks ?? [],
+      rates,
       currency: deps.store.settings.get('currency'),
       problems,
     }

@@ -5,10 +5,8 @@ import { inWordsWithYear } from '../../days.ts'
 import { Layout } from '../../parts/index.ts'
 import { FEW, FEW_MEANS, fewWords } from '../../words/index.ts'
 import { OnDay } from './days-part.tsx'
-import type { Finding } from './factors.ts'
 import { fatesReading } from './fates.ts'
-import { findingReading, findingsReading, moneyReading, stayReading } from './findings-reading.ts'
-import { manyAtOnce } from './losing.tsx'
+import { findingReading, findingsReading, isClear, moneyReading, stayReading } from './findings-reading.ts'
 import { amount } from './money.ts'
 import { MONEY_ROWS } from './money-part.tsx'
 import { outcomesReading } from './outcomes-reading.ts'
@@ -150,21 +148,18 @@ const SecondPage = (p: ReviewProps) => {
   )
 }
 
-const clear = (f: Finding): boolean => f.lower !== null && f.upper !== null && (f.lower > 1 || f.upper < 1)
-
 /** Those that show a difference, in sentences; of the others, how many there were. */
 const Findings = (p: ReviewProps) => {
   const { findings, all } = p.look
   if (all.curve.colonies < FEW)
     return <p>Nothing can be said of this from {coloniesOf(all.curve.colonies, '')}.</p>
   const found = findings.findings.map((f) => named(f, p.frame.units))
-  const showing = found.filter(clear).slice(0, MOST_FINDINGS)
+  const showing = found.filter(isClear).slice(0, MOST_FINDINGS)
   const others = found.length - showing.length
   return (
     <>
       <p>
         {findingsReading(findings)} {NO_CAUSE}
-        {manyAtOnce(found.length)}
       </p>
       <Sentences>
         {showing.map((f) => (

@@ -2,8 +2,8 @@
 
 import type { Day } from '../../days.ts'
 import { countByDay, kaplanMeier, type QuantileDay, quantileDay } from '../../statistics/index.ts'
-import type { ColonyFacts } from '../../stays/index.ts'
 import { knownOn, staysOf, withDays } from './cohort.ts'
+import type { ColonyFacts } from './facts.ts'
 
 export interface YardStay {
   colonies: number

@@ -2,11 +2,19 @@
 
 import { type Day, inWordsWithYear } from '../../days.ts'
 import { asLost, kaplanMeier, thinDay, together } from '../../statistics/index.ts'
-import type { ColonyFacts } from '../../stays/index.ts'
-import { FEW, FEW_MEANS, fewWords, percent, percentRange } from '../../words/index.ts'
+import {
+  FEW,
+  FEW_MEANS,
+  fewWords,
+  percent,
+  percentRange,
+  sameNameReading,
+  sameNames,
+} from '../../words/index.ts'
 import { knownOn, lossWays } from './cohort.ts'
 import { type ShareAlive, shareAlive, type TypeOnDay, typesOnDay } from './comparison.ts'
 import { goesWithLosing } from './factors.ts'
+import type { ColonyFacts } from './facts.ts'
 import { fatesOf, fatesReading } from './fates.ts'
 import { findingLines, findingsReading } from './findings-reading.ts'
 import { OUTCOME_DAYS, type OutcomesOnDay, outcomeRows, outcomesOn } from './outcomes.ts'
@@ -30,7 +38,6 @@ import {
   waysReading,
 } from './readings.ts'
 import { countedBy, reviewOfTypes } from './review.ts'
-import { sameNameReading, sameNames } from './same-names.ts'
 
 /** Lines of text, without colours. */
 export function summaryOf(all: readonly ColonyFacts[], asOf: Day, unitedIsLoss = false): string[] {

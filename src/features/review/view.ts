@@ -99,8 +99,8 @@ export interface Prices {
 export interface ReviewViewOptions extends CohortOptions {
   /** Left out: prices are not looked at. */
   prices?: (id: ColonyId) => Prices
-  /** What work and days cost; nothing is reckoned for them when left out. */
-  rates?: Rates
+  /** What work and days cost the yard. */
+  rates: Rates
   /** What was told of a colony after it moved out; left out: nothing is looked at. */
   told?: (id: ColonyId) => MovedOut['followUps']
 }
@@ -164,12 +164,10 @@ export function reviewView(
   }
 }
 
-const NO_RATES: Rates = { visit: 0, day: 0, frame: 0 }
-
 function earnedOf(counted: readonly Counted[], { prices, rates }: ReviewViewOptions, asOf: Day): Earned[] {
   if (prices === undefined) return []
   const jobs = counted.flatMap(({ id, facts, spending }) => jobOf(facts, spending, asOf, prices(id)) ?? [])
-  return earnedByType(jobs, rates ?? NO_RATES)
+  return earnedByType(jobs, rates)
 }
 
 function afterOf(taken: readonly ColonyRecord[], { told }: ReviewViewOptions, asOf: Day): AliveAfter[] {

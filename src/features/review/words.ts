@@ -1,11 +1,11 @@
 /** The review's words: names of groups and facts as people say them. */
 
-import type { RecoveryPath } from '../../stays/index.ts'
-import { dayWords, plain, temperature, type Units } from '../../words/index.ts'
+import { dayWords, NOT_WRITTEN_DOWN, plain, temperature, type Units } from '../../words/index.ts'
 import type { Choice } from './choice.ts'
 import { COHORTS, type Cohort, UNKNOWN } from './cohort.ts'
 import { HEAT_STEP_C } from './factor-columns.ts'
 import type { Finding } from './factors.ts'
+import type { RecoveryPath } from './recovery-path.ts'
 
 /** What one compares by. */
 export const COHORT_WORDS: Record<Cohort, string> = {
@@ -32,6 +32,7 @@ export interface Naming {
 const SHIPPED: Record<string, string> = {
   'utility-box': 'utility box',
   'abandoned-hive': 'abandoned hive',
+  [NOT_WRITTEN_DOWN]: 'type not known',
 }
 
 /** A removal type in a sentence. Example: typeName('utility-box') = 'utility box'. */
@@ -42,6 +43,7 @@ const QUEENS: Record<string, string> = {
   loose: 'queen loose',
   unseen: 'queen not seen',
   lost: 'queen dead or lost',
+  unknown: 'queen not written down',
 }
 
 /** A group's name as it is shown. Example: groupName('heat', 'above the heat limit', naming) = 'above 85 °F'. */

@@ -2,7 +2,7 @@
 import { v7 } from 'uuid'
 
 import { boxPath, endPath, roundPath, thenTo } from '../../app/index.ts'
-import { InspectorLine, Layout, LostTaps, Mark } from '../../parts/index.ts'
+import { HowTo, InspectorLine, Layout, LostTaps, Mark } from '../../parts/index.ts'
 import type { Plan } from '../../recovery/index.ts'
 import {
   boundWords,
@@ -110,6 +110,7 @@ const LookFor = ({ toDo, plan, now }: { toDo: ToDo; plan: Plan; now: boolean }) 
         {toDo.check === null ? null : <span class="small">{windowWords(toDo.check, plan.asOf)}</span>}
       </p>
       <p>{toDo.why}</p>
+      <HowTo act={toDo.act} />
       {leftOut === null ? null : <p class="left-out">{leftOut}</p>}
       {second === undefined ? null : (
         <p class="line-also">

@@ -1,8 +1,7 @@
 /** The next day on which a round is needed, and what to load for it. */
 
 import { addDays, type Day } from '../../days.ts'
-import { planOf } from '../../decision/index.ts'
-import type { Protocol } from '../../recovery/index.ts'
+import type { Planner } from '../../store/index.ts'
 import { asks, type Box } from './box.ts'
 import { type Load, loadFor } from './bring.ts'
 import { isPutOff, missedSince } from './missed.ts'
@@ -24,13 +23,13 @@ const HORIZON = 21
  * Day by day, and by the round's own rule for what was put off: what is asked changes on more days than the edges of
  * windows, and a summary that says another day than the round does sends people past a window of the bees' own.
  */
-export function nextRound(boxes: readonly Box[], today: Day, protocol: Protocol): NextRound | null {
+export function nextRound(boxes: readonly Box[], today: Day, planner: Planner): NextRound | null {
   const open = boxes.filter((b) => b.history.outcome === null)
   for (let ahead = 1; ahead <= HORIZON; ahead++) {
     const day = addDays(today, ahead)
     const then = open.map((b) => ({
       ...b,
-      plan: planOf(b.history, day, protocol, { exposure: b.plan.exposed }),
+      plan: planner(b.history, day, b.plan.exposed),
     }))
     const asking = then.filter(
       (b) => asks(b.plan) && !isPutOff(missedSince(b.history), urgencyOf(b.plan), day),

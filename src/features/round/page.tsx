@@ -1,8 +1,8 @@
 /** The round: pick a yard, see how far one is, how long it takes and what to load; walk it, or say how much time there is. */
 
 import { boxPath, endPath, roundPath, type Where } from '../../app/index.ts'
-import { type Frame, Layout, Mark, VisitCautions } from '../../parts/index.ts'
-import { toDoOf } from '../../words/index.ts'
+import { type Frame, Layout, Mark, PressingMark, VisitCautions } from '../../parts/index.ts'
+import { type ToDo, toDoOf } from '../../words/index.ts'
 import type { Load } from './bring.ts'
 import { LoadList } from './load-list.tsx'
 import type { Pace } from './pace.ts'
@@ -52,13 +52,20 @@ export const RoundPage = (p: RoundView & { load: Load[] }) => {
                 {next.box.stand === null ? '' : `, stand ${next.box.stand}`}
               </a>
             )}
-            <a class={next === undefined ? 'button button-do button-big' : 'button'} href={endPath(where)}>
-              {next === undefined ? 'How the round went' : 'End of the round'}
-            </a>
+            {next !== undefined ? null : (
+              <a class="button button-do button-big" href={endPath(where)}>
+                How the round went
+              </a>
+            )}
           </div>
           <Loads load={p.load} begun={begun} />
           <Time {...p} />
           {p.choice === null ? <Stops stops={round.stops} {...p} /> : <Chosen {...p} choice={p.choice} />}
+          {next === undefined ? null : (
+            <a class="button" href={endPath(where)}>
+              End of the round
+            </a>
+          )}
         </>
       )}
       <PutOff {...p} />
@@ -104,12 +111,16 @@ const Time = (p: RoundView) => {
   const { round, where, pace } = p
   const across = isAcrossYards(p)
   return (
-    <section class="section">
-      <h2>Time</h2>
+    <details class="caution" open={where.until !== null}>
+      <summary>
+        {round.minutesLeft === 0
+          ? 'Short of time?'
+          : `Short of time? It takes ${minutesWords(round.minutesLeft)}`}
+      </summary>
       {round.minutesLeft === 0 ? null : (
         <p>
-          What is left takes {minutesWords(round.minutesLeft)}, walking included
-          {across ? '; the way between yards is not' : ''}. <span class="fine">{paceWords(pace)}</span>
+          Walking included{across ? '; the way between yards is not' : ''}.{' '}
+          <span class="fine">{paceWords(pace)}</span>
         </p>
       )}
       <form class="short-time" method="get" action="/round">
@@ -130,7 +141,7 @@ const Time = (p: RoundView) => {
           </a>
         </p>
       )}
-    </section>
+    </details>
   )
 }
 
@@ -242,20 +253,17 @@ const StopLine = ({ stop, view, note }: { stop: Stop; view: RoundView; note: str
             <small>{missedWords(stop.missed, view.frame.today)}</small>
           )}
         </span>
-        <StateMark stop={stop} />
+        <StateMark stop={stop} toDo={toDo} />
       </a>
     </li>
   )
 }
 
-const StateMark = ({ stop }: { stop: Stop }) => {
-  if (stop.half)
-    return (
-      <Mark shape={stop.late ? 'overdue' : 'due'}>{stop.late ? 'late: half a look' : 'half a look'}</Mark>
-    )
-  if (stop.state === 'seen') return <Mark shape="answered">{stop.stillAsks ? 'more to do' : 'seen'}</Mark>
+const StateMark = ({ stop, toDo }: { stop: Stop; toDo: ToDo | null }) => {
+  if (stop.state === 'seen' && !stop.half)
+    return <Mark shape={stop.late ? 'overdue' : 'answered'}>{stop.stillAsks ? 'more to do' : 'seen'}</Mark>
   if (stop.state === 'not-reached') return <Mark shape="void">{STATE_WORDS[stop.state]}</Mark>
-  return <Mark shape={stop.late ? 'overdue' : (stop.urgency.check?.status ?? 'due')} />
+  return toDo === null ? null : <PressingMark toDo={toDo} today={stop.box.plan.asOf} half={stop.half} />
 }
 
 const PutOff = (p: RoundView) =>

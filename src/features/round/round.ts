@@ -7,13 +7,14 @@
  */
 
 import type { Day } from '../../days.ts'
-import { planOf } from '../../decision/index.ts'
 import { type StandingEntry, standOrder } from '../../journal/index.ts'
-import type { Plan, Protocol } from '../../recovery/index.ts'
+import type { Plan } from '../../recovery/index.ts'
+import type { Planner } from '../../store/index.ts'
+import { toDoOf } from '../../words/index.ts'
 import { asks, type Box, beforeThe, doneOn } from './box.ts'
 import { isPutOff, type Missed, missedSince } from './missed.ts'
 import { type Pace, type StopKind, stopKindOf } from './pace.ts'
-import { answerable, type Urgency, urgencyOf } from './urgency.ts'
+import { type Urgency, urgencyOf } from './urgency.ts'
 
 /**
  * to-do: nobody was there today. seen: somebody was. not-reached: tried today. put-off: not reached before, and to be
@@ -44,7 +45,7 @@ export interface Progress {
   of: number
   seen: number
   notReached: number
-  /** Late, and not seen yet or seen by half. */
+  /** Late by what the book knows now: not seen yet, or seen and not answered. */
   late: number
   /** Seen, and something is still asked. */
   stillAsk: number
@@ -65,8 +66,8 @@ export interface Round {
  *
  * @param boxes with plans as of `day`; colonies that left today may be among them
  */
-export function roundOf(boxes: readonly Box[], day: Day, protocol: Protocol, pace: Pace): Round {
-  const all = [...boxes].sort(standOrder).flatMap((box) => stopOf(box, day, protocol, pace) ?? [])
+export function roundOf(boxes: readonly Box[], day: Day, planner: Planner, pace: Pace): Round {
+  const all = [...boxes].sort(standOrder).flatMap((box) => stopOf(box, day, planner, pace) ?? [])
   const stops = all.filter((s) => s.state !== 'put-off')
   const left = stops.filter((s) => s.state === 'to-do')
   return {
@@ -77,16 +78,16 @@ export function roundOf(boxes: readonly Box[], day: Day, protocol: Protocol, pac
       of: stops.length,
       seen: stops.filter((s) => s.state === 'seen').length,
       notReached: stops.filter((s) => s.state === 'not-reached').length,
-      late: stops.filter((s) => (s.state !== 'seen' || s.half) && s.late).length,
+      late: stops.filter((s) => s.late).length,
       stillAsk: stops.filter((s) => s.stillAsks).length,
     },
     minutesLeft: left.reduce((sum, s) => sum + s.minutes, 0),
   }
 }
 
-function stopOf(box: Box, day: Day, protocol: Protocol, pace: Pace): Stop | null {
+function stopOf(box: Box, day: Day, planner: Planner, pace: Pace): Stop | null {
   const done = box.touched === false ? [] : doneOn(box.history, day)
-  const morning = done.length === 0 ? box.plan : morningPlan(box, day, protocol)
+  const morning = done.length === 0 ? box.plan : morningPlan(box, day, planner)
   const asked = morning !== null && asks(morning) ? morning : box.plan
   if (!asks(asked)) return null
   const missed = box.touched === false ? null : missedSince(box.history)
@@ -102,15 +103,15 @@ function stopOf(box: Box, day: Day, protocol: Protocol, pace: Pace): Stop | null
     half,
     missed,
     urgency,
-    late: answerable(half ? box.plan : asked).some((c) => c.status === 'overdue'),
+    late: toDoOf(box.plan)?.late ?? false,
     kind,
     minutes: pace[kind].minutes,
   }
 }
 
-function morningPlan(box: Box, day: Day, protocol: Protocol): Plan | null {
+function morningPlan(box: Box, day: Day, planner: Planner): Plan | null {
   const history = beforeThe(day, box.history)
-  return history === null ? null : planOf(history, day, protocol, { exposure: box.plan.exposed })
+  return history === null ? null : planner(history, day, box.plan.exposed)
 }
 
 function stateOf(day: Day, done: StandingEntry[], missed: Missed | null, urgency: Urgency): StopState {

@@ -65,7 +65,7 @@ export function round(deps: PageDeps): Hono<Env> {
 
   app.get('/round/end', (c) => {
     const view = roundView(c, { ...deps, forecasts })
-    const next = nextRound(boxesIn(store, view.where.yard), view.frame.today, store.protocol())
+    const next = nextRound(boxesIn(store, view.where.yard), view.frame.today, store.plan)
     return page(c, <RoundSummaryPage {...view} next={next} />)
   })
 

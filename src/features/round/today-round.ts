@@ -65,7 +65,7 @@ function wholeRound(book: Repository, today: Day, pace: Pace): Round {
     ...quiet.map((s) => untouchedBox(book, s)),
     ...[...touched].flatMap((id) => boxOf(book, id) ?? []),
   ]
-  return roundOf(boxes, today, book.protocol(), pace)
+  return roundOf(boxes, today, book.plan, pace)
 }
 
 /** Every box that stands in the yard (in any, for null). */
@@ -154,6 +154,6 @@ const inYard = (whole: Round, yard: string, book: Repository, pace: Pace): Round
   roundOf(
     [...whole.stops, ...whole.putOff].map((s) => s.box).filter((b) => b.yard === yard),
     whole.day,
-    book.protocol(),
+    book.plan,
     pace,
   )

@@ -1,5 +1,5 @@
 /** One box on Today: a line that says where, what and how late; the reason and the buttons open on a tap. */
-import { type Frame, InspectorLine, Mark, WindowOf } from '../../parts/index.ts'
+import { type Frame, howPath, InspectorLine, Mark, PressingMark, WindowOf } from '../../parts/index.ts'
 import type { Action, Check } from '../../recovery/index.ts'
 import { RULE_WORDS, type ToDo } from '../../words/index.ts'
 import type { Danger } from './urgent.ts'
@@ -12,8 +12,6 @@ export interface TodayLine {
   toDo: ToDo
   /** What cannot wait until tomorrow; null where it is merely work. */
   danger: Danger | null
-  /** Days since the last day on which it would have been in time; 0: not late. */
-  lateDays: number
   /** A look left out what decides. */
   half: boolean
   /** That nobody got to it on an earlier round, or today; null when somebody was there since. */
@@ -44,26 +42,29 @@ export const Line = ({ line, frame, named = false }: { line: TodayLine; frame: F
           {named ? <small>{line.yard}</small> : null}
           {line.danger === null ? null : <small class="todo-danger">{line.danger.words}</small>}
         </span>
-        <When line={line} />
+        <PressingMark toDo={line.toDo} today={frame.today} half={line.half} />
       </summary>
       <Why line={line} frame={frame} />
     </details>
   </li>
 )
 
-/** How late it is, or that it is due, or that it may be done: one mark a box. */
-const When = ({ line: { toDo, lateDays, half } }: { line: TodayLine }) => {
-  if (toDo.late) return <Mark shape="overdue">{half ? 'half a look' : `${lateDays} d late`}</Mark>
-  if (half) return <Mark shape="due">half a look</Mark>
-  if (toDo.check === null) return <Mark shape="due">today</Mark>
-  return <Mark shape={toDo.check.status}>{toDo.check.status === 'open' ? 'may do' : 'due'}</Mark>
-}
-
 const Why = ({ line, frame }: { line: TodayLine; frame: Frame }) => {
   const { toDo } = line
   return (
     <div class="todo-why">
       {toDo.question === null ? null : <p class="todo-question">{toDo.question}</p>}
+      <div class="buttons">
+        <Record line={line} frame={frame} />
+        {toDo.act === null ? null : (
+          <a class="button button-plain" href={howPath(toDo.act)}>
+            How it is done
+          </a>
+        )}
+        <a class="button button-plain" href={line.path}>
+          All about {line.tag}
+        </a>
+      </div>
       <p class="line-marks">
         {toDo.lidOn ? <Mark shape="lid" /> : null}
         {toDo.check === null ? null : (
@@ -80,12 +81,6 @@ const Why = ({ line, frame }: { line: TodayLine; frame: Frame }) => {
       {line.inspector === null ? null : <InspectorLine inspector={line.inspector} frame={frame} />}
       {line.betterDay === null ? null : <p>{line.betterDay}</p>}
       <Also also={toDo.also} />
-      <div class="buttons">
-        <Record line={line} frame={frame} />
-        <a class="button button-plain" href={line.path}>
-          All about {line.tag}
-        </a>
-      </div>
     </div>
   )
 }

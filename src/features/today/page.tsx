@@ -25,6 +25,8 @@ export interface TodayProps {
   waiting: { until: Day | null; colonies: { tag: string; path: string; late: boolean }[] }[]
   /** Entries that phones could not hand in. */
   notInBook: number
+  /** Customers whom it is time to tell, where the viewer may write to them. */
+  letters: number
   /** Boxes that somebody asked to be looked at, for those who look after them. */
   looks: LookLine[]
   /** Boxes that somebody found lost. */
@@ -51,6 +53,13 @@ export const TodayPage = (p: TodayProps) => (
       </section>
     )}
     <NotInBook count={p.notInBook} />
+    {p.letters === 0 ? null : (
+      <p>
+        <a class="tall" href="/letters">
+          {count(p.letters, 'letter', 'letters')} about day 30
+        </a>
+      </p>
+    )}
     <PleaseLook looks={p.looks} />
     {p.yards.map((y) => (
       <section class="round">

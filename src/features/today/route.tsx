@@ -28,7 +28,7 @@ import { doubtOf } from './doubts.ts'
 import type { DoubtLine, LostLine } from './hand-over.tsx'
 import type { TodayLine } from './line.tsx'
 import { TodayPage, type TodayProps } from './page.tsx'
-import { dangerOf, lateDays, urgentFirst } from './urgent.ts'
+import { dangerOf, urgentFirst } from './urgent.ts'
 
 /** Today's round. */
 export function today(deps: PageDeps): Hono<Env> {
@@ -68,6 +68,7 @@ export function today(deps: PageDeps): Hono<Env> {
         yards={byYard(due.filter((d) => d.line.danger === null))}
         waiting={byWait(others.filter((s) => s.plan.lost === null))}
         notInBook={notInBook(deps.store)}
+        letters={frame.may('see-private') ? (deps.lettersDue?.(frame.today) ?? 0) : 0}
         looks={frame.may('correct-any') ? asked(deps.store, inYard, frame.today) : []}
         lost={inYard.flatMap(lostLine)}
         doubts={frame.may('correct-any') ? inYard.flatMap(doubtLine) : []}
@@ -120,7 +121,6 @@ function lineOf(
         yard: s.yard,
         toDo,
         danger: dangerOf(s.plan.advice.action, urgencyOf(s.plan), s.asOf),
-        lateDays: lateDays(toDo, s.asOf),
         half: s.plan.missing.length > 0,
         missed: missed ? missedWords(missed, s.asOf) : null,
         betterDay: better(),

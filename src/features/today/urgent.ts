@@ -1,7 +1,7 @@
 /** What comes first on Today: danger, then late, then due, then what may be done. */
-import { addDays, type Day, daysBetween } from '../../days.ts'
+import { addDays, type Day } from '../../days.ts'
 import type { Action } from '../../recovery/index.ts'
-import { dayWords, type ToDo } from '../../words/index.ts'
+import { dayWords, howPressing } from '../../words/index.ts'
 import type { Urgency } from '../round/index.ts'
 import type { TodayLine } from './line.tsx'
 
@@ -31,22 +31,10 @@ export function dangerOf(action: Action, { window }: Urgency, today: Day): Dange
   return { before: window.day, words }
 }
 
-/** How many days a box is late: since the first day after the earliest window that closed on it unanswered. 0: not late. */
-export function lateDays({ check, also, late }: ToDo, today: Day): number {
-  if (!late) return 0
-  const closed = [...(check === null ? [] : [check]), ...also]
-    .filter((c) => c.status === 'overdue')
-    .map((c) => daysBetween(c.closes, today))
-  return Math.max(1, ...closed)
-}
+const ORDER = ['overdue', 'due', 'open'] as const
 
-const WEIGHT = { due: 1, open: 2 } as const
-
-const weight = ({ danger, toDo }: TodayLine): number => {
-  if (danger !== null) return -1
-  if (toDo.late) return 0
-  return toDo.check?.status === 'open' ? WEIGHT.open : WEIGHT.due
-}
+const weight = ({ danger, toDo }: TodayLine): number =>
+  danger === null ? ORDER.indexOf(howPressing(toDo)) : -1
 
 /** The same lines, the most pressing first; equals stay in the order in which one walks. */
 export const urgentFirst = (lines: readonly TodayLine[]): TodayLine[] =>

@@ -1,8 +1,8 @@
 /** The yard: every stand as a row, with where its colony is on its way. */
 
-import { type Frame, Layout, Mark, type Ribbon, RibbonDefs, RibbonSmall } from '../../parts/index.ts'
-import type { CheckStatus, Phase } from '../../recovery/index.ts'
-import { dayWords, PHASE_WORDS } from '../../words/index.ts'
+import { type Frame, Layout, PressingMark, type Ribbon, RibbonDefs, RibbonSmall } from '../../parts/index.ts'
+import type { Phase } from '../../recovery/index.ts'
+import { dayWords, PHASE_WORDS, type ToDo } from '../../words/index.ts'
 
 export interface YardRow {
   tag: string
@@ -13,8 +13,8 @@ export interface YardRow {
   /** Phase in words, or how it left. */
   standing: string
   next: string
-  /** How pressing it is; null when it can wait. */
-  status: CheckStatus | null
+  /** What is to be done there today; null when it can wait. */
+  toDo: ToDo | null
   left: string | null
   ribbon: Ribbon
 }
@@ -153,7 +153,7 @@ const Select = (p: { name: string; label: string; value: string; options: [strin
 )
 
 const Row = ({ row, named }: { row: YardRow; named: boolean }) => (
-  <li class={row.status === 'overdue' ? 'line line-late' : 'line'}>
+  <li class={row.toDo?.late ? 'line line-late' : 'line'}>
     <div class="line-margin">
       <a class="tag" href={row.path}>
         {row.tag}
@@ -167,7 +167,7 @@ const Row = ({ row, named }: { row: YardRow; named: boolean }) => (
       </p>
       <RibbonSmall ribbon={row.ribbon} />
       <p class="yard-next">
-        {row.status === null ? null : <Mark shape={row.status} />}{' '}
+        {row.toDo === null ? null : <PressingMark toDo={row.toDo} today={row.ribbon.today} />}{' '}
         {row.left === null ? row.next : dayWords(row.left, row.ribbon.today)}
       </p>
     </div>

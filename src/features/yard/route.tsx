@@ -3,7 +3,7 @@ import { type AppContext, colonyPath, type Env, type PageDeps, page } from '../.
 import { ribbonOf } from '../../parts/index.ts'
 import { PHASES, type Phase } from '../../recovery/index.ts'
 import type { ColonySummary, Repository } from '../../store/index.ts'
-import { leftWords, live, PHASE_WORDS, toDoOf, waitWords } from '../../words/index.ts'
+import { howPressing, leftWords, PHASE_WORDS, toDoOf, waitWords } from '../../words/index.ts'
 import { SHOWS, type Show, SORTS, type Sort, YardPage, type YardProps, type YardRow } from './page.tsx'
 
 const PAGE = 40
@@ -75,11 +75,13 @@ function choose(store: Repository, asked: Asked): ColonySummary[] {
   }
 }
 
-/** Sorts late before due before open before waiting, the nearer end first. */
+const ORDER = ['overdue', 'due', 'open'] as const
+
+/** Sorts late before due before open before what can wait, the nearer end first. */
 function pressing(s: ColonySummary): string {
-  const check = s.plan.checks.length === 0 ? undefined : live(s.plan)[0]
-  const rank = check === undefined ? 3 : ['overdue', 'due', 'open'].indexOf(check.status)
-  return `${rank} ${check?.closes ?? s.nextOpens ?? '9'} ${s.tag}`
+  const toDo = toDoOf(s.plan)
+  const rank = toDo === null ? ORDER.length : ORDER.indexOf(howPressing(toDo))
+  return `${rank} ${toDo?.check?.closes ?? s.nextOpens ?? '9'} ${s.tag}`
 }
 
 function rowOf(store: Repository, s: ColonySummary): YardRow[] {
@@ -95,7 +97,7 @@ function rowOf(store: Repository, s: ColonySummary): YardRow[] {
       day: s.day,
       standing: s.outcome === null ? PHASE_WORDS[s.phase] : leftWords(s.outcome),
       next: toDo?.title ?? waitWords(s.plan),
-      status: toDo === null ? null : (toDo.check?.status ?? 'due'),
+      toDo,
       left: s.closedOn,
       ribbon: ribbonOf(colony.history, s.plan),
     },

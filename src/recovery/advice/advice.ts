@@ -2,7 +2,8 @@
  * One thing to do today, and why: a list of small advisers, asked in order until one answers. Danger and guard rails first,
  * then the queen ladder, then looks, then leaving, then routine.
  */
-import type { Advice } from '../plan-types.ts'
+import type { Advised } from '../plan-types.ts'
+import { inEnglish } from '../says/said.ts'
 import { cagedQueen } from './cage.ts'
 import type { Adviser, Context } from './context.ts'
 import { exposed, left, lostBox, sick } from './danger.ts'
@@ -33,7 +34,7 @@ const byValue = (weigh: Adviser): readonly Adviser[] => [
   leaving,
 ]
 
-const first = (advisers: readonly Adviser[], c: Context): Advice | null => {
+const first = (advisers: readonly Adviser[], c: Context): Advised | null => {
   for (const adviser of advisers) {
     const advice = adviser(c)
     if (advice !== null) return advice
@@ -42,22 +43,25 @@ const first = (advisers: readonly Adviser[], c: Context): Advice | null => {
 }
 
 /** @param weigh takes the place of the ladder and the looks, unless it answers null: then they are asked after all */
-export function adviceOn(c: Context, weigh: Adviser | null = null): Advice {
+export function adviceOn(c: Context, weigh: Adviser | null = null): Advised {
   const advice = lidOnMeanwhile(c, first(weigh === null ? BY_DATES : byValue(weigh), c) ?? routine(c))
   const { s } = c
   if (s.history.outcome !== null || s.lost !== null) return advice
   // Feeding takes no open box, and a colony that starves needs no other plan.
   const feeds =
     hungrySince(s) !== null && (advice.action === 'leave-alone' || advice.action === 'outside-look')
-  const said = needsOf(c, advice.why).filter((n) => !advice.why.includes(n))
-  if (feeds) return { action: 'feed', why: [...said, advice.why].join(' ') }
-  return { ...advice, why: [advice.why, ...said].join(' ') }
+  const led = inEnglish(advice.reasons)
+  const said = needsOf(c, advice.reasons)
+    .filter((n) => !led.includes(inEnglish(n)))
+    .flat()
+  if (feeds) return { action: 'feed', reasons: [...said, ...advice.reasons] }
+  return { ...advice, reasons: [...advice.reasons, ...said] }
 }
 
 /** While a box is left alone it is still looked at from outside. */
-function lidOnMeanwhile(c: Context, advice: Advice): Advice {
+function lidOnMeanwhile(c: Context, advice: Advised): Advised {
   const look = advice.action === 'leave-alone' ? lookFromOutside(c) : null
   if (look === null) return advice
   const { until } = advice
-  return { ...look, ...(until === undefined ? {} : { until }), why: `${look.why} ${advice.why}` }
+  return { ...look, ...(until === undefined ? {} : { until }), reasons: [...look.reasons, ...advice.reasons] }
 }

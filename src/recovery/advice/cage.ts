@@ -1,5 +1,5 @@
 /** A caged queen is never forgotten, whatever else goes on in her box. */
-import { daysBetween, inWords } from '../../days.ts'
+import { daysBetween } from '../../days.ts'
 import type { Adviser } from './context.ts'
 
 /** A virgin who cannot fly by about three weeks of age mates no more; she is let out after days (common practice: 3). */
@@ -10,10 +10,10 @@ export const cagedQueen: Adviser = ({ s, today, asked }) => {
   if (ask === undefined) return null
   const cells =
     s.cellsBeside === null && s.cellsSeen?.holding !== true
-      ? ''
-      : ' There are queen cells: cut every one before she comes out, or keep one and not her.'
+      ? []
+      : [{ code: 'cut-cells-before-release' } as const]
   const { caged } = s
-  if (caged === null) return { action: 'release-queen', rule: ask.rule, why: `${ask.why}${cells}` }
+  if (caged === null) return { action: 'release-queen', rule: ask.rule, reasons: [ask.why, ...cells] }
   const still = caged.stillCagedOn
   const eggsFrom =
     s.queen.is === 'laying' ? s.queen.firstSeen : s.queen.is === 'queenright' ? s.queen.provenOn : null
@@ -21,22 +21,14 @@ export const cagedQueen: Adviser = ({ s, today, asked }) => {
     return {
       action: 'release-queen',
       rule: ask.rule,
-      why:
-        still === null || still < eggsFrom
-          ? ask.why
-          : `Two queens: one in the cage, still there on ${inWords(still)}, and another that lays. Take one of them out today: the caged one if the eggs are good.`,
+      reasons: [still === null || still < eggsFrom ? ask.why : { code: 'two-queens', still }],
     }
   if (still === null) {
-    const late =
-      today > ask.closes
-        ? ' Nobody has looked for days: look for queen cells as well, in case she is dead.'
-        : ''
-    return { action: 'release-queen', rule: ask.rule, why: `${ask.why}${late}${cells}` }
+    const late = today > ask.closes ? [{ code: 'cage-forgotten' } as const] : []
+    return { action: 'release-queen', rule: ask.rule, reasons: [ask.why, ...late, ...cells] }
   }
   const days = daysBetween(caged.since, still)
-  const why =
-    caged.who === 'virgin' || days >= VIRGIN_CAGED_AT_MOST + 2
-      ? `Still in her cage on ${inWords(still)}, ${days} days after it went in: let her out by hand${caged.who === 'virgin' ? ', for a virgin has to fly within her first three weeks' : ' if the bees on the cage are calm; if they cling and bite, look for another queen or for cells'}.`
-      : `Still in her cage on ${inWords(still)}, ${days} days after it went in: let her out by hand if the bees on the cage are calm; if they cling and bite, wait a day.`
-  return { action: 'release-queen', rule: ask.rule, why: `${why}${cells}` }
+  const long = days >= VIRGIN_CAGED_AT_MOST + 2 ? 'long-caged' : 'still-caged'
+  const code = caged.who === 'virgin' ? 'virgin-still-caged' : long
+  return { action: 'release-queen', rule: ask.rule, reasons: [{ code, on: still, days }, ...cells] }
 }

@@ -1,6 +1,6 @@
 /** What every adviser is handed. */
 import type { Day } from '../../days.ts'
-import type { Advice, DayRange, Readiness } from '../plan-types.ts'
+import type { Advised, DayRange, Readiness } from '../plan-types.ts'
 import type { Rule } from '../rules.ts'
 import type { Ask, State } from '../state.ts'
 import type { Exposure } from '../tracing.ts'
@@ -24,4 +24,4 @@ export interface Context {
 }
 
 /** Says what to do today, or null: the next adviser is asked. */
-export type Adviser = (c: Context) => Advice | null
+export type Adviser = (c: Context) => Advised | null

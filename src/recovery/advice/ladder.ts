@@ -1,8 +1,7 @@
 /** The queen ladder: their own brood, a frame of eggs, a bought queen, uniting; and bees for a queen that lacks them. */
 import { MATES_AFTER_EMERGENCE, TEST_FRAME_IGNORED_AFTER } from '../../biology/index.ts'
-import { addDays, inWords } from '../../days.ts'
+import { addDays } from '../../days.ts'
 import { INSURED_UNTIL } from '../derived-asks.ts'
-import { frameCount } from '../fold/strength.ts'
 import {
   isHeld,
   MATING_NUCLEUS_FRAMES,
@@ -14,12 +13,14 @@ import {
   wouldMate,
 } from '../guards.ts'
 import { isQuiet } from '../phase.ts'
-import type { Advice } from '../plan-types.ts'
+import type { Advised } from '../plan-types.ts'
 import { matesOn } from '../protocol.ts'
+import type { Few } from '../says/advice.ts'
+import type { Reason } from '../says/said.ts'
 import { coldSeason } from '../season.ts'
 import type { Adviser, Context } from './context.ts'
 
-const DISEASE_FIRST = 'Look for brood disease first.'
+const DISEASE_FIRST = { code: 'disease-first' } as const
 
 /** Nothing of the ladder is done to a colony that is held, or with robbers about. */
 const barred = ({ s, today, exposure }: Context): boolean =>
@@ -32,7 +33,7 @@ const layingWorkers: Adviser = (c) => {
   return {
     action: 'unite',
     rule: 'laying-workers',
-    why: 'Laying workers: unite with a strong queenright colony, after a look for brood disease. A bought queen would be killed.',
+    reasons: [{ code: 'laying-workers-unite' }],
   }
 }
 
@@ -44,42 +45,27 @@ const fewBees: Adviser = (c) => {
   const { strength, queen } = s
   const few = strength !== null && strength.frames < s.protocol.minFramesOfBees ? strength.frames : null
   if (few === null) return null
-  const unite = (why: string): Advice | null =>
+  const only = (who: Few): Reason => ({ code: 'few-bees', frames: few, few: who })
+  const unite = (who: Few): Advised | null =>
     mayUnite(s, today, c) === null
-      ? { action: 'unite', rule: ask.rule, why: `Only ${frameCount(few)}: ${why} ${DISEASE_FIRST}` }
+      ? { action: 'unite', rule: ask.rule, reasons: [only(who), DISEASE_FIRST] }
       : null
-  const boost = (why: string): Advice | null =>
-    coldSeason(s.protocol, today)
-      ? null
-      : { action: 'boost', rule: ask.rule, why: `Only ${frameCount(few)}: ${why}` }
+  const boost = (who: Few): Advised | null =>
+    coldSeason(s.protocol, today) ? null : { action: 'boost', rule: ask.rule, reasons: [only(who)] }
   switch (queen.is) {
     case 'laying':
     case 'queenright':
-      return few < NUCLEUS_FRAMES
-        ? unite(
-            'too few to keep brood warm, even with a laying queen. Unite it with a queenright colony and keep the better queen, or add bees and a frame of capped brood.',
-          )
-        : boost(
-            'a laying queen with a nucleus of bees. Add a frame of capped brood with its bees, feed, and keep it small; do not unite it.',
-          )
+      return few < NUCLEUS_FRAMES ? unite('layer') : boost('nucleus')
     case 'present':
     case 'released':
-      return boost(
-        'a queen is here. Add a frame of capped brood with its bees and feed, and see first whether she lays.',
-      )
+      return boost('queen')
     case 'rearing':
-      return few < MATING_NUCLEUS_FRAMES
-        ? unite(
-            'too few to raise a queen well. Cut the queen cells, then unite it with a queenright colony, or add a frame of capped brood.',
-          )
-        : boost('enough for a virgin to mate from. Add a frame of capped brood now, before quiet time.')
+      return few < MATING_NUCLEUS_FRAMES ? unite('raising') : boost('mating')
     case 'unseen':
       // Whether there is a queen to save is asked first.
-      return s.pending('telling-visit') !== undefined
-        ? null
-        : unite('and no queen is proven. Unite it with a queenright colony, or add a frame of capped brood.')
+      return s.pending('telling-visit') !== undefined ? null : unite('unproven')
     case 'none':
-      return unite('unite it with a queenright colony, or add a frame of capped brood.')
+      return unite('queenless')
     default:
       return null
   }
@@ -93,10 +79,7 @@ const outOfSeason: Adviser = (c) => {
   if (queen.is === 'none') {
     const about = wouldMate(queen.chance ? s.lastYoungBrood : today)
     if (matesOn(s.protocol, about) || matesOn(s.protocol, wouldMate(today))) return null
-    return buyOrUnite(
-      c,
-      `A queen raised now would fly to mate about ${inWords(about)}, when queens do not mate here.`,
-    )
+    return buyOrUnite(c, { code: 'mates-out-of-season', about })
   }
   if (queen.is !== 'rearing' || queen.assumed === true) return null
   const about = addDays(queen.emergence.likely, MATES_AFTER_EMERGENCE)
@@ -105,34 +88,24 @@ const outOfSeason: Adviser = (c) => {
     matesOn(s.protocol, addDays(queen.emergence.latest, MATES_AFTER_EMERGENCE))
   )
     return null
-  return buyOrUnite(
-    c,
-    `She would fly to mate about ${inWords(about)}, when queens do not mate here. Cut the queen cells, or find the virgin and take her out.`,
-  )
+  return buyOrUnite(c, { code: 'raised-out-of-season', about })
 }
 
-function buyOrUnite(c: Context, why: string): Advice | null {
+function buyOrUnite(c: Context, why: Reason): Advised | null {
   const { s, today } = c
   const weak = s.strength !== null && s.strength.frames < s.protocol.minFramesOfBees
   if ((weak || coldSeason(s.protocol, today)) && mayUnite(s, today, c) === null)
-    return {
-      action: 'unite',
-      why: `${why} Unite it with a queenright colony on a mild day. ${DISEASE_FIRST}`,
-    }
+    return { action: 'unite', reasons: [why, { code: 'unite-on-a-mild-day' }, DISEASE_FIRST] }
   if (mayBuy(s, today, c) !== null) return null
-  return buy(c, `${why} Look for a virgin and for cells, then introduce a mated queen; or unite it.`)
+  return buy(c, [why, { code: 'buy-or-unite' }])
 }
 
 /** A queen has to be there to go in. */
-function buy({ supplies }: Context, why: string, rule?: 'buy-queen'): Advice {
+function buy({ supplies }: Context, why: readonly Reason[], rule?: 'buy-queen'): Advised {
   const lead = rule === undefined ? {} : { rule }
-  if (supplies.queensInHand !== 0) return { action: 'buy-queen', ...lead, why }
-  const days = supplies.daysUntilQueens
-  return {
-    action: 'order-queen',
-    ...lead,
-    why: `${why} None is in hand: order one today${days === undefined ? '' : `, she takes ${days} days to come`}.`,
-  }
+  if (supplies.queensInHand !== 0) return { action: 'buy-queen', ...lead, reasons: why }
+  const days = supplies.daysUntilQueens ?? null
+  return { action: 'order-queen', ...lead, reasons: [...why, { code: 'order-today', days }] }
 }
 
 /** A frame of eggs as the next rung: a cure, and a test. */
@@ -142,33 +115,29 @@ const frameOfEggs: Adviser = (c) => {
   if (ask === undefined || barred(c) || s.queen.is === 'laying-workers') return null
   if (ask.insurance === true) return insurance(c)
   if (s.takeOut !== null && mayGive(s, today, c) === null)
-    return { action: 'take-out-queen', rule: ask.rule, why: ask.why }
+    return { action: 'take-out-queen', rule: ask.rule, reasons: [ask.why] }
   const barredBy = mayGive(s, today, c)
   if (barredBy?.code === 'no-mating') return null
   if (barredBy !== null) return null
+  if (c.supplies.eggFrames === 0) return mayBuy(s, today, c) === null ? buy(c, [{ code: 'no-donor' }]) : null
   const until = addDays(s.lastYoungBrood, TEST_FRAME_IGNORED_AFTER)
-  if (today > until && s.otherQueen !== null) return { action: 'open-and-look', rule: ask.rule, why: ask.why }
-  if (today > until)
-    return buy(
-      c,
-      `More than a month without young brood: a frame of eggs may be ignored. Look for a virgin and for cells, then introduce a mated queen.`,
-    )
-  return { action: 'give-egg-frame', rule: ask.rule, until, why: `${ask.why}${castWords(c)}` }
+  if (today > until && s.otherQueen !== null)
+    return { action: 'open-and-look', rule: ask.rule, reasons: [ask.why] }
+  if (today > until) return buy(c, [{ code: 'eggs-may-be-ignored' }])
+  return { action: 'give-egg-frame', rule: ask.rule, until, reasons: [ask.why, ...castWords(c)] }
 }
 
-const castWords = ({ s }: Context): string =>
-  s.history.intake.removal.type === 'swarm' ? ' A swarm may have brought a virgin: look for one.' : ''
+const castWords = ({ s }: Context): Reason[] =>
+  s.history.intake.removal.type === 'swarm' ? [{ code: 'swarm-may-bring-virgin' }] : []
 
 /** Where no layer is proven by about day 18 to 22: does a queen live here? Answered in four days. */
 const insurance: Adviser = (c) => {
   const { s, today, asked } = c
   const ask = asked('egg-frame')
   if (ask === undefined || barred(c) || mayGive(s, today, c) !== null) return null
-  const gently = isQuiet(today, c.quiet)
-    ? ' Give it early or late in the day, gently: a virgin may be about.'
-    : ''
+  const gently = isQuiet(today, c.quiet) ? [{ code: 'give-gently' } as const] : []
   const until = addDays(s.lastYoungBrood, INSURED_UNTIL)
-  return { action: 'give-egg-frame', rule: ask.rule, until, why: `${ask.why}${gently}` }
+  return { action: 'give-egg-frame', rule: ask.rule, until, reasons: [ask.why, ...gently] }
 }
 
 /** A bought queen, where raising one has failed; uniting, where that failed too and few bees are left. */
@@ -176,14 +145,14 @@ const boughtQueen: Adviser = (c) => {
   const { s, today, asked } = c
   const ask = asked('buy-queen')
   if (ask === undefined || barred(c)) return null
-  if (s.takeOut !== null) return { action: 'take-out-queen', rule: ask.rule, why: ask.why }
+  if (s.takeOut !== null) return { action: 'take-out-queen', rule: ask.rule, reasons: [ask.why] }
   const twice = s.queen.is === 'none' && s.queen.failed === 'bought'
   const strong = s.strength?.counted === true && s.strength.frames >= s.protocol.minFramesOfBees
   if (twice && !strong && mayUnite(s, today, c) === null)
-    return { action: 'unite', rule: 'unite-or-boost', why: s.pending('unite-or-boost')?.why ?? ask.why }
+    return { action: 'unite', rule: 'unite-or-boost', reasons: [s.pending('unite-or-boost')?.why ?? ask.why] }
   const barredBy = mayBuy(s, today, c)
   if (barredBy !== null) return null
-  return buy(c, ask.why, 'buy-queen')
+  return buy(c, [ask.why], 'buy-queen')
 }
 
 /** In the order in which they are asked. */

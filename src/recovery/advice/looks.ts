@@ -3,7 +3,7 @@ import { EMERGENCE_AFTER_LOSS, FIRST_EGG_AFTER_EMERGENCE } from '../../biology/i
 import { daysBetween } from '../../days.ts'
 import { lookedLately } from '../derived-asks.ts'
 import { robbedOn } from '../guards.ts'
-import { missingWords } from '../missing-words.ts'
+import { leftOutReason } from '../missing-words.ts'
 import { isQuiet } from '../phase.ts'
 import { LOOKS } from '../rules.ts'
 import { coldSeason } from '../season.ts'
@@ -30,11 +30,11 @@ export const openLook: Adviser = (c) => {
   const late = daysBetween(c.s.lastOldEgg, c.today)
   const virgin =
     ask.rule === 'telling-visit' && c.s.queen.is === 'unseen' && late >= VIRGIN_FROM && late <= VIRGIN_TO
-      ? ' By now a virgin may be in it (about one box in four): go early or late in the day, gently, or look from outside only.'
-      : ''
+      ? [{ code: 'virgin-by-now' } as const]
+      : []
   return {
     action: 'open-and-look',
     rule: ask.rule,
-    why: `${[ask.why, missingWords(ask.missing)].filter(Boolean).join(' ')}${virgin}`,
+    reasons: [ask.why, ...leftOutReason(ask.missing), ...virgin],
   }
 }

@@ -1,8 +1,8 @@
 /** What is left: chores, looks from outside, and leaving it alone. */
-import { inWords } from '../../days.ts'
 import { isQuiet } from '../phase.ts'
-import type { Advice } from '../plan-types.ts'
+import type { Advised } from '../plan-types.ts'
 import { CHORES, OUTSIDE } from '../rules.ts'
+import type { Reason } from '../says/said.ts'
 import { coldSeason } from '../season.ts'
 import { untilDay } from '../until.ts'
 import type { Adviser, Context } from './context.ts'
@@ -16,7 +16,7 @@ export const routine = (c: Context): ReturnType<Adviser> & object => {
     still || cold || held
       ? undefined
       : CHORES.flatMap((rule) => asked(rule) ?? []).find((a) => today >= a.due)
-  if (chore !== undefined) return { action: 'open-and-look', rule: chore.rule, why: chore.why }
+  if (chore !== undefined) return { action: 'open-and-look', rule: chore.rule, reasons: [chore.why] }
   const look = lookFromOutside(c)
   if (look !== null) return look
   const ordered = orderAhead(c)
@@ -25,25 +25,25 @@ export const routine = (c: Context): ReturnType<Adviser> & object => {
   if (still && quiet !== null)
     return {
       action: 'leave-alone',
-      why: `Leave it alone${next === null ? '' : ` until ${inWords(next)}`}, lid on: a young queen ${s.queen.is === 'none' ? 'may be' : 'is'} emerging, maturing or mating.`,
+      reasons: [{ code: 'leave-quiet', until: next, sure: s.queen.is !== 'none' }],
     }
   return {
     action: 'leave-alone',
-    why: next === null ? 'Nothing is asked of this colony now.' : `Leave it alone until ${inWords(next)}.`,
+    reasons: [next === null ? { code: 'nothing-asked' } : { code: 'leave-alone', until: next }],
   }
 }
 
 /** The look with the lid on that is asked for today; null when none is. */
-export function lookFromOutside({ s, today, quiet, asked }: Context): Advice | null {
+export function lookFromOutside({ s, today, quiet, asked }: Context): Advised | null {
   const look = OUTSIDE.flatMap((rule) => asked(rule) ?? [])[0]
   if (look === undefined) return null
-  const lid =
+  const lid: Reason[] =
     quiet !== null && isQuiet(today, quiet)
-      ? ` Lid on: quiet time until ${inWords(quiet.to)}.`
+      ? [{ code: 'lid-on-quiet', until: quiet.to }]
       : coldSeason(s.protocol, today)
-        ? ' Lid on: it is too cold to open. Heft it, look at the entrance, and give fondant if it is light.'
-        : ''
-  return { action: 'outside-look', rule: look.rule, why: `${look.why}${lid}` }
+        ? [{ code: 'lid-on-cold' }]
+        : []
+  return { action: 'outside-look', rule: look.rule, reasons: [look.why, ...lid] }
 }
 
 /** A queen takes days to come: with none in hand she is ordered while the last hope is still being waited for. */
@@ -55,9 +55,8 @@ function orderAhead({ s, today, supplies }: Context): ReturnType<Adviser> {
     (s.queen.is === 'none' && s.testFrame === null) ||
     s.pending('recheck-eggs') !== undefined
   if (!likely) return null
-  const days = supplies.daysUntilQueens
   return {
     action: 'order-queen',
-    why: `A mated queen is likely to be needed here and none is in hand${days === undefined ? '' : `; one takes ${days} days to come`}: order one now. If they raise their own after all, another colony will need her.`,
+    reasons: [{ code: 'order-ahead', days: supplies.daysUntilQueens ?? null }],
   }
 }

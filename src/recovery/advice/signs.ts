@@ -1,73 +1,45 @@
 /** Signs lead: what was found at the box and presses is the advice of the day, with what to do about it. */
 
-import { addDays, type Day, daysBetween, inWords } from '../../days.ts'
+import { addDays, type Day, daysBetween } from '../../days.ts'
 import type { Inspection } from '../../journal/index.ts'
 import { robbedOn } from '../guards.ts'
-import type { Advice } from '../plan-types.ts'
+import type { Advised } from '../plan-types.ts'
+import type { PressingSign } from '../says/advice.ts'
+import type { Reason } from '../says/said.ts'
 import type { State } from '../state.ts'
 import type { Adviser, Context } from './context.ts'
 import { lookAsked } from './looks.ts'
 
 type Sign = NonNullable<Inspection['signs']>[number]
 
-export type PressingSign = 'robbing' | 'beetles' | 'moths' | 'deformed-wings'
-
-const NAMES: Record<PressingSign, string> = {
-  robbing: 'Robbing',
-  beetles: 'Small hive beetles',
-  moths: 'Wax moths',
-  'deformed-wings': 'Deformed wings',
-}
-
-/** What presses, most pressing first, and what is done about it (common practice). */
-const REMEDIES: readonly { sign: PressingSign; days: number; what: string }[] = [
-  {
-    sign: 'robbing',
-    days: 2,
-    what: 'Robbing: close the entrance to one bee’s width today, shut every gap, leave no honey or syrup about and do not open it. Feed only at dusk, inside, once it has stopped',
-  },
-  {
-    sign: 'beetles',
-    days: 2,
-    what: 'Small hive beetles: crush what you see, put traps in, take out comb the bees do not cover, and narrow the box; slimed comb goes out at once',
-  },
-  {
-    sign: 'moths',
-    days: 2,
-    what: 'Wax moths: take out comb the bees do not cover and freeze it, scrape out the webs, and narrow the box to what they fill',
-  },
-  {
-    sign: 'deformed-wings',
-    days: 2,
-    what: 'Deformed wings: that is what mites do. Wash bees for mites now, whatever the last wash said, and treat by the label if they are over the threshold',
-  },
+/** What presses, most pressing first, and the days for which it leads. */
+const REMEDIES: readonly { sign: PressingSign; days: number }[] = [
+  { sign: 'robbing', days: 2 },
+  { sign: 'beetles', days: 2 },
+  { sign: 'moths', days: 2 },
+  { sign: 'deformed-wings', days: 2 },
 ]
 
-const SIGN_SENTENCES: Partial<Record<Sign, string>> = {
-  'mites-seen': 'Mites were seen on bees: wash, to know how many there are.',
-  'queenless-roar': 'They roar like bees without a queen: look for eggs and cells when the lid is off.',
-  chalkbrood: 'Chalkbrood: keep it dry, strong and fed; a new queen often clears it.',
-}
+type Told = 'mites-seen' | 'queenless-roar' | 'chalkbrood'
+const TOLD: readonly string[] = ['mites-seen', 'queenless-roar', 'chalkbrood'] satisfies Told[]
+const isTold = (sign: Sign): sign is Told => TOLD.includes(sign)
 
 const seen = (s: State, sign: Sign): Day | null => (s.signs?.seen.includes(sign) ? s.signs.on : null)
 
-/** What is done about it, in the words of the advice, without its full stop. */
-export const remedyFor = (sign: PressingSign): string => REMEDIES.find((r) => r.sign === sign)?.what ?? ''
-
 type Remedy = (typeof REMEDIES)[number]
 
-function sayRemedy({ s, today }: Context, { sign, what, days }: Remedy, on: Day): Advice {
+function sayRemedy({ s, today }: Context, { sign, days }: Remedy, on: Day): Advised {
   const again = addDays(on, days)
-  const hungry =
-    s.stores?.level === 'low' && sign === 'robbing'
-      ? ' Stores are low: close down first, then feed at dusk, inside.'
-      : ''
-  const look = today < again ? ` Look again on ${inWords(again)}.` : ' Look whether it is over.'
+  const hungry = s.stores?.level === 'low' && sign === 'robbing'
   return {
     action: 'see-to-signs',
     sign,
     until: again,
-    why: `${what} (seen on ${inWords(on)}).${look}${hungry}`,
+    reasons: [
+      { code: 'remedy', sign, on },
+      today < again ? { code: 'look-again-on', on: again } : { code: 'is-it-over' },
+      ...(hungry ? [{ code: 'robbed-and-hungry' } as const] : []),
+    ],
   }
 }
 
@@ -89,20 +61,14 @@ export const pests: Adviser = (c) => {
 }
 
 /** Said beside the advice until a look finds it gone; `led`: what the advice says already. */
-export function signsNeed({ s, today }: Context, led: string): string | null {
-  if (s.signs === null) return null
-  const lines = REMEDIES.flatMap(({ sign, what, days }) => {
+export function signsNeed({ s, today }: Context, led: readonly Reason[]): Reason[] {
+  if (s.signs === null) return []
+  const pressing = REMEDIES.flatMap(({ sign, days }): Reason[] => {
     const on = seen(s, sign)
-    if (on === null || led.includes(what)) return []
-    return daysBetween(on, today) <= days
-      ? [`${what} (seen on ${inWords(on)}).`]
-      : [`${NAMES[sign]} on ${inWords(on)}, and nobody has noted since that it is over: look.`]
+    if (on === null || led.some((r) => r.code === 'remedy' && r.sign === sign)) return []
+    return [{ code: daysBetween(on, today) <= days ? 'remedy' : 'sign-not-over', sign, on }]
   })
-  for (const sign of s.signs.seen) {
-    const sentence = SIGN_SENTENCES[sign]
-    if (sentence !== undefined) lines.push(sentence)
-  }
-  return lines.length === 0 ? null : lines.join(' ')
+  return [...pressing, ...s.signs.seen.filter(isTold).map((code) => ({ code }))]
 }
 
 /** Days for which what the removal did to the bees is said. */
@@ -111,26 +77,18 @@ const AFTER_REMOVAL = 2
 const MANY_DEAD_KG = 0.15
 
 /** Heat, poison and dead bees at the removal: what to do in the first days. */
-export function removalNeed(s: State, today: Day): string | null {
+export function removalNeed(s: State, today: Day): Reason[] {
   const { intake } = s.history
   const { removal } = intake
-  const lines: string[] = []
+  const { outdoorC } = removal
+  const said: Reason[] = []
   const first = daysBetween(intake.on, today) <= AFTER_REMOVAL
-  if (first && removal.outdoorC !== undefined && removal.outdoorC > s.protocol.heatLimitC)
-    lines.push(
-      `It was removed in the heat, at ${removal.outdoorC} °C: shade and water at once, an open entrance, and look at the floor for dead bees and slumped comb.`,
-    )
-  if (first && (intake.deadBeesKg ?? 0) >= MANY_DEAD_KG)
-    lines.push(
-      'Many bees died on the way: clear the dead from the floor and the entrance, and count the frames of bees soon.',
-    )
-  if (first && intake.broodState === 'dead')
-    lines.push('The brood that came along is dead: take that comb out before beetles and moths find it.')
-  if (removal.sprayed === 'yes' && !s.settled.has('sprayed-comb-out'))
-    lines.push(
-      'It was sprayed: keep, feed and give on none of its comb or honey. No cells are to be awaited from that brood; take the comb out, and note it.',
-    )
-  return lines.length === 0 ? null : lines.join(' ')
+  if (first && outdoorC !== undefined && outdoorC > s.protocol.heatLimitC)
+    said.push({ code: 'removed-in-heat', outdoorC })
+  if (first && (intake.deadBeesKg ?? 0) >= MANY_DEAD_KG) said.push({ code: 'many-dead' })
+  if (first && intake.broodState === 'dead') said.push({ code: 'brood-dead' })
+  if (removal.sprayed === 'yes' && !s.settled.has('sprayed-comb-out')) said.push({ code: 'sprayed' })
+  return said
 }
 
 /** Whether the removal itself presses on the day it came. */
@@ -139,6 +97,6 @@ export const removalPresses: Adviser = ({ s, today }) => {
   if (intake.on !== today) return null
   const hot = (intake.removal.outdoorC ?? -99) > s.protocol.heatLimitC
   if (!hot && (intake.deadBeesKg ?? 0) < MANY_DEAD_KG) return null
-  const why = removalNeed(s, today)
-  return why === null ? null : { action: 'see-to-signs', until: today, why }
+  const reasons = removalNeed(s, today)
+  return reasons.length === 0 ? null : { action: 'see-to-signs', until: today, reasons }
 }

@@ -1,8 +1,9 @@
 /** What somebody did: gave brood, a cell, a queen; looked at her cage; took bands off; washed mites. */
 
-import { addDays, type Day, inWords } from '../../days.ts'
+import { addDays, type Day } from '../../days.ts'
 import type { Given, MiteWash, QueenCage } from '../../journal/index.ts'
 import { emergence, emergenceOfGivenCell, emergenceOfGivenVirgin } from '../rearing.ts'
+import type { Cause } from '../says/inside.ts'
 import { BROOD_GIFTS, cellsPossibleUntil, gifted } from '../sources.ts'
 import type { QueenOrigin, State } from '../state.ts'
 import { askTellingVisit } from './begin.ts'
@@ -48,8 +49,7 @@ const WASH_AGAIN = { opens: 10, due: 12, closes: 21 }
 function treat(s: State, gift: Given): void {
   s.treatedOn = gift.on
   if (gift.withdrawalDays !== undefined) s.withdrawalUntil = addDays(gift.on, gift.withdrawalDays)
-  const again = `Did the treatment of ${inWords(gift.on)} work? Wash again ten to fourteen days after it.`
-  s.ask('mite-wash', gift.on, again, WASH_AGAIN)
+  s.ask('mite-wash', gift.on, { code: 'did-treatment-work', on: gift.on }, WASH_AGAIN)
 }
 
 function giveBrood(s: State, gift: Given): void {
@@ -66,11 +66,7 @@ function readItLater(s: State, on: Day): void {
   if (!asks) return
   s.testFrame = { given: on, read: null }
   s.void('recheck-eggs', on)
-  s.ask(
-    'cells-on-egg-frame',
-    on,
-    `Queen cells on the frame of eggs given on ${inWords(on)}? Cells: they have no queen and raise one. None: they behave as if they had one.`,
-  )
+  s.ask('cells-on-egg-frame', on, { code: 'cells-on-frame', on })
 }
 
 function overtaken(s: State, on: Day): void {
@@ -92,14 +88,8 @@ function overtaken(s: State, on: Day): void {
 
 function giveMatedQueen(s: State, gift: Given): void {
   const q = s.queen
-  if (q.is === 'rearing')
-    s.surprises.push(
-      `A mated queen went in on ${inWords(gift.on)} while the colony was raising its own. A virgin or a cell kills her: make sure that none is left.`,
-    )
-  if (q.is === 'laying-workers')
-    s.surprises.push(
-      `A mated queen went in on ${inWords(gift.on)} among laying workers: they mostly kill her. Likelier to succeed: take her out and unite with a strong queenright colony.`,
-    )
+  if (q.is === 'rearing') s.surprises.push({ code: 'queen-given-while-raising', on: gift.on })
+  if (q.is === 'laying-workers') s.surprises.push({ code: 'queen-given-to-laying-workers', on: gift.on })
   if (q.is === 'laying' || q.is === 'queenright' || q.is === 'laying-workers')
     s.sources.push({ from: 'former-layer', lastEgg: gift.on, young: false })
   s.answer(gift.on, 'egg-frame', 'buy-queen')
@@ -115,20 +105,12 @@ function giveMatedQueen(s: State, gift: Given): void {
 
 const askRelease = (s: State, on: Day, who: 'queen' | 'virgin'): void => {
   s.caged = { since: on, who, origin: 'bought', stillCagedOn: null }
-  s.ask(
-    'queen-release',
-    on,
-    `Is she out of her cage, and do the bees accept her? ${who === 'virgin' ? 'A virgin' : 'A mated queen'} went in caged on ${inWords(on)}.`,
-  )
+  s.ask('queen-release', on, { code: 'caged-given', on, who })
 }
 
 function release(s: State, on: Day, origin: QueenOrigin): void {
   s.queen = { is: 'released', on, origin, asked: 1 }
-  s.ask(
-    'eggs-after-introduction',
-    on,
-    `Does she lay? She was let out on ${inWords(on)}; a queen in good order lays within ten days.`,
-  )
+  s.ask('eggs-after-introduction', on, { code: 'does-she-lay', on })
 }
 
 export function lookAtCage(s: State, cage: QueenCage): void {
@@ -138,9 +120,7 @@ export function lookAtCage(s: State, cage: QueenCage): void {
     if (s.caged !== null) s.caged = { ...s.caged, stillCagedOn: cage.on }
     s.looked(cage.on, 'queen-release')
     if (q.is === 'laying' || q.is === 'queenright')
-      s.surprises.push(
-        `A queen is still in her cage on ${inWords(cage.on)}, and another lays: two queens. Take one of them out, the caged one if the eggs are good.`,
-      )
+      s.surprises.push({ code: 'two-queens-one-caged', on: cage.on })
     return
   }
   s.answer(cage.on, 'queen-release')
@@ -156,11 +136,7 @@ export function lookAtCage(s: State, cage: QueenCage): void {
   if (cage.found === 'released') {
     if (q.is === 'laying' || q.is === 'queenright') {
       // Eggs were there while she was still shut in: now both are loose.
-      if (second)
-        s.disagree(
-          cage.on,
-          `A queen was let out on ${inWords(cage.on)} into a colony in which another lays. One of the two will be killed: see in two to three days that eggs are still laid.`,
-        )
+      if (second) s.disagree(cage.on, { code: 'let-out-beside-another', on: cage.on })
       return
     }
     overtaken(s, cage.on)
@@ -172,31 +148,28 @@ export function lookAtCage(s: State, cage: QueenCage): void {
 }
 
 function queenLost(s: State, cage: QueenCage, origin: QueenOrigin): void {
-  const how = cage.found === 'dead' ? 'found dead' : 'rejected by the bees'
+  const { on } = cage
+  const how = cage.found === 'dead' ? 'dead' : 'rejected'
   // One of two queens: the other lays on.
   if (s.queen.is === 'laying' || s.queen.is === 'queenright') return
   s.void('eggs-after-introduction', cage.on)
   if (s.queen.is === 'rearing') {
-    fall(s, cage.on, `the queen given was ${how} on ${inWords(cage.on)}`, 'raised')
+    fall(s, on, [{ code: 'given-queen-lost', how, on }], 'raised')
     return
   }
   if (origin === 'bought') {
-    another(s, cage.on, `the bought queen was ${how} on ${inWords(cage.on)}`)
+    another(s, on, { code: 'bought-queen-lost', how, on })
     return
   }
   const until = cellsPossibleUntil(s.sources)
   if (until === null || cage.on > until) {
-    another(
-      s,
-      cage.on,
-      `her own queen was ${how} on ${inWords(cage.on)}, too late for the brood that came along`,
-    )
+    another(s, on, { code: 'own-queen-lost-late', how, on })
     return
   }
   s.queen = {
     is: 'none',
     since: cage.on,
-    why: `the queen was ${how} on ${inWords(cage.on)}`,
+    why: [{ code: 'queen-lost', how, on }],
     chance: true,
     failed: 'own',
   }
@@ -207,14 +180,9 @@ function queenLost(s: State, cage: QueenCage, origin: QueenOrigin): void {
  * A queen rejected, or dead in her cage: almost certainly there is another, or cells (a keepers' saying; a queen put into a
  * queenright colony was taken by 1 of 54, Invernizzi et al.). Nothing is bought or united before that is known.
  */
-function another(s: State, on: Day, why: string): void {
+function another(s: State, on: Day, why: Cause): void {
   s.otherQueen = on
-  fall(
-    s,
-    on,
-    `${why}. Another queen is likely in there: look for eggs, a virgin and queen cells, before a frame of eggs goes in`,
-    'own',
-  )
+  fall(s, on, [why, { code: 'another-likely' }], 'own')
 }
 
 export function washMites(s: State, wash: MiteWash): void {
@@ -222,6 +190,5 @@ export function washMites(s: State, wash: MiteWash): void {
   const ask = s.pending('mite-wash')
   if (ask === undefined) return
   if (wash.on >= ask.opens) ask.answeredOn = wash.on
-  else
-    ask.why = `How many mites per 100 bees now? The wash of ${inWords(wash.on)} found ${s.mites.per100.toFixed(1)}, while many were still under caps.`
+  else ask.why = { code: 'wash-again-later', on: wash.on, per100: s.mites.per100 }
 }

@@ -1,12 +1,10 @@
 /** The intake opens the story: what came along, and the first questions. */
 import { framesOfBees } from '../../biology/index.ts'
-import { inWords } from '../../days.ts'
 import { type Intake, never, queenTaken } from '../../journal/index.ts'
 import { emergence, emergenceFromCells, emergenceOfGivenVirgin } from '../rearing.ts'
 import { broodAlong } from '../sources.ts'
 import { type State, trapped } from '../state.ts'
 import { noteCellsBeside } from './cells-beside.ts'
-import { capital } from './ladder.ts'
 import { startRearing } from './raise.ts'
 import { checkStrength } from './strength.ts'
 
@@ -14,14 +12,9 @@ export function begin(s: State): void {
   const { intake } = s.history
   const along = broodAlong(intake)
   if (along.any) s.sources.push({ from: 'old-queen', lastEgg: s.lastOldEgg, young: along.young })
-  s.ask(
-    'outside-look',
-    intake.on,
-    'Do they fly, is there feed, are there dead bees, or have they left? The lid stays on.',
-  )
-  s.ask('mite-wash', intake.on, 'How many mites per 100 bees? Nobody knows this colony’s load yet.')
-  if (intake.tiedComb === true)
-    s.ask('comb-ties', intake.on, 'Are the combs attached to their frames? Then the bands come off.')
+  s.ask('outside-look', intake.on, { code: 'first-days' })
+  s.ask('mite-wash', intake.on, { code: 'load-unknown' })
+  if (intake.tiedComb === true) s.ask('comb-ties', intake.on, { code: 'combs-tied' })
   if (intake.temper !== undefined) s.temper = { on: intake.on, value: intake.temper }
   beginStrength(s, intake)
   beginQueen(s, intake, along.young)
@@ -38,11 +31,7 @@ function beginStrength(s: State, intake: Intake): void {
 
 /** The first brood check: anchored on the old queen's last egg day. */
 export function askTellingVisit(s: State): void {
-  s.ask(
-    'telling-visit',
-    s.lastOldEgg,
-    `Eggs, queen cells, or neither? Her last egg on this comb was laid by ${inWords(s.lastOldEgg)}; from the fourth day after, eggs can only be new, and cells show if she is gone.`,
-  )
+  s.ask('telling-visit', s.lastOldEgg, { code: 'first-brood-check', lastEgg: s.lastOldEgg })
 }
 
 function beginQueen(s: State, intake: Intake, young: boolean): void {
@@ -77,14 +66,14 @@ function beginQueen(s: State, intake: Intake, young: boolean): void {
       askTellingVisit(s)
       return
     case 'unseen':
-      if (trapped(s.history)) queenless(s, young, 'a trap takes foragers, and nobody saw a queen walk in')
+      if (trapped(s.history)) queenless(s, young, 'trap-takes-foragers')
       else {
         s.queen = { is: 'unseen' }
         askTellingVisit(s)
       }
       return
     case 'lost':
-      queenless(s, young, 'the queen was lost at the removal')
+      queenless(s, young, 'lost-at-removal')
       return
     default:
       never(queen)
@@ -94,24 +83,16 @@ function beginQueen(s: State, intake: Intake, young: boolean): void {
 function cageUp(s: State, who: 'queen' | 'virgin'): void {
   const since = s.lastOldEgg
   s.caged = { since, who, origin: 'salvaged', stillCagedOn: null }
-  const when = since === s.history.intake.on ? 'at intake' : `on ${inWords(since)}, at the removal`
-  s.ask(
-    'queen-release',
-    since,
-    `Is she out of her cage, and do the bees accept her? She was caged ${when}.`,
-    s.protocol.salvagedQueenRelease,
-  )
+  const on = since === s.history.intake.on ? null : since
+  s.ask('queen-release', since, { code: 'caged-at-removal', on }, s.protocol.salvagedQueenRelease)
 }
 
-function queenless(s: State, young: boolean, why: string): void {
+function queenless(s: State, young: boolean, code: 'trap-takes-foragers' | 'lost-at-removal'): void {
+  const why = [{ code }]
   askTellingVisit(s)
   s.queen = { is: 'none', since: s.lastOldEgg, why, chance: young, failed: 'own' }
   if (young) return
   const { intake } = s.history
   s.void('telling-visit', intake.on)
-  s.ask(
-    'egg-frame',
-    intake.on,
-    `${capital(why)}, and no young brood came along: they can raise a queen only from eggs given to them.`,
-  )
+  s.ask('egg-frame', intake.on, { code: 'no-young-brood', because: why })
 }

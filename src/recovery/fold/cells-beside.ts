@@ -1,8 +1,9 @@
 /** Queen cells beside a queen that lays, or that came along with one: asked after by days, and quiet if they are capped. */
 
-import { type Day, inWords } from '../../days.ts'
+import type { Day } from '../../days.ts'
 import type { Inspection } from '../../journal/index.ts'
 import { emergenceFromCells } from '../rearing.ts'
+import type { Reason } from '../says/said.ts'
 import type { CellsBeside, State } from '../state.ts'
 import { cellsAway } from './look.ts'
 
@@ -12,17 +13,14 @@ export function noteCellsBeside(s: State, cells: CellsBeside): void {
     before === null
       ? cells
       : { ...cells, emergence: before.stage === 'capped' ? before.emergence : cells.emergence }
-  s.ask(
-    'cells-beside',
-    cells.on,
-    `What became of the queen cells seen on ${inWords(cells.on)}? Left alone, a virgin comes out between ${inWords(cells.emergence.earliest)} and ${inWords(cells.emergence.latest)} and the queen is replaced, or they swarm. Cut them all, or leave one, and write down which.`,
-  )
+  const { earliest: from, latest: to } = cells.emergence
+  s.ask('cells-beside', cells.on, { code: 'what-of-the-cells', on: cells.on, from, to })
 }
 
 /** Cells beside a proven layer, or a queen who was seen. */
-export function cellsBesideHer(s: State, look: Inspection, words: string): void {
+export function cellsBesideHer(s: State, look: Inspection, surprise: Reason): void {
   if (look.cells !== 'open' && look.cells !== 'capped') return
-  s.surprises.push(words)
+  s.surprises.push(surprise)
   const { span } = emergenceFromCells(look.cells, look.on, s.sources, look.on)
   noteCellsBeside(s, { on: look.on, stage: look.cells, count: look.cellCount ?? null, emergence: span })
 }

@@ -1,7 +1,7 @@
 /** Reads a history in order into a state. One entry, one step; every visit also answers "has anybody looked?" */
 
 import type { Day } from '../../days.ts'
-import { inWords, later } from '../../days.ts'
+import { later } from '../../days.ts'
 import {
   type Disagreement,
   type DiseaseCleared,
@@ -81,10 +81,7 @@ function step(s: State, e: StandingEntry): void {
 
 /** Two people, or one person twice, on one day: they cannot both be right. */
 function sayApart(s: State, { on, about }: Disagreement): void {
-  s.disagree(
-    on,
-    `Two looks of ${inWords(on)} disagree about ${about.join(' and ')}. One of them is wrong: look once more in two to three days, with both of them if you can.`,
-  )
+  s.disagree(on, { code: 'looks-disagree', on, about })
 }
 
 function moved(s: State, e: Move): void {
@@ -114,5 +111,5 @@ function visited(s: State, on: Day): void {
 }
 
 function askWelfare(s: State, on: Day): void {
-  s.ask('welfare', on, `Stores, robbing, beetles, moths, strength? The last visit was on ${inWords(on)}.`)
+  s.ask('welfare', on, { code: 'welfare', last: on })
 }

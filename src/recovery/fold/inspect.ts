@@ -1,7 +1,7 @@
 /** An inspection: what was seen, in the order in which it decides. */
 
 import { QUEEN, WORKER_EGG_LAID } from '../../biology/index.ts'
-import { addDays, type Day, inWords } from '../../days.ts'
+import { addDays, type Day } from '../../days.ts'
 import type { Given, Inspection } from '../../journal/index.ts'
 import { type CellStage, emergenceFromCells } from '../rearing.ts'
 import { BROOD_GIFTS, conclusive, gifted, type Source, tooOldForFreshComb } from '../sources.ts'
@@ -71,10 +71,7 @@ function stillThere(s: State, look: Inspection): boolean {
   const alive =
     (look.framesOfBees ?? 0) > 0 || look.queen === 'seen' || (look.eggs !== undefined && look.eggs !== 'none')
   if (s.lost !== null && alive) {
-    s.disagree(
-      look.on,
-      `The box was said to be lost on ${inWords(s.lost.on)}, and bees were seen in it on ${inWords(look.on)}. One of the two is wrong, or a swarm moved in.`,
-    )
+    s.disagree(look.on, { code: 'lost-and-alive', lost: s.lost.on, on: look.on })
     s.lost = null
   }
   return false
@@ -116,9 +113,7 @@ function inside(s: State, look: Inspection): void {
   }
   const can = conclusive(withGiftsOf(s, look.on), look, s.history.intake.on)
   if (tooOldForFreshComb(look, s.history.intake.on))
-    s.surprises.push(
-      `Brood on fresh comb on ${inWords(look.on)} is older than the colony’s stay here since ${inWords(s.history.intake.on)}. Likeliest: the comb came along; or a date is wrong. It is not taken as proof.`,
-    )
+    s.surprises.push({ code: 'fresh-comb-too-old', on: look.on, since: s.history.intake.on })
   const newEggs = can.eggs && (look.eggs === 'single' || look.eggs === 'multiple')
   const newOpen = can.open && (look.open === 'some' || look.open === 'plenty')
   const newCapped = can.capped && look.capped === 'worker'
@@ -134,11 +129,7 @@ function inside(s: State, look: Inspection): void {
     } else if (look.eggs === 'none' && look.open === 'none' && noCells(look) && newCapped) layerLost(s, look)
     // An emerged cell is where she came from: it hangs on for weeks and surprises nobody.
     if (stage === 'open' || stage === 'capped')
-      cellsBesideHer(
-        s,
-        look,
-        `Queen cells beside a laying queen on ${inWords(look.on)}. Likeliest: she is being replaced, or they mean to swarm; look again before the cells are due.`,
-      )
+      cellsBesideHer(s, look, { code: 'cells-beside-layer', on: look.on })
     cappedNone(s, look)
   } else nothingNew(s, look)
   if (look.eggs === 'none') s.lastNoEggs = look.on
@@ -177,13 +168,10 @@ function cellsSeen(s: State, look: Inspection, stage: CellStage): void {
   }
   const besideHer = q.is === 'caged' || (look.queen === 'seen' && q.is !== 'none' && q.is !== 'unseen')
   if (besideHer) {
-    cellsBesideHer(
-      s,
-      look,
-      q.is === 'caged'
-        ? `Queen cells on ${inWords(look.on)} while a queen is caged here: they raise their own. Cut every cell before she comes out, or keep the cells and not her.`
-        : `Queen cells on ${inWords(look.on)} beside a queen that was seen. Likeliest: she is being replaced, or they mean to swarm.`,
-    )
+    cellsBesideHer(s, look, {
+      code: q.is === 'caged' ? 'cells-beside-caged' : 'cells-beside-seen',
+      on: look.on,
+    })
     s.answer(look.on, 'telling-visit')
     return
   }
@@ -206,9 +194,7 @@ function cellsSeen(s: State, look: Inspection, stage: CellStage): void {
 function doubtEggs(s: State, look: Inspection, stage: CellStage, eggsOn: Day): void {
   const begun = addDays(look.on, -QUEEN_CELL_AGE[stage])
   if (eggsOn <= begun) return
-  s.surprises.push(
-    `Eggs were seen on ${inWords(eggsOn)}, and on ${inWords(look.on)} there are queen cells that were begun by ${inWords(begun)} and no eggs: the two looks disagree. Likeliest: those eggs were not hers, or were something else.`,
-  )
+  s.surprises.push({ code: 'eggs-doubted', eggs: eggsOn, on: look.on, begun })
 }
 
 /** Days since a cell was begun on a just-hatched larva, at least. */
@@ -222,7 +208,5 @@ const QUEEN_CELL_AGE: Record<CellStage, number> = {
 function sayIfLater(s: State, latest: Day, on: Day): void {
   const promised = expectedEmergence(s)
   if (promised !== null && latest > promised.latest)
-    s.surprises.push(
-      `Queen cells on ${inWords(on)} are younger than expected: she emerges by ${inWords(latest)}, not ${inWords(promised.latest)}. Likeliest: slow cells at the end of their range; or a queen was still laying here.`,
-    )
+    s.surprises.push({ code: 'cells-younger', on, latest, promised: promised.latest })
 }

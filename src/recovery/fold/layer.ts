@@ -1,12 +1,14 @@
 /** A new layer proven: by eggs or open brood (laying), by capped worker brood (queenright); and a layer lost again. */
+
 import {
   EMERGENCE_AFTER_LOSS_HARD,
   FIRST_EGG_AFTER_EMERGENCE_HARD,
   WORKER_EGG_LAID,
 } from '../../biology/index.ts'
-import { addDays, clamp, type Day, daysBetween, earlier, inWords, later, type Span } from '../../days.ts'
+import { addDays, clamp, type Day, daysBetween, earlier, later, type Span } from '../../days.ts'
 import type { Inspection } from '../../journal/index.ts'
 import { matesOn } from '../protocol.ts'
+import type { Reason } from '../says/said.ts'
 import { horizonOf, type Source } from '../sources.ts'
 import { expectedFirstEgg } from '../spans.ts'
 import type { Layer, State } from '../state.ts'
@@ -58,7 +60,7 @@ export function layerProven(s: State, look: Inspection, laidBy: Day): void {
 function askAboutTheCage(s: State, on: Day): void {
   const ask = s.pending('queen-release')
   if (s.caged === null || ask === undefined) return
-  ask.why = `A queen was put in a cage on ${inWords(s.caged.since)}, and on ${inWords(on)} there were eggs. Is she still in it? Then there are two queens: take one of them out. Or is she out, and the eggs are hers?`
+  ask.why = { code: 'cage-and-eggs', since: s.caged.since, on }
 }
 
 function layerOf(s: State): Layer {
@@ -84,31 +86,22 @@ function sayIfImpossible(s: State, on: Day): void {
   const first = FIRST_EGG_AFTER_EMERGENCE_HARD.earliest
   const expected = expectedFirstEgg(s)
   if (expected !== null && s.lastNoEggs !== null && on <= s.lastNoEggs && on < expected.earliest)
-    s.surprises.push(
-      `Brood laid by ${inWords(on)}, though no eggs were found on ${inWords(s.lastNoEggs)}. Likeliest: eggs were missed then; or a date, or what was seen, is wrong.`,
-    )
+    s.surprises.push({ code: 'eggs-missed', by: on, none: s.lastNoEggs })
   if (q.is === 'rearing') {
     const possible = addDays(q.notBefore, first)
-    if (on < possible)
-      s.surprises.push(
-        `New eggs by ${inWords(on)}, but the queen being raised cannot lay before ${inWords(possible)}. Likeliest: another queen is present; or a date, or what was seen, is wrong.`,
-      )
+    if (on < possible) s.surprises.push({ code: 'eggs-before-possible', by: on, possible })
     return
   }
   const stillIn = q.is === 'caged' && q.stillCagedOn !== null && q.stillCagedOn >= addDays(on, -1)
   if (q.is === 'caged' && (on < addDays(q.since, 3) || stillIn)) {
-    s.surprises.push(
-      `New eggs on ${inWords(on)} while the queen is in her cage since ${inWords(q.since)}. Likeliest: another queen is loose in the box; or she was out already.`,
-    )
+    s.surprises.push({ code: 'eggs-while-caged', on, since: q.since })
     return
   }
   if (q.is !== 'none') return
   const start = s.testFrame?.given ?? (q.chance ? q.since : null)
   const possible = start === null ? null : addDays(start, EMERGENCE_AFTER_LOSS_HARD.earliest + first)
   if (possible !== null && on >= possible) return
-  s.surprises.push(
-    `New eggs by ${inWords(on)} in a colony taken for queenless (${q.why}). Likeliest: a queen was there and not yet laying when it was last looked at; or a date, or what was seen, is wrong.`,
-  )
+  s.surprises.push({ code: 'eggs-though-queenless', by: on, because: q.why })
 }
 
 /** Worker brood is capped nine days after the egg; while old brood may still be capped, the window waits for it. */
@@ -117,10 +110,10 @@ export function askWorkerBrood(s: State, seenOn: Day, freshComb: boolean): void 
   const capped = horizonOf(s.sources).capped
   const opens = addDays(seenOn, w.opens)
   const from = freshComb || capped === null ? opens : later(opens, addDays(capped, 1))
-  const why =
+  const why: Reason =
     from === opens
-      ? `New eggs were seen on ${inWords(seenOn)}: flat worker caps now prove a mated queen; raised drone caps in worker cells show that she is not.`
-      : `New eggs were seen on ${inWords(seenOn)}, but capped brood from before may be about until ${inWords(addDays(from, -1))}. After that, flat worker caps prove a mated queen.`
+      ? { code: 'worker-caps', on: seenOn }
+      : { code: 'worker-caps-later', on: seenOn, until: addDays(from, -1) }
   s.ask('worker-brood', from, why, { opens: 0, due: w.due - w.opens, closes: w.closes - w.opens })
 }
 
@@ -176,12 +169,8 @@ export function layerLost(s: State, look: Inspection): void {
   const q = s.queen
   if (q.is !== 'laying' && q.is !== 'queenright') return
   const { on } = look
-  const seenOn = inWords(q.lastSeen)
   if (daysBetween(q.lastSeen, on) <= EGGS_HATCH && s.disagreeSince !== q.lastSeen) {
-    s.disagree(
-      on,
-      `Eggs were seen on ${seenOn}, and none on ${inWords(on)}: the two looks disagree. Either eggs were missed, or those of ${seenOn} were none. Look again in two to three days.`,
-    )
+    s.disagree(on, { code: 'eggs-disagree', seen: q.lastSeen, on })
     return
   }
   if (!matesOn(s.protocol, on)) {
@@ -191,18 +180,12 @@ export function layerLost(s: State, look: Inspection): void {
   const hungry = s.stores?.level === 'low'
   if (s.pausedSince === null && (look.queen === 'seen' || hungry)) {
     s.pausedSince = on
-    const reason = look.queen === 'seen' ? 'the queen was seen' : 'stores were low'
-    s.ask(
-      'look-again',
-      on,
-      `No eggs on ${inWords(on)}, but ${reason}: a queen that has no food or no flow stops for a while. Feed, and look again in seven to ten days.`,
-      AFTER_PAUSE,
-    )
+    s.ask('look-again', on, { code: 'paused-queen', on, seen: look.queen === 'seen' }, AFTER_PAUSE)
     return
   }
   s.pausedSince = null
   s.void('look-again', on)
   s.sources.push(formerLayer(look, q.lastSeen))
   if (look.queen === 'seen') s.takeOut = on
-  fall(s, on, `the queen that laid until about ${seenOn} has stopped or is gone`, 'own')
+  fall(s, on, [{ code: 'stopped-laying', about: q.lastSeen }], 'own')
 }

@@ -1,4 +1,5 @@
 /** Several eggs in a cell, and raised drone caps in worker cells: workers' laying, a failing queen's, or nothing new. */
+
 import {
   DRONE,
   EMERGENCE_AFTER_LOSS,
@@ -9,8 +10,9 @@ import {
   NEW_QUEEN_DOUBLES_DAYS,
   OLD_QUEEN_LAYS_AGAIN,
 } from '../../biology/index.ts'
-import { addDays, type Day, inWords } from '../../days.ts'
+import { addDays, type Day } from '../../days.ts'
 import type { Inspection } from '../../journal/index.ts'
+import type { Cause } from '../says/inside.ts'
 import type { State } from '../state.ts'
 import { fall } from './ladder.ts'
 
@@ -40,22 +42,17 @@ export function droneBrood(s: State, look: Inspection): boolean {
     'cells-on-egg-frame',
   )
   if (workers) {
-    layingWorkers(s, look.on, `raised drone caps in worker cells on ${inWords(look.on)} and no queen seen`)
+    layingWorkers(s, look.on, { code: 'drone-caps', on: look.on })
     return true
   }
   if (s.queen.is === 'none' && s.queen.failed === 'raised') return true
   s.sources.push({ from: 'former-layer', lastEgg: look.on, young: false })
   s.takeOut = look.on
-  fall(
-    s,
-    look.on,
-    'only drone brood in worker cells: her queen is not mated, or not well. Find her and take her out. Are there flat worker caps too, a mixed patch of a queen that has just begun? Then look again in a week before you do',
-    'raised',
-  )
+  fall(s, look.on, [{ code: 'drone-layer' }], 'raised')
   return true
 }
 
-function layingWorkers(s: State, on: Day, why: string): void {
+function layingWorkers(s: State, on: Day, why: Cause): void {
   if (s.queen.is === 'laying-workers') return
   s.queen = { is: 'laying-workers', since: on }
   s.testFrame = null
@@ -68,11 +65,7 @@ function layingWorkers(s: State, on: Day, why: string): void {
     'recheck-eggs',
   ] as const)
     s.void(rule, on)
-  s.ask(
-    'laying-workers',
-    on,
-    `Laying workers: ${why}. Do not waste a queen on them; unite with a strong queenright colony. Shaking out is disputed: the layers fly back.`,
-  )
+  s.ask('laying-workers', on, { code: 'laying-workers-found', because: [why] })
 }
 
 /** Several eggs in a cell. True when it settles the matter: laying workers. */
@@ -85,20 +78,14 @@ export function multipleEggs(s: State, look: Inspection): boolean {
       s.ask(
         'laying-workers',
         look.on,
-        `Several eggs in a cell on ${inWords(look.on)}: a queen that has just begun may do so for some days. Look again: one egg a cell, and worker caps, clear her.`,
+        { code: 'several-eggs-look-again', on: look.on },
         { opens: LOOK_AGAIN_AT_DOUBLES - 1, due: LOOK_AGAIN_AT_DOUBLES, closes: LOOK_AGAIN_AT_DOUBLES + 2 },
       )
     }
     return false
   }
   s.answer(look.on, 'telling-visit', 'recheck-eggs', 'new-queen-eggs', 'eggs-after-introduction')
-  layingWorkers(
-    s,
-    look.on,
-    again
-      ? `several eggs in a cell again on ${inWords(look.on)}`
-      : `several eggs in a cell on ${inWords(look.on)} and no queen can be laying`,
-  )
+  layingWorkers(s, look.on, { code: again ? 'several-eggs-again' : 'several-eggs', on: look.on })
   return true
 }
 

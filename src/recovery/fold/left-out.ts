@@ -1,7 +1,8 @@
 /** What a look left out, though the answer to what was asked hangs on it. */
 import { type Inspection, never } from '../../journal/index.ts'
 import type { Rule } from '../rules.ts'
-import type { Ask, Sought } from '../state.ts'
+import type { Sought } from '../says/advice.ts'
+import type { Ask } from '../state.ts'
 
 /** A look that was asked for and left out what the answer hangs on: the question stays, as late as it was. */
 export function leftOut(look: Inspection, asked: readonly Ask[]): void {

@@ -1,6 +1,6 @@
 /** A queen is here, or may be, and does not lay: a virgin of a cast, a queen that pauses, one that is finished. */
 import { EMERGENCE_AFTER_LOSS, FIRST_EGG_AFTER_EMERGENCE_HARD } from '../../biology/index.ts'
-import { addDays, type Day, daysBetween, inWords } from '../../days.ts'
+import { addDays, type Day, daysBetween } from '../../days.ts'
 import type { Inspection } from '../../journal/index.ts'
 import { emergence, emergenceOfGivenVirgin } from '../rearing.ts'
 import type { Rule } from '../rules.ts'
@@ -27,9 +27,7 @@ export function mayBeCast(s: State): boolean {
 }
 
 export function awaitVirgin(s: State, on: Day): void {
-  s.surprises.push(
-    `No eggs on ${inWords(on)}, and no brood came with the swarm: it may have brought a virgin, and then no cells say nothing. Keep the lid on while she flies.`,
-  )
+  s.surprises.push({ code: 'swarm-may-have-virgin', on })
   startRearing(s, emergence(emergenceOfGivenVirgin(s.lastOldEgg), null), 'emerged', on, { assumed: true })
 }
 
@@ -50,9 +48,7 @@ const isFinished = (s: State, look: Inspection, q: Extract<Queen, { is: 'release
 function finished(s: State, on: Day, seen: boolean): void {
   if (seen) s.takeOut = on
   const days = daysBetween(s.lastOldEgg, on)
-  const who = seen ? `was seen on ${inWords(on)}, has laid` : 'laid until the removal and has laid'
-  const out = seen ? '. Find her and take her out' : ''
-  fall(s, on, `the queen ${who} nothing in the ${days} days since, and is finished${out}`, 'own')
+  fall(s, on, [seen ? { code: 'finished-seen', on, days } : { code: 'finished', days }], 'own')
 }
 
 /** Known as the queen that laid before the removal: no virgin can have been out so early. */
@@ -68,11 +64,11 @@ export function lookAgain(s: State, on: Day): void {
   }
   if (daysBetween(since, on) >= FIRST_EGG_AFTER_EMERGENCE_HARD.latest) {
     s.takeOut = on
-    fall(s, on, `the queen seen since ${inWords(since)} has not laid. Find her and take her out`, 'raised')
+    fall(s, on, [{ code: 'seen-not-laying', since }], 'raised')
     return
   }
   s.queen = { is: 'present', seenOn: since }
-  s.ask('telling-visit', on, `The queen was seen on ${inWords(on)} but there were no eggs: does she lay now?`)
+  s.ask('telling-visit', on, { code: 'seen-no-eggs', on })
 }
 
 export function afterRelease(s: State, look: Inspection, q: Extract<Queen, { is: 'released' }>): void {
@@ -93,18 +89,14 @@ export function afterRelease(s: State, look: Inspection, q: Extract<Queen, { is:
   s.answer(look.on, 'eggs-after-introduction')
   if (look.queen === 'seen' && q.asked < 2) {
     s.queen = { ...q, asked: q.asked + 1 }
-    s.ask(
-      'eggs-after-introduction',
-      look.on,
-      `She was seen on ${inWords(look.on)} but has not laid yet: does she now?`,
-    )
+    s.ask('eggs-after-introduction', look.on, { code: 'seen-not-yet', on: look.on })
     return
   }
-  const whose = q.origin === 'bought' ? 'the bought queen' : 'her queen'
+  const bought = q.origin === 'bought'
   fall(
     s,
     look.on,
-    `${whose} was let out on ${inWords(q.on)} and no eggs by ${inWords(look.on)}`,
-    q.origin === 'bought' ? 'bought' : 'own',
+    [{ code: 'let-out-not-laying', bought, out: q.on, by: look.on }],
+    bought ? 'bought' : 'own',
   )
 }

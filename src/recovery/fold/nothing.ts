@@ -1,6 +1,6 @@
 /** Nothing new was proven: what "no eggs", "no cells" and "the queen was seen" mean in each story. */
 import { CELLS_SHOW_AFTER } from '../../biology/index.ts'
-import { addDays, type Day, inWords } from '../../days.ts'
+import { addDays, type Day } from '../../days.ts'
 import type { Inspection } from '../../journal/index.ts'
 import { matesOn } from '../protocol.ts'
 import { coldSeason } from '../season.ts'
@@ -50,11 +50,7 @@ export function nothingNew(s: State, look: Inspection): void {
 /** No eggs where a queen lays, and nobody said whether there are cells: that decides it, and somebody has to look. */
 function halfALook(s: State, look: Inspection): void {
   if (!matesOn(s.protocol, look.on) || s.pending('look-again') !== undefined) return
-  s.ask(
-    'look-again',
-    look.on,
-    `No eggs on ${inWords(look.on)} in a colony whose queen lays, and nothing was said of queen cells. Are there eggs now, and are there cells?`,
-  )
+  s.ask('look-again', look.on, { code: 'half-a-look', on: look.on })
 }
 
 /** The brood that came along is dead, dried or eaten: no queen can come of it, and no cells need be awaited. */
@@ -81,11 +77,7 @@ export function readTestFrame(s: State, look: Inspection): void {
   // A queen awaited, or laying workers, are asked about by their own days.
   if (s.queen.is === 'rearing' || s.queen.is === 'laying-workers') return
   if (s.queen.is === 'none') s.queen = { is: 'unseen' }
-  s.ask(
-    'recheck-eggs',
-    frame.given,
-    `No queen cells on the frame of eggs given on ${inWords(frame.given)}: they behave as if they had a queen, mated or not. Are there eggs once the frame’s own are out of the way?`,
-  )
+  s.ask('recheck-eggs', frame.given, { code: 'no-cells-on-frame', on: frame.given })
 }
 
 /** A queen not seen, or seen and not laying: the first brood check, and the recheck after a test frame. */
@@ -101,7 +93,7 @@ function searched(s: State, look: Inspection): void {
   if (recheck !== undefined && look.on >= recheck.opens) {
     s.answer(look.on, 'recheck-eggs')
     if (seen) lookAgain(s, look.on)
-    else fall(s, look.on, `no cells on the frame of eggs, and no eggs on ${inWords(look.on)}`, 'frame')
+    else fall(s, look.on, [{ code: 'test-frame-and-no-eggs', on: look.on }], 'frame')
   } else if (coldSeason(s.protocol, look.on)) {
     // No brood is nothing out of the ordinary now.
     unsettled(s, look, 'telling-visit', 'recheck-eggs')
@@ -111,7 +103,7 @@ function searched(s: State, look: Inspection): void {
     if (mayBeCast(s)) awaitVirgin(s, look.on)
     else if (seen) lookAgain(s, look.on)
     else if (look.cells === 'torn-down') tornDown(s, look)
-    else fall(s, look.on, `neither eggs nor queen cells on ${inWords(look.on)}`, 'own')
+    else fall(s, look.on, [{ code: 'neither', on: look.on }], 'own')
   } else unsettled(s, look, 'telling-visit', 'recheck-eggs')
 }
 
@@ -120,9 +112,7 @@ function taken(s: State, look: Inspection, q: Extract<Queen, { is: 'none' }>): v
   // She that is to come out, and is there still.
   if (look.queen === 'seen' && s.takeOut !== null) return
   if (look.queen === 'seen') {
-    s.surprises.push(
-      `A queen was seen on ${inWords(look.on)} in a colony taken for queenless (${q.why}). Likeliest: she was missed before, or a stray virgin came in; or it was a mistake.`,
-    )
+    s.surprises.push({ code: 'queen-though-queenless', on: look.on, because: q.why })
     for (const rule of ['egg-frame', 'buy-queen'] as const) s.void(rule, look.on)
     s.queen = { is: 'present', seenOn: look.on }
     lookAgain(s, look.on)
@@ -130,7 +120,7 @@ function taken(s: State, look: Inspection, q: Extract<Queen, { is: 'none' }>): v
   }
   if (q.chance && noBroodLeft(s, look) && s.testFrame === null) {
     s.answer(look.on, 'telling-visit')
-    fall(s, look.on, `${q.why}, and no living young brood was left on ${inWords(look.on)}`, 'own')
+    fall(s, look.on, [...q.why, { code: 'no-living-brood', on: look.on }], 'own')
     return
   }
   if (s.otherQueen !== null && look.eggs === 'none' && cellsAway(look)) {
@@ -144,7 +134,7 @@ function taken(s: State, look: Inspection, q: Extract<Queen, { is: 'none' }>): v
     s.answer(look.on, 'telling-visit')
     if (noCells(look)) s.passOver(look.on)
     if (look.cells === 'torn-down') tornDown(s, look)
-    else fall(s, look.on, `${q.why}, and no queen cells on ${inWords(look.on)}`, 'own')
+    else fall(s, look.on, [...q.why, { code: 'no-cells', on: look.on }], 'own')
   } else unsettled(s, look, 'telling-visit')
 }
 
@@ -155,12 +145,7 @@ export function failedToLay(s: State, on: Day): boolean {
   const ask = s.pending('new-queen-eggs')
   if (ask === undefined || on <= ask.closes) return false
   s.answer(on, 'new-queen-eggs')
-  fall(
-    s,
-    on,
-    `the queen raised here has not laid by ${inWords(on)}, after the last day to expect it`,
-    'raised',
-  )
+  fall(s, on, [{ code: 'raised-not-laying', on }], 'raised')
   return true
 }
 
@@ -168,9 +153,7 @@ function whileRearing(s: State, look: Inspection, q: Extract<Queen, { is: 'reari
   if (look.eggs === 'none' && failedToLay(s, look.on)) return
   unsettled(s, look, 'new-queen-eggs')
   if (look.queen === 'seen' && look.on < q.emergence.earliest)
-    s.surprises.push(
-      `A queen was seen on ${inWords(look.on)}, before the one being raised can emerge (${inWords(q.emergence.earliest)}). Likeliest: the old queen is still there; or another cell was further on.`,
-    )
+    s.surprises.push({ code: 'queen-before-possible', on: look.on, earliest: q.emergence.earliest })
   const gone = cellsAway(look)
   if (!gone && look.queen !== 'seen') return
   if (look.on >= q.emergence.earliest) {
@@ -181,29 +164,22 @@ function whileRearing(s: State, look: Inspection, q: Extract<Queen, { is: 'reari
 }
 
 /** Cells were there and were torn down: some queen did it, hers or one that had left her cell. */
-function tornDown(s: State, { on, queen }: Inspection, when = ''): void {
+function tornDown(s: State, { on, queen }: Inspection, early = false): void {
   s.queen = queen === 'seen' ? { is: 'present', seenOn: on } : { is: 'unseen' }
-  const why = `The queen cells were torn down by ${inWords(on)}${when}: some queen may be there. Eggs?`
-  s.ask('recheck-eggs', on, why, { opens: 4, due: 6, closes: 10 })
+  s.ask('recheck-eggs', on, { code: 'cells-torn-down', on, early }, { opens: 4, due: 6, closes: 10 })
 }
 
 /** The cells are gone before a virgin could leave one: torn down, so perhaps some queen is there; or simply lost. */
 function cellsGone(s: State, look: Inspection, on: Day): void {
   s.void('new-queen-eggs', on)
   if (look.cells === 'torn-down' || look.queen === 'seen') {
-    tornDown(s, look, ', before one could emerge')
+    tornDown(s, look, true)
     return
   }
   if (look.eggs !== 'none') {
     s.queen = { is: 'unseen' }
-    const why = `The queen cells were gone on ${inWords(on)}, before one could emerge. Eggs?`
-    s.ask('recheck-eggs', on, why, { opens: 1, due: 3, closes: 7 })
+    s.ask('recheck-eggs', on, { code: 'cells-were-gone', on }, { opens: 1, due: 3, closes: 7 })
     return
   }
-  fall(
-    s,
-    on,
-    `the queen cells were gone on ${inWords(on)}, before one could emerge, and there were no eggs`,
-    fromDonor(s) ? 'frame' : 'own',
-  )
+  fall(s, on, [{ code: 'cells-gone', on }], fromDonor(s) ? 'frame' : 'own')
 }

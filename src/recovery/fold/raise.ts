@@ -1,6 +1,6 @@
 /** From cells, or a cell or virgin given, to a queen being raised. */
 import { EMERGENCE_AFTER_LOSS, EMERGENCE_AFTER_LOSS_HARD } from '../../biology/index.ts'
-import { addDays, type Day, inWords, later } from '../../days.ts'
+import { addDays, type Day, later } from '../../days.ts'
 import { type CellStage, type Emergence, emergedBy, emergenceFromCells, narrowedByCells } from '../rearing.ts'
 import type { Queen, State } from '../state.ts'
 import { fall } from './ladder.ts'
@@ -36,11 +36,11 @@ function askNewQueenEggs(s: State): void {
   if (s.queen.is !== 'rearing') return
   const { emergence } = s.queen
   const w = s.protocol.windows['new-queen-eggs']
-  const ask = s.ask(
-    'new-queen-eggs',
-    emergence.likely,
-    `Eggs of the new queen? She emerges between ${inWords(emergence.earliest)} and ${inWords(emergence.latest)}, then needs 8 to 21 days to mature, mate and lay. None after the last day: she failed.`,
-  )
+  const ask = s.ask('new-queen-eggs', emergence.likely, {
+    code: 'new-queen',
+    from: emergence.earliest,
+    to: emergence.latest,
+  })
   ask.closes = later(ask.due, addDays(emergence.latest, w.closes))
 }
 
@@ -78,11 +78,9 @@ function deadCells(s: State, queen: Rearing, stage: CellStage, on: Day): boolean
   if (stage !== 'capped' || queen.emerged || on <= addDays(queen.emergence.latest, slack)) return false
   const young = s.sources.some((x) => x.young && addDays(x.lastEgg, EMERGENCE_AFTER_LOSS_HARD.latest) >= on)
   if (young) return false
-  s.surprises.push(
-    `A queen cell still sealed on ${inWords(on)} is dead: the last day on which a queen could have left it was ${inWords(addDays(queen.emergence.latest, slack))}, and no young brood was added. Unless a virgin came out of another one, they have no queen.`,
-  )
+  s.surprises.push({ code: 'cell-dead', on, last: addDays(queen.emergence.latest, slack) })
   s.answer(on, 'new-queen-eggs')
-  fall(s, on, `the queen cells are dead, still sealed on ${inWords(on)}`, 'own')
+  fall(s, on, [{ code: 'cells-dead', on }], 'own')
   return true
 }
 

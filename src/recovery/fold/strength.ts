@@ -1,10 +1,6 @@
 /** Frames of bees against the protocol's minimum. */
 import type { Day } from '../../days.ts'
-import { inWords } from '../../days.ts'
 import type { State } from '../state.ts'
-
-export const frameCount = (n: number): string =>
-  `${Math.round(n * 4) / 4} ${n === 1 ? 'frame' : 'frames'} of bees`
 
 /** `before`: the count before this one, if any. */
 export function checkStrength(s: State, frames: number, on: Day, before: number | null = null): void {
@@ -20,9 +16,5 @@ export function checkStrength(s: State, frames: number, on: Day, before: number 
     return
   }
   if (s.pending('unite-or-boost') !== undefined) return
-  s.ask(
-    'unite-or-boost',
-    on,
-    `${frameCount(frames)} on ${inWords(on)}, under the minimum of ${minimum}: unite it, or add a frame of capped brood.`,
-  )
+  s.ask('unite-or-boost', on, { code: 'under-strength', frames, on, minimum })
 }

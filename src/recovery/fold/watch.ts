@@ -1,6 +1,6 @@
 /** While no queen is proven and none is being raised: watch for laying workers from three weeks after the last young brood. */
 import { LAYING_WORKER_RISK } from '../../biology/index.ts'
-import { addDays, type Day, inWords, later } from '../../days.ts'
+import { addDays, type Day, later } from '../../days.ts'
 import type { Inspection } from '../../journal/index.ts'
 import type { Ask, State } from '../state.ts'
 
@@ -35,7 +35,7 @@ function insure(s: State): void {
   const ask = s.ask(
     'egg-frame',
     s.lastYoungBrood,
-    `No layer is proven, and the last young brood was laid by ${inWords(s.lastYoungBrood)}. A frame of eggs tells within four days whether there is a queen: no cells on it, and there is. It holds laying workers off as well, and lets them start again.`,
+    { code: 'insurance', lastYoung: s.lastYoungBrood },
     INSURANCE,
   )
   ask.insurance = true
@@ -66,9 +66,5 @@ export function keepWatch(s: State, on: Day): void {
   const from = answered ? later(asked, addDays(answered, WATCH_EVERY)) : asked
   if (pending?.opens === from) return
   if (pending !== undefined) s.asks.splice(s.asks.indexOf(pending), 1)
-  s.ask(
-    'laying-workers',
-    from,
-    `Signs of laying workers? No queen is proven and the last young brood was laid by ${inWords(s.lastYoungBrood)}; the risk begins three weeks later.`,
-  )
+  s.ask('laying-workers', from, { code: 'watch-for-laying-workers', lastYoung: s.lastYoungBrood })
 }

@@ -5,9 +5,18 @@ import { writeColonies } from '../../../src/features/import/colonies-csv.ts'
 import { cleanTag, converted } from '../../../src/features/import/convert.ts'
 import { lineOf } from '../../../src/features/import/csv-table.ts'
 import { type Mapping, mappingOf, type Said } from '../../../src/features/import/mapping.ts'
+import { APART } from '../../../src/features/import/names-found.ts'
+import { LONG_BLANK, STILL_HERE } from '../../../src/features/import/words.ts'
 
 const TODAY = '2026-08-01'
-const USUAL = { yard: 'Orchard', ownTypes: [], heat: 'F' as const, today: TODAY }
+const USUAL = {
+  yard: 'Orchard',
+  ownTypes: [],
+  heat: 'F' as const,
+  today: TODAY,
+  yards: ['Orchard'],
+  people: ['Marla'],
+}
 const map = (text: string, said: Said = {}): Mapping => mappingOf(text, said, USUAL)
 const read = (text: string, said: Said = {}) => converted(map(text, said), TODAY)
 
@@ -47,6 +56,8 @@ describe('an old sheet', () => {
         yard: 'Orchard',
         queen_at_intake: 'unseen',
         method: 'brushed',
+        // It came two years ago and nobody wrote what became of it: an old book's gap, no colony in the yard.
+        outcome: 'unknown',
         removedBy: 'Ines',
       },
     ])
@@ -84,11 +95,16 @@ describe('an old sheet', () => {
       'line 2: Temp: "hot" is not a temperature: write it like 85',
       'line 4: Came: "31/31/2026" is no date that can be read; write it like 2024-05-31',
       'line 5: Came: 2026-09-01 is after 2026-08-01, today',
-      'line 6: Type: is empty',
       'line 7: Result: "zorched" has no meaning yet: say what it stands for',
-      'line 8: Result: is empty',
+      'line 9: Box: "G" was still the tag of the colony in line 8 on 2026-05-02',
     ])
-    expect(rows.map((r) => r.line)).toEqual([3, 9])
+    // A loss without its day, a type that was not written down, a day without how it left: taken, and said to be not known.
+    expect(rows).toMatchObject([
+      { line: 3, outcome: 'absconded' },
+      { line: 6, removal_type: 'unknown' },
+      { line: 8, outcome: 'unknown', outcome_on: '2026-06-01' },
+    ])
+    expect(rows[0]?.outcome_on).toBeUndefined()
   })
 
   it('takes what was said over what was guessed', () => {
@@ -104,15 +120,18 @@ describe('an old sheet', () => {
 
   it('a leaving day without a word can be given one for all', () => {
     const text = 'Box,Date,Type,Result,Date out\nA,2026-04-03,wall,,2026-06-05\nB,2026-04-03,wall,,'
-    expect(map(text).words.outcome).toMatchObject([{ word: '', meaning: null, rows: 1 }])
-    const { rows } = read(text, { meanings: { outcome: { '': 'moved-out' } } })
+    expect(map(text).words.outcome).toMatchObject([
+      { key: '', meaning: 'unknown', rows: 1 },
+      { key: LONG_BLANK, meaning: 'unknown', rows: 1 },
+    ])
+    const { rows } = read(text, { meanings: { outcome: { '': 'moved-out', [LONG_BLANK]: STILL_HERE } } })
     expect(rows.map((r) => [r.tag, r.outcome, r.outcome_on])).toEqual([
       ['A', 'moved-out', '2026-06-05'],
       ['B', undefined, undefined],
     ])
   })
 
-  it('without tags, types or a queen: made, said once for all, not seen', () => {
+  it('without tags, types or a queen: made, said once for all, not written down', () => {
     const { rows } = read('Removal date,Notes\n2026-05-01,first\n2026-05-02,second', {
       removalType: 'swarm',
       tagPrefix: 'y24-',
@@ -123,10 +142,63 @@ describe('an old sheet', () => {
         removal_type: 'swarm',
         intake_on: '2026-05-01',
         removed_on: '2026-05-01',
-        queen_at_intake: 'unseen',
+        queen_at_intake: 'unknown',
       },
       { tag: 'y24-3', note: 'second' },
     ])
+  })
+
+  it('an empty outcome is not known for a colony that came more than 90 days ago; lately it is still here', () => {
+    const text = 'Box,Date,Type,Queen\nA,2023-05-01,wall,\nB,2026-05-03,wall,\nC,2026-05-02,wall,'
+    expect(map(text).words.outcome).toMatchObject([{ key: LONG_BLANK, rows: 2, meaning: 'unknown' }])
+    expect(questionsOf(map(text)).words).toContain('outcome')
+    expect(read(text).rows.map((r) => [r.tag, r.outcome, r.outcome_on, r.queen_at_intake])).toEqual([
+      ['A', 'unknown', undefined, 'unknown'],
+      ['B', undefined, undefined, 'unknown'],
+      ['C', 'unknown', undefined, 'unknown'],
+    ])
+    const stays = read(text, { meanings: { outcome: { [LONG_BLANK]: STILL_HERE } } })
+    expect(stays.rows.map((r) => r.outcome)).toEqual([undefined, undefined, undefined])
+    // The colonies CSV says that empty is still in the yard; three years later it is asked all the same.
+    const own = 'tag,removal_type,intake_on,queen_at_intake,outcome\nA,wall,2023-05-01,caged,'
+    expect(needsNoWords(map(own))).toBe(false)
+  })
+
+  it('yards, people and types written in several ways are offered as one, the book’s spelling first, or kept apart', () => {
+    const text = [
+      'Box,Date,Type,Yard,By',
+      'A,2026-07-01,Wall,orchard,Marla',
+      'B,2026-07-02,wall,ORCHARD,marla',
+      'C,2026-07-03,WALL,Home,Ines',
+      'D,2026-07-04,Hay-barn,home,Ines',
+      'E,2026-07-05,hay barn,home,Ines',
+    ].join('\n')
+    expect(map(text).names).toMatchObject([
+      { column: 'yard', keep: 'Orchard', others: ['ORCHARD', 'orchard'], taken: 'Orchard' },
+      { column: 'yard', keep: 'home', others: ['Home'], taken: 'home' },
+      { column: 'removed_by', keep: 'Marla', others: ['marla'], taken: 'Marla' },
+    ])
+    expect(questionsOf(map(text)).names).toBe(true)
+    expect(read(text).rows.map((r) => [r.removal_type, r.yard, r.removedBy])).toEqual([
+      ['wall', 'Orchard', 'Marla'],
+      ['wall', 'Orchard', 'Marla'],
+      ['wall', 'home', 'Ines'],
+      ['Hay-barn', 'home', 'Ines'],
+      ['Hay-barn', 'home', 'Ines'],
+    ])
+    const apart = read(text, { same: { yard: { home: APART, orchard: 'ORCHARD' } } })
+    expect(apart.rows.map((r) => r.yard)).toEqual(['ORCHARD', 'ORCHARD', 'Home', 'home', 'home'])
+  })
+
+  it('a date that could be read two ways is named with both readings, unless another date proves the order', () => {
+    const text = 'Box,Date,Type,Result,Out\nA,3/4/2026,wall,died,6/5/2026\nB,7/7/2026,wall,,'
+    expect(read(text, { order: 'day-first' }).twoWays).toEqual([
+      { line: 2, field: 'Date', text: '3/4/2026', taken: '2026-04-03', other: '2026-03-04' },
+      { line: 2, field: 'Out', text: '6/5/2026', taken: '2026-05-06', other: '2026-06-05' },
+    ])
+    const proven = `${text}\nC,6/20/2026,wall,,`
+    expect(map(proven).found).toMatchObject({ order: 'month-first', twoWays: 2 })
+    expect(read(proven)).toMatchObject({ twoWays: [], rows: [{ intake_on: '2026-03-04' }, {}, {}] })
   })
 
   it('what the colonies CSV writes is read back without a question', () => {

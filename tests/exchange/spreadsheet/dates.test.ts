@@ -65,7 +65,7 @@ describe('which comes first', () => {
   })
 
   it('is asked where nothing proves it, and not where both readings are one day', () => {
-    expect(order('3/4/2024', '5/6/2024')).toMatchObject({ order: null, ambiguous: { line: 2 } })
+    expect(order('3/4/2024', '5/6/2024')).toMatchObject({ order: null, ambiguous: { line: 2 }, twoWays: 2 })
     expect(order('4/4/2024', '2024-05-06', '3 May 2024')).toMatchObject({ order: null, ambiguous: null })
   })
 

@@ -42,7 +42,8 @@ describe('headings', () => {
 describe('words', () => {
   it.each([
     ['queen_at_intake', 'Caught', 'caged'],
-    ['queen_at_intake', '', 'unseen'],
+    ['queen_at_intake', '', 'unknown'],
+    ['queen_at_intake', '?', 'unseen'],
     ['queen_at_intake', 'QL', 'lost'],
     ['outcome', 'Deadout', 'died'],
     ['outcome', 'combined', 'united'],
@@ -51,7 +52,8 @@ describe('words', () => {
     ['removal_type', 'Water meter', 'utility-box'],
     ['removal_type', 'Utility Box', 'utility-box'],
     ['removal_type', 'Belfry', 'Belfry'],
-    ['removal_type', '', null],
+    ['removal_type', '', 'unknown'],
+    ['outcome', '', 'unknown'],
   ] as const)('%s: "%s"', (column, word, meaning) => {
     expect(guessMeaning(column, word)).toBe(meaning)
   })

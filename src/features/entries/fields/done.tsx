@@ -2,6 +2,7 @@
 
 import { Choices, FIELDS, Fields, type FormState } from '../../../forms/index.ts'
 import { CAGE, GIFT } from '../../../words/index.ts'
+import { GIVEN_PARTS } from '../given.ts'
 import type { EntryFieldsProps } from './common.tsx'
 
 /** `visit`: part of a visit, where it may be left out and the visit has its own note. */
@@ -35,28 +36,51 @@ export const TiesField = (p: { form: FormState; prefix: string }) => (
 export const WashFields = ({ visit, ...p }: DoneProps) => (
   <>
     <p class="hint">About 300 bees are half a cup, taken from a brood comb. Look for the queen first.</p>
-    <Fields {...p} of={FIELDS['mite-wash']} show={[['bees', 'mites'], ...(visit ? [] : ['note' as const])]} />
+    <Fields
+      {...p}
+      of={FIELDS['mite-wash']}
+      show={[['bees', 'mites'], ...(visit ? [] : (['note', 'photos'] as const))]}
+    />
   </>
 )
 
-/** On a visit feed is noted in short; a correction shows all that an entry can hold, or it would be lost. */
-export const GivenFields = ({ visit, donors, ...p }: DoneProps & { donors: string[] }) => (
-  <Fields
-    {...p}
-    of={FIELDS.given}
-    show={[
-      'what',
-      ['frames', 'donor'],
-      'caged',
-      ['litres', ...(visit ? [] : ['kg' as const]), ...(p.frame.may('see-private') ? ['cost' as const] : [])],
-      ...(visit ? [] : ['syrup' as const]),
-      'product',
-      ['batch', 'withdrawalDays'],
-      'note',
-    ]}
-    with={{
-      donor: { list: donors },
-      ...(visit ? { what: { choices: [{ value: '', label: 'Nothing' }, ...GIFT] } } : {}),
-    }}
-  />
-)
+interface GivenProps extends DoneProps {
+  donors: string[]
+}
+
+/**
+ * On a visit what was given is tapped, and only then what belongs to it is asked (`given.ts`). A correction shows all that an
+ * entry can hold, or it would be lost.
+ */
+export const GivenFields = ({ visit, donors, ...p }: GivenProps) => {
+  const fields = { ...p, of: FIELDS.given, with: { donor: { list: donors } } }
+  if (!visit)
+    return (
+      <Fields
+        {...fields}
+        show={['what', ['frames', 'donor'], 'caged', ['litres', 'kg', ...cost(p)], 'syrup', ...REST]}
+      />
+    )
+  return (
+    <div class="given">
+      <Fields
+        {...fields}
+        show={['what']}
+        with={{ what: { choices: [{ value: '', label: 'Nothing' }, ...GIFT] } }}
+      />
+      <div class="given-more">
+        {Object.entries(GIVEN_PARTS).map(([part, { fields: asked }]) => (
+          <div class={`given-${part}`}>
+            <Fields {...fields} show={asked} />
+          </div>
+        ))}
+        <Fields {...fields} show={[...cost(p), 'note']} />
+      </div>
+    </div>
+  )
+}
+
+const REST = ['product', ['batch', 'withdrawalDays'], 'note'] as const
+
+/** What things cost is not for everybody. */
+const cost = ({ frame }: EntryFieldsProps): 'cost'[] => (frame.may('see-private') ? ['cost'] : [])

@@ -4,7 +4,7 @@ import { FIELDS, Fields } from '../../../forms/index.ts'
 import type { EntryFieldsProps } from './common.tsx'
 
 export const ClearedFields = (p: EntryFieldsProps) => (
-  <Fields {...p} of={FIELDS['disease-cleared']} show={['clearedBy', 'reference', 'note']} />
+  <Fields {...p} of={FIELDS['disease-cleared']} show={['clearedBy', 'reference', 'note', 'photos']} />
 )
 
 /** Feed alone, with its amount. */

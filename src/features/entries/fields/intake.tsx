@@ -16,7 +16,13 @@ export interface IntakeFieldsProps extends EntryFieldsProps {
 }
 
 const SELDOM = ['queenVirgin', 'queenMarked', 'queenClipped', 'broodState'] as const
-const HOW = ['removal.removedOn', 'removal.method', 'removal.outdoorC', 'removal.hoursOpenToBoxed'] as const
+const HOW = [
+  'removal.site',
+  'removal.removedOn',
+  'removal.method',
+  'removal.outdoorC',
+  'removal.hoursOpenToBoxed',
+] as const
 const BOX = ['bees.kg', 'deadBeesKg', 'tiedComb', 'temper'] as const
 
 interface LaterProps extends EntryFieldsProps {
@@ -88,15 +94,17 @@ const WhereFrom = ({ types, ...p }: EntryFieldsProps & { types: string[] }) => (
       show={['removal.type', 'removal.sprayed']}
       with={{ 'removal.type': { choices: removalTypes(types) } }}
     />
-    <Later {...p} summary="How it was taken, and when if earlier" names={HOW}>
+    <Later {...p} summary="Customer; how and when it was taken" names={HOW}>
       <Fields
         {...p}
         of={FIELDS.intake}
-        show={['removal.removedOn', 'removal.method', ['removal.outdoorC', 'removal.hoursOpenToBoxed']]}
+        show={[
+          'removal.site',
+          'removal.removedOn',
+          'removal.method',
+          ['removal.outdoorC', 'removal.hoursOpenToBoxed'],
+        ]}
       />
-    </Later>
-    <Later {...p} summary="Address or customer" names={['removal.site']}>
-      <Fields {...p} of={FIELDS.intake} show={['removal.site']} />
     </Later>
   </>
 )

@@ -19,12 +19,16 @@ export const OutcomeFields = ({ others, ...p }: EntryFieldsProps & { others: str
   <>
     <Fields {...p} of={FIELDS.outcome} show={['what']} />
     <DayField {...p} kind="outcome" />
-    <Fields
-      {...p}
-      of={FIELDS.outcome}
-      show={['into', 'destination', 'cause', 'note']}
-      with={{ into: { list: others } }}
-    />
+    <div class="of-united">
+      <Fields {...p} of={FIELDS.outcome} show={['into']} with={{ into: { list: others } }} />
+    </div>
+    <div class="of-moved">
+      <Fields {...p} of={FIELDS.outcome} show={['destination']} />
+    </div>
+    <div class="of-lost">
+      <Fields {...p} of={FIELDS.outcome} show={['cause']} />
+    </div>
+    <Fields {...p} of={FIELDS.outcome} show={['note']} />
   </>
 )
 

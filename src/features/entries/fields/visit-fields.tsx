@@ -5,19 +5,37 @@ import { dayWords } from '../../../words/index.ts'
 import { INSIDE, leading, type Seen, SUBJECTS, type Subject } from '../asked.ts'
 import { DayAndTime, type EntryFieldsProps } from './common.tsx'
 
-export const VisitFields = ({ plan, ...p }: EntryFieldsProps & { plan: Plan }) => {
-  const lead = leading(plan, one(p.form.typed, 'opened') === 'no')
+interface AskedProps extends EntryFieldsProps {
+  plan: Plan
+}
+
+const leads = ({ plan, form }: AskedProps): Seen[] => leading(plan, one(form.typed, 'opened') === 'no')
+
+/** The lid, and what the plan asks. */
+export const AskedFields = (p: AskedProps) => {
+  const lead = leads(p)
   const inside = lead.filter((f) => (INSIDE as readonly Seen[]).includes(f))
-  const rest = (subjects: readonly Subject[]) =>
-    subjects.map((s) => <Folded {...p} subject={s} leads={lead} />)
   return (
     <>
-      <Fields {...p} of={FIELDS.inspection} show={['opened']} />
+      <div class="lid-taps">
+        <Fields {...p} of={FIELDS.inspection} show={['opened']} />
+      </div>
       <div class="inside">
         <Fields {...p} of={FIELDS.inspection} show={inside} />
       </div>
       <Fields {...p} of={FIELDS.inspection} show={lead.filter((f) => !inside.includes(f))} />
       {lead.includes('signs') ? <Foulbrood /> : null}
+    </>
+  )
+}
+
+/** What nobody asks today, by subject. */
+export const OtherFields = (p: AskedProps) => {
+  const lead = leads(p)
+  const rest = (subjects: readonly Subject[]) =>
+    subjects.map((s) => <Folded {...p} subject={s} leads={lead} />)
+  return (
+    <>
       <div class="inside">{rest(SUBJECTS.inside)}</div>
       {rest(SUBJECTS.outside)}
     </>

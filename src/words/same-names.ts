@@ -6,8 +6,8 @@ export interface SameName {
   others: string[]
 }
 
-/** As names are compared: small letters, no spaces, dashes, underscores or dots. */
-const bare = (name: string): string =>
+/** As names are compared: small letters, no spaces, dashes, underscores or dots. Example: bareName('Hay-Barn') = 'haybarn'. */
+export const bareName = (name: string): string =>
   name
     .normalize('NFKC')
     .toLowerCase()
@@ -21,12 +21,12 @@ const bare = (name: string): string =>
 export function sameNames(names: readonly string[], known: readonly string[] = []): SameName[] {
   const groups = new Map<string, Map<string, number>>()
   for (const name of names) {
-    const spellings = groups.get(bare(name)) ?? new Map<string, number>()
+    const spellings = groups.get(bareName(name)) ?? new Map<string, number>()
     spellings.set(name, (spellings.get(name) ?? 0) + 1)
-    groups.set(bare(name), spellings)
+    groups.set(bareName(name), spellings)
   }
   return [...groups].flatMap(([key, spellings]) => {
-    const own = known.find((k) => bare(k) === key)
+    const own = known.find((k) => bareName(k) === key)
     const sorted = [...spellings].sort(([a, m], [b, n]) => n - m || (a < b ? -1 : 1)).map(([name]) => name)
     const keep = own ?? sorted[0] ?? ''
     const others = sorted.filter((name) => name !== keep)

@@ -1,5 +1,5 @@
 /** Making plans again beside the requests: slice after slice, each in a transaction of its own, answering in between. */
-import type { Store } from '../../store/index.ts'
+import type { Store } from '../store/index.ts'
 
 /** Colonies in one slice: some tens of milliseconds at most. */
 const SLICE = 10

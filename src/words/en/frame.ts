@@ -1,0 +1,51 @@
+/** What stands around every page, in English. */
+import { type Day, inWords } from '../../days.ts'
+import type { Language } from '../../languages.ts'
+
+export const frame = {
+  language: 'en' as Language,
+  ownName: 'English',
+  skip: 'Skip to the page',
+  pages: 'Pages',
+  more: 'More',
+  find: 'Find',
+  findLabel: 'Find a tag, stand, customer or word',
+  ways: {
+    '/': 'Today',
+    '/round': 'Round',
+    '/yard': 'Yard',
+    '/intake': 'Intake',
+    '/weeks': 'Weeks ahead',
+    '/paper': 'On paper',
+    '/calendar': 'Calendar',
+    '/how': 'How it is done',
+    '/health': 'Health',
+    '/removals': 'Removals',
+    '/handing-on': 'Handing on',
+    '/letters': 'Letters',
+    '/yard-book': 'Yard book',
+    '/outbox': 'Without signal',
+    '/review': 'Review',
+    '/supplies': 'Supplies',
+    '/stands': 'Stands',
+    '/rates': 'What the odds rest on',
+    '/protocol': 'Protocol',
+    '/settings': 'Units and time zone',
+    '/people': 'People',
+    '/data': 'Data and backups',
+    '/changes': 'History of changes',
+    '/account': 'Your account',
+  },
+  phone: {
+    this: 'This phone',
+    clock: (phone: Day, yard: Day) =>
+      `This phone says ${inWords(phone)}; in the yard it is ${inWords(yard)}. Set its clock right; forms propose the yard’s day until then.`,
+    waiting: (n: number) => `${n} waiting to be sent`,
+    refused: (n: number) => `${n} not accepted`,
+    allSent: 'All sent',
+    signIn: 'Sign in again',
+    signInToSend: 'Sign in to send',
+    fromPhone: (when: string) => `From this phone, as of ${when}`,
+    noSignal: (when: string) => `No signal, as of ${when}`,
+  },
+}

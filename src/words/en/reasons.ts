@@ -1,0 +1,11 @@
+/** Why, in English: the core has it, for the plan is a public format. */
+import { deedInEnglish, deedOf, type Exposure, inEnglish, unmetInEnglish } from '../../recovery/index.ts'
+
+export const reasons = {
+  /** The sentences of an advice, a check or a surprise, one after the other. */
+  all: inEnglish,
+  /** What keeps a colony here: a clause. */
+  unmet: unmetInEnglish,
+  /** What bound a colony to a suspected one, after "it". */
+  deed: (e: Pick<Exposure, 'deed' | 'how'>): string => deedInEnglish(deedOf(e)),
+}

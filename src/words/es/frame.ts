@@ -1,0 +1,51 @@
+/** What stands around every page, in Spanish. */
+import type { frame as English } from '../en/frame.ts'
+import { dates } from './dates.ts'
+
+export const frame: typeof English = {
+  language: 'es',
+  ownName: 'Español',
+  skip: 'Ir al contenido',
+  pages: 'Páginas',
+  more: 'Más',
+  find: 'Buscar',
+  findLabel: 'Buscar una etiqueta, un sitio, un cliente o una palabra',
+  ways: {
+    '/': 'Hoy',
+    '/round': 'Ronda',
+    '/yard': 'Apiario',
+    '/intake': 'Ingreso',
+    '/weeks': 'Próximas semanas',
+    '/paper': 'En papel',
+    '/calendar': 'Calendario',
+    '/how': 'Cómo se hace',
+    '/health': 'Sanidad',
+    '/removals': 'Rescates',
+    '/handing-on': 'Entregas',
+    '/letters': 'Cartas',
+    '/yard-book': 'Libro del apiario',
+    '/outbox': 'Sin señal',
+    '/review': 'Balance',
+    '/supplies': 'Provisiones',
+    '/stands': 'Sitios',
+    '/rates': 'Base de los pronósticos',
+    '/protocol': 'Protocolo',
+    '/settings': 'Unidades y zona horaria',
+    '/people': 'Personas',
+    '/data': 'Datos y copias',
+    '/changes': 'Historial de cambios',
+    '/account': 'Su cuenta',
+  },
+  phone: {
+    this: 'Este teléfono',
+    clock: (phone, yard) =>
+      `En este teléfono es ${dates.dayAlone(phone)}; en el apiario es ${dates.dayAlone(yard)}. Hay que ajustar el reloj; mientras tanto los formularios proponen el día del apiario.`,
+    waiting: (n) => `${n} por enviar`,
+    refused: (n) => (n === 1 ? '1 no aceptado' : `${n} no aceptados`),
+    allSent: 'Todo enviado',
+    signIn: 'Entrar de nuevo',
+    signInToSend: 'Entrar para enviar',
+    fromPhone: (when) => `De este teléfono, datos de ${when}`,
+    noSignal: (when) => `Sin señal, datos de ${when}`,
+  },
+}
