@@ -5,7 +5,6 @@ import { costsWith } from '../../src/decision/index.ts'
 import { type Comparison, compareBy } from '../../src/features/review/compare.ts'
 import { comparisonReadings } from '../../src/features/review/compared-reading.ts'
 import { shareAlive } from '../../src/features/review/comparison.ts'
-import type { ColonyFacts, OutcomeKind } from '../../src/features/review/facts.ts'
 import { aliveAfter, aliveAfterReading } from '../../src/features/review/follow-up.ts'
 import {
   earnedByType,
@@ -28,6 +27,13 @@ import { smallSampleLimits, stdErrBehind } from '../../src/statistics/incidence.
 import { jeffreys } from '../../src/statistics/intervals.ts'
 import { kaplanMeier } from '../../src/statistics/kaplan-meier.ts'
 import { smallestDifference } from '../../src/statistics/power.ts'
+import {
+  type ColonyFacts,
+  factsOf,
+  type OutcomeKind,
+  phaseBeforeLoss,
+  spendingOf,
+} from '../../src/stays/index.ts'
 
 const DAY0 = '2025-05-01'
 const AS_OF = '2027-01-01'
@@ -128,7 +134,9 @@ it('phases of loss: where they were the day before', () => {
   const caged = colony({ queen: 'caged' }, [0, left('died')])
   const kept = colony({ queen: 'caged' }, [40, left('moved-out')])
   const undated = colony({}, [0, left('died', { dayUnknown: true })])
-  const found = lossPhases([waiting(), waiting(), rearing, caged, kept, undated], AS_OF, DEFAULT_PROTOCOL)
+  const found = lossPhases(
+    [waiting(), waiting(), rearing, caged, kept, undated].map((h) => phaseBeforeLoss(h, DEFAULT_PROTOCOL)),
+  )
   expect(found).toEqual({
     lost: 4,
     phases: [
@@ -154,7 +162,7 @@ describe('money by kind of job', () => {
       [12, { kind: 'given', what: 'syrup' }],
       [40, left('moved-out')],
     )
-    const job = jobOf(history, AS_OF, { job: 400, colony: 120 })
+    const job = jobOf(factsOf(history), spendingOf(history), AS_OF, { job: 400, colony: 120 })
     expect(job).toEqual({
       type: 'wall',
       price: 400,
@@ -171,7 +179,7 @@ describe('money by kind of job', () => {
     // 400 + 120 - (45 + 4 + 1 × 15 + 3 × 20 + 40 × 1).
     const [earned] = earnedByType(job === null ? [] : [job], RATES)
     expect(earned).toMatchObject({ jobs: 1, earned: 356, cost: 164, lower: null })
-    expect(jobOf(history, '2025-05-20', { job: 400, colony: null })).toBeNull()
+    expect(jobOf(factsOf(history), spendingOf(history), '2025-05-20', { job: 400, colony: null })).toBeNull()
   })
 
   it('gives limits from ten jobs on, leaves jobs without a price out, and says so', () => {

@@ -32,7 +32,6 @@ export function review(deps: Deps): Hono<Env> {
       rates,
       heatLimitC: protocol.heatLimitC,
       hemisphere: hemisphereOf(frame.zone),
-      protocol,
       ...(hidden === null ? {} : { prices: hidden.prices, told: hidden.told }),
     }
     const records = recordsOf(frame.zone)
