@@ -9,6 +9,7 @@ export {
   areaPath,
   BOX,
   bandPath,
+  barPath,
   labelHeights,
   type StepPoint,
   stepPath,
