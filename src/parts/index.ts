@@ -10,6 +10,7 @@ export {
   areaPath,
   BOX,
   bandPath,
+  barPath,
   labelHeights,
   type StepPoint,
   stepPath,
