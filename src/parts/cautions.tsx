@@ -1,3 +1,6 @@
+import { leastC } from '../recovery/index.ts'
+import { temperature, type Units } from '../words/index.ts'
+
 /** Cautions, short, where the work happens. They never replace local rules or the licensed trades. */
 export const RemovalCautions = () => (
   <details class="caution">
@@ -12,13 +15,17 @@ export const RemovalCautions = () => (
   </details>
 )
 
-export const VisitCautions = () => (
+/** `units`: the yard's own. */
+export const VisitCautions = ({ units }: { units: Units }) => (
   <details class="caution">
     <summary>At the box</summary>
     <ul>
       <li>Stings: have the plan for anaphylaxis at hand, and somebody within call.</li>
       <li>Smoker: no dry grass. Heavy box: bend the knees, or two people. Heat: water.</li>
-      <li>Open for a full look at 21 °C (70 °F) or warmer, for a short one at 16 °C (60 °F).</li>
+      <li>
+        Open for a full look at {temperature(leastC('full'), units)} or warmer, for a short one at{' '}
+        {temperature(leastC('short'), units)}.
+      </li>
       <li>Suspected foulbrood: close up, do not move or unite, call the apiary inspector.</li>
     </ul>
   </details>

@@ -90,6 +90,7 @@ export {
   depth,
   framesWords,
   height,
+  inUnits,
   plain,
   type Quantity,
   quarters,

@@ -8,7 +8,7 @@ import { visitDrafts } from '../../src/features/entries/index.ts'
 import { typedFrom } from '../../src/forms/index.ts'
 import { type Entry, historyOf, type Inspection, saysNothing } from '../../src/journal/index.ts'
 import { type Exposure, missingWords, type Plan, type Protocol } from '../../src/recovery/index.ts'
-import { ACTION_WORDS, proves, type Units } from '../../src/words/index.ts'
+import { ACTION_WORDS, inUnits, proves, type Units } from '../../src/words/index.ts'
 
 interface LiveData {
   tag: string
@@ -87,7 +87,7 @@ function said(tapped: Entry[], before: Plan, after: Plan, live: LiveData): Node[
   const missing = missingWords(leftOutNow(after, live).map((m) => m.what))
   return [
     ...(missing === '' ? [] : [paragraph(missing, 'left-out')]),
-    paragraph(after.advice.why.replace(missing, '').replaceAll('  ', ' ')),
+    paragraph(inUnits(after.advice.why.replace(missing, '').replaceAll('  ', ' '), live.units)),
     heading('What this proves'),
     lines.length === 0 ? paragraph('Nothing new so far. Tap what you see.') : list(lines),
   ]
