@@ -15,18 +15,27 @@ export const RemovalCautions = () => (
   </details>
 )
 
-/** `units`: the yard's own. */
-export const VisitCautions = ({ units }: { units: Units }) => (
+interface AtTheBoxProps {
+  /** The yard's own. */
+  units: Units
+}
+
+/** Said on every round, on the screen and on paper. */
+export const AtTheBox = ({ units }: AtTheBoxProps) => (
+  <ul>
+    <li>Stings: have the plan for anaphylaxis at hand, and somebody within call.</li>
+    <li>Smoker: no dry grass. Heavy box: bend the knees, or two people. Heat: water.</li>
+    <li>
+      Open for a full look at {temperature(leastC('full'), units)} or warmer, for a short one at{' '}
+      {temperature(leastC('short'), units)}.
+    </li>
+    <li>Suspected foulbrood: close up, do not move or unite, call the apiary inspector.</li>
+  </ul>
+)
+
+export const VisitCautions = ({ units }: AtTheBoxProps) => (
   <details class="caution">
     <summary>At the box</summary>
-    <ul>
-      <li>Stings: have the plan for anaphylaxis at hand, and somebody within call.</li>
-      <li>Smoker: no dry grass. Heavy box: bend the knees, or two people. Heat: water.</li>
-      <li>
-        Open for a full look at {temperature(leastC('full'), units)} or warmer, for a short one at{' '}
-        {temperature(leastC('short'), units)}.
-      </li>
-      <li>Suspected foulbrood: close up, do not move or unite, call the apiary inspector.</li>
-    </ul>
+    <AtTheBox units={units} />
   </details>
 )
