@@ -8,6 +8,7 @@ import {
   boundWords,
   entryWords,
   headline,
+  inUnits,
   leftOutBeside,
   leftWords,
   lidCautions,
@@ -16,6 +17,7 @@ import {
   RULE_WORDS,
   type ToDo,
   toDoOf,
+  type Units,
   warmthCaution,
   windowWords,
 } from '../../words/index.ts'
@@ -65,7 +67,7 @@ export const RoundColonyPage = (p: RoundColonyProps) => {
         {stop.state === 'seen' ? <Recorded {...p} /> : null}
         {stop.missed === null || stop.state === 'seen' ? null : <Missed {...p} />}
         {toDo === null || box.history.outcome !== null ? null : (
-          <LookFor toDo={toDo} plan={box.plan} now={stop.state === 'seen'} />
+          <LookFor units={frame.units} toDo={toDo} plan={box.plan} now={stop.state === 'seen'} />
         )}
         {box.plan.advice.action === 'call-inspector' ? (
           <InspectorLine inspector={p.inspector} frame={frame} />
@@ -94,7 +96,7 @@ function standing({ box }: Stop): string {
 }
 
 /** `now`: a visit today has shown that this is to be done next. */
-const LookFor = ({ toDo, plan, now }: { toDo: ToDo; plan: Plan; now: boolean }) => {
+const LookFor = ({ toDo, plan, now, units }: { toDo: ToDo; plan: Plan; now: boolean; units: Units }) => {
   const second = toDo.also[0]
   const leftOut = leftOutBeside(plan, toDo.why)
   return (
@@ -109,7 +111,7 @@ const LookFor = ({ toDo, plan, now }: { toDo: ToDo; plan: Plan; now: boolean }) 
         {toDo.lidOn ? <Mark shape="lid" /> : null}
         {toDo.check === null ? null : <span class="small">{windowWords(toDo.check, plan.asOf)}</span>}
       </p>
-      <p>{toDo.why}</p>
+      <p>{inUnits(toDo.why, units)}</p>
       <HowTo act={toDo.act} />
       {leftOut === null ? null : <p class="left-out">{leftOut}</p>}
       {second === undefined ? null : (

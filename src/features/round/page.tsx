@@ -69,7 +69,7 @@ export const RoundPage = (p: RoundView & { load: Load[] }) => {
         </>
       )}
       <PutOff {...p} />
-      <VisitCautions />
+      <VisitCautions units={p.frame.units} />
       <p>
         <a
           class="tall"
