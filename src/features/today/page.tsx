@@ -1,7 +1,7 @@
 /** Today: how many boxes, which presses and where to begin; a line a box, danger first; then what can wait, and until when. */
 
 import type { Day } from '../../days.ts'
-import { BESIDE, type Frame, Layout, ListAndBox } from '../../parts/index.ts'
+import { BESIDE, type Frame, Layout, ListAndBox, YardFold } from '../../parts/index.ts'
 import { dayAndDistance } from '../../words/index.ts'
 
 import {
@@ -101,16 +101,13 @@ const Lists = (p: TodayProps) => (
     )}
     <PleaseLook looks={p.looks} />
     {p.yards.map((y) => (
-      <section class="round">
-        <h2>
-          {y.yard} <small class="soft">{count(y.lines.length, 'box', 'boxes')}</small>
-        </h2>
+      <YardFold yard={y.yard} says={yardWords(y.lines)} of={sizeOf(p)}>
         <ol class="todos">
           {y.lines.map((line) => (
             <Line line={line} frame={p.frame} />
           ))}
         </ol>
-      </section>
+      </YardFold>
     ))}
     <LostBoxes lost={p.lost} frame={p.frame} />
     {p.letters === 0 ? null : (
@@ -122,6 +119,16 @@ const Lists = (p: TodayProps) => (
     <CanWait {...p} />
   </>
 )
+
+const sizeOf = ({ yards }: TodayProps) => ({
+  lines: yards.reduce((n, y) => n + y.lines.length, 0),
+  yards: yards.length,
+})
+
+function yardWords(lines: readonly TodayLine[]): string {
+  const late = lines.filter((l) => l.toDo.late).length
+  return `${count(lines.length, 'box', 'boxes')}${late === 0 ? '' : `, ${late} late`}`
+}
 
 const count = (n: number, one: string, more: string): string => `${n} ${n === 1 ? one : more}`
 
