@@ -2,7 +2,6 @@
 
 import type { Day } from '../../days.ts'
 import { type Frame, Layout } from '../../parts/index.ts'
-import { dayAndDistance } from '../../words/index.ts'
 
 import {
   type DoubtLine,
@@ -37,89 +36,84 @@ export interface TodayProps {
   empty: boolean
 }
 
-export const TodayPage = (p: TodayProps) => (
-  <Layout frame={p.frame} title="Today">
-    <h1>Today</h1>
-    <p id="phone-ready" class="fine phone-ready" />
-    {p.empty ? <FirstRun frame={p.frame} /> : <Sum {...p} />}
-    {p.urgent.length === 0 ? null : (
-      <section class="round round-first">
-        <h2>First, before the round</h2>
-        <ol class="todos">
-          {p.urgent.map((line) => (
-            <Line line={line} frame={p.frame} named={new Set(p.urgent.map((l) => l.yard)).size > 1} />
-          ))}
-        </ol>
-      </section>
-    )}
-    <NotInBook count={p.notInBook} />
-    {p.letters === 0 ? null : (
-      <p>
-        <a class="tall" href="/letters">
-          {count(p.letters, 'letter', 'letters')} about day 30
-        </a>
-      </p>
-    )}
-    <PleaseLook looks={p.looks} />
-    {p.yards.map((y) => (
-      <section class="round">
-        <h2>
-          {y.yard} <small class="soft">{count(y.lines.length, 'box', 'boxes')}</small>
-        </h2>
-        <ol class="todos">
-          {y.lines.map((line) => (
-            <Line line={line} frame={p.frame} />
-          ))}
-        </ol>
-      </section>
-    ))}
-    <LostBoxes lost={p.lost} frame={p.frame} />
-    <Doubts doubts={p.doubts} />
-    <CanWait {...p} />
-  </Layout>
-)
+export const TodayPage = (p: TodayProps) => {
+  const { parts, today } = p.frame.words
+  return (
+    <Layout frame={p.frame} title={today.title}>
+      <h1>{today.title}</h1>
+      <p id="phone-ready" class="fine phone-ready" />
+      {p.empty ? <FirstRun frame={p.frame} /> : <Sum {...p} />}
+      {p.urgent.length === 0 ? null : (
+        <section class="round round-first">
+          <h2>{today.first}</h2>
+          <ol class="todos">
+            {p.urgent.map((line) => (
+              <Line line={line} frame={p.frame} named={new Set(p.urgent.map((l) => l.yard)).size > 1} />
+            ))}
+          </ol>
+        </section>
+      )}
+      <NotInBook count={p.notInBook} />
+      {p.letters === 0 ? null : (
+        <p>
+          <a class="tall" href="/letters">
+            {today.letters(p.letters)}
+          </a>
+        </p>
+      )}
+      <PleaseLook looks={p.looks} />
+      {p.yards.map((y) => (
+        <section class="round">
+          <h2>
+            {y.yard} <small class="soft">{parts.box(y.lines.length)}</small>
+          </h2>
+          <ol class="todos">
+            {y.lines.map((line) => (
+              <Line line={line} frame={p.frame} />
+            ))}
+          </ol>
+        </section>
+      ))}
+      <LostBoxes lost={p.lost} frame={p.frame} />
+      <Doubts doubts={p.doubts} />
+      <CanWait {...p} />
+    </Layout>
+  )
+}
 
 /** How many, how many of them late, and the way to the first one. */
-const Sum = ({ urgent, yards }: TodayProps) => {
+const Sum = ({ urgent, yards, frame: { words } }: TodayProps) => {
+  const { today } = words
   const lines = [...urgent, ...yards.flatMap((y) => y.lines)]
   const late = lines.filter((l) => l.toDo.late).length
-  if (lines.length === 0) return <p class="today-sum">Nothing to do today.</p>
+  if (lines.length === 0) return <p class="today-sum">{today.nothing}</p>
   return (
     <div class="today-top">
-      <p class="today-sum">
-        {count(lines.length, 'colony', 'colonies')} to see to{late === 0 ? ', none late.' : `, ${late} late.`}
-      </p>
+      <p class="today-sum">{today.toSeeTo(lines.length, late)}</p>
       <a class="button button-do" href="/round">
-        Walk the round
+        {today.walk}
       </a>
     </div>
   )
 }
 
-const count = (n: number, one: string, more: string): string => `${n} ${n === 1 ? one : more}`
-
-const CanWait = ({ waiting, frame }: TodayProps) =>
-  waiting.length === 0 ? null : (
+const CanWait = ({ waiting, frame }: TodayProps) => {
+  const { dates, parts, today } = frame.words
+  return waiting.length === 0 ? null : (
     <details class="caution can-wait">
       <summary>
-        <h2>Can wait</h2>
-        <small class="soft">
-          {count(
-            waiting.reduce((n, w) => n + w.colonies.length, 0),
-            'box',
-            'boxes',
-          )}
-        </small>
+        <h2>{today.canWait}</h2>
+        <small class="soft">{parts.box(waiting.reduce((n, w) => n + w.colonies.length, 0))}</small>
       </summary>
       <dl class="waits">
         {waiting.map((w) => (
           <>
             <dt>
               {w.until === null ? (
-                'nothing planned'
+                today.nothingPlanned
               ) : (
                 <>
-                  until <time datetime={w.until}>{dayAndDistance(w.until, frame.today)}</time>
+                  {today.until} <time datetime={w.until}>{dates.dayAndDistance(w.until, frame.today)}</time>
                 </>
               )}
             </dt>
@@ -127,7 +121,7 @@ const CanWait = ({ waiting, frame }: TodayProps) =>
               {w.colonies.map((c) => (
                 <a class="wait" href={c.path}>
                   <span class="tag">{c.tag}</span>
-                  {c.late ? <small> lid on, though a check is late</small> : null}
+                  {c.late ? <small> {today.lidOnThoughLate}</small> : null}
                 </a>
               ))}
             </dd>
@@ -136,22 +130,20 @@ const CanWait = ({ waiting, frame }: TodayProps) =>
       </dl>
     </details>
   )
+}
 
-const FirstRun = ({ frame }: { frame: Frame }) => (
-  <div class="sheet first-run">
-    <h2>Log the first intake</h2>
-    <p>
-      Write down the box on the truck: where the bees came from, whether the queen is caged, loose or unseen,
-      and what brood came along. It takes a minute.
-    </p>
-    <p>
-      From those dates this book works out when to look, what to look for, and when to leave the lid on, until
-      the colony has a laying queen or is lost. Every morning this page says which boxes to open, and why.
-    </p>
-    {frame.may('log-intake') ? (
-      <a class="button button-do" href="/intake">
-        Log an intake
-      </a>
-    ) : null}
-  </div>
-)
+const FirstRun = ({ frame }: { frame: Frame }) => {
+  const { firstRun } = frame.words.today
+  return (
+    <div class="sheet first-run">
+      <h2>{firstRun.title}</h2>
+      <p>{firstRun.what}</p>
+      <p>{firstRun.why}</p>
+      {frame.may('log-intake') ? (
+        <a class="button button-do" href="/intake">
+          {firstRun.log}
+        </a>
+      ) : null}
+    </div>
+  )
+}
