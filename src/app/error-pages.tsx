@@ -1,42 +1,52 @@
 /** Pages that say what went wrong and where to go from there. */
 import { type Frame, Layout } from '../parts/index.ts'
 
-const Ways = () => (
-  <p class="buttons">
-    <a class="button" href="/">
-      Today
-    </a>
-    <a class="button" href="/yard">
-      The yard
-    </a>
-  </p>
-)
-
-export const NoPagePage = ({ frame }: { frame: Frame }) => (
-  <Layout frame={frame} title="No such page">
-    <h1>There is no such page</h1>
-    <p>The address may be mistyped or from an older version.</p>
-    <Ways />
-  </Layout>
-)
-
-export const NotYoursPage = ({ frame, whose }: { frame: Frame; whose: string }) => (
-  <Layout frame={frame} title="Not yours to open">
-    <h1>This page is {whose}</h1>
-    <p>You are signed in as {frame.viewer?.name}. Ask an operator of this yard if you need it.</p>
-    <Ways />
-  </Layout>
-)
-
-export const NoEntryPage = ({ frame }: { frame: Frame }) => (
-  <Layout frame={frame} title="No such entry">
-    <h1>There is no such entry in the journal</h1>
-    <p>
-      Entries are never deleted, so the address must be wrong. Find the colony, and the entry in its journal.
+const Ways = ({ frame }: { frame: Frame }) => {
+  const { theYard, today } = frame.words.trouble
+  return (
+    <p class="buttons">
+      <a class="button" href="/">
+        {today}
+      </a>
+      <a class="button" href="/yard">
+        {theYard}
+      </a>
     </p>
-    <Ways />
-  </Layout>
-)
+  )
+}
+
+export const NoPagePage = ({ frame }: { frame: Frame }) => {
+  const { noPage } = frame.words.trouble
+  return (
+    <Layout frame={frame} title={noPage.title}>
+      <h1>{noPage.heading}</h1>
+      <p>{noPage.why}</p>
+      <Ways frame={frame} />
+    </Layout>
+  )
+}
+
+export const NotYoursPage = ({ frame, whose }: { frame: Frame; whose: string }) => {
+  const { notYours } = frame.words.trouble
+  return (
+    <Layout frame={frame} title={notYours.title}>
+      <h1>{notYours.heading(whose)}</h1>
+      <p>{notYours.why(frame.viewer?.name ?? '')}</p>
+      <Ways frame={frame} />
+    </Layout>
+  )
+}
+
+export const NoEntryPage = ({ frame }: { frame: Frame }) => {
+  const { noEntry } = frame.words.trouble
+  return (
+    <Layout frame={frame} title={noEntry.title}>
+      <h1>{noEntry.heading}</h1>
+      <p>{noEntry.why}</p>
+      <Ways frame={frame} />
+    </Layout>
+  )
+}
 
 interface NoColonyProps {
   frame: Frame
@@ -44,41 +54,41 @@ interface NoColonyProps {
   near: { tag: string; path: string; left: boolean }[]
 }
 
-export const NoColonyPage = ({ frame, asked, near }: NoColonyProps) => (
-  <Layout frame={frame} title="No such colony">
-    <h1>No colony has the tag “{asked.slice(0, 60)}”</h1>
-    {near.length === 0 ? (
-      <p>
-        No tag in this book looks like it. Check what is painted on the box, or log its intake if it has none
-        yet.
-      </p>
-    ) : (
-      <>
-        <p>Did you mean one of these?</p>
-        <ul class="near">
-          {near.map((n) => (
-            <li>
-              <a class="button" href={n.path}>
-                {n.tag}
-                {n.left ? ' (left the yard)' : ''}
-              </a>
-            </li>
-          ))}
-        </ul>
-      </>
-    )}
-    <p class="buttons">
-      <a class="button" href="/yard">
-        All colonies
-      </a>
-      {frame.may('log-intake') ? (
-        <a class="button" href="/intake">
-          Log an intake
+export const NoColonyPage = ({ frame, asked, near }: NoColonyProps) => {
+  const { noColony } = frame.words.trouble
+  return (
+    <Layout frame={frame} title={noColony.title}>
+      <h1>{noColony.heading(asked.slice(0, 60))}</h1>
+      {near.length === 0 ? (
+        <p>{noColony.nothingLike}</p>
+      ) : (
+        <>
+          <p>{noColony.didYouMean}</p>
+          <ul class="near">
+            {near.map((n) => (
+              <li>
+                <a class="button" href={n.path}>
+                  {n.tag}
+                  {n.left ? noColony.left : ''}
+                </a>
+              </li>
+            ))}
+          </ul>
+        </>
+      )}
+      <p class="buttons">
+        <a class="button" href="/yard">
+          {noColony.all}
         </a>
-      ) : null}
-    </p>
-  </Layout>
-)
+        {frame.may('log-intake') ? (
+          <a class="button" href="/intake">
+            {noColony.log}
+          </a>
+        ) : null}
+      </p>
+    </Layout>
+  )
+}
 
 interface TooLargeProps {
   frame: Frame
@@ -88,22 +98,25 @@ interface TooLargeProps {
   yard: boolean
 }
 
-export const TooLargePage = ({ frame, what, yard }: TooLargeProps) => (
-  <Layout frame={frame} title="Too much at once">
-    <h1>That is too much at once</h1>
-    <p>
-      {what ?? 'What was sent is larger than this server takes from a browser. Nothing was saved.'}{' '}
-      {yard ? (
-        <>
-          On the server’s machine, <code>resettle import FILE.jsonl</code> takes a file of any size.
-        </>
-      ) : (
-        'Shorten the note, and save again.'
-      )}
-    </p>
-    <Ways />
-  </Layout>
-)
+export const TooLargePage = ({ frame, what, yard }: TooLargeProps) => {
+  const { tooLarge } = frame.words.trouble
+  return (
+    <Layout frame={frame} title={tooLarge.title}>
+      <h1>{tooLarge.heading}</h1>
+      <p>
+        {what ?? tooLarge.why}{' '}
+        {yard ? (
+          <>
+            On the server’s machine, <code>resettle import FILE.jsonl</code> takes a file of any size.
+          </>
+        ) : (
+          tooLarge.shorten
+        )}
+      </p>
+      <Ways frame={frame} />
+    </Layout>
+  )
+}
 
 /** `wait`: a sentence. */
 export const TooManyTriesPage = ({ frame, wait }: { frame: Frame; wait: string }) => (
@@ -146,22 +159,23 @@ export const ElsewherePage = ({ frame, address, known }: ElsewhereProps) => (
   </Layout>
 )
 
+/** What a failure to read or write the database means. */
+export type Trouble = 'full' | 'busy' | 'damaged' | 'bug'
+
 interface BrokenProps {
   frame: Frame
   posted: boolean
-  /** What kind of trouble, and what to do. */
-  trouble: string
+  trouble: Trouble
 }
 
-export const BrokenPage = ({ frame, posted, trouble }: BrokenProps) => (
-  <Layout frame={frame} title="Something broke">
-    <h1>Something broke on our side</h1>
-    <p>{trouble}</p>
-    <p>
-      {posted
-        ? 'What you sent was not saved. Go back: the form still holds what you typed, and saving it again cannot make it double.'
-        : 'The page could not be made. The journal is not touched by this.'}
-    </p>
-    <Ways />
-  </Layout>
-)
+export const BrokenPage = ({ frame, posted, trouble }: BrokenProps) => {
+  const { broken } = frame.words.trouble
+  return (
+    <Layout frame={frame} title={broken.title}>
+      <h1>{broken.heading}</h1>
+      <p>{broken[trouble]}</p>
+      <p>{posted ? broken.posted : broken.notMade}</p>
+      <Ways frame={frame} />
+    </Layout>
+  )
+}

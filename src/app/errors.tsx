@@ -13,12 +13,14 @@ import {
   NoPagePage,
   TooLargePage,
   TooManyTriesPage,
+  type Trouble,
 } from './error-pages.tsx'
 import { frameFor } from './frame.tsx'
 import { nearestTags } from './nearest.ts'
 import { isApiPath, problemResponse } from './problem.ts'
 import { colonyPath, page, sendsJson } from './respond.tsx'
 import { TooMuch } from './sent.ts'
+import { languageFor } from './spoken.ts'
 
 type Answer = Response | Promise<Response>
 
@@ -69,14 +71,8 @@ export const broken =
     const posted = c.req.method === 'POST'
     return sendsJson(c)
       ? c.json({ error: TROUBLE_WORDS[trouble] }, status[trouble])
-      : page(
-          c,
-          <BrokenPage frame={frameOf(c)} posted={posted} trouble={TROUBLE_WORDS[trouble]} />,
-          status[trouble],
-        )
+      : page(c, <BrokenPage frame={frameOf(c)} posted={posted} trouble={trouble} />, status[trouble])
   }
-
-type Trouble = 'full' | 'busy' | 'damaged' | 'bug'
 
 /** What a failure to read or write the database means. */
 function troubleOf(error: Error): Trouble {
@@ -86,17 +82,14 @@ function troubleOf(error: Error): Trouble {
   return /^SQLITE_(CORRUPT|NOTADB|IOERR)/.test(code) ? 'damaged' : 'bug'
 }
 
-const TROUBLE_WORDS: Record<Trouble, string> = {
-  full: 'The server’s disk is full. Nothing was saved. Make room on it, then save again: what was saved before is safe.',
-  busy: 'The book is being written by another program just now. Nothing was saved. Try again in a moment.',
-  damaged:
-    'The book’s file cannot be read or written properly. Stop the server and run “resettle verify” on it.',
-  bug: 'The server’s log says what happened.',
-}
+/** What programs are told, in English. */
+const TROUBLE_WORDS: Record<Trouble, string> = wordsIn('en').trouble.broken
 
-/** The frame, or one that stands when the frame itself could not be made. */
-const frameOf = (c: AppContext): Frame =>
-  (c.get('frame') as Frame | undefined) ?? bareFrame(c.req.path, () => null)
+/** The frame, or one that stands when the frame itself could not be made; these pages are in every language. */
+const frameOf = (c: AppContext): Frame => ({
+  ...((c.get('frame') as Frame | undefined) ?? bareFrame(c.req.path, () => null)),
+  words: wordsIn(languageFor(c)),
+})
 
 /** A frame that stands when nothing is known: not the day, not the yard, not who asks. */
 export const bareFrame = (path: string, built: Frame['built'], language: Language = 'en'): Frame => ({

@@ -7,7 +7,13 @@ import type { AppContext } from './context.ts'
  * Pages whose every word is in the catalogue, and every word of each answer their forms get. All others are in English
  * whole: a page is never half and half.
  */
-const SPOKEN: RegExp[] = [/^\/sign-in$/, /^\/account(\/passphrase)?$/]
+const SPOKEN: RegExp[] = [
+  /^\/sign-in$/,
+  /^\/account(\/passphrase)?$/,
+  /^\/$/,
+  /^\/round(\/box\/[^/]+|\/end)?$/,
+  /^\/colony\/[^/]+\/(visit|missed|note|outside-look|lost)$/,
+]
 
 const [ENGLISH] = LANGUAGES
 

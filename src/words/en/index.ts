@@ -16,6 +16,7 @@ import { round } from './round.ts'
 import { steps } from './steps.ts'
 import { today } from './today.ts'
 import { trade } from './trade.ts'
+import { trouble } from './trouble.ts'
 import { units } from './units.ts'
 import { visit } from './visit.ts'
 
@@ -38,6 +39,7 @@ export const english = {
   steps,
   today,
   trade,
+  trouble,
   units,
   visit,
 }

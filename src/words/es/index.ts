@@ -17,6 +17,7 @@ import { round } from './round.ts'
 import { steps } from './steps.ts'
 import { today } from './today.ts'
 import { trade } from './trade.ts'
+import { trouble } from './trouble.ts'
 import { units } from './units.ts'
 import { visit } from './visit.ts'
 
@@ -39,6 +40,7 @@ export const spanish: Words = {
   steps,
   today,
   trade,
+  trouble,
   units,
   visit,
 }
