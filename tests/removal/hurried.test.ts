@@ -180,6 +180,14 @@ test('a cool forecast for tomorrow is none for today; a hot one is said at once'
   expect([says(20), says(38)]).toEqual(['unsaid', 'unmet'])
 })
 
+test('one cool hour is no forecast, unless the hottest one or the end of the work is said too', () => {
+  const { from: _f, until: _u, hours: _h, ...check } = READY.check
+  const dawn = { ...check, hours: [{ at: '06:00', c: 18 }] }
+  expect(holding(but({ check: dawn }))).toEqual(['heat'])
+  expect(holding(but({ check: { ...dawn, hottestC: 26 } }))).toEqual([])
+  expect(holding(but({ check: { ...dawn, from: '06:00', until: '08:00' } }))).toEqual([])
+})
+
 test('how hot it was yesterday does not open it today', () => {
   const work = { outdoorC: 20, water: true, on: DAY }
   const at = (day: string) => atStart(but({ work }), DEFAULT_PROTOCOL.heatLimitC, SHOWS, day).state

@@ -94,6 +94,33 @@ describe('nothing gets in by the queue or by hand that no form would take', () =
   })
 })
 
+describe('another role', () => {
+  test('a helper decides, clears, signs and opens nothing by any address, and a stranger neither', async () => {
+    await post(READY)
+    const acts: [string, Record<string, string>][] = [
+      ['check', { version: '1', is: 'go' }],
+      ['site', { version: '1', behind: 'none' }],
+      [
+        'clear',
+        { hazard: 'gas', 'trade-gas.who': 'Edda Brandt', 'trade-gas.licence': '4711', 'trade-gas.on': DAY },
+      ],
+      ['second', { item: 'not-alone', 'not-alone.by': 'Juno', 'not-alone.reason': 'I stay here with them.' }],
+      ['work', { version: '1', outdoorC: '75', now: 'openedAt' }],
+      ['sign', { how: 'paper', name: 'Ottoline Fairweather', on: DAY }],
+      ['end', { why: 'Left.' }],
+      ['intake', { colony: 'W-1' }],
+    ]
+    for (const [act, fields] of acts)
+      for (const role of ['helper', null] as const) {
+        const { status } = await yard.post(role, `/removals/${ID}/${act}`, fields)
+        expect(status, `${role} ${act}`).toBe(role === null ? 401 : 403)
+      }
+    expect(yard.services.store.removals.get(ID)?.versions).toHaveLength(1)
+    expect(kept()?.decision).toBeUndefined()
+    expect(yard.services.store.colony('W-1')).toBeNull()
+  })
+})
+
 describe('two people, one sheet', () => {
   test('what one found takes the “go” of the other away, and the hazard stays', async () => {
     await post(READY)

@@ -95,6 +95,12 @@ function hoursUnder(s: Sheet, limitC: number, shows: Shows): Facts {
       why: `${shows.temperature(first.c)} at ${first.at}, over the limit of ${limit}. ${instead} ${LOSERS}`,
     }
   const last = working.at(-1)
+  // Six in the morning is cool anywhere.
+  if (working.length === 1 && until === undefined && s.check.hottestC === undefined)
+    return {
+      state: 'unsaid',
+      why: `One hour, ${last?.at ?? ''}, is no forecast: type the hottest hour while you work.`,
+    }
   if (until !== undefined && last !== undefined && hoursLater(last.at, until) > GAP_HOURS)
     return {
       state: 'unsaid',

@@ -96,7 +96,7 @@ export const RemovalsPage = ({ frame, open, toClose, over, erased }: RemovalsPro
         <h2>Done</h2>
         <ul class="jobs jobs-over">
           {over.slice(0, LATELY).map((row) => (
-            <Row row={row} frame={frame} />
+            <Row row={row} frame={frame} done />
           ))}
         </ul>
         {over.length <= LATELY ? null : (
@@ -104,7 +104,7 @@ export const RemovalsPage = ({ frame, open, toClose, over, erased }: RemovalsPro
             <summary>{over.length - LATELY} before that</summary>
             <ul class="jobs jobs-over">
               {over.slice(LATELY).map((row) => (
-                <Row row={row} frame={frame} />
+                <Row row={row} frame={frame} done />
               ))}
             </ul>
           </details>
@@ -126,7 +126,8 @@ const Reckoned = ({ reckoning: r }: { reckoning: Reckoning }) => {
   )
 }
 
-const Row = ({ row, frame }: { row: RemovalRow; frame: Frame }) => (
+/** `done`: nobody goes back any more, whatever was left to close up. */
+const Row = ({ row, frame, done = false }: { row: RemovalRow; frame: Frame; done?: boolean }) => (
   <li class="job">
     <div class="job-what">
       <a class="job-name" href={row.path}>
@@ -134,7 +135,7 @@ const Row = ({ row, frame }: { row: RemovalRow; frame: Frame }) => (
       </a>
       {row.address === null || row.address === row.name ? null : <p class="soft">{row.address}</p>}
       <p class="job-marks">
-        <b>{STAGE_WORDS[row.stage]}</b>
+        <b>{done && row.stage === 'boxed' ? 'Boxed' : STAGE_WORDS[row.stage]}</b>
         {row.plannedOn === null ? (
           row.next === null ? null : (
             <span class="soft">no day planned</span>
