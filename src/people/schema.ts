@@ -15,13 +15,13 @@ export const person = sqliteTable(
     /** The name without differences of case and form. */
     nameKey: text('name_key').notNull().unique(),
     role: text('role').$type<Role>().notNull(),
-    /** BCP 47; null, or one that is not spoken any more: as the browser says. */
-    language: text('language'),
     /** Null until chosen. */
     passphrase: text('passphrase'),
     createdAt: text('created_at').notNull(),
     createdBy: text('created_by'),
     closedAt: text('closed_at'),
+    /** BCP 47; null, or one that is not spoken any more: as the browser says. */
+    language: text('language'),
   },
   (t) => [check('person_role', sql`${t.role} IN ('operator', 'beekeeper', 'helper')`)],
 )

@@ -2,6 +2,7 @@
  * One glance, one hand, counted on a phone (390 x 844): how long each page is and how many words stand on it before anything is
  * unfolded; how many taps and how much scrolling each task takes. Prints the table; fails over budget.
  */
+import { statSync } from 'node:fs'
 import type { Browser, Page } from 'playwright-core'
 import { afterAll, beforeAll, expect, it } from 'vitest'
 import { launch, PHONE, type Watched, watchedPage } from '../support/browser.ts'
@@ -194,4 +195,17 @@ it('an older entry is corrected', async () => {
     await thumb.press('Save the correction')
   })
   expect(yard.store.changes({ limit: 1 })[0]?.entry.replaces).toBeDefined()
+})
+
+/**
+ * What a phone fetches once a version, as it travels: 248,444 bytes on 2026-11-28, all pages of the round in two languages.
+ * About fifteen seconds on a line of 16 kB a second. More than this is to be weighed, not let in by chance.
+ */
+const WORKER_MOST = 280_000
+
+it('the worker of the phone is fetched within its budget', () => {
+  const folder = new URL('../../dist/web/', import.meta.url)
+  const travels = statSync(new URL('service-worker.js.br', folder)).size
+  expect(travels).toBeGreaterThan(50_000)
+  expect(travels).toBeLessThan(WORKER_MOST)
 })

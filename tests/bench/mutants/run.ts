@@ -138,6 +138,8 @@ const runner = (): Promise<Vitest> =>
     silent: true,
   })
 let vitest = await runner()
+/** What failed last, by name. */
+let blame = ''
 
 /** Whether the room's tests fail on the copy as it is now, where `changed` is what differs from the run before. */
 async function noticed(changed: readonly string[]): Promise<boolean> {
@@ -157,11 +159,15 @@ async function fails(tests: readonly string[]): Promise<boolean> {
     vitest = await runner()
     return true
   }
-  return ended.unhandledErrors.length > 0 || !ended.testModules.every((module) => module.ok())
+  const failed = ended.testModules.filter((module) => !module.ok())
+  blame = [...failed.map((module) => module.relativeModuleId), ...ended.unhandledErrors.map(String)].join(
+    ', ',
+  )
+  return blame !== ''
 }
 
 try {
-  if (await noticed([])) throw new Error('the tests fail without any mutant')
+  if (await noticed([])) throw new Error(`the tests fail without any mutant: ${blame}`)
   const survivors: string[] = []
   const places = chosen()
   process.stdout.write(`${places.length} of ${all.length} mutants of ${room.files}\n`)
