@@ -9,12 +9,14 @@ import {
   countByDay,
   type DayCounts,
   grayTest,
-  incidenceLimits,
   logRank,
+  smallSampleLimits,
+  stdErrBehind,
   stratifiedLogRank,
   together,
   zFor,
 } from '../../statistics/index.ts'
+import { FEW } from '../../words/index.ts'
 import {
   ALL_WAYS,
   type Cohort,
@@ -29,7 +31,7 @@ import {
   withDays,
 } from './cohort.ts'
 import type { ColonyFacts } from './facts.ts'
-import { type OutcomesOnDay, outcomeRows, outcomesOn, type Share } from './outcomes.ts'
+import { type OutcomesOnDay, outcomeRows, outcomesOn, type Share, testable } from './outcomes.ts'
 import { nobody } from './review.ts'
 
 /** A kind of job counts for the adjustment where every group has had this many whose fate by the day is known (our choice). */
@@ -98,8 +100,8 @@ export function compareBy(
     held: holds ? { types: held.map((t) => t.name), share } : null,
     whyNot: holds ? null : whyNot(by, cells.names.length, share),
     p: {
-      lost: logRank(groups.map((c) => asLost(c, losses)))?.p ?? null,
-      movedOut: grayTest(groups, [wayNumber('moved-out')])?.p ?? null,
+      lost: logRank(testable(groups).map((c) => asLost(c, losses)))?.p ?? null,
+      movedOut: grayTest(testable(groups), [wayNumber('moved-out')])?.p ?? null,
       lostHeld: stratifiedP(cells, losses),
     },
   }
@@ -177,19 +179,20 @@ function standardised(row: readonly OutcomesOnDay[], held: readonly HeldType[]):
       share += weight * s.share
       variance += (weight * stdErrOf(s)) ** 2
     }
-    const limits = incidenceLimits(share, Math.sqrt(variance))
+    const limits = smallSampleLimits(share, Math.sqrt(variance))
     return { share, lower: limits?.[0] ?? null, upper: limits?.[1] ?? null }
   }
   return { movedOut: mix((s) => s.movedOut), lost: mix((s) => s.lost) }
 }
 
-/** The error behind log limits, from the lower one; of a share of 0 from its upper limit, as if that were two errors away. */
+/** The error behind a share's limits; of a share of 0 or 1 as if its limits were two errors apart from it. */
 const stdErrOf = ({ share, lower, upper }: Share): number =>
-  share > 0 && lower !== null
-    ? (share * Math.log(share / lower)) / zFor(0.95)
-    : ((upper ?? 0) - share) / zFor(0.95)
+  share > 0 && share < 1 && lower !== null
+    ? stdErrBehind(share, lower)
+    : Math.max((upper ?? share) - share, share - (lower ?? share)) / zFor(0.95)
 
 function stratifiedP({ types, counts }: Cells, losses: number[]): number | null {
-  const strata = types.map((_, t) => counts.map((row) => asLost(row[t] ?? nobody(), losses)))
+  const rows = counts.filter((row) => row.length > 0 && together(row).colonies >= FEW)
+  const strata = types.map((_, t) => rows.map((row) => asLost(row[t] ?? nobody(), losses)))
   return stratifiedLogRank(strata)?.p ?? null
 }

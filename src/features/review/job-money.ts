@@ -167,3 +167,20 @@ export function earnedReading(e: Earned, typeWords: string, currency: string): s
   const over = `over ${e.jobs} ${e.jobs === 1 ? 'job' : 'jobs'}`
   return `A ${typeWords} job earned ${sum(e.earned, currency)} on average ${over}${range}: ${sum(e.price, currency)} from the customer and ${sum(e.colonyPrice, currency)} for the colony, less ${sum(e.cost, currency)}.${note}`
 }
+
+/**
+ * Which kinds earn most and least, among those with enough jobs to have limits. Example: 'Earns most: wall, $526 a job ($491 to
+ * $562, 41 jobs); least: swarm, $80 ($52 to $108, 14 jobs).' '' where none has enough.
+ */
+export function earnsMostReading(
+  all: readonly Earned[],
+  nameOf: (type: string) => string,
+  currency: string,
+): string {
+  const known = all.filter((e) => e.lower !== null).sort((a, b) => b.earned - a.earned)
+  const [most, least] = [known[0], known.at(-1)]
+  if (most === undefined || least === undefined) return ''
+  const said = (e: Earned, first: boolean): string =>
+    `${nameOf(e.type)}, ${sum(e.earned, currency)}${first ? ' a job' : ''} (${sum(e.lower ?? 0, currency)} to ${sum(e.upper ?? 0, currency)}, ${e.jobs} jobs)`
+  return `Earns most: ${said(most, true)}${most === least ? '' : `; least: ${said(least, false)}`}.`
+}

@@ -27,7 +27,14 @@ import { AFTER_DAYS, type AliveAfter, aliveAfter } from './follow-up.ts'
 import { type Earned, earnedByType, jobOf, type Rates } from './job-money.ts'
 import { type LossPhases, lossPhases } from './loss-phases.ts'
 import { type MoneyReview, moneyOf } from './money.ts'
-import { OUTCOME_DAYS, type OutcomesOnDay, outcomesOn, type TypesTest, typesTests } from './outcomes.ts'
+import {
+  OUTCOME_DAYS,
+  type OutcomesOnDay,
+  outcomesOn,
+  type TypesTest,
+  testable,
+  typesTests,
+} from './outcomes.ts'
 import { type PathCount, pathCounts, queenrightByDay } from './recovery-path.ts'
 import { countedBy, type GroupReview, groupReview, nobody } from './review.ts'
 import { type YardStay, yardStay } from './stay.ts'
@@ -74,7 +81,7 @@ export interface ReviewView {
   /** One row a group, in the order of `groups`. */
   onDay: Record<LookDay, TypeOnDay[]>
   logRank: { chisq: number; df: number; p: number } | null
-  /** Gray's tests between the groups. */
+  /** Gray's tests between the groups large enough for it, as the log-rank test. */
   grayTests: TypesTest[]
   findings: Findings
   paths: PathCount[]
@@ -128,7 +135,8 @@ export function reviewView(
   const all = wholeOf(groups, colonies, choice)
   const names = groups.map((g) => g.name)
   const curves = groups.map((g) => g.curve)
-  const test = logRank(groups.map((g) => asLost(g.counts, lossWays(unitedIsLoss))))
+  const tested = testable(groups.map((g) => g.counts))
+  const test = logRank(tested.map((c) => asLost(c, lossWays(unitedIsLoss))))
   const counted = taken.map(({ id, facts, stayOn }): Counted => ({ id, facts, ...stayOn(asOf) }))
   const recoveries = counted.map((c) => c.recovery)
   // Where nobody was followed that long, only groups lost to the last one have a share: nothing to lean on.
@@ -145,10 +153,7 @@ export function reviewView(
     drawn: drawnOf(groups, choice.shown),
     alive: { 30: shareAlive(all.curve, 30), 60: shareAlive(all.curve, 60) },
     onDay: { 30: groupsOnDay(30), 60: groupsOnDay(60) },
-    grayTests: typesTests(
-      groups.map((g) => g.counts),
-      unitedIsLoss,
-    ),
+    grayTests: typesTests(tested, unitedIsLoss),
     logRank: test === null ? null : { chisq: test.chisq, df: test.df, p: test.p },
     findings: goesWithLosing(colonies, asOf, { unitedIsLoss }),
     paths: pathCounts(recoveries),
