@@ -26,6 +26,7 @@ async function look(file: string): Promise<void> {
   const yard = testYard({ day: TODAY, file })
   await yard.session('operator')
   await yard.ask('operator', '/intake')
+  const before = process.memoryUsage.rss() / 1024 ** 2
   const line = async (what: string): Promise<void> => {
     const from = cpuMs()
     const answer = await yard.ask('operator', '/review')
@@ -33,7 +34,7 @@ async function look(file: string): Promise<void> {
     if (answer.status !== 200) throw new Error(`/review: ${answer.status}`)
     const most = process.resourceUsage().maxRSS / 1024
     process.stdout.write(
-      `    ${what}: ${((cpuMs() - from) / 1000).toFixed(2)} s of the processor, ${(text.length / 1024).toFixed(0)} KB, at most ${most.toFixed(0)} MB\n`,
+      `    ${what}: ${((cpuMs() - from) / 1000).toFixed(2)} s of the processor, ${(text.length / 1024).toFixed(0)} KB, at most ${most.toFixed(0)} MB (${before.toFixed(0)} before)\n`,
     )
   }
   await line('first look')

@@ -4,6 +4,7 @@ import { fileURLToPath } from 'node:url'
 import { bench as advice } from './advice/bench.ts'
 import { bench as blocks } from './blocks.ts'
 import { bench as faults } from './faults.ts'
+import { bench as review } from './first-look.ts'
 import { bench as forecast } from './forecast.ts'
 import { bench as forecasts } from './foresight-pages.ts'
 import { bench as load } from './load.ts'
@@ -23,6 +24,7 @@ const BENCHES: Record<string, () => void | Promise<void>> = {
   blocks,
   load,
   memory,
+  review,
 }
 
 const wanted = process.argv.slice(2)
