@@ -1,11 +1,10 @@
 /** Comparing groups, phases of loss, money by kind of job, after they left, thin curves and the smallest difference. */
 import { describe, expect, it } from 'vitest'
 import { addDays } from '../../src/days.ts'
-import { costsWith } from '../../src/decision/index.ts'
+import { DEFAULT_COSTS } from '../../src/decision/index.ts'
 import { type Comparison, compareBy } from '../../src/features/review/compare.ts'
 import { comparisonReadings } from '../../src/features/review/compared-reading.ts'
 import { shareAlive } from '../../src/features/review/comparison.ts'
-import type { ColonyFacts, OutcomeKind } from '../../src/features/review/facts.ts'
 import { aliveAfter, aliveAfterReading } from '../../src/features/review/follow-up.ts'
 import {
   earnedByType,
@@ -28,6 +27,13 @@ import { smallSampleLimits, stdErrBehind } from '../../src/statistics/incidence.
 import { jeffreys } from '../../src/statistics/intervals.ts'
 import { kaplanMeier } from '../../src/statistics/kaplan-meier.ts'
 import { smallestDifference } from '../../src/statistics/power.ts'
+import {
+  type ColonyFacts,
+  factsOf,
+  type OutcomeKind,
+  phaseBeforeLoss,
+  spendingOf,
+} from '../../src/stays/index.ts'
 
 const DAY0 = '2025-05-01'
 const AS_OF = '2027-01-01'
@@ -128,7 +134,9 @@ it('phases of loss: where they were the day before', () => {
   const caged = colony({ queen: 'caged' }, [0, left('died')])
   const kept = colony({ queen: 'caged' }, [40, left('moved-out')])
   const undated = colony({}, [0, left('died', { dayUnknown: true })])
-  const found = lossPhases([waiting(), waiting(), rearing, caged, kept, undated], AS_OF, DEFAULT_PROTOCOL)
+  const found = lossPhases(
+    [waiting(), waiting(), rearing, caged, kept, undated].map((h) => phaseBeforeLoss(h, DEFAULT_PROTOCOL)),
+  )
   expect(found).toEqual({
     lost: 4,
     phases: [
@@ -154,7 +162,7 @@ describe('money by kind of job', () => {
       [12, { kind: 'given', what: 'syrup' }],
       [40, left('moved-out')],
     )
-    const job = jobOf(history, AS_OF, { job: 400, colony: 120 })
+    const job = jobOf(factsOf(history), spendingOf(history), AS_OF, { job: 400, colony: 120 })
     expect(job).toEqual({
       type: 'wall',
       price: 400,
@@ -171,7 +179,7 @@ describe('money by kind of job', () => {
     // 400 + 120 - (45 + 4 + 1 × 15 + 3 × 20 + 40 × 1).
     const [earned] = earnedByType(job === null ? [] : [job], RATES)
     expect(earned).toMatchObject({ jobs: 1, earned: 356, cost: 164, lower: null })
-    expect(jobOf(history, '2025-05-20', { job: 400, colony: null })).toBeNull()
+    expect(jobOf(factsOf(history), spendingOf(history), '2025-05-20', { job: 400, colony: null })).toBeNull()
   })
 
   it('gives limits from ten jobs on, leaves jobs without a price out, and says so', () => {
@@ -215,10 +223,10 @@ describe('money by kind of job', () => {
   })
 
   it('visits, days and frames cost what the yard says they do', () => {
-    // The defaults of the yard's costs (judgement): an opening 4, a day in the yard 1, a frame of brood 15.
-    expect(ratesOf(costsWith())).toEqual({ visit: 4, day: 1, frame: 15 })
-    expect(ratesOf(costsWith({ opening: 12.5, day: 0 }))).toMatchObject({ visit: 12.5, day: 0 })
-    expect(ratesReading(ratesOf(costsWith({ opening: 12.5 })), '€')).toBe(
+    const { opening, frame } = DEFAULT_COSTS
+    expect(ratesOf({})).toEqual({ visit: opening, day: DEFAULT_COSTS.day, frame })
+    expect(ratesOf({ opening: 12.5, day: 0 })).toEqual({ visit: 12.5, day: 0, frame })
+    expect(ratesReading(ratesOf({ opening: 12.5, day: 1, frame: 15 }), '€')).toBe(
       'Costs are queens and feed as written down, €12.5 a visit, €1 a day in the yard, €15 a frame given without a price.',
     )
   })

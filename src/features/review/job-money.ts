@@ -5,11 +5,10 @@
  */
 
 import { type Day, daysBetween } from '../../days.ts'
-import type { Costs } from '../../decision/index.ts'
-import type { History } from '../../journal/index.ts'
+import { type Costs, DEFAULT_COSTS } from '../../decision/index.ts'
 import { betaQuantile } from '../../statistics/index.ts'
+import type { ColonyFacts, Spending } from '../../stays/index.ts'
 import { plain } from '../../words/index.ts'
-import { KIND_OF } from './money.ts'
 
 /** What work and place cost, in the yard's currency. */
 export interface Rates {
@@ -21,8 +20,15 @@ export interface Rates {
   frame: number
 }
 
-/** The yard's costs of its decisions, taken for jobs: a visit is an opening, a frame one of brood. */
-export const ratesOf = ({ opening, day, frame }: Costs): Rates => ({ visit: opening, day, frame })
+/**
+ * The yard's own costs, the defaults where it said nothing: a visit is an opening, a frame one of brood. Not as the decision weighs
+ * them: the chance of losing a colony, which is in its day there, is counted here by what was lost.
+ */
+export const ratesOf = (own: { [K in keyof Costs]?: number | undefined }): Rates => ({
+  visit: own.opening ?? DEFAULT_COSTS.opening,
+  day: own.day ?? DEFAULT_COSTS.day,
+  frame: own.frame ?? DEFAULT_COSTS.frame,
+})
 
 /** One job, from the customer's price to the colony's leaving. */
 export interface Job {
@@ -44,46 +50,26 @@ export interface Job {
 
 /** A job whose colony has left by a day; null while it is there. Prices come from the removal sheet and the move-out record. */
 export function jobOf(
-  history: History,
+  { removalType, intakeOn, outcome }: ColonyFacts,
+  { unpricedQueens, unpricedFeed, queens, feed, other, frames, visits }: Spending,
   asOf: Day,
   prices: { job: number | null; colony: number | null },
 ): Job | null {
-  const { intake, outcome } = history
-  if (outcome === null || outcome.on > asOf || outcome.dayUnknown === true) return null
-  const job: Job = {
-    type: intake.removal.type,
+  if (outcome === null || outcome.on === null || outcome.on > asOf) return null
+  return {
+    type: removalType,
     price: prices.job,
     colonyPrice: prices.colony,
     movedOut: outcome.what === 'moved-out',
-    queens: 0,
-    feed: 0,
-    other: 0,
-    frames: 0,
-    visits: visitDays(history),
-    days: daysBetween(intake.on, outcome.on),
-    unpriced: 0,
+    queens,
+    feed,
+    other,
+    frames,
+    visits,
+    days: daysBetween(intakeOn, outcome.on),
+    unpriced: unpricedQueens + unpricedFeed,
   }
-  for (const e of history.entries) {
-    if (e.kind !== 'given') continue
-    const kind = KIND_OF[e.what] ?? 'other'
-    job[kind] += e.cost ?? 0
-    if (kind === 'other' && e.cost === undefined) job.frames += e.frames ?? 0
-    if (kind !== 'other' && e.cost === undefined) job.unpriced++
-  }
-  return job
 }
-
-const VISITS: ReadonlySet<string> = new Set([
-  'inspection',
-  'given',
-  'queen-cage',
-  'ties-removed',
-  'mite-wash',
-])
-
-/** Days on which somebody worked at the box: two entries of one day are one visit. */
-const visitDays = ({ entries }: History): number =>
-  new Set(entries.flatMap((e) => (VISITS.has(e.kind) ? [e.on] : []))).size
 
 /** Cost of a job, beside the removal itself. */
 const costOf = (j: Job, rates: Rates): number =>

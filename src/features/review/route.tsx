@@ -1,7 +1,6 @@
 import { Hono } from 'hono'
 import { type AppContext, type Deps, type Env, page, unknownPage } from '../../app/index.ts'
 import { hemisphereOf } from '../../biology/index.ts'
-import { costsWith } from '../../decision/index.ts'
 import { drawnStacks } from './became.tsx'
 import { chartData } from './chart-data.ts'
 import { namesIn } from './choice.ts'
@@ -27,12 +26,11 @@ export function review(deps: Deps): Hono<Env> {
     const { frame } = c.var
     const protocol = deps.store.protocol()
     const hidden = frame.may('see-private') ? privateFacts(deps.store) : null
-    const rates = ratesOf(costsWith())
+    const rates = ratesOf(deps.store.settings.get('costs'))
     const options = {
       rates,
       heatLimitC: protocol.heatLimitC,
       hemisphere: hemisphereOf(frame.zone),
-      protocol,
       ...(hidden === null ? {} : { prices: hidden.prices, told: hidden.told }),
     }
     const records = recordsOf(frame.zone)
