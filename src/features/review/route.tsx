@@ -7,6 +7,7 @@ import { namesIn } from './choice.ts'
 import { choiceIn } from './choice-form.ts'
 import { REVIEW_CSV, type ReviewCsv } from './csv.ts'
 import { ratesOf } from './job-money.ts'
+import { isLongUnseen } from './long-unseen.ts'
 import { ReviewPage } from './page.tsx'
 import { nameIn, type ReviewProps } from './part-props.ts'
 import { privateFacts } from './prices.ts'
@@ -47,6 +48,7 @@ export function review(deps: Deps): Hono<Env> {
         options,
       ),
       total: records.length,
+      unseen: records.filter((r) => isLongUnseen(r.facts, frame.today)).length,
       callBacks: hidden?.callBacks ?? [],
       rates,
       currency: deps.store.settings.get('currency'),
