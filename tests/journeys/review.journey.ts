@@ -10,6 +10,7 @@ const DAY = '2026-06-10'
 /** The review with its charts, over the wire. */
 const MOST_BYTES = 200 * 1024
 const LEAST_TARGET = 48
+const DATA_PAGES = ['/data/colonies', '/data/names', '/data/long-gone?days=1']
 
 let browser: Browser
 let yard: RunningYard
@@ -33,7 +34,7 @@ describe.each(DEVICES)('on a $name', (device) => {
   // The review itself, in the light, is among the pages of every-page.journey.ts.
   it('the report, few colonies and the way in for spreadsheets keep still, fit, and can be read by all', async () => {
     const { page, context, noticed } = await watchedPage(browser, yard.url, device)
-    for (const path of ['/review/report', '/review?removalType=container', '/data/colonies']) {
+    for (const path of ['/review/report', '/review?removalType=container', ...DATA_PAGES]) {
       await page.goto(path)
       expect(await violations(page), path).toEqual([])
       expect(await layoutShift(page), path).toBe(0)

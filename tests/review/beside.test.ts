@@ -1,7 +1,7 @@
 /** Comparing groups, phases of loss, money by kind of job, after they left, thin curves and the smallest difference. */
 import { describe, expect, it } from 'vitest'
 import { addDays } from '../../src/days.ts'
-import { costsWith } from '../../src/decision/index.ts'
+import { DEFAULT_COSTS } from '../../src/decision/index.ts'
 import { type Comparison, compareBy } from '../../src/features/review/compare.ts'
 import { comparisonReadings } from '../../src/features/review/compared-reading.ts'
 import { shareAlive } from '../../src/features/review/comparison.ts'
@@ -223,10 +223,10 @@ describe('money by kind of job', () => {
   })
 
   it('visits, days and frames cost what the yard says they do', () => {
-    // The defaults of the yard's costs (judgement): an opening 4, a day in the yard 1, a frame of brood 15.
-    expect(ratesOf(costsWith())).toEqual({ visit: 4, day: 1, frame: 15 })
-    expect(ratesOf(costsWith({ opening: 12.5, day: 0 }))).toMatchObject({ visit: 12.5, day: 0 })
-    expect(ratesReading(ratesOf(costsWith({ opening: 12.5 })), '€')).toBe(
+    const { opening, frame } = DEFAULT_COSTS
+    expect(ratesOf({})).toEqual({ visit: opening, day: DEFAULT_COSTS.day, frame })
+    expect(ratesOf({ opening: 12.5, day: 0 })).toEqual({ visit: 12.5, day: 0, frame })
+    expect(ratesReading(ratesOf({ opening: 12.5, day: 1, frame: 15 }), '€')).toBe(
       'Costs are queens and feed as written down, €12.5 a visit, €1 a day in the yard, €15 a frame given without a price.',
     )
   })

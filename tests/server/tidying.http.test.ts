@@ -148,6 +148,12 @@ describe('colonies long gone', () => {
     expect(page.match(/type="checkbox"[^>]* checked/g)).toHaveLength(2)
   })
 
+  it('are told of on the review, with the way there', async () => {
+    expect(await words('/review')).toContain(
+      '2 that count as still here came more than a year ago, or were not seen for 60 days. Close what is long gone',
+    )
+  })
+
   it('are closed many at once on the day of the last sighting, and opened again together', async () => {
     const id = v7()
     const close = { id, colony: [idOf('OLD'), idOf('BARE')], what: 'unknown', day: 'last-seen' }

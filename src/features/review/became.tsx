@@ -5,6 +5,7 @@ import { FEW, FEW_MEANS, sameNameReading, sameNames } from '../../words/index.ts
 import { stackEnd } from './chart-data.ts'
 import { fatesReading } from './fates.ts'
 import { earnsMostReading } from './job-money.ts'
+import { longUnseenReading, UNSEEN_DAYS } from './long-unseen.ts'
 import { OUTCOME_DAYS, type OutcomesOnDay } from './outcomes.ts'
 import {
   bestReading,
@@ -60,9 +61,18 @@ export const Became = (p: ReviewProps) => {
       </p>
       <Reading>{differenceThatShows(p)}</Reading>
       <SameNames {...p} />
+      <LongUnseen {...p} />
     </section>
   )
 }
+
+/** The book, not the yard, is behind. */
+export const LongUnseen = ({ unseen, frame }: ReviewProps) =>
+  unseen === 0 || !frame.mayOpen('/data/long-gone') ? null : (
+    <p>
+      {longUnseenReading(unseen)} <a href={`/data/long-gone?days=${UNSEEN_DAYS}`}>Close what is long gone</a>
+    </p>
+  )
 
 /** The answer: which kind ends best, how sure that is, and, for those who may see it, which earns. */
 export const answers = (p: ReviewProps): string[] =>

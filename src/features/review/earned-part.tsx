@@ -61,7 +61,11 @@ export const EarnedPart = (p: ReviewProps) => {
           </Wide>
         </>
       )}
-      {best === undefined ? null : <p class="small soft">{ratesReading(p.rates, p.currency)}</p>}
+      {best === undefined ? null : (
+        <p class="small soft">
+          {ratesReading(p.rates, p.currency)} <a href="/protocol#costs">The yard’s costs</a>
+        </p>
+      )}
       {without === 0 ? null : (
         <p class="small soft">
           {without} {without === 1 ? 'job that is over has' : 'jobs that are over have'} no price and{' '}

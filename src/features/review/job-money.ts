@@ -5,7 +5,7 @@
  */
 
 import { type Day, daysBetween } from '../../days.ts'
-import type { Costs } from '../../decision/index.ts'
+import { type Costs, DEFAULT_COSTS } from '../../decision/index.ts'
 import { betaQuantile } from '../../statistics/index.ts'
 import type { ColonyFacts, Spending } from '../../stays/index.ts'
 import { plain } from '../../words/index.ts'
@@ -20,8 +20,15 @@ export interface Rates {
   frame: number
 }
 
-/** The yard's costs of its decisions, taken for jobs: a visit is an opening, a frame one of brood. */
-export const ratesOf = ({ opening, day, frame }: Costs): Rates => ({ visit: opening, day, frame })
+/**
+ * The yard's own costs, the defaults where it said nothing: a visit is an opening, a frame one of brood. Not as the decision weighs
+ * them: the chance of losing a colony, which is in its day there, is counted here by what was lost.
+ */
+export const ratesOf = (own: { [K in keyof Costs]?: number | undefined }): Rates => ({
+  visit: own.opening ?? DEFAULT_COSTS.opening,
+  day: own.day ?? DEFAULT_COSTS.day,
+  frame: own.frame ?? DEFAULT_COSTS.frame,
+})
 
 /** One job, from the customer's price to the colony's leaving. */
 export interface Job {

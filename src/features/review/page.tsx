@@ -5,13 +5,14 @@ import type { Child } from 'hono/jsx'
 import { inWordsWithYear } from '../../days.ts'
 import { type Frame, Layout, Reading } from '../../parts/index.ts'
 import { FEW } from '../../words/index.ts'
-import { Became } from './became.tsx'
+import { Became, LongUnseen } from './became.tsx'
 import { narrows } from './choice.ts'
 import { Choose } from './choose.tsx'
 import { Compared } from './compared.tsx'
 import { Counting } from './counting.tsx'
 import { Days } from './days-part.tsx'
 import { EarnedPart } from './earned-part.tsx'
+import { fatesReading } from './fates.ts'
 import { aliveAfterReading } from './follow-up.ts'
 import { Losing } from './losing.tsx'
 import { lossPhasesReading } from './loss-phases.ts'
@@ -68,11 +69,7 @@ const Reviewed = (p: ReviewProps) => {
         {whatIsLookedAt(p)}
       </p>
       {n === 0 ? (
-        <div class="sheet">
-          <h2>No colony fits</h2>
-          <p>Widen the choice below.</p>
-          <Choose {...p} />
-        </div>
+        <NobodyFollowed {...p} />
       ) : (
         <>
           {n < FEW ? <TooFew n={n} /> : null}
@@ -130,6 +127,27 @@ const Reviewed = (p: ReviewProps) => {
     </>
   )
 }
+
+/** No colony fits the choice; or those that do were all entered late and never followed, and can only be counted. */
+const NobodyFollowed = (p: ReviewProps) => (
+  <div class="sheet">
+    {p.look.taken === 0 ? (
+      <>
+        <h2>No colony fits</h2>
+        <p>Widen the choice below.</p>
+      </>
+    ) : (
+      <>
+        <h2>None followed yet</h2>
+        <p>
+          {fatesReading(p.look.fates, p.look.choice.unitedIsLoss)} They were entered late, on this very day.
+        </p>
+        <LongUnseen {...p} />
+      </>
+    )}
+    <Choose {...p} />
+  </div>
+)
 
 /** A chapter behind its title. A link into it opens it; so does printing. */
 const Chapter = ({ title, children }: { title: string; children?: Child }) => (

@@ -19,6 +19,8 @@ export interface ReviewProps {
   names: Record<Cohort, string[]>
   /** Colonies there are in all. */
   total: number
+  /** Colonies that count as still here and are long gone, more likely than not. */
+  unseen: number
   /** Jobs that called the yard back, by kind. */
   callBacks: CallBackCount[]
   /** What a visit, a day and a frame cost the yard. */

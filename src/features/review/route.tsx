@@ -1,13 +1,13 @@
 import { Hono } from 'hono'
 import { type AppContext, type Deps, type Env, page, unknownPage } from '../../app/index.ts'
 import { hemisphereOf } from '../../biology/index.ts'
-import { costsWith } from '../../decision/index.ts'
 import { drawnStacks } from './became.tsx'
 import { chartData } from './chart-data.ts'
 import { namesIn } from './choice.ts'
 import { choiceIn } from './choice-form.ts'
 import { REVIEW_CSV, type ReviewCsv } from './csv.ts'
 import { ratesOf } from './job-money.ts'
+import { isLongUnseen } from './long-unseen.ts'
 import { ReviewPage } from './page.tsx'
 import { nameIn, type ReviewProps } from './part-props.ts'
 import { privateFacts } from './prices.ts'
@@ -27,7 +27,7 @@ export function review(deps: Deps): Hono<Env> {
     const { frame } = c.var
     const protocol = deps.store.protocol()
     const hidden = frame.may('see-private') ? privateFacts(deps.store) : null
-    const rates = ratesOf(costsWith())
+    const rates = ratesOf(deps.store.settings.get('costs'))
     const options = {
       rates,
       heatLimitC: protocol.heatLimitC,
@@ -48,6 +48,7 @@ export function review(deps: Deps): Hono<Env> {
         options,
       ),
       total: records.length,
+      unseen: records.filter((r) => isLongUnseen(r.facts, frame.today)).length,
       callBacks: hidden?.callBacks ?? [],
       rates,
       currency: deps.store.settings.get('currency'),
