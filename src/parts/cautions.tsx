@@ -1,7 +1,7 @@
-import { leastC } from '../recovery/index.ts'
-import { temperature, type Units } from '../words/index.ts'
-
 /** Cautions, short, where the work happens. They never replace local rules or the licensed trades. */
+import { useWords } from '../forms/index.ts'
+import { inUnits, type Units } from '../words/index.ts'
+
 export const RemovalCautions = () => (
   <details class="caution">
     <summary>Before the next cut</summary>
@@ -23,19 +23,15 @@ interface AtTheBoxProps {
 /** Said on every round, on the screen and on paper. */
 export const AtTheBox = ({ units }: AtTheBoxProps) => (
   <ul>
-    <li>Stings: have the plan for anaphylaxis at hand, and somebody within call.</li>
-    <li>Smoker: no dry grass. Heavy box: bend the knees, or two people. Heat: water.</li>
-    <li>
-      Open for a full look at {temperature(leastC('full'), units)} or warmer, for a short one at{' '}
-      {temperature(leastC('short'), units)}.
-    </li>
-    <li>Suspected foulbrood: close up, do not move or unite, call the apiary inspector.</li>
+    {useWords().parts.cautions.map((text) => (
+      <li>{inUnits(text, units)}</li>
+    ))}
   </ul>
 )
 
 export const VisitCautions = ({ units }: AtTheBoxProps) => (
   <details class="caution">
-    <summary>At the box</summary>
+    <summary>{useWords().parts.atTheBox}</summary>
     <AtTheBox units={units} />
   </details>
 )

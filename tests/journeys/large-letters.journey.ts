@@ -4,7 +4,7 @@
  */
 import type { Browser, Page } from 'playwright-core'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
-import { ACTS } from '../../src/words/steps.ts'
+import { ACTS } from '../../src/words/acts.ts'
 import { type Device, launch, PHONE, type Watched, watchedPage } from '../support/browser.ts'
 import { openFolds, sidewaysScroll, spillingWords, twiceAsLarge, violations } from '../support/page-checks.ts'
 import { signInAs } from '../support/people.ts'

@@ -50,7 +50,7 @@ export const Saved = ({ lines, shares, plan, summary, frame, path }: SavedProps)
       {open ? (
         <PlanNow plan={plan} first={e.kind === 'intake'} units={frame.units} />
       ) : (
-        <p>{summary.tag} is off the round.</p>
+        <Gone summary={summary} frame={frame} path={path} />
       )}
       <p class="small">
         <b>{unsent ? 'Kept on this phone, not sent yet:' : 'In the book:'}</b>{' '}
@@ -75,6 +75,40 @@ export const Saved = ({ lines, shares, plan, summary, frame, path }: SavedProps)
     </div>
   )
 }
+
+/** After it has left: whom to tell, and what goes with it. */
+const Gone = ({ summary, frame, path }: Pick<SavedProps, 'summary' | 'frame' | 'path'>) => {
+  const moved = summary.outcome === 'moved-out'
+  return (
+    <>
+      <p>
+        <b>{summary.tag} is off the round.</b>
+        {frame.mayOpen(`${path}/letter`)
+          ? ` What comes next: ${moved ? 'its papers for the new keeper, and a letter to the customer' : 'tell the customer'}.`
+          : ''}
+      </p>
+      {frame.mayOpen(`${path}/letter`) ? (
+        <div class="buttons">
+          {moved ? <HandingOver path={path} /> : null}
+          <a class={moved ? 'button' : 'button button-do'} href={`${path}/letter`}>
+            Letter to the customer
+          </a>
+        </div>
+      ) : null}
+    </>
+  )
+}
+
+const HandingOver = ({ path }: { path: string }) => (
+  <>
+    <a class="button button-do" href={`${path}/keeper-sheet`}>
+      Sheet for the new keeper
+    </a>
+    <a class="button" href={`${path}/move-record`}>
+      Move-out record
+    </a>
+  </>
+)
 
 /** Half a look: what is still to be said, while one stands at the box. */
 const LeftOut = ({ plan, path }: { plan: Plan; path: string }) => {

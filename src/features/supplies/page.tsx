@@ -17,8 +17,10 @@ import {
   type Frame,
   Layout,
   linePath,
+  SUPPLY_TABS,
   scaleFor,
   stretchOf,
+  Tabs,
   Wide,
 } from '../../parts/index.ts'
 import { chance, dayWords } from '../../words/index.ts'
@@ -43,6 +45,7 @@ export interface SuppliesProps {
 
 export const SuppliesPage = (p: SuppliesProps) => (
   <Layout frame={p.frame} title="Supplies">
+    <Tabs of={SUPPLY_TABS} frame={p.frame} />
     <h1>Queens and frames of eggs to have on hand</h1>
     <ProblemSummary form={p.form} labels={orderLabel} heading="Not all of it could be read" ending={null} />
     {p.colonies === 0 ? (
@@ -58,11 +61,6 @@ export const SuppliesPage = (p: SuppliesProps) => (
         <ByDate {...p} />
         <Which {...p} />
         <Donors donors={p.donors} today={p.frame.today} pathOf={p.pathOf} eggFrames={p.forecast.eggFrames} />
-        <p>
-          <a class="tall" href="/stands">
-            Stands free by date, for taking on new jobs
-          </a>
-        </p>
       </div>
     )}
   </Layout>
