@@ -1,6 +1,8 @@
 /** Cautions, short, where the work happens. They never replace local rules or the licensed trades. */
+
 import { useWords } from '../forms/index.ts'
-import { inUnits, type Units } from '../words/index.ts'
+import { leastC } from '../recovery/index.ts'
+import { temperature, type Units } from '../words/index.ts'
 
 export const RemovalCautions = () => (
   <details class="caution">
@@ -23,9 +25,11 @@ interface AtTheBoxProps {
 /** Said on every round, on the screen and on paper. */
 export const AtTheBox = ({ units }: AtTheBoxProps) => (
   <ul>
-    {useWords().parts.cautions.map((text) => (
-      <li>{inUnits(text, units)}</li>
-    ))}
+    {useWords()
+      .parts.cautions(temperature(leastC('full'), units), temperature(leastC('short'), units))
+      .map((text) => (
+        <li>{text}</li>
+      ))}
   </ul>
 )
 

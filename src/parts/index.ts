@@ -10,6 +10,7 @@ export {
   areaPath,
   BOX,
   bandPath,
+  barPath,
   labelHeights,
   type StepPoint,
   stepPath,
@@ -52,3 +53,4 @@ export { RibbonSmall, RibbonStrip } from './ribbon/strip.tsx'
 export { Tabs } from './tabs.tsx'
 export { UNITS_LABELS, UnitsForm } from './units-form.tsx'
 export { YardChoice } from './yard-choice.tsx'
+export { YardFold } from './yard-fold.tsx'

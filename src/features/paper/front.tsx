@@ -1,4 +1,5 @@
 /** The first page of a yard's sheet: what to bring, what to mind, and at each box why. The blocks behind it have room to write. */
+import { useWords } from '../../forms/index.ts'
 import { AtTheBox } from '../../parts/index.ts'
 import { inUnits, lidCautions, toDoOf, type Units } from '../../words/index.ts'
 import { LoadList, loadFor } from '../round/index.ts'
@@ -28,7 +29,7 @@ export const Front = ({ all, boxes, first, units }: FrontProps) => {
       {first && load.length > 0 ? (
         <section class="front-bring">
           <h2>Bring</h2>
-          <LoadList load={load} />
+          <LoadList load={load} words={useWords()} />
         </section>
       ) : null}
       {first ? (

@@ -69,7 +69,15 @@ export function signsNeed({ s, today }: Context, led: readonly Reason[]): Reason
     if (on === null || led.some((r) => r.code === 'remedy' && r.sign === sign)) return []
     return [{ code: daysBetween(on, today) <= days ? 'remedy' : 'sign-not-over', sign, on }]
   })
-  return [...pressing, ...s.signs.seen.filter(isTold).map((code) => ({ code }))]
+  const told = s.signs.seen.filter(isTold).filter((sign) => !seenTo(s, sign))
+  return [...pressing, ...told.map((code) => ({ code }))]
+}
+
+/** The mites were counted since, or the look that heard the roar has looked for eggs: then it need not be said. */
+function seenTo({ signs, mites, lastNoEggs }: State, sign: Told): boolean {
+  if (signs === null) return true
+  if (sign === 'mites-seen') return mites !== null && mites.on >= signs.on
+  return sign === 'queenless-roar' && lastNoEggs !== null && lastNoEggs >= signs.on
 }
 
 /** Days for which what the removal did to the bees is said. */
