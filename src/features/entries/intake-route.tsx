@@ -53,7 +53,7 @@ export function intake(deps: PageDeps): Hono<Env> {
 }
 
 /** The day is today, the yard the one used last. */
-export function blank(store: Repository, today: string): Typed {
+function blank(store: Repository, today: string): Typed {
   const last = store.changes({ limit: 50 }).find((r) => r.entry.kind === 'intake')
   return {
     id: [v7()],
@@ -63,7 +63,7 @@ export function blank(store: Repository, today: string): Typed {
 }
 
 /** As blank, with the next tag and a free stand proposed. */
-function proposed(store: Repository, today: string): Typed {
+export function proposed(store: Repository, today: string): Typed {
   const typed = blank(store, today)
   const open = store.colonies({ open: true })
   const latest = open

@@ -1,5 +1,5 @@
 /** Numbers as people write them in cells: '85F', '29,5 °C', '2h 30', '2:30', '1 1/2', '~3'. */
-import { celsius } from '../../units.ts'
+import { celsius, tenth } from '../../units.ts'
 
 export type HeatUnit = 'F' | 'C'
 
@@ -21,14 +21,13 @@ export function numberIn(text: string): number | null {
 
 const HEAT = /^(.*?)\s*(?:°|º|deg(?:rees)?\.?)?\s*(f|c|fahrenheit|celsius)?\.?$/i
 
-/** °C, to a hundredth; a cell that names its unit has its way. Example: heatIn('85', 'F') = 29.44. */
+/** °C, to a tenth; a cell that names its unit has its way. Example: heatIn('85', 'F') = 29.4. */
 export function heatIn(text: string, unit: HeatUnit): number | null {
   const parts = HEAT.exec(text.trim())
   const n = numberIn(parts?.[1] ?? '')
   if (n === null) return null
   const named = parts?.[2]?.charAt(0).toUpperCase()
-  const c = (named ?? unit) === 'F' ? celsius(n) : n
-  return Math.round(c * 100) / 100
+  return tenth((named ?? unit) === 'F' ? celsius(n) : n)
 }
 
 /** Which unit a heading or its cells name; else what the numbers can be: nobody works at 60 °C. Null: cannot tell. */

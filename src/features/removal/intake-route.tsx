@@ -17,7 +17,7 @@ import {
 import { draftOf, type FieldProblem, one, type Typed, typedOf } from '../../forms/index.ts'
 import type { Entry } from '../../journal/index.ts'
 import { sheetName } from '../../records/index.ts'
-import { blank, IntakePage, ownTypes } from '../entries/index.ts'
+import { IntakePage, ownTypes, proposed } from '../entries/index.ts'
 import { heatToBees } from './heat.ts'
 import { intakeFrom } from './to-intake.ts'
 import { sheetIn } from './view.ts'
@@ -62,7 +62,7 @@ export function removalIntake(deps: PageDeps): Hono<Env> {
     const typed = typedOf({ ...filled, kind: 'intake' } as unknown as Entry, frame.units)
     const id = store.entry(saved.id) === null ? saved.id : v7()
     return show(c, saved, {
-      ...blank(store, frame.today),
+      ...proposed(store, frame.today),
       ...typed,
       on: on.length === 0 ? [frame.today] : on,
       id: [id],

@@ -40,7 +40,7 @@ describe('an old sheet', () => {
         yard: 'Orchard',
         queen_at_intake: 'caged',
         // (82 - 32) * 5 / 9
-        outdoor_c: 27.78,
+        outdoor_c: 27.8,
         method: 'vacuum',
         outcome: 'moved-out',
         outcome_on: '2024-05-05',

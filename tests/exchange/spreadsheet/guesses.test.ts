@@ -80,8 +80,8 @@ describe('numbers', () => {
   })
 
   it('degrees: a cell that names its unit has its way', () => {
-    expect(heatIn('85', 'F')).toBe(29.44)
-    expect(heatIn('85 °F', 'C')).toBe(29.44)
+    expect(heatIn('85', 'F')).toBe(29.4)
+    expect(heatIn('85 °F', 'C')).toBe(29.4)
     expect(heatIn('29,5C', 'F')).toBe(29.5)
     expect(heatIn('29.5', 'C')).toBe(29.5)
     expect(heatIn('hot', 'F')).toBeNull()

@@ -55,7 +55,7 @@ describe('taking in', () => {
       stand: '4',
       site: '4 Elm Row',
       removedBy: 'Marla',
-      outdoor_c: 27.78,
+      outdoor_c: 27.8,
     })
     expect(take(one)).toEqual({ ok: true, colonies: 1, entries: 2, already: 0 })
     const history = store.colony('W-1')?.history
@@ -63,7 +63,7 @@ describe('taking in', () => {
       by: 'Marla',
       stand: '4',
       note: 'big one',
-      removal: { type: 'wall', site: '4 Elm Row', outdoorC: 27.78 },
+      removal: { type: 'wall', site: '4 Elm Row', outdoorC: 27.8 },
     })
     expect(history?.outcome).toMatchObject({ what: 'moved-out', on: '2026-05-31', by: 'Odalys' })
     expect(store.entry(history?.intake.id ?? '')?.recordedBy).toBe('Odalys')
