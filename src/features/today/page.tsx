@@ -92,6 +92,13 @@ const Lists = (p: TodayProps) => (
       </section>
     )}
     <NotInBook count={p.notInBook} />
+    {p.letters === 0 ? null : (
+      <p class="letters-due">
+        <a class="tall" href="/letters">
+          {count(p.letters, 'letter', 'letters')} about day 30
+        </a>
+      </p>
+    )}
     <PleaseLook looks={p.looks} />
     {p.yards.map((y) => (
       <YardFold yard={y.yard} says={yardWords(y.lines)} of={sizeOf(p)}>
