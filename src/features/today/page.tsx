@@ -92,13 +92,6 @@ const Lists = (p: TodayProps) => (
       </section>
     )}
     <NotInBook count={p.notInBook} />
-    {p.letters === 0 ? null : (
-      <p class="letters-due">
-        <a class="tall" href="/letters">
-          {count(p.letters, 'letter', 'letters')} about day 30
-        </a>
-      </p>
-    )}
     <PleaseLook looks={p.looks} />
     {p.yards.map((y) => (
       <YardFold yard={y.yard} says={yardWords(y.lines)} of={sizeOf(p)}>
@@ -111,9 +104,11 @@ const Lists = (p: TodayProps) => (
     ))}
     <LostBoxes lost={p.lost} frame={p.frame} />
     {p.letters === 0 ? null : (
-      <a class="tall" href="/letters">
-        {count(p.letters, 'letter', 'letters')} about day 30
-      </a>
+      <p class="letters-due">
+        <a class="tall" href="/letters">
+          {count(p.letters, 'letter', 'letters')} about day 30
+        </a>
+      </p>
     )}
     <Doubts doubts={p.doubts} />
     <CanWait {...p} />
