@@ -4,12 +4,13 @@ export { BarePage } from './bare-page.tsx'
 export { BeforeItLeaves } from './before-it-leaves.tsx'
 export { BESIDE, BoxAndList, ListAndBox } from './beside.tsx'
 export { Bonds } from './bonds.tsx'
-export { RemovalCautions, VisitCautions } from './cautions.tsx'
+export { AtTheBox, RemovalCautions, VisitCautions } from './cautions.tsx'
 export { Counted, NotYet, Part, Reading, Share, Wide } from './chapter.tsx'
 export {
   areaPath,
   BOX,
   bandPath,
+  barPath,
   labelHeights,
   type StepPoint,
   stepPath,
