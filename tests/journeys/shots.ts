@@ -42,6 +42,12 @@ const tap = (name: string, value: string) => (page: Page) =>
       input.click()
     })
 
+/** Opens every fold of the form, as one does who fills in all of it. */
+const unfolded = (page: Page): Promise<void> =>
+  page.locator('#entry-form details').evaluateAll((folds) => {
+    for (const fold of folds) fold.setAttribute('open', '')
+  })
+
 function shots(store: Store): Shot[] {
   const unknown = inPhase(store, 'queen-unknown')
   const rearing = inPhase(store, 'rearing')
@@ -88,9 +94,10 @@ function shots(store: Store): Shot[] {
       name: 'visit-refused',
       path: `${unknown}/visit`,
       before: async (page) => {
+        await unfolded(page)
         await page.fill('input[name="on"]', '2030-01-01')
         await page.fill('input[name="cellCount"]', 'many')
-        await page.click('button[type="submit"]')
+        await page.click('.act-save')
         await page.waitForSelector('#problems')
       },
     },
@@ -99,9 +106,10 @@ function shots(store: Store): Shot[] {
       name: 'intake-refused',
       path: '/intake',
       before: async (page) => {
+        await unfolded(page)
         await page.fill('input[name="colony"]', '<b>W-1</b>')
         await page.fill('input[name="removal.outdoorC"]', '400')
-        await page.click('button[type="submit"]')
+        await page.click('.act-save')
         await page.waitForSelector('#problems')
       },
     },

@@ -95,13 +95,6 @@ const Lists = (p: TodayProps) => (
       </section>
     )}
     <NotInBook count={p.notInBook} />
-    {p.letters === 0 ? null : (
-      <p class="letters-due">
-        <a class="tall" href="/letters">
-          {p.frame.words.today.letters(p.letters)}
-        </a>
-      </p>
-    )}
     <PleaseLook looks={p.looks} />
     {p.yards.map((y) => (
       <YardFold yard={y.yard} says={yardWords(y.lines, p.frame.words)} of={sizeOf(p)}>
@@ -113,6 +106,13 @@ const Lists = (p: TodayProps) => (
       </YardFold>
     ))}
     <LostBoxes lost={p.lost} frame={p.frame} />
+    {p.letters === 0 ? null : (
+      <p class="letters-due">
+        <a class="tall" href="/letters">
+          {p.frame.words.today.letters(p.letters)}
+        </a>
+      </p>
+    )}
     <Doubts doubts={p.doubts} />
     <CanWait {...p} />
   </>
