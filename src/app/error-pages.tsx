@@ -1,40 +1,38 @@
 /** Pages that say what went wrong and where to go from there. */
 import { type Frame, Layout } from '../parts/index.ts'
 
-const Ways = () => (
+const Ways = ({ frame: { words } }: { frame: Frame }) => (
   <p class="buttons">
     <a class="button" href="/">
-      Today
+      {words.ways['/']}
     </a>
     <a class="button" href="/yard">
-      The yard
+      {words.errors.theYard}
     </a>
   </p>
 )
 
 export const NoPagePage = ({ frame }: { frame: Frame }) => (
-  <Layout frame={frame} title="No such page">
-    <h1>There is no such page</h1>
-    <p>The address may be mistyped or from an older version.</p>
-    <Ways />
+  <Layout frame={frame} title={frame.words.errors.noPage.title}>
+    <h1>{frame.words.errors.noPage.heading}</h1>
+    <p>{frame.words.errors.noPage.says}</p>
+    <Ways frame={frame} />
   </Layout>
 )
 
 export const NotYoursPage = ({ frame, whose }: { frame: Frame; whose: string }) => (
-  <Layout frame={frame} title="Not yours to open">
-    <h1>This page is {whose}</h1>
-    <p>You are signed in as {frame.viewer?.name}. Ask an operator of this yard if you need it.</p>
-    <Ways />
+  <Layout frame={frame} title={frame.words.errors.notYours.title}>
+    <h1>{frame.words.errors.notYours.heading(whose)}</h1>
+    <p>{frame.words.errors.notYours.says(frame.viewer?.name ?? '')}</p>
+    <Ways frame={frame} />
   </Layout>
 )
 
 export const NoEntryPage = ({ frame }: { frame: Frame }) => (
-  <Layout frame={frame} title="No such entry">
-    <h1>There is no such entry in the journal</h1>
-    <p>
-      Entries are never deleted, so the address must be wrong. Find the colony, and the entry in its journal.
-    </p>
-    <Ways />
+  <Layout frame={frame} title={frame.words.errors.noEntry.title}>
+    <h1>{frame.words.errors.noEntry.heading}</h1>
+    <p>{frame.words.errors.noEntry.says}</p>
+    <Ways frame={frame} />
   </Layout>
 )
 
@@ -45,22 +43,19 @@ interface NoColonyProps {
 }
 
 export const NoColonyPage = ({ frame, asked, near }: NoColonyProps) => (
-  <Layout frame={frame} title="No such colony">
-    <h1>No colony has the tag “{asked.slice(0, 60)}”</h1>
+  <Layout frame={frame} title={frame.words.errors.noColony.title}>
+    <h1>{frame.words.errors.noColony.heading(asked.slice(0, 60))}</h1>
     {near.length === 0 ? (
-      <p>
-        No tag in this book looks like it. Check what is painted on the box, or log its intake if it has none
-        yet.
-      </p>
+      <p>{frame.words.errors.noColony.nothingLike}</p>
     ) : (
       <>
-        <p>Did you mean one of these?</p>
+        <p>{frame.words.errors.noColony.didYouMean}</p>
         <ul class="near">
           {near.map((n) => (
             <li>
               <a class="button" href={n.path}>
                 {n.tag}
-                {n.left ? ' (left the yard)' : ''}
+                {n.left ? ` ${frame.words.errors.noColony.left}` : ''}
               </a>
             </li>
           ))}
@@ -69,11 +64,11 @@ export const NoColonyPage = ({ frame, asked, near }: NoColonyProps) => (
     )}
     <p class="buttons">
       <a class="button" href="/yard">
-        All colonies
+        {frame.words.errors.noColony.all}
       </a>
       {frame.may('log-intake') ? (
         <a class="button" href="/intake">
-          Log an intake
+          {frame.words.errors.noColony.logIntake}
         </a>
       ) : null}
     </p>
@@ -89,19 +84,19 @@ interface TooLargeProps {
 }
 
 export const TooLargePage = ({ frame, what, yard }: TooLargeProps) => (
-  <Layout frame={frame} title="Too much at once">
-    <h1>That is too much at once</h1>
+  <Layout frame={frame} title={frame.words.errors.tooLarge.title}>
+    <h1>{frame.words.errors.tooLarge.heading}</h1>
     <p>
-      {what ?? 'What was sent is larger than this server takes from a browser. Nothing was saved.'}{' '}
+      {what ?? frame.words.errors.tooLarge.says}{' '}
       {yard ? (
         <>
           On the server’s machine, <code>resettle import FILE.jsonl</code> takes a file of any size.
         </>
       ) : (
-        'Shorten the note, and save again.'
+        frame.words.errors.tooLarge.shorten
       )}
     </p>
-    <Ways />
+    <Ways frame={frame} />
   </Layout>
 )
 
@@ -154,14 +149,10 @@ interface BrokenProps {
 }
 
 export const BrokenPage = ({ frame, posted, trouble }: BrokenProps) => (
-  <Layout frame={frame} title="Something broke">
-    <h1>Something broke on our side</h1>
+  <Layout frame={frame} title={frame.words.errors.broken.title}>
+    <h1>{frame.words.errors.broken.heading}</h1>
     <p>{trouble}</p>
-    <p>
-      {posted
-        ? 'What you sent was not saved. Go back: the form still holds what you typed, and saving it again cannot make it double.'
-        : 'The page could not be made. The journal is not touched by this.'}
-    </p>
-    <Ways />
+    <p>{posted ? frame.words.errors.broken.posted : frame.words.errors.broken.notMade}</p>
+    <Ways frame={frame} />
   </Layout>
 )

@@ -1,6 +1,7 @@
 /** Answers when there is nothing to show: an unknown page or colony, a body too large, a bug of ours. */
 
 import { HTTPException } from 'hono/http-exception'
+import type { Language } from '../languages.ts'
 import type { Frame } from '../parts/index.ts'
 import type { Repository } from '../store/index.ts'
 import { wordsIn } from '../words/index.ts'
@@ -18,10 +19,11 @@ import { nearestTags } from './nearest.ts'
 import { isApiPath, problemResponse } from './problem.ts'
 import { colonyPath, page, sendsJson } from './respond.tsx'
 import { TooMuch } from './sent.ts'
+import { languageFor } from './spoken.ts'
 
 type Answer = Response | Promise<Response>
 
-export const unknownPage = (c: AppContext): Answer => page(c, <NoPagePage frame={frameOf(c)} />, 404)
+export const unknownPage = (c: AppContext): Answer => page(c, <NoPagePage frame={spokenFrame(c)} />, 404)
 
 /** An unknown colony: says so and offers the tags that look most like what was asked for. */
 export function unknownColony(c: AppContext, deps: PageDeps, asked: string): Answer {
@@ -31,7 +33,7 @@ export function unknownColony(c: AppContext, deps: PageDeps, asked: string): Ans
     path: colonyPath(s),
     left: s.closedOn !== null,
   }))
-  return page(c, <NoColonyPage frame={frameOf(c)} asked={asked} near={near} />, 404)
+  return page(c, <NoColonyPage frame={spokenFrame(c)} asked={asked} near={near} />, 404)
 }
 
 /** Example: waitWords(600) = 'Too many tries: wait 10 minutes, then try again.' */
@@ -44,7 +46,7 @@ export function tooManyTries(c: AppContext, deps: PageDeps, seconds: number): An
   return page(c, <TooManyTriesPage frame={frameFor(c, deps)} wait={waitWords(seconds)} />, 429)
 }
 
-export const unknownEntry = (c: AppContext): Answer => page(c, <NoEntryPage frame={frameOf(c)} />, 404)
+export const unknownEntry = (c: AppContext): Answer => page(c, <NoEntryPage frame={spokenFrame(c)} />, 404)
 
 /** `what`: why, when it is not the bytes. */
 export const tooLarge = (c: AppContext, what?: string): Answer =>
@@ -70,7 +72,11 @@ export const broken =
       ? c.json({ error: TROUBLE_WORDS[trouble] }, status[trouble])
       : page(
           c,
-          <BrokenPage frame={frameOf(c)} posted={posted} trouble={TROUBLE_WORDS[trouble]} />,
+          <BrokenPage
+            frame={spokenFrame(c)}
+            posted={posted}
+            trouble={spokenFrame(c).words.errors.broken[trouble]}
+          />,
           status[trouble],
         )
   }
@@ -85,27 +91,25 @@ function troubleOf(error: Error): Trouble {
   return /^SQLITE_(CORRUPT|NOTADB|IOERR)/.test(code) ? 'damaged' : 'bug'
 }
 
-const TROUBLE_WORDS: Record<Trouble, string> = {
-  full: 'The server’s disk is full. Nothing was saved. Make room on it, then save again: what was saved before is safe.',
-  busy: 'The book is being written by another program just now. Nothing was saved. Try again in a moment.',
-  damaged:
-    'The book’s file cannot be read or written properly. Stop the server and run “resettle verify” on it.',
-  bug: 'The server’s log says what happened.',
-}
+/** For programs. */
+const TROUBLE_WORDS = wordsIn('en').errors.broken
 
 /** The frame, or one that stands when the frame itself could not be made. */
 const frameOf = (c: AppContext): Frame =>
   (c.get('frame') as Frame | undefined) ?? bareFrame(c.req.path, () => null)
 
+/** The same in the language of whoever asks, wherever they are: of these pages every word is in the catalogue. */
+const spokenFrame = (c: AppContext): Frame => ({ ...frameOf(c), words: wordsIn(languageFor(c)) })
+
 /** A frame that stands when nothing is known: not the day, not the yard, not who asks. */
-export const bareFrame = (path: string, built: Frame['built']): Frame => ({
+export const bareFrame = (path: string, built: Frame['built'], language: Language = 'en'): Frame => ({
   today: '',
   zone: 'UTC',
   units: { temperature: 'F', weight: 'lb' },
   viewer: null,
   may: () => false,
   mayOpen: () => false,
-  words: wordsIn('en'),
+  words: wordsIn(language),
   path,
   built,
 })

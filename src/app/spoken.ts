@@ -7,7 +7,12 @@ import type { AppContext } from './context.ts'
  * Pages whose every word is in the catalogue, and every word of each answer their forms get. All others are in English
  * whole: a page is never half and half.
  */
-const SPOKEN: RegExp[] = [/^\/sign-in$/]
+const SPOKEN: RegExp[] = [
+  /^\/how(\/|$)/,
+  /^\/sign-in$/,
+  /^\/outbox(\/\d+\/take-out)?$/,
+  /^\/account(\/passphrase)?$/,
+]
 
 const [ENGLISH] = LANGUAGES
 

@@ -1,5 +1,5 @@
 /** Which drawings stand at which question, by the name of its field. */
-import { Drawing, type DrawingName } from './drawings.tsx'
+import { type Captions, Drawing, type DrawingName } from './drawings.tsx'
 
 const AT_QUESTION: Readonly<Record<string, readonly DrawingName[]>> = {
   eggs: ['egg', 'many-eggs'],
@@ -11,17 +11,27 @@ const AT_QUESTION: Readonly<Record<string, readonly DrawingName[]>> = {
   'ties.done': ['comb-ties'],
 }
 
-/** Folded beside a question: what its answers look like. `label`: the question, for those who hear the page. */
-export const Meant = ({ name, label }: { name: string; label: string }) => {
+interface MeantProps {
+  name: string
+  /** The question, for those who hear the page. */
+  label: string
+  /** ‘How it looks’, in the language of the page. */
+  title: string
+  captions: Captions
+}
+
+/** Folded beside a question: what its answers look like. */
+export const Meant = ({ name, label, title, captions }: MeantProps) => {
   const drawings = Object.hasOwn(AT_QUESTION, name) ? AT_QUESTION[name] : undefined
   return drawings === undefined ? null : (
     <details class="meant">
       <summary>
-        How it looks<span class="unseen">: {label}</span>
+        {title}
+        <span class="unseen">: {label}</span>
       </summary>
       <div class="meant-in">
         {drawings.map((of) => (
-          <Drawing of={of} />
+          <Drawing of={of} caption={captions[of]} />
         ))}
       </div>
     </details>

@@ -25,25 +25,8 @@ const DRAWINGS = [
 ] as const
 export type DrawingName = (typeof DRAWINGS)[number]
 
-/** What a drawing shows, for those who do not see it and as its caption. */
-const DRAWING_WORDS: Record<DrawingName, string> = {
-  egg: 'One egg a cell, standing on the bottom like a grain of rice',
-  larva: 'A white grub curled up at the bottom of its cell',
-  'flat-caps': 'Flat or slightly rounded lids, like dry bread: worker brood',
-  'raised-caps': 'Lids raised like bullets: drone brood',
-  cup: 'A cup: small as an acorn’s, empty. Bees build them at any time',
-  'open-cell': 'An open queen cell: longer, with a grub in white jelly, mouth down',
-  'capped-cell': 'A capped queen cell: long as a peanut, closed at the tip',
-  'emerged-cell': 'An emerged cell: the tip cut round like a lid. A young queen is out',
-  'torn-cell': 'A torn-down cell: opened at its side by a queen or by bees',
-  drone: 'A drone: thick and blunt, eyes that meet on top',
-  virgin: 'A young queen: slender, quick, hardly longer than a worker',
-  queen: 'A laying queen: long body, wings that cover half of it',
-  'many-eggs': 'Several eggs a cell, some on the walls: workers are laying',
-  'comb-ties': 'Comb held in its frame by bands',
-  chalkbrood: 'Hard white or grey mummies in the cells, loose when the frame is shaken',
-  'sunken-caps': 'Lids sunken, dark, with ragged holes: close up and ask',
-}
+/** What each drawing shows, for those who do not see it and as its caption. */
+export type Captions = Readonly<Record<DrawingName, string>>
 
 /** Cell walls and midrib, three cells wide. */
 const Comb = () => <path d="M6 50H58M6 50V24M23.3 50V24M40.6 50V24M58 50V24" />
@@ -185,13 +168,13 @@ const SHAPES: Record<DrawingName, Child> = {
 
 interface DrawingProps {
   of: DrawingName
+  /** Left out where its words stand beside it already. */
+  caption?: string
   size?: number
-  /** false where its words stand beside it already. */
-  words?: boolean
 }
 
 /** A drawing with its words below it. */
-export const Drawing = ({ of, size = 64, words = true }: DrawingProps) => (
+export const Drawing = ({ of, caption, size = 64 }: DrawingProps) => (
   <figure class="drawing">
     <svg
       viewBox="0 0 64 64"
@@ -206,6 +189,6 @@ export const Drawing = ({ of, size = 64, words = true }: DrawingProps) => (
     >
       {SHAPES[of]}
     </svg>
-    {words ? <figcaption>{DRAWING_WORDS[of]}</figcaption> : null}
+    {caption === undefined ? null : <figcaption>{caption}</figcaption>}
   </figure>
 )

@@ -4,8 +4,10 @@ import type { Child } from 'hono/jsx'
 import type { Day } from '../days.ts'
 import { type Units, unitOf } from '../words/index.ts'
 import { Choices, type FormState, NoteField, TextField, Ticks } from './field.tsx'
+import { fieldsSaid } from './fields.ts'
 import { PhotoField } from './photo-field.tsx'
 import type { FieldSpec, FieldSpecs } from './spec.ts'
+import { useWords } from './spoken.ts'
 
 /** What a field is drawn in: what was typed, the yard's units, the day that is today. */
 export interface DrawnIn {
@@ -26,11 +28,12 @@ interface FieldsProps<S extends FieldSpecs> extends DrawnIn {
 }
 
 export const Fields = <S extends FieldSpecs>({ of, show, with: known = {}, ...at }: FieldsProps<S>) => {
+  const said = fieldsSaid(of, useWords())
   const one = (path: keyof S & string) => (
     <Field
       {...at}
       path={path}
-      spec={{ ...of[path], ...(known as Record<string, Known>)[path] } as Known & FieldSpec}
+      spec={{ ...said[path], ...(known as Record<string, Known>)[path] } as Known & FieldSpec}
     />
   )
   return (
@@ -60,6 +63,7 @@ const Field = ({
   spec,
 }: DrawnIn & { path: string; spec: Known & FieldSpec }) => {
   const { as, hint, choices, quantity } = spec
+  const words = useWords()
   const field = {
     form,
     name: prefix + path,
@@ -84,14 +88,14 @@ const Field = ({
     <TextField
       {...field}
       type={as === 'day' || as === 'time' ? TYPES[as] : (spec.keys ?? 'text')}
-      unit={quantity === undefined ? spec.unit || undefined : unitOf(frame.units, quantity).symbol}
+      now={spec.now}
+      unit={quantity === undefined ? spec.unit || undefined : unitOf(frame.units, quantity, words).symbol}
       inputmode={inputmodeOf(spec)}
       maxlength={spec.maxlength}
       required={spec.required}
       max={spec.past ? frame.today : undefined}
       list={spec.list}
       wide={spec.wide}
-      now={spec.now}
     />
   )
 }

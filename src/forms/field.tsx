@@ -3,8 +3,9 @@
 import type { Child } from 'hono/jsx'
 import { Meant } from '../drawings/index.ts'
 import type { FieldProblem } from '../result.ts'
-import { type Choice, problemQuotes } from '../words/index.ts'
+import { type Choice, type Words, wordsIn } from '../words/index.ts'
 import { type OtherAnswer, typedTwin } from './spec.ts'
+import { useWords } from './spoken.ts'
 import { many, one, type Typed } from './typed.ts'
 
 /** A form as it stands: what was typed, what is wrong. */
@@ -37,22 +38,25 @@ interface FieldProps {
   hint?: Child
 }
 
-export const Beside = ({ form, name, label, hint }: FieldProps) => (
-  <>
-    {hint === undefined ? null : (
-      <p class="hint" id={`${idOf(name)}-hint`}>
-        {hint}
-      </p>
-    )}
-    {problemsAt(form, name).length === 0 ? null : (
-      <p class="problem" id={`${idOf(name)}-problem`}>
-        {problemsAt(form, name)
-          .map((p) => `${sentenceOf(label, p.message)}.`)
-          .join(' ')}
-      </p>
-    )}
-  </>
-)
+export const Beside = ({ form, name, label, hint }: FieldProps) => {
+  const words = useWords()
+  return (
+    <>
+      {hint === undefined ? null : (
+        <p class="hint" id={`${idOf(name)}-hint`}>
+          {hint}
+        </p>
+      )}
+      {problemsAt(form, name).length === 0 ? null : (
+        <p class="problem" id={`${idOf(name)}-problem`}>
+          {problemsAt(form, name)
+            .map((p) => `${sentenceOf(label, p.message, words)}.`)
+            .join(' ')}
+        </p>
+      )}
+    </>
+  )
+}
 
 interface TextProps extends FieldProps {
   type?: 'text' | 'date' | 'time' | 'tel' | 'email' | 'url'
@@ -126,6 +130,11 @@ export const NoteField = (p: FieldProps & { maxlength?: number | undefined; rows
   </div>
 )
 
+const MeantBy = (p: { name: string; label: string }) => {
+  const { drawings, forms } = useWords()
+  return <Meant {...p} title={forms.howItLooks} captions={drawings} />
+}
+
 interface ChoicesProps extends FieldProps {
   choices: Choice[]
   /** How many stand in a row on a phone. */
@@ -148,7 +157,7 @@ export const Choices = (p: ChoicesProps) => {
       {...describedBy(p.form, p.name, p.hint)}
     >
       <legend>{p.label}</legend>
-      <Meant name={p.name} label={p.label} />
+      <MeantBy name={p.name} label={p.label} />
       <Beside form={p.form} name={p.name} label={p.label} hint={p.hint} />
       <div class={`taps taps-${p.across ?? 4}`}>
         {p.choices.map((c) => (
@@ -187,7 +196,7 @@ export const Ticks = (p: FieldProps & { choices: Choice[]; across?: 2 | 3 | 4 | 
   return (
     <fieldset class="field choices" id={idOf(p.name)} {...describedBy(p.form, p.name, p.hint)}>
       <legend>{p.label}</legend>
-      <Meant name={p.name} label={p.label} />
+      <MeantBy name={p.name} label={p.label} />
       <Beside form={p.form} name={p.name} label={p.label} hint={p.hint} />
       <div class={`taps taps-${p.across ?? 2}`}>
         {p.choices.map((c) => (
@@ -213,29 +222,28 @@ interface SummaryProps {
 }
 
 /** What is wrong, on top of the form, each line leading to its field. */
-export const ProblemSummary = ({
-  form,
-  labels,
-  heading = 'Nothing was saved yet',
-  ending = 'What you typed is still here. Mend it and save again.',
-}: SummaryProps) =>
-  form.problems.length === 0 ? null : (
+export const ProblemSummary = ({ form, labels, heading, ending }: SummaryProps) => {
+  const words = useWords()
+  if (form.problems.length === 0) return null
+  const todo = ending === undefined ? words.forms.mend : ending
+  return (
     <div class="notice notice-late" role="alert" tabindex={-1} id="problems">
-      <h2>{heading}</h2>
+      <h2>{heading ?? words.forms.nothingSaved}</h2>
       <ul class="problem-list">
         {form.problems.map((p) => (
           <li>
             {p.field === '' ? (
-              p.message
+              words.forms.problem(p.message)
             ) : (
-              <a href={`#${idOf(p.field)}`}>{sentenceOf(labels(p.field), p.message)}</a>
+              <a href={`#${idOf(p.field)}`}>{sentenceOf(labels(p.field), p.message, words)}</a>
             )}
           </li>
         ))}
       </ul>
-      {ending === null ? null : <p>{ending}</p>}
+      {todo === null ? null : <p>{todo}</p>}
     </div>
   )
+}
 
 const CONTINUES = /^(must|is|are|cannot|has|have|names|comes|can|needs)\b/
 
@@ -243,8 +251,8 @@ const CONTINUES = /^(must|is|are|cannot|has|have|names|comes|can|needs)\b/
 const WHOLE = /^There is no yard\b/
 
 /** 'Tag must not be empty'; 'Day: 2026-05-01 is before the intake'; 'There is no yard called Mill yet'. */
-export function sentenceOf(label: string, message: string): string {
-  const said = problemQuotes(message)
+export function sentenceOf(label: string, message: string, { forms }: Words = wordsIn('en')): string {
+  const said = forms.problem(message)
   if (label === '' || WHOLE.test(said)) return said
   return CONTINUES.test(said) ? `${label} ${said}` : `${label}: ${said}`
 }

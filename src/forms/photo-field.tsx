@@ -1,30 +1,30 @@
 /** Photos with an entry: those already kept, each to be left out again, and a field for more. */
 import { MOST_PHOTOS } from '../journal/index.ts'
 import { Beside, type FormState, idOf } from './field.tsx'
+import { useWords } from './spoken.ts'
 import { many } from './typed.ts'
 
-const SEEN_BY_ALL = `Up to ${MOST_PHOTOS}. Everybody in the yard sees them. Where they were taken is left out.`
-
 /** Whoever may see the page sees the photos; `hint` says who that is where it is not everybody. */
-export const PhotoField = ({ form, hint = SEEN_BY_ALL }: { form: FormState; hint?: string | undefined }) => {
+export const PhotoField = ({ form, hint }: { form: FormState; hint?: string | undefined }) => {
+  const { forms } = useWords()
   const kept = many(form.typed, 'photos')
   return (
     <fieldset class="field photos" id={idOf('photos')}>
-      <legend>Photos</legend>
-      <Beside form={form} name="photos" label="Photos" hint={hint} />
+      <legend>{forms.photos}</legend>
+      <Beside form={form} name="photos" label={forms.photos} hint={hint ?? forms.photosHint(MOST_PHOTOS)} />
       {kept.length === 0 ? null : (
         <div class="photo-strip">
           {kept.map((id, i) => (
             <label class="photo-kept">
               <img
                 src={`/photos/${id}`}
-                alt={`${i + 1} of ${kept.length}`}
+                alt={forms.of(i + 1, kept.length)}
                 width={96}
                 height={96}
                 loading="lazy"
               />
               <span>
-                <input type="checkbox" name="photos" value={id} checked /> keep
+                <input type="checkbox" name="photos" value={id} checked /> {forms.keep}
               </span>
             </label>
           ))}
@@ -33,7 +33,7 @@ export const PhotoField = ({ form, hint = SEEN_BY_ALL }: { form: FormState; hint
       <div class="photo-strip" id="photo-chosen" />
       <p class="small" id="photo-says" role="status" />
       <label class="unseen" for="photo-files">
-        Take or choose photos
+        {forms.takePhotos}
       </label>
       <input id="photo-files" type="file" name="photo" accept="image/jpeg,image/png,image/webp" multiple />
     </fieldset>
@@ -41,18 +41,21 @@ export const PhotoField = ({ form, hint = SEEN_BY_ALL }: { form: FormState; hint
 }
 
 /** Photos of an entry in the journal, small; each opens whole on a page that leads back to its colony. */
-export const Photos = ({ ids, path }: { ids: readonly string[]; path: string }) => (
-  <p class="photo-strip">
-    {ids.map((id, i) => (
-      <a href={`${path}/photo/${id}`}>
-        <img
-          src={`/photos/${id}`}
-          alt={`Seen then, ${i + 1} of ${ids.length}`}
-          width={96}
-          height={96}
-          loading="lazy"
-        />
-      </a>
-    ))}
-  </p>
-)
+export const Photos = ({ ids, path }: { ids: readonly string[]; path: string }) => {
+  const { forms } = useWords()
+  return (
+    <p class="photo-strip">
+      {ids.map((id, i) => (
+        <a href={`${path}/photo/${id}`}>
+          <img
+            src={`/photos/${id}`}
+            alt={forms.seenThen(i + 1, ids.length)}
+            width={96}
+            height={96}
+            loading="lazy"
+          />
+        </a>
+      ))}
+    </p>
+  )
+}

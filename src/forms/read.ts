@@ -1,9 +1,8 @@
 /** From what was typed to an entry, with a sentence beside every field that cannot be read; and back. */
 import type { Entry, EntryKind } from '../journal/index.ts'
 import { type FieldProblem, type Problems, type Result, refused } from '../result.ts'
-import { plain, type Quantity, type Units, unitOf } from '../words/index.ts'
-import { dayLabel } from './day-labels.ts'
-import { COMMON, fieldsOf, NEW_YARD, unasked } from './fields.ts'
+import { plain, type Quantity, type Units, unitOf, type Words, wordsIn } from '../words/index.ts'
+import { COMMON, fieldsOf, fieldsSaid, NEW_YARD, unasked } from './fields.ts'
 import { numberTyped } from './numbers.ts'
 import { type FieldSpec, type FieldSpecs, typedTwin } from './spec.ts'
 import { many, one, type Typed } from './typed.ts'
@@ -140,7 +139,7 @@ function shownValue(spec: FieldSpec, value: unknown, units: Units): string[] {
 }
 
 /** The label of a field of a form. */
-export function labelOf(kind: EntryKind, path: string): string {
-  if (path === 'on') return dayLabel(kind)
-  return { ...COMMON, ...fieldsOf(kind) }[path]?.label ?? ''
+export function labelOf(kind: EntryKind, path: string, words: Words = wordsIn('en')): string {
+  if (path === 'on') return words.fields.days[kind]
+  return { ...fieldsSaid(COMMON, words), ...fieldsSaid(fieldsOf(kind), words) }[path]?.label ?? ''
 }

@@ -1,5 +1,5 @@
 /** What is said of a field once: it is drawn, read and filled again from it. */
-import type { Choice, Quantity, Units } from '../words/index.ts'
+import type { Choice, FieldText, Quantity, Units } from '../words/index.ts'
 
 export interface FieldSpec {
   as: 'text' | 'lines' | 'day' | 'time' | 'choice' | 'yes-no' | 'list' | 'number' | 'whole' | 'photos'
@@ -25,14 +25,14 @@ export interface FieldSpec {
   /** Most characters. */
   maxlength?: number
   wide?: true
-  /** The keys a phone shows. Nothing of the typist's own is offered: it is somebody else's number. */
-  keys?: 'tel' | 'email' | 'url'
   required?: boolean
   rows?: number
-  /** A day that cannot be later than today. */
-  past?: true
+  /** The keys a phone shows. Nothing of the typist's own is offered: it is somebody else's number. */
+  keys?: 'tel' | 'email' | 'url'
   /** A time that is noted while it happens: one tap puts it in. */
   now?: true
+  /** A day that cannot be later than today. */
+  past?: true
 }
 
 /** A field beside the answers, for what cannot be tapped. */
@@ -45,11 +45,22 @@ export interface OtherAnswer {
 /** Fields by their dotted path in what is read, which is their name in the form, in the form's order. */
 export type FieldSpecs = Readonly<Record<string, FieldSpec>>
 
-type More = Omit<Partial<FieldSpec>, 'as' | 'label'>
+type More = Omit<Partial<FieldSpec>, 'as' | 'label' | 'other'> & { other?: Partial<OtherAnswer> }
+
+/** What is asked: the words, or a label alone. */
+type Asked = string | FieldText
+
+/** `other` is said in the words, and how it is typed beside them. */
+function specOf(as: FieldSpec['as'], asked: Asked, { other: typed, ...more }: More): FieldSpec {
+  const { other: label, ...said }: FieldText = typeof asked === 'string' ? { label: asked } : asked
+  const other = label ?? typed?.label
+  return { as, ...said, ...more, ...(other === undefined ? {} : { other: { ...typed, label: other } }) }
+}
 
 const made =
   (as: FieldSpec['as'], usual: More = {}) =>
-  (label: string, more: More = {}): FieldSpec => ({ as, label, ...usual, ...more })
+  (asked: Asked, more: More = {}): FieldSpec =>
+    specOf(as, asked, { ...usual, ...more })
 
 export const text = made('text')
 export const lines = made('lines')
@@ -60,13 +71,8 @@ export const whole = made('whole', { min: 0, maxlength: 6 })
 
 const tapped =
   (as: FieldSpec['as']) =>
-  (label: string, choices: Choice[], across: 2 | 3 | 4 | 5, more: More = {}): FieldSpec => ({
-    as,
-    label,
-    choices,
-    across,
-    ...more,
-  })
+  (asked: Asked, choices: Choice[], across: 2 | 3 | 4 | 5, more: More = {}): FieldSpec =>
+    specOf(as, asked, { choices, across, ...more })
 
 export const choice = tapped('choice')
 export const yesNo = tapped('yes-no')
@@ -75,8 +81,8 @@ export const list = tapped('list')
 export const score = tapped('whole')
 
 /** Frames, in quarters at best; no box has more than 60 (judgement). */
-export const frames = (label: string, choices: Choice[], more: More = {}): FieldSpec =>
-  tapped('number')(label, choices, 4, { min: 0, max: 60, other: { label: 'or type' }, ...more })
+export const frames = (asked: Asked, choices: Choice[], more: More = {}): FieldSpec =>
+  tapped('number')(asked, choices, 4, { min: 0, max: 60, other: { label: 'or type' }, ...more })
 
 /** Name of the hand-typed twin of a field with an `other` answer. */
 export const typedTwin = (name: string): string => `${name}+`

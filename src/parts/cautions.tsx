@@ -1,4 +1,6 @@
 /** Cautions, short, where the work happens. They never replace local rules or the licensed trades. */
+import { useWords } from '../forms/index.ts'
+
 export const RemovalCautions = () => (
   <details class="caution">
     <summary>Before the next cut</summary>
@@ -12,14 +14,16 @@ export const RemovalCautions = () => (
   </details>
 )
 
-export const VisitCautions = () => (
-  <details class="caution">
-    <summary>At the box</summary>
-    <ul>
-      <li>Stings: have the plan for anaphylaxis at hand, and somebody within call.</li>
-      <li>Smoker: no dry grass. Heavy box: bend the knees, or two people. Heat: water.</li>
-      <li>Open for a full look at 21 °C (70 °F) or warmer, for a short one at 16 °C (60 °F).</li>
-      <li>Suspected foulbrood: close up, do not move or unite, call the apiary inspector.</li>
-    </ul>
-  </details>
-)
+export const VisitCautions = () => {
+  const { parts } = useWords()
+  return (
+    <details class="caution">
+      <summary>{parts.atTheBox}</summary>
+      <ul>
+        {parts.cautions.map((text) => (
+          <li>{text}</li>
+        ))}
+      </ul>
+    </details>
+  )
+}

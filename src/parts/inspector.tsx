@@ -4,22 +4,23 @@ import { Tel } from './reach.tsx'
 
 /** `inspector`: as the yard wrote it, name and number. */
 export const InspectorLine = ({ inspector, frame }: { inspector: string; frame: Frame }) => {
+  const { words } = frame
   if (inspector === '')
     return (
       <p class="inspector">
-        No number of an apiary inspector is kept.{' '}
+        {words.parts.noInspector}{' '}
         {frame.may('change-settings') ? (
           <a class="tall" href="/settings">
-            Say whom to call
+            {words.parts.sayWhom}
           </a>
         ) : (
-          'Ask an operator whom to call.'
+          words.parts.askOperator
         )}
       </p>
     )
   return (
     <p class="inspector">
-      Apiary inspector: <Tel text={inspector} />
+      {words.parts.inspector} <Tel text={inspector} />
     </p>
   )
 }

@@ -1,7 +1,6 @@
 /** Tokens of programs and calendar addresses outlive a session and a passphrase: said where one ends, and offered to end too. */
 
-import { type FormState, many } from '../forms/index.ts'
-import { keysWords } from '../words/index.ts'
+import { type FormState, many, useWords } from '../forms/index.ts'
 
 /** Name of the box, and what it sends. */
 export const KEYS = 'keys'
@@ -13,8 +12,9 @@ interface KeysTickProps {
   form: FormState
 }
 
-export const KeysTick = ({ count, form }: KeysTickProps) =>
-  count === 0 ? null : (
+export const KeysTick = ({ count, form }: KeysTickProps) => {
+  const { account } = useWords()
+  return count === 0 ? null : (
     <label class="tick">
       <input
         type="checkbox"
@@ -22,8 +22,7 @@ export const KeysTick = ({ count, form }: KeysTickProps) =>
         value={TAKEN_BACK}
         checked={form.problems.length === 0 || many(form.typed, KEYS).includes(TAKEN_BACK)}
       />
-      <span>
-        Take back {keysWords(count)} too: otherwise {count === 1 ? 'it works' : 'they work'} on
-      </span>
+      <span>{account.takeBack(count)}</span>
     </label>
   )
+}

@@ -1,8 +1,8 @@
 /** A word with a shape: late, due, may be done, lid on. Never colour alone. */
 
 import { raw } from 'hono/html'
+import { useWords } from '../forms/index.ts'
 import type { CheckStatus } from '../recovery/index.ts'
-import { STATUS_WORDS } from '../words/index.ts'
 
 type Shape = CheckStatus | 'lid'
 
@@ -35,9 +35,12 @@ const ICONS = Object.fromEntries(
   ]),
 )
 
-export const Mark = ({ shape, children }: { shape: Shape; children?: string }) => (
-  <span class={CLASS[shape]}>
-    {ICONS[shape]}
-    {children ?? (shape === 'lid' ? 'lid on' : STATUS_WORDS[shape])}
-  </span>
-)
+export const Mark = ({ shape, children }: { shape: Shape; children?: string }) => {
+  const { parts, trade } = useWords()
+  return (
+    <span class={CLASS[shape]}>
+      {ICONS[shape]}
+      {children ?? (shape === 'lid' ? parts.lidOn : trade.statuses[shape])}
+    </span>
+  )
+}

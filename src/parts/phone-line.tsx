@@ -1,28 +1,27 @@
 /** On pages that the phone made itself: what waits to be sent, and of when the page is. */
 
 import { dayIn } from '../days.ts'
-import { instantWords } from '../words/index.ts'
 import type { Frame } from './layout.tsx'
 import { clockWords, waitingWords } from './phone-state.ts'
 
 /** The time alone where it was today. */
-function asOf(instant: string, { zone, today }: Frame): string {
-  const words = instantWords(instant, zone, today)
+function asOf(instant: string, { zone, today, words: w }: Frame): string {
+  const words = w.dates.instant(instant, zone, today)
   return dayIn(zone, new Date(instant)) === today ? (words.split(', ').at(-1) ?? words) : words
 }
 
 export const PhoneLine = ({ frame }: { frame: Frame }) => {
-  const { phone } = frame
+  const { phone, words } = frame
   if (phone === undefined) return null
-  const waiting = waitingWords(phone)
+  const waiting = waitingWords(phone, words)
   return (
     <>
       {phone.clock === null ? null : (
         <p class="phone-clock" role="alert">
-          {clockWords(phone.clock)}
+          {clockWords(phone.clock, words)}
         </p>
       )}
-      <aside class="phone-line" aria-label="This phone" id="phone-line" data-news={phone.newsAt}>
+      <aside class="phone-line" aria-label={words.phone.this} id="phone-line" data-news={phone.newsAt}>
         {waiting === null ? null : (
           <a
             class={phone.refused > 0 ? 'phone-waiting phone-refused' : 'phone-waiting'}
@@ -35,10 +34,10 @@ export const PhoneLine = ({ frame }: { frame: Frame }) => {
         <span class="phone-when" id="phone-when">
           {phone.signIn ? (
             <a href={`/sign-in?to=${encodeURIComponent(frame.path)}`}>
-              {waiting === null ? 'Sign in again' : 'Sign in to send'}
+              {waiting === null ? words.phone.signIn : words.phone.signInToSend}
             </a>
           ) : phone.fetchedAt === null ? null : (
-            `${phone.reached ? 'From this phone' : 'No signal'}, as of ${asOf(phone.fetchedAt, frame)}`
+            words.phone[phone.reached ? 'fromPhone' : 'noSignal'](asOf(phone.fetchedAt, frame))
           )}
         </span>
       </aside>

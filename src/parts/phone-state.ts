@@ -1,4 +1,5 @@
-import { type Day, inWords } from '../days.ts'
+import type { Day } from '../days.ts'
+import type { Words } from '../words/index.ts'
 
 /** How it stands with what a phone keeps, as the worker reports it to every page. */
 export interface PhoneState {
@@ -33,8 +34,7 @@ export interface ClockOff {
 }
 
 /** 'This phone says Sun 7 Jun; in the yard it is Wed 10 Jun. …' */
-export const clockWords = ({ phone, yard }: ClockOff): string =>
-  `This phone says ${inWords(phone)}; in the yard it is ${inWords(yard)}. Set its clock right; forms propose the yard’s day until then.`
+export const clockWords = ({ phone, yard }: ClockOff, w: Words): string => w.phone.clock(phone, yard)
 
 /** What a page asks of the worker. */
 export type Ask =
@@ -46,10 +46,13 @@ export type Ask =
   | 'take-over'
 
 /** '3 waiting to be sent', '2 waiting to be sent, 1 not accepted'; null when there is neither. */
-export function waitingWords({ waiting, refused }: Pick<PhoneState, 'waiting' | 'refused'>): string | null {
+export function waitingWords(
+  { waiting, refused }: Pick<PhoneState, 'waiting' | 'refused'>,
+  w: Words,
+): string | null {
   const parts = [
-    waiting === 0 ? null : `${waiting} waiting to be sent`,
-    refused === 0 ? null : `${refused} not accepted`,
+    waiting === 0 ? null : w.phone.waiting(waiting),
+    refused === 0 ? null : w.phone.refused(refused),
   ].filter((p) => p !== null)
   return parts.length === 0 ? null : parts.join(', ')
 }

@@ -4,9 +4,9 @@ import type { Frame } from './layout.tsx'
 export const SignedBy = ({ frame }: { frame: Frame }) =>
   frame.viewer === null ? null : (
     <p class="signed">
-      Signed <b>{frame.viewer.name}</b>.{' '}
+      {frame.words.parts.signed} <b>{frame.viewer.name}</b>.{' '}
       <a class="tall" href="/account">
-        Not you?
+        {frame.words.parts.notYou}
       </a>
     </p>
   )

@@ -3,6 +3,7 @@
  * at once, else from the phone itself; their forms go into the outbox first, always. Everything else goes to the server.
  */
 
+import { type Language, languageOf } from '../languages.ts'
 import type { Ask, PhoneState } from '../parts/index.ts'
 import { openDatabase } from './database.ts'
 import { type Built, files } from './files.ts'
@@ -34,9 +35,16 @@ const syncService = syncServiceOf({
   now: () => new Date(),
   alone: async (work) => navigator.locks.request(LOCK, work),
   built: kept.address,
+  browserReads: languageOf(navigator.language) ?? 'en',
   tell: (state) => void tell(state),
   report: (error, request) => console.error(request, error),
 })
+
+/** In the language of whoever the round is for. */
+const withoutSignal = async (): Promise<Response> => noSignal(kept.address, await language())
+const withoutRoom = async (): Promise<Response> => notKept(kept.address, await language())
+const language = (): Promise<Language> => syncService.language().catch(() => browserReads())
+const browserReads = (): Language => languageOf(navigator.language) ?? 'en'
 
 async function tell(state: PhoneState): Promise<void> {
   for (const page of await worker.clients.matchAll({ type: 'window' })) page.postMessage({ phone: state })
@@ -91,7 +99,7 @@ async function page(event: Fetching): Promise<Response> {
     event.waitUntil(server.catch(() => undefined))
     const early = await Promise.race([server.catch(() => null), after(GRACE_MS)])
     if (early !== null && early.status < 500) return early
-    return (await own) ?? server.catch(() => noSignal(kept.address))
+    return (await own) ?? server.catch(() => withoutSignal())
   }
   return (await own) ?? fromServer(request)
 }
@@ -102,7 +110,7 @@ const ownPage = (request: Request): Promise<Response | null> =>
     return null
   })
 
-const fromServer = (request: Request): Promise<Response> => fetch(request).catch(() => noSignal(kept.address))
+const fromServer = (request: Request): Promise<Response> => fetch(request).catch(() => withoutSignal())
 
 const after = (milliseconds: number): Promise<null> =>
   new Promise((done) => setTimeout(() => done(null), milliseconds))
@@ -122,7 +130,7 @@ async function form(event: Fetching): Promise<Response> {
     console.error(error)
     return null
   })
-  if (answer === null) return fetch(again).catch(() => notKept(kept.address))
+  if (answer === null) return fetch(again).catch(() => withoutRoom())
   await sent(event)
   return answer
 }
@@ -148,7 +156,7 @@ async function signOut({ request }: Fetching): Promise<Response> {
     if (answer.status < 400 || answer.status === 401) await syncService.signedOut()
     return answer
   } catch {
-    return noSignal(kept.address)
+    return withoutSignal()
   }
 }
 
@@ -158,7 +166,7 @@ async function signOut({ request }: Fetching): Promise<Response> {
  */
 async function signIn(event: Fetching): Promise<Response> {
   const answer = await fetch(event.request).catch(() => null)
-  if (answer === null) return noSignal(kept.address)
+  if (answer === null) return withoutSignal()
   if (answer.status < 400) {
     await syncService.signedOut()
     await sent(event)

@@ -8,6 +8,7 @@ import { type Day, dayIn } from '../days.ts'
 import { SignOutPage, UnlistedPage } from '../features/offline/index.ts'
 import { ROUND_PAGES } from '../features/phone-features.ts'
 import { entry as entrySchema } from '../journal/index.ts'
+import type { Language } from '../languages.ts'
 import { type PhoneState, waitingWords } from '../parts/index.ts'
 import { repositoryFor } from '../people/index.ts'
 import type { PhotoShelf } from '../photos/index.ts'
@@ -27,6 +28,8 @@ import { keepSheets, overSheet, takeOutSheet } from './sheet-outbox.ts'
 export interface SyncServiceParts extends LineParts {
   open: (onGone: () => void) => Promise<Database>
   built: (source: string) => string | null
+  /** What the browser asks for, where nobody's own choice is known. */
+  browserReads: Language
   /** Called with how it stands, after every change. */
   tell: (state: PhoneState) => void
 }
@@ -44,6 +47,8 @@ export interface SyncService {
   signOutWarning: (request: Request) => Promise<Response | null>
   /** Forgets the round: somebody has signed out, or in. The outbox stays. */
   signedOut: () => Promise<void>
+  /** What whoever the round is for reads. */
+  language: () => Promise<Language>
 }
 
 export function syncServiceOf(parts: SyncServiceParts): SyncService {
@@ -117,8 +122,8 @@ export function syncServiceOf(parts: SyncServiceParts): SyncService {
   async function unlisted(request: Request): Promise<Response | null> {
     const path = new URL(request.url).pathname
     if (path !== '/outbox' || (await snapshot()).base !== null) return null
-    const words = waitingWords(await state())
-    const frame = bareFrame(path, parts.built)
+    const frame = bareFrame(path, parts.built, parts.browserReads)
+    const words = waitingWords(await state(), frame.words)
     return words === null ? null : pageOf(UnlistedPage({ frame, waiting: words }))
   }
 
@@ -163,13 +168,15 @@ export function syncServiceOf(parts: SyncServiceParts): SyncService {
     send,
     async signOutWarning(request) {
       const now = await state()
-      const words = waitingWords(now)
-      if (words === null || (await request.formData()).get('anyway') === 'yes') return null
       const viewer = (await snapshot()).base?.viewer ?? null
-      const frame = { ...bareFrame(new URL(request.url).pathname, parts.built), viewer }
+      const language = viewer?.language ?? parts.browserReads
+      const frame = { ...bareFrame(new URL(request.url).pathname, parts.built, language), viewer }
+      const words = waitingWords(now, frame.words)
+      if (words === null || (await request.formData()).get('anyway') === 'yes') return null
       return pageOf(SignOutPage({ frame, waiting: words, one: now.waiting + now.refused === 1 }))
     },
     signedOut: memory.forget,
+    language: async () => (await snapshot()).base?.viewer.language ?? parts.browserReads,
   }
 }
 

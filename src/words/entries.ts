@@ -1,33 +1,7 @@
 /** An entry of the journal in words. */
 import { type Entry, eachKind, never } from '../journal/index.ts'
-import {
-  BROOD_CARE,
-  BROOD_STATE,
-  CAGE,
-  CAPPED_BROOD,
-  CAUSE,
-  CELLS,
-  CELLS_AT_REMOVAL,
-  type Choice,
-  CLEARED,
-  EGGS,
-  GIFT,
-  LOST,
-  labelIn,
-  METHOD,
-  MISSED,
-  NOTE_FOR,
-  OPEN_BROOD,
-  OUTCOME,
-  QUEEN,
-  QUEEN_SEEN,
-  removalTypes,
-  SEARCHED,
-  SETTLES,
-  SIGN,
-  STORES,
-} from './choices.ts'
-import { dayWords } from './dates.ts'
+import { type Words, wordsIn } from './catalogue.ts'
+import { type Choice, labelIn, removalTypes } from './choices.ts'
 import { distance, framesWords, plain, quarters, temperature, type Units, volume, weight } from './units.ts'
 
 export interface EntryWords {
@@ -41,70 +15,72 @@ export interface EntryWords {
 export const KIND_WORDS: Record<Entry['kind'], string> = eachKind((f) => f.name)
 
 /** What an entry says. `site` (where the bees came from) is left out unless asked for: it is private. */
-export function entryWords(e: Entry, units: Units, today: string, withSite = false): EntryWords {
+export function entryWords(
+  e: Entry,
+  units: Units,
+  today: string,
+  withSite = false,
+  w: Words = wordsIn('en'),
+): EntryWords {
   const note = 'note' in e ? (e.note ?? null) : null
+  const { choices: c, entries: t } = w
   switch (e.kind) {
     case 'intake':
-      return { title: 'Intake', facts: intakeFacts(e, units, today, withSite), note }
+      return { title: t.intake, facts: intakeFacts(e, units, today, withSite, w), note }
     case 'inspection':
-      return { title: lookTitle(e), facts: inspectionFacts(e), note }
+      return { title: lookTitle(e, w), facts: inspectionFacts(e, w), note }
     case 'given':
-      return { title: `${labelIn(GIFT, e.what)} given`, facts: givenFacts(e, units), note }
+      return { title: t.given(labelIn(c.GIFT, e.what)), facts: givenFacts(e, units, w), note }
     case 'queen-cage':
-      return { title: `Queen’s cage: ${lower(labelIn(CAGE, e.found))}`, facts: [], note }
+      return { title: t.cage(lower(labelIn(c.CAGE, e.found))), facts: [], note }
     case 'ties-removed':
-      return { title: 'Comb ties taken off', facts: [], note }
-    case 'mite-wash':
-      return {
-        title: 'Mite wash',
-        facts: [
-          `${e.mites} ${e.mites === 1 ? 'mite' : 'mites'} on ${e.bees} bees`,
-          `${plain((e.mites / e.bees) * 100, 1)} per 100`,
-        ],
-        note,
-      }
+      return { title: t.tiesOff, facts: [], note }
+    case 'mite-wash': {
+      const per100 = plain((e.mites / e.bees) * 100, 1)
+      return { title: t.wash, facts: [t.mitesOn(e.mites, e.bees), t.per100(per100)], note }
+    }
     case 'disease-cleared':
       return {
-        title: `Suspected disease cleared: ${lower(labelIn(CLEARED, e.clearedBy))}`,
-        facts: said([['report', e.reference]]),
+        title: t.cleared(lower(labelIn(c.CLEARED, e.clearedBy))),
+        facts: said([[t.report, e.reference]]),
         note,
       }
     case 'move':
       return {
-        title: 'Moved',
+        title: t.moved,
         facts: [
-          e.stand === undefined ? e.yard : `${e.yard}, stand ${e.stand}`,
-          ...(e.distanceKm === undefined ? [] : [`${distance(e.distanceKm, units)} away`]),
+          t.at(e.yard, e.stand),
+          ...(e.distanceKm === undefined ? [] : [t.away(distance(e.distanceKm, units, w))]),
         ],
         note,
       }
     case 'outcome':
       return {
-        title: labelIn(OUTCOME, e.what),
+        title: labelIn(c.OUTCOME, e.what),
         facts: said([
-          ['into', e.into],
-          ['cause', CAUSE.some((c) => c.value === e.cause) ? word(CAUSE, e.cause) : e.cause],
-          ['to', e.destination],
+          [t.into, e.into],
+          [t.cause, c.CAUSE.some((x) => x.value === e.cause) ? word(c.CAUSE, e.cause) : e.cause],
+          [t.to, e.destination],
         ]),
         note,
       }
     case 'note':
       return {
-        title: e.asks === undefined ? 'Note' : labelIn(NOTE_FOR, e.asks),
-        facts: said([['decides:', word(SETTLES, e.settles)]]),
+        title: e.asks === undefined ? t.note : labelIn(c.NOTE_FOR, e.asks),
+        facts: said([[t.decides, word(c.SETTLES, e.settles)]]),
         note: e.text,
       }
     case 'missed-visit':
       return {
-        title: 'Not reached',
+        title: t.notReached,
         facts: said([
-          ['', word(MISSED, e.reason)],
-          ['again', e.again === undefined ? undefined : dayWords(e.again, today)],
+          ['', word(c.MISSED, e.reason)],
+          [t.again, e.again === undefined ? undefined : w.dates.day(e.again, today)],
         ]),
         note,
       }
     case 'withdrawal':
-      return { title: 'Took an entry back', facts: [], note: e.reason }
+      return { title: t.tookBack, facts: [], note: e.reason }
     default:
       return never(e)
   }
@@ -115,100 +91,104 @@ const lower = (s: string): string => s.charAt(0).toLowerCase() + s.slice(1)
 const said = (pairs: [string, string | undefined][]): string[] =>
   pairs.flatMap(([label, value]) => (value === undefined ? [] : [label === '' ? value : `${label} ${value}`]))
 
+/** Where it is so. */
+const when = (so: boolean | undefined, words: string): [string, string | undefined] => [
+  '',
+  so === true ? words : undefined,
+]
+
 const word = (choices: Choice[], value: string | undefined): string | undefined =>
   value === undefined ? undefined : lower(labelIn(choices, value))
 
 type Of<K extends Entry['kind']> = Extract<Entry, { kind: K }>
 
-function intakeFacts(e: Of<'intake'>, units: Units, today: string, withSite: boolean): string[] {
+function intakeFacts(e: Of<'intake'>, units: Units, today: string, withSite: boolean, w: Words): string[] {
   const { removal: r, brood: b, bees } = e
-  const brood = b === undefined ? undefined : broodWords(b)
+  const { choices: c, entries: t } = w
+  const as = <T>(value: T | undefined, words: (value: T) => string): string | undefined =>
+    value === undefined ? undefined : words(value)
   return said([
-    ['', labelIn(removalTypes(), r.type)],
-    ['removed', r.removedOn === undefined || r.removedOn === e.on ? undefined : dayWords(r.removedOn, today)],
-    ['from', withSite ? r.site : undefined],
-    ['', word(METHOD, r.method)],
-    ['outdoors', r.outdoorC === undefined ? undefined : temperature(r.outdoorC, units)],
-    [
-      '',
-      r.hoursOpenToBoxed === undefined ? undefined : `${plain(r.hoursOpenToBoxed)} h from opening to boxed`,
-    ],
-    ['', r.sprayed === 'yes' ? 'SPRAYED' : undefined],
-    ['', e.stand === undefined ? e.yard : `${e.yard}, stand ${e.stand}`],
-    ['queen', word(QUEEN, e.queen)],
-    ['', e.queenVirgin === true ? 'a virgin' : undefined],
-    ['', e.queenMarked === true ? 'marked' : undefined],
-    ['', e.queenClipped === true ? 'clipped' : undefined],
-    ['brood:', brood],
-    ['brood', e.broodState === undefined ? undefined : word(BROOD_STATE, e.broodState)],
-    ['brood in', e.broodCare === 'open-air' ? 'the open' : undefined],
-    ['brood in a', e.broodCare === 'closed-chest' ? word(BROOD_CARE, e.broodCare) : undefined],
-    ['queen cells', word(CELLS_AT_REMOVAL, e.queenCells)],
-    ['bees on', bees?.frames === undefined ? undefined : framesWords(bees.frames)],
-    ['', bees?.kg === undefined ? undefined : `${weight(bees.kg, units)} of bees`],
-    ['', e.deadBeesKg === undefined ? undefined : `${weight(e.deadBeesKg, units)} dead in the box`],
-    ['', e.tiedComb === undefined ? undefined : e.tiedComb ? 'comb tied in' : 'no tied comb'],
-    ['temper', e.temper === undefined ? undefined : `${e.temper} of 5`],
+    ['', labelIn(removalTypes([], w.choiceWords), r.type)],
+    [t.removed, r.removedOn === e.on ? undefined : as(r.removedOn, (d) => w.dates.day(d, today))],
+    [t.from, withSite ? r.site : undefined],
+    ['', word(c.METHOD, r.method)],
+    [t.outdoors, as(r.outdoorC, (n) => temperature(n, units))],
+    ['', as(r.hoursOpenToBoxed, (n) => t.openToBoxed(plain(n)))],
+    when(r.sprayed === 'yes', t.sprayed),
+    ['', t.at(e.yard, e.stand)],
+    [t.queen, word(c.QUEEN, e.queen)],
+    when(e.queenVirgin, t.virgin),
+    when(e.queenMarked, t.marked),
+    when(e.queenClipped, t.clipped),
+    [t.broodBrought, as(b, (brood) => broodWords(brood, w))],
+    [t.brood, word(c.BROOD_STATE, e.broodState)],
+    when(e.broodCare === 'open-air', t.broodInOpen),
+    when(e.broodCare === 'closed-chest', t.broodInChest),
+    [t.queenCells, word(c.CELLS_AT_REMOVAL, e.queenCells)],
+    [t.beesOn, as(bees?.frames, (n) => framesWords(n, w))],
+    ['', as(bees?.kg, (kg) => t.bees(weight(kg, units)))],
+    ['', as(e.deadBeesKg, (kg) => t.dead(weight(kg, units)))],
+    ['', as(e.tiedComb, (tied) => (tied ? t.tied : t.notTied))],
+    ['', as(e.temper, t.temper)],
   ])
 }
 
-function broodWords(b: {
-  eggs?: number | undefined
-  open?: number | undefined
-  capped?: number | undefined
-}): string {
+type Brood = NonNullable<Of<'intake'>['brood']>
+
+function broodWords(b: Brood, { entries: t }: Words): string {
   const parts = said([
-    ['eggs', b.eggs === undefined ? undefined : quarters(b.eggs)],
-    ['open', b.open === undefined ? undefined : quarters(b.open)],
-    ['capped', b.capped === undefined ? undefined : quarters(b.capped)],
+    [t.eggs, b.eggs === undefined ? undefined : quarters(b.eggs)],
+    [t.open, b.open === undefined ? undefined : quarters(b.open)],
+    [t.capped, b.capped === undefined ? undefined : quarters(b.capped)],
   ])
-  return `${parts.join(', ')} (frames)`
+  return `${parts.join(', ')} ${t.inFrames}`
 }
 
-function inspectionFacts(e: Of<'inspection'>): string[] {
+function inspectionFacts(e: Of<'inspection'>, w: Words): string[] {
+  const { choices: c, entries: t } = w
   return said([
-    ['eggs', word(EGGS, e.eggs)],
-    ['open brood', word(OPEN_BROOD, e.open)],
-    ['capped brood', word(CAPPED_BROOD, e.capped)],
-    ['', e.onFreshComb === true ? 'on fresh comb' : e.onFreshComb === false ? 'on old comb' : undefined],
-    ['queen', word(QUEEN_SEEN, e.queen)],
-    ['queen cells', cellsWords(e)],
-    ['looked', word(SEARCHED, e.searched)],
-    ['bees on', e.framesOfBees === undefined ? undefined : framesWords(e.framesOfBees)],
-    ['brood on', e.framesOfBrood === undefined ? undefined : framesWords(e.framesOfBrood)],
-    ['stores', word(STORES, e.stores)],
-    ['', signsWords(e.signs)],
-    ['temper', e.temper === undefined ? undefined : `${e.temper} of 5`],
+    [t.eggs, word(c.EGGS, e.eggs)],
+    [t.openBrood, word(c.OPEN_BROOD, e.open)],
+    [t.cappedBrood, word(c.CAPPED_BROOD, e.capped)],
+    ['', e.onFreshComb === undefined ? undefined : e.onFreshComb ? t.freshComb : t.oldComb],
+    [t.queen, word(c.QUEEN_SEEN, e.queen)],
+    [t.queenCells, cellsWords(e, w)],
+    [t.looked, word(c.SEARCHED, e.searched)],
+    [t.beesOn, e.framesOfBees === undefined ? undefined : framesWords(e.framesOfBees, w)],
+    [t.broodOn, e.framesOfBrood === undefined ? undefined : framesWords(e.framesOfBrood, w)],
+    [t.stores, word(c.STORES, e.stores)],
+    ['', signsWords(e.signs, w)],
+    ['', e.temper === undefined ? undefined : t.temper(e.temper)],
   ])
 }
 
-const lookTitle = (e: Of<'inspection'>): string =>
-  e.lost !== undefined
-    ? `Found ${lower(labelIn(LOST, e.lost))}`
-    : e.opened
-      ? 'Opened'
-      : 'Looked from outside, lid on'
+function lookTitle(e: Of<'inspection'>, { choices: c, entries: t }: Words): string {
+  if (e.lost !== undefined) return t.found(lower(labelIn(c.LOST, e.lost)))
+  return e.opened ? t.opened : t.fromOutside
+}
 
-function cellsWords(e: Of<'inspection'>): string | undefined {
-  const cells = word(CELLS, e.cells)
+function cellsWords(e: Of<'inspection'>, w: Words): string | undefined {
+  const cells = word(w.choices.CELLS, e.cells)
   return cells === undefined || e.cellCount === undefined ? cells : `${cells} (${e.cellCount})`
 }
 
-function signsWords(signs: string[] | undefined): string | undefined {
+function signsWords(signs: string[] | undefined, { choices: c, entries: t }: Words): string | undefined {
   if (signs === undefined) return undefined
-  return signs.length === 0 ? 'no signs of trouble' : signs.map((s) => lower(labelIn(SIGN, s))).join(', ')
+  return signs.length === 0 ? t.noSigns : signs.map((s) => lower(labelIn(c.SIGN, s))).join(', ')
 }
 
-const givenFacts = (e: Of<'given'>, units: Units): string[] =>
-  said([
-    ['', e.frames === undefined ? undefined : framesWords(e.frames)],
-    ['from', e.donor],
-    ['', e.caged === undefined ? undefined : e.caged ? 'in a cage' : 'not caged'],
-    ['', e.litres === undefined ? undefined : volume(e.litres, units)],
-    ['syrup', e.syrup],
+function givenFacts(e: Of<'given'>, units: Units, w: Words): string[] {
+  const { entries: t } = w
+  return said([
+    ['', e.frames === undefined ? undefined : framesWords(e.frames, w)],
+    [t.from, e.donor],
+    ['', e.caged === undefined ? undefined : e.caged ? t.inCage : t.notCaged],
+    ['', e.litres === undefined ? undefined : volume(e.litres, units, 2, w)],
+    [t.syrup, e.syrup],
     ['', e.kg === undefined ? undefined : weight(e.kg, units)],
     ['', e.product],
-    ['batch', e.batch],
-    ['withdrawal', e.withdrawalDays === undefined ? undefined : `${e.withdrawalDays} days`],
-    ['cost', e.cost === undefined ? undefined : plain(e.cost)],
+    [t.batch, e.batch],
+    ['', e.withdrawalDays === undefined ? undefined : t.withdrawal(e.withdrawalDays)],
+    [t.cost, e.cost === undefined ? undefined : plain(e.cost)],
   ])
+}

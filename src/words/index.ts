@@ -1,5 +1,6 @@
 /** What other parts may import from here; README.md explains. */
 
+export { ACTS, type Act } from './acts.ts'
 export { beforeItLeaves } from './before-it-leaves.ts'
 export { capital } from './capital.ts'
 export { type Words, wordsIn } from './catalogue.ts'
@@ -45,6 +46,7 @@ export {
 } from './choices.ts'
 export { dayAndDistance, dayWords, fromTo, spanWords, windowWords } from './dates.ts'
 export { doubtWays, isInDoubt } from './doubts.ts'
+export type { FieldText } from './en/fields.ts'
 export { type EntryWords, entryWords, KIND_WORDS } from './entries.ts'
 export { betterDay, chance, frames, mayWaitUntil, planActs, SHORT_KIND, whenToLook } from './forecasts.ts'
 export { boundWords, isHeld } from './held.ts'
@@ -70,6 +72,7 @@ export { keysWords, ROLE_CHOICES, ROLE_WORDS, STATE_WORDS, signedInWords } from 
 export { problemQuotes, problemWords } from './problem.ts'
 export { proves } from './proof.ts'
 export { mailHref, placeHref, smsHref, telHref, telIn } from './reach.ts'
+export { ITEMS, type Item } from './round-items.ts'
 export {
   ACTION_WORDS,
   afterQuiet,
@@ -85,7 +88,6 @@ export {
 export { bareName, type SameName, sameNameReading, sameNames } from './same-names.ts'
 export { CLIMATE_WORDS, MONTH_CHOICES, MONTH_NAMES, stretchWords } from './season.ts'
 export { FEW, FEW_MEANS, fewWords, percent, percentRange, shortRange } from './shares.ts'
-export { ACTS, type Act, STEPS } from './steps.ts'
 export {
   depth,
   framesWords,

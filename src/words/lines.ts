@@ -1,10 +1,13 @@
 /** What stands on a colony's line: what to do, how pressing it is, until when it can wait. */
 
 import { addDays, type Day, daysBetween } from '../days.ts'
-import { type Action, type Check, missingWords, type Plan, rulesWhere } from '../recovery/index.ts'
-import { dayWords } from './dates.ts'
-import { ACTION_WORDS, coming, isQuiet, lidStaysOn, live, PHASE_WORDS, RULE_WORDS } from './rules.ts'
-import { type Act, actOf } from './steps.ts'
+import { type Action, type Check, leftOutReason, type Plan, rulesWhere } from '../recovery/index.ts'
+import type { Act } from './acts.ts'
+import { type Words, wordsIn } from './catalogue.ts'
+import { coming, isQuiet, lidStaysOn, live } from './rules.ts'
+import { actOf } from './steps.ts'
+
+const ENGLISH = wordsIn('en')
 
 /** Actions that only say "look": the check's own name says more. */
 const LOOKING: Action[] = ['none', 'leave-alone', 'outside-look', 'open-and-look']
@@ -21,14 +24,6 @@ const DOES: Partial<Record<Action, Check['rule'][]>> = {
 const LID_STAYS_ON: Action[] = ['outside-look', 'feed']
 
 const RUNGS: Check['rule'][] = ['egg-frame', 'buy-queen', 'unite-or-boost', 'laying-workers']
-
-/** What was found, on a line of the round; what to do about it is the reason. */
-const SIGN_TITLES: Record<NonNullable<Plan['advice']['sign']>, string> = {
-  robbing: 'Stop the robbing',
-  beetles: 'See to the hive beetles',
-  moths: 'See to the wax moths',
-  'deformed-wings': 'Deformed wings: wash for mites',
-}
 
 export interface ToDo {
   action: Action
@@ -71,8 +66,10 @@ function withoutQuestion(why: string): string {
 }
 
 /** What the plan asks for on its day, put for one line of the round. Null when the colony can wait. */
-export function toDoOf(plan: Plan): ToDo | null {
-  const { action, why, rule, sign } = plan.advice
+export function toDoOf(plan: Plan, w: Words = ENGLISH): ToDo | null {
+  const { action, reasons, rule, sign } = plan.advice
+  const why = w.reasons.all(reasons)
+  const { rules, actions, signs } = w.trade
   if (action === 'leave-alone' || action === 'none') return null
   // An open box feeds the robbers.
   const lidOn = LID_STAYS_ON.includes(action) || sign === 'robbing'
@@ -85,14 +82,14 @@ export function toDoOf(plan: Plan): ToDo | null {
   return {
     action,
     title: tracing
-      ? 'Look at every frame of brood'
+      ? w.trade.everyBroodFrame
       : looks && check !== null
-        ? RULE_WORDS[check.rule].name
+        ? rules[check.rule].name
         : sign === undefined
-          ? ACTION_WORDS[action]
-          : SIGN_TITLES[sign],
+          ? actions[action]
+          : signs[sign],
     act: tracing ? null : actOf(plan.advice, check?.rule),
-    question: looks && check !== null ? RULE_WORDS[check.rule].question : null,
+    question: looks && check !== null ? rules[check.rule].question : null,
     why: looks && check !== null ? withoutQuestion(why) : why,
     check,
     // One rung of the ladder at a time: what else could be done about the queen waits for this one.
@@ -107,12 +104,12 @@ export function toDoOf(plan: Plan): ToDo | null {
 }
 
 /** 'You have not said whether there are queen cells: that decides it.'; null where no look left out what decides. */
-export const leftOutWords = (plan: Plan): string | null =>
-  missingWords(plan.missing.map((m) => m.what)) || null
+export const leftOutWords = (plan: Plan, w: Words = ENGLISH): string | null =>
+  w.reasons.all(leftOutReason(plan.missing.map((m) => m.what))) || null
 
 /** The same where `said` does not say it already. */
-export function leftOutBeside(plan: Plan, said: string): string | null {
-  const words = leftOutWords(plan)
+export function leftOutBeside(plan: Plan, said: string, w: Words = ENGLISH): string | null {
+  const words = leftOutWords(plan, w)
   return words === null || said.includes(words) ? null : words
 }
 
@@ -132,31 +129,23 @@ export function lidShutUntil(plan: Plan): Day | null {
   return live(plan).some(inside) ? null : (coming(plan).find(inside)?.opens ?? null)
 }
 
-const FOUND = { 'no-bees': 'Found without bees', dead: 'Found dead', gone: 'Found gone' } as const
-
 /** 'Found dead on Tue 12 May, signed Juno'; null for a box that is not lost. */
-export function lostWords({ lost, asOf }: Plan): string | null {
-  return lost === null ? null : `${FOUND[lost.how]} on ${dayWords(lost.on, asOf)}, signed ${lost.by}`
+export function lostWords({ lost, asOf }: Plan, w: Words = ENGLISH): string | null {
+  const { found, foundOn } = w.trade
+  return lost === null ? null : foundOn(found[lost.how], w.dates.day(lost.on, asOf), lost.by)
 }
 
 /** What comes next when there is nothing to do today: 'can wait until Sun 10 May'. */
-export function waitWords(plan: Plan): string {
-  if (plan.lost !== null) return `${FOUND[plan.lost.how].toLowerCase()}, to be confirmed`
+export function waitWords(plan: Plan, w: Words = ENGLISH): string {
+  const { canWait, found, nothingPlanned, toConfirm } = w.trade
+  if (plan.lost !== null) return toConfirm(found[plan.lost.how].toLowerCase())
   const until = waitsUntil(plan)
-  return until === null ? 'nothing planned' : `can wait until ${dayWords(until, plan.asOf)}`
-}
-
-const LEFT: Record<string, string> = {
-  'moved-out': 'Moved out',
-  united: 'United with another colony',
-  died: 'Died',
-  absconded: 'Absconded',
-  other: 'Left the yard',
-  unknown: 'Gone, not known how',
+  return until === null ? nothingPlanned : canWait(w.dates.day(until, plan.asOf))
 }
 
 /** How a colony left, in words. */
-export const leftWords = (outcome: string): string => LEFT[outcome] ?? 'Left the yard'
+export const leftWords = (outcome: string, w: Words = ENGLISH): string =>
+  w.trade.left[outcome] ?? w.trade.phases.closed
 
 const LID_SHUT: Action[] = ['none', 'leave-alone', ...LID_STAYS_ON]
 
@@ -164,16 +153,19 @@ const LID_SHUT: Action[] = ['none', 'leave-alone', ...LID_STAYS_ON]
 const asks = ({ advice: { action } }: Plan): boolean => action !== 'leave-alone' && action !== 'none'
 
 /** 'Raising a queen; leave the lid on, it can wait until Sun 24 May'. */
-export function headline(plan: Plan, outcome: string | null): string {
-  if (outcome !== null) return leftWords(outcome)
-  if (plan.lost !== null) return `${FOUND[plan.lost.how]}, to be confirmed`
-  const phase = PHASE_WORDS[plan.phase]
+export function headline(plan: Plan, outcome: string | null, w: Words = ENGLISH): string {
+  const { actions, found, itCanWait, lidOnInQuiet, phases, toConfirm } = w.trade
+  if (outcome !== null) return leftWords(outcome, w)
+  if (plan.lost !== null) return toConfirm(found[plan.lost.how])
+  const phase = phases[plan.phase]
+  const wait = (until: Day): string => itCanWait(w.dates.day(until, plan.asOf))
   if (isQuiet(plan) && plan.quiet !== null && LID_SHUT.includes(plan.advice.action))
-    return `${phase}; leave the lid on${plan.until === null || asks(plan) ? '' : `, it can wait until ${dayWords(plan.until, plan.asOf)}`}`
+    return `${phase}; ${lidOnInQuiet}${plan.until === null || asks(plan) ? '' : `, ${wait(plan.until)}`}`
   if (plan.advice.action === 'none' || plan.advice.action === 'leave-alone') {
     const until = waitsUntil(plan)
-    return until === null ? phase : `${phase}; it can wait until ${dayWords(until, plan.asOf)}`
+    return until === null ? phase : `${phase}; ${wait(until)}`
   }
-  const does = toDoOf(plan)?.title ?? ACTION_WORDS[plan.advice.action]
-  return `${phase}; ${does.charAt(0).toLowerCase()}${does.slice(1)}`
+  return `${phase}; ${lower(toDoOf(plan, w)?.title ?? actions[plan.advice.action])}`
 }
+
+const lower = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1)

@@ -2,7 +2,7 @@
 
 import { addDays, type Day } from '../days.ts'
 import type { Plan } from '../recovery/index.ts'
-import { dayWords, fromTo } from './dates.ts'
+import { type Words, wordsIn } from './catalogue.ts'
 import { isQuiet } from './rules.ts'
 import { distance, type Units } from './units.ts'
 
@@ -15,24 +15,22 @@ const YOUNG_QUEEN: readonly Plan['phase'][] = ['rearing', 'awaiting-new-queen']
 const hasVirgin = (plan: Plan): boolean => YOUNG_QUEEN.includes(plan.phase) || isQuiet(plan)
 
 /** How it is done, what becomes of foragers, and of a young queen. */
-export function moveWords(plan: Plan, units: Units): string[] {
+export function moveWords(plan: Plan, units: Units, w: Words = wordsIn('en')): string[] {
+  const { foragers, youngQueen } = w.visit.moving
+  const { quiet } = plan
   return [
-    `Under about ${distance(FORAGERS_RETURN_KM, units)} foragers fly back to the old stand and are lost. Move in the evening, closed, and lean branches before the entrance, so that they learn the place anew.`,
+    foragers(distance(FORAGERS_RETURN_KM, units, w)),
     ...(hasVirgin(plan)
-      ? [
-          `A young queen who has learnt the old place may not come home from her flight: ${plan.quiet === null ? 'move before she flies, or wait until she lays' : `not ${fromTo(plan.quiet.from, plan.quiet.to, plan.asOf)}, if it can wait`}.`,
-        ]
+      ? [youngQueen(quiet === null ? null : w.dates.fromTo(quiet.from, quiet.to, plan.asOf))]
       : []),
   ]
 }
 
 /** Whom a treatment can cost; null where no such queen is known. */
-export function treatmentRisk(plan: Plan): string | null {
-  if (plan.phase === 'awaiting-release')
-    return 'A queen is in a cage in there: formic acid, thymol and the like can kill her. See to her first.'
-  return hasVirgin(plan)
-    ? 'A young queen may be in there: formic acid, thymol and the like can cost her. Wait until she lays, unless the mites cannot wait.'
-    : null
+export function treatmentRisk(plan: Plan, w: Words = wordsIn('en')): string | null {
+  const { treatingCaged, treatingYoung } = w.visit.moving
+  if (plan.phase === 'awaiting-release') return treatingCaged
+  return hasVirgin(plan) ? treatingYoung : null
 }
 
 /** Days after a treatment on which it is washed again (common practice). */
@@ -49,16 +47,15 @@ export function treatedWords(
   { on, product, withdrawalDays }: LastTreatment,
   washed: boolean,
   today: Day,
+  w: Words = wordsIn('en'),
 ): string {
+  const { noWithdrawal, treated, washAgain, withdrawal } = w.visit.moving
+  const { day, fromTo } = w.dates
   const until = withdrawalDays === undefined ? null : addDays(on, withdrawalDays)
   return [
-    `Treated ${dayWords(on, today)}${product === undefined ? '' : ` (${product})`}.`,
-    washed ? '' : `Wash again ${fromTo(addDays(on, WASH_AGAIN.from), addDays(on, WASH_AGAIN.to), today)}.`,
-    until === null
-      ? 'No withdrawal is noted: the label says it.'
-      : until < today
-        ? ''
-        : `Withdrawal until ${dayWords(until, today)}.`,
+    treated(day(on, today), product),
+    washed ? '' : washAgain(fromTo(addDays(on, WASH_AGAIN.from), addDays(on, WASH_AGAIN.to), today)),
+    until === null ? noWithdrawal : until < today ? '' : withdrawal(day(until, today)),
   ]
     .filter(Boolean)
     .join(' ')

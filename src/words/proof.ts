@@ -4,70 +4,61 @@
  */
 import type { Inspection } from '../journal/index.ts'
 import type { Check, Plan, Rule } from '../recovery/index.ts'
-import { dayWords, fromTo, spanWords } from './dates.ts'
-import { PHASE_WORDS, RULE_WORDS } from './rules.ts'
+import { type Words, wordsIn } from './catalogue.ts'
 
 type Span = NonNullable<Plan['spans']['emergence']>
 
 /** Sentences, the weightiest first. Empty when the visit adds nothing. */
-export function proves(look: Inspection | null, before: Plan, after: Plan): string[] {
+export function proves(
+  look: Inspection | null,
+  before: Plan,
+  after: Plan,
+  w: Words = wordsIn('en'),
+): string[] {
   const said = [
-    ...(look?.signs?.includes('brood-disease-suspected') === true ? [SUSPECTED] : []),
-    ...after.surprises.filter((s) => !before.surprises.includes(s)),
-    ...(look === null ? [] : ambiguous(look, before)),
-    ...phaseChange(before, after),
-    ...spanChanges(before, after),
-    ...answers(before, after),
-    ...opened(before, after),
+    ...(look?.signs?.includes('brood-disease-suspected') === true ? [w.visit.proof.suspected] : []),
+    ...after.surprised
+      .filter((_, i) => !before.surprises.includes(after.surprises[i] ?? ''))
+      .map((r) => w.reasons.all([r])),
+    ...(look === null ? [] : ambiguous(look, before, w)),
+    ...phaseChange(before, after, w),
+    ...spanChanges(before, after, w),
+    ...answers(before, after, w),
+    ...opened(before, after, w),
   ]
   return [...new Set(said)]
 }
 
-/** A suspicion proves nothing of the queen, but nothing weighs more. */
-const SUSPECTED =
-  'Brood disease suspected. Nothing is proven, but the colony is held: nothing is moved, united or given from it until somebody records who cleared it.'
-
 const SEEN = {
-  eggs: { word: 'Eggs', seen: (i: Inspection) => i.eggs === 'single' },
-  open: { word: 'Open brood', seen: (i: Inspection) => i.open === 'some' || i.open === 'plenty' },
-  capped: { word: 'Capped worker brood', seen: (i: Inspection) => i.capped === 'worker' },
+  eggs: { says: 'eggsUntil', seen: (i: Inspection) => i.eggs === 'single' },
+  open: { says: 'openUntil', seen: (i: Inspection) => i.open === 'some' || i.open === 'plenty' },
+  capped: { says: 'cappedUntil', seen: (i: Inspection) => i.capped === 'worker' },
 } as const
 
 /** Sightings that other brood still explains. */
-function ambiguous(look: Inspection, before: Plan): string[] {
+function ambiguous(look: Inspection, before: Plan, w: Words): string[] {
   if (look.onFreshComb === true) return []
   return (Object.keys(SEEN) as (keyof typeof SEEN)[]).flatMap((k) => {
     const until = before.horizon[k]
-    const { word, seen } = SEEN[k]
+    const { says, seen } = SEEN[k]
     if (!seen(look) || until === null || look.on > until) return []
-    return [
-      `${word} prove nothing new until after ${dayWords(until, before.asOf)}: they may be from brood that came along or was given.`.replace(
-        /^(Open brood|Capped worker brood) prove /,
-        '$1 proves ',
-      ),
-    ]
+    return [w.visit.proof[says](w.dates.day(until, before.asOf))]
   })
 }
 
-const phaseChange = (before: Plan, after: Plan): string[] =>
-  before.phase === after.phase
-    ? []
-    : [`${PHASE_WORDS[after.phase]}. Before this visit: ${lower(PHASE_WORDS[before.phase])}.`]
+const phaseChange = (before: Plan, after: Plan, { trade: { phases }, visit }: Words): string[] =>
+  before.phase === after.phase ? [] : [visit.proof.phase(phases[after.phase], lower(phases[before.phase]))]
 
 const lower = (s: string): string => s.charAt(0).toLowerCase() + s.slice(1)
 
-const SPANS = {
-  emergence: 'The queen leaves her cell',
-  firstEgg: 'First egg',
-  workerBroodProof: 'Proof by capped worker brood',
-} as const
+const SPANS = ['emergence', 'firstEgg', 'workerBroodProof'] as const
 
-function spanChanges(before: Plan, after: Plan): string[] {
-  return (Object.keys(SPANS) as (keyof typeof SPANS)[]).flatMap((k) => {
+function spanChanges(before: Plan, after: Plan, w: Words): string[] {
+  return SPANS.flatMap((k) => {
     const now = after.spans[k]
     return now === undefined || same(before.spans[k], now)
       ? []
-      : [`${SPANS[k]}: ${spanWords(now, after.asOf)}.`]
+      : [`${w.visit.proof.spans[k]}: ${w.dates.span(now, after.asOf)}.`]
   })
 }
 
@@ -76,24 +67,24 @@ const same = (a: Span | undefined, b: Span): boolean =>
 
 const key = (c: Check): string => `${c.rule} ${c.opens}`
 
-function answers(before: Plan, after: Plan): string[] {
+function answers(before: Plan, after: Plan, w: Words): string[] {
   const wasAnswered = new Set(before.checks.filter((c) => c.status === 'answered').map(key))
   const asked = new Set(before.checks.map(key))
   const names = after.checks
     .filter((c) => c.status === 'answered' && asked.has(key(c)) && !wasAnswered.has(key(c)))
-    .map((c) => lower(RULE_WORDS[c.rule].name))
-  return names.length === 0 ? [] : [`Answers: ${names.join(', ')}.`]
+    .map((c) => lower(w.trade.rules[c.rule].name))
+  return names.length === 0 ? [] : [w.visit.proof.answers(names.join(', '))]
 }
 
 /** Welfare looks come round by themselves after every visit. */
 const ROUND: Rule[] = ['welfare']
 
-function opened(before: Plan, after: Plan): string[] {
+function opened(before: Plan, after: Plan, w: Words): string[] {
   const known = new Set(before.checks.map(key))
   const fresh = after.checks.filter(
     (c) => !known.has(key(c)) && !ROUND.includes(c.rule) && c.status !== 'answered' && c.status !== 'void',
   )
-  return fresh.map(
-    (c) => `Next: ${lower(RULE_WORDS[c.rule].name)}, ${fromTo(c.opens, c.closes, after.asOf)}.`,
+  return fresh.map((c) =>
+    w.visit.proof.next(lower(w.trade.rules[c.rule].name), w.dates.fromTo(c.opens, c.closes, after.asOf)),
   )
 }

@@ -9,6 +9,9 @@ import {
   MM_PER_INCH,
   pounds,
 } from '../units.ts'
+import { type Words, wordsIn } from './catalogue.ts'
+
+const ENGLISH = wordsIn('en')
 
 /** The yard's choice for each quantity. */
 export interface Units {
@@ -52,10 +55,15 @@ const WITH_WEIGHT: Record<Units['weight'], Record<WithWeight, Unit>> = {
   },
 }
 
-export const unitOf = (units: Units, quantity: Quantity): Unit =>
-  quantity === 'temperature' || quantity === 'weight'
-    ? UNIT[units[quantity]]
-    : WITH_WEIGHT[units.weight][quantity]
+/** Symbols that are words differ by language. */
+export function unitOf(units: Units, quantity: Quantity, w: Words = ENGLISH): Unit {
+  const unit =
+    quantity === 'temperature' || quantity === 'weight'
+      ? UNIT[units[quantity]]
+      : WITH_WEIGHT[units.weight][quantity]
+  const symbol = w.units.symbols[unit.symbol]
+  return symbol === undefined ? unit : { ...unit, symbol }
+}
 
 /** `n` to at most `places` decimals, without trailing zeros. Example: plain(2.50) = '2.5'. */
 export const plain = (n: number, places = 2): string => String(Number(n.toFixed(places)))
@@ -73,16 +81,16 @@ export const weight = (kg: number, units: Units): string => {
 }
 
 /** '1.9 miles' or '3 km'. */
-export const distance = (km: number, units: Units): string => {
-  const unit = unitOf(units, 'distance')
+export const distance = (km: number, units: Units, w: Words = ENGLISH): string => {
+  const unit = unitOf(units, 'distance', w)
   return `${plain(unit.show(km), 1)} ${unit.symbol}`
 }
 
 /** '1 litre', '1.5 litres'; '1 US quart', '2.1 US quarts'. `places`: decimals at most. */
-export const volume = (litres: number, units: Units, places = 2): string => {
-  const unit = unitOf(units, 'volume')
+export const volume = (litres: number, units: Units, places = 2, w: Words = ENGLISH): string => {
+  const unit = unitOf(units, 'volume', w)
   const n = plain(unit.show(litres), places)
-  return `${n} ${n === '1' ? unit.symbol.slice(0, -1) : unit.symbol}`
+  return `${n} ${n === '1' ? (w.units.one[unit.symbol] ?? unit.symbol) : unit.symbol}`
 }
 
 const QUARTERS: Record<string, string> = { '0.25': '¼', '0.5': '½', '0.75': '¾' }
@@ -96,8 +104,8 @@ export function quarters(n: number): string {
 }
 
 /** 'no frames', '½ frame', '1 frame', '2½ frames'. */
-export const framesWords = (n: number): string =>
-  n === 0 ? 'no frames' : `${quarters(n)} ${n <= 1 ? 'frame' : 'frames'}`
+export const framesWords = (n: number, { units }: Words = ENGLISH): string =>
+  n === 0 ? units.noFrames : `${quarters(n)} ${n <= 1 ? units.frame : units.frames}`
 
 const EIGHTHS: Record<number, string> = {
   1: '1/8',

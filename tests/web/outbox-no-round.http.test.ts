@@ -164,7 +164,7 @@ describe('a kept round of another format', () => {
 it('says who is signed in and no more, to nobody but them', async () => {
   const answer = await yard.ask('helper', '/phone/person', { headers: { Accept: 'application/json' } })
   expect(answer.headers.get('Cache-Control')).toBe('no-store')
-  expect(Object.keys(await answer.json())).toEqual(['id', 'name', 'role'])
+  expect(Object.keys(await answer.json())).toEqual(['id', 'name', 'role', 'language'])
   expect((await yard.ask(null, '/phone/person', { headers: { Accept: 'application/json' } })).status).toBe(
     401,
   )

@@ -66,6 +66,7 @@ export function phoneIn(yard: TestYard, role: Role = 'helper', factory = new IDB
       return mine
     },
     built: yard.deps.assets.built,
+    browserReads: 'en',
     tell: () => undefined,
     report: (error) => errors.push(error),
   })

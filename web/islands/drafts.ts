@@ -5,6 +5,8 @@
  * Each person's own: another name that signs in on the phone is shown none of it, and signing out clears it.
  */
 
+import { LOCALE, words } from './words.ts'
+
 interface Draft {
   /** What stands in the form, by field; photos cannot be kept here. */
   fields: Record<string, string[]>
@@ -107,24 +109,24 @@ function noteOf(key: string, draft: Draft): HTMLElement {
   const note = document.createElement('aside')
   note.className = 'notice draft-note'
   note.setAttribute('role', 'status')
-  const words = document.createElement('p')
-  const when = new Date(draft.at).toLocaleString('en-GB', {
+  const said = document.createElement('p')
+  const when = new Date(draft.at).toLocaleString(LOCALE, {
     weekday: 'short',
     hour: '2-digit',
     minute: '2-digit',
   })
-  words.textContent = draft.saved
-    ? 'This is saved already. Saving it again changes nothing; to change it, correct it in the journal.'
-    : `What you typed ${when} is back${draft.fields.photo === undefined ? '' : ', without its photos: choose them again'}.`
+  said.textContent = draft.saved
+    ? words.islands.draftSaved
+    : words.islands.draftBack(when, draft.fields.photo !== undefined)
   const anew = document.createElement('button')
   anew.type = 'button'
   anew.className = 'button button-plain'
-  anew.textContent = 'Start with an empty form'
+  anew.textContent = words.islands.emptyForm
   anew.addEventListener('click', () => {
     localStorage.removeItem(key)
     location.replace(location.href)
   })
-  note.append(words, anew)
+  note.append(said, anew)
   return note
 }
 

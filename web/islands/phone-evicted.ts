@@ -4,6 +4,7 @@
  */
 import type { PhoneState } from '../../src/parts/index.ts'
 import { dropNote, showNote } from './phone-note.ts'
+import { LOCALE, words } from './words.ts'
 
 const COOKIE = 'resettle_phone'
 const YEAR = 365 * 86_400
@@ -19,7 +20,7 @@ export function watchForEviction(state: PhoneState): void {
     weight: EVICTED,
     words: lostWords(before.unsent, before.lastKept),
     way: {
-      label: 'I know',
+      label: words.islands.iKnow,
       press: () => {
         remember(state)
         dropNote(EVICTED)
@@ -30,14 +31,9 @@ export function watchForEviction(state: PhoneState): void {
 
 /** What is to be said when entries were lost with the browser's store. */
 export function lostWords(unsent: number, lastKept: string | null): string {
-  if (unsent === 0)
-    return 'This browser had cleared what this phone kept. Nothing was waiting to be sent; the round has been fetched again.'
-  const when =
-    lastKept === null ? '' : `, the last one of ${new Date(lastKept).toLocaleString('en-GB', AS_SAID)}`
-  const what = unsent === 1 ? '1 entry that was' : `${unsent} entries that were`
-  return unsent === 1
-    ? `This browser has cleared what this phone had kept. ${what} not sent yet is lost${when}. Write it down again. ${SAFER}`
-    : `This browser has cleared what this phone had kept. ${what} not sent yet are lost${when}. Write them down again. ${SAFER}`
+  const { cleared, clearedNothing } = words.islands
+  if (unsent === 0) return clearedNothing
+  return cleared(unsent, lastKept === null ? null : new Date(lastKept).toLocaleString(LOCALE, AS_SAID))
 }
 
 const AS_SAID = {
@@ -47,8 +43,6 @@ const AS_SAID = {
   hour: '2-digit',
   minute: '2-digit',
 } as const
-
-const SAFER = 'On the home screen Resettle is safer from this.'
 
 interface Remembered {
   birth: string

@@ -1,4 +1,5 @@
 /** A note at the foot of the page. One at a time: the more pressing one stays. */
+import { words } from './words.ts'
 
 export interface Note {
   /** Higher is more pressing. */
@@ -17,10 +18,10 @@ export function showNote(note: Note): void {
   const element = document.createElement('aside')
   element.className = 'phone-note'
   element.setAttribute('role', 'status')
-  element.setAttribute('aria-label', 'This phone')
-  const words = document.createElement('p')
-  words.textContent = note.words
-  element.append(words, wayOf(note.way))
+  element.setAttribute('aria-label', words.phone.this)
+  const said = document.createElement('p')
+  said.textContent = note.words
+  element.append(said, wayOf(note.way))
   document.body.append(element)
   shown = { note, element }
 }

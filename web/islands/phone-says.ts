@@ -1,6 +1,7 @@
 /** Puts what the worker reports onto the page: in the phone's own line where there is one, else in a note. */
 import { clockWords, type PhoneState, waitingWords } from '../../src/parts/index.ts'
 import { dropNote, showNote } from './phone-note.ts'
+import { LOCALE, words } from './words.ts'
 
 const WAITING = 1
 /** Said before what waits and before a newer version, but not before what was lost. */
@@ -18,8 +19,7 @@ export function showState(state: PhoneState): void {
 /** On Today: whether one can walk away from the signal now. */
 function showReady({ fetchedAt, boxes }: PhoneState): void {
   const ready = document.getElementById('phone-ready')
-  if (ready !== null && fetchedAt !== null && boxes > 0)
-    ready.textContent = `${boxes === 1 ? '1 box' : `${boxes} boxes`} on this phone, ready without signal.`
+  if (ready !== null && fetchedAt !== null && boxes > 0) ready.textContent = words.today.ready(boxes)
 }
 
 /** Where the page was made by the server; the phone's own says it in its line. */
@@ -28,46 +28,51 @@ function showClock({ clock }: PhoneState): void {
   else
     showNote({
       weight: CLOCK,
-      words: clockWords(clock),
-      way: { label: 'I see', press: () => dropNote(CLOCK) },
+      words: clockWords(clock, words),
+      way: { label: words.islands.iSee, press: () => dropNote(CLOCK) },
     })
 }
 
 function inLine(line: HTMLElement, state: PhoneState): void {
   const waiting = document.getElementById('phone-waiting')
-  const words = waitingWords(state)
-  if (waiting !== null) waiting.textContent = words ?? 'All sent'
-  else if (words !== null) line.prepend(link('/outbox', words, 'phone-waiting'))
+  const said = waitingWords(state, words)
+  if (waiting !== null) waiting.textContent = said ?? words.phone.allSent
+  else if (said !== null) line.prepend(link('/outbox', said, 'phone-waiting'))
   const when = document.getElementById('phone-when')
   if (when === null) return
   if (state.signIn)
     when.replaceChildren(
       link(
         `/sign-in?to=${encodeURIComponent(location.pathname)}`,
-        words === null ? 'Sign in again' : 'Sign in to send',
+        said === null ? words.phone.signIn : words.phone.signInToSend,
       ),
     )
   else if (state.newsAt > (line.dataset.news ?? '') && document.getElementById('entry-form') === null)
-    when.replaceChildren(link(location.href, 'Newer entries came in: show them'))
+    when.replaceChildren(link(location.href, words.islands.newer))
 }
 
 function inNote(state: PhoneState): void {
-  const words = waitingWords(state)
+  const waiting = waitingWords(state, words)
   const said = location.pathname.startsWith('/outbox') || document.getElementById('sign-out-warning') !== null
-  if (words === null || said) dropNote(WAITING)
+  if (waiting === null || said) dropNote(WAITING)
   else if (state.signIn && !('signedIn' in document.body.dataset))
     showNote({
       weight: WAITING,
-      words: `${words}: sign in, and they go.`,
-      way: { label: 'Sign in', href: '/sign-in' },
+      words: words.islands.signInTheyGo(waiting),
+      way: { label: words.signIn.title, href: '/sign-in' },
     })
-  else showNote({ weight: WAITING, words, way: { label: 'Show them', href: '/outbox' } })
+  else
+    showNote({
+      weight: WAITING,
+      words: waiting,
+      way: { label: words.islands.showThem, href: '/outbox' },
+    })
 }
 
-function link(href: string, words: string, name = ''): HTMLAnchorElement {
+function link(href: string, text: string, name = ''): HTMLAnchorElement {
   const a = document.createElement('a')
   a.href = href
-  a.textContent = words
+  a.textContent = text
   if (name !== '') {
     a.className = name
     a.id = name
@@ -82,11 +87,9 @@ function showFacts(state: PhoneState): void {
   void navigator.storage.persisted().then((promised) => {
     const round =
       state.fetchedAt === null
-        ? 'The round is not on this phone yet: open Today with signal.'
-        : `This phone has the round as of ${new Date(state.fetchedAt).toLocaleString('en-GB', AS_SAID)}.`
-    const room = promised
-      ? 'The browser has promised to keep it.'
-      : 'The browser may clear it out when it is short of room; on the home screen it is safer.'
+        ? words.islands.roundNotHere
+        : words.islands.roundAsOf(new Date(state.fetchedAt).toLocaleString(LOCALE, AS_SAID))
+    const room = promised ? words.islands.promised : words.islands.mayClear
     facts.textContent = `${round} ${room}`
   })
 }

@@ -1,6 +1,7 @@
 /** Offers a newer version of the worker when one is ready. It never takes over by itself: a half-filled form may be open. */
 import type { Ask } from '../../src/parts/index.ts'
 import { showNote } from './phone-note.ts'
+import { words } from './words.ts'
 
 const NEWER = 2
 
@@ -11,8 +12,8 @@ export function offerNewer(registration: ServiceWorkerRegistration): void {
     if (waiting === null || navigator.serviceWorker.controller === null) return
     showNote({
       weight: NEWER,
-      words: 'A newer version is ready. What waits to be sent goes over to it.',
-      way: { label: 'Use it', press: () => takeOver(waiting) },
+      words: words.islands.newerVersion,
+      way: { label: words.islands.useIt, press: () => takeOver(waiting) },
     })
   }
   registration.addEventListener('updatefound', () => {

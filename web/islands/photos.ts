@@ -3,6 +3,7 @@
  * no time, no camera. Without JavaScript they go as they are, and the server strips them.
  */
 import { MOST_PHOTOS } from '../../src/journal/index.ts'
+import { words } from './words.ts'
 
 /** Pixels along the longer side: cells and eggs can still be told apart, and it is a few hundred kB. */
 const LONGEST = 1600
@@ -37,7 +38,7 @@ async function take(field: HTMLInputElement): Promise<void> {
   const button = field.form?.querySelector<HTMLButtonElement>('button[type="submit"]')
   const files = [...(field.files ?? [])]
   if (button) button.disabled = true
-  say(files.length === 1 ? 'Making it smaller…' : `Making ${files.length} smaller…`)
+  say(words.islands.smaller(files.length))
   const unread: string[] = []
   for (const file of files) {
     try {
@@ -53,9 +54,9 @@ async function take(field: HTMLInputElement): Promise<void> {
   if (button) button.disabled = false
   say(
     unread.length > 0
-      ? `Not a picture this browser can read: ${unread.join(', ')}.`
+      ? words.islands.unread(unread.join(', '))
       : over > 0
-        ? `One entry takes ${MOST_PHOTOS} photos; ${over} left out.`
+        ? words.islands.over(MOST_PHOTOS, over)
         : sizeWords(),
   )
 }
@@ -71,14 +72,14 @@ function show(field: HTMLInputElement): void {
 function small(file: File, i: number, field: HTMLInputElement): HTMLElement {
   const image = document.createElement('img')
   image.src = URL.createObjectURL(file)
-  image.alt = `Photo ${i + 1}`
+  image.alt = words.islands.photo(i + 1)
   image.width = 96
   image.height = 96
   image.addEventListener('load', () => URL.revokeObjectURL(image.src), { once: true })
   const out = document.createElement('button')
   out.type = 'button'
   out.className = 'button button-plain'
-  out.textContent = 'Leave out'
+  out.textContent = words.islands.leaveOut
   out.addEventListener('click', () => {
     chosen = chosen.filter((other) => other !== file)
     show(field)
@@ -93,11 +94,11 @@ function small(file: File, i: number, field: HTMLInputElement): HTMLElement {
 function sizeWords(): string {
   if (chosen.length === 0) return ''
   const kb = Math.round(chosen.reduce((sum, f) => sum + f.size, 0) / 1000)
-  return `${chosen.length === 1 ? '1 photo' : `${chosen.length} photos`}, ${kb} kB. Where they were taken is gone from them.`
+  return words.islands.photoSize(chosen.length, kb)
 }
 
-function say(words: string): void {
-  if (says !== null) says.textContent = words
+function say(text: string): void {
+  if (says !== null) says.textContent = text
 }
 
 if (input instanceof HTMLInputElement) {

@@ -7,8 +7,19 @@ import { planOf } from '../../src/decision/index.ts'
 import { visitDrafts } from '../../src/features/entries/index.ts'
 import { typedFrom } from '../../src/forms/index.ts'
 import { type Entry, historyOf, type Inspection, saysNothing } from '../../src/journal/index.ts'
-import { type Exposure, missingWords, type Plan, type Protocol } from '../../src/recovery/index.ts'
-import { ACTION_WORDS, proves, type Units } from '../../src/words/index.ts'
+import {
+  type Exposure,
+  leftOutReason,
+  type Plan,
+  type Protocol,
+  type Reason,
+} from '../../src/recovery/index.ts'
+import { proves, type Units } from '../../src/words/index.ts'
+import { words } from './words.ts'
+
+const SAYS = words.record.live
+
+const isElse = (r: Reason): boolean => r.code !== 'left-out'
 
 interface LiveData {
   tag: string
@@ -35,7 +46,9 @@ function start(): void {
     if (after === null) return
     const missing = new Set(leftOutNow(after, live).map((m) => m.what))
     action.textContent =
-      missing.size === 0 ? ACTION_WORDS[after.advice.action] : `Look for ${[...missing].join(' and ')}`
+      missing.size === 0
+        ? words.trade.actions[after.advice.action]
+        : SAYS.lookFor([...missing].map((what) => SAYS.sought[what]).join(SAYS.and))
     text.replaceChildren(...said(tapped, before, after, live))
   }
   form.addEventListener('input', show)
@@ -83,26 +96,28 @@ const leftOutNow = (after: Plan, live: LiveData): Plan['missing'] =>
 
 function said(tapped: Entry[], before: Plan, after: Plan, live: LiveData): Node[] {
   const look = tapped.find((e): e is Inspection => e.kind === 'inspection') ?? null
-  const lines = proves(look, before, after)
-  const missing = missingWords(leftOutNow(after, live).map((m) => m.what))
+  const lines = proves(look, before, after, words)
+  const missing = leftOutReason(leftOutNow(after, live).map((m) => m.what))
+  // Said on its own, above: not twice.
+  const others = missing.length === 0 ? after.advice.reasons : after.advice.reasons.filter(isElse)
   return [
-    ...(missing === '' ? [] : [paragraph(missing, 'left-out')]),
-    paragraph(after.advice.why.replace(missing, '').replaceAll('  ', ' ')),
-    heading('What this proves'),
-    lines.length === 0 ? paragraph('Nothing new so far. Tap what you see.') : list(lines),
+    ...(missing.length === 0 ? [] : [paragraph(words.reasons.all(missing), 'left-out')]),
+    paragraph(words.reasons.all(others)),
+    heading(SAYS.proves),
+    lines.length === 0 ? paragraph(SAYS.nothingNew) : list(lines),
   ]
 }
 
-function heading(words: string): HTMLElement {
+function heading(text: string): HTMLElement {
   const h = document.createElement('h2')
-  h.textContent = words
+  h.textContent = text
   return h
 }
 
-function paragraph(words: string, name = ''): HTMLElement {
+function paragraph(text: string, name = ''): HTMLElement {
   const p = document.createElement('p')
   p.className = name
-  p.textContent = words
+  p.textContent = text
   return p
 }
 

@@ -2,6 +2,7 @@
  * The label of a box, photographed: opens the box from the page that finds things; at a visit it says whether the label is
  * of the box one is writing about, before anything is written at the wrong one. Works without signal.
  */
+import { words as WORDS } from './words.ts'
 
 /** What a page wants of a label. */
 type Wanted =
@@ -15,12 +16,12 @@ const LONGEST = 1200
 
 export function offerScan(): void {
   const finding = document.getElementById('scan-here')
-  if (finding !== null) finding.replaceChildren(...button('Scan a label', { open: true }))
+  if (finding !== null) finding.replaceChildren(...button(WORDS.islands.scan.label, { open: true }))
   const form = document.getElementById('entry-form')
   if (!(form instanceof HTMLFormElement)) return
   const tag = tagIn(new URL(form.action).pathname.replace(/\/visit$/, ''))
   if (tag === null || !/\/visit$/.test(new URL(form.action).pathname)) return
-  const [label, says] = button('Scan its label', { tag })
+  const [label, says] = button(WORDS.islands.scan.itsLabel, { tag })
   label.classList.add('scan-beside')
   // Beside the way back, so that it takes no room from the form.
   const crumb = document.querySelector('.crumb')
@@ -47,7 +48,7 @@ function button(words: string, wanted: Wanted): [HTMLLabelElement, HTMLElement] 
     const [file] = input.files ?? []
     input.value = ''
     if (file === undefined) return
-    says.textContent = 'Reading the label…'
+    says.textContent = WORDS.islands.scan.reading
     textIn(file).then(
       (text) => said(says, text, wanted),
       (error: unknown) => {
@@ -70,23 +71,19 @@ function said(says: HTMLElement, text: string | null, wanted: Wanted): void {
   const tag = text === null ? null : tagIn(URL.canParse(text) ? new URL(text).pathname : '')
   says.className = ''
   if (tag === null) {
-    says.textContent =
-      text === null
-        ? 'No label could be read. Hold the phone straight over the code, near enough to fill half the picture.'
-        : 'That is no label of this book.'
+    says.textContent = text === null ? WORDS.islands.scan.unread : WORDS.islands.scan.notOurs
     return
   }
   const path = `/colony/${encodeURIComponent(tag)}`
   if ('open' in wanted) location.assign(path)
-  else if (tag.toLowerCase() === wanted.tag.toLowerCase())
-    says.textContent = `✓ The label says ${tag}: the right box.`
+  else if (tag.toLowerCase() === wanted.tag.toLowerCase()) says.textContent = WORDS.islands.scan.right(tag)
   else {
     says.className = 'notice notice-late'
     const there = document.createElement('a')
     there.href = `${path}/visit`
     there.className = 'button button-do'
-    there.textContent = `Write at ${tag} instead`
-    says.replaceChildren(`Stop: the label says ${tag}, and this is the form of ${wanted.tag}. `, there)
+    there.textContent = WORDS.islands.scan.instead(tag)
+    says.replaceChildren(WORDS.islands.scan.wrong(tag, wanted.tag), there)
   }
 }
 

@@ -1,7 +1,7 @@
 /** A passphrase: never shown again once sent, so a refused form asks for it anew. */
 
 import type { Child } from 'hono/jsx'
-import { type FormState, idOf } from '../../forms/index.ts'
+import { type FormState, idOf, useWords } from '../../forms/index.ts'
 
 interface PassphraseProps {
   form: FormState
@@ -14,7 +14,8 @@ interface PassphraseProps {
 
 export const PassphraseField = ({ form, name, label, hint, use }: PassphraseProps) => {
   const id = idOf(name)
-  const problems = form.problems.filter((p) => p.field === name).map((p) => p.message)
+  const words = useWords()
+  const problems = form.problems.filter((p) => p.field === name).map((p) => words.forms.problem(p.message))
   const described = [hint === undefined ? '' : `${id}-hint`, problems.length === 0 ? '' : `${id}-problem`]
   return (
     <div class={problems.length === 0 ? 'field' : 'field has-problem'}>

@@ -2,30 +2,24 @@
 import { type Frame, Layout } from '../../parts/index.ts'
 
 export const NoSignalPage = ({ frame }: { frame: Frame }) => (
-  <Layout frame={frame} title="No signal">
-    <h1>This page needs signal</h1>
-    <p>
-      The yard’s server does not answer, and this phone keeps only the round: the boxes in the yard, and
-      recording.
-    </p>
-    <p>If the server answers but the session has ended, signing in needs signal too.</p>
+  <Layout frame={frame} title={frame.words.outbox.noSignal.title}>
+    <h1>{frame.words.outbox.noSignal.heading}</h1>
+    <p>{frame.words.outbox.noSignal.keeps}</p>
+    <p>{frame.words.outbox.noSignal.session}</p>
     <div class="buttons">
       <a class="button button-do" href="/">
-        Today
+        {frame.words.ways['/']}
       </a>
       <a class="button" href="/outbox">
-        What waits to be sent
+        {frame.words.outbox.noSignal.whatWaits}
       </a>
     </div>
   </Layout>
 )
 
 export const NotKeptPage = ({ frame }: { frame: Frame }) => (
-  <Layout frame={frame} title="Not saved">
-    <h1>This was not saved</h1>
-    <p>
-      The yard’s server does not answer, and this phone had no room to keep it, or may not. Go back: what you
-      typed is still in the form. Make room on the phone, or try again with signal.
-    </p>
+  <Layout frame={frame} title={frame.words.outbox.notKept.title}>
+    <h1>{frame.words.outbox.notKept.heading}</h1>
+    <p>{frame.words.outbox.notKept.says}</p>
   </Layout>
 )

@@ -1,7 +1,7 @@
 /** Today: how many boxes, which presses and where to begin; a line a box, danger first; then what can wait, and until when. */
 
 import type { Day } from '../../days.ts'
-import { type Frame, Layout } from '../../parts/index.ts'
+import { BESIDE, type Frame, Layout, ListAndBox } from '../../parts/index.ts'
 import { dayAndDistance } from '../../words/index.ts'
 
 import {
@@ -38,10 +38,49 @@ export interface TodayProps {
 }
 
 export const TodayPage = (p: TodayProps) => (
-  <Layout frame={p.frame} title="Today">
-    <h1>Today</h1>
-    <p id="phone-ready" class="fine phone-ready" />
-    {p.empty ? <FirstRun frame={p.frame} /> : <Sum {...p} />}
+  <Layout frame={p.frame} title="Today" scripts={[BESIDE]}>
+    {p.empty ? (
+      <>
+        <h1>Today</h1>
+        <p id="phone-ready" class="fine phone-ready" />
+        <FirstRun frame={p.frame} />
+      </>
+    ) : (
+      <ListAndBox>
+        <Head {...p} />
+        <Lists {...p} />
+      </ListAndBox>
+    )}
+  </Layout>
+)
+
+/** The way to the first box; how many there are, and how many of them late. */
+const Head = ({ urgent, yards }: TodayProps) => {
+  const lines = [...urgent, ...yards.flatMap((y) => y.lines)]
+  const late = lines.filter((l) => l.toDo.late).length
+  return (
+    <>
+      <div class="today-top">
+        <h1>Today</h1>
+        {lines.length === 0 ? null : (
+          <a class="button button-do" href="/round">
+            Walk the round
+          </a>
+        )}
+      </div>
+      <p class="today-sum">
+        {lines.length === 0
+          ? 'Nothing to do today.'
+          : `${count(lines.length, 'colony', 'colonies')} to see to${late === 0 ? ', none late.' : `, ${late} late.`}`}
+      </p>
+      <p id="phone-ready" class="fine phone-ready" />
+    </>
+  )
+}
+
+/** Danger, what others hand over, the round by yard, and what can wait. */
+const Lists = (p: TodayProps) => (
+  <>
     {p.urgent.length === 0 ? null : (
       <section class="round round-first">
         <h2>First, before the round</h2>
@@ -54,7 +93,7 @@ export const TodayPage = (p: TodayProps) => (
     )}
     <NotInBook count={p.notInBook} />
     {p.letters === 0 ? null : (
-      <p>
+      <p class="letters-due">
         <a class="tall" href="/letters">
           {count(p.letters, 'letter', 'letters')} about day 30
         </a>
@@ -74,27 +113,15 @@ export const TodayPage = (p: TodayProps) => (
       </section>
     ))}
     <LostBoxes lost={p.lost} frame={p.frame} />
+    {p.letters === 0 ? null : (
+      <a class="tall" href="/letters">
+        {count(p.letters, 'letter', 'letters')} about day 30
+      </a>
+    )}
     <Doubts doubts={p.doubts} />
     <CanWait {...p} />
-  </Layout>
+  </>
 )
-
-/** How many, how many of them late, and the way to the first one. */
-const Sum = ({ urgent, yards }: TodayProps) => {
-  const lines = [...urgent, ...yards.flatMap((y) => y.lines)]
-  const late = lines.filter((l) => l.toDo.late).length
-  if (lines.length === 0) return <p class="today-sum">Nothing to do today.</p>
-  return (
-    <div class="today-top">
-      <p class="today-sum">
-        {count(lines.length, 'colony', 'colonies')} to see to{late === 0 ? ', none late.' : `, ${late} late.`}
-      </p>
-      <a class="button button-do" href="/round">
-        Walk the round
-      </a>
-    </div>
-  )
-}
 
 const count = (n: number, one: string, more: string): string => `${n} ${n === 1 ? one : more}`
 
@@ -125,7 +152,7 @@ const CanWait = ({ waiting, frame }: TodayProps) =>
             </dt>
             <dd>
               {w.colonies.map((c) => (
-                <a class="wait" href={c.path}>
+                <a class="wait" href={c.path} data-box={c.path}>
                   <span class="tag">{c.tag}</span>
                   {c.late ? <small> lid on, though a check is late</small> : null}
                 </a>

@@ -1,7 +1,49 @@
 /** English. Its type is what every language has to say. */
+import { choicesIn } from '../choices.ts'
+import { choices } from './choices.ts'
 import { dates } from './dates.ts'
 import { account, signIn } from './door.ts'
+import { drawings } from './drawings.ts'
+import { entries } from './entries.ts'
+import { errors } from './errors.ts'
+import { fields } from './fields.ts'
+import { forms } from './forms.ts'
 import { frame } from './frame.ts'
+import { how } from './how.ts'
+import { islands } from './islands.ts'
+import { outbox } from './outbox.ts'
+import { parts } from './parts.ts'
 import { reasons } from './reasons.ts'
+import { record } from './record.ts'
+import { round } from './round.ts'
+import { steps } from './steps.ts'
+import { today } from './today.ts'
+import { trade } from './trade.ts'
+import { units } from './units.ts'
+import { visit } from './visit.ts'
 
-export const english = { ...frame, dates, signIn, account, reasons }
+export const english = {
+  ...frame,
+  choiceWords: choices,
+  choices: choicesIn(choices),
+  dates,
+  signIn,
+  account,
+  drawings,
+  entries,
+  errors,
+  fields,
+  forms,
+  how,
+  outbox,
+  reasons,
+  steps,
+  islands,
+  parts,
+  record,
+  round,
+  today,
+  trade,
+  units,
+  visit,
+}

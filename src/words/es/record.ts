@@ -1,0 +1,57 @@
+/** Writing down a visit or a note, in Spanish. */
+import type { record as English } from '../en/record.ts'
+
+export const record: typeof English = {
+  visitTo: (tag) => `Visita a ${tag}`,
+  saveVisit: 'Guardar la visita',
+  nothingNoted:
+    'No hay nada anotado. ¿Guardarla como una visita en la que no se miró nada? No responde nada.',
+  yesNothing: 'Sí: no se miró nada',
+  toFindOut: 'Por averiguar:',
+  toDo: 'Por hacer:',
+  quietWhy: (days) => `${days} una reina puede estar saliendo de su celda o volando para fecundarse`,
+  beQuick: (why) => `Trabajar rápido, y no abrir alrededor del mediodía: ${why}.`,
+  leaveLidOn: 'Dejar la tapa puesta.',
+  openCosts: (why) =>
+    `${why}; una colmena abierta puede costarle la vida. Si hay que abrir, no alrededor del mediodía.`,
+  cage: 'Se miró la jaula de una reina',
+  gave: 'Se dieron cuadros, una reina, alimento o tratamiento',
+  treatment: 'Tratamiento:',
+  somethingElse: 'y algo más',
+  tiesOff: 'Se quitaron las ligas de los panales',
+  wash: 'Lavado para ácaros',
+  foulbrood:
+    'Cría hundida o que hace hilo, o mal olor: cerrar, no mover ni unir esta colonia, limpiar herramientas y guantes, y llamar al inspector apícola.',
+  subjects: {
+    brood: 'Cría',
+    queen: 'Reina y celdas',
+    strength: 'Fuerza',
+    outside: 'Reservas, señales de problemas, temperamento',
+  },
+  more: (subject) => `${subject}: más`,
+  todayWord: 'Hoy',
+  theDay: 'El día',
+  anotherDay: (day, at) => `${day}${at === '' ? '' : `, ${at}`}: otro día u otra hora`,
+  timeOptional: 'Hora (opcional)',
+  now: 'Ahora',
+  bands: 'Las ligas',
+  leftOn: 'Se quedaron',
+  allOff: 'Todas quitadas',
+  washHint: 'Unas 300 abejas son media taza, de un panal de cría. Buscar primero a la reina.',
+  nothing: 'Nada',
+  broodAndQueen: 'Cría y reina',
+  theColony: 'La colonia',
+  yourName: 'Su nombre',
+  tag: 'Etiqueta',
+  live: {
+    label: 'Lo que esto prueba, y qué hacer ahora',
+    doNow: 'Hacer ahora:',
+    lookFor: (what) => `Buscar ${what}`,
+    and: ' y ',
+    sought: { eggs: 'huevos', 'queen cells': 'celdas reales', 'capped brood': 'cría operculada' },
+    proves: 'Lo que esto prueba',
+    nothingNew: 'Nada nuevo por ahora. Tocar lo que se ve.',
+  },
+  noteOn: (tag) => `Nota sobre ${tag}`,
+  saveNote: 'Guardar la nota',
+}
