@@ -24,6 +24,9 @@ const NOISE = 0.002
 /** A graver step must be worth this share of a colony more. */
 const GRAVER = 0.012
 
+/** A queen is bought only where she saves so many more, not for the days alone. Judgement. */
+const KEEPS_MORE = 0.01
+
 /** The option to take. Of looks the best day, the later of two alike; of gifts the sooner; a graver act only if it is plainly worth more. */
 function choose(options: readonly Option[], worth: number): Option | null {
   let chosen: Option | null = null
@@ -34,9 +37,9 @@ function choose(options: readonly Option[], worth: number): Option | null {
       .filter((o) => o.value >= top - NOISE * worth)
       .sort((a, b) => (act === 'look' ? b.inDays - a.inDays : a.inDays - b.inDays))[0]
     if (candidate === undefined) continue
-    // What is left alone longer is the gentler, whatever is done then.
-    const waits = chosen !== null && candidate.inDays > chosen.inDays
-    if (chosen === null || candidate.value > chosen.value + (waits ? 0 : GRAVER * worth)) chosen = candidate
+    const graver = chosen !== null && candidate.value <= chosen.value + GRAVER * worth
+    const vain = act === 'queen' && chosen !== null && candidate.keeps < chosen.keeps + KEEPS_MORE
+    if (!graver && !vain) chosen = candidate
   }
   return chosen
 }

@@ -106,7 +106,9 @@ export function standingOn(history: History, today: Day, guards: Guards, s: Sett
     const standing = decideOn(history, day, guards, s)
     if (standing === null) return null
     const until = addDays(standing.on, STANDS)
-    if (today < until) return standing
-    day = until
+    // A look that was not made before quiet time, or the cold, is not made in it.
+    const missed = today > standing.on && standing.decision.chosen.act === 'look' && !guards.mayOpen(today)
+    if (today < until && !missed) return standing
+    day = missed ? today : until
   }
 }

@@ -8,7 +8,7 @@ export { effectOfCappedFrame } from './frame-effect.ts'
 export { type Learned, type LearnedRate, learning } from './learn.ts'
 export { type Hemisphere, LIFE, meanLife, mixedLeft } from './life.ts'
 export { freeFrom, type OccupancyDay, occupancyForecast } from './occupancy.ts'
-export { calibrating, type OwnCalibration } from './own-calibration.ts'
+export { calibrating, type KindTrust, type OwnCalibration } from './own-calibration.ts'
 export { moreThan } from './poisson-binomial.ts'
 export {
   type KindShares,

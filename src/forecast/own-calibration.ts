@@ -4,8 +4,9 @@
  */
 import type { History, Inspection } from '../journal/index.ts'
 import type { CalibrationBin } from './calibration-data.ts'
-import { storyOf } from './queen-odds.ts'
+import { oddsToday, storyOf } from './queen-odds.ts'
 import type { Rates } from './rates.ts'
+import { KINDS, type Kind } from './story/kinds.ts'
 import { broodSeen, eggsChances } from './story/look.ts'
 import { STATE } from './story/state.ts'
 import { listModelOf, type Model } from './story/walk.ts'
@@ -21,10 +22,18 @@ export interface OwnCalibration {
   /** Mean squared error of the odds (0 perfect, 1 the worst), and of giving the overall share every time. */
   brier: number
   brierOfShare: number
+  /** The same by the story that was likeliest before the look: pooled, errors of one kind hide those of another. */
+  byKind: KindTrust[]
+}
+
+/** Looks before which a story was the likeliest: the mean chance of eggs that was given, and the share that found them. */
+export interface KindTrust extends CalibrationBin {
+  kind: Kind
 }
 
 interface Given {
   odds: number
+  kind?: Kind
   found: boolean
 }
 
@@ -34,7 +43,11 @@ const notesEggs = (e: History['entries'][number]): e is Inspection =>
   e.kind === 'inspection' && e.opened && e.eggs !== undefined
 
 /** Chance that a look finds eggs, from what was in the book before it; null for a look before anything can be said. */
-export function eggsForeseen(history: History, look: Inspection, model: Model): number | null {
+export const eggsForeseen = (history: History, look: Inspection, model: Model): number | null =>
+  foreseen(history, look, model)?.odds ?? null
+
+/** The same with the story that was likeliest then. */
+function foreseen(history: History, look: Inspection, model: Model): { odds: number; kind: Kind } | null {
   const before = history.entries.slice(0, history.entries.indexOf(look))
   if (before.length === 0) return null
   const story = storyOf({ ...history, entries: before, outcome: null }, look.on, model, look.on)
@@ -48,7 +61,10 @@ export function eggsForeseen(history: History, look: Inspection, model: Model): 
     all += w
     none += w * eggsChances(s, broodSeen(s, day.around, model.seen), model.seen)[0]
   })
-  return all === 0 ? null : 1 - none / all
+  if (all === 0) return null
+  const odds = oddsToday(story)
+  const kind = KINDS.reduce((a, b) => (odds[b] > odds[a] ? b : a))
+  return { odds: 1 - none / all, kind }
 }
 
 /** Every look of these colonies. Stops after each colony, so that a server can do other things in between. */
@@ -64,16 +80,29 @@ export function* calibrating(
     if (looks.length === 0) continue
     colonies++
     for (const look of looks) {
-      const odds = eggsForeseen(history, look, model)
-      if (odds !== null) given.push({ odds, found: look.eggs !== 'none' })
+      const said = foreseen(history, look, model)
+      if (said !== null) given.push({ ...said, found: look.eggs !== 'none' })
     }
     yield
   }
-  return { colonies, ...summed(given) }
+  return { colonies, ...summed(given), byKind: byKind(given) }
 }
 
+const binOf = (here: readonly Given[]): CalibrationBin => ({
+  n: here.length,
+  given: here.reduce((sum, g) => sum + g.odds, 0) / here.length,
+  so: here.filter((g) => g.found).length / here.length,
+})
+
+/** By the likeliest story, the most looks first. */
+const byKind = (given: readonly Given[]): KindTrust[] =>
+  KINDS.map((kind) => ({ kind, here: given.filter((g) => g.kind === kind) }))
+    .filter(({ here }) => here.length > 0)
+    .map(({ kind, here }) => ({ kind, ...binOf(here) }))
+    .sort((a, b) => b.n - a.n)
+
 /** Forecasts held against what came. */
-export function summed(given: readonly Given[]): Omit<OwnCalibration, 'colonies'> {
+export function summed(given: readonly Given[]): Omit<OwnCalibration, 'colonies' | 'byKind'> {
   const looks = given.length
   const found = given.filter((g) => g.found).length
   const share = looks === 0 ? 0 : found / looks
@@ -83,12 +112,6 @@ export function summed(given: readonly Given[]): Omit<OwnCalibration, 'colonies'
     given.filter((g) => Math.min(BINS - 1, Math.floor(g.odds * BINS)) === b),
   )
     .filter((here) => here.length > 0)
-    .map(
-      (here): CalibrationBin => ({
-        n: here.length,
-        given: here.reduce((sum, g) => sum + g.odds, 0) / here.length,
-        so: here.filter((g) => g.found).length / here.length,
-      }),
-    )
+    .map(binOf)
   return { looks, found, bins, brier: squares((g) => g.odds), brierOfShare: squares(() => share) }
 }

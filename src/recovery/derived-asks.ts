@@ -6,17 +6,20 @@ import { CHORES, factsOf, type Rule, rulesWhere } from './rules.ts'
 import type { Ask, State } from './state.ts'
 import type { Exposure } from './tracing.ts'
 
-/** Chores are not done in quiet time: a window that is due in it, or was missed before it, waits until it is over. */
+/** Days after quiet time within which a mite wash that fell into it is made up for. */
+const WASH_AFTER_QUIET = 7
+
+/**
+ * Chores are not done in quiet time. Tied combs: a window that is due in it, or was missed before it, waits until it is over. A mite
+ * wash keeps the trade's days, and is not late before it could be made.
+ */
 export function keepOutOfQuiet(s: State, quiet: DayRange | null, today: Day): void {
   if (quiet === null) return
-  for (const rule of CHORES) {
-    const ask = s.pending(rule)
-    if (ask !== undefined) keepOut(ask, quiet, today)
-  }
-}
-
-function keepOut(ask: Ask, quiet: DayRange, today: Day): void {
-  if (ask.opens > quiet.to || ask.closes < quiet.from) return
+  const wash = s.pending('mite-wash')
+  if (wash !== undefined && wash.opens <= quiet.to && wash.closes >= quiet.from)
+    wash.closes = later(wash.closes, addDays(quiet.to, WASH_AFTER_QUIET))
+  const ask = s.pending('comb-ties')
+  if (ask === undefined || ask.opens > quiet.to || ask.closes < quiet.from) return
   if (ask.due < quiet.from && today < quiet.from) {
     ask.closes = earlier(ask.closes, addDays(quiet.from, -1))
     return
@@ -34,16 +37,24 @@ function keepOut(ask: Ask, quiet: DayRange, today: Day): void {
 const WAITS_FOR_LOOK: Partial<Record<Rule, number>> = { 'comb-ties': 60, 'mite-wash': 7 }
 /** Days before its last day on which a chore that cannot wait for the look is asked for: somebody comes once a week. */
 const ASKED_BEFORE = 5
+/** Days for which a box that was opened is not opened again for a chore alone. */
+const OPENED_LATELY = 7
 
 /**
  * Chores whose window ends before a look that was decided are done at that look: their window reaches to it. Returns the one
- * that cannot wait so long, and the day on which the box is opened for it.
+ * that cannot wait so long, and the day on which the box is opened for it: not within days of another opening.
  */
 export function choresWaitFor(s: State, look: Day): { ask: Ask; from: Day } | null {
+  const opened = s.history.entries.findLast((e) => e.kind === 'inspection' && e.opened)
+  const rested = addDays(opened?.on ?? s.history.intake.on, OPENED_LATELY)
   const late = CHORES.flatMap((rule) => s.pending(rule) ?? []).filter((ask) => ask.closes < look)
   const [presses] = late.filter((ask) => daysBetween(ask.closes, look) > (WAITS_FOR_LOOK[ask.rule] ?? 0))
-  if (presses !== undefined)
-    return { ask: presses, from: later(presses.due, addDays(presses.closes, -ASKED_BEFORE)) }
+  const from =
+    presses === undefined ? look : later(later(presses.due, addDays(presses.closes, -ASKED_BEFORE)), rested)
+  if (presses !== undefined && from < look) {
+    presses.closes = later(presses.closes, from)
+    return { ask: presses, from }
+  }
   for (const ask of late) {
     ask.due = later(ask.due, look)
     ask.closes = look

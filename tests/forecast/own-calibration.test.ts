@@ -1,5 +1,6 @@
 /** How the odds keep their word in a yard: on simulated colonies, where the rates are known to be true, and by hand. */
 import { expect, test } from 'vitest'
+import { offWords } from '../../src/features/rates/own-trust.tsx'
 import { calibrating, eggsForeseen, type OwnCalibration, summed } from '../../src/forecast/own-calibration.ts'
 import { DEFAULT_RATES } from '../../src/forecast/rates.ts'
 import { listModelOf } from '../../src/forecast/story/walk.ts'
@@ -52,6 +53,20 @@ test('where the rates are true, odds of finding eggs mean what they say, and bea
     expect(Math.abs(b.so - b.given), `${b.n} given ${b.given}`).toBeLessThan(error)
   }
   expect(own.brier).toBeLessThan(0.7 * own.brierOfShare)
+  // Not pooled: the same of every kind of story, and all looks are in one of them.
+  expect(own.byKind.reduce((sum, k) => sum + k.n, 0)).toBe(own.looks)
+  for (const k of own.byKind.filter((x) => x.n >= 100)) {
+    const error = 3 * Math.sqrt((k.given * (1 - k.given)) / k.n)
+    expect(Math.abs(k.so - k.given), `${k.kind}: ${k.n} given ${k.given}`).toBeLessThan(error)
+  }
+})
+
+test('which way the odds of a kind are off is said in words, within chance or beyond it', () => {
+  const words = (n: number, given: number, so: number) => offWords({ kind: 'laying', n, given, so })
+  // Two standard errors of 100 looks at 0.5: 0.1.
+  expect(words(100, 0.5, 0.41)).toBe('about as said')
+  expect(words(100, 0.5, 0.38)).toBe('fewer than said')
+  expect(words(100, 0.5, 0.62)).toBe('more than said')
 })
 
 test('a forecast knows nothing of the look itself, nor of what came after', () => {

@@ -1,7 +1,7 @@
 /** How the odds kept their word in this yard: before every look, how likely eggs were to be found; and whether they were. */
 
-import type { OwnCalibration } from '../../forecast/index.ts'
-import { percent } from '../../words/index.ts'
+import type { KindTrust, OwnCalibration } from '../../forecast/index.ts'
+import { percent, SHORT_KIND } from '../../words/index.ts'
 import { CalibrationPlot, CalibrationTable, count } from './plot.tsx'
 
 /** With fewer looks a plot says more about chance than about the odds. */
@@ -25,6 +25,7 @@ export const OwnTrust = ({ own }: { own: OwnCalibration }) => (
           so="found eggs"
           note="Upright lines: 95 % limits, as if looks at one colony were independent."
         />
+        <ByKind kinds={own.byKind} />
         <p>
           Brier score {own.brier.toFixed(3)}: 0 is perfect, and giving every look the overall share would
           score {own.brierOfShare.toFixed(3)}.
@@ -41,6 +42,30 @@ export const OwnTrust = ({ own }: { own: OwnCalibration }) => (
       </>
     )}
   </section>
+)
+
+/** Standard errors within which a difference is chance. */
+const CHANCE = 2
+
+/** Which way the odds were off, in words: 'about as said', 'fewer than said', 'more than said'. */
+export function offWords({ n, given, so }: KindTrust): string {
+  const error = Math.sqrt((Math.max(0.01, given) * Math.max(0.01, 1 - given)) / n)
+  if (Math.abs(so - given) <= CHANCE * error) return 'about as said'
+  return so < given ? 'fewer than said' : 'more than said'
+}
+
+const ByKind = ({ kinds }: { kinds: readonly KindTrust[] }) => (
+  <>
+    <h3>By what was likeliest before the look</h3>
+    <ul>
+      {kinds.map((k) => (
+        <li>
+          <b>{SHORT_KIND[k.kind]}</b> ({count(k.n)} {k.n === 1 ? 'look' : 'looks'}): eggs said{' '}
+          {percent(k.given)}, found {percent(k.so)}: {offWords(k)}
+        </li>
+      ))}
+    </ul>
+  </>
 )
 
 const wordsOf = (own: OwnCalibration): string => {
