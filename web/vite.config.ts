@@ -9,6 +9,7 @@ const here = (path: string): string => new URL(path, import.meta.url).pathname
 
 /** What runs in the browser or styles it, one bundle each, by its path here. A new island is one line. */
 const INPUT = {
+  beside: here('islands/beside.ts'),
   print: here('islands/print.ts'),
   phone: here('islands/phone.ts'),
   photos: here('islands/photos.ts'),
@@ -41,6 +42,7 @@ const compressed = (): Plugin => ({
 /** What a phone keeps to work without signal, by source name; icons and the manifest of the app besides. */
 const ROUND = [
   'styles/index.css',
+  'islands/beside.ts',
   'islands/phone.ts',
   'islands/photos.ts',
   'islands/record.ts',

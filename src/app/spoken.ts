@@ -8,7 +8,9 @@ import type { AppContext } from './context.ts'
  * whole: a page is never half and half.
  */
 const SPOKEN: RegExp[] = [
+  /^\/how(\/|$)/,
   /^\/sign-in$/,
+  /^\/outbox(\/\d+\/take-out)?$/,
   /^\/account(\/passphrase)?$/,
   /^\/$/,
   /^\/round(\/box\/[^/]+|\/end)?$/,

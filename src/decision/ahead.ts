@@ -24,6 +24,8 @@ type Step = 'w4' | 'w9' | 'w17' | 'g' | 'b' | 'u'
 const WAITS: Partial<Record<Step, number>> = { w4: 4, w9: 9, w17: 17 }
 /** A frame of eggs is read after this many days: cells show, and its own eggs have hatched. */
 export const READ_AFTER = 5
+/** A frame of eggs has capped brood until 21 days on, in a colony in which a queen may lay from the first: the proof of hers waits some days. Judgement. */
+export const FRAME_DELAYS = 6
 /** Days that a frame of eggs holds open brood; and the state of a colony turned back by it, on average three days after it came. */
 const FRAME_OPEN_DAYS = 5
 const TURNED_BACK = 3

@@ -37,6 +37,12 @@ export const DEFAULT_SUPPLIES: Supplies = { queensInHand: 0, daysUntilQueens: 5,
  */
 const LOST_COSTS_MORE = 5
 
+/**
+ * Share of colonies that come to grief in a day, whatever is done, as long as they stay: their queen fails (5-17 % in 16 weeks,
+ * Rhodes & Denney 2003), or they are robbed, slimed or knocked over (judgement).
+ */
+const LOST_A_DAY = 0.001
+
 /** The yard's costs over the defaults, as the decision weighs them. Negative figures count as 0. */
 export function costsWith(own: { [K in keyof Costs]?: number | undefined } = {}): Costs {
   const known = Object.fromEntries(
@@ -46,7 +52,8 @@ export function costsWith(own: { [K in keyof Costs]?: number | undefined } = {})
     }),
   )
   const costs = { ...DEFAULT_COSTS, ...known }
-  return { ...costs, worth: costs.worth * LOST_COSTS_MORE }
+  const worth = costs.worth * LOST_COSTS_MORE
+  return { ...costs, worth, day: costs.day + worth * LOST_A_DAY }
 }
 
 /** What is at hand, the defaults where nobody said. */

@@ -23,6 +23,8 @@ export interface LayerPlan {
 const PROOF_MARGIN = 2
 /** Days that a colony with emerging brood takes for one more frame of bees. Judgement on the package curve (doubles in ten days). */
 const DAYS_PER_FRAME = 4
+/** Days until the last of a donor's capped brood is out. */
+const BROOD_OF_DONOR = 21
 /** After a count that was too low nobody counts again sooner. */
 const COUNT_AGAIN = 7
 
@@ -62,7 +64,11 @@ export function layerPlan({ s: state, today }: Context, decidedOn: Day, s: Setti
       }),
       'proof',
     ).value
-  const gain = worth(frames + BOOST_FRAMES) - worth(frames) - s.costs.frame - s.costs.opening
+  // Capped brood of a donor hides hers, where she is not proven by it yet.
+  const late = queen.is === 'laying' ? Math.max(0, BROOD_OF_DONOR - daysBetween(decidedOn, look)) : 0
+  const { shut } = seasonOn(s.protocol, decidedOn)
+  const boosted = worth(frames + BOOST_FRAMES) * (1 - shut) ** late - s.costs.day * late
+  const gain = boosted - worth(frames) - s.costs.frame - s.costs.opening
   const boostedLately = history.entries.some(
     (e) => e.kind === 'given' && e.what === 'capped-brood' && daysBetween(e.on, decidedOn) < COUNT_AGAIN,
   )

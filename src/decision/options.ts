@@ -11,12 +11,12 @@ import {
   type Story,
 } from '../forecast/index.ts'
 import { coldSeason, type Protocol } from '../recovery/index.ts'
-import { type Ahead, READ_AFTER } from './ahead.ts'
+import { type Ahead, FRAME_DELAYS, READ_AFTER } from './ahead.ts'
 import type { Costs, Supplies } from './costs.ts'
 import { type Belief, compacted, outcomesOf, type Worth, worthOf, worthOfLook } from './leaf.ts'
 import type { Library } from './library.ts'
 import { type Season, STRENGTHS, strengthClass } from './nights.ts'
-import { BOOST_FRAMES } from './strength-now.ts'
+import { BOOST_DELAYS, BOOST_FRAMES } from './strength-now.ts'
 
 type Act = 'look' | 'give' | 'boost' | 'queen' | 'unite'
 
@@ -173,6 +173,11 @@ export class Room {
     return { ...read, value: (read.value - costs.opening) * alive * open - spent, keeps: read.keeps * alive }
   }
 
+  /** The same where brood of a donor keeps the proof of her own brood waiting so many days. */
+  #provenLater(w: Worth, days: number): Worth {
+    return { ...w, value: w.value * (1 - this.#shut) ** days - this.#q.costs.day * days }
+  }
+
   /** The best plan that begins with a bought queen, or with uniting, at once. */
   straight(first: 'g' | 'b' | 'u'): Worth {
     const { story, frames, openToday, costs } = this.#q
@@ -190,15 +195,18 @@ export class Room {
     }
     const soonest = q.openToday ? LOOK_AGAIN : 0
     for (const d of LOOKS) if (d >= soonest && q.mayOpen(d)) add('look', d, this.look(d))
-    for (const d of GIFTS) if (q.mayGive(d)) add('give', d, this.give(d))
-    if (q.mayGive(0)) add('give', 0, this.straight('g'))
+    const given = (w: Worth | null): Worth | null => (w === null ? null : this.#provenLater(w, FRAME_DELAYS))
+    for (const d of GIFTS) if (q.mayGive(d)) add('give', d, given(this.give(d)))
+    if (q.mayGive(0)) add('give', 0, given(this.straight('g')))
     if (q.mayBuy) add('queen', 0, this.straight('b'))
     if (q.mayUnite) add('unite', 0, this.straight('u'))
     const more = q.frames + BOOST_FRAMES
     if (strengthClass(more) > strengthClass(q.frames)) {
       const bestLook = out.filter((o) => o.act === 'look').sort((a, b) => b.value - a.value)[0]
       const d = bestLook?.inDays ?? 7
-      add('boost', 0, this.look(d, more), q.costs.frame + (q.openToday ? 0 : q.costs.opening))
+      const w = this.look(d, more)
+      const later = q.costs.frame + (q.openToday ? 0 : q.costs.opening)
+      add('boost', 0, w === null ? null : this.#provenLater(w, BOOST_DELAYS), later)
     }
     return out
   }

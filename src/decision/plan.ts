@@ -1,6 +1,6 @@
 /** The plan of a colony: facts, proofs and guard rails from recovery, the belief from forecast, and what to do weighed over both. */
 
-import { addDays, type Day } from '../days.ts'
+import { addDays, type Day, daysBetween } from '../days.ts'
 import { DEFAULT_RATES, KINDS, type Kind, type KindShares, type Model } from '../forecast/index.ts'
 import type { History } from '../journal/index.ts'
 import {
@@ -98,7 +98,9 @@ export function planOf(
   const odds = oddsAt(history, today, model)
   const { action } = plan.advice
   const doubt =
-    against(action, odds) && !(tooFew(history) && action !== 'move-out')
+    against(action, odds) &&
+    !(tooFew(history) && action !== 'move-out') &&
+    !lookedTwice(history, action, odds)
       ? doubted(history, today, odds, action)
       : null
   return {
@@ -119,14 +121,37 @@ function tooFew(history: History): boolean {
   return count?.kind === 'inspection' && (count.framesOfBees ?? 0) < NUCLEUS_FRAMES
 }
 
+/** Odds of a layer from which a second look is enough, and the days within which it is a second look of the same thing. Judgement. */
+const TWICE = 0.9
+const SAME = 28
+
+/** Before it goes one more look is asked for, not one after the other: two on end that saw young brood settle it. */
+function lookedTwice(history: History, action: Action, odds: KindShares): boolean {
+  if (action !== 'move-out' || odds.laying < TWICE) return false
+  const [last, before] = history.entries.filter((e) => e.kind === 'inspection' && e.opened).reverse()
+  const young = (e: typeof last): boolean =>
+    e?.kind === 'inspection' && (e.eggs === 'single' || (e.open !== undefined && e.open !== 'none'))
+  return (
+    last !== undefined &&
+    before !== undefined &&
+    young(last) &&
+    young(before) &&
+    daysBetween(before.on, last.on) <= SAME
+  )
+}
+
 /** Days until looks that disagree are settled by one more (common practice: two or three). */
 const SETTLE = 3
+/** From so many of a hundred on nobody looks before her capped brood can tell. */
+const SURE = 90
+const PLAIN = 9
 
 /** Where the ladder would give a queen up that more likely than not is here: one more look. */
 function doubted(history: History, today: Day, odds: KindShares, action: Action): Plan['advice'] {
   const share = Math.round(100 * (odds.laying + odds.present))
   const last = history.entries.findLast((e) => e.kind === 'inspection' && e.opened)
-  const again = last === undefined ? today : addDays(last.on, SETTLE)
+  const again =
+    last === undefined ? today : addDays(last.on, share >= SURE && action !== 'move-out' ? PLAIN : SETTLE)
   const before = action === 'move-out' ? 'it-goes' : 'she-is-given-up'
   const why = { code: 'record-has-queen', share, before } as const
   return inWordsToo(

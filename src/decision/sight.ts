@@ -19,7 +19,7 @@ export const cellsOf = (o: number): number => o % 3
 function addTo(out: Float64Array, w: number, s: State, a: Around, r: Rates, m: Model, fresh: boolean): void {
   const brood = broodSeen(s, a, r, fresh)
   const eggs = eggsChances(s, brood, r)
-  const capped = cappedChances(brood)
+  const capped = cappedChances(brood, r)
   const c = cellChances(s, r, m.tables)
   const [none = 0, cups = 0, open = 0, sealed = 0, emerged = 0, torn = 0] = c
   const cells = [none + cups, open + sealed, emerged + torn]

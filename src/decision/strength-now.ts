@@ -53,3 +53,5 @@ export function framesNow(
 
 /** A frame of capped brood is worth so many frames of bees: 7,000 cells, 0.7 of them full. */
 export const BOOST_FRAMES = 2
+/** Capped cells of a donor are there for twelve days, so that worker caps prove her own queen about so many days later. */
+export const BOOST_DELAYS = 10

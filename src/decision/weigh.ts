@@ -48,13 +48,22 @@ const turningBack = ({ s, today }: Context): boolean =>
       daysBetween(e.on, today) <= TURNING,
   )
 
+/** Days for which a look stands as an answer to the question whether workers lay. */
+const WATCHED = 3
+
+/** The box was looked into just now: that the days of laying workers have begun is no reason to look once more. */
+const watched = ({ s, today }: Context): boolean =>
+  s.history.entries.some(
+    (e) => e.kind === 'inspection' && e.opened && e.eggs !== undefined && daysBetween(e.on, today) <= WATCHED,
+  )
+
 /** Facts that leave nothing to weigh: a cage to be seen to, a queen to be taken out, laying workers proven, cells beside a layer. */
 const decidedByFacts = (c: Context): boolean =>
   c.s.caged !== null ||
   c.s.takeOut !== null ||
   c.asked('cells-beside') !== undefined ||
   c.asked('look-again') !== undefined ||
-  c.asked('laying-workers') !== undefined ||
+  (c.asked('laying-workers') !== undefined && !watched(c)) ||
   c.s.otherQueen !== null ||
   (c.s.queen.is === 'laying-workers' && !turningBack(c))
 
@@ -82,12 +91,28 @@ export const weigherOf =
     const chore = today < standing.on ? choresWaitFor(s, standing.on) : null
     if (chore !== null && today >= chore.from && !isQuiet(today, c.quiet) && mayOpen(s, today) === null)
       return { advice: choreAdvice(chore.ask), options }
-    // A rung that is due is not put off for a second opinion within the week.
-    if (c.asked('buy-queen') !== undefined && mayBuy(s, today) === null && secondOpinion(standing))
-      return null
+    // A rung that is due is not put off for a second opinion within the week. In a small colony it is the queen that is bought,
+    // or what was decided that stands: by its dates alone it would be united.
+    if (c.asked('buy-queen') !== undefined && mayBuy(s, today) === null && secondOpinion(standing)) {
+      if (c.asked('unite-or-boost') === undefined) return null
+      const bought = standing.decision.options.find((o) => o.act === 'queen')
+      if (bought !== undefined && nearly(bought, standing, settings)) {
+        const decision = { ...standing.decision, act: 'queen', inDays: 0, chosen: bought } as const
+        return {
+          advice: standingAdvice(c, { ...standing, decision, on: today }, settings),
+          options: decision.options,
+        }
+      }
+    }
     // Windows are what people plan by: a question that is due is not put off for one that tells a little more.
     return { advice: lookFirst(c, standing) ?? standingAdvice(c, standing, settings), options }
   }
+
+/** Worth this share of a colony less than what was decided, a rung that is due is taken all the same. Judgement. */
+const DUE = 0.05
+
+const nearly = (option: Option, { decision }: Standing, { costs }: Settings): boolean =>
+  option.value >= decision.chosen.value - DUE * costs.worth
 
 const secondOpinion = ({ decision }: Standing): boolean =>
   decision.chosen.act === 'look' && decision.chosen.inDays < 7
@@ -95,9 +120,9 @@ const secondOpinion = ({ decision }: Standing): boolean =>
 /** The look that is due before what was decided: one before a queen or the end, and one visit for two where somebody has to come anyway. */
 function lookFirst(c: Context, { decision, on }: Standing): Advised | null {
   const ask = lookAsked(c)
-  if (ask === null) return null
+  if (ask === null || (ask.rule === 'laying-workers' && watched(c))) return null
   const waits = c.today < on
-  const acts = !waits && ['give', 'queen', 'unite'].includes(decision.act)
+  const acts = !waits && ['give', 'boost', 'queen', 'unite'].includes(decision.act)
   // A look planned for a day of the question's own window is not made sooner.
   const comes = waits && (lookFromOutside(c) !== null || (c.today >= ask.due && on > ask.closes))
   return acts || comes ? openLook(c) : null

@@ -206,6 +206,11 @@ export const RATE_TABLE = {
     'a sighting is plain wrong: tags swapped, words mistaken',
     'seldom, but never impossible',
   ),
+  capsMistaken: judged(
+    0.008,
+    'flat caps of workers are taken for raised ones of drones',
+    'old, bumpy comb, and the drone comb of any colony; nobody has counted',
+  ),
   doublesNewQueen: judged(0.12, 'a new queen lays doubles in her first week', 'seen now and then'),
   doublesAnyQueen: judged(0.01, 'any queen lays doubles', 'cramped'),
   singlesLayingWorkers: judged(0.015, 'eggs of laying workers pass for single ones', 'at their beginning'),

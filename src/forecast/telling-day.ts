@@ -44,7 +44,7 @@ function outcomesOf(s: State, story: Story, day: DayOfStory, into: Float64Array)
   const brood = broodSeen(s, day.around, rates)
   const eggs = eggsChances(s, brood, rates)
   const open = [1 - brood.open, brood.open]
-  const capped = cappedChances(brood)
+  const capped = cappedChances(brood, rates)
   const seen = queenSeen(s, rates)
   const queen = [1 - seen, seen]
   const cells = cellChances(s, rates, tables)

@@ -5,28 +5,25 @@ import type { Act } from '../words/index.ts'
 /** Address of the page of an act, which has drawings beside the steps. */
 export const howPath = (act: Act): string => `/how/${act}`
 
-export const Steps = ({ act }: { act: Act }) => {
-  const { steps } = useWords()
-  return (
-    <ol class="how-steps">
-      {steps[act].steps.map((step) => (
-        <li>{step}</li>
-      ))}
-    </ol>
-  )
-}
+export const Steps = ({ act }: { act: Act }) => (
+  <ol class="how-steps">
+    {useWords().steps[act].steps.map((step) => (
+      <li>{step}</li>
+    ))}
+  </ol>
+)
 
 /** Nothing where the advice has no steps of its own. */
 export const HowTo = ({ act }: { act: Act | null }) => {
-  const { parts, steps } = useWords()
+  const { how, steps } = useWords()
   return act === null ? null : (
     <details class="how">
-      <summary>{parts.howItIsDone}</summary>
-      <p class="soft">{parts.toHand(steps[act].bring)}</p>
+      <summary>{how.title}</summary>
+      <p class="soft">{how.toHand(steps[act].bring)}</p>
       <Steps act={act} />
       <p>
         <a class="tall" href={howPath(act)}>
-          {parts.ownPage}
+          {how.ownPage}
           <span class="unseen">: {steps[act].title}</span>
         </a>
       </p>

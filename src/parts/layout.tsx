@@ -5,9 +5,9 @@ import type { Day } from '../days.ts'
 import { Spoken } from '../forms/index.ts'
 import type { Action, Role } from '../people/index.ts'
 import type { Units, Words } from '../words/index.ts'
-import { WAYS, type Way } from './nav.ts'
 import { PhoneLine } from './phone-line.tsx'
 import type { PhoneState } from './phone-state.ts'
+import { Ways } from './ways.tsx'
 
 /** What every page knows of the request it answers. */
 export interface Frame {
@@ -95,6 +95,12 @@ export const Layout = ({
               </a>
               {frame.viewer === null ? null : <Ways frame={frame} />}
               {frame.viewer === null ? null : <FindWay frame={frame} />}
+              {frame.viewer === null ? null : (
+                <a class="masthead-who" href="/account">
+                  {frame.viewer.name}
+                  <span class="unseen">, {words.yourAccount}</span>
+                </a>
+              )}
               {frame.today === '' || frame.viewer === null ? null : (
                 <time class="masthead-day" datetime={frame.today}>
                   {words.dates.dayWithYear(frame.today)}
@@ -129,37 +135,3 @@ const FindWay = ({ frame: { path, words } }: { frame: Frame }) =>
       <a href="/find">{words.find}</a>
     </search>
   )
-
-const Ways = ({ frame }: { frame: Frame }) => {
-  const { words } = frame
-  const ways = WAYS.filter((w) => frame.mayOpen(w.href))
-  return (
-    <nav class="ways" aria-label={words.pages}>
-      {ways
-        .filter((w) => w.place === 'bar')
-        .map((w) => (
-          <WayLink way={w} frame={frame} />
-        ))}
-      <details class="ways-more">
-        <summary class="way">{words.more}</summary>
-        <div class="ways-menu">
-          {ways
-            .filter((w) => w.place === 'more')
-            .map((w) => (
-              <WayLink way={w} frame={frame} />
-            ))}
-        </div>
-      </details>
-    </nav>
-  )
-}
-
-const WayLink = ({ way, frame: { path, words } }: { way: Way; frame: Frame }) => (
-  <a
-    class={way.place === 'bar' ? 'way' : 'way way-in-menu'}
-    href={way.href}
-    aria-current={way.href === path ? 'page' : undefined}
-  >
-    {words.ways[way.href]}
-  </a>
-)

@@ -3,6 +3,7 @@
  * can leave it out. The list is here and nowhere else.
  */
 import type { Entry, EntryKind, History } from '../journal/index.ts'
+import type { Stay } from '../stays/index.ts'
 import type { JournalRow } from '../store/index.ts'
 
 /** Private fields of each kind, as dotted paths. Every one is optional in the schema, so an entry without is whole. */
@@ -38,6 +39,12 @@ export function historyWithoutPrivate(history: History): History {
     outcome: history.outcome === null ? null : withoutPrivate(history.outcome),
   }
 }
+
+/** Costs are private, so nothing is known to have been spent. */
+export const stayWithoutPrivate = (stay: Stay): Stay => ({
+  ...stay,
+  spending: { ...stay.spending, queens: 0, feed: 0, other: 0 },
+})
 
 /**
  * A correction by somebody who could not see the private fields of what it corrects: they stay as they were. Without

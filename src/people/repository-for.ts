@@ -18,7 +18,13 @@ import {
 } from '../store/index.ts'
 import { type Guard, guardFor, notFor, refusal } from './guard.ts'
 import { ACTION_OF_KIND, ACTIONS, type Action, type Role } from './permissions.ts'
-import { historyWithoutPrivate, keepingPrivate, rowWithoutPrivate, withoutPrivate } from './privacy.ts'
+import {
+  historyWithoutPrivate,
+  keepingPrivate,
+  rowWithoutPrivate,
+  stayWithoutPrivate,
+  withoutPrivate,
+} from './privacy.ts'
 
 const NO_IMPORTS: ColonyImports = {
   rehearse: () => refusal('safekeeping'),
@@ -100,6 +106,13 @@ function discreet(store: Store): Store {
     },
     *histories() {
       for (const { id, history } of store.histories()) yield { id, history: historyWithoutPrivate(history) }
+    },
+    stays: {
+      ...store.stays,
+      *all() {
+        for (const one of store.stays.all())
+          yield { ...one, stayOn: (asOf) => stayWithoutPrivate(one.stayOn(asOf)) }
+      },
     },
   }
 }

@@ -7,7 +7,8 @@
 import type { Problem } from '../journal/index.ts'
 import { ask, type Fetch, type Heard, type Unheard } from './asking.ts'
 import type { Database, Waiting } from './database.ts'
-import { acknowledge, all, photo, photoSent, photosOf, refuse, tried } from './outbox.ts'
+import { acknowledge, all, photo, photosOf, refuse, tried } from './outbox.ts'
+import { handPiece, type Pieces } from './photo-sender.ts'
 
 /** How a run ended. */
 export type Ended =
@@ -32,13 +33,14 @@ const GIVE_WAY_AFTER = 5
 /** Sends until nothing is left or the way is blocked. One call at a time: see `line.ts`. */
 export async function send(parts: SendParts): Promise<Ended> {
   const passed = new Set<number>()
+  const pieces: Pieces = new Map()
   for (;;) {
     const waiting = await all(parts.db)
     const next = nextToSend(waiting, parts.viewer.id, passed, await withUnsentPhotos(parts.db, waiting))
     if (next === null) return passed.size > 0 ? 'no-answer' : 'done'
-    const answer = await hand(parts, next)
+    const answer = await hand(parts, pieces, next)
     parts.moved?.()
-    if (answer === 'taken' || answer === 'refused') continue
+    if (answer === 'taken' || answer === 'piece' || answer === 'refused') continue
     if (answer === 'broken' && next.tries + 1 >= GIVE_WAY_AFTER) passed.add(next.n)
     else return answer === 'broken' ? 'no-answer' : answer
   }
@@ -76,15 +78,16 @@ export const restsOn = (w: Waiting, stuck: readonly Waiting[]): boolean =>
     (s) => s.n < w.n && ((s.entry.kind === 'intake' && s.colony === w.colony) || s.id === w.entry.replaces),
   )
 
-type Picture = NonNullable<Awaited<ReturnType<typeof photo>>>
+export type Picture = NonNullable<Awaited<ReturnType<typeof photo>>>
 
-export type Answer = 'taken' | 'refused' | 'broken' | Unheard
+/** `piece`: a part of a photo arrived, and there is more of it. */
+export type Answer = 'taken' | 'piece' | 'refused' | 'broken' | Unheard
 
-/** Hands over one of its photos, or when all of them are there, the entry: others may have come to go first meanwhile. */
-async function hand(parts: SendParts, w: Waiting): Promise<Answer> {
+/** Hands over a piece of its photos, or when all of them are there, the entry: others may have come to go first meanwhile. */
+async function hand(parts: SendParts, pieces: Pieces, w: Waiting): Promise<Answer> {
   const refuseIt: Refuse = (problems) => refuse(parts.db, w.n, problems)
   const picture = await unsentPhoto(parts.db, photosOf(w.entry))
-  if (picture !== null) return handPhoto(parts, picture, refuseIt)
+  if (picture !== null) return handPiece(parts, pieces, picture, refuseIt)
   await tried(parts.db, w.n)
   const answer = await ask(parts.fetch, '/entries', {
     method: 'POST',
@@ -99,7 +102,7 @@ async function hand(parts: SendParts, w: Waiting): Promise<Answer> {
 }
 
 /** What could not be taken, and why. */
-type Refuse = (problems: Problem[]) => Promise<void>
+export type Refuse = (problems: Problem[]) => Promise<void>
 
 /** The next picture to go. One that is not here came with an earlier version: the server has it. */
 export async function unsentPhoto(db: Database, ids: readonly string[]): Promise<Picture | null> {
@@ -110,20 +113,10 @@ export async function unsentPhoto(db: Database, ids: readonly string[]): Promise
   return null
 }
 
-export async function handPhoto(parts: SendParts, { id, bytes }: Picture, refuseIt: Refuse): Promise<Answer> {
-  const answer = await ask(parts.fetch, `/photos/${id}`, {
-    method: 'PUT',
-    headers: { 'Content-Type': 'image/jpeg' },
-    body: bytes,
-  })
-  if (typeof answer === 'string') return answer
-  if (!answer.ok) return refused(answer, refuseIt)
-  if ((answer.body as { kept?: unknown } | null)?.kept !== id) return 'no-answer'
-  await photoSent(parts.db, id)
-  return 'taken'
-}
-
-export async function refused({ status, body }: Heard, refuseIt: Refuse): Promise<Answer> {
+export async function refused(
+  { status, body }: Heard,
+  refuseIt: Refuse,
+): Promise<'broken' | 'no-answer' | 'refused'> {
   if (status >= 500) return 'broken'
   const problems = status === 413 ? TOO_LARGE : problemsIn(body)
   if (problems.length === 0) return 'no-answer'

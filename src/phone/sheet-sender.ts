@@ -2,7 +2,8 @@
 import { photosOfSheet, type Sheet, sheet as sheetSchema } from '../records/index.ts'
 import { ask } from './asking.ts'
 import type { KeptSheet, WaitingSheet } from './database.ts'
-import { type Answer, type Ended, handPhoto, refused, type SendParts, unsentPhoto } from './sender.ts'
+import { handPiece, type Pieces } from './photo-sender.ts'
+import { type Answer, type Ended, refused, type SendParts, unsentPhoto } from './sender.ts'
 import { acknowledgeSheet, refuseSheet, triedSheet, waitingSheets } from './sheet-outbox.ts'
 
 /** Sends each once; one that cannot be taken now waits for the next time. */
@@ -19,12 +20,17 @@ export async function sendSheets(parts: SendParts): Promise<Ended> {
   return ended
 }
 
-async function hand(parts: SendParts, { id, mine }: KeptSheet & { mine: WaitingSheet }): Promise<Answer> {
+async function hand(
+  parts: SendParts,
+  { id, mine }: KeptSheet & { mine: WaitingSheet },
+): Promise<Exclude<Answer, 'piece'>> {
   const refuseIt = (problems: Parameters<typeof refuseSheet>[2]) => refuseSheet(parts.db, id, problems)
-  for (const photo of photosOfSheet(mine.sheet)) {
-    const picture = await unsentPhoto(parts.db, [photo])
-    const answer = picture === null ? 'taken' : await handPhoto(parts, picture, refuseIt)
-    if (answer !== 'taken') return answer
+  const pieces: Pieces = new Map()
+  for (;;) {
+    const picture = await unsentPhoto(parts.db, photosOfSheet(mine.sheet))
+    if (picture === null) break
+    const answer = await handPiece(parts, pieces, picture, refuseIt)
+    if (answer !== 'taken' && answer !== 'piece') return answer
   }
   await triedSheet(parts.db, id)
   const { base, sheet, over } = mine

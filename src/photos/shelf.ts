@@ -20,6 +20,7 @@ import { readFile } from 'node:fs/promises'
 import { dirname, join } from 'node:path'
 import { photoId } from '../journal/index.ts'
 import { refused } from '../result.ts'
+import { type Arriving, arrivingIn, arrivingInMemory } from './arriving.ts'
 import { stripped } from './jpeg.ts'
 import type { Photo, PhotoRead, PhotoShelf } from './photo.ts'
 
@@ -29,6 +30,8 @@ export interface PhotoFiles extends PhotoShelf {
   keepNow: (photo: Photo) => void
   /** Takes one out for good; one that is not there is out already. */
   eraseNow: (id: string) => void
+  /** Those that come in pieces. */
+  arriving: Arriving
 }
 
 /** Where the photos of a database, or of a backup, are. */
@@ -46,6 +49,7 @@ export function shelfIn(folder: string): PhotoFiles {
     if (sizeOf(at(id)) !== bytes.length) moveIntoPlace(at(id), (aside) => writeThrough(aside, bytes))
   }
   return {
+    arriving: arrivingIn(join(folder, 'arriving')),
     keepNow,
     keep: async (photo) => keepNow(photo),
     eraseNow: (id) => {
@@ -71,6 +75,7 @@ export function shelfInMemory(): PhotoFiles {
   const readNow = (id: string): Uint8Array<ArrayBuffer> | null => photos.get(id)?.bytes ?? null
   const eraseNow = (id: string): void => void photos.delete(id)
   return {
+    arriving: arrivingInMemory(),
     keepNow,
     eraseNow,
     readNow,

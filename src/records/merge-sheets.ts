@@ -26,6 +26,26 @@ const FOUND = new Set([
   'work.photos',
 ])
 
+/** What is so on one day only: of two days the later one stands whole, and nothing of yesterday gets today's date. */
+const OF_A_DAY = [
+  { part: 'check', day: 'doneOn', goes: ['done'] },
+  { part: 'check', day: 'on', goes: ['hours', 'hottestC', 'from', 'until'] },
+  { part: 'work', day: 'on', goes: ['outdoorC', 'water'] },
+] as const
+
+/** Both sides of a part; what one of them says of an earlier day than the other, as if it had said nothing. */
+function ofOneDay(part: string, b: Tree, mine: Tree, theirs: Tree): [Tree, Tree] {
+  let [m, t] = [mine, theirs]
+  for (const { day, goes } of OF_A_DAY.filter((x) => x.part === part)) {
+    const [ofMine, ofTheirs] = [m[day], t[day]]
+    if (typeof ofMine !== 'string' || typeof ofTheirs !== 'string' || ofMine === ofTheirs) continue
+    const before = Object.fromEntries([day, ...goes].map((key) => [key, b[key]]))
+    if (ofMine < ofTheirs) m = { ...m, ...before }
+    else t = { ...t, ...before }
+  }
+  return [m, t]
+}
+
 /** What both mean. `mine` stands where it clashes: whether it may is for the caller to say. */
 export function mergeSheets(base: Sheet, mine: Sheet, theirs: Sheet): Merged {
   const clashes: string[] = []
@@ -38,7 +58,10 @@ export function mergeSheets(base: Sheet, mine: Sheet, theirs: Sheet): Merged {
     return m
   }
   const merged: Tree = {}
-  for (const part of PARTS) merged[part] = fields(base[part], mine[part], theirs[part], `${part}.`, field)
+  for (const part of PARTS) {
+    const [m, t] = ofOneDay(part, base[part], mine[part], theirs[part])
+    merged[part] = fields(base[part], m, t, `${part}.`, field)
+  }
   for (const key of ['decision', 'ended', 'callBacks'] as const) {
     const value = field(key, base[key], mine[key], theirs[key])
     if (value !== undefined) merged[key] = value

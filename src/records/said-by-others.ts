@@ -28,6 +28,9 @@ export const clearance = z.strictObject({
   photo: photoId.optional(),
   /** Every hazard known when it was given: one that is found later opens it again. */
   knew: several(TRADE_HAZARDS),
+  /** Where it was given for, as the sheet said then: it does not move to another wall or another house. */
+  address: text(300).optional(),
+  where: text(300).optional(),
 })
 
 /** A second person answers, by name, for one item that is unmet. */

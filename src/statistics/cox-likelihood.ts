@@ -8,7 +8,7 @@
  * were lost on it.
  */
 import { unpacked } from './columns.ts'
-import { cholesky, inverse, type Matrix } from './matrix.ts'
+import { cholesky, dot, inverse, type Matrix } from './matrix.ts'
 import type { Likelihood } from './maximise.ts'
 import type { Order, RiskSets } from './risk-sets.ts'
 
@@ -195,38 +195,83 @@ export function coxLikelihood(rows: CoxRows, firth: boolean): Likelihood {
 
 /**
  * Adds half the derivative of the log determinant of the information: for each risk set half of
- * E[(x-m)' V (x-m) (x-m)], V the inverse information, m the set's mean; written with q = x' V x.
+ * E[(x-m)' V (x-m) (x-m)], V the inverse information, m the set's mean; written with q = x' V x. Over Efron's d risk sets
+ * of a day every term is a product of sums that are straight lines in f, so the day costs the same however many were lost.
  */
 function addPenalty(score: Float64Array, rows: CoxRows, weight: Float64Array, v: Matrix): void {
   const { width, values } = rows
-  const pull = Float64Array.from(weight, (_, i) => quadratic(v, values, i * width, width))
-  walk(rows, width, { weight, pull }, (_day, atRisk, gone, d) => {
-    for (let r = 0; r < d; r++) {
-      const f = r / d
-      const s = atRisk.one - f * gone.one
-      const mean = Float64Array.from(atRisk.x, (a, i) => (a - f * (gone.x[i] ?? 0)) / s)
-      const vMean = v.map((row) => row.reduce((sum, c, j) => sum + c * (mean[j] ?? 0), 0))
-      const meanQ = (atRisk.q - f * gone.q) / s
-      const around = vMean.reduce((sum, c, j) => sum + c * (mean[j] ?? 0), 0)
-      for (let l = 0; l < width; l++) {
-        let cross = 0
-        for (let j = 0; j < width; j++) {
-          const k = l >= j ? (l * (l + 1)) / 2 + j : (j * (j + 1)) / 2 + l
-          cross += (vMean[j] ?? 0) * (((atRisk.xx[k] ?? 0) - f * (gone.xx[k] ?? 0)) / s)
-        }
-        const meanQx = ((atRisk.qx[l] ?? 0) - f * (gone.qx[l] ?? 0)) / s
-        const m = mean[l] ?? 0
-        score[l] = (score[l] ?? 0) + (meanQx - 2 * cross - m * meanQ + 2 * m * around) / 2
+  const pull = pulls(v, values, width, weight.length)
+  const [va, vg] = [new Float64Array(width), new Float64Array(width)]
+  walk(rows, width, { weight, pull }, (_day, a, g, d) => {
+    const e = efron(a.one, g.one, d)
+    const c = cubes(a.one, g.one, d)
+    times(va, v, a.x)
+    times(vg, v, g.x)
+    const [aa, ag, gg] = [dot(va, a.x), dot(va, g.x), dot(vg, g.x)]
+    // Over the risk sets: (1/s³)(aa - 2f ag + f² gg), once as it is and once times f.
+    const around = aa * c.s3 - 2 * ag * c.f3 + gg * c.ff3
+    const aroundF = aa * c.f3 - 2 * ag * c.ff3 + gg * c.fff3
+    for (let l = 0; l < width; l++) {
+      let [own, mixed, gone] = [0, 0, 0]
+      for (let j = 0; j < width; j++) {
+        const k = l >= j ? (l * (l + 1)) / 2 + j : (j * (j + 1)) / 2 + l
+        const [ax, gx, pa, pg] = [a.xx[k] as number, g.xx[k] as number, va[j] as number, vg[j] as number]
+        own += ax * pa
+        mixed += ax * pg + gx * pa
+        gone += gx * pg
       }
+      const [x, y] = [a.x[l] as number, g.x[l] as number]
+      const meanQx = (a.qx[l] as number) * e.s1 - (g.qx[l] as number) * e.f1
+      const cross = own * e.s2 - mixed * e.f2 + gone * e.ff2
+      const meanTimesQ = x * a.q * e.s2 - (x * g.q + y * a.q) * e.f2 + y * g.q * e.ff2
+      ;(score[l] as number) += (meanQx - 2 * cross - meanTimesQ + 2 * (x * around - y * aroundF)) / 2
     }
   })
 }
 
-function quadratic(v: Matrix, values: Float64Array, row: number, width: number): number {
-  let sum = 0
-  for (let i = 0; i < width; i++)
-    for (let j = 0; j < width; j++) sum += (v[i]?.[j] ?? 0) * (values[row + i] ?? 0) * (values[row + j] ?? 0)
-  return sum
+/** The sums over Efron's d risk sets of 1/s³, f/s³, f²/s³ and f³/s³. */
+function cubes(all: number, gone: number, d: number) {
+  let [s3, f3, ff3, fff3] = [0, 0, 0, 0]
+  for (let r = 0; r < d; r++) {
+    const f = r / d
+    const inv = 1 / (all - f * gone)
+    const cube = inv * inv * inv
+    s3 += cube
+    f3 += f * cube
+    ff3 += f * f * cube
+    fff3 += f * f * f * cube
+  }
+  return { s3, f3, ff3, fff3 }
+}
+
+/** out = m x */
+function times(out: Float64Array, m: Matrix, x: Float64Array): void {
+  for (let i = 0; i < out.length; i++) out[i] = dot(m[i] ?? [], x)
+}
+
+/** x' V x of every row; columns of 0 and 1 are mostly 0, and zeros add nothing. */
+function pulls(v: Matrix, values: Float64Array, width: number, rows: number): Float64Array {
+  const flat = new Float64Array(width * width)
+  for (let i = 0; i < width; i++) flat.set(v[i] ?? [], i * width)
+  const out = new Float64Array(rows)
+  const used = new Int32Array(width)
+  for (let row = 0; row < rows; row++) {
+    const from = row * width
+    let n = 0
+    for (let i = 0; i < width; i++) if (values[from + i] !== 0) used[n++] = i
+    let sum = 0
+    for (let p = 0; p < n; p++) {
+      const i = used[p] as number
+      const x = values[from + i] as number
+      sum += (flat[i * width + i] as number) * x * x
+      for (let r = 0; r < p; r++) {
+        const j = used[r] as number
+        sum += 2 * (flat[i * width + j] as number) * x * (values[from + j] as number)
+      }
+    }
+    out[row] = sum
+  }
+  return out
 }
 
 /** Efron's baseline hazard by day with a loss, at the means of the standardised columns. */

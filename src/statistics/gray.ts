@@ -42,8 +42,9 @@ interface Sums {
 }
 
 /**
- * Compares groups by the ways named (1 is the first way of the counts); all other ways compete. Null where fewer than two
- * groups have colonies, nobody left that way, or the variance is singular.
+ * Compares groups by the ways named (1 is the first way of the counts); all other ways compete. A group of which nobody was
+ * still there when somebody left that way is left out, and not counted in df. Null where fewer than two groups can be compared,
+ * or nobody left that way.
  * Example: mgus2 by sex and R's other sets in tests/reference/gray.test.ts.
  */
 export function grayTest(all: readonly DayCounts[], ways: readonly number[]): GrayTest | null {
@@ -164,9 +165,11 @@ const add = (to: Float64Array, i: number, what: number): void => {
   to[i] = (to[i] ?? 0) + what
 }
 
+/** A variance so much smaller than the largest is none, but for rounding. */
+const SAYS_NOTHING = 1e-12
+
 /** The score in units of its variance; one group is left out, because the score adds up to nothing. */
 function quadratic({ score, variance, c, own, cross }: Sums): GrayTest | null {
-  const keep = Array.from(score, (_, g) => g).slice(0, -1)
   const whole = variance.map((row, i) =>
     Float64Array.from(row, (v, j) => {
       let sum = v
@@ -178,6 +181,11 @@ function quadratic({ score, variance, c, own, cross }: Sums): GrayTest | null {
       return sum
     }),
   )
+  // A group nobody of which was still there when somebody left this way says nothing, as in the log-rank test.
+  const most = whole.reduce((m, row, g) => Math.max(m, row[g] ?? 0), 0)
+  const compared = whole.flatMap((row, g) => ((row[g] ?? 0) > SAYS_NOTHING * most ? [g] : []))
+  const keep = compared.slice(0, -1)
+  if (keep.length === 0) return null
   const factor = cholesky(submatrix(whole, keep))
   if (factor === null) return null
   const kept = Float64Array.from(keep, (g) => score[g] ?? 0)

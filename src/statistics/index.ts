@@ -12,7 +12,14 @@ export {
 } from './day-counts.ts'
 export { grayTest } from './gray.ts'
 export { holm } from './holm.ts'
-export { cumulativeIncidence, type Incidence, incidenceLimits, stepAt } from './incidence.ts'
+export {
+  cumulativeIncidence,
+  type Incidence,
+  incidenceLimits,
+  smallSampleLimits,
+  stdErrBehind,
+  stepAt,
+} from './incidence.ts'
 export { jeffreys, wilson } from './intervals.ts'
 export { type Curve, kaplanMeier, type SurvivalAt, survivalAt } from './kaplan-meier.ts'
 export { logRank, stratifiedLogRank } from './log-rank.ts'

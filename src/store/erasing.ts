@@ -22,22 +22,43 @@ export function eraseSites({ raw }: Connection, colonies: readonly ColonyId[]): 
   if (old.length > 0) eraseInside(raw, old)
 }
 
+/** Whose entries lose where they came from. */
+interface Customer {
+  /** The sheet, and the colonies that came of it. */
+  ids: readonly string[]
+  /** Name and address, as any version of the sheet had them. */
+  said: readonly string[]
+}
+
 /**
- * Takes the same out of intakes that the journal would not have: those of these ids, and those that name the same place
- * or the same person. Call within a transaction.
+ * The same of entries that the journal would not have: those of the colonies, and intakes of the job that never became
+ * one, known by the name or the address in them. Settled ones too. Call within a transaction.
  */
-export function eraseRefusedSites(
-  { raw }: Connection,
-  ids: readonly string[],
-  said: readonly string[],
-): void {
+export function eraseRefusedSites({ raw }: Connection, { ids, said }: Customer): void {
+  const tags = raw.prepare<[string], string>('SELECT tag FROM colony WHERE id = ?').pluck()
+  const tagged = ids.flatMap((id) => tags.get(id) ?? [])
+  // Fewer letters are within too many other words.
+  const names = said.map((text) => text.trim().toLowerCase()).filter((text) => text.length >= 4)
+  const rows = raw
+    .prepare<[], { id: string; payload: string; problems: string; site: string }>(
+      `SELECT id, payload, problems, json_extract(payload, '$.removal.site') AS site FROM refused_entry
+       WHERE json_extract(payload, '$.removal.site') IS NOT NULL`,
+    )
+    .all()
+  // Why it was refused may quote what was typed.
   const out = raw.prepare(
-    `UPDATE refused_entry SET payload = json_remove(payload, '$.removal.site')
-     WHERE json_extract(payload, '$.removal.site') IS NOT NULL
-       AND (id IN (SELECT value FROM json_each(:ids)) OR EXISTS
-         (SELECT 1 FROM json_each(:said) WHERE instr(json_extract(payload, '$.removal.site'), value) > 0))`,
+    `UPDATE refused_entry SET payload = json_remove(payload, '$.removal.site'), problems = ? WHERE id = ?`,
   )
-  out.run({ ids: JSON.stringify(ids), said: JSON.stringify(said) })
+  for (const { id, payload, problems, site } of rows) {
+    const { colony, replaces } = JSON.parse(payload) as { colony?: string; replaces?: string }
+    const ofColony = ids.includes(id) || ids.includes(colony ?? '') || ids.includes(replaces ?? '')
+    // A tag is given again to later boxes: it says which one only where an intake that stands is corrected.
+    const corrects = replaces !== undefined && tagged.includes(colony ?? '')
+    const named = names.some((text) => String(site).toLowerCase().includes(text))
+    if (!ofColony && !corrects && !named) continue
+    const kept = (JSON.parse(problems) as { field?: string }[]).filter((p) => p.field !== 'removal.site')
+    out.run(JSON.stringify(kept), id)
+  }
 }
 
 /** Of entries from before sites had a table: the only change that is ever made to the journal, and it only takes out. */

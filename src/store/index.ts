@@ -14,6 +14,7 @@ export { type Projected, project } from './project.ts'
 export type { RefusedEntry } from './refused.ts'
 export type { Jobs, SavedSheet, SheetVersion } from './removals.ts'
 export type { OwnRates, SettingKey, Settings, SettingValue, Tidied } from './settings.ts'
+export type { ColonyStay } from './stays.ts'
 export { matches, natural, summaryOf, walkingOrder } from './summaries.ts'
 export type {
   AppendContext,

@@ -34,6 +34,7 @@ import { refusedOf } from './refused.ts'
 import { type Removals, removalsOf } from './removals.ts'
 import { rulesStamp } from './rules-stamp.ts'
 import { settingsOf } from './settings.ts'
+import { staysOf } from './stays.ts'
 import { summaryOf } from './summaries.ts'
 import { tracerOf } from './tracer.ts'
 import type { ColonySummary, JournalRow, Store, TaggedRow } from './types.ts'
@@ -105,7 +106,7 @@ function assemble(connection: Connection): { store: Store; projections: Projecti
   const planner = plannerOf(settings, protocol)
   const recent = recentOf(connection, journal.ofColony)
   const tracer = tracerOf(connection, (id) => recent.of(id).folded)
-  const projections = projectionsOf(connection, journal, planner, tracer)
+  const projections = projectionsOf(connection, journal, planner, protocol, tracer)
   const inMemory = (id: ColonyId, today: Day): ColonySummary | null => {
     const { history } = fold(id, journal.ofColony(id))
     if (history === null) return null
@@ -189,6 +190,7 @@ function assemble(connection: Connection): { store: Store; projections: Projecti
         if (history !== null) yield { id, history }
       }
     },
+    stays: staysOf(connection, (id) => fold(id, journal.ofColony(id)).history, protocol),
     settings,
     protocol,
     plan: planner,
@@ -202,7 +204,7 @@ function assemble(connection: Connection): { store: Store; projections: Projecti
     together: projections.settler.together,
     rebuild: (today) => ({ colonies: projections.rebuild(today), entries: journal.count() }),
     goneBound: tracer.gone,
-    verify: () => verify(connection, journal, planner, exposures),
+    verify: () => verify(connection, journal, { planner, protocol }, exposures),
     close: () => connection.raw.close(),
   }
   return { store, projections }

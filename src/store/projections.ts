@@ -1,18 +1,20 @@
 /**
- * The caches made of the journal: `colony` and `planned_check`, written. What goes into a row: project.ts.
+ * The caches made of the journal: `colony`, `planned_check` and `stay`, written. What goes into a row: project.ts.
  */
 
 import { and, eq, isNull, ne, sql } from 'drizzle-orm'
 import type { Day } from '../days.ts'
 import type { ColonyId } from '../ids.ts'
+import type { Protocol } from '../recovery/index.ts'
 import { type Connection, excluded, placeholders } from './connection.ts'
 import { type Exposures, exposureOf, NO_EXPOSURES } from './exposures.ts'
 import { type Folded, fold } from './fold.ts'
 import type { Journal } from './journal.ts'
 import type { Planner } from './planner.ts'
 import { project } from './project.ts'
-import { colony, plannedCheck } from './schema.ts'
+import { colony, plannedCheck, stay } from './schema.ts'
 import { type Settler, settlerOf } from './settle.ts'
+import { stayRow } from './stay-row.ts'
 import type { Tracer } from './tracer.ts'
 
 export interface Projections {
@@ -42,6 +44,7 @@ export function projectionsOf(
   connection: Connection,
   journal: Journal,
   planner: Planner,
+  protocol: () => Protocol,
   tracer: Tracer,
 ): Projections {
   const { db, raw, write } = connection
@@ -59,6 +62,16 @@ export function projectionsOf(
     .values(placeholders(colony))
     .onConflictDoUpdate({ target: colony.id, set: excluded(colony, 'id') })
     .prepare()
+  const dropStay = db
+    .delete(stay)
+    .where(eq(stay.colony, value('id')))
+    .prepare()
+  const upsertStay = db
+    .insert(stay)
+    .values(placeholders(stay))
+    .onConflictDoUpdate({ target: stay.colony, set: excluded(stay, 'colony') })
+    .prepare()
+  const recordedAt = raw.prepare('SELECT recorded_at FROM entry WHERE id = ?').pluck()
   const addCheck = db.insert(plannedCheck).values(placeholders(plannedCheck)).prepare()
   const stale = db
     .select({ id: colony.id })
@@ -84,6 +97,9 @@ export function projectionsOf(
     const { row, checks } = project(id, history, today, planner, exposureOf(exposures, id, history))
     upsert.run(row)
     for (const check of checks) addCheck.run(check)
+    const left = stayRow(id, history, String(recordedAt.get(id)), protocol())
+    if (left === null) dropStay.run({ id })
+    else upsertStay.run(left)
   }
   /** A colony whose intake cannot be read keeps the row it has: better an old plan than a box nobody visits. */
   const again = (id: ColonyId, today: Day, exposures = now ?? NO_EXPOSURES): void => {
@@ -180,6 +196,7 @@ export function projectionsOf(
     rebuild: (today) =>
       write(() => {
         db.delete(plannedCheck).run()
+        db.delete(stay).run()
         db.delete(colony).run()
         let made = 0
         for (const id of journal.colonyIds()) {

@@ -64,8 +64,8 @@ export interface Removals extends Jobs {
   /** Takes over versions and boxes as they were; those that are here already are left. Sentences where they differ. */
   take(versions: readonly SheetVersion[], boxes: readonly Box[]): string[]
   /**
-   * Takes the sheet out, every version of it; where each colony that came of it was taken from, in what the journal would not have too; and the letters about
-   * them, whose own words may name the customer. Returns how many versions there were. The file is to be `cleaned` after.
+   * Takes the sheet out, every version of it; where each colony that came of it was taken from, also in entries
+   * that were refused; and the letters about them, whose own words may name the customer. Returns how many versions there were. The file is to be `cleaned` after.
    */
   erase(id: string): number
   /** Photos that only this sheet names, in any of its versions. */
@@ -225,10 +225,9 @@ export function removalsOf(connection: Connection): Removals {
       connection.write(() => {
         const colonies = coloniesOf(id)
         eraseSites(connection, colonies)
-        const said = whole(versions.all({ id })).flatMap(({ sheet: { job } }) =>
-          [job.name, job.address].flatMap((x) => (x === undefined || x === '' ? [] : [x])),
-        )
-        eraseRefusedSites(connection, [id, ...colonies], said)
+        const jobs = whole(versions.all({ id })).map((v) => v.sheet.job)
+        const said = jobs.flatMap((job) => [job.name ?? '', job.address ?? ''])
+        eraseRefusedSites(connection, { ids: [id, ...colonies], said })
         for (const colony of colonies)
           db.delete(customerLetter).where(eq(customerLetter.colony, colony)).run()
         db.delete(removalColony).where(eq(removalColony.sheet, id)).run()

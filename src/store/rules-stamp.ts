@@ -9,13 +9,14 @@ import { join } from 'node:path'
 import { fileURLToPath } from 'node:url'
 
 const SOURCE = fileURLToPath(new URL('..', import.meta.url))
-const RULES = ['biology', 'journal', 'recovery', 'forecast', 'decision']
+const RULES = ['biology', 'journal', 'recovery', 'forecast', 'decision', 'stays']
 const FILES = [
   'days.ts',
   'store/exposures.ts',
   'store/fold.ts',
   'store/planner.ts',
   'store/project.ts',
+  'store/stay-row.ts',
   'store/tracer.ts',
 ]
 

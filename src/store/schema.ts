@@ -1,5 +1,5 @@
 /**
- * The tables, as drizzle knows them. `entry` is the journal and the only truth; `colony` and `planned_check` are
+ * The tables, as drizzle knows them. `entry` is the journal and the only truth; `colony`, `planned_check` and `stay` are
  * caches of it, dropped and recomputed at will; `setting` holds the yard's choices.
  *
  * drizzle cannot say STRICT, WITHOUT ROWID, DEFERRABLE or CREATE TRIGGER: migrations/README.md says how those get
@@ -13,6 +13,7 @@ import {
   index,
   integer,
   primaryKey,
+  real,
   sqliteTable,
   text,
 } from 'drizzle-orm/sqlite-core'
@@ -20,6 +21,7 @@ import type { Day } from '../days.ts'
 import type { ColonyId, EntryId, Tag } from '../ids.ts'
 import type { EntryKind, Intake, Outcome } from '../journal/index.ts'
 import type { Action, Phase, Rule } from '../recovery/index.ts'
+import type { ColonyFacts, LossPhase, RecoveryPath } from '../stays/index.ts'
 
 /** One row an entry, in the order in which they came to be known. Append-only by trigger. */
 export const entry = sqliteTable(
@@ -119,6 +121,48 @@ export const plannedCheck = sqliteTable(
   },
   (t) => [primaryKey({ columns: [t.colony, t.place] }), index('planned_check_by_day').on(t.opens, t.closes)],
 )
+
+/**
+ * What a review counts of a colony that has left (src/stays), so that looking back reads a row a colony and no journals.
+ * With costs: only for those who may see them.
+ */
+export const stay = sqliteTable('stay', {
+  colony: text('colony')
+    .$type<ColonyId>()
+    .primaryKey()
+    .references(() => colony.id, { onDelete: 'cascade' }),
+  tag: text('tag').$type<Tag>().notNull(),
+  removalType: text('removal_type').notNull(),
+  /** The yard it was taken to. */
+  yard: text('yard').notNull(),
+  intakeOn: text('intake_on').$type<Day>().notNull(),
+  /** When its first entry was recorded, UTC ISO. */
+  recordedAt: text('recorded_at').notNull(),
+  queen: text('queen').$type<Intake['queen']>().notNull(),
+  /** 0 or 1; null: not said. */
+  broodSalvaged: integer('brood_salvaged'),
+  outdoorC: real('outdoor_c'),
+  hoursOpenToBoxed: real('hours_open_to_boxed'),
+  method: text('method').$type<NonNullable<ColonyFacts['method']>>(),
+  removedBy: text('removed_by').notNull(),
+  lookedAfterBy: text('looked_after_by'),
+  lastSeen: text('last_seen').$type<Day>().notNull(),
+  outcome: text('outcome').$type<Outcome['what']>().notNull(),
+  leftOn: text('left_on').$type<Day>().notNull(),
+  /** 1: nobody wrote down the day, and `left_on` stands for it. */
+  dayUnknown: integer('day_unknown').notNull(),
+  into: text('into'),
+  path: text('path').$type<RecoveryPath>().notNull(),
+  queenrightOn: text('queenright_on').$type<Day>(),
+  queens: real('queens').notNull(),
+  feed: real('feed').notNull(),
+  other: real('other').notNull(),
+  frames: real('frames').notNull(),
+  unpricedQueens: integer('unpriced_queens').notNull(),
+  unpricedFeed: integer('unpriced_feed').notNull(),
+  visits: integer('visits').notNull(),
+  phaseBeforeLoss: text('phase_before_loss').$type<LossPhase>(),
+})
 
 /** The yard's choices, JSON by key; src/store/settings.ts says which keys there are. */
 export const setting = sqliteTable('setting', {

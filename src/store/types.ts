@@ -16,6 +16,7 @@ import type { Protocols } from './protocols.ts'
 import type { Refused } from './refused.ts'
 import type { Jobs, Removals } from './removals.ts'
 import type { Settings } from './settings.ts'
+import type { Stays } from './stays.ts'
 
 export interface AppendContext {
   /** The yard's today: an entry dated later is refused, and plans are made as of it. */
@@ -194,6 +195,8 @@ export interface Store extends Repository {
   goneBound(): Exposures
   /** Every colony with its history, closed ones too. */
   histories(): Iterable<{ id: ColonyId; history: History }>
+  /** What a review counts of every colony. With costs. */
+  stays: Stays
   settings: Settings
   /** Changes of the protocol, with the plans recomputed in slices. */
   protocols: Protocols

@@ -4,6 +4,7 @@
  */
 
 import { asc, eq, sql } from 'drizzle-orm'
+import type { Protocol } from '../recovery/index.ts'
 import { chainProblems } from './chain.ts'
 import type { Connection } from './connection.ts'
 import { type Exposures, exposureOf } from './exposures.ts'
@@ -15,9 +16,16 @@ import type { Planner } from './planner.ts'
 import { type Projected, project } from './project.ts'
 import { sheetProblems } from './removals.ts'
 import { rulesStamp } from './rules-stamp.ts'
-import { colony, entry, plannedCheck } from './schema.ts'
+import { colony, entry, plannedCheck, stay } from './schema.ts'
 import { settingProblems } from './settings.ts'
+import { type StayRow, stayRow } from './stay-row.ts'
 import type { VerifyReport } from './types.ts'
+
+/** What projections hang on beside the journal. */
+interface Choices {
+  planner: Planner
+  protocol: () => Protocol
+}
 
 /** Enough to see what is wrong; a file full of garbage would fill the screen. */
 const SHOWN = 100
@@ -25,7 +33,7 @@ const SHOWN = 100
 export function verify(
   connection: Connection,
   journal: Journal,
-  planner: Planner,
+  { planner, protocol }: Choices,
   exposures: () => Exposures,
 ): VerifyReport {
   try {
@@ -39,7 +47,7 @@ export function verify(
         ...recordProblems(connection),
         ...chainProblems(connection.raw),
         ...entryProblems(connection),
-        ...(compared ? projectionProblems(connection, journal, planner, exposures()) : []),
+        ...(compared ? projectionProblems(connection, journal, { planner, protocol }, exposures()) : []),
       ]
       const colonies = connection.db.select({ n: sql<number>`count(*)` }).from(colony).get()?.n ?? 0
       return {
@@ -135,9 +143,9 @@ function disagreements(
 
 /** Every colony, and every row of the projections, whichever there is too many of. */
 function projectionProblems(
-  { db }: Connection,
+  { db, raw }: Connection,
   journal: Journal,
-  planner: Planner,
+  { planner, protocol }: Choices,
   exposures: Exposures,
 ): string[] {
   const rowOf = db
@@ -151,6 +159,12 @@ function projectionProblems(
     .where(eq(plannedCheck.colony, sql.placeholder('id')))
     .orderBy(asc(plannedCheck.place))
     .prepare()
+  const stayOf = db
+    .select()
+    .from(stay)
+    .where(eq(stay.colony, sql.placeholder('id')))
+    .prepare()
+  const recordedAt = raw.prepare('SELECT recorded_at FROM entry WHERE id = ?').pluck()
   const ids = new Set([
     ...journal.colonyIds(),
     ...db
@@ -172,6 +186,10 @@ function projectionProblems(
     const differs = difference(expected, actual)
     if (differs !== null)
       problems.push(`colony ${row?.tag ?? tag}: ${differs}; "resettle rebuild" makes it again`)
+    const stayed = history === null ? null : stayRow(id, history, String(recordedAt.get(id)), protocol())
+    const stayDiffers = stayDifference(stayed, stayOf.get({ id }) ?? null)
+    if (stayDiffers !== null)
+      problems.push(`colony ${row?.tag ?? tag}: ${stayDiffers}; "resettle rebuild" makes it again`)
     if (history !== null && history.outcome === null) {
       const twin = tags.get(tag.toLowerCase())
       if (twin !== undefined) problems.push(`two colonies in the yard have the tag ${tag}: ${twin} and ${id}`)
@@ -179,6 +197,20 @@ function projectionProblems(
     }
   }
   return problems
+}
+
+/** What a rebuild would change in what is kept of a stay that is over, or null. */
+function stayDifference(expected: StayRow | null, actual: StayRow | null): string | null {
+  if (expected === null || actual === null)
+    return expected === actual
+      ? null
+      : actual === null
+        ? 'has no row of its stay'
+        : 'has a row of a stay that is not over'
+  const fields = Object.keys(expected).filter(
+    (k) => expected[k as keyof StayRow] !== actual[k as keyof StayRow],
+  )
+  return fields.length === 0 ? null : `its stay differs from a rebuild in ${fields.join(', ')}`
 }
 
 /** What a rebuild would change, or null. */

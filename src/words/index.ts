@@ -88,7 +88,6 @@ export {
 export { bareName, type SameName, sameNameReading, sameNames } from './same-names.ts'
 export { CLIMATE_WORDS, MONTH_CHOICES, MONTH_NAMES, stretchWords } from './season.ts'
 export { FEW, FEW_MEANS, fewWords, percent, percentRange, shortRange } from './shares.ts'
-export { STEPS } from './steps.ts'
 export {
   depth,
   framesWords,

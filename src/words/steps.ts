@@ -1,10 +1,6 @@
 /** Which steps an advice asks for; what they say is in the catalogue. */
 import type { Action, Check, Plan } from '../recovery/index.ts'
 import type { Act } from './acts.ts'
-import { steps } from './en/steps.ts'
-
-/** In English, for pages that are in no other language. */
-export const STEPS = steps
 
 /** Which act an action is; a look is named by its check. */
 const BY_ACTION: Partial<Record<Action, Act>> = {

@@ -3,6 +3,8 @@ import { type Action, may, type Role } from '../../src/people/permissions.ts'
 import type { TestYard } from '../support/yard-app.ts'
 
 interface Guard {
+  /** Where the rows are; the name of the guard when left out. */
+  table?: string
   columns: string
   /** What somebody must be allowed to do to add or change rows. */
   action: Action
@@ -14,7 +16,19 @@ interface Guard {
 
 /** Times of last use are left out: being used is no change. */
 const GUARDS: Record<string, Guard> = {
-  person: { columns: '*', action: 'manage-people', erase: null },
+  person: {
+    columns: 'id, name, name_key, role, passphrase, created_at, created_by, closed_at',
+    action: 'manage-people',
+    erase: null,
+  },
+  // In which language a page speaks is everybody's own choice; nobody else's.
+  'language of a person': {
+    table: 'person',
+    columns: 'id AS person, language',
+    action: 'manage-people',
+    erase: null,
+    own: true,
+  },
   invite: { columns: '*', action: 'manage-people', erase: null },
   setting: { columns: '*', action: 'change-settings', erase: 'change-settings' },
   protocol_change: { columns: '*', action: 'change-settings', erase: null },
@@ -72,9 +86,9 @@ export type Snapshot = Record<string, Set<string>>
 
 export const snapshotOf = ({ services }: TestYard): Snapshot =>
   Object.fromEntries(
-    Object.entries(GUARDS).map(([table, { columns }]) => {
+    Object.entries(GUARDS).map(([name, { columns, table = name }]) => {
       const rows = services.connection.raw.prepare(`SELECT ${columns} FROM ${table}`).all()
-      return [table, new Set(rows.map((row) => JSON.stringify(row)))]
+      return [name, new Set(rows.map((row) => JSON.stringify(row)))]
     }),
   )
 

@@ -99,7 +99,7 @@ export async function bench(): Promise<void> {
   await asked(yard, '/colony/O-1')
   process.stdout.write(`pages with forecasts, ${OPEN} colonies in the yard\n`)
   await page(yard, '/supplies', 'under 500 ms', 'reckoned in slices, others are answered meanwhile')
-  await page(yard, '/stands', 'under 500 ms', 'reckoned in slices, others are answered meanwhile')
+  await page(yard, '/supplies/stands', 'under 500 ms', 'reckoned in slices, others are answered meanwhile')
   await page(yard, '/', '')
   await page(yard, '/rates', '', 'learned in slices')
   const cold: Took[] = []
@@ -108,5 +108,5 @@ export async function bench(): Promise<void> {
   const warm: Took[] = []
   for (let n = 11; n < 51; n++) warm.push(await asked(yard, `/colony/O-${n}`))
   line("a colony's page, later (median of 40)", middle(warm))
-  await nextMorning(yard, ['/supplies', '/stands', '/'])
+  await nextMorning(yard, ['/supplies', '/supplies/stands', '/'])
 }

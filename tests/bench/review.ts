@@ -10,12 +10,12 @@ import { addDays } from '../../src/days.ts'
 import { groupsOf, staysOf } from '../../src/features/review/cohort.ts'
 import { typesOnDay } from '../../src/features/review/comparison.ts'
 import { goesWithLosing } from '../../src/features/review/factors.ts'
-import type { ColonyFacts } from '../../src/features/review/facts.ts'
 import { countedBy, reviewOfTypes } from '../../src/features/review/review.ts'
 import { yardStay } from '../../src/features/review/stay.ts'
 import { asLost, countByDay } from '../../src/statistics/day-counts.ts'
 import { kaplanMeier } from '../../src/statistics/kaplan-meier.ts'
 import { logRank } from '../../src/statistics/log-rank.ts'
+import type { ColonyFacts } from '../../src/stays/index.ts'
 
 const SIZES = [1_000, 10_000, 100_000, 1_000_000]
 const AS_OF = '2026-10-01'

@@ -263,7 +263,7 @@ export class Colony {
     const look: Inspection = { ...this.base(), kind: 'inspection', opened: true }
     if (does()) look.eggs = pick(['none', 'single', 'multiple'] as const, eggsChances(s, b, rates))
     if (does()) look.open = pick(['none', 'some'] as const, [1 - b.open, b.open])
-    if (does()) look.capped = pick(['none', 'worker', 'drone-in-worker'] as const, cappedChances(b))
+    if (does()) look.capped = pick(['none', 'worker', 'drone-in-worker'] as const, cappedChances(b, rates))
     if (does()) {
       const seen = queenSeen(s, rates)
       look.queen = pick(['unseen', 'seen'] as const, [1 - seen, seen])

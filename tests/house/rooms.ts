@@ -27,6 +27,7 @@ const KERNEL = [
   'statistics',
   'records',
   'photos',
+  'stays',
 ] as const
 /** What a feature may use without a line of its own. */
 const FEATURE = [...KERNEL, 'store', 'people', 'words', 'drawings', 'forms', 'parts', 'app'] as const
@@ -70,6 +71,11 @@ export const ROOMS: Readonly<Record<string, Room>> = {
     holds: 'shapes of what is kept beside the journal: removal sheets, agreements, move-out records',
     runs: 'pure',
     may: [...DAYS, 'journal'],
+  },
+  stays: {
+    holds: 'what is counted of a colony’s time in the yard: facts, its queen, what was spent',
+    runs: 'pure',
+    may: [...DAYS, 'journal', 'recovery'],
   },
   photos: {
     holds: 'a photo checked, stripped and named; the folder they lie in',

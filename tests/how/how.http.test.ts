@@ -2,7 +2,7 @@
 import { v7 } from 'uuid'
 import { expect, it } from 'vitest'
 import { ACTS } from '../../src/words/acts.ts'
-import { STEPS } from '../../src/words/steps.ts'
+import { wordsIn } from '../../src/words/catalogue.ts'
 import { yardOn } from '../server/yard.ts'
 
 const DAY = '2026-06-09'
@@ -38,7 +38,7 @@ it('the steps of the first brood check stand at the box, on the round and over t
     today: DAY,
     recordedAt: `${DAY}T08:00:00.000Z`,
   })
-  const [, second] = STEPS['first-brood-check'].steps
+  const [, second] = wordsIn('en').steps['first-brood-check'].steps
   for (const path of ['/colony/W-07', '/colony/W-07/visit']) {
     const { text } = await yard.get(path)
     expect(text, path).toContain(second)

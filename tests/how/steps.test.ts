@@ -1,9 +1,11 @@
 /** Every act that the plan can advise has its steps, and no step says a day or a temperature that the plan might say otherwise. */
 import { expect, it } from 'vitest'
-import { FIRST_ROUND, GLOSSARY } from '../../src/features/how/words.ts'
+import { GLOSSARY } from '../../src/features/how/glossary.ts'
+import { LANGUAGES } from '../../src/languages.ts'
 import { ACTIONS } from '../../src/recovery/index.ts'
 import { ACTS } from '../../src/words/acts.ts'
-import { actOf, STEPS } from '../../src/words/steps.ts'
+import { wordsIn } from '../../src/words/catalogue.ts'
+import { actOf } from '../../src/words/steps.ts'
 
 /** Nothing is done, or what is done is in the reason. */
 const WITHOUT = ['none', 'leave-alone', 'open-and-look', 'order-queen', 'see-to-signs']
@@ -26,19 +28,22 @@ it('knows the act of a look by the check that leads', () => {
 it.each(ACTS)(
   '%s can be read at the box: five steps, none a page long, no temperature, no “telling visit”',
   (act) => {
-    const { steps } = STEPS[act]
-    expect(new Set(steps).size).toBe(5)
-    for (const step of steps) expect(step.split(' ').length).toBeLessThan(50)
-    expect(steps.join(' ')).not.toMatch(/°|telling|day \d/i)
+    for (const language of LANGUAGES) {
+      const { steps } = wordsIn(language).steps[act]
+      expect(new Set(steps).size).toBe(5)
+      for (const step of steps) expect(step.split(' ').length, step).toBeLessThan(50)
+      expect(steps.join(' ')).not.toMatch(/°|telling|day \d|día \d/i)
+    }
   },
 )
 
 it('explains each word once', () => {
   const ids = GLOSSARY.flatMap((g) => g.terms.map((t) => t.id))
   expect(new Set(ids).size).toBe(ids.length)
-  expect(
-    FIRST_ROUND.flatMap((p) => p.says)
-      .join(' ')
-      .split(' ').length,
-  ).toBeLessThan(350)
+  for (const language of LANGUAGES) {
+    const { terms, firstRound } = wordsIn(language).how
+    expect(Object.keys(terms).sort()).toEqual([...ids].sort())
+    const said = firstRound.flatMap((p) => p.says).join(' ')
+    expect(said.split(' ').length, language).toBeLessThan(400)
+  }
 })

@@ -27,7 +27,7 @@ it('shows few entries where single boxes would be many, and single boxes for who
     })
   }
   try {
-    await page.goto('/calendar')
+    await page.goto('/account/calendar')
     expect(await violations(page)).toEqual([])
     expect(await sidewaysScroll(page)).toBe(0)
     const days = await made()

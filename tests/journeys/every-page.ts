@@ -1,7 +1,7 @@
 /** Every page of the invented yard, light and dark: what must hold on all of them. One journey file a device runs it. */
 import type { Page } from 'playwright-core'
 import { afterAll, beforeAll, expect, it } from 'vitest'
-import { WAYS } from '../../src/parts/nav.ts'
+import { ACCOUNT_TABS, SUPPLY_TABS, WAYS } from '../../src/parts/nav.ts'
 import { PHASES } from '../../src/recovery/plan-types.ts'
 import type { Store } from '../../src/store/index.ts'
 import { english } from '../../src/words/en/index.ts'
@@ -77,8 +77,7 @@ function corrections(store: Store): Address[] {
 
 const pagesOf = (store: Store): Address[] => [
   ...WAYS.map((way): Address => [english.ways[way.href], way.href]),
-  ['morning messages', '/account/messages'],
-  ['tokens', '/account/tokens'],
+  ...[...SUPPLY_TABS, ...ACCOUNT_TABS].map((tab): Address => [`a tab: ${english.tabs[tab]}`, tab]),
   ['the yard, all of it', '/yard?show=all&sort=next'],
   ['supplies, another order', '/supplies?chanceShort=0.01&inHand=2'],
   ['a colony, a frame of brood given later', '/colony/M-09?frame=2026-06-17'],

@@ -155,7 +155,7 @@ async function job(page: Page): Promise<{ thumb: Thumb; heights: Record<string, 
   await thumb.draw()
   await thumb.press('Sign')
   await seen('4-signed-and-before')
-  await thumb.type('Hottest hour while you work', '78')
+  await thumb.type('Hottest hour', '78')
   await thumb.type('Blade set to', '7/8')
   await thumb.answer('How the bees come off', 'Bee vacuum')
   for (const tick of [

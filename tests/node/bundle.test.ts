@@ -1,6 +1,6 @@
 /** The one file that Node runs, and what goes into the package: no sources, no tests, and nothing that has to be fetched but what is native. */
-import { spawnSync } from 'node:child_process'
-import { mkdtempSync, readFileSync, rmSync } from 'node:fs'
+import { spawn, spawnSync } from 'node:child_process'
+import { cpSync, mkdirSync, mkdtempSync, readFileSync, rmSync } from 'node:fs'
 import { isBuiltin } from 'node:module'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
@@ -12,6 +12,7 @@ import { testYard } from '../support/yard-app.ts'
 const ROOT = join(import.meta.dirname, '../..')
 const BUILT = join(ROOT, 'dist/server/resettle.js')
 const pkg = JSON.parse(readFileSync(join(ROOT, 'package.json'), 'utf8')) as {
+  name: string
   dependencies: Record<string, string>
   bin: Record<string, string>
 }
@@ -84,17 +85,59 @@ describe('the package', () => {
     rmSync(folder, { recursive: true, force: true })
   })
 
-  test('carries the file, the browser’s files and the migrations, and nothing else of the house', () => {
-    const packed = spawnSync('npm', ['pack', '--dry-run', '--json', '--ignore-scripts'], {
+  test('unpacked beside what is native, with no network, serves the yard; no source of the house is in it', async () => {
+    const folder = mkdtempSync(join(tmpdir(), 'resettle-installed-'))
+    const home = join(folder, 'node_modules')
+    const at = join(home, pkg.name)
+    const packed = spawnSync('npm', ['pack', '--json', '--ignore-scripts', '--pack-destination', folder], {
       cwd: ROOT,
       encoding: 'utf8',
     })
-    const [{ files = [] } = {}] = JSON.parse(packed.stdout) as { files?: { path: string }[] }[]
+    const [{ filename = '', files = [] } = {}] = JSON.parse(packed.stdout) as {
+      filename?: string
+      files?: { path: string }[]
+    }[]
     const paths = files.map((f) => f.path)
-    expect(paths).toContain(pkg.bin.resettle)
-    expect(paths).toContain('migrations/meta/_journal.json')
     expect(paths.filter((p) => /^migrations\/\d+.*\.sql$/.test(p)).length).toBeGreaterThan(5)
     // The command itself, which starts the one file; no other source.
     expect(paths.filter((p) => /^(src|tests|demo|web)\//.test(p))).toEqual([pkg.bin.resettle])
+
+    mkdirSync(at, { recursive: true })
+    spawnSync('tar', ['-xzf', join(folder, filename), '--strip-components=1', '-C', at])
+    // What npm fetches for it: the one native package, with what it finds its binary by.
+    for (const name of ['better-sqlite3', 'bindings', 'file-uri-to-path'])
+      cpSync(join(ROOT, 'node_modules', name), join(home, name), {
+        recursive: true,
+        filter: (from) => !/better-sqlite3\/(deps|src)$/.test(from),
+      })
+    const server = spawn(process.execPath, [join(at, pkg.bin.resettle ?? ''), 'serve', '--port', '0'], {
+      cwd: folder,
+      env: { PATH: process.env.PATH ?? '', RESETTLE_DATA: join(folder, 'yard') },
+      stdio: ['ignore', 'pipe', 'pipe'],
+    })
+    try {
+      const url = await new Promise<string>((found, failed) => {
+        let said = ''
+        const read = (chunk: Buffer): void => {
+          said += chunk.toString()
+          const address = /http:\/\/[\w.:]+\d/.exec(said)?.[0]
+          if (address !== undefined) found(address)
+        }
+        server.stdout.on('data', read)
+        server.stderr.on('data', read)
+        server.on('exit', () => failed(new Error(said)))
+      })
+      const page = await fetch(url)
+      const text = await page.text()
+      expect(page.status).toBe(200)
+      const style = /href="([^"]+\.css)"/.exec(text)?.[1] ?? ''
+      expect((await fetch(new URL(style, url))).headers.get('content-type')).toContain('text/css')
+    } finally {
+      server.removeAllListeners('exit')
+      const gone = new Promise((done) => server.on('exit', done))
+      server.kill()
+      await gone
+      rmSync(folder, { recursive: true, force: true })
+    }
   })
 })

@@ -67,7 +67,7 @@ describe('long pages from the thread', () => {
     '/sheet-entry',
     '/health',
     '/supplies',
-    '/stands',
+    '/supplies/stands',
     '/review',
     '/changes/csv',
     '/data/export',

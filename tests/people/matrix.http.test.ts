@@ -134,7 +134,7 @@ const TRIES: Partial<Record<Action, Try>> = {
       throw new Error(`a helper saw ${told}`)
     return told.length > 0
   },
-  'see-supplies': both(opens('/supplies'), opens('/stands')),
+  'see-supplies': both(opens('/supplies'), opens('/supplies/stands')),
   'removal-sheets': both(
     opens('/removals'),
     async (role) =>

@@ -1,6 +1,12 @@
 import { describe, expect, test } from 'vitest'
-import { protocolWith } from '../../src/recovery/protocol.ts'
-import { CLIMATES, coldSeason, suggestedMatingMonths } from '../../src/recovery/season.ts'
+import { MONTHS, protocolWith } from '../../src/recovery/protocol.ts'
+import {
+  CLIMATES,
+  coldSeason,
+  DORMANT_MITES,
+  seasonOf,
+  suggestedMatingMonths,
+} from '../../src/recovery/season.ts'
 
 describe('months in which queens mate', () => {
   /** Judgement, from flights above about 20 °C (sources say 16-21 °C): a temperate north, and the same six months on. */
@@ -28,5 +34,17 @@ describe('months in which queens mate', () => {
     const south = protocolWith({ matingMonths: ['11', '12', '1', '2'] })
     expect(coldSeason(south, '2026-07-15')).toBe(true)
     expect(coldSeason(south, '2026-03-15')).toBe(false)
+  })
+
+  test('make a yard stricter about mites in the months far from them, and nothing where all or none were said', () => {
+    expect(seasonOf([])).toEqual({})
+    expect(seasonOf(MONTHS)).toEqual({})
+    const { matingMonths, miteThresholdByMonth = {} } = seasonOf(['5', '6', '7', '8'])
+    expect(matingMonths).toEqual(['5', '6', '7', '8'])
+    expect(Object.keys(miteThresholdByMonth)).toEqual(['1', '2', '3', '10', '11', '12'])
+    expect(new Set(Object.values(miteThresholdByMonth))).toEqual(new Set([DORMANT_MITES]))
+    // Two months on either side are near enough: of ten months in a row none is far.
+    const most = MONTHS.slice(0, 10)
+    expect(seasonOf(most)).toEqual({ matingMonths: [...most] })
   })
 })

@@ -71,6 +71,20 @@ describe('bound to a suspected colony', () => {
     expect(bonds(s, colony('D-1', [look(25, [])]))).toEqual([])
   })
 
+  test('has been held since the first suspicion, however many there are', () => {
+    const donor = colony('D-1', [])
+    const first = sick([given(5, 'egg-frame', 'D-1')])
+    expect(traceFoulbrood([first, donor]).get('D-1')?.since).toBe(on(20))
+    const second = colony('W-8', [given(9, 'combs', 'D-1'), look(25, ['brood-disease-suspected'])], {
+      suspectedSince: on(25),
+    })
+    for (const order of [
+      [first, second],
+      [second, first],
+    ])
+      expect(traceFoulbrood([...order, donor]).get('D-1')).toMatchObject({ since: on(20), on: on(9) })
+  })
+
   test('is held: no move-out, no uniting, no chores, and the look is what is asked', () => {
     const exposure =
       traceFoulbrood([sick([given(5, 'egg-frame', 'D-1')]), colony('D-1', [])]).get('D-1') ?? null

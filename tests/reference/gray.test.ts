@@ -88,3 +88,20 @@ test('says 5 % of the time that alike groups differ', () => {
   expect(rejected / RUNS).toBeGreaterThan(0.035)
   expect(rejected / RUNS).toBeLessThan(0.065)
 })
+
+test('a group of which nobody was there any more says nothing: the test is that of the others', () => {
+  const { time, cause, group } = shared.toy.data
+  const first = Math.min(...time.filter((_, i) => cause[i] === 1))
+  // Two colonies still there when last seen, before anybody left this way; the others as R compared them.
+  const more: Rows = {
+    time: [...time, first - 1, first - 1],
+    cause: [...cause, 0, 0],
+    group: [...group, 'late', 'late'],
+  }
+  const want = shared.toy.gray_test[0]
+  const got = grayTest(counted(more), [1])
+  expect(got?.df).toBe(want?.df)
+  expect(difference(got?.chisq, want?.chisq ?? null)).toBeLessThan(NEAR)
+  // Nothing is left to compare where only one group was there.
+  expect(grayTest(counted({ time: [3, 9], cause: [0, 1], group: ['a', 'b'] }), [1])).toBeNull()
+})

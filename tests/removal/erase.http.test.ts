@@ -118,6 +118,39 @@ test('erasing takes name, address, telephone and mail out of file, log, colonies
   expect(store.verify().problems).toEqual([])
 })
 
+test('what phones could not hand in loses the customer too, settled or not; another customer’s stays', () => {
+  const { store } = yard.services
+  const [id, never, other, corrected] = [newId(), newId(), newId(), newId()]
+  store.removals.save(id, 0, sheet, STAMP)
+  store.append([intake(id, 'W-1')], { today: DAY, recordedAt: STAMP.savedAt, recordedBy: 'Bram' })
+  const why = [
+    { field: 'removal.site', message: 'must be shorter: "Zephyrine Quillfeather, 77 Invented Row"' },
+    { field: 'on', message: 'is in the future' },
+  ]
+  const asked = { person: 'Juno', sentBy: 'Juno', receivedAt: STAMP.savedAt, tag: 'W-1' }
+  const site = (text: string) => ({ removal: { type: 'wall', site: text } })
+  store.refused.keep(
+    [
+      intake(never, 'W-7', site('ZEPHYRINE Quillfeather')),
+      intake(corrected, 'W-1', { replaces: newId(), ...site('At the widow’s house') }),
+      { ...intake(other, 'W-8', site('Osric Pellow')), note: 'Strong.' },
+    ].map((entry) => ({
+      ...asked,
+      id: entry.id as EntryId,
+      entry,
+      problems: entry.id === other ? [] : why,
+    })),
+  )
+  store.refused.settle([never as EntryId], { at: STAMP.savedAt, by: 'Bram' })
+  store.removals.erase(id)
+  expect(store.clean()).toBe(true)
+  for (const said of [...PRIVATE, 'ZEPHYRINE', 'widow']) expect(bytes()).not.toContain(said)
+  expect(bytes()).toContain('Osric Pellow')
+  const kept = store.refused.everything()
+  expect(kept.map((e) => (e.entry as { kind: string }).kind)).toEqual(['intake', 'intake', 'intake'])
+  expect(kept.find((e) => e.id === corrected)?.problems).toEqual([why[1]])
+})
+
 test('an intake from before sites were kept apart is taken out of the journal itself, which is guarded as before', () => {
   const { store, connection } = yard.services
   const id = newId()

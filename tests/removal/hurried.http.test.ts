@@ -85,3 +85,104 @@ test('times typed by hand without a “Go” are kept, and said', async () => {
   await yard.post(`/removals/${other}/work`, { version: '1', on: DAY, openedAt: '09:00', boxedAt: '11:00' })
   expect((await yard.get(`/removals/${other}`)).text).toContain('Begun without a “go”')
 })
+
+test('a form that lay open over night does not open it on yesterday’s temperature', async () => {
+  const stale = await standing(`${PATH}/work`)
+  expect(stale.shownOn).toContain(DAY)
+  yard.setDay('2026-06-13')
+  yard.store.removals.save(
+    ID,
+    1,
+    {
+      ...READY,
+      job: { ...READY.job, plannedOn: '2026-06-13' },
+      check: { ...READY.check, on: '2026-06-13', doneOn: '2026-06-13' },
+      decision: { is: 'go', by: 'Ines', on: '2026-06-13', unmet: [] },
+    },
+    { savedAt: '2026-06-13T08:00:00.000Z', savedBy: 'Ines' },
+  )
+  const open = (more: object) =>
+    yard.post(`${PATH}/work`, { ...stale, version: '2', outdoorC: '75', now: 'openedAt', ...more })
+  const answer = await open({})
+  expect(answer.status).toBe(422)
+  expect(answer.text).toContain('How hot is it now?')
+  expect(sheet()?.work.openedAt).toBeUndefined()
+  expect(
+    (await open({ version: String(yard.store.removals.get(ID)?.last.version), shownOn: '2026-06-13' }))
+      .status,
+  ).toBe(303)
+  expect(sheet()?.work).toMatchObject({ on: '2026-06-13', openedAt: '12:00' })
+})
+
+test('a temperature that passed once is asked again, one over the limit stands until a second person has signed', async () => {
+  const at = async (outdoorC: number): Promise<string> => {
+    const id = ID.replace(/9$/, outdoorC > 30 ? '7' : '6')
+    const work = { on: DAY, outdoorC, water: true }
+    yard.store.removals.save(id, 0, { ...READY, work }, { savedAt: `${DAY}T08:00:00.000Z`, savedBy: 'Ines' })
+    return String((await standing(`/removals/${id}/work`)).outdoorC)
+  }
+  expect(await at(20)).toBe('')
+  expect(await at(36)).not.toBe('')
+})
+
+test('what comes to light once it is open is said on top: stop', async () => {
+  await yard.post(`${PATH}/work`, { version: '1', outdoorC: '75', now: 'openedAt' })
+  const before = (await yard.get(PATH)).text
+  expect(before).not.toContain('id="unmet"')
+  const site = await standing(`${PATH}/site`)
+  await yard.post(`${PATH}/site`, { ...site, behind: ['gas', 'insulation'] })
+  const { text } = await yard.get(PATH)
+  expect(text).toContain('id="unmet"')
+  expect(text).toContain('1 thing stops it')
+  // The work is written down all the same: what happened cannot be refused.
+  const version = String(yard.store.removals.get(ID)?.last.version)
+  expect(
+    (await yard.post(`${PATH}/work`, { version, now: 'boxedAt', on: DAY, openedAt: '12:00' })).status,
+  ).toBe(303)
+})
+
+test('nobody who has written on the sheet clears its gas', async () => {
+  const site = await standing(`${PATH}/site`)
+  await yard.post(`${PATH}/site`, { ...site, behind: ['gas', 'insulation'] })
+  const clear = (who: string) =>
+    yard.post(`${PATH}/clear`, {
+      hazard: 'gas',
+      'trade-gas.who': who,
+      'trade-gas.licence': 'GF 12',
+      'trade-gas.on': DAY,
+    })
+  // Bram wrote a version of it once, and is at home today.
+  const last = yard.store.removals.get(ID)?.last
+  const stamp = { savedAt: `${DAY}T09:00:00.000Z`, savedBy: 'Bram' }
+  const told = { ...last?.sheet, job: { ...last?.sheet.job, told: 'Bees.' } }
+  expect(yard.store.removals.save(ID, last?.version ?? 0, told, stamp).ok).toBe(true)
+  expect((await clear('Bram Oyelaran')).status).toBe(422)
+  expect((await clear('Edda Brandt')).status).toBe(303)
+  expect(sheet()?.check.clearances).toMatchObject([{ address: '4 Invented Row', where: 'left of the porch' }])
+})
+
+test('“Looked: none” together with a gas pipe is a gas pipe', async () => {
+  const site = await standing(`${PATH}/site`)
+  await yard.post(`${PATH}/site`, { ...site, behind: ['none', 'gas', 'insulation'] })
+  expect(sheet()?.site.behind).toEqual(['gas', 'insulation'])
+})
+
+test('the same “Go” sent twice is one, and never gets past what came to light between', async () => {
+  const check = await standing(`${PATH}/check`)
+  const { decision: _, ...undecided } = but({ check: { ...READY.check } })
+  const id = ID.replace(/9$/, '5')
+  yard.store.removals.save(id, 0, undecided, { savedAt: `${DAY}T08:00:00.000Z`, savedBy: 'Ines' })
+  const go = () => yard.post(`/removals/${id}/check`, { ...check, version: '1', is: 'go' })
+  expect((await go()).status).toBe(303)
+  expect((await go()).status).toBe(303)
+  const { last } = yard.store.removals.get(id) ?? {}
+  yard.store.removals.save(
+    id,
+    last?.version ?? 0,
+    { ...last?.sheet, site: { ...last?.sheet.site, behind: ['electric-in-cut', 'insulation'] } },
+    { savedAt: `${DAY}T09:00:00.000Z`, savedBy: 'Bram' },
+  )
+  expect((await go()).status).toBe(422)
+  const opening = { version: String((last?.version ?? 0) + 1), outdoorC: '75', now: 'openedAt' }
+  expect((await yard.post(`/removals/${id}/work`, opening)).status).toBe(422)
+})

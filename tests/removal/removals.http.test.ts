@@ -126,7 +126,7 @@ describe('from the phone call to the yard without typing anything twice', () => 
     expect(agreement).toContain('Above 85 °F')
     expect(agreement).toContain('settle again in the same hollow within 60 days')
     expect(agreement).toContain('A deposit of $100 is due now')
-    expect((await sign(path)).status).toBe(200)
+    expect((await sign(path)).status).toBe(303)
     await fill(path, 'check', CHECK)
     const reckoned = wordsOf((await yard.get(`${path}/check`)).text)
     expect(reckoned).toContain('Nothing on this list is unmet')
@@ -465,7 +465,11 @@ describe('signing', () => {
 
   test('who signed gets the text at once: to share, by mail, to scan, on paper; by an address that nobody guesses', async () => {
     const path = await priced()
-    const signed = await sign(path)
+    const to = (await sign(path)).to?.split('#')[0] ?? ''
+    const signed = await yard.get(to)
+    // Loading it again loses nothing; with another address there is nothing.
+    expect((await yard.get(to)).text).toContain('just-signed')
+    expect((await yard.get(`${path}?copy=${'0'.repeat(64)}`)).text).not.toContain('just-signed')
     expect(signed.text).toContain('data-share-text="# Taking honey bees out, alive')
     expect(signed.text).toMatch(
       /href="mailto:\?subject=Agreement%20with%20Quarry%20yard&amp;body=%23%20Taking/,
@@ -485,7 +489,7 @@ describe('signing', () => {
 
   test('keeps the text as signed, dated, and the name as a drawing', async () => {
     const path = await priced()
-    expect((await sign(path)).status).toBe(200)
+    expect((await sign(path)).status).toBe(303)
     yard.store.settings.set('agreementTerms', 'Other words for {customer}.')
     const page = await yard.get(`${path}/sign`)
     expect(wordsOf(page.text)).toContain('What is not included')
@@ -500,7 +504,7 @@ describe('signing', () => {
     const path = await priced()
     expect((await sign(path, { how: 'paper', name: '' })).status).toBe(422)
     expect((await sign(path, { how: 'paper', on: '2026-06-11' })).status).toBe(422)
-    expect((await sign(path, { how: 'paper' })).status).toBe(200)
+    expect((await sign(path, { how: 'paper' })).status).toBe(303)
     expect(wordsOf((await yard.get(path)).text)).toContain('Signed by Ottoline Fairweather on paper')
   })
 

@@ -68,6 +68,11 @@ describe('nothing gets in by the queue or by hand that no form would take', () =
     expect((await post(other)).status).toBe(200)
   })
 
+  test('nothing is ticked for a day that has not come', async () => {
+    const answer = await post({ ...READY, check: { ...READY.check, doneOn: '2026-06-13' } })
+    expect(answer.text).toContain('of a day that has not come')
+  })
+
   test('nobody signs for gas in the place of its trade', async () => {
     const second = { item: 'trade-gas', of: 'x', by: 'Teuila', reason: 'I know this pipe well.', on: DAY }
     const answer = await post({ ...gas, check: { ...gas.check, seconds: [second] } })

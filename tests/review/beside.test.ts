@@ -2,9 +2,9 @@
 import { describe, expect, it } from 'vitest'
 import { addDays } from '../../src/days.ts'
 import { costsWith } from '../../src/decision/index.ts'
-import { compareBy } from '../../src/features/review/compare.ts'
+import { type Comparison, compareBy } from '../../src/features/review/compare.ts'
+import { comparisonReadings } from '../../src/features/review/compared-reading.ts'
 import { shareAlive } from '../../src/features/review/comparison.ts'
-import type { ColonyFacts, OutcomeKind } from '../../src/features/review/facts.ts'
 import { aliveAfter, aliveAfterReading } from '../../src/features/review/follow-up.ts'
 import {
   earnedByType,
@@ -16,15 +16,24 @@ import {
   studentFor,
 } from '../../src/features/review/job-money.ts'
 import { lossPhases, lossPhasesReading } from '../../src/features/review/loss-phases.ts'
-import { outcomeRows, outcomesOn } from '../../src/features/review/outcomes.ts'
+import { outcomeRows, outcomesOn, testable } from '../../src/features/review/outcomes.ts'
 import { aliveReading } from '../../src/features/review/readings.ts'
 import { entry } from '../../src/journal/entry.ts'
 import { type History, historyOf } from '../../src/journal/history.ts'
 import { asksForFollowUp } from '../../src/records/index.ts'
 import { DEFAULT_PROTOCOL } from '../../src/recovery/protocol.ts'
 import { countByDay } from '../../src/statistics/day-counts.ts'
+import { smallSampleLimits, stdErrBehind } from '../../src/statistics/incidence.ts'
+import { jeffreys } from '../../src/statistics/intervals.ts'
 import { kaplanMeier } from '../../src/statistics/kaplan-meier.ts'
 import { smallestDifference } from '../../src/statistics/power.ts'
+import {
+  type ColonyFacts,
+  factsOf,
+  type OutcomeKind,
+  phaseBeforeLoss,
+  spendingOf,
+} from '../../src/stays/index.ts'
 
 const DAY0 = '2025-05-01'
 const AS_OF = '2027-01-01'
@@ -125,7 +134,9 @@ it('phases of loss: where they were the day before', () => {
   const caged = colony({ queen: 'caged' }, [0, left('died')])
   const kept = colony({ queen: 'caged' }, [40, left('moved-out')])
   const undated = colony({}, [0, left('died', { dayUnknown: true })])
-  const found = lossPhases([waiting(), waiting(), rearing, caged, kept, undated], AS_OF, DEFAULT_PROTOCOL)
+  const found = lossPhases(
+    [waiting(), waiting(), rearing, caged, kept, undated].map((h) => phaseBeforeLoss(h, DEFAULT_PROTOCOL)),
+  )
   expect(found).toEqual({
     lost: 4,
     phases: [
@@ -151,7 +162,7 @@ describe('money by kind of job', () => {
       [12, { kind: 'given', what: 'syrup' }],
       [40, left('moved-out')],
     )
-    const job = jobOf(history, AS_OF, { job: 400, colony: 120 })
+    const job = jobOf(factsOf(history), spendingOf(history), AS_OF, { job: 400, colony: 120 })
     expect(job).toEqual({
       type: 'wall',
       price: 400,
@@ -168,7 +179,7 @@ describe('money by kind of job', () => {
     // 400 + 120 - (45 + 4 + 1 × 15 + 3 × 20 + 40 × 1).
     const [earned] = earnedByType(job === null ? [] : [job], RATES)
     expect(earned).toMatchObject({ jobs: 1, earned: 356, cost: 164, lower: null })
-    expect(jobOf(history, '2025-05-20', { job: 400, colony: null })).toBeNull()
+    expect(jobOf(factsOf(history), spendingOf(history), '2025-05-20', { job: 400, colony: null })).toBeNull()
   })
 
   it('gives limits from ten jobs on, leaves jobs without a price out, and says so', () => {
@@ -341,5 +352,95 @@ describe('the smallest difference that could show', () => {
   it('no difference at all where there are too few', () => {
     expect(smallestDifference(0.7, 4, 3)).toEqual({ below: null, above: null })
     expect(smallestDifference(0.7, 0, 30)).toEqual({ below: null, above: null })
+  })
+})
+
+describe('limits and tests with few colonies', () => {
+  const counted = (day: number[], way: number[]) => {
+    const [counts] = countByDay({ day, way }, 6)
+    if (counts === undefined) throw new Error('no counts')
+    return counts
+  }
+
+  it('all of a few are no certainty, nor is none of them: Jeffreys’ limits', () => {
+    // Six moved out (way 4) by day 40. Jeffreys' limits themselves are held against R in tests/reference.
+    const moved = counted([35, 36, 37, 38, 39, 40], [4, 4, 4, 4, 4, 4])
+    const [on30, on60] = outcomesOn(moved, outcomeRows(moved), [30, 60])
+    expect(on30?.shares?.stillHere).toMatchObject({ share: 1, upper: 1 })
+    expect(on30?.shares?.stillHere.lower).toBeCloseTo(jeffreys(6, 6)[0], 12)
+    expect(on60?.shares?.movedOut).toMatchObject({ share: 1, lower: jeffreys(6, 6)[0], upper: 1 })
+    expect(on60?.shares?.lost).toMatchObject({ share: 0, upper: jeffreys(0, 6)[1] })
+  })
+
+  it('limits hold the true share as often as they say, where those on the log scale do not', () => {
+    let seed = 11
+    const chance = (): number => {
+      seed = (Math.imul(seed, 1664525) + 1013904223) >>> 0
+      return seed / 2 ** 32
+    }
+    const [truth, of, runs] = [0.8, 25, 1500]
+    let [read, log] = [0, 0]
+    for (let run = 0; run < runs; run++) {
+      const way = Array.from({ length: of }, () => (chance() < truth ? 4 : 1))
+      const day = way.map((w) => (w === 4 ? 30 + Math.floor(chance() * 25) : 1 + Math.floor(chance() * 50)))
+      const counts = counted(day, way)
+      const rows = outcomeRows(counts)
+      const told = outcomesOn(counts, rows, [60])[0]?.shares?.movedOut
+      const row = rows.at(-1)?.movedOut
+      if (told && (told.lower ?? 0) <= truth && truth <= (told.upper ?? 1)) read++
+      if (row && (row.lower ?? 0) <= truth && truth <= (row.upper ?? 1)) log++
+    }
+    expect(read / runs).toBeGreaterThan(0.93)
+    expect(read / runs).toBeLessThan(0.98)
+    expect(log / runs).toBeLessThan(0.92)
+  })
+
+  it('the error behind limits is the one they were made of', () => {
+    const limits = smallSampleLimits(0.43, 0.07)
+    // By hand: 0.43 to the power exp(±1.959964 × 0.07 / (0.43 × 0.84397)).
+    expect(limits?.[0]).toBeCloseTo(0.43 ** Math.exp(0.378), 3)
+    expect(limits?.[1]).toBeCloseTo(0.43 ** Math.exp(-0.378), 3)
+    expect(stdErrBehind(0.43, limits?.[0] ?? 0)).toBeCloseTo(0.07, 12)
+    expect(smallSampleLimits(0, 0)).toBeNull()
+    expect(smallSampleLimits(1, 0)).toBeNull()
+  })
+
+  it('tests are read between groups of ten or more', () => {
+    const group = (n: number) =>
+      counted(
+        Array.from({ length: n }, (_, i) => 10 + i),
+        Array(n).fill(1),
+      )
+    expect(testable([group(10), group(9), group(30)]).map((g) => g.colonies)).toEqual([10, 30])
+  })
+
+  it('comparisons too small to read are no looks, and do not raise the p of others', () => {
+    const one = (p: number | null, sizes: number[], by: Comparison['by'] = 'year'): Comparison => ({
+      by,
+      day: 60,
+      groups: sizes.map((colonies, i) => {
+        const counts = counted([1], [1])
+        const [was] = outcomesOn(counts, outcomeRows(counts), [60])
+        if (was === undefined) throw new Error('no day')
+        return { name: `g${i}`, colonies, was, held: null }
+      }),
+      notRecorded: 0,
+      held: null,
+      whyNot: 'there are too few',
+      p: { lost: p, movedOut: null, lostHeld: null },
+    })
+    const said = comparisonReadings([
+      one(0.03, [20, 20]),
+      one(0.001, [20, 3]),
+      one(null, [20, 20]),
+      one(0.5, [20, 20], 'lookedAfterBy'),
+    ])
+    // Holm over the two that are read: 2 × 0.03.
+    expect(said[0]).toMatch(
+      /^These numbers do not show that they were lost at different rates \(p = 0\.060\)/,
+    )
+    expect(said[1]).toMatch(/^Too few to say whether they differ\./)
+    expect(said[2]).toMatch(/^No loss to compare\./)
+    expect(said[3]).toContain('known only afterwards')
   })
 })

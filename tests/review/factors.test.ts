@@ -3,7 +3,6 @@ import { describe, expect, it } from 'vitest'
 import { addDays } from '../../src/days.ts'
 import { FACTORS } from '../../src/features/review/factor-columns.ts'
 import { goesWithLosing } from '../../src/features/review/factors.ts'
-import type { ColonyFacts } from '../../src/features/review/facts.ts'
 import {
   findingLines,
   findingReading,
@@ -11,6 +10,7 @@ import {
   times,
 } from '../../src/features/review/findings-reading.ts'
 import { holm } from '../../src/statistics/index.ts'
+import type { ColonyFacts } from '../../src/stays/index.ts'
 
 const AS_OF = '2026-10-01'
 function colony(i: number, lostOnDay: number | null, change: Partial<ColonyFacts> = {}): ColonyFacts {

@@ -1,16 +1,11 @@
 /** Facts, cohorts and stays. */
 import { describe, expect, it } from 'vitest'
 import { cohortOf, groupsOf, inOrder, seasonOf, staysOf, UNKNOWN } from '../../src/features/review/cohort.ts'
-import {
-  type ColonyFacts,
-  factsOf,
-  factsOfRow,
-  followedFromDays,
-  type OutcomeKind,
-} from '../../src/features/review/facts.ts'
+import { factsOfRow, followedFromDays } from '../../src/features/review/facts.ts'
 import { reviewOf } from '../../src/features/review/review.ts'
 import { entry } from '../../src/journal/entry.ts'
 import { historyOf } from '../../src/journal/history.ts'
+import { type ColonyFacts, factsOf, type OutcomeKind } from '../../src/stays/index.ts'
 
 const FACTS: ColonyFacts = {
   tag: 'A',

@@ -1,14 +1,14 @@
 /** Recovery paths, money and days in the yard, from invented colonies. */
 import { describe, expect, it } from 'vitest'
 import { addDays } from '../../src/days.ts'
-import { factsOf } from '../../src/features/review/facts.ts'
 import { moneyReading, pathReading, stayReading } from '../../src/features/review/findings-reading.ts'
 import { moneyOf } from '../../src/features/review/money.ts'
-import { pathCounts, queenrightByDay, recoveryOf } from '../../src/features/review/recovery-path.ts'
+import { pathCounts, queenrightByDay } from '../../src/features/review/recovery-path.ts'
 import { yardStay } from '../../src/features/review/stay.ts'
 import { entry } from '../../src/journal/entry.ts'
 import { type History, historyOf } from '../../src/journal/history.ts'
 import { DEFAULT_PROTOCOL } from '../../src/recovery/protocol.ts'
+import { factsOf, recoveryOf, spendingOf } from '../../src/stays/index.ts'
 
 const DAY0 = '2026-05-01'
 const AS_OF = '2026-08-01'
@@ -73,6 +73,11 @@ const UNITED = colony('united', NO_BROOD, [9, gave('syrup')], [12, left('united'
 const DIED = colony('died', NO_BROOD, [4, gave('mated-queen', { cost: 35 })], [15, left('died')])
 const OPEN = colony('open', NO_BROOD)
 const ALL = [OWN_QUEEN, OWN_BROOD, EGG_FRAME, PURCHASED, UNITED, DIED, OPEN]
+const spent = (...all: History[]) =>
+  moneyOf(
+    all.map((h) => ({ facts: factsOf(h), spending: spendingOf(h) })),
+    AS_OF,
+  )
 const recoveries = ALL.map((h) => recoveryOf(h, AS_OF, DEFAULT_PROTOCOL))
 
 describe('recovery path', () => {
@@ -108,7 +113,7 @@ describe('recovery path', () => {
 
 describe('money for each colony kept', () => {
   it('adds up stays that are over, over those moved out', () => {
-    const money = moneyOf(ALL)
+    const money = spent(...ALL)
     expect(money).toEqual({
       ended: 5,
       kept: 3,
@@ -122,9 +127,9 @@ describe('money for each colony kept', () => {
   })
 
   it('says so when none was kept, or none is over', () => {
-    expect(moneyOf([DIED]).perKept).toBeNull()
-    expect(moneyReading(moneyOf([DIED]), '$')).toBe('None of 1 colony whose stay is over was kept.')
-    expect(moneyReading(moneyOf([OPEN]), '$')).toMatch(/^No stay is over yet/)
+    expect(spent(DIED).perKept).toBeNull()
+    expect(moneyReading(spent(DIED), '$')).toBe('None of 1 colony whose stay is over was kept.')
+    expect(moneyReading(spent(OPEN), '$')).toMatch(/^No stay is over yet/)
   })
 })
 

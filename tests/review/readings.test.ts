@@ -3,6 +3,9 @@
 import { describe, expect, it } from 'vitest'
 import { shareAlive } from '../../src/features/review/comparison.ts'
 import { fatesReading } from '../../src/features/review/fates.ts'
+import { type Earned, earnsMostReading, FEWEST_JOBS } from '../../src/features/review/job-money.ts'
+import type { OutcomesOnDay, TypesTest } from '../../src/features/review/outcomes.ts'
+import { bestReading, typesTestsReading } from '../../src/features/review/outcomes-reading.ts'
 import {
   aliveReading,
   logRankReading,
@@ -11,6 +14,8 @@ import {
   pooledReading,
   waysReading,
 } from '../../src/features/review/readings.ts'
+import { stackOn } from '../../src/features/review/readout.ts'
+import type { StackStep } from '../../src/features/review/stack.ts'
 import { countByDay } from '../../src/statistics/day-counts.ts'
 import { kaplanMeier } from '../../src/statistics/kaplan-meier.ts'
 import { percent, percentRange } from '../../src/words/shares.ts'
@@ -141,4 +146,97 @@ it('a type after pooling', () => {
   expect(pooledReading(30, type)).toBe(
     'Leaning on all types, expect 81 % of trap-out colonies that stay to be alive at day 30 (58 to 94 %), 5 to 10 of the next ten; by itself the type shows 100 % on 2 colonies, too few to rank it.',
   )
+})
+
+describe('the answer in three sentences', () => {
+  const share = (n: number, lower: number, upper: number) => ({ share: n, lower, upper })
+  const on60 = (colonies: number, moved: number, lost: number): OutcomesOnDay => ({
+    day: 60,
+    colonies,
+    known: colonies,
+    thin: null,
+    shares: {
+      movedOut: share(moved, moved - 0.1, moved + 0.1),
+      died: share(lost, 0, 1),
+      absconded: share(0, 0, 0.1),
+      united: share(0, 0, 0.1),
+      other: share(0, 0, 0.1),
+      stillHere: share(1 - moved - lost, 0, 1),
+      lost: share(lost, 0, 1),
+    },
+  })
+  const tests = (moved: number | null, lost: number | null): TypesTest[] => [
+    { outcome: 'moved-out', chisq: 1, df: 1, p: moved },
+    { outcome: 'lost', chisq: 1, df: 1, p: lost },
+  ]
+
+  it('which ends best and which worst, with limits and how many stand behind it', () => {
+    const groups = [
+      { name: 'tree', on: on60(20, 0.7, 0.2) },
+      { name: 'roof', on: on60(31, 0.5, 0.3) },
+      { name: 'wall', on: on60(51, 0.4, 0.45) },
+    ]
+    expect(bestReading(groups)).toBe(
+      'Best: tree, 70 % (60 to 80 %) of 20 moved out by day 60, 20 % lost. Worst: wall, 40 % (30 to 50 %) of 51, 45 % lost.',
+    )
+    expect(bestReading(groups.slice(0, 1))).toBe('')
+  })
+
+  it('how sure that is: two tests, each p raised for there being two (Holm)', () => {
+    expect(typesTestsReading(tests(0.001, 0.21))).toBe(
+      'Chance alone would seldom make the types differ so much in how many moved out (p = 0.002), but often enough in how many were lost (p = 0.21).',
+    )
+    // 0.03 by itself, 0.06 as the smaller of two.
+    expect(typesTestsReading(tests(0.03, 0.5), 'yards')).toBe(
+      'Chance alone would often enough make the yards differ so much in how many moved out (p = 0.060) and in how many were lost (p = 0.50); that does not prove them alike.',
+    )
+    expect(typesTestsReading(tests(null, 0.01))).toBe(
+      'Chance alone would seldom make the types differ so much in how many were lost (p = 0.010).',
+    )
+    expect(typesTestsReading(tests(null, null))).toBe(
+      'There are not two types of ten colonies or more to compare yet.',
+    )
+  })
+
+  it('which earns, with how many jobs it rests on; nothing where none has enough of them', () => {
+    const earned = (type: string, jobs: number, mean: number): Earned => ({
+      type,
+      jobs,
+      withoutPrice: 0,
+      movedOut: 0,
+      price: mean,
+      colonyPrice: 0,
+      cost: 0,
+      earned: mean,
+      lower: jobs < FEWEST_JOBS ? null : mean - 10,
+      upper: jobs < FEWEST_JOBS ? null : mean + 10,
+      unpriced: 0,
+      colonyUnpriced: 0,
+    })
+    const all = [
+      earned('wall', 41, 520),
+      earned('roof', 12, 400),
+      earned('swarm', 17, 100),
+      earned('tree', 3, 900),
+    ]
+    expect(earnsMostReading(all, (t) => t, '$')).toBe(
+      'Earns most: wall, $520 a job ($510 to $530, 41 jobs); least: swarm, $100 ($90 to $110, 17 jobs).',
+    )
+    expect(earnsMostReading(all.slice(3), (t) => t, '$')).toBe('')
+  })
+
+  it('a day under the finger: the step that holds on it, and nothing of a day nobody was followed to', () => {
+    const stack = {
+      name: 'wall',
+      lastDay: 50,
+      steps: [
+        [10, 0, 0.9, 0, 0, 0.1],
+        [40, 0.3, 0.5, 0, 0, 0.2],
+      ] as StackStep[],
+    }
+    expect(stackOn(stack, 5)).toBe('wall, day 5: 100 % still here')
+    expect(stackOn(stack, 39)).toBe('wall, day 39: 90 % still here, 10 % died or absconded')
+    expect(stackOn(stack, 40)).toBe('wall, day 40: 30 % moved out, 50 % still here, 20 % died or absconded')
+    expect(stackOn(stack, 51)).toBe('wall, day 51: nobody was followed that long')
+  })
 })

@@ -77,6 +77,25 @@ describe('a backup', () => {
     connection.raw.close()
   })
 
+  test('has its name only once it is proved, and one that is not whole never', async () => {
+    const connection = openConnection(file)
+    add(storeOn(connection), intake('A-1'))
+    const seen: string[][] = []
+    const taking = (problem: string | null) =>
+      takeBackup(connection, backupFolder(file), AT, async (copy) => {
+        seen.push(listBackups(backupFolder(file)).map((b) => b.name))
+        // What is proved is the copy itself, with everything in it.
+        expect(backupProblem(copy)).toBeNull()
+        return problem
+      })
+    await expect(taking('a page is missing')).rejects.toThrow('a page is missing')
+    expect(readdirSync(backupFolder(file))).toEqual([])
+    const { name } = await taking(null)
+    expect(seen).toEqual([[], []])
+    expect(readdirSync(backupFolder(file))).toEqual([name])
+    connection.raw.close()
+  })
+
   test('that cannot be written leaves nothing behind', async () => {
     const connection = openConnection(file)
     writeFileSync(join(folder, 'backups'), 'a file where the folder should be')

@@ -159,6 +159,34 @@ test('letters, move-out records and what came with a spreadsheet go along; their
   })
 })
 
+test('entries that the journal would not have go along, settled or not; files from before have none', () => {
+  const [a, b] = [memoryStore(), memoryStore()]
+  add(a, intake('A-1'))
+  const at = '2026-05-10T09:00:00.000Z'
+  const [open, settled] = [v7() as EntryId, v7() as EntryId]
+  const asked = { person: 'Juno', sentBy: 'Odalys', receivedAt: at, tag: 'A-1' }
+  const entry = { kind: 'intake', removal: { site: 'Ottoline, 4 Invented Row' }, photos: 'none' }
+  a.refused.keep([
+    { ...asked, id: open, entry, problems: [{ entry: 1, field: 'on', message: 'is in the future' }] },
+    { ...asked, id: settled, entry: 'no entry at all', problems: [] },
+  ])
+  a.refused.settle([settled], { at, by: 'Odalys' })
+  const text = exported(a)
+  expect(importYard(b, lines(text), TODAY)).toMatchObject({ ok: true })
+  expect(exported(b)).toBe(text)
+  expect(b.refused.open()).toEqual(a.refused.open())
+  expect(b.refused.open().map((e) => e.id)).toEqual([open])
+  // Again changes nothing, and what was settled here since stays so.
+  b.refused.settle([open], { at, by: 'Persis' })
+  expect(importYard(b, lines(text), TODAY)).toMatchObject({ ok: true, accepted: 0 })
+  expect(b.refused.count()).toBe(0)
+  expect(exported(a, false)).not.toMatch(/ottoline|"refused"/i)
+  // A file of a release that knew none.
+  const before = text.split('\n').filter((l) => !l.includes('"line":"refused"'))
+  const old = before.map((l) => l.replace('"others":2', '"others":0'))
+  expect(importYard(memoryStore(), () => old, TODAY)).toMatchObject({ ok: true, accepted: 1 })
+})
+
 test('a journal written under a clock that ran ahead comes in whole', () => {
   const a = memoryStore()
   a.append([intake('A-1', { on: '2027-01-01' })], {

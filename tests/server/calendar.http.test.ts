@@ -30,7 +30,7 @@ beforeEach(async () => {
 
 /** Makes an address and gives its path. */
 async function addressOf(y: Yard, fields: Record<string, string> = {}): Promise<string> {
-  const made = await y.post('/calendar', { yard: '', shows: 'best-day', ...fields })
+  const made = await y.post('/account/calendar', { yard: '', shows: 'best-day', ...fields })
   expect(made.status).toBe(200)
   const address = /value="(http[^"]+\.ics)"/.exec(made.text)?.[1] ?? ''
   expect(address).toMatch(/^http:\/\/yard\.test\/feed\/[\w-]{43}\.ics$/)
@@ -275,11 +275,13 @@ describe('the address', () => {
   it('is shown once; afterwards the page knows only that there is one, and when a calendar asked', async () => {
     const path = await addressOf(yard)
     const token = path.slice('/feed/'.length, -'.ics'.length)
-    const page = await yard.get('/calendar')
+    const page = await yard.get('/account/calendar')
     expect(page.text).not.toContain(token)
     expect(wordsOf(page.text)).toContain('no calendar has asked for it yet')
     await fetched(yard, path)
-    expect(wordsOf((await yard.get('/calendar')).text)).toContain('a calendar last asked Mon 8 Jun, 12:00')
+    expect(wordsOf((await yard.get('/account/calendar')).text)).toContain(
+      'a calendar last asked Mon 8 Jun, 12:00',
+    )
   })
 
   it('opens without a session, and nothing else does', async () => {
@@ -307,16 +309,20 @@ describe('the address', () => {
 
   it('taken back, opens nothing any more; others stay', async () => {
     const [one, two] = [await addressOf(yard), await addressOf(yard, { shows: 'window' })]
-    const keys = [...(await yard.get('/calendar')).text.matchAll(/name="key" value="([^"]+)"/g)].map(
+    const keys = [...(await yard.get('/account/calendar')).text.matchAll(/name="key" value="([^"]+)"/g)].map(
       (m) => m[1] ?? '',
     )
     expect(keys).toHaveLength(2)
-    expect((await yard.post('/calendar/take-back', { key: keys[0] ?? '' })).to).toBe('/calendar?revoked=1')
+    expect((await yard.post('/account/calendar/take-back', { key: keys[0] ?? '' })).to).toBe(
+      '/account/calendar?revoked=1',
+    )
     const answers = [await yard.get(one), await yard.get(two)].map((a) =>
       a.text.startsWith('BEGIN:VCALENDAR'),
     )
     expect(answers.filter(Boolean)).toHaveLength(1)
-    expect((await yard.post('/calendar/take-back', { key: keys[0] ?? '' })).to).toBe('/calendar')
+    expect((await yard.post('/account/calendar/take-back', { key: keys[0] ?? '' })).to).toBe(
+      '/account/calendar',
+    )
   })
 
   it('of a person whose account is closed opens nothing', async () => {
@@ -357,7 +363,7 @@ describe('the address', () => {
 
   it('there are so many of a person at most', async () => {
     for (let i = 0; i < 12; i++) await addressOf(yard)
-    const refused = await yard.post('/calendar', { yard: '', shows: 'best-day' })
+    const refused = await yard.post('/account/calendar', { yard: '', shows: 'best-day' })
     expect(refused.status).toBe(422)
     expect(wordsOf(refused.text)).toContain('You have 12 addresses already')
   })
@@ -366,7 +372,7 @@ describe('the address', () => {
     [{ shows: 'sometimes' }, 'Say what stands in the calendar'],
     [{ yard: 'Nowhere' }, 'There is no such yard'],
   ])('is refused with %j', async (fields, sentence) => {
-    const refused = await yard.post('/calendar', { yard: '', shows: 'best-day', ...fields })
+    const refused = await yard.post('/account/calendar', { yard: '', shows: 'best-day', ...fields })
     expect(refused.status).toBe(422)
     expect(wordsOf(refused.text)).toContain(sentence)
   })

@@ -175,13 +175,13 @@ describe('supplies', () => {
     for (const role of ['helper', 'beekeeper'] as const) {
       const other = await yardOn(DAY, role)
       expect((await other.get('/supplies')).status).toBe(403)
-      expect((await other.get('/stands')).status).toBe(403)
+      expect((await other.get('/supplies/stands')).status).toBe(403)
     }
   })
 
   test('of an empty yard say so', async () => {
     const empty = await yardOn(DAY)
-    for (const path of ['/supplies', '/stands'])
+    for (const path of ['/supplies', '/supplies/stands'])
       expect(wordsOf((await empty.get(path)).text)).toContain('No colony in the yard')
     expect(empty.errors).toEqual([])
   })
@@ -191,16 +191,16 @@ describe('stands', () => {
   test('are asked for, kept, and told free by date', async () => {
     const [first] = yard.store.yards()
     const name = `stands:${first?.yard}`
-    const refused = await yard.post('/stands', { [name]: 'many' })
+    const refused = await yard.post('/supplies/stands', { [name]: 'many' })
     expect(refused.status).toBe(422)
     expect(refused.text).toContain('value="many"')
     expect(yard.store.settings.get('stands')).toEqual({})
-    expect((await yard.post('/stands', { [name]: String((first?.open ?? 0) + 3) })).to).toBe(
-      '/stands?saved=1',
+    expect((await yard.post('/supplies/stands', { [name]: String((first?.open ?? 0) + 3) })).to).toBe(
+      '/supplies/stands?saved=1',
     )
-    const words = wordsOf((await yard.get('/stands')).text)
+    const words = wordsOf((await yard.get('/supplies/stands')).text)
     expect(words).toContain('3 stands are free today')
-    await yard.post('/stands', { [name]: '' })
+    await yard.post('/supplies/stands', { [name]: '' })
     expect(yard.store.settings.get('stands')).toEqual({})
   })
 })

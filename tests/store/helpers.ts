@@ -88,5 +88,6 @@ export function refusal(store: Store, ...entries: unknown[]): string {
 export function projectionBytes({ raw }: Connection): string {
   const colonies = raw.prepare('SELECT * FROM colony ORDER BY id').raw().all()
   const checks = raw.prepare('SELECT * FROM planned_check ORDER BY colony, place').raw().all()
-  return JSON.stringify([colonies, checks])
+  const stays = raw.prepare('SELECT * FROM stay ORDER BY colony').raw().all()
+  return JSON.stringify([colonies, checks, stays])
 }

@@ -92,6 +92,17 @@ test.each([
     'DELETE FROM planned_check WHERE place = 0',
     'colony A-1: its planned checks differ from a rebuild',
   ],
+  [
+    'a stay changed',
+    "UPDATE stay SET queens = 5, path = 'lost' WHERE tag = 'B-1'",
+    'colony B-1: its stay differs from a rebuild in path, queens; "resettle rebuild" makes it again',
+  ],
+  ['a stay lost', 'DELETE FROM stay', 'colony B-1: has no row of its stay'],
+  [
+    'a stay too many',
+    'INSERT INTO stay SELECT (SELECT id FROM colony WHERE tag = \'A-1\'), tag, removal_type, yard, intake_on, recorded_at, queen, brood_salvaged, outdoor_c, hours_open_to_boxed, method, removed_by, looked_after_by, last_seen, outcome, left_on, day_unknown, "into", path, queenright_on, queens, feed, other, frames, unpriced_queens, unpriced_feed, visits, phase_before_loss FROM stay',
+    'colony A-1: has a row of a stay that is not over',
+  ],
   ['a colony lost', "DELETE FROM colony WHERE tag = 'A-1'", 'colony A-1: has no projection'],
   [
     'an unknown setting',

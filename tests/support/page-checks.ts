@@ -93,3 +93,38 @@ export const smallTargets = (page: Page, least: number): Promise<string[]> =>
       return [`${name.slice(0, 40)}: ${Math.round(width)} x ${Math.round(height)}`]
     })
   }, least)
+
+/**
+ * Words that stick out of the button, answer, mark or cell they stand in, with by how many pixels: they would lie on what is
+ * beside it. What scrolls in a frame of its own is left out.
+ */
+export const spillingWords = (page: Page): Promise<string[]> =>
+  page.evaluate(() => {
+    const holders = '.button, button, .tap span, .mark, td, th, .way, summary, h1, h2'
+    const all = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT)
+    const wrong: string[] = []
+    for (let text = all.nextNode(); text !== null; text = all.nextNode()) {
+      const holder = text.parentElement?.closest(holders)
+      if (!holder || text.parentElement?.closest('.unseen, svg, select, script') !== null) continue
+      if (text.textContent?.trim() === '' || holder.getClientRects().length === 0) continue
+      const words = document.createRange()
+      words.selectNodeContents(text)
+      const out = Math.round(words.getBoundingClientRect().right - holder.getBoundingClientRect().right)
+      if (out > 1)
+        wrong.push(`${holder.tagName.toLowerCase()} “${text.textContent?.slice(0, 30)}”: ${out} px`)
+    }
+    return wrong
+  })
+
+/** Letters twice as large as they are, as somebody sets them who cannot read small ones. */
+export const twiceAsLarge = (page: Page): Promise<void> =>
+  page.evaluate(() => {
+    const { style } = document.documentElement
+    style.fontSize = `${2 * Number.parseFloat(getComputedStyle(document.documentElement).fontSize)}px`
+  })
+
+/** Opens every fold of the page itself. */
+export const openFolds = (page: Page): Promise<void> =>
+  page.evaluate(() => {
+    for (const fold of document.querySelectorAll('main details')) fold.setAttribute('open', '')
+  })

@@ -69,7 +69,7 @@ function lab([r, g, b]: Rgb): Rgb {
 const difference = (a: Rgb, b: Rgb): number => Math.hypot(a[0] - b[0], a[1] - b[1], a[2] - b[2])
 
 const SERIES = [0, 1, 2, 3, 4, 5].map((i) => `series-${i}`)
-const REVIEW = css('src/features/review/review.css')
+const REVIEW = css('src/parts/charts.css')
 const TOKENS = css('web/styles/tokens.css')
 
 describe.each([false, true])('dark: %s', (dark) => {

@@ -6,9 +6,11 @@ import {
   type DrawnArea,
   type DrawnLine,
   drawOn,
+  END_OF_STACK,
   type Line,
   linesOn,
   type Stroke,
+  stackOn,
   waysOn,
 } from '../../src/features/review/index.ts'
 
@@ -17,6 +19,7 @@ function start(): void {
   if (text === null || text === undefined) return
   const data = JSON.parse(text) as ChartData
   const figures = [...document.querySelectorAll<HTMLElement>('[data-chart]')]
+  for (const figure of document.querySelectorAll<HTMLElement>('[data-stack]')) readStack(figure, data)
   let charts = figures.flatMap((figure) => draw(figure, data))
   const again = (): void => {
     for (const chart of charts) chart.destroy()
@@ -43,7 +46,7 @@ function draw(figure: HTMLElement, data: ChartData): Chart<'line'>[] {
           lines: linesIn(box, data.survival),
           areas: [],
           ink,
-          onDay: readout(figure, (day) => linesOn(data.survival, day)),
+          onDay: readout(figure.dataset.chart, (day) => linesOn(data.survival, day)),
         }),
       ]
     case 'ways':
@@ -53,7 +56,7 @@ function draw(figure: HTMLElement, data: ChartData): Chart<'line'>[] {
           lines: [],
           areas: areasIn(box),
           ink,
-          onDay: readout(figure, (day) => waysOn(data.ways, day)),
+          onDay: readout(figure.dataset.chart, (day) => waysOn(data.ways, day)),
         }),
       ]
     case 'queenright':
@@ -63,7 +66,7 @@ function draw(figure: HTMLElement, data: ChartData): Chart<'line'>[] {
           lines: linesIn(box, [data.queenright.line]),
           areas: [],
           ink,
-          onDay: readout(figure, (day) => linesOn([data.queenright.line], day)),
+          onDay: readout(figure.dataset.chart, (day) => linesOn([data.queenright.line], day)),
         }),
       ]
     default:
@@ -108,10 +111,37 @@ const areasIn = (box: HTMLElement): DrawnArea[] =>
     edge: strokeOf(area),
   }))
 
+/** A stack tells its day under the finger. It stands as the server drew it; only a line follows the finger. */
+function readStack(figure: HTMLElement, { stacks }: ChartData): void {
+  const box = figure.querySelector<HTMLElement>('.stack-box')
+  const stack = stacks[Number(figure.dataset.stack)]
+  if (box === null || stack === undefined) return
+  const say = readout('stacks', (day) => stackOn(stack, day))
+  const show = (event: PointerEvent): void => {
+    const { left, width } = box.getBoundingClientRect()
+    const day = Math.min(
+      END_OF_STACK,
+      Math.max(0, Math.round(((event.clientX - left) / width) * END_OF_STACK)),
+    )
+    box.style.setProperty('--day', `${(100 * day) / END_OF_STACK}%`)
+    box.classList.add('read')
+    say(day)
+  }
+  box.addEventListener('pointerdown', show)
+  box.addEventListener('pointermove', show)
+  box.addEventListener('pointerleave', (event) => {
+    box.classList.remove('read')
+    // A finger that was lifted has left what it read to be read.
+    if (event.pointerType === 'mouse') say(null)
+  })
+}
+
 /** Says what the day says, and its own words again when the finger is gone. */
-function readout(figure: HTMLElement, words: (day: number) => string): (day: number | null) => void {
-  const place = document.querySelector<HTMLElement>(`[data-readout="${figure.dataset.chart}"]`)
-  const standing = place?.textContent ?? ''
+function readout(chart: string | undefined, words: (day: number) => string): (day: number | null) => void {
+  const place = document.querySelector<HTMLElement>(`[data-readout="${chart}"]`)
+  // Of several pictures with one place to tell in, none may take another's words for the standing ones.
+  const standing = place?.dataset.standing ?? place?.textContent ?? ''
+  if (place !== null) place.dataset.standing = standing
   return (day) => {
     if (place !== null) place.textContent = day === null ? standing : `${words(day)}.`
   }

@@ -2,7 +2,7 @@
 
 import { Choices, type FormState } from '../../forms/index.ts'
 import { LANGUAGES, type Language } from '../../languages.ts'
-import { type Frame, KeysTick, Layout, Refusal } from '../../parts/index.ts'
+import { ACCOUNT_TABS, type Frame, KeysTick, Layout, Refusal, Tabs } from '../../parts/index.ts'
 import { type Words, wordsIn } from '../../words/index.ts'
 import { PassphraseField } from './passphrase.tsx'
 
@@ -27,6 +27,7 @@ export const AccountPage = ({ frame, form, browsers, keys, language, saved }: Ac
   const { account } = frame.words
   return (
     <Layout frame={frame} title={account.title}>
+      <Tabs of={ACCOUNT_TABS} frame={frame} />
       <h1>{frame.viewer?.name}</h1>
       <p>{frame.viewer === null ? '' : account.signedIn(frame.viewer.role, browsers)}</p>
       {saved === null ? null : (
@@ -48,17 +49,6 @@ export const AccountPage = ({ frame, form, browsers, keys, language, saved }: Ac
         </form>
       </div>
       <LanguageForm chosen={language} words={account.language} />
-      <section class="section">
-        <h2>{account.more}</h2>
-        <div class="buttons">
-          <a class="button" href="/account/messages">
-            {account.messages}
-          </a>
-          <a class="button" href="/account/tokens">
-            {account.tokens}
-          </a>
-        </div>
-      </section>
       <PassphraseForm form={form} keys={keys} words={account} />
     </Layout>
   )

@@ -1,7 +1,7 @@
 /** One's own tokens for the HTTP API. */
 
 import { Choices, type FormState, TextField, Ticks } from '../../forms/index.ts'
-import { Copy, type Frame, Layout, Refusal } from '../../parts/index.ts'
+import { ACCOUNT_TABS, Copy, type Frame, Layout, Refusal, Tabs } from '../../parts/index.ts'
 import type { ApiToken, Scope } from '../../people/index.ts'
 import { TOKEN_DAYS, TOKEN_NAME_LIMIT } from '../../people/node.ts'
 
@@ -32,9 +32,7 @@ const SCOPE_WORDS: Record<Scope, string> = {
 
 export const TokensPage = (p: TokensProps) => (
   <Layout frame={p.frame} title="Tokens for programs">
-    <p class="crumb">
-      <a href="/account">‹ Your account</a>
-    </p>
+    <Tabs of={ACCOUNT_TABS} frame={p.frame} />
     <h1>Tokens for programs</h1>
     <p>
       With a token a program of yours asks this yard over HTTP, as you and with no more than you may do. What

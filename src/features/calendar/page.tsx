@@ -1,7 +1,7 @@
 /** Checks and windows in one's own calendar: addresses to subscribe to, made and taken back here. */
 
 import { Choices, type FormState } from '../../forms/index.ts'
-import { Copy, type Frame, Layout } from '../../parts/index.ts'
+import { ACCOUNT_TABS, Copy, type Frame, Layout, Tabs } from '../../parts/index.ts'
 import { type Choice, instantWords, labelIn } from '../../words/index.ts'
 import type { Feed } from './feeds.ts'
 
@@ -31,6 +31,7 @@ export interface CalendarProps {
 
 export const CalendarPage = (p: CalendarProps) => (
   <Layout frame={p.frame} title="Calendar" scripts={['islands/share.ts']}>
+    <Tabs of={ACCOUNT_TABS} frame={p.frame} />
     <h1>In your calendar</h1>
     <p>
       Your phone’s own calendar can show the coming checks, quiet times and windows, and keeps them up to date
@@ -51,7 +52,7 @@ export const CalendarPage = (p: CalendarProps) => (
           {x.message}
         </p>
       ))}
-      <form method="post" action="/calendar" novalidate>
+      <form method="post" action="/account/calendar" novalidate>
         <Choices
           form={p.form}
           name="yard"
@@ -123,7 +124,7 @@ const Addresses = ({ feeds, frame }: CalendarProps) =>
                   : `a calendar last asked ${instantWords(f.fetchedAt, frame.zone, frame.today)}`}
               </span>
             </p>
-            <form method="post" action="/calendar/take-back">
+            <form method="post" action="/account/calendar/take-back">
               <input type="hidden" name="key" value={f.key} />
               <button class="button" type="submit">
                 Take back<span class="unseen"> the address of {f.yard ?? 'all yards'}</span>

@@ -38,9 +38,12 @@ export function calendar(deps: CalendarDeps): Hono<Env> {
       problems.length === 0 ? 200 : 422,
     )
 
-  app.get('/calendar', (c) => show(c))
+  // Its address until 2026-11.
+  app.get('/calendar', (c) => c.redirect('/account/calendar', 301))
 
-  app.post('/calendar', async (c) => {
+  app.get('/account/calendar', (c) => show(c))
+
+  app.post('/account/calendar', async (c) => {
     const typed = await typedIn(c)
     const shows = SHOWS.find((s) => s === (one(typed, 'shows') || 'yard-day'))
     const asked = one(typed, 'yard') === EVERY_YARD ? '' : one(typed, 'yard')
@@ -58,10 +61,10 @@ export function calendar(deps: CalendarDeps): Hono<Env> {
     return show(c, { made: `${originOf(c, deps.outside)}/feed/${token}.ics` })
   })
 
-  app.post('/calendar/take-back', async (c) => {
+  app.post('/account/calendar/take-back', async (c) => {
     const typed = await typedIn(c)
     const done = calendars.revoke(viewerOf(c).id, one(typed, 'key'))
-    return c.redirect(done ? '/calendar?revoked=1' : '/calendar', 303)
+    return c.redirect(done ? '/account/calendar?revoked=1' : '/account/calendar', 303)
   })
   return app
 }

@@ -128,7 +128,7 @@ const OddsChart = ({ odds, today }: { odds: QueenOdds; today: Day }) => {
                 <svg class="kind-swatch" viewBox="0 0 100 100" preserveAspectRatio="none" aria-hidden="true">
                   <rect class={`kind kind-${k}`} width="100" height="100" />
                 </svg>
-                <span>{KIND_WORDS[k]}</span> <b class="nowrap">{chance(odds.today[k])}</b>
+                <span>{KIND_WORDS[k]}</span> <b>{chance(odds.today[k])}</b>
               </li>
             ))}
         </ul>

@@ -4,7 +4,9 @@ import { addDays, type Day, daysBetween } from '../../days.ts'
 import type { Foreseen, FrameSeen } from '../../forecast/index.ts'
 import type { Given, History } from '../../journal/index.ts'
 import {
+  BESIDE,
   Bonds,
+  BoxAndList,
   Fold,
   type Frame,
   Journal,
@@ -106,50 +108,54 @@ export const ColonyPage = (p: ColonyProps) => {
   const { plan } = s
   const open = s.outcome === null
   return (
-    <Layout frame={frame} title={s.tag}>
-      {p.saved.length === 0 ? null : (
-        <Saved lines={p.saved} shares={p.shares} plan={plan} summary={s} frame={frame} path={p.path} />
-      )}
-      <header class="colony-head">
-        <h1>
-          <span class="colony-tag">{s.tag}</span> {headline(plan, s.outcome)}
-        </h1>
-        <p class="soft">
-          {open
-            ? `Day ${s.day}`
-            : `Stayed ${s.day} days, until ${dayWords(s.closedOn ?? s.asOf, frame.today)}`}{' '}
-          · {s.yard}
-          {s.stand === null ? '' : `, stand ${s.stand}`} · {labelIn(removalTypes(), s.removalType)}, in{' '}
-          {dayWords(s.intakeOn, frame.today)}
-        </p>
-      </header>
-      <SharedDays history={p.history} today={frame.today} />
-      <Doubts plan={plan} frame={frame} />
-      {open ? <Bonds plan={plan} /> : null}
-      {open ? (
-        <Advice frame={frame} plan={plan} path={p.path} said={p.saved.length > 0} inspector={p.inspector} />
-      ) : (
-        <LeftWays path={p.path} />
-      )}
-      {open ? <Treated history={p.history} today={frame.today} /> : null}
-      <RibbonDefs />
-      <RibbonStrip ribbon={ribbonOf(p.history, plan)} />
-      <Jumps to={jumpsOf(p)} />
-      <Journal lines={p.journal} joined={p.joined} frame={frame} path={p.path} />
-      {open ? <ChecksFold plan={plan} /> : null}
-      {open ? (
-        <Fold id="dates" title={plan.readiness.ready ? 'Ready to move out' : 'Moving out, and the dates'}>
-          <Ready plan={plan} />
-          <Spans plan={plan} />
-        </Fold>
-      ) : null}
-      {p.forecasts === null ? null : (
-        <Fold id="likely" title="What is likely" open={p.asksFrame}>
-          <Forecasts {...p.forecasts} plan={plan} today={frame.today} path={p.path} />
-        </Fold>
-      )}
-      <ColonyPages frame={frame} path={p.path} sheet={p.sheet} />
-      <AfterWays frame={frame} path={p.path} moved={s.outcome === 'moved-out'} />
+    <Layout frame={frame} title={s.tag} scripts={[BESIDE]}>
+      <BoxAndList>
+        {p.saved.length === 0 ? null : (
+          <Saved lines={p.saved} shares={p.shares} plan={plan} summary={s} frame={frame} path={p.path} />
+        )}
+        <header class="colony-head">
+          <h1>
+            <span class="colony-tag">{s.tag}</span> {headline(plan, s.outcome)}
+          </h1>
+          <p class="soft">
+            {open
+              ? `Day ${s.day}`
+              : `Stayed ${s.day} days, until ${dayWords(s.closedOn ?? s.asOf, frame.today)}`}{' '}
+            · {s.yard}
+            {s.stand === null ? '' : `, stand ${s.stand}`} · {labelIn(removalTypes(), s.removalType)}, in{' '}
+            {dayWords(s.intakeOn, frame.today)}
+          </p>
+        </header>
+        <SharedDays history={p.history} today={frame.today} />
+        <Doubts plan={plan} frame={frame} />
+        {open ? <Bonds plan={plan} /> : null}
+        {open ? (
+          <Advice frame={frame} plan={plan} path={p.path} said={p.saved.length > 0} inspector={p.inspector} />
+        ) : (
+          <LeftWays path={p.path} />
+        )}
+        {open ? <Treated history={p.history} today={frame.today} /> : null}
+        <RibbonDefs />
+        <RibbonStrip ribbon={ribbonOf(p.history, plan)} />
+        <Jumps to={jumpsOf(p)} />
+        <Journal lines={p.journal} joined={p.joined} frame={frame} path={p.path} />
+        {open ? <ChecksFold plan={plan} /> : null}
+        {open ? (
+          <Fold id="dates" title={plan.readiness.ready ? 'Ready to move out' : 'Moving out, and the dates'}>
+            <Ready plan={plan} />
+            <Spans plan={plan} />
+          </Fold>
+        ) : null}
+        {p.forecasts === null ? null : (
+          <Fold id="likely" title="What is likely" open={p.asksFrame}>
+            <Forecasts {...p.forecasts} plan={plan} today={frame.today} path={p.path} />
+          </Fold>
+        )}
+        <ColonyPages frame={frame} path={p.path} sheet={p.sheet} />
+        {!open && p.saved.length > 0 ? null : (
+          <AfterWays frame={frame} path={p.path} moved={s.outcome === 'moved-out'} />
+        )}
+      </BoxAndList>
     </Layout>
   )
 }

@@ -46,7 +46,11 @@ export const Saved = ({ lines, shares, plan, summary, frame, path }: SavedProps)
         </p>
       )}
       {open ? <LeftOut plan={plan} path={path} /> : null}
-      {open ? <PlanNow plan={plan} first={e.kind === 'intake'} /> : <p>{summary.tag} is off the round.</p>}
+      {open ? (
+        <PlanNow plan={plan} first={e.kind === 'intake'} />
+      ) : (
+        <Gone summary={summary} frame={frame} path={path} />
+      )}
       <p class="small">
         <b>{unsent ? 'Kept on this phone, not sent yet:' : 'In the book:'}</b>{' '}
         {lines.map((l, i) => doneWords(l.entry, frame, i > 0)).join('; ')}, {dayWords(e.on, frame.today)},
@@ -70,6 +74,40 @@ export const Saved = ({ lines, shares, plan, summary, frame, path }: SavedProps)
     </div>
   )
 }
+
+/** After it has left: whom to tell, and what goes with it. */
+const Gone = ({ summary, frame, path }: Pick<SavedProps, 'summary' | 'frame' | 'path'>) => {
+  const moved = summary.outcome === 'moved-out'
+  return (
+    <>
+      <p>
+        <b>{summary.tag} is off the round.</b>
+        {frame.mayOpen(`${path}/letter`)
+          ? ` What comes next: ${moved ? 'its papers for the new keeper, and a letter to the customer' : 'tell the customer'}.`
+          : ''}
+      </p>
+      {frame.mayOpen(`${path}/letter`) ? (
+        <div class="buttons">
+          {moved ? <HandingOver path={path} /> : null}
+          <a class={moved ? 'button' : 'button button-do'} href={`${path}/letter`}>
+            Letter to the customer
+          </a>
+        </div>
+      ) : null}
+    </>
+  )
+}
+
+const HandingOver = ({ path }: { path: string }) => (
+  <>
+    <a class="button button-do" href={`${path}/keeper-sheet`}>
+      Sheet for the new keeper
+    </a>
+    <a class="button" href={`${path}/move-record`}>
+      Move-out record
+    </a>
+  </>
+)
 
 /** Half a look: what is still to be said, while one stands at the box. */
 const LeftOut = ({ plan, path }: { plan: Plan; path: string }) => {

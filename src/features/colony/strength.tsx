@@ -41,7 +41,7 @@ export const Strength = (p: StrengthProps) => {
           ? ''
           : `About ${frames(now.median)} frames of bees today (${frames(now.low)} to ${frames(now.high)}). `}
         {lowestWords(p)} Chance of falling under {p.minFrames} {p.minFrames === 1 ? 'frame' : 'frames'} before{' '}
-        {dayWords(f.until, today)}: <b class="nowrap">{chance(f.chanceUnder)}</b>.
+        {dayWords(f.until, today)}: <b>{chance(f.chanceUnder)}</b>.
       </p>
       {f.assumed ? (
         <p class="soft small">

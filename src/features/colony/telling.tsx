@@ -2,7 +2,7 @@
 
 import type { Day } from '../../days.ts'
 import { HARDLY_TELLING, type TellingDay } from '../../forecast/index.ts'
-import { betweenPath, DaysPlot, linePath, stretchOf, type ValueScale } from '../../parts/index.ts'
+import { betweenPath, DaysPlot, linePath, stretchOf, type ValueScale, Wide } from '../../parts/index.ts'
 import type { Plan } from '../../recovery/index.ts'
 import { dayWords, planActs, whenToLook } from '../../words/index.ts'
 
@@ -52,26 +52,28 @@ export const Telling = ({ plan, telling, today }: { plan: Plan; telling: Telling
       )}
       <details class="caution">
         <summary>Each day in numbers</summary>
-        <table class="numbers">
-          <thead>
-            <tr>
-              <th scope="col">Day</th>
-              <th scope="col">Tells</th>
-              <th scope="col">Risks</th>
-              <th scope="col">Worth</th>
-            </tr>
-          </thead>
-          <tbody>
-            {telling.map((t) => (
+        <Wide label="What each day tells">
+          <table class="numbers">
+            <thead>
               <tr>
-                <th scope="row">{dayWords(t.day, today)}</th>
-                <td>{t.bits.toFixed(2)}</td>
-                <td>{t.harm.toFixed(2)}</td>
-                <td>{t.net.toFixed(2)}</td>
+                <th scope="col">Day</th>
+                <th scope="col">Tells</th>
+                <th scope="col">Risks</th>
+                <th scope="col">Worth</th>
               </tr>
-            ))}
-          </tbody>
-        </table>
+            </thead>
+            <tbody>
+              {telling.map((t) => (
+                <tr>
+                  <th scope="row">{dayWords(t.day, today)}</th>
+                  <td>{t.bits.toFixed(2)}</td>
+                  <td>{t.harm.toFixed(2)}</td>
+                  <td>{t.net.toFixed(2)}</td>
+                </tr>
+              ))}
+            </tbody>
+          </table>
+        </Wide>
         <p class="fine">
           In bits: one bit halves the doubt between two things equally likely (Shannon 1948; Lindley 1956),
           here the doubt about what to do next. Risks: what opening may cost while a virgin is about to fly,

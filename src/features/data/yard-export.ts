@@ -1,7 +1,8 @@
 /** Writes a whole yard as JSON Lines (yard-file.ts says how). */
-import type { Entry } from '../../journal/index.ts'
+import { type Entry, photoId } from '../../journal/index.ts'
 import { withoutPrivate } from '../../people/index.ts'
 import type { PhotoFiles } from '../../photos/index.ts'
+import { photosOfSheet } from '../../records/index.ts'
 import type { SettingKey, Store } from '../../store/index.ts'
 import { SETTINGS } from '../../store/node.ts'
 import { VERSION, type YardLine } from './yard-file.ts'
@@ -37,6 +38,7 @@ export function* exportLines(store: ExportedStore, options: ExportOptions): Gene
     for (const id of photosIn(kept)) photos.add(id)
     yield text({ line: 'entry', recordedAt, recordedBy, entry: { ...kept, colony: written } })
   }
+  if (options.private) for (const id of otherPhotos(store)) photos.add(id)
   let others = 0
   for (const id of photos) {
     const bytes = options.photos?.readNow(id) ?? null
@@ -52,6 +54,15 @@ export function* exportLines(store: ExportedStore, options: ExportOptions): Gene
 }
 
 const photosIn = (e: Entry): readonly string[] => ('photos' in e ? (e.photos ?? []) : [])
+
+/** Photos that are named by a sheet, or by an entry that somebody may yet take in. */
+const otherPhotos = (store: Pick<ExportedStore, 'removals' | 'refused'>): string[] => [
+  ...store.removals.everything().versions.flatMap((v) => photosOfSheet(v.sheet)),
+  ...store.refused.everything().flatMap(({ entry }) => {
+    const { photos } = (entry ?? {}) as { photos?: unknown }
+    return Array.isArray(photos) ? photos.filter((id) => photoId.safeParse(id).success) : []
+  }),
+]
 
 /** A photo may show a house and its number. */
 function withoutPhotos(e: Entry): Entry {

@@ -10,8 +10,8 @@
  *     {"line":"letter","id":"…","colony":"…","digest":"…","asOf":"…",…}              a letter to a customer, or with "what":"keeper" a sheet for a new keeper (private)
  *     {"line":"move-record","colony":"…","version":1,"savedAt":"…Z","savedBy":"…","record":{…}}  move-out records, every version (private)
  *     {"line":"import","id":"…","takenAt":"…Z","takenBy":"…","source":"…","colonies":2,"entries":["…"]}  which entries came with a spreadsheet (private)
- *     {"line":"refused","id":"…","person":"…","receivedAt":"…Z","entry":{…},…}       an entry that the journal would not have (private)
- *     {"line":"photo","id":"…","jpeg":"…"}                                         a photo that an entry names, in base64 (private)
+ *     {"line":"refused","id":"…","person":"…","receivedAt":"…Z","tag":"…","entry":{…},"problems":[…],…}  an entry the journal would not have, settled or not (private)
+ *     {"line":"photo","id":"…","jpeg":"…"}                                         a photo that an entry or a sheet names, in base64 (private)
  *     {"line":"end","settings":1,"entries":2,"others":0}                          last: a file without it was cut short
  *
  * Entries name their colony as it was written (a tag, or the id of its first intake). Accounts are not in the file:
@@ -97,19 +97,18 @@ export const yardLine = z.discriminatedUnion('line', [
   }),
   z.strictObject({
     line: z.literal('refused'),
-    id: z.uuid().transform((id) => id as EntryId),
+    id: z
+      .string()
+      .min(1)
+      .max(200)
+      .transform((id) => id as EntryId),
     person,
     sentBy: person,
     receivedAt: instant,
-    tag: z.string().max(200),
+    tag: z.string(),
+    /** As it came: it may fit no schema. */
     entry: z.unknown(),
-    problems: z.array(
-      z.strictObject({
-        entry: z.int().optional(),
-        field: z.string().max(200),
-        message: z.string().max(1000),
-      }),
-    ),
+    problems: z.array(z.object({ entry: z.int().optional(), field: z.string(), message: z.string() })),
     settledAt: instant.nullable(),
     settledBy: person.nullable(),
   }),

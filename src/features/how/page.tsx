@@ -2,9 +2,9 @@
 import type { Child } from 'hono/jsx'
 import { Drawing } from '../../drawings/index.ts'
 import { type Frame, howPath, Layout, Steps } from '../../parts/index.ts'
-import { ACTS, type Act, STEPS } from '../../words/index.ts'
+import { ACTS, type Act } from '../../words/index.ts'
 import { DRAWN } from './drawn.ts'
-import { FIRST_ROUND, GLOSSARY } from './words.ts'
+import { GLOSSARY } from './glossary.ts'
 
 interface HowProps {
   frame: Frame
@@ -13,7 +13,7 @@ interface HowProps {
 const HowPage = ({ frame, title, children }: HowProps & { title: string; children: Child }) => (
   <Layout frame={frame} title={title}>
     <p class="crumb">
-      <a href="/how">‹ How it is done</a>
+      <a href="/how">‹ {frame.words.how.title}</a>
     </p>
     <h1>{title}</h1>
     {children}
@@ -21,32 +21,32 @@ const HowPage = ({ frame, title, children }: HowProps & { title: string; childre
 )
 
 export const HowIndexPage = ({ frame }: HowProps) => (
-  <Layout frame={frame} title="How it is done">
-    <h1>How it is done</h1>
+  <Layout frame={frame} title={frame.words.how.title}>
+    <h1>{frame.words.how.title}</h1>
     <div class="buttons">
       <a class="button" href="/how/first-round">
-        Your first round
+        {frame.words.how.firstRoundTitle}
       </a>
       <a class="button" href="/how/words">
-        Words and drawings
+        {frame.words.how.words}
       </a>
     </div>
     <ul class="how-list">
       {ACTS.map((act) => (
         <li>
           <a class="tall" href={howPath(act)}>
-            {STEPS[act].title}
+            {frame.words.steps[act].title}
           </a>
         </li>
       ))}
     </ul>
-    <p class="fine">These pages are on this phone too, without signal.</p>
+    <p class="fine">{frame.words.how.alsoOnPhone}</p>
   </Layout>
 )
 
 export const ActPage = ({ frame, act }: HowProps & { act: Act }) => (
-  <HowPage frame={frame} title={STEPS[act].title}>
-    <p class="soft">To hand: {STEPS[act].bring}.</p>
+  <HowPage frame={frame} title={frame.words.steps[act].title}>
+    <p class="soft">{frame.words.how.toHand(frame.words.steps[act].bring)}</p>
     <Steps act={act} />
     <div class="meant-in">
       {(DRAWN[act] ?? []).map((of) => (
@@ -57,15 +57,15 @@ export const ActPage = ({ frame, act }: HowProps & { act: Act }) => (
 )
 
 export const GlossaryPage = ({ frame }: HowProps) => (
-  <HowPage frame={frame} title="Words and drawings">
+  <HowPage frame={frame} title={frame.words.how.words}>
     {GLOSSARY.map((group) => (
       <section class="glossary">
-        <h2>{group.title}</h2>
+        <h2>{frame.words.how.groups[group.group]}</h2>
         <dl>
           {group.terms.map((t) => (
             <div class="term" id={t.id}>
-              <dt>{t.term}</dt>
-              <dd>{t.means}</dd>
+              <dt>{frame.words.how.terms[t.id].term}</dt>
+              <dd>{frame.words.how.terms[t.id].means}</dd>
               {t.drawing === undefined ? null : <Drawing of={t.drawing} />}
             </div>
           ))}
@@ -76,8 +76,8 @@ export const GlossaryPage = ({ frame }: HowProps) => (
 )
 
 export const FirstRoundPage = ({ frame }: HowProps) => (
-  <HowPage frame={frame} title="Your first round">
-    {FIRST_ROUND.map((part) => (
+  <HowPage frame={frame} title={frame.words.how.firstRoundTitle}>
+    {frame.words.how.firstRound.map((part) => (
       <section>
         <h2>{part.title}</h2>
         <ul class="how-steps">
@@ -89,10 +89,10 @@ export const FirstRoundPage = ({ frame }: HowProps) => (
     ))}
     <div class="buttons">
       <a class="button button-do" href="/round">
-        Walk the round
+        {frame.words.how.walk}
       </a>
       <a class="button" href="/how/words">
-        Words and drawings
+        {frame.words.how.words}
       </a>
     </div>
   </HowPage>

@@ -1,7 +1,7 @@
 /** One's own morning digest: how, when, and what was sent. */
 
 import { Choices, type FormState, TextField } from '../../forms/index.ts'
-import { type Frame, Layout, Refusal } from '../../parts/index.ts'
+import { ACCOUNT_TABS, type Frame, Layout, Refusal, Tabs } from '../../parts/index.ts'
 import type { Choice } from '../../words/index.ts'
 import { HOOK_URL_LIMIT } from './hook-rules.ts'
 
@@ -33,9 +33,7 @@ const HOURS: Choice[] = [4, 5, 6, 7, 8, 9].map((h) => ({ value: String(h), label
 
 export const MessagesPage = (p: MessagesProps) => (
   <Layout frame={p.frame} title="Morning messages">
-    <p class="crumb">
-      <a href="/account">‹ Your account</a>
-    </p>
+    <Tabs of={ACCOUNT_TABS} frame={p.frame} />
     <h1>Morning messages</h1>
     <p>
       Once a day: which boxes ask for something, what, and until when. Tags, actions and dates only; no yard,

@@ -1,31 +1,31 @@
 /** What is asked before something leaves the outbox unsent, or its owner leaves the phone; and where its owner is not known yet. */
 import { type Frame, Layout } from '../../parts/index.ts'
-import { dayWords } from '../../words/index.ts'
 import { type OwnItem, wordsOf } from './outbox-items.ts'
 
 export const TakeOutPage = ({ frame, item }: { frame: Frame; item: OwnItem }) => {
   const words = wordsOf(item, frame)
+  const { outbox, dates } = frame.words
   return (
-    <Layout frame={frame} title="Take it out" ways={false}>
+    <Layout frame={frame} title={outbox.takeOut} ways={false}>
       <p class="crumb">
-        <a href="/outbox">‹ Waiting to be sent</a>
+        <a href="/outbox">‹ {outbox.takingOut.back}</a>
       </p>
-      <h1>Take it out unsent?</h1>
+      <h1>{outbox.takingOut.asks}</h1>
       <p>
         <b>
-          {item.tag}, {dayWords(item.on, frame.today)}: {words.title}
+          {item.tag}, {dates.day(item.on, frame.today)}: {words.title}
         </b>
         {words.facts.length === 0 ? '' : `: ${words.facts.join('; ')}`}
       </p>
-      <p>Nobody but this phone knows of it. Once it is taken out it cannot be got back.</p>
+      <p>{outbox.takingOut.gone}</p>
       <div class="buttons">
         <form method="post" action={`/outbox/${item.n}/take-out`}>
           <button class="button button-late" type="submit">
-            Take it out
+            {outbox.takeOut}
           </button>
         </form>
         <a class="button" href="/outbox">
-          Leave it
+          {outbox.takingOut.leave}
         </a>
       </div>
     </Layout>
@@ -34,21 +34,17 @@ export const TakeOutPage = ({ frame, item }: { frame: Frame; item: OwnItem }) =>
 
 /** Before signing out while something waits. */
 export const SignOutPage = ({ frame, waiting, one }: { frame: Frame; waiting: string; one: boolean }) => (
-  <Layout frame={frame} title="Sign out?" ways={false}>
+  <Layout frame={frame} title={frame.words.outbox.signingOut.title} ways={false}>
     <h1 id="sign-out-warning">{waiting}</h1>
-    <p>
-      {one
-        ? 'If you sign out now it stays on this phone. It is sent when you sign in on it again, and only then: nobody else can send it for you.'
-        : 'If you sign out now they stay on this phone. They are sent when you sign in on it again, and only then: nobody else can send them for you.'}
-    </p>
+    <p>{one ? frame.words.outbox.signingOut.one : frame.words.outbox.signingOut.more}</p>
     <div class="buttons">
       <a class="button button-do" href="/outbox">
-        Send them first
+        {frame.words.outbox.signingOut.sendFirst}
       </a>
       <form method="post" action={frame.path}>
         <input type="hidden" name="anyway" value="yes" />
         <button class="button" type="submit">
-          Sign out all the same
+          {frame.words.outbox.signingOut.anyway}
         </button>
       </form>
     </div>
@@ -57,15 +53,15 @@ export const SignOutPage = ({ frame, waiting, one }: { frame: Frame; waiting: st
 
 /** While the phone does not know who is signed in: how much waits, and nothing of what it says. */
 export const UnlistedPage = ({ frame, waiting }: { frame: Frame; waiting: string }) => (
-  <Layout frame={frame} title="Without signal" ways={false}>
+  <Layout frame={frame} title={frame.words.outbox.title} ways={false}>
     <h1>{waiting}</h1>
-    <p>What waits is listed here, and goes, as soon as the yard has told this phone who is signed in.</p>
+    <p>{frame.words.outbox.unlisted.says}</p>
     <div class="buttons">
       <a class="button button-do" href="/outbox">
-        Look again
+        {frame.words.outbox.unlisted.again}
       </a>
       <a class="button" href="/sign-in?to=%2Foutbox">
-        Sign in
+        {frame.words.outbox.signIn}
       </a>
     </div>
   </Layout>

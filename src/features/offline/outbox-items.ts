@@ -52,4 +52,4 @@ export interface SheetItem {
 
 /** Even one's own: a beekeeper who is a helper by now is shown what helpers are. */
 export const wordsOf = ({ entry }: OwnItem, frame: Frame) =>
-  entryWords(entry, frame.units, frame.today, frame.may('see-private'))
+  entryWords(entry, frame.units, frame.today, frame.may('see-private'), frame.words)

@@ -1,11 +1,10 @@
 /** An entry that waits: what it says, why it does not go, and what can be done about it. */
 
 import type { Child } from 'hono/jsx'
-import { inWords } from '../../days.ts'
 import { labelOf, sentenceOf } from '../../forms/index.ts'
 import type { Entry } from '../../journal/index.ts'
 import type { Frame } from '../../parts/index.ts'
-import { dayWords, instantWords, KIND_WORDS, problemWords } from '../../words/index.ts'
+import { capital, problemWords, type Words } from '../../words/index.ts'
 import { type OutboxItem, type OwnItem, type TheirItem, wordsOf } from './outbox-items.ts'
 
 interface LineProps<Item extends OutboxItem> {
@@ -17,27 +16,25 @@ const Line = ({ item, frame, children }: LineProps<OutboxItem> & { children: Chi
   <li class={item.state === 'refused' ? 'line line-late' : 'line'} id={`o-${item.id}`}>
     <div class="line-margin">
       <span class="tag">{item.tag}</span>
-      <span class="stand">{dayWords(item.on, frame.today)}</span>
+      <span class="stand">{frame.words.dates.day(item.on, frame.today)}</span>
     </div>
     <div class="line-body">{children}</div>
   </li>
 )
 
-export const TheirLine = ({ item, frame }: LineProps<TheirItem>) => {
-  const kind = KIND_WORDS[item.kind]
-  return (
-    <Line item={item} frame={frame}>
-      <p class="line-what">
-        <strong>{kind.charAt(0).toUpperCase() + kind.slice(1)}</strong>
-      </p>
-      <p class="fine">Goes when {item.owner} signs in on this phone.</p>
-    </Line>
-  )
-}
+export const TheirLine = ({ item, frame }: LineProps<TheirItem>) => (
+  <Line item={item} frame={frame}>
+    <p class="line-what">
+      <strong>{capital(frame.words.entries.kinds[item.kind])}</strong>
+    </p>
+    <p class="fine">{frame.words.outbox.theirs(item.owner)}</p>
+  </Line>
+)
 
 export const OwnLine = ({ item, frame }: LineProps<OwnItem>) => {
   const { entry: e } = item
   const words = wordsOf(item, frame)
+  const { outbox, dates } = frame.words
   return (
     <Line item={item} frame={frame}>
       <p class="line-what">
@@ -49,14 +46,15 @@ export const OwnLine = ({ item, frame }: LineProps<OwnItem>) => {
       {item.state === 'refused' ? (
         <div class="outbox-refused">
           <p>
-            <b>Not accepted.</b>
+            <b>{outbox.notAccepted}.</b>
           </p>
           <ul>
             {item.problems.map((p) => (
               <li>
                 {sentenceOf(
-                  p.field === '' ? 'It' : fieldName(e, p.field),
+                  p.field === '' ? outbox.it : fieldName(e, p.field, frame.words),
                   problemWords(p.message, frame.today),
+                  frame.words,
                 )}
               </li>
             ))}
@@ -64,10 +62,10 @@ export const OwnLine = ({ item, frame }: LineProps<OwnItem>) => {
         </div>
       ) : null}
       <p class="fine">
-        Kept {instantWords(item.keptAt, frame.zone, frame.today)}, signed {e.by}.{' '}
-        {item.state === 'resting' ? 'Goes after the one it rests on has been mended.' : null}
+        {outbox.kept(dates.instant(item.keptAt, frame.zone, frame.today), e.by)}{' '}
+        {item.state === 'resting' ? outbox.resting : null}
       </p>
-      <Ways item={item} />
+      <Ways item={item} words={frame.words} />
     </Line>
   )
 }
@@ -77,47 +75,52 @@ const DayInDoubt = ({ item, frame }: LineProps<OwnItem>) =>
   item.state !== 'day' || item.clock === null ? null : (
     <div class="outbox-refused">
       <p>
-        <b>Was it {inWords(item.on)}?</b> This phone said {inWords(item.clock.phone)} when it was{' '}
-        {inWords(item.clock.yard)} in the yard. It goes once you have said so.
+        <b>{frame.words.outbox.doubt.asks(frame.words.dates.dayAlone(item.on))}</b>{' '}
+        {frame.words.outbox.doubt.says(
+          frame.words.dates.dayAlone(item.clock.phone),
+          frame.words.dates.dayAlone(item.clock.yard),
+        )}
       </p>
       <form method="post" action={`/outbox/${item.n}/day-right`}>
         <button class="button button-do" type="submit">
-          Yes, {dayWords(item.on, frame.today)}
-          <span class="unseen">, of {item.tag}</span>
+          {frame.words.outbox.doubt.yes(frame.words.dates.day(item.on, frame.today))}
+          <span class="unseen">{frame.words.outbox.doubt.of(item.tag)}</span>
         </button>
       </form>
     </div>
   )
 
-const fieldName = (e: Entry, field: string): string =>
-  field === 'colony' ? (e.kind === 'intake' ? 'Tag' : 'Colony') : labelOf(e.kind, field) || 'It'
+const fieldName = (e: Entry, field: string, words: Words): string =>
+  field === 'colony'
+    ? words.outbox[e.kind === 'intake' ? 'tag' : 'colony']
+    : labelOf(e.kind, field, words) || words.outbox.it
 
-const Ways = ({ item }: { item: OwnItem }) => (
+const Ways = ({ item, words: { outbox, entries } }: { item: OwnItem; words: Words }) => (
   <div class="buttons">
     {item.change === null ? null : (
       <a class={item.state === 'refused' ? 'button button-do' : 'button'} href={item.change}>
-        {item.state === 'refused' ? 'Mend it' : 'Change it'}
+        {item.state === 'refused' ? outbox.mend : outbox.change}
         <span class="unseen">
           {' '}
-          ({item.tag}, {item.entry.kind})
+          ({item.tag}, {entries.kinds[item.entry.kind]})
         </span>
       </a>
     )}
     {item.state === 'refused' ? (
       <form method="post" action={`/outbox/${item.n}/again`}>
         <button class="button" type="submit">
-          Send as it is
+          {outbox.again}
         </button>
       </form>
     ) : null}
     {item.removable ? (
       <a class="button button-plain" href={`/outbox/${item.n}/take-out`}>
-        Take it out
+        {outbox.takeOut}
       </a>
     ) : null}
     {item.back === null ? null : (
       <a class="button button-plain" href={item.back}>
-        Take it back
+        {outbox.takeBack}
       </a>
     )}
   </div>

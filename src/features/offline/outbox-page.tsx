@@ -1,6 +1,7 @@
 /** What waits on this phone to be sent, and how to work without signal. */
 
 import { type Frame, Layout } from '../../parts/index.ts'
+import type { Words } from '../../words/index.ts'
 import type { OutboxItem, SheetItem } from './outbox-items.ts'
 import { OwnLine, TheirLine } from './outbox-lines.tsx'
 import { Sheets } from './outbox-sheets.tsx'
@@ -14,14 +15,14 @@ export interface OutboxProps {
 }
 
 export const OutboxPage = ({ frame, items, sheets = [], signIn = false }: OutboxProps) => (
-  <Layout frame={frame} title="Without signal">
-    <h1>{items.length + sheets.length === 0 ? 'Nothing waits to be sent' : title(items, sheets)}</h1>
-    {signIn ? <SignInFirst /> : null}
+  <Layout frame={frame} title={frame.words.outbox.title}>
+    <h1>{title(items, sheets, frame.words.outbox)}</h1>
+    {signIn ? <SignInFirst frame={frame} /> : null}
     {sheets.length === 0 ? null : <Sheets sheets={sheets} frame={frame} />}
     {items.length === 0 && sheets.length > 0 ? (
-      <SendNow signIn={signIn} />
+      <SendNow signIn={signIn} frame={frame} />
     ) : items.length === 0 ? (
-      <p>Everything written down in this browser is in the yard’s book.</p>
+      <p>{frame.words.outbox.allIn}</p>
     ) : (
       <>
         <ol class="lines outbox">
@@ -35,12 +36,12 @@ export const OutboxPage = ({ frame, items, sheets = [], signIn = false }: Outbox
         </ol>
         <div class="buttons">
           {items.every((i) => i.state !== 'waiting') && sheets.length === 0 ? null : (
-            <SendNow signIn={signIn} />
+            <SendNow signIn={signIn} frame={frame} />
           )}
           {items.every((i) => i.state === 'theirs') ? null : (
             // No download attribute: the browser would ask the server for it, past the worker, which alone has it.
             <a class="button button-plain" href="/outbox/entries.json">
-              Save a copy as a file
+              {frame.words.outbox.saveCopy}
             </a>
           )}
         </div>
@@ -50,53 +51,47 @@ export const OutboxPage = ({ frame, items, sheets = [], signIn = false }: Outbox
   </Layout>
 )
 
-const SendNow = ({ signIn }: { signIn: boolean }) =>
+const SendNow = ({ signIn, frame }: { signIn: boolean; frame: Frame }) =>
   signIn ? null : (
     <form method="post" action="/outbox/send">
       <button class="button button-do" type="submit">
-        Send now
+        {frame.words.outbox.sendNow}
       </button>
     </form>
   )
 
-function title(items: OutboxItem[], sheets: SheetItem[]): string {
+function title(items: OutboxItem[], sheets: SheetItem[], says: Words['outbox']): string {
   const refused =
     items.filter((i) => i.state === 'refused').length + sheets.filter((s) => s.own?.problems.length).length
   const waiting = items.length + sheets.length - refused
-  if (refused === 0) return `${waiting} waiting to be sent`
-  return waiting === 0 ? `${refused} not accepted` : `${waiting} waiting to be sent, ${refused} not accepted`
+  const parts = [
+    ...(waiting > 0 ? [says.waiting(waiting)] : []),
+    ...(refused > 0 ? [says.refused(refused)] : []),
+  ]
+  return parts.length === 0 ? says.nothing : parts.join(', ')
 }
 
-const SignInFirst = () => (
+const SignInFirst = ({ frame: { words } }: { frame: Frame }) => (
   <div class="notice notice-late">
-    <h2>Sign in, and they go</h2>
-    <p>Your session has ended. Nothing is lost: it waits here until you have signed in.</p>
+    <h2>{words.outbox.signInFirst}</h2>
+    <p>{words.outbox.ended}</p>
     <a class="button button-do" href="/sign-in?to=%2Foutbox">
-      Sign in
+      {words.outbox.signIn}
     </a>
   </div>
 )
 
-const WithoutSignal = ({ frame }: { frame: Frame }) => (
-  <section class="section">
-    <h2>Working without signal</h2>
-    <p id="phone-facts" role="status" />
-    <ul>
-      <li>
-        Open Today once with signal. From then on the round works without: Today, the boxes, recording
-        {frame.mayOpen('/intake') ? ', intakes' : ''}. The plan is made anew on the phone every day.
-      </li>
-      <li>
-        What you write down waits here and is sent when the signal is back. It waits as long as it takes.
-      </li>
-      <li>
-        Put Resettle on the home screen (“Install” or “Add to Home Screen” in the browser’s menu). A browser
-        may clear out what a mere page keeps after some days without a visit.
-      </li>
-      <li>
-        It needs an address that begins with https:// . On a plain http:// address of the local network
-        browsers keep nothing, and everything needs signal.
-      </li>
-    </ul>
-  </section>
-)
+const WithoutSignal = ({ frame }: { frame: Frame }) => {
+  const { how } = frame.words.outbox
+  return (
+    <section class="section">
+      <h2>{how.title}</h2>
+      <p id="phone-facts" role="status" />
+      <ul>
+        {[how.once(frame.mayOpen('/intake')), how.waits, how.install, how.https].map((says) => (
+          <li>{says}</li>
+        ))}
+      </ul>
+    </section>
+  )
+}

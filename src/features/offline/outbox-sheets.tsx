@@ -1,7 +1,6 @@
 /** Removal sheets that wait. */
 import { sentenceOf } from '../../forms/index.ts'
 import type { Frame } from '../../parts/index.ts'
-import { instantWords } from '../../words/index.ts'
 import type { SheetItem } from './outbox-items.ts'
 
 export const Sheets = ({ sheets, frame }: { sheets: SheetItem[]; frame: Frame }) => (
@@ -10,7 +9,8 @@ export const Sheets = ({ sheets, frame }: { sheets: SheetItem[]; frame: Frame })
       <li>
         {s.own === null ? (
           <p>
-            A removal sheet of {s.owner}. <span class="soft">It goes when {s.owner} signs in again.</span>
+            {frame.words.outbox.sheet.theirs(s.owner)}{' '}
+            <span class="soft">{frame.words.outbox.sheet.goes(s.owner)}</span>
           </p>
         ) : (
           <>
@@ -18,23 +18,26 @@ export const Sheets = ({ sheets, frame }: { sheets: SheetItem[]; frame: Frame })
               <a class="tall" href={`/removals/${s.id}`}>
                 <b>{s.own.name}</b>
               </a>
-              , removal sheet.{' '}
-              <span class="soft">Kept {instantWords(s.keptAt, frame.zone, frame.today)}.</span>
+              , {frame.words.outbox.sheet.what}.{' '}
+              <span class="soft">
+                {frame.words.outbox.sheet.kept(frame.words.dates.instant(s.keptAt, frame.zone, frame.today))}
+              </span>
             </p>
             {s.own.problems.length === 0 ? null : (
               <>
                 <p class="problem">
-                  Not accepted: {s.own.problems.map((p) => sentenceOf('', p.message)).join(' ')}.
+                  {frame.words.outbox.notAccepted}:{' '}
+                  {s.own.problems.map((p) => sentenceOf('', p.message, frame.words)).join(' ')}.
                 </p>
                 <div class="buttons">
                   <form method="post" action={`/outbox/sheet/${s.id}/over`}>
                     <button class="button" type="submit">
-                      Put mine over theirs
+                      {frame.words.outbox.sheet.over}
                     </button>
                   </form>
                   <form method="post" action={`/outbox/sheet/${s.id}/take-out`}>
                     <button class="button button-late" type="submit">
-                      Take mine out
+                      {frame.words.outbox.sheet.takeOut}
                     </button>
                   </form>
                 </div>

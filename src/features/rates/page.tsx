@@ -113,7 +113,7 @@ const OwnRate = ({ l }: { l: LearnedRate }) => (
   <tr>
     <th scope="row">
       {l.says}{' '}
-      <span class="soft nowrap">
+      <span class="soft">
         {l.so.toFixed(1)} of {(l.so + l.not).toFixed(1)}
       </span>
     </th>
@@ -127,7 +127,7 @@ const OwnRate = ({ l }: { l: LearnedRate }) => (
       />
     </td>
     <td>
-      <b class="nowrap">{ratePercent(l.own)}</b>{' '}
+      <b>{ratePercent(l.own)}</b>{' '}
       <span class="limits-words">
         {ratePercent(l.low)} to {ratePercent(l.high)}
       </span>
@@ -151,32 +151,34 @@ const Table = ({ own }: { own: OwnRates | null }) => (
       Published: a paper or textbook measured it, though seldom on colonies cut out of buildings. Judgement:
       no figure was found; own colonies should replace it.
     </p>
-    <table class="rates-table">
-      <thead>
-        <tr>
-          <th scope="col">What it says</th>
-          <th scope="col">Default</th>
-          {own === null ? null : <th scope="col">In use</th>}
-          <th scope="col">Basis</th>
-        </tr>
-      </thead>
-      <tbody>
-        {RATE_NAMES.map((name) => {
-          const rate: Rate = RATE_TABLE[name]
-          return (
-            <tr>
-              <td>
-                {rate.says}
-                <span class="rate-source">{rate.source}</span>
-              </td>
-              <td class="nowrap">{ratePercent(rate.value)}</td>
-              {own === null ? null : <td class="nowrap">{ratePercent(own.values[name] ?? rate.value)}</td>}
-              <td class="rate-basis">{BASIS[rate.basis]}</td>
-            </tr>
-          )
-        })}
-      </tbody>
-    </table>
+    <Wide label="Every rate">
+      <table class="rates-table">
+        <thead>
+          <tr>
+            <th scope="col">What it says</th>
+            <th scope="col">Default</th>
+            {own === null ? null : <th scope="col">In use</th>}
+            <th scope="col">Basis</th>
+          </tr>
+        </thead>
+        <tbody>
+          {RATE_NAMES.map((name) => {
+            const rate: Rate = RATE_TABLE[name]
+            return (
+              <tr>
+                <td>
+                  {rate.says}
+                  <span class="rate-source">{rate.source}</span>
+                </td>
+                <td class="nowrap">{ratePercent(rate.value)}</td>
+                {own === null ? null : <td class="nowrap">{ratePercent(own.values[name] ?? rate.value)}</td>}
+                <td class="rate-basis">{BASIS[rate.basis]}</td>
+              </tr>
+            )
+          })}
+        </tbody>
+      </table>
+    </Wide>
     <p class="fine">
       Durations: first egg {FIRST_EGG.mean} days after emergence on average, right-skewed, {FIRST_EGG.from} to{' '}
       {FIRST_EGG.to} (Szabo et al. 1987; log-normal: Woyke et al. 2008). Emergency queens emerge 14 to 18 days

@@ -7,11 +7,11 @@ import { timeIn } from '../../time-of-day.ts'
 import { clearanceProblems, secondProblems } from './decide.ts'
 import { CallBackPage, RemovalEndPage } from './end-page.tsx'
 import { CALL_BACK_FIELDS, CLEARANCE_FIELDS, SECOND_FIELDS } from './fields.ts'
-import { hazardsFound } from './hazards.ts'
+import { hazardsFound, placeOf } from './hazards.ts'
 import { HEAT_AT_START } from './heat.ts'
 import { RemovalPrintPage } from './print-page.tsx'
 import { factsOf } from './sheet-facts.ts'
-import { keep, onSheet, type Saved } from './sheet-handlers.ts'
+import { crewOf, keep, onSheet, type Saved } from './sheet-handlers.ts'
 import { openPart, showSheet } from './show.tsx'
 import { PARTS } from './stage.ts'
 import { reckoningOf, startOf, termsNow } from './view.ts'
@@ -63,8 +63,8 @@ export function removalActs(deps: PageDeps): Hono<Env> {
 /** At most as many as the schema takes: the last ones. */
 const MOST = 40
 
-/** The crew, as far as the sheet knows it: none of them clears a hazard or is the second person. */
-const crewOf = (c: AppContext, s: Sheet): string[] => [signedIn(c), ...(s.decision ? [s.decision.by] : [])]
+/** Who writes this and who decided: neither of them is the second person. */
+const firstOf = (c: AppContext, s: Sheet): string[] => [signedIn(c), ...(s.decision ? [s.decision.by] : [])]
 
 /** A small form came back: the page again, with that form open. */
 function refuse(
@@ -91,10 +91,10 @@ function clear(c: AppContext, deps: PageDeps, saved: Saved, typed: Typed): Respo
   const id = `trade-${hazard}`
   const { raw } = fieldsIn(CLEARANCE_FIELDS, typed, c.var.frame.units, `${id}.`)
   const [photo] = many(typed, 'photos')
-  const content = { ...raw, hazard, knew, ...(photo === undefined ? {} : { photo }) }
+  const content = { ...raw, hazard, knew, ...placeOf(sheet), ...(photo === undefined ? {} : { photo }) }
   const parsed = clearance.safeParse(content)
   const problems = parsed.success
-    ? clearanceProblems(parsed.data, crewOf(c, sheet), sheet.job.name, c.var.frame.today)
+    ? clearanceProblems(parsed.data, crewOf(firstOf(c, sheet), saved), sheet.job.name, c.var.frame.today)
     : problemsOf(parsed.error, content)
   if (!parsed.success || problems.length > 0) return refuse(c, deps, saved, id, typed, problems)
   const clearances = [...(sheet.check.clearances ?? []), parsed.data].slice(-MOST)
@@ -122,7 +122,7 @@ function second(c: AppContext, deps: PageDeps, saved: Saved, typed: Typed): Resp
   const content = { ...raw, item: id, of, on: today, at: timeIn(zone, deps.clock()) }
   const parsed = secondName.safeParse(content)
   const problems = parsed.success
-    ? secondProblems(parsed.data, crewOf(c, sheet))
+    ? secondProblems(parsed.data, firstOf(c, sheet), sheet.job.name)
     : problemsOf(parsed.error, content)
   if (one(typed, 'of') !== of)
     problems.push({ field: 'by', message: 'would sign for something else than was shown: read it again' })

@@ -19,17 +19,15 @@ export const CheckFields = (p: PartFieldsProps) => {
       {cut ? <Fields {...p} of={PART_FIELDS.check} show={['vacuum']} /> : null}
       <input type="hidden" name="shownOn" value={p.frame.today} />
       <Checklist {...p} />
-      <Folded legend="Forecast by the hour" form={p.form} fields={HOURS}>
-        <Fields {...p} of={PART_FIELDS.check} show={[['on', 'from', 'until']]} />
-        <Forecast {...p} />
-      </Folded>
       <Folded
-        legend="Somebody else decides, or a reason"
+        legend="Who decides, why, heat by the hour"
         form={p.form}
-        fields={['reason']}
+        fields={['reason', ...HOURS]}
         open={p.form.problems.some((x) => x.field === 'by')}
       >
         <Fields {...p} of={DECISION_FIELDS} show={['by', 'reason']} />
+        <Fields {...p} of={PART_FIELDS.check} show={[['on', 'from', 'until']]} />
+        <Forecast {...p} />
       </Folded>
     </>
   )

@@ -2,20 +2,7 @@
 import type { Problem } from '../../journal/index.ts'
 import type { Clearance, Decision, SecondName, Sheet } from '../../records/index.ts'
 import { holds, type Reckoning, stops } from './before-cut.ts'
-
-/** The same name, whatever the capitals, blanks, dots and accents; and 'Ines' is 'Ines Albrecht' for all anybody can tell. */
-export function sameName(a: string, b: string): boolean {
-  const [x, y] = [wordsOf(a), wordsOf(b)]
-  if (x.length === 0 || y.length === 0) return x.length === y.length
-  return x.every((w) => y.includes(w)) || y.every((w) => x.includes(w))
-}
-const wordsOf = (name: string): string[] =>
-  name
-    .normalize('NFD')
-    .replaceAll(/\p{M}/gu, '')
-    .toLowerCase()
-    .split(/[^\p{L}\p{N}]+/u)
-    .filter(Boolean)
+import { isAnswer, sameName } from './same-name.ts'
 
 /**
  * No "go" over what can kill: a trade's word is not replaced by ours, and a second person's name is not the first one's.
@@ -91,20 +78,29 @@ export function clearanceProblems(
     })
   if (crew.some((name) => sameName(name, c.who)))
     problems.push({ field: 'who', message: 'must be somebody of the licensed trade, not of the crew' })
-  if (!/[\p{L}\p{N}].*[\p{L}\p{N}]/u.test(c.licence))
+  if (!/[\p{L}\p{N}].*[\p{L}\p{N}]/u.test(c.licence) || !isAnswer(c.licence))
     problems.push({ field: 'licence', message: 'must be the number of a licence, or a company' })
-  if (!/\p{L}{2}/u.test(c.who)) problems.push({ field: 'who', message: 'must be a name' })
+  if (!/\p{L}{2}/u.test(c.who) || !isAnswer(c.who)) problems.push({ field: 'who', message: 'must be a name' })
   if (c.on > today)
     problems.push({ field: 'on', message: 'is in the future: what is planned clears nothing' })
   return problems
 }
 
 /** What is wrong with a second person's name: it is another one's, and there is a reason. */
-export function secondProblems(x: Pick<SecondName, 'by' | 'reason'>, crew: readonly string[]): Problem[] {
+export function secondProblems(
+  x: Pick<SecondName, 'by' | 'reason'>,
+  crew: readonly string[],
+  customer?: string,
+): Problem[] {
   const problems: Problem[] = []
+  if (customer !== undefined && sameName(customer, x.by))
+    problems.push({
+      field: 'by',
+      message: 'must be somebody of the crew: the customer does not answer for it',
+    })
   if (crew.some((name) => sameName(name, x.by)))
     problems.push({ field: 'by', message: 'must be a second person, not who writes this or decided' })
-  if (!/\p{L}{2}/u.test(x.by)) problems.push({ field: 'by', message: 'must be a name' })
+  if (!/\p{L}{2}/u.test(x.by) || !isAnswer(x.by)) problems.push({ field: 'by', message: 'must be a name' })
   // Ten characters: '-' and 'ok' are no reasons (judgement).
   if (x.reason.trim().length < 10)
     problems.push({ field: 'reason', message: 'must say why it may begin all the same, in words' })

@@ -67,6 +67,7 @@ export const RemovalErasePage = ({ frame, path, name, versions, colonies }: Eras
         This sheet: {versions} {versions === 1 ? 'version' : 'versions'}, with name, address, signature and
         photos. The signer’s address for the text answers no more.
       </li>
+      <li>Name and address in entries that are not in the book.</li>
       {colonies.length === 0 ? null : (
         <li>
           Where{' '}
@@ -89,7 +90,8 @@ export const RemovalErasePage = ({ frame, path, name, versions, colonies }: Eras
         <li>The colonies and their journal. Somebody may have written a name into a note: look.</li>
       )}
       <li>
-        Phones forget it within a day of having signal. What waits on one to be sent is refused when it comes.
+        Phones forget it within a day of having signal. A sheet that waits on one to be sent is refused when
+        it comes; an intake that waits there still brings the address along: look.
       </li>
       <li>
         Backups of before keep it. Of each month the last one is kept for twelve months that have one: about a

@@ -133,7 +133,12 @@ export const PART_FIELDS = {
   },
   check: {
     on: day('Day of the forecast'),
-    hottestC: number('Hottest hour while you work', { quantity: 'temperature', min: -30, max: 60 }),
+    hottestC: number('Hottest hour while you work', {
+      asks: 'Hottest hour',
+      quantity: 'temperature',
+      min: -30,
+      max: 60,
+    }),
     from: time('Work from'),
     until: time('Work until', { asks: 'until' }),
     cutMm: number('Cutting depth', {
@@ -142,7 +147,7 @@ export const PART_FIELDS = {
       max: 500,
       maxlength: 10,
     }),
-    vacuum: choice('How the bees come off', VACUUM, 2),
+    vacuum: choice('How the bees come off', VACUUM, 3),
     done: list(
       'Checked',
       TICKED.map((value) => ({ value, label: TICKS[value] })),

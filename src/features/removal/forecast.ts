@@ -53,7 +53,11 @@ export function heatOf(s: Sheet, limitC: number, shows: Shows, today: string): F
       state: 'unmet',
       why: `${shows.temperature(hottestC)} while you work, over the limit of ${limit}. Begin earlier, another day, or refuse. ${LOSERS}`,
     }
-  if (hours.length > 0) return hoursUnder(s, limitC, shows)
+  const under = hours.length > 0 ? hoursUnder(s, limitC, shows) : null
+  if (under !== null && under.state !== 'met') return under
+  if (on !== undefined && on > today)
+    return { state: 'unsaid', why: 'The forecast is of a day that has not come: it counts on that day.' }
+  if (under !== null) return under
   return { state: 'met', why: `Up to ${shows.temperature(hottestC ?? limitC)}; the limit is ${limit}.` }
 }
 

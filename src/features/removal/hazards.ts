@@ -6,6 +6,7 @@ import { daysBetween } from '../../days.ts'
 import type { Clearance, Sheet, TradeHazard } from '../../records/index.ts'
 import { TRADE_HAZARDS } from '../../records/index.ts'
 import type { Facts } from './item.ts'
+import { samePlace } from './same-name.ts'
 
 /** Bees that are taken without opening anything. */
 const UNCUT = ['swarm', 'abandoned-hive', 'trap-out']
@@ -47,17 +48,37 @@ export function hazardsFound({ site }: Sheet): TradeHazard[] {
   return TRADE_HAZARDS.filter((h) => found.includes(h))
 }
 
-/** The clearance that stands for a hazard: given when everything found now was known. Of several, the last. */
+/** Where a clearance is given for. */
+export const placeOf = ({ job, site }: Sheet): Pick<Clearance, 'address' | 'where'> => ({
+  ...(job.address === undefined ? {} : { address: job.address }),
+  ...(site.where === undefined ? {} : { where: site.where }),
+})
+
+/** A clearance is of one wall of one house; where either was not said then or is not now, nobody can tell. */
+function isHere(c: Clearance, s: Sheet): boolean {
+  const now = placeOf(s)
+  return (['address', 'where'] as const).every((at) => {
+    const [then, here] = [c[at], now[at]]
+    return then === undefined || here === undefined || samePlace(then, here)
+  })
+}
+
+/** The clearance that stands for a hazard: given here, when everything found now was known. Of several, the last. */
 function clearanceOf(s: Sheet, hazard: TradeHazard): Clearance | undefined {
   const found = hazardsFound(s)
   return s.check.clearances?.findLast(
-    (c) => c.hazard === hazard && found.every((other) => c.knew.includes(other)),
+    (c) => c.hazard === hazard && isHere(c, s) && found.every((other) => c.knew.includes(other)),
   )
 }
 
-/** Given, but something was found since: its trade has to be asked again. */
-const isReopened = (s: Sheet, hazard: TradeHazard): boolean =>
-  s.check.clearances?.some((c) => c.hazard === hazard) === true
+/** Given, and no good any more: why its trade has to be asked again. */
+function reopened(s: Sheet, hazard: TradeHazard): string {
+  const last = s.check.clearances?.findLast((c) => c.hazard === hazard)
+  if (last === undefined) return ''
+  return isHere(last, s)
+    ? ' It was cleared before something else was found: ask the trade again, knowing of that.'
+    : ` It was cleared for another place (${[last.address, last.where].filter(Boolean).join(': ')}): ask the trade about this one.`
+}
 
 /** What still has to be cleared before anything is opened, in words. */
 export const tradesNeeded = (s: Sheet): string[] =>
@@ -79,10 +100,7 @@ export function tradeFacts(s: Sheet, hazard: TradeHazard, today: string): Facts 
     }
   if (cleared !== undefined)
     return { state: 'met', why: `Cleared by ${cleared.who}, ${cleared.licence}, ${cleared.on}.` }
-  const reopened = isReopened(s, hazard)
-    ? ' It was cleared before something else was found: ask the trade again, knowing of that.'
-    : ''
-  return { state: 'unmet', why: `Stop: ${STOP[hazard]}.${reopened}` }
+  return { state: 'unmet', why: `Stop: ${STOP[hazard]}.${reopened(s, hazard)}` }
 }
 
 export function servicesLocated(s: Sheet): Facts {

@@ -12,8 +12,8 @@ export const HEAT_AT_START = 'heat-at-start'
 
 /** What is asked the moment the surface is opened: how hot it is now, and water and shade for people. */
 export function atStart(s: Sheet, limitC: number, shows: Shows, today: string): Facts {
-  const { outdoorC, water } = s.work
-  if (outdoorC === undefined)
+  const { outdoorC, water, on } = s.work
+  if (outdoorC === undefined || (on !== undefined && on !== today))
     return {
       state: 'unsaid',
       why: 'How hot is it now? The forecast was a guess; look at a thermometer in the shade.',

@@ -13,6 +13,9 @@ const REACH_M = 2.5
 export const climbs = (s: Sheet): boolean =>
   (s.site.access !== undefined && s.site.access !== 'ground') || (s.site.heightM ?? 0) > REACH_M
 
+/** Eaves and roofs are not in reach: from the ground only where somebody has said how high they are. */
+const heightUnsaid = ({ site }: Sheet): boolean => site.type === 'roof' && site.heightM === undefined
+
 const about = (s: Sheet, who: 'children' | 'allergic'): boolean => s.site.bystanders?.includes(who) === true
 
 /** Temper 4 or 5, or stock that is established where the bees are. Not knowing of Africanized bees is not fierce. */
@@ -43,7 +46,8 @@ export const AS_TOLD: Record<TickedId, string> = {
 /** Why a ticked item is not asked at this job; undefined where it is. */
 export function notAsked(id: TickedId, s: Sheet): string | undefined {
   const { behind, hazards } = s.site
-  if (id === 'ladder-person' && s.site.access === 'ground' && !climbs(s)) return 'Worked from the ground.'
+  if (id === 'ladder-person' && s.site.access === 'ground' && !climbs(s) && !heightUnsaid(s))
+    return 'Worked from the ground.'
   if (id === 'allergy' && !about(s, 'allergic')) return 'Nobody allergic named.'
   if (id === 'children' && !about(s, 'children')) return 'No children named.'
   if (id === 'fierce' && !fierce(s)) return 'Not known as fierce.'
@@ -60,9 +64,13 @@ export function tickedFacts(id: TickedId, s: Sheet, today: string): Facts {
   if (not !== undefined) return { state: 'not-needed', why: not }
   if (id === 'ladder-person' && s.site.access === undefined && !climbs(s))
     return { state: 'unsaid', why: 'Not said yet how one gets to the bees.' }
+  const why =
+    id === 'ladder-person' && s.site.access === 'ground' && heightUnsaid(s)
+      ? `A roof or eaves from the ground? Type the height at the call. Otherwise: ${AS_TOLD[id]}`
+      : AS_TOLD[id]
   // A box left open is not filled in: nobody has said that it is not so.
   const ticked = s.check.doneOn === today && s.check.done?.includes(id) === true
-  return { state: ticked ? 'met' : 'unsaid', why: AS_TOLD[id] }
+  return { state: ticked ? 'met' : 'unsaid', why }
 }
 
 export const bystandersAsked = (s: Sheet): Facts =>

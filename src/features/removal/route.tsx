@@ -20,6 +20,7 @@ import { vanished } from './hazards.ts'
 import { RemovalsPage } from './list-page.tsx'
 import { type Saved, stampOf } from './sheet-handlers.ts'
 import { openPart, showSheet } from './show.tsx'
+import { justSigned } from './sign-route.tsx'
 import { isOver, PARTS, type Part } from './stage.ts'
 import { clashOf, removalPath, rowOf, sheetIn, startOf, typesOf } from './view.ts'
 import { HAZARD_WORDS } from './words.ts'
@@ -74,7 +75,7 @@ export function removals(deps: PageDeps): Hono<Env> {
   })
 
   // An id, so that pages beside it (the text of the agreement) are not taken for one.
-  app.get('/removals/:id{[0-9a-f-]{36}}', (c) => {
+  app.get('/removals/:id{[0-9a-f-]{36}}', async (c) => {
     const saved = sheetIn(c, deps)
     if (saved === null) return unknownPage(c)
     const asked = Number(c.req.query('version'))
@@ -82,7 +83,8 @@ export function removals(deps: PageDeps): Hono<Env> {
       Number.isInteger(asked) && asked > 0 && asked < saved.last.version
         ? store.removals.version(saved.id, asked)
         : null
-    return showSheet(c, deps, saved, { older, part: openPart(c, deps, saved) })
+    const signed = older === null ? await justSigned(c, deps, saved) : null
+    return showSheet(c, deps, saved, { older, part: openPart(c, deps, saved), signed })
   })
 
   for (const part of PARTS) {
@@ -114,10 +116,16 @@ function withNow(c: AppContext, deps: PageDeps, typed: Typed): { typed: Typed; o
   const [now = '', next = ''] = one(typed, 'now').split(' ')
   if (!NOW.includes(now)) return { typed, opens: false }
   const time = [timeIn(c.var.frame.zone, deps.clock())]
-  const on = one(typed, 'on') === '' ? { on: [c.var.frame.today] } : {}
+  const { today } = c.var.frame
   const opens = now === 'openedAt'
+  // What is opened is opened today, and not on a temperature from a form that lay open over night.
+  const shownOn = one(typed, 'shownOn')
+  const stale = opens && shownOn !== '' && shownOn !== today
+  const on = opens || one(typed, 'on') === '' ? { on: [today] } : {}
   const then = next === '' ? {} : { next: [next] }
-  return { typed: { ...typed, ...on, ...then, [now]: time, ...(opens ? { water: ['yes'] } : {}) }, opens }
+  const heat = stale ? { outdoorC: [] } : {}
+  const water = opens ? { water: ['yes'] } : {}
+  return { typed: { ...typed, ...on, ...then, ...heat, ...water, [now]: time }, opens }
 }
 
 /** Saves one part over the last version. Only if the same part has been changed meanwhile is there a clash. */
@@ -135,7 +143,7 @@ function savePart(
   const { sheet, problems } = asksPrice(part, last.sheet) ? priceToo(c, read, typed) : read
   problems.push(...ofPhotos, ...goneProblems(vanished(last.sheet, sheet)))
   if (problems.length > 0) return showSheet(c, deps, saved, { part, typed, problems })
-  const clash = clashOf(c, deps, part, saved, Number(one(typed, 'version')))
+  const clash = clashOf(c, deps, part, saved, Number(one(typed, 'version')), sheet)
   if (clash !== null) return showSheet(c, deps, saved, { part, typed, clash })
   if (part === 'check' && sheet.check.on === undefined)
     sheet.check = { ...sheet.check, on: sheet.job.plannedOn ?? c.var.frame.today }

@@ -25,6 +25,13 @@ export const onSheet =
     return saved === null ? unknownPage(c) : handler(c, saved, typed)
   }
 
+/** The crew, as far as the sheet knows it: whoever wrote on it, and who signed as a second person. None of them clears a hazard. */
+export const crewOf = (first: readonly string[], saved: SavedSheet | null): string[] => [
+  ...first,
+  ...(saved?.versions.map((v) => v.savedBy) ?? []),
+  ...(saved?.last.sheet.check.seconds?.map((x) => x.by) ?? []),
+]
+
 /** Who saves, and when. */
 export const stampOf = (c: AppContext, deps: PageDeps) => ({
   savedAt: deps.clock().toISOString(),

@@ -5,6 +5,8 @@ import type { FieldProblem, Typed } from '../../forms/index.ts'
 import { type Sheet, sheetName } from '../../records/index.ts'
 import type { SheetVersion } from '../../store/index.ts'
 import { instantWords } from '../../words/index.ts'
+import { stops } from './before-cut.ts'
+import { beganWithoutGo } from './decide.ts'
 import { asksPrice, typedPart } from './form.ts'
 import { RemovalPage, type RemovalProps } from './page.tsx'
 import type { Clash } from './page-foot.tsx'
@@ -45,7 +47,11 @@ export function showSheet(
   const currency = deps.store.settings.get('currency')
   const stage = stageOf(sheet, saved.colonies.length)
   const at = { units: frame.units, today: frame.today, currency }
-  const out = isOver(stage) || stage === 'worked' || sheet.work.openedAt !== undefined
+  const reckoning = reckoningOf(c, deps, sheet)
+  // Once it is open the list is done with, unless what stops it comes to light then.
+  const opened = sheet.work.openedAt !== undefined
+  const out =
+    isOver(stage) || stage === 'worked' || (opened && !reckoning.unmet.some(stops) && !beganWithoutGo(sheet))
   const version = [String(saved.last.version)]
   const form = {
     typed: { ...(typed ?? filled(c, deps, part, sheet)), version: versionOf(typed, clash, version) },
@@ -60,7 +66,7 @@ export function showSheet(
       sheet={sheet}
       stage={stage}
       parts={PARTS.map((p) => ({ part: p, facts: factsOf(p, sheet, at), photos: photosOf(p, sheet) }))}
-      reckoning={out ? null : reckoningOf(c, deps, sheet)}
+      reckoning={out ? null : reckoning}
       {...startOf(c, deps, sheet)}
       open={part === null || older !== null ? null : { part, form }}
       refused={refused}
@@ -107,6 +113,12 @@ function filled(c: AppContext, deps: PageDeps, part: Part | null, s: Sheet): Typ
     const vacuum = lately.find((x) => x.check.vacuum !== undefined)?.check.vacuum
     if (s.check.vacuum === undefined && vacuum !== undefined && vacuum !== 'shop-vacuum')
       typed.vacuum = [vacuum]
+  }
+  if (part === 'work' && s.work.openedAt === undefined) {
+    // How hot it is now is asked now; only what a second person is to sign for stands until they have.
+    const { state } = startOf(c, deps, s).start
+    if (state !== 'unmet' && state !== 'signed') typed.outdoorC = []
+    if (s.work.on !== undefined && s.work.on !== frame.today) typed.on = [frame.today]
   }
   if (part === 'work') {
     if (s.work.on === undefined)

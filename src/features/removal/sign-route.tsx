@@ -1,4 +1,5 @@
 import { Hono } from 'hono'
+import type { Child } from 'hono/jsx'
 import { toString as qrCode } from 'qrcode'
 import { type AppContext, type Env, type PageDeps, page, unknownPage } from '../../app/index.ts'
 import { inWords } from '../../days.ts'
@@ -17,10 +18,9 @@ import {
 import type { Result } from '../../result.ts'
 import { newSecret, sha256 } from './secret.ts'
 import { keep, onSheet, type Saved } from './sheet-handlers.ts'
-import { openPart, showSheet } from './show.tsx'
 import { type Missing, RemovalSignPage } from './sign-page.tsx'
 import { JustSigned } from './signed-page.tsx'
-import { blanksNow, sheetIn, termsNow } from './view.ts'
+import { blanksNow, termsNow } from './view.ts'
 
 /** Reading and signing the agreement, on paper or by drawing a name. */
 export function removalSign(deps: PageDeps): Hono<Env> {
@@ -119,22 +119,29 @@ async function sign(c: AppContext, deps: PageDeps, saved: Saved, typed: Typed): 
   const read = signatureIn(typed, terms, await sha256(token), c.var.frame.today)
   if (!read.ok) return signPage(c, deps, saved, typed, read.problems)
   keep(c, deps, saved, { ...sheet, agreement: { ...sheet.agreement, signature: read.made } })
+  // The address is kept nowhere but in this one way back, so that loading the page again does not lose it: whoever has it
+  // can read what was signed, and nothing else.
+  return c.redirect(`${saved.path}?copy=${token}#signed`, 303)
+}
+
+/** What was signed a moment ago, where the page was opened with the address of the text; else null. */
+export async function justSigned(c: AppContext, deps: PageDeps, saved: Saved): Promise<Child | null> {
+  const token = c.req.query('copy')
+  const { agreement, job } = saved.last.sheet
+  const { signature } = agreement
+  if (token === undefined || signature === undefined || signature.copy !== (await sha256(token))) return null
   const link = `${(deps.origin ?? ownOrigin)(c)}/signed/${token}`
-  const now = sheetIn(c, deps) ?? saved
-  return showSheet(c, deps, now, {
-    part: openPart(c, deps, now),
-    signed: (
-      <JustSigned
-        onPhone={c.var.frame.phone !== undefined}
-        path={saved.path}
-        signature={read.made}
-        yard={deps.store.settings.get('yardName')}
-        email={sheet.job.email ?? ''}
-        link={link}
-        qr={await qrCode(link, { type: 'svg', errorCorrectionLevel: 'M' })}
-      />
-    ),
-  })
+  return (
+    <JustSigned
+      onPhone={c.var.frame.phone !== undefined}
+      path={saved.path}
+      signature={signature}
+      yard={deps.store.settings.get('yardName')}
+      email={job.email ?? ''}
+      link={link}
+      qr={await qrCode(link, { type: 'svg', errorCorrectionLevel: 'M' })}
+    />
+  )
 }
 
 const ownOrigin = (c: AppContext): string => new URL(c.req.url).origin

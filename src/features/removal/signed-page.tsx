@@ -39,7 +39,7 @@ export const HandOver = (p: HandOverProps) => {
 
 /** Right after signing, over the part of the job that is next. The address is shown once: only its digest is kept. */
 export const JustSigned = (p: HandOverProps & { qr: string; onPhone: boolean }) => (
-  <section class="just-signed">
+  <section class="just-signed" id="signed">
     <h1>Signed by {p.signature.name}</h1>
     <div class="just-signed-in">
       <div class="qr">{raw(p.qr)}</div>

@@ -3,10 +3,12 @@ import type { AppContext, PageDeps } from '../../app/index.ts'
 import { signedIn } from '../../app/index.ts'
 import type { Problem } from '../../journal/index.ts'
 import type { Sheet } from '../../records/index.ts'
+import type { SavedSheet } from '../../store/index.ts'
 import { beforeCut, type Reckoning } from './before-cut.ts'
 import { clearanceProblems, decisionProblems, secondProblems } from './decide.ts'
 import { hazardsFound } from './hazards.ts'
 import { HEAT_AT_START } from './heat.ts'
+import { crewOf } from './sheet-handlers.ts'
 import { blanksNow } from './view.ts'
 import { HAZARD_WORDS, showsIn } from './words.ts'
 
@@ -14,9 +16,15 @@ import { HAZARD_WORDS, showsIn } from './words.ts'
  * Why a sheet is not taken: a “go” over what holds it, a crew that clears itself, one person as two, a signature under
  * blanks. Only what is new since `known` is judged: what the server has, it has judged.
  */
-export function sentProblems(c: AppContext, deps: PageDeps, known: Sheet, sent: Sheet): string[] {
+export function sentProblems(
+  c: AppContext,
+  deps: PageDeps,
+  known: Sheet,
+  sent: Sheet,
+  found: SavedSheet | null,
+): string[] {
   const { today } = c.var.frame
-  const crew = [signedIn(c), ...(sent.decision === undefined ? [] : [sent.decision.by])]
+  const first = [signedIn(c), ...(sent.decision === undefined ? [] : [sent.decision.by])]
   const reckoned = (day: string): Reckoning =>
     beforeCut(sent, deps.store.protocol(), showsIn(c.var.frame.units), day)
   const said: string[] = []
@@ -24,15 +32,18 @@ export function sentProblems(c: AppContext, deps: PageDeps, known: Sheet, sent: 
     said.push(
       ...lines(
         `The clearance of “${HAZARD_WORDS[x.hazard]}”`,
-        clearanceProblems(x, crew, sent.job.name, today),
+        clearanceProblems(x, crewOf(first, found), sent.job.name, today),
       ),
     )
   for (const x of fresh(known.check.seconds, sent.check.seconds)) {
     const about = `The second person for “${x.of}”`
-    said.push(...lines(about, secondProblems(x, crew)))
+    said.push(...lines(about, secondProblems(x, first, sent.job.name)))
     if (x.on > today) said.push(`${about}: the day is in the future`)
     if (!isSignable(x.item, reckoned(x.on))) said.push(`${about}: no second person can sign for that`)
   }
+  // What will be so tomorrow, nobody has seen.
+  if (sent.check.doneOn !== undefined && sent.check.doneOn > today)
+    said.push('What was ticked is of a day that has not come')
   if (sent.decision !== undefined && key(sent.decision) !== key(known.decision)) {
     const { decision } = sent
     if (decision.on > today) said.push('The decision is of a day that has not come')

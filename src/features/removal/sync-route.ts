@@ -51,7 +51,7 @@ export function removalSync(deps: PageDeps): Hono<Env> {
     const gone = last === undefined ? [] : vanished(last.sheet, merged)
     if (gone.length > 0)
       return refuse(`takes off what no trade has cleared: ${gone.map((h) => HAZARD_WORDS[h]).join(', ')}`)
-    const wrong = sentProblems(c, deps, known, parsed.data.sheet)
+    const wrong = sentProblems(c, deps, known, parsed.data.sheet, found)
     if (wrong.length > 0) return refuse(wrong.join('. '))
     const stamp = { savedAt: deps.clock().toISOString(), savedBy: signedIn(c) }
     const result = removals.save(id, last?.version ?? 0, honest(merged), stamp)

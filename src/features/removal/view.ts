@@ -122,13 +122,14 @@ export const callBackLines = (s: Sheet, today: string): string[] =>
       `${dayWords(b.on, today)}: ${labelIn(CALLED_BACK, b.what)}${b.note === undefined ? '' : `. ${b.note}`} (${b.by})`,
   )
 
-/** What somebody else changed of the same part since it was shown; null where nobody did. */
+/** What somebody else changed of the same part since it was shown; null where nobody did, or said the same (a button tapped twice). */
 export function clashOf(
   c: AppContext,
   deps: PageDeps,
   part: Part,
   saved: SavedSheet & { id: string },
   shown: number,
+  mine: Sheet,
 ): Clash | null {
   const { last } = saved
   if (shown === last.version || !Number.isInteger(shown)) return null
@@ -136,7 +137,7 @@ export function clashOf(
   const { frame } = c.var
   if (before === null) return null
   const as = (s: Sheet): string => JSON.stringify(typedPart(part, s, frame.units))
-  if (as(before.sheet) === as(last.sheet)) return null
+  if (as(before.sheet) === as(last.sheet) || as(mine) === as(last.sheet)) return null
   const at = { units: frame.units, today: frame.today, currency: deps.store.settings.get('currency') }
   const old = new Map(factsOf(part, before.sheet, at))
   return {

@@ -95,14 +95,11 @@ export const YES_NO: Choice[] = [
   { value: 'unknown', label: 'Not known' },
 ]
 
-export const VACUUM: Choice[] = [
-  unsaid(),
-  ...choices(VACUUMS, {
-    none: ['No vacuum', 'brush, smoke, frames'],
-    'bee-vacuum': ['Bee vacuum', 'airflow turned down, soft box'],
-    'shop-vacuum': ['Shop vacuum', 'straight onto bees'],
-  }),
-]
+export const VACUUM: Choice[] = choices(VACUUMS, {
+  none: ['No vacuum', 'brush, smoke'],
+  'bee-vacuum': ['Bee vacuum', 'airflow down, soft box'],
+  'shop-vacuum': ['Shop vacuum', 'straight onto bees'],
+})
 
 export const DECIDE: Choice[] = choices(DECISIONS, {
   go: 'Go',

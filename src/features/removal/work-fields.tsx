@@ -16,6 +16,7 @@ export const WorkFields = (p: PartFieldsProps) => {
   const boxed = boxedAt !== undefined
   return (
     <>
+      <input type="hidden" name="shownOn" value={p.frame.today} />
       <Folded legend="Opening" form={p.form} fields={['arrivedAt', 'openedAt']} open={!opened}>
         <Fields {...p} of={FIELDS} show={['outdoorC']} />
         {opened ? null : (

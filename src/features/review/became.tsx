@@ -1,10 +1,13 @@
 /** What became of them, by kind: the answer of the review, its picture, and the numbers behind it. */
-import { Counted, Part, PlotArea, Reading, Wide } from '../../parts/index.ts'
-import { FEW, FEW_MEANS } from '../../words/index.ts'
+import { REMOVAL_TYPES } from '../../journal/index.ts'
+import { Counted, PlotArea, Reading, Wide } from '../../parts/index.ts'
+import { FEW, FEW_MEANS, sameNameReading, sameNames } from '../../words/index.ts'
+import { stackEnd } from './chart-data.ts'
 import { fatesReading } from './fates.ts'
-import { earnedReading, FEWEST_JOBS } from './job-money.ts'
+import { earnsMostReading } from './job-money.ts'
 import { OUTCOME_DAYS, type OutcomesOnDay } from './outcomes.ts'
 import {
+  bestReading,
   outcomesReading,
   smallestDifferenceReading,
   typesTestsReading,
@@ -12,51 +15,65 @@ import {
 } from './outcomes-reading.ts'
 import { nameIn, type ReviewProps } from './part-props.ts'
 import { ShareCell } from './share-cell.tsx'
-import { END_OF_STACK, STACKED, type Stacked, stackOf } from './stack.ts'
+import { END_OF_STACK, STACK_WAYS, STACKED, stackOf } from './stack.ts'
 import type { Group } from './view.ts'
-import { typeName } from './words.ts'
+import { GROUPS, typeName } from './words.ts'
 
-/** Kinds drawn and told first; the rest stand behind one tap. */
-const MOST_SHOWN = 6
+/** Kinds drawn and told first; the rest stand behind one tap. With all of them together they fill rows of four and eight. */
+const MOST_SHOWN = 7
+
+/** The groups drawn, all of them together first. */
+export const drawnStacks = ({ look }: Pick<ReviewProps, 'look'>): Group[] => [
+  look.all,
+  ...(look.groups.length < 2 ? [] : look.groups.slice(0, MOST_SHOWN)),
+]
 
 export const Became = (p: ReviewProps) => {
-  const groups = p.look.groups.length < 2 ? [] : p.look.groups
-  const [first, rest] = [groups.slice(0, MOST_SHOWN), groups.slice(MOST_SHOWN)]
+  const shown = drawnStacks(p)
+  const rest = p.look.groups.slice(shown.length - 1)
+  const money = earnsMostReading(p.look.earned, typeName, p.currency)
   return (
-    <Part id="became" title="What became of them">
+    <section class="section-first" id="became" aria-label="What became of them">
       <ul class="sentences sentences-large">
         <li>{bestAndWorst(p)}</li>
-        <li>{typesTestsReading(p.look.grayTests)}</li>
-        <Earns {...p} />
+        <li>{typesTestsReading(p.look.grayTests, GROUPS[p.look.choice.by])}</li>
+        {money === '' ? null : <li>{money}</li>}
       </ul>
       <StackKey />
       <div class="stacks">
-        {[p.look.all, ...first].map((g) => (
-          <Stack of={p} group={g} />
+        {shown.map((g, i) => (
+          <Stack of={p} group={g} place={i} />
         ))}
       </div>
-      <Table of={p} groups={[p.look.all, ...first]} />
-      {rest.length === 0 ? null : (
-        <details class="also">
-          <summary>{rest.length} kinds with fewer colonies</summary>
-          <Table of={p} groups={rest} />
-        </details>
-      )}
+      <p class="readout-stacks" data-readout="stacks">
+        {STACK_WORDS}
+      </p>
+      <details class="also">
+        <summary>The numbers, by kind and day</summary>
+        <Table of={p} groups={shown} />
+        {shown.length < 2 || rest.length === 0 ? null : <Table of={p} groups={rest} />}
+      </details>
       <p class="small soft">
-        {fatesReading(p.look.fates, p.look.choice.unitedIsLoss)} {withoutDayReading(p.look.all.withoutDay)}{' '}
-        {groups.some((g) => g.curve.colonies < FEW) ? FEW_MEANS : ''}
+        {fatesReading(p.look.fates, p.look.choice.unitedIsLoss)} Lost means{' '}
+        {p.look.choice.unitedIsLoss ? 'died, absconded or united' : 'died or absconded'}.{' '}
+        {withoutDayReading(p.look.all.withoutDay)}{' '}
+        {p.look.groups.some((g) => g.curve.colonies < FEW) ? FEW_MEANS : ''}
       </p>
       <Reading>{differenceThatShows(p)}</Reading>
-    </Part>
+      <SameNames {...p} />
+    </section>
   )
 }
 
-/** Which kind earns most, for those who may see it. */
-const Earns = (p: ReviewProps) => {
-  const known = p.look.earned.filter((e) => e.jobs >= FEWEST_JOBS)
-  const [best] = [...known].sort((a, b) => b.earned - a.earned)
-  return best === undefined ? null : (
-    <li>Earns most: {earnedReading(best, typeName(best.type), p.currency)}</li>
+const STACK_WORDS = 'Share of all that were taken in, by days since intake. Touch a day to read it.'
+
+/** Names that look like one count as two, until somebody says that they are one. */
+const SameNames = ({ names, frame }: ReviewProps) => {
+  const same = sameNames(names.removalType, REMOVAL_TYPES)
+  return same.length === 0 || !frame.mayOpen('/data/names') ? null : (
+    <p>
+      {sameNameReading(same)} <a href="/data/names">Merge names</a>
+    </p>
   )
 }
 
@@ -67,18 +84,16 @@ const on = (g: Group, day: number): OutcomesOnDay | undefined => g.outcomes.find
 
 /** Which kind ends best and which worst, among those of which enough is known; else all of them together. */
 function bestAndWorst(p: ReviewProps): string {
-  const known = p.look.groups.filter((g) => g.curve.colonies >= FEW && on(g, RANKED_ON)?.shares != null)
-  const ranked = [...known].sort((a, b) => movedOut(b) - movedOut(a))
-  const [best, worst] = [ranked[0], ranked.at(-1)]
-  const said = (g: Group, name: string): string => {
-    const o = on(g, RANKED_ON) ?? g.outcomes[0]
-    return o === undefined ? '' : outcomesReading(name, o)
-  }
-  if (best === undefined || worst === undefined || best === worst) return said(p.look.all, '')
-  return `Best: ${nameIn(p, best)}. ${said(best, nameIn(p, best))} Worst: ${nameIn(p, worst)}. ${said(worst, nameIn(p, worst))}`
+  const known = p.look.groups.flatMap((g) => {
+    const o = on(g, RANKED_ON)
+    return g.curve.colonies >= FEW && o?.shares ? [{ name: nameIn(p, g), on: o }] : []
+  })
+  const ranked = known.sort((a, b) => movedOut(b.on) - movedOut(a.on))
+  const o = on(p.look.all, RANKED_ON) ?? p.look.all.outcomes[0]
+  return ranked.length > 1 ? bestReading(ranked) : o === undefined ? '' : outcomesReading('', o)
 }
 
-const movedOut = (g: Group): number => on(g, RANKED_ON)?.shares?.movedOut.share ?? 0
+const movedOut = (o: OutcomesOnDay): number => o.shares?.movedOut.share ?? 0
 
 function differenceThatShows(p: ReviewProps): string {
   const sized = p.look.groups.flatMap((g) => {
@@ -88,14 +103,6 @@ function differenceThatShows(p: ReviewProps): string {
   return smallestDifferenceReading(sized)
 }
 
-const WORDS: Record<Stacked, string> = {
-  movedOut: 'moved out',
-  stillHere: 'still here',
-  united: 'united',
-  other: 'left otherwise, or not known',
-  lost: 'died or absconded',
-}
-
 const StackKey = () => (
   <ul class="stack-key" aria-hidden="true">
     {STACKED.map((way) => (
@@ -103,19 +110,19 @@ const StackKey = () => (
         <svg viewBox="0 0 24 16" aria-hidden="true" focusable="false">
           <path class={`stack-${way}`} d="M0 0H24V16H0Z" />
         </svg>
-        {WORDS[way]}
+        {STACK_WAYS[way]}
       </li>
     ))}
   </ul>
 )
 
 /** One kind: a stack over the days since intake, the same scale for all. */
-const Stack = ({ of: p, group }: { of: ReviewProps; group: Group }) => {
+const Stack = ({ of: p, group, place }: { of: ReviewProps; group: Group; place: number }) => {
   const name = nameIn(p, group)
-  const areas = stackOf(group.review.outcomes, group.counts.lastDay)
+  const areas = stackOf(group.review.outcomes, stackEnd(group))
   const last = group.outcomes.findLast((o) => o.shares !== null)
   return (
-    <figure class="stack">
+    <figure class="stack" data-stack={place}>
       <figcaption>
         <b>{name}</b> <Counted n={group.curve.colonies} />
       </figcaption>
@@ -134,7 +141,7 @@ const Stack = ({ of: p, group }: { of: ReviewProps; group: Group }) => {
         <span>0</span>
         <span>30</span>
         <span>60</span>
-        <span>{END_OF_STACK} days</span>
+        <span>{END_OF_STACK}</span>
       </p>
     </figure>
   )
@@ -151,7 +158,7 @@ const Table = ({ of: p, groups }: { of: ReviewProps; groups: readonly Group[] })
           <th scope="col">Kind</th>
           <th scope="col">by day</th>
           {COLUMNS.map((c) => (
-            <th scope="col">{WORDS[c]}</th>
+            <th scope="col">{STACK_WAYS[c]}</th>
           ))}
         </tr>
       </thead>

@@ -2,6 +2,7 @@
 
 import type { StepPoint } from '../../parts/index.ts'
 import { type Curve, type DayCounts, type Incidence, incidenceLimits } from '../../statistics/index.ts'
+import { END_OF_STACK, type StackStep, stackSteps } from './stack.ts'
 import type { Group, ReviewView } from './view.ts'
 
 export interface Line {
@@ -29,8 +30,18 @@ export interface StackedWays {
   united: number[]
 }
 
+/** What became of one group, by day. */
+export interface Stack {
+  name: string
+  /** The last day of which it is known. */
+  lastDay: number
+  steps: StackStep[]
+}
+
 export interface ChartData {
   axis: DayAxis
+  /** In the order in which they are drawn. */
+  stacks: Stack[]
   /** All colonies first. */
   survival: Line[]
   ways: StackedWays
@@ -113,8 +124,16 @@ function waysStacked(group: Group, axis: DayAxis): StackedWays {
   }
 }
 
-/** The data of every chart. `nameOf` names a group as it is shown. */
-export function chartData(look: ReviewView, nameOf: (g: Group) => string): ChartData {
+/** The last day of which it is known what had become of a group: once everybody has left, nothing changes any more. */
+export const stackEnd = ({ review, counts }: Group): number =>
+  review.outcomes.at(-1)?.stillHere.share === 0 ? END_OF_STACK : counts.lastDay
+
+/** The data of every chart. `nameOf` names a group as it is shown; `stacked`: the groups whose ends are drawn. */
+export function chartData(
+  look: ReviewView,
+  nameOf: (g: Group) => string,
+  stacked: readonly Group[] = [],
+): ChartData {
   const axis = axisFor(look.all.counts)
   const queenAxis = axisFor({
     colonies: look.queenright.colonies,
@@ -122,6 +141,11 @@ export function chartData(look: ReviewView, nameOf: (g: Group) => string): Chart
   })
   return {
     axis,
+    stacks: stacked.map((g) => ({
+      name: nameOf(g),
+      lastDay: stackEnd(g),
+      steps: stackSteps(g.review.outcomes),
+    })),
     survival: [lineOf(look.all, 'all', axis), ...look.drawn.map((g) => lineOf(g, nameOf(g), axis))],
     ways: waysStacked(look.all, axis),
     queenright: { axis: queenAxis, line: queenrightLine(look.queenright, queenAxis) },

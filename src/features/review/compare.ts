@@ -6,27 +6,33 @@
 import type { Day } from '../../days.ts'
 import {
   asLost,
+  countByDay,
   type DayCounts,
   grayTest,
-  incidenceLimits,
   logRank,
+  smallSampleLimits,
+  stdErrBehind,
   stratifiedLogRank,
   together,
   zFor,
 } from '../../statistics/index.ts'
+import { FEW } from '../../words/index.ts'
 import {
+  ALL_WAYS,
   type Cohort,
   type CohortOptions,
   cohortOf,
   inOrder,
   knownOn,
   lossWays,
+  staysOf,
   UNKNOWN,
   wayNumber,
+  withDays,
 } from './cohort.ts'
 import type { ColonyFacts } from './facts.ts'
-import { type OutcomesOnDay, outcomeRows, outcomesOn, type Share } from './outcomes.ts'
-import { countedBy, nobody } from './review.ts'
+import { type OutcomesOnDay, outcomeRows, outcomesOn, type Share, testable } from './outcomes.ts'
+import { nobody } from './review.ts'
 
 /** A kind of job counts for the adjustment where every group has had this many whose fate by the day is known (our choice). */
 const FEWEST_OF_JOB = 5
@@ -77,7 +83,8 @@ export function compareBy(
   const cells = cellsOf(colonies, asOf, nameOf, inOrder(new Set(colonies.map(nameOf)), by, options))
   const losses = lossWays(options.unitedIsLoss ?? false)
   const groups = cells.counts.map((row) => (row.length === 0 ? nobody() : together(row)))
-  const held = by === 'removalType' ? [] : typesToHold(cells, day, options.unitedIsLoss)
+  const shares = by === 'removalType' ? [] : sharesOf(cells, day, options.unitedIsLoss)
+  const held = typesToHold(cells, shares)
   const share = held.reduce((sum, t) => sum + t.colonies, 0) / Math.max(1, colonies.length)
   const holds = held.length > 0 && share >= SHARE_HELD
   return {
@@ -88,13 +95,13 @@ export function compareBy(
       name,
       colonies: groups[g]?.colonies ?? 0,
       was: onDay(groups[g] ?? nobody(), day, options.unitedIsLoss),
-      held: holds ? standardised(cells.counts[g] ?? [], held, day, options.unitedIsLoss) : null,
+      held: holds ? standardised(shares[g] ?? [], held) : null,
     })),
     held: holds ? { types: held.map((t) => t.name), share } : null,
     whyNot: holds ? null : whyNot(by, cells.names.length, share),
     p: {
-      lost: logRank(groups.map((c) => asLost(c, losses)))?.p ?? null,
-      movedOut: grayTest(groups, [wayNumber('moved-out')])?.p ?? null,
+      lost: logRank(testable(groups).map((c) => asLost(c, losses)))?.p ?? null,
+      movedOut: grayTest(testable(groups), [wayNumber('moved-out')])?.p ?? null,
       lostHeld: stratifiedP(cells, losses),
     },
   }
@@ -114,15 +121,19 @@ function cellsOf(
   nameOf: (c: ColonyFacts) => string,
   names: string[],
 ): Cells {
+  const dated = withDays(colonies)
   const types = [...new Set(colonies.map((c) => c.removalType))].sort()
-  const byName = new Map(names.map((name) => [name, [] as ColonyFacts[]]))
-  for (const c of colonies) byName.get(nameOf(c))?.push(c)
-  const counts = names.map((name) => {
-    const own = countedBy(byName.get(name) ?? [], asOf, (c) => c.removalType)
-    return types.map((t) => own.counts[own.names.indexOf(t)] ?? nobody())
-  })
-  return { names, types, counts }
+  const [groupAt, typeAt] = [placesOf(names), placesOf(types)]
+  const of = Int32Array.from(
+    dated,
+    (c) => (groupAt.get(nameOf(c)) ?? 0) * types.length + (typeAt.get(c.removalType) ?? 0),
+  )
+  const count = names.length * types.length
+  const all = count === 0 ? [] : countByDay(staysOf(dated, asOf), ALL_WAYS.length, { of, count })
+  return { names, types, counts: names.map((_, g) => all.slice(g * types.length, (g + 1) * types.length)) }
 }
+
+const placesOf = (names: readonly string[]): Map<string, number> => new Map(names.map((name, i) => [name, i]))
 
 const onDay = (counts: DayCounts, day: number, unitedIsLoss?: boolean): OutcomesOnDay => {
   const [on] = outcomesOn(counts, outcomeRows(counts), [day], unitedIsLoss)
@@ -137,29 +148,28 @@ interface HeldType {
 }
 
 /** The kinds of job that every group has had often enough, with a share on the day. */
-function typesToHold({ types, counts }: Cells, day: number, unitedIsLoss?: boolean): HeldType[] {
-  if (counts.length < 2) return []
+function typesToHold({ types }: Cells, shares: readonly OutcomesOnDay[][]): HeldType[] {
+  if (shares.length < 2) return []
   return types.flatMap((name, place) => {
-    const cells = counts.map((row) => onDay(row[place] ?? nobody(), day, unitedIsLoss))
+    const cells = shares.flatMap((row) => row[place] ?? [])
     if (cells.some((c) => c.shares === null || c.known < FEWEST_OF_JOB)) return []
     return [{ name, place, colonies: cells.reduce((sum, c) => sum + c.colonies, 0) }]
   })
 }
 
+/** What had become of every cell by the day, by group, then type; worked out once, for they are many. */
+const sharesOf = ({ counts }: Cells, day: number, unitedIsLoss?: boolean): OutcomesOnDay[][] =>
+  counts.length < 2 ? [] : counts.map((row) => row.map((c) => onDay(c, day, unitedIsLoss)))
+
 /**
  * Direct standardisation: each kind's share in this group, weighed by how many of all colonies are of that kind. Rothman
  * KJ, Greenland S, Lash TL (2008) Modern Epidemiology, 3rd ed., chapter 15.
  */
-function standardised(
-  row: readonly DayCounts[],
-  held: readonly HeldType[],
-  day: number,
-  unitedIsLoss?: boolean,
-): ComparedGroup['held'] {
+function standardised(row: readonly OutcomesOnDay[], held: readonly HeldType[]): ComparedGroup['held'] {
   const all = held.reduce((sum, t) => sum + t.colonies, 0)
   const cells = held.map((t) => ({
     weight: t.colonies / all,
-    shares: onDay(row[t.place] ?? nobody(), day, unitedIsLoss).shares,
+    shares: row[t.place]?.shares ?? null,
   }))
   const mix = (pick: (s: NonNullable<OutcomesOnDay['shares']>) => Share): Share => {
     let [share, variance] = [0, 0]
@@ -169,19 +179,20 @@ function standardised(
       share += weight * s.share
       variance += (weight * stdErrOf(s)) ** 2
     }
-    const limits = incidenceLimits(share, Math.sqrt(variance))
+    const limits = smallSampleLimits(share, Math.sqrt(variance))
     return { share, lower: limits?.[0] ?? null, upper: limits?.[1] ?? null }
   }
   return { movedOut: mix((s) => s.movedOut), lost: mix((s) => s.lost) }
 }
 
-/** The error behind log limits, from the lower one; of a share of 0 from its upper limit, as if that were two errors away. */
+/** The error behind a share's limits; of a share of 0 or 1 as if its limits were two errors apart from it. */
 const stdErrOf = ({ share, lower, upper }: Share): number =>
-  share > 0 && lower !== null
-    ? (share * Math.log(share / lower)) / zFor(0.95)
-    : ((upper ?? 0) - share) / zFor(0.95)
+  share > 0 && share < 1 && lower !== null
+    ? stdErrBehind(share, lower)
+    : Math.max((upper ?? share) - share, share - (lower ?? share)) / zFor(0.95)
 
 function stratifiedP({ types, counts }: Cells, losses: number[]): number | null {
-  const strata = types.map((_, t) => counts.map((row) => asLost(row[t] ?? nobody(), losses)))
+  const rows = counts.filter((row) => row.length > 0 && together(row).colonies >= FEW)
+  const strata = types.map((_, t) => rows.map((row) => asLost(row[t] ?? nobody(), losses)))
   return stratifiedLogRank(strata)?.p ?? null
 }

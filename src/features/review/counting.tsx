@@ -33,7 +33,8 @@ export const Counting = ({ look, naming }: ReviewProps) => (
         <dd>
           Were the season run again and again, limits made this way would hold the true figure 95 times of
           100. Curves: Greenwood’s variance, on the log-log scale; where none or all were lost: Jeffreys’
-          interval. Ways of loss: Aalen and Johansen’s estimate.
+          interval. What became of them, and ways of loss: Aalen and Johansen’s estimate; shares by day with
+          limits on the log-log scale, which holds with few colonies.
         </dd>
         <dt>Leaning on all groups</dt>
         <dd>

@@ -1,4 +1,5 @@
 /** Sentences for what goes with losing a colony, for recovery paths, for money and for days in the yard. */
+
 import { capital, FEW } from '../../words/index.ts'
 import type { FactorName } from './factor-columns.ts'
 import { FEWEST_LOSSES, type Finding, type Findings } from './factors.ts'

@@ -6,10 +6,9 @@
 
 import { type Day, daysBetween } from '../../days.ts'
 import type { Costs } from '../../decision/index.ts'
-import type { History } from '../../journal/index.ts'
 import { betaQuantile } from '../../statistics/index.ts'
+import type { ColonyFacts, Spending } from '../../stays/index.ts'
 import { plain } from '../../words/index.ts'
-import { KIND_OF } from './money.ts'
 
 /** What work and place cost, in the yard's currency. */
 export interface Rates {
@@ -44,46 +43,26 @@ export interface Job {
 
 /** A job whose colony has left by a day; null while it is there. Prices come from the removal sheet and the move-out record. */
 export function jobOf(
-  history: History,
+  { removalType, intakeOn, outcome }: ColonyFacts,
+  { unpricedQueens, unpricedFeed, queens, feed, other, frames, visits }: Spending,
   asOf: Day,
   prices: { job: number | null; colony: number | null },
 ): Job | null {
-  const { intake, outcome } = history
-  if (outcome === null || outcome.on > asOf || outcome.dayUnknown === true) return null
-  const job: Job = {
-    type: intake.removal.type,
+  if (outcome === null || outcome.on === null || outcome.on > asOf) return null
+  return {
+    type: removalType,
     price: prices.job,
     colonyPrice: prices.colony,
     movedOut: outcome.what === 'moved-out',
-    queens: 0,
-    feed: 0,
-    other: 0,
-    frames: 0,
-    visits: visitDays(history),
-    days: daysBetween(intake.on, outcome.on),
-    unpriced: 0,
+    queens,
+    feed,
+    other,
+    frames,
+    visits,
+    days: daysBetween(intakeOn, outcome.on),
+    unpriced: unpricedQueens + unpricedFeed,
   }
-  for (const e of history.entries) {
-    if (e.kind !== 'given') continue
-    const kind = KIND_OF[e.what] ?? 'other'
-    job[kind] += e.cost ?? 0
-    if (kind === 'other' && e.cost === undefined) job.frames += e.frames ?? 0
-    if (kind !== 'other' && e.cost === undefined) job.unpriced++
-  }
-  return job
 }
-
-const VISITS: ReadonlySet<string> = new Set([
-  'inspection',
-  'given',
-  'queen-cage',
-  'ties-removed',
-  'mite-wash',
-])
-
-/** Days on which somebody worked at the box: two entries of one day are one visit. */
-const visitDays = ({ entries }: History): number =>
-  new Set(entries.flatMap((e) => (VISITS.has(e.kind) ? [e.on] : []))).size
 
 /** Cost of a job, beside the removal itself. */
 const costOf = (j: Job, rates: Rates): number =>
@@ -187,4 +166,21 @@ export function earnedReading(e: Earned, typeWords: string, currency: string): s
       : ` (${sum(e.lower, currency)} to ${sum(e.upper, currency)})`
   const over = `over ${e.jobs} ${e.jobs === 1 ? 'job' : 'jobs'}`
   return `A ${typeWords} job earned ${sum(e.earned, currency)} on average ${over}${range}: ${sum(e.price, currency)} from the customer and ${sum(e.colonyPrice, currency)} for the colony, less ${sum(e.cost, currency)}.${note}`
+}
+
+/**
+ * Which kinds earn most and least, among those with enough jobs to have limits. Example: 'Earns most: wall, $526 a job ($491 to
+ * $562, 41 jobs); least: swarm, $80 ($52 to $108, 14 jobs).' '' where none has enough.
+ */
+export function earnsMostReading(
+  all: readonly Earned[],
+  nameOf: (type: string) => string,
+  currency: string,
+): string {
+  const known = all.filter((e) => e.lower !== null).sort((a, b) => b.earned - a.earned)
+  const [most, least] = [known[0], known.at(-1)]
+  if (most === undefined || least === undefined) return ''
+  const said = (e: Earned, first: boolean): string =>
+    `${nameOf(e.type)}, ${sum(e.earned, currency)}${first ? ' a job' : ''} (${sum(e.lower ?? 0, currency)} to ${sum(e.upper ?? 0, currency)}, ${e.jobs} jobs)`
+  return `Earns most: ${said(most, true)}${most === least ? '' : `; least: ${said(least, false)}`}.`
 }

@@ -1,11 +1,7 @@
 /** Where in the plan colonies were when they were lost: 'Of the 12 lost, 7 were waiting for a new queen'. */
 
-import { addDays, type Day } from '../../days.ts'
-import type { History } from '../../journal/index.ts'
-import { PHASES, type Phase, type Protocol, planOf } from '../../recovery/index.ts'
-import { historyUntil } from './history-until.ts'
-
-type LossPhase = Exclude<Phase, 'closed'>
+import { PHASES } from '../../recovery/index.ts'
+import type { LossPhase } from '../../stays/index.ts'
 
 export interface LossPhases {
   lost: number
@@ -13,28 +9,10 @@ export interface LossPhases {
   phases: { phase: LossPhase; colonies: number }[]
 }
 
-/**
- * The phase of a colony on the day before it was found lost (on the day of intake where that was it): what was found on
- * the day of the loss is part of the loss. Null for a colony that was not lost, or on a day nobody wrote down.
- */
-function phaseBeforeLoss(history: History, protocol: Protocol): LossPhase | null {
-  const { outcome, intake } = history
-  if (outcome === null || (outcome.what !== 'died' && outcome.what !== 'absconded')) return null
-  if (outcome.dayUnknown === true) return null
-  const before = addDays(outcome.on, -1)
-  const day = before < intake.on ? intake.on : before
-  const { phase } = planOf({ ...historyUntil(history, day), outcome: null }, day, protocol)
-  return phase === 'closed' ? null : phase
-}
-
-/** Counts the phases before each loss known on a day. */
-export function lossPhases(histories: readonly History[], asOf: Day, protocol: Protocol): LossPhases {
+/** Counts the phases before each loss; null stands for a colony that was not lost, or on a day nobody wrote down. */
+export function lossPhases(before: readonly (LossPhase | null)[]): LossPhases {
   const counts = new Map<LossPhase, number>()
-  for (const h of histories) {
-    if (h.outcome === null || h.outcome.on > asOf) continue
-    const phase = phaseBeforeLoss(h, protocol)
-    if (phase !== null) counts.set(phase, (counts.get(phase) ?? 0) + 1)
-  }
+  for (const phase of before) if (phase !== null) counts.set(phase, (counts.get(phase) ?? 0) + 1)
   const phases = [...counts]
     .map(([phase, colonies]) => ({ phase, colonies }))
     .sort((a, b) => b.colonies - a.colonies || PHASES.indexOf(a.phase) - PHASES.indexOf(b.phase))

@@ -1,13 +1,6 @@
 /** Money and hours for each colony kept: what the lost ones cost is borne by those that were kept. */
-import type { Gift, History } from '../../journal/index.ts'
-
-export const KIND_OF: Partial<Record<Gift, 'queens' | 'feed'>> = {
-  'mated-queen': 'queens',
-  virgin: 'queens',
-  'queen-cell': 'queens',
-  syrup: 'feed',
-  pollen: 'feed',
-}
+import type { Day } from '../../days.ts'
+import type { ColonyFacts, Spending } from '../../stays/index.ts'
 
 export interface Spent {
   /** In the yard's currency: queens, virgins and cells; syrup and pollen; all else that was given. */
@@ -30,30 +23,33 @@ export interface MoneyReview {
   unpriced: { queens: number; feed: number; hours: number }
 }
 
-/** Adds up the colonies whose stay is over. Costs are what the entries say; nothing is guessed. */
-export function moneyOf(histories: readonly History[]): MoneyReview {
+/** Adds up the colonies whose stay was over by a day. */
+export function moneyOf(
+  stays: readonly { facts: ColonyFacts; spending: Spending }[],
+  asOf: Day,
+): MoneyReview {
   const total: Spent = { queens: 0, feed: 0, other: 0, hours: 0 }
   const unpriced = { queens: 0, feed: 0, hours: 0 }
-  const ended = histories.filter((h) => h.outcome !== null)
-  for (const h of ended) {
-    const hours = h.intake.removal.hoursOpenToBoxed
-    if (hours === undefined) unpriced.hours++
+  let [ended, kept] = [0, 0]
+  for (const { facts, spending } of stays) {
+    const { outcome, hoursOpenToBoxed: hours } = facts
+    // One that left on a day nobody wrote down is over all the same.
+    if (outcome === null || (outcome.on !== null && outcome.on > asOf)) continue
+    ended++
+    if (outcome.what === 'moved-out') kept++
+    if (hours === null) unpriced.hours++
     total.hours += hours ?? 0
-    for (const e of h.entries) {
-      if (e.kind !== 'given') continue
-      const kind = KIND_OF[e.what] ?? 'other'
-      total[kind] += e.cost ?? 0
-      if (e.cost === undefined && kind !== 'other') unpriced[kind]++
-    }
+    for (const kind of ['queens', 'feed', 'other'] as const) total[kind] += spending[kind]
+    unpriced.queens += spending.unpricedQueens
+    unpriced.feed += spending.unpricedFeed
   }
-  const kept = ended.filter((h) => h.outcome?.what === 'moved-out').length
   const perKept: Spent = {
     queens: total.queens / kept,
     feed: total.feed / kept,
     other: total.other / kept,
     hours: total.hours / kept,
   }
-  return { ended: ended.length, kept, total, perKept: kept === 0 ? null : perKept, unpriced }
+  return { ended, kept, total, perKept: kept === 0 ? null : perKept, unpriced }
 }
 
 /** A figure of `Spent` as it is shown: '$9.55', or '6.5' hours. `currency`: the sign of the yard's. */

@@ -35,6 +35,14 @@ export function outcomesReading(name: string, o: OutcomesOnDay): string {
   return `By day ${o.day} ${parts.join(', ')}, and ${percent(stillHere.share)} were still here.${few}`
 }
 
+/** Which group ended best on a day and which worst, by how many moved out; the groups best first. Example: see bestReading's test. */
+export function bestReading([best, ...others]: readonly { name: string; on: OutcomesOnDay }[]): string {
+  const worst = others.at(-1)
+  const [good, bad] = [best?.on.shares, worst?.on.shares]
+  if (best === undefined || worst === undefined || good == null || bad == null) return ''
+  return `Best: ${best.name}, ${withLimits(good.movedOut)} of ${best.on.colonies} moved out by day ${best.on.day}, ${percent(good.lost.share)} lost. Worst: ${worst.name}, ${withLimits(bad.movedOut)} of ${worst.on.colonies}, ${percent(bad.lost.share)} lost.`
+}
+
 /** In a table: '41 % (28 to 55)'; a dash where nothing can be said. */
 export const outcomeCell = (s: Share | undefined): string => (s === undefined ? '-' : withLimits(s))
 
@@ -44,25 +52,27 @@ const ABOUT: Partial<Record<TypesTest['outcome'], string>> = {
 }
 
 /**
- * The two tests that are read, with Holm's adjustment for being two. Example: 'The types differ in how many moved out (p =
- * 0.003), more than chance alone would often make them. These numbers do not show that they differ in how many were lost (p
- * = 0.21); that is not proof that they are alike.'
+ * The two tests that are read, with Holm's adjustment for being two. `what`: the groups compared. Example: 'Chance alone would
+ * seldom make the types differ so much in how many moved out (p = 0.003), but often enough in how many were lost (p = 0.21).'
  */
-export function typesTestsReading(tests: readonly TypesTest[]): string {
+export function typesTestsReading(tests: readonly TypesTest[], what = 'types'): string {
   const read = tests.flatMap(({ outcome, p }) => {
     const about = ABOUT[outcome]
     return about === undefined || p === null ? [] : [{ about, p }]
   })
-  if (read.length === 0) return 'There are not two types that can be compared yet.'
+  if (read.length === 0) return `There are not two ${what} of ten colonies or more to compare yet.`
   const adjusted = holm(read.map((t) => t.p))
-  return read
-    .map(({ about }, i) => {
+  const said = (differ: boolean): string[] =>
+    read.flatMap(({ about }, i) => {
       const p = adjusted[i] ?? 1
-      return p < 0.05
-        ? `The types differ in ${about} (${chance(p)}), more than chance alone would often make them.`
-        : `These numbers do not show that the types differ in ${about} (${chance(p)}); that is not proof that they are alike.`
+      return p < 0.05 === differ ? [`${about} (${chance(p)})`] : []
     })
-    .join(' ')
+  const [shown, unshown] = [said(true), said(false)]
+  const chanceAlone = (how: string) => `Chance alone would ${how} make the ${what} differ so much in`
+  if (shown.length === 0)
+    return `${chanceAlone('often enough')} ${unshown.join(' and in ')}; that does not prove them alike.`
+  const rest = unshown.length === 0 ? '' : `, but often enough in ${unshown.join(' and in ')}`
+  return `${chanceAlone('seldom')} ${shown.join(' and in ')}${rest}.`
 }
 
 /** A group whose share is known, for {@link smallestDifferenceReading}. */

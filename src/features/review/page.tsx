@@ -139,12 +139,11 @@ const Chapter = ({ title, children }: { title: string; children?: Child }) => (
   </details>
 )
 
-/** '41 colonies, removal type: wall, as of Wed 10 Jun 2026; lost means died or absconded.' */
+/** '41 colonies, removal type: wall, as of Wed 10 Jun 2026.' */
 function whatIsLookedAt({ look, naming, total }: Pick<ReviewProps, 'look' | 'naming' | 'total'>): string {
   const { choice, taken } = look
   const of = narrows(choice) ? `${taken} of ${coloniesOf(total, '')}` : coloniesOf(taken, '')
-  const lost = choice.unitedIsLoss ? 'died, absconded or united' : 'died or absconded'
-  return `${[of, ...choiceWords(choice, naming)].join(', ')}, as of ${inWordsWithYear(choice.asOf)}. Lost means ${lost}.`
+  return `${[of, ...choiceWords(choice, naming)].join(', ')}, as of ${inWordsWithYear(choice.asOf)}.`
 }
 
 const TooFew = ({ n }: { n: number }) => (

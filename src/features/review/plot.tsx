@@ -44,7 +44,7 @@ interface StepLineProps {
   limits?: boolean
 }
 
-/** One line with its limits and its ticks; `place` chooses colour and dashes (review.css). */
+/** One line with its limits and its ticks; `place` chooses colour and dashes (src/parts/charts.css). */
 export const StepLine = ({ line, place, axis, limits = true }: StepLineProps) => {
   const band = limits ? bandPath(line.points, axis.end) : ''
   const ticks = tickPath(line.left, axis.end)

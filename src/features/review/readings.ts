@@ -107,8 +107,8 @@ export const chance = (p: number): string =>
 
 /** The log-rank test over removal types. `smallest`: colonies of the smallest group. */
 export function logRankReading(test: { p: number } | null, smallest: number): string {
-  if (test === null) return 'There are not two types that can be compared yet.'
-  const few = smallest < FEW ? ' Some types have fewer than ten colonies and hardly weigh in this.' : ''
+  if (test === null) return 'There are not two types of ten colonies or more to compare yet.'
+  const few = smallest < FEW ? ' Types with fewer than ten colonies are left out of this.' : ''
   return test.p < 0.05
     ? `The types were lost at different rates, more so than chance alone would often make them (${chance(test.p)}); why they differ, these numbers cannot say.${few}`
     : `These numbers do not show that the types differ (${chance(test.p)}); that is not proof that they are alike.${few}`

@@ -2,7 +2,8 @@
 
 import type { StepPoint } from '../../parts/index.ts'
 import { fewWords, percent, percentRange } from '../../words/index.ts'
-import type { Line, StackedWays } from './chart-data.ts'
+import type { Line, Stack, StackedWays } from './chart-data.ts'
+import { STACK_WAYS, STACKED } from './stack.ts'
 
 /** The point that holds on a day; null before the first and after the last. */
 export function pointOn(points: readonly StepPoint[], day: number): StepPoint | null {
@@ -29,4 +30,15 @@ export function waysOn(ways: StackedWays, day: number): string {
   const i = ways.days.findLastIndex((d) => d <= day)
   const share = (way: readonly number[]): string => percent(way[i] ?? 0)
   return `Day ${day}: died ${share(ways.died)}, absconded ${share(ways.absconded)}, united ${share(ways.united)}`
+}
+
+/** 'wall, day 42: 31 % moved out, 22 % still here, 13 % united, 34 % died or absconded'. A way that nobody took is left out. */
+export function stackOn({ name, lastDay, steps }: Stack, day: number): string {
+  if (day > lastDay) return `${name}, day ${day}: nobody was followed that long`
+  const step = steps.findLast(([on]) => on <= day)
+  const said = STACKED.flatMap((way, i) => {
+    const share = step === undefined ? (way === 'stillHere' ? 1 : 0) : (step[i + 1] ?? 0)
+    return share === 0 ? [] : [`${percent(share)} ${STACK_WAYS[way]}`]
+  })
+  return `${name}, day ${day}: ${said.join(', ')}`
 }

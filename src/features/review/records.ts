@@ -1,30 +1,50 @@
-/** Every colony of the yard as Review wants it: facts beside history. */
+/** Every colony of the yard as Review wants it, out of the store. */
 
-import type { Store } from '../../store/index.ts'
-import { factsInStore } from './journal-facts.ts'
+import { addDays, type Day, dayIn } from '../../days.ts'
+import { type ColonyFacts, followedSince } from '../../stays/index.ts'
+import type { ColonyStay, Store } from '../../store/index.ts'
+import { followedFromDays, LATE_AFTER_DAYS } from './facts.ts'
 import type { ColonyRecord } from './view.ts'
 
+type Source = Pick<Store, 'stays'>
+
 /**
- * The records, read through once. Kept until an entry is added to the journal or the time zone changes: looking again
- * with other choices costs no reading.
+ * The records, read through once. Kept until something is written that they hang on, or the time zone changes: looking
+ * again with other choices costs no reading.
  */
-export function reviewRecords(
-  store: Pick<Store, 'histories' | 'entry' | 'changes'>,
-): (zone: string) => readonly ColonyRecord[] {
-  let kept: { seq: number; zone: string; records: readonly ColonyRecord[] } | null = null
+export function reviewRecords({ stays }: Source): (zone: string) => readonly ColonyRecord[] {
+  let kept: { stamp: string; records: readonly ColonyRecord[] } | null = null
   return (zone) => {
-    const seq = store.changes({ limit: 1 })[0]?.seq ?? 0
-    if (kept === null || kept.seq !== seq || kept.zone !== zone)
-      kept = { seq, zone, records: recordsIn(store, zone) }
+    const stamp = `${zone} ${stays.stamp()}`
+    if (kept?.stamp !== stamp) kept = { stamp, records: followed([...stays.all()], zone) }
     return kept.records
   }
 }
 
-function recordsIn(store: Pick<Store, 'histories' | 'entry'>, zone: string): ColonyRecord[] {
-  const histories = [...store.histories()]
-  const facts = factsInStore({ histories: () => histories, entry: (id) => store.entry(id) }, zone)
-  return histories.flatMap(({ id, history }, i) => {
-    const f = facts[i]
-    return f === undefined ? [] : [{ id, facts: f, history }]
-  })
+/**
+ * Facts of every colony, with the day from which each was followed (a colony entered late counts from then on).
+ * `zone`: the yard's time zone, by which the day of an entry is reckoned.
+ */
+export const factsInStore = ({ stays }: Source, zone: string): ColonyFacts[] =>
+  followed([...stays.all()], zone).map((r) => r.facts)
+
+function followed(found: readonly ColonyStay[], zone: string): ColonyRecord[] {
+  const from = followedFromDays(
+    found.map(({ facts: { intakeOn }, leftOn, recordedAt }) => ({
+      intakeOn,
+      recordedOn: recordedOn(recordedAt, intakeOn, zone),
+      outcomeOn: leftOn,
+    })),
+  )
+  return found.map(({ id, facts, stayOn }, i) => ({
+    id,
+    facts: followedSince(facts, from[i] ?? facts.intakeOn),
+    stayOn,
+  }))
+}
+
+/** The day on which an intake was entered. In no zone is it more than a day from that of UTC, which is soon told. */
+function recordedOn(recordedAt: string, intakeOn: Day, zone: string): Day {
+  const inUtc = recordedAt.slice(0, 10)
+  return inUtc < addDays(intakeOn, LATE_AFTER_DAYS) ? inUtc : dayIn(zone, new Date(recordedAt))
 }

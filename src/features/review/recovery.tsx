@@ -1,6 +1,6 @@
 /** How colonies came by a laying queen, and after how many days that was proven. */
 
-import { Part, Reading } from '../../parts/index.ts'
+import { Part, Reading, Wide } from '../../parts/index.ts'
 import { percent } from '../../words/index.ts'
 import { CsvLinks } from './csv-links.tsx'
 import { pathReading } from './findings-reading.ts'
@@ -62,32 +62,34 @@ export const Recovery = (p: ReviewProps) => {
 export const PathTable = ({ paths }: { paths: readonly PathCount[] }) => {
   const most = Math.max(1, ...paths.map((x) => x.colonies))
   return (
-    <table class="paths">
-      <caption>Paths</caption>
-      <thead>
-        <tr>
-          <th scope="col">Path</th>
-          <th scope="col">Colonies</th>
-          <th scope="col">Days to proof</th>
-        </tr>
-      </thead>
-      <tbody>
-        {paths.map((path) => (
+    <Wide label="Paths">
+      <table class="paths">
+        <caption>Paths</caption>
+        <thead>
           <tr>
-            <th scope="row">{PATH_NAMES[path.path]}</th>
-            <td>
-              <div class="bar-cell">
-                <svg class="bar" aria-hidden="true" focusable="false">
-                  <rect width={`${Math.round((100 * path.colonies) / most)}%`} height="100%" />
-                </svg>
-                {path.colonies}
-              </div>
-            </td>
-            <td class="nowrap">{path.days === null ? '' : daysWords(path.days)}</td>
+            <th scope="col">Path</th>
+            <th scope="col">Colonies</th>
+            <th scope="col">Days to proof</th>
           </tr>
-        ))}
-      </tbody>
-    </table>
+        </thead>
+        <tbody>
+          {paths.map((path) => (
+            <tr>
+              <th scope="row">{PATH_NAMES[path.path]}</th>
+              <td>
+                <div class="bar-cell">
+                  <svg class="bar" aria-hidden="true" focusable="false">
+                    <rect width={`${Math.round((100 * path.colonies) / most)}%`} height="100%" />
+                  </svg>
+                  {path.colonies}
+                </div>
+              </td>
+              <td>{path.days === null ? '' : daysWords(path.days)}</td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </Wide>
   )
 }
 

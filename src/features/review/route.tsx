@@ -2,6 +2,7 @@ import { Hono } from 'hono'
 import { type AppContext, type Deps, type Env, page, unknownPage } from '../../app/index.ts'
 import { hemisphereOf } from '../../biology/index.ts'
 import { costsWith } from '../../decision/index.ts'
+import { drawnStacks } from './became.tsx'
 import { chartData } from './chart-data.ts'
 import { namesIn } from './choice.ts'
 import { choiceIn } from './choice-form.ts'
@@ -31,7 +32,6 @@ export function review(deps: Deps): Hono<Env> {
       rates,
       heatLimitC: protocol.heatLimitC,
       hemisphere: hemisphereOf(frame.zone),
-      protocol,
       ...(hidden === null ? {} : { prices: hidden.prices, told: hidden.told }),
     }
     const records = recordsOf(frame.zone)
@@ -41,7 +41,7 @@ export function review(deps: Deps): Hono<Env> {
     return {
       frame,
       look,
-      charts: chartData(look, (g) => nameIn({ look, naming }, g)),
+      charts: chartData(look, (g) => nameIn({ look, naming }, g), drawnStacks({ look })),
       naming,
       names: namesIn(
         records.map((r) => r.facts),

@@ -9,11 +9,28 @@ export type Stacked = (typeof STACKED)[number]
 /** The same last day for every kind, so that they can be compared. */
 export const END_OF_STACK = 90
 
+export const STACK_WAYS: Record<Stacked, string> = {
+  movedOut: 'moved out',
+  stillHere: 'still here',
+  united: 'united',
+  other: 'other',
+  lost: 'died or absconded',
+}
+
 const shareOf = (row: OutcomeRow, way: Stacked): number => {
   if (way === 'lost') return row.died.share + row.absconded.share
   if (way === 'other') return row.other.share + (row.unknown?.share ?? 0)
   return row[way].share
 }
+
+/** Shares from a day on, as they are read: the day, then each of STACKED. */
+export type StackStep = [day: number, ...shares: number[]]
+
+/** The steps of a stack up to the last day on which anybody was followed. */
+export const stackSteps = (rows: readonly OutcomeRow[]): StackStep[] =>
+  rows.flatMap((r): StackStep[] =>
+    r.day > END_OF_STACK ? [] : [[r.day, ...STACKED.map((way) => Math.round(shareOf(r, way) * 1000) / 1000)]],
+  )
 
 export interface StackArea {
   way: Stacked

@@ -1,7 +1,7 @@
 /** The review in plain text, for a terminal: a table of types, then what it means in sentences. */
 
 import { type Day, inWordsWithYear } from '../../days.ts'
-import { asLost, kaplanMeier, thinDay, together } from '../../statistics/index.ts'
+import { asLost, kaplanMeier, logRank, thinDay, together } from '../../statistics/index.ts'
 import {
   FEW,
   FEW_MEANS,
@@ -17,7 +17,14 @@ import { goesWithLosing } from './factors.ts'
 import type { ColonyFacts } from './facts.ts'
 import { fatesOf, fatesReading } from './fates.ts'
 import { findingLines, findingsReading } from './findings-reading.ts'
-import { OUTCOME_DAYS, type OutcomesOnDay, outcomeRows, outcomesOn } from './outcomes.ts'
+import {
+  OUTCOME_DAYS,
+  type OutcomesOnDay,
+  outcomeRows,
+  outcomesOn,
+  testable,
+  typesTests,
+} from './outcomes.ts'
 import {
   MOST_TOLD,
   outcomeCell,
@@ -64,6 +71,7 @@ export function summaryOf(all: readonly ColonyFacts[], asOf: Day, unitedIsLoss =
     const on60 = became[i]?.[1]
     return on60?.shares ? [{ name, known: on60.known, share: on60.shares.movedOut.share }] : []
   })
+  const ratesDiffer = logRank(testable(counts).map((c) => asLost(c, lossWays(unitedIsLoss))))
   const smallest = curves.reduce((m, c) => Math.min(m, c.colonies), Number.POSITIVE_INFINITY)
   return [
     head,
@@ -79,7 +87,10 @@ export function summaryOf(all: readonly ColonyFacts[], asOf: Day, unitedIsLoss =
     ...told.flatMap(({ name, i }) => became[i]?.slice(1, 2).map((o) => outcomesReading(name, o)) ?? []),
     ...more,
     ...(names.length > 1
-      ? [typesTestsReading(review.grayTests), smallestDifferenceReading(sized)].filter(Boolean)
+      ? [
+          typesTestsReading(typesTests(testable(counts), unitedIsLoss)),
+          smallestDifferenceReading(sized),
+        ].filter(Boolean)
       : []),
     '',
     'Estimated share alive in the yard of those that stay that long:',
@@ -102,7 +113,7 @@ export function summaryOf(all: readonly ColonyFacts[], asOf: Day, unitedIsLoss =
     medianReading('', review.overall, thinDay(asLost(whole, lossWays(unitedIsLoss)))),
     meanReading('', 60, review.overall),
     waysReading('', 60, review.overall),
-    ...(names.length > 1 ? [logRankReading(review.logRank, smallest)] : []),
+    ...(names.length > 1 ? [logRankReading(ratesDiffer, smallest)] : []),
     '',
     ...told.flatMap(({ i }) => toldOf(on30[i], names.length > 1)),
     ...more,

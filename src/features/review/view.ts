@@ -2,9 +2,7 @@
 
 import type { Day } from '../../days.ts'
 import type { ColonyId } from '../../ids.ts'
-import type { History } from '../../journal/index.ts'
 import type { MovedOut } from '../../records/index.ts'
-import type { Protocol } from '../../recovery/index.ts'
 import {
   asLost,
   type Curve,
@@ -16,6 +14,7 @@ import {
   logRank,
   together,
 } from '../../statistics/index.ts'
+import type { ColonyFacts, Stay } from '../../stays/index.ts'
 import { FEW } from '../../words/index.ts'
 import { type Choice, chosen } from './choice.ts'
 import { type CohortOptions, cohortOf, lossWays, WAYS } from './cohort.ts'
@@ -23,23 +22,29 @@ import { type Comparison, compareBy } from './compare.ts'
 import { COMPARED } from './compared-reading.ts'
 import { type ShareAlive, shareAlive, type TypeOnDay, typesOnDay } from './comparison.ts'
 import { type Findings, goesWithLosing } from './factors.ts'
-import type { ColonyFacts } from './facts.ts'
 import { type Fates, fatesOf } from './fates.ts'
 import { AFTER_DAYS, type AliveAfter, aliveAfter } from './follow-up.ts'
-import { historyUntil } from './history-until.ts'
 import { type Earned, earnedByType, jobOf, type Rates } from './job-money.ts'
 import { type LossPhases, lossPhases } from './loss-phases.ts'
 import { type MoneyReview, moneyOf } from './money.ts'
-import { OUTCOME_DAYS, type OutcomesOnDay, outcomesOn, type TypesTest, typesTests } from './outcomes.ts'
-import { type PathCount, pathCounts, queenrightByDay, recoveryOf } from './recovery-path.ts'
+import {
+  OUTCOME_DAYS,
+  type OutcomesOnDay,
+  outcomesOn,
+  type TypesTest,
+  testable,
+  typesTests,
+} from './outcomes.ts'
+import { type PathCount, pathCounts, queenrightByDay } from './recovery-path.ts'
 import { countedBy, type GroupReview, groupReview, nobody } from './review.ts'
 import { type YardStay, yardStay } from './stay.ts'
 
-/** A colony: what Review asks of it, and its whole history. */
+/** A colony: what Review asks of it. */
 export interface ColonyRecord {
   id: ColonyId
   facts: ColonyFacts
-  history: History
+  /** Its stay as it was known at the end of a day. */
+  stayOn: (asOf: Day) => Stay
 }
 
 export interface Group {
@@ -76,7 +81,7 @@ export interface ReviewView {
   /** One row a group, in the order of `groups`. */
   onDay: Record<LookDay, TypeOnDay[]>
   logRank: { chisq: number; df: number; p: number } | null
-  /** Gray's tests between the groups. */
+  /** Gray's tests between the groups large enough for it, as the log-rank test. */
   grayTests: TypesTest[]
   findings: Findings
   paths: PathCount[]
@@ -99,7 +104,6 @@ export interface Prices {
 }
 
 export interface ReviewViewOptions extends CohortOptions {
-  protocol: Protocol
   /** Left out: prices are not looked at. */
   prices?: (id: ColonyId) => Prices
   /** What work and days cost the yard. */
@@ -111,6 +115,12 @@ export interface ReviewViewOptions extends CohortOptions {
 /** Groups drawn when none were asked for, and at most: more lines than these cannot be told apart. */
 const DRAWN_AT_FIRST = 3
 export const MOST_DRAWN = 5
+
+/** A colony with its stay as of the day looked at. */
+interface Counted extends Stay {
+  id: ColonyId
+  facts: ColonyFacts
+}
 
 /** Works out the whole review. Pure. */
 export function reviewView(
@@ -125,9 +135,10 @@ export function reviewView(
   const all = wholeOf(groups, colonies, choice)
   const names = groups.map((g) => g.name)
   const curves = groups.map((g) => g.curve)
-  const test = logRank(groups.map((g) => asLost(g.counts, lossWays(unitedIsLoss))))
-  const histories = taken.map((r) => historyUntil(r.history, asOf))
-  const recoveries = histories.map((h) => recoveryOf(h, asOf, options.protocol))
+  const tested = testable(groups.map((g) => g.counts))
+  const test = logRank(tested.map((c) => asLost(c, lossWays(unitedIsLoss))))
+  const counted = taken.map(({ id, facts, stayOn }): Counted => ({ id, facts, ...stayOn(asOf) }))
+  const recoveries = counted.map((c) => c.recovery)
   // Where nobody was followed that long, only groups lost to the last one have a share: nothing to lean on.
   const groupsOnDay = (day: LookDay): TypeOnDay[] =>
     shareAlive(all.curve, day).survival === null
@@ -142,30 +153,25 @@ export function reviewView(
     drawn: drawnOf(groups, choice.shown),
     alive: { 30: shareAlive(all.curve, 30), 60: shareAlive(all.curve, 60) },
     onDay: { 30: groupsOnDay(30), 60: groupsOnDay(60) },
-    grayTests: typesTests(
-      groups.map((g) => g.counts),
-      unitedIsLoss,
-    ),
+    grayTests: typesTests(tested, unitedIsLoss),
     logRank: test === null ? null : { chisq: test.chisq, df: test.df, p: test.p },
     findings: goesWithLosing(colonies, asOf, { unitedIsLoss }),
     paths: pathCounts(recoveries),
     queenright: queenrightByDay(recoveries),
-    money: moneyOf(histories),
-    earned: earnedOf(taken, options, asOf),
-    // Files and the report show neither, so they are worked out where they are looked at.
-    get lossPhases() {
-      return lossPhases(histories, asOf, options.protocol)
-    },
+    money: moneyOf(counted, asOf),
+    earned: earnedOf(counted, options, asOf),
+    lossPhases: lossPhases(counted.map((c) => c.phaseBeforeLoss)),
     after: afterOf(taken, options, asOf),
+    // Files and the report do not show it, so it is worked out where it is looked at.
     get compared() {
       return COMPARED.map((by) => compareBy(colonies, asOf, by, { ...options, unitedIsLoss }))
     },
   }
 }
 
-function earnedOf(taken: readonly ColonyRecord[], { prices, rates }: ReviewViewOptions, asOf: Day): Earned[] {
+function earnedOf(counted: readonly Counted[], { prices, rates }: ReviewViewOptions, asOf: Day): Earned[] {
   if (prices === undefined) return []
-  const jobs = taken.flatMap(({ id, history }) => jobOf(history, asOf, prices(id)) ?? [])
+  const jobs = counted.flatMap(({ id, facts, spending }) => jobOf(facts, spending, asOf, prices(id)) ?? [])
   return earnedByType(jobs, rates)
 }
 

@@ -91,6 +91,22 @@ export function aboutGroup(
   return `${shown.charAt(0).toUpperCase()}${shown.slice(1)}: ${lowerFirst(sentence(''))}`
 }
 
+/** What groups are called together. */
+export const GROUPS: Record<Cohort, string> = {
+  removalType: 'types',
+  yard: 'yards',
+  season: 'seasons',
+  year: 'years',
+  heat: 'groups',
+  queen: 'groups',
+  brood: 'groups',
+  vacuum: 'groups',
+  method: 'methods',
+  hours: 'groups',
+  removedBy: 'people',
+  lookedAfterBy: 'people',
+}
+
 /** A finding with its types named as they are said, and its step of heat in the yard's degrees. */
 export function named(f: Finding, units: Units): Finding {
   if (f.factor === 'type') return { ...f, label: typeName(f.label), against: typeName(f.against) }

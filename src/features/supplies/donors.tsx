@@ -32,30 +32,32 @@ export const Donors = ({ donors, today, pathOf, eggFrames }: DonorsProps) => {
           : ` Within a week about ${plain(week.expected, 1)} will be asked for, nine times in ten at most ${week.ninety}.`}
       </p>
       {can.length === 0 ? null : (
-        <table class="numbers">
-          <thead>
-            <tr>
-              <th scope="col">Colony</th>
-              <th scope="col">Frames of bees</th>
-              <th scope="col">Can spare</th>
-              <th scope="col">Last used</th>
-            </tr>
-          </thead>
-          <tbody>
-            {can.slice(0, MOST_ROWS).map((d) => (
+        <Wide label="Colonies that can give a frame">
+          <table class="numbers">
+            <thead>
               <tr>
-                <th scope="row">
-                  <a class="tag tall" href={pathOf(d.tag)}>
-                    {d.tag}
-                  </a>
-                </th>
-                <td>{d.framesOfBees === null ? '' : quarters(d.framesOfBees)}</td>
-                <td>{d.spare}</td>
-                <td>{d.lastUsed === null ? 'never' : dayWords(d.lastUsed, today)}</td>
+                <th scope="col">Colony</th>
+                <th scope="col">Frames of bees</th>
+                <th scope="col">Can spare</th>
+                <th scope="col">Last used</th>
               </tr>
-            ))}
-          </tbody>
-        </table>
+            </thead>
+            <tbody>
+              {can.slice(0, MOST_ROWS).map((d) => (
+                <tr>
+                  <th scope="row">
+                    <a class="tag tall" href={pathOf(d.tag)}>
+                      {d.tag}
+                    </a>
+                  </th>
+                  <td>{d.framesOfBees === null ? '' : quarters(d.framesOfBees)}</td>
+                  <td>{d.spare}</td>
+                  <td>{d.lastUsed === null ? 'never' : dayWords(d.lastUsed, today)}</td>
+                </tr>
+              ))}
+            </tbody>
+          </table>
+        </Wide>
       )}
       {cannot.length === 0 ? null : (
         <details class="caution">

@@ -17,8 +17,11 @@ import {
   type Frame,
   Layout,
   linePath,
+  SUPPLY_TABS,
   scaleFor,
   stretchOf,
+  Tabs,
+  Wide,
 } from '../../parts/index.ts'
 import { chance, dayWords } from '../../words/index.ts'
 import { Donors } from './donors.tsx'
@@ -42,6 +45,7 @@ export interface SuppliesProps {
 
 export const SuppliesPage = (p: SuppliesProps) => (
   <Layout frame={p.frame} title="Supplies">
+    <Tabs of={SUPPLY_TABS} frame={p.frame} />
     <h1>Queens and frames of eggs to have on hand</h1>
     <ProblemSummary form={p.form} labels={orderLabel} heading="Not all of it could be read" ending={null} />
     {p.colonies === 0 ? (
@@ -57,11 +61,6 @@ export const SuppliesPage = (p: SuppliesProps) => (
         <ByDate {...p} />
         <Which {...p} />
         <Donors donors={p.donors} today={p.frame.today} pathOf={p.pathOf} eggFrames={p.forecast.eggFrames} />
-        <p>
-          <a class="tall" href="/stands">
-            Stands free by date, for taking on new jobs
-          </a>
-        </p>
       </div>
     )}
   </Layout>
@@ -185,28 +184,30 @@ const Need = ({ title, needs, today, have, haveWords }: NeedProps) => {
         )}
       </DaysPlot>
       <figcaption class="fine">Line: expected. Shaded: nine times in ten no more than this.</figcaption>
-      <table class="numbers">
-        <thead>
-          <tr>
-            <th scope="col">By</th>
-            <th scope="col">Expected</th>
-            <th scope="col">9 in 10, at most</th>
-            <th scope="col">Short with {have}</th>
-          </tr>
-        </thead>
-        <tbody>
-          {needs
-            .filter((_, i) => i % EVERY === 0)
-            .map((n) => (
-              <tr>
-                <th scope="row">{n.day === today ? 'today' : dayWords(n.day, today)}</th>
-                <td>{n.expected.toFixed(1)}</td>
-                <td>{n.ninety}</td>
-                <td>{chance(moreThan(n.chances, have))}</td>
-              </tr>
-            ))}
-        </tbody>
-      </table>
+      <Wide label="How many, by date">
+        <table class="numbers">
+          <thead>
+            <tr>
+              <th scope="col">By</th>
+              <th scope="col">Expected</th>
+              <th scope="col">9 in 10, at most</th>
+              <th scope="col">Short with {have}</th>
+            </tr>
+          </thead>
+          <tbody>
+            {needs
+              .filter((_, i) => i % EVERY === 0)
+              .map((n) => (
+                <tr>
+                  <th scope="row">{n.day === today ? 'today' : dayWords(n.day, today)}</th>
+                  <td>{n.expected.toFixed(1)}</td>
+                  <td>{n.ninety}</td>
+                  <td>{chance(moreThan(n.chances, have))}</td>
+                </tr>
+              ))}
+          </tbody>
+        </table>
+      </Wide>
     </figure>
   )
 }
@@ -225,28 +226,30 @@ const Which = ({ needs, pathOf }: SuppliesProps) => {
   return (
     <section class="section" id="which">
       <h2>For which colonies</h2>
-      <table class="numbers">
-        <thead>
-          <tr>
-            <th scope="col">Colony</th>
-            <th scope="col">A queen</th>
-            <th scope="col">A frame of eggs</th>
-          </tr>
-        </thead>
-        <tbody>
-          {likely.slice(0, MOST_ROWS).map((n) => (
+      <Wide label="Colonies likely to need something">
+        <table class="numbers">
+          <thead>
             <tr>
-              <th scope="row">
-                <a class="tag tall" href={pathOf(n.tag)}>
-                  {n.tag}
-                </a>
-              </th>
-              <td>{n.queen < 0.005 ? '' : chance(n.queen)}</td>
-              <td>{n.eggs < 0.005 ? '' : chance(n.eggs)}</td>
+              <th scope="col">Colony</th>
+              <th scope="col">A queen</th>
+              <th scope="col">A frame of eggs</th>
             </tr>
-          ))}
-        </tbody>
-      </table>
+          </thead>
+          <tbody>
+            {likely.slice(0, MOST_ROWS).map((n) => (
+              <tr>
+                <th scope="row">
+                  <a class="tag tall" href={pathOf(n.tag)}>
+                    {n.tag}
+                  </a>
+                </th>
+                <td>{n.queen < 0.005 ? '' : chance(n.queen)}</td>
+                <td>{n.eggs < 0.005 ? '' : chance(n.eggs)}</td>
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      </Wide>
       <p class="fine">
         Chance of coming to need one within four weeks
         {likely.length > MOST_ROWS

@@ -10,8 +10,10 @@ import {
   type Frame,
   Layout,
   linePath,
+  SUPPLY_TABS,
   scaleFor,
   stretchOf,
+  Tabs,
   Wide,
 } from '../../parts/index.ts'
 import { chance, dayWords } from '../../words/index.ts'
@@ -36,6 +38,7 @@ export const standsField = (yard: string): string => `stands:${yard}`
 
 export const StandsPage = (p: StandsProps) => (
   <Layout frame={p.frame} title="Stands">
+    <Tabs of={SUPPLY_TABS} frame={p.frame} />
     <h1>Stands free by date</h1>
     <ProblemSummary form={p.form} labels={(f) => f.replace('stands:', 'Stands at ')} />
     {p.saved ? (
@@ -174,7 +177,7 @@ const HowMany = ({ yards, form, frame }: StandsProps) =>
   frame.may('change-settings') ? (
     <section class="section">
       <h2>How many stands there are</h2>
-      <form method="post" action="/stands" novalidate>
+      <form method="post" action="/supplies/stands" novalidate>
         {yards.map((y) => (
           <TextField
             form={form}

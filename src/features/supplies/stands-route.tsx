@@ -54,7 +54,10 @@ export function stands(deps: Deps): Hono<Env> {
     )
   }
 
-  app.get('/stands', (c) => {
+  // Its address until 2026-11.
+  app.get('/stands', (c) => c.redirect('/supplies/stands', 301))
+
+  app.get('/supplies/stands', (c) => {
     const kept = store.settings.get('stands')
     const typed: Typed = {}
     for (const yard of yardNames(store)) {
@@ -64,7 +67,7 @@ export function stands(deps: Deps): Hono<Env> {
     return show(c, typed)
   })
 
-  app.post('/stands', async (c) => {
+  app.post('/supplies/stands', async (c) => {
     const typed = await typedIn(c)
     const problems: FieldProblem[] = []
     const kept: Record<string, number> = { ...store.settings.get('stands') }
@@ -78,7 +81,7 @@ export function stands(deps: Deps): Hono<Env> {
     }
     if (problems.length === 0)
       problems.push(...store.settings.set('stands', kept).map(({ message }) => ({ field: '', message })))
-    return problems.length > 0 ? show(c, typed, problems) : c.redirect('/stands?saved=1', 303)
+    return problems.length > 0 ? show(c, typed, problems) : c.redirect('/supplies/stands?saved=1', 303)
   })
   return app
 }

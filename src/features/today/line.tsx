@@ -30,7 +30,7 @@ export interface TodayLine {
 
 /** `named`: the boxes around it stand in other yards. */
 export const Line = ({ line, frame, named = false }: { line: TodayLine; frame: Frame; named?: boolean }) => (
-  <li class={line.toDo.late || line.danger !== null ? 'todo todo-late' : 'todo'}>
+  <li class={line.toDo.late || line.danger !== null ? 'todo todo-late' : 'todo'} data-box={line.path}>
     <details name="box">
       <summary class="todo-line">
         <span class="todo-where">

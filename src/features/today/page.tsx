@@ -1,8 +1,7 @@
 /** Today: how many boxes, which presses and where to begin; a line a box, danger first; then what can wait, and until when. */
 
 import type { Day } from '../../days.ts'
-import { type Frame, Layout } from '../../parts/index.ts'
-
+import { BESIDE, type Frame, Layout, ListAndBox } from '../../parts/index.ts'
 import {
   type DoubtLine,
   Doubts,
@@ -37,12 +36,51 @@ export interface TodayProps {
 }
 
 export const TodayPage = (p: TodayProps) => {
+  const { title } = p.frame.words.today
+  return (
+    <Layout frame={p.frame} title={title} scripts={[BESIDE]}>
+      {p.empty ? (
+        <>
+          <h1>{title}</h1>
+          <p id="phone-ready" class="fine phone-ready" />
+          <FirstRun frame={p.frame} />
+        </>
+      ) : (
+        <ListAndBox>
+          <Head {...p} />
+          <Lists {...p} />
+        </ListAndBox>
+      )}
+    </Layout>
+  )
+}
+
+/** The way to the first box; how many there are, and how many of them late. */
+const Head = ({ urgent, yards, frame }: TodayProps) => {
+  const { nothing, title, toSeeTo, walk } = frame.words.today
+  const lines = [...urgent, ...yards.flatMap((y) => y.lines)]
+  const late = lines.filter((l) => l.toDo.late).length
+  return (
+    <>
+      <div class="today-top">
+        <h1>{title}</h1>
+        {lines.length === 0 ? null : (
+          <a class="button button-do" href="/round">
+            {walk}
+          </a>
+        )}
+      </div>
+      <p class="today-sum">{lines.length === 0 ? nothing : toSeeTo(lines.length, late)}</p>
+      <p id="phone-ready" class="fine phone-ready" />
+    </>
+  )
+}
+
+/** Danger, what others hand over, the round by yard, and what can wait. */
+const Lists = (p: TodayProps) => {
   const { parts, today } = p.frame.words
   return (
-    <Layout frame={p.frame} title={today.title}>
-      <h1>{today.title}</h1>
-      <p id="phone-ready" class="fine phone-ready" />
-      {p.empty ? <FirstRun frame={p.frame} /> : <Sum {...p} />}
+    <>
       {p.urgent.length === 0 ? null : (
         <section class="round round-first">
           <h2>{today.first}</h2>
@@ -55,7 +93,7 @@ export const TodayPage = (p: TodayProps) => {
       )}
       <NotInBook count={p.notInBook} />
       {p.letters === 0 ? null : (
-        <p>
+        <p class="letters-due">
           <a class="tall" href="/letters">
             {today.letters(p.letters)}
           </a>
@@ -77,23 +115,7 @@ export const TodayPage = (p: TodayProps) => {
       <LostBoxes lost={p.lost} frame={p.frame} />
       <Doubts doubts={p.doubts} />
       <CanWait {...p} />
-    </Layout>
-  )
-}
-
-/** How many, how many of them late, and the way to the first one. */
-const Sum = ({ urgent, yards, frame: { words } }: TodayProps) => {
-  const { today } = words
-  const lines = [...urgent, ...yards.flatMap((y) => y.lines)]
-  const late = lines.filter((l) => l.toDo.late).length
-  if (lines.length === 0) return <p class="today-sum">{today.nothing}</p>
-  return (
-    <div class="today-top">
-      <p class="today-sum">{today.toSeeTo(lines.length, late)}</p>
-      <a class="button button-do" href="/round">
-        {today.walk}
-      </a>
-    </div>
+    </>
   )
 }
 
@@ -119,7 +141,7 @@ const CanWait = ({ waiting, frame }: TodayProps) => {
             </dt>
             <dd>
               {w.colonies.map((c) => (
-                <a class="wait" href={c.path}>
+                <a class="wait" href={c.path} data-box={c.path}>
                   <span class="tag">{c.tag}</span>
                   {c.late ? <small> {today.lidOnThoughLate}</small> : null}
                 </a>

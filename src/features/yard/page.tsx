@@ -1,6 +1,15 @@
 /** The yard: every stand as a row, with where its colony is on its way. */
 
-import { type Frame, Layout, PressingMark, type Ribbon, RibbonDefs, RibbonSmall } from '../../parts/index.ts'
+import {
+  BESIDE,
+  type Frame,
+  Layout,
+  ListAndBox,
+  PressingMark,
+  type Ribbon,
+  RibbonDefs,
+  RibbonSmall,
+} from '../../parts/index.ts'
 import type { Phase } from '../../recovery/index.ts'
 import { dayWords, PHASE_WORDS, type ToDo } from '../../words/index.ts'
 
@@ -36,7 +45,7 @@ export interface YardProps {
 }
 
 export const YardPage = (p: YardProps) => (
-  <Layout frame={p.frame} title="Yard">
+  <Layout frame={p.frame} title="Yard" scripts={[BESIDE]}>
     <h1>The yard</h1>
     {p.empty ? (
       <div class="sheet">
@@ -49,7 +58,7 @@ export const YardPage = (p: YardProps) => (
         ) : null}
       </div>
     ) : (
-      <>
+      <ListAndBox>
         <Finder {...p} />
         <p class="soft" role="status">
           {p.total === 0
@@ -59,7 +68,7 @@ export const YardPage = (p: YardProps) => (
         <RibbonDefs />
         <Rows {...p} />
         <Pages {...p} />
-      </>
+      </ListAndBox>
     )}
   </Layout>
 )
@@ -153,7 +162,7 @@ const Select = (p: { name: string; label: string; value: string; options: [strin
 )
 
 const Row = ({ row, named }: { row: YardRow; named: boolean }) => (
-  <li class={row.toDo?.late ? 'line line-late' : 'line'}>
+  <li class={row.toDo?.late ? 'line line-late' : 'line'} data-box={row.path}>
     <div class="line-margin">
       <a class="tag" href={row.path}>
         {row.tag}

@@ -102,9 +102,9 @@ export function eggsChances(s: State, b: BroodSeen, rates: Rates): readonly [num
 }
 
 /** Chances of 'none', 'worker', 'drone-in-worker'. */
-export function cappedChances(b: BroodSeen): readonly [number, number, number] {
+export function cappedChances(b: BroodSeen, rates: Rates): readonly [number, number, number] {
   const none = (1 - b.capped) * (1 - b.droneCaps)
-  const drone = b.droneCaps * (0.97 - 0.27 * b.capped)
+  const drone = b.droneCaps * (0.97 - 0.27 * b.capped) + (1 - b.droneCaps) * b.capped * rates.capsMistaken
   return [none, 1 - none - drone, drone]
 }
 
@@ -172,7 +172,7 @@ export function sightingsOf(look: Inspection, rates: Rates, t: Tables): Sighting
       })
     if (capped !== undefined) {
       const at = ['none', 'worker', 'drone-in-worker'].indexOf(capped)
-      say('capped', capped, (_, brood) => floor(cappedChances(on(brood, at > 0))[at] ?? 0, 3, rates))
+      say('capped', capped, (_, brood) => floor(cappedChances(on(brood, at > 0), rates)[at] ?? 0, 3, rates))
     }
     if (queen !== undefined)
       say('queen', queen, (s) => {

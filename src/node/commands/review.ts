@@ -7,13 +7,8 @@ import { existsSync, readFileSync } from 'node:fs'
 import { parseArgs } from 'node:util'
 import { type Day, dayIn, isDay } from '../../days.ts'
 import { lineOf, readColonies } from '../../features/import/node.ts'
-import {
-  type ColonyFacts,
-  factsInStore,
-  factsOfRow,
-  reviewOf,
-  summaryOf,
-} from '../../features/review/index.ts'
+import { factsInStore, factsOfRow, reviewOf, summaryOf } from '../../features/review/index.ts'
+import type { ColonyFacts } from '../../stays/index.ts'
 import { dataFile, openStore, StoreError } from '../../store/node.ts'
 
 const USAGE =

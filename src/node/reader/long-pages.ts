@@ -2,7 +2,7 @@
 
 /** Longer with every colony in the yard. */
 const OF_THE_YARD =
-  /^\/($|yard$|round$|round\/end$|phone\/round$|paper$|labels$|sheet-entry$|health$|stands$)/
+  /^\/($|yard$|round$|round\/end$|phone\/round$|paper$|labels$|sheet-entry$|health$|supplies\/stands$)/
 
 /** Longer with every colony there ever was. */
 const OF_THE_PAST =

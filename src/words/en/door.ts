@@ -42,9 +42,6 @@ export const account = {
   signOutEverywhere: 'Sign out everywhere',
   takeBack: (n: number) =>
     `Take back ${keysWords(n)} too: otherwise ${n === 1 ? 'it works' : 'they work'} on`,
-  more: 'Messages and programs',
-  messages: 'Morning messages',
-  tokens: 'Tokens for programs',
   language: {
     title: 'Language',
     hint: 'For the pages of the round; others are in English.',

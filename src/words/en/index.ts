@@ -5,10 +5,13 @@ import { dates } from './dates.ts'
 import { account, signIn } from './door.ts'
 import { drawings } from './drawings.ts'
 import { entries } from './entries.ts'
+import { errors } from './errors.ts'
 import { fields } from './fields.ts'
 import { forms } from './forms.ts'
 import { frame } from './frame.ts'
+import { how } from './how.ts'
 import { islands } from './islands.ts'
+import { outbox } from './outbox.ts'
 import { parts } from './parts.ts'
 import { reasons } from './reasons.ts'
 import { record } from './record.ts'
@@ -16,7 +19,6 @@ import { round } from './round.ts'
 import { steps } from './steps.ts'
 import { today } from './today.ts'
 import { trade } from './trade.ts'
-import { trouble } from './trouble.ts'
 import { units } from './units.ts'
 import { visit } from './visit.ts'
 
@@ -29,17 +31,19 @@ export const english = {
   account,
   drawings,
   entries,
+  errors,
   fields,
   forms,
+  how,
+  outbox,
+  reasons,
+  steps,
   islands,
   parts,
-  reasons,
   record,
   round,
-  steps,
   today,
   trade,
-  trouble,
   units,
   visit,
 }

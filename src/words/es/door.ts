@@ -50,9 +50,6 @@ export const account: Words['account'] = {
   signOutEverywhere: 'Salir en todas partes',
   takeBack: (n) =>
     `Anular también ${keys(n)}: si no, ${n === 1 ? 'sigue funcionando' : 'siguen funcionando'}`,
-  more: 'Mensajes y programas',
-  messages: 'Mensajes de la mañana',
-  tokens: 'Claves para programas',
   language: {
     title: 'Idioma',
     hint: 'Para las páginas de la ronda; las demás están en inglés.',

@@ -8,7 +8,6 @@
  * Prints a line a mutant, and adds it to tests/output/mutants.jsonl. Types are checked only for survivors by hand: a mutant
  * that would not compile counts as it behaves.
  */
-import { spawnSync } from 'node:child_process'
 import {
   appendFileSync,
   cpSync,
@@ -22,27 +21,62 @@ import {
 } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
+import { setTimeout as sleep } from 'node:timers/promises'
 import { fileURLToPath } from 'node:url'
 import { parseArgs } from 'node:util'
+import { createVitest, type Vitest } from 'vitest/node'
 import { seeded } from '../../forecast/random.ts'
 import { type Mutant, mutantsOf } from './mutate.ts'
 
 const TOP = fileURLToPath(new URL('../../..', import.meta.url))
 
+interface Proofs {
+  files: string
+  /** Cheap tests first: most faults need no more than these. */
+  stages: string[][]
+  project: string[]
+}
+
 /** What proves a room: tests that run in seconds. Others may notice more. */
-const ROOMS: Record<string, { files: string; tests: string[]; project: string[] }> = {
+const ROOMS: Record<string, Proofs> = {
   recovery: {
     files: 'src/recovery',
-    tests: ['tests/recovery', 'tests/health', 'tests/reference/khoury.test.ts'],
+    stages: [
+      ['tests/recovery/cases', 'tests/recovery/edges', 'tests/recovery/tracing', 'tests/recovery/guards'],
+      ['tests/recovery', 'tests/health', 'tests/reference/khoury.test.ts'],
+    ],
     project: ['unit'],
   },
-  decision: { files: 'src/decision', tests: ['tests/decision'], project: ['unit'] },
+  decision: {
+    files: 'src/decision',
+    stages: [
+      ['tests/forecast/same-story.test.ts', 'tests/decision/chores.test.ts'],
+      ['tests/decision', 'tests/forecast/agrees-with-plan.test.ts', 'tests/recovery/guards.test.ts'],
+    ],
+    project: ['unit'],
+  },
   store: {
     files: 'src/store',
-    tests: ['tests/store', 'tests/safekeeping', 'tests/people'],
+    stages: [
+      ['tests/store/append', 'tests/store/verify', 'tests/store/read', 'tests/store/guards'],
+      ['tests/store', 'tests/safekeeping', 'tests/people'],
+    ],
     project: ['unit', 'server'],
   },
-  people: { files: 'src/people', tests: ['tests/people', 'tests/api'], project: ['unit', 'server'] },
+  people: {
+    files: 'src/people',
+    stages: [
+      ['tests/people/limits', 'tests/people/passphrase', 'tests/people/permissions', 'tests/people/accounts'],
+      ['tests/people', 'tests/api'],
+    ],
+    project: ['unit', 'server'],
+  },
+}
+
+function roomNamed(name: string): Proofs {
+  const room = ROOMS[name]
+  if (room === undefined) throw new RangeError(`name a room: ${Object.keys(ROOMS).join(', ')}`)
+  return room
 }
 
 /** Milliseconds after which a mutant that runs for ever counts as noticed. */
@@ -57,8 +91,7 @@ const { values, positionals } = parseArgs({
     at: { type: 'string', multiple: true },
   },
 })
-const room = ROOMS[positionals[0] ?? '']
-if (room === undefined) throw new RangeError(`name a room: ${Object.keys(ROOMS).join(', ')}`)
+const room = roomNamed(positionals[0] ?? '')
 
 interface Place extends Mutant {
   file: string
@@ -91,34 +124,53 @@ symlinkSync(join(TOP, 'node_modules'), join(copy, 'node_modules'))
 const log = join(TOP, 'tests', 'output', 'mutants.jsonl')
 mkdirSync(join(TOP, 'tests', 'output'), { recursive: true })
 
-/** Whether the room's tests fail on the copy as it is now. */
-function noticed(): boolean {
-  const projects = room?.project.flatMap((p) => ['--project', p]) ?? []
-  const run = spawnSync(
-    process.execPath,
-    [
-      'node_modules/vitest/vitest.mjs',
-      'run',
-      '--config',
-      'tests/vitest.config.ts',
-      '--bail=1',
-      ...projects,
-      ...(room?.tests ?? []),
-    ],
-    { cwd: copy, timeout: PATIENCE_MS, killSignal: 'SIGKILL', stdio: 'ignore' },
-  )
-  return run.status !== 0
+/** One kept test runner: each mutant costs only the changed file and the tests, not a start. Threads, so that one which never ends can be ended. */
+const runner = (): Promise<Vitest> =>
+  createVitest('test', {
+    root: copy,
+    config: join(copy, 'tests/vitest.config.ts'),
+    project: room.project,
+    watch: false,
+    bail: 1,
+    pool: 'threads',
+    maxWorkers: 1,
+    reporters: [{}],
+    silent: true,
+  })
+let vitest = await runner()
+
+/** Whether the room's tests fail on the copy as it is now, where `changed` is what differs from the run before. */
+async function noticed(changed: readonly string[]): Promise<boolean> {
+  for (const file of changed) vitest.invalidateFile(join(copy, file))
+  for (const tests of room.stages) if (await fails(tests)) return true
+  return false
+}
+
+async function fails(tests: readonly string[]): Promise<boolean> {
+  const specs = await vitest.globTestSpecifications([...tests])
+  const patience = new AbortController()
+  const late = sleep(PATIENCE_MS, 'late' as const, { signal: patience.signal }).catch(() => 'late' as const)
+  const ended = await Promise.race([vitest.runTestSpecifications(specs), late])
+  patience.abort()
+  if (ended === 'late') {
+    await vitest.close()
+    vitest = await runner()
+    return true
+  }
+  return ended.unhandledErrors.length > 0 || !ended.testModules.every((module) => module.ok())
 }
 
 try {
-  if (noticed()) throw new Error('the tests fail without any mutant')
+  if (await noticed([])) throw new Error('the tests fail without any mutant')
   const survivors: string[] = []
   const places = chosen()
   process.stdout.write(`${places.length} of ${all.length} mutants of ${room.files}\n`)
+  let before: string[] = []
   for (const { file, line, was, becomes, text } of places) {
     const whole = readFileSync(join(TOP, file), 'utf8')
     writeFileSync(join(copy, file), text)
-    const killed = noticed()
+    const killed = await noticed([...before, file])
+    before = [file]
     writeFileSync(join(copy, file), whole)
     const told = `${file}:${line} ${was} -> ${becomes}`.replaceAll(/\s+/g, ' ')
     process.stdout.write(`${killed ? 'noticed ' : 'SURVIVED'} ${told}\n`)
@@ -127,5 +179,6 @@ try {
   }
   process.stdout.write(`${survivors.length} of ${places.length} survived\n`)
 } finally {
+  await vitest.close()
   rmSync(copy, { recursive: true, force: true })
 }

@@ -1,5 +1,5 @@
-import type { Day } from '../../days.ts'
-import type { History } from '../../journal/index.ts'
+import type { Day } from '../days.ts'
+import type { History } from '../journal/index.ts'
 
 /** A history as it stood at the end of a day. */
 export function historyUntil(history: History, asOf: Day): History {
