@@ -3,6 +3,7 @@
  * without scripts, there is the page alone.
  */
 import type { Child } from 'hono/jsx'
+import { useWords } from '../forms/index.ts'
 
 /** The browser code that goes with it, by source name. */
 export const BESIDE = 'islands/beside.ts'
@@ -11,14 +12,14 @@ export const BESIDE = 'islands/beside.ts'
 export const ListAndBox = ({ children }: { children?: Child }) => (
   <div class="beside">
     <div class="beside-list">{children}</div>
-    <section class="beside-box" id="beside-box" aria-label="The box chosen in the list" />
+    <section class="beside-box" id="beside-box" aria-label={useWords().parts.boxChosen} />
   </div>
 )
 
 /** A box; beside it the list of today. */
 export const BoxAndList = ({ children }: { children?: Child }) => (
   <div class="beside">
-    <nav class="beside-list" id="beside-today" aria-label="Boxes of today" />
+    <nav class="beside-list" id="beside-today" aria-label={useWords().parts.boxesOfToday} />
     <div class="beside-box">{children}</div>
   </div>
 )

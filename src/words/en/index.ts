@@ -5,6 +5,7 @@ import { dates } from './dates.ts'
 import { account, signIn } from './door.ts'
 import { drawings } from './drawings.ts'
 import { entries } from './entries.ts'
+import { errors } from './errors.ts'
 import { fields } from './fields.ts'
 import { forms } from './forms.ts'
 import { frame } from './frame.ts'
@@ -18,7 +19,6 @@ import { round } from './round.ts'
 import { steps } from './steps.ts'
 import { today } from './today.ts'
 import { trade } from './trade.ts'
-import { trouble } from './trouble.ts'
 import { units } from './units.ts'
 import { visit } from './visit.ts'
 
@@ -31,6 +31,7 @@ export const english = {
   account,
   drawings,
   entries,
+  errors,
   fields,
   forms,
   how,
@@ -43,7 +44,6 @@ export const english = {
   round,
   today,
   trade,
-  trouble,
   units,
   visit,
 }

@@ -22,6 +22,8 @@ export const parts = {
   howItIsDone: 'How it is done',
   toHand: (what: string) => `To hand: ${what}.`,
   ownPage: 'On a page of its own',
+  boxChosen: 'The box chosen in the list',
+  boxesOfToday: 'Boxes of today',
   atTheBox: 'At the box',
   /** `full`, `short`: the least warmth for a full look and a short one, with their unit. */
   cautions: (full: string, short: string) => [

@@ -24,6 +24,8 @@ export const parts: typeof English = {
   howItIsDone: 'Cómo se hace',
   toHand: (what) => `A mano: ${what}.`,
   ownPage: 'En una página aparte',
+  boxChosen: 'La colmena elegida en la lista',
+  boxesOfToday: 'Colmenas de hoy',
   atTheBox: 'Junto a la colmena',
   cautions: (full, short) => [
     'Picaduras: tener a mano el plan para la anafilaxia, y alguien al alcance de la voz.',
