@@ -85,7 +85,7 @@ export const choices: ChoiceWords = {
     temper: 'Puede irse tan brava como es',
     'sprayed-comb-out': 'El panal rociado está fuera',
   },
-  stores: { low: 'Pocas', enough: 'Suficientes', heavy: 'Muchas' },
+  stores: { low: 'Pocas', enough: 'Bastan', heavy: 'Muchas' },
   noSigns: 'Se miró: ninguna',
   signs: {
     beetles: 'Escarabajos',

@@ -2,7 +2,7 @@
 import type { fields as English, FieldText } from '../en/fields.ts'
 
 const note: FieldText = { label: 'Nota' }
-const orType = 'o escribir'
+const orType = 'otro'
 
 const taken: (typeof English)['taken'] = {
   outdoorC: { label: 'Temperatura afuera' },

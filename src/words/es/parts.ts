@@ -3,9 +3,9 @@ import type { parts as English } from '../en/parts.ts'
 
 export const parts: typeof English = {
   lidOn: 'tapa puesta',
-  halfALook: 'media revisión',
-  lateHalfALook: 'atrasado: media revisión',
-  daysLate: (n) => `${n} d de atraso`,
+  halfALook: 'a medias',
+  lateHalfALook: 'tarde, a medias',
+  daysLate: (n) => `${n} d tarde`,
   today: 'hoy',
   mayDo: 'se puede',
   due: 'toca',

@@ -1,0 +1,51 @@
+/** Files that draw pages in every language hold no words themselves: what people read is in the catalogue. */
+import { readFileSync } from 'node:fs'
+import { fileURLToPath } from 'node:url'
+import { expect, it } from 'vitest'
+
+const ROOT = fileURLToPath(new URL('../..', import.meta.url))
+
+/** Pages and parts whose every word is in the catalogue (src/app/spoken.ts). */
+const SPOKEN_FILES = [
+  ...['sign-in-page', 'account-page'].map((f) => `src/features/accounts/${f}.tsx`),
+  ...['page', 'line', 'hand-over'].map((f) => `src/features/today/${f}.tsx`),
+  ...['page', 'colony-page', 'summary-page', 'missed-page', 'progress', 'load-list'].map(
+    (f) => `src/features/round/${f}.tsx`,
+  ),
+  ...['visit-page', 'note-page', 'small-forms', 'live-panel'].map((f) => `src/features/entries/${f}.tsx`),
+  ...['visit-fields', 'done', 'common', 'inspection'].map((f) => `src/features/entries/fields/${f}.tsx`),
+  ...[
+    'mark',
+    'pressing-mark',
+    'how-to',
+    'sign',
+    'lost-taps',
+    'inspector',
+    'date',
+    'phone-line',
+    'beside',
+  ].map((f) => `src/parts/${f}.tsx`),
+  ...['field', 'photo-field', 'draw'].map((f) => `src/forms/${f}.tsx`),
+]
+
+/** Two words or more, as people read them: between tags, in an attribute that is read out, or in quotes. */
+const SPEAKS = [
+  />[^<>{}=;()]*\b[A-Za-z]{2,} [a-z]{2,}[^<>{}=;()]*</g,
+  /\b(?:aria-label|placeholder|alt|title|label|button|legend)="[^"]*[a-z]{2,}[^"]*"/g,
+  /'[A-Z][a-z]+ [a-z]+[^']*'/g,
+]
+
+const withoutComments = (text: string): string =>
+  text.replaceAll(/\/\*[\s\S]*?\*\//g, '').replaceAll(/^\s*\/\/.*$/gm, '')
+
+const spokenIn = (text: string): string[] => SPEAKS.flatMap((say) => withoutComments(text).match(say) ?? [])
+
+it.each(SPOKEN_FILES)('%s', (file) => {
+  expect(spokenIn(readFileSync(`${ROOT}${file}`, 'utf8'))).toEqual([])
+})
+
+it('can fail', () => {
+  expect(spokenIn('<p>Nothing to do</p>')).toHaveLength(1)
+  expect(spokenIn('<nav aria-label="Pages" />')).toHaveLength(1)
+  expect(spokenIn("const a = 'Walk the round'")).toHaveLength(1)
+})
