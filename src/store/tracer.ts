@@ -16,7 +16,7 @@ export interface Tracer {
   exposures(): Exposures
   /**
    * Colonies that have left since a suspected one was last clean, and are bound to it: nothing holds them any more, and who
-   * has them is to be told. Reads their histories anew each time; nothing where nobody is suspected.
+   * has them is to be told. Reads a history once, and again after new entries; nothing where nobody is suspected.
    */
   gone(): Exposures
 }
@@ -89,13 +89,32 @@ export function tracerOf({ raw }: Connection, known: (id: ColonyId) => Folded): 
   }
 
   const leftSince = raw.prepare('SELECT id FROM colony WHERE closed_on >= ?').pluck()
+  /** What was read of colonies that have left; null of one without an intake. */
+  let past: { newest: Kept['newest']; read: Map<ColonyId, Traced | null> } | null = null
+  const readPast = (last: Kept['newest']): Map<ColonyId, Traced | null> => {
+    if (past === null || !isThere(past.newest)) past = { newest: last, read: new Map() }
+    if (!isAt(past.newest, last)) {
+      for (const id of touchedSince.all(past.newest.seq) as ColonyId[]) past.read.delete(id)
+      past.newest = last
+    }
+    return past.read
+  }
+  const tracedOf = (id: ColonyId): Traced | null => {
+    const { history } = known(id)
+    return history === null ? null : traceable(id, history)
+  }
+
   const gone = (): Exposures => {
-    const read = [...(now().read ?? [])].map(([, { traced }]) => traced)
+    const current = now()
+    const read = [...(current.read ?? [])].map(([, { traced }]) => traced)
     const [since] = read.flatMap((c) => (c.suspectedSince === null ? [] : (c.entries[0]?.on ?? []))).sort()
     if (since === undefined) return NO_EXPOSURES
+    const already = readPast(current.newest)
     const left = (leftSince.all(since) as ColonyId[]).flatMap((id): Traced[] => {
-      const { history } = known(id)
-      return history === null ? [] : [traceable(id, history)]
+      const before = already.get(id)
+      const traced = before === undefined ? tracedOf(id) : before
+      already.set(id, traced)
+      return traced === null ? [] : [traced]
     })
     const ids = new Set(left.map((c) => c.id))
     const all = exposuresBetween([...read.filter((c) => !ids.has(c.id)), ...left])

@@ -2,11 +2,11 @@
 
 /** Longer with every colony in the yard. */
 const OF_THE_YARD =
-  /^\/($|yard$|round$|round\/end$|phone\/round$|paper$|labels$|sheet-entry$|health$|supplies\/stands$)/
+  /^\/($|yard$|round$|round\/end$|phone\/round$|paper$|labels$|sheet-entry$|supplies\/stands$)/
 
-/** Longer with every colony there ever was. */
+/** Longer with every colony there ever was: health with those that left, where a disease is suspected. */
 const OF_THE_PAST =
-  /^\/(review($|\/)|changes\/csv$|data\/export$|data\/colonies\/colonies\.csv$|yard-book($|\/)|letters$|supplies$|rates$)/
+  /^\/(review($|\/)|changes\/csv$|data\/export$|data\/colonies\/colonies\.csv$|yard-book($|\/)|letters$|supplies$|rates$|health$)/
 
 /** The yard by a word or in another order: every colony that ever left is looked at. Else only a page of them. */
 const YARD_OF_THE_PAST = /^\?(?=.*\bshow=(left|all)\b)(?=.*(\bfind=[^&]|\bsort=(next|day|tag)\b))/
