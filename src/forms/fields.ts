@@ -21,7 +21,7 @@ import {
 } from './spec.ts'
 
 /** The fields of every kind, and those that several forms ask, in the words of a language. */
-export function formsIn(w: Words) {
+function formsIn(w: Words) {
   const { choices: c, fields: f } = w
   const NOTE = lines(f.note)
   /** Names of photos already kept; the files themselves come in a field of their own. */

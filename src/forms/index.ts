@@ -1,7 +1,7 @@
 /** The door of this room; README.md says what is behind it. */
 
 export type { FieldProblem } from '../result.ts'
-export { dayLabel } from './day-labels.ts'
+
 export { type DrawnIn, Fields, Group } from './draw.tsx'
 export {
   Choices,

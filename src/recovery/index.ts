@@ -5,13 +5,12 @@ export { lookFromOutside } from './advice/routine.ts'
 export { choresWaitFor } from './derived-asks.ts'
 export { fold } from './fold/fold.ts'
 export { MATING_NUCLEUS_FRAMES, mayBuy, mayGive, mayOpen, mayUnite, NUCLEUS_FRAMES } from './guards.ts'
-export { leftOutReason, missingWords } from './missing-words.ts'
+export { leftOutReason } from './missing-words.ts'
 export { isQuiet, phaseOn } from './phase.ts'
 export { inWordsToo, planOf } from './plan.ts'
 export {
   ACTIONS,
   type Action,
-  type Advice,
   type Advised,
   type Check,
   type CheckStatus,
@@ -45,7 +44,7 @@ export {
 export { ANCHOR_OF, factsOf, OUTSIDE, rulesWhere, SOURCE_OF } from './rules.ts'
 export { type ADVICE, type Few, type PressingSign, REMEDY, type Sought } from './says/advice.ts'
 export type { ASKS } from './says/asks.ts'
-export { type SaidOf, wordsOf } from './says/catalogue.ts'
+export { wordsOf } from './says/catalogue.ts'
 export type { CAUSES, DEEDS } from './says/causes.ts'
 export type { GUARDS } from './says/guards.ts'
 export { type Cause, type Deed, deedInEnglish } from './says/inside.ts'
@@ -69,7 +68,6 @@ export { proofOf } from './spans.ts'
 export type { Ask } from './state.ts'
 export { heldWords, lockedDeed, type Suspicion, suspicionOn } from './suspicion.ts'
 export {
-  boundTo,
   deedOf,
   type Exposure,
   exposedWords,

@@ -20,7 +20,7 @@ export interface RefusedEntry {
 }
 
 /** One as it is kept, settled or not. */
-export interface KeptRefused extends RefusedEntry {
+interface KeptRefused extends RefusedEntry {
   settledAt: string | null
   settledBy: string | null
 }

@@ -120,8 +120,6 @@ export function choicesIn(w: ChoiceWords) {
   }
 }
 
-export type Choices = ReturnType<typeof choicesIn>
-
 /** A removal type of an old book: nobody wrote it down. */
 export const NOT_WRITTEN_DOWN = 'unknown'
 
@@ -135,40 +133,35 @@ export const removalTypes = (own: readonly string[] = [], { queen, removal } = e
 
 /** In English, for pages that are in no other language. */
 export const {
-  BEES_TAPPED,
   BROOD_CARE,
-  BROOD_STATE,
+
   CAGE,
   CAPPED_BROOD,
-  CAUSE,
+
   CELLS,
   CELLS_AT_REMOVAL,
-  CLEARED,
-  CLIPPED,
+
   EGGS,
-  FRAMES_TAPPED,
+
   FRESH_COMB,
   GIFT,
   LID,
   LOST,
-  MARKED,
+
   METHOD,
   MISSED,
-  NOTE_FOR,
+
   OPEN_BROOD,
   OUTCOME,
   QUEEN,
   QUEEN_SEEN,
   SEARCHED,
-  SETTLES,
+
   SIGN,
-  SPRAYED,
+
   STORES,
-  SYRUP,
+
   TEMPER,
-  TIED,
-  VIRGIN,
-  WHY_TAKEN_BACK,
 } = choicesIn(english)
 
 /** The label of a value among choices; the value itself when it is not one of them. */

@@ -11,5 +11,5 @@ export const boundBeside = (plan: Plan, w: Words = wordsIn('en')): string | null
   plan.advice.reasons.some((r) => r.code === 'bound') ? null : boundWords(plan, w)
 
 /** 'bound to W-7, in which brood disease is suspected: it got a frame of eggs from W-7'; null where it is bound to none. */
-export const boundWords = ({ exposed }: Plan, w: Words = wordsIn('en')): string | null =>
+const boundWords = ({ exposed }: Plan, w: Words = wordsIn('en')): string | null =>
   exposed === null ? null : w.visit.bound(exposed.from, w.reasons.deed(exposed))

@@ -5,51 +5,37 @@ export { beforeItLeaves } from './before-it-leaves.ts'
 export { capital } from './capital.ts'
 export { type Words, wordsIn } from './catalogue.ts'
 export {
-  BEES_TAPPED,
   BROOD_CARE,
-  BROOD_STATE,
   CAGE,
   CAPPED_BROOD,
-  CAUSE,
   CELLS,
   CELLS_AT_REMOVAL,
   type Choice,
-  CLEARED,
-  CLIPPED,
   EGGS,
-  FRAMES_TAPPED,
   FRESH_COMB,
   GIFT,
   LID,
   LOST,
   labelIn,
-  MARKED,
   METHOD,
   MISSED,
   NOT_WRITTEN_DOWN,
-  NOTE_FOR,
   OPEN_BROOD,
   OUTCOME,
   QUEEN,
   QUEEN_SEEN,
   removalTypes,
   SEARCHED,
-  SETTLES,
   SIGN,
-  SPRAYED,
   STORES,
-  SYRUP,
   TEMPER,
-  TIED,
-  VIRGIN,
-  WHY_TAKEN_BACK,
 } from './choices.ts'
-export { dayAndDistance, dayWords, fromTo, spanWords, windowWords } from './dates.ts'
+export { dayAndDistance, dayWords, fromTo, windowWords } from './dates.ts'
 export { doubtWays, isInDoubt } from './doubts.ts'
 export type { FieldText } from './en/fields.ts'
 export { type EntryWords, entryWords, KIND_WORDS } from './entries.ts'
 export { betterDay, chance, frames, mayWaitUntil, planActs, SHORT_KIND, whenToLook } from './forecasts.ts'
-export { boundBeside, boundWords, isHeld } from './held.ts'
+export { boundBeside, isHeld } from './held.ts'
 export { hemisphereOf } from './hemisphere.ts'
 export { instantWords, sizeWords } from './instants.ts'
 export { lidCautions, unitingCaution, warmthCaution } from './lid-cautions.ts'
@@ -69,7 +55,7 @@ export {
 } from './lines.ts'
 export { moveWords, treatedWords, treatmentRisk } from './moving.ts'
 export { keysWords, ROLE_CHOICES, ROLE_WORDS, STATE_WORDS, signedInWords } from './people.ts'
-export { problemQuotes, problemWords } from './problem.ts'
+export { problemWords } from './problem.ts'
 export { proves } from './proof.ts'
 export { mailHref, placeHref, smsHref, telHref, telIn } from './reach.ts'
 export { ITEMS, type Item } from './round-items.ts'

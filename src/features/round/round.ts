@@ -20,7 +20,7 @@ import { type Urgency, urgencyOf } from './urgency.ts'
  * to-do: nobody was there today. seen: somebody was. not-reached: tried today. put-off: not reached before, and to be
  * tried on a later day; never while a window of the bees' own is closing.
  */
-export type StopState = 'to-do' | 'seen' | 'not-reached' | 'put-off'
+type StopState = 'to-do' | 'seen' | 'not-reached' | 'put-off'
 
 export interface Stop {
   box: Box

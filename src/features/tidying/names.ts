@@ -11,14 +11,14 @@ export const NAMED = ['removalType', 'yard', 'person'] as const
 export type Named = (typeof NAMED)[number]
 
 /** The name of that kind in an entry; null when it has none. */
-export function nameIn(e: Entry, what: Named): string | null {
+function nameIn(e: Entry, what: Named): string | null {
   if (what === 'person') return e.by
   if (what === 'removalType') return e.kind === 'intake' ? e.removal.type : null
   return e.kind === 'intake' || e.kind === 'move' ? e.yard : null
 }
 
 /** The same entry under another name. */
-export function withName(e: StandingEntry, what: Named, name: string): StandingEntry {
+function withName(e: StandingEntry, what: Named, name: string): StandingEntry {
   if (what === 'person') return { ...e, by: name }
   if (what === 'yard') return e.kind === 'intake' || e.kind === 'move' ? { ...e, yard: name } : e
   return e.kind === 'intake' ? { ...e, removal: { ...e.removal, type: name } } : e

@@ -1,7 +1,7 @@
 /** Checks, actions, phases and a colony's line, in English. */
 import type { Action, CheckStatus, Phase, Plan, PressingSign, Rule } from '../../recovery/index.ts'
 
-export interface RuleWords {
+interface RuleWords {
   /** What one says on the way to the box. */
   name: string
   /** What the visit is to find out, or what is to be done. */
