@@ -30,3 +30,6 @@ CREATE TABLE `stay` (
 	`phase_before_loss` text,
 	FOREIGN KEY (`colony`) REFERENCES `colony`(`id`) ON UPDATE no action ON DELETE cascade
 ) STRICT, WITHOUT ROWID;
+--> statement-breakpoint
+CREATE INDEX `colony_by_removal_type` ON `colony` (`removal_type`);--> statement-breakpoint
+CREATE INDEX `colony_that_left` ON `colony` (`closed_on`) WHERE closed_on IS NOT NULL;

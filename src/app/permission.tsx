@@ -16,7 +16,7 @@ export const allowed = createMiddleware<Env>(async (c, next) => {
   // No line in the table: for them there is no such page.
   if (action === null) return unknownPage(c)
   const words = wordsIn(languageFor(c))
-  const { beekeepers, operators } = words.errors.notYours
+  const { beekeepers, operators } = words.trouble.notYours
   const whose = ACTIONS[action].roles.length === 1 ? operators : beekeepers
   return page(c, <NotYoursPage frame={{ ...frame, words }} whose={whose} />, 403)
 })

@@ -186,12 +186,12 @@ export function createApp(given: AllDeps): Hono<Env> {
     if (viewer === null) return unknownPage(c)
     const { reader } = deps
     const { method, path } = c.req
-    const beside = reader !== undefined && isLong(method, path, deps.store.size)
+    const url = new URL(c.req.url)
+    const beside = reader !== undefined && isLong(method, path, deps.store.size, url.search)
     if (!beside && takesAWhile(method, path)) await turn()
     const here = () => behind[viewer.role].fetch(c.req.raw, { ...c.env, viewer })
     if (!beside) return here()
     await daily(todayOf(deps))
-    const url = new URL(c.req.url)
     const { headers, signal } = c.req.raw
     const made = reader.answer({
       method,

@@ -137,6 +137,12 @@ export function bookOf({ head, colonies, waiting, sheets = [], today }: BookPart
       const { history } = fold(found.id, journal)
       return history === null ? null : { summary: found, history, journal }
     },
+    left({ yard, skip, limit }) {
+      const gone = everyone()
+        .filter((s) => matches(s, { open: false, yard }))
+        .sort((a, b) => (b.closedOn ?? '').localeCompare(a.closedOn ?? '') || (a.id < b.id ? -1 : 1))
+      return { total: gone.length, found: gone.slice(skip, skip + limit) }
+    },
     colonies: (filter = {}) =>
       everyone()
         .filter((s) => matches(s, filter))

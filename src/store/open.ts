@@ -159,6 +159,7 @@ function assemble(connection: Connection): { store: Store; projections: Projecti
     size: queries.size,
     colony: (name) => whole(queries.byName(name), recent),
     colonies: (filter = {}) => queries.list(filter),
+    left: queries.left,
     today(today) {
       try {
         projections.refresh(today)

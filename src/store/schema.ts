@@ -100,6 +100,8 @@ export const colony = sqliteTable(
     index('colony_by_tag').on(sql`${t.tag} COLLATE NOCASE`),
     index('colony_in_yard').on(t.toDo, t.asOf).where(sql`closed_on IS NULL`),
     index('colony_by_yard').on(t.yard, t.closedOn),
+    index('colony_by_removal_type').on(t.removalType),
+    index('colony_that_left').on(t.closedOn).where(sql`closed_on IS NOT NULL`),
   ],
 )
 

@@ -95,6 +95,19 @@ export interface ColonyFilter {
   text?: string | undefined
 }
 
+/** Some of the colonies that have left, of one yard or of all: so many, after so many that left later. */
+export interface LeftPage {
+  yard?: string | undefined
+  skip: number
+  limit: number
+}
+
+export interface Left {
+  /** How many have left in all. */
+  total: number
+  found: ColonySummary[]
+}
+
 /** A page of changes, newest first. */
 interface ChangesPage {
   /** Only rows with a lower `seq`: the last one of the page before. */
@@ -140,6 +153,8 @@ export interface Repository {
   colony(tagOrId: ColonyId | Tag): { summary: ColonySummary; history: History; journal: JournalRow[] } | null
   /** By yard, stand and tag in walking order. */
   colonies(filter?: ColonyFilter): ColonySummary[]
+  /** The last to leave first, those of one day by id. Costs by the page, not by the past. */
+  left(page: LeftPage): Left
   /**
    * Colonies in the yard with something to do on that day, in walking order: an action is advised, or a check is open
    * (one that is not due yet can wait until `nextCloses`). Plans of other days are recomputed first; where the disk is

@@ -92,6 +92,7 @@ export {
   depth,
   framesWords,
   height,
+  inUnits,
   plain,
   type Quantity,
   quarters,

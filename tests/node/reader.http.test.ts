@@ -188,3 +188,21 @@ it('only pages that grow with a large yard or a long past are long', () => {
   for (const path of ['/colony/A-1', '/colony/A-1/visit', '/intake', '/entries'])
     expect(isLong('GET', path, large)).toBe(false)
 })
+
+it('the yard by a word or in another order is made beside the requests where many have left', () => {
+  const past = () => ({ inYard: 3, ever: 5000 })
+  for (const search of [
+    '?show=all&find=wall',
+    '?sort=tag&show=left',
+    '?yard=&find=a&sort=walk&show=left&phase=&page=1',
+  ])
+    expect(isLong('GET', '/yard', past, search)).toBe(true)
+  // One page of those that left last is soon made.
+  for (const search of [
+    '',
+    '?show=all',
+    '?yard=&find=&sort=walk&show=left&phase=&page=7',
+    '?show=in&sort=tag',
+  ])
+    expect(isLong('GET', '/yard', past, search)).toBe(false)
+})

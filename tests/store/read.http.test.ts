@@ -25,6 +25,30 @@ const move = (colony: string, on: string, yard: string, stand?: string) => ({
   ...(stand === undefined ? {} : { stand }),
 })
 
+test('those that have left come by the page, the last first, and only theirs of one yard', () => {
+  const store = memoryStore()
+  expect(store.yards()).toEqual([])
+  expect(store.removalTypes()).toEqual([])
+  const days = ['2026-05-20', '2026-05-24', '2026-05-22', '2026-05-20']
+  for (const [n, on] of days.entries())
+    add(store, intake(`A-${n}`, { yard: n === 2 ? 'Orchard lane' : 'Quarry yard' }), outcome(`A-${n}`, on))
+  add(store, intake('B-1', { yard: 'Barn', removal: { type: 'tree' } }))
+  const page = (skip: number, limit: number, yard?: string) => {
+    const { total, found } = store.left({ skip, limit, yard })
+    return [total, ...found.map((c) => c.tag)]
+  }
+  expect(page(0, 3)).toEqual([4, 'A-1', 'A-2', 'A-0'])
+  expect(page(3, 3)).toEqual([4, 'A-3'])
+  expect(page(0, 9, 'Orchard lane')).toEqual([1, 'A-2'])
+  expect(page(0, 9, 'Barn')).toEqual([0])
+  expect(store.yards()).toEqual([
+    { yard: 'Barn', open: 1 },
+    { yard: 'Orchard lane', open: 0 },
+    { yard: 'Quarry yard', open: 0 },
+  ])
+  expect(store.removalTypes()).toEqual(['tree', 'wall'])
+})
+
 test('colonies come in walking order: yard, stand, tag, numbers as numbers', () => {
   const store = memoryStore()
   add(

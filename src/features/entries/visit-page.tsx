@@ -60,7 +60,7 @@ export const VisitPage = (p: VisitProps) => {
       {deeds.filter((d) => !d.asked).map((d) => d.part)}
       <Fields form={p.form} frame={p.frame} of={FIELDS.inspection} show={['note', 'photos']} />
       <VisitDay form={p.form} frame={p.frame} />
-      <VisitCautions />
+      <VisitCautions units={p.frame.units} />
     </FormPage>
   )
 }

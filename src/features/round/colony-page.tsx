@@ -8,12 +8,14 @@ import {
   boundBeside,
   entryWords,
   headline,
+  inUnits,
   leftOutBeside,
   leftWords,
   lidCautions,
   proves,
   type ToDo,
   toDoOf,
+  type Units,
   type Words,
   warmthCaution,
 } from '../../words/index.ts'
@@ -65,7 +67,13 @@ export const RoundColonyPage = (p: RoundColonyProps) => {
         {stop.state === 'seen' ? <Recorded {...p} /> : null}
         {stop.missed === null || stop.state === 'seen' ? null : <Missed {...p} />}
         {toDo === null || box.history.outcome !== null ? null : (
-          <LookFor toDo={toDo} plan={box.plan} now={stop.state === 'seen'} words={words} />
+          <LookFor
+            units={frame.units}
+            toDo={toDo}
+            plan={box.plan}
+            now={stop.state === 'seen'}
+            words={words}
+          />
         )}
         {box.plan.advice.action === 'call-inspector' ? (
           <InspectorLine inspector={p.inspector} frame={frame} />
@@ -101,9 +109,10 @@ interface LookForProps {
   plan: Plan
   now: boolean
   words: Words
+  units: Units
 }
 
-const LookFor = ({ toDo, plan, now, words }: LookForProps) => {
+const LookFor = ({ toDo, plan, now, words, units }: LookForProps) => {
   const second = toDo.also[0]
   const leftOut = leftOutBeside(plan, toDo.why, words)
   return (
@@ -115,7 +124,7 @@ const LookFor = ({ toDo, plan, now, words }: LookForProps) => {
         {toDo.lidOn ? <Mark shape="lid" /> : null}
         {toDo.check === null ? null : <span class="small">{words.dates.window(toDo.check, plan.asOf)}</span>}
       </p>
-      <p>{toDo.why}</p>
+      <p>{inUnits(toDo.why, units)}</p>
       <HowTo act={toDo.act} />
       {leftOut === null ? null : <p class="left-out">{leftOut}</p>}
       {second === undefined ? null : (

@@ -1,7 +1,7 @@
 /** The round: pick a yard, see how far one is, how long it takes and what to load; walk it, or say how much time there is. */
 
 import { boxPath, endPath, roundPath, type Where } from '../../app/index.ts'
-import { type Frame, Layout, Mark, PressingMark, VisitCautions } from '../../parts/index.ts'
+import { type Frame, Layout, Mark, PressingMark, VisitCautions, YardFold } from '../../parts/index.ts'
 import { capital, type ToDo, toDoOf } from '../../words/index.ts'
 import type { Load } from './bring.ts'
 import { LoadList } from './load-list.tsx'
@@ -69,7 +69,7 @@ export const RoundPage = (p: RoundView & { load: Load[] }) => {
         </>
       )}
       <PutOff {...p} />
-      <VisitCautions />
+      <VisitCautions units={p.frame.units} />
       <p>
         <a
           class="tall"
@@ -226,8 +226,15 @@ const Stops = (p: RoundView & { stops: Stop[] }) => {
   return (
     <>
       {yards.map((yard) => (
-        <section class="section">
-          <h2>{yards.length === 1 ? p.frame.words.round.standToStand : yard}</h2>
+        <YardFold
+          yard={yards.length === 1 ? p.frame.words.round.standToStand : yard}
+          says={
+            yards.length === 1
+              ? ''
+              : p.frame.words.parts.box(p.stops.filter((s) => s.box.yard === yard).length)
+          }
+          of={{ lines: p.stops.length, yards: yards.length }}
+        >
           <ol class="stops">
             {p.stops
               .filter((s) => s.box.yard === yard)
@@ -235,7 +242,7 @@ const Stops = (p: RoundView & { stops: Stop[] }) => {
                 <StopLine stop={s} view={p} note={null} />
               ))}
           </ol>
-        </section>
+        </YardFold>
       ))}
     </>
   )

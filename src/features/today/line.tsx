@@ -1,7 +1,7 @@
 /** One box on Today: a line that says where, what and how late; the reason and the buttons open on a tap. */
 import { type Frame, howPath, InspectorLine, Mark, PressingMark, WindowOf } from '../../parts/index.ts'
 import type { Action, Check } from '../../recovery/index.ts'
-import type { ToDo } from '../../words/index.ts'
+import { inUnits, type ToDo } from '../../words/index.ts'
 import type { Danger } from './urgent.ts'
 
 export interface TodayLine {
@@ -76,7 +76,7 @@ const Why = ({ line, frame }: { line: TodayLine; frame: Frame }) => {
         )}
       </p>
       {line.missed === null ? null : <p class="line-missed">{line.missed}</p>}
-      <p>{toDo.why}</p>
+      <p>{inUnits(toDo.why, frame.units)}</p>
       {line.leftOut === null ? null : <p class="left-out">{line.leftOut}</p>}
       {line.bound === null ? null : <p>{line.bound}</p>}
       {line.inspector === null ? null : <InspectorLine inspector={line.inspector} frame={frame} />}

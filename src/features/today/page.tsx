@@ -1,7 +1,9 @@
 /** Today: how many boxes, which presses and where to begin; a line a box, danger first; then what can wait, and until when. */
 
 import type { Day } from '../../days.ts'
-import { BESIDE, type Frame, Layout, ListAndBox } from '../../parts/index.ts'
+import { BESIDE, type Frame, Layout, ListAndBox, YardFold } from '../../parts/index.ts'
+import type { Words } from '../../words/index.ts'
+
 import {
   type DoubtLine,
   Doubts,
@@ -57,66 +59,73 @@ export const TodayPage = (p: TodayProps) => {
 
 /** The way to the first box; how many there are, and how many of them late. */
 const Head = ({ urgent, yards, frame }: TodayProps) => {
-  const { nothing, title, toSeeTo, walk } = frame.words.today
+  const { today } = frame.words
   const lines = [...urgent, ...yards.flatMap((y) => y.lines)]
-  const late = lines.filter((l) => l.toDo.late).length
   return (
     <>
       <div class="today-top">
-        <h1>{title}</h1>
+        <h1>{today.title}</h1>
         {lines.length === 0 ? null : (
           <a class="button button-do" href="/round">
-            {walk}
+            {today.walk}
           </a>
         )}
       </div>
-      <p class="today-sum">{lines.length === 0 ? nothing : toSeeTo(lines.length, late)}</p>
+      <p class="today-sum">
+        {lines.length === 0 ? today.nothing : today.toSeeTo(lines.length, lateOf(lines))}
+      </p>
       <p id="phone-ready" class="fine phone-ready" />
     </>
   )
 }
 
+const lateOf = (lines: readonly TodayLine[]): number => lines.filter((l) => l.toDo.late).length
+
 /** Danger, what others hand over, the round by yard, and what can wait. */
-const Lists = (p: TodayProps) => {
-  const { parts, today } = p.frame.words
-  return (
-    <>
-      {p.urgent.length === 0 ? null : (
-        <section class="round round-first">
-          <h2>{today.first}</h2>
-          <ol class="todos">
-            {p.urgent.map((line) => (
-              <Line line={line} frame={p.frame} named={new Set(p.urgent.map((l) => l.yard)).size > 1} />
-            ))}
-          </ol>
-        </section>
-      )}
-      <NotInBook count={p.notInBook} />
-      {p.letters === 0 ? null : (
-        <p class="letters-due">
-          <a class="tall" href="/letters">
-            {today.letters(p.letters)}
-          </a>
-        </p>
-      )}
-      <PleaseLook looks={p.looks} />
-      {p.yards.map((y) => (
-        <section class="round">
-          <h2>
-            {y.yard} <small class="soft">{parts.box(y.lines.length)}</small>
-          </h2>
-          <ol class="todos">
-            {y.lines.map((line) => (
-              <Line line={line} frame={p.frame} />
-            ))}
-          </ol>
-        </section>
-      ))}
-      <LostBoxes lost={p.lost} frame={p.frame} />
-      <Doubts doubts={p.doubts} />
-      <CanWait {...p} />
-    </>
-  )
+const Lists = (p: TodayProps) => (
+  <>
+    {p.urgent.length === 0 ? null : (
+      <section class="round round-first">
+        <h2>{p.frame.words.today.first}</h2>
+        <ol class="todos">
+          {p.urgent.map((line) => (
+            <Line line={line} frame={p.frame} named={new Set(p.urgent.map((l) => l.yard)).size > 1} />
+          ))}
+        </ol>
+      </section>
+    )}
+    <NotInBook count={p.notInBook} />
+    {p.letters === 0 ? null : (
+      <p class="letters-due">
+        <a class="tall" href="/letters">
+          {p.frame.words.today.letters(p.letters)}
+        </a>
+      </p>
+    )}
+    <PleaseLook looks={p.looks} />
+    {p.yards.map((y) => (
+      <YardFold yard={y.yard} says={yardWords(y.lines, p.frame.words)} of={sizeOf(p)}>
+        <ol class="todos">
+          {y.lines.map((line) => (
+            <Line line={line} frame={p.frame} />
+          ))}
+        </ol>
+      </YardFold>
+    ))}
+    <LostBoxes lost={p.lost} frame={p.frame} />
+    <Doubts doubts={p.doubts} />
+    <CanWait {...p} />
+  </>
+)
+
+const sizeOf = ({ yards }: TodayProps) => ({
+  lines: yards.reduce((n, y) => n + y.lines.length, 0),
+  yards: yards.length,
+})
+
+function yardWords(lines: readonly TodayLine[], { parts, today }: Words): string {
+  const late = lateOf(lines)
+  return late === 0 ? parts.box(lines.length) : `${parts.box(lines.length)}, ${today.lateOnes(late)}`
 }
 
 const CanWait = ({ waiting, frame }: TodayProps) => {

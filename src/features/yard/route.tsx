@@ -16,19 +16,20 @@ export function yard(deps: PageDeps): Hono<Env> {
     const asked = askedIn(c)
     const exact = asked.find === '' ? null : store.colony(asked.find)
     if (exact !== null && asked.yard === '') return c.redirect(colonyPath(exact.summary), 303)
-    const found = choose(store, asked)
-    const pages = Math.max(1, Math.ceil(found.length / PAGE))
+    const { total, pageOf } = choose(store, asked)
+    const pages = Math.max(1, Math.ceil(total / PAGE))
     const at = Math.min(asked.page, pages)
+    const yards = store.yards()
     return page(
       c,
       <YardPage
         frame={c.var.frame}
-        rows={found.slice((at - 1) * PAGE, at * PAGE).flatMap((s) => rowOf(store, s))}
-        total={found.length}
-        yards={store.yards()}
+        rows={pageOf((at - 1) * PAGE).flatMap((s) => rowOf(store, s))}
+        total={total}
+        yards={yards}
         asked={{ ...asked, page: at }}
         pages={pages}
-        empty={store.yards().length === 0}
+        empty={yards.length === 0}
         pageHref={(n) => hrefOf(asked, n)}
       />,
     )
@@ -53,7 +54,38 @@ function askedIn(c: AppContext): Asked {
   }
 }
 
-function choose(store: Repository, asked: Asked): ColonySummary[] {
+/** What was asked for, of which a page is looked at. */
+interface Chosen {
+  total: number
+  /** One page of it, after so many. */
+  pageOf: (skip: number) => ColonySummary[]
+}
+
+function choose(store: Repository, asked: Asked): Chosen {
+  if (asked.show !== 'in' && asked.find === '' && asked.sort === 'walk') return theLastToLeave(store, asked)
+  const found = sorted(store, asked)
+  return { total: found.length, pageOf: (skip) => found.slice(skip, skip + PAGE) }
+}
+
+/** Those that have left, the last first, after those in the yard where all are wanted: only the page is read. */
+function theLastToLeave(store: Repository, { show, phase, yard: asked }: Asked): Chosen {
+  const yard = asked || undefined
+  const here =
+    show === 'all'
+      ? store.colonies({ open: true, yard }).filter((s) => phase === '' || s.phase === phase)
+      : []
+  const left = (skip: number, limit: number) =>
+    phase === '' || phase === 'closed' ? store.left({ yard, skip, limit }) : { total: 0, found: [] }
+  return {
+    total: here.length + left(0, 0).total,
+    pageOf(skip) {
+      const page = here.slice(skip, skip + PAGE)
+      return [...page, ...left(Math.max(0, skip - here.length), PAGE - page.length).found]
+    },
+  }
+}
+
+function sorted(store: Repository, asked: Asked): ColonySummary[] {
   const found = store
     .colonies({
       open: asked.show === 'all' ? undefined : asked.show === 'in',

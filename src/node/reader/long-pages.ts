@@ -8,6 +8,9 @@ const OF_THE_YARD =
 const OF_THE_PAST =
   /^\/(review($|\/)|changes\/csv$|data\/export$|data\/colonies\/colonies\.csv$|yard-book($|\/)|letters$|supplies$|rates$)/
 
+/** The yard by a word or in another order: every colony that ever left is looked at. Else only a page of them. */
+const YARD_OF_THE_PAST = /^\?(?=.*\bshow=(left|all)\b)(?=.*(\bfind=[^&]|\bsort=(next|day|tag)\b))/
+
 /** Neither short nor long: one colony with its forecasts, a page of changes. */
 const BETWEEN = /^\/(colony\/[^/]+|changes)$/
 
@@ -19,8 +22,14 @@ export const takesAWhile = (method: string, path: string): boolean =>
   method === 'GET' && (BETWEEN.test(path) || OF_THE_YARD.test(path) || OF_THE_PAST.test(path))
 
 /** Whether the page is better made in the reading thread. */
-export function isLong(method: string, path: string, size: () => { inYard: number; ever: number }): boolean {
+export function isLong(
+  method: string,
+  path: string,
+  size: () => { inYard: number; ever: number },
+  search = '',
+): boolean {
   if (method !== 'GET') return false
-  if (OF_THE_YARD.test(path)) return size().inYard > FEW.inYard
-  return OF_THE_PAST.test(path) && (size().inYard > FEW.inYard || size().ever > FEW.ever)
+  const past = OF_THE_PAST.test(path) || (path === '/yard' && YARD_OF_THE_PAST.test(search))
+  if (OF_THE_YARD.test(path) && !past) return size().inYard > FEW.inYard
+  return past && (size().inYard > FEW.inYard || size().ever > FEW.ever)
 }

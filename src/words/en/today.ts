@@ -19,6 +19,7 @@ export const today = {
   },
   allAbout: (tag: string) => `All about ${tag}`,
   late: 'late ',
+  lateOnes: (n: number) => `${n} late`,
   movedOut: 'It moved out',
   united: 'It was united',
   writeMore: 'Write down more',

@@ -21,6 +21,7 @@ export const today: typeof English = {
   },
   allAbout: (tag) => `Todo sobre ${tag}`,
   late: 'atrasado ',
+  lateOnes: (n) => (n === 1 ? '1 atrasada' : `${n} atrasadas`),
   movedOut: 'Se entregó',
   united: 'Se unió',
   writeMore: 'Anotar más',
