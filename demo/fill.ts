@@ -21,8 +21,8 @@ export function fill(
   store: Pick<Store, 'append' | 'refresh' | 'together'>,
   today: Day,
   now: string,
+  entries: readonly Entry[] = demoEntries(today),
 ): { entries: number } {
-  const entries = demoEntries(today)
   // In one piece: nobody looks at the plans in between, so they are made once.
   store.together(() => {
     for (const round of roundsOf(entries)) {

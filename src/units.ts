@@ -3,6 +3,15 @@
 /** °F to °C. Example: celsius(85) = 29.44… */
 export const celsius = (fahrenheit: number): number => ((fahrenheit - 32) * 5) / 9
 
+/**
+ * Degrees are kept and compared to a tenth: 85 °F, the common limit, is then 29.4 °C and not a hair over it. Finer than any
+ * thermometer in a yard, and coarse enough that °F come back as they were typed. Example: tenth(celsius(85)) = 29.4.
+ */
+export const tenth = (degrees: number): number => Math.round(degrees * 10) / 10
+
+/** Whether it is hotter than a limit, both °C. Example: hotterThan(celsius(85), 29.4) = false. */
+export const hotterThan = (c: number, limitC: number): boolean => tenth(c) > tenth(limitC)
+
 /** °C to °F. */
 export const fahrenheit = (c: number): number => (c * 9) / 5 + 32
 

@@ -2,10 +2,12 @@
 
 import type { Context, Env as HonoEnv } from 'hono'
 import type { Day } from '../days.ts'
+import type { Language } from '../languages.ts'
 import type { Frame } from '../parts/index.ts'
 import type { ApiTokens, People, Person, Role, TokenHolder } from '../people/index.ts'
 import type { PhotoFiles, PhotoShelf } from '../photos/index.ts'
 import type { BackupService, Repository, Store } from '../store/index.ts'
+import type { Words } from '../words/index.ts'
 import type { Outside } from './address.ts'
 import type { Daily } from './daily.ts'
 import type { ForecastCache } from './forecasts.ts'
@@ -40,6 +42,8 @@ export interface PageDeps {
   lettersDue?: (today: Day) => number
   /** Lets writes that arrive at the same time share one wait for the disk; left out, each waits for itself. */
   grouped?: Grouped
+  /** What is said in a language; only tests say it otherwise. */
+  words?: (language: Language) => Words
   /** Called with errors that are our bugs. */
   report: (error: unknown, request: string) => void
 }

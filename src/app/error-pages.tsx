@@ -1,40 +1,52 @@
 /** Pages that say what went wrong and where to go from there. */
 import { type Frame, Layout } from '../parts/index.ts'
 
-const Ways = ({ frame: { words } }: { frame: Frame }) => (
-  <p class="buttons">
-    <a class="button" href="/">
-      {words.ways['/']}
-    </a>
-    <a class="button" href="/yard">
-      {words.errors.theYard}
-    </a>
-  </p>
-)
+const Ways = ({ frame }: { frame: Frame }) => {
+  const { theYard, today } = frame.words.trouble
+  return (
+    <p class="buttons">
+      <a class="button" href="/">
+        {today}
+      </a>
+      <a class="button" href="/yard">
+        {theYard}
+      </a>
+    </p>
+  )
+}
 
-export const NoPagePage = ({ frame }: { frame: Frame }) => (
-  <Layout frame={frame} title={frame.words.errors.noPage.title}>
-    <h1>{frame.words.errors.noPage.heading}</h1>
-    <p>{frame.words.errors.noPage.says}</p>
-    <Ways frame={frame} />
-  </Layout>
-)
+export const NoPagePage = ({ frame }: { frame: Frame }) => {
+  const { noPage } = frame.words.trouble
+  return (
+    <Layout frame={frame} title={noPage.title}>
+      <h1>{noPage.heading}</h1>
+      <p>{noPage.why}</p>
+      <Ways frame={frame} />
+    </Layout>
+  )
+}
 
-export const NotYoursPage = ({ frame, whose }: { frame: Frame; whose: string }) => (
-  <Layout frame={frame} title={frame.words.errors.notYours.title}>
-    <h1>{frame.words.errors.notYours.heading(whose)}</h1>
-    <p>{frame.words.errors.notYours.says(frame.viewer?.name ?? '')}</p>
-    <Ways frame={frame} />
-  </Layout>
-)
+export const NotYoursPage = ({ frame, whose }: { frame: Frame; whose: string }) => {
+  const { notYours } = frame.words.trouble
+  return (
+    <Layout frame={frame} title={notYours.title}>
+      <h1>{notYours.heading(whose)}</h1>
+      <p>{notYours.why(frame.viewer?.name ?? '')}</p>
+      <Ways frame={frame} />
+    </Layout>
+  )
+}
 
-export const NoEntryPage = ({ frame }: { frame: Frame }) => (
-  <Layout frame={frame} title={frame.words.errors.noEntry.title}>
-    <h1>{frame.words.errors.noEntry.heading}</h1>
-    <p>{frame.words.errors.noEntry.says}</p>
-    <Ways frame={frame} />
-  </Layout>
-)
+export const NoEntryPage = ({ frame }: { frame: Frame }) => {
+  const { noEntry } = frame.words.trouble
+  return (
+    <Layout frame={frame} title={noEntry.title}>
+      <h1>{noEntry.heading}</h1>
+      <p>{noEntry.why}</p>
+      <Ways frame={frame} />
+    </Layout>
+  )
+}
 
 interface NoColonyProps {
   frame: Frame
@@ -42,38 +54,41 @@ interface NoColonyProps {
   near: { tag: string; path: string; left: boolean }[]
 }
 
-export const NoColonyPage = ({ frame, asked, near }: NoColonyProps) => (
-  <Layout frame={frame} title={frame.words.errors.noColony.title}>
-    <h1>{frame.words.errors.noColony.heading(asked.slice(0, 60))}</h1>
-    {near.length === 0 ? (
-      <p>{frame.words.errors.noColony.nothingLike}</p>
-    ) : (
-      <>
-        <p>{frame.words.errors.noColony.didYouMean}</p>
-        <ul class="near">
-          {near.map((n) => (
-            <li>
-              <a class="button" href={n.path}>
-                {n.tag}
-                {n.left ? ` ${frame.words.errors.noColony.left}` : ''}
-              </a>
-            </li>
-          ))}
-        </ul>
-      </>
-    )}
-    <p class="buttons">
-      <a class="button" href="/yard">
-        {frame.words.errors.noColony.all}
-      </a>
-      {frame.may('log-intake') ? (
-        <a class="button" href="/intake">
-          {frame.words.errors.noColony.logIntake}
+export const NoColonyPage = ({ frame, asked, near }: NoColonyProps) => {
+  const { noColony } = frame.words.trouble
+  return (
+    <Layout frame={frame} title={noColony.title}>
+      <h1>{noColony.heading(asked.slice(0, 60))}</h1>
+      {near.length === 0 ? (
+        <p>{noColony.nothingLike}</p>
+      ) : (
+        <>
+          <p>{noColony.didYouMean}</p>
+          <ul class="near">
+            {near.map((n) => (
+              <li>
+                <a class="button" href={n.path}>
+                  {n.tag}
+                  {n.left ? noColony.left : ''}
+                </a>
+              </li>
+            ))}
+          </ul>
+        </>
+      )}
+      <p class="buttons">
+        <a class="button" href="/yard">
+          {noColony.all}
         </a>
-      ) : null}
-    </p>
-  </Layout>
-)
+        {frame.may('log-intake') ? (
+          <a class="button" href="/intake">
+            {noColony.log}
+          </a>
+        ) : null}
+      </p>
+    </Layout>
+  )
+}
 
 interface TooLargeProps {
   frame: Frame
@@ -83,22 +98,25 @@ interface TooLargeProps {
   yard: boolean
 }
 
-export const TooLargePage = ({ frame, what, yard }: TooLargeProps) => (
-  <Layout frame={frame} title={frame.words.errors.tooLarge.title}>
-    <h1>{frame.words.errors.tooLarge.heading}</h1>
-    <p>
-      {what ?? frame.words.errors.tooLarge.says}{' '}
-      {yard ? (
-        <>
-          On the server’s machine, <code>resettle import FILE.jsonl</code> takes a file of any size.
-        </>
-      ) : (
-        frame.words.errors.tooLarge.shorten
-      )}
-    </p>
-    <Ways frame={frame} />
-  </Layout>
-)
+export const TooLargePage = ({ frame, what, yard }: TooLargeProps) => {
+  const { tooLarge } = frame.words.trouble
+  return (
+    <Layout frame={frame} title={tooLarge.title}>
+      <h1>{tooLarge.heading}</h1>
+      <p>
+        {what ?? tooLarge.why}{' '}
+        {yard ? (
+          <>
+            On the server’s machine, <code>resettle import FILE.jsonl</code> takes a file of any size.
+          </>
+        ) : (
+          tooLarge.shorten
+        )}
+      </p>
+      <Ways frame={frame} />
+    </Layout>
+  )
+}
 
 /** `wait`: a sentence. */
 export const TooManyTriesPage = ({ frame, wait }: { frame: Frame; wait: string }) => (
@@ -141,18 +159,23 @@ export const ElsewherePage = ({ frame, address, known }: ElsewhereProps) => (
   </Layout>
 )
 
+/** What a failure to read or write the database means. */
+export type Trouble = 'full' | 'busy' | 'damaged' | 'bug'
+
 interface BrokenProps {
   frame: Frame
   posted: boolean
-  /** What kind of trouble, and what to do. */
-  trouble: string
+  trouble: Trouble
 }
 
-export const BrokenPage = ({ frame, posted, trouble }: BrokenProps) => (
-  <Layout frame={frame} title={frame.words.errors.broken.title}>
-    <h1>{frame.words.errors.broken.heading}</h1>
-    <p>{trouble}</p>
-    <p>{posted ? frame.words.errors.broken.posted : frame.words.errors.broken.notMade}</p>
-    <Ways frame={frame} />
-  </Layout>
-)
+export const BrokenPage = ({ frame, posted, trouble }: BrokenProps) => {
+  const { broken } = frame.words.trouble
+  return (
+    <Layout frame={frame} title={broken.title}>
+      <h1>{broken.heading}</h1>
+      <p>{broken[trouble]}</p>
+      <p>{posted ? broken.posted : broken.notMade}</p>
+      <Ways frame={frame} />
+    </Layout>
+  )
+}

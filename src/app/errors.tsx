@@ -13,6 +13,7 @@ import {
   NoPagePage,
   TooLargePage,
   TooManyTriesPage,
+  type Trouble,
 } from './error-pages.tsx'
 import { frameFor } from './frame.tsx'
 import { nearestTags } from './nearest.ts'
@@ -23,7 +24,7 @@ import { languageFor } from './spoken.ts'
 
 type Answer = Response | Promise<Response>
 
-export const unknownPage = (c: AppContext): Answer => page(c, <NoPagePage frame={spokenFrame(c)} />, 404)
+export const unknownPage = (c: AppContext): Answer => page(c, <NoPagePage frame={frameOf(c)} />, 404)
 
 /** An unknown colony: says so and offers the tags that look most like what was asked for. */
 export function unknownColony(c: AppContext, deps: PageDeps, asked: string): Answer {
@@ -33,7 +34,7 @@ export function unknownColony(c: AppContext, deps: PageDeps, asked: string): Ans
     path: colonyPath(s),
     left: s.closedOn !== null,
   }))
-  return page(c, <NoColonyPage frame={spokenFrame(c)} asked={asked} near={near} />, 404)
+  return page(c, <NoColonyPage frame={frameOf(c)} asked={asked} near={near} />, 404)
 }
 
 /** Example: waitWords(600) = 'Too many tries: wait 10 minutes, then try again.' */
@@ -46,7 +47,7 @@ export function tooManyTries(c: AppContext, deps: PageDeps, seconds: number): An
   return page(c, <TooManyTriesPage frame={frameFor(c, deps)} wait={waitWords(seconds)} />, 429)
 }
 
-export const unknownEntry = (c: AppContext): Answer => page(c, <NoEntryPage frame={spokenFrame(c)} />, 404)
+export const unknownEntry = (c: AppContext): Answer => page(c, <NoEntryPage frame={frameOf(c)} />, 404)
 
 /** `what`: why, when it is not the bytes. */
 export const tooLarge = (c: AppContext, what?: string): Answer =>
@@ -70,18 +71,8 @@ export const broken =
     const posted = c.req.method === 'POST'
     return sendsJson(c)
       ? c.json({ error: TROUBLE_WORDS[trouble] }, status[trouble])
-      : page(
-          c,
-          <BrokenPage
-            frame={spokenFrame(c)}
-            posted={posted}
-            trouble={spokenFrame(c).words.errors.broken[trouble]}
-          />,
-          status[trouble],
-        )
+      : page(c, <BrokenPage frame={frameOf(c)} posted={posted} trouble={trouble} />, status[trouble])
   }
-
-type Trouble = 'full' | 'busy' | 'damaged' | 'bug'
 
 /** What a failure to read or write the database means. */
 function troubleOf(error: Error): Trouble {
@@ -91,15 +82,14 @@ function troubleOf(error: Error): Trouble {
   return /^SQLITE_(CORRUPT|NOTADB|IOERR)/.test(code) ? 'damaged' : 'bug'
 }
 
-/** For programs. */
-const TROUBLE_WORDS = wordsIn('en').errors.broken
+/** What programs are told, in English. */
+const TROUBLE_WORDS: Record<Trouble, string> = wordsIn('en').trouble.broken
 
-/** The frame, or one that stands when the frame itself could not be made. */
-const frameOf = (c: AppContext): Frame =>
-  (c.get('frame') as Frame | undefined) ?? bareFrame(c.req.path, () => null)
-
-/** The same in the language of whoever asks, wherever they are: of these pages every word is in the catalogue. */
-const spokenFrame = (c: AppContext): Frame => ({ ...frameOf(c), words: wordsIn(languageFor(c)) })
+/** The frame, or one that stands when the frame itself could not be made; these pages are in every language. */
+const frameOf = (c: AppContext): Frame => ({
+  ...((c.get('frame') as Frame | undefined) ?? bareFrame(c.req.path, () => null)),
+  words: wordsIn(languageFor(c)),
+})
 
 /** A frame that stands when nothing is known: not the day, not the yard, not who asks. */
 export const bareFrame = (path: string, built: Frame['built'], language: Language = 'en'): Frame => ({

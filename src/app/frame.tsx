@@ -44,7 +44,7 @@ export function frameFor(c: AppContext, deps: PageDeps): Frame {
     viewer: viewer === null ? null : { name: viewer.name, role: viewer.role },
     may,
     mayOpen,
-    words: wordsIn(languageOfPage(c)),
+    words: (deps.words ?? wordsIn)(languageOfPage(c)),
     path: c.req.path,
     built: deps.assets.built,
   }

@@ -12,6 +12,9 @@ const SPOKEN: RegExp[] = [
   /^\/sign-in$/,
   /^\/outbox(\/\d+\/take-out)?$/,
   /^\/account(\/passphrase)?$/,
+  /^\/$/,
+  /^\/round(\/box\/[^/]+|\/end)?$/,
+  /^\/colony\/[^/]+\/(visit|missed|note|outside-look|lost)$/,
 ]
 
 const [ENGLISH] = LANGUAGES

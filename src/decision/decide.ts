@@ -34,7 +34,9 @@ function choose(options: readonly Option[], worth: number): Option | null {
       .filter((o) => o.value >= top - NOISE * worth)
       .sort((a, b) => (act === 'look' ? b.inDays - a.inDays : a.inDays - b.inDays))[0]
     if (candidate === undefined) continue
-    if (chosen === null || candidate.value > chosen.value + GRAVER * worth) chosen = candidate
+    // What is left alone longer is the gentler, whatever is done then.
+    const waits = chosen !== null && candidate.inDays > chosen.inDays
+    if (chosen === null || candidate.value > chosen.value + (waits ? 0 : GRAVER * worth)) chosen = candidate
   }
   return chosen
 }

@@ -42,7 +42,7 @@ interface PlanOption {
 }
 
 export interface DecidedPlan extends Plan {
-  /** The stories of the queen that fit all that was seen, likeliest first. */
+  /** The stories of the queen that fit all that was seen, likeliest first; empty for a colony that has left. */
   belief: { story: Kind; odds: number }[]
   /** What can be done where the guard rails leave it open, best first; empty where facts alone decide. */
   options: PlanOption[]
@@ -79,6 +79,9 @@ export function planOf(
   protocol: Protocol = DEFAULT_PROTOCOL,
   settings: PlanSettings = {},
 ): DecidedPlan {
+  // Nothing is weighed of a colony that has left: its plan is its facts.
+  if (history.outcome !== null)
+    return { ...factsOf(history, today, protocol, settings), belief: [], options: [] }
   const model = settings.model ?? modelFor(DEFAULT_RATES, protocol)
   let weighed: Weighed | null = null
   const weigh = weigherOf({

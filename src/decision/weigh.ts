@@ -22,7 +22,7 @@ import { layerPlan } from './layer.ts'
 import { leadOf, type Option } from './options.ts'
 import { type Guards, lastEvidence, type Settings, type Standing, standingOn } from './stand.ts'
 import { storyAt } from './stories.ts'
-import { choreAdvice, layerAdvice, standingAdvice } from './words.ts'
+import { choreAdvice, layerAdvice, layerUntil, standingAdvice } from './words.ts'
 
 export interface Weighed {
   advice: Advised
@@ -172,12 +172,21 @@ function layer(c: Context, decidedOn: Day, settings: WeighSettings): Weighed | n
   const plan = layerPlan(c, decidedOn, settings)
   // On its day the questions that are open say best what to look for.
   if (!plan.boost && c.today >= plan.look) return c.readiness.unmet.length > 0 ? lastLook(c) : null
+  const sooner = plan.boost ? null : soonerAsked(c, plan.look)
+  if (sooner !== null) return { advice: layerUntil(sooner), options: [] }
   const chore = plan.boost ? null : choresWaitFor(c.s, plan.look)
   if (chore !== null && chore.from < plan.look) {
     if (c.today >= chore.from) return { advice: choreAdvice(chore.ask), options: [] }
     return { advice: layerAdvice({ ...plan, look: chore.from }, chore.ask), options: [] }
   }
   return { advice: layerAdvice(plan), options: [] }
+}
+
+/** Cells beside her, or two looks that disagree, are seen to in their own days and not when she is looked at anyway. */
+function soonerAsked({ s, today }: Context, look: Day): Day | null {
+  const opens = (['cells-beside', 'look-again'] as const).flatMap((rule) => s.pending(rule)?.opens ?? [])
+  const [first] = opens.filter((day) => day > today && day < look).sort()
+  return first ?? null
 }
 
 /** A look that did not suffice is not made again within the week (disease looks and counts stand for seven days). */

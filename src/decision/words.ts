@@ -1,6 +1,6 @@
 /** The advice of a decision in two reasons: the one from biology, then the number. */
 
-import { addDays, daysBetween } from '../days.ts'
+import { addDays, type Day, daysBetween } from '../days.ts'
 import { oddsToday } from '../forecast/index.ts'
 import {
   type Advised,
@@ -43,7 +43,8 @@ function reason(standing: Standing): Reason {
   const orphaned = odds.queenless + odds.chance + odds['laying-workers']
   switch (decision.chosen.act) {
     case 'give':
-      return { code: orphaned > 0.5 ? 'nobody-lays' : 'not-proven' }
+      if (orphaned > 0.5) return { code: 'nobody-lays' }
+      return { code: odds.raising + odds.virgin > 0.5 ? 'young-queen-not-proven' : 'not-proven' }
     case 'queen':
       return { code: 'bought-lays-soon' }
     case 'unite':
@@ -73,6 +74,8 @@ export function standingAdvice(
   const why = reason(standing)
   const number = numberReason(chosen, options, daysBetween(standing.taken, today))
   const needsQueen = settings.saidSupplies && settings.supplies.queensInHand === 0
+  const cells: Reason[] =
+    c.s.queen.is === 'rearing' && c.s.queen.assumed !== true ? [{ code: 'cut-cells-first' }] : []
   const comes: Reason[] =
     supplies.daysUntilQueens === undefined ? [] : [{ code: 'takes-days', days: supplies.daysUntilQueens }]
   if (today < on) {
@@ -113,9 +116,9 @@ export function standingAdvice(
         ? {
             action: 'order-queen',
             rule: 'buy-queen',
-            reasons: [why, { code: 'order-one-today' }, ...comes, number],
+            reasons: [why, ...cells, { code: 'order-one-today' }, ...comes, number],
           }
-        : { action: 'buy-queen', rule: 'buy-queen', reasons: [why, number] }
+        : { action: 'buy-queen', rule: 'buy-queen', reasons: [why, ...cells, number] }
     default:
       return { action: 'unite', rule: 'unite-or-boost', reasons: [why] }
   }
@@ -126,6 +129,13 @@ export const choreAdvice = ({ rule, why }: Ask): Advised => ({
   action: 'open-and-look',
   rule,
   reasons: [why],
+})
+
+/** A question that is asked before the look that lets a layer go. */
+export const layerUntil = (until: Day): Advised => ({
+  action: 'leave-alone',
+  until: addDays(until, -1),
+  reasons: [{ code: 'leave-then', until, task: 'look', on: null }],
 })
 
 /** What is said of a proven layer before the look on which it can go. */

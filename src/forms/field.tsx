@@ -109,7 +109,8 @@ export const TextField = (p: TextProps) => (
 /** Puts in the yard's time; web/islands/now.ts shows it. */
 const Now = ({ of, label }: { of: string; label: string }) => (
   <button class="button now" type="button" data-now={idOf(of)} hidden>
-    now<span class="unseen">: {label}</span>
+    {useWords().forms.now}
+    <span class="unseen">: {label}</span>
   </button>
 )
 

@@ -139,7 +139,7 @@ function shownValue(spec: FieldSpec, value: unknown, units: Units): string[] {
 }
 
 /** The label of a field of a form. */
-export function labelOf(kind: EntryKind, path: string, words: Words = wordsIn('en')): string {
-  if (path === 'on') return words.fields.days[kind]
-  return { ...fieldsSaid(COMMON, words), ...fieldsSaid(fieldsOf(kind), words) }[path]?.label ?? ''
+export function labelOf(kind: EntryKind, path: string, w: Words = wordsIn('en')): string {
+  if (path === 'on') return w.fields.days[kind]
+  return { ...fieldsSaid(COMMON, w), ...fieldsSaid(fieldsOf(kind), w) }[path]?.label ?? ''
 }

@@ -1,5 +1,8 @@
 /** Cautions, short, where the work happens. They never replace local rules or the licensed trades. */
+
 import { useWords } from '../forms/index.ts'
+import { leastC } from '../recovery/index.ts'
+import { temperature, type Units } from '../words/index.ts'
 
 export const RemovalCautions = () => (
   <details class="caution">
@@ -14,16 +17,25 @@ export const RemovalCautions = () => (
   </details>
 )
 
-export const VisitCautions = () => {
-  const { parts } = useWords()
-  return (
-    <details class="caution">
-      <summary>{parts.atTheBox}</summary>
-      <ul>
-        {parts.cautions.map((text) => (
-          <li>{text}</li>
-        ))}
-      </ul>
-    </details>
-  )
+interface AtTheBoxProps {
+  /** The yard's own. */
+  units: Units
 }
+
+/** Said on every round, on the screen and on paper. */
+export const AtTheBox = ({ units }: AtTheBoxProps) => (
+  <ul>
+    {useWords()
+      .parts.cautions(temperature(leastC('full'), units), temperature(leastC('short'), units))
+      .map((text) => (
+        <li>{text}</li>
+      ))}
+  </ul>
+)
+
+export const VisitCautions = ({ units }: AtTheBoxProps) => (
+  <details class="caution">
+    <summary>{useWords().parts.atTheBox}</summary>
+    <AtTheBox units={units} />
+  </details>
+)

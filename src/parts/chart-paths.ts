@@ -61,6 +61,31 @@ export const bandPath = (points: readonly StepPoint[], end: number): string =>
     })
     .join('')
 
+/**
+ * Limits as upright bars with ends, on some days only: where lines are compared, areas would hide each other. `aside`: moved so many
+ * thousandths of the box, so that two lines' bars stand beside each other. '' where there are no limits.
+ */
+export const barPath = (
+  points: readonly StepPoint[],
+  days: readonly number[],
+  end: number,
+  aside = 0,
+): string =>
+  days
+    .flatMap((day) => {
+      const last = points.at(-1)?.[0] ?? -1
+      const on = points.findLast(([from]) => from <= day)
+      if (on === undefined || day > last || on[2] === null || on[3] === null) return []
+      const [x, low, high] = [round(xOf(day, end) + aside), yOf(on[2]), yOf(on[3])]
+      return [
+        `M${x} ${low}V${high}M${x - BAR_END} ${low}h${2 * BAR_END}M${x - BAR_END} ${high}h${2 * BAR_END}`,
+      ]
+    })
+    .join('')
+
+/** Half the stroke at the end of a bar. */
+const BAR_END = 4
+
 /** Small upright ticks where colonies left: half a tick above the line, half below. */
 export function tickPath(left: readonly [day: number, share: number][], end: number, height = 34): string {
   return left.map(([day, share]) => `M${xOf(day, end)} ${round(yOf(share) - height / 2)}v${height}`).join('')

@@ -4,12 +4,13 @@ export { BarePage } from './bare-page.tsx'
 export { BeforeItLeaves } from './before-it-leaves.tsx'
 export { BESIDE, BoxAndList, ListAndBox } from './beside.tsx'
 export { Bonds } from './bonds.tsx'
-export { RemovalCautions, VisitCautions } from './cautions.tsx'
+export { AtTheBox, RemovalCautions, VisitCautions } from './cautions.tsx'
 export { Counted, NotYet, Part, Reading, Share, Wide } from './chapter.tsx'
 export {
   areaPath,
   BOX,
   bandPath,
+  barPath,
   labelHeights,
   type StepPoint,
   stepPath,
@@ -52,3 +53,4 @@ export { RibbonSmall, RibbonStrip } from './ribbon/strip.tsx'
 export { Tabs } from './tabs.tsx'
 export { UNITS_LABELS, UnitsForm } from './units-form.tsx'
 export { YardChoice } from './yard-choice.tsx'
+export { YardFold } from './yard-fold.tsx'

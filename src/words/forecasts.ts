@@ -9,6 +9,7 @@ import {
   tellingSentence,
 } from '../forecast/index.ts'
 import { type Check, type Plan, rulesWhere } from '../recovery/index.ts'
+import { type Words, wordsIn } from './catalogue.ts'
 import { dayWords, fromTo } from './dates.ts'
 import { toDoOf } from './lines.ts'
 import { ACTION_WORDS, coming, isQuiet, live, RULE_WORDS } from './rules.ts'
@@ -102,13 +103,13 @@ export function mayWaitUntil(plan: Plan): Day | null {
 const WORTH_A_WORD = 1.5
 
 /** 'Tue 12 May tells twice what today does.' Null where today is as good, or neither tells much. */
-export function betterDay(days: readonly TellingDay[]): string | null {
+export function betterDay(days: readonly TellingDay[], w: Words = wordsIn('en')): string | null {
   const best = mostTelling(days)
   const [today] = days
   if (best === null || today === undefined || best.day === today.day || best.net < HARDLY_TELLING) return null
-  const when = dayWords(best.day, today.day)
-  if (today.net < HARDLY_TELLING) return `A look on ${when} tells most; today tells little.`
+  const when = w.dates.day(best.day, today.day)
+  if (today.net < HARDLY_TELLING) return w.today.tellsMost(when)
   const ratio = best.net / today.net
   if (ratio < WORTH_A_WORD) return null
-  return `A look on ${when} tells ${ratio < 2.5 ? 'twice' : `${Math.round(ratio)} times`} what today does.`
+  return w.today.tellsMore(when, ratio < 2.5 ? 2 : Math.round(ratio))
 }

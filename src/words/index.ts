@@ -49,7 +49,7 @@ export { doubtWays, isInDoubt } from './doubts.ts'
 export type { FieldText } from './en/fields.ts'
 export { type EntryWords, entryWords, KIND_WORDS } from './entries.ts'
 export { betterDay, chance, frames, mayWaitUntil, planActs, SHORT_KIND, whenToLook } from './forecasts.ts'
-export { boundWords, isHeld } from './held.ts'
+export { boundBeside, boundWords, isHeld } from './held.ts'
 export { hemisphereOf } from './hemisphere.ts'
 export { instantWords, sizeWords } from './instants.ts'
 export { lidCautions, unitingCaution, warmthCaution } from './lid-cautions.ts'
@@ -92,6 +92,7 @@ export {
   depth,
   framesWords,
   height,
+  inUnits,
   plain,
   type Quantity,
   quarters,

@@ -8,6 +8,7 @@ import {
   M_PER_FOOT,
   MM_PER_INCH,
   pounds,
+  tenth,
 } from '../units.ts'
 import { type Words, wordsIn } from './catalogue.ts'
 
@@ -34,7 +35,7 @@ export interface Unit {
 const same = (n: number): number => n
 
 const UNIT: Record<Units[keyof Units], Unit> = {
-  F: { symbol: '°F', store: celsius, show: fahrenheit },
+  F: { symbol: '°F', store: (n) => tenth(celsius(n)), show: fahrenheit },
   C: { symbol: '°C', store: same, show: same },
   lb: { symbol: 'lb', store: kilograms, show: pounds },
   kg: { symbol: 'kg', store: same, show: same },
@@ -68,11 +69,15 @@ export function unitOf(units: Units, quantity: Quantity, w: Words = ENGLISH): Un
 /** `n` to at most `places` decimals, without trailing zeros. Example: plain(2.50) = '2.5'. */
 export const plain = (n: number, places = 2): string => String(Number(n.toFixed(places)))
 
-/** '84 °F' or '29 °C'. */
+/** '84 °F' or '29 °C': whole degrees, everywhere. */
 export const temperature = (c: number, units: Units): string => {
   const unit = unitOf(units, 'temperature')
   return `${plain(unit.show(c), 0)} ${unit.symbol}`
 }
+
+/** Degrees in a sentence of the core, which knows °C alone, put in the yard's unit. Example, °F: 'at 35 °C' = 'at 95 °F'. */
+export const inUnits = (sentence: string, units: Units): string =>
+  sentence.replaceAll(/(-?\d+(?:\.\d+)?) °C/g, (_, c: string) => temperature(Number(c), units))
 
 /** '3.5 lb' or '1.6 kg'. */
 export const weight = (kg: number, units: Units): string => {

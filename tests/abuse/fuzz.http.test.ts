@@ -10,7 +10,7 @@ import { ROLES, type Role } from '../../src/people/index.ts'
 import { ACTION_OF_KIND, may } from '../../src/people/permissions.ts'
 import { digestOf } from '../../src/people/tokens.ts'
 import { inspection, intake, newId, outcome } from '../store/helpers.ts'
-import { LONG, often } from '../support/long.ts'
+import { LONG, LONG_ENOUGH, often } from '../support/long.ts'
 import { NAMES, ORIGIN, type TestYard, testYard } from '../support/yard-app.ts'
 import { type Attempt, attempt } from './attempts.ts'
 import { changesSoFar, forgottenTables, type Snapshot, snapshotOf, trespasses } from './guarded.ts'
@@ -226,7 +226,7 @@ function restoreRoles({ services }: TestYard): void {
   services.connection.raw.prepare('UPDATE api_token SET revoked_at = NULL WHERE revoked_at IS NOT NULL').run()
 }
 
-test(`${REQUESTS} requests of every kind (seed ${seed})`, { timeout: 280_000 }, async () => {
+test(`${REQUESTS} requests of every kind (seed ${seed})`, { timeout: LONG_ENOUGH }, async () => {
   console.log(`fuzz: seed ${seed}`)
   const sample = await prepared()
   const routes = everyRoute(sample.yard)

@@ -33,6 +33,11 @@ describe('whatever is recorded', () => {
           expect(
             odds.laying + (plan.advice.action === 'take-out-queen' ? 0 : odds.present),
           ).toBeLessThanOrEqual(0.5)
+        // Of a colony that has left nothing is reckoned.
+        if (history.outcome !== null) {
+          expect(plan).toMatchObject({ belief: [], options: [] })
+          return
+        }
         expect(plan.belief.reduce((sum, b) => sum + b.odds, 0)).toBeGreaterThan(0.95)
         expect(KINDS.some((k) => k === plan.belief[0]?.story)).toBe(true)
       }),

@@ -73,3 +73,30 @@ describe('on a phone', () => {
     await context.close()
   })
 })
+
+it('Enter in a field saves what was typed, and never decides or opens anything', async () => {
+  const { page, context } = await watchedPage(browser, yard.url, PHONE)
+  const sheet = yard.store.removals.list()[0]
+  if (sheet === undefined) throw new Error('the demo has no removal sheet')
+  const { decision: _, ...undecided } = sheet.sheet
+  const kept = () => yard.store.removals.get(sheet.id)?.last
+  const stamp = { savedAt: '2026-06-10T13:00:00.000Z', savedBy: 'Ines' }
+  expect(yard.store.removals.save(sheet.id, kept()?.version ?? 0, { ...undecided, work: {} }, stamp).ok).toBe(
+    true,
+  )
+  for (const [part, field] of [
+    ['check', 'hottestC'],
+    ['work', 'outdoorC'],
+  ] as const) {
+    await page.goto(`/removals/${sheet.id}/${part}`)
+    const input = page.locator(`#f-${field}`)
+    await input.fill('70')
+    await Promise.all([page.waitForURL(/saved=1/), input.press('Enter')])
+  }
+  expect(kept()?.sheet.check.hottestC).toBeCloseTo(21.1, 1)
+  expect(kept()?.sheet.work.outdoorC).toBeCloseTo(21.1, 1)
+  expect(kept()?.sheet.decision).toBeUndefined()
+  expect(kept()?.sheet.work).not.toHaveProperty('openedAt')
+  expect(kept()?.sheet.work).not.toHaveProperty('water')
+  await context.close()
+})

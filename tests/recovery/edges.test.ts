@@ -9,7 +9,7 @@ import { type History, historyOf } from '../../src/journal/history.ts'
 import { fold } from '../../src/recovery/fold/fold.ts'
 import { planOf } from '../../src/recovery/plan.ts'
 import type { Check, Plan } from '../../src/recovery/plan-types.ts'
-import { protocolOverrides, protocolWith } from '../../src/recovery/protocol.ts'
+import { protocolWith } from '../../src/recovery/protocol.ts'
 import { changeFor, totalsOf } from '../../src/recovery/protocol-preview.ts'
 import { emergenceFromCells } from '../../src/recovery/rearing.ts'
 import { broodAlong } from '../../src/recovery/sources.ts'
@@ -35,15 +35,6 @@ function historyWith(intake: Fields, ...rest: [n: number, kind: string, fields: 
 const planAt = (n: number, history: History): Plan => planOf(history, day(n), protocolWith())
 const checkOf = (plan: Plan, rule: string): Check | undefined => plan.checks.find((c) => c.rule === rule)
 const BROOD = { eggs: 1, open: 1, capped: 1 }
-const ALL_WELL = {
-  framesOfBees: 6,
-  framesOfBrood: 3,
-  queen: 'seen',
-  stores: 'heavy',
-  signs: [],
-  cells: 'none',
-  temper: 2,
-}
 
 describe('cells', () => {
   test('an empty cell was left within the eight days for which it can have been sealed', () => {
@@ -234,8 +225,12 @@ describe('quiet time and readiness', () => {
       [5, 'given', { what: 'mated-queen' }],
       [8, 'queen-cage', { found: 'released' }],
       [28, 'mite-wash', { bees: 300, mites: 0 }],
-      [32, 'inspection', { opened: false, stores: 'heavy', signs: [] }],
-      [33, 'inspection', { opened: true, eggs: 'single', open: 'plenty', capped: 'worker', ...ALL_WELL }],
+      [
+        29,
+        'inspection',
+        { opened: true, framesOfBees: 6, framesOfBrood: 3, stores: 'heavy', signs: [], temper: 2 },
+      ],
+      [33, 'inspection', { opened: true, eggs: 'single', open: 'plenty', capped: 'worker' }],
     )
     const plan = planAt(33, history)
     expect(plan.readiness.unmet).toEqual([])
@@ -251,14 +246,6 @@ describe('the removal', () => {
     expect(planAt(0, historyWith(intake)).advice.action).toBe('see-to-signs')
     const mild = historyWith({ removal: { type: 'wall', outdoorC: 20 }, deadBeesKg: 0.01 })
     expect(planAt(0, mild).advice.action).not.toBe('see-to-signs')
-  })
-})
-
-describe('the protocol', () => {
-  test('takes a limit of half a mite in a hundred bees for one month, and none under a tenth', () => {
-    expect(protocolOverrides.safeParse({ miteThresholdByMonth: { '1': 0.5 } }).success).toBe(true)
-    expect(protocolOverrides.safeParse({ miteThresholdByMonth: { '1': 0.1 } }).success).toBe(true)
-    expect(protocolOverrides.safeParse({ miteThresholdByMonth: { '1': 0.05 } }).success).toBe(false)
   })
 })
 

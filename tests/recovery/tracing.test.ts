@@ -55,9 +55,15 @@ describe('bound to a suspected colony', () => {
     expect(bonds(sick([given(3, 'egg-frame', 'D-1'), look(6, [])]), colony('D-1', []))).toEqual([])
   })
 
-  test('is known by its id as well as by its tag', () => {
-    const donor = colony('D-1', [], { names: ['an-id'] })
-    expect(bonds(sick([given(5, 'egg-frame', 'an-id')]), donor)).toEqual([['D-1', 'gave']])
+  test('is known by its id and former names as well as by its tag in any letters, and not where nobody is named', () => {
+    const donor = colony('D-1', [], { id: 'an-id', names: ['D-old'] })
+    for (const name of ['an-id', 'D-old', 'd-1'])
+      expect(
+        bonds(sick([given(5, 'egg-frame', name)]), donor).map(([, how]) => how),
+        name,
+      ).toEqual(['gave'])
+    const unnamed = build(6, 5, { kind: 'given', what: 'egg-frame' })
+    expect(bonds(sick([unnamed]), donor)).toEqual([])
   })
 
   test('asks for a full brood look two to eight weeks on, which ends it', () => {

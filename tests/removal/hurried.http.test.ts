@@ -33,6 +33,7 @@ async function standing(path: string): Promise<Record<string, string | string[]>
 }
 
 test('today “Go” stands, and it is opened', async () => {
+  expect((await yard.get(`${PATH}/work`)).text).toContain('value="openedAt"')
   const answer = await yard.post(`${PATH}/work`, { version: '1', outdoorC: '75', now: 'openedAt' })
   expect(answer.status).toBe(303)
   expect(sheet()?.work.openedAt).toBe('12:00')
@@ -63,6 +64,8 @@ test('a form that was open since yesterday does not bring its ticks into today',
 test('gas that comes to light after “Go” holds the opening until its trade has cleared it', async () => {
   const site = await standing(`${PATH}/site`)
   expect((await yard.post(`${PATH}/site`, { ...site, behind: ['gas', 'insulation'] })).status).toBe(303)
+  // Nothing offers to open it.
+  expect((await yard.get(`${PATH}/work`)).text).not.toContain('value="openedAt"')
   const version = (): string => String(yard.store.removals.get(ID)?.last.version)
   const open = () => yard.post(`${PATH}/work`, { version: version(), outdoorC: '75', now: 'openedAt' })
   expect((await open()).status).toBe(422)

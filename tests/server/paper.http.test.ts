@@ -46,10 +46,33 @@ describe('the round sheet', () => {
       wordsOf(m[1] ?? '').trim(),
     )
     expect(heads).toEqual([
-      'North field Wed 10 Jun 2026 walked by page 1 of 3',
-      'North field Wed 10 Jun 2026 walked by page 2 of 3',
-      'South bank Wed 10 Jun 2026 walked by page 3 of 3',
+      // A page in front of each yard, then its blocks.
+      'North field Wed 10 Jun 2026 walked by page 1 of 5',
+      'North field Wed 10 Jun 2026 walked by page 2 of 5',
+      'North field Wed 10 Jun 2026 walked by page 3 of 5',
+      'South bank Wed 10 Jun 2026 walked by page 4 of 5',
+      'South bank Wed 10 Jun 2026 walked by page 5 of 5',
     ])
+  })
+
+  it('says in front what to bring and mind, and at each box why, with every caution there is', async () => {
+    const hot = await yardOn(TODAY)
+    given(hot, [
+      intake('W-1', '2026-06-05', { removal: { type: 'wall', sprayed: 'yes' }, temper: 5 }),
+      intake('W-2', '2026-05-29', { tiedComb: true }),
+      intake('S-1', '2026-06-05', { yard: 'South bank' }),
+    ])
+    const html = (await hot.get('/paper')).text
+    const leaves = html.split('<section class="leaf')
+    const fronts = leaves.filter((leaf) => leaf.startsWith(' leaf-front'))
+    expect(fronts).toHaveLength(2)
+    const [north = '', south = ''] = fronts.map((front) => wordsOf(front))
+    expect(north).toMatch(/Bring .*scissors for the comb ties.* for W-2/)
+    expect(north).toContain('have the plan for anaphylaxis at hand')
+    expect(north).toMatch(/W-1 .*Mind: Fierce when last seen \(5 of 5\).* Mind: Sprayed before the removal/)
+    expect(north).not.toContain('S-1')
+    // The reason, as the round says it on the screen.
+    expect(south).toContain('from the fourth day after, eggs can only be new')
   })
 
   it('of one yard, of all its boxes, of another day: plans as they will be that morning', async () => {

@@ -114,7 +114,15 @@ describe('the report', () => {
     const said = wordsOf(html)
     expect(said).toMatch(/Of \d+ colonies, \d+ moved out, \d+ were lost \(\d+ died/)
     // Moved out is an end of its own: the share alive had nobody moved out stands in the chart below, with its caution.
-    expect(said).toMatch(/By day 60 an estimated \d+ % \([^)]+\) of \d+ colonies had moved out/)
+    expect(said).toMatch(
+      /Best: [a-z ]+, \d+ % \(\d+ to \d+ %\) of \d+ moved out by day 60, \d+ % lost\. Worst: /,
+    )
+    const page = wordsOf(await text('/review?by=removalType'))
+    for (const answer of [/Best: .*? lost\. Worst: .*? lost\./, /Chance alone would .*?(?:\d\)|alike)\./]) {
+      const told = answer.exec(page)?.[0]
+      expect(told).toBeDefined()
+      expect(said).toContain(told)
+    }
     expect(said).toContain('Strong colonies are the ones that move out')
     expect(said).toContain('How this is counted')
     expect(html).not.toContain('review-data')

@@ -2,12 +2,14 @@
 import { mkdtempSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
+import { fill } from '../../demo/fill.ts'
 import type { Day } from '../../src/days.ts'
 import { listen } from '../../src/node/listen.ts'
 import { openServices } from '../../src/node/services.ts'
 import type { People, Role } from '../../src/people/index.ts'
 import type { Store } from '../../src/store/index.ts'
 import { writeFilled } from './filled.ts'
+import { moreEntries } from './many.ts'
 import { CHEAP, signInAs } from './people.ts'
 import { keepSignedIn } from './signed-in.ts'
 
@@ -31,6 +33,8 @@ export interface YardOptions {
   day: Day
   /** Filled with the invented yard. */
   demo?: boolean
+  /** Its colonies of these weeks so many times more. */
+  copies?: number
   /** Whom pages opened by `watchedPage` are signed in as; default Wren, an operator. */
   as?: { name: string; role: Role }
   /** Nobody is signed in, and nobody can be yet: the yard before its set-up. */
@@ -45,6 +49,8 @@ export async function startYard(options: YardOptions): Promise<RunningYard> {
   const services = openServices(join(folder, 'resettle.db'), { cost: CHEAP, clock: () => now })
   const { store, people } = services
   store.settings.set('timeZone', 'UTC')
+  if (options.copies !== undefined && options.copies > 0)
+    fill(store, options.day, now.toISOString(), moreEntries(options.day, options.copies))
   const errors: string[] = []
   const session = options.untouched
     ? null

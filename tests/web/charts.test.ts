@@ -8,6 +8,7 @@ import {
   areaPath,
   BOX,
   bandPath,
+  barPath,
   labelHeights,
   type StepPoint,
   stepPath,
@@ -99,6 +100,12 @@ describe('shapes', () => {
       [30, 0.5, 0.2, 0.8],
     ]
     expect(bandPath(gap, 40).match(/M/g)).toHaveLength(2)
+  })
+
+  it('bars span the limits that hold on a day, and none where nobody was followed or there are no limits', () => {
+    const bar = `M504 ${yOf(0.2)}V${yOf(0.8)}M500 ${yOf(0.2)}h8M500 ${yOf(0.8)}h8`
+    expect(barPath(POINTS, [20], 40, 4)).toBe(bar)
+    expect(barPath(POINTS, [5, 20, 60], 40, 4)).toBe(bar)
   })
 
   it('ticks stand across the line', () => {

@@ -14,7 +14,7 @@ import {
   type Protocol,
   type Reason,
 } from '../../src/recovery/index.ts'
-import { proves, type Units } from '../../src/words/index.ts'
+import { inUnits, proves, type Units } from '../../src/words/index.ts'
 import { words } from './words.ts'
 
 const SAYS = words.record.live
@@ -102,7 +102,7 @@ function said(tapped: Entry[], before: Plan, after: Plan, live: LiveData): Node[
   const others = missing.length === 0 ? after.advice.reasons : after.advice.reasons.filter(isElse)
   return [
     ...(missing.length === 0 ? [] : [paragraph(words.reasons.all(missing), 'left-out')]),
-    paragraph(words.reasons.all(others)),
+    paragraph(inUnits(words.reasons.all(others), live.units)),
     heading(SAYS.proves),
     lines.length === 0 ? paragraph(SAYS.nothingNew) : list(lines),
   ]

@@ -5,6 +5,7 @@ import { type Frame, FromTo, HowTo, InspectorLine, LostTaps } from '../../parts/
 import type { Plan } from '../../recovery/index.ts'
 import {
   ACTION_WORDS,
+  inUnits,
   isHeld,
   isQuiet,
   leftOutBeside,
@@ -30,7 +31,7 @@ export const Advice = ({ frame, plan, path, said, inspector }: AdviceProps) => {
   return (
     <div class={toDo === null ? 'notice' : 'notice notice-do'}>
       <h2>{lostWords(plan) ?? toDo?.question ?? toDo?.title ?? ACTION_WORDS[plan.advice.action]}</h2>
-      <p>{plan.advice.why}</p>
+      <p>{inUnits(plan.advice.why, frame.units)}</p>
       <LeftOut plan={plan} />
       {warmth === null ? null : <p class="soft">{warmth}</p>}
       {plan.advice.action === 'call-inspector' ? <InspectorLine inspector={inspector} frame={frame} /> : null}

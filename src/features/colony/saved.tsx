@@ -10,6 +10,7 @@ import {
   dayWords,
   entryWords,
   fromTo,
+  inUnits,
   leftOutWords,
   lidShutUntil,
   live,
@@ -47,7 +48,7 @@ export const Saved = ({ lines, shares, plan, summary, frame, path }: SavedProps)
       )}
       {open ? <LeftOut plan={plan} path={path} /> : null}
       {open ? (
-        <PlanNow plan={plan} first={e.kind === 'intake'} />
+        <PlanNow plan={plan} first={e.kind === 'intake'} units={frame.units} />
       ) : (
         <Gone summary={summary} frame={frame} path={path} />
       )}
@@ -130,14 +131,15 @@ function doneWords(e: Entry, { units, today }: Frame, whole: boolean): string {
 }
 
 /** The plan in a sentence or two: what is to be done, and the next days that matter. */
-const PlanNow = ({ plan, first }: { plan: Plan; first: boolean }) => {
+const PlanNow = ({ plan, first, units }: { plan: Plan; first: boolean; units: Frame['units'] }) => {
   const { action, why } = plan.advice
   const next = (first ? [...live(plan), ...coming(plan)] : coming(plan)).slice(0, first ? 4 : 1)
   const shut = first ? lidShutUntil(plan) : null
   return (
     <>
       <p>
-        <b>The plan now: {ACTION_WORDS[action].toLowerCase()}.</b> {why.replace(leftOutWords(plan) ?? '', '')}
+        <b>The plan now: {ACTION_WORDS[action].toLowerCase()}.</b>{' '}
+        {inUnits(why.replace(leftOutWords(plan) ?? '', ''), units)}
       </p>
       <HowTo act={toDoOf(plan)?.act ?? null} />
       {shut === null ? null : (

@@ -1,6 +1,6 @@
 /** What a visit asks first: the questions of the plan's checks; and where the others are found, by subject. */
 import { factsOf, type Plan, type Rule } from '../../recovery/index.ts'
-import { live, toDoOf } from '../../words/index.ts'
+import { live, toDoOf, type Words } from '../../words/index.ts'
 
 /** What is seen with the lid off. */
 export const INSIDE = [
@@ -64,16 +64,17 @@ export function leading(plan: Plan, lidOn: boolean): Seen[] {
 }
 
 export interface Subject {
-  title: string
+  /** Its name in the catalogue. */
+  title: keyof Words['record']['subjects']
   /** Each in the order of the form; what leads is left out there. */
   fields: readonly Seen[]
 }
 
 export const SUBJECTS: { inside: readonly Subject[]; outside: readonly Subject[] } = {
   inside: [
-    { title: 'Brood', fields: ['eggs', 'open', 'capped', 'onFreshComb', 'framesOfBrood'] },
-    { title: 'Queen and cells', fields: ['cells', 'cellCount', 'queen', 'searched'] },
-    { title: 'Strength', fields: ['framesOfBees'] },
+    { title: 'brood', fields: ['eggs', 'open', 'capped', 'onFreshComb', 'framesOfBrood'] },
+    { title: 'queen', fields: ['cells', 'cellCount', 'queen', 'searched'] },
+    { title: 'strength', fields: ['framesOfBees'] },
   ],
-  outside: [{ title: 'Stores, signs of trouble, temper', fields: ['stores', 'signs', 'lost', 'temper'] }],
+  outside: [{ title: 'outside', fields: ['stores', 'signs', 'lost', 'temper'] }],
 }

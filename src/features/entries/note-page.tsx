@@ -14,10 +14,10 @@ export const NotePage = ({ frame, form, summary, path }: EntryFormView) => (
     frame={frame}
     form={form}
     kind="note"
-    title={`Note on ${summary.tag}`}
+    title={frame.words.record.noteOn(summary.tag)}
     action={`${path}/note`}
     back={{ href: path, label: summary.tag }}
-    button="Save the note"
+    button={frame.words.record.saveNote}
   >
     <NoteFields form={form} frame={frame} decides={mayDecide(frame, summary)} />
   </SmallFormPage>

@@ -16,9 +16,13 @@ export interface EntryFormView {
 }
 
 const entryLabel =
-  (kind: EntryKind) =>
+  (kind: EntryKind, words: Frame['words']) =>
   (field: string): string =>
-    field === 'by' ? 'Your name' : field === 'colony' ? 'Tag' : labelOf(kind, field)
+    field === 'by'
+      ? words.record.yourName
+      : field === 'colony'
+        ? words.record.tag
+        : labelOf(kind, field, words)
 
 interface SmallFormProps {
   frame: Frame
@@ -40,7 +44,7 @@ export const SmallFormPage = (p: SmallFormProps) => (
     action={p.action}
     back={p.back}
     button={p.button}
-    labels={entryLabel(p.kind)}
+    labels={entryLabel(p.kind, p.frame.words)}
     intro={p.intro}
     photos={hasPhotos(p.kind)}
   >

@@ -7,14 +7,13 @@ import { FormPage, type Frame, HowTo, VisitCautions } from '../../parts/index.ts
 import type { Plan } from '../../recovery/index.ts'
 import type { ColonySummary } from '../../store/index.ts'
 import {
-  fromTo,
   headline,
   isAsked,
   isQuiet,
   live,
-  RULE_WORDS,
   toDoOf,
   treatmentRisk,
+  type Words,
   warmthCaution,
 } from '../../words/index.ts'
 import { askedRules } from './asked.ts'
@@ -37,63 +36,73 @@ export interface VisitProps {
 
 export const VisitPage = (p: VisitProps) => {
   const { plan } = p.summary
+  const { record } = p.frame.words
   const deeds = deedsOf(p)
   return (
     <FormPage
       frame={p.frame}
-      title={`Visit to ${p.summary.tag}`}
+      title={record.visitTo(p.summary.tag)}
       form={p.form}
       action={thenTo(`${p.path}/visit`, p.then)}
       back={{ href: p.then ?? p.path, label: p.summary.tag }}
-      button="Save the visit"
-      labels={visitLabel}
+      button={record.saveVisit}
+      labels={(name) => visitLabel(name, p.frame.words)}
       ids={VISIT_PREFIXES.map(idField)}
       scripts={['islands/record.ts']}
       photos
       intro={<Before plan={plan} frame={p.frame} />}
-      advice={<LivePanel data={p.liveData} />}
+      advice={<LivePanel data={p.liveData} words={record.live} />}
     >
-      <NothingNoted form={p.form} />
+      <NothingNoted form={p.form} words={record} />
       <AskedFields form={p.form} frame={p.frame} plan={plan} />
       {deeds.filter((d) => d.asked).map((d) => d.part)}
       <OtherFields form={p.form} frame={p.frame} plan={plan} />
       {deeds.filter((d) => !d.asked).map((d) => d.part)}
       <Fields form={p.form} frame={p.frame} of={FIELDS.inspection} show={['note', 'photos']} />
       <VisitDay form={p.form} frame={p.frame} />
-      <VisitCautions />
+      <VisitCautions units={p.frame.units} />
     </FormPage>
   )
 }
 
 /** An empty visit is asked about before it is saved. */
-const NothingNoted = ({ form }: { form: FormState }) =>
+const NothingNoted = ({ form, words }: { form: FormState; words: Words['record'] }) =>
   form.problems.some((x) => x.field === NOTHING) ? (
     <label class="new-yard" id={idOf(NOTHING)}>
-      <input type="checkbox" name={NOTHING} value="yes" /> Yes: nothing was looked at
+      <input type="checkbox" name={NOTHING} value="yes" /> {words.yesNothing}
     </label>
   ) : null
 
 /** What the plan says before the lid is touched: its question, and on a tap all the rest. */
 const Before = ({ plan, frame }: { plan: Plan; frame: Frame }) => {
-  const warmth = warmthCaution(plan, frame.units)
+  const { words: w } = frame
+  const warmth = warmthCaution(plan, frame.units, w)
   const rules = askedRules(plan)
   const words = (asked: boolean): string =>
     rules
       .filter((rule) => isAsked(rule) === asked)
-      .map((rule) => RULE_WORDS[rule].question)
+      .map((rule) => w.trade.rules[rule].question)
       .join(' ')
   const [first] = rules
   const [toFindOut, toDo] = [words(true), words(false)]
   return (
     <>
-      <Quiet plan={plan} />
+      <Quiet plan={plan} words={w} />
       <details class="before">
         <summary class="opens">
-          {first === undefined ? headline(plan, null) : RULE_WORDS[first].question}
+          {first === undefined ? headline(plan, null, w) : w.trade.rules[first].question}
         </summary>
-        <p class="soft">{headline(plan, null)}.</p>
-        {toFindOut === '' ? null : <p>To find out: {toFindOut}</p>}
-        {toDo === '' ? null : <p>To do: {toDo}</p>}
+        <p class="soft">{headline(plan, null, w)}.</p>
+        {toFindOut === '' ? null : (
+          <p>
+            {w.record.toFindOut} {toFindOut}
+          </p>
+        )}
+        {toDo === '' ? null : (
+          <p>
+            {w.record.toDo} {toDo}
+          </p>
+        )}
         {warmth === null ? null : <p class="soft">{warmth}</p>}
         <HowTo act={toDoOf(plan)?.act ?? null} />
       </details>
@@ -102,16 +111,15 @@ const Before = ({ plan, frame }: { plan: Plan; frame: Frame }) => {
 }
 
 /** Quiet time: the lid stays on, unless the plan itself says what is to be done inside. */
-const Quiet = ({ plan }: { plan: Plan }) => {
+const Quiet = ({ plan, words: { dates, record } }: { plan: Plan; words: Words }) => {
   if (!isQuiet(plan) || plan.quiet === null) return null
-  const why = `${fromTo(plan.quiet.from, plan.quiet.to, plan.asOf)} a queen may be leaving her cell or flying to mate`
+  const why = record.quietWhy(dates.fromTo(plan.quiet.from, plan.quiet.to, plan.asOf))
   return toDoOf(plan)?.lidOn === false ? (
-    <p>Be quick, and do not open it around midday: {why}.</p>
+    <p>{record.beQuick(why)}</p>
   ) : (
     <div class="notice notice-late">
       <p>
-        <b>Leave the lid on.</b> {why}; an open hive can cost you her. If it must be opened, not around
-        midday.
+        <b>{record.leaveLidOn}</b> {record.openCosts(why)}
       </p>
     </div>
   )
@@ -129,7 +137,8 @@ function deedsOf({ form, frame, summary, donors }: VisitProps): Deed[] {
   const filled = (prefix: string): boolean =>
     anyTyped(form.typed, prefix) || form.problems.some((x) => x.field.startsWith(prefix))
   const [first, ...more] = GIFT_SLOTS
-  const risk = treatmentRisk(summary.plan)
+  const { record } = frame.words
+  const risk = treatmentRisk(summary.plan, frame.words)
   const deed = (asked: boolean, prefix: string, title: string, fields: Child): Deed => ({
     asked,
     part: (
@@ -143,29 +152,33 @@ function deedsOf({ form, frame, summary, donors }: VisitProps): Deed[] {
     deed(
       rules.has('queen-release') || summary.phase === 'awaiting-release',
       CAGE,
-      'Looked to a queen’s cage',
+      record.cage,
       <CageFields form={form} frame={frame} prefix={CAGE} visit />,
     ),
     deed(
       rules.has('egg-frame') || rules.has('buy-queen'),
       first,
-      'Gave frames, a queen, feed or treatment',
+      record.gave,
       <>
-        {risk === null ? null : <p class="hint">Treatment: {risk}</p>}
+        {risk === null ? null : (
+          <p class="hint">
+            {record.treatment} {risk}
+          </p>
+        )}
         <GivenFields form={form} frame={frame} prefix={first} donors={donors} visit />
         {more.map((slot) => (
           <details class="also" open={filled(slot)}>
-            <summary>and something else</summary>
+            <summary>{record.somethingElse}</summary>
             <GivenFields form={form} frame={frame} prefix={slot} donors={donors} visit />
           </details>
         ))}
       </>,
     ),
-    deed(rules.has('comb-ties'), TIES, 'Took the comb ties off', <TiesField form={form} prefix={TIES} />),
+    deed(rules.has('comb-ties'), TIES, record.tiesOff, <TiesField form={form} prefix={TIES} />),
     deed(
       rules.has('mite-wash'),
       WASH,
-      'Mite wash',
+      record.wash,
       <WashFields form={form} frame={frame} prefix={WASH} visit />,
     ),
   ]

@@ -25,9 +25,6 @@ import { isHeld, toDoOf } from '../../words/index.ts'
 import { idField, isEmptyVisit, NOTHING, VISIT_PREFIXES, visitDrafts } from './visit.ts'
 import { VisitPage } from './visit-page.tsx'
 
-const NOTHING_NOTED =
-  'Nothing is noted. Save it as a visit at which nothing was looked at? It answers nothing.'
-
 /** Recording a visit. */
 export function visit(deps: PageDeps): Hono<Env> {
   const { store } = deps
@@ -76,7 +73,7 @@ export function visit(deps: PageDeps): Hono<Env> {
     const typed = withIds(came.typed, VISIT_PREFIXES.map(idField))
     const drafts = visitDrafts(typed, c.var.frame.units)
     if (isEmptyVisit(typed, drafts) && came.problems.length === 0)
-      return show(c, colony, typed, [{ field: NOTHING, message: NOTHING_NOTED }])
+      return show(c, colony, typed, [{ field: NOTHING, message: c.var.frame.words.record.nothingNoted }])
     const sent = drafts.map((draft) => ({
       draft,
       id: idIn(typed, idField(draft.prefix)),

@@ -1,7 +1,7 @@
 /** A visit as one form: what was seen, and what else was done with the hive open. Read on the server and in the phone. */
 
 import { anyTyped, type Draft, draftOf, labelOf, one, type Typed } from '../../forms/index.ts'
-import type { Units } from '../../words/index.ts'
+import { type Units, type Words, wordsIn } from '../../words/index.ts'
 import { notAsked } from './given.ts'
 
 /** Things given that fit on one form. */
@@ -46,12 +46,12 @@ export function isEmptyVisit(typed: Typed, drafts: readonly Draft[]): boolean {
 const KIND_OF = { [CAGE]: 'queen-cage', [TIES]: 'ties-removed', [WASH]: 'mite-wash' } as const
 
 /** The label of any field of a visit form. */
-export function visitLabel(name: string): string {
-  if (name === 'by') return 'Your name'
+export function visitLabel(name: string, words: Words = wordsIn('en')): string {
+  if (name === 'by') return words.record.yourName
   if (name === NOTHING) return ''
   const prefix = VISIT_PREFIXES.find((p) => p !== '' && name.startsWith(p)) ?? ''
   const kind =
     prefix === '' ? 'inspection' : prefix in KIND_OF ? KIND_OF[prefix as keyof typeof KIND_OF] : 'given'
   const path = name.slice(prefix.length)
-  return labelOf(kind, path)
+  return labelOf(kind, path, words)
 }

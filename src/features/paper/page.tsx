@@ -14,6 +14,7 @@ import {
   windowWords,
 } from '../../words/index.ts'
 import type { Box } from '../round/index.ts'
+import { Front, REASONS_A_PAGE, reasoned } from './front.tsx'
 import { labelWithUnit, SHEET, type SheetField } from './sheet.ts'
 import { PaperWays } from './ways.tsx'
 
@@ -44,18 +45,25 @@ export interface PaperProps {
 
 interface Leaf {
   yard: string
+  /** A page in front of the yard's blocks: why, and the first of them what to bring and mind. */
+  front: 'first' | 'more' | null
   boxes: PrintedBox[]
 }
 
-/** Pages of the sheet: a yard begins on a new one. */
+const partsOf = <T,>(all: readonly T[], size: number): T[][] =>
+  Array.from({ length: Math.ceil(all.length / size) }, (_, i) => all.slice(i * size, (i + 1) * size))
+
+/** Pages of the sheet: a yard begins on a new one, with its reasons. */
 function leavesOf(boxes: readonly PrintedBox[]): Leaf[] {
   const yards = [...new Set(boxes.map((b) => b.yard))]
   return yards.flatMap((yard) => {
     const own = boxes.filter((b) => b.yard === yard)
-    return Array.from({ length: Math.ceil(own.length / BLOCKS_A_PAGE) }, (_, i) => ({
-      yard,
-      boxes: own.slice(i * BLOCKS_A_PAGE, (i + 1) * BLOCKS_A_PAGE),
-    }))
+    return [
+      ...partsOf(reasoned(own), REASONS_A_PAGE).map(
+        (boxes, i): Leaf => ({ yard, front: i === 0 ? 'first' : 'more', boxes }),
+      ),
+      ...partsOf(own, BLOCKS_A_PAGE).map((boxes): Leaf => ({ yard, front: null, boxes })),
+    ]
   })
 }
 
@@ -87,7 +95,7 @@ export const PaperPage = (p: PaperProps) => {
       </div>
       <section class={`leaves leaves-${p.size}`} tabindex={0} aria-label="As it is printed">
         {leaves.map((leaf, i) => (
-          <section class="leaf">
+          <section class={leaf.front === null ? 'leaf' : 'leaf leaf-front'}>
             <header class="leaf-head">
               <b>{leaf.yard}</b>
               <span>{inWordsWithYear(p.day)}</span>
@@ -96,9 +104,16 @@ export const PaperPage = (p: PaperProps) => {
                 page {i + 1} of {leaves.length}
               </span>
             </header>
-            {leaf.boxes.map((box) => (
-              <Block box={box} units={p.frame.units} />
-            ))}
+            {leaf.front === null ? (
+              leaf.boxes.map((box) => <Block box={box} units={p.frame.units} />)
+            ) : (
+              <Front
+                all={p.boxes.filter((b) => b.yard === leaf.yard)}
+                boxes={leaf.boxes}
+                first={leaf.front === 'first'}
+                units={p.frame.units}
+              />
+            )}
           </section>
         ))}
       </section>

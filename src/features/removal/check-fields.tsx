@@ -20,7 +20,7 @@ export const CheckFields = (p: PartFieldsProps) => {
       <input type="hidden" name="shownOn" value={p.frame.today} />
       <Checklist {...p} />
       <Folded
-        legend="Who decides, why, heat by the hour"
+        legend="Who decides; heat by the hour"
         form={p.form}
         fields={['reason', ...HOURS]}
         open={p.form.problems.some((x) => x.field === 'by')}

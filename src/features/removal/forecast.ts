@@ -1,5 +1,7 @@
 /** The hours of the forecast that somebody typed in, against the protocol's heat limit. */
+
 import type { ForecastHour, Sheet } from '../../records/index.ts'
+import { hotterThan } from '../../units.ts'
 import type { Facts } from './item.ts'
 
 /** How quantities are written, in the yard's units. */
@@ -16,9 +18,9 @@ export function underLimit(hours: readonly ForecastHour[], limitC: number): stri
   const sorted = inOrder(hours)
   const runs: { from: string; to: string }[] = []
   sorted.forEach((h, i) => {
-    if (h.c > limitC) return
+    if (hotterThan(h.c, limitC)) return
     const last = runs.at(-1)
-    const follows = i > 0 && (sorted[i - 1]?.c ?? limitC + 1) <= limitC
+    const follows = i > 0 && !hotterThan(sorted[i - 1]?.c ?? limitC + 1, limitC)
     if (last !== undefined && follows) last.to = h.at
     else runs.push({ from: h.at, to: h.at })
   })
@@ -48,7 +50,7 @@ export function heatOf(s: Sheet, limitC: number, shows: Shows, today: string): F
     return { state: 'unsaid', why: 'The forecast is of a day that is gone: look at today’s.' }
   const coldest = Math.min(...(hours.length > 0 ? hours.map((h) => h.c) : [hottestC ?? limitC]))
   if (coldest < TOO_COLD_C) return { state: 'unmet', why: coldWords(coldest, shows) }
-  if (hottestC !== undefined && hottestC > limitC)
+  if (hottestC !== undefined && hotterThan(hottestC, limitC))
     return {
       state: 'unmet',
       why: `${shows.temperature(hottestC)} while you work, over the limit of ${limit}. Begin earlier, another day, or refuse. ${LOSERS}`,
@@ -86,7 +88,7 @@ function hoursUnder(s: Sheet, limitC: number, shows: Shows): Facts {
       state: 'unsaid',
       why: `No forecast hour falls between ${from ?? 'the start'} and ${until ?? 'the end'}.`,
     }
-  const first = working.find((h) => h.c > limitC)
+  const first = working.find((h) => hotterThan(h.c, limitC))
   if (first !== undefined)
     return {
       state: 'unmet',

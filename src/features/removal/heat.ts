@@ -1,5 +1,7 @@
 /** Heat when work starts, and what it did to the bees afterwards. The limit is the yard's protocol (default 29.4 °C, common practice). */
+
 import type { Sheet } from '../../records/index.ts'
+import { hotterThan } from '../../units.ts'
 import { coldWords, type Shows, TOO_COLD_C } from './forecast.ts'
 import type { Facts } from './item.ts'
 import { hoursBetween } from './to-intake.ts'
@@ -20,7 +22,7 @@ export function atStart(s: Sheet, limitC: number, shows: Shows, today: string): 
     }
   if (water !== true) return { state: 'unsaid', why: 'Water to drink and shade for people, here and now.' }
   const cold = outdoorC < TOO_COLD_C
-  if (outdoorC <= limitC && !cold)
+  if (!hotterThan(outdoorC, limitC) && !cold)
     return { state: 'met', why: `${shows.temperature(outdoorC)} when work started.` }
   const why = cold
     ? coldWords(outdoorC, shows)
@@ -37,7 +39,7 @@ export function heatToBees({ work: w }: Sheet, limitC: number, shows: Shows): st
   const said: string[] = []
   const { outdoorC, boxC, boxHours } = w
   const hours = w.openedAt === undefined || w.boxedAt === undefined ? 0 : hoursBetween(w.openedAt, w.boxedAt)
-  if (outdoorC !== undefined && outdoorC > limitC)
+  if (outdoorC !== undefined && hotterThan(outdoorC, limitC))
     said.push(
       `Taken out at ${shows.temperature(outdoorC)}, over the limit of ${shows.temperature(limitC)}: shade, water nearby, vents open; expect dead bees below in the first days, and look early whether the queen and the open brood lived.`,
     )
@@ -45,7 +47,7 @@ export function heatToBees({ work: w }: Sheet, limitC: number, shows: Shows): st
     said.push(
       `${shows.temperature(boxC)} in the box: comb may have slumped onto bees and queen; clear fallen comb and running honey first, at dusk.`,
     )
-  else if (boxC !== undefined && boxC > limitC)
+  else if (boxC !== undefined && hotterThan(boxC, limitC))
     said.push(
       `${shows.temperature(boxC)} in the box on the way: let them settle shaded and vented before any look.`,
     )

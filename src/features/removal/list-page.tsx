@@ -29,6 +29,9 @@ export interface RemovalsProps {
   erased: string | null
 }
 
+/** Jobs that are over are looked up by name: the last few stand there, the others are folded (judgement). */
+const LATELY = 8
+
 export const RemovalsPage = ({ frame, open, toClose, over, erased }: RemovalsProps) => (
   <Layout frame={frame} title="Removals">
     <h1>Removals</h1>
@@ -92,10 +95,20 @@ export const RemovalsPage = ({ frame, open, toClose, over, erased }: RemovalsPro
       <section class="section">
         <h2>Done</h2>
         <ul class="jobs jobs-over">
-          {over.map((row) => (
+          {over.slice(0, LATELY).map((row) => (
             <Row row={row} frame={frame} />
           ))}
         </ul>
+        {over.length <= LATELY ? null : (
+          <details class="caution">
+            <summary>{over.length - LATELY} before that</summary>
+            <ul class="jobs jobs-over">
+              {over.slice(LATELY).map((row) => (
+                <Row row={row} frame={frame} />
+              ))}
+            </ul>
+          </details>
+        )}
       </section>
     )}
   </Layout>

@@ -1,6 +1,7 @@
 /** The part that is open as a form, with what goes before it and the buttons under it. */
 
 import { type FormState, one, ProblemSummary } from '../../forms/index.ts'
+import type { Work } from '../../records/index.ts'
 import { FirstCheck } from './cautions.tsx'
 import { asksPrice, partLabel } from './form.ts'
 import type { RemovalProps } from './page.tsx'
@@ -61,6 +62,10 @@ const PartForm = ({ part, form, page: p }: { part: Part; form: FormState; page: 
     enctype={part === 'job' || part === 'site' || part === 'work' ? 'multipart/form-data' : undefined}
     novalidate
   >
+    {/* Enter in a field saves, and never says “Go” or that water stands there. */}
+    <button class="first-submit" type="submit" tabindex={-1}>
+      Save what is typed
+    </button>
     <input type="hidden" name="version" value={one(form.typed, 'version')} />
     <PartFields
       part={part}
@@ -76,6 +81,12 @@ const PartForm = ({ part, form, page: p }: { part: Part; form: FormState; page: 
     </div>
   </form>
 )
+
+/** What is done next at the wall, at the thumb: it sets its time, and says what it takes. */
+function actOf({ openedAt, boxedAt }: Work): { value: string; words: string } | null {
+  if (openedAt === undefined) return { value: 'openedAt', words: 'Water and shade are here: open it, now' }
+  return boxedAt === undefined ? { value: 'boxedAt intake', words: 'Boxed, now: log the intake' } : null
+}
 
 /** Save, and what comes next with it: one tap does both. */
 const Buttons = ({ part, page: p }: { part: Part; page: RemovalProps }) => {
@@ -111,6 +122,29 @@ const Buttons = ({ part, page: p }: { part: Part; page: RemovalProps }) => {
         </button>
         <button class="button button-plain" type="submit">
           Save only
+        </button>
+      </>
+    )
+  if (part === 'work' && p.sheet.work.openedAt === undefined && !p.goes)
+    return (
+      <>
+        <a class="button button-do" href={`${p.path}/check#now`}>
+          Decide first
+        </a>
+        <button class="button button-plain" type="submit">
+          Save
+        </button>
+      </>
+    )
+  const act = part === 'work' ? actOf(p.sheet.work) : null
+  if (act !== null)
+    return (
+      <>
+        <button class="button button-do" type="submit" name="now" value={act.value}>
+          {act.words}
+        </button>
+        <button class="button button-plain" type="submit">
+          Save
         </button>
       </>
     )

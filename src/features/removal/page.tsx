@@ -145,7 +145,7 @@ const PartSection = ({
 /** The first facts of a part, and of an agreement that it is signed. */
 const inShort = (part: Part, facts: readonly (readonly [string, string])[], sheet: Sheet): string => {
   const signed = part === 'agreement' && sheet.agreement.signature !== undefined
-  const said = facts.slice(0, signed ? 1 : 2).map(([, value]) => value)
+  const said = facts.slice(0, signed ? 1 : 2).map(([, value]) => value.split('. ')[0] ?? value)
   return [...(signed ? ['signed'] : []), ...said].join(' · ')
 }
 

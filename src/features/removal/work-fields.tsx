@@ -24,7 +24,6 @@ export const WorkFields = (p: PartFieldsProps) => {
             How hot is it now, in the shade? Water to drink and shade for people are asked with the opening.
           </p>
         )}
-        {opened ? null : <Now name="openedAt" words="Water and shade are here: open it, now" first />}
         <Folded legend="Times by hand" form={p.form} fields={['arrivedAt']}>
           <Fields {...p} of={FIELDS} show={['on', ['arrivedAt', 'openedAt'], 'water']} />
         </Folded>
@@ -40,9 +39,6 @@ export const WorkFields = (p: PartFieldsProps) => {
           <BroodAlong {...p} />
           <BeesAndBox {...p} />
         </Folded>
-        {opened && !boxed ? (
-          <Now name="boxedAt" words="Boxed, now: log the intake" first then="intake" />
-        ) : null}
         {opened && !boxed ? <Now name="boxedAt" words="Boxed, now: close up first" /> : null}
       </Folded>
       {cuts(p.sheet) ? (
@@ -66,20 +62,12 @@ export const WorkFields = (p: PartFieldsProps) => {
 interface NowProps {
   name: string
   words: string
-  first?: boolean
-  /** Where it leads, when not back to the sheet. */
-  then?: 'intake'
 }
 
 /** Saves everything in the form, and this time as now. */
-const Now = ({ name, words, first = false, then }: NowProps) => (
+const Now = ({ name, words }: NowProps) => (
   <div class="buttons">
-    <button
-      class={first ? 'button button-do' : 'button'}
-      type="submit"
-      name="now"
-      value={then === undefined ? name : `${name} ${then}`}
-    >
+    <button class="button" type="submit" name="now" value={name}>
       {words}
     </button>
   </div>

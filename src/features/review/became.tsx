@@ -31,13 +31,12 @@ export const drawnStacks = ({ look }: Pick<ReviewProps, 'look'>): Group[] => [
 export const Became = (p: ReviewProps) => {
   const shown = drawnStacks(p)
   const rest = p.look.groups.slice(shown.length - 1)
-  const money = earnsMostReading(p.look.earned, typeName, p.currency)
   return (
     <section class="section-first" id="became" aria-label="What became of them">
       <ul class="sentences sentences-large">
-        <li>{bestAndWorst(p)}</li>
-        <li>{typesTestsReading(p.look.grayTests, GROUPS[p.look.choice.by])}</li>
-        {money === '' ? null : <li>{money}</li>}
+        {answers(p).map((text) => (
+          <li>{text}</li>
+        ))}
       </ul>
       <StackKey />
       <div class="stacks">
@@ -64,6 +63,14 @@ export const Became = (p: ReviewProps) => {
     </section>
   )
 }
+
+/** The answer: which kind ends best, how sure that is, and, for those who may see it, which earns. */
+export const answers = (p: ReviewProps): string[] =>
+  [
+    bestAndWorst(p),
+    typesTestsReading(p.look.grayTests, GROUPS[p.look.choice.by]),
+    earnsMostReading(p.look.earned, typeName, p.currency),
+  ].filter(Boolean)
 
 const STACK_WORDS = 'Share of all that were taken in, by days since intake. Touch a day to read it.'
 

@@ -2,6 +2,7 @@
 
 import { type Day, dayNumber } from '../../days.ts'
 import type { Durations, Grouping } from '../../statistics/index.ts'
+import { hotterThan } from '../../units.ts'
 import type { ColonyFacts } from './facts.ts'
 
 /** Every way of leaving, as `way` 1, 2, … in Durations. */
@@ -140,7 +141,7 @@ export function cohortOf(c: ColonyFacts, by: Cohort, { heatLimitC, hemisphere }:
       return c.intakeOn.slice(0, 4)
     case 'heat':
       if (c.outdoorC === null) return UNKNOWN
-      return c.outdoorC > heatLimitC ? 'above the heat limit' : 'up to the heat limit'
+      return hotterThan(c.outdoorC, heatLimitC) ? 'above the heat limit' : 'up to the heat limit'
     case 'queen':
       return c.queen === 'unknown' ? UNKNOWN : c.queen
     case 'brood':

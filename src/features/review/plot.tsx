@@ -9,6 +9,7 @@ import type { Child } from 'hono/jsx'
 import {
   BOX,
   bandPath,
+  barPath,
   labelHeights,
   PlotArea,
   shareLabel,
@@ -18,6 +19,7 @@ import {
   ValueAxis,
 } from '../../parts/index.ts'
 import type { DayAxis, Line } from './chart-data.ts'
+import { VIEW_DAYS } from './view.ts'
 
 const SHARES = [0, 0.25, 0.5, 0.75, 1]
 
@@ -40,18 +42,23 @@ interface StepLineProps {
   line: Line
   place: number
   axis: DayAxis
-  /** false: without the area of its limits. */
-  limits?: boolean
+  /** How its limits are drawn: as an area, or as bars on the days that are told where several lines are compared. */
+  limits?: 'area' | 'bars' | 'none'
 }
 
+/** Between the bars of two lines, in thousandths of the plot. */
+const BAR_APART = 11
+
 /** One line with its limits and its ticks; `place` chooses colour and dashes (src/parts/charts.css). */
-export const StepLine = ({ line, place, axis, limits = true }: StepLineProps) => {
-  const band = limits ? bandPath(line.points, axis.end) : ''
+export const StepLine = ({ line, place, axis, limits = 'area' }: StepLineProps) => {
+  const band = limits === 'area' ? bandPath(line.points, axis.end) : ''
+  const bars = limits === 'bars' ? barPath(line.points, VIEW_DAYS, axis.end, place * BAR_APART) : ''
   const ticks = tickPath(line.left, axis.end)
   return (
     <g class={`series series-${place}`}>
       {band === '' ? null : <path class="band" d={band} />}
       <path class="step" d={stepPath(line.points, axis.end)} />
+      {bars === '' ? null : <path class="limit-bar" d={bars} />}
       {ticks === '' ? null : <path class="left-tick" d={ticks} />}
     </g>
   )
@@ -149,7 +156,12 @@ export const StepChart = (p: StepChartProps) => (
           {p.lines
             .map((line, place) => (
               // Where lines are compared, the limits of them all together would only hide the others'.
-              <StepLine line={line} place={place} axis={p.axis} limits={place > 0 || p.lines.length === 1} />
+              <StepLine
+                line={line}
+                place={place}
+                axis={p.axis}
+                limits={p.lines.length === 1 ? 'area' : place > 0 ? 'bars' : 'none'}
+              />
             ))
             .reverse()}
         </Plot>

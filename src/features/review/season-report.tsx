@@ -4,12 +4,12 @@ import type { Child } from 'hono/jsx'
 import { inWordsWithYear } from '../../days.ts'
 import { Layout } from '../../parts/index.ts'
 import { FEW, FEW_MEANS, fewWords } from '../../words/index.ts'
+import { answers } from './became.tsx'
 import { OnDay } from './days-part.tsx'
 import { fatesReading } from './fates.ts'
 import { findingReading, findingsReading, isClear, moneyReading, stayReading } from './findings-reading.ts'
 import { amount } from './money.ts'
 import { MONEY_ROWS } from './money-part.tsx'
-import { outcomesReading } from './outcomes-reading.ts'
 import { nameIn, pathIn, type ReviewProps } from './part-props.ts'
 import { StepChart } from './plot.tsx'
 import { CURVE_CAUTION, coloniesOf, waysReading } from './readings.ts'
@@ -59,7 +59,9 @@ const FirstPage = (p: ReviewProps & { yardName: string }) => {
       </header>
       <ul class="sentences">
         <li>{fatesReading(look.fates, look.choice.unitedIsLoss)}</li>
-        {look.all.outcomes.flatMap((o) => (o.day === 60 ? [<li>{outcomesReading('', o)}</li>] : []))}
+        {answers(p).map((text) => (
+          <li>{text}</li>
+        ))}
         {look.all.curve.colonies < FEW ? (
           <li>
             With fewer than {FEW} colonies this report tells what happened; it cannot say which removals are

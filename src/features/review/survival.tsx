@@ -32,8 +32,10 @@ export const Survival = (p: ReviewProps) => {
         text={`Share of colonies not lost, by days since intake. ${reading} The tables below hold every value.`}
       />
       <p class="readout" data-readout="survival">
-        Shaded: 95 % limits{charts.survival.length > 1 ? ' of each group' : ''}. Small ticks: colonies that
-        left, or are still here, counted up to that day.
+        {charts.survival.length > 1
+          ? 'Bars on days 30 and 60: 95 % limits of each group'
+          : 'Shaded: 95 % limits'}
+        . Small ticks: colonies that left, or are still here, counted up to that day.
         {beyond ? ` Drawn up to day ${charts.axis.end}, where few are left; the tables go on.` : ''}
       </p>
       <p class="small">{CURVE_CAUTION}</p>
@@ -107,7 +109,7 @@ const Multiples = (p: ReviewProps) => {
             </h4>
             <Plot axis={charts.axis}>
               <g class="backdrop">
-                <StepLine line={whole} place={0} axis={charts.axis} limits={false} />
+                <StepLine line={whole} place={0} axis={charts.axis} limits="none" />
               </g>
               <StepLine
                 line={survivalLine('', g.curve, g.counts, charts.axis)}

@@ -3,20 +3,9 @@
 import type { Day } from '../../days.ts'
 import type { History, StandingEntry } from '../../journal/index.ts'
 import type { Plan, Rule } from '../../recovery/index.ts'
+import { ITEMS, type Item } from '../../words/index.ts'
 import { asks } from './box.ts'
 import { answerable } from './urgency.ts'
-
-const ITEMS = [
-  'egg-frame',
-  'mated-queen',
-  'unite-or-boost',
-  'syrup',
-  'cage-tools',
-  'mite-wash',
-  'band-cutter',
-  'moving',
-] as const
-export type Item = (typeof ITEMS)[number]
 
 export interface Load {
   item: Item

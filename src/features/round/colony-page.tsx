@@ -5,19 +5,19 @@ import { boxPath, endPath, roundPath, thenTo } from '../../app/index.ts'
 import { HowTo, InspectorLine, Layout, LostTaps, Mark } from '../../parts/index.ts'
 import type { Plan } from '../../recovery/index.ts'
 import {
-  boundWords,
+  boundBeside,
   entryWords,
   headline,
+  inUnits,
   leftOutBeside,
   leftWords,
   lidCautions,
-  PHASE_WORDS,
   proves,
-  RULE_WORDS,
   type ToDo,
   toDoOf,
+  type Units,
+  type Words,
   warmthCaution,
-  windowWords,
 } from '../../words/index.ts'
 import { isAcrossYards, type RoundView, walkOf } from './page.tsx'
 import { RoundProgress } from './progress.tsx'
@@ -39,45 +39,53 @@ export interface RoundColonyProps extends RoundView {
 export const RoundColonyPage = (p: RoundColonyProps) => {
   const { frame, stop, where } = p
   const { box } = stop
-  const toDo = toDoOf(box.plan)
-  const place = [isAcrossYards(p) ? box.yard : '', box.stand === null ? '' : `stand ${box.stand}`]
+  const { words } = frame
+  const w = words.round
+  const toDo = toDoOf(box.plan, words)
+  const place = [isAcrossYards(p) ? box.yard : '', box.stand === null ? '' : words.parts.stand(box.stand)]
     .filter(Boolean)
     .join(', ')
   return (
-    <Layout frame={frame} title={`${box.tag} on the round`} ways={false}>
+    <Layout frame={frame} title={w.onRound(box.tag)} ways={false}>
       <div class="at-lid">
         <p class="crumb">
-          <a href={roundPath(where)}>‹ The round</a>
+          <a href={roundPath(where)}>‹ {w.title}</a>
         </p>
-        <RoundProgress round={p.round} here={box.id} />
+        <RoundProgress round={p.round} words={words} here={box.id} />
         {p.saved === null ? null : (
           <p class="just-saved" role="status">
-            In the book for {p.saved.tag}: {p.saved.words}.{' '}
+            {w.inBookFor(p.saved.tag, p.saved.words)}{' '}
             <a class="tall" href={p.saved.path}>
-              Correct it
+              {w.correctIt}
             </a>
           </p>
         )}
         <h1 class="lid-tag">
           {box.tag} {place === '' ? null : <small>{place}</small>}
         </h1>
-        <p class="lid-headline">{standing(stop)}</p>
+        <p class="lid-headline">{standing(stop, words)}</p>
         {stop.state === 'seen' ? <Recorded {...p} /> : null}
         {stop.missed === null || stop.state === 'seen' ? null : <Missed {...p} />}
         {toDo === null || box.history.outcome !== null ? null : (
-          <LookFor toDo={toDo} plan={box.plan} now={stop.state === 'seen'} />
+          <LookFor
+            units={frame.units}
+            toDo={toDo}
+            plan={box.plan}
+            now={stop.state === 'seen'}
+            words={words}
+          />
         )}
         {box.plan.advice.action === 'call-inspector' ? (
           <InspectorLine inspector={p.inspector} frame={frame} />
         ) : null}
-        <Bound plan={box.plan} said={toDo?.why ?? ''} />
+        <Bound plan={box.plan} words={words} />
         <Cautions {...p} />
         {box.history.outcome !== null || box.plan.lost !== null ? null : (
           <LostTaps tag={box.tag} action={thenTo(`${p.path}/lost`, boxPath(where, box.tag))} id={v7()} />
         )}
         <p>
           <a class="tall" href={p.path}>
-            Everything about {box.tag}
+            {w.everything(box.tag)}
           </a>
         </p>
       </div>
@@ -87,38 +95,48 @@ export const RoundColonyPage = (p: RoundColonyProps) => {
 }
 
 /** Where the colony is on its way. What is to be done stands below in full, so it is not said here too. */
-function standing({ box }: Stop): string {
+function standing({ box }: Stop, w: Words): string {
   const { plan, history } = box
-  if (history.outcome !== null) return leftWords(history.outcome.what)
-  return toDoOf(plan) === null ? headline(plan, null) : `${PHASE_WORDS[plan.phase]}, day ${plan.day}`
+  if (history.outcome !== null) return leftWords(history.outcome.what, w)
+  return toDoOf(plan, w) === null
+    ? headline(plan, null, w)
+    : w.round.phaseDay(w.trade.phases[plan.phase], plan.day)
 }
 
 /** `now`: a visit today has shown that this is to be done next. */
-const LookFor = ({ toDo, plan, now }: { toDo: ToDo; plan: Plan; now: boolean }) => {
+interface LookForProps {
+  toDo: ToDo
+  plan: Plan
+  now: boolean
+  words: Words
+  units: Units
+}
+
+const LookFor = ({ toDo, plan, now, words, units }: LookForProps) => {
   const second = toDo.also[0]
-  const leftOut = leftOutBeside(plan, toDo.why)
+  const leftOut = leftOutBeside(plan, toDo.why, words)
   return (
     <section class="look-for">
-      <h2>
-        {now ? 'Now: ' : ''}
-        {now ? lower(toDo.title) : toDo.title}
-      </h2>
+      <h2>{now ? words.round.now(lower(toDo.title)) : toDo.title}</h2>
       {toDo.question === null ? null : <p class="lid-question">{toDo.question}</p>}
       <p class="line-marks">
         {toDo.check === null ? null : <Mark shape={toDo.check.status} />}
         {toDo.lidOn ? <Mark shape="lid" /> : null}
-        {toDo.check === null ? null : <span class="small">{windowWords(toDo.check, plan.asOf)}</span>}
+        {toDo.check === null ? null : <span class="small">{words.dates.window(toDo.check, plan.asOf)}</span>}
       </p>
-      <p>{toDo.why}</p>
+      <p>{inUnits(toDo.why, units)}</p>
       <HowTo act={toDo.act} />
       {leftOut === null ? null : <p class="left-out">{leftOut}</p>}
       {second === undefined ? null : (
         <p class="line-also">
-          On the same visit:{' '}
+          {words.parts.onSameVisit}{' '}
           {toDo.also
-            .map((c) => `${RULE_WORDS[c.rule].name}${c.status === 'overdue' ? ' (late)' : ''}`)
+            .map(
+              (c) =>
+                `${words.trade.rules[c.rule].name}${c.status === 'overdue' ? ` ${words.parts.late}` : ''}`,
+            )
             .join('; ')}
-          . <span class="soft">{second.why}</span>
+          . <span class="soft">{words.reasons.all([second.reason])}</span>
         </p>
       )}
     </section>
@@ -126,37 +144,41 @@ const LookFor = ({ toDo, plan, now }: { toDo: ToDo; plan: Plan; now: boolean }) 
 }
 
 /** Why a box is held that is bound to a suspected one. */
-const Bound = ({ plan, said }: { plan: Plan; said: string }) => {
-  const words = plan.exposed === null || said.includes(plan.exposed.how) ? null : boundWords(plan)
-  return words === null ? null : <p class="left-out">{words}</p>
+const Bound = ({ plan, words }: { plan: Plan; words: Words }) => {
+  const said = boundBeside(plan, words)
+  return said === null ? null : <p class="left-out">{said}</p>
 }
 
 const Missed = ({ stop, frame }: RoundColonyProps) =>
   stop.missed === null ? null : (
     <div class={stop.urgency.window === null ? 'notice' : 'notice notice-late'}>
-      <p>{missedWords(stop.missed, frame.today)}</p>
-      {stop.urgency.window === null ? null : <p>{costWords(stop, frame.today, stop.missed.again)}</p>}
+      <p>{missedWords(stop.missed, frame.today, frame.words)}</p>
+      {stop.urgency.window === null ? null : (
+        <p>{costWords(stop, frame.today, stop.missed.again, frame.words)}</p>
+      )}
     </div>
   )
 
 /** What was written down today, what it set in motion, and what is to be done now. */
 const Recorded = ({ stop, frame }: RoundColonyProps) => {
   const { plan, history } = stop.box
+  const { words: w } = frame
   const look = stop.done.findLast((e) => e.kind === 'inspection') ?? null
-  const found = stop.asked.asOf === plan.asOf && stop.asked !== plan ? proves(look, stop.asked, plan) : []
+  const found = stop.asked.asOf === plan.asOf && stop.asked !== plan ? proves(look, stop.asked, plan, w) : []
   return (
     <div class="notice notice-do">
       <p>
-        <b>In the book today:</b>{' '}
+        <b>{w.round.inBookToday}</b>{' '}
         {stop.done.map((e, i) => {
-          const words = entryWords(e, frame.units, frame.today)
+          const words = entryWords(e, frame.units, frame.today, false, w)
           return (
             <>
               {i === 0 ? '' : '; '}
               {words.title}
               {words.facts.length === 0 ? '' : ` (${words.facts.join(', ')})`}{' '}
               <a href={`/entry/${e.id}/correct`}>
-                correct<span class="unseen"> {words.title}</span>
+                {w.round.correct}
+                <span class="unseen"> {words.title}</span>
               </a>
             </>
           )
@@ -169,7 +191,7 @@ const Recorded = ({ stop, frame }: RoundColonyProps) => {
           ))}
         </ul>
       )}
-      {history.outcome !== null || toDoOf(plan) !== null ? null : <p>{plan.advice.why}</p>}
+      {history.outcome !== null || toDoOf(plan) !== null ? null : <p>{w.reasons.all(plan.advice.reasons)}</p>}
     </div>
   )
 }
@@ -180,7 +202,10 @@ const Cautions = ({ stop, frame }: RoundColonyProps) => {
   const { plan, history } = stop.box
   const said =
     history.outcome === null
-      ? [...lidCautions(plan, history), warmthCaution(plan, frame.units) ?? []].flat()
+      ? [
+          ...lidCautions(plan, history, frame.words),
+          warmthCaution(plan, frame.units, frame.words) ?? [],
+        ].flat()
       : []
   return said.length === 0 ? null : (
     <ul class="lid-cautions">
@@ -203,55 +228,56 @@ const Bar = (p: RoundColonyProps & { toDo: ToDo | null }) => {
   const { stop, where, toDo, path, frame } = p
   const { box } = stop
   const { before, after } = neighbours(p)
+  const { parts, round: w } = frame.words
   const here = boxPath(where, stop.box.tag)
   const onward = after === undefined ? endPath(where) : boxPath(where, after.box.tag)
   const gone = stop.box.history.outcome !== null
   return (
-    <nav class="lid-bar" aria-label={`Record ${stop.box.tag}, or walk on`}>
+    <nav class="lid-bar" aria-label={w.recordOr(stop.box.tag)}>
       {gone ? null : (
         <div class="lid-do">
           {toDo?.lidOn && frame.may('record-visit') ? (
             <form method="post" action={thenTo(`${path}/outside-look`, onward)}>
               <input type="hidden" name="id" value={p.entryId} />
               <button class="button button-do" type="submit">
-                Looked, all well
+                {parts.lookedAllWell}
               </button>
             </form>
           ) : null}
           {toDo !== null && box.plan.advice.action === 'move-out' && frame.may('record-outcome') ? (
             <a class="button" href={`${path}/outcome`}>
-              It left
+              {w.itLeft}
             </a>
           ) : null}
           <a
             class={toDo === null || toDo.lidOn || stop.state === 'seen' ? 'button' : 'button button-do'}
             href={thenTo(`${path}/visit${toDo?.lidOn ? '?lid=on' : ''}`, here)}
           >
-            {toDo?.lidOn || stop.state === 'seen' ? 'Record more' : 'Record the visit'}
+            {toDo?.lidOn || stop.state === 'seen' ? w.recordMore : parts.recordVisit}
           </a>
         </div>
       )}
       <div class="lid-walk">
         {before === undefined ? (
           <a class="button" href={roundPath(where)}>
-            ‹ List
+            ‹ {w.list}
           </a>
         ) : (
           <a class="button" href={boxPath(where, before.box.tag)}>
             ‹ {before.box.tag}
-            <span class="unseen">, the one before</span>
+            <span class="unseen">{w.theOneBefore}</span>
           </a>
         )}
         {stop.state === 'seen' || gone ? (
           <span />
         ) : (
           <a class="button button-plain" href={thenTo(`${path}/missed`, onward)}>
-            Couldn’t get to it
+            {w.couldNot}
           </a>
         )}
         <a class={stop.state === 'to-do' ? 'button' : 'button button-do'} href={onward}>
-          {after === undefined ? 'End' : after.box.tag} ›
-          <span class="unseen">{after === undefined ? ' of the round' : ', the next one'}</span>
+          {after === undefined ? w.endShort : after.box.tag} ›
+          <span class="unseen">{after === undefined ? w.ofTheRound : w.theNextOne}</span>
         </a>
       </div>
     </nav>

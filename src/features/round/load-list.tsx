@@ -1,4 +1,5 @@
 /** What to load, and for which boxes. */
+import type { Words } from '../../words/index.ts'
 import type { Load } from './bring.ts'
 import { loadWords } from './words.ts'
 
@@ -14,13 +15,13 @@ export const Tags = ({ tags }: { tags: readonly string[] }) => (
   </>
 )
 
-export const LoadList = ({ load }: { load: readonly Load[] }) => (
+export const LoadList = ({ load, words }: { load: readonly Load[]; words: Words }) => (
   <ul class="load">
     {load.map((l) => (
       <li>
-        <b>{loadWords(l)}</b>{' '}
+        <b>{loadWords(l, words)}</b>{' '}
         <span class="soft">
-          for <Tags tags={l.tags} />
+          {words.round.forBoxes} <Tags tags={l.tags} />
         </span>
       </li>
     ))}

@@ -4,16 +4,11 @@ import { thenTo } from '../../app/index.ts'
 import { addDays } from '../../days.ts'
 import { FIELDS, Fields } from '../../forms/index.ts'
 import type { Plan } from '../../recovery/index.ts'
-import { dayWords } from '../../words/index.ts'
+import type { Words } from '../../words/index.ts'
 import { type EntryFormView, SmallFormPage } from '../entries/index.ts'
 import { closingWindow } from './urgency.ts'
 
-const AHEAD = [
-  [1, 'Tomorrow'],
-  [2, 'In 2 days'],
-  [3, 'In 3 days'],
-  [7, 'In a week'],
-] as const
+const AHEAD = [1, 2, 3, 7] as const
 
 export interface MissedProps extends EntryFormView {
   /** Where to go once it is saved. */
@@ -22,66 +17,63 @@ export interface MissedProps extends EntryFormView {
   back: string
 }
 
-export const MissedPage = ({ frame, form, summary, path, then, back }: MissedProps) => (
-  <SmallFormPage
-    frame={frame}
-    form={form}
-    kind="missed-visit"
-    title={`Couldn’t get to ${summary.tag}`}
-    action={thenTo(`${path}/missed`, then)}
-    back={{ href: back, label: summary.tag }}
-    button="Save, and walk on"
-    intro={<Closing plan={summary.plan} />}
-  >
-    <input type="hidden" name="on" value={frame.today} />
-    <Fields
-      form={form}
+export const MissedPage = ({ frame, form, summary, path, then, back }: MissedProps) => {
+  const { dates, round } = frame.words
+  return (
+    <SmallFormPage
       frame={frame}
-      of={FIELDS['missed-visit']}
-      show={['reason', 'again', 'note']}
-      with={{
-        again: {
-          label: 'Try again',
-          hint: undefined,
-          choices: AHEAD.map(([n, label]) => {
-            const day = addDays(frame.today, n)
-            return { value: day, label, hint: dayWords(day, frame.today) }
-          }),
-          across: 2,
-          standing: addDays(frame.today, 1),
-        },
-        note: { rows: 2 },
-      }}
-    />
-  </SmallFormPage>
-)
+      form={form}
+      kind="missed-visit"
+      title={round.missedTitle(summary.tag)}
+      action={thenTo(`${path}/missed`, then)}
+      back={{ href: back, label: summary.tag }}
+      button={round.saveAndWalk}
+      intro={<Closing plan={summary.plan} words={frame.words} />}
+    >
+      <input type="hidden" name="on" value={frame.today} />
+      <Fields
+        form={form}
+        frame={frame}
+        of={FIELDS['missed-visit']}
+        show={['reason', 'again', 'note']}
+        with={{
+          again: {
+            label: round.tryAgain,
+            asks: round.tryAgain,
+            hint: undefined,
+            choices: AHEAD.map((n) => {
+              const day = addDays(frame.today, n)
+              return { value: day, label: round.ahead[n], hint: dates.day(day, frame.today) }
+            }),
+            across: 2,
+            standing: addDays(frame.today, 1),
+          },
+          note: { rows: 2 },
+        }}
+      />
+    </SmallFormPage>
+  )
+}
 
 /** What does not wait for a better day. */
-const Closing = ({ plan }: { plan: Plan }) => {
+const Closing = ({ plan, words }: { plan: Plan; words: Words }) => {
+  const { dates, round } = words
   const window = closingWindow(plan)
   if (window === null) return null
+  const ahead = window.day > plan.asOf
+  const day = dates.day(window.day, plan.asOf)
   return (
     <div class="notice notice-late">
-      <p>
-        {window.of === 'cells' ? (
-          <>
-            <b>
-              {window.day === plan.asOf
-                ? 'Today is the last day on which its young brood can become a queen.'
-                : `Its young brood can become a queen only until ${dayWords(window.day, plan.asOf)}.`}
-            </b>{' '}
-            The bees do not wait: this stays on every round until somebody has looked.
-          </>
-        ) : (
-          <>
-            <b>
-              Laying workers threaten
-              {window.day > plan.asOf ? ` from ${dayWords(window.day, plan.asOf)}` : ''}.
-            </b>{' '}
-            It stays on every round until somebody has looked.
-          </>
-        )}
-      </p>
+      {window.of === 'cells' ? (
+        <p>
+          <b>{window.day === plan.asOf ? round.closingToday : round.closingUntil(day)}</b>{' '}
+          {round.beesDoNotWait}
+        </p>
+      ) : (
+        <p>
+          <b>{round.threatenFrom(ahead ? day : null)}</b> {round.staysOn}
+        </p>
+      )}
     </div>
   )
 }

@@ -1,15 +1,15 @@
 /** The round: pick a yard, see how far one is, how long it takes and what to load; walk it, or say how much time there is. */
 
 import { boxPath, endPath, roundPath, type Where } from '../../app/index.ts'
-import { type Frame, Layout, Mark, PressingMark, VisitCautions } from '../../parts/index.ts'
-import { type ToDo, toDoOf } from '../../words/index.ts'
+import { type Frame, Layout, Mark, PressingMark, VisitCautions, YardFold } from '../../parts/index.ts'
+import { capital, type ToDo, toDoOf } from '../../words/index.ts'
 import type { Load } from './bring.ts'
 import { LoadList } from './load-list.tsx'
 import type { Pace } from './pace.ts'
 import { RoundProgress } from './progress.tsx'
 import type { Round, Stop } from './round.ts'
 import { byUrgency, type Choice } from './short-of-time.ts'
-import { boxes, costWords, minutesWords, missedWords, paceWords, STATE_WORDS, urgencyWords } from './words.ts'
+import { costWords, minutesWords, missedWords, paceWords, urgencyWords } from './words.ts'
 
 /** What the pages of one round share. */
 export interface RoundView {
@@ -33,75 +33,75 @@ export const walkOf = ({ round, choice }: Pick<RoundView, 'round' | 'choice'>): 
 
 export const RoundPage = (p: RoundView & { load: Load[] }) => {
   const { frame, round, where } = p
+  const w = frame.words.round
   const walk = walkOf(p)
   const next = walk.find((s) => s.state === 'to-do')
   const begun = round.progress.seen + round.progress.notReached > 0
   return (
-    <Layout frame={frame} title="The round">
-      <h1>{where.yard === null ? 'The round' : `The round at ${where.yard}`}</h1>
+    <Layout frame={frame} title={w.title}>
+      <h1>{where.yard === null ? w.title : w.titleAt(where.yard)}</h1>
       <YardPicker {...p} />
       {round.stops.length === 0 ? (
-        <p>No box asks for anything here today.</p>
+        <p>{w.nothingAsked}</p>
       ) : (
         <>
-          <RoundProgress round={round} />
+          <RoundProgress round={round} words={frame.words} />
           <div class="buttons">
             {next === undefined ? null : (
               <a class="button button-do button-big" href={boxPath(where, next.box.tag)}>
-                {begun ? 'Go on' : 'Start'} with {next.box.tag}
-                {next.box.stand === null ? '' : `, stand ${next.box.stand}`}
+                {(begun ? w.goOn : w.start)(next.box.tag, next.box.stand)}
               </a>
             )}
             {next !== undefined ? null : (
               <a class="button button-do button-big" href={endPath(where)}>
-                How the round went
+                {w.howItWent}
               </a>
             )}
           </div>
-          <Loads load={p.load} begun={begun} />
+          <Loads load={p.load} begun={begun} frame={frame} />
           <Time {...p} />
           {p.choice === null ? <Stops stops={round.stops} {...p} /> : <Chosen {...p} choice={p.choice} />}
           {next === undefined ? null : (
             <a class="button" href={endPath(where)}>
-              End of the round
+              {w.end}
             </a>
           )}
         </>
       )}
       <PutOff {...p} />
-      <VisitCautions />
+      <VisitCautions units={p.frame.units} />
       <p>
         <a
           class="tall"
           href={`/paper${where.yard === null ? '' : `?${new URLSearchParams({ yard: where.yard })}`}`}
         >
-          Print this round as a sheet
+          {w.printSheet}
         </a>
       </p>
     </Layout>
   )
 }
 
-const YardPicker = ({ yards, where }: RoundView) =>
+const YardPicker = ({ yards, where, frame: { words } }: RoundView) =>
   yards.length < 2 ? null : (
-    <nav class="picker" aria-label="Which yard">
+    <nav class="picker" aria-label={words.round.whichYard}>
       {[{ yard: null, due: yards.reduce((n, y) => n + y.due, 0) }, ...yards].map((y) => (
         <a
           class="pick"
           href={roundPath({ yard: y.yard, until: where.until })}
           aria-current={y.yard === where.yard ? 'true' : undefined}
         >
-          <b>{y.yard ?? 'All yards'}</b> <span>{boxes(y.due)}</span>
+          <b>{y.yard ?? words.round.allYards}</b> <span>{words.parts.box(y.due)}</span>
         </a>
       ))}
     </nav>
   )
 
-const Loads = ({ load, begun }: { load: Load[]; begun: boolean }) =>
+const Loads = ({ load, begun, frame }: { load: Load[]; begun: boolean; frame: Frame }) =>
   load.length === 0 ? null : (
     <details class="caution" open={!begun}>
-      <summary>Bring</summary>
-      <LoadList load={load} />
+      <summary>{frame.words.round.bring}</summary>
+      <LoadList load={load} words={frame.words} />
     </details>
   )
 
@@ -109,24 +109,24 @@ const OFFERED = [20, 40, 60, 90]
 
 const Time = (p: RoundView) => {
   const { round, where, pace } = p
+  const { words } = p.frame
+  const w = words.round
   const across = isAcrossYards(p)
   return (
     <details class="caution" open={where.until !== null}>
       <summary>
-        {round.minutesLeft === 0
-          ? 'Short of time?'
-          : `Short of time? It takes ${minutesWords(round.minutesLeft)}`}
+        {round.minutesLeft === 0 ? w.shortOfTime : w.itTakes(minutesWords(round.minutesLeft, words))}
       </summary>
       {round.minutesLeft === 0 ? null : (
         <p>
-          Walking included{across ? '; the way between yards is not' : ''}.{' '}
-          <span class="fine">{paceWords(pace)}</span>
+          {across ? w.walkingNotBetween : w.walkingIncluded}{' '}
+          <span class="fine">{paceWords(pace, words)}</span>
         </p>
       )}
       <form class="short-time" method="get" action="/round">
         {across ? <WhichYard {...p} /> : <input type="hidden" name="yard" value={where.yard ?? ''} />}
         <fieldset>
-          <legend>I have only</legend>
+          <legend>{w.iHaveOnly}</legend>
           {OFFERED.map((n) => (
             <button class="button" type="submit" name="minutes" value={String(n)}>
               {n} min
@@ -137,7 +137,7 @@ const Time = (p: RoundView) => {
       {where.until === null ? null : (
         <p>
           <a class="tall" href={roundPath({ ...where, until: null })}>
-            Back to the whole round, from stand to stand
+            {w.wholeRound}
           </a>
         </p>
       )}
@@ -146,11 +146,11 @@ const Time = (p: RoundView) => {
 }
 
 /** Short of time one stays in one yard, the one that presses most, unless all of them are chosen. */
-const WhichYard = ({ round, yards, choice }: RoundView) => {
+const WhichYard = ({ round, yards, choice, frame: { words } }: RoundView) => {
   const first = choice === null ? byUrgency(round.stops.filter((s) => s.state === 'to-do'))[0]?.box.yard : ''
   return (
     <label class="short-yard">
-      Where
+      {words.round.where}
       <select name="yard">
         {yards
           .filter((y) => y.due > 0)
@@ -160,7 +160,7 @@ const WhichYard = ({ round, yards, choice }: RoundView) => {
             </option>
           ))}
         <option value="" selected={first === ''}>
-          all yards, the way between them not counted
+          {words.round.allYardsNoWay}
         </option>
       </select>
     </label>
@@ -169,30 +169,28 @@ const WhichYard = ({ round, yards, choice }: RoundView) => {
 
 const Chosen = (p: RoundView & { choice: Choice }) => {
   const { choice, frame } = p
+  const { words } = frame
+  const w = words.round
   const across = isAcrossYards(p)
   /** Where ranks stand before the boxes, their stands do not. */
   const placeOf = ({ box }: Stop, ranked: boolean): string => {
-    const place = [across ? box.yard : '', ranked && box.stand !== null ? `stand ${box.stand}` : '']
-    const words = place.filter(Boolean).join(', ')
-    return words === '' ? '' : `${words.charAt(0).toUpperCase()}${words.slice(1)}. `
+    const place = [across ? box.yard : '', ranked && box.stand !== null ? words.parts.stand(box.stand) : '']
+    const said = place.filter(Boolean).join(', ')
+    return said === '' ? '' : `${capital(said)}. `
   }
   return (
     <>
       <section class="section">
         <h2>
           {choice.minutes === 0
-            ? `It is past ${p.where.until}: the time is up`
+            ? w.timeIsUp(p.where.until ?? '')
             : choice.open.length === 0
-              ? `Nothing fits into ${choice.minutes} minutes`
-              : `In ${choice.minutes} minutes, until ${p.where.until}, in this order`}
+              ? w.nothingFits(choice.minutes)
+              : w.inMinutes(choice.minutes, p.where.until ?? '')}
         </h2>
         {choice.open.length === 0 ? null : (
           <p class="soft">
-            The bees’ own closing windows come first, then what is to be done, then what is late, due, and may
-            be done; among equals, the box where a look tells most.{' '}
-            {choice.open.length === 1 ? 'This box takes' : `These ${boxes(choice.open.length)} take`}{' '}
-            {minutesWords(choice.used)}
-            {isAcrossYards(p) ? ', without the way between the yards' : ''}.
+            {w.order} {w.theseTake(choice.open.length, minutesWords(choice.used, words), across)}
           </p>
         )}
         <ol class="stops stops-ranked">
@@ -200,17 +198,21 @@ const Chosen = (p: RoundView & { choice: Choice }) => {
             <StopLine
               stop={s}
               view={p}
-              note={`${placeOf(s, true)}${urgencyWords(s.urgency, frame.today)}.`}
+              note={`${placeOf(s, true)}${urgencyWords(s.urgency, frame.today, words)}.`}
             />
           ))}
         </ol>
       </section>
       {choice.left.length === 0 ? null : (
         <section class="section">
-          <h2>Left out, and what that costs</h2>
+          <h2>{w.leftOut}</h2>
           <ol class="stops">
             {choice.left.map((s) => (
-              <StopLine stop={s} view={p} note={`${placeOf(s, false)}${costWords(s, frame.today)}`} />
+              <StopLine
+                stop={s}
+                view={p}
+                note={`${placeOf(s, false)}${costWords(s, frame.today, undefined, words)}`}
+              />
             ))}
           </ol>
         </section>
@@ -224,8 +226,15 @@ const Stops = (p: RoundView & { stops: Stop[] }) => {
   return (
     <>
       {yards.map((yard) => (
-        <section class="section">
-          <h2>{yards.length === 1 ? 'From stand to stand' : yard}</h2>
+        <YardFold
+          yard={yards.length === 1 ? p.frame.words.round.standToStand : yard}
+          says={
+            yards.length === 1
+              ? ''
+              : p.frame.words.parts.box(p.stops.filter((s) => s.box.yard === yard).length)
+          }
+          of={{ lines: p.stops.length, yards: yards.length }}
+        >
           <ol class="stops">
             {p.stops
               .filter((s) => s.box.yard === yard)
@@ -233,7 +242,7 @@ const Stops = (p: RoundView & { stops: Stop[] }) => {
                 <StopLine stop={s} view={p} note={null} />
               ))}
           </ol>
-        </section>
+        </YardFold>
       ))}
     </>
   )
@@ -241,7 +250,7 @@ const Stops = (p: RoundView & { stops: Stop[] }) => {
 
 const StopLine = ({ stop, view, note }: { stop: Stop; view: RoundView; note: string | null }) => {
   // Where more is to be done, it says what that is now, not what the morning asked.
-  const toDo = toDoOf(stop.stillAsks ? stop.box.plan : stop.asked)
+  const toDo = toDoOf(stop.stillAsks ? stop.box.plan : stop.asked, view.frame.words)
   return (
     <li class={`stop stop-${stop.state}`}>
       <a href={boxPath(view.where, stop.box.tag)}>
@@ -250,26 +259,36 @@ const StopLine = ({ stop, view, note }: { stop: Stop; view: RoundView; note: str
           <span class="tag">{stop.box.tag}</span> {toDo?.title ?? ''}
           {note === null ? null : <small>{note}</small>}
           {stop.missed === null || stop.state === 'seen' ? null : (
-            <small>{missedWords(stop.missed, view.frame.today)}</small>
+            <small>{missedWords(stop.missed, view.frame.today, view.frame.words)}</small>
           )}
         </span>
-        <StateMark stop={stop} toDo={toDo} />
+        <StateMark stop={stop} toDo={toDo} words={view.frame.words.round} />
       </a>
     </li>
   )
 }
 
-const StateMark = ({ stop, toDo }: { stop: Stop; toDo: ToDo | null }) => {
+interface StateProps {
+  stop: Stop
+  toDo: ToDo | null
+  words: Frame['words']['round']
+}
+
+const StateMark = ({ stop, toDo, words }: StateProps) => {
   if (stop.state === 'seen' && !stop.half)
-    return <Mark shape={stop.late ? 'overdue' : 'answered'}>{stop.stillAsks ? 'more to do' : 'seen'}</Mark>
-  if (stop.state === 'not-reached') return <Mark shape="void">{STATE_WORDS[stop.state]}</Mark>
+    return (
+      <Mark shape={stop.late ? 'overdue' : 'answered'}>
+        {stop.stillAsks ? words.moreToDo : words.states.seen}
+      </Mark>
+    )
+  if (stop.state === 'not-reached') return <Mark shape="void">{words.states[stop.state]}</Mark>
   return toDo === null ? null : <PressingMark toDo={toDo} today={stop.box.plan.asOf} half={stop.half} />
 }
 
 const PutOff = (p: RoundView) =>
   p.round.putOff.length === 0 ? null : (
     <section class="section">
-      <h2>Put off to a later day</h2>
+      <h2>{p.frame.words.round.putOff}</h2>
       <ol class="stops">
         {p.round.putOff.map((s) => (
           <StopLine stop={s} view={p} note={isAcrossYards(p) ? `${s.box.yard}.` : null} />

@@ -76,7 +76,7 @@ export function round(deps: PageDeps): Hono<Env> {
     const { units, today } = c.var.frame
     const words = savedTogether(store.colony(row.entry.colony)?.journal ?? [row], row.entry.id).map(
       ({ entry }) => {
-        const { title, facts } = entryWords(entry, units, today)
+        const { title, facts } = entryWords(entry, units, today, false, c.var.frame.words)
         return [title.charAt(0).toLowerCase() + title.slice(1), ...facts].join(', ')
       },
     )

@@ -1,38 +1,38 @@
 /** The end of the round: what was done, what it set in motion, what was not reached, and what to bring next time. */
 
 import { boxPath, roundPath } from '../../app/index.ts'
-import { fromToday } from '../../days.ts'
 import { Layout, Mark } from '../../parts/index.ts'
-import { ACTION_WORDS, dayWords, entryWords, headline, leftWords, proves, toDoOf } from '../../words/index.ts'
+import { entryWords, headline, leftWords, proves, toDoOf } from '../../words/index.ts'
 import { LoadList, Tags } from './load-list.tsx'
 import type { NextRound } from './next-round.ts'
 import { isAcrossYards, type RoundView } from './page.tsx'
 import { RoundProgress } from './progress.tsx'
 import type { Stop } from './round.ts'
-import { boxes, costWords, doneWords, missedWords } from './words.ts'
+import { costWords, doneWords, missedWords } from './words.ts'
 
 export const RoundSummaryPage = (p: RoundView & { next: NextRound | null }) => {
   const { frame, round, where } = p
+  const w = frame.words.round
   const seen = round.stops.filter((s) => s.state === 'seen')
   const left = round.stops.filter((s) => s.state !== 'seen')
   return (
-    <Layout frame={frame} title="End of the round">
+    <Layout frame={frame} title={w.end}>
       <p class="crumb">
-        <a href={roundPath(where)}>‹ The round</a>
+        <a href={roundPath(where)}>‹ {w.title}</a>
       </p>
-      <h1>{where.yard === null ? 'End of the round' : `End of the round at ${where.yard}`}</h1>
-      <RoundProgress round={round} />
+      <h1>{where.yard === null ? w.end : w.endAt(where.yard)}</h1>
+      <RoundProgress round={round} words={frame.words} />
       <Next {...p} />
       <section class="section">
-        <h2>Done</h2>
-        {seen.length === 0 ? <p>Nothing has been recorded today.</p> : null}
+        <h2>{w.done}</h2>
+        {seen.length === 0 ? <p>{w.nothingRecorded}</p> : null}
         {seen.map((s) => (
           <Done stop={s} view={p} />
         ))}
       </section>
       {left.length === 0 ? null : (
         <section class="section">
-          <h2>Not seen</h2>
+          <h2>{w.notSeen}</h2>
           <ul class="plain">
             {left.map((s) => (
               <NotSeen stop={s} view={p} />
@@ -42,7 +42,7 @@ export const RoundSummaryPage = (p: RoundView & { next: NextRound | null }) => {
       )}
       {round.putOff.length === 0 ? null : (
         <section class="section">
-          <h2>Put off to a later day</h2>
+          <h2>{w.putOff}</h2>
           <ul class="plain">
             {round.putOff.map((s) => (
               <NotSeen stop={s} view={p} />
@@ -55,26 +55,22 @@ export const RoundSummaryPage = (p: RoundView & { next: NextRound | null }) => {
 }
 
 const Next = ({ next, frame, where }: RoundView & { next: NextRound | null }) => {
-  if (next === null)
-    return (
-      <p>No box asks for anything in the next three weeks{where.yard === null ? '' : ` at ${where.yard}`}.</p>
-    )
+  const { dates, parts, round: w } = frame.words
+  if (next === null) return <p>{w.noneInThreeWeeks(where.yard)}</p>
   return (
     <section class="notice notice-do">
-      <h2>
-        Next round: {dayWords(next.day, frame.today)}, {fromToday(next.day, frame.today)}
-      </h2>
+      <h2>{w.nextRound(dates.day(next.day, frame.today), dates.fromToday(next.day, frame.today))}</h2>
       <p>
-        {boxes(next.boxes.length)}: <Tags tags={next.boxes.map((b) => b.tag)} />
+        {parts.box(next.boxes.length)}: <Tags tags={next.boxes.map((b) => b.tag)} />
       </p>
       {next.load.length === 0 ? (
-        <p>Nothing special to bring: smoker, tool, veil.</p>
+        <p>{w.nothingSpecial}</p>
       ) : (
         <>
           <p>
-            <b>Bring</b>
+            <b>{w.bring}</b>
           </p>
-          <LoadList load={next.load} />
+          <LoadList load={next.load} words={frame.words} />
         </>
       )}
     </section>
@@ -83,9 +79,10 @@ const Next = ({ next, frame, where }: RoundView & { next: NextRound | null }) =>
 
 const Done = ({ stop, view }: { stop: Stop; view: RoundView }) => {
   const { frame } = view
+  const { words: w } = frame
   const { box } = stop
   const look = stop.done.findLast((e) => e.kind === 'inspection') ?? null
-  const moved = stop.asked === box.plan ? [] : proves(look, stop.asked, box.plan)
+  const moved = stop.asked === box.plan ? [] : proves(look, stop.asked, box.plan, w)
   const gone = box.history.outcome
   return (
     <article class="done">
@@ -93,9 +90,9 @@ const Done = ({ stop, view }: { stop: Stop; view: RoundView }) => {
         <a class="tag" href={boxPath(view.where, box.tag)}>
           {box.tag}
         </a>{' '}
-        {gone === null ? headline(box.plan, null) : leftWords(gone.what)}
+        {gone === null ? headline(box.plan, null, w) : leftWords(gone.what, w)}
       </h3>
-      <p>{doneWords(stop.done.map((e) => entryWords(e, frame.units, frame.today)))}</p>
+      <p>{doneWords(stop.done.map((e) => entryWords(e, frame.units, frame.today, false, w)))}</p>
       {moved.length === 0 ? null : (
         <ul>
           {moved.map((line) => (
@@ -105,7 +102,8 @@ const Done = ({ stop, view }: { stop: Stop; view: RoundView }) => {
       )}
       {stop.stillAsks ? (
         <p>
-          <Mark shape="due">still to do</Mark> {ACTION_WORDS[box.plan.advice.action]}. {box.plan.advice.why}
+          <Mark shape="due">{w.round.stillToDo}</Mark> {w.trade.actions[box.plan.advice.action]}.{' '}
+          {w.reasons.all(box.plan.advice.reasons)}
         </p>
       ) : null}
     </article>
@@ -118,8 +116,8 @@ const NotSeen = ({ stop, view }: { stop: Stop; view: RoundView }) => (
       {stop.box.tag}
     </a>{' '}
     {isAcrossYards(view) ? `(${stop.box.yard}) ` : ''}
-    {toDoOf(stop.asked)?.title ?? ''}.{' '}
-    {stop.missed === null ? null : <>{missedWords(stop.missed, view.frame.today)} </>}
-    <span class="soft">{costWords(stop, view.frame.today, stop.missed?.again)}</span>
+    {toDoOf(stop.asked, view.frame.words)?.title ?? ''}.{' '}
+    {stop.missed === null ? null : <>{missedWords(stop.missed, view.frame.today, view.frame.words)} </>}
+    <span class="soft">{costWords(stop, view.frame.today, stop.missed?.again, view.frame.words)}</span>
   </li>
 )

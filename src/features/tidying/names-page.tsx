@@ -91,10 +91,10 @@ const Rename = ({ of: p, what }: { of: NamesProps; what: Named }) => {
       <input type="hidden" name="what" value={what} />
       <div class="field">
         <label for={`f-from-${what}`}>This name</label>
-        <select id={`f-from-${what}`} name="from">
+        <select id={`f-from-${what}`} name="from" class="wide">
           {names.map(({ name, entries }) => (
             <option value={name}>
-              {shown(what, name)} ({entriesOf(entries)})
+              {shown(what, name)} ({entries})
             </option>
           ))}
         </select>
@@ -106,6 +106,7 @@ const Rename = ({ of: p, what }: { of: NamesProps; what: Named }) => {
           type="text"
           name="to"
           required
+          class="wide"
           maxlength={what === 'removalType' ? 40 : 80}
           autocomplete="off"
           list={`f-to-${what}-list`}

@@ -3,14 +3,14 @@ import { colonyPath } from '../../app/index.ts'
 import { addDays, type Day } from '../../days.ts'
 import { type History, isVisit, type Note } from '../../journal/index.ts'
 import type { ColonySummary, JournalRow, Repository } from '../../store/index.ts'
-import { dayWords } from '../../words/index.ts'
+import type { Words } from '../../words/index.ts'
 import type { LookLine } from './hand-over.tsx'
 
 /** A question nobody has answered for so long is no longer today's (judgement). */
 const STANDS_DAYS = 30
 
 /** Only journals with a note of these days are read. */
-export function asked(store: Repository, inYard: readonly ColonySummary[], today: Day): LookLine[] {
+export function asked(store: Repository, inYard: readonly ColonySummary[], today: Day, w: Words): LookLine[] {
   const noted = new Set(store.happenings(addDays(today, -STANDS_DAYS), today, 'note').map((h) => h.colony))
   return inYard
     .filter((s) => noted.has(s.id))
@@ -23,7 +23,7 @@ export function asked(store: Repository, inYard: readonly ColonySummary[], today
             {
               tag: s.tag,
               path: colonyPath(s),
-              when: `${dayWords(note.on, today)}, signed ${note.by}`,
+              when: w.parts.signedBy(w.dates.day(note.on, today), note.by),
               text: note.text,
             },
           ]

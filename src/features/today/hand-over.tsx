@@ -1,4 +1,5 @@
 /** What Today hands to a beekeeper beside the round: boxes found lost, and looks that contradict each other. */
+import { useWords } from '../../forms/index.ts'
 import type { Frame } from '../../parts/index.ts'
 
 export interface LostLine {
@@ -25,21 +26,24 @@ export interface LookLine {
 }
 
 /** What phones could not hand in, for whoever can ask about it. */
-export const NotInBook = ({ count }: { count: number }) =>
-  count === 0 ? null : (
+export const NotInBook = ({ count }: { count: number }) => {
+  const { today } = useWords()
+  return count === 0 ? null : (
     <p class="notice notice-late">
       <a class="tall" href="/refused">
-        {count === 1 ? '1 entry is' : `${count} entries are`} not in the book
+        {today.notInBook(count)}
       </a>
-      : what was seen, and whom to ask.
+      {today.whatWasSeen}
     </p>
   )
+}
 
 /** Somebody at the box asked for another pair of eyes. */
-export const PleaseLook = ({ looks }: { looks: LookLine[] }) =>
-  looks.length === 0 ? null : (
+export const PleaseLook = ({ looks }: { looks: LookLine[] }) => {
+  const { parts, today } = useWords()
+  return looks.length === 0 ? null : (
     <section class="section">
-      <h2>Please look at this</h2>
+      <h2>{today.pleaseLook}</h2>
       <ul class="hand-over">
         {looks.map((l) => (
           <li>
@@ -48,22 +52,23 @@ export const PleaseLook = ({ looks }: { looks: LookLine[] }) =>
             </a>{' '}
             “{l.text}” <span class="soft">{l.when}</span>{' '}
             <a class="button" href={`${l.path}/visit`}>
-              Record the visit<span class="unseen"> to {l.tag}</span>
+              {parts.recordVisit}
+              <span class="unseen">{parts.to(l.tag)}</span>
             </a>
           </li>
         ))}
       </ul>
-      <p class="fine">
-        Off this list once somebody else than who asked has been there, or has answered with a note.
-      </p>
+      <p class="fine">{today.offTheList}</p>
     </section>
   )
+}
 
 /** Anybody says that a box is lost; a beekeeper confirms how it left. */
-export const LostBoxes = ({ lost, frame }: { lost: LostLine[]; frame: Frame }) =>
-  lost.length === 0 ? null : (
+export const LostBoxes = ({ lost, frame }: { lost: LostLine[]; frame: Frame }) => {
+  const { parts, today } = frame.words
+  return lost.length === 0 ? null : (
     <section class="section">
-      <h2>Found lost, to be confirmed</h2>
+      <h2>{today.foundLost}</h2>
       <ul class="hand-over">
         {lost.map((l) => (
           <li>
@@ -73,23 +78,26 @@ export const LostBoxes = ({ lost, frame }: { lost: LostLine[]; frame: Frame }) =
             {l.words}.{' '}
             {frame.may('record-outcome') ? (
               <a class="button button-do" href={`${l.path}/outcome`}>
-                Confirm how it left<span class="unseen">: {l.tag}</span>
+                {today.confirm}
+                <span class="unseen">{parts.of(l.tag)}</span>
               </a>
             ) : (
-              'A beekeeper confirms how it left.'
+              today.beekeeperConfirms
             )}
           </li>
         ))}
       </ul>
     </section>
   )
+}
 
 /** For those who may correct what others entered. */
-export const Doubts = ({ doubts }: { doubts: DoubtLine[] }) =>
-  doubts.length === 0 ? null : (
+export const Doubts = ({ doubts }: { doubts: DoubtLine[] }) => {
+  const { today } = useWords()
+  return doubts.length === 0 ? null : (
     <details class="caution can-wait">
       <summary>
-        <h2>Entries that do not fit</h2>
+        <h2>{today.doNotFit}</h2>
       </summary>
       <ul class="hand-over">
         {doubts.map((d) => (
@@ -103,3 +111,4 @@ export const Doubts = ({ doubts }: { doubts: DoubtLine[] }) =>
       </ul>
     </details>
   )
+}

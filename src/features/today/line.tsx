@@ -1,7 +1,7 @@
 /** One box on Today: a line that says where, what and how late; the reason and the buttons open on a tap. */
 import { type Frame, howPath, InspectorLine, Mark, PressingMark, WindowOf } from '../../parts/index.ts'
 import type { Action, Check } from '../../recovery/index.ts'
-import { RULE_WORDS, type ToDo } from '../../words/index.ts'
+import { inUnits, type ToDo } from '../../words/index.ts'
 import type { Danger } from './urgent.ts'
 
 export interface TodayLine {
@@ -35,7 +35,7 @@ export const Line = ({ line, frame, named = false }: { line: TodayLine; frame: F
       <summary class="todo-line">
         <span class="todo-where">
           <b class="tag">{line.tag}</b>
-          {line.stand === null ? null : <small>stand {line.stand}</small>}
+          {line.stand === null ? null : <small>{frame.words.parts.stand(line.stand)}</small>}
         </span>
         <span class="todo-act">
           {line.toDo.title}
@@ -51,6 +51,7 @@ export const Line = ({ line, frame, named = false }: { line: TodayLine; frame: F
 
 const Why = ({ line, frame }: { line: TodayLine; frame: Frame }) => {
   const { toDo } = line
+  const { parts, today } = frame.words
   return (
     <div class="todo-why">
       {toDo.question === null ? null : <p class="todo-question">{toDo.question}</p>}
@@ -58,41 +59,42 @@ const Why = ({ line, frame }: { line: TodayLine; frame: Frame }) => {
         <Record line={line} frame={frame} />
         {toDo.act === null ? null : (
           <a class="button button-plain" href={howPath(toDo.act)}>
-            How it is done
+            {parts.howItIsDone}
           </a>
         )}
         <a class="button button-plain" href={line.path}>
-          All about {line.tag}
+          {today.allAbout(line.tag)}
         </a>
       </div>
       <p class="line-marks">
         {toDo.lidOn ? <Mark shape="lid" /> : null}
         {toDo.check === null ? null : (
           <span class="small">
-            {toDo.check.status === 'overdue' ? 'late ' : ''}
+            {toDo.check.status === 'overdue' ? today.late : ''}
             <WindowOf check={toDo.check} today={frame.today} />
           </span>
         )}
       </p>
       {line.missed === null ? null : <p class="line-missed">{line.missed}</p>}
-      <p>{toDo.why}</p>
+      <p>{inUnits(toDo.why, frame.units)}</p>
       {line.leftOut === null ? null : <p class="left-out">{line.leftOut}</p>}
       {line.bound === null ? null : <p>{line.bound}</p>}
       {line.inspector === null ? null : <InspectorLine inspector={line.inspector} frame={frame} />}
       {line.betterDay === null ? null : <p>{line.betterDay}</p>}
-      <Also also={toDo.also} />
+      <Also also={toDo.also} words={frame.words} />
     </div>
   )
 }
 
 /** What a colony is expected to leave by, where that is what is to be done. */
-const LEAVING: Partial<Record<Action, { what: string; label: string }>> = {
-  'move-out': { what: 'moved-out', label: 'It moved out' },
-  unite: { what: 'united', label: 'It was united' },
+const LEAVING: Partial<Record<Action, { what: string; label: 'movedOut' | 'united' }>> = {
+  'move-out': { what: 'moved-out', label: 'movedOut' },
+  unite: { what: 'united', label: 'united' },
 }
 
 /** Buttons to write it down right here. What is merely possible today is not shouted. */
 const Record = ({ line, frame }: { line: TodayLine; frame: Frame }) => {
+  const { parts, today } = frame.words
   const { toDo, path, tag, entryId } = line
   const leaving = frame.may('record-outcome') ? LEAVING[toDo.action] : undefined
   const main = toDo.check?.status === 'open' ? 'button' : 'button button-do'
@@ -102,33 +104,36 @@ const Record = ({ line, frame }: { line: TodayLine; frame: Frame }) => {
         <form method="post" action={`${path}/outside-look`}>
           <input type="hidden" name="id" value={entryId} />
           <button class={main} type="submit">
-            Looked, all well<span class="unseen"> at {tag}</span>
+            {parts.lookedAllWell}
+            <span class="unseen">{parts.at(tag)}</span>
           </button>
         </form>
       ) : null}
       {leaving === undefined ? null : (
         <a class={main} href={`${path}/outcome?what=${leaving.what}`}>
-          {leaving.label}
-          <span class="unseen">: {tag}</span>
+          {today[leaving.label]}
+          <span class="unseen">{parts.of(tag)}</span>
         </a>
       )}
       <a
         class={toDo.lidOn || leaving !== undefined ? 'button' : main}
         href={`${path}/visit${toDo.lidOn ? '?lid=on' : ''}`}
       >
-        {toDo.lidOn ? 'Write down more' : 'Record the visit'}
-        <span class="unseen"> to {tag}</span>
+        {toDo.lidOn ? today.writeMore : parts.recordVisit}
+        <span class="unseen">{parts.to(tag)}</span>
       </a>
     </>
   )
 }
 
-const Also = ({ also }: { also: Check[] }) =>
+const Also = ({ also, words: { parts, trade } }: { also: Check[]; words: Frame['words'] }) =>
   also.length === 0 ? null : (
     <p class="line-also">
-      On the same visit:{' '}
+      {parts.onSameVisit}{' '}
       {also
-        .map((c) => `${lowerFirst(RULE_WORDS[c.rule].name)}${c.status === 'overdue' ? ' (late)' : ''}`)
+        .map(
+          (c) => `${lowerFirst(trade.rules[c.rule].name)}${c.status === 'overdue' ? ` ${parts.late}` : ''}`,
+        )
         .join('; ')}
       .
     </p>

@@ -1,8 +1,8 @@
 /** Today: how many boxes, which presses and where to begin; a line a box, danger first; then what can wait, and until when. */
 
 import type { Day } from '../../days.ts'
-import { BESIDE, type Frame, Layout, ListAndBox } from '../../parts/index.ts'
-import { dayAndDistance } from '../../words/index.ts'
+import { BESIDE, type Frame, Layout, ListAndBox, YardFold } from '../../parts/index.ts'
+import type { Words } from '../../words/index.ts'
 
 import {
   type DoubtLine,
@@ -37,53 +37,56 @@ export interface TodayProps {
   empty: boolean
 }
 
-export const TodayPage = (p: TodayProps) => (
-  <Layout frame={p.frame} title="Today" scripts={[BESIDE]}>
-    {p.empty ? (
-      <>
-        <h1>Today</h1>
-        <p id="phone-ready" class="fine phone-ready" />
-        <FirstRun frame={p.frame} />
-      </>
-    ) : (
-      <ListAndBox>
-        <Head {...p} />
-        <Lists {...p} />
-      </ListAndBox>
-    )}
-  </Layout>
-)
+export const TodayPage = (p: TodayProps) => {
+  const { title } = p.frame.words.today
+  return (
+    <Layout frame={p.frame} title={title} scripts={[BESIDE]}>
+      {p.empty ? (
+        <>
+          <h1>{title}</h1>
+          <p id="phone-ready" class="fine phone-ready" />
+          <FirstRun frame={p.frame} />
+        </>
+      ) : (
+        <ListAndBox>
+          <Head {...p} />
+          <Lists {...p} />
+        </ListAndBox>
+      )}
+    </Layout>
+  )
+}
 
 /** The way to the first box; how many there are, and how many of them late. */
-const Head = ({ urgent, yards }: TodayProps) => {
+const Head = ({ urgent, yards, frame }: TodayProps) => {
+  const { today } = frame.words
   const lines = [...urgent, ...yards.flatMap((y) => y.lines)]
-  const late = lines.filter((l) => l.toDo.late).length
   return (
     <>
       <div class="today-top">
-        <h1>Today</h1>
+        <h1>{today.title}</h1>
         {lines.length === 0 ? null : (
           <a class="button button-do" href="/round">
-            Walk the round
+            {today.walk}
           </a>
         )}
       </div>
       <p class="today-sum">
-        {lines.length === 0
-          ? 'Nothing to do today.'
-          : `${count(lines.length, 'colony', 'colonies')} to see to${late === 0 ? ', none late.' : `, ${late} late.`}`}
+        {lines.length === 0 ? today.nothing : today.toSeeTo(lines.length, lateOf(lines))}
       </p>
       <p id="phone-ready" class="fine phone-ready" />
     </>
   )
 }
 
+const lateOf = (lines: readonly TodayLine[]): number => lines.filter((l) => l.toDo.late).length
+
 /** Danger, what others hand over, the round by yard, and what can wait. */
 const Lists = (p: TodayProps) => (
   <>
     {p.urgent.length === 0 ? null : (
       <section class="round round-first">
-        <h2>First, before the round</h2>
+        <h2>{p.frame.words.today.first}</h2>
         <ol class="todos">
           {p.urgent.map((line) => (
             <Line line={line} frame={p.frame} named={new Set(p.urgent.map((l) => l.yard)).size > 1} />
@@ -95,58 +98,53 @@ const Lists = (p: TodayProps) => (
     {p.letters === 0 ? null : (
       <p class="letters-due">
         <a class="tall" href="/letters">
-          {count(p.letters, 'letter', 'letters')} about day 30
+          {p.frame.words.today.letters(p.letters)}
         </a>
       </p>
     )}
     <PleaseLook looks={p.looks} />
     {p.yards.map((y) => (
-      <section class="round">
-        <h2>
-          {y.yard} <small class="soft">{count(y.lines.length, 'box', 'boxes')}</small>
-        </h2>
+      <YardFold yard={y.yard} says={yardWords(y.lines, p.frame.words)} of={sizeOf(p)}>
         <ol class="todos">
           {y.lines.map((line) => (
             <Line line={line} frame={p.frame} />
           ))}
         </ol>
-      </section>
+      </YardFold>
     ))}
     <LostBoxes lost={p.lost} frame={p.frame} />
-    {p.letters === 0 ? null : (
-      <a class="tall" href="/letters">
-        {count(p.letters, 'letter', 'letters')} about day 30
-      </a>
-    )}
     <Doubts doubts={p.doubts} />
     <CanWait {...p} />
   </>
 )
 
-const count = (n: number, one: string, more: string): string => `${n} ${n === 1 ? one : more}`
+const sizeOf = ({ yards }: TodayProps) => ({
+  lines: yards.reduce((n, y) => n + y.lines.length, 0),
+  yards: yards.length,
+})
 
-const CanWait = ({ waiting, frame }: TodayProps) =>
-  waiting.length === 0 ? null : (
+function yardWords(lines: readonly TodayLine[], { parts, today }: Words): string {
+  const late = lateOf(lines)
+  return late === 0 ? parts.box(lines.length) : `${parts.box(lines.length)}, ${today.lateOnes(late)}`
+}
+
+const CanWait = ({ waiting, frame }: TodayProps) => {
+  const { dates, parts, today } = frame.words
+  return waiting.length === 0 ? null : (
     <details class="caution can-wait">
       <summary>
-        <h2>Can wait</h2>
-        <small class="soft">
-          {count(
-            waiting.reduce((n, w) => n + w.colonies.length, 0),
-            'box',
-            'boxes',
-          )}
-        </small>
+        <h2>{today.canWait}</h2>
+        <small class="soft">{parts.box(waiting.reduce((n, w) => n + w.colonies.length, 0))}</small>
       </summary>
       <dl class="waits">
         {waiting.map((w) => (
           <>
             <dt>
               {w.until === null ? (
-                'nothing planned'
+                today.nothingPlanned
               ) : (
                 <>
-                  until <time datetime={w.until}>{dayAndDistance(w.until, frame.today)}</time>
+                  {today.until} <time datetime={w.until}>{dates.dayAndDistance(w.until, frame.today)}</time>
                 </>
               )}
             </dt>
@@ -154,7 +152,7 @@ const CanWait = ({ waiting, frame }: TodayProps) =>
               {w.colonies.map((c) => (
                 <a class="wait" href={c.path} data-box={c.path}>
                   <span class="tag">{c.tag}</span>
-                  {c.late ? <small> lid on, though a check is late</small> : null}
+                  {c.late ? <small> {today.lidOnThoughLate}</small> : null}
                 </a>
               ))}
             </dd>
@@ -163,22 +161,20 @@ const CanWait = ({ waiting, frame }: TodayProps) =>
       </dl>
     </details>
   )
+}
 
-const FirstRun = ({ frame }: { frame: Frame }) => (
-  <div class="sheet first-run">
-    <h2>Log the first intake</h2>
-    <p>
-      Write down the box on the truck: where the bees came from, whether the queen is caged, loose or unseen,
-      and what brood came along. It takes a minute.
-    </p>
-    <p>
-      From those dates this book works out when to look, what to look for, and when to leave the lid on, until
-      the colony has a laying queen or is lost. Every morning this page says which boxes to open, and why.
-    </p>
-    {frame.may('log-intake') ? (
-      <a class="button button-do" href="/intake">
-        Log an intake
-      </a>
-    ) : null}
-  </div>
-)
+const FirstRun = ({ frame }: { frame: Frame }) => {
+  const { firstRun } = frame.words.today
+  return (
+    <div class="sheet first-run">
+      <h2>{firstRun.title}</h2>
+      <p>{firstRun.what}</p>
+      <p>{firstRun.why}</p>
+      {frame.may('log-intake') ? (
+        <a class="button button-do" href="/intake">
+          {firstRun.log}
+        </a>
+      ) : null}
+    </div>
+  )
+}

@@ -10,16 +10,18 @@ import {
   page,
 } from '../../app/index.ts'
 import type { Day } from '../../days.ts'
+import type { History } from '../../journal/index.ts'
 import type { ColonySummary, Store } from '../../store/index.ts'
 import {
   betterDay,
-  boundWords,
+  boundBeside,
   doubtWays,
   leftOutBeside,
   live,
   lostWords,
   mayWaitUntil,
   toDoOf,
+  type Words,
   waitsUntil,
 } from '../../words/index.ts'
 import { type Missed, missedNow, missedWords, urgencyOf } from '../round/index.ts'
@@ -36,16 +38,19 @@ export function today(deps: PageDeps): Hono<Env> {
   const forecasts = deps.forecasts ?? forecastCache()
 
   /** Only where the plan leaves another day open to choose. */
-  const betterThanToday = (s: ColonySummary, ground: Ground): string | null => {
+  const betterThanToday = (s: ColonySummary, ground: Ground, w: Words): string | null => {
     const until = mayWaitUntil(s.plan)
     const history = until === null ? null : deps.store.colony(s.id)?.history
     if (until === null || history === null || history === undefined) return null
-    return betterDay(forecasts.telling({ id: s.id, history, plan: s.plan }, ground, until))
+    return betterDay(forecasts.telling({ id: s.id, history, plan: s.plan }, ground, until), w)
   }
 
-  const doubtLine = (s: ColonySummary): DoubtLine[] => {
-    const words = doubtOf(s.plan, () => deps.store.colony(s.id)?.history ?? null, deps.store.protocol())
-    return words === null ? [] : [{ tag: s.tag, path: colonyPath(s), words, ways: doubtWays(s.plan, true) }]
+  const doubtLine = (s: ColonySummary, w: Words): DoubtLine[] => {
+    const history = (): History | null => deps.store.colony(s.id)?.history ?? null
+    const words = doubtOf(s.plan, history, deps.store.protocol(), w)
+    return words === null
+      ? []
+      : [{ tag: s.tag, path: colonyPath(s), words, ways: doubtWays(s.plan, true, w) }]
   }
 
   app.get('/', (c) => {
@@ -55,7 +60,7 @@ export function today(deps: PageDeps): Hono<Env> {
     const inspector = deps.store.settings.get('inspector')
     const inYard = planned(deps.store, frame.today)
     const due = inYard.flatMap((s) =>
-      lineOf(s, missed.get(s.id), inspector, () => betterThanToday(s, ground)),
+      lineOf(s, missed.get(s.id), inspector, () => betterThanToday(s, ground, frame.words), frame.words),
     )
     const ids = new Set(due.map((d) => d.id))
     const others = inYard.filter((s) => !ids.has(s.id))
@@ -69,9 +74,9 @@ export function today(deps: PageDeps): Hono<Env> {
         waiting={byWait(others.filter((s) => s.plan.lost === null))}
         notInBook={notInBook(deps.store)}
         letters={frame.may('see-private') ? (deps.lettersDue?.(frame.today) ?? 0) : 0}
-        looks={frame.may('correct-any') ? asked(deps.store, inYard, frame.today) : []}
-        lost={inYard.flatMap(lostLine)}
-        doubts={frame.may('correct-any') ? inYard.flatMap(doubtLine) : []}
+        looks={frame.may('correct-any') ? asked(deps.store, inYard, frame.today, frame.words) : []}
+        lost={inYard.flatMap((s) => lostLine(s, frame.words))}
+        doubts={frame.may('correct-any') ? inYard.flatMap((s) => doubtLine(s, frame.words)) : []}
         empty={empty}
       />,
     )
@@ -91,8 +96,8 @@ function planned(store: PageDeps['store'], today: Day): ColonySummary[] {
   return inYard.map((s) => made.get(s.id) ?? s)
 }
 
-const lostLine = (s: ColonySummary): LostLine[] => {
-  const words = lostWords(s.plan)
+const lostLine = (s: ColonySummary, w: Words): LostLine[] => {
+  const words = lostWords(s.plan, w)
   return words === null ? [] : [{ tag: s.tag, path: colonyPath(s), words }]
 }
 
@@ -107,8 +112,9 @@ function lineOf(
   missed: Missed | undefined,
   inspector: string,
   better: () => string | null,
+  w: Words,
 ): Due[] {
-  const toDo = toDoOf(s.plan)
+  const toDo = toDoOf(s.plan, w)
   if (toDo === null) return []
   return [
     {
@@ -120,12 +126,12 @@ function lineOf(
         stand: s.stand,
         yard: s.yard,
         toDo,
-        danger: dangerOf(s.plan.advice.action, urgencyOf(s.plan), s.asOf),
+        danger: dangerOf(s.plan.advice.action, urgencyOf(s.plan), s.asOf, w),
         half: s.plan.missing.length > 0,
-        missed: missed ? missedWords(missed, s.asOf) : null,
+        missed: missed ? missedWords(missed, s.asOf, w) : null,
         betterDay: better(),
-        leftOut: leftOutBeside(s.plan, toDo.why),
-        bound: s.plan.exposed === null || toDo.why.includes(s.plan.exposed.how) ? null : boundWords(s.plan),
+        leftOut: leftOutBeside(s.plan, toDo.why, w),
+        bound: boundBeside(s.plan, w),
         inspector: toDo.action === 'call-inspector' ? inspector : null,
         entryId: toDo.lidOn ? v7() : '',
       },

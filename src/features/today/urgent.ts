@@ -1,7 +1,7 @@
 /** What comes first on Today: danger, then late, then due, then what may be done. */
 import { addDays, type Day } from '../../days.ts'
 import type { Action } from '../../recovery/index.ts'
-import { dayWords, howPressing } from '../../words/index.ts'
+import { howPressing, type Words, wordsIn } from '../../words/index.ts'
 import type { Urgency } from '../round/index.ts'
 import type { TodayLine } from './line.tsx'
 
@@ -19,15 +19,23 @@ export interface Danger {
 }
 
 /** What cannot be made good after a day or two; null for all else. */
-export function dangerOf(action: Action, { window }: Urgency, today: Day): Danger | null {
-  if (action === 'call-inspector') return { before: '', words: 'Nothing in or out of this box' }
+export function dangerOf(
+  action: Action,
+  { window }: Urgency,
+  today: Day,
+  w: Words = wordsIn('en'),
+): Danger | null {
+  const { canRaiseToday, canRaiseUntil, layingWorkersThreaten, nothingInOrOut } = w.today
+  if (action === 'call-inspector') return { before: '', words: nothingInOrOut }
   // Once laying workers are there, nothing closes any more: it is work like other work.
   if (window === null || window.of === 'has-laying-workers') return null
   if (window.day > addDays(today, CLOSING_DAYS)) return null
   const words =
     window.of === 'laying-workers'
-      ? 'Laying workers threaten'
-      : `It can raise a queen only ${window.day === today ? 'today' : `until ${dayWords(window.day, today)}`}`
+      ? layingWorkersThreaten
+      : window.day === today
+        ? canRaiseToday
+        : canRaiseUntil(w.dates.day(window.day, today))
   return { before: window.day, words }
 }
 

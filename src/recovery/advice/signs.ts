@@ -2,6 +2,7 @@
 
 import { addDays, type Day, daysBetween } from '../../days.ts'
 import type { Inspection } from '../../journal/index.ts'
+import { hotterThan } from '../../units.ts'
 import { robbedOn } from '../guards.ts'
 import type { Advised } from '../plan-types.ts'
 import type { PressingSign } from '../says/advice.ts'
@@ -68,7 +69,15 @@ export function signsNeed({ s, today }: Context, led: readonly Reason[]): Reason
     if (on === null || led.some((r) => r.code === 'remedy' && r.sign === sign)) return []
     return [{ code: daysBetween(on, today) <= days ? 'remedy' : 'sign-not-over', sign, on }]
   })
-  return [...pressing, ...s.signs.seen.filter(isTold).map((code) => ({ code }))]
+  const told = s.signs.seen.filter(isTold).filter((sign) => !seenTo(s, sign))
+  return [...pressing, ...told.map((code) => ({ code }))]
+}
+
+/** The mites were counted since, or the look that heard the roar has looked for eggs: then it need not be said. */
+function seenTo({ signs, mites, lastNoEggs }: State, sign: Told): boolean {
+  if (signs === null) return true
+  if (sign === 'mites-seen') return mites !== null && mites.on >= signs.on
+  return sign === 'queenless-roar' && lastNoEggs !== null && lastNoEggs >= signs.on
 }
 
 /** Days for which what the removal did to the bees is said. */
@@ -83,7 +92,7 @@ export function removalNeed(s: State, today: Day): Reason[] {
   const { outdoorC } = removal
   const said: Reason[] = []
   const first = daysBetween(intake.on, today) <= AFTER_REMOVAL
-  if (first && outdoorC !== undefined && outdoorC > s.protocol.heatLimitC)
+  if (first && outdoorC !== undefined && hotterThan(outdoorC, s.protocol.heatLimitC))
     said.push({ code: 'removed-in-heat', outdoorC })
   if (first && (intake.deadBeesKg ?? 0) >= MANY_DEAD_KG) said.push({ code: 'many-dead' })
   if (first && intake.broodState === 'dead') said.push({ code: 'brood-dead' })
@@ -95,7 +104,7 @@ export function removalNeed(s: State, today: Day): Reason[] {
 export const removalPresses: Adviser = ({ s, today }) => {
   const { intake } = s.history
   if (intake.on !== today) return null
-  const hot = (intake.removal.outdoorC ?? -99) > s.protocol.heatLimitC
+  const hot = hotterThan(intake.removal.outdoorC ?? -99, s.protocol.heatLimitC)
   if (!hot && (intake.deadBeesKg ?? 0) < MANY_DEAD_KG) return null
   const reasons = removalNeed(s, today)
   return reasons.length === 0 ? null : { action: 'see-to-signs', until: today, reasons }

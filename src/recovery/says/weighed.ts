@@ -38,6 +38,9 @@ export const WEIGHED = {
     'Nobody seems to lay here, and there is nothing left to raise a queen from: a frame of eggs lets them raise one, and its brood holds laying workers off.',
   'not-proven': () =>
     'Whether a queen lives here is not proven: they build cells on a frame of eggs within five days if she does not, it holds laying workers off, and they can start again.',
+  'young-queen-not-proven': () =>
+    'A young queen should be out by then, and may be lost on her flights: they build cells on a frame of eggs within five days if she is, it holds laying workers off, and they can start again.',
+  'cut-cells-first': () => 'Cut every queen cell before she goes in, or the first virgin kills her.',
   'bought-lays-soon': () =>
     'A mated queen lays within days of her release; one raised here takes four weeks, if she mates. Look for a virgin and for cells first.',
   'no-queen-to-save': () =>

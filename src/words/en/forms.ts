@@ -9,6 +9,7 @@ export const forms = {
     `Up to ${most}. Everybody in the yard sees them. Where they were taken is left out.`,
   takePhotos: 'Take or choose photos',
   keep: 'keep',
+  now: 'now',
   of: (n: number, all: number) => `${n} of ${all}`,
   seenThen: (n: number, all: number) => `Seen then, ${n} of ${all}`,
   howItLooks: 'How it looks',

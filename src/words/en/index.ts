@@ -5,7 +5,6 @@ import { dates } from './dates.ts'
 import { account, signIn } from './door.ts'
 import { drawings } from './drawings.ts'
 import { entries } from './entries.ts'
-import { errors } from './errors.ts'
 import { fields } from './fields.ts'
 import { forms } from './forms.ts'
 import { frame } from './frame.ts'
@@ -19,6 +18,7 @@ import { round } from './round.ts'
 import { steps } from './steps.ts'
 import { today } from './today.ts'
 import { trade } from './trade.ts'
+import { trouble } from './trouble.ts'
 import { units } from './units.ts'
 import { visit } from './visit.ts'
 
@@ -31,7 +31,6 @@ export const english = {
   account,
   drawings,
   entries,
-  errors,
   fields,
   forms,
   how,
@@ -44,6 +43,7 @@ export const english = {
   round,
   today,
   trade,
+  trouble,
   units,
   visit,
 }

@@ -66,17 +66,4 @@ export const outbox = {
     says: 'What waits is listed here, and goes, as soon as the yard has told this phone who is signed in.',
     again: 'Look again',
   },
-  noSignal: {
-    title: 'No signal',
-    heading: 'This page needs signal',
-    keeps:
-      'The yard’s server does not answer, and this phone keeps only the round: the boxes in the yard, and recording.',
-    session: 'If the server answers but the session has ended, signing in needs signal too.',
-    whatWaits: 'What waits to be sent',
-  },
-  notKept: {
-    title: 'Not saved',
-    heading: 'This was not saved',
-    says: 'The yard’s server does not answer, and this phone had no room to keep it, or may not. Go back: what you typed is still in the form. Make room on the phone, or try again with signal.',
-  },
 }

@@ -23,10 +23,11 @@ export const parts = {
   toHand: (what: string) => `To hand: ${what}.`,
   ownPage: 'On a page of its own',
   atTheBox: 'At the box',
-  cautions: [
+  /** `full`, `short`: the least warmth for a full look and a short one, with their unit. */
+  cautions: (full: string, short: string) => [
     'Stings: have the plan for anaphylaxis at hand, and somebody within call.',
     'Smoker: no dry grass. Heavy box: bend the knees, or two people. Heat: water.',
-    'Open for a full look at 21 °C (70 °F) or warmer, for a short one at 16 °C (60 °F).',
+    `Open for a full look at ${full} or warmer, for a short one at ${short}.`,
     'Suspected foulbrood: close up, do not move or unite, call the apiary inspector.',
   ],
   onSameVisit: 'On the same visit:',

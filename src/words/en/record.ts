@@ -30,7 +30,6 @@ export const record = {
   theDay: 'The day',
   anotherDay: (day: string, at: string) => `${day}${at === '' ? '' : `, ${at}`}: another day or time`,
   timeOptional: 'Time (optional)',
-  now: 'Now',
   bands: 'The bands',
   leftOn: 'Left on',
   allOff: 'All taken off',

@@ -19,6 +19,7 @@ export const today = {
   },
   allAbout: (tag: string) => `All about ${tag}`,
   late: 'late ',
+  lateOnes: (n: number) => `${n} late`,
   movedOut: 'It moved out',
   united: 'It was united',
   writeMore: 'Write down more',
@@ -34,5 +35,8 @@ export const today = {
   confirm: 'Confirm how it left',
   beekeeperConfirms: 'A beekeeper confirms how it left.',
   doNotFit: 'Entries that do not fit',
+  tellsMost: (day: string) => `A look on ${day} tells most; today tells little.`,
+  tellsMore: (day: string, times: number) =>
+    `A look on ${day} tells ${times === 2 ? 'twice' : `${times} times`} what today does.`,
   ready: (n: number) => `${n === 1 ? '1 box' : `${n} boxes`} on this phone, ready without signal.`,
 }

@@ -9,6 +9,7 @@ export const forms: typeof English = {
   photosHint: (most) => `Hasta ${most}. Las ven todos en el apiario. El lugar donde se tomaron no se guarda.`,
   takePhotos: 'Tomar o elegir fotos',
   keep: 'guardar',
+  now: 'ahora',
   of: (n, all) => `${n} de ${all}`,
   seenThen: (n, all) => `Visto entonces, ${n} de ${all}`,
   howItLooks: 'Cómo se ve',

@@ -6,7 +6,6 @@ import { dates } from './dates.ts'
 import { account, signIn } from './door.ts'
 import { drawings } from './drawings.ts'
 import { entries } from './entries.ts'
-import { errors } from './errors.ts'
 import { fields } from './fields.ts'
 import { forms } from './forms.ts'
 import { frame } from './frame.ts'
@@ -20,6 +19,7 @@ import { round } from './round.ts'
 import { steps } from './steps.ts'
 import { today } from './today.ts'
 import { trade } from './trade.ts'
+import { trouble } from './trouble.ts'
 import { units } from './units.ts'
 import { visit } from './visit.ts'
 
@@ -32,7 +32,6 @@ export const spanish: Words = {
   account,
   drawings,
   entries,
-  errors,
   fields,
   forms,
   how,
@@ -45,6 +44,7 @@ export const spanish: Words = {
   round,
   today,
   trade,
+  trouble,
   units,
   visit,
 }

@@ -66,17 +66,4 @@ export const outbox: typeof English = {
     says: 'Lo que espera aparece aquí, y se envía, en cuanto el apiario le diga a este teléfono quién entró.',
     again: 'Mirar otra vez',
   },
-  noSignal: {
-    title: 'Sin señal',
-    heading: 'Esta página necesita señal',
-    keeps:
-      'El servidor del apiario no responde, y este teléfono guarda solo la ronda: las colmenas del apiario, y lo que se anota.',
-    session: 'Si el servidor responde pero la sesión se cerró, para entrar también hace falta señal.',
-    whatWaits: 'Lo que espera por enviar',
-  },
-  notKept: {
-    title: 'No se guardó',
-    heading: 'Esto no se guardó',
-    says: 'El servidor del apiario no responde, y este teléfono no tenía espacio para guardarlo, o no puede. Volver atrás: lo escrito sigue en el formulario. Hacer espacio en el teléfono, o probar otra vez con señal.',
-  },
 }

@@ -25,10 +25,10 @@ export const parts: typeof English = {
   toHand: (what) => `A mano: ${what}.`,
   ownPage: 'En una página aparte',
   atTheBox: 'Junto a la colmena',
-  cautions: [
+  cautions: (full, short) => [
     'Picaduras: tener a mano el plan para la anafilaxia, y alguien al alcance de la voz.',
     'Ahumador: sin pasto seco cerca. Colmena pesada: doblar las rodillas, o entre dos. Calor: agua.',
-    'Abrir para una revisión completa con 21 °C (70 °F) o más, para una corta con 16 °C (60 °F).',
+    `Abrir para una revisión completa con ${full} o más, para una corta con ${short}.`,
     'Sospecha de loque: cerrar, no mover ni unir, llamar al inspector apícola.',
   ],
   onSameVisit: 'En la misma visita:',

@@ -33,7 +33,6 @@ export const record: typeof English = {
   theDay: 'El día',
   anotherDay: (day, at) => `${day}${at === '' ? '' : `, ${at}`}: otro día u otra hora`,
   timeOptional: 'Hora (opcional)',
-  now: 'Ahora',
   bands: 'Las ligas',
   leftOn: 'Se quedaron',
   allOff: 'Todas quitadas',

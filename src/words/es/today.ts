@@ -21,6 +21,7 @@ export const today: typeof English = {
   },
   allAbout: (tag) => `Todo sobre ${tag}`,
   late: 'atrasado ',
+  lateOnes: (n) => (n === 1 ? '1 atrasada' : `${n} atrasadas`),
   movedOut: 'Se entregó',
   united: 'Se unió',
   writeMore: 'Anotar más',
@@ -37,5 +38,8 @@ export const today: typeof English = {
   confirm: 'Confirmar cómo se perdió',
   beekeeperConfirms: 'Un apicultor confirma cómo se perdió.',
   doNotFit: 'Anotaciones que no concuerdan',
+  tellsMost: (day) => `Una revisión el ${day} es la que más dice; hoy dice poco.`,
+  tellsMore: (day, times) =>
+    `Una revisión el ${day} dice ${times === 2 ? 'el doble' : `${times} veces`} que hoy.`,
   ready: (n) => `${n === 1 ? '1 colmena' : `${n} colmenas`} en este teléfono, listas sin señal.`,
 }

@@ -7,7 +7,7 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import { afterAll, beforeAll, expect, test } from 'vitest'
-import { often } from '../../support/long.ts'
+import { LONG_ENOUGH, often } from '../../support/long.ts'
 import { built } from './build.ts'
 import { killAgainAndAgain } from './killing.ts'
 
@@ -24,7 +24,7 @@ afterAll(() => rmSync(folder, { recursive: true, force: true }))
 const KILLS = often(200, 8)
 
 test(`killed ${2 * KILLS} times while four phones write: nothing acknowledged is lost, nothing is double`, {
-  timeout: 280_000,
+  timeout: LONG_ENOUGH,
 }, async () => {
   const lanes = await Promise.all(
     [1, 2].map((seed) =>

@@ -1,6 +1,6 @@
 /** The day of an entry, and its time where somebody may care to note it. */
 
-import { COMMON, type DrawnIn, dayLabel, Fields, one } from '../../../forms/index.ts'
+import { COMMON, type DrawnIn, Fields, one, useWords } from '../../../forms/index.ts'
 import type { EntryKind } from '../../../journal/index.ts'
 import type { Frame } from '../../../parts/index.ts'
 
@@ -16,7 +16,7 @@ export const DayField = ({ kind, ...p }: DayProps) => (
     {...p}
     of={COMMON}
     show={one(p.form.typed, 'at') === '' ? ['on'] : ['on', 'at']}
-    with={{ on: { label: dayLabel(kind) } }}
+    with={{ on: { label: useWords().fields.days[kind] } }}
   />
 )
 
@@ -25,6 +25,6 @@ export const DayAndTime = ({ kind, ...p }: DayProps) => (
     {...p}
     of={COMMON}
     show={[['on', 'at']]}
-    with={{ on: { label: dayLabel(kind) }, at: { label: 'Time (optional)' } }}
+    with={{ on: { label: useWords().fields.days[kind] }, at: { label: useWords().record.timeOptional } }}
   />
 )

@@ -1,7 +1,6 @@
 /** What is done at a box beside looking: cage, ties, mite wash, something given. Used in a visit and in corrections. */
 
-import { Choices, FIELDS, Fields, type FormState } from '../../../forms/index.ts'
-import { CAGE, GIFT } from '../../../words/index.ts'
+import { Choices, FIELDS, Fields, type FormState, useWords } from '../../../forms/index.ts'
 import { GIVEN_PARTS } from '../given.ts'
 import type { EntryFieldsProps } from './common.tsx'
 
@@ -10,32 +9,42 @@ interface DoneProps extends EntryFieldsProps {
   visit?: boolean
 }
 
-export const CageFields = ({ visit, ...p }: DoneProps) => (
-  <Fields
-    {...p}
-    of={FIELDS['queen-cage']}
-    show={visit ? ['found'] : ['found', 'note']}
-    with={visit ? { found: { choices: [{ value: '', label: 'Not looked' }, ...CAGE], across: 3 } } : {}}
-  />
-)
+export const CageFields = ({ visit, ...p }: DoneProps) => {
+  const { choices, choiceWords } = p.frame.words
+  return (
+    <Fields
+      {...p}
+      of={FIELDS['queen-cage']}
+      show={visit ? ['found'] : ['found', 'note']}
+      with={
+        visit
+          ? { found: { choices: [{ value: '', label: choiceWords.notLooked }, ...choices.CAGE], across: 3 } }
+          : {}
+      }
+    />
+  )
+}
 
 /** In a visit only: the entry itself says that they are off. */
-export const TiesField = (p: { form: FormState; prefix: string }) => (
-  <Choices
-    form={p.form}
-    name={`${p.prefix}done`}
-    label="The bands"
-    choices={[
-      { value: '', label: 'Left on' },
-      { value: 'yes', label: 'All taken off' },
-    ]}
-    across={2}
-  />
-)
+export const TiesField = (p: { form: FormState; prefix: string }) => {
+  const { record } = useWords()
+  return (
+    <Choices
+      form={p.form}
+      name={`${p.prefix}done`}
+      label={record.bands}
+      choices={[
+        { value: '', label: record.leftOn },
+        { value: 'yes', label: record.allOff },
+      ]}
+      across={2}
+    />
+  )
+}
 
 export const WashFields = ({ visit, ...p }: DoneProps) => (
   <>
-    <p class="hint">About 300 bees are half a cup, taken from a brood comb. Look for the queen first.</p>
+    <p class="hint">{p.frame.words.record.washHint}</p>
     <Fields
       {...p}
       of={FIELDS['mite-wash']}
@@ -66,7 +75,11 @@ export const GivenFields = ({ visit, donors, ...p }: GivenProps) => {
       <Fields
         {...fields}
         show={['what']}
-        with={{ what: { choices: [{ value: '', label: 'Nothing' }, ...GIFT] } }}
+        with={{
+          what: {
+            choices: [{ value: '', label: p.frame.words.record.nothing }, ...p.frame.words.choices.GIFT],
+          },
+        }}
       />
       <div class="given-more">
         {Object.entries(GIVEN_PARTS).map(([part, { fields: asked }]) => (

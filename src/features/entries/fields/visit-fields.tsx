@@ -1,7 +1,6 @@
 /** A visit's questions: what the plan asks first and open, the others folded by subject, the day last. */
-import { type DrawnIn, FIELDS, Fields, one } from '../../../forms/index.ts'
+import { type DrawnIn, FIELDS, Fields, one, useWords } from '../../../forms/index.ts'
 import type { Plan } from '../../../recovery/index.ts'
-import { dayWords } from '../../../words/index.ts'
 import { INSIDE, leading, type Seen, SUBJECTS, type Subject } from '../asked.ts'
 import { DayAndTime, type EntryFieldsProps } from './common.tsx'
 
@@ -44,6 +43,8 @@ export const OtherFields = (p: AskedProps) => {
 
 /** Open where something in it was said already, or is wrong. */
 const Folded = ({ subject, leads, ...p }: DrawnIn & { subject: Subject; leads: readonly Seen[] }) => {
+  const { record } = useWords()
+  const title = record.subjects[subject.title]
   const fields = subject.fields.filter((f) => !leads.includes(f))
   if (fields.length === 0) return null
   const said = fields.some(
@@ -51,31 +52,29 @@ const Folded = ({ subject, leads, ...p }: DrawnIn & { subject: Subject; leads: r
   )
   return (
     <details class="also" open={said}>
-      <summary>{fields.length === subject.fields.length ? subject.title : `${subject.title}: more`}</summary>
+      <summary>{fields.length === subject.fields.length ? title : record.more(title)}</summary>
       <Fields {...p} of={FIELDS.inspection} show={fields} />
       {fields.includes('signs') ? <Foulbrood /> : null}
     </details>
   )
 }
 
-const Foulbrood = () => (
-  <p class="hint">
-    Sunken or ropy brood, or a foul smell: close up, do not move or unite this colony, clean tools and gloves,
-    and call the apiary inspector.
-  </p>
-)
+export const Foulbrood = () => <p class="hint">{useWords().record.foulbrood}</p>
 
 /** Today and now, unless somebody writes it down later. */
 export const VisitDay = (p: EntryFieldsProps) => {
   const { typed, problems } = p.form
   const [on, at] = [one(typed, 'on'), one(typed, 'at')]
   const today = on === p.frame.today
+  const { dates, record } = p.frame.words
+  const day = today
+    ? record.todayWord
+    : /^\d{4}-\d\d-\d\d$/.test(on)
+      ? dates.day(on, p.frame.today)
+      : record.theDay
   return (
     <details class="also" open={!today || problems.some((x) => x.field === 'on' || x.field === 'at')}>
-      <summary>
-        {today ? 'Today' : /^\d{4}-\d\d-\d\d$/.test(on) ? dayWords(on, p.frame.today) : 'The day'}
-        {at === '' ? '' : `, ${at}`}: another day or time
-      </summary>
+      <summary>{record.anotherDay(day, at)}</summary>
       <DayAndTime {...p} kind="inspection" />
     </details>
   )

@@ -29,6 +29,10 @@ export const WEIGHED: typeof English = {
     'Parece que aquí nadie pone, y no queda nada de qué criar una reina: un cuadro con huevos les permite criar una, y su cría frena a las obreras ponedoras.',
   'not-proven': () =>
     'No está probado que aquí viva una reina: si falta, hacen celdas en un cuadro con huevos en cinco días; además frena a las obreras ponedoras, y pueden empezar de nuevo.',
+  'young-queen-not-proven': () =>
+    'Para entonces debería haber nacido una reina joven, que puede perderse en sus vuelos: si se pierde, hacen celdas en un cuadro con huevos en cinco días; además frena a las obreras ponedoras, y pueden empezar de nuevo.',
+  'cut-cells-first': () =>
+    'Cortar todas las celdas reales antes de introducirla, o la primera virgen la mata.',
   'bought-lays-soon': () =>
     'Una reina fecundada pone a los pocos días de soltarla; una criada aquí tarda cuatro semanas, si se fecunda. Buscar primero una virgen y celdas.',
   'no-queen-to-save': () =>

@@ -1,0 +1,41 @@
+/** A third language, made up: English in full-width letters, every text a third longer. What is still in plain letters is no word of a catalogue. */
+
+import { english } from '../../src/words/en/index.ts'
+import type { Words } from '../../src/words/index.ts'
+
+const WIDE = 0xff21 - 0x41
+
+/** 'Look' → 'Ｌｏｏｋ～'; letters of the Latin alphabet alone are changed. */
+export function madeUp(text: string): string {
+  const wide = text.replace(/[A-Za-z]/g, (letter) => String.fromCharCode(letter.charCodeAt(0) + WIDE))
+  return wide + '～'.repeat(Math.ceil((text.match(/[A-Za-z]/g) ?? []).length / 3))
+}
+
+/** Values that programs read stand beside words in lists of answers. */
+const KEPT = new Set(['value', 'language'])
+
+function said(node: unknown): unknown {
+  if (typeof node === 'string') return madeUp(node)
+  if (typeof node === 'function')
+    return (...given: unknown[]) => said((node as (...args: unknown[]) => unknown)(...given))
+  if (Array.isArray(node)) return node.map(said)
+  if (node === null || typeof node !== 'object') return node
+  return Object.fromEntries(
+    Object.entries(node).map(([key, value]) => [
+      key,
+      KEPT.has(key) && typeof value === 'string' ? value : said(value),
+    ]),
+  )
+}
+
+/** Complete by its making: whatever English says, it says. */
+export const MADE_UP = said(english) as Words
+
+/** Texts on a page that people see or hear: between tags, and in the attributes that are read out. */
+export function textsOf(html: string): string[] {
+  const seen = html
+    .replace(/<(script|style|svg|code)[\s\S]*?<\/\1>/g, ' ')
+    .replace(/<head>[\s\S]*?<\/head>/g, (head) => /<title>([^<]*)/.exec(head)?.[1] ?? '')
+  const heard = [...seen.matchAll(/\b(?:aria-label|placeholder|alt|title)="([^"]*)"/g)].map((m) => m[1] ?? '')
+  return [...seen.replace(/<[^>]*>/g, '\n').split('\n'), ...heard].map((t) => t.trim()).filter(Boolean)
+}

@@ -1,0 +1,101 @@
+/**
+ * Pages are never half and half: each page that can be read in other languages is drawn in one that is made up, for every
+ * colony of the invented yard, and nothing on it is left in plain letters but what people wrote themselves.
+ */
+import { mkdtempSync, rmSync } from 'node:fs'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
+import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import { wordsIn } from '../../src/words/index.ts'
+import { writeFilled } from '../support/filled.ts'
+import { NAMES, type TestYard, testYard } from '../support/yard-app.ts'
+import { MADE_UP, madeUp, textsOf } from './made-up.ts'
+
+const DAY = '2026-06-10'
+/** Fields that hold what somebody wrote, and no word of ours. */
+const WRITTEN = new Set([
+  ...['colony', 'by', 'yard', 'stand', 'note', 'text', 'donor', 'into'],
+  ...['cause', 'destination', 'product', 'batch', 'reference'],
+])
+const folder = mkdtempSync(join(tmpdir(), 'resettle-words-'))
+let yard: TestYard
+/** Words that people typed: tags, names, yards, notes. */
+let typed: Set<string>
+
+beforeAll(async () => {
+  const file = join(folder, 'yard.db')
+  writeFilled(file, DAY)
+  yard = testYard({
+    file,
+    day: DAY,
+    deps: { words: (language) => (language === 'en' ? wordsIn('en') : MADE_UP) },
+  })
+  await yard.session('helper')
+  const { store } = yard.services
+  const said = [
+    ...[...store.journal()].flatMap(({ entry }) =>
+      Object.entries(entry).flatMap(([field, value]) => (WRITTEN.has(field) ? [String(value)] : [])),
+    ),
+    ...store.colonies({}).map((c) => c.tag),
+    ...Object.values(NAMES),
+    store.settings.get('inspector'),
+  ]
+  typed = new Set(said.join(' ').match(/[A-Za-zÀ-ÿ]{2,}/g) ?? [])
+})
+afterAll(() => {
+  yard.services.close()
+  rmSync(folder, { recursive: true })
+})
+
+/** Names that are the same in every language, and signs of units. */
+const SAME = new Set(['Resettle', 'Español', 'English', 'min', 'lb', 'kg'])
+
+async function plainWords(path: string, role: 'helper' | 'operator' = 'helper'): Promise<string[]> {
+  const answer = await yard.ask(role, path, { headers: { 'Accept-Language': 'es' } })
+  expect(answer.status, path).toBeLessThan(400)
+  return textsOf(await answer.text()).flatMap((text) =>
+    (text.match(/[A-Za-zÀ-ÿ]{2,}/g) ?? []).filter((word) => !typed.has(word) && !SAME.has(word)),
+  )
+}
+
+describe('in a language that is made up, nothing is left in English', () => {
+  it('on Today, the round and its end, the account', async () => {
+    for (const path of ['/', '/round', '/round?minutes=40', '/round/end', '/account'])
+      expect([path, ...(await plainWords(path))]).toEqual([path])
+  })
+
+  it('at any box of the round', async () => {
+    for (const { tag } of yard.services.store.colonies({ open: true })) {
+      const answer = await yard.ask('helper', `/round/box/${tag}`, { headers: { 'Accept-Language': 'es' } })
+      if (answer.status === 303) continue
+      expect([tag, ...(await plainWords(`/round/box/${tag}`))]).toEqual([tag])
+    }
+  })
+
+  it('on the forms of a visit, a note, and of a box that was not reached', async () => {
+    for (const { tag } of yard.services.store.colonies({ open: true }))
+      for (const form of ['visit', 'visit?lid=on', 'note', 'missed']) {
+        const path = `/colony/${tag}/${form}`
+        expect([path, ...(await plainWords(path))]).toEqual([path])
+      }
+  })
+
+  it('where a form is refused', async () => {
+    const [colony] = yard.services.store.colonies({ open: true })
+    const answer = await yard.ask('helper', `/colony/${colony?.tag}/note`, {
+      method: 'POST',
+      headers: { 'Accept-Language': 'es' },
+      body: new URLSearchParams({ text: '', on: '2026-06-01' }),
+    })
+    expect(answer.status).toBe(422)
+    const left = textsOf(await answer.text()).flatMap((t) => t.match(/[A-Za-zÀ-ÿ]{2,}/g) ?? [])
+    expect(left.filter((word) => !typed.has(word) && !SAME.has(word))).toEqual([])
+  })
+})
+
+describe('the test itself', () => {
+  it('sees what is left in plain letters, and what is not', () => {
+    expect(textsOf('<p aria-label="Seen">Two words</p><script>no()</script>')).toEqual(['Two words', 'Seen'])
+    expect(madeUp('Look 2')).toBe('Ｌｏｏｋ 2～～')
+  })
+})
