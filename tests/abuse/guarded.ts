@@ -70,6 +70,7 @@ const ELSEWHERE = [
   'session',
   'site_contact',
   'sqlite_sequence',
+  'stay',
 ]
 
 /** Tables that nobody has said anything about. */
