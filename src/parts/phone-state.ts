@@ -1,6 +1,9 @@
 import type { Day } from '../days.ts'
 import type { Words } from '../words/index.ts'
 
+/** What these sentences need of the catalogue. */
+type PhoneWords = Pick<Words, 'phone'>
+
 /** How it stands with what a phone keeps, as the worker reports it to every page. */
 export interface PhoneState {
   /** Name of the database, made when it was. Another one than before: the browser threw the old one away. */
@@ -34,7 +37,7 @@ export interface ClockOff {
 }
 
 /** 'This phone says Sun 7 Jun; in the yard it is Wed 10 Jun. …' */
-export const clockWords = ({ phone, yard }: ClockOff, w: Words): string => w.phone.clock(phone, yard)
+export const clockWords = ({ phone, yard }: ClockOff, w: PhoneWords): string => w.phone.clock(phone, yard)
 
 /** What a page asks of the worker. */
 export type Ask =
@@ -48,7 +51,7 @@ export type Ask =
 /** '3 waiting to be sent', '2 waiting to be sent, 1 not accepted'; null when there is neither. */
 export function waitingWords(
   { waiting, refused }: Pick<PhoneState, 'waiting' | 'refused'>,
-  w: Words,
+  w: PhoneWords,
 ): string | null {
   const parts = [
     waiting === 0 ? null : w.phone.waiting(waiting),

@@ -54,6 +54,7 @@ export {
   waitWords,
 } from './lines.ts'
 export { moveWords, treatedWords, treatmentRisk } from './moving.ts'
+export { type PageWords, pageWordsIn } from './page-words.ts'
 export { keysWords, ROLE_CHOICES, ROLE_WORDS, STATE_WORDS, signedInWords } from './people.ts'
 export { problemWords } from './problem.ts'
 export { proves } from './proof.ts'

@@ -14,9 +14,10 @@ import {
   type Protocol,
   type Reason,
 } from '../../src/recovery/index.ts'
-import { inUnits, proves, type Units } from '../../src/words/index.ts'
-import { words } from './words.ts'
+import { inUnits, proves, type Units, wordsIn } from '../../src/words/index.ts'
+import { LANGUAGE } from './words.ts'
 
+const words = wordsIn(LANGUAGE)
 const SAYS = words.record.live
 
 const isElse = (r: Reason): boolean => r.code !== 'left-out'

@@ -1,8 +1,10 @@
 /** The words of the page that this code runs in: the page says its language. */
-import { languageOf } from '../../src/languages.ts'
-import { type Words, wordsIn } from '../../src/words/index.ts'
+import { type Language, languageOf } from '../../src/languages.ts'
+import { type PageWords, pageWordsIn } from '../../src/words/index.ts'
 
-export const words: Words = wordsIn(languageOf(globalThis.document?.documentElement.lang) ?? 'en')
+export const LANGUAGE: Language = languageOf(globalThis.document?.documentElement.lang) ?? 'en'
+
+export const words: PageWords = pageWordsIn(LANGUAGE)
 
 /** For dates of the browser: English as it is written in the yards’ books, day before month. */
-export const LOCALE = words.language === 'en' ? 'en-GB' : words.language
+export const LOCALE = LANGUAGE === 'en' ? 'en-GB' : LANGUAGE
