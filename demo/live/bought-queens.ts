@@ -170,7 +170,7 @@ export const boughtQueens = [
       open: 'none',
       cells: 'none',
       queen: 'unseen',
-      framesOfBees: 4.5,
+      framesOfBees: 3,
       stores: 'enough',
     })
     .give(18, 'mated-queen', { caged: true, cost: 38 })
@@ -180,7 +180,7 @@ export const boughtQueens = [
       open: 'some',
       queen: 'seen',
       cells: 'none',
-      framesOfBees: 4,
+      framesOfBees: 1.5,
       stores: 'enough',
       signs: [],
     })

@@ -66,6 +66,7 @@ describe('resettle plan', () => {
       'spans',
       'horizon',
       'surprises',
+      'surprised',
       'missing',
       'exposed',
       'lost',

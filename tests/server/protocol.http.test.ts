@@ -121,7 +121,7 @@ describe('a change', () => {
     expect(yard.store.protocols.changes()).toEqual([])
     await yard.post('/protocol/save', { heatLimitC: '80' })
     await settled()
-    expect(yard.store.settings.get('protocol').heatLimitC).toBeCloseTo(26.667, 3)
+    expect(yard.store.settings.get('protocol').heatLimitC).toBe(26.7)
   })
 
   test('mite thresholds by month are kept', async () => {
