@@ -45,17 +45,32 @@ export function restore(backup: string, file: string, options: RestoreOptions): 
 
   const part = `${file}.restoring`
   for (const end of ENDS) rmSync(part + end, { force: true })
-  copyFileSync(backup, part)
-  chmodSync(part, 0o600)
-  const counts = prepared(part, options.prepare)
-  // Photos only ever join others, so a disk that is too full for them leaves the database as it was.
-  copyPhotos(photoFolder(backup), photoFolder(file))
+  const counts = whole(part, () => {
+    copyFileSync(backup, part)
+    chmodSync(part, 0o600)
+    const found = prepared(part, options.prepare)
+    // Photos only ever join others, so a disk that is too full for them leaves the database as it was.
+    copyPhotos(photoFolder(backup), photoFolder(file))
+    return found
+  })
   const kept = there ? setAside(file, options.now) : null
   renameSync(part, file)
   // What the backups hold beyond this one is given up on purpose.
   giveUp(backupFolder(file))
   sync(dirname(file))
   return { kept, ...counts }
+}
+
+/** Runs what makes the part file; where that fails nothing of it is left on what may be a full disk. */
+function whole<T>(part: string, make: () => T): T {
+  try {
+    return make()
+  } catch (error) {
+    for (const end of ENDS) rmSync(part + end, { force: true })
+    if (error instanceof Error && 'code' in error && error.code === 'ENOSPC')
+      throw new StoreError('the disk is full; nothing was changed')
+    throw error
+  }
 }
 
 /** Migrates the copy, lets the caller prepare it, and proves it whole, as one file without a log beside it. */

@@ -63,7 +63,7 @@ export const SETTINGS = {
   yardName: define<string>(z.string().trim().max(80), ''),
   /** Removal types this yard added to the built-in ones. */
   removalTypes: define<string[]>(z.array(z.string().trim().min(1).max(40)).max(100), []),
-  /** Template of the agreement with customers (src/removal/agreement.ts). */
+  /** Template of the agreement with customers (src/records/agreement.ts). */
   agreementTerms: define<string>(z.string().trim().min(1).max(TERMS_LIMIT), DEFAULT_TERMS),
   /** Sign before amounts of money on agreements. */
   currency: define<string>(z.string().trim().max(5), '$'),

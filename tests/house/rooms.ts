@@ -52,23 +52,29 @@ export const ROOMS: Readonly<Record<string, Room>> = {
     may: DAYS,
   },
   recovery: {
-    holds: 'history → plan: entries read in order, then spans, readiness, advice',
+    holds:
+      'history → plan: entries read in order, then spans, readiness, the ladder of advice; why, as codes and in English (says/)',
     runs: 'pure',
     may: [...DAYS, 'biology', 'journal'],
   },
   forecast: {
-    holds: 'queen odds, the day a look tells most, strength, supplies',
+    holds: 'the belief: queen odds from stories (and how far a hasty look is trusted), strength, supplies',
     runs: 'pure',
     may: [...DAYS, 'biology', 'journal', 'recovery'],
   },
   decision: {
-    holds: 'what to do: options weighed over the belief, behind the guard rails; the whole plan',
+    holds:
+      'what to do: options weighed over the belief, behind the guard rails; the whole plan, the ladder where nothing is weighed',
     runs: 'pure',
     may: [...DAYS, 'biology', 'journal', 'recovery', 'forecast'],
   },
-  statistics: { holds: 'survival, competing risks, regression, limits', runs: 'pure', may: DAYS },
+  statistics: {
+    holds: 'survival (kaplan-meier), competing risks (incidence, gray), regression (cox), limits (intervals)',
+    runs: 'pure',
+    may: DAYS,
+  },
   records: {
-    holds: 'shapes of what is kept beside the journal: removal sheets, agreements, move-out records',
+    holds: 'what is kept beside the journal: removal sheets, the agreement and its text, move-out records',
     runs: 'pure',
     may: [...DAYS, 'journal'],
   },
@@ -88,7 +94,11 @@ export const ROOMS: Readonly<Record<string, Room>> = {
     may: KERNEL,
   },
   people: { holds: 'accounts, sessions, who may do what', runs: 'anywhere', may: [...KERNEL, 'store'] },
-  words: { holds: 'the domain in words', runs: 'pure', may: [...KERNEL, 'people'] },
+  words: {
+    holds: 'all words, a catalogue a language; not the reasons of a plan in English',
+    runs: 'pure',
+    may: [...KERNEL, 'people'],
+  },
   drawings: { holds: 'line drawings of what a question means', runs: 'anywhere', may: [] },
   forms: {
     holds: 'fields of every entry kind, what was typed, both ways; a field drawn',

@@ -14,6 +14,8 @@ describe('the next tag', () => {
     ['W-099', ['W-099'], 'W-100'],
     // The highest of the series counts, not the last one given: W-12 stands already.
     ['W-03', ['W-12', 'W-03'], 'W-13'],
+    // Capitals make no other series: W-10 would be refused.
+    ['W-09', ['w-10', 'W-09'], 'W-11'],
     // Other series do not matter.
     ['T-4', ['W-50', 'T-4'], 'T-5'],
     ['17', ['16', '17'], '18'],

@@ -16,7 +16,8 @@ export function nextTag(colonies: readonly ColonySummary[], last: string | null)
   if (series === null) return ''
   const same = [last ?? '', ...colonies.map((s) => s.tag)].flatMap((tag) => {
     const n = numbered(tag)
-    return n !== null && n.before === series.before ? [n.digits] : []
+    // The book tells tags apart without regard to capitals.
+    return n !== null && n.before.toLowerCase() === series.before.toLowerCase() ? [n.digits] : []
   })
   const highest = same.reduce((a, b) => (Number(b) > Number(a) ? b : a), series.digits)
   return `${series.before}${String(Number(highest) + 1).padStart(highest.length, '0')}`
