@@ -74,7 +74,7 @@ export const choices: ChoiceWords = {
     open: ['Abiertas', 'larva en jalea'],
     capped: ['Operculadas'],
     emerged: ['Nacidas', 'punta cortada en redondo'],
-    'torn-down': ['Destruidas', 'agujero al lado'],
+    'torn-down': ['Destruidas', 'agujero en un lado'],
   },
   searched: { 'in-haste': 'De un vistazo', thoroughly: 'Cuadro por cuadro' },
   lost: { 'no-bees': 'Sin abejas', dead: 'Muerta', gone: 'Se fueron' },

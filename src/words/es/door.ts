@@ -27,7 +27,7 @@ export const signIn: Words['signIn'] = {
     about:
       'Nada en él es real, y desaparece cuando la demostración termina. Se puede mirar como una de sus personas:',
     roles: {
-      operator: 'responsable: ve todo y cuida de las personas y las copias',
+      operator: 'responsable: ve todo y cuida de las personas y las copias de seguridad',
       beekeeper: 'apicultora: anota los ingresos desde el camión, registra y corrige',
       helper: 'ayudante: hace la ronda en Marl Hollow',
     },

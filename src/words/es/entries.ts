@@ -39,7 +39,7 @@ export const entries: typeof English = {
   removed: 'rescate',
   from: 'de',
   outdoors: 'afuera',
-  openToBoxed: (hours) => `${hours} h desde abrir hasta encajar`,
+  openToBoxed: (hours) => `${hours} h desde abrir hasta tenerlas en la colmena`,
   sprayed: 'ROCIADA',
   queen: 'reina',
   virgin: 'virgen',

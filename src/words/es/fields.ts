@@ -49,8 +49,8 @@ export const fields: typeof English = {
       hint: 'El último día de la reina en este panal. Todo se cuenta desde él.',
     },
     'removal.hoursOpenToBoxed': {
-      label: 'Horas desde abrir hasta encajar',
-      asks: 'Desde abrir hasta encajar',
+      label: 'Horas desde abrir hasta tenerlas en la colmena',
+      asks: 'Desde abrir hasta tenerlas en la colmena',
       unit: 'horas',
     },
     'removal.sprayed': {

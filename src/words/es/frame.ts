@@ -56,7 +56,7 @@ export const frame: typeof English = {
     clock: (phone, yard) =>
       `En este teléfono es ${dates.dayAlone(phone)}; en el apiario es ${dates.dayAlone(yard)}. Hay que ajustar el reloj; mientras tanto los formularios proponen el día del apiario.`,
     waiting: (n) => `${n} por enviar`,
-    refused: (n) => (n === 1 ? '1 no aceptado' : `${n} no aceptados`),
+    refused: (n) => (n === 1 ? '1 no aceptada' : `${n} no aceptadas`),
     allSent: 'Todo enviado',
     signIn: 'Entrar de nuevo',
     signInToSend: 'Entrar para enviar',

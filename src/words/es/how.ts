@@ -50,7 +50,7 @@ export const how: typeof English = {
       means: 'Ligas que sujetan el panal cortado en su cuadro, hasta que las abejas lo pegan.',
     },
     cup: {
-      term: 'Cúpula',
+      term: 'Copa',
       means:
         'El comienzo vacío de una celda real. Las abejas las hacen en cualquier momento: no prueba nada.',
     },
@@ -60,7 +60,7 @@ export const how: typeof English = {
     },
     'capped-cell': {
       term: 'Celda real operculada',
-      means: 'Larga como un cacahuate y cerrada: antes de ocho días nace una reina.',
+      means: 'Larga como un cacahuate y cerrada: en ocho días como mucho nace una reina.',
     },
     'emerged-cell': {
       term: 'Celda real nacida',
@@ -88,7 +88,7 @@ export const how: typeof English = {
         'Está probado que tiene una reina fecundada en postura. Huérfana: no tiene ninguna, ni celda real.',
     },
     'queenless-roar': {
-      term: 'Rumor de orfandad',
+      term: 'Zumbido de colonia sin reina',
       means: 'Un zumbido fuerte y desigual que no se apaga al quitar la tapa. Una señal, no una prueba.',
     },
     accepted: {
@@ -103,12 +103,12 @@ export const how: typeof English = {
     },
     'lid-on': {
       term: 'Tapa puesta, mirar por fuera',
-      means: 'No se abre nada: mirar la piquera, escuchar, levantar un poco.',
+      means: 'No se abre nada: mirar la piquera, escuchar, levantar un poco la colmena por atrás.',
     },
     'quiet-time': {
       term: 'Tiempo de calma',
       means:
-        'Días en que una reina joven nace, vuela y se fecunda. Abrir la colmena puede costarla: la tapa se queda puesta.',
+        'Días en que una reina joven nace, vuela y se fecunda. Abrir la colmena puede costarle la vida: la tapa se queda puesta.',
     },
     'frame-of-eggs': {
       term: 'Cuadro con huevos, cuadro de prueba',
@@ -156,16 +156,16 @@ export const how: typeof English = {
     },
     robbing: {
       term: 'Pillaje',
-      means: 'Abejas ajenas entran peleando y se llevan la miel. Estrechar la piquera, no abrir nada.',
+      means: 'Abejas ajenas entran peleando y se llevan la miel. Reducir la piquera, no abrir nada.',
     },
     chalkbrood: {
-      term: 'Cría yesificada',
+      term: 'Cría de cal',
       means: 'Momias duras, blancas o grises, sueltas en las celdas. No hace falta llamar a nadie.',
     },
     foulbrood: {
       term: 'Loque',
       means:
-        'Opérculos hundidos y oscuros con agujeros irregulares, larvas que se estiran en un hilo, mal olor. Cerrar y llamar.',
+        'Opérculos hundidos y oscuros con agujeros irregulares, larvas que se estiran en un hilo, mal olor. Cerrar y llamar al inspector apícola.',
     },
     'deformed-wings': {
       term: 'Alas deformes',
@@ -184,7 +184,7 @@ export const how: typeof English = {
       means: 'El primario trae a su reina en postura; el secundario, una virgen. Ninguno trae cría.',
     },
     'trap-out': {
-      term: 'Salida sin retorno',
+      term: 'Trampa de salida',
       means:
         'Abejas a las que se dejó salir de una pared y no volver a entrar. Casi siempre su reina se quedó adentro.',
     },
@@ -198,7 +198,7 @@ export const how: typeof English = {
     {
       title: 'Antes de salir',
       says: [
-        'Decir a dónde se va y cuándo se vuelve. Saber quién es alérgico y dónde está la medicina. La primera vez, no ir a solas.',
+        'Decir a dónde se va y cuándo se vuelve. Saber quién es alérgico y dónde está la medicina. La primera vez, ir siempre con alguien.',
         'Velo, guantes, ahumador y agua. Abrir Hoy una vez con señal: desde entonces este teléfono conoce todas las colmenas y funciona sin ella.',
         'Hoy muestra las colmenas que hay que atender, una línea por colmena. La que está primero va primero.',
       ],
@@ -214,19 +214,19 @@ export const how: typeof English = {
       ],
     },
     {
-      title: 'En la duda',
+      title: 'Si hay duda',
       says: [
         'Opérculos hundidos, oscuros o rotos, mal olor: cerrar enseguida y llamar. No ir a la siguiente colmena con la misma herramienta.',
         '¿No está claro qué se vio? Tomar una foto del panal y decirlo en la nota. A nadie le molesta una pregunta.',
-        '“Por favor, revisar esto” en una nota pone la colmena en la lista de un apicultor.',
-        '¿Se tocó algo equivocado, o era otra colmena? “Corregir” está en cada anotación. Nada se pierde y nada es secreto.',
+        '“Favor de mirar esto” en una nota pone la colmena en la lista de un apicultor.',
+        '¿Se tocó algo equivocado, o era otra colmena? “Corregirlo” está en cada anotación. Nada se pierde y nada es secreto.',
         'Falta de aire, hinchazón o mareo después de una picadura: dejarlo todo y pedir ayuda.',
       ],
     },
     {
       title: 'Al final',
       says: [
-        'Cajas a las que no se llegó: decirlo. Mañana van primero, y nadie lo toma a mal.',
+        'Colmenas a las que no se llegó: decirlo. Mañana van primero, y nadie lo toma a mal.',
         '¿Sin señal? Lo que se escribió espera en este teléfono y se envía solo. La línea de arriba dice cuánto es.',
       ],
     },

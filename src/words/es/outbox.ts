@@ -46,7 +46,7 @@ export const outbox: typeof English = {
     goes: (owner) => `Se envía cuando ${owner} vuelva a entrar.`,
     what: 'hoja de rescate',
     kept: (when) => `Guardada: ${when}.`,
-    over: 'Poner la mía sobre la otra',
+    over: 'Reemplazar la otra con la mía',
     takeOut: 'Quitar la mía',
   },
   takingOut: {

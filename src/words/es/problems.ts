@@ -218,7 +218,7 @@ const KNOWN: readonly Known[] = [
   [
     /^is too easily guessed: .*$/,
     () =>
-      'es demasiado fácil de adivinar: elegir tres o cuatro palabras que no tengan que ver entre sí, ni con usted ni con este apiario',
+      'es demasiado fácil de adivinar: elegir tres o cuatro palabras que no tengan nada que ver entre sí, ni con usted ni con este apiario',
   ],
   [
     /^Too many people are at the door just now: try again in a moment\.?$/,

@@ -21,7 +21,7 @@ export const record: typeof English = {
   tiesOff: 'Se quitaron las ligas de los panales',
   wash: 'Lavado para ácaros',
   foulbrood:
-    'Cría hundida o que hace hilo, o mal olor: cerrar, no mover ni unir esta colonia, limpiar herramientas y guantes, y llamar al inspector apícola.',
+    'Opérculos hundidos, cría que hace hilo, o mal olor: cerrar, no mover ni unir esta colonia, limpiar herramientas y guantes, y llamar al inspector apícola.',
   subjects: {
     brood: 'Cría',
     queen: 'Reina y celdas',

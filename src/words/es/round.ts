@@ -76,8 +76,8 @@ export const round: typeof English = {
     `${seen} de ${of}${late === 0 ? '' : `, ${late} ${late === 1 ? 'atrasada' : 'atrasadas'}`}`,
   notReached: (n) => `${n} sin llegar`,
   seenMore: (n) => `${n} ${n === 1 ? 'vista' : 'vistas'} con más por hacer`,
-  minutes: (n) => `unos ${n} ${n === 1 ? 'minuto' : 'minutos'}`,
-  hours: (h, minutes) => `unas ${h} h${minutes === 0 ? '' : ` ${minutes}`}`,
+  minutes: (n) => (n === 1 ? 'un minuto' : `unos ${n} minutos`),
+  hours: (h, minutes) => `cerca de ${h} h${minutes === 0 ? '' : ` ${minutes}`}`,
   paceUsual: 'Calculado con lo usual, hasta que bastantes visitas aquí lleven la hora.',
   paceBoth: (visits) =>
     `Calculado con las horas anotadas en ${visits} visitas aquí, y con lo usual donde esas no dicen nada.`,
@@ -107,7 +107,7 @@ export const round: typeof English = {
       'Cada día son más probables las obreras ponedoras, y una colonia que las tiene casi no se puede salvar.',
     chancePasses:
       'Pasa sin verse su oportunidad de criar una reina de su propia cría: después de hoy solo queda un cuadro con huevos o una reina comprada.',
-    goBy: (day) => `Su cría joven todavía puede volverse reina hasta el ${day}; ir antes.`,
+    goBy: (day) => `Su cría joven todavía puede volverse reina hasta el ${day}; ir ese día a más tardar.`,
     getsLate: 'Lo que hay que hacer ahí se atrasa.',
     waitsADay: 'Lo que hay que hacer ahí espera un día.',
     waitsUntil: (day) => `Lo que hay que hacer ahí espera; último día ${day}.`,

@@ -34,7 +34,7 @@ export const today: typeof English = {
   pleaseLook: 'Favor de mirar esto',
   offTheList:
     'Sale de esta lista cuando alguien distinto de quien lo pidió haya estado ahí, o haya respondido con una nota.',
-  foundLost: 'Encontradas perdidas, por confirmar',
+  foundLost: 'Colonias perdidas, por confirmar',
   confirm: 'Confirmar cómo se perdió',
   beekeeperConfirms: 'Un apicultor confirma cómo se perdió.',
   doNotFit: 'Anotaciones que no concuerdan',

@@ -26,7 +26,8 @@ export const visit: typeof English = {
       'Sospecha de enfermedad de la cría: dejarla cerrada, limpiar herramientas y guantes antes de la siguiente colmena, no sacar panal ni cría.',
     fierce: (temper) =>
       `Brava la última vez (${temper} de 5): velo completo y guantes, y alguien al alcance de la voz. Donde hay abejas africanizadas deciden las normas locales.`,
-    quiet: 'Con la tapa puesta: una reina joven puede estar saliendo de su celda, o volando para fecundarse.',
+    quiet:
+      'Dejar la tapa puesta: una reina joven puede estar saliendo de su celda, o volando para fecundarse.',
     sprayed: 'Rociada antes del rescate: no guardar su panal ni su miel, ni darlos de comer.',
     buyQueen:
       'Buscar primero una virgen y celdas reales, y cortar las celdas: cualquiera de ellas mata a una reina comprada.',
@@ -50,7 +51,7 @@ export const visit: typeof English = {
     foragers: (distance) =>
       `A menos de unos ${distance} las pecoreadoras regresan al sitio viejo y se pierden. Mover al anochecer, con la colmena cerrada, y poner ramas delante de la piquera para que aprendan el lugar de nuevo.`,
     youngQueen: (days) =>
-      `Una reina joven que ya aprendió el lugar viejo puede no regresar de su vuelo: ${days === null ? 'mover antes de que vuele, o esperar a que ponga' : `no ${days}, si puede esperar`}.`,
+      `Una reina joven que ya aprendió el lugar viejo puede no regresar de su vuelo: ${days === null ? 'mover antes de que vuele, o esperar a que ponga' : `no mover ${days}, si puede esperar`}.`,
     treatingCaged:
       'Hay una reina en jaula ahí dentro: el ácido fórmico, el timol y similares pueden matarla. Atenderla primero.',
     treatingYoung:

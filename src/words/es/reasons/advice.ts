@@ -62,7 +62,7 @@ export const ADVICE: typeof English = {
   'is-it-over': () => 'Mirar si ya se acabó.',
   'robbed-and-hungry': () => 'Hay pocas reservas: primero cerrar, después alimentar al anochecer, adentro.',
   'cut-cells-before-release': () =>
-    'Hay celdas reales: cortarlas todas antes de que ella salga, o dejar una y no a ella.',
+    'Hay celdas reales: cortarlas todas antes de que ella salga, o dejar una sola y sacar a la reina.',
   'two-queens': ({ still }) =>
     `Dos reinas: una en la jaula, todavía el ${d(still)}, y otra que pone. Sacar una hoy: la enjaulada si los huevos son buenos.`,
   'cage-forgotten': () => 'Nadie ha mirado en días: buscar también celdas reales, por si está muerta.',
@@ -79,7 +79,7 @@ export const ADVICE: typeof English = {
   'mates-out-of-season': ({ about }) =>
     `Una reina criada ahora volaría a fecundarse alrededor del ${d(about)}, cuando aquí las reinas no se fecundan.`,
   'raised-out-of-season': ({ about }) =>
-    `Ella volaría a fecundarse alrededor del ${d(about)}, cuando aquí las reinas no se fecundan. Cortar las celdas reales, o buscar a la virgen y sacarla.`,
+    `La reina joven volaría a fecundarse alrededor del ${d(about)}, cuando aquí las reinas no se fecundan. Cortar las celdas reales, o buscar a la virgen y sacarla.`,
   'unite-on-a-mild-day': () => 'Unir la colonia con otra que tenga reina en un día templado.',
   'buy-or-unite': () =>
     'Buscar una virgen y celdas, y después introducir una reina fecundada; o unir la colonia.',
@@ -93,16 +93,16 @@ export const ADVICE: typeof English = {
   'give-gently': () => 'Darlo temprano o tarde en el día, con cuidado: puede haber una virgen.',
   'left-out': ({ what }) => `No se ha dicho ${what.map((w) => LEFT_OUT[w]).join(', ni ')}: eso lo decide.`,
   'virgin-by-now': () =>
-    'Para entonces puede haber una virgen dentro (más o menos en una colmena de cada cuatro): ir temprano o tarde en el día, con cuidado, o mirar solo por fuera.',
+    'Ya puede haber una virgen dentro (más o menos en una colmena de cada cuatro): ir temprano o tarde en el día, con cuidado, o mirar solo por fuera.',
   'ready-until': ({ until }) =>
     `El tiempo de espera terminó y se cumple todo: una última revisión de enfermedades, y puede irse. Las revisiones y el lavado valen hasta el ${d(until)}.`,
   'leave-quiet': ({ until, sure }) =>
     `Dejarla en paz${until === null ? '' : ` hasta el ${d(until)}`}, con la tapa puesta: una reina joven ${sure ? 'está' : 'puede estar'} naciendo, madurando o fecundándose.`,
   'nothing-asked': () => 'Ahora no se pide nada de esta colonia.',
   'leave-alone': ({ until }) => `Dejarla en paz hasta el ${d(until)}.`,
-  'lid-on-quiet': ({ until }) => `Con la tapa puesta: tiempo de calma hasta el ${d(until)}.`,
+  'lid-on-quiet': ({ until }) => `Dejar la tapa puesta: tiempo de calma hasta el ${d(until)}.`,
   'lid-on-cold': () =>
-    'Con la tapa puesta: hace demasiado frío para abrir. Levantarla un poco para sentir el peso, mirar la piquera y dar fondant si está liviana.',
+    'Dejar la tapa puesta: hace demasiado frío para abrir. Levantar un poco la colmena por atrás para sentir el peso, mirar la piquera y dar fondant si está liviana.',
   'order-ahead': ({ days }) =>
-    `Es probable que aquí haga falta una reina fecundada y no hay ninguna a mano${days === null ? '' : `; tarda ${days} días en llegar`}: pedir una ahora. Si al final crían la suya, otra colonia la va a necesitar.`,
+    `Es probable que aquí haga falta una reina fecundada y no hay ninguna a mano${days === null ? '' : `; tarda ${days} días en llegar`}: pedir una ahora. Si al final crían la suya, otra colonia necesitará la comprada.`,
 }

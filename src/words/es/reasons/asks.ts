@@ -29,7 +29,7 @@ export const ASKS: typeof English = {
   'cells-on-frame': ({ on }) =>
     `¿Hay celdas reales en el cuadro con huevos dado el ${d(on)}? Con celdas: no tienen reina y crían una. Sin celdas: se portan como si tuvieran reina.`,
   'does-she-lay': ({ on }) =>
-    `¿Pone huevos? Salió de la jaula el ${d(on)}; una reina en buen estado pone antes de diez días.`,
+    `¿Pone huevos? Salió de la jaula el ${d(on)}; una reina en buen estado pone en diez días como mucho.`,
   'cage-and-eggs': ({ since, on }) =>
     `Se puso una reina en jaula el ${d(since)}, y el ${d(on)} había huevos. ¿Sigue ella dentro? Entonces hay dos reinas: sacar una. ¿O ya salió, y los huevos son suyos?`,
   'worker-caps': ({ on }) =>
@@ -41,7 +41,7 @@ export const ASKS: typeof English = {
   'laying-workers-found': (p) =>
     `Obreras ponedoras: ${causeWords(p.because)}. No gastar una reina en ellas; unir con una colonia fuerte que tenga reina. Sacudirlas lejos es discutido: las ponedoras regresan volando.`,
   'several-eggs-look-again': ({ on }) =>
-    `Varios huevos por celda el ${d(on)}: una reina que acaba de empezar puede hacerlo algunos días. Revisar otra vez: un huevo por celda y opérculos de obrera lo aclaran a su favor.`,
+    `Varios huevos por celda el ${d(on)}: una reina que acaba de empezar puede hacerlo algunos días. Revisar otra vez: un huevo por celda y opérculos de obrera muestran que la reina está bien.`,
   'half-a-look': ({ on }) =>
     `No hay huevos el ${d(on)} en una colonia cuya reina pone, y no se dijo nada de celdas reales. ¿Hay huevos ahora, y hay celdas?`,
   'no-cells-on-frame': ({ on }) =>

@@ -6,7 +6,7 @@ export const GUARDS: typeof English = {
   held: ({ since }) => `el ${d(since)} se sospechó una enfermedad de la cría y no está descartada`,
   exposed: ({ since, how }) =>
     `${deedWords(how)} el ${d(since)}, y en esa colonia se sospecha una enfermedad de la cría`,
-  'lost-box': ({ on }) => `la colmena se encontró perdida el ${d(on)}`,
+  'lost-box': ({ on }) => `el ${d(on)} se encontró que la colonia se perdió`,
   robbing: ({ on }) => `el ${d(on)} se vio pillaje: una colmena abierta alimenta a las pilladoras`,
   quiet: ({ until }) => `una reina joven está naciendo, madurando o fecundándose hasta el ${d(until)}`,
   'cold-season': () => 'es la época fría: esperar un día templado y sin viento',

@@ -19,9 +19,9 @@ export const NEEDS: typeof English = {
     'Puede haber una reina joven ahí dentro: el ácido fórmico, el timol y similares pueden costarle la vida, así que esperar a que ponga, con la tapa puesta, a menos que los ácaros no puedan esperar.',
   'treated-wash-again': ({ on }) => `Se trató el ${d(on)}: hacer otro lavado, para ver si funcionó.`,
   'mates-when-none-do': ({ about }) =>
-    `Ella volaría a fecundarse alrededor del ${d(about)}, cuando aquí las reinas no se fecundan: tener pensada una reina fecundada o una colonia con la que unirla.`,
+    `La reina que se cría volaría a fecundarse alrededor del ${d(about)}, cuando aquí las reinas no se fecundan: tener pensada una reina fecundada o una colonia con la que unirla.`,
   'cells-came-along': () =>
-    'Vinieron celdas reales: cortarlas todas antes de soltar a la reina enjaulada, o una de ellas la mata; o dejar una celda y no a ella.',
+    'Vinieron celdas reales: cortarlas todas antes de soltar a la reina enjaulada, o una de ellas la mata; o dejar una sola celda y sacar a la reina.',
   'cells-beside-queen': ({ since }) =>
     `Celdas reales junto a una reina desde el ${d(since)}: pueden reemplazarla, o enjambrar. Cortarlas todas, o dejar una.`,
   'virgin-may-be-out': () => 'Puede que ya haya nacido una virgen.',
@@ -44,5 +44,5 @@ export const NEEDS: typeof English = {
   'brood-dead': () =>
     'La cría que vino está muerta: sacar ese panal antes de que lo encuentren los escarabajos y la polilla.',
   sprayed: () =>
-    'Se roció con veneno: no guardar, no dar de comer ni pasar a otra nada de su panal ni de su miel. De esa cría no hay que esperar celdas; sacar el panal, y anotarlo.',
+    'Se roció con veneno: no guardar, no dar de comer ni pasar a otra colmena nada de su panal ni de su miel. De esa cría no hay que esperar celdas; sacar el panal, y anotarlo.',
 }

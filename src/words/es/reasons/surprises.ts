@@ -33,7 +33,7 @@ export const SURPRISES: typeof English = {
   'cells-beside-layer': ({ on }) =>
     `Celdas reales junto a una reina en postura el ${d(on)}. Lo más probable: la están reemplazando, o quieren enjambrar; revisar otra vez antes de que nazcan.`,
   'cells-beside-caged': ({ on }) =>
-    `Celdas reales el ${d(on)} mientras hay una reina enjaulada aquí: crían la suya. Cortar todas las celdas antes de que ella salga, o quedarse con las celdas y no con ella.`,
+    `Celdas reales el ${d(on)} mientras hay una reina enjaulada aquí: crían la suya. Cortar todas las celdas antes de que ella salga, o dejar las celdas y sacar a la reina.`,
   'cells-beside-seen': ({ on }) =>
     `Celdas reales el ${d(on)} junto a una reina que se vio. Lo más probable: la están reemplazando, o quieren enjambrar.`,
   'eggs-doubted': ({ eggs, on, begun }) =>
