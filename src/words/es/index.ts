@@ -1,4 +1,4 @@
-/** Spanish, as beekeepers of North and Central America say it: README.md has the glossary and where each term is from. */
+/** Spanish, as beekeepers of North and Central America say it: GLOSSARY.md has the terms and where each is from. */
 import type { Words } from '../catalogue.ts'
 import { choicesIn } from '../choices.ts'
 import { choices } from './choices.ts'
