@@ -169,6 +169,9 @@ export const decision = z.strictObject({
   reason: text(1000).optional(),
   /** What was unmet when it was decided, in words. */
   unmet: z.array(text(300)).max(40),
+  /** The place it was decided for, as the sheet said then. Absent in decisions from before it was kept. */
+  address: text(300).optional(),
+  where: text(300).optional(),
 })
 
 /** What was done and found. Fields that an intake has too are called the same. */

@@ -237,6 +237,14 @@ describe('a second person', () => {
 
 describe('“go” stands', () => {
   const gone: Sheet = { ...READY, decision: { is: 'go', by: 'Ines', on: DAY, unmet: [] } }
+  test('for the wall and the house that were looked at', () => {
+    const place = { address: READY.job.address, where: READY.site.where }
+    const here: Sheet = { ...READY, decision: { is: 'go', by: 'Ines', on: DAY, unmet: [], ...place } }
+    const at = (s: Sheet): boolean => goStands(s, reckon(s), DAY)
+    expect(at(here)).toBe(true)
+    expect(at({ ...here, job: { ...here.job, address: '99 New Road' } })).toBe(false)
+    expect(at({ ...here, site: { ...here.site, where: 'chimney breast, the other house' } })).toBe(false)
+  })
   test('on its day, until something comes up', () => {
     expect(goStands(gone, reckon(gone), DAY)).toBe(true)
     expect(goStands(gone, reckon(gone), '2026-06-13')).toBe(false)

@@ -6,6 +6,7 @@ import { timeIn } from '../../time-of-day.ts'
 import { decisionProblems, unmetWords } from './decide.ts'
 import { DECISION_FIELDS } from './fields.ts'
 import { schemaProblems } from './form.ts'
+import { placeOf } from './hazards.ts'
 import { keep, type Saved } from './sheet-handlers.ts'
 import { reckoningOf } from './view.ts'
 
@@ -17,7 +18,7 @@ export function decide(c: AppContext, deps: PageDeps, saved: Saved, typed: Typed
   const named = one(typed, 'by') === '' ? { ...typed, by: [signedIn(c)] } : typed
   const { raw } = fieldsIn(DECISION_FIELDS, named, frame.units)
   const at = timeIn(frame.zone, deps.clock())
-  const decision = { ...raw, on: frame.today, at, unmet: unmetWords(reckoning) }
+  const decision = { ...raw, on: frame.today, at, unmet: unmetWords(reckoning), ...placeOf(sheet) }
   const problems = schemaProblems('decision', { raw: decision, problems: [] })
   if (problems.length > 0) return problems
   const made = decision as unknown as Decision

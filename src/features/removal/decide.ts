@@ -2,6 +2,7 @@
 import type { Problem } from '../../journal/index.ts'
 import type { Clearance, Decision, SecondName, Sheet } from '../../records/index.ts'
 import { holds, type Reckoning, stops } from './before-cut.ts'
+import { placeOf } from './hazards.ts'
 import { isAnswer, sameName } from './same-name.ts'
 
 /**
@@ -46,9 +47,17 @@ const wayOut = (i: Reckoning['unmet'][number]): string =>
 const ownSecond = (s: Sheet, by: string): SecondName | undefined =>
   s.check.seconds?.find((x) => sameName(x.by, by))
 
-/** Whether “go” stands now: decided today, and nothing has come up since that no decision gets past. */
+/** What was looked at is one wall of one house: a “go” for another address or wall is none. */
+function decidedHere({ decision: d, ...s }: Sheet): boolean {
+  if (d === undefined || (d.address === undefined && d.where === undefined)) return true
+  const now = placeOf(s)
+  const plain = (text = ''): string => text.trim().toLowerCase()
+  return plain(d.address) === plain(now.address) && plain(d.where) === plain(now.where)
+}
+
+/** Whether “go” stands now: decided today, for this place, and nothing has come up since that no decision gets past. */
 export const goStands = (s: Sheet, r: Reckoning, today: string): boolean =>
-  s.decision?.is === 'go' && s.decision.on === today && !r.unmet.some(holds)
+  s.decision?.is === 'go' && s.decision.on === today && decidedHere(s) && !r.unmet.some(holds)
 
 /** Work was begun, and no “go” of that day stands behind it. A record of what happened: it cannot be refused, only said. */
 export const beganWithoutGo = ({ work: w, decision: d }: Sheet): boolean =>
