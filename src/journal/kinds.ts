@@ -17,19 +17,16 @@ export interface KindFacts {
   right: WriteRight
   /** Named in passing: 'the visit'. */
   name: string
-  /** What its day is called. */
-  day: string
 }
 
 export const KIND_TABLE: Record<EntryKind, KindFacts> = {
-  intake: { rank: 0, visit: 'no', lid: 'none', right: 'log-intake', name: 'the intake', day: 'Day it came' },
+  intake: { rank: 0, visit: 'no', lid: 'none', right: 'log-intake', name: 'the intake' },
   move: {
     rank: 1,
     visit: 'yes',
     lid: 'none',
     right: 'record-visit',
     name: 'the move',
-    day: 'Day of the move',
   },
   'queen-cage': {
     rank: 2,
@@ -37,7 +34,6 @@ export const KIND_TABLE: Record<EntryKind, KindFacts> = {
     lid: 'act',
     right: 'record-visit',
     name: 'the look at the queen’s cage',
-    day: 'Day',
   },
   inspection: {
     rank: 3,
@@ -45,7 +41,6 @@ export const KIND_TABLE: Record<EntryKind, KindFacts> = {
     lid: 'says',
     right: 'record-visit',
     name: 'the visit',
-    day: 'Day of the visit',
   },
   'disease-cleared': {
     rank: 4,
@@ -53,7 +48,6 @@ export const KIND_TABLE: Record<EntryKind, KindFacts> = {
     lid: 'none',
     right: 'clear-disease',
     name: 'the clearance of disease',
-    day: 'Day it was found clear',
   },
   'mite-wash': {
     rank: 5,
@@ -61,7 +55,6 @@ export const KIND_TABLE: Record<EntryKind, KindFacts> = {
     lid: 'act',
     right: 'record-visit',
     name: 'the mite wash',
-    day: 'Day',
   },
   'ties-removed': {
     rank: 6,
@@ -69,17 +62,15 @@ export const KIND_TABLE: Record<EntryKind, KindFacts> = {
     lid: 'off',
     right: 'record-visit',
     name: 'the comb ties taken off',
-    day: 'Day',
   },
-  given: { rank: 7, visit: 'yes', lid: 'act', right: 'record-visit', name: 'what was given', day: 'Day' },
-  note: { rank: 8, visit: 'no', lid: 'none', right: 'record-visit', name: 'the note', day: 'Day' },
+  given: { rank: 7, visit: 'yes', lid: 'act', right: 'record-visit', name: 'what was given' },
+  note: { rank: 8, visit: 'no', lid: 'none', right: 'record-visit', name: 'the note' },
   'missed-visit': {
     rank: 9,
     visit: 'no',
     lid: 'none',
     right: 'record-visit',
     name: 'the missed visit',
-    day: 'Day it was not reached',
   },
   outcome: {
     rank: 10,
@@ -87,7 +78,6 @@ export const KIND_TABLE: Record<EntryKind, KindFacts> = {
     lid: 'none',
     right: 'record-outcome',
     name: 'the leaving',
-    day: 'Day it left',
   },
   withdrawal: {
     rank: 11,
@@ -95,7 +85,6 @@ export const KIND_TABLE: Record<EntryKind, KindFacts> = {
     lid: 'none',
     right: 'correct-own',
     name: 'the withdrawal',
-    day: 'Day',
   },
 }
 

@@ -9,6 +9,7 @@ import {
   RibbonDefs,
   RibbonStrip,
   ribbonOf,
+  Wide,
 } from '../../parts/index.ts'
 import { type DayRange, type Exposure, heldWords, type Protocol, REMEDY } from '../../recovery/index.ts'
 import type { ColonySummary } from '../../store/index.ts'
@@ -109,7 +110,7 @@ const Mites = ({ health: h, path, protocol, frame, summary }: ColonyHealthProps)
         </p>
         {h.trend === null ? null : <p>{trendWords(h.trend, frame.today)}</p>}
         <WashChart washes={h.washes} protocol={protocol} today={frame.today} />
-        <section class="table-scroll" tabindex={0} aria-label="Every wash">
+        <Wide label="Every wash">
           <table class="plain-table">
             <thead>
               <tr>
@@ -132,7 +133,7 @@ const Mites = ({ health: h, path, protocol, frame, summary }: ColonyHealthProps)
               ))}
             </tbody>
           </table>
-        </section>
+        </Wide>
       </>
     )}
     {summary.outcome === null ? (

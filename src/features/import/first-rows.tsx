@@ -1,6 +1,6 @@
 /** The first lines of a sheet as they were understood, beside each other. */
 
-import type { Frame } from '../../parts/index.ts'
+import { type Frame, Wide } from '../../parts/index.ts'
 import { dayWords, temperature } from '../../words/index.ts'
 import type { ConvertedRow } from './convert.ts'
 import { valueWords } from './page-words.ts'
@@ -28,7 +28,7 @@ export const FirstRows = (p: { frame: Frame; good: readonly ConvertedRow[] }) =>
   return (
     <section class="section">
       <h2>The first lines, as they were understood</h2>
-      <section class="table-scroll" tabindex={0} aria-label="The first lines">
+      <Wide label="The first lines">
         <table class="numbers first-rows">
           <thead>
             <tr>
@@ -59,7 +59,7 @@ export const FirstRows = (p: { frame: Frame; good: readonly ConvertedRow[] }) =>
             ))}
           </tbody>
         </table>
-      </section>
+      </Wide>
     </section>
   )
 }

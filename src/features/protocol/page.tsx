@@ -1,7 +1,7 @@
 /** The protocol: every rule and threshold with its default, its source and the yard's own value; who changed it when. */
 
 import { type FormState, NoteField, ProblemSummary } from '../../forms/index.ts'
-import { Layout, UnitsForm } from '../../parts/index.ts'
+import { Layout, UnitsForm, Wide } from '../../parts/index.ts'
 import { SOURCE_OF_SETTING } from '../../recovery/index.ts'
 import { Costs } from './costs.tsx'
 import { costLabel } from './costs-form.ts'
@@ -109,7 +109,7 @@ const History = ({ changes }: Pick<ProtocolPageProps, 'changes'>) => (
     {changes.length === 0 ? (
       <p class="soft">Never changed: the defaults stand.</p>
     ) : (
-      <section class="table-scroll" tabindex={0} aria-label="Who changed it">
+      <Wide label="Who changed it">
         <table class="history">
           <thead>
             <tr>
@@ -134,7 +134,7 @@ const History = ({ changes }: Pick<ProtocolPageProps, 'changes'>) => (
             ))}
           </tbody>
         </table>
-      </section>
+      </Wide>
     )}
   </section>
 )

@@ -1,20 +1,9 @@
 /** An entry of the journal, in English: titles, and what stands before what was noted. */
+import { eachKind } from '../../journal/index.ts'
+
 export const entries = {
   /** Named in passing. */
-  kinds: {
-    intake: 'the intake',
-    move: 'the move',
-    'queen-cage': 'the look at the queen’s cage',
-    inspection: 'the visit',
-    'disease-cleared': 'the clearance of disease',
-    'mite-wash': 'the mite wash',
-    'ties-removed': 'the comb ties taken off',
-    given: 'what was given',
-    note: 'the note',
-    'missed-visit': 'the missed visit',
-    outcome: 'the leaving',
-    withdrawal: 'the withdrawal',
-  },
+  kinds: eachKind((f) => f.name),
   intake: 'Intake',
   given: (what: string) => `${what} given`,
   cage: (found: string) => `Queen’s cage: ${found}`,
