@@ -6,7 +6,8 @@ import { entryForm } from '../entries/index.ts'
 import { ColonyHealthPage } from './colony-page.tsx'
 import { ClearedPage, FeedPage, TreatPage, WashPage } from './forms.tsx'
 import { healthOf, needsWash, urgencyOf } from './health.ts'
-import { HealthPage, type HealthRow } from './page.tsx'
+import { HealthPage } from './page.tsx'
+import type { HealthRow } from './row.tsx'
 
 const signsSay = ({ advice }: Plan): string | null => (advice.action === 'see-to-signs' ? advice.why : null)
 
