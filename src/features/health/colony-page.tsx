@@ -13,7 +13,7 @@ import {
 } from '../../parts/index.ts'
 import { type DayRange, type Exposure, heldWords, type Protocol, REMEDY } from '../../recovery/index.ts'
 import type { ColonySummary } from '../../store/index.ts'
-import { dayAndDistance, dayWords, fromTo } from '../../words/index.ts'
+import { dayAndDistance, dayWords, fromTo, inUnits } from '../../words/index.ts'
 import { WashChart } from './chart.tsx'
 import { FeedSection } from './feed-section.tsx'
 import { DiseaseGuide, TreatmentNote } from './guide.tsx'
@@ -87,10 +87,10 @@ const Held = ({ health, summary, path, inspector, frame, bound }: ColonyHealthPr
 }
 
 /** What the plan says of the signs, in its own words: the same as on Today and at the box. */
-const Signs = ({ summary: { plan, outcome } }: ColonyHealthProps) =>
+const Signs = ({ summary: { plan, outcome }, frame }: ColonyHealthProps) =>
   outcome !== null || plan.advice.action !== 'see-to-signs' ? null : (
     <div class="notice notice-late">
-      <p>{plan.advice.why}</p>
+      <p>{inUnits(plan.advice.why, frame.units)}</p>
     </div>
   )
 

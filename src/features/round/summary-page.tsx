@@ -2,7 +2,7 @@
 
 import { boxPath, roundPath } from '../../app/index.ts'
 import { Layout, Mark } from '../../parts/index.ts'
-import { entryWords, headline, leftWords, proves, toDoOf } from '../../words/index.ts'
+import { entryWords, headline, inUnits, leftWords, proves, toDoOf } from '../../words/index.ts'
 import { LoadList, Tags } from './load-list.tsx'
 import type { NextRound } from './next-round.ts'
 import { isAcrossYards, type RoundView } from './page.tsx'
@@ -103,7 +103,7 @@ const Done = ({ stop, view }: { stop: Stop; view: RoundView }) => {
       {stop.stillAsks ? (
         <p>
           <Mark shape="due">{w.round.stillToDo}</Mark> {w.trade.actions[box.plan.advice.action]}.{' '}
-          {w.reasons.all(box.plan.advice.reasons)}
+          {inUnits(w.reasons.all(box.plan.advice.reasons), frame.units)}
         </p>
       ) : null}
     </article>
