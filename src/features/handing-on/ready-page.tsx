@@ -39,15 +39,17 @@ export const ReadyPage = ({ frame, ready, soon, letters, ask }: ReadyProps) => (
         says={String(soon.length)}
         open={soon.length <= MOST_LINES}
       >
-        <ul class="plain">
+        <ul class="soon">
           {soon.map(({ summary, expected, missing }) => (
             <li>
               <a class="tag tall" href={colonyPath(summary)}>
                 {summary.tag}
-              </a>{' '}
-              <SpanOf span={expected} today={frame.today} />{' '}
-              <span class="soft">
-                {missing} {missing === 1 ? 'thing' : 'things'} still missing
+              </a>
+              <span>
+                <SpanOf span={expected} today={frame.today} />{' '}
+                <span class="soft">
+                  {missing} {missing === 1 ? 'thing' : 'things'} still missing
+                </span>
               </span>
             </li>
           ))}

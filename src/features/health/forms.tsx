@@ -24,11 +24,6 @@ export const WashPage = (p: EntryFormView) => (
     action={`${p.path}/wash`}
     back={back(p)}
     button="Save the wash"
-    intro={
-      <p class="soft">
-        Half a cup of bees from a brood frame is about 300. Make sure that the queen is not among them.
-      </p>
-    }
   >
     <WashFields form={p.form} frame={p.frame} />
     <DayField form={p.form} frame={p.frame} kind="mite-wash" />

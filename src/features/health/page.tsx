@@ -27,7 +27,7 @@ export const HealthPage = ({ frame, rows, counts, inspector, bound, gone }: Heal
     <Layout frame={frame} title="Health">
       <h1>Health</h1>
       {rows.length === 0 ? <p>No colony is in the yard.</p> : <Sum counts={counts} />}
-      <Rows rows={rows.filter((r) => first(r.health))} frame={frame} />
+      <Rows rows={rows.filter((r) => first(r.health))} frame={frame} named />
       <DiseaseGuide inspector={inspector} open={false} />
       <ByYard
         rows={rows.filter((r) => !first(r.health) && (pressing(r.health) || r.says !== null))}
@@ -53,10 +53,14 @@ const Sum = ({ counts }: Pick<HealthPageProps, 'counts'>) => {
   )
 }
 
-const Rows = ({ rows, frame }: Pick<HealthPageProps, 'rows' | 'frame'>) => (
+const Rows = ({
+  rows,
+  frame,
+  named = false,
+}: Pick<HealthPageProps, 'rows' | 'frame'> & { named?: boolean }) => (
   <ul class="health-rows">
     {rows.map((row) => (
-      <Row row={row} frame={frame} />
+      <Row row={row} frame={frame} named={named} />
     ))}
   </ul>
 )
@@ -173,7 +177,7 @@ const Tags = (p: { id: string; title: string; note?: string; rows: HealthRow[] }
   p.rows.length === 0 ? null : (
     <Fold id={p.id} title={p.title} says={String(p.rows.length)} open={p.rows.length <= 4 * MOST}>
       {p.note === undefined ? null : <p class="soft">{p.note}</p>}
-      <p class="health-tags">
+      <p class="tags">
         {p.rows.map((r) => (
           <a class="tag tall" href={`${r.path}/health`}>
             {r.tag}

@@ -21,9 +21,12 @@ export interface HealthRow {
 export const Row = ({
   row: { tag, path, yard, stand, says, health: h },
   frame,
+  named,
 }: {
   row: HealthRow
   frame: Frame
+  /** The boxes around it stand in other yards. */
+  named: boolean
 }) => {
   const seen = h.watches.filter((w) => w.stands === 'seen')
   return (
@@ -33,8 +36,7 @@ export const Row = ({
           {tag}
         </a>
         <span class="stand">
-          {yard}
-          {stand === null ? '' : `, stand ${stand}`}
+          {[named ? yard : '', stand === null ? '' : `stand ${stand}`].filter(Boolean).join(', ')}
         </span>
       </div>
       <ul class="health-says">
