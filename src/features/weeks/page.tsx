@@ -117,12 +117,15 @@ const Choose = ({ yard, yards, earlier, later, all }: WeeksProps) => (
   </form>
 )
 
+/** So many days a phone shows. */
+const NARROW_DAYS = 14
+
 /** Columns that a phone has no room for. */
 const columnClass = (i: number, day: Day, { days, frame }: WeeksProps): string => {
   const now = days.indexOf(frame.today)
   const first = now < 0 ? 0 : now - 1
   return [
-    i < first || i >= first + 14 ? 'far' : '',
+    i < first || i >= first + NARROW_DAYS ? 'far' : '',
     day === frame.today ? 'now' : '',
     inWords(day).startsWith('Mon') ? 'mon' : '',
   ]
@@ -161,7 +164,7 @@ const number = (n: number) => (n === 0 ? '' : n < 100 ? n : <span class="w-many"
 const Sums = (p: WeeksProps) =>
   p.sums.length === 0 ? null : (
     <tbody>
-      <GroupRow name="Visits by yard" days={p.days} />
+      <GroupRow name="Visits by yard" />
       {p.sums.map(({ yard, path, work }) => (
         <tr class="weeks-of-yard">
           <th scope="row">
@@ -193,7 +196,7 @@ const Body = (p: WeeksProps) => (
   <>
     {groups(p).map(({ name, rows }) => (
       <tbody>
-        {name === null ? null : <GroupRow name={name} {...p} />}
+        {name === null ? null : <GroupRow name={name} />}
         {rows.map((row) => (
           <tr>
             <th scope="row">
@@ -224,9 +227,10 @@ function groups({ rows, sums, yard, yards }: WeeksProps): { name: string | null;
   }))
 }
 
-const GroupRow = ({ name, days }: { name: string } & Pick<WeeksProps, 'days'>) => (
+/** As wide as a phone's table: days that it has no room for are no columns there. */
+const GroupRow = ({ name }: { name: string }) => (
   <tr class="weeks-yard">
-    <th scope="rowgroup" colspan={days.length + 1}>
+    <th scope="rowgroup" colspan={NARROW_DAYS + 1}>
       {name}
     </th>
   </tr>
