@@ -42,13 +42,13 @@ export type ColumnName = (typeof COLUMNS)[number]
 export const REQUIRED: readonly ColumnName[] = ['tag', 'removal_type', 'intake_on', 'queen_at_intake']
 
 const removal = intake.shape.removal.shape
-const brood = intake.shape.brood.unwrap().shape
+const brood = intake.shape.brood.def.innerType.shape
 const colonyRow = z.strictObject({
   tag,
   removal_type: removal.type,
-  removed_on: day.optional(),
+  removed_on: z.optional(day),
   intake_on: day,
-  yard: intake.shape.yard.optional(),
+  yard: z.optional(intake.shape.yard),
   queen_at_intake: z.enum(QUEEN_AT_INTAKE),
   egg_frames: brood.eggs,
   open_frames: brood.open,
@@ -57,10 +57,10 @@ const colonyRow = z.strictObject({
   hours_open_to_boxed: removal.hoursOpenToBoxed,
   method: z.enum(METHODS).optional(),
   outcome: z.enum(OUTCOMES).optional(),
-  outcome_on: day.optional(),
+  outcome_on: z.optional(day),
   into: outcome.shape.into,
   note: intake.shape.note,
-} satisfies Record<ColumnName, z.ZodType>)
+} satisfies Record<ColumnName, z.core.$ZodType>)
 
 /**
  * One colony. Days ISO, °C, hours, frames in quarters; what is left out is unknown, no outcome: still in the yard. An

@@ -1,6 +1,6 @@
 /** A sheet and its mapping to rows of the colonies CSV; what is wrong is reported by line and by the sheet's own headings. */
 
-import type { z } from 'zod'
+import type * as z from 'zod/mini'
 import type { Day } from '../../days.ts'
 import { intake, problemsOf } from '../../journal/index.ts'
 import { COLUMNS, type ColonyRow, readRows } from './colonies-csv.ts'
@@ -233,7 +233,7 @@ class RowReader {
     }
   }
 
-  #checked(field: Field, schema: z.ZodType): string {
+  #checked(field: Field, schema: z.ZodMiniType): string {
     const text = this.#said(field)
     if (text === '') return ''
     const parsed = schema.safeParse(text)
