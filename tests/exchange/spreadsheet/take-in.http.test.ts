@@ -5,8 +5,9 @@ import { beforeEach, describe, expect, it } from 'vitest'
 import { addDays } from '../../../src/days.ts'
 import { rowOf } from '../../../src/features/import/colonies-csv.ts'
 import { lineOf } from '../../../src/features/import/csv-table.ts'
-import { type ImportRow, importEntries, rehearsed, takeIn } from '../../../src/features/import/take-in.ts'
+import { type ImportRow, makingEntries, rehearsing, takingIn } from '../../../src/features/import/take-in.ts'
 import { importState, withdrawalsOf } from '../../../src/features/import/undo.ts'
+import { toTheEnd } from '../../../src/steps.ts'
 import type { Store } from '../../../src/store/index.ts'
 import {
   add,
@@ -44,7 +45,7 @@ const left = (what: ImportRow['outcome'], on: string, into?: string): Partial<Im
   outcome_on: on,
   ...(into === undefined ? {} : { into }),
 })
-const take = (...rows: ImportRow[]) => takeIn(store.imports, rows, 'old.csv', signing(), CONTEXT)
+const take = (...rows: ImportRow[]) => toTheEnd(takingIn(store, rows, 'old.csv', signing(), CONTEXT))
 const tagsIn = () => store.colonies().map((c) => c.tag)
 
 describe('taking in', () => {
@@ -101,7 +102,7 @@ describe('taking in', () => {
 
   it('ids are time-ordered UUIDs, the same on every machine, no two alike', () => {
     const rows = Array.from({ length: 50 }, (_, i) => row(`T-${i}`, '2026-05-01', left('died', '2026-05-09')))
-    const ids = (): string[] => importEntries(rows, signing()).map((e) => String(e.entry.id))
+    const ids = (): string[] => toTheEnd(makingEntries(rows, signing())).map((e) => String(e.entry.id))
     expect(ids()).toEqual(ids())
     expect(new Set(ids()).size).toBe(100)
     for (const id of ids()) {
@@ -143,7 +144,7 @@ describe('rehearsing', () => {
   it('writes nothing and tells what the book refuses, by line', () => {
     add(store, intake('W-1'))
     const rows = [row('W-2', '2026-05-01'), row('w-1', '2026-05-20')]
-    const { good, problems } = rehearsed(store.imports, rows, signing(), CONTEXT)
+    const { good, problems } = toTheEnd(rehearsing(store.imports, rows, signing(), CONTEXT))
     expect(good.map((r) => r.tag)).toEqual(['W-2'])
     expect(problems.map(lineOf)).toEqual([
       `line ${rows[1]?.line}: tag: "W-1" is already in the yard, since Sun 10 May 2026: give this one another tag, or first record how that one left`,
@@ -156,8 +157,44 @@ describe('rehearsing', () => {
   it('what is good by rehearsal is taken in', () => {
     add(store, intake('W-1'))
     const rows = [row('W-2', '2026-05-01'), row('W-1', '2026-05-20'), row('W-3', '2026-05-01')]
-    const { good } = rehearsed(store.imports, rows, signing(), CONTEXT)
+    const { good } = toTheEnd(rehearsing(store.imports, rows, signing(), CONTEXT))
     expect(take(...good)).toMatchObject({ ok: true, colonies: 2 })
+  })
+})
+
+describe('in pieces, so that others are answered in between', () => {
+  /** Entries that may be written, and judged, without letting others in. */
+  const MOST_AT_ONCE = 10
+  const YARD = Array.from({ length: 60 }, (_, n) =>
+    row(`P-${n}`, '2026-05-01', n % 2 === 0 ? left('died', '2026-05-09') : {}),
+  )
+
+  it('writes a few entries a piece, after judging them one by one', () => {
+    let [pieces, before, judged] = [0, 0, 0]
+    for (const _ of takingIn(store, YARD, 'old.csv', signing(), CONTEXT)) {
+      const now = store.changes({ limit: 500 }).length
+      expect(now - before).toBeLessThanOrEqual(MOST_AT_ONCE)
+      if (now === 0) judged++
+      before = now
+      pieces++
+    }
+    expect(before).toBe(90)
+    // Made one by one, read, held against the book each, then each colony as a whole.
+    expect(judged).toBeGreaterThanOrEqual(60 + 90 + 90 + 60)
+    expect(pieces - judged).toBe(90 / MOST_AT_ONCE)
+    expect(store.imports.entries(importId)).toHaveLength(90)
+    expect(store.verify().problems).toEqual([])
+  })
+
+  it('takes back what it wrote when the book changes meanwhile and refuses the rest', () => {
+    const pieces = takingIn(store, YARD, 'old.csv', signing(), CONTEXT)
+    while (store.changes({ limit: 500 }).length === 0) pieces.next()
+    add(store, intake('P-59'))
+    const result = toTheEnd(pieces)
+    expect(result.ok).toBe(false)
+    expect(result.ok ? [] : result.problems.map((p) => [p.line, p.field])).toEqual([[YARD[59]?.line, 'tag']])
+    expect(tagsIn()).toEqual(['P-59'])
+    expect(store.verify().problems).toEqual([])
   })
 })
 
