@@ -7,7 +7,7 @@ import type { AppendContext, Repository } from '../../store/index.ts'
 import { ownTypes } from '../entries/index.ts'
 import { columnProblems, isAnswered, needsNoWords, questionsOf } from './ask.ts'
 import { ColumnsPage } from './columns-page.tsx'
-import { type Converted, type ConvertedRow, converted, headingOf } from './convert.ts'
+import { type Converted, type ConvertedRow, converting, headingOf } from './convert.ts'
 import type { LineProblem } from './csv-table.ts'
 import { type Fields, fieldsOf, saidIn } from './form.ts'
 import type { StepProps } from './kept.tsx'
@@ -146,7 +146,7 @@ interface Tried {
 
 /** Converts and rehearses. */
 async function tried(c: AppContext, deps: Deps, s: Sheet, importId: string): Promise<Tried> {
-  const made = converted(s.mapping, s.usual.today)
+  const made = await inSlices(converting(s.mapping, s.usual.today))
   const signing = signingOf(c, s, importId)
   const { good, problems } = await inSlices(
     rehearsing(deps.store.imports, made.rows, signing, contextOf(c, deps)),
@@ -191,7 +191,7 @@ async function preview(c: AppContext, deps: Deps, s: Sheet, refused = false): Pr
 
 /** Writes all lines, or the good ones. What the preview said is worked out again: the book may have changed since. */
 async function taken(c: AppContext, deps: Deps, s: Sheet, onlyGood: boolean): Promise<Response> {
-  const rows = onlyGood ? (await tried(c, deps, s, s.importId)).good : allRows(s)
+  const rows = onlyGood ? (await tried(c, deps, s, s.importId)).good : await allRows(s)
   if (rows === null || rows.length === 0) return preview(c, deps, s, true)
   const signing = signingOf(c, s, s.importId)
   const result = await inSlices(takingIn(deps.store, rows, s.source, signing, contextOf(c, deps)))
@@ -199,7 +199,7 @@ async function taken(c: AppContext, deps: Deps, s: Sheet, onlyGood: boolean): Pr
 }
 
 /** All lines, or null when one of them cannot be understood. */
-function allRows(s: Sheet): ConvertedRow[] | null {
-  const { rows, problems } = converted(s.mapping, s.usual.today)
+async function allRows(s: Sheet): Promise<ConvertedRow[] | null> {
+  const { rows, problems } = await inSlices(converting(s.mapping, s.usual.today))
   return problems.length > 0 ? null : rows
 }

@@ -4,7 +4,9 @@ import { v7 } from 'uuid'
 import { beforeEach, describe, expect, it } from 'vitest'
 import { addDays } from '../../../src/days.ts'
 import { rowOf } from '../../../src/features/import/colonies-csv.ts'
+import { converting } from '../../../src/features/import/convert.ts'
 import { lineOf } from '../../../src/features/import/csv-table.ts'
+import { mappingOf } from '../../../src/features/import/mapping.ts'
 import { type ImportRow, makingEntries, rehearsing, takingIn } from '../../../src/features/import/take-in.ts'
 import { importState, withdrawalsOf } from '../../../src/features/import/undo.ts'
 import { toTheEnd } from '../../../src/steps.ts'
@@ -184,6 +186,17 @@ describe('in pieces, so that others are answered in between', () => {
     expect(pieces - judged).toBe(90 / MOST_AT_ONCE)
     expect(store.imports.entries(importId)).toHaveLength(90)
     expect(store.verify().problems).toEqual([])
+  })
+
+  it('reads a sheet row by row', () => {
+    const text = [
+      'tag,removal_type,intake_on,queen_at_intake',
+      ...YARD.map((r) => `${r.tag},wall,2026-05-01,unseen`),
+    ]
+    const usual = { yard: 'N', ownTypes: [], yards: [], people: [], heat: 'C', today: TODAY } as const
+    let pieces = 0
+    for (const _ of converting(mappingOf(text.join('\n'), {}, usual), TODAY)) pieces++
+    expect(pieces).toBe(2 * YARD.length)
   })
 
   it('takes back what it wrote when the book changes meanwhile and refuses the rest', () => {
