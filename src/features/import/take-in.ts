@@ -40,8 +40,9 @@ export function idFor(importId: string, line: number | string, nth: number): str
 }
 
 /**
- * Every row's entries. A tag used again comes after the colony that had it has left, a colony united into another after
- * that one came; outcomes name their colony by its id, so that a tag cannot mean the wrong one.
+ * Every row's entries, in the order in which they can be written. A tag used again comes after the colony that had it has
+ * left, a colony united into another after that one came; outcomes name their colony by its id, so that a tag cannot mean the
+ * wrong one.
  */
 export function* makingEntries(
   rows: readonly ImportRow[],
@@ -57,23 +58,21 @@ export function* makingEntries(
       made.push({
         line: row.line,
         entry: entry === intake || intake === undefined ? entry : { ...entry, colony: intake.id },
-        on: String(entry.on),
-        rank: rankOf(entry, row),
+        ...placeOf(entry, row),
       })
     yield
   }
   return made
-    .sort((a, b) => (a.on === b.on ? a.rank - b.rank || a.line - b.line : a.on < b.on ? -1 : 1))
+    .sort((a, b) => (a.on === b.on ? a.rank - b.rank : a.on < b.on ? -1 : 1))
     .map(({ entry, line }) => ({ entry, line }))
 }
 
-/** On one day: colonies leave, others come, some are united into these, some come and leave the same day. */
-function rankOf(entry: Record<string, unknown>, row: ColonyRow): number {
-  if (entry.kind === 'intake') return 1
-  // An outcome without its day stands on the day of the intake.
-  if ((row.outcome_on ?? row.intake_on) === row.intake_on) return 3
-  return entry.what === 'united' ? 2 : 0
-}
+/**
+ * A colony's entries together, on the day it came, so that its plan is made once and not as of a box that stands for years; but
+ * one that was united into another when that one had come.
+ */
+const placeOf = (entry: Record<string, unknown>, row: ColonyRow): { on: string; rank: number } =>
+  entry.what === 'united' ? { on: String(entry.on), rank: 1 } : { on: row.intake_on, rank: 0 }
 
 const withExtras =
   ({ stand, site, removedBy }: Extras) =>
@@ -138,8 +137,19 @@ export function* rehearsing(
 
 export type TakenIn = Result<{ colonies: number; entries: number; already: number }, Problems<LineProblem>>
 
-/** Entries written at a step, each step for good: what comes between is not held up, and no power cut undoes it. */
+/** Entries written at a step and the rest of their colony's, for good: what comes between is not held up, and no power cut undoes it. */
 const AT_A_STEP = 10
+
+function* parts(entries: readonly ImportEntry[]): Generator<ImportEntry[]> {
+  let part: ImportEntry[] = []
+  for (const [i, entry] of entries.entries()) {
+    part.push(entry)
+    if (part.length < AT_A_STEP || entries[i + 1]?.line === entry.line) continue
+    yield part
+    part = []
+  }
+  if (part.length > 0) yield part
+}
 
 /**
  * Writes the rows, all or none: the whole is rehearsed first, and where the book changes while it is being written so that
@@ -158,8 +168,7 @@ export function* takingIn(
   if (!judged.ok) return refused(byLine(judged.problems, entries))
   const batch = { id: signing.importId, source, colonies: rows.length }
   let [written, already] = [0, 0]
-  for (let at = 0; at < entries.length; at += AT_A_STEP) {
-    const part = entries.slice(at, at + AT_A_STEP)
+  for (const part of parts(entries)) {
     const result = store.imports.take(batch, rawOf(part), context)
     if (!result.ok) {
       takeBack(store, signing, context)
