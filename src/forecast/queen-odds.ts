@@ -9,6 +9,7 @@
 
 import { addDays, type Day, daysBetween, earlier, later } from '../days.ts'
 import type { History } from '../journal/index.ts'
+import { toTheEnd } from '../steps.ts'
 import { type EvidenceWeight, evidenceOf } from './evidence.ts'
 import { sentenceOf } from './odds-words.ts'
 import type { DayPmf } from './pmf.ts'
@@ -17,7 +18,7 @@ import { KINDS, type Kind, kindOf } from './story/kinds.ts'
 import { followedFrom, longPast } from './story/long-past.ts'
 import { Q, STATE } from './story/state.ts'
 import { type DayOfStory, daysOf } from './story/steps.ts'
-import { type Model, type Shares, startShares, toTheEnd, type Walk, walking } from './story/walk.ts'
+import { type Model, type Shares, startShares, type Walk, walking } from './story/walk.ts'
 
 /** All stories of a colony that fit what is known on a day. The other forecasts start from it. */
 export interface Story {

@@ -2,7 +2,7 @@
  * What others answer for on a removal sheet: the licensed trade for one hazard each, and a second person for one item each.
  * Both say what was known then: they stand only while that is still what is known.
  */
-import { z } from 'zod'
+import * as z from 'zod/mini'
 import { photoId } from '../journal/index.ts'
 import { day, several, text, time } from './kinds.ts'
 
@@ -25,12 +25,12 @@ export const clearance = z.strictObject({
   /** Number of the licence, or the company. */
   licence: text(120),
   on: day,
-  photo: photoId.optional(),
+  photo: z.optional(photoId),
   /** Every hazard known when it was given: one that is found later opens it again. */
   knew: several(TRADE_HAZARDS),
   /** Where it was given for, as the sheet said then: it does not move to another wall or another house. */
-  address: text(300).optional(),
-  where: text(300).optional(),
+  address: z.optional(text(300)),
+  where: z.optional(text(300)),
 })
 
 /** A second person answers, by name, for one item that is unmet. */
@@ -39,7 +39,7 @@ export const secondName = z.strictObject({
   by: text(120),
   reason: text(500),
   on: day,
-  at: time.optional(),
+  at: z.optional(time),
   /** What was unmet, in the words it was shown in: it is not signed for anything else. */
   of: text(600),
 })
