@@ -1,7 +1,7 @@
 /** The first page of a yard's sheet: what to bring, what to mind, and at each box why. The blocks behind it have room to write. */
 import { useWords } from '../../forms/index.ts'
 import { AtTheBox } from '../../parts/index.ts'
-import { inUnits, lidCautions, toDoOf, type Units } from '../../words/index.ts'
+import { inUnits, lidCautions, toDoOf, type Units, type Words } from '../../words/index.ts'
 import { LoadList, loadFor } from '../round/index.ts'
 import type { PrintedBox } from './page.tsx'
 
@@ -24,25 +24,26 @@ interface FrontProps {
 
 export const Front = ({ all, boxes, first, units }: FrontProps) => {
   const load = loadFor(all)
+  const words = useWords()
   return (
     <>
       {first && load.length > 0 ? (
         <section class="front-bring">
-          <h2>Bring</h2>
-          <LoadList load={load} words={useWords()} />
+          <h2>{words.round.bring}</h2>
+          <LoadList load={load} words={words} />
         </section>
       ) : null}
       {first ? (
         <section>
-          <h2>At the box</h2>
+          <h2>{words.parts.atTheBox}</h2>
           <AtTheBox units={units} />
         </section>
       ) : null}
       <section>
-        <h2>Why</h2>
+        <h2>{words.paper.sheet.why}</h2>
         <dl class="front-why">
           {boxes.map((box) => (
-            <Reason box={box} units={units} />
+            <Reason box={box} units={units} words={words} />
           ))}
         </dl>
       </section>
@@ -50,15 +51,21 @@ export const Front = ({ all, boxes, first, units }: FrontProps) => {
   )
 }
 
-const Reason = ({ box: { tag, plan, history }, units }: { box: PrintedBox; units: Units }) => {
-  const toDo = toDoOf(plan)
+interface ReasonProps {
+  box: PrintedBox
+  units: Units
+  words: Words
+}
+
+const Reason = ({ box: { tag, plan, history }, units, words }: ReasonProps) => {
+  const toDo = toDoOf(plan, words)
   return toDo === null ? null : (
     <div>
       <dt>{tag}</dt>
       <dd>
         <b>{toDo.title}.</b> {inUnits(toDo.why, units)}
-        {lidCautions(plan, history).map((caution) => (
-          <span class="front-mind"> Mind: {caution}</span>
+        {lidCautions(plan, history, words).map((caution) => (
+          <span class="front-mind">{words.paper.sheet.mind(caution)}</span>
         ))}
       </dd>
     </div>
