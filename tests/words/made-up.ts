@@ -1,5 +1,6 @@
 /** A third language, made up: English in full-width letters, every text a third longer. What is still in plain letters is no word of a catalogue. */
 
+import { languageOf } from '../../src/languages.ts'
 import { english } from '../../src/words/en/index.ts'
 import type { Words } from '../../src/words/index.ts'
 
@@ -11,8 +12,9 @@ export function madeUp(text: string): string {
   return wide + '～'.repeat(Math.ceil((text.match(/[A-Za-z]/g) ?? []).length / 3))
 }
 
-/** Values that programs read stand beside words in lists of answers. */
-const KEPT = new Set(['value', 'language'])
+/** Values that programs read stand beside words in lists of answers, and the tag of a language in its catalogue. */
+const isKept = (key: string, value: unknown): boolean =>
+  typeof value === 'string' && (key === 'value' || (key === 'language' && languageOf(value) === value))
 
 function said(node: unknown): unknown {
   if (typeof node === 'string') return madeUp(node)
@@ -21,10 +23,7 @@ function said(node: unknown): unknown {
   if (Array.isArray(node)) return node.map(said)
   if (node === null || typeof node !== 'object') return node
   return Object.fromEntries(
-    Object.entries(node).map(([key, value]) => [
-      key,
-      KEPT.has(key) && typeof value === 'string' ? value : said(value),
-    ]),
+    Object.entries(node).map(([key, value]) => [key, isKept(key, value) ? value : said(value)]),
   )
 }
 
