@@ -7,7 +7,7 @@ import type { Check } from '../../recovery/index.ts'
 import { headline, lidCautions, toDoOf, type Units, type Words } from '../../words/index.ts'
 import type { Box } from '../round/index.ts'
 import { ChooseBoxes, ChooseSize, Show } from './choose.tsx'
-import { Front, REASONS_A_PAGE, reasoned } from './front.tsx'
+import { Front, frontPages } from './front.tsx'
 import { labelWithUnit, SHEET, type SheetField } from './sheet.ts'
 import type { Size } from './sizes.ts'
 import { PaperWays } from './ways.tsx'
@@ -44,12 +44,12 @@ const partsOf = <T,>(all: readonly T[], size: number): T[][] =>
   Array.from({ length: Math.ceil(all.length / size) }, (_, i) => all.slice(i * size, (i + 1) * size))
 
 /** Pages of the sheet: a yard begins on a new one, with its reasons. */
-function leavesOf(boxes: readonly PrintedBox[]): Leaf[] {
+function leavesOf(boxes: readonly PrintedBox[], { units, words }: Frame): Leaf[] {
   const yards = [...new Set(boxes.map((b) => b.yard))]
   return yards.flatMap((yard) => {
     const own = boxes.filter((b) => b.yard === yard)
     return [
-      ...partsOf(reasoned(own), REASONS_A_PAGE).map(
+      ...frontPages(own, units, words).map(
         (boxes, i): Leaf => ({ yard, front: i === 0 ? 'first' : 'more', boxes }),
       ),
       ...partsOf(own, BLOCKS_A_PAGE).map((boxes): Leaf => ({ yard, front: null, boxes })),
@@ -58,7 +58,7 @@ function leavesOf(boxes: readonly PrintedBox[]): Leaf[] {
 }
 
 export const PaperPage = (p: PaperProps) => {
-  const leaves = leavesOf(p.boxes)
+  const leaves = leavesOf(p.boxes, p.frame)
   const { words } = p.frame
   const { paper } = words
   return (
@@ -213,6 +213,7 @@ const Line = ({ fields, units }: { fields: SheetField[]; units: Units }) => (
 
 const Field = ({ field, units }: { field: SheetField; units: Units }) => {
   const words = useWords()
+  const { short } = words.paper
   return (
     <span class={`on-paper on-paper-${field.as}`} data-field={field.name}>
       <span class="on-paper-label">{labelWithUnit(field, units, words)}</span>
@@ -223,7 +224,7 @@ const Field = ({ field, units }: { field: SheetField; units: Units }) => {
           {field.choices(words).map((c) => (
             <span class="tick">
               <i />
-              {words.paper.short[c.value] ?? c.label.toLowerCase()}
+              {short[`${field.name} ${c.value}`] ?? short[c.value] ?? c.label.toLowerCase()}
             </span>
           ))}
         </span>

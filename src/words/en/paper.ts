@@ -44,7 +44,7 @@ export const paper = {
   },
   caged: 'Caged',
   notCaged: 'Not caged',
-  /** Answers said shorter on paper, where a line is a line; by their values. */
+  /** Answers said shorter on paper, where a line is a line: by their values, or 'field value' where one field alone says so. */
   short: {
     other: 'other',
     'torn-down': 'torn',
