@@ -7,13 +7,13 @@ import type { PrintedBox } from './page.tsx'
 
 /** Lines of a reason on a page of Letter paper, the shorter, and letters in a line (measured in print, rounded down). */
 const LINES_A_PAGE = 59
-const LETTERS_A_LINE = 100
+const LETTERS_A_LINE = 102
 /** How much wider letters in bold are. */
 const BOLD = 1.12
 /** What stands above the reasons of a first page, and the rule between two of them, in lines (measured in print). */
 const A_HEADING = 2.2
 const A_LOAD = 1.4
-const A_RULE = 0.5
+const A_RULE = 0.45
 
 /** What is said of a box in front: what to do, why, and what to mind there. Null where nothing is to be done. */
 function reasonOf({ plan, history }: PrintedBox, units: Units, words: Words) {
