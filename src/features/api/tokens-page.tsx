@@ -32,7 +32,9 @@ export const TokensPage = (p: TokensProps) => {
       <h1>{words.title}</h1>
       <p>
         {before}
-        <a href="/account/tokens/openapi.json">{link}</a>
+        <a href="/account/tokens/openapi.json" hreflang="en">
+          {link}
+        </a>
         {after}
       </p>
       {p.revoked ? (
