@@ -10,7 +10,6 @@ export {
   unknownColony,
   unknownEntry,
   unknownPage,
-  waitWords,
 } from './errors.tsx'
 export {
   type ForecastCache,

@@ -7,7 +7,18 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import ICAL from 'ical.js'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import {
+  BrokenPage,
+  ElsewherePage,
+  NoColonyPage,
+  NoEntryPage,
+  NoPagePage,
+  NotYoursPage,
+  TooLargePage,
+  TooManyTriesPage,
+} from '../../src/app/error-pages.tsx'
 import { bareFrame } from '../../src/app/index.ts'
+import { SignInAgainPage } from '../../src/features/accounts/sign-in-page.tsx'
 import { digestOf } from '../../src/features/messages/digest.ts'
 import { digestText } from '../../src/features/messages/digest-text.ts'
 import {
@@ -70,6 +81,14 @@ async function plainWords(path: string): Promise<string[]> {
 
 const posted = (path: string, fields: Record<string, string>): Promise<Response> =>
   yard.ask('helper', path, { method: 'POST', headers: ES, body: new URLSearchParams(fields) })
+
+const spoken = (path: string): Frame => ({
+  ...bareFrame(path, () => null),
+  ...guardFor('helper'),
+  today: DAY,
+  viewer: { name: NAMES.helper, role: 'helper' },
+  words: MADE_UP,
+})
 
 describe('in a language that is made up, nothing is left in English', () => {
   it.each([
@@ -182,14 +201,27 @@ describe('in a language that is made up, nothing is left in English', () => {
     expect(await left(short, [`Ute ${role}`])).toEqual([])
   })
 
+  it('where something went wrong', async () => {
+    const frame = spoken('/none')
+    const near = [true, false].map((left) => ({ tag: 'W-2', path: '/colony/W-2', left }))
+    const { errors, signIn } = MADE_UP
+    const pages = [
+      NoPagePage({ frame }),
+      NotYoursPage({ frame, whose: errors.notYours.operators }),
+      NoEntryPage({ frame }),
+      NoColonyPage({ frame, asked: 'W-2', near }),
+      NoColonyPage({ frame: { ...frame, ...guardFor('operator') }, asked: 'W-2', near: [] }),
+      ...[undefined, errors.tooLarge.fields(1)].map((what) => TooLargePage({ frame, what, yard: false })),
+      TooManyTriesPage({ frame, wait: signIn.tooMany(600) }),
+      ElsewherePage({ frame, address: 'https://yard.test', known: false }),
+      BrokenPage({ frame, posted: true, trouble: errors.broken.full }),
+      SignInAgainPage({ frame }),
+    ]
+    for (const page of pages) expect(await left(await pageOf(page))).toEqual([])
+  })
+
   it('in what waits on a phone, whatever it is and however it stands', async () => {
-    const frame: Frame = {
-      ...bareFrame('/outbox', () => null),
-      ...guardFor('helper'),
-      today: DAY,
-      viewer: { name: NAMES.helper, role: 'helper' },
-      words: MADE_UP,
-    }
+    const frame = spoken('/outbox')
     const states: OwnItem['state'][] = ['waiting', 'resting', 'refused', 'day']
     const entries = [...yard.services.store.journal()].map((r) => r.entry)
     const kinds = new Map(entries.map((e) => [e.kind, e]))
