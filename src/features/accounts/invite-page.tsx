@@ -19,7 +19,7 @@ interface InviteProps {
 }
 
 export const InvitePage = ({ frame, form, name, role, keys, chosen }: InviteProps) => {
-  const { account, invite } = frame.words
+  const { account, invite, signIn } = frame.words
   return (
     <Layout frame={frame} title={invite.choose} ways={false}>
       <h1>{invite.hello(name)}</h1>
@@ -27,7 +27,7 @@ export const InvitePage = ({ frame, form, name, role, keys, chosen }: InviteProp
       <p>{invite.can[role]}</p>
       <Refusal
         form={form}
-        labels={{ passphrase: invite.choose, again: invite.again }}
+        labels={{ passphrase: signIn.passphrase, again: invite.again }}
         heading={invite.notChosen}
       />
       <form
