@@ -6,7 +6,7 @@ export const paper: typeof English = {
   ways: {
     '/paper': 'Imprimir una hoja de ronda',
     '/sheet-entry': 'Pasar una hoja al libro',
-    '/labels': 'Etiquetas para las colmenas',
+    '/labels': 'Etiquetas',
   },
   size: 'Papel',
   sizes: { a4: 'A4', letter: 'Carta' },
