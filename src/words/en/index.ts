@@ -1,8 +1,9 @@
 /** English. Its type is what every language has to say. */
 import { choicesIn } from '../choices.ts'
+import { calendar } from './calendar.ts'
 import { choices } from './choices.ts'
 import { dates } from './dates.ts'
-import { account, signIn } from './door.ts'
+import { account, invite, signIn } from './door.ts'
 import { drawings } from './drawings.ts'
 import { entries } from './entries.ts'
 import { errors } from './errors.ts'
@@ -11,13 +12,16 @@ import { forms } from './forms.ts'
 import { frame } from './frame.ts'
 import { how } from './how.ts'
 import { islands } from './islands.ts'
+import { messages } from './messages.ts'
 import { outbox } from './outbox.ts'
+import { paper } from './paper.ts'
 import { parts } from './parts.ts'
 import { reasons } from './reasons.ts'
 import { record } from './record.ts'
 import { round } from './round.ts'
 import { steps } from './steps.ts'
 import { today } from './today.ts'
+import { tokens } from './tokens.ts'
 import { trade } from './trade.ts'
 import { units } from './units.ts'
 import { visit } from './visit.ts'
@@ -29,20 +33,25 @@ export const english = {
   dates,
   signIn,
   account,
+  invite,
+  calendar,
   drawings,
   entries,
   errors,
   fields,
   forms,
   how,
+  messages,
   outbox,
   reasons,
   steps,
   islands,
+  paper,
   parts,
   record,
   round,
   today,
+  tokens,
   trade,
   units,
   visit,
