@@ -7,7 +7,7 @@ import { z } from 'zod'
 import { METHODS, QUEEN_AT_INTAKE } from '../journal/index.ts'
 import { DRAWN } from './drawing.ts'
 import { day, money, photos, several, text, time } from './kinds.ts'
-import { clearance, secondName } from './said-by-others.ts'
+import { clearance, noted, place, secondName, withoutGo } from './said-by-others.ts'
 
 const yesNo = z.enum(['yes', 'no', 'unknown'])
 const frames = z
@@ -91,8 +91,20 @@ export const site = z.strictObject({
   sprayedNote: text(300).optional(),
   bystanders: several(BYSTANDERS).optional(),
   bystandersNote: text(300).optional(),
-  temper: temper.optional(),
+  /** Not known is an answer: they are met as fierce ones. */
+  temper: z.union([temper, z.literal('unknown')]).optional(),
   africanized: yesNo.optional(),
+  /** For which place it was looked and asked: at another one it is not looked yet. */
+  lookedAt: z
+    .strictObject({
+      behind: place.optional(),
+      hazards: place.optional(),
+      old: place.optional(),
+      bystanders: place.optional(),
+    })
+    .optional(),
+  /** What can kill, as it came onto the sheet and went off it. */
+  noted: z.array(noted).max(80).optional(),
   /** The nest as heat, scope or the opening showed it. */
   nestHighMm: millimetres.max(10_000).optional(),
   nestWideMm: millimetres.max(10_000).optional(),
@@ -154,6 +166,7 @@ export const check = z.strictObject({
   /** Ticked items of `ITEMS` (before-cut.ts), and the day they were so: they are no good on another. */
   done: z.array(text(40)).max(40).optional(),
   doneOn: day.optional(),
+  doneAt: place.optional(),
   /** One line for all hazards together, as sheets had it once. Shown, and clears nothing any more. */
   clearedBy: text(300).optional(),
   clearances: z.array(clearance).max(40).optional(),
@@ -169,9 +182,8 @@ export const decision = z.strictObject({
   reason: text(1000).optional(),
   /** What was unmet when it was decided, in words. */
   unmet: z.array(text(300)).max(40),
-  /** The place it was decided for, as the sheet said then. Absent in decisions from before it was kept. */
-  address: text(300).optional(),
-  where: text(300).optional(),
+  /** The place it was decided for, as the sheet said then. */
+  ...place.shape,
 })
 
 /** What was done and found. Fields that an intake has too are called the same. */
@@ -181,6 +193,7 @@ export const work = z.strictObject({
   openedAt: time.optional(),
   boxedAt: time.optional(),
   leftAt: time.optional(),
+  withoutGo: withoutGo.optional(),
   outdoorC: celsius.optional(),
   method: z.enum(METHODS).optional(),
   queen: z.enum(QUEEN_AT_INTAKE).optional(),
