@@ -117,11 +117,11 @@ export const PART_FIELDS = {
     }),
     behind: list('Behind the surface', BEHIND_IT, 3, {
       asks: 'What runs behind it',
-      hint: 'Ask, trace from outlets and taps, use a detector. What is tapped here waits for its trade.',
+      hint: 'Ask, trace from outlets and taps, use a detector.',
     }),
     hazards: list('Hazards', HAZARD, 3, {
       asks: 'On it and around it',
-      hint: 'Suspected is enough: nothing is cut, broken or swept before a licensed contractor has tested it.',
+      hint: 'Suspected is enough: a licensed contractor tests it first.',
     }),
     old: choice('Built before 1980', YES_NO, 4, { asks: 'Built before 1980?' }),
     behindNote: text('More about it', { maxlength: 500, wide: true }),
