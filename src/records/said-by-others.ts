@@ -83,7 +83,18 @@ export const secondName = z.strictObject({
 })
 
 /** What can kill, and is not taken off a sheet without a word. */
-export const GRAVE = [...TRADE_HAZARDS, 'allergic', 'children', 'fierce'] as const
+export const GRAVE = [
+  ...TRADE_HAZARDS,
+  'droppings',
+  'insulation',
+  'allergic',
+  'children',
+  'fierce',
+  /** Somebody goes up. */
+  'climb',
+  /** It is opened, and no swarm that hangs free. */
+  'nest',
+] as const
 export type Grave = (typeof GRAVE)[number]
 export const WHY_GONE = ['mistake', 'removed', 'left', 'elsewhere'] as const
 

@@ -202,7 +202,7 @@ test('an allergic person goes off the sheet with a reason, which stays', async (
   expect((await off({ 'gone.allergic': 'left' })).status, 'the children too').toBe(422)
   expect((await off({ 'gone.allergic': 'left', 'gone.children': 'mistake' })).status).toBe(303)
   expect(sheet()?.site.bystanders).toEqual([])
-  expect(wordsOf((await yard.get(PATH)).text)).toContain('Somebody allergic, not here any more, Ines')
+  expect(wordsOf((await yard.get(PATH)).text)).toContain('Somebody allergic, not so any more, Ines')
   // Back again: cared for anew.
   await yard.post(`${PATH}/job`, { ...call, version: version(), bystanders: 'allergic' })
   const answer = await yard.post(`${PATH}/check`, { ...(await standing(`${PATH}/check`)), is: 'go' })
@@ -356,4 +356,45 @@ test('the same “Go” sent twice is one, and never gets past what came to ligh
   expect((await go()).status).toBe(422)
   const opening = { version: String((last?.version ?? 0) + 1), outdoorC: '75', now: 'openedAt' }
   expect((await yard.post(`/removals/${id}/work`, opening)).status).toBe(422)
+})
+
+test('a ladder, a nest, droppings: nothing that asks for care goes off by a tap', async () => {
+  const version = (): string => String(yard.store.removals.get(ID)?.last.version)
+  const call = await standing(`${PATH}/job`)
+  const ground = await yard.post(`${PATH}/job`, {
+    ...call,
+    version: version(),
+    access: 'ground',
+    heightM: '',
+  })
+  expect(ground.status).toBe(422)
+  expect(ground.text).toContain('name="gone.climb"')
+  const site = await standing(`${PATH}/site`)
+  await yard.post(`${PATH}/site`, { ...site, hazards: 'droppings' })
+  const off = await yard.post(`${PATH}/site`, { ...site, version: version(), hazards: 'none' })
+  expect(off.text).toContain('name="gone.droppings"')
+
+  const other = ID.replace(/9$/, '3')
+  const { where: _w, sheathingMm: _s, behind: _b, ...bare } = READY.site
+  const { cutMm: _c, ...check } = READY.check
+  const nest = { ...READY, site: bare, check }
+  yard.store.removals.save(other, 0, nest, { savedAt: `${DAY}T08:00:00.000Z`, savedBy: 'Ines' })
+  const told = await standing(`/removals/${other}/job`)
+  const swarm = await yard.post(`/removals/${other}/job`, { ...told, what: 'swarm', since: 'today' })
+  expect(swarm.text).toContain('name="gone.nest"')
+})
+
+test('work that goes on on another day waits for a “go” of that day, or a reason', async () => {
+  await yard.post(`${PATH}/work`, { version: '1', outdoorC: '75', now: 'openedAt' })
+  yard.setDay('2026-06-13')
+  const work = await standing(`${PATH}/work`)
+  const box = (more: object) => yard.post(`${PATH}/work`, { ...work, version: '2', now: 'boxedAt', ...more })
+  expect((await box({})).status).toBe(422)
+  expect((await box({ 'withoutGo.why': 'open-already' })).status).toBe(303)
+  expect(sheet()?.work).toMatchObject({ boxedAt: '12:00', withoutGo: { on: '2026-06-13' } })
+})
+
+test('no bees come of a place where nothing was begun', async () => {
+  const answer = await yard.get(`${PATH}/intake`)
+  expect([answer.status, answer.to]).toEqual([303, `${PATH}/work#now`])
 })

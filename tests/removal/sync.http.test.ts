@@ -39,7 +39,7 @@ const cleared = (s: Sheet, who: string): Sheet => ({
     ],
   },
 })
-const gas = but({ site: { ...READY.site, behind: ['gas'] } })
+const gas = but({ site: { ...READY.site, behind: ['gas', 'insulation'] } })
 
 describe('nothing gets in by the queue or by hand that no form would take', () => {
   test('a “go” with nothing unmet is taken, again as often as it comes', async () => {
@@ -132,7 +132,7 @@ describe('two people, one sheet', () => {
     await post({ ...READY, site: gas.site }, { base: 1, as: 'beekeeper' })
     const answer = await post({ ...READY, decision: go }, { base: 1, as: 'beekeeper' })
     expect(answer.status).toBe(200)
-    expect(kept()?.site.behind).toEqual(['gas'])
+    expect(kept()?.site.behind).toContain('gas')
     const words = await page()
     expect(words).toContain('no longer stands')
     expect(words).toContain('Gas pipe')
@@ -209,7 +209,9 @@ describe('what a phone must not send', () => {
   test('an allergic person off the sheet without a reason; with one it stays on the record', async () => {
     const allergic = but({ site: { ...READY.site, bystanders: ['allergic'] } })
     expect((await post(allergic)).status).toBe(200)
-    expect(kept()?.site.noted).toMatchObject([{ what: 'allergic', is: 'found', by: 'Bram' }])
+    expect(kept()?.site.noted).toContainEqual(
+      expect.objectContaining({ what: 'allergic', is: 'found', by: 'Bram' }),
+    )
     const first = kept()
     const gone = (noted: Sheet['site']['noted']): Sheet => ({
       ...allergic,
@@ -221,15 +223,19 @@ describe('what a phone must not send', () => {
     expect((await post(gone(lines), { base: 1 })).status).toBe(200)
     // No later sheet takes the lines off again.
     await post({ ...gone(undefined), job: { ...READY.job, told: 'Bees.' } }, { base: 2 })
-    expect(kept()?.site.noted).toHaveLength(2)
+    expect(
+      kept()
+        ?.site.noted?.filter((n) => n.what === 'allergic')
+        .map((n) => n.is),
+    ).toEqual(['found', 'gone'])
   })
   test('a gas pipe off the sheet with a word', async () => {
     await post(gas)
     const line = { what: 'gas', is: 'gone', why: 'mistake', by: 'Bram', on: DAY, at: '09:00' } as const
     const noted = [{ ...line, writtenAt: `${DAY}T09:00:00.000Z` }]
-    const sheet = { ...gas, site: { ...gas.site, behind: [], noted } }
+    const sheet = { ...gas, site: { ...gas.site, behind: ['insulation' as const], noted } }
     expect((await post(sheet, { base: 1 })).text).toContain('no trade has cleared')
-    expect(kept()?.site.behind).toEqual(['gas'])
+    expect(kept()?.site.behind).toContain('gas')
   })
 })
 

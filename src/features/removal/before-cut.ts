@@ -82,7 +82,8 @@ const NAMES: Record<ItemId, Name> = {
   vacuum: name('No shop vacuum straight onto bees', YOU, 'trade'),
   'cut-depth': name('Cutting depth set', YOU, 'second'),
   bystanders: name('Asked who is about and who is allergic', CREW, 'second'),
-  temper: name('Asked how fierce they are', CREW, 'second'),
+  // Not knowing is an answer, so nobody signs for not asking.
+  temper: name('Asked how fierce they are', CREW, 'trade'),
   free: name('Hangs free, nothing is opened', CREW, 'trade'),
   'not-alone': name('Somebody within call', CREW, 'second'),
   'ladder-person': name('Second person at the ladder', CREW, 'second'),

@@ -50,9 +50,11 @@ export function decisionProblems(
 }
 
 const wayOut = (i: Reckoning['unmet'][number]): string =>
-  i.weight === 'second'
-    ? 'Meet it, or have a second person sign for it by name'
-    : `${i.decides} decides that, not this sheet`
+  i.id === 'temper' || i.id === 'free'
+    ? 'Look, and tap what is so'
+    : i.weight === 'second'
+      ? 'Meet it, or have a second person sign for it by name'
+      : `${i.decides} decides that, not this sheet`
 
 const ownSecond = (s: Sheet, by: string): SecondName | undefined =>
   s.check.seconds?.find((x) => isSame(x.by, by, x.path === undefined))

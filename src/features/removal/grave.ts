@@ -11,8 +11,8 @@ import {
   type TradeHazard,
   type WHY_GONE,
 } from '../../records/index.ts'
-import { hazardsFound, isCleared } from './hazards.ts'
-import { saidFierce } from './people.ts'
+import { cuts, isCleared } from './hazards.ts'
+import { climbs, saidFierce } from './people.ts'
 import { movedSince } from './place.ts'
 
 const isHazard = (what: Grave): what is TradeHazard => (TRADE_HAZARDS as readonly string[]).includes(what)
@@ -20,9 +20,12 @@ const isHazard = (what: Grave): what is TradeHazard => (TRADE_HAZARDS as readonl
 /** What on the sheet can kill. */
 function graveOn(s: Sheet): Grave[] {
   const found: readonly string[] = [
-    ...hazardsFound(s),
     ...(s.site.bystanders ?? []),
+    ...(s.site.behind ?? []),
+    ...(s.site.hazards ?? []),
     ...(saidFierce(s) ? ['fierce'] : []),
+    ...(climbs(s) ? ['climb'] : []),
+    ...(s.site.type !== undefined && cuts(s) ? ['nest'] : []),
   ]
   return GRAVE.filter((g) => found.includes(g))
 }
@@ -50,6 +53,9 @@ const TICK_OF: Partial<Record<Grave, string>> = {
   allergic: 'allergy',
   children: 'children',
   fierce: 'fierce',
+  climb: 'ladder-person',
+  droppings: 'droppings',
+  insulation: 'insulation',
 }
 
 /** The field in which it is said why a thing is off the sheet. */
@@ -72,7 +78,8 @@ export function withNoted(before: Sheet, after: Sheet, whys: Whys, stamp: Stamp)
     }),
   ]
   if (lines.length === 0) return after
-  const anew = came.flatMap((what) => TICK_OF[what] ?? [])
+  const again = came.filter((what) => before.site.noted?.some((n) => n.what === what && n.is === 'gone'))
+  const anew = again.flatMap((what) => TICK_OF[what] ?? [])
   const { done, seconds, ...check } = after.check
   return {
     ...after,

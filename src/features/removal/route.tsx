@@ -222,10 +222,18 @@ const whysTyped = (typed: Typed): Whys =>
 
 /** The sheet with a reason where work was begun that had no “go”; null where nobody has said one. */
 function withReason(c: AppContext, deps: PageDeps, before: Sheet, after: Sheet, typed: Typed): Sheet | null {
-  if (!hasBegun(after) || hasBegun(before)) return after
   const { today } = c.var.frame
+  // Boxed now, of a place that was opened on another day: what held it then holds it today.
+  const goesOn =
+    one(typed, 'now').startsWith('boxedAt') && after.work.on !== undefined && after.work.on < today
+  if (
+    goesOn
+      ? startOf(c, deps, after).goes || after.work.withoutGo !== undefined
+      : !hasBegun(after) || hasBegun(before)
+  )
+    return after
   const on = [after.work.on ?? today].filter((day) => day <= today)[0] ?? today
-  if (wentAhead(c, deps, after, on)) return after
+  if (!goesOn && wentAhead(c, deps, after, on)) return after
   const { raw } = fieldsIn(WITHOUT_GO_FIELDS, typed, c.var.frame.units, 'withoutGo.')
   const { writtenAt: _, ...moment } = momentNow(c, deps)
   const said = withoutGo.safeParse({ ...raw, ...moment, unmet: unmetWords(reckoningOf(c, deps, after)) })

@@ -53,6 +53,8 @@ export function sentProblems(
     if (decision.is === 'go' && !samePlace(decision, placeOf(sent)))
       said.push('The decision is for another place than the sheet')
   }
+  if (fresh(known.site.noted, sent.site.noted).some((n) => n.by !== signedIn(c)))
+    said.push('What came onto the sheet or went off it is signed by somebody else than who sends it')
   said.push(...begunProblems(c, deps, known, sent))
   const signed = sent.agreement.signature
   if (signed !== undefined && key(signed) !== key(known.agreement.signature))

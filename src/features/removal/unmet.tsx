@@ -182,20 +182,26 @@ interface SecondProps {
 }
 
 /** A second person answers, by name, for exactly this: tapped where they have an account, else signed by hand. */
-export const SecondForm = ({ item, of, frame, path, others, form }: SecondProps) => (
-  <Small
-    id={`${item}-second`}
-    summary="A second person signs for it"
-    action={`${path}/second`}
-    hidden={[
-      ['item', item],
-      ['of', of],
-    ]}
-    form={form}
-  >
-    {(at) => (
-      <>
-        {others.length === 0 ? null : (
+export const SecondForm = ({ item, of, frame, path, others, form }: SecondProps) =>
+  others.length === 0 ? (
+    <p>
+      <a class="tall" href={`${path}/second?item=${item}`}>
+        A second person signs for it
+      </a>
+    </p>
+  ) : (
+    <Small
+      id={`${item}-second`}
+      summary="A second person signs for it"
+      action={`${path}/second`}
+      hidden={[
+        ['item', item],
+        ['of', of],
+      ]}
+      form={form}
+    >
+      {(at) => (
+        <>
           <Fields
             form={at}
             frame={frame}
@@ -204,16 +210,15 @@ export const SecondForm = ({ item, of, frame, path, others, form }: SecondProps)
             show={['by', 'why', 'reason']}
             with={{ by: { choices: others.map((value) => ({ value, label: value })) } }}
           />
-        )}
-        <p>
-          <a class="tall" href={`${path}/second?item=${item}`}>
-            Without an account: sign on the screen
-          </a>
-        </p>
-      </>
-    )}
-  </Small>
-)
+          <p>
+            <a class="tall" href={`${path}/second?item=${item}`}>
+              Without an account: sign on the screen
+            </a>
+          </p>
+        </>
+      )}
+    </Small>
+  )
 
 interface SmallProps {
   id: string

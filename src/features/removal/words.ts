@@ -177,12 +177,16 @@ export const GRAVE_WORDS: Record<Grave, string> = {
   allergic: 'Somebody allergic',
   children: 'Children',
   fierce: 'Fierce bees',
+  climb: 'Ladder, roof or height',
+  nest: 'A nest that is opened',
+  droppings: 'Droppings or mould',
+  insulation: 'Insulation',
 }
 
 const GONE: Choice[] = choices(WHY_GONE, {
   mistake: 'Tapped by mistake',
   removed: 'The trade took it out',
-  left: 'Not here any more',
+  left: 'Not so any more',
   elsewhere: 'That was another place',
 })
 
