@@ -52,7 +52,7 @@ import { review } from '../features/review/node.ts'
 import { stands, supplies, supplyWarmer } from '../features/supplies/node.ts'
 import { tidying } from '../features/tidying/node.ts'
 import { weeks } from '../features/weeks/node.ts'
-import { guardFor, ROLES, type Role, storeFor } from '../people/index.ts'
+import { guardFor, membersOf, ROLES, type Role, storeFor } from '../people/index.ts'
 import { PHOTO_LIMIT } from '../photos/index.ts'
 import { assetFiles } from './assets.ts'
 import { isLong, takesAWhile } from './reader/long-pages.ts'
@@ -217,6 +217,7 @@ export function appFor(role: Role, deps: AllDeps): Hono<Env> {
     ...deps,
     store: storeFor(role, deps.store),
     lettersDue: countingLetters(deps.store),
+    crew: () => membersOf(deps.people.accounts.list()),
   }
   const app = new Hono<Env>()
   app.use(async (c, next) => {

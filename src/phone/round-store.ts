@@ -19,7 +19,10 @@ export interface KeptRound {
 }
 
 /** See {@link KeptRound}. */
-export type Base = Pick<RoundHead, 'viewer' | 'zone' | 'settings' | 'yards' | 'past' | 'joined' | 'exposed'>
+export type Base = Pick<
+  RoundHead,
+  'viewer' | 'zone' | 'settings' | 'yards' | 'past' | 'joined' | 'exposed' | 'crew'
+>
 
 /** Reads what is kept of the round. */
 export async function keptRound(db: Database): Promise<KeptRound> {

@@ -36,6 +36,14 @@ export function drawingOf(text: string): Drawing {
   return { ok: true, path: lines.map(lineOf).join('') }
 }
 
+/** Whether path data holds ink enough for a name: what a program sends is measured like what a finger drew. */
+export const isDrawnName = (path: string): boolean =>
+  path
+    .split('M')
+    .filter(Boolean)
+    .map((line) => line.split('L').map((at): Point => [Number(at.split(' ')[0]), Number(at.split(' ')[1])]))
+    .reduce((sum, line) => sum + inkOf(line), 0) >= LEAST_INK
+
 type Point = readonly [number, number]
 
 const onField = ([x, y]: Point): Point => [

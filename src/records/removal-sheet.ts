@@ -7,7 +7,7 @@ import * as z from 'zod/mini'
 import { METHODS, QUEEN_AT_INTAKE } from '../journal/index.ts'
 import { DRAWN } from './drawing.ts'
 import { day, money, photos, several, text, time } from './kinds.ts'
-import { clearance, secondName } from './said-by-others.ts'
+import { clearance, noted, place, secondName, withoutGo } from './said-by-others.ts'
 
 const yesNo = z.enum(['yes', 'no', 'unknown'])
 const frames = z
@@ -95,8 +95,20 @@ export const site = z.strictObject({
   sprayedNote: z.optional(text(300)),
   bystanders: z.optional(several(BYSTANDERS)),
   bystandersNote: z.optional(text(300)),
-  temper: z.optional(temper),
+  /** Not known is an answer: they are met as fierce ones. */
+  temper: z.optional(z.union([temper, z.literal('unknown')])),
   africanized: z.optional(yesNo),
+  /** For which place it was looked and asked: at another one it is not looked yet. */
+  lookedAt: z.optional(
+    z.strictObject({
+      behind: z.optional(place),
+      hazards: z.optional(place),
+      old: z.optional(place),
+      bystanders: z.optional(place),
+    }),
+  ),
+  /** What can kill, as it came onto the sheet and went off it. */
+  noted: z.optional(z.array(noted).check(z.maxLength(80))),
   /** The nest as heat, scope or the opening showed it. */
   nestHighMm: z.optional(millimetres.check(z.maximum(10_000))),
   nestWideMm: z.optional(millimetres.check(z.maximum(10_000))),
@@ -157,6 +169,7 @@ export const check = z.strictObject({
   /** Ticked items of `ITEMS` (before-cut.ts), and the day they were so: they are no good on another. */
   done: z.optional(z.array(text(40)).check(z.maxLength(40))),
   doneOn: z.optional(day),
+  doneAt: z.optional(place),
   /** One line for all hazards together, as sheets had it once. Shown, and clears nothing any more. */
   clearedBy: z.optional(text(300)),
   clearances: z.optional(z.array(clearance).check(z.maxLength(40))),
@@ -172,9 +185,8 @@ export const decision = z.strictObject({
   reason: z.optional(text(1000)),
   /** What was unmet when it was decided, in words. */
   unmet: z.array(text(300)).check(z.maxLength(40)),
-  /** The place it was decided for, as the sheet said then. Absent in decisions from before it was kept. */
-  address: z.optional(text(300)),
-  where: z.optional(text(300)),
+  /** The place it was decided for, as the sheet said then. */
+  ...place.shape,
 })
 
 /** What was done and found. Fields that an intake has too are called the same. */
@@ -184,6 +196,7 @@ export const work = z.strictObject({
   openedAt: z.optional(time),
   boxedAt: z.optional(time),
   leftAt: z.optional(time),
+  withoutGo: z.optional(withoutGo),
   outdoorC: z.optional(celsius),
   method: z.optional(z.enum(METHODS)),
   queen: z.optional(z.enum(QUEEN_AT_INTAKE)),
