@@ -10,11 +10,13 @@ import type { AppContext } from './context.ts'
 const SPOKEN: RegExp[] = [
   /^\/how(\/|$)/,
   /^\/sign-in$/,
-  /^\/outbox(\/\d+\/take-out)?$/,
+  /^\/outbox(\/\d+(\/take-out)?)?$/,
   /^\/account(\/passphrase)?$/,
   /^\/$/,
   /^\/round(\/box\/[^/]+|\/end)?$/,
-  /^\/colony\/[^/]+\/(visit|missed|note|outside-look|lost)$/,
+  /^\/colony\/[^/]+(\/(visit|missed|note|outside-look|lost|move|photo\/[^/]+))?$/,
+  /^\/entry\/[^/]+\/(correct|withdraw|other-box)$/,
+  /^\/find$/,
 ]
 
 const [ENGLISH] = LANGUAGES

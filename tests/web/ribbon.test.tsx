@@ -4,6 +4,7 @@ import { ribbonOf } from '../../src/parts/ribbon/model.ts'
 import { RibbonSmall, RibbonStrip } from '../../src/parts/ribbon/strip.tsx'
 import { nameAt, roomFor } from '../../src/parts/ribbon/windows.tsx'
 import { ribbonWords } from '../../src/parts/ribbon/words.ts'
+import { wordsIn } from '../../src/words/index.ts'
 import { historyFrom, look, planFrom, WALL } from './entries.ts'
 
 type Story = Parameters<typeof historyFrom>[0]
@@ -35,7 +36,7 @@ describe('the brood ribbon', () => {
   it('gives each frame from a donor a lane of its own, from the day it was given', () => {
     const gift = { kind: 'given' as const, on: '2026-05-08', what: 'egg-frame', frames: 1, donor: 'Q-9' }
     const donor = lane(ribbon([WALL, gift], '2026-05-09'), 'donor')
-    expect(donor?.name).toBe('Frame of eggs given')
+    expect(donor?.name).toBe('egg-frame')
     expect(donor?.bands.at(0)).toEqual({ kind: 'eggs', from: '2026-05-08', to: '2026-05-11' })
   })
 
@@ -102,7 +103,7 @@ describe('the brood ribbon', () => {
   it('says in words all that it draws', () => {
     const r = ribbon([WALL, CELLS], '2026-05-07')
     const words = ribbonWords(r).join(' ')
-    for (const l of r.lanes) expect(words).toContain(l.name)
+    for (const l of r.lanes) expect(words).toContain(wordsIn('en').ribbon.lanes[l.name])
     expect(words).toContain('Lid stays on')
     expect(words).toContain('Opened: Wed 6 May.')
     expect(words).toContain('Mite wash:')

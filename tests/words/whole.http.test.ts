@@ -15,7 +15,7 @@ const DAY = '2026-06-10'
 /** Fields that hold what somebody wrote, and no word of ours. */
 const WRITTEN = new Set([
   ...['colony', 'by', 'yard', 'stand', 'note', 'text', 'donor', 'into'],
-  ...['cause', 'destination', 'product', 'batch', 'reference'],
+  ...['cause', 'destination', 'product', 'batch', 'reference', 'reason'],
 ])
 const folder = mkdtempSync(join(tmpdir(), 'resettle-words-'))
 let yard: TestYard
@@ -88,6 +88,51 @@ describe('in a language that is made up, nothing is left in English', () => {
         const path = `/colony/${tag}/${form}`
         expect([path, ...(await plainWords(path))]).toEqual([path])
       }
+  })
+
+  it('on the page of any colony, in the yard or gone, with all that is folded in it', async () => {
+    for (const { id } of yard.services.store.colonies({})) {
+      const path = `/colony/${id}`
+      expect([path, ...(await plainWords(path))]).toEqual([path])
+    }
+  })
+
+  it('on the page of a colony after saving, and where somebody asks about a frame', async () => {
+    const { store } = yard.services
+    for (const { id, tag } of store.colonies({ open: true }).slice(0, 12)) {
+      for (const { entry } of store.colony(id)?.journal ?? []) {
+        const path = `/colony/${tag}?saved=${entry.id}`
+        expect([path, ...(await plainWords(path))]).toEqual([path])
+      }
+      const asked = `/colony/${tag}?frame=2026-06-20`
+      expect([asked, ...(await plainWords(asked))]).toEqual([asked])
+    }
+  })
+
+  it('where a colony is moved, and an entry corrected, taken back or moved to the right box', async () => {
+    const { store } = yard.services
+    const shown = new Set<string>()
+    for (const { id, tag } of store.colonies({})) {
+      const paths = (store.colony(id)?.journal ?? []).flatMap(({ entry }) => {
+        if (shown.has(entry.kind)) return []
+        shown.add(entry.kind)
+        return ['correct', 'withdraw', 'other-box'].map((form) => `/entry/${entry.id}/${form}`)
+      })
+      for (const path of [`/colony/${tag}/move`, ...paths]) {
+        const answer = await yard.ask('helper', path, { headers: { 'Accept-Language': 'es' } })
+        // What founds a colony or ends it can be no other box’s: there is no such page.
+        if (answer.status !== 404) expect([path, ...leftIn(await answer.text())]).toEqual([path])
+      }
+    }
+    expect(shown.size).toBeGreaterThan(8)
+  })
+
+  it('where something is looked for, found or not', async () => {
+    for (const q of ['', 'wall', 'note', 'zzz', 'queen', '1']) {
+      // Notes are shown in part.
+      const ours = (await plainWords(`/find?list&q=${q}`)).filter((w) => !typed.some((t) => t.includes(w)))
+      expect([q, ...ours.filter((w) => w !== q)]).toEqual([q])
+    }
   })
 
   it('where a form is refused', async () => {

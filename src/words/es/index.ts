@@ -2,20 +2,25 @@
 import type { Words } from '../catalogue.ts'
 import { choicesIn } from '../choices.ts'
 import { choices } from './choices.ts'
+import { colony } from './colony.ts'
+import { corrections } from './corrections.ts'
 import { dates } from './dates.ts'
 import { account, signIn } from './door.ts'
 import { drawings } from './drawings.ts'
 import { entries } from './entries.ts'
 import { errors } from './errors.ts'
 import { fields } from './fields.ts'
+import { find as finding } from './find.ts'
 import { forms } from './forms.ts'
 import { frame } from './frame.ts'
 import { how } from './how.ts'
 import { islands } from './islands.ts'
+import { likely } from './likely.ts'
 import { outbox } from './outbox.ts'
 import { parts } from './parts.ts'
 import { reasons } from './reasons/index.ts'
 import { record } from './record.ts'
+import { ribbon } from './ribbon.ts'
 import { round } from './round.ts'
 import { steps } from './steps.ts'
 import { today } from './today.ts'
@@ -27,6 +32,8 @@ export const spanish: Words = {
   ...frame,
   choiceWords: choices,
   choices: choicesIn(choices),
+  colony,
+  corrections,
   dates,
   signIn,
   account,
@@ -34,14 +41,17 @@ export const spanish: Words = {
   entries,
   errors,
   fields,
+  finding,
   forms,
   how,
+  likely,
   outbox,
   reasons,
   steps,
   islands,
   parts,
   record,
+  ribbon,
   round,
   today,
   trade,
