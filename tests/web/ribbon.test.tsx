@@ -1,9 +1,10 @@
 import { describe, expect, it } from 'vitest'
+import { LANGUAGES } from '../../src/languages.ts'
 import type { Lane, Ribbon } from '../../src/parts/ribbon/model.ts'
 import { ribbonOf } from '../../src/parts/ribbon/model.ts'
 import { RibbonSmall, RibbonStrip } from '../../src/parts/ribbon/strip.tsx'
 import { nameAt, roomFor } from '../../src/parts/ribbon/windows.tsx'
-import { ribbonWords } from '../../src/parts/ribbon/words.ts'
+import { laneLabel, ribbonWords } from '../../src/parts/ribbon/words.ts'
 import { wordsIn } from '../../src/words/index.ts'
 import { historyFrom, look, planFrom, WALL } from './entries.ts'
 
@@ -99,6 +100,37 @@ describe('the brood ribbon', () => {
         if (!above) expect(right <= start || left >= end).toBe(true)
       }
   })
+
+  it.each(LANGUAGES)(
+    'has lane names in %s that fit on the narrowest phone, on the longest day',
+    (language) => {
+      const w = wordsIn(language)
+      const day = '2026-09-30'
+      const band = { kind: 'eggs', from: '2026-08-26', to: day, likely: day } as const
+      const kinds: Record<keyof typeof w.ribbon.lanes, Lane['of']> = {
+        along: 'along',
+        perhapsAlong: 'along',
+        'egg-frame': 'donor',
+        'open-brood': 'donor',
+        'capped-brood': 'donor',
+        brood: 'donor',
+        caged: 'queen',
+        ifRaised: 'queen',
+        raised: 'queen',
+        treatment: 'treatment',
+        newBrood: 'new-layer',
+        firstEggs: 'new-layer',
+      }
+      for (const [name, of] of Object.entries(kinds) as [Lane['name'], Lane['of']][])
+        for (const kind of of === 'queen' ? (['caged', 'emergence'] as const) : (['eggs'] as const)) {
+          if ((name === 'caged') !== (kind === 'caged') && of === 'queen') continue
+          const { likely, ...rest } = band
+          const bands = [kind === 'caged' ? { ...rest, kind } : { ...rest, likely, kind }]
+          const label = laneLabel({ of, name, bands }, day, w)
+          expect(roomFor(label), label).toBeLessThanOrEqual(100)
+        }
+    },
+  )
 
   it('says in words all that it draws', () => {
     const r = ribbon([WALL, CELLS], '2026-05-07')

@@ -18,7 +18,7 @@ export const ribbon = {
   },
   lanes: {
     along: 'Brood that came along',
-    perhapsAlong: 'Brood that may have come along',
+    perhapsAlong: 'Brood that perhaps came',
     'egg-frame': 'Frame of eggs given',
     'open-brood': 'Open brood given',
     'capped-brood': 'Capped brood given',
