@@ -16,7 +16,7 @@ const SPOKEN: RegExp[] = [
   /^\/round(\/box\/[^/]+|\/end)?$/,
   /^\/colony\/[^/]+(\/(visit|missed|note|outside-look|lost|move|photo\/[^/]+))?$/,
   /^\/entry\/[^/]+\/(correct|withdraw|other-box)$/,
-  /^\/find$/,
+  /^\/(find|yard)$/,
 ]
 
 const [ENGLISH] = LANGUAGES

@@ -49,6 +49,7 @@ export {
 export { boundBeside, isHeld } from './held.ts'
 export { hemisphereOf } from './hemisphere.ts'
 export { instantWords, sizeWords } from './instants.ts'
+export { knownAs, STAND_WORDS } from './known-as.ts'
 export { lidCautions, unitingCaution, warmthCaution } from './lid-cautions.ts'
 export {
   headline,

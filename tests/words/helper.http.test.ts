@@ -17,7 +17,7 @@ const ENGLISH: Record<string, string> = {
 
 /** Not yet in the catalogue. */
 const NOT_YET = new Set([
-  ...['/yard', '/colony/:tag/health', '/colony/:tag/wash', '/colony/:tag/feed', '/colony/:tag/treat'],
+  ...['/colony/:tag/health', '/colony/:tag/wash', '/colony/:tag/feed', '/colony/:tag/treat'],
   ...['/paper', '/labels', '/sheet-entry', '/account/calendar', '/account/messages'],
 ])
 

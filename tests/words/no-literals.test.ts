@@ -19,6 +19,7 @@ const SPOKEN_FILES = [
     (f) => `src/features/colony/${f}.tsx`,
   ),
   'src/features/find/page.tsx',
+  'src/features/yard/page.tsx',
   ...[
     'visit-page',
     'note-page',

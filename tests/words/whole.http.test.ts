@@ -135,6 +135,11 @@ describe('in a language that is made up, nothing is left in English', () => {
     }
   })
 
+  it('in the yard as a list, chosen and ordered', async () => {
+    for (const asked of ['', '?show=left&sort=tag', '?show=all&sort=next&page=2', '?find=zzz'])
+      expect([asked, ...(await plainWords(`/yard${asked}`))]).toEqual([asked])
+  })
+
   it('where a form is refused', async () => {
     const [colony] = yard.services.store.colonies({ open: true })
     const answer = await yard.ask('helper', `/colony/${colony?.tag}/note`, {

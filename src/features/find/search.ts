@@ -1,9 +1,8 @@
 /** What was typed, held against what there is. Every word has to be found; the nearest to a tag first, then the newest. */
 import { folded } from '../../folded.ts'
-import { LANGUAGES } from '../../languages.ts'
 import type { Sheet } from '../../records/index.ts'
 import { type ColonySummary, type TaggedRow, writtenIn } from '../../store/index.ts'
-import { labelIn, leftWords, removalTypes, wordsIn } from '../../words/index.ts'
+import { knownAs, STAND_WORDS } from '../../words/index.ts'
 
 /** Words as they are compared. A hyphen or blank in a tag does not matter, so a word keeps neither. */
 export const wordsOf = (typed: string): string[] =>
@@ -40,42 +39,14 @@ export function findBoxes(typed: string, colonies: readonly ColonySummary[]): Fo
     .sort((a, b) => a.near - b.near || newest(a.summary, b.summary))
 }
 
-/** Whoever looks may think in either language, whatever the page is in. */
-const SPOKEN = LANGUAGES.map(wordsIn)
-const STAND = SPOKEN.map((w) => folded(w.parts.stand('')).trim())
-
-/** Asks nothing of anybody, so nobody looks for it. */
-const NO_ADVICE: ReadonlySet<string> = new Set(['none', 'leave-alone'])
-
-const SAID = new Map<string, string>()
-
-/** Its kind of removal, how it stands or left, and what is to be done, in every language; the same for many boxes. */
-function saidOf({ action, outcome, phase, removalType }: ColonySummary): string {
-  const key = [removalType, outcome, phase, action].join('|')
-  const known = SAID.get(key)
-  if (known !== undefined) return known
-  const said = SPOKEN.map((w) =>
-    [
-      labelIn(removalTypes([], w.choiceWords), removalType),
-      outcome === null ? w.trade.phases[phase] : leftWords(outcome, w),
-      outcome !== null || NO_ADVICE.has(action) ? '' : w.trade.actions[action],
-    ].join(' '),
-  )
-  const text = folded(said.join(' '))
-  SAID.set(key, text)
-  return text
-}
-
 function nearness(s: ColonySummary, words: readonly string[], tag: string): Nearness | null {
   const own = bareTag(s.tag)
   if (tag !== '' && own === tag) return 0
   if (tag !== '' && own.startsWith(tag)) return 1
   const stand = s.stand === null ? null : folded(s.stand)
-  const standTyped = words.filter((w) => !STAND.includes(w))
+  const standTyped = words.filter((w) => !STAND_WORDS.includes(w))
   if (stand !== null && standTyped.length === 1 && standTyped[0] === stand) return 2
-  const known = folded(
-    [s.tag, s.yard, ...(s.stand === null ? [] : SPOKEN.map((w) => w.parts.stand(s.stand ?? '')))].join(' '),
-  ).concat(' ', saidOf(s))
+  const known = knownAs(s)
   return words.every((w) => known.includes(w) || own.includes(bareTag(w) || w)) ? 3 : null
 }
 

@@ -26,6 +26,7 @@ import { today } from './today.ts'
 import { trade } from './trade.ts'
 import { units } from './units.ts'
 import { visit } from './visit.ts'
+import { yard } from './yard.ts'
 
 export const english = {
   ...frame,
@@ -56,4 +57,5 @@ export const english = {
   trade,
   units,
   visit,
+  yard,
 }

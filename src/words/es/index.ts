@@ -27,6 +27,7 @@ import { today } from './today.ts'
 import { trade } from './trade.ts'
 import { units } from './units.ts'
 import { visit } from './visit.ts'
+import { yard } from './yard.ts'
 
 export const spanish: Words = {
   ...frame,
@@ -57,4 +58,5 @@ export const spanish: Words = {
   trade,
   units,
   visit,
+  yard,
 }
