@@ -14,7 +14,7 @@ const SPOKEN: RegExp[] = [
   /^\/account(\/passphrase)?$/,
   /^\/$/,
   /^\/round(\/box\/[^/]+|\/end)?$/,
-  /^\/colony\/[^/]+(\/(visit|missed|note|outside-look|lost|move|photo\/[^/]+))?$/,
+  /^\/colony\/[^/]+(\/(visit|missed|note|outside-look|lost|move|health|wash|feed|treat|photo\/[^/]+))?$/,
   /^\/entry\/[^/]+\/(correct|withdraw|other-box)$/,
   /^\/(find|yard)$/,
 ]

@@ -99,7 +99,7 @@ describe('in a language that is made up, nothing is left in English', () => {
 
   it('on the page of a colony after saving, and where somebody asks about a frame', async () => {
     const { store } = yard.services
-    for (const { id, tag } of store.colonies({ open: true }).slice(0, 12)) {
+    for (const { id, tag } of store.colonies({ open: true }).slice(0, 6)) {
       for (const { entry } of store.colony(id)?.journal ?? []) {
         const path = `/colony/${tag}?saved=${entry.id}`
         expect([path, ...(await plainWords(path))]).toEqual([path])
@@ -133,6 +133,18 @@ describe('in a language that is made up, nothing is left in English', () => {
       const ours = (await plainWords(`/find?list&q=${q}`)).filter((w) => !typed.some((t) => t.includes(w)))
       expect([q, ...ours.filter((w) => w !== q)]).toEqual([q])
     }
+  })
+
+  it('on the health of any colony, and where a wash, feed or a treatment is written down', async () => {
+    for (const { id } of yard.services.store.colonies({})) {
+      const path = `/colony/${id}/health`
+      expect([path, ...(await plainWords(path))]).toEqual([path])
+    }
+    for (const { tag } of yard.services.store.colonies({ open: true }))
+      for (const form of ['wash', 'feed', 'treat']) {
+        const path = `/colony/${tag}/${form}`
+        expect([path, ...(await plainWords(path))]).toEqual([path])
+      }
   })
 
   it('in the yard as a list, chosen and ordered', async () => {

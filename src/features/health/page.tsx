@@ -2,10 +2,10 @@
 
 import { type Frame, Layout } from '../../parts/index.ts'
 import type { Exposure, Plan } from '../../recovery/index.ts'
-import { dayWords, fromTo } from '../../words/index.ts'
+import { dayWords, fromTo, wordsIn } from '../../words/index.ts'
 import { DiseaseGuide } from './guide.tsx'
 import { type Health, needsWash, urgencyOf } from './health.ts'
-import { rateWords, standsShort, WATCH_NAMES } from './words.ts'
+import { rateWords, standsShort } from './words.ts'
 
 export interface HealthRow {
   tag: string
@@ -173,7 +173,8 @@ const Row = ({
         {says === null ? null : <li>{says}</li>}
         {seen.map((w) => (
           <li>
-            <b>{WATCH_NAMES[w.what]}</b> seen {dayWords(w.lastSeen ?? frame.today, frame.today)}
+            <b>{wordsIn('en').health.pests.names[w.what]}</b> seen{' '}
+            {dayWords(w.lastSeen ?? frame.today, frame.today)}
             {w.late
               ? ', look again now'
               : `, look again by ${dayWords(w.lookAgainBy ?? frame.today, frame.today)}`}

@@ -12,6 +12,7 @@ import { fields } from './fields.ts'
 import { find as finding } from './find.ts'
 import { forms } from './forms.ts'
 import { frame } from './frame.ts'
+import { health } from './health.ts'
 import { how } from './how.ts'
 import { islands } from './islands.ts'
 import { likely } from './likely.ts'
@@ -43,6 +44,7 @@ export const english = {
   fields,
   finding,
   forms,
+  health,
   how,
   likely,
   outbox,

@@ -13,6 +13,7 @@ import { fields } from './fields.ts'
 import { find as finding } from './find.ts'
 import { forms } from './forms.ts'
 import { frame } from './frame.ts'
+import { health } from './health.ts'
 import { how } from './how.ts'
 import { islands } from './islands.ts'
 import { likely } from './likely.ts'
@@ -44,6 +45,7 @@ export const spanish: Words = {
   fields,
   finding,
   forms,
+  health,
   how,
   likely,
   outbox,
