@@ -36,6 +36,9 @@ beforeAll(async () => {
     ...[...store.journal()].flatMap(({ entry }) =>
       Object.entries(entry).flatMap(([field, value]) => (WRITTEN.has(field) ? [String(value)] : [])),
     ),
+    ...[...store.journal()].flatMap(({ entry }) =>
+      entry.kind === 'intake' ? (entry.removal.site ?? []) : [],
+    ),
     ...store.colonies({}).map((c) => c.tag),
     ...Object.values(NAMES),
     // Its number is a link of its own.
@@ -118,8 +121,9 @@ describe('in a language that is made up, nothing is left in English', () => {
         shown.add(entry.kind)
         return ['correct', 'withdraw', 'other-box'].map((form) => `/entry/${entry.id}/${form}`)
       })
-      for (const path of [`/colony/${tag}/move`, ...paths]) {
-        const answer = await yard.ask('helper', path, { headers: { 'Accept-Language': 'es' } })
+      for (const path of [`/colony/${id}`, `/colony/${tag}/move`, ...paths]) {
+        // An operator sees more: customers, costs, what goes out of the yard.
+        const answer = await yard.ask('operator', path, { headers: { 'Accept-Language': 'es' } })
         // What founds a colony or ends it can be no other box’s: there is no such page.
         if (answer.status !== 404) expect([path, ...leftIn(await answer.text())]).toEqual([path])
       }

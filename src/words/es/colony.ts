@@ -23,7 +23,7 @@ export const colony: typeof English = {
   keeperSheet: 'Hoja para quien la recibe',
   moveRecord: 'Registro de salida',
   howNow: '¿Cómo está ahora?',
-  health: 'Salud y alimento',
+  health: 'Sanidad y alimento',
   changes: 'Historial de cambios',
   removalSheet: 'Hoja del rescate',
   checks: {

@@ -5,7 +5,7 @@ const treat = 'tratar (la etiqueta es la ley), y luego hacer otro lavado'
 const washOrTreat = 'hacer otro lavado, o tratar (la etiqueta es la ley)'
 
 export const health: typeof English = {
-  title: (tag) => `Salud de ${tag}`,
+  title: (tag) => `Sanidad de ${tag}`,
   boundToIt: 'Ligadas a ella:',
   recordCleared: 'Anotar quién lo descartó',
   recordLook: 'Anotar una revisión',
@@ -58,7 +58,7 @@ export const health: typeof English = {
       `La tapa se queda puesta hasta el ${day} por la reina joven: usar los días que siguen, o una manera que no abra nada.`,
     treated: (what) => `Tratada: ${what}.`,
     record: 'Anotar un tratamiento',
-    note: 'La etiqueta registrada en el lugar es la ley: dice cuánto, a qué temperatura, con qué puesto, y si se puede cosechar miel. Mascarilla hecha para ese vapor, guantes resistentes a ácidos, gafas, manga larga; nadie a favor del viento. Otro lavado de 10 a 14 días después.',
+    note: 'La etiqueta registrada en el lugar es la ley: dice cuánto, a qué temperatura, qué puede quedar puesto en la colmena, y si se puede cosechar miel. Mascarilla hecha para ese vapor, guantes resistentes a ácidos, gafas, manga larga; nadie a favor del viento. Otro lavado de 10 a 14 días después.',
   },
   disease: {
     title: 'Enfermedades de la cría',
