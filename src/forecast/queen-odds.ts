@@ -11,7 +11,6 @@ import { addDays, type Day, daysBetween, earlier, later } from '../days.ts'
 import type { History } from '../journal/index.ts'
 import { toTheEnd } from '../steps.ts'
 import { type EvidenceWeight, evidenceOf } from './evidence.ts'
-import { sentenceOf } from './odds-words.ts'
 import type { DayPmf } from './pmf.ts'
 import { hindsight } from './story/back.ts'
 import { KINDS, type Kind, kindOf } from './story/kinds.ts'
@@ -47,8 +46,6 @@ export interface QueenOdds {
   firstEgg: DayPmf
   /** What each thing seen says, in order. */
   evidence: EvidenceWeight[]
-  /** The odds in a plain sentence. */
-  sentence: string
   /** Natural logarithm of the chance of everything seen; very low when the record contradicts itself. */
   logChance: number
 }
@@ -159,15 +156,13 @@ export function queenOdds(story: Story): QueenOdds {
     if (day === undefined) return []
     return [{ day: addDays(story.history.removedOn, t), ...kindShares(shares, day) }]
   })
-  const now = oddsToday(story)
   return {
     asOf: story.today,
-    today: now,
+    today: oddsToday(story),
     days,
     emergence: firstDays(byDay, Q.virgin),
     firstEgg: firstDays(byDay, Q.laying),
     evidence: evidenceOf(story),
-    sentence: sentenceOf(now),
     logChance: story.walk.logChance,
   }
 }

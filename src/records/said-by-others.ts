@@ -74,7 +74,9 @@ export const secondName = z.strictObject({
   why: z.optional(z.enum(SECOND_WHYS)),
   reason: z.optional(text(500)),
   /** The name as it was drawn, of somebody who has no account. */
-  path: z.optional(z.string().check(z.maxLength(60_000), z.regex(DRAWN, 'must be path data made of M and L'))),
+  path: z.optional(
+    z.string().check(z.maxLength(60_000), z.regex(DRAWN, 'must be path data made of M and L')),
+  ),
   on: day,
   at: z.optional(time),
   /** What was unmet, in the words it was shown in: it is not signed for anything else. */

@@ -68,10 +68,10 @@ export { proofOf } from './spans.ts'
 export type { Ask } from './state.ts'
 export { heldWords, lockedDeed, type Suspicion, suspicionOn } from './suspicion.ts'
 export {
+  boundTo,
   deedOf,
   type Exposure,
   exposedWords,
-  exposureWords,
   type Traced,
   tellsOfBonds,
   traceFoulbrood,

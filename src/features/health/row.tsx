@@ -2,10 +2,10 @@
 
 import type { Day } from '../../days.ts'
 import type { Frame } from '../../parts/index.ts'
-import { dayWords } from '../../words/index.ts'
+import { dayWords, wordsIn } from '../../words/index.ts'
 import type { Health } from './health.ts'
 import type { Watch } from './watch.ts'
-import { rateWords, standsShort, WATCH_NAMES } from './words.ts'
+import { rateWords, standsShort } from './words.ts'
 
 export interface HealthRow {
   tag: string
@@ -67,7 +67,7 @@ export const Row = ({
 const Signs = ({ seen, says, today }: { seen: Watch[]; says: string | null; today: Day }) => {
   const lines = seen.map((w) => (
     <>
-      <b>{WATCH_NAMES[w.what]}</b> seen {dayWords(w.lastSeen ?? today, today)}
+      <b>{wordsIn('en').health.pests.names[w.what]}</b> seen {dayWords(w.lastSeen ?? today, today)}
       {w.late ? ', look again now' : `, look again by ${dayWords(w.lookAgainBy ?? today, today)}`}
     </>
   ))

@@ -55,6 +55,8 @@ export const dates: Words['dates'] = {
   day,
   dayAlone,
   dayWithYear,
+  weekday: (d) => partsOf(d).weekday,
+  axis: (d) => `${partsOf(d).day} ${partsOf(d).month}`,
   fromToday,
   dayAndDistance: (d, today) =>
     Math.abs(daysBetween(d, today)) <= 1
