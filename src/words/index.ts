@@ -68,7 +68,6 @@ export {
   isQuiet,
   lidStaysOn,
   live,
-  PHASE_WORDS,
   RULE_WORDS,
 } from './rules.ts'
 export { bareName, type SameName, sameNameReading, sameNames } from './same-names.ts'

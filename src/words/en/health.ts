@@ -134,6 +134,8 @@ export const health = {
   forms: {
     washTitle: (tag: string) => `Mite wash of ${tag}`,
     saveWash: 'Save the wash',
+    washIntro:
+      'Half a cup of bees from a brood frame is about 300. Make sure that the queen is not among them.',
     feedTitle: (tag: string) => `Feed for ${tag}`,
     saveFeed: 'Save the feed',
     treatTitle: (tag: string) => `Mite treatment of ${tag}`,

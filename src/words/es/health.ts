@@ -142,6 +142,8 @@ export const health: typeof English = {
   forms: {
     washTitle: (tag) => `Lavado para ácaros de ${tag}`,
     saveWash: 'Guardar el lavado',
+    washIntro:
+      'Media taza de abejas de un cuadro de cría son unas 300. Asegurarse de que la reina no esté entre ellas.',
     feedTitle: (tag) => `Alimento para ${tag}`,
     saveFeed: 'Guardar el alimento',
     treatTitle: (tag) => `Tratamiento contra ácaros de ${tag}`,
