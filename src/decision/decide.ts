@@ -23,6 +23,8 @@ const GENTLE = ['look', 'boost', 'give', 'queen', 'unite'] as const
 const NOISE = 0.002
 /** A graver step must be worth this share of a colony more. */
 const GRAVER = 0.006
+/** A queen is sent for ahead where having her in time is worth this share of a colony more. */
+const ORDERED = 0.02
 
 /** The option to take. Of looks the best day, the later of two alike; of gifts the sooner; a graver act only if it is plainly worth more. */
 function choose(options: readonly Option[], worth: number): Option | null {
@@ -62,7 +64,7 @@ export function decisionOf(
   return {
     act,
     inDays: chosen.inDays,
-    order: orderGain(chosen) > GRAVER * worth,
+    order: orderGain(chosen) > ORDERED * worth,
     chosen,
     options: bestOfEach(options),
   }
