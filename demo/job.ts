@@ -55,3 +55,18 @@ export const workOf = (i: Intake | null, planned: Day, more: Work): Work => {
   const said = Object.fromEntries(Object.entries(known).filter(([, v]) => v !== undefined))
   return { on: removal.removedOn ?? planned, ...said, ...more }
 }
+
+/** The sheet, looked at and ticked at the place it is of. */
+export function lookedHere(s: Sheet): Sheet {
+  const { where, surface, type } = s.site
+  const at = Object.fromEntries(
+    Object.entries({ address: s.job.address, where, surface, type }).filter(([, v]) => v !== undefined),
+  )
+  const { doneOn } = s.check
+  return {
+    ...s,
+    site: { ...s.site, lookedAt: { behind: at, hazards: at, old: at, bystanders: at } },
+    check: { ...s.check, ...(doneOn === undefined ? {} : { doneAt: at }) },
+    ...(s.decision === undefined ? {} : { decision: { ...s.decision, ...at } }),
+  }
+}

@@ -5,7 +5,7 @@ import { EMPTY_SHEET, type Sheet } from '../src/records/index.ts'
 import type { Store } from '../src/store/index.ts'
 import { PERPETUA } from './cast.ts'
 import { idMadeAt } from './ids.ts'
-import { type Job, YARD_NAME } from './job.ts'
+import { type Job, lookedHere, YARD_NAME } from './job.ts'
 import { JOBS } from './jobs.ts'
 import { fillPrices } from './prices.ts'
 
@@ -37,7 +37,7 @@ function fillJob(store: Office, told: Job, today: Day, now: string, n: number): 
   }
   save(0)
   told.steps.forEach((step, i) => {
-    sheet = { ...sheet, ...step({ planned, intake: colony?.history.intake ?? null, sheet }) }
+    sheet = lookedHere({ ...sheet, ...step({ planned, intake: colony?.history.intake ?? null, sheet }) })
     save(i + 1)
   })
 }

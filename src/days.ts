@@ -2,10 +2,8 @@
  * Calendar days and spans of days.
  *
  * A day is its ISO text ('2026-05-01'): it sorts as text, stores as text and has no time zone. Arithmetic goes
- * through UTC day numbers, so no clock change can add or drop a day. Only `dayIn` knows of zones.
+ * through UTC day numbers, so no clock change can add or drop a day. Only `clockIn` knows of zones.
  */
-import { TZDate } from '@date-fns/tz'
-import { format } from 'date-fns'
 import type { Named } from './ids.ts'
 
 /** A calendar day, 'YYYY-MM-DD', years 1900-2199. */
@@ -76,36 +74,63 @@ export const shift = (s: Span, earliest: number, likely = earliest, latest = lik
   latest: addDays(s.latest, latest),
 })
 
-/** Asking Intl takes half a millisecond, and every request reads the zone. Only names that exist are remembered. */
-const zones = new Set<string>()
+/** One a zone: making it takes half a millisecond, and every request reads the zone. Only zones that exist are kept. */
+const clocks = new Map<string, Intl.DateTimeFormat>()
+
+function clockOf(zone: string): Intl.DateTimeFormat {
+  const known = clocks.get(zone)
+  if (known !== undefined) return known
+  const two = '2-digit'
+  const made = new Intl.DateTimeFormat('en', {
+    timeZone: zone,
+    hourCycle: 'h23',
+    year: 'numeric',
+    month: two,
+    day: two,
+    hour: two,
+    minute: two,
+  })
+  clocks.set(zone, made)
+  return made
+}
 
 /** Whether this machine knows a time zone by that name (IANA). */
 export function isZone(name: string): boolean {
-  if (zones.has(name)) return true
   try {
-    new Intl.DateTimeFormat('en', { timeZone: name })
-    zones.add(name)
+    clockOf(name)
     return true
   } catch {
     return false
   }
 }
 
-/** The calendar day in a time zone (IANA name) at an instant. Throws RangeError for a zone that does not exist. */
-export function dayIn(zone: string, instant: Date): Day {
-  const there = new TZDate(instant, zone)
-  if (Number.isNaN(there.getTime())) throw new RangeError(`dayIn: no such time zone: ${zone}`)
-  return format(there, 'yyyy-MM-dd')
+/**
+ * What calendar and clock show in a time zone (IANA name) at an instant: day, and time as 'HH:MM'. Throws RangeError for a
+ * zone or an instant that does not exist.
+ */
+export function clockIn(zone: string, instant: Date): { day: Day; time: string } {
+  const part = Object.fromEntries(
+    clockOf(zone)
+      .formatToParts(instant)
+      .map(({ type, value }) => [type, value]),
+  )
+  return { day: `${part.year}-${part.month}-${part.day}`, time: `${part.hour}:${part.minute}` }
 }
 
-/** The day at noon on this machine: only for handing to date-fns formatters, which read local fields. */
-const local = (day: Day): Date => new Date(`${day}T12:00:00`)
+/** The calendar day in a time zone (IANA name) at an instant. Throws RangeError for a zone that does not exist. */
+export const dayIn = (zone: string, instant: Date): Day => clockIn(zone, instant).day
+
+const WEEKDAYS = ['Sun', 'Mon', 'Tue', 'Wed', 'Thu', 'Fri', 'Sat']
+const MONTHS = ['Jan', 'Feb', 'Mar', 'Apr', 'May', 'Jun', 'Jul', 'Aug', 'Sep', 'Oct', 'Nov', 'Dec']
 
 /** 'Sun 10 May' */
-export const inWords: (day: Day) => string = remembered((day) => format(local(day), 'EEE d MMM'))
+export const inWords: (day: Day) => string = remembered((day) => {
+  const at = new Date(dayNumber(day) * MS_PER_DAY)
+  return `${WEEKDAYS[at.getUTCDay()]} ${at.getUTCDate()} ${MONTHS[at.getUTCMonth()]}`
+})
 
 /** 'Sun 10 May 2026' */
-export const inWordsWithYear: (day: Day) => string = remembered((day) => format(local(day), 'EEE d MMM yyyy'))
+export const inWordsWithYear = (day: Day): string => `${inWords(day)} ${day.slice(0, 4)}`
 
 /** 'Sun 10 May', with the year only where it is not the year of `today`. */
 export const dayWords = (day: Day, today: Day): string =>

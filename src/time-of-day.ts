@@ -1,9 +1,8 @@
 /** Times of day as 'HH:MM' in the yard's time zone. */
-import { TZDate } from '@date-fns/tz'
-import { format } from 'date-fns'
+import { clockIn } from './days.ts'
 
 /** The time of day in a zone (IANA name) at an instant. */
-export const timeIn = (zone: string, instant: Date): string => format(new TZDate(instant, zone), 'HH:mm')
+export const timeIn = (zone: string, instant: Date): string => clockIn(zone, instant).time
 
 const SHAPE = /^([01]\d|2[0-3]):[0-5]\d$/
 export const isTime = (text: string): boolean => SHAPE.test(text)

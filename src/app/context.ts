@@ -4,7 +4,7 @@ import type { Context, Env as HonoEnv } from 'hono'
 import type { Day } from '../days.ts'
 import type { Language } from '../languages.ts'
 import type { Frame } from '../parts/index.ts'
-import type { ApiTokens, People, Person, Role, TokenHolder } from '../people/index.ts'
+import type { ApiTokens, Member, People, Person, Role, TokenHolder } from '../people/index.ts'
 import type { PhotoFiles, PhotoShelf } from '../photos/index.ts'
 import type { BackupService, Repository, Store } from '../store/index.ts'
 import type { Words } from '../words/index.ts'
@@ -40,6 +40,8 @@ export interface PageDeps {
   forecasts?: ForecastCache
   /** How many customers it is time to tell of their bees; left out where there are no letters. */
   lettersDue?: (today: Day) => number
+  /** Who has an account in the yard; left out where nobody knows. */
+  crew?: () => readonly Member[]
   /** Lets writes that arrive at the same time share one wait for the disk; left out, each waits for itself. */
   grouped?: Grouped
   /** What is said in a language; only tests say it otherwise. */

@@ -143,17 +143,9 @@ export function forecastCache(): ForecastCache {
       keep(known, g, `frame ${on}`, (history, m) => {
         const { odds, strength, strengthOptions } = colony(known, g)
         const story = storyOf(history, g.today, m)
-        const { sentence, after } = effectOfCappedFrame(
-          story,
-          odds.firstEgg,
-          strengthOptions,
-          on,
-          1,
-          strength,
-        )
+        const { after } = effectOfCappedFrame(story, odds.firstEgg, strengthOptions, on, 1, strength)
         return {
           on,
-          sentence,
           lowest: after.lowest,
           chanceUnder: after.chanceUnder,
           days: after.days.map(({ day, median }) => ({ day, median })),

@@ -4,7 +4,6 @@ import { dayIn } from '../days.ts'
 import { replacements } from '../journal/index.ts'
 import type { Frame, JournalLine } from '../parts/index.ts'
 import type { JournalRow } from '../store/index.ts'
-import { dayWords } from '../words/index.ts'
 
 /** Oldest day first; on one day, in the order in which entries came to be known. */
 export function journalLines(
@@ -47,7 +46,7 @@ function superseded(
 ): NonNullable<JournalLine['superseded']> {
   return {
     by: by.recordedBy,
-    on: dayWords(dayIn(frame.zone, new Date(by.recordedAt)), frame.today),
+    on: dayIn(frame.zone, new Date(by.recordedAt)),
     withdrawn: by.entry.kind === 'withdrawal',
     reason: by.entry.kind === 'withdrawal' ? by.entry.reason : null,
   }

@@ -10,14 +10,16 @@ import type { AppContext, Deps } from './context.ts'
 const SPOKEN: RegExp[] = [
   /^\/how(\/|$)/,
   /^\/sign-in$/,
-  /^\/outbox(\/\d+\/take-out)?$/,
+  /^\/outbox(\/\d+(\/take-out)?)?$/,
   /^\/account(\/passphrase)?$/,
   /^\/$/,
   /^\/round(\/box\/[^/]+|\/end)?$/,
   /^\/(paper|sheet-entry|labels)$/,
   /^\/account\/(calendar|messages|tokens)(\/|$)/,
   /^\/invite\/[^/]+$/,
-  /^\/colony\/[^/]+\/(visit|missed|note|outside-look|lost)$/,
+  /^\/colony\/[^/]+(\/(visit|missed|note|outside-look|lost|move|health|wash|feed|treat|photo\/[^/]+))?$/,
+  /^\/entry\/[^/]+\/(correct|withdraw|other-box)$/,
+  /^\/(find|yard)$/,
 ]
 
 const [ENGLISH] = LANGUAGES

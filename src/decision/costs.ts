@@ -39,9 +39,9 @@ const LOST_COSTS_MORE = 5
 
 /**
  * Share of colonies that come to grief in a day, whatever is done, as long as they stay: their queen fails (5-17 % in 16 weeks,
- * Rhodes & Denney 2003), or they are robbed, slimed or knocked over (judgement).
+ * Rhodes & Denney 2003: up to 0.0015), or they are robbed, slimed or knocked over (judgement).
  */
-const LOST_A_DAY = 0.001
+const LOST_A_DAY = 0.0025
 
 /** The yard's costs over the defaults, as the decision weighs them. Negative figures count as 0. */
 export function costsWith(own: { [K in keyof Costs]?: number | undefined } = {}): Costs {

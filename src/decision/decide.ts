@@ -22,10 +22,9 @@ const GENTLE = ['look', 'boost', 'give', 'queen', 'unite'] as const
 /** Worth this share of a colony less, an option is still as good: the reckoning is no finer. */
 const NOISE = 0.002
 /** A graver step must be worth this share of a colony more. */
-const GRAVER = 0.012
-
-/** A queen is bought only where she saves so many more, not for the days alone. Judgement. */
-const KEEPS_MORE = 0.01
+const GRAVER = 0.006
+/** A queen is sent for ahead where having her in time is worth this share of a colony more. */
+const ORDERED = 0.02
 
 /** The option to take. Of looks the best day, the later of two alike; of gifts the sooner; a graver act only if it is plainly worth more. */
 function choose(options: readonly Option[], worth: number): Option | null {
@@ -38,8 +37,7 @@ function choose(options: readonly Option[], worth: number): Option | null {
       .sort((a, b) => (act === 'look' ? b.inDays - a.inDays : a.inDays - b.inDays))[0]
     if (candidate === undefined) continue
     const graver = chosen !== null && candidate.value <= chosen.value + GRAVER * worth
-    const vain = act === 'queen' && chosen !== null && candidate.keeps < chosen.keeps + KEEPS_MORE
-    if (!graver && !vain) chosen = candidate
+    if (!graver) chosen = candidate
   }
   return chosen
 }
@@ -66,7 +64,7 @@ export function decisionOf(
   return {
     act,
     inDays: chosen.inDays,
-    order: orderGain(chosen) > GRAVER * worth,
+    order: orderGain(chosen) > ORDERED * worth,
     chosen,
     options: bestOfEach(options),
   }

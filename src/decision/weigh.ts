@@ -2,6 +2,7 @@
 import { TEST_FRAME_IGNORED_AFTER } from '../biology/index.ts'
 import { addDays, type Day, daysBetween } from '../days.ts'
 import { oddsToday } from '../forecast/index.ts'
+import type { History } from '../journal/index.ts'
 import {
   type Advised,
   type Context,
@@ -17,6 +18,7 @@ import {
   mayUnite,
   openLook,
   phaseOn,
+  toTakeOut,
 } from '../recovery/index.ts'
 import { layerPlan } from './layer.ts'
 import { leadOf, type Option } from './options.ts'
@@ -60,7 +62,7 @@ const watched = ({ s, today }: Context): boolean =>
 /** Facts that leave nothing to weigh: a cage to be seen to, a queen to be taken out, laying workers proven, cells beside a layer. */
 const decidedByFacts = (c: Context): boolean =>
   c.s.caged !== null ||
-  c.s.takeOut !== null ||
+  toTakeOut(c.s) !== null ||
   c.asked('cells-beside') !== undefined ||
   c.asked('look-again') !== undefined ||
   (c.asked('laying-workers') !== undefined && !watched(c)) ||
@@ -77,7 +79,7 @@ export const weigherOf =
       const on = lastEvidence(s.history)
       if (oddsToday(storyAt(s.history, on, settings.model)).laying >= SURELY) return layer(c, on, settings)
     }
-    if (coldSeason(s.protocol, today)) return null
+    if (coldSeason(s.protocol, today)) return mildDay(c)
     const few = tooFewToMate(c)
     if (few !== null) return { advice: few, options: [] }
     const standing = standingOn(
@@ -121,6 +123,9 @@ const secondOpinion = ({ decision }: Standing): boolean =>
 function lookFirst(c: Context, { decision, on }: Standing): Advised | null {
   const ask = lookAsked(c)
   if (ask === null || (ask.rule === 'laying-workers' && watched(c))) return null
+  // A frame of eggs shows nothing before its day, and the same look answers both.
+  const frame = lastFrame(c.s.history)
+  if (frame !== null && daysBetween(frame, c.today) < READ_FROM) return null
   const waits = c.today < on
   const acts = !waits && ['give', 'boost', 'queen', 'unite'].includes(decision.act)
   // A look planned for a day of the question's own window is not made sooner.
@@ -134,12 +139,14 @@ const TEST_FROM = 14
 /** What the facts and proofs forbid, on the days to come. */
 function guardsOf({ s, today, quiet }: Context, arrives: Day): Guards {
   const failed = s.queen.is === 'none' && s.queen.failed !== 'own'
+  const frame = lastFrame(s.history)
   return {
     mayOpen: (day) => !isQuiet(day, quiet) && mayOpen(s, day) === null,
     // A month without young brood, bees pass a frame of eggs over; and what failed once is not tried again.
     mayGive: (day) =>
       mayGive(s, day) === null &&
       !failed &&
+      !unread(s.history, frame, day) &&
       (s.queen.is === 'none' || daysBetween(s.lastOldEgg, day) >= TEST_FROM) &&
       daysBetween(s.lastYoungBrood, day) <= TEST_FRAME_IGNORED_AFTER,
     framesLeft: !failed,
@@ -147,6 +154,23 @@ function guardsOf({ s, today, quiet }: Context, arrives: Day): Guards {
     mayUnite: mayUnite(s, today) === null,
   }
 }
+
+/** The day on which a frame of eggs was last given. */
+const lastFrame = ({ entries }: History): Day | null =>
+  entries.findLast((e) => e.kind === 'given' && e.what === 'egg-frame')?.on ?? null
+
+/** Cells on a frame are plain from the third day after it was given, and for as long as they stand. */
+const READ_FROM = 3
+const READ_TO = 14
+
+/** A frame was given, and nobody has looked yet what became of it: it is read before another is given. */
+const unread = ({ entries }: History, frame: Day | null, day: Day): boolean =>
+  frame !== null &&
+  daysBetween(frame, day) <= READ_TO &&
+  !entries.some(
+    (e) =>
+      e.kind === 'inspection' && e.opened && e.cells !== undefined && daysBetween(frame, e.on) >= READ_FROM,
+  )
 
 /** Cells were found, and none of their queens can be out by the day on which a bought one goes in: they are cut first. */
 const cellsCanGo = ({ queen, lost }: Context['s'], arrives: Day): boolean =>
@@ -187,6 +211,19 @@ function soonerAsked({ s, today }: Context, look: Day): Day | null {
   const opens = (['cells-beside', 'look-again'] as const).flatMap((rule) => s.pending(rule)?.opens ?? [])
   const [first] = opens.filter((day) => day > today && day < look).sort()
   return first ?? null
+}
+
+/** So long into the cold season days still come that are warm enough for a short look. Judgement. */
+const MILD_DAYS = 30
+
+/** A colony whose queen was still to be proven when the cold came is looked into once more on a mild day, not left until spring. */
+function mildDay(c: Context): Weighed | null {
+  const { s, today } = c
+  const since = addDays(today, -MILD_DAYS)
+  if (coldSeason(s.protocol, since) || coldSeason(s.protocol, s.history.intake.on)) return null
+  return s.queen.is === 'none' || s.queen.is === 'laying-workers' || s.queen.is === 'caged'
+    ? null
+    : lastLook(c)
 }
 
 /** A look that did not suffice is not made again within the week (disease looks and counts stand for seven days). */

@@ -8,7 +8,6 @@ export type Foreseen = Omit<ColonyForecast, 'story'>
 /** What a frame of capped brood given on a day would change. */
 export interface FrameSeen {
   on: Day
-  sentence: string
   lowest: { day: Day; frames: number }
   chanceUnder: number
   days: Pick<StrengthDay, 'day' | 'median'>[]

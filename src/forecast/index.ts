@@ -3,6 +3,7 @@ export { emergingByDay } from './brood-sources.ts'
 export { CALIBRATION, type CalibrationBin } from './calibration-data.ts'
 export { colonyForecast, type ForecastSettings } from './colony-forecast.ts'
 export { DEFAULT_DONOR_RULES, type Donor } from './donors.ts'
+export { type EvidenceWeight, strengthOf } from './evidence.ts'
 export type { Foreseen, FrameSeen } from './foreseen.ts'
 export { effectOfCappedFrame } from './frame-effect.ts'
 export { type Learned, type LearnedRate, learning } from './learn.ts'
@@ -31,7 +32,7 @@ export {
 } from './rates.ts'
 export { type MoveOutForecast, moveOutForecast } from './readiness.ts'
 export { type Around, NOTHING_AROUND } from './story/around.ts'
-export { KIND_WORDS, KINDS, type Kind } from './story/kinds.ts'
+export { KINDS, type Kind } from './story/kinds.ts'
 export { broodSeen, cappedChances, cellChances, eggsChances } from './story/look.ts'
 export { freed, nightFrom } from './story/night.ts'
 export { LAST_AGE, NO_OLD, pack, Q, STATE, type State } from './story/state.ts'
@@ -48,5 +49,12 @@ export {
   orderAdvice,
   type SupplyForecast,
 } from './supplies.ts'
-export { HARDLY_TELLING, mostTelling, type TellingDay, tellingDays, tellingSentence } from './telling-day.ts'
+export {
+  type BestLook,
+  bestLook,
+  HARDLY_TELLING,
+  mostTelling,
+  type TellingDay,
+  tellingDays,
+} from './telling-day.ts'
 export { type ColonySupplies, colonySupplies, type YardSupplies, yardSupplies } from './yard-supplies.ts'

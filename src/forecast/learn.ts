@@ -6,6 +6,7 @@
  * reading of the colonies already uses what the first has taught (expectation-maximisation; Dempster, Laird & Rubin 1977).
  */
 import { type History, queenTaken } from '../journal/index.ts'
+import { toTheEnd } from '../steps.ts'
 import { storyOf } from './queen-odds.ts'
 import { DEFAULT_RATES, RATE_TABLE, type Rate, type RateName, type Rates, ratesWith } from './rates.ts'
 import { hindsight, type LookInHindsight } from './story/back.ts'
@@ -197,10 +198,5 @@ export function* learning(histories: readonly History[], rounds = 2): Generator<
 }
 
 /** The same in one go. */
-export function learnRates(histories: readonly History[], rounds = 2): Learned {
-  const steps = learning(histories, rounds)
-  for (;;) {
-    const { done, value } = steps.next()
-    if (done === true) return value
-  }
-}
+export const learnRates = (histories: readonly History[], rounds = 2): Learned =>
+  toTheEnd(learning(histories, rounds))

@@ -9,15 +9,15 @@
 
 import { addDays, type Day, daysBetween, earlier, later } from '../days.ts'
 import type { History } from '../journal/index.ts'
+import { toTheEnd } from '../steps.ts'
 import { type EvidenceWeight, evidenceOf } from './evidence.ts'
-import { sentenceOf } from './odds-words.ts'
 import type { DayPmf } from './pmf.ts'
 import { hindsight } from './story/back.ts'
 import { KINDS, type Kind, kindOf } from './story/kinds.ts'
 import { followedFrom, longPast } from './story/long-past.ts'
 import { Q, STATE } from './story/state.ts'
 import { type DayOfStory, daysOf } from './story/steps.ts'
-import { type Model, type Shares, startShares, toTheEnd, type Walk, walking } from './story/walk.ts'
+import { type Model, type Shares, startShares, type Walk, walking } from './story/walk.ts'
 
 /** All stories of a colony that fit what is known on a day. The other forecasts start from it. */
 export interface Story {
@@ -46,8 +46,6 @@ export interface QueenOdds {
   firstEgg: DayPmf
   /** What each thing seen says, in order. */
   evidence: EvidenceWeight[]
-  /** The odds in a plain sentence. */
-  sentence: string
   /** Natural logarithm of the chance of everything seen; very low when the record contradicts itself. */
   logChance: number
 }
@@ -158,15 +156,13 @@ export function queenOdds(story: Story): QueenOdds {
     if (day === undefined) return []
     return [{ day: addDays(story.history.removedOn, t), ...kindShares(shares, day) }]
   })
-  const now = oddsToday(story)
   return {
     asOf: story.today,
-    today: now,
+    today: oddsToday(story),
     days,
     emergence: firstDays(byDay, Q.virgin),
     firstEgg: firstDays(byDay, Q.laying),
     evidence: evidenceOf(story),
-    sentence: sentenceOf(now),
     logChance: story.walk.logChance,
   }
 }

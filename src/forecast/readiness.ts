@@ -1,7 +1,7 @@
 /** When a colony can move out, as odds: from the odds of laying, the hold, what else is unmet, and the strength to come. */
 
-import { addDays, type Day, daysBetween, inWords, later } from '../days.ts'
-import type { Plan, Protocol } from '../recovery/index.ts'
+import { addDays, type Day, daysBetween, later } from '../days.ts'
+import type { Plan, Protocol, UnmetReason } from '../recovery/index.ts'
 import type { DayPmf } from './pmf.ts'
 import type { Story } from './queen-odds.ts'
 import type { StrengthForecast } from './strength.ts'
@@ -15,8 +15,7 @@ export interface MoveOutForecast {
   expected: Day | null
   range: { from: Day; to: Day } | null
   /** What no day can be given for, such as suspected brood disease; null when nothing stands in the way. */
-  blocked: string | null
-  sentence: string
+  blocked: UnmetReason | null
 }
 
 /** Capped worker brood is easily seen from this day after her first egg (capped on day 9). */
@@ -46,12 +45,12 @@ function readyOn(firstEgg: Day, g: Ground): Day | null {
 const MODELLED: readonly string[] = ['worker-brood', 'strength-uncounted', 'strength-low']
 
 /** What is unmet besides brood and strength: the earliest day it can be met, or what cannot be dated. */
-function others(plan: Plan, protocol: Protocol, story: Story): { atLeast: Day; blocked: string | null } {
+function others(plan: Plan, protocol: Protocol, story: Story): { atLeast: Day; blocked: UnmetReason | null } {
   let atLeast = later(plan.asOf, addDays(story.history.intake.on, protocol.holdDays))
-  let blocked: string | null = null
+  let blocked: UnmetReason | null = null
   for (const u of plan.readiness.unmet) {
     if (MODELLED.includes(u.reason.code)) continue
-    if (u.earliest === null) blocked ??= u.what
+    if (u.earliest === null) blocked ??= u.reason
     else atLeast = later(atLeast, u.earliest)
   }
   return { atLeast, blocked }
@@ -69,22 +68,6 @@ const quantileDay = (p: readonly number[], share: number, today: Day): Day => {
 
 /** Next to no chance of getting ready. */
 const NO_CHANCE = 0.02
-
-function worded(
-  ever: number,
-  expected: Day | null,
-  range: MoveOutForecast['range'],
-  blocked: string | null,
-): string {
-  if (blocked !== null) return `No move-out day can be named: ${blocked}.`
-  if (expected === null || range === null) return 'As things stand it will not get ready to move out.'
-  const span =
-    range.from === range.to
-      ? `on ${inWords(expected)}`
-      : `about ${inWords(expected)} (eight times in ten between ${inWords(range.from)} and ${inWords(range.to)})`
-  if (ever > 0.975) return `It can be ready to move out ${span}.`
-  return `It can be ready to move out ${span}, if it gets there: ${Math.round(ever * 100)} in 100.`
-}
 
 /**
  * The move-out day as odds.
@@ -132,7 +115,6 @@ export function moveOutForecast(
     expected,
     range,
     blocked,
-    sentence: worded(ever, expected, range, blocked),
   }
 }
 
@@ -142,5 +124,4 @@ const NOT_HERE: MoveOutForecast = {
   expected: null,
   range: null,
   blocked: null,
-  sentence: 'It has left the yard.',
 }

@@ -5,8 +5,7 @@
  * "How much" is mutual information in bits (Shannon 1948; Lindley 1956, Ann. Math. Stat. 27:986-1005): 1 bit halves the doubt
  * between two things equally likely; 0 says nothing that is not known.
  */
-import { addDays, type Day, inWords } from '../days.ts'
-import { times } from './evidence.ts'
+import { addDays, type Day } from '../days.ts'
 import type { Story } from './queen-odds.ts'
 import { kindOf } from './story/kinds.ts'
 import { broodSeen, CELL_ANSWERS, cappedChances, cellChances, eggsChances, queenSeen } from './story/look.ts'
@@ -118,24 +117,28 @@ export function mostTelling(days: readonly TellingDay[], ahead = PLANNED_AHEAD):
 /** Less than this is not worth a visit for the queen's sake. Judgement: a fifth of a bit. */
 export const HARDLY_TELLING = 0.2
 
-const shortDay = (day: Day): string => inWords(day).slice(0, 3)
+/** What the coming days tell: the day that tells most, and how it stands beside another. */
+export type BestLook =
+  | { says: 'costs' | 'little' }
+  | { says: 'most'; day: Day }
+  | { says: 'other-little' | 'hardly-more'; day: Day; other: Day }
+  | { says: 'times'; day: Day; other: Day; times: number }
 
-/**
- * In words. Example: 'A look on Tue 5 May tells most: twice what Sun does.' `other` is the day compared with, today by default.
- */
-export function tellingSentence(days: readonly TellingDay[], other = days[0]): string {
+/** A day that tells fewer times more than this tells hardly more. Judgement. */
+const HARDLY_MORE = 1.15
+
+/** `other` is the day compared with, today by default. */
+export function bestLook(days: readonly TellingDay[], other = days[0]): BestLook {
   const best = mostTelling(days)
   if (best === null || best.net < HARDLY_TELLING)
-    return best !== null && best.bits >= HARDLY_TELLING
-      ? 'A look this week may cost a virgin more than it tells: leave the lid on.'
-      : 'A look this week would tell little that is not known.'
-  const when = inWords(best.day)
-  if (other === undefined || other.day === best.day) return `A look on ${when} tells most.`
-  if (other.net < HARDLY_TELLING) return `A look on ${when} tells most; ${shortDay(other.day)} tells little.`
-  const ratio = best.net / other.net
-  if (ratio < 1.15) return `A look on ${when} tells most, though hardly more than ${shortDay(other.day)}.`
-  const name = shortDay(other.day) === shortDay(best.day) ? inWords(other.day) : shortDay(other.day)
-  return `A look on ${when} tells most: ${times(ratio)} what ${name} does.`
+    return { says: best !== null && best.bits >= HARDLY_TELLING ? 'costs' : 'little' }
+  const { day } = best
+  if (other === undefined || other.day === day) return { says: 'most', day }
+  if (other.net < HARDLY_TELLING) return { says: 'other-little', day, other: other.day }
+  const times = best.net / other.net
+  return times < HARDLY_MORE
+    ? { says: 'hardly-more', day, other: other.day }
+    : { says: 'times', day, other: other.day, times }
 }
 
 /** Colonies by what a look today is worth, most first: for when time is short. Ties keep their order. */

@@ -4,30 +4,39 @@
  * An entry says what somebody saw or did on a day. SI units (°C, kg, litres); comb in frames, to the quarter.
  * A field left out of an inspection means "not looked at" and proves nothing.
  */
-import { z } from 'zod'
+import * as z from 'zod/mini'
 import { isDay } from '../days.ts'
 
-export const day = z.string().refine(isDay, 'must be a real date written YYYY-MM-DD')
-const time = z.string().regex(/^([01]\d|2[0-3]):[0-5]\d$/, 'must be a time written HH:MM')
+export const day = z.string().check(z.refine(isDay, 'must be a real date written YYYY-MM-DD'))
+const time = z.string().check(z.regex(/^([01]\d|2[0-3]):[0-5]\d$/, 'must be a time written HH:MM'))
 const text = (max: number) =>
-  z.string().trim().min(1, 'must not be empty').max(max, `must be at most ${max} characters`)
-const note = text(2000).optional()
+  z
+    .string()
+    .check(
+      z.trim(),
+      z.minLength(1, 'must not be empty'),
+      z.maxLength(max, `must be at most ${max} characters`),
+    )
+const note = z.optional(text(2000))
 const frames = z
   .number()
-  .min(0, 'must not be negative')
-  .max(60, 'must be at most 60 frames')
-  .multipleOf(0.25, 'must be in quarter frames (0.25, 0.5, …)')
-const temper = z
-  .int()
-  .min(1, 'must be 1 (calm) to 5 (fierce)')
-  .max(5, 'must be 1 (calm) to 5 (fierce)')
-  .optional()
-const hours = z.number().min(0, 'must not be negative').max(240, 'must be at most 240 hours')
-const cost = z.number().min(0, 'must not be negative').max(100_000).optional()
+  .check(
+    z.minimum(0, 'must not be negative'),
+    z.maximum(60, 'must be at most 60 frames'),
+    z.multipleOf(0.25, 'must be in quarter frames (0.25, 0.5, …)'),
+  )
+const temper = z.optional(
+  z
+    .int()
+    .check(z.minimum(1, 'must be 1 (calm) to 5 (fierce)'), z.maximum(5, 'must be 1 (calm) to 5 (fierce)')),
+)
+const hours = z
+  .number()
+  .check(z.minimum(0, 'must not be negative'), z.maximum(240, 'must be at most 240 hours'))
+const cost = z.optional(z.number().check(z.minimum(0, 'must not be negative'), z.maximum(100_000)))
 /** The tag painted on the box. */
-export const tag = text(40).regex(
-  /^[^\s/\\?#%<>"'`]+( [^\s/\\?#%<>"'`]+)*$/,
-  'must be letters, digits, dashes and single spaces',
+export const tag = text(40).check(
+  z.regex(/^[^\s/\\?#%<>"'`]+( [^\s/\\?#%<>"'`]+)*$/, 'must be letters, digits, dashes and single spaces'),
 )
 const yard = text(80)
 const stand = text(20)
@@ -105,18 +114,20 @@ export const MISSED_REASONS = [
 export const MOST_PHOTOS = 8
 
 /** A photo's name: the SHA-256 of its bytes. The picture itself is a file beside the database. */
-export const photoId = z.string().regex(/^[0-9a-f]{64}$/, 'must be the SHA-256 of a photo')
+export const photoId = z.string().check(z.regex(/^[0-9a-f]{64}$/, 'must be the SHA-256 of a photo'))
 /** Pictures taken at the box. They prove nothing to the plan: what they show has to be said. */
-const photos = z.array(photoId).min(1).max(MOST_PHOTOS, `must be at most ${MOST_PHOTOS} photos`).optional()
+const photos = z.optional(
+  z.array(photoId).check(z.minLength(1), z.maxLength(MOST_PHOTOS, `must be at most ${MOST_PHOTOS} photos`)),
+)
 
 /** What every entry carries. `colony` is the tag or id; `replaces` makes it a correction of that entry. */
 const base = {
   id: z.uuid(),
   colony: text(60),
   on: day,
-  at: time.optional(),
+  at: z.optional(time),
   by: text(60),
-  replaces: z.uuid().optional(),
+  replaces: z.optional(z.uuid()),
 }
 
 export const intake = z.strictObject({
@@ -125,37 +136,41 @@ export const intake = z.strictObject({
   removal: z.strictObject({
     type: text(40),
     /** Day of the removal; the day of intake when left out. */
-    removedOn: day.optional(),
-    outdoorC: z.number().min(-30).max(60).optional(),
-    hoursOpenToBoxed: hours.optional(),
-    method: z.enum(METHODS).optional(),
-    sprayed: z.enum(['yes', 'no', 'unknown']).optional(),
+    removedOn: z.optional(day),
+    outdoorC: z.optional(z.number().check(z.minimum(-30), z.maximum(60))),
+    hoursOpenToBoxed: z.optional(hours),
+    method: z.optional(z.enum(METHODS)),
+    sprayed: z.optional(z.enum(['yes', 'no', 'unknown'])),
     /** Where from. Private: never shown to helpers or exported without asking. */
-    site: text(300).optional(),
+    site: z.optional(text(300)),
   }),
   yard,
-  stand: stand.optional(),
+  stand: z.optional(stand),
   queen: z.enum(QUEEN_AT_INTAKE),
   /** Brood comb that came along. Left out: unknown. All three 0: none. */
-  brood: z
-    .strictObject({ eggs: frames.optional(), open: frames.optional(), capped: frames.optional() })
-    .optional(),
+  brood: z.optional(
+    z.strictObject({ eggs: z.optional(frames), open: z.optional(frames), capped: z.optional(frames) }),
+  ),
   /** Hours from opening to boxed may stand here as well as in `removal`; read both through `hoursOpenToBoxed`. */
-  hoursOpenToBoxed: hours.optional(),
+  hoursOpenToBoxed: z.optional(hours),
   /** Of a queen caged or loose: a virgin, as a cast swarm brings. Left out: taken for one that lays. */
-  queenVirgin: z.boolean().optional(),
+  queenVirgin: z.optional(z.boolean()),
   /** A coloured mark on her, or a clipped wing: she is known again, and cannot be a new queen. */
-  queenMarked: z.boolean().optional(),
-  queenClipped: z.boolean().optional(),
-  broodState: z.enum(BROOD_STATES).optional(),
-  broodCare: z.enum(['closed-chest', 'open-air']).optional(),
-  queenCells: z.enum(['none', 'open', 'capped']).optional(),
-  bees: z
-    .strictObject({ frames: frames.optional(), kg: z.number().min(0).max(20).optional() })
-    .refine((b) => b.frames !== undefined || b.kg !== undefined, 'needs frames or kg')
-    .optional(),
-  deadBeesKg: z.number().min(0).max(20).optional(),
-  tiedComb: z.boolean().optional(),
+  queenMarked: z.optional(z.boolean()),
+  queenClipped: z.optional(z.boolean()),
+  broodState: z.optional(z.enum(BROOD_STATES)),
+  broodCare: z.optional(z.enum(['closed-chest', 'open-air'])),
+  queenCells: z.optional(z.enum(['none', 'open', 'capped'])),
+  bees: z.optional(
+    z
+      .strictObject({
+        frames: z.optional(frames),
+        kg: z.optional(z.number().check(z.minimum(0), z.maximum(20))),
+      })
+      .check(z.refine((b) => b.frames !== undefined || b.kg !== undefined, 'needs frames or kg')),
+  ),
+  deadBeesKg: z.optional(z.number().check(z.minimum(0), z.maximum(20))),
+  tiedComb: z.optional(z.boolean()),
   temper,
   note,
   photos,
@@ -166,22 +181,22 @@ const inspection = z.strictObject({
   kind: z.literal('inspection'),
   /** true: lid off, frames out. false: an outside look, the lid stayed on. */
   opened: z.boolean(),
-  eggs: z.enum(['none', 'single', 'multiple']).optional(),
-  open: z.enum(['none', 'some', 'plenty']).optional(),
-  capped: z.enum(['none', 'worker', 'drone-in-worker']).optional(),
+  eggs: z.optional(z.enum(['none', 'single', 'multiple'])),
+  open: z.optional(z.enum(['none', 'some', 'plenty'])),
+  capped: z.optional(z.enum(['none', 'worker', 'drone-in-worker'])),
   /** The brood seen is on comb drawn since intake, so nobody but this colony's layer can have laid it. */
-  onFreshComb: z.boolean().optional(),
-  queen: z.enum(['seen', 'unseen']).optional(),
-  cells: z.enum(['none', 'cups', 'open', 'capped', 'emerged', 'torn-down']).optional(),
-  cellCount: z.int().min(0).max(200).optional(),
-  framesOfBees: frames.optional(),
-  framesOfBrood: frames.optional(),
-  stores: z.enum(['low', 'enough', 'heavy']).optional(),
+  onFreshComb: z.optional(z.boolean()),
+  queen: z.optional(z.enum(['seen', 'unseen'])),
+  cells: z.optional(z.enum(['none', 'cups', 'open', 'capped', 'emerged', 'torn-down'])),
+  cellCount: z.optional(z.int().check(z.minimum(0), z.maximum(200))),
+  framesOfBees: z.optional(frames),
+  framesOfBrood: z.optional(frames),
+  stores: z.optional(z.enum(['low', 'enough', 'heavy'])),
   /** Looked for and seen; an empty list: looked for, none seen. */
-  signs: z.array(z.enum(SIGNS)).max(SIGNS.length).optional(),
+  signs: z.optional(z.array(z.enum(SIGNS)).check(z.maxLength(SIGNS.length))),
   /** No bees in it, all dead, or gone: with the lid on or off. */
-  lost: z.enum(LOST_BOX).optional(),
-  searched: z.enum(SEARCHED).optional(),
+  lost: z.optional(z.enum(LOST_BOX)),
+  searched: z.optional(z.enum(SEARCHED)),
   temper,
   note,
   photos,
@@ -191,18 +206,20 @@ const given = z.strictObject({
   ...base,
   kind: z.literal('given'),
   what: z.enum(GIFTS),
-  donor: text(60).optional(),
-  frames: frames.optional(),
-  caged: z.boolean().optional(),
-  litres: z.number().min(0).max(100).optional(),
+  donor: z.optional(text(60)),
+  frames: z.optional(frames),
+  caged: z.optional(z.boolean()),
+  litres: z.optional(z.number().check(z.minimum(0), z.maximum(100))),
   /** Of syrup: how strong it was. */
-  syrup: z.enum(SYRUPS).optional(),
+  syrup: z.optional(z.enum(SYRUPS)),
   /** Feed by weight: pollen patties, fondant, dry sugar. */
-  kg: z.number().min(0, 'must not be negative').max(50, 'must be at most 50 kg').optional(),
-  product: text(120).optional(),
+  kg: z.optional(
+    z.number().check(z.minimum(0, 'must not be negative'), z.maximum(50, 'must be at most 50 kg')),
+  ),
+  product: z.optional(text(120)),
   /** Of a treatment: the number on its pack, and the days after it in which nothing is harvested for eating, by its label. */
-  batch: text(60).optional(),
-  withdrawalDays: z.int().min(0).max(365).optional(),
+  batch: z.optional(text(60)),
+  withdrawalDays: z.optional(z.int().check(z.minimum(0), z.maximum(365))),
   cost,
   note,
 })
@@ -219,8 +236,8 @@ const tiesRemoved = z.strictObject({ ...base, kind: z.literal('ties-removed'), n
 export const miteWash = z.strictObject({
   ...base,
   kind: z.literal('mite-wash'),
-  bees: z.int().min(1, 'must be at least 1 bee').max(5000),
-  mites: z.int().min(0).max(5000),
+  bees: z.int().check(z.minimum(1, 'must be at least 1 bee'), z.maximum(5000)),
+  mites: z.int().check(z.minimum(0), z.maximum(5000)),
   note,
   photos,
 })
@@ -234,7 +251,7 @@ const diseaseCleared = z.strictObject({
   kind: z.literal('disease-cleared'),
   clearedBy: z.enum(CLEARED_BY),
   /** Number of the report or of the sample. */
-  reference: text(120).optional(),
+  reference: z.optional(text(120)),
   note,
   photos,
 })
@@ -243,9 +260,9 @@ const move = z.strictObject({
   ...base,
   kind: z.literal('move'),
   yard,
-  stand: stand.optional(),
+  stand: z.optional(stand),
   /** From the old stand to the new one, as the bee flies. */
-  distanceKm: z.number().min(0, 'must not be negative').max(20_000).optional(),
+  distanceKm: z.optional(z.number().check(z.minimum(0, 'must not be negative'), z.maximum(20_000))),
   note,
 })
 
@@ -254,11 +271,11 @@ export const outcome = z.strictObject({
   kind: z.literal('outcome'),
   what: z.enum(OUTCOMES),
   /** Of an old book: nobody wrote down on which day. `on` is then the day of intake, or of its last entry, and stands for none. */
-  dayUnknown: z.literal(true).optional(),
+  dayUnknown: z.optional(z.literal(true)),
   /** The colony it was united into. */
-  into: text(60).optional(),
-  cause: text(200).optional(),
-  destination: text(200).optional(),
+  into: z.optional(text(60)),
+  cause: z.optional(text(200)),
+  destination: z.optional(text(200)),
   note,
 })
 
@@ -266,8 +283,8 @@ const noteEntry = z.strictObject({
   ...base,
   kind: z.literal('note'),
   text: text(2000),
-  settles: z.enum(SETTLES).optional(),
-  asks: z.enum(NOTE_ASKS).optional(),
+  settles: z.optional(z.enum(SETTLES)),
+  asks: z.optional(z.enum(NOTE_ASKS)),
   photos,
 })
 
@@ -277,7 +294,7 @@ const missedVisit = z.strictObject({
   kind: z.literal('missed-visit'),
   reason: z.enum(MISSED_REASONS),
   /** The day on which it is to be tried again; the day after when left out. */
-  again: day.optional(),
+  again: z.optional(day),
   note,
 })
 
@@ -327,4 +344,6 @@ export const queenTaken = ({ queen }: Pick<Intake, 'queen'>): Exclude<Intake['qu
 export type EntryKind = Entry['kind']
 export type Gift = Given['what']
 export type MissedReason = MissedVisit['reason']
-export const ENTRY_KINDS = entry.options.map((o) => o.shape.kind.value)
+/** The schema of each kind, in the order of the format. */
+export const KIND_SCHEMAS = entry.def.options
+export const ENTRY_KINDS = KIND_SCHEMAS.flatMap((o) => o.shape.kind.def.values)

@@ -14,6 +14,7 @@ export {
   type Inspection,
   type Intake,
   intake,
+  KIND_SCHEMAS,
   LOST_BOX,
   METHODS,
   MISSED_REASONS,

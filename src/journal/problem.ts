@@ -1,5 +1,5 @@
 /** Problems in data are values: they name the entry and the field and say what would be accepted. */
-import type { z } from 'zod'
+import type * as z from 'zod/mini'
 
 export interface Problem {
   /** Position in the list given, from 1; undefined when the problem is not in one entry. */
@@ -25,6 +25,7 @@ function valueAt(input: unknown, path: readonly PropertyKey[]): unknown {
   )
 }
 
+/** Said by code: zod's own English would be another on a phone, whose worker has none. */
 function sentence(issue: z.core.$ZodIssue, input: unknown): string {
   const value = valueAt(input, issue.path)
   switch (issue.code) {
@@ -36,6 +37,8 @@ function sentence(issue: z.core.$ZodIssue, input: unknown): string {
         : `must be one of: ${issue.values.join(', ')}; not ${shown(value)}`
     case 'invalid_union':
       return value === undefined ? 'is missing' : `is not a known value: ${shown(value)}`
+    case 'invalid_key':
+      return 'has a name that is empty or too long'
     case 'unrecognized_keys':
       return `has no field ${namesOf(issue.keys)}`
     case 'too_small':
@@ -68,7 +71,7 @@ const namesOf = (keys: readonly string[]): string => {
 const article = (type: string): string => (/^[aeio]/.test(type) ? `an ${type}` : `a ${type}`)
 
 /** The problems zod found, worded; `entry` numbers the entry they are in. */
-export function problemsOf(error: z.ZodError, input: unknown, entry?: number): Problem[] {
+export function problemsOf(error: z.core.$ZodError, input: unknown, entry?: number): Problem[] {
   return error.issues.slice(0, MOST_TOLD).map((issue) => ({
     ...(entry === undefined ? {} : { entry }),
     field:

@@ -1,25 +1,22 @@
 /** How a colony is bound to one in which brood disease is suspected, with the days. */
 
+import { useWords } from '../forms/index.ts'
 import type { Plan } from '../recovery/index.ts'
-import { dayWords, fromTo } from '../words/index.ts'
 
 /** Nothing where it is bound to none. */
 export const Bonds = ({ plan }: { plan: Plan }) => {
+  const { colony, dates, reasons } = useWords()
+  const said = colony.held
   const { exposed, asOf } = plan
   return exposed === null ? null : (
     <div class="notice notice-late bonds">
-      <h2>Held: bound to {exposed.from}, in which brood disease is suspected</h2>
+      <h2>{said.boundSuspected(exposed.from)}</h2>
       <ul>
         {exposed.bonds.map((b) => (
-          <li>
-            {dayWords(b.on, asOf)}: it {b.how}
-          </li>
+          <li>{said.did(dates.day(b.on, asOf), reasons.deed(b))}</li>
         ))}
       </ul>
-      <p>
-        Not to be moved, united or given from. Look at every brood frame, bees shaken off,{' '}
-        {fromTo(exposed.look.opens, exposed.look.closes, asOf)}, and note the signs: that clears it.
-      </p>
+      <p>{said.look(dates.fromTo(exposed.look.opens, exposed.look.closes, asOf))}</p>
     </div>
   )
 }

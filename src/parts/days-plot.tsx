@@ -5,7 +5,7 @@
 
 import type { Child } from 'hono/jsx'
 import type { Day } from '../days.ts'
-import { dayWords } from '../words/index.ts'
+import { useWords } from '../forms/index.ts'
 import { BOX } from './chart-paths.ts'
 import { along, below, type Stretch } from './forecast-chart.ts'
 import { PlotArea, shareLabel, ValueAxis } from './plot-area.tsx'
@@ -37,10 +37,8 @@ interface DaysPlotProps {
   low?: boolean
 }
 
-/** '10 Jun' */
-const shortDate = (day: Day): string => dayWords(day, day).split(' ').slice(1).join(' ')
-
 export const DaysPlot = (p: DaysPlotProps) => {
+  const { dates, likely } = useWords()
   const { stretch: s, scale } = p
   const now = p.today === null || p.today < s.from || p.today > s.to ? null : along(s, p.today)
   return (
@@ -56,7 +54,7 @@ export const DaysPlot = (p: DaysPlotProps) => {
             {p.words}
             {now === null ? null : (
               <text class="now-word" x={`${now}%`} y="-0.35em" text-anchor={anchor(now)}>
-                today
+                {likely.today}
               </text>
             )}
           </svg>
@@ -64,7 +62,7 @@ export const DaysPlot = (p: DaysPlotProps) => {
         <svg class="plot-days" aria-hidden="true" focusable="false">
           {s.ticks.map((d) => (
             <text x={`${along(s, d)}%`} y="1.1em" text-anchor={anchor(along(s, d))}>
-              {shortDate(d)}
+              {dates.axis(d)}
             </text>
           ))}
         </svg>

@@ -1,5 +1,6 @@
 /** A part of a page that is folded behind its heading; the heading says what is inside, and a link to it opens it. */
 import type { Child } from 'hono/jsx'
+import { useWords } from '../forms/index.ts'
 
 interface FoldProps {
   /** Where links lead to. */
@@ -24,7 +25,7 @@ export const Fold = ({ id, title, says, open = false, children }: FoldProps) => 
 
 /** Links to the folds of a page. */
 export const Jumps = ({ to }: { to: readonly { id: string; label: string }[] }) => (
-  <nav class="jumps" aria-label="On this page">
+  <nav class="jumps" aria-label={useWords().colony.onThisPage}>
     {to.map((t) => (
       <a href={`#${t.id}`}>{t.label}</a>
     ))}

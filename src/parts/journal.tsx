@@ -1,11 +1,11 @@
 /** The journal of a colony: newest first, what was corrected or taken back struck out, each line signed and dated. */
 
 import type { Day } from '../days.ts'
-import { Photos } from '../forms/index.ts'
+import { Photos, useWords } from '../forms/index.ts'
 import type { Entry } from '../journal/index.ts'
 import { ACTION_OF_KIND } from '../people/index.ts'
 import type { Joined } from '../store/index.ts'
-import { dayWords, entryWords } from '../words/index.ts'
+import { entryWords, type Words } from '../words/index.ts'
 import type { Frame } from './layout.tsx'
 
 export interface JournalLine {
@@ -14,7 +14,7 @@ export interface JournalLine {
   recordedBy: string
   recordedOn: Day
   /** What took this entry's place: a correction, or a withdrawal. */
-  superseded: { by: string; on: string; withdrawn: boolean; reason: string | null } | null
+  superseded: { by: string; on: Day; withdrawn: boolean; reason: string | null } | null
 }
 
 interface JournalProps {
@@ -30,18 +30,17 @@ interface JournalProps {
 const SHOWN = 3
 
 export const Journal = ({ lines, joined, frame, path }: JournalProps) => {
+  const said = useWords().colony.journal
   const all = byDay(lines, joined)
   const older = all.slice(SHOWN)
   return (
     <section class="section" id="journal">
-      <h2>Journal</h2>
+      <h2>{said.title}</h2>
       <Lines of={all.slice(0, SHOWN)} frame={frame} path={path} />
       {older.length === 0 ? null : (
         <details class="fold">
           <summary>
-            <h3>
-              {older.length} older {older.length === 1 ? 'entry' : 'entries'}
-            </h3>
+            <h3>{said.older(older.length)}</h3>
           </summary>
           <Lines of={older} frame={frame} path={path} />
         </details>
@@ -69,36 +68,45 @@ const byDay = (lines: JournalLine[], joined: Joined[]): (JournalLine | Joined)[]
     .sort((a, b) => b.on.localeCompare(a.on))
     .map(({ x }) => x)
 
-const JoinedLine = ({ joined: j, frame }: { joined: Joined; frame: Frame }) => (
-  <li class="entry">
-    <p class="entry-when">
-      <time datetime={j.on}>{dayWords(j.on, frame.today)}</time>
-      <span class="soft"> {j.by}</span>
-    </p>
-    <div class="entry-said">
-      <p>
-        <strong>{j.tag} was united into it</strong>, as{' '}
-        <a href={`/colony/${j.colony}`}>the journal of {j.tag}</a> tells.
+const JoinedLine = ({ joined: j, frame }: { joined: Joined; frame: Frame }) => {
+  const { colony, dates } = useWords()
+  const said = colony.journal
+  return (
+    <li class="entry">
+      <p class="entry-when">
+        <time datetime={j.on}>{dates.day(j.on, frame.today)}</time>
+        <span class="soft"> {j.by}</span>
       </p>
-    </div>
-  </li>
-)
+      <div class="entry-said">
+        <p>
+          <strong>{said.joined(j.tag)}</strong>
+          {said.as}
+          <a href={`/colony/${j.colony}`}>{said.journalOf(j.tag)}</a>
+          {said.tells}
+        </p>
+      </div>
+    </li>
+  )
+}
 
 /** One's own entries, or anybody's; an intake or outcome only where one may make such. */
 const mayCorrect = ({ entry, recordedBy }: JournalLine, frame: Frame): boolean =>
   frame.may('correct-any') || (recordedBy === frame.viewer?.name && frame.may(ACTION_OF_KIND[entry.kind]))
 
 /** Who was at the box stands first; who entered it, and when, only where that was somebody else or on another day. */
-function enteredWords({ entry, recordedBy, recordedOn }: JournalLine, today: Day): string {
-  const by = recordedBy === entry.by ? '' : ` by ${recordedBy}`
-  const on = recordedOn === entry.on ? '' : ` ${dayWords(recordedOn, today)}`
-  return by === '' && on === '' ? '' : `, entered${by}${on}`
+function enteredWords({ entry, recordedBy, recordedOn }: JournalLine, today: Day, w: Words): string {
+  const by = recordedBy === entry.by ? null : recordedBy
+  const on = recordedOn === entry.on ? null : w.dates.day(recordedOn, today)
+  return by === null && on === null ? '' : `, ${w.colony.journal.entered(by, on)}`
 }
 
 const Line = ({ line, frame, path }: { line: JournalLine } & Pick<JournalProps, 'frame' | 'path'>) => {
   const { entry: e, superseded } = line
   const unsent = frame.phone?.unsent.includes(e.id) ?? false
-  const words = entryWords(e, frame.units, frame.today, frame.may('see-private'))
+  const w = useWords()
+  const said = w.colony.journal
+  const day = w.dates.day(e.on, frame.today)
+  const words = entryWords(e, frame.units, frame.today, frame.may('see-private'), w)
   const text = (
     <>
       <strong>{words.title}</strong>
@@ -110,46 +118,41 @@ const Line = ({ line, frame, path }: { line: JournalLine } & Pick<JournalProps, 
     <li class={superseded === null ? 'entry' : 'entry entry-struck'} id={`e-${e.id}`}>
       <p class="entry-when">
         <time datetime={e.at === undefined ? e.on : `${e.on}T${e.at}`}>
-          {dayWords(e.on, frame.today)}
+          {day}
           {e.at === undefined ? '' : ` ${e.at}`}
         </time>
         <span class="soft">
           {' '}
           {e.by}
-          {enteredWords(line, frame.today)}
+          {enteredWords(line, frame.today, w)}
         </span>
       </p>
       <div class="entry-said">
         <p>{superseded === null ? text : <del>{text}</del>}</p>
-        {e.replaces === undefined || e.kind === 'withdrawal' ? null : <p class="fine">a correction</p>}
+        {e.replaces === undefined || e.kind === 'withdrawal' ? null : <p class="fine">{said.correction}</p>}
         {'photos' in e && e.photos !== undefined ? <Photos ids={e.photos} path={path} /> : null}
         {unsent ? (
           <p class="small">
-            <a href={`/outbox#o-${e.id}`}>Waits on this phone to be sent</a>
+            <a href={`/outbox#o-${e.id}`}>{said.waits}</a>
           </p>
         ) : null}
         {superseded === null ? null : (
           <p class="small">
-            {superseded.withdrawn ? 'Taken back' : 'Corrected'} by {superseded.by}, {superseded.on}
-            {superseded.reason === null ? '' : `: ${superseded.reason}`}
+            {superseded.withdrawn
+              ? said.takenBack(superseded.by, w.dates.day(superseded.on, frame.today), superseded.reason)
+              : said.corrected(superseded.by, w.dates.day(superseded.on, frame.today))}
           </p>
         )}
       </div>
       {superseded !== null || e.kind === 'withdrawal' || unsent || !mayCorrect(line, frame) ? null : (
         <p class="entry-ways">
           <a href={`/entry/${e.id}/correct`}>
-            Correct
-            <span class="unseen">
-              {' '}
-              {words.title} of {dayWords(e.on, frame.today)}
-            </span>
+            {said.correct}
+            <span class="unseen">{said.which(words.title, day)}</span>
           </a>
           <a href={`/entry/${e.id}/withdraw`}>
-            Take back
-            <span class="unseen">
-              {' '}
-              {words.title} of {dayWords(e.on, frame.today)}
-            </span>
+            {said.takeBack}
+            <span class="unseen">{said.which(words.title, day)}</span>
           </a>
         </p>
       )}

@@ -36,3 +36,12 @@ export interface Person {
   /** Who made the account; null for the first operator and for accounts made at the terminal. */
   createdBy: string | null
 }
+
+/** Somebody with an account, as others in the yard see them. `open`: has not been closed. */
+export interface Member {
+  name: string
+  open: boolean
+}
+
+export const membersOf = (people: readonly Person[]): Member[] =>
+  people.map(({ name, state }) => ({ name, open: state !== 'closed' }))

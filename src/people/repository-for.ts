@@ -27,7 +27,10 @@ import {
 } from './privacy.ts'
 
 const NO_IMPORTS: ColonyImports = {
-  rehearse: () => refusal('safekeeping'),
+  *rehearsing() {
+    yield
+    return refusal('safekeeping')
+  },
   take: () => refusal('safekeeping'),
   list: () => [],
   everything: () => [],

@@ -26,7 +26,7 @@ import type { Base } from './round-store.ts'
 
 export interface PhoneAppParts {
   repository: Repository
-  base: Pick<Base, 'viewer' | 'zone'>
+  base: Pick<Base, 'viewer' | 'zone' | 'crew'>
   /** Those of the round; none where it cannot be read, and only the outbox is left. */
   pages: typeof ROUND_PAGES
   state: PhoneState
@@ -62,6 +62,7 @@ export function phoneApp({
     assets: { built },
     photos,
     forecasts,
+    crew: () => base.crew ?? [],
     report,
   }
   const app = new Hono<Env>()

@@ -1,6 +1,6 @@
 /** The round as the server last sent it: kept whole, or brought up to date colony by colony. */
 
-import { z } from 'zod'
+import * as z from 'zod/mini'
 import { FORMAT, type RoundBundle, type RoundSettings, type RoundViewer } from '../features/offline/index.ts'
 import { LANGUAGES } from '../languages.ts'
 import { ROLES } from '../people/index.ts'
@@ -19,7 +19,10 @@ export interface KeptRound {
 }
 
 /** See {@link KeptRound}. */
-export type Base = Pick<RoundHead, 'viewer' | 'zone' | 'settings' | 'yards' | 'past' | 'joined' | 'exposed'>
+export type Base = Pick<
+  RoundHead,
+  'viewer' | 'zone' | 'settings' | 'yards' | 'past' | 'joined' | 'exposed' | 'crew'
+>
 
 /** Reads what is kept of the round. */
 export async function keptRound(db: Database): Promise<KeptRound> {
@@ -63,17 +66,18 @@ const VIEWER = z.object({
   id: z.string(),
   name: z.string(),
   role: z.enum(ROLES),
-  language: z.enum(LANGUAGES).optional().catch(undefined),
+  language: z.catch(z.optional(z.enum(LANGUAGES)), undefined),
 })
 const ANY_ROUND = z.object({
   viewer: VIEWER,
   zone: z.string(),
-  settings: z
-    .object({
-      temperature: z.enum(['C', 'F']).catch(UNSAID.temperature),
-      weight: z.enum(['kg', 'lb']).catch(UNSAID.weight),
-    })
-    .catch(UNSAID),
+  settings: z.catch(
+    z.object({
+      temperature: z.catch(z.enum(['C', 'F']), UNSAID.temperature),
+      weight: z.catch(z.enum(['kg', 'lb']), UNSAID.weight),
+    }),
+    UNSAID,
+  ),
 })
 
 /** Who an answer says is signed in; null where it says nothing of the kind. */

@@ -24,6 +24,8 @@ const FRESH_MS = 15_000
 const SIGNS_OUT = new Set(['/sign-out', '/account/sign-out-everywhere'])
 /** Forms that put another session in its place, which may be of another person. */
 const SIGNS_IN = /^\/(sign-in(\/as)?|invite\/[^/]+|set-up)$/
+/** The form that says which language its pages are in. */
+const SETS_LANGUAGE = '/account/language'
 const LOCK = 'resettle-outbox'
 const SYNC = 'resettle-send'
 
@@ -84,6 +86,7 @@ worker.addEventListener('fetch', (event) => {
   else if (method === 'GET') event.respondWith(page(event))
   else if (SIGNS_OUT.has(url.pathname)) event.respondWith(signOut(event))
   else if (method === 'POST' && SIGNS_IN.test(url.pathname)) event.respondWith(signIn(event))
+  else if (method === 'POST' && url.pathname === SETS_LANGUAGE) event.respondWith(languageSet(event))
   else if (method === 'POST') event.respondWith(form(event))
 })
 
@@ -136,8 +139,8 @@ async function form(event: Fetching): Promise<Response> {
 }
 
 /** Sends what waits; where that takes long, it goes on while the page is shown. */
-async function sent(event: Fetching): Promise<void> {
-  const sending = syncService.send(FRESH_MS)
+async function sent(event: Fetching, fresh = FRESH_MS): Promise<void> {
+  const sending = syncService.send(fresh)
   event.waitUntil(
     sending
       .then((ended) => (ended === 'no-answer' ? worker.registration.sync?.register(SYNC) : undefined))
@@ -171,5 +174,13 @@ async function signIn(event: Fetching): Promise<Response> {
     await syncService.signedOut()
     await sent(event)
   }
+  return answer
+}
+
+/** Who sets a language and walks out of reach reads the round in it: fetched at once, however fresh the one that is kept. */
+async function languageSet(event: Fetching): Promise<Response> {
+  const answer = await fetch(event.request).catch(() => null)
+  if (answer === null) return withoutSignal()
+  await sent(event, 0)
   return answer
 }

@@ -2,7 +2,7 @@
  * A name drawn on a screen. The browser sends points; the path is made here from the numbers alone, so nothing that a
  * browser says gets into the drawing but where the finger was.
  */
-import { z } from 'zod'
+import * as z from 'zod/mini'
 import { type Problems, type Result, refused } from '../result.ts'
 
 /** The field it is drawn on, in its own units. */
@@ -16,8 +16,11 @@ const MOST_POINTS = 2000
 /** Less ink than this is a slip of the finger, not a name. */
 const LEAST_INK = 60
 
-const point = z.tuple([z.number().min(-10_000).max(10_000), z.number().min(-10_000).max(10_000)])
-const strokes = z.array(z.array(point).max(MOST_POINTS)).max(300)
+const point = z.tuple([
+  z.number().check(z.minimum(-10_000), z.maximum(10_000)),
+  z.number().check(z.minimum(-10_000), z.maximum(10_000)),
+])
+const strokes = z.array(z.array(point).check(z.maxLength(MOST_POINTS))).check(z.maxLength(300))
 
 export type Drawing = Result<{ path: string }, Problems<string>>
 
@@ -32,6 +35,14 @@ export function drawingOf(text: string): Drawing {
     return refused(['is missing: draw the name on the field'])
   return { ok: true, path: lines.map(lineOf).join('') }
 }
+
+/** Whether path data holds ink enough for a name: what a program sends is measured like what a finger drew. */
+export const isDrawnName = (path: string): boolean =>
+  path
+    .split('M')
+    .filter(Boolean)
+    .map((line) => line.split('L').map((at): Point => [Number(at.split(' ')[0]), Number(at.split(' ')[1])]))
+    .reduce((sum, line) => sum + inkOf(line), 0) >= LEAST_INK
 
 type Point = readonly [number, number]
 

@@ -11,7 +11,7 @@ export {
   termsOf,
   unknownBlanks,
 } from './agreement.ts'
-export { drawingOf, FIELD, svgOf } from './drawing.ts'
+export { drawingOf, FIELD, isDrawnName, svgOf } from './drawing.ts'
 export { asksForFollowUp, type MovedOut } from './follow-up.ts'
 export { mergeSheets } from './merge-sheets.ts'
 export {
@@ -64,8 +64,19 @@ export {
 export {
   type Clearance,
   clearance,
+  GRAVE,
+  type Grave,
+  type Noted,
+  type Place,
+  SECOND_WHYS,
   type SecondName,
   secondName,
   TRADE_HAZARDS,
+  TRADES,
+  type Trade,
   type TradeHazard,
+  WHY_GONE,
+  WITHOUT_GO,
+  type WithoutGo,
+  withoutGo,
 } from './said-by-others.ts'

@@ -15,7 +15,7 @@ type Tree = Record<string, unknown>
 
 const PARTS = ['job', 'site', 'agreement', 'check', 'work'] as const
 /** Said at different times by different people: both are kept. */
-const ADDING_UP = new Set(['check.clearances', 'check.seconds', 'callBacks'])
+const ADDING_UP = new Set(['check.clearances', 'check.seconds', 'site.noted', 'callBacks'])
 /** Ticked lists of what is there: one's additions and the other's, less what either took off. */
 const FOUND = new Set([
   'site.behind',
@@ -28,7 +28,7 @@ const FOUND = new Set([
 
 /** What is so on one day only: of two days the later one stands whole, and nothing of yesterday gets today's date. */
 const OF_A_DAY = [
-  { part: 'check', day: 'doneOn', goes: ['done'] },
+  { part: 'check', day: 'doneOn', goes: ['done', 'doneAt'] },
   { part: 'check', day: 'on', goes: ['hours', 'hottestC', 'from', 'until'] },
   { part: 'work', day: 'on', goes: ['outdoorC', 'water'] },
 ] as const
@@ -54,6 +54,8 @@ export function mergeSheets(base: Sheet, mine: Sheet, theirs: Sheet): Merged {
     if (same(t, b) || same(m, t)) return m
     if (ADDING_UP.has(path)) return union(t, m)
     if (FOUND.has(path)) return found(b, m, t)
+    // Where both looked somewhere else, nobody has looked here.
+    if (path === 'site.lookedAt') return agreed(m, t)
     clashes.push(path)
     return m
   }
@@ -92,6 +94,9 @@ const union = (a: unknown, b: unknown): unknown[] => {
   const seen = new Set(list(a).map(key))
   return [...list(a), ...list(b).filter((x) => !seen.has(key(x)))]
 }
+
+const agreed = (m: unknown, t: unknown): Tree =>
+  Object.fromEntries(Object.entries((m ?? {}) as Tree).filter(([k, at]) => same(at, ((t ?? {}) as Tree)[k])))
 
 function found(b: unknown, m: unknown, t: unknown): unknown[] {
   const gone = new Set(

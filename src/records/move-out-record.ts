@@ -2,7 +2,7 @@
  * The move-out record: who took a colony over, where it went, and which permits were noted. Private, and beside the
  * outcome in the journal, which everybody in the yard reads. Every field may be empty: local rules say what is needed.
  */
-import { z } from 'zod'
+import * as z from 'zod/mini'
 import { day, text } from './kinds.ts'
 
 /** As many papers as one move has at most. */
@@ -11,10 +11,10 @@ export const MOST_PERMITS = 4
 /** One paper: a transport permit, a health certificate, a registration. */
 const permit = z.strictObject({
   what: text(120),
-  number: text(80).optional(),
-  issuedBy: text(120).optional(),
-  on: day.optional(),
-  until: day.optional(),
+  number: z.optional(text(80)),
+  issuedBy: z.optional(text(120)),
+  on: z.optional(day),
+  until: z.optional(day),
 })
 
 /** As many answers as are kept of one colony. */
@@ -26,35 +26,39 @@ const followUp = z.strictObject({
   on: day,
   found: z.enum(['alive', 'dead']),
   /** Whether it had a laying queen; left out: not told. */
-  queenright: z.boolean().optional(),
+  queenright: z.optional(z.boolean()),
   /** Of a dead colony: the day from which it was dead, where that is known. */
-  deadSince: day.optional(),
+  deadSince: z.optional(day),
   /** Who told: the new keeper at the sheet's address, or who wrote it down. */
   by: text(120),
 })
 
 export const moveRecord = z.strictObject({
   /** Private; never in the yard book. */
-  buyer: z
-    .strictObject({
-      name: text(120).optional(),
-      phone: text(60).optional(),
-      email: text(200).optional(),
-      address: text(300).optional(),
-    })
-    .optional(),
+  buyer: z.optional(
+    z.strictObject({
+      name: z.optional(text(120)),
+      phone: z.optional(text(60)),
+      email: z.optional(text(200)),
+      address: z.optional(text(300)),
+    }),
+  ),
   /** The yard it goes to, as authorities ask for it: stands in the yard book. */
-  yard: text(200).optional(),
+  yard: z.optional(text(200)),
   /** Number under which that yard is registered. */
-  registration: text(80).optional(),
-  permits: z.array(permit).max(MOST_PERMITS, `must be at most ${MOST_PERMITS} papers`).optional(),
-  price: z.number().min(0, 'must not be negative').max(1_000_000).optional(),
+  registration: z.optional(text(80)),
+  permits: z.optional(
+    z.array(permit).check(z.maxLength(MOST_PERMITS, `must be at most ${MOST_PERMITS} papers`)),
+  ),
+  price: z.optional(z.number().check(z.minimum(0, 'must not be negative'), z.maximum(1_000_000))),
   /** Hive, frames, feeder. */
-  wentAlong: text(300).optional(),
-  note: text(2000).optional(),
-  followUps: z.array(followUp).max(MOST_FOLLOW_UPS, `must be at most ${MOST_FOLLOW_UPS} answers`).optional(),
+  wentAlong: z.optional(text(300)),
+  note: z.optional(text(2000)),
+  followUps: z.optional(
+    z.array(followUp).check(z.maxLength(MOST_FOLLOW_UPS, `must be at most ${MOST_FOLLOW_UPS} answers`)),
+  ),
   /** The new keeper was asked, and has not answered: nobody is asked twice. */
-  askedOn: day.optional(),
+  askedOn: z.optional(day),
 })
 
 export type MoveRecord = z.infer<typeof moveRecord>

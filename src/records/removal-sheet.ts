@@ -3,22 +3,26 @@
  * Every part may be empty; what is missing is said by `beforeCut`, not by the schema.
  */
 
-import { z } from 'zod'
+import * as z from 'zod/mini'
 import { METHODS, QUEEN_AT_INTAKE } from '../journal/index.ts'
 import { DRAWN } from './drawing.ts'
 import { day, money, photos, several, text, time } from './kinds.ts'
-import { clearance, secondName } from './said-by-others.ts'
+import { clearance, noted, place, secondName, withoutGo } from './said-by-others.ts'
 
 const yesNo = z.enum(['yes', 'no', 'unknown'])
 const frames = z
   .number()
-  .min(0, 'must not be negative')
-  .max(60, 'must be at most 60 frames')
-  .multipleOf(0.25, 'must be in quarter frames (0.25, 0.5, …)')
-const temper = z.int().min(1, 'must be 1 (calm) to 5 (fierce)').max(5, 'must be 1 (calm) to 5 (fierce)')
-const celsius = z.number().min(-30).max(60)
+  .check(
+    z.minimum(0, 'must not be negative'),
+    z.maximum(60, 'must be at most 60 frames'),
+    z.multipleOf(0.25, 'must be in quarter frames (0.25, 0.5, …)'),
+  )
+const temper = z
+  .int()
+  .check(z.minimum(1, 'must be 1 (calm) to 5 (fierce)'), z.maximum(5, 'must be 1 (calm) to 5 (fierce)'))
+const celsius = z.number().check(z.minimum(-30), z.maximum(60))
 /** A length of the nest, of what covers it, or of a cut. */
-const millimetres = z.number().min(0, 'must not be negative')
+const millimetres = z.number().check(z.minimum(0, 'must not be negative'))
 
 export const FOUND_BY = ['flight', 'heat-camera', 'scope', 'listening', 'opened'] as const
 export const ACCESS = ['ground', 'step-ladder', 'ladder', 'roof', 'lift'] as const
@@ -52,20 +56,20 @@ export const CALL_BACKS = [
 
 /** Who called, and where. */
 export const job = z.strictObject({
-  name: text(120).optional(),
-  phone: text(60).optional(),
-  email: text(200).optional(),
-  address: text(300).optional(),
+  name: z.optional(text(120)),
+  phone: z.optional(text(60)),
+  email: z.optional(text(200)),
+  address: z.optional(text(300)),
   /** Gate codes, parking, the dog. */
-  wayIn: text(500).optional(),
-  calledOn: day.optional(),
+  wayIn: z.optional(text(500)),
+  calledOn: z.optional(day),
   /** What they see, and since when. */
-  told: text(1000).optional(),
-  plannedOn: day.optional(),
-  plannedAt: time.optional(),
-  bees: z.enum(CALLED_ABOUT).optional(),
-  since: z.enum(SINCE).optional(),
-  caller: z.enum(CALLERS).optional(),
+  told: z.optional(text(1000)),
+  plannedOn: z.optional(day),
+  plannedAt: z.optional(time),
+  bees: z.optional(z.enum(CALLED_ABOUT)),
+  since: z.optional(z.enum(SINCE)),
+  caller: z.optional(z.enum(CALLERS)),
   /** Sent by the caller or taken on the first look. */
   photos,
 })
@@ -73,35 +77,47 @@ export const job = z.strictObject({
 /** Where the bees are and what stands between. */
 export const site = z.strictObject({
   /** A removal type, as intakes have it. */
-  type: text(40).optional(),
-  where: text(300).optional(),
-  foundBy: several(FOUND_BY).optional(),
-  foundNote: text(500).optional(),
-  access: z.enum(ACCESS).optional(),
-  heightM: z.number().min(0).max(100).optional(),
+  type: z.optional(text(40)),
+  where: z.optional(text(300)),
+  foundBy: z.optional(several(FOUND_BY)),
+  foundNote: z.optional(text(500)),
+  access: z.optional(z.enum(ACCESS)),
+  heightM: z.optional(z.number().check(z.minimum(0), z.maximum(100))),
   /** What is cut: siding, plaster, boards. */
-  surface: text(120).optional(),
-  sheathingMm: z.number().min(0, 'must not be negative').max(500).optional(),
-  behind: several(BEHIND).optional(),
-  hazards: several(HAZARDS).optional(),
+  surface: z.optional(text(120)),
+  sheathingMm: z.optional(z.number().check(z.minimum(0, 'must not be negative'), z.maximum(500))),
+  behind: z.optional(several(BEHIND)),
+  hazards: z.optional(several(HAZARDS)),
   /** Built before 1980, when asbestos and lead paint were still common. */
-  old: yesNo.optional(),
-  behindNote: text(500).optional(),
-  sprayed: yesNo.optional(),
-  sprayedNote: text(300).optional(),
-  bystanders: several(BYSTANDERS).optional(),
-  bystandersNote: text(300).optional(),
-  temper: temper.optional(),
-  africanized: yesNo.optional(),
+  old: z.optional(yesNo),
+  behindNote: z.optional(text(500)),
+  sprayed: z.optional(yesNo),
+  sprayedNote: z.optional(text(300)),
+  bystanders: z.optional(several(BYSTANDERS)),
+  bystandersNote: z.optional(text(300)),
+  /** Not known is an answer: they are met as fierce ones. */
+  temper: z.optional(z.union([temper, z.literal('unknown')])),
+  africanized: z.optional(yesNo),
+  /** For which place it was looked and asked: at another one it is not looked yet. */
+  lookedAt: z.optional(
+    z.strictObject({
+      behind: z.optional(place),
+      hazards: z.optional(place),
+      old: z.optional(place),
+      bystanders: z.optional(place),
+    }),
+  ),
+  /** What can kill, as it came onto the sheet and went off it. */
+  noted: z.optional(z.array(noted).check(z.maxLength(80))),
   /** The nest as heat, scope or the opening showed it. */
-  nestHighMm: millimetres.max(10_000).optional(),
-  nestWideMm: millimetres.max(10_000).optional(),
-  nestDeepMm: millimetres.max(5_000).optional(),
+  nestHighMm: z.optional(millimetres.check(z.maximum(10_000))),
+  nestWideMm: z.optional(millimetres.check(z.maximum(10_000))),
+  nestDeepMm: z.optional(millimetres.check(z.maximum(5_000))),
   /** Where they fly in, and how far that is from the nest. */
-  entrance: text(200).optional(),
-  entranceM: z.number().min(0).max(100).optional(),
+  entrance: z.optional(text(200)),
+  entranceM: z.optional(z.number().check(z.minimum(0), z.maximum(100))),
   /** Others they use: each has to be shut. */
-  otherEntrances: text(300).optional(),
+  otherEntrances: z.optional(text(300)),
   photos,
 })
 
@@ -113,29 +129,28 @@ export const signature = z.strictObject({
   /** The whole text that was signed, prices included. */
   terms: text(14_000),
   /** A drawn name as SVG path data on a field of 600 by 200; made by this server from points (drawing.ts). */
-  path: z.string().max(60_000).regex(DRAWN, 'must be path data made of M and L').optional(),
+  path: z.optional(
+    z.string().check(z.maxLength(60_000), z.regex(DRAWN, 'must be path data made of M and L')),
+  ),
   /** SHA-256, in hex, of the secret part of the address at which the signer finds the text. */
-  copy: z
-    .string()
-    .regex(/^[0-9a-f]{64}$/)
-    .optional(),
+  copy: z.optional(z.string().check(z.regex(/^[0-9a-f]{64}$/, 'must be a SHA-256 in hex'))),
 })
 
 export const agreement = z.strictObject({
-  pricing: z.enum(['hourly', 'fixed']).optional(),
-  hourly: money.optional(),
-  hours: z.number().min(0, 'must not be negative').max(1000).optional(),
-  fixed: money.optional(),
+  pricing: z.optional(z.enum(['hourly', 'fixed'])),
+  hourly: z.optional(money),
+  hours: z.optional(z.number().check(z.minimum(0, 'must not be negative'), z.maximum(1000))),
+  fixed: z.optional(money),
   /** What is agreed for this job beside the template. */
-  extra: text(2000).optional(),
+  extra: z.optional(text(2000)),
   /** Days in which the yard comes back without charge when bees return to the same place. */
-  warrantyDays: z.int().min(0, 'must not be negative').max(3650).optional(),
-  deposit: money.optional(),
-  depositOn: day.optional(),
-  paid: money.optional(),
-  paidOn: day.optional(),
-  invoice: text(60).optional(),
-  signature: signature.optional(),
+  warrantyDays: z.optional(z.int().check(z.minimum(0, 'must not be negative'), z.maximum(3650))),
+  deposit: z.optional(money),
+  depositOn: z.optional(day),
+  paid: z.optional(money),
+  paidOn: z.optional(day),
+  invoice: z.optional(text(60)),
+  signature: z.optional(signature),
 })
 
 const forecastHour = z.strictObject({ at: time, c: celsius })
@@ -143,21 +158,22 @@ const forecastHour = z.strictObject({ at: time, c: celsius })
 /** Looked at before the cut. */
 export const check = z.strictObject({
   /** The day the forecast is for, and its hours. */
-  on: day.optional(),
-  hours: z.array(forecastHour).max(24).optional(),
+  on: z.optional(day),
+  hours: z.optional(z.array(forecastHour).check(z.maxLength(24))),
   /** The hottest hour of the planned work, where no hours are typed. */
-  hottestC: celsius.optional(),
-  from: time.optional(),
-  until: time.optional(),
-  cutMm: z.number().min(0, 'must not be negative').max(500).optional(),
-  vacuum: z.enum(VACUUMS).optional(),
+  hottestC: z.optional(celsius),
+  from: z.optional(time),
+  until: z.optional(time),
+  cutMm: z.optional(z.number().check(z.minimum(0, 'must not be negative'), z.maximum(500))),
+  vacuum: z.optional(z.enum(VACUUMS)),
   /** Ticked items of `ITEMS` (before-cut.ts), and the day they were so: they are no good on another. */
-  done: z.array(text(40)).max(40).optional(),
-  doneOn: day.optional(),
+  done: z.optional(z.array(text(40)).check(z.maxLength(40))),
+  doneOn: z.optional(day),
+  doneAt: z.optional(place),
   /** One line for all hazards together, as sheets had it once. Shown, and clears nothing any more. */
-  clearedBy: text(300).optional(),
-  clearances: z.array(clearance).max(40).optional(),
-  seconds: z.array(secondName).max(40).optional(),
+  clearedBy: z.optional(text(300)),
+  clearances: z.optional(z.array(clearance).check(z.maxLength(40))),
+  seconds: z.optional(z.array(secondName).check(z.maxLength(40))),
 })
 
 export const decision = z.strictObject({
@@ -165,53 +181,57 @@ export const decision = z.strictObject({
   /** Who decided, on the day, at the wall. */
   by: text(120),
   on: day,
-  at: time.optional(),
-  reason: text(1000).optional(),
+  at: z.optional(time),
+  reason: z.optional(text(1000)),
   /** What was unmet when it was decided, in words. */
-  unmet: z.array(text(300)).max(40),
-  /** The place it was decided for, as the sheet said then. Absent in decisions from before it was kept. */
-  address: text(300).optional(),
-  where: text(300).optional(),
+  unmet: z.array(text(300)).check(z.maxLength(40)),
+  /** The place it was decided for, as the sheet said then. */
+  ...place.shape,
 })
 
 /** What was done and found. Fields that an intake has too are called the same. */
 export const work = z.strictObject({
-  on: day.optional(),
-  arrivedAt: time.optional(),
-  openedAt: time.optional(),
-  boxedAt: time.optional(),
-  leftAt: time.optional(),
-  outdoorC: celsius.optional(),
-  method: z.enum(METHODS).optional(),
-  queen: z.enum(QUEEN_AT_INTAKE).optional(),
-  queenFoundAt: time.optional(),
-  brood: z
-    .strictObject({ eggs: frames.optional(), open: frames.optional(), capped: frames.optional() })
-    .optional(),
-  broodCare: z.enum(['closed-chest', 'open-air']).optional(),
-  queenCells: z.enum(['none', 'open', 'capped']).optional(),
-  bees: z
-    .strictObject({ frames: frames.optional(), kg: z.number().min(0).max(20).optional() })
-    .refine((b) => b.frames !== undefined || b.kg !== undefined, 'needs frames or kg')
-    .optional(),
-  deadBeesKg: z.number().min(0).max(20).optional(),
-  tiedComb: z.boolean().optional(),
-  temper: temper.optional(),
-  sealed: z.enum(SEALED).optional(),
-  cleaned: z.enum(CLEANED).optional(),
-  closedUp: several(CLOSED_UP).optional(),
+  on: z.optional(day),
+  arrivedAt: z.optional(time),
+  openedAt: z.optional(time),
+  boxedAt: z.optional(time),
+  leftAt: z.optional(time),
+  withoutGo: z.optional(withoutGo),
+  outdoorC: z.optional(celsius),
+  method: z.optional(z.enum(METHODS)),
+  queen: z.optional(z.enum(QUEEN_AT_INTAKE)),
+  queenFoundAt: z.optional(time),
+  brood: z.optional(
+    z.strictObject({ eggs: z.optional(frames), open: z.optional(frames), capped: z.optional(frames) }),
+  ),
+  broodCare: z.optional(z.enum(['closed-chest', 'open-air'])),
+  queenCells: z.optional(z.enum(['none', 'open', 'capped'])),
+  bees: z.optional(
+    z
+      .strictObject({
+        frames: z.optional(frames),
+        kg: z.optional(z.number().check(z.minimum(0), z.maximum(20))),
+      })
+      .check(z.refine((b) => b.frames !== undefined || b.kg !== undefined, 'needs frames or kg')),
+  ),
+  deadBeesKg: z.optional(z.number().check(z.minimum(0), z.maximum(20))),
+  tiedComb: z.optional(z.boolean()),
+  temper: z.optional(temper),
+  sealed: z.optional(z.enum(SEALED)),
+  cleaned: z.optional(z.enum(CLEANED)),
+  closedUp: z.optional(several(CLOSED_UP)),
   /** Water and shade for people were there when work started. */
-  water: z.boolean().optional(),
-  onTheWay: several(ON_THE_WAY).optional(),
+  water: z.optional(z.boolean()),
+  onTheWay: z.optional(several(ON_THE_WAY)),
   /** Hours from the box being shut to its place in the yard. */
-  boxHours: z.number().min(0).max(96).optional(),
-  boxC: celsius.optional(),
+  boxHours: z.optional(z.number().check(z.minimum(0), z.maximum(96))),
+  boxC: z.optional(celsius),
   /** Of the place, closed up. */
   photos,
   /** What is left to the owner. */
-  left: text(500).optional(),
+  left: z.optional(text(500)),
   /** Of the bees; goes into the colony's journal, which everybody in the yard reads. */
-  note: text(1500).optional(),
+  note: z.optional(text(1500)),
 })
 
 /** The job ended without bees in a box. */
@@ -221,10 +241,10 @@ const ended = z.strictObject({ on: day, why: text(500) })
 export const callBack = z.strictObject({
   on: day,
   what: z.enum(CALL_BACKS),
-  note: text(500).optional(),
+  note: z.optional(text(500)),
   by: text(120),
   /** The day it was seen to. */
-  doneOn: day.optional(),
+  doneOn: z.optional(day),
 })
 
 export const sheet = z.strictObject({
@@ -232,10 +252,10 @@ export const sheet = z.strictObject({
   site,
   agreement,
   check,
-  decision: decision.optional(),
+  decision: z.optional(decision),
   work,
-  ended: ended.optional(),
-  callBacks: z.array(callBack).max(50).optional(),
+  ended: z.optional(ended),
+  callBacks: z.optional(z.array(callBack).check(z.maxLength(50))),
 })
 
 export type Job = z.infer<typeof job>

@@ -1,9 +1,11 @@
 /**
- * What others answer for on a removal sheet: the licensed trade for one hazard each, and a second person for one item each.
- * Both say what was known then: they stand only while that is still what is known.
+ * What is answered for on a removal sheet, and by whom: the licensed trade for one hazard each, a second person for one item
+ * each, and whoever takes something off that can kill. All say what was known then, and where: they stand only while that is
+ * still so.
  */
-import { z } from 'zod'
+import * as z from 'zod/mini'
 import { photoId } from '../journal/index.ts'
+import { DRAWN } from './drawing.ts'
 import { day, several, text, time } from './kinds.ts'
 
 /** Found things that a licensed trade has to clear, each by itself. */
@@ -18,31 +20,111 @@ export const TRADE_HAZARDS = [
 ] as const
 export type TradeHazard = (typeof TRADE_HAZARDS)[number]
 
+/** Who clears a hazard. `supplier`: of power or gas, who owns the line; `locator`: whoever finds and marks lines. */
+export const TRADES = [
+  'electrician',
+  'gas-fitter',
+  'supplier',
+  'locator',
+  'heating',
+  'surveyor',
+  'builder',
+] as const
+export type Trade = (typeof TRADES)[number]
+
+const PLACE = {
+  address: z.optional(text(300)),
+  where: z.optional(text(300)),
+  /** What is cut, and what kind of place it is (wall, roof, …). */
+  surface: z.optional(text(120)),
+  type: z.optional(text(40)),
+}
+/** One wall of one house, as the sheet said then: nothing that was seen or said of it moves to another. */
+export const place = z.strictObject(PLACE)
+export type Place = z.infer<typeof place>
+
+/** A moment, UTC, ISO. */
+const instant = text(30)
+
 /** One hazard cleared by the trade that is licensed for it. */
 export const clearance = z.strictObject({
   hazard: z.enum(TRADE_HAZARDS),
+  /** Absent in clearances from before it was asked: they clear nothing. */
+  as: z.optional(z.enum(TRADES)),
   who: text(120),
-  /** Number of the licence, or the company. */
-  licence: text(120),
+  /** Number of the licence, the ticket or the report. */
+  licence: z.optional(text(120)),
   on: day,
-  photo: photoId.optional(),
+  photo: z.optional(photoId),
   /** Every hazard known when it was given: one that is found later opens it again. */
   knew: several(TRADE_HAZARDS),
-  /** Where it was given for, as the sheet said then: it does not move to another wall or another house. */
-  address: text(300).optional(),
-  where: text(300).optional(),
+  /** When it was written down: a hazard that is taken off and comes back is cleared anew. */
+  writtenAt: z.optional(instant),
+  ...PLACE,
 })
+
+/** What a second person says of an item. */
+export const SECOND_WHYS = ['stays', 'seen', 'otherwise'] as const
 
 /** A second person answers, by name, for one item that is unmet. */
 export const secondName = z.strictObject({
   item: text(40),
+  /** Who has an account in the yard, or signs by hand. */
   by: text(120),
-  reason: text(500),
+  why: z.optional(z.enum(SECOND_WHYS)),
+  reason: z.optional(text(500)),
+  /** The name as it was drawn, of somebody who has no account. */
+  path: z.optional(
+    z.string().check(z.maxLength(60_000), z.regex(DRAWN, 'must be path data made of M and L')),
+  ),
   on: day,
-  at: time.optional(),
+  at: z.optional(time),
   /** What was unmet, in the words it was shown in: it is not signed for anything else. */
   of: text(600),
+  ...PLACE,
+})
+
+/** What can kill, and is not taken off a sheet without a word. */
+export const GRAVE = [
+  ...TRADE_HAZARDS,
+  'droppings',
+  'insulation',
+  'allergic',
+  'children',
+  'fierce',
+  /** Somebody goes up. */
+  'climb',
+  /** It is opened, and no swarm that hangs free. */
+  'nest',
+] as const
+export type Grave = (typeof GRAVE)[number]
+export const WHY_GONE = ['mistake', 'removed', 'left', 'elsewhere'] as const
+
+/** It came onto the sheet, or went off it. */
+export const noted = z.strictObject({
+  what: z.enum(GRAVE),
+  is: z.enum(['found', 'gone']),
+  why: z.optional(z.enum(WHY_GONE)),
+  by: text(120),
+  on: day,
+  at: time,
+  writtenAt: instant,
+})
+
+/** Why it was begun although no “go” stood. */
+export const WITHOUT_GO = ['said-aloud', 'could-not-wait', 'open-already'] as const
+
+export const withoutGo = z.strictObject({
+  why: z.enum(WITHOUT_GO),
+  words: z.optional(text(300)),
+  by: text(120),
+  on: day,
+  at: time,
+  /** What was unmet then, in words. */
+  unmet: z.array(text(300)).check(z.maxLength(40)),
 })
 
 export type Clearance = z.infer<typeof clearance>
 export type SecondName = z.infer<typeof secondName>
+export type Noted = z.infer<typeof noted>
+export type WithoutGo = z.infer<typeof withoutGo>

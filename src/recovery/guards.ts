@@ -70,6 +70,16 @@ export function mayUnite(s: State, _today: Day, { exposure = null }: Around = {}
   return null
 }
 
+/** The day since which a queen that fails is to come out; null also once she was looked for on a later day and not found. */
+export function toTakeOut(s: State): Day | null {
+  const since = s.takeOut
+  if (since === null) return null
+  const looked = s.history.entries.findLast(
+    (e) => e.kind === 'inspection' && e.opened && e.queen !== undefined && e.on > since,
+  )
+  return looked?.kind === 'inspection' && looked.queen !== 'seen' ? null : since
+}
+
 /** May a bought mated queen go in? */
 export function mayBuy(s: State, today: Day, { exposure = null }: Around = {}): Reason | null {
   const held = s.lost === null ? isHeld(s, exposure) : ({ code: 'lost-box', on: s.lost.on } as const)

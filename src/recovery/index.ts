@@ -4,7 +4,15 @@ export { lookAsked, openLook } from './advice/looks.ts'
 export { lookFromOutside } from './advice/routine.ts'
 export { choresWaitFor } from './derived-asks.ts'
 export { fold } from './fold/fold.ts'
-export { MATING_NUCLEUS_FRAMES, mayBuy, mayGive, mayOpen, mayUnite, NUCLEUS_FRAMES } from './guards.ts'
+export {
+  MATING_NUCLEUS_FRAMES,
+  mayBuy,
+  mayGive,
+  mayOpen,
+  mayUnite,
+  NUCLEUS_FRAMES,
+  toTakeOut,
+} from './guards.ts'
 export { leftOutReason } from './missing-words.ts'
 export { isQuiet, phaseOn } from './phase.ts'
 export { inWordsToo, planOf } from './plan.ts'
@@ -68,10 +76,10 @@ export { proofOf } from './spans.ts'
 export type { Ask } from './state.ts'
 export { heldWords, lockedDeed, type Suspicion, suspicionOn } from './suspicion.ts'
 export {
+  boundTo,
   deedOf,
   type Exposure,
   exposedWords,
-  exposureWords,
   type Traced,
   tellsOfBonds,
   traceFoulbrood,

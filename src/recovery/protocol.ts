@@ -2,7 +2,7 @@
  * The protocol: where operators differ. Every value has a default (common practice unless a source is named) and the
  * yard may set its own. Biology is not here: published constants live in src/biology.
  */
-import { z } from 'zod'
+import * as z from 'zod/mini'
 import type { Day } from '../days.ts'
 import { eachRule, RULES, type Rule } from './rules.ts'
 
@@ -15,18 +15,18 @@ export interface Window {
 
 const windowSchema = z
   .strictObject({
-    opens: z.int().min(0).max(120),
-    due: z.int().min(0).max(120),
-    closes: z.int().min(0).max(120),
+    opens: z.int().check(z.minimum(0), z.maximum(120)),
+    due: z.int().check(z.minimum(0), z.maximum(120)),
+    closes: z.int().check(z.minimum(0), z.maximum(120)),
   })
-  .refine((w) => w.opens <= w.due && w.due <= w.closes, 'must have opens <= due <= closes')
+  .check(z.refine((w) => w.opens <= w.due && w.due <= w.closes, 'must have opens <= due <= closes'))
 
 const DEFAULT_WINDOWS: Record<Rule, Window> = eachRule((f) => f.window)
 
 const windows = z.strictObject(
-  Object.fromEntries(RULES.map((rule) => [rule, windowSchema.optional()])) as Record<
+  Object.fromEntries(RULES.map((rule) => [rule, z.optional(windowSchema)])) as Record<
     Rule,
-    z.ZodOptional<typeof windowSchema>
+    z.ZodMiniOptional<typeof windowSchema>
   >,
 )
 
@@ -36,37 +36,39 @@ export type Month = (typeof MONTHS)[number]
 /** What a yard may override; anything left out keeps its default. An unknown field is an error. */
 export const protocolOverrides = z.strictObject({
   /** Days a colony stays at least. Default 30. */
-  holdDays: z.int().min(7).max(120).optional(),
+  holdDays: z.optional(z.int().check(z.minimum(7), z.maximum(120))),
   /** Fewer frames of bees than this: unite or boost, and not ready to move. Default 3 (common practice: 3-5). */
-  minFramesOfBees: z.number().min(0.5).max(20).optional(),
+  minFramesOfBees: z.optional(z.number().check(z.minimum(0.5), z.maximum(20))),
   /** Mites per 100 bees from which a colony is not ready. Default 3 (USDA-ARS: 3 per 100 by wash). */
-  miteThreshold: z.number().min(0.1).max(20).optional(),
+  miteThreshold: z.optional(z.number().check(z.minimum(0.1), z.maximum(20))),
   /**
    * The same by the month of the wash ('1' to '12'), where a yard is stricter or milder in some seasons. A month left out
    * goes by `miteThreshold`. Sources differ: 1-2 in the dormant season, 2-3 while brood is reared.
    */
-  miteThresholdByMonth: z.partialRecord(z.enum(MONTHS), z.number().min(0.1).max(20)).optional(),
+  miteThresholdByMonth: z.optional(
+    z.partialRecord(z.enum(MONTHS), z.number().check(z.minimum(0.1), z.maximum(20))),
+  ),
   /**
    * Months ('1' to '12') in which virgins mate where the yard is: warm, calm days, and drones about. A queen that would fly
    * in another month is not raised but bought. Default: none said, so that the calendar rules nothing out.
    */
-  matingMonths: z.array(z.enum(MONTHS)).min(1).max(12).optional(),
+  matingMonths: z.optional(z.array(z.enum(MONTHS)).check(z.minLength(1), z.maxLength(12))),
   /** A mite wash counts this many days. Default 14. */
-  miteWashValidDays: z.int().min(1).max(60).optional(),
+  miteWashValidDays: z.optional(z.int().check(z.minimum(1), z.maximum(60))),
   /** A disease look counts this many days. Default 7. */
-  diseaseLookValidDays: z.int().min(1).max(60).optional(),
+  diseaseLookValidDays: z.optional(z.int().check(z.minimum(1), z.maximum(60))),
   /** Do not cut out above this outdoor temperature, °C. Default 29.4 (85 °F, common practice). */
-  heatLimitC: z.number().min(15).max(45).optional(),
+  heatLimitC: z.optional(z.number().check(z.minimum(15), z.maximum(45))),
   /** How far a cut may go beyond the sheathing, mm. Default 3.175 (1/8 inch, common practice). */
-  cutMarginMm: z.number().min(0).max(25).optional(),
+  cutMarginMm: z.optional(z.number().check(z.minimum(0), z.maximum(25))),
   /**
    * What ends a suspicion of brood disease. Default 'clean-look': a later look without it, for histories from elsewhere.
    * A yard's own book always asks for 'recorded': somebody says who cleared it (entry kind disease-cleared).
    */
-  clearance: z.enum(['clean-look', 'recorded']).optional(),
+  clearance: z.optional(z.enum(['clean-look', 'recorded'])),
   /** A salvaged queen's cage: window after caging. Default +2/+3/+5. */
-  salvagedQueenRelease: windowSchema.optional(),
-  windows: windows.optional(),
+  salvagedQueenRelease: z.optional(windowSchema),
+  windows: z.optional(windows),
 })
 export type ProtocolOverrides = z.infer<typeof protocolOverrides>
 

@@ -7,7 +7,7 @@
 import { addDays, type Day, inWords, later } from '../days.ts'
 import type { Gift, StandingEntry } from '../journal/index.ts'
 import { type Deed, deedInEnglish } from './says/inside.ts'
-import { inEnglish, type Reason } from './says/said.ts'
+import type { Reason } from './says/said.ts'
 
 /** How a colony is bound to a suspected one. */
 type Bond = 'gave' | 'got' | 'united' | 'robbing'
@@ -194,9 +194,6 @@ export const boundTo = (e: Exposure): Reason => ({
   opens: e.look.opens,
   closes: e.look.closes,
 })
-
-/** The same in a sentence. */
-export const exposureWords = (e: Exposure): string => inEnglish([boundTo(e)])
 
 /** Why it may not be moved, united or given from, in a sentence without its full stop. */
 export const exposedWords = (tag: string, e: Exposure): string =>

@@ -15,7 +15,8 @@ import {
   problemsOf,
   tag as tagSchema,
 } from '../journal/index.ts'
-import { refused } from '../result.ts'
+import { type Problems, type Result, refused } from '../result.ts'
+import { toTheEnd } from '../steps.ts'
 import { conflicts } from './conflicts.ts'
 import type { Connection } from './connection.ts'
 import type { Exposures } from './exposures.ts'
@@ -49,6 +50,11 @@ export interface AppendParts {
   idsByTag: (tag: Tag) => ColonyId[]
 }
 
+interface AppendOptions {
+  judged?: boolean
+  seen?: AppendContext['seen']
+}
+
 /**
  * See {@link AppendResult}. Throws only when the database cannot be written. `judged`: what is appended was let in once
  * before (a journal loaded whole), so locks are not held against it again.
@@ -57,24 +63,54 @@ export function append(
   parts: AppendParts,
   incoming: readonly Incoming[],
   today: Day,
-  options: { judged?: boolean; seen?: AppendContext['seen'] } = {},
+  options: AppendOptions = {},
 ): AppendResult {
-  const { entries, problems } = parse(incoming)
-  if (problems.length > 0) return refused(problems)
   return parts.connection.write(() => {
-    const roster = new Roster({ byId: parts.journal.byId, of: parts.recent.of }, parts.idsByTag)
-    const batch = new Batch(
-      roster,
-      parts.journal,
-      options.judged === true ? null : once(parts.exposures),
-      options.seen,
-    )
-    for (const [i, e] of entries.entries()) batch.read(e, i + 1, incoming[i])
-    const found = [...batch.problems, ...batch.roster.touched.flatMap((m) => conflicts(m, today))]
-    if (found.length > 0) return refused(inOrder(found))
+    const judged = toTheEnd(judging(parts, incoming, today, options))
+    if (!judged.ok) return judged
+    const { batch } = judged
     if (batch.accepted.length > 0) write(parts, batch, today)
-    return { ok: true, accepted: batch.accepted.map((a) => a.row.entry.id), already: batch.already }
+    return answerOf(batch)
   })
+}
+
+/** What {@link append} would answer now, a few entries at a step; nothing is written. */
+export function* rehearsing(
+  parts: AppendParts,
+  incoming: readonly Incoming[],
+  today: Day,
+): Generator<undefined, AppendResult> {
+  const judged = yield* judging(parts, incoming, today, {})
+  return judged.ok ? answerOf(judged.batch) : judged
+}
+
+const answerOf = ({ accepted, already }: Batch): AppendResult => ({
+  ok: true,
+  accepted: accepted.map((a) => a.row.entry.id),
+  already,
+})
+
+/** Entries held against the journal, pausing after each. */
+function* judging(
+  parts: AppendParts,
+  incoming: readonly Incoming[],
+  today: Day,
+  { judged, seen }: AppendOptions,
+): Generator<undefined, Result<{ batch: Batch }, Problems<Problem>>> {
+  const { entries, problems } = yield* parsing(incoming)
+  if (problems.length > 0) return refused(problems)
+  const roster = new Roster({ byId: parts.journal.byId, of: parts.recent.of }, parts.idsByTag)
+  const batch = new Batch(roster, parts.journal, judged === true ? null : once(parts.exposures), seen)
+  for (const [i, e] of entries.entries()) {
+    batch.read(e, i + 1, incoming[i])
+    yield
+  }
+  const found = [...batch.problems]
+  for (const member of roster.touched) {
+    found.push(...conflicts(member, today))
+    yield
+  }
+  return found.length > 0 ? refused(inOrder(found)) : { ok: true, batch }
 }
 
 /** Writes what was accepted, with the plans it changes. */
@@ -100,13 +136,16 @@ function once<T>(make: () => T): () => T {
 const inOrder = (problems: Problem[]): Problem[] =>
   problems.sort((a, b) => (a.entry ?? Number.POSITIVE_INFINITY) - (b.entry ?? Number.POSITIVE_INFINITY))
 
-function parse(incoming: readonly Incoming[]): { entries: Entry[]; problems: Problem[] } {
+function* parsing(
+  incoming: readonly Incoming[],
+): Generator<undefined, { entries: Entry[]; problems: Problem[] }> {
   const entries: Entry[] = []
   const problems: Problem[] = []
   for (const [i, { raw }] of incoming.entries()) {
     const parsed = entrySchema.safeParse(raw)
     if (parsed.success) entries.push(parsed.data)
     else problems.push(...problemsOf(parsed.error, raw, i + 1))
+    yield
   }
   return { entries, problems }
 }

@@ -26,9 +26,9 @@ interface NewImport {
 }
 
 export interface ColonyImports {
-  /** What {@link take} would answer; nothing is written. */
-  rehearse(raw: readonly unknown[], context: AppendContext): AppendResult
-  /** Appends the entries and notes the import, in one transaction. Safe to repeat. */
+  /** What {@link take} would answer, a few entries at a step; nothing is written. */
+  rehearsing(raw: readonly unknown[], context: AppendContext): Generator<undefined, AppendResult>
+  /** Appends entries and notes them as the import's, in one transaction: all of it or a part. Safe to repeat. */
   take(batch: NewImport, raw: readonly unknown[], context: AppendContext): AppendResult
   /** Newest first. */
   list(): ImportNote[]
@@ -40,12 +40,13 @@ export interface ColonyImports {
   entries(id: string): string[]
 }
 
-type Append = (raw: readonly unknown[], context: AppendContext) => AppendResult
+/** What of the journal an import needs. */
+interface Parts {
+  append: (raw: readonly unknown[], context: AppendContext) => AppendResult
+  rehearsing: ColonyImports['rehearsing']
+}
 
-/** Thrown to undo a rehearsal, and caught again at once. */
-const ENOUGH = new Error('rehearsed')
-
-export function importsOf(connection: Connection, append: Append): ColonyImports {
+export function importsOf(connection: Connection, { append, rehearsing }: Parts): ColonyImports {
   const { db } = connection
   const known = db
     .select()
@@ -62,26 +63,15 @@ export function importsOf(connection: Connection, append: Append): ColonyImports
     db.select().from(colonyImport).orderBy(desc(colonyImport.takenAt), desc(colonyImport.id)).all()
   const entries = (id: string): string[] => made.all({ id }).map((r) => r.entry)
   const write = (note: ImportNote, ids: readonly string[]): void => {
-    db.insert(colonyImport).values(note).run()
+    db.insert(colonyImport).values(note).onConflictDoNothing().run()
     for (const entry of ids) db.insert(colonyImportEntry).values({ entry, import: note.id }).run()
   }
   return {
-    rehearse(raw, context) {
-      let result: AppendResult = { ok: true, accepted: [], already: [] }
-      try {
-        connection.write(() => {
-          result = append(raw, context)
-          throw ENOUGH
-        })
-      } catch (error) {
-        if (error !== ENOUGH) throw error
-      }
-      return result
-    },
+    rehearsing,
     take: ({ id, source, colonies }, raw, context) =>
       connection.write(() => {
         const result = append(raw, context)
-        if (!result.ok || known.get({ id }) !== undefined) return result
+        if (!result.ok || result.accepted.length === 0) return result
         const takenBy = context.recordedBy ?? 'import'
         write({ id, takenAt: context.recordedAt, takenBy, source, colonies }, result.accepted)
         return result

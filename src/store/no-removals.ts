@@ -13,6 +13,7 @@ export const NO_REMOVALS: Removals = {
   save: () => refused(notYours),
   link: () => {},
   ofColony: () => null,
+  withoutGo: () => [],
   everything: () => ({ versions: [], boxes: [] }),
   take: () => notYours.map((p) => `removal sheets: ${p.message}`),
   erase: () => 0,

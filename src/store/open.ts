@@ -4,7 +4,7 @@ import Database from 'better-sqlite3'
 import type { Day } from '../days.ts'
 import type { ColonyId } from '../ids.ts'
 import { type Plan, type Protocol, yardProtocol } from '../recovery/index.ts'
-import { append, type Incoming } from './append.ts'
+import { append, type Incoming, rehearsing } from './append.ts'
 import { type Connection, connect } from './connection.ts'
 import { cleaned } from './erasing.ts'
 import { exposureOf } from './exposures.ts'
@@ -146,13 +146,7 @@ function assemble(connection: Connection): { store: Store; projections: Projecti
 
   const records = moveRecordsOf(connection)
   const store: Store = {
-    append: (raw, { today, seen, ...stamp }) =>
-      append(
-        parts,
-        raw.map((r): Incoming => ({ raw: r, ...stamp })),
-        today,
-        { seen },
-      ),
+    append: (raw, { today, seen, ...stamp }) => append(parts, stamped(raw, stamp), today, { seen }),
     load: (lines, today) => append(parts, lines, today, { judged: true }),
     refresh: projections.refresh,
     refreshing: projections.refreshing,
@@ -200,7 +194,10 @@ function assemble(connection: Connection): { store: Store; projections: Projecti
     after: { letters: lettersOf(connection), records },
     papers: (colony) => records.of(colony)[0]?.record.permits ?? [],
     refused: refusedOf(connection),
-    imports: importsOf(connection, (raw, context) => store.append(raw, context)),
+    imports: importsOf(connection, {
+      append: (raw, context) => store.append(raw, context),
+      rehearsing: (raw, { today, ...stamp }) => rehearsing(parts, stamped(raw, stamp), today),
+    }),
     clean: () => cleaned(connection),
     together: projections.settler.together,
     rebuild: (today) => ({ colonies: projections.rebuild(today), entries: journal.count() }),
@@ -210,6 +207,9 @@ function assemble(connection: Connection): { store: Store; projections: Projecti
   }
   return { store, projections }
 }
+
+const stamped = (raw: readonly unknown[], stamp: Omit<Incoming, 'raw'>): Incoming[] =>
+  raw.map((r) => ({ raw: r, ...stamp }))
 
 /** Where a colony came from is remembered with its rows. */
 const erasing = (removals: Removals, recent: Recent): Removals => ({

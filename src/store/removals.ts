@@ -54,6 +54,8 @@ export interface Jobs {
   save(id: string, base: number, content: unknown, stamp: SheetStamp): Versioned<SheetVersion>
   /** Notes that a colony came of the sheet. */
   link(id: string, colony: ColonyId, stamp: SheetStamp): void
+  /** Sheets of work that was begun without a “go”, as they stand now. */
+  withoutGo(): SheetVersion[]
   /** The sheet a colony came of, null when there is none. */
   ofColony(colony: ColonyId): string | null
 }
@@ -118,6 +120,13 @@ export function removalsOf(connection: Connection): Removals {
     )
     .orderBy(desc(removalSheet.savedAt), asc(removalSheet.sheet))
     .prepare()
+  const begun = db
+    .select()
+    .from(removalSheet)
+    .where(
+      sql`${removalSheet.version} = (SELECT max(v.version) FROM removal_sheet v WHERE v.sheet = ${removalSheet.sheet}) AND instr(${removalSheet.payload}, '"withoutGo"') > 0`,
+    )
+    .prepare()
   const links = db
     .select()
     .from(removalColony)
@@ -181,6 +190,7 @@ export function removalsOf(connection: Connection): Removals {
       return connection.write(() => write(id, base, parsed.data, stamp))
     },
     link: (id, colony, stamp) => link({ ...stamp, id, colony }),
+    withoutGo: () => whole(begun.all()),
     ofColony(colony) {
       const row = linked.get({ colony })
       if (row !== undefined) return row.sheet

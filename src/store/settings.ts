@@ -6,22 +6,22 @@
  */
 
 import { eq, sql } from 'drizzle-orm'
-import { z } from 'zod'
+import * as z from 'zod/mini'
 import { isZone } from '../days.ts'
 import { COST_NAMES } from '../decision/index.ts'
 import { RATE_NAMES } from '../forecast/index.ts'
-import { type Problem, problemsOf } from '../journal/index.ts'
+import { day, type Problem, problemsOf } from '../journal/index.ts'
 import { DEFAULT_TERMS, TERMS_LIMIT } from '../records/index.ts'
 import { protocolOverrides } from '../recovery/index.ts'
 import type { Connection } from './connection.ts'
 import { setting } from './schema.ts'
 
-const timeZone = z.string().refine(isZone, 'must be a time zone such as "America/Phoenix"')
+const timeZone = z.string().check(z.refine(isZone, 'must be a time zone such as "America/Phoenix"'))
 
 const ownRates = z.object({
-  values: z.partialRecord(z.enum(RATE_NAMES), z.number().min(0).max(1)),
-  colonies: z.number().int().min(0),
-  on: z.iso.date(),
+  values: z.partialRecord(z.enum(RATE_NAMES), z.number().check(z.minimum(0), z.maximum(1))),
+  colonies: z.int().check(z.minimum(0)),
+  on: day,
 })
 export type OwnRates = z.infer<typeof ownRates>
 
@@ -33,47 +33,56 @@ const tidied = z.object({
   /** Names that were changed, and into which. Of a closing: empty, and the outcome. */
   from: z.array(z.string()),
   to: z.string(),
-  entries: z.number().int().min(0),
+  entries: z.int().check(z.minimum(0)),
   /** UTC, ISO. */
   at: z.string(),
   by: z.string(),
   /** Stands the yards had that are no longer named. */
-  stands: z.record(z.string(), z.number()).optional(),
+  stands: z.optional(z.record(z.string(), z.number())),
   /** UTC, ISO. */
-  takenBack: z.string().optional(),
+  takenBack: z.optional(z.string()),
 })
 export type Tidied = z.infer<typeof tidied>
 /** In the yard's money; what is not said goes by the default. */
-const costs = z.partialRecord(z.enum(COST_NAMES), z.number().min(0).max(100_000))
+const costs = z.partialRecord(z.enum(COST_NAMES), z.number().check(z.minimum(0), z.maximum(100_000)))
 
 /** What is at hand, and how long a queen takes that is ordered today; what is not said goes by the default. */
 const supplies = z.strictObject({
-  queensInHand: z.number().int().min(0).max(500).optional(),
-  daysUntilQueens: z.number().int().min(0).max(60).optional(),
-  eggFrames: z.number().int().min(0).max(500).optional(),
+  queensInHand: z.optional(z.int().check(z.minimum(0), z.maximum(500))),
+  daysUntilQueens: z.optional(z.int().check(z.minimum(0), z.maximum(60))),
+  eggFrames: z.optional(z.int().check(z.minimum(0), z.maximum(500))),
 })
 
-const define = <T>(schema: z.ZodType<T>, fallback: T) => ({ schema, fallback })
+const define = <T>(schema: z.ZodMiniType<T>, fallback: T) => ({ schema, fallback })
 
 export const SETTINGS = {
   /** IANA name; decides which day is today. Null: the machine's own. */
-  timeZone: define<string | null>(timeZone.nullable(), null),
+  timeZone: define<string | null>(z.nullable(timeZone), null),
   temperature: define<'C' | 'F'>(z.enum(['C', 'F']), 'F'),
   weight: define<'kg' | 'lb'>(z.enum(['kg', 'lb']), 'lb'),
-  yardName: define<string>(z.string().trim().max(80), ''),
+  yardName: define<string>(z.string().check(z.trim(), z.maxLength(80)), ''),
   /** Removal types this yard added to the built-in ones. */
-  removalTypes: define<string[]>(z.array(z.string().trim().min(1).max(40)).max(100), []),
+  removalTypes: define<string[]>(
+    z.array(z.string().check(z.trim(), z.minLength(1), z.maxLength(40))).check(z.maxLength(100)),
+    [],
+  ),
   /** Template of the agreement with customers (src/records/agreement.ts). */
-  agreementTerms: define<string>(z.string().trim().min(1).max(TERMS_LIMIT), DEFAULT_TERMS),
+  agreementTerms: define<string>(
+    z.string().check(z.trim(), z.minLength(1), z.maxLength(TERMS_LIMIT)),
+    DEFAULT_TERMS,
+  ),
   /** Sign before amounts of money on agreements. */
-  currency: define<string>(z.string().trim().max(5), '$'),
+  currency: define<string>(z.string().check(z.trim(), z.maxLength(5)), '$'),
   /** The apiary inspector to call: name, telephone. Everybody in the yard sees it. */
-  inspector: define<string>(z.string().trim().max(200), ''),
+  inspector: define<string>(z.string().check(z.trim(), z.maxLength(200)), ''),
   /** The yard's own rates for the odds, as learned on that day from so many closed colonies; null: the defaults. */
-  ownRates: define<OwnRates | null>(ownRates.nullable(), null),
+  ownRates: define<OwnRates | null>(z.nullable(ownRates), null),
   /** How many stands each yard has, by its name; a yard that is not named has said nothing. */
   stands: define<Record<string, number>>(
-    z.record(z.string().trim().min(1).max(80), z.number().int().min(0).max(10_000)),
+    z.record(
+      z.string().check(z.trim(), z.minLength(1), z.maxLength(80)),
+      z.int().check(z.minimum(0), z.maximum(10_000)),
+    ),
     {},
   ),
   /** Names merged and colonies closed many at once, the latest last. */

@@ -1,5 +1,5 @@
 /** An entry of the journal in words. */
-import { type Entry, eachKind, never } from '../journal/index.ts'
+import { type Entry, never } from '../journal/index.ts'
 import { type Words, wordsIn } from './catalogue.ts'
 import { type Choice, labelIn, removalTypes } from './choices.ts'
 import { distance, framesWords, plain, quarters, temperature, type Units, volume, weight } from './units.ts'
@@ -10,9 +10,6 @@ export interface EntryWords {
   facts: string[]
   note: string | null
 }
-
-/** An entry named in passing: 'the visit'. */
-export const KIND_WORDS: Record<Entry['kind'], string> = eachKind((f) => f.name)
 
 /** What an entry says. `site` (where the bees came from) is left out unless asked for: it is private. */
 export function entryWords(

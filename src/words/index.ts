@@ -21,11 +21,23 @@ export {
 export { dayAndDistance, dayWords, fromTo } from './dates.ts'
 export { doubtWays, isInDoubt } from './doubts.ts'
 export type { FieldText } from './en/fields.ts'
-export { type EntryWords, entryWords, KIND_WORDS } from './entries.ts'
-export { betterDay, chance, frames, mayWaitUntil, planActs, SHORT_KIND, whenToLook } from './forecasts.ts'
+export { type EntryWords, entryWords } from './entries.ts'
+export {
+  betterDay,
+  chance,
+  evidenceWords,
+  frames,
+  mayWaitUntil,
+  moveOutWords,
+  oddsWords,
+  planActs,
+  SHORT_KIND,
+  whenToLook,
+} from './forecasts.ts'
 export { boundBeside, isHeld } from './held.ts'
 export { hemisphereOf } from './hemisphere.ts'
 export { instantWords, sizeWords } from './instants.ts'
+export { knownAs, STAND_WORDS } from './known-as.ts'
 export { lidCautions, unitingCaution, warmthCaution } from './lid-cautions.ts'
 export {
   headline,
@@ -56,9 +68,7 @@ export {
   isQuiet,
   lidStaysOn,
   live,
-  PHASE_WORDS,
   RULE_WORDS,
-  STATUS_WORDS,
 } from './rules.ts'
 export { bareName, type SameName, sameNameReading, sameNames } from './same-names.ts'
 export { CLIMATE_WORDS, MONTH_CHOICES, MONTH_NAMES, stretchWords } from './season.ts'

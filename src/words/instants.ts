@@ -1,14 +1,13 @@
 /** Instants as people of the yard say them. */
-import { TZDate } from '@date-fns/tz'
-import { format } from 'date-fns'
-import { type Day, dayIn } from '../days.ts'
+import { clockIn, type Day } from '../days.ts'
 import { dayWords } from './dates.ts'
 
 /** 'Sun 10 May, 04:05', in the yard's time zone. */
 export function instantWords(iso: string, zone: string, today: Day): string {
   const instant = new Date(iso)
   if (Number.isNaN(instant.getTime())) return iso
-  return `${dayWords(dayIn(zone, instant), today)}, ${format(new TZDate(instant, zone), 'HH:mm')}`
+  const { day, time } = clockIn(zone, instant)
+  return `${dayWords(day, today)}, ${time}`
 }
 
 /** '3.4 MB' */

@@ -12,6 +12,7 @@ import type { Entry, Inspection, Intake } from '../../src/journal/entry.ts'
 import { historyOf } from '../../src/journal/history.ts'
 import { planOf } from '../../src/recovery/plan.ts'
 import { DEFAULT_PROTOCOL } from '../../src/recovery/protocol.ts'
+import { moveOutWords } from '../../src/words/forecasts.ts'
 import { seeded } from './random.ts'
 import { Colony, playOut, START, someIntake } from './simulator.ts'
 
@@ -68,7 +69,7 @@ describe('the move-out day', () => {
     expect(f.range !== null && f.range.from <= (f.expected ?? '') && (f.expected ?? '') <= f.range.to).toBe(
       true,
     )
-    expect(f.sentence).toMatch(/^It can be ready to move out about .* if it gets there: \d+ in 100\.$/)
+    expect(moveOutWords(f)).toMatch(/^It can be ready to move out about .* if it gets there: \d+ in 100\.$/)
   })
 
   it('suspected brood disease: no day is named', () => {
@@ -76,7 +77,8 @@ describe('the move-out day', () => {
       [intake({ queen: 'caged' }), look(9, { eggs: 'single', signs: ['brood-disease-suspected'] })],
       10,
     )
-    expect(f.blocked).toContain('disease')
+    expect(f.blocked?.code).toBe('disease-suspected')
+    expect(moveOutWords(f)).toMatch(/^No move-out day can be named: .*disease/)
     expect(f.expected).toBeNull()
   })
 
@@ -89,7 +91,7 @@ describe('the move-out day', () => {
       28,
     )
     expect(f.ever).toBeLessThan(0.02)
-    expect(f.sentence).toBe('As things stand it will not get ready to move out.')
+    expect(moveOutWords(f)).toBe('As things stand it will not get ready to move out.')
   })
 })
 
@@ -100,7 +102,6 @@ describe('stands', () => {
     expected: ON,
     range: null,
     blocked: null,
-    sentence: '',
   })
 
   it('come free as colonies get ready, three days on', () => {

@@ -9,10 +9,10 @@ import {
   mostTelling,
   mutualInformation,
   tellingDays,
-  tellingSentence,
 } from '../../src/forecast/telling-day.ts'
 import type { Entry, Inspection, Intake } from '../../src/journal/entry.ts'
 import { historyOf } from '../../src/journal/history.ts'
+import { bestLookWords } from '../../src/words/forecasts.ts'
 
 const model = modelOf(DEFAULT_RATES)
 const ON = '2026-05-01'
@@ -89,14 +89,14 @@ describe('what a beekeeper would expect', () => {
     const best = mostTelling(days)
     expect(best !== null && best.day >= addDays(ON, 4) && best.day <= addDays(ON, 9)).toBe(true)
     expect(days[5]?.net ?? 0).toBeGreaterThan(2 * (days[1]?.net ?? 0))
-    expect(tellingSentence(days, days[1])).toMatch(/^A look on \w{3} \d+ May tells most/)
+    expect(bestLookWords(days, undefined, days[1])).toMatch(/^A look on \w{3} \d+ May tells most/)
   })
 
   it('a virgin about to fly: looking costs more than it tells', () => {
     const story = storyFrom([intake(), look(5, { eggs: 'none', cells: 'capped' })], 14)
     const days = tellingDays(story, 2)
     for (const d of days) expect(d.net).toBeLessThan(0)
-    expect(tellingSentence(days)).toMatch(/leave the lid on|would tell little/)
+    expect(bestLookWords(days)).toMatch(/leave the lid on|would tell little/)
   })
 
   it('a colony known to be queenright: a look tells next to nothing', () => {

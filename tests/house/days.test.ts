@@ -1,15 +1,18 @@
+import { TZDate } from '@date-fns/tz'
 import { addDays as dateFnsAddDays, differenceInCalendarDays, format, parseISO } from 'date-fns'
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import {
   addDays,
   clamp,
+  clockIn,
   dayIn,
   dayNumber,
   dayOf,
   daysBetween,
   fromToday,
   inWords,
+  inWordsWithYear,
   isDay,
   shift,
 } from '../../src/days.ts'
@@ -59,6 +62,33 @@ describe('days', () => {
         fromToday(d, '2026-05-10'),
       ),
     ).toEqual(['today', 'tomorrow', 'yesterday', 'in 3 days', '9 days ago'])
+  })
+
+  test('days and clocks of zones agree with date-fns, and so do the words of days', () => {
+    // Kolkata is half an hour off, Lord Howe moves its clocks by half an hour, Apia left out a whole day (30 Dec 2011).
+    const zones = [
+      'UTC',
+      'America/Phoenix',
+      'Europe/Berlin',
+      'Asia/Kolkata',
+      'Australia/Lord_Howe',
+      'Pacific/Apia',
+    ]
+    const anInstant = fc.date({
+      min: new Date('2000-01-01'),
+      max: new Date('2040-01-01'),
+      noInvalidDate: true,
+    })
+    fc.assert(
+      fc.property(fc.constantFrom(...zones), anInstant, aDay, (zone, instant, day) => {
+        const there = new TZDate(instant, zone)
+        expect(clockIn(zone, instant)).toEqual({
+          day: format(there, 'yyyy-MM-dd'),
+          time: format(there, 'HH:mm'),
+        })
+        expect(inWordsWithYear(day)).toBe(format(new Date(`${day}T12:00:00`), 'EEE d MMM yyyy'))
+      }),
+    )
   })
 
   test('spans shift and clamp without touching what was given', () => {

@@ -3,7 +3,7 @@
  * npx tsx tests/house/entry-table.ts
  */
 import { z } from 'zod'
-import { entry } from '../../src/journal/index.ts'
+import { KIND_SCHEMAS } from '../../src/journal/index.ts'
 import { writeInto, writtenIn } from './between.ts'
 
 const FILE = 'src/journal/README.md'
@@ -24,7 +24,7 @@ const EVERY = new Set(['id', 'colony', 'kind', 'on', 'at', 'by'])
 
 /** One row a kind, in the order of the schema, padded as the formatter has it. A starred field must be there. */
 export function entryTable(): string {
-  const rows = [['kind', 'fields'], ...entry.options.map(rowOf)]
+  const rows = [['kind', 'fields'], ...KIND_SCHEMAS.map(rowOf)]
   const widths = [0, 1].map((column) => Math.max(...rows.map((row) => row[column]?.length ?? 0)))
   const line = (cells: readonly string[], fill = ' '): string =>
     `| ${cells.map((cell, i) => cell.padEnd(widths[i] ?? 0, fill)).join(' | ')} |`
@@ -32,9 +32,9 @@ export function entryTable(): string {
   return [heading, line(['', ''], '-'), ...kinds].join('\n')
 }
 
-function rowOf(option: (typeof entry.options)[number]): string[] {
+function rowOf(option: (typeof KIND_SCHEMAS)[number]): string[] {
   const shape = z.toJSONSchema(option, { unrepresentable: 'any' }) as Shape
-  return [`\`${option.shape.kind.value}\``, fieldsOf(shape)]
+  return [`\`${option.shape.kind.def.values[0]}\``, fieldsOf(shape)]
 }
 
 function fieldsOf({ properties = {}, required = [] }: Shape): string {

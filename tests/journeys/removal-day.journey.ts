@@ -144,6 +144,8 @@ async function job(page: Page): Promise<{ thumb: Thumb; heights: Record<string, 
   await seen('2-site')
   await thumb.answer('What runs behind it', 'Looked: none')
   await thumb.answer('On it and around it', 'Looked: none')
+  await thumb.answer('How they behave', '2')
+  await thumb.answer('Africanized bees established here?', 'No')
   await thumb.type('What is cut', 'cedar siding')
   await thumb.type('How thick it is', '3/4')
   await thumb.type('Where, in words', 'left of the porch')

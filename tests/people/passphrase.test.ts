@@ -34,6 +34,7 @@ describe('what is asked of a passphrase', () => {
     ['SaveTheHoneyBees', 'too easily guessed'],
     ['ToBeOrNotToBe!!', 'too easily guessed'],
     ['gravel gravel gravel', 'too easily guessed'],
+    ['trelkovtrelkov', 'too easily guessed'],
   ])('%s: %s', (passphrase, why) =>
     expect(passphraseProblem(passphrase, ['Odalys Bram', 'Quarry yard'])).toContain(why),
   )

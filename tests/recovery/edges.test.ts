@@ -270,3 +270,60 @@ describe('the ladder', () => {
     expect(checkOf(planAt(6, own), 'egg-frame')).toBeDefined()
   })
 })
+
+describe('words and proofs that hang on one comparison', () => {
+  test('a queen caged at the removal was caged at intake where both are one day, else on the day of the removal', () => {
+    const caged = (removal: Fields) =>
+      planAt(2, historyWith({ queen: 'caged', removal, brood: BROOD })).advice
+    expect(caged({ type: 'wall' }).reasons).toEqual([{ code: 'caged-at-removal', on: null }])
+    expect(caged({ type: 'wall', removedOn: day(-1) }).reasons).toContainEqual({
+      code: 'caged-at-removal',
+      on: day(-1),
+    })
+  })
+
+  test('a bought queen that the ladder asks for answers its question by name', () => {
+    // Own cells on day 5, and nobody lays by day 38, after the last day to expect it.
+    const none = { opened: true, eggs: 'none', open: 'none', cells: 'none' }
+    const history = historyWith(
+      { queen: 'lost', brood: BROOD },
+      [5, 'inspection', { opened: true, eggs: 'none', cells: 'capped' }],
+      [26, 'inspection', none],
+      [30, 'inspection', none],
+      [38, 'inspection', none],
+    )
+    expect(planAt(38, history).advice).toMatchObject({ action: 'buy-queen', rule: 'buy-queen' })
+  })
+
+  test('drone caps on comb drawn since intake are of who lays now; on old comb, the former queen may have laid them', () => {
+    // Day 11: drones leave their cells 24 days after the egg (Winston 1987, from memory), so hers can be capped yet.
+    const seen = (onFreshComb: boolean) =>
+      planAt(
+        11,
+        historyWith({ queen: 'loose', brood: BROOD }, [
+          11,
+          'inspection',
+          { opened: true, capped: 'drone-in-worker', queen: 'seen', onFreshComb },
+        ]),
+      )
+    expect(seen(true).advice.action).toBe('take-out-queen')
+    expect(seen(false).advice.action).not.toBe('take-out-queen')
+  })
+
+  test('young brood seen since a look that found none settles it', () => {
+    const look = (n: number, fields: Fields): [number, string, Fields] => [
+      n,
+      'inspection',
+      { opened: true, ...fields },
+    ]
+    const raised = [look(5, { eggs: 'none', cells: 'open' }), look(25, { eggs: 'single' })] as const
+    const unmet = (...more: [number, string, Fields][]) =>
+      planAt(42, historyWith({ queen: 'lost', brood: BROOD }, ...raised, ...more)).readiness.unmet.map(
+        (u) => u.reason.code,
+      )
+    expect(unmet(look(40, { eggs: 'single', capped: 'worker' }))).not.toContain('brood-none')
+    expect(
+      unmet(look(40, { eggs: 'single', capped: 'worker' }), look(42, { eggs: 'none', open: 'none' })),
+    ).toContain('brood-none')
+  })
+})

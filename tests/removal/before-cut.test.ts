@@ -19,7 +19,7 @@ import {
   VACUUMS,
 } from '../../src/records/removal-sheet.ts'
 import { DEFAULT_PROTOCOL, protocolWith } from '../../src/recovery/protocol.ts'
-import { but, DAY, READY, SHOWS } from './ready.ts'
+import { but, DAY, here, READY, SHOWS } from './ready.ts'
 
 const reckon = (s: Sheet, protocol = DEFAULT_PROTOCOL) => beforeCut(s, protocol, SHOWS, DAY)
 const stateIn = (s: Sheet, id: ItemId) => reckon(s).items.find((i) => i.id === id)
@@ -36,13 +36,13 @@ describe('go, wait or refuse', () => {
   })
 
   // Water is asked when it is opened; before the cut only where nothing is (below).
-  test.each(TICKED.filter((t) => t !== 'water'))(
+  test.each(TICKED.filter((t) => t !== 'water' && t !== 'free'))(
     '%s unticked is unmet where it is asked, named, with who decides',
     (id) => {
       const asked: Partial<Record<ItemId, Sheet['site']>> = {
         allergy: { bystanders: ['allergic'] },
         children: { bystanders: ['children'] },
-        fierce: { temper: 4 },
+        fierce: { temper: 4 as const },
         droppings: { hazards: ['droppings'] },
         stopcock: { behind: ['water'] },
       }
@@ -101,12 +101,22 @@ describe('go, wait or refuse', () => {
 
   test('a swarm needs only the short sheet: nothing is cut; heat and people count all the same', () => {
     const { vacuum: _, cutMm: _cut, ...check } = READY.check
-    const swarm = but({ site: { type: 'swarm', access: 'ground', sprayed: 'no', bystanders: [] }, check })
+    const swarm = but({
+      site: {
+        type: 'swarm',
+        access: 'ground',
+        sprayed: 'no',
+        bystanders: [],
+        temper: 1,
+        africanized: 'no',
+      },
+      check,
+    })
     for (const id of ['cut-depth', 'services', 'old-building', 'vacuum', 'ladder-person'] as const)
       expect(stateIn(swarm, id)?.state).toBe('not-needed')
     expect(stateIn(swarm, 'heat')?.state).toBe('met')
     expect(reckon(swarm).says).toBe('nothing-unmet')
-    const dry = { ...swarm, check: { ...check, done: TICKED.filter((t) => t !== 'water') } }
+    const dry = { ...swarm, check: { ...swarm.check, done: TICKED.filter((t) => t !== 'water') } }
     expect(reckon(dry).unmet.map((i) => i.id)).toEqual(['water'])
   })
 
@@ -143,7 +153,7 @@ describe('when work starts the heat is asked again', () => {
   })
   test('over the limit a second person signs, for that heat and no more', () => {
     const { why } = at({ outdoorC: 31, water: true })
-    const second = { item: 'heat-at-start', by: 'Bram', reason: 'Ten minutes left.', on: DAY, of: why }
+    const second = { item: 'heat-at-start', by: 'Bram', why: 'stays' as const, on: DAY, of: why }
     const s = but({ check: { ...READY.check, seconds: [second] } })
     expect(at({ outdoorC: 31, water: true }, s).state).toBe('signed')
     expect(at({ outdoorC: 38, water: true }, s).state).toBe('unmet')
@@ -320,24 +330,26 @@ test('whatever is on the sheet, it never says "safe", and every unmet item says 
   fc.assert(
     fc.property(sheets, (x) => {
       const { cutMm, sprayed } = x
-      const s = sheetSchema.parse({
-        ...READY,
-        site: {
-          ...READY.site,
-          type: x.type,
-          access: x.access,
-          behind: x.behind,
-          hazards: x.hazards,
-          ...(sprayed ? { sprayed } : {}),
-        },
-        check: {
-          ...READY.check,
-          vacuum: x.vacuum,
-          done: x.done,
-          ...(cutMm === undefined ? {} : { cutMm }),
-          hours: [{ at: '08:00', c: x.c }],
-        },
-      })
+      const s = here(
+        sheetSchema.parse({
+          ...READY,
+          site: {
+            ...READY.site,
+            type: x.type,
+            access: x.access,
+            behind: x.behind,
+            hazards: x.hazards,
+            ...(sprayed ? { sprayed } : {}),
+          },
+          check: {
+            ...READY.check,
+            vacuum: x.vacuum,
+            done: x.done,
+            ...(cutMm === undefined ? {} : { cutMm }),
+            hours: [{ at: '08:00', c: x.c }],
+          },
+        }),
+      )
       const r = reckon(s)
       expect(JSON.stringify(r)).not.toMatch(/\bsafe/i)
       expect(r.items.map((i) => i.id)).toEqual([...ITEMS])

@@ -11,12 +11,14 @@ import {
   goStands,
   secondProblems,
 } from '../../src/features/removal/decide.ts'
-import { ONLY_THE_TRADE, vanished } from '../../src/features/removal/hazards.ts'
+import { goneFrom, stays } from '../../src/features/removal/grave.ts'
+import { CLEARED_BY, ONLY_THE_TRADE } from '../../src/features/removal/hazards.ts'
 import { TICKED, type TickedId } from '../../src/features/removal/item.ts'
+import { placeOf } from '../../src/features/removal/place.ts'
 import type { Sheet } from '../../src/records/removal-sheet.ts'
-import { TRADE_HAZARDS, type TradeHazard } from '../../src/records/said-by-others.ts'
+import { TRADE_HAZARDS, type Trade, type TradeHazard } from '../../src/records/said-by-others.ts'
 import { DEFAULT_PROTOCOL } from '../../src/recovery/protocol.ts'
-import { but, DAY, READY, SHOWS } from './ready.ts'
+import { but, DAY, DRAWN, here, READY, SHOWS, YARD } from './ready.ts'
 
 const reckon = (s: Sheet, day = DAY) => beforeCut(s, DEFAULT_PROTOCOL, SHOWS, day)
 /** A reason and a decider are always given: only what no reason gets past is left. */
@@ -36,19 +38,29 @@ const withHazard = (s: Sheet, hazard: TradeHazard): Sheet => {
     },
   }
 }
+/** By the first of the trades that may. */
+const by = (hazard: TradeHazard): { as: Trade } => ({ as: CLEARED_BY[hazard][0] ?? 'builder' })
 const cleared = (s: Sheet, hazard: TradeHazard, knew: TradeHazard[] = [hazard]): Sheet => ({
   ...s,
   check: {
     ...s.check,
     clearances: [
       ...(s.check.clearances ?? []),
-      { hazard, who: 'Edda Brandt', licence: 'Brandt & Co, 4711', on: DAY, knew },
+      {
+        hazard,
+        ...by(hazard),
+        who: 'Edda Brandt',
+        licence: 'Brandt & Co, 4711',
+        on: DAY,
+        knew,
+        ...placeOf(s),
+      },
     ],
   },
 })
 const signedFor = (s: Sheet, item: string, by = 'Bram'): Sheet => {
   const of = reckon(s).items.find((i) => i.id === item)?.why ?? ''
-  const second = { item, by, reason: 'Seen by me, and I stay here.', on: DAY, of }
+  const second = { item, by, why: 'stays' as const, on: DAY, of, ...placeOf(s) }
   return { ...s, check: { ...s.check, seconds: [...(s.check.seconds ?? []), second] } }
 }
 const without = (s: Sheet, ...ids: TickedId[]): Sheet => ({
@@ -88,6 +100,28 @@ const PEOPLE: [string, string | null, Change][] = [
   ['fierce bees', 'fierce', (s) => without({ ...s, site: { ...s.site, temper: 5 } }, 'fierce')],
   ['Africanized', 'fierce', (s) => without({ ...s, site: { ...s.site, africanized: 'yes' } }, 'fierce')],
   [
+    'Africanized or not: not known',
+    'fierce',
+    (s) => without({ ...s, site: { ...s.site, africanized: 'unknown' } }, 'fierce'),
+  ],
+  ['temper not known', 'fierce', (s) => without({ ...s, site: { ...s.site, temper: 'unknown' } }, 'fierce')],
+  [
+    'nobody asked how they behave',
+    'temper',
+    (s) => {
+      const { temper: _, ...site } = s.site
+      return { ...s, site }
+    },
+  ],
+  [
+    'nobody asked of Africanized bees',
+    'temper',
+    (s) => {
+      const { africanized: _, ...site } = s.site
+      return { ...s, site }
+    },
+  ],
+  [
     'nobody asked who is about',
     'bystanders',
     (s) => {
@@ -119,7 +153,9 @@ describe.each(HAZARD_ROWS)('hazard %s, cleared: %s', (hazard, isCleared) => {
 
       // Every item but what waits for the trade can be signed for by a second person, one at a time.
       const signedAll = open.reduce((made, item) => signedFor(made, item), s)
-      const barred = hazard !== null && !isCleared && ONLY_THE_TRADE.includes(hazard)
+      // Nobody signs for not asking: “not known” is an answer.
+      const barred =
+        personItem === 'temper' || (hazard !== null && !isCleared && ONLY_THE_TRADE.includes(hazard))
       expect(mayGo(signedAll)).toBe(!barred)
       if (open.length > 1) expect(mayGo(signedFor(s, open[0] ?? ''))).toBe(false)
     })
@@ -157,25 +193,75 @@ describe('what a licensed trade decides', () => {
     const s = withHazard(READY, 'gas')
     expect(mayGo({ ...s, check: { ...s.check, clearedBy: 'ok' } })).toBe(false)
   })
-  test('the crew does not clear itself, nothing is cleared tomorrow, a dash is no company', () => {
-    const c = { hazard: 'gas' as const, who: 'Edda Brandt', licence: 'Brandt & Co', on: DAY }
-    expect(clearanceProblems(c, ['Ines'], undefined, DAY)).toEqual([])
-    expect(clearanceProblems({ ...c, who: ' INES ' }, ['Ines'], undefined, DAY)).toMatchObject([
-      { field: 'who' },
+  const c = {
+    hazard: 'gas' as const,
+    as: 'gas-fitter' as const,
+    who: 'Edda Brandt',
+    licence: 'GF 4711',
+    on: DAY,
+  }
+  const wrongIn = (more: object, s: Sheet = READY): string[] =>
+    clearanceProblems({ ...c, ...more }, s, YARD, DAY).map((p) => p.field)
+  test('a trade, a full name, a number and a day make a clearance', () => {
+    expect(wrongIn({})).toEqual([])
+    expect(wrongIn({ as: 'supplier', who: 'Quarry Gas Supply', licence: 'ticket 20260612-3' })).toEqual([])
+  })
+  test.each<[string, object, string]>([
+    ['no trade', { as: undefined }, 'as'],
+    ['a trade that has nothing to do with it', { as: 'builder' }, 'as'],
+    ['somebody of the yard', { who: ' INES ' }, 'who'],
+    ['somebody of the yard who has not written on it', { who: 'Teuila Brandt' }, 'who'],
+    ['somebody whose account is closed', { who: 'Casimir' }, 'who'],
+    ['the customer', { who: 'Ottoline Fairweather' }, 'who'],
+    ['theirs', { who: 'Bob Fairweather' }, 'who'],
+    ['half a name', { who: 'Edda' }, 'who'],
+    ['a search', { who: 'Google' }, 'who'],
+    ['no name', { who: 'asked him' }, 'who'],
+    ['keys', { who: 'asdf' }, 'who'],
+    ['no number', { licence: undefined }, 'licence'],
+    ['words for a number', { licence: 'Brandt & Co' }, 'licence'],
+    ['digits in a row', { licence: '12345' }, 'licence'],
+    ['one digit', { licence: '0000' }, 'licence'],
+    ['tomorrow', { on: '2026-06-13' }, 'on'],
+    ['last year', { on: '2025-06-12' }, 'on'],
+  ])('not: %s', (_, more, field) => {
+    expect(wrongIn(more)).toEqual([field])
+  })
+  test('the customer’s telephone is no licence, and what was before the call is not for this job', () => {
+    const called = but({ job: { ...READY.job, phone: '555 0100', calledOn: '2026-06-10' } })
+    expect(wrongIn({ licence: '5550100' }, called)).toEqual(['licence'])
+    expect(wrongIn({ on: '2026-06-09' }, called)).toEqual(['on'])
+    expect(wrongIn({ on: '2026-06-10' }, called)).toEqual([])
+  })
+  test('a survey of 1950 is none; one of five years stands', () => {
+    const survey = { hazard: 'asbestos', as: 'surveyor' }
+    expect(wrongIn({ ...survey, on: '1950-01-01' })).toEqual(['on'])
+    expect(wrongIn({ ...survey, on: '2021-06-12' })).toEqual([])
+    expect(wrongIn({ ...survey, on: '2021-06-11' })).toEqual(['on'])
+  })
+  test('a builder has no number everywhere: a photo of the paper does', () => {
+    const weak = { hazard: 'weak-structure', as: 'builder', licence: undefined }
+    expect(wrongIn(weak)).toEqual(['licence'])
+    expect(wrongIn({ ...weak, photo: 'a'.repeat(64) })).toEqual([])
+    expect(wrongIn({ licence: undefined, photo: 'a'.repeat(64) })).toEqual(['licence'])
+  })
+  test('nothing is cleared that nobody knows the place of', () => {
+    const { where: _, ...site } = READY.site
+    expect(clearanceProblems(c, but({ site }), YARD, DAY).map((p) => p.message)).toEqual([
+      expect.stringContaining('where the bees are first'),
     ])
-    expect(clearanceProblems({ ...c, licence: '-' }, ['Ines'], undefined, DAY)).toMatchObject([
-      { field: 'licence' },
-    ])
-    expect(clearanceProblems({ ...c, who: 'x' }, ['Ines'], undefined, DAY)).toMatchObject([{ field: 'who' }])
-    expect(clearanceProblems({ ...c, on: '2026-06-13' }, ['Ines'], undefined, DAY)).toMatchObject([
-      { field: 'on' },
-    ])
+    // Nor does one fit that was written down without a place.
+    const s = withHazard(READY, 'gas')
+    const bare = { ...c, knew: ['gas' as const] }
+    expect(mayGo({ ...s, check: { ...s.check, clearances: [bare] } })).toBe(false)
+    expect(mayGo({ ...s, check: { ...s.check, clearances: [{ ...bare, ...placeOf(s) }] } })).toBe(true)
   })
   test('a hazard does not vanish by a tap; once cleared it may be taken off', () => {
     const s = withHazard(READY, 'gas')
-    expect(vanished(s, READY)).toEqual(['gas'])
-    expect(vanished(cleared(s, 'gas'), READY)).toEqual([])
-    expect(vanished(READY, s)).toEqual([])
+    expect(stays(s, READY)).toEqual(['gas'])
+    expect(stays(cleared(s, 'gas'), READY)).toEqual([])
+    expect(goneFrom(cleared(s, 'gas'), READY)).toEqual(['gas'])
+    expect(goneFrom(READY, s)).toEqual([])
   })
 })
 
@@ -212,11 +298,22 @@ describe('a second person', () => {
   const ladder = without(READY, 'ladder-person')
   test('is another one than who decides', () => {
     expect(mayGo(signedFor(ladder, 'ladder-person', 'ines'))).toBe(false)
-    expect(secondProblems({ by: 'Ines', reason: 'Seen by me, fine.' }, ['ines'])).toMatchObject([
-      { field: 'by' },
-    ])
-    expect(secondProblems({ by: 'Bram', reason: 'ok' }, ['Ines'])).toMatchObject([{ field: 'reason' }])
-    expect(secondProblems({ by: 'Bram', reason: 'I hold it all the time.' }, ['Ines'])).toEqual([])
+    const wrong = (x: { by: string; path?: string; why?: 'stays' }): string[] =>
+      secondProblems({ why: 'stays', ...x }, READY, YARD).map((p) => p.field)
+    expect(wrong({ by: 'Bram' })).toEqual([])
+    expect(wrong({ by: 'Ines' })).toEqual(['by'])
+    expect(secondProblems({ by: 'Bram' }, READY, YARD)).toMatchObject([{ field: 'why' }])
+  })
+  test('has an account that is open, or signs by hand with first and last name', () => {
+    const wrong = (by: string, path?: string): string[] =>
+      secondProblems({ by, why: 'seen', ...(path === undefined ? {} : { path }) }, READY, YARD).map(
+        (p) => p.field,
+      )
+    for (const by of ['Zed Quill', 'nobody', 'Casimir', 'bram']) expect(wrong(by), by).toEqual(['by'])
+    expect(wrong('Zed Quill', DRAWN)).toEqual([])
+    for (const by of ['Zed Q', 'nobody', 'Ines Albrecht', 'Ottoline Fairweather'])
+      expect(wrong(by, DRAWN), by).toEqual(['by'])
+    expect(wrong('Zed Quill', 'M1 1L2 2'), 'a slip of the finger').toEqual(['by'])
   })
   test('signs for what it was: hotter than that is signed for again', () => {
     const at = (hottestC: number): Sheet => but({ check: { ...READY.check, hours: [], hottestC } })
@@ -236,14 +333,14 @@ describe('a second person', () => {
 })
 
 describe('“go” stands', () => {
-  const gone: Sheet = { ...READY, decision: { is: 'go', by: 'Ines', on: DAY, unmet: [] } }
+  const gone: Sheet = { ...READY, decision: { is: 'go', by: 'Ines', on: DAY, unmet: [], ...placeOf(READY) } }
   test('for the wall and the house that were looked at', () => {
-    const place = { address: READY.job.address, where: READY.site.where }
-    const here: Sheet = { ...READY, decision: { is: 'go', by: 'Ines', on: DAY, unmet: [], ...place } }
-    const at = (s: Sheet): boolean => goStands(s, reckon(s), DAY)
-    expect(at(here)).toBe(true)
-    expect(at({ ...here, job: { ...here.job, address: '99 New Road' } })).toBe(false)
-    expect(at({ ...here, site: { ...here.site, where: 'chimney breast, the other house' } })).toBe(false)
+    const at = (s: Sheet): boolean => goStands(here(s), reckon(here(s)), DAY)
+    expect(at(gone)).toBe(true)
+    expect(at({ ...gone, job: { ...gone.job, address: '99 New Road' } })).toBe(false)
+    expect(at({ ...gone, site: { ...gone.site, where: 'chimney breast, the other house' } })).toBe(false)
+    const { address: _a, where: _w, ...bare } = gone.decision ?? { is: 'go', by: 'Ines', on: DAY, unmet: [] }
+    expect(at({ ...gone, decision: bare })).toBe(false)
   })
   test('on its day, until something comes up', () => {
     expect(goStands(gone, reckon(gone), DAY)).toBe(true)

@@ -1,6 +1,7 @@
 /** A hurried beekeeper at the pages: tapping “Go” again the day after, opening by hand, a form left open. Invented. */
 import { beforeEach, expect, test } from 'vitest'
-import { type Yard, yardOn } from '../server/yard.ts'
+import { placeOf } from '../../src/features/removal/place.ts'
+import { INTAKE, wordsOf, type Yard, yardOn } from '../server/yard.ts'
 import { but, DAY, READY } from './ready.ts'
 
 const ID = '019e0000-0000-7000-8000-000000000009'
@@ -8,7 +9,7 @@ const PATH = `/removals/${ID}`
 let yard: Yard
 beforeEach(async () => {
   yard = await yardOn(DAY)
-  const decision = { is: 'go' as const, by: 'Ines', on: DAY, unmet: [] }
+  const decision = { is: 'go' as const, by: 'Ines', on: DAY, unmet: [], ...placeOf(READY) }
   yard.store.removals.save(
     ID,
     0,
@@ -73,7 +74,12 @@ test('gas that comes to light after “Go” holds the opening until its trade h
   expect((await yard.post(`${PATH}/site`, { ...site, version: version(), behind: 'none' })).status).toBe(422)
   // … nor the kind of bees, nor the customer's word.
   await yard.post(`${PATH}/job`, { version: version(), name: 'Ottoline Fairweather', what: 'swarm' })
-  const clear = { hazard: 'gas', 'trade-gas.licence': 'Owner', 'trade-gas.on': DAY }
+  const clear = {
+    hazard: 'gas',
+    'trade-gas.as': 'gas-fitter',
+    'trade-gas.licence': '4711',
+    'trade-gas.on': DAY,
+  }
   const own = await yard.post(`${PATH}/clear`, { ...clear, 'trade-gas.who': 'Ottoline Fairweather' })
   expect(own.status).toBe(422)
   expect((await open()).status).toBe(422)
@@ -81,12 +87,173 @@ test('gas that comes to light after “Go” holds the opening until its trade h
   expect(sheet()?.site.behind).toContain('gas')
 })
 
-test('times typed by hand without a “Go” are kept, and said', async () => {
+test('times by hand without a “Go” are kept only with a name and a reason, and stay unmet', async () => {
   const { decision: _, ...undecided } = but({})
   const other = ID.replace(/9$/, '8')
+  const path = `/removals/${other}`
+  const kept = () => yard.store.removals.get(other)?.last.sheet.work
   yard.store.removals.save(other, 0, undecided, { savedAt: `${DAY}T08:00:00.000Z`, savedBy: 'Ines' })
-  await yard.post(`/removals/${other}/work`, { version: '1', on: DAY, openedAt: '09:00', boxedAt: '11:00' })
-  expect((await yard.get(`/removals/${other}`)).text).toContain('Begun without a “go”')
+  for (const said of [{ openedAt: '09:00' }, { boxedAt: '11:00' }, { queen: 'caged' }, { leftAt: '12:00' }]) {
+    const answer = await yard.post(`${path}/work`, { version: '1', on: DAY, ...said })
+    expect(answer.status, JSON.stringify(said)).toBe(422)
+    expect(answer.text).toContain('name="withoutGo.why"')
+    expect(kept()).toEqual({})
+  }
+  const times = { version: '1', on: DAY, openedAt: '09:00', boxedAt: '11:00' }
+  const made = await yard.post(`${path}/work`, { ...times, 'withoutGo.why': 'could-not-wait' })
+  expect(made.status).toBe(303)
+  expect(kept()?.withoutGo).toMatchObject({ why: 'could-not-wait', by: 'Ines', on: DAY, at: '12:00' })
+  for (const page of [path, '/removals'])
+    expect(wordsOf((await yard.get(page)).text), page).toMatch(
+      /Begun without a “go”.*It could not wait \(Ines, 2026-06-12 12:00\)/,
+    )
+  await yard.post('/intake', { ...INTAKE, on: DAY })
+  const today = await yard.get('/')
+  expect(wordsOf(today.text)).toContain('1 removal was begun without a “go”')
+  // A go that is decided afterwards does not unsay it, nor does another save.
+  await yard.post(`${path}/work`, { version: '2', on: DAY, openedAt: '09:10', boxedAt: '11:00' })
+  expect(kept()?.withoutGo?.why).toBe('could-not-wait')
+})
+
+test('times by hand on the day of a “Go” that stands need no reason; over gas that came to light they do', async () => {
+  const hand = (more: object) =>
+    yard.post(`${PATH}/work`, {
+      version: '1',
+      on: DAY,
+      openedAt: '11:00',
+      water: 'yes',
+      outdoorC: '75',
+      ...more,
+    })
+  const site = await standing(`${PATH}/site`)
+  const version = (): string => String(yard.store.removals.get(ID)?.last.version)
+  expect((await yard.post(`${PATH}/site`, { ...site, behind: ['gas', 'insulation'] })).status).toBe(303)
+  expect((await hand({ version: version() })).status).toBe(422)
+  expect(sheet()?.work.openedAt).toBeUndefined()
+  const other = ID.replace(/9$/, '4')
+  const decision = { is: 'go' as const, by: 'Ines', on: DAY, unmet: [], ...placeOf(READY) }
+  yard.store.removals.save(
+    other,
+    0,
+    { ...READY, decision },
+    { savedAt: `${DAY}T08:00:00.000Z`, savedBy: 'Ines' },
+  )
+  yard.setDay('2026-06-13')
+  const late = await yard.post(`/removals/${other}/work`, {
+    version: '1',
+    on: DAY,
+    openedAt: '11:00',
+    water: 'yes',
+    outdoorC: '75',
+  })
+  expect(late.status, 'written up the day after').toBe(303)
+  expect(yard.store.removals.get(other)?.last.sheet.work.withoutGo).toBeUndefined()
+})
+
+test('“Looked: none” does not go along to another wall: it is asked again, on the form of that wall', async () => {
+  const site = await standing(`${PATH}/site`)
+  expect(site.behind).toEqual(['insulation'])
+  // The wall is changed with all that stood in the form; then the answers that were given of the old one are tapped again.
+  expect((await yard.post(`${PATH}/site`, { ...site, where: 'the north wall' })).status).toBe(303)
+  const shown = await standing(`${PATH}/site`)
+  expect([shown.behind, shown.hazards]).toEqual([undefined, undefined])
+  const go = async () => yard.post(`${PATH}/check`, { ...(await standing(`${PATH}/check`)), is: 'go' })
+  const answer = await go()
+  expect(answer.status).toBe(422)
+  expect(wordsOf(answer.text)).toContain('is of another place')
+  expect((await yard.get(`${PATH}/work`)).text).not.toContain('value="openedAt"')
+  await yard.post(`${PATH}/site`, { ...shown, behind: ['insulation'], hazards: 'none' })
+  // What was ticked at the other wall is not ticked at this one.
+  expect((await standing(`${PATH}/check`)).done).toBeUndefined()
+  expect((await go()).status).toBe(422)
+  const check = await standing(`${PATH}/check`)
+  const done = READY.check.done ?? []
+  expect((await yard.post(`${PATH}/check`, { ...check, done, is: 'go' })).status).toBe(303)
+  expect(sheet()?.decision).toMatchObject({ by: 'Ines', where: 'the north wall' })
+})
+
+test('another address: who is about is asked there too', async () => {
+  const call = await standing(`${PATH}/job`)
+  expect(call.bystanders).toEqual(['none'])
+  expect((await yard.post(`${PATH}/job`, { ...call, address: '9 Other Lane' })).status).toBe(303)
+  expect((await standing(`${PATH}/job`)).bystanders).toBeUndefined()
+  const answer = await yard.post(`${PATH}/check`, { ...(await standing(`${PATH}/check`)), is: 'go' })
+  expect(answer.status).toBe(422)
+  expect(wordsOf(answer.text)).toContain('asked of another address')
+})
+
+test('whoever is signed in decides, whatever name is sent', async () => {
+  const check = await standing(`${PATH}/check`)
+  expect((await yard.get(`${PATH}/check`)).text).not.toContain('name="by"')
+  await yard.post(`${PATH}/check`, { ...check, by: 'ok', is: 'wait' })
+  expect(sheet()?.decision).toMatchObject({ is: 'wait', by: 'Ines' })
+})
+
+test('an allergic person goes off the sheet with a reason, which stays', async () => {
+  const call = await standing(`${PATH}/job`)
+  await yard.post(`${PATH}/job`, { ...call, bystanders: ['allergic', 'children'] })
+  const version = (): string => String(yard.store.removals.get(ID)?.last.version)
+  const off = (more: object) =>
+    yard.post(`${PATH}/job`, { ...call, version: version(), bystanders: 'none', ...more })
+  const asked = await off({})
+  expect(asked.status).toBe(422)
+  expect(asked.text).toContain('name="gone.allergic"')
+  expect(sheet()?.site.bystanders).toContain('allergic')
+  expect((await off({ 'gone.allergic': 'left' })).status, 'the children too').toBe(422)
+  expect((await off({ 'gone.allergic': 'left', 'gone.children': 'mistake' })).status).toBe(303)
+  expect(sheet()?.site.bystanders).toEqual([])
+  expect(wordsOf((await yard.get(PATH)).text)).toContain('Somebody allergic, not so any more, Ines')
+  // Back again: cared for anew.
+  await yard.post(`${PATH}/job`, { ...call, version: version(), bystanders: 'allergic' })
+  const answer = await yard.post(`${PATH}/check`, { ...(await standing(`${PATH}/check`)), is: 'go' })
+  expect(answer.status).toBe(422)
+  expect(wordsOf(answer.text)).toContain('The allergic person cared for')
+})
+
+test('a second person is tapped among the accounts, or signs on the screen', async () => {
+  const check = await standing(`${PATH}/check`)
+  const done = (check.done as string[]).filter((d) => d !== 'ladder-person')
+  await yard.post(`${PATH}/check`, { ...check, done, is: '' })
+  const list = await yard.get(`${PATH}/check`)
+  // Ines is the only account of this yard: nobody to tap.
+  expect(list.text).not.toContain('name="ladder-person.by"')
+  const page = await yard.get(`${PATH}/second?item=ladder-person`)
+  expect(page.text).toContain('data-pad-field')
+  const of = /name="of" value="([^"]*)"/.exec(page.text)?.[1] ?? ''
+  const sign = (by: string, drawing: string) =>
+    yard.post(`${PATH}/second`, {
+      item: 'ladder-person',
+      of,
+      'ladder-person.by': by,
+      'ladder-person.why': 'stays',
+      drawing,
+    })
+  const drawing = '[[[40,120],[90,60],[140,130],[220,50]]]'
+  for (const [by, drawn] of [
+    ['Zed Q', drawing],
+    ['nobody', drawing],
+    ['Zed Quill', ''],
+    ['Zed Quill', '[]'],
+    ['Ines Albrecht', drawing],
+  ] as const)
+    expect((await sign(by, drawn)).status, `${by} ${drawn}`).toBe(422)
+  expect((await sign('Zed Quill', drawing)).status).toBe(303)
+  expect(sheet()?.check.seconds).toMatchObject([
+    { by: 'Zed Quill', why: 'stays', path: expect.stringContaining('M40') },
+  ])
+})
+
+test('how fierce they are is asked, and not knowing is met as fierce', async () => {
+  const { temper: _t, africanized: _a, ...site } = READY.site
+  yard.store.removals.save(ID, 1, { ...READY, site }, { savedAt: `${DAY}T09:00:00.000Z`, savedBy: 'Ines' })
+  const go = async () => yard.post(`${PATH}/check`, { ...(await standing(`${PATH}/check`)), is: 'go' })
+  expect(wordsOf((await go()).text)).toContain('Asked how fierce they are')
+  const shown = await standing(`${PATH}/site`)
+  await yard.post(`${PATH}/site`, { ...shown, temper: 'unknown', africanized: 'no' })
+  expect(sheet()?.site.temper).toBe('unknown')
+  const check = await standing(`${PATH}/check`)
+  const done = (check.done as string[]).filter((d) => d !== 'fierce')
+  expect((await yard.post(`${PATH}/check`, { ...check, done, is: 'go' })).status).toBe(422)
 })
 
 test('a form that lay open over night does not open it on yesterday’s temperature', async () => {
@@ -100,7 +267,7 @@ test('a form that lay open over night does not open it on yesterday’s temperat
       ...READY,
       job: { ...READY.job, plannedOn: '2026-06-13' },
       check: { ...READY.check, on: '2026-06-13', doneOn: '2026-06-13' },
-      decision: { is: 'go', by: 'Ines', on: '2026-06-13', unmet: [] },
+      decision: { is: 'go', by: 'Ines', on: '2026-06-13', unmet: [], ...placeOf(READY) },
     },
     { savedAt: '2026-06-13T08:00:00.000Z', savedBy: 'Ines' },
   )
@@ -151,7 +318,8 @@ test('nobody who has written on the sheet clears its gas', async () => {
     yard.post(`${PATH}/clear`, {
       hazard: 'gas',
       'trade-gas.who': who,
-      'trade-gas.licence': 'GF 12',
+      'trade-gas.as': 'gas-fitter',
+      'trade-gas.licence': 'GF 4711',
       'trade-gas.on': DAY,
     })
   // Bram wrote a version of it once, and is at home today.
@@ -188,4 +356,45 @@ test('the same “Go” sent twice is one, and never gets past what came to ligh
   expect((await go()).status).toBe(422)
   const opening = { version: String((last?.version ?? 0) + 1), outdoorC: '75', now: 'openedAt' }
   expect((await yard.post(`/removals/${id}/work`, opening)).status).toBe(422)
+})
+
+test('a ladder, a nest, droppings: nothing that asks for care goes off by a tap', async () => {
+  const version = (): string => String(yard.store.removals.get(ID)?.last.version)
+  const call = await standing(`${PATH}/job`)
+  const ground = await yard.post(`${PATH}/job`, {
+    ...call,
+    version: version(),
+    access: 'ground',
+    heightM: '',
+  })
+  expect(ground.status).toBe(422)
+  expect(ground.text).toContain('name="gone.climb"')
+  const site = await standing(`${PATH}/site`)
+  await yard.post(`${PATH}/site`, { ...site, hazards: 'droppings' })
+  const off = await yard.post(`${PATH}/site`, { ...site, version: version(), hazards: 'none' })
+  expect(off.text).toContain('name="gone.droppings"')
+
+  const other = ID.replace(/9$/, '3')
+  const { where: _w, sheathingMm: _s, behind: _b, ...bare } = READY.site
+  const { cutMm: _c, ...check } = READY.check
+  const nest = { ...READY, site: bare, check }
+  yard.store.removals.save(other, 0, nest, { savedAt: `${DAY}T08:00:00.000Z`, savedBy: 'Ines' })
+  const told = await standing(`/removals/${other}/job`)
+  const swarm = await yard.post(`/removals/${other}/job`, { ...told, what: 'swarm', since: 'today' })
+  expect(swarm.text).toContain('name="gone.nest"')
+})
+
+test('work that goes on on another day waits for a “go” of that day, or a reason', async () => {
+  await yard.post(`${PATH}/work`, { version: '1', outdoorC: '75', now: 'openedAt' })
+  yard.setDay('2026-06-13')
+  const work = await standing(`${PATH}/work`)
+  const box = (more: object) => yard.post(`${PATH}/work`, { ...work, version: '2', now: 'boxedAt', ...more })
+  expect((await box({})).status).toBe(422)
+  expect((await box({ 'withoutGo.why': 'open-already' })).status).toBe(303)
+  expect(sheet()?.work).toMatchObject({ boxedAt: '12:00', withoutGo: { on: '2026-06-13' } })
+})
+
+test('no bees come of a place where nothing was begun', async () => {
+  const answer = await yard.get(`${PATH}/intake`)
+  expect([answer.status, answer.to]).toEqual([303, `${PATH}/work#now`])
 })

@@ -1,13 +1,17 @@
 /** Ways past a question that a hurried person finds without meaning to: each is shut. Limits are judgement, said where they stand. */
 import { describe, expect, test } from 'vitest'
 import { beforeCut, holds } from '../../src/features/removal/before-cut.ts'
-import { clearanceProblems, secondProblems } from '../../src/features/removal/decide.ts'
+import { secondProblems } from '../../src/features/removal/decide.ts'
+import { asOf, goneFrom, withNoted } from '../../src/features/removal/grave.ts'
 import { atStart } from '../../src/features/removal/heat.ts'
+import { TICKED } from '../../src/features/removal/item.ts'
+import { placeOf, stamped } from '../../src/features/removal/place.ts'
 import { sameName } from '../../src/features/removal/same-name.ts'
 import { mergeSheets } from '../../src/records/merge-sheets.ts'
-import type { Sheet } from '../../src/records/removal-sheet.ts'
+import { EMPTY_SHEET, type Sheet } from '../../src/records/removal-sheet.ts'
+import type { Grave, Noted } from '../../src/records/said-by-others.ts'
 import { DEFAULT_PROTOCOL } from '../../src/recovery/protocol.ts'
-import { but, DAY, READY, SHOWS } from './ready.ts'
+import { but, DAY, DRAWN, here, READY, SHOWS, YARD } from './ready.ts'
 
 const holding = (s: Sheet, day = DAY): string[] =>
   beforeCut(s, DEFAULT_PROTOCOL, SHOWS, day)
@@ -52,19 +56,15 @@ describe('the same person under another name', () => {
     ['I. Albrecht', 'Ines Albrecht'],
   ])('%s is %s', (a, b) => {
     expect(sameName(a, b)).toBe(true)
-    expect(secondProblems({ by: a, reason: 'Seen by me, fine.' }, [b])).toMatchObject([{ field: 'by' }])
+    // By hand, one is not the other's second person.
+    const people = { first: [b], yard: [b], open: [b] }
+    const byHand = { by: a, why: 'seen' as const, path: DRAWN }
+    if (a !== b) expect(secondProblems(byHand, READY, people)).toMatchObject([{ field: 'by' }])
   })
   test('others are others', () => {
     expect(sameName('Ines Albrecht', 'Ines Brandt')).toBe(false)
     expect(sameName('Ann', 'Anna')).toBe(false)
     expect(sameName('...', 'Ines')).toBe(false)
-  })
-  test('the customer clears no gas pipe', () => {
-    const c = { hazard: 'gas' as const, who: 'Mrs Ottoline Fairweather', licence: 'Owner', on: DAY }
-    expect(clearanceProblems(c, ['Ines'], 'Ottoline Fairweather', DAY)).toMatchObject([
-      { field: 'who' },
-      { field: 'licence' },
-    ])
   })
 })
 
@@ -78,14 +78,25 @@ describe('an old paper', () => {
       },
       check: {
         ...READY.check,
-        clearances: [{ hazard, who: 'Edda Brandt', licence: 'Brandt & Co', on, knew: [hazard] }],
+        clearances: [
+          {
+            hazard,
+            as: hazard === 'gas' ? 'gas-fitter' : 'surveyor',
+            who: 'Edda Brandt',
+            licence: '4711',
+            on,
+            knew: [hazard],
+            ...placeOf(READY),
+          },
+        ],
       },
     })
-  test('gas that was shut off two years ago may be on again; asbestos that was tested stays tested', () => {
+  test('gas that was shut off two years ago may be on again; asbestos that was tested stays tested for five years', () => {
     expect(holding(cleared('gas', '2024-06-12'))).toEqual(['trade-gas'])
     expect(holding(cleared('gas', '2026-05-13'))).toEqual([])
     expect(holding(cleared('gas', '2026-05-12'))).toEqual(['trade-gas'])
     expect(holding(cleared('asbestos', '2024-06-12'))).toEqual([])
+    expect(holding(cleared('asbestos', '1950-01-01'))).toEqual(['trade-asbestos'])
   })
 })
 
@@ -98,29 +109,14 @@ test('five metres up is not the ground, whatever was tapped', () => {
   expect(holding({ ...s, site: { ...s.site, heightM: 2 } })).toEqual([])
 })
 
-describe('a word to get past the field', () => {
-  const clear = (who: string, licence: string): string[] =>
-    clearanceProblems({ hazard: 'gas', who, licence, on: DAY }, ['Ines'], 'Ottoline Fairweather', DAY).map(
-      (p) => p.field,
-    )
-  test.each(['ok', 'n/a', 'The owner', 'yes, done', '--', 'me myself'])(
-    '%s is neither name nor licence',
-    (word) => {
-      expect(clear(word, 'Brandt & Co')).toContain('who')
-      expect(clear('Edda Brandt', word)).toContain('licence')
-      const second = secondProblems({ by: word, reason: 'It is a very small job.' }, ['Ines'])
-      expect(second.map((p) => p.field)).toContain('by')
-    },
-  )
-  test('a name and a company are', () => {
-    expect(clear('Edda Brandt', 'Brandt & Co')).toEqual([])
-    expect(clear('The gas company, Mr Li', '4711')).toEqual([])
-  })
-  test('the customer is no second person', () => {
-    const second = { by: 'Mrs Fairweather', reason: 'She says it is fine with her.' }
-    expect(secondProblems(second, ['Ines'], 'Fairweather')).toMatchObject([{ field: 'by' }])
-    expect(secondProblems(second, ['Ines'], 'Ottoline Pellow')).toEqual([])
-  })
+test('the customer is no second person', () => {
+  const wrong = (customer: string): string[] =>
+    secondProblems(
+      { by: 'Mrs Fairweather', why: 'stays', path: DRAWN },
+      { ...READY, job: { ...READY.job, name: customer }, agreement: {} },
+      YARD,
+    ).map((p) => p.field)
+  expect(wrong('Fairweather')).toContain('by')
 })
 
 describe('a sheet used again for another wall', () => {
@@ -131,21 +127,24 @@ describe('a sheet used again for another wall', () => {
       clearances: [
         {
           hazard: 'gas',
+          as: 'gas-fitter',
           who: 'Edda Brandt',
-          licence: 'Brandt & Co',
+          licence: '4711',
           on: DAY,
           knew: ['gas'],
-          address: '4 Invented Row',
-          where: 'left of the porch',
+          ...placeOf(READY),
         },
       ],
     },
   })
   const at = (address: string, where: string): string[] =>
-    holding({ ...gas, job: { ...gas.job, address }, site: { ...gas.site, where } })
+    holding(here({ ...gas, job: { ...gas.job, address }, site: { ...gas.site, where } }))
   test('what was cleared here is not cleared there', () => {
     expect(at('4 Invented Row', 'left of the porch')).toEqual([])
-    expect(at('4 Invented Row, Quarryville', 'Left of the porch, low')).toEqual([])
+    expect(at('4, Invented ROW', 'Left of the porch.')).toEqual([])
+    // One word more is another place: a wall is not the north wall.
+    expect(at('4 Invented Row', 'left of the porch, low')).toEqual(['trade-gas'])
+    expect(at('4 Invented Row, Quarryville', 'left of the porch')).toEqual(['trade-gas'])
     expect(at('14 Invented Row', 'left of the porch')).toEqual(['trade-gas'])
     expect(at('4 Invented Row', 'right of the porch')).toEqual(['trade-gas'])
     const { unmet } = beforeCut(
@@ -155,6 +154,126 @@ describe('a sheet used again for another wall', () => {
       DAY,
     )
     expect(unmet[0]?.why).toContain('cleared for another place (4 Invented Row: left of the porch)')
+  })
+  test.each<[string, (s: Sheet) => Sheet]>([
+    ['address', (s) => ({ ...s, job: { ...s.job, address: '9 Other Lane' } })],
+    ['wall', (s) => ({ ...s, site: { ...s.site, where: 'the north wall' } })],
+    ['surface', (s) => ({ ...s, site: { ...s.site, surface: 'asbestos cement' } })],
+    ['kind of place', (s) => ({ ...s, site: { ...s.site, type: 'chimney' } })],
+  ])('after another %s nothing is looked for yet, and nothing ticked', (what, moved) => {
+    const s = moved(READY)
+    const held = holding(s)
+    for (const id of ['services', 'old-building', 'not-alone', 'sting-plan']) expect(held).toContain(id)
+    expect(held.includes('bystanders')).toBe(what === 'address')
+    expect(holding(here(s))).toEqual([])
+  })
+  test('built after 1980 was said of the old place', () => {
+    const built: Sheet = { ...READY, site: { ...READY.site, old: 'no' } }
+    const { hazards: _, ...site } = { ...built.site, where: 'the north wall' }
+    const item = beforeCut({ ...built, site }, DEFAULT_PROTOCOL, SHOWS, DAY).items.find(
+      (i) => i.id === 'old-building',
+    )
+    expect(item).toMatchObject({ weight: 'trade', state: 'unsaid' })
+  })
+  test('what was looked for without a place does not count', () => {
+    const { lookedAt: _, ...site } = READY.site
+    expect(holding({ ...READY, site })).toEqual(['services', 'old-building', 'bystanders'])
+  })
+  test('an answer that stood in the form when the place was changed in it is of the old place', () => {
+    const moved: Sheet = { ...READY, site: { ...READY.site, where: 'the north wall' } }
+    const asked = ['behind', 'hazards', 'old'] as const
+    expect(holding(stamped(moved, READY, asked))).toContain('services')
+    // Shown again, with that place on it, and tapped again.
+    expect(stamped(moved, moved, asked).site.lookedAt?.behind).toMatchObject({ where: 'the north wall' })
+    // The first answer is of the place that was typed with it.
+    const { behind: _, ...unasked } = READY.site
+    expect(stamped(moved, { ...READY, site: unasked }, asked).site.lookedAt?.behind).toMatchObject({
+      where: 'the north wall',
+    })
+  })
+})
+
+describe('a swarm that has gone into something', () => {
+  const swarm = here({
+    ...EMPTY_SHEET,
+    job: { bees: 'swarm', since: 'today', address: '4 Invented Row' },
+    site: { type: 'swarm', access: 'ground', bystanders: [], sprayed: 'no', temper: 1, africanized: 'no' },
+    check: { on: DAY, hottestC: 20, done: [...TICKED], doneOn: DAY },
+  })
+  test('hanging free, it needs the short sheet, and somebody who sees that it does', () => {
+    expect(holding(swarm)).toEqual([])
+    const unseen = { ...swarm, check: { ...swarm.check, done: TICKED.filter((t) => t !== 'free') } }
+    expect(holding(unseen)).toEqual(['free'])
+    const s = beforeCut(unseen, DEFAULT_PROTOCOL, SHOWS, DAY)
+    expect(s.items.find((i) => i.id === 'free')?.weight, 'no second person signs that away').toBe('trade')
+  })
+  test.each<[string, Partial<Sheet['site']>]>([
+    ['in words', { where: 'in the wall left of the porch' }],
+    ['with an entrance', { entrance: 'a gap under the sill' }],
+    ['of a size', { nestHighMm: 400 }],
+    ['found with a camera', { foundBy: ['heat-camera'] }],
+    ['behind siding', { surface: 'cedar siding' }],
+  ])('%s, it is asked like the nest it is', (_, site) => {
+    const s = here({ ...swarm, site: { ...swarm.site, ...site } })
+    for (const id of ['services', 'old-building', 'cut-depth']) expect(holding(s)).toContain(id)
+  })
+})
+
+describe('what was taken off and comes back', () => {
+  const at = (writtenAt: string, what: Grave, is: 'found' | 'gone'): Noted => ({
+    what,
+    is,
+    by: 'Ines',
+    on: DAY,
+    at: writtenAt.slice(11, 16),
+    writtenAt,
+  })
+  const gas = but({
+    site: { ...READY.site, behind: ['gas'] },
+    check: {
+      ...READY.check,
+      clearances: [
+        {
+          hazard: 'gas',
+          as: 'gas-fitter',
+          who: 'Edda Brandt',
+          licence: '4711',
+          on: DAY,
+          knew: ['gas'],
+          writtenAt: `${DAY}T09:00:00.000Z`,
+          ...placeOf(READY),
+        },
+      ],
+    },
+  })
+  test('is cleared anew', () => {
+    expect(holding(gas)).toEqual([])
+    const noted = [at(`${DAY}T10:00:00.000Z`, 'gas', 'gone'), at(`${DAY}T10:05:00.000Z`, 'gas', 'found')]
+    const back: Sheet = { ...gas, site: { ...gas.site, noted } }
+    expect(holding(back)).toEqual(['trade-gas'])
+    const again = gas.check.clearances?.map((c) => ({ ...c, writtenAt: `${DAY}T10:10:00.000Z` })) ?? []
+    expect(holding({ ...back, check: { ...back.check, clearances: again } })).toEqual([])
+  })
+  test('the allergic person is cared for anew', () => {
+    const allergic: Sheet = { ...READY, site: { ...READY.site, bystanders: ['allergic'] } }
+    expect(goneFrom(allergic, READY)).toEqual(['allergic'])
+    const { writtenAt, by, on, at: time } = at(`${DAY}T10:00:00.000Z`, 'allergic', 'gone')
+    const stamp = { writtenAt, by, on, at: time }
+    const gone = withNoted(allergic, READY, { allergic: 'left' }, stamp)
+    expect(gone.site.noted).toMatchObject([{ what: 'allergic', is: 'gone', why: 'left', by: 'Ines' }])
+    const back = withNoted(gone, { ...gone, site: { ...gone.site, bystanders: ['allergic'] } }, {}, stamp)
+    expect(holding(back)).toEqual(['allergy'])
+  })
+  test('a go is judged by what was known then', () => {
+    const noted = [at(`${DAY}T10:00:00.000Z`, 'gas', 'found')]
+    const found = but({ site: { ...READY.site, behind: ['gas', 'insulation'], noted } })
+    expect(holding(asOf(found, DAY, '09:30'))).toEqual([])
+    expect(holding(asOf(found, DAY, '10:00'))).toEqual(['trade-gas'])
+    const off: Sheet = {
+      ...READY,
+      site: { ...READY.site, noted: [at(`${DAY}T10:00:00.000Z`, 'gas', 'gone')] },
+    }
+    expect(holding(asOf(off, DAY, '09:30'))).toEqual(['trade-gas'])
   })
 })
 

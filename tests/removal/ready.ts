@@ -1,11 +1,33 @@
 /** A wall job with nothing unmet, to be changed by tests. Invented. */
+import type { Known } from '../../src/features/removal/decide.ts'
 import { TICKED } from '../../src/features/removal/item.ts'
+import { placeOf } from '../../src/features/removal/place.ts'
 import { EMPTY_SHEET, type Sheet } from '../../src/records/removal-sheet.ts'
 
 export const DAY = '2026-06-12'
 export const SHOWS = { temperature: (c: number) => `${c} C`, depth: (mm: number) => `${mm} mm` }
 
-export const READY: Sheet = {
+/** Who has an account in the yard of these tests; Ines writes and decides. */
+export const YARD: Known = {
+  first: ['Ines'],
+  yard: ['Ines', 'Bram', 'Teuila', 'Casimir'],
+  open: ['Ines', 'Bram', 'Teuila'],
+}
+
+/** A name drawn by hand, with ink enough. */
+export const DRAWN = 'M40 120L90 60L140 130L220 50'
+
+/** The sheet looked at, asked and ticked where it is now. */
+export function here(s: Sheet): Sheet {
+  const at = placeOf(s)
+  return {
+    ...s,
+    site: { ...s.site, lookedAt: { behind: at, hazards: at, old: at, bystanders: at } },
+    check: { ...s.check, doneAt: at },
+  }
+}
+
+export const READY: Sheet = here({
   ...EMPTY_SHEET,
   job: { name: 'Ottoline Fairweather', address: '4 Invented Row', plannedOn: DAY },
   site: {
@@ -17,6 +39,8 @@ export const READY: Sheet = {
     behind: ['insulation'],
     hazards: [],
     bystanders: [],
+    temper: 2,
+    africanized: 'no',
     sprayed: 'no',
   },
   agreement: {
@@ -39,6 +63,7 @@ export const READY: Sheet = {
     done: [...TICKED],
     doneOn: DAY,
   },
-}
+})
 
-export const but = (change: Partial<Sheet>): Sheet => ({ ...READY, ...change })
+/** Another sheet, looked at where it is. */
+export const but = (change: Partial<Sheet>): Sheet => here({ ...READY, ...change })

@@ -35,6 +35,8 @@ const SITE = {
   behind: 'insulation',
   hazards: 'none',
   old: 'no',
+  temper: '2',
+  africanized: 'no',
 }
 const PRICE = { pricing: 'hourly', hourly: '95', hours: '4' }
 const CHECK = {
@@ -186,7 +188,7 @@ describe('from the phone call to the yard without typing anything twice', () => 
   test('a second box of the same job is linked too', async () => {
     const path = await call()
     await fill(path, 'site', SITE)
-    await fill(path, 'work', WORK)
+    await fill(path, 'work', { ...WORK, 'withoutGo.why': 'said-aloud' })
     const first = await yard.get(`${path}/intake`)
     await yard.post('/intake', { ...typedIn(first.text), colony: 'W-1', yard: 'Quarry yard' })
     const second = await yard.get(`${path}/intake`)
@@ -243,20 +245,24 @@ describe('what is unmet', () => {
     expect(wordsOf(barred.text)).toContain('cannot be “go” while this is unmet: Gas pipe: cleared')
     const own = await yard.post(`${path}/clear`, {
       hazard: 'gas',
+      'trade-gas.as': 'gas-fitter',
       'trade-gas.who': 'Ines',
-      'trade-gas.licence': 'Us',
+      'trade-gas.licence': '4711',
       'trade-gas.on': '2026-06-10',
     })
     expect(own.status).toBe(422)
-    expect(wordsOf(own.text)).toContain('must be somebody of the licensed trade, not of the crew')
+    expect(wordsOf(own.text)).toContain('must be somebody of the licensed trade, not of the yard')
     const cleared = await yard.post(`${path}/clear`, {
       hazard: 'gas',
+      'trade-gas.as': 'gas-fitter',
       'trade-gas.who': 'Edda Brandt',
       'trade-gas.licence': 'Brandt & Co, 4711',
       'trade-gas.on': '2026-06-09',
     })
     expect(cleared.status).toBe(303)
-    expect(sheetOf(path)?.check.clearances).toMatchObject([{ hazard: 'gas', knew: ['gas'] }])
+    expect(sheetOf(path)?.check.clearances).toMatchObject([
+      { hazard: 'gas', as: 'gas-fitter', knew: ['gas'], address: CALL.address, where: SITE.where },
+    ])
     const words = wordsOf((await yard.get(`${path}/check`)).text)
     expect(words).not.toContain('Stop: a gas pipe')
     // Another one comes to light: the gas fitter is asked again.
@@ -279,6 +285,7 @@ describe('what is unmet', () => {
   })
 
   test('a second person signs for one item; not for gas, and not the one who decides', async () => {
+    await yard.account('Bram')
     const path = await call()
     await fill(path, 'site', SITE)
     await sign(path)
@@ -296,7 +303,7 @@ describe('what is unmet', () => {
         item,
         of,
         [`${item}.by`]: by,
-        [`${item}.reason`]: 'I hold it, all the time.',
+        [`${item}.why`]: 'stays',
       })
     expect((await name('ines')).status).toBe(422)
     expect((await name('Bram', 'ladder-person', 'Something else.')).status).toBe(422)
@@ -315,6 +322,7 @@ describe('what is unmet', () => {
   })
 
   test('when work starts the heat is asked again, and “go” has to stand', async () => {
+    await yard.account('Bram')
     const path = await call()
     await fill(path, 'site', SITE)
     const open = async (c: string) =>
@@ -335,6 +343,7 @@ describe('what is unmet', () => {
       item: 'heat-at-start',
       of: of ?? '',
       'heat-at-start.by': 'Bram',
+      'heat-at-start.why': 'stays',
       'heat-at-start.reason': 'One comb left, in the shade.',
     })
     expect(signed.status, wordsOf(signed.text)).toBe(303)
@@ -405,7 +414,9 @@ describe('the short sheet of a swarm', () => {
     expect(words).toContain('Before the cut')
     expect(words).not.toContain('What runs behind it')
     expect(page.text).not.toContain('name="cutMm"')
-    await fill(path, 'check', { hottestC: '70', done: [...TICKED], is: 'go' })
+    expect(page.text).toContain('value="free"')
+    const check = { hottestC: '70', done: [...TICKED], temper: '1', africanized: 'no', is: 'go' }
+    await fill(path, 'check', check)
     await fill(path, 'work', { outdoorC: '70', now: 'openedAt' })
     await fill(path, 'work', { ...WORK, sealed: '', cleaned: '', next: 'intake' })
     const intake = await yard.get(`${path}/intake`)
@@ -651,7 +662,7 @@ describe('who may', () => {
   })
   test('nothing of the customer gets into the journal’s notes, the changes or the colony page of a helper', async () => {
     const path = await call()
-    await fill(path, 'work', WORK)
+    await fill(path, 'work', { ...WORK, 'withoutGo.why': 'said-aloud' })
     const intake = await yard.get(`${path}/intake`)
     await yard.post('/intake', {
       ...typedIn(intake.text),

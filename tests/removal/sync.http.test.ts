@@ -3,10 +3,11 @@
  * Invented people.
  */
 import { beforeEach, describe, expect, test } from 'vitest'
+import { placeOf } from '../../src/features/removal/place.ts'
 import type { Sheet } from '../../src/records/removal-sheet.ts'
 import { type TestYard, testYard } from '../support/yard-app.ts'
 import { down, good, type Phone, phoneIn } from '../web/phone.ts'
-import { but, DAY, READY } from './ready.ts'
+import { but, DAY, DRAWN, READY } from './ready.ts'
 
 const ID = '019e0000-0000-7000-8000-000000000001'
 
@@ -28,15 +29,17 @@ const kept = (): Sheet | undefined => yard.services.store.removals.get(ID)?.last
 const page = async (): Promise<string> => (await yard.ask('beekeeper', `/removals/${ID}`)).text()
 
 const signature = { how: 'paper', name: 'Ottoline Fairweather', on: DAY, terms: 'As agreed.' } as const
-const go: Sheet['decision'] = { is: 'go', by: 'Bram', on: DAY, unmet: [] }
+const go: Sheet['decision'] = { is: 'go', by: 'Bram', on: DAY, at: '08:00', unmet: [], ...placeOf(READY) }
 const cleared = (s: Sheet, who: string): Sheet => ({
   ...s,
   check: {
     ...s.check,
-    clearances: [{ hazard: 'gas', who, licence: 'GF 12', on: DAY, knew: ['gas'] }],
+    clearances: [
+      { hazard: 'gas', as: 'gas-fitter', who, licence: 'GF 4711', on: DAY, knew: ['gas'], ...placeOf(s) },
+    ],
   },
 })
-const gas = but({ site: { ...READY.site, behind: ['gas'] } })
+const gas = but({ site: { ...READY.site, behind: ['gas', 'insulation'] } })
 
 describe('nothing gets in by the queue or by hand that no form would take', () => {
   test('a “go” with nothing unmet is taken, again as often as it comes', async () => {
@@ -61,7 +64,8 @@ describe('nothing gets in by the queue or by hand that no form would take', () =
     expect((await post({ ...READY, decision: { ...go, on: '2026-06-13' } })).text).toContain('has not come')
     const alone = but({ check: { ...READY.check, done: READY.check.done?.filter((t) => t !== 'not-alone') } })
     const of = 'Somebody within call all the time, with a telephone that works here.'
-    const second = { item: 'not-alone', of, by: 'Bram', reason: 'It is a very small job.', on: DAY }
+    const second = { item: 'not-alone', of, by: 'Bram', why: 'stays' as const, on: DAY, ...placeOf(READY) }
+    await yard.session('helper')
     const asTwo = { ...alone, check: { ...alone.check, seconds: [second] }, decision: go }
     expect((await post(asTwo)).text).toContain('must be a second person')
     const other = { ...asTwo, check: { ...asTwo.check, seconds: [{ ...second, by: 'Teuila' }] } }
@@ -74,7 +78,8 @@ describe('nothing gets in by the queue or by hand that no form would take', () =
   })
 
   test('nobody signs for gas in the place of its trade', async () => {
-    const second = { item: 'trade-gas', of: 'x', by: 'Teuila', reason: 'I know this pipe well.', on: DAY }
+    await yard.session('helper')
+    const second = { item: 'trade-gas', of: 'x', by: 'Teuila', why: 'seen' as const, on: DAY }
     const answer = await post({ ...gas, check: { ...gas.check, seconds: [second] } })
     expect(answer.text).toContain('no second person can sign for that')
   })
@@ -127,20 +132,110 @@ describe('two people, one sheet', () => {
     await post({ ...READY, site: gas.site }, { base: 1, as: 'beekeeper' })
     const answer = await post({ ...READY, decision: go }, { base: 1, as: 'beekeeper' })
     expect(answer.status).toBe(200)
-    expect(kept()?.site.behind).toEqual(['gas'])
+    expect(kept()?.site.behind).toContain('gas')
     const words = await page()
     expect(words).toContain('no longer stands')
     expect(words).toContain('Gas pipe')
   })
 
-  test('work that was begun without a “go” is kept, and said', async () => {
-    await post({ ...READY, work: { on: DAY, openedAt: '09:00', boxedAt: '11:00' } })
+  const begun: Sheet['work'] = { on: DAY, openedAt: '09:00', boxedAt: '11:00', outdoorC: 20, water: true }
+  test('work that was begun without a “go” is kept with a name and a reason, and not otherwise', async () => {
+    for (const work of [begun, { openedAt: '09:00' }, { boxedAt: '11:00' }, { queen: 'caged' as const }])
+      expect((await post({ ...READY, work })).text).toContain('It was begun without a “go”: say why')
+    const because = { why: 'could-not-wait' as const, by: 'Bram', on: DAY, at: '09:05', unmet: [] }
+    const others = { ...begun, withoutGo: { ...because, by: 'Teuila' } }
+    expect((await post({ ...READY, work: others })).text).toContain('signed by somebody else')
+    const work = { ...begun, withoutGo: because }
+    expect((await post({ ...READY, work })).status).toBe(200)
     expect(await page()).toContain('Begun without a “go”')
-    await post(
-      { ...READY, decision: go, work: { on: DAY, openedAt: '09:00', boxedAt: '11:00' } },
-      { base: 1 },
+    // A go that is sent afterwards does not unsay it, and no sheet takes the reason off.
+    const { withoutGo: _, ...plain } = work
+    expect(
+      (await post({ ...READY, decision: { ...go, reason: 'Decided late.' }, work: plain }, { base: 1 }))
+        .status,
+    ).toBe(200)
+    expect(kept()?.work.withoutGo).toEqual(because)
+    expect(await page()).toContain('Begun without a “go”')
+  })
+
+  test('what was opened with a “go”, and the gas that came to light in the open wall, is taken', async () => {
+    const noted = (at: string): Sheet['site'] => ({
+      ...gas.site,
+      noted: [{ what: 'gas', is: 'found', by: 'Bram', on: DAY, at, writtenAt: `${DAY}T${at}:00.000Z` }],
+    })
+    const before = { ...gas, site: noted('08:30'), decision: go, work: begun }
+    expect((await post(before)).text, 'known before it was opened').toContain('without a “go”')
+    expect((await post({ ...before, site: noted('09:20') })).status).toBe(200)
+    expect(kept()?.work.openedAt).toBe('09:00')
+  })
+})
+
+describe('what a phone must not send', () => {
+  test('a decision by another name, or for another wall', async () => {
+    expect((await post({ ...READY, decision: { ...go, by: 'ok' } })).text).toContain(
+      'somebody else than who sends it',
     )
-    expect(await page()).not.toContain('Begun without a “go”')
+    const elsewhere = { ...go, where: 'the north wall' }
+    expect((await post({ ...READY, decision: elsewhere })).text).toContain('another place')
+  })
+  test('a “go” on what was looked for elsewhere, or on nobody’s word how fierce they are', async () => {
+    const moved = { ...READY, job: { ...READY.job, address: '9 Other Lane' } }
+    expect((await post({ ...moved, decision: { ...go, ...placeOf(moved) } })).text).toContain(
+      'cannot be “go”',
+    )
+    const { temper: _, ...site } = READY.site
+    expect((await post({ ...READY, site, decision: go })).text).toContain('Asked how fierce they are')
+    const swarm = {
+      ...READY,
+      site: { ...READY.site, type: 'swarm', where: 'in the wall', behind: undefined },
+    }
+    const { behind: _b, ...bare } = swarm.site
+    expect((await post({ ...swarm, site: bare, decision: { ...go, ...placeOf(swarm) } })).status).toBe(422)
+  })
+  test.each(['nobody', 'Zed Quill', 'Casimir'])(
+    '%s as a second person without an account or a drawn name',
+    async (by) => {
+      const alone = but({
+        check: { ...READY.check, done: READY.check.done?.filter((t) => t !== 'not-alone') },
+      })
+      const of = 'Somebody within call all the time, with a telephone that works here.'
+      const second = { item: 'not-alone', of, by, why: 'stays' as const, on: DAY, ...placeOf(READY) }
+      const sheet = { ...alone, check: { ...alone.check, seconds: [second] }, decision: go }
+      expect((await post(sheet)).text).toContain('must be somebody with an account here')
+      const drawn = { ...sheet, check: { ...sheet.check, seconds: [{ ...second, path: DRAWN }] } }
+      expect((await post(drawn)).status).toBe(by === 'Zed Quill' ? 200 : 422)
+    },
+  )
+  test('an allergic person off the sheet without a reason; with one it stays on the record', async () => {
+    const allergic = but({ site: { ...READY.site, bystanders: ['allergic'] } })
+    expect((await post(allergic)).status).toBe(200)
+    expect(kept()?.site.noted).toContainEqual(
+      expect.objectContaining({ what: 'allergic', is: 'found', by: 'Bram' }),
+    )
+    const first = kept()
+    const gone = (noted: Sheet['site']['noted']): Sheet => ({
+      ...allergic,
+      site: { ...allergic.site, bystanders: [], ...(noted === undefined ? {} : { noted }) },
+    })
+    expect((await post(gone(undefined), { base: 1 })).text).toContain('without saying why: Somebody allergic')
+    const line = { what: 'allergic', is: 'gone', why: 'left', by: 'Bram', on: DAY, at: '09:00' } as const
+    const lines = [...(first?.site.noted ?? []), { ...line, writtenAt: `${DAY}T09:00:00.000Z` }]
+    expect((await post(gone(lines), { base: 1 })).status).toBe(200)
+    // No later sheet takes the lines off again.
+    await post({ ...gone(undefined), job: { ...READY.job, told: 'Bees.' } }, { base: 2 })
+    expect(
+      kept()
+        ?.site.noted?.filter((n) => n.what === 'allergic')
+        .map((n) => n.is),
+    ).toEqual(['found', 'gone'])
+  })
+  test('a gas pipe off the sheet with a word', async () => {
+    await post(gas)
+    const line = { what: 'gas', is: 'gone', why: 'mistake', by: 'Bram', on: DAY, at: '09:00' } as const
+    const noted = [{ ...line, writtenAt: `${DAY}T09:00:00.000Z` }]
+    const sheet = { ...gas, site: { ...gas.site, behind: ['insulation' as const], noted } }
+    expect((await post(sheet, { base: 1 })).text).toContain('no trade has cleared')
+    expect(kept()?.site.behind).toContain('gas')
   })
 })
 
@@ -189,6 +284,54 @@ describe('on the phone', () => {
     })
     expect(answer.status).toBe(422)
     expect(answer.html).toContain('cannot be “go”')
+  })
+
+  test('times by hand without a “go” are asked why without signal too, and sent with it', async () => {
+    phone.network(down)
+    const times = { version: '1', on: DAY, openedAt: '09:00', boxedAt: '11:00' }
+    const asked = await phone.post(`/removals/${ID}/work`, times)
+    expect(asked.status).toBe(422)
+    expect(asked.html).toContain('name="withoutGo.why"')
+    expect(
+      (await phone.post(`/removals/${ID}/work`, { ...times, 'withoutGo.why': 'open-already' })).status,
+    ).toBe(303)
+    phone.network(good)
+    await phone.syncService.send()
+    expect(kept()?.work.withoutGo).toMatchObject({ why: 'open-already', by: 'Bram', on: DAY })
+  })
+
+  test('another wall without signal: what was looked for at the first one is asked again', async () => {
+    phone.network(down)
+    const where = 'the north wall'
+    const site = {
+      version: '1',
+      where,
+      behind: 'insulation',
+      hazards: 'none',
+      temper: '2',
+      africanized: 'no',
+    }
+    expect((await phone.post(`/removals/${ID}/site`, { ...site, sheathingMm: '3/4' })).status).toBe(303)
+    const tapped = { version: '2', hottestC: '70', cutMm: '7/8', vacuum: 'bee-vacuum', is: 'go' }
+    const answer = await phone.post(`/removals/${ID}/check`, tapped)
+    expect(answer.status).toBe(422)
+    expect(answer.html).toContain('is of another place')
+  })
+
+  test('a second person without signal: the accounts of the yard are on the phone, and not on a helper’s', async () => {
+    await yard.session('helper')
+    await post({ ...READY, check: { ...READY.check, done: [] } }, { base: 1 })
+    await phone.syncService.send()
+    phone.network(down)
+    const page = await phone.open(`/removals/${ID}/check`)
+    expect(page).toContain('name="not-alone.by"')
+    expect(page).toContain('value="Teuila"')
+    expect(page).not.toContain('value="Bram"')
+    const other = phoneIn(yard, 'helper')
+    other.at(`${DAY}T12:00:00Z`)
+    await other.syncService.send()
+    const kept = await (await other.database()).get('kept', 'round')
+    expect(JSON.stringify(kept)).not.toContain('crew')
   })
 
   test('names leave the phone at sign-out; what waits stays for its owner', async () => {

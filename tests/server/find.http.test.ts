@@ -83,10 +83,37 @@ it.each([
   ['cafe leaks', 'W-11'],
   ['CAFÉ', 'W-11'],
   ['eglise', 'W-07'],
+  ['enjambre', 'W-11'],
+  ['sitio 12', 'W-11'],
+  ['pared', 'W-07'],
   ['zoe', 'W-07'],
 ])('“%s” finds %s alone', async (typed, tag) => {
   const page = await find(await filled(), typed)
   expect([...new Set(page.match(/W-\d\d/g))]).toEqual([tag])
+})
+
+it('finds a box by what is to be done there and how it stands, in English and in Spanish', async () => {
+  const yard = await filled()
+  yard.store.append(
+    [
+      {
+        id: v7(),
+        colony: 'W-07',
+        kind: 'inspection',
+        on: '2026-06-09',
+        by: 'Bram',
+        opened: true,
+        eggs: 'none',
+        cells: 'none',
+        open: 'none',
+        signs: ['brood-disease-suspected'],
+      },
+    ],
+    { today: DAY, recordedAt: `${DAY}T09:00:00.000Z` },
+  )
+  expect(yard.store.colony('W-07')?.summary.action).toBe('call-inspector')
+  for (const typed of ['call inspector', 'llamar inspector', 'INSPECTOR APÍCOLA'])
+    expect([...new Set((await find(yard, typed)).match(/W-\d\d/g))], typed).toEqual(['W-07'])
 })
 
 it('a helper finds no customer and no street, and is not told that there is one', async () => {

@@ -7,7 +7,15 @@ import { DEFAULT_RATES } from '../../src/forecast/rates.ts'
 import { listModelOf } from '../../src/forecast/story/walk.ts'
 import { suspicionOn } from '../../src/recovery/suspicion.ts'
 import type { ColonySummary } from '../../src/store/index.ts'
-import { betterDay, mayWaitUntil, planActs, whenToLook } from '../../src/words/forecasts.ts'
+import {
+  betterDay,
+  evidenceWords,
+  mayWaitUntil,
+  moveOutWords,
+  oddsWords,
+  planActs,
+  whenToLook,
+} from '../../src/words/forecasts.ts'
 import { waitsUntil } from '../../src/words/lines.ts'
 import { isQuiet } from '../../src/words/rules.ts'
 import { wordsOf, type Yard, yardOn } from './yard.ts'
@@ -36,9 +44,9 @@ describe('a colony’s page', () => {
     for (const s of open.filter((_, i) => i % 4 === 0)) {
       const f = forecastOf(s)
       const words = plain(wordsOf((await yard.get(`/colony/${s.tag}`)).text))
-      expect(words).toContain(f.odds.sentence)
-      for (const e of f.odds.evidence) expect(words.toLowerCase()).toContain(e.text.toLowerCase())
-      expect(words).toContain(f.moveOut.sentence)
+      expect(words).toContain(oddsWords(f.odds.today))
+      for (const e of f.odds.evidence) expect(words.toLowerCase()).toContain(evidenceWords(e).toLowerCase())
+      expect(words).toContain(moveOutWords(f.moveOut))
       expect(words).toContain(whenToLook(s.plan, f.telling))
     }
     expect(yard.errors).toEqual([])

@@ -20,6 +20,8 @@ export interface Yard {
   post: (path: string, fields: Record<string, string | string[]>) => Promise<Answer>
   /** Posts JSON. */
   send: (path: string, body: unknown) => Promise<Answer>
+  /** Gives a beekeeper an account. */
+  account: (name: string) => Promise<void>
   /** Makes it noon of that day. */
   setDay: (day: string) => void
   /** What was reported as a bug of ours. */
@@ -88,6 +90,9 @@ export async function yardOn(day: string, role: Role = 'operator'): Promise<Yard
         body: typeof body === 'string' ? body : JSON.stringify(body),
         headers: { 'content-type': 'application/json' },
       }),
+    account: async (name) => {
+      await signInAs(services.people, { name, role: 'beekeeper' })
+    },
     setDay: (next) => {
       now = new Date(`${next}T12:00:00Z`)
     },

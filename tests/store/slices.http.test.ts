@@ -4,6 +4,7 @@
  */
 import { beforeEach, describe, expect, it } from 'vitest'
 import { addDays } from '../../src/days.ts'
+import { factsInStore, readingFacts } from '../../src/features/review/index.ts'
 import { openConnection, rulesStamp, storeOn } from '../../src/store/node.ts'
 import { add, intake, outcome, projectionBytes, TODAY } from './helpers.ts'
 
@@ -59,6 +60,42 @@ describe('plans', () => {
     expect(projectionBytes(connection)).toBe(before)
     expect(connection.raw.pragma('user_version', { simple: true })).toBe(rulesStamp())
     expect(started.verify()).toMatchObject({ ok: true, compared: true })
+  })
+
+  it('are read a few colonies at a step for the review of the HTTP API, which begins again when somebody writes', () => {
+    const read = (of: Pick<typeof store, 'stays'>) => {
+      let reads = 0
+      const counted = {
+        stays: {
+          ...of.stays,
+          *all() {
+            for (const one of of.stays.all()) {
+              reads++
+              yield one
+            }
+          },
+        },
+      }
+      const steps = readingFacts(counted, 'UTC')
+      let most = 0
+      let result = steps.next()
+      for (; result.done !== true; result = steps.next()) {
+        most = Math.max(most, reads)
+        reads = 0
+        if (first) add(store, intake('NEW'))
+        first = false
+      }
+      return { facts: result.value, most }
+    }
+    let first = false
+    const quiet = read(store)
+    expect(quiet.most).toBeLessThanOrEqual(2 * MOST_AT_ONCE)
+    expect(quiet.facts).toEqual(factsInStore(store, 'UTC'))
+    expect(quiet.facts).toHaveLength(IN_YARD + LEFT)
+    first = true
+    const disturbed = read(store).facts
+    expect(disturbed).toEqual(factsInStore(store, 'UTC'))
+    expect(disturbed.filter((f) => f.tag === 'NEW')).toHaveLength(1)
   })
 
   it('of a large yard and a long past are counted without reading them', () => {

@@ -1,9 +1,11 @@
 import { describe, expect, it } from 'vitest'
+import { LANGUAGES } from '../../src/languages.ts'
 import type { Lane, Ribbon } from '../../src/parts/ribbon/model.ts'
 import { ribbonOf } from '../../src/parts/ribbon/model.ts'
 import { RibbonSmall, RibbonStrip } from '../../src/parts/ribbon/strip.tsx'
 import { nameAt, roomFor } from '../../src/parts/ribbon/windows.tsx'
-import { ribbonWords } from '../../src/parts/ribbon/words.ts'
+import { laneLabel, ribbonWords } from '../../src/parts/ribbon/words.ts'
+import { wordsIn } from '../../src/words/index.ts'
 import { historyFrom, look, planFrom, WALL } from './entries.ts'
 
 type Story = Parameters<typeof historyFrom>[0]
@@ -35,7 +37,7 @@ describe('the brood ribbon', () => {
   it('gives each frame from a donor a lane of its own, from the day it was given', () => {
     const gift = { kind: 'given' as const, on: '2026-05-08', what: 'egg-frame', frames: 1, donor: 'Q-9' }
     const donor = lane(ribbon([WALL, gift], '2026-05-09'), 'donor')
-    expect(donor?.name).toBe('Frame of eggs given')
+    expect(donor?.name).toBe('egg-frame')
     expect(donor?.bands.at(0)).toEqual({ kind: 'eggs', from: '2026-05-08', to: '2026-05-11' })
   })
 
@@ -99,10 +101,41 @@ describe('the brood ribbon', () => {
       }
   })
 
+  it.each(LANGUAGES)(
+    'has lane names in %s that fit on the narrowest phone, on the longest day',
+    (language) => {
+      const w = wordsIn(language)
+      const day = '2026-09-30'
+      const band = { kind: 'eggs', from: '2026-08-26', to: day, likely: day } as const
+      const kinds: Record<keyof typeof w.ribbon.lanes, Lane['of']> = {
+        along: 'along',
+        perhapsAlong: 'along',
+        'egg-frame': 'donor',
+        'open-brood': 'donor',
+        'capped-brood': 'donor',
+        brood: 'donor',
+        caged: 'queen',
+        ifRaised: 'queen',
+        raised: 'queen',
+        treatment: 'treatment',
+        newBrood: 'new-layer',
+        firstEggs: 'new-layer',
+      }
+      for (const [name, of] of Object.entries(kinds) as [Lane['name'], Lane['of']][])
+        for (const kind of of === 'queen' ? (['caged', 'emergence'] as const) : (['eggs'] as const)) {
+          if ((name === 'caged') !== (kind === 'caged') && of === 'queen') continue
+          const { likely, ...rest } = band
+          const bands = [kind === 'caged' ? { ...rest, kind } : { ...rest, likely, kind }]
+          const label = laneLabel({ of, name, bands }, day, w)
+          expect(roomFor(label), label).toBeLessThanOrEqual(100)
+        }
+    },
+  )
+
   it('says in words all that it draws', () => {
     const r = ribbon([WALL, CELLS], '2026-05-07')
     const words = ribbonWords(r).join(' ')
-    for (const l of r.lanes) expect(words).toContain(l.name)
+    for (const l of r.lanes) expect(words).toContain(wordsIn('en').ribbon.lanes[l.name])
     expect(words).toContain('Lid stays on')
     expect(words).toContain('Opened: Wed 6 May.')
     expect(words).toContain('Mite wash:')

@@ -40,7 +40,7 @@ export const LONGER = said(english, (text) =>
 /** Texts on a page that people see or hear: between tags, and in the attributes that are read out. */
 export function textsOf(html: string): string[] {
   const seen = html
-    .replace(/<(script|style|svg|code)[\s\S]*?<\/\1>/g, ' ')
+    .replace(/<(script|style|code)[\s\S]*?<\/\1>/g, ' ')
     .replace(/<head>[\s\S]*?<\/head>/g, (head) => /<title>([^<]*)/.exec(head)?.[1] ?? '')
   const heard = [...seen.matchAll(/\b(?:aria-label|placeholder|alt|title)="([^"]*)"/g)].map((m) => m[1] ?? '')
   return [...seen.replace(/<[^>]*>/g, '\n').split('\n'), ...heard].map((t) => t.trim()).filter(Boolean)

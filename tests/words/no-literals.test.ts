@@ -24,8 +24,28 @@ const SPOKEN_FILES = [
   ...['page', 'colony-page', 'summary-page', 'missed-page', 'progress', 'load-list'].map(
     (f) => `src/features/round/${f}.tsx`,
   ),
-  ...['visit-page', 'note-page', 'small-forms', 'live-panel'].map((f) => `src/features/entries/${f}.tsx`),
-  ...['visit-fields', 'done', 'common', 'inspection'].map((f) => `src/features/entries/fields/${f}.tsx`),
+  ...['advice', 'after-ways', 'checks', 'forecast', 'links', 'move-out', 'odds', 'page', 'photo-page'].map(
+    (f) => `src/features/colony/${f}.tsx`,
+  ),
+  ...['readiness', 'saved', 'shared-days', 'spans', 'strength', 'telling'].map(
+    (f) => `src/features/colony/${f}.tsx`,
+  ),
+  'src/features/find/page.tsx',
+  'src/features/yard/page.tsx',
+  ...['chart', 'colony-page', 'feed-section', 'guide'].map((f) => `src/features/health/${f}.tsx`),
+  ...[
+    'visit-page',
+    'note-page',
+    'small-forms',
+    'live-panel',
+    'correct-page',
+    'move-page',
+    'other-box-page',
+  ].map((f) => `src/features/entries/${f}.tsx`),
+  ...['visit-fields', 'done', 'common', 'inspection', 'intake', 'along', 'leaving', 'yard'].map(
+    (f) => `src/features/entries/fields/${f}.tsx`,
+  ),
+  ...['key', 'lanes', 'strip', 'windows'].map((f) => `src/parts/ribbon/${f}.tsx`),
   ...[
     'mark',
     'pressing-mark',
@@ -41,6 +61,11 @@ const SPOKEN_FILES = [
     'refusal',
     'tabs',
     'yard-choice',
+    'bonds',
+    'days-plot',
+    'fold',
+    'held',
+    'journal',
   ].map((f) => `src/parts/${f}.tsx`),
   ...['field', 'photo-field', 'draw'].map((f) => `src/forms/${f}.tsx`),
 ]

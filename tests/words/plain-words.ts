@@ -15,6 +15,9 @@ export function writtenIn(store: Store, names: readonly string[]): string[] {
     ),
     // Of what was taken back, why; of a box that was not reached it is one of our answers.
     ...[...store.journal()].flatMap(({ entry }) => (entry.kind === 'withdrawal' ? [entry.reason] : [])),
+    ...[...store.journal()].flatMap(({ entry }) =>
+      entry.kind === 'intake' ? (entry.removal.site ?? []) : [],
+    ),
     ...store.colonies({}).map((c) => c.tag),
     ...names,
     // Its number is a link of its own.

@@ -62,6 +62,69 @@ describe('in a language that is made up, nothing is left in English', () => {
       }
   })
 
+  it('on the page of any colony, in the yard or gone, with all that is folded in it', async () => {
+    for (const { id } of yard.services.store.colonies({})) {
+      const path = `/colony/${id}`
+      expect([path, ...(await plainWords(path))]).toEqual([path])
+    }
+  })
+
+  it('on the page of a colony after saving, and where somebody asks about a frame', async () => {
+    const { store } = yard.services
+    for (const { id, tag } of store.colonies({ open: true }).slice(0, 6)) {
+      for (const { entry } of store.colony(id)?.journal ?? []) {
+        const path = `/colony/${tag}?saved=${entry.id}`
+        expect([path, ...(await plainWords(path))]).toEqual([path])
+      }
+      const asked = `/colony/${tag}?frame=2026-06-20`
+      expect([asked, ...(await plainWords(asked))]).toEqual([asked])
+    }
+  })
+
+  it('where a colony is moved, and an entry corrected, taken back or moved to the right box', async () => {
+    const { store } = yard.services
+    const shown = new Set<string>()
+    for (const { id, tag } of store.colonies({})) {
+      const paths = (store.colony(id)?.journal ?? []).flatMap(({ entry }) => {
+        if (shown.has(entry.kind)) return []
+        shown.add(entry.kind)
+        return ['correct', 'withdraw', 'other-box'].map((form) => `/entry/${entry.id}/${form}`)
+      })
+      for (const path of [`/colony/${id}`, `/colony/${tag}/move`, ...paths]) {
+        // An operator sees more: customers, costs, what goes out of the yard.
+        const answer = await yard.ask('operator', path, { headers: { 'Accept-Language': 'es' } })
+        // What founds a colony or ends it can be no other box’s: there is no such page.
+        if (answer.status !== 404) expect([path, ...leftIn(await answer.text(), typed)]).toEqual([path])
+      }
+    }
+    expect(shown.size).toBeGreaterThan(8)
+  })
+
+  it('where something is looked for, found or not', async () => {
+    for (const q of ['', 'wall', 'note', 'zzz', 'queen', '1']) {
+      // Notes are shown in part.
+      const ours = (await plainWords(`/find?list&q=${q}`)).filter((w) => !typed.some((t) => t.includes(w)))
+      expect([q, ...ours.filter((w) => w !== q)]).toEqual([q])
+    }
+  })
+
+  it('on the health of any colony, and where a wash, feed or a treatment is written down', async () => {
+    for (const { id } of yard.services.store.colonies({})) {
+      const path = `/colony/${id}/health`
+      expect([path, ...(await plainWords(path))]).toEqual([path])
+    }
+    for (const { tag } of yard.services.store.colonies({ open: true }))
+      for (const form of ['wash', 'feed', 'treat']) {
+        const path = `/colony/${tag}/${form}`
+        expect([path, ...(await plainWords(path))]).toEqual([path])
+      }
+  })
+
+  it('in the yard as a list, chosen and ordered', async () => {
+    for (const asked of ['', '?show=left&sort=tag', '?show=all&sort=next&page=2', '?find=zzz'])
+      expect([asked, ...(await plainWords(`/yard${asked}`))]).toEqual([asked])
+  })
+
   it('where a form is refused', async () => {
     const [colony] = yard.services.store.colonies({ open: true })
     const answer = await yard.ask('helper', `/colony/${colony?.tag}/note`, {

@@ -5,7 +5,7 @@ import type { Plan } from '../../recovery/index.ts'
 import { type Result, refused } from '../../result.ts'
 import type { ColonySummary, JournalRow, Store } from '../../store/index.ts'
 import { historyUntil } from '../letters/index.ts'
-import { factsInStore, type Review, reviewOf } from '../review/index.ts'
+import { type Review, readingFacts, reviewOf } from '../review/index.ts'
 import { keyIn, limitOf, type Page, type Paging, pageAfter, pageOf } from './paging.ts'
 import { colonyOf } from './schemas.ts'
 
@@ -88,5 +88,13 @@ export function planAsOf(
     : { ok: true, plan: store.plan(history, asOf) }
 }
 
-export const reviewAsOf = (store: Store, zone: string, asOf: Day, unitedIsLoss: boolean): Review =>
-  reviewOf(factsInStore(store, zone), asOf, unitedIsLoss)
+/** A few colonies at a step: a long past is not read in one piece. */
+export function* reviewingAsOf(
+  store: Store,
+  zone: string,
+  asOf: Day,
+  unitedIsLoss: boolean,
+): Generator<undefined, Review> {
+  const facts = yield* readingFacts(store, zone)
+  return reviewOf(facts, asOf, unitedIsLoss)
+}

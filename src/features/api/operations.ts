@@ -47,12 +47,12 @@ export const QUERIES = {
     toDo: yesNo.optional().meta({ description: 'Only those that ask for something today.' }),
   }),
   plan: z.strictObject({
-    asOf: day
-      .optional()
+    asOf: z
+      .optional(day)
       .meta({ description: 'As of that day, with what is in the journal up to it; today when left out.' }),
   }),
   review: z.strictObject({
-    asOf: day.optional().meta({ description: 'Today when left out.' }),
+    asOf: z.optional(day).meta({ description: 'Today when left out.' }),
     unitedIsLoss: yesNo.optional().meta({ description: 'Counts a united colony as lost.' }),
   }),
 } as const

@@ -13,7 +13,7 @@ import {
   tooLarge,
   zoneOf,
 } from '../../app/index.ts'
-import { originOf } from '../../app/node.ts'
+import { inSlices, originOf } from '../../app/node.ts'
 import type { Day } from '../../days.ts'
 import { type Problem, problemsOf } from '../../journal/index.ts'
 import { ROLES, type Role, storeFor, type TokenHolder } from '../../people/index.ts'
@@ -24,7 +24,7 @@ import {
   oneEntry,
   planAsOf,
   plansPage,
-  reviewAsOf,
+  reviewingAsOf,
   yardJournal,
 } from './answers.ts'
 import { bearer, refusalOf } from './bearer.ts'
@@ -167,8 +167,10 @@ function handlersOf(deps: Deps): Handlers {
       return found === null ? problemResponse(404, 'There is no entry with this id.') : c.json(found)
     },
     sendEntries: (asked) => sendEntries(deps, asked),
-    readReview: ({ c, query, store, today }) =>
-      c.json(reviewAsOf(store, zoneOf(deps), query.asOf ?? today, query.unitedIsLoss === 'true')),
+    async readReview({ c, query, store, today }) {
+      const united = query.unitedIsLoss === 'true'
+      return c.json(await inSlices(reviewingAsOf(store, zoneOf(deps), query.asOf ?? today, united)))
+    },
   }
 }
 

@@ -1,7 +1,7 @@
 /** What the HTTP API answers, as zod schemas: the OpenAPI document is made from them, and the tests hold answers to it. */
 
 import { z } from 'zod'
-import { entry, OUTCOMES, QUEEN_AT_INTAKE, day as realDay } from '../../journal/index.ts'
+import { entry, KIND_SCHEMAS, OUTCOMES, QUEEN_AT_INTAKE, day as realDay } from '../../journal/index.ts'
 import { ROLES } from '../../people/index.ts'
 import { SCOPES } from '../../people/node.ts'
 import { ACTIONS, PHASES, type Plan, RULES } from '../../recovery/index.ts'
@@ -25,7 +25,7 @@ const check = z.object({
   due: day,
   closes: day,
   status: z.enum(['waiting', 'open', 'due', 'overdue', 'answered', 'void']),
-  answeredOn: day.optional(),
+  answeredOn: z.optional(day),
   why: text,
   reason: said,
   source: text,
@@ -42,20 +42,20 @@ const plan = z.object({
     action: z.enum(ACTIONS),
     why: text,
     reasons: z.array(said).readonly(),
-    until: day.optional(),
+    until: z.optional(day),
     sign: z.enum(['robbing', 'beetles', 'moths', 'deformed-wings']).optional(),
     rule: z.enum(RULES).optional(),
   }),
   quiet: range.nullable(),
   spans: z.object({
-    cellsPossibleUntil: day.optional(),
+    cellsPossibleUntil: z.optional(day),
     emergence: span.optional(),
     firstEgg: span.optional(),
     workerBroodProof: span.optional(),
     layingWorkerRisk: span.optional(),
     broodless: range.optional(),
   }),
-  horizon: z.object({ eggs: day.nullable(), open: day.nullable(), capped: day.nullable() }),
+  horizon: z.object({ eggs: z.nullable(day), open: z.nullable(day), capped: z.nullable(day) }),
   surprises: z.array(text),
   surprised: z.array(said).readonly(),
   missing: z.array(
@@ -74,7 +74,7 @@ const plan = z.object({
     })
     .nullable(),
   lost: z.object({ on: day, how: z.enum(['no-bees', 'dead', 'gone']), by: text }).nullable(),
-  until: day.nullable(),
+  until: z.nullable(day),
   /** The stories of the queen that fit all that was seen, likeliest first. */
   belief: z.array(z.object({ story: z.string(), odds: z.number() })).optional(),
   /** What can be done where the guard rails leave it open, best first. */
@@ -83,7 +83,7 @@ const plan = z.object({
     .optional(),
   readiness: z.object({
     ready: z.boolean(),
-    unmet: z.array(z.object({ what: text, reason: said, earliest: day.nullable() })),
+    unmet: z.array(z.object({ what: text, reason: said, earliest: z.nullable(day) })),
     expected: span.nullable(),
   }),
 })
@@ -102,7 +102,7 @@ export const colony = z.object({
   removedOn: day,
   phase: z.enum(PHASES),
   outcome: z.enum(OUTCOMES).nullable(),
-  closedOn: day.nullable(),
+  closedOn: z.nullable(day),
   /** The day the rest is as of; of a colony that left, the day it left. */
   asOf: day,
   day: count,
@@ -243,8 +243,8 @@ const problem = z.object({
 
 /** What may be sent: as in the journal; `by` is the token's owner where it is left out. */
 const entryIn = z.discriminatedUnion('kind', [
-  ...entry.options.map((o) => o.extend({ by: o.shape.by.optional() })),
-] as unknown as [(typeof entry.options)[0], ...typeof entry.options])
+  ...KIND_SCHEMAS.map((o) => z.strictObject({ ...o.shape, by: z.optional(o.shape.by) })),
+] as unknown as typeof KIND_SCHEMAS)
 const entriesIn = z.union([entryIn, z.array(entryIn).min(1).max(500)])
 
 /** Components of the document, by name. */
@@ -262,5 +262,5 @@ export const COMPONENTS = {
   Me: me,
   Review: review,
   Problem: problem,
-} as const satisfies Record<string, z.ZodType>
+} as const satisfies Record<string, z.core.$ZodType>
 export type ComponentName = keyof typeof COMPONENTS

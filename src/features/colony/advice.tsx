@@ -1,10 +1,10 @@
 /** What to do about a colony now, and the ways to write down what was done. */
 
 import { v7 } from 'uuid'
-import { type Frame, FromTo, HowTo, InspectorLine, LostTaps } from '../../parts/index.ts'
+import { useWords } from '../../forms/index.ts'
+import { type Frame, HowTo, InspectorLine, LostTaps } from '../../parts/index.ts'
 import type { Plan } from '../../recovery/index.ts'
 import {
-  ACTION_WORDS,
   inUnits,
   isHeld,
   isQuiet,
@@ -25,21 +25,20 @@ interface AdviceProps {
 }
 
 export const Advice = ({ frame, plan, path, said, inspector }: AdviceProps) => {
-  const toDo = toDoOf(plan)
-  const warmth = toDo === null || toDo.lidOn ? null : warmthCaution(plan, frame.units)
+  const w = frame.words
+  const toDo = toDoOf(plan, w)
+  const why = w.reasons.all(plan.advice.reasons)
+  const warmth = toDo === null || toDo.lidOn ? null : warmthCaution(plan, frame.units, w)
   if (said) return <Ways frame={frame} plan={plan} path={path} />
   return (
     <div class={toDo === null ? 'notice' : 'notice notice-do'}>
-      <h2>{lostWords(plan) ?? toDo?.question ?? toDo?.title ?? ACTION_WORDS[plan.advice.action]}</h2>
-      <p>{inUnits(plan.advice.why, frame.units)}</p>
-      <LeftOut plan={plan} />
+      <h2>{lostWords(plan, w) ?? toDo?.question ?? toDo?.title ?? w.trade.actions[plan.advice.action]}</h2>
+      <p>{inUnits(why, frame.units)}</p>
+      <LeftOut plan={plan} why={why} />
       {warmth === null ? null : <p class="soft">{warmth}</p>}
       {plan.advice.action === 'call-inspector' ? <InspectorLine inspector={inspector} frame={frame} /> : null}
       {isQuiet(plan) && plan.quiet !== null ? (
-        <p>
-          Quiet time <FromTo from={plan.quiet.from} to={plan.quiet.to} today={plan.asOf} />: look from outside
-          only.
-        </p>
+        <p>{w.colony.quietTime(w.dates.fromTo(plan.quiet.from, plan.quiet.to, plan.asOf))}</p>
       ) : null}
       {plan.lost === null ? <HowTo act={toDo?.act ?? null} /> : null}
       <Ways frame={frame} plan={plan} path={path} />
@@ -47,8 +46,8 @@ export const Advice = ({ frame, plan, path, said, inspector }: AdviceProps) => {
   )
 }
 
-const LeftOut = ({ plan }: { plan: Plan }) => {
-  const words = leftOutBeside(plan, plan.advice.why)
+const LeftOut = ({ plan, why }: { plan: Plan; why: string }) => {
+  const words = leftOutBeside(plan, why, useWords())
   return words === null ? null : <p class="left-out">{words}</p>
 }
 
@@ -64,39 +63,43 @@ const Ways = ({ frame, plan, path }: Pick<AdviceProps, 'frame' | 'plan' | 'path'
 )
 
 /** Found lost: a beekeeper says how it left, or a visit says that it lives. */
-const Confirm = ({ frame, path }: { frame: Frame; path: string }) => (
-  <div class="buttons">
-    {frame.may('record-outcome') ? (
-      <a class="button button-do" href={`${path}/outcome`}>
-        Confirm how it left
+const Confirm = ({ frame, path }: { frame: Frame; path: string }) => {
+  const { colony, today } = frame.words
+  return (
+    <div class="buttons">
+      {frame.may('record-outcome') ? (
+        <a class="button button-do" href={`${path}/outcome`}>
+          {today.confirm}
+        </a>
+      ) : (
+        <p class="soft">{today.beekeeperConfirms}</p>
+      )}
+      <a class="button" href={`${path}/visit`}>
+        {colony.itLives}
       </a>
-    ) : (
-      <p class="soft">A beekeeper confirms how it left.</p>
-    )}
-    <a class="button" href={`${path}/visit`}>
-      It lives: record a visit
-    </a>
-  </div>
-)
+    </div>
+  )
+}
 
 const VisitWays = ({ frame, plan, path }: Pick<AdviceProps, 'frame' | 'plan' | 'path'>) => {
   const { action } = plan.advice
+  const said = frame.words.colony
   const lidOn = action === 'leave-alone' || action === 'outside-look' || isHeld(plan)
   return (
     <div class="buttons colony-ways">
       <a class="button button-do" href={`${path}/visit${lidOn ? '?lid=on' : ''}`}>
-        Record a visit
+        {said.recordVisit}
       </a>
       {frame.may('record-outcome') ? (
         <a class={action === 'move-out' ? 'button button-do' : 'button'} href={`${path}/outcome`}>
-          It left the yard
+          {said.itLeft}
         </a>
       ) : null}
       <a class="button" href={`${path}/move`}>
-        Other stand
+        {said.otherStand}
       </a>
       <a class="button" href={`${path}/note`}>
-        Note
+        {said.note}
       </a>
     </div>
   )
@@ -106,7 +109,7 @@ const VisitWays = ({ frame, plan, path }: Pick<AdviceProps, 'frame' | 'plan' | '
 export const LeftWays = ({ path }: { path: string }) => (
   <div class="buttons">
     <a class="button" href={`${path}/note`}>
-      Add a note
+      {useWords().colony.addNote}
     </a>
   </div>
 )

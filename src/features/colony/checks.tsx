@@ -1,8 +1,9 @@
 /** A colony's checks: what is asked now, what comes, what was answered; each with its window, reason and source. */
 
-import { Mark, On, SpanOf, WindowOf } from '../../parts/index.ts'
+import { useWords } from '../../forms/index.ts'
+import { Mark, SpanOf, WindowOf } from '../../parts/index.ts'
 import type { Check, Plan } from '../../recovery/index.ts'
-import { afterQuiet, coming, isQuiet, lidStaysOn, live, RULE_WORDS } from '../../words/index.ts'
+import { afterQuiet, coming, isQuiet, lidStaysOn, live } from '../../words/index.ts'
 
 export const Checks = ({ plan }: { plan: Plan }) => {
   const past = plan.checks.filter((c) => c.status === 'answered' || c.status === 'void')
@@ -15,7 +16,7 @@ export const Checks = ({ plan }: { plan: Plan }) => {
       </ol>
       {past.length === 0 ? null : (
         <details class="caution">
-          <summary>Answered or no longer asked ({past.length})</summary>
+          <summary>{useWords().colony.checks.past(past.length)}</summary>
           <ol class="checks">
             {past.map((c) => (
               <CheckCard check={c} plan={plan} />
@@ -30,34 +31,39 @@ export const Checks = ({ plan }: { plan: Plan }) => {
 const LidFirst = ({ check, plan }: { check: Check; plan: Plan }) => {
   const from = check.status === 'answered' || check.status === 'void' ? null : afterQuiet(check, plan)
   if (from === null || plan.quiet === null) return null
-  return isQuiet(plan) ? (
+  const { colony, dates } = useWords()
+  const day = dates.day(from, plan.asOf)
+  return (
     <p>
-      Not while the lid stays on: from <On day={from} today={plan.asOf} />.
-    </p>
-  ) : (
-    <p>
-      The lid stays on from <On day={plan.quiet.from} today={plan.asOf} />: do it before, or from{' '}
-      <On day={from} today={plan.asOf} />.
+      {isQuiet(plan)
+        ? colony.checks.notWhileShut(day)
+        : colony.checks.shutFrom(dates.day(plan.quiet.from, plan.asOf), day)}
     </p>
   )
 }
 
-const CheckCard = ({ check, plan }: { check: Check; plan: Plan }) => (
-  <li class={`check check-${check.status}`}>
-    <p class="check-name">
-      <strong>{RULE_WORDS[check.rule].name}</strong>
-      <Mark shape={check.status} />
-      {lidStaysOn(check, plan) && check.status !== 'answered' ? <Mark shape="lid" /> : null}
-    </p>
-    <p>
-      {check.rule === 'move-out' && check.status === 'waiting' ? (
-        <SpanOf span={{ earliest: check.opens, likely: check.due, latest: check.closes }} today={plan.asOf} />
-      ) : (
-        <WindowOf check={check} today={plan.asOf} />
-      )}
-    </p>
-    <LidFirst check={check} plan={plan} />
-    <p class="soft">{check.why}</p>
-    <p class="fine">{check.source}</p>
-  </li>
-)
+const CheckCard = ({ check, plan }: { check: Check; plan: Plan }) => {
+  const { reasons, trade } = useWords()
+  return (
+    <li class={`check check-${check.status}`}>
+      <p class="check-name">
+        <strong>{trade.rules[check.rule].name}</strong>
+        <Mark shape={check.status} />
+        {lidStaysOn(check, plan) && check.status !== 'answered' ? <Mark shape="lid" /> : null}
+      </p>
+      <p>
+        {check.rule === 'move-out' && check.status === 'waiting' ? (
+          <SpanOf
+            span={{ earliest: check.opens, likely: check.due, latest: check.closes }}
+            today={plan.asOf}
+          />
+        ) : (
+          <WindowOf check={check} today={plan.asOf} />
+        )}
+      </p>
+      <LidFirst check={check} plan={plan} />
+      <p class="soft">{reasons.all([check.reason])}</p>
+      <p class="fine">{trade.sources[check.rule]}</p>
+    </li>
+  )
+}

@@ -2,6 +2,7 @@
 
 import type { Day } from '../../days.ts'
 import type { Foreseen, FrameSeen } from '../../forecast/index.ts'
+import { useWords } from '../../forms/index.ts'
 import type { Plan } from '../../recovery/index.ts'
 import { MoveOut } from './move-out.tsx'
 import { Odds, OddsDefs } from './odds.tsx'
@@ -16,28 +17,31 @@ export interface ForecastsProps {
   path: string
 }
 
-export const Forecasts = ({ seen, frame, plan, today, path }: ForecastsProps) => (
-  <section class="foresight" id="foresight" aria-label="What is likely">
-    <OddsDefs />
-    <div class="foresight-two">
-      <div>
-        <Odds odds={seen.odds} today={today} />
+export const Forecasts = ({ seen, frame, plan, today, path }: ForecastsProps) => {
+  const { likely } = useWords()
+  return (
+    <section class="foresight" id="foresight" aria-label={likely.title}>
+      <OddsDefs />
+      <div class="foresight-two">
+        <div>
+          <Odds odds={seen.odds} today={today} />
+        </div>
+        <div>
+          <Telling plan={plan} telling={seen.telling} today={today} />
+          <Strength
+            strength={seen.strength}
+            frame={frame}
+            minFrames={seen.strengthOptions.minFrames}
+            today={today}
+            path={path}
+          />
+          <MoveOut moveOut={seen.moveOut} plan={plan} today={today} />
+        </div>
       </div>
-      <div>
-        <Telling plan={plan} telling={seen.telling} today={today} />
-        <Strength
-          strength={seen.strength}
-          frame={frame}
-          minFrames={seen.strengthOptions.minFrames}
-          today={today}
-          path={path}
-        />
-        <MoveOut moveOut={seen.moveOut} plan={plan} today={today} />
-      </div>
-    </div>
-    <p class="fine">
-      Odds go with the plan above; they never overrule it. <a href="/rates">What the odds rest on</a>, and how
-      far they can be trusted.
-    </p>
-  </section>
-)
+      <p class="fine">
+        {likely.goWithPlan} <a href="/rates">{likely.restOn}</a>
+        {likely.andTrust}
+      </p>
+    </section>
+  )
+}

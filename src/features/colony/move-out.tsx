@@ -2,8 +2,9 @@
 
 import { addDays, type Day } from '../../days.ts'
 import type { MoveOutForecast } from '../../forecast/index.ts'
+import { useWords } from '../../forms/index.ts'
 import type { Plan } from '../../recovery/index.ts'
-import { chance, dayWords } from '../../words/index.ts'
+import { chance, moveOutWords } from '../../words/index.ts'
 
 const WEEKS = [7, 14, 21, 28, 42]
 
@@ -14,37 +15,36 @@ interface MoveOutProps {
 }
 
 export const MoveOut = ({ moveOut, plan, today }: MoveOutProps) => {
+  const words = useWords()
+  const said = words.likely.moveOut
   const by = (n: number): number => moveOut.chances.p.slice(0, n + 1).reduce((a, b) => a + b, 0)
   return (
     <>
-      <h3>Moving out</h3>
+      <h3>{said.title}</h3>
       <p>
-        {plan.advice.action === 'unite' ? 'The plan says to unite it. Were it kept: ' : ''}
-        {moveOut.sentence}
+        {plan.advice.action === 'unite' ? said.wereItKept : ''}
+        {moveOutWords(moveOut, words)}
       </p>
       {moveOut.blocked !== null || moveOut.expected === null ? null : (
         <details class="caution">
-          <summary>The chance by date</summary>
+          <summary>{said.byDate}</summary>
           <table class="numbers">
             <thead>
               <tr>
-                <th scope="col">Ready by</th>
-                <th scope="col">Chance</th>
+                <th scope="col">{said.readyBy}</th>
+                <th scope="col">{said.chance}</th>
               </tr>
             </thead>
             <tbody>
               {WEEKS.map((n) => (
                 <tr>
-                  <th scope="row">{dayWords(addDays(today, n), today)}</th>
-                  <td>{chance(Math.min(1, by(n)))}</td>
+                  <th scope="row">{words.dates.day(addDays(today, n), today)}</th>
+                  <td>{chance(Math.min(1, by(n)), words)}</td>
                 </tr>
               ))}
             </tbody>
           </table>
-          <p class="fine">
-            From the odds of laying, capped worker brood ten days after her first egg, the strength to come,
-            and what else the protocol asks. Rules for moving bees are local.
-          </p>
+          <p class="fine">{said.from}</p>
         </details>
       )}
     </>

@@ -1,9 +1,10 @@
 /** The odds of a queen: a sentence, what speaks for it, today's shares, and how they go on from day to day. */
 
 import { addDays, type Day, daysBetween, earlier, later } from '../../days.ts'
-import { KIND_WORDS, KINDS, type Kind, type QueenOdds } from '../../forecast/index.ts'
+import { KINDS, type Kind, type QueenOdds, strengthOf } from '../../forecast/index.ts'
+import { useWords } from '../../forms/index.ts'
 import { ALL_SHARES, DaysPlot, namesIn, stacked, stretchOf, Wide } from '../../parts/index.ts'
-import { chance, dayWords, SHORT_KIND } from '../../words/index.ts'
+import { capital, chance, evidenceWords, oddsWords } from '../../words/index.ts'
 
 /** Patterns beside colours, so that layers can be told apart in black and white; in the box that is stretched. */
 export const OddsDefs = () => (
@@ -42,7 +43,7 @@ const SHORTEST = 42
 
 export const Odds = ({ odds, today }: { odds: QueenOdds; today: Day }) => (
   <>
-    <p class="reading">{odds.sentence}</p>
+    <p class="reading">{oddsWords(odds.today, useWords())}</p>
     <Evidence odds={odds} today={today} />
     <OddsChart odds={odds} today={today} />
     <OddsTable odds={odds} today={today} />
@@ -53,31 +54,32 @@ export const Odds = ({ odds, today }: { odds: QueenOdds; today: Day }) => (
 const SHOWN = 4
 
 const Evidence = ({ odds, today }: { odds: QueenOdds; today: Day }) => {
-  const weigh = odds.evidence.filter((e) => !e.text.endsWith('next to nothing'))
+  const words = useWords()
+  const said = words.likely.odds
+  const weigh = odds.evidence.filter((e) => strengthOf(e) !== null)
   const by = (f: number): number => Math.abs(Math.log(f))
   const strongest = [...weigh].sort((a, b) => by(b.factor) - by(a.factor)).slice(0, SHOWN)
-  if (odds.evidence.length === 0)
-    return <p class="soft small">Nothing was seen inside yet: these odds rest on the intake alone.</p>
+  if (odds.evidence.length === 0) return <p class="soft small">{said.nothingSeen}</p>
   return (
     <>
-      <h3>What speaks for it</h3>
+      <h3>{said.speaks}</h3>
       <ul class="evidence">
         {weigh
           .filter((e) => strongest.includes(e))
           .map((e) => (
-            <li>{sentence(e.text)}</li>
+            <li>{capital(evidenceWords(e, words))}.</li>
           ))}
       </ul>
       {odds.evidence.length > strongest.length ? (
         <details class="caution">
-          <summary>All that was seen, weighed</summary>
+          <summary>{said.all}</summary>
           <ul class="evidence">
             {odds.evidence.map((e) => (
               <li>
                 <time datetime={e.on} class="soft">
-                  {dayWords(e.on, today)}
+                  {words.dates.day(e.on, today)}
                 </time>{' '}
-                {e.text}
+                {evidenceWords(e, words)}
               </li>
             ))}
           </ul>
@@ -87,8 +89,6 @@ const Evidence = ({ odds, today }: { odds: QueenOdds; today: Day }) => {
   )
 }
 
-const sentence = (s: string): string => `${s.charAt(0).toUpperCase()}${s.slice(1)}.`
-
 const shown = (odds: QueenOdds, today: Day) => {
   const first = odds.days[0]?.day ?? today
   const last = odds.days.at(-1)?.day ?? today
@@ -97,6 +97,8 @@ const shown = (odds: QueenOdds, today: Day) => {
 }
 
 const OddsChart = ({ odds, today }: { odds: QueenOdds; today: Day }) => {
+  const words = useWords()
+  const said = words.likely
   const days = shown(odds, today)
   const stretch = stretchOf(days[0]?.day ?? today, days.at(-1)?.day ?? today)
   const layers = stacked<Kind>(KINDS, days)
@@ -107,10 +109,10 @@ const OddsChart = ({ odds, today }: { odds: QueenOdds; today: Day }) => {
         stretch={stretch}
         scale={ALL_SHARES}
         today={today}
-        text={`Odds by day, from the removal on. ${odds.sentence} The table below holds the days.`}
-        words={namesIn(layers, SHORT_KIND, daysBetween(stretch.from, today)).map(({ of, x, y }) => (
+        text={said.odds.chart(oddsWords(odds.today, words))}
+        words={namesIn(layers, said.short, daysBetween(stretch.from, today)).map(({ of, x, y }) => (
           <text class="layer-name" x={`${x}%`} y={`${y}%`} dy="0.35em" text-anchor="middle">
-            {SHORT_KIND[of]}
+            {said.short[of]}
           </text>
         ))}
       >
@@ -128,32 +130,31 @@ const OddsChart = ({ odds, today }: { odds: QueenOdds; today: Day }) => {
                 <svg class="kind-swatch" viewBox="0 0 100 100" preserveAspectRatio="none" aria-hidden="true">
                   <rect class={`kind kind-${k}`} width="100" height="100" />
                 </svg>
-                <span>{KIND_WORDS[k]}</span> <b>{chance(odds.today[k])}</b>
+                <span>{said.kinds[k]}</span> <b>{chance(odds.today[k], words)}</b>
               </li>
             ))}
         </ul>
-        <p class="fine">
-          The share of today beside each. Days past are as they look now, with all that was seen since; days
-          to come are a forecast, if nothing is done.
-        </p>
+        <p class="fine">{said.odds.caption}</p>
       </figcaption>
     </figure>
   )
 }
 
 const OddsTable = ({ odds, today }: { odds: QueenOdds; today: Day }) => {
+  const words = useWords()
+  const { day, odds: said, short, today: now } = words.likely
   const days = shown(odds, today)
   const kinds = KINDS.filter((k) => days.some((d) => d[k] >= 0.005))
   return (
     <details class="caution">
-      <summary>The odds in numbers</summary>
-      <Wide label="Odds by day">
+      <summary>{said.numbers}</summary>
+      <Wide label={said.byDay}>
         <table class="numbers">
           <thead>
             <tr>
-              <th scope="col">Day</th>
+              <th scope="col">{day}</th>
               {kinds.map((k) => (
-                <th scope="col">{SHORT_KIND[k]}</th>
+                <th scope="col">{short[k]}</th>
               ))}
             </tr>
           </thead>
@@ -162,9 +163,9 @@ const OddsTable = ({ odds, today }: { odds: QueenOdds; today: Day }) => {
               .filter((d, i) => i % 2 === daysBetween(days[0]?.day ?? today, today) % 2 || d.day === today)
               .map((d) => (
                 <tr class={d.day === today ? 'row-now' : undefined}>
-                  <th scope="row">{d.day === today ? 'today' : dayWords(d.day, today)}</th>
+                  <th scope="row">{d.day === today ? now : words.dates.day(d.day, today)}</th>
                   {kinds.map((k) => (
-                    <td>{chance(d[k])}</td>
+                    <td>{chance(d[k], words)}</td>
                   ))}
                 </tr>
               ))}
@@ -172,8 +173,8 @@ const OddsTable = ({ odds, today }: { odds: QueenOdds; today: Day }) => {
         </table>
       </Wide>
       <p class="fine">
-        All stories of the queen that fit what was seen, weighed exactly. Rates, their sources and how far
-        they can be trusted: <a href="/rates">what the odds rest on</a>.
+        {said.ratesBefore}
+        <a href="/rates">{said.rates}</a>.
       </p>
     </details>
   )

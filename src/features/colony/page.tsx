@@ -2,6 +2,7 @@
 
 import { addDays, type Day, daysBetween } from '../../days.ts'
 import type { Foreseen, FrameSeen } from '../../forecast/index.ts'
+import { useWords } from '../../forms/index.ts'
 import type { Given, History } from '../../journal/index.ts'
 import {
   BESIDE,
@@ -19,16 +20,7 @@ import {
 } from '../../parts/index.ts'
 import type { Plan } from '../../recovery/index.ts'
 import type { ColonySummary, Joined } from '../../store/index.ts'
-import {
-  coming,
-  dayWords,
-  doubtWays,
-  headline,
-  labelIn,
-  live,
-  removalTypes,
-  treatedWords,
-} from '../../words/index.ts'
+import { coming, doubtWays, headline, labelIn, live, removalTypes, treatedWords } from '../../words/index.ts'
 import { Advice, LeftWays } from './advice.tsx'
 import { AfterWays } from './after-ways.tsx'
 import { Checks } from './checks.tsx'
@@ -65,11 +57,11 @@ export interface ColonyProps {
 const Doubts = ({ plan, frame }: { plan: Plan; frame: Frame }) =>
   plan.surprises.length === 0 ? null : (
     <div class="notice notice-late">
-      <h2>This does not fit</h2>
-      {plan.surprises.map((text) => (
-        <p>{text}</p>
+      <h2>{frame.words.colony.doesNotFit}</h2>
+      {plan.surprised.map((reason) => (
+        <p>{frame.words.reasons.all([reason])}</p>
       ))}
-      {plan.phase === 'closed' ? null : <p>{doubtWays(plan, frame.may('correct-any'))}</p>}
+      {plan.phase === 'closed' ? null : <p>{doubtWays(plan, frame.may('correct-any'), frame.words)}</p>}
     </div>
   )
 
@@ -79,33 +71,41 @@ const Treated = ({ history, today }: { history: History; today: Day }) => {
   if (last === undefined || daysBetween(last.on, today) > SAID_DAYS) return null
   const washed = history.entries.some((e) => e.kind === 'mite-wash' && daysBetween(last.on, e.on) >= 10)
   const open = last.withdrawalDays !== undefined && addDays(last.on, last.withdrawalDays) >= today
-  return washed && !open ? null : <p>{treatedWords(last, washed, today)}</p>
+  return washed && !open ? null : <p>{treatedWords(last, washed, today, useWords())}</p>
 }
 
 /** A treatment is spoken of for so many days, if nothing more is heard of it (judgement). */
 const SAID_DAYS = 60
 
 /** What is folded, as links under the ribbon. */
-const jumpsOf = ({ summary, forecasts }: ColonyProps): { id: string; label: string }[] => [
-  { id: 'journal', label: 'Journal' },
-  ...(summary.outcome === null
-    ? [
-        { id: 'checks', label: 'Checks' },
-        { id: 'dates', label: 'Dates' },
-      ]
-    : []),
-  ...(forecasts === null ? [] : [{ id: 'likely', label: 'Odds and strength' }]),
-]
+const jumpsOf = ({ frame, summary, forecasts }: ColonyProps): { id: string; label: string }[] => {
+  const { jumps } = frame.words.colony
+  return [
+    { id: 'journal', label: jumps.journal },
+    ...(summary.outcome === null
+      ? [
+          { id: 'checks', label: jumps.checks },
+          { id: 'dates', label: jumps.dates },
+        ]
+      : []),
+    ...(forecasts === null ? [] : [{ id: 'likely', label: jumps.likely }]),
+  ]
+}
 
-const ChecksFold = ({ plan }: { plan: Plan }) => (
-  <Fold id="checks" title="Checks" says={`${live(plan).length} now, ${coming(plan).length} to come`}>
-    <Checks plan={plan} />
-  </Fold>
-)
+const ChecksFold = ({ plan }: { plan: Plan }) => {
+  const { checks, jumps } = useWords().colony
+  return (
+    <Fold id="checks" title={jumps.checks} says={checks.count(live(plan).length, coming(plan).length)}>
+      <Checks plan={plan} />
+    </Fold>
+  )
+}
 
 export const ColonyPage = (p: ColonyProps) => {
   const { summary: s, frame } = p
   const { plan } = s
+  const { words } = frame
+  const said = words.colony
   const open = s.outcome === null
   return (
     <Layout frame={frame} title={s.tag} scripts={[BESIDE]}>
@@ -115,15 +115,15 @@ export const ColonyPage = (p: ColonyProps) => {
         )}
         <header class="colony-head">
           <h1>
-            <span class="colony-tag">{s.tag}</span> {headline(plan, s.outcome)}
+            <span class="colony-tag">{s.tag}</span> {headline(plan, s.outcome, words)}
           </h1>
           <p class="soft">
-            {open
-              ? `Day ${s.day}`
-              : `Stayed ${s.day} days, until ${dayWords(s.closedOn ?? s.asOf, frame.today)}`}{' '}
-            · {s.yard}
-            {s.stand === null ? '' : `, stand ${s.stand}`} · {labelIn(removalTypes(), s.removalType)}, in{' '}
-            {dayWords(s.intakeOn, frame.today)}
+            {open ? said.day(s.day) : said.stayed(s.day, words.dates.day(s.closedOn ?? s.asOf, frame.today))}{' '}
+            · {words.entries.at(s.yard, s.stand ?? undefined)} ·{' '}
+            {said.cameIn(
+              labelIn(removalTypes([], words.choiceWords), s.removalType),
+              words.dates.day(s.intakeOn, frame.today),
+            )}
           </p>
         </header>
         <SharedDays history={p.history} today={frame.today} />
@@ -141,13 +141,13 @@ export const ColonyPage = (p: ColonyProps) => {
         <Journal lines={p.journal} joined={p.joined} frame={frame} path={p.path} />
         {open ? <ChecksFold plan={plan} /> : null}
         {open ? (
-          <Fold id="dates" title={plan.readiness.ready ? 'Ready to move out' : 'Moving out, and the dates'}>
+          <Fold id="dates" title={plan.readiness.ready ? said.ready.yes : said.ready.fold}>
             <Ready plan={plan} />
             <Spans plan={plan} />
           </Fold>
         ) : null}
         {p.forecasts === null ? null : (
-          <Fold id="likely" title="What is likely" open={p.asksFrame}>
+          <Fold id="likely" title={words.likely.title} open={p.asksFrame}>
             <Forecasts {...p.forecasts} plan={plan} today={frame.today} path={p.path} />
           </Fold>
         )}

@@ -2,7 +2,6 @@
 import type { Entry } from '../../journal/index.ts'
 import { type Frame, Layout } from '../../parts/index.ts'
 import type { ColonySummary } from '../../store/index.ts'
-import { dayWords, KIND_WORDS } from '../../words/index.ts'
 
 export interface PhotoProps {
   frame: Frame
@@ -16,31 +15,33 @@ export interface PhotoProps {
   at: number
 }
 
-export const PhotoPage = ({ frame, summary: s, path, entry: e, ids, at }: PhotoProps) => (
-  <Layout frame={frame} title={`${s.tag}, photo`}>
-    <p class="crumb">
-      <a href={`${path}#e-${e.id}`}>‹ {s.tag}</a>
-    </p>
-    <h1>Photo of {s.tag}</h1>
-    <p class="soft">
-      With {KIND_WORDS[e.kind]} of {dayWords(e.on, frame.today)}, by {e.by}
-      {ids.length === 1 ? '' : `; ${at + 1} of ${ids.length}`}.
-    </p>
-    <p class="photo-whole">
-      <img
-        src={`/photos/${ids[at]}`}
-        alt={`${s.tag}, ${dayWords(e.on, frame.today)}; not here without signal`}
-      />
-    </p>
-    <nav class="buttons" aria-label="Photos of the same entry">
-      <Way path={path} id={ids[at - 1]} words="Photo before" />
-      <Way path={path} id={ids[at + 1]} words="Next photo" />
-      <a class="button" href={`${path}#e-${e.id}`}>
-        Back to {s.tag}
-      </a>
-    </nav>
-  </Layout>
-)
+export const PhotoPage = ({ frame, summary: s, path, entry: e, ids, at }: PhotoProps) => {
+  const { colony, dates, entries } = frame.words
+  const said = colony.photo
+  const day = dates.day(e.on, frame.today)
+  return (
+    <Layout frame={frame} title={said.title(s.tag)}>
+      <p class="crumb">
+        <a href={`${path}#e-${e.id}`}>‹ {s.tag}</a>
+      </p>
+      <h1>{said.heading(s.tag)}</h1>
+      <p class="soft">
+        {said.of(entries.kinds[e.kind], day, e.by)}
+        {ids.length === 1 ? '' : said.nth(at + 1, ids.length)}.
+      </p>
+      <p class="photo-whole">
+        <img src={`/photos/${ids[at]}`} alt={said.alt(s.tag, day)} />
+      </p>
+      <nav class="buttons" aria-label={said.others}>
+        <Way path={path} id={ids[at - 1]} words={said.before} />
+        <Way path={path} id={ids[at + 1]} words={said.next} />
+        <a class="button" href={`${path}#e-${e.id}`}>
+          {said.back(s.tag)}
+        </a>
+      </nav>
+    </Layout>
+  )
+}
 
 const Way = ({ path, id, words }: { path: string; id: string | undefined; words: string }) =>
   id === undefined ? null : (

@@ -1,21 +1,19 @@
 /** After saving: what comes next, then what is in the book now. */
+import { useWords } from '../../forms/index.ts'
 import type { Entry } from '../../journal/index.ts'
-import { type Frame, HowTo, type JournalLine } from '../../parts/index.ts'
+import { correctPath, type Frame, HowTo, type JournalLine } from '../../parts/index.ts'
 import type { Check, Plan } from '../../recovery/index.ts'
 import type { ColonySummary } from '../../store/index.ts'
 import {
-  ACTION_WORDS,
   afterQuiet,
   coming,
-  dayWords,
   entryWords,
-  fromTo,
   inUnits,
   leftOutWords,
   lidShutUntil,
   live,
-  RULE_WORDS,
   toDoOf,
+  type Words,
 } from '../../words/index.ts'
 
 interface SavedProps {
@@ -34,6 +32,8 @@ export const Saved = ({ lines, shares, plan, summary, frame, path }: SavedProps)
   const [line] = lines
   if (line === undefined) return null
   const { entry: e } = line
+  const { words } = frame
+  const said = words.colony.saved
   const open = summary.outcome === null
   const unsent = frame.phone?.unsent.includes(e.id) ?? false
   return (
@@ -41,8 +41,10 @@ export const Saved = ({ lines, shares, plan, summary, frame, path }: SavedProps)
       {shares.length === 0 ? null : (
         <p>
           <b>
-            {shares.map((s) => s.tag).join(' and ')} {shares.length === 1 ? 'stands' : 'stand'} on stand{' '}
-            {summary.stand} too.
+            {said.onStandToo(
+              shares.map((s) => s.tag),
+              summary.stand ?? '',
+            )}
           </b>
         </p>
       )}
@@ -53,22 +55,25 @@ export const Saved = ({ lines, shares, plan, summary, frame, path }: SavedProps)
         <Gone summary={summary} frame={frame} path={path} />
       )}
       <p class="small">
-        <b>{unsent ? 'Kept on this phone, not sent yet:' : 'In the book:'}</b>{' '}
-        {lines.map((l, i) => doneWords(l.entry, frame, i > 0)).join('; ')}, {dayWords(e.on, frame.today)},
-        signed {e.by}.
+        <b>{unsent ? said.unsent : said.inBook}</b>{' '}
+        {said.signed(
+          lines.map((l, i) => doneWords(l.entry, frame, i > 0)).join('; '),
+          words.dates.day(e.on, frame.today),
+          e.by,
+        )}
       </p>
       <div class="buttons">
         <a class="button" href="/">
-          Back to today
+          {said.backToToday}
         </a>
         {e.kind === 'intake' && e.replaces === undefined ? (
           <a class="button" href="/intake">
-            Log another
+            {said.logAnother}
           </a>
         ) : null}
         {line.superseded === null && e.kind !== 'withdrawal' ? (
-          <a class="button button-plain" href={unsent ? `/outbox#o-${e.id}` : `/entry/${e.id}/correct`}>
-            Correct it
+          <a class="button button-plain" href={correctPath(e.id, frame)}>
+            {said.correctIt}
           </a>
         ) : null}
       </div>
@@ -79,19 +84,19 @@ export const Saved = ({ lines, shares, plan, summary, frame, path }: SavedProps)
 /** After it has left: whom to tell, and what goes with it. */
 const Gone = ({ summary, frame, path }: Pick<SavedProps, 'summary' | 'frame' | 'path'>) => {
   const moved = summary.outcome === 'moved-out'
+  const { colony } = frame.words
+  const said = colony.saved
   return (
     <>
       <p>
-        <b>{summary.tag} is off the round.</b>
-        {frame.mayOpen(`${path}/letter`)
-          ? ` What comes next: ${moved ? 'its papers for the new keeper, and a letter to the customer' : 'tell the customer'}.`
-          : ''}
+        <b>{said.offTheRound(summary.tag)}</b>
+        {frame.mayOpen(`${path}/letter`) ? ` ${moved ? said.nextPapers : said.nextCustomer}` : ''}
       </p>
       {frame.mayOpen(`${path}/letter`) ? (
         <div class="buttons">
           {moved ? <HandingOver path={path} /> : null}
           <a class={moved ? 'button' : 'button button-do'} href={`${path}/letter`}>
-            Letter to the customer
+            {colony.letter}
           </a>
         </div>
       ) : null}
@@ -99,59 +104,64 @@ const Gone = ({ summary, frame, path }: Pick<SavedProps, 'summary' | 'frame' | '
   )
 }
 
-const HandingOver = ({ path }: { path: string }) => (
-  <>
-    <a class="button button-do" href={`${path}/keeper-sheet`}>
-      Sheet for the new keeper
-    </a>
-    <a class="button" href={`${path}/move-record`}>
-      Move-out record
-    </a>
-  </>
-)
+const HandingOver = ({ path }: { path: string }) => {
+  const { keeperSheet, moveRecord } = useWords().colony
+  return (
+    <>
+      <a class="button button-do" href={`${path}/keeper-sheet`}>
+        {keeperSheet}
+      </a>
+      <a class="button" href={`${path}/move-record`}>
+        {moveRecord}
+      </a>
+    </>
+  )
+}
 
 /** Half a look: what is still to be said, while one stands at the box. */
 const LeftOut = ({ plan, path }: { plan: Plan; path: string }) => {
-  const words = leftOutWords(plan)
+  const w = useWords()
+  const words = leftOutWords(plan, w)
   return words === null ? null : (
     <p class="left-out">
       <b>{words}</b>{' '}
       <a class="tall" href={`${path}/visit`}>
-        Say it now
+        {w.colony.saved.sayNow}
       </a>
     </p>
   )
 }
 
 /** What was done beside the look is said with all there is to it: which frame, from which colony. */
-function doneWords(e: Entry, { units, today }: Frame, whole: boolean): string {
-  const { title, facts } = entryWords(e, units, today)
+function doneWords(e: Entry, { units, today, words: w }: Frame, whole: boolean): string {
+  const { title, facts } = entryWords(e, units, today, false, w)
   const words = whole && facts.length > 0 ? `${title} (${facts.join(', ')})` : title
   return whole ? `${words.charAt(0).toLowerCase()}${words.slice(1)}` : words
 }
 
 /** The plan in a sentence or two: what is to be done, and the next days that matter. */
 const PlanNow = ({ plan, first, units }: { plan: Plan; first: boolean; units: Frame['units'] }) => {
-  const { action, why } = plan.advice
+  const w = useWords()
+  const said = w.colony.saved
+  const why = w.reasons.all(plan.advice.reasons)
   const next = (first ? [...live(plan), ...coming(plan)] : coming(plan)).slice(0, first ? 4 : 1)
   const shut = first ? lidShutUntil(plan) : null
   return (
     <>
       <p>
-        <b>The plan now: {ACTION_WORDS[action].toLowerCase()}.</b>{' '}
-        {inUnits(why.replace(leftOutWords(plan) ?? '', ''), units)}
+        <b>{said.planNow(w.trade.actions[plan.advice.action].toLowerCase())}</b>{' '}
+        {inUnits(why.replace(leftOutWords(plan, w) ?? '', ''), units)}
       </p>
-      <HowTo act={toDoOf(plan)?.act ?? null} />
+      <HowTo act={toDoOf(plan, w)?.act ?? null} />
       {shut === null ? null : (
         <p>
-          <b>The lid comes off first on {dayWords(shut, plan.asOf)}.</b> What comes before that is looked at
-          from outside.
+          <b>{said.lidFirst(w.dates.day(shut, plan.asOf))}</b> {said.beforeThat}
         </p>
       )}
       {next.length === 0 ? null : (
         <ul>
           {next.map((c) => (
-            <li>{stepWords(c, plan)}</li>
+            <li>{stepWords(c, plan, w)}</li>
           ))}
         </ul>
       )}
@@ -159,10 +169,12 @@ const PlanNow = ({ plan, first, units }: { plan: Plan; first: boolean; units: Fr
   )
 }
 
-function stepWords(c: Check, plan: Plan): string {
-  const { name } = RULE_WORDS[c.rule]
+function stepWords(c: Check, plan: Plan, w: Words): string {
+  const { step, afterQuiet: after } = w.colony.saved
+  const { day, fromTo } = w.dates
+  const { name } = w.trade.rules[c.rule]
   const from = afterQuiet(c, plan)
   return from === null
-    ? `${name}: ${fromTo(c.opens, c.closes, plan.asOf)}, best ${dayWords(c.due, plan.asOf)}`
-    : `${name}: from ${dayWords(from, plan.asOf)}, when the lid may come off again`
+    ? step(name, fromTo(c.opens, c.closes, plan.asOf), day(c.due, plan.asOf))
+    : after(name, day(from, plan.asOf))
 }

@@ -2,6 +2,7 @@
 
 import { addDays, type Day, daysBetween, earlier, later } from '../../days.ts'
 import type { FrameSeen, StrengthForecast } from '../../forecast/index.ts'
+import { useWords } from '../../forms/index.ts'
 import {
   along,
   anchor,
@@ -13,7 +14,7 @@ import {
   stretchOf,
   Wide,
 } from '../../parts/index.ts'
-import { chance, dayWords, frames } from '../../words/index.ts'
+import { chance, frames, type Words } from '../../words/index.ts'
 
 interface StrengthProps {
   strength: StrengthForecast
@@ -32,23 +33,18 @@ const GIVE_IN = [0, 3, 7, 10, 14, 21]
 
 export const Strength = (p: StrengthProps) => {
   const { strength: f, today } = p
+  const words = useWords()
+  const said = words.likely.strength
   const now = f.days.find((d) => d.day === today)
   return (
     <>
-      <h3>Strength to come</h3>
+      <h3>{said.title}</h3>
       <p>
-        {now === undefined
-          ? ''
-          : `About ${frames(now.median)} frames of bees today (${frames(now.low)} to ${frames(now.high)}). `}
-        {lowestWords(p)} Chance of falling under {p.minFrames} {p.minFrames === 1 ? 'frame' : 'frames'} before{' '}
-        {dayWords(f.until, today)}: <b>{chance(f.chanceUnder)}</b>.
+        {now === undefined ? '' : `${said.now(frames(now.median), frames(now.low), frames(now.high))} `}
+        {lowestWords(p, words)} {said.under(p.minFrames, words.dates.day(f.until, today))}{' '}
+        <b>{chance(f.chanceUnder, words)}</b>.
       </p>
-      {f.assumed ? (
-        <p class="soft small">
-          Nobody wrote down how many bees came: five frames are assumed, give or take half. Count frames of
-          bees at the next look.
-        </p>
-      ) : null}
+      {f.assumed ? <p class="soft small">{said.assumed}</p> : null}
       <Fan {...p} />
       <GiveFrame {...p} />
       <StrengthTable {...p} />
@@ -56,14 +52,14 @@ export const Strength = (p: StrengthProps) => {
   )
 }
 
-function lowestWords({ strength: f, today }: StrengthProps): string {
+function lowestWords({ strength: f, today }: StrengthProps, w: Words): string {
+  const said = w.likely.strength
   const { day, frames: n } = f.lowest
   const gone = f.days.find((d) => d.day >= today && d.median < GONE)
-  if (gone !== undefined)
-    return `As things stand it dwindles to nothing by about ${dayWords(gone.day, today)}.`
-  if (day > today) return `Lowest on ${dayWords(day, today)}, about ${frames(n)}.`
-  if (day === today) return 'It is at its lowest now.'
-  return `Its lowest point is past (${dayWords(day, today)}, about ${frames(n)}).`
+  if (gone !== undefined) return said.dwindles(w.dates.day(gone.day, today))
+  if (day > today) return said.lowestOn(w.dates.day(day, today), frames(n))
+  if (day === today) return said.lowestNow
+  return said.lowestPast(w.dates.day(day, today), frames(n))
 }
 
 function shown({ strength: f, today }: StrengthProps) {
@@ -75,6 +71,8 @@ function shown({ strength: f, today }: StrengthProps) {
 
 const Fan = (p: StrengthProps) => {
   const { strength: f, today, frame } = p
+  const words = useWords()
+  const said = words.likely.strength
   const days = shown(p)
   const stretch = stretchOf(days[0]?.day ?? today, days.at(-1)?.day ?? today)
   const counted = f.counted.filter((c) => c.day >= stretch.from && c.day <= stretch.to)
@@ -91,11 +89,11 @@ const Fan = (p: StrengthProps) => {
         stretch={stretch}
         scale={{ top, steps, label: (v) => String(v) }}
         today={today}
-        text={`Frames of bees by day, median and the band that holds eight times in ten. ${lowestWords(p)}`}
+        text={said.chart(lowestWords(p, words))}
         words={
           <>
             <text class="least-word" x="100%" dx="-0.4em" y={`${least}%`} dy="-0.35em" text-anchor="end">
-              minimum {p.minFrames}
+              {said.minimum(p.minFrames)}
             </text>
             {counted.map((c) => (
               <circle
@@ -117,7 +115,7 @@ const Fan = (p: StrengthProps) => {
                   dy="2em"
                   text-anchor={anchor(lowAt)}
                 >
-                  lowest {frames(low.frames)}
+                  {said.lowest(frames(low.frames))}
                 </text>
               </>
             )}
@@ -143,9 +141,7 @@ const Fan = (p: StrengthProps) => {
         />
       </DaysPlot>
       <figcaption class="fine">
-        Frames of bees: the line is as likely too high as too low, the band holds eight times in ten
-        {counted.length === 0 ? '' : ', dots are counts at visits'}. Dashed: with a frame of capped brood
-        given on {dayWords(frame.on, today)}.
+        {said.caption(counted.length > 0, words.dates.day(frame.on, today))}
       </figcaption>
     </figure>
   )
@@ -154,56 +150,72 @@ const Fan = (p: StrengthProps) => {
 /** Frames of bees: a smaller difference is none. */
 const NOTICED = 0.1
 
-function frameWords({ frame, strength, today }: StrengthProps): string {
-  const given = frame.on === today ? 'Given today' : `Given on ${dayWords(frame.on, today)}`
-  if (frame.lowest.frames - strength.lowest.frames < NOTICED)
-    return `${given}, one frame of capped brood would not lift the lowest point of ${frames(strength.lowest.frames)} frames of bees.`
-  return `${given}: ${frame.sentence.charAt(0).toLowerCase()}${frame.sentence.slice(1)}`
+/** Whole per cents: two of them are held against each other. */
+const whole = (p: number): string => `${Math.round(p * 100)} %`
+
+function frameWords({ frame, strength, minFrames, today }: StrengthProps, w: Words): string {
+  const said = w.likely.strength
+  const day = frame.on === today ? null : w.dates.day(frame.on, today)
+  const from = frames(strength.lowest.frames)
+  if (frame.lowest.frames - strength.lowest.frames < NOTICED) return said.noLift(day, from)
+  return said.lifts(day, {
+    from,
+    to: frames(frame.lowest.frames),
+    minimum: minFrames,
+    chance: whole(strength.chanceUnder),
+    chanceThen: whole(frame.chanceUnder),
+  })
 }
 
 /** What a frame of capped brood would change, on a day to choose: works without scripts. */
-const GiveFrame = (p: StrengthProps) => (
-  <>
-    <p>{frameWords(p)}</p>
-    <form class="give-when" method="get" action={`${p.path}#foresight`}>
-      <fieldset>
-        <legend>A frame of capped brood given</legend>
-        {GIVE_IN.map((n) => {
-          const on = addDays(p.today, n)
-          return (
-            <button
-              class="button button-plain"
-              type="submit"
-              name="frame"
-              value={on}
-              aria-pressed={on === p.frame.on ? 'true' : 'false'}
-            >
-              {n === 0 ? 'today' : `in ${n} days`}
-            </button>
-          )
-        })}
-      </fieldset>
-    </form>
-  </>
-)
+const GiveFrame = (p: StrengthProps) => {
+  const words = useWords()
+  const said = words.likely.strength
+  return (
+    <>
+      <p>{frameWords(p, words)}</p>
+      <form class="give-when" method="get" action={`${p.path}#foresight`}>
+        <fieldset>
+          <legend>{said.givenWhen}</legend>
+          {GIVE_IN.map((n) => {
+            const on = addDays(p.today, n)
+            return (
+              <button
+                class="button button-plain"
+                type="submit"
+                name="frame"
+                value={on}
+                aria-pressed={on === p.frame.on ? 'true' : 'false'}
+              >
+                {said.inDays(n)}
+              </button>
+            )
+          })}
+        </fieldset>
+      </form>
+    </>
+  )
+}
 
 const StrengthTable = (p: StrengthProps) => {
   const { today, frame } = p
+  const words = useWords()
+  const said = words.likely.strength
   const days = shown(p)
   const start = daysBetween(days[0]?.day ?? today, today) % 3
   return (
     <details class="caution">
-      <summary>Strength in numbers</summary>
-      <Wide label="Frames of bees by day">
+      <summary>{said.numbers}</summary>
+      <Wide label={said.byDay}>
         <table class="numbers">
           <thead>
             <tr>
-              <th scope="col">Day</th>
-              <th scope="col">Frames of bees</th>
-              <th scope="col">Eight times in ten</th>
-              <th scope="col">Brood laid here, frames</th>
-              <th scope="col">Under {p.minFrames}</th>
-              <th scope="col">With the frame</th>
+              <th scope="col">{words.likely.day}</th>
+              <th scope="col">{said.bees}</th>
+              <th scope="col">{said.eightInTen}</th>
+              <th scope="col">{said.brood}</th>
+              <th scope="col">{said.underN(p.minFrames)}</th>
+              <th scope="col">{said.withFrame}</th>
             </tr>
           </thead>
           <tbody>
@@ -211,13 +223,13 @@ const StrengthTable = (p: StrengthProps) => {
               i % 3 === start
                 ? [
                     <tr class={d.day === today ? 'row-now' : undefined}>
-                      <th scope="row">{d.day === today ? 'today' : dayWords(d.day, today)}</th>
+                      <th scope="row">
+                        {d.day === today ? words.likely.today : words.dates.day(d.day, today)}
+                      </th>
                       <td>{frames(d.median)}</td>
-                      <td>
-                        {frames(d.low)} to {frames(d.high)}
-                      </td>
+                      <td>{said.range(frames(d.low), frames(d.high))}</td>
                       <td>{frames(d.brood)}</td>
-                      <td>{chance(d.under)}</td>
+                      <td>{chance(d.under, words)}</td>
                       <td>{frames(frame.days[i]?.median ?? d.median)}</td>
                     </tr>,
                   ]
@@ -226,11 +238,7 @@ const StrengthTable = (p: StrengthProps) => {
           </tbody>
         </table>
       </Wide>
-      <p class="fine">
-        Bees are counted by the day they emerge and die by season; a queen lays as the odds say; bees can care
-        for about two cells of open brood each. Brood survival 94, 92 and 98 % by stage (Fukuda &amp; Sakagami
-        1968); about 2,300 bees a frame. Counts at visits draw the forecast to themselves.
-      </p>
+      <p class="fine">{said.sources}</p>
     </details>
   )
 }

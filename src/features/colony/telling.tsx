@@ -2,21 +2,24 @@
 
 import type { Day } from '../../days.ts'
 import { HARDLY_TELLING, type TellingDay } from '../../forecast/index.ts'
+import { useWords } from '../../forms/index.ts'
 import { betweenPath, DaysPlot, linePath, stretchOf, type ValueScale, Wide } from '../../parts/index.ts'
 import type { Plan } from '../../recovery/index.ts'
-import { dayWords, planActs, whenToLook } from '../../words/index.ts'
+import { planActs, whenToLook } from '../../words/index.ts'
 
 const scaleTo = (top: number): ValueScale => ({ top, steps: [0, top / 2, top], label: (v) => String(v) })
 
 export const Telling = ({ plan, telling, today }: { plan: Plan; telling: TellingDay[]; today: Day }) => {
   const [first, last] = [telling[0], telling.at(-1)]
   if (first === undefined || last === undefined) return null
-  const words = whenToLook(plan, telling)
+  const w = useWords()
+  const said = w.likely.telling
+  const words = whenToLook(plan, telling, w)
   const most = Math.max(...telling.map((t) => t.bits))
   const top = most > 1 ? 2 : most > 0.5 ? 1 : 0.5
   return (
     <>
-      <h3>When a look tells most</h3>
+      <h3>{said.title}</h3>
       <p>{words}</p>
       {most < HARDLY_TELLING || planActs(plan) ? null : (
         <DaysPlot
@@ -24,7 +27,7 @@ export const Telling = ({ plan, telling, today }: { plan: Plan; telling: Telling
           stretch={stretchOf(first.day, last.day)}
           scale={scaleTo(top)}
           today={null}
-          text={`What a look on each coming day is expected to tell. ${words}`}
+          text={said.chart(words)}
         >
           <path
             class="told"
@@ -51,21 +54,21 @@ export const Telling = ({ plan, telling, today }: { plan: Plan; telling: Telling
         </DaysPlot>
       )}
       <details class="caution">
-        <summary>Each day in numbers</summary>
-        <Wide label="What each day tells">
+        <summary>{said.numbers}</summary>
+        <Wide label={said.table}>
           <table class="numbers">
             <thead>
               <tr>
-                <th scope="col">Day</th>
-                <th scope="col">Tells</th>
-                <th scope="col">Risks</th>
-                <th scope="col">Worth</th>
+                <th scope="col">{w.likely.day}</th>
+                <th scope="col">{said.tells}</th>
+                <th scope="col">{said.risks}</th>
+                <th scope="col">{said.worth}</th>
               </tr>
             </thead>
             <tbody>
               {telling.map((t) => (
                 <tr>
-                  <th scope="row">{dayWords(t.day, today)}</th>
+                  <th scope="row">{w.dates.day(t.day, today)}</th>
                   <td>{t.bits.toFixed(2)}</td>
                   <td>{t.harm.toFixed(2)}</td>
                   <td>{t.net.toFixed(2)}</td>
@@ -74,12 +77,7 @@ export const Telling = ({ plan, telling, today }: { plan: Plan; telling: Telling
             </tbody>
           </table>
         </Wide>
-        <p class="fine">
-          In bits: one bit halves the doubt between two things equally likely (Shannon 1948; Lindley 1956),
-          here the doubt about what to do next. Risks: what opening may cost while a virgin is about to fly,
-          one bit if she surely is (judgement). The dashed line is what a look tells, the area what it is
-          worth.
-        </p>
+        <p class="fine">{said.bits}</p>
       </details>
     </>
   )

@@ -2,7 +2,6 @@
 
 import type { Day } from '../../days.ts'
 import type { History } from '../../journal/index.ts'
-import { dayWords } from '../../words/index.ts'
 
 export interface SharedDay {
   on: Day
@@ -19,12 +18,4 @@ export function sharedDays(history: Pick<History, 'entries'>): SharedDay[] {
     .filter(([, people]) => people.size > 1)
     .map(([on, people]) => ({ on, people: [...people] }))
     .sort((a, b) => b.on.localeCompare(a.on))
-}
-
-const NUMBERS = ['', '', 'Two', 'Three', 'Four', 'Five']
-
-/** 'Two people looked at it on Sun 10 May: Ines and Odalys.' */
-export function sharedDayWords({ on, people }: SharedDay, today: Day): string {
-  const names = `${people.slice(0, -1).join(', ')} and ${people.at(-1)}`
-  return `${NUMBERS[people.length] ?? people.length} people looked at it on ${dayWords(on, today)}: ${names}.`
 }

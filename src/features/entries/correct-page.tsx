@@ -4,7 +4,6 @@ import type { Child } from 'hono/jsx'
 import { FIELDS, Fields, type FormState } from '../../forms/index.ts'
 import type { StandingEntry } from '../../journal/index.ts'
 import type { Frame } from '../../parts/index.ts'
-import { dayWords, KIND_WORDS } from '../../words/index.ts'
 import { DayAndTime, type EntryFieldsProps } from './fields/common.tsx'
 import { CageFields, GivenFields, WashFields } from './fields/done.tsx'
 import { ClearedFields } from './fields/health.tsx'
@@ -36,34 +35,37 @@ interface Lists {
 const backTo = (p: OneEntryProps) => ({ href: p.path, label: p.tag })
 
 /** 'the visit of Sun 10 May' */
-const named = (p: OneEntryProps): string =>
-  `${KIND_WORDS[p.entry.kind]} of ${dayWords(p.entry.on, p.frame.today)}`
+const named = ({ entry, frame: { today, words } }: OneEntryProps): string =>
+  words.corrections.named(words.entries.kinds[entry.kind], words.dates.day(entry.on, today))
 
 /** Where what was written down belongs to another box; not of what founds a colony, moves it or ends it. */
-const OtherBox = ({ entry, tag }: OneEntryProps) =>
-  isMovable(entry) ? <a href={`/entry/${entry.id}/other-box`}>It was another box than {tag}</a> : null
+const OtherBox = ({ entry, frame, tag }: OneEntryProps) =>
+  isMovable(entry) ? (
+    <a href={`/entry/${entry.id}/other-box`}>{frame.words.corrections.anotherThan(tag)}</a>
+  ) : null
 
-export const CorrectPage = (p: OneEntryProps & Lists & Unsent) => (
-  <SmallFormPage
-    frame={p.frame}
-    form={p.form}
-    kind={p.entry.kind}
-    title={`${p.unsent === undefined ? 'Correct' : 'Change'} ${named(p)}`}
-    action={p.unsent ?? `/entry/${p.entry.id}/correct`}
-    back={p.unsent === undefined ? backTo(p) : { href: p.path, label: 'Waiting to be sent' }}
-    button={p.unsent === undefined ? 'Save the correction' : 'Save the change'}
-    intro={
-      <p class="soft">
-        {p.unsent === undefined
-          ? `The entry of ${p.tag} as it stands. What it said before stays in the journal, struck out.`
-          : `The entry of ${p.tag}, not sent yet. What it said before is not kept.`}{' '}
-        <OtherBox {...p} />
-      </p>
-    }
-  >
-    {FORM[p.entry.kind]({ form: p.form, frame: p.frame }, p)}
-  </SmallFormPage>
-)
+export const CorrectPage = (p: OneEntryProps & Lists & Unsent) => {
+  const said = p.frame.words.corrections
+  const sent = p.unsent === undefined
+  return (
+    <SmallFormPage
+      frame={p.frame}
+      form={p.form}
+      kind={p.entry.kind}
+      title={sent ? said.correct(named(p)) : said.change(named(p))}
+      action={p.unsent ?? `/entry/${p.entry.id}/correct`}
+      back={sent ? backTo(p) : { href: p.path, label: said.waiting }}
+      button={sent ? said.saveCorrection : said.saveChange}
+      intro={
+        <p class="soft">
+          {sent ? said.asItStands(p.tag) : said.notSent(p.tag)} <OtherBox {...p} />
+        </p>
+      }
+    >
+      {FORM[p.entry.kind]({ form: p.form, frame: p.frame }, p)}
+    </SmallFormPage>
+  )
+}
 
 type Kind = StandingEntry['kind']
 
@@ -90,24 +92,24 @@ const FORM: Record<Kind, (p: EntryFieldsProps, lists: Lists) => Child> = {
   'missed-visit': (p) => <MissedFields {...p} />,
 }
 
-export const WithdrawPage = (p: OneEntryProps) => (
-  <SmallFormPage
-    frame={p.frame}
-    form={p.form}
-    kind="withdrawal"
-    title={`Take back ${named(p)}`}
-    action={`/entry/${p.entry.id}/withdraw`}
-    back={backTo(p)}
-    button="Take it back"
-    intro={
-      <p class="soft">
-        {p.entry.kind === 'intake'
-          ? `Taking back the intake takes ${p.tag} out of the yard, as if it had never been logged. If only something in it is wrong, correct it instead.`
-          : `For what did not happen. The plan is made again without it.`}{' '}
-        <OtherBox {...p} />
-      </p>
-    }
-  >
-    <Fields form={p.form} frame={p.frame} of={FIELDS.withdrawal} show={['reason']} />
-  </SmallFormPage>
-)
+export const WithdrawPage = (p: OneEntryProps) => {
+  const said = p.frame.words.corrections
+  return (
+    <SmallFormPage
+      frame={p.frame}
+      form={p.form}
+      kind="withdrawal"
+      title={said.takeBack(named(p))}
+      action={`/entry/${p.entry.id}/withdraw`}
+      back={backTo(p)}
+      button={said.takeItBack}
+      intro={
+        <p class="soft">
+          {p.entry.kind === 'intake' ? said.intakeBack(p.tag) : said.didNotHappen} <OtherBox {...p} />
+        </p>
+      }
+    >
+      <Fields form={p.form} frame={p.frame} of={FIELDS.withdrawal} show={['reason']} />
+    </SmallFormPage>
+  )
+}

@@ -1,7 +1,7 @@
 /** It was another box: which one, and what goes along. */
 import { type FormState, TextField, Ticks } from '../../forms/index.ts'
 import { FormPage, type Frame } from '../../parts/index.ts'
-import { capital, dayWords, entryWords, KIND_WORDS } from '../../words/index.ts'
+import { capital, entryWords } from '../../words/index.ts'
 import type { Movable } from './other-box.ts'
 
 interface OtherBoxProps {
@@ -16,44 +16,40 @@ interface OtherBoxProps {
   ids: string[]
 }
 
-const LABELS: Record<string, string> = { to: 'The right box', along: 'What goes along' }
-
 export const OtherBoxPage = ({ frame, form, entries, tag, path, tags, ids }: OtherBoxProps) => {
   const [entry] = entries
+  const { words } = frame
+  const said = words.corrections.otherBox
+  const labels: Record<string, string> = { to: said.to, along: said.along }
   if (entry === undefined) return null
   const label = (e: Movable): string => {
-    const { title, facts } = entryWords(e, frame.units, frame.today, frame.may('see-private'))
+    const { title, facts } = entryWords(e, frame.units, frame.today, frame.may('see-private'), words)
     return [title, ...facts].join(', ')
   }
   return (
     <FormPage
       frame={frame}
-      title={`${capital(KIND_WORDS[entry.kind])} of ${dayWords(entry.on, frame.today)} was at another box`}
+      title={said.title(capital(words.entries.kinds[entry.kind]), words.dates.day(entry.on, frame.today))}
       form={form}
       action={`/entry/${entry.id}/other-box`}
       back={{ href: path, label: tag }}
-      button="Move it there"
-      labels={(field) => LABELS[field] ?? ''}
+      button={said.button}
+      labels={(field) => labels[field] ?? ''}
       ids={ids}
-      intro={
-        <p class="soft">
-          Taken back at {tag}, where it stays in the journal struck out, and written down at the right box.
-          Both plans are made again.
-        </p>
-      }
+      intro={<p class="soft">{said.says(tag)}</p>}
     >
       <TextField
         form={form}
         name="to"
-        label={LABELS.to ?? ''}
-        hint="Its tag"
+        label={said.to}
+        hint={said.toHint}
         list={tags.filter((t) => t !== tag)}
         required
       />
       <Ticks
         form={form}
         name="along"
-        label={LABELS.along ?? ''}
+        label={said.along}
         choices={entries.map((e) => ({ value: e.id, label: label(e) }))}
       />
     </FormPage>

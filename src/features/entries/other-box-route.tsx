@@ -70,9 +70,10 @@ export function otherBox(deps: PageDeps): Hono<Env> {
     const problems = problemsOf(found, to?.summary ?? null, one(typed, 'to'), entries)
     if (to === null || problems.length > 0) return show(c, found, typed, problems)
     const by = signedIn(c)
-    const { today } = c.var.frame
+    const { today, words } = c.var.frame
+    const reason = words.corrections.otherBox.reason(to.summary.tag)
     const idOf = (name: string): string => one(typed, `id.${name}`)
-    const moves = movesOf({ entries, to: to.summary, today, by, idOf })
+    const moves = movesOf({ entries, to: to.summary, today, by, reason, idOf })
     const saved = store.append(moves, { today, recordedAt: deps.clock().toISOString(), recordedBy: by })
     const first = entries[0]
     if (saved.ok && first !== undefined) return toColony(c, to.summary, idOf(`new.${first.id}`))

@@ -33,12 +33,14 @@ export interface MoveParts {
   today: string
   /** Who moves it. */
   by: string
+  /** Why it is taken back, in the words of who moves it; kept in the journal. */
+  reason: string
   /** A new id for every entry that is made, by a name that stays the same when the form is posted again. */
   idOf: (name: string) => string
 }
 
 /** The entries that move others: of each, the same said of the right box, then its withdrawal at the wrong one. */
-export const movesOf = ({ entries, to, today, by, idOf }: MoveParts): Record<string, unknown>[] =>
+export const movesOf = ({ entries, to, today, by, reason, idOf }: MoveParts): Record<string, unknown>[] =>
   entries.flatMap((e) => {
     const { id, replaces: _replaces, colony, ...said } = e
     return [
@@ -49,7 +51,7 @@ export const movesOf = ({ entries, to, today, by, idOf }: MoveParts): Record<str
         on: today,
         by,
         replaces: id,
-        reason: `It was another box: ${to.tag}`,
+        reason,
       },
       { ...said, id: idOf(`new.${id}`), colony: to.id },
     ]

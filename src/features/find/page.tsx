@@ -1,7 +1,7 @@
 /** Finding anything: one field, and what fits, the newest first. */
 import type { Child } from 'hono/jsx'
 import { type Frame, Layout } from '../../parts/index.ts'
-import { dayWords } from '../../words/index.ts'
+import type { Words } from '../../words/index.ts'
 
 export interface BoxLine {
   tag: string
@@ -46,16 +46,16 @@ export interface FindProps {
 }
 
 export const FindPage = (p: FindProps) => {
+  const said = p.frame.words.finding
   const nothing = p.boxes.length + p.entries.length + p.sheets.length === 0
   return (
-    <Layout frame={p.frame} title="Find">
-      <h1>Find</h1>
+    <Layout frame={p.frame} title={said.title}>
+      <h1>{said.title}</h1>
       <search>
         <form class="finder" method="get" action="/find">
           <div class="finder-first">
             <label>
-              Tag, stand, yard, or words of a note
-              {p.frame.may('see-private') ? ', a customer or street' : ''}
+              {said.field(p.frame.may('see-private'))}
               <input
                 type="search"
                 name="q"
@@ -68,29 +68,26 @@ export const FindPage = (p: FindProps) => {
               />
             </label>
             <button class="button button-do" type="submit">
-              Find
+              {said.title}
             </button>
           </div>
         </form>
       </search>
       <div id="scan-here" />
       {p.typed === '' ? (
-        <Boxes title="Written down last" boxes={p.recent} />
+        <Boxes title={said.recent} boxes={p.recent} />
       ) : (
         <>
           <p class="soft" role="status">
-            {nothing ? `Nothing fits “${p.typed}”.` : foundWords(p)}
+            {nothing ? said.nothing(p.typed) : foundWords(p, said)}
           </p>
-          {nothing ? <Boxes title="Tags that look like it" boxes={p.near} /> : null}
-          <Boxes title="Boxes" boxes={p.boxes} />
+          {nothing ? <Boxes title={said.near} boxes={p.near} /> : null}
+          <Boxes title={said.boxes} boxes={p.boxes} />
           <Sheets sheets={p.sheets} frame={p.frame} />
           <Entries entries={p.entries} frame={p.frame} />
-          {p.more === 0 ? null : <p class="soft">{p.more} more. Type another word to narrow it down.</p>}
+          {p.more === 0 ? null : <p class="soft">{said.more(p.more)}</p>}
           {p.frame.phone === undefined ? null : (
-            <p class="fine">
-              Looked through what this phone keeps: the boxes in the yard and their journals
-              {p.frame.may('removal-sheets') ? ', and the removal sheets of these days' : ''}.
-            </p>
+            <p class="fine">{said.onPhone(p.frame.may('removal-sheets'))}</p>
           )}
         </>
       )}
@@ -98,17 +95,14 @@ export const FindPage = (p: FindProps) => {
   )
 }
 
-function foundWords({ boxes, entries, sheets }: FindProps): string {
-  const said = [
-    [boxes.length, 'box', 'boxes'],
-    [sheets.length, 'removal', 'removals'],
-    [entries.length, 'entry', 'entries'],
-  ] as const
-  return said
-    .filter(([n]) => n > 0)
-    .map(([n, one, more]) => `${n} ${n === 1 ? one : more}`)
+const foundWords = ({ boxes, entries, sheets }: FindProps, said: Words['finding']): string =>
+  [
+    boxes.length === 0 ? '' : said.countBoxes(boxes.length),
+    sheets.length === 0 ? '' : said.countRemovals(sheets.length),
+    entries.length === 0 ? '' : said.countEntries(entries.length),
+  ]
+    .filter((words) => words !== '')
     .join(', ')
-}
 
 const Section = ({ title, children }: { title: string; children?: Child }) => (
   <section class="section">
@@ -140,7 +134,7 @@ const Boxes = ({ title, boxes }: { title: string; boxes: BoxLine[] }) =>
 
 const Sheets = ({ sheets, frame }: { sheets: SheetLine[]; frame: Frame }) =>
   sheets.length === 0 ? null : (
-    <Section title="Removals">
+    <Section title={frame.words.finding.removals}>
       <ul class="found">
         {sheets.map((s) => (
           <li>
@@ -148,7 +142,12 @@ const Sheets = ({ sheets, frame }: { sheets: SheetLine[]; frame: Frame }) =>
               {s.name}
             </a>
             <p class="small">
-              {[s.address, s.calledOn === null ? null : `called ${dayWords(s.calledOn, frame.today)}`]
+              {[
+                s.address,
+                s.calledOn === null
+                  ? null
+                  : frame.words.finding.called(frame.words.dates.day(s.calledOn, frame.today)),
+              ]
                 .filter((x) => x !== null)
                 .join(' · ')}
               {s.boxes.map((b) => (
@@ -168,7 +167,7 @@ const Sheets = ({ sheets, frame }: { sheets: SheetLine[]; frame: Frame }) =>
 
 const Entries = ({ entries, frame }: { entries: EntryLine[]; frame: Frame }) =>
   entries.length === 0 ? null : (
-    <Section title="Words of entries">
+    <Section title={frame.words.finding.entries}>
       <ol class="lines">
         {entries.map((e) => (
           <li class="line">
@@ -176,15 +175,13 @@ const Entries = ({ entries, frame }: { entries: EntryLine[]; frame: Frame }) =>
               <a class="tag" href={e.path}>
                 {e.tag}
               </a>
-              <span class="stand">{dayWords(e.on, frame.today)}</span>
+              <span class="stand">{frame.words.dates.day(e.on, frame.today)}</span>
             </div>
             <div class="line-body">
               <p class="entry-note">
                 {e.text.map((part) => (part.hit ? <mark>{part.text}</mark> : part.text))}
               </p>
-              <p class="fine">
-                {e.kind}, signed {e.by}
-              </p>
+              <p class="fine">{frame.words.finding.signed(e.kind, e.by)}</p>
             </div>
           </li>
         ))}

@@ -2,7 +2,7 @@ import { Hono } from 'hono'
 import { colonyPath, type Env, nearestTags, type PageDeps, page } from '../../app/index.ts'
 import type { Sheet } from '../../records/index.ts'
 import type { ColonySummary, Repository } from '../../store/index.ts'
-import { KIND_WORDS, leftWords, PHASE_WORDS } from '../../words/index.ts'
+import { leftWords, type Words } from '../../words/index.ts'
 import { type BoxLine, type EntryLine, FindPage, type SheetLine } from './page.tsx'
 import { findBoxes, findEntries, isSheetOf, rarest, snippet, wordsOf } from './search.ts'
 
@@ -17,6 +17,8 @@ export function find(deps: PageDeps): Hono<Env> {
   const app = new Hono<Env>()
   app.get('/find', (c) => {
     const { store } = deps
+    const { words: w } = c.var.frame
+    const lines = (found: ColonySummary[]): BoxLine[] => found.map((s) => boxLine(s, w))
     const typed = (c.req.query('q') ?? '').trim().slice(0, 80)
     const words = wordsOf(typed)
     const colonies = typed === '' ? [] : store.colonies({})
@@ -26,36 +28,36 @@ export function find(deps: PageDeps): Hono<Env> {
     const [only] = exact.filter((b) => b.summary.closedOn === null)
     if (only !== undefined && c.req.query('list') === undefined)
       return c.redirect(colonyPath(only.summary), 303)
-    const entries = words.length === 0 ? [] : entriesIn(store, words)
-    const sheets = words.length === 0 ? [] : sheetsIn(store, words)
+    const entries = words.length === 0 ? [] : entriesIn(store, words, w)
+    const sheets = words.length === 0 ? [] : sheetsIn(store, words, w)
     const nothing = boxes.length + entries.length + sheets.length === 0
     return page(
       c,
       <FindPage
         frame={c.var.frame}
         typed={typed}
-        boxes={boxes.slice(0, MOST).map((b) => boxLine(b.summary))}
+        boxes={lines(boxes.slice(0, MOST).map((b) => b.summary))}
         entries={entries.slice(0, MOST)}
         sheets={sheets.slice(0, MOST)}
-        recent={typed === '' ? recentIn(store).map(boxLine) : []}
+        recent={typed === '' ? lines(recentIn(store)) : []}
         more={[boxes, entries, sheets].reduce((sum, of) => sum + Math.max(0, of.length - MOST), 0)}
-        near={nothing && typed !== '' ? nearestTags(typed, colonies).map(boxLine) : []}
+        near={nothing && typed !== '' ? lines(nearestTags(typed, colonies)) : []}
       />,
     )
   })
   return app
 }
 
-const boxLine = (s: ColonySummary): BoxLine => ({
+const boxLine = (s: ColonySummary, w: Words): BoxLine => ({
   tag: s.tag,
   path: colonyPath(s),
-  place: s.stand === null ? s.yard : `${s.yard}, stand ${s.stand}`,
-  standing: s.outcome === null ? PHASE_WORDS[s.phase] : leftWords(s.outcome),
+  place: w.entries.at(s.yard, s.stand ?? undefined),
+  standing: s.outcome === null ? w.trade.phases[s.phase] : leftWords(s.outcome, w),
   left: s.closedOn !== null,
 })
 
 /** What stands in a journal still: what was corrected or taken back is found by what took its place. */
-function entriesIn(store: Repository, words: readonly string[]): EntryLine[] {
+function entriesIn(store: Repository, words: readonly string[], w: Words): EntryLine[] {
   return findEntries(words, store.mentions(rarest(words))).flatMap(({ row: { entry, tag }, text }) => {
     const colony = store.colony(entry.colony)
     if (colony === null || !colony.history.entries.some((e) => e.id === entry.id)) return []
@@ -64,7 +66,7 @@ function entriesIn(store: Repository, words: readonly string[]): EntryLine[] {
         tag,
         path: `${colonyPath(colony.summary)}#e-${entry.id}`,
         on: entry.on,
-        kind: KIND_WORDS[entry.kind],
+        kind: w.entries.kinds[entry.kind],
         by: entry.by,
         text: snippet(text, words),
       },
@@ -73,14 +75,14 @@ function entriesIn(store: Repository, words: readonly string[]): EntryLine[] {
 }
 
 /** Removal sheets, for a role that has them, the newest job first; on a phone those that it keeps. */
-function sheetsIn(store: Repository, words: readonly string[]): SheetLine[] {
+function sheetsIn(store: Repository, words: readonly string[], w: Words): SheetLine[] {
   return store.removals
     .list()
     .filter(({ sheet }) => isSheetOf(words, sheet))
     .sort((a, b) => jobDay(b.sheet).localeCompare(jobDay(a.sheet)))
     .map(({ id, sheet: { job }, colonies }) => ({
       path: `/removals/${id}`,
-      name: job.name ?? job.address ?? 'Without a name',
+      name: job.name ?? job.address ?? w.finding.nameless,
       address: job.name === undefined ? null : (job.address ?? null),
       calledOn: job.calledOn ?? null,
       boxes: colonies.flatMap((colony) => {

@@ -2,7 +2,7 @@
 import { folded } from '../../folded.ts'
 import type { Sheet } from '../../records/index.ts'
 import { type ColonySummary, type TaggedRow, writtenIn } from '../../store/index.ts'
-import { labelIn, leftWords, PHASE_WORDS, removalTypes } from '../../words/index.ts'
+import { knownAs, STAND_WORDS } from '../../words/index.ts'
 
 /** Words as they are compared. A hyphen or blank in a tag does not matter, so a word keeps neither. */
 export const wordsOf = (typed: string): string[] =>
@@ -44,17 +44,9 @@ function nearness(s: ColonySummary, words: readonly string[], tag: string): Near
   if (tag !== '' && own === tag) return 0
   if (tag !== '' && own.startsWith(tag)) return 1
   const stand = s.stand === null ? null : folded(s.stand)
-  const standTyped = words.filter((w) => w !== 'stand')
+  const standTyped = words.filter((w) => !STAND_WORDS.includes(w))
   if (stand !== null && standTyped.length === 1 && standTyped[0] === stand) return 2
-  const known = folded(
-    [
-      s.tag,
-      s.yard,
-      s.stand === null ? '' : `stand ${s.stand}`,
-      labelIn(removalTypes(), s.removalType),
-      s.outcome === null ? PHASE_WORDS[s.phase] : leftWords(s.outcome),
-    ].join(' '),
-  )
+  const known = knownAs(s)
   return words.every((w) => known.includes(w) || own.includes(bareTag(w) || w)) ? 3 : null
 }
 

@@ -1,8 +1,9 @@
 /** Washes over time: a dot for the rate, a bar for its limits, a step line for the threshold. Across in per cent, down in pixels. */
 
 import { addDays, type Day, daysBetween, later } from '../../days.ts'
+import { useWords } from '../../forms/index.ts'
 import { miteThresholdOn, type Protocol } from '../../recovery/index.ts'
-import { dayWords, plain } from '../../words/index.ts'
+import { plain } from '../../words/index.ts'
 import type { Wash } from './mites.ts'
 import { rateWords } from './words.ts'
 
@@ -19,6 +20,9 @@ export const WashChart = ({
   protocol: Protocol
   today: Day
 }) => {
+  const words = useWords()
+  const { dates } = words
+  const said = words.health.mites
   const first = washes[0]
   if (first === undefined) return null
   const from = addDays(first.on, -2)
@@ -28,10 +32,10 @@ export const WashChart = ({
   const most = Math.max(...washes.map((w) => w.upper), ...steps.map((s) => s.threshold)) * 1.1
   const x = (day: Day): string => `${Number(((daysBetween(from, day) / days) * 100).toFixed(2))}%`
   const y = (rate: number): number => Number((TOP + HEIGHT * (1 - rate / most)).toFixed(1))
-  const said = washes.map((w) => `${dayWords(w.on, today)}: ${rateWords(w)}`).join('; ')
+  const each = washes.map((w) => `${dates.day(w.on, today)}: ${rateWords(w, words)}`).join('; ')
   return (
     <figure class="wash-chart">
-      <svg width="100%" height={TOP + HEIGHT + 24} role="img" aria-label={`Mites per 100 bees. ${said}.`}>
+      <svg width="100%" height={TOP + HEIGHT + 24} role="img" aria-label={said.chart(each)}>
         {[0, ...ticksTo(most)].map((n) => (
           <>
             <line class="wc-grid" x1="0" x2="100%" y1={y(n)} y2={y(n)} />
@@ -50,7 +54,7 @@ export const WashChart = ({
           y={y(steps.at(-1)?.threshold ?? 0) - 5}
           text-anchor="end"
         >
-          threshold
+          {said.thresholdWord}
         </text>
         {washes.map((w) => (
           <g class={`wc-wash wc-${w.stands}`}>
@@ -64,15 +68,12 @@ export const WashChart = ({
         {[washes[0], washes.length > 1 ? washes.at(-1) : undefined].map((w) =>
           w === undefined ? null : (
             <text class="wc-small" x={x(w.on)} y={TOP + HEIGHT + 18} text-anchor="middle">
-              {dayWords(w.on, today).split(' ').slice(1, 3).join(' ')}
+              {dates.axis(w.on)}
             </text>
           ),
         )}
       </svg>
-      <figcaption class="fine">
-        Mites per 100 bees; the bar is what a sample of that size cannot tell apart (95 % limits of Wilson).
-        Mites sit unevenly on bees, so in truth the bar is longer rather than shorter.
-      </figcaption>
+      <figcaption class="fine">{said.caption}</figcaption>
     </figure>
   )
 }

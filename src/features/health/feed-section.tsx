@@ -1,7 +1,7 @@
 /** What a colony was fed, and what it needs where nothing comes in. */
 
 import type { Frame } from '../../parts/index.ts'
-import { dayAndDistance, dayWords, weight } from '../../words/index.ts'
+import { weight } from '../../words/index.ts'
 import { type Health, LATELY_DAYS } from './health.ts'
 import { combWords, feedWords, needBasis, needWords } from './words.ts'
 
@@ -13,53 +13,59 @@ interface FeedProps {
   here: boolean
 }
 
-export const FeedSection = ({ health: h, path, frame, here }: FeedProps) => (
-  <section class="section">
-    <h2>Feed</h2>
-    {h.stores === null ? null : (
-      <p>
-        Stores: <b>{h.stores.level}</b>, {dayAndDistance(h.stores.on, frame.today)}.
-      </p>
-    )}
-    {h.need === null ? (
-      <p>Nobody has counted the bees, so no need is reckoned. Count frames of bees at the next visit.</p>
-    ) : (
-      <>
+export const FeedSection = ({ health: h, path, frame, here }: FeedProps) => {
+  const { words } = frame
+  const said = words.health.feed
+  return (
+    <section class="section">
+      <h2>{said.title}</h2>
+      {h.stores === null ? null : (
         <p>
-          Where nothing comes in they need <strong>{needWords(h.need, frame.units)}</strong>.{' '}
-          {combWords(frame.units)}
+          {said.stores} <b>{said.levels[h.stores.level]}</b>,{' '}
+          {words.dates.dayAndDistance(h.stores.on, frame.today)}.
         </p>
-        <p class="fine">
-          {needBasis(h.need, frame.today)} An estimate: 7 mg of food a day for an adult, 18 mg for an open
-          brood cell (Khoury, Barron & Myerscough 2013); half as much or twice as much is no surprise.
-        </p>
-      </>
-    )}
-    <p>
-      Given in the last {LATELY_DAYS} days:{' '}
-      {h.lately.sugarKg === 0 ? 'no sugar' : `${weight(h.lately.sugarKg, frame.units)} of sugar`}
-      {h.lately.unmeasured === 0 ? '' : `, and ${h.lately.unmeasured} without an amount noted`}.
-    </p>
-    {h.feeds.length === 0 ? null : (
-      <ul class="feeds">
-        {[...h.feeds].reverse().map((f) => (
-          <li>
-            <span class="soft">{dayWords(f.on, frame.today)}</span> {feedWords(f, frame.units)}
-          </li>
-        ))}
-      </ul>
-    )}
-    <p class="fine">
-      Inside the hive, no spills, entrance small, towards evening. Never honey of unknown origin: it carries
-      foulbrood.
-      {h.sprayed ? ' This colony was sprayed: feed none of its own honey back.' : ''}
-    </p>
-    {here ? (
-      <div class="buttons">
-        <a class="button" href={`${path}/feed`}>
-          Record feed
-        </a>
-      </div>
-    ) : null}
-  </section>
-)
+      )}
+      {h.need === null ? (
+        <p>{said.uncounted}</p>
+      ) : (
+        <>
+          <p>
+            {said.needBefore}
+            <strong>{needWords(h.need, frame.units, words)}</strong>. {combWords(frame.units, words)}
+          </p>
+          <p class="fine">
+            {needBasis(h.need, frame.today, words)} {said.estimate}
+          </p>
+        </>
+      )}
+      <p>
+        {said.lately(
+          LATELY_DAYS,
+          h.lately.sugarKg === 0 ? null : weight(h.lately.sugarKg, frame.units),
+          h.lately.unmeasured,
+        )}
+      </p>
+      {h.feeds.length === 0 ? null : (
+        <ul class="feeds">
+          {[...h.feeds].reverse().map((f) => (
+            <li>
+              <span class="soft">{words.dates.day(f.on, frame.today)}</span>{' '}
+              {feedWords(f, frame.units, words)}
+            </li>
+          ))}
+        </ul>
+      )}
+      <p class="fine">
+        {said.how}
+        {h.sprayed ? said.sprayed : ''}
+      </p>
+      {here ? (
+        <div class="buttons">
+          <a class="button" href={`${path}/feed`}>
+            {said.record}
+          </a>
+        </div>
+      ) : null}
+    </section>
+  )
+}

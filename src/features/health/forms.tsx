@@ -13,45 +13,50 @@ import {
 } from '../entries/index.ts'
 import { TreatmentNote } from './guide.tsx'
 
-const back = (p: EntryFormView) => ({ href: `${p.path}/health`, label: `Health of ${p.summary.tag}` })
+const back = (p: EntryFormView) => ({
+  href: `${p.path}/health`,
+  label: p.frame.words.health.title(p.summary.tag),
+})
 
-export const WashPage = (p: EntryFormView) => (
-  <SmallFormPage
-    frame={p.frame}
-    form={p.form}
-    kind="mite-wash"
-    title={`Mite wash of ${p.summary.tag}`}
-    action={`${p.path}/wash`}
-    back={back(p)}
-    button="Save the wash"
-    intro={
-      <p class="soft">
-        Half a cup of bees from a brood frame is about 300. Make sure that the queen is not among them.
-      </p>
-    }
-  >
-    <WashFields form={p.form} frame={p.frame} />
-    <DayField form={p.form} frame={p.frame} kind="mite-wash" />
-  </SmallFormPage>
-)
+export const WashPage = (p: EntryFormView) => {
+  const said = p.frame.words.health.forms
+  return (
+    <SmallFormPage
+      frame={p.frame}
+      form={p.form}
+      kind="mite-wash"
+      title={said.washTitle(p.summary.tag)}
+      action={`${p.path}/wash`}
+      back={back(p)}
+      button={said.saveWash}
+      intro={<p class="soft">{said.washIntro}</p>}
+    >
+      <WashFields form={p.form} frame={p.frame} />
+      <DayField form={p.form} frame={p.frame} kind="mite-wash" />
+    </SmallFormPage>
+  )
+}
 
-export const FeedPage = (p: EntryFormView) => (
-  <SmallFormPage
-    frame={p.frame}
-    form={p.form}
-    kind="given"
-    title={`Feed for ${p.summary.tag}`}
-    action={`${p.path}/feed`}
-    back={back(p)}
-    button="Save the feed"
-  >
-    <FeedFields form={p.form} frame={p.frame} />
-    <DayField form={p.form} frame={p.frame} kind="given" />
-  </SmallFormPage>
-)
+export const FeedPage = (p: EntryFormView) => {
+  const said = p.frame.words.health.forms
+  return (
+    <SmallFormPage
+      frame={p.frame}
+      form={p.form}
+      kind="given"
+      title={said.feedTitle(p.summary.tag)}
+      action={`${p.path}/feed`}
+      back={back(p)}
+      button={said.saveFeed}
+    >
+      <FeedFields form={p.form} frame={p.frame} />
+      <DayField form={p.form} frame={p.frame} kind="given" />
+    </SmallFormPage>
+  )
+}
 
-const Risk = ({ summary: { plan } }: EntryFormView) => {
-  const words = treatmentRisk(plan)
+const Risk = ({ frame, summary: { plan } }: EntryFormView) => {
+  const words = treatmentRisk(plan, frame.words)
   return words === null ? null : (
     <p>
       <b>{words}</b>
@@ -59,34 +64,37 @@ const Risk = ({ summary: { plan } }: EntryFormView) => {
   )
 }
 
-export const TreatPage = (p: EntryFormView) => (
-  <SmallFormPage
-    frame={p.frame}
-    form={p.form}
-    kind="given"
-    title={`Mite treatment of ${p.summary.tag}`}
-    action={`${p.path}/treat`}
-    back={back(p)}
-    button="Save the treatment"
-    intro={
-      <div class="notice">
-        <TreatmentNote />
-        <Risk {...p} />
-      </div>
-    }
-  >
-    <input type="hidden" name="what" value="treatment" />
-    <TreatmentFields form={p.form} frame={p.frame} />
-    <DayField form={p.form} frame={p.frame} kind="given" />
-    <Fields
-      form={p.form}
+export const TreatPage = (p: EntryFormView) => {
+  const said = p.frame.words.health.forms
+  return (
+    <SmallFormPage
       frame={p.frame}
-      of={FIELDS.given}
-      show={['note']}
-      with={{ note: { hint: 'How much, as the label says; weather; with or without honey on.' } }}
-    />
-  </SmallFormPage>
-)
+      form={p.form}
+      kind="given"
+      title={said.treatTitle(p.summary.tag)}
+      action={`${p.path}/treat`}
+      back={back(p)}
+      button={said.saveTreatment}
+      intro={
+        <div class="notice">
+          <TreatmentNote />
+          <Risk {...p} />
+        </div>
+      }
+    >
+      <input type="hidden" name="what" value="treatment" />
+      <TreatmentFields form={p.form} frame={p.frame} />
+      <DayField form={p.form} frame={p.frame} kind="given" />
+      <Fields
+        form={p.form}
+        frame={p.frame}
+        of={FIELDS.given}
+        show={['note']}
+        with={{ note: { hint: said.noteHint } }}
+      />
+    </SmallFormPage>
+  )
+}
 
 export const ClearedPage = (p: EntryFormView) => (
   <SmallFormPage

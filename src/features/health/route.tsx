@@ -1,14 +1,16 @@
 import { Hono } from 'hono'
 import { colonyIn, colonyPath, type Deps, type Env, page, unknownColony } from '../../app/index.ts'
 import type { Plan } from '../../recovery/index.ts'
-import { dayWords, leftWords } from '../../words/index.ts'
+import { dayWords, inUnits, leftWords, type Units } from '../../words/index.ts'
 import { entryForm } from '../entries/index.ts'
 import { ColonyHealthPage } from './colony-page.tsx'
 import { ClearedPage, FeedPage, TreatPage, WashPage } from './forms.tsx'
 import { healthOf, needsWash, urgencyOf } from './health.ts'
-import { HealthPage, type HealthRow } from './page.tsx'
+import { HealthPage } from './page.tsx'
+import type { HealthRow } from './row.tsx'
 
-const signsSay = ({ advice }: Plan): string | null => (advice.action === 'see-to-signs' ? advice.why : null)
+const signsSay = ({ advice }: Plan, units: Units): string | null =>
+  advice.action === 'see-to-signs' ? inUnits(advice.why, units) : null
 
 /** Health: of the yard, of one colony, and the short forms that feed it. */
 export function health(deps: Deps): Hono<Env> {
@@ -30,7 +32,7 @@ export function health(deps: Deps): Hono<Env> {
             path: colonyPath(s),
             yard: s.yard,
             stand: s.stand,
-            says: signsSay(s.plan),
+            says: signsSay(s.plan, c.var.frame.units),
             health: of,
           },
         ]

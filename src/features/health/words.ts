@@ -1,41 +1,33 @@
 /** Health in words: washes and what they can tell, what changed, pests, feed. */
 
-import {
-  dayAndDistance,
-  dayWords,
-  framesWords,
-  plain,
-  type Units,
-  volume,
-  weight,
-} from '../../words/index.ts'
+import { framesWords, plain, type Units, volume, type Words, weight, wordsIn } from '../../words/index.ts'
 import { type Feed, type Need, SUGAR_PER_COMB_KG } from './feed.ts'
 import type { Trend, Wash } from './mites.ts'
-import type { Watch, Watched } from './watch.ts'
+import type { Watch } from './watch.ts'
+
+const ENGLISH = wordsIn('en')
 
 const per100 = (n: number): string => plain(n, 1)
 
 /** '2.7 per 100 bees (1.4 to 5.2)' */
-export const rateWords = (w: Wash): string =>
-  `${per100(w.rate)} per 100 bees (${per100(w.lower)} to ${per100(w.upper)})`
+export const rateWords = (w: Wash, { health }: Words = ENGLISH): string =>
+  health.mites.rate(per100(w.rate), per100(w.lower), per100(w.upper))
 
-/** What to do at once about a count over the threshold, whatever its limits: a wash costs less than a colony. */
-const WASH_OR_TREAT = 'wash again, or treat (the label is the law)'
-const TREAT = 'treat (the label is the law), then wash again'
+/** The same in a column of its own: '2.7 (1.4 to 5.2)'. */
+export const shortRate = (w: Wash, { likely }: Words): string =>
+  `${per100(w.rate)} (${likely.strength.range(per100(w.lower), per100(w.upper))})`
 
 /** The count against the threshold of its month, what the sample can tell, and what to do. */
-export function standsWords(w: Wash): string {
-  const threshold = `the threshold of ${plain(w.threshold)} per 100`
-  const few = w.small ? ` ${w.bees} bees are few: half a cup, about 300, tells more.` : ''
+export function standsWords(w: Wash, { health: { mites: said } }: Words = ENGLISH): string {
+  const threshold = plain(w.threshold)
+  const few = w.small ? said.few(w.bees) : ''
   switch (w.stands) {
     case 'over':
-      return `Over ${threshold}, even at the lower limit: ${TREAT}.${few}`
+      return `${said.over(threshold)}${few}`
     case 'under':
-      return `Under ${threshold}, even at the upper limit.${few}`
+      return `${said.under(threshold)}${few}`
     case 'either':
-      return isOver(w)
-        ? `${w.rate > w.threshold ? 'Over' : 'At'} ${threshold} by the count: ${WASH_OR_TREAT}. The sample leaves room for chance.${few}`
-        : `Under ${threshold} by the count, but the sample is too small to be sure: wash again.${few}`
+      return `${isOver(w) ? said.countOver(threshold, w.rate === w.threshold) : said.countUnder(threshold)}${few}`
   }
 }
 
@@ -43,71 +35,76 @@ export function standsWords(w: Wash): string {
 const isOver = (w: Wash): boolean => w.rate >= w.threshold
 
 /** The same after a rate, in a few words. */
-export function standsShort(w: Wash): string {
+export function standsShort(w: Wash, { health }: Words = ENGLISH): string {
+  const { over, under, countOver, countUnder } = health.mites.short
   switch (w.stands) {
     case 'over':
-      return `over the threshold: ${TREAT}`
+      return over
     case 'under':
-      return 'under the threshold'
+      return under
     case 'either':
-      return isOver(w)
-        ? `over the threshold by the count: ${WASH_OR_TREAT}`
-        : 'under the threshold by the count, not for sure: wash again'
+      return isOver(w) ? countOver : countUnder
   }
 }
 
 /** What changed since the wash before. Never more sure than the limits are. */
-export function trendWords(t: Trend, today: string): string {
-  const since = `since ${dayWords(t.from.on, today)}, ${t.days} ${t.days === 1 ? 'day' : 'days'} before`
-  const change = `${t.change >= 0 ? '+' : '−'}${per100(Math.abs(t.change))} per 100 (${signed(t.lower)} to ${signed(t.upper)})`
+export function trendWords(t: Trend, today: string, { dates, health: { mites: said } }: Words): string {
+  const since = said.since(dates.day(t.from.on, today), t.days)
+  const change = said.change(
+    `${t.change >= 0 ? '+' : '−'}${per100(Math.abs(t.change))}`,
+    signed(t.lower),
+    signed(t.upper),
+  )
   switch (t.is) {
     case 'rising':
-      return `More mites ${since}: ${change}.${t.doublesIn === null ? '' : ` At this pace they double about every ${Math.round(t.doublesIn)} days.`}`
+      return `${said.rising(since, change)}${t.doublesIn === null ? '' : said.doubles(Math.round(t.doublesIn))}`
     case 'falling':
-      return `Fewer mites ${since}: ${change}.`
+      return said.falling(since, change)
     case 'unclear':
-      return `No clear change ${since}: ${change} can be chance.`
+      return said.unclear(since, change)
   }
 }
 
 const signed = (n: number): string => `${n < 0 ? '−' : '+'}${per100(Math.abs(n))}`
 
-export const WATCH_NAMES: Record<Watched, string> = {
-  beetles: 'Hive beetles',
-  moths: 'Wax moth',
-  robbing: 'Robbing',
-}
-
-export function watchWords(w: Watch, today: string): string {
+export function watchWords(w: Watch, today: string, { dates, health: { pests: said } }: Words): string {
+  const day = (on: string | null): string => dates.day(on ?? today, today)
   switch (w.stands) {
     case 'not-looked':
-      return 'Nobody has noted the signs of trouble yet.'
+      return said.notLooked
     case 'clear':
-      return `Looked for, never seen; last ${dayWords(w.lastLooked ?? today, today)}.`
+      return said.clear(day(w.lastLooked))
     case 'gone':
-      return `Seen ${w.timesSeen === 1 ? 'once' : `${w.timesSeen} times`}, last ${dayWords(w.lastSeen ?? today, today)}; not at the last look, ${dayWords(w.lastLooked ?? today, today)}.`
+      return said.gone(w.timesSeen, day(w.lastSeen), day(w.lastLooked))
     case 'seen':
-      return `Seen ${dayWords(w.lastSeen ?? today, today)}. Look again ${w.late ? 'now: it was due' : 'by'} ${dayAndDistance(w.lookAgainBy ?? today, today)}.`
+      return said.seen(day(w.lastSeen), w.late, dates.dayAndDistance(w.lookAgainBy ?? today, today))
   }
 }
 
-export function feedWords(f: Feed, units: Units): string {
+export function feedWords(f: Feed, units: Units, w: Words): string {
+  const said = w.health.feed
   const amount = [
-    f.litres === null ? '' : volume(f.litres, units),
+    f.litres === null ? '' : volume(f.litres, units, 2, w),
     f.kg === null ? '' : weight(f.kg, units),
   ].filter(Boolean)
-  const what = f.what === 'pollen' ? 'pollen' : `syrup${f.strength === null ? '' : ` ${f.strength}`}`
-  return `${amount.length === 0 ? 'no amount noted' : amount.join(' and ')}, ${f.product ?? what}`
+  const what =
+    f.what === 'pollen' ? said.pollen : `${said.syrup}${f.strength === null ? '' : ` ${f.strength}`}`
+  return `${amount.length === 0 ? said.noAmount : amount.join(said.and)}, ${f.product ?? what}`
 }
 
 /** 'about 0.9 kg of sugar a week: 1.4 litres of 1:1 syrup, or 1 litre of 2:1', as an estimate. */
-export const needWords = (n: Need, units: Units): string =>
-  `about ${weight(n.sugarKgAWeek, units)} of sugar a week: ${volume(n.litres['1:1'], units, 1)} of 1:1 syrup, or ${volume(n.litres['2:1'], units, 1)} of 2:1`
+export const needWords = (n: Need, units: Units, w: Words): string =>
+  w.health.feed.need(
+    weight(n.sugarKgAWeek, units),
+    volume(n.litres['1:1'], units, 1, w),
+    volume(n.litres['2:1'], units, 1, w),
+  )
 
-export function needBasis(n: Need, today: string): string {
-  const brood = n.brood === null ? 'without brood, which nobody counted' : `${framesWords(n.brood)} of brood`
-  return `Reckoned from ${framesWords(n.frames)} of bees, ${brood}, counted ${dayWords(n.countedOn, today)}${n.stale ? ', which is long ago: count again' : ''}.`
+export function needBasis(n: Need, today: string, w: Words): string {
+  const said = w.health.feed
+  const brood = n.brood === null ? said.noBrood : said.ofBrood(framesWords(n.brood, w))
+  return said.basis(framesWords(n.frames, w), brood, w.dates.day(n.countedOn, today), n.stale)
 }
 
-export const combWords = (units: Units): string =>
-  `Each deep frame of comb they still have to build costs about ${weight(SUGAR_PER_COMB_KG, units)} more.`
+export const combWords = (units: Units, { health }: Words): string =>
+  health.feed.comb(weight(SUGAR_PER_COMB_KG, units))

@@ -17,6 +17,7 @@ import {
   QUEEN_AT_INTAKE,
   tag,
 } from '../../journal/index.ts'
+import { toTheEnd } from '../../steps.ts'
 import { type LineProblem, readTable, type TableRow } from './csv-table.ts'
 import { orderIn, twoWaysSaid } from './dates.ts'
 
@@ -42,13 +43,13 @@ export type ColumnName = (typeof COLUMNS)[number]
 export const REQUIRED: readonly ColumnName[] = ['tag', 'removal_type', 'intake_on', 'queen_at_intake']
 
 const removal = intake.shape.removal.shape
-const brood = intake.shape.brood.unwrap().shape
+const brood = intake.shape.brood.def.innerType.shape
 const colonyRow = z.strictObject({
   tag,
   removal_type: removal.type,
-  removed_on: day.optional(),
+  removed_on: z.optional(day),
   intake_on: day,
-  yard: intake.shape.yard.optional(),
+  yard: z.optional(intake.shape.yard),
   queen_at_intake: z.enum(QUEEN_AT_INTAKE),
   egg_frames: brood.eggs,
   open_frames: brood.open,
@@ -57,10 +58,10 @@ const colonyRow = z.strictObject({
   hours_open_to_boxed: removal.hoursOpenToBoxed,
   method: z.enum(METHODS).optional(),
   outcome: z.enum(OUTCOMES).optional(),
-  outcome_on: day.optional(),
+  outcome_on: z.optional(day),
   into: outcome.shape.into,
   note: intake.shape.note,
-} satisfies Record<ColumnName, z.ZodType>)
+} satisfies Record<ColumnName, z.core.$ZodType>)
 
 /**
  * One colony. Days ISO, °C, hours, frames in quarters; what is left out is unknown, no outcome: still in the yard. An
@@ -92,7 +93,8 @@ export interface ColoniesRead {
  */
 export function readColonies(text: string, today: Day): ColoniesRead {
   const table = readTable(text, COLUMNS, REQUIRED)
-  const { rows, problems } = readRows(table.separator === ',' ? table.rows : table.rows.map(pointed), today)
+  const cells = table.separator === ',' ? table.rows : table.rows.map(pointed)
+  const { rows, problems } = toTheEnd(readingRows(cells, today))
   return { rows, problems: [...table.problems, ...problems].sort((a, b) => a.line - b.line) }
 }
 
@@ -107,8 +109,8 @@ const pointed = ({ line, cells }: TableRow): TableRow => ({
   ),
 })
 
-/** The same for rows that are cells by column already. */
-export function readRows(table: readonly TableRow[], today: Day): ColoniesRead {
+/** The same for rows that are cells by column already, pausing after each. */
+export function* readingRows(table: readonly TableRow[], today: Day): Generator<undefined, ColoniesRead> {
   const rows: ColoniesRead['rows'] = []
   const problems: LineProblem[] = []
   const order = orderIn(datesIn(table))
@@ -123,6 +125,7 @@ export function readRows(table: readonly TableRow[], today: Day): ColoniesRead {
         }))
     if (parsed.success && found.length === 0) rows.push({ ...parsed.data, line: row.line })
     else problems.push(...found.map((p) => ({ line: row.line, ...p })))
+    yield
   }
   const twice = sharedTags(rows)
   return {

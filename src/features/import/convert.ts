@@ -1,9 +1,9 @@
 /** A sheet and its mapping to rows of the colonies CSV; what is wrong is reported by line and by the sheet's own headings. */
 
-import type { z } from 'zod'
+import type * as z from 'zod/mini'
 import type { Day } from '../../days.ts'
 import { intake, problemsOf } from '../../journal/index.ts'
-import { COLUMNS, type ColonyRow, readRows } from './colonies-csv.ts'
+import { COLUMNS, type ColonyRow, readingRows } from './colonies-csv.ts'
 import type { LineProblem, RawRow, TableRow } from './csv-table.ts'
 import { type DateOrder, dateTyped, readingsOf } from './dates.ts'
 import type { Field, Target } from './fields.ts'
@@ -42,8 +42,8 @@ const DATES: readonly Field[] = ['intake_on', 'removed_on', 'outcome_on']
 const FRAMES: readonly Field[] = ['egg_frames', 'open_frames', 'capped_frames']
 const WORDED: ReadonlySet<Field> = new Set<Worded>(['queen_at_intake', 'outcome', 'method', 'removal_type'])
 
-/** Every row, as far as it can be understood. */
-export function converted(mapping: Mapping, today: Day): Converted {
+/** Every row, as far as it can be understood, pausing after each. */
+export function* converting(mapping: Mapping, today: Day): Generator<undefined, Converted> {
   const problems: LineProblem[] = [...mapping.sheet.problems]
   const table: TableRow[] = []
   const extras = new Map<number, Extras>()
@@ -59,8 +59,9 @@ export function converted(mapping: Mapping, today: Day): Converted {
       table.push({ line: row.line, cells })
       extras.set(row.line, extra)
     }
+    yield
   }
-  const read = readRows(table, today)
+  const read = yield* readingRows(table, today)
   return {
     rows: read.rows.map((r) => ({ ...r, ...extras.get(r.line) })),
     problems: [...problems, ...read.problems.map((p) => ({ ...p, field: headingOf(p.field, mapping) }))].sort(
@@ -233,7 +234,7 @@ class RowReader {
     }
   }
 
-  #checked(field: Field, schema: z.ZodType): string {
+  #checked(field: Field, schema: z.ZodMiniType): string {
     const text = this.#said(field)
     if (text === '') return ''
     const parsed = schema.safeParse(text)

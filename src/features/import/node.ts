@@ -2,4 +2,4 @@
 export { readColonies, rowOf, writeColonies } from './colonies-csv.ts'
 export { lineOf } from './csv-table.ts'
 export { coloniesImport } from './route.tsx'
-export { idFor, rehearsed, takeIn } from './take-in.ts'
+export { idFor, rehearsing, takingIn } from './take-in.ts'

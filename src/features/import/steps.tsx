@@ -2,17 +2,18 @@
 
 import { v7, validate } from 'uuid'
 import { type AppContext, type Deps, page, viewerOf } from '../../app/index.ts'
+import { inSlices } from '../../app/node.ts'
 import type { AppendContext, Repository } from '../../store/index.ts'
 import { ownTypes } from '../entries/index.ts'
 import { columnProblems, isAnswered, needsNoWords, questionsOf } from './ask.ts'
 import { ColumnsPage } from './columns-page.tsx'
-import { type Converted, type ConvertedRow, converted, headingOf } from './convert.ts'
+import { type Converted, type ConvertedRow, converting, headingOf } from './convert.ts'
 import type { LineProblem } from './csv-table.ts'
 import { type Fields, fieldsOf, saidIn } from './form.ts'
 import type { StepProps } from './kept.tsx'
 import { isOwnFormat, type Mapping, mappingOf, type Said, type Usual } from './mapping.ts'
 import { PreviewPage } from './preview-page.tsx'
-import { rehearsed, type Signing, takeIn } from './take-in.ts'
+import { rehearsing, type Signing, takingIn } from './take-in.ts'
 import { WordsPage } from './words-page.tsx'
 
 /** Everything a step goes by. */
@@ -144,13 +145,11 @@ interface Tried {
 }
 
 /** Converts and rehearses. */
-function tried(c: AppContext, deps: Deps, s: Sheet, importId: string): Tried {
-  const made = converted(s.mapping, s.usual.today)
-  const { good, problems } = rehearsed(
-    deps.store.imports,
-    made.rows,
-    signingOf(c, s, importId),
-    contextOf(c, deps),
+async function tried(c: AppContext, deps: Deps, s: Sheet, importId: string): Promise<Tried> {
+  const made = await inSlices(converting(s.mapping, s.usual.today))
+  const signing = signingOf(c, s, importId)
+  const { good, problems } = await inSlices(
+    rehearsing(deps.store.imports, made.rows, signing, contextOf(c, deps)),
   )
   const told = problems.map((p) => ({ ...p, field: headingOf(p.field, s.mapping) }))
   const kept = new Set(good.map((r) => r.line))
@@ -174,14 +173,14 @@ const contextOf = (c: AppContext, deps: Deps): AppendContext => ({
   recordedBy: viewerOf(c).name,
 })
 
-function preview(c: AppContext, deps: Deps, s: Sheet, refused = false): Answer {
+async function preview(c: AppContext, deps: Deps, s: Sheet, refused = false): Promise<Response> {
   const importId = v7()
   return page(
     c,
     <PreviewPage
       yards={deps.store.yards().map((y) => y.yard)}
       {...propsOf(c, s, importId)}
-      {...tried(c, deps, s, importId)}
+      {...(await tried(c, deps, s, importId))}
       mapping={s.mapping}
       ownTypes={s.usual.ownTypes}
       refused={refused}
@@ -191,15 +190,16 @@ function preview(c: AppContext, deps: Deps, s: Sheet, refused = false): Answer {
 }
 
 /** Writes all lines, or the good ones. What the preview said is worked out again: the book may have changed since. */
-function taken(c: AppContext, deps: Deps, s: Sheet, onlyGood: boolean): Answer {
-  const rows = onlyGood ? tried(c, deps, s, s.importId).good : allRows(s)
+async function taken(c: AppContext, deps: Deps, s: Sheet, onlyGood: boolean): Promise<Response> {
+  const rows = onlyGood ? (await tried(c, deps, s, s.importId)).good : await allRows(s)
   if (rows === null || rows.length === 0) return preview(c, deps, s, true)
-  const result = takeIn(deps.store.imports, rows, s.source, signingOf(c, s, s.importId), contextOf(c, deps))
+  const signing = signingOf(c, s, s.importId)
+  const result = await inSlices(takingIn(deps.store, rows, s.source, signing, contextOf(c, deps)))
   return result.ok ? c.redirect(`/data/colonies?taken=${s.importId}`, 303) : preview(c, deps, s, true)
 }
 
 /** All lines, or null when one of them cannot be understood. */
-function allRows(s: Sheet): ConvertedRow[] | null {
-  const { rows, problems } = converted(s.mapping, s.usual.today)
+async function allRows(s: Sheet): Promise<ConvertedRow[] | null> {
+  const { rows, problems } = await inSlices(converting(s.mapping, s.usual.today))
   return problems.length > 0 ? null : rows
 }

@@ -1,13 +1,17 @@
-/** Rows to entries, in the order in which things happened; rehearsed against the book before anything is written. */
+/**
+ * Rows to entries, in the order in which things happened; rehearsed against the book before anything is written. A few
+ * colonies at a step: an old book has hundreds, and others are answered in between.
+ */
 
 import { createHash } from 'node:crypto'
 import { parse, v7 } from 'uuid'
 import type { Problem } from '../../journal/index.ts'
 import { type Problems, type Result, refused } from '../../result.ts'
-import type { AppendContext, AppendResult, ColonyImports } from '../../store/index.ts'
+import type { AppendContext, ColonyImports, Store } from '../../store/index.ts'
 import { type ColonyRow, entriesOf } from './colonies-csv.ts'
 import type { Extras } from './convert.ts'
 import type { LineProblem } from './csv-table.ts'
+import { importState, withdrawalsOf } from './undo.ts'
 
 export type ImportRow = ColonyRow & Extras & { line: number }
 
@@ -36,34 +40,39 @@ export function idFor(importId: string, line: number | string, nth: number): str
 }
 
 /**
- * Every row's entries. A tag used again comes after the colony that had it has left, a colony united into another after
- * that one came; outcomes name their colony by its id, so that a tag cannot mean the wrong one.
+ * Every row's entries, in the order in which they can be written. A tag used again comes after the colony that had it has
+ * left, a colony united into another after that one came; outcomes name their colony by its id, so that a tag cannot mean the
+ * wrong one.
  */
-export function importEntries(rows: readonly ImportRow[], signing: Signing): ImportEntry[] {
-  const made = rows.flatMap((row) => {
+export function* makingEntries(
+  rows: readonly ImportRow[],
+  signing: Signing,
+): Generator<undefined, ImportEntry[]> {
+  const made: (ImportEntry & { on: string; rank: number })[] = []
+  for (const row of rows) {
     let nth = 0
     const newId = (): string => idFor(signing.importId, row.line, nth++)
     const entries = entriesOf(row, { newId, by: signing.by, yard: signing.yard }).map(withExtras(row))
     const [intake] = entries
-    return entries.map((entry) => ({
-      line: row.line,
-      entry: entry === intake || intake === undefined ? entry : { ...entry, colony: intake.id },
-      on: String(entry.on),
-      rank: rankOf(entry, row),
-    }))
-  })
+    for (const entry of entries)
+      made.push({
+        line: row.line,
+        entry: entry === intake || intake === undefined ? entry : { ...entry, colony: intake.id },
+        ...placeOf(entry, row),
+      })
+    yield
+  }
   return made
-    .sort((a, b) => (a.on === b.on ? a.rank - b.rank || a.line - b.line : a.on < b.on ? -1 : 1))
+    .sort((a, b) => (a.on === b.on ? a.rank - b.rank : a.on < b.on ? -1 : 1))
     .map(({ entry, line }) => ({ entry, line }))
 }
 
-/** On one day: colonies leave, others come, some are united into these, some come and leave the same day. */
-function rankOf(entry: Record<string, unknown>, row: ColonyRow): number {
-  if (entry.kind === 'intake') return 1
-  // An outcome without its day stands on the day of the intake.
-  if ((row.outcome_on ?? row.intake_on) === row.intake_on) return 3
-  return entry.what === 'united' ? 2 : 0
-}
+/**
+ * A colony's entries together, on the day it came, so that its plan is made once and not as of a box that stands for years; but
+ * one that was united into another when that one had come.
+ */
+const placeOf = (entry: Record<string, unknown>, row: ColonyRow): { on: string; rank: number } =>
+  entry.what === 'united' ? { on: String(entry.on), rank: 1 } : { on: row.intake_on, rank: 0 }
 
 const withExtras =
   ({ stand, site, removedBy }: Extras) =>
@@ -104,20 +113,17 @@ export interface Rehearsed {
  * What would happen. Rows the book refuses are put aside and the others tried again, until none is refused: a row left
  * out can be what another needs (a colony united into it), which is then reported for that one too.
  */
-export function rehearsed(
-  imports: Pick<ColonyImports, 'rehearse'>,
+export function* rehearsing(
+  imports: Pick<ColonyImports, 'rehearsing'>,
   rows: readonly ImportRow[],
   signing: Signing,
   context: AppendContext,
-): Rehearsed {
+): Generator<undefined, Rehearsed> {
   const problems: LineProblem[] = []
   let good = [...rows]
   for (;;) {
-    const entries = importEntries(good, signing)
-    const result: AppendResult = imports.rehearse(
-      entries.map((e) => e.entry),
-      context,
-    )
+    const entries = yield* makingEntries(good, signing)
+    const result = yield* imports.rehearsing(rawOf(entries), context)
     if (result.ok) return { good, problems: problems.sort((a, b) => a.line - b.line) }
     const found = byLine(result.problems, entries)
     problems.push(...found)
@@ -131,22 +137,57 @@ export function rehearsed(
 
 export type TakenIn = Result<{ colonies: number; entries: number; already: number }, Problems<LineProblem>>
 
-/** Writes the rows, all or none. */
-export function takeIn(
-  imports: Pick<ColonyImports, 'take'>,
+/** Entries written at a step and the rest of their colony's, for good: what comes between is not held up, and no power cut undoes it. */
+const AT_A_STEP = 10
+
+function* parts(entries: readonly ImportEntry[]): Generator<ImportEntry[]> {
+  let part: ImportEntry[] = []
+  for (const [i, entry] of entries.entries()) {
+    part.push(entry)
+    if (part.length < AT_A_STEP || entries[i + 1]?.line === entry.line) continue
+    yield part
+    part = []
+  }
+  if (part.length > 0) yield part
+}
+
+/**
+ * Writes the rows, all or none: the whole is rehearsed first, and where the book changes while it is being written so that
+ * the rest no longer fits, what was written is taken back. Broken off by a power cut, a part stays, noted as this import:
+ * it can be taken back there, or the same sent again.
+ */
+export function* takingIn(
+  store: Taking,
   rows: readonly ImportRow[],
   source: string,
   signing: Signing,
   context: AppendContext,
-): TakenIn {
-  const entries = importEntries(rows, signing)
+): Generator<undefined, TakenIn> {
+  const entries = yield* makingEntries(rows, signing)
+  const judged = yield* store.imports.rehearsing(rawOf(entries), context)
+  if (!judged.ok) return refused(byLine(judged.problems, entries))
   const batch = { id: signing.importId, source, colonies: rows.length }
-  const result = imports.take(
-    batch,
-    entries.map((e) => e.entry),
-    context,
-  )
-  return result.ok
-    ? { ok: true, colonies: rows.length, entries: result.accepted.length, already: result.already.length }
-    : refused(byLine(result.problems, entries))
+  let [written, already] = [0, 0]
+  for (const part of parts(entries)) {
+    const result = store.imports.take(batch, rawOf(part), context)
+    if (!result.ok) {
+      takeBack(store, signing, context)
+      return refused(byLine(result.problems, part))
+    }
+    written += result.accepted.length
+    already += result.already.length
+    yield
+  }
+  return { ok: true, colonies: rows.length, entries: written, already }
 }
+
+type Taking = Pick<Store, 'append' | 'entry' | 'journal'> & {
+  imports: Pick<ColonyImports, 'rehearsing' | 'take' | 'list' | 'entries'>
+}
+
+function takeBack(store: Taking, { importId, by }: Signing, context: AppendContext): void {
+  const state = importState(store, importId)
+  if (state !== null) store.append(withdrawalsOf(state, { by, today: context.today }), context)
+}
+
+const rawOf = (entries: readonly ImportEntry[]): Record<string, unknown>[] => entries.map((e) => e.entry)

@@ -4,7 +4,7 @@ import { v7 } from 'uuid'
 import type { Day } from '../../days.ts'
 import type { ColonyId, EntryId, Tag } from '../../ids.ts'
 import { type Entry, replacements } from '../../journal/index.ts'
-import type { ImportNote, JournalRow, Store } from '../../store/index.ts'
+import type { ColonyImports, ImportNote, JournalRow, Store } from '../../store/index.ts'
 
 /** Something entered in a colony of the import, or that names one, and that is still there. */
 export interface OnTop {
@@ -21,7 +21,7 @@ export interface ImportState {
   onTop: OnTop[]
 }
 
-type Reading = Pick<Store, 'imports' | 'entry' | 'journal'>
+type Reading = Pick<Store, 'entry' | 'journal'> & { imports: Pick<ColonyImports, 'list' | 'entries'> }
 
 /** How an import stands now; null when there is none with that id. Reads the journal once. */
 export function importState(store: Reading, id: string): ImportState | null {

@@ -1,9 +1,9 @@
 /** Sends each person's digest at their hour of the yard's day, once. Asked every half minute while serving. */
 
 import { createHash } from 'node:crypto'
-import { TZDate } from '@date-fns/tz'
 import { addDays, type Day, dayIn } from '../../days.ts'
 import type { Store } from '../../store/index.ts'
+import { timeIn } from '../../time-of-day.ts'
 import { wordsIn } from '../../words/index.ts'
 import type { Choices, MessageChoice } from './choices.ts'
 import { type Digest, digestOf } from './digest.ts'
@@ -44,7 +44,7 @@ export const EVERY_MS = 30_000
 
 export function messengerOf(parts: MessengerParts): Messenger {
   const { store, choices, sent, mailer, rules, clock } = parts
-  const hourNow = (): number => new TZDate(clock(), parts.zone()).getHours()
+  const hourNow = (): number => Number(timeIn(parts.zone(), clock()).slice(0, 2))
   const today = (): Day => dayIn(parts.zone(), clock())
   const digest = (day: Day): Digest => digestOf(store.today(day), store.colonies({ open: true }), day)
 

@@ -8,7 +8,7 @@
 import { addDays, type Day } from '../../days.ts'
 import type { Happening } from '../../journal/index.ts'
 import type { Language } from '../../languages.ts'
-import type { Role } from '../../people/index.ts'
+import { guardFor, type Member, type Role } from '../../people/index.ts'
 import type { Exposure } from '../../recovery/index.ts'
 import {
   type ColonySummary,
@@ -81,6 +81,8 @@ export interface RoundBundle {
   sheets?: RoundSheet[]
   /** Of colonies that have left: what happened at them lately, in brief, for reckoning how long boxes take. Only with a whole. */
   past?: Happening[]
+  /** Who has an account: a second person at a removal is one of them. None for helpers, who have no removal sheets. */
+  crew?: Member[]
   /** What was united into colonies in the yard; those that were united have left, and the phone knows them no more. */
   joined?: Joined[]
   /** Colonies bound to one with suspected brood disease, by id: a phone does not know those that have left. */
@@ -92,6 +94,7 @@ export interface RoundAsked {
   zone: string
   today: Day
   now: Date
+  crew: readonly Member[]
   /** `seq` of the bundle the phone has, of this viewer in this role; null for none. */
   since: number | null
 }
@@ -100,7 +103,10 @@ export interface RoundAsked {
 const MOST_CHANGES = 500
 
 /** The bundle for a viewer. */
-export function roundBundle(book: Repository, { viewer, zone, today, now, since }: RoundAsked): RoundBundle {
+export function roundBundle(
+  book: Repository,
+  { viewer, zone, today, now, since, crew }: RoundAsked,
+): RoundBundle {
   const seq = book.changes({ limit: 1 })[0]?.seq ?? 0
   const here = book.colonies({ open: true })
   const open = here.map((s) => s.id)
@@ -120,6 +126,7 @@ export function roundBundle(book: Repository, { viewer, zone, today, now, since 
     whole: touched === null,
     joined: joinings(book, here),
     sheets: sheetsFor(book, today),
+    ...(guardFor(viewer.role).may('removal-sheets') ? { crew: [...crew] } : {}),
     exposed: exposedAmong(book, here),
     ...(touched === null ? { past: pastOf(book, today, new Set(open)) } : {}),
   }

@@ -19,6 +19,7 @@ export function offline(deps: Deps): Hono<Env> {
         zone: c.var.frame.zone,
         today: c.var.frame.today,
         now: deps.clock(),
+        crew: deps.crew?.() ?? [],
         since: same && Number.isInteger(since) && since > 0 ? since : null,
       }),
     )

@@ -2,16 +2,25 @@ import { Hono } from 'hono'
 import { type AppContext, type Env, type PageDeps, page, signedIn } from '../../app/index.ts'
 import { type FieldProblem, fieldsIn, many, one, type Typed } from '../../forms/index.ts'
 import { problemsOf } from '../../journal/index.ts'
-import { callBack, clearance, type Sheet, secondName, sheetName, TRADE_HAZARDS } from '../../records/index.ts'
-import { timeIn } from '../../time-of-day.ts'
+import {
+  callBack,
+  clearance,
+  drawingOf,
+  type Sheet,
+  secondName,
+  sheetName,
+  TRADE_HAZARDS,
+} from '../../records/index.ts'
 import { clearanceProblems, secondProblems } from './decide.ts'
 import { CallBackPage, RemovalEndPage } from './end-page.tsx'
 import { CALL_BACK_FIELDS, CLEARANCE_FIELDS, SECOND_FIELDS } from './fields.ts'
-import { hazardsFound, placeOf } from './hazards.ts'
+import { CLEARED_BY, hazardsFound } from './hazards.ts'
 import { HEAT_AT_START } from './heat.ts'
+import { placeOf } from './place.ts'
 import { RemovalPrintPage } from './print-page.tsx'
+import { SecondPage } from './second-page.tsx'
 import { factsOf } from './sheet-facts.ts'
-import { crewOf, keep, onSheet, type Saved } from './sheet-handlers.ts'
+import { keep, knownAt, momentNow, onSheet, type Saved } from './sheet-handlers.ts'
 import { openPart, showSheet } from './show.tsx'
 import { PARTS } from './stage.ts'
 import { reckoningOf, startOf, termsNow } from './view.ts'
@@ -28,6 +37,10 @@ export function removalActs(deps: PageDeps): Hono<Env> {
   app.post(
     '/removals/:id/second',
     on((c, saved, typed) => second(c, deps, saved, typed)),
+  )
+  app.get(
+    '/removals/:id/second',
+    on((c, saved) => secondPage(c, deps, saved, c.req.query('item') ?? '', {})),
   )
   app.get(
     '/removals/:id/call-back',
@@ -63,9 +76,6 @@ export function removalActs(deps: PageDeps): Hono<Env> {
 /** At most as many as the schema takes: the last ones. */
 const MOST = 40
 
-/** Who writes this and who decided: neither of them is the second person. */
-const firstOf = (c: AppContext, s: Sheet): string[] => [signedIn(c), ...(s.decision ? [s.decision.by] : [])]
-
 /** A small form came back: the page again, with that form open. */
 function refuse(
   c: AppContext,
@@ -91,10 +101,19 @@ function clear(c: AppContext, deps: PageDeps, saved: Saved, typed: Typed): Respo
   const id = `trade-${hazard}`
   const { raw } = fieldsIn(CLEARANCE_FIELDS, typed, c.var.frame.units, `${id}.`)
   const [photo] = many(typed, 'photos')
-  const content = { ...raw, hazard, knew, ...placeOf(sheet), ...(photo === undefined ? {} : { photo }) }
+  const [only, ...more] = CLEARED_BY[hazard]
+  const content = {
+    ...(more.length === 0 ? { as: only } : {}),
+    ...raw,
+    hazard,
+    knew,
+    writtenAt: deps.clock().toISOString(),
+    ...placeOf(sheet),
+    ...(photo === undefined ? {} : { photo }),
+  }
   const parsed = clearance.safeParse(content)
   const problems = parsed.success
-    ? clearanceProblems(parsed.data, crewOf(firstOf(c, sheet), saved), sheet.job.name, c.var.frame.today)
+    ? clearanceProblems(parsed.data, sheet, knownAt(c, deps, sheet, saved), c.var.frame.today)
     : problemsOf(parsed.error, content)
   if (!parsed.success || problems.length > 0) return refuse(c, deps, saved, id, typed, problems)
   const clearances = [...(sheet.check.clearances ?? []), parsed.data].slice(-MOST)
@@ -118,18 +137,58 @@ function second(c: AppContext, deps: PageDeps, saved: Saved, typed: Typed): Resp
   const back = id === HEAT_AT_START ? `${saved.path}/work?saved=1#now` : `${saved.path}?saved=1#unmet`
   if (of === undefined) return c.redirect(back.replace('?saved=1', ''), 303)
   const { raw } = fieldsIn(SECOND_FIELDS, typed, c.var.frame.units, `${id}.`)
-  const { today, zone } = c.var.frame
-  const content = { ...raw, item: id, of, on: today, at: timeIn(zone, deps.clock()) }
+  const drawn = one(typed, 'drawing') === '' ? null : drawingOf(one(typed, 'drawing'))
+  const { on, at } = momentNow(c, deps)
+  const content = {
+    ...raw,
+    item: id,
+    of,
+    on,
+    at,
+    ...placeOf(sheet),
+    ...(drawn?.ok ? { path: drawn.path } : {}),
+  }
   const parsed = secondName.safeParse(content)
   const problems = parsed.success
-    ? secondProblems(parsed.data, firstOf(c, sheet), sheet.job.name)
+    ? secondProblems(parsed.data, sheet, knownAt(c, deps, sheet, saved))
     : problemsOf(parsed.error, content)
   if (one(typed, 'of') !== of)
     problems.push({ field: 'by', message: 'would sign for something else than was shown: read it again' })
-  if (!parsed.success || problems.length > 0) return refuse(c, deps, saved, id, typed, problems)
+  const wrong = !parsed.success || problems.length > 0
+  if (wrong && typed.drawing !== undefined) return secondPage(c, deps, saved, id, typed, problems)
+  if (wrong) return refuse(c, deps, saved, id, typed, problems)
   const seconds = [...(sheet.check.seconds ?? []), parsed.data].slice(-MOST)
   keep(c, deps, saved, { ...sheet, check: { ...sheet.check, seconds } })
   return c.redirect(back, 303)
+}
+
+/** Somebody who has no account signs on the screen, for what is unmet as it is shown there. */
+function secondPage(
+  c: AppContext,
+  deps: PageDeps,
+  saved: Saved,
+  id: string,
+  typed: Typed,
+  problems: FieldProblem[] = [],
+): Response | Promise<Response> {
+  const { sheet } = saved.last
+  const of = signable(c, deps, sheet, id)
+  if (of === undefined) return c.redirect(`${saved.path}#unmet`, 303)
+  const form = { typed, problems: problems.map((p) => ({ ...p, field: p.field && `${id}.${p.field}` })) }
+  const what = reckoningOf(c, deps, sheet).items.find((i) => i.id === id)?.what ?? 'Heat when work starts'
+  return page(
+    c,
+    <SecondPage
+      frame={c.var.frame}
+      form={form}
+      path={saved.path}
+      name={sheetName(sheet)}
+      item={id}
+      what={what}
+      of={of}
+    />,
+    problems.length === 0 ? 200 : 422,
+  )
 }
 
 function calledBack(c: AppContext, deps: PageDeps, saved: Saved, typed: Typed): Response | Promise<Response> {

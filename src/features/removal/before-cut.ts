@@ -8,10 +8,12 @@
 import { type SecondName, type Sheet, TRADE_HAZARDS } from '../../records/index.ts'
 import type { Protocol } from '../../recovery/index.ts'
 import { heatOf, type Shows } from './forecast.ts'
-import { cuts, oldBuilding, servicesLocated, tradeFacts } from './hazards.ts'
+import { cuts, isNew, oldBuilding, servicesLocated, tradeFacts } from './hazards.ts'
 import { type Facts, ITEMS, type Item, type ItemId, TICKED, type TickedId } from './item.ts'
-import { bystandersAsked, tickedFacts } from './people.ts'
+import { bystandersAsked, temperAsked, tickedFacts } from './people.ts'
+import { placeOf, samePlace } from './place.ts'
 import { isShort } from './stage.ts'
+import { begun } from './without-go.ts'
 
 export interface Reckoning {
   items: Item[]
@@ -47,7 +49,9 @@ export const holds = (i: Item): boolean =>
 
 /** The name that stands for an item today: given for exactly what is unmet now. */
 const secondFor = (i: Pick<Item, 'id' | 'why'>, s: Sheet, today: string): SecondName | undefined =>
-  s.check.seconds?.findLast((x) => x.item === i.id && x.of === i.why && x.on === today)
+  s.check.seconds?.findLast(
+    (x) => x.item === i.id && x.of === i.why && x.on === today && samePlace(x, placeOf(s)),
+  )
 
 function withSecond(i: Item, s: Sheet, today: string): Item {
   if (i.weight !== 'second' || (i.state !== 'unmet' && i.state !== 'unsaid')) return i
@@ -78,6 +82,9 @@ const NAMES: Record<ItemId, Name> = {
   vacuum: name('No shop vacuum straight onto bees', YOU, 'trade'),
   'cut-depth': name('Cutting depth set', YOU, 'second'),
   bystanders: name('Asked who is about and who is allergic', CREW, 'second'),
+  // Not knowing is an answer, so nobody signs for not asking.
+  temper: name('Asked how fierce they are', CREW, 'trade'),
+  free: name('Hangs free, nothing is opened', CREW, 'trade'),
   'not-alone': name('Somebody within call', CREW, 'second'),
   'ladder-person': name('Second person at the ladder', CREW, 'second'),
   'sting-plan': name('Plan for stings', CREW, 'second'),
@@ -94,6 +101,7 @@ const NAMES: Record<ItemId, Name> = {
   sprayed: name('Asked whether the bees were sprayed', OWNER, 'reason'),
   caller: name('The owner’s leave', OWNER, 'reason'),
   agreement: name('Agreement signed', OWNER, 'reason'),
+  'without-go': name('Begun with a “go”', 'The operator, afterwards', 'reason'),
 }
 
 /** What a sheet is held against. */
@@ -109,7 +117,7 @@ function itemOf(id: ItemId, s: Sheet, about: About): Item {
 
 /** In a building that is known to be new, only weak boards and droppings are left to look for. */
 const weightOf = (id: ItemId, s: Sheet): Partial<Pick<Item, 'weight'>> =>
-  id === 'old-building' && s.site.old === 'no' ? { weight: 'second' } : {}
+  id === 'old-building' && isNew(s) ? { weight: 'second' } : {}
 
 const isTicked = (id: ItemId): id is TickedId => (TICKED as readonly string[]).includes(id)
 
@@ -130,6 +138,10 @@ function factsOf(id: ItemId, s: Sheet, { protocol, shows, today }: About): Facts
       return cuts(s) ? depth(s, protocol.cutMarginMm, shows) : told('not-needed', 'Nothing is cut.')
     case 'bystanders':
       return bystandersAsked(s)
+    case 'temper':
+      return temperAsked(s)
+    case 'without-go':
+      return begun(s)
     case 'sprayed':
       return sprayed(s)
     case 'caller':

@@ -2,13 +2,14 @@
 
 import { Fields, idOf, many, one } from '../../forms/index.ts'
 import { unitOf } from '../../words/index.ts'
-import { DECISION_FIELDS, PART_FIELDS } from './fields.ts'
+import { DECISION_FIELDS, PART_FIELDS, TEMPERED } from './fields.ts'
 import { Folded } from './folded.tsx'
 import { FORECAST_ROWS } from './form.ts'
 import { cuts } from './hazards.ts'
 import { TICKED } from './item.ts'
 import type { PartFieldsProps } from './part-fields.tsx'
 import { AS_TOLD, notAsked } from './people.ts'
+import { isShort } from './stage.ts'
 import { TICKS } from './words.ts'
 
 export const CheckFields = (p: PartFieldsProps) => {
@@ -18,14 +19,10 @@ export const CheckFields = (p: PartFieldsProps) => {
       <Fields {...p} of={PART_FIELDS.check} show={[cut ? ['hottestC', 'cutMm'] : 'hottestC']} />
       {cut ? <Fields {...p} of={PART_FIELDS.check} show={['vacuum']} /> : null}
       <input type="hidden" name="shownOn" value={p.frame.today} />
+      {isShort(p.sheet) ? <Fields {...p} of={TEMPERED} show={['temper', 'africanized']} /> : null}
       <Checklist {...p} />
-      <Folded
-        legend="Who decides; heat by the hour"
-        form={p.form}
-        fields={['reason', ...HOURS]}
-        open={p.form.problems.some((x) => x.field === 'by')}
-      >
-        <Fields {...p} of={DECISION_FIELDS} show={['by', 'reason']} />
+      <Folded legend="A reason; heat by the hour" form={p.form} fields={['reason', ...HOURS]}>
+        <Fields {...p} of={DECISION_FIELDS} show={['reason']} />
         <Fields {...p} of={PART_FIELDS.check} show={[['on', 'from', 'until']]} />
         <Forecast {...p} />
       </Folded>

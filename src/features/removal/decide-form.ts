@@ -1,12 +1,12 @@
 /** Go, wait or refuse, as it was tapped: judged against the sheet that was just saved, then written down. */
 import { type AppContext, type PageDeps, signedIn } from '../../app/index.ts'
-import { type FieldProblem, fieldsIn, one, type Typed } from '../../forms/index.ts'
+import { type FieldProblem, fieldsIn, type Typed } from '../../forms/index.ts'
 import type { Decision } from '../../records/index.ts'
 import { timeIn } from '../../time-of-day.ts'
 import { decisionProblems, unmetWords } from './decide.ts'
 import { DECISION_FIELDS } from './fields.ts'
 import { schemaProblems } from './form.ts'
-import { placeOf } from './hazards.ts'
+import { placeOf } from './place.ts'
 import { keep, type Saved } from './sheet-handlers.ts'
 import { reckoningOf } from './view.ts'
 
@@ -15,10 +15,16 @@ export function decide(c: AppContext, deps: PageDeps, saved: Saved, typed: Typed
   const { sheet } = saved.last
   const { frame } = c.var
   const reckoning = reckoningOf(c, deps, sheet)
-  const named = one(typed, 'by') === '' ? { ...typed, by: [signedIn(c)] } : typed
-  const { raw } = fieldsIn(DECISION_FIELDS, named, frame.units)
+  const { raw } = fieldsIn(DECISION_FIELDS, typed, frame.units)
   const at = timeIn(frame.zone, deps.clock())
-  const decision = { ...raw, on: frame.today, at, unmet: unmetWords(reckoning), ...placeOf(sheet) }
+  const decision = {
+    ...raw,
+    by: signedIn(c),
+    on: frame.today,
+    at,
+    unmet: unmetWords(reckoning),
+    ...placeOf(sheet),
+  }
   const problems = schemaProblems('decision', { raw: decision, problems: [] })
   if (problems.length > 0) return problems
   const made = decision as unknown as Decision

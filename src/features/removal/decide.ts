@@ -1,9 +1,19 @@
 /** Recording go, wait or refuse: what the sheet insists on before it writes the decision down. */
+import { daysBetween } from '../../days.ts'
 import type { Problem } from '../../journal/index.ts'
-import type { Clearance, Decision, SecondName, Sheet } from '../../records/index.ts'
+import {
+  type Clearance,
+  type Decision,
+  isDrawnName,
+  type SecondName,
+  type Sheet,
+  type Trade,
+  type TradeHazard,
+} from '../../records/index.ts'
 import { holds, type Reckoning, stops } from './before-cut.ts'
-import { placeOf } from './hazards.ts'
-import { isAnswer, sameName } from './same-name.ts'
+import { CLEARED_BY, GOOD_DAYS } from './hazards.ts'
+import { placeOf, samePlace } from './place.ts'
+import { isFullName, isNumber, sameName, sharesName } from './same-name.ts'
 
 /**
  * No "go" over what can kill: a trade's word is not replaced by ours, and a second person's name is not the first one's.
@@ -40,29 +50,25 @@ export function decisionProblems(
 }
 
 const wayOut = (i: Reckoning['unmet'][number]): string =>
-  i.weight === 'second'
-    ? 'Meet it, or have a second person sign for it by name'
-    : `${i.decides} decides that, not this sheet`
+  i.id === 'temper' || i.id === 'free'
+    ? 'Look, and tap what is so'
+    : i.weight === 'second'
+      ? 'Meet it, or have a second person sign for it by name'
+      : `${i.decides} decides that, not this sheet`
 
 const ownSecond = (s: Sheet, by: string): SecondName | undefined =>
-  s.check.seconds?.find((x) => sameName(x.by, by))
+  s.check.seconds?.find((x) => isSame(x.by, by, x.path === undefined))
 
-/** What was looked at is one wall of one house: a “go” for another address or wall is none. */
-function decidedHere({ decision: d, ...s }: Sheet): boolean {
-  if (d === undefined || (d.address === undefined && d.where === undefined)) return true
-  const now = placeOf(s)
-  const plain = (text = ''): string => text.trim().toLowerCase()
-  return plain(d.address) === plain(now.address) && plain(d.where) === plain(now.where)
-}
+/** Two accounts are two people by their names as they are written; a name by hand may be anybody who is called so. */
+const isSame = (second: string, first: string, hasAccount: boolean): boolean =>
+  hasAccount ? second.toLowerCase() === first.toLowerCase() : sameName(second, first)
 
 /** Whether “go” stands now: decided today, for this place, and nothing has come up since that no decision gets past. */
 export const goStands = (s: Sheet, r: Reckoning, today: string): boolean =>
-  s.decision?.is === 'go' && s.decision.on === today && decidedHere(s) && !r.unmet.some(holds)
-
-/** Work was begun, and no “go” of that day stands behind it. A record of what happened: it cannot be refused, only said. */
-export const beganWithoutGo = ({ work: w, decision: d }: Sheet): boolean =>
-  [w.openedAt, w.boxedAt, w.leftAt].some((at) => at !== undefined) &&
-  (d?.is !== 'go' || (w.on !== undefined && w.on !== d.on))
+  s.decision?.is === 'go' &&
+  s.decision.on === today &&
+  samePlace(s.decision, placeOf(s)) &&
+  !r.unmet.some(holds)
 
 /** What was unmet or signed for when it was decided, for the record. */
 export const unmetWords = (r: Reckoning): string[] =>
@@ -72,46 +78,92 @@ export const unmetWords = (r: Reckoning): string[] =>
       `${i.what}${i.state === 'signed' ? ' (signed by a second person)' : ''}: ${i.why}`.slice(0, 300),
     )
 
-/** What is wrong with a clearance: the crew does not clear itself, and no trade comes tomorrow. */
-export function clearanceProblems(
-  c: Omit<Clearance, 'knew'>,
-  crew: readonly string[],
-  customer: string | undefined,
-  today: string,
-): Problem[] {
-  const problems: Problem[] = []
-  if (customer !== undefined && sameName(customer, c.who))
-    problems.push({
-      field: 'who',
-      message: 'must be somebody of the licensed trade: the customer’s word clears nothing',
-    })
-  if (crew.some((name) => sameName(name, c.who)))
-    problems.push({ field: 'who', message: 'must be somebody of the licensed trade, not of the crew' })
-  if (!/[\p{L}\p{N}].*[\p{L}\p{N}]/u.test(c.licence) || !isAnswer(c.licence))
-    problems.push({ field: 'licence', message: 'must be the number of a licence, or a company' })
-  if (!/\p{L}{2}/u.test(c.who) || !isAnswer(c.who)) problems.push({ field: 'who', message: 'must be a name' })
-  if (c.on > today)
-    problems.push({ field: 'on', message: 'is in the future: what is planned clears nothing' })
-  return problems
+/** Who is who at a job: nobody of them is the licensed trade, and not each of them a second person. */
+export interface Known {
+  /** Who writes this, and who decided. */
+  first: readonly string[]
+  /** Every name that ever had an account in the yard, wrote on the sheet or signed on it. */
+  yard: readonly string[]
+  /** Accounts that can sign in. */
+  open: readonly string[]
 }
 
-/** What is wrong with a second person's name: it is another one's, and there is a reason. */
+/** The customer, and whoever signed for them. */
+const customersOf = ({ job, agreement }: Sheet): string[] =>
+  [job.name, agreement.signature?.name].filter((name) => name !== undefined)
+
+/** Trades that have no number everywhere: a photo of their paper does. */
+const WITHOUT_NUMBER: readonly Trade[] = ['heating', 'builder']
+
+/** What is wrong with a clearance: who it is, of which trade, with which number, and when. */
+export function clearanceProblems(
+  c: Omit<Clearance, 'knew'>,
+  s: Sheet,
+  known: Known,
+  today: string,
+): Problem[] {
+  const wrong = (field: string, message: string): Problem => ({ field, message })
+  const number = c.licence !== undefined && isNumber(c.licence) && !isTelephone(c.licence, s)
+  const early = EARLIEST_AT_CALL.includes(c.hazard) && s.job.calledOn !== undefined && c.on < s.job.calledOn
+  return [
+    c.as === undefined || !CLEARED_BY[c.hazard].includes(c.as)
+      ? wrong('as', 'must be tapped: which trade cleared it')
+      : null,
+    customersOf(s).some((name) => sharesName(name, c.who))
+      ? wrong('who', 'must be somebody of the licensed trade: the customer and theirs clear nothing')
+      : known.yard.some((name) => sameName(name, c.who))
+        ? wrong('who', 'must be somebody of the licensed trade, not of the yard')
+        : isFullName(c.who)
+          ? null
+          : wrong('who', 'must be a full name, of a person or a company, in capitals: Edda Brandt'),
+    number ||
+    (c.licence === undefined && c.photo !== undefined && WITHOUT_NUMBER.includes(c.as ?? 'supplier'))
+      ? null
+      : wrong(
+          'licence',
+          `must be the number of their licence, ticket or report: four digits or more${WITHOUT_NUMBER.includes(c.as ?? 'supplier') ? ', or a photo of their paper' : ''}`,
+        ),
+    c.on > today
+      ? wrong('on', 'is in the future: what is planned clears nothing')
+      : early
+        ? wrong('on', `is before the call (${s.job.calledOn}): wires and gas are cleared for this job`)
+        : daysBetween(c.on, today) > GOOD_DAYS[c.hazard]
+          ? wrong('on', `is more than ${GOOD_DAYS[c.hazard]} days ago: ask the trade again`)
+          : null,
+    s.job.address === undefined || s.site.where === undefined
+      ? wrong('', 'Say the address and where the bees are first: it is cleared for that wall and no other.')
+      : null,
+  ].filter((p) => p !== null)
+}
+
+const EARLIEST_AT_CALL: readonly TradeHazard[] = ['electric', 'electric-in-cut', 'gas']
+
+const isTelephone = (number: string, { job }: Sheet): boolean => {
+  const digits = (text = ''): string => text.replaceAll(/\D/g, '')
+  return digits(job.phone) !== '' && digits(job.phone) === digits(number)
+}
+
+/** What is wrong with a second person: somebody else who has an account here, or who has signed by hand. */
 export function secondProblems(
-  x: Pick<SecondName, 'by' | 'reason'>,
-  crew: readonly string[],
-  customer?: string,
+  x: Pick<SecondName, 'by' | 'why' | 'path'>,
+  s: Sheet,
+  known: Known,
 ): Problem[] {
   const problems: Problem[] = []
-  if (customer !== undefined && sameName(customer, x.by))
+  const has = (name: string): boolean => known.open.includes(name)
+  if (customersOf(s).some((name) => sameName(name, x.by)))
     problems.push({
       field: 'by',
       message: 'must be somebody of the crew: the customer does not answer for it',
     })
-  if (crew.some((name) => sameName(name, x.by)))
+  else if (known.first.some((name) => isSame(x.by, name, has(x.by))))
     problems.push({ field: 'by', message: 'must be a second person, not who writes this or decided' })
-  if (!/\p{L}{2}/u.test(x.by) || !isAnswer(x.by)) problems.push({ field: 'by', message: 'must be a name' })
-  // Ten characters: '-' and 'ok' are no reasons (judgement).
-  if (x.reason.trim().length < 10)
-    problems.push({ field: 'reason', message: 'must say why it may begin all the same, in words' })
+  else if (!has(x.by)) {
+    if (x.path === undefined || !isDrawnName(x.path))
+      problems.push({ field: 'by', message: 'must be somebody with an account here, or sign on the screen' })
+    else if (!isFullName(x.by))
+      problems.push({ field: 'by', message: 'must be first and last name, in capitals' })
+  }
+  if (x.why === undefined) problems.push({ field: 'why', message: 'must be tapped: what you stand for' })
   return problems
 }

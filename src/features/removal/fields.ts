@@ -4,10 +4,12 @@
  */
 
 import { ALONG, type FieldSpec, type FieldSpecs, spec, TAKEN } from '../../forms/index.ts'
+import { TRADES } from '../../records/index.ts'
 import { removalTypes, TEMPER } from '../../words/index.ts'
 import { TICKED } from './item.ts'
 import type { Part } from './stage.ts'
 import {
+  BEGUN,
   BEHIND_IT,
   BYSTANDER,
   CALLED_BACK,
@@ -20,7 +22,9 @@ import {
   HOW_LONG,
   PRICING,
   SEAL,
+  SECOND_WHY,
   TICKS,
+  TRADE_WORDS,
   VACUUM,
   WATER,
   WAY,
@@ -28,7 +32,7 @@ import {
   YES_NO,
 } from './words.ts'
 
-const { choice, day, lines, list, number, score, text, time, whole, yesNo } = spec
+const { choice, day, lines, list, number, text, time, whole, yesNo } = spec
 
 /** Pictures that are kept with the sheet, and seen by whoever may open it. */
 const photos = (label: string): FieldSpec => ({
@@ -47,6 +51,19 @@ export const TRIAGE = {
     asks: 'Who is about? Anybody allergic?',
   }),
   bystandersNote: text('More about them', { maxlength: 300, wide: true }),
+} satisfies FieldSpecs
+
+/** Asked with the site; of a swarm, which needs no such look, before it is boxed. */
+export const TEMPERED = {
+  temper: choice(
+    'Temper',
+    [...TEMPER.filter((c) => c.value !== ''), { value: 'unknown', label: 'Not known' }],
+    3,
+    {
+      asks: 'How they behave',
+    },
+  ),
+  africanized: choice('Africanized bees', YES_NO, 4, { asks: 'Africanized bees established here?' }),
 } satisfies FieldSpecs
 
 export const PART_FIELDS = {
@@ -100,18 +117,15 @@ export const PART_FIELDS = {
     }),
     behind: list('Behind the surface', BEHIND_IT, 3, {
       asks: 'What runs behind it',
-      hint: 'Ask, trace from outlets and taps, use a detector. What is tapped here waits for its trade.',
+      hint: 'Ask, trace from outlets and taps, use a detector.',
     }),
     hazards: list('Hazards', HAZARD, 3, {
       asks: 'On it and around it',
-      hint: 'Suspected is enough: nothing is cut, broken or swept before a licensed contractor has tested it.',
+      hint: 'Suspected is enough: a licensed contractor tests it first.',
     }),
     old: choice('Built before 1980', YES_NO, 4, { asks: 'Built before 1980?' }),
     behindNote: text('More about it', { maxlength: 500, wide: true }),
-    temper: score('Temper', TEMPER, 3, { min: 1, max: 5 }),
-    africanized: choice('Africanized bees established here', YES_NO, 4, {
-      asks: 'Are Africanized bees established here?',
-    }),
+    ...TEMPERED,
     photos: photos('Photos'),
   },
   agreement: {
@@ -186,15 +200,27 @@ export const PART_FIELDS = {
 
 /** A clearance of one hazard. */
 export const CLEARANCE_FIELDS = {
-  who: text('Who cleared it', { maxlength: 120, required: true }),
-  licence: text('Licence or company', { maxlength: 120, required: true }),
+  as: choice(
+    'Which trade',
+    TRADES.map((value) => ({ value, label: TRADE_WORDS[value] })),
+    3,
+  ),
+  who: text('Who cleared it', { asks: 'Their full name, or company', maxlength: 120, required: true }),
+  licence: text('Number', { asks: 'Licence, ticket or report no.', maxlength: 120 }),
   on: day('Cleared on', { past: true, required: true }),
 } satisfies FieldSpecs
 
 /** A second person answers for one item. */
 export const SECOND_FIELDS = {
-  by: text('Second person', { maxlength: 120, required: true }),
-  reason: text('Why it may begin all the same', { maxlength: 500, wide: true, required: true }),
+  by: choice('Second person', [], 3),
+  why: choice('What they stand for', SECOND_WHY, 3, { asks: 'What they say' }),
+  reason: text('More about it', { maxlength: 500, wide: true }),
+} satisfies FieldSpecs
+
+/** It was begun, and no “go” stood. */
+export const WITHOUT_GO_FIELDS = {
+  why: choice('Begun without a “go”', BEGUN, 3, { asks: 'Begun without a “go”: why?' }),
+  words: text('More about it', { maxlength: 300, wide: true }),
 } satisfies FieldSpecs
 
 export const CALL_BACK_FIELDS = {
@@ -205,11 +231,6 @@ export const CALL_BACK_FIELDS = {
 
 export const DECISION_FIELDS = {
   is: choice('Decision', DECIDE, 3),
-  by: text('Who decides', {
-    hint: 'The one who answers for it at the wall.',
-    maxlength: 120,
-    required: true,
-  }),
   reason: lines('Reason', {
     hint: 'To refuse, or to go while something is unmet.',
     maxlength: 1000,

@@ -15,7 +15,7 @@ import {
 } from '../../records/index.ts'
 import { plain, type Units, unitOf } from '../../words/index.ts'
 import { callOf, withCall, withSite } from './call.ts'
-import { fieldsOfPart, PART_FIELDS } from './fields.ts'
+import { fieldsOfPart, PART_FIELDS, TEMPERED } from './fields.ts'
 import type { Part } from './stage.ts'
 
 const SCHEMAS = { job, site, agreement, check, work, decision }
@@ -33,6 +33,8 @@ export interface PartDraft {
 const KEPT: Partial<Record<Part, readonly string[]>> = {
   agreement: ['signature'],
   check: ['clearances', 'seconds', 'clearedBy'],
+  site: ['lookedAt', 'noted'],
+  work: ['withoutGo'],
 }
 
 /** The sheet with one part as it was typed, and what is wrong with it. */
@@ -52,7 +54,7 @@ export function sheetTyped(
   const made: Partial<Record<Part, object>> =
     part === 'job'
       ? withCall(before, raw)
-      : { [part]: part === 'site' ? withSite(before, raw) : { ...raw, ...kept } }
+      : { [part]: { ...(part === 'site' ? withSite(before, raw) : raw), ...kept } }
   const said = [...problems]
   for (const [name, content] of Object.entries(made))
     said.push(...schemaProblems(name as Part, { raw: content as Record<string, unknown>, problems: said }))
@@ -70,7 +72,20 @@ function partRead(part: Part, typed: Typed, units: Units): PartDraft {
     if (hours.length > 0) read.raw.hours = hours
   }
   if (part === 'agreement') read.raw = priced(read.raw)
+  if (part === 'site') read.raw = scored(read.raw)
   return read
+}
+
+/** Temper is a number, or not known. */
+const scored = (raw: Record<string, unknown>): Record<string, unknown> =>
+  /^\d$/.test(String(raw.temper)) ? { ...raw, temper: Number(raw.temper) } : raw
+
+/** The sheet with how fierce they are, as it was asked of a swarm beside the box. */
+export function withTemper(s: Sheet, typed: Typed, units: Units): { sheet: Sheet; problems: FieldProblem[] } {
+  const { temper: _t, africanized: _a, ...site } = s.site
+  const content = { ...site, ...scored(fieldsIn(TEMPERED, typed, units).raw) }
+  const problems = schemaProblems('site', { raw: content, problems: [] })
+  return { sheet: { ...s, site: content as Sheet['site'] }, problems }
 }
 
 const { hourly, hours, fixed } = PART_FIELDS.agreement

@@ -3,30 +3,44 @@
  * licensed for it clears. Common practice in the trade; licensed practice and local codes decide.
  */
 import { daysBetween } from '../../days.ts'
-import type { Clearance, Sheet, TradeHazard } from '../../records/index.ts'
+import type { Clearance, Sheet, Trade, TradeHazard } from '../../records/index.ts'
 import { TRADE_HAZARDS } from '../../records/index.ts'
 import type { Facts } from './item.ts'
-import { samePlace } from './same-name.ts'
-
-/** Bees that are taken without opening anything. */
-const UNCUT = ['swarm', 'abandoned-hive', 'trap-out']
+import { lookedHere, placeOf, samePlace } from './place.ts'
 
 /** A swarm moves on within days; what has hung there for weeks has built comb, mostly inside something (common practice). */
 const LONG = ['weeks', 'months', 'years']
 
+/** Said to be in something: a swarm that has gone into a wall is a nest, whatever was tapped. */
+const INSIDE =
+  /\b(in|inside|into|behind|within)\b.*\b(wall|roof|floor|chimney|attic|loft|ceiling|cavity|siding|soffit|box|shed|duct|vent|flue|column|joist)/i
+
+/** Seen only where something is between us and the bees. */
+const HAS_DEPTH = [
+  'surface',
+  'sheathingMm',
+  'nestHighMm',
+  'nestWideMm',
+  'nestDeepMm',
+  'entrance',
+  'entranceM',
+  'otherEntrances',
+] as const
+const LOOKED_INSIDE = ['heat-camera', 'scope', 'opened']
+
 /**
- * Somebody goes into a surface. A nest is cut whatever kind was tapped first; and one word on the list does not make a wall
- * an open branch: what has been there for weeks, or has a surface, a depth or something behind it, is cut.
+ * Somebody goes into a surface. Only a swarm that hangs free is not cut; and one word on the list does not make a wall an
+ * open branch: what has been there for weeks, or has a surface, an entrance, a depth or something behind it, is cut.
  */
 export const cuts = ({ job, site, check }: Sheet): boolean =>
-  job.bees === 'nest' ||
-  !UNCUT.includes(site.type ?? '') ||
+  site.type !== 'swarm' ||
+  (job.bees !== undefined && job.bees !== 'swarm') ||
   LONG.includes(job.since ?? '') ||
-  site.surface !== undefined ||
-  site.sheathingMm !== undefined ||
-  (site.nestDeepMm ?? 0) > 0 ||
+  HAS_DEPTH.some((field) => site[field] !== undefined) ||
   check.cutMm !== undefined ||
-  (site.behind ?? []).length > 0
+  (site.behind ?? []).length > 0 ||
+  (site.foundBy ?? []).some((by) => LOOKED_INSIDE.includes(by)) ||
+  INSIDE.test(site.where ?? '')
 
 const STOP: Record<TradeHazard, string> = {
   electric:
@@ -48,36 +62,54 @@ export function hazardsFound({ site }: Sheet): TradeHazard[] {
   return TRADE_HAZARDS.filter((h) => found.includes(h))
 }
 
-/** Where a clearance is given for. */
-export const placeOf = ({ job, site }: Sheet): Pick<Clearance, 'address' | 'where'> => ({
-  ...(job.address === undefined ? {} : { address: job.address }),
-  ...(site.where === undefined ? {} : { where: site.where }),
-})
-
-/** A clearance is of one wall of one house; where either was not said then or is not now, nobody can tell. */
-function isHere(c: Clearance, s: Sheet): boolean {
-  const now = placeOf(s)
-  return (['address', 'where'] as const).every((at) => {
-    const [then, here] = [c[at], now[at]]
-    return then === undefined || here === undefined || samePlace(then, here)
-  })
+/** Who clears what. One trade is not asked; of several one is tapped (common practice; local rules say who is licensed). */
+export const CLEARED_BY: Record<TradeHazard, readonly Trade[]> = {
+  electric: ['electrician', 'supplier', 'locator'],
+  'electric-in-cut': ['electrician', 'supplier'],
+  gas: ['gas-fitter', 'supplier', 'locator'],
+  flue: ['heating'],
+  asbestos: ['surveyor'],
+  'lead-paint': ['surveyor'],
+  'weak-structure': ['builder'],
 }
 
-/** The clearance that stands for a hazard: given here, when everything found now was known. Of several, the last. */
+/** A clearance is of one wall of one house: where address or wall were not said, nobody can tell of which. */
+const isHere = (c: Clearance, s: Sheet): boolean =>
+  c.address !== undefined && c.where !== undefined && samePlace(c, placeOf(s))
+
+/** Whether it was given since the hazard was last taken off: what comes back is cleared anew. */
+const isSince = (c: Clearance, s: Sheet): boolean => {
+  const gone = s.site.noted?.findLast((n) => n.what === c.hazard && n.is === 'gone')?.writtenAt
+  return gone === undefined || (c.writtenAt ?? '') > gone
+}
+
+/** The clearance that stands for a hazard: by its trade, given here, when everything found now was known. Of several, the last. */
 function clearanceOf(s: Sheet, hazard: TradeHazard): Clearance | undefined {
   const found = hazardsFound(s)
   return s.check.clearances?.findLast(
-    (c) => c.hazard === hazard && isHere(c, s) && found.every((other) => c.knew.includes(other)),
+    (c) =>
+      c.hazard === hazard &&
+      c.as !== undefined &&
+      CLEARED_BY[hazard].includes(c.as) &&
+      isHere(c, s) &&
+      isSince(c, s) &&
+      found.every((other) => c.knew.includes(other)),
   )
 }
+
+/** Whether its trade has cleared it, whatever the date. */
+export const isCleared = (s: Sheet, hazard: TradeHazard): boolean => clearanceOf(s, hazard) !== undefined
 
 /** Given, and no good any more: why its trade has to be asked again. */
 function reopened(s: Sheet, hazard: TradeHazard): string {
   const last = s.check.clearances?.findLast((c) => c.hazard === hazard)
   if (last === undefined) return ''
-  return isHere(last, s)
+  if (last.as === undefined) return ' It was cleared before it was asked by which trade: write it down again.'
+  if (!isHere(last, s))
+    return ` It was cleared for another place (${[last.address, last.where].filter(Boolean).join(': ') || 'none was said'}): ask the trade about this one.`
+  return isSince(last, s)
     ? ' It was cleared before something else was found: ask the trade again, knowing of that.'
-    : ` It was cleared for another place (${[last.address, last.where].filter(Boolean).join(': ')}): ask the trade about this one.`
+    : ' It was cleared, taken off the sheet, and is there again: ask the trade anew.'
 }
 
 /** What still has to be cleared before anything is opened, in words. */
@@ -86,22 +118,39 @@ export const tradesNeeded = (s: Sheet): string[] =>
     .filter((h) => clearanceOf(s, h) === undefined)
     .map((h) => STOP[h])
 
-/** Days a clearance of wires or gas is good for: what was made dead is live again when somebody needs it (judgement). */
-const GOOD_DAYS = 30
-const COMES_BACK: readonly TradeHazard[] = ['electric', 'electric-in-cut', 'gas']
+/**
+ * Days a clearance is good for (judgement): what was made dead is live again when somebody needs it; of a survey, what has been
+ * built since is not in it.
+ */
+export const GOOD_DAYS: Record<TradeHazard, number> = {
+  electric: 30,
+  'electric-in-cut': 30,
+  gas: 30,
+  flue: 365,
+  'weak-structure': 365,
+  asbestos: 1826,
+  'lead-paint': 1826,
+}
 
 export function tradeFacts(s: Sheet, hazard: TradeHazard, today: string): Facts {
   if (!hazardsFound(s).includes(hazard)) return { state: 'not-needed', why: 'Not found.' }
   const cleared = clearanceOf(s, hazard)
-  if (cleared !== undefined && COMES_BACK.includes(hazard) && daysBetween(cleared.on, today) > GOOD_DAYS)
+  if (cleared === undefined) return { state: 'unmet', why: `Stop: ${STOP[hazard]}.${reopened(s, hazard)}` }
+  const good = GOOD_DAYS[hazard]
+  if (daysBetween(cleared.on, today) > good)
     return {
       state: 'unmet',
-      why: `Stop: ${STOP[hazard]}. What ${cleared.who} cleared on ${cleared.on} is more than ${GOOD_DAYS} days ago: ask again.`,
+      why: `Stop: ${STOP[hazard]}. What ${cleared.who} cleared on ${cleared.on} is more than ${good} days ago: ask again.`,
     }
-  if (cleared !== undefined)
-    return { state: 'met', why: `Cleared by ${cleared.who}, ${cleared.licence}, ${cleared.on}.` }
-  return { state: 'unmet', why: `Stop: ${STOP[hazard]}.${reopened(s, hazard)}` }
+  const paper = cleared.photo === undefined ? 'their paper was not photographed' : 'photo kept'
+  return {
+    state: 'met',
+    why: `Cleared by ${[cleared.who, cleared.licence, cleared.on, paper].filter(Boolean).join(', ')}.`,
+  }
 }
+
+/** Said where an answer stands that was given of another place. */
+const ELSEWHERE = 'What was looked for is of another place: look at this one, and tap it again.'
 
 export function servicesLocated(s: Sheet): Facts {
   if (!cuts(s)) return { state: 'not-needed', why: 'Nothing is cut.' }
@@ -110,14 +159,17 @@ export function servicesLocated(s: Sheet): Facts {
       state: 'unsaid',
       why: 'Wires, gas, water and flues: ask, trace from outlets and taps, use a detector, before anything goes into the surface.',
     }
-  return { state: 'met', why: 'Looked for and written down.' }
+  return lookedHere(s, 'behind')
+    ? { state: 'met', why: 'Looked for and written down.' }
+    : { state: 'unsaid', why: ELSEWHERE, moved: true }
 }
 
 /** 1980: after it neither was common in new houses of most countries (common practice; local codes differ). */
 export function oldBuilding(s: Sheet): Facts {
   if (!cuts(s)) return { state: 'not-needed', why: 'Nothing is cut.' }
-  if (s.site.hazards !== undefined) return { state: 'met', why: 'Looked for and written down.' }
-  return s.site.old === 'no'
+  if (lookedHere(s, 'hazards')) return { state: 'met', why: 'Looked for and written down.' }
+  if (s.site.hazards !== undefined) return { state: 'unsaid', why: ELSEWHERE, moved: true }
+  return isNew(s)
     ? { state: 'unsaid', why: 'Look for weak boards, droppings and mould all the same.' }
     : {
         state: 'unsaid',
@@ -125,10 +177,5 @@ export function oldBuilding(s: Sheet): Facts {
       }
 }
 
-/**
- * Hazards that a change would take off the sheet although nobody cleared them: one tap must not make a gas pipe vanish.
- */
-export const vanished = (before: Sheet, after: Sheet): TradeHazard[] => {
-  const still = hazardsFound(after)
-  return hazardsFound(before).filter((h) => !still.includes(h) && clearanceOf(before, h) === undefined)
-}
+/** Built after 1980, as somebody has said of this very place. */
+export const isNew = (s: Sheet): boolean => s.site.old === 'no' && lookedHere(s, 'old')

@@ -21,6 +21,7 @@ import { IntakePage, ownTypes, proposed } from '../entries/index.ts'
 import { heatToBees } from './heat.ts'
 import { intakeFrom } from './to-intake.ts'
 import { sheetIn } from './view.ts'
+import { hasBegun } from './without-go.ts'
 import { showsIn } from './words.ts'
 
 type Saved = NonNullable<ReturnType<typeof sheetIn>>
@@ -55,6 +56,9 @@ export function removalIntake(deps: PageDeps): Hono<Env> {
   app.get('/removals/:id/intake', (c) => {
     const saved = sheetIn(c, deps)
     if (saved === null) return unknownPage(c)
+    // No bees come of a place where nothing was begun: what was done is written down first.
+    if (!hasBegun(saved.last.sheet) && saved.colonies.length === 0)
+      return c.redirect(`${saved.path}/work#now`, 303)
     const { frame } = c.var
     const filled = intakeFrom(saved.last.sheet, adviceOf(c, saved))
     // The day it came to the yard is the day of the removal, as far as anybody has said.

@@ -3,6 +3,7 @@ import type { TradeHazard } from '../../records/index.ts'
 
 /** Items somebody ticks when they are so; the others follow from the rest of the sheet. */
 export const TICKED = [
+  'free',
   'not-alone',
   'ladder-person',
   'sting-plan',
@@ -33,10 +34,12 @@ export const ITEMS = [
   'vacuum',
   'cut-depth',
   'bystanders',
+  'temper',
   ...TICKED,
   'sprayed',
   'caller',
   'agreement',
+  'without-go',
 ] as const satisfies readonly (TickedId | `trade-${TradeHazard}` | string)[]
 export type ItemId = (typeof ITEMS)[number]
 
@@ -53,6 +56,8 @@ export interface Facts {
   state: State
   /** What is missing, or why it is asked. */
   why: string
+  /** It was answered for another place: said, and not only counted. */
+  moved?: true
 }
 
 export interface Item extends Facts {

@@ -15,6 +15,8 @@ export interface RemovalRow {
   stage: Stage
   /** Null where it is too early to count, or the job is over. */
   reckoning: Reckoning | null
+  /** Why it was begun without a “go”; null where it was not. */
+  begun: string | null
   next: { href: string; part: keyof typeof NEXT_WORDS } | null
   colonies: { tag: string; path: string }[]
 }
@@ -152,6 +154,11 @@ const Row = ({ row, frame, done = false }: { row: RemovalRow; frame: Frame; done
           </a>
         ))}
       </p>
+      {row.begun === null ? null : (
+        <p class="small">
+          <b>Begun without a “go”</b>. {row.begun}
+        </p>
+      )}
       {row.reckoning === null ? null : <Reckoned reckoning={row.reckoning} />}
     </div>
     {row.next === null ? null : (

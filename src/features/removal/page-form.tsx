@@ -1,15 +1,17 @@
 /** The part that is open as a form, with what goes before it and the buttons under it. */
 
-import { type FormState, one, ProblemSummary } from '../../forms/index.ts'
-import type { Work } from '../../records/index.ts'
+import { Choices, type DrawnIn, Fields, type FormState, one, ProblemSummary } from '../../forms/index.ts'
+import { GRAVE, type Work } from '../../records/index.ts'
 import { FirstCheck } from './cautions.tsx'
+import { WITHOUT_GO_FIELDS } from './fields.ts'
 import { asksPrice, partLabel } from './form.ts'
+import { goneField } from './grave.ts'
 import type { RemovalProps } from './page.tsx'
 import { ClashNotice } from './page-foot.tsx'
 import { PartFields } from './part-fields.tsx'
 import type { Part } from './stage.ts'
 import { SecondForm } from './unmet.tsx'
-import { DECIDE, PART_WORDS } from './words.ts'
+import { DECIDE, GRAVE_WORDS, goneChoices, PART_WORDS } from './words.ts'
 
 /** See the file's comment. */
 export const OpenPart = ({ part, form, page: p }: { part: Part; form: FormState; page: RemovalProps }) => (
@@ -25,11 +27,43 @@ export const OpenPart = ({ part, form, page: p }: { part: Part; form: FormState;
   </section>
 )
 
+/** What a save is asked for when it takes something off that can kill, or writes down work that had no “go”. */
+const Asked = ({ form, frame }: DrawnIn) => {
+  const named = [...form.problems.map((x) => x.field), ...Object.keys(form.typed)]
+  const gone = GRAVE.filter((what) => named.includes(goneField(what)))
+  return (
+    <>
+      {gone.map((what) => (
+        <Choices
+          form={form}
+          name={goneField(what)}
+          label={`Why is it off the sheet: ${GRAVE_WORDS[what].toLowerCase()}?`}
+          choices={goneChoices(what)}
+          across={3}
+        />
+      ))}
+      {named.includes('withoutGo.why') ? (
+        <Fields
+          form={form}
+          frame={frame}
+          prefix="withoutGo."
+          of={WITHOUT_GO_FIELDS}
+          show={['why', 'words']}
+        />
+      ) : null}
+    </>
+  )
+}
+
 const labelOf = (part: Part, field: string): string =>
-  partLabel(part, field) || partLabel('decision', field) || partLabel('agreement', field)
+  partLabel(part, field) ||
+  partLabel('decision', field) ||
+  partLabel('agreement', field) ||
+  GRAVE.filter((what) => goneField(what) === field).map((what) => GRAVE_WORDS[what])[0] ||
+  (field === 'withoutGo.why' ? WITHOUT_GO_FIELDS.why.label : '')
 
 /** Over the limit when work starts: a second person, or a cooler hour. */
-const Start = ({ start, sheet, frame, path, refused }: RemovalProps) =>
+const Start = ({ start, sheet, frame, path, others, refused }: RemovalProps) =>
   start.state !== 'unmet' || sheet.work.openedAt !== undefined ? null : (
     <div class="notice notice-late">
       <p>{start.why}</p>
@@ -38,6 +72,7 @@ const Start = ({ start, sheet, frame, path, refused }: RemovalProps) =>
         of={start.why}
         frame={frame}
         path={path}
+        others={others}
         form={refused?.id === 'heat-at-start' ? refused.form : null}
       />
     </div>
@@ -67,6 +102,7 @@ const PartForm = ({ part, form, page: p }: { part: Part; form: FormState; page: 
       Save what is typed
     </button>
     <input type="hidden" name="version" value={one(form.typed, 'version')} />
+    <Asked form={form} frame={p.frame} />
     <PartFields
       part={part}
       form={form}

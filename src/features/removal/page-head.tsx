@@ -4,8 +4,8 @@ import { daysBetween } from '../../days.ts'
 import { Reach } from '../../parts/index.ts'
 import { dayAndDistance, dayWords } from '../../words/index.ts'
 import { type ClosingId, leftToClose } from './closing.ts'
-import { beganWithoutGo } from './decide.ts'
 import type { RemovalProps } from './page.tsx'
+import { beganWithoutGo, withoutGoWords } from './without-go.ts'
 import { CLOSING_WORDS, DECIDE, STAGE_WORDS } from './words.ts'
 
 export const Head = (p: RemovalProps) => {
@@ -30,8 +30,8 @@ export const Head = (p: RemovalProps) => {
       ) : null}
       <Decided {...p} />
       {beganWithoutGo(p.sheet) ? (
-        <p>
-          <b>Begun without a “go”</b>: nobody had decided it, or something that holds it was unmet.
+        <p class="notice notice-late">
+          <b>Begun without a “go”</b>. {withoutGoWords(p.sheet) ?? 'Nobody has said why.'}
         </p>
       ) : null}
       <Came {...p} />

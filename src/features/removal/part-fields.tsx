@@ -2,7 +2,7 @@
 
 import { type DrawnIn, Fields, Group } from '../../forms/index.ts'
 import type { Sheet } from '../../records/index.ts'
-import { removalTypes } from '../../words/index.ts'
+import { type Choice, removalTypes } from '../../words/index.ts'
 import { CheckFields } from './check-fields.tsx'
 import { PART_FIELDS } from './fields.ts'
 import { Folded } from './folded.tsx'
@@ -39,7 +39,7 @@ export const CallFields = ({ types, ...p }: Pick<PartFieldsProps, 'form' | 'fram
       {...p}
       of={PART_FIELDS.job}
       show={['what', 'since', 'access', 'sprayed', 'bystanders', 'caller']}
-      with={{ what: { choices: [...removalTypes(types), ...NOT_A_TYPE] } }}
+      with={{ what: { choices: [...removalTypes(types).map(hanging), ...NOT_A_TYPE] } }}
     />
     <p class="hint">Private: helpers see none of this.</p>
     <Fields {...p} of={PART_FIELDS.job} show={[['name', 'phone'], 'address', ['plannedOn', 'plannedAt']]} />
@@ -48,6 +48,9 @@ export const CallFields = ({ types, ...p }: Pick<PartFieldsProps, 'form' | 'fram
     </Folded>
   </>
 )
+
+/** One that has gone into something is what it has gone into. */
+const hanging = (c: Choice): Choice => (c.value === 'swarm' ? { ...c, hint: 'hanging free' } : c)
 
 const LATER = [
   'photos',
@@ -65,14 +68,14 @@ const SiteFields = (p: PartFieldsProps) => (
     <Fields
       {...p}
       of={PART_FIELDS.site}
-      show={['behind', 'hazards', 'old', ['surface', 'sheathingMm'], 'where']}
+      show={['behind', 'hazards', 'old', 'temper', 'africanized', ['surface', 'sheathingMm'], 'where']}
     />
     {asksPrice('site', p.sheet) ? (
       <Group legend="The price, when you know it">
         <PriceFields {...p} />
       </Group>
     ) : null}
-    <Folded legend="The nest, entrances, temper, photos" form={p.form} fields={NEST}>
+    <Folded legend="The nest, entrances, photos" form={p.form} fields={NEST}>
       <Fields
         {...p}
         of={PART_FIELDS.site}
@@ -82,8 +85,6 @@ const SiteFields = (p: PartFieldsProps) => (
           ['nestHighMm', 'nestWideMm', 'nestDeepMm'],
           ['entrance', 'entranceM'],
           'otherEntrances',
-          'temper',
-          'africanized',
           'behindNote',
           'photos',
         ]}
@@ -101,8 +102,6 @@ const NEST = [
   'entrance',
   'entranceM',
   'otherEntrances',
-  'temper',
-  'africanized',
   'behindNote',
   'photos',
 ] as const

@@ -5,6 +5,7 @@
 import type { Sheet } from '../../records/index.ts'
 import { cuts } from './hazards.ts'
 import type { Facts, TickedId } from './item.ts'
+import { lookedHere, placeOf, samePlace } from './place.ts'
 
 /** Metres up to which somebody works from the ground: what is higher is climbed to, whatever was tapped (judgement). */
 const REACH_M = 2.5
@@ -18,10 +19,24 @@ const heightUnsaid = ({ site }: Sheet): boolean => site.type === 'roof' && site.
 
 const about = (s: Sheet, who: 'children' | 'allergic'): boolean => s.site.bystanders?.includes(who) === true
 
-/** Temper 4 or 5, or stock that is established where the bees are. Not knowing of Africanized bees is not fierce. */
-export const fierce = (s: Sheet): boolean => s.site.africanized === 'yes' || (s.site.temper ?? 0) >= 4
+/** Somebody has said so: temper 4 or 5, or stock that is established where the bees are. */
+export const saidFierce = ({ site }: Sheet): boolean =>
+  site.africanized === 'yes' || (typeof site.temper === 'number' && site.temper >= 4)
+
+/** Fierce, or nobody knows: what is not known is met as if it were. */
+export const fierce = (s: Sheet): boolean =>
+  saidFierce(s) || s.site.africanized === 'unknown' || s.site.temper === 'unknown'
+
+export const temperAsked = ({ site }: Sheet): Facts =>
+  site.temper === undefined || site.africanized === undefined
+    ? {
+        state: 'unsaid',
+        why: 'How do they behave, and are Africanized bees established here? Not knowing counts as fierce.',
+      }
+    : { state: 'met', why: 'Asked.' }
 
 export const AS_TOLD: Record<TickedId, string> = {
+  free: 'It hangs free in the open: nothing is opened, cut or unscrewed. In a wall, roof, floor, chimney or box it is a nest: change it at the call.',
   'not-alone': 'Somebody within call all the time, with a telephone that works here.',
   'ladder-person': 'One works, one holds the ladder and looks. On a roof: held against a fall.',
   'sting-plan':
@@ -33,7 +48,7 @@ export const AS_TOLD: Record<TickedId, string> = {
   exclusion:
     'People and animals 15 m (50 ft) away, neighbours told, windows shut, until the last bees are in.',
   fierce:
-    'Fierce or Africanized: everybody and every animal 100 m (330 ft) away or shut indoors, a car to get into, first or last light, two in full suits. Local rules decide whether they may be moved.',
+    'Fierce or Africanized, or not known: everybody and every animal 100 m (330 ft) away or shut indoors, a car to get into, first or last light, two in full suits. Local rules decide whether they may be moved.',
   water: 'Water to drink and shade, for people in suits and for boxed bees.',
   fire: 'Smoker on bare ground or metal, water beside it, never into a dry cavity or near dust.',
   droppings: 'Droppings or mould: a respirator (P100 or FFP3), wetted first, never swept dry.',
@@ -46,6 +61,7 @@ export const AS_TOLD: Record<TickedId, string> = {
 /** Why a ticked item is not asked at this job; undefined where it is. */
 export function notAsked(id: TickedId, s: Sheet): string | undefined {
   const { behind, hazards } = s.site
+  if (id === 'free' && cuts(s)) return 'Not a swarm in the open.'
   if (id === 'ladder-person' && s.site.access === 'ground' && !climbs(s) && !heightUnsaid(s))
     return 'Worked from the ground.'
   if (id === 'allergy' && !about(s, 'allergic')) return 'Nobody allergic named.'
@@ -58,7 +74,7 @@ export function notAsked(id: TickedId, s: Sheet): string | undefined {
   return undefined
 }
 
-/** Ticked on another day counts for nothing: who is within call, what is cleared away, where water stands, is so today or not. */
+/** Ticked on another day, or at another place, counts for nothing: who is within call, what is cleared away, where water stands, is so today or not. */
 export function tickedFacts(id: TickedId, s: Sheet, today: string): Facts {
   const not = notAsked(id, s)
   if (not !== undefined) return { state: 'not-needed', why: not }
@@ -69,11 +85,19 @@ export function tickedFacts(id: TickedId, s: Sheet, today: string): Facts {
       ? `A roof or eaves from the ground? Type the height at the call. Otherwise: ${AS_TOLD[id]}`
       : AS_TOLD[id]
   // A box left open is not filled in: nobody has said that it is not so.
-  const ticked = s.check.doneOn === today && s.check.done?.includes(id) === true
+  const { done, doneOn, doneAt } = s.check
+  const here = doneAt !== undefined && samePlace(doneAt, placeOf(s))
+  const ticked = doneOn === today && here && done?.includes(id) === true
   return { state: ticked ? 'met' : 'unsaid', why }
 }
 
-export const bystandersAsked = (s: Sheet): Facts =>
-  s.site.bystanders === undefined
+export function bystandersAsked(s: Sheet): Facts {
+  if (lookedHere(s, 'bystanders')) return { state: 'met', why: 'Asked.' }
+  return s.site.bystanders === undefined
     ? { state: 'unsaid', why: 'Who is about, and is anybody allergic? Ask in the house and next door.' }
-    : { state: 'met', why: 'Asked.' }
+    : {
+        state: 'unsaid',
+        why: 'Who is about was asked of another address: ask here, and tap it again.',
+        moved: true,
+      }
+}

@@ -10,20 +10,32 @@ import {
   withPhotos,
 } from '../../app/index.ts'
 import { daysBetween } from '../../days.ts'
-import { type FieldProblem, one, type Typed } from '../../forms/index.ts'
-import type { Check } from '../../records/index.ts'
+import { type FieldProblem, fieldsIn, one, type Typed } from '../../forms/index.ts'
+import {
+  type Check,
+  EMPTY_SHEET,
+  GRAVE,
+  HAZARDS,
+  type Sheet,
+  WHY_GONE,
+  withoutGo,
+} from '../../records/index.ts'
 import { timeIn } from '../../time-of-day.ts'
 import { CallPage } from './call-page.tsx'
+import { unmetWords } from './decide.ts'
 import { decide } from './decide-form.ts'
-import { asksPrice, sheetTyped, withPrice } from './form.ts'
-import { vanished } from './hazards.ts'
+import { WITHOUT_GO_FIELDS } from './fields.ts'
+import { asksPrice, sheetTyped, withPrice, withTemper } from './form.ts'
+import { goneField, goneFrom, stays, type Whys, withNoted } from './grave.ts'
 import { RemovalsPage } from './list-page.tsx'
-import { type Saved, stampOf } from './sheet-handlers.ts'
+import { ASKED, placeOf, samePlace, stamped } from './place.ts'
+import { momentNow, type Saved, stampOf } from './sheet-handlers.ts'
 import { openPart, showSheet } from './show.tsx'
 import { justSigned } from './sign-route.tsx'
-import { isOver, PARTS, type Part } from './stage.ts'
-import { clashOf, removalPath, rowOf, sheetIn, startOf, typesOf } from './view.ts'
-import { HAZARD_WORDS } from './words.ts'
+import { isOver, isShort, PARTS, type Part } from './stage.ts'
+import { clashOf, reckoningOf, removalPath, rowOf, sheetIn, startOf, typesOf, wentAhead } from './view.ts'
+import { hasBegun } from './without-go.ts'
+import { GRAVE_WORDS } from './words.ts'
 
 /** Removal sheets: the list, the call, and a sheet that grows part by part. Signing and other acts have files of their own. */
 export function removals(deps: PageDeps): Hono<Env> {
@@ -69,7 +81,8 @@ export function removals(deps: PageDeps): Hono<Env> {
       problems.push({ field: 'name', message: 'is missing: type a name, a telephone number or an address' })
     if (problems.length > 0) return call(c, typed, problems)
     const made = validate(id) ? id : v7()
-    const result = store.removals.save(made, 0, sheet, stampOf(c, deps))
+    const first = withNoted(EMPTY_SHEET, stamped(sheet, EMPTY_SHEET, ['bystanders']), {}, momentNow(c, deps))
+    const result = store.removals.save(made, 0, first, stampOf(c, deps))
     if (!result.ok && 'problems' in result) return call(c, typed, result.problems)
     return c.redirect(`${removalPath(made)}?saved=1#now`, 303)
   })
@@ -139,20 +152,25 @@ function savePart(
 ): Response | Promise<Response> {
   const { typed, opens } = withNow(c, deps, came)
   const { last } = saved
-  const read = sheetTyped(part, typed, c.var.frame.units, last.sheet)
-  const { sheet, problems } = asksPrice(part, last.sheet) ? priceToo(c, read, typed) : read
-  problems.push(...ofPhotos, ...goneProblems(vanished(last.sheet, sheet)))
+  const shown = deps.store.removals.version(saved.id, Number(one(typed, 'version')))?.sheet ?? last.sheet
+  const read = partTyped(c, part, last.sheet, typed)
+  const sheet = stamped(read.sheet, shown, ASKED[part] ?? [])
+  if (part === 'check') sheet.check = tickedNow(c, sheet, shown, one(typed, 'shownOn'))
+  const whys = whysTyped(typed)
+  const problems = [...read.problems, ...ofPhotos, ...goneProblems(last.sheet, sheet, whys)]
   if (problems.length > 0) return showSheet(c, deps, saved, { part, typed, problems })
   const clash = clashOf(c, deps, part, saved, Number(one(typed, 'version')), sheet)
   if (clash !== null) return showSheet(c, deps, saved, { part, typed, clash })
-  if (part === 'check' && sheet.check.on === undefined)
-    sheet.check = { ...sheet.check, on: sheet.job.plannedOn ?? c.var.frame.today }
-  if (part === 'check') sheet.check = ticked(sheet.check, one(typed, 'shownOn'), c.var.frame.today)
 
   const barred = opens ? barredFrom(c, deps, sheet) : null
   // Not opened, but how hot it is stays: a second person signs for exactly that.
   const { openedAt, ...work } = sheet.work
-  const kept = barred === null ? sheet : { ...sheet, work }
+  const noted = withNoted(last.sheet, barred === null ? sheet : { ...sheet, work }, whys, momentNow(c, deps))
+  const kept = opens && barred === null ? noted : withReason(c, deps, last.sheet, noted, typed)
+  if (kept === null) {
+    const problem = { field: 'withoutGo.why', message: 'is not said: no “go” stood when this was begun' }
+    return showSheet(c, deps, saved, { part, typed, problems: [problem] })
+  }
   const result = deps.store.removals.save(saved.id, last.version, kept, stampOf(c, deps))
   if (!result.ok) {
     const message = 'was saved by somebody else just now: save again'
@@ -171,22 +189,56 @@ function savePart(
   return c.redirect(nextAfter(saved.path, part, one(typed, 'next')), 303)
 }
 
-/** The price was asked with the site. */
-function priceToo(
-  c: AppContext,
-  read: ReturnType<typeof sheetTyped>,
-  typed: Typed,
-): ReturnType<typeof sheetTyped> {
-  const { sheet, problems } = withPrice(read.sheet, typed, c.var.frame.units)
-  return { sheet, problems: [...read.problems, ...problems] }
+/** The sheet with a part as it was typed, and with what is asked beside it: the price with the site, temper with a swarm. */
+function partTyped(c: AppContext, part: Part, last: Sheet, typed: Typed): ReturnType<typeof sheetTyped> {
+  const { units } = c.var.frame
+  const read = sheetTyped(part, typed, units, last)
+  if (part === 'check' && isShort(last)) return both(read, withTemper(read.sheet, typed, units))
+  return asksPrice(part, last) ? both(read, withPrice(read.sheet, typed, units)) : read
 }
 
-/** What was ticked, and the day it is so: a form that lay open over night says nothing of today. */
-const ticked = (check: Check, shownOn: string, today: string): Check => ({
-  ...check,
-  ...(shownOn === '' || shownOn === today ? {} : { done: [] }),
-  doneOn: today,
+const both = (read: ReturnType<typeof sheetTyped>, more: typeof read): typeof read => ({
+  sheet: more.sheet,
+  problems: [...read.problems, ...more.problems],
 })
+
+/** What was ticked, and the day and place it is of: a form that lay open over night, or for another house, says nothing. */
+function tickedNow(c: AppContext, { check, ...s }: Sheet, shown: Sheet, shownOn: string): Check {
+  const { today } = c.var.frame
+  const here = placeOf({ ...s, check })
+  const stale = (shownOn !== '' && shownOn !== today) || !samePlace(placeOf(shown), here)
+  const on = check.on ?? s.job.plannedOn ?? today
+  return { ...check, on, ...(stale ? { done: [] } : {}), doneOn: today, doneAt: here }
+}
+
+/** Why each thing is off the sheet, as far as it was tapped. */
+const whysTyped = (typed: Typed): Whys =>
+  Object.fromEntries(
+    GRAVE.flatMap((what) => {
+      const why = WHY_GONE.find((w) => w === one(typed, goneField(what)))
+      return why === undefined ? [] : [[what, why]]
+    }),
+  )
+
+/** The sheet with a reason where work was begun that had no “go”; null where nobody has said one. */
+function withReason(c: AppContext, deps: PageDeps, before: Sheet, after: Sheet, typed: Typed): Sheet | null {
+  const { today } = c.var.frame
+  // Boxed now, of a place that was opened on another day: what held it then holds it today.
+  const goesOn =
+    one(typed, 'now').startsWith('boxedAt') && after.work.on !== undefined && after.work.on < today
+  if (
+    goesOn
+      ? startOf(c, deps, after).goes || after.work.withoutGo !== undefined
+      : !hasBegun(after) || hasBegun(before)
+  )
+    return after
+  const on = [after.work.on ?? today].filter((day) => day <= today)[0] ?? today
+  if (!goesOn && wentAhead(c, deps, after, on)) return after
+  const { raw } = fieldsIn(WITHOUT_GO_FIELDS, typed, c.var.frame.units, 'withoutGo.')
+  const { writtenAt: _, ...moment } = momentNow(c, deps)
+  const said = withoutGo.safeParse({ ...raw, ...moment, unmet: unmetWords(reckoningOf(c, deps, after)) })
+  return said.success ? { ...after, work: { ...after.work, withoutGo: said.data } } : null
+}
 
 /** The same form again, over what has just been saved. */
 function again(
@@ -203,18 +255,28 @@ function again(
 }
 
 /** Why the surface is not opened now; null where it may be. */
-function barredFrom(c: AppContext, deps: PageDeps, sheet: Parameters<typeof startOf>[2]): string | null {
+function barredFrom(c: AppContext, deps: PageDeps, sheet: Sheet): string | null {
   const { goes, start } = startOf(c, deps, sheet)
   if (!goes) return 'waits for “go”: decided today, with nothing on the list that holds it'
   return start.state === 'met' || start.state === 'signed' ? null : `waits. ${start.why}`
 }
 
-const goneProblems = (gone: ReturnType<typeof vanished>): FieldProblem[] =>
-  gone.map((hazard) => ({
-    field:
-      hazard === 'asbestos' || hazard === 'lead-paint' || hazard === 'weak-structure' ? 'hazards' : 'behind',
-    message: `cannot lose “${HAZARD_WORDS[hazard]}” by a tap: write down in the list who of the trade has cleared it, then take it off`,
-  }))
+/** What can kill is not taken off by a tap: a hazard that is here only once its trade has cleared it, anything else with a reason. */
+function goneProblems(before: Sheet, after: Sheet, whys: Whys): FieldProblem[] {
+  const held = stays(before, after)
+  return goneFrom(before, after).flatMap((what) => {
+    if (held.some((h) => h === what))
+      return [
+        {
+          field: (HAZARDS as readonly string[]).includes(what) ? 'hazards' : 'behind',
+          message: `cannot lose “${GRAVE_WORDS[what]}” by a tap: write down in the list who of the trade has cleared it, then take it off`,
+        },
+      ]
+    return whys[what] === undefined
+      ? [{ field: goneField(what), message: 'was on the sheet and can kill: say why it is off' }]
+      : []
+  })
+}
 
 const nextAfter = (path: string, part: Part, then: string): string => {
   if ((part === 'agreement' || part === 'site') && then === 'sign') return `${path}/sign`

@@ -1,4 +1,4 @@
-/** Whether two people, or two places, are the same for all anybody can tell; and whether a word says anything at all. */
+/** Whether two people are the same for all anybody can tell; and what a full name and a number look like. */
 
 /** Whatever the capitals, blanks, dots and accents; 'Ines' is 'Ines Albrecht', and so is 'I. Albrecht'. */
 export function sameName(a: string, b: string): boolean {
@@ -11,13 +11,8 @@ export function sameName(a: string, b: string): boolean {
 
 const isInitial = (short: string, long: string): boolean => /^\p{L}$/u.test(short) && long.startsWith(short)
 
-/** The same place: one says no more than the other, in other words of the same. A number more or less is another house. */
-export function samePlace(a: string, b: string): boolean {
-  const [x, y] = [wordsOf(a), wordsOf(b)]
-  return x.every((w) => y.includes(w)) || y.every((w) => x.includes(w))
-}
-
-const wordsOf = (name: string): string[] =>
+/** The words of a name, without capitals, accents and marks. */
+export const wordsOf = (name: string): string[] =>
   name
     .normalize('NFD')
     .replaceAll(/\p{M}/gu, '')
@@ -25,12 +20,30 @@ const wordsOf = (name: string): string[] =>
     .split(/[^\p{L}\p{N}]+/u)
     .filter(Boolean)
 
-/** What is typed to get past a field (judgement). */
-const NO_ANSWERS =
-  'ok okay yes no none na n a x xx xxx not known unknown me myself self owner customer tenant later done cleared checked fine licensed licence license company trade'.split(
-    ' ',
-  )
+/** Small words in names of people and companies, and what people are called before their name. */
+const SMALL = 'a an and co da de der du la le of the van von y mr mrs ms miss dr sr'.split(' ')
 
-/** Says more than that: 'ok', 'n/a' or 'the owner' is no name and no licence. */
-export const isAnswer = (text: string): boolean =>
-  wordsOf(text).some((w) => !NO_ANSWERS.includes(w) && w !== 'the')
+const inName = (text: string): string[] => wordsOf(text).filter((w) => w.length > 1 && !SMALL.includes(w))
+
+/** Bears the customer's name: the brother of the customer is no licensed trade either. */
+export const sharesName = (a: string, b: string): boolean =>
+  sameName(a, b) || inName(a).some((w) => w.length > 2 && inName(b).includes(w))
+
+/** Two names at least, each with a capital where its letters have any: a person or a company by their full name. */
+export const isFullName = (text: string): boolean =>
+  new Set(
+    text
+      .split(/[^\p{L}\p{M}\p{N}]+/u)
+      .filter((w) => /^[\p{Lu}\p{Lt}\p{Lo}\p{N}]/u.test(w) && inName(w).length > 0)
+      .map((w) => w.toLowerCase()),
+  ).size > 1
+
+/** A number as licences, tickets and reports bear one: four digits or more, and not 1111 or 12345 (judgement). */
+export function isNumber(text: string): boolean {
+  const digits = text.replaceAll(/\D/g, '')
+  return (
+    digits.length >= 4 &&
+    !/^(\d)\1+$/.test(digits) &&
+    !['0123456789', '9876543210'].some((row) => row.includes(digits))
+  )
+}

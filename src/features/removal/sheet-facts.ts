@@ -21,6 +21,7 @@ import {
 import { TICKED } from './item.ts'
 import type { Part } from './stage.ts'
 import { hoursBetween } from './to-intake.ts'
+import { withoutGoWords } from './without-go.ts'
 import {
   BEHIND_IT,
   BYSTANDER,
@@ -28,12 +29,16 @@ import {
   CLEAN,
   CLOSED,
   FOUND,
+  GRAVE_WORDS,
+  goneChoices,
   HAZARD,
   HAZARD_WORDS,
   HOW_LONG,
   NOT_A_TYPE,
   SEAL,
+  SECOND_WHY,
   TICKS,
+  TRADE_WORDS,
   VACUUM,
   WAY,
   WAY_UP,
@@ -93,7 +98,7 @@ const FACTS: Record<Part, (s: Sheet, at: FactsContext) => Row[]> = {
       j.plannedOn === undefined ? undefined : joined([dayWords(j.plannedOn, today), j.plannedAt], ' '),
     ],
   ],
-  site: ({ site: x }, { units }) => [
+  site: ({ site: x }, { units, today }) => [
     ['Where', x.where],
     ['Found by', joined([words(FOUND, x.foundBy), x.foundNote], '; ')],
     [
@@ -118,8 +123,21 @@ const FACTS: Record<Part, (s: Sheet, at: FactsContext) => Row[]> = {
     ['Hazards', words(HAZARD, x.hazards)],
     ['Before 1980', word(YES_NO, x.old)],
     ['More', x.behindNote],
-    ['Temper', x.temper === undefined ? undefined : `${x.temper} of 5`],
+    [
+      'Temper',
+      x.temper === undefined ? undefined : x.temper === 'unknown' ? 'not known' : `${x.temper} of 5`,
+    ],
     ['Africanized', word(YES_NO, x.africanized)],
+    [
+      'Taken off',
+      (x.noted ?? [])
+        .filter((n) => n.is === 'gone')
+        .map(
+          (n) =>
+            `${GRAVE_WORDS[n.what]}, ${word(goneChoices(n.what), n.why)?.toLowerCase() ?? 'no reason said'}, ${n.by}, ${dayWords(n.on, today)} ${n.at}`,
+        )
+        .join('; '),
+    ],
   ],
   agreement: ({ agreement: a }, { currency, today }) => [
     ['Price', priceWords(a, currency)],
@@ -149,14 +167,30 @@ const FACTS: Record<Part, (s: Sheet, at: FactsContext) => Row[]> = {
     [
       'Cleared',
       (c.clearances ?? [])
-        .map((x) => `${HAZARD_WORDS[x.hazard]}: ${x.who}, ${x.licence}, ${dayWords(x.on, today)}`)
+        .map((x) =>
+          joined([
+            `${HAZARD_WORDS[x.hazard]}: ${x.who}`,
+            x.as === undefined ? undefined : TRADE_WORDS[x.as].toLowerCase(),
+            x.licence,
+            dayWords(x.on, today),
+          ]),
+        )
         .join('; '),
     ],
-    ['Second person', (c.seconds ?? []).map((x) => `${x.by}: ${x.reason} (${x.of})`).join('; ')],
+    [
+      'Second person',
+      (c.seconds ?? [])
+        .map(
+          (x) =>
+            `${x.by}${x.path === undefined ? '' : ', signed by hand'}: ${joined([word(SECOND_WHY, x.why), x.reason])} (${x.of})`,
+        )
+        .join('; '),
+    ],
     // One line for everything, as sheets had it once: it clears nothing.
     ['Noted as cleared', c.clearedBy],
   ],
-  work: ({ work: w }, { units, today }) => [
+  work: ({ work: w, ...s }, { units, today }) => [
+    ['Without a “go”', withoutGoWords({ ...s, work: w }) ?? undefined],
     ['Day', w.on === undefined ? undefined : dayWords(w.on, today)],
     ['On site', clock(w.arrivedAt, w.leftAt)],
     ['Open to boxed', clock(w.openedAt, w.boxedAt)],

@@ -11,6 +11,8 @@ import {
 import type { Typed } from '../../forms/index.ts'
 import type { Sheet } from '../../records/index.ts'
 import type { SavedSheet } from '../../store/index.ts'
+import { timeIn } from '../../time-of-day.ts'
+import type { Known } from './decide.ts'
 import { sheetIn } from './view.ts'
 
 export type Saved = SavedSheet & { id: string; path: string }
@@ -25,12 +27,29 @@ export const onSheet =
     return saved === null ? unknownPage(c) : handler(c, saved, typed)
   }
 
-/** The crew, as far as the sheet knows it: whoever wrote on it, and who signed as a second person. None of them clears a hazard. */
-export const crewOf = (first: readonly string[], saved: SavedSheet | null): string[] => [
-  ...first,
-  ...(saved?.versions.map((v) => v.savedBy) ?? []),
-  ...(saved?.last.sheet.check.seconds?.map((x) => x.by) ?? []),
-]
+/** Who is who at a job: whoever writes and decided, everybody of the yard as far as it is known here, and who may sign. */
+export function knownAt(c: AppContext, deps: PageDeps, s: Sheet, saved: SavedSheet | null): Known {
+  const accounts = deps.crew?.() ?? []
+  const first = [signedIn(c), ...(s.decision === undefined ? [] : [s.decision.by])]
+  return {
+    first,
+    yard: [
+      ...first,
+      ...accounts.map((a) => a.name),
+      ...(saved?.versions.map((v) => v.savedBy) ?? []),
+      ...(s.check.seconds?.map((x) => x.by) ?? []),
+    ],
+    open: accounts.filter((a) => a.open).map((a) => a.name),
+  }
+}
+
+/** This moment, as lines on a sheet bear it. */
+export const momentNow = (c: AppContext, deps: PageDeps) => ({
+  by: signedIn(c),
+  on: c.var.frame.today,
+  at: timeIn(c.var.frame.zone, deps.clock()),
+  writtenAt: deps.clock().toISOString(),
+})
 
 /** Who saves, and when. */
 export const stampOf = (c: AppContext, deps: PageDeps) => ({

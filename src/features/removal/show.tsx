@@ -1,19 +1,21 @@
 /** A sheet's page put together: what stands, what is open, what is unmet. */
 
-import { type AppContext, type PageDeps, page } from '../../app/index.ts'
-import type { FieldProblem, Typed } from '../../forms/index.ts'
+import { type AppContext, type PageDeps, page, signedIn } from '../../app/index.ts'
+import { type FieldProblem, type Typed, typedFields } from '../../forms/index.ts'
 import { type Sheet, sheetName } from '../../records/index.ts'
 import type { SheetVersion } from '../../store/index.ts'
 import { instantWords } from '../../words/index.ts'
 import { stops } from './before-cut.ts'
-import { beganWithoutGo } from './decide.ts'
+import { TEMPERED } from './fields.ts'
 import { asksPrice, typedPart } from './form.ts'
 import { RemovalPage, type RemovalProps } from './page.tsx'
 import type { Clash } from './page-foot.tsx'
+import { ASKED, ofElsewhere, placeOf, samePlace } from './place.ts'
 import { factsOf } from './sheet-facts.ts'
-import type { Saved } from './sheet-handlers.ts'
-import { isOver, nextPart, PARTS, type Part, stageOf } from './stage.ts'
+import { knownAt, type Saved } from './sheet-handlers.ts'
+import { isOver, isShort, nextPart, PARTS, type Part, stageOf } from './stage.ts'
 import { callBackLines, colonyLinks, reckoningOf, startOf, typesOf } from './view.ts'
+import { beganWithoutGo } from './without-go.ts'
 
 interface Shown {
   /** The part that is open as a form. */
@@ -70,6 +72,9 @@ export function showSheet(
       {...startOf(c, deps, sheet)}
       open={part === null || older !== null ? null : { part, form }}
       refused={refused}
+      others={knownAt(c, deps, sheet, saved).open.filter(
+        (name) => name !== signedIn(c) && name !== sheet.decision?.by,
+      )}
       signed={signed}
       clash={clash ?? null}
       next={nextPart(stage, sheet)}
@@ -101,6 +106,8 @@ function filled(c: AppContext, deps: PageDeps, part: Part | null, s: Sheet): Typ
   if (part === null) return {}
   const { frame } = c.var
   const typed = typedPart(part, s, frame.units)
+  // What was looked for, or asked, at another place is asked here.
+  for (const what of ofElsewhere(s, ASKED[part] ?? [])) typed[what] = []
   const lately = deps.store.removals.list().map((v) => v.sheet)
   if (asksPrice(part, s) || (part === 'agreement' && s.agreement.pricing === undefined)) {
     const hourly = lately.find((x) => x.agreement.hourly !== undefined)?.agreement.hourly
@@ -108,7 +115,8 @@ function filled(c: AppContext, deps: PageDeps, part: Part | null, s: Sheet): Typ
   }
   if (part === 'check') {
     // What was so on another day is asked anew, heat too.
-    if (s.check.doneOn !== frame.today) typed.done = []
+    if (s.check.doneOn !== frame.today || !samePlace(s.check.doneAt ?? {}, placeOf(s))) typed.done = []
+    if (isShort(s)) Object.assign(typed, typedFields(TEMPERED, s.site, frame.units))
     if (s.check.on !== undefined && s.check.on < frame.today) Object.assign(typed, { on: [], hottestC: [] })
     const vacuum = lately.find((x) => x.check.vacuum !== undefined)?.check.vacuum
     if (s.check.vacuum === undefined && vacuum !== undefined && vacuum !== 'shop-vacuum')

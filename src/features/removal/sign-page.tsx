@@ -2,8 +2,9 @@
 
 import { Choices, type FormState, one, ProblemSummary, TextField } from '../../forms/index.ts'
 import { type Frame, Layout } from '../../parts/index.ts'
-import { FIELD, type Signature } from '../../records/index.ts'
+import type { Signature } from '../../records/index.ts'
 import { dayWords } from '../../words/index.ts'
+import { Pad } from './pad.tsx'
 import { SignatureView, Terms } from './signature.tsx'
 import { HandOver } from './signed-page.tsx'
 import type { Part } from './stage.ts'
@@ -93,25 +94,7 @@ const SignForm = ({ form, frame, path, mark }: RemovalSignProps) => (
         <TextField form={form} name="on" label="Day" type="date" max={frame.today} required />
       </div>
     </details>
-    <div class="pad-field if-drawn" id="f-drawing" data-pad hidden>
-      <div class="pad-head">
-        <p class="pad-title">Draw your name</p>
-        <button class="button button-plain" type="button" data-pad-clear>
-          Clear
-        </button>
-      </div>
-      <svg
-        class="pad"
-        viewBox={`0 0 ${FIELD.width} ${FIELD.height}`}
-        role="img"
-        aria-label="Field to draw the name on"
-        data-pad-field
-      >
-        <path class="pad-line" d={`M30 ${FIELD.height - 45}H${FIELD.width - 30}`} />
-        <path class="pad-ink" d="" data-pad-ink />
-      </svg>
-      <input type="hidden" name="drawing" value={one(form.typed, 'drawing')} data-pad-value />
-    </div>
+    <Pad typed={form.typed} shut />
     <p class="hint" data-no-pad>
       Drawing needs JavaScript. Print the agreement and have it signed on paper.
     </p>

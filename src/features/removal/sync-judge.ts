@@ -2,15 +2,18 @@
 import type { AppContext, PageDeps } from '../../app/index.ts'
 import { signedIn } from '../../app/index.ts'
 import type { Problem } from '../../journal/index.ts'
-import type { Sheet } from '../../records/index.ts'
+import type { Grave, Sheet } from '../../records/index.ts'
 import type { SavedSheet } from '../../store/index.ts'
 import { beforeCut, type Reckoning } from './before-cut.ts'
 import { clearanceProblems, decisionProblems, secondProblems } from './decide.ts'
+import { asOf, goneFrom, stays } from './grave.ts'
 import { hazardsFound } from './hazards.ts'
 import { HEAT_AT_START } from './heat.ts'
-import { crewOf } from './sheet-handlers.ts'
-import { blanksNow } from './view.ts'
-import { HAZARD_WORDS, showsIn } from './words.ts'
+import { placeOf, samePlace } from './place.ts'
+import { knownAt } from './sheet-handlers.ts'
+import { blanksNow, wentAhead } from './view.ts'
+import { hasBegun } from './without-go.ts'
+import { GRAVE_WORDS, HAZARD_WORDS, showsIn } from './words.ts'
 
 /**
  * Why a sheet is not taken: a “go” over what holds it, a crew that clears itself, one person as two, a signature under
@@ -24,20 +27,17 @@ export function sentProblems(
   found: SavedSheet | null,
 ): string[] {
   const { today } = c.var.frame
-  const first = [signedIn(c), ...(sent.decision === undefined ? [] : [sent.decision.by])]
-  const reckoned = (day: string): Reckoning =>
-    beforeCut(sent, deps.store.protocol(), showsIn(c.var.frame.units), day)
+  const people = knownAt(c, deps, sent, found)
+  const reckoned = (day: string, s = sent): Reckoning =>
+    beforeCut(s, deps.store.protocol(), showsIn(c.var.frame.units), day)
   const said: string[] = []
   for (const x of fresh(known.check.clearances, sent.check.clearances))
     said.push(
-      ...lines(
-        `The clearance of “${HAZARD_WORDS[x.hazard]}”`,
-        clearanceProblems(x, crewOf(first, found), sent.job.name, today),
-      ),
+      ...lines(`The clearance of “${HAZARD_WORDS[x.hazard]}”`, clearanceProblems(x, sent, people, today)),
     )
   for (const x of fresh(known.check.seconds, sent.check.seconds)) {
     const about = `The second person for “${x.of}”`
-    said.push(...lines(about, secondProblems(x, first, sent.job.name)))
+    said.push(...lines(about, secondProblems(x, sent, people)))
     if (x.on > today) said.push(`${about}: the day is in the future`)
     if (!isSignable(x.item, reckoned(x.on))) said.push(`${about}: no second person can sign for that`)
   }
@@ -47,13 +47,39 @@ export function sentProblems(
   if (sent.decision !== undefined && key(sent.decision) !== key(known.decision)) {
     const { decision } = sent
     if (decision.on > today) said.push('The decision is of a day that has not come')
-    said.push(...lines('The decision', decisionProblems(decision, reckoned(decision.on), sent)))
+    if (decision.by !== signedIn(c)) said.push('The decision is signed by somebody else than who sends it')
+    const then = asOf(sent, decision.on, decision.at ?? '24:00')
+    said.push(...lines('The decision', decisionProblems(decision, reckoned(decision.on, then), then)))
+    if (decision.is === 'go' && !samePlace(decision, placeOf(sent)))
+      said.push('The decision is for another place than the sheet')
   }
+  if (fresh(known.site.noted, sent.site.noted).some((n) => n.by !== signedIn(c)))
+    said.push('What came onto the sheet or went off it is signed by somebody else than who sends it')
+  said.push(...begunProblems(c, deps, known, sent))
   const signed = sent.agreement.signature
   if (signed !== undefined && key(signed) !== key(known.agreement.signature))
     if (signed.terms.includes('____') || blanksNow(c, deps, sent).length > 0)
       said.push('The agreement: nothing is signed blank')
   return said
+}
+
+/** Work that was begun without a “go” is kept with a name and a reason, and not otherwise. */
+function begunProblems(c: AppContext, deps: PageDeps, known: Sheet, sent: Sheet): string[] {
+  const { work, decision } = sent
+  const { today } = c.var.frame
+  const because = work.withoutGo
+  if (because !== undefined && key(because) !== key(known.work.withoutGo))
+    return because.by === signedIn(c) && because.on <= today
+      ? []
+      : [
+          'What was begun without a “go” is signed by somebody else than who sends it, or of a day that has not come',
+        ]
+  if (!hasBegun(sent) || hasBegun(known)) return []
+  const day = work.on ?? decision?.on ?? today
+  const then = asOf(sent, day, work.openedAt ?? work.boxedAt ?? '24:00')
+  return day <= today && wentAhead(c, deps, then, day)
+    ? []
+    : ['It was begun without a “go”: say why on the page of the removal']
 }
 
 /** Hazards only a trade clears, and items that a reason is enough for, have no second person. */
@@ -68,6 +94,28 @@ const key = (x: unknown): string => JSON.stringify(x) ?? ''
 function fresh<T>(known: readonly T[] | undefined, sent: readonly T[] | undefined): T[] {
   const had = new Set((known ?? []).map(key))
   return (sent ?? []).filter((x) => !had.has(key(x)))
+}
+
+/** What was taken off with no word, or against the rules; nothing where all of it was said. */
+export function goneUnsaid(last: Sheet, merged: Sheet): string[] {
+  // What its trade cleared on the same phone counts.
+  const before: Sheet = { ...last, check: { ...last.check, clearances: merged.check.clearances ?? [] } }
+  const said = fresh(last.site.noted, merged.site.noted).filter((n) => n.is === 'gone' && n.why !== undefined)
+  const held: readonly Grave[] = stays(before, merged)
+  return goneFrom(last, merged)
+    .filter((what) => held.includes(what) || !said.some((n) => n.what === what))
+    .map((what) => GRAVE_WORDS[what])
+}
+
+/** What the server has seen stays: lines of what came and went, and why something was begun. */
+export function withKept(last: Sheet, merged: Sheet): Sheet {
+  const noted = [...(last.site.noted ?? []), ...fresh(last.site.noted, merged.site.noted)].slice(-80)
+  const why = last.work.withoutGo ?? merged.work.withoutGo
+  return {
+    ...merged,
+    site: { ...merged.site, ...(noted.length === 0 ? {} : { noted }) },
+    work: { ...merged.work, ...(why === undefined ? {} : { withoutGo: why }) },
+  }
 }
 
 /** A clearance names no hazard as known that is not on the sheet: what a phone sends proves nothing beyond that. */

@@ -3,12 +3,12 @@ import { validate } from 'uuid'
 import { z } from 'zod'
 import { type Env, type PageDeps, sendsJson, signedIn, viewerOf } from '../../app/index.ts'
 import { problemsOf } from '../../journal/index.ts'
-import { EMPTY_SHEET, mergeSheets, sheet } from '../../records/index.ts'
+import { EMPTY_SHEET, mergeSheets, type Sheet, sheet } from '../../records/index.ts'
 import { partLabel } from './form.ts'
-import { vanished } from './hazards.ts'
+import { goneFrom, withNoted } from './grave.ts'
+import { momentNow } from './sheet-handlers.ts'
 import { PARTS, type Part } from './stage.ts'
-import { honest, sentProblems } from './sync-judge.ts'
-import { HAZARD_WORDS } from './words.ts'
+import { goneUnsaid, honest, sentProblems, withKept } from './sync-judge.ts'
 
 const sent = z.strictObject({
   id: z.string().refine(validate, 'must be an id'),
@@ -41,26 +41,36 @@ export function removalSync(deps: PageDeps): Hono<Env> {
     if (found === null && base > 0) return refuse('is erased here: nothing of it can be kept any more')
     if (known === undefined) return refuse('was made from a version that is not here')
     const last = found?.last
-    const { sheet: merged, clashes } =
+    const { sheet: both, clashes } =
       last === undefined || last.version === base
         ? { sheet: parsed.data.sheet, clashes: [] }
         : mergeSheets(known, parsed.data.sheet, last.sheet)
     const own = last === undefined || last.savedBy === signedIn(c)
     if (clashes.length > 0 && !own && !over)
       return refuse(`${last.savedBy} saved something else meanwhile: ${clashes.map(wordsOf).join(', ')}`)
-    const gone = last === undefined ? [] : vanished(last.sheet, merged)
+    const before = last?.sheet ?? EMPTY_SHEET
+    const merged = withKept(before, both)
+    const gone = goneUnsaid(before, merged)
     if (gone.length > 0)
-      return refuse(`takes off what no trade has cleared: ${gone.map((h) => HAZARD_WORDS[h]).join(', ')}`)
+      return refuse(`takes off what no trade has cleared, or without saying why: ${gone.join(', ')}`)
     const wrong = sentProblems(c, deps, known, parsed.data.sheet, found)
     if (wrong.length > 0) return refuse(wrong.join('. '))
     const stamp = { savedAt: deps.clock().toISOString(), savedBy: signedIn(c) }
-    const result = removals.save(id, last?.version ?? 0, honest(merged), stamp)
+    const result = removals.save(id, last?.version ?? 0, honest(noticed(before, merged)), stamp)
     if (!result.ok)
       return 'problems' in result
         ? c.json({ problems: result.problems }, 422)
         : refuse('was saved by somebody else just now')
     const now = removals.get(id)
     return c.json({ kept: id, version: result.version, sheet: now?.last.sheet ?? merged })
+
+    /** What came onto the sheet in words other than ours is noted all the same. */
+    function noticed(was: Sheet, now: Sheet): Sheet {
+      const unsaid = goneFrom(now, was).filter(
+        (what) => now.site.noted?.findLast((n) => n.what === what)?.is !== 'found',
+      )
+      return unsaid.length === 0 ? now : withNoted(was, now, {}, momentNow(c, deps))
+    }
 
     function refuse(message: string): Response {
       return c.json({ problems: [{ field: '', message, line: message }] }, 422)

@@ -50,7 +50,7 @@ export function intakeFrom(s: Sheet, said: readonly string[] = []): Filled {
       bees: w.bees,
       deadBeesKg: w.deadBeesKg,
       tiedComb: w.tiedComb,
-      temper: w.temper ?? site.temper,
+      temper: w.temper ?? (site.temper === 'unknown' ? undefined : site.temper),
       note: noteOf(s, said),
     }),
     removal,

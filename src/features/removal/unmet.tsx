@@ -1,13 +1,14 @@
 /** The one list of what is unmet: what it is, who decides, and right there how it is met. */
 
-import { Fields, type FormState, ProblemSummary } from '../../forms/index.ts'
+import { Fields, type FormState, ProblemSummary, type Typed } from '../../forms/index.ts'
 import type { Frame } from '../../parts/index.ts'
 import type { TradeHazard } from '../../records/index.ts'
 import { type Reckoning, stops } from './before-cut.ts'
 import { CLEARANCE_FIELDS, SECOND_FIELDS } from './fields.ts'
+import { CLEARED_BY } from './hazards.ts'
 import type { Item, ItemId } from './item.ts'
 import type { Part } from './stage.ts'
-import { HAZARD_WORDS, ITEM_STATE, RECKONING_NOTE, reckoningTitle } from './words.ts'
+import { HAZARD_WORDS, ITEM_STATE, RECKONING_NOTE, reckoningTitle, TRADE_WORDS } from './words.ts'
 
 interface UnmetProps {
   frame: Frame
@@ -19,6 +20,8 @@ interface UnmetProps {
   calm: boolean
   /** The form that asks it stands below. */
   above: boolean
+  /** Who could be the second person: accounts that are open, but whoever is signed in. */
+  others: readonly string[]
 }
 
 /** Which part's form meets it, and which field there. */
@@ -29,6 +32,8 @@ const MET_AT: Partial<Record<ItemId, { part: Part; field: string }>> = {
   vacuum: { part: 'check', field: 'vacuum' },
   'cut-depth': { part: 'check', field: 'cutMm' },
   bystanders: { part: 'job', field: 'bystanders' },
+  temper: { part: 'site', field: 'temper' },
+  'without-go': { part: 'work', field: 'openedAt' },
   sprayed: { part: 'job', field: 'sprayed' },
   caller: { part: 'agreement', field: 'hourly' },
   agreement: { part: 'agreement', field: 'hourly' },
@@ -64,13 +69,19 @@ export const UnmetList = (p: UnmetProps) => {
 const askedLater = (later: number, here: number, above: boolean): string =>
   `${later === 1 ? 'One' : later}${here === 0 ? '' : ' more'} asked ${above ? 'below' : 'before the cut'}; a second person can sign for what is not so`
 
-const Lines = ({ items, frame, path, refused }: UnmetProps & { items: Item[] }) =>
+const Lines = ({ items, frame, path, refused, others }: UnmetProps & { items: Item[] }) =>
   items.length === 0 ? null : (
     <ul class="unmet">
       {items.map((i) => (
         <li>
           <Line item={i} path={path} />
-          <Way item={i} frame={frame} path={path} form={refused?.id === i.id ? refused.form : null} />
+          <Way
+            item={i}
+            frame={frame}
+            path={path}
+            others={others}
+            form={refused?.id === i.id ? refused.form : null}
+          />
         </li>
       ))}
     </ul>
@@ -87,7 +98,7 @@ const Line = ({ item: i, path }: { item: Item; path: string }) => {
           <strong>{i.what}</strong>
         </a>
       )}
-      {i.state === 'unsaid' && !stops(i) ? '' : `: ${i.why}`}{' '}
+      {i.state === 'unsaid' && i.moved !== true ? '' : `: ${i.why}`}{' '}
       {stops(i) || i.state === 'unmet' ? (
         <span class="decides">Who decides: {i.decides.charAt(0).toLowerCase() + i.decides.slice(1)}.</span>
       ) : (
@@ -108,11 +119,13 @@ const Way = ({
   item: i,
   frame,
   path,
+  others,
   form,
 }: {
   item: Item
   frame: Frame
   path: string
+  others: readonly string[]
   form: FormState | null
 }) => {
   const hazard = i.id.startsWith('trade-') ? (i.id.slice('trade-'.length) as TradeHazard) : null
@@ -125,6 +138,7 @@ const Way = ({
           action={`${path}/clear`}
           hidden={[['hazard', hazard]]}
           form={form}
+          blank={{ [`${i.id}.on`]: [frame.today] }}
           photo
         >
           {(at) => (
@@ -133,13 +147,25 @@ const Way = ({
               frame={frame}
               prefix={`${i.id}.`}
               of={CLEARANCE_FIELDS}
-              show={[['who', 'licence', 'on']]}
+              show={
+                CLEARED_BY[hazard].length > 1 ? ['as', ['who', 'licence', 'on']] : [['who', 'licence', 'on']]
+              }
+              with={{
+                as: { choices: CLEARED_BY[hazard].map((value) => ({ value, label: TRADE_WORDS[value] })) },
+              }}
             />
           )}
         </Small>
       )}
       {i.weight !== 'second' ? null : (
-        <SecondForm item={i.id} of={i.why} frame={frame} path={path} form={hazard === null ? form : null} />
+        <SecondForm
+          item={i.id}
+          of={i.why}
+          frame={frame}
+          path={path}
+          others={others}
+          form={hazard === null ? form : null}
+        />
       )}
     </>
   )
@@ -151,26 +177,48 @@ interface SecondProps {
   of: string
   frame: Frame
   path: string
+  others: readonly string[]
   form: FormState | null
 }
 
-/** A second person answers, by name, for exactly this. */
-export const SecondForm = ({ item, of, frame, path, form }: SecondProps) => (
-  <Small
-    id={`${item}-second`}
-    summary="A second person signs for it"
-    action={`${path}/second`}
-    hidden={[
-      ['item', item],
-      ['of', of],
-    ]}
-    form={form}
-  >
-    {(at) => (
-      <Fields form={at} frame={frame} prefix={`${item}.`} of={SECOND_FIELDS} show={[['by', 'reason']]} />
-    )}
-  </Small>
-)
+/** A second person answers, by name, for exactly this: tapped where they have an account, else signed by hand. */
+export const SecondForm = ({ item, of, frame, path, others, form }: SecondProps) =>
+  others.length === 0 ? (
+    <p>
+      <a class="tall" href={`${path}/second?item=${item}`}>
+        A second person signs for it
+      </a>
+    </p>
+  ) : (
+    <Small
+      id={`${item}-second`}
+      summary="A second person signs for it"
+      action={`${path}/second`}
+      hidden={[
+        ['item', item],
+        ['of', of],
+      ]}
+      form={form}
+    >
+      {(at) => (
+        <>
+          <Fields
+            form={at}
+            frame={frame}
+            prefix={`${item}.`}
+            of={SECOND_FIELDS}
+            show={['by', 'why', 'reason']}
+            with={{ by: { choices: others.map((value) => ({ value, label: value })) } }}
+          />
+          <p>
+            <a class="tall" href={`${path}/second?item=${item}`}>
+              Without an account: sign on the screen
+            </a>
+          </p>
+        </>
+      )}
+    </Small>
+  )
 
 interface SmallProps {
   id: string
@@ -179,10 +227,12 @@ interface SmallProps {
   hidden: [string, string][]
   form: FormState | null
   photo?: boolean
+  /** What stands in it before anything is typed. */
+  blank?: Typed
   children: (form: FormState) => unknown
 }
 
-const Small = ({ id, summary, action, hidden, form, photo = false, children }: SmallProps) => (
+const Small = ({ id, summary, action, hidden, form, photo = false, blank = {}, children }: SmallProps) => (
   <details class="small-form" id={id} open={form !== null}>
     <summary>{summary}</summary>
     {form === null ? null : <ProblemSummary form={form} labels={labelOfSmall} />}
@@ -190,7 +240,7 @@ const Small = ({ id, summary, action, hidden, form, photo = false, children }: S
       {hidden.map(([name, value]) => (
         <input type="hidden" name={name} value={value} />
       ))}
-      {children(form ?? { typed: {}, problems: [] }) as never}
+      {children(form ?? { typed: blank, problems: [] }) as never}
       {photo ? (
         <label class="field">
           Photo of their paper or of the place

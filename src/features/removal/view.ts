@@ -21,6 +21,7 @@ import type { RemovalRow } from './list-page.tsx'
 import type { Clash } from './page-foot.tsx'
 import { factsOf } from './sheet-facts.ts'
 import { isOver, nextPart, type Part, type Stage, stageOf } from './stage.ts'
+import { beganWithoutGo, withoutGoWords } from './without-go.ts'
 import { CALLED_BACK, showsIn } from './words.ts'
 
 export const removalPath = (id: string): string => `/removals/${id}`
@@ -74,6 +75,8 @@ export function rowOf(
     plannedAt: sheet.job.plannedAt ?? null,
     stage,
     reckoning,
+    // Of what is long over only what somebody has said.
+    begun: withoutGoWords(sheet) ?? (beganWithoutGo(sheet) && !isOver(stage) ? 'Nobody has said why.' : null),
     next: nextStep(id, sheet, colonies),
     colonies: colonyLinks(deps, colonies),
   }
@@ -114,6 +117,16 @@ export function startOf(c: AppContext, deps: PageDeps, sheet: Sheet): { goes: bo
     goes: goStands(sheet, reckoningOf(c, deps, sheet), today),
     start: atStart(sheet, limit, showsIn(units), today),
   }
+}
+
+/** Whether, on that day, a “go” stood and what is asked when work starts was met. */
+export function wentAhead(c: AppContext, deps: PageDeps, sheet: Sheet, day: string): boolean {
+  const protocol = deps.store.protocol()
+  const shows = showsIn(c.var.frame.units)
+  const { state } = atStart(sheet, protocol.heatLimitC, shows, day)
+  return (
+    goStands(sheet, beforeCut(sheet, protocol, shows, day), day) && (state === 'met' || state === 'signed')
+  )
 }
 
 export const callBackLines = (s: Sheet, today: string): string[] =>

@@ -10,12 +10,17 @@ import {
   CLOSED_UP,
   DECISIONS,
   FOUND_BY,
+  type Grave,
   HAZARDS,
   ON_THE_WAY,
   SEALED,
+  SECOND_WHYS,
   SINCE,
+  type Trade,
   type TradeHazard,
   VACUUMS,
+  WHY_GONE,
+  WITHOUT_GO,
 } from '../../records/index.ts'
 import { type Choice, depth, temperature, type Units } from '../../words/index.ts'
 import { type Reckoning, stops } from './before-cut.ts'
@@ -23,6 +28,7 @@ import type { ClosingId } from './closing.ts'
 import type { Shows } from './forecast.ts'
 import type { Item, TickedId } from './item.ts'
 import type { Part, Stage } from './stage.ts'
+import { WITHOUT_GO_WORDS } from './without-go.ts'
 
 const choices = <T extends string>(
   values: readonly T[],
@@ -124,6 +130,7 @@ export const CLEAN: Choice[] = [
 ]
 
 export const TICKS: Record<TickedId, string> = {
+  free: 'It hangs free in the open',
   'not-alone': 'Somebody within call',
   'ladder-person': 'Second person at the ladder',
   'sting-plan': 'Plan for stings said aloud',
@@ -148,6 +155,46 @@ export const HAZARD_WORDS: Record<TradeHazard, string> = {
   'lead-paint': 'Lead paint',
   'weak-structure': 'Weak boards or beams',
 }
+
+export const TRADE_WORDS: Record<Trade, string> = {
+  electrician: 'Electrician',
+  'gas-fitter': 'Gas fitter',
+  supplier: 'Supplier, owner of the line',
+  locator: 'Locating service',
+  heating: 'Heating engineer',
+  surveyor: 'Licensed surveyor or laboratory',
+  builder: 'Builder',
+}
+
+export const SECOND_WHY: Choice[] = choices(SECOND_WHYS, {
+  stays: 'I stay here and watch',
+  seen: 'I have seen it is in order',
+  otherwise: 'It is met another way',
+})
+
+export const GRAVE_WORDS: Record<Grave, string> = {
+  ...HAZARD_WORDS,
+  allergic: 'Somebody allergic',
+  children: 'Children',
+  fierce: 'Fierce bees',
+  climb: 'Ladder, roof or height',
+  nest: 'A nest that is opened',
+  droppings: 'Droppings or mould',
+  insulation: 'Insulation',
+}
+
+const GONE: Choice[] = choices(WHY_GONE, {
+  mistake: 'Tapped by mistake',
+  removed: 'The trade took it out',
+  left: 'Not so any more',
+  elsewhere: 'That was another place',
+})
+
+/** Why a thing is off the sheet: nobody takes people out, and a pipe does not leave. */
+export const goneChoices = (what: Grave): Choice[] =>
+  GONE.filter((c) => c.value !== (Object.hasOwn(HAZARD_WORDS, what) ? 'left' : 'removed'))
+
+export const BEGUN: Choice[] = choices(WITHOUT_GO, WITHOUT_GO_WORDS)
 
 /** What is seen is no removal type yet, or none at all. */
 export const NOT_A_TYPE: Choice[] = [

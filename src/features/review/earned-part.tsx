@@ -86,7 +86,13 @@ const CallBacks = ({ callBacks }: ReviewProps) => {
       {jobs
         .map((c) => `${c.withCallBack} of ${c.jobs} ${typeName(c.type)} ${c.jobs === 1 ? 'job' : 'jobs'}`)
         .join(', ')}
-      .
+      .{' '}
+      {jobs.some((c) => c.withoutGo > 0)
+        ? `Begun without a “go”: ${jobs
+            .filter((c) => c.withoutGo > 0)
+            .map((c) => `${c.withoutGo} of ${c.jobs} ${typeName(c.type)}`)
+            .join(', ')}.`
+        : ''}
     </p>
   )
 }

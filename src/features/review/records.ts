@@ -2,6 +2,7 @@
 
 import { addDays, type Day, dayIn } from '../../days.ts'
 import { type ColonyFacts, followedSince } from '../../stays/index.ts'
+import { toTheEnd } from '../../steps.ts'
 import type { ColonyStay, Store } from '../../store/index.ts'
 import { followedFromDays, LATE_AFTER_DAYS } from './facts.ts'
 import type { ColonyRecord } from './view.ts'
@@ -25,8 +26,26 @@ export function reviewRecords({ stays }: Source): (zone: string) => readonly Col
  * Facts of every colony, with the day from which each was followed (a colony entered late counts from then on).
  * `zone`: the yard's time zone, by which the day of an entry is reckoned.
  */
-export const factsInStore = ({ stays }: Source, zone: string): ColonyFacts[] =>
-  followed([...stays.all()], zone).map((r) => r.facts)
+export const factsInStore = (source: Source, zone: string): ColonyFacts[] =>
+  toTheEnd(readingFacts(source, zone))
+
+/** Colonies read at a step: each of those in the yard costs a reading of its journal. */
+const AT_A_STEP = 20
+/** After so many readings into which somebody wrote, the last is taken as it is. */
+const MOST_READINGS = 3
+
+/** The same a few colonies at a step; begun again where something is written meanwhile, so that none is missed or twice in it. */
+export function* readingFacts({ stays }: Source, zone: string): Generator<undefined, ColonyFacts[]> {
+  for (let reading = 1; ; reading++) {
+    const stamp = stays.stamp()
+    const found: ColonyStay[] = []
+    for (const one of stays.all()) {
+      found.push(one)
+      if (found.length % AT_A_STEP === 0) yield
+    }
+    if (stamp === stays.stamp() || reading === MOST_READINGS) return followed(found, zone).map((r) => r.facts)
+  }
+}
 
 function followed(found: readonly ColonyStay[], zone: string): ColonyRecord[] {
   const from = followedFromDays(

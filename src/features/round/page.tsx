@@ -21,6 +21,8 @@ export interface RoundView {
   pace: Pace
   /** When time is short: what fits until `where.until`. */
   choice: Choice | null
+  /** A helper who has written nothing down yet, of late. */
+  newHere: boolean
 }
 
 /** Whether boxes of more than one yard are on it, so that a box's yard has to be named. */
@@ -58,6 +60,13 @@ export const RoundPage = (p: RoundView & { load: Load[] }) => {
               </a>
             )}
           </div>
+          {p.newHere ? (
+            <p>
+              <a class="tall" href="/how/first-round">
+                {frame.words.how.firstRoundTitle}
+              </a>
+            </p>
+          ) : null}
           <Loads load={p.load} begun={begun} frame={frame} />
           <Time {...p} />
           {p.choice === null ? <Stops stops={round.stops} {...p} /> : <Chosen {...p} choice={p.choice} />}

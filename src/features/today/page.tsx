@@ -27,6 +27,8 @@ export interface TodayProps {
   notInBook: number
   /** Customers whom it is time to tell, where the viewer may write to them. */
   letters: number
+  /** Removals of late that were begun without a “go”, where the viewer may see them. */
+  withoutGo: string[]
   /** Boxes that somebody asked to be looked at, for those who look after them. */
   looks: LookLine[]
   /** Boxes that somebody found lost. */
@@ -106,6 +108,13 @@ const Lists = (p: TodayProps) => (
       </YardFold>
     ))}
     <LostBoxes lost={p.lost} frame={p.frame} />
+    {p.withoutGo.length === 0 ? null : (
+      <p class="letters-due">
+        <a class="tall" href={`/removals${p.withoutGo.length === 1 ? `/${p.withoutGo[0]}` : ''}`}>
+          {p.frame.words.today.withoutGo(p.withoutGo.length)}
+        </a>
+      </p>
+    )}
     {p.letters === 0 ? null : (
       <p class="letters-due">
         <a class="tall" href="/letters">

@@ -1,5 +1,6 @@
 /** The yard: every stand as a row, with where its colony is on its way. */
 
+import { useWords } from '../../forms/index.ts'
 import {
   BESIDE,
   type Frame,
@@ -11,7 +12,7 @@ import {
   RibbonSmall,
 } from '../../parts/index.ts'
 import type { Phase } from '../../recovery/index.ts'
-import { dayWords, PHASE_WORDS, type ToDo } from '../../words/index.ts'
+import type { ToDo } from '../../words/index.ts'
 
 export interface YardRow {
   tag: string
@@ -28,10 +29,10 @@ export interface YardRow {
   ribbon: Ribbon
 }
 
-export const SORTS = { walk: 'as you walk', next: 'most pressing', day: 'days here', tag: 'tag' } as const
-export type Sort = keyof typeof SORTS
-export const SHOWS = { in: 'in the yard', left: 'left the yard', all: 'all' } as const
-export type Show = keyof typeof SHOWS
+export const SORTS = ['walk', 'next', 'day', 'tag'] as const
+type Sort = (typeof SORTS)[number]
+export const SHOWS = ['in', 'left', 'all'] as const
+type Show = (typeof SHOWS)[number]
 
 export interface YardProps {
   frame: Frame
@@ -44,34 +45,35 @@ export interface YardProps {
   pageHref: (page: number) => string
 }
 
-export const YardPage = (p: YardProps) => (
-  <Layout frame={p.frame} title="Yard" scripts={[BESIDE]}>
-    <h1>The yard</h1>
-    {p.empty ? (
-      <div class="sheet">
-        <h2>No colony yet</h2>
-        <p>Each colony you log gets a row here, with its days, its brood and its next check.</p>
-        {p.frame.may('log-intake') ? (
-          <a class="button button-do" href="/intake">
-            Log the first intake
-          </a>
-        ) : null}
-      </div>
-    ) : (
-      <ListAndBox>
-        <Finder {...p} />
-        <p class="soft" role="status">
-          {p.total === 0
-            ? 'No colony fits. Widen the choice above.'
-            : `${p.total} ${p.total === 1 ? 'colony' : 'colonies'}, ${SORTS[p.asked.sort]}`}
-        </p>
-        <RibbonDefs />
-        <Rows {...p} />
-        <Pages {...p} />
-      </ListAndBox>
-    )}
-  </Layout>
-)
+export const YardPage = (p: YardProps) => {
+  const { parts, yard: said } = p.frame.words
+  return (
+    <Layout frame={p.frame} title={said.title} scripts={[BESIDE]}>
+      <h1>{said.heading}</h1>
+      {p.empty ? (
+        <div class="sheet">
+          <h2>{said.noColony}</h2>
+          <p>{said.eachColony}</p>
+          {p.frame.may('log-intake') ? (
+            <a class="button button-do" href="/intake">
+              {said.logFirst}
+            </a>
+          ) : null}
+        </div>
+      ) : (
+        <ListAndBox>
+          <Finder {...p} />
+          <p class="soft" role="status">
+            {p.total === 0 ? said.noneFits : `${parts.colony(p.total)}, ${said.sorts[p.asked.sort]}`}
+          </p>
+          <RibbonDefs />
+          <Rows {...p} />
+          <Pages {...p} />
+        </ListAndBox>
+      )}
+    </Layout>
+  )
+}
 
 /** In walking order the yards are headings; in any other order each row names its yard. */
 const Rows = ({ rows, asked, yards }: YardProps) => {
@@ -102,51 +104,54 @@ const Rows = ({ rows, asked, yards }: YardProps) => {
   )
 }
 
-const Finder = ({ yards, asked }: YardProps) => (
-  <form class="finder" method="get" action="/yard">
-    <div class="finder-first">
-      <label>
-        Tag or word
-        <input
-          type="search"
-          name="find"
-          value={asked.find}
-          maxlength={60}
-          autocomplete="off"
-          autocapitalize="off"
-        />
-      </label>
-      <button class="button" type="submit">
-        Find
-      </button>
-    </div>
-    <details
-      class="caution"
-      open={asked.yard !== '' || asked.phase !== '' || asked.show !== 'in' || asked.sort !== 'walk'}
-    >
-      <summary>Choose and order</summary>
-      <div class="finder-more">
-        <Select
-          name="yard"
-          label="Yard"
-          value={asked.yard}
-          options={[
-            ['', 'all yards'],
-            ...yards.map((y): [string, string] => [y.yard, `${y.yard} (${y.open})`]),
-          ]}
-        />
-        <Select name="show" label="Which" value={asked.show} options={Object.entries(SHOWS)} />
-        <Select
-          name="phase"
-          label="Standing"
-          value={asked.phase}
-          options={[['', 'any'], ...Object.entries(PHASE_WORDS)]}
-        />
-        <Select name="sort" label="Order" value={asked.sort} options={Object.entries(SORTS)} />
+const Finder = ({ frame, yards, asked }: YardProps) => {
+  const { finding, trade, yard: said } = frame.words
+  return (
+    <form class="finder" method="get" action="/yard">
+      <div class="finder-first">
+        <label>
+          {said.find}
+          <input
+            type="search"
+            name="find"
+            value={asked.find}
+            maxlength={60}
+            autocomplete="off"
+            autocapitalize="off"
+          />
+        </label>
+        <button class="button" type="submit">
+          {finding.title}
+        </button>
       </div>
-    </details>
-  </form>
-)
+      <details
+        class="caution"
+        open={asked.yard !== '' || asked.phase !== '' || asked.show !== 'in' || asked.sort !== 'walk'}
+      >
+        <summary>{said.choose}</summary>
+        <div class="finder-more">
+          <Select
+            name="yard"
+            label={said.yard}
+            value={asked.yard}
+            options={[
+              ['', said.allYards],
+              ...yards.map((y): [string, string] => [y.yard, `${y.yard} (${y.open})`]),
+            ]}
+          />
+          <Select name="show" label={said.which} value={asked.show} options={Object.entries(said.shows)} />
+          <Select
+            name="phase"
+            label={said.standing}
+            value={asked.phase}
+            options={[['', said.any], ...Object.entries(trade.phases)]}
+          />
+          <Select name="sort" label={said.order} value={asked.sort} options={Object.entries(said.sorts)} />
+        </div>
+      </details>
+    </form>
+  )
+}
 
 const Select = (p: { name: string; label: string; value: string; options: [string, string][] }) => (
   <label>
@@ -161,43 +166,46 @@ const Select = (p: { name: string; label: string; value: string; options: [strin
   </label>
 )
 
-const Row = ({ row, named }: { row: YardRow; named: boolean }) => (
-  <li class={row.toDo?.late ? 'line line-late' : 'line'} data-box={row.path}>
-    <div class="line-margin">
-      <a class="tag" href={row.path}>
-        {row.tag}
-      </a>
-      {row.stand === null ? null : <span class="stand">stand {row.stand}</span>}
-      {named ? <span class="stand">{row.yard}</span> : null}
-    </div>
-    <div class="yard-row">
-      <p class="yard-standing">
-        <b class="nowrap">day {row.day}</b> {row.standing}
-      </p>
-      <RibbonSmall ribbon={row.ribbon} />
-      <p class="yard-next">
-        {row.toDo === null ? null : <PressingMark toDo={row.toDo} today={row.ribbon.today} />}{' '}
-        {row.left === null ? row.next : dayWords(row.left, row.ribbon.today)}
-      </p>
-    </div>
-  </li>
-)
+const Row = ({ row, named }: { row: YardRow; named: boolean }) => {
+  const { dates, parts, yard: said } = useWords()
+  return (
+    <li class={row.toDo?.late ? 'line line-late' : 'line'} data-box={row.path}>
+      <div class="line-margin">
+        <a class="tag" href={row.path}>
+          {row.tag}
+        </a>
+        {row.stand === null ? null : <span class="stand">{parts.stand(row.stand)}</span>}
+        {named ? <span class="stand">{row.yard}</span> : null}
+      </div>
+      <div class="yard-row">
+        <p class="yard-standing">
+          <b class="nowrap">{said.day(row.day)}</b> {row.standing}
+        </p>
+        <RibbonSmall ribbon={row.ribbon} />
+        <p class="yard-next">
+          {row.toDo === null ? null : <PressingMark toDo={row.toDo} today={row.ribbon.today} />}{' '}
+          {row.left === null ? row.next : dates.day(row.left, row.ribbon.today)}
+        </p>
+      </div>
+    </li>
+  )
+}
 
-const Pages = ({ asked, pages, pageHref }: YardProps) =>
-  pages <= 1 ? null : (
-    <nav class="buttons" aria-label="More colonies">
+const Pages = ({ asked, frame, pages, pageHref }: YardProps) => {
+  const { yard: said } = frame.words
+  return pages <= 1 ? null : (
+    <nav class="buttons" aria-label={said.more}>
       {asked.page > 1 ? (
         <a class="button" rel="prev" href={pageHref(asked.page - 1)}>
-          Before
+          {said.before}
         </a>
       ) : null}
-      <span class="page-count">
-        page {asked.page} of {pages}
-      </span>
+      <span class="page-count">{said.page(asked.page, pages)}</span>
       {asked.page < pages ? (
         <a class="button" rel="next" href={pageHref(asked.page + 1)}>
-          Further
+          {said.further}
         </a>
       ) : null}
     </nav>
   )
+}

@@ -1,10 +1,11 @@
 import { Hono } from 'hono'
 import { type AppContext, colonyPath, type Env, type PageDeps, page } from '../../app/index.ts'
+import { folded } from '../../folded.ts'
 import { ribbonOf } from '../../parts/index.ts'
 import { PHASES, type Phase } from '../../recovery/index.ts'
 import type { ColonySummary, Repository } from '../../store/index.ts'
-import { howPressing, leftWords, PHASE_WORDS, toDoOf, waitWords } from '../../words/index.ts'
-import { SHOWS, type Show, SORTS, type Sort, YardPage, type YardProps, type YardRow } from './page.tsx'
+import { howPressing, knownAs, leftWords, toDoOf, type Words, waitWords } from '../../words/index.ts'
+import { SHOWS, SORTS, YardPage, type YardProps, type YardRow } from './page.tsx'
 
 const PAGE = 40
 
@@ -24,7 +25,7 @@ export function yard(deps: PageDeps): Hono<Env> {
       c,
       <YardPage
         frame={c.var.frame}
-        rows={pageOf((at - 1) * PAGE).flatMap((s) => rowOf(store, s))}
+        rows={pageOf((at - 1) * PAGE).flatMap((s) => rowOf(store, s, c.var.frame.words))}
         total={total}
         yards={yards}
         asked={{ ...asked, page: at }}
@@ -47,8 +48,8 @@ function askedIn(c: AppContext): Asked {
   return {
     yard: (c.req.query('yard') ?? '').slice(0, 80),
     find: (c.req.query('find') ?? '').trim().slice(0, 60),
-    sort: oneOf(c.req.query('sort'), Object.keys(SORTS) as Sort[], 'walk'),
-    show: oneOf(c.req.query('show'), Object.keys(SHOWS) as Show[], 'in'),
+    sort: oneOf(c.req.query('sort'), SORTS, 'walk'),
+    show: oneOf(c.req.query('show'), SHOWS, 'in'),
     phase: oneOf<Phase | ''>(c.req.query('phase'), PHASES, ''),
     page: Number.isInteger(n) && n > 0 ? n : 1,
   }
@@ -86,13 +87,14 @@ function theLastToLeave(store: Repository, { show, phase, yard: asked }: Asked):
 }
 
 function sorted(store: Repository, asked: Asked): ColonySummary[] {
+  const sought = folded(asked.find)
   const found = store
     .colonies({
       open: asked.show === 'all' ? undefined : asked.show === 'in',
       yard: asked.yard || undefined,
-      text: asked.find || undefined,
     })
     .filter((s) => asked.phase === '' || s.phase === asked.phase)
+    .filter((s) => knownAs(s).includes(sought))
   switch (asked.sort) {
     case 'walk':
       return asked.show === 'in'
@@ -116,10 +118,10 @@ function pressing(s: ColonySummary): string {
   return `${rank} ${toDo?.check?.closes ?? s.nextOpens ?? '9'} ${s.tag}`
 }
 
-function rowOf(store: Repository, s: ColonySummary): YardRow[] {
+function rowOf(store: Repository, s: ColonySummary, w: Words): YardRow[] {
   const colony = store.colony(s.id)
   if (colony === null) return []
-  const toDo = s.closedOn === null ? toDoOf(s.plan) : null
+  const toDo = s.closedOn === null ? toDoOf(s.plan, w) : null
   return [
     {
       tag: s.tag,
@@ -127,8 +129,8 @@ function rowOf(store: Repository, s: ColonySummary): YardRow[] {
       yard: s.yard,
       stand: s.stand,
       day: s.day,
-      standing: s.outcome === null ? PHASE_WORDS[s.phase] : leftWords(s.outcome),
-      next: toDo?.title ?? waitWords(s.plan),
+      standing: s.outcome === null ? w.trade.phases[s.phase] : leftWords(s.outcome, w),
+      next: toDo?.title ?? waitWords(s.plan, w),
       toDo,
       left: s.closedOn,
       ribbon: ribbonOf(colony.history, s.plan),

@@ -14,17 +14,6 @@ export const KINDS = [
 ] as const
 export type Kind = (typeof KINDS)[number]
 
-/** In words, for legends and tables. */
-export const KIND_WORDS: Record<Kind, string> = {
-  laying: 'a laying queen',
-  present: 'a mated queen, not laying yet',
-  raising: 'a queen being raised',
-  virgin: 'a virgin',
-  chance: 'queenless, with brood to raise one from',
-  queenless: 'queenless, with nothing to raise one from',
-  'laying-workers': 'laying workers or a drone layer',
-}
-
 /** Place of the state's kind in {@link KINDS}. A queen in a cage counts as present while nothing else goes on. */
 export function kindOf(state: State, around: Around): number {
   switch (state.stage) {

@@ -6,6 +6,7 @@
  */
 import type { Inspection, Intake, StandingEntry } from '../../journal/index.ts'
 import type { Month } from '../../recovery/index.ts'
+import { toTheEnd } from '../../steps.ts'
 import type { Rates } from '../rates.ts'
 import { type Around, nightKey } from './around.ts'
 import { hasteOf, inHaste, onAverage } from './haste.ts'
@@ -285,14 +286,6 @@ export function* walking(
 }
 
 const NO_SIGHT = { sightings: [], entry: null, row: null, chance: null, hasty: null, around: null }
-
-/** Runs a reckoning that pauses to its end. */
-export function toTheEnd<T>(steps: Generator<undefined, T>): T {
-  for (;;) {
-    const { done, value } = steps.next()
-    if (done === true) return value
-  }
-}
 
 /** Forward through the days from the removal on. */
 export const walk = (model: Model, intake: Intake, days: readonly DayOfStory[]): Walk =>

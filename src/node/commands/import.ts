@@ -8,8 +8,9 @@ import { type Day, dayIn } from '../../days.ts'
 import type { Lines, ReadYard } from '../../features/data/index.ts'
 import { fileLines, readYard, takeYard } from '../../features/data/node.ts'
 import type { ImportRow } from '../../features/import/index.ts'
-import { lineOf, readColonies, rehearsed, takeIn } from '../../features/import/node.ts'
+import { lineOf, readColonies, rehearsing, takingIn } from '../../features/import/node.ts'
 import { photoFolder, shelfIn } from '../../photos/node.ts'
+import { toTheEnd } from '../../steps.ts'
 import type { Store } from '../../store/index.ts'
 import { dataFile, openStore, StoreError } from '../../store/node.ts'
 import { complain, saying } from './terminal.ts'
@@ -108,12 +109,12 @@ function fromCsv(store: Store, from: string, text: string, today: Day, options: 
   const stamp = { today, recordedAt: new Date().toISOString(), recordedBy: options.by }
   let taken: ImportRow[] = rows
   if (options['skip-bad']) {
-    const { good, problems: refused } = rehearsed(store.imports, rows, signing, stamp)
+    const { good, problems: refused } = toTheEnd(rehearsing(store.imports, rows, signing, stamp))
     if (refused.length > 0) process.stderr.write(`${refused.map(lineOf).join('\n')}\n`)
     taken = good
   }
   if (taken.length === 0) return complain('No line can be taken in. Nothing was written.')
-  const result = takeIn(store.imports, taken, basename(from), signing, stamp)
+  const result = toTheEnd(takingIn(store, taken, basename(from), signing, stamp))
   if (!result.ok) return complain(...result.problems.map(lineOf), 'Nothing was written.')
   process.stdout.write(`taken in: ${result.colonies} colonies, ${result.entries} entries\n`)
   return 0

@@ -16,7 +16,7 @@ import { type Problems, type Result, refused } from '../../result.ts'
 
 const envelope = z.strictObject({
   tag: z.string().min(1).max(60),
-  protocol: protocolOverrides.optional(),
+  protocol: z.optional(protocolOverrides),
   supplies: z
     .strictObject({
       queensInHand: z.int().min(0).max(1000).optional(),

@@ -1,4 +1,6 @@
 /** What the patterns of the ribbon mean, and the patterns themselves. */
+import { useWords } from '../../forms/index.ts'
+import type { Words } from '../../words/index.ts'
 
 /** The patterns, once a page. */
 export const RibbonDefs = () => (
@@ -25,44 +27,47 @@ export const RibbonDefs = () => (
   </svg>
 )
 
-const LEGEND: { kind: string; word: string }[] = [
+const LEGEND: { kind: string; word: keyof Words['ribbon']['key'] }[] = [
   { kind: 'rb-bar rb-eggs', word: 'eggs' },
-  { kind: 'rb-bar rb-open', word: 'open brood' },
-  { kind: 'rb-bar rb-capped', word: 'capped brood' },
-  { kind: 'rb-bar rb-emergence', word: 'a queen leaves her cell' },
-  { kind: 'rb-bar rb-first-egg rb-maybe', word: 'her first egg' },
-  { kind: 'rb-quiet', word: 'lid stays on' },
+  { kind: 'rb-bar rb-open', word: 'open' },
+  { kind: 'rb-bar rb-capped', word: 'capped' },
+  { kind: 'rb-bar rb-emergence', word: 'emergence' },
+  { kind: 'rb-bar rb-first-egg rb-maybe', word: 'firstEgg' },
+  { kind: 'rb-quiet', word: 'quiet' },
 ]
 
 /** The key under the large ribbon. */
-export const Legend = () => (
-  <ul class="legend">
-    {LEGEND.map((l) => (
+export const Legend = () => {
+  const { key } = useWords().ribbon
+  return (
+    <ul class="legend">
+      {LEGEND.map((l) => (
+        <li>
+          <svg width="26" height="14" aria-hidden="true">
+            <rect class={l.kind} x="0.5" y="0.5" width="25" height="13" />
+          </svg>
+          {key[l.word]}
+        </li>
+      ))}
       <li>
-        <svg width="26" height="14" aria-hidden="true">
-          <rect class={l.kind} x="0.5" y="0.5" width="25" height="13" />
+        <svg width="14" height="14" aria-hidden="true">
+          <path class="rb-tick rb-tick-opened" d="M3 3h8v8H3Z" />
         </svg>
-        {l.word}
+        {key.opened}
       </li>
-    ))}
-    <li>
-      <svg width="14" height="14" aria-hidden="true">
-        <path class="rb-tick rb-tick-opened" d="M3 3h8v8H3Z" />
-      </svg>
-      opened
-    </li>
-    <li>
-      <svg width="14" height="14" aria-hidden="true">
-        <path class="rb-tick rb-tick-lid-on" d="M3 3h8v8H3Z" />
-      </svg>
-      looked, lid on
-    </li>
-    <li>
-      <svg class="rb-window" width="26" height="14" aria-hidden="true">
-        <rect x="0.5" y="2.5" width="25" height="9" />
-        <circle cx="13" cy="7" r="3.2" />
-      </svg>
-      days for a check, best day
-    </li>
-  </ul>
-)
+      <li>
+        <svg width="14" height="14" aria-hidden="true">
+          <path class="rb-tick rb-tick-lid-on" d="M3 3h8v8H3Z" />
+        </svg>
+        {key.lookedLidOn}
+      </li>
+      <li>
+        <svg class="rb-window" width="26" height="14" aria-hidden="true">
+          <rect x="0.5" y="2.5" width="25" height="9" />
+          <circle cx="13" cy="7" r="3.2" />
+        </svg>
+        {key.window}
+      </li>
+    </ul>
+  )
+}

@@ -13,6 +13,7 @@ import {
   type Plan,
   rulesWhere,
 } from '../../recovery/index.ts'
+import type { Words } from '../../words/index.ts'
 
 /** `maybe` bands are expected or possible, the others are seen or follow from what was seen. */
 export interface Band {
@@ -26,7 +27,8 @@ export interface Band {
 
 export interface Lane {
   of: 'along' | 'donor' | 'queen' | 'new-layer' | 'treatment'
-  name: string
+  /** Its name in the catalogue. */
+  name: keyof Words['ribbon']['lanes']
   bands: Band[]
 }
 
@@ -120,8 +122,11 @@ function along(history: History): Lane | null {
   if (!brood.any) return null
   const b = history.intake.brood
   const youngest = b === undefined || (b.eggs ?? 0) > 0 ? 'eggs' : (b.open ?? 0) > 0 ? 'open' : 'capped'
-  const name = b === undefined ? 'Brood that may have come along' : 'Brood that came along'
-  return { of: 'along', name, bands: fading(history.removedOn, history.removedOn, youngest) }
+  return {
+    of: 'along',
+    name: b === undefined ? 'perhapsAlong' : 'along',
+    bands: fading(history.removedOn, history.removedOn, youngest),
+  }
 }
 
 const GIFT_STAGE: Partial<Record<Given['what'], (typeof STAGES)[number]>> = {
@@ -129,18 +134,12 @@ const GIFT_STAGE: Partial<Record<Given['what'], (typeof STAGES)[number]>> = {
   'open-brood': 'open',
   'capped-brood': 'capped',
 }
-const GIFT_NAME: Partial<Record<Given['what'], string>> = {
-  'egg-frame': 'Frame of eggs given',
-  'open-brood': 'Open brood given',
-  'capped-brood': 'Capped brood given',
-}
-
 const donors = (history: History): Lane[] =>
   history.entries
     .filter((e): e is Given => e.kind === 'given' && BROOD_GIFTS.includes(e.what))
     .map((g) => ({
       of: 'donor' as const,
-      name: GIFT_NAME[g.what] ?? 'Brood given',
+      name: g.what === 'egg-frame' || g.what === 'open-brood' || g.what === 'capped-brood' ? g.what : 'brood',
       bands: fading(g.on, g.on, GIFT_STAGE[g.what] ?? 'eggs'),
     }))
 
@@ -153,11 +152,9 @@ function queen(history: History, plan: Plan): Lane | null {
 }
 
 /** While nobody has seen a cell, a queen being raised is only a hope. */
-function queenName(plan: Plan, emergence: Span | undefined): string {
-  if (emergence === undefined) return 'Queen in a cage'
-  return plan.phase === 'queenless' || plan.phase === 'queen-unknown'
-    ? 'If they raise a queen'
-    : 'Queen being raised'
+function queenName(plan: Plan, emergence: Span | undefined): Lane['name'] {
+  if (emergence === undefined) return 'caged'
+  return plan.phase === 'queenless' || plan.phase === 'queen-unknown' ? 'ifRaised' : 'raised'
 }
 
 function raised(history: History, emergence: Span, firstEgg: Span | undefined): Band[] {
@@ -205,7 +202,7 @@ function treatment(plan: Plan): Lane | null {
   const window = plan.spans.broodless
   if (window === undefined) return null
   const bands: Band[] = [{ kind: 'broodless', ...window, maybe: true }]
-  return { of: 'treatment', name: 'Treatment window, no capped brood', bands }
+  return { of: 'treatment', name: 'treatment', bands }
 }
 
 const EGG_RULES = rulesWhere((f) => f.finds === 'eggs')
@@ -224,7 +221,6 @@ function firstEggs(history: History, plan: Plan): Inspection | undefined {
 
 /** The new queen's eggs: expected, or seen, with what they become. */
 function newLayer(history: History, plan: Plan, until: Day): Lane | null {
-  const name = 'New eggs and brood'
   const seen = firstEggs(history, plan)
   const { firstEgg, workerBroodProof } = plan.spans
   if (seen === undefined) {
@@ -238,7 +234,7 @@ function newLayer(history: History, plan: Plan, until: Day): Lane | null {
         maybe: true,
       },
     ]
-    return { of: 'new-layer', name: 'First eggs expected', bands }
+    return { of: 'new-layer', name: 'firstEggs', bands }
   }
   const capped = plan.checks.find((c) => c.rule === 'worker-brood')?.answeredOn
   const hatched = addDays(seen.on, WORKER.hatch)
@@ -253,7 +249,7 @@ function newLayer(history: History, plan: Plan, until: Day): Lane | null {
     to: end,
     ...(capped === undefined ? { maybe: true as const } : {}),
   })
-  return { of: 'new-layer', name, bands: bands.filter((b) => b.from <= b.to) }
+  return { of: 'new-layer', name: 'newBrood', bands: bands.filter((b) => b.from <= b.to) }
 }
 
 /** What was done at the box on a day, of which the strip has a mark of its own. */

@@ -4,7 +4,7 @@
  */
 
 import { addDays } from '../../days.ts'
-import { dayWords } from '../../words/index.ts'
+import { useWords } from '../../forms/index.ts'
 import { Legend } from './key.tsx'
 import { LaneBars, Ticks } from './lanes.tsx'
 import type { Lane, Ribbon } from './model.ts'
@@ -18,19 +18,17 @@ const BAR = 15
 
 /** The large ribbon, with letters. */
 export const RibbonStrip = ({ ribbon }: { ribbon: Ribbon }) => {
+  const words = useWords()
+  const said = words.ribbon
+  const lines = ribbonWords(ribbon, words)
   const s = scaleOf(ribbon)
   const lanesEnd = TOP + ribbon.lanes.length * LANE
-  const windows = windowRows(ribbon, s)
+  const windows = windowRows(ribbon, s, words)
   const height = lanesEnd + windows.height + (windows.rows.length > 0 ? 26 : 10)
   const top = lanesEnd + 5
   return (
     <figure class="ribbon">
-      <svg
-        width="100%"
-        height={height}
-        role="img"
-        aria-label={`Brood ribbon. ${ribbonWords(ribbon).join(' ')}`}
-      >
+      <svg width="100%" height={height} role="img" aria-label={`${said.label} ${lines.join(' ')}`}>
         <Quiet ribbon={ribbon} s={s} top={22} height={height - 22} letters />
         <Axis ribbon={ribbon} s={s} height={height} />
         {ribbon.lanes.map((lane, i) => (
@@ -43,7 +41,7 @@ export const RibbonStrip = ({ ribbon }: { ribbon: Ribbon }) => {
         <TodayLine ribbon={ribbon} s={s} height={height} letters />
         {ribbon.lanes.map((lane, i) => (
           <text class="rb-label" x="3" y={TOP + i * LANE + 12}>
-            {laneLabel(lane, ribbon.today)}
+            {laneLabel(lane, ribbon.today, words)}
           </text>
         ))}
         {windows.rows.map((row) => (
@@ -53,9 +51,9 @@ export const RibbonStrip = ({ ribbon }: { ribbon: Ribbon }) => {
       <figcaption>
         <Legend />
         <details class="caution">
-          <summary>The ribbon in words</summary>
+          <summary>{said.inWords}</summary>
           <ul>
-            {ribbonWords(ribbon).map((line) => (
+            {lines.map((line) => (
               <li>{line}</li>
             ))}
           </ul>
@@ -89,6 +87,7 @@ export const RibbonSmall = ({ ribbon }: { ribbon: Ribbon }) => {
 }
 
 const Quiet = (p: { ribbon: Ribbon; s: Scale; top: number; height: number; letters?: boolean }) => {
+  const { lidOn } = useWords().ribbon
   const { quiet } = p.ribbon
   if (quiet === null) return null
   const from = quiet.from < p.ribbon.from ? p.ribbon.from : quiet.from
@@ -101,7 +100,7 @@ const Quiet = (p: { ribbon: Ribbon; s: Scale; top: number; height: number; lette
       <rect class="rb-quiet" {...box} />
       {word === null ? null : (
         <text class="rb-quiet-word" x={pct(word)} y={p.top + p.height - 5} text-anchor="middle">
-          lid on
+          {lidOn}
         </text>
       )}
     </>
@@ -126,6 +125,7 @@ function wordAt(from: number, to: number, today: number): number | null {
 const DATE_ROOM = 14
 
 const Axis = ({ ribbon, s, height }: { ribbon: Ribbon; s: Scale; height: number }) => {
+  const { dates } = useWords()
   const step = s.days > 56 ? 14 : 7
   const marks = Array.from({ length: Math.ceil(s.days / step) }, (_, i) => i * step)
   return (
@@ -138,7 +138,7 @@ const Axis = ({ ribbon, s, height }: { ribbon: Ribbon; s: Scale; height: number 
             <line class="rb-week" x1={x} x2={x} y1="18" y2={height} />
             {s.at(day) > 100 - DATE_ROOM ? null : (
               <text class="rb-date" x={x} y="13" dx={n === 0 ? 0 : 1}>
-                {dayWords(day, ribbon.today).split(' ').slice(1, 3).join(' ')}
+                {dates.axis(day)}
               </text>
             )}
           </>
@@ -149,6 +149,7 @@ const Axis = ({ ribbon, s, height }: { ribbon: Ribbon; s: Scale; height: number 
 }
 
 const TodayLine = (p: { ribbon: Ribbon; s: Scale; height: number; letters?: boolean }) => {
+  const said = useWords().ribbon
   const { ribbon, s } = p
   const day = ribbon.left ?? ribbon.today
   if (day < ribbon.from || day > ribbon.to) return null
@@ -158,7 +159,7 @@ const TodayLine = (p: { ribbon: Ribbon; s: Scale; height: number; letters?: bool
       <line x1={pct(x)} x2={pct(x)} y1={p.letters ? 18 : 0} y2={p.height} />
       {p.letters ? (
         <text x={pct(x)} y={p.height - 4} dx={x > 80 ? -4 : 4} text-anchor={x > 80 ? 'end' : 'start'}>
-          {ribbon.left === null ? 'today' : 'left'}
+          {ribbon.left === null ? said.today : said.left}
         </text>
       ) : null}
     </g>

@@ -5,7 +5,7 @@
 
 import type { Day } from '../../days.ts'
 import type { Check } from '../../recovery/index.ts'
-import { RULE_WORDS } from '../../words/index.ts'
+import type { Words } from '../../words/index.ts'
 import type { Ribbon } from './model.ts'
 import { pct, type Scale, width } from './scale.ts'
 
@@ -51,7 +51,11 @@ export interface WindowRow {
 }
 
 /** The rows of the windows that lie on the strip, laid out one under the other. */
-export function windowRows(ribbon: Ribbon, s: Scale): { rows: WindowRow[]; height: number } {
+export function windowRows(
+  ribbon: Ribbon,
+  s: Scale,
+  { trade }: Words,
+): { rows: WindowRow[]; height: number } {
   const rows: WindowRow[] = []
   let height = 0
   for (const w of ribbon.windows) {
@@ -59,7 +63,7 @@ export function windowRows(ribbon: Ribbon, s: Scale): { rows: WindowRow[]; heigh
     const to = w.closes > ribbon.to ? ribbon.to : w.closes
     if (from > to) continue
     const [start, end] = [s.at(from), s.at(from) + width(s, from, to)]
-    const words = RULE_WORDS[w.rule].name
+    const words = trade.rules[w.rule].name
     const name = nameAt(words, start, end)
     height += ROW + (name.above ? NAME_ABOVE : 0)
     rows.push({ w, words, from, to, start, end, name, y: height - ROW / 2 })

@@ -1,65 +1,57 @@
 /** The brood ribbon in words: says what the drawing shows, for those who cannot see it. */
 
 import type { Day } from '../../days.ts'
-import { dayWords, fromTo, RULE_WORDS, STATUS_WORDS } from '../../words/index.ts'
-import type { Band, Ribbon } from './model.ts'
+import { type Words, wordsIn } from '../../words/index.ts'
+import type { Band, Lane, Ribbon } from './model.ts'
 
-const KIND: Record<Band['kind'], string> = {
-  eggs: 'eggs',
-  open: 'open brood',
-  capped: 'capped brood',
-  cell: 'in her cell',
-  emergence: 'leaves her cell',
-  mating: 'matures and mates',
-  caged: 'caged',
-  broodless: 'no capped brood',
-  'first-egg': 'first egg',
-}
-
-function bandWords(b: Band, today: Day): string {
-  const when = fromTo(b.from, b.to, today)
-  const likely = b.likely === undefined || b.from === b.to ? '' : `, likely ${dayWords(b.likely, today)}`
-  return `${b.maybe ? 'perhaps ' : ''}${KIND[b.kind]} ${when}${likely}`
+function bandWords(b: Band, today: Day, { dates, ribbon }: Words): string {
+  const name = `${ribbon.bands[b.kind]} ${dates.fromTo(b.from, b.to, today)}`
+  const likely = b.likely === undefined || b.from === b.to ? '' : ribbon.likely(dates.day(b.likely, today))
+  return `${b.maybe ? ribbon.perhaps(name) : name}${likely}`
 }
 
 const list = (parts: string[]): string => parts.join('; ')
 
 /** One sentence a lane, then quiet time, visits and windows. */
-export function ribbonWords(r: Ribbon): string[] {
+export function ribbonWords(r: Ribbon, w: Words = wordsIn('en')): string[] {
+  const { dates, ribbon: said, trade } = w
+  const when = ({ from, to }: { from: Day; to: Day }): string => dates.fromTo(from, to, r.today)
   const visits = (kind: string): string =>
-    list([...new Set(r.ticks.filter((t) => t.kind === kind).map((t) => dayWords(t.on, r.today)))])
-  const lines = r.lanes.map((lane) => `${lane.name}: ${list(lane.bands.map((b) => bandWords(b, r.today)))}.`)
-  if (r.quiet !== null) lines.push(`Lid stays on ${fromTo(r.quiet.from, r.quiet.to, r.today)}.`)
-  const opened = visits('opened')
-  if (opened !== '') lines.push(`Opened: ${opened}.`)
-  const outside = visits('lid-on')
-  if (outside !== '') lines.push(`Looked at with the lid on: ${outside}.`)
-  const given = visits('given')
-  if (given !== '') lines.push(`Something given: ${given}.`)
-  for (const w of r.windows)
-    lines.push(
-      `${RULE_WORDS[w.rule].name}: ${fromTo(w.opens, w.closes, r.today)}, ${STATUS_WORDS[w.status]}.`,
-    )
-  if (r.left !== null) lines.push(`Left the yard ${dayWords(r.left, r.today)}.`)
-  return lines
+    list([...new Set(r.ticks.filter((t) => t.kind === kind).map((t) => dates.day(t.on, r.today)))])
+  const [opened, outside, given] = [visits('opened'), visits('lid-on'), visits('given')]
+  return [
+    ...r.lanes.map(
+      (lane) => `${said.lanes[lane.name]}: ${list(lane.bands.map((b) => bandWords(b, r.today, w)))}.`,
+    ),
+    r.quiet === null ? '' : said.lidStaysOn(when(r.quiet)),
+    opened === '' ? '' : said.opened(opened),
+    outside === '' ? '' : said.lookedLidOn(outside),
+    given === '' ? '' : said.given(given),
+    ...r.windows.map(
+      (c) =>
+        `${trade.rules[c.rule].name}: ${when({ from: c.opens, to: c.closes })}, ${trade.statuses[c.status]}.`,
+    ),
+    r.left === null ? '' : said.leftOn(dates.day(r.left, r.today)),
+  ].filter((line) => line !== '')
 }
 
 /** A lane's own label on the drawing, short enough for a phone. */
-export function laneLabel(lane: Ribbon['lanes'][number], today: Day): string {
+export function laneLabel(lane: Lane, today: Day, { dates, ribbon: said }: Words): string {
+  const name = said.lanes[lane.name]
   const last = lane.bands.at(-1)
   switch (lane.of) {
     case 'along':
     case 'donor':
-      return last === undefined ? lane.name : `${lane.name}, gone by ${dayWords(last.to, today)}`
+      return last === undefined ? name : said.goneBy(name, dates.day(last.to, today))
     case 'treatment': {
       const band = lane.bands[0]
-      return band === undefined ? lane.name : `Treatment window ${fromTo(band.from, band.to, today)}`
+      return band === undefined ? name : said.treatment(dates.fromTo(band.from, band.to, today))
     }
     default: {
       const likely = lane.bands.find((b) => b.likely !== undefined)
-      if (likely?.likely === undefined) return lane.name
-      const what = likely.kind === 'emergence' ? 'out about' : 'about'
-      return `${lane.name}, ${what} ${dayWords(likely.likely, today)}`
+      if (likely?.likely === undefined) return name
+      const day = dates.day(likely.likely, today)
+      return likely.kind === 'emergence' ? said.outAbout(name, day) : said.about(name, day)
     }
   }
 }

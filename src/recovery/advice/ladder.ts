@@ -10,6 +10,7 @@ import {
   mayUnite,
   NUCLEUS_FRAMES,
   robbedOn,
+  toTakeOut,
   wouldMate,
 } from '../guards.ts'
 import { isQuiet } from '../phase.ts'
@@ -114,7 +115,7 @@ const frameOfEggs: Adviser = (c) => {
   const ask = asked('egg-frame')
   if (ask === undefined || barred(c) || s.queen.is === 'laying-workers') return null
   if (ask.insurance === true) return insurance(c)
-  if (s.takeOut !== null && mayGive(s, today, c) === null)
+  if (toTakeOut(s) !== null && mayGive(s, today, c) === null)
     return { action: 'take-out-queen', rule: ask.rule, reasons: [ask.why] }
   const barredBy = mayGive(s, today, c)
   if (barredBy?.code === 'no-mating') return null
@@ -145,7 +146,9 @@ const boughtQueen: Adviser = (c) => {
   const { s, today, asked } = c
   const ask = asked('buy-queen')
   if (ask === undefined || barred(c)) return null
-  if (s.takeOut !== null) return { action: 'take-out-queen', rule: ask.rule, reasons: [ask.why] }
+  // She comes out on the day on which another can go in.
+  if (toTakeOut(s) !== null && c.supplies.queensInHand !== 0)
+    return { action: 'take-out-queen', rule: ask.rule, reasons: [ask.why] }
   const twice = s.queen.is === 'none' && s.queen.failed === 'bought'
   const strong = s.strength?.counted === true && s.strength.frames >= s.protocol.minFramesOfBees
   if (twice && !strong && mayUnite(s, today, c) === null)

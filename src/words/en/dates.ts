@@ -1,5 +1,5 @@
 /** Days in English. */
-import { dayWords, fromToday, inWords, inWordsWithYear } from '../../days.ts'
+import { type Day, dayWords, fromToday, inWords, inWordsWithYear } from '../../days.ts'
 import { dayAndDistance, fromTo, spanWords, windowWords } from '../dates.ts'
 import { instantWords } from '../instants.ts'
 
@@ -10,6 +10,10 @@ export const dates = {
   dayAlone: inWords,
   /** 'Sun 10 May 2026' */
   dayWithYear: inWordsWithYear,
+  /** 'Sun' */
+  weekday: (day: Day) => inWords(day).slice(0, 3),
+  /** '10 May', as on an axis. */
+  axis: (day: Day) => inWords(day).slice(4),
   /** 'in 3 days' */
   fromToday,
   /** 'Sun 10 May, in 2 days' */

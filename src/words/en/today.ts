@@ -3,6 +3,7 @@ export const today = {
   title: 'Today',
   first: 'First, before the round',
   letters: (n: number) => `${n} ${n === 1 ? 'letter' : 'letters'} about day 30`,
+  withoutGo: (n: number) => `${n} ${n === 1 ? 'removal was' : 'removals were'} begun without a “go”`,
   nothing: 'Nothing to do today.',
   toSeeTo: (n: number, late: number) =>
     `${n} ${n === 1 ? 'colony' : 'colonies'} to see to${late === 0 ? ', none late.' : `, ${late} late.`}`,

@@ -1,5 +1,13 @@
 /** Checks, actions, phases and a colony's line, in English. */
-import type { Action, CheckStatus, Phase, Plan, PressingSign, Rule } from '../../recovery/index.ts'
+import {
+  type Action,
+  type CheckStatus,
+  type Phase,
+  type Plan,
+  type PressingSign,
+  type Rule,
+  SOURCE_OF,
+} from '../../recovery/index.ts'
 
 interface RuleWords {
   /** What one says on the way to the box. */
@@ -101,6 +109,8 @@ const found: Record<NonNullable<Plan['lost']>['how'], string> = {
 
 export const trade = {
   rules,
+  /** Where a check’s window comes from: the core has it, for the plan is a public format. */
+  sources: SOURCE_OF,
   actions,
   phases,
   statuses,

@@ -9,7 +9,7 @@ export const choices: ChoiceWords = {
   notKnown: 'No se sabe',
   yes: 'Sí',
   no: 'No',
-  none: 'Ninguno',
+  none: 'No hay',
   removal: {
     wall: 'Pared',
     floor: 'Piso',

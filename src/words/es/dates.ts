@@ -1,7 +1,5 @@
 /** Days in Spanish, by Intl: 'dom 10 may'. */
-import { TZDate } from '@date-fns/tz'
-import { format } from 'date-fns'
-import { type Day, dayIn, daysBetween } from '../../days.ts'
+import { clockIn, type Day, daysBetween } from '../../days.ts'
 import type { Words } from '../catalogue.ts'
 
 /** Latin America: a decimal point, as on the yards' own scales and thermometers. */
@@ -57,6 +55,8 @@ export const dates: Words['dates'] = {
   day,
   dayAlone,
   dayWithYear,
+  weekday: (d) => partsOf(d).weekday,
+  axis: (d) => `${partsOf(d).day} ${partsOf(d).month}`,
   fromToday,
   dayAndDistance: (d, today) =>
     Math.abs(daysBetween(d, today)) <= 1
@@ -91,6 +91,7 @@ export const dates: Words['dates'] = {
   instant: (iso, zone, today) => {
     const at = new Date(iso)
     if (Number.isNaN(at.getTime())) return iso
-    return `${day(dayIn(zone, at), today)}, ${format(new TZDate(at, zone), 'HH:mm')}`
+    const there = clockIn(zone, at)
+    return `${day(there.day, today)}, ${there.time}`
   },
 }

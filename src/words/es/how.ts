@@ -209,7 +209,7 @@ export const how: typeof English = {
         'Leer la etiqueta de la colmena y la del teléfono. Son la misma, o esta no es la colmena.',
         'Leer lo que se pide. “Dejar la tapa puesta” va en serio: abrir una colmena puede costarle la reina a la colonia.',
         'Hacer lo que se pide y nada más. “Cómo se hace” tiene cinco pasos para cada tarea; “Cómo se ve” tiene dibujos de cada respuesta.',
-        'Tocar lo que se vio antes de seguir. “Ninguno” quiere decir que se miró y no había. ¿No se miró? No decir nada.',
+        'Tocar lo que se vio antes de seguir. “No hay” quiere decir que se miró y no había. ¿No se miró? No decir nada.',
         'La barra de abajo dice qué hacer ahora. Puede cambiar al tocar: hacerlo antes de poner la tapa.',
       ],
     },

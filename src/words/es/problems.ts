@@ -79,6 +79,24 @@ type Known = readonly [RegExp, (...found: string[]) => string]
 
 /** Each recognised whole; groups in order. */
 const KNOWN: readonly Known[] = [
+  // Sentences in which others stand come before those.
+  [
+    new RegExp(
+      `^does not go with (${Object.keys(KINDS).join('|')}|.+?)(?: of (.+?))?, which (?:says: )?(.+)$`,
+    ),
+    (kind = '', on = '', why = '') =>
+      `no concuerda con ${KINDS[kind] ?? kind}${on === '' ? '' : ` del ${on}`}: ${said(why)}`,
+  ],
+  [/^At (.+?): (.+)$/, (tag = '', why = '') => `En ${tag}: ${said(why)}`],
+  [
+    /^no such colony on (.+?): (.+)\. Name one that was in the yard$/,
+    (on = '', why = '') =>
+      `no había tal colonia el ${on}: ${said(why)}. Nombrar una que estuviera en el apiario`,
+  ],
+  [
+    /^is a second outcome; the colony already left the yard on (.+)$/,
+    (on = '') => `es una segunda salida: la colonia ya dejó el apiario el ${on}`,
+  ],
   [/^is missing: tap one of the answers$/, () => 'falta: tocar una de las respuestas'],
   [/^is missing: type the tag of the right box$/, () => 'falta: escribir la etiqueta de la colmena correcta'],
   [/^is missing: tap what goes there$/, () => 'falta: tocar lo que va allá'],
@@ -92,6 +110,7 @@ const KNOWN: readonly Known[] = [
     /^must be at most (.+), not (.+)$/,
     (most = '', got = '') => `debe ser como mucho ${things(most)}, no ${got}`,
   ],
+  [/^must be at least (.+)$/, (least = '') => `debe ser al menos ${things(least)}`],
   [/^must be at most (.+)$/, (most = '') => `debe tener como mucho ${things(most)}`],
   [/^must be a number, not (.+)$/, (got = '') => `debe ser un número, no ${got}`],
   [/^must be a whole number, not (.+)$/, (got = '') => `debe ser un número entero, no ${got}`],
@@ -143,21 +162,12 @@ const KNOWN: readonly Known[] = [
       'Este formulario ya se guardó antes y cambió desde entonces. Corregir la anotación guardada en el diario de la colonia',
   ],
   [
-    /^does not go with (.+) of (.+), which says: (.+)$/,
-    (kind = '', on = '', why = '') => `no concuerda con ${KINDS[kind] ?? kind} del ${on}: ${said(why)}`,
-  ],
-  [
-    /^does not go with (.+) of (.+), which (.+)$/,
-    (kind = '', on = '', why = '') => `no concuerda con ${KINDS[kind] ?? kind} del ${on}: ${said(why)}`,
-  ],
-  [
     /^(.+) is no colony of this yard: .*$/,
     (tag = '') =>
       `${tag} no es una colonia de este apiario: anotar primero su ingreso, o revisar la etiqueta`,
   ],
   [/^(.+) is no box of this yard$/, (tag = '') => `${tag} no es una colmena de este apiario`],
   [/^is (.+) itself$/, (tag = '') => `es la misma ${tag}`],
-  [/^At (.+?): (.+)$/, (tag = '', why = '') => `En ${tag}: ${said(why)}`],
   [
     /^There is no yard called (.+) yet\. Did you mean (.+)\? Tick .*$/,
     (yard = '', near = '') =>
@@ -200,6 +210,53 @@ const KNOWN: readonly Known[] = [
     /^(correcting|logging|recording) .* is for (.+)$/,
     () => 'esto no lo puede hacer quien tiene esta cuenta: pedirlo a un apicultor',
   ],
+  [
+    /^(.+) is already in the yard(.*): give this one another tag, or first record how that one left$/,
+    (tag = '', since = '') =>
+      `${tag} ya está en el apiario${since.replace(', since ', ', desde el ')}: darle otra etiqueta a esta, o anotar primero cómo salió aquella`,
+  ],
+  [
+    /^the tag (.+) is by now on another colony in the yard(.*)$/,
+    (tag = '', since = '') =>
+      `la etiqueta ${tag} ya la tiene otra colonia del apiario${since.replace(', since ', ', desde el ')}`,
+  ],
+  [/^a colony cannot be united into itself$/, () => 'una colonia no se puede unir a sí misma'],
+  [
+    /^is already that of another entry: (.+)$/,
+    (kind = '') => `ya es el de otra anotación: ${KINDS[kind] ?? kind}`,
+  ],
+  [
+    /^is a second intake of the same colony; .*$/,
+    () => 'es un segundo ingreso de la misma colonia: corregir el primero',
+  ],
+  [/^names no entry of this (?:colony|yard): .*$/, () => 'corrige una anotación que no está en el diario'],
+  [/^a correction must be of the same kind: .*$/, () => 'una corrección tiene que ser de la misma clase'],
+  [/^a withdrawal cannot be corrected; .*$/, () => 'una anulación no se puede corregir: hacerla otra vez'],
+  [/^an entry cannot replace itself$/, () => 'una anotación no puede reemplazarse a sí misma'],
+  [
+    /^no brood disease is suspected in this colony on that day, so there is nothing to clear$/,
+    () => 'ese día no se sospecha ninguna enfermedad de la cría en esta colonia: no hay nada que descartar',
+  ],
+  [
+    /^is before the look that suspected it, on (.+)$/,
+    (on = '') => `es antes de la revisión en la que se sospechó, del ${on}`,
+  ],
+  [
+    /^needs a later look with the lid off, .*$/,
+    () =>
+      'hace falta una revisión posterior con la tapa quitada, anotada como visita sin señales de problemas, antes de descartarla por cuenta propia',
+  ],
+  [
+    /^is larger than the server takes: .*$/,
+    () => 'pesa más de lo que acepta el servidor: acortar la nota, o quitar fotos',
+  ],
+  [/^is not a known value: (.+)$/, (got = '') => `no es un valor conocido: ${got}`],
+  [/^has no field (.+)$/, (name = '') => `no lleva el campo ${name}`],
+  [/^must be the tag painted on the box, not an id$/, () => 'debe ser la etiqueta pintada en la colmena'],
+  [/^must be (?:an? .+|the SHA-256 .+|.+, not .+)$/, () => 'no tiene la forma que debe'],
+  // Where a form has no place for it, the name of the field leads.
+  [/^This (.+)$/, (what = '') => `Esto ${said(what)}`],
+  [/^([a-z]\w*(?:\.\w+)*): (.+)$/i, (field = '', what = '') => `${field}: ${said(what)}`],
   // Accounts.
   [/^is not the same as above$/, () => 'no es igual a la de arriba'],
   [/^is not your passphrase$/, () => 'no es su frase de acceso'],

@@ -9,7 +9,7 @@ export const steps: typeof English = {
       'Escoger una hora templada y sin viento. Ponerse con el sol a la espalda, para que caiga en las celdas. Dos bocanadas de humo en la piquera, y esperar medio minuto.',
       'Sacar primero un cuadro de la orilla y apoyarlo aparte: así los demás salen sin aplastar abejas ni a la reina.',
       'Ir cuadro por cuadro hasta la cría. Levantar derecho y despacio, y sostener cada cuadro sobre la colmena: si ella cae, cae en su casa.',
-      'Buscar cuatro cosas y decir algo de cada una: huevos, larvas, opérculos, celdas reales en las orillas y en la cara. “Ninguno” es una respuesta, “no se miró” es otra. Media revisión no decide nada.',
+      'Buscar cuatro cosas y decir algo de cada una: huevos, larvas, opérculos, celdas reales en las orillas y en la cara. “No hay” es una respuesta, “no se miró” es otra. Media revisión no decide nada.',
       'Regresar los cuadros en su orden y hacia el mismo lado, cerrar, y tocar lo que se vio antes de seguir caminando.',
     ],
   },

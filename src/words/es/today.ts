@@ -5,6 +5,7 @@ export const today: typeof English = {
   title: 'Hoy',
   first: 'Primero, antes de la ronda',
   letters: (n) => `${n} ${n === 1 ? 'carta' : 'cartas'} del día 30`,
+  withoutGo: (n) => `${n} ${n === 1 ? 'retirada empezó' : 'retiradas empezaron'} sin un «adelante»`,
   nothing: 'Hoy no hay nada que hacer.',
   toSeeTo: (n, late) =>
     `${n} ${n === 1 ? 'colonia' : 'colonias'} por atender${late === 0 ? ', ninguna atrasada.' : `, ${late} ${late === 1 ? 'atrasada' : 'atrasadas'}.`}`,

@@ -1,5 +1,6 @@
 /** Checks, actions, phases and a colony's line, in Spanish. */
 import type { trade as English } from '../en/trade.ts'
+import { sources } from './sources.ts'
 
 export const trade: typeof English = {
   rules: {
@@ -55,6 +56,7 @@ export const trade: typeof English = {
     },
     'move-out': { name: 'Entregar', question: 'Última revisión de enfermedades, y se va.' },
   },
+  sources,
   actions: {
     none: 'Nada que hacer',
     'leave-alone': 'Dejar la tapa puesta',

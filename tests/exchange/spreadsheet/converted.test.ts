@@ -1,12 +1,14 @@
 /** A sheet and what was said of it, to rows of the colonies CSV: nothing lost, nothing invented, all told by line. */
+
 import { describe, expect, it } from 'vitest'
 import { columnProblems, isAnswered, needsNoWords, questionsOf } from '../../../src/features/import/ask.ts'
 import { writeColonies } from '../../../src/features/import/colonies-csv.ts'
-import { cleanTag, converted } from '../../../src/features/import/convert.ts'
+import { cleanTag, converting } from '../../../src/features/import/convert.ts'
 import { lineOf } from '../../../src/features/import/csv-table.ts'
 import { type Mapping, mappingOf, type Said } from '../../../src/features/import/mapping.ts'
 import { APART } from '../../../src/features/import/names-found.ts'
 import { LONG_BLANK, STILL_HERE } from '../../../src/features/import/words.ts'
+import { toTheEnd } from '../../../src/steps.ts'
 
 const TODAY = '2026-08-01'
 const USUAL = {
@@ -18,7 +20,7 @@ const USUAL = {
   people: ['Marla'],
 }
 const map = (text: string, said: Said = {}): Mapping => mappingOf(text, said, USUAL)
-const read = (text: string, said: Said = {}) => converted(map(text, said), TODAY)
+const read = (text: string, said: Said = {}) => toTheEnd(converting(map(text, said), TODAY))
 
 const OLD = [
   'Removals 2024',

@@ -4,9 +4,12 @@ import { v7 } from 'uuid'
 import { beforeEach, describe, expect, it } from 'vitest'
 import { addDays } from '../../../src/days.ts'
 import { rowOf } from '../../../src/features/import/colonies-csv.ts'
+import { converting } from '../../../src/features/import/convert.ts'
 import { lineOf } from '../../../src/features/import/csv-table.ts'
-import { type ImportRow, importEntries, rehearsed, takeIn } from '../../../src/features/import/take-in.ts'
+import { mappingOf } from '../../../src/features/import/mapping.ts'
+import { type ImportRow, makingEntries, rehearsing, takingIn } from '../../../src/features/import/take-in.ts'
 import { importState, withdrawalsOf } from '../../../src/features/import/undo.ts'
+import { toTheEnd } from '../../../src/steps.ts'
 import type { Store } from '../../../src/store/index.ts'
 import {
   add,
@@ -44,7 +47,7 @@ const left = (what: ImportRow['outcome'], on: string, into?: string): Partial<Im
   outcome_on: on,
   ...(into === undefined ? {} : { into }),
 })
-const take = (...rows: ImportRow[]) => takeIn(store.imports, rows, 'old.csv', signing(), CONTEXT)
+const take = (...rows: ImportRow[]) => toTheEnd(takingIn(store, rows, 'old.csv', signing(), CONTEXT))
 const tagsIn = () => store.colonies().map((c) => c.tag)
 
 describe('taking in', () => {
@@ -91,6 +94,16 @@ describe('taking in', () => {
     expect(take(...rows)).toMatchObject({ ok: true })
   })
 
+  it('a colony united into one that left later, and one that had its tag before', () => {
+    const rows = [
+      row('C', '2026-05-02', left('united', '2026-05-20', 'A')),
+      row('A', '2026-05-01', left('moved-out', '2026-05-30')),
+      row('C', '2026-05-21', left('united', '2026-05-25', 'A')),
+    ]
+    expect(take(...rows)).toMatchObject({ ok: true, entries: 6 })
+    expect(store.verify().problems).toEqual([])
+  })
+
   it('the same import sent twice is one import; changed, it is refused', () => {
     const one = row('W-1', '2026-05-01')
     take(one)
@@ -101,7 +114,7 @@ describe('taking in', () => {
 
   it('ids are time-ordered UUIDs, the same on every machine, no two alike', () => {
     const rows = Array.from({ length: 50 }, (_, i) => row(`T-${i}`, '2026-05-01', left('died', '2026-05-09')))
-    const ids = (): string[] => importEntries(rows, signing()).map((e) => String(e.entry.id))
+    const ids = (): string[] => toTheEnd(makingEntries(rows, signing())).map((e) => String(e.entry.id))
     expect(ids()).toEqual(ids())
     expect(new Set(ids()).size).toBe(100)
     for (const id of ids()) {
@@ -143,7 +156,7 @@ describe('rehearsing', () => {
   it('writes nothing and tells what the book refuses, by line', () => {
     add(store, intake('W-1'))
     const rows = [row('W-2', '2026-05-01'), row('w-1', '2026-05-20')]
-    const { good, problems } = rehearsed(store.imports, rows, signing(), CONTEXT)
+    const { good, problems } = toTheEnd(rehearsing(store.imports, rows, signing(), CONTEXT))
     expect(good.map((r) => r.tag)).toEqual(['W-2'])
     expect(problems.map(lineOf)).toEqual([
       `line ${rows[1]?.line}: tag: "W-1" is already in the yard, since Sun 10 May 2026: give this one another tag, or first record how that one left`,
@@ -156,8 +169,55 @@ describe('rehearsing', () => {
   it('what is good by rehearsal is taken in', () => {
     add(store, intake('W-1'))
     const rows = [row('W-2', '2026-05-01'), row('W-1', '2026-05-20'), row('W-3', '2026-05-01')]
-    const { good } = rehearsed(store.imports, rows, signing(), CONTEXT)
+    const { good } = toTheEnd(rehearsing(store.imports, rows, signing(), CONTEXT))
     expect(take(...good)).toMatchObject({ ok: true, colonies: 2 })
+  })
+})
+
+describe('in pieces, so that others are answered in between', () => {
+  /** Entries that may be written, and judged, without letting others in. */
+  const MOST_AT_ONCE = 11
+  const YARD = Array.from({ length: 60 }, (_, n) =>
+    row(`P-${n}`, '2026-05-01', n % 2 === 0 ? left('died', '2026-05-09') : {}),
+  )
+
+  it('writes a few entries a piece, after judging them one by one', () => {
+    let [pieces, before, judged] = [0, 0, 0]
+    for (const _ of takingIn(store, YARD, 'old.csv', signing(), CONTEXT)) {
+      const now = store.changes({ limit: 500 }).length
+      expect(now - before).toBeLessThanOrEqual(MOST_AT_ONCE)
+      if (now === 0) judged++
+      before = now
+      pieces++
+    }
+    expect(before).toBe(90)
+    // Made one by one, read, held against the book each, then each colony as a whole.
+    expect(judged).toBeGreaterThanOrEqual(60 + 90 + 90 + 60)
+    expect(pieces - judged).toBe(9)
+    expect(store.imports.entries(importId)).toHaveLength(90)
+    expect(store.verify().problems).toEqual([])
+  })
+
+  it('reads a sheet row by row', () => {
+    const text = [
+      'tag,removal_type,intake_on,queen_at_intake',
+      ...YARD.map((r) => `${r.tag},wall,2026-05-01,unseen`),
+    ]
+    const usual = { yard: 'N', ownTypes: [], yards: [], people: [], heat: 'C', today: TODAY } as const
+    let pieces = 0
+    for (const _ of converting(mappingOf(text.join('\n'), {}, usual), TODAY)) pieces++
+    expect(pieces).toBe(2 * YARD.length)
+  })
+
+  it('takes back what it wrote when the book changes meanwhile and refuses the rest', () => {
+    const pieces = takingIn(store, YARD, 'old.csv', signing(), CONTEXT)
+    while (store.changes({ limit: 500 }).length === 0) pieces.next()
+    add(store, intake('P-59'))
+    const result = toTheEnd(pieces)
+    expect(result.ok).toBe(false)
+    expect(result.ok ? [] : result.problems.map((p) => [p.line, p.field])).toEqual([[YARD[59]?.line, 'tag']])
+    expect(tagsIn()).toEqual(['P-59'])
+    expect(store.verify().problems).toEqual([])
   })
 })
 

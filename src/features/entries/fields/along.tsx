@@ -1,10 +1,10 @@
 /** What came along in the box, asked alike where the removal is written up and where the intake is logged. */
 
-import { ALONG, type DrawnIn, Fields } from '../../../forms/index.ts'
+import { ALONG, type DrawnIn, Fields, useWords } from '../../../forms/index.ts'
 
 export const BroodAlong = (p: DrawnIn) => (
   <>
-    <p class="hint">Brood comb that came along, in frames. Not counted is not the same as none.</p>
+    <p class="hint">{useWords().corrections.intake.broodAlong}</p>
     <Fields
       {...p}
       of={ALONG}

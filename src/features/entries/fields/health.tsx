@@ -8,27 +8,30 @@ export const ClearedFields = (p: EntryFieldsProps) => (
 )
 
 /** Feed alone, with its amount. */
-export const FeedFields = (p: EntryFieldsProps) => (
-  <Fields
-    {...p}
-    of={FIELDS.given}
-    show={['what', ['litres', 'kg'], 'syrup', 'product', 'note']}
-    with={{
-      what: {
-        label: 'What',
-        choices: [
-          { value: 'syrup', label: 'Syrup or sugar' },
-          { value: 'pollen', label: 'Pollen or patty' },
-        ],
-        across: 2,
-      },
-      litres: {
-        hint: p.frame.units.weight === 'lb' ? 'A gallon is 4 quarts.' : 'A US quart is 0.95, a gallon 3.8.',
-      },
-      product: { label: 'Product (may stay empty)', hint: undefined },
-    }}
-  />
-)
+export const FeedFields = (p: EntryFieldsProps) => {
+  const said = p.frame.words.health.feed
+  return (
+    <Fields
+      {...p}
+      of={FIELDS.given}
+      show={['what', ['litres', 'kg'], 'syrup', 'product', 'note']}
+      with={{
+        what: {
+          label: said.what,
+          choices: [
+            { value: 'syrup', label: said.syrupOrSugar },
+            { value: 'pollen', label: said.pollenOrPatty },
+          ],
+          across: 2,
+        },
+        litres: {
+          hint: p.frame.units.weight === 'lb' ? said.gallonUs : said.gallonLitres,
+        },
+        product: { label: said.product, hint: undefined },
+      }}
+    />
+  )
+}
 
 /** A mite treatment alone, with what the law asks to be kept of it. */
 export const TreatmentFields = (p: EntryFieldsProps) => (
@@ -38,7 +41,7 @@ export const TreatmentFields = (p: EntryFieldsProps) => (
     show={['product', ['batch', 'withdrawalDays']]}
     with={{
       product: {
-        hint: 'As its label calls it, with the registration number where the law asks for it.',
+        hint: p.frame.words.health.forms.productHint,
       },
     }}
   />

@@ -44,7 +44,7 @@ const Later = ({ summary, names, form, children }: LaterProps) => (
 
 /** What is rarely known on the truck, and decides much where it is. */
 const Seldom = (p: EntryFieldsProps) => (
-  <Later {...p} summary="A virgin, marked or clipped; brood chilled or dead" names={SELDOM}>
+  <Later {...p} summary={p.frame.words.corrections.intake.seldom} names={SELDOM}>
     <Fields {...p} of={FIELDS.intake} show={SELDOM} />
   </Later>
 )
@@ -52,9 +52,10 @@ const Seldom = (p: EntryFieldsProps) => (
 /** `told`: a removal sheet has said the rest already, so it is folded; only the place of the box is asked. */
 export const IntakeFields = ({ yards, types, told = false, ...p }: IntakeFieldsProps) => {
   const { problems } = p.form
+  const said = p.frame.words.corrections.intake
   const place = (
     <div class="field-row">
-      <TextField form={p.form} name="colony" label="Tag on the box" maxlength={40} required />
+      <TextField form={p.form} name="colony" label={said.tag} maxlength={40} required />
       <Fields {...p} of={FIELDS.intake} show={['stand']} />
       <YardField {...p} yards={yards} />
       <DayField {...p} kind="intake" />
@@ -63,7 +64,7 @@ export const IntakeFields = ({ yards, types, told = false, ...p }: IntakeFieldsP
   if (!told)
     return (
       <>
-        <Group legend="1. Where from">
+        <Group legend={`1. ${said.whereFrom}`}>
           {place}
           <WhereFrom {...p} types={types} />
         </Group>
@@ -74,8 +75,8 @@ export const IntakeFields = ({ yards, types, told = false, ...p }: IntakeFieldsP
     <>
       {place}
       <details class="also" open={problems.some((x) => !PLACE.has(x.field))}>
-        <summary>What the removal sheet says of it: look it over, or add to it</summary>
-        <Group legend="Where from">
+        <summary>{said.fromSheet}</summary>
+        <Group legend={said.whereFrom}>
           <WhereFrom {...p} types={types} />
         </Group>
         <Rest {...p} />
@@ -92,9 +93,9 @@ const WhereFrom = ({ types, ...p }: EntryFieldsProps & { types: string[] }) => (
       {...p}
       of={FIELDS.intake}
       show={['removal.type', 'removal.sprayed']}
-      with={{ 'removal.type': { choices: removalTypes(types) } }}
+      with={{ 'removal.type': { choices: removalTypes(types, p.frame.words.choiceWords) } }}
     />
-    <Later {...p} summary="Customer; how and when it was taken" names={HOW}>
+    <Later {...p} summary={p.frame.words.corrections.intake.howTaken} names={HOW}>
       <Fields
         {...p}
         of={FIELDS.intake}
@@ -109,21 +110,24 @@ const WhereFrom = ({ types, ...p }: EntryFieldsProps & { types: string[] }) => (
   </>
 )
 
-const Rest = ({ numbered = false, ...p }: EntryFieldsProps & { numbered?: boolean }) => (
-  <>
-    <Group legend={numbered ? '2. Queen and brood' : 'Queen and brood'}>
-      <Fields {...p} of={FIELDS.intake} show={['queen']} />
-      <BroodAlong {...p} />
-      <Seldom {...p} />
-    </Group>
-    <Group legend={numbered ? '3. The box' : 'The box'}>
-      <Fields {...p} of={FIELDS.intake} show={['bees.frames']} />
-      <Later {...p} summary="Weight, dead bees, tied comb, temper" names={BOX}>
-        <Fields {...p} of={FIELDS.intake} show={[['bees.kg', 'deadBeesKg'], 'tiedComb', 'temper']} />
-      </Later>
-      <Later {...p} summary="Note and photos" names={['note', 'photos']}>
-        <Fields {...p} of={FIELDS.intake} show={['note', 'photos']} />
-      </Later>
-    </Group>
-  </>
-)
+const Rest = ({ numbered = false, ...p }: EntryFieldsProps & { numbered?: boolean }) => {
+  const said = p.frame.words.corrections.intake
+  return (
+    <>
+      <Group legend={`${numbered ? '2. ' : ''}${said.queenAndBrood}`}>
+        <Fields {...p} of={FIELDS.intake} show={['queen']} />
+        <BroodAlong {...p} />
+        <Seldom {...p} />
+      </Group>
+      <Group legend={`${numbered ? '3. ' : ''}${said.theBox}`}>
+        <Fields {...p} of={FIELDS.intake} show={['bees.frames']} />
+        <Later {...p} summary={said.weights} names={BOX}>
+          <Fields {...p} of={FIELDS.intake} show={[['bees.kg', 'deadBeesKg'], 'tiedComb', 'temper']} />
+        </Later>
+        <Later {...p} summary={said.noteAndPhotos} names={['note', 'photos']}>
+          <Fields {...p} of={FIELDS.intake} show={['note', 'photos']} />
+        </Later>
+      </Group>
+    </>
+  )
+}

@@ -1,6 +1,6 @@
 /** The yard, wherever one is typed; and, where nobody has used it before, the box that says that a new one is meant. */
 
-import { type DrawnIn, FIELDS, Fields, NEW_YARD, one } from '../../../forms/index.ts'
+import { type DrawnIn, FIELDS, Fields, NEW_YARD, one, useWords } from '../../../forms/index.ts'
 
 export const YardField = ({ yards, ...p }: DrawnIn & { yards: string[] }) => {
   const { typed, problems } = p.form
@@ -11,7 +11,8 @@ export const YardField = ({ yards, ...p }: DrawnIn & { yards: string[] }) => {
       <Fields {...p} of={FIELDS.move} show={['yard']} with={{ yard: { list: yards } }} />
       {asked || ticked ? (
         <label class="new-yard">
-          <input type="checkbox" name={NEW_YARD} value="yes" checked={ticked} /> A new yard
+          <input type="checkbox" name={NEW_YARD} value="yes" checked={ticked} />{' '}
+          {useWords().corrections.move.newYard}
         </label>
       ) : null}
     </div>

@@ -9,7 +9,7 @@ const SIGN: Record<PressingSign, string> = {
   'deformed-wings': 'Alas deformes',
 }
 
-const REMEDY: Record<PressingSign, string> = {
+export const REMEDY: Record<PressingSign, string> = {
   robbing:
     'Pillaje: cerrar hoy la piquera al ancho de una abeja, tapar toda rendija, no dejar miel ni jarabe a la vista y no abrir la colmena. Alimentar solo al anochecer, adentro, cuando haya parado',
   beetles:

@@ -8,7 +8,7 @@ import {
   wordsOf,
 } from '../../../recovery/index.ts'
 import type { Words } from '../../catalogue.ts'
-import { ADVICE } from './advice.ts'
+import { ADVICE, REMEDY } from './advice.ts'
 import { ASKS } from './asks.ts'
 import { deedWords } from './days.ts'
 import { GUARDS } from './guards.ts'
@@ -27,6 +27,7 @@ const SENTENCES: typeof English = {
 }
 
 export const reasons: Words['reasons'] = {
+  remedy: REMEDY,
   all: (said: readonly Reason[]) => said.map((r) => wordsOf(SENTENCES, r)).join(' '),
   unmet: (reason: UnmetReason) => wordsOf(UNMET, reason),
   deed: (e: Pick<Exposure, 'deed' | 'how'>) => deedWords(deedOf(e)),

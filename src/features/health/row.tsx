@@ -1,0 +1,91 @@
+/** A box in the list of Health: its trouble in a line each, the remedy on a tap. */
+
+import type { Day } from '../../days.ts'
+import type { Frame } from '../../parts/index.ts'
+import { dayWords, wordsIn } from '../../words/index.ts'
+import type { Health } from './health.ts'
+import type { Watch } from './watch.ts'
+import { rateWords, standsShort } from './words.ts'
+
+export interface HealthRow {
+  tag: string
+  path: string
+  yard: string
+  stand: string | null
+  /** What the plan says of a sign, where one leads. */
+  says: string | null
+  health: Health
+}
+
+/** One box on Health: where it stands, and what is wrong with it. */
+export const Row = ({
+  row: { tag, path, yard, stand, says, health: h },
+  frame,
+  named,
+}: {
+  row: HealthRow
+  frame: Frame
+  /** The boxes around it stand in other yards. */
+  named: boolean
+}) => {
+  const seen = h.watches.filter((w) => w.stands === 'seen')
+  return (
+    <li class={h.suspicion === null ? 'health-row' : 'health-row health-held'}>
+      <div class="health-tag">
+        <a class="tag tall" href={`${path}/health`}>
+          {tag}
+        </a>
+        <span class="stand">
+          {[named ? yard : '', stand === null ? '' : `stand ${stand}`].filter(Boolean).join(', ')}
+        </span>
+      </div>
+      <ul class="health-says">
+        {h.suspicion === null ? null : (
+          <li>
+            <b>▲ Held</b>: brood disease suspected {dayWords(h.suspicion.since, frame.today)}, not cleared
+          </li>
+        )}
+        <Signs seen={seen} says={says} today={frame.today} />
+        {h.stores?.level === 'low' ? (
+          <li>
+            <b>Stores low</b> {dayWords(h.stores.on, frame.today)}
+          </li>
+        ) : null}
+        {/* A held box stays closed: what to do about its mites can wait. */}
+        {h.last === null || h.suspicion !== null || h.last.stands === 'under' ? null : (
+          <li>
+            Mites: {rateWords(h.last)}, <b>{standsShort(h.last)}</b>
+            {h.washStale ? `; washed ${dayWords(h.last.on, frame.today)}, too long ago` : ''}
+          </li>
+        )}
+      </ul>
+    </li>
+  )
+}
+
+/** What was seen, and by when to look again; what to do about it is folded behind. */
+const Signs = ({ seen, says, today }: { seen: Watch[]; says: string | null; today: Day }) => {
+  const lines = seen.map((w) => (
+    <>
+      <b>{wordsIn('en').health.pests.names[w.what]}</b> seen {dayWords(w.lastSeen ?? today, today)}
+      {w.late ? ', look again now' : `, look again by ${dayWords(w.lookAgainBy ?? today, today)}`}
+    </>
+  ))
+  if (says === null) return lines.map((line) => <li>{line}</li>)
+  const [first, ...rest] = lines
+  return first === undefined ? (
+    <li>{says}</li>
+  ) : (
+    <>
+      <li>
+        <details>
+          <summary class="health-seen">{first}</summary>
+          <p>{says}</p>
+        </details>
+      </li>
+      {rest.map((line) => (
+        <li>{line}</li>
+      ))}
+    </>
+  )
+}

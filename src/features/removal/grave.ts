@@ -1,0 +1,113 @@
+/** What can kill comes onto a sheet and goes off it with a word: who, when and why stay on the sheet. */
+import {
+  BEHIND,
+  BYSTANDERS,
+  GRAVE,
+  type Grave,
+  HAZARDS,
+  type Noted,
+  type Sheet,
+  TRADE_HAZARDS,
+  type TradeHazard,
+  type WHY_GONE,
+} from '../../records/index.ts'
+import { cuts, isCleared } from './hazards.ts'
+import { climbs, saidFierce } from './people.ts'
+import { movedSince } from './place.ts'
+
+const isHazard = (what: Grave): what is TradeHazard => (TRADE_HAZARDS as readonly string[]).includes(what)
+
+/** What on the sheet can kill. */
+function graveOn(s: Sheet): Grave[] {
+  const found: readonly string[] = [
+    ...(s.site.bystanders ?? []),
+    ...(s.site.behind ?? []),
+    ...(s.site.hazards ?? []),
+    ...(saidFierce(s) ? ['fierce'] : []),
+    ...(climbs(s) ? ['climb'] : []),
+    ...(s.site.type !== undefined && cuts(s) ? ['nest'] : []),
+  ]
+  return GRAVE.filter((g) => found.includes(g))
+}
+
+/** What a change takes off. */
+export const goneFrom = (before: Sheet, after: Sheet): Grave[] => {
+  const still = graveOn(after)
+  return graveOn(before).filter((g) => !still.includes(g))
+}
+
+/**
+ * Hazards that cannot be taken off with a word: found here, and no trade has cleared them. One that was found at another
+ * place, before the sheet was used for this one, is not here.
+ */
+export const stays = (before: Sheet, after: Sheet): TradeHazard[] =>
+  goneFrom(before, after).filter(
+    (g): g is TradeHazard => isHazard(g) && !isCleared(before, g) && !movedSince(before, after, listOf(g)),
+  )
+
+const listOf = (g: TradeHazard): 'behind' | 'hazards' =>
+  (BEHIND as readonly string[]).includes(g) ? 'behind' : 'hazards'
+
+/** What was ticked or signed for when it was there is asked anew when it comes back. */
+const TICK_OF: Partial<Record<Grave, string>> = {
+  allergic: 'allergy',
+  children: 'children',
+  fierce: 'fierce',
+  climb: 'ladder-person',
+  droppings: 'droppings',
+  insulation: 'insulation',
+}
+
+/** The field in which it is said why a thing is off the sheet. */
+export const goneField = (what: Grave): string => `gone.${what}`
+
+export type Whys = Partial<Record<Grave, (typeof WHY_GONE)[number]>>
+type Stamp = Pick<Noted, 'by' | 'on' | 'at' | 'writtenAt'>
+
+/** At most as many as the schema takes: the last ones. */
+const MOST = 80
+
+/** The sheet with a line for each thing that came or went since `before`. */
+export function withNoted(before: Sheet, after: Sheet, whys: Whys, stamp: Stamp): Sheet {
+  const came = goneFrom(after, before)
+  const lines: Noted[] = [
+    ...came.map((what): Noted => ({ what, is: 'found', ...stamp })),
+    ...goneFrom(before, after).map((what): Noted => {
+      const why = whys[what]
+      return { what, is: 'gone', ...(why === undefined ? {} : { why }), ...stamp }
+    }),
+  ]
+  if (lines.length === 0) return after
+  const again = came.filter((what) => before.site.noted?.some((n) => n.what === what && n.is === 'gone'))
+  const anew = again.flatMap((what) => TICK_OF[what] ?? [])
+  const { done, seconds, ...check } = after.check
+  return {
+    ...after,
+    site: { ...after.site, noted: [...(after.site.noted ?? []), ...lines].slice(-MOST) },
+    check: {
+      ...check,
+      ...(done === undefined ? {} : { done: done.filter((d) => !anew.includes(d)) }),
+      ...(seconds === undefined ? {} : { seconds: seconds.filter((x) => !anew.includes(x.item)) }),
+    },
+  }
+}
+
+/**
+ * The sheet as it was at a moment, as far as found hazards and people go: what was found later was not known, what was taken
+ * off later was still there. A go, or an opening, is judged by what was known then.
+ */
+export function asOf(s: Sheet, on: string, at: string): Sheet {
+  const later = (s.site.noted ?? []).filter((n) => `${n.on} ${n.at}` > `${on} ${at}`)
+  const first = GRAVE.flatMap((what) => later.find((n) => n.what === what) ?? [])
+  const named = (is: Noted['is']): string[] => first.filter((n) => n.is === is).map((n) => n.what)
+  const [without, back] = [named('found'), named('gone')]
+  const site = { ...s.site }
+  const then = <T extends string>(list: readonly T[] | undefined, all: readonly T[]): T[] => [
+    ...(list ?? []).filter((x) => !without.includes(x)),
+    ...all.filter((x) => back.includes(x)),
+  ]
+  if (site.behind !== undefined) site.behind = then(site.behind, BEHIND)
+  if (site.hazards !== undefined) site.hazards = then(site.hazards, HAZARDS)
+  if (site.bystanders !== undefined) site.bystanders = then(site.bystanders, BYSTANDERS)
+  return { ...s, site }
+}

@@ -1,0 +1,35 @@
+/**
+ * Work that was begun although no “go” stood. What happened is not refused: it is kept with a name and a reason, and stays
+ * unmet for as long as the sheet is there.
+ */
+import type { Sheet, WithoutGo } from '../../records/index.ts'
+import type { Facts } from './item.ts'
+
+/** Something was opened, boxed or taken, as far as the sheet says. */
+export const hasBegun = ({ work: w }: Sheet): boolean =>
+  [w.openedAt, w.boxedAt, w.leftAt, w.queen].some((said) => said !== undefined)
+
+/** Begun, and no “go” of that day stands behind it. */
+export const beganWithoutGo = (s: Sheet): boolean => {
+  const { work: w, decision: d } = s
+  return (
+    w.withoutGo !== undefined || (hasBegun(s) && (d?.is !== 'go' || (w.on !== undefined && w.on !== d.on)))
+  )
+}
+
+export const WITHOUT_GO_WORDS: Record<WithoutGo['why'], string> = {
+  'said-aloud': 'Go was said aloud, not tapped',
+  'could-not-wait': 'It could not wait',
+  'open-already': 'It was open already',
+}
+
+/** 'It could not wait: boards down (Ines, 2026-06-12 09:10)'; null where nobody has said. */
+export const withoutGoWords = ({ work: { withoutGo: x } }: Sheet): string | null =>
+  x === undefined
+    ? null
+    : `${WITHOUT_GO_WORDS[x.why]}${x.words === undefined ? '' : `: ${x.words}`} (${x.by}, ${x.on} ${x.at})`
+
+export const begun = (s: Sheet): Facts =>
+  beganWithoutGo(s)
+    ? { state: 'unmet', why: `Begun without a “go”. ${withoutGoWords(s) ?? 'Nobody has said why.'}` }
+    : { state: 'not-needed', why: 'Not begun, or with a “go”.' }
