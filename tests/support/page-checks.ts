@@ -70,6 +70,8 @@ export async function bytesFor(page: Page, address: string): Promise<number> {
 export const wordsOutside = (page: Page): Promise<string[]> =>
   page.evaluate(() =>
     [...document.querySelectorAll('svg text')].flatMap((e) => {
+      // In a fold that is shut nothing is laid out.
+      if (!e.checkVisibility()) return []
       const word = e.getBoundingClientRect()
       let svg = (e as SVGTextElement).ownerSVGElement
       while (svg?.ownerSVGElement) svg = svg.ownerSVGElement
