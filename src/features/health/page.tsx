@@ -1,6 +1,6 @@
 /** The yard's health: every colony, the pressing ones first. */
 
-import { Fold, type Frame, Layout, YardFold } from '../../parts/index.ts'
+import { Fold, type Frame, InspectorLine, Layout, YardFold } from '../../parts/index.ts'
 import type { Exposure, Plan } from '../../recovery/index.ts'
 import { dayWords, fromTo } from '../../words/index.ts'
 import { DiseaseGuide } from './guide.tsx'
@@ -27,6 +27,7 @@ export const HealthPage = ({ frame, rows, counts, inspector, bound, gone }: Heal
     <Layout frame={frame} title="Health">
       <h1>Health</h1>
       {rows.length === 0 ? <p>No colony is in the yard.</p> : <Sum counts={counts} />}
+      {counts.held === 0 ? null : <InspectorLine inspector={inspector} frame={frame} />}
       <Rows rows={rows.filter((r) => first(r.health))} frame={frame} named />
       <DiseaseGuide inspector={inspector} open={false} />
       <ByYard

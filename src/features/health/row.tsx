@@ -74,7 +74,9 @@ const Signs = ({ seen, says, today }: { seen: Watch[]; says: string | null; toda
   if (says === null) return lines.map((line) => <li>{line}</li>)
   const [first, ...rest] = lines
   return first === undefined ? (
-    <li>{says}</li>
+    <li>
+      <b>{says}</b>
+    </li>
   ) : (
     <>
       <li>
