@@ -1,7 +1,7 @@
 import { Hono } from 'hono'
 import { colonyIn, colonyPath, type Deps, type Env, page, unknownColony } from '../../app/index.ts'
 import type { Plan } from '../../recovery/index.ts'
-import { ACTION_WORDS, dayWords, inUnits, leftWords, type Units } from '../../words/index.ts'
+import { dayWords, inUnits, leftWords, type Units } from '../../words/index.ts'
 import { entryForm } from '../entries/index.ts'
 import { ColonyHealthPage } from './colony-page.tsx'
 import { ClearedPage, FeedPage, TreatPage, WashPage } from './forms.tsx'
@@ -9,13 +9,8 @@ import { healthOf, needsWash, urgencyOf } from './health.ts'
 import { HealthPage } from './page.tsx'
 import type { HealthRow } from './row.tsx'
 
-/** Of a box that is held, the act; of signs, the remedy. */
 const signsSay = ({ advice }: Plan, units: Units): string | null =>
-  advice.action === 'call-inspector'
-    ? ACTION_WORDS[advice.action]
-    : advice.action === 'see-to-signs'
-      ? inUnits(advice.why, units)
-      : null
+  advice.action === 'see-to-signs' ? inUnits(advice.why, units) : null
 
 /** Health: of the yard, of one colony, and the short forms that feed it. */
 export function health(deps: Deps): Hono<Env> {
@@ -37,6 +32,7 @@ export function health(deps: Deps): Hono<Env> {
             path: colonyPath(s),
             yard: s.yard,
             stand: s.stand,
+            call: s.plan.advice.action === 'call-inspector',
             says: signsSay(s.plan, c.var.frame.units),
             health: of,
           },

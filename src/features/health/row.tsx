@@ -12,6 +12,8 @@ export interface HealthRow {
   path: string
   yard: string
   stand: string | null
+  /** The plan asks for the inspector. */
+  call: boolean
   /** What the plan says of a sign, where one leads. */
   says: string | null
   health: Health
@@ -74,9 +76,7 @@ const Signs = ({ seen, says, today }: { seen: Watch[]; says: string | null; toda
   if (says === null) return lines.map((line) => <li>{line}</li>)
   const [first, ...rest] = lines
   return first === undefined ? (
-    <li>
-      <b>{says}</b>
-    </li>
+    <li>{says}</li>
   ) : (
     <>
       <li>
