@@ -1,6 +1,6 @@
 /** The yard's health: every colony, the pressing ones first. */
 
-import { Fold, type Frame, Layout, YardFold } from '../../parts/index.ts'
+import { Fold, type Frame, InspectorLine, Layout, YardFold } from '../../parts/index.ts'
 import type { Exposure, Plan } from '../../recovery/index.ts'
 import { dayWords, fromTo } from '../../words/index.ts'
 import { DiseaseGuide } from './guide.tsx'
@@ -26,7 +26,12 @@ export const HealthPage = ({ frame, rows, counts, inspector, bound, gone }: Heal
   return (
     <Layout frame={frame} title="Health">
       <h1>Health</h1>
-      {rows.length === 0 ? <p>No colony is in the yard.</p> : <Sum counts={counts} />}
+      {rows.length === 0 ? (
+        <p>No colony is in the yard.</p>
+      ) : (
+        <Sum counts={counts} call={rows.some((r) => r.call)} />
+      )}
+      {counts.held === 0 ? null : <InspectorLine inspector={inspector} frame={frame} />}
       <Rows rows={rows.filter((r) => first(r.health))} frame={frame} named />
       <DiseaseGuide inspector={inspector} open={false} />
       <ByYard
@@ -43,11 +48,14 @@ export const HealthPage = ({ frame, rows, counts, inspector, bound, gone }: Heal
 }
 
 /** What comes before all else is the headline. */
-const Sum = ({ counts }: Pick<HealthPageProps, 'counts'>) => {
+const Sum = ({ counts, call }: Pick<HealthPageProps, 'counts'> & { call: boolean }) => {
   const [head, ...rest] = sumOf(counts)
   return (
     <>
-      <p class="today-sum">{head ?? 'Nothing pressing in any box'}.</p>
+      <p class="today-sum">
+        {head ?? 'Nothing pressing in any box'}
+        {call ? ': close up, and call the inspector' : ''}.
+      </p>
       {rest.length === 0 ? null : <p>{rest.join('; ')}.</p>}
     </>
   )

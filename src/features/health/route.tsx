@@ -32,6 +32,7 @@ export function health(deps: Deps): Hono<Env> {
             path: colonyPath(s),
             yard: s.yard,
             stand: s.stand,
+            call: s.plan.advice.action === 'call-inspector',
             says: signsSay(s.plan, c.var.frame.units),
             health: of,
           },

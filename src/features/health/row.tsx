@@ -12,6 +12,8 @@ export interface HealthRow {
   path: string
   yard: string
   stand: string | null
+  /** The plan asks for the inspector. */
+  call: boolean
   /** What the plan says of a sign, where one leads. */
   says: string | null
   health: Health
