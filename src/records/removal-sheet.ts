@@ -7,7 +7,7 @@ import { z } from 'zod'
 import { METHODS, QUEEN_AT_INTAKE } from '../journal/index.ts'
 import { DRAWN } from './drawing.ts'
 import { day, money, photos, several, text, time } from './kinds.ts'
-import { clearance, noted, place, secondName, withoutGo } from './said-by-others.ts'
+import { clearance, moment, noted, place, secondName, withoutGo } from './said-by-others.ts'
 
 const yesNo = z.enum(['yes', 'no', 'unknown'])
 const frames = z
@@ -182,6 +182,8 @@ export const decision = z.strictObject({
   reason: text(1000).optional(),
   /** What was unmet when it was decided, in words. */
   unmet: z.array(text(300)).max(40),
+  /** Something was changed since that it does not stand over: it is decided anew. */
+  fell: moment.optional(),
   /** The place it was decided for, as the sheet said then. */
   ...place.shape,
 })
@@ -194,6 +196,8 @@ export const work = z.strictObject({
   boxedAt: time.optional(),
   leftAt: time.optional(),
   withoutGo: withoutGo.optional(),
+  /** A “go” stood when it was begun, and what is asked then was met. */
+  underGo: moment.optional(),
   outdoorC: celsius.optional(),
   method: z.enum(METHODS).optional(),
   queen: z.enum(QUEEN_AT_INTAKE).optional(),

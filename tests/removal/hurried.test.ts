@@ -2,7 +2,7 @@
 import { describe, expect, test } from 'vitest'
 import { beforeCut, holds } from '../../src/features/removal/before-cut.ts'
 import { secondProblems } from '../../src/features/removal/decide.ts'
-import { asOf, goneFrom, withNoted } from '../../src/features/removal/grave.ts'
+import { goneFrom, withNoted } from '../../src/features/removal/grave.ts'
 import { atStart } from '../../src/features/removal/heat.ts'
 import { TICKED } from '../../src/features/removal/item.ts'
 import { placeOf, stamped } from '../../src/features/removal/place.ts'
@@ -263,17 +263,6 @@ describe('what was taken off and comes back', () => {
     expect(gone.site.noted).toMatchObject([{ what: 'allergic', is: 'gone', why: 'left', by: 'Ines' }])
     const back = withNoted(gone, { ...gone, site: { ...gone.site, bystanders: ['allergic'] } }, {}, stamp)
     expect(holding(back)).toEqual(['allergy'])
-  })
-  test('a go is judged by what was known then', () => {
-    const noted = [at(`${DAY}T10:00:00.000Z`, 'gas', 'found')]
-    const found = but({ site: { ...READY.site, behind: ['gas', 'insulation'], noted } })
-    expect(holding(asOf(found, DAY, '09:30'))).toEqual([])
-    expect(holding(asOf(found, DAY, '10:00'))).toEqual(['trade-gas'])
-    const off: Sheet = {
-      ...READY,
-      site: { ...READY.site, noted: [at(`${DAY}T10:00:00.000Z`, 'gas', 'gone')] },
-    }
-    expect(holding(asOf(off, DAY, '09:30'))).toEqual(['trade-gas'])
   })
 })
 

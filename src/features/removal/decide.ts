@@ -66,6 +66,7 @@ const isSame = (second: string, first: string, hasAccount: boolean): boolean =>
 /** Whether “go” stands now: decided today, for this place, and nothing has come up since that no decision gets past. */
 export const goStands = (s: Sheet, r: Reckoning, today: string): boolean =>
   s.decision?.is === 'go' &&
+  s.decision.fell === undefined &&
   s.decision.on === today &&
   samePlace(s.decision, placeOf(s)) &&
   !r.unmet.some(holds)

@@ -33,7 +33,17 @@ import { momentNow, type Saved, stampOf } from './sheet-handlers.ts'
 import { openPart, showSheet } from './show.tsx'
 import { justSigned } from './sign-route.tsx'
 import { isOver, isShort, PARTS, type Part } from './stage.ts'
-import { clashOf, reckoningOf, removalPath, rowOf, sheetIn, startOf, typesOf, wentAhead } from './view.ts'
+import {
+  clashOf,
+  reckoningOf,
+  removalPath,
+  rowOf,
+  sheetIn,
+  startOf,
+  stoodOn,
+  typesOf,
+  wentAhead,
+} from './view.ts'
 import { hasBegun } from './without-go.ts'
 import { GRAVE_WORDS } from './words.ts'
 
@@ -166,7 +176,9 @@ function savePart(
   // Not opened, but how hot it is stays: a second person signs for exactly that.
   const { openedAt, ...work } = sheet.work
   const noted = withNoted(last.sheet, barred === null ? sheet : { ...sheet, work }, whys, momentNow(c, deps))
-  const kept = opens && barred === null ? noted : withReason(c, deps, last.sheet, noted, typed)
+  const begun =
+    opens && barred === null ? underGo(c, deps, noted) : withReason(c, deps, last.sheet, noted, typed)
+  const kept = begun === null ? null : fallen(c, deps, last.sheet, begun)
   if (kept === null) {
     const problem = { field: 'withoutGo.why', message: 'is not said: no “go” stood when this was begun' }
     return showSheet(c, deps, saved, { part, typed, problems: [problem] })
@@ -220,6 +232,28 @@ const whysTyped = (typed: Typed): Whys =>
     }),
   )
 
+const whoAndWhen = (c: AppContext, deps: PageDeps) => {
+  const { writtenAt: _, ...moment } = momentNow(c, deps)
+  return moment
+}
+
+const underGo = (c: AppContext, deps: PageDeps, s: Sheet): Sheet => ({
+  ...s,
+  work: { ...s.work, underGo: whoAndWhen(c, deps) },
+})
+
+/** A “go” that a change takes the ground from does not come back by itself: it is decided anew. */
+function fallen(c: AppContext, deps: PageDeps, before: Sheet, after: Sheet): Sheet {
+  const { decision } = after
+  if (
+    decision === undefined ||
+    !stoodOn(c, deps, before, decision.on) ||
+    stoodOn(c, deps, after, decision.on)
+  )
+    return after
+  return { ...after, decision: { ...decision, fell: whoAndWhen(c, deps) } }
+}
+
 /** The sheet with a reason where work was begun that had no “go”; null where nobody has said one. */
 function withReason(c: AppContext, deps: PageDeps, before: Sheet, after: Sheet, typed: Typed): Sheet | null {
   const { today } = c.var.frame
@@ -233,10 +267,13 @@ function withReason(c: AppContext, deps: PageDeps, before: Sheet, after: Sheet, 
   )
     return after
   const on = [after.work.on ?? today].filter((day) => day <= today)[0] ?? today
-  if (!goesOn && wentAhead(c, deps, after, on)) return after
+  if (!goesOn && wentAhead(c, deps, after, on)) return underGo(c, deps, after)
   const { raw } = fieldsIn(WITHOUT_GO_FIELDS, typed, c.var.frame.units, 'withoutGo.')
-  const { writtenAt: _, ...moment } = momentNow(c, deps)
-  const said = withoutGo.safeParse({ ...raw, ...moment, unmet: unmetWords(reckoningOf(c, deps, after)) })
+  const said = withoutGo.safeParse({
+    ...raw,
+    ...whoAndWhen(c, deps),
+    unmet: unmetWords(reckoningOf(c, deps, after)),
+  })
   return said.success ? { ...after, work: { ...after.work, withoutGo: said.data } } : null
 }
 

@@ -12,9 +12,8 @@ export const hasBegun = ({ work: w }: Sheet): boolean =>
 /** Begun, and no “go” of that day stands behind it. */
 export const beganWithoutGo = (s: Sheet): boolean => {
   const { work: w, decision: d } = s
-  return (
-    w.withoutGo !== undefined || (hasBegun(s) && (d?.is !== 'go' || (w.on !== undefined && w.on !== d.on)))
-  )
+  if (w.withoutGo !== undefined || w.underGo !== undefined) return w.withoutGo !== undefined
+  return hasBegun(s) && (d?.is !== 'go' || (w.on !== undefined && w.on !== d.on))
 }
 
 export const WITHOUT_GO_WORDS: Record<WithoutGo['why'], string> = {
