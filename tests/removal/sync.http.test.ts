@@ -205,6 +205,21 @@ describe('what a phone must not send', () => {
       expect((await post(drawn)).status).toBe(by === 'Zed Quill' ? 200 : 422)
     },
   )
+  test('somebody who was only invited a minute ago is no second person', async () => {
+    yard.services.people.invite({ name: 'Zed Quill', role: 'helper', by: null })
+    const alone = but({ check: { ...READY.check, done: READY.check.done?.filter((t) => t !== 'not-alone') } })
+    const of = 'Somebody within call all the time, with a telephone that works here.'
+    const second = {
+      item: 'not-alone',
+      of,
+      by: 'Zed Quill',
+      why: 'stays' as const,
+      on: DAY,
+      ...placeOf(READY),
+    }
+    const answer = await post({ ...alone, check: { ...alone.check, seconds: [second] } })
+    expect(answer.text).toContain('must be somebody with an account here')
+  })
   test('an allergic person off the sheet without a reason; with one it stays on the record', async () => {
     const allergic = but({ site: { ...READY.site, bystanders: ['allergic'] } })
     expect((await post(allergic)).status).toBe(200)

@@ -5,9 +5,11 @@
 import type { Sheet, WithoutGo } from '../../records/index.ts'
 import type { Facts } from './item.ts'
 
-/** Something was opened, boxed or taken, as far as the sheet says. */
+/** Something was opened, boxed or taken, as far as the sheet says. Who came, looked and left has begun nothing. */
 export const hasBegun = ({ work: w }: Sheet): boolean =>
-  [w.openedAt, w.boxedAt, w.leftAt, w.queen].some((said) => said !== undefined)
+  [w.openedAt, w.boxedAt, w.queen, w.queenFoundAt, w.brood, w.bees, w.deadBeesKg, w.cleaned].some(
+    (said) => said !== undefined,
+  )
 
 /** Begun, and no “go” of that day stands behind it. */
 export const beganWithoutGo = (s: Sheet): boolean => {
