@@ -318,6 +318,29 @@ describe('written without signal yesterday, sent today', () => {
     const { sheet } = mergeSheets(READY, s(DAY, 20), s(next, 36))
     expect(sheet.work).toEqual({ on: next, outdoorC: 36, water: true })
   })
+  test('ticks of one wall do not get the place of another, nor do looks', () => {
+    const moved = here({ ...READY, site: { ...READY.site, where: 'the north wall' } })
+    const mine: Sheet = { ...READY, check: { ...READY.check, done: ['kit', 'fire'] } }
+    const { sheet } = mergeSheets(READY, mine, moved)
+    expect(sheet.site.where).toBe('the north wall')
+    expect(holding(sheet)).toContain('kit')
+    // One added a look, the other who is about: both are kept, each of its place.
+    const { lookedAt: _, ...site } = READY.site
+    const none: Sheet = { ...READY, site }
+    const looked = (lookedAt: NonNullable<Sheet['site']['lookedAt']>): Sheet => ({
+      ...none,
+      site: { ...site, lookedAt },
+    })
+    const at = placeOf(READY)
+    const both = mergeSheets(none, looked({ behind: at }), looked({ bystanders: at }))
+    expect(both.sheet.site.lookedAt).toEqual({ behind: at, bystanders: at })
+    const apart = mergeSheets(
+      none,
+      looked({ behind: at }),
+      looked({ behind: { ...at, where: 'the north wall' } }),
+    )
+    expect(apart.sheet.site.lookedAt).toEqual({})
+  })
   test('of the same day both are heard: what differs is a clash', () => {
     const other: Sheet = but({ check: { ...READY.check, done: ['kit', 'fire'] } })
     expect(mergeSheets(none, READY, other).clashes).toEqual(['check.done'])
