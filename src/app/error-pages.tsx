@@ -102,12 +102,9 @@ export const TooLargePage = ({ frame, what, yard }: TooLargeProps) => (
 
 /** `wait`: a sentence. */
 export const TooManyTriesPage = ({ frame, wait }: { frame: Frame; wait: string }) => (
-  <Layout frame={frame} title="Too many tries" ways={false}>
-    <h1>Too many tries</h1>
-    <p>
-      Many links that do not work were opened from your network, so this one was not looked for. {wait}A link
-      that works opens in any case: check that all of it was copied.
-    </p>
+  <Layout frame={frame} title={frame.words.errors.tooMany.title} ways={false}>
+    <h1>{frame.words.errors.tooMany.title}</h1>
+    <p>{frame.words.errors.tooMany.says(wait)}</p>
   </Layout>
 )
 
@@ -120,26 +117,26 @@ interface ElsewhereProps {
 }
 
 /** A form came from a page at another address than the yard's. Never repeats that address: a stranger chose it. */
-export const ElsewherePage = ({ frame, address, known }: ElsewhereProps) => (
-  <Layout frame={frame} title="Open the yard’s own address" ways={false}>
-    <h1>This was sent from another address</h1>
-    <p>
-      Nothing was saved. This yard takes what is typed only from its own pages, at <b>{address}</b>. Open that
-      address, and do it again there.
-    </p>
-    {known ? null : (
+export const ElsewherePage = ({ frame, address, known }: ElsewhereProps) => {
+  const { elsewhere } = frame.words.errors
+  const [before, after] = elsewhere.says
+  return (
+    <Layout frame={frame} title={elsewhere.title} ways={false}>
+      <h1>{elsewhere.heading}</h1>
       <p>
-        If that is not the address people use, there is a proxy between: whoever runs this server sets
-        RESETTLE_URL to the address people use, and starts it again.
+        {before}
+        <b>{address}</b>
+        {after}
       </p>
-    )}
-    <p class="buttons">
-      <a class="button button-do" href={address}>
-        Open {address}
-      </a>
-    </p>
-  </Layout>
-)
+      {known ? null : <p>{elsewhere.proxy}</p>}
+      <p class="buttons">
+        <a class="button button-do" href={address}>
+          {elsewhere.open(address)}
+        </a>
+      </p>
+    </Layout>
+  )
+}
 
 interface BrokenProps {
   frame: Frame

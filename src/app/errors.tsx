@@ -36,29 +36,29 @@ export function unknownColony(c: AppContext, deps: PageDeps, asked: string): Ans
   return page(c, <NoColonyPage frame={spokenFrame(c)} asked={asked} near={near} />, 404)
 }
 
-/** Example: waitWords(600) = 'Too many tries: wait 10 minutes, then try again.' */
-export const waitWords = (seconds: number): string =>
-  `Too many tries: wait ${seconds < 90 ? `${seconds} seconds` : `${Math.ceil(seconds / 60)} minutes`}, then try again.`
-
 /** Too many guesses at a secret address came from where this one comes from. */
 export function tooManyTries(c: AppContext, deps: PageDeps, seconds: number): Answer {
   c.header('Retry-After', String(seconds))
-  return page(c, <TooManyTriesPage frame={frameFor(c, deps)} wait={waitWords(seconds)} />, 429)
+  const frame = frameFor(c, deps)
+  return page(c, <TooManyTriesPage frame={frame} wait={frame.words.signIn.tooMany(seconds)} />, 429)
 }
 
 export const unknownEntry = (c: AppContext): Answer => page(c, <NoEntryPage frame={spokenFrame(c)} />, 404)
 
-/** `what`: why, when it is not the bytes. */
-export const tooLarge = (c: AppContext, what?: string): Answer =>
-  isApiPath(c.req.path)
-    ? problemResponse(413, what ?? 'At most 1 MiB can be sent at once.')
-    : page(c, <TooLargePage frame={frameOf(c)} what={what} yard={c.req.path === '/data/import'} />, 413)
+/** `error`: why, when it is not the bytes. */
+export function tooLarge(c: AppContext, error?: TooMuch): Answer {
+  if (isApiPath(c.req.path))
+    return problemResponse(413, error?.message ?? 'At most 1 MiB can be sent at once.')
+  const frame = frameOf(c)
+  const what = error === undefined ? undefined : frame.words.errors.tooLarge.fields(error.most)
+  return page(c, <TooLargePage frame={frame} what={what} yard={c.req.path === '/data/import'} />, 413)
+}
 
 /** Something of ours broke, or the machine's disk did: reported to the log, said in a sentence to the reader. */
 export const broken =
   (deps: Pick<PageDeps, 'report'>) =>
   (error: Error, c: AppContext): Answer => {
-    if (error instanceof TooMuch) return tooLarge(c, error.message)
+    if (error instanceof TooMuch) return tooLarge(c, error)
     if (error instanceof HTTPException && isApiPath(c.req.path)) return problemResponse(error.status)
     if (error instanceof HTTPException && (error.status < 500 || error.res !== undefined))
       return error.getResponse()

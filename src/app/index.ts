@@ -10,7 +10,6 @@ export {
   unknownColony,
   unknownEntry,
   unknownPage,
-  waitWords,
 } from './errors.tsx'
 export {
   type ForecastCache,
@@ -36,6 +35,6 @@ export { colonyPath, formPage, page, refusalStatus, sendsJson, toColony } from '
 export { onward, thenOf } from './return-to.ts'
 export { boxPath, endPath, roundPath, thenTo, type Where } from './round-paths.ts'
 export { formIn, jsonIn } from './sent.ts'
-export { languageChosen, languageFor } from './spoken.ts'
+export { keepPageLanguage, languageChosen, languageFor } from './spoken.ts'
 export { streamed } from './stream.ts'
 export { submit } from './submit.ts'

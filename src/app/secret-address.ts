@@ -1,7 +1,7 @@
 /** Secret addresses that open a page without an account. */
+import { wordsIn } from '../words/index.ts'
 import { addressOf } from './address.ts'
 import type { AppContext, Deps } from './context.ts'
-import { waitWords } from './errors.tsx'
 import { page } from './respond.tsx'
 
 /**
@@ -15,5 +15,5 @@ export async function nothingThere(
 ): Promise<Response> {
   const wait = await deps.people.limits.guess('letter', addressOf(c, deps.outside))
   if (wait > 0) c.header('Retry-After', String(wait))
-  return page(c, saying(wait > 0 ? waitWords(wait) : null), wait > 0 ? 429 : 404)
+  return page(c, saying(wait > 0 ? wordsIn('en').signIn.tooMany(wait) : null), wait > 0 ? 429 : 404)
 }

@@ -4,6 +4,7 @@
  */
 import { HTTPException } from 'hono/http-exception'
 import { type Problems, type Result, refused } from '../result.ts'
+import { wordsIn } from '../words/index.ts'
 import type { AppContext } from './context.ts'
 
 /** Lists and objects within each other. An entry has four at most. */
@@ -13,10 +14,10 @@ const MOST_MEMBERS = 50_000
 /** Fields, or parts, of one form: a paper sheet of a hundred colonies typed in has half as many. */
 const MOST_FIELDS = 10_000
 
-/** Said to whoever sent it; answered as 413. */
+/** More fields than `most`; answered as 413. */
 export class TooMuch extends HTTPException {
-  constructor(message: string) {
-    super(413, { message })
+  constructor(readonly most: number) {
+    super(413, { message: wordsIn('en').errors.tooLarge.fields(most) })
   }
 }
 
@@ -36,8 +37,7 @@ async function readForm(c: AppContext): Promise<FormData | null> {
   const bytes = await c.req.arrayBuffer().catch(() => null)
   // Whoever sent it went away, or was cut off.
   if (bytes === null) return null
-  if (fieldsIn(new Uint8Array(bytes), type) > MOST_FIELDS)
-    throw new TooMuch(`The form has more than ${MOST_FIELDS} fields, so it was not read. Nothing was saved.`)
+  if (fieldsIn(new Uint8Array(bytes), type) > MOST_FIELDS) throw new TooMuch(MOST_FIELDS)
   try {
     return await new Response(bytes, { headers: { 'Content-Type': type } }).formData()
   } catch {

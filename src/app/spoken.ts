@@ -1,7 +1,7 @@
 /** In which language a page is. */
 import { accepts } from 'hono/accepts'
 import { LANGUAGES, type Language, languageOf } from '../languages.ts'
-import type { AppContext } from './context.ts'
+import type { AppContext, Deps } from './context.ts'
 
 /**
  * Pages whose every word is in the catalogue, and every word of each answer their forms get. All others are in English
@@ -17,6 +17,9 @@ const SPOKEN: RegExp[] = [
   /^\/colony\/[^/]+(\/(visit|missed|note|outside-look|lost|move|health|wash|feed|treat|photo\/[^/]+))?$/,
   /^\/entry\/[^/]+\/(correct|withdraw|other-box)$/,
   /^\/(find|yard)$/,
+  /^\/(paper|sheet-entry|labels)$/,
+  /^\/account\/(calendar|messages|tokens)(\/|$)/,
+  /^\/invite\/[^/]+$/,
 ]
 
 const [ENGLISH] = LANGUAGES
@@ -47,3 +50,14 @@ export const languageFor = (c: AppContext): Language =>
 /** The language of a page at the address asked for. */
 export const languageOfPage = (c: AppContext): Language =>
   SPOKEN.some((path) => path.test(c.req.path)) ? languageFor(c) : ENGLISH
+
+/**
+ * Whoever asks for something that is made later, when no browser is there to say a language, gets it as the page reads on
+ * which it was asked for: kept with an account that has chosen none.
+ */
+export function keepPageLanguage(c: AppContext, { people }: Pick<Deps, 'people'>): void {
+  const { viewer } = c.var
+  const { language } = c.var.frame.words
+  if (viewer !== null && viewer.language === null && language !== ENGLISH)
+    people.accounts.setLanguage(viewer.id, language)
+}

@@ -8,7 +8,7 @@ import type { DemoSignIn, Logger, Outside } from '../app/index.ts'
 import { DIRECT, errorForLog, pathForLog, remakerOf, SILENT, type Times } from '../app/node.ts'
 import { newToken } from '../people/node.ts'
 import { StoreError } from '../store/node.ts'
-import { createApp } from './app.ts'
+import { type AllDeps, createApp } from './app.ts'
 import { assetsIn } from './assets.ts'
 import { machineZone, type Services } from './services.ts'
 
@@ -26,6 +26,8 @@ export interface ListenOptions {
   times?: typeof TIMES
   /** How slowly a request may arrive, and how long its answer may take; only tests want less. */
   patience?: Times
+  /** What is said in a language; only tests say it otherwise. */
+  words?: AllDeps['words']
   /** Called with errors that are our bugs; by default they are logged. */
   report?: (error: unknown, request: string) => void
 }
@@ -54,6 +56,7 @@ export function listen(options: ListenOptions): Promise<Listening> {
   const app = createApp({
     ...(reader === undefined ? {} : { reader }),
     ...(options.patience === undefined ? {} : { times: options.patience }),
+    ...(options.words === undefined ? {} : { words: options.words }),
     store: services.store,
     people: services.people,
     tokens: services.tokens,

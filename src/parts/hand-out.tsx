@@ -3,14 +3,16 @@
  * `islands/share.ts` knows that the browser can; without it the text stands on the page to be marked.
  */
 
+import { useWords } from '../forms/index.ts'
+
 interface CopyProps {
   text: string
   label?: string
 }
 
-export const Copy = ({ text, label = 'Copy it' }: CopyProps) => (
+export const Copy = ({ text, label }: CopyProps) => (
   <button class="button" type="button" data-copy={text} hidden>
-    {label}
+    {label ?? useWords().parts.copyIt}
   </button>
 )
 
@@ -31,7 +33,7 @@ export const HandOut = ({ title, text, main = false }: HandOutProps) => (
       data-share-text={text}
       hidden
     >
-      Share it
+      {useWords().parts.shareIt}
     </button>
     <Copy text={text} />
   </>

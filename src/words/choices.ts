@@ -132,37 +132,7 @@ export const removalTypes = (own: readonly string[] = [], { queen, removal } = e
 ]
 
 /** In English, for pages that are in no other language. */
-export const {
-  BROOD_CARE,
-
-  CAGE,
-  CAPPED_BROOD,
-
-  CELLS,
-  CELLS_AT_REMOVAL,
-
-  EGGS,
-
-  FRESH_COMB,
-  GIFT,
-  LID,
-  LOST,
-
-  METHOD,
-  MISSED,
-
-  OPEN_BROOD,
-  OUTCOME,
-  QUEEN,
-  QUEEN_SEEN,
-  SEARCHED,
-
-  SIGN,
-
-  STORES,
-
-  TEMPER,
-} = choicesIn(english)
+export const { BROOD_CARE, CELLS_AT_REMOVAL, GIFT, METHOD, OUTCOME, QUEEN, SIGN, TEMPER } = choicesIn(english)
 
 /** The label of a value among choices; the value itself when it is not one of them. */
 export const labelIn = (choices: readonly Choice[], value: string): string =>

@@ -6,31 +6,19 @@ export { capital } from './capital.ts'
 export { type Words, wordsIn } from './catalogue.ts'
 export {
   BROOD_CARE,
-  CAGE,
-  CAPPED_BROOD,
-  CELLS,
   CELLS_AT_REMOVAL,
   type Choice,
-  EGGS,
-  FRESH_COMB,
   GIFT,
-  LID,
-  LOST,
   labelIn,
   METHOD,
-  MISSED,
   NOT_WRITTEN_DOWN,
-  OPEN_BROOD,
   OUTCOME,
   QUEEN,
-  QUEEN_SEEN,
   removalTypes,
-  SEARCHED,
   SIGN,
-  STORES,
   TEMPER,
 } from './choices.ts'
-export { dayAndDistance, dayWords, fromTo, windowWords } from './dates.ts'
+export { dayAndDistance, dayWords, fromTo } from './dates.ts'
 export { doubtWays, isInDoubt } from './doubts.ts'
 export type { FieldText } from './en/fields.ts'
 export { type EntryWords, entryWords } from './entries.ts'
@@ -80,7 +68,6 @@ export {
   isQuiet,
   lidStaysOn,
   live,
-  PHASE_WORDS,
   RULE_WORDS,
 } from './rules.ts'
 export { bareName, type SameName, sameNameReading, sameNames } from './same-names.ts'

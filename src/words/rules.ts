@@ -11,8 +11,6 @@ export const isAsked = (rule: Rule): boolean => RULE_WORDS[rule].question.includ
 
 export const ACTION_WORDS = trade.actions
 
-export const PHASE_WORDS = trade.phases
-
 /** True when the check is to be done without opening the hive. */
 export function lidStaysOn(check: Check, plan: Plan): boolean {
   if (factsOf(check.rule).lid === 'on') return true

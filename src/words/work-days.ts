@@ -1,8 +1,8 @@
 /** On which days a box is to be gone to: the one reckoning behind calendars and the weeks ahead. */
 import { addDays, type Day } from '../days.ts'
 import { type Action, type Check, type Plan, rulesWhere } from '../recovery/index.ts'
+import { type Words, wordsIn } from './catalogue.ts'
 import { toDoOf, waitsUntil } from './lines.ts'
-import { RULE_WORDS } from './rules.ts'
 
 export interface WorkDay {
   day: Day
@@ -21,8 +21,8 @@ export interface WorkDay {
  * The days of work that a plan foresees, from its own day on: what it asks today; what it will ask, each on its best day or
  * the first after quiet time; and the day until which a box with nothing to do can wait. The expected leaving is no work.
  */
-export function workDays(plan: Plan): WorkDay[] {
-  const toDo = toDoOf(plan)
+export function workDays(plan: Plan, w: Words = wordsIn('en')): WorkDay[] {
+  const toDo = toDoOf(plan, w)
   const days = new Map<Day, Check[]>()
   for (const c of plan.checks.filter(isComing)) {
     const day = dayOf(c, plan)
@@ -37,7 +37,7 @@ export function workDays(plan: Plan): WorkDay[] {
     late: false,
     action: null,
     lidOn: checks.every((c) => OUTSIDE.has(c.rule)),
-    words: checks.map((c) => RULE_WORDS[c.rule].name),
+    words: checks.map((c) => w.trade.rules[c.rule].name),
   }))
   const now =
     toDo === null

@@ -8,7 +8,7 @@ import { describe, expect, it } from 'vitest'
 import { addDays } from '../../src/days.ts'
 import { type CalendarEvent, calendarText, type FeedEvent } from '../../src/features/calendar/calendar.ts'
 
-const META = { name: 'Resettle: Quarry', origin: 'https://yard.example' }
+const META = { name: 'Resettle: Quarry', origin: 'https://yard.example', language: 'en' } as const
 
 const event = (more: Partial<CalendarEvent> = {}): CalendarEvent => ({
   uid: 'telling-visit-1-d-019707a0',

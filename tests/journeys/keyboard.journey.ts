@@ -6,7 +6,8 @@ import type { Browser, Page } from 'playwright-core'
 import { afterAll, beforeAll, expect, it } from 'vitest'
 import { type Device, LAPTOP, launch, PHONE, watchedPage } from '../support/browser.ts'
 import { sidewaysScroll } from '../support/page-checks.ts'
-import { startYard } from '../support/yard.ts'
+import { type RunningYard, startYard } from '../support/yard.ts'
+import { LONGER } from '../words/made-up.ts'
 
 const DAY = '2026-06-10'
 /** More stops than any page has. */
@@ -109,28 +110,35 @@ it.each(SCREENS)('a visit from its first stop to Save on %s', async (_, device) 
   }
 })
 
+/** Pages on which `device` hides what has the focus, at any stop. */
+async function hiding(yard: RunningYard, device: Device, paths: readonly string[]): Promise<string[]> {
+  const { page, context } = await watchedPage(browser, yard.url, device)
+  const hidden: string[] = []
+  for (const path of paths) {
+    await page.goto(path)
+    for await (const at of stops(page)) if (!at.seen) hidden.push(`${path}: ${shown(at)}`)
+  }
+  await context.close()
+  return hidden
+}
+
+const PATHS = ['/', '/round', '/round/box/M-12', '/colony/M-10/visit', '/colony/T-07/visit?lid=on']
+
 it('nothing that has the focus is hidden on Today, the round, a box, its visits, an intake, a colony and the yard', async () => {
   const yard = await startYard({ day: DAY, demo: true })
   try {
-    for (const [name, device] of SCREENS) {
-      const { page, context } = await watchedPage(browser, yard.url, device)
-      for (const path of [
-        '/',
-        '/round',
-        '/round/box/M-12',
-        '/colony/M-10/visit',
-        '/colony/T-07/visit?lid=on',
-        '/intake',
-        '/colony/M-12',
-        '/yard',
-      ]) {
-        await page.goto(path)
-        const hidden: string[] = []
-        for await (const at of stops(page)) if (!at.seen) hidden.push(shown(at))
-        expect(hidden, `${path} on ${name}`).toEqual([])
-      }
-      await context.close()
-    }
+    for (const [name, device] of SCREENS)
+      expect(await hiding(yard, device, [...PATHS, '/intake', '/colony/M-12', '/yard']), name).toEqual([])
+  } finally {
+    await yard.stop()
+  }
+})
+
+it('nor with words a third longer, on a phone and a small one', async () => {
+  const yard = await startYard({ day: DAY, demo: true, words: LONGER })
+  try {
+    for (const device of [PHONE, of(320, 568)])
+      expect(await hiding(yard, device, [...PATHS, '/colony/M-10/note', '/colony/M-10/missed'])).toEqual([])
   } finally {
     await yard.stop()
   }

@@ -11,13 +11,15 @@ import { signInAs } from '../support/people.ts'
 import { shot } from '../support/shot.ts'
 import { keepSignedIn } from '../support/signed-in.ts'
 import { type RunningYard, startYard } from '../support/yard.ts'
+import { LONGER } from '../words/made-up.ts'
 
+const DAY = '2026-06-10'
 const NARROW: Device = { ...PHONE, viewport: { width: 320, height: 568 } }
 
 let yard: RunningYard
 let browser: Browser
 beforeAll(async () => {
-  yard = await startYard({ day: '2026-06-10', demo: true })
+  yard = await startYard({ day: DAY, demo: true })
   browser = await launch()
 })
 afterAll(async () => {
@@ -29,7 +31,7 @@ afterAll(async () => {
 /** One colony in each phase, on its page and on the round. */
 function boxes(): string[] {
   const phases = new Map(yard.store.colonies({ open: true }).map((c) => [c.phase, c.tag]))
-  const onRound = yard.store.today('2026-06-10')[0]?.tag
+  const onRound = yard.store.today(DAY)[0]?.tag
   return [...[...phases.values()].map((tag) => `/colony/${tag}`), `/round/box/${onRound}`]
 }
 
@@ -124,6 +126,28 @@ describe.each([
     },
     300_000,
   )
+})
+
+describe.each([NARROW, PHONE])('with words a third longer', (device) => {
+  it(`nothing scrolls sideways or lies over another, for the helper on ${device.viewport.width} px`, async () => {
+    const other = await startYard({
+      day: DAY,
+      demo: true,
+      as: { name: 'Teuila', role: 'helper' },
+      words: LONGER,
+    })
+    const { page, context } = await watchedPage(browser, other.url, device)
+    const wrong: string[] = []
+    for (const path of [...helpersPages(), '/account/messages', '/account/calendar', '/round/end'])
+      wrong.push(...(await misfits(page, path, false)))
+    await page.goto('/')
+    expect(await page.locator('.ways').first().textContent()).toContain(LONGER.ways['/round'])
+    await page.screenshot({ path: shot(`today-longer-${device.viewport.width}`) })
+    await context.close()
+    await other.stop()
+    expect(wrong).toEqual([])
+    expect(other.errors).toEqual([])
+  }, 300_000)
 })
 
 describe.each([false, true])('in colours of the system, dark: %s', (dark) => {

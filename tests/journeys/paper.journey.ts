@@ -47,28 +47,36 @@ const cutOff = (page: Page, parts: string): Promise<string[]> =>
     )
 
 it.each([
-  ['a4', 595, 842],
-  ['letter', 612, 792],
-])('the sheet and the labels fit %s paper, nothing cut off', async (size, width, height) => {
-  const { page, context, noticed } = await watchedPage(browser, yard.url, LAPTOP)
-  await page.emulateMedia({ media: 'print' })
-  await page.goto(`/paper?size=${size}&all=1`)
-  const leaves = await page.locator('.leaf').count()
-  expect(leaves).toBeGreaterThan(5)
-  expect(await cutOff(page, '.block, .leaf')).toEqual([])
-  // Room to write: two lines at least, whatever the plan had to say.
-  const notes = await page
-    .locator('[data-field="note"] .write-on')
-    .evaluateAll((all) => all.map((e) => e.getBoundingClientRect().height / (96 / 25.4)))
-  expect(Math.min(...notes)).toBeGreaterThan(6.5)
-  expect(await printed(page)).toEqual({ pages: leaves, width, height })
+  ['a4', 595, 842, 'en'],
+  ['letter', 612, 792, 'en'],
+  ['a4', 595, 842, 'es'],
+  ['letter', 612, 792, 'es'],
+] as const)(
+  'the sheet and the labels fit %s paper, nothing cut off (%i x %i, %s)',
+  async (size, width, height, language) => {
+    yard.people.accounts.setLanguage(yard.people.accounts.byName('Wren')?.id ?? '', language)
+    const { page, context, noticed } = await watchedPage(browser, yard.url, LAPTOP)
+    await page.emulateMedia({ media: 'print' })
+    await page.goto(`/paper?size=${size}&all=1`)
+    const leaves = await page.locator('.leaf').count()
+    expect(leaves).toBeGreaterThan(5)
+    expect(await page.locator('html').getAttribute('lang')).toBe(language)
+    expect(await cutOff(page, '.block, .leaf')).toEqual([])
+    // Room to write: two lines at least, whatever the plan had to say.
+    const notes = await page
+      .locator('[data-field="note"] .write-on')
+      .evaluateAll((all) => all.map((e) => e.getBoundingClientRect().height / (96 / 25.4)))
+    expect(Math.min(...notes)).toBeGreaterThan(6.5)
+    expect(await printed(page)).toEqual({ pages: leaves, width, height })
 
-  await page.goto(`/labels?size=${size}&address=https://yard.example`)
-  expect(await cutOff(page, '.label, .leaf')).toEqual([])
-  expect(await printed(page)).toEqual({ pages: await page.locator('.leaf').count(), width, height })
-  expect(noticed).toEqual([])
-  await context.close()
-})
+    await page.goto(`/labels?size=${size}&address=https://yard.example`)
+    expect(await cutOff(page, '.label, .leaf')).toEqual([])
+    expect(await printed(page)).toEqual({ pages: await page.locator('.leaf').count(), width, height })
+    expect(noticed).toEqual([])
+    await context.close()
+    yard.people.accounts.setLanguage(yard.people.accounts.byName('Wren')?.id ?? '', null)
+  },
+)
 
 it('the codes on the labels, as drawn by the browser, open their boxes', async () => {
   const { page, context } = await watchedPage(browser, yard.url, LAPTOP)

@@ -6,6 +6,7 @@ import { digestText } from '../../src/features/messages/digest-text.ts'
 import { type Entry, entry as schema } from '../../src/journal/entry.ts'
 import { historyOf } from '../../src/journal/history.ts'
 import type { Plan } from '../../src/recovery/plan-types.ts'
+import { wordsIn } from '../../src/words/index.ts'
 
 const SECRET = 'Zebulon'
 let made = 0
@@ -44,13 +45,17 @@ describe('the digest', () => {
   test('on a day when nothing asks says what comes next', () => {
     const digest = digestOf([], [fresh], DAY)
     expect(digest.next).toEqual({ tag: 'M-3', rule: 'outside-look', on: '2026-05-13' })
-    const { subject, text } = digestText(digest, null)
+    const { subject, text } = digestText(digest, null, wordsIn('en'))
     expect(subject).toBe('Tue 12 May: no box asks')
     expect(text).toContain('The next one: M-3, first look from outside, Wed 13 May.')
   })
 
   test('as an e-mail: one line a box', () => {
-    const { subject, text } = digestText(digestOf([first, late], [], DAY), 'https://yard.example')
+    const { subject, text } = digestText(
+      digestOf([first, late], [], DAY),
+      'https://yard.example',
+      wordsIn('en'),
+    )
     expect(subject).toBe('Tue 12 May: 2 boxes ask, 1 late')
     expect(text).toBe(
       [
@@ -71,7 +76,7 @@ describe('the digest', () => {
 
   test('holds tags, actions and windows, and nothing else', () => {
     const digest = digestOf([first, late], [first, late, fresh], DAY)
-    expect(JSON.stringify(digest) + digestText(digest, null).text).not.toContain(SECRET)
+    expect(JSON.stringify(digest) + digestText(digest, null, wordsIn('en')).text).not.toContain(SECRET)
     for (const item of digest.items)
       expect(Object.keys(item).sort()).toEqual(
         ['action', 'closes', 'due', 'late', 'lidOn', 'opens', 'rule', 'tag'].sort(),

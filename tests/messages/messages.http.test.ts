@@ -97,6 +97,17 @@ describe('an e-mail', () => {
     ])
   })
 
+  test('is in the language of the account', async () => {
+    await choose({ mail: 'odalys@quarry.example' })
+    yard.services.people.accounts.setLanguage(await idOf('operator'), 'es')
+    at('01T12:00:00')
+    await tick()
+    const [mail] = mails.mails
+    expect(mail?.raw).toMatch(/^Subject: lun 1 jun: 2 colmenas piden algo, 1 atrasada\r$/m)
+    expect(mail?.raw).toMatch(/M-1: primera revisi(ó|=C3=B3)n de cr/)
+    expect(mail?.raw).not.toMatch(/first brood check|The round/)
+  })
+
   test('is sent once when the server is asked many times at once', async () => {
     await choose({ mail: 'odalys@quarry.example' })
     at('01T12:00:00')

@@ -2,6 +2,7 @@
 import { v7 } from 'uuid'
 import { beforeAll, describe, expect, it } from 'vitest'
 import { SHEET } from '../../src/features/paper/sheet.ts'
+import { wordsIn } from '../../src/words/index.ts'
 import { given, wordsOf, type Yard, yardOn } from './yard.ts'
 
 const TODAY = '2026-06-10'
@@ -149,7 +150,7 @@ describe('the round sheet', () => {
         m[1] === field.name ? [m[2]] : [],
       )
       expect(
-        field.choices?.map((c) => c.value),
+        field.choices?.(wordsIn('en')).map((c) => c.value),
         field.name,
       ).toEqual(offered)
     }

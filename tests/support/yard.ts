@@ -8,6 +8,7 @@ import { listen } from '../../src/node/listen.ts'
 import { openServices } from '../../src/node/services.ts'
 import type { People, Role } from '../../src/people/index.ts'
 import type { Store } from '../../src/store/index.ts'
+import type { Words } from '../../src/words/index.ts'
 import { writeFilled } from './filled.ts'
 import { moreEntries } from './many.ts'
 import { CHEAP, signInAs } from './people.ts'
@@ -37,6 +38,8 @@ export interface YardOptions {
   copies?: number
   /** Whom pages opened by `watchedPage` are signed in as; default Wren, an operator. */
   as?: { name: string; role: Role }
+  /** What is said in every language. */
+  words?: Words
   /** Nobody is signed in, and nobody can be yet: the yard before its set-up. */
   untouched?: boolean
 }
@@ -51,6 +54,7 @@ export async function startYard(options: YardOptions): Promise<RunningYard> {
   store.settings.set('timeZone', 'UTC')
   if (options.copies !== undefined && options.copies > 0)
     fill(store, options.day, now.toISOString(), moreEntries(options.day, options.copies))
+  const { words } = options
   const errors: string[] = []
   const session = options.untouched
     ? null
@@ -58,6 +62,7 @@ export async function startYard(options: YardOptions): Promise<RunningYard> {
   const server = await listen({
     services,
     port: 0,
+    ...(words === undefined ? {} : { words: () => words }),
     clock: () => now,
     report: (error, request) =>
       errors.push(`${request}: ${error instanceof Error ? (error.stack ?? error.message) : error}`),

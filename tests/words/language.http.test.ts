@@ -1,5 +1,9 @@
 /** In which language a page is: as chosen on the way in, else by the account, else by the browser; and never half and half. */
+import ICAL from 'ical.js'
+import { v7 } from 'uuid'
 import { beforeEach, describe, expect, it } from 'vitest'
+import { digestOf } from '../../src/features/messages/digest.ts'
+import { digestText } from '../../src/features/messages/digest-text.ts'
 import { english } from '../../src/words/en/index.ts'
 import { spanish } from '../../src/words/es/index.ts'
 import { PASSPHRASE } from '../support/people.ts'
@@ -75,4 +79,108 @@ it('leaves a page whose words are not all known in English whole', async () => {
   const html = await textAt('/review', 'es', 'operator')
   expect(html).toContain('<html lang="en"')
   expect(html).toContain(english.ways['/round'])
+})
+
+describe('what is made when no browser asks', () => {
+  const SEEN = '2026-05-25'
+  beforeEach(async () => {
+    const entry = {
+      ...{ id: v7(), colony: 'W-2', kind: 'intake', on: SEEN, by: NAMES.operator, yard: 'North field' },
+      removal: { type: 'swarm' },
+      queen: 'unseen',
+    }
+    expect((await yard.send('operator', [entry])).status).toBe(200)
+  })
+
+  /** The feed at an address just made, as an independent reader has it. */
+  const feedAt = async (html: string): Promise<{ tag: unknown; uids: string[]; said: string }> => {
+    const path = /value="[^"]*(\/feed\/[^"]+\.ics)"/.exec(html)?.[1] ?? ''
+    const calendar = new ICAL.Component(ICAL.parse(await (await yard.ask(null, path)).text()))
+    const events = calendar.getAllSubcomponents('vevent').map((c) => new ICAL.Event(c))
+    return {
+      tag: calendar.getFirstPropertyValue('prodid'),
+      uids: events.map((e) => e.uid),
+      said: events.map((e) => `${e.summary} ${e.description}`).join('\n'),
+    }
+  }
+  const made = async (accept: string): Promise<string> => {
+    const answer = await yard.ask('helper', '/account/calendar', {
+      method: 'POST',
+      headers: { 'Accept-Language': accept },
+      body: new URLSearchParams({ yard: '*', shows: 'window' }),
+    })
+    return answer.text()
+  }
+
+  it('is in the language of the page on which it was asked for, where the account has chosen none', async () => {
+    const { said, tag } = await feedAt(await made('es-MX'))
+    expect(yard.services.people.accounts.byName(NAMES.helper)?.language).toBe('es')
+    expect(said).toContain(`W-2: ${spanish.trade.rules['telling-visit'].name.toLowerCase()}`)
+    expect(said).not.toContain(english.trade.rules['telling-visit'].question)
+    expect(tag).toMatch(/\/\/ES$/)
+  })
+
+  it('is in another as soon as the account is, and one reader’s language calls nothing off for another', async () => {
+    const address = await made('en')
+    const before = await feedAt(address)
+    expect(before.said).toContain(english.trade.rules['telling-visit'].question)
+    await yard.post('helper', '/account/language', { language: 'es' })
+    const after = await feedAt(address)
+    expect(after.said).toContain(spanish.trade.rules['telling-visit'].question)
+    expect(after.uids).toEqual(before.uids.map((uid) => `${uid}-es`))
+    await yard.post('helper', '/account/language', { language: 'en' })
+    expect(await feedAt(address)).toEqual(before)
+  })
+
+  it('so is the morning message', async () => {
+    const { choices, messenger } = yard.services.messages
+    const save = { hook: 'https://home.example/bees', hour: '6' }
+    await yard.ask('helper', '/account/messages', {
+      method: 'POST',
+      headers: { 'Accept-Language': 'es' },
+      body: new URLSearchParams(save),
+    })
+    expect(choices.wanted()).toMatchObject([{ language: 'es' }])
+    expect(messenger.sendsMail).toBe(false)
+    const { store } = yard.services
+    const all = store.colonies({ open: true })
+    const { subject, text } = digestText(
+      digestOf(store.today('2026-06-01'), all, '2026-06-01'),
+      null,
+      spanish,
+    )
+    expect(subject).toMatch(/^lun 1 jun: 1 colmena pide algo/)
+    expect(text).toContain('W-2: ')
+    expect(text).toContain(spanish.messages.digest.changeSomewhere)
+  })
+})
+
+describe('a screen reader is told the language', () => {
+  it('of every page of a helper that is spoken, and of each part in another', async () => {
+    for (const path of [
+      ...['/', '/round', '/paper', '/labels', '/sheet-entry', '/how', '/outbox', '/account'],
+      ...['/account/calendar', '/account/messages', '/account/tokens'],
+    ])
+      expect([path, /<html lang="(\w+)"/.exec(await textAt(path, 'es', 'helper'))?.[1]]).toEqual([path, 'es'])
+    // A language is named in itself, and read out as such.
+    const account = await textAt('/account', 'es', 'helper')
+    expect(account).toMatch(/<span lang="en">\s*English/)
+    expect(account).toMatch(/<span lang="es">\s*Español/)
+    expect(await textAt('/account/tokens', 'es', 'helper')).toContain('openapi.json" hreflang="en"')
+  })
+
+  it('of an invitation, which can be read in the other and keeps it with the account', async () => {
+    const { people } = yard.services
+    const invited = people.invite({ name: 'Ute', role: 'helper', by: null })
+    if (!invited.ok) throw new Error('no invitation')
+    const path = `/invite/${invited.value.link.token}`
+    const html = await textAt(path, 'en')
+    expect(html).toContain('<html lang="en"')
+    expect(html).toContain(`lang="es" hreflang="es" href="${path}?lang=es"`)
+    const chosen = await textAt(`${path}?lang=es`, 'en')
+    expect(chosen).toContain('<html lang="es"')
+    const form = { passphrase: 'candle orchard velvet', again: 'candle orchard velvet' }
+    expect((await yard.post(null, `${path}?lang=es`, form)).status).toBe(303)
+    expect(people.accounts.byName('Ute')?.language).toBe('es')
+  })
 })

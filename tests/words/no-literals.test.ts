@@ -7,7 +7,19 @@ const ROOT = fileURLToPath(new URL('../..', import.meta.url))
 
 /** Pages and parts whose every word is in the catalogue (src/app/spoken.ts). */
 const SPOKEN_FILES = [
-  ...['sign-in-page', 'account-page'].map((f) => `src/features/accounts/${f}.tsx`),
+  ...['sign-in-page', 'account-page', 'invite-page', 'language-links', 'passphrase'].map(
+    (f) => `src/features/accounts/${f}.tsx`,
+  ),
+  ...['page', 'front', 'choose', 'labels-page', 'sheet-entry-page', 'ways'].map(
+    (f) => `src/features/paper/${f}.tsx`,
+  ),
+  ...['page.tsx', 'events.ts', 'yard-days.ts'].map((f) => `src/features/calendar/${f}`),
+  ...['page.tsx', 'route.tsx', 'digest-text.ts'].map((f) => `src/features/messages/${f}`),
+  'src/features/api/tokens-page.tsx',
+  'src/features/how/page.tsx',
+  ...['no-signal-page', 'outbox-asks', 'outbox-lines', 'outbox-page', 'outbox-sheets'].map(
+    (f) => `src/features/offline/${f}.tsx`,
+  ),
   ...['page', 'line', 'hand-over'].map((f) => `src/features/today/${f}.tsx`),
   ...['page', 'colony-page', 'summary-page', 'missed-page', 'progress', 'load-list'].map(
     (f) => `src/features/round/${f}.tsx`,
@@ -49,6 +61,11 @@ const SPOKEN_FILES = [
     'fold',
     'held',
     'journal',
+    'hand-out',
+    'keys-tick',
+    'refusal',
+    'tabs',
+    'yard-choice',
   ].map((f) => `src/parts/${f}.tsx`),
   ...['field', 'photo-field', 'draw'].map((f) => `src/forms/${f}.tsx`),
 ]

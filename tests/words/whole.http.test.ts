@@ -10,13 +10,9 @@ import { wordsIn } from '../../src/words/index.ts'
 import { writeFilled } from '../support/filled.ts'
 import { NAMES, type TestYard, testYard } from '../support/yard-app.ts'
 import { MADE_UP, madeUp, textsOf } from './made-up.ts'
+import { leftIn, writtenIn } from './plain-words.ts'
 
 const DAY = '2026-06-10'
-/** Fields that hold what somebody wrote, and no word of ours. */
-const WRITTEN = new Set([
-  ...['colony', 'by', 'yard', 'stand', 'note', 'text', 'donor', 'into'],
-  ...['cause', 'destination', 'product', 'batch', 'reference', 'reason'],
-])
 const folder = mkdtempSync(join(tmpdir(), 'resettle-words-'))
 let yard: TestYard
 /** What people wrote: tags, names, yards, notes; the longest first. */
@@ -31,44 +27,17 @@ beforeAll(async () => {
     deps: { words: (language) => (language === 'en' ? wordsIn('en') : MADE_UP) },
   })
   await yard.session('helper')
-  const { store } = yard.services
-  const said = [
-    ...[...store.journal()].flatMap(({ entry }) =>
-      Object.entries(entry).flatMap(([field, value]) => (WRITTEN.has(field) ? [String(value)] : [])),
-    ),
-    ...[...store.journal()].flatMap(({ entry }) =>
-      entry.kind === 'intake' ? (entry.removal.site ?? []) : [],
-    ),
-    ...store.colonies({}).map((c) => c.tag),
-    ...Object.values(NAMES),
-    // Its number is a link of its own.
-    ...store.settings.get('inspector').split(/[^A-Za-z ]+/),
-  ]
-  typed = [...new Set(said)].filter((t) => t.length > 1).sort((a, b) => b.length - a.length)
+  typed = writtenIn(yard.services.store, Object.values(NAMES))
 })
 afterAll(() => {
   yard.services.close()
   rmSync(folder, { recursive: true })
 })
 
-/** Names that are the same in every language, and signs of units. */
-const SAME = new Set(['Resettle', 'Español', 'English', 'min', 'lb', 'kg'])
-
-/** Words in plain letters that nobody here wrote. */
-function leftIn(html: string): string[] {
-  return textsOf(html).flatMap((text) => {
-    const ours = typed.reduce((rest, written) => rest.replaceAll(written, ' '), unescaped(text))
-    return (ours.match(/[A-Za-zÀ-ÿ]{2,}/g) ?? []).filter((word) => !SAME.has(word))
-  })
-}
-
-const unescaped = (text: string): string =>
-  text.replaceAll('&#39;', "'").replaceAll('&quot;', '"').replaceAll('&amp;', '&')
-
 async function plainWords(path: string, role: 'helper' | 'operator' = 'helper'): Promise<string[]> {
   const answer = await yard.ask(role, path, { headers: { 'Accept-Language': 'es' } })
   expect(answer.status, path).toBeLessThan(400)
-  return leftIn(await answer.text())
+  return leftIn(await answer.text(), typed)
 }
 
 describe('in a language that is made up, nothing is left in English', () => {
@@ -125,7 +94,7 @@ describe('in a language that is made up, nothing is left in English', () => {
         // An operator sees more: customers, costs, what goes out of the yard.
         const answer = await yard.ask('operator', path, { headers: { 'Accept-Language': 'es' } })
         // What founds a colony or ends it can be no other box’s: there is no such page.
-        if (answer.status !== 404) expect([path, ...leftIn(await answer.text())]).toEqual([path])
+        if (answer.status !== 404) expect([path, ...leftIn(await answer.text(), typed)]).toEqual([path])
       }
     }
     expect(shown.size).toBeGreaterThan(8)
@@ -164,7 +133,7 @@ describe('in a language that is made up, nothing is left in English', () => {
       body: new URLSearchParams({ text: '', on: '2026-06-01' }),
     })
     expect(answer.status).toBe(422)
-    expect(leftIn(await answer.text())).toEqual([])
+    expect(leftIn(await answer.text(), typed)).toEqual([])
   })
 })
 

@@ -1,4 +1,6 @@
 /** Hands a text over by the phone's own sharing, or copies it; each button shows itself where the browser can. */
+import { words } from './words.ts'
+
 for (const button of document.querySelectorAll<HTMLButtonElement>('[data-share]')) {
   if (typeof navigator.share !== 'function') continue
   button.hidden = false
@@ -15,7 +17,7 @@ for (const button of document.querySelectorAll<HTMLButtonElement>('[data-copy]')
   button.setAttribute('aria-live', 'polite')
   button.addEventListener('click', () => {
     void copied(button.dataset.copy ?? '').then((done) => {
-      button.textContent = done ? 'Copied' : 'This browser does not let it be copied'
+      button.textContent = done ? words.islands.copied : words.islands.notCopied
     })
   })
 }

@@ -1,8 +1,10 @@
 /** Opened from an invitation: choose a passphrase, and be signed in. */
 
 import type { FormState } from '../../forms/index.ts'
+import type { Language } from '../../languages.ts'
 import { type Frame, KeysTick, Layout, Refusal } from '../../parts/index.ts'
 import type { Role } from '../../people/index.ts'
+import { LanguageLinks } from './language-links.tsx'
 import { PassphraseField } from './passphrase.tsx'
 
 interface InviteProps {
@@ -12,44 +14,46 @@ interface InviteProps {
   role: Role
   /** Tokens and calendar addresses that work, of somebody who forgot the passphrase. */
   keys: number
-  action: string
+  /** What was chosen here, and is kept for whoever comes in; null: nothing. */
+  chosen: Language | null
 }
 
-const LABELS: Record<string, string> = { passphrase: 'Passphrase', again: 'Passphrase again' }
-
-const CAN: Record<Role, string> = {
-  helper: 'As a helper you see which boxes to open today and why, and record what you find.',
-  beekeeper:
-    'As a beekeeper you log intakes, record visits and outcomes, and correct what is wrong in the journal.',
-  operator: 'As an operator you can do everything here, including people, rules and backups.',
-}
-
-export const InvitePage = ({ frame, form, name, role, keys, action }: InviteProps) => (
-  <Layout frame={frame} title="Choose a passphrase" ways={false}>
-    <h1>Hello {name}</h1>
-    <p>{CAN[role]}</p>
-    <Refusal form={form} labels={LABELS} heading="Not chosen yet" />
-    <form method="post" action={action} novalidate class="form-alone">
-      {/* So that a password keeper knows whose passphrase it keeps. */}
-      <input type="text" name="username" value={name} autocomplete="username" readonly hidden />
-      <PassphraseField
+export const InvitePage = ({ frame, form, name, role, keys, chosen }: InviteProps) => {
+  const { account, invite, signIn } = frame.words
+  return (
+    <Layout frame={frame} title={invite.choose} ways={false}>
+      <h1>{invite.hello(name)}</h1>
+      <LanguageLinks frame={frame} hrefIn={(lang) => `${frame.path}?lang=${lang}`} />
+      <p>{invite.can[role]}</p>
+      <Refusal
         form={form}
-        name="passphrase"
-        label="Choose a passphrase"
-        hint={frame.words.account.nextHint}
-        use="new-password"
+        labels={{ passphrase: signIn.passphrase, again: invite.again }}
+        heading={invite.notChosen}
       />
-      <PassphraseField form={form} name="again" label="The same again" use="new-password" />
-      <KeysTick count={keys} form={form} />
-      <div class="save">
-        <button class="button button-do" type="submit">
-          Choose it and come in
-        </button>
-      </div>
-    </form>
-    <p class="fine">
-      You sign in with the name {name}. This phone stays signed in for a month after each visit. The link you
-      came by works no more once you have chosen.
-    </p>
-  </Layout>
-)
+      <form
+        method="post"
+        action={chosen === null ? frame.path : `${frame.path}?lang=${chosen}`}
+        novalidate
+        class="form-alone"
+      >
+        {/* So that a password keeper knows whose passphrase it keeps. */}
+        <input type="text" name="username" value={name} autocomplete="username" readonly hidden />
+        <PassphraseField
+          form={form}
+          name="passphrase"
+          label={invite.choose}
+          hint={account.nextHint}
+          use="new-password"
+        />
+        <PassphraseField form={form} name="again" label={invite.again} use="new-password" />
+        <KeysTick count={keys} form={form} />
+        <div class="save">
+          <button class="button button-do" type="submit">
+            {invite.comeIn}
+          </button>
+        </div>
+      </form>
+      <p class="fine">{invite.after(name)}</p>
+    </Layout>
+  )
+}

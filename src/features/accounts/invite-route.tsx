@@ -4,6 +4,7 @@ import {
   type Deps,
   type Env,
   frameFor,
+  languageChosen,
   page,
   refusalStatus,
   takesKeysBack,
@@ -15,7 +16,7 @@ import { many, type Typed } from '../../forms/index.ts'
 import { KEYS } from '../../parts/index.ts'
 import type { Refusal } from '../../people/index.ts'
 import { InvitePage } from './invite-page.tsx'
-import { changeSession } from './session.ts'
+import { changeSession, keepLanguage } from './session.ts'
 
 /** Choosing a passphrase by an invitation. A link that does not work (any more) is an unknown page like any other. */
 export function invite(deps: Deps): Hono<Env> {
@@ -32,7 +33,7 @@ export function invite(deps: Deps): Hono<Env> {
             name={holder.name}
             role={holder.role}
             keys={deps.people.keys.count(holder.id)}
-            action={c.req.path}
+            chosen={languageChosen(c)}
           />,
           problems.length === 0 ? 200 : refusalStatus(c, problems[0]),
         )
@@ -54,12 +55,15 @@ export function invite(deps: Deps): Hono<Env> {
     if (show(c) === null) return wrongLink(c, next)
     const typed = await typedIn(c)
     const passphrase = typed.passphrase?.at(-1) ?? ''
-    if (passphrase !== (typed.again?.at(-1) ?? ''))
-      return show(c, [{ field: 'again', message: 'is not the same as above' }], typed) ?? next()
+    if (passphrase !== (typed.again?.at(-1) ?? '')) {
+      const { notTheSame } = frameFor(c, deps).words.account
+      return show(c, [{ field: 'again', message: notTheSame }], typed) ?? next()
+    }
     const accepted = await deps.people.accept(c.req.param('token'), passphrase)
     if (!accepted.ok) return show(c, accepted.problems, typed) ?? next()
     if (takesKeysBack(typed)) deps.people.keys.revokeAll(accepted.value.person.id)
     changeSession(c, deps, accepted.value.token)
+    keepLanguage(c, deps, accepted.value.person.id)
     return c.redirect('/', 303)
   })
   return app

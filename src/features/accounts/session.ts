@@ -2,7 +2,15 @@
 
 import { deleteCookie, getCookie, setCookie } from 'hono/cookie'
 import { createMiddleware } from 'hono/factory'
-import { type AppContext, type Deps, type Env, frameFor, page, sendsJson } from '../../app/index.ts'
+import {
+  type AppContext,
+  type Deps,
+  type Env,
+  frameFor,
+  languageChosen,
+  page,
+  sendsJson,
+} from '../../app/index.ts'
 import { isSecure } from '../../app/node.ts'
 import { ABSOLUTE_DAYS } from '../../people/node.ts'
 import { SignInAgainPage } from './sign-in-page.tsx'
@@ -29,6 +37,12 @@ const tokenOf = (c: AppContext, deps: Deps): string | undefined =>
 function closeOld(c: AppContext, deps: Deps): void {
   const token = tokenOf(c, deps)
   if (token !== undefined) deps.people.sessions.close(token)
+}
+
+/** What was chosen on the way in stays with whoever came in. */
+export function keepLanguage(c: AppContext, deps: Deps, person: string): void {
+  const chosen = languageChosen(c)
+  if (chosen !== null) deps.people.accounts.setLanguage(person, chosen)
 }
 
 /** Signs this browser out, and forgets its cookie. */

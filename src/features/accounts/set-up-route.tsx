@@ -7,7 +7,6 @@ import {
   page,
   refusalStatus,
   typedIn,
-  waitWords,
 } from '../../app/index.ts'
 import { addressOf } from '../../app/node.ts'
 import { isZone } from '../../days.ts'
@@ -15,7 +14,7 @@ import { many, one, type Typed } from '../../forms/index.ts'
 import type { Refusal } from '../../people/index.ts'
 import { sameToken } from '../../people/node.ts'
 import { CLIMATES, MONTHS, seasonOf, suggestedMatingMonths } from '../../recovery/index.ts'
-import { hemisphereOf } from '../../words/index.ts'
+import { hemisphereOf, wordsIn } from '../../words/index.ts'
 import { changeSession } from './session.ts'
 import { SetUpPage } from './set-up-page.tsx'
 
@@ -63,7 +62,7 @@ export function setUp(deps: Deps): Hono<Env> {
     if (!sameToken(one(typed, 'token'), deps.setUpToken ?? '')) {
       const wait = await deps.people.limits.guess('set-up', addressOf(c, deps.outside))
       return wait > 0
-        ? show(c, kept, [{ field: '', message: waitWords(wait) }])
+        ? show(c, kept, [{ field: '', message: wordsIn('en').signIn.tooMany(wait) }])
         : show(c, kept, [{ field: 'token', message: 'is not the one in the terminal' }])
     }
     const passphrase = typed.passphrase?.at(-1) ?? ''

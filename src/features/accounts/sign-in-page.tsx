@@ -1,10 +1,10 @@
 /** Signing in: all that a stranger sees. */
 
 import { type FormState, one, TextField } from '../../forms/index.ts'
-import { LANGUAGES, type Language } from '../../languages.ts'
+import type { Language } from '../../languages.ts'
 import { type Frame, Layout, Refusal } from '../../parts/index.ts'
 import type { Role } from '../../people/index.ts'
-import { wordsIn } from '../../words/index.ts'
+import { LanguageLinks } from './language-links.tsx'
 import { PassphraseField } from './passphrase.tsx'
 
 interface SignInProps {
@@ -23,7 +23,10 @@ export const SignInPage = ({ frame, form, demo, chosen }: SignInProps) => {
   return (
     <Layout frame={frame} title={signIn.title} ways={false}>
       <h1>{signIn.title}</h1>
-      <LanguageLinks frame={frame} to={to} />
+      <LanguageLinks
+        frame={frame}
+        hrefIn={(lang) => `/sign-in?${new URLSearchParams({ lang, ...(to === '' ? {} : { to }) })}`}
+      />
       {demo.length === 0 ? null : (
         <DemoSignIn people={demo} to={to} chosenIn={chosenIn} words={signIn.demo} />
       )}
@@ -54,22 +57,6 @@ export const SignInPage = ({ frame, form, demo, chosen }: SignInProps) => {
     </Layout>
   )
 }
-
-/** The same page in the other languages, each named in itself. */
-const LanguageLinks = ({ frame, to }: { frame: Frame; to: string }) => (
-  <nav class="buttons" aria-label={frame.words.signIn.language}>
-    {LANGUAGES.filter((l) => l !== frame.words.language).map((l) => (
-      <a
-        class="button"
-        lang={l}
-        hreflang={l}
-        href={`/sign-in?${new URLSearchParams({ lang: l, ...(to === '' ? {} : { to }) })}`}
-      >
-        {wordsIn(l).ownName}
-      </a>
-    ))}
-  </nav>
-)
 
 interface DemoProps {
   people: SignInProps['demo']

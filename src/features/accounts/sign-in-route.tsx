@@ -13,7 +13,7 @@ import { addressOf } from '../../app/node.ts'
 import { one, type Typed } from '../../forms/index.ts'
 import { nameKey } from '../../people/index.ts'
 import type { Words } from '../../words/index.ts'
-import { changeSession } from './session.ts'
+import { changeSession, keepLanguage } from './session.ts'
 import { SignInPage } from './sign-in-page.tsx'
 
 /** Signing in. */
@@ -34,12 +34,6 @@ export function signIn(deps: Deps): Hono<Env> {
       status,
     )
   }
-  /** What was chosen on the way in stays with whoever came in. */
-  const keepLanguage = (c: AppContext, person: string): void => {
-    const chosen = languageChosen(c)
-    if (chosen !== null) deps.people.accounts.setLanguage(person, chosen)
-  }
-
   app.get('/sign-in', (c) =>
     deps.people.accounts.none()
       ? c.redirect('/set-up', 303)
@@ -54,7 +48,7 @@ export function signIn(deps: Deps): Hono<Env> {
     const again = { name: [name], to: [localPath(one(typed, 'to'))] }
     if (result.ok) {
       changeSession(c, deps, result.token)
-      keepLanguage(c, result.person.id)
+      keepLanguage(c, deps, result.person.id)
       return c.redirect(localPath(one(typed, 'to')), 303)
     }
     deps.log.warn({ why: result.why }, 'sign-in refused')
@@ -69,7 +63,7 @@ export function signIn(deps: Deps): Hono<Env> {
     const person = offered === undefined ? null : deps.people.accounts.byName(offered.name)
     if (person === null) return next()
     changeSession(c, deps, deps.people.sessions.open(person.id))
-    keepLanguage(c, person.id)
+    keepLanguage(c, deps, person.id)
     return c.redirect(localPath(one(typed, 'to')), 303)
   })
   return app

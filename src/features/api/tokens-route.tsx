@@ -4,7 +4,6 @@ import { originOf } from '../../app/node.ts'
 import { type FieldProblem, many, one, type Typed } from '../../forms/index.ts'
 import type { ApiToken } from '../../people/index.ts'
 import { scopesFor } from '../../people/node.ts'
-import { instantWords } from '../../words/index.ts'
 import { openApi } from './openapi.ts'
 import { type TokenLine, TokenMadePage, TokensPage } from './tokens-page.tsx'
 
@@ -14,9 +13,9 @@ export function apiTokens(deps: Deps): Hono<Env> {
   const { tokens } = deps
 
   const line = (c: AppContext, t: ApiToken): TokenLine => {
-    const { zone, today } = c.var.frame
+    const { words: said, zone, today } = c.var.frame
     const good = t.revokedAt === null && t.expiresAt > deps.clock().toISOString()
-    const words = (iso: string): string => instantWords(iso, zone, today)
+    const words = (iso: string): string => said.dates.instant(iso, zone, today)
     return {
       id: t.id,
       name: t.name,
@@ -53,14 +52,14 @@ export function apiTokens(deps: Deps): Hono<Env> {
       days: Number(one(typed, 'days')),
     })
     if (!made.ok) return show(c, typed, made.problems)
-    const { zone, today } = c.var.frame
+    const { words, zone, today } = c.var.frame
     return page(
       c,
       <TokenMadePage
         frame={c.var.frame}
         name={made.value.made.name}
         token={made.value.token}
-        until={instantWords(made.value.made.expiresAt, zone, today)}
+        until={words.dates.instant(made.value.made.expiresAt, zone, today)}
       />,
     )
   })

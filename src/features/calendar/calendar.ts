@@ -6,6 +6,7 @@
 import calendar, { ICalCalendarMethod, ICalEventStatus, ICalEventTransparency } from 'ical-generator'
 import { addDays, type Day } from '../../days.ts'
 import type { ColonyId } from '../../ids.ts'
+import type { Language } from '../../languages.ts'
 
 /** What one event says. The first and the last day are both part of it. */
 export interface CalendarEvent {
@@ -40,21 +41,22 @@ export interface CalendarMeta {
   name: string
   /** As phones reach the book, such as 'https://yard.example'. */
   origin: string
+  language: Language
 }
 
 /** How often calendars are asked to look again. They decide; most look once or a few times a day. */
 const LOOK_AGAIN_SECONDS = 4 * 3600
 
-const PRODUCT = { company: 'Resettle', product: 'Round of checks', language: 'EN' }
+const PRODUCT = { company: 'Resettle', product: 'Round of checks' }
 
 /** Noon, so that no zone the day is read in makes it another. */
 const dateOf = (day: Day): Date => new Date(`${day}T12:00:00Z`)
 
 /** The calendar as text, lines folded and ended as the standard asks. The same events give the same bytes. */
-export function calendarText(events: readonly FeedEvent[], { name, origin }: CalendarMeta): string {
+export function calendarText(events: readonly FeedEvent[], { name, origin, language }: CalendarMeta): string {
   const made = calendar({
     name,
-    prodId: PRODUCT,
+    prodId: { ...PRODUCT, language: language.toUpperCase() },
     method: ICalCalendarMethod.PUBLISH,
     ttl: LOOK_AGAIN_SECONDS,
     source: null,

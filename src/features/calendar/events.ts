@@ -5,27 +5,37 @@ import { type Day, later } from '../../days.ts'
 import type { Shows } from '../../people/index.ts'
 import type { Check, Plan } from '../../recovery/index.ts'
 import type { ColonySummary } from '../../store/index.ts'
-import { dayWords, fromTo, PHASE_WORDS, RULE_WORDS, toDoOf, waitWords } from '../../words/index.ts'
+import { toDoOf, type Words, waitWords } from '../../words/index.ts'
 import type { CalendarEvent } from './calendar.ts'
 import { yardDays } from './yard-days.ts'
 
 type Said = Pick<CalendarEvent, 'uid' | 'from' | 'to' | 'title' | 'text'>
 
 /** The events of these colonies (in the yard, with plans as of `today`). */
-export const eventsOf = (colonies: readonly ColonySummary[], today: Day, shows: Shows): CalendarEvent[] =>
-  shows === 'yard-day' ? yardDays(colonies, today) : singleBoxes(colonies, today, shows)
+export const eventsOf = (
+  colonies: readonly ColonySummary[],
+  today: Day,
+  shows: Shows,
+  w: Words,
+): CalendarEvent[] =>
+  shows === 'yard-day' ? yardDays(colonies, today, w) : singleBoxes(colonies, today, shows, w)
 
-const singleBoxes = (colonies: readonly ColonySummary[], today: Day, shows: Shows): CalendarEvent[] =>
+const singleBoxes = (
+  colonies: readonly ColonySummary[],
+  today: Day,
+  shows: Shows,
+  w: Words,
+): CalendarEvent[] =>
   colonies.flatMap((s) =>
     [
-      ...checkEvents(s, today, shows).map((e) => ({ ...e, lapses: false })),
-      ...windowEvents(s, today).map((e) => ({ ...e, lapses: true })),
+      ...checkEvents(s, today, shows, w).map((e) => ({ ...e, lapses: false })),
+      ...windowEvents(s, today, w).map((e) => ({ ...e, lapses: true })),
     ].map((e) => ({
       ...e,
       uid: `${e.uid}-${shows === 'window' ? 'w' : 'd'}-${s.id}`,
       colony: s.id,
       yard: s.yard,
-      place: s.stand === null ? s.yard : `${s.yard}, stand ${s.stand}`,
+      place: w.entries.at(s.yard, s.stand ?? undefined),
       path: colonyPath(s),
       title: `${s.tag}: ${e.title}`,
     })),
@@ -37,7 +47,7 @@ const isAsked = (c: Check): boolean => c.status !== 'answered' && c.status !== '
  * A check is the same event as long as it is the same question: the first of the first brood checks, the second mite wash. Welfare
  * looks follow each other without end, so they are one event that moves.
  */
-function checkEvents(s: ColonySummary, today: Day, shows: Shows): Said[] {
+function checkEvents(s: ColonySummary, today: Day, shows: Shows, w: Words): Said[] {
   const { plan } = s
   const nth = new Map<string, number>()
   return plan.checks.flatMap((c) => {
@@ -45,14 +55,17 @@ function checkEvents(s: ColonySummary, today: Day, shows: Shows): Said[] {
     nth.set(c.rule, n)
     if (!isAsked(c)) return []
     const uid = c.rule === 'welfare' ? 'welfare' : `${c.rule}-${n}`
-    return [{ uid, ...daysOf(c, today, shows), title: titleOf(c), text: textOf(c, plan) }]
+    return [{ uid, ...daysOf(c, today, shows), title: titleOf(c, w), text: textOf(c, plan, w) }]
   })
 }
 
 const isExpected = (c: Check): boolean => c.rule === 'move-out' && c.status === 'waiting'
 
-const titleOf = (c: Check): string =>
-  `${c.status === 'overdue' ? 'late: ' : isExpected(c) ? 'expected: ' : ''}${lower(RULE_WORDS[c.rule].name)}`
+function titleOf(c: Check, { calendar, trade }: Words): string {
+  const name = lower(trade.rules[c.rule].name)
+  if (c.status === 'overdue') return calendar.late(name)
+  return isExpected(c) ? calendar.expected(name) : name
+}
 
 const lower = (s: string): string => s.charAt(0).toLowerCase() + s.slice(1)
 
@@ -63,25 +76,28 @@ function daysOf(c: Check, today: Day, shows: Shows): { from: Day; to: Day } {
   return c.status === 'overdue' ? { from: today, to: today } : { from: c.due, to: c.closes }
 }
 
-const textOf = (c: Check, plan: Plan): string =>
-  [
-    RULE_WORDS[c.rule].question,
-    c.why,
-    `${isExpected(c) ? 'Expected' : 'Window'}: ${fromTo(c.opens, c.closes, c.opens)}, best ${dayWords(c.due, c.opens)}.`,
-    `${PHASE_WORDS[plan.phase]}.`,
-    ...(toDoOf(plan) === null && plan.until !== null ? [`The box ${waitWords(plan)}.`] : []),
+function textOf(c: Check, plan: Plan, w: Words): string {
+  const { calendar, dates, reasons, trade } = w
+  const days = dates.fromTo(c.opens, c.closes, c.opens)
+  const best = dates.day(c.due, c.opens)
+  return [
+    trade.rules[c.rule].question,
+    reasons.all([c.reason]),
+    isExpected(c) ? calendar.expectedOn(days, best) : calendar.window(days, best),
+    `${trade.phases[plan.phase]}.`,
+    ...(toDoOf(plan) === null && plan.until !== null ? [calendar.theBox(waitWords(plan, w))] : []),
   ].join('\n')
+}
 
 /** Windows of the bees' own: quiet time, cells, laying workers, and the days for a mite treatment. */
-function windowEvents(s: ColonySummary, today: Day): Said[] {
+function windowEvents(s: ColonySummary, today: Day, { calendar }: Words): Said[] {
   const { quiet, spans, phase } = s.plan
   const said: Said[] = []
   if (quiet !== null && quiet.to >= today)
     said.push({
       uid: 'quiet',
       ...quiet,
-      title: 'leave the lid on',
-      text: 'A young queen may be leaving her cell, maturing or flying to mate. Look from outside only.',
+      ...calendar.quiet,
     })
   const noQueen = phase === 'queenless' || phase === 'queen-unknown'
   const cells = spans.cellsPossibleUntil
@@ -90,8 +106,7 @@ function windowEvents(s: ColonySummary, today: Day): Said[] {
       uid: 'cells',
       from: cells,
       to: cells,
-      title: 'last day its young brood can become a queen',
-      text: 'If it has neither eggs nor queen cells by then, only a frame of eggs or a bought queen is left.',
+      ...calendar.cells,
     })
   const risk = spans.layingWorkerRisk
   if (risk !== undefined && noQueen && risk.latest >= today)
@@ -99,15 +114,13 @@ function windowEvents(s: ColonySummary, today: Day): Said[] {
       uid: 'laying-workers-risk',
       from: risk.earliest,
       to: risk.latest,
-      title: 'laying workers threaten',
-      text: 'No queen is proven, and the last young brood is three to four weeks old.',
+      ...calendar.layingWorkers,
     })
   if (spans.broodless !== undefined && spans.broodless.to >= today)
     said.push({
       uid: 'broodless',
       ...spans.broodless,
-      title: 'no capped brood (for a mite treatment)',
-      text: 'A treatment then reaches mites that cannot hide in cells. Respirator, gloves, and the label registered where you are: the label is the law.',
+      ...calendar.broodless,
     })
   return said
 }

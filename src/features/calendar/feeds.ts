@@ -3,11 +3,12 @@
 import { and, desc, eq, isNull } from 'drizzle-orm'
 import type { Deps } from '../../app/index.ts'
 import type { Day } from '../../days.ts'
+import { LANGUAGES, type Language, languageOf } from '../../languages.ts'
 import type { Shows } from '../../people/index.ts'
 import { calendarFeed, digestOf, newToken, person } from '../../people/node.ts'
 import type { Connection } from '../../store/index.ts'
 import type { CalendarEvent, FeedEvent } from './calendar.ts'
-import { inYard, revisionsOn } from './revisions.ts'
+import { inYard, revisionsOn, toldAs } from './revisions.ts'
 
 export interface Feed {
   /** Names the address without opening it. */
@@ -24,6 +25,8 @@ interface FeedHolder {
   person: { id: string; name: string }
   shows: Shows
   yard: string | null
+  /** As the account has chosen, now. */
+  language: Language
 }
 
 /** Nobody needs more; a forgotten loop in some program must not fill the table. */
@@ -39,7 +42,11 @@ export interface Calendars {
   /** Whose address it is; null when unknown, taken back, or the account was closed. */
   holder(token: string): FeedHolder | null
   /** What calendars of that kind are to be sent now. */
-  told(feed: Pick<FeedHolder, 'shows' | 'yard'>, events: readonly CalendarEvent[], today: Day): FeedEvent[]
+  told(
+    feed: Pick<FeedHolder, 'shows' | 'yard' | 'language'>,
+    events: readonly CalendarEvent[],
+    today: Day,
+  ): FeedEvent[]
 }
 
 const HOUR = 3_600_000
@@ -95,10 +102,19 @@ export function calendarsOn(connection: Connection, clock: () => Date): Calendar
       if (found === undefined) return null
       touch(digest, found.feed.fetchedAt)
       const { feed } = found
-      return { person: { id: found.person.id, name: found.person.name }, shows: feed.shows, yard: feed.yard }
+      const { id, name, language } = found.person
+      return {
+        person: { id, name },
+        shows: feed.shows,
+        yard: feed.yard,
+        language: languageOf(language) ?? LANGUAGES[0],
+      }
     },
     told: (feed, events, today) =>
-      inYard(revisions.revise(feed.shows, events, { now: clock(), today }), feed.yard),
+      inYard(
+        revisions.revise(toldAs(feed), inLanguage(events, feed.language), { now: clock(), today }),
+        feed.yard,
+      ),
   }
 
   /** Notes the hour, so that a calendar that looks every minute does not write each time. */
@@ -115,5 +131,9 @@ export function calendarsOn(connection: Connection, clock: () => Date): Calendar
     }
   }
 }
+
+/** An event in another language is another event: its revisions are counted by themselves. */
+const inLanguage = (events: readonly CalendarEvent[], language: Language): readonly CalendarEvent[] =>
+  language === LANGUAGES[0] ? events : events.map((e) => ({ ...e, uid: `${e.uid}-${language}` }))
 
 export type CalendarDeps = Deps & { calendars: Calendars }

@@ -6,14 +6,19 @@
 
 import { and, eq, sql } from 'drizzle-orm'
 import { addDays, type Day } from '../../days.ts'
+import { LANGUAGES, type Language } from '../../languages.ts'
 import type { Shows } from '../../people/index.ts'
 import type { Connection } from '../../store/index.ts'
 import type { CalendarEvent, FeedEvent } from './calendar.ts'
-import { calendarEvent } from './schema.ts'
+import { calendarEvent, type ToldAs } from './schema.ts'
 
 /** A calendar that did not look for so long has other troubles (judgement). */
 const CANCELLED_FOR_DAYS = 30
 const DAY = 86_400_000
+
+/** What was said in another language than the first is kept beside it: one reader must not look like a change to another. */
+export const toldAs = ({ shows, language }: { shows: Shows; language: Language }): ToldAs =>
+  language === LANGUAGES[0] ? shows : `${shows} ${language}`
 
 /** What is kept of an event: what it says, and the yards in whose calendars it was before. */
 interface Kept {
@@ -27,7 +32,7 @@ export interface Revised extends FeedEvent {
 
 export interface Revisions {
   /** Notes what is new, what has changed and what is gone; gives everything that is to be sent now, by uid. */
-  revise(shows: Shows, events: readonly CalendarEvent[], now: Instant): Revised[]
+  revise(shows: ToldAs, events: readonly CalendarEvent[], now: Instant): Revised[]
 }
 
 /** Now, and which day that is in the yard. */
@@ -95,7 +100,7 @@ export function revisionsOn({ db, write }: Connection): Revisions {
 }
 
 /** The row as it is to be; the very row it was when nothing has changed. */
-function presentRow(shows: Shows, event: CalendarEvent, row: Row | undefined, at: string): Row {
+function presentRow(shows: ToldAs, event: CalendarEvent, row: Row | undefined, at: string): Row {
   const before = row === undefined ? null : kept(row)
   const was =
     before === null || before.event.yard === event.yard

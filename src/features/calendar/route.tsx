@@ -1,9 +1,18 @@
 import { type Context, Hono } from 'hono'
 import { etag } from 'hono/etag'
-import { type AppContext, type Env, page, todayOf, typedIn, viewerOf } from '../../app/index.ts'
+import {
+  type AppContext,
+  type Env,
+  keepPageLanguage,
+  page,
+  todayOf,
+  typedIn,
+  viewerOf,
+} from '../../app/index.ts'
 import { originOf } from '../../app/node.ts'
 import { type FieldProblem, one, type Typed } from '../../forms/index.ts'
 import { SHOWS } from '../../people/node.ts'
+import { wordsIn } from '../../words/index.ts'
 import { calendarText } from './calendar.ts'
 import { eventsOf } from './events.ts'
 import type { CalendarDeps } from './feeds.ts'
@@ -48,16 +57,14 @@ export function calendar(deps: CalendarDeps): Hono<Env> {
     const shows = SHOWS.find((s) => s === (one(typed, 'shows') || 'yard-day'))
     const asked = one(typed, 'yard') === EVERY_YARD ? '' : one(typed, 'yard')
     const problems: FieldProblem[] = []
-    if (shows === undefined) problems.push({ field: 'shows', message: 'Say what stands in the calendar.' })
-    if (asked !== '' && !yards().includes(asked))
-      problems.push({ field: 'yard', message: 'There is no such yard with colonies in it.' })
+    const { calendar: words } = c.var.frame.words
+    if (shows === undefined) problems.push({ field: 'shows', message: words.sayWhat })
+    if (asked !== '' && !yards().includes(asked)) problems.push({ field: 'yard', message: words.noYard })
     if (shows === undefined || problems.length > 0) return show(c, { typed, problems })
     const token = calendars.open(viewerOf(c).id, { shows, yard: asked === '' ? null : asked })
     if (token === null)
-      return show(c, {
-        typed,
-        problems: [{ field: '', message: `You have ${MOST_FEEDS} addresses already: take one back first.` }],
-      })
+      return show(c, { typed, problems: [{ field: '', message: words.tooMany(MOST_FEEDS) }] })
+    keepPageLanguage(c, deps)
     return show(c, { made: `${originOf(c, deps.outside)}/feed/${token}.ics` })
   })
 
@@ -79,10 +86,12 @@ export function calendarFeed(deps: CalendarDeps): Hono<Env> {
     if (holder === null) return next()
     const today = todayOf(deps)
     await (deps.daily?.(today) ?? store.refresh(today))
-    const events = eventsOf(store.colonies({ open: true }), today, holder.shows)
+    const words = (deps.words ?? wordsIn)(holder.language)
+    const events = eventsOf(store.colonies({ open: true }), today, holder.shows, words)
     const text = calendarText(calendars.told(holder, events, today), {
       name: `${store.settings.get('yardName') || 'Resettle'}${holder.yard === null ? '' : `: ${holder.yard}`}`,
       origin: originOf(c, deps.outside),
+      language: holder.language,
     })
     return answer(c, text)
   })

@@ -2,6 +2,7 @@
 
 import { and, eq, isNotNull, isNull } from 'drizzle-orm'
 import type { Day } from '../../days.ts'
+import { LANGUAGES, type Language, languageOf } from '../../languages.ts'
 import { person } from '../../people/node.ts'
 import type { Connection } from '../../store/index.ts'
 import { newHookSecret } from './hook.ts'
@@ -16,6 +17,8 @@ export interface MessageChoice {
   hour: number
   /** First day it is sent for. */
   fromDay: Day
+  /** The account's: in which the digest is written. */
+  language: Language
 }
 
 /** The hour until somebody chooses another. */
@@ -33,23 +36,33 @@ export interface Choices {
   notBefore(day: Day): void
 }
 
-const choiceOf = ({ changedAt: _changedAt, ...row }: typeof messageChoice.$inferSelect): MessageChoice => row
+interface Row {
+  choice: typeof messageChoice.$inferSelect
+  language: string | null
+}
+
+function choiceOf({ choice, language }: Row): MessageChoice {
+  const { changedAt: _changedAt, ...kept } = choice
+  return { ...kept, language: languageOf(language) ?? LANGUAGES[0] }
+}
 
 export function choicesOn({ db, write }: Connection): Choices {
+  const all = () =>
+    db
+      .select({ choice: messageChoice, language: person.language })
+      .from(messageChoice)
+      .innerJoin(person, eq(person.id, messageChoice.person))
   const of = (personId: string): MessageChoice | null => {
-    const row = db.select().from(messageChoice).where(eq(messageChoice.person, personId)).get()
+    const row = all().where(eq(messageChoice.person, personId)).get()
     return row === undefined ? null : choiceOf(row)
   }
   return {
     of,
     wanted: () =>
-      db
-        .select({ choice: messageChoice })
-        .from(messageChoice)
-        .innerJoin(person, eq(person.id, messageChoice.person))
+      all()
         .where(and(isNull(person.closedAt), isNotNull(person.passphrase)))
         .all()
-        .map((row) => choiceOf(row.choice))
+        .map(choiceOf)
         .filter((c) => c.mail !== null || c.hook !== null),
     set: (personId, { mail, hook, hour, fromDay }, now) =>
       write(() => {

@@ -1,8 +1,7 @@
 /** The digest as an e-mail says it: plain text. */
 
-import { inWordsWithYear } from '../../days.ts'
 import type { Action } from '../../recovery/index.ts'
-import { ACTION_WORDS, dayWords, RULE_WORDS } from '../../words/index.ts'
+import type { Words } from '../../words/index.ts'
 import type { Digest, DigestItem } from './digest.ts'
 
 export interface MailText {
@@ -11,51 +10,51 @@ export interface MailText {
 }
 
 /** `home`: address of the yard's pages, where it is known. */
-export function digestText(digest: Digest, home: string | null): MailText {
+export function digestText(digest: Digest, home: string | null, w: Words): MailText {
   const { items, day } = digest
+  const { digest: t } = w.messages
   const late = items.filter((i) => i.late)
   const rest = items.filter((i) => !i.late)
   return {
-    subject: `${dayWords(day, day)}: ${countWords(items.length)}${late.length > 0 ? `, ${late.length} late` : ''}`,
+    subject: `${w.dates.day(day, day)}: ${t.count(items.length)}${late.length > 0 ? `, ${t.late(late.length)}` : ''}`,
     text: [
-      inWordsWithYear(day),
-      ...(items.length === 0 ? ['', nothingWords(digest)] : []),
-      ...block('Late', late, day),
-      ...block('Today', rest, day),
+      w.dates.dayWithYear(day),
+      ...(items.length === 0 ? ['', nothingWords(digest, w)] : []),
+      ...block(t.blocks.late, late, day, w),
+      ...block(t.blocks.today, rest, day, w),
       '',
       ...(home === null
-        ? ['Change or stop these messages on your account’s page.']
-        : [`The round: ${home}/round`, `Change or stop these messages: ${home}/account/messages`]),
+        ? [t.changeSomewhere]
+        : [t.round(`${home}/round`), t.change(`${home}/account/messages`)]),
       '',
     ].join('\n'),
   }
 }
 
-const countWords = (n: number): string =>
-  n === 0 ? 'no box asks' : n === 1 ? '1 box asks' : `${n} boxes ask`
-
-function nothingWords({ next, day }: Digest): string {
-  if (next === null) return 'No box asks for anything today, and nothing is planned.'
-  const what = next.rule === null ? '' : `, ${lower(RULE_WORDS[next.rule].name)}`
-  return `No box asks for anything today. The next one: ${next.tag}${what}, ${dayWords(next.on, day)}.`
+function nothingWords({ next, day }: Digest, { dates, messages, trade }: Words): string {
+  const { digest: t } = messages
+  if (next === null) return t.nothing
+  const what = next.rule === null ? '' : `, ${lower(trade.rules[next.rule].name)}`
+  return t.next(`${next.tag}${what}`, dates.day(next.on, day))
 }
 
-const block = (title: string, items: readonly DigestItem[], day: string): string[] =>
-  items.length === 0 ? [] : ['', `${title}:`, ...items.map((i) => `  ${lineWords(i, day)}`)]
+const block = (title: string, items: readonly DigestItem[], day: string, w: Words): string[] =>
+  items.length === 0 ? [] : ['', `${title}:`, ...items.map((i) => `  ${lineWords(i, day, w)}`)]
 
 /** Actions that only say "look": the check's own name says more. */
 const LOOKING: readonly Action[] = ['none', 'leave-alone', 'outside-look', 'open-and-look']
+/** Their words say already that the lid stays on. */
+const SAYS_LID_ON: readonly Action[] = ['leave-alone', 'outside-look']
 
-function lineWords(i: DigestItem, day: string): string {
-  const what =
-    i.rule !== null && LOOKING.includes(i.action) ? RULE_WORDS[i.rule].name : ACTION_WORDS[i.action]
-  const lid = i.lidOn && !what.includes('lid') ? ' (lid on)' : ''
+function lineWords(i: DigestItem, day: string, { dates, messages, trade }: Words): string {
+  const { digest: t } = messages
+  const looks = i.rule !== null && LOOKING.includes(i.action)
+  const what = looks && i.rule !== null ? trade.rules[i.rule].name : trade.actions[i.action]
+  const lid = i.lidOn && (looks || !SAYS_LID_ON.includes(i.action)) ? ` ${t.lidOn}` : ''
   const until =
     i.closes === null
       ? ''
-      : i.late
-        ? `; should have been done by ${dayWords(i.closes, day)}`
-        : `; last day ${dayWords(i.closes, day)}`
+      : `; ${i.late ? t.shouldHave(dates.day(i.closes, day)) : t.lastDay(dates.day(i.closes, day))}`
   return `${i.tag}: ${lower(what)}${lid}${until}`
 }
 

@@ -4,6 +4,7 @@ import { createHash } from 'node:crypto'
 import { TZDate } from '@date-fns/tz'
 import { addDays, type Day, dayIn } from '../../days.ts'
 import type { Store } from '../../store/index.ts'
+import { wordsIn } from '../../words/index.ts'
 import type { Choices, MessageChoice } from './choices.ts'
 import { type Digest, digestOf } from './digest.ts'
 import { digestText } from './digest-text.ts'
@@ -51,7 +52,7 @@ export function messengerOf(parts: MessengerParts): Messenger {
     if (way === 'mail')
       return mailer === null || choice.mail === null
         ? Promise.resolve({ ok: false, again: false, words: 'this server sends no e-mail' })
-        : mailer.send({ to: choice.mail, id, ...digestText(made, parts.home) })
+        : mailer.send({ to: choice.mail, id, ...digestText(made, parts.home, wordsIn(choice.language)) })
     if (choice.hook === null || choice.secret === null)
       return Promise.resolve({ ok: false, again: false, words: 'there is no webhook' })
     const body = hookBody(made, clock())

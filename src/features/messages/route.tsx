@@ -1,8 +1,8 @@
 import { Hono } from 'hono'
 import { RateLimiterMemory, RateLimiterRes } from 'rate-limiter-flexible'
-import { type AppContext, type Env, page, typedIn, viewerOf } from '../../app/index.ts'
+import { type AppContext, type Env, keepPageLanguage, page, typedIn, viewerOf } from '../../app/index.ts'
 import { type FieldProblem, one, type Typed } from '../../forms/index.ts'
-import { dayWords, instantWords } from '../../words/index.ts'
+import type { Words } from '../../words/index.ts'
 import { DEFAULT_HOUR } from './choices.ts'
 import { hookUrlProblem } from './hook-rules.ts'
 import { emailAddress } from './mail.ts'
@@ -15,9 +15,10 @@ const SHOWN = 10
 /** Messages one person may try out in an hour. */
 const TRIES = { points: 6, duration: 3600 }
 
-const DONE: Record<string, string> = {
-  saved: 'Saved.',
-  secret: 'The webhook has a new secret.',
+/** What was done, by the word in the address that comes after it. */
+const DONE: Record<string, (w: Words['messages']) => string> = {
+  saved: (w) => w.saved,
+  secret: (w) => w.secret.renewed,
 }
 
 /** One's own morning messages. */
@@ -57,7 +58,8 @@ export function messages(deps: MessagesDeps): Hono<Env> {
   }
 
   app.get('/account/messages', (c) => {
-    const words = DONE[c.req.query('done') ?? '']
+    const done = DONE[c.req.query('done') ?? '']
+    const words = done?.(c.var.frame.words.messages)
     return show(c, typedNow(c), [], words === undefined ? null : { words, well: true })
   })
 
@@ -76,12 +78,14 @@ export function messages(deps: MessagesDeps): Hono<Env> {
     // On a server that sends no e-mail the field is not shown: what was chosen before stays.
     const kept = messenger.sendsMail ? mail || null : (choices.of(id)?.mail ?? null)
     const fromDay = messenger.firstDay(hour)
+    keepPageLanguage(c, deps)
     choices.set(id, { mail: kept, hook: hook || null, hour, fromDay }, deps.clock().toISOString())
     return c.redirect('/account/messages?done=saved', 303)
   })
 
   app.post('/account/messages/try', async (c) => {
     const viewer = viewerOf(c)
+    const { messages: words } = c.var.frame.words
     const mine = choices.of(viewer.id)
     const way = one(await typedIn(c), 'way') === 'mail' ? 'mail' : 'hook'
     if (mine === null || mine[way] === null)
@@ -90,11 +94,11 @@ export function messages(deps: MessagesDeps): Hono<Env> {
       await tries.consume(viewer.id)
     } catch (refusal) {
       if (!(refusal instanceof RateLimiterRes)) throw refusal
-      return show(c, typedNow(c), [], { words: 'Tried often enough for now: wait an hour.', well: false })
+      return show(c, typedNow(c), [], { words: words.enough, well: false })
     }
     const result = await messenger.tryOut(mine, way)
-    const words = result.ok ? 'It went out.' : `It did not go out: ${result.words}.`
-    return show(c, typedNow(c), [], { words, well: result.ok })
+    const said = result.ok ? words.wentOut : words.didNot(words.trouble(result.words))
+    return show(c, typedNow(c), [], { words: said, well: result.ok })
   })
 
   app.post('/account/messages/secret', (c) => {
@@ -106,17 +110,23 @@ export function messages(deps: MessagesDeps): Hono<Env> {
 
 function sentWords(c: AppContext, line: SentLine): SentWords {
   const { zone, today } = c.var.frame
-  const at = (iso: string): string => instantWords(iso, zone, today)
-  const day = dayWords(line.day, today)
-  const said = (words: string, late: boolean): SentWords => ({ day, way: line.way, words, late })
+  const { dates, messages: t } = c.var.frame.words
+  const at = (iso: string): string => dates.instant(iso, zone, today)
+  const why = t.trouble(line.trouble ?? '')
+  const said = (words: string, late: boolean): SentWords => ({
+    day: dates.day(line.day, today),
+    way: line.way,
+    words,
+    late,
+  })
   switch (line.state) {
     case 'sent':
-      return said(`sent ${at(line.changedAt)}`, false)
+      return said(t.sent(at(line.changedAt)), false)
     case 'sending':
-      return said('on its way, or interrupted: not sent again, so that it never comes twice', false)
+      return said(t.sending, false)
     case 'again':
-      return said(`${line.trouble}; tried again ${at(line.againAt ?? line.changedAt)}`, true)
+      return said(t.again(why, at(line.againAt ?? line.changedAt)), true)
     case 'given-up':
-      return said(`not sent: ${line.trouble}`, true)
+      return said(t.notSent(why), true)
   }
 }

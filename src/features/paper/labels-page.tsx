@@ -2,7 +2,9 @@
 
 import { raw } from 'hono/html'
 import { type Frame, Layout, YardChoice } from '../../parts/index.ts'
-import { SIZE_WORDS, SIZES, type Size } from './page.tsx'
+import type { Words } from '../../words/index.ts'
+import { ChooseSize, Show } from './choose.tsx'
+import type { Size } from './sizes.ts'
 import { PaperWays } from './ways.tsx'
 
 interface Label {
@@ -32,20 +34,18 @@ export const LabelsPage = (p: LabelsProps) => {
   const pages = Array.from({ length: Math.ceil(p.labels.length / LABELS_A_PAGE) }, (_, i) =>
     p.labels.slice(i * LABELS_A_PAGE, (i + 1) * LABELS_A_PAGE),
   )
+  const { paper, parts } = p.frame.words
   return (
-    <Layout frame={p.frame} title="Stand labels" scripts={['islands/print.ts']}>
+    <Layout frame={p.frame} title={paper.stands.title} scripts={['islands/print.ts']}>
       <div class="no-print">
-        <h1>Stand labels</h1>
+        <h1>{paper.stands.title}</h1>
         <PaperWays frame={p.frame} />
-        <p>
-          A label for each box: the tag to read from a distance, and a code. Point a phone’s camera at it and
-          the colony’s page opens, of whichever colony has the tag then.
-        </p>
+        <p>{paper.stands.about}</p>
         <Choose {...p} />
-        <Reach origin={p.origin} />
-        {p.labels.length === 0 ? <p>No colonies stand there.</p> : null}
+        <Reach origin={p.origin} words={paper.stands} />
+        {p.labels.length === 0 ? <p>{paper.stands.none}</p> : null}
       </div>
-      <section class={`leaves leaves-${p.size}`} tabindex={0} aria-label="As it is printed">
+      <section class={`leaves leaves-${p.size}`} tabindex={0} aria-label={paper.asPrinted}>
         {pages.map((labels) => (
           <section class="leaf label-page">
             {labels.map((l) => (
@@ -54,7 +54,7 @@ export const LabelsPage = (p: LabelsProps) => {
                 <div class="label-text">
                   <b class="label-tag">{l.tag}</b>
                   <span>{l.yard}</span>
-                  {l.stand === null ? null : <span>stand {l.stand}</span>}
+                  {l.stand === null ? null : <span>{parts.stand(l.stand)}</span>}
                   <span class="label-address">{l.address.replace(/^https?:\/\//, '')}</span>
                 </div>
               </article>
@@ -66,24 +66,15 @@ export const LabelsPage = (p: LabelsProps) => {
   )
 }
 
-const Choose = ({ yard, yards, size, origin, refused }: LabelsProps) => (
+const Choose = ({ frame, yard, yards, size, origin, refused }: LabelsProps) => (
   <form class="sheet-choose" method="get" action="/labels">
     <YardChoice yard={yard} yards={yards} />
-    <label>
-      Paper
-      <select name="size">
-        {SIZES.map((s) => (
-          <option value={s} selected={s === size}>
-            {SIZE_WORDS[s]}
-          </option>
-        ))}
-      </select>
-    </label>
+    <ChooseSize size={size} />
     <label class="choose-wide">
-      Address of this book, as phones reach it
+      {frame.words.paper.stands.address}
       {refused === null ? null : (
         <span class="problem" id="address-problem">
-          must be an address like https://yard.example
+          {frame.words.paper.stands.badAddress}
         </span>
       )}
       <input
@@ -97,27 +88,18 @@ const Choose = ({ yard, yards, size, origin, refused }: LabelsProps) => (
         aria-describedby={refused === null ? undefined : 'address-problem'}
       />
     </label>
-    <button class="button" type="submit">
-      Show
-    </button>
-    <button class="button button-do" type="button" id="print" hidden>
-      Print
-    </button>
+    <Show print />
   </form>
 )
 
 /** A code that leads nowhere is worse than none. */
-const Reach = ({ origin }: { origin: string }) => {
+const Reach = ({ origin, words }: { origin: string; words: Words['paper']['stands'] }) => {
   const { protocol, hostname } = new URL(origin)
   const here = /^(localhost|127\.|\[::1\])/.test(hostname)
   if (!here && protocol === 'https:') return null
   return (
     <div class="notice notice-late">
-      <p>
-        {here
-          ? `${origin} is this machine alone: no phone in the yard can open it. Put in the address that phones use.`
-          : `Phones open ${origin}, but keep no round without signal: that needs https.`}
-      </p>
+      <p>{here ? words.here(origin) : words.notHttps(origin)}</p>
     </div>
   )
 }

@@ -3,8 +3,7 @@ import { type Deps, type Env, page } from '../../app/index.ts'
 import { originOf } from '../../app/node.ts'
 import { boxAddress, originTyped, qrSvg } from './labels.ts'
 import { LabelsPage } from './labels-page.tsx'
-import { SIZES } from './page.tsx'
-import { usualSize } from './route.tsx'
+import { SIZES, usualSize } from './sizes.ts'
 
 /** Stand labels, to be printed. */
 export function labels(deps: Deps): Hono<Env> {

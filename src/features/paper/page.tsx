@@ -1,26 +1,16 @@
 /** The round on paper: one block a box, boxes to tick in the order of the visit's form, room for notes. */
 
 import type { Day } from '../../days.ts'
-import { inWordsWithYear } from '../../days.ts'
+import { useWords } from '../../forms/index.ts'
 import { type Frame, Layout, YardChoice } from '../../parts/index.ts'
 import type { Check } from '../../recovery/index.ts'
-import {
-  headline,
-  lidCautions,
-  PHASE_WORDS,
-  RULE_WORDS,
-  toDoOf,
-  type Units,
-  windowWords,
-} from '../../words/index.ts'
+import { headline, lidCautions, toDoOf, type Units, type Words } from '../../words/index.ts'
 import type { Box } from '../round/index.ts'
-import { Front, REASONS_A_PAGE, reasoned } from './front.tsx'
+import { ChooseBoxes, ChooseSize, Show } from './choose.tsx'
+import { Front, frontPages } from './front.tsx'
 import { labelWithUnit, SHEET, type SheetField } from './sheet.ts'
+import type { Size } from './sizes.ts'
 import { PaperWays } from './ways.tsx'
-
-export const SIZES = ['a4', 'letter'] as const
-export type Size = (typeof SIZES)[number]
-export const SIZE_WORDS: Record<Size, string> = { a4: 'A4', letter: 'Letter' }
 
 /** As many blocks as fit on either size with room to write (measured in print). */
 const BLOCKS_A_PAGE = 3
@@ -54,12 +44,12 @@ const partsOf = <T,>(all: readonly T[], size: number): T[][] =>
   Array.from({ length: Math.ceil(all.length / size) }, (_, i) => all.slice(i * size, (i + 1) * size))
 
 /** Pages of the sheet: a yard begins on a new one, with its reasons. */
-function leavesOf(boxes: readonly PrintedBox[]): Leaf[] {
+function leavesOf(boxes: readonly PrintedBox[], { units, words }: Frame): Leaf[] {
   const yards = [...new Set(boxes.map((b) => b.yard))]
   return yards.flatMap((yard) => {
     const own = boxes.filter((b) => b.yard === yard)
     return [
-      ...partsOf(reasoned(own), REASONS_A_PAGE).map(
+      ...frontPages(own, units, words).map(
         (boxes, i): Leaf => ({ yard, front: i === 0 ? 'first' : 'more', boxes }),
       ),
       ...partsOf(own, BLOCKS_A_PAGE).map((boxes): Leaf => ({ yard, front: null, boxes })),
@@ -68,41 +58,37 @@ function leavesOf(boxes: readonly PrintedBox[]): Leaf[] {
 }
 
 export const PaperPage = (p: PaperProps) => {
-  const leaves = leavesOf(p.boxes)
+  const leaves = leavesOf(p.boxes, p.frame)
+  const { words } = p.frame
+  const { paper } = words
   return (
-    <Layout frame={p.frame} title="Round sheet" scripts={['islands/print.ts']}>
+    <Layout frame={p.frame} title={paper.sheet.title} scripts={['islands/print.ts']}>
       <div class="no-print">
-        <h1>Round sheet on paper</h1>
+        <h1>{paper.sheet.heading}</h1>
         <PaperWays frame={p.frame} />
         <Choose {...p} />
         {leaves.length === 0 ? (
-          <p>
-            No box asks for anything{p.day === p.frame.today ? ' more' : ''} on that day
-            {p.yard === null ? '' : ` at ${p.yard}`}: the sheet would be empty.
-          </p>
+          <p>{paper.sheet.empty(p.yard, p.day === p.frame.today)}</p>
         ) : (
           <p>
-            {leaves.length === 1 ? '1 page' : `${leaves.length} pages`}, {SIZE_WORDS[p.size]}. Print it from
-            your browser. Afterwards the whole sheet is typed in on one page:{' '}
+            {paper.sheet.pages(leaves.length, paper.sizes[p.size])}
             <a
               href={`/sheet-entry?${new URLSearchParams({ yard: p.yard ?? '', day: p.day, ...(p.all ? { all: '1' } : {}) })}`}
             >
-              type in this sheet
+              {paper.sheet.typeIn}
             </a>
             .
           </p>
         )}
       </div>
-      <section class={`leaves leaves-${p.size}`} tabindex={0} aria-label="As it is printed">
+      <section class={`leaves leaves-${p.size}`} tabindex={0} aria-label={paper.asPrinted}>
         {leaves.map((leaf, i) => (
           <section class={leaf.front === null ? 'leaf' : 'leaf leaf-front'}>
             <header class="leaf-head">
               <b>{leaf.yard}</b>
-              <span>{inWordsWithYear(p.day)}</span>
-              <span class="leaf-who">walked by</span>
-              <span>
-                page {i + 1} of {leaves.length}
-              </span>
+              <span>{words.dates.dayWithYear(p.day)}</span>
+              <span class="leaf-who">{paper.sheet.walkedBy}</span>
+              <span>{paper.sheet.page(i + 1, leaves.length)}</span>
             </header>
             {leaf.front === null ? (
               leaf.boxes.map((box) => <Block box={box} units={p.frame.units} />)
@@ -125,63 +111,45 @@ const Choose = ({ frame, yard, yards, day, days, all, size }: PaperProps) => (
   <form class="sheet-choose" method="get" action="/paper">
     <YardChoice yard={yard} yards={yards} />
     <label>
-      Day
+      {frame.words.paper.sheet.day}
       <input type="date" name="day" value={day} min={frame.today} max={days.to} />
     </label>
-    <label>
-      Boxes
-      <select name="all">
-        <option value="">on the round</option>
-        <option value="1" selected={all}>
-          all
-        </option>
-      </select>
-    </label>
-    <label>
-      Paper
-      <select name="size">
-        {SIZES.map((s) => (
-          <option value={s} selected={s === size}>
-            {SIZE_WORDS[s]}
-          </option>
-        ))}
-      </select>
-    </label>
-    <button class="button" type="submit">
-      Show
-    </button>
-    <button class="button button-do" type="button" id="print" hidden>
-      Print
-    </button>
+    <ChooseBoxes all={all} />
+    <ChooseSize size={size} />
+    <Show print />
   </form>
 )
 
 const Block = ({ box, units }: { box: PrintedBox; units: Units }) => {
   const { plan, history } = box
-  const toDo = toDoOf(plan)
-  const [caution] = lidCautions(plan, history)
+  const words = useWords()
+  const { paper, parts, trade } = words
+  const toDo = toDoOf(plan, words)
+  const [caution] = lidCautions(plan, history, words)
   return (
     <article class="block">
       <header class="block-head">
         <b class="block-tag">{box.tag}</b>
-        {box.stand === null ? null : <span>stand {box.stand}</span>}
-        <span>day {plan.day}</span>
-        {box.seen ? <b>seen today</b> : null}
-        <span class="block-phase">{toDo === null ? headline(plan, null) : PHASE_WORDS[plan.phase]}</span>
-        <span class="block-time">time</span>
+        {box.stand === null ? null : <span>{parts.stand(box.stand)}</span>}
+        <span>{paper.sheet.ofStay(plan.day)}</span>
+        {box.seen ? <b>{paper.sheet.seenToday}</b> : null}
+        <span class="block-phase">
+          {toDo === null ? headline(plan, null, words) : trade.phases[plan.phase]}
+        </span>
+        <span class="block-time">{paper.sheet.time}</span>
       </header>
       {toDo === null ? null : (
         <p class="block-ask">
           <b>
             {toDo.title}
-            {toDo.lidOn ? ', lid on' : ''}
+            {toDo.lidOn ? paper.sheet.lidOn : ''}
             {toDo.question === null ? '.' : ':'}
           </b>{' '}
-          {toDo.question} {toDo.check === null ? '' : `(${whenWords(toDo.check, plan.asOf)})`}
+          {toDo.question} {toDo.check === null ? '' : `(${whenWords(toDo.check, plan.asOf, words)})`}
           {toDo.also.length === 0
             ? ''
-            : ` Also: ${toDo.also.map((c) => RULE_WORDS[c.rule].name.toLowerCase()).join('; ')}.`}
-          {caution === undefined ? '' : ` Mind: ${caution}`}
+            : paper.sheet.also(toDo.also.map((c) => trade.rules[c.rule].name.toLowerCase()).join('; '))}
+          {caution === undefined ? '' : paper.sheet.mind(caution)}
         </p>
       )}
       <div class="ticks">
@@ -199,8 +167,10 @@ const Block = ({ box, units }: { box: PrintedBox; units: Units }) => {
 }
 
 /** The window, with the word that a mark says on the screen. */
-const whenWords = (check: Check, day: Day): string =>
-  `${check.status === 'overdue' ? 'late ' : ''}${windowWords(check, day)}`
+function whenWords(check: Check, day: Day, { dates, paper }: Words): string {
+  const window = dates.window(check, day)
+  return check.status === 'overdue' ? paper.sheet.late(window) : window
+}
 
 const named = (name: string): SheetField => {
   const field = SHEET.find((f) => f.name === name)
@@ -241,34 +211,24 @@ const Line = ({ fields, units }: { fields: SheetField[]; units: Units }) => (
   </p>
 )
 
-/** Shorter on paper, where a line is a line. */
-const PAPER_WORDS: Record<string, string> = {
-  other: 'other',
-  'torn-down': 'torn',
-  'brood-disease-suspected': 'brood disease?',
-  'mated-queen': 'mated queen',
-  treatment: 'treatment',
-  'not-found': 'not found',
-  'in-haste': 'glanced',
-  thoroughly: 'every frame',
-  released: 'out',
-  'still-caged': 'still in it',
+const Field = ({ field, units }: { field: SheetField; units: Units }) => {
+  const words = useWords()
+  const { short } = words.paper
+  return (
+    <span class={`on-paper on-paper-${field.as}`} data-field={field.name}>
+      <span class="on-paper-label">{labelWithUnit(field, units, words)}</span>
+      {field.choices === undefined ? (
+        <span class="write-on" />
+      ) : (
+        <span class="on-paper-choices">
+          {field.choices(words).map((c) => (
+            <span class="tick">
+              <i />
+              {short[`${field.name} ${c.value}`] ?? short[c.value] ?? c.label.toLowerCase()}
+            </span>
+          ))}
+        </span>
+      )}
+    </span>
+  )
 }
-
-const Field = ({ field, units }: { field: SheetField; units: Units }) => (
-  <span class={`on-paper on-paper-${field.as}`} data-field={field.name}>
-    <span class="on-paper-label">{labelWithUnit(field, units)}</span>
-    {field.choices === undefined ? (
-      <span class="write-on" />
-    ) : (
-      <span class="on-paper-choices">
-        {field.choices.map((c) => (
-          <span class="tick">
-            <i />
-            {PAPER_WORDS[c.value] ?? c.label.toLowerCase()}
-          </span>
-        ))}
-      </span>
-    )}
-  </span>
-)

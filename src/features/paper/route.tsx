@@ -1,8 +1,9 @@
 import { Hono } from 'hono'
 import { type Deps, type Env, page } from '../../app/index.ts'
 import { isDay } from '../../days.ts'
-import { PaperPage, SIZES, type Size } from './page.tsx'
+import { PaperPage } from './page.tsx'
 import { printedSheet, sheetDays } from './sheet-of.ts'
+import { SIZES, usualSize } from './sizes.ts'
 
 /** The round sheet, to be printed. */
 export function paper(deps: Deps): Hono<Env> {
@@ -33,6 +34,3 @@ export function paper(deps: Deps): Hono<Env> {
   })
   return app
 }
-
-/** Where one reckons in °F, printers hold Letter paper. */
-export const usualSize = (temperature: 'F' | 'C'): Size => (temperature === 'F' ? 'letter' : 'a4')

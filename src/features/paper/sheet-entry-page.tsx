@@ -12,9 +12,10 @@ import {
 } from '../../forms/index.ts'
 import type { StandingEntry } from '../../journal/index.ts'
 import { type Frame, Layout, YardChoice } from '../../parts/index.ts'
-import { dayWords, entryWords, toDoOf } from '../../words/index.ts'
+import { type Choice, entryWords, toDoOf } from '../../words/index.ts'
 import { idField } from '../entries/index.ts'
 import type { Box } from '../round/index.ts'
+import { ChooseBoxes, Show } from './choose.tsx'
 import { labelWithUnit, ROW_PREFIXES, rowPrefix, SHEET, type SheetField, sheetLabel } from './sheet.ts'
 import { PaperWays } from './ways.tsx'
 
@@ -43,14 +44,15 @@ export interface SheetEntryProps {
 
 export const SheetEntryPage = (p: SheetEntryProps) => {
   const refused = new Set(p.form.problems.map((x) => /^r(\d+)\./.exec(x.field)?.[1])).size
+  const { entry } = p.frame.words.paper
   return (
-    <Layout frame={p.frame} title="Type in a sheet">
-      <h1>Type in a round sheet</h1>
+    <Layout frame={p.frame} title={entry.title}>
+      <h1>{entry.heading}</h1>
       <PaperWays frame={p.frame} />
       <Choose {...p} />
       {p.saved === null ? null : (
         <div class={refused > 0 ? 'notice notice-late' : 'notice notice-do'} role="status" id="saved">
-          <p>{savedWords(p.saved, refused)}</p>
+          <p>{entry.saved(p.saved, refused)}</p>
         </div>
       )}
       {p.rows.length === 0 ? null : (
@@ -71,9 +73,9 @@ export const SheetEntryPage = (p: SheetEntryProps) => {
           </datalist>
           <div class="save">
             <button class="button button-do" type="submit">
-              Save the sheet
+              {entry.save}
             </button>
-            <p class="soft">Boxes left empty are left alone.</p>
+            <p class="soft">{entry.leftEmpty}</p>
           </div>
         </form>
       )}
@@ -81,44 +83,22 @@ export const SheetEntryPage = (p: SheetEntryProps) => {
   )
 }
 
-function savedWords(saved: number, refused: number): string {
-  const done =
-    saved === 0
-      ? 'Nothing new is in the book'
-      : saved === 1
-        ? '1 box is in the book'
-        : `${saved} boxes are in the book`
-  if (refused === 0) return `${done}.`
-  const left = refused === 1 ? '1 box is not yet' : `${refused} boxes are not yet`
-  return `${saved === 0 ? left.replace('not yet', 'not in the book yet') : `${done}; ${left}`}: see what is wrong there, mend it and save again. What is in the book is not sent twice.`
-}
-
 const Choose = ({ yard, yards, day, days, all, frame }: SheetEntryProps) => (
   <form class="sheet-choose" method="get" action="/sheet-entry">
     <YardChoice yard={yard} yards={yards} />
     <label>
-      Day of the round
+      {frame.words.paper.entry.day}
       <input type="date" name="day" value={day} min={days.from} max={frame.today} />
     </label>
-    <label>
-      Boxes
-      <select name="all">
-        <option value="">on the round</option>
-        <option value="1" selected={all}>
-          all
-        </option>
-      </select>
-    </label>
-    <button class="button" type="submit">
-      Show
-    </button>
+    <ChooseBoxes all={all} />
+    <Show />
   </form>
 )
 
 const WalkedBy = ({ frame, form }: SheetEntryProps) =>
   frame.may('sign-for-others') ? (
     <p class="sheet-by">
-      <label for="f-by">Walked by</label>
+      <label for="f-by">{frame.words.paper.entry.walkedBy}</label>
       <input
         id="f-by"
         name="by"
@@ -134,14 +114,15 @@ const at = (row: SheetRow, name: string): string => rowPrefix(row.n) + name
 
 const Row = ({ row, view }: { row: SheetRow; view: SheetEntryProps }) => {
   const { form, frame } = view
+  const { words } = frame
   const prefix = rowPrefix(row.n)
   const problems = form.problems.filter((x) => x.field.startsWith(prefix))
-  const toDo = row.box === null ? null : toDoOf(row.box.plan)
+  const toDo = row.box === null ? null : toDoOf(row.box.plan, words)
   return (
     <fieldset class={problems.length > 0 ? 'sheet-row has-problem' : 'sheet-row'} id={`row-${row.n}`}>
       <legend>
-        {row.box === null ? 'Another box' : row.box.tag}{' '}
-        {row.box?.stand ? <small class="soft">stand {row.box.stand}</small> : null}{' '}
+        {row.box === null ? words.paper.entry.anotherBox : row.box.tag}{' '}
+        {row.box?.stand ? <small class="soft">{words.parts.stand(row.box.stand)}</small> : null}{' '}
         {toDo === null ? null : <small class="soft">{toDo.title}</small>}
       </legend>
       {row.box === null ? null : <input type="hidden" name={at(row, 'colony')} value={row.box.id} />}
@@ -154,7 +135,7 @@ const Row = ({ row, view }: { row: SheetRow; view: SheetEntryProps }) => {
           {problems.map((x) => (
             <li class="problem">
               <a href={`#${idOf(x.field)}`}>
-                {sentenceOf(sheetLabel(x.field.slice(prefix.length)), x.message)}
+                {sentenceOf(sheetLabel(x.field.slice(prefix.length), words), x.message, words)}
               </a>
             </li>
           ))}
@@ -162,15 +143,18 @@ const Row = ({ row, view }: { row: SheetRow; view: SheetEntryProps }) => {
       )}
       <div class="sheet-fields">
         {row.box === null ? (
-          <Cell form={form} name={at(row, 'tag')} field={{ name: 'tag', label: 'Tag', as: 'text' }} tags />
+          <Cell form={form} name={at(row, 'tag')} label={sheetLabel('tag', words)} as="text" tags />
         ) : null}
-        <Cell form={form} name={at(row, 'at')} field={{ name: 'at', label: 'Time', as: 'time' }} />
+        <Cell form={form} name={at(row, 'at')} label={sheetLabel('at', words)} as="time" />
         {SHEET.map((field) => (
           <Cell
             form={form}
             name={at(row, field.name)}
-            field={{ ...field, label: labelWithUnit(field, frame.units) }}
+            label={labelWithUnit(field, frame.units, words)}
+            as={field.as}
+            choices={field.choices?.(words)}
             tags={field.name.endsWith('donor')}
+            wide={field.name === 'note'}
           />
         ))}
       </div>
@@ -179,48 +163,52 @@ const Row = ({ row, view }: { row: SheetRow; view: SheetEntryProps }) => {
 }
 
 /** Typed in already, by whomever: so that no sheet is typed in twice. */
-const Known = ({ row, frame, day }: { row: SheetRow; frame: Frame; day: Day }) =>
-  row.known.length === 0 ? null : (
+const Known = ({ row, frame, day }: { row: SheetRow; frame: Frame; day: Day }) => {
+  const { dates, paper } = frame.words
+  return row.known.length === 0 ? null : (
     <p class="sheet-known">
-      In the book for {dayWords(day, frame.today)}:{' '}
+      {paper.entry.known(dates.day(day, frame.today))}{' '}
       {row.known
         .map((e) => {
-          const { title, facts } = entryWords(e, frame.units, frame.today)
-          return `${facts.length === 0 ? title : `${title} (${facts.join(', ')})`}, signed ${e.by}`
+          const { title, facts } = entryWords(e, frame.units, frame.today, false, frame.words)
+          return paper.entry.signedBy(facts.length === 0 ? title : `${title} (${facts.join(', ')})`, e.by)
         })
         .join('; ')}
       .
     </p>
   )
+}
 
 const TAGS = 'sheet-tags'
 
 interface CellProps {
   form: FormState
   name: string
-  field: Omit<SheetField, 'as'> & { as: SheetField['as'] | 'time' }
+  label: string
+  as: SheetField['as'] | 'time'
+  choices?: Choice[] | undefined
   /** Tags of the yard are offered. */
   tags?: boolean
+  wide?: boolean
 }
 
 /** One answer. Menus, not taps: at the desk the first letter chooses and Tab goes on. */
-const Cell = ({ form, name, field, tags }: CellProps) => {
+const Cell = ({ form, name, label, as, choices, tags = false, wide = false }: CellProps) => {
   const bad = form.problems.some((x: FieldProblem) => x.field === name)
   const invalid = bad ? { 'aria-invalid': 'true' as const } : {}
-  if (field.as === 'list') return <TickCell form={form.typed} name={name} field={field} />
+  if (as === 'list') return <TickCell form={form.typed} name={name} label={label} choices={choices ?? []} />
   const id = idOf(name)
   const value = one(form.typed, name)
-  const wide = field.name === 'note'
   return (
     <p class={wide ? 'cell cell-wide' : 'cell'}>
-      <label for={id}>{field.label}</label>
-      {field.choices === undefined ? (
+      <label for={id}>{label}</label>
+      {choices === undefined ? (
         <input
           id={id}
           name={name}
-          type={field.as === 'time' ? 'time' : 'text'}
+          type={as === 'time' ? 'time' : 'text'}
           value={value}
-          inputmode={field.as === 'number' ? 'decimal' : undefined}
+          inputmode={as === 'number' ? 'decimal' : undefined}
           maxlength={wide ? 2000 : 60}
           autocomplete="off"
           list={tags ? TAGS : undefined}
@@ -229,12 +217,12 @@ const Cell = ({ form, name, field, tags }: CellProps) => {
       ) : (
         <select id={id} name={name} {...invalid}>
           <option value="">–</option>
-          {field.choices.map((c) => (
+          {choices.map((c) => (
             <option value={c.value} selected={c.value === value}>
               {c.label}
             </option>
           ))}
-          {value !== '' && !field.choices.some((c) => c.value === value) ? (
+          {value !== '' && !choices.some((c) => c.value === value) ? (
             <option value={value} selected>
               {value}
             </option>
@@ -245,12 +233,19 @@ const Cell = ({ form, name, field, tags }: CellProps) => {
   )
 }
 
-const TickCell = ({ form, name, field }: { form: Typed; name: string; field: CellProps['field'] }) => {
+interface TickCellProps {
+  form: Typed
+  name: string
+  label: string
+  choices: Choice[]
+}
+
+const TickCell = ({ form, name, label, choices }: TickCellProps) => {
   const ticked = many(form, name)
   return (
     <fieldset class="cell cell-wide cell-ticks" id={idOf(name)}>
-      <legend>{field.label}</legend>
-      {(field.choices ?? []).map((c) => (
+      <legend>{label}</legend>
+      {choices.map((c) => (
         <label>
           <input type="checkbox" name={name} value={c.value} checked={ticked.includes(c.value)} /> {c.label}
         </label>

@@ -130,11 +130,12 @@ export function sheetEntry(deps: Deps): Hono<Env> {
     asked: SheetAsked,
     by: string,
   ): Promise<FieldProblem[]> => {
+    const { units, words } = c.var.frame
     const colony = one(row, 'colony') || one(row, 'tag')
-    if (colony === '') return [{ field: 'tag', message: 'must not be empty' }]
+    if (colony === '') return [{ field: 'tag', message: words.paper.entry.empty }]
     if (store.colony(colony) === null)
-      return [{ field: 'tag', message: `names no colony of this yard: “${colony.slice(0, 60)}”` }]
-    const sent = rowDrafts(row, asked.day, c.var.frame.units).map((draft) => ({
+      return [{ field: 'tag', message: words.paper.entry.noColony(colony.slice(0, 60)) }]
+    const sent = rowDrafts(row, asked.day, units, words).map((draft) => ({
       draft,
       id: idIn(row, idField(draft.prefix)),
       colony,

@@ -4,36 +4,15 @@
  */
 
 import { anyTyped, type Draft, draftOf, one, type Typed } from '../../forms/index.ts'
-import {
-  CAGE as CAGE_FOUND,
-  CAPPED_BROOD,
-  CELLS,
-  type Choice,
-  EGGS,
-  FRESH_COMB,
-  GIFT,
-  LID,
-  LOST,
-  MISSED,
-  OPEN_BROOD,
-  QUEEN_SEEN,
-  type Quantity,
-  SEARCHED,
-  SIGN,
-  STORES,
-  TEMPER,
-  type Units,
-  unitOf,
-} from '../../words/index.ts'
+import { type Choice, type Quantity, type Units, unitOf, type Words, wordsIn } from '../../words/index.ts'
 import { CAGE, GIFT_SLOTS, TIES, VISIT_PREFIXES, visitDrafts, WASH } from '../entries/index.ts'
 
 export interface SheetField {
   /** As in the form of a visit; those of a box not reached begin with {@link NOT_REACHED}. */
   name: string
-  label: string
   /** choice: one box to tick. list: any number. number and text: a line to write on. */
   as: 'choice' | 'list' | 'number' | 'text'
-  choices?: Choice[]
+  choices?: (w: Words) => Choice[]
   /** For numbers: what is asked for in the yard's units. */
   quantity?: Quantity
 }
@@ -41,58 +20,63 @@ export interface SheetField {
 const NOT_REACHED = 'missed.'
 const [GIVEN] = GIFT_SLOTS
 
-const said = (choices: Choice[]): Choice[] => choices.filter((c) => c.value !== '')
-const choice = (name: string, label: string, choices: Choice[]): SheetField => ({
+type List = keyof Words['choices']
+
+const choice = (name: string, list: List): SheetField => ({
   name,
-  label,
   as: 'choice',
-  choices: said(choices),
+  choices: (w) => w.choices[list].filter((c) => c.value !== ''),
 })
-const line = (name: string, label: string, as: 'number' | 'text' = 'number'): SheetField => ({
-  name,
-  label,
-  as,
-})
+const line = (name: string, as: 'number' | 'text' = 'number'): SheetField => ({ name, as })
 
 /** In the order of the form; the note comes last, where there is room to write. */
 export const SHEET: SheetField[] = [
-  choice('opened', 'Lid', LID),
-  choice('eggs', 'Eggs', EGGS),
-  choice('open', 'Open brood', OPEN_BROOD),
-  choice('capped', 'Capped brood', CAPPED_BROOD),
-  choice('onFreshComb', 'That brood', FRESH_COMB),
-  choice('cells', 'Queen cells', CELLS),
-  line('cellCount', 'How many'),
-  choice('queen', 'Queen', QUEEN_SEEN),
-  choice('searched', 'Looked', SEARCHED),
-  line('framesOfBees', 'Frames of bees'),
-  line('framesOfBrood', 'Frames of brood'),
-  choice('lost', 'Found', LOST),
-  choice('stores', 'Stores', STORES),
-  { name: 'signs', label: 'Signs', as: 'list', choices: SIGN },
-  choice('temper', 'Temper', TEMPER),
-  choice(`${CAGE}found`, 'Queen’s cage', CAGE_FOUND),
-  choice(`${GIVEN}what`, 'Given', GIFT),
-  line(`${GIVEN}frames`, 'Frames'),
-  line(`${GIVEN}donor`, 'From', 'text'),
-  choice(`${GIVEN}caged`, 'A queen', [
-    { value: 'yes', label: 'Caged' },
-    { value: 'no', label: 'Not caged' },
-  ]),
-  { ...line(`${GIVEN}litres`, 'Syrup'), quantity: 'volume' },
-  choice(`${TIES}done`, 'Bands', [{ value: 'yes', label: 'All taken off' }]),
-  line(`${WASH}bees`, 'Wash: bees'),
-  line(`${WASH}mites`, 'Mites'),
-  choice(`${NOT_REACHED}reason`, 'Not reached', MISSED),
-  line('note', 'Note', 'text'),
+  choice('opened', 'LID'),
+  choice('eggs', 'EGGS'),
+  choice('open', 'OPEN_BROOD'),
+  choice('capped', 'CAPPED_BROOD'),
+  choice('onFreshComb', 'FRESH_COMB'),
+  choice('cells', 'CELLS'),
+  line('cellCount'),
+  choice('queen', 'QUEEN_SEEN'),
+  choice('searched', 'SEARCHED'),
+  line('framesOfBees'),
+  line('framesOfBrood'),
+  choice('lost', 'LOST'),
+  choice('stores', 'STORES'),
+  { name: 'signs', as: 'list', choices: (w) => w.choices.SIGN },
+  choice('temper', 'TEMPER'),
+  choice(`${CAGE}found`, 'CAGE'),
+  choice(`${GIVEN}what`, 'GIFT'),
+  line(`${GIVEN}frames`),
+  line(`${GIVEN}donor`, 'text'),
+  {
+    name: `${GIVEN}caged`,
+    as: 'choice',
+    choices: ({ paper }) => [
+      { value: 'yes', label: paper.caged },
+      { value: 'no', label: paper.notCaged },
+    ],
+  },
+  { ...line(`${GIVEN}litres`), quantity: 'volume' },
+  { name: `${TIES}done`, as: 'choice', choices: ({ record }) => [{ value: 'yes', label: record.allOff }] },
+  line(`${WASH}bees`),
+  line(`${WASH}mites`),
+  choice(`${NOT_REACHED}reason`, 'MISSED'),
+  line('note', 'text'),
 ]
 
-/** A field's label with its unit. Example: 'Syrup, litres'. */
-export const labelWithUnit = (f: Pick<SheetField, 'label' | 'quantity'>, units: Units): string =>
-  f.quantity === undefined ? f.label : `${f.label}, ${unitOf(units, f.quantity).symbol}`
+/** A field's label. '' for a name the sheet does not know. */
+export function sheetLabel(name: string, w: Words): string {
+  const labels: Record<string, string> = w.paper.labels
+  return labels[name] ?? ''
+}
 
-export const sheetLabel = (name: string): string =>
-  name === 'tag' ? 'Tag' : name === 'at' ? 'Time' : (SHEET.find((f) => f.name === name)?.label ?? '')
+/** The same with its unit. Example: 'Syrup, litres'. */
+export const labelWithUnit = ({ name, quantity }: SheetField, units: Units, w: Words): string =>
+  quantity === undefined
+    ? sheetLabel(name, w)
+    : `${sheetLabel(name, w)}, ${unitOf(units, quantity, w).symbol}`
 
 /** Fields of rows begin so: the third row's eggs are 'r2.eggs'. */
 export const rowPrefix = (n: number): string => `r${n}.`
@@ -133,7 +117,7 @@ export const isRowFilled = (row: Typed): boolean => filled(row).length > 0
  * The entries a filled row stands for, dated `on`. Whether the lid came off follows from what was seen inside, where
  * nobody ticked it. A box cannot be both seen and not reached: that is said beside the reason.
  */
-export function rowDrafts(row: Typed, on: string, units: Units): Draft[] {
+export function rowDrafts(row: Typed, on: string, units: Units, w: Words = wordsIn('en')): Draft[] {
   const typed = { ...row, on: [on] }
   const names = filled(row)
   const missed = anyTyped(row, NOT_REACHED)
@@ -145,7 +129,7 @@ export function rowDrafts(row: Typed, on: string, units: Units): Draft[] {
     if (seen.length > 0)
       draft.problems.push({
         field: `${NOT_REACHED}reason`,
-        message: `is ticked, but ${sheetLabel(seen[0] ?? '').toLowerCase()} is filled in too: keep one of them`,
+        message: w.paper.entry.both(sheetLabel(seen[0] ?? '', w).toLowerCase()),
       })
     return [draft]
   }
@@ -157,17 +141,17 @@ export function rowDrafts(row: Typed, on: string, units: Units): Draft[] {
   // Only something done, or a note: without a look there is no inspection to make up.
   const acts = drafts.filter((d) => d.kind !== 'inspection')
   const looked = names.filter((n) => ['stores', 'signs', 'temper'].includes(n))
-  if (looked.length > 0) return drafts.map((d) => (d.kind === 'inspection' ? withLidProblem(d) : d))
+  if (looked.length > 0) return drafts.map((d) => (d.kind === 'inspection' ? withLidProblem(d, w) : d))
   return acts.length > 0
     ? withNote(acts, one(row, 'note'))
     : [draftOf('note', { ...typed, text: [one(row, 'note')] }, units)]
 }
 
-const withLidProblem = (d: Draft): Draft => ({
+const withLidProblem = (d: Draft, w: Words): Draft => ({
   ...d,
   problems: [
     ...d.problems.filter((p) => p.field !== 'opened'),
-    { field: 'opened', message: 'is missing: opened, or lid on?' },
+    { field: 'opened', message: w.paper.entry.noLid },
   ],
 })
 

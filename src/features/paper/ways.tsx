@@ -1,18 +1,17 @@
 /** The three things done with paper, on top of each of their pages. */
 import type { Frame } from '../../parts/index.ts'
 
-const WAYS = [
-  { href: '/paper', label: 'Print a round sheet' },
-  { href: '/sheet-entry', label: 'Type in a sheet' },
-  { href: '/labels', label: 'Stand labels' },
-]
+const WAYS = ['/paper', '/sheet-entry', '/labels'] as const
 
-export const PaperWays = ({ frame }: { frame: Frame }) => (
-  <nav class="picker no-print" aria-label="On paper">
-    {WAYS.filter((w) => frame.mayOpen(w.href)).map((w) => (
-      <a class="pick" href={w.href} aria-current={w.href === frame.path ? 'true' : undefined}>
-        <b>{w.label}</b>
-      </a>
-    ))}
-  </nav>
-)
+export const PaperWays = ({ frame }: { frame: Frame }) => {
+  const { onPaper, ways } = frame.words.paper
+  return (
+    <nav class="picker no-print" aria-label={onPaper}>
+      {WAYS.filter((href) => frame.mayOpen(href)).map((href) => (
+        <a class="pick" href={href} aria-current={href === frame.path ? 'true' : undefined}>
+          <b>{ways[href]}</b>
+        </a>
+      ))}
+    </nav>
+  )
+}

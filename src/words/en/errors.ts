@@ -28,10 +28,29 @@ export const errors = {
     all: 'All colonies',
     logIntake: 'Log an intake',
   },
+  tooMany: {
+    title: 'Too many tries',
+    /** `wait`: a sentence. */
+    says: (wait: string) =>
+      `Many links that do not work were opened from your network, so this one was not looked for. ${wait} A link that works opens in any case: check that all of it was copied.`,
+  },
+  elsewhere: {
+    title: 'Open the yard’s own address',
+    heading: 'This was sent from another address',
+    /** Around the address. */
+    says: [
+      'Nothing was saved. This yard takes what is typed only from its own pages, at ',
+      '. Open that address, and do it again there.',
+    ],
+    proxy:
+      'If that is not the address people use, there is a proxy between: whoever runs this server sets RESETTLE_URL to the address people use, and starts it again.',
+    open: (address: string) => `Open ${address}`,
+  },
   tooLarge: {
     title: 'Too much at once',
     heading: 'That is too much at once',
     says: 'What was sent is larger than this server takes from a browser. Nothing was saved.',
+    fields: (most: number) => `The form has more than ${most} fields, so it was not read. Nothing was saved.`,
     shorten: 'Shorten the note, and save again.',
   },
   broken: {

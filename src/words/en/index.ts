@@ -1,10 +1,11 @@
 /** English. Its type is what every language has to say. */
 import { choicesIn } from '../choices.ts'
+import { calendar } from './calendar.ts'
 import { choices } from './choices.ts'
 import { colony } from './colony.ts'
 import { corrections } from './corrections.ts'
 import { dates } from './dates.ts'
-import { account, signIn } from './door.ts'
+import { account, invite, signIn } from './door.ts'
 import { drawings } from './drawings.ts'
 import { entries } from './entries.ts'
 import { errors } from './errors.ts'
@@ -16,7 +17,9 @@ import { health } from './health.ts'
 import { how } from './how.ts'
 import { islands } from './islands.ts'
 import { likely } from './likely.ts'
+import { messages } from './messages.ts'
 import { outbox } from './outbox.ts'
+import { paper } from './paper.ts'
 import { parts } from './parts.ts'
 import { reasons } from './reasons.ts'
 import { record } from './record.ts'
@@ -24,6 +27,7 @@ import { ribbon } from './ribbon.ts'
 import { round } from './round.ts'
 import { steps } from './steps.ts'
 import { today } from './today.ts'
+import { tokens } from './tokens.ts'
 import { trade } from './trade.ts'
 import { units } from './units.ts'
 import { visit } from './visit.ts'
@@ -38,6 +42,8 @@ export const english = {
   dates,
   signIn,
   account,
+  invite,
+  calendar,
   drawings,
   entries,
   errors,
@@ -47,15 +53,18 @@ export const english = {
   health,
   how,
   likely,
+  messages,
   outbox,
   reasons,
   steps,
   islands,
+  paper,
   parts,
   record,
   ribbon,
   round,
   today,
+  tokens,
   trade,
   units,
   visit,

@@ -25,6 +25,8 @@ export const islands = {
   over: (most: number, over: number) => `One entry takes ${most} photos; ${over} left out.`,
   photo: (n: number) => `Photo ${n}`,
   leaveOut: 'Leave out',
+  copied: 'Copied',
+  notCopied: 'This browser does not let it be copied',
   scan: {
     label: 'Scan a label',
     itsLabel: 'Scan its label',

@@ -31,10 +31,27 @@ export const errors: typeof English = {
     all: 'Todas las colonias',
     logIntake: 'Anotar un ingreso',
   },
+  tooMany: {
+    title: 'Demasiados intentos',
+    says: (wait) =>
+      `Desde su red se abrieron muchos enlaces que no sirven, así que este no se buscó. ${wait} Un enlace que sirve se abre de todos modos: revisar que esté copiado entero.`,
+  },
+  elsewhere: {
+    title: 'Abrir la dirección del apiario',
+    heading: 'Esto se envió desde otra dirección',
+    says: [
+      'No se guardó nada. Este apiario solo acepta lo escrito en sus propias páginas, en ',
+      '. Abrir esa dirección y hacerlo ahí otra vez.',
+    ],
+    proxy:
+      'Si no es la dirección que se usa, hay un proxy en medio: quien maneja este servidor pone en RESETTLE_URL la dirección que se usa, y lo arranca de nuevo.',
+    open: (address) => `Abrir ${address}`,
+  },
   tooLarge: {
     title: 'Demasiado de una vez',
     heading: 'Es demasiado de una vez',
     says: 'Lo que se envió es más grande de lo que este servidor acepta de un navegador. No se guardó nada.',
+    fields: (most) => `El formulario tiene más de ${most} campos, así que no se leyó. No se guardó nada.`,
     shorten: 'Acortar la nota, y guardar otra vez.',
   },
   broken: {

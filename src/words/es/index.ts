@@ -1,11 +1,12 @@
 /** Spanish, as beekeepers of North and Central America say it: GLOSSARY.md has the terms and where each is from. */
 import type { Words } from '../catalogue.ts'
 import { choicesIn } from '../choices.ts'
+import { calendar } from './calendar.ts'
 import { choices } from './choices.ts'
 import { colony } from './colony.ts'
 import { corrections } from './corrections.ts'
 import { dates } from './dates.ts'
-import { account, signIn } from './door.ts'
+import { account, invite, signIn } from './door.ts'
 import { drawings } from './drawings.ts'
 import { entries } from './entries.ts'
 import { errors } from './errors.ts'
@@ -17,7 +18,9 @@ import { health } from './health.ts'
 import { how } from './how.ts'
 import { islands } from './islands.ts'
 import { likely } from './likely.ts'
+import { messages } from './messages.ts'
 import { outbox } from './outbox.ts'
+import { paper } from './paper.ts'
 import { parts } from './parts.ts'
 import { reasons } from './reasons/index.ts'
 import { record } from './record.ts'
@@ -25,6 +28,7 @@ import { ribbon } from './ribbon.ts'
 import { round } from './round.ts'
 import { steps } from './steps.ts'
 import { today } from './today.ts'
+import { tokens } from './tokens.ts'
 import { trade } from './trade.ts'
 import { units } from './units.ts'
 import { visit } from './visit.ts'
@@ -39,6 +43,8 @@ export const spanish: Words = {
   dates,
   signIn,
   account,
+  invite,
+  calendar,
   drawings,
   entries,
   errors,
@@ -48,15 +54,18 @@ export const spanish: Words = {
   health,
   how,
   likely,
+  messages,
   outbox,
   reasons,
   steps,
   islands,
+  paper,
   parts,
   record,
   ribbon,
   round,
   today,
+  tokens,
   trade,
   units,
   visit,

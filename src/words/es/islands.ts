@@ -27,6 +27,8 @@ export const islands: typeof English = {
   over: (most, over) => `Una anotación lleva ${most} fotos; ${over} quedaron fuera.`,
   photo: (n) => `Foto ${n}`,
   leaveOut: 'Quitar',
+  copied: 'Copiado',
+  notCopied: 'Este navegador no deja copiarlo',
   scan: {
     label: 'Leer una etiqueta',
     itsLabel: 'Leer su etiqueta',

@@ -282,6 +282,19 @@ const KNOWN: readonly Known[] = [
     () => 'Hay demasiada gente entrando ahora mismo: probar otra vez en un momento',
   ],
   [/^this link no longer works$/, () => 'este enlace ya no sirve'],
+  [/^must be an e-mail address$/, () => 'debe ser una dirección de correo'],
+  [/^must be an address like (.+)$/, (like = '') => `debe ser una dirección como ${like}`],
+  [/^must not hold a name or a password$/, () => 'no puede llevar un nombre ni una contraseña'],
+  [/^is one this server may not call$/, () => 'este servidor no puede llamarla'],
+  [/^must be a full hour from 0 to 23$/, () => 'debe ser una hora en punto, de 0 a 23'],
+  [/^must be saved first$/, () => 'primero hay que guardarlo'],
+  [/^must be ticked: one at least$/, () => 'hay que marcar al menos uno'],
+  [/^are more than your role allows$/, () => 'son más de lo que puede esta cuenta'],
+  [/^must be chosen$/, () => 'hay que elegir uno'],
+  [
+    /^is one too many: take back one of your (\d+) tokens first$/,
+    (n = '') => `es una de más: anular primero una de las ${n} claves`,
+  ],
 ]
 
 function said(message: string): string {

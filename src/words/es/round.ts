@@ -60,7 +60,7 @@ export const round: typeof English = {
   noneInThreeWeeks: (yard) =>
     `Ninguna colmena pide nada en las próximas tres semanas${yard === null ? '' : ` en ${yard}`}.`,
   nextRound: (day, distance) => `Próxima ronda: ${day}, ${distance}`,
-  nothingSpecial: 'Nada especial que llevar: ahumador, palanca, velo.',
+  nothingSpecial: 'Nada especial que llevar: ahumador, cuña, velo.',
   stillToDo: 'falta hacer',
   missedTitle: (tag) => `No se pudo llegar a ${tag}`,
   saveAndWalk: 'Guardar y seguir',

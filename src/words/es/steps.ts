@@ -4,7 +4,7 @@ import type { steps as English } from '../en/steps.ts'
 export const steps: typeof English = {
   'first-brood-check': {
     title: 'Abrir una colmena para la primera revisión de cría',
-    bring: 'ahumador, palanca, un lugar donde apoyar un cuadro, una luz para panal oscuro',
+    bring: 'ahumador, cuña, un lugar donde apoyar un cuadro, una luz para panal oscuro',
     steps: [
       'Escoger una hora templada y sin viento. Ponerse con el sol a la espalda, para que caiga en las celdas. Dos bocanadas de humo en la piquera, y esperar medio minuto.',
       'Sacar primero un cuadro de la orilla y apoyarlo aparte: así los demás salen sin aplastar abejas ni a la reina.',
@@ -26,7 +26,7 @@ export const steps: typeof English = {
   },
   'caged-queen': {
     title: 'Atender a una reina en su jaula',
-    bring: 'ahumador, palanca, algo para abrir la jaula',
+    bring: 'ahumador, cuña, algo para abrir la jaula',
     steps: [
       'Un poco de humo, quitar la tapa con cuidado, y mirar la jaula antes de tocarla: ¿las abejas están sueltas encima y la alimentan, o se aferran y muerden?',
       'Buscar celdas reales cerca de la jaula. Cortarlas todas antes de que ella salga, o una de ellas la mata.',
@@ -59,18 +59,18 @@ export const steps: typeof English = {
   },
   unite: {
     title: 'Unir con otra colonia',
-    bring: 'una hoja de periódico, ahumador, palanca, una correa',
+    bring: 'una hoja de periódico, ahumador, cuña, una correa',
     steps: [
       'Revisar la cría de ambas por enfermedades. Con duda, parar: nada enfermo ni retenido se une.',
       'Solo puede quedar una reina: buscar la peor reina, o todas las celdas reales, y sacarlas.',
-      'Al anochecer quitar la tapa de la colmena fuerte, la que tiene la reina. Poner una hoja de periódico sobre sus cuadros y rasgarla dos veces con la palanca.',
+      'Al anochecer quitar la tapa de la colmena fuerte, la que tiene la reina. Poner una hoja de periódico sobre sus cuadros y rasgarla dos veces con la cuña.',
       'Poner la caja de la colonia débil sobre el papel, con tapa y correa. Dejar una sola piquera, abajo, y reducirla.',
       'Más o menos en una semana el papel está roído: juntar los cuadros en tan pocas cajas como llenen. Anotar que la colonia débil se fue, unida, y a cuál colmena.',
     ],
   },
   boost: {
     title: 'Añadir un cuadro de cría operculada',
-    bring: 'una colmena donante revisada por enfermedades, palanca, un plumón',
+    bring: 'una colmena donante revisada por enfermedades, cuña, un plumón',
     steps: [
       'Escoger una donante fuerte y sana, y buscar primero a su reina: ella se queda donde está.',
       'Tomar un cuadro casi todo de opérculos planos, mejor con abejas que están naciendo. Las larvas necesitan muchas nodrizas, así que pocas larvas en él.',
@@ -119,13 +119,13 @@ export const steps: typeof English = {
       'Opérculos hundidos, oscuros o con agujeros irregulares, larvas muertas que hacen hilo, mal olor: tomar una foto, regresar el cuadro, y parar.',
       'Cerrar la colmena y reducir su piquera: las pilladoras lo llevan a la siguiente.',
       'Marcar la colmena. Desde ahora nada entra ni sale: ni abejas, ni panal, ni miel, ni cuadros.',
-      'Raspar la palanca y pasarla por la llama, lavarse las manos, cambiar los guantes. Terminar aquí la ronda, o seguir con herramientas limpias.',
+      'Raspar la cuña y pasarla por la llama, lavarse las manos, cambiar los guantes. Terminar aquí la ronda, o seguir con herramientas limpias.',
       'Anotarlo con “Sospecha de enfermedad de la cría”, y llamar al inspector apícola. Si se toma muestra, se quema o se trata lo decide el inspector.',
     ],
   },
   'take-out-queen': {
     title: 'Buscar una reina y sacarla',
-    bring: 'ahumador, palanca, una caja vacía para poner cuadros, una jaula',
+    bring: 'ahumador, cuña, una caja vacía para poner cuadros, una jaula',
     steps: [
       'Venir cuando muchas abejas andan volando. Casi nada de humo: la hace correr.',
       'Empezar donde están los huevos o la cría. Al subir un cuadro, mirar primero el lado del siguiente que estaba oscuro.',

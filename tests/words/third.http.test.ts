@@ -1,0 +1,107 @@
+/**
+ * A third language is one file and three lines, as src/words/README.md says: a copy of the program is given one that is made
+ * up. The compiler asks for what is missing, and nothing else; then the copy compiles and speaks it.
+ */
+import { spawnSync } from 'node:child_process'
+import { cpSync, mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
+import { join } from 'node:path'
+import { fileURLToPath } from 'node:url'
+import { afterAll, beforeAll, expect, it } from 'vitest'
+import type * as Support from '../support/yard-app.ts'
+
+const ROOT = fileURLToPath(new URL('../..', import.meta.url))
+let copy: string
+
+beforeAll(() => {
+  const output = join(ROOT, 'tests/output')
+  mkdirSync(output, { recursive: true })
+  // Within the project, so that the same packages are found.
+  copy = mkdtempSync(join(output, 'third-'))
+  for (const folder of ['src', 'migrations', 'tests/support', 'demo'])
+    cpSync(join(ROOT, folder), join(copy, folder), { recursive: true })
+  const { compilerOptions } = JSON.parse(readFileSync(join(ROOT, 'tsconfig.json'), 'utf8'))
+  // What one run has found out, the next one knows.
+  const options = { ...compilerOptions, incremental: true, tsBuildInfoFile: 'known.json' }
+  writeFileSync(join(copy, 'tsconfig.json'), JSON.stringify({ compilerOptions: options, include: ['src'] }))
+})
+afterAll(() => rmSync(copy, { recursive: true }))
+
+/** Files the compiler complains of, each with the first of what it says. */
+function complaints(): string[] {
+  const { stdout } = spawnSync(
+    process.execPath,
+    [join(ROOT, 'node_modules/typescript/bin/tsc'), '-p', copy],
+    {
+      encoding: 'utf8',
+      cwd: copy,
+    },
+  )
+  return [...stdout.matchAll(/^(\S+?)\(\d+,\d+\): error TS\d+: (.*)/gm)].map((m) => `${m[1]}: ${m[2]}`)
+}
+
+function change(file: string, from: string, to: string): void {
+  const text = readFileSync(join(copy, file), 'utf8')
+  expect(text).toContain(from)
+  writeFileSync(join(copy, file), text.replace(from, to))
+}
+
+/** The language in one file; `rest` is what it has beside what it says itself. */
+const file = (rest: string): string => `/** A language that is made up. */
+import type { Words } from './catalogue.ts'
+import { english } from './en/index.ts'
+
+const { outbox, ...others } = english
+
+export const madeUp: Words = {
+  ...others,
+  ${rest}
+  language: 'zz',
+  ownName: 'Zzz',
+  signIn: { ...english.signIn, title: 'Zzign zzin' },
+}
+`
+
+it('is asked for by the compiler where it is missing, and then is spoken', async () => {
+  // Its tag alone: the two places that have all languages ask for it, and no other.
+  change('src/languages.ts', "['en', 'es']", "['en', 'es', 'zz']")
+  const asked = complaints()
+  expect(asked.map((c) => c.split(':')[0]).sort()).toEqual([
+    'src/words/catalogue.ts',
+    'src/words/page-words.ts',
+  ])
+
+  for (const name of ['catalogue', 'page-words']) {
+    change(`src/words/${name}.ts`, 'import type', "import { madeUp } from './made-up.ts'\nimport type")
+    change(`src/words/${name}.ts`, 'Words> = {', 'Words> = { zz: madeUp,')
+  }
+  // Without its outbox, what is missing is named.
+  writeFileSync(
+    join(copy, 'src/words/made-up.ts'),
+    file('').replace('{ outbox, ...others }', '{ outbox: _, ...others }'),
+  )
+  const [missing, ...more] = complaints()
+  expect(missing).toMatch(/^src\/words\/made-up\.ts: Property 'outbox' is missing/)
+  expect(more).toEqual([])
+
+  writeFileSync(join(copy, 'src/words/made-up.ts'), file('outbox,'))
+  expect(complaints()).toEqual([])
+
+  const { testYard } = (await import(join(copy, 'tests/support/yard-app.ts'))) as typeof Support
+  const yard = testYard()
+  await yard.session('operator')
+  const at = async (role: 'operator' | null, path: string): Promise<string> =>
+    (await yard.ask(role, path)).text()
+  const offered = await at(null, '/sign-in')
+  for (const [tag, name] of [
+    ['es', 'Español'],
+    ['zz', 'Zzz'],
+  ])
+    expect(offered).toMatch(new RegExp(`<a [^>]*lang="${tag}"[^>]*>\\s*${name}`))
+  const chosen = await at(null, '/sign-in?lang=zz')
+  expect(chosen).toContain('<html lang="zz"')
+  expect(chosen).toContain('<h1>Zzign zzin</h1>')
+  expect((await yard.post('operator', '/account/language', { language: 'zz' })).status).toBe(303)
+  expect(await at('operator', '/round')).toContain('<html lang="zz"')
+  expect(await at('operator', '/review')).toContain('<html lang="en"')
+  yard.services.close()
+}, 240_000)
