@@ -16,7 +16,7 @@ const SPOKEN: RegExp[] = [
   /^\/round(\/box\/[^/]+|\/end)?$/,
   /^\/colony\/[^/]+(\/(visit|missed|note|outside-look|lost|move|health|wash|feed|treat|photo\/[^/]+))?$/,
   /^\/entry\/[^/]+\/(correct|withdraw|other-box)$/,
-  /^\/(find|yard)$/,
+  /^\/(find|health|yard)$/,
   /^\/(paper|sheet-entry|labels)$/,
   /^\/account\/(calendar|messages|tokens)(\/|$)/,
   /^\/invite\/[^/]+$/,

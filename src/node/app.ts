@@ -23,7 +23,6 @@ import {
   unknownPage,
 } from '../app/index.ts'
 import { dailyOf, headers, logged, originOf, ownPagesOnly, type Times, timeLimit } from '../app/node.ts'
-import type { Day } from '../days.ts'
 import { account, invite, noStrangers, people, setUp, signIn, visitor } from '../features/accounts/node.ts'
 import { api, apiTokens } from '../features/api/node.ts'
 import type { CalendarDeps } from '../features/calendar/index.ts'
@@ -35,7 +34,7 @@ import { followUp, moveOutRecord } from '../features/handing-on/index.ts'
 import { handingOn, keeperSheets, openKeeperSheet, yardBook } from '../features/handing-on/node.ts'
 import { health } from '../features/health/index.ts'
 import { coloniesImport } from '../features/import/node.ts'
-import { lettersDue } from '../features/letters/index.ts'
+import { countingLetters } from '../features/letters/index.ts'
 import { letters, openLetter } from '../features/letters/node.ts'
 import type { MessagesDeps } from '../features/messages/index.ts'
 import { messages } from '../features/messages/node.ts'
@@ -217,7 +216,7 @@ export function appFor(role: Role, deps: AllDeps): Hono<Env> {
   const own = {
     ...deps,
     store: storeFor(role, deps.store),
-    lettersDue: (today: Day) => lettersDue(deps.store, today).length,
+    lettersDue: countingLetters(deps.store),
   }
   const app = new Hono<Env>()
   app.use(async (c, next) => {

@@ -41,7 +41,14 @@ export { type Frame, Layout } from './layout.tsx'
 export { LostTaps } from './lost-taps.tsx'
 export { Mark } from './mark.tsx'
 export { ACCOUNT_TABS, SUPPLY_TABS } from './nav.ts'
-export { type Ask, type ClockOff, clockWords, type PhoneState, waitingWords } from './phone-state.ts'
+export {
+  type Ask,
+  type ClockOff,
+  clockWords,
+  correctPath,
+  type PhoneState,
+  waitingWords,
+} from './phone-state.ts'
 export { PlotArea, shareLabel, ValueAxis } from './plot-area.tsx'
 export { PressingMark } from './pressing-mark.tsx'
 export { Range, RangeHead, ratios, type Scale, SHARES } from './range.tsx'

@@ -59,3 +59,7 @@ export function waitingWords(
   ].filter((p) => p !== null)
   return parts.length === 0 ? null : parts.join(', ')
 }
+
+/** Where an entry is corrected; one that waits on this phone is changed before it is sent. */
+export const correctPath = (id: string, { phone }: { phone?: PhoneState }): string =>
+  phone?.unsent.includes(id) ? `/outbox#o-${id}` : `/entry/${id}/correct`

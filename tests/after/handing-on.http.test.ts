@@ -191,7 +191,7 @@ describe('a season later', () => {
 })
 
 describe('the customer’s letter', () => {
-  const offered = async (): Promise<boolean> => (await text('/letters')).includes('Letter about A-1')
+  const offered = async (): Promise<boolean> => (await text('/letters')).includes('href="/colony/A-1/letter"')
   test('is offered from day 30 on, until it is written or a month has gone by', async () => {
     yard.at('2026-06-08T12:00:00Z')
     expect(await offered()).toBe(false)
@@ -210,6 +210,6 @@ describe('the customer’s letter', () => {
   })
   test('is not offered where nobody’s address is known', async () => {
     yard.at('2026-07-02T12:00:00Z')
-    expect(await text('/letters')).not.toContain('Letter about A-2')
+    expect(await text('/letters')).not.toContain('href="/colony/A-2/letter"')
   })
 })

@@ -51,6 +51,9 @@ const PAGES: Record<string, { before: string; most: Budget; paths: () => string[
   Review: { before: '14100 px, 2500 words', most: { screens: 5, words: 800 }, paths: () => ['/review'] },
 }
 
+/** What 210 boxes in twelve yards may take before anything is unfolded: four screens, the pressing ones among them. */
+const MANY = ['/', '/round', '/health', '/weeks', '/supplies/stands', '/handing-on']
+
 const everyBox = (part: string): string[] =>
   yard.store.colonies({ open: true }).map((s) => `/colony/${encodeURIComponent(s.tag)}${part}`)
 
@@ -78,6 +81,33 @@ it.each(Object.entries(PAGES))('%s is within its budget of screens and words', a
     `${page.most.screens} screens, ${page.most.words} words`,
   )
   expect(over).toEqual([])
+})
+
+it('with 210 boxes no list is longer than four screens', async () => {
+  const many = await startYard({ day: DAY, demo: true, copies: 5 })
+  const { page, context } = await watchedPage(browser, many.url, PHONE)
+  try {
+    expect(many.store.colonies({ open: true }).length).toBeGreaterThanOrEqual(200)
+    const over: string[] = []
+    for (const path of MANY) {
+      const { px } = await sizeOf(page, path)
+      table(`${path}, 210 boxes`, '', `${(px / SCREEN).toFixed(1)} screens`, '4 screens')
+      if (px > 4 * SCREEN) over.push(`${path}: ${px} px`)
+    }
+    expect(over).toEqual([])
+    // What presses is not folded: every held box on Health, every late one among the weeks.
+    const held = many.store.colonies({ open: true }).filter((s) => s.plan.advice.action === 'call-inspector')
+    expect(held.length).toBeGreaterThan(3)
+    await page.goto('/health')
+    for (const s of held)
+      expect(await page.locator(`.health-held a:visible:text-is("${s.tag}")`).count(), s.tag).toBe(1)
+    await page.goto('/weeks')
+    const late = Number(/(\d+) late now/.exec(await words(page))?.[1])
+    expect(await page.locator('.weeks td.w-late:has([aria-hidden])').count()).toBe(late)
+  } finally {
+    await context.close()
+    await many.stop()
+  }
 })
 
 function table(...cells: string[]): void {

@@ -287,3 +287,30 @@ describe('who walks', () => {
       expect((await helper.get(path)).text).not.toContain('Quillpen')
   })
 })
+
+it('offers a helper who has not been at a box yet the page of a first round', async () => {
+  const link = 'href="/how/first-round"'
+  expect(await open('/round')).not.toContain(link)
+  yard = await yardOn(TODAY, 'helper')
+  given(yard, BOXES)
+  expect(await open('/round')).toContain(link)
+  given(yard, [look('W-2', TODAY, { by: 'Ines' })])
+  expect(await open('/round')).not.toContain(link)
+})
+
+// The yard reads °F unless it says otherwise; 35 °C are 95 °F by definition.
+it('says the degrees of its reasons as the yard reads them, at the box, at the end and on Today', async () => {
+  given(yard, [intake('W-9', TODAY, { removal: { type: 'wall', outdoorC: 35 } }), look('W-9', TODAY)])
+  for (const path of ['/round/box/W-9', '/round/end', '/health', '/colony/W-9/health', '/'])
+    expect(wordsOf(await open(path)), path).not.toContain('°C')
+  expect(wordsOf(await open('/')) + wordsOf(await open('/round/end'))).toContain('95 °F')
+})
+
+it('counts letters that are due again once something was written down', async () => {
+  const says = async () => /(\d+) letters? about day 30/.exec(wordsOf(await open('/')))?.[1]
+  expect(await says()).toBeUndefined()
+  given(yard, [intake('W-30', '2026-05-08', { removal: { type: 'wall', site: 'Ms Invented, Quarry Lane' } })])
+  expect(await says()).toBe('1')
+  yard.setDay('2026-07-08')
+  expect(await says()).toBeUndefined()
+})

@@ -11,7 +11,6 @@ const DAY = '2026-06-01'
 const ENGLISH: Record<string, string> = {
   '/weeks': 'plans the work of weeks: beekeepers and operators do that',
   '/rates': 'what the odds rest on: numbers and sources, for who answers for them',
-  '/health': 'the health of the whole yard, to plan treatments: beekeepers and operators do that',
 }
 
 let yard: TestYard

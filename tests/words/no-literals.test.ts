@@ -32,7 +32,9 @@ const SPOKEN_FILES = [
   ),
   'src/features/find/page.tsx',
   'src/features/yard/page.tsx',
-  ...['chart', 'colony-page', 'feed-section', 'guide'].map((f) => `src/features/health/${f}.tsx`),
+  ...['chart', 'colony-page', 'feed-section', 'guide', 'page', 'row'].map(
+    (f) => `src/features/health/${f}.tsx`,
+  ),
   ...[
     'visit-page',
     'note-page',

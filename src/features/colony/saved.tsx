@@ -1,7 +1,7 @@
 /** After saving: what comes next, then what is in the book now. */
 import { useWords } from '../../forms/index.ts'
 import type { Entry } from '../../journal/index.ts'
-import { type Frame, HowTo, type JournalLine } from '../../parts/index.ts'
+import { correctPath, type Frame, HowTo, type JournalLine } from '../../parts/index.ts'
 import type { Check, Plan } from '../../recovery/index.ts'
 import type { ColonySummary } from '../../store/index.ts'
 import {
@@ -72,7 +72,7 @@ export const Saved = ({ lines, shares, plan, summary, frame, path }: SavedProps)
           </a>
         ) : null}
         {line.superseded === null && e.kind !== 'withdrawal' ? (
-          <a class="button button-plain" href={unsent ? `/outbox#o-${e.id}` : `/entry/${e.id}/correct`}>
+          <a class="button button-plain" href={correctPath(e.id, frame)}>
             {said.correctIt}
           </a>
         ) : null}

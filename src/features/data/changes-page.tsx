@@ -72,10 +72,12 @@ const Line = ({ change: c, frame }: { change: ChangesProps['changes'][number]; f
         <time datetime={c.at}>{instantWords(c.at, frame.zone, frame.today)}</time>
         <span class="soft"> {c.by}</span>
       </p>
-      <div>
+      <div class="entry-said">
         <p>
           {DID[c.did]} <strong>{words.title}</strong> of {dayWords(subject.on, frame.today)},{' '}
-          <a href={`${c.path}#e-${c.entry.id}`}>{c.tag}</a>
+          <a class="nowrap" href={`${c.path}#e-${c.entry.id}`}>
+            {c.tag}
+          </a>
           {c.entry.by === c.by ? '' : `, signed ${c.entry.by}`}
         </p>
         {c.did === 'corrected' ? (

@@ -13,7 +13,7 @@ import type { ColonySummary } from '../../store/index.ts'
 import { changeLine, changeOf, changesHeader } from './changes.ts'
 import { ChangesPage } from './changes-page.tsx'
 
-const PAGE = 50
+const PAGE = 20
 
 /** Who entered, corrected and withdrew what, newest first: of the whole yard, or of one colony. */
 export function changes(deps: Deps): Hono<Env> {

@@ -1,6 +1,6 @@
 /** Which colonies can go, what is said before each leaves, and which soon can. */
 import { colonyPath } from '../../app/index.ts'
-import { BeforeItLeaves, type Frame, Layout, SpanOf } from '../../parts/index.ts'
+import { BeforeItLeaves, Fold, type Frame, Layout, SpanOf } from '../../parts/index.ts'
 import type { ReadyLine, SoonLine } from './ready.ts'
 
 interface ReadyProps {
@@ -13,6 +13,10 @@ interface ReadyProps {
   ask: { tag: string; path: string }[]
 }
 
+/** More than this under one heading is folded behind it (judgement: half a screen of a phone). */
+const MOST_LINES = 12
+const MOST_TAGS = 24
+
 export const ReadyPage = ({ frame, ready, soon, letters, ask }: ReadyProps) => (
   <Layout frame={frame} title="Handing on">
     <h1>Handing on</h1>
@@ -22,83 +26,105 @@ export const ReadyPage = ({ frame, ready, soon, letters, ask }: ReadyProps) => (
         Everything the yard asks for is met. One more look for disease before they go; a clean one is no
         clearance.
       </p>
-      <ul class="jobs">
+      <ul class="todos">
         {ready.map((line) => (
-          <Ready line={line} />
+          <Ready line={line} open={ready.length === 1} />
         ))}
       </ul>
     </section>
     {soon.length === 0 ? null : (
-      <section class="section">
-        <h2>Within two weeks, by the brood dates</h2>
-        <ul class="plain">
+      <Fold
+        id="soon"
+        title="Within two weeks, by the brood dates"
+        says={String(soon.length)}
+        open={soon.length <= MOST_LINES}
+      >
+        <ul class="soon">
           {soon.map(({ summary, expected, missing }) => (
             <li>
               <a class="tag tall" href={colonyPath(summary)}>
                 {summary.tag}
-              </a>{' '}
-              <SpanOf span={expected} today={frame.today} />{' '}
-              <span class="soft">
-                {missing} {missing === 1 ? 'thing' : 'things'} still missing
+              </a>
+              <span>
+                <SpanOf span={expected} today={frame.today} />{' '}
+                <span class="soft">
+                  {missing} {missing === 1 ? 'thing' : 'things'} still missing
+                </span>
               </span>
             </li>
           ))}
         </ul>
-      </section>
+      </Fold>
     )}
-    {letters.length === 0 ? null : (
-      <section class="section">
-        <h2>Day 30: the customer’s letter</h2>
-        <p>Nobody has told the customer yet how they are. Write the letter about</p>
-        <p class="tags">
-          {letters.map((l) => (
-            <a class="tag tall" href={l.path}>
-              {l.tag}
-            </a>
-          ))}
-        </p>
-      </section>
-    )}
-    {ask.length === 0 ? null : (
-      <section class="section">
-        <h2>A season later: how are they?</h2>
-        <p>Ask the new keeper once; the review then knows what became of</p>
-        <p class="tags">
-          {ask.map((l) => (
-            <a class="tag tall" href={l.path}>
-              {l.tag}
-            </a>
-          ))}
-        </p>
-      </section>
-    )}
+    <Tags
+      id="letters"
+      title="Day 30: the customer’s letter"
+      says="Nobody has told the customer yet how they are. Write the letter about"
+      of={letters}
+    />
+    <Tags
+      id="ask"
+      title="A season later: how are they?"
+      says="Ask the new keeper once; the review then knows what became of"
+      of={ask}
+    />
   </Layout>
 )
 
-const Ready = ({ line: { summary, before, papers } }: { line: ReadyLine }) => {
+const Tags = (p: { id: string; title: string; says: string; of: { tag: string; path: string }[] }) =>
+  p.of.length === 0 ? null : (
+    <Fold id={p.id} title={p.title} says={String(p.of.length)} open={p.of.length <= MOST_TAGS}>
+      <p>{p.says}</p>
+      <p class="tags">
+        {p.of.map((l) => (
+          <a class="tag tall" href={l.path}>
+            {l.tag}
+          </a>
+        ))}
+      </p>
+    </Fold>
+  )
+
+/** A line; what is said before it leaves stands with its buttons, on a tap. */
+const Ready = ({ line: { summary, before, papers }, open }: { line: ReadyLine; open: boolean }) => {
   const path = colonyPath(summary)
   return (
-    <li class="job">
-      <div class="job-what">
-        <a class="tag tall" href={path}>
-          {summary.tag}
-        </a>{' '}
-        {summary.yard}
-        {summary.stand === null ? '' : `, stand ${summary.stand}`}, {summary.day} days here
-        {papers === 0 ? '' : `, ${papers} ${papers === 1 ? 'paper' : 'papers'}`}
+    <li class="todo">
+      <details name="ready" open={open}>
+        <summary class="todo-line">
+          <span class="todo-where">
+            <b class="tag">{summary.tag}</b>
+            {summary.stand === null ? null : <small>stand {summary.stand}</small>}
+          </span>
+          <span class="todo-act">
+            <span class="todo-title">{summary.yard}</span>
+            <small>
+              {summary.day} days here
+              {papers === 0 ? '' : `, ${papers} ${papers === 1 ? 'paper' : 'papers'}`}
+            </small>
+            {before.length === 0 ? null : (
+              <small class="todo-danger">
+                {before.length} {before.length === 1 ? 'thing' : 'things'} before it leaves
+              </small>
+            )}
+          </span>
+        </summary>
         <BeforeItLeaves said={before} />
-      </div>
-      <div class="buttons">
-        <a class="button button-do" href={`${path}/keeper-sheet`}>
-          Sheet for the new keeper<span class="unseen">, {summary.tag}</span>
-        </a>
-        <a class="button" href={`${path}/move-record`}>
-          Papers<span class="unseen"> of {summary.tag}</span>
-        </a>
-        <a class="button" href={`${path}/outcome?what=moved-out`}>
-          It moved out<span class="unseen">: {summary.tag}</span>
-        </a>
-      </div>
+        <div class="buttons">
+          <a class="button button-do" href={`${path}/keeper-sheet`}>
+            Sheet for the new keeper<span class="unseen">, {summary.tag}</span>
+          </a>
+          <a class="button" href={`${path}/move-record`}>
+            Papers<span class="unseen"> of {summary.tag}</span>
+          </a>
+          <a class="button" href={`${path}/outcome?what=moved-out`}>
+            It moved out<span class="unseen">: {summary.tag}</span>
+          </a>
+          <a class="button button-plain" href={path}>
+            All about {summary.tag}
+          </a>
+        </div>
+      </details>
     </li>
   )
 }

@@ -56,12 +56,16 @@ export const YardBookPage = ({ frame, form, book, yardName }: YardBookProps) => 
 const csvPath = (table: BookTable, { from, to }: Period): string =>
   `/yard-book/csv?table=${table}&from=${from}&to=${to}`
 
+/** A longer table is folded on a screen, and never on paper (judgement: a screen of a phone). */
+const FEW_LINES = 12
+
 const BookSection = ({ table, book, frame }: { table: BookTable; book: YardBook; frame: Frame }) => (
-  <section class="section book-section">
-    <h2>{TITLES[table]}</h2>
-    {book[table].length === 0 ? (
-      <p>None in this period.</p>
-    ) : (
+  <details class="fold book-section" open={book[table].length <= FEW_LINES}>
+    <summary>
+      <h2>{TITLES[table]}</h2>
+      <small class="soft">{book[table].length === 0 ? 'none in this period' : book[table].length}</small>
+    </summary>
+    {book[table].length === 0 ? null : (
       <>
         {/* Scrolls sideways on a phone, so it can be reached with the keyboard. */}
         <section class="book-table" tabindex={0} aria-label={TITLES[table]}>
@@ -74,7 +78,7 @@ const BookSection = ({ table, book, frame }: { table: BookTable; book: YardBook;
         </p>
       </>
     )}
-  </section>
+  </details>
 )
 
 interface TableProps {

@@ -1,21 +1,12 @@
 /** The yard's health: every colony, the pressing ones first. */
 
-import { type Frame, Layout } from '../../parts/index.ts'
+import { useWords } from '../../forms/index.ts'
+import { Fold, type Frame, InspectorLine, Layout, YardFold } from '../../parts/index.ts'
 import type { Exposure, Plan } from '../../recovery/index.ts'
-import { dayWords, fromTo, wordsIn } from '../../words/index.ts'
+import type { Words } from '../../words/index.ts'
 import { DiseaseGuide } from './guide.tsx'
 import { type Health, needsWash, urgencyOf } from './health.ts'
-import { rateWords, standsShort } from './words.ts'
-
-export interface HealthRow {
-  tag: string
-  path: string
-  yard: string
-  stand: string | null
-  /** What the plan says of a sign, where one leads. */
-  says: string | null
-  health: Health
-}
+import { type HealthRow, Row } from './row.tsx'
 
 export interface HealthPageProps {
   frame: Frame
@@ -28,35 +19,95 @@ export interface HealthPageProps {
   gone: { tag: string; path: string; left: string; bonds: Exposure['bonds'] }[]
 }
 
-export const HealthPage = ({ frame, rows, counts, inspector, bound, gone }: HealthPageProps) => (
-  <Layout frame={frame} title="Health">
-    <h1>Health</h1>
-    {rows.length === 0 ? <p>No colony is in the yard.</p> : <p class="today-sum">{sumWords(counts)}</p>}
-    <DiseaseGuide inspector={inspector} open={false} />
-    <ul class="health-rows">
-      {rows
-        .filter((r) => pressing(r.health) || r.says !== null)
-        .map((row) => (
-          <Row row={row} frame={frame} />
-        ))}
-    </ul>
-    <Bound bound={bound} />
-    <Gone gone={gone} frame={frame} />
-    <Windows rows={rows} frame={frame} />
-    <Tags
-      title="To wash"
-      note="No wash yet, or one too old to count."
-      rows={rows.filter((r) => needsWash(r.health))}
-    />
-    <Tags title="Nothing pressing" rows={rows.filter((r) => urgencyOf(r.health) === 4)} />
-  </Layout>
+type Said = Words['health']['yard']
+
+/** More entries than this under one heading are folded behind it (judgement: half a screen of a phone). */
+const MOST = 5
+
+export const HealthPage = ({ frame, rows, counts, inspector, bound, gone }: HealthPageProps) => {
+  const said = frame.words.health.yard
+  const wash = rows.filter((r) => needsWash(r.health))
+  return (
+    <Layout frame={frame} title={said.title}>
+      <h1>{said.title}</h1>
+      {rows.length === 0 ? <p>{said.noColony}</p> : <Sum counts={counts} call={rows.some((r) => r.call)} />}
+      {counts.held === 0 ? null : <InspectorLine inspector={inspector} frame={frame} />}
+      <Rows rows={rows.filter((r) => first(r.health))} frame={frame} named />
+      <DiseaseGuide inspector={inspector} open={false} />
+      <ByYard
+        rows={rows.filter((r) => !first(r.health) && (pressing(r.health) || r.says !== null))}
+        frame={frame}
+      />
+      <Bound bound={bound} />
+      <Gone gone={gone} frame={frame} />
+      <Windows rows={rows} frame={frame} />
+      <Tags id="to-wash" title={said.toWash} note={said.toWashNote} rows={wash} />
+      <Tags id="well" title={said.well} rows={rows.filter((r) => urgencyOf(r.health) === 4)} />
+    </Layout>
+  )
+}
+
+/** What comes before all else is the headline. */
+const Sum = ({ counts, call }: Pick<HealthPageProps, 'counts'> & { call: boolean }) => {
+  const said = useWords().health.yard
+  const [head, ...rest] = sumOf(counts, said)
+  return (
+    <>
+      <p class="today-sum">
+        {head ?? said.nothing}
+        {call ? said.call : ''}.
+      </p>
+      {rest.length === 0 ? null : <p>{rest.join('; ')}.</p>}
+    </>
+  )
+}
+
+const Rows = ({
+  rows,
+  frame,
+  named = false,
+}: Pick<HealthPageProps, 'rows' | 'frame'> & { named?: boolean }) => (
+  <ul class="health-rows">
+    {rows.map((row) => (
+      <Row row={row} frame={frame} named={named} />
+    ))}
+  </ul>
 )
 
+/** As one drives: yard by yard, folded where there are many boxes. */
+const ByYard = ({ rows, frame }: Pick<HealthPageProps, 'rows' | 'frame'>) => {
+  const yards = [...new Set(rows.map((r) => r.yard))].map((yard) => ({
+    yard,
+    of: rows.filter((r) => r.yard === yard),
+  }))
+  // A row here is as high as two lines of Today.
+  const size = { lines: 2 * rows.length, yards: yards.length }
+  return (
+    <>
+      {yards.map(({ yard, of }) => (
+        <YardFold yard={yard} says={yardWords(of, frame.words.health.yard)} of={size}>
+          <Rows rows={of} frame={frame} />
+        </YardFold>
+      ))}
+    </>
+  )
+}
+
+/** '3 with signs or low stores, 2 with mites' */
+function yardWords(rows: readonly HealthRow[], said: Said): string {
+  const mites = rows.filter((r) => urgencyOf(r.health) === 2).length
+  const signs = rows.length - mites
+  return [signs === 0 ? '' : said.withSigns(signs), mites === 0 ? '' : said.withMites(mites)]
+    .filter(Boolean)
+    .join(', ')
+}
+
 /** Foulbrood traced: who is bound to whom, and how. */
-const Bound = ({ bound }: Pick<HealthPageProps, 'bound'>) =>
-  bound.length === 0 ? null : (
-    <section class="section">
-      <h2>Bound to a suspected colony</h2>
+const Bound = ({ bound }: Pick<HealthPageProps, 'bound'>) => {
+  const { dates, health, reasons } = useWords()
+  const said = health.yard
+  return bound.length === 0 ? null : (
+    <Fold id="bound" title={said.bound} says={String(bound.length)} open={bound.length <= MOST}>
       <ul class="feeds">
         {bound.map(({ tag, path, plan: { exposed, asOf } }) =>
           exposed === null ? null : (
@@ -64,146 +115,96 @@ const Bound = ({ bound }: Pick<HealthPageProps, 'bound'>) =>
               <a class="tag tall" href={`${path}/health`}>
                 {tag}
               </a>{' '}
-              <b>▲ Held</b>: {exposed.bonds.map((b) => `${b.how}, ${dayWords(b.on, asOf)}`).join('; ')}. Look
-              at every brood frame {fromTo(exposed.look.opens, exposed.look.closes, asOf)}.
+              <b>▲ {said.isHeld}</b>:{' '}
+              {exposed.bonds.map((b) => `${reasons.deed(b)}, ${dates.day(b.on, asOf)}`).join('; ')}.{' '}
+              {said.lookAt(dates.fromTo(exposed.look.opens, exposed.look.closes, asOf))}
             </li>
           ),
         )}
       </ul>
-    </section>
+    </Fold>
   )
+}
 
 /** Nothing holds them here: who has them is to be told. */
-const Gone = ({ gone, frame }: Pick<HealthPageProps, 'gone' | 'frame'>) =>
-  gone.length === 0 ? null : (
+const Gone = ({ gone, frame }: Pick<HealthPageProps, 'gone' | 'frame'>) => {
+  const { dates, health, reasons } = frame.words
+  const said = health.yard
+  return gone.length === 0 ? null : (
     <section class="section">
-      <h2>Gone since, and bound to a suspected colony</h2>
-      <p>Tell who has it now, and the inspector.</p>
+      <h2>{said.gone}</h2>
+      <p>{said.tell}</p>
       <ul class="feeds">
         {gone.map(({ tag, path, left, bonds }) => (
           <li>
             <a class="tag tall" href={path}>
               {tag}
             </a>{' '}
-            {left}: {bonds.map((b) => `${b.how}, ${dayWords(b.on, frame.today)}`).join('; ')}.
+            {left}: {bonds.map((b) => `${reasons.deed(b)}, ${dates.day(b.on, frame.today)}`).join('; ')}.
           </li>
         ))}
       </ul>
     </section>
   )
+}
 
 const pressing = (h: Health): boolean => urgencyOf(h) < 3
 
+/** A suspected disease, or a look that is late. */
+const first = (h: Health): boolean => h.suspicion !== null || h.watches.some((w) => w.late)
+
 /** Windows for a mite treatment still to come or open, the nearest first. */
 const Windows = ({ rows, frame }: Pick<HealthPageProps, 'rows' | 'frame'>) => {
+  const { dates, health } = frame.words
+  const said = health.yard
   const coming = rows
     .flatMap((r) => (r.health.broodless === null ? [] : [{ ...r, window: r.health.broodless }]))
     .filter((r) => r.window.to >= frame.today)
     .sort((a, b) => a.window.from.localeCompare(b.window.from))
   if (coming.length === 0) return null
+  const openNow = coming.filter((r) => r.window.from <= frame.today).length
   return (
-    <section class="section">
-      <h2>Windows for a mite treatment</h2>
-      <p class="soft">No capped brood: every mite is on a bee. The label is the law.</p>
+    <Fold
+      id="windows"
+      title={said.windows}
+      says={said.openOf(coming.length, openNow)}
+      open={coming.length <= MOST}
+    >
+      <p class="soft">{said.allOnBees}</p>
       <ul class="feeds">
         {coming.map((r) => (
           <li>
             <a class="tag tall" href={`${r.path}/health`}>
               {r.tag}
             </a>{' '}
-            {fromTo(r.window.from, r.window.to, frame.today)}
-            {r.window.from <= frame.today ? ', open now' : ''}
+            {dates.fromTo(r.window.from, r.window.to, frame.today)}
+            {r.window.from <= frame.today ? said.openNow : ''}
           </li>
         ))}
       </ul>
-    </section>
+    </Fold>
   )
 }
 
-const Tags = ({ title, note, rows }: { title: string; note?: string; rows: HealthRow[] }) =>
-  rows.length === 0 ? null : (
-    <section class="section">
-      <h2>{title}</h2>
-      {note === undefined ? null : <p class="soft">{note}</p>}
-      <p class="health-tags">
-        {rows.map((r) => (
+const Tags = (p: { id: string; title: string; note?: string; rows: HealthRow[] }) =>
+  p.rows.length === 0 ? null : (
+    <Fold id={p.id} title={p.title} says={String(p.rows.length)} open={p.rows.length <= 4 * MOST}>
+      {p.note === undefined ? null : <p class="soft">{p.note}</p>}
+      <p class="tags">
+        {p.rows.map((r) => (
           <a class="tag tall" href={`${r.path}/health`}>
             {r.tag}
           </a>
         ))}
       </p>
-    </section>
+    </Fold>
   )
 
-function sumWords(c: HealthPageProps['counts']): string {
-  const parts = [
-    c.held === 0 ? '' : `${c.held} held for a suspected brood disease`,
-    c.seen === 0 ? '' : `${c.seen} with beetles, moths, robbing or low stores`,
-    c.over === 0 ? '' : `${c.over} with mites over the threshold, or near it`,
-    c.unwashed === 0 ? '' : `${c.unwashed} to wash`,
+/** What there is of each trouble, the worst first. */
+const sumOf = (c: HealthPageProps['counts'], said: Said): string[] =>
+  [
+    c.held === 0 ? '' : said.held(c.held),
+    c.seen === 0 ? '' : said.seen(c.seen),
+    c.over === 0 ? '' : said.over(c.over),
+    c.unwashed === 0 ? '' : said.unwashed(c.unwashed),
   ].filter(Boolean)
-  return parts.length === 0 ? 'Nothing pressing in any box.' : `${parts.join('; ')}.`
-}
-
-const Row = ({
-  row: { tag, path, yard, stand, says, health: h },
-  frame,
-}: {
-  row: HealthRow
-  frame: Frame
-}) => {
-  const seen = h.watches.filter((w) => w.stands === 'seen')
-  return (
-    <li class={h.suspicion === null ? 'health-row' : 'health-row health-held'}>
-      <div class="health-tag">
-        <a class="tag tall" href={`${path}/health`}>
-          {tag}
-        </a>
-        <span class="stand">
-          {yard}
-          {stand === null ? '' : `, stand ${stand}`}
-        </span>
-      </div>
-      <ul class="health-says">
-        {h.suspicion === null ? null : (
-          <li>
-            <b>▲ Held</b>: brood disease suspected {dayWords(h.suspicion.since, frame.today)}, not cleared
-          </li>
-        )}
-        {says === null ? null : <li>{says}</li>}
-        {seen.map((w) => (
-          <li>
-            <b>{wordsIn('en').health.pests.names[w.what]}</b> seen{' '}
-            {dayWords(w.lastSeen ?? frame.today, frame.today)}
-            {w.late
-              ? ', look again now'
-              : `, look again by ${dayWords(w.lookAgainBy ?? frame.today, frame.today)}`}
-          </li>
-        ))}
-        {h.stores?.level === 'low' ? (
-          <li>
-            <b>Stores low</b> {dayWords(h.stores.on, frame.today)}
-          </li>
-        ) : null}
-        <li>
-          {h.last === null ? (
-            'Mites: no wash yet'
-          ) : (
-            <>
-              Mites: {rateWords(h.last)}
-              {/* A held box stays closed: what to do about its mites can wait. */}
-              {h.suspicion !== null ? null : h.last.stands === 'under' ? (
-                `, ${standsShort(h.last)}`
-              ) : (
-                <>
-                  , <b>{standsShort(h.last)}</b>
-                </>
-              )}
-              {h.washStale ? `; washed ${dayWords(h.last.on, frame.today)}, too long ago` : ''}
-            </>
-          )}
-        </li>
-      </ul>
-    </li>
-  )
-}

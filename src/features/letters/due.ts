@@ -34,3 +34,15 @@ const dueOn = (s: ColonySummary): Day => {
 
 const cameFromSomebody = (store: Pick<Store, 'colony'>, s: ColonySummary): boolean =>
   store.colony(s.id)?.history.intake.removal.site !== undefined
+
+/** How many, counted anew only when the day, the journal or the letters have changed: Today asks on every view. */
+export function countingLetters(
+  store: Parameters<typeof lettersDue>[0] & Pick<Store, 'changes'>,
+): (today: Day) => number {
+  let kept = { key: '', count: 0 }
+  return (today) => {
+    const key = `${today} ${store.changes({ limit: 1 })[0]?.seq} ${store.after.letters.list().length}`
+    if (kept.key !== key) kept = { key, count: lettersDue(store, today).length }
+    return kept.count
+  }
+}

@@ -1,5 +1,5 @@
 /** What other parts may import from here; README.md explains. */
-export { lettersDue } from './due.ts'
+export { countingLetters, lettersDue } from './due.ts'
 export { historyUntil } from './letter.ts'
 export { NothingAtAddress } from './letter-page.tsx'
 export { AddressMade } from './page.tsx'

@@ -144,14 +144,14 @@ export const LettersPage = ({ frame, lines, due }: LettersProps) => (
     <h1>Letters to customers</h1>
     {due.length === 0 ? null : (
       <div class="notice">
-        <p>Day 30 has come, and nobody has told the customer how they are:</p>
-        <div class="buttons">
+        <p>Day 30 has come, and nobody has told the customer how they are. Write the letter about</p>
+        <p class="tags">
           {due.map((d) => (
-            <a class="button" href={d.path}>
-              Letter about {d.tag}
+            <a class="tag tall" href={d.path}>
+              {d.tag}
             </a>
           ))}
-        </div>
+        </p>
       </div>
     )}
     {lines.length === 0 ? (

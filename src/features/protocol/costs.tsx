@@ -1,6 +1,7 @@
 /** What things are worth here, and what is at hand: a form of its own on the protocol's page. */
 import { COST_NAMES, DEFAULT_COSTS, DEFAULT_SUPPLIES } from '../../decision/index.ts'
 import { type FormState, TextField } from '../../forms/index.ts'
+import { Fold } from '../../parts/index.ts'
 import { COST_LABELS, costField, SUPPLY_FIELDS, SUPPLY_NAMES } from './costs-form.ts'
 
 const SUPPLY_HINTS: Record<(typeof SUPPLY_NAMES)[number], string> = {
@@ -10,8 +11,7 @@ const SUPPLY_HINTS: Record<(typeof SUPPLY_NAMES)[number], string> = {
 }
 
 export const Costs = ({ form, currency }: { form: FormState; currency: string }) => (
-  <section class="section" id="costs">
-    <h2>What things are worth here, and what is at hand</h2>
+  <Fold id="costs" title="What things are worth here, and what is at hand" open={form.problems.length > 0}>
     <p class="soft">
       Advice weighs what becomes of a colony against what it costs. The defaults are common prices
       (judgement).
@@ -44,5 +44,5 @@ export const Costs = ({ form, currency }: { form: FormState; currency: string })
         </button>
       </div>
     </form>
-  </section>
+  </Fold>
 )

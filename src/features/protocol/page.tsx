@@ -1,11 +1,11 @@
 /** The protocol: every rule and threshold with its default, its source and the yard's own value; who changed it when. */
 
 import { type FormState, NoteField, ProblemSummary } from '../../forms/index.ts'
-import { Layout, UnitsForm, Wide } from '../../parts/index.ts'
+import { Fold, Layout, UnitsForm, Wide } from '../../parts/index.ts'
 import { SOURCE_OF_SETTING } from '../../recovery/index.ts'
 import { Costs } from './costs.tsx'
 import { costLabel } from './costs-form.ts'
-import { protocolLabel, WINDOW_KEYS } from './form.ts'
+import { protocolLabel, WINDOW_KEYS, WINDOW_PARTS, windowField } from './form.ts'
 import { MatingMonths, Months, NumberRow, type RowsProps, WindowRow } from './rows.tsx'
 import { NUMBERS } from './words.ts'
 
@@ -39,8 +39,7 @@ export const ProtocolPage = (p: ProtocolPageProps) => (
       changes before you have seen what it would move. Biology is not here: how long brood takes is no choice.
     </p>
     <form method="post" action="/protocol/preview" id="entry-form" novalidate>
-      <section class="section">
-        <h2>Thresholds</h2>
+      <Fold id="thresholds" title="Thresholds" says={yoursOf(p, false)} open={refused(p, false)}>
         <ul class="rules">
           {NUMBERS.map((key) => (
             <NumberRow name={key} p={p} />
@@ -58,16 +57,15 @@ export const ProtocolPage = (p: ProtocolPageProps) => (
             </div>
           </li>
         </ul>
-      </section>
-      <section class="section">
-        <h2>Windows of the checks</h2>
+      </Fold>
+      <Fold id="windows" title="Windows of the checks" says={yoursOf(p, true)} open={refused(p, true)}>
         <p class="soft">Days after what each counts from: when it opens, when it is due, its last day.</p>
         <ul class="rules">
           {WINDOW_KEYS.map((key) => (
             <WindowRow name={key} p={p} />
           ))}
         </ul>
-      </section>
+      </Fold>
       <NoteField
         form={p.form}
         name="reason"
@@ -84,8 +82,7 @@ export const ProtocolPage = (p: ProtocolPageProps) => (
     </form>
     <Costs {...p.costs} />
     <History changes={p.changes} />
-    <section class="section">
-      <h2>Make all plans again</h2>
+    <Fold id="again" title="Make all plans again">
       <p class="soft">
         Not needed in ordinary times: plans follow every entry and every change by themselves. For peace of
         mind, from the journal, under the rules as they stand.
@@ -95,17 +92,32 @@ export const ProtocolPage = (p: ProtocolPageProps) => (
           Make all plans again
         </button>
       </form>
-    </section>
-    <section class="section" id="units">
-      <h2>Units and time zone</h2>
+    </Fold>
+    <Fold id="units" title="Units and time zone" open={p.units.form.problems.length > 0}>
       <UnitsForm form={p.units.form} machineZone={p.units.machineZone} back="/protocol" />
-    </section>
+    </Fold>
   </Layout>
 )
 
+/** A window has a field for each of its days, and a threshold one, or one a month. */
+const isWindow = (field: string): boolean =>
+  WINDOW_KEYS.some((key) => WINDOW_PARTS.some((part) => windowField(key, part) === field))
+
+/** Whether a field of this part was refused: then it stands open. */
+const refused = ({ form }: RowsProps, windows: boolean): boolean =>
+  form.problems.some((x) => isWindow(x.field) === windows)
+
+/** What one finds inside: how many rules are the yard's own. */
+function yoursOf({ own }: RowsProps, windows: boolean): string {
+  const { windows: days = {}, salvagedQueenRelease, ...numbers } = own
+  const n = windows
+    ? Object.keys(days).length + (salvagedQueenRelease === undefined ? 0 : 1)
+    : Object.keys(numbers).length
+  return n === 0 ? 'all by default' : `${n} yours`
+}
+
 const History = ({ changes }: Pick<ProtocolPageProps, 'changes'>) => (
-  <section class="section">
-    <h2>Who changed it</h2>
+  <Fold id="changes" title="Who changed it" says={String(changes.length)}>
     {changes.length === 0 ? (
       <p class="soft">Never changed: the defaults stand.</p>
     ) : (
@@ -136,5 +148,5 @@ const History = ({ changes }: Pick<ProtocolPageProps, 'changes'>) => (
         </table>
       </Wide>
     )}
-  </section>
+  </Fold>
 )

@@ -1,5 +1,5 @@
 /** What becomes of simulated colonies whose keeper does as told, against simple habits: the advice by its consequences. */
-import { Wide } from '../../parts/index.ts'
+import { Fold, Wide } from '../../parts/index.ts'
 import { percent, percentRange } from '../../words/index.ts'
 import LOOP from './closed-loop.json' with { type: 'json' }
 
@@ -10,12 +10,11 @@ const better = (w: WorldLine): boolean => w.saved.mean > w.bestFixed.saved.mean
 export const ClosedLoop = () => {
   const n = LOOP.worlds.filter(better).length
   return (
-    <section class="section" id="closed-loop">
-      <h2>What becomes of those whose keeper does as told (simulated)</h2>
-      <p class="reading">
-        In {n} of {LOOP.worlds.length} simulated worlds more colonies are saved by doing all that the advice
-        says than by the best of the simple habits; saved means moved out with a laying, mated queen.
-      </p>
+    <Fold
+      id="closed-loop"
+      title="What becomes of those whose keeper does as told (simulated)"
+      says={`In ${n} of ${LOOP.worlds.length} simulated worlds more colonies are saved by doing all that the advice says than by the best of the simple habits; saved means moved out with a laying, mated queen.`}
+    >
       <Wide label="Simulated worlds">
         <table class="numbers">
           <thead>
@@ -52,6 +51,6 @@ export const ClosedLoop = () => {
         <code>{LOOP.command}</code>, seed {LOOP.seed}. The simulator shares no table with the odds. It shows
         what follows from the advice if colonies are as it plays them, not what will happen in your yard.
       </p>
-    </section>
+    </Fold>
   )
 }

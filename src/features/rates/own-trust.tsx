@@ -1,6 +1,7 @@
 /** How the odds kept their word in this yard: before every look, how likely eggs were to be found; and whether they were. */
 
 import type { KindTrust, OwnCalibration } from '../../forecast/index.ts'
+import { Fold } from '../../parts/index.ts'
 import { percent, SHORT_KIND } from '../../words/index.ts'
 import { CalibrationPlot, CalibrationTable, count } from './plot.tsx'
 
@@ -8,15 +9,16 @@ import { CalibrationPlot, CalibrationTable, count } from './plot.tsx'
 const FEW_LOOKS = 30
 
 export const OwnTrust = ({ own }: { own: OwnCalibration }) => (
-  <section class="section" id="kept">
-    <h2>How they kept their word here</h2>
-    {own.looks === 0 ? (
-      <p>No look in this yard’s book has noted eggs, or none, yet.</p>
-    ) : (
+  <Fold
+    id="kept"
+    title="How they kept their word here"
+    says={own.looks === 0 ? 'No look in this yard’s book has noted eggs, or none, yet.' : wordsOf(own)}
+  >
+    {own.looks === 0 ? null : (
       <>
-        <p class="reading">
-          <b>{wordsOf(own)}</b> Before each look the odds said how likely eggs were to be found, knowing only
-          what was in the book by then; the look said whether they were.
+        <p>
+          Before each look the odds said how likely eggs were to be found, knowing only what was in the book
+          by then; the look said whether they were.
           {own.looks < FEW_LOOKS ? ' So few looks cannot tell good odds from lucky ones.' : ''}
         </p>
         <CalibrationPlot
@@ -41,7 +43,7 @@ export const OwnTrust = ({ own }: { own: OwnCalibration }) => (
         </details>
       </>
     )}
-  </section>
+  </Fold>
 )
 
 /** Standard errors within which a difference is chance. */

@@ -9,7 +9,7 @@ import {
   RATE_TABLE,
   type Rate,
 } from '../../forecast/index.ts'
-import { type Frame, Layout, Range, RangeHead, SHARES, Wide } from '../../parts/index.ts'
+import { Fold, type Frame, Layout, Range, RangeHead, SHARES, Wide } from '../../parts/index.ts'
 import type { OwnRates } from '../../store/index.ts'
 import { dayWords, plain } from '../../words/index.ts'
 import { ClosedLoop } from './closed-loop.tsx'
@@ -55,8 +55,11 @@ const colonies = (n: number): string => `${n} closed ${n === 1 ? 'colony' : 'col
 const Own = (p: RatesProps) => {
   const { learned, own, frame } = p
   return (
-    <section class="section" id="own">
-      <h2>This yard’s own rates</h2>
+    <Fold
+      id="own"
+      title="This yard’s own rates"
+      says={learned.colonies === 0 ? 'none yet' : `from ${colonies(learned.colonies)}`}
+    >
       {learned.colonies === 0 ? (
         <p>
           No colony has closed here yet. Once some have moved out, died or were united, this yard’s own rates
@@ -105,7 +108,7 @@ const Own = (p: RatesProps) => {
         Own rates stay as they were learned until somebody learns them again: odds do not change behind your
         back.
       </p>
-    </section>
+    </Fold>
   )
 }
 
@@ -145,8 +148,7 @@ const BASIS: Record<Basis, string> = {
 }
 
 const Table = ({ own }: { own: OwnRates | null }) => (
-  <section class="section" id="table">
-    <h2>Every rate</h2>
+  <Fold id="table" title="Every rate" says={`${RATE_NAMES.length}, each with its source`}>
     <p>
       Published: a paper or textbook measured it, though seldom on colonies cut out of buildings. Judgement:
       no figure was found; own colonies should replace it.
@@ -187,5 +189,5 @@ const Table = ({ own }: { own: OwnRates | null }) => (
       mostly; bees eat through candy in two to five; laying workers begin from about two weeks without open
       brood (judgement on common practice).
     </p>
-  </section>
+  </Fold>
 )

@@ -1,7 +1,7 @@
 /** How far the odds can be trusted: the calibration plot, drawn on the server. */
 
 import { CALIBRATION } from '../../forecast/index.ts'
-import { Wide } from '../../parts/index.ts'
+import { Fold, Wide } from '../../parts/index.ts'
 import { percent } from '../../words/index.ts'
 import { CalibrationPlot, CalibrationTable, count } from './plot.tsx'
 
@@ -10,11 +10,10 @@ export const Trust = () => {
   const { atSeventy: s } = c
   const words = `Of ${count(s.n)} odds of about 70 %, ${percent(s.so)} were so.`
   return (
-    <section class="section" id="trust">
-      <h2>How far they can be trusted</h2>
-      <p class="reading">
-        <b>{words}</b> Odds were given for {count(c.colonies)} simulated colonies every fourth day, knowing
-        only what had been seen by then, and held against what was so.
+    <Fold id="trust" title="How far they can be trusted" says={words}>
+      <p>
+        Odds were given for {count(c.colonies)} simulated colonies every fourth day, knowing only what had
+        been seen by then, and held against what was so.
       </p>
       <CalibrationPlot
         bins={c.bins}
@@ -60,6 +59,6 @@ export const Trust = () => {
           on each day; but what a look will find can be foretold and held against what it found, below.
         </p>
       </details>
-    </section>
+    </Fold>
   )
 }

@@ -2,7 +2,7 @@
 import { v7 } from 'uuid'
 
 import { boxPath, endPath, roundPath, thenTo } from '../../app/index.ts'
-import { HowTo, InspectorLine, Layout, LostTaps, Mark } from '../../parts/index.ts'
+import { correctPath, HowTo, InspectorLine, Layout, LostTaps, Mark } from '../../parts/index.ts'
 import type { Plan } from '../../recovery/index.ts'
 import {
   boundBeside,
@@ -136,7 +136,7 @@ const LookFor = ({ toDo, plan, now, words, units }: LookForProps) => {
                 `${words.trade.rules[c.rule].name}${c.status === 'overdue' ? ` ${words.parts.late}` : ''}`,
             )
             .join('; ')}
-          . <span class="soft">{words.reasons.all([second.reason])}</span>
+          . <span class="soft">{inUnits(words.reasons.all([second.reason]), units)}</span>
         </p>
       )}
     </section>
@@ -176,7 +176,7 @@ const Recorded = ({ stop, frame }: RoundColonyProps) => {
               {i === 0 ? '' : '; '}
               {words.title}
               {words.facts.length === 0 ? '' : ` (${words.facts.join(', ')})`}{' '}
-              <a href={`/entry/${e.id}/correct`}>
+              <a href={correctPath(e.id, frame)}>
                 {w.round.correct}
                 <span class="unseen"> {words.title}</span>
               </a>
@@ -191,7 +191,9 @@ const Recorded = ({ stop, frame }: RoundColonyProps) => {
           ))}
         </ul>
       )}
-      {history.outcome !== null || toDoOf(plan) !== null ? null : <p>{w.reasons.all(plan.advice.reasons)}</p>}
+      {history.outcome !== null || toDoOf(plan) !== null ? null : (
+        <p>{inUnits(w.reasons.all(plan.advice.reasons), frame.units)}</p>
+      )}
     </div>
   )
 }

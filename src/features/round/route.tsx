@@ -20,6 +20,7 @@ import {
   withIds,
 } from '../../app/index.ts'
 import { draftOf, type FieldProblem, type Typed } from '../../forms/index.ts'
+import { correctPath } from '../../parts/index.ts'
 import type { ColonySummary } from '../../store/index.ts'
 import { entryWords } from '../../words/index.ts'
 import { loadFor } from './bring.ts'
@@ -80,7 +81,7 @@ export function round(deps: PageDeps): Hono<Env> {
         return [title.charAt(0).toLowerCase() + title.slice(1), ...facts].join(', ')
       },
     )
-    return { tag: row.tag, words: words.join('; '), path: `/entry/${row.entry.id}/correct` }
+    return { tag: row.tag, words: words.join('; '), path: correctPath(row.entry.id, c.var.frame) }
   }
 
   /** Where one came from: the box's card on the round that `then` leads on. */

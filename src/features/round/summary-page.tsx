@@ -1,14 +1,17 @@
 /** The end of the round: what was done, what it set in motion, what was not reached, and what to bring next time. */
 
 import { boxPath, roundPath } from '../../app/index.ts'
-import { Layout, Mark } from '../../parts/index.ts'
-import { entryWords, headline, leftWords, proves, toDoOf } from '../../words/index.ts'
+import { Fold, Layout, Mark } from '../../parts/index.ts'
+import { entryWords, headline, inUnits, leftWords, proves, toDoOf } from '../../words/index.ts'
 import { LoadList, Tags } from './load-list.tsx'
 import type { NextRound } from './next-round.ts'
 import { isAcrossYards, type RoundView } from './page.tsx'
 import { RoundProgress } from './progress.tsx'
 import type { Stop } from './round.ts'
 import { costWords, doneWords, missedWords } from './words.ts'
+
+/** More boxes than this nobody got to are folded behind their number (judgement: half a screen of a phone). */
+const MOST_LEFT = 6
 
 export const RoundSummaryPage = (p: RoundView & { next: NextRound | null }) => {
   const { frame, round, where } = p
@@ -31,14 +34,17 @@ export const RoundSummaryPage = (p: RoundView & { next: NextRound | null }) => {
         ))}
       </section>
       {left.length === 0 ? null : (
-        <section class="section">
-          <h2>{w.notSeen}</h2>
+        <Fold
+          id="not-seen"
+          title={w.notSeen}
+          {...(left.length > MOST_LEFT ? { says: frame.words.parts.box(left.length) } : { open: true })}
+        >
           <ul class="plain">
             {left.map((s) => (
               <NotSeen stop={s} view={p} />
             ))}
           </ul>
-        </section>
+        </Fold>
       )}
       {round.putOff.length === 0 ? null : (
         <section class="section">
@@ -103,7 +109,7 @@ const Done = ({ stop, view }: { stop: Stop; view: RoundView }) => {
       {stop.stillAsks ? (
         <p>
           <Mark shape="due">{w.round.stillToDo}</Mark> {w.trade.actions[box.plan.advice.action]}.{' '}
-          {w.reasons.all(box.plan.advice.reasons)}
+          {inUnits(w.reasons.all(box.plan.advice.reasons), frame.units)}
         </p>
       ) : null}
     </article>

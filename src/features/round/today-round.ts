@@ -9,7 +9,7 @@ import {
   type Where,
 } from '../../app/index.ts'
 import { addDays, type Day } from '../../days.ts'
-import type { History } from '../../journal/index.ts'
+import type { Happening, History } from '../../journal/index.ts'
 import type { ColonySummary, Repository } from '../../store/index.ts'
 import { isTime, minutesTo, plusMinutes, timeIn } from '../../time-of-day.ts'
 import { toDoOf } from '../../words/index.ts'
@@ -21,7 +21,7 @@ import type { RoundView } from './page.tsx'
 import { type Round, roundOf } from './round.ts'
 import { inMinutes, type Worth } from './short-of-time.ts'
 
-/** So far back are times of visits read for the yard's pace. */
+/** So far back are times of visits read for the yard's pace, and whether a helper has been at a box. */
 const PACE_DAYS = 60
 /** So far back may a box have been missed and still be waiting: longer than any day one can put it off to. */
 const MISSED_DAYS = 45
@@ -87,10 +87,8 @@ export function missedNow(book: Repository, today: Day): Map<string, Missed> {
 }
 
 /** Minutes a box takes, from the times noted in that yard. */
-function paceIn(book: Repository, yard: string | null, today: Day): Pace {
-  const past = book.happenings(addDays(today, -PACE_DAYS), today)
-  return paceOf(notedOf(yard === null ? past : past.filter((h) => h.yard === yard)))
-}
+const paceIn = (past: readonly Happening[], yard: string | null): Pace =>
+  paceOf(notedOf(yard === null ? past : past.filter((h) => h.yard === yard)))
 
 const MOST_MINUTES = 600
 
@@ -126,7 +124,9 @@ export function roundView(
   const { frame } = c.var
   const now = timeIn(frame.zone, clock())
   const where = whereIn(c, book, now)
-  const pace = paceIn(book, where.yard, frame.today)
+  const past = book.happenings(addDays(frame.today, -PACE_DAYS), frame.today)
+  const pace = paceIn(past, where.yard)
+  const { viewer } = frame
   const whole = wholeRound(book, frame.today, pace)
   const round = where.yard === null ? whole : inYard(whole, where.yard, book, pace)
   const due = (yard: string): number => whole.stops.filter((s) => s.box.yard === yard).length
@@ -135,6 +135,7 @@ export function roundView(
     where,
     round,
     pace,
+    newHere: viewer?.role === 'helper' && !past.some((h) => h.by === viewer.name),
     yards: book
       .yards()
       .filter((y) => y.open > 0 || due(y.yard) > 0)

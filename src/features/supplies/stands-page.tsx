@@ -7,6 +7,7 @@ import {
   below,
   betweenPath,
   DaysPlot,
+  Fold,
   type Frame,
   Layout,
   linePath,
@@ -53,8 +54,9 @@ export const StandsPage = (p: StandsProps) => (
       </div>
     ) : (
       <div class="supplies">
+        <Unsaid {...p} />
         {p.yards.map((y) => (
-          <OneYard {...y} today={p.frame.today} />
+          <OneYard {...y} today={p.frame.today} open={few(p.yards)} />
         ))}
         <p class="fine">
           A stand is free three days after its colony is ready, with the odds of its move-out day. Deaths and
@@ -67,12 +69,38 @@ export const StandsPage = (p: StandsProps) => (
   </Layout>
 )
 
+/** More yards than this are a line each, their days on a tap (judgement: two pictures are two screens of a phone). */
+const FEW_YARDS = 2
+
+const few = (yards: readonly YardStands[]): boolean => yards.length <= FEW_YARDS
+
+/** Yards nothing can be said of yet. */
+const Unsaid = ({ yards, frame }: StandsProps) => {
+  const unsaid = yards.filter((y) => y.stands === null).length
+  return unsaid === 0 ? null : (
+    <p>
+      Nobody has said yet how many stands{' '}
+      {yards.length === 1
+        ? 'the yard has'
+        : unsaid === yards.length
+          ? 'the yards have'
+          : `${unsaid} yards have`}
+      .{' '}
+      {frame.may('change-settings') ? (
+        <a class="tall" href="#how-many">
+          Say how many
+        </a>
+      ) : null}
+    </p>
+  )
+}
+
 const EVERY = 7
 const ROOM_FOR = [1, 2, 3, 5, 8]
 
 /** 'One stand is free now; three from Thu 25 Jun, nine times in ten.' */
-function freeWords({ days, stands, colonies }: YardStands, today: Day): string {
-  if (stands === null) return 'Say below how many stands the yard has, and this page says when they are free.'
+function freeWords({ days, stands, colonies }: YardStands, today: Day): string | null {
+  if (stands === null) return null
   const now = stands - colonies
   const head =
     now < 0
@@ -88,24 +116,34 @@ function freeWords({ days, stands, colonies }: YardStands, today: Day): string {
   return `${head}; nine times in ten there are ${more.slice(0, 3).join(', ')}.`
 }
 
-const OneYard = (p: YardStands & { today: Day }) => {
-  const { days, stands, today } = p
+const OneYard = (p: YardStands & { today: Day; open: boolean }) => {
+  const words = freeWords(p, p.today)
+  return (
+    <details class="fold" open={p.open}>
+      <summary>
+        <h2>
+          {p.yard} <small class="soft">{p.colonies === 1 ? '1 colony' : `${p.colonies} colonies`}</small>
+        </h2>
+        {words === null ? null : <span class="reading">{words}</span>}
+      </summary>
+      <ByDate {...p} words={words} />
+    </details>
+  )
+}
+
+const ByDate = (p: YardStands & { today: Day; words: string | null }) => {
+  const { days, stands, today, words } = p
   const last = days.at(-1)?.day ?? today
   const { top, steps } = scaleFor(Math.max(1, p.colonies, stands ?? 0) * 1.02)
-  const words = freeWords(p, today)
   return (
-    <section class="section">
-      <h2>
-        {p.yard} <small class="soft">{p.colonies === 1 ? '1 colony' : `${p.colonies} colonies`}</small>
-      </h2>
-      <p class="reading">{words}</p>
+    <>
       <figure>
         <DaysPlot
           low
           stretch={stretchOf(today, last)}
           scale={{ top, steps: steps.filter(Number.isInteger), label: String }}
           today={null}
-          text={`Colonies of today that are still here, by day. ${words}`}
+          text={`Colonies of today that are still here, by day. ${words ?? ''}`}
           words={
             stands === null ? null : (
               <text x="100%" dx="-0.4em" y={`${below(stands, top)}%`} dy="1.2em" text-anchor="end">
@@ -169,14 +207,13 @@ const OneYard = (p: YardStands & { today: Day }) => {
           </tbody>
         </table>
       </Wide>
-    </section>
+    </>
   )
 }
 
 const HowMany = ({ yards, form, frame }: StandsProps) =>
   frame.may('change-settings') ? (
-    <section class="section">
-      <h2>How many stands there are</h2>
+    <Fold id="how-many" title="How many stands there are" open={few(yards) || form.problems.length > 0}>
       <form method="post" action="/supplies/stands" novalidate>
         {yards.map((y) => (
           <TextField
@@ -193,5 +230,5 @@ const HowMany = ({ yards, form, frame }: StandsProps) =>
           </button>
         </div>
       </form>
-    </section>
+    </Fold>
   ) : null

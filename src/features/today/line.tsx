@@ -38,11 +38,13 @@ export const Line = ({ line, frame, named = false }: { line: TodayLine; frame: F
           {line.stand === null ? null : <small>{frame.words.parts.stand(line.stand)}</small>}
         </span>
         <span class="todo-act">
-          {line.toDo.title}
+          <span class="todo-head">
+            <span class="todo-title">{line.toDo.title}</span>
+            <PressingMark toDo={line.toDo} today={frame.today} half={line.half} />
+          </span>
           {named ? <small>{line.yard}</small> : null}
           {line.danger === null ? null : <small class="todo-danger">{line.danger.words}</small>}
         </span>
-        <PressingMark toDo={line.toDo} today={frame.today} half={line.half} />
       </summary>
       <Why line={line} frame={frame} />
     </details>

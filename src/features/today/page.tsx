@@ -66,7 +66,8 @@ const Head = ({ urgent, yards, frame }: TodayProps) => {
       <div class="today-top">
         <h1>{today.title}</h1>
         {lines.length === 0 ? null : (
-          <a class="button button-do" href="/round">
+          /* What comes before the round is not outshone by it. */
+          <a class={urgent.length > 0 ? 'button' : 'button button-do'} href="/round">
             {today.walk}
           </a>
         )}

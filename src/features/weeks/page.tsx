@@ -17,7 +17,12 @@ export interface WeeksRow {
 export interface WeeksProps {
   frame: Frame
   days: Day[]
+  /** All boxes; where the yards are summed, those that are late. */
   rows: WeeksRow[]
+  /** A row a yard, where there are too many boxes to draw them all. */
+  sums: { yard: string; path: string; work: Work[] }[]
+  /** How many boxes those are, and where they are all drawn. */
+  all: { boxes: number; path: string } | null
   /** Of each day, in the order of `days`. */
   work: Work[]
   /** Seven days each, from today or the first day shown. */
@@ -34,7 +39,7 @@ export interface WeeksProps {
 export const WeeksPage = (p: WeeksProps) => (
   <Layout frame={p.frame} title="The weeks ahead" scripts={['islands/print.ts']}>
     <h1>The weeks ahead</h1>
-    {p.rows.length === 0 ? (
+    {p.rows.length + p.sums.length === 0 ? (
       <p class="sheet">No box stands here. Each one that comes gets a row, with its work on its days.</p>
     ) : (
       <>
@@ -59,6 +64,7 @@ export const WeeksPage = (p: WeeksProps) => (
             <caption class="unseen">Each box a row, each day a column; the work of each day on top</caption>
             <Head {...p} />
             <Body {...p} />
+            <Sums {...p} />
           </table>
         </Wide>
         <Key />
@@ -80,7 +86,7 @@ function weekWords(w: Work): string {
   return parts.filter((x) => x !== '').join('; ')
 }
 
-const Choose = ({ yard, yards, earlier, later }: WeeksProps) => (
+const Choose = ({ yard, yards, earlier, later, all }: WeeksProps) => (
   <form class="sheet-choose no-print" method="get" action="/weeks">
     {yards.length < 2 ? null : (
       <>
@@ -100,18 +106,26 @@ const Choose = ({ yard, yards, earlier, later }: WeeksProps) => (
         Later
       </a>
     )}
+    {all === null ? null : (
+      <a class="button button-plain" href={all.path}>
+        All {all.boxes} boxes
+      </a>
+    )}
     <button class="button" type="button" id="print" hidden>
       Print
     </button>
   </form>
 )
 
+/** So many days a phone shows. */
+const NARROW_DAYS = 14
+
 /** Columns that a phone has no room for. */
 const columnClass = (i: number, day: Day, { days, frame }: WeeksProps): string => {
   const now = days.indexOf(frame.today)
   const first = now < 0 ? 0 : now - 1
   return [
-    i < first || i >= first + 14 ? 'far' : '',
+    i < first || i >= first + NARROW_DAYS ? 'far' : '',
     day === frame.today ? 'now' : '',
     inWords(day).startsWith('Mon') ? 'mon' : '',
   ]
@@ -144,45 +158,82 @@ const Head = (p: WeeksProps) => (
   </thead>
 )
 
+const number = (n: number) => (n === 0 ? '' : n < 100 ? n : <span class="w-many">{n}</span>)
+
+/** A row a yard: the visits of each day, and the way to its boxes. */
+const Sums = (p: WeeksProps) =>
+  p.sums.length === 0 ? null : (
+    <tbody>
+      <GroupRow name="Visits by yard" />
+      {p.sums.map(({ yard, path, work }) => (
+        <tr class="weeks-of-yard">
+          <th scope="row">
+            <a href={path}>{yard}</a>
+          </th>
+          {p.days.map((day, i) => (
+            <td class={[columnClass(i, day, p), work[i]?.late ? 'w-late' : ''].filter(Boolean).join(' ')}>
+              {number(work[i]?.visits ?? 0)}
+              {work[i]?.late ? <span class="unseen">, {work[i]?.late} late</span> : null}
+            </td>
+          ))}
+        </tr>
+      ))}
+    </tbody>
+  )
+
 const Sum = (p: WeeksProps & { label: string; of: keyof Work }) =>
   together(p.work)[p.of] === 0 ? null : (
     <tr class="weeks-sum">
       <th scope="row">{p.label}</th>
       {p.days.map((day, i) => (
-        <td class={columnClass(i, day, p) || undefined}>{p.work[i]?.[p.of] || ''}</td>
+        <td class={columnClass(i, day, p) || undefined}>{number(p.work[i]?.[p.of] ?? 0)}</td>
       ))}
     </tr>
   )
 
+/** The boxes yard by yard; where the yards are summed, the late ones in one list. */
 const Body = (p: WeeksProps) => (
   <>
-    {[...new Set(p.rows.map((r) => r.yard))].map((yard) => (
+    {groups(p).map(({ name, rows }) => (
       <tbody>
-        {p.yards.length < 2 || p.yard !== null ? null : (
-          <tr class="weeks-yard">
-            <th scope="rowgroup">{yard}</th>
+        {name === null ? null : <GroupRow name={name} />}
+        {rows.map((row) => (
+          <tr>
+            <th scope="row">
+              <a class="tag" href={row.path}>
+                {row.tag}
+              </a>
+              <span class="unseen">: {row.said}</span>
+            </th>
+            {row.cells.map((cell, i) => (
+              <td class={[columnClass(i, cell.day, p), cellClass(cell)].filter((x) => x !== '').join(' ')}>
+                {markOf(cell)}
+              </td>
+            ))}
           </tr>
-        )}
-        {p.rows
-          .filter((r) => r.yard === yard)
-          .map((row) => (
-            <tr>
-              <th scope="row">
-                <a class="tag" href={row.path}>
-                  {row.tag}
-                </a>
-                <span class="unseen">: {row.said}</span>
-              </th>
-              {row.cells.map((cell, i) => (
-                <td class={[columnClass(i, cell.day, p), cellClass(cell)].filter((x) => x !== '').join(' ')}>
-                  {markOf(cell)}
-                </td>
-              ))}
-            </tr>
-          ))}
+        ))}
       </tbody>
     ))}
   </>
+)
+
+function groups({ rows, sums, yard, yards }: WeeksProps): { name: string | null; rows: WeeksRow[] }[] {
+  if (rows.length === 0) return []
+  if (sums.length > 0) return [{ name: 'Late now', rows }]
+  const named = yards.length > 1 && yard === null
+  return [...new Set(rows.map((r) => r.yard))].map((name) => ({
+    name: named ? name : null,
+    rows: rows.filter((r) => r.yard === name),
+  }))
+}
+
+/** As wide as a phone's table: days that it has no room for are no columns there. */
+const GroupRow = ({ name }: { name: string }) => (
+  <tr class="weeks-yard">
+    <th scope="rowgroup" colspan={NARROW_DAYS + 1}>
+      {name}
+    </th>
+  </tr>
 )
 
 const cellClass = ({ window, quiet, work }: Cell): string =>

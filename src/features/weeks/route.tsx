@@ -14,6 +14,9 @@ const WEEK = 7
 const STEP = 14
 const FURTHEST = 56
 
+/** More boxes than this of several yards are one row a yard, and rows of the late ones (judgement: four screens of a phone). */
+const MOST_ROWS = 50
+
 /** The weeks ahead. */
 export function weeks(deps: Deps): Hono<Env> {
   const app = new Hono<Env>()
@@ -31,16 +34,15 @@ export function weeks(deps: Deps): Hono<Env> {
     const rows = store
       .colonies({ open: true, ...(yard === null ? {} : { yard }) })
       .map((s) => rowOf(s, visitsIn(store.colony(s.id)?.history ?? null, first, s.yard), days, frame.today))
-    const work = days.map((_, i) =>
-      workOf(
-        rows.flatMap((r) => r.cells[i] ?? []),
-        frame.today,
-      ),
-    )
-    const hrefOf = (to: number): string => {
+    const work = workOn(days, rows, frame.today)
+    const whole = c.req.query('boxes') === 'all'
+    const summed = yard === null && yards.length > 1 && rows.length > MOST_ROWS && !whole
+    const hrefOf = (to: number, of: { yard?: string; boxes?: 'all' } = {}): string => {
       const query = new URLSearchParams({
         ...(yard === null ? {} : { yard }),
+        ...(whole ? { boxes: 'all' } : {}),
         ...(to === 0 ? {} : { skip: String(to) }),
+        ...of,
       })
       return query.size === 0 ? '/weeks' : `/weeks?${query}`
     }
@@ -49,8 +51,22 @@ export function weeks(deps: Deps): Hono<Env> {
       <WeeksPage
         frame={frame}
         days={days}
-        rows={rows}
+        rows={summed ? rows.filter((r) => r.cells.some((cell) => cell.work?.late)) : rows}
+        sums={
+          summed
+            ? yards.map((y) => ({
+                yard: y.yard,
+                path: hrefOf(skip, { yard: y.yard }),
+                work: workOn(
+                  days,
+                  rows.filter((r) => r.yard === y.yard),
+                  frame.today,
+                ),
+              }))
+            : []
+        }
         work={work}
+        all={summed ? { boxes: rows.length, path: hrefOf(skip, { boxes: 'all' }) } : null}
         weeks={weeksOf(days, work, frame.today)}
         yard={yard}
         yards={yards.map((y) => y.yard)}
@@ -66,6 +82,14 @@ export function weeks(deps: Deps): Hono<Env> {
   })
   return app
 }
+
+const workOn = (days: readonly Day[], rows: readonly WeeksRow[], today: Day): Work[] =>
+  days.map((_, i) =>
+    workOf(
+      rows.flatMap((r) => r.cells[i] ?? []),
+      today,
+    ),
+  )
 
 /** Visits that stand: what was taken back did not happen. */
 const visitsIn = (history: History | null, from: Day, yard: string): Happening[] =>
