@@ -21,8 +21,12 @@ import { startYard } from '../support/yard.ts'
 const DAY = '2026-06-10'
 /** A page with all it loads, over the wire. */
 const MOST_BYTES = 60 * 1024
-/** The review brings Chart.js with it. */
-const MOST_BYTES_OF: Record<string, number> = { '/review': 200 * 1024 }
+/** A visit shows its plan while one taps: the core and its words run in the page (183 kB on 2026-11-28). The review brings Chart.js with it. */
+const MOST_BYTES_OF: Record<string, number> = {
+  '/colony/M-10/visit': 190 * 1024,
+  '/colony/M-10/visit?lid=on': 190 * 1024,
+  '/review': 200 * 1024,
+}
 /** CSS pixels: a finger in a glove. */
 const LEAST_TARGET = 48
 
@@ -134,7 +138,7 @@ export async function everyPage(device: Device): Promise<void> {
 
   it.each(pagesOf(yard.store))(
     '%s is readable by all, fits, keeps still, is light, and asks nobody else',
-    async (address) => {
+    async (_name, address) => {
       const { page, noticed } = light
       noticed.length = 0
       expect(await bytesFor(page, address)).toBeLessThanOrEqual(MOST_BYTES_OF[address] ?? MOST_BYTES)

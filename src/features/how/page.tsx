@@ -66,7 +66,11 @@ export const GlossaryPage = ({ frame }: HowProps) => (
             <div class="term" id={t.id}>
               <dt>{frame.words.how.terms[t.id].term}</dt>
               <dd>{frame.words.how.terms[t.id].means}</dd>
-              {t.drawing === undefined ? null : <Drawing of={t.drawing} />}
+              {t.drawing === undefined ? null : (
+                <dd class="term-drawn">
+                  <Drawing of={t.drawing} />
+                </dd>
+              )}
             </div>
           ))}
         </dl>
