@@ -114,6 +114,9 @@ const End = ({ x, y, leftwards }: { x: number; y: string; leftwards: boolean }) 
   </svg>
 )
 
+/** The first and the last of a scale's words stand within its picture. `at`: per cent of its width. */
+const anchorAt = (at: number): 'start' | 'middle' | 'end' => (at < 4 ? 'start' : at > 96 ? 'end' : 'middle')
+
 /** The scale's words, at the head of the column. */
 const RangeScale = ({ scale }: { scale: Scale }) => (
   <svg class="range-scale" aria-hidden="true" focusable="false">
@@ -122,7 +125,7 @@ const RangeScale = ({ scale }: { scale: Scale }) => (
         class={t.minor ? 'minor' : undefined}
         x={percent(scale.at(t.value))}
         y="0.9em"
-        text-anchor="middle"
+        text-anchor={anchorAt(scale.at(t.value))}
       >
         {t.label}
       </text>

@@ -47,7 +47,8 @@ export const CalibrationPlot = ({ bins, says, so, note }: PlotProps) => (
         </div>
         <svg class="plot-days" aria-hidden="true" focusable="false">
           {STEPS.map((v) => (
-            <text x={at(v)} y="1.1em" text-anchor="middle">
+            // The first and the last stand within the picture.
+            <text x={at(v)} y="1.1em" text-anchor={v === 0 ? 'start' : v === 1 ? 'end' : 'middle'}>
               {shareLabel(v)}
             </text>
           ))}
