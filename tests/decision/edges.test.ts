@@ -35,14 +35,14 @@ const option = (act: Option['act'], value: number, inDays = 0, keeps = 0.5): Opt
 const decided = (options: Option[], gain = 0) => decisionOf(options, 100, () => gain)
 
 describe('of what is worth the same, of a colony worth 100', () => {
-  test('a graver step is taken only for more than 1.2 of a hundred', () => {
-    expect(decided([option('look', 50), option('give', 51.2)])?.act).toBe('look')
-    expect(decided([option('look', 50), option('give', 51.3)])?.act).toBe('give')
+  test('a graver step is taken only for more than 0.6 of a hundred', () => {
+    expect(decided([option('look', 50), option('give', 50.6)])?.act).toBe('look')
+    expect(decided([option('look', 50), option('give', 50.7)])?.act).toBe('give')
   })
 
-  test('a queen is bought only where she saves at least one of a hundred more', () => {
-    expect(decided([option('look', 50, 0, 0.5), option('queen', 60, 0, 0.505)])?.act).toBe('look')
-    expect(decided([option('look', 50, 0, 0.5), option('queen', 60, 0, 0.51)])?.act).toBe('queen')
+  test('a queen is not bought to win days where a gentler step keeps over three of a hundred more', () => {
+    expect(decided([option('look', 50, 0, 0.5), option('queen', 60, 0, 0.465)])?.act).toBe('look')
+    expect(decided([option('look', 50, 0, 0.5), option('queen', 60, 0, 0.475)])?.act).toBe('queen')
     // Frames of eggs and uniting are not asked that.
     expect(decided([option('look', 50, 0, 0.5), option('unite', 60, 0, 0.4)])?.act).toBe('unite')
   })
@@ -52,9 +52,9 @@ describe('of what is worth the same, of a colony worth 100', () => {
     expect(decided([option('give', 50, 6), option('give', 49.8, 3), option('give', 49.7, 0)])?.inDays).toBe(3)
   })
 
-  test('a queen is sent for where that gains more than 1.2 of a hundred', () => {
-    expect(decided([option('look', 50)], 1.2)?.order).toBe(false)
-    expect(decided([option('look', 50)], 1.3)?.order).toBe(true)
+  test('a queen is sent for where that gains more than two of a hundred', () => {
+    expect(decided([option('look', 50)], 2)?.order).toBe(false)
+    expect(decided([option('look', 50)], 2.1)?.order).toBe(true)
   })
 
   test('of each kind the best is told, the first of two alike, and a look to come is another kind than one now', () => {
