@@ -14,12 +14,12 @@ const SPOKEN: RegExp[] = [
   /^\/account(\/passphrase)?$/,
   /^\/$/,
   /^\/round(\/box\/[^/]+|\/end)?$/,
+  /^\/colony\/[^/]+(\/(visit|missed|note|outside-look|lost|move|health|wash|feed|treat|photo\/[^/]+))?$/,
+  /^\/entry\/[^/]+\/(correct|withdraw|other-box)$/,
+  /^\/(find|health|yard)$/,
   /^\/(paper|sheet-entry|labels)$/,
   /^\/account\/(calendar|messages|tokens)(\/|$)/,
   /^\/invite\/[^/]+$/,
-  /^\/colony\/[^/]+(\/(visit|missed|note|outside-look|lost|move|health|wash|feed|treat|photo\/[^/]+))?$/,
-  /^\/entry\/[^/]+\/(correct|withdraw|other-box)$/,
-  /^\/(find|yard)$/,
 ]
 
 const [ENGLISH] = LANGUAGES

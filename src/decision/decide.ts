@@ -23,6 +23,8 @@ const GENTLE = ['look', 'boost', 'give', 'queen', 'unite'] as const
 const NOISE = 0.002
 /** A graver step must be worth this share of a colony more. */
 const GRAVER = 0.006
+/** A queen is not bought to win days where a gentler step keeps so many more. Judgement. */
+const KEEPS_FEWER = 0.03
 /** A queen is sent for ahead where having her in time is worth this share of a colony more. */
 const ORDERED = 0.02
 
@@ -37,7 +39,8 @@ function choose(options: readonly Option[], worth: number): Option | null {
       .sort((a, b) => (act === 'look' ? b.inDays - a.inDays : a.inDays - b.inDays))[0]
     if (candidate === undefined) continue
     const graver = chosen !== null && candidate.value <= chosen.value + GRAVER * worth
-    if (!graver) chosen = candidate
+    const vain = act === 'queen' && chosen !== null && candidate.keeps < chosen.keeps - KEEPS_FEWER
+    if (!graver && !vain) chosen = candidate
   }
   return chosen
 }

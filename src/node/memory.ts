@@ -13,7 +13,16 @@ const GROWTH = 30
  * of the processor, as measured (tests/bench/README.md).
  */
 export function sparing(env: NodeJS.ProcessEnv): void {
-  const limit = process.constrainedMemory() || Number.POSITIVE_INFINITY
-  const small = Math.min(totalmem(), limit) < SMALL
-  if (small || env.RESETTLE_MEMORY === 'small') setFlagsFromString(`--heap-growing-percent=${GROWTH}`)
+  if (isSmall(env)) setFlagsFromString(`--heap-growing-percent=${GROWTH}`)
 }
+
+export function isSmall(env: NodeJS.ProcessEnv): boolean {
+  const limit = process.constrainedMemory() || Number.POSITIVE_INFINITY
+  return Math.min(totalmem(), limit) < SMALL || env.RESETTLE_MEMORY === 'small'
+}
+
+/**
+ * What Node has to be told before it starts: room for what is young is a megabyte, where it would grow to three times 16. 40 to
+ * 80 MB less, as measured; V8 heeds it no more once it runs.
+ */
+export const SMALL_FLAG = '--max-semi-space-size=1'

@@ -37,11 +37,11 @@ export interface Person {
   createdBy: string | null
 }
 
-/** Somebody with an account, as others in the yard see them. `open`: has not been closed. */
+/** Somebody with an account, as others in the yard see them. `open`: can sign in, and has done so once. */
 export interface Member {
   name: string
   open: boolean
 }
 
 export const membersOf = (people: readonly Person[]): Member[] =>
-  people.map(({ name, state }) => ({ name, open: state !== 'closed' }))
+  people.map(({ name, state }) => ({ name, open: state === 'active' }))

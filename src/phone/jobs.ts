@@ -77,8 +77,10 @@ export function jobsOf(sheets: readonly KeptSheet[], boxed: (id: string) => bool
       kept.push({ id, base: found?.base ?? 0, version: last })
       return { ok: true, version: last.version }
     },
-    withoutGo: () =>
-      [...known.values()].map((k) => k.last).filter(({ sheet }) => sheet.work.withoutGo !== undefined),
+    withoutGo: (since) =>
+      [...known.values()]
+        .map((k) => k.last)
+        .filter(({ sheet, savedAt }) => sheet.work.withoutGo !== undefined && savedAt >= since),
     // Another box of a job is linked by the server alone: without signal it is logged as the first one was, or later.
     link: () => {},
     ofColony: (colony) => (known.has(colony) ? colony : null),

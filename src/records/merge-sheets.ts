@@ -55,7 +55,7 @@ export function mergeSheets(base: Sheet, mine: Sheet, theirs: Sheet): Merged {
     if (ADDING_UP.has(path)) return union(t, m)
     if (FOUND.has(path)) return found(b, m, t)
     // Where both looked somewhere else, nobody has looked here.
-    if (path === 'site.lookedAt') return agreed(m, t)
+    if (path === 'site.lookedAt') return agreed(b, m, t)
     clashes.push(path)
     return m
   }
@@ -64,11 +64,18 @@ export function mergeSheets(base: Sheet, mine: Sheet, theirs: Sheet): Merged {
     const [m, t] = ofOneDay(part, base[part], mine[part], theirs[part])
     merged[part] = fields(base[part], m, t, `${part}.`, field)
   }
+  if (tickedApart(base.check, mine.check, theirs.check)) (merged.check as Tree).done = []
   for (const key of ['decision', 'ended', 'callBacks'] as const) {
     const value = field(key, base[key], mine[key], theirs[key])
     if (value !== undefined) merged[key] = value
   }
   return { sheet: merged as unknown as Sheet, clashes }
+}
+
+/** Both ticked, and not at the same place: what is so at the one says nothing of the other. */
+function tickedApart(b: Tree, m: Tree, t: Tree): boolean {
+  const ticks = ({ done, doneAt }: Tree): unknown => [done, doneAt]
+  return !same(m.doneAt, t.doneAt) && !same(ticks(m), ticks(b)) && !same(ticks(t), ticks(b))
 }
 
 type FieldOf = (path: string, b: unknown, m: unknown, t: unknown) => unknown
@@ -95,8 +102,17 @@ const union = (a: unknown, b: unknown): unknown[] => {
   return [...list(a), ...list(b).filter((x) => !seen.has(key(x)))]
 }
 
-const agreed = (m: unknown, t: unknown): Tree =>
-  Object.fromEntries(Object.entries((m ?? {}) as Tree).filter(([k, at]) => same(at, ((t ?? {}) as Tree)[k])))
+function agreed(b: unknown, m: unknown, t: unknown): Tree {
+  const [base, mine, theirs] = [b, m, t].map((x) => (x ?? {}) as Tree) as [Tree, Tree, Tree]
+  const keys = [...new Set([...Object.keys(mine), ...Object.keys(theirs)])]
+  return Object.fromEntries(
+    keys.flatMap((k): [string, unknown][] => {
+      const at = same(mine[k], base[k]) ? theirs[k] : mine[k]
+      const clear = same(mine[k], base[k]) || same(theirs[k], base[k]) || same(mine[k], theirs[k])
+      return clear && at !== undefined ? [[k, at]] : []
+    }),
+  )
+}
 
 function found(b: unknown, m: unknown, t: unknown): unknown[] {
   const gone = new Set(

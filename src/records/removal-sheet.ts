@@ -7,7 +7,7 @@ import * as z from 'zod/mini'
 import { METHODS, QUEEN_AT_INTAKE } from '../journal/index.ts'
 import { DRAWN } from './drawing.ts'
 import { day, money, photos, several, text, time } from './kinds.ts'
-import { clearance, noted, place, secondName, withoutGo } from './said-by-others.ts'
+import { clearance, moment, noted, place, secondName, withoutGo } from './said-by-others.ts'
 
 const yesNo = z.enum(['yes', 'no', 'unknown'])
 const frames = z
@@ -185,6 +185,8 @@ export const decision = z.strictObject({
   reason: z.optional(text(1000)),
   /** What was unmet when it was decided, in words. */
   unmet: z.array(text(300)).check(z.maxLength(40)),
+  /** Something was changed since that it does not stand over: it is decided anew. */
+  fell: z.optional(moment),
   /** The place it was decided for, as the sheet said then. */
   ...place.shape,
 })
@@ -197,6 +199,8 @@ export const work = z.strictObject({
   boxedAt: z.optional(time),
   leftAt: z.optional(time),
   withoutGo: z.optional(withoutGo),
+  /** A “go” stood when it was begun, and what is asked then was met. */
+  underGo: z.optional(moment),
   outdoorC: z.optional(celsius),
   method: z.optional(z.enum(METHODS)),
   queen: z.optional(z.enum(QUEEN_AT_INTAKE)),

@@ -100,6 +100,9 @@ export const GRAVE = [
 export type Grave = (typeof GRAVE)[number]
 export const WHY_GONE = ['mistake', 'removed', 'left', 'elsewhere'] as const
 
+/** Who, and when in the yard's time. */
+export const moment = z.strictObject({ by: text(120), on: day, at: time })
+
 /** It came onto the sheet, or went off it. */
 export const noted = z.strictObject({
   what: z.enum(GRAVE),

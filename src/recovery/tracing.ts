@@ -146,10 +146,11 @@ const lookedSince = (c: Traced, e: Pick<Exposure, 'on' | 'look'>): boolean =>
  */
 export function traceFoulbrood(colonies: readonly Traced[]): Map<string, Exposure> {
   const exposed = new Map<string, Exposure>()
+  const meetings = meetingsOf(colonies)
   for (const sick of colonies) {
     if (sick.suspectedSince === null) continue
     const from = boundFrom(sick)
-    for (const c of colonies) {
+    for (const c of meetings(sick, from)) {
       if (c === sick || c.suspectedSince !== null) continue
       const links = linksOf(c, sick)
         .filter((l) => l.on >= from)
@@ -162,6 +163,54 @@ export function traceFoulbrood(colonies: readonly Traced[]): Map<string, Exposur
   }
   return exposed
 }
+
+/**
+ * Which colonies can be bound to a suspected one at all: those that either book names, and where there was robbing those that
+ * were here on that day. A book of thousands with a hundred suspicions is not gone through pair by pair.
+ */
+function meetingsOf(colonies: readonly Traced[]): (sick: Traced, from: Day) => Traced[] {
+  const called = new Map<string, Traced[]>()
+  const naming = new Map<string, Traced[]>()
+  const put = (index: Map<string, Traced[]>, name: string, c: Traced): void => {
+    const key = name.toLowerCase()
+    const known = index.get(key)
+    if (known === undefined) index.set(key, [c])
+    else known.push(c)
+  }
+  const place = new Map(colonies.map((c, i) => [c, i]))
+  const stays: { c: Traced; from: Day; to: Day }[] = []
+  const robberies: { c: Traced; days: Day[] }[] = []
+  for (const c of colonies) {
+    for (const name of namesOf(c)) put(called, name, c)
+    for (const name of namedIn(c)) put(naming, name, c)
+    const [first] = c.entries
+    const out = c.entries.find((e) => e.kind === 'outcome')
+    if (first !== undefined) stays.push({ c, from: first.on, to: out?.on ?? FOR_EVER })
+    const days = robbed(c)
+    if (days.length > 0) robberies.push({ c, days })
+  }
+  return (sick, from) => {
+    const found = new Set<Traced>()
+    for (const name of namedIn(sick)) for (const c of called.get(name.toLowerCase()) ?? []) found.add(c)
+    for (const name of namesOf(sick)) for (const c of naming.get(name.toLowerCase()) ?? []) found.add(c)
+    for (const day of robbed(sick))
+      if (day >= from) for (const s of stays) if (s.from <= day && day <= s.to) found.add(s.c)
+    for (const { c, days } of robberies)
+      if (days.some((day) => day >= from && wasHere(sick, day))) found.add(c)
+    return [...found].sort((a, b) => (place.get(a) ?? 0) - (place.get(b) ?? 0))
+  }
+}
+
+const FOR_EVER: Day = '9999-12-31'
+
+const namesOf = (c: Traced): string[] => [c.tag, ...(c.id === undefined ? [] : [c.id]), ...(c.names ?? [])]
+
+/** Other colonies, as its own book calls them. */
+const namedIn = (c: Traced): string[] =>
+  c.entries.flatMap((e) => {
+    const name = e.kind === 'given' ? e.donor : e.kind === 'outcome' ? e.into : undefined
+    return name === undefined ? [] : [name]
+  })
 
 /** Bound to several: the latest bond leads, and the hold began with the first. */
 function together(known: Exposure | undefined, sick: Traced, links: readonly Link[], last: Link): Exposure {

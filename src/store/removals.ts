@@ -4,6 +4,7 @@
  */
 
 import { asc, desc, eq, sql } from 'drizzle-orm'
+import type { Day } from '../days.ts'
 import type { ColonyId } from '../ids.ts'
 import { problemsOf } from '../journal/index.ts'
 import { photosOfSheet, type Sheet, sheet as sheetSchema } from '../records/index.ts'
@@ -54,8 +55,8 @@ export interface Jobs {
   save(id: string, base: number, content: unknown, stamp: SheetStamp): Versioned<SheetVersion>
   /** Notes that a colony came of the sheet. */
   link(id: string, colony: ColonyId, stamp: SheetStamp): void
-  /** Sheets of work that was begun without a “go”, as they stand now. */
-  withoutGo(): SheetVersion[]
+  /** Sheets of work that was begun without a “go”, as they stand now, of those saved on that day or later. */
+  withoutGo(since: Day): SheetVersion[]
   /** The sheet a colony came of, null when there is none. */
   ofColony(colony: ColonyId): string | null
 }
@@ -124,7 +125,7 @@ export function removalsOf(connection: Connection): Removals {
     .select()
     .from(removalSheet)
     .where(
-      sql`${removalSheet.version} = (SELECT max(v.version) FROM removal_sheet v WHERE v.sheet = ${removalSheet.sheet}) AND instr(${removalSheet.payload}, '"withoutGo"') > 0`,
+      sql`${removalSheet.version} = (SELECT max(v.version) FROM removal_sheet v WHERE v.sheet = ${removalSheet.sheet}) AND ${removalSheet.savedAt} >= ${value('since')} AND instr(${removalSheet.payload}, '"withoutGo"') > 0`,
     )
     .prepare()
   const links = db
@@ -190,7 +191,7 @@ export function removalsOf(connection: Connection): Removals {
       return connection.write(() => write(id, base, parsed.data, stamp))
     },
     link: (id, colony, stamp) => link({ ...stamp, id, colony }),
-    withoutGo: () => whole(begun.all()),
+    withoutGo: (since) => whole(begun.all({ since })),
     ofColony(colony) {
       const row = linked.get({ colony })
       if (row !== undefined) return row.sheet

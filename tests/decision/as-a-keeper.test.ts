@@ -73,7 +73,10 @@ describe('a frame of eggs', () => {
 
 describe('a queen in hand', () => {
   it('goes into a box in which two looks found nobody, and does not wait for a third', () => {
-    const none = box('2026-06-01', { 6: look({ open: 'some', capped: 'worker' }), 10: look({ capped: 'worker' }) })
+    const none = box('2026-06-01', {
+      6: look({ open: 'some', capped: 'worker' }),
+      10: look({ capped: 'worker' }),
+    })
     expect(none(10, IN_HAND).advice.action).toBe('buy-queen')
   })
 

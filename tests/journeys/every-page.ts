@@ -21,12 +21,14 @@ import { startYard } from '../support/yard.ts'
 const DAY = '2026-06-10'
 /** A page with all it loads, over the wire. */
 const MOST_BYTES = 60 * 1024
-/** A visit shows its plan while one taps: the core and its words run in the page (183 kB on 2026-11-28). The review brings Chart.js with it. */
+/** The review brings Chart.js with it; a visit the whole of what a plan is made by, for the panel that answers as one taps. */
 const MOST_BYTES_OF: Record<string, number> = {
+  '/review': 200 * 1024,
   '/colony/M-10/visit': 190 * 1024,
   '/colony/M-10/visit?lid=on': 190 * 1024,
-  '/review': 200 * 1024,
 }
+/** At a visit Save makes room for the panel once that has something to say (web.dev calls less than 0.1 good); elsewhere nothing moves. */
+const MOST_SHIFT_OF: Record<string, number> = { '/colony/M-10/visit': 0.01 }
 /** CSS pixels: a finger in a glove. */
 const LEAST_TARGET = 48
 
@@ -107,10 +109,11 @@ const READ_WIDE = ['/', '/yard', '/review', '/supplies', '/colony/M-10/visit']
 
 /** What is wrong with the page that is open. */
 async function wrongWith(page: Page, device: Device): Promise<string[]> {
-  const read = device.touch || LONG || READ_WIDE.includes(new URL(page.url()).pathname)
+  const { pathname } = new URL(page.url())
+  const read = device.touch || LONG || READ_WIDE.includes(pathname)
   const wrong = read ? await violations(page) : []
   const shift = await layoutShift(page)
-  if (shift > 0) wrong.push(`shifted by ${shift}`)
+  if (shift > (MOST_SHIFT_OF[pathname] ?? 0)) wrong.push(`shifted by ${shift}`)
   const wide = await sidewaysScroll(page)
   if (wide > 0) wrong.push(`${wide} px wider than the screen`)
   wrong.push(...(await wordsOutside(page)).map((t) => `words outside their picture: ${t}`))

@@ -326,4 +326,55 @@ describe('words and proofs that hang on one comparison', () => {
       unmet(look(40, { eggs: 'single', capped: 'worker' }), look(42, { eggs: 'none', open: 'none' })),
     ).toContain('brood-none')
   })
+
+  test('what is seen on combs keeps its day while looks from outside see nothing, and no longer', () => {
+    const moths: [number, string, Fields] = [6, 'inspection', { opened: true, signs: ['moths'] }]
+    const signs = (...more: [number, string, Fields][]) =>
+      fold(historyWith({ brood: BROOD }, moths, ...more), protocolWith()).signs
+    const outside = (seen: string[]): [number, string, Fields] => [
+      9,
+      'inspection',
+      { opened: false, signs: seen },
+    ]
+    expect(signs(outside([]))).toEqual({ on: day(6), seen: ['moths'] })
+    expect(signs(outside(['robbing']))).toEqual({ on: day(9), seen: ['robbing', 'moths'] })
+    expect(signs([9, 'inspection', { opened: true, signs: [] }])).toEqual({ on: day(9), seen: [] })
+    // The first look of all has nothing before it.
+    const first = historyWith({ brood: BROOD }, outside([]))
+    expect(fold(first, protocolWith()).signs).toEqual({ on: day(9), seen: [] })
+  })
+
+  test('nothing capped when worker caps were due: the same question once more', () => {
+    // Eggs on day 25 of a queen raised here; caps can be looked for from day 34 (egg to cap nine days), due by day 37.
+    const asked = (capped: string) =>
+      planAt(
+        45,
+        historyWith(
+          { queen: 'lost', brood: BROOD },
+          [5, 'inspection', { opened: true, eggs: 'none', cells: 'open' }],
+          [25, 'inspection', { opened: true, eggs: 'single', cells: 'none' }],
+          [45, 'inspection', { opened: true, eggs: 'single', cells: 'none', capped }],
+        ),
+      )
+        .checks.filter((c) => c.rule === 'worker-brood')
+        .map((c) => c.status)
+    expect(asked('none')).toEqual(['answered', 'waiting'])
+    expect(asked('worker')).toEqual(['answered'])
+  })
+
+  test('an empty cell that has hung there for weeks, and no eggs: she has had her time', () => {
+    // Emerged by day 16 at the latest, and eggs within 21 days more: none on day 47 is too late.
+    const seen = (eggs: string) =>
+      planAt(
+        47,
+        historyWith({ queen: 'lost', brood: BROOD }, [
+          47,
+          'inspection',
+          { opened: true, eggs, cells: 'emerged' },
+        ]),
+      )
+    expect(seen('none').phase).toBe('queenless')
+    expect(checkOf(seen('none'), 'buy-queen')?.status).toBe('open')
+    expect(seen('single').phase).toBe('laying')
+  })
 })

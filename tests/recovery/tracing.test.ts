@@ -107,3 +107,29 @@ describe('bound to a suspected colony', () => {
     expect(later.readiness.unmet.map((u) => u.what).join()).toContain('clear of brood disease')
   })
 })
+
+test('a long past is not gone through pair by pair', () => {
+  // Each hundredth is suspected, robbed or gave a frame; the rest have nothing to do with any of them.
+  let reads = 0
+  const counted = (c: Traced): Traced => ({
+    ...c,
+    get entries() {
+      reads++
+      return c.entries
+    },
+  })
+  const of = (n: number): Traced => {
+    if (n % 100 === 0)
+      return colony(`S-${n}`, [given(5, 'egg-frame', `C-${n + 1}`)], { suspectedSince: on(20) })
+    return colony(`C-${n}`, n % 100 === 50 ? [look(12, ['robbing'], false)] : [], { yard: `Yard ${n % 7}` })
+  }
+  const readFor = (n: number): number => {
+    reads = 0
+    const found = traceFoulbrood(Array.from({ length: n }, (_, i) => counted(of(i))))
+    for (let s = 0; s < n; s += 100) expect(found.get(`C-${s + 1}`)?.bond).toBe('gave')
+    return reads
+  }
+  const some = readFor(500)
+  // Pair by pair it would be sixteen times as many for four times the colonies.
+  expect(readFor(2000)).toBeLessThan(6 * some)
+})

@@ -93,7 +93,12 @@ test('times by hand without a “Go” are kept only with a name and a reason, a
   const path = `/removals/${other}`
   const kept = () => yard.store.removals.get(other)?.last.sheet.work
   yard.store.removals.save(other, 0, undecided, { savedAt: `${DAY}T08:00:00.000Z`, savedBy: 'Ines' })
-  for (const said of [{ openedAt: '09:00' }, { boxedAt: '11:00' }, { queen: 'caged' }, { leftAt: '12:00' }]) {
+  for (const said of [
+    { openedAt: '09:00' },
+    { boxedAt: '11:00' },
+    { queen: 'caged' },
+    { 'bees.frames': '5' },
+  ]) {
     const answer = await yard.post(`${path}/work`, { version: '1', on: DAY, ...said })
     expect(answer.status, JSON.stringify(said)).toBe(422)
     expect(answer.text).toContain('name="withoutGo.why"')
@@ -397,4 +402,15 @@ test('work that goes on on another day waits for a “go” of that day, or a re
 test('no bees come of a place where nothing was begun', async () => {
   const answer = await yard.get(`${PATH}/intake`)
   expect([answer.status, answer.to]).toEqual([303, `${PATH}/work#now`])
+})
+
+test('who came, looked and left has begun nothing', async () => {
+  const { decision: _, ...undecided } = but({})
+  const other = ID.replace(/9$/, '2')
+  yard.store.removals.save(other, 0, undecided, { savedAt: `${DAY}T08:00:00.000Z`, savedBy: 'Ines' })
+  const seen = { version: '1', on: DAY, arrivedAt: '09:00', leftAt: '10:00' }
+  expect((await yard.post(`/removals/${other}/work`, seen)).status).toBe(303)
+  const { text } = await yard.get(`/removals/${other}`)
+  expect(text).not.toContain('Begun without')
+  expect(text).not.toContain('Log the intake')
 })

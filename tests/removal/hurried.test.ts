@@ -2,7 +2,7 @@
 import { describe, expect, test } from 'vitest'
 import { beforeCut, holds } from '../../src/features/removal/before-cut.ts'
 import { secondProblems } from '../../src/features/removal/decide.ts'
-import { asOf, goneFrom, withNoted } from '../../src/features/removal/grave.ts'
+import { goneFrom, withNoted } from '../../src/features/removal/grave.ts'
 import { atStart } from '../../src/features/removal/heat.ts'
 import { TICKED } from '../../src/features/removal/item.ts'
 import { placeOf, stamped } from '../../src/features/removal/place.ts'
@@ -264,17 +264,6 @@ describe('what was taken off and comes back', () => {
     const back = withNoted(gone, { ...gone, site: { ...gone.site, bystanders: ['allergic'] } }, {}, stamp)
     expect(holding(back)).toEqual(['allergy'])
   })
-  test('a go is judged by what was known then', () => {
-    const noted = [at(`${DAY}T10:00:00.000Z`, 'gas', 'found')]
-    const found = but({ site: { ...READY.site, behind: ['gas', 'insulation'], noted } })
-    expect(holding(asOf(found, DAY, '09:30'))).toEqual([])
-    expect(holding(asOf(found, DAY, '10:00'))).toEqual(['trade-gas'])
-    const off: Sheet = {
-      ...READY,
-      site: { ...READY.site, noted: [at(`${DAY}T10:00:00.000Z`, 'gas', 'gone')] },
-    }
-    expect(holding(asOf(off, DAY, '09:30'))).toEqual(['trade-gas'])
-  })
 })
 
 test('a roof is not worked from the ground until somebody says how low it is', () => {
@@ -328,6 +317,29 @@ describe('written without signal yesterday, sent today', () => {
     const s = (on: string, outdoorC: number): Sheet => but({ work: { on, outdoorC, water: true } })
     const { sheet } = mergeSheets(READY, s(DAY, 20), s(next, 36))
     expect(sheet.work).toEqual({ on: next, outdoorC: 36, water: true })
+  })
+  test('ticks of one wall do not get the place of another, nor do looks', () => {
+    const moved = here({ ...READY, site: { ...READY.site, where: 'the north wall' } })
+    const mine: Sheet = { ...READY, check: { ...READY.check, done: ['kit', 'fire'] } }
+    const { sheet } = mergeSheets(READY, mine, moved)
+    expect(sheet.site.where).toBe('the north wall')
+    expect(holding(sheet)).toContain('kit')
+    // One added a look, the other who is about: both are kept, each of its place.
+    const { lookedAt: _, ...site } = READY.site
+    const none: Sheet = { ...READY, site }
+    const looked = (lookedAt: NonNullable<Sheet['site']['lookedAt']>): Sheet => ({
+      ...none,
+      site: { ...site, lookedAt },
+    })
+    const at = placeOf(READY)
+    const both = mergeSheets(none, looked({ behind: at }), looked({ bystanders: at }))
+    expect(both.sheet.site.lookedAt).toEqual({ behind: at, bystanders: at })
+    const apart = mergeSheets(
+      none,
+      looked({ behind: at }),
+      looked({ behind: { ...at, where: 'the north wall' } }),
+    )
+    expect(apart.sheet.site.lookedAt).toEqual({})
   })
   test('of the same day both are heard: what differs is a clash', () => {
     const other: Sheet = but({ check: { ...READY.check, done: ['kit', 'fire'] } })

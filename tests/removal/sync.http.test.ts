@@ -158,15 +158,14 @@ describe('two people, one sheet', () => {
     expect(await page()).toContain('Begun without a “go”')
   })
 
-  test('what was opened with a “go”, and the gas that came to light in the open wall, is taken', async () => {
-    const noted = (at: string): Sheet['site'] => ({
-      ...gas.site,
-      noted: [{ what: 'gas', is: 'found', by: 'Bram', on: DAY, at, writtenAt: `${DAY}T${at}:00.000Z` }],
-    })
-    const before = { ...gas, site: noted('08:30'), decision: go, work: begun }
-    expect((await post(before)).text, 'known before it was opened').toContain('without a “go”')
-    expect((await post({ ...before, site: noted('09:20') })).status).toBe(200)
-    expect(kept()?.work.openedAt).toBe('09:00')
+  test('what was opened with a “go” that fell afterwards is taken; what was opened after it fell is not', async () => {
+    const fell = (at: string) => ({ ...go, fell: { by: 'Bram', on: DAY, at } })
+    const opened = { ...begun, underGo: { by: 'Bram', on: DAY, at: '09:00' } }
+    const found = { ...gas, decision: fell('09:20'), work: opened }
+    expect((await post({ ...found, decision: fell('08:30') })).text).toContain('without a “go”')
+    expect((await post({ ...found, work: begun })).text).toContain('without a “go”')
+    expect((await post(found)).status).toBe(200)
+    expect(await page()).not.toContain('Begun without a “go”')
   })
 })
 
@@ -206,6 +205,21 @@ describe('what a phone must not send', () => {
       expect((await post(drawn)).status).toBe(by === 'Zed Quill' ? 200 : 422)
     },
   )
+  test('somebody who was only invited a minute ago is no second person', async () => {
+    yard.services.people.invite({ name: 'Zed Quill', role: 'helper', by: null })
+    const alone = but({ check: { ...READY.check, done: READY.check.done?.filter((t) => t !== 'not-alone') } })
+    const of = 'Somebody within call all the time, with a telephone that works here.'
+    const second = {
+      item: 'not-alone',
+      of,
+      by: 'Zed Quill',
+      why: 'stays' as const,
+      on: DAY,
+      ...placeOf(READY),
+    }
+    const answer = await post({ ...alone, check: { ...alone.check, seconds: [second] } })
+    expect(answer.text).toContain('must be somebody with an account here')
+  })
   test('an allergic person off the sheet without a reason; with one it stays on the record', async () => {
     const allergic = but({ site: { ...READY.site, bystanders: ['allergic'] } })
     expect((await post(allergic)).status).toBe(200)
@@ -318,9 +332,44 @@ describe('on the phone', () => {
     expect(answer.html).toContain('is of another place')
   })
 
+  test('a “go” whose ground is gone, and work that was begun under it, are sent all the same', async () => {
+    const at = async (part: string): Promise<Record<string, string>> => ({
+      version: /name="version" value="(\d+)"/.exec(await phone.open(`/removals/${ID}/${part}`))?.[1] ?? '',
+    })
+    phone.network(down)
+    const asked = { hottestC: '70', cutMm: '3/4', vacuum: 'bee-vacuum', is: 'go' }
+    const form = new URLSearchParams({ ...(await at('check')), ...asked, shownOn: DAY })
+    for (const tick of READY.check.done ?? []) form.append('done', tick)
+    const answer = await phone.syncService.form(
+      new Request(`http://yard.test/removals/${ID}/check`, { method: 'POST', body: form }),
+    )
+    expect(answer?.status).toBe(303)
+    const open = { ...(await at('work')), outdoorC: '70', now: 'openedAt' }
+    expect((await phone.post(`/removals/${ID}/work`, open)).status).toBe(303)
+    const site = {
+      where: 'left of the porch',
+      sheathingMm: '3/4',
+      temper: '2',
+      africanized: 'no',
+      hazards: 'none',
+    }
+    const gasFound = { ...(await at('site')), ...site, behind: 'gas', 'gone.insulation': 'mistake' }
+    expect((await phone.post(`/removals/${ID}/site`, gasFound)).status).toBe(303)
+    phone.network(good)
+    await phone.syncService.send()
+    expect(await phone.syncService.state()).toMatchObject({ waiting: 0, refused: 0 })
+    expect(kept()?.site.behind).toContain('gas')
+    expect(kept()?.decision?.fell).toBeDefined()
+    expect(kept()?.work.openedAt).toBeDefined()
+    expect(await page()).not.toContain('Begun without a “go”')
+  })
+
   test('a second person without signal: the accounts of the yard are on the phone, and not on a helper’s', async () => {
-    await yard.session('helper')
     await post({ ...READY, check: { ...READY.check, done: [] } }, { base: 1 })
+    await phone.syncService.send()
+    await phone.open(`/removals/${ID}/check`)
+    // Nothing else is new when somebody gets an account.
+    await yard.session('helper')
     await phone.syncService.send()
     phone.network(down)
     const page = await phone.open(`/removals/${ID}/check`)

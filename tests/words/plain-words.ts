@@ -15,6 +15,7 @@ export function writtenIn(store: Store, names: readonly string[]): string[] {
     ),
     // Of what was taken back, why; of a box that was not reached it is one of our answers.
     ...[...store.journal()].flatMap(({ entry }) => (entry.kind === 'withdrawal' ? [entry.reason] : [])),
+    // Where the bees came from, which beekeepers see.
     ...[...store.journal()].flatMap(({ entry }) =>
       entry.kind === 'intake' ? (entry.removal.site ?? []) : [],
     ),

@@ -109,6 +109,7 @@ describe('in a language that is made up, nothing is left in English', () => {
   })
 
   it('on the health of any colony, and where a wash, feed or a treatment is written down', async () => {
+    expect(await plainWords('/health')).toEqual([])
     for (const { id } of yard.services.store.colonies({})) {
       const path = `/colony/${id}/health`
       expect([path, ...(await plainWords(path))]).toEqual([path])

@@ -3,15 +3,20 @@
 import { useWords } from '../../forms/index.ts'
 import { Mark, SpanOf, WindowOf } from '../../parts/index.ts'
 import type { Check, Plan } from '../../recovery/index.ts'
-import { afterQuiet, coming, isQuiet, lidStaysOn, live } from '../../words/index.ts'
+import { afterQuiet, coming, inUnits, isQuiet, lidStaysOn, live, type Units } from '../../words/index.ts'
 
-export const Checks = ({ plan }: { plan: Plan }) => {
+interface ChecksProps {
+  plan: Plan
+  units: Units
+}
+
+export const Checks = ({ plan, units }: ChecksProps) => {
   const past = plan.checks.filter((c) => c.status === 'answered' || c.status === 'void')
   return (
     <>
       <ol class="checks">
         {[...live(plan), ...coming(plan)].map((c) => (
-          <CheckCard check={c} plan={plan} />
+          <CheckCard check={c} plan={plan} units={units} />
         ))}
       </ol>
       {past.length === 0 ? null : (
@@ -19,7 +24,7 @@ export const Checks = ({ plan }: { plan: Plan }) => {
           <summary>{useWords().colony.checks.past(past.length)}</summary>
           <ol class="checks">
             {past.map((c) => (
-              <CheckCard check={c} plan={plan} />
+              <CheckCard check={c} plan={plan} units={units} />
             ))}
           </ol>
         </details>
@@ -42,7 +47,7 @@ const LidFirst = ({ check, plan }: { check: Check; plan: Plan }) => {
   )
 }
 
-const CheckCard = ({ check, plan }: { check: Check; plan: Plan }) => {
+const CheckCard = ({ check, plan, units }: ChecksProps & { check: Check }) => {
   const { reasons, trade } = useWords()
   return (
     <li class={`check check-${check.status}`}>
@@ -62,7 +67,7 @@ const CheckCard = ({ check, plan }: { check: Check; plan: Plan }) => {
         )}
       </p>
       <LidFirst check={check} plan={plan} />
-      <p class="soft">{reasons.all([check.reason])}</p>
+      <p class="soft">{inUnits(reasons.all([check.reason]), units)}</p>
       <p class="fine">{trade.sources[check.rule]}</p>
     </li>
   )

@@ -92,11 +92,11 @@ const jumpsOf = ({ frame, summary, forecasts }: ColonyProps): { id: string; labe
   ]
 }
 
-const ChecksFold = ({ plan }: { plan: Plan }) => {
+const ChecksFold = ({ plan, frame }: { plan: Plan; frame: Frame }) => {
   const { checks, jumps } = useWords().colony
   return (
     <Fold id="checks" title={jumps.checks} says={checks.count(live(plan).length, coming(plan).length)}>
-      <Checks plan={plan} />
+      <Checks plan={plan} units={frame.units} />
     </Fold>
   )
 }
@@ -139,7 +139,7 @@ export const ColonyPage = (p: ColonyProps) => {
         <RibbonStrip ribbon={ribbonOf(p.history, plan)} />
         <Jumps to={jumpsOf(p)} />
         <Journal lines={p.journal} joined={p.joined} frame={frame} path={p.path} />
-        {open ? <ChecksFold plan={plan} /> : null}
+        {open ? <ChecksFold plan={plan} frame={frame} /> : null}
         {open ? (
           <Fold id="dates" title={plan.readiness.ready ? said.ready.yes : said.ready.fold}>
             <Ready plan={plan} />

@@ -14,6 +14,7 @@ import {
 } from '../../parts/index.ts'
 import { type DayRange, type Exposure, heldWords, type Protocol } from '../../recovery/index.ts'
 import type { ColonySummary } from '../../store/index.ts'
+import { inUnits } from '../../words/index.ts'
 import { WashChart } from './chart.tsx'
 import { FeedSection } from './feed-section.tsx'
 import { DiseaseGuide, TreatmentNote } from './guide.tsx'
@@ -97,7 +98,7 @@ const Held = ({ health, summary, path, inspector, frame, bound }: ColonyHealthPr
 const Signs = ({ frame, summary: { plan, outcome } }: ColonyHealthProps) =>
   outcome !== null || plan.advice.action !== 'see-to-signs' ? null : (
     <div class="notice notice-late">
-      <p>{frame.words.reasons.all(plan.advice.reasons)}</p>
+      <p>{inUnits(frame.words.reasons.all(plan.advice.reasons), frame.units)}</p>
     </div>
   )
 

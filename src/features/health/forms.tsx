@@ -29,7 +29,6 @@ export const WashPage = (p: EntryFormView) => {
       action={`${p.path}/wash`}
       back={back(p)}
       button={said.saveWash}
-      intro={<p class="soft">{said.washIntro}</p>}
     >
       <WashFields form={p.form} frame={p.frame} />
       <DayField form={p.form} frame={p.frame} kind="mite-wash" />

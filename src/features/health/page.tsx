@@ -1,8 +1,9 @@
 /** The yard's health: every colony, the pressing ones first. */
 
-import { Fold, type Frame, Layout, YardFold } from '../../parts/index.ts'
+import { useWords } from '../../forms/index.ts'
+import { Fold, type Frame, InspectorLine, Layout, YardFold } from '../../parts/index.ts'
 import type { Exposure, Plan } from '../../recovery/index.ts'
-import { dayWords, fromTo } from '../../words/index.ts'
+import type { Words } from '../../words/index.ts'
 import { DiseaseGuide } from './guide.tsx'
 import { type Health, needsWash, urgencyOf } from './health.ts'
 import { type HealthRow, Row } from './row.tsx'
@@ -18,15 +19,19 @@ export interface HealthPageProps {
   gone: { tag: string; path: string; left: string; bonds: Exposure['bonds'] }[]
 }
 
+type Said = Words['health']['yard']
+
 /** More entries than this under one heading are folded behind it (judgement: half a screen of a phone). */
 const MOST = 5
 
 export const HealthPage = ({ frame, rows, counts, inspector, bound, gone }: HealthPageProps) => {
+  const said = frame.words.health.yard
   const wash = rows.filter((r) => needsWash(r.health))
   return (
-    <Layout frame={frame} title="Health">
-      <h1>Health</h1>
-      {rows.length === 0 ? <p>No colony is in the yard.</p> : <Sum counts={counts} />}
+    <Layout frame={frame} title={said.title}>
+      <h1>{said.title}</h1>
+      {rows.length === 0 ? <p>{said.noColony}</p> : <Sum counts={counts} call={rows.some((r) => r.call)} />}
+      {counts.held === 0 ? null : <InspectorLine inspector={inspector} frame={frame} />}
       <Rows rows={rows.filter((r) => first(r.health))} frame={frame} named />
       <DiseaseGuide inspector={inspector} open={false} />
       <ByYard
@@ -36,18 +41,22 @@ export const HealthPage = ({ frame, rows, counts, inspector, bound, gone }: Heal
       <Bound bound={bound} />
       <Gone gone={gone} frame={frame} />
       <Windows rows={rows} frame={frame} />
-      <Tags id="to-wash" title="To wash" note="No wash yet, or one too old to count." rows={wash} />
-      <Tags id="well" title="Nothing pressing" rows={rows.filter((r) => urgencyOf(r.health) === 4)} />
+      <Tags id="to-wash" title={said.toWash} note={said.toWashNote} rows={wash} />
+      <Tags id="well" title={said.well} rows={rows.filter((r) => urgencyOf(r.health) === 4)} />
     </Layout>
   )
 }
 
 /** What comes before all else is the headline. */
-const Sum = ({ counts }: Pick<HealthPageProps, 'counts'>) => {
-  const [head, ...rest] = sumOf(counts)
+const Sum = ({ counts, call }: Pick<HealthPageProps, 'counts'> & { call: boolean }) => {
+  const said = useWords().health.yard
+  const [head, ...rest] = sumOf(counts, said)
   return (
     <>
-      <p class="today-sum">{head ?? 'Nothing pressing in any box'}.</p>
+      <p class="today-sum">
+        {head ?? said.nothing}
+        {call ? said.call : ''}.
+      </p>
       {rest.length === 0 ? null : <p>{rest.join('; ')}.</p>}
     </>
   )
@@ -76,7 +85,7 @@ const ByYard = ({ rows, frame }: Pick<HealthPageProps, 'rows' | 'frame'>) => {
   return (
     <>
       {yards.map(({ yard, of }) => (
-        <YardFold yard={yard} says={yardWords(of)} of={size}>
+        <YardFold yard={yard} says={yardWords(of, frame.words.health.yard)} of={size}>
           <Rows rows={of} frame={frame} />
         </YardFold>
       ))}
@@ -85,23 +94,20 @@ const ByYard = ({ rows, frame }: Pick<HealthPageProps, 'rows' | 'frame'>) => {
 }
 
 /** '3 with signs or low stores, 2 with mites' */
-function yardWords(rows: readonly HealthRow[]): string {
+function yardWords(rows: readonly HealthRow[], said: Said): string {
   const mites = rows.filter((r) => urgencyOf(r.health) === 2).length
   const signs = rows.length - mites
-  return [signs === 0 ? '' : `${signs} with signs or low stores`, mites === 0 ? '' : `${mites} with mites`]
+  return [signs === 0 ? '' : said.withSigns(signs), mites === 0 ? '' : said.withMites(mites)]
     .filter(Boolean)
     .join(', ')
 }
 
 /** Foulbrood traced: who is bound to whom, and how. */
-const Bound = ({ bound }: Pick<HealthPageProps, 'bound'>) =>
-  bound.length === 0 ? null : (
-    <Fold
-      id="bound"
-      title="Bound to a suspected colony"
-      says={String(bound.length)}
-      open={bound.length <= MOST}
-    >
+const Bound = ({ bound }: Pick<HealthPageProps, 'bound'>) => {
+  const { dates, health, reasons } = useWords()
+  const said = health.yard
+  return bound.length === 0 ? null : (
+    <Fold id="bound" title={said.bound} says={String(bound.length)} open={bound.length <= MOST}>
       <ul class="feeds">
         {bound.map(({ tag, path, plan: { exposed, asOf } }) =>
           exposed === null ? null : (
@@ -109,33 +115,38 @@ const Bound = ({ bound }: Pick<HealthPageProps, 'bound'>) =>
               <a class="tag tall" href={`${path}/health`}>
                 {tag}
               </a>{' '}
-              <b>▲ Held</b>: {exposed.bonds.map((b) => `${b.how}, ${dayWords(b.on, asOf)}`).join('; ')}. Look
-              at every brood frame {fromTo(exposed.look.opens, exposed.look.closes, asOf)}.
+              <b>▲ {said.isHeld}</b>:{' '}
+              {exposed.bonds.map((b) => `${reasons.deed(b)}, ${dates.day(b.on, asOf)}`).join('; ')}.{' '}
+              {said.lookAt(dates.fromTo(exposed.look.opens, exposed.look.closes, asOf))}
             </li>
           ),
         )}
       </ul>
     </Fold>
   )
+}
 
 /** Nothing holds them here: who has them is to be told. */
-const Gone = ({ gone, frame }: Pick<HealthPageProps, 'gone' | 'frame'>) =>
-  gone.length === 0 ? null : (
+const Gone = ({ gone, frame }: Pick<HealthPageProps, 'gone' | 'frame'>) => {
+  const { dates, health, reasons } = frame.words
+  const said = health.yard
+  return gone.length === 0 ? null : (
     <section class="section">
-      <h2>Gone since, and bound to a suspected colony</h2>
-      <p>Tell who has it now, and the inspector.</p>
+      <h2>{said.gone}</h2>
+      <p>{said.tell}</p>
       <ul class="feeds">
         {gone.map(({ tag, path, left, bonds }) => (
           <li>
             <a class="tag tall" href={path}>
               {tag}
             </a>{' '}
-            {left}: {bonds.map((b) => `${b.how}, ${dayWords(b.on, frame.today)}`).join('; ')}.
+            {left}: {bonds.map((b) => `${reasons.deed(b)}, ${dates.day(b.on, frame.today)}`).join('; ')}.
           </li>
         ))}
       </ul>
     </section>
   )
+}
 
 const pressing = (h: Health): boolean => urgencyOf(h) < 3
 
@@ -144,6 +155,8 @@ const first = (h: Health): boolean => h.suspicion !== null || h.watches.some((w)
 
 /** Windows for a mite treatment still to come or open, the nearest first. */
 const Windows = ({ rows, frame }: Pick<HealthPageProps, 'rows' | 'frame'>) => {
+  const { dates, health } = frame.words
+  const said = health.yard
   const coming = rows
     .flatMap((r) => (r.health.broodless === null ? [] : [{ ...r, window: r.health.broodless }]))
     .filter((r) => r.window.to >= frame.today)
@@ -153,19 +166,19 @@ const Windows = ({ rows, frame }: Pick<HealthPageProps, 'rows' | 'frame'>) => {
   return (
     <Fold
       id="windows"
-      title="Windows for a mite treatment"
-      says={openNow === 0 ? String(coming.length) : `${coming.length}, ${openNow} open now`}
+      title={said.windows}
+      says={said.openOf(coming.length, openNow)}
       open={coming.length <= MOST}
     >
-      <p class="soft">No capped brood: every mite is on a bee. The label is the law.</p>
+      <p class="soft">{said.allOnBees}</p>
       <ul class="feeds">
         {coming.map((r) => (
           <li>
             <a class="tag tall" href={`${r.path}/health`}>
               {r.tag}
             </a>{' '}
-            {fromTo(r.window.from, r.window.to, frame.today)}
-            {r.window.from <= frame.today ? ', open now' : ''}
+            {dates.fromTo(r.window.from, r.window.to, frame.today)}
+            {r.window.from <= frame.today ? said.openNow : ''}
           </li>
         ))}
       </ul>
@@ -188,10 +201,10 @@ const Tags = (p: { id: string; title: string; note?: string; rows: HealthRow[] }
   )
 
 /** What there is of each trouble, the worst first. */
-const sumOf = (c: HealthPageProps['counts']): string[] =>
+const sumOf = (c: HealthPageProps['counts'], said: Said): string[] =>
   [
-    c.held === 0 ? '' : `${c.held} held for a suspected brood disease`,
-    c.seen === 0 ? '' : `${c.seen} with beetles, moths, robbing or low stores`,
-    c.over === 0 ? '' : `${c.over} with mites over the threshold, or near it`,
-    c.unwashed === 0 ? '' : `${c.unwashed} to wash`,
+    c.held === 0 ? '' : said.held(c.held),
+    c.seen === 0 ? '' : said.seen(c.seen),
+    c.over === 0 ? '' : said.over(c.over),
+    c.unwashed === 0 ? '' : said.unwashed(c.unwashed),
   ].filter(Boolean)

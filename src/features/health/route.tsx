@@ -1,7 +1,7 @@
 import { Hono } from 'hono'
 import { colonyIn, colonyPath, type Deps, type Env, page, unknownColony } from '../../app/index.ts'
 import type { Plan } from '../../recovery/index.ts'
-import { dayWords, inUnits, leftWords, type Units } from '../../words/index.ts'
+import { inUnits, leftWords, type Units, type Words } from '../../words/index.ts'
 import { entryForm } from '../entries/index.ts'
 import { ColonyHealthPage } from './colony-page.tsx'
 import { ClearedPage, FeedPage, TreatPage, WashPage } from './forms.tsx'
@@ -9,8 +9,8 @@ import { healthOf, needsWash, urgencyOf } from './health.ts'
 import { HealthPage } from './page.tsx'
 import type { HealthRow } from './row.tsx'
 
-const signsSay = ({ advice }: Plan, units: Units): string | null =>
-  advice.action === 'see-to-signs' ? inUnits(advice.why, units) : null
+const signsSay = ({ advice }: Plan, units: Units, w: Words): string | null =>
+  advice.action === 'see-to-signs' ? inUnits(w.reasons.all(advice.reasons), units) : null
 
 /** Health: of the yard, of one colony, and the short forms that feed it. */
 export function health(deps: Deps): Hono<Env> {
@@ -18,7 +18,7 @@ export function health(deps: Deps): Hono<Env> {
   const app = new Hono<Env>()
 
   app.get('/health', (c) => {
-    const { today } = c.var.frame
+    const { today, units, words } = c.var.frame
     const protocol = store.protocol()
     const rows = store
       .colonies({ open: true })
@@ -32,7 +32,8 @@ export function health(deps: Deps): Hono<Env> {
             path: colonyPath(s),
             yard: s.yard,
             stand: s.stand,
-            says: signsSay(s.plan, c.var.frame.units),
+            call: s.plan.advice.action === 'call-inspector',
+            says: signsSay(s.plan, units, words),
             health: of,
           },
         ]
@@ -58,7 +59,7 @@ export function health(deps: Deps): Hono<Env> {
         gone={[...store.goneBound()].flatMap(([id, { bonds }]) => {
           const s = store.colony(id)?.summary
           if (s === undefined || s.outcome === null || s.closedOn === null) return []
-          const left = `${leftWords(s.outcome)} ${dayWords(s.closedOn, today)}`
+          const left = `${leftWords(s.outcome, words)} ${words.dates.day(s.closedOn, today)}`
           return [{ tag: s.tag, path: colonyPath(s), left, bonds }]
         })}
       />,

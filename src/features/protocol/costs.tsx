@@ -17,17 +17,19 @@ export const Costs = ({ form, currency }: { form: FormState; currency: string })
       (judgement).
     </p>
     <form method="post" action="/protocol/costs" novalidate>
-      {COST_NAMES.map((name) => (
-        <TextField
-          form={form}
-          name={costField(name)}
-          label={COST_LABELS[name]}
-          hint={`Empty: ${currency}${DEFAULT_COSTS[name]}.`}
-          unit={currency}
-          inputmode="decimal"
-          maxlength={10}
-        />
-      ))}
+      <div class="field-row">
+        {COST_NAMES.map((name) => (
+          <TextField
+            form={form}
+            name={costField(name)}
+            label={COST_LABELS[name]}
+            hint={`Empty: ${currency}${DEFAULT_COSTS[name]}.`}
+            unit={currency}
+            inputmode="decimal"
+            maxlength={10}
+          />
+        ))}
+      </div>
       {SUPPLY_NAMES.map((name) => (
         <TextField
           form={form}

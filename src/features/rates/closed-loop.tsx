@@ -34,7 +34,7 @@ export const ClosedLoop = () => {
                   <b>{percent(w.saved.mean)}</b>{' '}
                   <span class="limits-words">{percentRange(w.saved.lower, w.saved.upper)}</span>
                 </td>
-                <td>
+                <td class="habit">
                   {percent(w.bestFixed.saved.mean)} <span class="soft">{w.bestFixed.rule}</span>
                 </td>
                 <td>{percent(w.truth.mean)}</td>

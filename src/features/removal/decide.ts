@@ -54,7 +54,7 @@ const wayOut = (i: Reckoning['unmet'][number]): string =>
     ? 'Look, and tap what is so'
     : i.weight === 'second'
       ? 'Meet it, or have a second person sign for it by name'
-      : `${i.decides} decides that, not this sheet`
+      : `Not for this sheet to decide, but for: ${i.decides.toLowerCase()}`
 
 const ownSecond = (s: Sheet, by: string): SecondName | undefined =>
   s.check.seconds?.find((x) => isSame(x.by, by, x.path === undefined))
@@ -66,6 +66,7 @@ const isSame = (second: string, first: string, hasAccount: boolean): boolean =>
 /** Whether “go” stands now: decided today, for this place, and nothing has come up since that no decision gets past. */
 export const goStands = (s: Sheet, r: Reckoning, today: string): boolean =>
   s.decision?.is === 'go' &&
+  s.decision.fell === undefined &&
   s.decision.on === today &&
   samePlace(s.decision, placeOf(s)) &&
   !r.unmet.some(holds)

@@ -34,7 +34,7 @@ const KEPT: Partial<Record<Part, readonly string[]>> = {
   agreement: ['signature'],
   check: ['clearances', 'seconds', 'clearedBy'],
   site: ['lookedAt', 'noted'],
-  work: ['withoutGo'],
+  work: ['withoutGo', 'underGo'],
 }
 
 /** The sheet with one part as it was typed, and what is wrong with it. */

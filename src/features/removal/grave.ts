@@ -1,10 +1,8 @@
 /** What can kill comes onto a sheet and goes off it with a word: who, when and why stay on the sheet. */
 import {
   BEHIND,
-  BYSTANDERS,
   GRAVE,
   type Grave,
-  HAZARDS,
   type Noted,
   type Sheet,
   TRADE_HAZARDS,
@@ -90,24 +88,4 @@ export function withNoted(before: Sheet, after: Sheet, whys: Whys, stamp: Stamp)
       ...(seconds === undefined ? {} : { seconds: seconds.filter((x) => !anew.includes(x.item)) }),
     },
   }
-}
-
-/**
- * The sheet as it was at a moment, as far as found hazards and people go: what was found later was not known, what was taken
- * off later was still there. A go, or an opening, is judged by what was known then.
- */
-export function asOf(s: Sheet, on: string, at: string): Sheet {
-  const later = (s.site.noted ?? []).filter((n) => `${n.on} ${n.at}` > `${on} ${at}`)
-  const first = GRAVE.flatMap((what) => later.find((n) => n.what === what) ?? [])
-  const named = (is: Noted['is']): string[] => first.filter((n) => n.is === is).map((n) => n.what)
-  const [without, back] = [named('found'), named('gone')]
-  const site = { ...s.site }
-  const then = <T extends string>(list: readonly T[] | undefined, all: readonly T[]): T[] => [
-    ...(list ?? []).filter((x) => !without.includes(x)),
-    ...all.filter((x) => back.includes(x)),
-  ]
-  if (site.behind !== undefined) site.behind = then(site.behind, BEHIND)
-  if (site.hazards !== undefined) site.hazards = then(site.hazards, HAZARDS)
-  if (site.bystanders !== undefined) site.bystanders = then(site.bystanders, BYSTANDERS)
-  return { ...s, site }
 }

@@ -9,8 +9,8 @@ import { goneField } from './grave.ts'
 import type { RemovalProps } from './page.tsx'
 import { ClashNotice } from './page-foot.tsx'
 import { PartFields } from './part-fields.tsx'
+import { SecondForm } from './small-form.tsx'
 import type { Part } from './stage.ts'
-import { SecondForm } from './unmet.tsx'
 import { DECIDE, GRAVE_WORDS, goneChoices, PART_WORDS } from './words.ts'
 
 /** See the file's comment. */

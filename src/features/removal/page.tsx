@@ -10,7 +10,7 @@ import { type Clash, Papers, Versions } from './page-foot.tsx'
 import { OpenPart } from './page-form.tsx'
 import { Head } from './page-head.tsx'
 import { SignatureView } from './signature.tsx'
-import { isOver, type Part, type Stage } from './stage.ts'
+import { isOver, isShort, type Part, type Stage } from './stage.ts'
 import { UnmetList } from './unmet.tsx'
 import { PART_WORDS, reckoningTitle } from './words.ts'
 
@@ -100,6 +100,7 @@ const Reckoned = (p: RemovalProps & { reckoning: Reckoning }) => {
       calm={calm}
       above={above}
       others={p.others}
+      short={isShort(p.sheet)}
     />
   )
   const atIt =

@@ -10,32 +10,19 @@ import {
   withPhotos,
 } from '../../app/index.ts'
 import { daysBetween } from '../../days.ts'
-import { type FieldProblem, fieldsIn, one, type Typed } from '../../forms/index.ts'
-import {
-  type Check,
-  EMPTY_SHEET,
-  GRAVE,
-  HAZARDS,
-  type Sheet,
-  WHY_GONE,
-  withoutGo,
-} from '../../records/index.ts'
-import { timeIn } from '../../time-of-day.ts'
+import { type FieldProblem, one, type Typed } from '../../forms/index.ts'
+import { EMPTY_SHEET } from '../../records/index.ts'
 import { CallPage } from './call-page.tsx'
-import { unmetWords } from './decide.ts'
-import { decide } from './decide-form.ts'
-import { WITHOUT_GO_FIELDS } from './fields.ts'
-import { asksPrice, sheetTyped, withPrice, withTemper } from './form.ts'
-import { goneField, goneFrom, stays, type Whys, withNoted } from './grave.ts'
+import { sheetTyped } from './form.ts'
+import { withNoted } from './grave.ts'
 import { RemovalsPage } from './list-page.tsx'
-import { ASKED, placeOf, samePlace, stamped } from './place.ts'
-import { momentNow, type Saved, stampOf } from './sheet-handlers.ts'
+import { stamped } from './place.ts'
+import { savePart } from './save-part.ts'
+import { momentNow, stampOf } from './sheet-handlers.ts'
 import { openPart, showSheet } from './show.tsx'
 import { justSigned } from './sign-route.tsx'
-import { isOver, isShort, PARTS, type Part } from './stage.ts'
-import { clashOf, reckoningOf, removalPath, rowOf, sheetIn, startOf, typesOf, wentAhead } from './view.ts'
-import { hasBegun } from './without-go.ts'
-import { GRAVE_WORDS } from './words.ts'
+import { isOver, PARTS } from './stage.ts'
+import { removalPath, rowOf, sheetIn, typesOf } from './view.ts'
 
 /** Removal sheets: the list, the call, and a sheet that grows part by part. Signing and other acts have files of their own. */
 export function removals(deps: PageDeps): Hono<Env> {
@@ -119,167 +106,3 @@ export function removals(deps: PageDeps): Hono<Env> {
 const CLOSING_DAYS = 60
 const isLately = (day: string | null, today: string): boolean =>
   day !== null && daysBetween(day, today) <= CLOSING_DAYS
-
-/** Times a button can set to now. */
-const NOW = ['arrivedAt', 'openedAt', 'boxedAt', 'leftAt']
-
-/** What was typed, with the time of the button that was tapped; opening says that water and shade are there. */
-function withNow(c: AppContext, deps: PageDeps, typed: Typed): { typed: Typed; opens: boolean } {
-  // 'boxedAt' or 'boxedAt intake': the time, and where it leads.
-  const [now = '', next = ''] = one(typed, 'now').split(' ')
-  if (!NOW.includes(now)) return { typed, opens: false }
-  const time = [timeIn(c.var.frame.zone, deps.clock())]
-  const { today } = c.var.frame
-  const opens = now === 'openedAt'
-  // What is opened is opened today, and not on a temperature from a form that lay open over night.
-  const shownOn = one(typed, 'shownOn')
-  const stale = opens && shownOn !== '' && shownOn !== today
-  const on = opens || one(typed, 'on') === '' ? { on: [today] } : {}
-  const then = next === '' ? {} : { next: [next] }
-  const heat = stale ? { outdoorC: [] } : {}
-  const water = opens ? { water: ['yes'] } : {}
-  return { typed: { ...typed, ...on, ...then, ...heat, ...water, [now]: time }, opens }
-}
-
-/** Saves one part over the last version. Only if the same part has been changed meanwhile is there a clash. */
-function savePart(
-  c: AppContext,
-  deps: PageDeps,
-  part: Part,
-  saved: Saved,
-  came: Typed,
-  ofPhotos: FieldProblem[],
-): Response | Promise<Response> {
-  const { typed, opens } = withNow(c, deps, came)
-  const { last } = saved
-  const shown = deps.store.removals.version(saved.id, Number(one(typed, 'version')))?.sheet ?? last.sheet
-  const read = partTyped(c, part, last.sheet, typed)
-  const sheet = stamped(read.sheet, shown, ASKED[part] ?? [])
-  if (part === 'check') sheet.check = tickedNow(c, sheet, shown, one(typed, 'shownOn'))
-  const whys = whysTyped(typed)
-  const problems = [...read.problems, ...ofPhotos, ...goneProblems(last.sheet, sheet, whys)]
-  if (problems.length > 0) return showSheet(c, deps, saved, { part, typed, problems })
-  const clash = clashOf(c, deps, part, saved, Number(one(typed, 'version')), sheet)
-  if (clash !== null) return showSheet(c, deps, saved, { part, typed, clash })
-
-  const barred = opens ? barredFrom(c, deps, sheet) : null
-  // Not opened, but how hot it is stays: a second person signs for exactly that.
-  const { openedAt, ...work } = sheet.work
-  const noted = withNoted(last.sheet, barred === null ? sheet : { ...sheet, work }, whys, momentNow(c, deps))
-  const kept = opens && barred === null ? noted : withReason(c, deps, last.sheet, noted, typed)
-  if (kept === null) {
-    const problem = { field: 'withoutGo.why', message: 'is not said: no “go” stood when this was begun' }
-    return showSheet(c, deps, saved, { part, typed, problems: [problem] })
-  }
-  const result = deps.store.removals.save(saved.id, last.version, kept, stampOf(c, deps))
-  if (!result.ok) {
-    const message = 'was saved by somebody else just now: save again'
-    return showSheet(c, deps, saved, {
-      part,
-      typed,
-      problems: 'problems' in result ? result.problems : [{ field: '', message }],
-    })
-  }
-  if (barred !== null) return again(c, deps, saved, part, typed, [{ field: 'openedAt', message: barred }])
-  if (part === 'check' && one(typed, 'is') !== '') {
-    const fresh = deps.store.removals.get(saved.id)
-    const wrong = fresh === null ? [] : decide(c, deps, { ...saved, ...fresh }, typed)
-    if (wrong.length > 0) return again(c, deps, saved, part, typed, wrong)
-  }
-  return c.redirect(nextAfter(saved.path, part, one(typed, 'next')), 303)
-}
-
-/** The sheet with a part as it was typed, and with what is asked beside it: the price with the site, temper with a swarm. */
-function partTyped(c: AppContext, part: Part, last: Sheet, typed: Typed): ReturnType<typeof sheetTyped> {
-  const { units } = c.var.frame
-  const read = sheetTyped(part, typed, units, last)
-  if (part === 'check' && isShort(last)) return both(read, withTemper(read.sheet, typed, units))
-  return asksPrice(part, last) ? both(read, withPrice(read.sheet, typed, units)) : read
-}
-
-const both = (read: ReturnType<typeof sheetTyped>, more: typeof read): typeof read => ({
-  sheet: more.sheet,
-  problems: [...read.problems, ...more.problems],
-})
-
-/** What was ticked, and the day and place it is of: a form that lay open over night, or for another house, says nothing. */
-function tickedNow(c: AppContext, { check, ...s }: Sheet, shown: Sheet, shownOn: string): Check {
-  const { today } = c.var.frame
-  const here = placeOf({ ...s, check })
-  const stale = (shownOn !== '' && shownOn !== today) || !samePlace(placeOf(shown), here)
-  const on = check.on ?? s.job.plannedOn ?? today
-  return { ...check, on, ...(stale ? { done: [] } : {}), doneOn: today, doneAt: here }
-}
-
-/** Why each thing is off the sheet, as far as it was tapped. */
-const whysTyped = (typed: Typed): Whys =>
-  Object.fromEntries(
-    GRAVE.flatMap((what) => {
-      const why = WHY_GONE.find((w) => w === one(typed, goneField(what)))
-      return why === undefined ? [] : [[what, why]]
-    }),
-  )
-
-/** The sheet with a reason where work was begun that had no “go”; null where nobody has said one. */
-function withReason(c: AppContext, deps: PageDeps, before: Sheet, after: Sheet, typed: Typed): Sheet | null {
-  const { today } = c.var.frame
-  // Boxed now, of a place that was opened on another day: what held it then holds it today.
-  const goesOn =
-    one(typed, 'now').startsWith('boxedAt') && after.work.on !== undefined && after.work.on < today
-  if (
-    goesOn
-      ? startOf(c, deps, after).goes || after.work.withoutGo !== undefined
-      : !hasBegun(after) || hasBegun(before)
-  )
-    return after
-  const on = [after.work.on ?? today].filter((day) => day <= today)[0] ?? today
-  if (!goesOn && wentAhead(c, deps, after, on)) return after
-  const { raw } = fieldsIn(WITHOUT_GO_FIELDS, typed, c.var.frame.units, 'withoutGo.')
-  const { writtenAt: _, ...moment } = momentNow(c, deps)
-  const said = withoutGo.safeParse({ ...raw, ...moment, unmet: unmetWords(reckoningOf(c, deps, after)) })
-  return said.success ? { ...after, work: { ...after.work, withoutGo: said.data } } : null
-}
-
-/** The same form again, over what has just been saved. */
-function again(
-  c: AppContext,
-  deps: PageDeps,
-  saved: Saved,
-  part: Part,
-  typed: Typed,
-  problems: FieldProblem[],
-): Response | Promise<Response> {
-  const fresh = deps.store.removals.get(saved.id) ?? saved
-  const version = [String(fresh.last.version)]
-  return showSheet(c, deps, { ...saved, ...fresh }, { part, typed: { ...typed, version }, problems })
-}
-
-/** Why the surface is not opened now; null where it may be. */
-function barredFrom(c: AppContext, deps: PageDeps, sheet: Sheet): string | null {
-  const { goes, start } = startOf(c, deps, sheet)
-  if (!goes) return 'waits for “go”: decided today, with nothing on the list that holds it'
-  return start.state === 'met' || start.state === 'signed' ? null : `waits. ${start.why}`
-}
-
-/** What can kill is not taken off by a tap: a hazard that is here only once its trade has cleared it, anything else with a reason. */
-function goneProblems(before: Sheet, after: Sheet, whys: Whys): FieldProblem[] {
-  const held = stays(before, after)
-  return goneFrom(before, after).flatMap((what) => {
-    if (held.some((h) => h === what))
-      return [
-        {
-          field: (HAZARDS as readonly string[]).includes(what) ? 'hazards' : 'behind',
-          message: `cannot lose “${GRAVE_WORDS[what]}” by a tap: write down in the list who of the trade has cleared it, then take it off`,
-        },
-      ]
-    return whys[what] === undefined
-      ? [{ field: goneField(what), message: 'was on the sheet and can kill: say why it is off' }]
-      : []
-  })
-}
-
-const nextAfter = (path: string, part: Part, then: string): string => {
-  if ((part === 'agreement' || part === 'site') && then === 'sign') return `${path}/sign`
-  if (part === 'work' && then === 'intake') return `${path}/intake`
-  return `${path}?saved=1#now`
-}

@@ -22,8 +22,7 @@ export function stageOf(s: Sheet, colonies: number): Stage {
   if (colonies > 0) return leftToClose(s).length > 0 ? 'boxed' : 'finished'
   if (s.ended !== undefined) return 'ended'
   if (s.decision?.is === 'refuse') return 'refused'
-  if (s.work.boxedAt !== undefined || s.work.queen !== undefined || s.work.leftAt !== undefined)
-    return 'worked'
+  if (s.work.boxedAt !== undefined || s.work.queen !== undefined) return 'worked'
   if (s.decision !== undefined) return s.decision.is === 'go' ? 'go' : 'wait'
   if (s.agreement.signature !== undefined) return 'agreed'
   return isLookedAt(s) ? 'looked-at' : 'called'

@@ -6,7 +6,7 @@ import type { Grave, Sheet } from '../../records/index.ts'
 import type { SavedSheet } from '../../store/index.ts'
 import { beforeCut, type Reckoning } from './before-cut.ts'
 import { clearanceProblems, decisionProblems, secondProblems } from './decide.ts'
-import { asOf, goneFrom, stays } from './grave.ts'
+import { goneFrom, stays } from './grave.ts'
 import { hazardsFound } from './hazards.ts'
 import { HEAT_AT_START } from './heat.ts'
 import { placeOf, samePlace } from './place.ts'
@@ -28,8 +28,8 @@ export function sentProblems(
 ): string[] {
   const { today } = c.var.frame
   const people = knownAt(c, deps, sent, found)
-  const reckoned = (day: string, s = sent): Reckoning =>
-    beforeCut(s, deps.store.protocol(), showsIn(c.var.frame.units), day)
+  const reckoned = (day: string): Reckoning =>
+    beforeCut(sent, deps.store.protocol(), showsIn(c.var.frame.units), day)
   const said: string[] = []
   for (const x of fresh(known.check.clearances, sent.check.clearances))
     said.push(
@@ -48,10 +48,12 @@ export function sentProblems(
     const { decision } = sent
     if (decision.on > today) said.push('The decision is of a day that has not come')
     if (decision.by !== signedIn(c)) said.push('The decision is signed by somebody else than who sends it')
-    const then = asOf(sent, decision.on, decision.at ?? '24:00')
-    said.push(...lines('The decision', decisionProblems(decision, reckoned(decision.on, then), then)))
-    if (decision.is === 'go' && !samePlace(decision, placeOf(sent)))
-      said.push('The decision is for another place than the sheet')
+    // One that fell on the phone stands over nothing, and says so.
+    if (decision.fell === undefined) {
+      said.push(...lines('The decision', decisionProblems(decision, reckoned(decision.on), sent)))
+      if (decision.is === 'go' && !samePlace(decision, placeOf(sent)))
+        said.push('The decision is for another place than the sheet')
+    }
   }
   if (fresh(known.site.noted, sent.site.noted).some((n) => n.by !== signedIn(c)))
     said.push('What came onto the sheet or went off it is signed by somebody else than who sends it')
@@ -76,10 +78,13 @@ function begunProblems(c: AppContext, deps: PageDeps, known: Sheet, sent: Sheet)
         ]
   if (!hasBegun(sent) || hasBegun(known)) return []
   const day = work.on ?? decision?.on ?? today
-  const then = asOf(sent, day, work.openedAt ?? work.boxedAt ?? '24:00')
-  return day <= today && wentAhead(c, deps, then, day)
-    ? []
-    : ['It was begun without a “go”: say why on the page of the removal']
+  const { underGo } = work
+  const when = (x: { on: string; at: string }): string => `${x.on} ${x.at}`
+  const stood =
+    decision?.fell === undefined
+      ? wentAhead(c, deps, sent, day)
+      : underGo?.by === signedIn(c) && underGo.on === decision.on && when(underGo) <= when(decision.fell)
+  return day <= today && stood ? [] : ['It was begun without a “go”: say why on the page of the removal']
 }
 
 /** Hazards only a trade clears, and items that a reason is enough for, have no second person. */

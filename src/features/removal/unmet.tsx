@@ -1,14 +1,13 @@
 /** The one list of what is unmet: what it is, who decides, and right there how it is met. */
 
-import { Fields, type FormState, ProblemSummary, type Typed } from '../../forms/index.ts'
+import type { FormState } from '../../forms/index.ts'
 import type { Frame } from '../../parts/index.ts'
 import type { TradeHazard } from '../../records/index.ts'
 import { type Reckoning, stops } from './before-cut.ts'
-import { CLEARANCE_FIELDS, SECOND_FIELDS } from './fields.ts'
-import { CLEARED_BY } from './hazards.ts'
 import type { Item, ItemId } from './item.ts'
+import { ClearForm, SecondForm } from './small-form.tsx'
 import type { Part } from './stage.ts'
-import { HAZARD_WORDS, ITEM_STATE, RECKONING_NOTE, reckoningTitle, TRADE_WORDS } from './words.ts'
+import { ITEM_STATE, RECKONING_NOTE, reckoningTitle } from './words.ts'
 
 interface UnmetProps {
   frame: Frame
@@ -20,6 +19,8 @@ interface UnmetProps {
   calm: boolean
   /** The form that asks it stands below. */
   above: boolean
+  /** A swarm that hangs free. */
+  short: boolean
   /** Who could be the second person: accounts that are open, but whoever is signed in. */
   others: readonly string[]
 }
@@ -39,13 +40,14 @@ const MET_AT: Partial<Record<ItemId, { part: Part; field: string }>> = {
   agreement: { part: 'agreement', field: 'hourly' },
 }
 
-/** Where an item is met; undefined where only its trade meets it. */
-const metAt = (i: Item): { part: Part; field: string } | undefined =>
-  MET_AT[i.id] ?? (i.id.startsWith('trade-') ? undefined : { part: 'check', field: 'done' })
+/** Where an item is met; undefined where only its trade meets it. Of a swarm temper is asked beside the box. */
+const metAt = (i: Item, short = false): { part: Part; field: string } | undefined =>
+  (i.id === 'temper' && short ? { part: 'check', field: 'temper' } : MET_AT[i.id]) ??
+  (i.id.startsWith('trade-') ? undefined : { part: 'check', field: 'done' })
 
 export const UnmetList = (p: UnmetProps) => {
   const { reckoning: r, refused } = p
-  const below = r.unmet.filter((i) => p.calm && i.state === 'unsaid' && metAt(i)?.part === 'check')
+  const below = r.unmet.filter((i) => p.calm && i.state === 'unsaid' && metAt(i, p.short)?.part === 'check')
   const here = r.unmet.filter((i) => !below.includes(i))
   return (
     <section
@@ -69,12 +71,12 @@ export const UnmetList = (p: UnmetProps) => {
 const askedLater = (later: number, here: number, above: boolean): string =>
   `${later === 1 ? 'One' : later}${here === 0 ? '' : ' more'} asked ${above ? 'below' : 'before the cut'}; a second person can sign for what is not so`
 
-const Lines = ({ items, frame, path, refused, others }: UnmetProps & { items: Item[] }) =>
+const Lines = ({ items, frame, path, refused, others, short }: UnmetProps & { items: Item[] }) =>
   items.length === 0 ? null : (
     <ul class="unmet">
       {items.map((i) => (
         <li>
-          <Line item={i} path={path} />
+          <Line item={i} path={path} short={short} />
           <Way
             item={i}
             frame={frame}
@@ -87,8 +89,8 @@ const Lines = ({ items, frame, path, refused, others }: UnmetProps & { items: It
     </ul>
   )
 
-const Line = ({ item: i, path }: { item: Item; path: string }) => {
-  const at = metAt(i)
+const Line = ({ item: i, path, short }: { item: Item; path: string; short: boolean }) => {
+  const at = metAt(i, short)
   return (
     <>
       {at === undefined ? (
@@ -129,132 +131,13 @@ const Way = ({
   form: FormState | null
 }) => {
   const hazard = i.id.startsWith('trade-') ? (i.id.slice('trade-'.length) as TradeHazard) : null
+  const at = { frame, path }
   return (
     <>
-      {hazard === null ? null : (
-        <Small
-          id={`${i.id}-cleared`}
-          summary={`The trade has cleared it: ${HAZARD_WORDS[hazard].toLowerCase()}`}
-          action={`${path}/clear`}
-          hidden={[['hazard', hazard]]}
-          form={form}
-          blank={{ [`${i.id}.on`]: [frame.today] }}
-          photo
-        >
-          {(at) => (
-            <Fields
-              form={at}
-              frame={frame}
-              prefix={`${i.id}.`}
-              of={CLEARANCE_FIELDS}
-              show={
-                CLEARED_BY[hazard].length > 1 ? ['as', ['who', 'licence', 'on']] : [['who', 'licence', 'on']]
-              }
-              with={{
-                as: { choices: CLEARED_BY[hazard].map((value) => ({ value, label: TRADE_WORDS[value] })) },
-              }}
-            />
-          )}
-        </Small>
-      )}
+      {hazard === null ? null : <ClearForm hazard={hazard} {...at} form={form} />}
       {i.weight !== 'second' ? null : (
-        <SecondForm
-          item={i.id}
-          of={i.why}
-          frame={frame}
-          path={path}
-          others={others}
-          form={hazard === null ? form : null}
-        />
+        <SecondForm item={i.id} of={i.why} {...at} others={others} form={hazard === null ? form : null} />
       )}
     </>
   )
-}
-
-interface SecondProps {
-  item: string
-  /** What is unmet, in the words it is shown in. */
-  of: string
-  frame: Frame
-  path: string
-  others: readonly string[]
-  form: FormState | null
-}
-
-/** A second person answers, by name, for exactly this: tapped where they have an account, else signed by hand. */
-export const SecondForm = ({ item, of, frame, path, others, form }: SecondProps) =>
-  others.length === 0 ? (
-    <p>
-      <a class="tall" href={`${path}/second?item=${item}`}>
-        A second person signs for it
-      </a>
-    </p>
-  ) : (
-    <Small
-      id={`${item}-second`}
-      summary="A second person signs for it"
-      action={`${path}/second`}
-      hidden={[
-        ['item', item],
-        ['of', of],
-      ]}
-      form={form}
-    >
-      {(at) => (
-        <>
-          <Fields
-            form={at}
-            frame={frame}
-            prefix={`${item}.`}
-            of={SECOND_FIELDS}
-            show={['by', 'why', 'reason']}
-            with={{ by: { choices: others.map((value) => ({ value, label: value })) } }}
-          />
-          <p>
-            <a class="tall" href={`${path}/second?item=${item}`}>
-              Without an account: sign on the screen
-            </a>
-          </p>
-        </>
-      )}
-    </Small>
-  )
-
-interface SmallProps {
-  id: string
-  summary: string
-  action: string
-  hidden: [string, string][]
-  form: FormState | null
-  photo?: boolean
-  /** What stands in it before anything is typed. */
-  blank?: Typed
-  children: (form: FormState) => unknown
-}
-
-const Small = ({ id, summary, action, hidden, form, photo = false, blank = {}, children }: SmallProps) => (
-  <details class="small-form" id={id} open={form !== null}>
-    <summary>{summary}</summary>
-    {form === null ? null : <ProblemSummary form={form} labels={labelOfSmall} />}
-    <form method="post" action={action} enctype={photo ? 'multipart/form-data' : undefined} novalidate>
-      {hidden.map(([name, value]) => (
-        <input type="hidden" name={name} value={value} />
-      ))}
-      {children(form ?? { typed: blank, problems: [] }) as never}
-      {photo ? (
-        <label class="field">
-          Photo of their paper or of the place
-          <input type="file" name="photo" accept="image/jpeg,image/png,image/webp" />
-        </label>
-      ) : null}
-      <button class="button" type="submit">
-        Write it down
-      </button>
-    </form>
-  </details>
-)
-
-const labelOfSmall = (field: string): string => {
-  const name = field.split('.').at(-1) ?? ''
-  return { ...CLEARANCE_FIELDS, ...SECOND_FIELDS }[name as 'who']?.label ?? ''
 }

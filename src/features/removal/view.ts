@@ -119,14 +119,14 @@ export function startOf(c: AppContext, deps: PageDeps, sheet: Sheet): { goes: bo
   }
 }
 
+/** Whether a “go” of that day stands, or stood then. */
+export const stoodOn = (c: AppContext, deps: PageDeps, sheet: Sheet, day: string): boolean =>
+  goStands(sheet, beforeCut(sheet, deps.store.protocol(), showsIn(c.var.frame.units), day), day)
+
 /** Whether, on that day, a “go” stood and what is asked when work starts was met. */
 export function wentAhead(c: AppContext, deps: PageDeps, sheet: Sheet, day: string): boolean {
-  const protocol = deps.store.protocol()
-  const shows = showsIn(c.var.frame.units)
-  const { state } = atStart(sheet, protocol.heatLimitC, shows, day)
-  return (
-    goStands(sheet, beforeCut(sheet, protocol, shows, day), day) && (state === 'met' || state === 'signed')
-  )
+  const { state } = atStart(sheet, deps.store.protocol().heatLimitC, showsIn(c.var.frame.units), day)
+  return stoodOn(c, deps, sheet, day) && (state === 'met' || state === 'signed')
 }
 
 export const callBackLines = (s: Sheet, today: string): string[] =>

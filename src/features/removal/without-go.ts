@@ -5,16 +5,17 @@
 import type { Sheet, WithoutGo } from '../../records/index.ts'
 import type { Facts } from './item.ts'
 
-/** Something was opened, boxed or taken, as far as the sheet says. */
+/** Something was opened, boxed or taken, as far as the sheet says. Who came, looked and left has begun nothing. */
 export const hasBegun = ({ work: w }: Sheet): boolean =>
-  [w.openedAt, w.boxedAt, w.leftAt, w.queen].some((said) => said !== undefined)
+  [w.openedAt, w.boxedAt, w.queen, w.queenFoundAt, w.brood, w.bees, w.deadBeesKg, w.cleaned].some(
+    (said) => said !== undefined,
+  )
 
 /** Begun, and no “go” of that day stands behind it. */
 export const beganWithoutGo = (s: Sheet): boolean => {
   const { work: w, decision: d } = s
-  return (
-    w.withoutGo !== undefined || (hasBegun(s) && (d?.is !== 'go' || (w.on !== undefined && w.on !== d.on)))
-  )
+  if (w.withoutGo !== undefined || w.underGo !== undefined) return w.withoutGo !== undefined
+  return hasBegun(s) && (d?.is !== 'go' || (w.on !== undefined && w.on !== d.on))
 }
 
 export const WITHOUT_GO_WORDS: Record<WithoutGo['why'], string> = {

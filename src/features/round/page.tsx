@@ -8,8 +8,9 @@ import { LoadList } from './load-list.tsx'
 import type { Pace } from './pace.ts'
 import { RoundProgress } from './progress.tsx'
 import type { Round, Stop } from './round.ts'
-import { byUrgency, type Choice } from './short-of-time.ts'
-import { costWords, minutesWords, missedWords, paceWords, urgencyWords } from './words.ts'
+import type { Choice } from './short-of-time.ts'
+import { Time } from './time.tsx'
+import { costWords, minutesWords, missedWords, urgencyWords } from './words.ts'
 
 /** What the pages of one round share. */
 export interface RoundView {
@@ -48,6 +49,7 @@ export const RoundPage = (p: RoundView & { load: Load[] }) => {
       ) : (
         <>
           <RoundProgress round={round} words={frame.words} />
+          <First {...p} />
           <div class="buttons">
             {next === undefined ? null : (
               <a class="button button-do button-big" href={boxPath(where, next.box.tag)}>
@@ -106,6 +108,21 @@ const YardPicker = ({ yards, where, frame: { words } }: RoundView) =>
     </nav>
   )
 
+/** A box that nothing may go in or out of: seen to before one walks from box to box. */
+const First = ({ round, where, frame: { words } }: RoundView) => {
+  const held = round.stops.filter((s) => s.state === 'to-do' && s.asked.advice.action === 'call-inspector')
+  return held.length === 0 ? null : (
+    <p class="notice notice-late">
+      <b>{words.today.first}:</b> {words.trade.actions['call-inspector']}{' '}
+      {held.map((s) => (
+        <a class="tag tall" href={boxPath(where, s.box.tag)}>
+          {s.box.tag}
+        </a>
+      ))}
+    </p>
+  )
+}
+
 const Loads = ({ load, begun, frame }: { load: Load[]; begun: boolean; frame: Frame }) =>
   load.length === 0 ? null : (
     <details class="caution" open={!begun}>
@@ -113,68 +130,6 @@ const Loads = ({ load, begun, frame }: { load: Load[]; begun: boolean; frame: Fr
       <LoadList load={load} words={frame.words} />
     </details>
   )
-
-const OFFERED = [20, 40, 60, 90]
-
-const Time = (p: RoundView) => {
-  const { round, where, pace } = p
-  const { words } = p.frame
-  const w = words.round
-  const across = isAcrossYards(p)
-  return (
-    <details class="caution" open={where.until !== null}>
-      <summary>
-        {round.minutesLeft === 0 ? w.shortOfTime : w.itTakes(minutesWords(round.minutesLeft, words))}
-      </summary>
-      {round.minutesLeft === 0 ? null : (
-        <p>
-          {across ? w.walkingNotBetween : w.walkingIncluded}{' '}
-          <span class="fine">{paceWords(pace, words)}</span>
-        </p>
-      )}
-      <form class="short-time" method="get" action="/round">
-        {across ? <WhichYard {...p} /> : <input type="hidden" name="yard" value={where.yard ?? ''} />}
-        <fieldset>
-          <legend>{w.iHaveOnly}</legend>
-          {OFFERED.map((n) => (
-            <button class="button" type="submit" name="minutes" value={String(n)}>
-              {n} min
-            </button>
-          ))}
-        </fieldset>
-      </form>
-      {where.until === null ? null : (
-        <p>
-          <a class="tall" href={roundPath({ ...where, until: null })}>
-            {w.wholeRound}
-          </a>
-        </p>
-      )}
-    </details>
-  )
-}
-
-/** Short of time one stays in one yard, the one that presses most, unless all of them are chosen. */
-const WhichYard = ({ round, yards, choice, frame: { words } }: RoundView) => {
-  const first = choice === null ? byUrgency(round.stops.filter((s) => s.state === 'to-do'))[0]?.box.yard : ''
-  return (
-    <label class="short-yard">
-      {words.round.where}
-      <select name="yard">
-        {yards
-          .filter((y) => y.due > 0)
-          .map((y) => (
-            <option value={y.yard} selected={y.yard === first}>
-              {y.yard}
-            </option>
-          ))}
-        <option value="" selected={first === ''}>
-          {words.round.allYardsNoWay}
-        </option>
-      </select>
-    </label>
-  )
-}
 
 const Chosen = (p: RoundView & { choice: Choice }) => {
   const { choice, frame } = p

@@ -3,7 +3,7 @@
 import { boxPath, roundPath } from '../../app/index.ts'
 import { Fold, Layout, Mark } from '../../parts/index.ts'
 import { entryWords, headline, inUnits, leftWords, proves, toDoOf } from '../../words/index.ts'
-import { LoadList, Tags } from './load-list.tsx'
+import { LoadList, MOST_TAGS, Tags } from './load-list.tsx'
 import type { NextRound } from './next-round.ts'
 import { isAcrossYards, type RoundView } from './page.tsx'
 import { RoundProgress } from './progress.tsx'
@@ -67,7 +67,14 @@ const Next = ({ next, frame, where }: RoundView & { next: NextRound | null }) =>
     <section class="notice notice-do">
       <h2>{w.nextRound(dates.day(next.day, frame.today), dates.fromToday(next.day, frame.today))}</h2>
       <p>
-        {parts.box(next.boxes.length)}: <Tags tags={next.boxes.map((b) => b.tag)} />
+        {parts.box(next.boxes.length)}
+        {next.boxes.length > MOST_TAGS ? (
+          '.'
+        ) : (
+          <>
+            : <Tags tags={next.boxes.map((b) => b.tag)} />
+          </>
+        )}
       </p>
       {next.load.length === 0 ? (
         <p>{w.nothingSpecial}</p>

@@ -84,7 +84,10 @@ const Order = (p: SuppliesProps) => {
         {options.costOver}); one too few sets a colony back or costs it ({p.currency}
         {options.costShort}).
       </p>
-      <OrderForm form={p.form} currency={p.currency} />
+      <details class="caution" open={p.form.problems.length > 0}>
+        <summary>Reckon with other numbers</summary>
+        <OrderForm form={p.form} currency={p.currency} />
+      </details>
       <OrderTable order={order} currency={p.currency} />
     </section>
   )

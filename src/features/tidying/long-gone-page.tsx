@@ -53,7 +53,9 @@ const Close = (p: LongGoneProps) => (
           <li>
             <label>
               <input type="checkbox" name="colony" value={c.id} checked={c.days > SURELY_GONE} />
-              <b>{c.tag}</b> {c.yard}, last seen {dayWords(c.lastSeen, p.frame.today)}, {c.days} days ago
+              <span>
+                <b>{c.tag}</b> {c.yard}, last seen {dayWords(c.lastSeen, p.frame.today)}, {c.days} days ago
+              </span>
             </label>
           </li>
         ))}
@@ -61,7 +63,7 @@ const Close = (p: LongGoneProps) => (
     </fieldset>
     <div class="field">
       <label for="f-what">What became of them</label>
-      <select id="f-what" name="what">
+      <select id="f-what" name="what" class="wide">
         {CLOSED_AS.map((what) => (
           <option value={what} selected={what === 'unknown'}>
             {labelIn(OUTCOME, what)}
@@ -75,7 +77,7 @@ const Close = (p: LongGoneProps) => (
         With the day of the last sighting, Review follows each for as long as it was seen. Without a day it
         counts in what became of them, and in no curve.
       </p>
-      <select id="f-day" name="day">
+      <select id="f-day" name="day" class="wide">
         <option value="last-seen">the day of the last sighting</option>
         <option value="not-known">not known</option>
       </select>

@@ -68,7 +68,8 @@ const Head = ({ urgent, yards, frame }: TodayProps) => {
       <div class="today-top">
         <h1>{today.title}</h1>
         {lines.length === 0 ? null : (
-          <a class="button button-do" href="/round">
+          /* What comes before the round is not outshone by it. */
+          <a class={urgent.length > 0 ? 'button' : 'button button-do'} href="/round">
             {today.walk}
           </a>
         )}
@@ -97,6 +98,13 @@ const Lists = (p: TodayProps) => (
       </section>
     )}
     <NotInBook count={p.notInBook} />
+    {p.withoutGo.length === 0 ? null : (
+      <p class="letters-due">
+        <a class="tall" href={`/removals${p.withoutGo.length === 1 ? `/${p.withoutGo[0]}` : ''}`}>
+          {p.frame.words.today.withoutGo(p.withoutGo.length)}
+        </a>
+      </p>
+    )}
     <PleaseLook looks={p.looks} />
     {p.yards.map((y) => (
       <YardFold yard={y.yard} says={yardWords(y.lines, p.frame.words)} of={sizeOf(p)}>
@@ -108,13 +116,6 @@ const Lists = (p: TodayProps) => (
       </YardFold>
     ))}
     <LostBoxes lost={p.lost} frame={p.frame} />
-    {p.withoutGo.length === 0 ? null : (
-      <p class="letters-due">
-        <a class="tall" href={`/removals${p.withoutGo.length === 1 ? `/${p.withoutGo[0]}` : ''}`}>
-          {p.frame.words.today.withoutGo(p.withoutGo.length)}
-        </a>
-      </p>
-    )}
     {p.letters === 0 ? null : (
       <p class="letters-due">
         <a class="tall" href="/letters">

@@ -9,7 +9,7 @@ import {
   type PageDeps,
   page,
 } from '../../app/index.ts'
-import { type Day, daysBetween } from '../../days.ts'
+import { addDays, type Day } from '../../days.ts'
 import type { History } from '../../journal/index.ts'
 import type { ColonySummary, Store } from '../../store/index.ts'
 import {
@@ -74,10 +74,7 @@ export function today(deps: PageDeps): Hono<Env> {
         waiting={byWait(others.filter((s) => s.plan.lost === null))}
         notInBook={notInBook(deps.store)}
         letters={frame.may('see-private') ? (deps.lettersDue?.(frame.today) ?? 0) : 0}
-        withoutGo={deps.store.removals
-          .withoutGo()
-          .filter(({ sheet }) => daysBetween(sheet.work.withoutGo?.on ?? '', frame.today) <= WITHOUT_GO_DAYS)
-          .map((v) => v.id)}
+        withoutGo={deps.store.removals.withoutGo(addDays(frame.today, -WITHOUT_GO_DAYS)).map((v) => v.id)}
         looks={frame.may('correct-any') ? asked(deps.store, inYard, frame.today, frame.words) : []}
         lost={inYard.flatMap((s) => lostLine(s, frame.words))}
         doubts={frame.may('correct-any') ? inYard.flatMap((s) => doubtLine(s, frame.words)) : []}
@@ -88,7 +85,7 @@ export function today(deps: PageDeps): Hono<Env> {
   return app
 }
 
-/** Days for which Today says that a removal was begun without a “go” (judgement: as long as anybody still remembers why). */
+/** Days since anybody wrote on it for which Today says that a removal was begun without a “go” (judgement). */
 const WITHOUT_GO_DAYS = 14
 
 /** Known to the server alone, and there to a role that may see it. */

@@ -3,6 +3,7 @@ import { userInfo } from 'node:os'
 import { resolve } from 'node:path'
 import { parseArgs } from 'node:util'
 import { dataFolder } from '../../store/node.ts'
+import { isSmall, SMALL_FLAG } from '../memory.ts'
 import { saying } from './terminal.ts'
 
 /** Settings that are carried over from the environment it is run in. SMTP's address holds a password: named, not copied. */
@@ -13,6 +14,7 @@ const CARRIED = [
   'RESETTLE_TRUST_PROXY',
   'RESETTLE_WEBHOOK_INSIDE',
   'RESETTLE_LOG',
+  'RESETTLE_MEMORY',
   'RESETTLE_SMTP_FROM',
 ]
 
@@ -22,13 +24,15 @@ interface Place {
   data: string
   user: string
   env: NodeJS.ProcessEnv
+  /** Memory before speed (memory.ts). */
+  small: boolean
 }
 
 /**
  * The unit. The server may write its data folder and nothing else; it is started again when it dies, and stopped with the
  * signal on which it finishes what it is doing. What it logs goes to the system's journal, which throws old lines away.
  */
-export function unitFor({ node, program, data, user, env }: Place): string {
+export function unitFor({ node, program, data, user, env, small }: Place): string {
   const settings = CARRIED.flatMap((name) => {
     const value = env[name]
     return value === undefined || value === '' ? [] : [`Environment=${quoted(`${name}=${value}`)}`]
@@ -41,7 +45,7 @@ export function unitFor({ node, program, data, user, env }: Place): string {
     '',
     '[Service]',
     `User=${user}`,
-    `ExecStart=${quoted(node)} ${quoted(program)} serve`,
+    `ExecStart=${quoted(node)} ${small ? `${SMALL_FLAG} ` : ''}${quoted(program)} serve`,
     `Environment=${quoted(`RESETTLE_DATA=${data}`)}`,
     ...settings,
     '# Secrets, such as RESETTLE_SMTP_URL, a line each, readable by root alone:',
@@ -77,6 +81,7 @@ export const run = (args: string[]): Promise<number> =>
       data: dataFolder(),
       user: userInfo().username,
       env: process.env,
+      small: isSmall(process.env),
     }
     process.stdout.write(unitFor(place))
     process.stderr.write(

@@ -1,0 +1,132 @@
+/** The small forms of the list: its trade has cleared a hazard, a second person answers for an item. */
+
+import { Fields, type FormState, ProblemSummary, type Typed } from '../../forms/index.ts'
+import type { Frame } from '../../parts/index.ts'
+import type { TradeHazard } from '../../records/index.ts'
+import { CLEARANCE_FIELDS, SECOND_FIELDS } from './fields.ts'
+import { CLEARED_BY } from './hazards.ts'
+import { HAZARD_WORDS, TRADE_WORDS } from './words.ts'
+
+interface ClearProps {
+  hazard: TradeHazard
+  frame: Frame
+  path: string
+  form: FormState | null
+}
+
+/** Its trade has cleared this hazard, here: which trade is tapped where several may. */
+export const ClearForm = ({ hazard, frame, path, form }: ClearProps) => {
+  const trades = CLEARED_BY[hazard]
+  const id = `trade-${hazard}`
+  const typed = ['who', 'licence', 'on'] as const
+  return (
+    <Small
+      id={`${id}-cleared`}
+      summary={`The trade has cleared it: ${HAZARD_WORDS[hazard].toLowerCase()}`}
+      action={`${path}/clear`}
+      hidden={[['hazard', hazard]]}
+      form={form}
+      blank={{ [`${id}.on`]: [frame.today] }}
+      photo
+    >
+      {(at) => (
+        <Fields
+          form={at}
+          frame={frame}
+          prefix={`${id}.`}
+          of={CLEARANCE_FIELDS}
+          show={trades.length > 1 ? ['as', typed] : [typed]}
+          with={{ as: { choices: trades.map((value) => ({ value, label: TRADE_WORDS[value] })) } }}
+        />
+      )}
+    </Small>
+  )
+}
+
+interface SecondProps {
+  item: string
+  /** What is unmet, in the words it is shown in. */
+  of: string
+  frame: Frame
+  path: string
+  others: readonly string[]
+  form: FormState | null
+}
+
+/** A second person answers, by name, for exactly this: tapped where they have an account, else signed by hand. */
+export const SecondForm = ({ item, of, frame, path, others, form }: SecondProps) =>
+  others.length === 0 ? (
+    <p>
+      <a class="tall" href={`${path}/second?item=${item}`}>
+        A second person signs for it
+      </a>
+    </p>
+  ) : (
+    <Small
+      id={`${item}-second`}
+      summary="A second person signs for it"
+      action={`${path}/second`}
+      hidden={[
+        ['item', item],
+        ['of', of],
+      ]}
+      form={form}
+    >
+      {(at) => (
+        <>
+          <Fields
+            form={at}
+            frame={frame}
+            prefix={`${item}.`}
+            of={SECOND_FIELDS}
+            show={['by', 'why', 'reason']}
+            with={{ by: { choices: others.map((value) => ({ value, label: value })) } }}
+          />
+          <p>
+            <a class="tall" href={`${path}/second?item=${item}`}>
+              Without an account: sign on the screen
+            </a>
+          </p>
+        </>
+      )}
+    </Small>
+  )
+
+interface SmallProps {
+  id: string
+  summary: string
+  action: string
+  hidden: [string, string][]
+  form: FormState | null
+  photo?: boolean
+  /** What stands in it before anything is typed. */
+  blank?: Typed
+  children: (form: FormState) => unknown
+}
+
+const Small = ({ id, summary, action, hidden, form, photo = false, blank = {}, children }: SmallProps) => (
+  <details class="small-form" id={id} open={form !== null}>
+    <summary>{summary}</summary>
+    {form === null ? null : <ProblemSummary form={form} labels={labelOfSmall} />}
+    <form method="post" action={action} enctype={photo ? 'multipart/form-data' : undefined} novalidate>
+      {hidden.map(([name, value]) => (
+        <input type="hidden" name={name} value={value} />
+      ))}
+      {children(form ?? { typed: blank, problems: [] }) as never}
+      {photo ? (
+        <label class="field">
+          Photo of their paper or of the place
+          <input type="file" name="photo" accept="image/jpeg,image/png,image/webp" />
+        </label>
+      ) : null}
+      <button class="button" type="submit">
+        Write it down
+      </button>
+    </form>
+  </details>
+)
+
+const labelOfSmall = (field: string): string => {
+  const name = field.split('.').at(-1) ?? ''
+  return { ...CLEARANCE_FIELDS, ...SECOND_FIELDS }[name as 'who']?.label ?? ''
+}
