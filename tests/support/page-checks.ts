@@ -70,13 +70,15 @@ export async function bytesFor(page: Page, address: string): Promise<number> {
 export const wordsOutside = (page: Page): Promise<string[]> =>
   page.evaluate(() =>
     [...document.querySelectorAll('svg text')].flatMap((e) => {
-      // In a fold that is shut nothing is laid out.
-      if (!e.checkVisibility()) return []
       const word = e.getBoundingClientRect()
       let svg = (e as SVGTextElement).ownerSVGElement
       while (svg?.ownerSVGElement) svg = svg.ownerSVGElement
-      const picture = svg?.getBoundingClientRect()
-      if (picture === undefined || word.width === 0) return []
+      if (svg === null || word.width === 0) return []
+      // Where a picture cuts nothing off, the screen does.
+      const picture =
+        getComputedStyle(svg).overflow === 'visible'
+          ? { left: 0, right: document.documentElement.clientWidth }
+          : svg.getBoundingClientRect()
       const out = Math.max(picture.left - word.left, word.right - picture.right)
       return out > 1 ? [`${e.textContent}: ${Math.round(out)} px`] : []
     }),

@@ -257,6 +257,7 @@ const KNOWN: readonly Known[] = [
   // Where a form has no place for it, the name of the field leads.
   [/^This (.+)$/, (what = '') => `Esto ${said(what)}`],
   [/^([a-z]\w*(?:\.\w+)*): (.+)$/i, (field = '', what = '') => `${field}: ${said(what)}`],
+  [/^has a name that is empty or too long$/, () => 'lleva un nombre vacío o demasiado largo'],
   // Accounts.
   [/^is not the same as above$/, () => 'no es igual a la de arriba'],
   [/^is not your passphrase$/, () => 'no es su frase de acceso'],
