@@ -23,8 +23,8 @@ const GENTLE = ['look', 'boost', 'give', 'queen', 'unite'] as const
 const NOISE = 0.002
 /** A graver step must be worth this share of a colony more. */
 const GRAVER = 0.006
-/** A queen is not bought to win days where a gentler step keeps so many more. Judgement. */
-const KEEPS_FEWER = 0.03
+/** So many queens kept more are plain to see: then the gentler of two alike does not go first, and no queen is bought to win days. Judgement. */
+const PLAINLY = 0.03
 /** A queen is sent for ahead where having her in time is worth this share of a colony more. */
 const ORDERED = 0.02
 
@@ -38,8 +38,10 @@ function choose(options: readonly Option[], worth: number): Option | null {
       .filter((o) => o.value >= top - NOISE * worth)
       .sort((a, b) => (act === 'look' ? b.inDays - a.inDays : a.inDays - b.inDays))[0]
     if (candidate === undefined) continue
-    const graver = chosen !== null && candidate.value <= chosen.value + GRAVER * worth
-    const vain = act === 'queen' && chosen !== null && candidate.keeps < chosen.keeps - KEEPS_FEWER
+    const more = chosen === null ? 0 : candidate.keeps - chosen.keeps
+    const least = chosen === null ? Number.NEGATIVE_INFINITY : chosen.value
+    const graver = candidate.value <= least + (more > PLAINLY ? 0 : GRAVER * worth)
+    const vain = act === 'queen' && more < -PLAINLY
     if (!graver && !vain) chosen = candidate
   }
   return chosen
