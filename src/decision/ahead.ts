@@ -359,11 +359,18 @@ function worthKeeping(all: readonly Vector[]): Vector[] {
 const ONLY_QUEENS: Costs = { worth: 1, queen: 0, frame: 0, opening: 0, day: 0, unitedFrame: 0 }
 
 export function aheadOf(options: AheadOptions): Ahead {
-  const ground = groundOf(options)
-  const library = new Library(options, ground)
+  return { ...worthOfPlans(options), keeps: keepsOf(options) }
+}
+
+/** By itself, so that what was reckoned on the way, twenty times what is kept, goes with it. */
+function worthOfPlans(options: AheadOptions): Pick<Ahead, 'vectors' | 'united'> {
+  const library = new Library(options, groundOf(options))
+  const all = [...PLANS.map((p) => library.plan(p)), library.proof(), library.workers()]
+  return { vectors: worthKeeping(all), united: library.united }
+}
+
+function keepsOf(options: AheadOptions): Ahead['keeps'] {
   const open = { ...options, costs: ONLY_QUEENS, season: { ...options.season, shut: 0 } }
   const chances = new Library(open, groundOf(open))
-  const all = [...PLANS.map((p) => library.plan(p)), library.proof(), library.workers()]
-  const vectors = worthKeeping(all)
-  return { vectors, keeps: (v) => chances.named(v.key).value, united: library.united }
+  return (v) => chances.named(v.key).value
 }

@@ -10,7 +10,9 @@ import { mkdtempSync, readFileSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { fileURLToPath, pathToFileURL } from 'node:url'
+import { inSlices } from '../../src/app/node.ts'
 import { addDays } from '../../src/days.ts'
+import { reviewingAsOf } from '../../src/features/api/answers.ts'
 import { readerOf } from '../../src/node/reader/reader.ts'
 import { built } from '../safekeeping/faults/build.ts'
 import { byDay, Dice, type Entered, randomFrom, story } from '../store/yard.ts'
@@ -152,6 +154,32 @@ async function asked(yard: TestYard, path: string, how = ''): Promise<string> {
   return made
 }
 
+/** An old book of so many colonies that have all left, as a sheet with the headings of the colonies CSV. */
+const oldBook = (colonies: number): string =>
+  [
+    'tag,removal_type,intake_on,queen_at_intake,outcome,outcome_on',
+    ...Array.from({ length: colonies }, (_, n) => {
+      const month = `${2016 + (n % 4)}-0${1 + (n % 9)}`
+      return `OLD-${n},wall,${month}-03,caged,moved-out,${month}-28`
+    }),
+  ].join('\n')
+
+/** Pastes it, and takes in what the preview shows. */
+async function takenIn(yard: TestYard, colonies: number): Promise<void> {
+  const post = (fields: Record<string, string>): Promise<Response> =>
+    yard.post('operator', '/data/colonies', fields)
+  const text = oldBook(colonies)
+  const { made: preview, held: read } = await watched(async () =>
+    (await post({ go: 'read', pasted: text })).text(),
+  )
+  line(`old book of ${colonies}: read, rehearsed`, read)
+  const importId = /name="importId" value="([^"]+)"/.exec(preview)?.[1]
+  if (importId === undefined) throw new Error('the preview names no import')
+  const { made, held } = await watched(() => post({ go: 'take-all', text, source: 'old.csv', importId }))
+  if (made.status !== 303) throw new Error(`taking it in: ${made.status}`)
+  line(`old book of ${colonies}: taken in`, held)
+}
+
 async function chore(name: string, work: () => unknown): Promise<void> {
   const { held } = await watched(work)
   line(name, held)
@@ -172,6 +200,8 @@ export async function bench(): Promise<void> {
       await asked(yard, path, 'thread')
     }
     without.services.close()
+    await chore('review of the HTTP API', () => inSlices(reviewingAsOf(store, 'UTC', TODAY, false)))
+    await takenIn(yard, 500)
     await chore('verify', () => store.verify())
     await chore('backup', () => yard.services.safekeeping?.backUp())
     yard.at(`${addDays(TODAY, 1)}T12:00:00Z`)

@@ -414,3 +414,39 @@ test('who came, looked and left has begun nothing', async () => {
   expect(text).not.toContain('Begun without')
   expect(text).not.toContain('Log the intake')
 })
+
+test('another word for the wall does not take gas, wires or asbestos off', async () => {
+  const site = await standing(`${PATH}/site`)
+  await yard.post(`${PATH}/site`, { ...site, behind: ['gas', 'electric', 'insulation'], hazards: 'asbestos' })
+  const version = (): string => String(yard.store.removals.get(ID)?.last.version)
+  for (const moved of [{ where: 'left of the porch, low' }, { surface: 'siding' }]) {
+    await yard.post(`${PATH}/site`, {
+      ...(await standing(`${PATH}/site`)),
+      ...moved,
+      behind: ['gas', 'electric', 'insulation'],
+      hazards: 'asbestos',
+    })
+    const off = await yard.post(`${PATH}/site`, {
+      ...(await standing(`${PATH}/site`)),
+      version: version(),
+      behind: 'none',
+      hazards: 'none',
+      'gone.gas': 'elsewhere',
+      'gone.electric': 'elsewhere',
+      'gone.asbestos': 'elsewhere',
+      'gone.insulation': 'elsewhere',
+    })
+    expect(off.status).toBe(422)
+    expect(wordsOf(off.text)).toContain('Another place has a sheet of its own')
+  }
+  await yard.post(`${PATH}/job`, { ...(await standing(`${PATH}/job`)), address: '9 Other Lane' })
+  const off = await yard.post(`${PATH}/site`, {
+    ...site,
+    version: version(),
+    'gone.gas': 'elsewhere',
+    hazards: 'none',
+  })
+  expect(off.status).toBe(422)
+  expect(sheet()?.site.behind).toContain('gas')
+  expect(sheet()?.site.hazards).toContain('asbestos')
+})

@@ -1,6 +1,5 @@
 /** What can kill comes onto a sheet and goes off it with a word: who, when and why stay on the sheet. */
 import {
-  BEHIND,
   GRAVE,
   type Grave,
   type Noted,
@@ -11,7 +10,6 @@ import {
 } from '../../records/index.ts'
 import { cuts, isCleared } from './hazards.ts'
 import { climbs, saidFierce } from './people.ts'
-import { movedSince } from './place.ts'
 
 const isHazard = (what: Grave): what is TradeHazard => (TRADE_HAZARDS as readonly string[]).includes(what)
 
@@ -35,16 +33,11 @@ export const goneFrom = (before: Sheet, after: Sheet): Grave[] => {
 }
 
 /**
- * Hazards that cannot be taken off with a word: found here, and no trade has cleared them. One that was found at another
- * place, before the sheet was used for this one, is not here.
+ * Hazards that cannot be taken off with a word: no trade has cleared them. Not by another wall or address either, for a word
+ * in those is changed as quickly: another place has a sheet of its own.
  */
 export const stays = (before: Sheet, after: Sheet): TradeHazard[] =>
-  goneFrom(before, after).filter(
-    (g): g is TradeHazard => isHazard(g) && !isCleared(before, g) && !movedSince(before, after, listOf(g)),
-  )
-
-const listOf = (g: TradeHazard): 'behind' | 'hazards' =>
-  (BEHIND as readonly string[]).includes(g) ? 'behind' : 'hazards'
+  goneFrom(before, after).filter((g): g is TradeHazard => isHazard(g) && !isCleared(before, g))
 
 /** What was ticked or signed for when it was there is asked anew when it comes back. */
 const TICK_OF: Partial<Record<Grave, string>> = {

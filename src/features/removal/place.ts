@@ -26,13 +26,9 @@ const OF = {
 export type Looked = keyof typeof OF
 
 /** Whether it was looked, or asked, here: an answer that came along from another place is none. */
-export const lookedHere = (s: Sheet, what: Looked): boolean =>
-  s.site[what] !== undefined && s.site.lookedAt?.[what] !== undefined && !movedSince(s, s, what)
-
-/** Whether what was looked for on the one sheet was of another place than the other one is of. */
-export const movedSince = (before: Sheet, after: Sheet, what: Looked): boolean => {
-  const at = before.site.lookedAt?.[what]
-  return at !== undefined && !samePlace(at, placeOf(after), OF[what])
+export const lookedHere = (s: Sheet, what: Looked): boolean => {
+  const at = s.site.lookedAt?.[what]
+  return s.site[what] !== undefined && at !== undefined && samePlace(at, placeOf(s), OF[what])
 }
 
 /**

@@ -192,7 +192,7 @@ function goneProblems(before: Sheet, after: Sheet, whys: Whys): FieldProblem[] {
       return [
         {
           field: (HAZARDS as readonly string[]).includes(what) ? 'hazards' : 'behind',
-          message: `cannot lose “${GRAVE_WORDS[what]}” by a tap: write down in the list who of the trade has cleared it, then take it off`,
+          message: `cannot lose “${GRAVE_WORDS[what]}” by a tap: write down in the list who of the trade has cleared it, then take it off. Another place has a sheet of its own`,
         },
       ]
     return whys[what] === undefined

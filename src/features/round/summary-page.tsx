@@ -1,7 +1,7 @@
 /** The end of the round: what was done, what it set in motion, what was not reached, and what to bring next time. */
 
 import { boxPath, roundPath } from '../../app/index.ts'
-import { Fold, Layout, Mark } from '../../parts/index.ts'
+import { Layout, Mark } from '../../parts/index.ts'
 import { entryWords, headline, inUnits, leftWords, proves, toDoOf } from '../../words/index.ts'
 import { LoadList, MOST_TAGS, Tags } from './load-list.tsx'
 import type { NextRound } from './next-round.ts'
@@ -18,6 +18,9 @@ export const RoundSummaryPage = (p: RoundView & { next: NextRound | null }) => {
   const w = frame.words.round
   const seen = round.stops.filter((s) => s.state === 'seen')
   const left = round.stops.filter((s) => s.state !== 'seen')
+  // What somebody said of a box today stands open.
+  const told = left.filter((s) => s.state === 'not-reached')
+  const rest = left.filter((s) => s.state !== 'not-reached')
   return (
     <Layout frame={frame} title={w.end}>
       <p class="crumb">
@@ -34,26 +37,23 @@ export const RoundSummaryPage = (p: RoundView & { next: NextRound | null }) => {
         ))}
       </section>
       {left.length === 0 ? null : (
-        <Fold
-          id="not-seen"
-          title={w.notSeen}
-          {...(left.length > MOST_LEFT ? { says: frame.words.parts.box(left.length) } : { open: true })}
-        >
-          <ul class="plain">
-            {left.map((s) => (
-              <NotSeen stop={s} view={p} />
-            ))}
-          </ul>
-        </Fold>
+        <section class="section">
+          <h2>{w.notSeen}</h2>
+          <NotSeenList of={told} view={p} />
+          {rest.length <= MOST_LEFT ? (
+            <NotSeenList of={rest} view={p} />
+          ) : (
+            <details class="caution">
+              <summary>{frame.words.parts.box(rest.length)}</summary>
+              <NotSeenList of={rest} view={p} />
+            </details>
+          )}
+        </section>
       )}
       {round.putOff.length === 0 ? null : (
         <section class="section">
           <h2>{w.putOff}</h2>
-          <ul class="plain">
-            {round.putOff.map((s) => (
-              <NotSeen stop={s} view={p} />
-            ))}
-          </ul>
+          <NotSeenList of={round.putOff} view={p} />
         </section>
       )}
     </Layout>
@@ -122,6 +122,15 @@ const Done = ({ stop, view }: { stop: Stop; view: RoundView }) => {
     </article>
   )
 }
+
+const NotSeenList = ({ of, view }: { of: readonly Stop[]; view: RoundView }) =>
+  of.length === 0 ? null : (
+    <ul class="plain">
+      {of.map((s) => (
+        <NotSeen stop={s} view={view} />
+      ))}
+    </ul>
+  )
 
 const NotSeen = ({ stop, view }: { stop: Stop; view: RoundView }) => (
   <li>
