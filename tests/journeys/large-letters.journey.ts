@@ -6,7 +6,14 @@ import type { Browser, Page } from 'playwright-core'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { ACTS } from '../../src/words/acts.ts'
 import { type Device, launch, PHONE, type Watched, watchedPage } from '../support/browser.ts'
-import { openFolds, sidewaysScroll, spillingWords, twiceAsLarge, violations } from '../support/page-checks.ts'
+import {
+  brokenWords,
+  openFolds,
+  sidewaysScroll,
+  spillingWords,
+  twiceAsLarge,
+  violations,
+} from '../support/page-checks.ts'
 import { signInAs } from '../support/people.ts'
 import { shot } from '../support/shot.ts'
 import { keepSignedIn } from '../support/signed-in.ts'
@@ -149,6 +156,26 @@ describe.each([NARROW, PHONE])('with words a third longer', (device) => {
     expect(other.errors).toEqual([])
   }, 300_000)
 })
+
+it.each([NARROW, PHONE])(
+  'in Spanish no word is broken in two, on $viewport.width px',
+  async (device) => {
+    const { page, context } = await as('helper', device)
+    const teuila = yard.people.accounts.byName('Teuila')?.id ?? ''
+    yard.people.accounts.setLanguage(teuila, 'es')
+    const wrong: string[] = []
+    for (const path of helpersPages()) {
+      await page.goto(path)
+      if ((await page.locator('html').getAttribute('lang')) !== 'es') continue
+      await openFolds(page)
+      wrong.push(...(await brokenWords(page)).map((w) => `${path}: ${w}`))
+    }
+    yard.people.accounts.setLanguage(teuila, null)
+    await context.close()
+    expect(wrong).toEqual([])
+  },
+  300_000,
+)
 
 describe.each([false, true])('in colours of the system, dark: %s', (dark) => {
   it('what is tapped, late or to be done can be told, and its words be read', async () => {

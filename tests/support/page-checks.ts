@@ -120,6 +120,26 @@ export const spillingWords = (page: Page): Promise<string[]> =>
     return wrong
   })
 
+/** Words that are broken in two where there is no hyphen, with what they stand in. Addresses and secrets may be. */
+export const brokenWords = (page: Page): Promise<string[]> =>
+  page.evaluate(() => {
+    const all = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT)
+    const wrong: string[] = []
+    for (let text = all.nextNode(); text !== null; text = all.nextNode()) {
+      const { parentElement, textContent } = text
+      if (parentElement === null || parentElement.closest('.unseen, svg, select, script, .copyable, .leaf'))
+        continue
+      for (const { 0: word, index } of (textContent ?? '').matchAll(/[\p{L}’]{2,}/gu)) {
+        const letters = document.createRange()
+        letters.setStart(text, index)
+        letters.setEnd(text, index + word.length)
+        const lines = new Set([...letters.getClientRects()].map((r) => Math.round(r.top)))
+        if (lines.size > 1) wrong.push(`${parentElement.tagName.toLowerCase()} “${word}”`)
+      }
+    }
+    return wrong
+  })
+
 /** Letters twice as large as they are, as somebody sets them who cannot read small ones. */
 export const twiceAsLarge = (page: Page): Promise<void> =>
   page.evaluate(() => {

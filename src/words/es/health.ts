@@ -78,7 +78,7 @@ export const health: typeof English = {
     steps: [
       'Cerrarla, con la piquera estrecha: las pilladoras lo llevan a la siguiente colmena.',
       'No mover nada, no unir nada, no dar nada de ella, ni siquiera panal vacío. Este libro bloquea las tres cosas.',
-      'Raspar y flamear la palanca, lavarse las manos, cambiar de guantes. Terminar aquí la ronda, o seguir con herramientas limpias.',
+      'Raspar y flamear la cuña, lavarse las manos, cambiar de guantes. Terminar aquí la ronda, o seguir con herramientas limpias.',
     ],
     call: 'Llamar al inspector apícola',
     mustCall: '. En casi todas partes es obligatorio, y en pocos días.',
