@@ -2,7 +2,7 @@
 import { expect, test } from 'vitest'
 import { addDays } from '../../src/days.ts'
 import { openConnection, storeOn } from '../../src/store/node.ts'
-import { often } from '../support/long.ts'
+import { LONG_ENOUGH, often } from '../support/long.ts'
 import { projectionBytes } from './helpers.ts'
 import { byDay, Dice, type Entered, randomFrom, story } from './yard.ts'
 
@@ -28,7 +28,7 @@ function season(seed: number): Entered[] {
 }
 
 test(`${ENTRIES} random valid entries: the projections equal a rebuild, byte for byte`, {
-  timeout: 120_000,
+  timeout: LONG_ENOUGH,
 }, () => {
   const connection = openConnection(':memory:')
   const store = storeOn(connection)
