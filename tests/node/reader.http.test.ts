@@ -136,7 +136,7 @@ const STAND_IN = new URL(
 )
 
 describe('a page that is not to be had', () => {
-  const times = { patience: 300, grace: 20, idle: 10_000 }
+  const times = { patience: 2000, grace: 20, idle: 10_000 }
   const standIn = (): Reader =>
     readerOf({ program: STAND_IN, file: '', zone: 'UTC', report: () => {}, times })
 
