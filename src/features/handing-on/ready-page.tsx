@@ -85,6 +85,13 @@ const Tags = (p: { id: string; title: string; says: string; of: { tag: string; p
     </Fold>
   )
 
+/** What is missing before it leaves is seen to there, so it goes first then. */
+const Papers = ({ path, tag, first }: { path: string; tag: string; first?: boolean }) => (
+  <a class={first === true ? 'button button-do' : 'button'} href={`${path}/move-record`}>
+    Papers<span class="unseen"> of {tag}</span>
+  </a>
+)
+
 /** A line; what is said before it leaves stands with its buttons, on a tap. */
 const Ready = ({ line: { summary, before, papers }, open }: { line: ReadyLine; open: boolean }) => {
   const path = colonyPath(summary)
@@ -111,12 +118,11 @@ const Ready = ({ line: { summary, before, papers }, open }: { line: ReadyLine; o
         </summary>
         <BeforeItLeaves said={before} />
         <div class="buttons">
-          <a class="button button-do" href={`${path}/keeper-sheet`}>
+          {before.length === 0 ? null : <Papers path={path} tag={summary.tag} first />}
+          <a class={before.length === 0 ? 'button button-do' : 'button'} href={`${path}/keeper-sheet`}>
             Sheet for the new keeper<span class="unseen">, {summary.tag}</span>
           </a>
-          <a class="button" href={`${path}/move-record`}>
-            Papers<span class="unseen"> of {summary.tag}</span>
-          </a>
+          {before.length === 0 ? <Papers path={path} tag={summary.tag} /> : null}
           <a class="button" href={`${path}/outcome?what=moved-out`}>
             It moved out<span class="unseen">: {summary.tag}</span>
           </a>

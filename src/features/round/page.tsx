@@ -40,6 +40,7 @@ export const RoundPage = (p: RoundView & { load: Load[] }) => {
   const walk = walkOf(p)
   const next = walk.find((s) => s.state === 'to-do')
   const begun = round.progress.seen + round.progress.notReached > 0
+  const held = heldIn(round)
   return (
     <Layout frame={frame} title={w.title}>
       <h1>{where.yard === null ? w.title : w.titleAt(where.yard)}</h1>
@@ -49,10 +50,13 @@ export const RoundPage = (p: RoundView & { load: Load[] }) => {
       ) : (
         <>
           <RoundProgress round={round} words={frame.words} />
-          <First {...p} />
+          <First held={held} {...p} />
           <div class="buttons">
             {next === undefined ? null : (
-              <a class="button button-do button-big" href={boxPath(where, next.box.tag)}>
+              <a
+                class={held.length === 0 ? 'button button-do button-big' : 'button button-big'}
+                href={boxPath(where, next.box.tag)}
+              >
                 {(begun ? w.goOn : w.start)(next.box.tag, next.box.stand)}
               </a>
             )}
@@ -108,20 +112,25 @@ const YardPicker = ({ yards, where, frame: { words } }: RoundView) =>
     </nav>
   )
 
-/** A box that nothing may go in or out of: seen to before one walks from box to box. */
-const First = ({ round, where, frame: { words } }: RoundView) => {
-  const held = round.stops.filter((s) => s.state === 'to-do' && s.asked.advice.action === 'call-inspector')
-  return held.length === 0 ? null : (
-    <p class="notice notice-late">
-      <b>{words.today.first}:</b> {words.trade.actions['call-inspector']}{' '}
-      {held.map((s) => (
-        <a class="tag tall" href={boxPath(where, s.box.tag)}>
-          {s.box.tag}
-        </a>
-      ))}
-    </p>
+/** Boxes that nothing may go in or out of: seen to before one walks from box to box. */
+const heldIn = (round: RoundView['round']): Stop[] =>
+  round.stops.filter((s) => s.state === 'to-do' && s.asked.advice.action === 'call-inspector')
+
+const First = ({ held, where, frame: { words } }: RoundView & { held: Stop[] }) =>
+  held.length === 0 ? null : (
+    <div class="notice notice-late">
+      <p>
+        <b>{words.today.first}:</b> {words.trade.actions['call-inspector']}
+      </p>
+      <p class="buttons">
+        {held.map((s) => (
+          <a class="button button-do" href={boxPath(where, s.box.tag)}>
+            {s.box.tag}
+          </a>
+        ))}
+      </p>
+    </div>
   )
-}
 
 const Loads = ({ load, begun, frame }: { load: Load[]; begun: boolean; frame: Frame }) =>
   load.length === 0 ? null : (
