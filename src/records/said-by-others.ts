@@ -69,11 +69,12 @@ export const SECOND_WHYS = ['stays', 'seen', 'otherwise'] as const
 /** A second person answers, by name, for one item that is unmet. */
 export const secondName = z.strictObject({
   item: text(40),
-  /** Who has an account in the yard, or signs by hand. */
   by: text(120),
+  /** Their name was tapped among the accounts of the yard. */
+  account: z.literal(true).optional(),
   why: z.enum(SECOND_WHYS).optional(),
   reason: text(500).optional(),
-  /** The name as it was drawn, of somebody who has no account. */
+  /** The name as it was drawn. */
   path: z.string().max(60_000).regex(DRAWN, 'must be path data made of M and L').optional(),
   on: day,
   at: time.optional(),

@@ -215,13 +215,11 @@ test('an allergic person goes off the sheet with a reason, which stays', async (
   expect(wordsOf(answer.text)).toContain('The allergic person cared for')
 })
 
-test('a second person is tapped among the accounts, or signs on the screen', async () => {
+test('a second person draws their name, whether they have an account or not', async () => {
   const check = await standing(`${PATH}/check`)
   const done = (check.done as string[]).filter((d) => d !== 'ladder-person')
   await yard.post(`${PATH}/check`, { ...check, done, is: '' })
-  const list = await yard.get(`${PATH}/check`)
-  // Ines is the only account of this yard: nobody to tap.
-  expect(list.text).not.toContain('name="ladder-person.by"')
+  await yard.account('Bram')
   const page = await yard.get(`${PATH}/second?item=ladder-person`)
   expect(page.text).toContain('data-pad-field')
   const of = /name="of" value="([^"]*)"/.exec(page.text)?.[1] ?? ''
@@ -238,10 +236,14 @@ test('a second person is tapped among the accounts, or signs on the screen', asy
     ['Zed Q', drawing],
     ['nobody', drawing],
     ['Zed Quill', ''],
+    ['Bram', ''],
+    ['Bram', '[[[5,5],[6,6]]]'],
     ['Zed Quill', '[]'],
     ['Ines Albrecht', drawing],
   ] as const)
     expect((await sign(by, drawn)).status, `${by} ${drawn}`).toBe(422)
+  expect(page.text).toContain('value="Bram"')
+  expect(page.text).not.toContain('value="Ines"')
   expect((await sign('Zed Quill', drawing)).status).toBe(303)
   expect(sheet()?.check.seconds).toMatchObject([
     { by: 'Zed Quill', why: 'stays', path: expect.stringContaining('M40') },

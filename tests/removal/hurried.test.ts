@@ -58,7 +58,7 @@ describe('the same person under another name', () => {
     expect(sameName(a, b)).toBe(true)
     // By hand, one is not the other's second person.
     const people = { first: [b], yard: [b], open: [b] }
-    const byHand = { by: a, why: 'seen' as const, path: DRAWN }
+    const byHand = { item: 'heat', by: a, why: 'seen' as const, path: DRAWN }
     if (a !== b) expect(secondProblems(byHand, READY, people)).toMatchObject([{ field: 'by' }])
   })
   test('others are others', () => {
@@ -112,7 +112,7 @@ test('five metres up is not the ground, whatever was tapped', () => {
 test('the customer is no second person', () => {
   const wrong = (customer: string): string[] =>
     secondProblems(
-      { by: 'Mrs Fairweather', why: 'stays', path: DRAWN },
+      { item: 'heat', by: 'Mrs Fairweather', why: 'stays', path: DRAWN },
       { ...READY, job: { ...READY.job, name: customer }, agreement: {} },
       YARD,
     ).map((p) => p.field)

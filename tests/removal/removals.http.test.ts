@@ -297,13 +297,14 @@ describe('what is unmet', () => {
     expect((await go()).status).toBe(422)
     const page = await yard.get(`${path}/check`)
     const why = AS_TOLD['ladder-person']
-    expect(page.text).toContain('name="item" value="ladder-person"')
+    expect(page.text).toContain('/second?item=ladder-person')
     const name = (by: string, item = 'ladder-person', of = why) =>
       yard.post(`${path}/second`, {
         item,
         of,
         [`${item}.by`]: by,
         [`${item}.why`]: 'stays',
+        drawing: DRAWN.replace('40', String(40 + item.length)),
       })
     expect((await name('ines')).status).toBe(422)
     expect((await name('Bram', 'ladder-person', 'Something else.')).status).toBe(422)
@@ -336,14 +337,16 @@ describe('what is unmet', () => {
     expect(hot.status).toBe(422)
     expect(wordsOf(hot.text)).toContain('100 °F now, over the limit of 85 °F')
     expect(sheetOf(path)?.work.openedAt).toBeUndefined()
-    const of = /name="item" value="heat-at-start"[^>]*><input type="hidden" name="of" value="([^"]*)"/.exec(
-      hot.text,
+    expect(hot.text).toContain('/second?item=heat-at-start')
+    const of = /name="of" value="([^"]*)"/.exec(
+      (await yard.get(`${path}/second?item=heat-at-start`)).text,
     )?.[1]
     const signed = await yard.post(`${path}/second`, {
       item: 'heat-at-start',
       of: of ?? '',
       'heat-at-start.by': 'Bram',
       'heat-at-start.why': 'stays',
+      drawing: DRAWN,
       'heat-at-start.reason': 'One comb left, in the shade.',
     })
     expect(signed.status, wordsOf(signed.text)).toBe(303)

@@ -57,7 +57,7 @@ const wayOut = (i: Reckoning['unmet'][number]): string =>
       : `Not for this sheet to decide, but for: ${i.decides.toLowerCase()}`
 
 const ownSecond = (s: Sheet, by: string): SecondName | undefined =>
-  s.check.seconds?.find((x) => isSame(x.by, by, x.path === undefined))
+  s.check.seconds?.find((x) => isSame(x.by, by, x.account === true))
 
 /** Two accounts are two people by their names as they are written; a name by hand may be anybody who is called so. */
 const isSame = (second: string, first: string, hasAccount: boolean): boolean =>
@@ -144,14 +144,15 @@ const isTelephone = (number: string, { job }: Sheet): boolean => {
   return digits(job.phone) !== '' && digits(job.phone) === digits(number)
 }
 
-/** What is wrong with a second person: somebody else who has an account here, or who has signed by hand. */
+/** What is wrong with a second person: somebody else, by name, who is there and signs for this by hand. */
 export function secondProblems(
-  x: Pick<SecondName, 'by' | 'why' | 'path'>,
+  x: Pick<SecondName, 'by' | 'why' | 'path' | 'item'>,
   s: Sheet,
   known: Known,
 ): Problem[] {
   const problems: Problem[] = []
   const has = (name: string): boolean => known.open.includes(name)
+  const again = s.check.seconds?.some((y) => y.path === x.path && y.item !== x.item) === true
   if (customersOf(s).some((name) => sameName(name, x.by)))
     problems.push({
       field: 'by',
@@ -159,12 +160,14 @@ export function secondProblems(
     })
   else if (known.first.some((name) => isSame(x.by, name, has(x.by))))
     problems.push({ field: 'by', message: 'must be a second person, not who writes this or decided' })
-  else if (!has(x.by)) {
-    if (x.path === undefined || !isDrawnName(x.path))
-      problems.push({ field: 'by', message: 'must be somebody with an account here, or sign on the screen' })
-    else if (!isFullName(x.by))
-      problems.push({ field: 'by', message: 'must be first and last name, in capitals' })
-  }
+  else if (!has(x.by) && !isFullName(x.by))
+    problems.push({ field: 'by', message: 'must be somebody with an account here, or first and last name' })
+  // Somebody at home can be tapped; only who is there can take the telephone and sign.
+  if (x.path === undefined || !isDrawnName(x.path) || again)
+    problems.push({
+      field: 'drawing',
+      message: 'is missing: who signs for it draws their name, for this alone',
+    })
   if (x.why === undefined) problems.push({ field: 'why', message: 'must be tapped: what you stand for' })
   return problems
 }
