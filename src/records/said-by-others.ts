@@ -64,7 +64,7 @@ export const clearance = z.strictObject({
 })
 
 /** What a second person says of an item. */
-export const SECOND_WHYS = ['stays', 'seen', 'otherwise'] as const
+export const SECOND_WHYS = ['stays', 'seen'] as const
 
 /** A second person answers, by name, for one item that is unmet. */
 export const secondName = z.strictObject({

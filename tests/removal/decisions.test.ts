@@ -222,6 +222,12 @@ describe('what a licensed trade decides', () => {
     ['words for a number', { licence: 'Brandt & Co' }, 'licence'],
     ['digits in a row', { licence: '12345' }, 'licence'],
     ['one digit', { licence: '0000' }, 'licence'],
+    ['two, again and again', { licence: '1212' }, 'licence'],
+    ['a day', { licence: '2026-06-12' }, 'licence'],
+    ['a year', { licence: 'none, 2026' }, 'licence'],
+    ['a time', { licence: 'asked at 09:15' }, 'licence'],
+    ['the address', { who: '4 Invented Row' }, 'who'],
+    ['who only marks the pipe', { as: 'locator' }, 'as'],
     ['tomorrow', { on: '2026-06-13' }, 'on'],
     ['last year', { on: '2025-06-12' }, 'on'],
   ])('not: %s', (_, more, field) => {
@@ -230,6 +236,7 @@ describe('what a licensed trade decides', () => {
   test('the customer’s telephone is no licence, and what was before the call is not for this job', () => {
     const called = but({ job: { ...READY.job, phone: '555 0100', calledOn: '2026-06-10' } })
     expect(wrongIn({ licence: '5550100' }, called)).toEqual(['licence'])
+    expect(wrongIn({ licence: '+1 555 0100' }, called)).toEqual(['licence'])
     expect(wrongIn({ on: '2026-06-09' }, called)).toEqual(['on'])
     expect(wrongIn({ on: '2026-06-10' }, called)).toEqual([])
   })

@@ -207,8 +207,17 @@ describe('a swarm that has gone into something', () => {
     const s = beforeCut(unseen, DEFAULT_PROTOCOL, SHOWS, DAY)
     expect(s.items.find((i) => i.id === 'free')?.weight, 'no second person signs that away').toBe('trade')
   })
+  test('in a tree it hangs free; near a wire it is not taken', () => {
+    expect(holding(here({ ...swarm, site: { ...swarm.site, where: 'in the pear tree' } }))).toEqual([])
+    const wired = { ...swarm, check: { ...swarm.check, done: TICKED.filter((t) => t !== 'lines') } }
+    expect(holding(wired)).toEqual(['lines'])
+    const told = here({ ...swarm, job: { ...swarm.job, told: 'They are in the electric meter cabinet.' } })
+    expect(holding(told)).toContain('services')
+  })
   test.each<[string, Partial<Sheet['site']>]>([
     ['in words', { where: 'in the wall left of the porch' }],
+    ['in a cabinet', { where: 'in the electrical panel' }],
+    ['in Spanish', { where: 'en la pared' }],
     ['with an entrance', { entrance: 'a gap under the sill' }],
     ['of a size', { nestHighMm: 400 }],
     ['found with a camera', { foundBy: ['heat-camera'] }],

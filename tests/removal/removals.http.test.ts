@@ -317,7 +317,7 @@ describe('what is unmet', () => {
     expect(wordsOf((await yard.get(path)).text)).toContain('Go , decided by Ines, Wed 10 Jun')
     await fill(path, 'site', { ...SITE, behind: ['insulation', 'gas'] })
     const back = wordsOf((await yard.get(path)).text)
-    expect(back).toContain('Go was decided, and no longer stands')
+    expect(back).toContain('No go any more: it no longer stands')
     await name('Bram', 'trade-gas', 'x')
     expect(sheetOf(path)?.check.seconds).toHaveLength(2)
   })
@@ -411,7 +411,14 @@ describe('what is unmet', () => {
 
 describe('the short sheet of a swarm', () => {
   test('the call, heat and people, the box', async () => {
-    const path = await call({ ...CALL, what: 'swarm', since: 'today', access: 'ground', bystanders: 'none' })
+    const path = await call({
+      ...CALL,
+      told: 'In the pear tree.',
+      what: 'swarm',
+      since: 'today',
+      access: 'ground',
+      bystanders: 'none',
+    })
     const page = await yard.get(path)
     const words = wordsOf(page.text)
     expect(words).toContain('Before the cut')

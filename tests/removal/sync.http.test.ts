@@ -178,6 +178,19 @@ describe('two people, one sheet', () => {
 })
 
 describe('what a phone must not send', () => {
+  test('a “go” that fell by what somebody else found does not come back by itself', async () => {
+    await post(READY)
+    await post({ ...READY, site: gas.site }, { base: 1 })
+    await post({ ...READY, decision: go }, { base: 1 })
+    expect(kept()?.decision?.fell).toBeDefined()
+  })
+  test('a clearance of a clock that is ahead is of now', async () => {
+    const s = cleared(gas, 'Edda Brandt')
+    const ahead = s.check.clearances?.map((c) => ({ ...c, writtenAt: '2099-01-01T00:00:00.000Z' })) ?? []
+    expect((await post({ ...s, check: { ...s.check, clearances: ahead } })).status).toBe(200)
+    expect(kept()?.check.clearances?.[0]?.writtenAt?.slice(0, 10)).toBe(DAY)
+  })
+
   test('a decision by another name, or for another wall', async () => {
     expect((await post({ ...READY, decision: { ...go, by: 'ok' } })).text).toContain(
       'somebody else than who sends it',

@@ -85,6 +85,7 @@ const NAMES: Record<ItemId, Name> = {
   bystanders: name('Asked who is about and who is allergic', CREW, 'second'),
   // Not knowing is an answer, so nobody signs for not asking.
   temper: name('Asked how fierce they are', CREW, 'trade'),
+  lines: name('No wires near bees and ladder', CREW, 'trade'),
   free: name('Hangs free, nothing is opened', CREW, 'trade'),
   'not-alone': name('Somebody within call', CREW, 'second'),
   'ladder-person': name('Second person at the ladder', CREW, 'second'),

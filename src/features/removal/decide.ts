@@ -50,7 +50,7 @@ export function decisionProblems(
 }
 
 const wayOut = (i: Reckoning['unmet'][number]): string =>
-  i.id === 'temper' || i.id === 'free'
+  i.id === 'temper' || i.id === 'free' || i.id === 'lines'
     ? 'Look, and tap what is so'
     : i.weight === 'second'
       ? 'Meet it, or have a second person sign for it by name'
@@ -66,6 +66,7 @@ const isSame = (second: string, first: string, hasAccount: boolean): boolean =>
 /** Whether “go” stands now: decided today, for this place, and nothing has come up since that no decision gets past. */
 export const goStands = (s: Sheet, r: Reckoning, today: string): boolean =>
   s.decision?.is === 'go' &&
+  s.ended === undefined &&
   s.decision.fell === undefined &&
   s.decision.on === today &&
   samePlace(s.decision, placeOf(s)) &&
@@ -114,9 +115,9 @@ export function clearanceProblems(
       ? wrong('who', 'must be somebody of the licensed trade: the customer and theirs clear nothing')
       : known.yard.some((name) => sameName(name, c.who))
         ? wrong('who', 'must be somebody of the licensed trade, not of the yard')
-        : isFullName(c.who)
+        : isFullName(c.who) && !sharesName(s.job.address ?? '', c.who)
           ? null
-          : wrong('who', 'must be a full name, of a person or a company, in capitals: Edda Brandt'),
+          : wrong('who', 'must be first and last name, or the full name of a company'),
     number ||
     (c.licence === undefined && c.photo !== undefined && WITHOUT_NUMBER.includes(c.as ?? 'supplier'))
       ? null
@@ -141,7 +142,9 @@ const EARLIEST_AT_CALL: readonly TradeHazard[] = ['electric', 'electric-in-cut',
 
 const isTelephone = (number: string, { job }: Sheet): boolean => {
   const digits = (text = ''): string => text.replaceAll(/\D/g, '')
-  return digits(job.phone) !== '' && digits(job.phone) === digits(number)
+  // Its last seven digits: country and area are left out or not.
+  const line = digits(job.phone).slice(-7)
+  return line.length > 5 && digits(number).endsWith(line)
 }
 
 /** What is wrong with a second person: somebody else, by name, who is there and signs for this by hand. */
@@ -153,7 +156,7 @@ export function secondProblems(
   const problems: Problem[] = []
   const has = (name: string): boolean => known.open.includes(name)
   const again = s.check.seconds?.some((y) => y.path === x.path && y.item !== x.item) === true
-  if (customersOf(s).some((name) => sameName(name, x.by)))
+  if (customersOf(s).some((name) => sharesName(name, x.by)))
     problems.push({
       field: 'by',
       message: 'must be somebody of the crew: the customer does not answer for it',
