@@ -305,6 +305,18 @@ test('one cool hour is no forecast, unless the hottest one or the end of the wor
   expect(holding(but({ check: { ...dawn, from: '06:00', until: '08:00' } }))).toEqual([])
 })
 
+test('dawn and dusk are no forecast of noon', () => {
+  const { hottestC: _, ...check } = READY.check
+  const hours = [
+    { at: '06:00', c: 17 },
+    { at: '20:00', c: 21 },
+  ]
+  expect(holding(but({ check: { ...check, hours, from: '06:00', until: '20:00' } }))).toEqual(['heat'])
+  expect(holding(but({ check: { ...check, hours, hottestC: 27, from: '06:00', until: '20:00' } }))).toEqual(
+    [],
+  )
+})
+
 test('how hot it was yesterday does not open it today', () => {
   const work = { outdoorC: 20, water: true, on: DAY }
   const at = (day: string) => atStart(but({ work }), DEFAULT_PROTOCOL.heatLimitC, SHOWS, day).state

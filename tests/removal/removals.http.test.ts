@@ -45,8 +45,10 @@ const CHECK = {
   until: '12:00',
   'hours.0.at': '07:00',
   'hours.0.c': '70',
-  'hours.1.at': '12:00',
-  'hours.1.c': '84',
+  'hours.1.at': '10:00',
+  'hours.1.c': '76',
+  'hours.2.at': '12:00',
+  'hours.2.c': '84',
   cutMm: '7/8',
   vacuum: 'bee-vacuum',
   done: [...TICKED],
@@ -364,7 +366,7 @@ describe('what is unmet', () => {
     expect(wordsOf((await yard.get(`${path}/check`)).text)).not.toContain('Outdoor heat under the limit')
     yard.store.settings.set('protocol', { heatLimitC: 25 })
     expect(wordsOf((await yard.get(`${path}/check`)).text)).toContain(
-      '84 °F at 12:00, over the limit of 77 °F. At or under it: at 07:00.',
+      '84 °F at 12:00, over the limit of 77 °F. At or under it: 07:00 to 10:00.',
     )
   })
 

@@ -52,8 +52,9 @@ export function showSheet(
   const reckoning = reckoningOf(c, deps, sheet)
   // Once it is open the list is done with, unless what stops it comes to light then.
   const opened = sheet.work.openedAt !== undefined
+  const stopped = reckoning.unmet.some(stops)
   const out =
-    isOver(stage) || stage === 'worked' || (opened && !reckoning.unmet.some(stops) && !beganWithoutGo(sheet))
+    isOver(stage) || (stage === 'worked' && !stopped) || (opened && !stopped && !beganWithoutGo(sheet))
   const version = [String(saved.last.version)]
   const form = {
     typed: { ...(typed ?? filled(c, deps, part, sheet)), version: versionOf(typed, clash, version) },
