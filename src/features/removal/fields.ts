@@ -212,7 +212,7 @@ export const CLEARANCE_FIELDS = {
 
 /** A second person answers for one item. */
 export const SECOND_FIELDS = {
-  by: choice('Second person', [], 3, {
+  by: choice('Second person', [], 2, {
     other: { label: 'first and last name', inputmode: 'text', maxlength: 120 },
   }),
   why: choice('What they stand for', SECOND_WHY, 2, { asks: 'What they say' }),
