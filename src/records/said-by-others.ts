@@ -64,16 +64,17 @@ export const clearance = z.strictObject({
 })
 
 /** What a second person says of an item. */
-export const SECOND_WHYS = ['stays', 'seen', 'otherwise'] as const
+export const SECOND_WHYS = ['stays', 'seen'] as const
 
 /** A second person answers, by name, for one item that is unmet. */
 export const secondName = z.strictObject({
   item: text(40),
-  /** Who has an account in the yard, or signs by hand. */
   by: text(120),
+  /** Their name was tapped among the accounts of the yard. */
+  account: z.optional(z.literal(true)),
   why: z.optional(z.enum(SECOND_WHYS)),
   reason: z.optional(text(500)),
-  /** The name as it was drawn, of somebody who has no account. */
+  /** The name as it was drawn. */
   path: z.optional(
     z.string().check(z.maxLength(60_000), z.regex(DRAWN, 'must be path data made of M and L')),
   ),

@@ -19,7 +19,7 @@ import {
   VACUUMS,
 } from '../../src/records/removal-sheet.ts'
 import { DEFAULT_PROTOCOL, protocolWith } from '../../src/recovery/protocol.ts'
-import { but, DAY, here, READY, SHOWS } from './ready.ts'
+import { but, DAY, DRAWN, here, READY, SHOWS } from './ready.ts'
 
 const reckon = (s: Sheet, protocol = DEFAULT_PROTOCOL) => beforeCut(s, protocol, SHOWS, DAY)
 const stateIn = (s: Sheet, id: ItemId) => reckon(s).items.find((i) => i.id === id)
@@ -153,7 +153,7 @@ describe('when work starts the heat is asked again', () => {
   })
   test('over the limit a second person signs, for that heat and no more', () => {
     const { why } = at({ outdoorC: 31, water: true })
-    const second = { item: 'heat-at-start', by: 'Bram', why: 'stays' as const, on: DAY, of: why }
+    const second = { item: 'heat-at-start', by: 'Bram', why: 'stays' as const, path: DRAWN, on: DAY, of: why }
     const s = but({ check: { ...READY.check, seconds: [second] } })
     expect(at({ outdoorC: 31, water: true }, s).state).toBe('signed')
     expect(at({ outdoorC: 38, water: true }, s).state).toBe('unmet')

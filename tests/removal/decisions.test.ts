@@ -60,7 +60,7 @@ const cleared = (s: Sheet, hazard: TradeHazard, knew: TradeHazard[] = [hazard]):
 })
 const signedFor = (s: Sheet, item: string, by = 'Bram'): Sheet => {
   const of = reckon(s).items.find((i) => i.id === item)?.why ?? ''
-  const second = { item, by, why: 'stays' as const, on: DAY, of, ...placeOf(s) }
+  const second = { item, by, why: 'stays' as const, path: DRAWN, on: DAY, of, ...placeOf(s) }
   return { ...s, check: { ...s.check, seconds: [...(s.check.seconds ?? []), second] } }
 }
 const without = (s: Sheet, ...ids: TickedId[]): Sheet => ({
@@ -222,6 +222,12 @@ describe('what a licensed trade decides', () => {
     ['words for a number', { licence: 'Brandt & Co' }, 'licence'],
     ['digits in a row', { licence: '12345' }, 'licence'],
     ['one digit', { licence: '0000' }, 'licence'],
+    ['two, again and again', { licence: '1212' }, 'licence'],
+    ['a day', { licence: '2026-06-12' }, 'licence'],
+    ['a year', { licence: 'none, 2026' }, 'licence'],
+    ['a time', { licence: 'asked at 09:15' }, 'licence'],
+    ['the address', { who: '4 Invented Row' }, 'who'],
+    ['who only marks the pipe', { as: 'locator' }, 'as'],
     ['tomorrow', { on: '2026-06-13' }, 'on'],
     ['last year', { on: '2025-06-12' }, 'on'],
   ])('not: %s', (_, more, field) => {
@@ -230,6 +236,7 @@ describe('what a licensed trade decides', () => {
   test('the customer’s telephone is no licence, and what was before the call is not for this job', () => {
     const called = but({ job: { ...READY.job, phone: '555 0100', calledOn: '2026-06-10' } })
     expect(wrongIn({ licence: '5550100' }, called)).toEqual(['licence'])
+    expect(wrongIn({ licence: '+1 555 0100' }, called)).toEqual(['licence'])
     expect(wrongIn({ on: '2026-06-09' }, called)).toEqual(['on'])
     expect(wrongIn({ on: '2026-06-10' }, called)).toEqual([])
   })
@@ -298,22 +305,27 @@ describe('a second person', () => {
   const ladder = without(READY, 'ladder-person')
   test('is another one than who decides', () => {
     expect(mayGo(signedFor(ladder, 'ladder-person', 'ines'))).toBe(false)
-    const wrong = (x: { by: string; path?: string; why?: 'stays' }): string[] =>
-      secondProblems({ why: 'stays', ...x }, READY, YARD).map((p) => p.field)
+    const wrong = (x: { by: string }): string[] =>
+      secondProblems({ item: 'heat', why: 'stays', path: DRAWN, ...x }, READY, YARD).map((p) => p.field)
     expect(wrong({ by: 'Bram' })).toEqual([])
     expect(wrong({ by: 'Ines' })).toEqual(['by'])
-    expect(secondProblems({ by: 'Bram' }, READY, YARD)).toMatchObject([{ field: 'why' }])
+    expect(secondProblems({ item: 'heat', by: 'Bram', path: DRAWN }, READY, YARD)).toMatchObject([
+      { field: 'why' },
+    ])
   })
-  test('has an account that is open, or signs by hand with first and last name', () => {
-    const wrong = (by: string, path?: string): string[] =>
-      secondProblems({ by, why: 'seen', ...(path === undefined ? {} : { path }) }, READY, YARD).map(
+  test('is there, and draws their name for this one item; by account, or first and last name', () => {
+    const wrong = (by: string, path?: string, s = READY): string[] =>
+      secondProblems({ item: 'heat', by, why: 'seen', ...(path === undefined ? {} : { path }) }, s, YARD).map(
         (p) => p.field,
       )
-    for (const by of ['Zed Quill', 'nobody', 'Casimir', 'bram']) expect(wrong(by), by).toEqual(['by'])
+    // Somebody at home can be tapped, and cannot sign.
+    expect(wrong('Bram')).toEqual(['drawing'])
+    expect(wrong('Bram', 'M1 1L2 2'), 'a slip of the finger').toEqual(['drawing'])
+    expect(wrong('Bram', DRAWN)).toEqual([])
+    expect(wrong('Bram', DRAWN, signedFor(READY, 'kit')), 'one drawing for two items').toEqual(['drawing'])
     expect(wrong('Zed Quill', DRAWN)).toEqual([])
-    for (const by of ['Zed Q', 'nobody', 'Ines Albrecht', 'Ottoline Fairweather'])
+    for (const by of ['Zed Q', 'nobody', 'Casimir', 'bram', 'Ines Albrecht', 'Ottoline Fairweather'])
       expect(wrong(by, DRAWN), by).toEqual(['by'])
-    expect(wrong('Zed Quill', 'M1 1L2 2'), 'a slip of the finger').toEqual(['by'])
   })
   test('signs for what it was: hotter than that is signed for again', () => {
     const at = (hottestC: number): Sheet => but({ check: { ...READY.check, hours: [], hottestC } })

@@ -215,13 +215,11 @@ test('an allergic person goes off the sheet with a reason, which stays', async (
   expect(wordsOf(answer.text)).toContain('The allergic person cared for')
 })
 
-test('a second person is tapped among the accounts, or signs on the screen', async () => {
+test('a second person draws their name, whether they have an account or not', async () => {
   const check = await standing(`${PATH}/check`)
   const done = (check.done as string[]).filter((d) => d !== 'ladder-person')
   await yard.post(`${PATH}/check`, { ...check, done, is: '' })
-  const list = await yard.get(`${PATH}/check`)
-  // Ines is the only account of this yard: nobody to tap.
-  expect(list.text).not.toContain('name="ladder-person.by"')
+  await yard.account('Bram')
   const page = await yard.get(`${PATH}/second?item=ladder-person`)
   expect(page.text).toContain('data-pad-field')
   const of = /name="of" value="([^"]*)"/.exec(page.text)?.[1] ?? ''
@@ -238,10 +236,14 @@ test('a second person is tapped among the accounts, or signs on the screen', asy
     ['Zed Q', drawing],
     ['nobody', drawing],
     ['Zed Quill', ''],
+    ['Bram', ''],
+    ['Bram', '[[[5,5],[6,6]]]'],
     ['Zed Quill', '[]'],
     ['Ines Albrecht', drawing],
   ] as const)
     expect((await sign(by, drawn)).status, `${by} ${drawn}`).toBe(422)
+  expect(page.text).toContain('value="Bram"')
+  expect(page.text).not.toContain('value="Ines"')
   expect((await sign('Zed Quill', drawing)).status).toBe(303)
   expect(sheet()?.check.seconds).toMatchObject([
     { by: 'Zed Quill', why: 'stays', path: expect.stringContaining('M40') },
@@ -313,7 +315,11 @@ test('what comes to light once it is open is said on top: stop', async () => {
   const version = String(yard.store.removals.get(ID)?.last.version)
   expect(
     (await yard.post(`${PATH}/work`, { version, now: 'boxedAt', on: DAY, openedAt: '12:00' })).status,
-  ).toBe(303)
+    'going on over gas is answered for',
+  ).toBe(422)
+  const because = { 'withoutGo.why': 'open-already', now: 'boxedAt', on: DAY, openedAt: '12:00' }
+  expect((await yard.post(`${PATH}/work`, { version, ...because })).status).toBe(303)
+  expect(sheet()?.work.withoutGo?.unmet.join()).toContain('Gas pipe')
 })
 
 test('nobody who has written on the sheet clears its gas', async () => {
@@ -449,4 +455,44 @@ test('another word for the wall does not take gas, wires or asbestos off', async
   expect(off.status).toBe(422)
   expect(sheet()?.site.behind).toContain('gas')
   expect(sheet()?.site.hazards).toContain('asbestos')
+})
+
+test('water that is said to be missing is not there because it is opened', async () => {
+  const answer = await yard.post(`${PATH}/work`, {
+    version: '1',
+    outdoorC: '75',
+    water: 'no',
+    now: 'openedAt',
+  })
+  expect(answer.status).toBe(422)
+  expect(sheet()?.work.openedAt).toBeUndefined()
+})
+
+test('what was opened before it was decided was not opened on that', async () => {
+  await yard.post(`${PATH}/check`, { ...(await standing(`${PATH}/check`)), is: 'go' })
+  const version = (): string => String(yard.store.removals.get(ID)?.last.version)
+  const times = { on: DAY, openedAt: '06:00', boxedAt: '08:00', outdoorC: '75', water: 'yes' }
+  expect((await yard.post(`${PATH}/work`, { ...times, version: version() })).status).toBe(422)
+})
+
+test('a call that is sent again with more on it is saved, and not only said to be', async () => {
+  const id = ID.replace(/9$/, '1')
+  const call = {
+    id,
+    version: '0',
+    name: 'Ottoline Fairweather',
+    address: '4 Invented Row',
+    bystanders: 'none',
+  }
+  expect((await yard.post('/removals/new', call)).status).toBe(303)
+  expect((await yard.post('/removals/new', { ...call, bystanders: 'allergic' })).status).toBe(303)
+  expect(yard.store.removals.get(id)?.last.sheet.site.bystanders).toEqual(['allergic'])
+})
+
+test('without an address there is nowhere to send an ambulance to', async () => {
+  const { address: _, ...job } = READY.job
+  yard.store.removals.save(ID, 1, but({ job }), { savedAt: `${DAY}T09:00:00.000Z`, savedBy: 'Ines' })
+  const answer = await yard.post(`${PATH}/check`, { ...(await standing(`${PATH}/check`)), is: 'go' })
+  expect(answer.status).toBe(422)
+  expect(wordsOf(answer.text)).toContain('Plan for stings')
 })

@@ -58,7 +58,7 @@ describe('the same person under another name', () => {
     expect(sameName(a, b)).toBe(true)
     // By hand, one is not the other's second person.
     const people = { first: [b], yard: [b], open: [b] }
-    const byHand = { by: a, why: 'seen' as const, path: DRAWN }
+    const byHand = { item: 'heat', by: a, why: 'seen' as const, path: DRAWN }
     if (a !== b) expect(secondProblems(byHand, READY, people)).toMatchObject([{ field: 'by' }])
   })
   test('others are others', () => {
@@ -112,7 +112,7 @@ test('five metres up is not the ground, whatever was tapped', () => {
 test('the customer is no second person', () => {
   const wrong = (customer: string): string[] =>
     secondProblems(
-      { by: 'Mrs Fairweather', why: 'stays', path: DRAWN },
+      { item: 'heat', by: 'Mrs Fairweather', why: 'stays', path: DRAWN },
       { ...READY, job: { ...READY.job, name: customer }, agreement: {} },
       YARD,
     ).map((p) => p.field)
@@ -207,8 +207,17 @@ describe('a swarm that has gone into something', () => {
     const s = beforeCut(unseen, DEFAULT_PROTOCOL, SHOWS, DAY)
     expect(s.items.find((i) => i.id === 'free')?.weight, 'no second person signs that away').toBe('trade')
   })
+  test('in a tree it hangs free; near a wire it is not taken', () => {
+    expect(holding(here({ ...swarm, site: { ...swarm.site, where: 'in the pear tree' } }))).toEqual([])
+    const wired = { ...swarm, check: { ...swarm.check, done: TICKED.filter((t) => t !== 'lines') } }
+    expect(holding(wired)).toEqual(['lines'])
+    const told = here({ ...swarm, job: { ...swarm.job, told: 'They are in the electric meter cabinet.' } })
+    expect(holding(told)).toContain('services')
+  })
   test.each<[string, Partial<Sheet['site']>]>([
     ['in words', { where: 'in the wall left of the porch' }],
+    ['in a cabinet', { where: 'in the electrical panel' }],
+    ['in Spanish', { where: 'en la pared' }],
     ['with an entrance', { entrance: 'a gap under the sill' }],
     ['of a size', { nestHighMm: 400 }],
     ['found with a camera', { foundBy: ['heat-camera'] }],
@@ -294,6 +303,18 @@ test('one cool hour is no forecast, unless the hottest one or the end of the wor
   expect(holding(but({ check: dawn }))).toEqual(['heat'])
   expect(holding(but({ check: { ...dawn, hottestC: 26 } }))).toEqual([])
   expect(holding(but({ check: { ...dawn, from: '06:00', until: '08:00' } }))).toEqual([])
+})
+
+test('dawn and dusk are no forecast of noon', () => {
+  const { hottestC: _, ...check } = READY.check
+  const hours = [
+    { at: '06:00', c: 17 },
+    { at: '20:00', c: 21 },
+  ]
+  expect(holding(but({ check: { ...check, hours, from: '06:00', until: '20:00' } }))).toEqual(['heat'])
+  expect(holding(but({ check: { ...check, hours, hottestC: 27, from: '06:00', until: '20:00' } }))).toEqual(
+    [],
+  )
 })
 
 test('how hot it was yesterday does not open it today', () => {

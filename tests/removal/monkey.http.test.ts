@@ -131,7 +131,9 @@ function wrongIn(s: Sheet): string[] {
   const free = site.type === 'swarm' && c.done?.includes('free') === true && site.surface === undefined
   const ticked = (id: string): boolean =>
     (c.doneOn === DAY && placeIn(c.doneAt ?? {}) === here && c.done?.includes(id) === true) ||
-    c.seconds?.some((x) => x.item === id && x.by === 'Bram' && placeIn(x) === here) === true
+    c.seconds?.some(
+      (x) => x.item === id && x.by === 'Bram' && x.path !== undefined && placeIn(x) === here,
+    ) === true
   const cleared = (hazard: string, trade: string): boolean =>
     c.clearances?.some(
       (x) =>

@@ -45,8 +45,10 @@ const CHECK = {
   until: '12:00',
   'hours.0.at': '07:00',
   'hours.0.c': '70',
-  'hours.1.at': '12:00',
-  'hours.1.c': '84',
+  'hours.1.at': '10:00',
+  'hours.1.c': '76',
+  'hours.2.at': '12:00',
+  'hours.2.c': '84',
   cutMm: '7/8',
   vacuum: 'bee-vacuum',
   done: [...TICKED],
@@ -297,13 +299,14 @@ describe('what is unmet', () => {
     expect((await go()).status).toBe(422)
     const page = await yard.get(`${path}/check`)
     const why = AS_TOLD['ladder-person']
-    expect(page.text).toContain('name="item" value="ladder-person"')
+    expect(page.text).toContain('/second?item=ladder-person')
     const name = (by: string, item = 'ladder-person', of = why) =>
       yard.post(`${path}/second`, {
         item,
         of,
         [`${item}.by`]: by,
         [`${item}.why`]: 'stays',
+        drawing: DRAWN.replace('40', String(40 + item.length)),
       })
     expect((await name('ines')).status).toBe(422)
     expect((await name('Bram', 'ladder-person', 'Something else.')).status).toBe(422)
@@ -316,7 +319,7 @@ describe('what is unmet', () => {
     expect(wordsOf((await yard.get(path)).text)).toContain('Go , decided by Ines, Wed 10 Jun')
     await fill(path, 'site', { ...SITE, behind: ['insulation', 'gas'] })
     const back = wordsOf((await yard.get(path)).text)
-    expect(back).toContain('Go was decided, and no longer stands')
+    expect(back).toContain('No go any more: it no longer stands')
     await name('Bram', 'trade-gas', 'x')
     expect(sheetOf(path)?.check.seconds).toHaveLength(2)
   })
@@ -336,14 +339,16 @@ describe('what is unmet', () => {
     expect(hot.status).toBe(422)
     expect(wordsOf(hot.text)).toContain('100 °F now, over the limit of 85 °F')
     expect(sheetOf(path)?.work.openedAt).toBeUndefined()
-    const of = /name="item" value="heat-at-start"[^>]*><input type="hidden" name="of" value="([^"]*)"/.exec(
-      hot.text,
+    expect(hot.text).toContain('/second?item=heat-at-start')
+    const of = /name="of" value="([^"]*)"/.exec(
+      (await yard.get(`${path}/second?item=heat-at-start`)).text,
     )?.[1]
     const signed = await yard.post(`${path}/second`, {
       item: 'heat-at-start',
       of: of ?? '',
       'heat-at-start.by': 'Bram',
       'heat-at-start.why': 'stays',
+      drawing: DRAWN,
       'heat-at-start.reason': 'One comb left, in the shade.',
     })
     expect(signed.status, wordsOf(signed.text)).toBe(303)
@@ -361,7 +366,7 @@ describe('what is unmet', () => {
     expect(wordsOf((await yard.get(`${path}/check`)).text)).not.toContain('Outdoor heat under the limit')
     yard.store.settings.set('protocol', { heatLimitC: 25 })
     expect(wordsOf((await yard.get(`${path}/check`)).text)).toContain(
-      '84 °F at 12:00, over the limit of 77 °F. At or under it: at 07:00.',
+      '84 °F at 12:00, over the limit of 77 °F. At or under it: 07:00 to 10:00.',
     )
   })
 
@@ -408,7 +413,14 @@ describe('what is unmet', () => {
 
 describe('the short sheet of a swarm', () => {
   test('the call, heat and people, the box', async () => {
-    const path = await call({ ...CALL, what: 'swarm', since: 'today', access: 'ground', bystanders: 'none' })
+    const path = await call({
+      ...CALL,
+      told: 'In the pear tree.',
+      what: 'swarm',
+      since: 'today',
+      access: 'ground',
+      bystanders: 'none',
+    })
     const page = await yard.get(path)
     const words = wordsOf(page.text)
     expect(words).toContain('Before the cut')

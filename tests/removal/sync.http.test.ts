@@ -64,7 +64,15 @@ describe('nothing gets in by the queue or by hand that no form would take', () =
     expect((await post({ ...READY, decision: { ...go, on: '2026-06-13' } })).text).toContain('has not come')
     const alone = but({ check: { ...READY.check, done: READY.check.done?.filter((t) => t !== 'not-alone') } })
     const of = 'Somebody within call all the time, with a telephone that works here.'
-    const second = { item: 'not-alone', of, by: 'Bram', why: 'stays' as const, on: DAY, ...placeOf(READY) }
+    const second = {
+      item: 'not-alone',
+      of,
+      by: 'Bram',
+      why: 'stays' as const,
+      path: DRAWN,
+      on: DAY,
+      ...placeOf(READY),
+    }
     await yard.session('helper')
     const asTwo = { ...alone, check: { ...alone.check, seconds: [second] }, decision: go }
     expect((await post(asTwo)).text).toContain('must be a second person')
@@ -170,6 +178,19 @@ describe('two people, one sheet', () => {
 })
 
 describe('what a phone must not send', () => {
+  test('a “go” that fell by what somebody else found does not come back by itself', async () => {
+    await post(READY)
+    await post({ ...READY, site: gas.site }, { base: 1 })
+    await post({ ...READY, decision: go }, { base: 1 })
+    expect(kept()?.decision?.fell).toBeDefined()
+  })
+  test('a clearance of a clock that is ahead is of now', async () => {
+    const s = cleared(gas, 'Edda Brandt')
+    const ahead = s.check.clearances?.map((c) => ({ ...c, writtenAt: '2099-01-01T00:00:00.000Z' })) ?? []
+    expect((await post({ ...s, check: { ...s.check, clearances: ahead } })).status).toBe(200)
+    expect(kept()?.check.clearances?.[0]?.writtenAt?.slice(0, 10)).toBe(DAY)
+  })
+
   test('a decision by another name, or for another wall', async () => {
     expect((await post({ ...READY, decision: { ...go, by: 'ok' } })).text).toContain(
       'somebody else than who sends it',
@@ -200,19 +221,19 @@ describe('what a phone must not send', () => {
       const of = 'Somebody within call all the time, with a telephone that works here.'
       const second = { item: 'not-alone', of, by, why: 'stays' as const, on: DAY, ...placeOf(READY) }
       const sheet = { ...alone, check: { ...alone.check, seconds: [second] }, decision: go }
-      expect((await post(sheet)).text).toContain('must be somebody with an account here')
+      expect((await post(sheet)).text).toContain('draws their name')
       const drawn = { ...sheet, check: { ...sheet.check, seconds: [{ ...second, path: DRAWN }] } }
       expect((await post(drawn)).status).toBe(by === 'Zed Quill' ? 200 : 422)
     },
   )
   test('somebody who was only invited a minute ago is no second person', async () => {
-    yard.services.people.invite({ name: 'Zed Quill', role: 'helper', by: null })
+    yard.services.people.invite({ name: 'Zed', role: 'helper', by: null })
     const alone = but({ check: { ...READY.check, done: READY.check.done?.filter((t) => t !== 'not-alone') } })
     const of = 'Somebody within call all the time, with a telephone that works here.'
     const second = {
       item: 'not-alone',
       of,
-      by: 'Zed Quill',
+      by: 'Zed',
       why: 'stays' as const,
       on: DAY,
       ...placeOf(READY),
@@ -372,7 +393,7 @@ describe('on the phone', () => {
     await yard.session('helper')
     await phone.syncService.send()
     phone.network(down)
-    const page = await phone.open(`/removals/${ID}/check`)
+    const page = await phone.open(`/removals/${ID}/second?item=not-alone`)
     expect(page).toContain('name="not-alone.by"')
     expect(page).toContain('value="Teuila"')
     expect(page).not.toContain('value="Bram"')

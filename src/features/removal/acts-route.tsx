@@ -89,8 +89,7 @@ function refuse(
     typed,
     problems: problems.map((p) => ({ ...p, field: p.field === '' ? '' : `${id}.${p.field}` })),
   }
-  const part = id === HEAT_AT_START ? 'work' : openPart(c, deps, saved)
-  return showSheet(c, deps, saved, { part, refused: { id, form } })
+  return showSheet(c, deps, saved, { part: openPart(c, deps, saved), refused: { id, form } })
 }
 
 function clear(c: AppContext, deps: PageDeps, saved: Saved, typed: Typed): Response | Promise<Response> {
@@ -139,8 +138,10 @@ function second(c: AppContext, deps: PageDeps, saved: Saved, typed: Typed): Resp
   const { raw } = fieldsIn(SECOND_FIELDS, typed, c.var.frame.units, `${id}.`)
   const drawn = one(typed, 'drawing') === '' ? null : drawingOf(one(typed, 'drawing'))
   const { on, at } = momentNow(c, deps)
+  const account = knownAt(c, deps, sheet, saved).open.some((name) => name === raw.by)
   const content = {
     ...raw,
+    ...(account ? { account: true } : {}),
     item: id,
     of,
     on,
@@ -154,9 +155,7 @@ function second(c: AppContext, deps: PageDeps, saved: Saved, typed: Typed): Resp
     : problemsOf(parsed.error, content)
   if (one(typed, 'of') !== of)
     problems.push({ field: 'by', message: 'would sign for something else than was shown: read it again' })
-  const wrong = !parsed.success || problems.length > 0
-  if (wrong && typed.drawing !== undefined) return secondPage(c, deps, saved, id, typed, problems)
-  if (wrong) return refuse(c, deps, saved, id, typed, problems)
+  if (!parsed.success || problems.length > 0) return secondPage(c, deps, saved, id, typed, problems)
   const seconds = [...(sheet.check.seconds ?? []), parsed.data].slice(-MOST)
   keep(c, deps, saved, { ...sheet, check: { ...sheet.check, seconds } })
   return c.redirect(back, 303)
@@ -174,7 +173,13 @@ function secondPage(
   const { sheet } = saved.last
   const of = signable(c, deps, sheet, id)
   if (of === undefined) return c.redirect(`${saved.path}#unmet`, 303)
-  const form = { typed, problems: problems.map((p) => ({ ...p, field: p.field && `${id}.${p.field}` })) }
+  const form = {
+    typed,
+    problems: problems.map((p) => ({
+      ...p,
+      field: p.field === 'drawing' ? p.field : p.field && `${id}.${p.field}`,
+    })),
+  }
   const what = reckoningOf(c, deps, sheet).items.find((i) => i.id === id)?.what ?? 'Heat when work starts'
   return page(
     c,
@@ -186,6 +191,9 @@ function secondPage(
       item={id}
       what={what}
       of={of}
+      others={knownAt(c, deps, sheet, saved).open.filter(
+        (name) => name !== signedIn(c) && name !== sheet.decision?.by,
+      )}
     />,
     problems.length === 0 ? 200 : 422,
   )

@@ -47,10 +47,11 @@ export const stops = (i: Item): boolean => i.weight === 'trade' && i.state === '
 export const holds = (i: Item): boolean =>
   (i.state === 'unmet' || i.state === 'unsaid') && i.weight !== 'reason'
 
-/** The name that stands for an item today: given for exactly what is unmet now. */
+/** The name that stands for an item today: drawn here, for exactly what is unmet now. */
 const secondFor = (i: Pick<Item, 'id' | 'why'>, s: Sheet, today: string): SecondName | undefined =>
   s.check.seconds?.findLast(
-    (x) => x.item === i.id && x.of === i.why && x.on === today && samePlace(x, placeOf(s)),
+    (x) =>
+      x.item === i.id && x.path !== undefined && x.of === i.why && x.on === today && samePlace(x, placeOf(s)),
   )
 
 function withSecond(i: Item, s: Sheet, today: string): Item {
@@ -84,6 +85,7 @@ const NAMES: Record<ItemId, Name> = {
   bystanders: name('Asked who is about and who is allergic', CREW, 'second'),
   // Not knowing is an answer, so nobody signs for not asking.
   temper: name('Asked how fierce they are', CREW, 'trade'),
+  lines: name('No wires near bees and ladder', CREW, 'trade'),
   free: name('Hangs free, nothing is opened', CREW, 'trade'),
   'not-alone': name('Somebody within call', CREW, 'second'),
   'ladder-person': name('Second person at the ladder', CREW, 'second'),

@@ -25,7 +25,7 @@ export function callBacksByType(
     const none = Object.fromEntries(CALL_BACKS.map((what) => [what, 0])) as CallBackCount['byWhat']
     const count = counts.get(type) ?? { type, jobs: 0, withCallBack: 0, withoutGo: 0, byWhat: none }
     count.jobs++
-    if (beganWithoutGo(sheet)) count.withoutGo++
+    if (beganWithoutGo(sheet, colonies.length)) count.withoutGo++
     if ((sheet.callBacks ?? []).length > 0) count.withCallBack++
     for (const { what } of sheet.callBacks ?? []) count.byWhat[what]++
     counts.set(type, count)

@@ -50,14 +50,14 @@ export function decisionProblems(
 }
 
 const wayOut = (i: Reckoning['unmet'][number]): string =>
-  i.id === 'temper' || i.id === 'free'
+  i.id === 'temper' || i.id === 'free' || i.id === 'lines'
     ? 'Look, and tap what is so'
     : i.weight === 'second'
       ? 'Meet it, or have a second person sign for it by name'
       : `Not for this sheet to decide, but for: ${i.decides.toLowerCase()}`
 
 const ownSecond = (s: Sheet, by: string): SecondName | undefined =>
-  s.check.seconds?.find((x) => isSame(x.by, by, x.path === undefined))
+  s.check.seconds?.find((x) => isSame(x.by, by, x.account === true))
 
 /** Two accounts are two people by their names as they are written; a name by hand may be anybody who is called so. */
 const isSame = (second: string, first: string, hasAccount: boolean): boolean =>
@@ -66,6 +66,7 @@ const isSame = (second: string, first: string, hasAccount: boolean): boolean =>
 /** Whether “go” stands now: decided today, for this place, and nothing has come up since that no decision gets past. */
 export const goStands = (s: Sheet, r: Reckoning, today: string): boolean =>
   s.decision?.is === 'go' &&
+  s.ended === undefined &&
   s.decision.fell === undefined &&
   s.decision.on === today &&
   samePlace(s.decision, placeOf(s)) &&
@@ -114,9 +115,9 @@ export function clearanceProblems(
       ? wrong('who', 'must be somebody of the licensed trade: the customer and theirs clear nothing')
       : known.yard.some((name) => sameName(name, c.who))
         ? wrong('who', 'must be somebody of the licensed trade, not of the yard')
-        : isFullName(c.who)
+        : isFullName(c.who) && !sharesName(s.job.address ?? '', c.who)
           ? null
-          : wrong('who', 'must be a full name, of a person or a company, in capitals: Edda Brandt'),
+          : wrong('who', 'must be first and last name, or the full name of a company'),
     number ||
     (c.licence === undefined && c.photo !== undefined && WITHOUT_NUMBER.includes(c.as ?? 'supplier'))
       ? null
@@ -141,30 +142,35 @@ const EARLIEST_AT_CALL: readonly TradeHazard[] = ['electric', 'electric-in-cut',
 
 const isTelephone = (number: string, { job }: Sheet): boolean => {
   const digits = (text = ''): string => text.replaceAll(/\D/g, '')
-  return digits(job.phone) !== '' && digits(job.phone) === digits(number)
+  // Its last seven digits: country and area are left out or not.
+  const line = digits(job.phone).slice(-7)
+  return line.length > 5 && digits(number).endsWith(line)
 }
 
-/** What is wrong with a second person: somebody else who has an account here, or who has signed by hand. */
+/** What is wrong with a second person: somebody else, by name, who is there and signs for this by hand. */
 export function secondProblems(
-  x: Pick<SecondName, 'by' | 'why' | 'path'>,
+  x: Pick<SecondName, 'by' | 'why' | 'path' | 'item'>,
   s: Sheet,
   known: Known,
 ): Problem[] {
   const problems: Problem[] = []
   const has = (name: string): boolean => known.open.includes(name)
-  if (customersOf(s).some((name) => sameName(name, x.by)))
+  const again = s.check.seconds?.some((y) => y.path === x.path && y.item !== x.item) === true
+  if (customersOf(s).some((name) => sharesName(name, x.by)))
     problems.push({
       field: 'by',
       message: 'must be somebody of the crew: the customer does not answer for it',
     })
   else if (known.first.some((name) => isSame(x.by, name, has(x.by))))
     problems.push({ field: 'by', message: 'must be a second person, not who writes this or decided' })
-  else if (!has(x.by)) {
-    if (x.path === undefined || !isDrawnName(x.path))
-      problems.push({ field: 'by', message: 'must be somebody with an account here, or sign on the screen' })
-    else if (!isFullName(x.by))
-      problems.push({ field: 'by', message: 'must be first and last name, in capitals' })
-  }
+  else if (!has(x.by) && !isFullName(x.by))
+    problems.push({ field: 'by', message: 'must be somebody with an account here, or first and last name' })
+  // Somebody at home can be tapped; only who is there can take the telephone and sign.
+  if (x.path === undefined || !isDrawnName(x.path) || again)
+    problems.push({
+      field: 'drawing',
+      message: 'is missing: who signs for it draws their name, for this alone',
+    })
   if (x.why === undefined) problems.push({ field: 'why', message: 'must be tapped: what you stand for' })
   return problems
 }

@@ -212,8 +212,10 @@ export const CLEARANCE_FIELDS = {
 
 /** A second person answers for one item. */
 export const SECOND_FIELDS = {
-  by: choice('Second person', [], 3),
-  why: choice('What they stand for', SECOND_WHY, 3, { asks: 'What they say' }),
+  by: choice('Second person', [], 2, {
+    other: { label: 'first and last name', inputmode: 'text', maxlength: 120 },
+  }),
+  why: choice('What they stand for', SECOND_WHY, 2, { asks: 'What they say' }),
   reason: text('More about it', { maxlength: 500, wide: true }),
 } satisfies FieldSpecs
 

@@ -106,6 +106,12 @@ function hoursUnder(s: Sheet, limitC: number, shows: Shows): Facts {
       state: 'unsaid',
       why: `The forecast ends at ${last.at}, the work at ${until}: type the hours between.`,
     }
+  const gap = working.find((h, i) => i > 0 && hoursLater(working[i - 1]?.at ?? h.at, h.at) > GAP_HOURS)
+  if (gap !== undefined && s.check.hottestC === undefined)
+    return {
+      state: 'unsaid',
+      why: `Hours are missing before ${gap.at}: type those between, or the hottest one.`,
+    }
   return { state: 'met', why: `Up to ${shows.temperature(hottest(working))}; the limit is ${limit}.` }
 }
 

@@ -11,9 +11,13 @@ import { lookedHere, placeOf, samePlace } from './place.ts'
 /** A swarm moves on within days; what has hung there for weeks has built comb, mostly inside something (common practice). */
 const LONG = ['weeks', 'months', 'years']
 
-/** Said to be in something: a swarm that has gone into a wall is a nest, whatever was tapped. */
+/** Said to be in something, in English or Spanish: a swarm that has gone into anything but a tree or a bush is a nest. */
 const INSIDE =
-  /\b(in|inside|into|behind|within)\b.*\b(wall|roof|floor|chimney|attic|loft|ceiling|cavity|siding|soffit|box|shed|duct|vent|flue|column|joist)/i
+  /\b(in|inside|into|behind|within|between|under|underneath|beneath|en|dentro|bajo|entre|debajo)\b|detrás/i
+const OPEN =
+  /\b(tree|pear|apple|bush|hedge|branch|branches|shrub|garden|orchard|open|yard|vine|grass|field|rama|arbusto|seto|jardín|huerto|aire|árbol)\b|árbol/i
+
+const isInside = (text = ''): boolean => INSIDE.test(text) && !OPEN.test(text)
 
 /** Seen only where something is between us and the bees. */
 const HAS_DEPTH = [
@@ -40,7 +44,8 @@ export const cuts = ({ job, site, check }: Sheet): boolean =>
   check.cutMm !== undefined ||
   (site.behind ?? []).length > 0 ||
   (site.foundBy ?? []).some((by) => LOOKED_INSIDE.includes(by)) ||
-  INSIDE.test(site.where ?? '')
+  isInside(site.where) ||
+  isInside(job.told)
 
 const STOP: Record<TradeHazard, string> = {
   electric:
@@ -66,7 +71,8 @@ export function hazardsFound({ site }: Sheet): TradeHazard[] {
 export const CLEARED_BY: Record<TradeHazard, readonly Trade[]> = {
   electric: ['electrician', 'supplier', 'locator'],
   'electric-in-cut': ['electrician', 'supplier'],
-  gas: ['gas-fitter', 'supplier', 'locator'],
+  // A pipe that is marked is not shut.
+  gas: ['gas-fitter', 'supplier'],
   flue: ['heating'],
   asbestos: ['surveyor'],
   'lead-paint': ['surveyor'],
@@ -124,7 +130,8 @@ export const tradesNeeded = (s: Sheet): string[] =>
  */
 export const GOOD_DAYS: Record<TradeHazard, number> = {
   electric: 30,
-  'electric-in-cut': 30,
+  // What was dead is live again when somebody needs light: the day before at the most.
+  'electric-in-cut': 1,
   gas: 30,
   flue: 365,
   'weak-structure': 365,

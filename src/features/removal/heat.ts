@@ -27,7 +27,9 @@ export function atStart(s: Sheet, limitC: number, shows: Shows, today: string): 
   const why = cold
     ? coldWords(outdoorC, shows)
     : `${shows.temperature(outdoorC)} now, over the limit of ${shows.temperature(limitC)}: wait for a cooler hour, or another day.`
-  const second = s.check.seconds?.some((x) => x.item === HEAT_AT_START && x.of === why && x.on === today)
+  const second = s.check.seconds?.some(
+    (x) => x.item === HEAT_AT_START && x.path !== undefined && x.of === why && x.on === today,
+  )
   return { state: second === true ? 'signed' : 'unmet', why }
 }
 

@@ -77,6 +77,8 @@ export function removalIntake(deps: PageDeps): Hono<Env> {
     const saved = sheetIn(c, deps)
     if (saved === null) return unknownPage(c)
     const came = await withPhotos(c, deps, await typedIn(c))
+    if (!hasBegun(saved.last.sheet) && saved.colonies.length === 0)
+      return c.redirect(`${saved.path}/work#now`, 303)
     const typed = withIds(came.typed, ['id'])
     const id = idIn(typed)
     const by = signedIn(c)

@@ -4,6 +4,7 @@ import type { TradeHazard } from '../../records/index.ts'
 /** Items somebody ticks when they are so; the others follow from the rest of the sheet. */
 export const TICKED = [
   'free',
+  'lines',
   'not-alone',
   'ladder-person',
   'sting-plan',

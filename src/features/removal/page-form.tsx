@@ -9,7 +9,7 @@ import { goneField } from './grave.ts'
 import type { RemovalProps } from './page.tsx'
 import { ClashNotice } from './page-foot.tsx'
 import { PartFields } from './part-fields.tsx'
-import { SecondForm } from './small-form.tsx'
+import { SecondLink } from './small-form.tsx'
 import type { Part } from './stage.ts'
 import { DECIDE, GRAVE_WORDS, goneChoices, PART_WORDS } from './words.ts'
 
@@ -63,18 +63,11 @@ const labelOf = (part: Part, field: string): string =>
   (field === 'withoutGo.why' ? WITHOUT_GO_FIELDS.why.label : '')
 
 /** Over the limit when work starts: a second person, or a cooler hour. */
-const Start = ({ start, sheet, frame, path, others, refused }: RemovalProps) =>
+const Start = ({ start, sheet, path }: RemovalProps) =>
   start.state !== 'unmet' || sheet.work.openedAt !== undefined ? null : (
     <div class="notice notice-late">
       <p>{start.why}</p>
-      <SecondForm
-        item="heat-at-start"
-        of={start.why}
-        frame={frame}
-        path={path}
-        others={others}
-        form={refused?.id === 'heat-at-start' ? refused.form : null}
-      />
+      <SecondLink item="heat-at-start" path={path} />
     </div>
   )
 

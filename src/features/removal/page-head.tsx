@@ -14,7 +14,7 @@ export const Head = (p: RemovalProps) => {
     <header class="removal-head">
       <h1>{p.name}</h1>
       <p class="soft">
-        <b>{p.stage === 'go' && !p.goes ? 'Go was decided, and no longer stands' : STAGE_WORDS[p.stage]}</b>
+        <b>{p.stage === 'go' && !p.goes ? 'No go any more: it no longer stands' : STAGE_WORDS[p.stage]}</b>
         {job.address === undefined || job.address === p.name ? '' : ` · ${job.address}`}
         {job.plannedOn === undefined
           ? ''
@@ -29,7 +29,7 @@ export const Head = (p: RemovalProps) => {
         </p>
       ) : null}
       <Decided {...p} />
-      {beganWithoutGo(p.sheet) ? (
+      {beganWithoutGo(p.sheet, p.colonies.length) ? (
         <p class="notice notice-late">
           <b>Begun without a “go”</b>. {withoutGoWords(p.sheet) ?? 'Nobody has said why.'}
         </p>
@@ -91,14 +91,14 @@ const LeftToClose = ({ left, path }: { left: ClosingId[]; path: string }) => (
   </p>
 )
 
-const Decided = ({ sheet, frame }: RemovalProps) => {
+const Decided = ({ sheet, frame, goes, stage }: RemovalProps) => {
   const { decision: d, ended } = sheet
   return (
     <>
       {d === undefined ? null : (
         <p>
-          <b>{DECIDE.find((c) => c.value === d.is)?.label}</b>, decided by {d.by},{' '}
-          {dayWords(d.on, frame.today)}
+          {stage === 'go' && !goes ? 'It was go' : <b>{DECIDE.find((c) => c.value === d.is)?.label}</b>},
+          decided by {d.by}, {dayWords(d.on, frame.today)}
           {d.at === undefined ? '' : ` ${d.at}`}
           {d.unmet.length === 0
             ? ', with nothing on the list unmet'

@@ -30,8 +30,6 @@ export interface RemovalProps {
   start: Facts
   /** The part that is open as a form, and what was typed into it; null when an older version is shown. */
   open: { part: Part; form: FormState } | null
-  /** Who could be a second person by tap. */
-  others: readonly string[]
   /** A small form of the list that was refused, by its item. */
   refused: { id: string; form: FormState } | null
   clash: Clash | null
@@ -99,7 +97,6 @@ const Reckoned = (p: RemovalProps & { reckoning: Reckoning }) => {
       refused={p.refused}
       calm={calm}
       above={above}
-      others={p.others}
       short={isShort(p.sheet)}
     />
   )

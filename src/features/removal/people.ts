@@ -37,6 +37,8 @@ export const temperAsked = ({ site }: Sheet): Facts =>
 
 export const AS_TOLD: Record<TickedId, string> = {
   free: 'It hangs free in the open: nothing is opened, cut or unscrewed. In a wall, roof, floor, chimney or box it is a nest: change it at the call.',
+  lines:
+    'No electric wire, meter or pole within 3 m (10 ft) of bees, ladder or pole; or the supplier has made it dead.',
   'not-alone': 'Somebody within call all the time, with a telephone that works here.',
   'ladder-person': 'One works, one holds the ladder and looks. On a roof: held against a fall.',
   'sting-plan':
@@ -62,6 +64,7 @@ export const AS_TOLD: Record<TickedId, string> = {
 export function notAsked(id: TickedId, s: Sheet): string | undefined {
   const { behind, hazards } = s.site
   if (id === 'free' && cuts(s)) return 'Not a swarm in the open.'
+  if (id === 'lines' && cuts(s) && !climbs(s)) return 'From the ground; what is behind it is looked for.'
   if (id === 'ladder-person' && s.site.access === 'ground' && !climbs(s) && !heightUnsaid(s))
     return 'Worked from the ground.'
   if (id === 'allergy' && !about(s, 'allergic')) return 'Nobody allergic named.'
@@ -84,6 +87,11 @@ export function tickedFacts(id: TickedId, s: Sheet, today: string): Facts {
     id === 'ladder-person' && s.site.access === 'ground' && heightUnsaid(s)
       ? `A roof or eaves from the ground? Type the height at the call. Otherwise: ${AS_TOLD[id]}`
       : AS_TOLD[id]
+  if (id === 'sting-plan' && s.job.address === undefined)
+    return {
+      state: 'unsaid',
+      why: 'There is no address on the sheet to send an ambulance to: type it at the call.',
+    }
   // A box left open is not filled in: nobody has said that it is not so.
   const { done, doneOn, doneAt } = s.check
   const here = doneAt !== undefined && samePlace(doneAt, placeOf(s))

@@ -70,6 +70,17 @@ export function removals(deps: PageDeps): Hono<Env> {
     const made = validate(id) ? id : v7()
     const first = withNoted(EMPTY_SHEET, stamped(sheet, EMPTY_SHEET, ['bystanders']), {}, momentNow(c, deps))
     const result = store.removals.save(made, 0, first, stampOf(c, deps))
+    // Sent again, with more on it: it is the call of the sheet that is there.
+    const there = store.removals.get(made)
+    if (!result.ok && 'newer' in result && there !== null)
+      return savePart(
+        c,
+        deps,
+        'job',
+        { ...there, id: made, path: removalPath(made) },
+        { ...typed, version: [String(there.last.version)] },
+        [],
+      )
     if (!result.ok && 'problems' in result) return call(c, typed, result.problems)
     return c.redirect(`${removalPath(made)}?saved=1#now`, 303)
   })

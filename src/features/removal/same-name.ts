@@ -38,12 +38,14 @@ export const isFullName = (text: string): boolean =>
       .map((w) => w.toLowerCase()),
   ).size > 1
 
-/** A number as licences, tickets and reports bear one: four digits or more, and not 1111 or 12345 (judgement). */
+/** A number as licences, tickets and reports bear one: four digits or more, no day, year or time, and not 1111 or 12345 (judgement). */
 export function isNumber(text: string): boolean {
-  const digits = text.replaceAll(/\D/g, '')
+  const digits = text
+    .replaceAll(/\d{4}-\d\d-\d\d|\b(19|20)\d\d\b|\b\d{1,2}:\d\d\b/g, '')
+    .replaceAll(/\D/g, '')
   return (
     digits.length >= 4 &&
-    !/^(\d)\1+$/.test(digits) &&
+    !/^(\d+)\1+$/.test(digits) &&
     !['0123456789', '9876543210'].some((row) => row.includes(digits))
   )
 }

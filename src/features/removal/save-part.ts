@@ -8,6 +8,8 @@ import { decide } from './decide-form.ts'
 import { WITHOUT_GO_FIELDS } from './fields.ts'
 import { asksPrice, sheetTyped, withPrice, withTemper } from './form.ts'
 import { goneField, goneFrom, stays, type Whys, withNoted } from './grave.ts'
+import { TICKED } from './item.ts'
+import { notAsked } from './people.ts'
 import { ASKED, placeOf, samePlace, stamped } from './place.ts'
 import { momentNow, type Saved, stampOf } from './sheet-handlers.ts'
 import { showSheet } from './show.tsx'
@@ -33,7 +35,8 @@ function withNow(c: AppContext, deps: PageDeps, typed: Typed): { typed: Typed; o
   const on = opens || one(typed, 'on') === '' ? { on: [today] } : {}
   const then = next === '' ? {} : { next: [next] }
   const heat = stale ? { outdoorC: [] } : {}
-  const water = opens ? { water: ['yes'] } : {}
+  // Said to be missing, it is missing.
+  const water = opens && one(typed, 'water') !== 'no' ? { water: ['yes'] } : {}
   return { typed: { ...typed, ...on, ...then, ...heat, ...water, [now]: time }, opens }
 }
 
@@ -106,7 +109,17 @@ function tickedNow(c: AppContext, { check, ...s }: Sheet, shown: Sheet, shownOn:
   const here = placeOf({ ...s, check })
   const stale = (shownOn !== '' && shownOn !== today) || !samePlace(placeOf(shown), here)
   const on = check.on ?? s.job.plannedOn ?? today
-  return { ...check, on, ...(stale ? { done: [] } : {}), doneOn: today, doneAt: here }
+  // What is not asked is not ticked in advance.
+  const done = check.done?.filter(
+    (d) => !TICKED.some((t) => t === d && notAsked(t, { ...s, check }) !== undefined),
+  )
+  return {
+    ...check,
+    on,
+    ...(done === undefined ? {} : { done: stale ? [] : done }),
+    doneOn: today,
+    doneAt: here,
+  }
 }
 
 /** Why each thing is off the sheet, as far as it was tapped. */
@@ -143,17 +156,13 @@ function fallen(c: AppContext, deps: PageDeps, before: Sheet, after: Sheet): She
 /** The sheet with a reason where work was begun that had no “go”; null where nobody has said one. */
 function withReason(c: AppContext, deps: PageDeps, before: Sheet, after: Sheet, typed: Typed): Sheet | null {
   const { today } = c.var.frame
-  // Boxed now, of a place that was opened on another day: what held it then holds it today.
-  const goesOn =
-    one(typed, 'now').startsWith('boxedAt') && after.work.on !== undefined && after.work.on < today
-  if (
-    goesOn
-      ? startOf(c, deps, after).goes || after.work.withoutGo !== undefined
-      : !hasBegun(after) || hasBegun(before)
-  )
-    return after
+  // Boxed when nothing stands any more: what came to light since, or another day, is answered for once.
+  const boxes = hasBegun(before) && before.work.boxedAt === undefined && after.work.boxedAt !== undefined
+  const day = one(typed, 'now').startsWith('boxedAt') ? today : (after.work.on ?? today)
+  const wentOn = boxes && after.work.withoutGo === undefined && !stoodOn(c, deps, after, day)
+  if (!wentOn && (!hasBegun(after) || hasBegun(before))) return after
   const on = [after.work.on ?? today].filter((day) => day <= today)[0] ?? today
-  if (!goesOn && wentAhead(c, deps, after, on)) return underGo(c, deps, after)
+  if (!wentOn && wentAhead(c, deps, after, on)) return underGo(c, deps, after)
   const { raw } = fieldsIn(WITHOUT_GO_FIELDS, typed, c.var.frame.units, 'withoutGo.')
   const said = withoutGo.safeParse({
     ...raw,

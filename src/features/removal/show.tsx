@@ -1,6 +1,6 @@
 /** A sheet's page put together: what stands, what is open, what is unmet. */
 
-import { type AppContext, type PageDeps, page, signedIn } from '../../app/index.ts'
+import { type AppContext, type PageDeps, page } from '../../app/index.ts'
 import { type FieldProblem, type Typed, typedFields } from '../../forms/index.ts'
 import { type Sheet, sheetName } from '../../records/index.ts'
 import type { SheetVersion } from '../../store/index.ts'
@@ -12,7 +12,7 @@ import { RemovalPage, type RemovalProps } from './page.tsx'
 import type { Clash } from './page-foot.tsx'
 import { ASKED, ofElsewhere, placeOf, samePlace } from './place.ts'
 import { factsOf } from './sheet-facts.ts'
-import { knownAt, type Saved } from './sheet-handlers.ts'
+import type { Saved } from './sheet-handlers.ts'
 import { isOver, isShort, nextPart, PARTS, type Part, stageOf } from './stage.ts'
 import { callBackLines, colonyLinks, reckoningOf, startOf, typesOf } from './view.ts'
 import { beganWithoutGo } from './without-go.ts'
@@ -52,8 +52,9 @@ export function showSheet(
   const reckoning = reckoningOf(c, deps, sheet)
   // Once it is open the list is done with, unless what stops it comes to light then.
   const opened = sheet.work.openedAt !== undefined
+  const stopped = reckoning.unmet.some(stops)
   const out =
-    isOver(stage) || stage === 'worked' || (opened && !reckoning.unmet.some(stops) && !beganWithoutGo(sheet))
+    isOver(stage) || (stage === 'worked' && !stopped) || (opened && !stopped && !beganWithoutGo(sheet))
   const version = [String(saved.last.version)]
   const form = {
     typed: { ...(typed ?? filled(c, deps, part, sheet)), version: versionOf(typed, clash, version) },
@@ -72,9 +73,6 @@ export function showSheet(
       {...startOf(c, deps, sheet)}
       open={part === null || older !== null ? null : { part, form }}
       refused={refused}
-      others={knownAt(c, deps, sheet, saved).open.filter(
-        (name) => name !== signedIn(c) && name !== sheet.decision?.by,
-      )}
       signed={signed}
       clash={clash ?? null}
       next={nextPart(stage, sheet)}

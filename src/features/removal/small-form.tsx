@@ -1,9 +1,9 @@
-/** The small forms of the list: its trade has cleared a hazard, a second person answers for an item. */
+/** What meets an item of the list: its trade has cleared a hazard, a second person answers for it. */
 
 import { Fields, type FormState, ProblemSummary, type Typed } from '../../forms/index.ts'
 import type { Frame } from '../../parts/index.ts'
 import type { TradeHazard } from '../../records/index.ts'
-import { CLEARANCE_FIELDS, SECOND_FIELDS } from './fields.ts'
+import { CLEARANCE_FIELDS } from './fields.ts'
 import { CLEARED_BY } from './hazards.ts'
 import { HAZARD_WORDS, TRADE_WORDS } from './words.ts'
 
@@ -43,54 +43,14 @@ export const ClearForm = ({ hazard, frame, path, form }: ClearProps) => {
   )
 }
 
-interface SecondProps {
-  item: string
-  /** What is unmet, in the words it is shown in. */
-  of: string
-  frame: Frame
-  path: string
-  others: readonly string[]
-  form: FormState | null
-}
-
-/** A second person answers, by name, for exactly this: tapped where they have an account, else signed by hand. */
-export const SecondForm = ({ item, of, frame, path, others, form }: SecondProps) =>
-  others.length === 0 ? (
-    <p>
-      <a class="tall" href={`${path}/second?item=${item}`}>
-        A second person signs for it
-      </a>
-    </p>
-  ) : (
-    <Small
-      id={`${item}-second`}
-      summary="A second person signs for it"
-      action={`${path}/second`}
-      hidden={[
-        ['item', item],
-        ['of', of],
-      ]}
-      form={form}
-    >
-      {(at) => (
-        <>
-          <Fields
-            form={at}
-            frame={frame}
-            prefix={`${item}.`}
-            of={SECOND_FIELDS}
-            show={['by', 'why', 'reason']}
-            with={{ by: { choices: others.map((value) => ({ value, label: value })) } }}
-          />
-          <p>
-            <a class="tall" href={`${path}/second?item=${item}`}>
-              Without an account: sign on the screen
-            </a>
-          </p>
-        </>
-      )}
-    </Small>
-  )
+/** A second person takes the telephone and signs for exactly this. */
+export const SecondLink = ({ item, path }: { item: string; path: string }) => (
+  <p>
+    <a class="tall" href={`${path}/second?item=${item}`}>
+      A second person signs for it
+    </a>
+  </p>
+)
 
 interface SmallProps {
   id: string
@@ -128,5 +88,5 @@ const Small = ({ id, summary, action, hidden, form, photo = false, blank = {}, c
 
 const labelOfSmall = (field: string): string => {
   const name = field.split('.').at(-1) ?? ''
-  return { ...CLEARANCE_FIELDS, ...SECOND_FIELDS }[name as 'who']?.label ?? ''
+  return CLEARANCE_FIELDS[name as 'who']?.label ?? ''
 }

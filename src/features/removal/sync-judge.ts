@@ -10,8 +10,8 @@ import { goneFrom, stays } from './grave.ts'
 import { hazardsFound } from './hazards.ts'
 import { HEAT_AT_START } from './heat.ts'
 import { placeOf, samePlace } from './place.ts'
-import { knownAt } from './sheet-handlers.ts'
-import { blanksNow, wentAhead } from './view.ts'
+import { knownAt, momentNow } from './sheet-handlers.ts'
+import { blanksNow, stoodOn, wentAhead } from './view.ts'
 import { hasBegun } from './without-go.ts'
 import { GRAVE_WORDS, HAZARD_WORDS, showsIn } from './words.ts'
 
@@ -124,9 +124,22 @@ export function withKept(last: Sheet, merged: Sheet): Sheet {
 }
 
 /** A clearance names no hazard as known that is not on the sheet: what a phone sends proves nothing beyond that. */
-export function honest(s: Sheet): Sheet {
+export function honest(s: Sheet, now: string): Sheet {
   if (s.check.clearances === undefined) return s
   const found = hazardsFound(s)
-  const clearances = s.check.clearances.map((c) => ({ ...c, knew: c.knew.filter((h) => found.includes(h)) }))
+  const clearances = s.check.clearances.map((c) => ({
+    ...c,
+    knew: c.knew.filter((h) => found.includes(h)),
+    // A clock that is ahead makes nothing newer than it is.
+    ...(c.writtenAt !== undefined && c.writtenAt > now ? { writtenAt: now } : {}),
+  }))
   return { ...s, check: { ...s.check, clearances } }
+}
+
+/** A “go” that does not stand over what both sides know fell: it does not come back when something else is cleared. */
+export function fallenNow(c: AppContext, deps: PageDeps, s: Sheet): Sheet {
+  const { decision: d } = s
+  if (d?.is !== 'go' || d.fell !== undefined || stoodOn(c, deps, s, d.on)) return s
+  const { writtenAt: _, ...fell } = momentNow(c, deps)
+  return { ...s, decision: { ...d, fell } }
 }

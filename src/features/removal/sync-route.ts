@@ -8,7 +8,7 @@ import { partLabel } from './form.ts'
 import { goneFrom, withNoted } from './grave.ts'
 import { momentNow } from './sheet-handlers.ts'
 import { PARTS, type Part } from './stage.ts'
-import { goneUnsaid, honest, sentProblems, withKept } from './sync-judge.ts'
+import { fallenNow, goneUnsaid, honest, sentProblems, withKept } from './sync-judge.ts'
 
 const sent = z.strictObject({
   id: z.string().refine(validate, 'must be an id'),
@@ -56,7 +56,12 @@ export function removalSync(deps: PageDeps): Hono<Env> {
     const wrong = sentProblems(c, deps, known, parsed.data.sheet, found)
     if (wrong.length > 0) return refuse(wrong.join('. '))
     const stamp = { savedAt: deps.clock().toISOString(), savedBy: signedIn(c) }
-    const result = removals.save(id, last?.version ?? 0, honest(noticed(before, merged)), stamp)
+    const result = removals.save(
+      id,
+      last?.version ?? 0,
+      honest(fallenNow(c, deps, noticed(before, merged)), deps.clock().toISOString()),
+      stamp,
+    )
     if (!result.ok)
       return 'problems' in result
         ? c.json({ problems: result.problems }, 422)

@@ -5,7 +5,7 @@ import type { Frame } from '../../parts/index.ts'
 import type { TradeHazard } from '../../records/index.ts'
 import { type Reckoning, stops } from './before-cut.ts'
 import type { Item, ItemId } from './item.ts'
-import { ClearForm, SecondForm } from './small-form.tsx'
+import { ClearForm, SecondLink } from './small-form.tsx'
 import type { Part } from './stage.ts'
 import { ITEM_STATE, RECKONING_NOTE, reckoningTitle } from './words.ts'
 
@@ -21,8 +21,6 @@ interface UnmetProps {
   above: boolean
   /** A swarm that hangs free. */
   short: boolean
-  /** Who could be the second person: accounts that are open, but whoever is signed in. */
-  others: readonly string[]
 }
 
 /** Which part's form meets it, and which field there. */
@@ -71,19 +69,13 @@ export const UnmetList = (p: UnmetProps) => {
 const askedLater = (later: number, here: number, above: boolean): string =>
   `${later === 1 ? 'One' : later}${here === 0 ? '' : ' more'} asked ${above ? 'below' : 'before the cut'}; a second person can sign for what is not so`
 
-const Lines = ({ items, frame, path, refused, others, short }: UnmetProps & { items: Item[] }) =>
+const Lines = ({ items, frame, path, refused, short }: UnmetProps & { items: Item[] }) =>
   items.length === 0 ? null : (
     <ul class="unmet">
       {items.map((i) => (
         <li>
           <Line item={i} path={path} short={short} />
-          <Way
-            item={i}
-            frame={frame}
-            path={path}
-            others={others}
-            form={refused?.id === i.id ? refused.form : null}
-          />
+          <Way item={i} frame={frame} path={path} form={refused?.id === i.id ? refused.form : null} />
         </li>
       ))}
     </ul>
@@ -121,23 +113,18 @@ const Way = ({
   item: i,
   frame,
   path,
-  others,
   form,
 }: {
   item: Item
   frame: Frame
   path: string
-  others: readonly string[]
   form: FormState | null
 }) => {
   const hazard = i.id.startsWith('trade-') ? (i.id.slice('trade-'.length) as TradeHazard) : null
-  const at = { frame, path }
   return (
     <>
-      {hazard === null ? null : <ClearForm hazard={hazard} {...at} form={form} />}
-      {i.weight !== 'second' ? null : (
-        <SecondForm item={i.id} of={i.why} {...at} others={others} form={hazard === null ? form : null} />
-      )}
+      {hazard === null ? null : <ClearForm hazard={hazard} frame={frame} path={path} form={form} />}
+      {i.weight !== 'second' ? null : <SecondLink item={i.id} path={path} />}
     </>
   )
 }

@@ -126,6 +126,9 @@ export const stoodOn = (c: AppContext, deps: PageDeps, sheet: Sheet, day: string
 /** Whether, on that day, a “go” stood and what is asked when work starts was met. */
 export function wentAhead(c: AppContext, deps: PageDeps, sheet: Sheet, day: string): boolean {
   const { state } = atStart(sheet, deps.store.protocol().heatLimitC, showsIn(c.var.frame.units), day)
+  const { decision, work } = sheet
+  // Opened before it was decided, it was not opened on that.
+  if (work.openedAt !== undefined && decision?.at !== undefined && work.openedAt < decision.at) return false
   return stoodOn(c, deps, sheet, day) && (state === 'met' || state === 'signed')
 }
 

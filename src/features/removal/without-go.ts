@@ -7,15 +7,29 @@ import type { Facts } from './item.ts'
 
 /** Something was opened, boxed or taken, as far as the sheet says. Who came, looked and left has begun nothing. */
 export const hasBegun = ({ work: w }: Sheet): boolean =>
-  [w.openedAt, w.boxedAt, w.queen, w.queenFoundAt, w.brood, w.bees, w.deadBeesKg, w.cleaned].some(
-    (said) => said !== undefined,
-  )
+  [
+    w.openedAt,
+    w.boxedAt,
+    w.queen,
+    w.queenFoundAt,
+    w.brood,
+    w.broodCare,
+    w.queenCells,
+    w.bees,
+    w.deadBeesKg,
+    w.tiedComb,
+    w.sealed,
+    w.cleaned,
+    w.closedUp,
+    w.onTheWay,
+    w.boxHours,
+  ].some((said) => said !== undefined)
 
-/** Begun, and no “go” of that day stands behind it. */
-export const beganWithoutGo = (s: Sheet): boolean => {
+/** Begun, and no “go” of that day stands behind it. `colonies`: how many came of it; bees come of what was begun. */
+export const beganWithoutGo = (s: Sheet, colonies = 0): boolean => {
   const { work: w, decision: d } = s
   if (w.withoutGo !== undefined || w.underGo !== undefined) return w.withoutGo !== undefined
-  return hasBegun(s) && (d?.is !== 'go' || (w.on !== undefined && w.on !== d.on))
+  return (hasBegun(s) || colonies > 0) && (d?.is !== 'go' || (w.on !== undefined && w.on !== d.on))
 }
 
 export const WITHOUT_GO_WORDS: Record<WithoutGo['why'], string> = {

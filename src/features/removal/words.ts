@@ -131,6 +131,7 @@ export const CLEAN: Choice[] = [
 
 export const TICKS: Record<TickedId, string> = {
   free: 'It hangs free in the open',
+  lines: 'No wires within 3 m (10 ft)',
   'not-alone': 'Somebody within call',
   'ladder-person': 'Second person at the ladder',
   'sting-plan': 'Plan for stings said aloud',
@@ -169,7 +170,6 @@ export const TRADE_WORDS: Record<Trade, string> = {
 export const SECOND_WHY: Choice[] = choices(SECOND_WHYS, {
   stays: 'I stay here and watch',
   seen: 'I have seen it is in order',
-  otherwise: 'It is met another way',
 })
 
 export const GRAVE_WORDS: Record<Grave, string> = {
