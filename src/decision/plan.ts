@@ -6,9 +6,11 @@ import type { History } from '../journal/index.ts'
 import {
   type Action,
   type Adviser,
+  CHORES,
   DEFAULT_PROTOCOL,
   planOf as factsOf,
   inWordsToo,
+  isQuiet,
   NUCLEUS_FRAMES,
   type Plan,
   type Protocol,
@@ -104,7 +106,7 @@ export function planOf(
     against(action, odds) &&
     !(tooFew(history) && action !== 'move-out') &&
     !lookedTwice(history, action, odds)
-      ? doubted(history, today, odds, action)
+      ? doubted(history, plan, odds)
       : null
   return {
     ...plan,
@@ -149,8 +151,14 @@ const SETTLE = 3
 const SURE = 90
 const PLAIN = 9
 
+/** With a chore that is late the box is opened anyway, and the look made with it. */
+const choreLate = ({ checks }: Plan): boolean =>
+  checks.some((c) => CHORES.includes(c.rule) && c.status === 'overdue')
+
 /** Where the ladder would give a queen up that more likely than not is here: one more look. */
-function doubted(history: History, today: Day, odds: KindShares, action: Action): Plan['advice'] {
+function doubted(history: History, plan: Plan, odds: KindShares): Plan['advice'] {
+  const { asOf: today, quiet } = plan
+  const { action } = plan.advice
   const share = Math.round(100 * (odds.laying + odds.present))
   const last = history.entries.findLast((e) => e.kind === 'inspection' && e.opened)
   const again =
@@ -158,7 +166,7 @@ function doubted(history: History, today: Day, odds: KindShares, action: Action)
   const before = action === 'move-out' ? 'it-goes' : 'she-is-given-up'
   const why = { code: 'record-has-queen', share, before } as const
   return inWordsToo(
-    today >= again
+    today >= again || (choreLate(plan) && !isQuiet(today, quiet))
       ? { action: 'open-and-look', reasons: [why] }
       : {
           action: 'leave-alone',

@@ -52,7 +52,8 @@ export function choresWaitFor(s: State, look: Day): { ask: Ask; from: Day } | nu
   const from =
     presses === undefined ? look : later(later(presses.due, addDays(presses.closes, -ASKED_BEFORE)), rested)
   if (presses !== undefined && from < look) {
-    presses.closes = later(presses.closes, from)
+    // One opening serves them all.
+    for (const ask of late) ask.closes = later(ask.closes, from)
     return { ask: presses, from }
   }
   for (const ask of late) {

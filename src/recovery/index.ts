@@ -49,7 +49,7 @@ export {
   type PreviewTotals,
   totalsOf,
 } from './protocol-preview.ts'
-export { ANCHOR_OF, factsOf, OUTSIDE, rulesWhere, SOURCE_OF } from './rules.ts'
+export { ANCHOR_OF, CHORES, factsOf, OUTSIDE, rulesWhere, SOURCE_OF } from './rules.ts'
 export { type ADVICE, type Few, type PressingSign, REMEDY, type Sought } from './says/advice.ts'
 export type { ASKS } from './says/asks.ts'
 export { wordsOf } from './says/catalogue.ts'

@@ -35,7 +35,9 @@ it('whatever is recorded, no chore is late in a box that is to be left alone', (
       const history = knownOn(entries, today)
       if (history === null) return
       const plan = planOf(history, today)
-      if (plan.advice.action === 'leave-alone') expect(late(plan), plan.advice.why).toEqual([])
+      // In quiet time the lid stays on for a virgin, and a chore waits for its end.
+      const quiet = plan.quiet !== null && plan.quiet.from <= today && today <= plan.quiet.to
+      if (plan.advice.action === 'leave-alone' && !quiet) expect(late(plan), plan.advice.why).toEqual([])
     }),
     { numRuns: RUNS, seed: 5 },
   )
