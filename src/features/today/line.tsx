@@ -36,13 +36,13 @@ export const Line = ({ line, frame, named = false }: { line: TodayLine; frame: F
         <span class="todo-where">
           <b class="tag">{line.tag}</b>
           {line.stand === null ? null : <small>{frame.words.parts.stand(line.stand)}</small>}
+          {named ? <small>{line.yard}</small> : null}
         </span>
         <span class="todo-act">
           <span class="todo-head">
             <span class="todo-title">{line.toDo.title}</span>
             <PressingMark toDo={line.toDo} today={frame.today} half={line.half} />
           </span>
-          {named ? <small>{line.yard}</small> : null}
           {line.danger === null ? null : <small class="todo-danger">{line.danger.words}</small>}
         </span>
       </summary>
