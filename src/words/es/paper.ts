@@ -49,10 +49,8 @@ export const paper: typeof English = {
   caged: 'En jaula',
   notCaged: 'Sin jaula',
   short: {
-    none: 'no',
     'signs none': 'se miró: ninguna',
     single: '1 por celda',
-    'torn-down': 'rotas',
     'capped worker': 'obrera',
     'capped drone-in-worker': 'zángano',
     other: 'otra',

@@ -34,7 +34,7 @@ export const trade: typeof English = {
       question: '¿No hay virgen ni celdas? Entonces introducir una reina fecundada.',
     },
     'eggs-after-introduction': {
-      name: 'Buscar los huevos de la reina comprada',
+      name: 'Buscar los huevos de la reina introducida',
       question: '¿Está poniendo?',
     },
     'worker-brood': {
