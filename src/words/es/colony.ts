@@ -72,7 +72,7 @@ export const colony: typeof English = {
       `En el sitio ${stand} ${tags.length === 1 ? 'está' : 'están'} también ${and(tags)}.`,
     unsent: 'Guardado en este teléfono, todavía sin enviar:',
     inBook: 'En el libro:',
-    signed: (what, when, by) => `${what}, ${when}, firmado ${by}.`,
+    signed: (what, when, by) => `${what}, ${when}, firmado por ${by}.`,
     backToToday: 'Volver a hoy',
     logAnother: 'Anotar otro',
     correctIt: 'Corregirlo',

@@ -105,7 +105,7 @@ export const paper: typeof English = {
     },
     anotherBox: 'Otra colmena',
     known: (day) => `En el libro para ${day}:`,
-    signedBy: (what, by) => `${what}, firmado ${by}`,
+    signedBy: (what, by) => `${what}, firmado por ${by}`,
     empty: 'no puede quedar vacía',
     noColony: (tag) => `no es de ninguna colonia de este apiario: “${tag}”`,
     both: (label) => `está marcado, pero también está lleno: ${label}. Dejar uno de los dos`,

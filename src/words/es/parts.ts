@@ -18,7 +18,7 @@ export const parts: typeof English = {
   colony: (n) => `${n} ${n === 1 ? 'colonia' : 'colonias'}`,
   signed: 'Firma',
   notYou: '¿No es usted?',
-  signedBy: (when, by) => `${when}, firmado ${by}`,
+  signedBy: (when, by) => `${when}, firmado por ${by}`,
   nothingLives: 'No vive nada en ella:',
   inspector: 'Inspector apícola:',
   noInspector: 'No está guardado el número de un inspector apícola.',

@@ -51,7 +51,7 @@ export const visit: typeof English = {
     foragers: (distance) =>
       `A menos de ${distance}, más o menos, las pecoreadoras regresan al sitio viejo y se pierden. Mover al anochecer, con la colmena cerrada, y poner ramas delante de la piquera para que aprendan el lugar de nuevo.`,
     youngQueen: (days) =>
-      `Una reina joven que ya aprendió el lugar viejo puede no regresar de su vuelo: ${days === null ? 'mover antes de que vuele, o esperar a que ponga' : `no mover ${days}, si puede esperar`}.`,
+      `Una reina joven que ya aprendió el lugar viejo puede no regresar de su vuelo: ${days === null ? 'mover antes de que vuele, o esperar a que ponga' : `no mover en estos días, si puede esperar: ${days}`}.`,
     treatingCaged:
       'Hay una reina en jaula ahí dentro: el ácido fórmico, el timol y similares pueden matarla. Atenderla primero.',
     treatingYoung:
