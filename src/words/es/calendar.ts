@@ -46,7 +46,7 @@ export const calendar: typeof English = {
     text: 'Si para entonces no tiene huevos ni celdas reales, solo queda un cuadro con huevos o una reina comprada.',
   },
   layingWorkers: {
-    title: 'amenazan las obreras ponedoras',
+    title: 'riesgo de obreras ponedoras',
     text: 'No está probado que haya reina, y la última cría joven tiene tres o cuatro semanas.',
   },
   broodless: {

@@ -1,8 +1,13 @@
 /** A colony’s page, in Spanish. */
 import type { colony as English } from '../en/colony.ts'
 
-const and = (names: readonly string[]): string =>
-  names.length < 2 ? names.join('') : `${names.slice(0, -1).join(', ')} y ${names.at(-1)}`
+/** 'Juno e Isolde': before the sound of an i, y becomes e. */
+const and = (names: readonly string[]): string => {
+  const last = names.at(-1) ?? ''
+  return names.length < 2
+    ? last
+    : `${names.slice(0, -1).join(', ')} ${/^h?[ií](?![aeou])/i.test(last) ? 'e' : 'y'} ${last}`
+}
 
 export const colony: typeof English = {
   day: (n) => `Día ${n}`,
@@ -50,7 +55,7 @@ export const colony: typeof English = {
     emergence: 'La reina sale de su celda',
     firstEgg: 'Primer huevo',
     workerBroodProof: 'Cría operculada de obrera como prueba',
-    layingWorkerRisk: 'Obreras ponedoras: de temer',
+    layingWorkerRisk: 'Riesgo de obreras ponedoras',
     broodless: 'Sin cría operculada (días para tratar contra ácaros)',
     provesNothing: {
       eggs: (until) => `Hasta el ${until}, los huevos no prueban nada nuevo`,
@@ -60,14 +65,14 @@ export const colony: typeof English = {
     otherBrood:
       'Puede venir de otra cría: la que llegó con ellas, o la que se dio. En panal construido desde el ingreso prueba de todos modos que una reina pone.',
     treatment:
-      'Un tratamiento en esos días alcanza a los ácaros, que no pueden esconderse en las celdas. Mascarilla con filtro, guantes, y la etiqueta registrada en el lugar: la etiqueta es la ley.',
+      'Un tratamiento en esos días alcanza a los ácaros, que no pueden esconderse en las celdas. Respirador, guantes, y la etiqueta del producto registrado en el lugar: la etiqueta es la ley.',
   },
   saved: {
     onStandToo: (tags, stand) =>
       `En el sitio ${stand} ${tags.length === 1 ? 'está' : 'están'} también ${and(tags)}.`,
     unsent: 'Guardado en este teléfono, todavía sin enviar:',
     inBook: 'En el libro:',
-    signed: (what, when, by) => `${what}, ${when}, firmado ${by}.`,
+    signed: (what, when, by) => `${what}, ${when}, firmado por ${by}.`,
     backToToday: 'Volver a hoy',
     logAnother: 'Anotar otro',
     correctIt: 'Corregirlo',
@@ -92,7 +97,7 @@ export const colony: typeof English = {
     bound: (tag) => `Retenida: ligada a ${tag}`,
     boundSuspected: (tag) => `Retenida: ligada a ${tag}, en la que se sospecha una enfermedad de la cría`,
     untilCleared:
-      'Hasta que esté anotado quién lo descartó, aquí no se acepta un traslado, una salida ni una unión.',
+      'Hasta que esté anotado quién descartó la enfermedad, aquí no se acepta un traslado, una salida ni una unión.',
     untilThen: 'Hasta entonces aquí no se acepta un traslado, una salida ni una unión.',
     did: (day, deed) => `${day}: ${deed}`,
     look: (days) =>

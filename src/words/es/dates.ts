@@ -71,19 +71,19 @@ export const dates: Words['dates'] = {
     const { opens, due, closes, answeredOn } = check
     switch (check.status) {
       case 'answered':
-        return answeredOn === undefined ? 'respondido' : `respondido ${day(answeredOn, today)}`
+        return answeredOn === undefined ? 'respondido' : `respondido el ${day(answeredOn, today)}`
       case 'void':
         return `era ${fromTo(opens, closes, today)}`
       case 'overdue':
-        return `${daysLate(closes, today)}, desde ${day(closes, today)}`
+        return `${daysLate(closes, today)}, desde el ${day(closes, today)}`
       case 'due':
         return closes === today
           ? 'hoy es el último día'
-          : `hasta ${day(closes, today)}, ${fromToday(closes, today)}`
+          : `hasta el ${day(closes, today)},${fromToday(closes, today)}`
       case 'open':
         return due === closes
-          ? `mejor hasta ${day(due, today)}`
-          : `mejor ${fromToday(due, today)}, ${day(due, today)}; último día ${day(closes, today)}`
+          ? `mejor hasta el ${day(due, today)}`
+          : `mejor ${fromToday(due, today)}, ${day(due, today)}; último día, el ${day(closes, today)}`
       case 'waiting':
         return `${fromTo(opens, closes, today)}, empieza ${fromToday(opens, today)}`
     }

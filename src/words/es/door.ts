@@ -44,7 +44,7 @@ export const account: Words['account'] = {
   title: 'Su cuenta',
   signedIn: (role, browsers) =>
     `${ROLES[role]}, con sesión abierta ${browsers === 1 ? 'solo en este navegador' : `en ${browsers} navegadores`}. En un navegador que no se usa durante un mes, la sesión se cierra.`,
-  changed: 'La frase de acceso está cambiada. En todos los demás navegadores se cerró la sesión.',
+  changed: 'La frase de acceso ya se cambió. En todos los demás navegadores se cerró la sesión.',
   keysBack: 'Las claves y las direcciones de calendario están anuladas.',
   signOut: 'Salir',
   signOutEverywhere: 'Salir en todas partes',

@@ -53,7 +53,7 @@ export const entries: typeof English = {
   beesOn: 'abejas en',
   broodOn: 'cría en',
   bees: (weight) => `${weight} de abejas`,
-  dead: (weight) => `${weight} muertas en la colmena`,
+  dead: (weight) => `${weight} de abejas muertas en la colmena`,
   tied: 'panal sujeto con ligas',
   notTied: 'sin panal sujeto',
   temper: (n) => `temperamento ${n} de 5`,

@@ -4,7 +4,7 @@ import type { errors as English } from '../en/errors.ts'
 export const errors: typeof English = {
   theYard: 'El apiario',
   noPage: {
-    title: 'No hay tal página',
+    title: 'Página no encontrada',
     heading: 'Esta página no existe',
     says: 'La dirección puede estar mal escrita o ser de una versión anterior.',
   },
@@ -17,12 +17,12 @@ export const errors: typeof English = {
       `La sesión es de ${name}. Si hace falta esta página, pedirla a quien es responsable del apiario.`,
   },
   noEntry: {
-    title: 'No hay tal anotación',
+    title: 'Anotación no encontrada',
     heading: 'Esta anotación no está en el diario',
     says: 'Las anotaciones nunca se borran: la dirección debe de estar mal. Buscar la colonia, y la anotación en su diario.',
   },
   noColony: {
-    title: 'No hay tal colonia',
+    title: 'Colonia no encontrada',
     heading: (tag) => `Ninguna colonia tiene la etiqueta “${tag}”`,
     nothingLike:
       'Ninguna etiqueta de este libro se le parece. Mirar qué está pintado en la colmena, o anotar su ingreso si todavía no lo tiene.',

@@ -56,7 +56,7 @@ export const fields: typeof English = {
     'removal.sprayed': {
       label: 'Rociada',
       asks: '¿Se roció la colonia con veneno?',
-      hint: 'Rociada: no guardar panal ni miel, ni darlos de comer.',
+      hint: 'Rociada: no guardar panal ni miel, ni dárselos a las abejas.',
     },
     'removal.site': {
       label: 'De dónde',
@@ -64,7 +64,7 @@ export const fields: typeof English = {
       hint: 'Privado: no sale en listas ni exportaciones.',
     },
     queenVirgin: { label: 'Si ya ponía', asks: 'Si se vio: ¿ya ponía?' },
-    queenMarked: { label: 'Marcada', asks: '¿Un color en la espalda?' },
+    queenMarked: { label: 'Marcada', asks: '¿Marcada con color?' },
     queenClipped: { label: 'Ala cortada', asks: '¿Sus alas?' },
     broodState: { label: 'La cría que vino' },
     note: { ...note, hint: 'La leen todos en el apiario: nada sobre el cliente.' },
@@ -116,7 +116,7 @@ export const fields: typeof English = {
   cage: { label: 'La jaula de la reina' },
   wash: { bees: { label: 'Abejas en la muestra' }, mites: { label: 'Ácaros contados' } },
   cleared: {
-    clearedBy: { label: 'Quién lo descartó' },
+    clearedBy: { label: 'Quién descartó la enfermedad' },
     reference: { label: 'Número de informe o de muestra', hint: 'Para poder mostrarlo después.' },
     note: { ...note, hint: 'Qué se miró, y cómo.' },
   },

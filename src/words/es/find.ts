@@ -19,5 +19,5 @@ export const find: typeof English = {
   countEntries: (n) => `${n} ${n === 1 ? 'anotación' : 'anotaciones'}`,
   called: (day) => `llamó el ${day}`,
   nameless: 'Sin nombre',
-  signed: (kind, by) => `${kind}, firmado ${by}`,
+  signed: (kind, by) => `${kind}, firmado por ${by}`,
 }

@@ -38,7 +38,7 @@ export const frame: typeof English = {
     authority: 'Autoridad',
     season: 'Temporada',
     rules: 'Reglas',
-    house: 'La casa',
+    house: 'Administración',
   },
   together: 'Páginas relacionadas',
   tabs: {

@@ -7,7 +7,7 @@ const washOrTreat = 'hacer otro lavado, o tratar (la etiqueta es la ley)'
 export const health: typeof English = {
   title: (tag) => `Sanidad de ${tag}`,
   boundToIt: 'Ligadas a ella:',
-  recordCleared: 'Anotar quién lo descartó',
+  recordCleared: 'Anotar quién descartó la enfermedad',
   recordLook: 'Anotar una revisión',
   mites: {
     title: 'Ácaros',
@@ -58,7 +58,7 @@ export const health: typeof English = {
       `La tapa se queda puesta hasta el ${day} por la reina joven: usar los días que siguen, o una manera que no abra nada.`,
     treated: (what) => `Tratada: ${what}.`,
     record: 'Anotar un tratamiento',
-    note: 'La etiqueta registrada en el lugar es la ley: dice cuánto, a qué temperatura, qué puede quedar puesto en la colmena, y si se puede cosechar miel. Mascarilla hecha para ese vapor, guantes resistentes a ácidos, gafas, manga larga; nadie a favor del viento. Otro lavado de 10 a 14 días después.',
+    note: 'La etiqueta del producto registrado en el lugar es la ley: dice cuánto, a qué temperatura, qué puede quedar puesto en la colmena, y si se puede cosechar miel. Respirador hecho para ese vapor, guantes resistentes a ácidos, gafas, manga larga; nadie donde el viento lleva el vapor. Otro lavado de 10 a 14 días después.',
   },
   disease: {
     title: 'Enfermedades de la cría',
@@ -76,7 +76,7 @@ export const health: typeof English = {
     ],
     after: 'Después',
     steps: [
-      'Cerrarla, con la piquera estrecha: las pilladoras lo llevan a la siguiente colmena.',
+      'Cerrarla, con la piquera estrecha: las pilladoras llevan la enfermedad a la siguiente colmena.',
       'No mover nada, no unir nada, no dar nada de ella, ni siquiera panal vacío. Este libro bloquea las tres cosas.',
       'Raspar y flamear la cuña, lavarse las manos, cambiar de guantes. Terminar aquí la ronda, o seguir con herramientas limpias.',
     ],
@@ -88,7 +88,7 @@ export const health: typeof English = {
       ' si se toma una muestra, se quema o se trata. Los antibióticos para esto son ilegales en muchas partes, y donde no lo son la esconden.',
     notCleared: 'Lo que no la descarta',
     whatNot:
-      ': que no haga hilo en el cerillo (las celdas recientes y las secas no lo hacen), o una revisión limpia posterior. Más o menos una de cada cinco colonias que llevan loque americana la muestra en un mes, la mitad en dos (afb.org.nz). Donde se sospechó, seguir mirando medio año.',
+      ': que no haga hilo en el cerillo (las celdas recientes y las secas no lo hacen), o una revisión limpia posterior. Más o menos una de cada cinco colonias que llevan loque americana la muestra en un mes, la mitad en dos (afb.org.nz). Donde se sospechó, seguir revisando medio año.',
     somethingElse: 'Probablemente otra cosa',
     whatElse:
       ': momias duras, blancas o grises (cría de cal), opérculos abultados sobre zánganos, unas pocas larvas enfriadas en la orilla después de una noche fría. Anotarlo de todos modos.',
@@ -113,11 +113,13 @@ export const health: typeof English = {
     stores: 'Reservas:',
     levels: { low: 'pocas', enough: 'bastan', heavy: 'muchas' },
     uncounted:
-      'Nadie contó las abejas, así que no se calcula cuánto necesitan. Contar los cuadros con abejas en la próxima visita.',
+      'Nadie contó las abejas, así que no se puede calcular cuánto necesitan. Contar los cuadros con abejas en la próxima visita.',
     needBefore: 'Si no entra nada, necesitan ',
-    need: (sugar, one, two) => `unos ${sugar} de azúcar por semana: ${one} de jarabe 1:1, o ${two} de 2:1`,
-    comb: (sugar) => `Cada cuadro hondo de panal que todavía tienen que construir cuesta unos ${sugar} más.`,
-    noBrood: 'sin cría, que nadie contó',
+    need: (sugar, one, two) =>
+      `cerca de ${sugar} de azúcar por semana: ${one} de jarabe 1:1, o ${two} de 2:1`,
+    comb: (sugar) =>
+      `Cada cuadro hondo de panal que todavía tienen que construir cuesta cerca de ${sugar} más.`,
+    noBrood: 'sin cría (nadie la contó)',
     ofBrood: (frames) => `${frames} de cría`,
     basis: (frames, brood, day, stale) =>
       `Calculado con ${frames} con abejas, ${brood}, contados el ${day}${stale ? ', hace mucho: contar otra vez' : ''}.`,
@@ -150,7 +152,7 @@ export const health: typeof English = {
     unwashed: (n) => `${n} sin lavado que cuente`,
     withSigns: (n) => `${n} con señales o pocas reservas`,
     withMites: (n) => `${n} con ácaros`,
-    toWash: 'Por hacerles un lavado',
+    toWash: 'Falta el lavado',
     toWashNote: 'Todavía sin lavado, o con uno demasiado viejo para contar.',
     well: 'Nada urgente',
     bound: 'Ligadas a una colonia sospechosa',

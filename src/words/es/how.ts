@@ -220,7 +220,7 @@ export const how: typeof English = {
         '¿No está claro qué se vio? Tomar una foto del panal y decirlo en la nota. A nadie le molesta una pregunta.',
         '“Favor de mirar esto” en una nota pone la colmena en la lista de un apicultor.',
         '¿Se tocó algo equivocado, o era otra colmena? “Corregirlo” está en cada anotación. Nada se pierde y nada es secreto.',
-        'Falta de aire, hinchazón o mareo después de una picadura: dejarlo todo y pedir ayuda.',
+        'Falta de aire, hinchazón o mareo después de una picadura: dejarlo todo y pedir ayuda de inmediato.',
       ],
     },
     {

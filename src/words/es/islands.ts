@@ -7,7 +7,7 @@ export const islands: typeof English = {
   iSee: 'Entendido',
   signInTheyGo: (waiting) => `${waiting}: entrar, y se envían.`,
   roundNotHere: 'La ronda todavía no está en este teléfono: abrir Hoy con señal.',
-  roundAsOf: (when) => `Este teléfono tiene la ronda de ${when}.`,
+  roundAsOf: (when) => `Este teléfono tiene la ronda del ${when}.`,
   promised: 'El navegador prometió conservarla.',
   mayClear: 'El navegador puede borrarla cuando le falta espacio; en la pantalla de inicio está más segura.',
   newerVersion: 'Hay una versión nueva lista. Lo que espera ser enviado pasa a ella.',
@@ -16,7 +16,7 @@ export const islands: typeof English = {
   clearedNothing:
     'Este navegador borró lo que el teléfono guardaba. No había nada por enviar; la ronda se bajó otra vez.',
   cleared: (unsent, when) =>
-    `Este navegador borró lo que el teléfono guardaba. ${unsent === 1 ? 'Se perdió 1 anotación' : `Se perdieron ${unsent} anotaciones`} sin enviar${when === null ? '' : `, la última de ${when}`}. Hay que ${unsent === 1 ? 'anotarla' : 'anotarlas'} otra vez. En la pantalla de inicio Resettle está más seguro.`,
+    `Este navegador borró lo que el teléfono guardaba. ${unsent === 1 ? 'Se perdió 1 anotación' : `Se perdieron ${unsent} anotaciones`} sin enviar${when === null ? '' : `, la última del ${when}`}. Hay que ${unsent === 1 ? 'anotarla' : 'anotarlas'} otra vez. En la pantalla de inicio Resettle está más seguro.`,
   draftSaved:
     'Esto ya está guardado. Guardarlo otra vez no cambia nada; para cambiarlo, corregirlo en el diario.',
   draftBack: (when, photos) =>

@@ -57,7 +57,7 @@ export const likely: typeof English = {
       emerged: 'una celda real nacida',
       'torn-down': 'celdas reales destruidas',
     },
-    roar: { heard: 'el bramido de colonia sin reina', 'not heard': 'ningún bramido de colonia sin reina' },
+    roar: { heard: 'el zumbido de colonia sin reina', 'not heard': 'ningún zumbido de colonia sin reina' },
   },
   day: 'Día',
   today: 'hoy',

@@ -12,7 +12,7 @@ const TROUBLES: readonly (readonly [RegExp, (...found: string[]) => string])[] =
   ],
   [
     /^the mail server went silent after taking the message; it may have gone out$/,
-    () => 'el servidor de correo se calló después de recibir el mensaje; puede que haya salido',
+    () => 'el servidor de correo dejó de responder después de recibir el mensaje; puede que haya salido',
   ],
   [
     /^the mail server could not be reached \((.+)\)$/,

@@ -18,7 +18,7 @@ export const parts: typeof English = {
   colony: (n) => `${n} ${n === 1 ? 'colonia' : 'colonias'}`,
   signed: 'Firma',
   notYou: '¿No es usted?',
-  signedBy: (when, by) => `${when}, firmado ${by}`,
+  signedBy: (when, by) => `${when}, firmado por ${by}`,
   nothingLives: 'No vive nada en ella:',
   inspector: 'Inspector apícola:',
   noInspector: 'No está guardado el número de un inspector apícola.',
@@ -31,7 +31,7 @@ export const parts: typeof English = {
   boxesOfToday: 'Colmenas de hoy',
   atTheBox: 'Junto a la colmena',
   cautions: (full, short) => [
-    'Picaduras: tener a mano el plan para la anafilaxia, y alguien al alcance de la voz.',
+    'Picaduras: tener a mano el plan para una reacción alérgica grave (anafilaxia), y alguien al alcance de la voz.',
     'Ahumador: sin pasto seco cerca. Colmena pesada: doblar las rodillas, o entre dos. Calor: agua.',
     `Abrir para una revisión completa con ${full} o más, para una corta con ${short}.`,
     'Sospecha de loque: cerrar, no mover ni unir, llamar al inspector apícola.',
@@ -40,6 +40,6 @@ export const parts: typeof English = {
   lookedAllWell: 'Se miró, todo bien',
   recordVisit: 'Anotar la visita',
   at: (tag) => ` en ${tag}`,
-  to: (tag) => ` a ${tag}`,
+  to: (tag) => ` en ${tag}`,
   of: (tag) => `: ${tag}`,
 }

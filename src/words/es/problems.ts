@@ -91,7 +91,7 @@ const KNOWN: readonly Known[] = [
   [
     /^no such colony on (.+?): (.+)\. Name one that was in the yard$/,
     (on = '', why = '') =>
-      `no había tal colonia el ${on}: ${said(why)}. Nombrar una que estuviera en el apiario`,
+      `esa colonia no estaba el ${on}: ${said(why)}. Nombrar una que estuviera en el apiario`,
   ],
   [
     /^is a second outcome; the colony already left the yard on (.+)$/,

@@ -65,12 +65,12 @@ export const round: typeof English = {
   missedTitle: (tag) => `No se pudo llegar a ${tag}`,
   saveAndWalk: 'Guardar y seguir',
   tryAgain: 'Intentar otra vez',
-  ahead: { 1: 'Mañana', 2: 'En 2 días', 3: 'En 3 días', 7: 'En una semana' },
+  ahead: { 1: 'Mañana', 2: 'Dentro de 2 días', 3: 'Dentro de 3 días', 7: 'Dentro de una semana' },
   closingToday: 'Hoy es el último día en que su cría joven puede volverse reina.',
   closingUntil: (day) => `Su cría joven solo puede volverse reina hasta el ${day}.`,
   beesDoNotWait: 'Las abejas no esperan: esto sigue en cada ronda hasta que alguien haya revisado.',
   threatenFrom: (day) =>
-    day === null ? 'Amenazan las obreras ponedoras.' : `Amenazan las obreras ponedoras desde el ${day}.`,
+    day === null ? 'Riesgo de obreras ponedoras.' : `Riesgo de obreras ponedoras desde el ${day}.`,
   staysOn: 'Sigue en cada ronda hasta que alguien haya revisado.',
   progress: (seen, of, late) =>
     `${seen} de ${of}${late === 0 ? '' : `, ${late} ${late === 1 ? 'atrasada' : 'atrasadas'}`}`,
@@ -83,14 +83,14 @@ export const round: typeof English = {
     `Calculado con las horas anotadas en ${visits} visitas aquí, y con lo usual donde esas no dicen nada.`,
   paceOwn: (visits) => `Calculado con las horas anotadas en ${visits} visitas aquí.`,
   again: (when) => `otra vez ${when}`,
-  wasToBe: (when) => `se iba a intentar otra vez ${when}`,
-  missed: (when, why, next) => `No se llegó ${when}: ${why}; ${next}.`,
+  wasToBe: (when) => `se iba a intentar otra vez el ${when}`,
+  missed: (when, why, next) => `No se llegó (${when}): ${why}; ${next}.`,
   urgency: {
     cellsToday: 'Último día en que la cría joven de aquí puede volverse reina',
     cellsUntil: (day) => `La cría joven de aquí solo puede volverse reina hasta el ${day}`,
     hasLayingWorkers: 'Tiene obreras ponedoras: cada día hay menos abejas que unir',
-    threatenFrom: (day) => `Amenazan las obreras ponedoras desde el ${day}`,
-    threatenNow: 'Amenazan ya las obreras ponedoras',
+    threatenFrom: (day) => `Riesgo de obreras ponedoras desde el ${day}`,
+    threatenNow: 'Ya hay riesgo de obreras ponedoras',
     toBeDone: (day) => `Hay que hacer algo, no solo mirar${day === null ? '' : `; hasta el ${day}`}`,
     lateSince: (day) => `Atrasado desde el ${day}`,
     mayBeDone: (day) => `Se puede hacer; último día ${day}`,
@@ -102,7 +102,7 @@ export const round: typeof English = {
     call: 'La llamada no espera: hacerla hoy, desde donde sea. La colmena se queda cerrada y en su lugar.',
     hasLayingWorkers:
       'Tiene obreras ponedoras: cría zánganos en vez de obreras, así que cada día hay menos abejas que unir.',
-    nearer: (day) => `Un día más cerca de las obreras ponedoras, que amenazan desde el ${day}.`,
+    nearer: (day) => `Un día más cerca del riesgo de obreras ponedoras, que empieza el ${day}.`,
     likelier:
       'Cada día son más probables las obreras ponedoras, y una colonia que las tiene casi no se puede salvar.',
     chancePasses:
@@ -112,7 +112,7 @@ export const round: typeof English = {
     waitsADay: 'Lo que hay que hacer ahí espera un día.',
     waitsUntil: (day) => `Lo que hay que hacer ahí espera; último día ${day}.`,
     laterStill: (day) => `Atrasado desde el ${day}, y más todavía.`,
-    becomesLate: (day) => `Hoy es el último día: atrasado desde el ${day}.`,
+    becomesLate: (day) => `Hoy es el último día: desde el ${day} está atrasado.`,
     canWait: 'Puede esperar.',
     canWaitUntil: (day) => `Puede esperar hasta el ${day}.`,
   },

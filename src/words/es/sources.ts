@@ -16,7 +16,7 @@ export const sources: Record<Rule, string> = {
   'new-queen-eggs':
     'Primer huevo 10.6 días después de nacer la reina, de 4 a 22 (Szabo et al. 1987); 12.9 (Pérez-Sato y Ratnieks 2006). Previsto a los 12; después de 21 ya no se espera.',
   'buy-queen':
-    'Práctica común; las obreras ponedoras son de temer 3 a 4 semanas después de la última cría joven.',
+    'Práctica común; hay riesgo de obreras ponedoras de 3 a 4 semanas después de la última cría joven.',
   'eggs-after-introduction': 'Práctica común: huevos de 3 a 10 días después de soltarla.',
   'worker-brood':
     'La cría de obrera se opercula 9 días después del huevo (Winston 1987); solo los opérculos planos de obrera prueban una reina fecundada.',
@@ -32,6 +32,6 @@ export const sources: Record<Rule, string> = {
   'unite-or-boost':
     'Práctica común: de 3 a 5 cuadros con abejas hacen una colonia de verano que puede vivir.',
   'laying-workers':
-    'Empiezan hacia los 14 días (Collison), 21 (Oliver 2021) o 30 días sin reina ni cría joven; sacudirlas fuera se discute.',
+    'Empiezan hacia los 14 días (Collison), 21 (Oliver 2021) o 30 días sin reina ni cría joven; sacudirlas lejos es discutido.',
   'move-out': 'El tiempo de espera del protocolo, y cada condición para salir cumplida.',
 }

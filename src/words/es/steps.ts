@@ -8,7 +8,7 @@ export const steps: typeof English = {
     steps: [
       'Escoger una hora templada y sin viento. Ponerse con el sol a la espalda, para que caiga en las celdas. Dos bocanadas de humo en la piquera, y esperar medio minuto.',
       'Sacar primero un cuadro de la orilla y apoyarlo aparte: así los demás salen sin aplastar abejas ni a la reina.',
-      'Ir cuadro por cuadro hasta la cría. Levantar derecho y despacio, y sostener cada cuadro sobre la colmena: si ella cae, cae en su casa.',
+      'Ir cuadro por cuadro hasta la cría. Levantar derecho y despacio, y sostener cada cuadro sobre la colmena: si la reina cae, cae en su casa.',
       'Buscar cuatro cosas y decir algo de cada una: huevos, larvas, opérculos, celdas reales en las orillas y en la cara. “No hay” es una respuesta, “no se miró” es otra. Media revisión no decide nada.',
       'Regresar los cuadros en su orden y hacia el mismo lado, cerrar, y tocar lo que se vio antes de seguir caminando.',
     ],
@@ -65,7 +65,7 @@ export const steps: typeof English = {
       'Solo puede quedar una reina: buscar la peor reina, o todas las celdas reales, y sacarlas.',
       'Al anochecer quitar la tapa de la colmena fuerte, la que tiene la reina. Poner una hoja de periódico sobre sus cuadros y rasgarla dos veces con la cuña.',
       'Poner la caja de la colonia débil sobre el papel, con tapa y correa. Dejar una sola piquera, abajo, y reducirla.',
-      'Más o menos en una semana el papel está roído: juntar los cuadros en tan pocas cajas como llenen. Anotar que la colonia débil se fue, unida, y a cuál colmena.',
+      'Más o menos en una semana el papel está roído: juntar los cuadros en las cajas que llenen, no más. Anotar que la colonia débil se fue, unida, y a cuál colmena.',
     ],
   },
   boost: {
@@ -117,7 +117,7 @@ export const steps: typeof English = {
     bring: 'nada más de lo que se tiene; ninguna herramienta pasa de aquí a otra colmena',
     steps: [
       'Opérculos hundidos, oscuros o con agujeros irregulares, larvas muertas que hacen hilo, mal olor: tomar una foto, regresar el cuadro, y parar.',
-      'Cerrar la colmena y reducir su piquera: las pilladoras lo llevan a la siguiente.',
+      'Cerrar la colmena y reducir su piquera: las pilladoras llevan la enfermedad a la siguiente.',
       'Marcar la colmena. Desde ahora nada entra ni sale: ni abejas, ni panal, ni miel, ni cuadros.',
       'Raspar la cuña y pasarla por la llama, lavarse las manos, cambiar los guantes. Terminar aquí la ronda, o seguir con herramientas limpias.',
       'Anotarlo con “Sospecha de enfermedad de la cría”, y llamar al inspector apícola. Si se toma muestra, se quema o se trata lo decide el inspector.',

@@ -27,7 +27,7 @@ export const today: typeof English = {
   united: 'Se unió',
   writeMore: 'Anotar más',
   nothingInOrOut: 'Nada entra ni sale de esta colmena',
-  layingWorkersThreaten: 'Amenazan las obreras ponedoras',
+  layingWorkersThreaten: 'Riesgo de obreras ponedoras',
   canRaiseToday: 'Solo hoy puede criar una reina',
   canRaiseUntil: (day) => `Solo puede criar una reina hasta el ${day}`,
   notInBook: (n) => `${n === 1 ? '1 anotación no está' : `${n} anotaciones no están`} en el libro`,

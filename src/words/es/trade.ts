@@ -34,7 +34,7 @@ export const trade: typeof English = {
       question: '¿No hay virgen ni celdas? Entonces introducir una reina fecundada.',
     },
     'eggs-after-introduction': {
-      name: 'Buscar los huevos de la reina comprada',
+      name: 'Buscar los huevos de la reina introducida',
       question: '¿Está poniendo?',
     },
     'worker-brood': {
@@ -115,7 +115,7 @@ export const trade: typeof English = {
     gone: 'Encontrada abandonada',
   },
   everyBroodFrame: 'Revisar cada cuadro de cría',
-  foundOn: (how, day, by) => `${how} el ${day}, firmado ${by}`,
+  foundOn: (how, day, by) => `${how} el ${day}, firmado por ${by}`,
   toConfirm: (how) => `${how}, por confirmar`,
   nothingPlanned: 'nada previsto',
   canWait: (day) => `puede esperar hasta el ${day}`,

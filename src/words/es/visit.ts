@@ -7,7 +7,7 @@ const nothingNew = (what: string, day: string): string =>
 export const visit: typeof English = {
   proof: {
     suspected:
-      'Se sospecha una enfermedad de la cría. Nada está probado, pero la colonia queda retenida: no se mueve, no se une y no se saca nada de ella hasta que alguien anote quién lo descartó.',
+      'Se sospecha una enfermedad de la cría. Nada está probado, pero la colonia queda retenida: no se mueve, no se une y no se saca nada de ella hasta que alguien anote quién la descartó.',
     eggsUntil: (day) =>
       `Los huevos no prueban nada nuevo hasta después del ${day}: pueden venir de cría que llegó con ellas o que se dio.`,
     openUntil: (day) => nothingNew('La cría abierta', day),
@@ -28,7 +28,7 @@ export const visit: typeof English = {
       `Brava la última vez (${temper} de 5): velo completo y guantes, y alguien al alcance de la voz. Donde hay abejas africanizadas deciden las normas locales.`,
     quiet:
       'Dejar la tapa puesta: una reina joven puede estar saliendo de su celda, o volando para fecundarse.',
-    sprayed: 'Rociada antes del rescate: no guardar su panal ni su miel, ni darlos de comer.',
+    sprayed: 'Rociada antes del rescate: no guardar su panal ni su miel, ni dárselos a las abejas.',
     buyQueen:
       'Buscar primero una virgen y celdas reales, y cortar las celdas: cualquiera de ellas mata a una reina comprada.',
     giveFrame: 'Tomar el cuadro de una colonia en la que se buscaron enfermedades de la cría y no se vieron.',
@@ -49,9 +49,9 @@ export const visit: typeof English = {
   },
   moving: {
     foragers: (distance) =>
-      `A menos de unos ${distance} las pecoreadoras regresan al sitio viejo y se pierden. Mover al anochecer, con la colmena cerrada, y poner ramas delante de la piquera para que aprendan el lugar de nuevo.`,
+      `A menos de ${distance}, más o menos, las pecoreadoras regresan al sitio viejo y se pierden. Mover al anochecer, con la colmena cerrada, y poner ramas delante de la piquera para que aprendan el lugar de nuevo.`,
     youngQueen: (days) =>
-      `Una reina joven que ya aprendió el lugar viejo puede no regresar de su vuelo: ${days === null ? 'mover antes de que vuele, o esperar a que ponga' : `no mover ${days}, si puede esperar`}.`,
+      `Una reina joven que ya aprendió el lugar viejo puede no regresar de su vuelo: ${days === null ? 'mover antes de que vuele, o esperar a que ponga' : `no mover en estos días, si puede esperar: ${days}`}.`,
     treatingCaged:
       'Hay una reina en jaula ahí dentro: el ácido fórmico, el timol y similares pueden matarla. Atenderla primero.',
     treatingYoung:

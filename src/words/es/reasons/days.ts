@@ -39,7 +39,7 @@ const CAUSES: typeof EnglishCauses = {
   'stopped-laying': ({ about }) =>
     `la reina que puso hasta alrededor del ${d(about)} dejó de poner o ya no está`,
   'drone-layer': () =>
-    'solo hay cría de zángano en celdas de obrera: la reina no está fecundada, o está mal fecundada. Buscarla y sacarla. ¿Hay también opérculos planos de obrera, una mancha mezclada de una reina que acaba de empezar? Entonces revisar otra vez en una semana antes de hacerlo',
+    'solo hay cría de zángano en celdas de obrera: la reina no está fecundada, o está mal fecundada. Buscarla y sacarla. ¿Hay también opérculos planos de obrera, una mancha de cría mezclada, como la de una reina que acaba de empezar? Entonces revisar otra vez en una semana antes de hacerlo',
   'test-frame-and-no-eggs': ({ on }) => `no hay celdas en el cuadro con huevos, ni huevos el ${d(on)}`,
   neither: ({ on }) => `no hay huevos ni celdas reales el ${d(on)}`,
   'no-living-brood': ({ on }) => `, y el ${d(on)} no quedaba cría joven viva`,

@@ -10,7 +10,9 @@ function when({ act, days }: Way): string {
     case 'look':
       return days === 0 ? 'si se revisa ahora' : `si se espera ${time}`
     case 'give':
-      return days === 0 ? 'si se da ahora un cuadro con huevos' : `si se da un cuadro con huevos en ${time}`
+      return days === 0
+        ? 'si se da ahora un cuadro con huevos'
+        : `si se da un cuadro con huevos dentro de ${time}`
     case 'boost':
       return 'si se da un cuadro de cría operculada'
     case 'queen':
