@@ -79,7 +79,7 @@ export const dates: Words['dates'] = {
       case 'due':
         return closes === today
           ? 'hoy es el último día'
-          : `hasta el ${day(closes, today)},${fromToday(closes, today)}`
+          : `hasta el ${day(closes, today)}, ${fromToday(closes, today)}`
       case 'open':
         return due === closes
           ? `mejor hasta el ${day(due, today)}`

@@ -22,7 +22,7 @@ export const paper: typeof English = {
     opened: 'Tapa',
     eggs: 'Huevos',
     open: 'Cría abierta',
-    capped: 'Cría operculada',
+    capped: 'Cría operc.',
     onFreshComb: 'Esa cría',
     cells: 'Celdas reales',
     cellCount: 'Cuántas',
@@ -50,6 +50,8 @@ export const paper: typeof English = {
   notCaged: 'Sin jaula',
   short: {
     'signs none': 'se miró: ninguna',
+    'torn-down': 'rotas',
+    'cells capped': 'operc.',
     single: '1 por celda',
     'capped worker': 'obrera',
     'capped drone-in-worker': 'zángano',
