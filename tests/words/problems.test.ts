@@ -94,7 +94,7 @@ describe('problems in Spanish', () => {
     ).toBe('no concuerda con la visita del dom 10 may: mar 12 may es antes del ingreso, del jue 14 may')
     expect(
       spanish.forms.problem('does not go with the clearance of disease of Sun 10 May, which is missing'),
-    ).toBe('no concuerda con el descarte de la enfermedad del dom 10 may: falta')
+    ).toBe('no concuerda con el aviso de que está sana del dom 10 may: falta')
     expect(spanish.forms.problem('does not go with an earlier entry, which is missing')).toBe(
       'no concuerda con una anotación anterior: falta',
     )

@@ -7,7 +7,7 @@ export const entries: typeof English = {
     move: 'el traslado',
     'queen-cage': 'la mirada a la jaula de la reina',
     inspection: 'la visita',
-    'disease-cleared': 'el descarte de la enfermedad',
+    'disease-cleared': 'el aviso de que está sana',
     'mite-wash': 'el lavado para ácaros',
     'ties-removed': 'las ligas quitadas',
     given: 'lo que se dio',
