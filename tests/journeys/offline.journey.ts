@@ -122,8 +122,10 @@ it('every way in which sending can fail keeps every entry, and says how it stand
     await visit(page, 'W-01', 'answer lost')
     expect(notes()).toEqual(['answer lost'])
     expect(await line(page)).toContain('1 waiting to be sent')
-    wire.fate(() => 'pass')
+    // The wire is whole again only once the page is there: it sends by itself what waits when it is opened.
     await page.goto('/outbox')
+    await page.getByRole('button', { name: 'Send now' }).waitFor()
+    wire.fate(() => 'pass')
     await press(page, 'Send now')
     await sent()
     expect(notes()).toEqual(['answer lost'])
