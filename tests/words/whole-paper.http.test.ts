@@ -33,10 +33,10 @@ import {
 import type { Frame } from '../../src/parts/index.ts'
 import { guardFor } from '../../src/people/index.ts'
 import { pageOf } from '../../src/phone/no-signal.ts'
-import { ACTS, wordsIn } from '../../src/words/index.ts'
-import { writeFilled } from '../support/filled.ts'
-import { NAMES, ORIGIN, type TestYard, testYard } from '../support/yard-app.ts'
+import { ACTS } from '../../src/words/index.ts'
+import { NAMES, ORIGIN, type TestYard } from '../support/yard-app.ts'
 import { MADE_UP } from './made-up.ts'
+import { madeUpYard } from './made-up-yard.ts'
 import { leftIn, writtenIn } from './plain-words.ts'
 
 const DAY = '2026-06-10'
@@ -45,14 +45,7 @@ let yard: TestYard
 let typed: string[]
 
 beforeAll(async () => {
-  const file = join(folder, 'yard.db')
-  writeFilled(file, DAY)
-  yard = testYard({
-    file,
-    day: DAY,
-    deps: { words: (language) => (language === 'en' ? wordsIn('en') : MADE_UP) },
-  })
-  await yard.session('helper')
+  yard = await madeUpYard(folder, DAY)
   // The feed and the digest are made when no browser asks: in the language of the account.
   await yard.post('helper', '/account/language', { language: 'es' })
   typed = writtenIn(yard.services.store, [...Object.values(NAMES), 'Letter', 'yard.test', 'colony'])

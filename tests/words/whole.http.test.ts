@@ -6,10 +6,9 @@ import { mkdtempSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
-import { wordsIn } from '../../src/words/index.ts'
-import { writeFilled } from '../support/filled.ts'
-import { NAMES, type TestYard, testYard } from '../support/yard-app.ts'
-import { MADE_UP, madeUp, textsOf } from './made-up.ts'
+import { NAMES, type TestYard } from '../support/yard-app.ts'
+import { madeUp, textsOf } from './made-up.ts'
+import { madeUpYard } from './made-up-yard.ts'
 import { leftIn, writtenIn } from './plain-words.ts'
 
 const DAY = '2026-06-10'
@@ -19,14 +18,7 @@ let yard: TestYard
 let typed: string[]
 
 beforeAll(async () => {
-  const file = join(folder, 'yard.db')
-  writeFilled(file, DAY)
-  yard = testYard({
-    file,
-    day: DAY,
-    deps: { words: (language) => (language === 'en' ? wordsIn('en') : MADE_UP) },
-  })
-  await yard.session('helper')
+  yard = await madeUpYard(folder, DAY)
   typed = writtenIn(yard.services.store, Object.values(NAMES))
 })
 afterAll(() => {
