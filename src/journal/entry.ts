@@ -25,11 +25,23 @@ const frames = z
     z.maximum(60, 'must be at most 60 frames'),
     z.multipleOf(0.25, 'must be in quarter frames (0.25, 0.5, …)'),
   )
-const temper = z.optional(
-  z
-    .int()
-    .check(z.minimum(1, 'must be 1 (calm) to 5 (fierce)'), z.maximum(5, 'must be 1 (calm) to 5 (fierce)')),
-)
+/** 1 calm to 5 fierce. */
+export const temper = z
+  .int()
+  .check(z.minimum(1, 'must be 1 (calm) to 5 (fierce)'), z.maximum(5, 'must be 1 (calm) to 5 (fierce)'))
+/** Brood comb that comes along, in frames. */
+export const broodComb = z.strictObject({
+  eggs: z.optional(frames),
+  open: z.optional(frames),
+  capped: z.optional(frames),
+})
+/** Bees in the box: frames they cover, or their weight. */
+export const beesBoxed = z
+  .strictObject({
+    frames: z.optional(frames),
+    kg: z.optional(z.number().check(z.minimum(0), z.maximum(20))),
+  })
+  .check(z.refine((b) => b.frames !== undefined || b.kg !== undefined, 'needs frames or kg'))
 const hours = z
   .number()
   .check(z.minimum(0, 'must not be negative'), z.maximum(240, 'must be at most 240 hours'))
@@ -148,9 +160,7 @@ export const intake = z.strictObject({
   stand: z.optional(stand),
   queen: z.enum(QUEEN_AT_INTAKE),
   /** Brood comb that came along. Left out: unknown. All three 0: none. */
-  brood: z.optional(
-    z.strictObject({ eggs: z.optional(frames), open: z.optional(frames), capped: z.optional(frames) }),
-  ),
+  brood: z.optional(broodComb),
   /** Hours from opening to boxed may stand here as well as in `removal`; read both through `hoursOpenToBoxed`. */
   hoursOpenToBoxed: z.optional(hours),
   /** Of a queen caged or loose: a virgin, as a cast swarm brings. Left out: taken for one that lays. */
@@ -161,17 +171,10 @@ export const intake = z.strictObject({
   broodState: z.optional(z.enum(BROOD_STATES)),
   broodCare: z.optional(z.enum(['closed-chest', 'open-air'])),
   queenCells: z.optional(z.enum(['none', 'open', 'capped'])),
-  bees: z.optional(
-    z
-      .strictObject({
-        frames: z.optional(frames),
-        kg: z.optional(z.number().check(z.minimum(0), z.maximum(20))),
-      })
-      .check(z.refine((b) => b.frames !== undefined || b.kg !== undefined, 'needs frames or kg')),
-  ),
+  bees: z.optional(beesBoxed),
   deadBeesKg: z.optional(z.number().check(z.minimum(0), z.maximum(20))),
   tiedComb: z.optional(z.boolean()),
-  temper,
+  temper: z.optional(temper),
   note,
   photos,
 })
@@ -197,7 +200,7 @@ const inspection = z.strictObject({
   /** No bees in it, all dead, or gone: with the lid on or off. */
   lost: z.optional(z.enum(LOST_BOX)),
   searched: z.optional(z.enum(SEARCHED)),
-  temper,
+  temper: z.optional(temper),
   note,
   photos,
 })

@@ -119,6 +119,10 @@ export function historyAs(tag: string, kept: readonly StandingEntry[]): History 
 
 const INSIDE = ['eggs', 'open', 'capped', 'cells'] as const
 
+/** The last look with the lid off. */
+export const lastOpening = ({ entries }: History): StandingEntry | undefined =>
+  entries.findLast((e) => e.kind === 'inspection' && e.opened)
+
 /**
  * What in these entries of one colony contradicts itself, the others, or the calendar. Empty when all is well.
  * Numbers entries by their place in the list, from 1.

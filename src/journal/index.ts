@@ -2,6 +2,8 @@
 export { type Disagreement, saysNothing, withDayLooks } from './day-looks.ts'
 export {
   BROOD_STATES,
+  beesBoxed,
+  broodComb,
   CLEARED_BY,
   type DiseaseCleared,
   day,
@@ -37,6 +39,7 @@ export {
   SIGNS,
   SYRUPS,
   tag,
+  temper,
 } from './entry.ts'
 export { type Happening, happeningOf } from './happening.ts'
 export {
@@ -44,6 +47,7 @@ export {
   type History,
   historyAs,
   historyOf,
+  lastOpening,
   replacements,
   type StandingEntry,
   standing,

@@ -4,22 +4,12 @@
  */
 
 import * as z from 'zod/mini'
-import { METHODS, QUEEN_AT_INTAKE } from '../journal/index.ts'
+import { beesBoxed, broodComb, METHODS, QUEEN_AT_INTAKE, temper } from '../journal/index.ts'
 import { DRAWN } from './drawing.ts'
 import { day, money, photos, several, text, time } from './kinds.ts'
 import { clearance, moment, noted, place, secondName, withoutGo } from './said-by-others.ts'
 
 const yesNo = z.enum(['yes', 'no', 'unknown'])
-const frames = z
-  .number()
-  .check(
-    z.minimum(0, 'must not be negative'),
-    z.maximum(60, 'must be at most 60 frames'),
-    z.multipleOf(0.25, 'must be in quarter frames (0.25, 0.5, …)'),
-  )
-const temper = z
-  .int()
-  .check(z.minimum(1, 'must be 1 (calm) to 5 (fierce)'), z.maximum(5, 'must be 1 (calm) to 5 (fierce)'))
 const celsius = z.number().check(z.minimum(-30), z.maximum(60))
 /** A length of the nest, of what covers it, or of a cut. */
 const millimetres = z.number().check(z.minimum(0, 'must not be negative'))
@@ -205,19 +195,10 @@ export const work = z.strictObject({
   method: z.optional(z.enum(METHODS)),
   queen: z.optional(z.enum(QUEEN_AT_INTAKE)),
   queenFoundAt: z.optional(time),
-  brood: z.optional(
-    z.strictObject({ eggs: z.optional(frames), open: z.optional(frames), capped: z.optional(frames) }),
-  ),
+  brood: z.optional(broodComb),
   broodCare: z.optional(z.enum(['closed-chest', 'open-air'])),
   queenCells: z.optional(z.enum(['none', 'open', 'capped'])),
-  bees: z.optional(
-    z
-      .strictObject({
-        frames: z.optional(frames),
-        kg: z.optional(z.number().check(z.minimum(0), z.maximum(20))),
-      })
-      .check(z.refine((b) => b.frames !== undefined || b.kg !== undefined, 'needs frames or kg')),
-  ),
+  bees: z.optional(beesBoxed),
   deadBeesKg: z.optional(z.number().check(z.minimum(0), z.maximum(20))),
   tiedComb: z.optional(z.boolean()),
   temper: z.optional(temper),
