@@ -1,5 +1,6 @@
 /** The short forms of health: a wash, feed, and clearing a suspected disease. */
 
+import type { Child } from 'hono/jsx'
 import { FIELDS, Fields } from '../../forms/index.ts'
 import { treatmentRisk } from '../../words/index.ts'
 import {
@@ -13,44 +14,55 @@ import {
 } from '../entries/index.ts'
 import { TreatmentNote } from './guide.tsx'
 
-const back = (p: EntryFormView) => ({
-  href: `${p.path}/health`,
-  label: p.frame.words.health.title(p.summary.tag),
-})
+/** A short form that leads back to the colony's health. */
+const HealthForm = (
+  p: EntryFormView & {
+    kind: 'mite-wash' | 'given' | 'disease-cleared'
+    title: string
+    /** Where it is sent, below the colony's own address. */
+    to: string
+    button: string
+    intro?: Child
+    children: Child
+  },
+) => (
+  <SmallFormPage
+    frame={p.frame}
+    form={p.form}
+    kind={p.kind}
+    title={p.title}
+    action={`${p.path}/${p.to}`}
+    back={{ href: `${p.path}/health`, label: p.frame.words.health.title(p.summary.tag) }}
+    button={p.button}
+    intro={p.intro}
+  >
+    {p.children}
+  </SmallFormPage>
+)
 
 export const WashPage = (p: EntryFormView) => {
   const said = p.frame.words.health.forms
   return (
-    <SmallFormPage
-      frame={p.frame}
-      form={p.form}
+    <HealthForm
+      {...p}
       kind="mite-wash"
       title={said.washTitle(p.summary.tag)}
-      action={`${p.path}/wash`}
-      back={back(p)}
+      to="wash"
       button={said.saveWash}
     >
       <WashFields form={p.form} frame={p.frame} />
       <DayField form={p.form} frame={p.frame} kind="mite-wash" />
-    </SmallFormPage>
+    </HealthForm>
   )
 }
 
 export const FeedPage = (p: EntryFormView) => {
   const said = p.frame.words.health.forms
   return (
-    <SmallFormPage
-      frame={p.frame}
-      form={p.form}
-      kind="given"
-      title={said.feedTitle(p.summary.tag)}
-      action={`${p.path}/feed`}
-      back={back(p)}
-      button={said.saveFeed}
-    >
+    <HealthForm {...p} kind="given" title={said.feedTitle(p.summary.tag)} to="feed" button={said.saveFeed}>
       <FeedFields form={p.form} frame={p.frame} />
       <DayField form={p.form} frame={p.frame} kind="given" />
-    </SmallFormPage>
+    </HealthForm>
   )
 }
 
@@ -66,13 +78,11 @@ const Risk = ({ frame, summary: { plan } }: EntryFormView) => {
 export const TreatPage = (p: EntryFormView) => {
   const said = p.frame.words.health.forms
   return (
-    <SmallFormPage
-      frame={p.frame}
-      form={p.form}
+    <HealthForm
+      {...p}
       kind="given"
       title={said.treatTitle(p.summary.tag)}
-      action={`${p.path}/treat`}
-      back={back(p)}
+      to="treat"
       button={said.saveTreatment}
       intro={
         <div class="notice">
@@ -91,18 +101,16 @@ export const TreatPage = (p: EntryFormView) => {
         show={['note']}
         with={{ note: { hint: said.noteHint } }}
       />
-    </SmallFormPage>
+    </HealthForm>
   )
 }
 
 export const ClearedPage = (p: EntryFormView) => (
-  <SmallFormPage
-    frame={p.frame}
-    form={p.form}
+  <HealthForm
+    {...p}
     kind="disease-cleared"
     title={`Clear ${p.summary.tag} of a suspected disease`}
-    action={`${p.path}/cleared`}
-    back={back(p)}
+    to="cleared"
     button="Record that it is cleared"
     intro={
       <div class="notice">
@@ -116,5 +124,5 @@ export const ClearedPage = (p: EntryFormView) => (
   >
     <ClearedFields form={p.form} frame={p.frame} />
     <DayField form={p.form} frame={p.frame} kind="disease-cleared" />
-  </SmallFormPage>
+  </HealthForm>
 )
