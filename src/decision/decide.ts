@@ -28,6 +28,13 @@ const PLAINLY = 0.03
 /** A queen is sent for ahead where having her in time is worth this share of a colony more. */
 const ORDERED = 0.02
 
+/** Whether a graver option is taken in place of a gentler one. */
+function goesBefore(graver: Option, gentler: Option, worth: number): boolean {
+  const more = graver.keeps - gentler.keeps
+  if (graver.act === 'queen' && more < -PLAINLY) return false
+  return graver.value > gentler.value + (more > PLAINLY ? 0 : GRAVER * worth)
+}
+
 /** The option to take. Of looks the best day, the later of two alike; of gifts the sooner; a graver act only if it is plainly worth more. */
 function choose(options: readonly Option[], worth: number): Option | null {
   let chosen: Option | null = null
@@ -38,11 +45,7 @@ function choose(options: readonly Option[], worth: number): Option | null {
       .filter((o) => o.value >= top - NOISE * worth)
       .sort((a, b) => (act === 'look' ? b.inDays - a.inDays : a.inDays - b.inDays))[0]
     if (candidate === undefined) continue
-    const more = chosen === null ? 0 : candidate.keeps - chosen.keeps
-    const least = chosen === null ? Number.NEGATIVE_INFINITY : chosen.value
-    const graver = candidate.value <= least + (more > PLAINLY ? 0 : GRAVER * worth)
-    const vain = act === 'queen' && more < -PLAINLY
-    if (!graver && !vain) chosen = candidate
+    if (chosen === null || goesBefore(candidate, chosen, worth)) chosen = candidate
   }
   return chosen
 }

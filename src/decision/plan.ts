@@ -2,7 +2,7 @@
 
 import { addDays, type Day, daysBetween } from '../days.ts'
 import { DEFAULT_RATES, KINDS, type Kind, type KindShares, type Model } from '../forecast/index.ts'
-import type { History } from '../journal/index.ts'
+import { type History, lastOpening } from '../journal/index.ts'
 import {
   type Action,
   type Adviser,
@@ -160,7 +160,7 @@ function doubted(history: History, plan: Plan, odds: KindShares): Plan['advice']
   const { asOf: today, quiet } = plan
   const { action } = plan.advice
   const share = Math.round(100 * (odds.laying + odds.present))
-  const last = history.entries.findLast((e) => e.kind === 'inspection' && e.opened)
+  const last = lastOpening(history)
   const again =
     last === undefined ? today : addDays(last.on, share >= SURE && action !== 'move-out' ? PLAIN : SETTLE)
   const before = action === 'move-out' ? 'it-goes' : 'she-is-given-up'

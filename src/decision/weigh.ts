@@ -2,7 +2,7 @@
 import { TEST_FRAME_IGNORED_AFTER } from '../biology/index.ts'
 import { addDays, type Day, daysBetween } from '../days.ts'
 import { oddsToday } from '../forecast/index.ts'
-import type { History } from '../journal/index.ts'
+import { type History, lastOpening } from '../journal/index.ts'
 import {
   type Advised,
   type Context,
@@ -237,7 +237,7 @@ function lastLook(c: Context): Weighed | null {
   const { s, today, readiness } = c
   const barred = mayOpen(s, today)?.code
   if (barred !== undefined && barred !== 'cold-season') return null
-  const last = s.history.entries.findLast((e) => e.kind === 'inspection' && e.opened)
+  const last = lastOpening(s.history)
   if (last !== undefined && daysBetween(last.on, today) < LOOKED_LATELY) return null
   const warm = barred === undefined ? [] : [{ code: 'warm-day-only' } as const]
   const unmet = readiness.unmet.map((u) => u.reason)

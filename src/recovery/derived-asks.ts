@@ -1,5 +1,6 @@
 /** Questions, and shifts of questions, that follow from the whole story rather than from one entry. */
 import { addDays, type Day, daysBetween, earlier, later } from '../days.ts'
+import { lastOpening } from '../journal/index.ts'
 import type { DayRange, Readiness } from './plan-types.ts'
 import { readySince } from './readiness.ts'
 import { CHORES, factsOf, type Rule, rulesWhere } from './rules.ts'
@@ -45,8 +46,7 @@ const OPENED_LATELY = 7
  * that cannot wait so long, and the day on which the box is opened for it: not within days of another opening.
  */
 export function choresWaitFor(s: State, look: Day): { ask: Ask; from: Day } | null {
-  const opened = s.history.entries.findLast((e) => e.kind === 'inspection' && e.opened)
-  const rested = addDays(opened?.on ?? s.history.intake.on, OPENED_LATELY)
+  const rested = addDays(lastOpening(s.history)?.on ?? s.history.intake.on, OPENED_LATELY)
   const late = CHORES.flatMap((rule) => s.pending(rule) ?? []).filter((ask) => ask.closes < look)
   const [presses] = late.filter((ask) => daysBetween(ask.closes, look) > (WAITS_FOR_LOOK[ask.rule] ?? 0))
   const from =
@@ -67,7 +67,7 @@ export function choresWaitFor(s: State, look: Day): { ask: Ask; from: Day } | nu
 export function keepFromHeld(s: State, today: Day, exposure: Exposure | null): void {
   if (s.lost !== null) for (const rule of rulesWhere(() => true)) s.void(rule, today)
   if (s.diseaseLook?.suspected !== true && exposure === null) return
-  for (const rule of rulesWhere((f) => f.task === 'chore')) s.void(rule, today)
+  for (const rule of CHORES) s.void(rule, today)
 }
 
 /** Days since the last young brood after which a test frame, not given, is asked for no more: the ladder has its own say. */

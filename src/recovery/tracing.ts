@@ -177,7 +177,6 @@ function meetingsOf(colonies: readonly Traced[]): (sick: Traced, from: Day) => T
     if (known === undefined) index.set(key, [c])
     else known.push(c)
   }
-  const place = new Map(colonies.map((c, i) => [c, i]))
   const stays: { c: Traced; from: Day; to: Day }[] = []
   const robberies: { c: Traced; days: Day[] }[] = []
   for (const c of colonies) {
@@ -197,7 +196,7 @@ function meetingsOf(colonies: readonly Traced[]): (sick: Traced, from: Day) => T
       if (day >= from) for (const s of stays) if (s.from <= day && day <= s.to) found.add(s.c)
     for (const { c, days } of robberies)
       if (days.some((day) => day >= from && wasHere(sick, day))) found.add(c)
-    return [...found].sort((a, b) => (place.get(a) ?? 0) - (place.get(b) ?? 0))
+    return colonies.filter((c) => found.has(c))
   }
 }
 
