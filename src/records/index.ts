@@ -58,6 +58,7 @@ export {
   signature,
   site,
   VACUUMS,
+  WIRES,
   type Work,
   work,
 } from './removal-sheet.ts'

@@ -4,7 +4,7 @@ import type { Sheet } from '../../records/index.ts'
 import { cuts, tradesNeeded } from './hazards.ts'
 import { climbs, fierce } from './people.ts'
 
-/** `ticked`: stings, ladder, water and fire are asked one by one below, and not said here as well. */
+/** `ticked`: stings, ladder, water and smoker are asked one by one below, and not said here as well. */
 export const FirstCheck = ({ sheet, ticked = false }: { sheet: Sheet; ticked?: boolean }) => (
   <aside class="first-check" aria-label="Check first">
     <h2>Check first</h2>

@@ -38,7 +38,7 @@ export const CallFields = ({ types, ...p }: Pick<PartFieldsProps, 'form' | 'fram
     <Fields
       {...p}
       of={PART_FIELDS.job}
-      show={['what', 'since', 'access', 'sprayed', 'bystanders', 'caller']}
+      show={['what', 'since', 'access', 'heightM', 'sprayed', 'bystanders', 'caller']}
       with={{ what: { choices: [...removalTypes(types).map(hanging), ...NOT_A_TYPE] } }}
     />
     <p class="hint">Private: helpers see none of this.</p>
@@ -52,16 +52,7 @@ export const CallFields = ({ types, ...p }: Pick<PartFieldsProps, 'form' | 'fram
 /** One that has gone into something is what it has gone into. */
 const hanging = (c: Choice): Choice => (c.value === 'swarm' ? { ...c, hint: 'hanging free' } : c)
 
-const LATER = [
-  'photos',
-  'wayIn',
-  'email',
-  'told',
-  'heightM',
-  'sprayedNote',
-  'bystandersNote',
-  'calledOn',
-] as const
+const LATER = ['photos', 'wayIn', 'email', 'told', 'sprayedNote', 'bystandersNote', 'calledOn'] as const
 
 const SiteFields = (p: PartFieldsProps) => (
   <>
