@@ -120,7 +120,8 @@ export const noted = z.strictObject({
 })
 
 /** Why it was begun although no “go” stood. */
-export const WITHOUT_GO = ['said-aloud', 'could-not-wait', 'open-already'] as const
+/** `sent-later`: said by the server, of a “go” that it did not see on the day. */
+export const WITHOUT_GO = ['said-aloud', 'could-not-wait', 'open-already', 'sent-later'] as const
 
 export const withoutGo = z.strictObject({
   why: z.enum(WITHOUT_GO),

@@ -118,7 +118,7 @@ test('times by hand without a “Go” are kept only with a name and a reason, a
     expect(wordsOf((await yard.get(page)).text), page).toMatch(
       /Begun without a “go”.*It could not wait \(Ines, 2026-06-12 12:00\)/,
     )
-  await yard.post('/intake', { ...INTAKE, on: DAY })
+  await yard.post('/intake', { ...INTAKE, on: DAY, otherJob: 'yes' })
   const today = await yard.get('/')
   expect(wordsOf(today.text)).toContain('1 removal was begun without a “go”')
   // A go that is decided afterwards does not unsay it, nor does another save.
@@ -580,4 +580,38 @@ test('without an address there is nowhere to send an ambulance to', async () => 
   const answer = await yard.post(`${PATH}/check`, { ...(await standing(`${PATH}/check`)), is: 'go' })
   expect(answer.status).toBe(422)
   expect(wordsOf(answer.text)).toContain('Plan for stings')
+})
+
+test('an intake beside its open sheet is not passed by in silence', async () => {
+  const shown = await yard.get('/intake')
+  expect(wordsOf(shown.text)).toContain('Ottoline Fairweather, 4 Invented Row')
+  expect(shown.text).toContain(`href="${PATH}#now"`)
+  const log = (more: object) => yard.post('/intake', { ...INTAKE, on: DAY, ...more })
+  const today = await log({})
+  expect(today.status).toBe(422)
+  expect(wordsOf(today.text)).toContain('These bees are of none of the jobs above')
+  // Of another kind, or another day: only the place itself gives it away.
+  const elsewhere = { on: '2026-06-11', 'removal.removedOn': '2026-06-11', 'removal.type': 'swarm' }
+  yard.setDay('2026-06-14')
+  expect((await log({ ...elsewhere, 'removal.site': 'at 4, invented row' })).status).toBe(422)
+  expect((await log({ ...elsewhere, 'removal.site': 'Miss Ottoline FAIRWEATHER' })).status).toBe(422)
+  expect((await log({ ...elsewhere, 'removal.site': '9 Other Lane' })).status).toBe(303)
+  expect((await log({ colony: 'W-13', stand: '5', otherJob: 'yes' })).status).toBe(303)
+})
+
+test('no bees come of a sheet on which nothing was begun, by whatever form its id is sent', async () => {
+  const answer = await yard.post('/intake', { ...INTAKE, on: DAY, id: ID })
+  expect([answer.status, answer.to]).toEqual([303, `${PATH}/work#now`])
+  expect(yard.store.colony('W-12')).toBeNull()
+})
+
+test('bees that came of a sheet all the same are marked in the list too', async () => {
+  const { decision: _, ...undecided } = but({})
+  const other = ID.replace(/9$/, '2')
+  yard.store.removals.save(other, 0, undecided, { savedAt: `${DAY}T08:00:00.000Z`, savedBy: 'Ines' })
+  await yard.post('/intake', { ...INTAKE, on: DAY, otherJob: 'yes' })
+  const colony = yard.store.colony('W-12')?.summary.id ?? ''
+  yard.store.removals.link(other, colony, { savedAt: `${DAY}T12:00:00.000Z`, savedBy: 'Ines' })
+  for (const page of ['/removals', `/removals/${other}`])
+    expect(wordsOf((await yard.get(page)).text), page).toContain('Begun without a “go” . Nobody has said why')
 })

@@ -199,6 +199,58 @@ describe('two people, one sheet', () => {
   })
 })
 
+describe('days and hours that this server did not see', () => {
+  const begun = (on: string): Sheet['work'] => ({
+    on,
+    openedAt: '09:00',
+    boxedAt: '11:00',
+    outdoorC: 20,
+    water: true,
+    underGo: { by: 'Bram', on, at: '09:00' },
+  })
+  const marked = async (): Promise<boolean> => (await page()).includes('Begun without a “go”')
+
+  test('a whole job of today, made without signal, is as it says', async () => {
+    expect((await post({ ...READY, decision: go, work: begun(DAY) })).status).toBe(200)
+    expect(await marked()).toBe(false)
+  })
+  test('yesterday made up today is kept, and marked', async () => {
+    yard.at('2026-06-13T12:00:00Z')
+    expect((await post({ ...READY, decision: go, work: begun(DAY) })).status).toBe(200)
+    expect(kept()?.work).toMatchObject({
+      openedAt: '09:00',
+      withoutGo: { why: 'sent-later', on: '2026-06-13' },
+    })
+    expect(await marked()).toBe(true)
+  })
+  test('nor is it seen by sending the “go” a moment before', async () => {
+    yard.at('2026-06-13T12:00:00Z')
+    await post({ ...READY, decision: go })
+    await post({ ...READY, decision: go, work: begun(DAY) }, { base: 1 })
+    expect(await marked()).toBe(true)
+  })
+  test('a “go” that this server had on the day stands for what is sent the day after', async () => {
+    await post({ ...READY, decision: go })
+    yard.at('2026-06-13T12:00:00Z')
+    expect((await post({ ...READY, decision: go, work: begun(DAY) }, { base: 1 })).status).toBe(200)
+    expect(await marked()).toBe(false)
+  })
+  test('a “go” that falls at an hour that has not come, over gas that was here all day', async () => {
+    await post(gas)
+    const fell = (at: string): Sheet => ({
+      ...gas,
+      decision: { ...go, fell: { by: 'Bram', on: DAY, at } },
+      work: begun(DAY),
+    })
+    expect((await post(fell('23:59'), { base: 1 })).status).toBe(200)
+    expect(kept()?.work.withoutGo?.unmet.join()).toContain('Gas pipe')
+    const other = ID.replace(/1$/, '2')
+    await post(gas, { id: other })
+    await post(fell('11:59'), { base: 1, id: other })
+    expect(yard.services.store.removals.get(other)?.last.sheet.work.withoutGo?.why).toBe('sent-later')
+  })
+})
+
 describe('what a phone must not send', () => {
   test('a “go” that fell by what somebody else found does not come back by itself', async () => {
     await post(READY)

@@ -1,4 +1,5 @@
 /** Whether two people are the same for all anybody can tell; and what a full name and a number look like. */
+import { wordsOf } from '../../records/index.ts'
 
 /** Whatever the capitals, blanks, dots and accents; 'Ines' is 'Ines Albrecht', and so is 'I. Albrecht'. */
 export function sameName(a: string, b: string): boolean {
@@ -10,15 +11,6 @@ export function sameName(a: string, b: string): boolean {
 }
 
 const isInitial = (short: string, long: string): boolean => /^\p{L}$/u.test(short) && long.startsWith(short)
-
-/** The words of a name, without capitals, accents and marks. */
-export const wordsOf = (name: string): string[] =>
-  name
-    .normalize('NFD')
-    .replaceAll(/\p{M}/gu, '')
-    .toLowerCase()
-    .split(/[^\p{L}\p{N}]+/u)
-    .filter(Boolean)
 
 /** Small words in names of people and companies, and what people are called before their name. */
 const SMALL = 'a an and co da de der du la le of the van von y mr mrs ms miss dr sr'.split(' ')

@@ -1,7 +1,7 @@
 /** One part of a sheet as it was typed, held to what was there before, and saved. */
 import type { AppContext, PageDeps } from '../../app/index.ts'
 import { type FieldProblem, fieldsIn, one, type Typed } from '../../forms/index.ts'
-import { type Check, GRAVE, HAZARDS, type Sheet, WHY_GONE, withoutGo } from '../../records/index.ts'
+import { type Check, GRAVE, HAZARDS, hasBegun, type Sheet, WHY_GONE, withoutGo } from '../../records/index.ts'
 import { timeIn } from '../../time-of-day.ts'
 import { unmetWords } from './decide.ts'
 import { decide } from './decide-form.ts'
@@ -15,7 +15,6 @@ import { momentNow, type Saved, stampOf } from './sheet-handlers.ts'
 import { showSheet } from './show.tsx'
 import { isShort, type Part } from './stage.ts'
 import { clashOf, reckoningOf, startOf, stoodOn, wentAhead } from './view.ts'
-import { hasBegun } from './without-go.ts'
 import { GRAVE_WORDS } from './words.ts'
 
 /** Times a button can set to now. */

@@ -2,7 +2,7 @@
 import type { AppContext, PageDeps } from '../../app/index.ts'
 import { signedIn } from '../../app/index.ts'
 import type { Problem } from '../../journal/index.ts'
-import type { Grave, Sheet } from '../../records/index.ts'
+import { type Grave, hasBegun, type Sheet } from '../../records/index.ts'
 import type { SavedSheet } from '../../store/index.ts'
 import { beforeCut, type Reckoning } from './before-cut.ts'
 import { clearanceProblems, decisionProblems } from './decide.ts'
@@ -13,7 +13,6 @@ import { placeOf, samePlace } from './place.ts'
 import { secondProblems } from './second.ts'
 import { knownAt, momentNow } from './sheet-handlers.ts'
 import { blanksNow, stoodOn, wentAhead } from './view.ts'
-import { hasBegun } from './without-go.ts'
 import { GRAVE_WORDS, HAZARD_WORDS, showsIn } from './words.ts'
 
 /**

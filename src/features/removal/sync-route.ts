@@ -6,6 +6,7 @@ import { problemsOf } from '../../journal/index.ts'
 import { EMPTY_SHEET, mergeSheets, type Sheet, sheet } from '../../records/index.ts'
 import { partLabel } from './form.ts'
 import { goneFrom, withNoted } from './grave.ts'
+import { asSeenHere } from './seen-here.ts'
 import { momentNow } from './sheet-handlers.ts'
 import { PARTS, type Part } from './stage.ts'
 import { fallenNow, goneUnsaid, honest, sentProblems, withKept } from './sync-judge.ts'
@@ -60,7 +61,12 @@ export function removalSync(deps: PageDeps): Hono<Env> {
     const result = removals.save(
       id,
       last?.version ?? 0,
-      honest(fallenNow(c, deps, noticed(before, merged)), deps.clock().toISOString()),
+      asSeenHere(c, deps, {
+        id,
+        known,
+        merged: honest(fallenNow(c, deps, noticed(before, merged)), deps.clock().toISOString()),
+        found,
+      }),
       stamp,
     )
     if (!result.ok)

@@ -200,7 +200,10 @@ const GONE: Choice[] = choices(WHY_GONE, {
 export const goneChoices = (what: Grave): Choice[] =>
   GONE.filter((c) => c.value !== (Object.hasOwn(HAZARD_WORDS, what) ? 'left' : 'removed'))
 
-export const BEGUN: Choice[] = choices(WITHOUT_GO, WITHOUT_GO_WORDS)
+export const BEGUN: Choice[] = choices(
+  WITHOUT_GO.filter((why) => why !== 'sent-later'),
+  WITHOUT_GO_WORDS,
+)
 
 /** What is seen is no removal type yet, or none at all. */
 export const NOT_A_TYPE: Choice[] = [
