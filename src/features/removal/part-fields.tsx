@@ -38,11 +38,19 @@ export const CallFields = ({ types, ...p }: Pick<PartFieldsProps, 'form' | 'fram
     <Fields
       {...p}
       of={PART_FIELDS.job}
-      show={['what', 'since', 'access', 'heightM', 'sprayed', 'bystanders', 'caller']}
+      show={['what', 'since', 'access', 'sprayed', 'bystanders', 'caller']}
       with={{ what: { choices: [...removalTypes(types).map(hanging), ...NOT_A_TYPE] } }}
     />
     <p class="hint">Private: helpers see none of this.</p>
-    <Fields {...p} of={PART_FIELDS.job} show={[['name', 'phone'], 'address', ['plannedOn', 'plannedAt']]} />
+    <Fields
+      {...p}
+      of={PART_FIELDS.job}
+      show={[
+        ['name', 'phone'],
+        ['address', 'heightM'],
+        ['plannedOn', 'plannedAt'],
+      ]}
+    />
     <Folded legend="Photos, e-mail, the way in, and more" form={p.form} fields={LATER}>
       <Fields {...p} of={PART_FIELDS.job} show={LATER} />
     </Folded>

@@ -109,7 +109,7 @@ export const VACUUM: Choice[] = choices(VACUUMS, {
 })
 
 export const WIRES_NEAR: Choice[] = choices(WIRES, {
-  none: ['No', 'looked: none'],
+  none: 'No',
   near: 'Yes',
   unknown: 'Not known',
 })
