@@ -47,18 +47,20 @@ export const ROOMS: Readonly<Record<string, Room>> = {
     may: DAYS,
   },
   journal: {
-    holds: 'the zod schema of every entry kind; history; contradictions; problems in words',
+    holds:
+      'the schema of every entry kind and its order within a day; history; contradictions; problems in words',
     runs: 'pure',
     may: DAYS,
   },
   recovery: {
     holds:
-      'history → plan: entries read in order, then spans, readiness, the ladder of advice; why, as codes and in English (says/)',
+      'history → plan: what each entry proves, then spans, readiness, the ladder of advice; why, as codes and in English (says/)',
     runs: 'pure',
     may: [...DAYS, 'biology', 'journal'],
   },
   forecast: {
-    holds: 'the belief: queen odds from stories (and how far a hasty look is trusted), strength, supplies',
+    holds:
+      'the belief: queen odds from stories, with every rate behind them (mating, hasty looks), strength, supplies',
     runs: 'pure',
     may: [...DAYS, 'biology', 'journal', 'recovery'],
   },
@@ -93,7 +95,12 @@ export const ROOMS: Readonly<Record<string, Room>> = {
     runs: 'anywhere',
     may: KERNEL,
   },
-  people: { holds: 'accounts, sessions, who may do what', runs: 'anywhere', may: [...KERNEL, 'store'] },
+  people: {
+    holds:
+      'accounts, sessions, invitations; who may do what; limits of guessing (wrong passphrases, links, tokens)',
+    runs: 'anywhere',
+    may: [...KERNEL, 'store'],
+  },
   words: {
     holds: 'all words, a catalogue a language; not the reasons of a plan in English',
     runs: 'pure',
