@@ -12,7 +12,14 @@ const PATIENCE = LONG ? 10 : 1
  */
 const project = (name: string, include: string[], timeout: number, globalSetup: string[] = []) => ({
   extends: true as const,
-  test: { name, include, isolate: false, testTimeout: PATIENCE * timeout, hookTimeout: PATIENCE * 240_000, globalSetup },
+  test: {
+    name,
+    include,
+    isolate: false,
+    testTimeout: PATIENCE * timeout,
+    hookTimeout: PATIENCE * 240_000,
+    globalSetup,
+  },
 })
 
 export default defineConfig({
