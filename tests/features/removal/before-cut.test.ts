@@ -70,7 +70,7 @@ describe('go, wait or refuse', () => {
     const told = (site: Sheet['site']) => reckoningTitle(reckon({ ...EMPTY_SHEET, site }))
     expect(told({ type: 'wall' })).toMatch(/^Wait: \d+ not filled in yet$/)
     expect(told({ type: 'wall', behind: ['gas'] })).toMatch(
-      /^Refuse, as it stands: 1 thing stops it; \d+ not filled in yet$/,
+      /^Stop\. Not yet: gas pipe cleared\. \d+ not filled in yet$/,
     )
   })
 
