@@ -307,7 +307,7 @@ describe('the decision', () => {
     const s = but({ site })
     expect(go(s)).toMatchObject([{ field: 'reason' }])
     expect(go(s, 'The owner is on the telephone.')).toEqual([])
-    expect(unmetWords(reckon(s))[0]).toContain('Asked whether the bees were sprayed')
+    expect(unmetWords(reckon(s))[0]).toContain('asked whether the bees were sprayed')
   })
   test('nothing unmet needs none; refusing does', () => {
     expect(go(READY)).toEqual([])
