@@ -7,11 +7,14 @@ import { createApp } from '../../src/node/app.ts'
 import { assetsIn } from '../../src/node/assets.ts'
 import { openServices } from '../../src/node/services.ts'
 import type { Role } from '../../src/people/index.ts'
+import type { PhotoFiles } from '../../src/photos/index.ts'
 import type { Store } from '../../src/store/index.ts'
 import { CHEAP, signInAs } from './people.ts'
 
 export interface Yard {
   store: Store
+  /** Where pictures are kept. */
+  photos: PhotoFiles
   /** Opens a page. */
   get: (path: string) => Promise<Answer>
   /** Opens a page without an account. */
@@ -75,6 +78,7 @@ export async function yardOn(day: string, role: Role = 'operator'): Promise<Yard
   }
   return {
     store: services.store,
+    photos: services.photos,
     errors,
     get: (path) => ask(path, { headers: { accept: 'text/html' } }),
     stranger: async (path) => app.request(`${base}${path}`, { headers: { accept: 'text/html' } }),

@@ -19,7 +19,7 @@ import {
   VACUUMS,
 } from '../../../src/records/removal-sheet.ts'
 import { DEFAULT_PROTOCOL, protocolWith } from '../../../src/recovery/protocol.ts'
-import { but, DAY, DRAWN, here, READY, SHOWS } from './ready.ts'
+import { but, DAY, here, READY, SHOWS } from './ready.ts'
 
 const reckon = (s: Sheet, protocol = DEFAULT_PROTOCOL) => beforeCut(s, protocol, SHOWS, DAY)
 const stateIn = (s: Sheet, id: ItemId) => reckon(s).items.find((i) => i.id === id)
@@ -63,13 +63,7 @@ describe('go, wait or refuse', () => {
       site: { ...READY.site, behind: [], access: 'ground', heightM: 1 },
       check: { ...READY.check, done: [] },
     })
-    expect(reckon(none).unmet.map((i) => i.id)).toEqual([
-      'not-alone',
-      'sting-plan',
-      'exclusion',
-      'fire',
-      'kit',
-    ])
+    expect(reckon(none).unmet.map((i) => i.id)).toEqual(['not-alone', 'sting-plan', 'exclusion', 'kit'])
   })
 
   test('what is not filled in is counted apart from what stops it', () => {
@@ -105,6 +99,7 @@ describe('go, wait or refuse', () => {
       site: {
         type: 'swarm',
         access: 'ground',
+        heightM: 2,
         sprayed: 'no',
         bystanders: [],
         temper: 1,
@@ -153,7 +148,14 @@ describe('when work starts the heat is asked again', () => {
   })
   test('over the limit a second person signs, for that heat and no more', () => {
     const { why } = at({ outdoorC: 31, water: true })
-    const second = { item: 'heat-at-start', by: 'Bram', why: 'stays' as const, path: DRAWN, on: DAY, of: why }
+    const second = {
+      item: 'heat-at-start',
+      by: 'Bram',
+      why: 'stays' as const,
+      account: true as const,
+      on: DAY,
+      of: why,
+    }
     const s = but({ check: { ...READY.check, seconds: [second] } })
     expect(at({ outdoorC: 31, water: true }, s).state).toBe('signed')
     expect(at({ outdoorC: 38, water: true }, s).state).toBe('unmet')

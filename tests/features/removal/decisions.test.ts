@@ -5,20 +5,16 @@
  */
 import { describe, expect, test } from 'vitest'
 import { beforeCut, holds } from '../../../src/features/removal/before-cut.ts'
-import {
-  clearanceProblems,
-  decisionProblems,
-  goStands,
-  secondProblems,
-} from '../../../src/features/removal/decide.ts'
+import { clearanceProblems, decisionProblems, goStands } from '../../../src/features/removal/decide.ts'
 import { goneFrom, stays } from '../../../src/features/removal/grave.ts'
 import { CLEARED_BY, ONLY_THE_TRADE } from '../../../src/features/removal/hazards.ts'
 import { TICKED, type TickedId } from '../../../src/features/removal/item.ts'
 import { placeOf } from '../../../src/features/removal/place.ts'
+import { secondProblems, takesAccount } from '../../../src/features/removal/second.ts'
 import type { Sheet } from '../../../src/records/removal-sheet.ts'
 import { TRADE_HAZARDS, type Trade, type TradeHazard } from '../../../src/records/said-by-others.ts'
 import { DEFAULT_PROTOCOL } from '../../../src/recovery/protocol.ts'
-import { but, DAY, DRAWN, here, READY, SHOWS, YARD } from './ready.ts'
+import { but, DAY, DRAWN, here, PAPER, READY, SHOWS, YARD } from './ready.ts'
 
 const reckon = (s: Sheet, day = DAY) => beforeCut(s, DEFAULT_PROTOCOL, SHOWS, day)
 /** A reason and a decider are always given: only what no reason gets past is left. */
@@ -35,6 +31,7 @@ const withHazard = (s: Sheet, hazard: TradeHazard): Sheet => {
       ...s.site,
       behind: [...(s.site.behind ?? []), ...behind],
       hazards: [...(s.site.hazards ?? []), ...found],
+      ...(hazard === 'near-wires' ? { nearWires: true } : {}),
     },
   }
 }
@@ -52,6 +49,7 @@ const cleared = (s: Sheet, hazard: TradeHazard, knew: TradeHazard[] = [hazard]):
         who: 'Edda Brandt',
         licence: 'Brandt & Co, 4711',
         on: DAY,
+        photo: PAPER,
         knew,
         ...placeOf(s),
       },
@@ -60,7 +58,8 @@ const cleared = (s: Sheet, hazard: TradeHazard, knew: TradeHazard[] = [hazard]):
 })
 const signedFor = (s: Sheet, item: string, by = 'Bram'): Sheet => {
   const of = reckon(s).items.find((i) => i.id === item)?.why ?? ''
-  const second = { item, by, why: 'stays' as const, path: DRAWN, on: DAY, of, ...placeOf(s) }
+  const account = { account: true as const }
+  const second = { item, by, why: 'stays' as const, ...account, on: DAY, of, ...placeOf(s) }
   return { ...s, check: { ...s.check, seconds: [...(s.check.seconds ?? []), second] } }
 }
 const without = (s: Sheet, ...ids: TickedId[]): Sheet => ({
@@ -164,7 +163,13 @@ describe.each(HAZARD_ROWS)('hazard %s, cleared: %s', (hazard, isCleared) => {
 
 describe('what a licensed trade decides', () => {
   test('live wires, gas and asbestos are no second person’s business', () => {
-    expect([...ONLY_THE_TRADE].sort()).toEqual(['asbestos', 'electric', 'electric-in-cut', 'gas'])
+    expect([...ONLY_THE_TRADE].sort()).toEqual([
+      'asbestos',
+      'electric',
+      'electric-in-cut',
+      'gas',
+      'near-wires',
+    ])
   })
   test('one clearance clears one hazard', () => {
     const two = withHazard(withHazard(READY, 'gas'), 'asbestos')
@@ -199,10 +204,11 @@ describe('what a licensed trade decides', () => {
     who: 'Edda Brandt',
     licence: 'GF 4711',
     on: DAY,
+    photo: PAPER,
   }
   const wrongIn = (more: object, s: Sheet = READY): string[] =>
     clearanceProblems({ ...c, ...more }, s, YARD, DAY).map((p) => p.field)
-  test('a trade, a full name, a number and a day make a clearance', () => {
+  test('a trade, a full name, a number, a day and a photo make a clearance', () => {
     expect(wrongIn({})).toEqual([])
     expect(wrongIn({ as: 'supplier', who: 'Quarry Gas Supply', licence: 'ticket 20260612-3' })).toEqual([])
   })
@@ -228,6 +234,15 @@ describe('what a licensed trade decides', () => {
     ['a time', { licence: 'asked at 09:15' }, 'licence'],
     ['the address', { who: '4 Invented Row' }, 'who'],
     ['who only marks the pipe', { as: 'locator' }, 'as'],
+    ['a day as people write it', { licence: '12/06/2026' }, 'licence'],
+    ['a day in one word', { licence: 'asked 20260612' }, 'licence'],
+    ['no photo', { photo: undefined }, 'photos'],
+    ['nobody', { who: 'Not Yet' }, 'who'],
+    ['nobody asked', { who: 'Nobody Asked' }, 'who'],
+    ['me', { who: 'Me Myself' }, 'who'],
+    ['whose house it is', { who: 'Owner Says OK' }, 'who'],
+    ['a trade, and no name', { who: 'Local Electrician' }, 'who'],
+    ['a trade, and no company', { who: 'Electric Company' }, 'who'],
     ['tomorrow', { on: '2026-06-13' }, 'on'],
     ['last year', { on: '2025-06-12' }, 'on'],
   ])('not: %s', (_, more, field) => {
@@ -240,6 +255,12 @@ describe('what a licensed trade decides', () => {
     expect(wrongIn({ on: '2026-06-09' }, called)).toEqual(['on'])
     expect(wrongIn({ on: '2026-06-10' }, called)).toEqual([])
   })
+  test.each(ONLY_THE_TRADE)('%s is not cleared by a name and a number without a photo', (hazard) => {
+    const s = cleared(withHazard(READY, hazard), hazard)
+    expect(mayGo(s)).toBe(true)
+    const bare = s.check.clearances?.map(({ photo: _, ...x }) => x) ?? []
+    expect(mayGo({ ...s, check: { ...s.check, clearances: bare } })).toBe(false)
+  })
   test('a survey of 1950 is none; one of five years stands', () => {
     const survey = { hazard: 'asbestos', as: 'surveyor' }
     expect(wrongIn({ ...survey, on: '1950-01-01' })).toEqual(['on'])
@@ -247,7 +268,7 @@ describe('what a licensed trade decides', () => {
     expect(wrongIn({ ...survey, on: '2021-06-11' })).toEqual(['on'])
   })
   test('a builder has no number everywhere: a photo of the paper does', () => {
-    const weak = { hazard: 'weak-structure', as: 'builder', licence: undefined }
+    const weak = { hazard: 'weak-structure', as: 'builder', licence: undefined, photo: undefined }
     expect(wrongIn(weak)).toEqual(['licence'])
     expect(wrongIn({ ...weak, photo: 'a'.repeat(64) })).toEqual([])
     expect(wrongIn({ licence: undefined, photo: 'a'.repeat(64) })).toEqual(['licence'])
@@ -306,26 +327,80 @@ describe('a second person', () => {
   test('is another one than who decides', () => {
     expect(mayGo(signedFor(ladder, 'ladder-person', 'ines'))).toBe(false)
     const wrong = (x: { by: string }): string[] =>
-      secondProblems({ item: 'heat', why: 'stays', path: DRAWN, ...x }, READY, YARD).map((p) => p.field)
+      secondProblems({ item: 'heat', why: 'stays', account: true, ...x }, READY, YARD).map((p) => p.field)
     expect(wrong({ by: 'Bram' })).toEqual([])
     expect(wrong({ by: 'Ines' })).toEqual(['by'])
-    expect(secondProblems({ item: 'heat', by: 'Bram', path: DRAWN }, READY, YARD)).toMatchObject([
+    expect(secondProblems({ item: 'heat', by: 'Bram', account: true }, READY, YARD)).toMatchObject([
       { field: 'why' },
     ])
   })
-  test('is there, and draws their name for this one item; by account, or first and last name', () => {
-    const wrong = (by: string, path?: string, s = READY): string[] =>
-      secondProblems({ item: 'heat', by, why: 'seen', ...(path === undefined ? {} : { path }) }, s, YARD).map(
-        (p) => p.field,
+  const PHONE = '555 0177'
+  test('without an account: first and last name, drawn for this one item, and their own telephone', () => {
+    const wrong = (by: string, more: { path?: string; phone?: string } = {}, s = READY): string[] =>
+      secondProblems({ item: 'heat', by, why: 'seen', ...more }, s, YARD).map((p) => p.field)
+    const both = { path: DRAWN, phone: PHONE }
+    expect(wrong('Zed Quill', both)).toEqual([])
+    expect(wrong('Zed Quill', { path: DRAWN })).toEqual(['phone'])
+    expect(wrong('Zed Quill', { phone: PHONE })).toEqual(['drawing'])
+    expect(wrong('Zed Quill', { ...both, path: 'M1 1L2 2' }), 'a slip of the finger').toEqual(['drawing'])
+    expect(wrong('Zed Quill', { ...both, path: 'M10 90L110 90' }), 'one stroke').toEqual(['drawing'])
+    expect(wrong('Zed Quill', { ...both, path: 'M10 90L590 90' }), 'one line').toEqual(['drawing'])
+    const signed = { ...signedFor(READY, 'kit') }
+    const drawn = { item: 'kit', by: 'Zed Quill', why: 'seen' as const, on: DAY, of: 'x', ...both }
+    const twice = { ...signed, check: { ...signed.check, seconds: [drawn] } }
+    expect(wrong('Zed Quill', both, twice), 'one drawing for two items').toEqual(['drawing'])
+    const other = { ...both, path: 'M40 120L90 60L140 130L230 50' }
+    expect(wrong('Zed Quill', other, twice)).toEqual([])
+    expect(wrong('Ada Marsh', other, twice), 'the telephone of another one').toEqual(['phone'])
+    const called = { ...READY, job: { ...READY.job, phone: '(01) 555 0177' } }
+    expect(wrong('Zed Quill', both, called), 'the customer’s telephone').toEqual(['phone'])
+    for (const phone of ['0100', '1111111', '12345678', '2026-06-12'])
+      expect(wrong('Zed Quill', { ...both, phone }), phone).toEqual(['phone'])
+    for (const by of [
+      'Zed Q',
+      'nobody',
+      'Not Here',
+      'Ines Albrecht',
+      'Ottoline Fairweather',
+      'Jim Fairweather',
+    ])
+      expect(wrong(by, both), by).toEqual(['by'])
+    for (const by of ['Bram', 'bram', 'Bram Oyelaran', 'Casimir'])
+      expect(wrong(by, both), `nobody draws under the name of an account: ${by}`).toEqual(['by'])
+  })
+  test('being alone and having no plan for stings take an account', () => {
+    const items = ['not-alone', 'ladder-person', 'sting-plan'] as const
+    expect(items.every(takesAccount)).toBe(true)
+    for (const item of items) {
+      const s = without(READY, item)
+      expect(mayGo(signedFor(s, item))).toBe(true)
+      const byHand = { item, by: 'Zed Quill', why: 'stays' as const, path: DRAWN, phone: PHONE }
+      expect(secondProblems(byHand, s, YARD).map((p) => p.field)).toEqual(['by'])
+      const of = reckon(s).items.find((i) => i.id === item)?.why ?? ''
+      const second = { ...byHand, on: DAY, of, ...placeOf(s) }
+      expect(mayGo({ ...s, check: { ...s.check, seconds: [second] } }), 'from a program').toBe(false)
+    }
+  })
+  test('wires near bees or ladder are asked at every job, and not known is no answer to go on', () => {
+    const ground = but({ site: { ...READY.site, access: 'ground', heightM: 1 } })
+    const free = but({
+      job: { ...READY.job, bees: 'swarm' },
+      site: { type: 'swarm', access: 'ground', heightM: 1, bystanders: [], temper: 1, africanized: 'no' },
+    })
+    for (const s of [READY, ground, free]) {
+      const { wires: _, ...check } = s.check
+      const said = (more: object): Sheet => ({ ...s, check: { ...check, ...more } })
+      const states = [said({}), said({ wires: 'none' }), said({ wires: 'unknown' })].map(
+        (x) => reckon(x).items.find((i) => i.id === 'wires')?.state,
       )
-    // Somebody at home can be tapped, and cannot sign.
-    expect(wrong('Bram')).toEqual(['drawing'])
-    expect(wrong('Bram', 'M1 1L2 2'), 'a slip of the finger').toEqual(['drawing'])
-    expect(wrong('Bram', DRAWN)).toEqual([])
-    expect(wrong('Bram', DRAWN, signedFor(READY, 'kit')), 'one drawing for two items').toEqual(['drawing'])
-    expect(wrong('Zed Quill', DRAWN)).toEqual([])
-    for (const by of ['Zed Q', 'nobody', 'Casimir', 'bram', 'Ines Albrecht', 'Ottoline Fairweather'])
-      expect(wrong(by, DRAWN), by).toEqual(['by'])
+      expect(states).toEqual(['unsaid', 'met', 'unmet'])
+      expect(mayGo(said({}))).toBe(false)
+      expect(mayGo(said({ wires: 'unknown' }))).toBe(false)
+      expect(mayGo(signedFor(said({}), 'wires')), 'nobody signs for that').toBe(false)
+      expect(reckon(said({ wires: 'none' }), '2026-06-13').items.find((i) => i.id === 'wires')?.state).toBe(
+        'unsaid',
+      )
+    }
   })
   test('signs for what it was: hotter than that is signed for again', () => {
     const at = (hottestC: number): Sheet => but({ check: { ...READY.check, hours: [], hottestC } })

@@ -1,14 +1,19 @@
 /** A hurried beekeeper at the pages: tapping “Go” again the day after, opening by hand, a form left open. Invented. */
 import { beforeEach, expect, test } from 'vitest'
 import { placeOf } from '../../../src/features/removal/place.ts'
+import { PASSPHRASE } from '../../support/people.ts'
 import { INTAKE, wordsOf, type Yard, yardOn } from '../../support/yard-on.ts'
-import { but, DAY, READY } from './ready.ts'
+import { but, DAY, PAPER, PHOTO, READY } from './ready.ts'
+
+/** Points as a finger draws a name. */
+const DRAWING = '[[[40,120],[90,60],[140,130],[220,50]]]'
 
 const ID = '019e0000-0000-7000-8000-000000000009'
 const PATH = `/removals/${ID}`
 let yard: Yard
 beforeEach(async () => {
   yard = await yardOn(DAY)
+  await yard.photos.keep(PHOTO)
   const decision = { is: 'go' as const, by: 'Ines', on: DAY, unmet: [], ...placeOf(READY) }
   yard.store.removals.save(
     ID,
@@ -79,6 +84,7 @@ test('gas that comes to light after “Go” holds the opening until its trade h
     'trade-gas.as': 'gas-fitter',
     'trade-gas.licence': '4711',
     'trade-gas.on': DAY,
+    photos: PAPER,
   }
   const own = await yard.post(`${PATH}/clear`, { ...clear, 'trade-gas.who': 'Ottoline Fairweather' })
   expect(own.status).toBe(422)
@@ -112,7 +118,7 @@ test('times by hand without a “Go” are kept only with a name and a reason, a
     expect(wordsOf((await yard.get(page)).text), page).toMatch(
       /Begun without a “go”.*It could not wait \(Ines, 2026-06-12 12:00\)/,
     )
-  await yard.post('/intake', { ...INTAKE, on: DAY })
+  await yard.post('/intake', { ...INTAKE, on: DAY, otherJob: 'yes' })
   const today = await yard.get('/')
   expect(wordsOf(today.text)).toContain('1 removal was begun without a “go”')
   // A go that is decided afterwards does not unsay it, nor does another save.
@@ -165,7 +171,7 @@ test('“Looked: none” does not go along to another wall: it is asked again, o
   const go = async () => yard.post(`${PATH}/check`, { ...(await standing(`${PATH}/check`)), is: 'go' })
   const answer = await go()
   expect(answer.status).toBe(422)
-  expect(wordsOf(answer.text)).toContain('is of another place')
+  expect(wordsOf(answer.text)).toContain('nobody has looked since')
   expect((await yard.get(`${PATH}/work`)).text).not.toContain('value="openedAt"')
   await yard.post(`${PATH}/site`, { ...shown, behind: ['insulation'], hazards: 'none' })
   // What was ticked at the other wall is not ticked at this one.
@@ -173,7 +179,7 @@ test('“Looked: none” does not go along to another wall: it is asked again, o
   expect((await go()).status).toBe(422)
   const check = await standing(`${PATH}/check`)
   const done = READY.check.done ?? []
-  expect((await yard.post(`${PATH}/check`, { ...check, done, is: 'go' })).status).toBe(303)
+  expect((await yard.post(`${PATH}/check`, { ...check, done, wires: 'none', is: 'go' })).status).toBe(303)
   expect(sheet()?.decision).toMatchObject({ by: 'Ines', where: 'the north wall' })
 })
 
@@ -215,39 +221,117 @@ test('an allergic person goes off the sheet with a reason, which stays', async (
   expect(wordsOf(answer.text)).toContain('The allergic person cared for')
 })
 
-test('a second person draws their name, whether they have an account or not', async () => {
+/** The sheet with something that is not so, and what is shown of it to be signed for. */
+async function unticked(item: string): Promise<{ text: string; of: string }> {
   const check = await standing(`${PATH}/check`)
-  const done = (check.done as string[]).filter((d) => d !== 'ladder-person')
+  const done = (check.done as string[]).filter((d) => d !== item)
   await yard.post(`${PATH}/check`, { ...check, done, is: '' })
+  const { text } = await yard.get(`${PATH}/second?item=${item}`)
+  return { text, of: /name="of" value="([^"]*)"/.exec(text)?.[1] ?? '' }
+}
+
+test('a second person with an account types its own passphrase, and nobody draws under that name', async () => {
   await yard.account('Bram')
-  const page = await yard.get(`${PATH}/second?item=ladder-person`)
-  expect(page.text).toContain('data-pad-field')
-  const of = /name="of" value="([^"]*)"/.exec(page.text)?.[1] ?? ''
-  const sign = (by: string, drawing: string) =>
+  const { text, of } = await unticked('ladder-person')
+  expect(text).toContain('value="Bram"')
+  expect(text).not.toContain('value="Ines"')
+  // This can kill: nobody without an account.
+  expect(text).not.toContain('data-pad-field')
+  const sign = (by: string, more: object) =>
     yard.post(`${PATH}/second`, {
       item: 'ladder-person',
       of,
       'ladder-person.by': by,
       'ladder-person.why': 'stays',
+      ...more,
+    })
+  const drawn = { drawing: DRAWING, 'ladder-person.phone': '555 0177' }
+  expect((await sign('Bram', {})).status).toBe(422)
+  expect((await sign('Bram', drawn)).status, 'drawn by whoever holds the telephone').toBe(422)
+  const wrong = await sign('Bram', { passphrase: 'slow lantern over gravel ' })
+  expect(wrong.status).toBe(422)
+  expect(wrong.text).not.toContain('slow lantern')
+  expect((await sign('Bram Oyelaran', { ...drawn, passphrase: PASSPHRASE })).status).toBe(422)
+  expect((await sign('Zed Quill', drawn)).status, 'anybody').toBe(422)
+  expect(sheet()?.check.seconds).toBeUndefined()
+  expect((await sign('Bram', { passphrase: PASSPHRASE })).status).toBe(303)
+  expect(sheet()?.check.seconds).toMatchObject([{ by: 'Bram', why: 'stays', account: true }])
+  expect(JSON.stringify(sheet())).not.toContain('slow lantern')
+  expect((await yard.post(`${PATH}/check`, { ...(await standing(`${PATH}/check`)), is: 'go' })).status).toBe(
+    303,
+  )
+})
+
+test('a second person without one: name, drawing and their own telephone, and not for what can kill', async () => {
+  const { text, of } = await unticked('kit')
+  expect(text).toContain('data-pad-field')
+  const sign = (by: string, drawing: string, phone = '555 0177') =>
+    yard.post(`${PATH}/second`, {
+      item: 'kit',
+      of,
+      'kit.by': by,
+      'kit.why': 'seen',
+      'kit.phone': phone,
       drawing,
     })
-  const drawing = '[[[40,120],[90,60],[140,130],[220,50]]]'
-  for (const [by, drawn] of [
-    ['Zed Q', drawing],
-    ['nobody', drawing],
+  for (const [by, drawn, phone] of [
+    ['Zed Q', DRAWING],
+    ['nobody', DRAWING],
     ['Zed Quill', ''],
-    ['Bram', ''],
-    ['Bram', '[[[5,5],[6,6]]]'],
+    ['Zed Quill', '[[[5,5],[6,6]]]'],
+    ['Zed Quill', '[[[5,5],[150,5]]]'],
     ['Zed Quill', '[]'],
-    ['Ines Albrecht', drawing],
+    ['Zed Quill', DRAWING, ''],
+    ['Jim Fairweather', DRAWING],
+    ['Ines Albrecht', DRAWING],
   ] as const)
-    expect((await sign(by, drawn)).status, `${by} ${drawn}`).toBe(422)
-  expect(page.text).toContain('value="Bram"')
-  expect(page.text).not.toContain('value="Ines"')
-  expect((await sign('Zed Quill', drawing)).status).toBe(303)
+    expect((await sign(by, drawn, phone)).status, `${by} ${drawn}`).toBe(422)
+  expect((await sign('Zed Quill', DRAWING)).status).toBe(303)
   expect(sheet()?.check.seconds).toMatchObject([
-    { by: 'Zed Quill', why: 'stays', path: expect.stringContaining('M40') },
+    { by: 'Zed Quill', why: 'seen', phone: '555 0177', path: expect.stringContaining('M40') },
   ])
+})
+
+test('gas is not cleared by a name and a number: its paper is photographed', async () => {
+  const site = await standing(`${PATH}/site`)
+  await yard.post(`${PATH}/site`, { ...site, behind: ['gas', 'insulation'] })
+  const clear = (more: object) =>
+    yard.post(`${PATH}/clear`, {
+      hazard: 'gas',
+      'trade-gas.as': 'gas-fitter',
+      'trade-gas.who': 'Edda Brandt',
+      'trade-gas.licence': '4711',
+      'trade-gas.on': DAY,
+      ...more,
+    })
+  const bare = await clear({})
+  expect(bare.status).toBe(422)
+  expect(wordsOf(bare.text)).toContain('is missing: their paper, the tag on the line, or the test result')
+  expect((await clear({ photos: 'b'.repeat(64) })).status, 'one that is only named').toBe(422)
+  expect((await clear({ photos: PAPER })).status).toBe(303)
+  expect(sheet()?.check.clearances).toMatchObject([{ photo: PAPER }])
+})
+
+test('wires near bees or ladder: asked at every job, and they do not go off by another look', async () => {
+  const go = async (wires: string) =>
+    yard.post(`${PATH}/check`, { ...(await standing(`${PATH}/check`)), wires, is: 'go' })
+  expect(wordsOf((await go('')).text)).toContain('Wires near bees or ladder')
+  expect((await go('unknown')).status).toBe(422)
+  expect((await go('near')).status).toBe(422)
+  expect(sheet()?.site.nearWires).toBe(true)
+  const back = await go('none')
+  expect(back.status).toBe(422)
+  expect(wordsOf(back.text)).toContain('Wires, meter or pole near')
+  const clear = {
+    hazard: 'near-wires',
+    'trade-near-wires.as': 'supplier',
+    'trade-near-wires.who': 'Quarry Power Supply',
+    'trade-near-wires.licence': 'ticket 4711',
+    'trade-near-wires.on': DAY,
+    photos: PAPER,
+  }
+  expect((await yard.post(`${PATH}/clear`, clear)).status).toBe(303)
+  expect((await go('near')).status).toBe(303)
 })
 
 test('how fierce they are is asked, and not knowing is met as fierce', async () => {
@@ -332,6 +416,7 @@ test('nobody who has written on the sheet clears its gas', async () => {
       'trade-gas.as': 'gas-fitter',
       'trade-gas.licence': 'GF 4711',
       'trade-gas.on': DAY,
+      photos: PAPER,
     })
   // Bram wrote a version of it once, and is at home today.
   const last = yard.store.removals.get(ID)?.last
@@ -495,4 +580,38 @@ test('without an address there is nowhere to send an ambulance to', async () => 
   const answer = await yard.post(`${PATH}/check`, { ...(await standing(`${PATH}/check`)), is: 'go' })
   expect(answer.status).toBe(422)
   expect(wordsOf(answer.text)).toContain('Plan for stings')
+})
+
+test('an intake beside its open sheet is not passed by in silence', async () => {
+  const shown = await yard.get('/intake')
+  expect(wordsOf(shown.text)).toContain('Ottoline Fairweather, 4 Invented Row')
+  expect(shown.text).toContain(`href="${PATH}#now"`)
+  const log = (more: object) => yard.post('/intake', { ...INTAKE, on: DAY, ...more })
+  const today = await log({})
+  expect(today.status).toBe(422)
+  expect(wordsOf(today.text)).toContain('These bees are of none of the jobs above')
+  // Of another kind, or another day: only the place itself gives it away.
+  const elsewhere = { on: '2026-06-11', 'removal.removedOn': '2026-06-11', 'removal.type': 'swarm' }
+  yard.setDay('2026-06-14')
+  expect((await log({ ...elsewhere, 'removal.site': 'at 4, invented row' })).status).toBe(422)
+  expect((await log({ ...elsewhere, 'removal.site': 'Miss Ottoline FAIRWEATHER' })).status).toBe(422)
+  expect((await log({ ...elsewhere, 'removal.site': '9 Other Lane' })).status).toBe(303)
+  expect((await log({ colony: 'W-13', stand: '5', otherJob: 'yes' })).status).toBe(303)
+})
+
+test('no bees come of a sheet on which nothing was begun, by whatever form its id is sent', async () => {
+  const answer = await yard.post('/intake', { ...INTAKE, on: DAY, id: ID })
+  expect([answer.status, answer.to]).toEqual([303, `${PATH}/work#now`])
+  expect(yard.store.colony('W-12')).toBeNull()
+})
+
+test('bees that came of a sheet all the same are marked in the list too', async () => {
+  const { decision: _, ...undecided } = but({})
+  const other = ID.replace(/9$/, '2')
+  yard.store.removals.save(other, 0, undecided, { savedAt: `${DAY}T08:00:00.000Z`, savedBy: 'Ines' })
+  await yard.post('/intake', { ...INTAKE, on: DAY, otherJob: 'yes' })
+  const colony = yard.store.colony('W-12')?.summary.id ?? ''
+  yard.store.removals.link(other, colony, { savedAt: `${DAY}T12:00:00.000Z`, savedBy: 'Ines' })
+  for (const page of ['/removals', `/removals/${other}`])
+    expect(wordsOf((await yard.get(page)).text), page).toContain('Begun without a “go” . Nobody has said why')
 })

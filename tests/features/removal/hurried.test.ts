@@ -1,17 +1,17 @@
 /** Ways past a question that a hurried person finds without meaning to: each is shut. Limits are judgement, said where they stand. */
 import { describe, expect, test } from 'vitest'
 import { beforeCut, holds } from '../../../src/features/removal/before-cut.ts'
-import { secondProblems } from '../../../src/features/removal/decide.ts'
 import { goneFrom, withNoted } from '../../../src/features/removal/grave.ts'
 import { atStart } from '../../../src/features/removal/heat.ts'
 import { TICKED } from '../../../src/features/removal/item.ts'
 import { placeOf, stamped } from '../../../src/features/removal/place.ts'
 import { sameName } from '../../../src/features/removal/same-name.ts'
+import { secondProblems } from '../../../src/features/removal/second.ts'
 import { mergeSheets } from '../../../src/records/merge-sheets.ts'
 import { EMPTY_SHEET, type Sheet } from '../../../src/records/removal-sheet.ts'
 import type { Grave, Noted } from '../../../src/records/said-by-others.ts'
 import { DEFAULT_PROTOCOL } from '../../../src/recovery/protocol.ts'
-import { but, DAY, DRAWN, here, READY, SHOWS, YARD } from './ready.ts'
+import { but, DAY, DRAWN, here, PAPER, READY, SHOWS, YARD } from './ready.ts'
 
 const holding = (s: Sheet, day = DAY): string[] =>
   beforeCut(s, DEFAULT_PROTOCOL, SHOWS, day)
@@ -57,8 +57,8 @@ describe('the same person under another name', () => {
   ])('%s is %s', (a, b) => {
     expect(sameName(a, b)).toBe(true)
     // By hand, one is not the other's second person.
-    const people = { first: [b], yard: [b], open: [b] }
-    const byHand = { item: 'heat', by: a, why: 'seen' as const, path: DRAWN }
+    const people = { first: [b], yard: [b], accounts: [b], open: [b] }
+    const byHand = { item: 'heat', by: a, why: 'seen' as const, path: DRAWN, phone: '555 0177' }
     if (a !== b) expect(secondProblems(byHand, READY, people)).toMatchObject([{ field: 'by' }])
   })
   test('others are others', () => {
@@ -85,6 +85,7 @@ describe('an old paper', () => {
             who: 'Edda Brandt',
             licence: '4711',
             on,
+            photo: PAPER,
             knew: [hazard],
             ...placeOf(READY),
           },
@@ -112,7 +113,7 @@ test('five metres up is not the ground, whatever was tapped', () => {
 test('the customer is no second person', () => {
   const wrong = (customer: string): string[] =>
     secondProblems(
-      { item: 'heat', by: 'Mrs Fairweather', why: 'stays', path: DRAWN },
+      { item: 'heat', by: 'Mrs Fairweather', why: 'stays', path: DRAWN, phone: '555 0177' },
       { ...READY, job: { ...READY.job, name: customer }, agreement: {} },
       YARD,
     ).map((p) => p.field)
@@ -131,6 +132,7 @@ describe('a sheet used again for another wall', () => {
           who: 'Edda Brandt',
           licence: '4711',
           on: DAY,
+          photo: PAPER,
           knew: ['gas'],
           ...placeOf(READY),
         },
@@ -197,8 +199,16 @@ describe('a swarm that has gone into something', () => {
   const swarm = here({
     ...EMPTY_SHEET,
     job: { bees: 'swarm', since: 'today', address: '4 Invented Row' },
-    site: { type: 'swarm', access: 'ground', bystanders: [], sprayed: 'no', temper: 1, africanized: 'no' },
-    check: { on: DAY, hottestC: 20, done: [...TICKED], doneOn: DAY },
+    site: {
+      type: 'swarm',
+      access: 'ground',
+      heightM: 2,
+      bystanders: [],
+      sprayed: 'no',
+      temper: 1,
+      africanized: 'no',
+    },
+    check: { on: DAY, hottestC: 20, wires: 'none', done: [...TICKED], doneOn: DAY },
   })
   test('hanging free, it needs the short sheet, and somebody who sees that it does', () => {
     expect(holding(swarm)).toEqual([])
@@ -209,8 +219,8 @@ describe('a swarm that has gone into something', () => {
   })
   test('in a tree it hangs free; near a wire it is not taken', () => {
     expect(holding(here({ ...swarm, site: { ...swarm.site, where: 'in the pear tree' } }))).toEqual([])
-    const wired = { ...swarm, check: { ...swarm.check, done: TICKED.filter((t) => t !== 'lines') } }
-    expect(holding(wired)).toEqual(['lines'])
+    const wired = here({ ...swarm, site: { ...swarm.site, nearWires: true } })
+    expect(holding(wired)).toEqual(['trade-near-wires'])
     const told = here({ ...swarm, job: { ...swarm.job, told: 'They are in the electric meter cabinet.' } })
     expect(holding(told)).toContain('services')
   })
@@ -248,6 +258,7 @@ describe('what was taken off and comes back', () => {
           who: 'Edda Brandt',
           licence: '4711',
           on: DAY,
+          photo: PAPER,
           knew: ['gas'],
           writtenAt: `${DAY}T09:00:00.000Z`,
           ...placeOf(READY),
@@ -275,14 +286,16 @@ describe('what was taken off and comes back', () => {
   })
 })
 
-test('a roof is not worked from the ground until somebody says how low it is', () => {
-  const site = { ...READY.site, type: 'roof', access: 'ground' as const }
-  const { heightM: _, ...unsaid } = site
-  const check = { ...READY.check, done: READY.check.done?.filter((t) => t !== 'ladder-person') }
-  expect(holding(but({ site: unsaid, check }))).toEqual(['ladder-person'])
-  expect(holding(but({ site: { ...unsaid, heightM: 2.2 }, check }))).toEqual([])
-  expect(holding(but({ site: { ...unsaid, type: 'wall' }, check }))).toEqual([])
-})
+test.each(['roof', 'wall', 'tree'])(
+  'a %s is not worked from the ground until somebody says how low it is',
+  (type) => {
+    const site = { ...READY.site, type, access: 'ground' as const }
+    const { heightM: _, ...unsaid } = site
+    const check = { ...READY.check, done: READY.check.done?.filter((t) => t !== 'ladder-person') }
+    expect(holding(but({ site: unsaid, check }))).toEqual(['ladder-person'])
+    expect(holding(but({ site: { ...unsaid, heightM: 2.2 }, check }))).toEqual([])
+  },
+)
 
 test('a cool forecast for tomorrow is none for today; a hot one is said at once', () => {
   const day = '2026-06-13'
@@ -341,7 +354,7 @@ describe('written without signal yesterday, sent today', () => {
   })
   test('ticks of one wall do not get the place of another, nor do looks', () => {
     const moved = here({ ...READY, site: { ...READY.site, where: 'the north wall' } })
-    const mine: Sheet = { ...READY, check: { ...READY.check, done: ['kit', 'fire'] } }
+    const mine: Sheet = { ...READY, check: { ...READY.check, done: ['kit', 'exclusion'] } }
     const { sheet } = mergeSheets(READY, mine, moved)
     expect(sheet.site.where).toBe('the north wall')
     expect(holding(sheet)).toContain('kit')
@@ -363,7 +376,7 @@ describe('written without signal yesterday, sent today', () => {
     expect(apart.sheet.site.lookedAt).toEqual({})
   })
   test('of the same day both are heard: what differs is a clash', () => {
-    const other: Sheet = but({ check: { ...READY.check, done: ['kit', 'fire'] } })
+    const other: Sheet = but({ check: { ...READY.check, done: ['kit', 'exclusion'] } })
     expect(mergeSheets(none, READY, other).clashes).toEqual(['check.done'])
   })
 })

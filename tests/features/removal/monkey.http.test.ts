@@ -6,13 +6,15 @@ import fc from 'fast-check'
 import { beforeAll, expect, test } from 'vitest'
 import { TICKED } from '../../../src/features/removal/item.ts'
 import type { Sheet } from '../../../src/records/removal-sheet.ts'
+import { PASSPHRASE } from '../../support/people.ts'
 import { type Yard, yardOn } from '../../support/yard-on.ts'
-import { DAY } from './ready.ts'
+import { DAY, PAPER, PHOTO } from './ready.ts'
 
 let yard: Yard
 beforeAll(async () => {
   yard = await yardOn(DAY)
   await yard.account('Bram')
+  await yard.photos.keep(PHOTO)
 })
 
 /** More with RUNS=… in front. */
@@ -25,6 +27,7 @@ const job = fc.record<Fields>({
   what: some('wall', 'wall', 'swarm', 'chimney'),
   since: some('today', 'weeks', ''),
   access: some('ground', 'ladder', ''),
+  heightM: some('6', '6', '20', ''),
   bystanders: some('none', 'allergic', 'children', ''),
   'gone.allergic': some('', 'left'),
   'gone.nest': some('', 'mistake'),
@@ -47,6 +50,7 @@ const check = fc.record<Fields>({
   hottestC: some('75', '75', '100', ''),
   cutMm: some('3/4', ''),
   vacuum: some('bee-vacuum', 'none', ''),
+  wires: some('none', 'none', 'none', 'near', 'unknown', ''),
   temper: some('1', ''),
   africanized: some('no', ''),
   done: fc.oneof(fc.constant([...TICKED] as string[]), fc.subarray([...TICKED] as string[])),
@@ -68,11 +72,13 @@ const clear = fc.constantFrom('gas', 'electric', 'asbestos').chain((hazard) =>
     [`trade-${hazard}.who`]: some('Edda Brandt', 'Edda Brandt', 'Bram', 'asked him'),
     [`trade-${hazard}.licence`]: some('4711', '4711', 'ok'),
     [`trade-${hazard}.on`]: some(DAY, DAY, '1950-01-01'),
+    photos: some(PAPER, PAPER, '', 'b'.repeat(64)),
   }),
 )
 const second = fc
   .constantFrom('sting-plan', 'fierce', 'allergy', 'bystanders', 'trade-gas')
   .map((item): Fields => ({ item, [`${item}.by`]: 'Bram', [`${item}.why`]: 'stays' }))
+  .chain((fields) => some('', PASSPHRASE).map((passphrase): Fields => ({ ...fields, passphrase })))
 /** Most hurried people fill in most of it rightly: a tidy form now and then leads far enough to be wrong late. */
 const step = fc.oneof(
   fc.tuple(fc.constant('job'), job),
@@ -98,6 +104,7 @@ const TIDY: Record<'site' | 'check' | 'work', Fields> = {
     hottestC: '75',
     cutMm: '3/4',
     vacuum: 'bee-vacuum',
+    wires: 'none',
     done: [...TICKED],
     is: 'go',
     reason: 'Signs later.',
@@ -131,9 +138,8 @@ function wrongIn(s: Sheet): string[] {
   const free = site.type === 'swarm' && c.done?.includes('free') === true && site.surface === undefined
   const ticked = (id: string): boolean =>
     (c.doneOn === DAY && placeIn(c.doneAt ?? {}) === here && c.done?.includes(id) === true) ||
-    c.seconds?.some(
-      (x) => x.item === id && x.by === 'Bram' && x.path !== undefined && placeIn(x) === here,
-    ) === true
+    c.seconds?.some((x) => x.item === id && x.by === 'Bram' && x.account === true && placeIn(x) === here) ===
+      true
   const cleared = (hazard: string, trade: string): boolean =>
     c.clearances?.some(
       (x) =>
@@ -141,6 +147,7 @@ function wrongIn(s: Sheet): string[] {
         x.as === trade &&
         x.who === 'Edda Brandt' &&
         x.licence === '4711' &&
+        x.photo === PAPER &&
         x.on === DAY &&
         placeIn(x) === here,
     ) === true
@@ -161,6 +168,8 @@ function wrongIn(s: Sheet): string[] {
         : ticked('bystanders'),
     allergic: site.bystanders?.includes('allergic') !== true || ticked('allergy'),
     stings: ticked('sting-plan'),
+    wires: site.nearWires !== true && c.wires === 'none' && c.doneOn === DAY,
+    height: (site.heightM ?? 0) > 0 || site.access !== 'ground' || ticked('ladder-person'),
     heat: (s.work.outdoorC ?? 99) < 30 && (c.hottestC ?? 99) < 30,
   }).flatMap(([what, holds]) => (holds ? [] : [what]))
 }

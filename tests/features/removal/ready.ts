@@ -1,7 +1,7 @@
 /** A wall job with nothing unmet, to be changed by tests. Invented. */
-import type { Known } from '../../../src/features/removal/decide.ts'
 import { TICKED } from '../../../src/features/removal/item.ts'
 import { placeOf } from '../../../src/features/removal/place.ts'
+import type { Known } from '../../../src/features/removal/second.ts'
 import { EMPTY_SHEET, type Sheet } from '../../../src/records/removal-sheet.ts'
 
 export const DAY = '2026-06-12'
@@ -11,8 +11,13 @@ export const SHOWS = { temperature: (c: number) => `${c} C`, depth: (mm: number)
 export const YARD: Known = {
   first: ['Ines'],
   yard: ['Ines', 'Bram', 'Teuila', 'Casimir'],
+  accounts: ['Ines', 'Bram', 'Teuila', 'Casimir'],
   open: ['Ines', 'Bram', 'Teuila'],
 }
+
+/** A photo of a paper, kept under its own checksum. */
+export const PAPER = 'a'.repeat(64)
+export const PHOTO = { id: PAPER, bytes: new Uint8Array([1]) }
 
 /** A name drawn by hand, with ink enough. */
 export const DRAWN = 'M40 120L90 60L140 130L220 50'
@@ -60,6 +65,7 @@ export const READY: Sheet = here({
     until: '12:00',
     cutMm: 22,
     vacuum: 'bee-vacuum',
+    wires: 'none',
     done: [...TICKED],
     doneOn: DAY,
   },

@@ -2,11 +2,14 @@
 import { beforeEach, describe, expect, test } from 'vitest'
 import { TICKED } from '../../../src/features/removal/item.ts'
 import { AS_TOLD } from '../../../src/features/removal/people.ts'
+import { PASSPHRASE } from '../../support/people.ts'
 import { wordsOf, type Yard, yardOn } from '../../support/yard-on.ts'
+import { PAPER, PHOTO } from './ready.ts'
 
 let yard: Yard
 beforeEach(async () => {
   yard = await yardOn('2026-06-10')
+  await yard.photos.keep(PHOTO)
   yard.store.settings.set('yardName', 'Quarry yard')
 })
 
@@ -51,6 +54,7 @@ const CHECK = {
   'hours.2.c': '84',
   cutMm: '7/8',
   vacuum: 'bee-vacuum',
+  wires: 'none',
   done: [...TICKED],
 }
 const WORK = {
@@ -260,6 +264,7 @@ describe('what is unmet', () => {
       'trade-gas.who': 'Edda Brandt',
       'trade-gas.licence': 'Brandt & Co, 4711',
       'trade-gas.on': '2026-06-09',
+      photos: PAPER,
     })
     expect(cleared.status).toBe(303)
     expect(sheetOf(path)?.check.clearances).toMatchObject([
@@ -306,7 +311,7 @@ describe('what is unmet', () => {
         of,
         [`${item}.by`]: by,
         [`${item}.why`]: 'stays',
-        drawing: DRAWN.replace('40', String(40 + item.length)),
+        passphrase: PASSPHRASE,
       })
     expect((await name('ines')).status).toBe(422)
     expect((await name('Bram', 'ladder-person', 'Something else.')).status).toBe(422)
@@ -348,7 +353,7 @@ describe('what is unmet', () => {
       of: of ?? '',
       'heat-at-start.by': 'Bram',
       'heat-at-start.why': 'stays',
-      drawing: DRAWN,
+      passphrase: PASSPHRASE,
       'heat-at-start.reason': 'One comb left, in the shade.',
     })
     expect(signed.status, wordsOf(signed.text)).toBe(303)
@@ -427,7 +432,14 @@ describe('the short sheet of a swarm', () => {
     expect(words).not.toContain('What runs behind it')
     expect(page.text).not.toContain('name="cutMm"')
     expect(page.text).toContain('value="free"')
-    const check = { hottestC: '70', done: [...TICKED], temper: '1', africanized: 'no', is: 'go' }
+    const check = {
+      hottestC: '70',
+      wires: 'none',
+      done: [...TICKED],
+      temper: '1',
+      africanized: 'no',
+      is: 'go',
+    }
     await fill(path, 'check', check)
     await fill(path, 'work', { outdoorC: '70', now: 'openedAt' })
     await fill(path, 'work', { ...WORK, sealed: '', cleaned: '', next: 'intake' })

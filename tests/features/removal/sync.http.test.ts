@@ -3,17 +3,19 @@
  * Invented people.
  */
 import { beforeEach, describe, expect, test } from 'vitest'
+import { AS_TOLD } from '../../../src/features/removal/people.ts'
 import { placeOf } from '../../../src/features/removal/place.ts'
 import type { Sheet } from '../../../src/records/removal-sheet.ts'
 import { down, good, type Phone, phoneIn } from '../../support/phone.ts'
 import { type TestYard, testYard } from '../../support/yard-app.ts'
-import { but, DAY, DRAWN, READY } from './ready.ts'
+import { but, DAY, DRAWN, PAPER, PHOTO, READY } from './ready.ts'
 
 const ID = '019e0000-0000-7000-8000-000000000001'
 
 let yard: TestYard
-beforeEach(() => {
+beforeEach(async () => {
   yard = testYard({ day: DAY })
+  await yard.services.photos.keep(PHOTO)
   yard.services.store.settings.set('yardName', 'Quarry yard')
 })
 
@@ -35,10 +37,31 @@ const cleared = (s: Sheet, who: string): Sheet => ({
   check: {
     ...s.check,
     clearances: [
-      { hazard: 'gas', as: 'gas-fitter', who, licence: 'GF 4711', on: DAY, knew: ['gas'], ...placeOf(s) },
+      {
+        hazard: 'gas',
+        as: 'gas-fitter',
+        who,
+        licence: 'GF 4711',
+        on: DAY,
+        photo: PAPER,
+        knew: ['gas'],
+        ...placeOf(s),
+      },
     ],
   },
 })
+/** Everything but clothing and tools, and somebody without an account who signs for that. */
+const bare = but({ check: { ...READY.check, done: READY.check.done?.filter((t) => t !== 'kit') } })
+const KIT = {
+  item: 'kit',
+  of: AS_TOLD.kit,
+  by: 'Zed Quill',
+  why: 'stays' as const,
+  path: DRAWN,
+  phone: '555 0177',
+  on: DAY,
+  ...placeOf(READY),
+}
 const gas = but({ site: { ...READY.site, behind: ['gas', 'insulation'] } })
 
 describe('nothing gets in by the queue or by hand that no form would take', () => {
@@ -62,22 +85,21 @@ describe('nothing gets in by the queue or by hand that no form would take', () =
 
   test('no “go” for a day that has not come, and none signed by one person as two', async () => {
     expect((await post({ ...READY, decision: { ...go, on: '2026-06-13' } })).text).toContain('has not come')
-    const alone = but({ check: { ...READY.check, done: READY.check.done?.filter((t) => t !== 'not-alone') } })
-    const of = 'Somebody within call all the time, with a telephone that works here.'
-    const second = {
-      item: 'not-alone',
-      of,
-      by: 'Bram',
-      why: 'stays' as const,
-      path: DRAWN,
-      on: DAY,
-      ...placeOf(READY),
-    }
+    const second = { ...KIT, by: 'Bram' }
     await yard.session('helper')
-    const asTwo = { ...alone, check: { ...alone.check, seconds: [second] }, decision: go }
+    const asTwo = { ...bare, check: { ...bare.check, seconds: [second] }, decision: go }
     expect((await post(asTwo)).text).toContain('must be a second person')
-    const other = { ...asTwo, check: { ...asTwo.check, seconds: [{ ...second, by: 'Teuila' }] } }
+    const other = { ...asTwo, check: { ...asTwo.check, seconds: [KIT] } }
     expect((await post(other)).status).toBe(200)
+  })
+
+  test('what was cleared is not taken before the photo of its paper', async () => {
+    const s = cleared(gas, 'Edda Brandt')
+    const named = s.check.clearances?.map((x) => ({ ...x, photo: 'b'.repeat(64) })) ?? []
+    const answer = await post({ ...s, check: { ...s.check, clearances: named }, decision: go })
+    expect(answer.text).toContain('its photo has not come')
+    expect((await post({ ...s, decision: go })).status).toBe(200)
+    expect(kept()?.check.clearances?.[0]?.photo).toBe(PAPER)
   })
 
   test('nothing is ticked for a day that has not come', async () => {
@@ -177,6 +199,58 @@ describe('two people, one sheet', () => {
   })
 })
 
+describe('days and hours that this server did not see', () => {
+  const begun = (on: string): Sheet['work'] => ({
+    on,
+    openedAt: '09:00',
+    boxedAt: '11:00',
+    outdoorC: 20,
+    water: true,
+    underGo: { by: 'Bram', on, at: '09:00' },
+  })
+  const marked = async (): Promise<boolean> => (await page()).includes('Begun without a “go”')
+
+  test('a whole job of today, made without signal, is as it says', async () => {
+    expect((await post({ ...READY, decision: go, work: begun(DAY) })).status).toBe(200)
+    expect(await marked()).toBe(false)
+  })
+  test('yesterday made up today is kept, and marked', async () => {
+    yard.at('2026-06-13T12:00:00Z')
+    expect((await post({ ...READY, decision: go, work: begun(DAY) })).status).toBe(200)
+    expect(kept()?.work).toMatchObject({
+      openedAt: '09:00',
+      withoutGo: { why: 'sent-later', on: '2026-06-13' },
+    })
+    expect(await marked()).toBe(true)
+  })
+  test('nor is it seen by sending the “go” a moment before', async () => {
+    yard.at('2026-06-13T12:00:00Z')
+    await post({ ...READY, decision: go })
+    await post({ ...READY, decision: go, work: begun(DAY) }, { base: 1 })
+    expect(await marked()).toBe(true)
+  })
+  test('a “go” that this server had on the day stands for what is sent the day after', async () => {
+    await post({ ...READY, decision: go })
+    yard.at('2026-06-13T12:00:00Z')
+    expect((await post({ ...READY, decision: go, work: begun(DAY) }, { base: 1 })).status).toBe(200)
+    expect(await marked()).toBe(false)
+  })
+  test('a “go” that falls at an hour that has not come, over gas that was here all day', async () => {
+    await post(gas)
+    const fell = (at: string): Sheet => ({
+      ...gas,
+      decision: { ...go, fell: { by: 'Bram', on: DAY, at } },
+      work: begun(DAY),
+    })
+    expect((await post(fell('23:59'), { base: 1 })).status).toBe(200)
+    expect(kept()?.work.withoutGo?.unmet.join()).toContain('Gas pipe')
+    const other = ID.replace(/1$/, '2')
+    await post(gas, { id: other })
+    await post(fell('11:59'), { base: 1, id: other })
+    expect(yard.services.store.removals.get(other)?.last.sheet.work.withoutGo?.why).toBe('sent-later')
+  })
+})
+
 describe('what a phone must not send', () => {
   test('a “go” that fell by what somebody else found does not come back by itself', async () => {
     await post(READY)
@@ -212,34 +286,34 @@ describe('what a phone must not send', () => {
     const { behind: _b, ...bare } = swarm.site
     expect((await post({ ...swarm, site: bare, decision: { ...go, ...placeOf(swarm) } })).status).toBe(422)
   })
-  test.each(['nobody', 'Zed Quill', 'Casimir'])(
-    '%s as a second person without an account or a drawn name',
-    async (by) => {
-      const alone = but({
-        check: { ...READY.check, done: READY.check.done?.filter((t) => t !== 'not-alone') },
-      })
-      const of = 'Somebody within call all the time, with a telephone that works here.'
-      const second = { item: 'not-alone', of, by, why: 'stays' as const, on: DAY, ...placeOf(READY) }
-      const sheet = { ...alone, check: { ...alone.check, seconds: [second] }, decision: go }
-      expect((await post(sheet)).text).toContain('draws their name')
-      const drawn = { ...sheet, check: { ...sheet.check, seconds: [{ ...second, path: DRAWN }] } }
-      expect((await post(drawn)).status).toBe(by === 'Zed Quill' ? 200 : 422)
-    },
-  )
+  test.each(['nobody', 'Zed Quill', 'Juno'])('%s as a second person', async (by) => {
+    await yard.session('helper')
+    const sheet = (second: object): Sheet => ({
+      ...bare,
+      check: { ...bare.check, seconds: [{ ...KIT, by, ...second }] },
+      decision: go,
+    })
+    const { path: _p, ...undrawn } = KIT
+    expect((await post({ ...bare, check: { ...bare.check, seconds: [{ ...undrawn, by }] } })).status).toBe(
+      422,
+    )
+    expect((await post(sheet({ phone: 'at home' }))).text).toContain('must be their own number')
+    expect((await post(sheet({}))).status).toBe(by === 'Zed Quill' ? 200 : 422)
+  })
+  test('an account is confirmed with its passphrase, which no phone and no program can say', async () => {
+    await yard.session('helper')
+    for (const item of ['kit', 'not-alone'] as const) {
+      const { path: _p, phone: _t, ...tapped } = { ...KIT, item, of: AS_TOLD[item], by: 'Teuila' }
+      const second = { ...tapped, account: true as const }
+      const s = but({ check: { ...READY.check, done: READY.check.done?.filter((t) => t !== item) } })
+      const answer = await post({ ...s, check: { ...s.check, seconds: [second] }, decision: go })
+      expect(answer.text, item).toContain('confirmed with its passphrase')
+    }
+  })
   test('somebody who was only invited a minute ago is no second person', async () => {
     yard.services.people.invite({ name: 'Zed', role: 'helper', by: null })
-    const alone = but({ check: { ...READY.check, done: READY.check.done?.filter((t) => t !== 'not-alone') } })
-    const of = 'Somebody within call all the time, with a telephone that works here.'
-    const second = {
-      item: 'not-alone',
-      of,
-      by: 'Zed',
-      why: 'stays' as const,
-      on: DAY,
-      ...placeOf(READY),
-    }
-    const answer = await post({ ...alone, check: { ...alone.check, seconds: [second] } })
-    expect(answer.text).toContain('must be somebody with an account here')
+    const answer = await post({ ...bare, check: { ...bare.check, seconds: [KIT] } })
+    expect(answer.text).toContain('has an account here')
   })
   test('an allergic person off the sheet without a reason; with one it stays on the record', async () => {
     const allergic = but({ site: { ...READY.site, bystanders: ['allergic'] } })
@@ -350,7 +424,7 @@ describe('on the phone', () => {
     const tapped = { version: '2', hottestC: '70', cutMm: '7/8', vacuum: 'bee-vacuum', is: 'go' }
     const answer = await phone.post(`/removals/${ID}/check`, tapped)
     expect(answer.status).toBe(422)
-    expect(answer.html).toContain('is of another place')
+    expect(answer.html).toContain('nobody has looked since')
   })
 
   test('a “go” whose ground is gone, and work that was begun under it, are sent all the same', async () => {
@@ -358,7 +432,7 @@ describe('on the phone', () => {
       version: /name="version" value="(\d+)"/.exec(await phone.open(`/removals/${ID}/${part}`))?.[1] ?? '',
     })
     phone.network(down)
-    const asked = { hottestC: '70', cutMm: '3/4', vacuum: 'bee-vacuum', is: 'go' }
+    const asked = { hottestC: '70', cutMm: '3/4', vacuum: 'bee-vacuum', wires: 'none', is: 'go' }
     const form = new URLSearchParams({ ...(await at('check')), ...asked, shownOn: DAY })
     for (const tick of READY.check.done ?? []) form.append('done', tick)
     const answer = await phone.syncService.form(
@@ -393,15 +467,30 @@ describe('on the phone', () => {
     await yard.session('helper')
     await phone.syncService.send()
     phone.network(down)
-    const page = await phone.open(`/removals/${ID}/second?item=not-alone`)
-    expect(page).toContain('name="not-alone.by"')
-    expect(page).toContain('value="Teuila"')
-    expect(page).not.toContain('value="Bram"')
+    const shown = await phone.open(`/removals/${ID}/second?item=not-alone`)
+    expect(shown).toContain('name="not-alone.by"')
+    expect(shown).toContain('value="Teuila"')
+    expect(shown).not.toContain('value="Bram"')
+    expect(shown).toContain('There is no signal here')
+    expect(shown).not.toContain('data-pad-field')
+    const of = AS_TOLD['not-alone']
+    const alone = { item: 'not-alone', of, 'not-alone.by': 'Teuila', 'not-alone.why': 'stays' }
+    const answer = await phone.post(`/removals/${ID}/second`, { ...alone, passphrase: 'slow lantern' })
+    expect(answer.status).toBe(422)
+    expect(answer.html).toContain('without signal')
+    // Who has none draws, and leaves a number: that works here, and is sent.
+    const kit = { item: 'kit', of: AS_TOLD.kit, 'kit.by': 'Zed Quill', 'kit.why': 'seen' }
+    const drawing = '[[[40,120],[90,60],[140,130],[220,50]]]'
+    const drawn = await phone.post(`/removals/${ID}/second`, { ...kit, 'kit.phone': '555 0177', drawing })
+    expect(drawn.status, drawn.html).toBe(303)
+    phone.network(good)
+    expect(await phone.syncService.send()).toBe('done')
+    expect(kept()?.check.seconds).toMatchObject([{ by: 'Zed Quill', phone: '555 0177' }])
     const other = phoneIn(yard, 'helper')
     other.at(`${DAY}T12:00:00Z`)
     await other.syncService.send()
-    const kept = await (await other.database()).get('kept', 'round')
-    expect(JSON.stringify(kept)).not.toContain('crew')
+    const known = await (await other.database()).get('kept', 'round')
+    expect(JSON.stringify(known)).not.toContain('crew')
   })
 
   test('names leave the phone at sign-out; what waits stays for its owner', async () => {

@@ -1,13 +1,15 @@
 /** What to load, and when the next round is. */
 import { describe, expect, it } from 'vitest'
 import { addDays, type Day } from '../../../src/days.ts'
-import { planOf } from '../../../src/decision/index.ts'
+import type { DecidedPlan } from '../../../src/decision/index.ts'
 import type { Box } from '../../../src/features/round/box.ts'
 import { loadFor } from '../../../src/features/round/bring.ts'
 import { nextRound } from '../../../src/features/round/next-round.ts'
 import { paceOf } from '../../../src/features/round/pace.ts'
 import { roundOf } from '../../../src/features/round/round.ts'
-import { DEFAULT_PROTOCOL } from '../../../src/recovery/protocol.ts'
+import type { History } from '../../../src/journal/history.ts'
+import type { Planner } from '../../../src/store/index.ts'
+import { often } from '../../support/long.ts'
 import { box, PLANNER, TODAY, type Told } from './yard.ts'
 
 const look = (day: number, seen: Record<string, unknown> = {}) => ({
@@ -72,11 +74,27 @@ const rain = (days: number): Told => ({
 })
 
 /** Asked of the round, day by day. */
-const firstOnTheRound = (b: Box): Day | undefined =>
+const firstOnTheRound = (b: Box, planner: Planner): Day | undefined =>
   Array.from({ length: 21 }, (_, i) => addDays(TODAY, i + 1)).find((day) => {
-    const then = { ...b, plan: planOf(b.history, day, DEFAULT_PROTOCOL) }
-    return roundOf([then], day, PLANNER, paceOf([])).stops.length > 0
+    const then = { ...b, plan: planner(b.history, day) }
+    return roundOf([then], day, planner, paceOf([])).stops.length > 0
   })
+
+/** Makes a history's plan of a day once, for both that ask for it. */
+function plannedOnce(): Planner {
+  const made = new Map<History, Map<Day, DecidedPlan>>()
+  return (history, day, exposure = null) => {
+    if (exposure !== null) return PLANNER(history, day, exposure)
+    const own = made.get(history) ?? new Map<Day, DecidedPlan>()
+    const plan = own.get(day) ?? PLANNER(history, day)
+    made.set(history, own.set(day, plan))
+    return plan
+  }
+}
+
+/** Every sixth age, others from one run to the next; all of them in the long run. */
+const STEP = often(1, 6)
+const FIRST = 1 + (Date.now() % STEP)
 
 describe('the next round', () => {
   it('is tomorrow where something is still to be done', () => {
@@ -119,10 +137,11 @@ describe('the next round', () => {
 
   it.each([null, 1, 5, 15])('is the day that the round itself says, put off by %s days', (days) => {
     for (const queen of ['lost', 'unseen', 'loose', 'caged'] as const)
-      for (let age = 1; age < 35; age += 3) {
-        const told = { tag: 'R-1', age, queen, entries: days === null ? [] : [rain(days)] }
-        const next = nextRound([box(told)], TODAY, PLANNER)
-        expect(next?.day, `${queen}, day ${age}`).toBe(firstOnTheRound(box(told)))
+      for (let age = FIRST; age < 35; age += STEP) {
+        const planner = plannedOnce()
+        const one = box({ tag: 'R-1', age, queen, entries: days === null ? [] : [rain(days)] })
+        const next = nextRound([one], TODAY, planner)
+        expect(next?.day, `${queen}, day ${age}`).toBe(firstOnTheRound(one, planner))
       }
   })
 
