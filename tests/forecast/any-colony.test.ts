@@ -9,6 +9,7 @@ import { modelOf } from '../../src/forecast/story/walk.ts'
 import { needOf } from '../../src/forecast/supplies.ts'
 import { historyOf } from '../../src/journal/history.ts'
 import { colony, START } from '../recovery/arbitrary.ts'
+import { often } from '../support/long.ts'
 
 const model = modelOf(DEFAULT_RATES)
 const share = (p: number): boolean => p >= -1e-12 && p <= 1 + 1e-9
@@ -38,7 +39,7 @@ describe('random colonies', () => {
         const need = needOf(story, { ahead: 14 })
         expect([...need.queens, ...need.eggFrames].every(share)).toBe(true)
       }),
-      { numRuns: 40 },
+      { numRuns: often(400, 15) },
     )
   }, 60_000)
 
@@ -64,7 +65,7 @@ describe('random colonies', () => {
           colonyForecast(plain, today, { model }).odds,
         )
       }),
-      { numRuns: 10 },
+      { numRuns: often(100, 4) },
     )
   }, 60_000)
 })
