@@ -22,6 +22,7 @@ export const BEHIND = ['electric', 'electric-in-cut', 'gas', 'water', 'flue', 'i
 export const HAZARDS = ['asbestos', 'lead-paint', 'weak-structure', 'droppings'] as const
 export const BYSTANDERS = ['children', 'animals', 'neighbours', 'passers-by', 'allergic'] as const
 export const VACUUMS = ['none', 'bee-vacuum', 'shop-vacuum'] as const
+export const WIRES = ['none', 'near', 'unknown'] as const
 export const DECISIONS = ['go', 'wait', 'refuse'] as const
 export const SEALED = ['yes', 'no', 'owner'] as const
 export const CLEANED = ['all', 'part', 'none'] as const
@@ -80,6 +81,8 @@ export const site = z.strictObject({
   hazards: z.optional(several(HAZARDS)),
   /** Built before 1980, when asbestos and lead paint were still common. */
   old: z.optional(yesNo),
+  /** Somebody saw wires, a meter or a pole near bees or ladder: it does not go off by another look. */
+  nearWires: z.optional(z.literal(true)),
   behindNote: z.optional(text(500)),
   sprayed: z.optional(yesNo),
   sprayedNote: z.optional(text(300)),
@@ -160,6 +163,8 @@ export const check = z.strictObject({
   done: z.optional(z.array(text(40)).check(z.maxLength(40))),
   doneOn: z.optional(day),
   doneAt: z.optional(place),
+  /** Wires, meter or pole near bees or ladder, as it was tapped on that day. */
+  wires: z.optional(z.enum(WIRES)),
   /** One line for all hazards together, as sheets had it once. Shown, and clears nothing any more. */
   clearedBy: z.optional(text(300)),
   clearances: z.optional(z.array(clearance).check(z.maxLength(40))),

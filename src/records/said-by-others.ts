@@ -17,6 +17,8 @@ export const TRADE_HAZARDS = [
   'asbestos',
   'lead-paint',
   'weak-structure',
+  /** Live wires, a meter or a pole beside bees, ladder or whatever is held up. */
+  'near-wires',
 ] as const
 export type TradeHazard = (typeof TRADE_HAZARDS)[number]
 
@@ -70,11 +72,13 @@ export const SECOND_WHYS = ['stays', 'seen'] as const
 export const secondName = z.strictObject({
   item: text(40),
   by: text(120),
-  /** Their name was tapped among the accounts of the yard. */
+  /** They have an account in the yard, and typed its passphrase: only a server says so. */
   account: z.optional(z.literal(true)),
+  /** Without an account: their own telephone, under which they can be asked afterwards. */
+  phone: z.optional(text(60)),
   why: z.optional(z.enum(SECOND_WHYS)),
   reason: z.optional(text(500)),
-  /** The name as it was drawn. */
+  /** The name as it was drawn, by whoever has no account. */
   path: z.optional(
     z.string().check(z.maxLength(60_000), z.regex(DRAWN, 'must be path data made of M and L')),
   ),
@@ -116,7 +120,8 @@ export const noted = z.strictObject({
 })
 
 /** Why it was begun although no “go” stood. */
-export const WITHOUT_GO = ['said-aloud', 'could-not-wait', 'open-already'] as const
+/** `sent-later`: said by the server, of a “go” that it did not see on the day. */
+export const WITHOUT_GO = ['said-aloud', 'could-not-wait', 'open-already', 'sent-later'] as const
 
 export const withoutGo = z.strictObject({
   why: z.enum(WITHOUT_GO),

@@ -14,8 +14,8 @@ import { inSlices } from '../../src/app/node.ts'
 import { addDays } from '../../src/days.ts'
 import { reviewingAsOf } from '../../src/features/api/answers.ts'
 import { readerOf } from '../../src/node/reader/reader.ts'
-import { built } from '../safekeeping/faults/build.ts'
 import { byDay, Dice, type Entered, randomFrom, story } from '../store/yard.ts'
+import { built } from '../support/build.ts'
 import { type TestYard, testYard } from '../support/yard-app.ts'
 
 const OPEN = Number(process.env.BENCH_OPEN ?? 1000)

@@ -38,16 +38,17 @@ function apart(days: number, random: Random): number {
 
 const found = proven('belief', import.meta.filename, () => {
   const random = seeded(18)
+  const long = [120, 180, 260].flatMap((days) => Array.from({ length: 8 }, () => apart(days, random)))
   return {
-    longStays: [120, 180, 260].flatMap((days) => Array.from({ length: 8 }, () => apart(days, random))),
+    longStays: { of: long.length, most: Math.max(...long) },
     inHaste: calibrate(1500, 29, ratesWith({ careless: 1 / 7 }), DEFAULT_RATES, listModelOf),
   }
 })
 
 describe('a colony that has stayed long', () => {
   it('has the odds it would have if all its nights were followed, to a thousandth', () => {
-    expect(found.longStays).toHaveLength(24)
-    for (const difference of found.longStays) expect(difference).toBeLessThan(0.001)
+    expect(found.longStays.of).toBe(24)
+    expect(found.longStays.most).toBeLessThan(0.001)
   })
 
   it('is followed through no more nights after years than after months', () => {

@@ -8,10 +8,11 @@
 import { type SecondName, type Sheet, TRADE_HAZARDS } from '../../records/index.ts'
 import type { Protocol } from '../../recovery/index.ts'
 import { heatOf, type Shows } from './forecast.ts'
-import { cuts, isNew, oldBuilding, servicesLocated, tradeFacts } from './hazards.ts'
+import { cuts, isNew, oldBuilding, servicesLocated, tradeFacts, wiresNear } from './hazards.ts'
 import { type Facts, ITEMS, type Item, type ItemId, TICKED, type TickedId } from './item.ts'
 import { bystandersAsked, temperAsked, tickedFacts } from './people.ts'
 import { placeOf, samePlace } from './place.ts'
+import { isSigned } from './second.ts'
 import { isShort } from './stage.ts'
 import { begun } from './without-go.ts'
 
@@ -50,8 +51,7 @@ export const holds = (i: Item): boolean =>
 /** The name that stands for an item today: drawn here, for exactly what is unmet now. */
 const secondFor = (i: Pick<Item, 'id' | 'why'>, s: Sheet, today: string): SecondName | undefined =>
   s.check.seconds?.findLast(
-    (x) =>
-      x.item === i.id && x.path !== undefined && x.of === i.why && x.on === today && samePlace(x, placeOf(s)),
+    (x) => x.item === i.id && isSigned(x) && x.of === i.why && x.on === today && samePlace(x, placeOf(s)),
   )
 
 function withSecond(i: Item, s: Sheet, today: string): Item {
@@ -77,6 +77,7 @@ const NAMES: Record<ItemId, Name> = {
   'trade-flue': trade('Flue or duct: cleared', 'second'),
   'trade-lead-paint': trade('Lead paint: tested', 'second'),
   'trade-weak-structure': trade('Weak boards or beams: looked at', 'second'),
+  'trade-near-wires': trade('Wires, meter or pole near: made dead or covered', 'trade'),
   services: trade('Wires, pipes and flues located', 'trade'),
   'old-building': trade('Looked for asbestos, lead paint, weak boards', 'trade'),
   heat: name('Outdoor heat under the limit', YOU, 'second'),
@@ -85,7 +86,7 @@ const NAMES: Record<ItemId, Name> = {
   bystanders: name('Asked who is about and who is allergic', CREW, 'second'),
   // Not knowing is an answer, so nobody signs for not asking.
   temper: name('Asked how fierce they are', CREW, 'trade'),
-  lines: name('No wires near bees and ladder', CREW, 'trade'),
+  wires: name('Wires near bees or ladder: looked for', CREW, 'trade'),
   free: name('Hangs free, nothing is opened', CREW, 'trade'),
   'not-alone': name('Somebody within call', CREW, 'second'),
   'ladder-person': name('Second person at the ladder', CREW, 'second'),
@@ -95,11 +96,10 @@ const NAMES: Record<ItemId, Name> = {
   exclusion: name('Area kept clear', CREW, 'second'),
   fierce: name('Fierce bees: distance and hour', CREW, 'second'),
   water: name('Water and shade', CREW, 'second'),
-  fire: name('Smoker cannot set fire', CREW, 'second'),
   droppings: name('Respirator against droppings', CREW, 'second'),
   insulation: name('Respirator against insulation', CREW, 'second'),
   stopcock: name('Stopcock found', CREW, 'reason'),
-  kit: name('Clothing and tools for all', CREW, 'second'),
+  kit: name('Clothing, smoker and tools', CREW, 'second'),
   sprayed: name('Asked whether the bees were sprayed', OWNER, 'reason'),
   caller: name('The owner’s leave', OWNER, 'reason'),
   agreement: name('Agreement signed', OWNER, 'reason'),
@@ -142,6 +142,8 @@ function factsOf(id: ItemId, s: Sheet, { protocol, shows, today }: About): Facts
       return bystandersAsked(s)
     case 'temper':
       return temperAsked(s)
+    case 'wires':
+      return wiresNear(s, today)
     case 'without-go':
       return begun(s)
     case 'sprayed':

@@ -20,6 +20,7 @@ export const CheckFields = (p: PartFieldsProps) => {
       {cut ? <Fields {...p} of={PART_FIELDS.check} show={['vacuum']} /> : null}
       <input type="hidden" name="shownOn" value={p.frame.today} />
       {isShort(p.sheet) ? <Fields {...p} of={TEMPERED} show={['temper', 'africanized']} /> : null}
+      <Fields {...p} of={PART_FIELDS.check} show={['wires']} />
       <Checklist {...p} />
       <Folded legend="A reason; heat by the hour" form={p.form} fields={['reason', ...HOURS]}>
         <Fields {...p} of={DECISION_FIELDS} show={['reason']} />

@@ -33,7 +33,7 @@ export interface PartDraft {
 const KEPT: Partial<Record<Part, readonly string[]>> = {
   agreement: ['signature'],
   check: ['clearances', 'seconds', 'clearedBy'],
-  site: ['lookedAt', 'noted'],
+  site: ['lookedAt', 'noted', 'nearWires'],
   work: ['withoutGo', 'underGo'],
 }
 

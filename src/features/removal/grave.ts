@@ -19,6 +19,7 @@ function graveOn(s: Sheet): Grave[] {
     ...(s.site.bystanders ?? []),
     ...(s.site.behind ?? []),
     ...(s.site.hazards ?? []),
+    ...(s.site.nearWires === true ? ['near-wires'] : []),
     ...(saidFierce(s) ? ['fierce'] : []),
     ...(climbs(s) ? ['climb'] : []),
     ...(s.site.type !== undefined && cuts(s) ? ['nest'] : []),

@@ -56,14 +56,26 @@ const STOP: Record<TradeHazard, string> = {
   asbestos: 'asbestos suspected: not to be cut, broken or swept; a licensed contractor tests it',
   'lead-paint': 'lead paint suspected: a licensed contractor tests it and says how it may be cut',
   'weak-structure': 'weak boards or beams: a builder says what carries',
+  'near-wires':
+    'electric wires, a meter or a pole within 3 m (10 ft): nobody goes near them with ladder, pole or comb; the supplier makes them dead or covers them',
 }
 
-/** For these a second person's name is not enough: they wait for the trade. */
-export const ONLY_THE_TRADE: readonly TradeHazard[] = ['electric', 'electric-in-cut', 'gas', 'asbestos']
+/** For these a second person's name is not enough: they wait for the trade, and for a photo of its paper, tag or test. */
+export const ONLY_THE_TRADE: readonly TradeHazard[] = [
+  'electric',
+  'electric-in-cut',
+  'gas',
+  'asbestos',
+  'near-wires',
+]
 
 /** What was found that a licensed trade has to clear, in a fixed order. */
 export function hazardsFound({ site }: Sheet): TradeHazard[] {
-  const found: readonly string[] = [...(site.behind ?? []), ...(site.hazards ?? [])]
+  const found: readonly string[] = [
+    ...(site.behind ?? []),
+    ...(site.hazards ?? []),
+    ...(site.nearWires === true ? ['near-wires'] : []),
+  ]
   return TRADE_HAZARDS.filter((h) => found.includes(h))
 }
 
@@ -77,6 +89,7 @@ export const CLEARED_BY: Record<TradeHazard, readonly Trade[]> = {
   asbestos: ['surveyor'],
   'lead-paint': ['surveyor'],
   'weak-structure': ['builder'],
+  'near-wires': ['supplier', 'electrician'],
 }
 
 /** A clearance is of one wall of one house: where address or wall were not said, nobody can tell of which. */
@@ -89,7 +102,11 @@ const isSince = (c: Clearance, s: Sheet): boolean => {
   return gone === undefined || (c.writtenAt ?? '') > gone
 }
 
-/** The clearance that stands for a hazard: by its trade, given here, when everything found now was known. Of several, the last. */
+/** A name and a number are typed in a minute: what only the trade clears has its paper, tag or test photographed. */
+export const isShown = (c: Pick<Clearance, 'hazard' | 'photo'>): boolean =>
+  c.photo !== undefined || !ONLY_THE_TRADE.includes(c.hazard)
+
+/** The clearance that stands for a hazard: by its trade, shown, given here, when everything found now was known. Of several, the last. */
 function clearanceOf(s: Sheet, hazard: TradeHazard): Clearance | undefined {
   const found = hazardsFound(s)
   return s.check.clearances?.findLast(
@@ -97,6 +114,7 @@ function clearanceOf(s: Sheet, hazard: TradeHazard): Clearance | undefined {
       c.hazard === hazard &&
       c.as !== undefined &&
       CLEARED_BY[hazard].includes(c.as) &&
+      isShown(c) &&
       isHere(c, s) &&
       isSince(c, s) &&
       found.every((other) => c.knew.includes(other)),
@@ -111,6 +129,8 @@ function reopened(s: Sheet, hazard: TradeHazard): string {
   const last = s.check.clearances?.findLast((c) => c.hazard === hazard)
   if (last === undefined) return ''
   if (last.as === undefined) return ' It was cleared before it was asked by which trade: write it down again.'
+  if (!isShown(last))
+    return ' It was written down without a photo of the paper, tag or test: take one, and write it down again.'
   if (!isHere(last, s))
     return ` It was cleared for another place (${[last.address, last.where].filter(Boolean).join(': ') || 'none was said'}): ask the trade about this one.`
   return isSince(last, s)
@@ -137,6 +157,7 @@ export const GOOD_DAYS: Record<TradeHazard, number> = {
   'weak-structure': 365,
   asbestos: 1826,
   'lead-paint': 1826,
+  'near-wires': 1,
 }
 
 export function tradeFacts(s: Sheet, hazard: TradeHazard, today: string): Facts {
@@ -157,7 +178,8 @@ export function tradeFacts(s: Sheet, hazard: TradeHazard, today: string): Facts 
 }
 
 /** Said where an answer stands that was given of another place. */
-const ELSEWHERE = 'What was looked for is of another place: look at this one, and tap it again.'
+const ELSEWHERE =
+  'The words for the place were changed, and nobody has looked since: go and look at this wall, then tap what is there.'
 
 export function servicesLocated(s: Sheet): Facts {
   if (!cuts(s)) return { state: 'not-needed', why: 'Nothing is cut.' }
@@ -169,6 +191,27 @@ export function servicesLocated(s: Sheet): Facts {
   return lookedHere(s, 'behind')
     ? { state: 'met', why: 'Looked for and written down.' }
     : { state: 'unsaid', why: ELSEWHERE, moved: true }
+}
+
+/**
+ * Wires near the work. 3 m (10 ft): what people who are no electricians keep from lines up to 50 kV (US OSHA 29 CFR 1910.333(c)(3),
+ * from memory); local rules may ask for more.
+ */
+export function wiresNear(s: Sheet, today: string): Facts {
+  const { wires, doneOn, doneAt } = s.check
+  if (s.site.nearWires === true) return { state: 'met', why: 'Near: on this list.' }
+  const isNow = doneOn === today && doneAt !== undefined && samePlace(doneAt, placeOf(s))
+  if (wires === 'unknown' && isNow)
+    return {
+      state: 'unmet',
+      why: 'Stop: not known. Look up, along the wall and behind; ask the owner or the supplier, then tap what is so.',
+    }
+  return wires === 'none' && isNow
+    ? { state: 'met', why: 'Looked: none within 3 m (10 ft).' }
+    : {
+        state: 'unsaid',
+        why: 'Any within 3 m (10 ft)? Look up and along the wall, at this very place, today.',
+      }
 }
 
 /** 1980: after it neither was common in new houses of most countries (common practice; local codes differ). */

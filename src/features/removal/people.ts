@@ -14,8 +14,8 @@ const REACH_M = 2.5
 export const climbs = (s: Sheet): boolean =>
   (s.site.access !== undefined && s.site.access !== 'ground') || (s.site.heightM ?? 0) > REACH_M
 
-/** Eaves and roofs are not in reach: from the ground only where somebody has said how high they are. */
-const heightUnsaid = ({ site }: Sheet): boolean => site.type === 'roof' && site.heightM === undefined
+/** “From the ground” is tapped of a second floor too: it counts only where somebody has said how high the bees are. */
+const heightUnsaid = ({ site }: Sheet): boolean => site.access === 'ground' && site.heightM === undefined
 
 const about = (s: Sheet, who: 'children' | 'allergic'): boolean => s.site.bystanders?.includes(who) === true
 
@@ -37,8 +37,6 @@ export const temperAsked = ({ site }: Sheet): Facts =>
 
 export const AS_TOLD: Record<TickedId, string> = {
   free: 'It hangs free in the open: nothing is opened, cut or unscrewed. In a wall, roof, floor, chimney or box it is a nest: change it at the call.',
-  lines:
-    'No electric wire, meter or pole within 3 m (10 ft) of bees, ladder or pole; or the supplier has made it dead.',
   'not-alone': 'Somebody within call all the time, with a telephone that works here.',
   'ladder-person': 'One works, one holds the ladder and looks. On a roof: held against a fall.',
   'sting-plan':
@@ -52,19 +50,17 @@ export const AS_TOLD: Record<TickedId, string> = {
   fierce:
     'Fierce or Africanized, or not known: everybody and every animal 100 m (330 ft) away or shut indoors, a car to get into, first or last light, two in full suits. Local rules decide whether they may be moved.',
   water: 'Water to drink and shade, for people in suits and for boxed bees.',
-  fire: 'Smoker on bare ground or metal, water beside it, never into a dry cavity or near dust.',
   droppings: 'Droppings or mould: a respirator (P100 or FFP3), wetted first, never swept dry.',
   insulation:
     'Insulation: respirator, gloves and goggles. Loose grey grains may be vermiculite with asbestos: leave it, and have it tested.',
   stopcock: 'A water pipe: find the stopcock and turn it once before the cut.',
-  kit: 'Veil, suit and gloves for everybody inside the line; boxes, frames, bands, queen clip, lidded chest, straps loaded.',
+  kit: 'Veil, suit, gloves for everybody inside the line. Smoker on bare ground, water beside it, never near dust or a dry cavity. Boxes, bands, queen clip, chest, straps.',
 }
 
 /** Why a ticked item is not asked at this job; undefined where it is. */
 export function notAsked(id: TickedId, s: Sheet): string | undefined {
   const { behind, hazards } = s.site
   if (id === 'free' && cuts(s)) return 'Not a swarm in the open.'
-  if (id === 'lines' && cuts(s) && !climbs(s)) return 'From the ground; what is behind it is looked for.'
   if (id === 'ladder-person' && s.site.access === 'ground' && !climbs(s) && !heightUnsaid(s))
     return 'Worked from the ground.'
   if (id === 'allergy' && !about(s, 'allergic')) return 'Nobody allergic named.'
@@ -83,10 +79,6 @@ export function tickedFacts(id: TickedId, s: Sheet, today: string): Facts {
   if (not !== undefined) return { state: 'not-needed', why: not }
   if (id === 'ladder-person' && s.site.access === undefined && !climbs(s))
     return { state: 'unsaid', why: 'Not said yet how one gets to the bees.' }
-  const why =
-    id === 'ladder-person' && s.site.access === 'ground' && heightUnsaid(s)
-      ? `A roof or eaves from the ground? Type the height at the call. Otherwise: ${AS_TOLD[id]}`
-      : AS_TOLD[id]
   if (id === 'sting-plan' && s.job.address === undefined)
     return {
       state: 'unsaid',
@@ -96,7 +88,13 @@ export function tickedFacts(id: TickedId, s: Sheet, today: string): Facts {
   const { done, doneOn, doneAt } = s.check
   const here = doneAt !== undefined && samePlace(doneAt, placeOf(s))
   const ticked = doneOn === today && here && done?.includes(id) === true
-  return { state: ticked ? 'met' : 'unsaid', why }
+  if (!ticked && id === 'ladder-person' && heightUnsaid(s))
+    return {
+      state: 'unsaid',
+      why: `From the ground: how high are the bees? Type it at the call. Over 2.5 m (8 ft): ${AS_TOLD[id]}`,
+      moved: true,
+    }
+  return { state: ticked ? 'met' : 'unsaid', why: AS_TOLD[id] }
 }
 
 export function bystandersAsked(s: Sheet): Facts {

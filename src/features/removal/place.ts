@@ -1,6 +1,5 @@
 /** One wall of one house: what was looked at, cleared or decided there says nothing of another. */
-import type { Place, Sheet } from '../../records/index.ts'
-import { wordsOf } from './same-name.ts'
+import { type Place, type Sheet, wordsOf } from '../../records/index.ts'
 
 /** Where the sheet is now. */
 export const placeOf = ({ job, site }: Sheet): Place => ({

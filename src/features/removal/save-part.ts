@@ -1,7 +1,7 @@
 /** One part of a sheet as it was typed, held to what was there before, and saved. */
 import type { AppContext, PageDeps } from '../../app/index.ts'
 import { type FieldProblem, fieldsIn, one, type Typed } from '../../forms/index.ts'
-import { type Check, GRAVE, HAZARDS, type Sheet, WHY_GONE, withoutGo } from '../../records/index.ts'
+import { type Check, GRAVE, HAZARDS, hasBegun, type Sheet, WHY_GONE, withoutGo } from '../../records/index.ts'
 import { timeIn } from '../../time-of-day.ts'
 import { unmetWords } from './decide.ts'
 import { decide } from './decide-form.ts'
@@ -15,7 +15,6 @@ import { momentNow, type Saved, stampOf } from './sheet-handlers.ts'
 import { showSheet } from './show.tsx'
 import { isShort, type Part } from './stage.ts'
 import { clashOf, reckoningOf, startOf, stoodOn, wentAhead } from './view.ts'
-import { hasBegun } from './without-go.ts'
 import { GRAVE_WORDS } from './words.ts'
 
 /** Times a button can set to now. */
@@ -54,7 +53,11 @@ export function savePart(
   const shown = deps.store.removals.version(saved.id, Number(one(typed, 'version')))?.sheet ?? last.sheet
   const read = partTyped(c, part, last.sheet, typed)
   const sheet = stamped(read.sheet, shown, ASKED[part] ?? [])
-  if (part === 'check') sheet.check = tickedNow(c, sheet, shown, one(typed, 'shownOn'))
+  if (part === 'check') {
+    // Seen near once, it stays near until its supplier has been there, whatever day the form is of.
+    if (sheet.check.wires === 'near') sheet.site = { ...sheet.site, nearWires: true }
+    sheet.check = tickedNow(c, sheet, shown, one(typed, 'shownOn'))
+  }
   const whys = whysTyped(typed)
   const problems = [...read.problems, ...ofPhotos, ...goneProblems(last.sheet, sheet, whys)]
   if (problems.length > 0) return showSheet(c, deps, saved, { part, typed, problems })
@@ -106,6 +109,7 @@ const both = (read: ReturnType<typeof sheetTyped>, more: typeof read): typeof re
 /** What was ticked, and the day and place it is of: a form that lay open over night, or for another house, says nothing. */
 function tickedNow(c: AppContext, { check, ...s }: Sheet, shown: Sheet, shownOn: string): Check {
   const { today } = c.var.frame
+  const { wires, ...rest } = check
   const here = placeOf({ ...s, check })
   const stale = (shownOn !== '' && shownOn !== today) || !samePlace(placeOf(shown), here)
   const on = check.on ?? s.job.plannedOn ?? today
@@ -114,7 +118,8 @@ function tickedNow(c: AppContext, { check, ...s }: Sheet, shown: Sheet, shownOn:
     (d) => !TICKED.some((t) => t === d && notAsked(t, { ...s, check }) !== undefined),
   )
   return {
-    ...check,
+    ...rest,
+    ...(wires === undefined || stale ? {} : { wires }),
     on,
     ...(done === undefined ? {} : { done: stale ? [] : done }),
     doneOn: today,

@@ -113,7 +113,8 @@ function filled(c: AppContext, deps: PageDeps, part: Part | null, s: Sheet): Typ
   }
   if (part === 'check') {
     // What was so on another day is asked anew, heat too.
-    if (s.check.doneOn !== frame.today || !samePlace(s.check.doneAt ?? {}, placeOf(s))) typed.done = []
+    if (s.check.doneOn !== frame.today || !samePlace(s.check.doneAt ?? {}, placeOf(s)))
+      Object.assign(typed, { done: [], wires: s.site.nearWires === true ? ['near'] : [] })
     if (isShort(s)) Object.assign(typed, typedFields(TEMPERED, s.site, frame.units))
     if (s.check.on !== undefined && s.check.on < frame.today) Object.assign(typed, { on: [], hottestC: [] })
     const vacuum = lately.find((x) => x.check.vacuum !== undefined)?.check.vacuum

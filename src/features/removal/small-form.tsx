@@ -1,10 +1,10 @@
 /** What meets an item of the list: its trade has cleared a hazard, a second person answers for it. */
 
-import { Fields, type FormState, ProblemSummary, type Typed } from '../../forms/index.ts'
+import { Fields, type FormState, idOf, many, ProblemSummary, type Typed } from '../../forms/index.ts'
 import type { Frame } from '../../parts/index.ts'
 import type { TradeHazard } from '../../records/index.ts'
 import { CLEARANCE_FIELDS } from './fields.ts'
-import { CLEARED_BY } from './hazards.ts'
+import { CLEARED_BY, ONLY_THE_TRADE } from './hazards.ts'
 import { HAZARD_WORDS, TRADE_WORDS } from './words.ts'
 
 interface ClearProps {
@@ -27,7 +27,11 @@ export const ClearForm = ({ hazard, frame, path, form }: ClearProps) => {
       hidden={[['hazard', hazard]]}
       form={form}
       blank={{ [`${id}.on`]: [frame.today] }}
-      photo
+      photo={
+        ONLY_THE_TRADE.includes(hazard)
+          ? 'Photo of their paper, the tag on the line or the test result: without it nothing is cleared'
+          : 'Photo of their paper or of the place'
+      }
     >
       {(at) => (
         <Fields
@@ -58,27 +62,29 @@ interface SmallProps {
   action: string
   hidden: [string, string][]
   form: FormState | null
-  photo?: boolean
+  /** What is photographed. */
+  photo: string
   /** What stands in it before anything is typed. */
   blank?: Typed
   children: (form: FormState) => unknown
 }
 
-const Small = ({ id, summary, action, hidden, form, photo = false, blank = {}, children }: SmallProps) => (
+const Small = ({ id, summary, action, hidden, form, photo, blank = {}, children }: SmallProps) => (
   <details class="small-form" id={id} open={form !== null}>
     <summary>{summary}</summary>
     {form === null ? null : <ProblemSummary form={form} labels={labelOfSmall} />}
-    <form method="post" action={action} enctype={photo ? 'multipart/form-data' : undefined} novalidate>
+    <form method="post" action={action} enctype="multipart/form-data" novalidate>
       {hidden.map(([name, value]) => (
         <input type="hidden" name={name} value={value} />
       ))}
       {children(form ?? { typed: blank, problems: [] }) as never}
-      {photo ? (
-        <label class="field">
-          Photo of their paper or of the place
-          <input type="file" name="photo" accept="image/jpeg,image/png,image/webp" />
-        </label>
-      ) : null}
+      {many(form?.typed ?? {}, 'photos').map((kept) => (
+        <input type="hidden" name="photos" value={kept} />
+      ))}
+      <label class="field" id={idOf(`${id.replace('-cleared', '')}.photos`)}>
+        {photo}
+        <input type="file" name="photo" accept="image/jpeg,image/png,image/webp" capture="environment" />
+      </label>
       <button class="button" type="submit">
         Write it down
       </button>
@@ -88,5 +94,5 @@ const Small = ({ id, summary, action, hidden, form, photo = false, blank = {}, c
 
 const labelOfSmall = (field: string): string => {
   const name = field.split('.').at(-1) ?? ''
-  return CLEARANCE_FIELDS[name as 'who']?.label ?? ''
+  return name === 'photos' ? 'Photo' : (CLEARANCE_FIELDS[name as 'who']?.label ?? '')
 }

@@ -32,6 +32,7 @@ const MET_AT: Partial<Record<ItemId, { part: Part; field: string }>> = {
   'cut-depth': { part: 'check', field: 'cutMm' },
   bystanders: { part: 'job', field: 'bystanders' },
   temper: { part: 'site', field: 'temper' },
+  wires: { part: 'check', field: 'wires' },
   'without-go': { part: 'work', field: 'openedAt' },
   sprayed: { part: 'job', field: 'sprayed' },
   caller: { part: 'agreement', field: 'hourly' },

@@ -76,7 +76,11 @@ export function rowOf(
     stage,
     reckoning,
     // Of what is long over only what somebody has said.
-    begun: withoutGoWords(sheet) ?? (beganWithoutGo(sheet) && !isOver(stage) ? 'Nobody has said why.' : null),
+    begun:
+      withoutGoWords(sheet) ??
+      (beganWithoutGo(sheet, colonies.length) && (!isOver(stage) || stage === 'boxed')
+        ? 'Nobody has said why.'
+        : null),
     next: nextStep(id, sheet, colonies),
     colonies: colonyLinks(deps, colonies),
   }

@@ -20,6 +20,7 @@ import {
   type TradeHazard,
   VACUUMS,
   WHY_GONE,
+  WIRES,
   WITHOUT_GO,
 } from '../../records/index.ts'
 import { type Choice, depth, temperature, type Units } from '../../words/index.ts'
@@ -107,6 +108,12 @@ export const VACUUM: Choice[] = choices(VACUUMS, {
   'shop-vacuum': ['Shop vacuum', 'straight onto bees'],
 })
 
+export const WIRES_NEAR: Choice[] = choices(WIRES, {
+  none: 'No',
+  near: 'Yes',
+  unknown: 'Not known',
+})
+
 export const DECIDE: Choice[] = choices(DECISIONS, {
   go: 'Go',
   wait: 'Wait',
@@ -131,7 +138,6 @@ export const CLEAN: Choice[] = [
 
 export const TICKS: Record<TickedId, string> = {
   free: 'It hangs free in the open',
-  lines: 'No wires within 3 m (10 ft)',
   'not-alone': 'Somebody within call',
   'ladder-person': 'Second person at the ladder',
   'sting-plan': 'Plan for stings said aloud',
@@ -140,11 +146,10 @@ export const TICKS: Record<TickedId, string> = {
   exclusion: 'Area kept clear',
   fierce: 'Distance and hour for fierce bees',
   water: 'Water and shade',
-  fire: 'Smoker cannot set fire',
   droppings: 'Respirator for droppings',
   insulation: 'Respirator for insulation',
   stopcock: 'Stopcock found',
-  kit: 'Clothing and tools for all',
+  kit: 'Clothing, smoker and tools',
 }
 
 export const HAZARD_WORDS: Record<TradeHazard, string> = {
@@ -155,6 +160,7 @@ export const HAZARD_WORDS: Record<TradeHazard, string> = {
   asbestos: 'Asbestos',
   'lead-paint': 'Lead paint',
   'weak-structure': 'Weak boards or beams',
+  'near-wires': 'Wires near bees or ladder',
 }
 
 export const TRADE_WORDS: Record<Trade, string> = {
@@ -194,7 +200,10 @@ const GONE: Choice[] = choices(WHY_GONE, {
 export const goneChoices = (what: Grave): Choice[] =>
   GONE.filter((c) => c.value !== (Object.hasOwn(HAZARD_WORDS, what) ? 'left' : 'removed'))
 
-export const BEGUN: Choice[] = choices(WITHOUT_GO, WITHOUT_GO_WORDS)
+export const BEGUN: Choice[] = choices(
+  WITHOUT_GO.filter((why) => why !== 'sent-later'),
+  WITHOUT_GO_WORDS,
+)
 
 /** What is seen is no removal type yet, or none at all. */
 export const NOT_A_TYPE: Choice[] = [
