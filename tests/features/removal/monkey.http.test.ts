@@ -37,8 +37,7 @@ const site = fc.record<Fields>({
   surface: some('siding', 'siding', 'plaster'),
   sheathingMm: some('3/4', ''),
   behind: some<string | string[]>('none', 'none', 'gas', ['electric', 'insulation'], ''),
-  hazards: some('none', 'none', 'asbestos', ''),
-  old: some('no', 'yes', ''),
+  hazards: some('none-new', 'none-tested', 'none', 'asbestos', ''),
   temper: some('2', '2', 'unknown', '5', ''),
   africanized: some('no', 'no', 'unknown', ''),
   'gone.gas': some('', 'elsewhere'),
@@ -47,6 +46,7 @@ const site = fc.record<Fields>({
   'gone.insulation': some('mistake'),
 })
 const check = fc.record<Fields>({
+  shownOn: some(DAY, DAY, DAY, ''),
   hottestC: some('75', '75', '100', ''),
   cutMm: some('3/4', ''),
   vacuum: some('bee-vacuum', 'none', ''),
@@ -96,11 +96,12 @@ const TIDY: Record<'site' | 'check' | 'work', Fields> = {
     surface: 'siding',
     sheathingMm: '3/4',
     behind: 'none',
-    hazards: 'none',
+    hazards: 'none-tested',
     temper: '2',
     africanized: 'no',
   },
   check: {
+    shownOn: DAY,
     hottestC: '75',
     cutMm: '3/4',
     vacuum: 'bee-vacuum',
@@ -157,6 +158,8 @@ function wrongIn(s: Sheet): string[] {
     decided: d?.is === 'go' && d.by === 'Ines' && d.on === DAY && placeIn(d) === here && d.fell === undefined,
     behind: looked('behind'),
     hazards: looked('hazards'),
+    known:
+      free || site.old === 'no' || site.oldHow !== undefined || site.hazards?.includes('asbestos') === true,
     gas: site.behind?.includes('gas') !== true || cleared('gas', 'gas-fitter'),
     electric: site.behind?.includes('electric') !== true || cleared('electric', 'electrician'),
     asbestos: site.hazards?.includes('asbestos') !== true || cleared('asbestos', 'surveyor'),

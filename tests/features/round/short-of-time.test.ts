@@ -10,6 +10,7 @@ import { byUrgency, costOfWaiting, inMinutes } from '../../../src/features/round
 import { morePressing, RANKS, urgencyOf } from '../../../src/features/round/urgency.ts'
 import { historyOf } from '../../../src/journal/history.ts'
 import { colony, START } from '../../recovery/arbitrary.ts'
+import { often } from '../../support/long.ts'
 import { box, PLANNER, TODAY } from './yard.ts'
 
 const PACE: Pace = {
@@ -122,7 +123,7 @@ describe('the order of urgency', () => {
         expect(RANKS).toContain(u.rank)
         if (u.window?.of === 'cells') expect(u.window.day >= today).toBe(true)
       }),
-      { numRuns: 300 },
+      { numRuns: often(3000, 100) },
     )
   })
 })
