@@ -6,6 +6,7 @@ import type { Browser, Page } from 'playwright-core'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { ACTS } from '../../src/words/acts.ts'
 import { type Device, launch, PHONE, type Watched, watchedPage } from '../support/browser.ts'
+import { PATIENCE } from '../support/long.ts'
 import {
   brokenWords,
   openFolds,
@@ -136,25 +137,29 @@ describe.each([
 })
 
 describe.each([NARROW, PHONE])('with words a third longer', (device) => {
-  it(`nothing scrolls sideways or lies over another, for the helper on ${device.viewport.width} px`, async () => {
-    const other = await startYard({
-      day: DAY,
-      demo: true,
-      as: { name: 'Teuila', role: 'helper' },
-      words: LONGER,
-    })
-    const { page, context } = await watchedPage(browser, other.url, device)
-    const wrong: string[] = []
-    for (const path of [...helpersPages(), '/account/messages', '/account/calendar', '/round/end'])
-      wrong.push(...(await misfits(page, path, false)))
-    await page.goto('/')
-    expect(await page.locator('.ways').first().textContent()).toContain(LONGER.ways['/round'])
-    await page.screenshot({ path: shot(`today-longer-${device.viewport.width}`) })
-    await context.close()
-    await other.stop()
-    expect(wrong).toEqual([])
-    expect(other.errors).toEqual([])
-  }, 300_000)
+  it(
+    `nothing scrolls sideways or lies over another, for the helper on ${device.viewport.width} px`,
+    async () => {
+      const other = await startYard({
+        day: DAY,
+        demo: true,
+        as: { name: 'Teuila', role: 'helper' },
+        words: LONGER,
+      })
+      const { page, context } = await watchedPage(browser, other.url, device)
+      const wrong: string[] = []
+      for (const path of [...helpersPages(), '/account/messages', '/account/calendar', '/round/end'])
+        wrong.push(...(await misfits(page, path, false)))
+      await page.goto('/')
+      expect(await page.locator('.ways').first().textContent()).toContain(LONGER.ways['/round'])
+      await page.screenshot({ path: shot(`today-longer-${device.viewport.width}`) })
+      await context.close()
+      await other.stop()
+      expect(wrong).toEqual([])
+      expect(other.errors).toEqual([])
+    },
+    PATIENCE * 300_000,
+  )
 })
 
 it.each([NARROW, PHONE])(
