@@ -1,6 +1,10 @@
 import { defineConfig } from 'vitest/config'
+import { LONG } from './support/long.ts'
 
 const root = new URL('..', import.meta.url).pathname
+
+/** Beside the long proofs, which take the machine for minutes, every test may take so many times as long. */
+const PATIENCE = LONG ? 10 : 1
 
 /**
  * `quiet` needs no browser, `journeys` drives Chromium, `speed` does too, alone. Files share a worker's modules, which are loaded once:
@@ -8,7 +12,14 @@ const root = new URL('..', import.meta.url).pathname
  */
 const project = (name: string, include: string[], timeout: number, globalSetup: string[] = []) => ({
   extends: true as const,
-  test: { name, include, isolate: false, testTimeout: timeout, hookTimeout: 240_000, globalSetup },
+  test: {
+    name,
+    include,
+    isolate: false,
+    testTimeout: PATIENCE * timeout,
+    hookTimeout: PATIENCE * 240_000,
+    globalSetup,
+  },
 })
 
 export default defineConfig({

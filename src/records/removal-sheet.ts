@@ -4,11 +4,22 @@
  */
 
 import * as z from 'zod/mini'
-import { beesBoxed, broodComb, METHODS, QUEEN_AT_INTAKE, temper } from '../journal/index.ts'
+import {
+  beesBoxed,
+  broodComb,
+  day,
+  METHODS,
+  photos as photoIds,
+  QUEEN_AT_INTAKE,
+  temper,
+  text,
+  time,
+} from '../journal/index.ts'
 import { DRAWN } from './drawing.ts'
-import { day, money, photos, several, text, time } from './kinds.ts'
+import { money, several } from './kinds.ts'
 import { clearance, moment, noted, place, secondName, withoutGo } from './said-by-others.ts'
 
+const photos = z.optional(photoIds)
 const yesNo = z.enum(['yes', 'no', 'unknown'])
 const celsius = z.number().check(z.minimum(-30), z.maximum(60))
 /** A length of the nest, of what covers it, or of a cut. */

@@ -4,9 +4,9 @@
  * still so.
  */
 import * as z from 'zod/mini'
-import { photoId } from '../journal/index.ts'
+import { day, photoId, text, time } from '../journal/index.ts'
 import { DRAWN } from './drawing.ts'
-import { day, several, text, time } from './kinds.ts'
+import { several } from './kinds.ts'
 
 /** Found things that a licensed trade has to clear, each by itself. */
 export const TRADE_HAZARDS = [

@@ -60,6 +60,10 @@ function withSecond(i: Item, s: Sheet, today: string): Item {
   return second === undefined ? i : { ...i, state: 'signed' }
 }
 
+/** As it is said of what is open: what would meet it, and that it is not so. 'Not yet: gas pipe cleared' */
+export const notYet = ({ id, what }: Pick<Item, 'id' | 'what'>): string =>
+  id === 'without-go' ? what : `Not yet: ${what.charAt(0).toLowerCase()}${what.slice(1)}`
+
 const CREW = 'Whoever leads the crew, on the day'
 const YOU = 'The beekeeper'
 const TRADE = 'A licensed trade, and local codes'
@@ -70,31 +74,31 @@ const name = (what: string, decides: string, weight: Item['weight']): Name => ({
 const trade = (what: string, weight: Item['weight']): Name => name(what, TRADE, weight)
 
 const NAMES: Record<ItemId, Name> = {
-  'trade-electric': trade('Wires behind it: switched off or cleared', 'trade'),
-  'trade-electric-in-cut': trade('Wires in the cut: made dead', 'trade'),
-  'trade-gas': trade('Gas pipe: cleared', 'trade'),
-  'trade-asbestos': trade('Asbestos: tested', 'trade'),
-  'trade-flue': trade('Flue or duct: cleared', 'second'),
-  'trade-lead-paint': trade('Lead paint: tested', 'second'),
-  'trade-weak-structure': trade('Weak boards or beams: looked at', 'second'),
-  'trade-near-wires': trade('Wires, meter or pole near: made dead or covered', 'trade'),
+  'trade-electric': trade('Wires behind it switched off or cleared', 'trade'),
+  'trade-electric-in-cut': trade('Wires in the cut made dead', 'trade'),
+  'trade-gas': trade('Gas pipe cleared', 'trade'),
+  'trade-asbestos': trade('Asbestos tested', 'trade'),
+  'trade-flue': trade('Flue or duct cleared', 'second'),
+  'trade-lead-paint': trade('Lead paint tested', 'second'),
+  'trade-weak-structure': trade('Weak boards or beams looked at', 'second'),
+  'trade-near-wires': trade('Wires, meter or pole near made dead or covered', 'trade'),
   services: trade('Wires, pipes and flues located', 'trade'),
   'old-building': trade('Looked for asbestos, lead paint, weak boards', 'trade'),
   heat: name('Outdoor heat under the limit', YOU, 'second'),
-  vacuum: name('No shop vacuum straight onto bees', YOU, 'trade'),
+  vacuum: name('A gentle way to take the bees off', YOU, 'trade'),
   'cut-depth': name('Cutting depth set', YOU, 'second'),
   bystanders: name('Asked who is about and who is allergic', CREW, 'second'),
   // Not knowing is an answer, so nobody signs for not asking.
   temper: name('Asked how fierce they are', CREW, 'trade'),
-  wires: name('Wires near bees or ladder: looked for', CREW, 'trade'),
-  free: name('Hangs free, nothing is opened', CREW, 'trade'),
+  wires: name('Wires near bees or ladder looked for', CREW, 'trade'),
+  free: name('Seen to hang free, with nothing to open', CREW, 'trade'),
   'not-alone': name('Somebody within call', CREW, 'second'),
   'ladder-person': name('Second person at the ladder', CREW, 'second'),
   'sting-plan': name('Plan for stings', CREW, 'second'),
   allergy: name('The allergic person cared for', CREW, 'second'),
   children: name('Children away', CREW, 'second'),
   exclusion: name('Area kept clear', CREW, 'second'),
-  fierce: name('Fierce bees: distance and hour', CREW, 'second'),
+  fierce: name('Distance and hour for fierce bees', CREW, 'second'),
   water: name('Water and shade', CREW, 'second'),
   droppings: name('Respirator against droppings', CREW, 'second'),
   insulation: name('Respirator against insulation', CREW, 'second'),
@@ -103,7 +107,7 @@ const NAMES: Record<ItemId, Name> = {
   sprayed: name('Asked whether the bees were sprayed', OWNER, 'reason'),
   caller: name('The owner’s leave', OWNER, 'reason'),
   agreement: name('Agreement signed', OWNER, 'reason'),
-  'without-go': name('Begun with a “go”', 'The operator, afterwards', 'reason'),
+  'without-go': name('Begun without a “go”', 'The operator, afterwards', 'reason'),
 }
 
 /** What a sheet is held against. */

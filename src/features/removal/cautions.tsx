@@ -21,9 +21,7 @@ export const FirstCheck = ({ sheet, ticked = false }: { sheet: Sheet; ticked?: b
         {!ticked && (climbs(sheet) || sheet.site.access === undefined) ? (
           <li>Ladder or roof: a second person, firm ground, three points of contact; nobody reaches out.</li>
         ) : null}
-        {cuts(sheet) ? (
-          <li>Wires, pipes, asbestos or lead paint come to light: stop, and call the licensed trade.</li>
-        ) : null}
+        {cuts(sheet) ? <li>Wires, pipes, asbestos, lead paint: stop, call the trade.</li> : null}
         {ticked ? null : (
           <li>
             Water and shade, for people and boxed bees. No smoker in dry grass or dust. Heavy boxes: two

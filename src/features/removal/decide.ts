@@ -2,7 +2,7 @@
 import { daysBetween } from '../../days.ts'
 import type { Problem } from '../../journal/index.ts'
 import type { Clearance, Decision, SecondName, Sheet, Trade, TradeHazard } from '../../records/index.ts'
-import { holds, type Reckoning, stops } from './before-cut.ts'
+import { holds, notYet, type Reckoning, stops } from './before-cut.ts'
 import { CLEARED_BY, GOOD_DAYS, isShown } from './hazards.ts'
 import { placeOf, samePlace } from './place.ts'
 import { isFullName, isNumber, isTelephone, sameName, sharesName } from './same-name.ts'
@@ -21,9 +21,18 @@ export function decisionProblems(
     return d.reason === undefined && d.is === 'refuse'
       ? [{ field: 'reason', message: 'is needed: the customer will ask why' }]
       : []
+  if (s.ended !== undefined)
+    return [{ field: 'is', message: 'cannot be “go”: the job has ended. Another one has a sheet of its own' }]
+  if (s.job.bees === 'wasps' || s.job.bees === 'unsure')
+    return [
+      {
+        field: 'is',
+        message: 'cannot be “go” while it is not known to be honey bees: change it at the call',
+      },
+    ]
   const barred = r.unmet.find(stops) ?? r.unmet.find(holds)
   if (barred !== undefined)
-    return [{ field: 'is', message: `cannot be “go” while this is unmet: ${barred.what}. ${wayOut(barred)}` }]
+    return [{ field: 'is', message: `cannot be “go”. ${notYet(barred)}. ${wayOut(barred)}` }]
   const own = ownSecond(s, d.by)
   if (own !== undefined)
     return [
@@ -32,7 +41,7 @@ export function decisionProblems(
         message: `is also the second person who signed for an item: it takes two people. Let another one decide, or sign`,
       },
     ]
-  if (r.unmet.length > 0 && d.reason === undefined)
+  if (r.unmet.length > 0 && !isSentence(d.reason))
     return [
       {
         field: 'reason',
@@ -41,6 +50,9 @@ export function decisionProblems(
     ]
   return []
 }
+
+/** A dot is no reason: a word at least. */
+const isSentence = (reason = ''): boolean => /\p{L}{3}/u.test(reason)
 
 const wayOut = (i: Reckoning['unmet'][number]): string =>
   i.id === 'temper' || i.id === 'free' || i.id === 'wires'
@@ -66,7 +78,7 @@ export const unmetWords = (r: Reckoning): string[] =>
   [...r.unmet, ...r.items.filter((i) => i.state === 'signed')]
     .slice(0, 40)
     .map((i) =>
-      `${i.what}${i.state === 'signed' ? ' (signed by a second person)' : ''}: ${i.why}`.slice(0, 300),
+      `${i.state === 'signed' ? `Signed by a second person: ${i.what}` : notYet(i)}. ${i.why}`.slice(0, 300),
     )
 
 /** Trades that have no number everywhere: a photo of their paper does. */

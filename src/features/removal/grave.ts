@@ -8,7 +8,7 @@ import {
   type TradeHazard,
   type WHY_GONE,
 } from '../../records/index.ts'
-import { cuts, isCleared } from './hazards.ts'
+import { cuts, isCleared, ONLY_THE_TRADE } from './hazards.ts'
 import { climbs, saidFierce } from './people.ts'
 
 const isHazard = (what: Grave): what is TradeHazard => (TRADE_HAZARDS as readonly string[]).includes(what)
@@ -49,6 +49,10 @@ const TICK_OF: Partial<Record<Grave, string>> = {
   droppings: 'droppings',
   insulation: 'insulation',
 }
+
+/** Nobody takes people out, a pipe does not leave, and what its trade has cleared was not tapped by mistake. */
+export const whyFits = (what: Grave, why: string): boolean =>
+  isHazard(what) ? why !== 'left' && (why !== 'mistake' || !ONLY_THE_TRADE.includes(what)) : why !== 'removed'
 
 /** The field in which it is said why a thing is off the sheet. */
 export const goneField = (what: Grave): string => `gone.${what}`

@@ -160,15 +160,19 @@ export const GOOD_DAYS: Record<TradeHazard, number> = {
   'near-wires': 1,
 }
 
+/** 'A gas pipe: the gas fitter or the supplier.' */
+const told = (hazard: TradeHazard): string =>
+  `${STOP[hazard].charAt(0).toUpperCase()}${STOP[hazard].slice(1)}.`
+
 export function tradeFacts(s: Sheet, hazard: TradeHazard, today: string): Facts {
   if (!hazardsFound(s).includes(hazard)) return { state: 'not-needed', why: 'Not found.' }
   const cleared = clearanceOf(s, hazard)
-  if (cleared === undefined) return { state: 'unmet', why: `Stop: ${STOP[hazard]}.${reopened(s, hazard)}` }
+  if (cleared === undefined) return { state: 'unmet', why: `${told(hazard)}${reopened(s, hazard)}` }
   const good = GOOD_DAYS[hazard]
   if (daysBetween(cleared.on, today) > good)
     return {
       state: 'unmet',
-      why: `Stop: ${STOP[hazard]}. What ${cleared.who} cleared on ${cleared.on} is more than ${good} days ago: ask again.`,
+      why: `${told(hazard)} What ${cleared.who} cleared on ${cleared.on} is more than ${good} days ago: ask again.`,
     }
   const paper = cleared.photo === undefined ? 'their paper was not photographed' : 'photo kept'
   return {
@@ -204,7 +208,7 @@ export function wiresNear(s: Sheet, today: string): Facts {
   if (wires === 'unknown' && isNow)
     return {
       state: 'unmet',
-      why: 'Stop: not known. Look up, along the wall and behind; ask the owner or the supplier, then tap what is so.',
+      why: 'Not known. Look up, along the wall and behind; ask the owner or the supplier, then tap what is so.',
     }
   return wires === 'none' && isNow
     ? { state: 'met', why: 'Looked: none within 3 m (10 ft).' }

@@ -104,12 +104,28 @@ const PartForm = ({ part, form, page: p }: { part: Part; form: FormState; page: 
       types={p.types}
       currency={p.currency}
     />
+    {part === 'check' ? <Wrote sheet={p.sheet} /> : null}
     {/* To decide is at the end of all that is to be seen first; to save is always at the thumb. */}
     <div class={part === 'check' ? 'save' : 'act-bar act-row'}>
       <Buttons part={part} page={p} />
     </div>
   </form>
 )
+
+/** What somebody wrote beside a list that says “none”: read once more where it is decided. No word is looked for in it. */
+const Wrote = ({ sheet: { job, site } }: Pick<RemovalProps, 'sheet'>) => {
+  const ofWall = [site.surface, site.behindNote, site.foundNote]
+  const said = [
+    ...(site.behind?.length === 0 || site.hazards?.length === 0 ? ofWall : []),
+    ...(site.bystanders?.length === 0 ? [site.bystandersNote] : []),
+    job.told,
+  ].filter((text) => text !== undefined)
+  return said.length === 0 ? null : (
+    <p class="small">
+      <b>You wrote:</b> {said.join(' · ')}
+    </p>
+  )
+}
 
 /** What is done next at the wall, at the thumb: it sets its time, and says what it takes. */
 function actOf({ openedAt, boxedAt }: Work): { value: string; words: string } | null {

@@ -34,10 +34,24 @@ export const Head = (p: RemovalProps) => {
           <b>Begun without a “go”</b>. {withoutGoWords(p.sheet) ?? 'Nobody has said why.'}
         </p>
       ) : null}
+      <UnmetThen unmet={p.sheet.work.withoutGo?.unmet ?? []} />
       <Came {...p} />
     </header>
   )
 }
+
+/** What was unmet when it was begun: it does not go away with the bees. */
+const UnmetThen = ({ unmet }: { unmet: readonly string[] }) =>
+  unmet.length === 0 ? null : (
+    <details class="caution">
+      <summary>What was unmet then: {unmet.length}</summary>
+      <ul class="unmet">
+        {unmet.map((words) => (
+          <li>{words}</li>
+        ))}
+      </ul>
+    </details>
+  )
 
 const Came = ({ colonies, path, sheet, stage, frame }: RemovalProps) => {
   if (colonies.length === 0) return null
@@ -91,18 +105,23 @@ const LeftToClose = ({ left, path }: { left: ClosingId[]; path: string }) => (
   </p>
 )
 
-const Decided = ({ sheet, frame, goes, stage }: RemovalProps) => {
+const Decided = ({ sheet, frame, goes, stage, colonies }: RemovalProps) => {
   const { decision: d, ended } = sheet
+  const past =
+    d?.is === 'go' &&
+    ((stage === 'go' && !goes) || d.fell !== undefined || beganWithoutGo(sheet, colonies.length))
   return (
     <>
       {d === undefined ? null : (
         <p>
-          {stage === 'go' && !goes ? 'It was go' : <b>{DECIDE.find((c) => c.value === d.is)?.label}</b>},
-          decided by {d.by}, {dayWords(d.on, frame.today)}
+          {past ? 'It was go' : <b>{DECIDE.find((c) => c.value === d.is)?.label}</b>}, decided by {d.by},{' '}
+          {dayWords(d.on, frame.today)}
           {d.at === undefined ? '' : ` ${d.at}`}
-          {d.unmet.length === 0
-            ? ', with nothing on the list unmet'
-            : `, with ${d.unmet.length} unmet or not filled in`}
+          {past
+            ? ', before something changed'
+            : d.unmet.length === 0
+              ? ', with nothing on the list unmet'
+              : `, with ${d.unmet.length} unmet or not filled in`}
           {d.reason === undefined ? '.' : `: ${d.reason}`}
         </p>
       )}

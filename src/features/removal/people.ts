@@ -54,7 +54,7 @@ export const AS_TOLD: Record<TickedId, string> = {
   insulation:
     'Insulation: respirator, gloves and goggles. Loose grey grains may be vermiculite with asbestos: leave it, and have it tested.',
   stopcock: 'A water pipe: find the stopcock and turn it once before the cut.',
-  kit: 'Veil, suit, gloves for everybody inside the line. Smoker on bare ground, water beside it, never near dust or a dry cavity. Boxes, bands, queen clip, chest, straps.',
+  kit: 'Veil, suit, gloves for all inside the line. Smoker on bare ground, water beside it, never near dust. Boxes, bands, queen clip, chest, straps.',
 }
 
 /** Why a ticked item is not asked at this job; undefined where it is. */

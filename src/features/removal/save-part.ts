@@ -7,7 +7,7 @@ import { unmetWords } from './decide.ts'
 import { decide } from './decide-form.ts'
 import { WITHOUT_GO_FIELDS } from './fields.ts'
 import { asksPrice, sheetTyped, withPrice, withTemper } from './form.ts'
-import { goneField, goneFrom, stays, type Whys, withNoted } from './grave.ts'
+import { goneField, goneFrom, stays, type Whys, whyFits, withNoted } from './grave.ts'
 import { TICKED } from './item.ts'
 import { notAsked } from './people.ts'
 import { ASKED, placeOf, samePlace, stamped } from './place.ts'
@@ -111,7 +111,7 @@ function tickedNow(c: AppContext, { check, ...s }: Sheet, shown: Sheet, shownOn:
   const { today } = c.var.frame
   const { wires, ...rest } = check
   const here = placeOf({ ...s, check })
-  const stale = (shownOn !== '' && shownOn !== today) || !samePlace(placeOf(shown), here)
+  const stale = shownOn !== today || !samePlace(placeOf(shown), here)
   const on = check.on ?? s.job.plannedOn ?? today
   // What is not asked is not ticked in advance.
   const done = check.done?.filter(
@@ -131,7 +131,7 @@ function tickedNow(c: AppContext, { check, ...s }: Sheet, shown: Sheet, shownOn:
 const whysTyped = (typed: Typed): Whys =>
   Object.fromEntries(
     GRAVE.flatMap((what) => {
-      const why = WHY_GONE.find((w) => w === one(typed, goneField(what)))
+      const why = WHY_GONE.find((w) => w === one(typed, goneField(what)) && whyFits(what, w))
       return why === undefined ? [] : [[what, why]]
     }),
   )
@@ -206,7 +206,7 @@ function goneProblems(before: Sheet, after: Sheet, whys: Whys): FieldProblem[] {
       return [
         {
           field: (HAZARDS as readonly string[]).includes(what) ? 'hazards' : 'behind',
-          message: `cannot lose “${GRAVE_WORDS[what]}” by a tap: write down in the list who of the trade has cleared it, then take it off. Another place has a sheet of its own`,
+          message: `stays: “${GRAVE_WORDS[what]}” was seen here, and nothing is opened until its trade has been. Another place has a sheet of its own`,
         },
       ]
     return whys[what] === undefined

@@ -6,7 +6,7 @@ import { type Grave, hasBegun, type Sheet } from '../../records/index.ts'
 import type { SavedSheet } from '../../store/index.ts'
 import { beforeCut, type Reckoning } from './before-cut.ts'
 import { clearanceProblems, decisionProblems } from './decide.ts'
-import { goneFrom, stays } from './grave.ts'
+import { goneFrom, stays, whyFits } from './grave.ts'
 import { hazardsFound } from './hazards.ts'
 import { HEAT_AT_START } from './heat.ts'
 import { placeOf, samePlace } from './place.ts'
@@ -110,7 +110,9 @@ function fresh<T>(known: readonly T[] | undefined, sent: readonly T[] | undefine
 export function goneUnsaid(last: Sheet, merged: Sheet): string[] {
   // What its trade cleared on the same phone counts.
   const before: Sheet = { ...last, check: { ...last.check, clearances: merged.check.clearances ?? [] } }
-  const said = fresh(last.site.noted, merged.site.noted).filter((n) => n.is === 'gone' && n.why !== undefined)
+  const said = fresh(last.site.noted, merged.site.noted).filter(
+    (n) => n.is === 'gone' && n.why !== undefined && whyFits(n.what, n.why),
+  )
   const held: readonly Grave[] = stays(before, merged)
   return goneFrom(last, merged)
     .filter((what) => held.includes(what) || !said.some((n) => n.what === what))

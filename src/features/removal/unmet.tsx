@@ -3,9 +3,9 @@
 import type { FormState } from '../../forms/index.ts'
 import type { Frame } from '../../parts/index.ts'
 import type { TradeHazard } from '../../records/index.ts'
-import { type Reckoning, stops } from './before-cut.ts'
+import { notYet, type Reckoning, stops } from './before-cut.ts'
 import type { Item, ItemId } from './item.ts'
-import { ClearForm, SecondLink } from './small-form.tsx'
+import { ClearForm } from './small-form.tsx'
 import type { Part } from './stage.ts'
 import { ITEM_STATE, RECKONING_NOTE, reckoningTitle } from './words.ts'
 
@@ -61,6 +61,7 @@ export const UnmetList = (p: UnmetProps) => {
           <Lines {...p} items={below} />
         </details>
       )}
+      <Seconds items={r.unmet} path={p.path} />
       <Signed items={r.items.filter((i) => i.state === 'signed')} />
       <p class="small">{RECKONING_NOTE}</p>
     </section>
@@ -68,13 +69,13 @@ export const UnmetList = (p: UnmetProps) => {
 }
 
 const askedLater = (later: number, here: number, above: boolean): string =>
-  `${later === 1 ? 'One' : later}${here === 0 ? '' : ' more'} asked ${above ? 'below' : 'before the cut'}; a second person can sign for what is not so`
+  `${later === 1 ? 'One' : later}${here === 0 ? '' : ' more'} asked ${above ? 'below: tap each when it is so' : 'before the cut'}`
 
 const Lines = ({ items, frame, path, refused, short }: UnmetProps & { items: Item[] }) =>
   items.length === 0 ? null : (
     <ul class="unmet">
       {items.map((i) => (
-        <li>
+        <li class={stops(i) ? 'stops' : undefined}>
           <Line item={i} path={path} short={short} />
           <Way item={i} frame={frame} path={path} form={refused?.id === i.id ? refused.form : null} />
         </li>
@@ -86,11 +87,12 @@ const Line = ({ item: i, path, short }: { item: Item; path: string; short: boole
   const at = metAt(i, short)
   return (
     <>
+      {stops(i) ? <span class="stop-mark">Stop</span> : null}{' '}
       {at === undefined ? (
-        <strong>{i.what}</strong>
+        <strong>{notYet(i)}</strong>
       ) : (
         <a class="tall" href={`${path}/${at.part}#f-${at.field}`}>
-          <strong>{i.what}</strong>
+          <strong>{notYet(i)}</strong>
         </a>
       )}
       {i.state === 'unsaid' && i.moved !== true ? '' : `: ${i.why}`}{' '}
@@ -100,6 +102,25 @@ const Line = ({ item: i, path, short }: { item: Item; path: string; short: boole
         <span class="unseen">({ITEM_STATE[i.state]})</span>
       )}
     </>
+  )
+}
+
+/** One way for all that is not so, and not beside each: to have it so is what is meant first. */
+const Seconds = ({ items, path }: { items: readonly Item[]; path: string }) => {
+  const able = items.filter((i) => i.weight === 'second')
+  return able.length === 0 ? null : (
+    <details>
+      <summary>Something cannot be met: a second person signs for it</summary>
+      <ul class="unmet">
+        {able.map((i) => (
+          <li>
+            <a class="tall" href={`${path}/second?item=${i.id}`}>
+              {i.what}
+            </a>
+          </li>
+        ))}
+      </ul>
+    </details>
   )
 }
 
@@ -122,10 +143,5 @@ const Way = ({
   form: FormState | null
 }) => {
   const hazard = i.id.startsWith('trade-') ? (i.id.slice('trade-'.length) as TradeHazard) : null
-  return (
-    <>
-      {hazard === null ? null : <ClearForm hazard={hazard} frame={frame} path={path} form={form} />}
-      {i.weight !== 'second' ? null : <SecondLink item={i.id} path={path} />}
-    </>
-  )
+  return hazard === null ? null : <ClearForm hazard={hazard} frame={frame} path={path} form={form} />
 }

@@ -24,9 +24,10 @@ import {
   WITHOUT_GO,
 } from '../../records/index.ts'
 import { type Choice, depth, temperature, type Units } from '../../words/index.ts'
-import { type Reckoning, stops } from './before-cut.ts'
+import { notYet, type Reckoning, stops } from './before-cut.ts'
 import type { ClosingId } from './closing.ts'
 import type { Shows } from './forecast.ts'
+import { whyFits } from './grave.ts'
 import type { Item, TickedId } from './item.ts'
 import type { Part, Stage } from './stage.ts'
 import { WITHOUT_GO_WORDS } from './without-go.ts'
@@ -104,8 +105,8 @@ export const YES_NO: Choice[] = [
 
 export const VACUUM: Choice[] = choices(VACUUMS, {
   none: ['No vacuum', 'brush, smoke'],
-  'bee-vacuum': ['Bee vacuum', 'airflow down, soft box'],
-  'shop-vacuum': ['Shop vacuum', 'straight onto bees'],
+  'bee-vacuum': ['Bee vacuum', 'gentle, soft box'],
+  'shop-vacuum': ['Shop vac', 'kills bees'],
 })
 
 export const WIRES_NEAR: Choice[] = choices(WIRES, {
@@ -196,9 +197,8 @@ const GONE: Choice[] = choices(WHY_GONE, {
   elsewhere: 'That was another place',
 })
 
-/** Why a thing is off the sheet: nobody takes people out, and a pipe does not leave. */
-export const goneChoices = (what: Grave): Choice[] =>
-  GONE.filter((c) => c.value !== (Object.hasOwn(HAZARD_WORDS, what) ? 'left' : 'removed'))
+/** Why a thing is off the sheet. */
+export const goneChoices = (what: Grave): Choice[] => GONE.filter((c) => whyFits(what, c.value))
 
 export const BEGUN: Choice[] = choices(
   WITHOUT_GO.filter((why) => why !== 'sent-later'),
@@ -304,14 +304,13 @@ export const showsIn = (units: Units): Shows => ({
   depth: (mm) => depth(mm, units),
 })
 
-/** '1 thing stops it', '2 to be met first', '15 not filled in yet': what there is of them. */
+/** '2 more to be met first', '15 not filled in yet': what there is of them beside what stops it. */
 function counted(r: Reckoning): string[] {
   const stopping = r.unmet.filter(stops).length
   const unsaid = r.unmet.filter((i) => i.state === 'unsaid').length
   const unmet = r.unmet.length - stopping - unsaid
   return [
-    stopping === 0 ? '' : stopping === 1 ? '1 thing stops it' : `${stopping} things stop it`,
-    unmet === 0 ? '' : `${unmet} to be met first`,
+    unmet === 0 ? '' : `${unmet}${stopping === 0 ? '' : ' more'} to be met first`,
     unsaid === 0 ? '' : `${unsaid} not filled in yet`,
   ].filter(Boolean)
 }
@@ -320,7 +319,7 @@ function counted(r: Reckoning): string[] {
 export function reckoningTitle(r: Reckoning): string {
   switch (r.says) {
     case 'refuse':
-      return `Refuse, as it stands: ${counted(r).join('; ')}`
+      return ['Stop', r.unmet.filter(stops).map(notYet).join('. '), ...counted(r)].filter(Boolean).join('. ')
     case 'wait':
       return `Wait: ${counted(r).join('; ')}`
     case 'nothing-unmet':

@@ -70,7 +70,7 @@ describe('go, wait or refuse', () => {
     const told = (site: Sheet['site']) => reckoningTitle(reckon({ ...EMPTY_SHEET, site }))
     expect(told({ type: 'wall' })).toMatch(/^Wait: \d+ not filled in yet$/)
     expect(told({ type: 'wall', behind: ['gas'] })).toMatch(
-      /^Refuse, as it stands: 1 thing stops it; \d+ not filled in yet$/,
+      /^Stop\. Not yet: gas pipe cleared\. \d+ not filled in yet$/,
     )
   })
 
@@ -307,7 +307,7 @@ describe('the decision', () => {
     const s = but({ site })
     expect(go(s)).toMatchObject([{ field: 'reason' }])
     expect(go(s, 'The owner is on the telephone.')).toEqual([])
-    expect(unmetWords(reckon(s))[0]).toContain('Asked whether the bees were sprayed')
+    expect(unmetWords(reckon(s))[0]).toContain('asked whether the bees were sprayed')
   })
   test('nothing unmet needs none; refusing does', () => {
     expect(go(READY)).toEqual([])

@@ -218,7 +218,7 @@ test('an allergic person goes off the sheet with a reason, which stays', async (
   await yard.post(`${PATH}/job`, { ...call, version: version(), bystanders: 'allergic' })
   const answer = await yard.post(`${PATH}/check`, { ...(await standing(`${PATH}/check`)), is: 'go' })
   expect(answer.status).toBe(422)
-  expect(wordsOf(answer.text)).toContain('The allergic person cared for')
+  expect(wordsOf(answer.text)).toContain('the allergic person cared for')
 })
 
 /** The sheet with something that is not so, and what is shown of it to be signed for. */
@@ -315,13 +315,13 @@ test('gas is not cleared by a name and a number: its paper is photographed', asy
 test('wires near bees or ladder: asked at every job, and they do not go off by another look', async () => {
   const go = async (wires: string) =>
     yard.post(`${PATH}/check`, { ...(await standing(`${PATH}/check`)), wires, is: 'go' })
-  expect(wordsOf((await go('')).text)).toContain('Wires near bees or ladder')
+  expect(wordsOf((await go('')).text)).toContain('wires near bees or ladder')
   expect((await go('unknown')).status).toBe(422)
   expect((await go('near')).status).toBe(422)
   expect(sheet()?.site.nearWires).toBe(true)
   const back = await go('none')
   expect(back.status).toBe(422)
-  expect(wordsOf(back.text)).toContain('Wires, meter or pole near')
+  expect(wordsOf(back.text)).toContain('wires, meter or pole near')
   const clear = {
     hazard: 'near-wires',
     'trade-near-wires.as': 'supplier',
@@ -338,7 +338,7 @@ test('how fierce they are is asked, and not knowing is met as fierce', async () 
   const { temper: _t, africanized: _a, ...site } = READY.site
   yard.store.removals.save(ID, 1, { ...READY, site }, { savedAt: `${DAY}T09:00:00.000Z`, savedBy: 'Ines' })
   const go = async () => yard.post(`${PATH}/check`, { ...(await standing(`${PATH}/check`)), is: 'go' })
-  expect(wordsOf((await go()).text)).toContain('Asked how fierce they are')
+  expect(wordsOf((await go()).text)).toContain('asked how fierce they are')
   const shown = await standing(`${PATH}/site`)
   await yard.post(`${PATH}/site`, { ...shown, temper: 'unknown', africanized: 'no' })
   expect(sheet()?.site.temper).toBe('unknown')
@@ -394,7 +394,7 @@ test('what comes to light once it is open is said on top: stop', async () => {
   await yard.post(`${PATH}/site`, { ...site, behind: ['gas', 'insulation'] })
   const { text } = await yard.get(PATH)
   expect(text).toContain('id="unmet"')
-  expect(text).toContain('1 thing stops it')
+  expect(text).toContain('Stop. Not yet: gas pipe cleared')
   // The work is written down all the same: what happened cannot be refused.
   const version = String(yard.store.removals.get(ID)?.last.version)
   expect(
@@ -403,7 +403,7 @@ test('what comes to light once it is open is said on top: stop', async () => {
   ).toBe(422)
   const because = { 'withoutGo.why': 'open-already', now: 'boxedAt', on: DAY, openedAt: '12:00' }
   expect((await yard.post(`${PATH}/work`, { version, ...because })).status).toBe(303)
-  expect(sheet()?.work.withoutGo?.unmet.join()).toContain('Gas pipe')
+  expect(sheet()?.work.withoutGo?.unmet.join()).toContain('gas pipe cleared')
 })
 
 test('nobody who has written on the sheet clears its gas', async () => {
@@ -579,7 +579,7 @@ test('without an address there is nowhere to send an ambulance to', async () => 
   yard.store.removals.save(ID, 1, but({ job }), { savedAt: `${DAY}T09:00:00.000Z`, savedBy: 'Ines' })
   const answer = await yard.post(`${PATH}/check`, { ...(await standing(`${PATH}/check`)), is: 'go' })
   expect(answer.status).toBe(422)
-  expect(wordsOf(answer.text)).toContain('Plan for stings')
+  expect(wordsOf(answer.text)).toContain('plan for stings')
 })
 
 test('an intake beside its open sheet is not passed by in silence', async () => {
@@ -614,4 +614,59 @@ test('bees that came of a sheet all the same are marked in the list too', async 
   yard.store.removals.link(other, colony, { savedAt: `${DAY}T12:00:00.000Z`, savedBy: 'Ines' })
   for (const page of ['/removals', `/removals/${other}`])
     expect(wordsOf((await yard.get(page)).text), page).toContain('Begun without a “go” . Nobody has said why')
+})
+
+test('what is said where “none” was tapped is read once more above “Go”', async () => {
+  const site = { ...READY.site, behind: [], behindNote: 'Grey pipe, and a cable.', surface: 'grey board' }
+  const job = { ...READY.job, told: 'Bees in the wall.' }
+  yard.store.removals.save(ID, 1, but({ site, job }), { savedAt: `${DAY}T09:00:00.000Z`, savedBy: 'Ines' })
+  const { text } = await yard.get(`${PATH}/check`)
+  const words = wordsOf(text.slice(text.indexOf('checklist'), text.indexOf('value="go"')))
+  expect(words).toContain('You wrote: grey board · Grey pipe, and a cable. · Bees in the wall.')
+})
+
+test('no “go” for a job that has ended, for wasps, or with a dot for a reason', async () => {
+  const { decision: _, ...undecided } = but({ agreement: {} })
+  const save = (s: object, version: number) =>
+    yard.store.removals.save(
+      ID,
+      version,
+      { ...undecided, ...s },
+      { savedAt: `${DAY}T09:00:00.000Z`, savedBy: 'Ines' },
+    )
+  const go = async (reason: string) =>
+    (await yard.post(`${PATH}/check`, { ...(await standing(`${PATH}/check`)), is: 'go', reason })).status
+  save({}, 1)
+  expect(await go('.')).toBe(422)
+  save({ ended: { on: DAY, why: 'They flew.' } }, yard.store.removals.get(ID)?.last.version ?? 0)
+  expect(await go('Signs tonight.')).toBe(422)
+  save({ job: { ...READY.job, bees: 'wasps' } }, yard.store.removals.get(ID)?.last.version ?? 0)
+  expect(await go('Signs tonight.')).toBe(422)
+  save({}, yard.store.removals.get(ID)?.last.version ?? 0)
+  expect(await go('Signs tonight.')).toBe(303)
+})
+
+test('a “go” that stands no more is not the word in the list, and does not lead to the removal', async () => {
+  const site = await standing(`${PATH}/site`)
+  await yard.post(`${PATH}/site`, { ...site, behind: ['gas', 'insulation'] })
+  const { text } = await yard.get('/removals')
+  expect(wordsOf(text)).toContain('No go any more')
+  expect(wordsOf(text)).toContain('Stop. Not yet: gas pipe cleared')
+  expect(text).toContain(`href="${PATH}/check#now"`)
+  expect(text).not.toContain(`href="${PATH}/work#now"`)
+  const sheetPage = (await yard.get(PATH)).text
+  expect(wordsOf(sheetPage)).not.toContain('with nothing on the list unmet')
+  // What stops it stands apart from what is to be met.
+  expect(sheetPage).toMatch(/<li class="stops">\s*<span class="stop-mark">Stop<\/span>/)
+})
+
+test('work over gas says afterwards what was unmet', async () => {
+  const site = await standing(`${PATH}/site`)
+  await yard.post(`${PATH}/site`, { ...site, behind: ['gas', 'insulation'] })
+  const version = String(yard.store.removals.get(ID)?.last.version)
+  const times = { on: DAY, openedAt: '11:00', boxedAt: '11:30', 'withoutGo.why': 'could-not-wait' }
+  expect((await yard.post(`${PATH}/work`, { ...times, version })).status).toBe(303)
+  const words = wordsOf((await yard.get(PATH)).text)
+  expect(words).toContain('What was unmet then')
+  expect(words).toContain('It was go, decided by Ines')
 })

@@ -47,6 +47,7 @@ const site = fc.record<Fields>({
   'gone.insulation': some('mistake'),
 })
 const check = fc.record<Fields>({
+  shownOn: some(DAY, DAY, DAY, ''),
   hottestC: some('75', '75', '100', ''),
   cutMm: some('3/4', ''),
   vacuum: some('bee-vacuum', 'none', ''),
@@ -101,6 +102,7 @@ const TIDY: Record<'site' | 'check' | 'work', Fields> = {
     africanized: 'no',
   },
   check: {
+    shownOn: DAY,
     hottestC: '75',
     cutMm: '3/4',
     vacuum: 'bee-vacuum',

@@ -43,6 +43,7 @@ const SITE = {
 }
 const PRICE = { pricing: 'hourly', hourly: '95', hours: '4' }
 const CHECK = {
+  shownOn: '2026-06-10',
   on: '2026-06-10',
   from: '07:00',
   until: '12:00',
@@ -227,13 +228,13 @@ describe('what is unmet', () => {
     await fill(path, 'site', { ...SITE, hazards: 'asbestos' })
     for (const page of [path, `${path}/check`, `${path}/site`]) {
       const words = wordsOf((await yard.get(page)).text)
-      expect(words, page).toContain('Refuse, as it stands')
-      expect(words, page).toContain('asbestos suspected')
+      expect(words, page).toContain('Stop. Not yet: ')
+      expect(words, page).toContain('Asbestos suspected')
       expect(words, page).toContain('Who decides: a licensed trade, and local codes.')
       expect(words, page).not.toMatch(/\bsafe\b/i)
     }
     expect(wordsOf((await yard.get('/removals')).text)).toMatch(
-      /Refuse, as it stands: 1 thing stops it; \d+ not filled in yet\. Unmet: Asbestos: tested\./,
+      /Stop\. Not yet: asbestos tested\. \d+ not filled in yet\./,
     )
   })
 
@@ -248,7 +249,7 @@ describe('what is unmet', () => {
       version: await version(path, 'check'),
     })
     expect(barred.status).toBe(422)
-    expect(wordsOf(barred.text)).toContain('cannot be “go” while this is unmet: Gas pipe: cleared')
+    expect(wordsOf(barred.text)).toContain('cannot be “go”. Not yet: gas pipe cleared')
     const own = await yard.post(`${path}/clear`, {
       hazard: 'gas',
       'trade-gas.as': 'gas-fitter',
@@ -271,7 +272,7 @@ describe('what is unmet', () => {
       { hazard: 'gas', as: 'gas-fitter', knew: ['gas'], address: CALL.address, where: SITE.where },
     ])
     const words = wordsOf((await yard.get(`${path}/check`)).text)
-    expect(words).not.toContain('Stop: a gas pipe')
+    expect(words).not.toContain('A gas pipe: the gas fitter')
     // Another one comes to light: the gas fitter is asked again.
     await fill(path, 'site', { ...SITE, behind: ['gas', 'insulation'], hazards: 'lead-paint' })
     const later = wordsOf((await yard.get(`${path}/check`)).text)
@@ -287,7 +288,7 @@ describe('what is unmet', () => {
       version: await version(path, 'site'),
     })
     expect(gone.status).toBe(422)
-    expect(wordsOf(gone.text)).toContain('cannot lose “Gas pipe” by a tap')
+    expect(wordsOf(gone.text)).toContain('stays: “Gas pipe” was seen here')
     expect(sheetOf(path)?.site.behind).toEqual(['gas'])
   })
 
@@ -300,7 +301,12 @@ describe('what is unmet', () => {
     const fields = { ...CHECK, done }
     await fill(path, 'check', fields)
     const go = async () =>
-      yard.post(`${path}/check`, { ...fields, is: 'go', reason: 'x', version: await version(path, 'check') })
+      yard.post(`${path}/check`, {
+        ...fields,
+        is: 'go',
+        reason: 'Signs tonight.',
+        version: await version(path, 'check'),
+      })
     expect((await go()).status).toBe(422)
     const page = await yard.get(`${path}/check`)
     const why = AS_TOLD['ladder-person']
@@ -433,6 +439,7 @@ describe('the short sheet of a swarm', () => {
     expect(page.text).not.toContain('name="cutMm"')
     expect(page.text).toContain('value="free"')
     const check = {
+      shownOn: '2026-06-10',
       hottestC: '70',
       wires: 'none',
       done: [...TICKED],

@@ -165,7 +165,7 @@ describe('two people, one sheet', () => {
     expect(kept()?.site.behind).toContain('gas')
     const words = await page()
     expect(words).toContain('no longer stands')
-    expect(words).toContain('Gas pipe')
+    expect(words).toContain('gas pipe cleared')
   })
 
   const begun: Sheet['work'] = { on: DAY, openedAt: '09:00', boxedAt: '11:00', outdoorC: 20, water: true }
@@ -243,7 +243,7 @@ describe('days and hours that this server did not see', () => {
       work: begun(DAY),
     })
     expect((await post(fell('23:59'), { base: 1 })).status).toBe(200)
-    expect(kept()?.work.withoutGo?.unmet.join()).toContain('Gas pipe')
+    expect(kept()?.work.withoutGo?.unmet.join()).toContain('gas pipe cleared')
     const other = ID.replace(/1$/, '2')
     await post(gas, { id: other })
     await post(fell('11:59'), { base: 1, id: other })
@@ -278,7 +278,7 @@ describe('what a phone must not send', () => {
       'cannot be “go”',
     )
     const { temper: _, ...site } = READY.site
-    expect((await post({ ...READY, site, decision: go })).text).toContain('Asked how fierce they are')
+    expect((await post({ ...READY, site, decision: go })).text).toContain('asked how fierce they are')
     const swarm = {
       ...READY,
       site: { ...READY.site, type: 'swarm', where: 'in the wall', behind: undefined },

@@ -5,11 +5,11 @@ import { createServer } from 'node:http'
 import type { AddressInfo } from 'node:net'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
+import { fileURLToPath } from 'node:url'
 import { afterEach, beforeEach, describe, expect, test } from 'vitest'
 import { rotatingFile } from '../../../src/app/log-file.ts'
 import { examined } from '../../../src/node/commands/doctor.ts'
 import { unitFor } from '../../../src/node/commands/systemd.ts'
-import { SMALL_FLAG } from '../../../src/node/memory.ts'
 import { openCheckedServices } from '../../../src/node/services.ts'
 import { backupFolder, openConnection, openStore, takeBackup } from '../../../src/store/node.ts'
 import { add, intake } from '../../store/helpers.ts'
@@ -24,6 +24,7 @@ beforeEach(() => {
 afterEach(() => rmSync(folder, { recursive: true, force: true }))
 
 const NOW = new Date('2026-06-02T12:00:00Z')
+const YOUNG = fileURLToPath(new URL('young.ts', import.meta.url))
 
 const found = async (env: Record<string, string> = {}, now = NOW): Promise<string> =>
   (await examined({ RESETTLE_DATA: folder, ...env }, now)).map((f) => `${f.state} ${f.what}`).join('\n')
@@ -106,14 +107,26 @@ describe('the unit', () => {
     expect(unit).not.toContain('hush')
   })
 
-  test('keeps the server of a small machine small, which only Node’s own arguments can say in full', () => {
+  test('keeps the server of a small machine small, as far as only what starts it can', () => {
     const place = { node: '/usr/bin/node', program: '/opt/bin.mjs', data: '/srv/bees', user: 'bees' }
-    const unit = unitFor({ ...place, env: { RESETTLE_MEMORY: 'small' }, small: true })
-    expect(unit).toContain('ExecStart="/usr/bin/node" --max-semi-space-size=1 "/opt/bin.mjs" serve')
+    const env = { RESETTLE_MEMORY: 'small' }
+    const unit = unitFor({ ...place, env, small: true })
+    expect(unit).toContain('Environment=MALLOC_ARENA_MAX=2')
     expect(unit).toContain('Environment="RESETTLE_MEMORY=small"')
-    // Node takes it: one that it does not know ends it at once.
-    const { status } = spawnSync(process.execPath, [SMALL_FLAG, '--eval', ''])
-    expect(status).toBe(0)
+    expect(unitFor({ ...place, env, small: false })).not.toContain('MALLOC_ARENA_MAX')
+  })
+
+  test('the rest it tells itself, and again when a thread has started: what is young never takes more than 4 MB', () => {
+    const young = (memory: string): number => {
+      const { stdout, stderr } = spawnSync(process.execPath, ['--import', 'tsx', YOUNG], {
+        env: { ...process.env, RESETTLE_MEMORY: memory },
+        encoding: 'utf8',
+      })
+      expect(stderr).toBe('')
+      return Number(stdout)
+    }
+    expect(young('')).toBeGreaterThan(8_000_000)
+    expect(young('small')).toBeLessThanOrEqual(4_300_000)
   })
 })
 
