@@ -4,10 +4,10 @@
  */
 import { spawnSync } from 'node:child_process'
 import { cpSync, mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
-import { join } from 'node:path'
+import { join, relative } from 'node:path'
 import { fileURLToPath } from 'node:url'
-import { build } from 'vite'
 import { afterAll, beforeAll, expect, it } from 'vitest'
+import { built } from '../support/build.ts'
 import { PATIENCE } from '../support/long.ts'
 import type * as Support from '../support/yard-app.ts'
 
@@ -39,20 +39,6 @@ function complaints(): string[] {
     },
   )
   return [...stdout.matchAll(/^(\S+?)\(\d+,\d+\): error TS\d+: (.*)/gm)].map((m) => `${m[1]}: ${m[2]}`)
-}
-
-/** A file of the copy with all it imports of it, as one: file by file the tests' own loader takes several times as long. */
-async function built(of: string): Promise<unknown> {
-  // The loader leaves alone what lies in such a folder.
-  const outDir = join(copy, 'node_modules/built')
-  await build({
-    root: copy,
-    configFile: false,
-    logLevel: 'warn',
-    define: { RULES_STAMP: '1' },
-    build: { ssr: of, outDir, minify: false, rollupOptions: { output: { entryFileNames: 'one.mjs' } } },
-  })
-  return import(join(outDir, 'one.mjs'))
 }
 
 function change(file: string, from: string, to: string): void {
@@ -108,7 +94,12 @@ it(
     expect(missing).toMatch(/^src\/words\/made-up-in-part\.ts: Property 'outbox' is missing/)
     expect(more).toEqual([])
 
-    const { testYard } = (await built('tests/support/yard-app.ts')) as typeof Support
+    // As one file, in a folder that the tests' own loader leaves alone: file by file it takes several times as long.
+    const program = await built(
+      join(relative(ROOT, copy), 'tests/support/yard-app.ts'),
+      join(copy, 'node_modules'),
+    )
+    const { testYard } = (await import(program)) as typeof Support
     const yard = testYard()
     await yard.session('operator')
     const at = async (role: 'operator' | null, path: string): Promise<string> =>
