@@ -16,3 +16,6 @@ export const TANNERY = 'Tannery Field'
 
 /** Who walks the round in which yard. */
 export const helperOf = (yard: string): string => (yard === MARL ? ISOLDE : JUNO)
+
+/** A live colony's tag begins with the letter of the yard it came to. */
+export const yardOf = (tag: string): string => (tag.startsWith('M') ? MARL : TANNERY)

@@ -50,6 +50,8 @@ export type Arriving = Arrival & { removedBefore?: number } & Required<Signed> &
 
 /** When the paperwork is put right. */
 const EVENING = '20:15'
+/** When whoever brought a colony is done with it. */
+const SETTLED = '20:50'
 
 export class Story {
   readonly tag: string
@@ -70,15 +72,14 @@ export class Story {
     this.#tell(0, { kind: 'intake', ...intake })
   }
 
-  /** An outside look: the lid stays on. */
+  /** An outside look: the lid stays on. Nothing is wrong, and it is heavy enough, unless something else is said. */
   outside(day: number, seen: Partial<Fields<'inspection'>> = {}): this {
-    // A look with nothing noted would answer nothing.
-    return this.#tell(day, { kind: 'inspection', opened: false, signs: [], ...seen })
+    return this.#tell(day, { kind: 'inspection', opened: false, stores: 'enough', signs: [], ...seen })
   }
 
   /** The box is opened and frames are looked at. */
   open(day: number, seen: Partial<Fields<'inspection'>>): this {
-    return this.#tell(day, { kind: 'inspection', opened: true, ...seen })
+    return this.#tell(day, { kind: 'inspection', opened: true, stores: 'enough', signs: [], ...seen })
   }
 
   give(day: number, what: Gift, more: Partial<Fields<'given', 'what'>> = {}): this {
@@ -180,7 +181,8 @@ export class Story {
   #tell(day: number, deed: Deed): this {
     // A yard is walked in the order of its stands, so the hour follows from where the box stands.
     const hour = `${9 + (this.#told.length % 2)}:${String((Number(this.#arriving.stand ?? 0) * 4) % 60).padStart(2, '0')}`
-    const signed = { by: helperOf(this.#yard), at: hour.padStart(5, '0') }
+    const { by } = this.#arriving
+    const signed = day === 0 ? { by, at: SETTLED } : { by: helperOf(this.#yard), at: hour.padStart(5, '0') }
     this.#told.push({ day, typedOn: day, deed: { ...signed, ...deed } })
     return this
   }

@@ -1,5 +1,6 @@
 /** The command line: `resettle NAME …`. Each command is a file in src/node/commands. */
 import { isMainThread } from 'node:worker_threads'
+import { sparing } from './node/memory.ts'
 
 const COMMANDS: Record<
   string,
@@ -80,6 +81,8 @@ async function main([name, ...args]: string[]): Promise<number> {
 if (isMainThread) {
   // Whatever is written holds names and addresses: it is for its owner's eyes only.
   process.umask(0o077)
+  // Before a command is loaded: room that was taken once is not given back.
+  sparing(process.env)
   process.exitCode = await main(process.argv.slice(2))
 } else {
   // The thread that makes long pages (src/node/reader) runs this same file.

@@ -4,8 +4,9 @@ import { clockIn } from './days.ts'
 /** The time of day in a zone (IANA name) at an instant. */
 export const timeIn = (zone: string, instant: Date): string => clockIn(zone, instant).time
 
-const SHAPE = /^([01]\d|2[0-3]):[0-5]\d$/
-export const isTime = (text: string): boolean => SHAPE.test(text)
+/** 'HH:MM', from 00:00 to 23:59. */
+export const TIME = /^([01]\d|2[0-3]):[0-5]\d$/
+export const isTime = (text: string): boolean => TIME.test(text)
 
 const DAY = 24 * 60
 const minuteOf = (time: string): number => Number(time.slice(0, 2)) * 60 + Number(time.slice(3, 5))

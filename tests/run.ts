@@ -13,8 +13,6 @@ import { ensureChromium, NoChromium, thisMachine } from './support/chromium.ts'
 import { closingLine, NOTHING, oneFailure, plus, type Tally, tallyOf } from './support/tally.ts'
 
 const ROOT = fileURLToPath(new URL('..', import.meta.url))
-/** Kinds of tests that need no browser. */
-const QUIET_KINDS = ['unit', 'reference', 'server']
 const OUTPUT = join(ROOT, 'tests', 'output')
 const ENV = {
   ...process.env,
@@ -113,10 +111,10 @@ async function allTests(): Promise<Tally> {
   if ('missing' in found) {
     heading('journeys: FAILED')
     console.log(found.missing)
-    return plus(oneFailure('journeys: no Chromium'), await tests('all', QUIET_KINDS, {}))
+    return plus(oneFailure('journeys: no Chromium'), await tests('all', ['quiet'], {}))
   }
   const env = { CHROMIUM_PATH: found.path }
-  return plus(await tests('all', [...QUIET_KINDS, 'journeys'], env), await tests('speed', ['speed'], env))
+  return plus(await tests('all', ['quiet', 'journeys'], env), await tests('speed', ['speed'], env))
 }
 
 async function main(): Promise<number> {

@@ -1,20 +1,25 @@
 import { defineConfig } from 'vitest/config'
+import { LONG } from './support/long.ts'
 
 const root = new URL('..', import.meta.url).pathname
 
+/** Beside the long proofs, which take the machine for minutes, every test may take so many times as long. */
+const PATIENCE = LONG ? 10 : 1
+
 /**
- * `unit` is pure; `reference` checks published values; `server` opens SQLite and the app; `journeys` drives Chromium; `speed` does too, alone.
- * Files share a worker's modules, which are loaded once: nothing in src keeps state of its own beside caches.
+ * `quiet` needs no browser, `journeys` drives Chromium, `speed` does too, alone. Files share a worker's modules, which are loaded once:
+ * nothing in src keeps state of its own beside caches. A worker serves one kind only, so each kind more loads everything again.
  */
-const project = (
-  name: string,
-  include: string[],
-  exclude: string[] = [],
-  timeout = 60_000,
-  globalSetup: string[] = [],
-) => ({
+const project = (name: string, include: string[], timeout: number, globalSetup: string[] = []) => ({
   extends: true as const,
-  test: { name, include, exclude, isolate: false, testTimeout: timeout, hookTimeout: 240_000, globalSetup },
+  test: {
+    name,
+    include,
+    isolate: false,
+    testTimeout: PATIENCE * timeout,
+    hookTimeout: PATIENCE * 240_000,
+    globalSetup,
+  },
 })
 
 export default defineConfig({
@@ -22,15 +27,9 @@ export default defineConfig({
   oxc: { jsx: { runtime: 'automatic', importSource: 'hono/jsx' } },
   test: {
     projects: [
-      project(
-        'unit',
-        ['tests/**/*.test.{ts,tsx}'],
-        ['tests/reference/**', 'tests/journeys/**', 'tests/**/*.http.test.{ts,tsx}'],
-      ),
-      project('reference', ['tests/reference/**/*.test.ts']),
-      project('server', ['tests/**/*.http.test.{ts,tsx}'], [], 120_000),
-      project('journeys', ['tests/journeys/**/*.journey.ts'], [], 240_000, ['tests/support/one-browser.ts']),
-      project('speed', ['tests/journeys/**/*.speed.ts'], [], 240_000),
+      project('quiet', ['tests/**/*.test.{ts,tsx}'], 120_000),
+      project('journeys', ['tests/journeys/**/*.journey.ts'], 240_000, ['tests/support/one-browser.ts']),
+      project('speed', ['tests/journeys/**/*.speed.ts'], 240_000),
     ],
   },
 })

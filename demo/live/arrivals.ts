@@ -1,154 +1,42 @@
 /** Just in: the first week, when the queen's fate is still open. One came this morning, one round was missed. */
-import { MAREN, MARL, TANNERY, TOBIAH } from '../cast.ts'
-import { colony } from '../story.ts'
+import { came, NO_BROOD } from './came.ts'
 
 export const arrivals = [
-  colony('T-12', {
-    daysAgo: 0,
-    yard: TANNERY,
-    stand: '12',
-    by: MAREN,
+  came('T-12', 0, 'wall', 'Porch wall, 9 Quillpen Row, Ostermoor', {
+    by: 'Maren',
     at: '07:50',
-    removal: {
-      type: 'wall',
-      outdoorC: 22,
-      hoursOpenToBoxed: 3,
-      method: 'vacuum',
-      sprayed: 'no',
-      site: 'Porch wall, 9 Quillpen Row, Ostermoor',
-    },
     removedBefore: 1,
     queen: 'caged',
-    brood: { eggs: 0.5, open: 1, capped: 1.5 },
-    broodCare: 'closed-chest',
-    queenCells: 'none',
-    bees: { frames: 6 },
-    deadBeesKg: 0.1,
-    tiedComb: true,
-    temper: 2,
+    outdoorC: 22,
     note: 'Cut out last evening, kept in the shade overnight. Queen found on the third comb, clipped into a cage.',
   }),
 
-  colony('T-11', {
-    daysAgo: 1,
-    yard: TANNERY,
-    stand: '11',
-    by: TOBIAH,
-    at: '18:30',
-    removal: {
-      type: 'tree',
-      outdoorC: 19,
-      hoursOpenToBoxed: 4,
-      method: 'brushed',
-      sprayed: 'no',
-      site: 'Felled limb, Heronsby churchyard',
-    },
+  came('T-11', 1, 'tree', 'Felled limb, Heronsby churchyard', {
     queen: 'unseen',
-    brood: { eggs: 1, open: 1, capped: 2 },
-    broodCare: 'closed-chest',
-    queenCells: 'none',
-    bees: { frames: 7 },
-    tiedComb: true,
-    temper: 3,
     note: 'Hollow split when it came down. Good brood, never saw her.',
   }),
 
-  colony('T-10', {
-    daysAgo: 2,
-    yard: TANNERY,
-    stand: '10',
-    by: MAREN,
-    at: '17:10',
-    removal: {
-      type: 'ground',
-      outdoorC: 27,
-      hoursOpenToBoxed: 2,
-      method: 'vacuum',
-      sprayed: 'no',
-      site: 'Water meter pit, Ropewalk End 3',
-    },
+  came('T-10', 2, 'ground', 'Water meter pit, Ropewalk End 3', {
     queen: 'lost',
-    brood: { eggs: 0, open: 0, capped: 0 },
-    queenCells: 'none',
-    bees: { frames: 3.5 },
-    deadBeesKg: 0.4,
-    tiedComb: false,
-    temper: 2,
+    brood: NO_BROOD,
+    frames: 3.5,
     note: 'She went through the vacuum and was dead in the cage. The comb was crushed, none of it could be kept.',
   }).outside(1, { stores: 'low', note: 'Flying, roaring. Feed given.' }),
 
-  colony('M-14', {
-    daysAgo: 3,
-    yard: MARL,
-    stand: '14',
-    by: TOBIAH,
-    at: '16:00',
-    removal: {
-      type: 'swarm',
-      outdoorC: 21,
-      hoursOpenToBoxed: 0.5,
-      method: 'hived',
-      sprayed: 'no',
-      site: 'Apple tree, Dunnet’s Orchard',
-    },
-    queen: 'loose',
-    bees: { kg: 1.8 },
-    brood: { eggs: 0, open: 0, capped: 0 },
-    queenCells: 'none',
-    tiedComb: false,
-    temper: 1,
-  })
-    .give(0, 'syrup', { litres: 1, syrup: '1:1', by: TOBIAH, at: '16:40' })
+  came('M-14', 3, 'swarm', 'Apple tree, Dunnet’s Orchard', { queen: 'loose', bees: { kg: 1.8 } })
+    .give(0, 'syrup', { litres: 1, syrup: '1:1' })
     .outside(1, { note: 'Pollen going in already.' }),
 
-  colony('M-13', {
-    daysAgo: 5,
-    yard: MARL,
-    stand: '13',
-    by: MAREN,
-    at: '19:20',
-    removal: {
-      type: 'roof',
-      outdoorC: 33,
-      hoursOpenToBoxed: 6,
-      method: 'vacuum',
-      sprayed: 'no',
-      site: 'Soffit above the stage door, Old Assembly Hall',
-    },
+  came('M-13', 5, 'roof', 'Soffit above the stage door, Old Assembly Hall', {
     queen: 'unseen',
-    brood: { eggs: 0.5, open: 0.75, capped: 1.5 },
+    frames: 5,
+    outdoorC: 33,
     broodCare: 'open-air',
-    queenCells: 'none',
-    bees: { frames: 5 },
-    deadBeesKg: 0.7,
-    tiedComb: true,
-    temper: 4,
     note: 'Far too hot by noon; should have waited for evening. The brood lay in the sun for a while.',
-  }).outside(2, { stores: 'enough', temper: 4, note: 'A cupful of dead bees at the door.' }),
+  }).outside(2, { temper: 4, note: 'A cupful of dead bees at the door.' }),
 
   // Nobody has seen this one since day 2, once for the weather: its first brood check is overdue.
-  colony('M-12', {
-    daysAgo: 11,
-    yard: MARL,
-    stand: '12',
-    by: MAREN,
-    at: '18:45',
-    removal: {
-      type: 'floor',
-      outdoorC: 24,
-      hoursOpenToBoxed: 3.5,
-      method: 'vacuum',
-      sprayed: 'no',
-      site: 'Under the summerhouse floor, Larkbarrow House',
-    },
-    queen: 'unseen',
-    brood: { eggs: 0.75, open: 1.25, capped: 2 },
-    broodCare: 'closed-chest',
-    queenCells: 'none',
-    bees: { frames: 6 },
-    tiedComb: true,
-    temper: 2,
-  })
-    .outside(2, { stores: 'enough', note: 'Quiet, flying well.' })
+  came('M-12', 11, 'floor', 'Under the summerhouse floor, Larkbarrow House', { queen: 'unseen' })
+    .outside(2, { note: 'Quiet, flying well.' })
     .missed(6, 'rain', { note: 'Track under water, could not get the barrow through.' }),
 ]

@@ -70,20 +70,30 @@ const KINDS: Record<string, Kind> = {
 
 const quarters = (x: number): number => Math.max(0, Math.round(x * 4) / 4)
 
-/** Draws a removal on that day. */
-export function jobOn(draw: Draw, tag: string, on: Day): Job {
-  const type = pick(
+/** Draws a removal on that day, of a type as often as it comes. */
+export const jobOn = (draw: Draw, tag: string, on: Day): Job =>
+  jobOf(
     draw,
-    Object.entries(KINDS).map(([name, k]) => [name, k.share] as const),
+    tag,
+    on,
+    pick(
+      draw,
+      Object.entries(KINDS).map(([name, k]) => [name, k.share] as const),
+    ),
   )
+
+/** Draws a removal of that type on that day, sprayed or not where that is known. Throws RangeError for a type this yard never does. */
+export function jobOf(draw: Draw, tag: string, on: Day, type: string, known?: Job['sprayed']): Job {
   const kind = KINDS[type]
-  if (kind === undefined) throw new RangeError(`jobOn: no such type: ${type}`)
+  if (kind === undefined) throw new RangeError(`jobOf: no such type: ${type}`)
   const hot = outdoorC(draw, on)
-  const sprayed = pick(draw, [
-    ['no', 88],
-    ['unknown', 6],
-    ['yes', 6],
-  ] as const)
+  const sprayed =
+    known ??
+    pick(draw, [
+      ['no', 88],
+      ['unknown', 6],
+      ['yes', 6],
+    ] as const)
   const saved = sprayed === 'yes' ? 0 : kind.brood * (0.5 + draw())
   const yard = chance(draw, 0.55) ? MARL : TANNERY
   return {

@@ -50,10 +50,10 @@ export function pathOf(draw: Draw, job: Job): Path {
   }
 }
 
-const outside = (day: number): Step => ({ day, tell: (s, d) => s.outside(d, { stores: 'enough' }) })
+const outside = (day: number): Step => ({ day, tell: (s, d) => s.outside(d) })
 const open = (day: number, seen: Parameters<Story['open']>[1]): Step => ({
   day,
-  tell: (s, d) => s.open(d, { stores: 'enough', signs: [], ...seen }),
+  tell: (s, d) => s.open(d, seen),
 })
 const wash = (draw: Draw, day: number): Step => {
   const mites = pick(draw, [
@@ -69,9 +69,16 @@ const ties = (job: Job, day: number): Step[] =>
   job.brood.capped > 0 ? [{ day, tell: (s, d) => s.tiesOff(d) }] : []
 const lessBy = (job: Job, frames: number): number => Math.max(1.5, job.frames - frames)
 
-const NEITHER = { eggs: 'none', open: 'none', cells: 'none', queen: 'unseen' } as const
-const FIRST_EGGS = { eggs: 'single', open: 'some', cells: 'none', queen: 'seen' } as const
-const PROVED = { eggs: 'single', open: 'plenty', capped: 'worker', cells: 'none', queen: 'unseen' } as const
+export const NEITHER = { eggs: 'none', open: 'none', cells: 'none', queen: 'unseen' } as const
+export const CELLS = { eggs: 'none', open: 'some', cells: 'capped', queen: 'unseen' } as const
+export const FIRST_EGGS = { eggs: 'single', open: 'some', cells: 'none', queen: 'seen' } as const
+export const PROVED = {
+  eggs: 'single',
+  open: 'plenty',
+  capped: 'worker',
+  cells: 'none',
+  queen: 'unseen',
+} as const
 
 function ownQueen(draw: Draw, job: Job): Course {
   const look = between(draw, 6, 10)
@@ -99,9 +106,7 @@ function ownBrood(draw: Draw, job: Job): Course {
     steps: [
       outside(2),
       open(5, {
-        eggs: 'none',
-        open: 'some',
-        cells: 'capped',
+        ...CELLS,
         cellCount: between(draw, 2, 14),
         framesOfBees: lessBy(job, 0.5),
       }),

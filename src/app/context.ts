@@ -42,6 +42,8 @@ export interface PageDeps {
   lettersDue?: (today: Day) => number
   /** Who has an account in the yard; left out where nobody knows. */
   crew?: () => readonly Member[]
+  /** Whether that is the passphrase of an account; left out where no passphrase can be looked up, as on a phone. */
+  prove?: (c: AppContext, name: string, passphrase: string) => Promise<'right' | 'wrong' | 'wait'>
   /** Lets writes that arrive at the same time share one wait for the disk; left out, each waits for itself. */
   grouped?: Grouped
   /** What is said in a language; only tests say it otherwise. */

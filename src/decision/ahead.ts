@@ -4,23 +4,13 @@
  * it, cells are waited for, nothing leads to its next step. What a belief is worth is the best plan's expectation over it
  * (alpha vectors: Sondik 1971; plans of finite memory: Hansen 1998, "Solving POMDPs by searching in policy space").
  */
-import { type Model, NOTHING_AROUND, Q } from '../forecast/index.ts'
+import { Q } from '../forecast/index.ts'
+import { PLANS, type Step, type Vector, worthKeeping } from './ahead-plans.ts'
 import { at, COMPACT, COMPACT_STATES, FRESH_FRAME } from './compact.ts'
 import type { Costs } from './costs.ts'
-import { before, introducing, type Nights, nightsOf, type Season } from './nights.ts'
-import { cappedOf, cellsOf, eggsOf, outcomesIn } from './sight.ts'
+import { type Ground, type GroundOptions, groundOf, LEADS, type Leads, Stretch } from './ground.ts'
+import { before } from './nights.ts'
 
-/** A plan and what it is worth in each state, in the yard's money. */
-export interface Vector {
-  /** What the plan begins with. */
-  first: Step | 'proof' | 'workers'
-  /** Its name in the library. */
-  key: string
-  value: Float64Array
-}
-
-/** One step of a plan: wait so many days and look; a frame of eggs; a bought queen; unite. */
-type Step = 'w4' | 'w9' | 'w17' | 'g' | 'b' | 'u'
 const WAITS: Partial<Record<Step, number>> = { w4: 4, w9: 9, w17: 17 }
 /** A frame of eggs is read after this many days: cells show, and its own eggs have hatched. */
 export const READ_AFTER = 5
@@ -44,10 +34,6 @@ const GROWN: readonly { days: number; ok: number }[] = [
 ]
 /** Capped worker brood is plain from this day after the first egg. */
 const PROOF_AT = 11
-/** Chance that opening costs the colony a virgin about to fly or to leave her cell. Judgement. */
-export const OPENING_LOSES_VIRGIN = 0.04
-export const inDanger = (stage: number, age: number): boolean =>
-  (stage === Q.virgin && age <= 14) || (stage === Q.raising && age <= 1)
 
 export interface Ahead {
   vectors: readonly Vector[]
@@ -57,11 +43,8 @@ export interface Ahead {
   united: number
 }
 
-export interface AheadOptions {
-  model: Model
+export interface AheadOptions extends GroundOptions {
   costs: Costs
-  strength: number
-  season: Season
   /** Days until a bought queen can be put in; 0: she is in hand (and paid for). */
   lead: number
 }
@@ -216,143 +199,6 @@ class Library {
       return unite.map((x, s) => (COMPACT[s]?.stage === Q.drones ? bought - costs.opening : x))
     })
   }
-}
-
-const LEADS = ['proof', 'workers', 'cells', 'nothing'] as const
-type Leads = (typeof LEADS)[number]
-
-/** What a look's outcome leads to. Several eggs a cell or drone caps: laying workers or a drone layer, whatever else is there. */
-function leadsTo(o: number): Leads {
-  if (cappedOf(o) === 2 || (eggsOf(o) === 2 && cappedOf(o) === 0)) return 'workers'
-  if (eggsOf(o) > 0 || cappedOf(o) === 1) return 'proof'
-  return cellsOf(o) > 0 ? 'cells' : 'nothing'
-}
-
-/** What something is worth so many nights before it, worked out night by night and kept. */
-class Stretch {
-  readonly #night: Nights
-  readonly #day: number
-  readonly #values: Float64Array[]
-
-  constructor(night: Nights, later: Float64Array, day: number) {
-    this.#night = night
-    this.#day = day
-    this.#values = [later]
-  }
-
-  back(nights: number): Float64Array {
-    for (let n = this.#values.length; n <= nights; n++) {
-      const out = new Float64Array(COMPACT_STATES)
-      before(this.#night, this.#values[n - 1] ?? out, -this.#day, out)
-      this.#values.push(out)
-    }
-    return this.#values[nights] ?? new Float64Array(COMPACT_STATES)
-  }
-}
-
-/** What all plans of one strength and season share. */
-interface Ground {
-  night: Nights
-  introduce: Nights
-  /** Chance of what a look leads to, by state, in the order of {@link LEADS}. */
-  leads: Float64Array
-  /** Chance that opening costs a virgin, by state. */
-  harm: Float64Array
-}
-
-const HARM = Float64Array.from(COMPACT, (s) => (inDanger(s.stage, s.age) ? OPENING_LOSES_VIRGIN : 0))
-
-function leadsOf(model: Model): Float64Array {
-  const leads = new Float64Array(COMPACT_STATES * LEADS.length)
-  COMPACT.forEach((state, s) => {
-    outcomesIn(state, NOTHING_AROUND, model, true).forEach((p, o) => {
-      const i = s * LEADS.length + LEADS.indexOf(leadsTo(o))
-      leads[i] = (leads[i] ?? 0) + p
-    })
-  })
-  return leads
-}
-
-export const seasonKey = ({ now, soon, begun, shut }: Season): string => `${now} ${soon} ${begun} ${shut}`
-
-interface Grounds {
-  introduce: Nights
-  leads: Float64Array
-  nights: Map<string, Nights>
-}
-const grounds = new WeakMap<Model, Grounds>()
-
-/** Kept by model, strength and season: what things cost does not touch it. */
-function groundOf({ model, strength, season }: AheadOptions): Ground {
-  const kept = grounds.get(model) ?? {
-    introduce: introducing(model),
-    leads: leadsOf(model),
-    nights: new Map<string, Nights>(),
-  }
-  grounds.set(model, kept)
-  const key = `${strength} ${seasonKey(season)}`
-  const night = kept.nights.get(key) ?? nightsOf(model, strength, season)
-  kept.nights.set(key, night)
-  return { night, introduce: kept.introduce, leads: kept.leads, harm: HARM }
-}
-
-/** Plans of up to four steps: at most two frames, two queens, and two waits on end. */
-function plans(): Step[][] {
-  const out: Step[][] = [[]]
-  let level: Step[][] = [[]]
-  const most = (steps: Step[], step: Step, n: number): boolean => steps.filter((s) => s === step).length <= n
-  for (let length = 1; length <= 4; length++) {
-    level = level
-      .flatMap((steps) => (['w4', 'w9', 'w17', 'g', 'b'] as const).map((s): Step[] => [s, ...steps]))
-      .filter((steps) => most(steps, 'g', 2) && most(steps, 'b', 2))
-      .filter((steps) => !steps.some((s, i) => s === steps[i + 1] && s.startsWith('w')))
-      .filter((steps) => steps.filter((s) => s.startsWith('w')).length <= 2)
-    out.push(...level)
-  }
-  return out
-}
-
-const PLANS = plans()
-
-/** Beliefs to try plans on: every state alone, and mixtures of a few. */
-const TRIALS: readonly (readonly (readonly [state: number, w: number])[])[] = (() => {
-  // A plain congruential generator (Numerical Recipes): any fixed scatter will do.
-  let seed = 1
-  const next = (): number => {
-    seed = (Math.imul(seed, 1664525) + 1013904223) >>> 0
-    return seed / 4294967296
-  }
-  const alone = COMPACT.map((_, s): [number, number][] => [[s, 1]])
-  const mixed = Array.from({ length: 400 }, () =>
-    Array.from({ length: 2 + Math.floor(next() * 4) }, (): [number, number] => [
-      Math.floor(next() * COMPACT_STATES),
-      next() ** 2,
-    ]),
-  )
-  return [...alone, ...mixed]
-})()
-
-/** Plans that are best for some belief; the others are never chosen, so nobody need think of them. The best of each first step stays. */
-function worthKeeping(all: readonly Vector[]): Vector[] {
-  const kept = new Set<Vector>()
-  const keep = (among: readonly Vector[], trial: (typeof TRIALS)[number]): void => {
-    let [top, most] = [among[0], Number.NEGATIVE_INFINITY]
-    for (const v of among) {
-      let value = 0
-      for (let k = 0; k < trial.length; k++) {
-        const part = trial[k]
-        if (part !== undefined) value += part[1] * (v.value[part[0]] ?? 0)
-      }
-      if (value > most) [top, most] = [v, value]
-    }
-    if (top !== undefined) kept.add(top)
-  }
-  const beginning = (['g', 'b', 'u'] as const).map((first) => all.filter((v) => v.first === first))
-  for (const trial of TRIALS) {
-    keep(all, trial)
-    if (trial.length === 1) for (const some of beginning) keep(some, trial)
-  }
-  return [...kept]
 }
 
 /** A queen kept is all that counts, and nothing costs: then a plan is worth the chance that it keeps one. */

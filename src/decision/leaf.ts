@@ -1,7 +1,9 @@
 /** What a belief is worth: before a look, after each thing it may show, with the best plan for that. */
 import { type Around, type Model, Q, type Shares, STATE } from '../forecast/index.ts'
-import { type Ahead, inDanger, OPENING_LOSES_VIRGIN, type Vector } from './ahead.ts'
+import type { Ahead } from './ahead.ts'
+import type { Vector } from './ahead-plans.ts'
 import { at, COMPACT_STATES, compactOfNumber } from './compact.ts'
+import { inDanger, OPENING_LOSES_VIRGIN } from './ground.ts'
 import { OUTCOMES, outcomesIn } from './sight.ts'
 
 export interface Worth {

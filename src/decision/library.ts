@@ -1,5 +1,6 @@
 /** Values of plans, kept: worked out once for a strength, a season and a time that queens take, for all colonies of a yard. */
-import { type Ahead, type AheadOptions, aheadOf, seasonKey } from './ahead.ts'
+import { type Ahead, type AheadOptions, aheadOf } from './ahead.ts'
+import { seasonKey } from './ground.ts'
 
 export type Library = (options: AheadOptions) => Ahead
 

@@ -17,6 +17,7 @@ export { ALONG, COMMON, FIELDS, fieldsOf, hasPhotos, NEW_YARD, TAKEN } from './f
 export { numberTyped } from './numbers.ts'
 export { Photos } from './photo-field.tsx'
 export { correctionOf, type Draft, draftOf, fieldsIn, labelOf, typedFields, typedOf } from './read.ts'
+export { Save } from './save.tsx'
 export type { FieldSpec, FieldSpecs } from './spec.ts'
 export * as spec from './spec.ts'
 export { Spoken, useWords } from './spoken.ts'

@@ -5,18 +5,8 @@
  * A field left out of an inspection means "not looked at" and proves nothing.
  */
 import * as z from 'zod/mini'
-import { isDay } from '../days.ts'
+import { day, photos as photoIds, text, time } from './answers.ts'
 
-export const day = z.string().check(z.refine(isDay, 'must be a real date written YYYY-MM-DD'))
-const time = z.string().check(z.regex(/^([01]\d|2[0-3]):[0-5]\d$/, 'must be a time written HH:MM'))
-const text = (max: number) =>
-  z
-    .string()
-    .check(
-      z.trim(),
-      z.minLength(1, 'must not be empty'),
-      z.maxLength(max, `must be at most ${max} characters`),
-    )
 const note = z.optional(text(2000))
 const frames = z
   .number()
@@ -122,15 +112,7 @@ export const MISSED_REASONS = [
   'other',
 ] as const
 
-/** Photos of one entry at most. */
-export const MOST_PHOTOS = 8
-
-/** A photo's name: the SHA-256 of its bytes. The picture itself is a file beside the database. */
-export const photoId = z.string().check(z.regex(/^[0-9a-f]{64}$/, 'must be the SHA-256 of a photo'))
-/** Pictures taken at the box. They prove nothing to the plan: what they show has to be said. */
-const photos = z.optional(
-  z.array(photoId).check(z.minLength(1), z.maxLength(MOST_PHOTOS, `must be at most ${MOST_PHOTOS} photos`)),
-)
+const photos = z.optional(photoIds.check(z.minLength(1)))
 
 /** What every entry carries. `colony` is the tag or id; `replaces` makes it a correction of that entry. */
 const base = {

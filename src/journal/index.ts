@@ -1,4 +1,5 @@
 /** The door of this room; README.md says what is behind it. */
+export { day, MOST_PHOTOS, photoId, photos, text, time } from './answers.ts'
 export { type Disagreement, saysNothing, withDayLooks } from './day-looks.ts'
 export {
   BROOD_STATES,
@@ -6,7 +7,6 @@ export {
   broodComb,
   CLEARED_BY,
   type DiseaseCleared,
-  day,
   type Entry,
   type EntryKind,
   entry,
@@ -23,13 +23,11 @@ export {
   type MissedReason,
   type MissedVisit,
   type MiteWash,
-  MOST_PHOTOS,
   type Move,
   type Note,
   OUTCOMES,
   type Outcome,
   outcome,
-  photoId,
   QUEEN_AT_INTAKE,
   type QueenCage,
   queenTaken,

@@ -22,7 +22,16 @@ import {
   tooLarge,
   unknownPage,
 } from '../app/index.ts'
-import { dailyOf, headers, logged, originOf, ownPagesOnly, type Times, timeLimit } from '../app/node.ts'
+import {
+  addressOf,
+  dailyOf,
+  headers,
+  logged,
+  originOf,
+  ownPagesOnly,
+  type Times,
+  timeLimit,
+} from '../app/node.ts'
 import { account, invite, noStrangers, people, setUp, signIn, visitor } from '../features/accounts/node.ts'
 import { api, apiTokens } from '../features/api/node.ts'
 import type { CalendarDeps } from '../features/calendar/index.ts'
@@ -218,6 +227,10 @@ export function appFor(role: Role, deps: AllDeps): Hono<Env> {
     store: storeFor(role, deps.store),
     lettersDue: countingLetters(deps.store),
     crew: () => membersOf(deps.people.accounts.list()),
+    prove: async (c: AppContext, name: string, passphrase: string) => {
+      const proof = await deps.people.prove(name, passphrase, addressOf(c, deps.outside))
+      return proof.ok ? ('right' as const) : proof.why
+    },
   }
   const app = new Hono<Env>()
   app.use(async (c, next) => {

@@ -5,15 +5,19 @@ import { setFlagsFromString } from 'node:v8'
 /** Bytes of memory under which a machine, or what a container is given of it, is small. */
 const SMALL = 2 * 1024 ** 3
 
-/** The heap grows by so many per cent at a time, where V8 would double it and more. */
-const GROWTH = 30
+/**
+ * What V8 is told, and heeds while it runs (of `--max-semi-space-size` it takes no notice by then): the heap grows by so many
+ * per cent at a time, where it would double and more; and room for what is young stays at two megabytes, where it would
+ * grow to 32. The latter holds until the next thread starts, after which it has to be told again.
+ */
+const SPARING = ['--heap-growing-percent=30', '--semi-space-growth-factor=1']
 
 /**
- * Keeps the heap small on a small machine, or wherever RESETTLE_MEMORY is 'small': a quarter less memory for an eighth more
- * of the processor, as measured (tests/bench/README.md).
+ * Keeps the heap small on a small machine, or wherever RESETTLE_MEMORY is 'small': for the whole process, its reading thread
+ * too. What it costs is measured in tests/bench/README.md.
  */
 export function sparing(env: NodeJS.ProcessEnv): void {
-  if (isSmall(env)) setFlagsFromString(`--heap-growing-percent=${GROWTH}`)
+  if (isSmall(env)) for (const flag of SPARING) setFlagsFromString(flag)
 }
 
 export function isSmall(env: NodeJS.ProcessEnv): boolean {
@@ -22,7 +26,7 @@ export function isSmall(env: NodeJS.ProcessEnv): boolean {
 }
 
 /**
- * What Node has to be told before it starts: room for what is young is a megabyte, where it would grow to three times 16. 40 to
- * 80 MB less, as measured; V8 heeds it no more once it runs.
+ * What the system's allocator has to be told before Node starts: two places to take memory from, where it would give each
+ * thread its own, which is hardly ever given back.
  */
-export const SMALL_FLAG = '--max-semi-space-size=1'
+export const SMALL_ALLOCATOR = 'MALLOC_ARENA_MAX=2'

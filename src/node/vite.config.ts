@@ -12,11 +12,25 @@ const OUTSIDE = Object.keys(
     .dependencies,
 )
 
+/**
+ * Node keeps the text of what it runs: a byte a character, but two for all of them where one is beyond Latin-1. So those are
+ * written as escapes, which costs a few columns in the source map and saves 5 MB in each thread.
+ */
+const escaped = {
+  name: 'latin-1',
+  generateBundle(_options: unknown, bundle: Record<string, { type: string; code?: string }>): void {
+    for (const file of Object.values(bundle))
+      if (file.code !== undefined) file.code = file.code.replaceAll(/[^\0-\xff]/g, asEscape)
+  },
+}
+
+const asEscape = (unit: string): string => `\\u${unit.charCodeAt(0).toString(16).padStart(4, '0')}`
+
 /** Builds all that Node runs into one file, with its source map: dist/server/resettle.js. */
 export default defineConfig({
   root: top,
   publicDir: false,
-  plugins: [noted('server')],
+  plugins: [noted('server'), escaped],
   define: { RULES_STAMP: JSON.stringify(rulesStamp()) },
   ssr: { noExternal: true, external: OUTSIDE },
   build: {

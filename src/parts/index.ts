@@ -41,6 +41,7 @@ export { type Frame, Layout } from './layout.tsx'
 export { LostTaps } from './lost-taps.tsx'
 export { Mark } from './mark.tsx'
 export { ACCOUNT_TABS, SUPPLY_TABS } from './nav.ts'
+export { Numbers } from './numbers.tsx'
 export {
   type Ask,
   type ClockOff,
@@ -57,6 +58,7 @@ export { Refusal } from './refusal.tsx'
 export { RibbonDefs } from './ribbon/key.tsx'
 export { type Ribbon, ribbonOf } from './ribbon/model.ts'
 export { RibbonSmall, RibbonStrip } from './ribbon/strip.tsx'
+export { Select } from './select.tsx'
 export { Tabs } from './tabs.tsx'
 export { UNITS_LABELS, UnitsForm } from './units-form.tsx'
 export { YardChoice } from './yard-choice.tsx'

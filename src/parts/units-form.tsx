@@ -1,5 +1,5 @@
 /** Units, time zone, and how the yard is called. Shown on its own page and on the protocol's. */
-import { Choices, type FormState, TextField } from '../forms/index.ts'
+import { Choices, type FormState, Save, TextField } from '../forms/index.ts'
 
 interface UnitsFormProps {
   form: FormState
@@ -73,10 +73,6 @@ export const UnitsForm = ({ form, machineZone, back }: UnitsFormProps) => (
       hint="The sign before prices and costs: $, €, £ …"
       maxlength={5}
     />
-    <div class="save">
-      <button class="button button-do" type="submit">
-        Save
-      </button>
-    </div>
+    <Save>Save</Save>
   </form>
 )

@@ -22,6 +22,7 @@ export interface PeopleOptions {
 }
 
 /** `wrong`: the name or the passphrase, never said which. `wait`: too many attempts. */
+type Proof = Result<{ person: Person }, { why: 'wrong' } | { why: 'wait'; seconds: number }>
 type SignIn = Result<{ token: string; person: Person }, { why: 'wrong' } | { why: 'wait'; seconds: number }>
 
 export interface People {
@@ -34,6 +35,8 @@ export interface People {
   /** The first operator, signed in. Refused once anybody can sign in. */
   setUp(name: string, passphrase: string): Promise<Outcome<{ person: Person; token: string }>>
   signIn(name: string, passphrase: string, address: string): Promise<SignIn>
+  /** Whether it is their passphrase, counted like signing in; nobody is signed in by it. */
+  prove(name: string, passphrase: string, address: string): Promise<Proof>
   /** At the terminal: an account that can sign in at once. */
   make(account: { name: string; role: Role; passphrase: string }): Promise<Outcome<Person>>
   /** An account without a passphrase, and the link with which its owner chooses one. */
@@ -111,6 +114,27 @@ export function peopleOn(connection: Connection, options: PeopleOptions): People
       sessions.closeAll(id, but)
     })
 
+  const prove: People['prove'] = async (name, passphrase, address) => {
+    const seconds = await limits.attempt(name, address)
+    if (seconds > 0) return { ok: false, why: 'wait', seconds }
+    const known = accounts.secretOf(name)
+    const usable = known?.person.state === 'active' ? known.passphrase : null
+    try {
+      const nobodys = nobodysHash()
+      // Whoever has a passphrase does not wait for it, so nobody would see its failure.
+      nobodys.catch(() => undefined)
+      const stored = usable ?? (await nobodys)
+      const right = await inTurn(() => matches(passphrase.slice(0, 1000), stored))
+      if (!right || usable === null || known === null) return { ok: false, why: 'wrong' }
+      if (outdated(usable, cost)) accounts.setPassphrase(known.person.id, await hash(passphrase))
+    } catch (error) {
+      if (error instanceof Busy) return { ok: false, why: 'wait', seconds: 5 }
+      throw error
+    }
+    await limits.right(name, address)
+    return { ok: true, person: known.person }
+  }
+
   return {
     accounts,
     sessions,
@@ -133,25 +157,10 @@ export function peopleOn(connection: Connection, options: PeopleOptions): People
       return secret.ok ? accounts.make({ name, role, by: null, passphrase: secret.value }) : secret
     },
 
+    prove,
     async signIn(name, passphrase, address) {
-      const seconds = await limits.attempt(name, address)
-      if (seconds > 0) return { ok: false, why: 'wait', seconds }
-      const known = accounts.secretOf(name)
-      const usable = known?.person.state === 'active' ? known.passphrase : null
-      try {
-        const nobodys = nobodysHash()
-        // Whoever has a passphrase does not wait for it, so nobody would see its failure.
-        nobodys.catch(() => undefined)
-        const stored = usable ?? (await nobodys)
-        const right = await inTurn(() => matches(passphrase.slice(0, 1000), stored))
-        if (!right || usable === null || known === null) return { ok: false, why: 'wrong' }
-        if (outdated(usable, cost)) accounts.setPassphrase(known.person.id, await hash(passphrase))
-      } catch (error) {
-        if (error instanceof Busy) return { ok: false, why: 'wait', seconds: 5 }
-        throw error
-      }
-      await limits.right(name, address)
-      return { ok: true, token: sessions.open(known.person.id), person: known.person }
+      const proof = await prove(name, passphrase, address)
+      return proof.ok ? { ...proof, token: sessions.open(proof.person.id) } : proof
     },
 
     invite: ({ name, role, by }) =>

@@ -9,7 +9,7 @@
 import type { Day } from '../days.ts'
 import type { RoundBundle, RoundColony } from '../features/offline/index.ts'
 import type { ColonyId, Tag } from '../ids.ts'
-import { happeningOf } from '../journal/index.ts'
+import { type History, happeningOf } from '../journal/index.ts'
 import { type Protocol, yardProtocol } from '../recovery/index.ts'
 import {
   append,
@@ -66,7 +66,15 @@ export function bookOf({ head, colonies, waiting, sheets = [], today }: BookPart
   }
   const planner = plannerOf(settings, () => protocol)
   const kept: JournalRow[] = []
-  const summaries = new Map<string, ColonySummary | null>()
+  const histories = new Map<ColonyId, History | null>()
+  const summaries = new Map<ColonyId, ColonySummary | null>()
+
+  const historyOf = (id: ColonyId): History | null => {
+    const known = histories.get(id)
+    const made = known === undefined ? fold(id, rows.get(id) ?? []).history : known
+    histories.set(id, made)
+    return made
+  }
 
   let traced: Exposures | null = null
   /** What the phone can tell from the colonies it knows; and what the server told of others. */
@@ -74,8 +82,8 @@ export function bookOf({ head, colonies, waiting, sheets = [], today }: BookPart
     traced ??= new Map([
       ...Object.entries(head.exposed ?? {}),
       ...exposuresAmong(
-        [...rows].flatMap(([id, list]) => {
-          const { history } = fold(id, list)
+        [...rows.keys()].flatMap((id) => {
+          const history = historyOf(id)
           return history === null ? [] : [[id, history] as const]
         }),
       ),
@@ -85,19 +93,24 @@ export function bookOf({ head, colonies, waiting, sheets = [], today }: BookPart
   const summary = (id: ColonyId): ColonySummary | null => {
     const known = summaries.get(id)
     if (known !== undefined) return known
-    const { history } = fold(id, rows.get(id) ?? [])
+    const history = historyOf(id)
     const made =
       history === null ? null : summarised(project(id, history, today, planner, exposures().get(id) ?? null))
     summaries.set(id, made)
     return made
   }
   const everyone = (): ColonySummary[] => [...rows.keys()].flatMap((id) => summary(id) ?? [])
-  const tagged = (tag: Tag): ColonySummary[] =>
-    everyone()
-      .filter((s) => s.tag.toLowerCase() === tag.toLowerCase())
-      .sort((a, b) => Number(a.closedOn !== null) - Number(b.closedOn !== null))
-  const named = (name: string): ColonySummary | null => summary(name) ?? tagged(name)[0] ?? null
-  const withTag = (row: JournalRow) => ({ ...row, tag: summary(row.entry.colony)?.tag ?? row.written })
+  /** Those with that tag, those in the yard first: from their histories, since a plan of each box takes a hundred times as long. */
+  const tagged = (tag: Tag): { id: ColonyId; here: boolean }[] =>
+    [...rows.keys()]
+      .flatMap((id) => {
+        const history = historyOf(id)
+        const is = history !== null && history.tag.toLowerCase() === tag.toLowerCase()
+        return is ? [{ id, here: history.outcome === null }] : []
+      })
+      .sort((a, b) => Number(b.here) - Number(a.here))
+  const named = (name: string): ColonySummary | null => summary(name) ?? summary(tagged(name)[0]?.id ?? '')
+  const withTag = (row: JournalRow) => ({ ...row, tag: historyOf(row.entry.colony)?.tag ?? row.written })
 
   const repository: PhoneBook = {
     kept,
@@ -121,6 +134,7 @@ export function bookOf({ head, colonies, waiting, sheets = [], today }: BookPart
             begin: () => {},
             settle() {
               traced = null
+              histories.clear()
               summaries.clear()
             },
           },
@@ -134,7 +148,7 @@ export function bookOf({ head, colonies, waiting, sheets = [], today }: BookPart
       const found = named(name)
       if (found === null) return null
       const journal = rows.get(found.id) ?? []
-      const { history } = fold(found.id, journal)
+      const history = historyOf(found.id)
       return history === null ? null : { summary: found, history, journal }
     },
     left({ yard, skip, limit }) {
@@ -160,7 +174,7 @@ export function bookOf({ head, colonies, waiting, sheets = [], today }: BookPart
     },
     exposed: exposures,
     removalTypes: () => [...new Set(everyone().map((s) => s.removalType))].sort(),
-    tagTaken: (tag) => tagged(tag).some((s) => s.closedOn === null),
+    tagTaken: (tag) => tagged(tag).some(({ here }) => here),
     entry(id) {
       const row = byId.get(id)
       return row === undefined ? null : withTag(row)

@@ -36,13 +36,23 @@ export function drawingOf(text: string): Drawing {
   return { ok: true, path: lines.map(lineOf).join('') }
 }
 
-/** Whether path data holds ink enough for a name: what a program sends is measured like what a finger drew. */
-export const isDrawnName = (path: string): boolean =>
-  path
+/** A name has more ink than a tick, and turns: a stroke from here to there is none (judgement; the field is 600 wide). */
+const LEAST_NAME = 200
+const LEAST_TURNS = 1.2
+
+/** Whether path data may be a name: what a program sends is measured like what a finger drew. */
+export function isDrawnName(path: string): boolean {
+  const lines = path
     .split('M')
     .filter(Boolean)
     .map((line) => line.split('L').map((at): Point => [Number(at.split(' ')[0]), Number(at.split(' ')[1])]))
-    .reduce((sum, line) => sum + inkOf(line), 0) >= LEAST_INK
+  const ink = lines.reduce((sum, line) => sum + inkOf(line), 0)
+  const ends = lines.reduce(
+    (sum, line) => sum + inkOf([line[0], line.at(-1)].filter((at) => at !== undefined)),
+    0,
+  )
+  return ink >= LEAST_NAME && (lines.length > 1 || ink >= ends * LEAST_TURNS)
+}
 
 type Point = readonly [number, number]
 

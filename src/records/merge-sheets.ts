@@ -28,7 +28,7 @@ const FOUND = new Set([
 
 /** What is so on one day only: of two days the later one stands whole, and nothing of yesterday gets today's date. */
 const OF_A_DAY = [
-  { part: 'check', day: 'doneOn', goes: ['done', 'doneAt'] },
+  { part: 'check', day: 'doneOn', goes: ['done', 'doneAt', 'wires'] },
   { part: 'check', day: 'on', goes: ['hours', 'hottestC', 'from', 'until'] },
   { part: 'work', day: 'on', goes: ['outdoorC', 'water'] },
 ] as const
@@ -64,7 +64,11 @@ export function mergeSheets(base: Sheet, mine: Sheet, theirs: Sheet): Merged {
     const [m, t] = ofOneDay(part, base[part], mine[part], theirs[part])
     merged[part] = fields(base[part], m, t, `${part}.`, field)
   }
-  if (tickedApart(base.check, mine.check, theirs.check)) (merged.check as Tree).done = []
+  if (tickedApart(base.check, mine.check, theirs.check)) {
+    const check = merged.check as Tree
+    check.done = []
+    delete check.wires
+  }
   for (const key of ['decision', 'ended', 'callBacks'] as const) {
     const value = field(key, base[key], mine[key], theirs[key])
     if (value !== undefined) merged[key] = value
@@ -74,7 +78,7 @@ export function mergeSheets(base: Sheet, mine: Sheet, theirs: Sheet): Merged {
 
 /** Both ticked, and not at the same place: what is so at the one says nothing of the other. */
 function tickedApart(b: Tree, m: Tree, t: Tree): boolean {
-  const ticks = ({ done, doneAt }: Tree): unknown => [done, doneAt]
+  const ticks = ({ done, doneAt, wires }: Tree): unknown => [done, doneAt, wires]
   return !same(m.doneAt, t.doneAt) && !same(ticks(m), ticks(b)) && !same(ticks(t), ticks(b))
 }
 

@@ -3,7 +3,8 @@
  * outcome in the journal, which everybody in the yard reads. Every field may be empty: local rules say what is needed.
  */
 import * as z from 'zod/mini'
-import { day, text } from './kinds.ts'
+import { day, text } from '../journal/index.ts'
+import { money } from './kinds.ts'
 
 /** As many papers as one move has at most. */
 export const MOST_PERMITS = 4
@@ -50,7 +51,7 @@ export const moveRecord = z.strictObject({
   permits: z.optional(
     z.array(permit).check(z.maxLength(MOST_PERMITS, `must be at most ${MOST_PERMITS} papers`)),
   ),
-  price: z.optional(z.number().check(z.minimum(0, 'must not be negative'), z.maximum(1_000_000))),
+  price: z.optional(money),
   /** Hive, frames, feeder. */
   wentAlong: z.optional(text(300)),
   note: z.optional(text(2000)),

@@ -4,11 +4,22 @@
  */
 
 import * as z from 'zod/mini'
-import { beesBoxed, broodComb, METHODS, QUEEN_AT_INTAKE, temper } from '../journal/index.ts'
+import {
+  beesBoxed,
+  broodComb,
+  day,
+  METHODS,
+  photos as photoIds,
+  QUEEN_AT_INTAKE,
+  temper,
+  text,
+  time,
+} from '../journal/index.ts'
 import { DRAWN } from './drawing.ts'
-import { day, money, photos, several, text, time } from './kinds.ts'
-import { clearance, moment, noted, place, secondName, withoutGo } from './said-by-others.ts'
+import { money, several } from './kinds.ts'
+import { clearance, lookedPlace, moment, noted, place, secondName, withoutGo } from './said-by-others.ts'
 
+const photos = z.optional(photoIds)
 const yesNo = z.enum(['yes', 'no', 'unknown'])
 const celsius = z.number().check(z.minimum(-30), z.maximum(60))
 /** A length of the nest, of what covers it, or of a cut. */
@@ -22,6 +33,7 @@ export const BEHIND = ['electric', 'electric-in-cut', 'gas', 'water', 'flue', 'i
 export const HAZARDS = ['asbestos', 'lead-paint', 'weak-structure', 'droppings'] as const
 export const BYSTANDERS = ['children', 'animals', 'neighbours', 'passers-by', 'allergic'] as const
 export const VACUUMS = ['none', 'bee-vacuum', 'shop-vacuum'] as const
+export const WIRES = ['none', 'near', 'unknown'] as const
 export const DECISIONS = ['go', 'wait', 'refuse'] as const
 export const SEALED = ['yes', 'no', 'owner'] as const
 export const CLEANED = ['all', 'part', 'none'] as const
@@ -80,6 +92,10 @@ export const site = z.strictObject({
   hazards: z.optional(several(HAZARDS)),
   /** Built before 1980, when asbestos and lead paint were still common. */
   old: z.optional(yesNo),
+  /** Somebody saw wires, a meter or a pole near bees or ladder: it does not go off by another look. */
+  nearWires: z.optional(z.literal(true)),
+  /** How it is known that an old building has neither asbestos nor lead where it is opened. */
+  oldHow: z.optional(z.enum(['tested', 'untouched'])),
   behindNote: z.optional(text(500)),
   sprayed: z.optional(yesNo),
   sprayedNote: z.optional(text(300)),
@@ -91,10 +107,10 @@ export const site = z.strictObject({
   /** For which place it was looked and asked: at another one it is not looked yet. */
   lookedAt: z.optional(
     z.strictObject({
-      behind: z.optional(place),
-      hazards: z.optional(place),
-      old: z.optional(place),
-      bystanders: z.optional(place),
+      behind: z.optional(lookedPlace),
+      hazards: z.optional(lookedPlace),
+      old: z.optional(lookedPlace),
+      bystanders: z.optional(lookedPlace),
     }),
   ),
   /** What can kill, as it came onto the sheet and went off it. */
@@ -160,6 +176,8 @@ export const check = z.strictObject({
   done: z.optional(z.array(text(40)).check(z.maxLength(40))),
   doneOn: z.optional(day),
   doneAt: z.optional(place),
+  /** Wires, meter or pole near bees or ladder, as it was tapped on that day. */
+  wires: z.optional(z.enum(WIRES)),
   /** One line for all hazards together, as sheets had it once. Shown, and clears nothing any more. */
   clearedBy: z.optional(text(300)),
   clearances: z.optional(z.array(clearance).check(z.maxLength(40))),

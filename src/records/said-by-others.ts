@@ -4,9 +4,9 @@
  * still so.
  */
 import * as z from 'zod/mini'
-import { photoId } from '../journal/index.ts'
+import { day, photoId, text, time } from '../journal/index.ts'
 import { DRAWN } from './drawing.ts'
-import { day, several, text, time } from './kinds.ts'
+import { several } from './kinds.ts'
 
 /** Found things that a licensed trade has to clear, each by itself. */
 export const TRADE_HAZARDS = [
@@ -17,6 +17,8 @@ export const TRADE_HAZARDS = [
   'asbestos',
   'lead-paint',
   'weak-structure',
+  /** Live wires, a meter or a pole beside bees, ladder or whatever is held up. */
+  'near-wires',
 ] as const
 export type TradeHazard = (typeof TRADE_HAZARDS)[number]
 
@@ -43,6 +45,9 @@ const PLACE = {
 export const place = z.strictObject(PLACE)
 export type Place = z.infer<typeof place>
 
+/** A place, and the day on which somebody looked or asked there. */
+export const lookedPlace = z.strictObject({ ...PLACE, on: z.optional(day) })
+
 /** A moment, UTC, ISO. */
 const instant = text(30)
 
@@ -56,6 +61,8 @@ export const clearance = z.strictObject({
   licence: z.optional(text(120)),
   on: day,
   photo: z.optional(photoId),
+  /** Their paper is of this wall of this house: tapped, for a survey is often of another. */
+  ofHere: z.optional(z.literal(true)),
   /** Every hazard known when it was given: one that is found later opens it again. */
   knew: several(TRADE_HAZARDS),
   /** When it was written down: a hazard that is taken off and comes back is cleared anew. */
@@ -70,11 +77,13 @@ export const SECOND_WHYS = ['stays', 'seen'] as const
 export const secondName = z.strictObject({
   item: text(40),
   by: text(120),
-  /** Their name was tapped among the accounts of the yard. */
+  /** They have an account in the yard, and typed its passphrase: only a server says so. */
   account: z.optional(z.literal(true)),
+  /** Without an account: their own telephone, under which they can be asked afterwards. */
+  phone: z.optional(text(60)),
   why: z.optional(z.enum(SECOND_WHYS)),
   reason: z.optional(text(500)),
-  /** The name as it was drawn. */
+  /** The name as it was drawn, by whoever has no account. */
   path: z.optional(
     z.string().check(z.maxLength(60_000), z.regex(DRAWN, 'must be path data made of M and L')),
   ),
@@ -90,6 +99,7 @@ export const GRAVE = [
   ...TRADE_HAZARDS,
   'droppings',
   'insulation',
+  'water',
   'allergic',
   'children',
   'fierce',
@@ -116,7 +126,8 @@ export const noted = z.strictObject({
 })
 
 /** Why it was begun although no “go” stood. */
-export const WITHOUT_GO = ['said-aloud', 'could-not-wait', 'open-already'] as const
+/** `sent-later`: said by the server, of a “go” that it did not see on the day. */
+export const WITHOUT_GO = ['said-aloud', 'could-not-wait', 'open-already', 'sent-later'] as const
 
 export const withoutGo = z.strictObject({
   why: z.enum(WITHOUT_GO),

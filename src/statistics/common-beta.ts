@@ -57,7 +57,7 @@ const LIGHTEST = 1e-3
 const WEAKEST = 0.5
 /**
  * The prior strength in the middle is this part of the middle type's colonies. Set by trial: at 1 the limits of five types
- * that differ much covered 92 %, at 4 they cover 94 to 98 in every yard tried (tests/review/pooling.test.ts).
+ * that differ much covered 92 %, at 4 they cover 94 to 98 in every yard tried (tests/statistics/pooling.test.ts).
  */
 const CAUTION = 4
 const STRONGEST = 20

@@ -31,7 +31,8 @@ export function connect(file: string, options: { asIs?: boolean } = {}): Connect
   // So that INSERT OR REPLACE fires delete triggers too.
   raw.pragma('recursive_triggers = ON')
   raw.pragma('trusted_schema = OFF')
-  raw.pragma('cache_size = -16000')
+  // 4 MB; what else is read again and again the system keeps.
+  raw.pragma('cache_size = -4000')
   // What is erased is overwritten: names of customers do not lie on in free pages.
   raw.pragma('secure_delete = ON')
   return {

@@ -3,10 +3,11 @@
 import { and, asc, desc, eq, getTableColumns, lt, sql } from 'drizzle-orm'
 import type { ColonyId, EntryId } from '../ids.ts'
 import { type Entry, entry as entrySchema } from '../journal/index.ts'
-import { type Problems, type Result, refused } from '../result.ts'
+import type { Problems, Result } from '../result.ts'
 import { linkOf } from './chain.ts'
 import type { Connection } from './connection.ts'
 import { canonical } from './fold.ts'
+import { readPayload } from './payload.ts'
 import { entry, siteContact } from './schema.ts'
 import { apart, together } from './site.ts'
 import type { JournalRow } from './types.ts'
@@ -22,20 +23,11 @@ export type EntryRow = Omit<typeof entry.$inferSelect, 'kind' | 'digest'> & {
  * database, so the one place to bring an old shape up to date.
  */
 export function readRow(row: EntryRow): Result<{ made: JournalRow }, Problems<string>> {
-  let payload: unknown
-  try {
-    payload = JSON.parse(row.payload)
-  } catch {
-    return refused(['is not JSON'])
-  }
-  const parsed = entrySchema.safeParse(payload)
-  if (!parsed.success) {
-    const issue = parsed.error.issues[0]
-    return refused([`does not fit the schema (${issue?.path.join('.') ?? ''}: ${issue?.message ?? ''})`])
-  }
+  const read = readPayload(entrySchema, row.payload)
+  if (!read.ok) return read
   const { seq, recordedAt, recordedBy } = row
-  const entry = { ...together(parsed.data, row.site), colony: row.colony }
-  return { ok: true, made: { entry, seq, recordedAt, recordedBy, written: parsed.data.colony } }
+  const entry = { ...together(read.made, row.site), colony: row.colony }
+  return { ok: true, made: { entry, seq, recordedAt, recordedBy, written: read.made.colony } }
 }
 
 /** Rows that can be read; `verify` names the others. */

@@ -8,6 +8,7 @@ import { type Problems, type Result, refused } from '../result.ts'
 import { moveRecord } from './after-schema.ts'
 import type { Connection } from './connection.ts'
 import { canonical } from './fold.ts'
+import { readPayload } from './payload.ts'
 import type { Versioned } from './types.ts'
 
 interface RecordVersion {
@@ -44,17 +45,10 @@ type Row = typeof moveRecord.$inferSelect
 
 /** The version in a row, or why it cannot be read. */
 function readRecord(row: Row): Result<{ made: RecordVersion }, Problems<string>> {
-  let payload: unknown
-  try {
-    payload = JSON.parse(row.payload)
-  } catch {
-    return refused(['is not JSON'])
-  }
-  const parsed = recordSchema.safeParse(payload)
+  const read = readPayload(recordSchema, row.payload)
+  if (!read.ok) return read
   const { colony, version, savedAt, savedBy } = row
-  return parsed.success
-    ? { ok: true, made: { colony, version, savedAt, savedBy, record: parsed.data } }
-    : refused(['does not fit the schema'])
+  return { ok: true, made: { colony, version, savedAt, savedBy, record: read.made } }
 }
 
 /** Versions that cannot be read, a sentence each: for `verify`. */

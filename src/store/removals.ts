@@ -13,6 +13,7 @@ import { customerLetter } from './after-schema.ts'
 import type { Connection } from './connection.ts'
 import { eraseRefusedSites, eraseSites } from './erasing.ts'
 import { canonical } from './fold.ts'
+import { readPayload } from './payload.ts'
 import { removalColony, removalSheet } from './removal-schema.ts'
 import type { Versioned } from './types.ts'
 
@@ -79,19 +80,10 @@ type Row = typeof removalSheet.$inferSelect
 
 /** The version in a row, or why it cannot be read. */
 function readSheet(row: Row): Result<{ made: SheetVersion }, Problems<string>> {
-  let payload: unknown
-  try {
-    payload = JSON.parse(row.payload)
-  } catch {
-    return refused(['is not JSON'])
-  }
-  const parsed = sheetSchema.safeParse(payload)
-  if (!parsed.success) {
-    const issue = parsed.error.issues[0]
-    return refused([`does not fit the schema (${issue?.path.join('.') ?? ''}: ${issue?.message ?? ''})`])
-  }
+  const read = readPayload(sheetSchema, row.payload)
+  if (!read.ok) return read
   const { sheet: id, version, savedAt, savedBy } = row
-  return { ok: true, made: { id, version, savedAt, savedBy, sheet: parsed.data } }
+  return { ok: true, made: { id, version, savedAt, savedBy, sheet: read.made } }
 }
 
 /** Versions that cannot be read, a sentence each: for `verify`. */

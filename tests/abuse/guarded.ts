@@ -57,7 +57,7 @@ const GUARDS: Record<string, Guard> = {
 
 /**
  * The journal is watched entry by entry; plans, sessions and what was sent are the app's own bookkeeping. What was refused
- * is added to by whoever sends, and leaves its list when it is accepted: tests/server/refused.http.test.ts says who reads it.
+ * is added to by whoever sends, and leaves its list when it is accepted: tests/features/refused/refused.http.test.ts says who reads it.
  */
 const ELSEWHERE = [
   '__drizzle_migrations',

@@ -14,8 +14,8 @@ import { inSlices } from '../../src/app/node.ts'
 import { addDays } from '../../src/days.ts'
 import { reviewingAsOf } from '../../src/features/api/answers.ts'
 import { readerOf } from '../../src/node/reader/reader.ts'
-import { built } from '../safekeeping/faults/build.ts'
 import { byDay, Dice, type Entered, randomFrom, story } from '../store/yard.ts'
+import { built } from '../support/build.ts'
 import { type TestYard, testYard } from '../support/yard-app.ts'
 
 const OPEN = Number(process.env.BENCH_OPEN ?? 1000)
@@ -141,17 +141,22 @@ const PAGES = [
 
 const WANTED = process.env.BENCH_PAGES?.split(',') ?? PAGES
 
-async function asked(yard: TestYard, path: string, how = ''): Promise<string> {
+/** Bytes of a body, let go of as they come: gathering them all would hold this thread, which is the client's too. */
+async function received({ body }: Response): Promise<number> {
+  let bytes = 0
+  for await (const part of body ?? []) bytes += part.length
+  return bytes
+}
+
+async function asked(yard: TestYard, path: string, how = ''): Promise<void> {
   const { made, held } = await watched(async () => {
     const answer = await yard.ask('operator', path)
-    const text = await answer.text()
+    const bytes = await received(answer)
     // On a busy machine a page may take longer than anybody waits; how long it held the thread is told all the same.
-    if (answer.status !== 200 && answer.status !== 503)
-      throw new Error(`${path}: ${answer.status} ${text.slice(0, 200)}`)
-    return answer.status === 503 ? '' : text
+    if (answer.status !== 200 && answer.status !== 503) throw new Error(`${path}: ${answer.status}`)
+    return answer.status === 503 ? 0 : bytes
   })
-  line(`${path.split('?')[0]} ${how}`, held, `, ${(made.length / 1024).toFixed(0)} KB`)
-  return made
+  line(`${path.split('?')[0]} ${how}`, held, `, ${(made / 1024).toFixed(0)} KB`)
 }
 
 /** An old book of so many colonies that have all left, as a sheet with the headings of the colonies CSV. */

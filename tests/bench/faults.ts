@@ -7,8 +7,8 @@ import { mkdtempSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { fileURLToPath } from 'node:url'
-import { built } from '../safekeeping/faults/build.ts'
-import { killAgainAndAgain } from '../safekeeping/faults/killing.ts'
+import { killAgainAndAgain } from '../store/killing.ts'
+import { built } from '../support/build.ts'
 
 const OUTPUT = fileURLToPath(new URL('../output/bench-faults', import.meta.url))
 const KILLS = Number(process.env.BENCH_KILLS ?? 200)
@@ -17,7 +17,7 @@ export async function bench(): Promise<void> {
   const folder = mkdtempSync(join(tmpdir(), 'resettle-faults-'))
   const seed = Date.now() % 2 ** 31
   try {
-    const program = await built('tests/safekeeping/faults/server.ts', OUTPUT)
+    const program = await built('tests/store/killed-server.ts', OUTPUT)
     const started = performance.now()
     const k = await killAgainAndAgain({ program, file: join(folder, 'resettle.db'), kills: KILLS, seed })
     const seconds = ((performance.now() - started) / 1000).toFixed(0)

@@ -18,8 +18,8 @@ import { v7 } from 'uuid'
 import { addDays, dayIn } from '../../src/days.ts'
 import { openServices } from '../../src/node/services.ts'
 import { connect } from '../../src/store/connection.ts'
-import { built } from '../safekeeping/faults/build.ts'
 import { Dice, randomFrom, story } from '../store/yard.ts'
+import { built } from '../support/build.ts'
 import { CHEAP, signInAs } from '../support/people.ts'
 
 const COLONIES = Number(process.env.BENCH_COLONIES ?? 5000)

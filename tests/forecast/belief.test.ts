@@ -9,33 +9,47 @@ import { daysOf } from '../../src/forecast/story/steps.ts'
 import { listModelOf, modelOf, walk } from '../../src/forecast/story/walk.ts'
 import type { Entry } from '../../src/journal/entry.ts'
 import { type History, historyOf } from '../../src/journal/history.ts'
+import { proven } from '../support/proven.ts'
 import { calibrate } from './calibration.ts'
-import { seeded } from './random.ts'
+import { type Random, seeded } from './random.ts'
 import { Colony, playOut, START, someIntake } from './simulator.ts'
 
-const random = seeded(17)
-function lived(days: number, rates = DEFAULT_RATES): History {
+const dice = seeded(17)
+function lived(days: number, rates = DEFAULT_RATES, random = dice): History {
   const c = playOut(new Colony(random, rates, someIntake(random)), days)
   const h = historyOf(c.tag, c.entries)
   if (h === null) throw new Error('no history')
   return h
 }
 
+/** How far the odds of one that stayed so long are from those with all its nights followed, at most. */
+function apart(days: number, random: Random): number {
+  const model = modelOf(DEFAULT_RATES)
+  const h = lived(days, DEFAULT_RATES, random)
+  const today = addDays(START, days)
+  const all = daysOf(h, today, today)
+  const whole = walk(model, h.intake, all).byDay[days]
+  const [last] = all.slice(-1)
+  if (whole === undefined || last === undefined) throw new Error('no last day')
+  const followed = oddsToday(storyOf(h, today, model, today))
+  const shares = kindShares(whole, last)
+  return Math.max(...KINDS.map((k) => Math.abs(followed[k] - shares[k])))
+}
+
+const found = proven('belief', import.meta.filename, () => {
+  const random = seeded(18)
+  const long = [120, 180, 260].flatMap((days) => Array.from({ length: 8 }, () => apart(days, random)))
+  return {
+    longStays: { of: long.length, most: Math.max(...long) },
+    inHaste: calibrate(1500, 29, ratesWith({ careless: 1 / 7 }), DEFAULT_RATES, listModelOf),
+  }
+})
+
 describe('a colony that has stayed long', () => {
   it('has the odds it would have if all its nights were followed, to a thousandth', () => {
-    const model = modelOf(DEFAULT_RATES)
-    for (const days of [120, 180, 260])
-      for (let i = 0; i < 8; i++) {
-        const h = lived(days)
-        const today = addDays(START, days)
-        const all = daysOf(h, today, today)
-        const whole = walk(model, h.intake, all).byDay[days]
-        const [last] = all.slice(-1)
-        if (whole === undefined || last === undefined) throw new Error('no last day')
-        const followed = oddsToday(storyOf(h, today, model, today))
-        for (const k of KINDS) expect(Math.abs(followed[k] - kindShares(whole, last)[k])).toBeLessThan(0.001)
-      }
-  }, 60_000)
+    expect(found.longStays.of).toBe(24)
+    expect(found.longStays.most).toBeLessThan(0.001)
+  })
 
   it('is followed through no more nights after years than after months', () => {
     const model = listModelOf(DEFAULT_RATES)
@@ -99,11 +113,11 @@ describe('a fallible look', () => {
   })
 
   it('leaves the odds honest where one look in seven is made in haste', () => {
-    const c = calibrate(1500, 29, ratesWith({ careless: 1 / 7 }), DEFAULT_RATES, listModelOf)
+    const c = found.inHaste
     expect(c.atSeventy.n).toBeGreaterThan(200)
     expect(Math.abs(c.atSeventy.so - c.atSeventy.given)).toBeLessThan(0.05)
     for (const b of c.bins.filter((x) => x.n >= 150)) expect(Math.abs(b.so - b.given)).toBeLessThan(0.07)
-  }, 120_000)
+  })
 
   it('is learned from looks that contradict each other', () => {
     const hasty = ratesWith({ careless: 0.5 })

@@ -13,6 +13,7 @@ import { historyOf } from '../../src/journal/history.ts'
 import { planOf } from '../../src/recovery/plan.ts'
 import { DEFAULT_PROTOCOL } from '../../src/recovery/protocol.ts'
 import { moveOutWords } from '../../src/words/forecasts.ts'
+import { proven } from '../support/proven.ts'
 import { seeded } from './random.ts'
 import { Colony, playOut, START, someIntake } from './simulator.ts'
 
@@ -139,10 +140,16 @@ describe("a yard's own rates", () => {
     })
   }
 
+  const truth = ratesWith({ aliveUnseen: 0.75, virginLays: 0.6, boughtTakes: 0.5 })
+  const learned = proven('own-rates', import.meta.filename, () => {
+    const [elsewhere, asBelieved] = [learnRates(yard(truth, 140, 4)), learnRates(yard(DEFAULT_RATES, 250, 5))]
+    const { colonies, rates, table } = elsewhere
+    return { elsewhere: { colonies, rates, table }, asBelieved: asBelieved.rates }
+  })
+
   it('are the defaults with nothing closed, and move towards the truth with a few seasons', () => {
     expect(learnRates([]).rates).toEqual(DEFAULT_RATES)
-    const truth = ratesWith({ aliveUnseen: 0.75, virginLays: 0.6, boughtTakes: 0.5 })
-    const { colonies, rates, table } = learnRates(yard(truth, 140, 4))
+    const { colonies, rates, table } = learned.elsewhere
     expect(colonies).toBe(140)
     for (const name of ['aliveUnseen', 'virginLays', 'boughtTakes'] as const) {
       const before = Math.abs(DEFAULT_RATES[name] - truth[name])
@@ -155,7 +162,7 @@ describe("a yard's own rates", () => {
   })
 
   it('stay near the defaults where those are true', () => {
-    const { rates } = learnRates(yard(DEFAULT_RATES, 250, 5))
+    const rates = learned.asBelieved
     for (const name of ['aliveUnseen', 'virginLays', 'boughtTakes', 'cellEmerges'] as const)
       expect(Math.abs(rates[name] - DEFAULT_RATES[name]), name).toBeLessThan(0.12)
   })

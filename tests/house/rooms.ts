@@ -47,18 +47,20 @@ export const ROOMS: Readonly<Record<string, Room>> = {
     may: DAYS,
   },
   journal: {
-    holds: 'the zod schema of every entry kind; history; contradictions; problems in words',
+    holds:
+      'the schema of every entry kind and its order within a day; history; contradictions; problems in words',
     runs: 'pure',
     may: DAYS,
   },
   recovery: {
     holds:
-      'history → plan: entries read in order, then spans, readiness, the ladder of advice; why, as codes and in English (says/)',
+      'history → plan: what each entry proves, then spans, readiness, the ladder of advice; why, as codes and in English (says/)',
     runs: 'pure',
     may: [...DAYS, 'biology', 'journal'],
   },
   forecast: {
-    holds: 'the belief: queen odds from stories (and how far a hasty look is trusted), strength, supplies',
+    holds:
+      'the belief: queen odds from stories, with every rate behind them (mating, hasty looks), strength, supplies',
     runs: 'pure',
     may: [...DAYS, 'biology', 'journal', 'recovery'],
   },
@@ -74,7 +76,8 @@ export const ROOMS: Readonly<Record<string, Room>> = {
     may: DAYS,
   },
   records: {
-    holds: 'what is kept beside the journal: removal sheets, the agreement and its text, move-out records',
+    holds:
+      'what is kept beside the journal: removal sheets and how two versions merge, the agreement and its text, move-out records',
     runs: 'pure',
     may: [...DAYS, 'journal'],
   },
@@ -93,7 +96,12 @@ export const ROOMS: Readonly<Record<string, Room>> = {
     runs: 'anywhere',
     may: KERNEL,
   },
-  people: { holds: 'accounts, sessions, who may do what', runs: 'anywhere', may: [...KERNEL, 'store'] },
+  people: {
+    holds:
+      'accounts, sessions, invitations; who may do what; limits of guessing (wrong passphrases, links, tokens)',
+    runs: 'anywhere',
+    may: [...KERNEL, 'store'],
+  },
   words: {
     holds: 'all words, a catalogue a language; not the reasons of a plan in English',
     runs: 'pure',
@@ -128,7 +136,7 @@ export const ROOMS: Readonly<Record<string, Room>> = {
   'features/round': feature('the round of today, its pace, what to load', 'anywhere', 'features/entries'),
   'features/today': feature('what to do now, by yard', 'anywhere', 'features/round'),
   'features/removal': feature('a job from the call to the truck', 'anywhere', 'features/entries'),
-  'features/offline': feature('what a phone fetches; the outbox’s page', 'anywhere'),
+  'features/offline': feature('what the server hands a phone for its round; the outbox’s page', 'anywhere'),
   features: {
     holds: 'the list of features that a phone answers',
     runs: 'anywhere',
@@ -169,7 +177,7 @@ export const ROOMS: Readonly<Record<string, Room>> = {
     'Node',
     'features/letters',
   ),
-  'features/messages': feature('the morning digest by mail and webhook', 'Node'),
+  'features/messages': feature('the morning digest by mail and webhook, and that none goes twice', 'Node'),
   'features/calendar': feature('calendar addresses and feeds', 'Node'),
   'features/import': feature('old spreadsheets in, colonies as CSV', 'Node', 'features/entries'),
   'features/tidying': feature(
@@ -182,12 +190,12 @@ export const ROOMS: Readonly<Record<string, Room>> = {
   'features/data': feature('backups, the whole yard out and in, history of changes', 'Node'),
   'features/api': feature('the HTTP API and its tokens', 'Node', 'features/letters', 'features/review'),
   phone: {
-    holds: 'the service worker: outbox, sync, pages without signal',
+    holds: 'the service worker: outbox, when it fetches and sends, pages without signal',
     runs: 'phone',
     may: [...FEATURE, 'features', 'features/entries', 'features/offline'],
   },
   node: {
-    holds: 'listening, services on one database, schedule, commands',
+    holds: 'listening, services on one database, commands; which chore runs at what hour',
     runs: 'Node',
     may: [...FEATURE, 'features', 'features/*', 'demo'],
   },

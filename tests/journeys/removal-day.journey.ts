@@ -133,17 +133,18 @@ async function job(page: Page): Promise<{ thumb: Thumb; heights: Record<string, 
   await thumb.answer('What do they see?', 'Wall')
   await thumb.answer('Since when', 'Weeks')
   await thumb.answer('How high, and how one gets there', 'From the ground')
+  await thumb.type('Height of bees', '5')
   await thumb.answer('Sprayed or foamed already?', 'No')
   await thumb.answer('Who is about? Anybody allergic?', 'Looked: none')
   await thumb.answer('Who calls: owner or tenant?', 'Owner')
   await thumb.type('Name', 'Ottoline Fairweather')
   await thumb.type('Telephone', '555 0100')
-  await thumb.type('Address of the bees', '4 Invented Row')
+  await thumb.type('Address of bees', '4 Invented Row')
   await thumb.press('Save')
 
   await seen('2-site')
   await thumb.answer('What runs behind it', 'Looked: none')
-  await thumb.answer('On it and around it', 'Looked: none')
+  await thumb.answer('On it and around it', 'None')
   await thumb.answer('How they behave', '2')
   await thumb.answer('Africanized bees established here?', 'No')
   await thumb.type('What is cut', 'cedar siding')
@@ -160,13 +161,8 @@ async function job(page: Page): Promise<{ thumb: Thumb; heights: Record<string, 
   await thumb.type('Hottest hour', '78')
   await thumb.type('Blade set to', '7/8')
   await thumb.answer('How the bees come off', 'Bee vacuum')
-  for (const tick of [
-    'Somebody within call',
-    'Plan for stings',
-    'Area kept clear',
-    'Smoker cannot',
-    'Clothing and tools',
-  ])
+  await thumb.answer('Wires, meter, pole within 3 m (10 ft)?', 'No')
+  for (const tick of ['Somebody within call', 'Plan for stings', 'Area kept clear', 'Clothing, smoker'])
     await thumb.tick(tick)
   await thumb.press('Go')
 

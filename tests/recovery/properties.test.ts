@@ -5,6 +5,7 @@ import type { Entry } from '../../src/journal/entry.ts'
 import { historyOf } from '../../src/journal/history.ts'
 import { planOf } from '../../src/recovery/plan.ts'
 import type { Check, Plan, PlanSpans } from '../../src/recovery/plan-types.ts'
+import { often } from '../support/long.ts'
 import { build, colony, inspectionFields, START } from './arbitrary.ts'
 
 const END = addDays(START, 120)
@@ -15,7 +16,8 @@ function plan(entries: readonly Entry[], today: Day): Plan {
   return planOf(history, today)
 }
 
-const runs = { numRuns: 400 }
+/** Others each run: a shorter day sees as much within a week. */
+const runs = { numRuns: often(2000, 150) }
 
 describe('whatever is entered', () => {
   test('a plan comes of it, on every day', () => {
@@ -110,7 +112,7 @@ describe('as evidence comes in', () => {
           }
         }
       }),
-      { numRuns: 1500 },
+      { numRuns: often(6000, 500) },
     )
   })
 })

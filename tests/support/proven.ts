@@ -1,8 +1,7 @@
 /**
  * Long studies: what one found is kept in tests/proven/, with a hash of all code and figures that it rests on. While that
  * hash holds, the kept result is what would come out again, and is taken; when it does not, or in the long run, the study
- * is run. Either way the test judges the result. `PROVE=1` keeps what was found:
- * `PROVE=1 npx vitest run --config tests/vitest.config.ts tests/forecast/calibration.test.ts`
+ * is run. Either way the test judges the result. `npm run prove` runs all of them and keeps what was found.
  */
 import { createHash } from 'node:crypto'
 import { existsSync, readFileSync, writeFileSync } from 'node:fs'
@@ -48,9 +47,7 @@ export function proven<T>(name: string, code: string, study: () => T): T {
   if (!LONG && !PROVE && existsSync(file)) {
     const kept = JSON.parse(readFileSync(file, 'utf8')) as { hash: string; result: T }
     if (kept.hash === hash) return kept.result
-    console.log(
-      `${name}: what it rests on has changed, so it is run; PROVE=1 keeps the result (tests/support/proven.ts)`,
-    )
+    console.log(`${name}: what it rests on has changed, so it is run; npm run prove keeps the result`)
   }
   const result = JSON.parse(JSON.stringify(study())) as T
   if (PROVE) writeFileSync(file, `${JSON.stringify({ hash, result }, null, 2)}\n`)

@@ -30,11 +30,16 @@ export function writtenIn(store: Store, names: readonly string[]): string[] {
 /** Names that are the same in every language, and signs of units. */
 const SAME = new Set(['Resettle', 'Español', 'English', 'min', 'lb', 'kg'])
 
+const PLAIN = /[A-Za-zÀ-ÿ]{2,}/g
+
 /** Words in plain letters that nobody here wrote. */
 export const leftIn = (html: string, written: readonly string[]): string[] =>
-  textsOf(html).flatMap((text) => {
-    const ours = written.reduce((rest, words) => rest.replaceAll(words, ' '), unescaped(text))
-    return (ours.match(/[A-Za-zÀ-ÿ]{2,}/g) ?? []).filter((word) => !SAME.has(word))
+  textsOf(html).flatMap((escaped) => {
+    const text = unescaped(escaped)
+    // Nearly all texts have none, and looking for all that was written in each took most of the time.
+    if (text.search(PLAIN) < 0) return []
+    const ours = written.reduce((rest, words) => rest.replaceAll(words, ' '), text)
+    return (ours.match(PLAIN) ?? []).filter((word) => !SAME.has(word))
   })
 
 const unescaped = (text: string): string =>

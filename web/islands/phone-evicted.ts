@@ -4,7 +4,7 @@
  */
 import type { PhoneState } from '../../src/parts/index.ts'
 import { dropNote, showNote } from './phone-note.ts'
-import { LOCALE, words } from './words.ts'
+import { momentSaid, words } from './words.ts'
 
 const COOKIE = 'resettle_phone'
 const YEAR = 365 * 86_400
@@ -33,16 +33,8 @@ export function watchForEviction(state: PhoneState): void {
 export function lostWords(unsent: number, lastKept: string | null): string {
   const { cleared, clearedNothing } = words.islands
   if (unsent === 0) return clearedNothing
-  return cleared(unsent, lastKept === null ? null : new Date(lastKept).toLocaleString(LOCALE, AS_SAID))
+  return cleared(unsent, lastKept === null ? null : momentSaid(lastKept))
 }
-
-const AS_SAID = {
-  weekday: 'short',
-  day: 'numeric',
-  month: 'short',
-  hour: '2-digit',
-  minute: '2-digit',
-} as const
 
 interface Remembered {
   birth: string

@@ -1,7 +1,7 @@
 /** Puts what the worker reports onto the page: in the phone's own line where there is one, else in a note. */
 import { clockWords, type PhoneState, waitingWords } from '../../src/parts/index.ts'
 import { dropNote, showNote } from './phone-note.ts'
-import { LOCALE, words } from './words.ts'
+import { momentSaid, words } from './words.ts'
 
 const WAITING = 1
 /** Said before what waits and before a newer version, but not before what was lost. */
@@ -88,16 +88,8 @@ function showFacts(state: PhoneState): void {
     const round =
       state.fetchedAt === null
         ? words.islands.roundNotHere
-        : words.islands.roundAsOf(new Date(state.fetchedAt).toLocaleString(LOCALE, AS_SAID))
+        : words.islands.roundAsOf(momentSaid(state.fetchedAt))
     const room = promised ? words.islands.promised : words.islands.mayClear
     facts.textContent = `${round} ${room}`
   })
 }
-
-const AS_SAID = {
-  weekday: 'short',
-  day: 'numeric',
-  month: 'short',
-  hour: '2-digit',
-  minute: '2-digit',
-} as const

@@ -1,10 +1,10 @@
 /** One's own account. */
 
-import { Choices, type FormState } from '../../forms/index.ts'
+import { Choices, type FormState, Save } from '../../forms/index.ts'
 import { LANGUAGES, type Language } from '../../languages.ts'
 import { ACCOUNT_TABS, type Frame, KeysTick, Layout, Refusal, Tabs } from '../../parts/index.ts'
 import { type Words, wordsIn } from '../../words/index.ts'
-import { PassphraseField } from './passphrase.tsx'
+import { NewPassphrase, PassphraseField } from './passphrase.tsx'
 
 interface AccountProps {
   frame: Frame
@@ -79,11 +79,7 @@ const LanguageForm = ({
         across={3}
         standing={chosen ?? ''}
       />
-      <div class="save">
-        <button class="button" type="submit">
-          {words.save}
-        </button>
-      </div>
+      <Save quiet>{words.save}</Save>
     </form>
   </section>
 )
@@ -106,20 +102,9 @@ const PassphraseForm = ({
     />
     <form method="post" action="/account/passphrase" novalidate class="form-alone">
       <PassphraseField form={form} name="old" label={words.old} use="current-password" />
-      <PassphraseField
-        form={form}
-        name="passphrase"
-        label={words.next}
-        hint={words.nextHint}
-        use="new-password"
-      />
-      <PassphraseField form={form} name="again" label={words.again} use="new-password" />
+      <NewPassphrase form={form} label={words.next} again={words.again} />
       <KeysTick count={keys} form={form} />
-      <div class="save">
-        <button class="button button-do" type="submit">
-          {words.save}
-        </button>
-      </div>
+      <Save>{words.save}</Save>
     </form>
   </section>
 )

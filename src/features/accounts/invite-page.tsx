@@ -1,11 +1,12 @@
 /** Opened from an invitation: choose a passphrase, and be signed in. */
 
 import type { FormState } from '../../forms/index.ts'
+import { Save } from '../../forms/index.ts'
 import type { Language } from '../../languages.ts'
 import { type Frame, KeysTick, Layout, Refusal } from '../../parts/index.ts'
 import type { Role } from '../../people/index.ts'
 import { LanguageLinks } from './language-links.tsx'
-import { PassphraseField } from './passphrase.tsx'
+import { NewPassphrase } from './passphrase.tsx'
 
 interface InviteProps {
   frame: Frame
@@ -19,7 +20,7 @@ interface InviteProps {
 }
 
 export const InvitePage = ({ frame, form, name, role, keys, chosen }: InviteProps) => {
-  const { account, invite, signIn } = frame.words
+  const { invite, signIn } = frame.words
   return (
     <Layout frame={frame} title={invite.choose} ways={false}>
       <h1>{invite.hello(name)}</h1>
@@ -38,20 +39,9 @@ export const InvitePage = ({ frame, form, name, role, keys, chosen }: InviteProp
       >
         {/* So that a password keeper knows whose passphrase it keeps. */}
         <input type="text" name="username" value={name} autocomplete="username" readonly hidden />
-        <PassphraseField
-          form={form}
-          name="passphrase"
-          label={invite.choose}
-          hint={account.nextHint}
-          use="new-password"
-        />
-        <PassphraseField form={form} name="again" label={invite.again} use="new-password" />
+        <NewPassphrase form={form} label={invite.choose} again={invite.again} />
         <KeysTick count={keys} form={form} />
-        <div class="save">
-          <button class="button button-do" type="submit">
-            {invite.comeIn}
-          </button>
-        </div>
+        <Save>{invite.comeIn}</Save>
       </form>
       <p class="fine">{invite.after(name)}</p>
     </Layout>

@@ -46,3 +46,17 @@ export const PassphraseField = ({ form, name, label, hint, use }: PassphraseProp
     </div>
   )
 }
+
+/** A new one, typed twice. */
+export const NewPassphrase = ({ form, label, again }: { form: FormState; label: string; again: string }) => (
+  <>
+    <PassphraseField
+      form={form}
+      name="passphrase"
+      label={label}
+      hint={useWords().account.nextHint}
+      use="new-password"
+    />
+    <PassphraseField form={form} name="again" label={again} use="new-password" />
+  </>
+)

@@ -1,7 +1,7 @@
 /** Accounts and roles, for operators. */
 
 import { raw } from 'hono/html'
-import { Choices, type FormState, TextField } from '../../forms/index.ts'
+import { Choices, type FormState, Save, TextField } from '../../forms/index.ts'
 import { type Frame, HandOut, KeysTick, Layout, Refusal } from '../../parts/index.ts'
 import { type Person, ROLES } from '../../people/index.ts'
 import { keysWords, ROLE_CHOICES, ROLE_WORDS, STATE_WORDS, signedInWords } from '../../words/index.ts'
@@ -51,11 +51,7 @@ export const PeoplePage = ({ frame, form, people, done }: PeopleProps) => (
           wide
         />
         <Choices form={form} name="role" label="Role" choices={ROLE_CHOICES} across={2} standing="helper" />
-        <div class="save">
-          <button class="button button-do" type="submit">
-            Make the invitation
-          </button>
-        </div>
+        <Save>Make the invitation</Save>
       </form>
     </section>
   </Layout>

@@ -1,9 +1,9 @@
 /** The first start: whoever can read the terminal becomes the first operator. */
-import { Choices, type FormState, TextField, Ticks } from '../../forms/index.ts'
+import { Choices, type FormState, Save, TextField, Ticks } from '../../forms/index.ts'
 import { type Frame, Layout, Refusal } from '../../parts/index.ts'
 import { CLIMATES, suggestedMatingMonths } from '../../recovery/index.ts'
 import { CLIMATE_WORDS, hemisphereOf, MONTH_CHOICES, stretchWords } from '../../words/index.ts'
-import { PassphraseField } from './passphrase.tsx'
+import { NewPassphrase } from './passphrase.tsx'
 
 const LABELS: Record<string, string> = {
   token: 'Set-up word',
@@ -69,14 +69,7 @@ export const SetUpPage = ({ frame, form }: { frame: Frame; form: FormState }) =>
         required
         wide
       />
-      <PassphraseField
-        form={form}
-        name="passphrase"
-        label="Passphrase"
-        hint={frame.words.account.nextHint}
-        use="new-password"
-      />
-      <PassphraseField form={form} name="again" label="Passphrase again" use="new-password" />
+      <NewPassphrase form={form} label="Passphrase" again="Passphrase again" />
       <Season form={form} frame={frame} />
       <TextField
         form={form}
@@ -94,11 +87,7 @@ export const SetUpPage = ({ frame, form }: { frame: Frame; form: FormState }) =>
         maxlength={200}
         wide
       />
-      <div class="save">
-        <button class="button button-do" type="submit">
-          Make the account
-        </button>
-      </div>
+      <Save>Make the account</Save>
     </form>
   </Layout>
 )

@@ -1,6 +1,6 @@
 /** Signing in: all that a stranger sees. */
 
-import { type FormState, one, TextField } from '../../forms/index.ts'
+import { type FormState, one, Save, TextField } from '../../forms/index.ts'
 import type { Language } from '../../languages.ts'
 import { type Frame, Layout, Refusal } from '../../parts/index.ts'
 import type { Role } from '../../people/index.ts'
@@ -47,11 +47,7 @@ export const SignInPage = ({ frame, form, demo, chosen }: SignInProps) => {
           wide
         />
         <PassphraseField form={form} name="passphrase" label={signIn.passphrase} use="current-password" />
-        <div class="save">
-          <button class="button button-do" type="submit">
-            {signIn.title}
-          </button>
-        </div>
+        <Save>{signIn.title}</Save>
       </form>
       <p class="fine">{signIn.noAccount}</p>
     </Layout>

@@ -1,6 +1,6 @@
 /** One's own tokens for the HTTP API. */
 
-import { Choices, type FormState, TextField, Ticks } from '../../forms/index.ts'
+import { Choices, type FormState, Save, TextField, Ticks } from '../../forms/index.ts'
 import { ACCOUNT_TABS, Copy, type Frame, Layout, Refusal, Tabs } from '../../parts/index.ts'
 import type { ApiToken, Scope } from '../../people/index.ts'
 import { TOKEN_DAYS, TOKEN_NAME_LIMIT } from '../../people/node.ts'
@@ -79,11 +79,7 @@ export const TokensPage = (p: TokensProps) => {
             across={3}
             standing="90"
           />
-          <div class="save">
-            <button class="button button-do" type="submit">
-              {words.save}
-            </button>
-          </div>
+          <Save>{words.save}</Save>
         </form>
       </section>
     </Layout>

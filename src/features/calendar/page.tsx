@@ -1,6 +1,6 @@
 /** Checks and windows in one's own calendar: addresses to subscribe to, made and taken back here. */
 
-import { Choices, type FormState } from '../../forms/index.ts'
+import { Choices, type FormState, Save } from '../../forms/index.ts'
 import { ACCOUNT_TABS, Copy, type Frame, Layout, Tabs } from '../../parts/index.ts'
 import { SHOWS } from '../../people/node.ts'
 import type { Choice, Words } from '../../words/index.ts'
@@ -65,11 +65,7 @@ export const CalendarPage = (p: CalendarProps) => {
             across={2}
             standing="yard-day"
           />
-          <div class="save">
-            <button class="button button-do" type="submit">
-              {calendar.make}
-            </button>
-          </div>
+          <Save>{calendar.make}</Save>
         </form>
       </section>
     </Layout>

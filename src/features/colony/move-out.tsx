@@ -3,6 +3,7 @@
 import { addDays, type Day } from '../../days.ts'
 import type { MoveOutForecast } from '../../forecast/index.ts'
 import { useWords } from '../../forms/index.ts'
+import { Numbers } from '../../parts/index.ts'
 import type { Plan } from '../../recovery/index.ts'
 import { chance, moveOutWords } from '../../words/index.ts'
 
@@ -28,22 +29,14 @@ export const MoveOut = ({ moveOut, plan, today }: MoveOutProps) => {
       {moveOut.blocked !== null || moveOut.expected === null ? null : (
         <details class="caution">
           <summary>{said.byDate}</summary>
-          <table class="numbers">
-            <thead>
+          <Numbers heads={[said.readyBy, said.chance]}>
+            {WEEKS.map((n) => (
               <tr>
-                <th scope="col">{said.readyBy}</th>
-                <th scope="col">{said.chance}</th>
+                <th scope="row">{words.dates.day(addDays(today, n), today)}</th>
+                <td>{chance(Math.min(1, by(n)), words)}</td>
               </tr>
-            </thead>
-            <tbody>
-              {WEEKS.map((n) => (
-                <tr>
-                  <th scope="row">{words.dates.day(addDays(today, n), today)}</th>
-                  <td>{chance(Math.min(1, by(n)), words)}</td>
-                </tr>
-              ))}
-            </tbody>
-          </table>
+            ))}
+          </Numbers>
           <p class="fine">{said.from}</p>
         </details>
       )}

@@ -3,7 +3,7 @@
 import { addDays, type Day, daysBetween, earlier, later } from '../../days.ts'
 import { KINDS, type Kind, type QueenOdds, strengthOf } from '../../forecast/index.ts'
 import { useWords } from '../../forms/index.ts'
-import { ALL_SHARES, DaysPlot, namesIn, stacked, stretchOf, Wide } from '../../parts/index.ts'
+import { ALL_SHARES, DaysPlot, Numbers, namesIn, stacked, stretchOf, Wide } from '../../parts/index.ts'
 import { capital, chance, evidenceWords, oddsWords } from '../../words/index.ts'
 
 /** Patterns beside colours, so that layers can be told apart in black and white; in the box that is stretched. */
@@ -149,28 +149,18 @@ const OddsTable = ({ odds, today }: { odds: QueenOdds; today: Day }) => {
     <details class="caution">
       <summary>{said.numbers}</summary>
       <Wide label={said.byDay}>
-        <table class="numbers">
-          <thead>
-            <tr>
-              <th scope="col">{day}</th>
-              {kinds.map((k) => (
-                <th scope="col">{short[k]}</th>
-              ))}
-            </tr>
-          </thead>
-          <tbody>
-            {days
-              .filter((d, i) => i % 2 === daysBetween(days[0]?.day ?? today, today) % 2 || d.day === today)
-              .map((d) => (
-                <tr class={d.day === today ? 'row-now' : undefined}>
-                  <th scope="row">{d.day === today ? now : words.dates.day(d.day, today)}</th>
-                  {kinds.map((k) => (
-                    <td>{chance(d[k], words)}</td>
-                  ))}
-                </tr>
-              ))}
-          </tbody>
-        </table>
+        <Numbers heads={[day, ...kinds.map((k) => short[k])]}>
+          {days
+            .filter((d, i) => i % 2 === daysBetween(days[0]?.day ?? today, today) % 2 || d.day === today)
+            .map((d) => (
+              <tr class={d.day === today ? 'row-now' : undefined}>
+                <th scope="row">{d.day === today ? now : words.dates.day(d.day, today)}</th>
+                {kinds.map((k) => (
+                  <td>{chance(d[k], words)}</td>
+                ))}
+              </tr>
+            ))}
+        </Numbers>
       </Wide>
       <p class="fine">
         {said.ratesBefore}

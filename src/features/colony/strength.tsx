@@ -10,6 +10,7 @@ import {
   betweenPath,
   DaysPlot,
   linePath,
+  Numbers,
   scaleFor,
   stretchOf,
   Wide,
@@ -207,36 +208,33 @@ const StrengthTable = (p: StrengthProps) => {
     <details class="caution">
       <summary>{said.numbers}</summary>
       <Wide label={said.byDay}>
-        <table class="numbers">
-          <thead>
-            <tr>
-              <th scope="col">{words.likely.day}</th>
-              <th scope="col">{said.bees}</th>
-              <th scope="col">{said.eightInTen}</th>
-              <th scope="col">{said.brood}</th>
-              <th scope="col">{said.underN(p.minFrames)}</th>
-              <th scope="col">{said.withFrame}</th>
-            </tr>
-          </thead>
-          <tbody>
-            {days.flatMap((d, i) =>
-              i % 3 === start
-                ? [
-                    <tr class={d.day === today ? 'row-now' : undefined}>
-                      <th scope="row">
-                        {d.day === today ? words.likely.today : words.dates.day(d.day, today)}
-                      </th>
-                      <td>{frames(d.median)}</td>
-                      <td>{said.range(frames(d.low), frames(d.high))}</td>
-                      <td>{frames(d.brood)}</td>
-                      <td>{chance(d.under, words)}</td>
-                      <td>{frames(frame.days[i]?.median ?? d.median)}</td>
-                    </tr>,
-                  ]
-                : [],
-            )}
-          </tbody>
-        </table>
+        <Numbers
+          heads={[
+            words.likely.day,
+            said.bees,
+            said.eightInTen,
+            said.brood,
+            said.underN(p.minFrames),
+            said.withFrame,
+          ]}
+        >
+          {days.flatMap((d, i) =>
+            i % 3 === start
+              ? [
+                  <tr class={d.day === today ? 'row-now' : undefined}>
+                    <th scope="row">
+                      {d.day === today ? words.likely.today : words.dates.day(d.day, today)}
+                    </th>
+                    <td>{frames(d.median)}</td>
+                    <td>{said.range(frames(d.low), frames(d.high))}</td>
+                    <td>{frames(d.brood)}</td>
+                    <td>{chance(d.under, words)}</td>
+                    <td>{frames(frame.days[i]?.median ?? d.median)}</td>
+                  </tr>,
+                ]
+              : [],
+          )}
+        </Numbers>
       </Wide>
       <p class="fine">{said.sources}</p>
     </details>

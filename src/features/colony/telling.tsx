@@ -3,7 +3,15 @@
 import type { Day } from '../../days.ts'
 import { HARDLY_TELLING, type TellingDay } from '../../forecast/index.ts'
 import { useWords } from '../../forms/index.ts'
-import { betweenPath, DaysPlot, linePath, stretchOf, type ValueScale, Wide } from '../../parts/index.ts'
+import {
+  betweenPath,
+  DaysPlot,
+  linePath,
+  Numbers,
+  stretchOf,
+  type ValueScale,
+  Wide,
+} from '../../parts/index.ts'
 import type { Plan } from '../../recovery/index.ts'
 import { planActs, whenToLook } from '../../words/index.ts'
 
@@ -56,26 +64,16 @@ export const Telling = ({ plan, telling, today }: { plan: Plan; telling: Telling
       <details class="caution">
         <summary>{said.numbers}</summary>
         <Wide label={said.table}>
-          <table class="numbers">
-            <thead>
+          <Numbers heads={[w.likely.day, said.tells, said.risks, said.worth]}>
+            {telling.map((t) => (
               <tr>
-                <th scope="col">{w.likely.day}</th>
-                <th scope="col">{said.tells}</th>
-                <th scope="col">{said.risks}</th>
-                <th scope="col">{said.worth}</th>
+                <th scope="row">{w.dates.day(t.day, today)}</th>
+                <td>{t.bits.toFixed(2)}</td>
+                <td>{t.harm.toFixed(2)}</td>
+                <td>{t.net.toFixed(2)}</td>
               </tr>
-            </thead>
-            <tbody>
-              {telling.map((t) => (
-                <tr>
-                  <th scope="row">{w.dates.day(t.day, today)}</th>
-                  <td>{t.bits.toFixed(2)}</td>
-                  <td>{t.harm.toFixed(2)}</td>
-                  <td>{t.net.toFixed(2)}</td>
-                </tr>
-              ))}
-            </tbody>
-          </table>
+            ))}
+          </Numbers>
         </Wide>
         <p class="fine">{said.bits}</p>
       </details>

@@ -1,6 +1,7 @@
 /** Safekeeping: when the last backup was, and the whole yard out and in. */
 
 import { daysBetween } from '../../days.ts'
+import { Save } from '../../forms/index.ts'
 import { type Frame, Layout } from '../../parts/index.ts'
 import type { BackupState } from '../../store/index.ts'
 import { instantWords, sizeWords } from '../../words/index.ts'
@@ -81,11 +82,7 @@ export const DataPage = ({ frame, now, backups, done, problems }: DataProps) => 
             <input id="f-file" type="file" name="file" accept=".jsonl,application/jsonl" required />
           </span>
         </div>
-        <div class="save">
-          <button class="button" type="submit">
-            Take it in
-          </button>
-        </div>
+        <Save quiet>Take it in</Save>
       </form>
     </section>
   </Layout>

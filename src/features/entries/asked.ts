@@ -8,12 +8,12 @@ export const INSIDE = [
   'open',
   'capped',
   'onFreshComb',
-  'framesOfBrood',
   'cells',
   'cellCount',
   'queen',
   'searched',
   'framesOfBees',
+  'framesOfBrood',
 ] as const
 /** What is seen through the lid as well. */
 const OUTSIDE = ['stores', 'signs', 'lost', 'temper'] as const

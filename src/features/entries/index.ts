@@ -1,4 +1,5 @@
 /** What other parts may import from here; README.md explains. */
+export { INSIDE } from './asked.ts'
 export { CorrectPage } from './correct-page.tsx'
 export { corrections } from './corrections-route.tsx'
 export { entryForm } from './entry-form.ts'

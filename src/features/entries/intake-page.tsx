@@ -1,20 +1,34 @@
 /** Logging an intake from the truck. */
 
-import { type FormState, labelOf } from '../../forms/index.ts'
+import { type FormState, idOf, labelOf, one } from '../../forms/index.ts'
 import { FormPage, type Frame, RemovalCautions } from '../../parts/index.ts'
 import { IntakeFields } from './fields/intake.tsx'
+
+/** A removal sheet that is open, and its page. */
+export interface OpenJob {
+  name: string
+  path: string
+}
 
 export interface IntakeProps {
   frame: Frame
   form: FormState
   yards: string[]
   types: string[]
+  /** Open jobs that the bees may be of. */
+  jobs?: readonly OpenJob[]
   /** Filled from a removal sheet: its name and page, and where the form is posted. */
   sheet?: { name: string; path: string; action: string; advice: string[] }
 }
 
 const intakeLabel = (field: string): string =>
-  field === 'by' ? 'Your name' : field === 'colony' ? 'Tag' : labelOf('intake', field)
+  field === 'by'
+    ? 'Your name'
+    : field === 'otherJob'
+      ? 'From which job'
+      : field === 'colony'
+        ? 'Tag'
+        : labelOf('intake', field)
 
 export const IntakePage = (p: IntakeProps) => (
   <FormPage
@@ -28,7 +42,26 @@ export const IntakePage = (p: IntakeProps) => (
     photos
     intro={
       p.sheet === undefined ? (
-        <RemovalCautions />
+        <>
+          <RemovalCautions />
+          {(p.jobs ?? []).length === 0 ? null : (
+            <div class="notice">
+              <p>
+                <b>From one of these jobs?</b> Log it from its sheet, so that nothing is typed twice and the
+                job is closed:
+              </p>
+              <ul>
+                {p.jobs?.map((j) => (
+                  <li>
+                    <a class="tall" href={j.path}>
+                      {j.name}
+                    </a>
+                  </li>
+                ))}
+              </ul>
+            </div>
+          )}
+        </>
       ) : (
         <>
           <p class="soft">
@@ -45,6 +78,17 @@ export const IntakePage = (p: IntakeProps) => (
       )
     }
   >
+    {(p.jobs ?? []).length === 0 ? null : (
+      <div
+        class={p.form.problems.some((x) => x.field === 'otherJob') ? 'field has-problem' : 'field'}
+        id={idOf('otherJob')}
+      >
+        <label class="tap">
+          <input type="checkbox" name="otherJob" value="yes" checked={one(p.form.typed, 'otherJob') !== ''} />
+          <span>These bees are of none of the jobs above</span>
+        </label>
+      </div>
+    )}
     <IntakeFields
       form={p.form}
       frame={p.frame}

@@ -14,8 +14,9 @@ import {
   withPhotos,
 } from '../../app/index.ts'
 import { draftOf, type FieldProblem, one, type Typed } from '../../forms/index.ts'
+import { hasBegun, mayBeOf, sheetName } from '../../records/index.ts'
 import type { Repository } from '../../store/index.ts'
-import { IntakePage } from './intake-page.tsx'
+import { IntakePage, type OpenJob } from './intake-page.tsx'
 import { freeStand, nextTag } from './propose.ts'
 
 /** Logging an intake. */
@@ -28,6 +29,7 @@ export function intake(deps: PageDeps): Hono<Env> {
       <IntakePage
         frame={c.var.frame}
         form={{ typed, problems }}
+        jobs={jobsLike(store, typed, c.var.frame.today)}
         yards={store.yards().map((y) => y.yard)}
         types={ownTypes(store)}
       />,
@@ -39,9 +41,19 @@ export function intake(deps: PageDeps): Hono<Env> {
   app.post('/intake', async (c) => {
     const came = await withPhotos(c, deps, await typedIn(c))
     const typed = withIds(came.typed, ['id'])
+    const own = store.removals.get(one(typed, 'id'))
+    // No bees come of a job where nothing was begun: what was done is written down first.
+    if (own !== null && own.colonies.length === 0 && !hasBegun(own.last.sheet))
+      return c.redirect(`${REMOVALS}/${one(typed, 'id')}/work#now`, 303)
     const draft = draftOf('intake', typed, c.var.frame.units)
     draft.problems.push(...came.problems)
     const id = idIn(typed)
+    if (own === null && one(typed, 'otherJob') === '' && jobsLike(store, typed, c.var.frame.today).length > 0)
+      draft.problems.push({
+        field: 'otherJob',
+        message:
+          'is not said: a removal sheet is open for bees like these. Log them from it, or tap that they are others',
+      })
     const saved = await submit(deps, c.var.frame.today, signedIn(c), [
       { draft, id, colony: one(typed, 'colony') },
     ])
@@ -51,6 +63,26 @@ export function intake(deps: PageDeps): Hono<Env> {
   })
   return app
 }
+
+const REMOVALS = '/removals'
+
+/** Open jobs that these bees may be of: an intake beside its sheet leaves the sheet open, and nobody asked what was unmet there. */
+const jobsLike = (store: Repository, typed: Typed, today: string): OpenJob[] =>
+  store.removals
+    .list()
+    .filter(
+      ({ sheet, colonies }) =>
+        colonies.length === 0 &&
+        mayBeOf(sheet, {
+          days: [today, one(typed, 'on'), one(typed, 'removal.removedOn')],
+          type: one(typed, 'removal.type'),
+          site: one(typed, 'removal.site'),
+        }),
+    )
+    .map(({ id, sheet }) => ({
+      path: `${REMOVALS}/${id}${hasBegun(sheet) ? '/intake' : '#now'}`,
+      name: [sheetName(sheet), sheet.job.address].filter((x, i, all) => x && all.indexOf(x) === i).join(', '),
+    }))
 
 /** The day is today, the yard the one used last. */
 function blank(store: Repository, today: string): Typed {

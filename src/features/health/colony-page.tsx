@@ -16,7 +16,7 @@ import { type DayRange, type Exposure, heldWords, type Protocol } from '../../re
 import type { ColonySummary } from '../../store/index.ts'
 import { inUnits } from '../../words/index.ts'
 import { WashChart } from './chart.tsx'
-import { FeedSection } from './feed-section.tsx'
+import { FeedSection, RecordLink } from './feed-section.tsx'
 import { DiseaseGuide, TreatmentNote } from './guide.tsx'
 import type { Health } from './health.ts'
 import { unwatched, WATCHED } from './watch.ts'
@@ -146,13 +146,7 @@ const Mites = ({ health: h, path, protocol, frame, summary }: ColonyHealthProps)
           </Wide>
         </>
       )}
-      {summary.outcome === null ? (
-        <div class="buttons">
-          <a class="button" href={`${path}/wash`}>
-            {said.record}
-          </a>
-        </div>
-      ) : null}
+      {summary.outcome === null ? <RecordLink to={`${path}/wash`} words={said.record} /> : null}
     </section>
   )
 }
@@ -185,13 +179,7 @@ const Window = ({ health: h, history, summary, frame, path }: ColonyHealthProps)
         </p>
       )}
       <TreatmentNote />
-      {summary.outcome === null ? (
-        <div class="buttons">
-          <a class="button" href={`${path}/treat`}>
-            {said.record}
-          </a>
-        </div>
-      ) : null}
+      {summary.outcome === null ? <RecordLink to={`${path}/treat`} words={said.record} /> : null}
     </section>
   )
 }

@@ -59,13 +59,16 @@ export const FeedSection = ({ health: h, path, frame, here }: FeedProps) => {
         {said.how}
         {h.sprayed ? said.sprayed : ''}
       </p>
-      {here ? (
-        <div class="buttons">
-          <a class="button" href={`${path}/feed`}>
-            {said.record}
-          </a>
-        </div>
-      ) : null}
+      {here ? <RecordLink to={`${path}/feed`} words={said.record} /> : null}
     </section>
   )
 }
+
+/** To the form of what this section is of. */
+export const RecordLink = ({ to, words }: { to: string; words: string }) => (
+  <div class="buttons">
+    <a class="button" href={to}>
+      {words}
+    </a>
+  </div>
+)

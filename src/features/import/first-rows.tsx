@@ -1,6 +1,6 @@
 /** The first lines of a sheet as they were understood, beside each other. */
 
-import { type Frame, Wide } from '../../parts/index.ts'
+import { type Frame, Numbers, Wide } from '../../parts/index.ts'
 import { dayWords, temperature } from '../../words/index.ts'
 import type { ConvertedRow } from './convert.ts'
 import { valueWords } from './page-words.ts'
@@ -29,36 +29,25 @@ export const FirstRows = (p: { frame: Frame; good: readonly ConvertedRow[] }) =>
     <section class="section">
       <h2>The first lines, as they were understood</h2>
       <Wide label="The first lines">
-        <table class="numbers first-rows">
-          <thead>
+        <Numbers
+          class="first-rows"
+          heads={['Line', 'Tag', 'From', 'Intake', 'Queen', 'Yard', 'Became', 'Besides']}
+        >
+          {p.good.slice(0, SHOWN_ROWS).map((r) => (
             <tr>
-              <th scope="col">Line</th>
-              <th scope="col">Tag</th>
-              <th scope="col">From</th>
-              <th scope="col">Intake</th>
-              <th scope="col">Queen</th>
-              <th scope="col">Yard</th>
-              <th scope="col">Became</th>
-              <th scope="col">Besides</th>
+              <td>{r.line}</td>
+              <th scope="row" class="nowrap">
+                {r.tag}
+              </th>
+              <td>{valueWords.removal_type(r.removal_type)}</td>
+              <td>{dayWords(r.intake_on, today)}</td>
+              <td>{valueWords.queen_at_intake(r.queen_at_intake)}</td>
+              <td>{r.yard}</td>
+              <td>{becameOf(r, today)}</td>
+              <td class="besides">{facts(r)}</td>
             </tr>
-          </thead>
-          <tbody>
-            {p.good.slice(0, SHOWN_ROWS).map((r) => (
-              <tr>
-                <td>{r.line}</td>
-                <th scope="row" class="nowrap">
-                  {r.tag}
-                </th>
-                <td>{valueWords.removal_type(r.removal_type)}</td>
-                <td>{dayWords(r.intake_on, today)}</td>
-                <td>{valueWords.queen_at_intake(r.queen_at_intake)}</td>
-                <td>{r.yard}</td>
-                <td>{becameOf(r, today)}</td>
-                <td class="besides">{facts(r)}</td>
-              </tr>
-            ))}
-          </tbody>
-        </table>
+          ))}
+        </Numbers>
       </Wide>
     </section>
   )

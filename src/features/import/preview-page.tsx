@@ -3,6 +3,7 @@
 import { daysBetween } from '../../days.ts'
 import { sentenceOf } from '../../forms/index.ts'
 import { REMOVAL_TYPES } from '../../journal/index.ts'
+import { Numbers } from '../../parts/index.ts'
 import { dayWords } from '../../words/index.ts'
 import type { Converted, ConvertedRow } from './convert.ts'
 import type { LineProblem } from './csv-table.ts'
@@ -177,22 +178,14 @@ const Problems = ({ problems, bad }: PreviewProps & { bad: number }) =>
         Mend them in your sheet and start again, or leave these lines out. A column that only sometimes holds
         a number or a date can go into the note instead.
       </p>
-      <table class="numbers problems-by-line">
-        <thead>
+      <Numbers class="problems-by-line" heads={['Line', 'What is wrong']}>
+        {problems.slice(0, SHOWN_PROBLEMS).map((x) => (
           <tr>
-            <th scope="col">Line</th>
-            <th scope="col">What is wrong</th>
+            <th scope="row">{x.line}</th>
+            <td>{sentenceOf(x.field, x.message)}</td>
           </tr>
-        </thead>
-        <tbody>
-          {problems.slice(0, SHOWN_PROBLEMS).map((x) => (
-            <tr>
-              <th scope="row">{x.line}</th>
-              <td>{sentenceOf(x.field, x.message)}</td>
-            </tr>
-          ))}
-        </tbody>
-      </table>
+        ))}
+      </Numbers>
       {problems.length > SHOWN_PROBLEMS ? <p>And {problems.length - SHOWN_PROBLEMS} more.</p> : null}
     </section>
   )

@@ -1,6 +1,6 @@
 /** One's own morning digest: how, when, and what was sent. */
 
-import { Choices, type FormState, TextField } from '../../forms/index.ts'
+import { Choices, type FormState, Save, TextField } from '../../forms/index.ts'
 import { ACCOUNT_TABS, type Frame, Layout, Refusal, Tabs } from '../../parts/index.ts'
 import type { Choice, Words } from '../../words/index.ts'
 import { HOOK_URL_LIMIT } from './hook-rules.ts'
@@ -75,11 +75,7 @@ export const MessagesPage = (p: MessagesProps) => {
           across={3}
           standing="6"
         />
-        <div class="save">
-          <button class="button button-do" type="submit">
-            {words.save}
-          </button>
-        </div>
+        <Save>{words.save}</Save>
       </form>
       {p.has.mail || p.has.hook ? <Try {...p} /> : null}
       {p.secret === null ? null : <Secret secret={p.secret} words={words.secret} />}

@@ -1,36 +1,18 @@
 /** What is chosen above each of the pages of paper: which boxes, what paper, and to show it. */
 import { useWords } from '../../forms/index.ts'
+import { Select } from '../../parts/index.ts'
 import { SIZES, type Size } from './sizes.ts'
 
 export const ChooseBoxes = ({ all }: { all: boolean }) => {
   const { paper } = useWords()
-  return (
-    <label>
-      {paper.boxes}
-      <select name="all">
-        <option value="">{paper.onTheRound}</option>
-        <option value="1" selected={all}>
-          {paper.all}
-        </option>
-      </select>
-    </label>
-  )
+  const options = [['', paper.onTheRound] as const, ['1', paper.all] as const]
+  return <Select name="all" label={paper.boxes} value={all ? '1' : ''} options={options} />
 }
 
 export const ChooseSize = ({ size }: { size: Size }) => {
   const { paper } = useWords()
-  return (
-    <label>
-      {paper.size}
-      <select name="size">
-        {SIZES.map((s) => (
-          <option value={s} selected={s === size}>
-            {paper.sizes[s]}
-          </option>
-        ))}
-      </select>
-    </label>
-  )
+  const options = SIZES.map((s) => [s, paper.sizes[s]] as const)
+  return <Select name="size" label={paper.size} value={size} options={options} />
 }
 
 /** `print`: beside it the button that prints. */

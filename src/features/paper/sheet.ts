@@ -5,7 +5,7 @@
 
 import { anyTyped, type Draft, draftOf, one, type Typed } from '../../forms/index.ts'
 import { type Choice, type Quantity, type Units, unitOf, type Words, wordsIn } from '../../words/index.ts'
-import { CAGE, GIFT_SLOTS, TIES, VISIT_PREFIXES, visitDrafts, WASH } from '../entries/index.ts'
+import { CAGE, GIFT_SLOTS, INSIDE, TIES, VISIT_PREFIXES, visitDrafts, WASH } from '../entries/index.ts'
 
 export interface SheetField {
   /** As in the form of a visit; those of a box not reached begin with {@link NOT_REACHED}. */
@@ -94,19 +94,6 @@ export function rowOf(typed: Typed, n: number): Typed {
   )
 }
 
-/** What is seen only with the lid off: a row that says it says that the box was opened. */
-const INSIDE = [
-  'eggs',
-  'open',
-  'capped',
-  'onFreshComb',
-  'cells',
-  'cellCount',
-  'queen',
-  'searched',
-  'framesOfBees',
-  'framesOfBrood',
-]
 const isFilled = (row: Typed, name: string): boolean => one(row, name) !== ''
 const filled = (row: Typed): string[] => SHEET.map((f) => f.name).filter((name) => isFilled(row, name))
 
@@ -133,6 +120,7 @@ export function rowDrafts(row: Typed, on: string, units: Units, w: Words = words
       })
     return [draft]
   }
+  // What is seen only with the lid off says that the box was opened.
   const inside = INSIDE.some((n) => isFilled(row, n))
   // A box in which nothing lives needs no word on its lid.
   const opened = one(row, 'opened') || (inside ? 'yes' : isFilled(row, 'lost') ? 'no' : '')

@@ -1,6 +1,6 @@
 /** What things are worth here, and what is at hand: a form of its own on the protocol's page. */
 import { COST_NAMES, DEFAULT_COSTS, DEFAULT_SUPPLIES } from '../../decision/index.ts'
-import { type FormState, TextField } from '../../forms/index.ts'
+import { type FormState, Save, TextField } from '../../forms/index.ts'
 import { Fold } from '../../parts/index.ts'
 import { COST_LABELS, costField, SUPPLY_FIELDS, SUPPLY_NAMES } from './costs-form.ts'
 
@@ -40,11 +40,7 @@ export const Costs = ({ form, currency }: { form: FormState; currency: string })
           maxlength={4}
         />
       ))}
-      <div class="save">
-        <button class="button" type="submit">
-          Save, and weigh all advice anew
-        </button>
-      </div>
+      <Save quiet>Save, and weigh all advice anew</Save>
     </form>
   </Fold>
 )

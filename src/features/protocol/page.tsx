@@ -1,6 +1,6 @@
 /** The protocol: every rule and threshold with its default, its source and the yard's own value; who changed it when. */
 
-import { type FormState, NoteField, ProblemSummary } from '../../forms/index.ts'
+import { type FormState, NoteField, ProblemSummary, Save } from '../../forms/index.ts'
 import { Fold, Layout, UnitsForm, Wide } from '../../parts/index.ts'
 import { SOURCE_OF_SETTING } from '../../recovery/index.ts'
 import { Costs } from './costs.tsx'
@@ -74,11 +74,7 @@ export const ProtocolPage = (p: ProtocolPageProps) => (
         maxlength={500}
         rows={2}
       />
-      <div class="save">
-        <button class="button button-do" type="submit">
-          See what it would move
-        </button>
-      </div>
+      <Save>See what it would move</Save>
     </form>
     <Costs {...p.costs} />
     <History changes={p.changes} />

@@ -1,5 +1,5 @@
 /** What becomes of simulated colonies whose keeper does as told, against simple habits: the advice by its consequences. */
-import { Fold, Wide } from '../../parts/index.ts'
+import { Fold, Numbers, Wide } from '../../parts/index.ts'
 import { percent, percentRange } from '../../words/index.ts'
 import LOOP from './closed-loop.json' with { type: 'json' }
 
@@ -16,35 +16,32 @@ export const ClosedLoop = () => {
       says={`In ${n} of ${LOOP.worlds.length} simulated worlds more colonies are saved by doing all that the advice says than by the best of the simple habits; saved means moved out with a laying, mated queen.`}
     >
       <Wide label="Simulated worlds">
-        <table class="numbers">
-          <thead>
+        <Numbers
+          heads={[
+            'World',
+            'The advice',
+            'Best habit',
+            'Knowing the truth',
+            'Cost, and of the cheapest habit',
+          ]}
+        >
+          {LOOP.worlds.map((w) => (
             <tr>
-              <th scope="col">World</th>
-              <th scope="col">The advice</th>
-              <th scope="col">Best habit</th>
-              <th scope="col">Knowing the truth</th>
-              <th scope="col">Cost, and of the cheapest habit</th>
+              <th scope="row">{w.name}</th>
+              <td>
+                <b>{percent(w.saved.mean)}</b>{' '}
+                <span class="limits-words">{percentRange(w.saved.lower, w.saved.upper)}</span>
+              </td>
+              <td class="habit">
+                {percent(w.bestFixed.saved.mean)} <span class="soft">{w.bestFixed.rule}</span>
+              </td>
+              <td>{percent(w.truth.mean)}</td>
+              <td>
+                {w.cost}, {w.cheapest.cost}
+              </td>
             </tr>
-          </thead>
-          <tbody>
-            {LOOP.worlds.map((w) => (
-              <tr>
-                <th scope="row">{w.name}</th>
-                <td>
-                  <b>{percent(w.saved.mean)}</b>{' '}
-                  <span class="limits-words">{percentRange(w.saved.lower, w.saved.upper)}</span>
-                </td>
-                <td class="habit">
-                  {percent(w.bestFixed.saved.mean)} <span class="soft">{w.bestFixed.rule}</span>
-                </td>
-                <td>{percent(w.truth.mean)}</td>
-                <td>
-                  {w.cost}, {w.cheapest.cost}
-                </td>
-              </tr>
-            ))}
-          </tbody>
-        </table>
+          ))}
+        </Numbers>
       </Wide>
       <p class="fine">
         {LOOP.colonies} simulated colonies a world, the same for every rule, 95 % limits; made by{' '}

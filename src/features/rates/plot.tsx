@@ -1,6 +1,6 @@
 /** A calibration plot, drawn on the server, and its table. */
 import type { CalibrationBin } from '../../forecast/index.ts'
-import { BOX, PlotArea, shareLabel, ValueAxis, Wide } from '../../parts/index.ts'
+import { BOX, Numbers, PlotArea, shareLabel, ValueAxis, Wide } from '../../parts/index.ts'
 import { wilson } from '../../statistics/index.ts'
 
 const STEPS = [0, 0.25, 0.5, 0.75, 1]
@@ -72,31 +72,21 @@ export const CalibrationTable = ({
   counted: string
 }) => (
   <Wide label={label}>
-    <table class="numbers">
-      <thead>
-        <tr>
-          <th scope="col">Odds given, mean</th>
-          <th scope="col">{so}</th>
-          <th scope="col">95 % limits</th>
-          <th scope="col">{counted}</th>
-        </tr>
-      </thead>
-      <tbody>
-        {bins.map((b) => {
-          const [low, high] = limits(b)
-          return (
-            <tr>
-              <th scope="row">{tenth(b.given)}</th>
-              <td>{tenth(b.so)}</td>
-              <td>
-                {tenth(low)} to {tenth(high)}
-              </td>
-              <td>{count(b.n)}</td>
-            </tr>
-          )
-        })}
-      </tbody>
-    </table>
+    <Numbers heads={['Odds given, mean', so, '95 % limits', counted]}>
+      {bins.map((b) => {
+        const [low, high] = limits(b)
+        return (
+          <tr>
+            <th scope="row">{tenth(b.given)}</th>
+            <td>{tenth(b.so)}</td>
+            <td>
+              {tenth(low)} to {tenth(high)}
+            </td>
+            <td>{count(b.n)}</td>
+          </tr>
+        )
+      })}
+    </Numbers>
   </Wide>
 )
 

@@ -1,7 +1,7 @@
 /** How far the odds can be trusted: the calibration plot, drawn on the server. */
 
 import { CALIBRATION } from '../../forecast/index.ts'
-import { Fold, Wide } from '../../parts/index.ts'
+import { Fold, Numbers, Wide } from '../../parts/index.ts'
 import { percent } from '../../words/index.ts'
 import { CalibrationPlot, CalibrationTable, count } from './plot.tsx'
 
@@ -30,27 +30,19 @@ export const Trust = () => {
         <summary>Calibration in numbers, and where rates are others</summary>
         <CalibrationTable bins={c.bins} label="Calibration" so="Was so" counted="Odds" />
         <Wide label="Yards with other rates">
-          <table class="numbers">
-            <caption>Yards whose true rates are others than the odds believe</caption>
-            <thead>
+          <Numbers
+            caption="Yards whose true rates are others than the odds believe"
+            heads={['Where', 'Of those given 70 %', 'Brier score', 'Knowing the true rates']}
+          >
+            {elsewhere.map((e) => (
               <tr>
-                <th scope="col">Where</th>
-                <th scope="col">Of those given 70 %</th>
-                <th scope="col">Brier score</th>
-                <th scope="col">Knowing the true rates</th>
+                <th scope="row">{e.name}</th>
+                <td>{percent(e.atSeventy.so)}</td>
+                <td>{e.brier.toFixed(3)}</td>
+                <td>{e.brierOfKnowing.toFixed(3)}</td>
               </tr>
-            </thead>
-            <tbody>
-              {elsewhere.map((e) => (
-                <tr>
-                  <th scope="row">{e.name}</th>
-                  <td>{percent(e.atSeventy.so)}</td>
-                  <td>{e.brier.toFixed(3)}</td>
-                  <td>{e.brierOfKnowing.toFixed(3)}</td>
-                </tr>
-              ))}
-            </tbody>
-          </table>
+            ))}
+          </Numbers>
         </Wide>
         <p class="fine">
           Made by <code>{CALIBRATION.command}</code>, seed {CALIBRATION.seed}. The simulator plays colonies

@@ -2,28 +2,19 @@ import { Hono } from 'hono'
 import { type AppContext, type Env, type PageDeps, page, signedIn } from '../../app/index.ts'
 import { type FieldProblem, fieldsIn, many, one, type Typed } from '../../forms/index.ts'
 import { problemsOf } from '../../journal/index.ts'
-import {
-  callBack,
-  clearance,
-  drawingOf,
-  type Sheet,
-  secondName,
-  sheetName,
-  TRADE_HAZARDS,
-} from '../../records/index.ts'
-import { clearanceProblems, secondProblems } from './decide.ts'
+import { callBack, clearance, sheetName, TRADE_HAZARDS } from '../../records/index.ts'
+import { clearanceProblems } from './decide.ts'
 import { CallBackPage, RemovalEndPage } from './end-page.tsx'
-import { CALL_BACK_FIELDS, CLEARANCE_FIELDS, SECOND_FIELDS } from './fields.ts'
+import { CALL_BACK_FIELDS, CLEARANCE_FIELDS } from './fields.ts'
 import { CLEARED_BY, hazardsFound } from './hazards.ts'
-import { HEAT_AT_START } from './heat.ts'
 import { placeOf } from './place.ts'
 import { RemovalPrintPage } from './print-page.tsx'
-import { SecondPage } from './second-page.tsx'
+import { second, secondPage } from './second-route.tsx'
 import { factsOf } from './sheet-facts.ts'
-import { keep, knownAt, momentNow, onSheet, type Saved } from './sheet-handlers.ts'
+import { keep, knownAt, onSheet, type Saved } from './sheet-handlers.ts'
 import { openPart, showSheet } from './show.tsx'
 import { PARTS } from './stage.ts'
-import { reckoningOf, startOf, termsNow } from './view.ts'
+import { reckoningOf, sheetIn, termsNow } from './view.ts'
 
 /** What is done to a sheet rather than typed into it: clearing, signing for an item, call-backs, printing, ending. */
 export function removalActs(deps: PageDeps): Hono<Env> {
@@ -32,7 +23,7 @@ export function removalActs(deps: PageDeps): Hono<Env> {
 
   app.post(
     '/removals/:id/clear',
-    on((c, saved, typed) => clear(c, deps, saved, typed)),
+    on((c, saved, typed, ofPhotos) => clear(c, deps, saved, typed, ofPhotos)),
   )
   app.post(
     '/removals/:id/second',
@@ -92,14 +83,23 @@ function refuse(
   return showSheet(c, deps, saved, { part: openPart(c, deps, saved), refused: { id, form } })
 }
 
-function clear(c: AppContext, deps: PageDeps, saved: Saved, typed: Typed): Response | Promise<Response> {
+async function clear(
+  c: AppContext,
+  deps: PageDeps,
+  was: Saved,
+  typed: Typed,
+  ofPhotos: FieldProblem[],
+): Promise<Response> {
+  const [photo] = many(typed, 'photos')
+  // A photo that is only named is none.
+  const shown = photo !== undefined && (await deps.photos.find(photo)) !== null
+  const saved = sheetIn(c, deps) ?? was
   const { sheet } = saved.last
   const hazard = TRADE_HAZARDS.find((h) => h === one(typed, 'hazard'))
   const knew = hazardsFound(sheet)
   if (hazard === undefined || !knew.includes(hazard)) return c.redirect(`${saved.path}#unmet`, 303)
   const id = `trade-${hazard}`
   const { raw } = fieldsIn(CLEARANCE_FIELDS, typed, c.var.frame.units, `${id}.`)
-  const [photo] = many(typed, 'photos')
   const [only, ...more] = CLEARED_BY[hazard]
   const content = {
     ...(more.length === 0 ? { as: only } : {}),
@@ -108,95 +108,19 @@ function clear(c: AppContext, deps: PageDeps, saved: Saved, typed: Typed): Respo
     knew,
     writtenAt: deps.clock().toISOString(),
     ...placeOf(sheet),
-    ...(photo === undefined ? {} : { photo }),
+    ...(shown ? { photo } : {}),
+    ...(one(typed, 'ofHere') === 'yes' ? { ofHere: true } : {}),
   }
   const parsed = clearance.safeParse(content)
   const problems = parsed.success
     ? clearanceProblems(parsed.data, sheet, knownAt(c, deps, sheet, saved), c.var.frame.today)
     : problemsOf(parsed.error, content)
-  if (!parsed.success || problems.length > 0) return refuse(c, deps, saved, id, typed, problems)
+  const all =
+    ofPhotos.length === 0 ? problems : [...problems.filter((p) => p.field !== 'photos'), ...ofPhotos]
+  if (!parsed.success || all.length > 0) return refuse(c, deps, saved, id, typed, all)
   const clearances = [...(sheet.check.clearances ?? []), parsed.data].slice(-MOST)
   keep(c, deps, saved, { ...sheet, check: { ...sheet.check, clearances } })
   return c.redirect(`${saved.path}?saved=1#unmet`, 303)
-}
-
-/** What is unmet of an item that a second person may sign for; undefined where there is no such thing. */
-function signable(c: AppContext, deps: PageDeps, s: Sheet, id: string): string | undefined {
-  if (id === HEAT_AT_START) {
-    const { start } = startOf(c, deps, s)
-    return start.state === 'unmet' ? start.why : undefined
-  }
-  return reckoningOf(c, deps, s).unmet.find((i) => i.id === id && i.weight === 'second')?.why
-}
-
-function second(c: AppContext, deps: PageDeps, saved: Saved, typed: Typed): Response | Promise<Response> {
-  const { sheet } = saved.last
-  const id = one(typed, 'item')
-  const of = signable(c, deps, sheet, id)
-  const back = id === HEAT_AT_START ? `${saved.path}/work?saved=1#now` : `${saved.path}?saved=1#unmet`
-  if (of === undefined) return c.redirect(back.replace('?saved=1', ''), 303)
-  const { raw } = fieldsIn(SECOND_FIELDS, typed, c.var.frame.units, `${id}.`)
-  const drawn = one(typed, 'drawing') === '' ? null : drawingOf(one(typed, 'drawing'))
-  const { on, at } = momentNow(c, deps)
-  const account = knownAt(c, deps, sheet, saved).open.some((name) => name === raw.by)
-  const content = {
-    ...raw,
-    ...(account ? { account: true } : {}),
-    item: id,
-    of,
-    on,
-    at,
-    ...placeOf(sheet),
-    ...(drawn?.ok ? { path: drawn.path } : {}),
-  }
-  const parsed = secondName.safeParse(content)
-  const problems = parsed.success
-    ? secondProblems(parsed.data, sheet, knownAt(c, deps, sheet, saved))
-    : problemsOf(parsed.error, content)
-  if (one(typed, 'of') !== of)
-    problems.push({ field: 'by', message: 'would sign for something else than was shown: read it again' })
-  if (!parsed.success || problems.length > 0) return secondPage(c, deps, saved, id, typed, problems)
-  const seconds = [...(sheet.check.seconds ?? []), parsed.data].slice(-MOST)
-  keep(c, deps, saved, { ...sheet, check: { ...sheet.check, seconds } })
-  return c.redirect(back, 303)
-}
-
-/** Somebody who has no account signs on the screen, for what is unmet as it is shown there. */
-function secondPage(
-  c: AppContext,
-  deps: PageDeps,
-  saved: Saved,
-  id: string,
-  typed: Typed,
-  problems: FieldProblem[] = [],
-): Response | Promise<Response> {
-  const { sheet } = saved.last
-  const of = signable(c, deps, sheet, id)
-  if (of === undefined) return c.redirect(`${saved.path}#unmet`, 303)
-  const form = {
-    typed,
-    problems: problems.map((p) => ({
-      ...p,
-      field: p.field === 'drawing' ? p.field : p.field && `${id}.${p.field}`,
-    })),
-  }
-  const what = reckoningOf(c, deps, sheet).items.find((i) => i.id === id)?.what ?? 'Heat when work starts'
-  return page(
-    c,
-    <SecondPage
-      frame={c.var.frame}
-      form={form}
-      path={saved.path}
-      name={sheetName(sheet)}
-      item={id}
-      what={what}
-      of={of}
-      others={knownAt(c, deps, sheet, saved).open.filter(
-        (name) => name !== signedIn(c) && name !== sheet.decision?.by,
-      )}
-    />,
-    problems.length === 0 ? 200 : 422,
-  )
 }
 
 function calledBack(c: AppContext, deps: PageDeps, saved: Saved, typed: Typed): Response | Promise<Response> {

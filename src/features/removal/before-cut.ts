@@ -8,10 +8,11 @@
 import { type SecondName, type Sheet, TRADE_HAZARDS } from '../../records/index.ts'
 import type { Protocol } from '../../recovery/index.ts'
 import { heatOf, type Shows } from './forecast.ts'
-import { cuts, isNew, oldBuilding, servicesLocated, tradeFacts } from './hazards.ts'
+import { cuts, isNew, oldBuilding, servicesLocated, tradeFacts, wiresNear } from './hazards.ts'
 import { type Facts, ITEMS, type Item, type ItemId, TICKED, type TickedId } from './item.ts'
 import { bystandersAsked, temperAsked, tickedFacts } from './people.ts'
-import { placeOf, samePlace } from './place.ts'
+import { lookedHere, placeOf, samePlace } from './place.ts'
+import { isSigned } from './second.ts'
 import { isShort } from './stage.ts'
 import { begun } from './without-go.ts'
 
@@ -50,8 +51,7 @@ export const holds = (i: Item): boolean =>
 /** The name that stands for an item today: drawn here, for exactly what is unmet now. */
 const secondFor = (i: Pick<Item, 'id' | 'why'>, s: Sheet, today: string): SecondName | undefined =>
   s.check.seconds?.findLast(
-    (x) =>
-      x.item === i.id && x.path !== undefined && x.of === i.why && x.on === today && samePlace(x, placeOf(s)),
+    (x) => x.item === i.id && isSigned(x) && x.of === i.why && x.on === today && samePlace(x, placeOf(s)),
   )
 
 function withSecond(i: Item, s: Sheet, today: string): Item {
@@ -59,6 +59,10 @@ function withSecond(i: Item, s: Sheet, today: string): Item {
   const second = secondFor(i, s, today)
   return second === undefined ? i : { ...i, state: 'signed' }
 }
+
+/** As it is said of what is open: what would meet it, and that it is not so. 'Not yet: gas pipe cleared' */
+export const notYet = ({ id, what }: Pick<Item, 'id' | 'what'>): string =>
+  id === 'without-go' ? what : `Not yet: ${what.charAt(0).toLowerCase()}${what.slice(1)}`
 
 const CREW = 'Whoever leads the crew, on the day'
 const YOU = 'The beekeeper'
@@ -70,40 +74,41 @@ const name = (what: string, decides: string, weight: Item['weight']): Name => ({
 const trade = (what: string, weight: Item['weight']): Name => name(what, TRADE, weight)
 
 const NAMES: Record<ItemId, Name> = {
-  'trade-electric': trade('Wires behind it: switched off or cleared', 'trade'),
-  'trade-electric-in-cut': trade('Wires in the cut: made dead', 'trade'),
-  'trade-gas': trade('Gas pipe: cleared', 'trade'),
-  'trade-asbestos': trade('Asbestos: tested', 'trade'),
-  'trade-flue': trade('Flue or duct: cleared', 'second'),
-  'trade-lead-paint': trade('Lead paint: tested', 'second'),
-  'trade-weak-structure': trade('Weak boards or beams: looked at', 'second'),
+  'trade-electric': trade('Wires behind it switched off or cleared', 'trade'),
+  'trade-electric-in-cut': trade('Wires in the cut made dead', 'trade'),
+  'trade-gas': trade('Gas pipe cleared', 'trade'),
+  'trade-asbestos': trade('Asbestos tested', 'trade'),
+  'trade-flue': trade('Flue or duct cleared', 'second'),
+  'trade-lead-paint': trade('Lead paint tested', 'second'),
+  'trade-weak-structure': trade('Weak boards or beams looked at', 'second'),
+  'trade-near-wires': trade('Wires, meter or pole near made dead or covered', 'trade'),
   services: trade('Wires, pipes and flues located', 'trade'),
   'old-building': trade('Looked for asbestos, lead paint, weak boards', 'trade'),
   heat: name('Outdoor heat under the limit', YOU, 'second'),
-  vacuum: name('No shop vacuum straight onto bees', YOU, 'trade'),
+  vacuum: name('A gentle way to take the bees off', YOU, 'trade'),
   'cut-depth': name('Cutting depth set', YOU, 'second'),
   bystanders: name('Asked who is about and who is allergic', CREW, 'second'),
   // Not knowing is an answer, so nobody signs for not asking.
   temper: name('Asked how fierce they are', CREW, 'trade'),
-  lines: name('No wires near bees and ladder', CREW, 'trade'),
-  free: name('Hangs free, nothing is opened', CREW, 'trade'),
+  wires: name('Wires near bees or ladder looked for', CREW, 'trade'),
+  free: name('Seen to hang free, with nothing to open', CREW, 'trade'),
   'not-alone': name('Somebody within call', CREW, 'second'),
   'ladder-person': name('Second person at the ladder', CREW, 'second'),
   'sting-plan': name('Plan for stings', CREW, 'second'),
   allergy: name('The allergic person cared for', CREW, 'second'),
   children: name('Children away', CREW, 'second'),
   exclusion: name('Area kept clear', CREW, 'second'),
-  fierce: name('Fierce bees: distance and hour', CREW, 'second'),
+  fierce: name('Distance and hour for fierce bees', CREW, 'second'),
   water: name('Water and shade', CREW, 'second'),
-  fire: name('Smoker cannot set fire', CREW, 'second'),
   droppings: name('Respirator against droppings', CREW, 'second'),
   insulation: name('Respirator against insulation', CREW, 'second'),
-  stopcock: name('Stopcock found', CREW, 'reason'),
-  kit: name('Clothing and tools for all', CREW, 'second'),
+  stopcock: name('Stopcock found', CREW, 'second'),
+  kit: name('Clothing, smoker and tools', CREW, 'second'),
   sprayed: name('Asked whether the bees were sprayed', OWNER, 'reason'),
+  notes: name('What was written, tapped or looked at again', CREW, 'trade'),
   caller: name('The owner’s leave', OWNER, 'reason'),
   agreement: name('Agreement signed', OWNER, 'reason'),
-  'without-go': name('Begun with a “go”', 'The operator, afterwards', 'reason'),
+  'without-go': name('Begun without a “go”', 'The operator, afterwards', 'reason'),
 }
 
 /** What a sheet is held against. */
@@ -114,12 +119,12 @@ interface About {
 }
 
 function itemOf(id: ItemId, s: Sheet, about: About): Item {
-  return { id, ...NAMES[id], ...weightOf(id, s), ...factsOf(id, s, about) }
+  return { id, ...NAMES[id], ...weightOf(id, s, about.today), ...factsOf(id, s, about) }
 }
 
-/** In a building that is known to be new, only weak boards and droppings are left to look for. */
-const weightOf = (id: ItemId, s: Sheet): Partial<Pick<Item, 'weight'>> =>
-  id === 'old-building' && isNew(s) ? { weight: 'second' } : {}
+/** In a building that is known to be new, only weak boards and droppings are left to look for; who looked may have it signed how they know. */
+const weightOf = (id: ItemId, s: Sheet, today: string): Partial<Pick<Item, 'weight'>> =>
+  id === 'old-building' && (isNew(s, today) || lookedHere(s, 'hazards', today)) ? { weight: 'second' } : {}
 
 const isTicked = (id: ItemId): id is TickedId => (TICKED as readonly string[]).includes(id)
 
@@ -129,9 +134,9 @@ function factsOf(id: ItemId, s: Sheet, { protocol, shows, today }: About): Facts
   if (isTicked(id)) return tickedFacts(id, s, today)
   switch (id) {
     case 'services':
-      return servicesLocated(s)
+      return servicesLocated(s, today)
     case 'old-building':
-      return oldBuilding(s)
+      return oldBuilding(s, today)
     case 'heat':
       return heatOf(s, protocol.heatLimitC, shows, today)
     case 'vacuum':
@@ -139,9 +144,11 @@ function factsOf(id: ItemId, s: Sheet, { protocol, shows, today }: About): Facts
     case 'cut-depth':
       return cuts(s) ? depth(s, protocol.cutMarginMm, shows) : told('not-needed', 'Nothing is cut.')
     case 'bystanders':
-      return bystandersAsked(s)
+      return bystandersAsked(s, today)
     case 'temper':
       return temperAsked(s)
+    case 'wires':
+      return wiresNear(s, today)
     case 'without-go':
       return begun(s)
     case 'sprayed':
@@ -175,11 +182,19 @@ function vacuum(s: Sheet): Facts {
     : met()
 }
 
+/** Boards, plaster and brick of one layer are thinner (judgement): thicker is a slip of the unit, or no work for a blade. */
+const THICK_MM = 100
+
 function depth(s: Sheet, marginMm: number, shows: Shows): Facts {
   const { sheathingMm } = s.site
   const { cutMm } = s.check
   if (sheathingMm === undefined)
     return told('unsaid', 'Not said yet how thick the sheathing is: drill or measure at an edge.')
+  if (sheathingMm > THICK_MM)
+    return told(
+      'unmet',
+      `${shows.depth(sheathingMm)} of sheathing: or was it typed in the other unit? Measure it at a drilled hole.`,
+    )
   const most = sheathingMm + marginMm
   const rule = `no deeper than the sheathing (${shows.depth(sheathingMm)}) and ${shows.depth(marginMm)}: ${shows.depth(most)}`
   if (cutMm === undefined) return told('unsaid', `Not set yet; ${rule}.`)

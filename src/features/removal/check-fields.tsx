@@ -8,7 +8,7 @@ import { FORECAST_ROWS } from './form.ts'
 import { cuts } from './hazards.ts'
 import { TICKED } from './item.ts'
 import type { PartFieldsProps } from './part-fields.tsx'
-import { AS_TOLD, notAsked } from './people.ts'
+import { notAsked, toldOf } from './people.ts'
 import { isShort } from './stage.ts'
 import { TICKS } from './words.ts'
 
@@ -20,6 +20,7 @@ export const CheckFields = (p: PartFieldsProps) => {
       {cut ? <Fields {...p} of={PART_FIELDS.check} show={['vacuum']} /> : null}
       <input type="hidden" name="shownOn" value={p.frame.today} />
       {isShort(p.sheet) ? <Fields {...p} of={TEMPERED} show={['temper', 'africanized']} /> : null}
+      <Fields {...p} of={PART_FIELDS.check} show={['wires']} />
       <Checklist {...p} />
       <Folded legend="A reason; heat by the hour" form={p.form} fields={['reason', ...HOURS]}>
         <Fields {...p} of={DECISION_FIELDS} show={['reason']} />
@@ -41,7 +42,7 @@ const Checklist = ({ form, sheet }: PartFieldsProps) => (
         <input type="checkbox" name="done" value={id} checked={many(form.typed, 'done').includes(id)} />
         <span>
           <b>{TICKS[id]}</b>
-          <small>{AS_TOLD[id]}</small>
+          <small>{toldOf(id, sheet)}</small>
         </span>
       </label>
     ))}

@@ -1,19 +1,12 @@
 /** Recording go, wait or refuse: what the sheet insists on before it writes the decision down. */
 import { daysBetween } from '../../days.ts'
 import type { Problem } from '../../journal/index.ts'
-import {
-  type Clearance,
-  type Decision,
-  isDrawnName,
-  type SecondName,
-  type Sheet,
-  type Trade,
-  type TradeHazard,
-} from '../../records/index.ts'
-import { holds, type Reckoning, stops } from './before-cut.ts'
-import { CLEARED_BY, GOOD_DAYS } from './hazards.ts'
+import type { Clearance, Decision, SecondName, Sheet, Trade, TradeHazard } from '../../records/index.ts'
+import { holds, notYet, type Reckoning, stops } from './before-cut.ts'
+import { CLEARED_BY, GOOD_DAYS, isShown } from './hazards.ts'
 import { placeOf, samePlace } from './place.ts'
-import { isFullName, isNumber, sameName, sharesName } from './same-name.ts'
+import { isFullName, isNumber, isTelephone, sameName, sharesName } from './same-name.ts'
+import { customersOf, isSame, type Known } from './second.ts'
 
 /**
  * No "go" over what can kill: a trade's word is not replaced by ours, and a second person's name is not the first one's.
@@ -28,9 +21,18 @@ export function decisionProblems(
     return d.reason === undefined && d.is === 'refuse'
       ? [{ field: 'reason', message: 'is needed: the customer will ask why' }]
       : []
+  if (s.ended !== undefined)
+    return [{ field: 'is', message: 'cannot be “go”: the job has ended. Another one has a sheet of its own' }]
+  if (s.job.bees === 'wasps' || s.job.bees === 'unsure')
+    return [
+      {
+        field: 'is',
+        message: 'cannot be “go” while it is not known to be honey bees: change it at the call',
+      },
+    ]
   const barred = r.unmet.find(stops) ?? r.unmet.find(holds)
   if (barred !== undefined)
-    return [{ field: 'is', message: `cannot be “go” while this is unmet: ${barred.what}. ${wayOut(barred)}` }]
+    return [{ field: 'is', message: `cannot be “go”. ${notYet(barred)}. ${wayOut(barred)}` }]
   const own = ownSecond(s, d.by)
   if (own !== undefined)
     return [
@@ -39,7 +41,7 @@ export function decisionProblems(
         message: `is also the second person who signed for an item: it takes two people. Let another one decide, or sign`,
       },
     ]
-  if (r.unmet.length > 0 && d.reason === undefined)
+  if (r.unmet.length > 0 && !isSentence(d.reason))
     return [
       {
         field: 'reason',
@@ -49,8 +51,11 @@ export function decisionProblems(
   return []
 }
 
+/** A dot is no reason: a word at least. */
+const isSentence = (reason = ''): boolean => /\p{L}{3}/u.test(reason)
+
 const wayOut = (i: Reckoning['unmet'][number]): string =>
-  i.id === 'temper' || i.id === 'free' || i.id === 'lines'
+  i.id === 'temper' || i.id === 'free' || i.id === 'wires' || i.id === 'notes'
     ? 'Look, and tap what is so'
     : i.weight === 'second'
       ? 'Meet it, or have a second person sign for it by name'
@@ -58,10 +63,6 @@ const wayOut = (i: Reckoning['unmet'][number]): string =>
 
 const ownSecond = (s: Sheet, by: string): SecondName | undefined =>
   s.check.seconds?.find((x) => isSame(x.by, by, x.account === true))
-
-/** Two accounts are two people by their names as they are written; a name by hand may be anybody who is called so. */
-const isSame = (second: string, first: string, hasAccount: boolean): boolean =>
-  hasAccount ? second.toLowerCase() === first.toLowerCase() : sameName(second, first)
 
 /** Whether “go” stands now: decided today, for this place, and nothing has come up since that no decision gets past. */
 export const goStands = (s: Sheet, r: Reckoning, today: string): boolean =>
@@ -77,22 +78,8 @@ export const unmetWords = (r: Reckoning): string[] =>
   [...r.unmet, ...r.items.filter((i) => i.state === 'signed')]
     .slice(0, 40)
     .map((i) =>
-      `${i.what}${i.state === 'signed' ? ' (signed by a second person)' : ''}: ${i.why}`.slice(0, 300),
+      `${i.state === 'signed' ? `Signed by a second person: ${i.what}` : notYet(i)}. ${i.why}`.slice(0, 300),
     )
-
-/** Who is who at a job: nobody of them is the licensed trade, and not each of them a second person. */
-export interface Known {
-  /** Who writes this, and who decided. */
-  first: readonly string[]
-  /** Every name that ever had an account in the yard, wrote on the sheet or signed on it. */
-  yard: readonly string[]
-  /** Accounts that can sign in. */
-  open: readonly string[]
-}
-
-/** The customer, and whoever signed for them. */
-const customersOf = ({ job, agreement }: Sheet): string[] =>
-  [job.name, agreement.signature?.name].filter((name) => name !== undefined)
 
 /** Trades that have no number everywhere: a photo of their paper does. */
 const WITHOUT_NUMBER: readonly Trade[] = ['heating', 'builder']
@@ -105,8 +92,14 @@ export function clearanceProblems(
   today: string,
 ): Problem[] {
   const wrong = (field: string, message: string): Problem => ({ field, message })
-  const number = c.licence !== undefined && isNumber(c.licence) && !isTelephone(c.licence, s)
+  const number = c.licence !== undefined && isNumber(c.licence) && !isTelephone(c.licence, s.job.phone)
   const early = EARLIEST_AT_CALL.includes(c.hazard) && s.job.calledOn !== undefined && c.on < s.job.calledOn
+  const found = s.site.noted?.findLast((n) => n.what === c.hazard && n.is === 'found')?.on
+  // One person, one number and one photo are not the licence of every trade.
+  const others = (s.check.clearances ?? []).filter((x) => x.as !== undefined && x.as !== c.as)
+  const taken = others.some(
+    (x) => (x.photo !== undefined && x.photo === c.photo) || (number && x.licence === c.licence),
+  )
   return [
     c.as === undefined || !CLEARED_BY[c.hazard].includes(c.as)
       ? wrong('as', 'must be tapped: which trade cleared it')
@@ -118,6 +111,7 @@ export function clearanceProblems(
         : isFullName(c.who) && !sharesName(s.job.address ?? '', c.who)
           ? null
           : wrong('who', 'must be first and last name, or the full name of a company'),
+    taken ? wrong('licence', 'and photo are of another trade on this sheet: each has its own') : null,
     number ||
     (c.licence === undefined && c.photo !== undefined && WITHOUT_NUMBER.includes(c.as ?? 'supplier'))
       ? null
@@ -125,52 +119,26 @@ export function clearanceProblems(
           'licence',
           `must be the number of their licence, ticket or report: four digits or more${WITHOUT_NUMBER.includes(c.as ?? 'supplier') ? ', or a photo of their paper' : ''}`,
         ),
+    isShown(c) ? null : wrong('photos', 'is missing: their paper, the tag on the line, or the test result'),
     c.on > today
       ? wrong('on', 'is in the future: what is planned clears nothing')
-      : early
-        ? wrong('on', `is before the call (${s.job.calledOn}): wires and gas are cleared for this job`)
-        : daysBetween(c.on, today) > GOOD_DAYS[c.hazard]
-          ? wrong('on', `is more than ${GOOD_DAYS[c.hazard]} days ago: ask the trade again`)
-          : null,
+      : EARLIEST_AT_CALL.includes(c.hazard) && found !== undefined && c.on < found
+        ? wrong('on', `is before it was found here (${found}): ask the trade about what was found`)
+        : early
+          ? wrong('on', `is before the call (${s.job.calledOn}): wires and gas are cleared for this job`)
+          : daysBetween(c.on, today) > GOOD_DAYS[c.hazard]
+            ? wrong('on', `is more than ${GOOD_DAYS[c.hazard]} days ago: ask the trade again`)
+            : null,
+    SURVEYED.includes(c.hazard) && c.ofHere !== true
+      ? wrong('ofHere', 'is not tapped: a survey is often of another wall or roof')
+      : null,
     s.job.address === undefined || s.site.where === undefined
       ? wrong('', 'Say the address and where the bees are first: it is cleared for that wall and no other.')
       : null,
   ].filter((p) => p !== null)
 }
 
-const EARLIEST_AT_CALL: readonly TradeHazard[] = ['electric', 'electric-in-cut', 'gas']
-
-const isTelephone = (number: string, { job }: Sheet): boolean => {
-  const digits = (text = ''): string => text.replaceAll(/\D/g, '')
-  // Its last seven digits: country and area are left out or not.
-  const line = digits(job.phone).slice(-7)
-  return line.length > 5 && digits(number).endsWith(line)
-}
-
-/** What is wrong with a second person: somebody else, by name, who is there and signs for this by hand. */
-export function secondProblems(
-  x: Pick<SecondName, 'by' | 'why' | 'path' | 'item'>,
-  s: Sheet,
-  known: Known,
-): Problem[] {
-  const problems: Problem[] = []
-  const has = (name: string): boolean => known.open.includes(name)
-  const again = s.check.seconds?.some((y) => y.path === x.path && y.item !== x.item) === true
-  if (customersOf(s).some((name) => sharesName(name, x.by)))
-    problems.push({
-      field: 'by',
-      message: 'must be somebody of the crew: the customer does not answer for it',
-    })
-  else if (known.first.some((name) => isSame(x.by, name, has(x.by))))
-    problems.push({ field: 'by', message: 'must be a second person, not who writes this or decided' })
-  else if (!has(x.by) && !isFullName(x.by))
-    problems.push({ field: 'by', message: 'must be somebody with an account here, or first and last name' })
-  // Somebody at home can be tapped; only who is there can take the telephone and sign.
-  if (x.path === undefined || !isDrawnName(x.path) || again)
-    problems.push({
-      field: 'drawing',
-      message: 'is missing: who signs for it draws their name, for this alone',
-    })
-  if (x.why === undefined) problems.push({ field: 'why', message: 'must be tapped: what you stand for' })
-  return problems
-}
+const EARLIEST_AT_CALL: readonly TradeHazard[] = ['electric', 'electric-in-cut', 'gas', 'near-wires']
+/** Papers of these are older than the job, and of a whole house or of a part of it. */
+const SURVEYED: readonly TradeHazard[] = ['asbestos', 'lead-paint']
+export const isSurveyed = (hazard: TradeHazard): boolean => SURVEYED.includes(hazard)

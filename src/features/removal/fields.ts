@@ -29,6 +29,7 @@ import {
   WATER,
   WAY,
   WAY_UP,
+  WIRES_NEAR,
   YES_NO,
 } from './words.ts'
 
@@ -44,7 +45,7 @@ const photos = (label: string): FieldSpec => ({
 /** What is seen or told of the place at the call already: asked there, kept with the site. */
 export const TRIAGE = {
   access: choice('How high', WAY_UP, 3, { asks: 'How high, and how one gets there' }),
-  heightM: number('Height', { quantity: 'height', max: 100 }),
+  heightM: number('Height', { asks: 'Height of bees', quantity: 'height', max: 100 }),
   sprayed: choice('Sprayed', YES_NO, 4, { asks: 'Sprayed or foamed already?' }),
   sprayedNote: text('With what, and when', { maxlength: 300, wide: true }),
   bystanders: list('Who is about', BYSTANDER, 3, {
@@ -79,7 +80,7 @@ export const PART_FIELDS = {
     name: text('Name', { maxlength: 120 }),
     phone: text('Telephone', { maxlength: 60, keys: 'tel' }),
     email: text('E-mail', { maxlength: 200, keys: 'email' }),
-    address: text('Address', { asks: 'Address of the bees', maxlength: 300, wide: true }),
+    address: text('Address', { asks: 'Address of bees', maxlength: 300, wide: true }),
     wayIn: lines('The way in', { hint: 'Gate, parking, key, dog.', maxlength: 500, rows: 2 }),
     calledOn: day('Day of the call'),
     told: lines('What they see', { asks: 'What they say', maxlength: 1000, rows: 2 }),
@@ -123,7 +124,6 @@ export const PART_FIELDS = {
       asks: 'On it and around it',
       hint: 'Suspected is enough: a licensed contractor tests it first.',
     }),
-    old: choice('Built before 1980', YES_NO, 4, { asks: 'Built before 1980?' }),
     behindNote: text('More about it', { maxlength: 500, wide: true }),
     ...TEMPERED,
     photos: photos('Photos'),
@@ -162,6 +162,9 @@ export const PART_FIELDS = {
       maxlength: 10,
     }),
     vacuum: choice('How the bees come off', VACUUM, 3),
+    wires: choice('Wires near', WIRES_NEAR, 3, {
+      asks: 'Wires, meter, pole within 3 m (10 ft)?',
+    }),
     done: list(
       'Checked',
       TICKED.map((value) => ({ value, label: TICKS[value] })),
@@ -216,12 +219,16 @@ export const SECOND_FIELDS = {
     other: { label: 'first and last name', inputmode: 'text', maxlength: 120 },
   }),
   why: choice('What they stand for', SECOND_WHY, 2, { asks: 'What they say' }),
+  phone: text('Telephone', { asks: 'Your own telephone', maxlength: 60, keys: 'tel' }),
   reason: text('More about it', { maxlength: 500, wide: true }),
 } satisfies FieldSpecs
 
+/** Boxed on the day it was opened, and only written down on another: no reason is asked. */
+export const THAT_DAY = 'that-day'
+
 /** It was begun, and no “go” stood. */
 export const WITHOUT_GO_FIELDS = {
-  why: choice('Begun without a “go”', BEGUN, 3, { asks: 'Begun without a “go”: why?' }),
+  why: choice('Begun without a “go”', BEGUN, 3, { asks: 'No “go” of that day stands: why was it done?' }),
   words: text('More about it', { maxlength: 300, wide: true }),
 } satisfies FieldSpecs
 

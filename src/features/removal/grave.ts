@@ -8,7 +8,7 @@ import {
   type TradeHazard,
   type WHY_GONE,
 } from '../../records/index.ts'
-import { cuts, isCleared } from './hazards.ts'
+import { cuts, isCleared, ONLY_THE_TRADE } from './hazards.ts'
 import { climbs, saidFierce } from './people.ts'
 
 const isHazard = (what: Grave): what is TradeHazard => (TRADE_HAZARDS as readonly string[]).includes(what)
@@ -19,6 +19,7 @@ function graveOn(s: Sheet): Grave[] {
     ...(s.site.bystanders ?? []),
     ...(s.site.behind ?? []),
     ...(s.site.hazards ?? []),
+    ...(s.site.nearWires === true ? ['near-wires'] : []),
     ...(saidFierce(s) ? ['fierce'] : []),
     ...(climbs(s) ? ['climb'] : []),
     ...(s.site.type !== undefined && cuts(s) ? ['nest'] : []),
@@ -33,11 +34,11 @@ export const goneFrom = (before: Sheet, after: Sheet): Grave[] => {
 }
 
 /**
- * Hazards that cannot be taken off with a word: no trade has cleared them. Not by another wall or address either, for a word
+ * Hazards that cannot be taken off with a word: no trade has cleared them, or too long ago. Not by another wall or address either, for a word
  * in those is changed as quickly: another place has a sheet of its own.
  */
-export const stays = (before: Sheet, after: Sheet): TradeHazard[] =>
-  goneFrom(before, after).filter((g): g is TradeHazard => isHazard(g) && !isCleared(before, g))
+export const stays = (before: Sheet, after: Sheet, today: string): TradeHazard[] =>
+  goneFrom(before, after).filter((g): g is TradeHazard => isHazard(g) && !isCleared(before, g, today))
 
 /** What was ticked or signed for when it was there is asked anew when it comes back. */
 const TICK_OF: Partial<Record<Grave, string>> = {
@@ -47,7 +48,12 @@ const TICK_OF: Partial<Record<Grave, string>> = {
   climb: 'ladder-person',
   droppings: 'droppings',
   insulation: 'insulation',
+  water: 'stopcock',
 }
+
+/** Nobody takes people out, a pipe does not leave, and what its trade has cleared was not tapped by mistake. */
+export const whyFits = (what: Grave, why: string): boolean =>
+  isHazard(what) ? why !== 'left' && (why !== 'mistake' || !ONLY_THE_TRADE.includes(what)) : why !== 'removed'
 
 /** The field in which it is said why a thing is off the sheet. */
 export const goneField = (what: Grave): string => `gone.${what}`

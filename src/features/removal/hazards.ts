@@ -17,7 +17,11 @@ const INSIDE =
 const OPEN =
   /\b(tree|pear|apple|bush|hedge|branch|branches|shrub|garden|orchard|open|yard|vine|grass|field|rama|arbusto|seto|jardín|huerto|aire|árbol)\b|árbol/i
 
-const isInside = (text = ''): boolean => INSIDE.test(text) && !OPEN.test(text)
+/** A part of a building, or a hole in something: whatever tree stands beside it, it is no open branch. */
+const BUILT =
+  /\b(wall|roof|eaves?|soffit|vent|box|meter|chimney|shed|hollow|hole|gap|crack|cavity|shutter|siding|gable|attic|loft|cabinet|panel|pipe|pared|tejado|alero|hueco|agujero|caja|chimenea|mur)\b/i
+
+const isInside = (text = ''): boolean => BUILT.test(text) || (INSIDE.test(text) && !OPEN.test(text))
 
 /** Seen only where something is between us and the bees. */
 const HAS_DEPTH = [
@@ -56,14 +60,26 @@ const STOP: Record<TradeHazard, string> = {
   asbestos: 'asbestos suspected: not to be cut, broken or swept; a licensed contractor tests it',
   'lead-paint': 'lead paint suspected: a licensed contractor tests it and says how it may be cut',
   'weak-structure': 'weak boards or beams: a builder says what carries',
+  'near-wires':
+    'electric wires, a meter or a pole within 3 m (10 ft): nobody goes near them with ladder, pole or comb; the supplier makes them dead or covers them',
 }
 
-/** For these a second person's name is not enough: they wait for the trade. */
-export const ONLY_THE_TRADE: readonly TradeHazard[] = ['electric', 'electric-in-cut', 'gas', 'asbestos']
+/** For these a second person's name is not enough: they wait for the trade, and for a photo of its paper, tag or test. */
+export const ONLY_THE_TRADE: readonly TradeHazard[] = [
+  'electric',
+  'electric-in-cut',
+  'gas',
+  'asbestos',
+  'near-wires',
+]
 
 /** What was found that a licensed trade has to clear, in a fixed order. */
 export function hazardsFound({ site }: Sheet): TradeHazard[] {
-  const found: readonly string[] = [...(site.behind ?? []), ...(site.hazards ?? [])]
+  const found: readonly string[] = [
+    ...(site.behind ?? []),
+    ...(site.hazards ?? []),
+    ...(site.nearWires === true ? ['near-wires'] : []),
+  ]
   return TRADE_HAZARDS.filter((h) => found.includes(h))
 }
 
@@ -77,6 +93,7 @@ export const CLEARED_BY: Record<TradeHazard, readonly Trade[]> = {
   asbestos: ['surveyor'],
   'lead-paint': ['surveyor'],
   'weak-structure': ['builder'],
+  'near-wires': ['supplier', 'electrician'],
 }
 
 /** A clearance is of one wall of one house: where address or wall were not said, nobody can tell of which. */
@@ -89,7 +106,11 @@ const isSince = (c: Clearance, s: Sheet): boolean => {
   return gone === undefined || (c.writtenAt ?? '') > gone
 }
 
-/** The clearance that stands for a hazard: by its trade, given here, when everything found now was known. Of several, the last. */
+/** A name and a number are typed in a minute: what only the trade clears has its paper, tag or test photographed. */
+export const isShown = (c: Pick<Clearance, 'hazard' | 'photo'>): boolean =>
+  c.photo !== undefined || !ONLY_THE_TRADE.includes(c.hazard)
+
+/** The clearance that stands for a hazard: by its trade, shown, given here, when everything found now was known. Of several, the last. */
 function clearanceOf(s: Sheet, hazard: TradeHazard): Clearance | undefined {
   const found = hazardsFound(s)
   return s.check.clearances?.findLast(
@@ -97,20 +118,26 @@ function clearanceOf(s: Sheet, hazard: TradeHazard): Clearance | undefined {
       c.hazard === hazard &&
       c.as !== undefined &&
       CLEARED_BY[hazard].includes(c.as) &&
+      isShown(c) &&
       isHere(c, s) &&
       isSince(c, s) &&
       found.every((other) => c.knew.includes(other)),
   )
 }
 
-/** Whether its trade has cleared it, whatever the date. */
-export const isCleared = (s: Sheet, hazard: TradeHazard): boolean => clearanceOf(s, hazard) !== undefined
+/** Whether its trade has cleared it, and not too long ago. */
+export const isCleared = (s: Sheet, hazard: TradeHazard, today: string): boolean => {
+  const cleared = clearanceOf(s, hazard)
+  return cleared !== undefined && daysBetween(cleared.on, today) <= GOOD_DAYS[hazard]
+}
 
 /** Given, and no good any more: why its trade has to be asked again. */
 function reopened(s: Sheet, hazard: TradeHazard): string {
   const last = s.check.clearances?.findLast((c) => c.hazard === hazard)
   if (last === undefined) return ''
   if (last.as === undefined) return ' It was cleared before it was asked by which trade: write it down again.'
+  if (!isShown(last))
+    return ' It was written down without a photo of the paper, tag or test: take one, and write it down again.'
   if (!isHere(last, s))
     return ` It was cleared for another place (${[last.address, last.where].filter(Boolean).join(': ') || 'none was said'}): ask the trade about this one.`
   return isSince(last, s)
@@ -137,17 +164,22 @@ export const GOOD_DAYS: Record<TradeHazard, number> = {
   'weak-structure': 365,
   asbestos: 1826,
   'lead-paint': 1826,
+  'near-wires': 1,
 }
+
+/** 'A gas pipe: the gas fitter or the supplier.' */
+const told = (hazard: TradeHazard): string =>
+  `${STOP[hazard].charAt(0).toUpperCase()}${STOP[hazard].slice(1)}.`
 
 export function tradeFacts(s: Sheet, hazard: TradeHazard, today: string): Facts {
   if (!hazardsFound(s).includes(hazard)) return { state: 'not-needed', why: 'Not found.' }
   const cleared = clearanceOf(s, hazard)
-  if (cleared === undefined) return { state: 'unmet', why: `Stop: ${STOP[hazard]}.${reopened(s, hazard)}` }
+  if (cleared === undefined) return { state: 'unmet', why: `${told(hazard)}${reopened(s, hazard)}` }
   const good = GOOD_DAYS[hazard]
   if (daysBetween(cleared.on, today) > good)
     return {
       state: 'unmet',
-      why: `Stop: ${STOP[hazard]}. What ${cleared.who} cleared on ${cleared.on} is more than ${good} days ago: ask again.`,
+      why: `${told(hazard)} What ${cleared.who} cleared on ${cleared.on} is more than ${good} days ago: ask again.`,
     }
   const paper = cleared.photo === undefined ? 'their paper was not photographed' : 'photo kept'
   return {
@@ -156,27 +188,65 @@ export function tradeFacts(s: Sheet, hazard: TradeHazard, today: string): Facts 
   }
 }
 
-/** Said where an answer stands that was given of another place. */
-const ELSEWHERE = 'What was looked for is of another place: look at this one, and tap it again.'
+/** With no word for the wall, a look at the north wall would stand for the south wall. */
+const NO_WALL: Facts = {
+  state: 'unsaid',
+  why: 'Say in words where the bees are: what was looked for is of one wall, and nobody can tell of which.',
+  moved: true,
+}
 
-export function servicesLocated(s: Sheet): Facts {
+/** Said where an answer stands that was given of another place, or long ago. */
+const ELSEWHERE =
+  'The words for the place were changed, or it is months ago, and nobody has looked since: go and look at this wall, then tap what is there.'
+
+export function servicesLocated(s: Sheet, today: string): Facts {
   if (!cuts(s)) return { state: 'not-needed', why: 'Nothing is cut.' }
   if (s.site.behind === undefined)
     return {
       state: 'unsaid',
       why: 'Wires, gas, water and flues: ask, trace from outlets and taps, use a detector, before anything goes into the surface.',
     }
-  return lookedHere(s, 'behind')
+  if (s.site.where === undefined) return NO_WALL
+  return lookedHere(s, 'behind', today)
     ? { state: 'met', why: 'Looked for and written down.' }
     : { state: 'unsaid', why: ELSEWHERE, moved: true }
 }
 
+/**
+ * Wires near the work. 3 m (10 ft): what people who are no electricians keep from lines up to 50 kV (US OSHA 29 CFR 1910.333(c)(3),
+ * from memory); local rules may ask for more.
+ */
+export function wiresNear(s: Sheet, today: string): Facts {
+  const { wires, doneOn, doneAt } = s.check
+  if (s.site.nearWires === true) return { state: 'met', why: 'Near: on this list.' }
+  const isNow = doneOn === today && doneAt !== undefined && samePlace(doneAt, placeOf(s))
+  if (wires === 'unknown' && isNow)
+    return {
+      state: 'unmet',
+      why: 'Not known. Look up, along the wall and behind; ask the owner or the supplier, then tap what is so.',
+    }
+  return wires === 'none' && isNow
+    ? { state: 'met', why: 'Looked: none within 3 m (10 ft).' }
+    : {
+        state: 'unsaid',
+        why: 'Any within 3 m (10 ft)? Look up and along the wall, at this very place, today.',
+      }
+}
+
 /** 1980: after it neither was common in new houses of most countries (common practice; local codes differ). */
-export function oldBuilding(s: Sheet): Facts {
+export function oldBuilding(s: Sheet, today: string): Facts {
   if (!cuts(s)) return { state: 'not-needed', why: 'Nothing is cut.' }
-  if (lookedHere(s, 'hazards')) return { state: 'met', why: 'Looked for and written down.' }
+  if (s.site.hazards !== undefined && s.site.where === undefined) return NO_WALL
+  if (lookedHere(s, 'hazards', today))
+    return isKnown(s, today)
+      ? { state: 'met', why: 'Looked for and written down.' }
+      : {
+          state: 'unsaid',
+          why: 'None found: how is it known? Built after 1980, tested, or old and not cut into.',
+          moved: true,
+        }
   if (s.site.hazards !== undefined) return { state: 'unsaid', why: ELSEWHERE, moved: true }
-  return isNew(s)
+  return isNew(s, today)
     ? { state: 'unsaid', why: 'Look for weak boards, droppings and mould all the same.' }
     : {
         state: 'unsaid',
@@ -184,5 +254,11 @@ export function oldBuilding(s: Sheet): Facts {
       }
 }
 
+/** It was found, or somebody has said how it is known that there is none. */
+const isKnown = (s: Sheet, today: string): boolean =>
+  s.site.hazards?.some((h) => h === 'asbestos' || h === 'lead-paint') === true ||
+  s.site.oldHow !== undefined ||
+  isNew(s, today)
+
 /** Built after 1980, as somebody has said of this very place. */
-export const isNew = (s: Sheet): boolean => s.site.old === 'no' && lookedHere(s, 'old')
+export const isNew = (s: Sheet, today: string): boolean => s.site.old === 'no' && lookedHere(s, 'old', today)

@@ -4,6 +4,7 @@ import type { Sheet } from '../../records/index.ts'
 import { hotterThan } from '../../units.ts'
 import { coldWords, type Shows, TOO_COLD_C } from './forecast.ts'
 import type { Facts } from './item.ts'
+import { isSigned } from './second.ts'
 import { hoursBetween } from './to-intake.ts'
 
 /** Comb with brood and honey slumps from about here, °C (from memory, trade practice). */
@@ -28,7 +29,7 @@ export function atStart(s: Sheet, limitC: number, shows: Shows, today: string): 
     ? coldWords(outdoorC, shows)
     : `${shows.temperature(outdoorC)} now, over the limit of ${shows.temperature(limitC)}: wait for a cooler hour, or another day.`
   const second = s.check.seconds?.some(
-    (x) => x.item === HEAT_AT_START && x.path !== undefined && x.of === why && x.on === today,
+    (x) => x.item === HEAT_AT_START && isSigned(x) && x.of === why && x.on === today,
   )
   return { state: second === true ? 'signed' : 'unmet', why }
 }

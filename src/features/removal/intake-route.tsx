@@ -16,12 +16,11 @@ import {
 } from '../../app/index.ts'
 import { draftOf, type FieldProblem, one, type Typed, typedOf } from '../../forms/index.ts'
 import type { Entry } from '../../journal/index.ts'
-import { sheetName } from '../../records/index.ts'
+import { hasBegun, sheetName } from '../../records/index.ts'
 import { IntakePage, ownTypes, proposed } from '../entries/index.ts'
 import { heatToBees } from './heat.ts'
 import { intakeFrom } from './to-intake.ts'
 import { sheetIn } from './view.ts'
-import { hasBegun } from './without-go.ts'
 import { showsIn } from './words.ts'
 
 type Saved = NonNullable<ReturnType<typeof sheetIn>>

@@ -4,7 +4,6 @@ import type { TradeHazard } from '../../records/index.ts'
 /** Items somebody ticks when they are so; the others follow from the rest of the sheet. */
 export const TICKED = [
   'free',
-  'lines',
   'not-alone',
   'ladder-person',
   'sting-plan',
@@ -13,11 +12,11 @@ export const TICKED = [
   'exclusion',
   'fierce',
   'water',
-  'fire',
   'droppings',
   'insulation',
   'stopcock',
   'kit',
+  'notes',
 ] as const
 export type TickedId = (typeof TICKED)[number]
 
@@ -29,6 +28,7 @@ export const ITEMS = [
   'trade-flue',
   'trade-lead-paint',
   'trade-weak-structure',
+  'trade-near-wires',
   'services',
   'old-building',
   'heat',
@@ -36,6 +36,7 @@ export const ITEMS = [
   'cut-depth',
   'bystanders',
   'temper',
+  'wires',
   ...TICKED,
   'sprayed',
   'caller',

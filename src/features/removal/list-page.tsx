@@ -2,7 +2,7 @@
 
 import { type Frame, Layout } from '../../parts/index.ts'
 import { dayAndDistance } from '../../words/index.ts'
-import { type Reckoning, stops } from './before-cut.ts'
+import { notYet, type Reckoning, stops } from './before-cut.ts'
 import type { Stage } from './stage.ts'
 import { NEXT_WORDS, reckoningTitle, STAGE_WORDS } from './words.ts'
 
@@ -13,6 +13,8 @@ export interface RemovalRow {
   plannedOn: string | null
   plannedAt: string | null
   stage: Stage
+  /** It was “go”, and is not any more. */
+  fell: boolean
   /** Null where it is too early to count, or the job is over. */
   reckoning: Reckoning | null
   /** Why it was begun without a “go”; null where it was not. */
@@ -119,11 +121,12 @@ export const RemovalsPage = ({ frame, open, toClose, over, erased }: RemovalsPro
 /** What stands against it by name; of the rest, how much. */
 const Reckoned = ({ reckoning: r }: { reckoning: Reckoning }) => {
   if (r.unmet.length === 0) return null
-  const named = r.unmet.filter((i) => (r.says === 'refuse' ? stops(i) : i.state === 'unmet'))
+  // What stops it stands in the heading.
+  const named = r.unmet.filter((i) => !stops(i) && i.state === 'unmet')
   return (
     <p class="small">
       <b>{reckoningTitle(r)}.</b>
-      {named.length === 0 ? '' : ` Unmet: ${named.map((i) => i.what).join('; ')}.`}
+      {named.length === 0 ? '' : ` ${named.map(notYet).join('. ')}.`}
     </p>
   )
 }
@@ -137,7 +140,9 @@ const Row = ({ row, frame, done = false }: { row: RemovalRow; frame: Frame; done
       </a>
       {row.address === null || row.address === row.name ? null : <p class="soft">{row.address}</p>}
       <p class="job-marks">
-        <b>{done && row.stage === 'boxed' ? 'Boxed' : STAGE_WORDS[row.stage]}</b>
+        <b>
+          {row.fell ? 'No go any more' : done && row.stage === 'boxed' ? 'Boxed' : STAGE_WORDS[row.stage]}
+        </b>
         {row.plannedOn === null ? (
           row.next === null ? null : (
             <span class="soft">no day planned</span>

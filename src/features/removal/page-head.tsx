@@ -14,7 +14,11 @@ export const Head = (p: RemovalProps) => {
     <header class="removal-head">
       <h1>{p.name}</h1>
       <p class="soft">
-        <b>{p.stage === 'go' && !p.goes ? 'No go any more: it no longer stands' : STAGE_WORDS[p.stage]}</b>
+        <b>
+          {p.stage === 'go' && (!p.goes || p.older !== null)
+            ? 'No go any more: it no longer stands'
+            : STAGE_WORDS[p.stage]}
+        </b>
         {job.address === undefined || job.address === p.name ? '' : ` · ${job.address}`}
         {job.plannedOn === undefined
           ? ''
@@ -34,10 +38,24 @@ export const Head = (p: RemovalProps) => {
           <b>Begun without a “go”</b>. {withoutGoWords(p.sheet) ?? 'Nobody has said why.'}
         </p>
       ) : null}
+      <UnmetThen unmet={p.sheet.work.withoutGo?.unmet ?? []} />
       <Came {...p} />
     </header>
   )
 }
+
+/** What was unmet when it was begun: it does not go away with the bees. */
+const UnmetThen = ({ unmet }: { unmet: readonly string[] }) =>
+  unmet.length === 0 ? null : (
+    <details class="caution">
+      <summary>What was unmet then: {unmet.length}</summary>
+      <ul class="unmet">
+        {unmet.map((words) => (
+          <li>{words}</li>
+        ))}
+      </ul>
+    </details>
+  )
 
 const Came = ({ colonies, path, sheet, stage, frame }: RemovalProps) => {
   if (colonies.length === 0) return null
@@ -91,18 +109,26 @@ const LeftToClose = ({ left, path }: { left: ClosingId[]; path: string }) => (
   </p>
 )
 
-const Decided = ({ sheet, frame, goes, stage }: RemovalProps) => {
+const Decided = ({ sheet, frame, goes, stage, colonies, older }: RemovalProps) => {
   const { decision: d, ended } = sheet
+  const past =
+    d?.is === 'go' &&
+    (older !== null ||
+      (stage === 'go' && !goes) ||
+      d.fell !== undefined ||
+      beganWithoutGo(sheet, colonies.length))
   return (
     <>
       {d === undefined ? null : (
         <p>
-          {stage === 'go' && !goes ? 'It was go' : <b>{DECIDE.find((c) => c.value === d.is)?.label}</b>},
-          decided by {d.by}, {dayWords(d.on, frame.today)}
+          {past ? 'It was go' : <b>{DECIDE.find((c) => c.value === d.is)?.label}</b>}, decided by {d.by},{' '}
+          {dayWords(d.on, frame.today)}
           {d.at === undefined ? '' : ` ${d.at}`}
-          {d.unmet.length === 0
-            ? ', with nothing on the list unmet'
-            : `, with ${d.unmet.length} unmet or not filled in`}
+          {past
+            ? ', before something changed'
+            : d.unmet.length === 0
+              ? ', with nothing on the list unmet'
+              : `, with ${d.unmet.length} unmet or not filled in`}
           {d.reason === undefined ? '.' : `: ${d.reason}`}
         </p>
       )}

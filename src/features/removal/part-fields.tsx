@@ -42,7 +42,15 @@ export const CallFields = ({ types, ...p }: Pick<PartFieldsProps, 'form' | 'fram
       with={{ what: { choices: [...removalTypes(types).map(hanging), ...NOT_A_TYPE] } }}
     />
     <p class="hint">Private: helpers see none of this.</p>
-    <Fields {...p} of={PART_FIELDS.job} show={[['name', 'phone'], 'address', ['plannedOn', 'plannedAt']]} />
+    <Fields
+      {...p}
+      of={PART_FIELDS.job}
+      show={[
+        ['name', 'phone'],
+        ['address', 'heightM'],
+        ['plannedOn', 'plannedAt'],
+      ]}
+    />
     <Folded legend="Photos, e-mail, the way in, and more" form={p.form} fields={LATER}>
       <Fields {...p} of={PART_FIELDS.job} show={LATER} />
     </Folded>
@@ -52,23 +60,14 @@ export const CallFields = ({ types, ...p }: Pick<PartFieldsProps, 'form' | 'fram
 /** One that has gone into something is what it has gone into. */
 const hanging = (c: Choice): Choice => (c.value === 'swarm' ? { ...c, hint: 'hanging free' } : c)
 
-const LATER = [
-  'photos',
-  'wayIn',
-  'email',
-  'told',
-  'heightM',
-  'sprayedNote',
-  'bystandersNote',
-  'calledOn',
-] as const
+const LATER = ['photos', 'wayIn', 'email', 'told', 'sprayedNote', 'bystandersNote', 'calledOn'] as const
 
 const SiteFields = (p: PartFieldsProps) => (
   <>
     <Fields
       {...p}
       of={PART_FIELDS.site}
-      show={['behind', 'hazards', 'old', 'temper', 'africanized', ['surface', 'sheathingMm'], 'where']}
+      show={['behind', 'hazards', 'temper', 'africanized', ['surface', 'sheathingMm'], 'where']}
     />
     {asksPrice('site', p.sheet) ? (
       <Group legend="The price, when you know it">

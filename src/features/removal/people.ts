@@ -6,6 +6,7 @@ import type { Sheet } from '../../records/index.ts'
 import { cuts } from './hazards.ts'
 import type { Facts, TickedId } from './item.ts'
 import { lookedHere, placeOf, samePlace } from './place.ts'
+import { writtenOnly } from './written.ts'
 
 /** Metres up to which somebody works from the ground: what is higher is climbed to, whatever was tapped (judgement). */
 const REACH_M = 2.5
@@ -14,8 +15,13 @@ const REACH_M = 2.5
 export const climbs = (s: Sheet): boolean =>
   (s.site.access !== undefined && s.site.access !== 'ground') || (s.site.heightM ?? 0) > REACH_M
 
-/** Eaves and roofs are not in reach: from the ground only where somebody has said how high they are. */
-const heightUnsaid = ({ site }: Sheet): boolean => site.type === 'roof' && site.heightM === undefined
+/** A roof lower than this was typed in the other unit (judgement). */
+const LEAST_ROOF_M = 1.8
+
+/** “From the ground” is tapped of a second floor too: it counts only where somebody has said how high the bees are. */
+const heightUnsaid = ({ site }: Sheet): boolean =>
+  site.access === 'ground' &&
+  (site.heightM === undefined || (site.type === 'roof' && site.heightM < LEAST_ROOF_M))
 
 const about = (s: Sheet, who: 'children' | 'allergic'): boolean => s.site.bystanders?.includes(who) === true
 
@@ -37,8 +43,6 @@ export const temperAsked = ({ site }: Sheet): Facts =>
 
 export const AS_TOLD: Record<TickedId, string> = {
   free: 'It hangs free in the open: nothing is opened, cut or unscrewed. In a wall, roof, floor, chimney or box it is a nest: change it at the call.',
-  lines:
-    'No electric wire, meter or pole within 3 m (10 ft) of bees, ladder or pole; or the supplier has made it dead.',
   'not-alone': 'Somebody within call all the time, with a telephone that works here.',
   'ladder-person': 'One works, one holds the ladder and looks. On a roof: held against a fall.',
   'sting-plan':
@@ -52,19 +56,22 @@ export const AS_TOLD: Record<TickedId, string> = {
   fierce:
     'Fierce or Africanized, or not known: everybody and every animal 100 m (330 ft) away or shut indoors, a car to get into, first or last light, two in full suits. Local rules decide whether they may be moved.',
   water: 'Water to drink and shade, for people in suits and for boxed bees.',
-  fire: 'Smoker on bare ground or metal, water beside it, never into a dry cavity or near dust.',
   droppings: 'Droppings or mould: a respirator (P100 or FFP3), wetted first, never swept dry.',
   insulation:
     'Insulation: respirator, gloves and goggles. Loose grey grains may be vermiculite with asbestos: leave it, and have it tested.',
   stopcock: 'A water pipe: find the stopcock and turn it once before the cut.',
-  kit: 'Veil, suit and gloves for everybody inside the line; boxes, frames, bands, queen clip, lidded chest, straps loaded.',
+  kit: 'Veil, suit, gloves for all inside the line. Smoker on bare ground, water beside it, never near dust. Boxes, bands, queen clip, chest, straps.',
+  notes: 'Looked again: what the notes say is not at this place. If it is, tap it where it is asked.',
 }
+
+/** What it takes for it to be so, as this job asks it. */
+export const toldOf = (id: TickedId, s: Sheet): string =>
+  id === 'notes' ? `${AS_TOLD.notes} Written, and not tapped: ${writtenOnly(s).join(', ')}.` : AS_TOLD[id]
 
 /** Why a ticked item is not asked at this job; undefined where it is. */
 export function notAsked(id: TickedId, s: Sheet): string | undefined {
   const { behind, hazards } = s.site
   if (id === 'free' && cuts(s)) return 'Not a swarm in the open.'
-  if (id === 'lines' && cuts(s) && !climbs(s)) return 'From the ground; what is behind it is looked for.'
   if (id === 'ladder-person' && s.site.access === 'ground' && !climbs(s) && !heightUnsaid(s))
     return 'Worked from the ground.'
   if (id === 'allergy' && !about(s, 'allergic')) return 'Nobody allergic named.'
@@ -73,6 +80,7 @@ export function notAsked(id: TickedId, s: Sheet): string | undefined {
   if (id === 'water' && cuts(s)) return 'Asked when it is opened, and nothing is opened without.'
   if (id === 'droppings' && hazards?.includes('droppings') !== true) return 'None seen.'
   if (id === 'insulation' && behind?.includes('insulation') !== true) return 'None found.'
+  if (id === 'notes' && writtenOnly(s).length === 0) return 'Nothing is written that is not tapped.'
   if (id === 'stopcock' && behind?.includes('water') !== true) return 'No water pipe found.'
   return undefined
 }
@@ -83,10 +91,6 @@ export function tickedFacts(id: TickedId, s: Sheet, today: string): Facts {
   if (not !== undefined) return { state: 'not-needed', why: not }
   if (id === 'ladder-person' && s.site.access === undefined && !climbs(s))
     return { state: 'unsaid', why: 'Not said yet how one gets to the bees.' }
-  const why =
-    id === 'ladder-person' && s.site.access === 'ground' && heightUnsaid(s)
-      ? `A roof or eaves from the ground? Type the height at the call. Otherwise: ${AS_TOLD[id]}`
-      : AS_TOLD[id]
   if (id === 'sting-plan' && s.job.address === undefined)
     return {
       state: 'unsaid',
@@ -96,16 +100,22 @@ export function tickedFacts(id: TickedId, s: Sheet, today: string): Facts {
   const { done, doneOn, doneAt } = s.check
   const here = doneAt !== undefined && samePlace(doneAt, placeOf(s))
   const ticked = doneOn === today && here && done?.includes(id) === true
-  return { state: ticked ? 'met' : 'unsaid', why }
+  if (!ticked && id === 'ladder-person' && heightUnsaid(s))
+    return {
+      state: 'unsaid',
+      why: `From the ground: how high are the bees? Type it at the call. Over 2.5 m (8 ft): ${AS_TOLD[id]}`,
+      moved: true,
+    }
+  return { state: ticked ? 'met' : 'unsaid', why: toldOf(id, s) }
 }
 
-export function bystandersAsked(s: Sheet): Facts {
-  if (lookedHere(s, 'bystanders')) return { state: 'met', why: 'Asked.' }
+export function bystandersAsked(s: Sheet, today: string): Facts {
+  if (lookedHere(s, 'bystanders', today)) return { state: 'met', why: 'Asked.' }
   return s.site.bystanders === undefined
     ? { state: 'unsaid', why: 'Who is about, and is anybody allergic? Ask in the house and next door.' }
     : {
         state: 'unsaid',
-        why: 'Who is about was asked of another address: ask here, and tap it again.',
+        why: 'Who is about was asked of another address, or days ago: ask in the house and next door, and tap it again.',
         moved: true,
       }
 }

@@ -1,13 +1,22 @@
 /** One part of a sheet as it was typed, held to what was there before, and saved. */
 import type { AppContext, PageDeps } from '../../app/index.ts'
 import { type FieldProblem, fieldsIn, one, type Typed } from '../../forms/index.ts'
-import { type Check, GRAVE, HAZARDS, type Sheet, WHY_GONE, withoutGo } from '../../records/index.ts'
+import {
+  beginsIn,
+  type Check,
+  GRAVE,
+  HAZARDS,
+  hasBegun,
+  type Sheet,
+  WHY_GONE,
+  withoutGo,
+} from '../../records/index.ts'
 import { timeIn } from '../../time-of-day.ts'
 import { unmetWords } from './decide.ts'
 import { decide } from './decide-form.ts'
-import { WITHOUT_GO_FIELDS } from './fields.ts'
+import { THAT_DAY, WITHOUT_GO_FIELDS } from './fields.ts'
 import { asksPrice, sheetTyped, withPrice, withTemper } from './form.ts'
-import { goneField, goneFrom, stays, type Whys, withNoted } from './grave.ts'
+import { goneField, goneFrom, stays, type Whys, whyFits, withNoted } from './grave.ts'
 import { TICKED } from './item.ts'
 import { notAsked } from './people.ts'
 import { ASKED, placeOf, samePlace, stamped } from './place.ts'
@@ -15,7 +24,6 @@ import { momentNow, type Saved, stampOf } from './sheet-handlers.ts'
 import { showSheet } from './show.tsx'
 import { isShort, type Part } from './stage.ts'
 import { clashOf, reckoningOf, startOf, stoodOn, wentAhead } from './view.ts'
-import { hasBegun } from './without-go.ts'
 import { GRAVE_WORDS } from './words.ts'
 
 /** Times a button can set to now. */
@@ -51,12 +59,21 @@ export function savePart(
 ): Response | Promise<Response> {
   const { typed, opens } = withNow(c, deps, came)
   const { last } = saved
-  const shown = deps.store.removals.version(saved.id, Number(one(typed, 'version')))?.sheet ?? last.sheet
+  const shown = deps.store.removals.version(saved.id, Number(one(typed, 'version')))?.sheet
+  if (shown === undefined) return unknownForm(c, deps, saved, part, typed)
   const read = partTyped(c, part, last.sheet, typed)
-  const sheet = stamped(read.sheet, shown, ASKED[part] ?? [])
-  if (part === 'check') sheet.check = tickedNow(c, sheet, shown, one(typed, 'shownOn'))
+  const sheet = stamped(read.sheet, shown, ASKED[part] ?? [], c.var.frame.today)
+  if (part === 'check') {
+    // Seen near once, it stays near until its supplier has been there, whatever day the form is of.
+    if (sheet.check.wires === 'near') sheet.site = { ...sheet.site, nearWires: true }
+    sheet.check = tickedNow(c, sheet, shown, one(typed, 'shownOn'))
+  }
   const whys = whysTyped(typed)
-  const problems = [...read.problems, ...ofPhotos, ...goneProblems(last.sheet, sheet, whys)]
+  const problems = [
+    ...read.problems,
+    ...ofPhotos,
+    ...goneProblems(last.sheet, sheet, whys, c.var.frame.today),
+  ]
   if (problems.length > 0) return showSheet(c, deps, saved, { part, typed, problems })
   const clash = clashOf(c, deps, part, saved, Number(one(typed, 'version')), sheet)
   if (clash !== null) return showSheet(c, deps, saved, { part, typed, clash })
@@ -106,15 +123,17 @@ const both = (read: ReturnType<typeof sheetTyped>, more: typeof read): typeof re
 /** What was ticked, and the day and place it is of: a form that lay open over night, or for another house, says nothing. */
 function tickedNow(c: AppContext, { check, ...s }: Sheet, shown: Sheet, shownOn: string): Check {
   const { today } = c.var.frame
+  const { wires, ...rest } = check
   const here = placeOf({ ...s, check })
-  const stale = (shownOn !== '' && shownOn !== today) || !samePlace(placeOf(shown), here)
+  const stale = shownOn !== today || !samePlace(placeOf(shown), here)
   const on = check.on ?? s.job.plannedOn ?? today
   // What is not asked is not ticked in advance.
   const done = check.done?.filter(
     (d) => !TICKED.some((t) => t === d && notAsked(t, { ...s, check }) !== undefined),
   )
   return {
-    ...check,
+    ...rest,
+    ...(wires === undefined || stale ? {} : { wires }),
     on,
     ...(done === undefined ? {} : { done: stale ? [] : done }),
     doneOn: today,
@@ -126,7 +145,7 @@ function tickedNow(c: AppContext, { check, ...s }: Sheet, shown: Sheet, shownOn:
 const whysTyped = (typed: Typed): Whys =>
   Object.fromEntries(
     GRAVE.flatMap((what) => {
-      const why = WHY_GONE.find((w) => w === one(typed, goneField(what)))
+      const why = WHY_GONE.find((w) => w === one(typed, goneField(what)) && whyFits(what, w))
       return why === undefined ? [] : [[what, why]]
     }),
   )
@@ -158,9 +177,12 @@ function withReason(c: AppContext, deps: PageDeps, before: Sheet, after: Sheet, 
   const { today } = c.var.frame
   // Boxed when nothing stands any more: what came to light since, or another day, is answered for once.
   const boxes = hasBegun(before) && before.work.boxedAt === undefined && after.work.boxedAt !== undefined
-  const day = one(typed, 'now').startsWith('boxedAt') ? today : (after.work.on ?? today)
-  const wentOn = boxes && after.work.withoutGo === undefined && !stoodOn(c, deps, after, day)
-  if (!wentOn && (!hasBegun(after) || hasBegun(before))) return after
+  const now = one(typed, 'now').startsWith('boxedAt')
+  const day = now ? today : (after.work.on ?? today)
+  // Boxed by hand on a job that was opened on another day: on which day is asked, and not taken from what stood in the form.
+  const thatDay = now || day === today || one(typed, 'withoutGo.why') === THAT_DAY
+  const wentOn = boxes && after.work.withoutGo === undefined && !(thatDay && stoodOn(c, deps, after, day))
+  if (!wentOn && !beginsIn(before, after)) return after
   const on = [after.work.on ?? today].filter((day) => day <= today)[0] ?? today
   if (!wentOn && wentAhead(c, deps, after, on)) return underGo(c, deps, after)
   const { raw } = fieldsIn(WITHOUT_GO_FIELDS, typed, c.var.frame.units, 'withoutGo.')
@@ -170,6 +192,19 @@ function withReason(c: AppContext, deps: PageDeps, before: Sheet, after: Sheet, 
     unmet: unmetWords(reckoningOf(c, deps, after)),
   })
   return said.success ? { ...after, work: { ...after.work, withoutGo: said.data } } : null
+}
+
+/** A form of a version that is not here (a phone keeps two): nobody knows what it showed, so what was seen is asked again. */
+function unknownForm(
+  c: AppContext,
+  deps: PageDeps,
+  saved: Saved,
+  part: Part,
+  typed: Typed,
+): Response | Promise<Response> {
+  const blank = Object.fromEntries([...(ASKED[part] ?? []), 'done', 'wires'].map((field) => [field, []]))
+  const message = 'The sheet was changed since this form was opened: read it, and tap what is so now.'
+  return again(c, deps, saved, part, { ...typed, ...blank }, [{ field: '', message }])
 }
 
 /** The same form again, over what has just been saved. */
@@ -194,14 +229,14 @@ function barredFrom(c: AppContext, deps: PageDeps, sheet: Sheet): string | null 
 }
 
 /** What can kill is not taken off by a tap: a hazard that is here only once its trade has cleared it, anything else with a reason. */
-function goneProblems(before: Sheet, after: Sheet, whys: Whys): FieldProblem[] {
-  const held = stays(before, after)
+function goneProblems(before: Sheet, after: Sheet, whys: Whys, today: string): FieldProblem[] {
+  const held = stays(before, after, today)
   return goneFrom(before, after).flatMap((what) => {
     if (held.some((h) => h === what))
       return [
         {
           field: (HAZARDS as readonly string[]).includes(what) ? 'hazards' : 'behind',
-          message: `cannot lose “${GRAVE_WORDS[what]}” by a tap: write down in the list who of the trade has cleared it, then take it off. Another place has a sheet of its own`,
+          message: `stays: “${GRAVE_WORDS[what]}” was seen here, and nothing is opened until its trade has been. Another place has a sheet of its own`,
         },
       ]
     return whys[what] === undefined

@@ -8,23 +8,29 @@ import {
   unknownPage,
   withPhotos,
 } from '../../app/index.ts'
-import type { Typed } from '../../forms/index.ts'
+import type { FieldProblem, Typed } from '../../forms/index.ts'
 import type { Sheet } from '../../records/index.ts'
 import type { SavedSheet } from '../../store/index.ts'
 import { timeIn } from '../../time-of-day.ts'
-import type { Known } from './decide.ts'
+import type { Known } from './second.ts'
 import { sheetIn } from './view.ts'
 
 export type Saved = SavedSheet & { id: string; path: string }
-type Handler = (c: AppContext, saved: Saved, typed: Typed) => Response | Promise<Response>
+type Handler = (
+  c: AppContext,
+  saved: Saved,
+  typed: Typed,
+  ofPhotos: FieldProblem[],
+) => Response | Promise<Response>
 
 export const onSheet =
   (deps: PageDeps) =>
   (handler: Handler) =>
   async (c: AppContext): Promise<Response> => {
-    const typed = c.req.method === 'POST' ? (await withPhotos(c, deps, await typedIn(c))).typed : {}
+    const came =
+      c.req.method === 'POST' ? await withPhotos(c, deps, await typedIn(c)) : { typed: {}, problems: [] }
     const saved = sheetIn(c, deps)
-    return saved === null ? unknownPage(c) : handler(c, saved, typed)
+    return saved === null ? unknownPage(c) : handler(c, saved, came.typed, came.problems)
   }
 
 /** Who is who at a job: whoever writes and decided, everybody of the yard as far as it is known here, and who may sign. */
@@ -39,6 +45,7 @@ export function knownAt(c: AppContext, deps: PageDeps, s: Sheet, saved: SavedShe
       ...(saved?.versions.map((v) => v.savedBy) ?? []),
       ...(s.check.seconds?.map((x) => x.by) ?? []),
     ],
+    accounts: [signedIn(c), ...accounts.map((a) => a.name)],
     open: accounts.filter((a) => a.open).map((a) => a.name),
   }
 }

@@ -2,17 +2,17 @@
 import type { AppContext, PageDeps } from '../../app/index.ts'
 import { signedIn } from '../../app/index.ts'
 import type { Problem } from '../../journal/index.ts'
-import type { Grave, Sheet } from '../../records/index.ts'
+import { beginsIn, type Grave, type Sheet } from '../../records/index.ts'
 import type { SavedSheet } from '../../store/index.ts'
 import { beforeCut, type Reckoning } from './before-cut.ts'
-import { clearanceProblems, decisionProblems, secondProblems } from './decide.ts'
-import { goneFrom, stays } from './grave.ts'
+import { clearanceProblems, decisionProblems } from './decide.ts'
+import { goneFrom, stays, whyFits } from './grave.ts'
 import { hazardsFound } from './hazards.ts'
 import { HEAT_AT_START } from './heat.ts'
 import { placeOf, samePlace } from './place.ts'
+import { secondProblems } from './second.ts'
 import { knownAt, momentNow } from './sheet-handlers.ts'
 import { blanksNow, stoodOn, wentAhead } from './view.ts'
-import { hasBegun } from './without-go.ts'
 import { GRAVE_WORDS, HAZARD_WORDS, showsIn } from './words.ts'
 
 /**
@@ -25,18 +25,23 @@ export function sentProblems(
   known: Sheet,
   sent: Sheet,
   found: SavedSheet | null,
+  /** Photos that the sheet names and that have not come. */
+  absent: ReadonlySet<string>,
 ): string[] {
   const { today } = c.var.frame
   const people = knownAt(c, deps, sent, found)
   const reckoned = (day: string): Reckoning =>
     beforeCut(sent, deps.store.protocol(), showsIn(c.var.frame.units), day)
   const said: string[] = []
-  for (const x of fresh(known.check.clearances, sent.check.clearances))
-    said.push(
-      ...lines(`The clearance of “${HAZARD_WORDS[x.hazard]}”`, clearanceProblems(x, sent, people, today)),
-    )
+  for (const x of fresh(known.check.clearances, sent.check.clearances)) {
+    const about = `The clearance of “${HAZARD_WORDS[x.hazard]}”`
+    said.push(...lines(about, clearanceProblems(x, sent, people, today)))
+    if (x.photo !== undefined && absent.has(x.photo)) said.push(`${about}: its photo has not come`)
+  }
   for (const x of fresh(known.check.seconds, sent.check.seconds)) {
     const about = `The second person for “${x.of}”`
+    // Only this server hears a passphrase, and then it knows the line.
+    if (x.account === true) said.push(`${about}: an account is confirmed with its passphrase, with signal`)
     said.push(...lines(about, secondProblems(x, sent, people)))
     if (x.on > today) said.push(`${about}: the day is in the future`)
     if (!isSignable(x.item, reckoned(x.on))) said.push(`${about}: no second person can sign for that`)
@@ -76,7 +81,7 @@ function begunProblems(c: AppContext, deps: PageDeps, known: Sheet, sent: Sheet)
       : [
           'What was begun without a “go” is signed by somebody else than who sends it, or of a day that has not come',
         ]
-  if (!hasBegun(sent) || hasBegun(known)) return []
+  if (!beginsIn(known, sent)) return []
   const day = work.on ?? decision?.on ?? today
   const { underGo } = work
   const when = (x: { on: string; at: string }): string => `${x.on} ${x.at}`
@@ -102,11 +107,13 @@ function fresh<T>(known: readonly T[] | undefined, sent: readonly T[] | undefine
 }
 
 /** What was taken off with no word, or against the rules; nothing where all of it was said. */
-export function goneUnsaid(last: Sheet, merged: Sheet): string[] {
+export function goneUnsaid(last: Sheet, merged: Sheet, today: string): string[] {
   // What its trade cleared on the same phone counts.
   const before: Sheet = { ...last, check: { ...last.check, clearances: merged.check.clearances ?? [] } }
-  const said = fresh(last.site.noted, merged.site.noted).filter((n) => n.is === 'gone' && n.why !== undefined)
-  const held: readonly Grave[] = stays(before, merged)
+  const said = fresh(last.site.noted, merged.site.noted).filter(
+    (n) => n.is === 'gone' && n.why !== undefined && whyFits(n.what, n.why),
+  )
+  const held: readonly Grave[] = stays(before, merged, today)
   return goneFrom(last, merged)
     .filter((what) => held.includes(what) || !said.some((n) => n.what === what))
     .map((what) => GRAVE_WORDS[what])
@@ -116,9 +123,14 @@ export function goneUnsaid(last: Sheet, merged: Sheet): string[] {
 export function withKept(last: Sheet, merged: Sheet): Sheet {
   const noted = [...(last.site.noted ?? []), ...fresh(last.site.noted, merged.site.noted)].slice(-80)
   const why = last.work.withoutGo ?? merged.work.withoutGo
+  const near = last.site.nearWires === true || merged.site.nearWires === true || merged.check.wires === 'near'
   return {
     ...merged,
-    site: { ...merged.site, ...(noted.length === 0 ? {} : { noted }) },
+    site: {
+      ...merged.site,
+      ...(near ? { nearWires: true as const } : {}),
+      ...(noted.length === 0 ? {} : { noted }),
+    },
     work: { ...merged.work, ...(why === undefined ? {} : { withoutGo: why }) },
   }
 }

@@ -6,6 +6,7 @@ import { problemsOf } from '../../journal/index.ts'
 import { EMPTY_SHEET, mergeSheets, type Sheet, sheet } from '../../records/index.ts'
 import { partLabel } from './form.ts'
 import { goneFrom, withNoted } from './grave.ts'
+import { asSeenHere } from './seen-here.ts'
 import { momentNow } from './sheet-handlers.ts'
 import { PARTS, type Part } from './stage.ts'
 import { fallenNow, goneUnsaid, honest, sentProblems, withKept } from './sync-judge.ts'
@@ -36,6 +37,7 @@ export function removalSync(deps: PageDeps): Hono<Env> {
     if (!parsed.success) return c.json({ problems: problemsOf(parsed.error, body) }, 422)
     const { id, base, over } = parsed.data
     const { removals } = deps.store
+    const absent = await absentOf(deps, parsed.data.sheet)
     const found = removals.get(id)
     const known = base === 0 ? EMPTY_SHEET : removals.version(id, base)?.sheet
     if (found === null && base > 0) return refuse('is erased here: nothing of it can be kept any more')
@@ -50,16 +52,21 @@ export function removalSync(deps: PageDeps): Hono<Env> {
       return refuse(`${last.savedBy} saved something else meanwhile: ${clashes.map(wordsOf).join(', ')}`)
     const before = last?.sheet ?? EMPTY_SHEET
     const merged = withKept(before, both)
-    const gone = goneUnsaid(before, merged)
+    const gone = goneUnsaid(before, merged, c.var.frame.today)
     if (gone.length > 0)
       return refuse(`takes off what no trade has cleared, or without saying why: ${gone.join(', ')}`)
-    const wrong = sentProblems(c, deps, known, parsed.data.sheet, found)
+    const wrong = sentProblems(c, deps, known, parsed.data.sheet, found, absent)
     if (wrong.length > 0) return refuse(wrong.join('. '))
     const stamp = { savedAt: deps.clock().toISOString(), savedBy: signedIn(c) }
     const result = removals.save(
       id,
       last?.version ?? 0,
-      honest(fallenNow(c, deps, noticed(before, merged)), deps.clock().toISOString()),
+      asSeenHere(c, deps, {
+        id,
+        known,
+        merged: honest(fallenNow(c, deps, noticed(before, merged)), deps.clock().toISOString()),
+        found,
+      }),
       stamp,
     )
     if (!result.ok)
@@ -82,6 +89,13 @@ export function removalSync(deps: PageDeps): Hono<Env> {
     }
   })
   return app
+}
+
+/** Photos of papers that are named and not here: a phone sends them before the sheet. */
+async function absentOf(deps: PageDeps, { check }: Sheet): Promise<Set<string>> {
+  const named = (check.clearances ?? []).flatMap((x) => x.photo ?? [])
+  const there = await Promise.all(named.map((id) => deps.photos.find(id)))
+  return new Set(named.filter((_, i) => there[i] === null))
 }
 
 /** 'site.temper' as its label. */

@@ -3,9 +3,9 @@
 import type { FormState } from '../../forms/index.ts'
 import type { Frame } from '../../parts/index.ts'
 import type { TradeHazard } from '../../records/index.ts'
-import { type Reckoning, stops } from './before-cut.ts'
+import { notYet, type Reckoning, stops } from './before-cut.ts'
 import type { Item, ItemId } from './item.ts'
-import { ClearForm, SecondLink } from './small-form.tsx'
+import { ClearForm } from './small-form.tsx'
 import type { Part } from './stage.ts'
 import { ITEM_STATE, RECKONING_NOTE, reckoningTitle } from './words.ts'
 
@@ -21,6 +21,8 @@ interface UnmetProps {
   above: boolean
   /** A swarm that hangs free. */
   short: boolean
+  /** The wall in words: '4 Invented Row, left of the porch'. */
+  place: string
 }
 
 /** Which part's form meets it, and which field there. */
@@ -32,6 +34,7 @@ const MET_AT: Partial<Record<ItemId, { part: Part; field: string }>> = {
   'cut-depth': { part: 'check', field: 'cutMm' },
   bystanders: { part: 'job', field: 'bystanders' },
   temper: { part: 'site', field: 'temper' },
+  wires: { part: 'check', field: 'wires' },
   'without-go': { part: 'work', field: 'openedAt' },
   sprayed: { part: 'job', field: 'sprayed' },
   caller: { part: 'agreement', field: 'hourly' },
@@ -60,6 +63,7 @@ export const UnmetList = (p: UnmetProps) => {
           <Lines {...p} items={below} />
         </details>
       )}
+      <Seconds items={r.unmet} path={p.path} />
       <Signed items={r.items.filter((i) => i.state === 'signed')} />
       <p class="small">{RECKONING_NOTE}</p>
     </section>
@@ -67,15 +71,21 @@ export const UnmetList = (p: UnmetProps) => {
 }
 
 const askedLater = (later: number, here: number, above: boolean): string =>
-  `${later === 1 ? 'One' : later}${here === 0 ? '' : ' more'} asked ${above ? 'below' : 'before the cut'}; a second person can sign for what is not so`
+  `${later === 1 ? 'One' : later}${here === 0 ? '' : ' more'} asked ${above ? 'below: tap each when it is so' : 'before the cut'}`
 
-const Lines = ({ items, frame, path, refused, short }: UnmetProps & { items: Item[] }) =>
+const Lines = ({ items, frame, path, refused, short, place }: UnmetProps & { items: Item[] }) =>
   items.length === 0 ? null : (
     <ul class="unmet">
       {items.map((i) => (
-        <li>
+        <li class={stops(i) ? 'stops' : undefined}>
           <Line item={i} path={path} short={short} />
-          <Way item={i} frame={frame} path={path} form={refused?.id === i.id ? refused.form : null} />
+          <Way
+            item={i}
+            frame={frame}
+            path={path}
+            place={place}
+            form={refused?.id === i.id ? refused.form : null}
+          />
         </li>
       ))}
     </ul>
@@ -85,11 +95,12 @@ const Line = ({ item: i, path, short }: { item: Item; path: string; short: boole
   const at = metAt(i, short)
   return (
     <>
+      {stops(i) ? <span class="stop-mark">Stop</span> : null}{' '}
       {at === undefined ? (
-        <strong>{i.what}</strong>
+        <strong>{notYet(i)}</strong>
       ) : (
         <a class="tall" href={`${path}/${at.part}#f-${at.field}`}>
-          <strong>{i.what}</strong>
+          <strong>{notYet(i)}</strong>
         </a>
       )}
       {i.state === 'unsaid' && i.moved !== true ? '' : `: ${i.why}`}{' '}
@@ -99,6 +110,25 @@ const Line = ({ item: i, path, short }: { item: Item; path: string; short: boole
         <span class="unseen">({ITEM_STATE[i.state]})</span>
       )}
     </>
+  )
+}
+
+/** One way for all that is not so, and not beside each: to have it so is what is meant first. */
+const Seconds = ({ items, path }: { items: readonly Item[]; path: string }) => {
+  const able = items.filter((i) => i.weight === 'second')
+  return able.length === 0 ? null : (
+    <details>
+      <summary>Something cannot be met: a second person signs for it</summary>
+      <ul class="unmet">
+        {able.map((i) => (
+          <li>
+            <a class="tall" href={`${path}/second?item=${i.id}`}>
+              {i.what}
+            </a>
+          </li>
+        ))}
+      </ul>
+    </details>
   )
 }
 
@@ -114,17 +144,16 @@ const Way = ({
   frame,
   path,
   form,
+  place,
 }: {
   item: Item
   frame: Frame
   path: string
+  place: string
   form: FormState | null
 }) => {
   const hazard = i.id.startsWith('trade-') ? (i.id.slice('trade-'.length) as TradeHazard) : null
-  return (
-    <>
-      {hazard === null ? null : <ClearForm hazard={hazard} frame={frame} path={path} form={form} />}
-      {i.weight !== 'second' ? null : <SecondLink item={i.id} path={path} />}
-    </>
+  return hazard === null ? null : (
+    <ClearForm hazard={hazard} frame={frame} path={path} form={form} place={place} />
   )
 }

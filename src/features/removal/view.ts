@@ -64,6 +64,7 @@ export function rowOf(
 ): RemovalRow {
   const stage: Stage = stageOf(sheet, colonies.length)
   const reckoned = isOver(stage) || stage === 'worked' ? null : reckoningOf(c, deps, sheet)
+  const fell = stage === 'go' && sheet.work.openedAt === undefined && !startOf(c, deps, sheet).goes
   // Early on most of the list is simply not said yet.
   const early = stage === 'called' || stage === 'looked-at'
   const reckoning = early && reckoned?.says !== 'refuse' ? null : reckoned
@@ -74,10 +75,15 @@ export function rowOf(
     plannedOn: sheet.job.plannedOn ?? null,
     plannedAt: sheet.job.plannedAt ?? null,
     stage,
+    fell,
     reckoning,
     // Of what is long over only what somebody has said.
-    begun: withoutGoWords(sheet) ?? (beganWithoutGo(sheet) && !isOver(stage) ? 'Nobody has said why.' : null),
-    next: nextStep(id, sheet, colonies),
+    begun:
+      withoutGoWords(sheet) ??
+      (beganWithoutGo(sheet, colonies.length) && (!isOver(stage) || stage === 'boxed')
+        ? 'Nobody has said why.'
+        : null),
+    next: fell ? { part: 'check', href: `${removalPath(id)}/check#now` } : nextStep(id, sheet, colonies),
     colonies: colonyLinks(deps, colonies),
   }
 }

@@ -2,28 +2,8 @@
  * Work that was begun although no “go” stood. What happened is not refused: it is kept with a name and a reason, and stays
  * unmet for as long as the sheet is there.
  */
-import type { Sheet, WithoutGo } from '../../records/index.ts'
+import { hasBegun, type Sheet, type WithoutGo } from '../../records/index.ts'
 import type { Facts } from './item.ts'
-
-/** Something was opened, boxed or taken, as far as the sheet says. Who came, looked and left has begun nothing. */
-export const hasBegun = ({ work: w }: Sheet): boolean =>
-  [
-    w.openedAt,
-    w.boxedAt,
-    w.queen,
-    w.queenFoundAt,
-    w.brood,
-    w.broodCare,
-    w.queenCells,
-    w.bees,
-    w.deadBeesKg,
-    w.tiedComb,
-    w.sealed,
-    w.cleaned,
-    w.closedUp,
-    w.onTheWay,
-    w.boxHours,
-  ].some((said) => said !== undefined)
 
 /** Begun, and no “go” of that day stands behind it. `colonies`: how many came of it; bees come of what was begun. */
 export const beganWithoutGo = (s: Sheet, colonies = 0): boolean => {
@@ -36,6 +16,7 @@ export const WITHOUT_GO_WORDS: Record<WithoutGo['why'], string> = {
   'said-aloud': 'Go was said aloud, not tapped',
   'could-not-wait': 'It could not wait',
   'open-already': 'It was open already',
+  'sent-later': 'Its “go” came here only afterwards',
 }
 
 /** 'It could not wait: boards down (Ines, 2026-06-12 09:10)'; null where nobody has said. */

@@ -20,13 +20,16 @@ import {
   type TradeHazard,
   VACUUMS,
   WHY_GONE,
+  WIRES,
   WITHOUT_GO,
 } from '../../records/index.ts'
 import { type Choice, depth, temperature, type Units } from '../../words/index.ts'
-import { type Reckoning, stops } from './before-cut.ts'
+import { notYet, type Reckoning, stops } from './before-cut.ts'
 import type { ClosingId } from './closing.ts'
 import type { Shows } from './forecast.ts'
+import { whyFits } from './grave.ts'
 import type { Item, TickedId } from './item.ts'
+import { NONE_FOUND } from './none-found.ts'
 import type { Part, Stage } from './stage.ts'
 import { WITHOUT_GO_WORDS } from './without-go.ts'
 
@@ -74,7 +77,11 @@ export const BEHIND_IT: Choice[] = [
 ]
 
 export const HAZARD: Choice[] = [
-  LOOKED_NONE,
+  ...choices(NONE_FOUND, {
+    'none-new': ['None', 'built after 1980'],
+    'none-tested': ['None', 'old, but tested'],
+    'none-untouched': ['None', 'old, not cut into'],
+  }),
   ...choices(HAZARDS, {
     asbestos: 'Asbestos suspected',
     'lead-paint': 'Lead paint suspected',
@@ -103,8 +110,14 @@ export const YES_NO: Choice[] = [
 
 export const VACUUM: Choice[] = choices(VACUUMS, {
   none: ['No vacuum', 'brush, smoke'],
-  'bee-vacuum': ['Bee vacuum', 'airflow down, soft box'],
-  'shop-vacuum': ['Shop vacuum', 'straight onto bees'],
+  'bee-vacuum': ['Bee vacuum', 'gentle, soft box'],
+  'shop-vacuum': ['Shop vac', 'kills bees'],
+})
+
+export const WIRES_NEAR: Choice[] = choices(WIRES, {
+  none: 'No',
+  near: 'Yes',
+  unknown: 'Not known',
 })
 
 export const DECIDE: Choice[] = choices(DECISIONS, {
@@ -131,7 +144,6 @@ export const CLEAN: Choice[] = [
 
 export const TICKS: Record<TickedId, string> = {
   free: 'It hangs free in the open',
-  lines: 'No wires within 3 m (10 ft)',
   'not-alone': 'Somebody within call',
   'ladder-person': 'Second person at the ladder',
   'sting-plan': 'Plan for stings said aloud',
@@ -140,11 +152,11 @@ export const TICKS: Record<TickedId, string> = {
   exclusion: 'Area kept clear',
   fierce: 'Distance and hour for fierce bees',
   water: 'Water and shade',
-  fire: 'Smoker cannot set fire',
   droppings: 'Respirator for droppings',
   insulation: 'Respirator for insulation',
   stopcock: 'Stopcock found',
-  kit: 'Clothing and tools for all',
+  kit: 'Clothing, smoker and tools',
+  notes: 'What was written is not here',
 }
 
 export const HAZARD_WORDS: Record<TradeHazard, string> = {
@@ -155,6 +167,7 @@ export const HAZARD_WORDS: Record<TradeHazard, string> = {
   asbestos: 'Asbestos',
   'lead-paint': 'Lead paint',
   'weak-structure': 'Weak boards or beams',
+  'near-wires': 'Wires near bees or ladder',
 }
 
 export const TRADE_WORDS: Record<Trade, string> = {
@@ -181,6 +194,7 @@ export const GRAVE_WORDS: Record<Grave, string> = {
   nest: 'A nest that is opened',
   droppings: 'Droppings or mould',
   insulation: 'Insulation',
+  water: 'Water pipe',
 }
 
 const GONE: Choice[] = choices(WHY_GONE, {
@@ -190,11 +204,13 @@ const GONE: Choice[] = choices(WHY_GONE, {
   elsewhere: 'That was another place',
 })
 
-/** Why a thing is off the sheet: nobody takes people out, and a pipe does not leave. */
-export const goneChoices = (what: Grave): Choice[] =>
-  GONE.filter((c) => c.value !== (Object.hasOwn(HAZARD_WORDS, what) ? 'left' : 'removed'))
+/** Why a thing is off the sheet. */
+export const goneChoices = (what: Grave): Choice[] => GONE.filter((c) => whyFits(what, c.value))
 
-export const BEGUN: Choice[] = choices(WITHOUT_GO, WITHOUT_GO_WORDS)
+export const BEGUN: Choice[] = choices(
+  WITHOUT_GO.filter((why) => why !== 'sent-later'),
+  WITHOUT_GO_WORDS,
+)
 
 /** What is seen is no removal type yet, or none at all. */
 export const NOT_A_TYPE: Choice[] = [
@@ -295,14 +311,13 @@ export const showsIn = (units: Units): Shows => ({
   depth: (mm) => depth(mm, units),
 })
 
-/** '1 thing stops it', '2 to be met first', '15 not filled in yet': what there is of them. */
+/** '2 more to be met first', '15 not filled in yet': what there is of them beside what stops it. */
 function counted(r: Reckoning): string[] {
   const stopping = r.unmet.filter(stops).length
   const unsaid = r.unmet.filter((i) => i.state === 'unsaid').length
   const unmet = r.unmet.length - stopping - unsaid
   return [
-    stopping === 0 ? '' : stopping === 1 ? '1 thing stops it' : `${stopping} things stop it`,
-    unmet === 0 ? '' : `${unmet} to be met first`,
+    unmet === 0 ? '' : `${unmet}${stopping === 0 ? '' : ' more'} to be met first`,
     unsaid === 0 ? '' : `${unsaid} not filled in yet`,
   ].filter(Boolean)
 }
@@ -311,7 +326,7 @@ function counted(r: Reckoning): string[] {
 export function reckoningTitle(r: Reckoning): string {
   switch (r.says) {
     case 'refuse':
-      return `Refuse, as it stands: ${counted(r).join('; ')}`
+      return ['Stop', r.unmet.filter(stops).map(notYet).join('. '), ...counted(r)].filter(Boolean).join('. ')
     case 'wait':
       return `Wait: ${counted(r).join('; ')}`
     case 'nothing-unmet':

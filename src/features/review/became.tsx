@@ -1,6 +1,6 @@
 /** What became of them, by kind: the answer of the review, its picture, and the numbers behind it. */
 import { REMOVAL_TYPES } from '../../journal/index.ts'
-import { Counted, PlotArea, Reading, Wide } from '../../parts/index.ts'
+import { Counted, Numbers, PlotArea, Reading, Wide } from '../../parts/index.ts'
 import { FEW, FEW_MEANS, sameNameReading, sameNames } from '../../words/index.ts'
 import { stackEnd } from './chart-data.ts'
 import { fatesReading } from './fates.ts'
@@ -169,22 +169,11 @@ const COLUMNS = ['movedOut', 'lost', 'united', 'stillHere'] as const
 /** Shares by each day, with limits. */
 const Table = ({ of: p, groups }: { of: ReviewProps; groups: readonly Group[] }) => (
   <Wide label="What became of them, by kind and day">
-    <table class="numbers">
-      <thead>
-        <tr>
-          <th scope="col">Kind</th>
-          <th scope="col">by day</th>
-          {COLUMNS.map((c) => (
-            <th scope="col">{STACK_WAYS[c]}</th>
-          ))}
-        </tr>
-      </thead>
-      <tbody>
-        {groups.flatMap((g) =>
-          OUTCOME_DAYS.map((day, i) => <Row of={p} group={g} day={day} first={i === 0} />),
-        )}
-      </tbody>
-    </table>
+    <Numbers heads={['Kind', 'by day', ...COLUMNS.map((c) => STACK_WAYS[c])]}>
+      {groups.flatMap((g) =>
+        OUTCOME_DAYS.map((day, i) => <Row of={p} group={g} day={day} first={i === 0} />),
+      )}
+    </Numbers>
   </Wide>
 )
 

@@ -1,5 +1,6 @@
 /** Which colonies, compared by what: a form whose answers stand in the address. */
 
+import { Select } from '../../parts/index.ts'
 import { narrows } from './choice.ts'
 import { COHORTS, type Cohort } from './cohort.ts'
 import type { ReviewProps } from './part-props.ts'
@@ -19,7 +20,7 @@ export const Choose = (p: ReviewProps) => {
           name="by"
           label="Compare by"
           value={choice.by}
-          options={COHORTS.map((c): [string, string] => [c, COHORT_WORDS[c]])}
+          options={COHORTS.map((c) => [c, COHORT_WORDS[c]] as const)}
         />
         <Select
           name="united"
@@ -74,26 +75,10 @@ const Only = ({ cohort, of }: { cohort: Cohort; of: ReviewProps }) => {
       name={cohort}
       label={`${word.charAt(0).toUpperCase()}${word.slice(1)}`}
       value={chosen}
-      options={[
-        ['', 'all'],
-        ...all.map((name): [string, string] => [name, groupName(cohort, name, of.naming)]),
-      ]}
+      options={[['', 'all'], ...all.map((name) => [name, groupName(cohort, name, of.naming)] as const)]}
     />
   )
 }
-
-const Select = (p: { name: string; label: string; value: string; options: [string, string][] }) => (
-  <label>
-    {p.label}
-    <select name={p.name}>
-      {p.options.map(([value, label]) => (
-        <option value={value} selected={value === p.value}>
-          {label}
-        </option>
-      ))}
-    </select>
-  </label>
-)
 
 const DayOf = (p: { name: string; label: string; value: string; max: string }) => (
   <label>

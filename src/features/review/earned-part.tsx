@@ -1,6 +1,6 @@
 /** What jobs earn, by kind; and how many called the yard back. Shown only to those who may see costs. */
 
-import { Part, Reading, Wide } from '../../parts/index.ts'
+import { Numbers, Part, Reading, Wide } from '../../parts/index.ts'
 import { earnedReading, ratesReading } from './job-money.ts'
 import type { ReviewProps } from './part-props.ts'
 import { typeName } from './words.ts'
@@ -24,40 +24,29 @@ export const EarnedPart = (p: ReviewProps) => {
         <>
           <Reading>{earnedReading(best, typeName(best.type), p.currency)}</Reading>
           <Wide label="Earned by kind of job">
-            <table class="numbers">
-              <thead>
+            <Numbers heads={['Kind', 'earned a job', 'customer', 'colony', 'costs']}>
+              {priced.map((e) => (
                 <tr>
-                  <th scope="col">Kind</th>
-                  <th scope="col">earned a job</th>
-                  <th scope="col">customer</th>
-                  <th scope="col">colony</th>
-                  <th scope="col">costs</th>
-                </tr>
-              </thead>
-              <tbody>
-                {priced.map((e) => (
-                  <tr>
-                    <th scope="row">
-                      {typeName(e.type)}{' '}
-                      <span class="soft">
-                        {e.jobs} {e.jobs === 1 ? 'job' : 'jobs'}
+                  <th scope="row">
+                    {typeName(e.type)}{' '}
+                    <span class="soft">
+                      {e.jobs} {e.jobs === 1 ? 'job' : 'jobs'}
+                    </span>
+                  </th>
+                  <td>
+                    <b>{whole(e.earned, p.currency)}</b>{' '}
+                    {e.lower === null || e.upper === null ? null : (
+                      <span class="limits-words">
+                        {whole(e.lower, p.currency)} to {whole(e.upper, p.currency)}
                       </span>
-                    </th>
-                    <td>
-                      <b>{whole(e.earned, p.currency)}</b>{' '}
-                      {e.lower === null || e.upper === null ? null : (
-                        <span class="limits-words">
-                          {whole(e.lower, p.currency)} to {whole(e.upper, p.currency)}
-                        </span>
-                      )}
-                    </td>
-                    <td>{whole(e.price, p.currency)}</td>
-                    <td>{whole(e.colonyPrice, p.currency)}</td>
-                    <td>{whole(e.cost, p.currency)}</td>
-                  </tr>
-                ))}
-              </tbody>
-            </table>
+                    )}
+                  </td>
+                  <td>{whole(e.price, p.currency)}</td>
+                  <td>{whole(e.colonyPrice, p.currency)}</td>
+                  <td>{whole(e.cost, p.currency)}</td>
+                </tr>
+              ))}
+            </Numbers>
           </Wide>
         </>
       )}

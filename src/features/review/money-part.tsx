@@ -1,6 +1,6 @@
 /** What a colony kept has cost. Shown only to those who may see costs. */
 
-import { Part, Reading, Wide } from '../../parts/index.ts'
+import { Numbers, Part, Reading, Wide } from '../../parts/index.ts'
 import { CsvLinks } from './csv-links.tsx'
 import { moneyReading } from './findings-reading.ts'
 import { amount, type Spent } from './money.ts'
@@ -20,27 +20,23 @@ export const Money = (p: ReviewProps) => {
       <Reading>{moneyReading(money, p.currency)}</Reading>
       {money.ended === 0 ? null : (
         <Wide label="Money">
-          <table class="numbers money">
-            <caption>
-              {money.ended} stays that are over, {money.kept} of them moved out
-            </caption>
-            <thead>
+          <Numbers
+            class="money"
+            caption={
+              <>
+                {money.ended} stays that are over, {money.kept} of them moved out
+              </>
+            }
+            heads={[null, 'In all', 'For each kept']}
+          >
+            {MONEY_ROWS.map(([what, words]) => (
               <tr>
-                <td />
-                <th scope="col">In all</th>
-                <th scope="col">For each kept</th>
+                <th scope="row">{words}</th>
+                <td>{amount(what, money.total[what], p.currency)}</td>
+                <td>{money.perKept === null ? '' : amount(what, money.perKept[what], p.currency)}</td>
               </tr>
-            </thead>
-            <tbody>
-              {MONEY_ROWS.map(([what, words]) => (
-                <tr>
-                  <th scope="row">{words}</th>
-                  <td>{amount(what, money.total[what], p.currency)}</td>
-                  <td>{money.perKept === null ? '' : amount(what, money.perKept[what], p.currency)}</td>
-                </tr>
-              ))}
-            </tbody>
-          </table>
+            ))}
+          </Numbers>
         </Wide>
       )}
       <p class="small soft">Only what was written down is added up.</p>

@@ -2,7 +2,7 @@
 
 import type { Child } from 'hono/jsx'
 import { inWordsWithYear } from '../../days.ts'
-import { Layout } from '../../parts/index.ts'
+import { Layout, Numbers } from '../../parts/index.ts'
 import { FEW, FEW_MEANS, fewWords } from '../../words/index.ts'
 import { answers } from './became.tsx'
 import { OnDay } from './days-part.tsx'
@@ -182,33 +182,27 @@ const Sentences = ({ children }: { children?: Child }) => <ul class="sentences">
 
 const LongestStays = (p: ReviewProps) =>
   p.look.groups.length < 2 ? null : (
-    <table class="numbers">
-      <caption>Day by which half had left</caption>
-      <tbody>
-        {p.look.groups.slice(0, 4).map((g) => (
-          <tr>
-            <th scope="row">
-              {nameIn(p, g)}
-              {fewWords(g.stay.colonies)}
-            </th>
-            <td>{g.stay.median.day ?? 'not yet'}</td>
-          </tr>
-        ))}
-      </tbody>
-    </table>
+    <Numbers caption="Day by which half had left">
+      {p.look.groups.slice(0, 4).map((g) => (
+        <tr>
+          <th scope="row">
+            {nameIn(p, g)}
+            {fewWords(g.stay.colonies)}
+          </th>
+          <td>{g.stay.median.day ?? 'not yet'}</td>
+        </tr>
+      ))}
+    </Numbers>
   )
 
 const MoneyLines = ({ look, currency }: ReviewProps) =>
   look.money.perKept === null ? null : (
-    <table class="numbers">
-      <caption>For each of {look.money.kept} kept</caption>
-      <tbody>
-        {MONEY_ROWS.map(([what, words]) => (
-          <tr>
-            <th scope="row">{words}</th>
-            <td>{amount(what, look.money.perKept?.[what] ?? 0, currency)}</td>
-          </tr>
-        ))}
-      </tbody>
-    </table>
+    <Numbers caption={<>For each of {look.money.kept} kept</>}>
+      {MONEY_ROWS.map(([what, words]) => (
+        <tr>
+          <th scope="row">{words}</th>
+          <td>{amount(what, look.money.perKept?.[what] ?? 0, currency)}</td>
+        </tr>
+      ))}
+    </Numbers>
   )

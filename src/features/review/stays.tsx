@@ -1,6 +1,6 @@
 /** Days in the yard, whatever the way of leaving. */
 
-import { Part, Reading, Wide } from '../../parts/index.ts'
+import { Numbers, Part, Reading, Wide } from '../../parts/index.ts'
 import type { QuantileDay } from '../../statistics/index.ts'
 import { fewWords } from '../../words/index.ts'
 import { CsvLinks } from './csv-links.tsx'
@@ -11,33 +11,25 @@ export const Stays = (p: ReviewProps) => (
   <Part id="stays" title="Days in the yard">
     <Reading>{stayReading(p.look.all.stay)}</Reading>
     <Wide label="Days in the yard by group">
-      <table class="numbers">
-        <caption>Day by which a quarter, half, three quarters had left</caption>
-        <thead>
+      <Numbers
+        caption="Day by which a quarter, half, three quarters had left"
+        heads={['Left so far', 'A quarter', 'Half', 'Three quarters']}
+      >
+        {[p.look.all, ...(p.look.groups.length > 1 ? p.look.groups : [])].map((g) => (
           <tr>
-            <th scope="col">Left so far</th>
-            <th scope="col">A quarter</th>
-            <th scope="col">Half</th>
-            <th scope="col">Three quarters</th>
+            <th scope="row">
+              {nameIn(p, g)}{' '}
+              <span class="soft nowrap">
+                {g.stay.left} of {g.stay.colonies}
+                {fewWords(g.stay.colonies)}
+              </span>
+            </th>
+            <td>{g.stay.quarter.day ?? 'not yet'}</td>
+            <td>{half(g.stay.median)}</td>
+            <td>{g.stay.threeQuarters.day ?? 'not yet'}</td>
           </tr>
-        </thead>
-        <tbody>
-          {[p.look.all, ...(p.look.groups.length > 1 ? p.look.groups : [])].map((g) => (
-            <tr>
-              <th scope="row">
-                {nameIn(p, g)}{' '}
-                <span class="soft nowrap">
-                  {g.stay.left} of {g.stay.colonies}
-                  {fewWords(g.stay.colonies)}
-                </span>
-              </th>
-              <td>{g.stay.quarter.day ?? 'not yet'}</td>
-              <td>{half(g.stay.median)}</td>
-              <td>{g.stay.threeQuarters.day ?? 'not yet'}</td>
-            </tr>
-          ))}
-        </tbody>
-      </table>
+        ))}
+      </Numbers>
     </Wide>
     <CsvLinks of={p} files={{ stays: 'These numbers as CSV' }} />
   </Part>

@@ -1,6 +1,6 @@
 /** Survival curves: the large chart, each group by itself, and every step in tables. */
 
-import { Counted, Part, Reading, Wide } from '../../parts/index.ts'
+import { Counted, Numbers, Part, Reading, Wide } from '../../parts/index.ts'
 import { FEW, fewWords, percent, shortRange } from '../../words/index.ts'
 import { survivalLine } from './chart-data.ts'
 import { CHOICE_FORM } from './choose.tsx'
@@ -134,34 +134,26 @@ const Tables = (p: ReviewProps) => (
     <summary>Every day in numbers</summary>
     {[p.look.all, ...(p.look.groups.length > 1 ? p.look.groups : [])].map((g) => (
       <Wide label={`Days of ${nameIn(p, g)}`}>
-        <table class="numbers">
-          <caption>
-            {g.name === '' ? 'All colonies' : nameIn(p, g)} ({g.curve.colonies}
-            {fewWords(g.curve.colonies)})
-          </caption>
-          <thead>
+        <Numbers
+          caption={
+            <>
+              {g.name === '' ? 'All colonies' : nameIn(p, g)} ({g.curve.colonies}
+              {fewWords(g.curve.colonies)})
+            </>
+          }
+          heads={['Day', 'Followed', 'Lost', 'Left', 'Alive', 'Limits, %']}
+        >
+          {g.curve.steps.map((s) => (
             <tr>
-              <th scope="col">Day</th>
-              <th scope="col">Followed</th>
-              <th scope="col">Lost</th>
-              <th scope="col">Left</th>
-              <th scope="col">Alive</th>
-              <th scope="col">Limits, %</th>
+              <th scope="row">{s.day}</th>
+              <td>{s.atRisk}</td>
+              <td>{s.lost || ''}</td>
+              <td>{s.left || ''}</td>
+              <td>{percent(s.survival)}</td>
+              <td>{s.lower === null || s.upper === null ? '' : shortRange(s.lower, s.upper)}</td>
             </tr>
-          </thead>
-          <tbody>
-            {g.curve.steps.map((s) => (
-              <tr>
-                <th scope="row">{s.day}</th>
-                <td>{s.atRisk}</td>
-                <td>{s.lost || ''}</td>
-                <td>{s.left || ''}</td>
-                <td>{percent(s.survival)}</td>
-                <td>{s.lower === null || s.upper === null ? '' : shortRange(s.lower, s.upper)}</td>
-              </tr>
-            ))}
-          </tbody>
-        </table>
+          ))}
+        </Numbers>
       </Wide>
     ))}
   </details>

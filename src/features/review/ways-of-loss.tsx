@@ -1,6 +1,6 @@
 /** How colonies were lost: the stacked chart, and each group on day 30 and 60. */
 
-import { Counted, NotYet, Part, Reading, Wide } from '../../parts/index.ts'
+import { Counted, NotYet, Numbers, Part, Reading, Wide } from '../../parts/index.ts'
 import { incidenceLimits, stepAt } from '../../statistics/index.ts'
 import { percent, shortRange } from '../../words/index.ts'
 import { WAYS } from './cohort.ts'
@@ -40,27 +40,16 @@ const WaysTable = ({ of: p, day }: { of: ReviewProps; day: LookDay }) => {
     <>
       {known.length === 0 ? null : (
         <Wide label={`Ways of loss by day ${day}`}>
-          <table class="numbers">
-            <caption>By day {day}, had none moved out</caption>
-            <thead>
+          <Numbers caption={<>By day {day}, had none moved out</>} heads={[null, ...WAYS]}>
+            {known.map((g) => (
               <tr>
-                <td />
-                {WAYS.map((w) => (
-                  <th scope="col">{w}</th>
-                ))}
+                <th scope="row">
+                  {nameIn(p, g)} <Counted n={g.curve.colonies} />
+                </th>
+                <WayCells group={g} day={day} />
               </tr>
-            </thead>
-            <tbody>
-              {known.map((g) => (
-                <tr>
-                  <th scope="row">
-                    {nameIn(p, g)} <Counted n={g.curve.colonies} />
-                  </th>
-                  <WayCells group={g} day={day} />
-                </tr>
-              ))}
-            </tbody>
-          </table>
+            ))}
+          </Numbers>
         </Wide>
       )}
       <NotYet day={day} names={groups.filter((g) => !known.includes(g)).map((g) => nameIn(p, g))} />

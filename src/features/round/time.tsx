@@ -1,6 +1,7 @@
 /** Short of time: how long the round takes, and the round that fits. */
 
 import { roundPath } from '../../app/index.ts'
+import { Select } from '../../parts/index.ts'
 import { isAcrossYards, type RoundView } from './page.tsx'
 import { byUrgency } from './short-of-time.ts'
 import { minutesWords, paceWords } from './words.ts'
@@ -49,20 +50,15 @@ export const Time = (p: RoundView) => {
 const WhichYard = ({ round, yards, choice, frame: { words } }: RoundView) => {
   const first = choice === null ? byUrgency(round.stops.filter((s) => s.state === 'to-do'))[0]?.box.yard : ''
   return (
-    <label class="short-yard">
-      {words.round.where}
-      <select name="yard">
-        {yards
-          .filter((y) => y.due > 0)
-          .map((y) => (
-            <option value={y.yard} selected={y.yard === first}>
-              {y.yard}
-            </option>
-          ))}
-        <option value="" selected={first === ''}>
-          {words.round.allYardsNoWay}
-        </option>
-      </select>
-    </label>
+    <Select
+      class="short-yard"
+      name="yard"
+      label={words.round.where}
+      value={first}
+      options={[
+        ...yards.filter((y) => y.due > 0).map((y) => [y.yard, y.yard] as const),
+        ['', words.round.allYardsNoWay],
+      ]}
+    />
   )
 }

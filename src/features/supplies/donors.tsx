@@ -2,7 +2,7 @@
 
 import type { Day } from '../../days.ts'
 import { DEFAULT_DONOR_RULES, type Donor, type NeedByDay } from '../../forecast/index.ts'
-import { Wide } from '../../parts/index.ts'
+import { Numbers, Wide } from '../../parts/index.ts'
 import { dayWords, plain, quarters } from '../../words/index.ts'
 
 interface DonorsProps {
@@ -33,30 +33,20 @@ export const Donors = ({ donors, today, pathOf, eggFrames }: DonorsProps) => {
       </p>
       {can.length === 0 ? null : (
         <Wide label="Colonies that can give a frame">
-          <table class="numbers">
-            <thead>
+          <Numbers heads={['Colony', 'Frames of bees', 'Can spare', 'Last used']}>
+            {can.slice(0, MOST_ROWS).map((d) => (
               <tr>
-                <th scope="col">Colony</th>
-                <th scope="col">Frames of bees</th>
-                <th scope="col">Can spare</th>
-                <th scope="col">Last used</th>
+                <th scope="row">
+                  <a class="tag tall" href={pathOf(d.tag)}>
+                    {d.tag}
+                  </a>
+                </th>
+                <td>{d.framesOfBees === null ? '' : quarters(d.framesOfBees)}</td>
+                <td>{d.spare}</td>
+                <td>{d.lastUsed === null ? 'never' : dayWords(d.lastUsed, today)}</td>
               </tr>
-            </thead>
-            <tbody>
-              {can.slice(0, MOST_ROWS).map((d) => (
-                <tr>
-                  <th scope="row">
-                    <a class="tag tall" href={pathOf(d.tag)}>
-                      {d.tag}
-                    </a>
-                  </th>
-                  <td>{d.framesOfBees === null ? '' : quarters(d.framesOfBees)}</td>
-                  <td>{d.spare}</td>
-                  <td>{d.lastUsed === null ? 'never' : dayWords(d.lastUsed, today)}</td>
-                </tr>
-              ))}
-            </tbody>
-          </table>
+            ))}
+          </Numbers>
         </Wide>
       )}
       {cannot.length === 0 ? null : (
@@ -65,28 +55,19 @@ export const Donors = ({ donors, today, pathOf, eggFrames }: DonorsProps) => {
             {cannot.length} {cannot.length === 1 ? 'colony that cannot' : 'colonies that cannot'}, and why
           </summary>
           <Wide label="Colonies that cannot give">
-            <table class="numbers why-not">
-              <thead>
-                <tr>
-                  <th scope="col">Colony</th>
-                  <th scope="col">Why not</th>
-                  <th scope="col">Last used</th>
+            <Numbers class="why-not" heads={['Colony', 'Why not', 'Last used']}>
+              {cannot.slice(0, 3 * MOST_ROWS).map((d) => (
+                <tr class="donor-no">
+                  <th scope="row">
+                    <a class="tag tall" href={pathOf(d.tag)}>
+                      {d.tag}
+                    </a>
+                  </th>
+                  <td>{d.reasons.join('; ')}</td>
+                  <td>{d.lastUsed === null ? 'never' : dayWords(d.lastUsed, today)}</td>
                 </tr>
-              </thead>
-              <tbody>
-                {cannot.slice(0, 3 * MOST_ROWS).map((d) => (
-                  <tr class="donor-no">
-                    <th scope="row">
-                      <a class="tag tall" href={pathOf(d.tag)}>
-                        {d.tag}
-                      </a>
-                    </th>
-                    <td>{d.reasons.join('; ')}</td>
-                    <td>{d.lastUsed === null ? 'never' : dayWords(d.lastUsed, today)}</td>
-                  </tr>
-                ))}
-              </tbody>
-            </table>
+              ))}
+            </Numbers>
           </Wide>
         </details>
       )}

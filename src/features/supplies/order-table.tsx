@@ -1,6 +1,6 @@
 /** Every order size beside what it risks and costs. */
 import type { OrderAdvice } from '../../forecast/index.ts'
-import { Wide } from '../../parts/index.ts'
+import { Numbers, Wide } from '../../parts/index.ts'
 import { chance } from '../../words/index.ts'
 
 const MOST_ROWS = 12
@@ -12,36 +12,27 @@ export const OrderTable = ({ order, currency }: { order: OrderAdvice; currency: 
   const rows = order.rows.slice(from, from + MOST_ROWS)
   return (
     <Wide label="Orders and what they risk">
-      <table class="numbers">
-        <caption>Too many and too few: chance of running short, expected numbers and cost</caption>
-        <thead>
-          <tr>
-            <th scope="col">Order</th>
-            <th scope="col">Short</th>
-            <th scope="col">Missing</th>
-            <th scope="col">Left</th>
-            <th scope="col">Cost</th>
+      <Numbers
+        caption="Too many and too few: chance of running short, expected numbers and cost"
+        heads={['Order', 'Short', 'Missing', 'Left', 'Cost']}
+      >
+        {rows.map((r) => (
+          <tr class={r.order === order.order ? 'row-chosen' : undefined}>
+            <th scope="row">
+              {r.order}
+              {r.order === order.order ? ' advised' : ''}
+              {r.order === order.cheapest ? ' cheapest' : ''}
+            </th>
+            <td>{chance(r.chanceShort)}</td>
+            <td>{r.short.toFixed(1)}</td>
+            <td>{r.over.toFixed(1)}</td>
+            <td>
+              {currency}
+              {r.cost.toFixed(0)}
+            </td>
           </tr>
-        </thead>
-        <tbody>
-          {rows.map((r) => (
-            <tr class={r.order === order.order ? 'row-chosen' : undefined}>
-              <th scope="row">
-                {r.order}
-                {r.order === order.order ? ' advised' : ''}
-                {r.order === order.cheapest ? ' cheapest' : ''}
-              </th>
-              <td>{chance(r.chanceShort)}</td>
-              <td>{r.short.toFixed(1)}</td>
-              <td>{r.over.toFixed(1)}</td>
-              <td>
-                {currency}
-                {r.cost.toFixed(0)}
-              </td>
-            </tr>
-          ))}
-        </tbody>
-      </table>
+        ))}
+      </Numbers>
     </Wide>
   )
 }

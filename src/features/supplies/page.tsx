@@ -17,6 +17,7 @@ import {
   type Frame,
   Layout,
   linePath,
+  Numbers,
   SUPPLY_TABS,
   scaleFor,
   stretchOf,
@@ -188,28 +189,18 @@ const Need = ({ title, needs, today, have, haveWords }: NeedProps) => {
       </DaysPlot>
       <figcaption class="fine">Line: expected. Shaded: nine times in ten no more than this.</figcaption>
       <Wide label="How many, by date">
-        <table class="numbers">
-          <thead>
-            <tr>
-              <th scope="col">By</th>
-              <th scope="col">Expected</th>
-              <th scope="col">9 in 10, at most</th>
-              <th scope="col">Short with {have}</th>
-            </tr>
-          </thead>
-          <tbody>
-            {needs
-              .filter((_, i) => i % EVERY === 0)
-              .map((n) => (
-                <tr>
-                  <th scope="row">{n.day === today ? 'today' : dayWords(n.day, today)}</th>
-                  <td>{n.expected.toFixed(1)}</td>
-                  <td>{n.ninety}</td>
-                  <td>{chance(moreThan(n.chances, have))}</td>
-                </tr>
-              ))}
-          </tbody>
-        </table>
+        <Numbers heads={['By', 'Expected', '9 in 10, at most', <>Short with {have}</>]}>
+          {needs
+            .filter((_, i) => i % EVERY === 0)
+            .map((n) => (
+              <tr>
+                <th scope="row">{n.day === today ? 'today' : dayWords(n.day, today)}</th>
+                <td>{n.expected.toFixed(1)}</td>
+                <td>{n.ninety}</td>
+                <td>{chance(moreThan(n.chances, have))}</td>
+              </tr>
+            ))}
+        </Numbers>
       </Wide>
     </figure>
   )
@@ -230,28 +221,19 @@ const Which = ({ needs, pathOf }: SuppliesProps) => {
     <section class="section" id="which">
       <h2>For which colonies</h2>
       <Wide label="Colonies likely to need something">
-        <table class="numbers">
-          <thead>
+        <Numbers heads={['Colony', 'A queen', 'A frame of eggs']}>
+          {likely.slice(0, MOST_ROWS).map((n) => (
             <tr>
-              <th scope="col">Colony</th>
-              <th scope="col">A queen</th>
-              <th scope="col">A frame of eggs</th>
+              <th scope="row">
+                <a class="tag tall" href={pathOf(n.tag)}>
+                  {n.tag}
+                </a>
+              </th>
+              <td>{n.queen < 0.005 ? '' : chance(n.queen)}</td>
+              <td>{n.eggs < 0.005 ? '' : chance(n.eggs)}</td>
             </tr>
-          </thead>
-          <tbody>
-            {likely.slice(0, MOST_ROWS).map((n) => (
-              <tr>
-                <th scope="row">
-                  <a class="tag tall" href={pathOf(n.tag)}>
-                    {n.tag}
-                  </a>
-                </th>
-                <td>{n.queen < 0.005 ? '' : chance(n.queen)}</td>
-                <td>{n.eggs < 0.005 ? '' : chance(n.eggs)}</td>
-              </tr>
-            ))}
-          </tbody>
-        </table>
+          ))}
+        </Numbers>
       </Wide>
       <p class="fine">
         Chance of coming to need one within four weeks

@@ -2,7 +2,7 @@
 
 import type { Day } from '../../days.ts'
 import { freeFrom, type OccupancyDay } from '../../forecast/index.ts'
-import { type FormState, ProblemSummary, TextField } from '../../forms/index.ts'
+import { type FormState, ProblemSummary, Save, TextField } from '../../forms/index.ts'
 import {
   below,
   betweenPath,
@@ -224,11 +224,7 @@ const HowMany = ({ yards, form, frame }: StandsProps) =>
             maxlength={4}
           />
         ))}
-        <div class="save">
-          <button class="button button-do" type="submit">
-            Save
-          </button>
-        </div>
+        <Save>Save</Save>
       </form>
     </Fold>
   ) : null

@@ -1,5 +1,6 @@
 /** Colonies that nobody has seen for long: tick those that are gone, and close them at once. */
 
+import { Save } from '../../forms/index.ts'
 import { type Frame, Layout } from '../../parts/index.ts'
 import type { Tidied } from '../../store/index.ts'
 import { dayWords, labelIn, OUTCOME } from '../../words/index.ts'
@@ -82,10 +83,6 @@ const Close = (p: LongGoneProps) => (
         <option value="not-known">not known</option>
       </select>
     </div>
-    <div class="save">
-      <button class="button button-do" type="submit">
-        Close them
-      </button>
-    </div>
+    <Save>Close them</Save>
   </form>
 )

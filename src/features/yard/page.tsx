@@ -10,6 +10,7 @@ import {
   type Ribbon,
   RibbonDefs,
   RibbonSmall,
+  Select,
 } from '../../parts/index.ts'
 import type { Phase } from '../../recovery/index.ts'
 import type { ToDo } from '../../words/index.ts'
@@ -134,10 +135,7 @@ const Finder = ({ frame, yards, asked }: YardProps) => {
             name="yard"
             label={said.yard}
             value={asked.yard}
-            options={[
-              ['', said.allYards],
-              ...yards.map((y): [string, string] => [y.yard, `${y.yard} (${y.open})`]),
-            ]}
+            options={[['', said.allYards], ...yards.map((y) => [y.yard, `${y.yard} (${y.open})`] as const)]}
           />
           <Select name="show" label={said.which} value={asked.show} options={Object.entries(said.shows)} />
           <Select
@@ -152,19 +150,6 @@ const Finder = ({ frame, yards, asked }: YardProps) => {
     </form>
   )
 }
-
-const Select = (p: { name: string; label: string; value: string; options: [string, string][] }) => (
-  <label>
-    {p.label}
-    <select name={p.name}>
-      {p.options.map(([value, label]) => (
-        <option value={value} selected={value === p.value}>
-          {label}
-        </option>
-      ))}
-    </select>
-  </label>
-)
 
 const Row = ({ row, named }: { row: YardRow; named: boolean }) => {
   const { dates, parts, yard: said } = useWords()

@@ -9,14 +9,12 @@ import { hookRulesFrom, mailerFrom, startMessenger } from '../../features/messag
 import { dataFile, StoreError } from '../../store/node.ts'
 import { BUILT } from '../assets.ts'
 import { isLoopback, type ListenOptions, listen } from '../listen.ts'
-import { sparing } from '../memory.ts'
 import { openCheckedServices, type Services } from '../services.ts'
 
 const DEFAULT_PORT = 8420
 
 /** Exit code 0 when stopped by a signal, 1 when it cannot be served; the reason is on stderr. */
 export async function run(args: string[]): Promise<number> {
-  sparing(process.env)
   try {
     const { values } = parseArgs({ args, options: { port: { type: 'string' }, host: { type: 'string' } } })
     const port = portOf(values.port ?? process.env.RESETTLE_PORT)

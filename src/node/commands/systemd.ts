@@ -3,7 +3,7 @@ import { userInfo } from 'node:os'
 import { resolve } from 'node:path'
 import { parseArgs } from 'node:util'
 import { dataFolder } from '../../store/node.ts'
-import { isSmall, SMALL_FLAG } from '../memory.ts'
+import { isSmall, SMALL_ALLOCATOR } from '../memory.ts'
 import { saying } from './terminal.ts'
 
 /** Settings that are carried over from the environment it is run in. SMTP's address holds a password: named, not copied. */
@@ -45,7 +45,8 @@ export function unitFor({ node, program, data, user, env, small }: Place): strin
     '',
     '[Service]',
     `User=${user}`,
-    `ExecStart=${quoted(node)} ${small ? `${SMALL_FLAG} ` : ''}${quoted(program)} serve`,
+    `ExecStart=${quoted(node)} ${quoted(program)} serve`,
+    ...(small ? [`Environment=${SMALL_ALLOCATOR}`] : []),
     `Environment=${quoted(`RESETTLE_DATA=${data}`)}`,
     ...settings,
     '# Secrets, such as RESETTLE_SMTP_URL, a line each, readable by root alone:',

@@ -7,6 +7,7 @@ import { Worker } from 'node:worker_threads'
 import { HTTPException } from 'hono/http-exception'
 import type { Viewer } from '../../app/index.ts'
 import { backupProblem, type Prove } from '../../store/node.ts'
+import { sparing } from '../memory.ts'
 import { type Asked, type FromThread, passedOn, type ThreadData, type ToThread } from './messages.ts'
 
 export interface ReaderOptions extends ThreadData {
@@ -142,6 +143,8 @@ class ThreadReader implements Reader {
     const data: ThreadData = { file, zone }
     const thread = new Worker(program, { workerData: data, name: 'reader' })
     thread.unref()
+    // A thread that starts sets this anew, for all of them.
+    thread.once('online', () => sparing(process.env))
     thread.on('message', (message: FromThread) => this.#hear(message))
     thread.on('error', (error) => report(error, 'reading thread'))
     thread.on('exit', () => {

@@ -24,7 +24,6 @@ export const parts = {
   askOperator: 'Ask an operator whom to call.',
   howItIsDone: 'How it is done',
   toHand: (what: string) => `To hand: ${what}.`,
-  ownPage: 'On a page of its own',
   boxChosen: 'The box chosen in the list',
   boxesOfToday: 'Boxes of today',
   atTheBox: 'At the box',

@@ -26,7 +26,6 @@ export const parts: typeof English = {
   askOperator: 'Preguntar a un responsable a quién llamar.',
   howItIsDone: 'Cómo se hace',
   toHand: (what) => `A mano: ${what}.`,
-  ownPage: 'En una página aparte',
   boxChosen: 'La colmena elegida en la lista',
   boxesOfToday: 'Colmenas de hoy',
   atTheBox: 'Junto a la colmena',

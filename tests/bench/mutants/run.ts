@@ -43,7 +43,7 @@ const ROOMS: Record<string, Proofs> = {
     files: 'src/recovery',
     stages: [
       ['tests/recovery/cases', 'tests/recovery/edges', 'tests/recovery/tracing', 'tests/recovery/guards'],
-      ['tests/recovery', 'tests/health', 'tests/reference/khoury.test.ts'],
+      ['tests/recovery', 'tests/features/health', 'tests/reference/khoury.test.ts'],
     ],
     project: ['unit'],
   },
@@ -59,15 +59,20 @@ const ROOMS: Record<string, Proofs> = {
     files: 'src/store',
     stages: [
       ['tests/store/append', 'tests/store/verify', 'tests/store/read', 'tests/store/guards'],
-      ['tests/store', 'tests/safekeeping', 'tests/people'],
+      ['tests/store', 'tests/features/data', 'tests/people'],
     ],
     project: ['unit', 'server'],
   },
   people: {
     files: 'src/people',
     stages: [
-      ['tests/people/limits', 'tests/people/passphrase', 'tests/people/permissions', 'tests/people/accounts'],
-      ['tests/people', 'tests/api'],
+      [
+        'tests/people/limits',
+        'tests/people/passphrase',
+        'tests/people/permissions',
+        'tests/features/accounts',
+      ],
+      ['tests/people', 'tests/features/api'],
     ],
     project: ['unit', 'server'],
   },

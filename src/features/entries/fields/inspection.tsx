@@ -1,6 +1,7 @@
 /** What was seen at the box. What is not tapped was not looked at, and proves nothing. */
 
 import { FIELDS, Fields, Group, useWords } from '../../../forms/index.ts'
+import { INSIDE } from '../asked.ts'
 import type { EntryFieldsProps } from './common.tsx'
 import { Foulbrood } from './visit-fields.tsx'
 
@@ -11,22 +12,7 @@ export const InspectionFields = (p: EntryFieldsProps) => {
       <Fields {...p} of={FIELDS.inspection} show={['opened']} />
       <div class="inside">
         <Group legend={record.broodAndQueen}>
-          <Fields
-            {...p}
-            of={FIELDS.inspection}
-            show={[
-              'eggs',
-              'open',
-              'capped',
-              'onFreshComb',
-              'cells',
-              'cellCount',
-              'queen',
-              'searched',
-              'framesOfBees',
-              'framesOfBrood',
-            ]}
-          />
+          <Fields {...p} of={FIELDS.inspection} show={INSIDE} />
         </Group>
       </div>
       <Group legend={record.theColony}>

@@ -1,0 +1,62 @@
+/** How far a job has come, as far as more than the removal pages ask. */
+import type { Sheet } from './removal-sheet.ts'
+
+/** Something was opened, boxed or taken, as far as the sheet says. Who came, looked and left has begun nothing. */
+export const hasBegun = ({ work: w }: Sheet): boolean =>
+  [
+    w.openedAt,
+    w.boxedAt,
+    w.queen,
+    w.queenFoundAt,
+    w.brood,
+    w.broodCare,
+    w.queenCells,
+    w.bees,
+    w.deadBeesKg,
+    w.tiedComb,
+    w.sealed,
+    w.cleaned,
+    w.closedUp,
+    w.onTheWay,
+    w.boxHours,
+  ].some((said) => said !== undefined)
+
+/** It begins with this version: nothing was begun before, or what was begun was of another day. */
+export const beginsIn = (before: Sheet, after: Sheet): boolean => {
+  const { on, underGo, withoutGo } = before.work
+  const day = on ?? underGo?.on ?? withoutGo?.on
+  return (
+    hasBegun(after) &&
+    (!hasBegun(before) || (day !== undefined && after.work.on !== undefined && after.work.on !== day))
+  )
+}
+
+/** The words of a text, without capitals, accents and marks. */
+export const wordsOf = (text: string): string[] =>
+  text
+    .normalize('NFD')
+    .replaceAll(/\p{M}/gu, '')
+    .toLowerCase()
+    .split(/[^\p{L}\p{N}]+/u)
+    .filter(Boolean)
+
+/** What an intake says of where its bees come from. */
+interface ComesFrom {
+  /** The day it is logged for, and that of the removal. */
+  days: readonly (string | undefined)[]
+  type: string | undefined
+  site: string | undefined
+}
+
+/** Whether bees may be of an open job: the same place by its address or name; or its day, and no other kind of place. */
+export function mayBeOf({ job, site, work, decision, ended }: Sheet, bees: ComesFrom): boolean {
+  if (ended !== undefined || decision?.is === 'refuse') return false
+  const told = wordsOf(bees.site ?? '')
+  const named = [job.address, job.name].some((text) => {
+    const words = wordsOf(text ?? '')
+    return words.length > 0 && words.every((w) => told.includes(w))
+  })
+  const day = work.on ?? job.plannedOn
+  const kinds = [bees.type, site.type].filter((type) => type !== undefined && type !== '')
+  return named || (day !== undefined && bees.days.includes(day) && new Set(kinds).size < 2)
+}

@@ -1,0 +1,77 @@
+/** A wall job with nothing unmet, to be changed by tests. Invented. */
+import { TICKED } from '../../../src/features/removal/item.ts'
+import { placeOf } from '../../../src/features/removal/place.ts'
+import type { Known } from '../../../src/features/removal/second.ts'
+import { EMPTY_SHEET, type Sheet } from '../../../src/records/removal-sheet.ts'
+
+export const DAY = '2026-06-12'
+export const SHOWS = { temperature: (c: number) => `${c} C`, depth: (mm: number) => `${mm} mm` }
+
+/** Who has an account in the yard of these tests; Ines writes and decides. */
+export const YARD: Known = {
+  first: ['Ines'],
+  yard: ['Ines', 'Bram', 'Teuila', 'Casimir'],
+  accounts: ['Ines', 'Bram', 'Teuila', 'Casimir'],
+  open: ['Ines', 'Bram', 'Teuila'],
+}
+
+/** A photo of a paper, kept under its own checksum. */
+export const PAPER = 'a'.repeat(64)
+export const PHOTO = { id: PAPER, bytes: new Uint8Array([1]) }
+
+/** A name drawn by hand, with ink enough. */
+export const DRAWN = 'M40 120L90 60L140 130L220 50'
+
+/** The sheet looked at, asked and ticked where it is now. */
+export function here(s: Sheet): Sheet {
+  const at = placeOf(s)
+  const seen = { ...at, on: s.check.doneOn ?? DAY }
+  return {
+    ...s,
+    site: { ...s.site, lookedAt: { behind: seen, hazards: seen, old: seen, bystanders: seen } },
+    check: { ...s.check, doneAt: at },
+  }
+}
+
+export const READY: Sheet = here({
+  ...EMPTY_SHEET,
+  job: { name: 'Ottoline Fairweather', address: '4 Invented Row', plannedOn: DAY },
+  site: {
+    type: 'wall',
+    where: 'left of the porch',
+    access: 'ladder',
+    heightM: 4,
+    sheathingMm: 19,
+    behind: ['insulation'],
+    hazards: [],
+    oldHow: 'tested',
+    bystanders: [],
+    temper: 2,
+    africanized: 'no',
+    sprayed: 'no',
+  },
+  agreement: {
+    pricing: 'hourly',
+    hourly: 90,
+    signature: { how: 'paper', name: 'Ottoline Fairweather', on: '2026-06-10', terms: 'As agreed.' },
+  },
+  check: {
+    on: DAY,
+    hours: [
+      { at: '06:00', c: 18 },
+      { at: '09:00', c: 24 },
+      { at: '12:00', c: 29.4 },
+      { at: '15:00', c: 33 },
+    ],
+    from: '06:00',
+    until: '12:00',
+    cutMm: 22,
+    vacuum: 'bee-vacuum',
+    wires: 'none',
+    done: [...TICKED],
+    doneOn: DAY,
+  },
+})
+
+/** Another sheet, looked at where it is. */
+export const but = (change: Partial<Sheet>): Sheet => here({ ...READY, ...change })

@@ -1,0 +1,48 @@
+/** However many long pages wait, a form and an entry are answered between them. */
+import { expect, it } from 'vitest'
+import { turns } from '../../../src/node/reader/turns.ts'
+import { testYard } from '../../support/yard-app.ts'
+
+const PAGES = 20
+
+it('a form asked for after twenty pages comes before most of them', async () => {
+  const yard = testYard()
+  const session = await yard.session('operator')
+  expect(session).not.toBe('')
+  await yard.ask('operator', '/')
+  const order: string[] = []
+  const ask = async (path: string, name: string): Promise<void> => {
+    const answer = await yard.ask('operator', path)
+    expect(answer.status).toBe(200)
+    order.push(name)
+  }
+  const pages = Array.from({ length: PAGES }, (_, n) => ask('/', `page ${n}`))
+  await Promise.all([...pages, ask('/intake', 'form')])
+  expect(order).toHaveLength(PAGES + 1)
+  expect(order.indexOf('form')).toBeLessThan(PAGES / 2)
+  expect(yard.errors).toEqual([])
+  yard.services.close()
+})
+
+it('turns come in the order in which they were asked for, one in each round of the event loop', async () => {
+  const turn = turns()
+  const order: number[] = []
+  const rounds: number[] = []
+  let round = 0
+  let counting = true
+  const count = (): void => {
+    round++
+    if (counting) setImmediate(count)
+  }
+  setImmediate(count)
+  await Promise.all(
+    [1, 2, 3, 4].map(async (n) => {
+      await turn()
+      order.push(n)
+      rounds.push(round)
+    }),
+  )
+  counting = false
+  expect(order).toEqual([1, 2, 3, 4])
+  expect(new Set(rounds).size).toBe(4)
+})
