@@ -17,7 +17,7 @@ import {
 } from '../journal/index.ts'
 import { DRAWN } from './drawing.ts'
 import { money, several } from './kinds.ts'
-import { clearance, moment, noted, place, secondName, withoutGo } from './said-by-others.ts'
+import { clearance, lookedPlace, moment, noted, place, secondName, withoutGo } from './said-by-others.ts'
 
 const photos = z.optional(photoIds)
 const yesNo = z.enum(['yes', 'no', 'unknown'])
@@ -105,10 +105,10 @@ export const site = z.strictObject({
   /** For which place it was looked and asked: at another one it is not looked yet. */
   lookedAt: z.optional(
     z.strictObject({
-      behind: z.optional(place),
-      hazards: z.optional(place),
-      old: z.optional(place),
-      bystanders: z.optional(place),
+      behind: z.optional(lookedPlace),
+      hazards: z.optional(lookedPlace),
+      old: z.optional(lookedPlace),
+      bystanders: z.optional(lookedPlace),
     }),
   ),
   /** What can kill, as it came onto the sheet and went off it. */

@@ -14,8 +14,13 @@ const REACH_M = 2.5
 export const climbs = (s: Sheet): boolean =>
   (s.site.access !== undefined && s.site.access !== 'ground') || (s.site.heightM ?? 0) > REACH_M
 
+/** A roof lower than this was typed in the other unit (judgement). */
+const LEAST_ROOF_M = 1.8
+
 /** “From the ground” is tapped of a second floor too: it counts only where somebody has said how high the bees are. */
-const heightUnsaid = ({ site }: Sheet): boolean => site.access === 'ground' && site.heightM === undefined
+const heightUnsaid = ({ site }: Sheet): boolean =>
+  site.access === 'ground' &&
+  (site.heightM === undefined || (site.type === 'roof' && site.heightM < LEAST_ROOF_M))
 
 const about = (s: Sheet, who: 'children' | 'allergic'): boolean => s.site.bystanders?.includes(who) === true
 
@@ -97,13 +102,13 @@ export function tickedFacts(id: TickedId, s: Sheet, today: string): Facts {
   return { state: ticked ? 'met' : 'unsaid', why: AS_TOLD[id] }
 }
 
-export function bystandersAsked(s: Sheet): Facts {
-  if (lookedHere(s, 'bystanders')) return { state: 'met', why: 'Asked.' }
+export function bystandersAsked(s: Sheet, today: string): Facts {
+  if (lookedHere(s, 'bystanders', today)) return { state: 'met', why: 'Asked.' }
   return s.site.bystanders === undefined
     ? { state: 'unsaid', why: 'Who is about, and is anybody allergic? Ask in the house and next door.' }
     : {
         state: 'unsaid',
-        why: 'Who is about was asked of another address: ask here, and tap it again.',
+        why: 'Who is about was asked of another address, or days ago: ask in the house and next door, and tap it again.',
         moved: true,
       }
 }

@@ -188,6 +188,7 @@ export const GRAVE_WORDS: Record<Grave, string> = {
   nest: 'A nest that is opened',
   droppings: 'Droppings or mould',
   insulation: 'Insulation',
+  water: 'Water pipe',
 }
 
 const GONE: Choice[] = choices(WHY_GONE, {

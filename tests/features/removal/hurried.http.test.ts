@@ -670,3 +670,69 @@ test('work over gas says afterwards what was unmet', async () => {
   expect(words).toContain('What was unmet then')
   expect(words).toContain('It was go, decided by Ines')
 })
+
+test('a second opening under the same sheet asks everything anew', async () => {
+  const version = (): string => String(yard.store.removals.get(ID)?.last.version)
+  await yard.post(`${PATH}/work`, { version: '1', outdoorC: '75', now: 'openedAt' })
+  await yard.post(`${PATH}/work`, { ...(await standing(`${PATH}/work`)), now: 'boxedAt' })
+  expect(sheet()?.work).toMatchObject({ on: DAY, boxedAt: '12:00' })
+  expect(sheet()?.work.withoutGo).toBeUndefined()
+  yard.setDay('2026-06-18')
+  const again = { ...(await standing(`${PATH}/work`)), on: '2026-06-18', openedAt: '09:00', boxedAt: '11:00' }
+  const answer = await yard.post(`${PATH}/work`, { ...again, version: version() })
+  expect(answer.status).toBe(422)
+  expect(answer.text).toContain('name="withoutGo.why"')
+  const why = { 'withoutGo.why': 'could-not-wait' }
+  expect((await yard.post(`${PATH}/work`, { ...again, ...why, version: version() })).status).toBe(303)
+  expect(wordsOf((await yard.get(PATH)).text)).toContain('Begun without a “go”')
+})
+
+test('boxed by hand on a job that was opened yesterday: on which day is asked', async () => {
+  await yard.post(`${PATH}/work`, { version: '1', outdoorC: '75', now: 'openedAt' })
+  yard.setDay('2026-06-13')
+  // What is asked of a day is asked again.
+  expect((await yard.get(PATH)).text).toContain('id="unmet"')
+  const work = { ...(await standing(`${PATH}/work`)), on: DAY, boxedAt: '15:00', version: '2' }
+  const answer = await yard.post(`${PATH}/work`, work)
+  expect(answer.status).toBe(422)
+  expect(answer.text).toContain('value="that-day"')
+  expect((await yard.post(`${PATH}/work`, { ...work, 'withoutGo.why': 'that-day' })).status).toBe(303)
+  expect(sheet()?.work.withoutGo).toBeUndefined()
+})
+
+test('a call that is sent again over what somebody else wrote since is a clash, and not saved over', async () => {
+  const id = ID.replace(/9$/, '1')
+  const call = {
+    id,
+    version: '0',
+    name: 'Ottoline Fairweather',
+    address: '4 Invented Row',
+    bystanders: 'none',
+  }
+  await yard.post('/removals/new', call)
+  const path = `/removals/${id}`
+  const dog = { bystanders: 'animals', bystandersNote: 'The dog is chained.' }
+  expect((await yard.post(`${path}/job`, { ...call, ...dog, version: '1' })).status).toBe(303)
+  const late = await yard.post('/removals/new', { ...call, wayIn: 'Gate code 1234' })
+  expect(late.status).toBe(409)
+  expect(yard.store.removals.get(id)?.last.sheet.site.bystanders).toEqual(['animals'])
+})
+
+test('what its trade cleared days ago, good for one, does not go off with a word', async () => {
+  const site = await standing(`${PATH}/site`)
+  await yard.post(`${PATH}/site`, { ...site, behind: ['electric-in-cut', 'insulation'] })
+  const clear = {
+    hazard: 'electric-in-cut',
+    'trade-electric-in-cut.as': 'electrician',
+    'trade-electric-in-cut.who': 'Edda Brandt',
+    'trade-electric-in-cut.licence': '4711',
+    'trade-electric-in-cut.on': DAY,
+    photos: PAPER,
+  }
+  expect((await yard.post(`${PATH}/clear`, clear)).status).toBe(303)
+  yard.setDay('2026-06-15')
+  const version = String(yard.store.removals.get(ID)?.last.version)
+  const off = { ...site, version, behind: ['insulation'], 'gone.electric-in-cut': 'removed' }
+  expect((await yard.post(`${PATH}/site`, off)).status).toBe(422)
+  expect(sheet()?.site.behind).toContain('electric-in-cut')
+})

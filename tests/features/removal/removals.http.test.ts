@@ -264,7 +264,7 @@ describe('what is unmet', () => {
       'trade-gas.as': 'gas-fitter',
       'trade-gas.who': 'Edda Brandt',
       'trade-gas.licence': 'Brandt & Co, 4711',
-      'trade-gas.on': '2026-06-09',
+      'trade-gas.on': '2026-06-10',
       photos: PAPER,
     })
     expect(cleared.status).toBe(303)
