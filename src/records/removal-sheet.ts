@@ -193,6 +193,10 @@ export const decision = z.strictObject({
   unmet: z.array(text(300)).check(z.maxLength(40)),
   /** Something was changed since that it does not stand over: it is decided anew. */
   fell: z.optional(moment),
+  /** Somebody else had refused, and why: said for as long as anything is decided over it. */
+  over: z.optional(
+    z.strictObject({ by: text(120), on: day, at: z.optional(time), reason: z.optional(text(1000)) }),
+  ),
   /** The place it was decided for, as the sheet said then. */
   ...place.shape,
 })

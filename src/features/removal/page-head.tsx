@@ -6,7 +6,7 @@ import { dayAndDistance, dayWords } from '../../words/index.ts'
 import { type ClosingId, leftToClose } from './closing.ts'
 import type { RemovalProps } from './page.tsx'
 import { beganWithoutGo, withoutGoWords } from './without-go.ts'
-import { CLOSING_WORDS, DECIDE, STAGE_WORDS } from './words.ts'
+import { CLOSING_WORDS, DECIDE, decidedWords, STAGE_WORDS } from './words.ts'
 
 export const Head = (p: RemovalProps) => {
   const { job } = p.sheet
@@ -116,6 +116,7 @@ const Decided = ({ sheet, frame, goes, stage, colonies, older }: RemovalProps) =
     (older !== null ||
       (stage === 'go' && !goes) ||
       d.fell !== undefined ||
+      ended !== undefined ||
       beganWithoutGo(sheet, colonies.length))
   return (
     <>
@@ -125,11 +126,16 @@ const Decided = ({ sheet, frame, goes, stage, colonies, older }: RemovalProps) =
           {dayWords(d.on, frame.today)}
           {d.at === undefined ? '' : ` ${d.at}`}
           {past
-            ? ', before something changed'
+            ? `, before ${ended === undefined ? 'something changed' : 'the job ended'}`
             : d.unmet.length === 0
               ? ', with nothing on the list unmet'
               : `, with ${d.unmet.length} unmet or not filled in`}
           {d.reason === undefined ? '.' : `: ${d.reason}`}
+        </p>
+      )}
+      {d?.over === undefined ? null : (
+        <p>
+          <b>Over a refusal.</b> {decidedWords({ ...d.over, is: 'refuse' })}.
         </p>
       )}
       {ended === undefined ? null : (

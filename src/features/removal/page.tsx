@@ -5,6 +5,7 @@ import type { FormState } from '../../forms/index.ts'
 import { type Frame, Layout } from '../../parts/index.ts'
 import type { Sheet } from '../../records/index.ts'
 import type { Reckoning } from './before-cut.ts'
+import { seenOn } from './hazards.ts'
 import type { Facts } from './item.ts'
 import { type Clash, Papers, Versions } from './page-foot.tsx'
 import { OpenPart } from './page-form.tsx'
@@ -98,6 +99,7 @@ const Reckoned = (p: RemovalProps & { reckoning: Reckoning }) => {
       calm={calm}
       above={above}
       short={isShort(p.sheet)}
+      seen={seenOn(p.sheet)}
       place={[p.sheet.job.address, p.sheet.site.where].filter((x) => x !== undefined).join(', ')}
     />
   )
