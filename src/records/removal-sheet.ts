@@ -94,6 +94,8 @@ export const site = z.strictObject({
   old: z.optional(yesNo),
   /** Somebody saw wires, a meter or a pole near bees or ladder: it does not go off by another look. */
   nearWires: z.optional(z.literal(true)),
+  /** How it is known that an old building has neither asbestos nor lead where it is opened. */
+  oldHow: z.optional(z.enum(['tested', 'untouched'])),
   behindNote: z.optional(text(500)),
   sprayed: z.optional(yesNo),
   sprayedNote: z.optional(text(300)),

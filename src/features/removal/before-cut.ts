@@ -11,7 +11,7 @@ import { heatOf, type Shows } from './forecast.ts'
 import { cuts, isNew, oldBuilding, servicesLocated, tradeFacts, wiresNear } from './hazards.ts'
 import { type Facts, ITEMS, type Item, type ItemId, TICKED, type TickedId } from './item.ts'
 import { bystandersAsked, temperAsked, tickedFacts } from './people.ts'
-import { placeOf, samePlace } from './place.ts'
+import { lookedHere, placeOf, samePlace } from './place.ts'
 import { isSigned } from './second.ts'
 import { isShort } from './stage.ts'
 import { begun } from './without-go.ts'
@@ -105,6 +105,7 @@ const NAMES: Record<ItemId, Name> = {
   stopcock: name('Stopcock found', CREW, 'second'),
   kit: name('Clothing, smoker and tools', CREW, 'second'),
   sprayed: name('Asked whether the bees were sprayed', OWNER, 'reason'),
+  notes: name('What was written, tapped or looked at again', CREW, 'trade'),
   caller: name('The owner’s leave', OWNER, 'reason'),
   agreement: name('Agreement signed', OWNER, 'reason'),
   'without-go': name('Begun without a “go”', 'The operator, afterwards', 'reason'),
@@ -121,9 +122,9 @@ function itemOf(id: ItemId, s: Sheet, about: About): Item {
   return { id, ...NAMES[id], ...weightOf(id, s, about.today), ...factsOf(id, s, about) }
 }
 
-/** In a building that is known to be new, only weak boards and droppings are left to look for. */
+/** In a building that is known to be new, only weak boards and droppings are left to look for; who looked may have it signed how they know. */
 const weightOf = (id: ItemId, s: Sheet, today: string): Partial<Pick<Item, 'weight'>> =>
-  id === 'old-building' && isNew(s, today) ? { weight: 'second' } : {}
+  id === 'old-building' && (isNew(s, today) || lookedHere(s, 'hazards', today)) ? { weight: 'second' } : {}
 
 const isTicked = (id: ItemId): id is TickedId => (TICKED as readonly string[]).includes(id)
 

@@ -124,7 +124,6 @@ export const PART_FIELDS = {
       asks: 'On it and around it',
       hint: 'Suspected is enough: a licensed contractor tests it first.',
     }),
-    old: choice('Built before 1980', YES_NO, 4, { asks: 'Built before 1980?' }),
     behindNote: text('More about it', { maxlength: 500, wide: true }),
     ...TEMPERED,
     photos: photos('Photos'),

@@ -240,7 +240,14 @@ export function wiresNear(s: Sheet, today: string): Facts {
 export function oldBuilding(s: Sheet, today: string): Facts {
   if (!cuts(s)) return { state: 'not-needed', why: 'Nothing is cut.' }
   if (s.site.hazards !== undefined && s.site.where === undefined) return NO_WALL
-  if (lookedHere(s, 'hazards', today)) return { state: 'met', why: 'Looked for and written down.' }
+  if (lookedHere(s, 'hazards', today))
+    return isKnown(s, today)
+      ? { state: 'met', why: 'Looked for and written down.' }
+      : {
+          state: 'unsaid',
+          why: 'None found: how is it known? Built after 1980, tested, or old and not cut into.',
+          moved: true,
+        }
   if (s.site.hazards !== undefined) return { state: 'unsaid', why: ELSEWHERE, moved: true }
   return isNew(s, today)
     ? { state: 'unsaid', why: 'Look for weak boards, droppings and mould all the same.' }
@@ -249,6 +256,12 @@ export function oldBuilding(s: Sheet, today: string): Facts {
         why: 'Built before 1980, or not known: asbestos board, cement and vermiculite, and lead paint, are likely. Look before anything is cut.',
       }
 }
+
+/** It was found, or somebody has said how it is known that there is none. */
+const isKnown = (s: Sheet, today: string): boolean =>
+  s.site.hazards?.some((h) => h === 'asbestos' || h === 'lead-paint') === true ||
+  s.site.oldHow !== undefined ||
+  isNew(s, today)
 
 /** Built after 1980, as somebody has said of this very place. */
 export const isNew = (s: Sheet, today: string): boolean => s.site.old === 'no' && lookedHere(s, 'old', today)

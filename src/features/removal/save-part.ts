@@ -59,7 +59,8 @@ export function savePart(
 ): Response | Promise<Response> {
   const { typed, opens } = withNow(c, deps, came)
   const { last } = saved
-  const shown = deps.store.removals.version(saved.id, Number(one(typed, 'version')))?.sheet ?? last.sheet
+  const shown = deps.store.removals.version(saved.id, Number(one(typed, 'version')))?.sheet
+  if (shown === undefined) return unknownForm(c, deps, saved, part, typed)
   const read = partTyped(c, part, last.sheet, typed)
   const sheet = stamped(read.sheet, shown, ASKED[part] ?? [], c.var.frame.today)
   if (part === 'check') {
@@ -191,6 +192,19 @@ function withReason(c: AppContext, deps: PageDeps, before: Sheet, after: Sheet, 
     unmet: unmetWords(reckoningOf(c, deps, after)),
   })
   return said.success ? { ...after, work: { ...after.work, withoutGo: said.data } } : null
+}
+
+/** A form of a version that is not here (a phone keeps two): nobody knows what it showed, so what was seen is asked again. */
+function unknownForm(
+  c: AppContext,
+  deps: PageDeps,
+  saved: Saved,
+  part: Part,
+  typed: Typed,
+): Response | Promise<Response> {
+  const blank = Object.fromEntries([...(ASKED[part] ?? []), 'done', 'wires'].map((field) => [field, []]))
+  const message = 'The sheet was changed since this form was opened: read it, and tap what is so now.'
+  return again(c, deps, saved, part, { ...typed, ...blank }, [{ field: '', message }])
 }
 
 /** The same form again, over what has just been saved. */

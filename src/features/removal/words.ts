@@ -30,6 +30,7 @@ import type { ClosingId } from './closing.ts'
 import type { Shows } from './forecast.ts'
 import { whyFits } from './grave.ts'
 import type { Item, TickedId } from './item.ts'
+import { NONE_FOUND } from './none-found.ts'
 import type { Part, Stage } from './stage.ts'
 import { WITHOUT_GO_WORDS } from './without-go.ts'
 
@@ -77,7 +78,11 @@ export const BEHIND_IT: Choice[] = [
 ]
 
 export const HAZARD: Choice[] = [
-  LOOKED_NONE,
+  ...choices(NONE_FOUND, {
+    'none-new': ['None', 'built after 1980'],
+    'none-tested': ['None', 'old, but tested'],
+    'none-untouched': ['None', 'old, not cut into'],
+  }),
   ...choices(HAZARDS, {
     asbestos: 'Asbestos suspected',
     'lead-paint': 'Lead paint suspected',
@@ -156,6 +161,7 @@ export const TICKS: Record<TickedId, string> = {
   insulation: 'Respirator for insulation',
   stopcock: 'Stopcock found',
   kit: 'Clothing, smoker and tools',
+  notes: 'What was written is not here',
 }
 
 export const HAZARD_WORDS: Record<TradeHazard, string> = {

@@ -180,7 +180,7 @@ test('“Looked: none” does not go along to another wall: it is asked again, o
   expect(answer.status).toBe(422)
   expect(wordsOf(answer.text)).toContain('nobody has looked since')
   expect((await yard.get(`${PATH}/work`)).text).not.toContain('value="openedAt"')
-  await yard.post(`${PATH}/site`, { ...shown, behind: ['insulation'], hazards: 'none' })
+  await yard.post(`${PATH}/site`, { ...shown, behind: ['insulation'], hazards: 'none-tested' })
   // What was ticked at the other wall is not ticked at this one.
   expect((await standing(`${PATH}/check`)).done).toBeUndefined()
   expect((await go()).status).toBe(422)
@@ -476,7 +476,7 @@ test('a ladder, a nest, droppings: nothing that asks for care goes off by a tap'
   expect(ground.text).toContain('name="gone.climb"')
   const site = await standing(`${PATH}/site`)
   await yard.post(`${PATH}/site`, { ...site, hazards: 'droppings' })
-  const off = await yard.post(`${PATH}/site`, { ...site, version: version(), hazards: 'none' })
+  const off = await yard.post(`${PATH}/site`, { ...site, version: version(), hazards: 'none-tested' })
   expect(off.text).toContain('name="gone.droppings"')
 
   const other = ID.replace(/9$/, '3')
@@ -530,7 +530,7 @@ test('another word for the wall does not take gas, wires or asbestos off', async
       ...(await standing(`${PATH}/site`)),
       version: version(),
       behind: 'none',
-      hazards: 'none',
+      hazards: 'none-tested',
       'gone.gas': 'elsewhere',
       'gone.electric': 'elsewhere',
       'gone.asbestos': 'elsewhere',
@@ -544,7 +544,7 @@ test('another word for the wall does not take gas, wires or asbestos off', async
     ...site,
     version: version(),
     'gone.gas': 'elsewhere',
-    hazards: 'none',
+    hazards: 'none-tested',
   })
   expect(off.status).toBe(422)
   expect(sheet()?.site.behind).toContain('gas')
@@ -744,4 +744,16 @@ test('what its trade cleared days ago, good for one, does not go off with a word
   const off = { ...site, version, behind: ['insulation'], 'gone.electric-in-cut': 'removed' }
   expect((await yard.post(`${PATH}/site`, off)).status).toBe(422)
   expect(sheet()?.site.behind).toContain('electric-in-cut')
+})
+
+test('a form whose version nobody has is asked again, with nothing tapped that was seen', async () => {
+  const check = await standing(`${PATH}/check`)
+  const go = await yard.post(`${PATH}/check`, { ...check, version: '77', is: 'go' })
+  expect(go.status).toBe(422)
+  const shown = go.text.slice(go.text.indexOf('id="f-wires"'))
+  expect(shown.slice(0, shown.indexOf('</form>'))).not.toMatch(/name="(done|wires)"[^>]*checked/)
+  const site = await yard.post(`${PATH}/site`, { ...(await standing(`${PATH}/site`)), version: '' })
+  expect(site.status).toBe(422)
+  expect(site.text).not.toMatch(/name="(behind|hazards)"[^>]*checked/)
+  expect(yard.store.removals.get(ID)?.last.version).toBe(1)
 })

@@ -435,3 +435,42 @@ test('a forecast of one hour is none of a job of four; nor are two hours at dawn
   const { from: _f, until: _u, ...open } = check
   expect(holding(but({ check: { ...open, hours: dawn } }))).toEqual(['heat'])
 })
+
+test('“none” on a building says how it is known, or a second person signs', () => {
+  const { oldHow: _, ...site } = READY.site
+  for (const old of [undefined, 'yes', 'unknown'] as const) {
+    const s = but({ site: { ...site, ...(old === undefined ? {} : { old }) } })
+    expect(holding(s)).toEqual(['old-building'])
+    const item = beforeCut(s, DEFAULT_PROTOCOL, SHOWS, DAY).items.find((i) => i.id === 'old-building')
+    expect(item?.weight).toBe('second')
+  }
+  expect(holding(but({ site: { ...site, old: 'no' } }))).toEqual([])
+  expect(holding(but({ site: { ...site, oldHow: 'untouched' } }))).toEqual([])
+})
+
+test.each<[string, Partial<Sheet>, string]>([
+  ['gas', { site: { ...READY.site, behindNote: 'Gas pipe runs left of the window.' } }, 'gas'],
+  ['a cable', { job: { ...READY.job, told: 'Beside the electric meter.' } }, 'electric wires'],
+  ['the board', { site: { ...READY.site, surface: 'asbestos cement board' } }, 'asbestos'],
+  ['in Spanish', { site: { ...READY.site, surface: 'placa de amianto' } }, 'asbestos'],
+  [
+    'next door',
+    { site: { ...READY.site, bystanders: ['neighbours'], bystandersNote: 'Mrs Brown has an EpiPen.' } },
+    'somebody allergic',
+  ],
+])('what is written of %s and tapped nowhere holds until it is looked at again', (_, change, says) => {
+  const unticked = { ...READY.check, done: TICKED.filter((t) => t !== 'notes') }
+  const s = but({ ...change, check: unticked })
+  expect(holding(s)).toEqual(['notes'])
+  const item = beforeCut(s, DEFAULT_PROTOCOL, SHOWS, DAY).items.find((i) => i.id === 'notes')
+  expect(item).toMatchObject({ weight: 'trade', why: expect.stringContaining(says) })
+  expect(holding(but(change))).toEqual([])
+})
+
+test('what is written and tapped is asked where it was tapped', () => {
+  const s = but({
+    site: { ...READY.site, behind: ['gas', 'insulation'], behindNote: 'Gas pipe, left of the window.' },
+    check: { ...READY.check, done: TICKED.filter((t) => t !== 'notes') },
+  })
+  expect(holding(s)).toEqual(['trade-gas'])
+})

@@ -44,6 +44,7 @@ export const READY: Sheet = here({
     sheathingMm: 19,
     behind: ['insulation'],
     hazards: [],
+    oldHow: 'tested',
     bystanders: [],
     temper: 2,
     africanized: 'no',

@@ -38,8 +38,7 @@ const SITE = {
   surface: 'cedar siding',
   sheathingMm: '3/4',
   behind: 'insulation',
-  hazards: 'none',
-  old: 'no',
+  hazards: 'none-tested',
   temper: '2',
   africanized: 'no',
 }
