@@ -75,7 +75,7 @@ export function refusedBefore(before: Decision | undefined, by: string): Decisio
 }
 
 const wayOut = (i: Reckoning['unmet'][number]): string =>
-  i.id === 'temper' || i.id === 'free' || i.id === 'wires' || i.id === 'notes'
+  ['temper', 'free', 'wires', 'notes', 'other-sheet'].includes(i.id)
     ? 'Look, and tap what is so'
     : i.weight === 'second'
       ? 'Meet it, or have a second person sign for it by name'

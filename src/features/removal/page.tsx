@@ -7,6 +7,7 @@ import type { Sheet } from '../../records/index.ts'
 import type { Reckoning } from './before-cut.ts'
 import { seenOn } from './hazards.ts'
 import type { Facts } from './item.ts'
+import type { OtherSheet } from './other-sheets.ts'
 import { type Clash, Papers, Versions } from './page-foot.tsx'
 import { OpenPart } from './page-form.tsx'
 import { Head } from './page-head.tsx'
@@ -39,6 +40,8 @@ export interface RemovalProps {
   versions: { version: number; by: string; when: string }[]
   older: { version: number; last: number } | null
   saved: boolean
+  /** Other sheets of the same house with more on them that can kill. */
+  others: OtherSheet[]
   types: string[]
   currency: string
   callBacks: string[]

@@ -156,10 +156,10 @@ export function honest(s: Sheet, now: string): Sheet {
   return { ...s, check: { ...s.check, clearances } }
 }
 
-/** A “go” that does not stand over what both sides know fell: it does not come back when something else is cleared. */
-export function fallenNow(c: AppContext, deps: PageDeps, s: Sheet): Sheet {
+/** A “go” that does not stand over what both sides know, or another sheet of the house, fell: it does not come back when something else is cleared. */
+export function fallenNow(c: AppContext, deps: PageDeps, s: Sheet, id: string): Sheet {
   const { decision: d } = s
-  if (d?.is !== 'go' || d.fell !== undefined || stoodOn(c, deps, s, d.on)) return s
+  if (d?.is !== 'go' || d.fell !== undefined || stoodOn(c, deps, s, d.on, id)) return s
   const { writtenAt: _, ...fell } = momentNow(c, deps)
   return { ...s, decision: { ...d, fell } }
 }

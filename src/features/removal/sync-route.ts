@@ -67,7 +67,7 @@ export function removalSync(deps: PageDeps): Hono<Env> {
       asSeenHere(c, deps, {
         id,
         known,
-        merged: honest(fallenNow(c, deps, noticed(before, merged)), deps.clock().toISOString()),
+        merged: honest(fallenNow(c, deps, noticed(before, merged), id), deps.clock().toISOString()),
         found,
       }),
       stamp,

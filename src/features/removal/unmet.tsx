@@ -37,6 +37,7 @@ const MET_AT: Partial<Record<ItemId, { part: Part; field: string }>> = {
   bystanders: { part: 'job', field: 'bystanders' },
   temper: { part: 'site', field: 'temper' },
   wires: { part: 'check', field: 'wires' },
+  'other-sheet': { part: 'check', field: 'done' },
   'without-go': { part: 'work', field: 'openedAt' },
   sprayed: { part: 'job', field: 'sprayed' },
   caller: { part: 'agreement', field: 'hourly' },

@@ -140,3 +140,61 @@ test('an ended sheet never says “Go”', async () => {
   expect(text).not.toContain('<b>Go</b>')
   expect(wordsOf(text)).toContain('It was go, decided by Ines, Fri 12 Jun, before the job ended')
 })
+
+describe('two sheets of one house', () => {
+  const OTHER = ID.replace(/9$/, '8')
+  /** The husband's call, looked at by somebody else: stopped for a gas pipe and somebody allergic. */
+  const theirs: Sheet = {
+    ...READY,
+    job: { name: 'Edgar Fairweather', address: '4 Invented row, Springfield' },
+    site: { ...READY.site, where: 'porch', behind: ['gas'], bystanders: ['allergic'] },
+    decision: { is: 'refuse', by: 'Bram', on: DAY, reason: 'Gas.', unmet: [], ...placeOf(READY) },
+  }
+  const go = async (more: string[] = []) => {
+    const open = await form(`${PATH}/check`)
+    return yard.post(`${PATH}/check`, { ...open, done: [...(open.done ?? []), ...more], is: 'go' })
+  }
+
+  test('what can kill on the one holds the other until it is looked for again', async () => {
+    saved(READY)
+    saved(theirs, 'Bram', OTHER)
+    const page = wordsOf((await yard.get(PATH)).text)
+    expect(page).toMatch(/Another sheet of this house: Edgar Fairweather .*gas pipe, somebody allergic/)
+    const barred = await go()
+    expect(barred.status).toBe(422)
+    expect(wordsOf(barred.text)).toContain('what another sheet of this house says')
+    expect((await go(['not-here:gas'])).status, 'one of two').toBe(422)
+    expect((await go(['not-here:allergic'])).status, 'both by now').toBe(303)
+    const { text } = await yard.get(PATH)
+    expect(wordsOf(text)).toContain('not here: gas pipe, not here: somebody allergic')
+  })
+
+  test('what comes onto it afterwards takes the “go” away; on the next day it is asked again', async () => {
+    saved(READY)
+    expect((await go()).status).toBe(303)
+    saved(theirs, 'Bram', OTHER)
+    const version = String(last()?.version)
+    const opened = await yard.post(`${PATH}/work`, { version, outdoorC: '75', now: 'openedAt' })
+    expect(opened.status).toBe(422)
+    expect(wordsOf((await yard.get('/removals')).text)).toContain('No go any more')
+    expect((await go(['not-here:gas', 'not-here:allergic'])).status).toBe(303)
+    yard.setDay('2026-06-13')
+    expect((await form(`${PATH}/check`)).done).toBeUndefined()
+  })
+
+  test('it comes with a phone that knew nothing of it: kept, and no “go” any more', async () => {
+    saved(theirs, 'Bram', OTHER)
+    const decision: Sheet['decision'] = { is: 'go', by: 'Ines', on: DAY, unmet: [], ...placeOf(READY) }
+    const sent = { id: ID, base: 0, over: false, sheet: { ...READY, decision } }
+    expect((await yard.send('/removals/sync', sent)).status).toBe(200)
+    expect(sheet().decision?.fell).toBeDefined()
+  })
+
+  test('another house, a job that is done and a sheet with nothing grave nag nobody', async () => {
+    saved(READY)
+    saved({ ...theirs, job: { address: '44 Invented Row' } }, 'Bram', OTHER)
+    saved({ ...READY, job: { ...READY.job, name: 'Edgar' } }, 'Bram', ID.replace(/9$/, '7'))
+    expect((await yard.get(PATH)).text).not.toContain('Another sheet of this house')
+    expect((await go()).status).toBe(303)
+  })
+})
