@@ -150,7 +150,7 @@ describe('on 320 px, and with letters twice as large', () => {
       await context.close()
       expect(wrong).toEqual([])
     },
-    300_000,
+    PATIENCE * 300_000,
   )
 })
 
