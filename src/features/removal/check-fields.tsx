@@ -22,6 +22,7 @@ export const CheckFields = (p: PartFieldsProps) => {
       {isShort(p.sheet) ? <Fields {...p} of={TEMPERED} show={['temper', 'africanized']} /> : null}
       <Fields {...p} of={PART_FIELDS.check} show={['wires']} />
       <Checklist {...p} />
+      {p.sheet.decision?.is === 'refuse' ? <Fields {...p} of={DECISION_FIELDS} show={['over']} /> : null}
       <Folded legend="A reason; heat by the hour" form={p.form} fields={['reason', ...HOURS]}>
         <Fields {...p} of={DECISION_FIELDS} show={['reason']} />
         <Fields {...p} of={PART_FIELDS.check} show={[['on', 'from', 'until']]} />

@@ -1,14 +1,21 @@
 /** Go, wait or refuse, as it was tapped: judged against the sheet that was just saved, then written down. */
 import { type AppContext, type PageDeps, signedIn } from '../../app/index.ts'
 import { type FieldProblem, fieldsIn, type Typed } from '../../forms/index.ts'
-import type { Decision } from '../../records/index.ts'
+import type { Decision, Sheet } from '../../records/index.ts'
 import { timeIn } from '../../time-of-day.ts'
-import { decisionProblems, unmetWords } from './decide.ts'
+import { decisionProblems, refusedBy, unmetWords } from './decide.ts'
 import { DECISION_FIELDS } from './fields.ts'
 import { schemaProblems } from './form.ts'
 import { placeOf } from './place.ts'
 import { keep, type Saved } from './sheet-handlers.ts'
 import { reckoningOf } from './view.ts'
+
+function refusedBefore(s: Sheet, by: string): Pick<Decision, 'refused' | 'over'> {
+  const refused = refusedBy(s, by) ?? s.decision?.refused
+  return refused === undefined
+    ? {}
+    : { refused, ...(s.decision?.over === undefined ? {} : { over: s.decision.over }) }
+}
 
 /** Writes it down, or says why not. */
 export function decide(c: AppContext, deps: PageDeps, saved: Saved, typed: Typed): FieldProblem[] {
@@ -18,6 +25,8 @@ export function decide(c: AppContext, deps: PageDeps, saved: Saved, typed: Typed
   const { raw } = fieldsIn(DECISION_FIELDS, typed, frame.units)
   const at = timeIn(frame.zone, deps.clock())
   const decision = {
+    // A refusal is not forgotten by the “go” over it.
+    ...(raw.is === 'go' ? refusedBefore(sheet, signedIn(c)) : {}),
     ...raw,
     by: signedIn(c),
     on: frame.today,

@@ -8,12 +8,19 @@ import { placeOf, samePlace } from './place.ts'
 import { isFullName, isNumber, isTelephone, sameName, sharesName } from './same-name.ts'
 import { customersOf, isSame, type Known } from './second.ts'
 
+/** 'Perpetua, 2026-06-12 10:02: smell of gas'; null where nobody else refused it. */
+export function refusedBy(s: Sheet, by: string): string | null {
+  const { decision: d } = s
+  if (d?.is !== 'refuse' || d.by === by) return null
+  return `${d.by}, ${d.on}${d.at === undefined ? '' : ` ${d.at}`}: ${d.reason ?? 'no reason said'}`
+}
+
 /**
  * No "go" over what can kill: a trade's word is not replaced by ours, and a second person's name is not the first one's.
  * Anything else may be overruled by whoever is at the wall, by name and with a reason.
  */
 export function decisionProblems(
-  d: Pick<Decision, 'is' | 'reason' | 'by'>,
+  d: Pick<Decision, 'is' | 'reason' | 'by' | 'over'>,
   r: Reckoning,
   s: Sheet,
 ): Problem[] {
@@ -33,6 +40,9 @@ export function decisionProblems(
   const barred = r.unmet.find(stops) ?? r.unmet.find(holds)
   if (barred !== undefined)
     return [{ field: 'is', message: `cannot be “go”. ${notYet(barred)}. ${wayOut(barred)}` }]
+  const refusal = refusedBy(s, d.by)
+  if (refusal !== null && !isSentence(d.over))
+    return [{ field: 'over', message: `is not said. It was refused. ${refusal}` }]
   const own = ownSecond(s, d.by)
   if (own !== undefined)
     return [

@@ -130,6 +130,9 @@ const Decided = ({ sheet, frame, goes, stage, colonies, older }: RemovalProps) =
               ? ', with nothing on the list unmet'
               : `, with ${d.unmet.length} unmet or not filled in`}
           {d.reason === undefined ? '.' : `: ${d.reason}`}
+          {d.refused === undefined
+            ? ''
+            : ` Refused before (${d.refused}). All the same, because: ${d.over ?? 'not said'}.`}
         </p>
       )}
       {ended === undefined ? null : (

@@ -99,6 +99,7 @@ const Reckoned = (p: RemovalProps & { reckoning: Reckoning }) => {
       above={above}
       short={isShort(p.sheet)}
       place={[p.sheet.job.address, p.sheet.site.where].filter((x) => x !== undefined).join(', ')}
+      version={p.versions[0]?.version ?? 0}
     />
   )
   const atIt =

@@ -15,10 +15,12 @@ interface ClearProps {
   form: FormState | null
   /** The wall it is about, in words. */
   place: string
+  /** The version that is shown: what is found there is what the trade was told. */
+  version: number
 }
 
 /** Its trade has cleared this hazard, here: which trade is tapped where several may. */
-export const ClearForm = ({ hazard, frame, path, form, place }: ClearProps) => {
+export const ClearForm = ({ hazard, frame, path, form, place, version }: ClearProps) => {
   const trades = CLEARED_BY[hazard]
   const id = `trade-${hazard}`
   const typed = ['who', 'licence', 'on'] as const
@@ -27,7 +29,10 @@ export const ClearForm = ({ hazard, frame, path, form, place }: ClearProps) => {
       id={`${id}-cleared`}
       summary={`The trade has cleared it: ${HAZARD_WORDS[hazard].toLowerCase()}`}
       action={`${path}/clear`}
-      hidden={[['hazard', hazard]]}
+      hidden={[
+        ['hazard', hazard],
+        ['version', String(version)],
+      ]}
       form={form}
       blank={{ [`${id}.on`]: [frame.today] }}
       ofHere={isSurveyed(hazard) ? `Their paper is of this wall: ${place}` : null}

@@ -36,7 +36,8 @@ export function sentProblems(
   for (const x of fresh(known.check.clearances, sent.check.clearances)) {
     const about = `The clearance of “${HAZARD_WORDS[x.hazard]}”`
     said.push(...lines(about, clearanceProblems(x, sent, people, today)))
-    if (x.photo !== undefined && absent.has(x.photo)) said.push(`${about}: its photo has not come`)
+    if (x.photo !== undefined && absent.has(x.photo))
+      said.push(`${about}: its photo has not come, or is of another job`)
   }
   for (const x of fresh(known.check.seconds, sent.check.seconds)) {
     const about = `The second person for “${x.of}”`

@@ -250,6 +250,7 @@ describe('what is unmet', () => {
     expect(barred.status).toBe(422)
     expect(wordsOf(barred.text)).toContain('cannot be “go”. Not yet: gas pipe cleared')
     const own = await yard.post(`${path}/clear`, {
+      version: await version(path, 'check'),
       hazard: 'gas',
       'trade-gas.as': 'gas-fitter',
       'trade-gas.who': 'Ines',
@@ -259,6 +260,7 @@ describe('what is unmet', () => {
     expect(own.status).toBe(422)
     expect(wordsOf(own.text)).toContain('must be somebody of the licensed trade, not of the yard')
     const cleared = await yard.post(`${path}/clear`, {
+      version: await version(path, 'check'),
       hazard: 'gas',
       'trade-gas.as': 'gas-fitter',
       'trade-gas.who': 'Edda Brandt',
