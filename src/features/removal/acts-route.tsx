@@ -113,7 +113,7 @@ async function clear(
     ...(one(typed, 'ofHere') === 'yes' ? { ofHere: true } : {}),
   }
   const parsed = clearance.safeParse(content)
-  const problems = parsed.success
+  const problems: FieldProblem[] = parsed.success
     ? clearanceProblems(parsed.data, sheet, knownAt(c, deps, sheet, saved), c.var.frame.today)
     : problemsOf(parsed.error, content)
   if (one(typed, 'seen') !== seenOn(sheet))

@@ -757,3 +757,25 @@ test('a form whose version nobody has is asked again, with nothing tapped that w
   expect(site.text).not.toMatch(/name="(behind|hazards)"[^>]*checked/)
   expect(yard.store.removals.get(ID)?.last.version).toBe(1)
 })
+
+test('a second nest on the same day, on the same sheet, is opened anew', async () => {
+  await yard.post(`${PATH}/work`, { version: '1', outdoorC: '75', now: 'openedAt' })
+  await yard.post(`${PATH}/work`, { ...(await standing(`${PATH}/work`)), now: 'boxedAt' })
+  const site = { ...(await standing(`${PATH}/site`)), where: 'the gable' }
+  expect((await yard.post(`${PATH}/site`, site)).status).toBe(303)
+  const work = { ...(await standing(`${PATH}/work`)), openedAt: '12:30', boxedAt: '14:00' }
+  const answer = await yard.post(`${PATH}/work`, work)
+  expect(answer.status).toBe(422)
+  expect(answer.text).toContain('name="withoutGo.why"')
+})
+
+test('another box a week later is not of the “go” of this job', async () => {
+  await yard.post(`${PATH}/work`, { version: '1', outdoorC: '75', now: 'openedAt' })
+  await yard.post(`${PATH}/work`, { ...(await standing(`${PATH}/work`)), now: 'boxedAt' })
+  const box = (more: object) => yard.post(`${PATH}/intake`, { ...INTAKE, on: DAY, ...more })
+  expect((await box({ 'removal.removedOn': DAY })).status).toBe(303)
+  yard.setDay('2026-06-20')
+  const later = { on: '2026-06-20', colony: 'W-13', stand: '5' }
+  expect((await box({ ...later, 'removal.removedOn': '2026-06-20' })).status).toBe(422)
+  expect((await box({ ...later, 'removal.removedOn': DAY })).status, 'left standing for a week').toBe(303)
+})
