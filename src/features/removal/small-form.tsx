@@ -15,12 +15,12 @@ interface ClearProps {
   form: FormState | null
   /** The wall it is about, in words. */
   place: string
-  /** The wall and what was found, as the page shows them: it is cleared for that and no other. */
-  seen: string
+  /** The version that is shown: what is found there is what the trade was told. */
+  version: number
 }
 
 /** Its trade has cleared this hazard, here: which trade is tapped where several may. */
-export const ClearForm = ({ hazard, frame, path, form, place, seen }: ClearProps) => {
+export const ClearForm = ({ hazard, frame, path, form, place, version }: ClearProps) => {
   const trades = CLEARED_BY[hazard]
   const id = `trade-${hazard}`
   const typed = ['who', 'licence', 'on'] as const
@@ -31,7 +31,7 @@ export const ClearForm = ({ hazard, frame, path, form, place, seen }: ClearProps
       action={`${path}/clear`}
       hidden={[
         ['hazard', hazard],
-        ['seen', seen],
+        ['version', String(version)],
       ]}
       form={form}
       blank={{ [`${id}.on`]: [frame.today] }}

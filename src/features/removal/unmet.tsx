@@ -23,8 +23,8 @@ interface UnmetProps {
   short: boolean
   /** The wall in words: '4 Invented Row, left of the porch'. */
   place: string
-  /** The wall and what was found, as this page shows them. */
-  seen: string
+  /** The version that is shown. */
+  version: number
 }
 
 /** Which part's form meets it, and which field there. */
@@ -76,20 +76,13 @@ export const UnmetList = (p: UnmetProps) => {
 const askedLater = (later: number, here: number, above: boolean): string =>
   `${later === 1 ? 'One' : later}${here === 0 ? '' : ' more'} asked ${above ? 'below: tap each when it is so' : 'before the cut'}`
 
-const Lines = ({ items, frame, path, refused, short, place, seen }: UnmetProps & { items: Item[] }) =>
+const Lines = ({ items, ...p }: UnmetProps & { items: Item[] }) =>
   items.length === 0 ? null : (
     <ul class="unmet">
       {items.map((i) => (
         <li class={stops(i) ? 'stops' : undefined}>
-          <Line item={i} path={path} short={short} />
-          <Way
-            item={i}
-            frame={frame}
-            path={path}
-            place={place}
-            seen={seen}
-            form={refused?.id === i.id ? refused.form : null}
-          />
+          <Line item={i} path={p.path} short={p.short} />
+          <Way {...p} item={i} />
         </li>
       ))}
     </ul>
@@ -143,23 +136,8 @@ const Signed = ({ items }: { items: Item[] }) =>
     </p>
   )
 
-const Way = ({
-  item: i,
-  frame,
-  path,
-  form,
-  place,
-  seen,
-}: {
-  item: Item
-  frame: Frame
-  path: string
-  place: string
-  seen: string
-  form: FormState | null
-}) => {
+const Way = ({ item: i, refused, frame, path, place, version }: UnmetProps & { item: Item }) => {
   const hazard = i.id.startsWith('trade-') ? (i.id.slice('trade-'.length) as TradeHazard) : null
-  return hazard === null ? null : (
-    <ClearForm hazard={hazard} frame={frame} path={path} form={form} place={place} seen={seen} />
-  )
+  const form = refused?.id === i.id ? refused.form : null
+  return hazard === null ? null : <ClearForm {...{ hazard, frame, path, form, place, version }} />
 }
