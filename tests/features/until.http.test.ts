@@ -18,7 +18,10 @@ beforeAll(async () => {
   fill(yard.store, DAY, `${DAY}T12:00:00.000Z`)
 })
 
-it.each(LONG ? [0, 1, 2, 3] : [0, 3])('no page says two dates of one box, %i days on', async (later) => {
+/** One of four days by chance, and all of them in the long run. */
+const LATER = LONG ? [0, 1, 2, 3] : [Date.now() % 4]
+
+it.each(LATER)('no page says two dates of one box, %i days on', async (later) => {
   const today = addDays(DAY, later)
   yard.setDay(today)
   const list = wordsOf((await yard.get('/')).text).split(' Can wait ')[1] ?? ''

@@ -6,15 +6,15 @@ import { callBack, clearance, sheetName, TRADE_HAZARDS } from '../../records/ind
 import { clearanceProblems } from './decide.ts'
 import { CallBackPage, RemovalEndPage } from './end-page.tsx'
 import { CALL_BACK_FIELDS, CLEARANCE_FIELDS } from './fields.ts'
-import { CLEARED_BY, hazardsFound } from './hazards.ts'
-import { placeOf, samePlace } from './place.ts'
+import { CLEARED_BY, hazardsFound, seenOn } from './hazards.ts'
+import { placeOf } from './place.ts'
 import { RemovalPrintPage } from './print-page.tsx'
 import { second, secondPage } from './second-route.tsx'
 import { factsOf } from './sheet-facts.ts'
-import { keep, knownAt, onSheet, type Saved } from './sheet-handlers.ts'
+import { isOfAnotherJob, keep, knownAt, onSheet, type Saved } from './sheet-handlers.ts'
 import { openPart, showSheet } from './show.tsx'
 import { PARTS } from './stage.ts'
-import { isOfAnother, reckoningOf, sheetIn, termsNow } from './view.ts'
+import { reckoningOf, sheetIn, termsNow } from './view.ts'
 
 /** What is done to a sheet rather than typed into it: clearing, signing for an item, call-backs, printing, ending. */
 export function removalActs(deps: PageDeps): Hono<Env> {
@@ -96,7 +96,6 @@ async function clear(
   const shown = photo !== undefined && (await deps.photos.find(photo)) !== null
   const saved = sheetIn(c, deps) ?? was
   const { sheet } = saved.last
-  const seen = deps.store.removals.version(saved.id, Number(one(typed, 'version')))?.sheet
   const hazard = TRADE_HAZARDS.find((h) => h === one(typed, 'hazard'))
   const knew = hazardsFound(sheet)
   if (hazard === undefined || !knew.includes(hazard)) return c.redirect(`${saved.path}#unmet`, 303)
@@ -117,16 +116,14 @@ async function clear(
   const problems: FieldProblem[] = parsed.success
     ? clearanceProblems(parsed.data, sheet, knownAt(c, deps, sheet, saved), c.var.frame.today)
     : problemsOf(parsed.error, content)
-  // What the trade was told is what the form showed; of another wall, or of what was found since, it was told nothing.
-  const isSeen = seen !== undefined && samePlace(placeOf(seen), placeOf(sheet))
-  if (!isSeen || hazardsFound(seen).join() !== knew.join())
-    problems.push({
+  if (one(typed, 'seen') !== seenOn(sheet))
+    problems.unshift({
       field: '',
       message:
-        'The sheet was changed since this form was opened: read where it is, and what is found there now.',
+        'The sheet was changed since this was opened: another wall, or something else was found. Ask the trade about what stands here now.',
     })
-  if (photo !== undefined && isOfAnother(deps, saved.id, photo))
-    problems.push({ field: 'photos', message: 'is of another job: photograph the paper of this one' })
+  if (photo !== undefined && isOfAnotherJob(deps, saved.id, photo))
+    problems.push({ field: 'photos', message: 'is of another job: take one of the paper for this wall' })
   const all =
     ofPhotos.length === 0 ? problems : [...problems.filter((p) => p.field !== 'photos'), ...ofPhotos]
   if (!parsed.success || all.length > 0) return refuse(c, deps, saved, id, typed, all)

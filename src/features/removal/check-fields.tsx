@@ -24,7 +24,6 @@ export const CheckFields = (p: PartFieldsProps) => {
       {isShort(p.sheet) ? <Fields {...p} of={TEMPERED} show={['temper', 'africanized']} /> : null}
       <Fields {...p} of={PART_FIELDS.check} show={['wires']} />
       <Checklist {...p} />
-      {isRefused(p.sheet) ? <Fields {...p} of={DECISION_FIELDS} show={['over']} /> : null}
       <Folded legend="A reason; heat by the hour" form={p.form} fields={['reason', ...HOURS]}>
         <Fields {...p} of={DECISION_FIELDS} show={['reason']} />
         <Fields {...p} of={PART_FIELDS.check} show={[['on', 'from', 'until']]} />
@@ -33,10 +32,6 @@ export const CheckFields = (p: PartFieldsProps) => {
     </>
   )
 }
-
-/** Refused, and nobody has said yet why it may begin all the same. */
-const isRefused = ({ decision: d }: PartFieldsProps['sheet']): boolean =>
-  d?.is === 'refuse' || (d?.refused !== undefined && d.over === undefined)
 
 const HOURS = Array.from({ length: FORECAST_ROWS }, (_, i) => `hours.${i}.c`)
 

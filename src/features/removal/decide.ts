@@ -8,13 +8,6 @@ import { placeOf, samePlace } from './place.ts'
 import { isFullName, isNumber, isTelephone, sameName, sharesName } from './same-name.ts'
 import { customersOf, isSame, type Known } from './second.ts'
 
-/** 'Perpetua, 2026-06-12 10:02: smell of gas'; null where nobody else refused it. */
-export function refusedBy(s: Sheet, by: string): string | null {
-  const { decision: d } = s
-  if (d?.is !== 'refuse' || d.by === by) return null
-  return `${d.by}, ${d.on}${d.at === undefined ? '' : ` ${d.at}`}: ${d.reason ?? 'no reason said'}`
-}
-
 /**
  * No "go" over what can kill: a trade's word is not replaced by ours, and a second person's name is not the first one's.
  * Anything else may be overruled by whoever is at the wall, by name and with a reason.
@@ -40,16 +33,19 @@ export function decisionProblems(
   const barred = r.unmet.find(stops) ?? r.unmet.find(holds)
   if (barred !== undefined)
     return [{ field: 'is', message: `cannot be “go”. ${notYet(barred)}. ${wayOut(barred)}` }]
-  // A refusal that somebody only put off by “wait” is not answered yet.
-  const refusal = refusedBy(s, d.by) ?? s.decision?.refused ?? null
-  if (refusal !== null && !isSentence(d.over))
-    return [{ field: 'over', message: `is not said. It was refused. ${refusal}` }]
   const own = ownSecond(s, d.by)
   if (own !== undefined)
     return [
       {
         field: 'by',
         message: `is also the second person who signed for an item: it takes two people. Let another one decide, or sign`,
+      },
+    ]
+  if (d.over !== undefined && !isSentence(d.reason))
+    return [
+      {
+        field: 'reason',
+        message: `is needed: ${d.over.by} refused${d.over.reason === undefined ? '' : ` (${d.over.reason})`}. Say what has changed since`,
       },
     ]
   if (r.unmet.length > 0 && !isSentence(d.reason))
@@ -64,6 +60,19 @@ export function decisionProblems(
 
 /** A dot is no reason: a word at least. */
 const isSentence = (reason = ''): boolean => /\p{L}{3}/u.test(reason)
+
+/** The refusal of somebody else that a decision goes over; who refused may take it back themselves. */
+export function refusedBefore(before: Decision | undefined, by: string): Decision['over'] {
+  if (before === undefined) return undefined
+  const { on, at, reason } = before
+  const own = {
+    by: before.by,
+    on,
+    ...(at === undefined ? {} : { at }),
+    ...(reason === undefined ? {} : { reason }),
+  }
+  return [before.is === 'refuse' ? own : undefined, before.over].find((x) => x !== undefined && x.by !== by)
+}
 
 const wayOut = (i: Reckoning['unmet'][number]): string =>
   ['temper', 'free', 'wires', 'notes', 'other-sheet'].includes(i.id)

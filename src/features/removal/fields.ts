@@ -245,11 +245,6 @@ export const DECISION_FIELDS = {
     maxlength: 1000,
     rows: 2,
   }),
-  over: text('Why over the refusal', {
-    asks: 'It was refused: why go all the same?',
-    maxlength: 500,
-    wide: true,
-  }),
 } satisfies FieldSpecs
 
 /** The fields of a part that is only known when it runs. */

@@ -6,7 +6,7 @@ import { dayAndDistance, dayWords } from '../../words/index.ts'
 import { type ClosingId, leftToClose } from './closing.ts'
 import type { RemovalProps } from './page.tsx'
 import { beganWithoutGo, withoutGoWords } from './without-go.ts'
-import { CLOSING_WORDS, DECIDE, GRAVE_WORDS, STAGE_WORDS } from './words.ts'
+import { CLOSING_WORDS, DECIDE, decidedWords, GRAVE_WORDS, STAGE_WORDS } from './words.ts'
 
 export const Head = (p: RemovalProps) => {
   const { job } = p.sheet
@@ -155,9 +155,11 @@ const Decided = ({ sheet, frame, goes, stage, colonies, older }: RemovalProps) =
               ? ', with nothing on the list unmet'
               : `, with ${d.unmet.length} unmet or not filled in`}
           {d.reason === undefined ? '.' : `: ${d.reason}`}
-          {d.refused === undefined
-            ? ''
-            : ` Refused before (${d.refused}).${d.over === undefined ? '' : ` All the same, because: ${d.over}.`}`}
+        </p>
+      )}
+      {d?.over === undefined ? null : (
+        <p>
+          <b>Over a refusal.</b> {decidedWords({ ...d.over, is: 'refuse' })}.
         </p>
       )}
       {ended === undefined ? null : (

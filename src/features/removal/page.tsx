@@ -5,6 +5,7 @@ import type { FormState } from '../../forms/index.ts'
 import { type Frame, Layout } from '../../parts/index.ts'
 import type { Sheet } from '../../records/index.ts'
 import type { Reckoning } from './before-cut.ts'
+import { seenOn } from './hazards.ts'
 import type { Facts } from './item.ts'
 import type { OtherSheet } from './other-sheets.ts'
 import { type Clash, Papers, Versions } from './page-foot.tsx'
@@ -101,8 +102,8 @@ const Reckoned = (p: RemovalProps & { reckoning: Reckoning }) => {
       calm={calm}
       above={above}
       short={isShort(p.sheet)}
+      seen={seenOn(p.sheet)}
       place={[p.sheet.job.address, p.sheet.site.where].filter((x) => x !== undefined).join(', ')}
-      version={p.versions[0]?.version ?? 0}
     />
   )
   const atIt =

@@ -1,5 +1,5 @@
 /** One part of a sheet as it was typed, held to what was there before, and saved. */
-import { type AppContext, type PageDeps, signedIn } from '../../app/index.ts'
+import type { AppContext, PageDeps } from '../../app/index.ts'
 import { type FieldProblem, fieldsIn, one, type Typed } from '../../forms/index.ts'
 import {
   beginsIn,
@@ -68,17 +68,6 @@ export function savePart(
     if (sheet.check.wires === 'near') sheet.site = { ...sheet.site, nearWires: true }
     sheet.check = tickedNow(c, sheet, shown, one(typed, 'shownOn'))
   }
-  if (
-    one(typed, 'is') !== '' &&
-    key(shown.decision) !== key(last.sheet.decision) &&
-    last.savedBy !== signedIn(c)
-  )
-    return again(c, deps, saved, part, typed, [
-      {
-        field: 'is',
-        message: `was ${decidedWords(last.sheet)} since this form was opened: read it, then decide`,
-      },
-    ])
   const whys = whysTyped(typed)
   const problems = [
     ...read.problems,
@@ -204,14 +193,6 @@ function withReason(c: AppContext, deps: PageDeps, before: Sheet, after: Sheet, 
   })
   return said.success ? { ...after, work: { ...after.work, withoutGo: said.data } } : null
 }
-
-const key = (x: unknown): string => JSON.stringify(x) ?? ''
-
-/** '“refuse” by Perpetua, 10:02: smell of gas' */
-const decidedWords = ({ decision: d }: Sheet): string =>
-  d === undefined
-    ? 'taken back'
-    : `“${d.is}” by ${d.by}, ${d.at ?? d.on}${d.reason === undefined ? '' : `: ${d.reason}`}`
 
 /** A form of a version that is not here (a phone keeps two): nobody knows what it showed, so what was seen is asked again. */
 function unknownForm(

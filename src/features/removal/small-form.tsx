@@ -15,12 +15,12 @@ interface ClearProps {
   form: FormState | null
   /** The wall it is about, in words. */
   place: string
-  /** The version that is shown: what is found there is what the trade was told. */
-  version: number
+  /** The wall and what was found, as the page shows them: it is cleared for that and no other. */
+  seen: string
 }
 
 /** Its trade has cleared this hazard, here: which trade is tapped where several may. */
-export const ClearForm = ({ hazard, frame, path, form, place, version }: ClearProps) => {
+export const ClearForm = ({ hazard, frame, path, form, place, seen }: ClearProps) => {
   const trades = CLEARED_BY[hazard]
   const id = `trade-${hazard}`
   const typed = ['who', 'licence', 'on'] as const
@@ -31,7 +31,7 @@ export const ClearForm = ({ hazard, frame, path, form, place, version }: ClearPr
       action={`${path}/clear`}
       hidden={[
         ['hazard', hazard],
-        ['version', String(version)],
+        ['seen', seen],
       ]}
       form={form}
       blank={{ [`${id}.on`]: [frame.today] }}

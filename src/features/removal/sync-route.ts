@@ -4,14 +4,12 @@ import { z } from 'zod'
 import { type Env, type PageDeps, sendsJson, signedIn, viewerOf } from '../../app/index.ts'
 import { problemsOf } from '../../journal/index.ts'
 import { EMPTY_SHEET, mergeSheets, type Sheet, sheet } from '../../records/index.ts'
-import { refusedBy } from './decide.ts'
 import { partLabel } from './form.ts'
 import { goneFrom, withNoted } from './grave.ts'
 import { asSeenHere } from './seen-here.ts'
 import { momentNow } from './sheet-handlers.ts'
 import { PARTS, type Part } from './stage.ts'
 import { fallenNow, goneUnsaid, honest, sentProblems, withKept } from './sync-judge.ts'
-import { isOfAnother } from './view.ts'
 
 const sent = z.strictObject({
   id: z.string().refine(validate, 'must be an id'),
@@ -39,7 +37,7 @@ export function removalSync(deps: PageDeps): Hono<Env> {
     if (!parsed.success) return c.json({ problems: problemsOf(parsed.error, body) }, 422)
     const { id, base, over } = parsed.data
     const { removals } = deps.store
-    const absent = await absentOf(deps, id, parsed.data.sheet)
+    const absent = await absentOf(deps, parsed.data.sheet)
     const found = removals.get(id)
     const known = base === 0 ? EMPTY_SHEET : removals.version(id, base)?.sheet
     if (found === null && base > 0) return refuse('is erased here: nothing of it can be kept any more')
@@ -49,7 +47,10 @@ export function removalSync(deps: PageDeps): Hono<Env> {
       last === undefined || last.version === base
         ? { sheet: parsed.data.sheet, clashes: [] }
         : mergeSheets(known, parsed.data.sheet, last.sheet)
-    const own = last === undefined || last.savedBy === signedIn(c)
+    const decided = clashes.includes('decision') ? last?.sheet.decision : undefined
+    const own =
+      last === undefined ||
+      (last.savedBy === signedIn(c) && (decided === undefined || decided.by === signedIn(c)))
     if (clashes.length > 0 && !own && !over)
       return refuse(`${last.savedBy} saved something else meanwhile: ${clashes.map(wordsOf).join(', ')}`)
     const before = last?.sheet ?? EMPTY_SHEET
@@ -57,11 +58,7 @@ export function removalSync(deps: PageDeps): Hono<Env> {
     const gone = goneUnsaid(before, merged, c.var.frame.today)
     if (gone.length > 0)
       return refuse(`takes off what no trade has cleared, or without saying why: ${gone.join(', ')}`)
-    // Not even with “stand over it”: why it is “go” over a refusal is said by whoever has read it.
-    const refusal = merged.decision?.is === 'go' ? refusedBy(before, merged.decision.by) : null
-    if (refusal !== null && (merged.decision?.refused === undefined || merged.decision.over === undefined))
-      return refuse(`is “go” where it was refused. ${refusal}. Decide on the page of the sheet, with signal`)
-    const wrong = sentProblems(c, deps, known, parsed.data.sheet, found, absent)
+    const wrong = sentProblems(c, deps, known, parsed.data.sheet, found, { id, absent })
     if (wrong.length > 0) return refuse(wrong.join('. '))
     const stamp = { savedAt: deps.clock().toISOString(), savedBy: signedIn(c) }
     const result = removals.save(
@@ -97,11 +94,11 @@ export function removalSync(deps: PageDeps): Hono<Env> {
   return app
 }
 
-/** Photos of papers that are named and not here, for a phone sends them before the sheet; or that are of another job. */
-async function absentOf(deps: PageDeps, id: string, { check }: Sheet): Promise<Set<string>> {
+/** Photos of papers that are named and not here: a phone sends them before the sheet. */
+async function absentOf(deps: PageDeps, { check }: Sheet): Promise<Set<string>> {
   const named = (check.clearances ?? []).flatMap((x) => x.photo ?? [])
   const there = await Promise.all(named.map((id) => deps.photos.find(id)))
-  return new Set(named.filter((photo, i) => there[i] === null || isOfAnother(deps, id, photo)))
+  return new Set(named.filter((_, i) => there[i] === null))
 }
 
 /** 'site.temper' as its label. */

@@ -23,8 +23,8 @@ interface UnmetProps {
   short: boolean
   /** The wall in words: '4 Invented Row, left of the porch'. */
   place: string
-  /** The version that is shown. */
-  version: number
+  /** The wall and what was found, as this page shows them. */
+  seen: string
 }
 
 /** Which part's form meets it, and which field there. */
@@ -136,8 +136,8 @@ const Signed = ({ items }: { items: Item[] }) =>
     </p>
   )
 
-const Way = ({ item: i, refused, frame, path, place, version }: UnmetProps & { item: Item }) => {
+const Way = ({ item: i, refused, frame, path, place, seen }: UnmetProps & { item: Item }) => {
   const hazard = i.id.startsWith('trade-') ? (i.id.slice('trade-'.length) as TradeHazard) : null
   const form = refused?.id === i.id ? refused.form : null
-  return hazard === null ? null : <ClearForm {...{ hazard, frame, path, form, place, version }} />
+  return hazard === null ? null : <ClearForm {...{ hazard, frame, path, form, place, seen }} />
 }

@@ -4,7 +4,6 @@ import { type AppContext, colonyPath, type PageDeps, signedIn } from '../../app/
 import {
   type Blank,
   openBlanks,
-  photosOfSheet,
   type Sheet,
   type Surroundings,
   sheetName,
@@ -130,10 +129,6 @@ export function blanksNow(c: AppContext, deps: PageDeps, sheet: Sheet): Blank[] 
   const all = `${deps.store.settings.get('agreementTerms')} {price} {address} {day}`
   return openBlanks(all, sheet, around(c, deps, sheet))
 }
-
-/** Whether a photo is on the sheet of another job. */
-export const isOfAnother = (deps: PageDeps, id: string, photo: string): boolean =>
-  deps.store.removals.list().some((v) => v.id !== id && photosOfSheet(v.sheet).includes(photo))
 
 export const typesOf = (deps: PageDeps): string[] => ownTypes(deps.store)
 

@@ -1,5 +1,6 @@
 /** A hurried beekeeper at the pages: tapping “Go” again the day after, opening by hand, a form left open. Invented. */
 import { beforeEach, expect, test } from 'vitest'
+import { seenOn } from '../../../src/features/removal/hazards.ts'
 import { placeOf } from '../../../src/features/removal/place.ts'
 import { PASSPHRASE } from '../../support/people.ts'
 import { INTAKE, wordsOf, type Yard, yardOn } from '../../support/yard-on.ts'
@@ -23,9 +24,8 @@ beforeEach(async () => {
   )
 })
 const sheet = () => yard.store.removals.get(ID)?.last.sheet
-
-/** The version that stands, as every form bears it. */
-const versionNow = (): string => String(yard.store.removals.get(ID)?.last.version)
+/** What a page that was opened just now shows of the wall. */
+const seen = (): string => seenOn(sheet() ?? READY)
 
 /** The fields of the page's big form as they stand, every ticked box with them. */
 async function standing(path: string): Promise<Record<string, string | string[]>> {
@@ -91,7 +91,7 @@ test('gas that comes to light after “Go” holds the opening until its trade h
   }
   const own = await yard.post(`${PATH}/clear`, {
     ...clear,
-    version: versionNow(),
+    seen: seen(),
     'trade-gas.who': 'Ottoline Fairweather',
   })
   expect(own.status).toBe(422)
@@ -304,7 +304,7 @@ test('gas is not cleared by a name and a number: its paper is photographed', asy
   await yard.post(`${PATH}/site`, { ...site, behind: ['gas', 'insulation'] })
   const clear = (more: object) =>
     yard.post(`${PATH}/clear`, {
-      version: versionNow(),
+      seen: seen(),
       hazard: 'gas',
       'trade-gas.as': 'gas-fitter',
       'trade-gas.who': 'Edda Brandt',
@@ -338,7 +338,7 @@ test('wires near bees or ladder: asked at every job, and they do not go off by a
     'trade-near-wires.on': DAY,
     photos: PAPER,
   }
-  expect((await yard.post(`${PATH}/clear`, { ...clear, version: versionNow() })).status).toBe(303)
+  expect((await yard.post(`${PATH}/clear`, { ...clear, seen: seen() })).status).toBe(303)
   expect((await go('near')).status).toBe(303)
 })
 
@@ -419,7 +419,7 @@ test('nobody who has written on the sheet clears its gas', async () => {
   await yard.post(`${PATH}/site`, { ...site, behind: ['gas', 'insulation'] })
   const clear = (who: string) =>
     yard.post(`${PATH}/clear`, {
-      version: versionNow(),
+      seen: seen(),
       hazard: 'gas',
       'trade-gas.who': who,
       'trade-gas.as': 'gas-fitter',
@@ -738,7 +738,7 @@ test('what its trade cleared days ago, good for one, does not go off with a word
     'trade-electric-in-cut.on': DAY,
     photos: PAPER,
   }
-  expect((await yard.post(`${PATH}/clear`, { ...clear, version: versionNow() })).status).toBe(303)
+  expect((await yard.post(`${PATH}/clear`, { ...clear, seen: seen() })).status).toBe(303)
   yard.setDay('2026-06-15')
   const version = String(yard.store.removals.get(ID)?.last.version)
   const off = { ...site, version, behind: ['insulation'], 'gone.electric-in-cut': 'removed' }
@@ -756,70 +756,6 @@ test('a form whose version nobody has is asked again, with nothing tapped that w
   expect(site.status).toBe(422)
   expect(site.text).not.toMatch(/name="(behind|hazards)"[^>]*checked/)
   expect(yard.store.removals.get(ID)?.last.version).toBe(1)
-})
-
-test('a clearance is of the wall and of what was found there as the form showed it', async () => {
-  const site = await standing(`${PATH}/site`)
-  await yard.post(`${PATH}/site`, { ...site, behind: ['gas', 'insulation'] })
-  const shown = versionNow()
-  const clear = (version: string, photos = PAPER) =>
-    yard.post(`${PATH}/clear`, {
-      version,
-      hazard: 'gas',
-      'trade-gas.as': 'gas-fitter',
-      'trade-gas.who': 'Edda Brandt',
-      'trade-gas.licence': '4711',
-      'trade-gas.on': DAY,
-      photos,
-    })
-  const more = { ...site, version: shown, behind: ['gas', 'electric', 'insulation'] }
-  expect((await yard.post(`${PATH}/site`, more)).status).toBe(303)
-  expect((await clear(shown)).status, 'wires were found since').toBe(422)
-  const known = versionNow()
-  const moved = { ...more, version: known, where: 'the north gable' }
-  expect((await yard.post(`${PATH}/site`, moved)).status).toBe(303)
-  const elsewhere = await clear(known)
-  expect(elsewhere.status, 'another wall').toBe(422)
-  expect(wordsOf(elsewhere.text)).toContain('changed since this form was opened')
-  expect(sheet()?.check.clearances).toBeUndefined()
-  // Nor is the paper of another job one of this.
-  const other = ID.replace(/9$/, '8')
-  const paper = { ...READY.job, photos: ['c'.repeat(64)] }
-  await yard.photos.keep({ ...PHOTO, id: 'c'.repeat(64) })
-  yard.store.removals.save(other, 0, but({ job: paper }), {
-    savedAt: `${DAY}T08:00:00.000Z`,
-    savedBy: 'Ines',
-  })
-  expect((await clear(versionNow(), 'c'.repeat(64))).status).toBe(422)
-  expect((await clear(versionNow())).status).toBe(303)
-})
-
-test('a refusal by somebody else is not overrun by a form that lay open, and stays to be read', async () => {
-  const open = await standing(`${PATH}/check`)
-  const last = yard.store.removals.get(ID)?.last
-  const refused = {
-    is: 'refuse' as const,
-    by: 'Bram',
-    on: DAY,
-    at: '10:02',
-    reason: 'Smell of gas.',
-    unmet: [],
-  }
-  const stamp = { savedAt: `${DAY}T10:02:00.000Z`, savedBy: 'Bram' }
-  yard.store.removals.save(ID, last?.version ?? 0, { ...last?.sheet, decision: refused }, stamp)
-  const late = await yard.post(`${PATH}/check`, { ...open, is: 'go' })
-  expect(late.status).toBe(422)
-  expect(wordsOf(late.text)).toContain('Smell of gas.')
-  expect(sheet()?.decision).toEqual(refused)
-  const go = async (more: object) =>
-    yard.post(`${PATH}/check`, { ...(await standing(`${PATH}/check`)), is: 'go', ...more })
-  const fresh = await go({ reason: 'He signs tonight.' })
-  expect(fresh.status, 'a reason for something else').toBe(422)
-  expect(fresh.text).toContain('name="over"')
-  expect((await go({ over: 'The fitter has been: it was the drain.' })).status).toBe(303)
-  expect(wordsOf((await yard.get(PATH)).text)).toContain(
-    'Refused before (Bram, 2026-06-12 10:02: Smell of gas.). All the same, because: The fitter has been',
-  )
 })
 
 test('a second nest on the same day, on the same sheet, is opened anew', async () => {

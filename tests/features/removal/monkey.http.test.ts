@@ -4,6 +4,7 @@
  */
 import fc from 'fast-check'
 import { beforeAll, expect, test } from 'vitest'
+import { seenOn } from '../../../src/features/removal/hazards.ts'
 import { TICKED } from '../../../src/features/removal/item.ts'
 import type { Sheet } from '../../../src/records/removal-sheet.ts'
 import { PASSPHRASE } from '../../support/people.ts'
@@ -181,10 +182,18 @@ test('whatever is tapped, what was begun with a “go” had one, and all that i
   let runs = 0
   await fc.assert(
     fc.asyncProperty(job, day, async (call, steps) => {
-      // Each job has papers of its own.
+      // Each job has papers and a house of its own: what is on another sheet of the same house is asked of this one too.
       const paper = String(++runs).padStart(64, '0')
+      const own = (fields: Fields): Fields =>
+        fields.address === undefined || fields.address === ''
+          ? fields
+          : { ...fields, address: `${String(fields.address)}, ${runs}` }
       await yard.photos.keep({ ...PHOTO, id: paper })
-      const made = await yard.post('/removals/new', { ...call, name: 'Ottoline Fairweather', version: '0' })
+      const made = await yard.post('/removals/new', {
+        ...own(call),
+        name: 'Ottoline Fairweather',
+        version: '0',
+      })
       const path = (made.to ?? '').replace(/\?.*/, '')
       const id = path.split('/').at(-1) ?? ''
       const last = (): { version: number; sheet: Sheet } | undefined => yard.store.removals.get(id)?.last
@@ -200,9 +209,10 @@ test('whatever is tapped, what was begun with a “go” had one, and all that i
         const photos = fields.photos === PAPER ? { photos: paper } : {}
         await yard.post(`${path}/${act}`, {
           ...kept,
-          ...fields,
+          ...own(fields),
           ...photos,
           of,
+          seen: before === undefined ? '' : seenOn(before),
           version: String(last()?.version),
         })
         const after = last()?.sheet

@@ -1,5 +1,6 @@
 /** Two people at one job, and two sheets of one house: what one of them has said is not passed by unread. Invented. */
 import { beforeEach, describe, expect, test } from 'vitest'
+import { seenOn } from '../../../src/features/removal/hazards.ts'
 import { placeOf } from '../../../src/features/removal/place.ts'
 import type { Sheet } from '../../../src/records/removal-sheet.ts'
 import { wordsOf, type Yard, yardOn } from '../../support/yard-on.ts'
@@ -38,41 +39,98 @@ const check = (typed: Record<string, string[]>, more: Record<string, string>) =>
   yard.post(`${PATH}/check`, { ...typed, ...more })
 
 describe('a refusal', () => {
-  test('does not go off by “Wait”, and then “Go”', async () => {
-    const reason = 'smell of gas by the porch'
-    const refused = { is: 'refuse' as const, by: 'Perpetua', on: DAY, at: '10:02', reason, unmet: [] }
-    saved({ ...READY, decision: { ...refused, ...placeOf(READY) } }, 'Perpetua')
+  const refused: Sheet['decision'] = {
+    is: 'refuse',
+    by: 'Perpetua',
+    on: DAY,
+    at: '10:02',
+    reason: 'smell of gas by the porch',
+    unmet: [],
+    ...placeOf(READY),
+  }
+
+  test('is not overrun by a form that lay open', async () => {
+    saved(READY)
+    const open = await form(`${PATH}/check`)
+    saved({ ...READY, decision: refused }, 'Perpetua')
+    const answer = await check(open, { is: 'go', reason: 'The bees must go today.' })
+    expect(answer.status).toBe(422)
+    expect(wordsOf(answer.text)).toContain('Perpetua tapped “Refuse”, 2026-06-12 10:02: smell of gas')
+    expect(sheet().decision?.is).toBe('refuse')
+  })
+
+  test('takes a reason to go over, and stays on the page', async () => {
+    saved({ ...READY, decision: refused }, 'Perpetua')
+    expect((await check(await form(`${PATH}/check`), { is: 'go' })).status).toBe(422)
+    const over = { is: 'go', reason: 'The fitter was here: it was the bin.' }
+    expect((await check(await form(`${PATH}/check`), over)).status).toBe(303)
+    expect(wordsOf((await yard.get(PATH)).text)).toContain('Over a refusal. Perpetua tapped “Refuse”')
+    // Nor does it go off by “Wait”, and then “Go”.
     expect((await check(await form(`${PATH}/check`), { is: 'wait' })).status).toBe(303)
-    const go = async (more: Record<string, string> = {}) =>
-      check(await form(`${PATH}/check`), { is: 'go', ...more })
-    const barred = await go()
-    expect(barred.status).toBe(422)
-    expect(barred.text).toContain('name="over"')
-    expect((await go({ over: 'The fitter was here: it was the bin.' })).status).toBe(303)
-    const words = wordsOf((await yard.get(PATH)).text)
-    expect(words).toContain('Refused before (Perpetua, 2026-06-12 10:02: smell of gas by the porch)')
+    expect((await check(await form(`${PATH}/check`), { is: 'go' })).status).toBe(422)
+    expect(sheet().decision?.over).toMatchObject({ by: 'Perpetua', reason: 'smell of gas by the porch' })
+  })
+
+  test('is not overrun by a phone either, and who refused may take it back', async () => {
+    const sync = (decision: Sheet['decision'], base: number) =>
+      yard.send('/removals/sync', { id: ID, base, over: false, sheet: { ...READY, decision } })
+    const go: Sheet['decision'] = { is: 'go', by: 'Ines', on: DAY, at: '08:00', unmet: [], ...placeOf(READY) }
+    saved(READY)
+    saved({ ...READY, decision: refused }, 'Perpetua')
+    saved({ ...READY, job: { ...READY.job, wayIn: 'Gate code 1234' }, decision: refused })
+    expect((await sync(go, 1)).status).toBe(422)
+    expect((await sync(go, 3)).text).toContain('is needed: Perpetua refused')
+    expect((await sync({ ...go, reason: 'The fitter was here.' }, 3)).status).toBe(200)
+    expect(sheet().decision?.over?.by).toBe('Perpetua')
+    saved({ ...READY, decision: { ...refused, by: 'Ines' } })
+    expect((await check(await form(`${PATH}/check`), { is: 'go' })).status).toBe(303)
+    expect(sheet().decision?.over).toBeUndefined()
   })
 })
 
-test('of a paper that is photographed again the last photo counts, and it is seen', async () => {
-  saved(but({ site: { ...READY.site, behind: ['gas', 'insulation'] } }))
-  const better = 'b'.repeat(64)
-  await yard.photos.keep({ id: better, bytes: new Uint8Array([2]) })
-  const clear = (who: string, photos: string[]) =>
+describe('a clearance', () => {
+  const gas = but({ site: { ...READY.site, behind: ['gas', 'insulation'] } })
+  const clear = (seen: string, more: Record<string, string | string[]> = {}) =>
     yard.post(`${PATH}/clear`, {
       hazard: 'gas',
-      version: '1',
+      seen,
       'trade-gas.as': 'gas-fitter',
-      'trade-gas.who': who,
+      'trade-gas.who': 'Edda Brandt',
       'trade-gas.licence': '4711',
       'trade-gas.on': DAY,
-      photos,
+      photos: PAPER,
+      ...more,
     })
-  const first = await clear('Edda', [PAPER])
-  expect(first.status).toBe(422)
-  expect(first.text).toContain(`src="/photos/${PAPER}"`)
-  expect((await clear('Edda Brandt', [PAPER, better])).status).toBe(303)
-  expect(sheet().check.clearances).toMatchObject([{ photo: better }])
+
+  test('is of the wall and of what was found when its form was opened', async () => {
+    saved(gas)
+    const open = (await yard.get(PATH)).text.match(/name="seen" value="([^"]*)"/)?.[1] ?? ''
+    expect(open).toBe(seenOn(gas))
+    saved({ ...gas, site: { ...gas.site, where: 'north gable' } })
+    const moved = await clear(open)
+    expect(moved.status).toBe(422)
+    expect(wordsOf(moved.text)).toContain('another wall, or something else was found')
+    saved({ ...gas, site: { ...gas.site, hazards: ['asbestos'] } })
+    expect((await clear(open)).status).toBe(422)
+    expect((await clear('')).status, 'one that shows nothing').toBe(422)
+    saved(gas)
+    expect((await clear(open)).status).toBe(303)
+  })
+
+  test('takes the last photo, shows it, and takes none of another job', async () => {
+    saved(gas)
+    const better = 'b'.repeat(64)
+    await yard.photos.keep({ id: better, bytes: new Uint8Array([2]) })
+    const first = await clear(seenOn(gas), { 'trade-gas.who': 'Edda' })
+    expect(first.status).toBe(422)
+    expect(first.text).toContain(`src="/photos/${PAPER}"`)
+    expect((await clear(seenOn(gas), { photos: [PAPER, better] })).status).toBe(303)
+    expect(sheet().check.clearances).toMatchObject([{ photo: better }])
+    saved({ ...READY, job: { address: '9 Other Lane', photos: [PAPER] } }, 'Ines', ID.replace(/9$/, '8'))
+    saved(gas)
+    const other = await clear(seenOn(gas))
+    expect(wordsOf(other.text)).toContain('is of another job')
+  })
 })
 
 test('an ended sheet never says “Go”', async () => {
