@@ -110,6 +110,7 @@ const PartForm = ({ part, form, page: p }: { part: Part; form: FormState; page: 
       form={form}
       frame={p.frame}
       sheet={p.sheet}
+      others={p.others}
       types={p.types}
       currency={p.currency}
     />
