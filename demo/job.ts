@@ -63,9 +63,11 @@ export function lookedHere(s: Sheet): Sheet {
     Object.entries({ address: s.job.address, where, surface, type }).filter(([, v]) => v !== undefined),
   )
   const { doneOn } = s.check
+  const on = doneOn ?? s.job.calledOn
+  const seen = { ...at, ...(on === undefined ? {} : { on }) }
   return {
     ...s,
-    site: { ...s.site, lookedAt: { behind: at, hazards: at, old: at, bystanders: at } },
+    site: { ...s.site, lookedAt: { behind: seen, hazards: seen, old: seen, bystanders: seen } },
     check: { ...s.check, ...(doneOn === undefined ? {} : { doneAt: at }) },
     ...(s.decision === undefined ? {} : { decision: { ...s.decision, ...at } }),
   }

@@ -104,16 +104,37 @@ const serviceWorker = (): Plugin => ({
   },
 })
 
+/** What the code of every page shares, in one file: each file more is a kilobyte of headers. */
+const EVERYWHERE = {
+  name: 'words',
+  test: /(islands\/words|src\/(languages|days|words\/(page-words|people|(en|es)\/(door|frame|islands|today|dates))))\.ts$|rolldown-runtime|preload-helper/,
+}
+
+/** Pages run the words of their own language; the worker, which draws pages in any, has all. */
+const ownLanguage = (): Plugin => ({
+  name: 'own-language',
+  enforce: 'pre',
+  async resolveId(source, importer) {
+    if (!source.endsWith('/catalogue.ts')) return null
+    const found = await this.resolve(source, importer, { skipSelf: true })
+    return found?.id === here('../src/words/catalogue.ts') ? here('../src/words/live-catalogue.ts') : null
+  },
+})
+
 /** Builds what runs in the browser: hashed names under assets/, and a manifest the server reads. */
 export default defineConfig({
   root: here('.'),
   publicDir: 'public',
-  plugins: [compressed(), noted('web'), serviceWorker()],
+  plugins: [ownLanguage(), compressed(), noted('web'), serviceWorker()],
   build: {
     outDir: '../dist/web',
     emptyOutDir: true,
     manifest: 'manifest.json',
     target: 'es2022',
-    rollupOptions: { input: INPUT, checks: { bundlerTimings: false } },
+    rollupOptions: {
+      input: INPUT,
+      checks: { bundlerTimings: false },
+      output: { codeSplitting: { groups: [EVERYWHERE] } },
+    },
   },
 })

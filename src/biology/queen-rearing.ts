@@ -8,9 +8,6 @@ import { QUEEN, WORKER } from './development.ts'
  */
 export const OLDEST_FOR_QUEEN = WORKER.hatch + 3
 
-/** Best before this age in days: larvae under 36 h (Oliver; egg age 4.5). */
-export const BEST_FOR_QUEEN = 4.5
-
 /**
  * Emergence after queenlessness began (day 0): earliest a three-day larva chosen at once (16 - 6), likely 12
  * (Tofilski & Czekonska 2004: 15.7 - 3.4 = 12.3; Bush: 12), latest an egg laid on the last day (16).
@@ -23,9 +20,6 @@ export const EMERGENCE_AFTER_LOSS = {
 
 /** Hard limit of the same: Q+10 to Q+18 (slowest queen of an egg laid on the last day; Tofilski & Czekonska 2004). */
 export const EMERGENCE_AFTER_LOSS_HARD = { earliest: 10, latest: 18 } as const
-
-/** Cells are begun 12-48 h after loss, new ones as late as day 8-9 (Fell & Morse 1984, Insectes Soc. 31:221-237). */
-export const CELLS_STARTED_UNTIL_HARD = 9
 
 /**
  * First egg after emergence: at best 8 (5-6 days to mature, mating, 2-3 to lay), likely 12, at the latest 21.

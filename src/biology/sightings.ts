@@ -1,5 +1,4 @@
 /** What a sighting on day d proves: when its egg was laid, as days before d. Arithmetic on `STAGES`. */
-import { addDays, type Day } from '../days.ts'
 import { QUEEN, WORKER } from './development.ts'
 
 /** Both days included. */
@@ -20,15 +19,3 @@ export const QUEEN_EGG_LAID = {
   open: { first: QUEEN.cap, last: QUEEN.hatch },
   capped: { first: QUEEN.emerge, last: QUEEN.cap },
 } as const satisfies Record<string, DaysBefore>
-
-/** A range of days, both included. */
-export interface Laid {
-  from: Day
-  to: Day
-}
-
-/** The days on which the egg was laid. Example: laidWhen('2026-05-10', WORKER_EGG_LAID.open) = 1 May to 7 May. */
-export const laidWhen = (seenOn: Day, before: DaysBefore): Laid => ({
-  from: addDays(seenOn, -before.first),
-  to: addDays(seenOn, -before.last),
-})

@@ -140,8 +140,3 @@ export function bestLook(days: readonly TellingDay[], other = days[0]): BestLook
     ? { says: 'hardly-more', day, other: other.day }
     : { says: 'times', day, other: other.day, times }
 }
-
-/** Colonies by what a look today is worth, most first: for when time is short. Ties keep their order. */
-export function byWorthOfLooking<T>(colonies: readonly { colony: T; days: readonly TellingDay[] }[]): T[] {
-  return [...colonies].sort((a, b) => (b.days[0]?.net ?? 0) - (a.days[0]?.net ?? 0)).map((c) => c.colony)
-}

@@ -21,6 +21,16 @@ export const hasBegun = ({ work: w }: Sheet): boolean =>
     w.boxHours,
   ].some((said) => said !== undefined)
 
+/** It begins with this version: nothing was begun before, or what was begun was of another day. */
+export const beginsIn = (before: Sheet, after: Sheet): boolean => {
+  const { on, underGo, withoutGo } = before.work
+  const day = on ?? underGo?.on ?? withoutGo?.on
+  return (
+    hasBegun(after) &&
+    (!hasBegun(before) || (day !== undefined && after.work.on !== undefined && after.work.on !== day))
+  )
+}
+
 /** The words of a text, without capitals, accents and marks. */
 export const wordsOf = (text: string): string[] =>
   text

@@ -17,7 +17,7 @@ import {
 } from '../journal/index.ts'
 import { DRAWN } from './drawing.ts'
 import { money, several } from './kinds.ts'
-import { clearance, moment, noted, place, secondName, withoutGo } from './said-by-others.ts'
+import { clearance, lookedPlace, moment, noted, place, secondName, withoutGo } from './said-by-others.ts'
 
 const photos = z.optional(photoIds)
 const yesNo = z.enum(['yes', 'no', 'unknown'])
@@ -94,6 +94,8 @@ export const site = z.strictObject({
   old: z.optional(yesNo),
   /** Somebody saw wires, a meter or a pole near bees or ladder: it does not go off by another look. */
   nearWires: z.optional(z.literal(true)),
+  /** How it is known that an old building has neither asbestos nor lead where it is opened. */
+  oldHow: z.optional(z.enum(['tested', 'untouched'])),
   behindNote: z.optional(text(500)),
   sprayed: z.optional(yesNo),
   sprayedNote: z.optional(text(300)),
@@ -105,10 +107,10 @@ export const site = z.strictObject({
   /** For which place it was looked and asked: at another one it is not looked yet. */
   lookedAt: z.optional(
     z.strictObject({
-      behind: z.optional(place),
-      hazards: z.optional(place),
-      old: z.optional(place),
-      bystanders: z.optional(place),
+      behind: z.optional(lookedPlace),
+      hazards: z.optional(lookedPlace),
+      old: z.optional(lookedPlace),
+      bystanders: z.optional(lookedPlace),
     }),
   ),
   /** What can kill, as it came onto the sheet and went off it. */

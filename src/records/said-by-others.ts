@@ -45,6 +45,9 @@ const PLACE = {
 export const place = z.strictObject(PLACE)
 export type Place = z.infer<typeof place>
 
+/** A place, and the day on which somebody looked or asked there. */
+export const lookedPlace = z.strictObject({ ...PLACE, on: z.optional(day) })
+
 /** A moment, UTC, ISO. */
 const instant = text(30)
 
@@ -58,6 +61,8 @@ export const clearance = z.strictObject({
   licence: z.optional(text(120)),
   on: day,
   photo: z.optional(photoId),
+  /** Their paper is of this wall of this house: tapped, for a survey is often of another. */
+  ofHere: z.optional(z.literal(true)),
   /** Every hazard known when it was given: one that is found later opens it again. */
   knew: several(TRADE_HAZARDS),
   /** When it was written down: a hazard that is taken off and comes back is cleared anew. */
@@ -94,6 +99,7 @@ export const GRAVE = [
   ...TRADE_HAZARDS,
   'droppings',
   'insulation',
+  'water',
   'allergic',
   'children',
   'fierce',

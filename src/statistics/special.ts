@@ -31,17 +31,11 @@ export function zFor(confidence: number): number {
 /** Chance that chi-square with df degrees of freedom exceeds x. Example: chiSquareAbove(3.841458820694124, 1) = 0.05. */
 export const chiSquareAbove = (x: number, df: number): number => gammainc(x / 2, df / 2, true, true)
 
-/** Chance that chi-square with df degrees of freedom stays below x. */
-export const chiSquareBelow = (x: number, df: number): number => gammainc(x / 2, df / 2, true, false)
-
 /** The x below which chi-square falls with chance p. Example: chiSquareQuantile(0.95, 1) = 3.84146… */
 export const chiSquareQuantile = (p: number, df: number): number => 2 * gammaincinv(p, df / 2)
 
 /** Chance that Beta(a, b) is below x (regularised incomplete beta). Example: betaBelow(0.25, 2, 3) = 0.26171875. */
 export const betaBelow = (x: number, a: number, b: number): number => betainc(x, a, b, true, false)
-
-/** Chance that Beta(a, b) is above x; accurate where it is tiny. */
-export const betaAbove = (x: number, a: number, b: number): number => betainc(x, a, b, true, true)
 
 /** The x below which Beta(a, b) falls with chance p. Example: betaQuantile(0.5, 1, 1) = 0.5. */
 export const betaQuantile = (p: number, a: number, b: number): number => betaincinv(p, a, b, false)

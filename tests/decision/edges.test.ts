@@ -210,3 +210,27 @@ test('tables of what plans are worth keep what is asked of them, and not what wa
   expect(each()).toBeLessThan(3_000_000)
   expect(kept).toHaveLength(25)
 })
+
+test('the chance of a queen kept is a chance, whatever things cost, and a box united at once keeps none', () => {
+  const season = { now: 1, soon: 1, begun: 1, shut: 0 }
+  const tableAt = (strength: number, lead: number) =>
+    aheadOf({ model, costs: DEFAULT_COSTS, strength, season, lead })
+  const plan = (steps: string) => ({ first: 'u', key: `0${steps}`, value: new Float64Array() }) as const
+  // One in hand is paid for; one to be sent for is not.
+  for (const [strength, lead] of [
+    [0, 0],
+    [2, 3],
+    [4, 0],
+  ] as const) {
+    const { keeps, vectors } = tableAt(strength, lead)
+    expect(new Set(keeps(plan('')))).toEqual(new Set([0]))
+    for (const steps of [...vectors.map((v) => v.key.slice(1)), 'b', 'g', 'w9,b', 'g,b']) {
+      if (!/^([wgb]|$)/.test(steps)) continue
+      const chances = keeps(plan(steps))
+      expect(Math.min(...chances), steps).toBeGreaterThanOrEqual(0)
+      expect(Math.max(...chances), steps).toBeLessThanOrEqual(1)
+    }
+  }
+  // A queen in hand is taken by most colonies that have none; nothing is taken off for her price.
+  expect(tableAt(2, 0).keeps(plan('b'))[0]).toBeGreaterThan(0.5)
+})

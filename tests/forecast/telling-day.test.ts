@@ -4,12 +4,7 @@ import { addDays } from '../../src/days.ts'
 import { oddsOn, type Story, storyOf } from '../../src/forecast/queen-odds.ts'
 import { DEFAULT_RATES } from '../../src/forecast/rates.ts'
 import { modelOf } from '../../src/forecast/story/walk.ts'
-import {
-  byWorthOfLooking,
-  mostTelling,
-  mutualInformation,
-  tellingDays,
-} from '../../src/forecast/telling-day.ts'
+import { mostTelling, mutualInformation, tellingDays } from '../../src/forecast/telling-day.ts'
 import type { Entry, Inspection, Intake } from '../../src/journal/entry.ts'
 import { historyOf } from '../../src/journal/history.ts'
 import { bestLookWords } from '../../src/words/forecasts.ts'
@@ -103,16 +98,5 @@ describe('what a beekeeper would expect', () => {
     const sure = look(25, { eggs: 'single', open: 'plenty', capped: 'worker', queen: 'seen' })
     const days = tellingDays(storyFrom([intake(), sure], 26), 7)
     for (const d of days) expect(d.bits).toBeLessThan(0.08)
-  })
-
-  it('when time is short the colony in doubt comes before the one that is known', () => {
-    const doubtful = tellingDays(storyFrom([intake()], 6), 1)
-    const sure = tellingDays(storyFrom([intake(), look(5, { eggs: 'single', queen: 'seen' })], 6), 1)
-    expect(
-      byWorthOfLooking([
-        { colony: 'sure', days: sure },
-        { colony: 'doubtful', days: doubtful },
-      ]),
-    ).toEqual(['doubtful', 'sure'])
   })
 })

@@ -240,3 +240,20 @@ it('the worker of the phone is fetched within its budget', () => {
   expect(travels).toBeGreaterThan(50_000)
   expect(travels).toBeLessThan(WORKER_MOST)
 })
+
+/** What the form of a visit runs, as it travels: 132 kB while it carried all words of both languages, the live panel's alone 108. */
+const VISIT_MOST = 84_000
+
+it('the form of a visit fetches what it runs within its budget, and the words of one language', async () => {
+  const fetched = new Map<string, number>()
+  phone.page.on('response', (response) => {
+    const { pathname } = new URL(response.url())
+    if (pathname.startsWith('/assets/') && pathname.endsWith('.js'))
+      fetched.set(pathname, statSync(new URL(`../../dist/web${pathname}.br`, import.meta.url)).size)
+  })
+  // Files of an earlier page of the same journey come from the browser's own store; they are told all the same.
+  await phone.page.goto(everyBox('/visit')[0] ?? '', { waitUntil: 'networkidle' })
+  const of = (name: string): number => [...fetched.keys()].filter((path) => path.includes(`/${name}-`)).length
+  expect([of('record'), of('live')]).toEqual([1, 1])
+  expect([...fetched.values()].reduce((sum, size) => sum + size)).toBeLessThan(VISIT_MOST)
+})

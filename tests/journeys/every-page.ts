@@ -164,6 +164,19 @@ export async function everyPage(device: Device): Promise<void> {
     expect(await violations(dark.page)).toEqual([])
   })
 
+  it('what cannot be read by all is found on a page that has it', async () => {
+    const { page } = dark
+    await page.goto('/how/words')
+    await page.locator('main').evaluate((main) => {
+      main.innerHTML = '<p>Faint.</p><button></button><ul><p>Loose</p></ul>'
+      const [faint] = main.getElementsByTagName('p')
+      faint?.style.setProperty('color', '#777')
+      faint?.style.setProperty('background', '#888')
+    })
+    const found = (await violations(page)).map((v) => v.split(':')[0])
+    expect(found).toEqual(expect.arrayContaining(['color-contrast', 'button-name', 'list']))
+  })
+
   it('a refused form says what is wrong so that everybody hears it', async () => {
     const { page } = light
     await page.goto('/intake')

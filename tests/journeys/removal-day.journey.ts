@@ -144,7 +144,7 @@ async function job(page: Page): Promise<{ thumb: Thumb; heights: Record<string, 
 
   await seen('2-site')
   await thumb.answer('What runs behind it', 'Looked: none')
-  await thumb.answer('On it and around it', 'Looked: none')
+  await thumb.answer('On it and around it', 'None')
   await thumb.answer('How they behave', '2')
   await thumb.answer('Africanized bees established here?', 'No')
   await thumb.type('What is cut', 'cedar siding')

@@ -90,6 +90,11 @@ it('is walked offline from Today to its end, with the page of a colony, a correc
       'Celdas reales': 'No hay',
     })
     await isSpanish()
+    // The panel runs the core in the page itself, with the words of its language alone.
+    await page.locator('#live summary').click()
+    expect(await page.locator('#live-text').textContent()).toMatch(
+      /^(?!.*\b(the|now|proves)\b).*Lo que esto prueba/is,
+    )
     await press(page, 'Guardar la visita')
     expect(await headline(page)).toBe('W-1 sitio 1')
     expect(await words(page)).toContain('dar un cuadro con huevos')

@@ -3,8 +3,6 @@ import { describe, expect, test } from 'vitest'
 import { BROOD_SURVIVAL, DRONE, HARD, QUEEN, STEADY_BROOD, WORKER } from '../../src/biology/development.ts'
 import { LAYING_WORKER_RISK, LAYING_WORKERS_POSSIBLE_FROM } from '../../src/biology/laying-workers.ts'
 import {
-  BEST_FOR_QUEEN,
-  CELLS_STARTED_UNTIL_HARD,
   EMERGENCE_AFTER_LOSS,
   EMERGENCE_AFTER_LOSS_HARD,
   FIRST_EGG_AFTER_EMERGENCE,
@@ -66,10 +64,8 @@ describe('measured ranges hold the planning values', () => {
   })
 
   test('Fell & Morse 1984, Insectes Soc. 31:221-237: cells begun within 48 h, new ones as late as day 8-9', () => {
-    expect(CELLS_STARTED_UNTIL_HARD).toBe(9)
     // Cells were started on larvae under 2 d (64.7 %), 3 d (25.3 %), 4 d (10 %) old: days since the egg up to about 6-7.
     expect(OLDEST_FOR_QUEEN).toBe(WORKER.hatch + 3)
-    expect(BEST_FOR_QUEEN).toBe(WORKER.hatch + 1.5)
   })
 
   test('Szabo, Mills & Heikel 1987, J. Apic. Res. 26:73-78: first egg 10.6 d after emergence, 4-22; Pérez-Sato & Ratnieks 2006, Apidologie 37:571-576: 12.9 d', () => {

@@ -1,9 +1,10 @@
 /** Colonies told in a line, for checks against published examples. */
-import type { Day } from '../../src/days.ts'
+import type { DaysBefore } from '../../src/biology/sightings.ts'
+import { addDays, type Day } from '../../src/days.ts'
 import { type Entry, entry } from '../../src/journal/entry.ts'
 import { historyOf } from '../../src/journal/history.ts'
 import { planOf } from '../../src/recovery/plan.ts'
-import type { Plan } from '../../src/recovery/plan-types.ts'
+import type { DayRange, Plan } from '../../src/recovery/plan-types.ts'
 
 let serial = 0
 const id = (): string => `019707a0-0000-7000-8000-${(++serial).toString(16).padStart(12, '0')}`
@@ -39,3 +40,9 @@ export function check(p: Plan, rule: string) {
   if (found === undefined) throw new Error(`no check ${rule}`)
   return found
 }
+
+/** The days on which the egg was laid of what is seen on a day. */
+export const laidWhen = (seenOn: Day, before: DaysBefore): DayRange => ({
+  from: addDays(seenOn, -before.first),
+  to: addDays(seenOn, -before.last),
+})

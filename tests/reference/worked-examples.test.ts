@@ -5,9 +5,9 @@
 import { describe, expect, test } from 'vitest'
 import { DRONE, QUEEN, WORKER } from '../../src/biology/development.ts'
 import { FIRST_EGG_AFTER_EMERGENCE, FIRST_EGG_AFTER_EMERGENCE_HARD } from '../../src/biology/queen-rearing.ts'
-import { laidWhen, WORKER_EGG_LAID } from '../../src/biology/sightings.ts'
+import { WORKER_EGG_LAID } from '../../src/biology/sightings.ts'
 import { addDays, daysBetween, type Span } from '../../src/days.ts'
-import { cage, check, gave, intake, look, plan } from './support.ts'
+import { cage, check, gave, intake, laidWhen, look, plan } from './support.ts'
 
 const holds = (span: Span | undefined, ...days: string[]): void => {
   if (span === undefined) throw new Error('no span')

@@ -41,6 +41,11 @@ describe('finding a Chromium', () => {
     expect(findChromium(machine([file]))).toBe(file)
   })
 
+  it('takes the one without windows before the whole browser', () => {
+    const shell = '/usr/bin/chromium-headless-shell'
+    expect(findChromium(machine(['/usr/bin/chromium', shell]))).toBe(shell)
+  })
+
   it('falls back on the copy Playwright keeps', () => {
     const copy = '/home/wren/.cache/ms-playwright/chromium-1/chrome'
     expect(findChromium(machine([copy]))).toBe(copy)

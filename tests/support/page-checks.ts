@@ -1,9 +1,6 @@
 /** What must hold on every page, whatever is on it. */
-import { AxeBuilder } from '@axe-core/playwright'
 import type { Page } from 'playwright-core'
-
-/** Rules of WCAG 2.0-2.2 at level A and AA, and axe's own good practice. */
-const TAGS = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice']
+import { violationsOf } from './axe.ts'
 
 /** Serious and critical violations axe finds, one line each with the elements. */
 export async function violations(page: Page): Promise<string[]> {
@@ -12,16 +9,7 @@ export async function violations(page: Page): Promise<string[]> {
   await page.evaluate(() => {
     if (document.querySelector('.act-bar') !== null) scrollTo(0, document.documentElement.scrollHeight)
   })
-  const { violations: found } = await new AxeBuilder({ page })
-    // Only violations are read; describing everything that passed takes most of the time.
-    .options({ resultTypes: ['violations'], preload: false })
-    .withTags(TAGS)
-    // No page has frames; the newer mode opens a second page to gather what frames say, for twice the time.
-    .setLegacyMode()
-    .analyze()
-  return found
-    .filter((v) => v.impact === 'serious' || v.impact === 'critical')
-    .map((v) => `${v.id}: ${v.help}: ${v.nodes.map((n) => n.target.join(' ')).join(', ')}`)
+  return violationsOf(page)
 }
 
 /**

@@ -1,5 +1,5 @@
 /**
- * A third language is one file and three lines, as src/words/README.md says: a copy of the program is given one that is made
+ * A third language is one file and four lines, as src/words/README.md says: a copy of the program is given one that is made
  * up. The compiler asks for what is missing, and nothing else; then the copy compiles and speaks it.
  */
 import { spawnSync } from 'node:child_process'
@@ -63,11 +63,12 @@ export const madeUp: Words = {
 `
 
 it('is asked for by the compiler where it is missing, and then is spoken', async () => {
-  // Its tag alone: the two places that have all languages ask for it, and no other.
+  // Its tag alone: the three places that have all languages ask for it, and no other.
   change('src/languages.ts', "['en', 'es']", "['en', 'es', 'zz']")
   const asked = complaints()
   expect(asked.map((c) => c.split(':')[0]).sort()).toEqual([
     'src/words/catalogue.ts',
+    'src/words/live-catalogue.ts',
     'src/words/page-words.ts',
   ])
 
@@ -75,6 +76,11 @@ it('is asked for by the compiler where it is missing, and then is spoken', async
     change(`src/words/${name}.ts`, 'import type', "import { madeUp } from './made-up.ts'\nimport type")
     change(`src/words/${name}.ts`, 'Words> = {', 'Words> = { zz: madeUp,')
   }
+  change(
+    'src/words/live-catalogue.ts',
+    'Promise<LiveWords>> = {',
+    "Promise<LiveWords>> = { zz: async () => (await import('./made-up.ts')).madeUp,",
+  )
   // One that lacks its outbox is told so, and of the whole one nothing is said.
   writeFileSync(join(copy, 'src/words/made-up.ts'), file('outbox,'))
   writeFileSync(

@@ -109,6 +109,7 @@ async function clear(
     writtenAt: deps.clock().toISOString(),
     ...placeOf(sheet),
     ...(shown ? { photo } : {}),
+    ...(one(typed, 'ofHere') === 'yes' ? { ofHere: true } : {}),
   }
   const parsed = clearance.safeParse(content)
   const problems = parsed.success

@@ -11,7 +11,7 @@ import { heatOf, type Shows } from './forecast.ts'
 import { cuts, isNew, oldBuilding, servicesLocated, tradeFacts, wiresNear } from './hazards.ts'
 import { type Facts, ITEMS, type Item, type ItemId, TICKED, type TickedId } from './item.ts'
 import { bystandersAsked, temperAsked, tickedFacts } from './people.ts'
-import { placeOf, samePlace } from './place.ts'
+import { lookedHere, placeOf, samePlace } from './place.ts'
 import { isSigned } from './second.ts'
 import { isShort } from './stage.ts'
 import { begun } from './without-go.ts'
@@ -102,9 +102,10 @@ const NAMES: Record<ItemId, Name> = {
   water: name('Water and shade', CREW, 'second'),
   droppings: name('Respirator against droppings', CREW, 'second'),
   insulation: name('Respirator against insulation', CREW, 'second'),
-  stopcock: name('Stopcock found', CREW, 'reason'),
+  stopcock: name('Stopcock found', CREW, 'second'),
   kit: name('Clothing, smoker and tools', CREW, 'second'),
   sprayed: name('Asked whether the bees were sprayed', OWNER, 'reason'),
+  notes: name('What was written, tapped or looked at again', CREW, 'trade'),
   caller: name('The owner’s leave', OWNER, 'reason'),
   agreement: name('Agreement signed', OWNER, 'reason'),
   'without-go': name('Begun without a “go”', 'The operator, afterwards', 'reason'),
@@ -118,12 +119,12 @@ interface About {
 }
 
 function itemOf(id: ItemId, s: Sheet, about: About): Item {
-  return { id, ...NAMES[id], ...weightOf(id, s), ...factsOf(id, s, about) }
+  return { id, ...NAMES[id], ...weightOf(id, s, about.today), ...factsOf(id, s, about) }
 }
 
-/** In a building that is known to be new, only weak boards and droppings are left to look for. */
-const weightOf = (id: ItemId, s: Sheet): Partial<Pick<Item, 'weight'>> =>
-  id === 'old-building' && isNew(s) ? { weight: 'second' } : {}
+/** In a building that is known to be new, only weak boards and droppings are left to look for; who looked may have it signed how they know. */
+const weightOf = (id: ItemId, s: Sheet, today: string): Partial<Pick<Item, 'weight'>> =>
+  id === 'old-building' && (isNew(s, today) || lookedHere(s, 'hazards', today)) ? { weight: 'second' } : {}
 
 const isTicked = (id: ItemId): id is TickedId => (TICKED as readonly string[]).includes(id)
 
@@ -133,9 +134,9 @@ function factsOf(id: ItemId, s: Sheet, { protocol, shows, today }: About): Facts
   if (isTicked(id)) return tickedFacts(id, s, today)
   switch (id) {
     case 'services':
-      return servicesLocated(s)
+      return servicesLocated(s, today)
     case 'old-building':
-      return oldBuilding(s)
+      return oldBuilding(s, today)
     case 'heat':
       return heatOf(s, protocol.heatLimitC, shows, today)
     case 'vacuum':
@@ -143,7 +144,7 @@ function factsOf(id: ItemId, s: Sheet, { protocol, shows, today }: About): Facts
     case 'cut-depth':
       return cuts(s) ? depth(s, protocol.cutMarginMm, shows) : told('not-needed', 'Nothing is cut.')
     case 'bystanders':
-      return bystandersAsked(s)
+      return bystandersAsked(s, today)
     case 'temper':
       return temperAsked(s)
     case 'wires':
@@ -181,11 +182,19 @@ function vacuum(s: Sheet): Facts {
     : met()
 }
 
+/** Boards, plaster and brick of one layer are thinner (judgement): thicker is a slip of the unit, or no work for a blade. */
+const THICK_MM = 100
+
 function depth(s: Sheet, marginMm: number, shows: Shows): Facts {
   const { sheathingMm } = s.site
   const { cutMm } = s.check
   if (sheathingMm === undefined)
     return told('unsaid', 'Not said yet how thick the sheathing is: drill or measure at an edge.')
+  if (sheathingMm > THICK_MM)
+    return told(
+      'unmet',
+      `${shows.depth(sheathingMm)} of sheathing: or was it typed in the other unit? Measure it at a drilled hole.`,
+    )
   const most = sheathingMm + marginMm
   const rule = `no deeper than the sheathing (${shows.depth(sheathingMm)}) and ${shows.depth(marginMm)}: ${shows.depth(most)}`
   if (cutMm === undefined) return told('unsaid', `Not set yet; ${rule}.`)

@@ -8,7 +8,7 @@ import { FORECAST_ROWS } from './form.ts'
 import { cuts } from './hazards.ts'
 import { TICKED } from './item.ts'
 import type { PartFieldsProps } from './part-fields.tsx'
-import { AS_TOLD, notAsked } from './people.ts'
+import { notAsked, toldOf } from './people.ts'
 import { isShort } from './stage.ts'
 import { TICKS } from './words.ts'
 
@@ -42,7 +42,7 @@ const Checklist = ({ form, sheet }: PartFieldsProps) => (
         <input type="checkbox" name="done" value={id} checked={many(form.typed, 'done').includes(id)} />
         <span>
           <b>{TICKS[id]}</b>
-          <small>{AS_TOLD[id]}</small>
+          <small>{toldOf(id, sheet)}</small>
         </span>
       </label>
     ))}

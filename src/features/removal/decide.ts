@@ -55,7 +55,7 @@ export function decisionProblems(
 const isSentence = (reason = ''): boolean => /\p{L}{3}/u.test(reason)
 
 const wayOut = (i: Reckoning['unmet'][number]): string =>
-  i.id === 'temper' || i.id === 'free' || i.id === 'wires'
+  i.id === 'temper' || i.id === 'free' || i.id === 'wires' || i.id === 'notes'
     ? 'Look, and tap what is so'
     : i.weight === 'second'
       ? 'Meet it, or have a second person sign for it by name'
@@ -94,6 +94,12 @@ export function clearanceProblems(
   const wrong = (field: string, message: string): Problem => ({ field, message })
   const number = c.licence !== undefined && isNumber(c.licence) && !isTelephone(c.licence, s.job.phone)
   const early = EARLIEST_AT_CALL.includes(c.hazard) && s.job.calledOn !== undefined && c.on < s.job.calledOn
+  const found = s.site.noted?.findLast((n) => n.what === c.hazard && n.is === 'found')?.on
+  // One person, one number and one photo are not the licence of every trade.
+  const others = (s.check.clearances ?? []).filter((x) => x.as !== undefined && x.as !== c.as)
+  const taken = others.some(
+    (x) => (x.photo !== undefined && x.photo === c.photo) || (number && x.licence === c.licence),
+  )
   return [
     c.as === undefined || !CLEARED_BY[c.hazard].includes(c.as)
       ? wrong('as', 'must be tapped: which trade cleared it')
@@ -105,6 +111,7 @@ export function clearanceProblems(
         : isFullName(c.who) && !sharesName(s.job.address ?? '', c.who)
           ? null
           : wrong('who', 'must be first and last name, or the full name of a company'),
+    taken ? wrong('licence', 'and photo are of another trade on this sheet: each has its own') : null,
     number ||
     (c.licence === undefined && c.photo !== undefined && WITHOUT_NUMBER.includes(c.as ?? 'supplier'))
       ? null
@@ -115,15 +122,23 @@ export function clearanceProblems(
     isShown(c) ? null : wrong('photos', 'is missing: their paper, the tag on the line, or the test result'),
     c.on > today
       ? wrong('on', 'is in the future: what is planned clears nothing')
-      : early
-        ? wrong('on', `is before the call (${s.job.calledOn}): wires and gas are cleared for this job`)
-        : daysBetween(c.on, today) > GOOD_DAYS[c.hazard]
-          ? wrong('on', `is more than ${GOOD_DAYS[c.hazard]} days ago: ask the trade again`)
-          : null,
+      : EARLIEST_AT_CALL.includes(c.hazard) && found !== undefined && c.on < found
+        ? wrong('on', `is before it was found here (${found}): ask the trade about what was found`)
+        : early
+          ? wrong('on', `is before the call (${s.job.calledOn}): wires and gas are cleared for this job`)
+          : daysBetween(c.on, today) > GOOD_DAYS[c.hazard]
+            ? wrong('on', `is more than ${GOOD_DAYS[c.hazard]} days ago: ask the trade again`)
+            : null,
+    SURVEYED.includes(c.hazard) && c.ofHere !== true
+      ? wrong('ofHere', 'is not tapped: a survey is often of another wall or roof')
+      : null,
     s.job.address === undefined || s.site.where === undefined
       ? wrong('', 'Say the address and where the bees are first: it is cleared for that wall and no other.')
       : null,
   ].filter((p) => p !== null)
 }
 
-const EARLIEST_AT_CALL: readonly TradeHazard[] = ['electric', 'electric-in-cut', 'gas']
+const EARLIEST_AT_CALL: readonly TradeHazard[] = ['electric', 'electric-in-cut', 'gas', 'near-wires']
+/** Papers of these are older than the job, and of a whole house or of a part of it. */
+const SURVEYED: readonly TradeHazard[] = ['asbestos', 'lead-paint']
+export const isSurveyed = (hazard: TradeHazard): boolean => SURVEYED.includes(hazard)

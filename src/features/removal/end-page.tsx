@@ -47,6 +47,10 @@ export const CallBackPage = ({ frame, form, path, name }: EndProps) => (
     ids={[]}
   >
     <Fields form={form} frame={frame} of={CALL_BACK_FIELDS} show={['what', 'on', 'note']} />
+    <p class="hint">
+      Somebody opens it again? That is another job: <a href="/removals/new">a new call</a>, with its own
+      looks, heat, people and “go”.
+    </p>
   </FormPage>
 )
 

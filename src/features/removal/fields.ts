@@ -124,7 +124,6 @@ export const PART_FIELDS = {
       asks: 'On it and around it',
       hint: 'Suspected is enough: a licensed contractor tests it first.',
     }),
-    old: choice('Built before 1980', YES_NO, 4, { asks: 'Built before 1980?' }),
     behindNote: text('More about it', { maxlength: 500, wide: true }),
     ...TEMPERED,
     photos: photos('Photos'),
@@ -224,9 +223,12 @@ export const SECOND_FIELDS = {
   reason: text('More about it', { maxlength: 500, wide: true }),
 } satisfies FieldSpecs
 
+/** Boxed on the day it was opened, and only written down on another: no reason is asked. */
+export const THAT_DAY = 'that-day'
+
 /** It was begun, and no “go” stood. */
 export const WITHOUT_GO_FIELDS = {
-  why: choice('Begun without a “go”', BEGUN, 3, { asks: 'Begun without a “go”: why?' }),
+  why: choice('Begun without a “go”', BEGUN, 3, { asks: 'No “go” of that day stands: why was it done?' }),
   words: text('More about it', { maxlength: 300, wide: true }),
 } satisfies FieldSpecs
 

@@ -96,10 +96,16 @@ function hoursUnder(s: Sheet, limitC: number, shows: Shows): Facts {
     }
   const last = working.at(-1)
   // Six in the morning is cool anywhere.
-  if (working.length === 1 && until === undefined && s.check.hottestC === undefined)
+  if (until === undefined && s.check.hottestC === undefined)
     return {
       state: 'unsaid',
-      why: `One hour, ${last?.at ?? ''}, is no forecast: type the hottest hour while you work.`,
+      why: `Hours up to ${last?.at ?? ''} are no forecast of the whole work: type until when you work, or the hottest hour.`,
+    }
+  const long = s.agreement.hours ?? 0
+  if (from !== undefined && until !== undefined && hoursLater(from, until) + GAP_HOURS < long)
+    return {
+      state: 'unsaid',
+      why: `The work is agreed for ${long} hours, and the forecast looks at ${from} to ${until}.`,
     }
   if (until !== undefined && last !== undefined && hoursLater(last.at, until) > GAP_HOURS)
     return {

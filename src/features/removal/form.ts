@@ -16,6 +16,7 @@ import {
 import { plain, type Units, unitOf } from '../../words/index.ts'
 import { callOf, withCall, withSite } from './call.ts'
 import { fieldsOfPart, PART_FIELDS, TEMPERED } from './fields.ts'
+import { withHow, withoutHow } from './none-found.ts'
 import type { Part } from './stage.ts'
 
 const SCHEMAS = { job, site, agreement, check, work, decision }
@@ -65,14 +66,15 @@ export function sheetTyped(
 const atWhat = (p: FieldProblem): FieldProblem => (p.field === 'type' ? { ...p, field: 'what' } : p)
 
 function partRead(part: Part, typed: Typed, units: Units): PartDraft {
-  const read = fieldsIn(fieldsOfPart(part), typed, units)
+  const { typed: plainly, how } = part === 'site' ? withoutHow(typed) : { typed, how: {} }
+  const read = fieldsIn(fieldsOfPart(part), plainly, units)
   if (part === 'check') {
     const { hours, problems } = hoursTyped(typed, units)
     read.problems.push(...problems)
     if (hours.length > 0) read.raw.hours = hours
   }
   if (part === 'agreement') read.raw = priced(read.raw)
-  if (part === 'site') read.raw = scored(read.raw)
+  if (part === 'site') read.raw = { ...scored(read.raw), ...how }
   return read
 }
 
@@ -162,6 +164,7 @@ function hoursTyped(typed: Typed, units: Units): { hours: ForecastHour[]; proble
 export function typedPart(part: Part, s: Sheet, units: Units): Typed {
   if (part === 'job') return typedFields(PART_FIELDS.job, callOf(s), units)
   const typed = typedFields(fieldsOfPart(part), s[part], units)
+  if (part === 'site') return withHow(typed, s.site)
   return part === 'check' ? { ...typed, ...typedHours(s.check.hours ?? [], units) } : typed
 }
 

@@ -34,11 +34,11 @@ export const goneFrom = (before: Sheet, after: Sheet): Grave[] => {
 }
 
 /**
- * Hazards that cannot be taken off with a word: no trade has cleared them. Not by another wall or address either, for a word
+ * Hazards that cannot be taken off with a word: no trade has cleared them, or too long ago. Not by another wall or address either, for a word
  * in those is changed as quickly: another place has a sheet of its own.
  */
-export const stays = (before: Sheet, after: Sheet): TradeHazard[] =>
-  goneFrom(before, after).filter((g): g is TradeHazard => isHazard(g) && !isCleared(before, g))
+export const stays = (before: Sheet, after: Sheet, today: string): TradeHazard[] =>
+  goneFrom(before, after).filter((g): g is TradeHazard => isHazard(g) && !isCleared(before, g, today))
 
 /** What was ticked or signed for when it was there is asked anew when it comes back. */
 const TICK_OF: Partial<Record<Grave, string>> = {
@@ -48,6 +48,7 @@ const TICK_OF: Partial<Record<Grave, string>> = {
   climb: 'ladder-person',
   droppings: 'droppings',
   insulation: 'insulation',
+  water: 'stopcock',
 }
 
 /** Nobody takes people out, a pipe does not leave, and what its trade has cleared was not tapped by mistake. */

@@ -17,7 +17,11 @@ const INSIDE =
 const OPEN =
   /\b(tree|pear|apple|bush|hedge|branch|branches|shrub|garden|orchard|open|yard|vine|grass|field|rama|arbusto|seto|jardín|huerto|aire|árbol)\b|árbol/i
 
-const isInside = (text = ''): boolean => INSIDE.test(text) && !OPEN.test(text)
+/** A part of a building, or a hole in something: whatever tree stands beside it, it is no open branch. */
+const BUILT =
+  /\b(wall|roof|eaves?|soffit|vent|box|meter|chimney|shed|hollow|hole|gap|crack|cavity|shutter|siding|gable|attic|loft|cabinet|panel|pipe|pared|tejado|alero|hueco|agujero|caja|chimenea|mur)\b/i
+
+const isInside = (text = ''): boolean => BUILT.test(text) || (INSIDE.test(text) && !OPEN.test(text))
 
 /** Seen only where something is between us and the bees. */
 const HAS_DEPTH = [
@@ -121,8 +125,11 @@ function clearanceOf(s: Sheet, hazard: TradeHazard): Clearance | undefined {
   )
 }
 
-/** Whether its trade has cleared it, whatever the date. */
-export const isCleared = (s: Sheet, hazard: TradeHazard): boolean => clearanceOf(s, hazard) !== undefined
+/** Whether its trade has cleared it, and not too long ago. */
+export const isCleared = (s: Sheet, hazard: TradeHazard, today: string): boolean => {
+  const cleared = clearanceOf(s, hazard)
+  return cleared !== undefined && daysBetween(cleared.on, today) <= GOOD_DAYS[hazard]
+}
 
 /** Given, and no good any more: why its trade has to be asked again. */
 function reopened(s: Sheet, hazard: TradeHazard): string {
@@ -181,18 +188,26 @@ export function tradeFacts(s: Sheet, hazard: TradeHazard, today: string): Facts 
   }
 }
 
-/** Said where an answer stands that was given of another place. */
-const ELSEWHERE =
-  'The words for the place were changed, and nobody has looked since: go and look at this wall, then tap what is there.'
+/** With no word for the wall, a look at the north wall would stand for the south wall. */
+const NO_WALL: Facts = {
+  state: 'unsaid',
+  why: 'Say in words where the bees are: what was looked for is of one wall, and nobody can tell of which.',
+  moved: true,
+}
 
-export function servicesLocated(s: Sheet): Facts {
+/** Said where an answer stands that was given of another place, or long ago. */
+const ELSEWHERE =
+  'The words for the place were changed, or it is months ago, and nobody has looked since: go and look at this wall, then tap what is there.'
+
+export function servicesLocated(s: Sheet, today: string): Facts {
   if (!cuts(s)) return { state: 'not-needed', why: 'Nothing is cut.' }
   if (s.site.behind === undefined)
     return {
       state: 'unsaid',
       why: 'Wires, gas, water and flues: ask, trace from outlets and taps, use a detector, before anything goes into the surface.',
     }
-  return lookedHere(s, 'behind')
+  if (s.site.where === undefined) return NO_WALL
+  return lookedHere(s, 'behind', today)
     ? { state: 'met', why: 'Looked for and written down.' }
     : { state: 'unsaid', why: ELSEWHERE, moved: true }
 }
@@ -219,11 +234,19 @@ export function wiresNear(s: Sheet, today: string): Facts {
 }
 
 /** 1980: after it neither was common in new houses of most countries (common practice; local codes differ). */
-export function oldBuilding(s: Sheet): Facts {
+export function oldBuilding(s: Sheet, today: string): Facts {
   if (!cuts(s)) return { state: 'not-needed', why: 'Nothing is cut.' }
-  if (lookedHere(s, 'hazards')) return { state: 'met', why: 'Looked for and written down.' }
+  if (s.site.hazards !== undefined && s.site.where === undefined) return NO_WALL
+  if (lookedHere(s, 'hazards', today))
+    return isKnown(s, today)
+      ? { state: 'met', why: 'Looked for and written down.' }
+      : {
+          state: 'unsaid',
+          why: 'None found: how is it known? Built after 1980, tested, or old and not cut into.',
+          moved: true,
+        }
   if (s.site.hazards !== undefined) return { state: 'unsaid', why: ELSEWHERE, moved: true }
-  return isNew(s)
+  return isNew(s, today)
     ? { state: 'unsaid', why: 'Look for weak boards, droppings and mould all the same.' }
     : {
         state: 'unsaid',
@@ -231,5 +254,11 @@ export function oldBuilding(s: Sheet): Facts {
       }
 }
 
+/** It was found, or somebody has said how it is known that there is none. */
+const isKnown = (s: Sheet, today: string): boolean =>
+  s.site.hazards?.some((h) => h === 'asbestos' || h === 'lead-paint') === true ||
+  s.site.oldHow !== undefined ||
+  isNew(s, today)
+
 /** Built after 1980, as somebody has said of this very place. */
-export const isNew = (s: Sheet): boolean => s.site.old === 'no' && lookedHere(s, 'old')
+export const isNew = (s: Sheet, today: string): boolean => s.site.old === 'no' && lookedHere(s, 'old', today)

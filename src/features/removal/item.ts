@@ -16,6 +16,7 @@ export const TICKED = [
   'insulation',
   'stopcock',
   'kit',
+  'notes',
 ] as const
 export type TickedId = (typeof TICKED)[number]
 

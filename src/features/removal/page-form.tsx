@@ -3,7 +3,7 @@
 import { Choices, type DrawnIn, Fields, type FormState, one, ProblemSummary } from '../../forms/index.ts'
 import { GRAVE, type Work } from '../../records/index.ts'
 import { FirstCheck } from './cautions.tsx'
-import { WITHOUT_GO_FIELDS } from './fields.ts'
+import { THAT_DAY, WITHOUT_GO_FIELDS } from './fields.ts'
 import { asksPrice, partLabel } from './form.ts'
 import { goneField } from './grave.ts'
 import type { RemovalProps } from './page.tsx'
@@ -11,7 +11,7 @@ import { ClashNotice } from './page-foot.tsx'
 import { PartFields } from './part-fields.tsx'
 import { SecondLink } from './small-form.tsx'
 import type { Part } from './stage.ts'
-import { DECIDE, GRAVE_WORDS, goneChoices, PART_WORDS } from './words.ts'
+import { BEGUN, DECIDE, GRAVE_WORDS, goneChoices, PART_WORDS } from './words.ts'
 
 /** See the file's comment. */
 export const OpenPart = ({ part, form, page: p }: { part: Part; form: FormState; page: RemovalProps }) => (
@@ -28,7 +28,7 @@ export const OpenPart = ({ part, form, page: p }: { part: Part; form: FormState;
 )
 
 /** What a save is asked for when it takes something off that can kill, or writes down work that had no “go”. */
-const Asked = ({ form, frame }: DrawnIn) => {
+const Asked = ({ form, frame, sheet }: DrawnIn & Pick<RemovalProps, 'sheet'>) => {
   const named = [...form.problems.map((x) => x.field), ...Object.keys(form.typed)]
   const gone = GRAVE.filter((what) => named.includes(goneField(what)))
   return (
@@ -49,6 +49,15 @@ const Asked = ({ form, frame }: DrawnIn) => {
           prefix="withoutGo."
           of={WITHOUT_GO_FIELDS}
           show={['why', 'words']}
+          with={
+            sheet.work.on !== undefined && sheet.work.on < frame.today
+              ? {
+                  why: {
+                    choices: [...BEGUN, { value: THAT_DAY, label: `On ${sheet.work.on}, written down now` }],
+                  },
+                }
+              : {}
+          }
         />
       ) : null}
     </>
@@ -95,7 +104,7 @@ const PartForm = ({ part, form, page: p }: { part: Part; form: FormState; page: 
       Save what is typed
     </button>
     <input type="hidden" name="version" value={one(form.typed, 'version')} />
-    <Asked form={form} frame={p.frame} />
+    <Asked form={form} frame={p.frame} sheet={p.sheet} />
     <PartFields
       part={part}
       form={form}

@@ -14,7 +14,11 @@ export const Head = (p: RemovalProps) => {
     <header class="removal-head">
       <h1>{p.name}</h1>
       <p class="soft">
-        <b>{p.stage === 'go' && !p.goes ? 'No go any more: it no longer stands' : STAGE_WORDS[p.stage]}</b>
+        <b>
+          {p.stage === 'go' && (!p.goes || p.older !== null)
+            ? 'No go any more: it no longer stands'
+            : STAGE_WORDS[p.stage]}
+        </b>
         {job.address === undefined || job.address === p.name ? '' : ` · ${job.address}`}
         {job.plannedOn === undefined
           ? ''
@@ -105,11 +109,14 @@ const LeftToClose = ({ left, path }: { left: ClosingId[]; path: string }) => (
   </p>
 )
 
-const Decided = ({ sheet, frame, goes, stage, colonies }: RemovalProps) => {
+const Decided = ({ sheet, frame, goes, stage, colonies, older }: RemovalProps) => {
   const { decision: d, ended } = sheet
   const past =
     d?.is === 'go' &&
-    ((stage === 'go' && !goes) || d.fell !== undefined || beganWithoutGo(sheet, colonies.length))
+    (older !== null ||
+      (stage === 'go' && !goes) ||
+      d.fell !== undefined ||
+      beganWithoutGo(sheet, colonies.length))
   return (
     <>
       {d === undefined ? null : (

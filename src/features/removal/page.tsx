@@ -98,6 +98,7 @@ const Reckoned = (p: RemovalProps & { reckoning: Reckoning }) => {
       calm={calm}
       above={above}
       short={isShort(p.sheet)}
+      place={[p.sheet.job.address, p.sheet.site.where].filter((x) => x !== undefined).join(', ')}
     />
   )
   const atIt =

@@ -67,7 +67,7 @@ const SiteFields = (p: PartFieldsProps) => (
     <Fields
       {...p}
       of={PART_FIELDS.site}
-      show={['behind', 'hazards', 'old', 'temper', 'africanized', ['surface', 'sheathingMm'], 'where']}
+      show={['behind', 'hazards', 'temper', 'africanized', ['surface', 'sheathingMm'], 'where']}
     />
     {asksPrice('site', p.sheet) ? (
       <Group legend="The price, when you know it">

@@ -6,6 +6,7 @@ import type { Sheet } from '../../records/index.ts'
 import { cuts } from './hazards.ts'
 import type { Facts, TickedId } from './item.ts'
 import { lookedHere, placeOf, samePlace } from './place.ts'
+import { writtenOnly } from './written.ts'
 
 /** Metres up to which somebody works from the ground: what is higher is climbed to, whatever was tapped (judgement). */
 const REACH_M = 2.5
@@ -14,8 +15,13 @@ const REACH_M = 2.5
 export const climbs = (s: Sheet): boolean =>
   (s.site.access !== undefined && s.site.access !== 'ground') || (s.site.heightM ?? 0) > REACH_M
 
+/** A roof lower than this was typed in the other unit (judgement). */
+const LEAST_ROOF_M = 1.8
+
 /** “From the ground” is tapped of a second floor too: it counts only where somebody has said how high the bees are. */
-const heightUnsaid = ({ site }: Sheet): boolean => site.access === 'ground' && site.heightM === undefined
+const heightUnsaid = ({ site }: Sheet): boolean =>
+  site.access === 'ground' &&
+  (site.heightM === undefined || (site.type === 'roof' && site.heightM < LEAST_ROOF_M))
 
 const about = (s: Sheet, who: 'children' | 'allergic'): boolean => s.site.bystanders?.includes(who) === true
 
@@ -55,7 +61,12 @@ export const AS_TOLD: Record<TickedId, string> = {
     'Insulation: respirator, gloves and goggles. Loose grey grains may be vermiculite with asbestos: leave it, and have it tested.',
   stopcock: 'A water pipe: find the stopcock and turn it once before the cut.',
   kit: 'Veil, suit, gloves for all inside the line. Smoker on bare ground, water beside it, never near dust. Boxes, bands, queen clip, chest, straps.',
+  notes: 'Looked again: what the notes say is not at this place. If it is, tap it where it is asked.',
 }
+
+/** What it takes for it to be so, as this job asks it. */
+export const toldOf = (id: TickedId, s: Sheet): string =>
+  id === 'notes' ? `${AS_TOLD.notes} Written, and not tapped: ${writtenOnly(s).join(', ')}.` : AS_TOLD[id]
 
 /** Why a ticked item is not asked at this job; undefined where it is. */
 export function notAsked(id: TickedId, s: Sheet): string | undefined {
@@ -69,6 +80,7 @@ export function notAsked(id: TickedId, s: Sheet): string | undefined {
   if (id === 'water' && cuts(s)) return 'Asked when it is opened, and nothing is opened without.'
   if (id === 'droppings' && hazards?.includes('droppings') !== true) return 'None seen.'
   if (id === 'insulation' && behind?.includes('insulation') !== true) return 'None found.'
+  if (id === 'notes' && writtenOnly(s).length === 0) return 'Nothing is written that is not tapped.'
   if (id === 'stopcock' && behind?.includes('water') !== true) return 'No water pipe found.'
   return undefined
 }
@@ -94,16 +106,16 @@ export function tickedFacts(id: TickedId, s: Sheet, today: string): Facts {
       why: `From the ground: how high are the bees? Type it at the call. Over 2.5 m (8 ft): ${AS_TOLD[id]}`,
       moved: true,
     }
-  return { state: ticked ? 'met' : 'unsaid', why: AS_TOLD[id] }
+  return { state: ticked ? 'met' : 'unsaid', why: toldOf(id, s) }
 }
 
-export function bystandersAsked(s: Sheet): Facts {
-  if (lookedHere(s, 'bystanders')) return { state: 'met', why: 'Asked.' }
+export function bystandersAsked(s: Sheet, today: string): Facts {
+  if (lookedHere(s, 'bystanders', today)) return { state: 'met', why: 'Asked.' }
   return s.site.bystanders === undefined
     ? { state: 'unsaid', why: 'Who is about, and is anybody allergic? Ask in the house and next door.' }
     : {
         state: 'unsaid',
-        why: 'Who is about was asked of another address: ask here, and tap it again.',
+        why: 'Who is about was asked of another address, or days ago: ask in the house and next door, and tap it again.',
         moved: true,
       }
 }

@@ -68,7 +68,12 @@ export function removals(deps: PageDeps): Hono<Env> {
       problems.push({ field: 'name', message: 'is missing: type a name, a telephone number or an address' })
     if (problems.length > 0) return call(c, typed, problems)
     const made = validate(id) ? id : v7()
-    const first = withNoted(EMPTY_SHEET, stamped(sheet, EMPTY_SHEET, ['bystanders']), {}, momentNow(c, deps))
+    const first = withNoted(
+      EMPTY_SHEET,
+      stamped(sheet, EMPTY_SHEET, ['bystanders'], c.var.frame.today),
+      {},
+      momentNow(c, deps),
+    )
     const result = store.removals.save(made, 0, first, stampOf(c, deps))
     // Sent again, with more on it: it is the call of the sheet that is there.
     const there = store.removals.get(made)
@@ -78,7 +83,8 @@ export function removals(deps: PageDeps): Hono<Env> {
         deps,
         'job',
         { ...there, id: made, path: removalPath(made) },
-        { ...typed, version: [String(there.last.version)] },
+        // Made from the first version: what others saved since is not written over.
+        { ...typed, version: ['1'] },
         [],
       )
     if (!result.ok && 'problems' in result) return call(c, typed, result.problems)

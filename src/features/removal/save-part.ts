@@ -1,11 +1,20 @@
 /** One part of a sheet as it was typed, held to what was there before, and saved. */
 import type { AppContext, PageDeps } from '../../app/index.ts'
 import { type FieldProblem, fieldsIn, one, type Typed } from '../../forms/index.ts'
-import { type Check, GRAVE, HAZARDS, hasBegun, type Sheet, WHY_GONE, withoutGo } from '../../records/index.ts'
+import {
+  beginsIn,
+  type Check,
+  GRAVE,
+  HAZARDS,
+  hasBegun,
+  type Sheet,
+  WHY_GONE,
+  withoutGo,
+} from '../../records/index.ts'
 import { timeIn } from '../../time-of-day.ts'
 import { unmetWords } from './decide.ts'
 import { decide } from './decide-form.ts'
-import { WITHOUT_GO_FIELDS } from './fields.ts'
+import { THAT_DAY, WITHOUT_GO_FIELDS } from './fields.ts'
 import { asksPrice, sheetTyped, withPrice, withTemper } from './form.ts'
 import { goneField, goneFrom, stays, type Whys, whyFits, withNoted } from './grave.ts'
 import { TICKED } from './item.ts'
@@ -50,16 +59,21 @@ export function savePart(
 ): Response | Promise<Response> {
   const { typed, opens } = withNow(c, deps, came)
   const { last } = saved
-  const shown = deps.store.removals.version(saved.id, Number(one(typed, 'version')))?.sheet ?? last.sheet
+  const shown = deps.store.removals.version(saved.id, Number(one(typed, 'version')))?.sheet
+  if (shown === undefined) return unknownForm(c, deps, saved, part, typed)
   const read = partTyped(c, part, last.sheet, typed)
-  const sheet = stamped(read.sheet, shown, ASKED[part] ?? [])
+  const sheet = stamped(read.sheet, shown, ASKED[part] ?? [], c.var.frame.today)
   if (part === 'check') {
     // Seen near once, it stays near until its supplier has been there, whatever day the form is of.
     if (sheet.check.wires === 'near') sheet.site = { ...sheet.site, nearWires: true }
     sheet.check = tickedNow(c, sheet, shown, one(typed, 'shownOn'))
   }
   const whys = whysTyped(typed)
-  const problems = [...read.problems, ...ofPhotos, ...goneProblems(last.sheet, sheet, whys)]
+  const problems = [
+    ...read.problems,
+    ...ofPhotos,
+    ...goneProblems(last.sheet, sheet, whys, c.var.frame.today),
+  ]
   if (problems.length > 0) return showSheet(c, deps, saved, { part, typed, problems })
   const clash = clashOf(c, deps, part, saved, Number(one(typed, 'version')), sheet)
   if (clash !== null) return showSheet(c, deps, saved, { part, typed, clash })
@@ -163,9 +177,12 @@ function withReason(c: AppContext, deps: PageDeps, before: Sheet, after: Sheet, 
   const { today } = c.var.frame
   // Boxed when nothing stands any more: what came to light since, or another day, is answered for once.
   const boxes = hasBegun(before) && before.work.boxedAt === undefined && after.work.boxedAt !== undefined
-  const day = one(typed, 'now').startsWith('boxedAt') ? today : (after.work.on ?? today)
-  const wentOn = boxes && after.work.withoutGo === undefined && !stoodOn(c, deps, after, day)
-  if (!wentOn && (!hasBegun(after) || hasBegun(before))) return after
+  const now = one(typed, 'now').startsWith('boxedAt')
+  const day = now ? today : (after.work.on ?? today)
+  // Boxed by hand on a job that was opened on another day: on which day is asked, and not taken from what stood in the form.
+  const thatDay = now || day === today || one(typed, 'withoutGo.why') === THAT_DAY
+  const wentOn = boxes && after.work.withoutGo === undefined && !(thatDay && stoodOn(c, deps, after, day))
+  if (!wentOn && !beginsIn(before, after)) return after
   const on = [after.work.on ?? today].filter((day) => day <= today)[0] ?? today
   if (!wentOn && wentAhead(c, deps, after, on)) return underGo(c, deps, after)
   const { raw } = fieldsIn(WITHOUT_GO_FIELDS, typed, c.var.frame.units, 'withoutGo.')
@@ -175,6 +192,19 @@ function withReason(c: AppContext, deps: PageDeps, before: Sheet, after: Sheet, 
     unmet: unmetWords(reckoningOf(c, deps, after)),
   })
   return said.success ? { ...after, work: { ...after.work, withoutGo: said.data } } : null
+}
+
+/** A form of a version that is not here (a phone keeps two): nobody knows what it showed, so what was seen is asked again. */
+function unknownForm(
+  c: AppContext,
+  deps: PageDeps,
+  saved: Saved,
+  part: Part,
+  typed: Typed,
+): Response | Promise<Response> {
+  const blank = Object.fromEntries([...(ASKED[part] ?? []), 'done', 'wires'].map((field) => [field, []]))
+  const message = 'The sheet was changed since this form was opened: read it, and tap what is so now.'
+  return again(c, deps, saved, part, { ...typed, ...blank }, [{ field: '', message }])
 }
 
 /** The same form again, over what has just been saved. */
@@ -199,8 +229,8 @@ function barredFrom(c: AppContext, deps: PageDeps, sheet: Sheet): string | null 
 }
 
 /** What can kill is not taken off by a tap: a hazard that is here only once its trade has cleared it, anything else with a reason. */
-function goneProblems(before: Sheet, after: Sheet, whys: Whys): FieldProblem[] {
-  const held = stays(before, after)
+function goneProblems(before: Sheet, after: Sheet, whys: Whys, today: string): FieldProblem[] {
+  const held = stays(before, after, today)
   return goneFrom(before, after).flatMap((what) => {
     if (held.some((h) => h === what))
       return [

@@ -1,7 +1,7 @@
 /** Days and hours that come from a phone: what this server did not see on the day is kept, and marked. */
 import { type AppContext, type PageDeps, signedIn } from '../../app/index.ts'
 import { dayIn } from '../../days.ts'
-import { type Decision, hasBegun, type Sheet } from '../../records/index.ts'
+import { beginsIn, type Decision, type Sheet } from '../../records/index.ts'
 import type { SavedSheet } from '../../store/index.ts'
 import { unmetWords } from './decide.ts'
 import { hazardsFound, isCleared } from './hazards.ts'
@@ -37,13 +37,14 @@ export function asSeenHere(
   { id, known, merged, found }: { id: string; known: Sheet; merged: Sheet; found: SavedSheet | null },
 ): Sheet {
   const { decision: d, work } = merged
-  if (d === undefined || work.withoutGo !== undefined || !hasBegun(merged) || hasBegun(known)) return merged
+  const marked = work.withoutGo !== undefined && work.withoutGo !== known.work.withoutGo
+  if (d === undefined || !beginsIn(known, merged) || marked) return merged
   const { on, at } = momentNow(c, deps)
   const late = d.on < on
   const ahead = [d, d.fell, work.underGo].some(
     (x) => x?.at !== undefined && x.on === on && minutes(x.at) > minutes(at) + AHEAD_MINUTES,
   )
-  const fellOverKnown = d.fell !== undefined && hazardsFound(known).some((h) => !isCleared(known, h))
+  const fellOverKnown = d.fell !== undefined && hazardsFound(known).some((h) => !isCleared(known, h, d.on))
   if (!ahead && !((late || fellOverKnown) && !heldHere(c, deps, id, d, found))) return merged
   const withoutGo = {
     why: 'sent-later' as const,

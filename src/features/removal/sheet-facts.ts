@@ -123,6 +123,10 @@ const FACTS: Record<Part, (s: Sheet, at: FactsContext) => Row[]> = {
     ['Hazards', words(HAZARD, x.hazards)],
     ['Wires near', x.nearWires === true ? 'yes, within 3 m (10 ft)' : undefined],
     ['Before 1980', word(YES_NO, x.old)],
+    [
+      'No asbestos or lead',
+      x.oldHow === undefined ? undefined : x.oldHow === 'tested' ? 'tested' : 'old, not cut into',
+    ],
     ['More', x.behindNote],
     [
       'Temper',

@@ -51,7 +51,10 @@ export function showSheet(
   const at = { units: frame.units, today: frame.today, currency }
   const reckoning = reckoningOf(c, deps, sheet)
   // Once it is open the list is done with, unless what stops it comes to light then.
-  const opened = sheet.work.openedAt !== undefined
+  const opened =
+    sheet.work.openedAt !== undefined &&
+    // On another day heat, people and ticks are asked again, and the list is there.
+    (sheet.work.boxedAt !== undefined || sheet.work.on === undefined || sheet.work.on === frame.today)
   const stopped = reckoning.unmet.some(stops)
   const out =
     isOver(stage) || (stage === 'worked' && !stopped) || (opened && !stopped && !beganWithoutGo(sheet))
@@ -105,7 +108,7 @@ function filled(c: AppContext, deps: PageDeps, part: Part | null, s: Sheet): Typ
   const { frame } = c.var
   const typed = typedPart(part, s, frame.units)
   // What was looked for, or asked, at another place is asked here.
-  for (const what of ofElsewhere(s, ASKED[part] ?? [])) typed[what] = []
+  for (const what of ofElsewhere(s, ASKED[part] ?? [], frame.today)) typed[what] = []
   const lately = deps.store.removals.list().map((v) => v.sheet)
   if (asksPrice(part, s) || (part === 'agreement' && s.agreement.pricing === undefined)) {
     const hourly = lately.find((x) => x.agreement.hourly !== undefined)?.agreement.hourly

@@ -1,8 +1,9 @@
 /** What meets an item of the list: its trade has cleared a hazard, a second person answers for it. */
 
-import { Fields, type FormState, idOf, many, ProblemSummary, type Typed } from '../../forms/index.ts'
+import { Fields, type FormState, idOf, many, one, ProblemSummary, type Typed } from '../../forms/index.ts'
 import type { Frame } from '../../parts/index.ts'
 import type { TradeHazard } from '../../records/index.ts'
+import { isSurveyed } from './decide.ts'
 import { CLEARANCE_FIELDS } from './fields.ts'
 import { CLEARED_BY, ONLY_THE_TRADE } from './hazards.ts'
 import { HAZARD_WORDS, TRADE_WORDS } from './words.ts'
@@ -12,10 +13,12 @@ interface ClearProps {
   frame: Frame
   path: string
   form: FormState | null
+  /** The wall it is about, in words. */
+  place: string
 }
 
 /** Its trade has cleared this hazard, here: which trade is tapped where several may. */
-export const ClearForm = ({ hazard, frame, path, form }: ClearProps) => {
+export const ClearForm = ({ hazard, frame, path, form, place }: ClearProps) => {
   const trades = CLEARED_BY[hazard]
   const id = `trade-${hazard}`
   const typed = ['who', 'licence', 'on'] as const
@@ -27,6 +30,7 @@ export const ClearForm = ({ hazard, frame, path, form }: ClearProps) => {
       hidden={[['hazard', hazard]]}
       form={form}
       blank={{ [`${id}.on`]: [frame.today] }}
+      ofHere={isSurveyed(hazard) ? `Their paper is of this wall: ${place}` : null}
       photo={
         ONLY_THE_TRADE.includes(hazard)
           ? 'Photo of their paper, the tag on the line or the test result: without it nothing is cleared'
@@ -64,12 +68,14 @@ interface SmallProps {
   form: FormState | null
   /** What is photographed. */
   photo: string
+  /** What is tapped of the paper: of which wall it is. */
+  ofHere: string | null
   /** What stands in it before anything is typed. */
   blank?: Typed
   children: (form: FormState) => unknown
 }
 
-const Small = ({ id, summary, action, hidden, form, photo, blank = {}, children }: SmallProps) => (
+const Small = ({ id, summary, action, hidden, form, photo, ofHere, blank = {}, children }: SmallProps) => (
   <details class="small-form" id={id} open={form !== null}>
     <summary>{summary}</summary>
     {form === null ? null : <ProblemSummary form={form} labels={labelOfSmall} />}
@@ -81,6 +87,17 @@ const Small = ({ id, summary, action, hidden, form, photo, blank = {}, children 
       {many(form?.typed ?? {}, 'photos').map((kept) => (
         <input type="hidden" name="photos" value={kept} />
       ))}
+      {ofHere === null ? null : (
+        <label class="tap" id={idOf(`${id.replace('-cleared', '')}.ofHere`)}>
+          <input
+            type="checkbox"
+            name="ofHere"
+            value="yes"
+            checked={one(form?.typed ?? {}, 'ofHere') !== ''}
+          />
+          <span>{ofHere}</span>
+        </label>
+      )}
       <label class="field" id={idOf(`${id.replace('-cleared', '')}.photos`)}>
         {photo}
         <input type="file" name="photo" accept="image/jpeg,image/png,image/webp" capture="environment" />
@@ -94,5 +111,6 @@ const Small = ({ id, summary, action, hidden, form, photo, blank = {}, children 
 
 const labelOfSmall = (field: string): string => {
   const name = field.split('.').at(-1) ?? ''
+  if (name === 'ofHere') return 'Of this wall'
   return name === 'photos' ? 'Photo' : (CLEARANCE_FIELDS[name as 'who']?.label ?? '')
 }

@@ -2,7 +2,7 @@
 import type { AppContext, PageDeps } from '../../app/index.ts'
 import { signedIn } from '../../app/index.ts'
 import type { Problem } from '../../journal/index.ts'
-import { type Grave, hasBegun, type Sheet } from '../../records/index.ts'
+import { beginsIn, type Grave, type Sheet } from '../../records/index.ts'
 import type { SavedSheet } from '../../store/index.ts'
 import { beforeCut, type Reckoning } from './before-cut.ts'
 import { clearanceProblems, decisionProblems } from './decide.ts'
@@ -81,7 +81,7 @@ function begunProblems(c: AppContext, deps: PageDeps, known: Sheet, sent: Sheet)
       : [
           'What was begun without a “go” is signed by somebody else than who sends it, or of a day that has not come',
         ]
-  if (!hasBegun(sent) || hasBegun(known)) return []
+  if (!beginsIn(known, sent)) return []
   const day = work.on ?? decision?.on ?? today
   const { underGo } = work
   const when = (x: { on: string; at: string }): string => `${x.on} ${x.at}`
@@ -107,13 +107,13 @@ function fresh<T>(known: readonly T[] | undefined, sent: readonly T[] | undefine
 }
 
 /** What was taken off with no word, or against the rules; nothing where all of it was said. */
-export function goneUnsaid(last: Sheet, merged: Sheet): string[] {
+export function goneUnsaid(last: Sheet, merged: Sheet, today: string): string[] {
   // What its trade cleared on the same phone counts.
   const before: Sheet = { ...last, check: { ...last.check, clearances: merged.check.clearances ?? [] } }
   const said = fresh(last.site.noted, merged.site.noted).filter(
     (n) => n.is === 'gone' && n.why !== undefined && whyFits(n.what, n.why),
   )
-  const held: readonly Grave[] = stays(before, merged)
+  const held: readonly Grave[] = stays(before, merged, today)
   return goneFrom(last, merged)
     .filter((what) => held.includes(what) || !said.some((n) => n.what === what))
     .map((what) => GRAVE_WORDS[what])

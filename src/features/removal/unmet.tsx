@@ -21,6 +21,8 @@ interface UnmetProps {
   above: boolean
   /** A swarm that hangs free. */
   short: boolean
+  /** The wall in words: '4 Invented Row, left of the porch'. */
+  place: string
 }
 
 /** Which part's form meets it, and which field there. */
@@ -71,13 +73,19 @@ export const UnmetList = (p: UnmetProps) => {
 const askedLater = (later: number, here: number, above: boolean): string =>
   `${later === 1 ? 'One' : later}${here === 0 ? '' : ' more'} asked ${above ? 'below: tap each when it is so' : 'before the cut'}`
 
-const Lines = ({ items, frame, path, refused, short }: UnmetProps & { items: Item[] }) =>
+const Lines = ({ items, frame, path, refused, short, place }: UnmetProps & { items: Item[] }) =>
   items.length === 0 ? null : (
     <ul class="unmet">
       {items.map((i) => (
         <li class={stops(i) ? 'stops' : undefined}>
           <Line item={i} path={path} short={short} />
-          <Way item={i} frame={frame} path={path} form={refused?.id === i.id ? refused.form : null} />
+          <Way
+            item={i}
+            frame={frame}
+            path={path}
+            place={place}
+            form={refused?.id === i.id ? refused.form : null}
+          />
         </li>
       ))}
     </ul>
@@ -136,12 +144,16 @@ const Way = ({
   frame,
   path,
   form,
+  place,
 }: {
   item: Item
   frame: Frame
   path: string
+  place: string
   form: FormState | null
 }) => {
   const hazard = i.id.startsWith('trade-') ? (i.id.slice('trade-'.length) as TradeHazard) : null
-  return hazard === null ? null : <ClearForm hazard={hazard} frame={frame} path={path} form={form} />
+  return hazard === null ? null : (
+    <ClearForm hazard={hazard} frame={frame} path={path} form={form} place={place} />
+  )
 }

@@ -29,6 +29,7 @@ import type { ClosingId } from './closing.ts'
 import type { Shows } from './forecast.ts'
 import { whyFits } from './grave.ts'
 import type { Item, TickedId } from './item.ts'
+import { NONE_FOUND } from './none-found.ts'
 import type { Part, Stage } from './stage.ts'
 import { WITHOUT_GO_WORDS } from './without-go.ts'
 
@@ -76,7 +77,11 @@ export const BEHIND_IT: Choice[] = [
 ]
 
 export const HAZARD: Choice[] = [
-  LOOKED_NONE,
+  ...choices(NONE_FOUND, {
+    'none-new': ['None', 'built after 1980'],
+    'none-tested': ['None', 'old, but tested'],
+    'none-untouched': ['None', 'old, not cut into'],
+  }),
   ...choices(HAZARDS, {
     asbestos: 'Asbestos suspected',
     'lead-paint': 'Lead paint suspected',
@@ -151,6 +156,7 @@ export const TICKS: Record<TickedId, string> = {
   insulation: 'Respirator for insulation',
   stopcock: 'Stopcock found',
   kit: 'Clothing, smoker and tools',
+  notes: 'What was written is not here',
 }
 
 export const HAZARD_WORDS: Record<TradeHazard, string> = {
@@ -188,6 +194,7 @@ export const GRAVE_WORDS: Record<Grave, string> = {
   nest: 'A nest that is opened',
   droppings: 'Droppings or mould',
   insulation: 'Insulation',
+  water: 'Water pipe',
 }
 
 const GONE: Choice[] = choices(WHY_GONE, {

@@ -6,6 +6,7 @@ import { assetsIn } from '../../../src/node/assets.ts'
 import { limitsOf } from '../../../src/people/limits.ts'
 import { newToken } from '../../../src/people/tokens.ts'
 import { PASSPHRASE } from '../../support/people.ts'
+import { processorOf } from '../../support/processor.ts'
 import { NAMES, ORIGIN, type TestYard, testYard, unlimited } from '../../support/yard-app.ts'
 
 const PUBLIC = fileURLToPath(new URL('../../../web/public', import.meta.url))
@@ -167,16 +168,13 @@ describe('signing in', () => {
     })
     await people.make({ name: 'Odalys', role: 'operator', passphrase: PASSPHRASE })
     await people.signIn('Nobody', 'x', '')
-    const time = async (name: string): Promise<number> => {
-      const taken: number[] = []
-      for (let i = 0; i < 15; i++) {
-        const started = performance.now()
-        await people.signIn(name, 'wrong passphrase here', '')
-        taken.push(performance.now() - started)
-      }
-      return taken.sort((a, b) => a - b)[7] ?? 0
-    }
-    const [known, unknown] = [await time('Odalys'), await time('Nobody')]
+    // By turns, and by the processor: what else the machine does falls on both.
+    const taken: Record<string, number[]> = { Odalys: [], Nobody: [] }
+    for (let i = 0; i < 15; i++)
+      for (const [name, times] of Object.entries(taken))
+        times.push((await processorOf(() => people.signIn(name, 'wrong passphrase here', ''))).ms)
+    const middle = (times: number[] = []): number => times.sort((a, b) => a - b)[7] ?? 0
+    const [known, unknown] = [middle(taken.Odalys), middle(taken.Nobody)]
     expect(unknown / known).toBeGreaterThan(0.5)
     expect(unknown / known).toBeLessThan(2)
     connection.raw.close()

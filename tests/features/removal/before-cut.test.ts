@@ -45,6 +45,7 @@ describe('go, wait or refuse', () => {
         fierce: { temper: 4 as const },
         droppings: { hazards: ['droppings'] },
         stopcock: { behind: ['water'] },
+        notes: { behindNote: 'A gas pipe, left of it.' },
       }
       const site = { ...READY.site, ...asked[id] }
       const r = reckon(but({ site, check: { ...READY.check, done: TICKED.filter((t) => t !== id) } }))

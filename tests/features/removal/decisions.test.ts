@@ -261,8 +261,30 @@ describe('what a licensed trade decides', () => {
     const bare = s.check.clearances?.map(({ photo: _, ...x }) => x) ?? []
     expect(mayGo({ ...s, check: { ...s.check, clearances: bare } })).toBe(false)
   })
+  test('what was cleared before it was found here is not this', () => {
+    const stamp = { by: 'Ines', on: DAY, at: '08:00', writtenAt: `${DAY}T08:00:00.000Z` }
+    const found = (what: TradeHazard): Sheet =>
+      but({ site: { ...READY.site, noted: [{ what, is: 'found', ...stamp }] } })
+    for (const hazard of ['gas', 'electric', 'electric-in-cut', 'near-wires'] as const) {
+      const more = { hazard, ...by(hazard) }
+      expect(wrongIn({ ...more, on: '2026-06-11' }, found(hazard)), hazard).toEqual(['on'])
+      expect(wrongIn(more, found(hazard)), hazard).toEqual([])
+    }
+    // A survey may be older, of this very wall.
+    const survey = { hazard: 'asbestos', as: 'surveyor', on: '2024-06-12' }
+    expect(wrongIn(survey, found('asbestos'))).toEqual(['ofHere'])
+    expect(wrongIn({ ...survey, ofHere: true }, found('asbestos'))).toEqual([])
+  })
+  test('one number and one photo are not the licence of two trades', () => {
+    const s = cleared(withHazard(withHazard(READY, 'electric'), 'gas'), 'electric')
+    expect(wrongIn({ licence: 'GF 4711' }, s), 'the same photo').toEqual(['licence'])
+    expect(wrongIn({ licence: 'Brandt & Co, 4711', photo: 'b'.repeat(64) }, s), 'the same number').toEqual([
+      'licence',
+    ])
+    expect(wrongIn({ photo: 'b'.repeat(64) }, s)).toEqual([])
+  })
   test('a survey of 1950 is none; one of five years stands', () => {
-    const survey = { hazard: 'asbestos', as: 'surveyor' }
+    const survey = { hazard: 'asbestos', as: 'surveyor', ofHere: true }
     expect(wrongIn({ ...survey, on: '1950-01-01' })).toEqual(['on'])
     expect(wrongIn({ ...survey, on: '2021-06-12' })).toEqual([])
     expect(wrongIn({ ...survey, on: '2021-06-11' })).toEqual(['on'])
@@ -286,9 +308,11 @@ describe('what a licensed trade decides', () => {
   })
   test('a hazard does not vanish by a tap; once cleared it may be taken off', () => {
     const s = withHazard(READY, 'gas')
-    expect(stays(s, READY)).toEqual(['gas'])
-    expect(stays(cleared(s, 'gas'), READY)).toEqual([])
+    expect(stays(s, READY, DAY)).toEqual(['gas'])
+    expect(stays(cleared(s, 'gas'), READY, DAY)).toEqual([])
     expect(goneFrom(cleared(s, 'gas'), READY)).toEqual(['gas'])
+    // What was made dead weeks ago may be live again.
+    expect(stays(cleared(s, 'gas'), READY, '2026-08-12')).toEqual(['gas'])
     expect(goneFrom(READY, s)).toEqual([])
   })
 })

@@ -173,7 +173,7 @@ test('“Looked: none” does not go along to another wall: it is asked again, o
   expect(answer.status).toBe(422)
   expect(wordsOf(answer.text)).toContain('nobody has looked since')
   expect((await yard.get(`${PATH}/work`)).text).not.toContain('value="openedAt"')
-  await yard.post(`${PATH}/site`, { ...shown, behind: ['insulation'], hazards: 'none' })
+  await yard.post(`${PATH}/site`, { ...shown, behind: ['insulation'], hazards: 'none-tested' })
   // What was ticked at the other wall is not ticked at this one.
   expect((await standing(`${PATH}/check`)).done).toBeUndefined()
   expect((await go()).status).toBe(422)
@@ -467,7 +467,7 @@ test('a ladder, a nest, droppings: nothing that asks for care goes off by a tap'
   expect(ground.text).toContain('name="gone.climb"')
   const site = await standing(`${PATH}/site`)
   await yard.post(`${PATH}/site`, { ...site, hazards: 'droppings' })
-  const off = await yard.post(`${PATH}/site`, { ...site, version: version(), hazards: 'none' })
+  const off = await yard.post(`${PATH}/site`, { ...site, version: version(), hazards: 'none-tested' })
   expect(off.text).toContain('name="gone.droppings"')
 
   const other = ID.replace(/9$/, '3')
@@ -521,7 +521,7 @@ test('another word for the wall does not take gas, wires or asbestos off', async
       ...(await standing(`${PATH}/site`)),
       version: version(),
       behind: 'none',
-      hazards: 'none',
+      hazards: 'none-tested',
       'gone.gas': 'elsewhere',
       'gone.electric': 'elsewhere',
       'gone.asbestos': 'elsewhere',
@@ -535,7 +535,7 @@ test('another word for the wall does not take gas, wires or asbestos off', async
     ...site,
     version: version(),
     'gone.gas': 'elsewhere',
-    hazards: 'none',
+    hazards: 'none-tested',
   })
   expect(off.status).toBe(422)
   expect(sheet()?.site.behind).toContain('gas')
@@ -669,4 +669,82 @@ test('work over gas says afterwards what was unmet', async () => {
   const words = wordsOf((await yard.get(PATH)).text)
   expect(words).toContain('What was unmet then')
   expect(words).toContain('It was go, decided by Ines')
+})
+
+test('a second opening under the same sheet asks everything anew', async () => {
+  const version = (): string => String(yard.store.removals.get(ID)?.last.version)
+  await yard.post(`${PATH}/work`, { version: '1', outdoorC: '75', now: 'openedAt' })
+  await yard.post(`${PATH}/work`, { ...(await standing(`${PATH}/work`)), now: 'boxedAt' })
+  expect(sheet()?.work).toMatchObject({ on: DAY, boxedAt: '12:00' })
+  expect(sheet()?.work.withoutGo).toBeUndefined()
+  yard.setDay('2026-06-18')
+  const again = { ...(await standing(`${PATH}/work`)), on: '2026-06-18', openedAt: '09:00', boxedAt: '11:00' }
+  const answer = await yard.post(`${PATH}/work`, { ...again, version: version() })
+  expect(answer.status).toBe(422)
+  expect(answer.text).toContain('name="withoutGo.why"')
+  const why = { 'withoutGo.why': 'could-not-wait' }
+  expect((await yard.post(`${PATH}/work`, { ...again, ...why, version: version() })).status).toBe(303)
+  expect(wordsOf((await yard.get(PATH)).text)).toContain('Begun without a “go”')
+})
+
+test('boxed by hand on a job that was opened yesterday: on which day is asked', async () => {
+  await yard.post(`${PATH}/work`, { version: '1', outdoorC: '75', now: 'openedAt' })
+  yard.setDay('2026-06-13')
+  // What is asked of a day is asked again.
+  expect((await yard.get(PATH)).text).toContain('id="unmet"')
+  const work = { ...(await standing(`${PATH}/work`)), on: DAY, boxedAt: '15:00', version: '2' }
+  const answer = await yard.post(`${PATH}/work`, work)
+  expect(answer.status).toBe(422)
+  expect(answer.text).toContain('value="that-day"')
+  expect((await yard.post(`${PATH}/work`, { ...work, 'withoutGo.why': 'that-day' })).status).toBe(303)
+  expect(sheet()?.work.withoutGo).toBeUndefined()
+})
+
+test('a call that is sent again over what somebody else wrote since is a clash, and not saved over', async () => {
+  const id = ID.replace(/9$/, '1')
+  const call = {
+    id,
+    version: '0',
+    name: 'Ottoline Fairweather',
+    address: '4 Invented Row',
+    bystanders: 'none',
+  }
+  await yard.post('/removals/new', call)
+  const path = `/removals/${id}`
+  const dog = { bystanders: 'animals', bystandersNote: 'The dog is chained.' }
+  expect((await yard.post(`${path}/job`, { ...call, ...dog, version: '1' })).status).toBe(303)
+  const late = await yard.post('/removals/new', { ...call, wayIn: 'Gate code 1234' })
+  expect(late.status).toBe(409)
+  expect(yard.store.removals.get(id)?.last.sheet.site.bystanders).toEqual(['animals'])
+})
+
+test('what its trade cleared days ago, good for one, does not go off with a word', async () => {
+  const site = await standing(`${PATH}/site`)
+  await yard.post(`${PATH}/site`, { ...site, behind: ['electric-in-cut', 'insulation'] })
+  const clear = {
+    hazard: 'electric-in-cut',
+    'trade-electric-in-cut.as': 'electrician',
+    'trade-electric-in-cut.who': 'Edda Brandt',
+    'trade-electric-in-cut.licence': '4711',
+    'trade-electric-in-cut.on': DAY,
+    photos: PAPER,
+  }
+  expect((await yard.post(`${PATH}/clear`, clear)).status).toBe(303)
+  yard.setDay('2026-06-15')
+  const version = String(yard.store.removals.get(ID)?.last.version)
+  const off = { ...site, version, behind: ['insulation'], 'gone.electric-in-cut': 'removed' }
+  expect((await yard.post(`${PATH}/site`, off)).status).toBe(422)
+  expect(sheet()?.site.behind).toContain('electric-in-cut')
+})
+
+test('a form whose version nobody has is asked again, with nothing tapped that was seen', async () => {
+  const check = await standing(`${PATH}/check`)
+  const go = await yard.post(`${PATH}/check`, { ...check, version: '77', is: 'go' })
+  expect(go.status).toBe(422)
+  const shown = go.text.slice(go.text.indexOf('id="f-wires"'))
+  expect(shown.slice(0, shown.indexOf('</form>'))).not.toMatch(/name="(done|wires)"[^>]*checked/)
+  const site = await yard.post(`${PATH}/site`, { ...(await standing(`${PATH}/site`)), version: '' })
+  expect(site.status).toBe(422)
+  expect(site.text).not.toMatch(/name="(behind|hazards)"[^>]*checked/)
+  expect(yard.store.removals.get(ID)?.last.version).toBe(1)
 })

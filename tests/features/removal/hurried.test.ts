@@ -184,12 +184,12 @@ describe('a sheet used again for another wall', () => {
   test('an answer that stood in the form when the place was changed in it is of the old place', () => {
     const moved: Sheet = { ...READY, site: { ...READY.site, where: 'the north wall' } }
     const asked = ['behind', 'hazards', 'old'] as const
-    expect(holding(stamped(moved, READY, asked))).toContain('services')
+    expect(holding(stamped(moved, READY, asked, DAY))).toContain('services')
     // Shown again, with that place on it, and tapped again.
-    expect(stamped(moved, moved, asked).site.lookedAt?.behind).toMatchObject({ where: 'the north wall' })
+    expect(stamped(moved, moved, asked, DAY).site.lookedAt?.behind).toMatchObject({ where: 'the north wall' })
     // The first answer is of the place that was typed with it.
     const { behind: _, ...unasked } = READY.site
-    expect(stamped(moved, { ...READY, site: unasked }, asked).site.lookedAt?.behind).toMatchObject({
+    expect(stamped(moved, { ...READY, site: unasked }, asked, DAY).site.lookedAt?.behind).toMatchObject({
       where: 'the north wall',
     })
   })
@@ -228,6 +228,10 @@ describe('a swarm that has gone into something', () => {
     ['in words', { where: 'in the wall left of the porch' }],
     ['in a cabinet', { where: 'in the electrical panel' }],
     ['in Spanish', { where: 'en la pared' }],
+    ['beside a tree', { where: 'in the eaves over the garden' }],
+    ['in a tree', { where: 'pear tree, hollow' }],
+    ['out of something', { where: 'out of the soffit vent' }],
+    ['in a shed', { where: 'on the wall of the garden shed' }],
     ['with an entrance', { entrance: 'a gap under the sill' }],
     ['of a size', { nestHighMm: 400 }],
     ['found with a camera', { foundBy: ['heat-camera'] }],
@@ -379,4 +383,94 @@ describe('written without signal yesterday, sent today', () => {
     const other: Sheet = but({ check: { ...READY.check, done: ['kit', 'exclusion'] } })
     expect(mergeSheets(none, READY, other).clashes).toEqual(['check.done'])
   })
+})
+
+test('with no word for the wall, a look at one wall is no look at another', () => {
+  const { where: _, ...site } = READY.site
+  expect(holding(but({ site }))).toEqual(['services', 'old-building'])
+})
+
+test('who is about is asked again after days, a wall after months', () => {
+  const on = (day: string): Sheet => {
+    const at = { ...placeOf(READY), on: day }
+    const lookedAt = { behind: at, hazards: at, old: at, bystanders: at }
+    return { ...READY, site: { ...READY.site, lookedAt } }
+  }
+  expect(holding(on(DAY))).toEqual([])
+  expect(holding(on('2026-06-10'))).toEqual([])
+  expect(holding(on('2026-06-09'))).toEqual(['bystanders'])
+  expect(holding(on('2026-03-13'))).toEqual(['services', 'old-building', 'bystanders'])
+  // Saved again as it stood, it is as old as it was.
+  const later = stamped(on('2026-06-11'), on('2026-06-11'), ['bystanders'], DAY)
+  expect(later.site.lookedAt?.bystanders?.on).toBe('2026-06-11')
+})
+
+test('twelve inches typed for twelve millimetres is a slip of the unit', () => {
+  const s = but({ site: { ...READY.site, sheathingMm: 305 }, check: { ...READY.check, cutMm: 307 } })
+  expect(holding(s)).toEqual(['cut-depth'])
+})
+
+test('a water pipe has its stopcock found, or a second person’s name', () => {
+  const s = but({
+    site: { ...READY.site, behind: ['insulation', 'water'] },
+    check: { ...READY.check, done: TICKED.filter((t) => t !== 'stopcock') },
+  })
+  expect(holding(s)).toEqual(['stopcock'])
+  expect(goneFrom(s, READY)).toEqual(['water'])
+})
+
+test('a forecast of one hour is none of a job of four; nor are two hours at dawn', () => {
+  const { hottestC: _, ...check } = READY.check
+  const long = { ...READY.agreement, hours: 5 }
+  const noon = [
+    { at: '08:00', c: 18 },
+    { at: '12:00', c: 38 },
+  ]
+  const at = (more: object): string[] => holding(but({ agreement: long, check: { ...check, ...more } }))
+  expect(at({ hours: noon, from: '08:00', until: '09:00' })).toEqual(['heat'])
+  const dawn = [
+    { at: '06:00', c: 15 },
+    { at: '07:00', c: 17 },
+  ]
+  const { from: _f, until: _u, ...open } = check
+  expect(holding(but({ check: { ...open, hours: dawn } }))).toEqual(['heat'])
+})
+
+test('“none” on a building says how it is known, or a second person signs', () => {
+  const { oldHow: _, ...site } = READY.site
+  for (const old of [undefined, 'yes', 'unknown'] as const) {
+    const s = but({ site: { ...site, ...(old === undefined ? {} : { old }) } })
+    expect(holding(s)).toEqual(['old-building'])
+    const item = beforeCut(s, DEFAULT_PROTOCOL, SHOWS, DAY).items.find((i) => i.id === 'old-building')
+    expect(item?.weight).toBe('second')
+  }
+  expect(holding(but({ site: { ...site, old: 'no' } }))).toEqual([])
+  expect(holding(but({ site: { ...site, oldHow: 'untouched' } }))).toEqual([])
+})
+
+test.each<[string, Partial<Sheet>, string]>([
+  ['gas', { site: { ...READY.site, behindNote: 'Gas pipe runs left of the window.' } }, 'gas'],
+  ['a cable', { job: { ...READY.job, told: 'Beside the electric meter.' } }, 'electric wires'],
+  ['the board', { site: { ...READY.site, surface: 'asbestos cement board' } }, 'asbestos'],
+  ['in Spanish', { site: { ...READY.site, surface: 'placa de amianto' } }, 'asbestos'],
+  [
+    'next door',
+    { site: { ...READY.site, bystanders: ['neighbours'], bystandersNote: 'Mrs Brown has an EpiPen.' } },
+    'somebody allergic',
+  ],
+])('what is written of %s and tapped nowhere holds until it is looked at again', (_, change, says) => {
+  const unticked = { ...READY.check, done: TICKED.filter((t) => t !== 'notes') }
+  const s = but({ ...change, check: unticked })
+  expect(holding(s)).toEqual(['notes'])
+  const item = beforeCut(s, DEFAULT_PROTOCOL, SHOWS, DAY).items.find((i) => i.id === 'notes')
+  expect(item).toMatchObject({ weight: 'trade', why: expect.stringContaining(says) })
+  expect(holding(but(change))).toEqual([])
+})
+
+test('what is written and tapped is asked where it was tapped', () => {
+  const s = but({
+    site: { ...READY.site, behind: ['gas', 'insulation'], behindNote: 'Gas pipe, left of the window.' },
+    check: { ...READY.check, done: TICKED.filter((t) => t !== 'notes') },
+  })
+  expect(holding(s)).toEqual(['trade-gas'])
 })

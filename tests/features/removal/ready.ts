@@ -25,9 +25,10 @@ export const DRAWN = 'M40 120L90 60L140 130L220 50'
 /** The sheet looked at, asked and ticked where it is now. */
 export function here(s: Sheet): Sheet {
   const at = placeOf(s)
+  const seen = { ...at, on: s.check.doneOn ?? DAY }
   return {
     ...s,
-    site: { ...s.site, lookedAt: { behind: at, hazards: at, old: at, bystanders: at } },
+    site: { ...s.site, lookedAt: { behind: seen, hazards: seen, old: seen, bystanders: seen } },
     check: { ...s.check, doneAt: at },
   }
 }
@@ -43,6 +44,7 @@ export const READY: Sheet = here({
     sheathingMm: 19,
     behind: ['insulation'],
     hazards: [],
+    oldHow: 'tested',
     bystanders: [],
     temper: 2,
     africanized: 'no',

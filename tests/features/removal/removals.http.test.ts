@@ -36,8 +36,7 @@ const SITE = {
   surface: 'cedar siding',
   sheathingMm: '3/4',
   behind: 'insulation',
-  hazards: 'none',
-  old: 'no',
+  hazards: 'none-tested',
   temper: '2',
   africanized: 'no',
 }
@@ -264,7 +263,7 @@ describe('what is unmet', () => {
       'trade-gas.as': 'gas-fitter',
       'trade-gas.who': 'Edda Brandt',
       'trade-gas.licence': 'Brandt & Co, 4711',
-      'trade-gas.on': '2026-06-09',
+      'trade-gas.on': '2026-06-10',
       photos: PAPER,
     })
     expect(cleared.status).toBe(303)

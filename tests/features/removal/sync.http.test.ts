@@ -3,6 +3,7 @@
  * Invented people.
  */
 import { beforeEach, describe, expect, test } from 'vitest'
+import { TICKED } from '../../../src/features/removal/item.ts'
 import { AS_TOLD } from '../../../src/features/removal/people.ts'
 import { placeOf } from '../../../src/features/removal/place.ts'
 import type { Sheet } from '../../../src/records/removal-sheet.ts'
@@ -416,7 +417,7 @@ describe('on the phone', () => {
       version: '1',
       where,
       behind: 'insulation',
-      hazards: 'none',
+      hazards: 'none-tested',
       temper: '2',
       africanized: 'no',
     }
@@ -425,6 +426,39 @@ describe('on the phone', () => {
     const answer = await phone.post(`/removals/${ID}/check`, tapped)
     expect(answer.status).toBe(422)
     expect(answer.html).toContain('nobody has looked since')
+  })
+
+  test('a form that lay open while the wall was changed says nothing of the new one, without signal', async () => {
+    const at = (page: string): string => /name="version" value="(\d+)"/.exec(page)?.[1] ?? ''
+    phone.network(down)
+    // Something of the phone's own is saved, so that the form's version is one of the phone's.
+    await phone.post(`/removals/${ID}/job`, { version: '1', ...CALL })
+    const stale = at(await phone.open(`/removals/${ID}/check`))
+    const site = {
+      sheathingMm: '3/4',
+      behind: 'insulation',
+      hazards: 'none-tested',
+      temper: '2',
+      africanized: 'no',
+    }
+    const moved = { ...site, where: 'the north gable', 'gone.climb': 'mistake' }
+    const version = at(await phone.open(`/removals/${ID}/site`))
+    expect((await phone.post(`/removals/${ID}/site`, { ...moved, version })).status).toBe(303)
+    const form = new URLSearchParams({
+      version: stale,
+      shownOn: DAY,
+      hottestC: '70',
+      cutMm: '3/4',
+      wires: 'none',
+    })
+    for (const tick of TICKED) form.append('done', tick)
+    form.append('vacuum', 'bee-vacuum')
+    form.append('is', 'go')
+    const answer = await phone.syncService.form(
+      new Request(`http://yard.test/removals/${ID}/check`, { method: 'POST', body: form }),
+    )
+    expect(answer?.status).toBe(422)
+    expect(await answer?.text()).toContain('changed since this form was opened')
   })
 
   test('a “go” whose ground is gone, and work that was begun under it, are sent all the same', async () => {
@@ -446,7 +480,7 @@ describe('on the phone', () => {
       sheathingMm: '3/4',
       temper: '2',
       africanized: 'no',
-      hazards: 'none',
+      hazards: 'none-tested',
     }
     const gasFound = { ...(await at('site')), ...site, behind: 'gas', 'gone.insulation': 'mistake' }
     expect((await phone.post(`/removals/${ID}/site`, gasFound)).status).toBe(303)

@@ -1,0 +1,47 @@
+/**
+ * Hazards that stand in somebody's own words and are tapped nowhere. Not a list of bad words: the words for what the sheet has
+ * an answer for already, in English and Spanish (the terms are common ones; a word that is missed is read above “Go”).
+ */
+import type { Grave, Sheet } from '../../records/index.ts'
+
+const WRITTEN: readonly { says: string; word: RegExp; tapped: readonly Grave[] }[] = [
+  { says: 'gas', word: /\b(gas|propane|propano|butano?)\b/i, tapped: ['gas'] },
+  {
+    says: 'electric wires',
+    word: /\b(wires?|wiring|cables?|electric\w*|eléctric\w*|meter|contador|fuse ?box|power ?lines?)\b/i,
+    tapped: ['electric', 'electric-in-cut', 'near-wires'],
+  },
+  {
+    says: 'asbestos',
+    word: /asbest|eternit|amianto|fibrocement|vermiculit/i,
+    tapped: ['asbestos'],
+  },
+  { says: 'lead paint', word: /\blead[- ]?(paint|based)|\bplomo\b/i, tapped: ['lead-paint'] },
+  { says: 'somebody allergic', word: /al[lé]+rg|epi-?pen|anaph|adrenalin/i, tapped: ['allergic'] },
+]
+
+/** 'gas, somebody allergic': what is written and not tapped; empty where there is nothing of the kind. */
+export function writtenOnly({ job, site }: Sheet): string[] {
+  const text = [
+    job.told,
+    job.wayIn,
+    site.where,
+    site.surface,
+    site.behindNote,
+    site.foundNote,
+    site.bystandersNote,
+    site.otherEntrances,
+    site.entrance,
+  ]
+    .filter((x) => x !== undefined)
+    .join('. ')
+  const on: readonly string[] = [
+    ...(site.behind ?? []),
+    ...(site.hazards ?? []),
+    ...(site.bystanders ?? []),
+    ...(site.nearWires === true ? ['near-wires'] : []),
+  ]
+  return WRITTEN.filter(({ word, tapped }) => word.test(text) && !tapped.some((g) => on.includes(g))).map(
+    ({ says }) => says,
+  )
+}
