@@ -15,6 +15,8 @@ const project = (name: string, include: string[], timeout: number, globalSetup: 
     isolate: false,
     testTimeout: PATIENCE * timeout,
     hookTimeout: PATIENCE * 240_000,
+    // What is waited for comes when it comes on a busy machine; the second that is usual is an absolute time-out.
+    expect: { poll: { timeout: 60_000 } },
     globalSetup,
   },
 })

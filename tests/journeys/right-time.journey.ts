@@ -66,9 +66,7 @@ it('three days behind: said before saving, the yard’s day proposed, and anothe
 
     wire.fate(() => 'pass')
     await page.goto('/outbox')
-    await expect
-      .poll(() => recorded(yard).map((r) => `${r.tag} ${r.on}`), { timeout: 10_000 })
-      .toEqual(['W-01 2026-06-13'])
+    await expect.poll(() => recorded(yard).map((r) => `${r.tag} ${r.on}`)).toEqual(['W-01 2026-06-13'])
     await page.goto('/outbox')
     expect(await words(page)).toContain('Was it Wed 10 Jun?')
     expect(await violations(page)).toEqual([])

@@ -60,7 +60,7 @@ export async function startField(browser: Browser, options: FieldOptions): Promi
   )
   await setDay(options.day)
   await page.reload()
-  await settled(page)
+  await until(page, 'the phone never got the round', (told) => told.fetchedAt !== null)
   return {
     yard,
     wire,
@@ -75,13 +75,7 @@ export async function startField(browser: Browser, options: FieldOptions): Promi
       await soon('the clock of the worker', worker().evaluate(turnClock, now + seconds * 1000))
     },
     waiting: () => stateOf(page),
-    sent: async () => {
-      for (let i = 0; i < 200; i++) {
-        if ((await stateOf(page)).waiting === 0) return
-        await page.waitForTimeout(50)
-      }
-      throw new Error('something still waits to be sent')
-    },
+    sent: () => until(page, 'something still waits to be sent', (told) => told.waiting === 0),
     stop: async () => {
       await context.close()
       await wire.stop()
@@ -108,11 +102,14 @@ function turnClock(moment: number): void {
 
 type Told = Pick<PhoneState, 'waiting' | 'refused' | 'fetchedAt' | 'signIn'>
 
+/** Milliseconds: longer than a busy machine takes, shorter than the time of a test, so that it is said what was waited for. */
+const PATIENCE = 120_000
+
 /** A script in a page or worker that went away is never answered. */
 function soon<T>(what: string, answer: Promise<T>): Promise<T> {
   let timer: NodeJS.Timeout
   const late = new Promise<never>((_, fail) => {
-    timer = setTimeout(() => fail(new Error(`${what}: no answer in 30 s`)), 30_000)
+    timer = setTimeout(() => fail(new Error(`${what}: no answer`)), PATIENCE)
   })
   return Promise.race([answer, late]).finally(() => clearTimeout(timer))
 }
@@ -135,13 +132,11 @@ export const stateOf = (page: Page): Promise<Told> =>
     ),
   )
 
-/** Waits until the phone has the round. */
-async function settled(page: Page): Promise<void> {
-  for (let i = 0; i < 100; i++) {
-    if ((await stateOf(page)).fetchedAt !== null) return
-    await page.waitForTimeout(50)
-  }
-  throw new Error('the phone never got the round')
+/** Asks the phone how it stands until it stands so. */
+async function until(page: Page, otherwise: string, so: (told: Told) => boolean): Promise<void> {
+  for (const end = Date.now() + PATIENCE; Date.now() < end; await page.waitForTimeout(50))
+    if (so(await stateOf(page))) return
+  throw new Error(otherwise)
 }
 
 /** Writes entries as if somebody had sent them; throws when they are refused. */
