@@ -125,6 +125,14 @@ const LeftToClose = ({ left, path }: { left: ClosingId[]; path: string }) => (
   </p>
 )
 
+/** Why a “go” is none any more. */
+const endedIt = ({ decision, ended }: RemovalProps['sheet']): string =>
+  ended !== undefined
+    ? 'the job ended'
+    : decision?.fell?.setBack === true
+      ? `the book went back to an earlier copy (${decision.fell.on} ${decision.fell.at}): what was found since may not be here, so look at the whole list again`
+      : 'something changed'
+
 const Decided = ({ sheet, frame, goes, stage, colonies, older }: RemovalProps) => {
   const { decision: d, ended } = sheet
   const past =
@@ -142,7 +150,7 @@ const Decided = ({ sheet, frame, goes, stage, colonies, older }: RemovalProps) =
           {dayWords(d.on, frame.today)}
           {d.at === undefined ? '' : ` ${d.at}`}
           {past
-            ? `, before ${ended === undefined ? 'something changed' : 'the job ended'}`
+            ? `, before ${endedIt(sheet)}`
             : d.unmet.length === 0
               ? ', with nothing on the list unmet'
               : `, with ${d.unmet.length} unmet or not filled in`}
