@@ -2,9 +2,9 @@
  * A visit by keyboard alone, and at every stop of the Tab key what has the focus can be seen: WCAG 2.2, 2.4.11 "Focus Not Obscured
  * (Minimum)". At 400 % zoom a screen of 1280 x 1024 is 320 x 256 CSS pixels (WCAG 2.2, 1.4.10 "Reflow").
  */
-import type { Browser, Page } from 'playwright-core'
+import type { Browser, CDPSession, Page } from 'playwright-core'
 import { afterAll, beforeAll, expect, it } from 'vitest'
-import { type Device, LAPTOP, launch, PHONE, watchedPage } from '../support/browser.ts'
+import { type Device, LAPTOP, launch, PHONE, type Watched, watchedPage } from '../support/browser.ts'
 import { sidewaysScroll } from '../support/page-checks.ts'
 import { type RunningYard, startYard } from '../support/yard.ts'
 import { LONGER } from '../words/made-up.ts'
@@ -35,9 +35,16 @@ interface Stop {
   seen: boolean
 }
 
-/** Where the Tab key stands; null when it has left the page. */
-const stop = (page: Page): Promise<Stop | null> =>
-  page.evaluate(() => {
+interface InPage {
+  /** Where the Tab key stands; null when it has left the page. */
+  standing: () => Stop | null
+  /** Where each press of it left the focus. */
+  stops: (Stop | null)[]
+}
+
+/** In every page from its beginning: looks where the focus stands whenever it is asked to, and after each press of Tab. */
+function watchFocus(): void {
+  const standing = (): Stop | null => {
     const e = document.activeElement
     if (e === null || e === document.body) return null
     const { left, top, bottom, width, height } = e.getBoundingClientRect()
@@ -54,34 +61,67 @@ const stop = (page: Page): Promise<Stop | null> =>
       value: e instanceof HTMLInputElement ? e.value : '',
       seen: at(top + height / 2) && (at(top + 3) || at(bottom - 3)),
     }
-  })
+  }
+  const inPage: InPage = { standing, stops: [] }
+  addEventListener('keyup', ({ key }) => key === 'Tab' && inPage.stops.push(standing()))
+  Object.assign(globalThis, inPage)
+}
 
-/** Walks on with Tab, to the end of the page. */
-async function* stops(page: Page): AsyncGenerator<Stop> {
+const stop = (page: Page): Promise<Stop | null> =>
+  page.evaluate(() => (globalThis as unknown as InPage).standing())
+
+/** A page on that device which watches its focus. */
+async function watched(yard: RunningYard, device: Device): Promise<Watched> {
+  const opened = await watchedPage(browser, yard.url, device)
+  await opened.context.addInitScript(watchFocus)
+  return opened
+}
+
+/** Walks on until `there`; the stops on the way that could not be seen. */
+async function tabTo(page: Page, there: (s: Stop) => boolean): Promise<string[]> {
+  const hidden: string[] = []
   for (let n = 0; n < MOST_STOPS; n++) {
     await page.keyboard.press('Tab')
     const at = await stop(page)
-    if (at === null) return
-    yield at
+    if (at === null) throw new Error('left the page')
+    if (!at.seen) hidden.push(shown(at))
+    if (there(at)) return hidden
+  }
+  throw new Error(`more than ${MOST_STOPS} stops`)
+}
+
+/** So many presses are sent before the page is asked where they led: a question costs more than a press. */
+const STRIDE = 10
+const TAB = { key: 'Tab', code: 'Tab', windowsVirtualKeyCode: 9 }
+
+/** Every stop of the open page, from its top until Tab leaves it. */
+async function allStops(page: Page, keys: CDPSession): Promise<Stop[]> {
+  await page.evaluate(() => {
+    // Where focus was taken from the page, Tab goes on: at its very beginning.
+    const before = document.createElement('div')
+    before.tabIndex = -1
+    document.body.prepend(before)
+    before.focus()
+    before.remove()
+    scrollTo(0, 0)
+    ;(globalThis as unknown as InPage).stops.length = 0
+  })
+  for (let pressed = STRIDE; pressed <= MOST_STOPS; pressed += STRIDE) {
+    const presses = Array.from({ length: STRIDE }, () => ['rawKeyDown', 'keyUp'] as const).flat()
+    await Promise.all(presses.map((type) => keys.send('Input.dispatchKeyEvent', { type, ...TAB })))
+    const stops = await page.evaluate(() => (globalThis as unknown as InPage).stops)
+    if (stops.length !== pressed) throw new Error(`${stops.length} stops after ${pressed} presses`)
+    const end = stops.indexOf(null)
+    if (end >= 0) return stops.slice(0, end).filter((at) => at !== null)
   }
   throw new Error(`more than ${MOST_STOPS} stops`)
 }
 
 const shown = ({ name, value }: Stop): string => `${name} ${value}`
 
-/** Walks on until `there`; the stops on the way that could not be seen. */
-async function tabTo(page: Page, there: (s: Stop) => boolean): Promise<string[]> {
-  const hidden: string[] = []
-  for await (const at of stops(page)) {
-    if (!at.seen) hidden.push(shown(at))
-    if (there(at)) return hidden
-  }
-  throw new Error('left the page')
-}
-
 it.each(SCREENS)('a visit from its first stop to Save on %s', async (_, device) => {
   const yard = await startYard({ day: DAY, demo: true })
-  const { page, context } = await watchedPage(browser, yard.url, device)
+  const { page, context } = await watched(yard, device)
   try {
     await page.goto('/colony/M-13/visit')
     expect(await sidewaysScroll(page)).toBe(0)
@@ -110,13 +150,26 @@ it.each(SCREENS)('a visit from its first stop to Save on %s', async (_, device) 
   }
 })
 
-/** Pages on which `device` hides what has the focus, at any stop. */
-async function hiding(yard: RunningYard, device: Device, paths: readonly string[]): Promise<string[]> {
-  const { page, context } = await watchedPage(browser, yard.url, device)
+/** Screens and pages on which what has the focus is hidden, at any stop. The screens are of one kind: a page is opened once for all. */
+async function hiding(
+  yard: RunningYard,
+  screens: readonly Device[],
+  paths: readonly string[],
+): Promise<string[]> {
+  const [first = PHONE] = screens
+  const { page, context } = await watched(yard, first)
+  const keys = await context.newCDPSession(page)
   const hidden: string[] = []
   for (const path of paths) {
     await page.goto(path)
-    for await (const at of stops(page)) if (!at.seen) hidden.push(`${path}: ${shown(at)}`)
+    for (const { viewport } of screens) {
+      await page.setViewportSize(viewport)
+      const stops = await allStops(page, keys)
+      // The way past the masthead comes first: the walk began at the top.
+      expect(stops[0]?.name, path).toMatch(/^Skip/)
+      for (const at of stops)
+        if (!at.seen) hidden.push(`${path} on ${viewport.width} x ${viewport.height}: ${shown(at)}`)
+    }
   }
   await context.close()
   return hidden
@@ -127,8 +180,12 @@ const PATHS = ['/', '/round', '/round/box/M-12', '/colony/M-10/visit', '/colony/
 it('nothing that has the focus is hidden on Today, the round, a box, its visits, an intake, a colony and the yard', async () => {
   const yard = await startYard({ day: DAY, demo: true })
   try {
-    for (const [name, device] of SCREENS)
-      expect(await hiding(yard, device, [...PATHS, '/intake', '/colony/M-12', '/yard']), name).toEqual([])
+    const paths = [...PATHS, '/intake', '/colony/M-12', '/yard']
+    const screens = SCREENS.map(([, device]) => device)
+    for (const touch of [true, false]) {
+      const alike = screens.filter((device) => device.touch === touch)
+      expect(await hiding(yard, alike, paths)).toEqual([])
+    }
   } finally {
     await yard.stop()
   }
@@ -137,8 +194,8 @@ it('nothing that has the focus is hidden on Today, the round, a box, its visits,
 it('nor with words a third longer, on a phone and a small one', async () => {
   const yard = await startYard({ day: DAY, demo: true, words: LONGER })
   try {
-    for (const device of [PHONE, of(320, 568)])
-      expect(await hiding(yard, device, [...PATHS, '/colony/M-10/note', '/colony/M-10/missed'])).toEqual([])
+    const paths = [...PATHS, '/colony/M-10/note', '/colony/M-10/missed']
+    expect(await hiding(yard, [PHONE, of(320, 568)], paths)).toEqual([])
   } finally {
     await yard.stop()
   }

@@ -31,12 +31,12 @@ export function launch(options: { keepsPages?: boolean } = {}): Promise<Browser>
   const shared = process.env.BROWSER_AT
   if (shared !== undefined && !options.keepsPages) return chromium.connect(shared)
   return chromium.launch({
-    ...HOW(),
+    ...HOW(options.keepsPages),
     ...(options.keepsPages ? { ignoreDefaultArgs: ['--disable-back-forward-cache'] } : {}),
   })
 }
 
-const HOW = () => ({ executablePath: ensureChromium(thisMachine()), args: ARGS })
+const HOW = (whole = false) => ({ executablePath: ensureChromium(thisMachine(), whole), args: ARGS })
 
 /** One browser for all journeys of a run; each opens contexts of its own in it. */
 export const serveBrowser = (): Promise<BrowserServer> => chromium.launchServer(HOW())
@@ -71,7 +71,8 @@ export async function watchedPage(
   if (session !== undefined)
     await context.addCookies([{ name: 'resettle', value: session, url, httpOnly: true, sameSite: 'Lax' }])
   const page = await context.newPage()
-  page.setDefaultTimeout(15_000)
+  // Long enough for a busy machine; it ends before the time of the test does, and so says which page it was.
+  page.setDefaultTimeout(120_000)
   const noticed: string[] = []
   page.on('pageerror', (error) => noticed.push(`script error: ${error.message}`))
   page.on('console', (message) => {

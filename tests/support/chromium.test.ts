@@ -46,6 +46,13 @@ describe('finding a Chromium', () => {
     expect(findChromium(machine(['/usr/bin/chromium', shell]))).toBe(shell)
   })
 
+  it('takes the whole browser where it is asked for, even when the other is named', () => {
+    const shell = '/usr/bin/chromium-headless-shell'
+    const env = { PATH: '/usr/bin', CHROMIUM_PATH: shell }
+    expect(findChromium(machine(['/usr/bin/chromium', shell]), true)).toBe('/usr/bin/chromium')
+    expect(findChromium(machine(['/usr/bin/chromium', shell], { env }), true)).toBe('/usr/bin/chromium')
+  })
+
   it('falls back on the copy Playwright keeps', () => {
     const copy = '/home/wren/.cache/ms-playwright/chromium-1/chrome'
     expect(findChromium(machine([copy]))).toBe(copy)

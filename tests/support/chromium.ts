@@ -9,18 +9,14 @@ import { accessSync, constants, statSync } from 'node:fs'
 import { delimiter, join } from 'node:path'
 import { chromium } from 'playwright-core'
 
+/** Names under which distributions install a Chromium or a browser of its family. */
+const USUAL_NAMES = ['chromium', 'chromium-browser', 'google-chrome-stable', 'google-chrome', 'chrome']
+
 /**
- * Names under which distributions install a Chromium or a browser of its family. First the same browser without its windows
- * (Debian's package chromium-headless-shell): a page costs a third of the processor there, and what it draws is the same.
+ * The same browser without its windows (Debian's package of that name): a page costs a third of the processor there, and what it
+ * draws is the same. It does not keep the page one came from, as people's browsers do.
  */
-const USUAL_NAMES = [
-  'chromium-headless-shell',
-  'chromium',
-  'chromium-browser',
-  'google-chrome-stable',
-  'google-chrome',
-  'chrome',
-]
+const WINDOWLESS = 'chromium-headless-shell'
 
 export interface Machine {
   env: Readonly<Record<string, string | undefined>>
@@ -45,16 +41,19 @@ const onPath = (machine: Machine, name: string): string | undefined =>
     .map((folder) => join(folder, name))
     .find(machine.runnable)
 
-/** The path of a Chromium, or null. Throws {@link NoChromium} when CHROMIUM_PATH names something that cannot be run. */
-export function findChromium(machine: Machine): string | null {
+/**
+ * The path of a Chromium, or null; `whole`: one that can do all that people's browsers do. Throws {@link NoChromium} when
+ * CHROMIUM_PATH names something that cannot be run.
+ */
+export function findChromium(machine: Machine, whole = false): string | null {
   const named = machine.env.CHROMIUM_PATH
-  if (named !== undefined && named !== '') {
+  if (named !== undefined && named !== '' && !(whole && named.endsWith(WINDOWLESS))) {
     if (machine.runnable(named)) return named
     throw new NoChromium(
       `CHROMIUM_PATH is ${named}, which is not a program that can be run. Correct or unset it.`,
     )
   }
-  for (const name of USUAL_NAMES) {
+  for (const name of whole ? USUAL_NAMES : [WINDOWLESS, ...USUAL_NAMES]) {
     const file = onPath(machine, name)
     if (file !== undefined) return file
   }
@@ -65,13 +64,13 @@ export function findChromium(machine: Machine): string | null {
  * The path of a Chromium, installing Debian's own where we may (root, with apt). Throws {@link NoChromium} with the
  * exact command otherwise.
  */
-export function ensureChromium(machine: Machine): string {
-  const found = findChromium(machine)
+export function ensureChromium(machine: Machine, whole = false): string {
+  const found = findChromium(machine, whole)
   if (found !== null) return found
   const apt = onPath(machine, 'apt-get') !== undefined
   if (apt && machine.root) {
     installWithApt(machine)
-    const installed = findChromium(machine)
+    const installed = findChromium(machine, whole)
     if (installed !== null) return installed
   }
   const command = apt

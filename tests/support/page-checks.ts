@@ -128,12 +128,14 @@ export const brokenWords = (page: Page): Promise<string[]> =>
     return wrong
   })
 
-/** Letters twice as large as they are, as somebody sets them who cannot read small ones. */
-export const twiceAsLarge = (page: Page): Promise<void> =>
-  page.evaluate(() => {
+/** Letters so many times as large as they are, as somebody sets them who cannot read small ones. */
+export const setLetters = (page: Page, times: number): Promise<void> =>
+  page.evaluate((times) => {
     const { style } = document.documentElement
-    style.fontSize = `${2 * Number.parseFloat(getComputedStyle(document.documentElement).fontSize)}px`
-  })
+    style.fontSize = ''
+    if (times !== 1)
+      style.fontSize = `${times * Number.parseFloat(getComputedStyle(document.documentElement).fontSize)}px`
+  }, times)
 
 /** Opens every fold of the page itself. */
 export const openFolds = (page: Page): Promise<void> =>
