@@ -19,6 +19,9 @@ export const hasBegun = ({ work: w }: Sheet): boolean =>
     w.closedUp,
     w.onTheWay,
     w.boxHours,
+    // Boards left to the owner, a photo of it closed.
+    w.left,
+    w.photos,
   ].some((said) => said !== undefined)
 
 /** It begins with this version: nothing was begun before, or it was of another day, or boxed already and is opened again. */

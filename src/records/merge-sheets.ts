@@ -28,7 +28,7 @@ const FOUND = new Set([
 
 /** What is so on one day only: of two days the later one stands whole, and nothing of yesterday gets today's date. */
 const OF_A_DAY = [
-  { part: 'check', day: 'doneOn', goes: ['done', 'doneAt', 'wires'] },
+  { part: 'check', day: 'doneOn', goes: ['done', 'doneAt', 'tickedAt', 'wires'] },
   { part: 'check', day: 'on', goes: ['hours', 'hottestC', 'from', 'until'] },
   { part: 'work', day: 'on', goes: ['outdoorC', 'water'] },
 ] as const

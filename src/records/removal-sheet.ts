@@ -176,6 +176,8 @@ export const check = z.strictObject({
   done: z.optional(z.array(text(40)).check(z.maxLength(40))),
   doneOn: z.optional(day),
   doneAt: z.optional(place),
+  /** The hour at which they were tapped. */
+  tickedAt: z.optional(time),
   /** Wires, meter or pole near bees or ladder, as it was tapped on that day. */
   wires: z.optional(z.enum(WIRES)),
   /** One line for all hazards together, as sheets had it once. Shown, and clears nothing any more. */

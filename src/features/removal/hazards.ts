@@ -202,6 +202,9 @@ const NO_WALL: Facts = {
 const ELSEWHERE =
   'The words for the place were changed, or it is months ago, and nobody has looked since: go and look at this wall, then tap what is there.'
 
+const hasService = ({ site }: Sheet): boolean =>
+  site.nearWires === true || (site.behind ?? []).some((b) => b !== 'insulation' && b !== 'flue')
+
 export function servicesLocated(s: Sheet, today: string): Facts {
   if (!cuts(s)) return { state: 'not-needed', why: 'Nothing is cut.' }
   if (s.site.behind === undefined)
@@ -210,6 +213,12 @@ export function servicesLocated(s: Sheet, today: string): Facts {
       why: 'Wires, gas, water and flues: ask, trace from outlets and taps, use a detector, before anything goes into the surface.',
     }
   if (s.site.where === undefined) return NO_WALL
+  if (s.site.type === 'utility-box' && !hasService(s))
+    return {
+      state: 'unsaid',
+      why: 'A meter or utility box has wires, gas or water in it: tap which. Nobody opens one of wires or gas before its supplier has been.',
+      moved: true,
+    }
   return lookedHere(s, 'behind', today)
     ? { state: 'met', why: 'Looked for and written down.' }
     : { state: 'unsaid', why: ELSEWHERE, moved: true }

@@ -66,7 +66,7 @@ export function savePart(
   if (part === 'check') {
     // Seen near once, it stays near until its supplier has been there, whatever day the form is of.
     if (sheet.check.wires === 'near') sheet.site = { ...sheet.site, nearWires: true }
-    sheet.check = tickedNow(c, sheet, shown, one(typed, 'shownOn'))
+    sheet.check = tickedNow(c, deps, sheet, shown, one(typed, 'shownOn'))
   }
   const whys = whysTyped(typed)
   const problems = [
@@ -121,7 +121,13 @@ const both = (read: ReturnType<typeof sheetTyped>, more: typeof read): typeof re
 })
 
 /** What was ticked, and the day and place it is of: a form that lay open over night, or for another house, says nothing. */
-function tickedNow(c: AppContext, { check, ...s }: Sheet, shown: Sheet, shownOn: string): Check {
+function tickedNow(
+  c: AppContext,
+  deps: PageDeps,
+  { check, ...s }: Sheet,
+  shown: Sheet,
+  shownOn: string,
+): Check {
   const { today } = c.var.frame
   const { wires, ...rest } = check
   const here = placeOf({ ...s, check })
@@ -138,6 +144,7 @@ function tickedNow(c: AppContext, { check, ...s }: Sheet, shown: Sheet, shownOn:
     ...(done === undefined ? {} : { done: stale ? [] : done }),
     doneOn: today,
     doneAt: here,
+    tickedAt: timeIn(c.var.frame.zone, deps.clock()),
   }
 }
 

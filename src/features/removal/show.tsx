@@ -4,6 +4,7 @@ import { type AppContext, type PageDeps, page } from '../../app/index.ts'
 import { type FieldProblem, type Typed, typedFields } from '../../forms/index.ts'
 import { type Sheet, sheetName } from '../../records/index.ts'
 import type { SheetVersion } from '../../store/index.ts'
+import { timeIn } from '../../time-of-day.ts'
 import { instantWords } from '../../words/index.ts'
 import { stops } from './before-cut.ts'
 import { TEMPERED } from './fields.ts'
@@ -14,6 +15,7 @@ import { ASKED, ofElsewhere, placeOf, samePlace } from './place.ts'
 import { factsOf } from './sheet-facts.ts'
 import type { Saved } from './sheet-handlers.ts'
 import { isOver, isShort, nextPart, PARTS, type Part, stageOf } from './stage.ts'
+import { tickedTooEarly } from './ticked-when.ts'
 import { callBackLines, colonyLinks, othersOf, reckoningOf, startOf, typesOf } from './view.ts'
 import { beganWithoutGo } from './without-go.ts'
 
@@ -117,7 +119,11 @@ function filled(c: AppContext, deps: PageDeps, part: Part | null, s: Sheet): Typ
   }
   if (part === 'check') {
     // What was so on another day is asked anew, heat too.
-    if (s.check.doneOn !== frame.today || !samePlace(s.check.doneAt ?? {}, placeOf(s)))
+    if (
+      s.check.doneOn !== frame.today ||
+      !samePlace(s.check.doneAt ?? {}, placeOf(s)) ||
+      (s.work.openedAt === undefined && tickedTooEarly(s, timeIn(frame.zone, deps.clock())) !== null)
+    )
       Object.assign(typed, { done: [], wires: s.site.nearWires === true ? ['near'] : [] })
     if (isShort(s)) Object.assign(typed, typedFields(TEMPERED, s.site, frame.units))
     if (s.check.on !== undefined && s.check.on < frame.today) Object.assign(typed, { on: [], hottestC: [] })

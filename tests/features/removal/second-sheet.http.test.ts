@@ -198,3 +198,59 @@ describe('two sheets of one house', () => {
     expect((await go()).status).toBe(303)
   })
 })
+
+describe('when it is opened', () => {
+  const decision: Sheet['decision'] = { is: 'go', by: 'Ines', on: DAY, unmet: [], ...placeOf(READY) }
+  const open = () =>
+    yard.post(`${PATH}/work`, { version: String(last()?.version), on: DAY, outdoorC: '75', now: 'openedAt' })
+  const ticked = (tickedAt: string, work: Sheet['work'] = {}): void =>
+    saved({ ...READY, decision, work, check: { ...READY.check, tickedAt } })
+
+  test('what was tapped more than three hours ago, or before anybody arrived, is tapped again', async () => {
+    ticked('06:20')
+    const barred = await open()
+    expect(barred.status).toBe(422)
+    expect(wordsOf(barred.text)).toContain('tapped at 06:20, more than three hours ago')
+    const again = await form(`${PATH}/check`)
+    expect(again.done ?? []).toEqual([])
+    const wires = { wires: 'none', done: READY.check.done ?? [], is: 'go' }
+    expect((await yard.post(`${PATH}/check`, { ...again, ...wires })).status).toBe(303)
+    expect(sheet().check.tickedAt).toBe('12:00')
+    expect((await open()).status).toBe(303)
+    ticked('10:00', { on: DAY, arrivedAt: '11:00' })
+    expect((await yard.get(`${PATH}/work`)).status).toBe(200)
+    const early = await yard.post(`${PATH}/work`, {
+      ...(await form(`${PATH}/work`)),
+      outdoorC: '75',
+      now: 'openedAt',
+    })
+    expect(early.status).toBe(422)
+    expect(wordsOf(early.text)).toContain('before anybody arrived (11:00)')
+  })
+
+  test('within three hours it stands', async () => {
+    ticked('09:30', { on: DAY, arrivedAt: '09:40' })
+    expect((await open()).status).toBe(303)
+  })
+})
+
+test('a meter or utility box has something in it: “Looked: none” is not taken', async () => {
+  const box = (behind: Sheet['site']['behind']): Sheet =>
+    but({ site: { ...READY.site, type: 'utility-box', behind: behind ?? [] } })
+  saved(box([]))
+  const barred = await check(await form(`${PATH}/check`), { is: 'go' })
+  expect(barred.status).toBe(422)
+  expect(wordsOf(barred.text)).toContain('A meter or utility box has wires, gas or water in it')
+  saved(box(['water']))
+  expect((await check(await form(`${PATH}/check`), { is: 'go' })).status).toBe(303)
+})
+
+test('boards left to the owner, or a photo of it closed, are work that was begun', async () => {
+  for (const work of [{ left: 'The boards.' }, { photos: PAPER }] as Record<string, string>[]) {
+    saved(READY)
+    const version = String(last()?.version)
+    const answer = await yard.post(`${PATH}/work`, { version, on: DAY, leftAt: '11:00', ...work })
+    expect(answer.status, JSON.stringify(work)).toBe(422)
+    expect(answer.text).toContain('name="withoutGo.why"')
+  }
+})
