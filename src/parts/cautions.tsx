@@ -8,7 +8,10 @@ export const RemovalCautions = () => (
   <details class="caution">
     <summary>Before the next cut</summary>
     <ul>
-      <li>Stings: know who is allergic, have the plan for anaphylaxis at hand, never work alone.</li>
+      <li>
+        Stings: know who is allergic, have the plan for anaphylaxis and your local emergency number at hand,
+        never work alone.
+      </li>
       <li>Ladder: a second person holds it. Heat: water and shade. Smoker: no dry grass.</li>
       <li>Live wires, pipes, asbestos, lead paint: stop and call the licensed trade.</li>
       <li>Very defensive bees, where Africanized bees are established: local rules decide.</li>

@@ -129,7 +129,7 @@ async function seeWhatItProvesWhileTapping({ yard, page }: Scene): Promise<void>
   // Capped cells on 6 May are 8-16 days from the egg, and their eggs were laid by 1 May: she emerges 11 to 14 May.
   expect(said).toMatch(/The queen leaves her cell: .*Mon 11 to Thu 14 May/)
   expect(said).toMatch(/Answers: .*the first brood check/)
-  expect(said).toContain('Leave the lid on')
+  expect(said).toContain('Close it up, and leave it alone')
   expect(b7(yard).phase).toBe('queen-unknown')
 }
 

@@ -48,7 +48,10 @@ function start(): void {
     const missing = new Set(leftOutNow(after, live).map((m) => m.what))
     action.textContent =
       missing.size === 0
-        ? words.trade.actions[after.advice.action]
+        ? // The lid is off while this is tapped.
+          after.advice.action === 'leave-alone'
+          ? SAYS.closeUp
+          : words.trade.actions[after.advice.action]
         : SAYS.lookFor([...missing].map((what) => SAYS.sought[what]).join(SAYS.and))
     text.replaceChildren(...said(tapped, before, after, live))
   }

@@ -46,7 +46,7 @@ export const AS_TOLD: Record<TickedId, string> = {
   'not-alone': 'Somebody within call all the time, with a telephone that works here.',
   'ladder-person': 'One works, one holds the ladder and looks. On a roof: held against a fall.',
   'sting-plan':
-    'Said aloud: who is allergic, where the adrenaline is, who calls the emergency number, the address to give, where an ambulance gets in.',
+    'Said aloud: who is allergic, where the adrenaline is, who calls the local emergency number, the address to give, where an ambulance gets in.',
   allergy:
     'Somebody allergic is about: away or indoors with windows shut; their adrenaline in date and in hand, somebody beside them who gives it; the way kept free for an ambulance.',
   children:

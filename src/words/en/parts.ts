@@ -29,7 +29,7 @@ export const parts = {
   atTheBox: 'At the box',
   /** `full`, `short`: the least warmth for a full look and a short one, with their unit. */
   cautions: (full: string, short: string) => [
-    'Stings: have the plan for anaphylaxis at hand, and somebody within call.',
+    'Stings: have the plan for anaphylaxis at hand, your local emergency number, and somebody within call.',
     'Smoker: no dry grass. Heavy box: bend the knees, or two people. Heat: water.',
     `Open for a full look at ${full} or warmer, for a short one at ${short}.`,
     'Suspected foulbrood: close up, do not move or unite, call the apiary inspector.',

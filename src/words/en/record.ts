@@ -42,6 +42,7 @@ export const record = {
   live: {
     label: 'What this proves, and what to do now',
     doNow: 'Do this now:',
+    closeUp: 'Close it up, and leave it alone',
     lookFor: (what: string) => `Look for ${what}`,
     and: ' and ',
     sought: { eggs: 'eggs', 'queen cells': 'queen cells', 'capped brood': 'capped brood' },

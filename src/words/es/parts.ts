@@ -30,7 +30,7 @@ export const parts: typeof English = {
   boxesOfToday: 'Colmenas de hoy',
   atTheBox: 'Junto a la colmena',
   cautions: (full, short) => [
-    'Picaduras: tener a mano el plan para una reacción alérgica grave (anafilaxia), y alguien al alcance de la voz.',
+    'Picaduras: tener a mano el plan para una reacción alérgica grave (anafilaxia) y el número local de emergencias, y alguien al alcance de la voz.',
     'Ahumador: sin pasto seco cerca. Colmena pesada: doblar las rodillas, o entre dos. Calor: agua.',
     `Abrir para una revisión completa con ${full} o más, para una corta con ${short}.`,
     'Sospecha de loque: cerrar, no mover ni unir, llamar al inspector apícola.',

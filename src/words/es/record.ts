@@ -45,6 +45,7 @@ export const record: typeof English = {
   live: {
     label: 'Lo que esto prueba, y qué hacer ahora',
     doNow: 'Hacer ahora:',
+    closeUp: 'Cerrarla y dejarla en paz',
     lookFor: (what) => `Buscar ${what}`,
     and: ' y ',
     sought: { eggs: 'huevos', 'queen cells': 'celdas reales', 'capped brood': 'cría operculada' },
