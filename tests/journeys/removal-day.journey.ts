@@ -135,7 +135,7 @@ async function job(page: Page): Promise<{ thumb: Thumb; heights: Record<string, 
   await thumb.answer('How high, and how one gets there', 'From the ground')
   await thumb.type('Height of bees', '5')
   await thumb.answer('Sprayed or foamed already?', 'No')
-  await thumb.answer('Who is about? Anybody allergic?', 'Looked: none')
+  await thumb.answer('Who is about? Anybody allergic?', 'Asked: nobody')
   await thumb.answer('Who calls: owner or tenant?', 'Owner')
   await thumb.type('Name', 'Ottoline Fairweather')
   await thumb.type('Telephone', '555 0100')

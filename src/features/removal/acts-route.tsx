@@ -11,7 +11,7 @@ import { placeOf } from './place.ts'
 import { RemovalPrintPage } from './print-page.tsx'
 import { second, secondPage } from './second-route.tsx'
 import { factsOf } from './sheet-facts.ts'
-import { isOfAnotherJob, keep, knownAt, onSheet, type Saved } from './sheet-handlers.ts'
+import { isOfAnotherJob, keep, knownAt, momentNow, onSheet, type Saved } from './sheet-handlers.ts'
 import { openPart, showSheet } from './show.tsx'
 import { PARTS } from './stage.ts'
 import { reckoningOf, sheetIn, termsNow } from './view.ts'
@@ -169,6 +169,7 @@ function printPage(c: AppContext, deps: PageDeps, saved: Saved): Response | Prom
       name={sheetName(sheet)}
       what={c.req.query('what') === 'job' ? 'job' : 'agreement'}
       sheet={sheet}
+      asOf={{ version: saved.last.version, at: momentNow(c, deps).at }}
       terms={termsNow(c, deps, sheet)}
       parts={PARTS.map((part) => ({ part, facts: factsOf(part, sheet, at) }))}
       reckoning={reckoningOf(c, deps, sheet)}

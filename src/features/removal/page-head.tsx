@@ -2,6 +2,7 @@
 
 import { daysBetween } from '../../days.ts'
 import { Reach } from '../../parts/index.ts'
+import { timeIn } from '../../time-of-day.ts'
 import { dayAndDistance, dayWords } from '../../words/index.ts'
 import { type ClosingId, leftToClose } from './closing.ts'
 import type { RemovalProps } from './page.tsx'
@@ -32,6 +33,7 @@ export const Head = (p: RemovalProps) => {
           <a href={`${p.path}/end`}>end the sheet</a>.
         </p>
       ) : null}
+      <AsKnown {...p} />
       <Others {...p} />
       <Decided {...p} />
       {beganWithoutGo(p.sheet, p.colonies.length) ? (
@@ -42,6 +44,19 @@ export const Head = (p: RemovalProps) => {
       <UnmetThen unmet={p.sheet.work.withoutGo?.unmet ?? []} />
       <Came {...p} />
     </header>
+  )
+}
+
+/** A phone that made this page itself knows what it was told last: a colleague may have found gas since. */
+const AsKnown = ({ frame, goes, stage, sheet }: RemovalProps) => {
+  const at = frame.phone?.fetchedAt
+  if (frame.phone === undefined || stage !== 'go' || !goes || sheet.work.openedAt !== undefined) return null
+  return (
+    <p class="notice">
+      <b>Go, as this phone knows it</b>
+      {at === null || at === undefined ? '' : `, of ${timeIn(frame.zone, new Date(at))}`}. What others found
+      since is not here until there is signal: open this page once more before the cut, or call.
+    </p>
   )
 }
 

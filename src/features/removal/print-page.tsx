@@ -15,6 +15,8 @@ export interface RemovalPrintProps {
   name: string
   what: 'agreement' | 'job'
   sheet: Sheet
+  /** Which version it is, and the hour. '4, 07:40' */
+  asOf: { version: number; at: string }
   terms: string
   parts: { part: Part; facts: [label: string, value: string][] }[]
   reckoning: Reckoning
@@ -57,7 +59,7 @@ const AgreementPaper = ({ sheet, terms, frame }: RemovalPrintProps) => {
   )
 }
 
-const JobPaper = ({ sheet, name, frame, parts, reckoning }: RemovalPrintProps) => (
+const JobPaper = ({ sheet, name, frame, parts, reckoning, asOf }: RemovalPrintProps) => (
   <article class="job-paper">
     <h1>{name}</h1>
     <p>
@@ -65,6 +67,12 @@ const JobPaper = ({ sheet, name, frame, parts, reckoning }: RemovalPrintProps) =
       {sheet.job.plannedOn === undefined
         ? ''
         : ` · ${dayWords(sheet.job.plannedOn, frame.today)}${sheet.job.plannedAt === undefined ? '' : ` ${sheet.job.plannedAt}`}`}
+    </p>
+    <p>
+      <b>
+        As of {dayWords(frame.today, frame.today)} {asOf.at}, version {asOf.version}
+      </b>
+      : look at the phone again before the cut.
     </p>
     <FirstCheck sheet={sheet} />
     {parts

@@ -92,7 +92,8 @@ export const HAZARD: Choice[] = [
 ]
 
 export const BYSTANDER: Choice[] = [
-  LOOKED_NONE,
+  // At the telephone nobody looks.
+  { value: 'none', label: 'Asked: nobody' },
   ...choices(BYSTANDERS, {
     children: 'Children',
     animals: 'Animals',

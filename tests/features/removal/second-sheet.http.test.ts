@@ -133,6 +133,13 @@ describe('a clearance', () => {
   })
 })
 
+test('the job sheet on paper says of when it is, and who is about is asked, not looked for', async () => {
+  saved(READY)
+  const paper = wordsOf((await yard.get(`${PATH}/print?what=job`)).text)
+  expect(paper).toContain('As of Fri 12 Jun 12:00, version 1')
+  expect((await yard.get(`${PATH}/job`)).text).toContain('Asked: nobody')
+})
+
 test('an ended sheet never says “Go”', async () => {
   const decision: Sheet['decision'] = { is: 'go', by: 'Ines', on: DAY, unmet: [], ...placeOf(READY) }
   saved({ ...READY, decision, ended: { on: DAY, why: 'They flew off.' } })

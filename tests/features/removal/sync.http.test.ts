@@ -399,6 +399,22 @@ describe('on the phone', () => {
     expect((await phone.syncService.state()).waiting).toBe(0)
   })
 
+  test('a “go” on the phone says of when it knows; another sheet of the house that it keeps holds the next one', async () => {
+    await post({ ...READY, decision: go }, { base: 1 })
+    await phone.syncService.send()
+    phone.network(down)
+    expect(await phone.open(`/removals/${ID}`)).toContain('Go, as this phone knows it')
+    phone.network(good)
+    const theirs = but({ site: { ...READY.site, behind: ['gas'] } })
+    await post({ ...theirs, job: { ...READY.job, name: 'Edgar Quill' } }, { id: ID.replace(/1$/, '2') })
+    await phone.syncService.send()
+    phone.network(down)
+    const page = await phone.open(`/removals/${ID}`)
+    expect(page).toContain('Another sheet of this house')
+    expect(page).not.toContain('Go, as this phone knows it')
+    expect(page).toContain('value="not-here:gas"')
+  })
+
   test('“go” over gas is refused without signal too', async () => {
     await post(gas, { base: 1 })
     await phone.syncService.send()
