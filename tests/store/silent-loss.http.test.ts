@@ -236,9 +236,7 @@ describe('a second server on the same folder', () => {
     expect(start()).toBe('')
   })
 
-  test('is refused while the first is another process, and let in once that was killed', {
-    timeout: 60_000,
-  }, async () => {
+  test('is refused while the first is another process, and let in once that was killed', async () => {
     write(1)
     const module = new URL('../../src/store/folder-lock.ts', import.meta.url).href
     const holder = spawn(
