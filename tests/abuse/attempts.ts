@@ -105,7 +105,7 @@ export function attempt(routes: readonly Route[], forms: Forms, names: Names): f
   // What programs write is asked more often: it is refused for the most reasons.
   return fc.oneof(
     ...routes.map((route) => ({
-      weight: route.method === 'POST' && route.path === `${API}/entries` ? 8 : 1,
+      weight: route.method === 'POST' && route.path === `${API}/entries` ? 12 : 1,
       arbitrary: to(route),
     })),
   )

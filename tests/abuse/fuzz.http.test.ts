@@ -17,7 +17,7 @@ import { changesSoFar, forgottenTables, type Snapshot, snapshotOf, trespasses } 
 import { everyRoute, type Forms, filled, readForms, wellFormed } from './routes.ts'
 import { BREAK, type Names, TAG } from './values.ts'
 
-const REQUESTS = Number(process.env.FUZZ_REQUESTS ?? often(20_000, 3_000))
+const REQUESTS = Number(process.env.FUZZ_REQUESTS ?? often(20_000, 4_000))
 const IN_A_ROW = 200
 const seed = Number(process.env.FUZZ_SEED ?? Date.now() % 2 ** 31)
 
