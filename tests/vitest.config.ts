@@ -1,10 +1,7 @@
 import { defineConfig } from 'vitest/config'
-import { LONG } from './support/long.ts'
+import { PATIENCE } from './support/long.ts'
 
 const root = new URL('..', import.meta.url).pathname
-
-/** Beside the long proofs, which take the machine for minutes, every test may take so many times as long. */
-const PATIENCE = LONG ? 10 : 1
 
 /**
  * `quiet` needs no browser, `journeys` drives Chromium, `speed` does too, alone. Files share a worker's modules, which are loaded once:

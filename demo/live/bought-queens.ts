@@ -1,5 +1,5 @@
 /** Down the ladder to a purchased mated queen: wanted, accepted, rejected. */
-import { FIRST_EGGS } from '../seasons/paths.ts'
+import { FIRST_EGGS, NEITHER } from '../seasons/paths.ts'
 import { came } from './came.ts'
 
 export const boughtQueens = [
@@ -23,8 +23,9 @@ export const boughtQueens = [
     .cage(23, 'released'),
 
   // She lays, but for too few bees.
-  came('M-11', 36, 'floor', 'Pavilion floor, Larkbarrow cricket ground', { queen: 'unseen', frames: 4 })
-    .goes('bought-queen', 16, 'M-03')
+  came('M-11', 36, 'floor', 'Pavilion floor, Larkbarrow cricket ground', { queen: 'unseen', frames: 5.5 })
+    .goes('bought-queen', 10, 'M-03')
+    .open(16, { ...NEITHER, framesOfBees: 3 })
     .give(18, 'mated-queen', { caged: true, cost: 38 })
     .cage(22, 'released')
     .open(29, { ...FIRST_EGGS, framesOfBees: 1.25 })

@@ -2,6 +2,7 @@
 
 import type { Child } from 'hono/jsx'
 import { type FormState, one, ProblemSummary } from '../forms/index.ts'
+import { Crumb } from './crumb.tsx'
 import { type Frame, Layout } from './layout.tsx'
 import { SignedBy } from './sign.tsx'
 
@@ -37,9 +38,7 @@ export const FormPage = (p: FormPageProps) => (
     ways={false}
     scripts={p.photos ? [...(p.scripts ?? []), 'islands/photos.ts'] : (p.scripts ?? [])}
   >
-    <p class="crumb">
-      <a href={p.back.href}>‹ {p.back.label}</a>
-    </p>
+    <Crumb to={p.back.href}>{p.back.label}</Crumb>
     <h1>{p.title}</h1>
     <ProblemSummary form={p.form} labels={p.labels} />
     {p.intro}

@@ -17,6 +17,7 @@ export {
   TOP,
   tickPath,
 } from './chart-paths.ts'
+export { Crumb } from './crumb.tsx'
 export { FromTo, On, SpanOf, WindowOf } from './date.tsx'
 export { ALL_SHARES, anchor, DaysPlot, type ValueScale } from './days-plot.tsx'
 export { Fold, Jumps } from './fold.tsx'

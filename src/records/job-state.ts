@@ -21,13 +21,16 @@ export const hasBegun = ({ work: w }: Sheet): boolean =>
     w.boxHours,
   ].some((said) => said !== undefined)
 
-/** It begins with this version: nothing was begun before, or what was begun was of another day. */
+/** It begins with this version: nothing was begun before, or it was of another day, or boxed already and is opened again. */
 export const beginsIn = (before: Sheet, after: Sheet): boolean => {
-  const { on, underGo, withoutGo } = before.work
+  const { on, underGo, withoutGo, boxedAt, openedAt } = before.work
+  const opensAgain = boxedAt !== undefined && openedAt !== undefined && after.work.openedAt !== openedAt
   const day = on ?? underGo?.on ?? withoutGo?.on
   return (
     hasBegun(after) &&
-    (!hasBegun(before) || (day !== undefined && after.work.on !== undefined && after.work.on !== day))
+    (!hasBegun(before) ||
+      opensAgain ||
+      (day !== undefined && after.work.on !== undefined && after.work.on !== day))
   )
 }
 

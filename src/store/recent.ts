@@ -37,11 +37,11 @@ export function recentOf({ raw }: Pick<Connection, 'raw'>, ofColony: (id: Colony
   }
   return {
     of(id) {
+      const last = newest.get(id)
+      // A tag is asked for as if it were an id first. Kept, each would push out a colony that is.
+      if (last === undefined) return knownBy(id, [])
       const before = known.get(id)
-      return put(
-        id,
-        before !== undefined && isThere(before, newest.get(id)) ? before : knownBy(id, ofColony(id)),
-      )
+      return put(id, before !== undefined && isThere(before, last) ? before : knownBy(id, ofColony(id)))
     },
     put: (id, rows, folded) => {
       put(id, { rows, folded })

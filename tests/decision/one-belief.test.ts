@@ -88,5 +88,5 @@ describe('a colony left alone', () => {
       )
     }
     expect(waits).toBeGreaterThan(3)
-  }, 60_000)
+  })
 })

@@ -127,7 +127,7 @@ describe('a fallible look', () => {
     })
     const { rates } = learnRates(closed)
     expect(rates.careless).toBeGreaterThan(DEFAULT_RATES.careless + 0.05)
-  }, 120_000)
+  })
 })
 
 describe('out of the months in which queens mate', () => {

@@ -50,7 +50,15 @@ it.each(kinds)('corrects every field that an entry of the kind %s can have', (ki
 
 it.each(Object.keys(PART_FIELDS) as Part[])('shows every field of the part %s of a removal sheet', (part) => {
   const html = String(
-    <PartFields part={part} form={FORM} frame={FRAME} sheet={EMPTY_SHEET} types={[]} currency="$" />,
+    <PartFields
+      part={part}
+      form={FORM}
+      frame={FRAME}
+      sheet={EMPTY_SHEET}
+      others={[]}
+      types={[]}
+      currency="$"
+    />,
   )
   expect([...namesIn(html)]).toEqual(expect.arrayContaining(Object.keys(PART_FIELDS[part])))
 })

@@ -6,6 +6,7 @@ import type { Browser, Page } from 'playwright-core'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { ACTS } from '../../src/words/acts.ts'
 import { type Device, launch, PHONE, type Watched, watchedPage } from '../support/browser.ts'
+import { PATIENCE } from '../support/long.ts'
 import {
   brokenWords,
   openFolds,
@@ -149,54 +150,62 @@ describe('on 320 px, and with letters twice as large', () => {
       await context.close()
       expect(wrong).toEqual([])
     },
-    300_000,
+    PATIENCE * 300_000,
   )
 })
 
-it('with words a third longer nothing scrolls sideways or lies over another, for the helper', async () => {
-  const other = await startYard({
-    day: DAY,
-    demo: true,
-    as: { name: 'Teuila', role: 'helper' },
-    words: LONGER,
-  })
-  const { page, context } = await watchedPage(browser, other.url, NARROW)
-  const wrong: string[] = []
-  for (const path of [...helpersPages(), '/account/messages', '/account/calendar', '/round/end'])
-    wrong.push(...(await misfits(page, path, [SMALL, USUAL])))
-  await page.goto('/')
-  expect(await page.locator('.ways').first().textContent()).toContain(LONGER.ways['/round'])
-  for (const look of [SMALL, USUAL]) {
-    await show(page, look)
-    await page.screenshot({ path: shot(`today-longer-${look.viewport.width}`) })
-  }
-  await context.close()
-  await other.stop()
-  expect(wrong).toEqual([])
-  expect(other.errors).toEqual([])
-}, 300_000)
-
-it('in Spanish no word is broken in two', async () => {
-  const { page, context } = await as('helper')
-  const teuila = yard.people.accounts.byName('Teuila')?.id ?? ''
-  yard.people.accounts.setLanguage(teuila, 'es')
-  const wrong: string[] = []
-  let read = 0
-  for (const path of helpersPages()) {
-    await page.goto(path)
-    if ((await page.locator('html').getAttribute('lang')) !== 'es') continue
-    read++
-    await openFolds(page)
+it(
+  'with words a third longer nothing scrolls sideways or lies over another, for the helper',
+  async () => {
+    const other = await startYard({
+      day: DAY,
+      demo: true,
+      as: { name: 'Teuila', role: 'helper' },
+      words: LONGER,
+    })
+    const { page, context } = await watchedPage(browser, other.url, NARROW)
+    const wrong: string[] = []
+    for (const path of [...helpersPages(), '/account/messages', '/account/calendar', '/round/end'])
+      wrong.push(...(await misfits(page, path, [SMALL, USUAL])))
+    await page.goto('/')
+    expect(await page.locator('.ways').first().textContent()).toContain(LONGER.ways['/round'])
     for (const look of [SMALL, USUAL]) {
       await show(page, look)
-      wrong.push(...(await brokenWords(page)).map((w) => `${path}: ${w} (${called(look)})`))
+      await page.screenshot({ path: shot(`today-longer-${look.viewport.width}`) })
     }
-  }
-  yard.people.accounts.setLanguage(teuila, null)
-  await context.close()
-  expect(read).toBeGreaterThan(40)
-  expect(wrong).toEqual([])
-}, 300_000)
+    await context.close()
+    await other.stop()
+    expect(wrong).toEqual([])
+    expect(other.errors).toEqual([])
+  },
+  PATIENCE * 300_000,
+)
+
+it(
+  'in Spanish no word is broken in two',
+  async () => {
+    const { page, context } = await as('helper')
+    const teuila = yard.people.accounts.byName('Teuila')?.id ?? ''
+    yard.people.accounts.setLanguage(teuila, 'es')
+    const wrong: string[] = []
+    let read = 0
+    for (const path of helpersPages()) {
+      await page.goto(path)
+      if ((await page.locator('html').getAttribute('lang')) !== 'es') continue
+      read++
+      await openFolds(page)
+      for (const look of [SMALL, USUAL]) {
+        await show(page, look)
+        wrong.push(...(await brokenWords(page)).map((w) => `${path}: ${w} (${called(look)})`))
+      }
+    }
+    yard.people.accounts.setLanguage(teuila, null)
+    await context.close()
+    expect(read).toBeGreaterThan(40)
+    expect(wrong).toEqual([])
+  },
+  PATIENCE * 300_000,
+)
 
 describe.each([false, true])('in colours of the system, dark: %s', (dark) => {
   it('what is tapped, late or to be done can be told, and its words be read', async () => {

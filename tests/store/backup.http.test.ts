@@ -241,7 +241,7 @@ describe('going back to a backup', () => {
   })
 })
 
-describe('at the terminal', { timeout: 120_000 }, () => {
+describe('at the terminal', () => {
   let said = { out: '', err: '' }
   beforeEach(() => {
     vi.stubEnv('RESETTLE_DATA', folder)

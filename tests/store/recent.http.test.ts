@@ -4,6 +4,7 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { afterEach, beforeEach, expect, test } from 'vitest'
 import { openConnection, openStore, storeOn } from '../../src/store/node.ts'
+import { recentOf } from '../../src/store/recent.ts'
 import { add, CONTEXT, inspection, intake } from './helpers.ts'
 
 let folder = ''
@@ -53,4 +54,21 @@ test('whoever sorts or empties the list they were given spoils nobody else’s',
   add(store, intake('A-1'), inspection('A-1', '2026-05-15'))
   store.colony('A-1')?.journal.splice(0)
   expect(store.colony('A-1')?.journal).toHaveLength(2)
+})
+
+test('asking by tags, which are no ids, pushes out nobody', () => {
+  const connection = openConnection(':memory:')
+  const store = storeOn(connection)
+  add(store, intake('A-1'))
+  const id = store.colonies({ open: true })[0]?.id ?? ''
+  const read: string[] = []
+  const recent = recentOf(connection, (colony) => {
+    read.push(colony)
+    return store.colony(colony)?.journal ?? []
+  })
+  expect(recent.of(id).rows).toHaveLength(1)
+  // More than are kept beside those in the yard.
+  for (let n = 0; n < 200; n++) expect(recent.of(`Z-${n}`).rows).toEqual([])
+  expect(recent.of(id).rows).toHaveLength(1)
+  expect(read).toEqual([id])
 })

@@ -4,10 +4,11 @@
  */
 import { spawnSync } from 'node:child_process'
 import { cpSync, mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
-import { join } from 'node:path'
+import { join, relative } from 'node:path'
 import { fileURLToPath } from 'node:url'
-import { build } from 'vite'
 import { afterAll, beforeAll, expect, it } from 'vitest'
+import { built } from '../support/build.ts'
+import { PATIENCE } from '../support/long.ts'
 import type * as Support from '../support/yard-app.ts'
 
 const ROOT = fileURLToPath(new URL('../..', import.meta.url))
@@ -40,20 +41,6 @@ function complaints(): string[] {
   return [...stdout.matchAll(/^(\S+?)\(\d+,\d+\): error TS\d+: (.*)/gm)].map((m) => `${m[1]}: ${m[2]}`)
 }
 
-/** A file of the copy with all it imports of it, as one: file by file the tests' own loader takes several times as long. */
-async function built(of: string): Promise<unknown> {
-  // The loader leaves alone what lies in such a folder.
-  const outDir = join(copy, 'node_modules/built')
-  await build({
-    root: copy,
-    configFile: false,
-    logLevel: 'warn',
-    define: { RULES_STAMP: '1' },
-    build: { ssr: of, outDir, minify: false, rollupOptions: { output: { entryFileNames: 'one.mjs' } } },
-  })
-  return import(join(outDir, 'one.mjs'))
-}
-
 function change(file: string, from: string, to: string): void {
   const text = readFileSync(join(copy, file), 'utf8')
   expect(text).toContain(from)
@@ -76,51 +63,60 @@ export const madeUp: Words = {
 }
 `
 
-it('is asked for by the compiler where it is missing, and then is spoken', async () => {
-  // Its tag alone: the three places that have all languages ask for it, and no other.
-  change('src/languages.ts', "['en', 'es']", "['en', 'es', 'zz']")
-  const asked = complaints()
-  expect(asked.map((c) => c.split(':')[0]).sort()).toEqual([
-    'src/words/catalogue.ts',
-    'src/words/live-catalogue.ts',
-    'src/words/page-words.ts',
-  ])
+it(
+  'is asked for by the compiler where it is missing, and then is spoken',
+  async () => {
+    // Its tag alone: the three places that have all languages ask for it, and no other.
+    change('src/languages.ts', "['en', 'es']", "['en', 'es', 'zz']")
+    const asked = complaints()
+    expect(asked.map((c) => c.split(':')[0]).sort()).toEqual([
+      'src/words/catalogue.ts',
+      'src/words/live-catalogue.ts',
+      'src/words/page-words.ts',
+    ])
 
-  for (const name of ['catalogue', 'page-words']) {
-    change(`src/words/${name}.ts`, 'import type', "import { madeUp } from './made-up.ts'\nimport type")
-    change(`src/words/${name}.ts`, 'Words> = {', 'Words> = { zz: madeUp,')
-  }
-  change(
-    'src/words/live-catalogue.ts',
-    'Promise<LiveWords>> = {',
-    "Promise<LiveWords>> = { zz: async () => (await import('./made-up.ts')).madeUp,",
-  )
-  // One that lacks its outbox is told so, and of the whole one nothing is said.
-  writeFileSync(join(copy, 'src/words/made-up.ts'), file('outbox,'))
-  writeFileSync(
-    join(copy, 'src/words/made-up-in-part.ts'),
-    file('').replace('{ outbox, ...others }', '{ outbox: _, ...others }'),
-  )
-  const [missing, ...more] = complaints()
-  expect(missing).toMatch(/^src\/words\/made-up-in-part\.ts: Property 'outbox' is missing/)
-  expect(more).toEqual([])
+    for (const name of ['catalogue', 'page-words']) {
+      change(`src/words/${name}.ts`, 'import type', "import { madeUp } from './made-up.ts'\nimport type")
+      change(`src/words/${name}.ts`, 'Words> = {', 'Words> = { zz: madeUp,')
+    }
+    change(
+      'src/words/live-catalogue.ts',
+      'Promise<LiveWords>> = {',
+      "Promise<LiveWords>> = { zz: async () => (await import('./made-up.ts')).madeUp,",
+    )
+    // One that lacks its outbox is told so, and of the whole one nothing is said.
+    writeFileSync(join(copy, 'src/words/made-up.ts'), file('outbox,'))
+    writeFileSync(
+      join(copy, 'src/words/made-up-in-part.ts'),
+      file('').replace('{ outbox, ...others }', '{ outbox: _, ...others }'),
+    )
+    const [missing, ...more] = complaints()
+    expect(missing).toMatch(/^src\/words\/made-up-in-part\.ts: Property 'outbox' is missing/)
+    expect(more).toEqual([])
 
-  const { testYard } = (await built('tests/support/yard-app.ts')) as typeof Support
-  const yard = testYard()
-  await yard.session('operator')
-  const at = async (role: 'operator' | null, path: string): Promise<string> =>
-    (await yard.ask(role, path)).text()
-  const offered = await at(null, '/sign-in')
-  for (const [tag, name] of [
-    ['es', 'Español'],
-    ['zz', 'Zzz'],
-  ])
-    expect(offered).toMatch(new RegExp(`<a [^>]*lang="${tag}"[^>]*>\\s*${name}`))
-  const chosen = await at(null, '/sign-in?lang=zz')
-  expect(chosen).toContain('<html lang="zz"')
-  expect(chosen).toContain('<h1>Zzign zzin</h1>')
-  expect((await yard.post('operator', '/account/language', { language: 'zz' })).status).toBe(303)
-  expect(await at('operator', '/round')).toContain('<html lang="zz"')
-  expect(await at('operator', '/review')).toContain('<html lang="en"')
-  yard.services.close()
-}, 240_000)
+    // As one file, in a folder that the tests' own loader leaves alone: file by file it takes several times as long.
+    const program = await built(
+      join(relative(ROOT, copy), 'tests/support/yard-app.ts'),
+      join(copy, 'node_modules'),
+    )
+    const { testYard } = (await import(program)) as typeof Support
+    const yard = testYard()
+    await yard.session('operator')
+    const at = async (role: 'operator' | null, path: string): Promise<string> =>
+      (await yard.ask(role, path)).text()
+    const offered = await at(null, '/sign-in')
+    for (const [tag, name] of [
+      ['es', 'Español'],
+      ['zz', 'Zzz'],
+    ])
+      expect(offered).toMatch(new RegExp(`<a [^>]*lang="${tag}"[^>]*>\\s*${name}`))
+    const chosen = await at(null, '/sign-in?lang=zz')
+    expect(chosen).toContain('<html lang="zz"')
+    expect(chosen).toContain('<h1>Zzign zzin</h1>')
+    expect((await yard.post('operator', '/account/language', { language: 'zz' })).status).toBe(303)
+    expect(await at('operator', '/round')).toContain('<html lang="zz"')
+    expect(await at('operator', '/review')).toContain('<html lang="en"')
+    yard.services.close()
+  },
+  PATIENCE * 240_000,
+)

@@ -55,7 +55,7 @@ function keep(form: HTMLFormElement, key: string): void {
     .some((n) => 'type' in n && n.type === 'back_forward')
   const refused = document.getElementById('problems') !== null
   if (draft !== null && !refused) {
-    if (!draft.saved || wentBack) putBack(form, key, draft)
+    if (!draft.saved || wentBack) putBack(form, key, draft, shown)
     else localStorage.removeItem(key)
   }
   const note = (): void => write(key, { fields: fieldsOf(form), at: Date.now(), saved: false })
@@ -82,8 +82,12 @@ function current(key: string, version: string | undefined): Draft | null {
   return null
 }
 
-function putBack(form: HTMLFormElement, key: string, draft: Draft): void {
-  for (const control of form.elements) if (isControl(control)) fill(control, draft.fields[control.name] ?? [])
+/** `shown`: the form as it came. What was so on the day it was tapped is not put back on another one (`data-of-day`). */
+function putBack(form: HTMLFormElement, key: string, draft: Draft, shown: Draft['fields']): void {
+  const sameDay = draft.fields.shownOn?.[0] === shown.shownOn?.[0]
+  const gone = sameDay ? [] : (form.dataset.ofDay ?? '').split(' ')
+  for (const control of form.elements)
+    if (isControl(control) && !gone.includes(control.name)) fill(control, draft.fields[control.name] ?? [])
   for (const fold of form.querySelectorAll('details'))
     if (fold.querySelector('input:checked:not([value=""]), .other:not(:placeholder-shown)') !== null)
       fold.open = true

@@ -1,6 +1,6 @@
 /** A photo as large as the screen, with the way back to its colony and to the others of the same entry. */
 import type { Entry } from '../../journal/index.ts'
-import { type Frame, Layout } from '../../parts/index.ts'
+import { Crumb, type Frame, Layout } from '../../parts/index.ts'
 import type { ColonySummary } from '../../store/index.ts'
 
 export interface PhotoProps {
@@ -21,9 +21,7 @@ export const PhotoPage = ({ frame, summary: s, path, entry: e, ids, at }: PhotoP
   const day = dates.day(e.on, frame.today)
   return (
     <Layout frame={frame} title={said.title(s.tag)}>
-      <p class="crumb">
-        <a href={`${path}#e-${e.id}`}>‹ {s.tag}</a>
-      </p>
+      <Crumb to={`${path}#e-${e.id}`}>{s.tag}</Crumb>
       <h1>{said.heading(s.tag)}</h1>
       <p class="soft">
         {said.of(entries.kinds[e.kind], day, e.by)}

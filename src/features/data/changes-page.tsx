@@ -1,6 +1,6 @@
 /** The history of changes: who entered, corrected and withdrew what, newest first. */
 
-import { type Frame, Layout } from '../../parts/index.ts'
+import { Crumb, type Frame, Layout } from '../../parts/index.ts'
 import { dayWords, entryWords, instantWords } from '../../words/index.ts'
 import type { Change } from './changes.ts'
 
@@ -24,11 +24,7 @@ export const ChangesPage = ({ frame, colony, changes, next }: ChangesProps) => {
   const here = colony === null ? '/changes' : `${colony.path}/changes`
   return (
     <Layout frame={frame} title="History of changes">
-      {colony === null ? null : (
-        <p class="crumb">
-          <a href={colony.path}>‹ {colony.tag}</a>
-        </p>
-      )}
+      {colony === null ? null : <Crumb to={colony.path}>{colony.tag}</Crumb>}
       <h1>History of changes{colony === null ? '' : ` of ${colony.tag}`}</h1>
       <p>
         What was written down, by whom and when. Nothing is ever overwritten: a correction is a new entry

@@ -36,9 +36,9 @@ export function corrections(deps: PageDeps): Hono<Env> {
   const app = new Hono<Env>()
 
   /** The entry of a path, when it can still be corrected; its latest correction when it was corrected already. */
-  const target = (c: AppContext): Target | Response | null => {
+  const target = async (c: AppContext): Promise<Target | Response> => {
     const row = store.entry(c.req.param('id') ?? '')
-    if (row === null || row.entry.kind === 'withdrawal') return null
+    if (row === null || row.entry.kind === 'withdrawal') return unknownEntry(c)
     const colony = store.colony(row.entry.colony)
     const path = colony === null ? '/yard' : colonyPath(colony.summary)
     const line = colony && journalLines(colony.journal, c.var.frame).find((l) => l.entry.id === row.entry.id)
@@ -62,17 +62,15 @@ export function corrections(deps: PageDeps): Hono<Env> {
       problems.length === 0 ? 200 : 422,
     )
 
-  app.get('/entry/:id/correct', (c) => {
-    const t = target(c)
-    if (t === null) return unknownEntry(c)
+  app.get('/entry/:id/correct', async (c) => {
+    const t = await target(c)
     if (t instanceof Response) return t
     const tag = t.entry.kind === 'intake' ? { colony: [t.row.tag] } : {}
     return form(c, t, { ...typedOf(t.entry, c.var.frame.units), ...tag, id: [v7()] })
   })
 
   app.post('/entry/:id/correct', async (c) => {
-    const t = target(c)
-    if (t === null) return unknownEntry(c)
+    const t = await target(c)
     if (t instanceof Response) return t
     const came = await withPhotos(c, deps, await typedIn(c))
     const typed = withIds(came.typed, ['id'])
@@ -86,9 +84,8 @@ export function corrections(deps: PageDeps): Hono<Env> {
     return back(c, t, id)
   })
 
-  app.get('/entry/:id/withdraw', (c) => {
-    const t = target(c)
-    if (t === null) return unknownEntry(c)
+  app.get('/entry/:id/withdraw', async (c) => {
+    const t = await target(c)
     if (t instanceof Response) return t
     return withdraw(c, t, { id: [v7()] })
   })
@@ -107,8 +104,7 @@ export function corrections(deps: PageDeps): Hono<Env> {
     )
 
   app.post('/entry/:id/withdraw', async (c) => {
-    const t = target(c)
-    if (t === null) return unknownEntry(c)
+    const t = await target(c)
     if (t instanceof Response) return t
     const typed = withIds(await typedIn(c), ['id'])
     const id = idIn(typed)

@@ -1,7 +1,7 @@
 /** The sheet for the new keeper: looked at, shared, printed, given an address; and as it is opened there. */
 import { inWordsWithYear } from '../../days.ts'
 import { type DrawnIn, Fields, type FormState } from '../../forms/index.ts'
-import { BarePage, BeforeItLeaves, type Frame, HandOut, Layout } from '../../parts/index.ts'
+import { BarePage, BeforeItLeaves, Crumb, type Frame, HandOut, Layout } from '../../parts/index.ts'
 import { FOLLOW_UP } from './follow-up-form.ts'
 import { type KeeperSheet, keeperText } from './keeper-sheet.ts'
 
@@ -50,9 +50,7 @@ export const KeeperSheetPage = (p: KeeperProps) => (
     scripts={['islands/print.ts', 'islands/share.ts']}
   >
     <div class="no-print">
-      <p class="crumb">
-        <a href={p.path}>‹ {p.tag}</a>
-      </p>
+      <Crumb to={p.path}>{p.tag}</Crumb>
       <h1>For the new keeper</h1>
       <p>
         Made of what the book knows today. It names no customer, no price and nobody who worked on it; what

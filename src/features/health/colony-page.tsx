@@ -4,6 +4,7 @@ import { useWords } from '../../forms/index.ts'
 import type { History } from '../../journal/index.ts'
 import {
   Bonds,
+  Crumb,
   type Frame,
   InspectorLine,
   Layout,
@@ -38,9 +39,7 @@ export const ColonyHealthPage = (p: ColonyHealthProps) => {
   const title = p.frame.words.health.title(p.summary.tag)
   return (
     <Layout frame={p.frame} title={title}>
-      <p class="crumb">
-        <a href={p.path}>‹ {p.summary.tag}</a>
-      </p>
+      <Crumb to={p.path}>{p.summary.tag}</Crumb>
       <h1>{title}</h1>
       {p.health.suspicion === null ? null : <Held {...p} />}
       {p.summary.outcome === null ? <Bonds plan={p.summary.plan} /> : null}

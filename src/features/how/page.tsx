@@ -1,7 +1,7 @@
 /** How things are done in the yard: an act in five steps, the words, the first round; and the list of all of them. */
 import type { Child } from 'hono/jsx'
 import { Drawing } from '../../drawings/index.ts'
-import { type Frame, howPath, Layout, Steps } from '../../parts/index.ts'
+import { Crumb, type Frame, howPath, Layout, Steps } from '../../parts/index.ts'
 import { ACTS, type Act } from '../../words/index.ts'
 import { DRAWN } from './drawn.ts'
 import { GLOSSARY } from './glossary.ts'
@@ -12,9 +12,7 @@ interface HowProps {
 
 const HowPage = ({ frame, title, children }: HowProps & { title: string; children: Child }) => (
   <Layout frame={frame} title={title}>
-    <p class="crumb">
-      <a href="/how">‹ {frame.words.how.title}</a>
-    </p>
+    <Crumb to="/how">{frame.words.how.title}</Crumb>
     <h1>{title}</h1>
     {children}
   </Layout>

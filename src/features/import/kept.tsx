@@ -1,7 +1,7 @@
 /** What the steps of taking in a spreadsheet share: the form that carries everything from page to page, and its steps. */
 
 import type { Child } from 'hono/jsx'
-import { type Frame, Layout } from '../../parts/index.ts'
+import { Crumb, type Frame, Layout } from '../../parts/index.ts'
 
 export const IMPORT = '/data/colonies'
 
@@ -17,9 +17,7 @@ export type Step = (typeof STEPS)[number]
 
 export const StepPage = (p: { of: StepProps; step: Step; title: string; children?: Child }) => (
   <Layout frame={p.of.frame} title={p.title} ways={false}>
-    <p class="crumb">
-      <a href={IMPORT}>‹ Colonies in and out</a>
-    </p>
+    <Crumb to={IMPORT}>Colonies in and out</Crumb>
     <h1>{p.title}</h1>
     <ol class="steps" aria-label="Steps">
       {STEPS.map((step) => (

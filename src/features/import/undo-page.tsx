@@ -1,6 +1,6 @@
 /** Taking back a whole import: what goes, or what was entered on top and keeps it. */
 
-import { type Frame, Layout } from '../../parts/index.ts'
+import { Crumb, type Frame, Layout } from '../../parts/index.ts'
 import { dayWords, entryWords, instantWords } from '../../words/index.ts'
 import { IMPORT, Wrong } from './kept.tsx'
 import type { ImportState, OnTop } from './undo.ts'
@@ -18,9 +18,7 @@ export const UndoPage = (p: UndoProps) => {
   const colonies = new Set(standing.map((s) => s.colony)).size
   return (
     <Layout frame={p.frame} title="Take an import back" ways={false}>
-      <p class="crumb">
-        <a href={IMPORT}>‹ Colonies in and out</a>
-      </p>
+      <Crumb to={IMPORT}>Colonies in and out</Crumb>
       <h1>Take back {note.source}?</h1>
       <Wrong heading="Nothing was taken back" problems={p.problems} />
       <p>

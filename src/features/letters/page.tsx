@@ -3,7 +3,7 @@
 import { raw } from 'hono/html'
 import type { Day } from '../../days.ts'
 import { type FormState, NoteField, TextField } from '../../forms/index.ts'
-import { type Frame, HandOut, Layout, On, Refusal } from '../../parts/index.ts'
+import { Crumb, type Frame, HandOut, Layout, On, Refusal } from '../../parts/index.ts'
 import { mailHref } from '../../words/index.ts'
 import type { Letter } from './letter.ts'
 import { LetterSheet } from './letter-page.tsx'
@@ -42,9 +42,7 @@ const LABELS: Record<string, string> = { asOf: 'Until which day', words: 'Your o
 /** What the customer would read, and the way to give it an address. */
 export const LetterPreviewPage = (p: PreviewProps) => (
   <Layout frame={p.frame} title={`Letter, ${p.tag}`}>
-    <p class="crumb">
-      <a href={p.path}>‹ {p.tag}</a>
-    </p>
+    <Crumb to={p.path}>{p.tag}</Crumb>
     <h1>A letter to the customer</h1>
     <p>
       Made from the journal of {p.tag}. It names no person, place, price or other colony; notes and photos

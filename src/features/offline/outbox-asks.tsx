@@ -1,5 +1,5 @@
 /** What is asked before something leaves the outbox unsent, or its owner leaves the phone; and where its owner is not known yet. */
-import { type Frame, Layout } from '../../parts/index.ts'
+import { Crumb, type Frame, Layout } from '../../parts/index.ts'
 import { type OwnItem, wordsOf } from './outbox-items.ts'
 
 export const TakeOutPage = ({ frame, item }: { frame: Frame; item: OwnItem }) => {
@@ -7,9 +7,7 @@ export const TakeOutPage = ({ frame, item }: { frame: Frame; item: OwnItem }) =>
   const { outbox, dates } = frame.words
   return (
     <Layout frame={frame} title={outbox.takeOut} ways={false}>
-      <p class="crumb">
-        <a href="/outbox">‹ {outbox.takingOut.back}</a>
-      </p>
+      <Crumb to="/outbox">{outbox.takingOut.back}</Crumb>
       <h1>{outbox.takingOut.asks}</h1>
       <p>
         <b>

@@ -2,7 +2,7 @@
 
 import type { Day } from '../../days.ts'
 import type { Typed } from '../../forms/index.ts'
-import { type Frame, Layout } from '../../parts/index.ts'
+import { Crumb, type Frame, Layout } from '../../parts/index.ts'
 import type { ColonyChange, Leaving, PreviewTotals } from '../../recovery/index.ts'
 import { ACTION_WORDS, dayWords, fromTo, RULE_WORDS } from '../../words/index.ts'
 import { totalsWords } from './words.ts'
@@ -20,9 +20,7 @@ const SHOWN = 200
 
 export const ProtocolPreviewPage = (p: ProtocolPreviewProps) => (
   <Layout frame={p.frame} title="What it would move">
-    <p class="crumb">
-      <a href="/protocol">‹ Protocol</a>
-    </p>
+    <Crumb to="/protocol">Protocol</Crumb>
     <h1>What it would move</h1>
     {p.differences.length === 0 ? (
       <div class="notice">
@@ -145,9 +143,7 @@ export const ProtocolProgressPage = ({ frame, recomputing, made, stopped }: Prog
     title="Making plans again"
     {...(recomputing === null || stopped !== null ? {} : { refreshSeconds: 1 })}
   >
-    <p class="crumb">
-      <a href="/protocol">‹ Protocol</a>
-    </p>
+    <Crumb to="/protocol">Protocol</Crumb>
     <h1>{recomputing === null ? 'All plans are made again' : 'Making plans again'}</h1>
     {recomputing === null ? (
       <>

@@ -6,12 +6,12 @@ import { callBack, clearance, sheetName, TRADE_HAZARDS } from '../../records/ind
 import { clearanceProblems } from './decide.ts'
 import { CallBackPage, RemovalEndPage } from './end-page.tsx'
 import { CALL_BACK_FIELDS, CLEARANCE_FIELDS } from './fields.ts'
-import { CLEARED_BY, hazardsFound } from './hazards.ts'
+import { CLEARED_BY, hazardsFound, seenOn } from './hazards.ts'
 import { placeOf } from './place.ts'
 import { RemovalPrintPage } from './print-page.tsx'
 import { second, secondPage } from './second-route.tsx'
 import { factsOf } from './sheet-facts.ts'
-import { keep, knownAt, onSheet, type Saved } from './sheet-handlers.ts'
+import { isOfAnotherJob, keep, knownAt, onSheet, type Saved } from './sheet-handlers.ts'
 import { openPart, showSheet } from './show.tsx'
 import { PARTS } from './stage.ts'
 import { reckoningOf, sheetIn, termsNow } from './view.ts'
@@ -90,7 +90,8 @@ async function clear(
   typed: Typed,
   ofPhotos: FieldProblem[],
 ): Promise<Response> {
-  const [photo] = many(typed, 'photos')
+  // Taken again, the last one counts.
+  const photo = many(typed, 'photos').at(-1)
   // A photo that is only named is none.
   const shown = photo !== undefined && (await deps.photos.find(photo)) !== null
   const saved = sheetIn(c, deps) ?? was
@@ -112,9 +113,17 @@ async function clear(
     ...(one(typed, 'ofHere') === 'yes' ? { ofHere: true } : {}),
   }
   const parsed = clearance.safeParse(content)
-  const problems = parsed.success
+  const problems: FieldProblem[] = parsed.success
     ? clearanceProblems(parsed.data, sheet, knownAt(c, deps, sheet, saved), c.var.frame.today)
     : problemsOf(parsed.error, content)
+  if (one(typed, 'seen') !== seenOn(sheet))
+    problems.unshift({
+      field: '',
+      message:
+        'The sheet was changed since this was opened: another wall, or something else was found. Ask the trade about what stands here now.',
+    })
+  if (photo !== undefined && isOfAnotherJob(deps, saved.id, photo))
+    problems.push({ field: 'photos', message: 'is of another job: take one of the paper for this wall' })
   const all =
     ofPhotos.length === 0 ? problems : [...problems.filter((p) => p.field !== 'photos'), ...ofPhotos]
   if (!parsed.success || all.length > 0) return refuse(c, deps, saved, id, typed, all)

@@ -10,6 +10,7 @@ import type { Protocol } from '../../recovery/index.ts'
 import { heatOf, type Shows } from './forecast.ts'
 import { cuts, isNew, oldBuilding, servicesLocated, tradeFacts, wiresNear } from './hazards.ts'
 import { type Facts, ITEMS, type Item, type ItemId, TICKED, type TickedId } from './item.ts'
+import { type OtherSheet, otherSheets } from './other-sheets.ts'
 import { bystandersAsked, temperAsked, tickedFacts } from './people.ts'
 import { lookedHere, placeOf, samePlace } from './place.ts'
 import { isSigned } from './second.ts'
@@ -24,8 +25,15 @@ export interface Reckoning {
 }
 
 /** Holds the sheet of a day against the protocol. `shows` puts temperatures and depths in the yard's units. */
-export function beforeCut(s: Sheet, protocol: Protocol, shows: Shows, today: string): Reckoning {
-  const about: About = { protocol, shows, today }
+export function beforeCut(
+  s: Sheet,
+  protocol: Protocol,
+  shows: Shows,
+  today: string,
+  /** Other sheets of the same house. */
+  others: readonly OtherSheet[] = [],
+): Reckoning {
+  const about: About = { protocol, shows, today, others }
   const items = ITEMS.map((id) => withSecond(itemOf(id, s, about), s, today))
   const open = items.filter((i) => i.state === 'unmet' || i.state === 'unsaid')
   const unmet = [
@@ -91,6 +99,7 @@ const NAMES: Record<ItemId, Name> = {
   // Not knowing is an answer, so nobody signs for not asking.
   temper: name('Asked how fierce they are', CREW, 'trade'),
   wires: name('Wires near bees or ladder looked for', CREW, 'trade'),
+  'other-sheet': name('What another sheet of this house says, looked for again', CREW, 'trade'),
   free: name('Seen to hang free, with nothing to open', CREW, 'trade'),
   'not-alone': name('Somebody within call', CREW, 'second'),
   'ladder-person': name('Second person at the ladder', CREW, 'second'),
@@ -116,6 +125,7 @@ interface About {
   protocol: Protocol
   shows: Shows
   today: string
+  others: readonly OtherSheet[]
 }
 
 function itemOf(id: ItemId, s: Sheet, about: About): Item {
@@ -128,7 +138,7 @@ const weightOf = (id: ItemId, s: Sheet, today: string): Partial<Pick<Item, 'weig
 
 const isTicked = (id: ItemId): id is TickedId => (TICKED as readonly string[]).includes(id)
 
-function factsOf(id: ItemId, s: Sheet, { protocol, shows, today }: About): Facts {
+function factsOf(id: ItemId, s: Sheet, { protocol, shows, today, others }: About): Facts {
   const hazard = TRADE_HAZARDS.find((h) => id === `trade-${h}`)
   if (hazard !== undefined) return tradeFacts(s, hazard, today)
   if (isTicked(id)) return tickedFacts(id, s, today)
@@ -149,6 +159,8 @@ function factsOf(id: ItemId, s: Sheet, { protocol, shows, today }: About): Facts
       return temperAsked(s)
     case 'wires':
       return wiresNear(s, today)
+    case 'other-sheet':
+      return otherSheets(s, others, today)
     case 'without-go':
       return begun(s)
     case 'sprayed':

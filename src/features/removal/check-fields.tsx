@@ -1,16 +1,18 @@
 /** Before the cut: heat, depth, how the bees come off, and what somebody taps with their own eyes on it. */
 
 import { Fields, idOf, many, one } from '../../forms/index.ts'
+import type { Grave } from '../../records/index.ts'
 import { unitOf } from '../../words/index.ts'
 import { DECISION_FIELDS, PART_FIELDS, TEMPERED } from './fields.ts'
 import { Folded } from './folded.tsx'
 import { FORECAST_ROWS } from './form.ts'
 import { cuts } from './hazards.ts'
 import { TICKED } from './item.ts'
+import { askedOf, notHere, type OtherSheet } from './other-sheets.ts'
 import type { PartFieldsProps } from './part-fields.tsx'
 import { notAsked, toldOf } from './people.ts'
 import { isShort } from './stage.ts'
-import { TICKS } from './words.ts'
+import { GRAVE_WORDS, TICKS } from './words.ts'
 
 export const CheckFields = (p: PartFieldsProps) => {
   const cut = cuts(p.sheet)
@@ -34,7 +36,7 @@ export const CheckFields = (p: PartFieldsProps) => {
 const HOURS = Array.from({ length: FORECAST_ROWS }, (_, i) => `hours.${i}.c`)
 
 /** Only what this job asks for, each with what it takes to be so. */
-const Checklist = ({ form, sheet }: PartFieldsProps) => (
+const Checklist = ({ form, sheet, others }: PartFieldsProps) => (
   <fieldset class="field choices checklist" id={idOf('done')}>
     <legend>Tap what you see is so, now</legend>
     {TICKED.filter((id) => notAsked(id, sheet) === undefined).map((id) => (
@@ -46,8 +48,31 @@ const Checklist = ({ form, sheet }: PartFieldsProps) => (
         </span>
       </label>
     ))}
+    {askedOf(others).map((what) => (
+      <label class="tap">
+        <input
+          type="checkbox"
+          name="done"
+          value={notHere(what)}
+          checked={many(form.typed, 'done').includes(notHere(what))}
+        />
+        <span>
+          <b>Not here: {GRAVE_WORDS[what].toLowerCase()}</b>
+          <small>
+            On the sheet of {namesOf(others, what)}, same house. Looked and asked again, today. If it is here,
+            tap it where it is asked.
+          </small>
+        </span>
+      </label>
+    ))}
   </fieldset>
 )
+
+const namesOf = (others: readonly OtherSheet[], what: Grave): string =>
+  others
+    .filter((o) => o.what.includes(what))
+    .map((o) => o.name)
+    .join(', ')
 
 /** Hours and temperatures side by side; a row without a temperature counts for nothing. */
 const Forecast = ({ form, frame }: PartFieldsProps) => {

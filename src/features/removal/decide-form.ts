@@ -1,14 +1,24 @@
 /** Go, wait or refuse, as it was tapped: judged against the sheet that was just saved, then written down. */
 import { type AppContext, type PageDeps, signedIn } from '../../app/index.ts'
-import { type FieldProblem, fieldsIn, type Typed } from '../../forms/index.ts'
+import { type FieldProblem, fieldsIn, one, type Typed } from '../../forms/index.ts'
 import type { Decision } from '../../records/index.ts'
 import { timeIn } from '../../time-of-day.ts'
-import { decisionProblems, unmetWords } from './decide.ts'
+import { decisionProblems, refusedBefore, unmetWords } from './decide.ts'
 import { DECISION_FIELDS } from './fields.ts'
 import { schemaProblems } from './form.ts'
 import { placeOf } from './place.ts'
 import { keep, type Saved } from './sheet-handlers.ts'
 import { reckoningOf } from './view.ts'
+import { decidedWords } from './words.ts'
+
+/** What somebody else decided since the form was made: it is read before anything is decided over it. */
+function decidedMeanwhile(deps: PageDeps, saved: Saved, shown: number, by: string): Decision | undefined {
+  const last = saved.last.sheet.decision
+  const then = deps.store.removals.version(saved.id, shown)?.sheet.decision
+  return last === undefined || last.by === by || JSON.stringify(last) === JSON.stringify(then)
+    ? undefined
+    : last
+}
 
 /** Writes it down, or says why not. */
 export function decide(c: AppContext, deps: PageDeps, saved: Saved, typed: Typed): FieldProblem[] {
@@ -17,17 +27,25 @@ export function decide(c: AppContext, deps: PageDeps, saved: Saved, typed: Typed
   const reckoning = reckoningOf(c, deps, sheet)
   const { raw } = fieldsIn(DECISION_FIELDS, typed, frame.units)
   const at = timeIn(frame.zone, deps.clock())
+  const by = signedIn(c)
+  const over = refusedBefore(sheet.decision, by)
   const decision = {
     ...raw,
-    by: signedIn(c),
+    by,
     on: frame.today,
     at,
     unmet: unmetWords(reckoning),
     ...placeOf(sheet),
+    ...(over === undefined ? {} : { over }),
   }
   const problems = schemaProblems('decision', { raw: decision, problems: [] })
   if (problems.length > 0) return problems
   const made = decision as unknown as Decision
+  const meanwhile = decidedMeanwhile(deps, saved, Number(one(typed, 'version')), by)
+  if (made.is !== 'refuse' && meanwhile !== undefined)
+    return [
+      { field: 'is', message: `was not written down. ${decidedWords(meanwhile)}. Read it, and tap again` },
+    ]
   const wrong = decisionProblems(made, reckoning, sheet)
   if (wrong.length === 0) keep(c, deps, saved, { ...sheet, decision: made })
   return wrong

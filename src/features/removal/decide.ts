@@ -13,7 +13,7 @@ import { customersOf, isSame, type Known } from './second.ts'
  * Anything else may be overruled by whoever is at the wall, by name and with a reason.
  */
 export function decisionProblems(
-  d: Pick<Decision, 'is' | 'reason' | 'by'>,
+  d: Pick<Decision, 'is' | 'reason' | 'by' | 'over'>,
   r: Reckoning,
   s: Sheet,
 ): Problem[] {
@@ -41,6 +41,13 @@ export function decisionProblems(
         message: `is also the second person who signed for an item: it takes two people. Let another one decide, or sign`,
       },
     ]
+  if (d.over !== undefined && !isSentence(d.reason))
+    return [
+      {
+        field: 'reason',
+        message: `is needed: ${d.over.by} refused${d.over.reason === undefined ? '' : ` (${d.over.reason})`}. Say what has changed since`,
+      },
+    ]
   if (r.unmet.length > 0 && !isSentence(d.reason))
     return [
       {
@@ -54,8 +61,21 @@ export function decisionProblems(
 /** A dot is no reason: a word at least. */
 const isSentence = (reason = ''): boolean => /\p{L}{3}/u.test(reason)
 
+/** The refusal of somebody else that a decision goes over; who refused may take it back themselves. */
+export function refusedBefore(before: Decision | undefined, by: string): Decision['over'] {
+  if (before === undefined) return undefined
+  const { on, at, reason } = before
+  const own = {
+    by: before.by,
+    on,
+    ...(at === undefined ? {} : { at }),
+    ...(reason === undefined ? {} : { reason }),
+  }
+  return [before.is === 'refuse' ? own : undefined, before.over].find((x) => x !== undefined && x.by !== by)
+}
+
 const wayOut = (i: Reckoning['unmet'][number]): string =>
-  i.id === 'temper' || i.id === 'free' || i.id === 'wires' || i.id === 'notes'
+  ['temper', 'free', 'wires', 'notes', 'other-sheet'].includes(i.id)
     ? 'Look, and tap what is so'
     : i.weight === 'second'
       ? 'Meet it, or have a second person sign for it by name'

@@ -83,6 +83,9 @@ export function hazardsFound({ site }: Sheet): TradeHazard[] {
   return TRADE_HAZARDS.filter((h) => found.includes(h))
 }
 
+/** The wall and what was found in it, as a form shows them: what is said of that is not said of what it became meanwhile. */
+export const seenOn = (s: Sheet): string => [...Object.values(placeOf(s)), ...hazardsFound(s)].join(' · ')
+
 /** Who clears what. One trade is not asked; of several one is tapped (common practice; local rules say who is licensed). */
 export const CLEARED_BY: Record<TradeHazard, readonly Trade[]> = {
   electric: ['electrician', 'supplier', 'locator'],

@@ -83,6 +83,14 @@ export function removalIntake(deps: PageDeps): Hono<Env> {
     const by = signedIn(c)
     const draft = draftOf('intake', typed, c.var.frame.units)
     draft.problems.push(...came.problems)
+    const taken = one(typed, 'removal.removedOn') || one(typed, 'on')
+    const { on } = saved.last.sheet.work
+    // Its “go” was of that day; what is cut out later has a call, looks and a “go” of its own.
+    if (on !== undefined && taken > on)
+      draft.problems.push({
+        field: 'removal.removedOn',
+        message: `is after the day of this job (${on}): bees of a later day have a sheet of their own`,
+      })
     const result = await submit(deps, c.var.frame.today, by, [{ draft, id, colony: one(typed, 'colony') }])
     if (!result.ok) return show(c, saved, typed, result.problems)
     store.removals.link(saved.id, id, { savedAt: deps.clock().toISOString(), savedBy: by })

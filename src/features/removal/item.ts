@@ -37,6 +37,7 @@ export const ITEMS = [
   'bystanders',
   'temper',
   'wires',
+  'other-sheet',
   ...TICKED,
   'sprayed',
   'caller',

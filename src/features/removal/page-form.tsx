@@ -91,6 +91,9 @@ const Boxed = ({ sheet, colonies, path }: RemovalProps) =>
     </p>
   )
 
+/** What is so on one day only: no draft of another day brings it back. */
+const OF_DAY = 'done wires hottestC on water outdoorC openedAt boxedAt arrivedAt'
+
 const PartForm = ({ part, form, page: p }: { part: Part; form: FormState; page: RemovalProps }) => (
   <form
     method="post"
@@ -98,6 +101,7 @@ const PartForm = ({ part, form, page: p }: { part: Part; form: FormState; page: 
     id="entry-form"
     enctype={part === 'job' || part === 'site' || part === 'work' ? 'multipart/form-data' : undefined}
     novalidate
+    data-of-day={OF_DAY}
   >
     {/* Enter in a field saves, and never says “Go” or that water stands there. */}
     <button class="first-submit" type="submit" tabindex={-1}>
@@ -110,6 +114,7 @@ const PartForm = ({ part, form, page: p }: { part: Part; form: FormState; page: 
       form={form}
       frame={p.frame}
       sheet={p.sheet}
+      others={p.others}
       types={p.types}
       currency={p.currency}
     />

@@ -6,7 +6,7 @@ import { dayAndDistance, dayWords } from '../../words/index.ts'
 import { type ClosingId, leftToClose } from './closing.ts'
 import type { RemovalProps } from './page.tsx'
 import { beganWithoutGo, withoutGoWords } from './without-go.ts'
-import { CLOSING_WORDS, DECIDE, STAGE_WORDS } from './words.ts'
+import { CLOSING_WORDS, DECIDE, decidedWords, GRAVE_WORDS, STAGE_WORDS } from './words.ts'
 
 export const Head = (p: RemovalProps) => {
   const { job } = p.sheet
@@ -32,6 +32,7 @@ export const Head = (p: RemovalProps) => {
           <a href={`${p.path}/end`}>end the sheet</a>.
         </p>
       ) : null}
+      <Others {...p} />
       <Decided {...p} />
       {beganWithoutGo(p.sheet, p.colonies.length) ? (
         <p class="notice notice-late">
@@ -43,6 +44,21 @@ export const Head = (p: RemovalProps) => {
     </header>
   )
 }
+
+/** The same house has another sheet, and it says more. */
+const Others = ({ others }: Pick<RemovalProps, 'others'>) => (
+  <>
+    {others.map((o) => (
+      <p class="notice notice-late">
+        <b>Another sheet of this house:</b>{' '}
+        <a class="tall" href={`/removals/${o.id}`}>
+          {o.name}
+        </a>
+        . On it, and not on this one: <b>{o.what.map((g) => GRAVE_WORDS[g].toLowerCase()).join(', ')}</b>.
+      </p>
+    ))}
+  </>
+)
 
 /** What was unmet when it was begun: it does not go away with the bees. */
 const UnmetThen = ({ unmet }: { unmet: readonly string[] }) =>
@@ -109,6 +125,14 @@ const LeftToClose = ({ left, path }: { left: ClosingId[]; path: string }) => (
   </p>
 )
 
+/** Why a “go” is none any more. */
+const endedIt = ({ decision, ended }: RemovalProps['sheet']): string =>
+  ended !== undefined
+    ? 'the job ended'
+    : decision?.fell?.setBack === true
+      ? `the book went back to an earlier copy (${decision.fell.on} ${decision.fell.at}): what was found since may not be here, so look at the whole list again`
+      : 'something changed'
+
 const Decided = ({ sheet, frame, goes, stage, colonies, older }: RemovalProps) => {
   const { decision: d, ended } = sheet
   const past =
@@ -116,6 +140,7 @@ const Decided = ({ sheet, frame, goes, stage, colonies, older }: RemovalProps) =
     (older !== null ||
       (stage === 'go' && !goes) ||
       d.fell !== undefined ||
+      ended !== undefined ||
       beganWithoutGo(sheet, colonies.length))
   return (
     <>
@@ -125,11 +150,16 @@ const Decided = ({ sheet, frame, goes, stage, colonies, older }: RemovalProps) =
           {dayWords(d.on, frame.today)}
           {d.at === undefined ? '' : ` ${d.at}`}
           {past
-            ? ', before something changed'
+            ? `, before ${endedIt(sheet)}`
             : d.unmet.length === 0
               ? ', with nothing on the list unmet'
               : `, with ${d.unmet.length} unmet or not filled in`}
           {d.reason === undefined ? '.' : `: ${d.reason}`}
+        </p>
+      )}
+      {d?.over === undefined ? null : (
+        <p>
+          <b>Over a refusal.</b> {decidedWords({ ...d.over, is: 'refuse' })}.
         </p>
       )}
       {ended === undefined ? null : (

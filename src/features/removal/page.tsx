@@ -5,7 +5,9 @@ import type { FormState } from '../../forms/index.ts'
 import { type Frame, Layout } from '../../parts/index.ts'
 import type { Sheet } from '../../records/index.ts'
 import type { Reckoning } from './before-cut.ts'
+import { seenOn } from './hazards.ts'
 import type { Facts } from './item.ts'
+import type { OtherSheet } from './other-sheets.ts'
 import { type Clash, Papers, Versions } from './page-foot.tsx'
 import { OpenPart } from './page-form.tsx'
 import { Head } from './page-head.tsx'
@@ -38,6 +40,8 @@ export interface RemovalProps {
   versions: { version: number; by: string; when: string }[]
   older: { version: number; last: number } | null
   saved: boolean
+  /** Other sheets of the same house with more on them that can kill. */
+  others: OtherSheet[]
   types: string[]
   currency: string
   callBacks: string[]
@@ -98,6 +102,7 @@ const Reckoned = (p: RemovalProps & { reckoning: Reckoning }) => {
       calm={calm}
       above={above}
       short={isShort(p.sheet)}
+      seen={seenOn(p.sheet)}
       place={[p.sheet.job.address, p.sheet.site.where].filter((x) => x !== undefined).join(', ')}
     />
   )

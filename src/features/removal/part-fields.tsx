@@ -7,12 +7,14 @@ import { CheckFields } from './check-fields.tsx'
 import { PART_FIELDS } from './fields.ts'
 import { Folded } from './folded.tsx'
 import { asksPrice } from './form.ts'
+import type { OtherSheet } from './other-sheets.ts'
 import type { Part } from './stage.ts'
 import { NOT_A_TYPE } from './words.ts'
 import { WorkFields } from './work-fields.tsx'
 
 export interface PartFieldsProps extends DrawnIn {
   sheet: Sheet
+  others: OtherSheet[]
   /** Removal types this yard added. */
   types: string[]
   currency: string

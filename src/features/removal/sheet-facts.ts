@@ -1,6 +1,6 @@
 /** What a part of a removal sheet says, as label and value. */
 
-import { priceWords, type Sheet } from '../../records/index.ts'
+import { GRAVE, priceWords, type Sheet } from '../../records/index.ts'
 import {
   BROOD_CARE,
   CELLS_AT_REMOVAL,
@@ -19,6 +19,7 @@ import {
   weight,
 } from '../../words/index.ts'
 import { TICKED } from './item.ts'
+import { notHere } from './other-sheets.ts'
 import type { Part } from './stage.ts'
 import { hoursBetween } from './to-intake.ts'
 import { withoutGoWords } from './without-go.ts'
@@ -164,10 +165,12 @@ const FACTS: Record<Part, (s: Sheet, at: FactsContext) => Row[]> = {
     ['Bees come off', word(VACUUM, c.vacuum)],
     [
       'Checked',
-      (c.done ?? [])
-        .flatMap((id) => TICKED.find((t) => t === id) ?? [])
-        .map((id) => TICKS[id].toLowerCase())
-        .join(', '),
+      [
+        ...TICKED.filter((id) => c.done?.includes(id)).map((id) => TICKS[id].toLowerCase()),
+        ...GRAVE.filter((g) => c.done?.includes(notHere(g))).map(
+          (g) => `not here: ${GRAVE_WORDS[g].toLowerCase()}`,
+        ),
+      ].join(', '),
     ],
     [
       'Cleared',

@@ -9,7 +9,7 @@ import {
   withPhotos,
 } from '../../app/index.ts'
 import type { FieldProblem, Typed } from '../../forms/index.ts'
-import type { Sheet } from '../../records/index.ts'
+import { photosOfSheet, type Sheet } from '../../records/index.ts'
 import type { SavedSheet } from '../../store/index.ts'
 import { timeIn } from '../../time-of-day.ts'
 import type { Known } from './second.ts'
@@ -49,6 +49,10 @@ export function knownAt(c: AppContext, deps: PageDeps, s: Sheet, saved: SavedShe
     open: accounts.filter((a) => a.open).map((a) => a.name),
   }
 }
+
+/** A photo that stands on another sheet is no paper for this one. */
+export const isOfAnotherJob = (deps: PageDeps, id: string, photo: string): boolean =>
+  deps.store.removals.list().some((v) => v.id !== id && photosOfSheet(v.sheet).includes(photo))
 
 /** This moment, as lines on a sheet bear it. */
 export const momentNow = (c: AppContext, deps: PageDeps) => ({

@@ -14,7 +14,7 @@ import { ASKED, ofElsewhere, placeOf, samePlace } from './place.ts'
 import { factsOf } from './sheet-facts.ts'
 import type { Saved } from './sheet-handlers.ts'
 import { isOver, isShort, nextPart, PARTS, type Part, stageOf } from './stage.ts'
-import { callBackLines, colonyLinks, reckoningOf, startOf, typesOf } from './view.ts'
+import { callBackLines, colonyLinks, othersOf, reckoningOf, startOf, typesOf } from './view.ts'
 import { beganWithoutGo } from './without-go.ts'
 
 interface Shown {
@@ -87,6 +87,7 @@ export function showSheet(
       }))}
       older={older === null ? null : { version: older.version, last: saved.last.version }}
       saved={c.req.query('saved') === '1'}
+      others={isOver(stage) ? [] : othersOf(c, deps, sheet, saved.id)}
       types={typesOf(deps)}
       currency={currency}
       callBacks={callBackLines(sheet, frame.today)}

@@ -15,10 +15,12 @@ interface ClearProps {
   form: FormState | null
   /** The wall it is about, in words. */
   place: string
+  /** The wall and what was found, as the page shows them: it is cleared for that and no other. */
+  seen: string
 }
 
 /** Its trade has cleared this hazard, here: which trade is tapped where several may. */
-export const ClearForm = ({ hazard, frame, path, form, place }: ClearProps) => {
+export const ClearForm = ({ hazard, frame, path, form, place, seen }: ClearProps) => {
   const trades = CLEARED_BY[hazard]
   const id = `trade-${hazard}`
   const typed = ['who', 'licence', 'on'] as const
@@ -27,7 +29,10 @@ export const ClearForm = ({ hazard, frame, path, form, place }: ClearProps) => {
       id={`${id}-cleared`}
       summary={`The trade has cleared it: ${HAZARD_WORDS[hazard].toLowerCase()}`}
       action={`${path}/clear`}
-      hidden={[['hazard', hazard]]}
+      hidden={[
+        ['hazard', hazard],
+        ['seen', seen],
+      ]}
       form={form}
       blank={{ [`${id}.on`]: [frame.today] }}
       ofHere={isSurveyed(hazard) ? `Their paper is of this wall: ${place}` : null}
@@ -84,9 +89,19 @@ const Small = ({ id, summary, action, hidden, form, photo, ofHere, blank = {}, c
         <input type="hidden" name={name} value={value} />
       ))}
       {children(form ?? { typed: blank, problems: [] }) as never}
-      {many(form?.typed ?? {}, 'photos').map((kept) => (
-        <input type="hidden" name="photos" value={kept} />
-      ))}
+      {many(form?.typed ?? {}, 'photos')
+        .slice(-1)
+        .map((kept) => (
+          <p class="photo-strip">
+            <input type="hidden" name="photos" value={kept} />
+            <img
+              src={`/photos/${kept}`}
+              alt="Kept so far; another one takes its place"
+              width={96}
+              height={96}
+            />
+          </p>
+        ))}
       {ofHere === null ? null : (
         <label class="tap" id={idOf(`${id.replace('-cleared', '')}.ofHere`)}>
           <input

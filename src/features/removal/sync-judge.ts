@@ -5,13 +5,13 @@ import type { Problem } from '../../journal/index.ts'
 import { beginsIn, type Grave, type Sheet } from '../../records/index.ts'
 import type { SavedSheet } from '../../store/index.ts'
 import { beforeCut, type Reckoning } from './before-cut.ts'
-import { clearanceProblems, decisionProblems } from './decide.ts'
+import { clearanceProblems, decisionProblems, refusedBefore } from './decide.ts'
 import { goneFrom, stays, whyFits } from './grave.ts'
 import { hazardsFound } from './hazards.ts'
 import { HEAT_AT_START } from './heat.ts'
 import { placeOf, samePlace } from './place.ts'
 import { secondProblems } from './second.ts'
-import { knownAt, momentNow } from './sheet-handlers.ts'
+import { isOfAnotherJob, knownAt, momentNow } from './sheet-handlers.ts'
 import { blanksNow, stoodOn, wentAhead } from './view.ts'
 import { GRAVE_WORDS, HAZARD_WORDS, showsIn } from './words.ts'
 
@@ -25,8 +25,8 @@ export function sentProblems(
   known: Sheet,
   sent: Sheet,
   found: SavedSheet | null,
-  /** Photos that the sheet names and that have not come. */
-  absent: ReadonlySet<string>,
+  /** The sheet’s id, and photos that it names and that have not come. */
+  { id, absent }: { id: string; absent: ReadonlySet<string> },
 ): string[] {
   const { today } = c.var.frame
   const people = knownAt(c, deps, sent, found)
@@ -37,6 +37,8 @@ export function sentProblems(
     const about = `The clearance of “${HAZARD_WORDS[x.hazard]}”`
     said.push(...lines(about, clearanceProblems(x, sent, people, today)))
     if (x.photo !== undefined && absent.has(x.photo)) said.push(`${about}: its photo has not come`)
+    if (x.photo !== undefined && isOfAnotherJob(deps, id, x.photo))
+      said.push(`${about}: its photo is of another job`)
   }
   for (const x of fresh(known.check.seconds, sent.check.seconds)) {
     const about = `The second person for “${x.of}”`
@@ -55,7 +57,9 @@ export function sentProblems(
     if (decision.by !== signedIn(c)) said.push('The decision is signed by somebody else than who sends it')
     // One that fell on the phone stands over nothing, and says so.
     if (decision.fell === undefined) {
-      said.push(...lines('The decision', decisionProblems(decision, reckoned(decision.on), sent)))
+      const over = refusedBefore(found?.last.sheet.decision, decision.by)
+      const judged = { ...decision, ...(over === undefined ? {} : { over }) }
+      said.push(...lines('The decision', decisionProblems(judged, reckoned(decision.on), sent)))
       if (decision.is === 'go' && !samePlace(decision, placeOf(sent)))
         said.push('The decision is for another place than the sheet')
     }
@@ -119,13 +123,17 @@ export function goneUnsaid(last: Sheet, merged: Sheet, today: string): string[] 
     .map((what) => GRAVE_WORDS[what])
 }
 
-/** What the server has seen stays: lines of what came and went, and why something was begun. */
+/** What the server has seen stays: lines of what came and went, why something was begun, and that somebody refused. */
 export function withKept(last: Sheet, merged: Sheet): Sheet {
   const noted = [...(last.site.noted ?? []), ...fresh(last.site.noted, merged.site.noted)].slice(-80)
   const why = last.work.withoutGo ?? merged.work.withoutGo
   const near = last.site.nearWires === true || merged.site.nearWires === true || merged.check.wires === 'near'
+  const { decision: d } = merged
+  const over =
+    d === undefined || key(d) === key(last.decision) ? undefined : refusedBefore(last.decision, d.by)
   return {
     ...merged,
+    ...(d === undefined || over === undefined ? {} : { decision: { ...d, over } }),
     site: {
       ...merged.site,
       ...(near ? { nearWires: true as const } : {}),
@@ -148,10 +156,10 @@ export function honest(s: Sheet, now: string): Sheet {
   return { ...s, check: { ...s.check, clearances } }
 }
 
-/** A “go” that does not stand over what both sides know fell: it does not come back when something else is cleared. */
-export function fallenNow(c: AppContext, deps: PageDeps, s: Sheet): Sheet {
+/** A “go” that does not stand over what both sides know, or another sheet of the house, fell: it does not come back when something else is cleared. */
+export function fallenNow(c: AppContext, deps: PageDeps, s: Sheet, id: string): Sheet {
   const { decision: d } = s
-  if (d?.is !== 'go' || d.fell !== undefined || stoodOn(c, deps, s, d.on)) return s
+  if (d?.is !== 'go' || d.fell !== undefined || stoodOn(c, deps, s, d.on, id)) return s
   const { writtenAt: _, ...fell } = momentNow(c, deps)
   return { ...s, decision: { ...d, fell } }
 }

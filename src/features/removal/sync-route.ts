@@ -47,7 +47,10 @@ export function removalSync(deps: PageDeps): Hono<Env> {
       last === undefined || last.version === base
         ? { sheet: parsed.data.sheet, clashes: [] }
         : mergeSheets(known, parsed.data.sheet, last.sheet)
-    const own = last === undefined || last.savedBy === signedIn(c)
+    const decided = clashes.includes('decision') ? last?.sheet.decision : undefined
+    const own =
+      last === undefined ||
+      (last.savedBy === signedIn(c) && (decided === undefined || decided.by === signedIn(c)))
     if (clashes.length > 0 && !own && !over)
       return refuse(`${last.savedBy} saved something else meanwhile: ${clashes.map(wordsOf).join(', ')}`)
     const before = last?.sheet ?? EMPTY_SHEET
@@ -55,7 +58,7 @@ export function removalSync(deps: PageDeps): Hono<Env> {
     const gone = goneUnsaid(before, merged, c.var.frame.today)
     if (gone.length > 0)
       return refuse(`takes off what no trade has cleared, or without saying why: ${gone.join(', ')}`)
-    const wrong = sentProblems(c, deps, known, parsed.data.sheet, found, absent)
+    const wrong = sentProblems(c, deps, known, parsed.data.sheet, found, { id, absent })
     if (wrong.length > 0) return refuse(wrong.join('. '))
     const stamp = { savedAt: deps.clock().toISOString(), savedBy: signedIn(c) }
     const result = removals.save(
@@ -64,7 +67,7 @@ export function removalSync(deps: PageDeps): Hono<Env> {
       asSeenHere(c, deps, {
         id,
         known,
-        merged: honest(fallenNow(c, deps, noticed(before, merged)), deps.clock().toISOString()),
+        merged: honest(fallenNow(c, deps, noticed(before, merged), id), deps.clock().toISOString()),
         found,
       }),
       stamp,

@@ -23,6 +23,8 @@ interface UnmetProps {
   short: boolean
   /** The wall in words: '4 Invented Row, left of the porch'. */
   place: string
+  /** The wall and what was found, as this page shows them. */
+  seen: string
 }
 
 /** Which part's form meets it, and which field there. */
@@ -35,6 +37,7 @@ const MET_AT: Partial<Record<ItemId, { part: Part; field: string }>> = {
   bystanders: { part: 'job', field: 'bystanders' },
   temper: { part: 'site', field: 'temper' },
   wires: { part: 'check', field: 'wires' },
+  'other-sheet': { part: 'check', field: 'done' },
   'without-go': { part: 'work', field: 'openedAt' },
   sprayed: { part: 'job', field: 'sprayed' },
   caller: { part: 'agreement', field: 'hourly' },
@@ -73,19 +76,13 @@ export const UnmetList = (p: UnmetProps) => {
 const askedLater = (later: number, here: number, above: boolean): string =>
   `${later === 1 ? 'One' : later}${here === 0 ? '' : ' more'} asked ${above ? 'below: tap each when it is so' : 'before the cut'}`
 
-const Lines = ({ items, frame, path, refused, short, place }: UnmetProps & { items: Item[] }) =>
+const Lines = ({ items, ...p }: UnmetProps & { items: Item[] }) =>
   items.length === 0 ? null : (
     <ul class="unmet">
       {items.map((i) => (
         <li class={stops(i) ? 'stops' : undefined}>
-          <Line item={i} path={path} short={short} />
-          <Way
-            item={i}
-            frame={frame}
-            path={path}
-            place={place}
-            form={refused?.id === i.id ? refused.form : null}
-          />
+          <Line item={i} path={p.path} short={p.short} />
+          <Way {...p} item={i} />
         </li>
       ))}
     </ul>
@@ -139,21 +136,8 @@ const Signed = ({ items }: { items: Item[] }) =>
     </p>
   )
 
-const Way = ({
-  item: i,
-  frame,
-  path,
-  form,
-  place,
-}: {
-  item: Item
-  frame: Frame
-  path: string
-  place: string
-  form: FormState | null
-}) => {
+const Way = ({ item: i, refused, frame, path, place, seen }: UnmetProps & { item: Item }) => {
   const hazard = i.id.startsWith('trade-') ? (i.id.slice('trade-'.length) as TradeHazard) : null
-  return hazard === null ? null : (
-    <ClearForm hazard={hazard} frame={frame} path={path} form={form} place={place} />
-  )
+  const form = refused?.id === i.id ? refused.form : null
+  return hazard === null ? null : <ClearForm {...{ hazard, frame, path, form, place, seen }} />
 }

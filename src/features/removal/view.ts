@@ -18,6 +18,7 @@ import { typedPart } from './form.ts'
 import { atStart } from './heat.ts'
 import type { Facts } from './item.ts'
 import type { RemovalRow } from './list-page.tsx'
+import { type OtherSheet, otherSheetsOf } from './other-sheets.ts'
 import type { Clash } from './page-foot.tsx'
 import { factsOf } from './sheet-facts.ts'
 import { isOver, nextPart, type Part, type Stage, stageOf } from './stage.ts'
@@ -36,8 +37,24 @@ export const sheetIn = (
   return saved === null ? null : { ...saved, id, path: removalPath(id) }
 }
 
-export const reckoningOf = (c: AppContext, deps: PageDeps, sheet: Sheet): Reckoning =>
-  beforeCut(sheet, deps.store.protocol(), showsIn(c.var.frame.units), c.var.frame.today)
+/** Which sheet a page is about; undefined where it is none of a sheet. */
+const idIn = (c: AppContext): string | undefined => c.req.param('id')
+
+/** Other sheets of the same house, as far as they are known here. */
+export function othersOf(c: AppContext, deps: PageDeps, sheet: Sheet, id: string | undefined): OtherSheet[] {
+  if (id === undefined || sheet.job.address === undefined) return []
+  const all = known.get(c) ?? deps.store.removals.list()
+  known.set(c, all)
+  return otherSheetsOf(id, sheet, all)
+}
+/** Read once for a page: it holds every sheet against all of them, and while it is made only its own is written. */
+const known = new WeakMap<AppContext, ReturnType<PageDeps['store']['removals']['list']>>()
+
+/** `id`: of the sheet, where the address does not say it. */
+export const reckoningOf = (c: AppContext, deps: PageDeps, sheet: Sheet, id = idIn(c)): Reckoning => {
+  const { units, today } = c.var.frame
+  return beforeCut(sheet, deps.store.protocol(), showsIn(units), today, othersOf(c, deps, sheet, id))
+}
 
 /** Where the next step of a job is. */
 function nextStep(id: string, sheet: Sheet, colonies: readonly string[]): RemovalRow['next'] {
@@ -63,8 +80,8 @@ export function rowOf(
   colonies: readonly string[],
 ): RemovalRow {
   const stage: Stage = stageOf(sheet, colonies.length)
-  const reckoned = isOver(stage) || stage === 'worked' ? null : reckoningOf(c, deps, sheet)
-  const fell = stage === 'go' && sheet.work.openedAt === undefined && !startOf(c, deps, sheet).goes
+  const reckoned = isOver(stage) || stage === 'worked' ? null : reckoningOf(c, deps, sheet, id)
+  const fell = stage === 'go' && sheet.work.openedAt === undefined && !startOf(c, deps, sheet, id).goes
   // Early on most of the list is simply not said yet.
   const early = stage === 'called' || stage === 'looked-at'
   const reckoning = early && reckoned?.says !== 'refuse' ? null : reckoned
@@ -116,18 +133,27 @@ export function blanksNow(c: AppContext, deps: PageDeps, sheet: Sheet): Blank[] 
 export const typesOf = (deps: PageDeps): string[] => ownTypes(deps.store)
 
 /** Whether “go” stands, and what is asked when work starts. */
-export function startOf(c: AppContext, deps: PageDeps, sheet: Sheet): { goes: boolean; start: Facts } {
+export function startOf(
+  c: AppContext,
+  deps: PageDeps,
+  sheet: Sheet,
+  id = idIn(c),
+): { goes: boolean; start: Facts } {
   const { today, units } = c.var.frame
   const limit = deps.store.protocol().heatLimitC
   return {
-    goes: goStands(sheet, reckoningOf(c, deps, sheet), today),
+    goes: goStands(sheet, reckoningOf(c, deps, sheet, id), today),
     start: atStart(sheet, limit, showsIn(units), today),
   }
 }
 
 /** Whether a “go” of that day stands, or stood then. */
-export const stoodOn = (c: AppContext, deps: PageDeps, sheet: Sheet, day: string): boolean =>
-  goStands(sheet, beforeCut(sheet, deps.store.protocol(), showsIn(c.var.frame.units), day), day)
+export function stoodOn(c: AppContext, deps: PageDeps, sheet: Sheet, day: string, id = idIn(c)): boolean {
+  const { units, today } = c.var.frame
+  // What another sheet says today was not known on another day.
+  const others = day === today ? othersOf(c, deps, sheet, id) : []
+  return goStands(sheet, beforeCut(sheet, deps.store.protocol(), showsIn(units), day, others), day)
+}
 
 /** Whether, on that day, a “go” stood and what is asked when work starts was met. */
 export function wentAhead(c: AppContext, deps: PageDeps, sheet: Sheet, day: string): boolean {

@@ -9,6 +9,7 @@ import {
   CLEANED,
   CLOSED_UP,
   DECISIONS,
+  type Decision,
   FOUND_BY,
   type Grave,
   HAZARDS,
@@ -23,7 +24,7 @@ import {
   WIRES,
   WITHOUT_GO,
 } from '../../records/index.ts'
-import { type Choice, depth, temperature, type Units } from '../../words/index.ts'
+import { type Choice, depth, labelIn, temperature, type Units } from '../../words/index.ts'
 import { notYet, type Reckoning, stops } from './before-cut.ts'
 import type { ClosingId } from './closing.ts'
 import type { Shows } from './forecast.ts'
@@ -125,6 +126,10 @@ export const DECIDE: Choice[] = choices(DECISIONS, {
   wait: 'Wait',
   refuse: 'Refuse',
 })
+
+/** 'Perpetua tapped “Refuse”, 2026-06-12 10:02: smell of gas' */
+export const decidedWords = (d: Pick<Decision, 'is' | 'by' | 'on' | 'at' | 'reason'>): string =>
+  `${d.by} tapped “${labelIn(DECIDE, d.is)}”, ${[d.on, d.at].filter(Boolean).join(' ')}${d.reason === undefined ? '' : `: ${d.reason}`}`
 
 export const PRICING: Choice[] = [
   unsaid(),

@@ -2,7 +2,7 @@
 
 import type { Child } from 'hono/jsx'
 import { inWordsWithYear } from '../../days.ts'
-import { Layout, Numbers } from '../../parts/index.ts'
+import { Crumb, Layout, Numbers } from '../../parts/index.ts'
 import { FEW, FEW_MEANS, fewWords } from '../../words/index.ts'
 import { answers } from './became.tsx'
 import { OnDay } from './days-part.tsx'
@@ -27,9 +27,7 @@ const MOST_FINDINGS = 3
 
 export const SeasonReport = (p: ReviewProps & { yardName: string }) => (
   <Layout frame={p.frame} title="Season report" ways={false}>
-    <p class="crumb">
-      <a href={pathIn(p, '')}>‹ Review</a>
-    </p>
+    <Crumb to={pathIn(p, '')}>Review</Crumb>
     <p class="buttons report-hint">Two pages, A4 or Letter: print this page from the browser’s menu.</p>
     {p.look.all.curve.colonies === 0 ? (
       <div class="sheet">

@@ -2,7 +2,7 @@
 import { v7 } from 'uuid'
 
 import { boxPath, endPath, roundPath, thenTo } from '../../app/index.ts'
-import { correctPath, HowTo, InspectorLine, Layout, LostTaps, Mark } from '../../parts/index.ts'
+import { Crumb, correctPath, HowTo, InspectorLine, Layout, LostTaps, Mark } from '../../parts/index.ts'
 import type { Plan } from '../../recovery/index.ts'
 import {
   boundBeside,
@@ -48,9 +48,7 @@ export const RoundColonyPage = (p: RoundColonyProps) => {
   return (
     <Layout frame={frame} title={w.onRound(box.tag)} ways={false}>
       <div class="at-lid">
-        <p class="crumb">
-          <a href={roundPath(where)}>‹ {w.title}</a>
-        </p>
+        <Crumb to={roundPath(where)}>{w.title}</Crumb>
         <RoundProgress round={p.round} words={words} here={box.id} />
         {p.saved === null ? null : (
           <p class="just-saved" role="status">

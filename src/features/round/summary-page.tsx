@@ -1,7 +1,7 @@
 /** The end of the round: what was done, what it set in motion, what was not reached, and what to bring next time. */
 
 import { boxPath, roundPath } from '../../app/index.ts'
-import { Layout, Mark } from '../../parts/index.ts'
+import { Crumb, Layout, Mark } from '../../parts/index.ts'
 import { entryWords, headline, inUnits, leftWords, proves, toDoOf } from '../../words/index.ts'
 import { LoadList, MOST_TAGS, Tags } from './load-list.tsx'
 import type { NextRound } from './next-round.ts'
@@ -23,9 +23,7 @@ export const RoundSummaryPage = (p: RoundView & { next: NextRound | null }) => {
   const rest = left.filter((s) => s.state !== 'not-reached')
   return (
     <Layout frame={frame} title={w.end}>
-      <p class="crumb">
-        <a href={roundPath(where)}>‹ {w.title}</a>
-      </p>
+      <Crumb to={roundPath(where)}>{w.title}</Crumb>
       <h1>{where.yard === null ? w.end : w.endAt(where.yard)}</h1>
       <RoundProgress round={round} words={frame.words} />
       <Next {...p} />

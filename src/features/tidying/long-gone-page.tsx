@@ -1,7 +1,7 @@
 /** Colonies that nobody has seen for long: tick those that are gone, and close them at once. */
 
 import { Save } from '../../forms/index.ts'
-import { type Frame, Layout } from '../../parts/index.ts'
+import { Crumb, type Frame, Layout } from '../../parts/index.ts'
 import type { Tidied } from '../../store/index.ts'
 import { dayWords, labelIn, OUTCOME } from '../../words/index.ts'
 import { CLOSED_AS, LONG_DAYS, type LongGone } from './long-gone.ts'
@@ -23,9 +23,7 @@ const SURELY_GONE = 365
 
 export const LongGonePage = (p: LongGoneProps) => (
   <Layout frame={p.frame} title="Long gone" ways={false}>
-    <p class="crumb">
-      <a href="/data">‹ Data and backups</a>
-    </p>
+    <Crumb to="/data">Data and backups</Crumb>
     <h1>Colonies long gone</h1>
     <Past {...p} of="long-gone" />
     <p>

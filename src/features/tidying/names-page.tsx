@@ -1,6 +1,6 @@
 /** Removal types, yards and people by name: what looks like one and can be merged, and any name renamed. */
 
-import { type Frame, Layout } from '../../parts/index.ts'
+import { Crumb, type Frame, Layout } from '../../parts/index.ts'
 import type { Tidied } from '../../store/index.ts'
 import { labelIn, removalTypes, type SameName } from '../../words/index.ts'
 import { NAMED, type NameCount, type Named, type Names } from './names.ts'
@@ -28,9 +28,7 @@ export const NamesPage = (p: NamesProps) => {
   const offered = NAMED.flatMap((what) => p.offers[what].map((same) => ({ what, same })))
   return (
     <Layout frame={p.frame} title="Names" ways={false}>
-      <p class="crumb">
-        <a href="/data">‹ Data and backups</a>
-      </p>
+      <Crumb to="/data">Data and backups</Crumb>
       <h1>Names merged and renamed</h1>
       <Past {...p} of="names" />
       <p>

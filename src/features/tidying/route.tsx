@@ -11,7 +11,7 @@ import {
   viewerOf,
 } from '../../app/index.ts'
 import { many, one, type Typed } from '../../forms/index.ts'
-import { type Entry, REMOVAL_TYPES } from '../../journal/index.ts'
+import { type Entry, type Problem, REMOVAL_TYPES } from '../../journal/index.ts'
 import type { AppendResult, Tidied } from '../../store/index.ts'
 import { keep, madeBy, noteOf, noteTakenBack, renameSettings, restoreSettings, takenBackBy } from './batch.ts'
 import { CLOSED_AS, closings, LONG_DAYS, longGone } from './long-gone.ts'
@@ -19,6 +19,9 @@ import { LongGonePage } from './long-gone-page.tsx'
 import { NAMED, type Named, namesIn, offered, renamed, turnedBack } from './names.ts'
 import { NamesPage } from './names-page.tsx'
 import { withdrawn } from './withdrawn.ts'
+
+/** As many as are read; the others are like them. */
+const firstOf = (problems: readonly Problem[]): string[] => problems.slice(0, 10).map((p) => p.message)
 
 /** An old book put in order: names merged and renamed, what is long gone closed; each taken back as a whole. */
 export function tidying(deps: Deps): Hono<Env> {
@@ -77,11 +80,7 @@ export function tidying(deps: Deps): Hono<Env> {
     const id = idIn(typed)
     const entries = renamed(store.histories(), what, { from: new Set(from), to }, madeBy(id))
     const result = append(c, entries)
-    if (!result.ok)
-      return showNames(
-        c,
-        result.problems.slice(0, 10).map((p) => p.message),
-      )
+    if (!result.ok) return showNames(c, firstOf(result.problems))
     if (result.accepted.length > 0) {
       const stands = renameSettings(store.settings, what, { from, to })
       keep(store.settings, { ...noted(c, id, result.accepted.length), what, from, to, stands })
@@ -106,11 +105,7 @@ export function tidying(deps: Deps): Hono<Env> {
     if (note.takenBack !== undefined) return c.redirect(pageOf(note), 303)
     const entries = takingBack(c, note)
     const result = append(c, entries)
-    if (!result.ok)
-      return showNames(
-        c,
-        result.problems.slice(0, 10).map((p) => p.message),
-      )
+    if (!result.ok) return showNames(c, firstOf(result.problems))
     restoreSettings(store.settings, note)
     noteTakenBack(store.settings, note.id, deps.clock().toISOString())
     return c.redirect(pageOf(note), 303)
@@ -156,12 +151,7 @@ export function tidying(deps: Deps): Hono<Env> {
     const colonies = longGone(store.histories(), c.var.frame.today, 0).filter((x) => chosen.has(x.id))
     if (colonies.length === 0) return showGone(c, ['Choose the colonies that are gone.'], typed)
     const result = append(c, closings(colonies, { what, day, by: viewerOf(c).name }, madeBy(id)))
-    if (!result.ok)
-      return showGone(
-        c,
-        result.problems.slice(0, 10).map((p) => p.message),
-        typed,
-      )
+    if (!result.ok) return showGone(c, firstOf(result.problems), typed)
     keep(store.settings, { ...noted(c, id, result.accepted.length), what: 'long-gone', from: [], to: what })
     return c.redirect(`/data/long-gone?done=${id}`, 303)
   })

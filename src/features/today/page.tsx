@@ -29,6 +29,8 @@ export interface TodayProps {
   letters: number
   /** Removals of late that were begun without a “go”, where the viewer may see them. */
   withoutGo: string[]
+  /** When the book went back to a backup, lately: day and time in words. */
+  setBack: { day: string; at: string } | null
   /** Boxes that somebody asked to be looked at, for those who look after them. */
   looks: LookLine[]
   /** Boxes that somebody found lost. */
@@ -96,6 +98,9 @@ const Lists = (p: TodayProps) => (
           ))}
         </ol>
       </section>
+    )}
+    {p.setBack === null ? null : (
+      <p class="notice notice-late">{p.frame.words.today.setBack(p.setBack.day, p.setBack.at)}</p>
     )}
     <NotInBook count={p.notInBook} />
     {p.withoutGo.length === 0 ? null : (

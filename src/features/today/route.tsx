@@ -9,12 +9,15 @@ import {
   type PageDeps,
   page,
 } from '../../app/index.ts'
-import { addDays, type Day } from '../../days.ts'
+import { addDays, type Day, dayIn, daysBetween } from '../../days.ts'
 import type { History } from '../../journal/index.ts'
+import type { Frame } from '../../parts/index.ts'
 import type { ColonySummary, Store } from '../../store/index.ts'
+import { timeIn } from '../../time-of-day.ts'
 import {
   betterDay,
   boundBeside,
+  dayWords,
   doubtWays,
   leftOutBeside,
   live,
@@ -74,6 +77,7 @@ export function today(deps: PageDeps): Hono<Env> {
         waiting={byWait(others.filter((s) => s.plan.lost === null))}
         notInBook={notInBook(deps.store)}
         letters={frame.may('see-private') ? (deps.lettersDue?.(frame.today) ?? 0) : 0}
+        setBack={setBackLately(deps.store, frame)}
         withoutGo={deps.store.removals.withoutGo(addDays(frame.today, -WITHOUT_GO_DAYS)).map((v) => v.id)}
         looks={frame.may('correct-any') ? asked(deps.store, inYard, frame.today, frame.words) : []}
         lost={inYard.flatMap((s) => lostLine(s, frame.words))}
@@ -83,6 +87,15 @@ export function today(deps: PageDeps): Hono<Env> {
     )
   })
   return app
+}
+
+/** On the day itself and the next: whoever comes in the morning after has not heard. */
+function setBackLately(store: PageDeps['store'] | Store, { zone, today }: Frame): TodayProps['setBack'] {
+  // The server alone knows.
+  const at = 'refused' in store ? store.settings.get('setBack') : null
+  if (at === null) return null
+  const day = dayIn(zone, new Date(at))
+  return daysBetween(day, today) > 1 ? null : { day: dayWords(day, today), at: timeIn(zone, new Date(at)) }
 }
 
 /** Days since anybody wrote on it for which Today says that a removal was begun without a “go” (judgement). */

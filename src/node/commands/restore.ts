@@ -4,9 +4,11 @@ import { existsSync } from 'node:fs'
 import { parseArgs } from 'node:util'
 import { addDays, dayIn } from '../../days.ts'
 import { choicesOn } from '../../features/messages/node.ts'
+import { goesFall } from '../../features/removal/node.ts'
 import type { CameBack } from '../../people/index.ts'
 import { accountsIn, heldAgainst, keysOn, peopleOn } from '../../people/node.ts'
-import { dataFile, lettersOf, restore, StoreError, settingsOf } from '../../store/node.ts'
+import { dataFile, lettersOf, removalsOf, restore, StoreError, settingsOf } from '../../store/node.ts'
+import { timeIn } from '../../time-of-day.ts'
 import { machineZone } from '../services.ts'
 import { saying } from './terminal.ts'
 
@@ -36,7 +38,14 @@ export const run = (args: string[]): Promise<number> =>
         if (former !== null) cameBack = heldAgainst(connection, former)
         // So must no letter that was taken back since. The day's messages may have gone out already.
         lettersOf(connection).revokeEvery(now.toISOString())
-        const zone = settingsOf(connection, () => {}).get('timeZone') ?? machineZone()
+        const settings = settingsOf(connection, () => {})
+        const zone = settings.get('timeZone') ?? machineZone()
+        settings.set('setBack', now.toISOString())
+        goesFall(removalsOf(connection), {
+          savedAt: now.toISOString(),
+          on: dayIn(zone, now),
+          at: timeIn(zone, now),
+        })
         choicesOn(connection).notBefore(addDays(dayIn(zone, now), 1))
       },
     })

@@ -4,6 +4,8 @@ export const today = {
   first: 'First, before the round',
   letters: (n: number) => `${n} ${n === 1 ? 'letter' : 'letters'} about day 30`,
   withoutGo: (n: number) => `${n} ${n === 1 ? 'removal was' : 'removals were'} begun without a “go”`,
+  setBack: (day: string, at: string) =>
+    `The book went back to an earlier copy, ${day} ${at}. What was written before that and after the copy is gone: write it down again. Every “go” for a removal is to be decided anew.`,
   nothing: 'Nothing to do today.',
   toSeeTo: (n: number, late: number) =>
     `${n} ${n === 1 ? 'colony' : 'colonies'} to see to${late === 0 ? ', none late.' : `, ${late} late.`}`,

@@ -6,6 +6,8 @@ export const today: typeof English = {
   first: 'Primero, antes de la ronda',
   letters: (n) => `${n} ${n === 1 ? 'carta' : 'cartas'} del día 30`,
   withoutGo: (n) => `${n} ${n === 1 ? 'retirada empezó' : 'retiradas empezaron'} sin un «adelante»`,
+  setBack: (day, at) =>
+    `El libro volvió a una copia anterior, ${day} ${at}. Lo que se apuntó después de esa copia se ha perdido: vuelva a apuntarlo. Todo «adelante» de una retirada hay que decidirlo de nuevo.`,
   nothing: 'Hoy no hay nada que hacer.',
   toSeeTo: (n, late) =>
     `${n} ${n === 1 ? 'colonia' : 'colonias'} por atender${late === 0 ? ', ninguna atrasada.' : `, ${late} ${late === 1 ? 'atrasada' : 'atrasadas'}.`}`,

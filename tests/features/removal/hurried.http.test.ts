@@ -1,5 +1,6 @@
 /** A hurried beekeeper at the pages: tapping “Go” again the day after, opening by hand, a form left open. Invented. */
 import { beforeEach, expect, test } from 'vitest'
+import { seenOn } from '../../../src/features/removal/hazards.ts'
 import { placeOf } from '../../../src/features/removal/place.ts'
 import { PASSPHRASE } from '../../support/people.ts'
 import { INTAKE, wordsOf, type Yard, yardOn } from '../../support/yard-on.ts'
@@ -23,6 +24,8 @@ beforeEach(async () => {
   )
 })
 const sheet = () => yard.store.removals.get(ID)?.last.sheet
+/** What a page that was opened just now shows of the wall. */
+const seen = (): string => seenOn(sheet() ?? READY)
 
 /** The fields of the page's big form as they stand, every ticked box with them. */
 async function standing(path: string): Promise<Record<string, string | string[]>> {
@@ -86,7 +89,11 @@ test('gas that comes to light after “Go” holds the opening until its trade h
     'trade-gas.on': DAY,
     photos: PAPER,
   }
-  const own = await yard.post(`${PATH}/clear`, { ...clear, 'trade-gas.who': 'Ottoline Fairweather' })
+  const own = await yard.post(`${PATH}/clear`, {
+    ...clear,
+    seen: seen(),
+    'trade-gas.who': 'Ottoline Fairweather',
+  })
   expect(own.status).toBe(422)
   expect((await open()).status).toBe(422)
   expect(sheet()?.work.openedAt).toBeUndefined()
@@ -297,6 +304,7 @@ test('gas is not cleared by a name and a number: its paper is photographed', asy
   await yard.post(`${PATH}/site`, { ...site, behind: ['gas', 'insulation'] })
   const clear = (more: object) =>
     yard.post(`${PATH}/clear`, {
+      seen: seen(),
       hazard: 'gas',
       'trade-gas.as': 'gas-fitter',
       'trade-gas.who': 'Edda Brandt',
@@ -330,7 +338,7 @@ test('wires near bees or ladder: asked at every job, and they do not go off by a
     'trade-near-wires.on': DAY,
     photos: PAPER,
   }
-  expect((await yard.post(`${PATH}/clear`, clear)).status).toBe(303)
+  expect((await yard.post(`${PATH}/clear`, { ...clear, seen: seen() })).status).toBe(303)
   expect((await go('near')).status).toBe(303)
 })
 
@@ -411,6 +419,7 @@ test('nobody who has written on the sheet clears its gas', async () => {
   await yard.post(`${PATH}/site`, { ...site, behind: ['gas', 'insulation'] })
   const clear = (who: string) =>
     yard.post(`${PATH}/clear`, {
+      seen: seen(),
       hazard: 'gas',
       'trade-gas.who': who,
       'trade-gas.as': 'gas-fitter',
@@ -729,7 +738,7 @@ test('what its trade cleared days ago, good for one, does not go off with a word
     'trade-electric-in-cut.on': DAY,
     photos: PAPER,
   }
-  expect((await yard.post(`${PATH}/clear`, clear)).status).toBe(303)
+  expect((await yard.post(`${PATH}/clear`, { ...clear, seen: seen() })).status).toBe(303)
   yard.setDay('2026-06-15')
   const version = String(yard.store.removals.get(ID)?.last.version)
   const off = { ...site, version, behind: ['insulation'], 'gone.electric-in-cut': 'removed' }
@@ -747,4 +756,26 @@ test('a form whose version nobody has is asked again, with nothing tapped that w
   expect(site.status).toBe(422)
   expect(site.text).not.toMatch(/name="(behind|hazards)"[^>]*checked/)
   expect(yard.store.removals.get(ID)?.last.version).toBe(1)
+})
+
+test('a second nest on the same day, on the same sheet, is opened anew', async () => {
+  await yard.post(`${PATH}/work`, { version: '1', outdoorC: '75', now: 'openedAt' })
+  await yard.post(`${PATH}/work`, { ...(await standing(`${PATH}/work`)), now: 'boxedAt' })
+  const site = { ...(await standing(`${PATH}/site`)), where: 'the gable' }
+  expect((await yard.post(`${PATH}/site`, site)).status).toBe(303)
+  const work = { ...(await standing(`${PATH}/work`)), openedAt: '12:30', boxedAt: '14:00' }
+  const answer = await yard.post(`${PATH}/work`, work)
+  expect(answer.status).toBe(422)
+  expect(answer.text).toContain('name="withoutGo.why"')
+})
+
+test('another box a week later is not of the “go” of this job', async () => {
+  await yard.post(`${PATH}/work`, { version: '1', outdoorC: '75', now: 'openedAt' })
+  await yard.post(`${PATH}/work`, { ...(await standing(`${PATH}/work`)), now: 'boxedAt' })
+  const box = (more: object) => yard.post(`${PATH}/intake`, { ...INTAKE, on: DAY, ...more })
+  expect((await box({ 'removal.removedOn': DAY })).status).toBe(303)
+  yard.setDay('2026-06-20')
+  const later = { on: '2026-06-20', colony: 'W-13', stand: '5' }
+  expect((await box({ ...later, 'removal.removedOn': '2026-06-20' })).status).toBe(422)
+  expect((await box({ ...later, 'removal.removedOn': DAY })).status, 'left standing for a week').toBe(303)
 })

@@ -1,7 +1,9 @@
 /** Removal sheets through the app: from the phone call to the colony, and who may see them. */
 import { beforeEach, describe, expect, test } from 'vitest'
+import { seenOn } from '../../../src/features/removal/hazards.ts'
 import { TICKED } from '../../../src/features/removal/item.ts'
 import { AS_TOLD } from '../../../src/features/removal/people.ts'
+import { EMPTY_SHEET } from '../../../src/records/removal-sheet.ts'
 import { PASSPHRASE } from '../../support/people.ts'
 import { wordsOf, type Yard, yardOn } from '../../support/yard-on.ts'
 import { PAPER, PHOTO } from './ready.ts'
@@ -250,6 +252,7 @@ describe('what is unmet', () => {
     expect(barred.status).toBe(422)
     expect(wordsOf(barred.text)).toContain('cannot be “go”. Not yet: gas pipe cleared')
     const own = await yard.post(`${path}/clear`, {
+      seen: seenOn(sheetOf(path) ?? EMPTY_SHEET),
       hazard: 'gas',
       'trade-gas.as': 'gas-fitter',
       'trade-gas.who': 'Ines',
@@ -259,6 +262,7 @@ describe('what is unmet', () => {
     expect(own.status).toBe(422)
     expect(wordsOf(own.text)).toContain('must be somebody of the licensed trade, not of the yard')
     const cleared = await yard.post(`${path}/clear`, {
+      seen: seenOn(sheetOf(path) ?? EMPTY_SHEET),
       hazard: 'gas',
       'trade-gas.as': 'gas-fitter',
       'trade-gas.who': 'Edda Brandt',

@@ -259,6 +259,24 @@ describe('what a phone must not send', () => {
     await post({ ...READY, decision: go }, { base: 1 })
     expect(kept()?.decision?.fell).toBeDefined()
   })
+  test('a “go” over a refusal, even where it is to stand over it', async () => {
+    await yard.session('operator')
+    await post(READY)
+    const { store } = yard.services
+    const refused = {
+      is: 'refuse' as const,
+      by: 'Ines',
+      on: DAY,
+      at: '10:02',
+      reason: 'Smell of gas.',
+      unmet: [],
+    }
+    const stamp = { savedAt: `${DAY}T10:02:00.000Z`, savedBy: 'Ines' }
+    store.removals.save(ID, 1, { ...READY, decision: refused }, stamp)
+    expect((await post({ ...READY, decision: go }, { base: 1 })).status).toBe(422)
+    expect((await post({ ...READY, decision: go }, { base: 1, over: true })).text).toContain('Smell of gas.')
+    expect(kept()?.decision?.is).toBe('refuse')
+  })
   test('a clearance of a clock that is ahead is of now', async () => {
     const s = cleared(gas, 'Edda Brandt')
     const ahead = s.check.clearances?.map((c) => ({ ...c, writtenAt: '2099-01-01T00:00:00.000Z' })) ?? []

@@ -51,7 +51,7 @@ describe('long pages from the thread', () => {
     yard.services.store.refresh(TODAY)
     const program = pathToFileURL(await built('src/node/reader/thread.ts', OUTPUT))
     reader = readerOf({ program, file, zone: 'UTC', report: (error) => bugs.push(error) })
-  }, 60_000)
+  })
   afterAll(async () => {
     await reader.close()
     yard.services.close()

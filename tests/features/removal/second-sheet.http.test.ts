@@ -1,0 +1,200 @@
+/** Two people at one job, and two sheets of one house: what one of them has said is not passed by unread. Invented. */
+import { beforeEach, describe, expect, test } from 'vitest'
+import { seenOn } from '../../../src/features/removal/hazards.ts'
+import { placeOf } from '../../../src/features/removal/place.ts'
+import type { Sheet } from '../../../src/records/removal-sheet.ts'
+import { wordsOf, type Yard, yardOn } from '../../support/yard-on.ts'
+import { but, DAY, PAPER, PHOTO, READY } from './ready.ts'
+
+const ID = '019e0000-0000-7000-8000-000000000009'
+const PATH = `/removals/${ID}`
+let yard: Yard
+beforeEach(async () => {
+  yard = await yardOn(DAY)
+  await yard.photos.keep(PHOTO)
+})
+const last = (id = ID) => yard.store.removals.get(id)?.last
+const sheet = (): Sheet => last()?.sheet ?? READY
+/** Written down by somebody, over whatever is there. */
+const saved = (s: Sheet, savedBy = 'Ines', id = ID): void => {
+  const stamp = { savedAt: `${DAY}T08:00:00.000Z`, savedBy }
+  expect(yard.store.removals.save(id, last(id)?.version ?? 0, s, stamp).ok).toBe(true)
+}
+
+/** The big form of a page as it stands. */
+async function form(path: string): Promise<Record<string, string[]>> {
+  const { text } = await yard.get(path)
+  const from = text.slice(text.indexOf('id="entry-form"'))
+  const typed: Record<string, string[]> = {}
+  for (const [tag] of from.slice(0, from.indexOf('</form>')).matchAll(/<input [^>]*>/g)) {
+    const at = (name: string): string | undefined => new RegExp(`\\b${name}="([^"]*)"`).exec(tag)?.[1]
+    const [name, type] = [at('name'), at('type')]
+    if (name === undefined || ((type === 'radio' || type === 'checkbox') && !/ checked/.test(tag))) continue
+    typed[name] = [...(typed[name] ?? []), at('value') ?? '']
+  }
+  return typed
+}
+
+const check = (typed: Record<string, string[]>, more: Record<string, string>) =>
+  yard.post(`${PATH}/check`, { ...typed, ...more })
+
+describe('a refusal', () => {
+  const refused: Sheet['decision'] = {
+    is: 'refuse',
+    by: 'Perpetua',
+    on: DAY,
+    at: '10:02',
+    reason: 'smell of gas by the porch',
+    unmet: [],
+    ...placeOf(READY),
+  }
+
+  test('is not overrun by a form that lay open', async () => {
+    saved(READY)
+    const open = await form(`${PATH}/check`)
+    saved({ ...READY, decision: refused }, 'Perpetua')
+    const answer = await check(open, { is: 'go', reason: 'The bees must go today.' })
+    expect(answer.status).toBe(422)
+    expect(wordsOf(answer.text)).toContain('Perpetua tapped “Refuse”, 2026-06-12 10:02: smell of gas')
+    expect(sheet().decision?.is).toBe('refuse')
+  })
+
+  test('takes a reason to go over, and stays on the page', async () => {
+    saved({ ...READY, decision: refused }, 'Perpetua')
+    expect((await check(await form(`${PATH}/check`), { is: 'go' })).status).toBe(422)
+    const over = { is: 'go', reason: 'The fitter was here: it was the bin.' }
+    expect((await check(await form(`${PATH}/check`), over)).status).toBe(303)
+    expect(wordsOf((await yard.get(PATH)).text)).toContain('Over a refusal. Perpetua tapped “Refuse”')
+    // Nor does it go off by “Wait”, and then “Go”.
+    expect((await check(await form(`${PATH}/check`), { is: 'wait' })).status).toBe(303)
+    expect((await check(await form(`${PATH}/check`), { is: 'go' })).status).toBe(422)
+    expect(sheet().decision?.over).toMatchObject({ by: 'Perpetua', reason: 'smell of gas by the porch' })
+  })
+
+  test('is not overrun by a phone either, and who refused may take it back', async () => {
+    const sync = (decision: Sheet['decision'], base: number) =>
+      yard.send('/removals/sync', { id: ID, base, over: false, sheet: { ...READY, decision } })
+    const go: Sheet['decision'] = { is: 'go', by: 'Ines', on: DAY, at: '08:00', unmet: [], ...placeOf(READY) }
+    saved(READY)
+    saved({ ...READY, decision: refused }, 'Perpetua')
+    saved({ ...READY, job: { ...READY.job, wayIn: 'Gate code 1234' }, decision: refused })
+    expect((await sync(go, 1)).status).toBe(422)
+    expect((await sync(go, 3)).text).toContain('is needed: Perpetua refused')
+    expect((await sync({ ...go, reason: 'The fitter was here.' }, 3)).status).toBe(200)
+    expect(sheet().decision?.over?.by).toBe('Perpetua')
+    saved({ ...READY, decision: { ...refused, by: 'Ines' } })
+    expect((await check(await form(`${PATH}/check`), { is: 'go' })).status).toBe(303)
+    expect(sheet().decision?.over).toBeUndefined()
+  })
+})
+
+describe('a clearance', () => {
+  const gas = but({ site: { ...READY.site, behind: ['gas', 'insulation'] } })
+  const clear = (seen: string, more: Record<string, string | string[]> = {}) =>
+    yard.post(`${PATH}/clear`, {
+      hazard: 'gas',
+      seen,
+      'trade-gas.as': 'gas-fitter',
+      'trade-gas.who': 'Edda Brandt',
+      'trade-gas.licence': '4711',
+      'trade-gas.on': DAY,
+      photos: PAPER,
+      ...more,
+    })
+
+  test('is of the wall and of what was found when its form was opened', async () => {
+    saved(gas)
+    const open = (await yard.get(PATH)).text.match(/name="seen" value="([^"]*)"/)?.[1] ?? ''
+    expect(open).toBe(seenOn(gas))
+    saved({ ...gas, site: { ...gas.site, where: 'north gable' } })
+    const moved = await clear(open)
+    expect(moved.status).toBe(422)
+    expect(wordsOf(moved.text)).toContain('another wall, or something else was found')
+    saved({ ...gas, site: { ...gas.site, hazards: ['asbestos'] } })
+    expect((await clear(open)).status).toBe(422)
+    expect((await clear('')).status, 'one that shows nothing').toBe(422)
+    saved(gas)
+    expect((await clear(open)).status).toBe(303)
+  })
+
+  test('takes the last photo, shows it, and takes none of another job', async () => {
+    saved(gas)
+    const better = 'b'.repeat(64)
+    await yard.photos.keep({ id: better, bytes: new Uint8Array([2]) })
+    const first = await clear(seenOn(gas), { 'trade-gas.who': 'Edda' })
+    expect(first.status).toBe(422)
+    expect(first.text).toContain(`src="/photos/${PAPER}"`)
+    expect((await clear(seenOn(gas), { photos: [PAPER, better] })).status).toBe(303)
+    expect(sheet().check.clearances).toMatchObject([{ photo: better }])
+    saved({ ...READY, job: { address: '9 Other Lane', photos: [PAPER] } }, 'Ines', ID.replace(/9$/, '8'))
+    saved(gas)
+    const other = await clear(seenOn(gas))
+    expect(wordsOf(other.text)).toContain('is of another job')
+  })
+})
+
+test('an ended sheet never says “Go”', async () => {
+  const decision: Sheet['decision'] = { is: 'go', by: 'Ines', on: DAY, unmet: [], ...placeOf(READY) }
+  saved({ ...READY, decision, ended: { on: DAY, why: 'They flew off.' } })
+  const { text } = await yard.get(PATH)
+  expect(text).not.toContain('<b>Go</b>')
+  expect(wordsOf(text)).toContain('It was go, decided by Ines, Fri 12 Jun, before the job ended')
+})
+
+describe('two sheets of one house', () => {
+  const OTHER = ID.replace(/9$/, '8')
+  /** The husband's call, looked at by somebody else: stopped for a gas pipe and somebody allergic. */
+  const theirs: Sheet = {
+    ...READY,
+    job: { name: 'Edgar Fairweather', address: '4 Invented row, Springfield' },
+    site: { ...READY.site, where: 'porch', behind: ['gas'], bystanders: ['allergic'] },
+    decision: { is: 'refuse', by: 'Bram', on: DAY, reason: 'Gas.', unmet: [], ...placeOf(READY) },
+  }
+  const go = async (more: string[] = []) => {
+    const open = await form(`${PATH}/check`)
+    return yard.post(`${PATH}/check`, { ...open, done: [...(open.done ?? []), ...more], is: 'go' })
+  }
+
+  test('what can kill on the one holds the other until it is looked for again', async () => {
+    saved(READY)
+    saved(theirs, 'Bram', OTHER)
+    const page = wordsOf((await yard.get(PATH)).text)
+    expect(page).toMatch(/Another sheet of this house: Edgar Fairweather .*gas pipe, somebody allergic/)
+    const barred = await go()
+    expect(barred.status).toBe(422)
+    expect(wordsOf(barred.text)).toContain('what another sheet of this house says')
+    expect((await go(['not-here:gas'])).status, 'one of two').toBe(422)
+    expect((await go(['not-here:allergic'])).status, 'both by now').toBe(303)
+    const { text } = await yard.get(PATH)
+    expect(wordsOf(text)).toContain('not here: gas pipe, not here: somebody allergic')
+  })
+
+  test('what comes onto it afterwards takes the “go” away; on the next day it is asked again', async () => {
+    saved(READY)
+    expect((await go()).status).toBe(303)
+    saved(theirs, 'Bram', OTHER)
+    const version = String(last()?.version)
+    const opened = await yard.post(`${PATH}/work`, { version, outdoorC: '75', now: 'openedAt' })
+    expect(opened.status).toBe(422)
+    expect(wordsOf((await yard.get('/removals')).text)).toContain('No go any more')
+    expect((await go(['not-here:gas', 'not-here:allergic'])).status).toBe(303)
+    yard.setDay('2026-06-13')
+    expect((await form(`${PATH}/check`)).done).toBeUndefined()
+  })
+
+  test('it comes with a phone that knew nothing of it: kept, and no “go” any more', async () => {
+    saved(theirs, 'Bram', OTHER)
+    const decision: Sheet['decision'] = { is: 'go', by: 'Ines', on: DAY, unmet: [], ...placeOf(READY) }
+    const sent = { id: ID, base: 0, over: false, sheet: { ...READY, decision } }
+    expect((await yard.send('/removals/sync', sent)).status).toBe(200)
+    expect(sheet().decision?.fell).toBeDefined()
+  })
+
+  test('another house, a job that is done and a sheet with nothing grave nag nobody', async () => {
+    saved(READY)
+    saved({ ...theirs, job: { address: '44 Invented Row' } }, 'Bram', OTHER)
+    saved({ ...READY, job: { ...READY.job, name: 'Edgar' } }, 'Bram', ID.replace(/9$/, '7'))
+    expect((await yard.get(PATH)).text).not.toContain('Another sheet of this house')
+    expect((await go()).status).toBe(303)
+  })
+})
