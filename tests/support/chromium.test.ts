@@ -81,7 +81,11 @@ describe('making sure of a Chromium', () => {
       },
     })
     expect(ensureChromium(m)).toBe('/usr/bin/chromium')
-    expect(ran).toEqual(['apt-get update', 'apt-get install -y chromium'])
+    expect(ran).toEqual([
+      'apt-get update',
+      'apt-get install -y chromium',
+      'apt-get install -y chromium-headless-shell',
+    ])
   })
 
   it('gives the exact command when apt is there but we are not root', () => {

@@ -90,6 +90,11 @@ function installWithApt(machine: Machine): void {
       `Installing Chromium failed (${error instanceof Error ? error.message : error}). Run:\n\n    apt-get update && apt-get install -y chromium\n`,
     )
   }
+  try {
+    machine.run('apt-get', ['install', '-y', WINDOWLESS])
+  } catch {
+    // Older releases have no such package: the journeys are slower with the whole browser alone, and prove the same.
+  }
 }
 
 function runnable(file: string): boolean {
