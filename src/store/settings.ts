@@ -88,7 +88,7 @@ export const SETTINGS = {
   /** Names merged and colonies closed many at once, the latest last. */
   tidied: define<Tidied[]>(z.array(tidied), []),
   /** When the book was last put back to a backup: UTC, ISO. */
-  setBack: define<string | null>(z.nullable(z.iso.datetime()), null),
+  setBack: define<string | null>(z.nullable(z.iso.datetime('must be a moment in UTC')), null),
   /** What a colony, a queen, a frame, an opening and a day are worth here, where it is not the default. */
   costs: define<z.infer<typeof costs>>(costs, {}),
   supplies: define<z.infer<typeof supplies>>(supplies, {}),
