@@ -147,7 +147,10 @@ export function clearanceProblems(
         : early
           ? wrong('on', `is before the call (${s.job.calledOn}): wires and gas are cleared for this job`)
           : daysBetween(c.on, today) > GOOD_DAYS[c.hazard]
-            ? wrong('on', `is more than ${GOOD_DAYS[c.hazard]} days ago: ask the trade again`)
+            ? wrong(
+                'on',
+                `is more than ${GOOD_DAYS[c.hazard] === 1 ? 'a day' : `${GOOD_DAYS[c.hazard]} days`} ago: ask the trade again`,
+              )
             : null,
     SURVEYED.includes(c.hazard) && c.ofHere !== true
       ? wrong('ofHere', 'is not tapped: a survey is often of another wall or roof')

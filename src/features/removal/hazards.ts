@@ -182,7 +182,7 @@ export function tradeFacts(s: Sheet, hazard: TradeHazard, today: string): Facts 
   if (daysBetween(cleared.on, today) > good)
     return {
       state: 'unmet',
-      why: `${told(hazard)} What ${cleared.who} cleared on ${cleared.on} is more than ${good} days ago: ask again.`,
+      why: `${told(hazard)} What ${cleared.who} cleared on ${cleared.on} is more than ${good === 1 ? 'a day' : `${good} days`} ago: ask again.`,
     }
   const paper = cleared.photo === undefined ? 'their paper was not photographed' : 'photo kept'
   return {

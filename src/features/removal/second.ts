@@ -17,11 +17,15 @@ export interface Known {
   accounts: readonly string[]
   /** Accounts that can sign in. */
   open: readonly string[]
+  /** Who is at another job today that is not done, and where. */
+  elsewhere: ReadonlyMap<string, string>
 }
 
 /** Nobody holds the ladder, nobody is within call, nobody knows what to do about a sting: no name invented at the wall stands for that. */
 const TAKES_ACCOUNT: readonly ItemId[] = ['not-alone', 'ladder-person', 'sting-plan']
 export const takesAccount = (item: string): boolean => (TAKES_ACCOUNT as readonly string[]).includes(item)
+/** Whoever signs for these stays and watches: at one place. */
+export const STAYS: readonly string[] = ['not-alone', 'ladder-person'] satisfies ItemId[]
 
 /** Whether it counts: confirmed by the account's own passphrase, or drawn by somebody who can be asked. */
 export const isSigned = (x: SecondName): boolean =>
@@ -56,6 +60,8 @@ function whoIsWrong(x: Signing, s: Sheet, known: Known): string | null {
     return 'must be somebody of the crew: the customer and theirs do not answer for it'
   if (known.first.some((name) => isSame(x.by, name, has)))
     return 'must be a second person, not who writes this or decided'
+  const at = STAYS.includes(x.item) ? known.elsewhere.get(x.by) : undefined
+  if (at !== undefined) return `is at ${at} today: whoever stays here can be at one job`
   if (has) return known.open.includes(x.by) ? null : 'must be somebody whose account here can sign in'
   if (known.accounts.some((name) => sameName(name, x.by)))
     return 'has an account here: tap the name; it is confirmed with their own passphrase, not drawn'

@@ -9,10 +9,10 @@ import {
   withPhotos,
 } from '../../app/index.ts'
 import type { FieldProblem, Typed } from '../../forms/index.ts'
-import { photosOfSheet, type Sheet } from '../../records/index.ts'
+import { photosOfSheet, type Sheet, sheetName } from '../../records/index.ts'
 import type { SavedSheet } from '../../store/index.ts'
 import { timeIn } from '../../time-of-day.ts'
-import type { Known } from './second.ts'
+import { type Known, STAYS } from './second.ts'
 import { sheetIn } from './view.ts'
 
 export type Saved = SavedSheet & { id: string; path: string }
@@ -47,7 +47,21 @@ export function knownAt(c: AppContext, deps: PageDeps, s: Sheet, saved: SavedShe
     ],
     accounts: [signedIn(c), ...accounts.map((a) => a.name)],
     open: accounts.filter((a) => a.open).map((a) => a.name),
+    elsewhere: new Map(
+      deps.store.removals
+        .list()
+        .filter((v) => v.id !== c.req.param('id'))
+        .flatMap(({ sheet }) => whoIsAt(sheet, c.var.frame.today).map((name) => [name, sheetName(sheet)])),
+    ),
   }
+}
+
+/** Who leads there, and who stays and watches, until the bees are boxed. */
+function whoIsAt({ check, decision, work, ended }: Sheet, today: string): string[] {
+  if (work.boxedAt !== undefined || ended !== undefined) return []
+  const stay = check.seconds?.filter((x) => x.on === today && STAYS.includes(x.item)).map((x) => x.by) ?? []
+  const goes = decision?.is === 'go' && decision.on === today && decision.fell === undefined
+  return goes ? [...stay, decision.by] : stay
 }
 
 /** A photo that stands on another sheet is no paper for this one. */

@@ -27,7 +27,7 @@ export const ClearForm = ({ hazard, frame, path, form, place, seen }: ClearProps
   return (
     <Small
       id={`${id}-cleared`}
-      summary={`The trade has cleared it: ${HAZARD_WORDS[hazard].toLowerCase()}`}
+      summary={`Write down who cleared it: ${HAZARD_WORDS[hazard].toLowerCase()}`}
       action={`${path}/clear`}
       hidden={[
         ['hazard', hazard],
@@ -60,7 +60,7 @@ export const ClearForm = ({ hazard, frame, path, form, place, seen }: ClearProps
 export const SecondLink = ({ item, path }: { item: string; path: string }) => (
   <p>
     <a class="tall" href={`${path}/second?item=${item}`}>
-      A second person signs for it
+      Have a second person sign for it
     </a>
   </p>
 )

@@ -54,7 +54,7 @@ export function removalSync(deps: PageDeps): Hono<Env> {
     if (clashes.length > 0 && !own && !over)
       return refuse(`${last.savedBy} saved something else meanwhile: ${clashes.map(wordsOf).join(', ')}`)
     const before = last?.sheet ?? EMPTY_SHEET
-    const merged = withKept(before, both)
+    const merged = withKept(before, both, known)
     const gone = goneUnsaid(before, merged, c.var.frame.today)
     if (gone.length > 0)
       return refuse(`takes off what no trade has cleared, or without saying why: ${gone.join(', ')}`)

@@ -115,7 +115,7 @@ const Seconds = ({ items, path }: { items: readonly Item[]; path: string }) => {
   const able = items.filter((i) => i.weight === 'second')
   return able.length === 0 ? null : (
     <details>
-      <summary>Something cannot be met: a second person signs for it</summary>
+      <summary>Something cannot be met: have a second person sign for it</summary>
       <ul class="unmet">
         {able.map((i) => (
           <li>

@@ -57,7 +57,7 @@ describe('the same person under another name', () => {
   ])('%s is %s', (a, b) => {
     expect(sameName(a, b)).toBe(true)
     // By hand, one is not the other's second person.
-    const people = { first: [b], yard: [b], accounts: [b], open: [b] }
+    const people = { first: [b], yard: [b], accounts: [b], open: [b], elsewhere: new Map() }
     const byHand = { item: 'heat', by: a, why: 'seen' as const, path: DRAWN, phone: '555 0177' }
     if (a !== b) expect(secondProblems(byHand, READY, people)).toMatchObject([{ field: 'by' }])
   })
@@ -66,6 +66,17 @@ describe('the same person under another name', () => {
     expect(sameName('Ann', 'Anna')).toBe(false)
     expect(sameName('...', 'Ines')).toBe(false)
   })
+})
+
+test('whoever stays and watches is at one job', () => {
+  const stays = { item: 'not-alone', by: 'Bram', why: 'seen' as const, account: true as const }
+  expect(secondProblems(stays, READY, YARD)).toEqual([])
+  const busy = { ...YARD, elsewhere: new Map([['Bram', 'Mrs Umber']]) }
+  expect(secondProblems(stays, READY, busy)).toMatchObject([
+    { field: 'by', message: expect.stringContaining('is at Mrs Umber today') },
+  ])
+  // Who has looked at something can have done so on the way.
+  expect(secondProblems({ ...stays, item: 'heat' }, READY, busy)).toEqual([])
 })
 
 describe('an old paper', () => {

@@ -20,7 +20,10 @@ beforeEach(async () => {
   yard.services.store.settings.set('yardName', 'Quarry yard')
 })
 
-const post = async (sheet: Sheet, { base = 0, over = false, as = 'beekeeper' as const, id = ID } = {}) => {
+const post = async (
+  sheet: Sheet,
+  { base = 0, over = false, as = 'beekeeper' as 'beekeeper' | 'operator', id = ID } = {},
+) => {
   const answer = await yard.ask(as, '/removals/sync', {
     method: 'POST',
     headers: { 'Content-Type': 'application/json' },
@@ -66,6 +69,20 @@ const KIT = {
 const gas = but({ site: { ...READY.site, behind: ['gas', 'insulation'] } })
 
 describe('nothing gets in by the queue or by hand that no form would take', () => {
+  test('what somebody else says is not known stays so over a phone that had not read it', async () => {
+    const fierce = (africanized: 'no' | 'unknown'): Sheet => but({ site: { ...READY.site, africanized } })
+    const { africanized: _, ...unsaid } = READY.site
+    await post(but({ site: unsaid }))
+    await post(fierce('unknown'), { base: 1, as: 'operator' })
+    expect((await post(fierce('no'), { base: 1, over: true })).status).toBe(200)
+    expect(kept()?.site.africanized).toBe('unknown')
+    // Whoever has read it may have asked meanwhile.
+    expect(
+      await post(fierce('no'), { base: yard.services.store.removals.get(ID)?.last.version ?? 0 }),
+    ).toMatchObject({ status: 200 })
+    expect(kept()?.site.africanized).toBe('no')
+  })
+
   test('a “go” with nothing unmet is taken, again as often as it comes', async () => {
     expect((await post({ ...READY, decision: go })).status).toBe(200)
     expect((await post({ ...READY, decision: go })).text).toContain('"version":1')
