@@ -26,19 +26,21 @@ const FOUND = new Set([
   'work.photos',
 ])
 
-/** What is so on one day only: of two days the later one stands whole, and nothing of yesterday gets today's date. */
+/** What is so on one day, or at one hour, only: the later one stands whole, and nothing of yesterday gets today's date. */
 const OF_A_DAY = [
-  { part: 'check', day: 'doneOn', goes: ['done', 'doneAt', 'tickedAt', 'wires'] },
+  { part: 'check', day: 'doneOn', hour: 'tickedAt', goes: ['done', 'doneAt', 'tickedAt', 'wires'] },
   { part: 'check', day: 'on', goes: ['hours', 'hottestC', 'from', 'until'] },
   { part: 'work', day: 'on', goes: ['outdoorC', 'water'] },
 ] as const
 
-/** Both sides of a part; what one of them says of an earlier day than the other, as if it had said nothing. */
+/** Both sides of a part; what one of them says of an earlier day or hour than the other, as if it had said nothing. */
 function ofOneDay(part: string, b: Tree, mine: Tree, theirs: Tree): [Tree, Tree] {
   let [m, t] = [mine, theirs]
-  for (const { day, goes } of OF_A_DAY.filter((x) => x.part === part)) {
-    const [ofMine, ofTheirs] = [m[day], t[day]]
-    if (typeof ofMine !== 'string' || typeof ofTheirs !== 'string' || ofMine === ofTheirs) continue
+  for (const { day, goes, ...rest } of OF_A_DAY.filter((x) => x.part === part)) {
+    if (typeof m[day] !== 'string' || typeof t[day] !== 'string') continue
+    const hour = 'hour' in rest ? rest.hour : day
+    const [ofMine, ofTheirs] = [m, t].map((x) => `${x[day]} ${x[hour] ?? ''}`) as [string, string]
+    if (ofMine === ofTheirs) continue
     const before = Object.fromEntries([day, ...goes].map((key) => [key, b[key]]))
     if (ofMine < ofTheirs) m = { ...m, ...before }
     else t = { ...t, ...before }

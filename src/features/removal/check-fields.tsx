@@ -21,6 +21,7 @@ export const CheckFields = (p: PartFieldsProps) => {
       <Fields {...p} of={PART_FIELDS.check} show={[cut ? ['hottestC', 'cutMm'] : 'hottestC']} />
       {cut ? <Fields {...p} of={PART_FIELDS.check} show={['vacuum']} /> : null}
       <input type="hidden" name="shownOn" value={p.frame.today} />
+      <input type="hidden" name="shownAt" value={one(p.form.typed, 'shownAt')} />
       {isShort(p.sheet) ? <Fields {...p} of={TEMPERED} show={['temper', 'africanized']} /> : null}
       <Fields {...p} of={PART_FIELDS.check} show={['wires']} />
       <Checklist {...p} />

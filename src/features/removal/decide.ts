@@ -88,6 +88,8 @@ const ownSecond = (s: Sheet, by: string): SecondName | undefined =>
 export const goStands = (s: Sheet, r: Reckoning, today: string): boolean =>
   s.decision?.is === 'go' &&
   s.ended === undefined &&
+  s.job.bees !== 'wasps' &&
+  s.job.bees !== 'unsure' &&
   s.decision.fell === undefined &&
   s.decision.on === today &&
   samePlace(s.decision, placeOf(s)) &&
@@ -116,7 +118,12 @@ export function clearanceProblems(
   const early = EARLIEST_AT_CALL.includes(c.hazard) && s.job.calledOn !== undefined && c.on < s.job.calledOn
   const found = s.site.noted?.findLast((n) => n.what === c.hazard && n.is === 'found')?.on
   // One person, one number and one photo are not the licence of every trade.
-  const others = (s.check.clearances ?? []).filter((x) => x.as !== undefined && x.as !== c.as)
+  const others = (s.check.clearances ?? []).filter(
+    (x) => x.as !== undefined && (x.as !== c.as || isLine(x.hazard) !== isLine(c.hazard)),
+  )
+  const ofTheJob = [s.job, s.site, s.work].some(
+    ({ photos }) => c.photo !== undefined && photos?.includes(c.photo),
+  )
   const taken = others.some(
     (x) => (x.photo !== undefined && x.photo === c.photo) || (number && x.licence === c.licence),
   )
@@ -139,6 +146,7 @@ export function clearanceProblems(
           'licence',
           `must be the number of their licence, ticket or report: four digits or more${WITHOUT_NUMBER.includes(c.as ?? 'supplier') ? ', or a photo of their paper' : ''}`,
         ),
+    ofTheJob ? wrong('photos', 'is a picture of this job: take one of the paper, the tag or the test') : null,
     isShown(c) ? null : wrong('photos', 'is missing: their paper, the tag on the line, or the test result'),
     c.on > today
       ? wrong('on', 'is in the future: what is planned clears nothing')
@@ -160,6 +168,14 @@ export function clearanceProblems(
       : null,
   ].filter((p) => p !== null)
 }
+
+/** What one supplier is of: who has shut the gas has not made wires dead. */
+const isLine = (hazard: TradeHazard): 'electricity' | 'gas' | null =>
+  hazard === 'gas'
+    ? 'gas'
+    : ['electric', 'electric-in-cut', 'near-wires'].includes(hazard)
+      ? 'electricity'
+      : null
 
 const EARLIEST_AT_CALL: readonly TradeHazard[] = ['electric', 'electric-in-cut', 'gas', 'near-wires']
 /** Papers of these are older than the job, and of a whole house or of a part of it. */

@@ -1,5 +1,5 @@
 /** One part of a sheet as it was typed, held to what was there before, and saved. */
-import type { AppContext, PageDeps } from '../../app/index.ts'
+import { type AppContext, type PageDeps, signedIn } from '../../app/index.ts'
 import { type FieldProblem, fieldsIn, one, type Typed } from '../../forms/index.ts'
 import {
   beginsIn,
@@ -11,7 +11,7 @@ import {
   WHY_GONE,
   withoutGo,
 } from '../../records/index.ts'
-import { timeIn } from '../../time-of-day.ts'
+import { isTime, timeIn } from '../../time-of-day.ts'
 import { unmetWords } from './decide.ts'
 import { decide } from './decide-form.ts'
 import { THAT_DAY, WITHOUT_GO_FIELDS } from './fields.ts'
@@ -20,9 +20,10 @@ import { goneField, goneFrom, stays, type Whys, whyFits, withNoted } from './gra
 import { TICKED } from './item.ts'
 import { notAsked } from './people.ts'
 import { ASKED, placeOf, samePlace, stamped } from './place.ts'
-import { momentNow, type Saved, stampOf } from './sheet-handlers.ts'
+import { momentNow, type Saved, stampOf, staysBy } from './sheet-handlers.ts'
 import { showSheet } from './show.tsx'
 import { isShort, type Part } from './stage.ts'
+import { isTooOld } from './ticked-when.ts'
 import { clashOf, reckoningOf, startOf, stoodOn, wentAhead } from './view.ts'
 import { GRAVE_WORDS } from './words.ts'
 
@@ -57,7 +58,7 @@ export function savePart(
   came: Typed,
   ofPhotos: FieldProblem[],
 ): Response | Promise<Response> {
-  const { typed, opens } = withNow(c, deps, came)
+  const { typed, opens } = withNow(c, deps, part === 'check' ? seenLately(c, deps, came) : came)
   const { last } = saved
   const shown = deps.store.removals.version(saved.id, Number(one(typed, 'version')))?.sheet
   if (shown === undefined) return unknownForm(c, deps, saved, part, typed)
@@ -76,7 +77,9 @@ export function savePart(
   ]
   if (problems.length > 0) return showSheet(c, deps, saved, { part, typed, problems })
   const clash = clashOf(c, deps, part, saved, Number(one(typed, 'version')), sheet)
-  if (clash !== null) return showSheet(c, deps, saved, { part, typed, clash })
+  // What somebody took off meanwhile is not ticked again by a form that did not know.
+  const untapped = part === 'check' ? { done: [], wires: [] } : {}
+  if (clash !== null) return showSheet(c, deps, saved, { part, typed: { ...typed, ...untapped }, clash })
 
   const barred = opens ? barredFrom(c, deps, sheet) : null
   // Not opened, but how hot it is stays: a second person signs for exactly that.
@@ -119,6 +122,13 @@ const both = (read: ReturnType<typeof sheetTyped>, more: typeof read): typeof re
   sheet: more.sheet,
   problems: [...read.problems, ...more.problems],
 })
+
+/** A form that lay open for hours: what was tapped in it was tapped in the kitchen. It comes back to be tapped again. */
+function seenLately(c: AppContext, deps: PageDeps, typed: Typed): Typed {
+  const at = one(typed, 'shownAt')
+  if (!isTime(at) || !isTooOld(at, timeIn(c.var.frame.zone, deps.clock()))) return typed
+  return { ...typed, done: [], wires: [], shownAt: [] }
+}
 
 /** What was ticked, and the day and place it is of: a form that lay open over night, or for another house, says nothing. */
 function tickedNow(
@@ -232,6 +242,9 @@ function again(
 function barredFrom(c: AppContext, deps: PageDeps, sheet: Sheet): string | null {
   const { goes, start } = startOf(c, deps, sheet)
   if (!goes) return 'waits for “go”: decided today, with nothing on the list that holds it'
+  const { today } = c.var.frame
+  if (staysBy(sheet, today).includes(signedIn(c)))
+    return 'waits for somebody else: you signed that you stay and watch, and that takes two'
   return start.state === 'met' || start.state === 'signed' ? null : `waits. ${start.why}`
 }
 

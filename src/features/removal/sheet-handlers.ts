@@ -57,11 +57,25 @@ export function knownAt(c: AppContext, deps: PageDeps, s: Sheet, saved: SavedShe
 }
 
 /** Who leads there, and who stays and watches, until the bees are boxed. */
-function whoIsAt({ check, decision, work, ended }: Sheet, today: string): string[] {
-  if (work.boxedAt !== undefined || ended !== undefined) return []
-  const stay = check.seconds?.filter((x) => x.on === today && STAYS.includes(x.item)).map((x) => x.by) ?? []
+function whoIsAt(sheet: Sheet, today: string): string[] {
+  const { decision } = sheet
+  const stay = staysBy(sheet, today)
   const goes = decision?.is === 'go' && decision.on === today && decision.fell === undefined
-  return goes ? [...stay, decision.by] : stay
+  return goes && !isDone(sheet) ? [...stay, decision.by] : stay
+}
+
+const isDone = ({ work, ended }: Sheet): boolean => work.boxedAt !== undefined || ended !== undefined
+
+/** Who signed that they stay there and watch, until the bees are boxed. */
+export const staysBy = (sheet: Sheet, today: string): string[] =>
+  isDone(sheet)
+    ? []
+    : (sheet.check.seconds ?? []).filter((x) => x.on === today && STAYS.includes(x.item)).map((x) => x.by)
+
+/** The job at which somebody stays and watches today; undefined where at none but this. */
+export const staysElsewhere = (deps: PageDeps, id: string, by: string, today: string): string | undefined => {
+  const at = deps.store.removals.list().find((v) => v.id !== id && staysBy(v.sheet, today).includes(by))
+  return at === undefined ? undefined : sheetName(at.sheet)
 }
 
 /** A photo that stands on another sheet is no paper for this one. */

@@ -62,7 +62,12 @@ export function showSheet(
     isOver(stage) || (stage === 'worked' && !stopped) || (opened && !stopped && !beganWithoutGo(sheet))
   const version = [String(saved.last.version)]
   const form = {
-    typed: { ...(typed ?? filled(c, deps, part, sheet)), version: versionOf(typed, clash, version) },
+    typed: {
+      ...(typed ?? filled(c, deps, part, sheet)),
+      version: versionOf(typed, clash, version),
+      // What is tapped in a form that came back was seen when it was first shown.
+      shownAt: [(clash === undefined && typed?.shownAt?.[0]) || timeIn(frame.zone, deps.clock())],
+    },
     problems,
   }
   return page(

@@ -49,6 +49,8 @@ export function sentProblems(
     if (!isSignable(x.item, reckoned(x.on))) said.push(`${about}: no second person can sign for that`)
   }
   // What will be so tomorrow, nobody has seen.
+  if (Object.values(sent.site.lookedAt ?? {}).some((at) => at?.on !== undefined && at.on > today))
+    said.push('What was looked at is of a day that has not come: mend the phone’s clock')
   if (sent.check.doneOn !== undefined && sent.check.doneOn > today)
     said.push('What was ticked is of a day that has not come')
   if (sent.decision !== undefined && key(sent.decision) !== key(known.decision)) {
@@ -148,8 +150,18 @@ export function withKept(last: Sheet, merged: Sheet, base: Sheet): Sheet {
   }
 }
 
-/** A clearance names no hazard as known that is not on the sheet: what a phone sends proves nothing beyond that. */
-export function honest(s: Sheet, now: string): Sheet {
+/**
+ * A clearance names no hazard as known that is not on the sheet, and nothing is of an hour that has not come: what a phone sends proves
+ * nothing beyond that. `on`, `at`: now, in the yard's time.
+ */
+export function honest(sheet: Sheet, now: string, { on, at }: { on: string; at: string }): Sheet {
+  const { check, decision: d } = sheet
+  const ahead = check.doneOn === on && check.tickedAt !== undefined && check.tickedAt > at
+  const s: Sheet = {
+    ...sheet,
+    ...(ahead ? { check: { ...check, tickedAt: at } } : {}),
+    ...(d?.on === on && d.at !== undefined && d.at > at ? { decision: { ...d, at } } : {}),
+  }
   if (s.check.clearances === undefined) return s
   const found = hazardsFound(s)
   const clearances = s.check.clearances.map((c) => ({

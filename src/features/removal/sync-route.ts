@@ -50,7 +50,9 @@ export function removalSync(deps: PageDeps): Hono<Env> {
     const decided = clashes.includes('decision') ? last?.sheet.decision : undefined
     const own =
       last === undefined ||
-      (last.savedBy === signedIn(c) && (decided === undefined || decided.by === signedIn(c)))
+      (last.savedBy === signedIn(c) &&
+        (decided === undefined ||
+          (decided.by === signedIn(c) && isLater(parsed.data.sheet.decision, decided))))
     if (clashes.length > 0 && !own && !over)
       return refuse(`${last.savedBy} saved something else meanwhile: ${clashes.map(wordsOf).join(', ')}`)
     const before = last?.sheet ?? EMPTY_SHEET
@@ -67,7 +69,11 @@ export function removalSync(deps: PageDeps): Hono<Env> {
       asSeenHere(c, deps, {
         id,
         known,
-        merged: honest(fallenNow(c, deps, noticed(before, merged), id), deps.clock().toISOString()),
+        merged: honest(
+          fallenNow(c, deps, noticed(before, merged), id),
+          deps.clock().toISOString(),
+          momentNow(c, deps),
+        ),
         found,
       }),
       stamp,
@@ -93,6 +99,10 @@ export function removalSync(deps: PageDeps): Hono<Env> {
   })
   return app
 }
+
+/** Of two decisions of one person the later one is meant: a “go” of eight takes back no refusal of half past nine. */
+const isLater = (mine: Sheet['decision'], theirs: Sheet['decision']): boolean =>
+  `${mine?.on} ${mine?.at ?? ''}` > `${theirs?.on} ${theirs?.at ?? ''}`
 
 /** Photos of papers that are named and not here: a phone sends them before the sheet. */
 async function absentOf(deps: PageDeps, { check }: Sheet): Promise<Set<string>> {

@@ -42,10 +42,10 @@ const idIn = (c: AppContext): string | undefined => c.req.param('id')
 
 /** Other sheets of the same house, as far as they are known here. */
 export function othersOf(c: AppContext, deps: PageDeps, sheet: Sheet, id: string | undefined): OtherSheet[] {
-  if (id === undefined || sheet.job.address === undefined) return []
+  if (id === undefined) return []
   const all = known.get(c) ?? deps.store.removals.list()
   known.set(c, all)
-  return otherSheetsOf(id, sheet, all)
+  return otherSheetsOf(id, sheet, all, c.var.frame.today)
 }
 /** Read once for a page: it holds every sheet against all of them, and while it is made only its own is written. */
 const known = new WeakMap<AppContext, ReturnType<PageDeps['store']['removals']['list']>>()
