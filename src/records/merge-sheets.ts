@@ -15,9 +15,10 @@ type Tree = Record<string, unknown>
 
 const PARTS = ['job', 'site', 'agreement', 'check', 'work'] as const
 /** Said at different times by different people: both are kept. */
-const ADDING_UP = new Set(['check.clearances', 'check.seconds', 'site.noted', 'callBacks'])
-/** Ticked lists of what is there: one's additions and the other's, less what either took off. */
+const ADDING_UP = new Set(['check.clearances', 'site.noted', 'callBacks'])
+/** Lists of what is there, or signed for: one's additions and the other's, less what either took off. */
 const FOUND = new Set([
+  'check.seconds',
   'site.behind',
   'site.hazards',
   'site.bystanders',
@@ -121,10 +122,11 @@ function agreed(b: unknown, m: unknown, t: unknown): Tree {
 }
 
 function found(b: unknown, m: unknown, t: unknown): unknown[] {
+  const [ofMine, ofTheirs] = [m, t].map((x) => new Set(list(x).map(key))) as [Set<string>, Set<string>]
   const gone = new Set(
     list(b)
-      .filter((x) => !list(m).includes(x) || !list(t).includes(x))
-      .map(key),
+      .map(key)
+      .filter((k) => !ofMine.has(k) || !ofTheirs.has(k)),
   )
   return union(t, m).filter((x) => !gone.has(key(x)))
 }

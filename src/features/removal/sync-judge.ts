@@ -1,9 +1,11 @@
 /** A sheet that a phone or a program sends is held to what the pages hold it to: nothing gets in that no form would take. */
 import type { AppContext, PageDeps } from '../../app/index.ts'
 import { signedIn } from '../../app/index.ts'
+import { dayIn } from '../../days.ts'
 import type { Problem } from '../../journal/index.ts'
-import { beginsIn, type Grave, type Sheet } from '../../records/index.ts'
+import { beginsIn, type Decision, type Grave, type Sheet } from '../../records/index.ts'
 import type { SavedSheet } from '../../store/index.ts'
+import { timeIn } from '../../time-of-day.ts'
 import { beforeCut, type Reckoning } from './before-cut.ts'
 import { clearanceProblems, decisionProblems, refusedBefore } from './decide.ts'
 import { goneFrom, stays, whyFits } from './grave.ts'
@@ -134,12 +136,12 @@ export function withKept(last: Sheet, merged: Sheet, base: Sheet): Sheet {
   const why = last.work.withoutGo ?? merged.work.withoutGo
   const near = last.site.nearWires === true || merged.site.nearWires === true || merged.check.wires === 'near'
   const unread = last.site.africanized === 'unknown' && base.site.africanized !== 'unknown'
-  const { decision: d } = merged
+  const d = merged.decision ?? last.decision
   const over =
     d === undefined || key(d) === key(last.decision) ? undefined : refusedBefore(last.decision, d.by)
   return {
     ...merged,
-    ...(d === undefined || over === undefined ? {} : { decision: { ...d, over } }),
+    ...(d === undefined ? {} : { decision: over === undefined ? d : { ...d, over } }),
     site: {
       ...merged.site,
       ...(unread && merged.site.africanized === 'no' ? { africanized: 'unknown' as const } : {}),
@@ -176,7 +178,16 @@ export function honest(sheet: Sheet, now: string, { on, at }: { on: string; at: 
 /** A “go” that does not stand over what both sides know, or another sheet of the house, fell: it does not come back when something else is cleared. */
 export function fallenNow(c: AppContext, deps: PageDeps, s: Sheet, id: string): Sheet {
   const { decision: d } = s
-  if (d?.is !== 'go' || d.fell !== undefined || stoodOn(c, deps, s, d.on, id)) return s
+  if (d?.is !== 'go' || d.fell !== undefined) return s
+  if (stoodOn(c, deps, s, d.on, id) && !isOfBefore(d, deps, c.var.frame.zone)) return s
   const { writtenAt: _, ...fell } = momentNow(c, deps)
   return { ...s, decision: { ...d, fell } }
+}
+
+/** Decided before the book went back to a backup: what was found in between is not in it. */
+function isOfBefore({ on, at = '' }: Decision, deps: PageDeps, zone: string): boolean {
+  const back = deps.store.settings.get('setBack')
+  if (back === null) return false
+  const then = new Date(back)
+  return `${on} ${at}` < `${dayIn(zone, then)} ${timeIn(zone, then)}`
 }

@@ -56,7 +56,7 @@ export function removalSync(deps: PageDeps): Hono<Env> {
     if (clashes.length > 0 && !own && !over)
       return refuse(`${last.savedBy} saved something else meanwhile: ${clashes.map(wordsOf).join(', ')}`)
     const before = last?.sheet ?? EMPTY_SHEET
-    const merged = withKept(before, both, known)
+    const merged = withKept(before, clashes.length === 0 ? both : undecided(both, momentNow(c, deps)), known)
     const gone = goneUnsaid(before, merged, c.var.frame.today)
     if (gone.length > 0)
       return refuse(`takes off what no trade has cleared, or without saying why: ${gone.join(', ')}`)
@@ -98,6 +98,13 @@ export function removalSync(deps: PageDeps): Hono<Env> {
     }
   })
   return app
+}
+
+/** Whichever of two answers stands, no “go” was decided over both: it is decided anew, by whoever reads them. */
+function undecided(s: Sheet, { by, on, at }: ReturnType<typeof momentNow>): Sheet {
+  const { decision, work } = s
+  const standing = decision?.is === 'go' && decision.fell === undefined && work.openedAt === undefined
+  return standing ? { ...s, decision: { ...decision, fell: { by, on, at } } } : s
 }
 
 /** Of two decisions of one person the later one is meant: a “go” of eight takes back no refusal of half past nine. */
