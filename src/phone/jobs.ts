@@ -3,7 +3,7 @@
  * Saving hands the sheet to `kept`; it counts only when it is on the disk, which is the caller's business.
  */
 import { problemsOf } from '../journal/index.ts'
-import { sheet as sheetSchema } from '../records/index.ts'
+import { type Sheet, sheet as sheetSchema } from '../records/index.ts'
 import { refused } from '../result.ts'
 import { canonical, type Jobs, type SheetVersion } from '../store/index.ts'
 import type { KeptSheet } from './database.ts'
@@ -29,13 +29,41 @@ interface Known {
 /** What stands of a kept sheet: what was written here, else what the server said. */
 function knownOf({ id, theirs, mine }: KeptSheet): Known | null {
   if (mine !== null) {
-    const { base, sheet, keptAt, owner } = mine
+    const { base, keptAt, owner } = mine
+    const sheet = theirs !== null && theirs.version > base ? overTheirs(mine.sheet, theirs) : mine.sheet
     // A version of its own, so that a form opened before it was saved is known to be older.
     const last = { id, version: base + mine.saves, savedAt: keptAt, savedBy: owner.name, sheet }
     return { base, last, colonies: theirs?.colonies ?? [] }
   }
   return theirs === null ? null : { base: theirs.version, last: theirs, colonies: theirs.colonies }
 }
+
+/**
+ * What was written here, when the server has told of something newer meanwhile: what anybody found is on it, and no “go” stands that was
+ * decided without having read that. The two are put together by the server; until then this is what is shown.
+ */
+function overTheirs(mine: Sheet, theirs: SheetVersion): Sheet {
+  const { site: s, decision, work } = mine
+  const other = theirs.sheet.site
+  const stands = decision?.is === 'go' && decision.fell === undefined && work.openedAt === undefined
+  const fell = stands ? { by: theirs.savedBy, on: decision.on, at: decision.at ?? '00:00' } : undefined
+  return {
+    ...mine,
+    ...(fell === undefined || decision === undefined ? {} : { decision: { ...decision, fell } }),
+    site: {
+      ...s,
+      ...both('behind', s.behind, other.behind),
+      ...both('hazards', s.hazards, other.hazards),
+      ...both('bystanders', s.bystanders, other.bystanders),
+      ...(other.nearWires === true ? { nearWires: true as const } : {}),
+    },
+  }
+}
+
+const both = <K extends string, T>(key: K, a: T[] | undefined, b: T[] | undefined): { [k in K]?: T[] } =>
+  a === undefined && b === undefined
+    ? {}
+    : ({ [key]: [...new Set([...(a ?? []), ...(b ?? [])])] } as { [k in K]?: T[] })
 
 /** `boxed`: whether a colony was logged under this id. */
 export function jobsOf(sheets: readonly KeptSheet[], boxed: (id: string) => boolean): PhoneJobs {

@@ -30,6 +30,10 @@ export function decisionProblems(
         message: 'cannot be “go” while it is not known to be honey bees: change it at the call',
       },
     ]
+  if (s.site.type === undefined)
+    return [
+      { field: 'is', message: 'cannot be “go” before it is said what the bees are in: tap it at the call' },
+    ]
   const barred = r.unmet.find(stops) ?? r.unmet.find(holds)
   if (barred !== undefined)
     return [{ field: 'is', message: `cannot be “go”. ${notYet(barred)}. ${wayOut(barred)}` }]
@@ -90,6 +94,7 @@ export const goStands = (s: Sheet, r: Reckoning, today: string): boolean =>
   s.ended === undefined &&
   s.job.bees !== 'wasps' &&
   s.job.bees !== 'unsure' &&
+  s.site.type !== undefined &&
   s.decision.fell === undefined &&
   s.decision.on === today &&
   samePlace(s.decision, placeOf(s)) &&

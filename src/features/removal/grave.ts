@@ -1,5 +1,6 @@
 /** What can kill comes onto a sheet and goes off it with a word: who, when and why stay on the sheet. */
 import {
+  EMPTY_SHEET,
   GRAVE,
   type Grave,
   type Noted,
@@ -10,6 +11,7 @@ import {
 } from '../../records/index.ts'
 import { cuts, isCleared, ONLY_THE_TRADE } from './hazards.ts'
 import { climbs, saidFierce } from './people.ts'
+import { writtenOnly } from './written.ts'
 
 const isHazard = (what: Grave): what is TradeHazard => (TRADE_HAZARDS as readonly string[]).includes(what)
 
@@ -61,6 +63,11 @@ export const goneField = (what: Grave): string => `gone.${what}`
 export type Whys = Partial<Record<Grave, (typeof WHY_GONE)[number]>>
 type Stamp = Pick<Noted, 'by' | 'on' | 'at' | 'writtenAt'>
 
+/** Another way up, or further up, than was said before. */
+const isHigher = ({ site: b }: Sheet, { site: a }: Sheet): boolean =>
+  climbs({ ...EMPTY_SHEET, site: b }) &&
+  (a.access !== b.access || (a.heightM ?? 0) > (b.heightM ?? Number.POSITIVE_INFINITY))
+
 /** At most as many as the schema takes: the last ones. */
 const MOST = 80
 
@@ -74,13 +81,21 @@ export function withNoted(before: Sheet, after: Sheet, whys: Whys, stamp: Stamp)
       return { what, is: 'gone', ...(why === undefined ? {} : { why }), ...stamp }
     }),
   ]
-  if (lines.length === 0) return after
   const again = came.filter((what) => before.site.noted?.some((n) => n.what === what && n.is === 'gone'))
-  const anew = again.flatMap((what) => TICK_OF[what] ?? [])
+  const had = writtenOnly(before)
+  const anew = [
+    ...again.flatMap((what) => TICK_OF[what] ?? []),
+    // What was written since has not been read, and who holds a ladder at 4 m holds none at a roof.
+    ...(writtenOnly(after).some((w) => !had.includes(w)) ? ['notes'] : []),
+    ...(isHigher(before, after) ? ['ladder-person'] : []),
+  ]
+  if (lines.length === 0 && anew.length === 0) return after
   const { done, seconds, ...check } = after.check
   return {
     ...after,
-    site: { ...after.site, noted: [...(after.site.noted ?? []), ...lines].slice(-MOST) },
+    ...(lines.length === 0
+      ? {}
+      : { site: { ...after.site, noted: [...(after.site.noted ?? []), ...lines].slice(-MOST) } }),
     check: {
       ...check,
       ...(done === undefined ? {} : { done: done.filter((d) => !anew.includes(d)) }),

@@ -2,8 +2,7 @@
 
 import { daysBetween } from '../../days.ts'
 import { Reach } from '../../parts/index.ts'
-import { timeIn } from '../../time-of-day.ts'
-import { dayAndDistance, dayWords } from '../../words/index.ts'
+import { dayAndDistance, dayWords, instantWords } from '../../words/index.ts'
 import { type ClosingId, leftToClose } from './closing.ts'
 import type { RemovalProps } from './page.tsx'
 import { beganWithoutGo, withoutGoWords } from './without-go.ts'
@@ -54,8 +53,11 @@ const AsKnown = ({ frame, goes, stage, sheet }: RemovalProps) => {
   return (
     <p class="notice">
       <b>Go, as this phone knows it</b>
-      {at === null || at === undefined ? '' : `, of ${timeIn(frame.zone, new Date(at))}`}. What others found
-      since is not here until there is signal: open this page once more before the cut, or call.
+      {at === null || at === undefined
+        ? ''
+        : `, of ${instantWords(new Date(at).toISOString(), frame.zone, frame.today)}`}
+      . What others found since is not here until there is signal: open this page once more before the cut, or
+      call.
     </p>
   )
 }

@@ -3,7 +3,7 @@ import type { AppContext, PageDeps } from '../../app/index.ts'
 import { signedIn } from '../../app/index.ts'
 import { dayIn } from '../../days.ts'
 import type { Problem } from '../../journal/index.ts'
-import { beginsIn, type Decision, type Grave, type Sheet } from '../../records/index.ts'
+import { beginsIn, type Decision, type Grave, type Noted, type Sheet } from '../../records/index.ts'
 import type { SavedSheet } from '../../store/index.ts'
 import { timeIn } from '../../time-of-day.ts'
 import { beforeCut, type Reckoning } from './before-cut.ts'
@@ -114,13 +114,20 @@ function fresh<T>(known: readonly T[] | undefined, sent: readonly T[] | undefine
   return (sent ?? []).filter((x) => !had.has(key(x)))
 }
 
-/** What was taken off with no word, or against the rules; nothing where all of it was said. */
-export function goneUnsaid(last: Sheet, merged: Sheet, today: string): string[] {
+/** What was taken off with no word, or against the rules; nothing where all of it was said. `known`: what it was made from. */
+export function goneUnsaid(last: Sheet, merged: Sheet, known: Sheet, today: string): string[] {
   // What its trade cleared on the same phone counts.
   const before: Sheet = { ...last, check: { ...last.check, clearances: merged.check.clearances ?? [] } }
   const said = fresh(last.site.noted, merged.site.noted).filter(
-    (n) => n.is === 'gone' && n.why !== undefined && whyFits(n.what, n.why),
+    (n) => n.is === 'gone' && n.why !== undefined && whyFits(n.what, n.why) && !isBackSince(n),
   )
+  /** They left at eight, and somebody wrote at half past nine that they are back: the phone had not read that. */
+  function isBackSince(n: Noted): boolean {
+    const found = fresh(known.site.noted, last.site.noted).findLast(
+      (x) => x.what === n.what && x.is === 'found',
+    )
+    return found !== undefined && `${found.on} ${found.at}` > `${n.on} ${n.at}`
+  }
   const held: readonly Grave[] = stays(before, merged, today)
   return goneFrom(last, merged)
     .filter((what) => held.includes(what) || !said.some((n) => n.what === what))

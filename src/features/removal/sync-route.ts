@@ -57,7 +57,7 @@ export function removalSync(deps: PageDeps): Hono<Env> {
       return refuse(`${last.savedBy} saved something else meanwhile: ${clashes.map(wordsOf).join(', ')}`)
     const before = last?.sheet ?? EMPTY_SHEET
     const merged = withKept(before, clashes.length === 0 ? both : undecided(both, momentNow(c, deps)), known)
-    const gone = goneUnsaid(before, merged, c.var.frame.today)
+    const gone = goneUnsaid(before, merged, known, c.var.frame.today)
     if (gone.length > 0)
       return refuse(`takes off what no trade has cleared, or without saying why: ${gone.join(', ')}`)
     const wrong = sentProblems(c, deps, known, parsed.data.sheet, found, { id, absent })

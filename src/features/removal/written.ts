@@ -5,19 +5,19 @@
 import type { Grave, Sheet } from '../../records/index.ts'
 
 const WRITTEN: readonly { says: string; word: RegExp; tapped: readonly Grave[] }[] = [
-  { says: 'gas', word: /\b(gas|propane|propano|butano?)\b/i, tapped: ['gas'] },
+  { says: 'gas', word: /\b(gas|lpg|propane|propano|butano?|garrafa|boiler|mercaptan)\b/i, tapped: ['gas'] },
   {
     says: 'electric wires',
-    word: /\b(wires?|wiring|cables?|electric\w*|eléctric\w*|meter|contador|fuse ?box|power ?lines?)\b/i,
+    word: /\b(wires?|wiring|cables?|electric\w*|eléctric\w*|meter|contador|fuse ?box|power ?(lines?|cords?)|ac line|breakers?|breaker panel|transformer|transformador|sockets?|outlets?|light switch|enchufes?|corriente|conduit|mains|power ?poles?|lamp ?posts?|street ?lamps?|overhead lines?|drop line|high voltage|knob and tube)\b/i,
     tapped: ['electric', 'electric-in-cut', 'near-wires'],
   },
   {
     says: 'asbestos',
-    word: /asbest|eternit|amianto|fibrocement|vermiculit/i,
+    word: /asbest|eternit|uralita|amianto|fibrocement|vermiculit|artex|popcorn ceiling|transite|cement board|corrugated cement/i,
     tapped: ['asbestos'],
   },
   { says: 'lead paint', word: /\blead[- ]?(paint|based)|\bplomo\b/i, tapped: ['lead-paint'] },
-  { says: 'somebody allergic', word: /al[lé]+rg|epi-?pen|anaph|adrenalin/i, tapped: ['allergic'] },
+  { says: 'somebody allergic', word: /al+[eé]rg|epi-?pen|anaph|adrenalin|into shock/i, tapped: ['allergic'] },
 ]
 
 /** 'gas, somebody allergic': what is written and not tapped; empty where there is nothing of the kind. */

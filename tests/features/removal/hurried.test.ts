@@ -1,12 +1,14 @@
 /** Ways past a question that a hurried person finds without meaning to: each is shut. Limits are judgement, said where they stand. */
 import { describe, expect, test } from 'vitest'
 import { beforeCut, holds } from '../../../src/features/removal/before-cut.ts'
+import { decisionProblems, goStands } from '../../../src/features/removal/decide.ts'
 import { goneFrom, withNoted } from '../../../src/features/removal/grave.ts'
 import { atStart } from '../../../src/features/removal/heat.ts'
 import { TICKED } from '../../../src/features/removal/item.ts'
 import { placeOf, stamped } from '../../../src/features/removal/place.ts'
 import { sameName } from '../../../src/features/removal/same-name.ts'
 import { secondProblems } from '../../../src/features/removal/second.ts'
+import { writtenOnly } from '../../../src/features/removal/written.ts'
 import { mergeSheets } from '../../../src/records/merge-sheets.ts'
 import { EMPTY_SHEET, type Sheet } from '../../../src/records/removal-sheet.ts'
 import type { Grave, Noted } from '../../../src/records/said-by-others.ts'
@@ -66,6 +68,42 @@ describe('the same person under another name', () => {
     expect(sameName('Ann', 'Anna')).toBe(false)
     expect(sameName('...', 'Ines')).toBe(false)
   })
+})
+
+test.each([
+  ['her son is allergic', 'somebody allergic'],
+  ['Su hija tiene alergia', 'somebody allergic'],
+  ['enchufe detrás', 'electric wires'],
+  ['high on a power pole', 'electric wires'],
+  ['the breaker is behind', 'electric wires'],
+  ['uralita en el techo', 'asbestos'],
+  ['an LPG bottle', 'gas'],
+])('“%s” is written and tapped nowhere: %s', (told, says) => {
+  expect(writtenOnly(but({ job: { ...READY.job, told } }))).toEqual([says])
+})
+
+test('what was written since, or a way up that is higher, is ticked again', () => {
+  const stamp = { by: 'Ines', on: DAY, at: '09:00', writtenAt: `${DAY}T09:00:00.000Z` }
+  const ticks = (after: Sheet): string[] => withNoted(READY, after, {}, stamp).check.done ?? []
+  expect(ticks(READY)).toEqual(READY.check.done)
+  const told = but({ job: { ...READY.job, told: 'A gas meter beside it.' } })
+  expect(ticks(told)).not.toContain('notes')
+  expect(ticks(told)).toContain('ladder-person')
+  const roof = but({ site: { ...READY.site, access: 'roof', heightM: 9 } })
+  expect(ticks(roof)).not.toContain('ladder-person')
+  const lower = but({ site: { ...READY.site, heightM: 3 } })
+  expect(ticks(lower)).toContain('ladder-person')
+})
+
+test('“go” says what the bees are in', () => {
+  const { type: _, ...site } = READY.site
+  const s = but({ site })
+  const reckoning = beforeCut(s, DEFAULT_PROTOCOL, SHOWS, DAY)
+  const go = { is: 'go' as const, by: 'Ines', on: DAY, unmet: [], ...placeOf(s) }
+  expect(decisionProblems(go, reckoning, s)).toMatchObject([
+    { message: expect.stringContaining('what the bees are in') },
+  ])
+  expect(goStands({ ...s, decision: go }, reckoning, DAY)).toBe(false)
 })
 
 test('whoever stays and watches is at one job', () => {

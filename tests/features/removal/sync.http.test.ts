@@ -432,6 +432,24 @@ describe('on the phone', () => {
     expect(page).toContain('value="not-here:gas"')
   })
 
+  test('what somebody found meanwhile is on the phone’s own page, though the two clash, and its “go” falls', async () => {
+    await post({ ...READY, decision: go }, { base: 1 })
+    await phone.syncService.send()
+    phone.network(down)
+    expect((await phone.post(`/removals/${ID}/job`, { version: '2', ...CALL })).status).toBe(303)
+    expect(await phone.open(`/removals/${ID}`)).toContain('Go, as this phone knows it')
+    const front = { ...READY.job, wayIn: 'Gate at the front' }
+    await post({ ...gas, job: front, decision: go }, { base: 2, as: 'operator' })
+    phone.network(good)
+    await phone.syncService.send()
+    phone.network(down)
+    expect(kept()?.job.wayIn, 'the two clash').toBe('Gate at the front')
+    const page = await phone.open(`/removals/${ID}`)
+    expect(page).not.toContain('Go, as this phone knows it')
+    expect(page).toContain('No go any more')
+    expect(page.toLowerCase()).toContain('gas pipe')
+  })
+
   test('“go” over gas is refused without signal too', async () => {
     await post(gas, { base: 1 })
     await phone.syncService.send()

@@ -78,6 +78,26 @@ describe('a phone that was without signal', () => {
     expect(sheet()).toMatchObject({ check: { tickedAt: '12:00' }, decision: { at: '12:00' } })
   })
 
+  test('takes off nobody who has come back since', async () => {
+    const line = (is: 'gone' | 'found', at: string, by: string) => ({
+      what: 'allergic' as const,
+      is,
+      ...(is === 'gone' ? { why: 'left' as const } : {}),
+      by,
+      on: DAY,
+      at,
+      writtenAt: `${DAY}T${at}:00.000Z`,
+    })
+    const about = (bystanders: ('allergic' | 'children')[], ...noted: ReturnType<typeof line>[]): Sheet =>
+      but({ site: { ...READY.site, bystanders, noted } })
+    saved(about(['allergic']))
+    saved(about([], line('gone', '09:00', 'Bram')), 'Bram')
+    saved(about(['allergic'], line('gone', '09:00', 'Bram'), line('found', '09:30', 'Bram')), 'Bram')
+    const answer = await sync(about([], line('gone', '08:05', 'Ines')), 1)
+    expect(answer.status).toBe(422)
+    expect(answer.text).toContain('without saying why')
+  })
+
   test('has looked at nothing on a day that has not come', async () => {
     const seen = { ...placeOf(READY), on: '2027-06-12' }
     const looked = { behind: seen, hazards: seen, old: seen, bystanders: seen }
