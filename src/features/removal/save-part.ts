@@ -16,6 +16,7 @@ import { unmetWords } from './decide.ts'
 import { decide } from './decide-form.ts'
 import { THAT_DAY, WITHOUT_GO_FIELDS } from './fields.ts'
 import { asksPrice, sheetTyped, withPrice, withTemper } from './form.ts'
+import { fallen, keepFound, whoAndWhen } from './found-kept.ts'
 import { goneField, goneFrom, stays, type Whys, whyFits, withNoted } from './grave.ts'
 import { TICKED } from './item.ts'
 import { notAsked } from './people.ts'
@@ -75,7 +76,13 @@ export function savePart(
     ...ofPhotos,
     ...goneProblems(last.sheet, sheet, whys, c.var.frame.today),
   ]
-  if (problems.length > 0) return showSheet(c, deps, saved, { part, typed, problems })
+  if (problems.length > 0) {
+    keepFound(c, deps, saved, sheet)
+    // A form of an older version keeps it, so that what somebody else changed is still shown.
+    return one(typed, 'version') === String(last.version)
+      ? again(c, deps, saved, part, typed, problems)
+      : showSheet(c, deps, saved, { part, typed, problems })
+  }
   const clash = clashOf(c, deps, part, saved, Number(one(typed, 'version')), sheet)
   // What somebody took off meanwhile is not ticked again by a form that did not know.
   const untapped = part === 'check' ? { done: [], wires: [] } : {}
@@ -167,27 +174,10 @@ const whysTyped = (typed: Typed): Whys =>
     }),
   )
 
-const whoAndWhen = (c: AppContext, deps: PageDeps) => {
-  const { writtenAt: _, ...moment } = momentNow(c, deps)
-  return moment
-}
-
 const underGo = (c: AppContext, deps: PageDeps, s: Sheet): Sheet => ({
   ...s,
   work: { ...s.work, underGo: whoAndWhen(c, deps) },
 })
-
-/** A “go” that a change takes the ground from does not come back by itself: it is decided anew. */
-function fallen(c: AppContext, deps: PageDeps, before: Sheet, after: Sheet): Sheet {
-  const { decision } = after
-  if (
-    decision === undefined ||
-    !stoodOn(c, deps, before, decision.on) ||
-    stoodOn(c, deps, after, decision.on)
-  )
-    return after
-  return { ...after, decision: { ...decision, fell: whoAndWhen(c, deps) } }
-}
 
 /** The sheet with a reason where work was begun that had no “go”; null where nobody has said one. */
 function withReason(c: AppContext, deps: PageDeps, before: Sheet, after: Sheet, typed: Typed): Sheet | null {

@@ -138,6 +138,26 @@ describe('a form', () => {
   })
 })
 
+test('a form that is refused for what it takes off keeps what it brings', async () => {
+  saved({ ...READY, decision: decided('go', '11:00') })
+  const { where, access, sheathingMm: _, ...more } = READY.site
+  const answer = await yard.post(`${PATH}/site`, {
+    version: String(last()?.version),
+    'removal.type': 'wall',
+    type: 'wall',
+    where: where ?? '',
+    access: access ?? '',
+    heightM: '13',
+    temper: String(more.temper),
+    africanized: 'no',
+    behind: ['electric-in-cut'],
+  })
+  expect(answer.status).toBe(422)
+  expect(sheet().site.behind).toEqual(['insulation', 'electric-in-cut'])
+  expect(sheet().decision?.fell).toBeDefined()
+  expect(wordsOf((await yard.get('/removals')).text)).toContain('No go any more')
+})
+
 describe('who stays and watches', () => {
   const stays: NonNullable<Sheet['check']['seconds']>[number] = {
     item: 'not-alone',
