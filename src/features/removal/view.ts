@@ -10,6 +10,7 @@ import {
   termsOf,
 } from '../../records/index.ts'
 import type { SavedSheet } from '../../store/index.ts'
+import { timeIn } from '../../time-of-day.ts'
 import { dayWords, instantWords, labelIn, removalTypes, temperature } from '../../words/index.ts'
 import { ownTypes } from '../entries/index.ts'
 import { beforeCut, type Reckoning } from './before-cut.ts'
@@ -22,6 +23,7 @@ import { type OtherSheet, otherSheetsOf } from './other-sheets.ts'
 import type { Clash } from './page-foot.tsx'
 import { factsOf } from './sheet-facts.ts'
 import { isOver, nextPart, type Part, type Stage, stageOf } from './stage.ts'
+import { tickedTooEarly } from './ticked-when.ts'
 import { beganWithoutGo, withoutGoWords } from './without-go.ts'
 import { CALLED_BACK, showsIn } from './words.ts'
 
@@ -161,6 +163,10 @@ export function wentAhead(c: AppContext, deps: PageDeps, sheet: Sheet, day: stri
   const { decision, work } = sheet
   // Opened before it was decided, it was not opened on that.
   if (work.openedAt !== undefined && decision?.at !== undefined && work.openedAt < decision.at) return false
+  // Boxed and never tapped as opened, it rests on what was tapped before the cut: hours old, that is nobody's look.
+  const unopened = work.openedAt === undefined && day === c.var.frame.today
+  const boxed = work.boxedAt ?? timeIn(c.var.frame.zone, deps.clock())
+  if (unopened && tickedTooEarly(sheet, boxed) !== null) return false
   return stoodOn(c, deps, sheet, day) && (state === 'met' || state === 'signed')
 }
 

@@ -235,6 +235,23 @@ describe('when it is opened', () => {
     expect(wordsOf(early.text)).toContain('before anybody arrived (11:00)')
   })
 
+  test('boxed alone it asks why, where all was tapped in the morning', async () => {
+    const box = () =>
+      yard.post(`${PATH}/work`, {
+        version: String(last()?.version),
+        on: DAY,
+        outdoorC: '75',
+        water: 'yes',
+        now: 'boxedAt',
+      })
+    ticked('06:20')
+    const asked = await box()
+    expect(asked.status).toBe(422)
+    expect(asked.text).toContain('name="withoutGo.why"')
+    ticked('09:30')
+    expect((await box()).status).toBe(303)
+  })
+
   test('within three hours it stands', async () => {
     ticked('09:30', { on: DAY, arrivedAt: '09:40' })
     expect((await open()).status).toBe(303)
