@@ -197,9 +197,15 @@ export const decision = z.strictObject({
   unmet: z.array(text(300)).check(z.maxLength(40)),
   /** Something was changed since that it does not stand over, or the book went back to a backup: it is decided anew. */
   fell: z.optional(z.extend(moment, { setBack: z.optional(z.literal(true)) })),
-  /** Somebody else had refused, and why: said for as long as anything is decided over it. */
+  /** Somebody else had refused, or had it wait for a reason: said for as long as anything is decided over it. */
   over: z.optional(
-    z.strictObject({ by: text(120), on: day, at: z.optional(time), reason: z.optional(text(1000)) }),
+    z.strictObject({
+      by: text(120),
+      on: day,
+      at: z.optional(time),
+      reason: z.optional(text(1000)),
+      wait: z.optional(z.literal(true)),
+    }),
   ),
   /** The place it was decided for, as the sheet said then. */
   ...place.shape,

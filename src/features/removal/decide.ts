@@ -49,7 +49,7 @@ export function decisionProblems(
     return [
       {
         field: 'reason',
-        message: `is needed: ${d.over.by} refused${d.over.reason === undefined ? '' : ` (${d.over.reason})`}. Say what has changed since`,
+        message: `is needed: ${d.over.by} ${d.over.wait === true ? 'tapped “Wait”' : 'refused'}${d.over.reason === undefined ? '' : ` (${d.over.reason})`}. Say what has changed since`,
       },
     ]
   if (r.unmet.length > 0 && !isSentence(d.reason))
@@ -65,7 +65,7 @@ export function decisionProblems(
 /** A dot is no reason: a word at least. */
 const isSentence = (reason = ''): boolean => /\p{L}{3}/u.test(reason)
 
-/** The refusal of somebody else that a decision goes over; who refused may take it back themselves. */
+/** The refusal of somebody else, or why they had it wait, that a decision goes over; who said so may take it back themselves. */
 export function refusedBefore(before: Decision | undefined, by: string): Decision['over'] {
   if (before === undefined) return undefined
   const { on, at, reason } = before
@@ -74,8 +74,10 @@ export function refusedBefore(before: Decision | undefined, by: string): Decisio
     on,
     ...(at === undefined ? {} : { at }),
     ...(reason === undefined ? {} : { reason }),
+    ...(before.is === 'wait' ? { wait: true as const } : {}),
   }
-  return [before.is === 'refuse' ? own : undefined, before.over].find((x) => x !== undefined && x.by !== by)
+  const holdsBack = before.is === 'refuse' || (before.is === 'wait' && isSentence(reason))
+  return [holdsBack ? own : undefined, before.over].find((x) => x !== undefined && x.by !== by)
 }
 
 const wayOut = (i: Reckoning['unmet'][number]): string =>

@@ -176,7 +176,8 @@ const Decided = ({ sheet, frame, goes, stage, colonies, older }: RemovalProps) =
       )}
       {d?.over === undefined ? null : (
         <p>
-          <b>Over a refusal.</b> {decidedWords({ ...d.over, is: 'refuse' })}.
+          <b>{d.over.wait === true ? 'Over a “Wait”.' : 'Over a refusal.'}</b>{' '}
+          {decidedWords({ ...d.over, is: d.over.wait === true ? 'wait' : 'refuse' })}.
         </p>
       )}
       {ended === undefined ? null : (

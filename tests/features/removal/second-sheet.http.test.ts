@@ -71,6 +71,22 @@ describe('a refusal', () => {
     expect(sheet().decision?.over).toMatchObject({ by: 'Perpetua', reason: 'smell of gas by the porch' })
   })
 
+  test('so does a “Wait” for a reason, and a bare one does not', async () => {
+    saved(
+      { ...READY, decision: { ...refused, is: 'wait', reason: 'smells of gas, I called the supplier' } },
+      'Perpetua',
+    )
+    const barred = await check(await form(`${PATH}/check`), { is: 'go' })
+    expect(barred.status).toBe(422)
+    expect(wordsOf(barred.text)).toContain('Perpetua tapped “Wait” (smells of gas, I called the supplier)')
+    const over = { is: 'go', reason: 'The supplier was here: it was the bin.' }
+    expect((await check(await form(`${PATH}/check`), over)).status).toBe(303)
+    expect(wordsOf((await yard.get(PATH)).text)).toContain('Over a “Wait”. Perpetua tapped “Wait”')
+    const { reason: _, ...bare } = refused
+    saved({ ...READY, decision: { ...bare, is: 'wait' } }, 'Perpetua')
+    expect((await check(await form(`${PATH}/check`), { is: 'go' })).status).toBe(303)
+  })
+
   test('is not overrun by a phone either, and who refused may take it back', async () => {
     const sync = (decision: Sheet['decision'], base: number) =>
       yard.send('/removals/sync', { id: ID, base, over: false, sheet: { ...READY, decision } })

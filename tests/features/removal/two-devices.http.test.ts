@@ -58,8 +58,12 @@ describe('a phone that was without signal', () => {
   test('put over what somebody else said, it is no “go” over both', async () => {
     saved(READY)
     saved({ ...READY, decision: decided('wait', '09:30', 'Bram') }, 'Bram')
+    const go = { is: 'go' as const, by: 'Ines', on: DAY, at: '08:05', unmet: [], ...placeOf(READY) }
     expect((await sync({ ...READY, decision: decided('go', '08:05') }, 1)).status).toBe(422)
-    expect((await sync({ ...READY, decision: decided('go', '08:05') }, 1, true)).status).toBe(200)
+    const over = await sync({ ...READY, decision: decided('go', '08:05') }, 1, true)
+    expect(over.text, 'why he had it wait is answered').toContain('is needed: Bram tapped “Wait”')
+    const answered = { ...READY, decision: { ...go, reason: 'The supplier was here.' } }
+    expect((await sync(answered, 1, true)).status).toBe(200)
     expect(sheet().decision).toMatchObject({ is: 'go', fell: { by: 'Ines' } })
   })
 
