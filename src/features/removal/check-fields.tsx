@@ -3,7 +3,7 @@
 import { Fields, idOf, many, one } from '../../forms/index.ts'
 import type { Grave } from '../../records/index.ts'
 import { unitOf } from '../../words/index.ts'
-import { DECISION_FIELDS, PART_FIELDS, TEMPERED } from './fields.ts'
+import { DECISION_FIELDS, HANGS, PART_FIELDS, TEMPERED } from './fields.ts'
 import { Folded } from './folded.tsx'
 import { FORECAST_ROWS } from './form.ts'
 import { cuts } from './hazards.ts'
@@ -22,7 +22,9 @@ export const CheckFields = (p: PartFieldsProps) => {
       {cut ? <Fields {...p} of={PART_FIELDS.check} show={['vacuum']} /> : null}
       <input type="hidden" name="shownOn" value={p.frame.today} />
       <input type="hidden" name="shownAt" value={one(p.form.typed, 'shownAt')} />
-      {isShort(p.sheet) ? <Fields {...p} of={TEMPERED} show={['temper', 'africanized']} /> : null}
+      {isShort(p.sheet) ? (
+        <Fields {...p} of={{ ...HANGS, ...TEMPERED }} show={['where', 'temper', 'africanized']} />
+      ) : null}
       <Fields {...p} of={PART_FIELDS.check} show={['wires']} />
       <Checklist {...p} />
       <Folded legend="A reason; heat by the hour" form={p.form} fields={['reason', ...HOURS]}>

@@ -7,21 +7,10 @@ import type { Clearance, Sheet, Trade, TradeHazard } from '../../records/index.t
 import { TRADE_HAZARDS } from '../../records/index.ts'
 import type { Facts } from './item.ts'
 import { lookedHere, placeOf, samePlace } from './place.ts'
+import { hangsInWords } from './swarm.ts'
 
 /** A swarm moves on within days; what has hung there for weeks has built comb, mostly inside something (common practice). */
 const LONG = ['weeks', 'months', 'years']
-
-/** Said to be in something, in English or Spanish: a swarm that has gone into anything but a tree or a bush is a nest. */
-const INSIDE =
-  /\b(in|inside|into|behind|within|between|under|underneath|beneath|en|dentro|bajo|entre|debajo)\b|detrás/i
-const OPEN =
-  /\b(tree|pear|apple|bush|hedge|branch|branches|shrub|garden|orchard|open|yard|vine|grass|field|rama|arbusto|seto|jardín|huerto|aire|árbol)\b|árbol/i
-
-/** A part of a building, or a hole in something: whatever tree stands beside it, it is no open branch. */
-const BUILT =
-  /\b(wall|roof|eaves?|soffit|vent|box|meter|chimney|shed|hollow|hole|gap|crack|cavity|shutter|siding|gable|attic|loft|cabinet|panel|pipe|pared|tejado|alero|hueco|agujero|caja|chimenea|mur)\b/i
-
-const isInside = (text = ''): boolean => BUILT.test(text) || (INSIDE.test(text) && !OPEN.test(text))
 
 /** Seen only where something is between us and the bees. */
 const HAS_DEPTH = [
@@ -48,8 +37,7 @@ export const cuts = ({ job, site, check }: Sheet): boolean =>
   check.cutMm !== undefined ||
   (site.behind ?? []).length > 0 ||
   (site.foundBy ?? []).some((by) => LOOKED_INSIDE.includes(by)) ||
-  isInside(site.where) ||
-  isInside(job.told)
+  !hangsInWords({ job, site })
 
 const STOP: Record<TradeHazard, string> = {
   electric:

@@ -96,6 +96,8 @@ export function tickedFacts(id: TickedId, s: Sheet, today: string): Facts {
       state: 'unsaid',
       why: 'There is no address on the sheet to send an ambulance to: type it at the call.',
     }
+  if (id === 'free' && s.site.where === undefined)
+    return { state: 'unsaid', why: 'Not said yet what it hangs on: tap it before the cut.', moved: true }
   // A box left open is not filled in: nobody has said that it is not so.
   const { done, doneOn, doneAt } = s.check
   const here = doneAt !== undefined && samePlace(doneAt, placeOf(s))

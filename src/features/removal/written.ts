@@ -8,7 +8,7 @@ const WRITTEN: readonly { says: string; word: RegExp; tapped: readonly Grave[] }
   { says: 'gas', word: /\b(gas|lpg|propane|propano|butano?|garrafa|boiler|mercaptan)\b/i, tapped: ['gas'] },
   {
     says: 'electric wires',
-    word: /\b(wires?|wiring|cables?|electric\w*|eléctric\w*|meter|contador|fuse ?box|power ?(lines?|cords?)|ac line|breakers?|breaker panel|transformer|transformador|sockets?|outlets?|light switch|enchufes?|corriente|conduit|mains|power ?poles?|lamp ?posts?|street ?lamps?|overhead lines?|drop line|high voltage|knob and tube)\b/i,
+    word: /\b(wires?|wiring|cables?|electric\w*|eléctric\w*|meter|contador|fuse ?box|power ?(lines?|cords?)|ac line|breakers?|breaker panel|transformer|transformador|sockets?|outlets?|light switch|enchufes?|corriente|conduit|mains|poles?|pylon|lamps?|lamp ?posts?|street ?(lamps?|lights?)|farola|poste|overhead lines?|drop line|high voltage|knob and tube)\b/i,
     tapped: ['electric', 'electric-in-cut', 'near-wires'],
   },
   {

@@ -99,6 +99,7 @@ describe('go, wait or refuse', () => {
     const swarm = but({
       site: {
         type: 'swarm',
+        where: 'On a branch',
         access: 'ground',
         heightM: 2,
         sprayed: 'no',

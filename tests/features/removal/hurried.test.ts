@@ -250,6 +250,7 @@ describe('a swarm that has gone into something', () => {
     job: { bees: 'swarm', since: 'today', address: '4 Invented Row' },
     site: {
       type: 'swarm',
+      where: 'On a branch',
       access: 'ground',
       heightM: 2,
       bystanders: [],

@@ -446,6 +446,7 @@ describe('the short sheet of a swarm', () => {
       hottestC: '70',
       wires: 'none',
       done: [...TICKED],
+      where: 'On a branch',
       temper: '1',
       africanized: 'no',
       is: 'go',
