@@ -82,3 +82,4 @@ export {
   type WithoutGo,
   withoutGo,
 } from './said-by-others.ts'
+export { digitsOf, isTelephone, sameHouse } from './same-house.ts'

@@ -6,8 +6,9 @@ import { timeIn } from '../../time-of-day.ts'
 import { decisionProblems, refusedBefore, unmetWords } from './decide.ts'
 import { DECISION_FIELDS } from './fields.ts'
 import { schemaProblems } from './form.ts'
+import { withNoted } from './grave.ts'
 import { placeOf } from './place.ts'
-import { keep, type Saved, staysElsewhere } from './sheet-handlers.ts'
+import { keep, momentNow, type Saved, staysElsewhere } from './sheet-handlers.ts'
 import { reckoningOf } from './view.ts'
 import { decidedWords } from './words.ts'
 
@@ -50,6 +51,8 @@ export function decide(c: AppContext, deps: PageDeps, saved: Saved, typed: Typed
   if (stays !== undefined)
     return [{ field: 'is', message: `cannot be “go” by you: you signed that you stay and watch at ${stays}` }]
   const wrong = decisionProblems(made, reckoning, sheet)
-  if (wrong.length === 0) keep(c, deps, saved, { ...sheet, decision: made })
+  // A reason may name what nobody had tapped: then it has not been looked at yet.
+  if (wrong.length === 0)
+    keep(c, deps, saved, withNoted(sheet, { ...sheet, decision: made }, {}, momentNow(c, deps)))
   return wrong
 }

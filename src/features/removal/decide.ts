@@ -1,11 +1,19 @@
 /** Recording go, wait or refuse: what the sheet insists on before it writes the decision down. */
 import { daysBetween } from '../../days.ts'
 import type { Problem } from '../../journal/index.ts'
-import type { Clearance, Decision, SecondName, Sheet, Trade, TradeHazard } from '../../records/index.ts'
+import {
+  type Clearance,
+  type Decision,
+  isTelephone,
+  type SecondName,
+  type Sheet,
+  type Trade,
+  type TradeHazard,
+} from '../../records/index.ts'
 import { holds, notYet, type Reckoning, stops } from './before-cut.ts'
 import { CLEARED_BY, GOOD_DAYS, isShown } from './hazards.ts'
 import { placeOf, samePlace } from './place.ts'
-import { isFullName, isNumber, isTelephone, sameName, sharesName } from './same-name.ts'
+import { isFullName, isNumber, sameName, sharesName } from './same-name.ts'
 import { customersOf, isSame, type Known } from './second.ts'
 
 /**

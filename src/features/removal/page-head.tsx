@@ -71,7 +71,16 @@ const Others = ({ others }: Pick<RemovalProps, 'others'>) => (
         <a class="tall" href={`/removals/${o.id}`}>
           {o.name}
         </a>
-        . On it, and not on this one: <b>{o.what.map((g) => GRAVE_WORDS[g].toLowerCase()).join(', ')}</b>.
+        .
+        {o.what.length === 0 ? null : (
+          <>
+            {' '}
+            On it, and not on this one: <b>{o.what.map((g) => GRAVE_WORDS[g].toLowerCase()).join(', ')}</b>.
+          </>
+        )}
+        {o.stopped === undefined
+          ? null
+          : ` It was stopped. ${typeof o.stopped === 'string' ? o.stopped : decidedWords(o.stopped)}.`}
       </p>
     ))}
   </>

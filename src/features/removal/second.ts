@@ -3,9 +3,9 @@
  * whoever has none draws their name and leaves their own telephone number. What kills by being alone takes an account.
  */
 import type { Problem } from '../../journal/index.ts'
-import { isDrawnName, type SecondName, type Sheet } from '../../records/index.ts'
+import { digitsOf, isDrawnName, isTelephone, type SecondName, type Sheet } from '../../records/index.ts'
 import type { ItemId } from './item.ts'
-import { digitsOf, isFullName, isNumber, isTelephone, sameName, sharesName } from './same-name.ts'
+import { isFullName, isNumber, sameName, sharesName } from './same-name.ts'
 
 /** Who is who at a job: nobody of them is the licensed trade, and not each of them a second person. */
 export interface Known {

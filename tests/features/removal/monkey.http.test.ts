@@ -187,7 +187,7 @@ test('whatever is tapped, what was begun with a “go” had one, and all that i
       const own = (fields: Fields): Fields =>
         fields.address === undefined || fields.address === ''
           ? fields
-          : { ...fields, address: `${String(fields.address)}, ${runs}` }
+          : { ...fields, address: `${runs}${String(fields.address)}` }
       await yard.photos.keep({ ...PHOTO, id: paper })
       const made = await yard.post('/removals/new', {
         ...own(call),

@@ -2,11 +2,13 @@
 import { describe, expect, test } from 'vitest'
 import { beforeCut, holds } from '../../../src/features/removal/before-cut.ts'
 import { TICKED } from '../../../src/features/removal/item.ts'
+import { otherSheetsOf } from '../../../src/features/removal/other-sheets.ts'
 import { isShort } from '../../../src/features/removal/stage.ts'
 import { HANGS_ON } from '../../../src/features/removal/swarm.ts'
 import { EMPTY_SHEET, type Sheet } from '../../../src/records/removal-sheet.ts'
+import { sameHouse } from '../../../src/records/same-house.ts'
 import { DEFAULT_PROTOCOL } from '../../../src/recovery/index.ts'
-import { DAY, here, SHOWS } from './ready.ts'
+import { DAY, here, READY, SHOWS } from './ready.ts'
 
 const holding = (s: Sheet): string[] =>
   beforeCut(s, DEFAULT_PROTOCOL, SHOWS, DAY)
@@ -74,4 +76,69 @@ describe('a swarm', () => {
       expect(holding(read)).toContain('notes')
     },
   )
+})
+
+describe('another sheet of the same house', () => {
+  const asked = (other: Partial<Sheet>, own: Sheet = READY, colonies: string[] = []) =>
+    otherSheetsOf(
+      'own',
+      { ...own, job: { address: '4 Invented Row, Springfield' } },
+      [
+        {
+          id: 'other',
+          sheet: { ...READY, ...other, job: { address: '4 Invented Row', ...other.job } },
+          colonies,
+        },
+      ],
+      DAY,
+    )
+
+  test.each(['4 Invented Rd', '4A Invented Row', '4-6 Invented Row', '4 Inventd Rw', 'Invented Row 4'])(
+    '“%s” is the same door',
+    (address) => {
+      expect(sameHouse({ address: '4 Invented Row' }, { address })).toBe(true)
+    },
+  )
+  test.each(['44 Invented Row', '4 Larch Row', '6 Invented Row', ''])(
+    '“%s” is another',
+    (address) => {
+      expect(sameHouse({ address: '4 Invented Row' }, { address })).toBe(false)
+      expect(sameHouse({ address: '4 Larch St, Springfield' }, { address: '4 Elm St, Springfield' })).toBe(
+        false,
+      )
+    },
+  )
+
+  test('counts for what it says in words only', () => {
+    const [other] = asked({ job: { told: 'Gas pipe in the wall, grandma is allergic.' } })
+    expect(other?.what).toEqual(['gas', 'allergic'])
+    expect(asked({ job: { told: 'They fly in by the door.' } })).toEqual([])
+  })
+
+  test('that was refused is shown with its reason, which is read for hazards', () => {
+    const decision = { is: 'refuse' as const, by: 'Bram', on: DAY, at: '09:00', unmet: [] }
+    const [gas] = asked({ decision: { ...decision, reason: 'smell of gas in the hall' } })
+    expect(gas).toMatchObject({ what: ['gas'], stopped: { by: 'Bram' } })
+    const [roof] = asked({ decision: { ...decision, reason: 'The roof gives way.' } })
+    expect(roof).toMatchObject({ what: [], stopped: { reason: 'The roof gives way.' } })
+    expect(asked({ ended: { on: DAY, why: 'Asbestos.' } })).toMatchObject([{ what: ['asbestos'] }])
+  })
+
+  test('with fierce or Africanized bees asks how fierce these are; bees in the yard are gone from the house', () => {
+    for (const site of [{ africanized: 'yes' as const }, { temper: 5 as const }]) {
+      const fierce = { site: { ...READY.site, ...site } }
+      expect(asked(fierce)).toMatchObject([{ what: ['fierce'] }])
+      expect(asked(fierce, { ...READY, site: { ...READY.site, temper: 'unknown' } })).toEqual([])
+      expect(asked({ ...fierce, work: { on: DAY } }, READY, ['c'])).toEqual([])
+    }
+  })
+})
+
+test('a word is no reason to go over a refusal that names gas: it is looked for again', () => {
+  const over = { by: 'Bram', on: DAY, at: '09:00', reason: 'Gas smell' }
+  const check = { ...READY.check, done: TICKED.filter((t) => t !== 'notes') }
+  const decision = { is: 'go' as const, by: 'Ines', on: DAY, unmet: [], reason: 'gone', over }
+  expect(holding({ ...READY, check })).toEqual([])
+  expect(holding({ ...READY, check, decision })).toEqual(['notes'])
+  expect(holding({ ...READY, check, decision: { ...over, is: 'refuse', unmet: [] } })).toEqual(['notes'])
 })

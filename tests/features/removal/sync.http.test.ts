@@ -396,7 +396,8 @@ describe('on the phone', () => {
 
   test('the jobs of today and tomorrow are there without signal; others are not', async () => {
     await post(but({ job: { ...READY.job, plannedOn: '2026-06-13' } }), { id: ID.replace(/1$/, '2') })
-    await post(but({ job: { ...READY.job, plannedOn: '2026-06-20' } }), { id: ID.replace(/1$/, '3') })
+    const elsewhere = { name: 'Edgar Quill', address: '9 Other Lane', plannedOn: '2026-06-20' }
+    await post(but({ job: elsewhere }), { id: ID.replace(/1$/, '3') })
     await phone.syncService.send()
     phone.network(down)
     expect(await phone.open(`/removals/${ID}`)).toContain('Ottoline Fairweather')
@@ -430,6 +431,37 @@ describe('on the phone', () => {
     expect(page).toContain('Another sheet of this house')
     expect(page).not.toContain('Go, as this phone knows it')
     expect(page).toContain('value="not-here:gas"')
+  })
+
+  test('another sheet of the house of next week holds it without signal, in words and with its refusal', async () => {
+    const theirs = but({
+      job: {
+        name: 'Edgar Quill',
+        address: '4a Inventd Rd',
+        plannedOn: '2026-06-20',
+        told: 'Grandma is allergic.',
+      },
+    })
+    const decision = { ...go, is: 'refuse' as const, reason: 'Smell of gas in the hall' }
+    await post({ ...theirs, decision }, { id: ID.replace(/1$/, '2') })
+    await phone.syncService.send()
+    phone.network(down)
+    const page = await phone.open(`/removals/${ID}`)
+    expect(page).toContain('Smell of gas in the hall')
+    expect(page).toContain('value="not-here:gas"')
+    expect(page).toContain('value="not-here:allergic"')
+    const form = {
+      version: '1',
+      shownOn: DAY,
+      hottestC: '70',
+      cutMm: '7/8',
+      vacuum: 'bee-vacuum',
+      wires: 'none',
+    }
+    const done = TICKED.join(',')
+    const answer = await phone.post(`/removals/${ID}/check`, { ...form, done, is: 'go' })
+    expect(answer.status).toBe(422)
+    expect(kept()?.decision).toBeUndefined()
   })
 
   test('what somebody found meanwhile is on the phone’s own page, though the two clash, and its “go” falls', async () => {
