@@ -3,8 +3,10 @@
 import { daysBetween } from '../../days.ts'
 import { Reach } from '../../parts/index.ts'
 import { dayAndDistance, dayWords, instantWords } from '../../words/index.ts'
+import { heardBefore } from './as-known.ts'
 import { type ClosingId, leftToClose } from './closing.ts'
 import type { RemovalProps } from './page.tsx'
+import { isOver } from './stage.ts'
 import { beganWithoutGo, withoutGoWords } from './without-go.ts'
 import { CLOSING_WORDS, DECIDE, decidedWords, GRAVE_WORDS, STAGE_WORDS } from './words.ts'
 
@@ -49,15 +51,26 @@ export const Head = (p: RemovalProps) => {
 /** A phone that made this page itself knows what it was told last: a colleague may have found gas since. */
 const AsKnown = ({ frame, goes, stage, sheet }: RemovalProps) => {
   const at = frame.phone?.fetchedAt
-  if (frame.phone === undefined || stage !== 'go' || !goes || sheet.work.openedAt !== undefined) return null
-  return (
-    <p class="notice">
-      <b>Go, as this phone knows it</b>
-      {at === null || at === undefined
-        ? ''
-        : `, of ${instantWords(new Date(at).toISOString(), frame.zone, frame.today)}`}
-      . What others found since is not here until there is signal: open this page once more before the cut, or
-      call.
+  if (at === undefined || isOver(stage) || sheet.work.openedAt !== undefined) return null
+  const before = heardBefore(frame)
+  const heard = at === null ? '' : instantWords(new Date(at).toISOString(), frame.zone, frame.today)
+  if (stage === 'go' && goes)
+    return (
+      <p class="notice">
+        <b>Go, as this phone knows it</b>
+        {before === null
+          ? heard === ''
+            ? ''
+            : `, of ${heard}`
+          : `, which has heard nothing since ${before}`}
+        . What others found since is not here until there is signal: open this page once more before the cut,
+        or call.
+      </p>
+    )
+  return before === null ? null : (
+    <p class="notice notice-late">
+      <b>Not of today.</b> This phone last heard of the job {before}. Before “go”, open this page where there
+      is a signal, or have somebody who has one read the list to you.
     </p>
   )
 }

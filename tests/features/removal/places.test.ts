@@ -99,15 +99,12 @@ describe('another sheet of the same house', () => {
       expect(sameHouse({ address: '4 Invented Row' }, { address })).toBe(true)
     },
   )
-  test.each(['44 Invented Row', '4 Larch Row', '6 Invented Row', ''])(
-    '“%s” is another',
-    (address) => {
-      expect(sameHouse({ address: '4 Invented Row' }, { address })).toBe(false)
-      expect(sameHouse({ address: '4 Larch St, Springfield' }, { address: '4 Elm St, Springfield' })).toBe(
-        false,
-      )
-    },
-  )
+  test.each(['44 Invented Row', '4 Larch Row', '6 Invented Row', ''])('“%s” is another', (address) => {
+    expect(sameHouse({ address: '4 Invented Row' }, { address })).toBe(false)
+    expect(sameHouse({ address: '4 Larch St, Springfield' }, { address: '4 Elm St, Springfield' })).toBe(
+      false,
+    )
+  })
 
   test('counts for what it says in words only', () => {
     const [other] = asked({ job: { told: 'Gas pipe in the wall, grandma is allergic.' } })

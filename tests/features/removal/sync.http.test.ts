@@ -8,7 +8,8 @@ import { AS_TOLD } from '../../../src/features/removal/people.ts'
 import { placeOf } from '../../../src/features/removal/place.ts'
 import type { Sheet } from '../../../src/records/removal-sheet.ts'
 import { down, good, type Phone, phoneIn } from '../../support/phone.ts'
-import { type TestYard, testYard } from '../../support/yard-app.ts'
+import { ORIGIN, type TestYard, testYard } from '../../support/yard-app.ts'
+import { wordsOf } from '../../support/yard-on.ts'
 import { but, DAY, DRAWN, PAPER, PHOTO, READY } from './ready.ts'
 
 const ID = '019e0000-0000-7000-8000-000000000001'
@@ -431,6 +432,36 @@ describe('on the phone', () => {
     expect(page).toContain('Another sheet of this house')
     expect(page).not.toContain('Go, as this phone knows it')
     expect(page).toContain('value="not-here:gas"')
+  })
+
+  test('no “go” on a phone that has heard nothing today, but on what somebody read aloud, and when', async () => {
+    const form = {
+      shownOn: '2026-06-13',
+      on: '2026-06-13',
+      hottestC: '70',
+      cutMm: '3/4',
+      vacuum: 'bee-vacuum',
+      wires: 'none',
+    }
+    const go = async (version: string, reason: string) => {
+      const body = new URLSearchParams({ version, ...form, reason, is: 'go' })
+      for (const tick of TICKED) body.append('done', tick)
+      const init = { method: 'POST', body }
+      return phone.syncService.page(new Request(`${ORIGIN}/removals/${ID}/check`, init))
+    }
+    await post({ ...READY, job: { ...READY.job, plannedOn: '2026-06-13' } }, { base: 1 })
+    await phone.syncService.send()
+    phone.network(down)
+    phone.at('2026-06-13T08:00:00Z')
+    const page = wordsOf(await phone.open(`/removals/${ID}`))
+    expect(page).toContain('Not of today. This phone last heard of the job Fri 12 Jun, 12:00')
+    const barred = await go('2', 'The bees must go today.')
+    expect(barred?.status).toBe(422)
+    expect(wordsOf((await barred?.text()) ?? '')).toContain('write who read it and when')
+    expect((await go('3', 'Bram read it, 07:50'))?.status).toBe(303)
+    expect(wordsOf(await phone.open(`/removals/${ID}`))).toContain(
+      'Go, as this phone knows it , which has heard nothing since Fri 12 Jun, 12:00',
+    )
   })
 
   test('another sheet of the house of next week holds it without signal, in words and with its refusal', async () => {
