@@ -18,6 +18,8 @@ export interface RemovalRow {
   /** Null where it is too early to count, or the job is over. */
   reckoning: Reckoning | null
   /** Why it was begun without a “go”; null where it was not. */
+  /** Who signed as a second person with an account that was new; null for nobody. */
+  newSigners: string | null
   begun: string | null
   next: { href: string; part: keyof typeof NEXT_WORDS } | null
   colonies: { tag: string; path: string }[]
@@ -163,6 +165,9 @@ const Row = ({ row, frame, done = false }: { row: RemovalRow; frame: Frame; done
         <p class="small">
           <b>Begun without a “go”</b>. {row.begun}
         </p>
+      )}
+      {row.newSigners === null ? null : (
+        <p class="small">Second person with a new account: {row.newSigners}.</p>
       )}
       {row.reckoning === null ? null : <Reckoned reckoning={row.reckoning} />}
     </div>

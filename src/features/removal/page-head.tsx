@@ -42,6 +42,7 @@ export const Head = (p: RemovalProps) => {
           <b>Begun without a “go”</b>. {withoutGoWords(p.sheet) ?? 'Nobody has said why.'}
         </p>
       ) : null}
+      {p.newSigners === null ? null : <p>Second person with a new account: {p.newSigners}.</p>}
       <UnmetThen unmet={p.sheet.work.withoutGo?.unmet ?? []} />
       <Came {...p} />
     </header>

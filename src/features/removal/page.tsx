@@ -40,6 +40,8 @@ export interface RemovalProps {
   versions: { version: number; by: string; when: string }[]
   older: { version: number; last: number } | null
   saved: boolean
+  /** Who signed as a second person with an account that was new. */
+  newSigners: string | null
   /** Other sheets of the same house with more on them that can kill. */
   others: OtherSheet[]
   types: string[]

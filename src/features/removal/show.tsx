@@ -16,7 +16,7 @@ import { factsOf } from './sheet-facts.ts'
 import type { Saved } from './sheet-handlers.ts'
 import { isOver, isShort, nextPart, PARTS, type Part, stageOf } from './stage.ts'
 import { tickedTooEarly } from './ticked-when.ts'
-import { callBackLines, colonyLinks, othersOf, reckoningOf, startOf, typesOf } from './view.ts'
+import { callBackLines, colonyLinks, newSigners, othersOf, reckoningOf, startOf, typesOf } from './view.ts'
 import { beganWithoutGo } from './without-go.ts'
 
 interface Shown {
@@ -93,6 +93,7 @@ export function showSheet(
         when: instantWords(v.savedAt, frame.zone, frame.today),
       }))}
       older={older === null ? null : { version: older.version, last: saved.last.version }}
+      newSigners={newSigners(c, deps, sheet)}
       saved={c.req.query('saved') === '1'}
       others={isOver(stage) ? [] : othersOf(c, deps, sheet, saved.id)}
       types={typesOf(deps)}

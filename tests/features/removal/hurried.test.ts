@@ -59,7 +59,7 @@ describe('the same person under another name', () => {
   ])('%s is %s', (a, b) => {
     expect(sameName(a, b)).toBe(true)
     // By hand, one is not the other's second person.
-    const people = { first: [b], yard: [b], accounts: [b], open: [b], elsewhere: new Map() }
+    const people = { first: [b], yard: [b], accounts: [b], open: [b], fresh: [], elsewhere: new Map() }
     const byHand = { item: 'heat', by: a, why: 'seen' as const, path: DRAWN, phone: '555 0177' }
     if (a !== b) expect(secondProblems(byHand, READY, people)).toMatchObject([{ field: 'by' }])
   })
