@@ -29,6 +29,7 @@ export {
   ACCESS,
   agreement,
   BEHIND,
+  BROUGHT_IN,
   BYSTANDERS,
   CALL_BACKS,
   CALLERS,

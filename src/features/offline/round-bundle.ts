@@ -127,7 +127,9 @@ export function roundBundle(
     whole: touched === null,
     joined: joinings(book, here),
     sheets: sheetsFor(book, today),
-    ...(guardFor(viewer.role).may('removal-sheets') ? { crew: crew.map(({ name, open }) => ({ name, open })) } : {}),
+    ...(guardFor(viewer.role).may('removal-sheets')
+      ? { crew: crew.map(({ name, open }) => ({ name, open })) }
+      : {}),
     exposed: exposedAmong(book, here),
     ...(touched === null ? { past: pastOf(book, today, new Set(open)) } : {}),
   }

@@ -171,7 +171,11 @@ const endedIt = ({ decision, ended }: RemovalProps['sheet']): string =>
     ? 'the job ended'
     : decision?.fell?.setBack === true
       ? `the book went back to an earlier copy (${decision.fell.on} ${decision.fell.at}): what was found since may not be here, so look at the whole list again`
-      : 'something changed'
+      : decision?.fell?.because === 'import'
+        ? 'it came in with a file, as did what was looked at, cleared and signed: look at the whole list again'
+        : decision?.fell?.because === 'time-zone'
+          ? 'the time zone of the yard was changed: look at the whole list again'
+          : 'something changed'
 
 const Decided = ({ sheet, frame, goes, stage, colonies, older }: RemovalProps) => {
   const { decision: d, ended } = sheet
