@@ -96,6 +96,8 @@ export const site = z.strictObject({
   nearWires: z.optional(z.literal(true)),
   /** How it is known that an old building has neither asbestos nor lead where it is opened. */
   oldHow: z.optional(z.enum(['tested', 'untouched'])),
+  /** How it is known that nothing runs behind it. */
+  behindHow: z.optional(z.enum(['detector', 'traced', 'owner'])),
   behindNote: z.optional(text(500)),
   sprayed: z.optional(yesNo),
   sprayedNote: z.optional(text(300)),

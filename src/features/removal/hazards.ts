@@ -190,8 +190,22 @@ const NO_WALL: Facts = {
 const ELSEWHERE =
   'The words for the place were changed, or it is months ago, and nobody has looked since: go and look at this wall, then tap what is there.'
 
-const hasService = ({ site }: Sheet): boolean =>
-  site.nearWires === true || (site.behind ?? []).some((b) => b !== 'insulation' && b !== 'flue')
+/** Of a box: current or gas; water alone only where somebody has said in words that it is a box of that. */
+const hasService = ({ site, job }: Sheet): boolean =>
+  site.nearWires === true ||
+  (site.behind ?? []).some((b) => b !== 'insulation' && b !== 'flue' && b !== 'water') ||
+  (site.behind?.includes('water') === true &&
+    /\b(water|agua|hydrant|irrigation|riego)\b/i.test([site.where, site.behindNote, job.told].join(' ')))
+
+/** Nothing was found: whoever looked says how, and the owner's word has never found a wire (common practice). */
+const howLooked = ({ behind, behindHow }: Sheet['site']): string | null =>
+  behind === undefined || behind.length > 0
+    ? null
+    : behindHow === undefined
+      ? 'None found: how was it looked for? By a detector, or traced from outlets, taps and plan.'
+      : behindHow === 'owner'
+        ? 'The owner’s word finds no wire: use a detector, or trace from outlets, taps and plan.'
+        : null
 
 export function servicesLocated(s: Sheet, today: string): Facts {
   if (!cuts(s)) return { state: 'not-needed', why: 'Nothing is cut.' }
@@ -204,12 +218,14 @@ export function servicesLocated(s: Sheet, today: string): Facts {
   if (s.site.type === 'utility-box' && !hasService(s))
     return {
       state: 'unsaid',
-      why: 'A meter or utility box has wires, gas or water in it: tap which. Nobody opens one of wires or gas before its supplier has been.',
+      why: 'A meter or utility box has wires, gas or water in it: tap which; of water alone, say so in the words for the place. Nobody opens one of wires or gas before its supplier has been.',
       moved: true,
     }
-  return lookedHere(s, 'behind', today)
+  if (!lookedHere(s, 'behind', today)) return { state: 'unsaid', why: ELSEWHERE, moved: true }
+  const how = howLooked(s.site)
+  return how === null
     ? { state: 'met', why: 'Looked for and written down.' }
-    : { state: 'unsaid', why: ELSEWHERE, moved: true }
+    : { state: 'unsaid', why: how, moved: true }
 }
 
 /**

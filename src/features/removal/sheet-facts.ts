@@ -120,7 +120,15 @@ const FACTS: Record<Part, (s: Sheet, at: FactsContext) => Row[]> = {
       'What is cut',
       joined([x.surface, x.sheathingMm === undefined ? undefined : depth(x.sheathingMm, units)]),
     ],
-    ['Behind it', words(BEHIND_IT, x.behind)],
+    [
+      'Behind it',
+      joined([
+        words(BEHIND_IT, x.behind),
+        x.behindHow === undefined
+          ? undefined
+          : BEHIND_IT.find((c) => c.value === `none-${x.behindHow}`)?.hint,
+      ]),
+    ],
     ['Hazards', words(HAZARD, x.hazards)],
     ['Wires near', x.nearWires === true ? 'yes, within 3 m (10 ft)' : undefined],
     ['Before 1980', word(YES_NO, x.old)],

@@ -30,7 +30,7 @@ import type { ClosingId } from './closing.ts'
 import type { Shows } from './forecast.ts'
 import { whyFits } from './grave.ts'
 import type { Item, TickedId } from './item.ts'
-import { NONE_FOUND } from './none-found.ts'
+import { NO_HAZARD, NONE_BEHIND } from './none-found.ts'
 import type { Part, Stage } from './stage.ts'
 import { WITHOUT_GO_WORDS } from './without-go.ts'
 
@@ -44,7 +44,6 @@ const choices = <T extends string>(
   })
 
 const unsaid = (label = 'Not said'): Choice => ({ value: '', label })
-const LOOKED_NONE: Choice = { value: 'none', label: 'Looked: none' }
 
 export const FOUND: Choice[] = choices(FOUND_BY, {
   flight: 'Watched them fly',
@@ -66,7 +65,11 @@ export const WAY_UP: Choice[] = [
 ]
 
 export const BEHIND_IT: Choice[] = [
-  LOOKED_NONE,
+  ...choices(NONE_BEHIND, {
+    'none-detector': ['None', 'by a detector'],
+    'none-traced': ['None', 'traced from outlets, taps, plan'],
+    'none-owner': ['None', 'the owner says'],
+  }),
   ...choices(BEHIND, {
     electric: 'Electric wires',
     'electric-in-cut': 'Live wires in the cut',
@@ -78,7 +81,7 @@ export const BEHIND_IT: Choice[] = [
 ]
 
 export const HAZARD: Choice[] = [
-  ...choices(NONE_FOUND, {
+  ...choices(NO_HAZARD, {
     'none-new': ['None', 'built after 1980'],
     'none-tested': ['None', 'old, but tested'],
     'none-untouched': ['None', 'old, not cut into'],

@@ -123,6 +123,7 @@ describe('an old paper', () => {
       site: {
         ...READY.site,
         behind: hazard === 'gas' ? ['gas'] : [],
+        behindHow: 'detector',
         hazards: hazard === 'asbestos' ? ['asbestos'] : [],
       },
       check: {

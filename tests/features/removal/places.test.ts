@@ -1,14 +1,17 @@
 /** Which words for a place ask what, by a person in a hurry. Invented; what swarms hang on is common practice. */
 import { describe, expect, test } from 'vitest'
 import { beforeCut, holds } from '../../../src/features/removal/before-cut.ts'
+import { sheetTyped, typedPart } from '../../../src/features/removal/form.ts'
 import { TICKED } from '../../../src/features/removal/item.ts'
+import { NONE_BEHIND } from '../../../src/features/removal/none-found.ts'
 import { otherSheetsOf } from '../../../src/features/removal/other-sheets.ts'
+import { secondProblems } from '../../../src/features/removal/second.ts'
 import { isShort } from '../../../src/features/removal/stage.ts'
 import { HANGS_ON } from '../../../src/features/removal/swarm.ts'
 import { EMPTY_SHEET, type Sheet } from '../../../src/records/removal-sheet.ts'
 import { sameHouse } from '../../../src/records/same-house.ts'
 import { DEFAULT_PROTOCOL } from '../../../src/recovery/index.ts'
-import { DAY, here, READY, SHOWS } from './ready.ts'
+import { DAY, DRAWN, here, READY, SHOWS, YARD } from './ready.ts'
 
 const holding = (s: Sheet): string[] =>
   beforeCut(s, DEFAULT_PROTOCOL, SHOWS, DAY)
@@ -76,6 +79,52 @@ describe('a swarm', () => {
       expect(holding(read)).toContain('notes')
     },
   )
+})
+
+describe('nothing behind it', () => {
+  const none = (behindHow?: Sheet['site']['behindHow']): Sheet => ({
+    ...READY,
+    site: { ...READY.site, behind: [], ...(behindHow === undefined ? {} : { behindHow }) },
+  })
+
+  test('says how it was looked for; the owner’s word finds no wire', () => {
+    expect(holding(none('detector'))).toEqual([])
+    expect(holding(none('traced'))).toEqual([])
+    expect(holding(none('owner'))).toEqual(['services'])
+    expect(holding(none())).toEqual(['services'])
+  })
+
+  test('is one tap, and comes back as it was tapped', () => {
+    const units = { temperature: 'F', weight: 'lb' } as const
+    for (const how of NONE_BEHIND) {
+      const { sheet } = sheetTyped('site', { behind: [how], hazards: ['none-tested'] }, units)
+      expect(sheet.site).toMatchObject({ behind: [], behindHow: how.slice('none-'.length), oldHow: 'tested' })
+      expect(typedPart('site', sheet, units).behind).toEqual([how])
+    }
+    const both = sheetTyped('site', { behind: ['none-detector', 'gas'] }, units).sheet
+    expect(both.site.behind, 'a pipe wins').toEqual(['gas'])
+  })
+})
+
+test('a meter box: “Water pipe” alone is not taken for the electric meter', () => {
+  const box = (where: string): Sheet =>
+    here({ ...READY, site: { ...READY.site, type: 'utility-box', where, behind: ['water'] } })
+  expect(holding(box('grey box by the gate'))).toEqual(['services'])
+  expect(holding(box('water box by the gate'))).toEqual([])
+})
+
+test('“none” in an old building, with no word how that is known, takes an account to sign for', () => {
+  const { oldHow: _, ...site } = READY.site
+  const byHand = {
+    item: 'old-building',
+    of: '',
+    by: 'Zed Quill',
+    why: 'seen' as const,
+    path: DRAWN,
+    phone: '555 0177',
+  }
+  expect(secondProblems(byHand, { ...READY, site }, YARD)).toMatchObject([{ field: 'by' }])
+  expect(secondProblems({ ...byHand, item: 'kit' }, { ...READY, site }, YARD)).toEqual([])
 })
 
 describe('another sheet of the same house', () => {

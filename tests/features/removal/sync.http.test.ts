@@ -153,7 +153,7 @@ describe('another role', () => {
     await post(READY)
     const acts: [string, Record<string, string>][] = [
       ['check', { version: '1', is: 'go' }],
-      ['site', { version: '1', behind: 'none' }],
+      ['site', { version: '1', behind: 'none-detector' }],
       [
         'clear',
         { hazard: 'gas', 'trade-gas.who': 'Edda Brandt', 'trade-gas.licence': '4711', 'trade-gas.on': DAY },
