@@ -3,4 +3,5 @@ import { create } from 'qrcode/lib/core/qrcode.js'
 import { render } from 'qrcode/lib/renderer/svg-tag.js'
 
 const svgOf = async (text, options) => render(create(text, options), options)
+
 export { svgOf as toString }
