@@ -67,7 +67,7 @@ export const WAY_UP: Choice[] = [
 export const BEHIND_IT: Choice[] = [
   ...choices(NONE_BEHIND, {
     'none-detector': ['None', 'by a detector'],
-    'none-traced': ['None', 'traced from outlets, taps, plan'],
+    'none-traced': ['None', 'outlets, taps, plan'],
     'none-owner': ['None', 'the owner says'],
   }),
   ...choices(BEHIND, {
