@@ -7,9 +7,8 @@ import { notHeard } from './as-known.ts'
 import { decisionProblems, refusedBefore, unmetWords } from './decide.ts'
 import { DECISION_FIELDS } from './fields.ts'
 import { schemaProblems } from './form.ts'
-import { withNoted } from './grave.ts'
 import { placeOf } from './place.ts'
-import { keep, momentNow, type Saved, staysElsewhere } from './sheet-handlers.ts'
+import { keep, type Saved, staysElsewhere } from './sheet-handlers.ts'
 import { reckoningOf } from './view.ts'
 import { decidedWords } from './words.ts'
 
@@ -55,8 +54,6 @@ export function decide(c: AppContext, deps: PageDeps, saved: Saved, typed: Typed
     ...decisionProblems(made, reckoning, sheet),
     ...(made.is === 'go' ? notHeard(frame, made.reason) : []),
   ]
-  // A reason may name what nobody had tapped: then it has not been looked at yet.
-  if (wrong.length === 0)
-    keep(c, deps, saved, withNoted(sheet, { ...sheet, decision: made }, {}, momentNow(c, deps)))
+  if (wrong.length === 0) keep(c, deps, saved, { ...sheet, decision: made })
   return wrong
 }

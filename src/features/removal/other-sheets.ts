@@ -83,16 +83,38 @@ export function otherSheetsOf(
 export const askedOf = (others: readonly OtherSheet[]): Grave[] =>
   OF_THE_HOUSE.filter((g) => others.some((o) => o.what.includes(g)))
 
-export function otherSheets(s: Sheet, others: readonly OtherSheet[], today: string): Facts {
-  const asked = askedOf(others)
-  if (asked.length === 0) return { state: 'not-needed', why: 'No other sheet of this house says more.' }
+/** What is in the words of this sheet and tapped nowhere, each thing once. */
+export const writtenOn = (s: Sheet): Grave[] => writtenIn(s).map((w) => w.tapped[0])
+
+/** Each thing by itself: one tap for a gas pipe and asbestos would be tapped for the one that was looked for. */
+function notHereToday(s: Sheet, asked: readonly Grave[], today: string): boolean {
   const { done, doneOn, doneAt } = s.check
   const isNow = doneOn === today && doneAt !== undefined && samePlace(doneAt, placeOf(s))
   return isNow && asked.every((g) => done?.includes(notHere(g)))
+}
+
+export function otherSheets(s: Sheet, others: readonly OtherSheet[], today: string): Facts {
+  const asked = askedOf(others)
+  if (asked.length === 0) return { state: 'not-needed', why: 'No other sheet of this house says more.' }
+  return notHereToday(s, asked, today)
     ? { state: 'met', why: 'Looked and asked again here.' }
     : {
         state: 'unsaid',
         why: 'Another sheet of this house says more than this one: look and ask again, and tap what is so.',
+        moved: true,
+      }
+}
+
+export function written(s: Sheet, today: string): Facts {
+  const asked = writtenOn(s)
+  if (asked.length === 0) return { state: 'not-needed', why: 'Nothing is written that is not tapped.' }
+  return notHereToday(s, asked, today)
+    ? { state: 'met', why: 'Looked again: it is not at this place.' }
+    : {
+        state: 'unsaid',
+        why: `Written, and not tapped: ${writtenIn(s)
+          .map((w) => w.says)
+          .join(', ')}. Look again; if it is here, tap it where it is asked.`,
         moved: true,
       }
 }

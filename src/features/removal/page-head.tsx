@@ -198,7 +198,7 @@ const Decided = ({ sheet, frame, goes, stage, colonies, older }: RemovalProps) =
             : d.unmet.length === 0
               ? ', with nothing on the list unmet'
               : `, with ${d.unmet.length} unmet or not filled in`}
-          {d.reason === undefined ? '.' : `: ${d.reason}`}
+          {d.reason === undefined ? '.' : `. Reason: ${d.reason}`}
         </p>
       )}
       {d?.over === undefined ? null : (

@@ -102,6 +102,7 @@ const Reckoned = (p: RemovalProps & { reckoning: Reckoning }) => {
       reckoning={p.reckoning}
       refused={p.refused}
       calm={calm}
+      goes={p.goes}
       above={above}
       short={isShort(p.sheet)}
       seen={seenOn(p.sheet)}
@@ -113,7 +114,7 @@ const Reckoned = (p: RemovalProps & { reckoning: Reckoning }) => {
   if (atIt || (p.stage === 'go' && !p.goes)) return list
   return (
     <details class="caution">
-      <summary>{reckoningTitle(p.reckoning)}</summary>
+      <summary>{reckoningTitle(p.reckoning, p.goes)}</summary>
       {list}
     </details>
   )

@@ -84,7 +84,7 @@ export const HAZARD: Choice[] = [
   ...choices(NO_HAZARD, {
     'none-new': ['None', 'built after 1980'],
     'none-tested': ['None', 'old, but tested'],
-    'none-untouched': ['None', 'old, not cut into'],
+    'none-untouched': ['None', 'old, no cut, no screw'],
   }),
   ...choices(HAZARDS, {
     asbestos: 'Asbestos suspected',
@@ -165,7 +165,6 @@ export const TICKS: Record<TickedId, string> = {
   insulation: 'Respirator for insulation',
   stopcock: 'Stopcock found',
   kit: 'Clothing, smoker and tools',
-  notes: 'What was written is not here',
 }
 
 export const HAZARD_WORDS: Record<TradeHazard, string> = {
@@ -331,13 +330,13 @@ function counted(r: Reckoning): string[] {
   ].filter(Boolean)
 }
 
-/** The heading over the list of what is unmet. */
-export function reckoningTitle(r: Reckoning): string {
+/** The heading over the list of what is unmet; `goes`: a “go” stands over it, for a reason that somebody gave. */
+export function reckoningTitle(r: Reckoning, goes = false): string {
   switch (r.says) {
     case 'refuse':
       return ['Stop', r.unmet.filter(stops).map(notYet).join('. '), ...counted(r)].filter(Boolean).join('. ')
     case 'wait':
-      return `Wait: ${counted(r).join('; ')}`
+      return `${goes ? 'Gone over with a reason' : 'Wait'}: ${counted(r).join('; ')}`
     case 'nothing-unmet':
       return 'Nothing on this list is unmet'
   }

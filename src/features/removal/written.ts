@@ -15,7 +15,7 @@ const WRITTEN: readonly Written[] = [
   { says: 'gas', word: /\b(gas|lpg|propane|propano|butano?|garrafa|boiler|mercaptan)\b/i, tapped: ['gas'] },
   {
     says: 'electric wires',
-    word: /\b(wires?|wiring|cables?|electric\w*|eléctric\w*|meter|contador|fuse ?box|power ?(lines?|cords?)|ac line|breakers?|breaker panel|transformer|transformador|sockets?|outlets?|light switch|enchufes?|corriente|conduit|mains|poles?|pylon|lamps?|lamp ?posts?|street ?(lamps?|lights?)|farola|poste|overhead lines?|drop line|high voltage|knob and tube)\b/i,
+    word: /\b(wires?|wiring|cables?|electric\w*|eléctric\w*|(?<!water )meter|contador|fuse ?box|power ?(lines?|cords?)|ac line|breakers?|breaker panel|transformer|transformador|sockets?|outlets?|light switch|enchufes?|corriente|conduit|mains|poles?|pylon|lamps?|lamp ?posts?|street ?(lamps?|lights?)|farola|poste|overhead lines?|drop line|high voltage|knob and tube)\b/i,
     tapped: ['electric', 'electric-in-cut', 'near-wires'],
   },
   {
@@ -53,6 +53,3 @@ export function writtenIn({ job, site, decision, ended }: Sheet): Written[] {
   ]
   return WRITTEN.filter(({ word, tapped }) => word.test(text) && !tapped.some((g) => on.includes(g)))
 }
-
-/** 'gas, somebody allergic'; empty where there is nothing of the kind. */
-export const writtenOnly = (s: Sheet): string[] => writtenIn(s).map(({ says }) => says)

@@ -182,9 +182,13 @@ describe('another sheet of the same house', () => {
 
 test('a word is no reason to go over a refusal that names gas: it is looked for again', () => {
   const over = { by: 'Bram', on: DAY, at: '09:00', reason: 'Gas smell' }
-  const check = { ...READY.check, done: TICKED.filter((t) => t !== 'notes') }
   const decision = { is: 'go' as const, by: 'Ines', on: DAY, unmet: [], reason: 'gone', over }
-  expect(holding({ ...READY, check })).toEqual([])
-  expect(holding({ ...READY, check, decision })).toEqual(['notes'])
-  expect(holding({ ...READY, check, decision: { ...over, is: 'refuse', unmet: [] } })).toEqual(['notes'])
+  expect(holding(READY)).toEqual([])
+  expect(holding({ ...READY, decision })).toEqual(['notes'])
+  expect(holding({ ...READY, decision: { ...over, is: 'refuse', unmet: [] } })).toEqual(['notes'])
+  const looked = { ...READY.check, done: [...TICKED, 'not-here:gas'] }
+  expect(holding({ ...READY, decision, check: looked })).toEqual([])
+  // One tap is not for two things.
+  const told = { ...READY.job, told: 'Eternit, and the meter.' }
+  expect(holding({ ...READY, decision, check: looked, job: told })).toEqual(['notes'])
 })
