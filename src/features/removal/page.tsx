@@ -40,6 +40,8 @@ export interface RemovalProps {
   versions: { version: number; by: string; when: string }[]
   older: { version: number; last: number } | null
   saved: boolean
+  /** Who signed as a second person with an account that was new. */
+  newSigners: string | null
   /** Other sheets of the same house with more on them that can kill. */
   others: OtherSheet[]
   types: string[]
@@ -100,6 +102,7 @@ const Reckoned = (p: RemovalProps & { reckoning: Reckoning }) => {
       reckoning={p.reckoning}
       refused={p.refused}
       calm={calm}
+      goes={p.goes}
       above={above}
       short={isShort(p.sheet)}
       seen={seenOn(p.sheet)}
@@ -111,7 +114,7 @@ const Reckoned = (p: RemovalProps & { reckoning: Reckoning }) => {
   if (atIt || (p.stage === 'go' && !p.goes)) return list
   return (
     <details class="caution">
-      <summary>{reckoningTitle(p.reckoning)}</summary>
+      <summary>{reckoningTitle(p.reckoning, p.goes)}</summary>
       {list}
     </details>
   )

@@ -17,6 +17,8 @@ interface UnmetProps {
   refused: { id: string; form: FormState } | null
   /** Nothing was refused: what is only not answered yet before the cut is counted, and not said twice. */
   calm: boolean
+  /** A “go” stands. */
+  goes: boolean
   /** The form that asks it stands below. */
   above: boolean
   /** A swarm that hangs free. */
@@ -58,7 +60,7 @@ export const UnmetList = (p: UnmetProps) => {
       class={r.says === 'nothing-unmet' ? 'notice reckoning' : 'notice notice-late reckoning'}
       id="unmet"
     >
-      <h2>{reckoningTitle(r)}</h2>
+      <h2>{reckoningTitle(r, p.goes)}</h2>
       <Lines {...p} items={here} />
       {below.length === 0 ? null : (
         <details open={below.some((i) => i.id === refused?.id)}>

@@ -1,6 +1,7 @@
 /** What pages of removal sheets are made of: a sheet of the store with its name, stage, reckoning and next step. */
 
 import { type AppContext, colonyPath, type PageDeps, signedIn } from '../../app/index.ts'
+import { dayIn, daysBetween } from '../../days.ts'
 import {
   type Blank,
   openBlanks,
@@ -52,10 +53,26 @@ export function othersOf(c: AppContext, deps: PageDeps, sheet: Sheet, id: string
 /** Read once for a page: it holds every sheet against all of them, and while it is made only its own is written. */
 const known = new WeakMap<AppContext, ReturnType<PageDeps['store']['removals']['list']>>()
 
+/** Names whose accounts cannot sign in any more, or not yet. */
+const closedIn = (deps: PageDeps): string[] => (deps.crew?.() ?? []).filter((a) => !a.open).map((a) => a.name)
+
+/** Whoever signed with an account that is closed since cannot be asked any more: it stays on the sheet, and stands for nothing. */
+const withoutClosed = (s: Sheet, closed: readonly string[]): Sheet =>
+  s.check.seconds === undefined
+    ? s
+    : {
+        ...s,
+        check: {
+          ...s.check,
+          seconds: s.check.seconds.filter((x) => x.account !== true || !closed.includes(x.by)),
+        },
+      }
+
 /** `id`: of the sheet, where the address does not say it. */
 export const reckoningOf = (c: AppContext, deps: PageDeps, sheet: Sheet, id = idIn(c)): Reckoning => {
   const { units, today } = c.var.frame
-  return beforeCut(sheet, deps.store.protocol(), showsIn(units), today, othersOf(c, deps, sheet, id))
+  const signed = withoutClosed(sheet, closedIn(deps))
+  return beforeCut(signed, deps.store.protocol(), showsIn(units), today, othersOf(c, deps, sheet, id))
 }
 
 /** Where the next step of a job is. */
@@ -72,6 +89,22 @@ export const colonyLinks = (deps: PageDeps, ids: readonly string[]): { tag: stri
     const colony = deps.store.colony(id)
     return colony === null ? [] : [{ tag: colony.summary.tag, path: colonyPath(colony.summary) }]
   })
+
+/** Days in which an account is new: whoever signed with it is named to the operator (judgement). */
+const NEW_DAYS = 7
+
+/** 'Bram (account made 2026-06-10)': who signed as a second person with an account that was new; null for nobody. */
+export function newSigners(c: AppContext, deps: PageDeps, { check }: Sheet): string | null {
+  const said = (deps.crew?.() ?? []).flatMap(({ name, made }) => {
+    if (made === undefined) return []
+    const day = dayIn(c.var.frame.zone, new Date(made.at))
+    const signed = check.seconds?.some(
+      (x) => x.account === true && x.by === name && daysBetween(day, x.on) < NEW_DAYS,
+    )
+    return signed === true ? [`${name} (account made ${day})`] : []
+  })
+  return said.length === 0 ? null : said.join(', ')
+}
 
 /** A line of the list. */
 export function rowOf(
@@ -102,6 +135,7 @@ export function rowOf(
       (beganWithoutGo(sheet, colonies.length) && (!isOver(stage) || stage === 'boxed')
         ? 'Nobody has said why.'
         : null),
+    newSigners: newSigners(c, deps, sheet),
     next: fell ? { part: 'check', href: `${removalPath(id)}/check#now` } : nextStep(id, sheet, colonies),
     colonies: colonyLinks(deps, colonies),
   }
@@ -143,9 +177,10 @@ export function startOf(
 ): { goes: boolean; start: Facts } {
   const { today, units } = c.var.frame
   const limit = deps.store.protocol().heatLimitC
+  const closed = closedIn(deps)
   return {
-    goes: goStands(sheet, reckoningOf(c, deps, sheet, id), today),
-    start: atStart(sheet, limit, showsIn(units), today),
+    goes: goStands(sheet, reckoningOf(c, deps, sheet, id), today, closed),
+    start: atStart(withoutClosed(sheet, closed), limit, showsIn(units), today),
   }
 }
 
@@ -154,7 +189,10 @@ export function stoodOn(c: AppContext, deps: PageDeps, sheet: Sheet, day: string
   const { units, today } = c.var.frame
   // What another sheet says today was not known on another day.
   const others = day === today ? othersOf(c, deps, sheet, id) : []
-  return goStands(sheet, beforeCut(sheet, deps.store.protocol(), showsIn(units), day, others), day)
+  // An account that is closed today was open then.
+  const closed = day === today ? closedIn(deps) : []
+  const signed = withoutClosed(sheet, closed)
+  return goStands(signed, beforeCut(signed, deps.store.protocol(), showsIn(units), day, others), day, closed)
 }
 
 /** Whether, on that day, a “go” stood and what is asked when work starts was met. */
