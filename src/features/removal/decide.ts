@@ -7,6 +7,7 @@ import { CLEARED_BY, GOOD_DAYS, isShown } from './hazards.ts'
 import { placeOf, samePlace } from './place.ts'
 import { isFullName, isNumber, isTelephone, sameName, sharesName } from './same-name.ts'
 import { customersOf, isSame, type Known } from './second.ts'
+import { ranOut } from './ticked-when.ts'
 
 /**
  * No "go" over what can kill: a trade's word is not replaced by ours, and a second person's name is not the first one's.
@@ -90,8 +91,11 @@ const wayOut = (i: Reckoning['unmet'][number]): string =>
 const ownSecond = (s: Sheet, by: string): SecondName | undefined =>
   s.check.seconds?.find((x) => isSame(x.by, by, x.account === true))
 
-/** Whether “go” stands now: decided today, for this place, and nothing has come up since that no decision gets past. */
-export const goStands = (s: Sheet, r: Reckoning, today: string): boolean =>
+/**
+ * Whether “go” stands: decided today, for this place, and nothing has come up since that no decision gets past. `at`: the
+ * hour at which something is begun on it; without, whether it is one at all.
+ */
+export const goStands = (s: Sheet, r: Reckoning, today: string, at?: string): boolean =>
   s.decision?.is === 'go' &&
   s.ended === undefined &&
   s.job.bees !== 'wasps' &&
@@ -100,6 +104,7 @@ export const goStands = (s: Sheet, r: Reckoning, today: string): boolean =>
   s.decision.fell === undefined &&
   s.decision.on === today &&
   samePlace(s.decision, placeOf(s)) &&
+  (at === undefined || ranOut(s, at) === null) &&
   !r.unmet.some(holds)
 
 /** What was unmet or signed for when it was decided, for the record. */
