@@ -26,6 +26,7 @@ export const JOBS: Job[] = [
           foundBy: ['flight', 'opened'],
           access: 'ground',
           behind: [],
+          behindHow: 'traced',
           hazards: [],
           old: 'no',
           sprayed: 'no',

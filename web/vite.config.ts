@@ -86,6 +86,13 @@ const serviceWorker = (): Plugin => ({
       logLevel: 'warn',
       plugins: [compressed(), noted('phone')],
       define: { BUILT: JSON.stringify(builtFrom(folder)) },
+      resolve: {
+        alias: [
+          // One router instead of three: a phone has some hundred addresses, and asks for one page at a time.
+          { find: /^hono$/, replacement: 'hono/tiny' },
+          { find: /^qrcode$/, replacement: here('qr-code.mjs') },
+        ],
+      },
       build: {
         outDir: folder,
         emptyOutDir: false,

@@ -57,7 +57,7 @@ import { protocol } from '../features/protocol/node.ts'
 import { rates } from '../features/rates/node.ts'
 import { leftBehind, refusedEntries } from '../features/refused/index.ts'
 import { removalTerms } from '../features/removal/index.ts'
-import { removalErase, removalSync, signedText } from '../features/removal/node.ts'
+import { removalErase, removalPrint, removalSync, signedText } from '../features/removal/node.ts'
 import { review } from '../features/review/node.ts'
 import { stands, supplies, supplyWarmer } from '../features/supplies/node.ts'
 import { tidying } from '../features/tidying/node.ts'
@@ -123,6 +123,7 @@ const ROUTES: Feature[] = [
   rates,
   removalTerms,
   removalErase,
+  removalPrint,
   removalSync,
   protocol,
   health,

@@ -41,7 +41,13 @@ export interface Person {
 export interface Member {
   name: string
   open: boolean
+  /** When it was made, UTC, ISO, and by whom; a phone is not told. */
+  made?: { at: string; by: string | null }
 }
 
 export const membersOf = (people: readonly Person[]): Member[] =>
-  people.map(({ name, state }) => ({ name, open: state === 'active' }))
+  people.map(({ name, state, createdAt, createdBy }) => ({
+    name,
+    open: state === 'active',
+    made: { at: createdAt, by: createdBy },
+  }))

@@ -29,6 +29,7 @@ export {
   ACCESS,
   agreement,
   BEHIND,
+  BROUGHT_IN,
   BYSTANDERS,
   CALL_BACKS,
   CALLERS,
@@ -82,3 +83,4 @@ export {
   type WithoutGo,
   withoutGo,
 } from './said-by-others.ts'
+export { digitsOf, isTelephone, sameHouse } from './same-house.ts'

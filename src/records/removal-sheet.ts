@@ -96,6 +96,8 @@ export const site = z.strictObject({
   nearWires: z.optional(z.literal(true)),
   /** How it is known that an old building has neither asbestos nor lead where it is opened. */
   oldHow: z.optional(z.enum(['tested', 'untouched'])),
+  /** How it is known that nothing runs behind it. */
+  behindHow: z.optional(z.enum(['detector', 'traced', 'owner'])),
   behindNote: z.optional(text(500)),
   sprayed: z.optional(yesNo),
   sprayedNote: z.optional(text(300)),
@@ -196,7 +198,13 @@ export const decision = z.strictObject({
   /** What was unmet when it was decided, in words. */
   unmet: z.array(text(300)).check(z.maxLength(40)),
   /** Something was changed since that it does not stand over, or the book went back to a backup: it is decided anew. */
-  fell: z.optional(z.extend(moment, { setBack: z.optional(z.literal(true)) })),
+  fell: z.optional(
+    z.extend(moment, {
+      setBack: z.optional(z.literal(true)),
+      /** It came in with a file, or the yard's day is another one. */
+      because: z.optional(z.enum(['import', 'time-zone'])),
+    }),
+  ),
   /** Somebody else had refused, or had it wait for a reason: said for as long as anything is decided over it. */
   over: z.optional(
     z.strictObject({
@@ -283,6 +291,9 @@ export type Decision = z.infer<typeof decision>
 export type Work = z.infer<typeof work>
 export type CallBack = z.infer<typeof callBack>
 export type Sheet = z.infer<typeof sheet>
+
+/** Who saves the version that takes the force from what came in with a file. A newer file replaces it. */
+export const BROUGHT_IN = 'Coming in with a file'
 
 export const EMPTY_SHEET: Sheet = { job: {}, site: {}, agreement: {}, check: {}, work: {} }
 

@@ -3,11 +3,11 @@
  * journal because they name customers; `erase` takes a sheet out with all its versions.
  */
 
-import { asc, desc, eq, sql } from 'drizzle-orm'
+import { and, asc, desc, eq, sql } from 'drizzle-orm'
 import type { Day } from '../days.ts'
 import type { ColonyId } from '../ids.ts'
 import { problemsOf } from '../journal/index.ts'
-import { photosOfSheet, type Sheet, sheet as sheetSchema } from '../records/index.ts'
+import { BROUGHT_IN, photosOfSheet, type Sheet, sheet as sheetSchema } from '../records/index.ts'
 import { type Problems, type Result, refused } from '../result.ts'
 import { customerLetter } from './after-schema.ts'
 import type { Connection } from './connection.ts'
@@ -200,6 +200,12 @@ export function removalsOf(connection: Connection): Removals {
     }),
     take: (versions, boxes) =>
       connection.write(() => {
+        const ours = ({ id, version }: SheetVersion) =>
+          and(eq(removalSheet.sheet, id), eq(removalSheet.version, version))
+        for (const v of versions)
+          db.delete(removalSheet)
+            .where(and(ours(v), eq(removalSheet.savedBy, BROUGHT_IN)))
+            .run()
         const there = new Map(whole(every.all()).map((v) => [`${v.id} ${v.version}`, canonical(v)]))
         const others = versions.filter(
           (v) => (there.get(`${v.id} ${v.version}`) ?? canonical(v)) !== canonical(v),

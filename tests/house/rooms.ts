@@ -185,9 +185,13 @@ export const ROOMS: Readonly<Record<string, Room>> = {
     'Node',
     'features/import',
   ),
-  'features/protocol': feature('the yard’s rules and settings', 'Node'),
+  'features/protocol': feature('the yard’s rules and settings', 'Node', 'features/removal'),
   'features/accounts': feature('signing in, set-up, invitations, people', 'Node'),
-  'features/data': feature('backups, the whole yard out and in, history of changes', 'Node'),
+  'features/data': feature(
+    'backups, the whole yard out and in, history of changes',
+    'Node',
+    'features/removal',
+  ),
   'features/api': feature('the HTTP API and its tokens', 'Node', 'features/letters', 'features/review'),
   phone: {
     holds: 'the service worker: outbox, when it fetches and sends, pages without signal',

@@ -143,7 +143,7 @@ async function job(page: Page): Promise<{ thumb: Thumb; heights: Record<string, 
   await thumb.press('Save')
 
   await seen('2-site')
-  await thumb.answer('What runs behind it', 'Looked: none')
+  await thumb.answer('What runs behind it', 'None')
   await thumb.answer('On it and around it', 'None')
   await thumb.answer('How they behave', '2')
   await thumb.answer('Africanized bees established here?', 'No')

@@ -3,6 +3,7 @@
 import { type Day, isDay, later } from '../../days.ts'
 import { problemLine } from '../../journal/index.ts'
 import type { PhotoFiles } from '../../photos/index.ts'
+import { BROUGHT_IN } from '../../records/index.ts'
 import { type Problems, type Result, refused } from '../../result.ts'
 import { canonical, type JournalLine, type SettingKey, type Store } from '../../store/index.ts'
 import { SETTINGS } from '../../store/node.ts'
@@ -22,6 +23,8 @@ export interface TakenOver {
   already: number
   /** Choices taken over: only into a yard without entries, whose own choices would otherwise be lost. */
   settings: number
+  /** Ids of removal sheets of which something is new here: nothing that they say opens anything before it is looked at. */
+  sheets: string[]
 }
 
 /** A problem names the line of the file; nothing was written. */
@@ -65,6 +68,7 @@ export function takeYard(
         .slice(0, SHOWN)
         .map((p) => `line ${lineOf(p.entry, entries)}: ${problemLine({ ...p, entry: undefined })}`),
     )
+  const sheets = newSheets(lines, store)
   takeOthers(store, lines, empty)
   if (empty) for (const s of settings) store.settings.set(s.key, s.value as never)
   store.refresh(today)
@@ -73,15 +77,24 @@ export function takeYard(
     accepted: result.accepted.length,
     already: result.already.length,
     settings: empty ? settings.length : 0,
+    sheets,
   }
+}
+
+/** Versions of removal sheets here that somebody saved. */
+const savedHere = (store: Store) =>
+  store.removals.everything().versions.filter((v) => v.savedBy !== BROUGHT_IN)
+
+function newSheets(lines: readonly KeptLine[], store: Store): string[] {
+  const here = new Set(savedHere(store).map((v) => sheetName(v.version, v.id)))
+  const fresh = ofKind(lines, 'sheet').filter((l) => !here.has(sheetName(l.version, l.id)))
+  return [...new Set(fresh.map((l) => l.id))]
 }
 
 /** Versions of removal sheets and move-out records that are others here: nothing is taken over then. */
 function differing(lines: readonly KeptLine[], store: Store): string[] {
   const here = new Map<string, unknown>([
-    ...store.removals
-      .everything()
-      .versions.map((v): [string, unknown] => [sheetName(v.version, v.id), v.sheet]),
+    ...savedHere(store).map((v): [string, unknown] => [sheetName(v.version, v.id), v.sheet]),
     ...store.after.records
       .everything()
       .map((v): [string, unknown] => [recordName(v.version, v.colony), v.record]),

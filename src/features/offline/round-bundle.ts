@@ -9,6 +9,7 @@ import { addDays, type Day } from '../../days.ts'
 import type { Happening } from '../../journal/index.ts'
 import type { Language } from '../../languages.ts'
 import { guardFor, type Member, type Role } from '../../people/index.ts'
+import { sameHouse } from '../../records/index.ts'
 import type { Exposure } from '../../recovery/index.ts'
 import {
   type ColonySummary,
@@ -126,7 +127,9 @@ export function roundBundle(
     whole: touched === null,
     joined: joinings(book, here),
     sheets: sheetsFor(book, today),
-    ...(guardFor(viewer.role).may('removal-sheets') ? { crew: [...crew] } : {}),
+    ...(guardFor(viewer.role).may('removal-sheets')
+      ? { crew: crew.map(({ name, open }) => ({ name, open })) }
+      : {}),
     exposed: exposedAmong(book, here),
     ...(touched === null ? { past: pastOf(book, today, new Set(open)) } : {}),
   }
@@ -135,14 +138,17 @@ export function roundBundle(
 /** Days after its day in which a job that is not over stays on the phone: its intake may be logged the day after. */
 const LATE_DAYS = 3
 
-/** Jobs of today and tomorrow, those of the last days that are not over, and calls that came in today. */
+/** Jobs of today and tomorrow, those of the last days that are not over, calls that came in today, and other sheets of their houses. */
 function sheetsFor(book: Repository, today: Day): RoundSheet[] {
   const [from, to] = [addDays(today, -LATE_DAYS), addDays(today, 1)]
-  return book.removals.list().filter(({ sheet: { job, ended, decision }, colonies }) => {
+  const all = book.removals.list()
+  const due = all.filter(({ sheet: { job, ended, decision }, colonies }) => {
     const over = colonies.length > 0 || ended !== undefined || decision?.is === 'refuse'
     const day = job.plannedOn ?? job.calledOn
     return day !== undefined && day <= to && (day >= today || (day >= from && !over))
   })
+  // What another sheet of the same house says, of whatever day, holds this one without signal too.
+  return all.filter((v) => due.some((d) => d === v || sameHouse(d.sheet.job, v.sheet.job)))
 }
 
 function exposedAmong(book: Repository, here: readonly ColonySummary[]): Record<string, Exposure> {

@@ -1,6 +1,7 @@
 import { Hono } from 'hono'
 import { type AppContext, type Deps, type Env, page, typedIn } from '../../app/index.ts'
 import { type FieldProblem, one, type Typed } from '../../forms/index.ts'
+import { goesFall } from '../removal/node.ts'
 import { SettingsPage } from './settings-page.tsx'
 
 /** Units and time zone as they stand, for the form. */
@@ -47,6 +48,7 @@ export function settings(deps: Deps): Hono<Env> {
       if (one(typed, name).length > most)
         problems.push({ field: name, message: `must be at most ${most} characters` })
     // The zone is the only one that can be refused by the store; it is written first, so that a refusal writes nothing.
+    const zone = kept.get('timeZone')
     if (problems.length === 0)
       problems.push(
         ...kept
@@ -54,6 +56,10 @@ export function settings(deps: Deps): Hono<Env> {
           .map(({ field, message }) => ({ field, message })),
       )
     if (problems.length > 0) return show(c, typed, problems)
+    // Yesterday evening may be today again, and what was decided then is not.
+    const chosen = kept.get('timeZone')
+    const here = { zone: chosen ?? deps.zone, now: deps.clock() }
+    if (chosen !== zone) goesFall(deps.store.removals, here, 'time-zone')
     kept.set('temperature', temperature as 'C' | 'F')
     kept.set('weight', weight as 'kg' | 'lb')
     for (const name of ['yardName', 'inspector', 'currency'] as const)

@@ -8,15 +8,12 @@ import { CallBackPage, RemovalEndPage } from './end-page.tsx'
 import { CALL_BACK_FIELDS, CLEARANCE_FIELDS } from './fields.ts'
 import { CLEARED_BY, hazardsFound, seenOn } from './hazards.ts'
 import { placeOf } from './place.ts'
-import { RemovalPrintPage } from './print-page.tsx'
 import { second, secondPage } from './second-route.tsx'
-import { factsOf } from './sheet-facts.ts'
-import { isOfAnotherJob, keep, knownAt, momentNow, onSheet, type Saved } from './sheet-handlers.ts'
+import { isOfAnotherJob, keep, knownAt, onSheet, type Saved } from './sheet-handlers.ts'
 import { openPart, showSheet } from './show.tsx'
-import { PARTS } from './stage.ts'
-import { reckoningOf, sheetIn, termsNow } from './view.ts'
+import { sheetIn } from './view.ts'
 
-/** What is done to a sheet rather than typed into it: clearing, signing for an item, call-backs, printing, ending. */
+/** What is done to a sheet rather than typed into it: clearing, signing for an item, call-backs, ending. */
 export function removalActs(deps: PageDeps): Hono<Env> {
   const app = new Hono<Env>()
   const on = onSheet(deps)
@@ -40,10 +37,6 @@ export function removalActs(deps: PageDeps): Hono<Env> {
   app.post(
     '/removals/:id/call-back',
     on((c, saved, typed) => calledBack(c, deps, saved, typed)),
-  )
-  app.get(
-    '/removals/:id/print',
-    on((c, saved) => printPage(c, deps, saved)),
   )
   app.get(
     '/removals/:id/end',
@@ -156,26 +149,6 @@ const callBackPage = (c: AppContext, saved: Saved, typed: Typed, problems: Field
     />,
     problems.length === 0 ? 200 : 422,
   )
-
-function printPage(c: AppContext, deps: PageDeps, saved: Saved): Response | Promise<Response> {
-  const { sheet } = saved.last
-  const { frame } = c.var
-  const at = { units: frame.units, today: frame.today, currency: deps.store.settings.get('currency') }
-  return page(
-    c,
-    <RemovalPrintPage
-      frame={frame}
-      path={saved.path}
-      name={sheetName(sheet)}
-      what={c.req.query('what') === 'job' ? 'job' : 'agreement'}
-      sheet={sheet}
-      asOf={{ version: saved.last.version, at: momentNow(c, deps).at }}
-      terms={termsNow(c, deps, sheet)}
-      parts={PARTS.map((part) => ({ part, facts: factsOf(part, sheet, at) }))}
-      reckoning={reckoningOf(c, deps, sheet)}
-    />,
-  )
-}
 
 const endPage = (
   c: AppContext,

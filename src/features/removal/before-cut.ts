@@ -10,7 +10,7 @@ import type { Protocol } from '../../recovery/index.ts'
 import { heatOf, type Shows } from './forecast.ts'
 import { cuts, isNew, oldBuilding, servicesLocated, tradeFacts, wiresNear } from './hazards.ts'
 import { type Facts, ITEMS, type Item, type ItemId, TICKED, type TickedId } from './item.ts'
-import { type OtherSheet, otherSheets } from './other-sheets.ts'
+import { type OtherSheet, otherSheets, written } from './other-sheets.ts'
 import { bystandersAsked, temperAsked, tickedFacts } from './people.ts'
 import { lookedHere, placeOf, samePlace } from './place.ts'
 import { isSigned } from './second.ts'
@@ -167,6 +167,8 @@ function factsOf(id: ItemId, s: Sheet, { protocol, shows, today, others, late }:
       return wiresNear(s, today, late)
     case 'other-sheet':
       return otherSheets(s, others, today)
+    case 'notes':
+      return written(s, today)
     case 'without-go':
       return begun(s)
     case 'sprayed':

@@ -1,16 +1,16 @@
 /** Before the cut: heat, depth, how the bees come off, and what somebody taps with their own eyes on it. */
 
 import { Fields, idOf, many, one } from '../../forms/index.ts'
-import type { Grave } from '../../records/index.ts'
+import type { Grave, Sheet } from '../../records/index.ts'
 import { unitOf } from '../../words/index.ts'
-import { DECISION_FIELDS, PART_FIELDS, TEMPERED } from './fields.ts'
+import { DECISION_FIELDS, HANGS, PART_FIELDS, TEMPERED } from './fields.ts'
 import { Folded } from './folded.tsx'
 import { FORECAST_ROWS } from './form.ts'
 import { cuts } from './hazards.ts'
 import { TICKED } from './item.ts'
-import { askedOf, notHere, type OtherSheet } from './other-sheets.ts'
+import { askedOf, notHere, type OtherSheet, writtenOn } from './other-sheets.ts'
 import type { PartFieldsProps } from './part-fields.tsx'
-import { notAsked, toldOf } from './people.ts'
+import { AS_TOLD, notAsked } from './people.ts'
 import { isShort } from './stage.ts'
 import { GRAVE_WORDS, TICKS } from './words.ts'
 
@@ -22,7 +22,9 @@ export const CheckFields = (p: PartFieldsProps) => {
       {cut ? <Fields {...p} of={PART_FIELDS.check} show={['vacuum']} /> : null}
       <input type="hidden" name="shownOn" value={p.frame.today} />
       <input type="hidden" name="shownAt" value={one(p.form.typed, 'shownAt')} />
-      {isShort(p.sheet) ? <Fields {...p} of={TEMPERED} show={['temper', 'africanized']} /> : null}
+      {isShort(p.sheet) ? (
+        <Fields {...p} of={{ ...HANGS, ...TEMPERED }} show={['where', 'temper', 'africanized']} />
+      ) : null}
       <Fields {...p} of={PART_FIELDS.check} show={['wires']} />
       <Checklist {...p} />
       <Folded legend="A reason; heat by the hour" form={p.form} fields={['reason', ...HOURS]}>
@@ -45,11 +47,11 @@ const Checklist = ({ form, sheet, others }: PartFieldsProps) => (
         <input type="checkbox" name="done" value={id} checked={many(form.typed, 'done').includes(id)} />
         <span>
           <b>{TICKS[id]}</b>
-          <small>{toldOf(id, sheet)}</small>
+          <small>{AS_TOLD[id]}</small>
         </span>
       </label>
     ))}
-    {askedOf(others).map((what) => (
+    {[...new Set([...writtenOn(sheet), ...askedOf(others)])].map((what) => (
       <label class="tap">
         <input
           type="checkbox"
@@ -60,8 +62,8 @@ const Checklist = ({ form, sheet, others }: PartFieldsProps) => (
         <span>
           <b>Not here: {GRAVE_WORDS[what].toLowerCase()}</b>
           <small>
-            On the sheet of {namesOf(others, what)}, same house. Looked and asked again, today. If it is here,
-            tap it where it is asked.
+            {saidBy(sheet, others, what)}. Looked and asked again, today. If it is here, tap it where it is
+            asked.
           </small>
         </span>
       </label>
@@ -69,11 +71,16 @@ const Checklist = ({ form, sheet, others }: PartFieldsProps) => (
   </fieldset>
 )
 
-const namesOf = (others: readonly OtherSheet[], what: Grave): string =>
-  others
-    .filter((o) => o.what.includes(what))
-    .map((o) => o.name)
-    .join(', ')
+/** 'In the words of this sheet, and on that of Edgar Quill, same house' */
+function saidBy(sheet: Sheet, others: readonly OtherSheet[], what: Grave): string {
+  const names = others.filter((o) => o.what.includes(what)).map((o) => o.name)
+  return [
+    writtenOn(sheet).includes(what) ? 'In the words of this sheet' : '',
+    names.length === 0 ? '' : `On the sheet of ${names.join(', ')}, same house`,
+  ]
+    .filter(Boolean)
+    .join('. ')
+}
 
 /** Hours and temperatures side by side; a row without a temperature counts for nothing. */
 const Forecast = ({ form, frame }: PartFieldsProps) => {

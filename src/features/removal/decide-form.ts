@@ -3,6 +3,7 @@ import { type AppContext, type PageDeps, signedIn } from '../../app/index.ts'
 import { type FieldProblem, fieldsIn, one, type Typed } from '../../forms/index.ts'
 import type { Decision } from '../../records/index.ts'
 import { timeIn } from '../../time-of-day.ts'
+import { notHeard } from './as-known.ts'
 import { decisionProblems, refusedBefore, unmetWords } from './decide.ts'
 import { DECISION_FIELDS } from './fields.ts'
 import { schemaProblems } from './form.ts'
@@ -49,7 +50,10 @@ export function decide(c: AppContext, deps: PageDeps, saved: Saved, typed: Typed
   const stays = made.is === 'go' ? staysElsewhere(deps, saved.id, by, frame.today) : undefined
   if (stays !== undefined)
     return [{ field: 'is', message: `cannot be “go” by you: you signed that you stay and watch at ${stays}` }]
-  const wrong = decisionProblems(made, reckoning, sheet)
+  const wrong = [
+    ...decisionProblems(made, reckoning, sheet),
+    ...(made.is === 'go' ? notHeard(frame, made.reason) : []),
+  ]
   if (wrong.length === 0) keep(c, deps, saved, { ...sheet, decision: made })
   return wrong
 }

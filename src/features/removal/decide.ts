@@ -1,12 +1,20 @@
 /** Recording go, wait or refuse: what the sheet insists on before it writes the decision down. */
 import { daysBetween } from '../../days.ts'
 import type { Problem } from '../../journal/index.ts'
-import type { Clearance, Decision, SecondName, Sheet, Trade, TradeHazard } from '../../records/index.ts'
+import {
+  type Clearance,
+  type Decision,
+  isTelephone,
+  type SecondName,
+  type Sheet,
+  type Trade,
+  type TradeHazard,
+} from '../../records/index.ts'
 import { holds, notYet, type Reckoning, stops } from './before-cut.ts'
 import { CLEARED_BY, GOOD_DAYS, isShown } from './hazards.ts'
 import { placeOf, samePlace } from './place.ts'
-import { isFullName, isNumber, isTelephone, sameName, sharesName } from './same-name.ts'
-import { customersOf, isSame, type Known } from './second.ts'
+import { isFullName, isNumber, sameName, sharesName } from './same-name.ts'
+import { customersOf, type Known } from './second.ts'
 import { ranOut } from './ticked-when.ts'
 
 /**
@@ -89,14 +97,22 @@ const wayOut = (i: Reckoning['unmet'][number]): string =>
       : `Not for this sheet to decide, but for: ${i.decides.toLowerCase()}`
 
 const ownSecond = (s: Sheet, by: string): SecondName | undefined =>
-  s.check.seconds?.find((x) => isSame(x.by, by, x.account === true))
+  s.check.seconds?.find((x) => sameName(x.by, by))
 
 /**
- * Whether “go” stands: decided today, for this place, and nothing has come up since that no decision gets past. `at`: the
- * hour at which something is begun on it; without, whether it is one at all.
+ * Whether “go” stands: decided today, for this place, by somebody who still has an account, and nothing has come up since that no
+ * decision gets past. `closed`: accounts that cannot sign in any more. `at`: the hour at which something is begun on it; without,
+ * whether it is one at all.
  */
-export const goStands = (s: Sheet, r: Reckoning, today: string, at?: string): boolean =>
+export const goStands = (
+  s: Sheet,
+  r: Reckoning,
+  today: string,
+  closed: readonly string[] = [],
+  at?: string,
+): boolean =>
   s.decision?.is === 'go' &&
+  !closed.includes(s.decision.by) &&
   s.ended === undefined &&
   s.job.bees !== 'wasps' &&
   s.job.bees !== 'unsure' &&

@@ -1,9 +1,33 @@
 import { Hono } from 'hono'
-import { type Deps, type Env, page } from '../../app/index.ts'
+import { type AppContext, type Deps, type Env, page } from '../../app/index.ts'
 import { sheetName } from '../../records/index.ts'
 import { RemovalErasePage } from './end-page.tsx'
-import { onSheet } from './sheet-handlers.ts'
+import { otherSheetsOf } from './other-sheets.ts'
+import { onSheet, type Saved, stampOf } from './sheet-handlers.ts'
+import { isOver, stageOf } from './stage.ts'
 import { colonyLinks } from './view.ts'
+import { GRAVE_WORDS } from './words.ts'
+
+/** A name is forgotten, and a gas pipe is not: open sheets of the same house keep in words what the erased one said, and of nobody. */
+function leaveHazards(c: AppContext, deps: Deps, { id, last, colonies }: Saved): void {
+  const { removals } = deps.store
+  for (const v of removals.list()) {
+    const said = otherSheetsOf(v.id, v.sheet, [{ id, sheet: last.sheet, colonies }], c.var.frame.today)
+    const words = said.flatMap((o) => o.what.map((g) => GRAVE_WORDS[g].toLowerCase()))
+    if (words.length === 0 || isOver(stageOf(v.sheet, v.colonies.length))) continue
+    const { behindNote = '' } = v.sheet.site
+    const note = `Another sheet of this house, erased since, said: ${words.join(', ')}. ${behindNote}`.slice(
+      0,
+      500,
+    )
+    removals.save(
+      v.id,
+      v.version,
+      { ...v.sheet, site: { ...v.sheet.site, behindNote: note.trim() } },
+      stampOf(c, deps),
+    )
+  }
+}
 
 /** Erasing a sheet, its photos, and where its colonies came from; then the file is written anew. Only the server can. */
 export function removalErase(deps: Deps): Hono<Env> {
@@ -29,6 +53,7 @@ export function removalErase(deps: Deps): Hono<Env> {
     on((c, saved) => {
       const { removals } = deps.store
       const photos = removals.ownPhotos(saved.id)
+      leaveHazards(c, deps, saved)
       removals.erase(saved.id)
       for (const photo of photos) deps.photos.eraseNow(photo)
       return c.redirect(`/removals?erased=${deps.store.clean() ? 'clean' : 'yes'}`, 303)

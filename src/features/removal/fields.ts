@@ -8,6 +8,7 @@ import { TRADES } from '../../records/index.ts'
 import { removalTypes, TEMPER } from '../../words/index.ts'
 import { TICKED } from './item.ts'
 import type { Part } from './stage.ts'
+import { HANGS_ON } from './swarm.ts'
 import {
   BEGUN,
   BEHIND_IT,
@@ -65,6 +66,19 @@ export const TEMPERED = {
     },
   ),
   africanized: choice('Africanized bees', YES_NO, 4, { asks: 'Africanized bees established here?' }),
+} satisfies FieldSpecs
+
+/** Where a swarm hangs: tapped, or in words, which are asked as a nest where they name nothing open. */
+export const HANGS = {
+  where: choice(
+    'What it hangs on',
+    HANGS_ON.map((value) => ({ value, label: value })),
+    2,
+    {
+      hint: 'Anything in or on a building, a pole or a machine is asked as a nest.',
+      other: { label: 'somewhere else', inputmode: 'text', maxlength: 300 },
+    },
+  ),
 } satisfies FieldSpecs
 
 export const PART_FIELDS = {

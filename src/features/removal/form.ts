@@ -15,7 +15,7 @@ import {
 } from '../../records/index.ts'
 import { plain, type Units, unitOf } from '../../words/index.ts'
 import { callOf, withCall, withSite } from './call.ts'
-import { fieldsOfPart, PART_FIELDS, TEMPERED } from './fields.ts'
+import { fieldsOfPart, HANGS, PART_FIELDS, TEMPERED } from './fields.ts'
 import { withHow, withoutHow } from './none-found.ts'
 import type { Part } from './stage.ts'
 
@@ -82,11 +82,12 @@ function partRead(part: Part, typed: Typed, units: Units): PartDraft {
 const scored = (raw: Record<string, unknown>): Record<string, unknown> =>
   /^\d$/.test(String(raw.temper)) ? { ...raw, temper: Number(raw.temper) } : raw
 
-/** The sheet with how fierce they are, as it was asked of a swarm beside the box. */
-export function withTemper(s: Sheet, typed: Typed, units: Units): { sheet: Sheet; problems: FieldProblem[] } {
+/** The sheet with where a swarm hangs and how fierce they are, as it was asked beside the box. */
+export function withSwarm(s: Sheet, typed: Typed, units: Units): { sheet: Sheet; problems: FieldProblem[] } {
   const { temper: _t, africanized: _a, ...site } = s.site
-  const content = { ...site, ...scored(fieldsIn(TEMPERED, typed, units).raw) }
-  const problems = schemaProblems('site', { raw: content, problems: [] })
+  const { raw, problems } = fieldsIn({ ...TEMPERED, ...HANGS }, typed, units)
+  const content = { ...site, ...scored(raw) }
+  problems.push(...schemaProblems('site', { raw: content, problems }))
   return { sheet: { ...s, site: content as Sheet['site'] }, problems }
 }
 

@@ -11,7 +11,6 @@ import {
 } from '../../records/index.ts'
 import { cuts, isCleared, ONLY_THE_TRADE } from './hazards.ts'
 import { climbs, saidFierce } from './people.ts'
-import { writtenOnly } from './written.ts'
 
 const isHazard = (what: Grave): what is TradeHazard => (TRADE_HAZARDS as readonly string[]).includes(what)
 
@@ -82,11 +81,9 @@ export function withNoted(before: Sheet, after: Sheet, whys: Whys, stamp: Stamp)
     }),
   ]
   const again = came.filter((what) => before.site.noted?.some((n) => n.what === what && n.is === 'gone'))
-  const had = writtenOnly(before)
   const anew = [
     ...again.flatMap((what) => TICK_OF[what] ?? []),
-    // What was written since has not been read, and who holds a ladder at 4 m holds none at a roof.
-    ...(writtenOnly(after).some((w) => !had.includes(w)) ? ['notes'] : []),
+    // Who holds a ladder at 4 m holds none at a roof.
     ...(isHigher(before, after) ? ['ladder-person'] : []),
   ]
   if (lines.length === 0 && anew.length === 0) return after

@@ -7,21 +7,10 @@ import type { Clearance, Sheet, Trade, TradeHazard } from '../../records/index.t
 import { TRADE_HAZARDS } from '../../records/index.ts'
 import type { Facts } from './item.ts'
 import { lookedHere, placeOf, samePlace } from './place.ts'
+import { hangsInWords } from './swarm.ts'
 
 /** A swarm moves on within days; what has hung there for weeks has built comb, mostly inside something (common practice). */
 const LONG = ['weeks', 'months', 'years']
-
-/** Said to be in something, in English or Spanish: a swarm that has gone into anything but a tree or a bush is a nest. */
-const INSIDE =
-  /\b(in|inside|into|behind|within|between|under|underneath|beneath|en|dentro|bajo|entre|debajo)\b|detrás/i
-const OPEN =
-  /\b(tree|pear|apple|bush|hedge|branch|branches|shrub|garden|orchard|open|yard|vine|grass|field|rama|arbusto|seto|jardín|huerto|aire|árbol)\b|árbol/i
-
-/** A part of a building, or a hole in something: whatever tree stands beside it, it is no open branch. */
-const BUILT =
-  /\b(wall|roof|eaves?|soffit|vent|box|meter|chimney|shed|hollow|hole|gap|crack|cavity|shutter|siding|gable|attic|loft|cabinet|panel|pipe|pared|tejado|alero|hueco|agujero|caja|chimenea|mur)\b/i
-
-const isInside = (text = ''): boolean => BUILT.test(text) || (INSIDE.test(text) && !OPEN.test(text))
 
 /** Seen only where something is between us and the bees. */
 const HAS_DEPTH = [
@@ -48,8 +37,7 @@ export const cuts = ({ job, site, check }: Sheet): boolean =>
   check.cutMm !== undefined ||
   (site.behind ?? []).length > 0 ||
   (site.foundBy ?? []).some((by) => LOOKED_INSIDE.includes(by)) ||
-  isInside(site.where) ||
-  isInside(job.told)
+  !hangsInWords({ job, site })
 
 const STOP: Record<TradeHazard, string> = {
   electric:
@@ -202,8 +190,22 @@ const NO_WALL: Facts = {
 const ELSEWHERE =
   'The words for the place were changed, or it is months ago, and nobody has looked since: go and look at this wall, then tap what is there.'
 
-const hasService = ({ site }: Sheet): boolean =>
-  site.nearWires === true || (site.behind ?? []).some((b) => b !== 'insulation' && b !== 'flue')
+/** Of a box: current or gas; water alone only where somebody has said in words that it is a box of that. */
+const hasService = ({ site, job }: Sheet): boolean =>
+  site.nearWires === true ||
+  (site.behind ?? []).some((b) => b !== 'insulation' && b !== 'flue' && b !== 'water') ||
+  (site.behind?.includes('water') === true &&
+    /\b(water|agua|hydrant|irrigation|riego)\b/i.test([site.where, site.behindNote, job.told].join(' ')))
+
+/** Nothing was found: whoever looked says how, and the owner's word has never found a wire (common practice). */
+const howLooked = ({ behind, behindHow }: Sheet['site']): string | null =>
+  behind === undefined || behind.length > 0
+    ? null
+    : behindHow === undefined
+      ? 'None found: how was it looked for? By a detector, or traced from outlets, taps and plan.'
+      : behindHow === 'owner'
+        ? 'The owner’s word finds no wire: use a detector, or trace from outlets, taps and plan.'
+        : null
 
 export function servicesLocated(s: Sheet, today: string): Facts {
   if (!cuts(s)) return { state: 'not-needed', why: 'Nothing is cut.' }
@@ -216,12 +218,14 @@ export function servicesLocated(s: Sheet, today: string): Facts {
   if (s.site.type === 'utility-box' && !hasService(s))
     return {
       state: 'unsaid',
-      why: 'A meter or utility box has wires, gas or water in it: tap which. Nobody opens one of wires or gas before its supplier has been.',
+      why: 'A meter or utility box has wires, gas or water in it: tap which; of water alone, say so in the words for the place. Nobody opens one of wires or gas before its supplier has been.',
       moved: true,
     }
-  return lookedHere(s, 'behind', today)
+  if (!lookedHere(s, 'behind', today)) return { state: 'unsaid', why: ELSEWHERE, moved: true }
+  const how = howLooked(s.site)
+  return how === null
     ? { state: 'met', why: 'Looked for and written down.' }
-    : { state: 'unsaid', why: ELSEWHERE, moved: true }
+    : { state: 'unsaid', why: how, moved: true }
 }
 
 /**

@@ -16,7 +16,6 @@ export const TICKED = [
   'insulation',
   'stopcock',
   'kit',
-  'notes',
 ] as const
 export type TickedId = (typeof TICKED)[number]
 
@@ -38,6 +37,7 @@ export const ITEMS = [
   'temper',
   'wires',
   'other-sheet',
+  'notes',
   ...TICKED,
   'sprayed',
   'caller',

@@ -18,6 +18,8 @@ export interface RemovalRow {
   /** Null where it is too early to count, or the job is over. */
   reckoning: Reckoning | null
   /** Why it was begun without a “go”; null where it was not. */
+  /** Who signed as a second person with an account that was new; null for nobody. */
+  newSigners: string | null
   begun: string | null
   next: { href: string; part: keyof typeof NEXT_WORDS } | null
   colonies: { tag: string; path: string }[]
@@ -119,13 +121,13 @@ export const RemovalsPage = ({ frame, open, toClose, over, erased }: RemovalsPro
 )
 
 /** What stands against it by name; of the rest, how much. */
-const Reckoned = ({ reckoning: r }: { reckoning: Reckoning }) => {
+const Reckoned = ({ reckoning: r, goes }: { reckoning: Reckoning; goes: boolean }) => {
   if (r.unmet.length === 0) return null
   // What stops it stands in the heading.
   const named = r.unmet.filter((i) => !stops(i) && i.state === 'unmet')
   return (
     <p class="small">
-      <b>{reckoningTitle(r)}.</b>
+      <b>{reckoningTitle(r, goes)}.</b>
       {named.length === 0 ? '' : ` ${named.map(notYet).join('. ')}.`}
     </p>
   )
@@ -162,7 +164,12 @@ const Row = ({ row, frame, done = false }: { row: RemovalRow; frame: Frame; done
           <b>Begun without a “go”</b>. {row.begun}
         </p>
       )}
-      {row.reckoning === null ? null : <Reckoned reckoning={row.reckoning} />}
+      {row.newSigners === null ? null : (
+        <p class="small">Second person with a new account: {row.newSigners}.</p>
+      )}
+      {row.reckoning === null ? null : (
+        <Reckoned reckoning={row.reckoning} goes={row.stage === 'go' && !row.fell} />
+      )}
     </div>
     {row.next === null ? null : (
       <a class="button" href={row.next.href}>

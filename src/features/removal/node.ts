@@ -1,5 +1,6 @@
 /** What other parts may import from here, of what needs Node; README.md explains. */
 export { removalErase } from './erase-route.tsx'
+export { removalPrint } from './print-route.tsx'
 export { goesFall } from './set-back.ts'
 export { signedText } from './signed-route.tsx'
 export { removalSync } from './sync-route.ts'

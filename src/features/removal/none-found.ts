@@ -1,27 +1,48 @@
-/** “None” on a building is tapped with how it is known: one tap, and nobody looks for asbestos by not asking. */
+/** “None” is tapped with how it is known: one tap, and nobody looks for wires or asbestos by not asking. */
 import { many, type Typed } from '../../forms/index.ts'
 import type { Site } from '../../records/index.ts'
 
+type How = Pick<Site, 'old' | 'oldHow' | 'behindHow'>
+
 /** What each of them says of the site. */
 const NONE = {
-  'none-new': { old: 'no' },
-  'none-tested': { oldHow: 'tested' },
-  'none-untouched': { oldHow: 'untouched' },
-} as const satisfies Record<string, Pick<Site, 'old' | 'oldHow'>>
-export const NONE_FOUND = Object.keys(NONE) as (keyof typeof NONE)[]
+  hazards: {
+    'none-new': { old: 'no' },
+    'none-tested': { oldHow: 'tested' },
+    'none-untouched': { oldHow: 'untouched' },
+  },
+  behind: {
+    'none-detector': { behindHow: 'detector' },
+    'none-traced': { behindHow: 'traced' },
+    'none-owner': { behindHow: 'owner' },
+  },
+} as const satisfies Record<'hazards' | 'behind', Record<string, How>>
+const FIELDS = ['hazards', 'behind'] as const
 
-/** The form as a plain list, and what was tapped with “none”. */
-export function withoutHow(typed: Typed): { typed: Typed; how: Pick<Site, 'old' | 'oldHow'> } {
-  const tapped = many(typed, 'hazards')
-  const kind = NONE_FOUND.find((k) => tapped.includes(k))
-  if (kind === undefined) return { typed, how: {} }
-  const plain = tapped.map((v) => (NONE_FOUND.some((k) => k === v) ? 'none' : v))
-  return { typed: { ...typed, hazards: plain }, how: NONE[kind] }
+export const NO_HAZARD = Object.keys(NONE.hazards) as (keyof typeof NONE.hazards)[]
+export const NONE_BEHIND = Object.keys(NONE.behind) as (keyof typeof NONE.behind)[]
+
+/** The form as plain lists, and what was tapped with “none”. */
+export function withoutHow(typed: Typed): { typed: Typed; how: How } {
+  let plain = typed
+  let how: How = {}
+  for (const field of FIELDS) {
+    const kinds: Record<string, How> = NONE[field]
+    const tapped = many(typed, field)
+    const kind = tapped.find((v) => kinds[v] !== undefined)
+    if (kind === undefined) continue
+    plain = { ...plain, [field]: tapped.map((v) => (kinds[v] === undefined ? v : 'none')) }
+    how = { ...how, ...kinds[kind] }
+  }
+  return { typed: plain, how }
 }
 
-/** The list with how it is known, as it is shown. */
-export function withHow(typed: Typed, { old, oldHow, hazards }: Site): Typed {
-  if (hazards === undefined) return typed
-  const kind = old === 'no' ? 'none-new' : oldHow === undefined ? null : (`none-${oldHow}` as const)
-  return kind === null ? typed : { ...typed, hazards: [...hazards, kind] }
+/** The lists with how it is known, as it is shown. */
+export function withHow(typed: Typed, { old, oldHow, behindHow, hazards, behind }: Site): Typed {
+  const kind = old === 'no' ? 'new' : oldHow
+  return {
+    ...typed,
+    ...(hazards === undefined || kind === undefined ? {} : { hazards: [...hazards, `none-${kind}`] }),
+    ...(behind === undefined || behindHow === undefined ? {} : { behind: [...behind, `none-${behindHow}`] }),
+  }
 }

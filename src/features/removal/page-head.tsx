@@ -3,8 +3,10 @@
 import { daysBetween } from '../../days.ts'
 import { Reach } from '../../parts/index.ts'
 import { dayAndDistance, dayWords, instantWords } from '../../words/index.ts'
+import { heardBefore } from './as-known.ts'
 import { type ClosingId, leftToClose } from './closing.ts'
 import type { RemovalProps } from './page.tsx'
+import { isOver } from './stage.ts'
 import { beganWithoutGo, withoutGoWords } from './without-go.ts'
 import { CLOSING_WORDS, DECIDE, decidedWords, GRAVE_WORDS, noGo, STAGE_WORDS } from './words.ts'
 
@@ -38,6 +40,7 @@ export const Head = (p: RemovalProps) => {
           <b>Begun without a “go”</b>. {withoutGoWords(p.sheet) ?? 'Nobody has said why.'}
         </p>
       ) : null}
+      {p.newSigners === null ? null : <p>Second person with a new account: {p.newSigners}.</p>}
       <UnmetThen unmet={p.sheet.work.withoutGo?.unmet ?? []} />
       <Came {...p} />
     </header>
@@ -47,15 +50,26 @@ export const Head = (p: RemovalProps) => {
 /** A phone that made this page itself knows what it was told last: a colleague may have found gas since. */
 const AsKnown = ({ frame, goes, stage, sheet }: RemovalProps) => {
   const at = frame.phone?.fetchedAt
-  if (frame.phone === undefined || stage !== 'go' || !goes || sheet.work.openedAt !== undefined) return null
-  return (
-    <p class="notice">
-      <b>Go, as this phone knows it</b>
-      {at === null || at === undefined
-        ? ''
-        : `, of ${instantWords(new Date(at).toISOString(), frame.zone, frame.today)}`}
-      . What others found since is not here until there is signal: open this page once more before the cut, or
-      call.
+  if (at === undefined || isOver(stage) || sheet.work.openedAt !== undefined) return null
+  const before = heardBefore(frame)
+  const heard = at === null ? '' : instantWords(new Date(at).toISOString(), frame.zone, frame.today)
+  if (stage === 'go' && goes)
+    return (
+      <p class="notice">
+        <b>Go, as this phone knows it</b>
+        {before === null
+          ? heard === ''
+            ? ''
+            : `, of ${heard}`
+          : `, which has heard nothing since ${before}`}
+        . What others found since is not here until there is signal: open this page once more before the cut,
+        or call.
+      </p>
+    )
+  return before === null ? null : (
+    <p class="notice notice-late">
+      <b>Not of today.</b> This phone last heard of the job {before}. Before “go”, open this page where there
+      is a signal, or have somebody who has one read the list to you.
     </p>
   )
 }
@@ -69,7 +83,16 @@ const Others = ({ others }: Pick<RemovalProps, 'others'>) => (
         <a class="tall" href={`/removals/${o.id}`}>
           {o.name}
         </a>
-        . On it, and not on this one: <b>{o.what.map((g) => GRAVE_WORDS[g].toLowerCase()).join(', ')}</b>.
+        .
+        {o.what.length === 0 ? null : (
+          <>
+            {' '}
+            On it, and not on this one: <b>{o.what.map((g) => GRAVE_WORDS[g].toLowerCase()).join(', ')}</b>.
+          </>
+        )}
+        {o.stopped === undefined
+          ? null
+          : ` It was stopped. ${typeof o.stopped === 'string' ? o.stopped : decidedWords(o.stopped)}.`}
       </p>
     ))}
   </>
@@ -146,11 +169,15 @@ const endedIt = ({ sheet: { decision, ended }, late, frame }: RemovalProps): str
     ? 'the job ended'
     : decision?.fell?.setBack === true
       ? `the book went back to an earlier copy (${decision.fell.on} ${decision.fell.at}): what was found since may not be here, so look at the whole list again`
-      : late !== null
-        ? 'its hour was over'
-        : decision?.fell === undefined && decision?.on !== frame.today
-          ? 'its day was over'
-          : 'something changed'
+      : decision?.fell?.because === 'import'
+        ? 'it came in with a file, as did what was looked at, cleared and signed: look at the whole list again'
+        : decision?.fell?.because === 'time-zone'
+          ? 'the time zone of the yard was changed: look at the whole list again'
+          : late !== null
+            ? 'its hour was over'
+            : decision?.fell === undefined && decision?.on !== frame.today
+              ? 'its day was over'
+              : 'something changed'
 
 const Decided = (p: RemovalProps) => {
   const { sheet, frame, goes, stage, colonies, older } = p
@@ -174,7 +201,7 @@ const Decided = (p: RemovalProps) => {
             : d.unmet.length === 0
               ? ', with nothing on the list unmet'
               : `, with ${d.unmet.length} unmet or not filled in`}
-          {d.reason === undefined ? '.' : `: ${d.reason}`}
+          {d.reason === undefined ? '.' : `. Reason: ${d.reason}`}
         </p>
       )}
       {d?.over === undefined ? null : (

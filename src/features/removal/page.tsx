@@ -42,6 +42,8 @@ export interface RemovalProps {
   versions: { version: number; by: string; when: string }[]
   older: { version: number; last: number } | null
   saved: boolean
+  /** Who signed as a second person with an account that was new. */
+  newSigners: string | null
   /** Other sheets of the same house with more on them that can kill. */
   others: OtherSheet[]
   types: string[]
@@ -102,6 +104,7 @@ const Reckoned = (p: RemovalProps & { reckoning: Reckoning }) => {
       reckoning={p.reckoning}
       refused={p.refused}
       calm={calm}
+      goes={p.goes}
       above={above}
       late={p.late}
       short={isShort(p.sheet)}
@@ -114,7 +117,7 @@ const Reckoned = (p: RemovalProps & { reckoning: Reckoning }) => {
   if (atIt || (p.stage === 'go' && !p.goes)) return list
   return (
     <details class="caution">
-      <summary>{reckoningTitle(p.reckoning)}</summary>
+      <summary>{reckoningTitle(p.reckoning, p.goes)}</summary>
       {list}
     </details>
   )

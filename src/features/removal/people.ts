@@ -6,7 +6,6 @@ import type { Sheet } from '../../records/index.ts'
 import { cuts } from './hazards.ts'
 import type { Facts, TickedId } from './item.ts'
 import { lookedHere, placeOf, samePlace } from './place.ts'
-import { writtenOnly } from './written.ts'
 
 /** Metres up to which somebody works from the ground: what is higher is climbed to, whatever was tapped (judgement). */
 const REACH_M = 2.5
@@ -61,12 +60,7 @@ export const AS_TOLD: Record<TickedId, string> = {
     'Insulation: respirator, gloves and goggles. Loose grey grains may be vermiculite with asbestos: leave it, and have it tested.',
   stopcock: 'A water pipe: find the stopcock and turn it once before the cut.',
   kit: 'Veil, suit, gloves for all inside the line. Smoker on bare ground, water beside it, never near dust. Boxes, bands, queen clip, chest, straps.',
-  notes: 'Looked again: what the notes say is not at this place. If it is, tap it where it is asked.',
 }
-
-/** What it takes for it to be so, as this job asks it. */
-export const toldOf = (id: TickedId, s: Sheet): string =>
-  id === 'notes' ? `${AS_TOLD.notes} Written, and not tapped: ${writtenOnly(s).join(', ')}.` : AS_TOLD[id]
 
 /** Why a ticked item is not asked at this job; undefined where it is. */
 export function notAsked(id: TickedId, s: Sheet): string | undefined {
@@ -80,7 +74,6 @@ export function notAsked(id: TickedId, s: Sheet): string | undefined {
   if (id === 'water' && cuts(s)) return 'Asked when it is opened, and nothing is opened without.'
   if (id === 'droppings' && hazards?.includes('droppings') !== true) return 'None seen.'
   if (id === 'insulation' && behind?.includes('insulation') !== true) return 'None found.'
-  if (id === 'notes' && writtenOnly(s).length === 0) return 'Nothing is written that is not tapped.'
   if (id === 'stopcock' && behind?.includes('water') !== true) return 'No water pipe found.'
   return undefined
 }
@@ -96,6 +89,8 @@ export function tickedFacts(id: TickedId, s: Sheet, today: string, late = false)
       state: 'unsaid',
       why: 'There is no address on the sheet to send an ambulance to: type it at the call.',
     }
+  if (id === 'free' && s.site.where === undefined)
+    return { state: 'unsaid', why: 'Not said yet what it hangs on: tap it before the cut.', moved: true }
   // A box left open is not filled in: nobody has said that it is not so.
   const { done, doneOn, doneAt } = s.check
   const here = doneAt !== undefined && samePlace(doneAt, placeOf(s))
@@ -106,7 +101,7 @@ export function tickedFacts(id: TickedId, s: Sheet, today: string, late = false)
       why: `From the ground: how high are the bees? Type it at the call. Over 2.5 m (8 ft): ${AS_TOLD[id]}`,
       moved: true,
     }
-  return { state: ticked ? 'met' : 'unsaid', why: toldOf(id, s) }
+  return { state: ticked ? 'met' : 'unsaid', why: AS_TOLD[id] }
 }
 
 export function bystandersAsked(s: Sheet, today: string): Facts {

@@ -57,11 +57,3 @@ export function isNumber(text: string): boolean {
     !['0123456789', '9876543210'].some((row) => row.includes(digits))
   )
 }
-
-export const digitsOf = (text = ''): string => text.replaceAll(/\D/g, '')
-
-/** Whether a number is that telephone's: its last seven digits, for country and area are left out or not. */
-export function isTelephone(number: string, phone: string | undefined): boolean {
-  const line = digitsOf(phone).slice(-7)
-  return line.length > 5 && digitsOf(number).endsWith(line)
-}

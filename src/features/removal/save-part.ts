@@ -16,7 +16,7 @@ import { isTime, timeIn } from '../../time-of-day.ts'
 import { unmetWords } from './decide.ts'
 import { decide } from './decide-form.ts'
 import { THAT_DAY, WITHOUT_GO_FIELDS } from './fields.ts'
-import { asksPrice, sheetTyped, typedPart, withPrice, withTemper } from './form.ts'
+import { asksPrice, sheetTyped, typedPart, withPrice, withSwarm } from './form.ts'
 import { fallen, keepFound, whoAndWhen } from './found-kept.ts'
 import { goneField, goneFrom, stays, type Whys, whyFits, withNoted } from './grave.ts'
 import { TICKED } from './item.ts'
@@ -123,7 +123,7 @@ export function savePart(
 function partTyped(c: AppContext, part: Part, last: Sheet, typed: Typed): ReturnType<typeof sheetTyped> {
   const { units } = c.var.frame
   const read = sheetTyped(part, typed, units, last)
-  if (part === 'check' && isShort(last)) return both(read, withTemper(read.sheet, typed, units))
+  if (part === 'check' && isShort(last)) return both(read, withSwarm(read.sheet, typed, units))
   return asksPrice(part, last) ? both(read, withPrice(read.sheet, typed, units)) : read
 }
 
@@ -150,7 +150,9 @@ function tickedNow(
   const { today } = c.var.frame
   const { wires, ...rest } = check
   const here = placeOf({ ...s, check })
-  const stale = shownOn !== today || !samePlace(placeOf(shown), here)
+  // Where a swarm hangs is said in the form in which all the rest of it is tapped.
+  const then = isShort(shown) ? { where: here.where, ...placeOf(shown) } : placeOf(shown)
+  const stale = shownOn !== today || !samePlace(then, here)
   const on = check.on ?? s.job.plannedOn ?? today
   // What is not asked is not ticked in advance.
   const done = check.done?.filter(

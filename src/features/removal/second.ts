@@ -3,9 +3,9 @@
  * whoever has none draws their name and leaves their own telephone number. What kills by being alone takes an account.
  */
 import type { Problem } from '../../journal/index.ts'
-import { isDrawnName, type SecondName, type Sheet } from '../../records/index.ts'
+import { digitsOf, isDrawnName, isTelephone, type SecondName, type Sheet } from '../../records/index.ts'
 import type { ItemId } from './item.ts'
-import { digitsOf, isFullName, isNumber, isTelephone, sameName, sharesName } from './same-name.ts'
+import { isFullName, isNumber, sameName, sharesName } from './same-name.ts'
 
 /** Who is who at a job: nobody of them is the licensed trade, and not each of them a second person. */
 export interface Known {
@@ -17,12 +17,14 @@ export interface Known {
   accounts: readonly string[]
   /** Accounts that can sign in. */
   open: readonly string[]
+  /** Those made within a day by one of `first`. */
+  fresh: readonly string[]
   /** Who is at another job today that is not done, and where. */
   elsewhere: ReadonlyMap<string, string>
 }
 
-/** Nobody holds the ladder, nobody is within call, nobody knows what to do about a sting: no name invented at the wall stands for that. */
-const TAKES_ACCOUNT: readonly ItemId[] = ['not-alone', 'ladder-person', 'sting-plan']
+/** Nobody holds the ladder, nobody is within call, nobody knows what to do about a sting, nobody can say why there is no asbestos: no name invented at the wall stands for that. */
+const TAKES_ACCOUNT: readonly ItemId[] = ['not-alone', 'ladder-person', 'sting-plan', 'old-building']
 export const takesAccount = (item: string): boolean => (TAKES_ACCOUNT as readonly string[]).includes(item)
 /** Whoever signs for these stays and watches: at one place. */
 export const STAYS: readonly string[] = ['not-alone', 'ladder-person'] satisfies ItemId[]
@@ -34,10 +36,6 @@ export const isSigned = (x: SecondName): boolean =>
 /** The customer, and whoever signed for them. */
 export const customersOf = ({ job, agreement }: Sheet): string[] =>
   [job.name, agreement.signature?.name].filter((name) => name !== undefined)
-
-/** Two accounts are two people by their names as they are written; a name by hand may be anybody who is called so. */
-export const isSame = (second: string, first: string, hasAccount: boolean): boolean =>
-  hasAccount ? second.toLowerCase() === first.toLowerCase() : sameName(second, first)
 
 /** What is wrong with a second person: somebody else, who can be found again, for this alone. */
 export function secondProblems(
@@ -58,8 +56,10 @@ function whoIsWrong(x: Signing, s: Sheet, known: Known): string | null {
   const has = x.account === true
   if (customersOf(s).some((name) => sharesName(name, x.by)))
     return 'must be somebody of the crew: the customer and theirs do not answer for it'
-  if (known.first.some((name) => isSame(x.by, name, has)))
-    return 'must be a second person, not who writes this or decided'
+  if (known.first.some((name) => sameName(x.by, name)))
+    return 'must be a second person, not who writes this or decided, and not called like them: two accounts of one name are one person'
+  if (has && known.fresh.includes(x.by))
+    return 'got their account today from whoever writes this or decided: somebody else has to sign'
   const at = STAYS.includes(x.item) ? known.elsewhere.get(x.by) : undefined
   if (at !== undefined) return `is at ${at} today: whoever stays here can be at one job`
   if (has) return known.open.includes(x.by) ? null : 'must be somebody whose account here can sign in'

@@ -64,11 +64,15 @@ type Row = [label: string, value: string | undefined]
 
 const word = (choices: Choice[], value: string | undefined): string | undefined =>
   value === undefined ? undefined : labelIn(choices, value)
-const words = (choices: Choice[], values: readonly string[] | undefined): string | undefined =>
+const words = (
+  choices: Choice[],
+  values: readonly string[] | undefined,
+  none = 'looked: none',
+): string | undefined =>
   values === undefined
     ? undefined
     : values.length === 0
-      ? 'looked: none'
+      ? none
       : values.map((v) => labelIn(choices, v)).join(', ')
 const joined = (parts: (string | undefined)[], by = ', '): string =>
   parts.filter((p) => p !== undefined && p !== '').join(by)
@@ -85,7 +89,7 @@ const FACTS: Record<Part, (s: Sheet, at: FactsContext) => Row[]> = {
       joined([word(WAY_UP, x.access), x.heightM === undefined ? undefined : height(x.heightM, units)]),
     ],
     ['Sprayed', joined([word(YES_NO, x.sprayed), x.sprayedNote], '; ')],
-    ['Who is about', joined([words(BYSTANDER, x.bystanders), x.bystandersNote], '; ')],
+    ['Who is about', joined([words(BYSTANDER, x.bystanders, 'asked: nobody'), x.bystandersNote], '; ')],
     ['Calls', word(CALLER, j.caller)],
     ['Name', j.name],
     ['Telephone', j.phone],
@@ -120,13 +124,25 @@ const FACTS: Record<Part, (s: Sheet, at: FactsContext) => Row[]> = {
       'What is cut',
       joined([x.surface, x.sheathingMm === undefined ? undefined : depth(x.sheathingMm, units)]),
     ],
-    ['Behind it', words(BEHIND_IT, x.behind)],
+    [
+      'Behind it',
+      joined([
+        words(BEHIND_IT, x.behind),
+        x.behindHow === undefined
+          ? undefined
+          : BEHIND_IT.find((c) => c.value === `none-${x.behindHow}`)?.hint,
+      ]),
+    ],
     ['Hazards', words(HAZARD, x.hazards)],
     ['Wires near', x.nearWires === true ? 'yes, within 3 m (10 ft)' : undefined],
     ['Before 1980', word(YES_NO, x.old)],
     [
       'No asbestos or lead',
-      x.oldHow === undefined ? undefined : x.oldHow === 'tested' ? 'tested' : 'old, not cut into',
+      x.oldHow === undefined
+        ? undefined
+        : x.oldHow === 'tested'
+          ? 'tested'
+          : 'old, no cut and no screw in it',
     ],
     ['More', x.behindNote],
     [

@@ -33,9 +33,12 @@ export const onSheet =
     return saved === null ? unknownPage(c) : handler(c, saved, came.typed, came.problems)
   }
 
+const DAY_MS = 86_400_000
+
 /** Who is who at a job: whoever writes and decided, everybody of the yard as far as it is known here, and who may sign. */
 export function knownAt(c: AppContext, deps: PageDeps, s: Sheet, saved: SavedSheet | null): Known {
   const accounts = deps.crew?.() ?? []
+  const daysOld = (at: string): number => (deps.clock().getTime() - Date.parse(at)) / DAY_MS
   const first = [signedIn(c), ...(s.decision === undefined ? [] : [s.decision.by])]
   return {
     first,
@@ -47,6 +50,9 @@ export function knownAt(c: AppContext, deps: PageDeps, s: Sheet, saved: SavedShe
     ],
     accounts: [signedIn(c), ...accounts.map((a) => a.name)],
     open: accounts.filter((a) => a.open).map((a) => a.name),
+    fresh: accounts
+      .filter(({ made }) => made?.by != null && first.includes(made.by) && daysOld(made.at) < 1)
+      .map((a) => a.name),
     elsewhere: new Map(
       deps.store.removals
         .list()

@@ -7,7 +7,7 @@ import type { SheetVersion } from '../../store/index.ts'
 import { timeIn } from '../../time-of-day.ts'
 import { instantWords } from '../../words/index.ts'
 import { stops } from './before-cut.ts'
-import { TEMPERED } from './fields.ts'
+import { HANGS, TEMPERED } from './fields.ts'
 import { asksPrice, typedPart } from './form.ts'
 import { RemovalPage, type RemovalProps } from './page.tsx'
 import type { Clash } from './page-foot.tsx'
@@ -16,7 +16,7 @@ import { factsOf } from './sheet-facts.ts'
 import type { Saved } from './sheet-handlers.ts'
 import { isOver, isShort, nextPart, PARTS, type Part, stageOf } from './stage.ts'
 import { isUnderWay, tickedTooEarly } from './ticked-when.ts'
-import { callBackLines, colonyLinks, othersOf, reckoningOf, startOf, typesOf } from './view.ts'
+import { callBackLines, colonyLinks, newSigners, othersOf, reckoningOf, startOf, typesOf } from './view.ts'
 import { beganWithoutGo } from './without-go.ts'
 
 interface Shown {
@@ -94,6 +94,7 @@ export function showSheet(
         when: instantWords(v.savedAt, frame.zone, frame.today),
       }))}
       older={older === null ? null : { version: older.version, last: saved.last.version }}
+      newSigners={newSigners(c, deps, sheet)}
       saved={c.req.query('saved') === '1'}
       others={isOver(stage) ? [] : othersOf(c, deps, sheet, saved.id)}
       types={typesOf(deps)}
@@ -131,7 +132,7 @@ function filled(c: AppContext, deps: PageDeps, part: Part | null, s: Sheet): Typ
       (!isUnderWay(s, frame.today) && tickedTooEarly(s, timeIn(frame.zone, deps.clock())))
     )
       Object.assign(typed, { done: [], wires: s.site.nearWires === true ? ['near'] : [] })
-    if (isShort(s)) Object.assign(typed, typedFields(TEMPERED, s.site, frame.units))
+    if (isShort(s)) Object.assign(typed, typedFields({ ...TEMPERED, ...HANGS }, s.site, frame.units))
     if (s.check.on !== undefined && s.check.on < frame.today) Object.assign(typed, { on: [], hottestC: [] })
     const vacuum = lately.find((x) => x.check.vacuum !== undefined)?.check.vacuum
     if (s.check.vacuum === undefined && vacuum !== undefined && vacuum !== 'shop-vacuum')

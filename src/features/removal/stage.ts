@@ -30,7 +30,10 @@ export function stageOf(s: Sheet, colonies: number): Stage {
 
 /** Somebody has looked at the place; a swarm that hangs in the open needs no more than the call. */
 const isLookedAt = (s: Sheet): boolean =>
-  isShort(s) || s.site.where !== undefined || s.site.behind !== undefined || s.site.hazards !== undefined
+  isShort(s) ||
+  (s.site.where !== undefined && s.site.type !== 'swarm') ||
+  s.site.behind !== undefined ||
+  s.site.hazards !== undefined
 
 /** A swarm needs only the short sheet: the call, heat and people, the box. */
 export const isShort = (s: Sheet): boolean => s.site.type === 'swarm' && !cuts(s)

@@ -54,7 +54,9 @@ export function removalSync(deps: PageDeps): Hono<Env> {
         (decided === undefined ||
           (decided.by === signedIn(c) && isLater(parsed.data.sheet.decision, decided))))
     if (clashes.length > 0 && !own && !over)
-      return refuse(`${last.savedBy} saved something else meanwhile: ${clashes.map(wordsOf).join(', ')}`)
+      return refuse(
+        `${last.savedBy} saved something else meanwhile: ${[...new Set(clashes.map(wordsOf))].join(', ')}`,
+      )
     const before = last?.sheet ?? EMPTY_SHEET
     const merged = withKept(before, clashes.length === 0 ? both : undecided(both, momentNow(c, deps)), known)
     const gone = goneUnsaid(before, merged, known, c.var.frame.today)
@@ -118,10 +120,14 @@ async function absentOf(deps: PageDeps, { check }: Sheet): Promise<Set<string>> 
   return new Set(named.filter((_, i) => there[i] === null))
 }
 
+const OF_THE_TICKS = ['check.done', 'check.doneOn', 'check.doneAt', 'check.tickedAt']
+
 /** 'site.temper' as its label. */
 function wordsOf(path: string): string {
   const [part = '', field = ''] = path.split('.')
   const known = (PARTS as readonly string[]).includes(part)
+  if (path === 'decision') return '“Go”, “Wait” or “Refuse”'
+  if (OF_THE_TICKS.includes(path)) return 'what is tapped before the cut'
   const label = known ? partLabel(part as Part, field) || partLabel('job', field) : ''
   return (label || field || part).toLowerCase()
 }

@@ -19,6 +19,8 @@ interface UnmetProps {
   calm: boolean
   /** The hour of its “go” has gone. */
   late: string | null
+  /** A “go” stands. */
+  goes: boolean
   /** The form that asks it stands below. */
   above: boolean
   /** A swarm that hangs free. */
@@ -60,7 +62,7 @@ export const UnmetList = (p: UnmetProps) => {
       class={r.says === 'nothing-unmet' ? 'notice reckoning' : 'notice notice-late reckoning'}
       id="unmet"
     >
-      <h2>{r.says === 'nothing-unmet' && p.late !== null ? p.late : reckoningTitle(r)}</h2>
+      <h2>{r.says === 'nothing-unmet' && p.late !== null ? p.late : reckoningTitle(r, p.goes)}</h2>
       <Lines {...p} items={here} />
       {below.length === 0 ? null : (
         <details open={below.some((i) => i.id === refused?.id)}>

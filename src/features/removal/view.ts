@@ -1,6 +1,7 @@
 /** What pages of removal sheets are made of: a sheet of the store with its name, stage, reckoning and next step. */
 
 import { type AppContext, colonyPath, type PageDeps, signedIn } from '../../app/index.ts'
+import { dayIn, daysBetween } from '../../days.ts'
 import {
   type Blank,
   openBlanks,
@@ -52,11 +53,27 @@ export function othersOf(c: AppContext, deps: PageDeps, sheet: Sheet, id: string
 /** Read once for a page: it holds every sheet against all of them, and while it is made only its own is written. */
 const known = new WeakMap<AppContext, ReturnType<PageDeps['store']['removals']['list']>>()
 
+/** Names whose accounts cannot sign in any more, or not yet. */
+const closedIn = (deps: PageDeps): string[] => (deps.crew?.() ?? []).filter((a) => !a.open).map((a) => a.name)
+
+/** Whoever signed with an account that is closed since cannot be asked any more: it stays on the sheet, and stands for nothing. */
+const withoutClosed = (s: Sheet, closed: readonly string[]): Sheet =>
+  s.check.seconds === undefined
+    ? s
+    : {
+        ...s,
+        check: {
+          ...s.check,
+          seconds: s.check.seconds.filter((x) => x.account !== true || !closed.includes(x.by)),
+        },
+      }
+
 /** `id`: of the sheet, where the address does not say it. */
 export const reckoningOf = (c: AppContext, deps: PageDeps, sheet: Sheet, id = idIn(c)): Reckoning => {
   const { units, today } = c.var.frame
   const now = timeIn(c.var.frame.zone, deps.clock())
-  return beforeCut(sheet, deps.store.protocol(), showsIn(units), today, othersOf(c, deps, sheet, id), now)
+  const signed = withoutClosed(sheet, closedIn(deps))
+  return beforeCut(signed, deps.store.protocol(), showsIn(units), today, othersOf(c, deps, sheet, id), now)
 }
 
 /** Where the next step of a job is. */
@@ -73,6 +90,22 @@ export const colonyLinks = (deps: PageDeps, ids: readonly string[]): { tag: stri
     const colony = deps.store.colony(id)
     return colony === null ? [] : [{ tag: colony.summary.tag, path: colonyPath(colony.summary) }]
   })
+
+/** Days in which an account is new: whoever signed with it is named to the operator (judgement). */
+const NEW_DAYS = 7
+
+/** 'Bram (account made 2026-06-10)': who signed as a second person with an account that was new; null for nobody. */
+export function newSigners(c: AppContext, deps: PageDeps, { check }: Sheet): string | null {
+  const said = (deps.crew?.() ?? []).flatMap(({ name, made }) => {
+    if (made === undefined) return []
+    const day = dayIn(c.var.frame.zone, new Date(made.at))
+    const signed = check.seconds?.some(
+      (x) => x.account === true && x.by === name && daysBetween(day, x.on) < NEW_DAYS,
+    )
+    return signed === true ? [`${name} (account made ${day})`] : []
+  })
+  return said.length === 0 ? null : said.join(', ')
+}
 
 /** A line of the list. */
 export function rowOf(
@@ -104,6 +137,7 @@ export function rowOf(
       (beganWithoutGo(sheet, colonies.length) && (!isOver(stage) || stage === 'boxed')
         ? 'Nobody has said why.'
         : null),
+    newSigners: newSigners(c, deps, sheet),
     next: !goes ? { part: 'check', href: `${removalPath(id)}/check#now` } : nextStep(id, sheet, colonies),
     colonies: colonyLinks(deps, colonies),
   }
@@ -145,12 +179,13 @@ export function startOf(
 ): { goes: boolean; late: string | null; start: Facts } {
   const { today, units, zone } = c.var.frame
   const limit = deps.store.protocol().heatLimitC
+  const closed = closedIn(deps)
   const now = isUnderWay(sheet, today) ? undefined : timeIn(zone, deps.clock())
-  const goes = goStands(sheet, reckoningOf(c, deps, sheet, id), today, now)
+  const goes = goStands(sheet, reckoningOf(c, deps, sheet, id), today, closed, now)
   return {
     goes,
     late: goes || now === undefined ? null : stoodOn(c, deps, sheet, today, id) ? ranOut(sheet, now) : null,
-    start: atStart(sheet, limit, showsIn(units), today),
+    start: atStart(withoutClosed(sheet, closed), limit, showsIn(units), today),
   }
 }
 
@@ -166,7 +201,11 @@ export function stoodOn(
   const { units, today } = c.var.frame
   // What another sheet says today was not known on another day.
   const others = day === today ? othersOf(c, deps, sheet, id) : []
-  return goStands(sheet, beforeCut(sheet, deps.store.protocol(), showsIn(units), day, others), day, at)
+  // An account that is closed today was open then.
+  const closed = day === today ? closedIn(deps) : []
+  const signed = withoutClosed(sheet, closed)
+  const reckoned = beforeCut(signed, deps.store.protocol(), showsIn(units), day, others)
+  return goStands(signed, reckoned, day, closed, at)
 }
 
 /** Whether what begins on that day was begun on a “go” of the last three hours, and what is asked when work starts was met. */

@@ -31,7 +31,7 @@ import type { ClosingId } from './closing.ts'
 import type { Shows } from './forecast.ts'
 import { whyFits } from './grave.ts'
 import type { Item, TickedId } from './item.ts'
-import { NONE_FOUND } from './none-found.ts'
+import { NO_HAZARD, NONE_BEHIND } from './none-found.ts'
 import type { Part, Stage } from './stage.ts'
 import { WITHOUT_GO_WORDS } from './without-go.ts'
 
@@ -45,7 +45,6 @@ const choices = <T extends string>(
   })
 
 const unsaid = (label = 'Not said'): Choice => ({ value: '', label })
-const LOOKED_NONE: Choice = { value: 'none', label: 'Looked: none' }
 
 export const FOUND: Choice[] = choices(FOUND_BY, {
   flight: 'Watched them fly',
@@ -67,7 +66,11 @@ export const WAY_UP: Choice[] = [
 ]
 
 export const BEHIND_IT: Choice[] = [
-  LOOKED_NONE,
+  ...choices(NONE_BEHIND, {
+    'none-detector': ['None', 'by a detector'],
+    'none-traced': ['None', 'outlets, taps, plan'],
+    'none-owner': ['None', 'the owner says'],
+  }),
   ...choices(BEHIND, {
     electric: 'Electric wires',
     'electric-in-cut': 'Live wires in the cut',
@@ -79,10 +82,10 @@ export const BEHIND_IT: Choice[] = [
 ]
 
 export const HAZARD: Choice[] = [
-  ...choices(NONE_FOUND, {
+  ...choices(NO_HAZARD, {
     'none-new': ['None', 'built after 1980'],
     'none-tested': ['None', 'old, but tested'],
-    'none-untouched': ['None', 'old, not cut into'],
+    'none-untouched': ['None', 'old, no cut, no screw'],
   }),
   ...choices(HAZARDS, {
     asbestos: 'Asbestos suspected',
@@ -163,7 +166,6 @@ export const TICKS: Record<TickedId, string> = {
   insulation: 'Respirator for insulation',
   stopcock: 'Stopcock found',
   kit: 'Clothing, smoker and tools',
-  notes: 'What was written is not here',
 }
 
 export const HAZARD_WORDS: Record<TradeHazard, string> = {
@@ -336,13 +338,13 @@ export const noGo = ({ work }: Sheet, late: string | null): string =>
     ? 'No go any more: it no longer stands'
     : 'Open since another day, and no go of today: look again before you go on')
 
-/** The heading over the list of what is unmet. */
-export function reckoningTitle(r: Reckoning): string {
+/** The heading over the list of what is unmet; `goes`: a “go” stands over it, for a reason that somebody gave. */
+export function reckoningTitle(r: Reckoning, goes = false): string {
   switch (r.says) {
     case 'refuse':
       return ['Stop', r.unmet.filter(stops).map(notYet).join('. '), ...counted(r)].filter(Boolean).join('. ')
     case 'wait':
-      return `Wait: ${counted(r).join('; ')}`
+      return `${goes ? 'Gone over with a reason' : 'Wait'}: ${counted(r).join('; ')}`
     case 'nothing-unmet':
       return 'Nothing on this list is unmet'
   }

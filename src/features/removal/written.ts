@@ -4,11 +4,18 @@
  */
 import type { Grave, Sheet } from '../../records/index.ts'
 
-const WRITTEN: readonly { says: string; word: RegExp; tapped: readonly Grave[] }[] = [
+interface Written {
+  says: string
+  word: RegExp
+  /** What it is tapped as; the first is what it is asked as elsewhere. */
+  tapped: readonly [Grave, ...Grave[]]
+}
+
+const WRITTEN: readonly Written[] = [
   { says: 'gas', word: /\b(gas|lpg|propane|propano|butano?|garrafa|boiler|mercaptan)\b/i, tapped: ['gas'] },
   {
     says: 'electric wires',
-    word: /\b(wires?|wiring|cables?|electric\w*|eléctric\w*|meter|contador|fuse ?box|power ?(lines?|cords?)|ac line|breakers?|breaker panel|transformer|transformador|sockets?|outlets?|light switch|enchufes?|corriente|conduit|mains|power ?poles?|lamp ?posts?|street ?lamps?|overhead lines?|drop line|high voltage|knob and tube)\b/i,
+    word: /\b(wires?|wiring|cables?|electric\w*|eléctric\w*|(?<!water )meter|contador|fuse ?box|power ?(lines?|cords?)|ac line|breakers?|breaker panel|transformer|transformador|sockets?|outlets?|light switch|enchufes?|corriente|conduit|mains|poles?|pylon|lamps?|lamp ?posts?|street ?(lamps?|lights?)|farola|poste|overhead lines?|drop line|high voltage|knob and tube)\b/i,
     tapped: ['electric', 'electric-in-cut', 'near-wires'],
   },
   {
@@ -20,8 +27,8 @@ const WRITTEN: readonly { says: string; word: RegExp; tapped: readonly Grave[] }
   { says: 'somebody allergic', word: /al+[eé]rg|epi-?pen|anaph|adrenalin|into shock/i, tapped: ['allergic'] },
 ]
 
-/** 'gas, somebody allergic': what is written and not tapped; empty where there is nothing of the kind. */
-export function writtenOnly({ job, site }: Sheet): string[] {
+/** What is written and tapped nowhere, why somebody refused or had it wait among it. */
+export function writtenIn({ job, site, decision, ended }: Sheet): Written[] {
   const text = [
     job.told,
     job.wayIn,
@@ -32,6 +39,9 @@ export function writtenOnly({ job, site }: Sheet): string[] {
     site.bystandersNote,
     site.otherEntrances,
     site.entrance,
+    decision?.is === 'go' ? undefined : decision?.reason,
+    decision?.over?.reason,
+    ended?.why,
   ]
     .filter((x) => x !== undefined)
     .join('. ')
@@ -41,7 +51,5 @@ export function writtenOnly({ job, site }: Sheet): string[] {
     ...(site.bystanders ?? []),
     ...(site.nearWires === true ? ['near-wires'] : []),
   ]
-  return WRITTEN.filter(({ word, tapped }) => word.test(text) && !tapped.some((g) => on.includes(g))).map(
-    ({ says }) => says,
-  )
+  return WRITTEN.filter(({ word, tapped }) => word.test(text) && !tapped.some((g) => on.includes(g)))
 }

@@ -8,7 +8,6 @@ import { goesFall } from '../../features/removal/node.ts'
 import type { CameBack } from '../../people/index.ts'
 import { accountsIn, heldAgainst, keysOn, peopleOn } from '../../people/node.ts'
 import { dataFile, lettersOf, removalsOf, restore, StoreError, settingsOf } from '../../store/node.ts'
-import { timeIn } from '../../time-of-day.ts'
 import { machineZone } from '../services.ts'
 import { saying } from './terminal.ts'
 
@@ -41,11 +40,7 @@ export const run = (args: string[]): Promise<number> =>
         const settings = settingsOf(connection, () => {})
         const zone = settings.get('timeZone') ?? machineZone()
         settings.set('setBack', now.toISOString())
-        goesFall(removalsOf(connection), {
-          savedAt: now.toISOString(),
-          on: dayIn(zone, now),
-          at: timeIn(zone, now),
-        })
+        goesFall(removalsOf(connection), { zone, now })
         choicesOn(connection).notBefore(addDays(dayIn(zone, now), 1))
       },
     })

@@ -61,7 +61,7 @@ describe('go, wait or refuse', () => {
 
   test('a plain job is asked for the ticks that every job has, and no more', () => {
     const none = but({
-      site: { ...READY.site, behind: [], access: 'ground', heightM: 1 },
+      site: { ...READY.site, behind: [], behindHow: 'traced', access: 'ground', heightM: 1 },
       check: { ...READY.check, done: [] },
     })
     expect(reckon(none).unmet.map((i) => i.id)).toEqual(['not-alone', 'sting-plan', 'exclusion', 'kit'])
@@ -99,6 +99,7 @@ describe('go, wait or refuse', () => {
     const swarm = but({
       site: {
         type: 'swarm',
+        where: 'On a branch',
         access: 'ground',
         heightM: 2,
         sprayed: 'no',

@@ -176,3 +176,24 @@ test('an intake from before sites were kept apart is taken out of the journal it
   expect(() => raw.exec(`UPDATE entry SET payload = '{}'`)).toThrow(/append|never|journal/i)
   expect(store.verify().problems).toEqual([])
 })
+
+test('an open sheet of the same house keeps what can kill, in words and of nobody', async () => {
+  const { removals } = yard.services.store
+  const [gas, open, elsewhere] = [newId(), newId(), newId()]
+  removals.save(
+    gas,
+    0,
+    { ...sheet, site: { ...sheet.site, behind: ['gas'], bystanders: ['allergic'] } },
+    STAMP,
+  )
+  removals.save(open, 0, { ...sheet, job: { address: '77 Invented Row' } }, STAMP)
+  removals.save(elsewhere, 0, { ...sheet, job: { address: '9 Other Lane' } }, STAMP)
+  expect((await yard.post('operator', `/removals/${gas}/erase`, {})).status).toBe(303)
+  expect(removals.get(open)?.last.sheet.site.behindNote).toBe(
+    'Another sheet of this house, erased since, said: gas pipe, somebody allergic.',
+  )
+  const page = await (await yard.ask('operator', `/removals/${open}/check`)).text()
+  for (const what of ['gas', 'allergic']) expect(page).toContain(`value="not-here:${what}"`)
+  expect(removals.get(elsewhere)?.last.version).toBe(1)
+  expect(bytes()).not.toContain('Zephyrine')
+})

@@ -79,7 +79,9 @@ test('gas that comes to light after “Go” holds the opening until its trade h
   const open = () => yard.post(`${PATH}/work`, { version: version(), outdoorC: '75', now: 'openedAt' })
   expect((await open()).status).toBe(422)
   // Neither a tap takes it off …
-  expect((await yard.post(`${PATH}/site`, { ...site, version: version(), behind: 'none' })).status).toBe(422)
+  expect(
+    (await yard.post(`${PATH}/site`, { ...site, version: version(), behind: 'none-detector' })).status,
+  ).toBe(422)
   // … nor the kind of bees, nor the customer's word.
   await yard.post(`${PATH}/job`, { version: version(), name: 'Ottoline Fairweather', what: 'swarm' })
   const clear = {
@@ -529,7 +531,7 @@ test('another word for the wall does not take gas, wires or asbestos off', async
     const off = await yard.post(`${PATH}/site`, {
       ...(await standing(`${PATH}/site`)),
       version: version(),
-      behind: 'none',
+      behind: 'none-detector',
       hazards: 'none-tested',
       'gone.gas': 'elsewhere',
       'gone.electric': 'elsewhere',

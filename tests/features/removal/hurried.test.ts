@@ -8,7 +8,7 @@ import { TICKED } from '../../../src/features/removal/item.ts'
 import { placeOf, stamped } from '../../../src/features/removal/place.ts'
 import { sameName } from '../../../src/features/removal/same-name.ts'
 import { secondProblems } from '../../../src/features/removal/second.ts'
-import { writtenOnly } from '../../../src/features/removal/written.ts'
+import { writtenIn } from '../../../src/features/removal/written.ts'
 import { mergeSheets } from '../../../src/records/merge-sheets.ts'
 import { EMPTY_SHEET, type Sheet } from '../../../src/records/removal-sheet.ts'
 import type { Grave, Noted } from '../../../src/records/said-by-others.ts'
@@ -59,7 +59,7 @@ describe('the same person under another name', () => {
   ])('%s is %s', (a, b) => {
     expect(sameName(a, b)).toBe(true)
     // By hand, one is not the other's second person.
-    const people = { first: [b], yard: [b], accounts: [b], open: [b], elsewhere: new Map() }
+    const people = { first: [b], yard: [b], accounts: [b], open: [b], fresh: [], elsewhere: new Map() }
     const byHand = { item: 'heat', by: a, why: 'seen' as const, path: DRAWN, phone: '555 0177' }
     if (a !== b) expect(secondProblems(byHand, READY, people)).toMatchObject([{ field: 'by' }])
   })
@@ -79,7 +79,7 @@ test.each([
   ['uralita en el techo', 'asbestos'],
   ['an LPG bottle', 'gas'],
 ])('“%s” is written and tapped nowhere: %s', (told, says) => {
-  expect(writtenOnly(but({ job: { ...READY.job, told } }))).toEqual([says])
+  expect(writtenIn(but({ job: { ...READY.job, told } })).map((w) => w.says)).toEqual([says])
 })
 
 test('what was written since, or a way up that is higher, is ticked again', () => {
@@ -87,7 +87,8 @@ test('what was written since, or a way up that is higher, is ticked again', () =
   const ticks = (after: Sheet): string[] => withNoted(READY, after, {}, stamp).check.done ?? []
   expect(ticks(READY)).toEqual(READY.check.done)
   const told = but({ job: { ...READY.job, told: 'A gas meter beside it.' } })
-  expect(ticks(told)).not.toContain('notes')
+  const wires = { ...told, check: { ...told.check, done: [...TICKED, 'not-here:electric'] } }
+  expect(holding(wires), 'the gas of it').toEqual(['notes'])
   expect(ticks(told)).toContain('ladder-person')
   const roof = but({ site: { ...READY.site, access: 'roof', heightM: 9 } })
   expect(ticks(roof)).not.toContain('ladder-person')
@@ -123,6 +124,7 @@ describe('an old paper', () => {
       site: {
         ...READY.site,
         behind: hazard === 'gas' ? ['gas'] : [],
+        behindHow: 'detector',
         hazards: hazard === 'asbestos' ? ['asbestos'] : [],
       },
       check: {
@@ -209,7 +211,7 @@ describe('a sheet used again for another wall', () => {
   test.each<[string, (s: Sheet) => Sheet]>([
     ['address', (s) => ({ ...s, job: { ...s.job, address: '9 Other Lane' } })],
     ['wall', (s) => ({ ...s, site: { ...s.site, where: 'the north wall' } })],
-    ['surface', (s) => ({ ...s, site: { ...s.site, surface: 'asbestos cement' } })],
+    ['surface', (s) => ({ ...s, site: { ...s.site, surface: 'cedar shingles' } })],
     ['kind of place', (s) => ({ ...s, site: { ...s.site, type: 'chimney' } })],
   ])('after another %s nothing is looked for yet, and nothing ticked', (what, moved) => {
     const s = moved(READY)
@@ -250,6 +252,7 @@ describe('a swarm that has gone into something', () => {
     job: { bees: 'swarm', since: 'today', address: '4 Invented Row' },
     site: {
       type: 'swarm',
+      where: 'On a branch',
       access: 'ground',
       heightM: 2,
       bystanders: [],
@@ -508,18 +511,17 @@ test.each<[string, Partial<Sheet>, string]>([
     'somebody allergic',
   ],
 ])('what is written of %s and tapped nowhere holds until it is looked at again', (_, change, says) => {
-  const unticked = { ...READY.check, done: TICKED.filter((t) => t !== 'notes') }
-  const s = but({ ...change, check: unticked })
+  const s = but(change)
   expect(holding(s)).toEqual(['notes'])
   const item = beforeCut(s, DEFAULT_PROTOCOL, SHOWS, DAY).items.find((i) => i.id === 'notes')
   expect(item).toMatchObject({ weight: 'trade', why: expect.stringContaining(says) })
-  expect(holding(but(change))).toEqual([])
+  const not = ['not-here:gas', 'not-here:electric', 'not-here:asbestos', 'not-here:allergic']
+  expect(holding(but({ ...change, check: { ...READY.check, done: [...TICKED, ...not] } }))).toEqual([])
 })
 
 test('what is written and tapped is asked where it was tapped', () => {
   const s = but({
     site: { ...READY.site, behind: ['gas', 'insulation'], behindNote: 'Gas pipe, left of the window.' },
-    check: { ...READY.check, done: TICKED.filter((t) => t !== 'notes') },
   })
   expect(holding(s)).toEqual(['trade-gas'])
 })

@@ -36,7 +36,7 @@ const site = fc.record<Fields>({
   where: some('left of the porch', 'left of the porch', 'the north wall', ''),
   surface: some('siding', 'siding', 'plaster'),
   sheathingMm: some('3/4', ''),
-  behind: some<string | string[]>('none', 'none', 'gas', ['electric', 'insulation'], ''),
+  behind: some<string | string[]>('none-detector', 'none-traced', 'gas', ['electric', 'insulation'], ''),
   hazards: some('none-new', 'none-tested', 'none', 'asbestos', ''),
   temper: some('2', '2', 'unknown', '5', ''),
   africanized: some('no', 'no', 'unknown', ''),
@@ -95,7 +95,7 @@ const TIDY: Record<'site' | 'check' | 'work', Fields> = {
     where: 'left of the porch',
     surface: 'siding',
     sheathingMm: '3/4',
-    behind: 'none',
+    behind: 'none-detector',
     hazards: 'none-tested',
     temper: '2',
     africanized: 'no',
@@ -206,7 +206,7 @@ test('whatever is tapped, what was begun with a “go” had one, and all that i
       const own = (fields: Fields): Fields =>
         fields.address === undefined || fields.address === ''
           ? fields
-          : { ...fields, address: `${String(fields.address)}, ${runs}` }
+          : { ...fields, address: `${runs}${String(fields.address)}` }
       yard.setDay(DAY, '06:00')
       await yard.photos.keep({ ...PHOTO, id: paper })
       const made = await yard.post('/removals/new', {

@@ -13,6 +13,7 @@ export const YARD: Known = {
   yard: ['Ines', 'Bram', 'Teuila', 'Casimir'],
   accounts: ['Ines', 'Bram', 'Teuila', 'Casimir'],
   open: ['Ines', 'Bram', 'Teuila'],
+  fresh: [],
   elsewhere: new Map(),
 }
 

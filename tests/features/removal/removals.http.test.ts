@@ -287,7 +287,7 @@ describe('what is unmet', () => {
     await fill(path, 'site', { ...SITE, behind: 'gas' })
     const gone = await yard.post(`${path}/site`, {
       ...SITE,
-      behind: 'none',
+      behind: 'none-detector',
       version: await version(path, 'site'),
     })
     expect(gone.status).toBe(422)
@@ -446,6 +446,7 @@ describe('the short sheet of a swarm', () => {
       hottestC: '70',
       wires: 'none',
       done: [...TICKED],
+      where: 'On a branch',
       temper: '1',
       africanized: 'no',
       is: 'go',

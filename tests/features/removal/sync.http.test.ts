@@ -8,7 +8,8 @@ import { AS_TOLD } from '../../../src/features/removal/people.ts'
 import { placeOf } from '../../../src/features/removal/place.ts'
 import type { Sheet } from '../../../src/records/removal-sheet.ts'
 import { down, good, type Phone, phoneIn } from '../../support/phone.ts'
-import { type TestYard, testYard } from '../../support/yard-app.ts'
+import { ORIGIN, type TestYard, testYard } from '../../support/yard-app.ts'
+import { wordsOf } from '../../support/yard-on.ts'
 import { but, DAY, DRAWN, PAPER, PHOTO, READY } from './ready.ts'
 
 const ID = '019e0000-0000-7000-8000-000000000001'
@@ -152,7 +153,7 @@ describe('another role', () => {
     await post(READY)
     const acts: [string, Record<string, string>][] = [
       ['check', { version: '1', is: 'go' }],
-      ['site', { version: '1', behind: 'none' }],
+      ['site', { version: '1', behind: 'none-detector' }],
       [
         'clear',
         { hazard: 'gas', 'trade-gas.who': 'Edda Brandt', 'trade-gas.licence': '4711', 'trade-gas.on': DAY },
@@ -396,7 +397,8 @@ describe('on the phone', () => {
 
   test('the jobs of today and tomorrow are there without signal; others are not', async () => {
     await post(but({ job: { ...READY.job, plannedOn: '2026-06-13' } }), { id: ID.replace(/1$/, '2') })
-    await post(but({ job: { ...READY.job, plannedOn: '2026-06-20' } }), { id: ID.replace(/1$/, '3') })
+    const elsewhere = { name: 'Edgar Quill', address: '9 Other Lane', plannedOn: '2026-06-20' }
+    await post(but({ job: elsewhere }), { id: ID.replace(/1$/, '3') })
     await phone.syncService.send()
     phone.network(down)
     expect(await phone.open(`/removals/${ID}`)).toContain('Ottoline Fairweather')
@@ -430,6 +432,67 @@ describe('on the phone', () => {
     expect(page).toContain('Another sheet of this house')
     expect(page).not.toContain('Go, as this phone knows it')
     expect(page).toContain('value="not-here:gas"')
+  })
+
+  test('no “go” on a phone that has heard nothing today, but on what somebody read aloud, and when', async () => {
+    const form = {
+      shownOn: '2026-06-13',
+      on: '2026-06-13',
+      hottestC: '70',
+      cutMm: '3/4',
+      vacuum: 'bee-vacuum',
+      wires: 'none',
+    }
+    const go = async (version: string, reason: string) => {
+      const body = new URLSearchParams({ version, ...form, reason, is: 'go' })
+      for (const tick of TICKED) body.append('done', tick)
+      const init = { method: 'POST', body }
+      return phone.syncService.page(new Request(`${ORIGIN}/removals/${ID}/check`, init))
+    }
+    await post({ ...READY, job: { ...READY.job, plannedOn: '2026-06-13' } }, { base: 1 })
+    await phone.syncService.send()
+    phone.network(down)
+    phone.at('2026-06-13T08:00:00Z')
+    const page = wordsOf(await phone.open(`/removals/${ID}`))
+    expect(page).toContain('Not of today. This phone last heard of the job Fri 12 Jun, 12:00')
+    const barred = await go('2', 'The bees must go today.')
+    expect(barred?.status).toBe(422)
+    expect(wordsOf((await barred?.text()) ?? '')).toContain('write who read it and when')
+    expect((await go('3', 'Bram read it, 07:50'))?.status).toBe(303)
+    expect(wordsOf(await phone.open(`/removals/${ID}`))).toContain(
+      'Go, as this phone knows it , which has heard nothing since Fri 12 Jun, 12:00',
+    )
+  })
+
+  test('another sheet of the house of next week holds it without signal, in words and with its refusal', async () => {
+    const theirs = but({
+      job: {
+        name: 'Edgar Quill',
+        address: '4a Inventd Rd',
+        plannedOn: '2026-06-20',
+        told: 'Grandma is allergic.',
+      },
+    })
+    const decision = { ...go, is: 'refuse' as const, reason: 'Smell of gas in the hall' }
+    await post({ ...theirs, decision }, { id: ID.replace(/1$/, '2') })
+    await phone.syncService.send()
+    phone.network(down)
+    const page = await phone.open(`/removals/${ID}`)
+    expect(page).toContain('Smell of gas in the hall')
+    expect(page).toContain('value="not-here:gas"')
+    expect(page).toContain('value="not-here:allergic"')
+    const form = {
+      version: '1',
+      shownOn: DAY,
+      hottestC: '70',
+      cutMm: '7/8',
+      vacuum: 'bee-vacuum',
+      wires: 'none',
+    }
+    const done = TICKED.join(',')
+    const answer = await phone.post(`/removals/${ID}/check`, { ...form, done, is: 'go' })
+    expect(answer.status).toBe(422)
+    expect(kept()?.decision).toBeUndefined()
   })
 
   test('a “go” of this morning has run out on the phone’s own page too', async () => {
