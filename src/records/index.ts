@@ -13,7 +13,7 @@ export {
 } from './agreement.ts'
 export { drawingOf, FIELD, isDrawnName, svgOf } from './drawing.ts'
 export { asksForFollowUp, type MovedOut } from './follow-up.ts'
-export { beginsIn, hasBegun, mayBeOf, wordsOf } from './job-state.ts'
+export { beginsIn, goesOnIn, hasBegun, isUnwritten, lastDayOf, mayBeOf, wordsOf } from './job-state.ts'
 export { mergeSheets } from './merge-sheets.ts'
 export {
   type FollowUp,

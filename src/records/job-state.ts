@@ -24,6 +24,40 @@ export const hasBegun = ({ work: w }: Sheet): boolean =>
     w.photos,
   ].some((said) => said !== undefined)
 
+/** The last day on which it was begun or gone on with, as far as the sheet says. */
+export const lastDayOf = ({ work: { on, underGo, withoutGo } }: Sheet): string | undefined =>
+  [on, underGo?.on, withoutGo?.on]
+    .filter((day) => day !== undefined)
+    .sort()
+    .at(-1)
+
+/** What is first said when bees are taken out. */
+const TAKEN = [
+  'boxedAt',
+  'queen',
+  'queenFoundAt',
+  'brood',
+  'broodCare',
+  'queenCells',
+  'bees',
+  'tiedComb',
+] as const
+
+/**
+ * Work that was begun and not boxed goes on with this version: it is boxed, or on another day than it was begun bees are
+ * first said of it. What was answered for once is not asked again.
+ */
+export function goesOnIn(before: Sheet, after: Sheet, today: string): boolean {
+  const { boxedAt, withoutGo } = before.work
+  if (!hasBegun(before) || boxedAt !== undefined || withoutGo !== undefined) return false
+  const asked = lastDayOf(before) === today ? (['boxedAt'] as const) : TAKEN
+  return asked.some((said) => before.work[said] === undefined && after.work[said] !== undefined)
+}
+
+/** Begun on an earlier day and not boxed since: what was done today, and under which “go”, is written down before bees come of it. */
+export const isUnwritten = (s: Sheet, today: string): boolean =>
+  s.work.boxedAt === undefined && s.work.withoutGo === undefined && (lastDayOf(s) ?? today) < today
+
 /** It begins with this version: nothing was begun before, or it was of another day, or boxed already and is opened again. */
 export const beginsIn = (before: Sheet, after: Sheet): boolean => {
   const { on, underGo, withoutGo, boxedAt, openedAt } = before.work

@@ -25,8 +25,8 @@ export interface Yard {
   send: (path: string, body: unknown) => Promise<Answer>
   /** Gives a beekeeper an account. */
   account: (name: string) => Promise<void>
-  /** Makes it noon of that day. */
-  setDay: (day: string) => void
+  /** Makes it that day, at noon or at the hour that is said. */
+  setDay: (day: string, at?: string) => void
   /** What was reported as a bug of ours. */
   errors: string[]
 }
@@ -97,8 +97,8 @@ export async function yardOn(day: string, role: Role = 'operator', file: string 
     account: async (name) => {
       await signInAs(services.people, { name, role: 'beekeeper' })
     },
-    setDay: (next) => {
-      now = new Date(`${next}T12:00:00Z`)
+    setDay: (next, at = '12:00') => {
+      now = new Date(`${next}T${at}:00Z`)
     },
   }
 }

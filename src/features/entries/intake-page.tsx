@@ -2,6 +2,7 @@
 
 import { type FormState, idOf, labelOf, one } from '../../forms/index.ts'
 import { FormPage, type Frame, RemovalCautions } from '../../parts/index.ts'
+import { dayWords } from '../../words/index.ts'
 import { IntakeFields } from './fields/intake.tsx'
 
 /** A removal sheet that is open, and its page. */
@@ -18,7 +19,14 @@ export interface IntakeProps {
   /** Open jobs that the bees may be of. */
   jobs?: readonly OpenJob[]
   /** Filled from a removal sheet: its name and page, and where the form is posted. */
-  sheet?: { name: string; path: string; action: string; advice: string[] }
+  sheet?: {
+    name: string
+    path: string
+    action: string
+    advice: string[]
+    /** The day of the job, where the box came so long after it that another opening is likelier. */
+    later?: string | undefined
+  }
 }
 
 const intakeLabel = (field: string): string =>
@@ -26,9 +34,11 @@ const intakeLabel = (field: string): string =>
     ? 'Your name'
     : field === 'otherJob'
       ? 'From which job'
-      : field === 'colony'
-        ? 'Tag'
-        : labelOf('intake', field)
+      : field === 'thatOpening'
+        ? 'From which opening'
+        : field === 'colony'
+          ? 'Tag'
+          : labelOf('intake', field)
 
 export const IntakePage = (p: IntakeProps) => (
   <FormPage
@@ -86,6 +96,25 @@ export const IntakePage = (p: IntakeProps) => (
         <label class="tap">
           <input type="checkbox" name="otherJob" value="yes" checked={one(p.form.typed, 'otherJob') !== ''} />
           <span>These bees are of none of the jobs above</span>
+        </label>
+      </div>
+    )}
+    {p.sheet?.later === undefined ? null : (
+      <div
+        class={p.form.problems.some((x) => x.field === 'thatOpening') ? 'field has-problem' : 'field'}
+        id={idOf('thatOpening')}
+      >
+        <label class="tap">
+          <input
+            type="checkbox"
+            name="thatOpening"
+            value="yes"
+            checked={one(p.form.typed, 'thatOpening') !== ''}
+          />
+          <span>
+            Taken out {dayWords(p.sheet.later, p.frame.today)}, and nothing was opened since. If it was:{' '}
+            <b>begin a new sheet</b> instead
+          </span>
         </label>
       </div>
     )}

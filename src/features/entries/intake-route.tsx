@@ -14,7 +14,7 @@ import {
   withPhotos,
 } from '../../app/index.ts'
 import { draftOf, type FieldProblem, one, type Typed } from '../../forms/index.ts'
-import { hasBegun, mayBeOf, sheetName } from '../../records/index.ts'
+import { hasBegun, isUnwritten, mayBeOf, sheetName } from '../../records/index.ts'
 import type { Repository } from '../../store/index.ts'
 import { IntakePage, type OpenJob } from './intake-page.tsx'
 import { freeStand, nextTag } from './propose.ts'
@@ -43,7 +43,8 @@ export function intake(deps: PageDeps): Hono<Env> {
     const typed = withIds(came.typed, ['id'])
     const own = store.removals.get(one(typed, 'id'))
     // No bees come of a job where nothing was begun: what was done is written down first.
-    if (own !== null && own.colonies.length === 0 && !hasBegun(own.last.sheet))
+    const unsaid = own !== null && own.colonies.length === 0 && own.last.sheet
+    if (unsaid && (!hasBegun(unsaid) || isUnwritten(unsaid, c.var.frame.today)))
       return c.redirect(`${REMOVALS}/${one(typed, 'id')}/work#now`, 303)
     const draft = draftOf('intake', typed, c.var.frame.units)
     draft.problems.push(...came.problems)

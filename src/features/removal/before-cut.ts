@@ -15,6 +15,7 @@ import { bystandersAsked, temperAsked, tickedFacts } from './people.ts'
 import { lookedHere, placeOf, samePlace } from './place.ts'
 import { isSigned } from './second.ts'
 import { isShort } from './stage.ts'
+import { isUnderWay, tickedTooEarly } from './ticked-when.ts'
 import { begun } from './without-go.ts'
 
 export interface Reckoning {
@@ -32,8 +33,11 @@ export function beforeCut(
   today: string,
   /** Other sheets of the same house. */
   others: readonly OtherSheet[] = [],
+  /** The hour ('15:00'): what was tapped too long before is asked again, unless it is under way. */
+  now?: string,
 ): Reckoning {
-  const about: About = { protocol, shows, today, others }
+  const late = now !== undefined && !isUnderWay(s, today) && tickedTooEarly(s, now)
+  const about: About = { protocol, shows, today, others, late }
   const items = ITEMS.map((id) => withSecond(itemOf(id, s, about), s, today))
   const open = items.filter((i) => i.state === 'unmet' || i.state === 'unsaid')
   const unmet = [
@@ -126,6 +130,8 @@ interface About {
   shows: Shows
   today: string
   others: readonly OtherSheet[]
+  /** What was tapped today was tapped too long ago. */
+  late: boolean
 }
 
 function itemOf(id: ItemId, s: Sheet, about: About): Item {
@@ -138,10 +144,10 @@ const weightOf = (id: ItemId, s: Sheet, today: string): Partial<Pick<Item, 'weig
 
 const isTicked = (id: ItemId): id is TickedId => (TICKED as readonly string[]).includes(id)
 
-function factsOf(id: ItemId, s: Sheet, { protocol, shows, today, others }: About): Facts {
+function factsOf(id: ItemId, s: Sheet, { protocol, shows, today, others, late }: About): Facts {
   const hazard = TRADE_HAZARDS.find((h) => id === `trade-${h}`)
   if (hazard !== undefined) return tradeFacts(s, hazard, today)
-  if (isTicked(id)) return tickedFacts(id, s, today)
+  if (isTicked(id)) return tickedFacts(id, s, today, late)
   switch (id) {
     case 'services':
       return servicesLocated(s, today)
@@ -158,7 +164,7 @@ function factsOf(id: ItemId, s: Sheet, { protocol, shows, today, others }: About
     case 'temper':
       return temperAsked(s)
     case 'wires':
-      return wiresNear(s, today)
+      return wiresNear(s, today, late)
     case 'other-sheet':
       return otherSheets(s, others, today)
     case 'notes':

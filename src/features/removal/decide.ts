@@ -15,6 +15,7 @@ import { CLEARED_BY, GOOD_DAYS, isShown } from './hazards.ts'
 import { placeOf, samePlace } from './place.ts'
 import { isFullName, isNumber, sameName, sharesName } from './same-name.ts'
 import { customersOf, type Known } from './second.ts'
+import { ranOut } from './ticked-when.ts'
 
 /**
  * No "go" over what can kill: a trade's word is not replaced by ours, and a second person's name is not the first one's.
@@ -99,10 +100,17 @@ const ownSecond = (s: Sheet, by: string): SecondName | undefined =>
   s.check.seconds?.find((x) => sameName(x.by, by))
 
 /**
- * Whether “go” stands now: decided today, for this place, by somebody who still has an account, and nothing has come up since that no
- * decision gets past. `closed`: accounts that cannot sign in any more.
+ * Whether “go” stands: decided today, for this place, by somebody who still has an account, and nothing has come up since that no
+ * decision gets past. `closed`: accounts that cannot sign in any more. `at`: the hour at which something is begun on it; without,
+ * whether it is one at all.
  */
-export const goStands = (s: Sheet, r: Reckoning, today: string, closed: readonly string[] = []): boolean =>
+export const goStands = (
+  s: Sheet,
+  r: Reckoning,
+  today: string,
+  closed: readonly string[] = [],
+  at?: string,
+): boolean =>
   s.decision?.is === 'go' &&
   !closed.includes(s.decision.by) &&
   s.ended === undefined &&
@@ -112,6 +120,7 @@ export const goStands = (s: Sheet, r: Reckoning, today: string, closed: readonly
   s.decision.fell === undefined &&
   s.decision.on === today &&
   samePlace(s.decision, placeOf(s)) &&
+  (at === undefined || ranOut(s, at) === null) &&
   !r.unmet.some(holds)
 
 /** What was unmet or signed for when it was decided, for the record. */

@@ -5,7 +5,6 @@ import { hotterThan } from '../../units.ts'
 import { coldWords, type Shows, TOO_COLD_C } from './forecast.ts'
 import type { Facts } from './item.ts'
 import { isSigned } from './second.ts'
-import { tickedTooEarly } from './ticked-when.ts'
 import { hoursBetween } from './to-intake.ts'
 
 /** Comb with brood and honey slumps from about here, °C (from memory, trade practice). */
@@ -16,9 +15,7 @@ export const HEAT_AT_START = 'heat-at-start'
 
 /** What is asked the moment the surface is opened: how hot it is now, and water and shade for people. */
 export function atStart(s: Sheet, limitC: number, shows: Shows, today: string): Facts {
-  const { outdoorC, water, on, openedAt } = s.work
-  const early = tickedTooEarly(s, openedAt)
-  if (early !== null) return { state: 'unsaid', why: early }
+  const { outdoorC, water, on } = s.work
   if (outdoorC === undefined || (on !== undefined && on !== today))
     return {
       state: 'unsaid',

@@ -14,16 +14,27 @@ import {
   withIds,
   withPhotos,
 } from '../../app/index.ts'
+import { addDays } from '../../days.ts'
 import { draftOf, type FieldProblem, one, type Typed, typedOf } from '../../forms/index.ts'
 import type { Entry } from '../../journal/index.ts'
-import { hasBegun, sheetName } from '../../records/index.ts'
+import { hasBegun, isUnwritten, type Sheet, sheetName } from '../../records/index.ts'
 import { IntakePage, ownTypes, proposed } from '../entries/index.ts'
 import { heatToBees } from './heat.ts'
 import { intakeFrom } from './to-intake.ts'
 import { sheetIn } from './view.ts'
 import { showsIn } from './words.ts'
 
+/** Another box that came days after the work, or after they called again: of which opening it is has to be asked. */
+function isOfLaterOpening({ work: { on }, callBacks = [] }: Sheet, came: string): boolean {
+  if (on === undefined || came <= on) return false
+  return came > addDays(on, 1) || callBacks.some((b) => b.on > on && b.on <= came)
+}
+
 type Saved = NonNullable<ReturnType<typeof sheetIn>>
+
+/** No bees come of a place where nothing was begun, or nothing since another day: what was done is written down first. */
+const isEarly = ({ last, colonies }: Saved, today: string): boolean =>
+  colonies.length === 0 && (!hasBegun(last.sheet) || isUnwritten(last.sheet, today))
 
 /**
  * An intake filled from a removal sheet. The first box is logged under the sheet's own id, by the form every intake has,
@@ -46,6 +57,7 @@ export function removalIntake(deps: PageDeps): Hono<Env> {
           name: sheetName(saved.last.sheet),
           advice: adviceOf(c, saved),
           path: saved.path,
+          later: isOfLaterOpening(saved.last.sheet, one(typed, 'on')) ? saved.last.sheet.work.on : undefined,
           action: one(typed, 'id') === saved.id ? '/intake' : `${saved.path}/intake`,
         }}
       />,
@@ -55,13 +67,12 @@ export function removalIntake(deps: PageDeps): Hono<Env> {
   app.get('/removals/:id/intake', (c) => {
     const saved = sheetIn(c, deps)
     if (saved === null) return unknownPage(c)
-    // No bees come of a place where nothing was begun: what was done is written down first.
-    if (!hasBegun(saved.last.sheet) && saved.colonies.length === 0)
-      return c.redirect(`${saved.path}/work#now`, 303)
+    if (isEarly(saved, c.var.frame.today)) return c.redirect(`${saved.path}/work#now`, 303)
     const { frame } = c.var
     const filled = intakeFrom(saved.last.sheet, adviceOf(c, saved))
     // The day it came to the yard is the day of the removal, as far as anybody has said.
-    const on = [saved.last.sheet.work.on ?? frame.today].filter((day) => day <= frame.today)
+    const day = saved.colonies.length > 0 ? frame.today : (saved.last.sheet.work.on ?? frame.today)
+    const on = [day].filter((d) => d <= frame.today)
     const typed = typedOf({ ...filled, kind: 'intake' } as unknown as Entry, frame.units)
     const id = store.entry(saved.id) === null ? saved.id : v7()
     return show(c, saved, {
@@ -76,8 +87,7 @@ export function removalIntake(deps: PageDeps): Hono<Env> {
     const saved = sheetIn(c, deps)
     if (saved === null) return unknownPage(c)
     const came = await withPhotos(c, deps, await typedIn(c))
-    if (!hasBegun(saved.last.sheet) && saved.colonies.length === 0)
-      return c.redirect(`${saved.path}/work#now`, 303)
+    if (isEarly(saved, c.var.frame.today)) return c.redirect(`${saved.path}/work#now`, 303)
     const typed = withIds(came.typed, ['id'])
     const id = idIn(typed)
     const by = signedIn(c)
@@ -90,6 +100,12 @@ export function removalIntake(deps: PageDeps): Hono<Env> {
       draft.problems.push({
         field: 'removal.removedOn',
         message: `is after the day of this job (${on}): bees of a later day have a sheet of their own`,
+      })
+    else if (isOfLaterOpening(saved.last.sheet, one(typed, 'on')) && one(typed, 'thatOpening') === '')
+      draft.problems.push({
+        field: 'thatOpening',
+        message:
+          'is not said: it came days after the job, or they called again since. What was cut out later has a call, looks and a “go” of its own: begin a new sheet',
       })
     const result = await submit(deps, c.var.frame.today, by, [{ draft, id, colony: one(typed, 'colony') }])
     if (!result.ok) return show(c, saved, typed, result.problems)

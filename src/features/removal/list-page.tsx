@@ -13,8 +13,8 @@ export interface RemovalRow {
   plannedOn: string | null
   plannedAt: string | null
   stage: Stage
-  /** It was “go”, and is not any more. */
-  fell: boolean
+  /** Why it was “go”, and is not any more; null where it is, or never was. */
+  fell: string | null
   /** Null where it is too early to count, or the job is over. */
   reckoning: Reckoning | null
   /** Why it was begun without a “go”; null where it was not. */
@@ -142,9 +142,7 @@ const Row = ({ row, frame, done = false }: { row: RemovalRow; frame: Frame; done
       </a>
       {row.address === null || row.address === row.name ? null : <p class="soft">{row.address}</p>}
       <p class="job-marks">
-        <b>
-          {row.fell ? 'No go any more' : done && row.stage === 'boxed' ? 'Boxed' : STAGE_WORDS[row.stage]}
-        </b>
+        <b>{row.fell ?? (done && row.stage === 'boxed' ? 'Boxed' : STAGE_WORDS[row.stage])}</b>
         {row.plannedOn === null ? (
           row.next === null ? null : (
             <span class="soft">no day planned</span>

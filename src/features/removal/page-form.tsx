@@ -11,6 +11,7 @@ import { ClashNotice } from './page-foot.tsx'
 import { PartFields } from './part-fields.tsx'
 import { SecondLink } from './small-form.tsx'
 import type { Part } from './stage.ts'
+import { isUnderWay } from './ticked-when.ts'
 import { BEGUN, DECIDE, GRAVE_WORDS, goneChoices, PART_WORDS } from './words.ts'
 
 /** See the file's comment. */
@@ -184,7 +185,7 @@ const Buttons = ({ part, page: p }: { part: Part; page: RemovalProps }) => {
         </button>
       </>
     )
-  if (part === 'work' && p.sheet.work.openedAt === undefined && !p.goes)
+  if (part === 'work' && !p.goes && p.sheet.work.boxedAt === undefined && !isUnderWay(p.sheet, p.frame.today))
     return (
       <>
         <a class="button button-do" href={`${p.path}/check#now`}>

@@ -8,7 +8,7 @@ import { type ClosingId, leftToClose } from './closing.ts'
 import type { RemovalProps } from './page.tsx'
 import { isOver } from './stage.ts'
 import { beganWithoutGo, withoutGoWords } from './without-go.ts'
-import { CLOSING_WORDS, DECIDE, decidedWords, GRAVE_WORDS, STAGE_WORDS } from './words.ts'
+import { CLOSING_WORDS, DECIDE, decidedWords, GRAVE_WORDS, noGo, STAGE_WORDS } from './words.ts'
 
 export const Head = (p: RemovalProps) => {
   const { job } = p.sheet
@@ -17,9 +17,7 @@ export const Head = (p: RemovalProps) => {
       <h1>{p.name}</h1>
       <p class="soft">
         <b>
-          {p.stage === 'go' && (!p.goes || p.older !== null)
-            ? 'No go any more: it no longer stands'
-            : STAGE_WORDS[p.stage]}
+          {p.stage === 'go' && (!p.goes || p.older !== null) ? noGo(p.sheet, p.late) : STAGE_WORDS[p.stage]}
         </b>
         {job.address === undefined || job.address === p.name ? '' : ` · ${job.address}`}
         {job.plannedOn === undefined
@@ -166,7 +164,7 @@ const LeftToClose = ({ left, path }: { left: ClosingId[]; path: string }) => (
 )
 
 /** Why a “go” is none any more. */
-const endedIt = ({ decision, ended }: RemovalProps['sheet']): string =>
+const endedIt = ({ sheet: { decision, ended }, late, frame }: RemovalProps): string =>
   ended !== undefined
     ? 'the job ended'
     : decision?.fell?.setBack === true
@@ -175,9 +173,14 @@ const endedIt = ({ decision, ended }: RemovalProps['sheet']): string =>
         ? 'it came in with a file, as did what was looked at, cleared and signed: look at the whole list again'
         : decision?.fell?.because === 'time-zone'
           ? 'the time zone of the yard was changed: look at the whole list again'
-          : 'something changed'
+          : late !== null
+            ? 'its hour was over'
+            : decision?.fell === undefined && decision?.on !== frame.today
+              ? 'its day was over'
+              : 'something changed'
 
-const Decided = ({ sheet, frame, goes, stage, colonies, older }: RemovalProps) => {
+const Decided = (p: RemovalProps) => {
+  const { sheet, frame, goes, stage, colonies, older } = p
   const { decision: d, ended } = sheet
   const past =
     d?.is === 'go' &&
@@ -194,7 +197,7 @@ const Decided = ({ sheet, frame, goes, stage, colonies, older }: RemovalProps) =
           {dayWords(d.on, frame.today)}
           {d.at === undefined ? '' : ` ${d.at}`}
           {past
-            ? `, before ${endedIt(sheet)}`
+            ? `, before ${endedIt(p)}`
             : d.unmet.length === 0
               ? ', with nothing on the list unmet'
               : `, with ${d.unmet.length} unmet or not filled in`}

@@ -26,8 +26,10 @@ export interface RemovalProps {
   parts: { part: Part; facts: [label: string, value: string][]; photos: readonly string[] }[]
   /** Null once the bees are out. */
   reckoning: Reckoning | null
-  /** Whether “go” was decided today and nothing has come up since. */
+  /** Whether “go” was decided today, in the last three hours or before it was opened, and nothing has come up since. */
   goes: boolean
+  /** That its hour has gone; null where that is not why. */
+  late: string | null
   /** What is asked when work starts. */
   start: Facts
   /** The part that is open as a form, and what was typed into it; null when an older version is shown. */
@@ -104,6 +106,7 @@ const Reckoned = (p: RemovalProps & { reckoning: Reckoning }) => {
       calm={calm}
       goes={p.goes}
       above={above}
+      late={p.late}
       short={isShort(p.sheet)}
       seen={seenOn(p.sheet)}
       place={[p.sheet.job.address, p.sheet.site.where].filter((x) => x !== undefined).join(', ')}

@@ -78,8 +78,8 @@ export function notAsked(id: TickedId, s: Sheet): string | undefined {
   return undefined
 }
 
-/** Ticked on another day, or at another place, counts for nothing: who is within call, what is cleared away, where water stands, is so today or not. */
-export function tickedFacts(id: TickedId, s: Sheet, today: string): Facts {
+/** Ticked on another day, hours ago (`late`), or at another place, counts for nothing: who is within call, what is cleared away, where water stands, is so today or not. */
+export function tickedFacts(id: TickedId, s: Sheet, today: string, late = false): Facts {
   const not = notAsked(id, s)
   if (not !== undefined) return { state: 'not-needed', why: not }
   if (id === 'ladder-person' && s.site.access === undefined && !climbs(s))
@@ -94,7 +94,7 @@ export function tickedFacts(id: TickedId, s: Sheet, today: string): Facts {
   // A box left open is not filled in: nobody has said that it is not so.
   const { done, doneOn, doneAt } = s.check
   const here = doneAt !== undefined && samePlace(doneAt, placeOf(s))
-  const ticked = doneOn === today && here && done?.includes(id) === true
+  const ticked = !late && doneOn === today && here && done?.includes(id) === true
   if (!ticked && id === 'ladder-person' && heightUnsaid(s))
     return {
       state: 'unsaid',

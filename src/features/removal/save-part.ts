@@ -5,8 +5,9 @@ import {
   beginsIn,
   type Check,
   GRAVE,
+  goesOnIn,
   HAZARDS,
-  hasBegun,
+  lastDayOf,
   type Sheet,
   WHY_GONE,
   withoutGo,
@@ -15,7 +16,7 @@ import { isTime, timeIn } from '../../time-of-day.ts'
 import { unmetWords } from './decide.ts'
 import { decide } from './decide-form.ts'
 import { THAT_DAY, WITHOUT_GO_FIELDS } from './fields.ts'
-import { asksPrice, sheetTyped, withPrice, withSwarm } from './form.ts'
+import { asksPrice, sheetTyped, typedPart, withPrice, withSwarm } from './form.ts'
 import { fallen, keepFound, whoAndWhen } from './found-kept.ts'
 import { goneField, goneFrom, stays, type Whys, whyFits, withNoted } from './grave.ts'
 import { TICKED } from './item.ts'
@@ -24,7 +25,7 @@ import { ASKED, placeOf, samePlace, stamped } from './place.ts'
 import { momentNow, type Saved, stampOf, staysBy } from './sheet-handlers.ts'
 import { showSheet } from './show.tsx'
 import { isShort, type Part } from './stage.ts'
-import { isTooOld } from './ticked-when.ts'
+import { isTooOld, isUnderWay, ranOut } from './ticked-when.ts'
 import { clashOf, reckoningOf, startOf, stoodOn, wentAhead } from './view.ts'
 import { GRAVE_WORDS } from './words.ts'
 
@@ -84,8 +85,9 @@ export function savePart(
       : showSheet(c, deps, saved, { part, typed, problems })
   }
   const clash = clashOf(c, deps, part, saved, Number(one(typed, 'version')), sheet)
-  // What somebody took off meanwhile is not ticked again by a form that did not know.
-  const untapped = part === 'check' ? { done: [], wires: [] } : {}
+  // What somebody took off meanwhile is not ticked again by a form that did not know, nor is its heat put over a later one.
+  const { outdoorC = [] } = typedPart('work', last.sheet, c.var.frame.units)
+  const untapped = part === 'check' ? { done: [], wires: [] } : part === 'work' ? { outdoorC } : {}
   if (clash !== null) return showSheet(c, deps, saved, { part, typed: { ...typed, ...untapped }, clash })
 
   const barred = opens ? barredFrom(c, deps, sheet) : null
@@ -181,19 +183,22 @@ const underGo = (c: AppContext, deps: PageDeps, s: Sheet): Sheet => ({
   work: { ...s.work, underGo: whoAndWhen(c, deps) },
 })
 
-/** The sheet with a reason where work was begun that had no “go”; null where nobody has said one. */
+/** The sheet with a reason where work was begun, or gone on with, that had no “go”; null where nobody has said one. */
 function withReason(c: AppContext, deps: PageDeps, before: Sheet, after: Sheet, typed: Typed): Sheet | null {
   const { today } = c.var.frame
-  // Boxed when nothing stands any more: what came to light since, or another day, is answered for once.
-  const boxes = hasBegun(before) && before.work.boxedAt === undefined && after.work.boxedAt !== undefined
-  const now = one(typed, 'now').startsWith('boxedAt')
-  const day = now ? today : (after.work.on ?? today)
-  // Boxed by hand on a job that was opened on another day: on which day is asked, and not taken from what stood in the form.
-  const thatDay = now || day === today || one(typed, 'withoutGo.why') === THAT_DAY
-  const wentOn = boxes && after.work.withoutGo === undefined && !(thatDay && stoodOn(c, deps, after, day))
-  if (!wentOn && !beginsIn(before, after)) return after
-  const on = [after.work.on ?? today].filter((day) => day <= today)[0] ?? today
-  if (!wentOn && wentAhead(c, deps, after, on)) return underGo(c, deps, after)
+  if (beginsIn(before, after)) {
+    const on = [after.work.on ?? today].filter((day) => day <= today)[0] ?? today
+    if (wentAhead(c, deps, before, after, on)) return underGo(c, deps, after)
+  } else {
+    if (!goesOnIn(before, after, today)) return after
+    // Gone on with when nothing stands any more: what came to light since, or another day, is answered for once.
+    const { goes } = startOf(c, deps, after)
+    if (goes) return isUnderWay(before, today) ? after : underGo(c, deps, after)
+    // Of another day it is asked on which day it was, and not taken from what stood in the form.
+    const then = lastDayOf(before)
+    const thatDay = one(typed, 'now') === '' && one(typed, 'withoutGo.why') === THAT_DAY
+    if (thatDay && then !== undefined && stoodOn(c, deps, after, then)) return after
+  }
   const { raw } = fieldsIn(WITHOUT_GO_FIELDS, typed, c.var.frame.units, 'withoutGo.')
   const said = withoutGo.safeParse({
     ...raw,
@@ -232,9 +237,12 @@ function again(
 
 /** Why the surface is not opened now; null where it may be. */
 function barredFrom(c: AppContext, deps: PageDeps, sheet: Sheet): string | null {
-  const { goes, start } = startOf(c, deps, sheet)
-  if (!goes) return 'waits for “go”: decided today, with nothing on the list that holds it'
-  const { today } = c.var.frame
+  const { today, zone } = c.var.frame
+  const late = ranOut(sheet, timeIn(zone, deps.clock()))
+  if (!stoodOn(c, deps, sheet, today))
+    return 'waits for “go”: decided today, with nothing on the list that holds it'
+  if (late !== null) return `waits. ${late}`
+  const { start } = startOf(c, deps, sheet)
   if (staysBy(sheet, today).includes(signedIn(c)))
     return 'waits for somebody else: you signed that you stay and watch, and that takes two'
   return start.state === 'met' || start.state === 'signed' ? null : `waits. ${start.why}`

@@ -15,7 +15,7 @@ import { ASKED, ofElsewhere, placeOf, samePlace } from './place.ts'
 import { factsOf } from './sheet-facts.ts'
 import type { Saved } from './sheet-handlers.ts'
 import { isOver, isShort, nextPart, PARTS, type Part, stageOf } from './stage.ts'
-import { tickedTooEarly } from './ticked-when.ts'
+import { isUnderWay, tickedTooEarly } from './ticked-when.ts'
 import { callBackLines, colonyLinks, newSigners, othersOf, reckoningOf, startOf, typesOf } from './view.ts'
 import { beganWithoutGo } from './without-go.ts'
 
@@ -35,7 +35,8 @@ interface Shown {
 export function openPart(c: AppContext, deps: PageDeps, saved: Saved): Part | null {
   const { sheet } = saved.last
   const stage = stageOf(sheet, saved.colonies.length)
-  if (stage === 'go' && sheet.work.openedAt === undefined && !startOf(c, deps, sheet).goes) return 'check'
+  const { today } = c.var.frame
+  if (stage === 'go' && !isUnderWay(sheet, today) && !startOf(c, deps, sheet).goes) return 'check'
   const next = nextPart(stage, sheet)
   return next === 'intake' ? 'work' : next
 }
@@ -56,7 +57,7 @@ export function showSheet(
   const opened =
     sheet.work.openedAt !== undefined &&
     // On another day heat, people and ticks are asked again, and the list is there.
-    (sheet.work.boxedAt !== undefined || sheet.work.on === undefined || sheet.work.on === frame.today)
+    (sheet.work.boxedAt !== undefined || isUnderWay(sheet, frame.today))
   const stopped = reckoning.unmet.some(stops)
   const out =
     isOver(stage) || (stage === 'worked' && !stopped) || (opened && !stopped && !beganWithoutGo(sheet))
@@ -128,7 +129,7 @@ function filled(c: AppContext, deps: PageDeps, part: Part | null, s: Sheet): Typ
     if (
       s.check.doneOn !== frame.today ||
       !samePlace(s.check.doneAt ?? {}, placeOf(s)) ||
-      (s.work.openedAt === undefined && tickedTooEarly(s, timeIn(frame.zone, deps.clock())) !== null)
+      (!isUnderWay(s, frame.today) && tickedTooEarly(s, timeIn(frame.zone, deps.clock())))
     )
       Object.assign(typed, { done: [], wires: s.site.nearWires === true ? ['near'] : [] })
     if (isShort(s)) Object.assign(typed, typedFields({ ...TEMPERED, ...HANGS }, s.site, frame.units))

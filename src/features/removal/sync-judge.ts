@@ -95,7 +95,7 @@ function begunProblems(c: AppContext, deps: PageDeps, known: Sheet, sent: Sheet)
   const when = (x: { on: string; at: string }): string => `${x.on} ${x.at}`
   const stood =
     decision?.fell === undefined
-      ? wentAhead(c, deps, sent, day)
+      ? wentAhead(c, deps, known, sent, day)
       : underGo?.by === signedIn(c) && underGo.on === decision.on && when(underGo) <= when(decision.fell)
   return day <= today && stood ? [] : ['It was begun without a “go”: say why on the page of the removal']
 }

@@ -1,5 +1,8 @@
-/** What was tapped in the kitchen at six says nothing of the wall at three: who is within call, what is kept clear. */
-import type { Sheet } from '../../records/index.ts'
+/**
+ * A “go” has an hour: what was tapped in the kitchen at six says nothing of the wall at three. Whatever is begun rests on
+ * a “go”, and on ticks, of the last three hours; what was opened on one goes on for the day.
+ */
+import { hasBegun, lastDayOf, type Sheet } from '../../records/index.ts'
 
 /** Minutes that what was tapped is good for, and minutes before “arrived” from which it was not tapped at the place (judgement). */
 const GOOD_MINUTES = 180
@@ -10,14 +13,30 @@ const minutes = (at: string): number => Number(at.slice(0, 2)) * 60 + Number(at.
 /** Whether what was seen at `at` is asked again at `now` of the same day. */
 export const isTooOld = (at: string, now: string): boolean => minutes(now) - minutes(at) > GOOD_MINUTES
 
-/** Why what was tapped today is asked again at `now` ('15:00'); null where it stands, or nobody knows when it was tapped. */
-export function tickedTooEarly({ check, work }: Sheet, now: string | undefined): string | null {
-  const { tickedAt, doneOn } = check
-  if (tickedAt === undefined) return null
-  const arrived = work.on === doneOn ? work.arrivedAt : undefined
-  if (arrived !== undefined && minutes(arrived) - minutes(tickedAt) > BEFORE_MINUTES)
-    return `What is tapped before the cut was tapped at ${tickedAt}, before anybody arrived (${arrived}): look around, tap it again, and decide.`
-  return now !== undefined && isTooOld(tickedAt, now)
-    ? `What is tapped before the cut was tapped at ${tickedAt}, more than three hours ago: look around, tap it again, and decide.`
-    : null
+/** Begun, or gone on with, on that day: its “go” is not asked for its hour again. */
+export const isUnderWay = (s: Sheet, day: string): boolean => hasBegun(s) && (lastDayOf(s) ?? day) === day
+
+/** When somebody arrived on the day of the ticks, if what was tapped was tapped long before that. */
+function arrivedAfter({ check, work }: Sheet, tickedAt: string): string | undefined {
+  const arrived = work.on === check.doneOn ? work.arrivedAt : undefined
+  return arrived !== undefined && minutes(arrived) - minutes(tickedAt) > BEFORE_MINUTES ? arrived : undefined
+}
+
+/** Whether what was tapped before the cut on the day of its ticks is asked again at `now` ('15:00'). */
+export function tickedTooEarly(s: Sheet, now: string): boolean {
+  // Ticks that came without an hour are no younger than what was decided on them.
+  const tickedAt = s.check.tickedAt ?? s.decision?.at
+  return tickedAt !== undefined && (arrivedAfter(s, tickedAt) !== undefined || isTooOld(tickedAt, now))
+}
+
+/** Why nothing is begun at `at` of the day of its “go”; null where it may, or nobody knows when it was decided. */
+export function ranOut(s: Sheet, at: string): string | null {
+  const decided = s.decision?.at
+  if (decided !== undefined && at < decided) return `The go of ${decided} came only afterwards`
+  const [rests] = [decided, s.check.tickedAt].filter((x) => x !== undefined).sort()
+  if (rests === undefined) return null
+  const arrived = arrivedAfter(s, rests)
+  if (arrived !== undefined)
+    return `The go of ${rests} is of before anybody arrived (${arrived}): look again before you begin`
+  return isTooOld(rests, at) ? `The go of ${rests} has run out: look again before you begin` : null
 }

@@ -17,6 +17,8 @@ interface UnmetProps {
   refused: { id: string; form: FormState } | null
   /** Nothing was refused: what is only not answered yet before the cut is counted, and not said twice. */
   calm: boolean
+  /** The hour of its “go” has gone. */
+  late: string | null
   /** A “go” stands. */
   goes: boolean
   /** The form that asks it stands below. */
@@ -60,7 +62,7 @@ export const UnmetList = (p: UnmetProps) => {
       class={r.says === 'nothing-unmet' ? 'notice reckoning' : 'notice notice-late reckoning'}
       id="unmet"
     >
-      <h2>{reckoningTitle(r, p.goes)}</h2>
+      <h2>{r.says === 'nothing-unmet' && p.late !== null ? p.late : reckoningTitle(r, p.goes)}</h2>
       <Lines {...p} items={here} />
       {below.length === 0 ? null : (
         <details open={below.some((i) => i.id === refused?.id)}>

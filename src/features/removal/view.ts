@@ -24,9 +24,9 @@ import { type OtherSheet, otherSheetsOf } from './other-sheets.ts'
 import type { Clash } from './page-foot.tsx'
 import { factsOf } from './sheet-facts.ts'
 import { isOver, nextPart, type Part, type Stage, stageOf } from './stage.ts'
-import { tickedTooEarly } from './ticked-when.ts'
+import { isUnderWay, ranOut } from './ticked-when.ts'
 import { beganWithoutGo, withoutGoWords } from './without-go.ts'
-import { CALLED_BACK, showsIn } from './words.ts'
+import { CALLED_BACK, noGo, showsIn } from './words.ts'
 
 export const removalPath = (id: string): string => `/removals/${id}`
 
@@ -71,8 +71,9 @@ const withoutClosed = (s: Sheet, closed: readonly string[]): Sheet =>
 /** `id`: of the sheet, where the address does not say it. */
 export const reckoningOf = (c: AppContext, deps: PageDeps, sheet: Sheet, id = idIn(c)): Reckoning => {
   const { units, today } = c.var.frame
+  const now = timeIn(c.var.frame.zone, deps.clock())
   const signed = withoutClosed(sheet, closedIn(deps))
-  return beforeCut(signed, deps.store.protocol(), showsIn(units), today, othersOf(c, deps, sheet, id))
+  return beforeCut(signed, deps.store.protocol(), showsIn(units), today, othersOf(c, deps, sheet, id), now)
 }
 
 /** Where the next step of a job is. */
@@ -116,7 +117,8 @@ export function rowOf(
 ): RemovalRow {
   const stage: Stage = stageOf(sheet, colonies.length)
   const reckoned = isOver(stage) || stage === 'worked' ? null : reckoningOf(c, deps, sheet, id)
-  const fell = stage === 'go' && sheet.work.openedAt === undefined && !startOf(c, deps, sheet, id).goes
+  const waits = stage === 'go' && !isUnderWay(sheet, c.var.frame.today)
+  const { goes, late } = waits ? startOf(c, deps, sheet, id) : { goes: true, late: null }
   // Early on most of the list is simply not said yet.
   const early = stage === 'called' || stage === 'looked-at'
   const reckoning = early && reckoned?.says !== 'refuse' ? null : reckoned
@@ -127,7 +129,7 @@ export function rowOf(
     plannedOn: sheet.job.plannedOn ?? null,
     plannedAt: sheet.job.plannedAt ?? null,
     stage,
-    fell,
+    fell: goes ? null : noGo(sheet, late),
     reckoning,
     // Of what is long over only what somebody has said.
     begun:
@@ -136,7 +138,7 @@ export function rowOf(
         ? 'Nobody has said why.'
         : null),
     newSigners: newSigners(c, deps, sheet),
-    next: fell ? { part: 'check', href: `${removalPath(id)}/check#now` } : nextStep(id, sheet, colonies),
+    next: !goes ? { part: 'check', href: `${removalPath(id)}/check#now` } : nextStep(id, sheet, colonies),
     colonies: colonyLinks(deps, colonies),
   }
 }
@@ -168,45 +170,62 @@ export function blanksNow(c: AppContext, deps: PageDeps, sheet: Sheet): Blank[] 
 
 export const typesOf = (deps: PageDeps): string[] => ownTypes(deps.store)
 
-/** Whether “go” stands, and what is asked when work starts. */
+/** Whether something may be begun on a “go” now, or is under way on one; its hour where it has run out; and what is asked when work starts. */
 export function startOf(
   c: AppContext,
   deps: PageDeps,
   sheet: Sheet,
   id = idIn(c),
-): { goes: boolean; start: Facts } {
-  const { today, units } = c.var.frame
+): { goes: boolean; late: string | null; start: Facts } {
+  const { today, units, zone } = c.var.frame
   const limit = deps.store.protocol().heatLimitC
   const closed = closedIn(deps)
+  const now = isUnderWay(sheet, today) ? undefined : timeIn(zone, deps.clock())
+  const goes = goStands(sheet, reckoningOf(c, deps, sheet, id), today, closed, now)
   return {
-    goes: goStands(sheet, reckoningOf(c, deps, sheet, id), today, closed),
+    goes,
+    late: goes || now === undefined ? null : stoodOn(c, deps, sheet, today, id) ? ranOut(sheet, now) : null,
     start: atStart(withoutClosed(sheet, closed), limit, showsIn(units), today),
   }
 }
 
-/** Whether a “go” of that day stands, or stood then. */
-export function stoodOn(c: AppContext, deps: PageDeps, sheet: Sheet, day: string, id = idIn(c)): boolean {
+/** Whether a “go” of that day is one; with `at`, whether something could be begun on it at that hour. */
+export function stoodOn(
+  c: AppContext,
+  deps: PageDeps,
+  sheet: Sheet,
+  day: string,
+  id = idIn(c),
+  at?: string,
+): boolean {
   const { units, today } = c.var.frame
   // What another sheet says today was not known on another day.
   const others = day === today ? othersOf(c, deps, sheet, id) : []
   // An account that is closed today was open then.
   const closed = day === today ? closedIn(deps) : []
   const signed = withoutClosed(sheet, closed)
-  return goStands(signed, beforeCut(signed, deps.store.protocol(), showsIn(units), day, others), day, closed)
+  const reckoned = beforeCut(signed, deps.store.protocol(), showsIn(units), day, others)
+  return goStands(signed, reckoned, day, closed, at)
 }
 
-/** Whether, on that day, a “go” stood and what is asked when work starts was met. */
-export function wentAhead(c: AppContext, deps: PageDeps, sheet: Sheet, day: string): boolean {
-  const { state } = atStart(sheet, deps.store.protocol().heatLimitC, showsIn(c.var.frame.units), day)
-  const { decision, work } = sheet
-  // Opened before it was decided, it was not opened on that.
-  if (work.openedAt !== undefined && decision?.at !== undefined && work.openedAt < decision.at) return false
-  // Boxed and never tapped as opened, it rests on what was tapped before the cut: hours old, that is nobody's look.
-  const unopened = work.openedAt === undefined && day === c.var.frame.today
-  const boxed = work.boxedAt ?? timeIn(c.var.frame.zone, deps.clock())
-  if (unopened && tickedTooEarly(sheet, boxed) !== null) return false
-  return stoodOn(c, deps, sheet, day) && (state === 'met' || state === 'signed')
+/** Whether what begins on that day was begun on a “go” of the last three hours, and what is asked when work starts was met. */
+export function wentAhead(c: AppContext, deps: PageDeps, before: Sheet, after: Sheet, day: string): boolean {
+  const { state } = atStart(after, deps.store.protocol().heatLimitC, showsIn(c.var.frame.units), day)
+  const { on, at } = after.work.underGo ?? {
+    on: c.var.frame.today,
+    at: timeIn(c.var.frame.zone, deps.clock()),
+  }
+  const hour = begunAt(before, after) ?? (day === on ? at : undefined)
+  if (hour === undefined) return false
+  return stoodOn(c, deps, after, day, idIn(c), hour) && (state === 'met' || state === 'signed')
 }
+
+/** The hour of what begins, as it was said; undefined where it was not. */
+const begunAt = ({ work: before }: Sheet, { work: after }: Sheet): string | undefined =>
+  [
+    [before.openedAt, after.openedAt],
+    [before.boxedAt, after.boxedAt],
+  ].find(([was, is]) => was !== is)?.[1]
 
 export const callBackLines = (s: Sheet, today: string): string[] =>
   (s.callBacks ?? []).map(

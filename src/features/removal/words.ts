@@ -16,6 +16,7 @@ import {
   ON_THE_WAY,
   SEALED,
   SECOND_WHYS,
+  type Sheet,
   SINCE,
   type Trade,
   type TradeHazard,
@@ -329,6 +330,13 @@ function counted(r: Reckoning): string[] {
     unsaid === 0 ? '' : `${unsaid} not filled in yet`,
   ].filter(Boolean)
 }
+
+/** What stands where “Go” stood. `late`: its hour has gone. */
+export const noGo = ({ work }: Sheet, late: string | null): string =>
+  late ??
+  (work.openedAt === undefined
+    ? 'No go any more: it no longer stands'
+    : 'Open since another day, and no go of today: look again before you go on')
 
 /** The heading over the list of what is unmet; `goes`: a “go” stands over it, for a reason that somebody gave. */
 export function reckoningTitle(r: Reckoning, goes = false): string {

@@ -779,5 +779,7 @@ test('another box a week later is not of the “go” of this job', async () => 
   yard.setDay('2026-06-20')
   const later = { on: '2026-06-20', colony: 'W-13', stand: '5' }
   expect((await box({ ...later, 'removal.removedOn': '2026-06-20' })).status).toBe(422)
-  expect((await box({ ...later, 'removal.removedOn': DAY })).status, 'left standing for a week').toBe(303)
+  const stood = { ...later, 'removal.removedOn': DAY }
+  expect((await box(stood)).status, 'of which opening is asked').toBe(422)
+  expect((await box({ ...stood, thatOpening: 'yes' })).status, 'left standing for a week').toBe(303)
 })

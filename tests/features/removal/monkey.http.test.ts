@@ -114,31 +114,48 @@ const TIDY: Record<'site' | 'check' | 'work', Fields> = {
   },
   work: { outdoorC: '75', now: 'openedAt' },
 }
-const few = fc.array(step, { maxLength: 2 })
+/** Minutes that go by before a step: mostly few, now and then half a day or a night. */
+const passing = some(1, 1, 5, 20, 60, 170, 190, 400, 1440)
+const timed = (step: fc.Arbitrary<[string, Fields]>): fc.Arbitrary<[string, Fields]> =>
+  fc.tuple(step, passing).map(([[act, fields], wait]) => [act, { ...fields, wait: String(wait) }])
+const few = fc.array(timed(step), { maxLength: 2 })
 const day = fc
   .tuple(few, few, few)
-  .map(([first, then, late]): [string, Fields][] => [
-    ['site', TIDY.site],
-    ...first,
-    ['check', TIDY.check],
-    ...then,
-    ['work', TIDY.work],
-    ...late,
-    ['check', TIDY.check],
-    ['work', TIDY.work],
-  ])
+  .chain(([first, then, late]) =>
+    fc
+      .array(passing, { minLength: 5, maxLength: 5 })
+      .map(([a = 1, b = 1, c = 1, d = 1, e = 1]): [string, Fields][] => [
+        ['site', { ...TIDY.site, wait: String(a) }],
+        ...first,
+        ['check', { ...TIDY.check, wait: String(b) }],
+        ...then,
+        ['work', { ...TIDY.work, wait: String(c) }],
+        ...late,
+        ['check', { ...TIDY.check, wait: String(d) }],
+        ['work', { ...TIDY.work, wait: String(e) }],
+      ]),
+  )
 
 const plain = (text = ''): string => text.trim().toLowerCase()
 type At = Partial<Record<'address' | 'where' | 'surface' | 'type', string | undefined>>
 const placeIn = (x: At): string => [x.address, x.where, x.surface, x.type].map(plain).join('|')
 
-/** What must be true of a sheet on which something was opened with a “go”. */
-function wrongIn(s: Sheet, paper: string): string[] {
+/** Hours and days, told by themselves: '2026-06-12 09:10' as minutes. */
+const minutesOf = (at: string): number => Date.parse(`${at.replace(' ', 'T')}:00Z`) / 60_000
+
+/** What must be true of a sheet on which something was begun with a “go” now, '2026-06-12 09:10', or at the hour that was typed. */
+function wrongIn(s: Sheet, paper: string, now: string, typed?: string): string[] {
+  const TODAY = now.slice(0, 10)
+  const begun = typed === undefined ? now : `${TODAY} ${typed}`
+  const within = (day = '', at = ''): boolean => {
+    const old = minutesOf(begun) - minutesOf(`${day} ${at}`)
+    return old >= 0 && old <= 180
+  }
   const here = placeIn({ ...s.job, ...s.site })
   const { site, check: c, decision: d } = s
   const free = site.type === 'swarm' && c.done?.includes('free') === true && site.surface === undefined
   const ticked = (id: string): boolean =>
-    (c.doneOn === DAY && placeIn(c.doneAt ?? {}) === here && c.done?.includes(id) === true) ||
+    (c.doneOn === TODAY && placeIn(c.doneAt ?? {}) === here && c.done?.includes(id) === true) ||
     c.seconds?.some((x) => x.item === id && x.by === 'Bram' && x.account === true && placeIn(x) === here) ===
       true
   const cleared = (hazard: string, trade: string): boolean =>
@@ -149,13 +166,15 @@ function wrongIn(s: Sheet, paper: string): string[] {
         x.who === 'Edda Brandt' &&
         x.licence === '4711' &&
         x.photo === paper &&
-        x.on === DAY &&
+        x.on <= TODAY &&
         placeIn(x) === here,
     ) === true
   const looked = (what: 'behind' | 'hazards'): boolean =>
     free || (site[what] !== undefined && placeIn(site.lookedAt?.[what] ?? {}) === here)
   return Object.entries({
-    decided: d?.is === 'go' && d.by === 'Ines' && d.on === DAY && placeIn(d) === here && d.fell === undefined,
+    hour: d !== undefined && within(d.on, d.at) && (within(c.doneOn, c.tickedAt) || c.seconds !== undefined),
+    decided:
+      d?.is === 'go' && d.by === 'Ines' && d.on === TODAY && placeIn(d) === here && d.fell === undefined,
     behind: looked('behind'),
     hazards: looked('hazards'),
     known:
@@ -171,7 +190,7 @@ function wrongIn(s: Sheet, paper: string): string[] {
         : ticked('bystanders'),
     allergic: site.bystanders?.includes('allergic') !== true || ticked('allergy'),
     stings: ticked('sting-plan'),
-    wires: site.nearWires !== true && c.wires === 'none' && c.doneOn === DAY,
+    wires: site.nearWires !== true && c.wires === 'none' && c.doneOn === TODAY,
     height: (site.heightM ?? 0) > 0 || site.access !== 'ground' || ticked('ladder-person'),
     heat: (s.work.outdoorC ?? 99) < 30 && (c.hottestC ?? 99) < 30,
   }).flatMap(([what, holds]) => (holds ? [] : [what]))
@@ -188,6 +207,7 @@ test('whatever is tapped, what was begun with a “go” had one, and all that i
         fields.address === undefined || fields.address === ''
           ? fields
           : { ...fields, address: `${runs}${String(fields.address)}` }
+      yard.setDay(DAY, '06:00')
       await yard.photos.keep({ ...PHOTO, id: paper })
       const made = await yard.post('/removals/new', {
         ...own(call),
@@ -197,7 +217,20 @@ test('whatever is tapped, what was begun with a “go” had one, and all that i
       const path = (made.to ?? '').replace(/\?.*/, '')
       const id = path.split('/').at(-1) ?? ''
       const last = (): { version: number; sheet: Sheet } | undefined => yard.store.removals.get(id)?.last
-      for (const [act, fields] of steps) {
+      let clock = minutesOf(`${DAY} 06:00`)
+      const at = (): string => new Date(clock * 60_000).toISOString().slice(0, 16).replace('T', ' ')
+      for (const [act, { wait, ...rest }] of steps) {
+        clock += Number(wait)
+        const now = at()
+        const [today = '', hour = ''] = now.split(' ')
+        yard.setDay(today, hour)
+        // Forms are opened on the day they are posted, but for those that lay open.
+        const fields = Object.fromEntries(
+          Object.entries(rest).map(([name, value]) => [
+            name,
+            value === DAY && act !== 'clear' ? today : value,
+          ]),
+        )
         const before = last()?.sheet
         const of =
           act === 'second'
@@ -223,10 +256,18 @@ test('whatever is tapped, what was begun with a “go” had one, and all that i
             [w.underGo, w.withoutGo].some((x) => x !== undefined),
             'begun with a go, or with a reason',
           ).toBe(true)
-        if (w.underGo !== undefined && before?.work.underGo === undefined && w.withoutGo === undefined) {
+        const wasUnder = JSON.stringify(before?.work.underGo)
+        if (w.underGo !== undefined && JSON.stringify(w.underGo) !== wasUnder && w.withoutGo === undefined) {
           opened++
-          expect(wrongIn(after, paper), JSON.stringify(after)).toEqual([])
+          const typed = w.openedAt === before?.work.openedAt ? undefined : w.openedAt
+          expect(wrongIn(after, paper, now, typed), `${now} ${JSON.stringify(after)}`).toEqual([])
         }
+        // Bees, queen or box that are first said on another day than any mark are of nobody's look.
+        const first = (['queen', 'boxedAt'] as const).some(
+          (x) => before?.work[x] === undefined && w[x] !== undefined,
+        )
+        if (first && before?.work.boxedAt === undefined && w.withoutGo === undefined)
+          expect(w.underGo?.on, `${now} ${JSON.stringify(after)}`).toBe(today)
       }
     }),
     { numRuns: RUNS },

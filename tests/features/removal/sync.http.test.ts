@@ -419,7 +419,7 @@ describe('on the phone', () => {
   })
 
   test('a “go” on the phone says of when it knows; another sheet of the house that it keeps holds the next one', async () => {
-    await post({ ...READY, decision: go }, { base: 1 })
+    await post({ ...READY, decision: { ...go, at: '11:00' } }, { base: 1 })
     await phone.syncService.send()
     phone.network(down)
     expect(await phone.open(`/removals/${ID}`)).toContain('Go, as this phone knows it')
@@ -495,14 +495,25 @@ describe('on the phone', () => {
     expect(kept()?.decision).toBeUndefined()
   })
 
-  test('what somebody found meanwhile is on the phone’s own page, though the two clash, and its “go” falls', async () => {
+  test('a “go” of this morning has run out on the phone’s own page too', async () => {
     await post({ ...READY, decision: go }, { base: 1 })
+    await phone.syncService.send()
+    phone.network(down)
+    const page = await phone.open(`/removals/${ID}`)
+    expect(page).toContain('The go of 08:00 has run out: look again before you begin')
+    expect(page).not.toContain('Go, as this phone knows it')
+    expect(page).not.toContain('Nothing on this list is unmet')
+    expect(page).toContain('name="is" value="go"')
+  })
+
+  test('what somebody found meanwhile is on the phone’s own page, though the two clash, and its “go” falls', async () => {
+    await post({ ...READY, decision: { ...go, at: '11:00' } }, { base: 1 })
     await phone.syncService.send()
     phone.network(down)
     expect((await phone.post(`/removals/${ID}/job`, { version: '2', ...CALL })).status).toBe(303)
     expect(await phone.open(`/removals/${ID}`)).toContain('Go, as this phone knows it')
     const front = { ...READY.job, wayIn: 'Gate at the front' }
-    await post({ ...gas, job: front, decision: go }, { base: 2, as: 'operator' })
+    await post({ ...gas, job: front, decision: { ...go, at: '11:00' } }, { base: 2, as: 'operator' })
     phone.network(good)
     await phone.syncService.send()
     phone.network(down)
