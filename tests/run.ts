@@ -114,7 +114,10 @@ async function allTests(): Promise<Tally> {
     return plus(oneFailure('journeys: no Chromium'), await tests('all', ['quiet'], {}))
   }
   const env = { CHROMIUM_PATH: found.path }
-  return plus(await tests('all', ['quiet', 'journeys'], env), await tests('speed', ['speed'], env))
+  return plus(
+    await tests('all', ['together'], { ...env, TOGETHER: '1' }),
+    await tests('speed', ['speed'], env),
+  )
 }
 
 async function main(): Promise<number> {

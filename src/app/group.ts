@@ -17,12 +17,23 @@ interface Job {
   fail: (error: unknown) => void
 }
 
+/** Writes in one transaction at most: each costs about two milliseconds with its plan, and others wait meanwhile. */
+const MOST = 12
+
+interface Pace {
+  /** Lets others in before a transaction, whose writes may then share it. */
+  pause?: () => Promise<void>
+  /** Nothing is written before; default at once. */
+  ready?: Promise<unknown>
+}
+
 /** `together` runs what it is given as one durable transaction, and undoes all of it when something throws. */
-export function groupOf(together: (work: () => void) => void): Grouped {
-  let waiting: Job[] = []
-  const flush = (): void => {
-    const jobs = waiting
-    waiting = []
+export function groupOf(
+  together: (work: () => void) => void,
+  { pause = () => new Promise((go) => setImmediate(go)), ready = Promise.resolve() }: Pace = {},
+): Grouped {
+  const waiting: Job[] = []
+  const settle = (jobs: readonly Job[]): void => {
     try {
       together(() => {
         for (const job of jobs) job.run()
@@ -33,6 +44,10 @@ export function groupOf(together: (work: () => void) => void): Grouped {
       return
     }
     for (const job of jobs) job.done()
+  }
+  const flush = (): void => {
+    settle(waiting.splice(0, MOST))
+    if (waiting.length > 0) pause().then(flush)
   }
   const alone = (job: Job): void => {
     try {
@@ -46,7 +61,7 @@ export function groupOf(together: (work: () => void) => void): Grouped {
   return <T>(write: () => T): Promise<T> =>
     new Promise((done, fail) => {
       let made: { value: T } | undefined
-      if (waiting.length === 0) setImmediate(flush)
+      if (waiting.length === 0) ready.then(pause).then(flush)
       waiting.push({
         run: () => {
           made = { value: write() }

@@ -5,5 +5,5 @@ export { errorForLog, logged, loggerFrom, pathForLog, SILENT } from './logging.t
 export { remakerOf } from './recompute.ts'
 export { nothingThere } from './secret-address.ts'
 export { headers, ownPagesOnly } from './security.ts'
-export { inSlices, mappedInSlices } from './slices.ts'
+export { inSlices, mappedInSlices, othersFirst } from './slices.ts'
 export { type Times, timeLimit } from './time-limit.ts'

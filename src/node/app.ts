@@ -28,6 +28,7 @@ import {
   headers,
   logged,
   originOf,
+  othersFirst,
   ownPagesOnly,
   type Times,
   timeLimit,
@@ -75,6 +76,8 @@ export type AllDeps = MessagesDeps &
     reader?: Reader
     /** How long requests may take; only tests want less. */
     times?: Times
+    /** Entries wait for it; without it for nothing. */
+    ready?: Promise<unknown>
   }
 
 type Feature = (deps: AllDeps) => Hono<Env>
@@ -170,7 +173,9 @@ function atMost(c: AppContext, next: Next, maxSize: number): ReturnType<Middlewa
 /** Everything but listening. */
 export function createApp(given: AllDeps): Hono<Env> {
   const daily = given.daily ?? dailyOf(given.store)
-  const deps = { ...given, daily, grouped: given.grouped ?? groupOf((work) => given.store.together(work)) }
+  const pace = { pause: othersFirst, ...(given.ready === undefined ? {} : { ready: given.ready }) }
+  const grouped = given.grouped ?? groupOf((work) => given.store.together(work), pace)
+  const deps = { ...given, daily, grouped }
   const app = new Hono<Env>()
   app.use(logged(deps.log, deps.outside), squeezed, headers(deps.outside), timeLimit(deps.times))
   app.route('/', assetFiles(deps.assets))

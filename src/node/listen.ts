@@ -5,7 +5,7 @@ import { isIPv6 } from 'node:net'
 import { type ServerType, serve } from '@hono/node-server'
 import ipaddr from 'ipaddr.js'
 import type { DemoSignIn, Logger, Outside } from '../app/index.ts'
-import { DIRECT, errorForLog, pathForLog, remakerOf, SILENT, type Times } from '../app/node.ts'
+import { DIRECT, errorForLog, inSlices, pathForLog, remakerOf, SILENT, type Times } from '../app/node.ts'
 import { newToken } from '../people/node.ts'
 import { StoreError } from '../store/node.ts'
 import { type AllDeps, createApp } from './app.ts'
@@ -72,6 +72,7 @@ export function listen(options: ListenOptions): Promise<Listening> {
     clock: options.clock ?? (() => new Date()),
     zone: machineZone(),
     assets: assetsIn(),
+    ready: inSlices(services.store.tracing()).catch((error) => report(error, 'tracing brood disease')),
   })
   // What an update left to be made again, if anything.
   remakerOf(services.store, (error) => report(error, 'making plans again')).start()

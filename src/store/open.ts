@@ -150,6 +150,7 @@ function assemble(connection: Connection): { store: Store; projections: Projecti
     load: (lines, today) => append(parts, lines, today, { judged: true }),
     refresh: projections.refresh,
     refreshing: projections.refreshing,
+    tracing: tracer.reading,
     size: queries.size,
     colony: (name) => whole(queries.byName(name), recent),
     colonies: (filter = {}) => queries.list(filter),

@@ -19,7 +19,15 @@ export interface Tracer {
    * has them is to be told. Reads a history once, and again after new entries; nothing where nobody is suspected.
    */
   gone(): Exposures
+  /**
+   * Reads in steps what the first question would read in one piece, which takes a second where many are in the yard.
+   * Whoever asks before it is done has it read at once.
+   */
+  reading(): Generator<void, void>
 }
+
+/** Rows of the journal that are looked through in one step: some milliseconds. */
+const ROWS = 1000
 
 interface Kept {
   /** The newest row of the journal when this was read, by which it is recognised. */
@@ -42,8 +50,10 @@ const nothing = (): Kept => ({
 export function tracerOf({ raw }: Connection, known: (id: ColonyId) => Folded): Tracer {
   const newest = raw.prepare('SELECT seq, id FROM entry ORDER BY seq DESC LIMIT 1')
   const at = raw.prepare('SELECT id FROM entry WHERE seq = ?').pluck()
-  const suspectedSince = raw
-    .prepare(`SELECT DISTINCT colony FROM entry WHERE seq > ? AND payload LIKE '%brood-disease-suspected%'`)
+  const suspectedBetween = raw
+    .prepare(
+      `SELECT DISTINCT colony FROM entry WHERE seq > ? AND seq <= ? AND payload LIKE '%brood-disease-suspected%'`,
+    )
     .pluck()
   const touchedSince = raw.prepare('SELECT DISTINCT colony FROM entry WHERE seq > ?').pluck()
   const inYard = raw.prepare('SELECT id FROM colony WHERE closed_on IS NULL').pluck()
@@ -70,7 +80,7 @@ export function tracerOf({ raw }: Connection, known: (id: ColonyId) => Folded): 
     if (kept !== null && isAt(kept.newest, last)) return kept
     const before = kept !== null && isThere(kept.newest) ? kept : null
     const { newest: from, suspects, read, exposures } = before ?? nothing()
-    for (const id of suspectedSince.all(from.seq) as ColonyId[]) suspects.add(id)
+    for (const id of suspectedBetween.all(from.seq, last.seq) as ColonyId[]) suspects.add(id)
     const all: NonNullable<Kept['read']> = read ?? new Map()
     let changed = false
     if (suspects.size > 0) {
@@ -86,6 +96,32 @@ export function tracerOf({ raw }: Connection, known: (id: ColonyId) => Folded): 
       exposures: changed ? exposuresBetween([...all.values()].map((r) => r.traced)) : exposures,
     }
     return kept
+  }
+
+  function* reading(): Generator<void, void> {
+    const last = (newest.get() as Kept['newest'] | undefined) ?? nothing().newest
+    const suspects: Kept['suspects'] = new Set()
+    const read: NonNullable<Kept['read']> = new Map()
+    const needed = (): boolean => raw.open && kept === null
+    for (let seq = 0; seq < last.seq; seq += ROWS) {
+      for (const id of suspectedBetween.all(seq, Math.min(seq + ROWS, last.seq)) as ColonyId[])
+        suspects.add(id)
+      yield
+      if (!needed()) return
+    }
+    if (suspects.size > 0)
+      for (const id of new Set([...suspects, ...(inYard.all() as ColonyId[])])) {
+        reread(read, suspects, id)
+        yield
+        if (!needed()) return
+      }
+    // What was written meanwhile is newer than `last`, so the next question reads its colonies again.
+    kept = {
+      newest: last,
+      suspects,
+      read: suspects.size > 0 ? read : null,
+      exposures: suspects.size > 0 ? exposuresBetween([...read.values()].map((r) => r.traced)) : NO_EXPOSURES,
+    }
   }
 
   const leftSince = raw.prepare('SELECT id FROM colony WHERE closed_on >= ?').pluck()
@@ -121,5 +157,5 @@ export function tracerOf({ raw }: Connection, known: (id: ColonyId) => Folded): 
     return new Map([...all].filter(([id]) => ids.has(id)))
   }
 
-  return { any: () => now().suspects.size > 0, exposures: () => now().exposures, gone }
+  return { any: () => now().suspects.size > 0, exposures: () => now().exposures, gone, reading }
 }

@@ -200,6 +200,8 @@ export interface Store extends Repository {
   refresh(today: Day): number
   /** The same in slices, a few colonies and a transaction each. */
   refreshing(today: Day): Generator<void, number>
+  /** Reads in steps what traces brood disease; without it the first entry after a start reads all of that at once. */
+  tracing(): Generator<void, void>
   /** How many colonies are in the yard, and how many ever were. */
   size(): { inYard: number; ever: number }
   /** Checks asked of colonies in the yard whose window touches these days, by day. */

@@ -54,3 +54,32 @@ test('nobody is answered before it is durable', async () => {
   await write(() => order.push('written')).then(() => order.push('answered'))
   expect(order).toEqual(['written', 'durable', 'answered'])
 })
+
+test('more than a dozen that wait are several transactions, and others are let in before each', async () => {
+  const repository = words()
+  const order: string[] = []
+  const pause = async (): Promise<void> => {
+    order.push(`others, ${repository.kept.length} written`)
+  }
+  const write = groupOf(repository.together, { pause })
+  const answers = await Promise.all(
+    Array.from({ length: 30 }, (_, n) => write(() => repository.kept.push(`${n}`))),
+  )
+  expect(answers).toEqual(Array.from({ length: 30 }, (_, n) => n + 1))
+  expect(repository.transactions).toBe(3)
+  expect(order).toEqual(['others, 0 written', 'others, 12 written', 'others, 24 written'])
+})
+
+test('nothing is written before all is ready, and then everything is', async () => {
+  const repository = words()
+  let begin = (): void => undefined
+  const ready = new Promise<void>((go) => {
+    begin = go
+  })
+  const write = groupOf(repository.together, { ready })
+  const early = write(() => repository.kept.push('early'))
+  await new Promise((go) => setTimeout(go, 20))
+  expect(repository.kept).toEqual([])
+  begin()
+  expect(await early).toBe(1)
+})

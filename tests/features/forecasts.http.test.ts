@@ -1,6 +1,5 @@
 /** Forecasts on the pages: what a colony's page, Today, Supplies, Stands and the rates say, over the invented yard. */
 import { beforeAll, describe, expect, test } from 'vitest'
-import { fill } from '../../demo/fill.ts'
 import { addDays } from '../../src/days.ts'
 import { colonyForecast } from '../../src/forecast/colony-forecast.ts'
 import { DEFAULT_RATES } from '../../src/forecast/rates.ts'
@@ -18,6 +17,7 @@ import {
 } from '../../src/words/forecasts.ts'
 import { waitsUntil } from '../../src/words/lines.ts'
 import { isQuiet } from '../../src/words/rules.ts'
+import { filledFile } from '../support/filled.ts'
 import { wordsOf, type Yard, yardOn } from '../support/yard-on.ts'
 
 const DAY = '2026-06-10'
@@ -26,8 +26,7 @@ const model = listModelOf(DEFAULT_RATES)
 let yard: Yard
 let open: ColonySummary[]
 beforeAll(async () => {
-  yard = await yardOn(DAY)
-  fill(yard.store, DAY, `${DAY}T12:00:00.000Z`)
+  yard = await yardOn(DAY, 'operator', filledFile(DAY, 'boxes'))
   open = yard.store.colonies({ open: true })
 })
 

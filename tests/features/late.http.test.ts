@@ -1,6 +1,6 @@
 /** "Late" means one thing: the same boxes on Today, on the round and in the yard. */
 import { expect, it } from 'vitest'
-import { fill } from '../../demo/fill.ts'
+import { filledFile } from '../support/filled.ts'
 import { testYard } from '../support/yard-app.ts'
 
 const DAY = '2026-06-10'
@@ -19,8 +19,7 @@ function lateOn(html: string, row: RegExp): Map<string, string> {
 const sorted = (late: Map<string, string>): string[] => [...late].map(([t, m]) => `${t} ${m}`).sort()
 
 it('the same boxes are late by as many days on Today, on the round and in the yard', async () => {
-  const yard = testYard({ day: DAY })
-  fill(yard.services.store, DAY, `${DAY}T12:00:00.000Z`)
+  const yard = testYard({ day: DAY, file: filledFile(DAY, 'boxes') })
   const html = async (path: string): Promise<string> => (await yard.ask('beekeeper', path)).text()
   const [today, round, all] = [await html('/'), await html('/round?yard='), await html('/yard')]
 

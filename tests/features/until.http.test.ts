@@ -1,8 +1,8 @@
 /** One date a box: headline, card, advice and list say the same day until which a box can wait, over the invented yard. */
 import { beforeAll, expect, it } from 'vitest'
-import { fill } from '../../demo/fill.ts'
 import { colonyPath } from '../../src/app/index.ts'
 import { addDays, inWords } from '../../src/days.ts'
+import { filledFile } from '../support/filled.ts'
 import { LONG } from '../support/long.ts'
 import { wordsOf, type Yard, yardOn } from '../support/yard-on.ts'
 
@@ -14,8 +14,7 @@ const untils = (text: string): string[] => [...text.matchAll(UNTIL)].map((m) => 
 
 let yard: Yard
 beforeAll(async () => {
-  yard = await yardOn(DAY)
-  fill(yard.store, DAY, `${DAY}T12:00:00.000Z`)
+  yard = await yardOn(DAY, 'operator', filledFile(DAY, 'boxes'))
 })
 
 /** One of four days by chance, and all of them in the long run. */

@@ -1,9 +1,9 @@
 /** A phone without signal shows what the server would: the same pages, from what the phone keeps, for every role. */
 import { beforeAll, describe, expect, it } from 'vitest'
-import { fill } from '../../demo/fill.ts'
 import { addDays } from '../../src/days.ts'
 import type { RoundBundle } from '../../src/features/offline/round-bundle.ts'
 import type { Role } from '../../src/people/index.ts'
+import { filledFile } from '../support/filled.ts'
 import { LONG_ENOUGH, often } from '../support/long.ts'
 import { phoneIn } from '../support/phone.ts'
 import { type TestYard, testYard } from '../support/yard-app.ts'
@@ -11,8 +11,7 @@ import { type TestYard, testYard } from '../support/yard-app.ts'
 const DAY = '2026-06-10'
 let yard: TestYard
 beforeAll(() => {
-  yard = testYard({ day: DAY })
-  fill(yard.services.store, DAY, `${DAY}T12:00:00.000Z`)
+  yard = testYard({ day: DAY, file: filledFile(DAY, 'boxes') })
 })
 
 /** Without what has to differ: ids made for each form, the phone's own line, and letters, which only the server knows of. */

@@ -36,20 +36,41 @@ function hashOf(files: readonly string[]): string {
   return hash.digest('hex')
 }
 
+interface Kept<T> {
+  hash: string
+  result: T
+}
+
+/** What is kept of a study, if it still holds, and a way to keep what it finds when it is run again. */
+function kept<T>(name: string, code: string): { result: T } | { keep: (found: T) => T } {
+  const file = join(ROOT, 'tests/proven', `${name}.json`)
+  const hash = hashOf(restsOn(code))
+  if (!LONG && !PROVE && existsSync(file)) {
+    const was = JSON.parse(readFileSync(file, 'utf8')) as Kept<T>
+    if (was.hash === hash) return was
+    console.log(`${name}: what it rests on has changed, so it is run; npm run prove keeps the result`)
+  }
+  return {
+    keep: (found) => {
+      const result = JSON.parse(JSON.stringify(found)) as T
+      if (PROVE) writeFileSync(file, `${JSON.stringify({ hash, result }, null, 2)}\n`)
+      return result
+    },
+  }
+}
+
 /**
  * What a study found. Its figures must be JSON.
  * @param name of the file in tests/proven/
  * @param code the file of the study (`import.meta.filename`), from which everything it rests on is reached
  */
 export function proven<T>(name: string, code: string, study: () => T): T {
-  const file = join(ROOT, 'tests/proven', `${name}.json`)
-  const hash = hashOf(restsOn(code))
-  if (!LONG && !PROVE && existsSync(file)) {
-    const kept = JSON.parse(readFileSync(file, 'utf8')) as { hash: string; result: T }
-    if (kept.hash === hash) return kept.result
-    console.log(`${name}: what it rests on has changed, so it is run; npm run prove keeps the result`)
-  }
-  const result = JSON.parse(JSON.stringify(study())) as T
-  if (PROVE) writeFileSync(file, `${JSON.stringify({ hash, result }, null, 2)}\n`)
-  return result
+  const was = kept<T>(name, code)
+  return 'result' in was ? was.result : was.keep(study())
+}
+
+/** The same of a study that takes turns. */
+export async function provenLater<T>(name: string, code: string, study: () => Promise<T>): Promise<T> {
+  const was = kept<T>(name, code)
+  return 'result' in was ? was.result : was.keep(await study())
 }

@@ -39,10 +39,10 @@ interface Answer {
   headers: Headers
 }
 
-/** A yard on that day; Ines, an operator, is signed in unless another role is asked for. */
-export async function yardOn(day: string, role: Role = 'operator'): Promise<Yard> {
+/** A yard on that day; Ines, an operator, is signed in unless another role is asked for. `file`: one that is filled already. */
+export async function yardOn(day: string, role: Role = 'operator', file: string = ':memory:'): Promise<Yard> {
   let now = new Date(`${day}T12:00:00Z`)
-  const services = openServices(':memory:', { cost: CHEAP, clock: () => now })
+  const services = openServices(file, { cost: CHEAP, clock: () => now })
   services.store.settings.set('timeZone', 'UTC')
   const session = await signInAs(services.people, { name: 'Ines', role })
   const errors: string[] = []

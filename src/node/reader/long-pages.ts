@@ -11,8 +11,8 @@ const OF_THE_PAST =
 /** The yard by a word or in another order: every colony that ever left is looked at. Else only a page of them. */
 const YARD_OF_THE_PAST = /^\?(?=.*\bshow=(left|all)\b)(?=.*(\bfind=[^&]|\bsort=(next|day|tag)\b))/
 
-/** Neither short nor long: one colony with its forecasts, a page of changes. */
-const BETWEEN = /^\/(colony\/[^/]+|changes)$/
+/** Neither short nor long: one colony with its forecasts, the form of a visit, a page of changes. */
+const BETWEEN = /^\/(colony\/[^/]+(\/visit)?|changes)$/
 
 /** Colonies up to which a page is made at once: in less than 50 ms, as measured (tests/bench/README.md). */
 const FEW = { inYard: 60, ever: 250 }

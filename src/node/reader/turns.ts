@@ -2,12 +2,12 @@
  * Pages that take a while take turns: between two of them whatever is short, a form, an entry, a tapped box, is answered
  * first, however many pages wait.
  */
-import { setImmediate as nextTurn } from 'node:timers/promises'
+import { othersFirst } from '../../app/node.ts'
 
 export function turns(): () => Promise<void> {
   let last: Promise<void> = Promise.resolve()
   return () => {
-    last = last.then(() => nextTurn())
+    last = last.then(othersFirst)
     return last
   }
 }

@@ -5,6 +5,7 @@
 import ICAL from 'ical.js'
 import { v7 } from 'uuid'
 import { beforeEach, describe, expect, it } from 'vitest'
+import { filledFile } from '../../support/filled.ts'
 import { given, wordsOf, type Yard, yardOn } from '../../support/yard-on.ts'
 
 const DAY = '2026-06-08'
@@ -397,9 +398,7 @@ it('holds nothing private: no site, no costs, no names of people', async () => {
 })
 
 it('the whole demo yard comes through the reader, every name once, every day a day', async () => {
-  const { fill } = await import('../../../demo/fill.ts')
-  const demo = await yardOn('2026-06-10')
-  fill(demo.store, '2026-06-10', '2026-06-10T12:00:00.000Z')
+  const demo = await yardOn('2026-06-10', 'operator', filledFile('2026-06-10', 'boxes'))
   for (const shows of ['best-day', 'window']) {
     const list = await fetched(demo, await addressOf(demo, { shows }))
     expect(list.length).toBeGreaterThan(50)

@@ -1,11 +1,11 @@
 /** The review over HTTP, on the invented yard: page, report, files; what each role gets; what is said with few colonies. */
 import { parse } from 'csv-parse/sync'
 import { beforeAll, describe, expect, it } from 'vitest'
-import { fill } from '../../../demo/fill.ts'
 import type { ChartData } from '../../../src/features/review/chart-data.ts'
 import { REVIEW_CSV } from '../../../src/features/review/csv.ts'
 import { factsInStore } from '../../../src/features/review/records.ts'
 import { reviewOf } from '../../../src/features/review/review.ts'
+import { filledFile } from '../../support/filled.ts'
 import { type TestYard, testYard } from '../../support/yard-app.ts'
 import { wordsOf } from '../../support/yard-on.ts'
 
@@ -13,8 +13,7 @@ const DAY = '2026-06-10'
 
 let yard: TestYard
 beforeAll(() => {
-  yard = testYard({ day: DAY })
-  fill(yard.services.store, DAY, `${DAY}T12:00:00Z`)
+  yard = testYard({ day: DAY, file: filledFile(DAY, 'boxes') })
 })
 
 const text = async (path: string, of = yard): Promise<string> => (await of.ask('operator', path)).text()
