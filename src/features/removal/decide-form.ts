@@ -50,9 +50,10 @@ export function decide(c: AppContext, deps: PageDeps, saved: Saved, typed: Typed
   const stays = made.is === 'go' ? staysElsewhere(deps, saved.id, by, frame.today) : undefined
   if (stays !== undefined)
     return [{ field: 'is', message: `cannot be “go” by you: you signed that you stay and watch at ${stays}` }]
+  const others = deps.crew?.().flatMap((a) => (a.open && a.name !== by ? [a.name] : [])) ?? []
   const wrong = [
     ...decisionProblems(made, reckoning, sheet),
-    ...(made.is === 'go' ? notHeard(frame, made.reason) : []),
+    ...(made.is === 'go' ? notHeard(frame, made.reason, others) : []),
   ]
   if (wrong.length === 0) keep(c, deps, saved, { ...sheet, decision: made })
   return wrong
