@@ -8,7 +8,7 @@ import { decisionProblems, refusedBefore, unmetWords } from './decide.ts'
 import { DECISION_FIELDS } from './fields.ts'
 import { schemaProblems } from './form.ts'
 import { placeOf } from './place.ts'
-import { keep, type Saved, staysElsewhere } from './sheet-handlers.ts'
+import { isElsewhere, keep, type Saved } from './sheet-handlers.ts'
 import { reckoningOf } from './view.ts'
 import { decidedWords } from './words.ts'
 
@@ -47,12 +47,18 @@ export function decide(c: AppContext, deps: PageDeps, saved: Saved, typed: Typed
     return [
       { field: 'is', message: `was not written down. ${decidedWords(meanwhile)}. Read it, and tap again` },
     ]
-  const stays = made.is === 'go' ? staysElsewhere(deps, saved.id, by, frame.today) : undefined
+  const stays = made.is === 'go' ? isElsewhere(deps, saved.id, by, frame.today) : undefined
   if (stays !== undefined)
-    return [{ field: 'is', message: `cannot be “go” by you: you signed that you stay and watch at ${stays}` }]
+    return [
+      {
+        field: 'is',
+        message: `cannot be “go” by you: you are at ${stays} until the bees there are boxed, or “Left” is written down`,
+      },
+    ]
+  const others = deps.crew?.().flatMap((a) => (a.open && a.name !== by ? [a.name] : [])) ?? []
   const wrong = [
     ...decisionProblems(made, reckoning, sheet),
-    ...(made.is === 'go' ? notHeard(frame, made.reason) : []),
+    ...(made.is === 'go' ? notHeard(frame, made.reason, others) : []),
   ]
   if (wrong.length === 0) keep(c, deps, saved, { ...sheet, decision: made })
   return wrong

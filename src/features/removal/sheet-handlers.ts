@@ -78,9 +78,23 @@ export const staysBy = (sheet: Sheet, today: string): string[] =>
     ? []
     : (sheet.check.seconds ?? []).filter((x) => x.on === today && STAYS.includes(x.item)).map((x) => x.by)
 
-/** The job at which somebody stays and watches today; undefined where at none but this. */
-export const staysElsewhere = (deps: PageDeps, id: string, by: string, today: string): string | undefined => {
-  const at = deps.store.removals.list().find((v) => v.id !== id && staysBy(v.sheet, today).includes(by))
+/** It was opened today on their “go”; the bees are not boxed, and nobody has written down that they left. */
+const leads = ({ work: w, ...s }: Sheet, by: string, today: string): boolean =>
+  s.decision?.by === by &&
+  w.openedAt !== undefined &&
+  w.on === today &&
+  w.leftAt === undefined &&
+  !isDone({ ...s, work: w })
+
+/** The job at which somebody stays and watches today, or has opened; undefined where at none but this. */
+export const isElsewhere = (deps: PageDeps, id: string, by: string, today: string): string | undefined => {
+  const at = deps.store.removals
+    .list()
+    .find(
+      ({ sheet, ...v }) =>
+        v.id !== id &&
+        (staysBy(sheet, today).includes(by) || (v.colonies.length === 0 && leads(sheet, by, today))),
+    )
   return at === undefined ? undefined : sheetName(at.sheet)
 }
 

@@ -23,7 +23,8 @@ const STANDS =
 
 const isOpen = (where: string): boolean => OPEN.test(where) && !BUILT.test(where) && !STANDS.test(where)
 
-const isInside = (text = ''): boolean => BUILT.test(text) || (INSIDE.test(text) && !GREEN.test(text))
+/** Words for a part of a building, or for being in something that does not grow. */
+export const isInside = (text = ''): boolean => BUILT.test(text) || (INSIDE.test(text) && !GREEN.test(text))
 
 /** Whether the words of a sheet make a nest of what was tapped as a swarm. Where nothing is said, it is still to be asked. */
 export const hangsInWords = ({ job, site }: Pick<Sheet, 'job' | 'site'>): boolean =>

@@ -183,6 +183,9 @@ describe('closing up', () => {
   test('each thing left is named; a swarm leaves no hole', () => {
     expect(leftToClose(READY)).toEqual(['comb', 'void', 'smell', 'entrance', 'stragglers', 'photo'])
     expect(leftToClose({ ...EMPTY_SHEET, site: { type: 'swarm' } })).toEqual([])
+    const swarm = (where: string): Sheet => ({ ...EMPTY_SHEET, site: { type: 'swarm', where } })
+    expect(leftToClose(swarm('by the road'))).toEqual([])
+    expect(leftToClose(swarm('in the wall'))).not.toEqual([])
     const work: Sheet['work'] = {
       cleaned: 'all',
       sealed: 'yes',

@@ -78,6 +78,10 @@ test.each([
   ['the breaker is behind', 'electric wires'],
   ['uralita en el techo', 'asbestos'],
   ['an LPG bottle', 'gas'],
+  ['green cabinet at the street', 'electric wires'],
+  ['kids play there', 'children'],
+  ['killer bees, they chased the postman', 'fierce bees'],
+  ['the boards are rotten', 'weak boards'],
 ])('“%s” is written and tapped nowhere: %s', (told, says) => {
   expect(writtenIn(but({ job: { ...READY.job, told } })).map((w) => w.says)).toEqual([says])
 })

@@ -179,7 +179,20 @@ describe('who stays and watches', () => {
     saved(READY)
     const barred = await yard.post(`${PATH}/check`, form({ is: 'go' }))
     expect(barred.status).toBe(422)
-    expect(wordsOf(barred.text)).toContain('you signed that you stay and watch at Mrs Umber')
+    expect(wordsOf(barred.text)).toContain('you are at Mrs Umber until')
+  })
+
+  test('nor does whoever has opened one today, before the bees are boxed or they have left', async () => {
+    const go = decided('go', '09:00', 'Ines')
+    const job = { name: 'Mrs Umber', address: '9 Other Lane' }
+    const work = { on: DAY, openedAt: '09:10' }
+    saved({ ...READY, job, decision: go, work }, 'Ines', OTHER)
+    saved(READY)
+    const barred = await yard.post(`${PATH}/check`, form({ is: 'go' }))
+    expect(barred.status).toBe(422)
+    expect(wordsOf(barred.text)).toContain('you are at Mrs Umber until')
+    saved({ ...READY, job, decision: go, work: { ...work, leftAt: '11:30' } }, 'Ines', OTHER)
+    expect((await yard.post(`${PATH}/check`, form({ is: 'go' }))).status).toBe(303)
   })
 
   test('opens nothing: that takes two', async () => {
