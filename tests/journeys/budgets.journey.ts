@@ -8,11 +8,13 @@ import { afterAll, beforeAll, expect, it } from 'vitest'
 import { launch, PHONE, type Watched, watchedPage } from '../support/browser.ts'
 import { PASSPHRASE } from '../support/people.ts'
 import { words } from '../support/person.ts'
+import { looksOf } from '../support/proven-pages.ts'
 import { type Counted, Thumb, wordsOn } from '../support/thumb.ts'
 import { type RunningYard, startYard } from '../support/yard.ts'
 
 const DAY = '2026-06-10'
 const SCREEN = PHONE.viewport.height
+const looks = looksOf('budgets', import.meta.filename)
 
 let browser: Browser
 let yard: RunningYard
@@ -57,18 +59,20 @@ const MANY = ['/', '/round', '/health', '/weeks', '/supplies/stands', '/handing-
 const everyBox = (part: string): string[] =>
   yard.store.colonies({ open: true }).map((s) => `/colony/${encodeURIComponent(s.tag)}${part}`)
 
-async function sizeOf(page: Page, path: string): Promise<{ px: number; words: number }> {
-  await page.goto(path)
-  const px = await page.evaluate(() => document.documentElement.scrollHeight)
-  return { px, words: await wordsOn(page) }
-}
+const sizeOf = (by: Watched, path: string): Promise<{ px: number; words: number }> =>
+  looks.found(by, path, 'size', async () => {
+    const { page } = by
+    await page.goto(path)
+    const px = await page.evaluate(() => document.documentElement.scrollHeight)
+    return { px, words: await wordsOn(page) }
+  })
 
 it.each(Object.entries(PAGES))('%s is within its budget of screens and words', async (name, page) => {
   const over: string[] = []
   let longest = { px: 0, words: 0 }
   const paths = page.paths()
   for (const path of paths) {
-    const size = await sizeOf(phone.page, path)
+    const size = await sizeOf(phone, path)
     longest = { px: Math.max(longest.px, size.px), words: Math.max(longest.words, size.words) }
     if (size.px > page.most.screens * SCREEN || size.words > page.most.words)
       over.push(`${path}: ${size.px} px, ${size.words} words`)
@@ -85,12 +89,13 @@ it.each(Object.entries(PAGES))('%s is within its budget of screens and words', a
 
 it('with 210 boxes no list is longer than four screens', async () => {
   const many = await startYard({ day: DAY, demo: true, copies: 5 })
-  const { page, context } = await watchedPage(browser, many.url, PHONE)
+  const by = await watchedPage(browser, many.url, PHONE)
+  const { page, context } = by
   try {
     expect(many.store.colonies({ open: true }).length).toBeGreaterThanOrEqual(200)
     const over: string[] = []
     for (const path of MANY) {
-      const { px } = await sizeOf(page, path)
+      const { px } = await sizeOf(by, path)
       table(`${path}, 210 boxes`, '', `${(px / SCREEN).toFixed(1)} screens`, '4 screens')
       if (px > 4 * SCREEN) over.push(`${path}: ${px} px`)
     }

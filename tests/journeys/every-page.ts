@@ -16,6 +16,7 @@ import {
   wordsOutside,
 } from '../support/page-checks.ts'
 import { press } from '../support/person.ts'
+import { looksOf } from '../support/proven-pages.ts'
 import { startYard } from '../support/yard.ts'
 
 const DAY = '2026-06-10'
@@ -141,6 +142,7 @@ async function wrongWith(page: Page, device: Device): Promise<string[]> {
 export async function everyPage(device: Device): Promise<void> {
   const yard = await startYard({ day: DAY, demo: true })
   const browser = await launch()
+  const looks = looksOf(`every-page-${device.name}`, import.meta.filename)
   let light: Watched
   let dark: Watched
   beforeAll(async () => {
@@ -161,10 +163,12 @@ export async function everyPage(device: Device): Promise<void> {
     async (_name, address) => {
       const { page, noticed } = light
       noticed.length = 0
-      expect(await bytesFor(page, address)).toBeLessThanOrEqual(MOST_BYTES_OF[address] ?? MOST_BYTES)
-      expect(await wrongWith(page, device)).toEqual([])
-      expect(await spillsWide(page, device)).toEqual([])
-      expect(noticed).toEqual([])
+      const faults = await looks.found(light, address, device.name, async () => {
+        const bytes = await bytesFor(page, address)
+        const heavy = bytes > (MOST_BYTES_OF[address] ?? MOST_BYTES) ? [`${bytes} bytes`] : []
+        return [...heavy, ...(await wrongWith(page, device)), ...(await spillsWide(page, device)), ...noticed]
+      })
+      expect(faults).toEqual([])
     },
   )
 
@@ -178,8 +182,11 @@ export async function everyPage(device: Device): Promise<void> {
     '/supplies',
     '/rates',
   ])('%s keeps its contrast in the dark', async (address) => {
-    await dark.page.goto(address)
-    expect(await violations(dark.page)).toEqual([])
+    const faults = await looks.found(dark, address, `${device.name}, dark`, async () => {
+      await dark.page.goto(address)
+      return violations(dark.page)
+    })
+    expect(faults).toEqual([])
   })
 
   it('what cannot be read by all is found on a page that has it', async () => {

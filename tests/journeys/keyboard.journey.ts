@@ -6,6 +6,7 @@ import type { Browser, CDPSession, Page } from 'playwright-core'
 import { afterAll, beforeAll, expect, it } from 'vitest'
 import { type Device, LAPTOP, launch, PHONE, type Watched, watchedPage } from '../support/browser.ts'
 import { sidewaysScroll } from '../support/page-checks.ts'
+import { looksOf } from '../support/proven-pages.ts'
 import { type RunningYard, startYard } from '../support/yard.ts'
 import { LONGER } from '../words/made-up.ts'
 
@@ -21,6 +22,7 @@ const SCREENS: [string, Device][] = [
   ['400 % zoom', of(320, 256)],
   ['a laptop', LAPTOP],
 ]
+const looks = looksOf('keyboard', import.meta.filename)
 
 let browser: Browser
 beforeAll(async () => {
@@ -150,6 +152,26 @@ it.each(SCREENS)('a visit from its first stop to Save on %s', async (_, device) 
   }
 })
 
+/** What is hidden when it has the focus, on each of these screens. */
+async function hiddenOn(
+  page: Page,
+  keys: CDPSession,
+  screens: readonly Device[],
+  path: string,
+): Promise<string[]> {
+  const hidden: string[] = []
+  await page.goto(path)
+  for (const { viewport } of screens) {
+    await page.setViewportSize(viewport)
+    const stops = await allStops(page, keys)
+    // The way past the masthead comes first: the walk began at the top.
+    expect(stops[0]?.name, path).toMatch(/^Skip/)
+    for (const at of stops)
+      if (!at.seen) hidden.push(`${path} on ${viewport.width} x ${viewport.height}: ${shown(at)}`)
+  }
+  return hidden
+}
+
 /** Screens and pages on which what has the focus is hidden, at any stop. The screens are of one kind: a page is opened once for all. */
 async function hiding(
   yard: RunningYard,
@@ -157,20 +179,13 @@ async function hiding(
   paths: readonly string[],
 ): Promise<string[]> {
   const [first = PHONE] = screens
-  const { page, context } = await watched(yard, first)
+  const by = await watched(yard, first)
+  const { page, context } = by
   const keys = await context.newCDPSession(page)
   const hidden: string[] = []
-  for (const path of paths) {
-    await page.goto(path)
-    for (const { viewport } of screens) {
-      await page.setViewportSize(viewport)
-      const stops = await allStops(page, keys)
-      // The way past the masthead comes first: the walk began at the top.
-      expect(stops[0]?.name, path).toMatch(/^Skip/)
-      for (const at of stops)
-        if (!at.seen) hidden.push(`${path} on ${viewport.width} x ${viewport.height}: ${shown(at)}`)
-    }
-  }
+  const sizes = screens.map(({ viewport }) => `${viewport.width} x ${viewport.height}`).join('; ')
+  for (const path of paths)
+    hidden.push(...(await looks.found(by, path, sizes, () => hiddenOn(page, keys, screens, path))))
   await context.close()
   return hidden
 }

@@ -16,6 +16,7 @@ import {
   violations,
 } from '../support/page-checks.ts'
 import { signInAs } from '../support/people.ts'
+import { looksOf } from '../support/proven-pages.ts'
 import { shot } from '../support/shot.ts'
 import { keepSignedIn } from '../support/signed-in.ts'
 import { type RunningYard, startYard } from '../support/yard.ts'
@@ -23,6 +24,7 @@ import { LONGER } from '../words/made-up.ts'
 
 const DAY = '2026-06-10'
 const NARROW: Device = { ...PHONE, viewport: { width: 320, height: 568 } }
+const looks = looksOf('large-letters', import.meta.filename)
 
 let yard: RunningYard
 let browser: Browser
@@ -112,14 +114,18 @@ async function show(page: Page, look: Look): Promise<void> {
   await setLetters(page, look.large ? 2 : 1)
 }
 
-/** What does not fit on the page in each look, with its folds shut, then open. */
-async function misfits(page: Page, path: string, looks: readonly Look[]): Promise<string[]> {
+/** What does not fit on the page in each look. */
+const misfits = (by: Watched, path: string, shown: readonly Look[]): Promise<string[]> =>
+  looks.found(by, path, shown.map(called).join('; '), () => misfitsOpened(by.page, path, shown))
+
+/** With its folds shut, then open. */
+async function misfitsOpened(page: Page, path: string, shown: readonly Look[]): Promise<string[]> {
   const answer = await page.goto(path)
   if (answer?.status() !== 200) return [`${path}: ${answer?.status()}`]
   const wrong: string[] = []
   for (const folds of ['shut', 'open']) {
     if (folds === 'open') await openFolds(page)
-    for (const look of looks) {
+    for (const look of shown) {
       await show(page, look)
       const wide = await sidewaysScroll(page)
       if (wide > 0) wrong.push(`${wide} px wider than the screen (${called(look)}, folds ${folds})`)
@@ -127,6 +133,19 @@ async function misfits(page: Page, path: string, looks: readonly Look[]): Promis
     }
   }
   return wrong.map((w) => `${path}: ${w}`)
+}
+
+/** Words broken in two, in each look; null where the page is not said in Spanish. */
+async function brokenInSpanish(page: Page, path: string): Promise<string[] | null> {
+  await page.goto(path)
+  if ((await page.locator('html').getAttribute('lang')) !== 'es') return null
+  await openFolds(page)
+  const broken: string[] = []
+  for (const look of [SMALL, USUAL]) {
+    await show(page, look)
+    broken.push(...(await brokenWords(page)).map((w) => `${path}: ${w} (${called(look)})`))
+  }
+  return broken
 }
 
 async function as(role: 'helper' | 'operator'): Promise<Watched> {
@@ -138,10 +157,11 @@ describe('on 320 px, and with letters twice as large', () => {
   it.each(['helper', 'operator'] as const)(
     'nothing scrolls sideways or lies over another, for the %s',
     async (role) => {
-      const { page, context } = await as(role)
+      const by = await as(role)
+      const { page, context } = by
       const wrong: string[] = []
       for (const path of role === 'helper' ? helpersPages() : operatorsPages())
-        wrong.push(...(await misfits(page, path, [SMALL, LARGE])))
+        wrong.push(...(await misfits(by, path, [SMALL, LARGE])))
       await page.goto('/')
       for (const look of [SMALL, LARGE]) {
         await show(page, look)
@@ -163,10 +183,11 @@ it(
       as: { name: 'Teuila', role: 'helper' },
       words: LONGER,
     })
-    const { page, context } = await watchedPage(browser, other.url, NARROW)
+    const by = await watchedPage(browser, other.url, NARROW)
+    const { page, context } = by
     const wrong: string[] = []
     for (const path of [...helpersPages(), '/account/messages', '/account/calendar', '/round/end'])
-      wrong.push(...(await misfits(page, path, [SMALL, USUAL])))
+      wrong.push(...(await misfits(by, path, [SMALL, USUAL])))
     await page.goto('/')
     expect(await page.locator('.ways').first().textContent()).toContain(LONGER.ways['/round'])
     for (const look of [SMALL, USUAL]) {
@@ -184,20 +205,17 @@ it(
 it(
   'in Spanish no word is broken in two',
   async () => {
-    const { page, context } = await as('helper')
+    const by = await as('helper')
+    const { page, context } = by
     const teuila = yard.people.accounts.byName('Teuila')?.id ?? ''
     yard.people.accounts.setLanguage(teuila, 'es')
     const wrong: string[] = []
     let read = 0
     for (const path of helpersPages()) {
-      await page.goto(path)
-      if ((await page.locator('html').getAttribute('lang')) !== 'es') continue
+      const broken = await looks.found(by, path, 'no word broken', () => brokenInSpanish(page, path))
+      if (broken === null) continue
       read++
-      await openFolds(page)
-      for (const look of [SMALL, USUAL]) {
-        await show(page, look)
-        wrong.push(...(await brokenWords(page)).map((w) => `${path}: ${w} (${called(look)})`))
-      }
+      wrong.push(...broken)
     }
     yard.people.accounts.setLanguage(teuila, null)
     await context.close()

@@ -5,9 +5,11 @@ import { afterAll, beforeAll, expect, it } from 'vitest'
 import { LAPTOP, launch, PHONE, watchedPage } from '../support/browser.ts'
 import { sidewaysScroll, smallTargets, violations } from '../support/page-checks.ts'
 import { follow, words } from '../support/person.ts'
+import { looksOf } from '../support/proven-pages.ts'
 import { type RunningYard, startYard } from '../support/yard.ts'
 
 const DAY = '2026-06-10'
+const looks = looksOf('paper', import.meta.filename)
 
 let yard: RunningYard
 let browser: Awaited<ReturnType<typeof launch>>
@@ -46,6 +48,21 @@ const cutOff = (page: Page, parts: string): Promise<string[]> =>
       ),
     )
 
+/** What a page is on paper; `note` is the height in millimetres of the least room to write in. */
+async function onPaper(page: Page, path: string, parts: string) {
+  await page.goto(path)
+  const notes = await page
+    .locator('[data-field="note"] .write-on')
+    .evaluateAll((all) => all.map((e) => e.getBoundingClientRect().height / (96 / 25.4)))
+  return {
+    leaves: await page.locator('.leaf').count(),
+    lang: await page.locator('html').getAttribute('lang'),
+    cut: await cutOff(page, parts),
+    note: notes.length === 0 ? null : Math.min(...notes),
+    paper: await printed(page),
+  }
+}
+
 it.each([
   ['a4', 595, 842, 'en'],
   ['letter', 612, 792, 'en'],
@@ -57,21 +74,23 @@ it.each([
     yard.people.accounts.setLanguage(yard.people.accounts.byName('Wren')?.id ?? '', language)
     const { page, context, noticed } = await watchedPage(browser, yard.url, LAPTOP)
     await page.emulateMedia({ media: 'print' })
-    await page.goto(`/paper?size=${size}&all=1`)
-    const leaves = await page.locator('.leaf').count()
+    const sheet = `/paper?size=${size}&all=1`
+    const { leaves, lang, cut, note, paper } = await looks.found({ page, noticed }, sheet, 'print', () =>
+      onPaper(page, sheet, '.block, .leaf'),
+    )
     expect(leaves).toBeGreaterThan(5)
-    expect(await page.locator('html').getAttribute('lang')).toBe(language)
-    expect(await cutOff(page, '.block, .leaf')).toEqual([])
+    expect(lang).toBe(language)
+    expect(cut).toEqual([])
     // Room to write: two lines at least, whatever the plan had to say.
-    const notes = await page
-      .locator('[data-field="note"] .write-on')
-      .evaluateAll((all) => all.map((e) => e.getBoundingClientRect().height / (96 / 25.4)))
-    expect(Math.min(...notes)).toBeGreaterThan(6.5)
-    expect(await printed(page)).toEqual({ pages: leaves, width, height })
+    expect(note).toBeGreaterThan(6.5)
+    expect(paper).toEqual({ pages: leaves, width, height })
 
-    await page.goto(`/labels?size=${size}&address=https://yard.example`)
-    expect(await cutOff(page, '.label, .leaf')).toEqual([])
-    expect(await printed(page)).toEqual({ pages: await page.locator('.leaf').count(), width, height })
+    const labels = `/labels?size=${size}&address=https://yard.example`
+    const printedLabels = await looks.found({ page, noticed }, labels, 'print', () =>
+      onPaper(page, labels, '.label, .leaf'),
+    )
+    expect(printedLabels.cut).toEqual([])
+    expect(printedLabels.paper).toEqual({ pages: printedLabels.leaves, width, height })
     expect(noticed).toEqual([])
     await context.close()
     yard.people.accounts.setLanguage(yard.people.accounts.byName('Wren')?.id ?? '', null)
@@ -116,11 +135,13 @@ it.each([PHONE, LAPTOP])('all of it is found under More on a $name, and readable
   for (const way of ['Stand labels', 'Type in a sheet', 'Print a round sheet']) {
     await follow(page, way)
     // One yard's boxes stand for all: reading forty of them takes the checker half a minute.
-    await page.goto(`${new URL(page.url()).pathname}?yard=Tannery+Field`)
-    expect(await sidewaysScroll(page), way).toBe(0)
-    if (!device.touch) continue
-    expect(await violations(page), way).toEqual([])
-    expect(await smallTargets(page, 48), way).toEqual([])
+    const path = `${new URL(page.url()).pathname}?yard=Tannery+Field`
+    await page.goto(path)
+    const faults = await looks.found({ page, noticed }, path, device.name, async () => [
+      ...((await sidewaysScroll(page)) > 0 ? ['wider than the screen'] : []),
+      ...(device.touch ? [...(await violations(page)), ...(await smallTargets(page, 48))] : []),
+    ])
+    expect(faults, way).toEqual([])
   }
   expect(noticed).toEqual([])
   await context.close()

@@ -4,6 +4,7 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { DEVICES, LAPTOP, launch, PHONE, watchedPage } from '../support/browser.ts'
 import { bytesFor, layoutShift, sidewaysScroll, smallTargets, violations } from '../support/page-checks.ts'
 import { follow, headline, press, words } from '../support/person.ts'
+import { looksOf } from '../support/proven-pages.ts'
 import { type RunningYard, startYard } from '../support/yard.ts'
 
 const DAY = '2026-06-10'
@@ -11,6 +12,7 @@ const DAY = '2026-06-10'
 const MOST_BYTES = 200 * 1024
 const LEAST_TARGET = 48
 const DATA_PAGES = ['/data/colonies', '/data/names', '/data/long-gone?days=1']
+const looks = looksOf('review', import.meta.filename)
 
 let browser: Browser
 let yard: RunningYard
@@ -35,11 +37,16 @@ describe.each(DEVICES)('on a $name', (device) => {
   it('the report, few colonies and the way in for spreadsheets keep still, fit, and can be read by all', async () => {
     const { page, context, noticed } = await watchedPage(browser, yard.url, device)
     for (const path of ['/review/report', '/review?removalType=container', ...DATA_PAGES]) {
-      await page.goto(path)
-      expect(await violations(page), path).toEqual([])
-      expect(await layoutShift(page), path).toBe(0)
-      expect(await sidewaysScroll(page), path).toBe(0)
-      if (device.touch) expect(await smallTargets(page, LEAST_TARGET), path).toEqual([])
+      const faults = await looks.found({ page, noticed }, path, device.name, async () => {
+        await page.goto(path)
+        return [
+          ...(await violations(page)),
+          ...((await layoutShift(page)) === 0 ? [] : ['shifts']),
+          ...((await sidewaysScroll(page)) === 0 ? [] : ['wider than the screen']),
+          ...(device.touch ? await smallTargets(page, LEAST_TARGET) : []),
+        ]
+      })
+      expect(faults, path).toEqual([])
     }
     expect(noticed).toEqual([])
     await context.close()

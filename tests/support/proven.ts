@@ -9,7 +9,7 @@ import { dirname, join, relative, resolve } from 'node:path'
 import { LONG } from './long.ts'
 
 const ROOT = resolve(import.meta.dirname, '../..')
-const PROVE = process.env.PROVE === '1'
+export const PROVE = process.env.PROVE === '1'
 const IMPORTED = /(?:\bfrom|\bimport)\s*\(?\s*'([^']+)'/g
 
 /** A file and every file of ours that it imports, and they import, in one order; what comes from npm is known by package-lock.json. */
