@@ -19,11 +19,15 @@ const PATIENCE_MS = 5000
 
 /**
  * Opens the file, or makes it. ':memory:' for a database that lives as long as the connection. `asIs`: the file must be
- * there and its journal mode, which is written into it, is left alone (a backup that is only looked at).
+ * there and its journal mode, which is written into it, is left alone (a backup that is only looked at). `contents`: of a
+ * database in memory, what it begins with.
  */
-export function connect(file: string, options: { asIs?: boolean } = {}): Connection {
+export function connect(file: string, options: { asIs?: boolean; contents?: Buffer } = {}): Connection {
   const asIs = options.asIs ?? false
-  const raw = new Database(file, { fileMustExist: asIs && file !== ':memory:', timeout: PATIENCE_MS })
+  const raw = new Database(options.contents ?? file, {
+    fileMustExist: asIs && file !== ':memory:',
+    timeout: PATIENCE_MS,
+  })
   if (!asIs) raw.pragma('journal_mode = WAL')
   // FULL: an acknowledged entry survives a power cut. WAL's default here, NORMAL, may lose the last ones.
   raw.pragma('synchronous = FULL')

@@ -1,5 +1,5 @@
 /**
- * The server, killed with SIGKILL at random moments under write load, 200 times in the long run and 16 times every day:
+ * The server, killed with SIGKILL at random moments under write load, 200 times in the long run and 10 times every day:
  * every acknowledged entry is there, none twice, and verify finds nothing. Two servers on two databases side by side.
  */
 import { mkdirSync, mkdtempSync, rmSync } from 'node:fs'
@@ -21,7 +21,7 @@ beforeAll(async () => {
 afterAll(() => rmSync(folder, { recursive: true, force: true }))
 
 /** Deaths of each of the two servers. */
-const KILLS = often(200, 8)
+const KILLS = often(200, 5)
 
 test(`killed ${2 * KILLS} times while four phones write: nothing acknowledged is lost, nothing is double`, {
   timeout: LONG_ENOUGH,
