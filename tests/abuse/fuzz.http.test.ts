@@ -91,9 +91,11 @@ async function keysAndPapers(yard: TestYard, ids: string[]): Promise<Record<Role
 async function formsOf({ yard, ids }: Prepared): Promise<Forms> {
   const routes = everyRoute(yard)
   const forms: Forms = new Map()
+  // A page that is nobody's is the same under every name.
   for (const route of routes.filter((r) => r.method === 'GET'))
-    for (const name of [...TAGS.slice(0, 2), ...ids.slice(0, 5)]) {
-      const path = filled(route.path, [name])
+    for (const path of new Set(
+      [...TAGS.slice(0, 2), ...ids.slice(0, 5)].map((n) => filled(route.path, [n])),
+    )) {
       const response = await yard.ask(route.path === '/sign-in' ? null : 'operator', path)
       if (response.headers.get('content-type')?.includes('html'))
         readForms(await response.text(), path, routes, forms)

@@ -92,8 +92,8 @@ function plannedOnce(): Planner {
   }
 }
 
-/** Every sixth age, others from one run to the next; all of them in the long run. */
-const STEP = often(1, 6)
+/** Every ninth age, others from one run to the next; all of them in the long run. */
+const STEP = often(1, 9)
 const FIRST = 1 + (Date.now() % STEP)
 
 describe('the next round', () => {
