@@ -91,6 +91,7 @@ const serviceWorker = (): Plugin => ({
           // One router instead of three: a phone has some hundred addresses, and asks for one page at a time.
           { find: /^hono$/, replacement: 'hono/tiny' },
           { find: /^qrcode$/, replacement: here('qr-code.mjs') },
+          { find: /^hono\/accepts$/, replacement: here('accepts.mjs') },
         ],
       },
       build: {

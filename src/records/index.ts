@@ -13,7 +13,18 @@ export {
 } from './agreement.ts'
 export { drawingOf, FIELD, isDrawnName, svgOf } from './drawing.ts'
 export { asksForFollowUp, type MovedOut } from './follow-up.ts'
-export { beginsIn, goesOnIn, hasBegun, isUnwritten, lastDayOf, mayBeOf, wordsOf } from './job-state.ts'
+export {
+  beginsIn,
+  goesOnIn,
+  hasBegun,
+  hasLostGo,
+  isUnwritten,
+  lastDayOf,
+  mayBeCutAgain,
+  mayBeOf,
+  withMark,
+  wordsOf,
+} from './job-state.ts'
 export { mergeSheets } from './merge-sheets.ts'
 export {
   type FollowUp,

@@ -1,5 +1,7 @@
 /** How far a job has come, as far as more than the removal pages ask. */
+import { minutesTo } from '../time-of-day.ts'
 import type { Sheet } from './removal-sheet.ts'
+import type { WithoutGo } from './said-by-others.ts'
 
 /** Something was opened, boxed or taken, as far as the sheet says. Who came, looked and left has begun nothing. */
 export const hasBegun = ({ work: w }: Sheet): boolean =>
@@ -31,7 +33,7 @@ export const lastDayOf = ({ work: { on, underGo, withoutGo } }: Sheet): string |
     .sort()
     .at(-1)
 
-/** What is first said when bees are taken out. */
+/** What is first said when bees are taken out, or comb is. */
 const TAKEN = [
   'boxedAt',
   'queen',
@@ -41,27 +43,54 @@ const TAKEN = [
   'queenCells',
   'bees',
   'tiedComb',
+  'cleaned',
 ] as const
+/** Said only of bees that were taken; of a job that is boxed it is learnt later, in the yard. */
+const ON_THE_WAY = ['deadBeesKg', 'onTheWay', 'boxHours'] as const
+/** A later hour of the box, or the rest of the comb, is work of its own. */
+const DONE_AGAIN: readonly string[] = ['boxedAt', 'cleaned']
 
 /**
- * Work that was begun and not boxed goes on with this version: it is boxed, or on another day than it was begun bees are
- * first said of it. What was answered for once is not asked again.
+ * Work that was begun goes on with this version: it is boxed, or on another day than it was begun bees are first said of it.
+ * What was answered for once is not asked again.
  */
 export function goesOnIn(before: Sheet, after: Sheet, today: string): boolean {
   const { boxedAt, withoutGo } = before.work
-  if (!hasBegun(before) || boxedAt !== undefined || withoutGo !== undefined) return false
-  const asked = lastDayOf(before) === today ? (['boxedAt'] as const) : TAKEN
-  return asked.some((said) => before.work[said] === undefined && after.work[said] !== undefined)
+  if (!hasBegun(before) || withoutGo !== undefined) return false
+  const boxed = boxedAt !== undefined
+  const sameDay = lastDayOf(before) === today
+  const asked = sameDay ? (boxed ? [] : (['boxedAt'] as const)) : [...TAKEN, ...(boxed ? [] : ON_THE_WAY)]
+  return asked.some((said) => {
+    const [was, is] = [before.work[said], after.work[said]]
+    return is !== undefined && is !== was && (was === undefined || DONE_AGAIN.includes(said))
+  })
 }
+
+/** Its “go” fell, and nobody has answered for going on since. */
+export const hasLostGo = ({ decision, work }: Sheet): boolean =>
+  decision?.is === 'go' && decision.fell !== undefined && work.withoutGo === undefined
+
+/** Bees came of it after its “go” fell, and nobody was asked, or nobody said, why: they are kept, and it is marked. */
+export const withMark = (s: Sheet, said: Omit<WithoutGo, 'unmet' | 'why'> & Partial<WithoutGo>): Sheet => ({
+  ...s,
+  work: { ...s.work, withoutGo: { why: 'unsaid', unmet: [], ...said } },
+})
 
 /** Begun on an earlier day and not boxed since: what was done today, and under which “go”, is written down before bees come of it. */
 export const isUnwritten = (s: Sheet, today: string): boolean =>
   s.work.boxedAt === undefined && s.work.withoutGo === undefined && (lastDayOf(s) ?? today) < today
 
+/** Minutes by which the hour of a box may be put right (judgement): what is boxed later was cut out later. */
+const PUT_RIGHT_MINUTES = 60
+
+const isLater = (was: string, is = was): boolean => minutesTo(is, was) > PUT_RIGHT_MINUTES
+
 /** It begins with this version: nothing was begun before, or it was of another day, or boxed already and is opened again. */
 export const beginsIn = (before: Sheet, after: Sheet): boolean => {
   const { on, underGo, withoutGo, boxedAt, openedAt } = before.work
-  const opensAgain = boxedAt !== undefined && openedAt !== undefined && after.work.openedAt !== openedAt
+  const opensAgain =
+    boxedAt !== undefined &&
+    ((openedAt !== undefined && after.work.openedAt !== openedAt) || isLater(boxedAt, after.work.boxedAt))
   const day = on ?? underGo?.on ?? withoutGo?.on
   return (
     hasBegun(after) &&
@@ -82,21 +111,39 @@ export const wordsOf = (text: string): string[] =>
 
 /** What an intake says of where its bees come from. */
 interface ComesFrom {
-  /** The day it is logged for, and that of the removal. */
-  days: readonly (string | undefined)[]
+  today: string
+  /** The day it is logged for, and that of the removal; empty where not said. */
+  days: readonly string[]
   type: string | undefined
   site: string | undefined
 }
 
-/** Whether bees may be of an open job: the same place by its address or name; or its day, and no other kind of place. */
-export function mayBeOf({ job, site, work, decision, ended }: Sheet, bees: ComesFrom): boolean {
-  if (ended !== undefined || decision?.is === 'refuse') return false
-  const told = wordsOf(bees.site ?? '')
-  const named = [job.address, job.name].some((text) => {
+/** Whether the address or the name of a job is in what was told of the place. */
+function isNamed({ job }: Sheet, { site }: ComesFrom): boolean {
+  const told = wordsOf(site ?? '')
+  return [job.address, job.name].some((text) => {
     const words = wordsOf(text ?? '')
     return words.length > 0 && words.every((w) => told.includes(w))
   })
-  const day = work.on ?? job.plannedOn
-  const kinds = [bees.type, site.type].filter((type) => type !== undefined && type !== '')
-  return named || (day !== undefined && bees.days.includes(day) && new Set(kinds).size < 2)
 }
+
+/**
+ * Whether bees may be of an open job: the same place by its address or name; or its day, and bees that are cut out as its own
+ * are; or the same kind of place on any day since, for what was not boxed is open still.
+ */
+export function mayBeOf(s: Sheet, bees: ComesFrom): boolean {
+  const { job, site, work, decision, ended } = s
+  if (ended !== undefined || decision?.is === 'refuse') return false
+  const day = work.on ?? job.plannedOn
+  if (isNamed(s, bees)) return true
+  if (day === undefined) return false
+  const kinds = [bees.type, site.type].filter((type) => type !== undefined && type !== '')
+  const alike = new Set(kinds).size < 2
+  const cut = !kinds.includes('swarm')
+  if ([bees.today, ...bees.days].includes(day)) return alike || cut
+  return alike && work.boxedAt === undefined && bees.days.some((d) => d > day)
+}
+
+/** Whether bees may have been cut out again, on a later day, where a job is done: that has a sheet of its own. */
+export const mayBeCutAgain = (s: Sheet, bees: ComesFrom): boolean =>
+  bees.type !== 'swarm' && isNamed(s, bees) && bees.days.some((d) => d > (lastDayOf(s) ?? d))

@@ -125,9 +125,11 @@ export const noted = z.strictObject({
   writtenAt: instant,
 })
 
-/** Why it was begun although no “go” stood. */
-/** `sent-later`: said by the server, of a “go” that it did not see on the day. */
-export const WITHOUT_GO = ['said-aloud', 'could-not-wait', 'open-already', 'sent-later'] as const
+/**
+ * Why it was begun, or gone on with, although no “go” stood. Said by the server: `sent-later`, of a “go” that it did not see on the
+ * day, and `unsaid`, of bees that came after the “go” fell.
+ */
+export const WITHOUT_GO = ['said-aloud', 'could-not-wait', 'open-already', 'sent-later', 'unsaid'] as const
 
 export const withoutGo = z.strictObject({
   why: z.enum(WITHOUT_GO),

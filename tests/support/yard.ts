@@ -23,8 +23,8 @@ export interface RunningYard {
   folder: string
   store: Store
   people: People
-  /** Makes it noon of that day. */
-  setDay: (day: Day) => void
+  /** Makes it noon of that day, or another hour of it, '15:00'. */
+  setDay: (day: Day, at?: string) => void
   /** What the server reported as its own bugs. */
   errors: string[]
   stop: () => Promise<void>
@@ -74,8 +74,8 @@ export async function startYard(options: YardOptions): Promise<RunningYard> {
     folder,
     store,
     people,
-    setDay: (day) => {
-      now = noon(day)
+    setDay: (day, at = '12:00') => {
+      now = new Date(`${day}T${at}:00Z`)
     },
     errors,
     stop: async () => {

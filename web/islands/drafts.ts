@@ -82,12 +82,21 @@ function current(key: string, version: string | undefined): Draft | null {
   return null
 }
 
-/** `shown`: the form as it came. What was so on the day it was tapped is not put back on another one (`data-of-day`). */
+/**
+ * `shown`: the form as it came. What was so on the day it was tapped is not put back on another one
+ * (`data-of-day`), nor after hours what was so then (`data-of-hour`).
+ */
 function putBack(form: HTMLFormElement, key: string, draft: Draft, shown: Draft['fields']): void {
   const sameDay = draft.fields.shownOn?.[0] === shown.shownOn?.[0]
-  const gone = sameDay ? [] : (form.dataset.ofDay ?? '').split(' ')
+  const old = !sameDay || isHoursOld(draft.fields.shownAt?.[0], shown.shownAt?.[0])
+  const { ofDay = '', ofHour = '' } = form.dataset
+  const gone = (sameDay ? (old ? ofHour : '') : ofDay).split(' ')
   for (const control of form.elements)
     if (isControl(control) && !gone.includes(control.name)) fill(control, draft.fields[control.name] ?? [])
+  // What is put back was first seen when it was first shown: the hours run from there.
+  const [shownAt] = draft.fields.shownAt ?? []
+  const seen = form.elements.namedItem('shownAt')
+  if (!old && shownAt !== undefined && seen instanceof HTMLInputElement) seen.value = shownAt
   for (const fold of form.querySelectorAll('details'))
     if (fold.querySelector('input:checked:not([value=""]), .other:not(:placeholder-shown)') !== null)
       fold.open = true
@@ -95,6 +104,12 @@ function putBack(form: HTMLFormElement, key: string, draft: Draft, shown: Draft[
   setTimeout(() => form.dispatchEvent(new Event('restored', { bubbles: true })))
   form.prepend(noteOf(key, draft))
 }
+
+/** Minutes for which what was tapped at a place is good, as on the server (src/features/removal/ticked-when.ts). */
+const GOOD_MINUTES = 180
+
+const minutes = (at: string): number => Number(at.slice(0, 2)) * 60 + Number(at.slice(3))
+const isHoursOld = (then = '', now = then): boolean => minutes(now) - minutes(then) > GOOD_MINUTES
 
 /** Radios and ticks as they were; of hidden fields only the ids. */
 function fill(control: Control, values: string[]): void {

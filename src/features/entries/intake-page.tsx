@@ -1,5 +1,6 @@
 /** Logging an intake from the truck. */
 
+import type { Child } from 'hono/jsx'
 import { type FormState, idOf, labelOf, one } from '../../forms/index.ts'
 import { FormPage, type Frame, RemovalCautions } from '../../parts/index.ts'
 import { dayWords } from '../../words/index.ts'
@@ -26,6 +27,8 @@ export interface IntakeProps {
     advice: string[]
     /** The day of the job, where the box came so long after it that another opening is likelier. */
     later?: string | undefined
+    /** What is asked first, where no “go” stands behind the box. */
+    asked?: Child
   }
 }
 
@@ -99,6 +102,7 @@ export const IntakePage = (p: IntakeProps) => (
         </label>
       </div>
     )}
+    {p.sheet?.asked ?? null}
     {p.sheet?.later === undefined ? null : (
       <div
         class={p.form.problems.some((x) => x.field === 'thatOpening') ? 'field has-problem' : 'field'}

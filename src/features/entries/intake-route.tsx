@@ -14,8 +14,17 @@ import {
   withPhotos,
 } from '../../app/index.ts'
 import { draftOf, type FieldProblem, one, type Typed } from '../../forms/index.ts'
-import { hasBegun, isUnwritten, mayBeOf, sheetName } from '../../records/index.ts'
+import {
+  hasBegun,
+  hasLostGo,
+  isUnwritten,
+  mayBeCutAgain,
+  mayBeOf,
+  sheetName,
+  withMark,
+} from '../../records/index.ts'
 import type { Repository } from '../../store/index.ts'
+import { timeIn } from '../../time-of-day.ts'
 import { IntakePage, type OpenJob } from './intake-page.tsx'
 import { freeStand, nextTag } from './propose.ts'
 
@@ -59,31 +68,45 @@ export function intake(deps: PageDeps): Hono<Env> {
       { draft, id, colony: one(typed, 'colony') },
     ])
     if (!saved.ok) return show(c, typed, saved.problems)
+    if (unsaid && unsaid.work.boxedAt === undefined && hasLostGo(unsaid)) markLost(c, deps, one(typed, 'id'))
     const made = store.colony(id)
     return made === null ? c.redirect('/yard', 303) : toColony(c, made.summary, id)
   })
   return app
 }
 
+/** The bees are in the yard: they are kept, and the job whose “go” fell before they were boxed is marked. */
+function markLost(c: AppContext, deps: PageDeps, job: string): void {
+  const last = deps.store.removals.get(job)?.last
+  if (last === undefined) return
+  const { zone, today } = c.var.frame
+  const [by, now] = [signedIn(c), deps.clock()]
+  const marked = withMark(last.sheet, { by, on: today, at: timeIn(zone, now) })
+  deps.store.removals.save(job, last.version, marked, { savedAt: now.toISOString(), savedBy: by })
+}
+
 const REMOVALS = '/removals'
 
 /** Open jobs that these bees may be of: an intake beside its sheet leaves the sheet open, and nobody asked what was unmet there. */
-const jobsLike = (store: Repository, typed: Typed, today: string): OpenJob[] =>
-  store.removals
+function jobsLike(store: Repository, typed: Typed, today: string): OpenJob[] {
+  const bees = {
+    today,
+    days: [one(typed, 'on'), one(typed, 'removal.removedOn')].filter((day) => day !== ''),
+    type: one(typed, 'removal.type'),
+    site: one(typed, 'removal.site'),
+  }
+  return store.removals
     .list()
-    .filter(
-      ({ sheet, colonies }) =>
-        colonies.length === 0 &&
-        mayBeOf(sheet, {
-          days: [today, one(typed, 'on'), one(typed, 'removal.removedOn')],
-          type: one(typed, 'removal.type'),
-          site: one(typed, 'removal.site'),
-        }),
-    )
-    .map(({ id, sheet }) => ({
-      path: `${REMOVALS}/${id}${hasBegun(sheet) ? '/intake' : '#now'}`,
-      name: [sheetName(sheet), sheet.job.address].filter((x, i, all) => x && all.indexOf(x) === i).join(', '),
-    }))
+    .filter(({ sheet, colonies }) => (colonies.length === 0 ? mayBeOf : mayBeCutAgain)(sheet, bees))
+    .map(({ id, sheet, colonies }) => {
+      const named = [sheetName(sheet), sheet.job.address].filter((x, i, all) => x && all.indexOf(x) === i)
+      const done = colonies.length > 0
+      return {
+        path: `${REMOVALS}/${id}${!done && hasBegun(sheet) ? '/intake' : '#now'}`,
+        name: `${named.join(', ')}${done ? ': done before. What was cut out again has a call, looks and a sheet of its own' : ''}`,
+      }
+    })
+}
 
 /** The day is today, the yard the one used last. */
 function blank(store: Repository, today: string): Typed {

@@ -1,9 +1,9 @@
 /** What comes onto a sheet stays on it, and a “go” that it takes the ground from falls, whatever else the form is refused for. */
 import type { AppContext, PageDeps } from '../../app/index.ts'
-import type { Sheet } from '../../records/index.ts'
+import { hasBegun, type Sheet } from '../../records/index.ts'
 import { withNoted } from './grave.ts'
 import { momentNow, type Saved, stampOf } from './sheet-handlers.ts'
-import { stoodOn } from './view.ts'
+import { startOf, stoodOn } from './view.ts'
 
 /** Who writes this, and when. */
 export const whoAndWhen = (c: AppContext, deps: PageDeps) => {
@@ -11,15 +11,18 @@ export const whoAndWhen = (c: AppContext, deps: PageDeps) => {
   return moment
 }
 
+/** Open, not boxed, and hotter now than anybody may cut in, with no second person’s name under it. */
+function grewTooHot(c: AppContext, deps: PageDeps, before: Sheet, after: Sheet): boolean {
+  const { today } = c.var.frame
+  const open = hasBegun(before) && before.work.boxedAt === undefined && after.work.on === today
+  return open && startOf(c, deps, after).start.state === 'unmet'
+}
+
 /** A “go” that a change takes the ground from does not come back by itself: it is decided anew. */
 export function fallen(c: AppContext, deps: PageDeps, before: Sheet, after: Sheet): Sheet {
   const { decision } = after
-  if (
-    decision === undefined ||
-    !stoodOn(c, deps, before, decision.on) ||
-    stoodOn(c, deps, after, decision.on)
-  )
-    return after
+  if (decision === undefined || !stoodOn(c, deps, before, decision.on)) return after
+  if (stoodOn(c, deps, after, decision.on) && !grewTooHot(c, deps, before, after)) return after
   return { ...after, decision: { ...decision, fell: whoAndWhen(c, deps) } }
 }
 

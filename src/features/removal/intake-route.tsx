@@ -15,26 +15,48 @@ import {
   withPhotos,
 } from '../../app/index.ts'
 import { addDays } from '../../days.ts'
-import { draftOf, type FieldProblem, one, type Typed, typedOf } from '../../forms/index.ts'
+import { draftOf, type FieldProblem, Fields, fieldsIn, one, type Typed, typedOf } from '../../forms/index.ts'
 import type { Entry } from '../../journal/index.ts'
-import { hasBegun, isUnwritten, type Sheet, sheetName } from '../../records/index.ts'
+import { hasBegun, hasLostGo, isUnwritten, sheetName, withMark, withoutGo } from '../../records/index.ts'
 import { IntakePage, ownTypes, proposed } from '../entries/index.ts'
+import { unmetWords } from './decide.ts'
+import { WITHOUT_GO_FIELDS } from './fields.ts'
+import { whoAndWhen } from './found-kept.ts'
 import { heatToBees } from './heat.ts'
+import { stampOf } from './sheet-handlers.ts'
 import { intakeFrom } from './to-intake.ts'
-import { sheetIn } from './view.ts'
+import { reckoningOf, sheetIn } from './view.ts'
 import { showsIn } from './words.ts'
 
-/** Another box that came days after the work, or after they called again: of which opening it is has to be asked. */
-function isOfLaterOpening({ work: { on }, callBacks = [] }: Sheet, came: string): boolean {
-  if (on === undefined || came <= on) return false
-  return came > addDays(on, 1) || callBacks.some((b) => b.on > on && b.on <= came)
-}
-
 type Saved = NonNullable<ReturnType<typeof sheetIn>>
+
+/** A box that came days after the work, another one on the day after, or after they called again: of which opening it is has to be asked. */
+function isOfLaterOpening({ last, colonies }: Saved, came: string): boolean {
+  const {
+    work: { on },
+    callBacks = [],
+  } = last.sheet
+  const boxes = colonies.length
+  if (on === undefined || came <= on) return false
+  return came > addDays(on, 1) || boxes > 0 || callBacks.some((b) => b.on > on && b.on <= came)
+}
 
 /** No bees come of a place where nothing was begun, or nothing since another day: what was done is written down first. */
 const isEarly = ({ last, colonies }: Saved, today: string): boolean =>
   colonies.length === 0 && (!hasBegun(last.sheet) || isUnwritten(last.sheet, today))
+
+/** Its “go” fell before the box was shut, or before this other box: why it was gone on with is asked. */
+const isOnLostGo = ({ last, colonies }: Saved): boolean =>
+  hasLostGo(last.sheet) && (last.sheet.work.boxedAt === undefined || colonies.length > 0)
+
+/** The box is in the yard whatever anybody says: it is kept, and the job marked, with a reason where one was tapped. */
+function mark(c: AppContext, deps: PageDeps, { id, last }: Saved, typed: Typed): void {
+  const { raw } = fieldsIn(WITHOUT_GO_FIELDS, typed, c.var.frame.units, 'withoutGo.')
+  const base = { ...whoAndWhen(c, deps), unmet: unmetWords(reckoningOf(c, deps, last.sheet)) }
+  const said = withoutGo.safeParse({ ...raw, ...base })
+  const marked = withMark(last.sheet, said.success ? said.data : base)
+  deps.store.removals.save(id, last.version, marked, stampOf(c, deps))
+}
 
 /**
  * An intake filled from a removal sheet. The first box is logged under the sheet's own id, by the form every intake has,
@@ -57,8 +79,22 @@ export function removalIntake(deps: PageDeps): Hono<Env> {
           name: sheetName(saved.last.sheet),
           advice: adviceOf(c, saved),
           path: saved.path,
-          later: isOfLaterOpening(saved.last.sheet, one(typed, 'on')) ? saved.last.sheet.work.on : undefined,
+          later: isOfLaterOpening(saved, one(typed, 'on')) ? saved.last.sheet.work.on : undefined,
           action: one(typed, 'id') === saved.id ? '/intake' : `${saved.path}/intake`,
+          asked: isOnLostGo(saved) ? (
+            <div class="notice notice-late">
+              <p>
+                <b>Its “go” does not stand any more.</b> The box is kept all the same, and the job marked.
+              </p>
+              <Fields
+                form={{ typed, problems }}
+                frame={c.var.frame}
+                prefix="withoutGo."
+                of={WITHOUT_GO_FIELDS}
+                show={['why', 'words']}
+              />
+            </div>
+          ) : undefined,
         }}
       />,
       problems.length > 0,
@@ -67,7 +103,8 @@ export function removalIntake(deps: PageDeps): Hono<Env> {
   app.get('/removals/:id/intake', (c) => {
     const saved = sheetIn(c, deps)
     if (saved === null) return unknownPage(c)
-    if (isEarly(saved, c.var.frame.today)) return c.redirect(`${saved.path}/work#now`, 303)
+    const asksFirst = saved.colonies.length === 0 && isOnLostGo(saved)
+    if (asksFirst || isEarly(saved, c.var.frame.today)) return c.redirect(`${saved.path}/work#now`, 303)
     const { frame } = c.var
     const filled = intakeFrom(saved.last.sheet, adviceOf(c, saved))
     // The day it came to the yard is the day of the removal, as far as anybody has said.
@@ -101,7 +138,7 @@ export function removalIntake(deps: PageDeps): Hono<Env> {
         field: 'removal.removedOn',
         message: `is after the day of this job (${on}): bees of a later day have a sheet of their own`,
       })
-    else if (isOfLaterOpening(saved.last.sheet, one(typed, 'on')) && one(typed, 'thatOpening') === '')
+    else if (isOfLaterOpening(saved, one(typed, 'on')) && one(typed, 'thatOpening') === '')
       draft.problems.push({
         field: 'thatOpening',
         message:
@@ -110,6 +147,7 @@ export function removalIntake(deps: PageDeps): Hono<Env> {
     const result = await submit(deps, c.var.frame.today, by, [{ draft, id, colony: one(typed, 'colony') }])
     if (!result.ok) return show(c, saved, typed, result.problems)
     store.removals.link(saved.id, id, { savedAt: deps.clock().toISOString(), savedBy: by })
+    if (isOnLostGo(saved)) mark(c, deps, saved, typed)
     const made = store.colony(id)
     return made === null ? c.redirect(saved.path, 303) : toColony(c, made.summary, id)
   })

@@ -30,6 +30,7 @@ export const OpenPart = ({ part, form, page: p }: { part: Part; form: FormState;
 
 /** What a save is asked for when it takes something off that can kill, or writes down work that had no “go”. */
 const Asked = ({ form, frame, sheet }: DrawnIn & Pick<RemovalProps, 'sheet'>) => {
+  const then = [sheet.work.on, one(form.typed, 'on')].find((day) => day && day < frame.today)
   const named = [...form.problems.map((x) => x.field), ...Object.keys(form.typed)]
   const gone = GRAVE.filter((what) => named.includes(goneField(what)))
   return (
@@ -51,10 +52,10 @@ const Asked = ({ form, frame, sheet }: DrawnIn & Pick<RemovalProps, 'sheet'>) =>
           of={WITHOUT_GO_FIELDS}
           show={['why', 'words']}
           with={
-            sheet.work.on !== undefined && sheet.work.on < frame.today
+            then !== undefined
               ? {
                   why: {
-                    choices: [...BEGUN, { value: THAT_DAY, label: `On ${sheet.work.on}, written down now` }],
+                    choices: [...BEGUN, { value: THAT_DAY, label: `On ${then}, written down now` }],
                   },
                 }
               : {}
@@ -72,9 +73,9 @@ const labelOf = (part: Part, field: string): string =>
   GRAVE.filter((what) => goneField(what) === field).map((what) => GRAVE_WORDS[what])[0] ||
   (field === 'withoutGo.why' ? WITHOUT_GO_FIELDS.why.label : '')
 
-/** Over the limit when work starts: a second person, or a cooler hour. */
+/** Over the limit when work starts, or while it is open: a second person, or a cooler hour. */
 const Start = ({ start, sheet, path }: RemovalProps) =>
-  start.state !== 'unmet' || sheet.work.openedAt !== undefined ? null : (
+  start.state !== 'unmet' || sheet.work.boxedAt !== undefined ? null : (
     <div class="notice notice-late">
       <p>{start.why}</p>
       <SecondLink item="heat-at-start" path={path} />
@@ -95,6 +96,9 @@ const Boxed = ({ sheet, colonies, path }: RemovalProps) =>
 /** What is so on one day only: no draft of another day brings it back. */
 const OF_DAY = 'done wires hottestC on water outdoorC openedAt boxedAt arrivedAt'
 
+/** What is so for three hours (ticked-when.ts): a draft that was begun before that does not bring it back. */
+const OF_HOUR = 'done wires outdoorC water'
+
 const PartForm = ({ part, form, page: p }: { part: Part; form: FormState; page: RemovalProps }) => (
   <form
     method="post"
@@ -103,6 +107,7 @@ const PartForm = ({ part, form, page: p }: { part: Part; form: FormState; page: 
     enctype={part === 'job' || part === 'site' || part === 'work' ? 'multipart/form-data' : undefined}
     novalidate
     data-of-day={OF_DAY}
+    data-of-hour={OF_HOUR}
   >
     {/* Enter in a field saves, and never says “Go” or that water stands there. */}
     <button class="first-submit" type="submit" tabindex={-1}>

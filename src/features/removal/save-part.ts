@@ -1,6 +1,6 @@
 /** One part of a sheet as it was typed, held to what was there before, and saved. */
 import { type AppContext, type PageDeps, signedIn } from '../../app/index.ts'
-import { type FieldProblem, fieldsIn, one, type Typed } from '../../forms/index.ts'
+import { type FieldProblem, fieldsIn, many, one, type Typed } from '../../forms/index.ts'
 import {
   beginsIn,
   type Check,
@@ -25,7 +25,7 @@ import { ASKED, placeOf, samePlace, stamped } from './place.ts'
 import { momentNow, type Saved, stampOf, staysBy } from './sheet-handlers.ts'
 import { showSheet } from './show.tsx'
 import { isShort, type Part } from './stage.ts'
-import { isTooOld, isUnderWay, ranOut } from './ticked-when.ts'
+import { isTooOld, isUnderWay, ranOut, stoodSince, tickedTooEarly } from './ticked-when.ts'
 import { clashOf, reckoningOf, startOf, stoodOn, wentAhead } from './view.ts'
 import { GRAVE_WORDS } from './words.ts'
 
@@ -40,9 +40,10 @@ function withNow(c: AppContext, deps: PageDeps, typed: Typed): { typed: Typed; o
   const time = [timeIn(c.var.frame.zone, deps.clock())]
   const { today } = c.var.frame
   const opens = now === 'openedAt'
-  // What is opened is opened today, and not on a temperature from a form that lay open over night.
-  const shownOn = one(typed, 'shownOn')
-  const stale = opens && shownOn !== '' && shownOn !== today
+  // What is opened is opened today, and not on a temperature from a form that lay open for hours.
+  const [shownOn, shownAt] = [one(typed, 'shownOn'), one(typed, 'shownAt')]
+  const [at = ''] = time
+  const stale = opens && ((shownOn !== '' && shownOn !== today) || (isTime(shownAt) && isTooOld(shownAt, at)))
   const on = opens || one(typed, 'on') === '' ? { on: [today] } : {}
   const then = next === '' ? {} : { next: [next] }
   const heat = stale ? { outdoorC: [] } : {}
@@ -60,7 +61,7 @@ export function savePart(
   came: Typed,
   ofPhotos: FieldProblem[],
 ): Response | Promise<Response> {
-  const { typed, opens } = withNow(c, deps, part === 'check' ? seenLately(c, deps, came) : came)
+  const { typed, opens } = withNow(c, deps, part === 'check' ? seenLately(c, deps, saved, came) : came)
   const { last } = saved
   const shown = deps.store.removals.version(saved.id, Number(one(typed, 'version')))?.sheet
   if (shown === undefined) return unknownForm(c, deps, saved, part, typed)
@@ -69,8 +70,9 @@ export function savePart(
   if (part === 'check') {
     // Seen near once, it stays near until its supplier has been there, whatever day the form is of.
     if (sheet.check.wires === 'near') sheet.site = { ...sheet.site, nearWires: true }
-    sheet.check = tickedNow(c, deps, sheet, shown, one(typed, 'shownOn'))
+    sheet.check = tickedNow(c, deps, sheet, shown, typed)
   }
+  if (part === 'work') sheet.work = { ...sheet.work, ...arrivedStill(last.sheet, sheet) }
   const whys = whysTyped(typed)
   const problems = [
     ...read.problems,
@@ -91,14 +93,16 @@ export function savePart(
   if (clash !== null) return showSheet(c, deps, saved, { part, typed: { ...typed, ...untapped }, clash })
 
   const barred = opens ? barredFrom(c, deps, sheet) : null
-  // Not opened, but how hot it is stays: a second person signs for exactly that.
-  const { openedAt, ...work } = sheet.work
-  const noted = withNoted(last.sheet, barred === null ? sheet : { ...sheet, work }, whys, momentNow(c, deps))
-  const begun =
+  const held = barred === null ? sheet : { ...sheet, work: notOpened(last.sheet, sheet) }
+  const noted = fallen(c, deps, last.sheet, withNoted(last.sheet, held, whys, momentNow(c, deps)))
+  const kept =
     opens && barred === null ? underGo(c, deps, noted) : withReason(c, deps, last.sheet, noted, typed)
-  const kept = begun === null ? null : fallen(c, deps, last.sheet, begun)
   if (kept === null) {
-    const problem = { field: 'withoutGo.why', message: 'is not said: no “go” stood when this was begun' }
+    const early = sheet.work.on !== undefined && sheet.work.on < c.var.frame.today
+    const message = early
+      ? `is not said: was it on ${sheet.work.on}, or on another day with no “go”?`
+      : 'is not said: no “go” stood when this was done'
+    const problem = { field: 'withoutGo.why', message }
     return showSheet(c, deps, saved, { part, typed, problems: [problem] })
   }
   const result = deps.store.removals.save(saved.id, last.version, kept, stampOf(c, deps))
@@ -132,27 +136,46 @@ const both = (read: ReturnType<typeof sheetTyped>, more: typeof read): typeof re
   problems: [...read.problems, ...more.problems],
 })
 
-/** A form that lay open for hours: what was tapped in it was tapped in the kitchen. It comes back to be tapped again. */
-function seenLately(c: AppContext, deps: PageDeps, typed: Typed): Typed {
-  const at = one(typed, 'shownAt')
-  if (!isTime(at) || !isTooOld(at, timeIn(c.var.frame.zone, deps.clock()))) return typed
-  return { ...typed, done: [], wires: [], shownAt: [] }
+/** The ticks of a form, and since when those stand that it showed as tapped; undefined where it showed none. */
+function since(c: AppContext, deps: PageDeps, shown: Sheet, typed: Typed): string | undefined {
+  const at = one(typed, 'shownAt') || timeIn(c.var.frame.zone, deps.clock())
+  return stoodSince(shown, many(typed, 'done'), c.var.frame.today, at)
+}
+
+/** What was tapped hours ago, in a form that lay open or before it was shown, was tapped in the kitchen: it is tapped again. */
+function seenLately(c: AppContext, deps: PageDeps, { id, last }: Saved, typed: Typed): Typed {
+  const { today, zone } = c.var.frame
+  const [at, now] = [one(typed, 'shownAt'), timeIn(zone, deps.clock())]
+  const shown = deps.store.removals.version(id, Number(one(typed, 'version')))?.sheet
+  const tickedAt = shown === undefined ? undefined : since(c, deps, shown, typed)
+  const check = { ...last.sheet.check, doneOn: today, ...(tickedAt === undefined ? {} : { tickedAt }) }
+  const ranOver =
+    tickedAt !== undefined && !isUnderWay(last.sheet, today) && tickedTooEarly({ ...last.sheet, check }, now)
+  return ranOver || (isTime(at) && isTooOld(at, now)) ? { ...typed, done: [], wires: [], shownAt: [] } : typed
+}
+
+/** “Arrived” of a day is put right, and not taken off: what was tapped before it does not come to life again. */
+function arrivedStill({ work: was }: Sheet, { work: is }: Sheet): Pick<Sheet['work'], 'arrivedAt'> {
+  const { arrivedAt, on = is.on } = was
+  return arrivedAt === undefined || is.arrivedAt !== undefined || (is.on ?? on) !== on ? {} : { arrivedAt }
+}
+
+/** Not opened now: an earlier opening stays as it was. How hot it is stays, for a second person signs for exactly that. */
+function notOpened({ work: was }: Sheet, { work }: Sheet): Sheet['work'] {
+  const { openedAt: _, ...is } = work
+  return was.openedAt === undefined
+    ? is
+    : { ...is, openedAt: was.openedAt, ...(was.on === undefined ? {} : { on: was.on }) }
 }
 
 /** What was ticked, and the day and place it is of: a form that lay open over night, or for another house, says nothing. */
-function tickedNow(
-  c: AppContext,
-  deps: PageDeps,
-  { check, ...s }: Sheet,
-  shown: Sheet,
-  shownOn: string,
-): Check {
+function tickedNow(c: AppContext, deps: PageDeps, { check, ...s }: Sheet, shown: Sheet, typed: Typed): Check {
   const { today } = c.var.frame
   const { wires, ...rest } = check
   const here = placeOf({ ...s, check })
   // Where a swarm hangs is said in the form in which all the rest of it is tapped.
   const then = isShort(shown) ? { where: here.where, ...placeOf(shown) } : placeOf(shown)
-  const stale = shownOn !== today || !samePlace(then, here)
+  const stale = one(typed, 'shownOn') !== today || !samePlace(then, here)
   const on = check.on ?? s.job.plannedOn ?? today
   // What is not asked is not ticked in advance.
   const done = check.done?.filter(
@@ -165,7 +188,7 @@ function tickedNow(
     ...(done === undefined ? {} : { done: stale ? [] : done }),
     doneOn: today,
     doneAt: here,
-    tickedAt: timeIn(c.var.frame.zone, deps.clock()),
+    tickedAt: since(c, deps, shown, typed) ?? timeIn(c.var.frame.zone, deps.clock()),
   }
 }
 
@@ -186,9 +209,12 @@ const underGo = (c: AppContext, deps: PageDeps, s: Sheet): Sheet => ({
 /** The sheet with a reason where work was begun, or gone on with, that had no “go”; null where nobody has said one. */
 function withReason(c: AppContext, deps: PageDeps, before: Sheet, after: Sheet, typed: Typed): Sheet | null {
   const { today } = c.var.frame
+  const thatDay = one(typed, 'now') === '' && one(typed, 'withoutGo.why') === THAT_DAY
   if (beginsIn(before, after)) {
     const on = [after.work.on ?? today].filter((day) => day <= today)[0] ?? today
-    if (wentAhead(c, deps, before, after, on)) return underGo(c, deps, after)
+    // A day that is gone may stand in the form by itself: that it was that day is said by a tap.
+    const said = on === today || thatDay
+    if (said && wentAhead(c, deps, before, after, on)) return underGo(c, deps, after)
   } else {
     if (!goesOnIn(before, after, today)) return after
     // Gone on with when nothing stands any more: what came to light since, or another day, is answered for once.
@@ -196,7 +222,6 @@ function withReason(c: AppContext, deps: PageDeps, before: Sheet, after: Sheet, 
     if (goes) return isUnderWay(before, today) ? after : underGo(c, deps, after)
     // Of another day it is asked on which day it was, and not taken from what stood in the form.
     const then = lastDayOf(before)
-    const thatDay = one(typed, 'now') === '' && one(typed, 'withoutGo.why') === THAT_DAY
     if (thatDay && then !== undefined && stoodOn(c, deps, after, then)) return after
   }
   const { raw } = fieldsIn(WITHOUT_GO_FIELDS, typed, c.var.frame.units, 'withoutGo.')

@@ -2,7 +2,7 @@
 
 import { type AppContext, type PageDeps, page } from '../../app/index.ts'
 import { type FieldProblem, type Typed, typedFields } from '../../forms/index.ts'
-import { type Sheet, sheetName } from '../../records/index.ts'
+import { hasBegun, type Sheet, sheetName } from '../../records/index.ts'
 import type { SheetVersion } from '../../store/index.ts'
 import { timeIn } from '../../time-of-day.ts'
 import { instantWords } from '../../words/index.ts'
@@ -142,11 +142,10 @@ function filled(c: AppContext, deps: PageDeps, part: Part | null, s: Sheet): Typ
     // How hot it is now is asked now; only what a second person is to sign for stands until they have.
     const { state } = startOf(c, deps, s).start
     if (state !== 'unmet' && state !== 'signed') typed.outdoorC = []
-    if (s.work.on !== undefined && s.work.on !== frame.today) typed.on = [frame.today]
   }
   if (part === 'work') {
-    if (s.work.on === undefined)
-      typed.on = [s.job.plannedOn ?? frame.today].filter((day) => day <= frame.today)
+    // Planned for a day is not begun on it.
+    if (s.work.on === undefined || !hasBegun(s)) typed.on = [frame.today]
     if (s.work.method === undefined)
       typed.method = [s.check.vacuum === 'bee-vacuum' ? 'vacuum' : s.check.vacuum === 'none' ? 'brushed' : '']
   }

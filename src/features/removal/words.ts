@@ -217,7 +217,7 @@ const GONE: Choice[] = choices(WHY_GONE, {
 export const goneChoices = (what: Grave): Choice[] => GONE.filter((c) => whyFits(what, c.value))
 
 export const BEGUN: Choice[] = choices(
-  WITHOUT_GO.filter((why) => why !== 'sent-later'),
+  WITHOUT_GO.filter((why) => why !== 'sent-later' && why !== 'unsaid'),
   WITHOUT_GO_WORDS,
 )
 
@@ -332,9 +332,9 @@ function counted(r: Reckoning): string[] {
 }
 
 /** What stands where “Go” stood. `late`: its hour has gone. */
-export const noGo = ({ work }: Sheet, late: string | null): string =>
+export const noGo = ({ work, decision }: Sheet, late: string | null): string =>
   late ??
-  (work.openedAt === undefined
+  (work.openedAt === undefined || decision?.fell !== undefined
     ? 'No go any more: it no longer stands'
     : 'Open since another day, and no go of today: look again before you go on')
 

@@ -17,6 +17,7 @@ export const WorkFields = (p: PartFieldsProps) => {
   return (
     <>
       <input type="hidden" name="shownOn" value={p.frame.today} />
+      <input type="hidden" name="shownAt" value={one(p.form.typed, 'shownAt')} />
       <Folded legend="Opening" form={p.form} fields={['arrivedAt', 'openedAt']} open={!opened}>
         <Fields {...p} of={FIELDS} show={['outdoorC']} />
         {opened ? null : (

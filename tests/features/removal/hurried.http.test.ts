@@ -159,14 +159,17 @@ test('times by hand on the day of a “Go” that stands need no reason; over ga
     { savedAt: `${DAY}T08:00:00.000Z`, savedBy: 'Ines' },
   )
   yard.setDay('2026-06-13')
-  const late = await yard.post(`/removals/${other}/work`, {
-    version: '1',
-    on: DAY,
-    openedAt: '11:00',
-    water: 'yes',
-    outdoorC: '75',
-  })
-  expect(late.status, 'written up the day after').toBe(303)
+  const late = (more: object) =>
+    yard.post(`/removals/${other}/work`, {
+      version: '1',
+      on: DAY,
+      openedAt: '11:00',
+      water: 'yes',
+      outdoorC: '75',
+      ...more,
+    })
+  expect((await late({})).status, 'the day that stood in the form answers for nothing').toBe(422)
+  expect((await late({ 'withoutGo.why': 'that-day' })).status, 'written up the day after').toBe(303)
   expect(yard.store.removals.get(other)?.last.sheet.work.withoutGo).toBeUndefined()
 })
 
