@@ -3,13 +3,15 @@ import { validate } from 'uuid'
 import { z } from 'zod'
 import { type Env, type PageDeps, sendsJson, signedIn, viewerOf } from '../../app/index.ts'
 import { problemsOf } from '../../journal/index.ts'
-import { EMPTY_SHEET, mergeSheets, type Sheet, sheet } from '../../records/index.ts'
+import { EMPTY_SHEET, type Grave, mergeSheets, type Sheet, sheet } from '../../records/index.ts'
 import { partLabel } from './form.ts'
 import { goneFrom, withNoted } from './grave.ts'
+import { notHere } from './other-sheets.ts'
 import { asSeenHere } from './seen-here.ts'
 import { momentNow } from './sheet-handlers.ts'
 import { PARTS, type Part } from './stage.ts'
 import { fallenNow, goneUnsaid, honest, sentProblems, withKept } from './sync-judge.ts'
+import { writtenAnew } from './written.ts'
 
 const sent = z.strictObject({
   id: z.string().refine(validate, 'must be an id'),
@@ -57,7 +59,11 @@ export function removalSync(deps: PageDeps): Hono<Env> {
         `${last.savedBy} saved something else meanwhile: ${[...new Set(clashes.map(wordsOf))].join(', ')}`,
       )
     const before = last?.sheet ?? EMPTY_SHEET
-    const merged = withKept(before, clashes.length === 0 ? both : undecided(both, momentNow(c, deps)))
+    const ticked = withKept(before, clashes.length === 0 ? both : undecided(both, momentNow(c, deps)))
+    const merged =
+      ticked.check.tickedAt === before.check.tickedAt
+        ? ticked
+        : untickedFor(ticked, writtenAnew(known, before))
     const gone = goneUnsaid(before, merged, known, c.var.frame.today)
     if (gone.length > 0)
       return refuse(`takes off what no trade has cleared, or without saying why: ${gone.join(', ')}`)
@@ -127,6 +133,12 @@ async function absentOf(deps: PageDeps, { check }: Sheet): Promise<Set<string>> 
   const there = await Promise.all(named.map((id) => deps.photos.find(id)))
   return new Set(named.filter((_, i) => there[i] === null))
 }
+
+/** What was ticked on a phone that had not read what is said here since of exactly that. */
+const untickedFor = (s: Sheet, unread: readonly Grave[]): Sheet =>
+  s.check.done === undefined
+    ? s
+    : { ...s, check: { ...s.check, done: s.check.done.filter((d) => !unread.some((g) => notHere(g) === d)) } }
 
 /** What stands there, to be compared. 'site.temper', 'decision' */
 function at(s: Sheet | undefined, path: string): string | undefined {
