@@ -30,7 +30,12 @@ interface Known {
 function knownOf({ id, theirs, mine }: KeptSheet): Known | null {
   if (mine !== null) {
     const { base, keptAt, owner } = mine
-    const sheet = theirs !== null && theirs.version > base ? overTheirs(mine.sheet, theirs) : mine.sheet
+    const newer = theirs !== null && theirs.version > base ? theirs : null
+    // Not accepted: whatever it was refused for has to be read first.
+    const sheet =
+      newer === null && mine.refused === null
+        ? mine.sheet
+        : overTheirs(mine.sheet, newer ?? { sheet: mine.sheet, savedBy: owner.name })
     // A version of its own, so that a form opened before it was saved is known to be older.
     const last = { id, version: base + mine.saves, savedAt: keptAt, savedBy: owner.name, sheet }
     return { base, last, colonies: theirs?.colonies ?? [] }
@@ -39,10 +44,10 @@ function knownOf({ id, theirs, mine }: KeptSheet): Known | null {
 }
 
 /**
- * What was written here, when the server has told of something newer meanwhile: what anybody found is on it, and no “go” stands that was
+ * What was written here, when the server has told of something newer meanwhile, or has not taken it: what anybody found is on it, and no “go” stands that was
  * decided without having read that. The two are put together by the server; until then this is what is shown.
  */
-function overTheirs(mine: Sheet, theirs: SheetVersion): Sheet {
+function overTheirs(mine: Sheet, theirs: Pick<SheetVersion, 'sheet' | 'savedBy'>): Sheet {
   const { site: s, decision, work } = mine
   const other = theirs.sheet.site
   const stands = decision?.is === 'go' && decision.fell === undefined && work.openedAt === undefined

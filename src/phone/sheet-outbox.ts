@@ -4,7 +4,7 @@
  */
 import type { RoundSheet } from '../features/offline/index.ts'
 import type { Problem } from '../journal/index.ts'
-import type { Sheet } from '../records/index.ts'
+import { mergeSheets, type Sheet } from '../records/index.ts'
 import { canonical } from '../store/index.ts'
 import { type Database, type KeptSheet, STRICT, type WaitingSheet, type Writing } from './database.ts'
 import type { SavedHere } from './jobs.ts'
@@ -95,7 +95,10 @@ export async function acknowledgeSheet(
       colonies: kept.theirs?.colonies ?? [],
     }
     const written = canonical(mine.sheet) !== canonical(sent)
-    await store.put({ id, theirs, mine: written ? { ...mine, base: version, saves: 1, over: false } : null })
+    // What the server put to it stays under what was written meanwhile; where both changed one field, the server says so.
+    const both = mergeSheets(sent, mine.sheet, sheet)
+    const from = both.clashes.length > 0 ? {} : { base: version, saves: 1, sheet: both.sheet }
+    await store.put({ id, theirs, mine: written ? { ...mine, ...from, over: false } : null })
   }
   await dropLoose(tx, now)
   await tx.done

@@ -34,6 +34,47 @@ const OF_A_DAY = [
   { part: 'work', day: 'on', goes: ['outdoorC', 'water'] },
 ] as const
 
+type Choose = (m: unknown, t: unknown) => unknown
+const worse =
+  (...order: unknown[]): Choose =>
+  (m, t) =>
+    order.find((x) => x === m || x === t) ?? m
+const by =
+  (of: (...n: number[]) => number): Choose =>
+  (m, t) =>
+    typeof m === 'number' && typeof t === 'number' ? of(m, t) : (m ?? t)
+/** Words of both, each as far as there is room for: `most` letters. */
+const both =
+  (most: number): Choose =>
+  (m, t) =>
+    [t, m]
+      .filter((x) => typeof x === 'string')
+      .map((x) => x.slice(0, most / 2 - 1))
+      .join('. ') || undefined
+
+/** Where both said something else of what a “go” rests on, the careful answer stays, whoever says that theirs is to stand. */
+const CAREFUL: Record<string, Choose> = {
+  'job.bees': worse('wasps', 'unsure'),
+  'job.told': both(1000),
+  'job.wayIn': both(500),
+  'site.temper': worse('unknown', 5, 4),
+  'site.africanized': worse('yes', 'unknown'),
+  'site.old': worse('yes', 'unknown'),
+  'site.access': worse('roof', 'lift', 'ladder', 'step-ladder'),
+  'site.heightM': by(Math.max),
+  'site.sheathingMm': by(Math.min),
+  'site.behindHow': worse('owner'),
+  'site.oldHow': worse('untouched'),
+  'site.behindNote': both(500),
+  'site.foundNote': both(500),
+  'site.bystandersNote': both(300),
+  'check.cutMm': by(Math.max),
+  'check.hottestC': by(Math.max),
+  'check.vacuum': worse('shop-vacuum'),
+  'check.wires': worse('near', 'unknown'),
+  'work.outdoorC': by(Math.max),
+}
+
 /** Both sides of a part; what one of them says of an earlier day or hour than the other, as if it had said nothing. */
 function ofOneDay(part: string, b: Tree, mine: Tree, theirs: Tree): [Tree, Tree] {
   let [m, t] = [mine, theirs]
@@ -49,7 +90,7 @@ function ofOneDay(part: string, b: Tree, mine: Tree, theirs: Tree): [Tree, Tree]
   return [m, t]
 }
 
-/** What both mean. `mine` stands where it clashes: whether it may is for the caller to say. */
+/** What both mean. `mine` or the careful answer stands where it clashes: whether it may is for the caller to say. */
 export function mergeSheets(base: Sheet, mine: Sheet, theirs: Sheet): Merged {
   const clashes: string[] = []
   const field = (path: string, b: unknown, m: unknown, t: unknown): unknown => {
@@ -60,7 +101,7 @@ export function mergeSheets(base: Sheet, mine: Sheet, theirs: Sheet): Merged {
     // Where both looked somewhere else, nobody has looked here.
     if (path === 'site.lookedAt') return agreed(b, m, t)
     clashes.push(path)
-    return m
+    return CAREFUL[path]?.(m, t) ?? m
   }
   const merged: Tree = {}
   for (const part of PARTS) {

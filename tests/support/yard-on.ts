@@ -132,3 +132,16 @@ export const wordsOf = (html: string): string =>
     .replaceAll(/<(script|style|svg)[\s\S]*?<\/\1>/g, ' ')
     .replaceAll(/<[^>]+>/g, ' ')
     .replaceAll(/\s+/g, ' ')
+
+/** The big form of a page as it stands. */
+export function formIn(text: string): Record<string, string[]> {
+  const from = text.slice(text.indexOf('id="entry-form"'))
+  const typed: Record<string, string[]> = {}
+  for (const [tag] of from.slice(0, from.indexOf('</form>')).matchAll(/<input [^>]*>/g)) {
+    const at = (name: string): string | undefined => new RegExp(`\\b${name}="([^"]*)"`).exec(tag)?.[1]
+    const [name, type] = [at('name'), at('type')]
+    if (name === undefined || ((type === 'radio' || type === 'checkbox') && !/ checked/.test(tag))) continue
+    typed[name] = [...(typed[name] ?? []), at('value') ?? '']
+  }
+  return typed
+}

@@ -13,6 +13,7 @@ import type { PartFieldsProps } from './part-fields.tsx'
 import { AS_TOLD, notAsked } from './people.ts'
 import { isShort } from './stage.ts'
 import { GRAVE_WORDS, TICKS } from './words.ts'
+import { andSaid } from './written.ts'
 
 export const CheckFields = (p: PartFieldsProps) => {
   const cut = cuts(p.sheet)
@@ -39,37 +40,40 @@ export const CheckFields = (p: PartFieldsProps) => {
 const HOURS = Array.from({ length: FORECAST_ROWS }, (_, i) => `hours.${i}.c`)
 
 /** Only what this job asks for, each with what it takes to be so. */
-const Checklist = ({ form, sheet, others }: PartFieldsProps) => (
-  <fieldset class="field choices checklist" id={idOf('done')}>
-    <legend>Tap what you see is so, now</legend>
-    {TICKED.filter((id) => notAsked(id, sheet) === undefined).map((id) => (
-      <label class="tap">
-        <input type="checkbox" name="done" value={id} checked={many(form.typed, 'done').includes(id)} />
-        <span>
-          <b>{TICKS[id]}</b>
-          <small>{AS_TOLD[id]}</small>
-        </span>
-      </label>
-    ))}
-    {[...new Set([...writtenOn(sheet), ...askedOf(others)])].map((what) => (
-      <label class="tap">
-        <input
-          type="checkbox"
-          name="done"
-          value={notHere(what)}
-          checked={many(form.typed, 'done').includes(notHere(what))}
-        />
-        <span>
-          <b>Not here: {GRAVE_WORDS[what].toLowerCase()}</b>
-          <small>
-            {saidBy(sheet, others, what)}. Looked and asked again, today. If it is here, tap it where it is
-            asked.
-          </small>
-        </span>
-      </label>
-    ))}
-  </fieldset>
-)
+const Checklist = ({ form, sheet: saved, others }: PartFieldsProps) => {
+  const sheet = andSaid(saved, one(form.typed, 'reason'))
+  return (
+    <fieldset class="field choices checklist" id={idOf('done')}>
+      <legend>Tap what you see is so, now</legend>
+      {TICKED.filter((id) => notAsked(id, sheet) === undefined).map((id) => (
+        <label class="tap">
+          <input type="checkbox" name="done" value={id} checked={many(form.typed, 'done').includes(id)} />
+          <span>
+            <b>{TICKS[id]}</b>
+            <small>{AS_TOLD[id]}</small>
+          </span>
+        </label>
+      ))}
+      {[...new Set([...writtenOn(sheet), ...askedOf(others)])].map((what) => (
+        <label class="tap">
+          <input
+            type="checkbox"
+            name="done"
+            value={notHere(what)}
+            checked={many(form.typed, 'done').includes(notHere(what))}
+          />
+          <span>
+            <b>Not here: {GRAVE_WORDS[what].toLowerCase()}</b>
+            <small>
+              {saidBy(sheet, others, what)}. Looked and asked again, today. If it is here, tap it where it is
+              asked.
+            </small>
+          </span>
+        </label>
+      ))}
+    </fieldset>
+  )
+}
 
 /** 'In the words of this sheet, and on that of Edgar Quill, same house' */
 function saidBy(sheet: Sheet, others: readonly OtherSheet[], what: Grave): string {

@@ -11,6 +11,7 @@ import { placeOf } from './place.ts'
 import { isElsewhere, keep, type Saved } from './sheet-handlers.ts'
 import { reckoningOf } from './view.ts'
 import { decidedWords } from './words.ts'
+import { andSaid } from './written.ts'
 
 /** What somebody else decided since the form was made: it is read before anything is decided over it. */
 function decidedMeanwhile(deps: PageDeps, saved: Saved, shown: number, by: string): Decision | undefined {
@@ -25,8 +26,9 @@ function decidedMeanwhile(deps: PageDeps, saved: Saved, shown: number, by: strin
 export function decide(c: AppContext, deps: PageDeps, saved: Saved, typed: Typed): FieldProblem[] {
   const { sheet } = saved.last
   const { frame } = c.var
-  const reckoning = reckoningOf(c, deps, sheet)
   const { raw } = fieldsIn(DECISION_FIELDS, typed, frame.units)
+  // A reason is words like any others: “smells of gas, it always does”.
+  const reckoning = reckoningOf(c, deps, andSaid(sheet, one(typed, 'reason')))
   const at = timeIn(frame.zone, deps.clock())
   const by = signedIn(c)
   const over = refusedBefore(sheet.decision, by)

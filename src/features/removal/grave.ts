@@ -10,7 +10,9 @@ import {
   type WHY_GONE,
 } from '../../records/index.ts'
 import { cuts, isCleared, ONLY_THE_TRADE } from './hazards.ts'
+import { notHere } from './other-sheets.ts'
 import { climbs, saidFierce } from './people.ts'
+import { writtenAnew } from './written.ts'
 
 const isHazard = (what: Grave): what is TradeHazard => (TRADE_HAZARDS as readonly string[]).includes(what)
 
@@ -28,6 +30,8 @@ function graveOn(s: Sheet): Grave[] {
   return GRAVE.filter((g) => found.includes(g))
 }
 
+const isOn = (s: Sheet, what: Grave): boolean => graveOn(s).includes(what)
+
 /** What a change takes off. */
 export const goneFrom = (before: Sheet, after: Sheet): Grave[] => {
   const still = graveOn(after)
@@ -41,7 +45,7 @@ export const goneFrom = (before: Sheet, after: Sheet): Grave[] => {
 export const stays = (before: Sheet, after: Sheet, today: string): TradeHazard[] =>
   goneFrom(before, after).filter((g): g is TradeHazard => isHazard(g) && !isCleared(before, g, today))
 
-/** What was ticked or signed for when it was there is asked anew when it comes back. */
+/** What was ticked or signed for before it was known to be there, or when it was there, is asked anew when it comes. */
 const TICK_OF: Partial<Record<Grave, string>> = {
   allergic: 'allergy',
   children: 'children',
@@ -80,9 +84,18 @@ export function withNoted(before: Sheet, after: Sheet, whys: Whys, stamp: Stamp)
       return { what, is: 'gone', ...(why === undefined ? {} : { why }), ...stamp }
     }),
   ]
-  const again = came.filter((what) => before.site.noted?.some((n) => n.what === what && n.is === 'gone'))
+  // Read in words that nobody had read who ticked or cleared it: a second pipe, his wife too.
+  const words = writtenAnew(before, after)
+  const again = words.filter((what) => isOn(before, what) && isOn(after, what))
+  lines.push(...again.map((what): Noted => ({ what, is: 'found', ...stamp })))
   const anew = [
+    ...came.flatMap((what) => {
+      const tick = TICK_OF[what] ?? ''
+      const left = before.site.noted?.some((n) => n.what === what && n.is === 'gone')
+      return left === true || before.check.done?.includes(tick) === true ? [tick] : []
+    }),
     ...again.flatMap((what) => TICK_OF[what] ?? []),
+    ...words.map(notHere),
     // Who holds a ladder at 4 m holds none at a roof.
     ...(isHigher(before, after) ? ['ladder-person'] : []),
   ]

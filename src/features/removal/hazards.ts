@@ -91,10 +91,11 @@ export const CLEARED_BY: Record<TradeHazard, readonly Trade[]> = {
 const isHere = (c: Clearance, s: Sheet): boolean =>
   c.address !== undefined && c.where !== undefined && samePlace(c, placeOf(s))
 
-/** Whether it was given since the hazard was last taken off: what comes back is cleared anew. */
+/** Whether it was given since the hazard was last taken off, or more was written of it: what comes back is cleared anew. */
 const isSince = (c: Clearance, s: Sheet): boolean => {
-  const gone = s.site.noted?.findLast((n) => n.what === c.hazard && n.is === 'gone')?.writtenAt
-  return gone === undefined || (c.writtenAt ?? '') > gone
+  const lines = s.site.noted?.filter((n) => n.what === c.hazard) ?? []
+  const anew = lines.findLast((n, i) => n.is === 'gone' || lines[i - 1]?.is === 'found')?.writtenAt
+  return anew === undefined || (c.writtenAt ?? '') > anew
 }
 
 /** A name and a number are typed in a minute: what only the trade clears has its paper, tag or test photographed. */
@@ -133,7 +134,7 @@ function reopened(s: Sheet, hazard: TradeHazard): string {
     return ` It was cleared for another place (${[last.address, last.where].filter(Boolean).join(': ') || 'none was said'}): ask the trade about this one.`
   return isSince(last, s)
     ? ' It was cleared before something else was found: ask the trade again, knowing of that.'
-    : ' It was cleared, taken off the sheet, and is there again: ask the trade anew.'
+    : ' More was found or written of it since it was cleared: ask the trade anew.'
 }
 
 /** What still has to be cleared before anything is opened, in words. */
@@ -258,7 +259,7 @@ export function oldBuilding(s: Sheet, today: string): Facts {
       ? { state: 'met', why: 'Looked for and written down.' }
       : {
           state: 'unsaid',
-          why: 'None found: how is it known? Built after 1980, tested, or old and not cut into.',
+          why: 'None found: how is it known? Built after 1980, or tested. “Not cut into” is no answer where a blade is set.',
           moved: true,
         }
   if (s.site.hazards !== undefined) return { state: 'unsaid', why: ELSEWHERE, moved: true }
@@ -273,8 +274,13 @@ export function oldBuilding(s: Sheet, today: string): Facts {
 /** It was found, or somebody has said how it is known that there is none. */
 const isKnown = (s: Sheet, today: string): boolean =>
   s.site.hazards?.some((h) => h === 'asbestos' || h === 'lead-paint') === true ||
-  s.site.oldHow !== undefined ||
+  s.site.oldHow === 'tested' ||
+  (s.site.oldHow === 'untouched' && !isCutInto(s)) ||
   isNew(s, today)
+
+/** Somebody has set a blade or measured what it goes through: a wall of board that is cut is not left as it is. */
+const isCutInto = ({ site, check }: Sheet): boolean =>
+  check.cutMm !== undefined || site.sheathingMm !== undefined
 
 /** Built after 1980, as somebody has said of this very place. */
 export const isNew = (s: Sheet, today: string): boolean => s.site.old === 'no' && lookedHere(s, 'old', today)

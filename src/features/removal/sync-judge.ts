@@ -134,15 +134,11 @@ export function goneUnsaid(last: Sheet, merged: Sheet, known: Sheet, today: stri
     .map((what) => GRAVE_WORDS[what])
 }
 
-/**
- * What the server has seen stays: lines of what came and went, why something was begun, that somebody refused; and that nobody knows
- * how fierce they are, where the phone that says no had not read that (`base`: what it was made from).
- */
-export function withKept(last: Sheet, merged: Sheet, base: Sheet): Sheet {
+/** What the server has seen stays: lines of what came and went, why something was begun, that somebody refused. */
+export function withKept(last: Sheet, merged: Sheet): Sheet {
   const noted = [...(last.site.noted ?? []), ...fresh(last.site.noted, merged.site.noted)].slice(-80)
   const why = last.work.withoutGo ?? merged.work.withoutGo
   const near = last.site.nearWires === true || merged.site.nearWires === true || merged.check.wires === 'near'
-  const unread = last.site.africanized === 'unknown' && base.site.africanized !== 'unknown'
   const d = merged.decision ?? last.decision
   const over =
     d === undefined || key(d) === key(last.decision) ? undefined : refusedBefore(last.decision, d.by)
@@ -151,7 +147,6 @@ export function withKept(last: Sheet, merged: Sheet, base: Sheet): Sheet {
     ...(d === undefined ? {} : { decision: over === undefined ? d : { ...d, over } }),
     site: {
       ...merged.site,
-      ...(unread && merged.site.africanized === 'no' ? { africanized: 'unknown' as const } : {}),
       ...(near ? { nearWires: true as const } : {}),
       ...(noted.length === 0 ? {} : { noted }),
     },

@@ -3,13 +3,15 @@ import { validate } from 'uuid'
 import { z } from 'zod'
 import { type Env, type PageDeps, sendsJson, signedIn, viewerOf } from '../../app/index.ts'
 import { problemsOf } from '../../journal/index.ts'
-import { EMPTY_SHEET, mergeSheets, type Sheet, sheet } from '../../records/index.ts'
+import { EMPTY_SHEET, type Grave, mergeSheets, type Sheet, sheet } from '../../records/index.ts'
 import { partLabel } from './form.ts'
 import { goneFrom, withNoted } from './grave.ts'
+import { notHere } from './other-sheets.ts'
 import { asSeenHere } from './seen-here.ts'
 import { momentNow } from './sheet-handlers.ts'
 import { PARTS, type Part } from './stage.ts'
 import { fallenNow, goneUnsaid, honest, sentProblems, withKept } from './sync-judge.ts'
+import { writtenAnew } from './written.ts'
 
 const sent = z.strictObject({
   id: z.string().refine(validate, 'must be an id'),
@@ -47,18 +49,21 @@ export function removalSync(deps: PageDeps): Hono<Env> {
       last === undefined || last.version === base
         ? { sheet: parsed.data.sheet, clashes: [] }
         : mergeSheets(known, parsed.data.sheet, last.sheet)
-    const decided = clashes.includes('decision') ? last?.sheet.decision : undefined
-    const own =
-      last === undefined ||
-      (last.savedBy === signedIn(c) &&
-        (decided === undefined ||
-          (decided.by === signedIn(c) && isLater(parsed.data.sheet.decision, decided))))
-    if (clashes.length > 0 && !own && !over)
+    const own = clashes.every(
+      (path) =>
+        saidBy(id, path, base) === signedIn(c) &&
+        (path !== 'decision' || isLater(parsed.data.sheet.decision, last?.sheet.decision)),
+    )
+    if (last !== undefined && !own && !over)
       return refuse(
         `${last.savedBy} saved something else meanwhile: ${[...new Set(clashes.map(wordsOf))].join(', ')}`,
       )
     const before = last?.sheet ?? EMPTY_SHEET
-    const merged = withKept(before, clashes.length === 0 ? both : undecided(both, momentNow(c, deps)), known)
+    const ticked = withKept(before, clashes.length === 0 ? both : undecided(both, momentNow(c, deps)))
+    const merged =
+      ticked.check.tickedAt === before.check.tickedAt
+        ? ticked
+        : untickedFor(ticked, writtenAnew(known, before))
     const gone = goneUnsaid(before, merged, known, c.var.frame.today)
     if (gone.length > 0)
       return refuse(`takes off what no trade has cleared, or without saying why: ${gone.join(', ')}`)
@@ -86,6 +91,15 @@ export function removalSync(deps: PageDeps): Hono<Env> {
         : refuse('was saved by somebody else just now')
     const now = removals.get(id)
     return c.json({ kept: id, version: result.version, sheet: now?.last.sheet ?? merged })
+
+    /** Who first said, since that version, what stands there now: of a sheet that was merged not always who saved it last. */
+    function saidBy(id: string, path: string, since: number): string | undefined {
+      const values = (found?.versions ?? [])
+        .filter((v) => v.version > since)
+        .map((v) => ({ by: v.savedBy, value: at(removals.version(id, v.version)?.sheet, path) }))
+      const other = values.findIndex((v) => v.value !== values[0]?.value)
+      return values.at(other === -1 ? -1 : other - 1)?.by
+    }
 
     /** What came onto the sheet in words other than ours is noted all the same. */
     function noticed(was: Sheet, now: Sheet): Sheet {
@@ -118,6 +132,20 @@ async function absentOf(deps: PageDeps, { check }: Sheet): Promise<Set<string>> 
   const named = (check.clearances ?? []).flatMap((x) => x.photo ?? [])
   const there = await Promise.all(named.map((id) => deps.photos.find(id)))
   return new Set(named.filter((_, i) => there[i] === null))
+}
+
+/** What was ticked on a phone that had not read what is said here since of exactly that. */
+const untickedFor = (s: Sheet, unread: readonly Grave[]): Sheet =>
+  s.check.done === undefined
+    ? s
+    : { ...s, check: { ...s.check, done: s.check.done.filter((d) => !unread.some((g) => notHere(g) === d)) } }
+
+/** What stands there, to be compared. 'site.temper', 'decision' */
+function at(s: Sheet | undefined, path: string): string | undefined {
+  const keys = path.split('.')
+  return JSON.stringify(
+    keys.reduce<unknown>((x, key) => (x as Record<string, unknown> | undefined)?.[key], s),
+  )
 }
 
 const OF_THE_TICKS = ['check.done', 'check.doneOn', 'check.doneAt', 'check.tickedAt']

@@ -13,10 +13,14 @@ interface Written {
 }
 
 const WRITTEN: readonly Written[] = [
-  { says: 'gas', word: /\b(gas|lpg|propane|propano|butano?|garrafa|boiler|mercaptan)\b/i, tapped: ['gas'] },
+  {
+    says: 'gas',
+    word: /\b(gas|lpg|propane|propano|butano?|garrafa|bombona|boiler|caldera|calentador|furnace|water heater|rotten eggs|mercaptan)\b/i,
+    tapped: ['gas'],
+  },
   {
     says: 'electric wires',
-    word: /\b(wires?|wiring|cables?|electric\w*|eléctric\w*|(?<!water )meter|contador|fuse ?box|power ?(lines?|cords?)|ac line|breakers?|breaker panel|transformer|transformador|sockets?|outlets?|light switch|enchufes?|corriente|conduit|mains|poles?|pylon|lamps?|lamp ?posts?|street ?(lamps?|lights?)|farola|poste|overhead lines?|drop line|high voltage|knob and tube|cabinet|(junction|utility|control) box|luz)\b/i,
+    word: /\b(wires?|wiring|cables?|electric\w*|eléctric\w*|(?<!water )meters?|contador|medidor|acometida|romex|\d{3} ?v(olts?)?|fuse ?box|power ?(lines?|cords?)|ac line|breakers?|breaker panel|transformer|transformador|sockets?|outlets?|light switch|enchufes?|corriente|conduits?|mains|poles?|pylon|lamps?|lamp ?posts?|street ?(lamps?|lights?)|farola|poste|overhead lines?|drop line|high voltage|knob and tube|cabinet|(junction|utility|control) box|luz)\b/i,
     tapped: ['electric', 'electric-in-cut', 'near-wires'],
   },
   {
@@ -24,8 +28,12 @@ const WRITTEN: readonly Written[] = [
     word: /asbest|eternit|uralita|amianto|fibrocement|vermiculit|artex|popcorn ceiling|transite|cement board|corrugated cement/i,
     tapped: ['asbestos'],
   },
-  { says: 'lead paint', word: /\blead[- ]?(paint|based)|\bplomo\b/i, tapped: ['lead-paint'] },
-  { says: 'somebody allergic', word: /al+[eé]rg|epi-?pen|anaph|adrenalin|into shock/i, tapped: ['allergic'] },
+  { says: 'lead paint', word: /\blead[- ]?(paint|based|in)|\bplomo\b/i, tapped: ['lead-paint'] },
+  {
+    says: 'somebody allergic',
+    word: /al+[eé]rg|epi-?pen|ana(ph|fil)|adrenalin|into shock|(sting|stung)\b.*\bhospital|hospital.*\b(sting|stung)/i,
+    tapped: ['allergic'],
+  },
   {
     says: 'children',
     word: /\b(kids?|child(ren)?|toddlers?|baby|school|niñ[oa]s?|escuela)\b/i,
@@ -33,21 +41,20 @@ const WRITTEN: readonly Written[] = [
   },
   {
     says: 'fierce bees',
-    word: /killer|attack|african|\bchas(ed|ing)\b|aggressive|agresiv|atac/i,
+    word: /killer|attack|african|\bchas(ed|ing)\b|aggressive|agresiv|atac|brav[ao]s/i,
     tapped: ['fierce'],
   },
   {
     says: 'weak boards',
-    word: /\brot(ten|ting)?\b|gives? way|caved|soft (roof|floor|boards?)|podrid/i,
+    word: /\brot(ten|ting)?\b|gives? way|caved|sag(s|ging)?\b|soft (roof|floor|boards?)|podrid/i,
     tapped: ['weak-structure'],
   },
   { says: 'a flue', word: /\bflues?\b|stovepipe/i, tapped: ['flue'] },
 ]
 
-/** What is written and tapped nowhere, why somebody refused or had it wait among it. */
-export function writtenIn(s: Sheet): Written[] {
-  const { job, site, decision, ended } = s
-  const text = [
+/** Everything on a sheet that is somebody's own words, why somebody refused, had it wait or goes all the same among it. */
+const textsOf = ({ job, site, agreement, check, work, decision, ended, callBacks }: Sheet): string[] =>
+  [
     job.told,
     job.wayIn,
     site.type,
@@ -56,14 +63,36 @@ export function writtenIn(s: Sheet): Written[] {
     site.behindNote,
     site.foundNote,
     site.bystandersNote,
+    site.sprayedNote,
     site.otherEntrances,
     site.entrance,
-    decision?.is === 'go' ? undefined : decision?.reason,
+    agreement.extra,
+    work.note,
+    work.left,
+    decision?.reason,
     decision?.over?.reason,
     ended?.why,
-  ]
-    .filter((x) => x !== undefined)
-    .join('. ')
+    ...(check.seconds ?? []).map((x) => x.reason),
+    ...(callBacks ?? []).map((b) => b.note),
+  ].filter((x) => x !== undefined)
+
+/** What is said of in words that were not on the sheet before: whoever ticked or cleared it had not read them. */
+export function writtenAnew(before: Sheet, after: Sheet): Grave[] {
+  const had = textsOf(before)
+  const fresh = textsOf(after).filter((text) => !had.includes(text))
+  return WRITTEN.flatMap(({ word, tapped }) => (fresh.some((text) => word.test(text)) ? tapped : []))
+}
+
+/** A sheet with one more thing said on it, as it is typed: the reason for a “go” is read before it is one. */
+export const andSaid = (s: Sheet, more: string | undefined): Sheet =>
+  more === undefined || more === ''
+    ? s
+    : { ...s, job: { ...s.job, told: [s.job.told, more].filter(Boolean).join('. ') } }
+
+/** What is written and tapped nowhere. */
+export function writtenIn(s: Sheet): Written[] {
+  const { site } = s
+  const text = textsOf(s).join('. ')
   const on: readonly string[] = [
     ...(site.behind ?? []),
     ...(site.hazards ?? []),

@@ -501,7 +501,12 @@ test('“none” on a building says how it is known, or a second person signs', 
     expect(item?.weight).toBe('second')
   }
   expect(holding(but({ site: { ...site, old: 'no' } }))).toEqual([])
-  expect(holding(but({ site: { ...site, oldHow: 'untouched' } }))).toEqual([])
+  // “Not cut into” of a wall for which a blade is set is a slip.
+  expect(holding(but({ site: { ...site, oldHow: 'untouched' } }))).toEqual(['old-building'])
+  const { sheathingMm: _mm, ...uncut } = site
+  const { cutMm: _cut, ...check } = READY.check
+  const open = holding(but({ site: { ...uncut, oldHow: 'untouched' }, check }))
+  expect(open).not.toContain('old-building')
 })
 
 test.each<[string, Partial<Sheet>, string]>([

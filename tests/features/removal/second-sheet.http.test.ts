@@ -3,7 +3,7 @@ import { beforeEach, describe, expect, test } from 'vitest'
 import { seenOn } from '../../../src/features/removal/hazards.ts'
 import { placeOf } from '../../../src/features/removal/place.ts'
 import type { Sheet } from '../../../src/records/removal-sheet.ts'
-import { wordsOf, type Yard, yardOn } from '../../support/yard-on.ts'
+import { formIn, wordsOf, type Yard, yardOn } from '../../support/yard-on.ts'
 import { but, DAY, PAPER, PHOTO, READY } from './ready.ts'
 
 const ID = '019e0000-0000-7000-8000-000000000009'
@@ -21,19 +21,7 @@ const saved = (s: Sheet, savedBy = 'Ines', id = ID): void => {
   expect(yard.store.removals.save(id, last(id)?.version ?? 0, s, stamp).ok).toBe(true)
 }
 
-/** The big form of a page as it stands. */
-async function form(path: string): Promise<Record<string, string[]>> {
-  const { text } = await yard.get(path)
-  const from = text.slice(text.indexOf('id="entry-form"'))
-  const typed: Record<string, string[]> = {}
-  for (const [tag] of from.slice(0, from.indexOf('</form>')).matchAll(/<input [^>]*>/g)) {
-    const at = (name: string): string | undefined => new RegExp(`\\b${name}="([^"]*)"`).exec(tag)?.[1]
-    const [name, type] = [at('name'), at('type')]
-    if (name === undefined || ((type === 'radio' || type === 'checkbox') && !/ checked/.test(tag))) continue
-    typed[name] = [...(typed[name] ?? []), at('value') ?? '']
-  }
-  return typed
-}
+const form = async (path: string) => formIn((await yard.get(path)).text)
 
 const check = (typed: Record<string, string[]>, more: Record<string, string>) =>
   yard.post(`${PATH}/check`, { ...typed, ...more })

@@ -1,0 +1,141 @@
+/** What somebody else said meanwhile stays on a sheet that a phone sends, whoever saved it last. Invented. */
+import { beforeEach, describe, expect, test } from 'vitest'
+import { placeOf } from '../../../src/features/removal/place.ts'
+import { acknowledgeSheet } from '../../../src/phone/sheet-outbox.ts'
+import type { Sheet } from '../../../src/records/removal-sheet.ts'
+import { down, good, type Phone, phoneIn, wordsOf } from '../../support/phone.ts'
+import { type TestYard, testYard } from '../../support/yard-app.ts'
+import { DAY, READY } from './ready.ts'
+
+const ID = '019e0000-0000-7000-8000-000000000029'
+const PATH = `/removals/${ID}`
+let yard: TestYard
+beforeEach(() => {
+  yard = testYard({ day: DAY })
+})
+const removals = () => yard.services.store.removals
+const last = (): Sheet => removals().get(ID)?.last.sheet ?? READY
+const saved = (s: Sheet, savedBy = 'Bram'): void => {
+  const stamp = { savedAt: `${DAY}T08:00:00.000Z`, savedBy }
+  expect(removals().save(ID, removals().get(ID)?.last.version ?? 0, s, stamp).ok).toBe(true)
+}
+const sync = async (sheet: Sheet, base: number, over = false) => {
+  const answer = await yard.ask('beekeeper', '/removals/sync', {
+    method: 'POST',
+    headers: { 'Content-Type': 'application/json' },
+    body: JSON.stringify({ id: ID, base, over, sheet }),
+  })
+  return { status: answer.status, text: await answer.text() }
+}
+const go: Sheet['decision'] = { is: 'go', by: 'Bram', on: DAY, at: '10:00', unmet: [], ...placeOf(READY) }
+const job = (more: Partial<Sheet['job']>, s = READY): Sheet => ({ ...s, job: { ...s.job, ...more } })
+const site = (more: Partial<Sheet['site']>): Sheet => ({ ...READY, site: { ...READY.site, ...more } })
+
+const SAID: [string, Sheet, Sheet, Partial<Sheet>][] = [
+  ['wasps', job({ bees: 'wasps' }), job({ bees: 'nest' }), { job: { bees: 'wasps' } }],
+  ['temper', site({ temper: 'unknown' }), site({ temper: 3 }), { site: { temper: 'unknown' } }],
+  ['depth', site({ sheathingMm: 6 }), site({ sheathingMm: 25 }), { site: { sheathingMm: 6 } }],
+  ['height', site({ heightM: 9 }), site({ heightM: 3 }), { site: { heightM: 9 } }],
+  [
+    'words',
+    job({ told: 'Gas meter under it' }),
+    job({ told: 'Honey drips' }),
+    { job: { told: 'Gas meter under it. Honey drips' } },
+  ],
+]
+
+describe.each(SAID)(
+  '%s, said by a colleague, and otherwise on a phone that had not read it',
+  (_, hers, mine, stays) => {
+    beforeEach(() => {
+      saved(READY)
+      saved(hers, 'Odalys')
+    })
+
+    test('is asked, although somebody saved another line of the sheet since', async () => {
+      saved({ ...last(), job: { ...last().job, wayIn: 'Gate' } })
+      const answer = await sync({ ...mine, decision: go }, 1)
+      expect(answer.status).toBe(422)
+      expect(answer.text).toContain('saved something else meanwhile')
+    })
+
+    test('stays, put over: the careful answer of the two', async () => {
+      expect((await sync({ ...mine, decision: go }, 1, true)).status).toBe(200)
+      expect(last()).toMatchObject(stays)
+      expect(last().decision?.fell).toBeDefined()
+    })
+  },
+)
+
+test('of one person on two devices the later line is taken without a question', async () => {
+  saved(READY)
+  saved(job({ wayIn: 'Gate' }))
+  expect((await sync(job({ wayIn: 'Side door' }), 1)).status).toBe(200)
+})
+
+describe('on a phone', () => {
+  let phone: Phone
+  beforeEach(async () => {
+    saved({ ...READY, job: { ...READY.job, plannedOn: DAY } })
+    phone = phoneIn(yard, 'beekeeper')
+    phone.at(`${DAY}T12:00:00Z`)
+    await phone.syncService.send()
+    phone.network(down)
+  })
+  const note = (told: string) =>
+    phone.post(`${PATH}/job`, {
+      version: '1',
+      name: 'Ottoline Fairweather',
+      address: '4 Invented Row',
+      plannedOn: DAY,
+      what: 'wall',
+      access: 'ladder',
+      heightM: '13',
+      sprayed: 'no',
+      bystanders: 'none',
+      told,
+    })
+
+  test('what the server put to a sheet stays under what was written while it answered', async () => {
+    await note('Gate at the back')
+    const db = await phone.database()
+    const mine = (await db.get('sheets', ID))?.mine
+    const sent = mine?.sheet ?? READY
+    // While the answer is under way a “go” is tapped; the answer brings what a colleague took off.
+    const hers: Sheet = { ...sent, check: { ...sent.check, done: ['kit'] } }
+    const tx = await db.get('sheets', ID)
+    if (tx?.mine) await db.put('sheets', { ...tx, mine: { ...tx.mine, sheet: { ...sent, decision: go } } })
+    await acknowledgeSheet(db, { id: ID, sent, now: `${DAY}T12:00:00Z` }, { version: 3, sheet: hers })
+    const after = (await db.get('sheets', ID))?.mine
+    expect(after).toMatchObject({ base: 3, sheet: { check: { done: ['kit'] }, decision: { is: 'go' } } })
+  })
+
+  test('no “go” stands on a sheet that the yard has not taken', async () => {
+    await note('Honey drips')
+    saved({ ...last(), job: { ...last().job, told: 'Meter beside it' } }, 'Odalys')
+    phone.network((path, reach) =>
+      path.startsWith('/removals/sync') ? good(path, reach) : down(path, reach),
+    )
+    await phone.syncService.send()
+    const db = await phone.database()
+    const waits = await db.get('sheets', ID)
+    if (waits?.mine)
+      await db.put('sheets', {
+        ...waits,
+        mine: {
+          ...waits.mine,
+          refused: [{ field: '', message: 'x' }],
+          sheet: { ...waits.mine.sheet, decision: { ...go, at: '11:50' } },
+        },
+      })
+    const opened = await phone.post(`${PATH}/work`, {
+      version: String((waits?.mine?.base ?? 1) + 1),
+      on: DAY,
+      outdoorC: '75',
+      water: 'yes',
+      now: 'openedAt',
+    })
+    expect(opened.status).toBe(422)
+    expect(wordsOf(opened.html)).toContain('waits for “go”')
+  })
+})
