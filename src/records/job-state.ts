@@ -46,7 +46,7 @@ const TAKEN = [
   'cleaned',
 ] as const
 /** Said only of bees that were taken; of a job that is boxed it is learnt later, in the yard. */
-const ON_THE_WAY = ['deadBeesKg', 'onTheWay', 'boxHours'] as const
+const LEARNT_LATER = ['deadBeesKg', 'onTheWay', 'boxHours'] as const
 /** A later hour of the box, or the rest of the comb, is work of its own. */
 const DONE_AGAIN: readonly string[] = ['boxedAt', 'cleaned']
 
@@ -59,7 +59,7 @@ export function goesOnIn(before: Sheet, after: Sheet, today: string): boolean {
   if (!hasBegun(before) || withoutGo !== undefined) return false
   const boxed = boxedAt !== undefined
   const sameDay = lastDayOf(before) === today
-  const asked = sameDay ? (boxed ? [] : (['boxedAt'] as const)) : [...TAKEN, ...(boxed ? [] : ON_THE_WAY)]
+  const asked = sameDay ? (boxed ? [] : (['boxedAt'] as const)) : [...TAKEN, ...(boxed ? [] : LEARNT_LATER)]
   return asked.some((said) => {
     const [was, is] = [before.work[said], after.work[said]]
     return is !== undefined && is !== was && (was === undefined || DONE_AGAIN.includes(said))

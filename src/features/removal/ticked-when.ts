@@ -3,7 +3,6 @@
  * a “go”, and on ticks, of the last three hours; what was opened on one goes on for the day.
  */
 import { hasBegun, lastDayOf, type Sheet } from '../../records/index.ts'
-import { placeOf, samePlace } from './place.ts'
 
 /** Minutes that what was tapped is good for, and minutes before “arrived” from which it was not tapped at the place (judgement). */
 const GOOD_MINUTES = 180
@@ -28,25 +27,6 @@ export function tickedTooEarly(s: Sheet, now: string): boolean {
   // Ticks that came without an hour are no younger than what was decided on them.
   const tickedAt = s.check.tickedAt ?? s.decision?.at
   return tickedAt !== undefined && (arrivedAfter(s, tickedAt) !== undefined || isTooOld(tickedAt, now))
-}
-
-/**
- * The hour of ticks that a form of that day showed as tapped at `shownAt`; undefined where it showed none. One tap on “Go” is no
- * look: what comes back as it stood keeps the hour at which it was first tapped.
- */
-export function stoodSince(
-  shown: Sheet,
-  done: readonly string[],
-  day: string,
-  shownAt: string,
-): string | undefined {
-  const { check } = shown
-  const stood =
-    check.doneOn === day &&
-    samePlace(check.doneAt ?? {}, placeOf(shown)) &&
-    (isUnderWay(shown, day) || !tickedTooEarly(shown, shownAt)) &&
-    check.done?.some((d) => done.includes(d)) === true
-  return stood ? check.tickedAt : undefined
 }
 
 /** Why nothing is begun at `at` of the day of its “go”; null where it may, or nobody knows when it was decided. */

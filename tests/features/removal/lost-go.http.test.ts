@@ -118,12 +118,14 @@ describe('opened under a go that fell', () => {
 
   test.each([
     ['dead bees', { deadBeesKg: '0.2' }],
-    ['the way', { onTheWay: ['vented'] }],
+    ['the way', { onTheWay: ['vent'] }],
     ['hours in the box', { boxHours: '2' }],
     ['comb out', { cleaned: 'all' }],
   ])('on the next day, not boxed, %s asks on which day', async (_, fields) => {
     yard.setDay(NEXT, '18:00')
-    expect((await work({ openedAt: '08:00', ...fields })).status).toBe(422)
+    const answer = await work({ openedAt: '08:00', ...fields })
+    expect(answer.status).toBe(422)
+    expect(answer.text).toContain('value="that-day"')
   })
 
   describe('and boxed', () => {

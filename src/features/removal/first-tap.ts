@@ -1,0 +1,20 @@
+/** One tap on “Go” is no look: what comes back as it stood in a form keeps the hour at which it was first tapped. */
+import type { Sheet } from '../../records/index.ts'
+import { placeOf, samePlace } from './place.ts'
+import { isUnderWay, tickedTooEarly } from './ticked-when.ts'
+
+/** The hour of ticks that a form of that day showed as tapped at `shownAt`; undefined where it showed none. */
+export function stoodSince(
+  shown: Sheet,
+  done: readonly string[],
+  day: string,
+  shownAt: string,
+): string | undefined {
+  const { check } = shown
+  const stood =
+    check.doneOn === day &&
+    samePlace(check.doneAt ?? {}, placeOf(shown)) &&
+    (isUnderWay(shown, day) || !tickedTooEarly(shown, shownAt)) &&
+    check.done?.some((d) => done.includes(d)) === true
+  return stood ? check.tickedAt : undefined
+}
