@@ -200,7 +200,14 @@ describe('two sheets of one house', () => {
 
   test('it comes with a phone that knew nothing of it: kept, and no “go” any more', async () => {
     saved(theirs, 'Bram', OTHER)
-    const decision: Sheet['decision'] = { is: 'go', by: 'Ines', on: DAY, unmet: [], ...placeOf(READY) }
+    const decision: Sheet['decision'] = {
+      is: 'go',
+      by: 'Ines',
+      on: DAY,
+      at: '09:00',
+      unmet: [],
+      ...placeOf(READY),
+    }
     const sent = { id: ID, base: 0, over: false, sheet: { ...READY, decision } }
     expect((await yard.send('/removals/sync', sent)).status).toBe(200)
     expect(sheet().decision?.fell).toBeDefined()
