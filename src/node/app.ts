@@ -57,7 +57,13 @@ import { protocol } from '../features/protocol/node.ts'
 import { rates } from '../features/rates/node.ts'
 import { leftBehind, refusedEntries } from '../features/refused/index.ts'
 import { removalTerms } from '../features/removal/index.ts'
-import { removalErase, removalPrint, removalSync, signedText } from '../features/removal/node.ts'
+import {
+  removalCallBack,
+  removalErase,
+  removalPrint,
+  removalSync,
+  signedText,
+} from '../features/removal/node.ts'
 import { review } from '../features/review/node.ts'
 import { stands, supplies, supplyWarmer } from '../features/supplies/node.ts'
 import { tidying } from '../features/tidying/node.ts'
@@ -125,6 +131,7 @@ const ROUTES: Feature[] = [
   removalErase,
   removalPrint,
   removalSync,
+  removalCallBack,
   protocol,
   health,
   letters,

@@ -20,7 +20,7 @@ test('pages, forms, addresses with a name in them and those that nobody has, wit
   phone.network(down)
   for (const path of ['/', '/round', '/removals', '/removals/new', '/outbox', '/find?q=ott', '/intake'])
     expect(await phone.open(path), path).toContain('<main')
-  for (const part of ['', '/job', '/site', '/check', '/second?item=kit', '/sign', '/end'])
+  for (const part of ['', '/job', '/site', '/check', '/second?item=exclusion', '/sign', '/end'])
     expect(await phone.open(`/removals/${ID}${part}`), part).toContain('Ottoline Fairweather')
   const changed = { ...job, version: '1', wayIn: 'Gate code 1234' }
   expect((await phone.post(`/removals/${ID}/job`, changed)).to).toContain(`/removals/${ID}`)

@@ -1,11 +1,11 @@
 import { Hono } from 'hono'
-import { type AppContext, type Env, type PageDeps, page, signedIn } from '../../app/index.ts'
+import { type AppContext, type Env, type PageDeps, page } from '../../app/index.ts'
 import { type FieldProblem, fieldsIn, many, one, type Typed } from '../../forms/index.ts'
 import { problemsOf } from '../../journal/index.ts'
-import { callBack, clearance, sheetName, TRADE_HAZARDS } from '../../records/index.ts'
+import { clearance, sheetName, TRADE_HAZARDS } from '../../records/index.ts'
 import { clearanceProblems } from './decide.ts'
-import { CallBackPage, RemovalEndPage } from './end-page.tsx'
-import { CALL_BACK_FIELDS, CLEARANCE_FIELDS } from './fields.ts'
+import { RemovalEndPage } from './end-page.tsx'
+import { CLEARANCE_FIELDS } from './fields.ts'
 import { CLEARED_BY, hazardsFound, seenOn } from './hazards.ts'
 import { placeOf } from './place.ts'
 import { second, secondPage } from './second-route.tsx'
@@ -13,7 +13,7 @@ import { isOfAnotherJob, keep, knownAt, onSheet, type Saved } from './sheet-hand
 import { openPart, showSheet } from './show.tsx'
 import { sheetIn } from './view.ts'
 
-/** What is done to a sheet rather than typed into it: clearing, signing for an item, call-backs, ending. */
+/** What is done to a sheet rather than typed into it: clearing, signing for an item, ending. */
 export function removalActs(deps: PageDeps): Hono<Env> {
   const app = new Hono<Env>()
   const on = onSheet(deps)
@@ -29,14 +29,6 @@ export function removalActs(deps: PageDeps): Hono<Env> {
   app.get(
     '/removals/:id/second',
     on((c, saved) => secondPage(c, deps, saved, c.req.query('item') ?? '', {})),
-  )
-  app.get(
-    '/removals/:id/call-back',
-    on((c, saved) => callBackPage(c, saved, { on: [c.var.frame.today] })),
-  )
-  app.post(
-    '/removals/:id/call-back',
-    on((c, saved, typed) => calledBack(c, deps, saved, typed)),
   )
   app.get(
     '/removals/:id/end',
@@ -124,31 +116,6 @@ async function clear(
   keep(c, deps, saved, { ...sheet, check: { ...sheet.check, clearances } })
   return c.redirect(`${saved.path}?saved=1#unmet`, 303)
 }
-
-function calledBack(c: AppContext, deps: PageDeps, saved: Saved, typed: Typed): Response | Promise<Response> {
-  const { sheet } = saved.last
-  const { today, units } = c.var.frame
-  const content = { ...fieldsIn(CALL_BACK_FIELDS, typed, units).raw, by: signedIn(c) }
-  const parsed = callBack.safeParse(content)
-  const problems = parsed.success ? [] : problemsOf(parsed.error, content)
-  if (parsed.success && parsed.data.on > today) problems.push({ field: 'on', message: 'is in the future' })
-  if ((sheet.callBacks ?? []).length >= 50) problems.push({ field: '', message: 'There are 50 already.' })
-  if (!parsed.success || problems.length > 0) return callBackPage(c, saved, typed, problems)
-  keep(c, deps, saved, { ...sheet, callBacks: [...(sheet.callBacks ?? []), parsed.data] })
-  return c.redirect(`${saved.path}?saved=1`, 303)
-}
-
-const callBackPage = (c: AppContext, saved: Saved, typed: Typed, problems: FieldProblem[] = []) =>
-  page(
-    c,
-    <CallBackPage
-      frame={c.var.frame}
-      form={{ typed, problems }}
-      path={saved.path}
-      name={sheetName(saved.last.sheet)}
-    />,
-    problems.length === 0 ? 200 : 422,
-  )
 
 const endPage = (
   c: AppContext,

@@ -15,7 +15,7 @@ import { bystandersAsked, temperAsked, tickedFacts } from './people.ts'
 import { lookedHere, placeOf, samePlace } from './place.ts'
 import { isSigned } from './second.ts'
 import { isShort } from './stage.ts'
-import { isUnderWay, tickedTooEarly } from './ticked-when.ts'
+import { isTooOld, isUnderWay, tickedTooEarly } from './ticked-when.ts'
 import { begun } from './without-go.ts'
 
 export interface Reckoning {
@@ -36,9 +36,10 @@ export function beforeCut(
   /** The hour ('15:00'): what was tapped too long before is asked again, unless it is under way. */
   now?: string,
 ): Reckoning {
-  const late = now !== undefined && !isUnderWay(s, today) && tickedTooEarly(s, now)
+  const begins = isUnderWay(s, today) ? undefined : now
+  const late = begins !== undefined && tickedTooEarly(s, begins)
   const about: About = { protocol, shows, today, others, late }
-  const items = ITEMS.map((id) => withSecond(itemOf(id, s, about), s, today))
+  const items = ITEMS.map((id) => withSecond(itemOf(id, s, about), s, today, begins))
   const open = items.filter((i) => i.state === 'unmet' || i.state === 'unsaid')
   const unmet = [
     ...open.filter(stops),
@@ -60,15 +61,21 @@ export const stops = (i: Item): boolean => i.weight === 'trade' && i.state === '
 export const holds = (i: Item): boolean =>
   (i.state === 'unmet' || i.state === 'unsaid') && i.weight !== 'reason'
 
-/** The name that stands for an item today: drawn here, for exactly what is unmet now. */
-const secondFor = (i: Pick<Item, 'id' | 'why'>, s: Sheet, today: string): SecondName | undefined =>
+/** The name that stands for an item today: drawn here, for exactly what is unmet now. Of what is ticked, lately: who said at six that they stay may be gone. */
+const secondFor = (i: Item, s: Sheet, today: string, now?: string): SecondName | undefined =>
   s.check.seconds?.findLast(
-    (x) => x.item === i.id && isSigned(x) && x.of === i.why && x.on === today && samePlace(x, placeOf(s)),
+    (x) =>
+      x.item === i.id &&
+      isSigned(x) &&
+      x.of === i.why &&
+      x.on === today &&
+      samePlace(x, placeOf(s)) &&
+      (now === undefined || !isTicked(i.id) || (x.at !== undefined && !isTooOld(x.at, now))),
   )
 
-function withSecond(i: Item, s: Sheet, today: string): Item {
+function withSecond(i: Item, s: Sheet, today: string, now?: string): Item {
   if (i.weight !== 'second' || (i.state !== 'unmet' && i.state !== 'unsaid')) return i
-  const second = secondFor(i, s, today)
+  const second = secondFor(i, s, today, now)
   return second === undefined ? i : { ...i, state: 'signed' }
 }
 
@@ -89,9 +96,9 @@ const NAMES: Record<ItemId, Name> = {
   'trade-electric': trade('Wires behind it switched off or cleared', 'trade'),
   'trade-electric-in-cut': trade('Wires in the cut made dead', 'trade'),
   'trade-gas': trade('Gas pipe cleared', 'trade'),
-  'trade-asbestos': trade('Asbestos tested', 'trade'),
+  'trade-asbestos': trade('Asbestos tested, and none', 'trade'),
   'trade-flue': trade('Flue or duct cleared', 'second'),
-  'trade-lead-paint': trade('Lead paint tested', 'second'),
+  'trade-lead-paint': trade('Lead paint tested, and none', 'second'),
   'trade-weak-structure': trade('Weak boards or beams looked at', 'second'),
   'trade-near-wires': trade('Wires, meter or pole near made dead or covered', 'trade'),
   services: trade('Wires, pipes and flues located', 'trade'),

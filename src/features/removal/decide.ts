@@ -166,6 +166,12 @@ export function clearanceProblems(
         : isFullName(c.who) && !sharesName(s.job.address ?? '', c.who)
           ? null
           : wrong('who', 'must be first and last name, or the full name of a company'),
+    SAYS_THERE.test(c.licence ?? '')
+      ? wrong(
+          'licence',
+          'says that it was found: that clears nothing. It is not cut; ask the trade what to do',
+        )
+      : null,
     taken ? wrong('licence', 'and photo are of another trade on this sheet: each has its own') : null,
     number ||
     (c.licence === undefined && c.photo !== undefined && WITHOUT_NUMBER.includes(c.as ?? 'supplier'))
@@ -189,7 +195,7 @@ export function clearanceProblems(
               )
             : null,
     SURVEYED.includes(c.hazard) && c.ofHere !== true
-      ? wrong('ofHere', 'is not tapped: a survey is often of another wall or roof')
+      ? wrong('ofHere', 'is not tapped: a survey is often of another wall, and often finds some')
       : null,
     s.job.address === undefined || s.site.where === undefined
       ? wrong('', 'Say the address and where the bees are first: it is cleared for that wall and no other.')
@@ -206,6 +212,8 @@ const isLine = (hazard: TradeHazard): 'electricity' | 'gas' | null =>
       : null
 
 const EARLIEST_AT_CALL: readonly TradeHazard[] = ['electric', 'electric-in-cut', 'gas', 'near-wires']
+/** A report that found it is no clearance. */
+const SAYS_THERE = /\b(positiv\w*|found|detected|chrysotile|amosite|crocidolite|contains?|contiene)\b/i
 /** Papers of these are older than the job, and of a whole house or of a part of it. */
 const SURVEYED: readonly TradeHazard[] = ['asbestos', 'lead-paint']
 export const isSurveyed = (hazard: TradeHazard): boolean => SURVEYED.includes(hazard)

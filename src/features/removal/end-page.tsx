@@ -1,9 +1,8 @@
 /** Ending a job without a removal, and erasing a sheet. */
-import { Fields, type FormState, NoteField, ProblemSummary } from '../../forms/index.ts'
-import { FormPage, type Frame, Layout } from '../../parts/index.ts'
-import { CALL_BACK_FIELDS } from './fields.ts'
+import { type FormState, NoteField, ProblemSummary } from '../../forms/index.ts'
+import { type Frame, Layout } from '../../parts/index.ts'
 
-interface EndProps {
+export interface EndProps {
   frame: Frame
   form: FormState
   path: string
@@ -32,26 +31,6 @@ export const RemovalEndPage = ({ frame, form, path, name }: EndProps) => (
       </div>
     </form>
   </Layout>
-)
-
-/** The customer called again: an entry on the job, counted in the review by kind of removal. */
-export const CallBackPage = ({ frame, form, path, name }: EndProps) => (
-  <FormPage
-    frame={frame}
-    title="They called again"
-    form={form}
-    action={`${path}/call-back`}
-    back={{ href: path, label: name }}
-    button="Save"
-    labels={(field) => CALL_BACK_FIELDS[field as 'on']?.label ?? ''}
-    ids={[]}
-  >
-    <Fields form={form} frame={frame} of={CALL_BACK_FIELDS} show={['what', 'on', 'note']} />
-    <p class="hint">
-      Somebody opens it again? That is another job: <a href="/removals/new">a new call</a>, with its own
-      looks, heat, people and “go”.
-    </p>
-  </FormPage>
 )
 
 interface EraseProps extends Omit<EndProps, 'form'> {

@@ -193,7 +193,7 @@ export const PART_FIELDS = {
     boxedAt: time('Boxed', { now: true }),
     leftAt: time('Left', { now: true }),
     ...TAKEN,
-    water: yesNo('Water and shade for people', WATER, 3),
+    water: yesNo('Ready: clothing, smoker, water and shade', WATER, 3),
     queenFoundAt: time('Queen found at', { asks: 'Found at', now: true }),
     ...ALONG,
     cleaned: choice('Comb and honey taken out', CLEAN, 4),

@@ -192,11 +192,11 @@ const ELSEWHERE =
   'The words for the place were changed, or it is months ago, and nobody has looked since: go and look at this wall, then tap what is there.'
 
 /** Of a box: current or gas; water alone only where somebody has said in words that it is a box of that. */
-const hasService = ({ site, job }: Sheet): boolean =>
+const hasService = ({ site }: Sheet): boolean =>
   site.nearWires === true ||
   (site.behind ?? []).some((b) => b !== 'insulation' && b !== 'flue' && b !== 'water') ||
   (site.behind?.includes('water') === true &&
-    /\b(water|agua|hydrant|irrigation|riego)\b/i.test([site.where, site.behindNote, job.told].join(' ')))
+    /\b(water|agua|hydrant)\b(?!.*\b(pump|controller|electr\w*)\b)/i.test(site.where ?? ''))
 
 /** Nothing was found: whoever looked says how, and the owner's word has never found a wire (common practice). */
 const howLooked = ({ behind, behindHow }: Sheet['site']): string | null =>

@@ -13,7 +13,7 @@ const COMB_SLUMPS_C = 40
 /** The item that a second person signs when work starts over the limit. */
 export const HEAT_AT_START = 'heat-at-start'
 
-/** What is asked the moment the surface is opened: how hot it is now, and water and shade for people. */
+/** What is asked the moment the surface is opened: how hot it is now, and whether clothing, tools, water and shade are there. */
 export function atStart(s: Sheet, limitC: number, shows: Shows, today: string): Facts {
   const { outdoorC, water, on } = s.work
   if (outdoorC === undefined || (on !== undefined && on !== today))
@@ -21,17 +21,20 @@ export function atStart(s: Sheet, limitC: number, shows: Shows, today: string): 
       state: 'unsaid',
       why: 'How hot is it now? The forecast was a guess; look at a thermometer in the shade.',
     }
-  if (water !== true) return { state: 'unsaid', why: 'Water to drink and shade for people, here and now.' }
   const cold = outdoorC < TOO_COLD_C
-  if (!hotterThan(outdoorC, limitC) && !cold)
-    return { state: 'met', why: `${shows.temperature(outdoorC)} when work started.` }
+  const ready: Facts =
+    water === true
+      ? { state: 'met', why: `${shows.temperature(outdoorC)} when work started.` }
+      : { state: 'unsaid', why: 'Clothing, smoker and tools, water and shade: are they here, now? Tap it.' }
+  if (!hotterThan(outdoorC, limitC) && !cold) return ready
   const why = cold
     ? coldWords(outdoorC, shows)
     : `${shows.temperature(outdoorC)} now, over the limit of ${shows.temperature(limitC)}: wait for a cooler hour, or another day.`
   const second = s.check.seconds?.some(
     (x) => x.item === HEAT_AT_START && isSigned(x) && x.of === why && x.on === today,
   )
-  return { state: second === true ? 'signed' : 'unmet', why }
+  if (second !== true) return { state: 'unmet', why }
+  return water === true ? { state: 'signed', why } : ready
 }
 
 /**

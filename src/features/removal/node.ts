@@ -1,4 +1,5 @@
 /** What other parts may import from here, of what needs Node; README.md explains. */
+export { removalCallBack } from './call-back-route.tsx'
 export { removalErase } from './erase-route.tsx'
 export { removalPrint } from './print-route.tsx'
 export { goesFall } from './set-back.ts'

@@ -109,7 +109,7 @@ const PartForm = ({ part, form, page: p }: { part: Part; form: FormState; page: 
     data-of-day={OF_DAY}
     data-of-hour={OF_HOUR}
   >
-    {/* Enter in a field saves, and never says “Go” or that water stands there. */}
+    {/* Enter in a field saves, and never says “Go”. */}
     <button class="first-submit" type="submit" tabindex={-1}>
       Save what is typed
     </button>
@@ -149,7 +149,7 @@ const Wrote = ({ sheet: { job, site } }: Pick<RemovalProps, 'sheet'>) => {
 
 /** What is done next at the wall, at the thumb: it sets its time, and says what it takes. */
 function actOf({ openedAt, boxedAt }: Work): { value: string; words: string } | null {
-  if (openedAt === undefined) return { value: 'openedAt', words: 'Water and shade are here: open it, now' }
+  if (openedAt === undefined) return { value: 'openedAt', words: 'Open it, now' }
   return boxedAt === undefined ? { value: 'boxedAt intake', words: 'Boxed, now: log the intake' } : null
 }
 

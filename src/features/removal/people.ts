@@ -71,7 +71,8 @@ export function notAsked(id: TickedId, s: Sheet): string | undefined {
   if (id === 'allergy' && !about(s, 'allergic')) return 'Nobody allergic named.'
   if (id === 'children' && !about(s, 'children')) return 'No children named.'
   if (id === 'fierce' && !fierce(s)) return 'Not known as fierce.'
-  if (id === 'water' && cuts(s)) return 'Asked when it is opened, and nothing is opened without.'
+  if ((id === 'water' || id === 'kit') && cuts(s))
+    return 'Asked when it is opened, and nothing is opened without.'
   if (id === 'droppings' && hazards?.includes('droppings') !== true) return 'None seen.'
   if (id === 'insulation' && behind?.includes('insulation') !== true) return 'None found.'
   if (id === 'stopcock' && behind?.includes('water') !== true) return 'No water pipe found.'

@@ -33,7 +33,7 @@ import { GRAVE_WORDS } from './words.ts'
 /** Times a button can set to now. */
 const NOW = ['arrivedAt', 'openedAt', 'boxedAt', 'leftAt']
 
-/** What was typed, with the time of the button that was tapped; opening says that water and shade are there. */
+/** What was typed, with the time of the button that was tapped. */
 function withNow(c: AppContext, deps: PageDeps, typed: Typed): { typed: Typed; opens: boolean } {
   // 'boxedAt' or 'boxedAt intake': the time, and where it leads.
   const [now = '', next = ''] = one(typed, 'now').split(' ')
@@ -47,10 +47,8 @@ function withNow(c: AppContext, deps: PageDeps, typed: Typed): { typed: Typed; o
   const stale = opens && ((shownOn !== '' && shownOn !== today) || (isTime(shownAt) && isTooOld(shownAt, at)))
   const on = opens || one(typed, 'on') === '' ? { on: [today] } : {}
   const then = next === '' ? {} : { next: [next] }
-  const heat = stale ? { outdoorC: [] } : {}
-  // Said to be missing, it is missing.
-  const water = opens && one(typed, 'water') !== 'no' ? { water: ['yes'] } : {}
-  return { typed: { ...typed, ...on, ...then, ...heat, ...water, [now]: time }, opens }
+  const heat = stale ? { outdoorC: [], water: [] } : {}
+  return { typed: { ...typed, ...on, ...then, ...heat, [now]: time }, opens }
 }
 
 /** Saves one part over the last version. Only if the same part has been changed meanwhile is there a clash. */

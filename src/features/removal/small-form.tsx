@@ -35,7 +35,9 @@ export const ClearForm = ({ hazard, frame, path, form, place, seen }: ClearProps
       ]}
       form={form}
       blank={{ [`${id}.on`]: [frame.today] }}
-      ofHere={isSurveyed(hazard) ? `Their paper is of this wall: ${place}` : null}
+      ofHere={
+        isSurveyed(hazard) ? `Their paper is of this wall, and says that none is in it: ${place}` : null
+      }
       photo={
         ONLY_THE_TRADE.includes(hazard)
           ? 'Photo of their paper, the tag on the line or the test result: without it nothing is cleared'
@@ -126,6 +128,6 @@ const Small = ({ id, summary, action, hidden, form, photo, ofHere, blank = {}, c
 
 const labelOfSmall = (field: string): string => {
   const name = field.split('.').at(-1) ?? ''
-  if (name === 'ofHere') return 'Of this wall'
+  if (name === 'ofHere') return 'Of this wall, and none'
   return name === 'photos' ? 'Photo' : (CLEARANCE_FIELDS[name as 'who']?.label ?? '')
 }

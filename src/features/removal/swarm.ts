@@ -12,14 +12,14 @@ const GREEN =
 
 /** A part of a building, or a hole in something: whatever tree stands beside it, it is no open branch. */
 const BUILT =
-  /\b(wall|roof|eaves?|soffit|vent|box|meter|chimney|shed|hollow|hole|gap|crack|cavity|shutter|siding|gable|attic|loft|cabinet|panel|pipe|pared|tejado|alero|hueco|agujero|caja|chimenea|mur)\b/i
+  /\b(wall|roof|eaves?|soffit|vent|box|meter|chimney|shed|hollow|hole|gap|crack|cavity|shutter|siding|gable|attic|loft|cabinet|panel|pipe|knothole|(bird|tree|owl) ?house|pit|valve|pared|tejado|alero|hueco|agujero|caja|chimenea|mur)\b/i
 
 /** What a swarm hangs on in the open (common practice). */
 const OPEN =
   /\b(trees?|branch(es)?|twigs?|limb|bush(es)?|hedges?|shrubs?|vines?|(pear|apple|plum|cherry|oak|maple|pine|fir|willow|olive|lemon|orange|fig)s?|fences?|grass|lawn|rama|arbusto|seto|valla|cerca|hierba|césped)\b|árbol/i
 /** Stands among trees as well, and carries current, or something to go into. */
 const STANDS =
-  /\b(poles?|lamps?|lights?|pylon|transformers?|wires?|cables?|lines?|conditioner|manhole|doors?|windows?|frames?|rafters?|beams?|barn|floor|ceiling|porch|deck|engine|cars?|trucks?|vans?|downpipe|gutter|drain|tank|inside|into|within|dentro|poste|farola|coche)\b/i
+  /\b(poles?|lamps?|lights?|pylon|transformers?|wires?|cables?|lines?|conditioner|manhole|doors?|windows?|frames?|rafters?|beams?|barn|floor|ceiling|porch|deck|engine|cars?|trucks?|vans?|downpipe|gutter|drain|tank|inside|into|within|dentro|highway|motorway|road|toma|poste|farola|coche)\b/i
 
 const isOpen = (where: string): boolean => OPEN.test(where) && !BUILT.test(where) && !STANDS.test(where)
 

@@ -58,6 +58,7 @@ export function sentProblems(
   if (sent.decision !== undefined && key(sent.decision) !== key(known.decision)) {
     const { decision } = sent
     if (decision.on > today) said.push('The decision is of a day that has not come')
+    if (decision.is === 'go' && decision.at === undefined) said.push('The decision has no hour')
     if (decision.by !== signedIn(c)) said.push('The decision is signed by somebody else than who sends it')
     // One that fell on the phone stands over nothing, and says so.
     if (decision.fell === undefined) {

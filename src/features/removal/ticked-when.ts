@@ -3,6 +3,7 @@
  * a “go”, and on ticks, of the last three hours; what was opened on one goes on for the day.
  */
 import { hasBegun, lastDayOf, type Sheet } from '../../records/index.ts'
+import { TICKED } from './item.ts'
 
 /** Minutes that what was tapped is good for, and minutes before “arrived” from which it was not tapped at the place (judgement). */
 const GOOD_MINUTES = 180
@@ -29,11 +30,17 @@ export function tickedTooEarly(s: Sheet, now: string): boolean {
   return tickedAt !== undefined && (arrivedAfter(s, tickedAt) !== undefined || isTooOld(tickedAt, now))
 }
 
+/** When a second person signed, on the day of the ticks, for what is not ticked: each item's last time. */
+const signedAt = ({ check: { done, doneOn, seconds } }: Sheet): (string | undefined)[] =>
+  TICKED.filter((id) => done?.includes(id) !== true).map(
+    (id) => seconds?.findLast((x) => x.item === id && x.on === doneOn)?.at,
+  )
+
 /** Why nothing is begun at `at` of the day of its “go”; null where it may, or nobody knows when it was decided. */
 export function ranOut(s: Sheet, at: string): string | null {
   const decided = s.decision?.at
   if (decided !== undefined && at < decided) return `The go of ${decided} came only afterwards`
-  const [rests] = [decided, s.check.tickedAt].filter((x) => x !== undefined).sort()
+  const [rests] = [decided, s.check.tickedAt, ...signedAt(s)].filter((x) => x !== undefined).sort()
   if (rests === undefined) return null
   const arrived = arrivedAfter(s, rests)
   if (arrived !== undefined)

@@ -9,7 +9,9 @@ import type { Facts } from './item.ts'
 export const beganWithoutGo = (s: Sheet, colonies = 0): boolean => {
   const { work: w, decision: d } = s
   if (w.withoutGo !== undefined || w.underGo !== undefined) return w.withoutGo !== undefined
-  return (hasBegun(s) || colonies > 0) && (d?.is !== 'go' || (w.on !== undefined && w.on !== d.on))
+  const stood = d?.is === 'go' && d.fell === undefined && (w.on === undefined || w.on === d.on)
+  // Bees that came of it, and nothing that says when it was begun: no “go” has an hour for that.
+  return hasBegun(s) ? !stood : colonies > 0
 }
 
 export const WITHOUT_GO_WORDS: Record<WithoutGo['why'], string> = {

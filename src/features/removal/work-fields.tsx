@@ -19,14 +19,9 @@ export const WorkFields = (p: PartFieldsProps) => {
       <input type="hidden" name="shownOn" value={p.frame.today} />
       <input type="hidden" name="shownAt" value={one(p.form.typed, 'shownAt')} />
       <Folded legend="Opening" form={p.form} fields={['arrivedAt', 'openedAt']} open={!opened}>
-        <Fields {...p} of={FIELDS} show={['outdoorC']} />
-        {opened ? null : (
-          <p class="hint">
-            How hot is it now, in the shade? Water to drink and shade for people are asked with the opening.
-          </p>
-        )}
+        <Fields {...p} of={FIELDS} show={['outdoorC', 'water']} />
         <Folded legend="Times by hand" form={p.form} fields={['arrivedAt']}>
-          <Fields {...p} of={FIELDS} show={['on', ['arrivedAt', 'openedAt'], 'water']} />
+          <Fields {...p} of={FIELDS} show={['on', ['arrivedAt', 'openedAt']]} />
         </Folded>
       </Folded>
       <Folded

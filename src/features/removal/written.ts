@@ -20,7 +20,7 @@ const WRITTEN: readonly Written[] = [
   },
   {
     says: 'electric wires',
-    word: /\b(wires?|wiring|cables?|electric\w*|eléctric\w*|(?<!water )meters?|contador|medidor|acometida|romex|\d{3} ?v(olts?)?|fuse ?box|power ?(lines?|cords?)|ac line|breakers?|breaker panel|transformer|transformador|sockets?|outlets?|light switch|enchufes?|corriente|conduits?|mains|poles?|pylon|lamps?|lamp ?posts?|street ?(lamps?|lights?)|farola|poste|overhead lines?|drop line|high voltage|knob and tube|cabinet|(junction|utility|control) box|luz)\b/i,
+    word: /\b(wires?|wiring|cables?|electric\w*|eléctric\w*|(?<!water )meters?|contador|medidor|acometida|romex|\d{3,} ?v(olts?)?|fuse ?box|power ?(lines?|cords?)|ac line|breakers?|breaker panel|transformer|transformador|sockets?|outlets?|light switch|enchufes?|corriente|conduits?|mains|poles?|pylon|lamps?|lamp ?posts?|street ?(lamps?|lights?)|farola|poste|overhead lines?|drop line|high voltage|knob and tube|cabinet|(junction|utility|control) box|luz|panels?|heaters?|pumps?|air condition\w*|hvac|generator|substation|utility (pole|line|company|thing)|power company|service drop|volts?|controller)\b/i,
     tapped: ['electric', 'electric-in-cut', 'near-wires'],
   },
   {

@@ -42,7 +42,7 @@ const sign = (by: string) =>
   })
 const opens = async (): Promise<number> => {
   const version = String(removals().get(ID)?.last.version)
-  const work = { version, on: DAY, outdoorC: '75', now: 'openedAt' }
+  const work = { version, on: DAY, outdoorC: '75', now: 'openedAt', water: 'yes' }
   return (await yard.post('operator', `${PATH}/work`, work)).status
 }
 

@@ -35,8 +35,8 @@ describe('go, wait or refuse', () => {
     expect(r.unmet.length).toBeGreaterThan(13)
   })
 
-  // Water is asked when it is opened; before the cut only where nothing is (below).
-  test.each(TICKED.filter((t) => t !== 'water' && t !== 'free'))(
+  // Water, clothing and tools are asked when it is opened; before the cut only where nothing is (below).
+  test.each(TICKED.filter((t) => !['water', 'kit', 'free'].includes(t)))(
     '%s unticked is unmet where it is asked, named, with who decides',
     (id) => {
       const asked: Partial<Record<ItemId, Sheet['site']>> = {
@@ -64,7 +64,7 @@ describe('go, wait or refuse', () => {
       site: { ...READY.site, behind: [], behindHow: 'traced', access: 'ground', heightM: 1 },
       check: { ...READY.check, done: [] },
     })
-    expect(reckon(none).unmet.map((i) => i.id)).toEqual(['not-alone', 'sting-plan', 'exclusion', 'kit'])
+    expect(reckon(none).unmet.map((i) => i.id)).toEqual(['not-alone', 'sting-plan', 'exclusion'])
   })
 
   test('what is not filled in is counted apart from what stops it', () => {
@@ -144,7 +144,7 @@ describe('when work starts the heat is asked again', () => {
     atStart({ ...s, work }, DEFAULT_PROTOCOL.heatLimitC, SHOWS, DAY)
   test('how hot now, water and shade for people, the limit', () => {
     expect(at({}).state).toBe('unsaid')
-    expect(at({ outdoorC: 22 })).toMatchObject({ state: 'unsaid', why: expect.stringContaining('Water') })
+    expect(at({ outdoorC: 22 })).toMatchObject({ state: 'unsaid', why: expect.stringContaining('water') })
     expect(at({ outdoorC: 22, water: true }).state).toBe('met')
     expect(at({ outdoorC: 29.5, water: true }).state).toBe('unmet')
   })

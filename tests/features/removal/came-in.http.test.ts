@@ -39,7 +39,7 @@ const removals = (of = yard) => of.services.store.removals
 const sheet = (): Sheet | undefined => removals().get(ID)?.last.sheet
 const opens = async (): Promise<number> => {
   const version = String(removals().get(ID)?.last.version)
-  const work = { version, on: DAY, outdoorC: '75', now: 'openedAt' }
+  const work = { version, on: DAY, outdoorC: '75', now: 'openedAt', water: 'yes' }
   return (await yard.post('operator', `/removals/${ID}/work`, work)).status
 }
 

@@ -43,14 +43,24 @@ async function standing(path: string): Promise<Record<string, string | string[]>
 
 test('today “Go” stands, and it is opened', async () => {
   expect((await yard.get(`${PATH}/work`)).text).toContain('value="openedAt"')
-  const answer = await yard.post(`${PATH}/work`, { version: '1', outdoorC: '75', now: 'openedAt' })
+  const answer = await yard.post(`${PATH}/work`, {
+    version: '1',
+    outdoorC: '75',
+    now: 'openedAt',
+    water: 'yes',
+  })
   expect(answer.status).toBe(303)
   expect(sheet()?.work.openedAt).toBe('12:00')
 })
 
 test('the day after, nothing is opened on yesterday’s “Go”, and “Go” is not tapped again over yesterday’s ticks', async () => {
   yard.setDay('2026-06-13')
-  const opening = await yard.post(`${PATH}/work`, { version: '1', outdoorC: '75', now: 'openedAt' })
+  const opening = await yard.post(`${PATH}/work`, {
+    version: '1',
+    outdoorC: '75',
+    now: 'openedAt',
+    water: 'yes',
+  })
   expect(opening.status).toBe(422)
   expect(sheet()?.work.openedAt).toBeUndefined()
 
@@ -76,7 +86,8 @@ test('gas that comes to light after “Go” holds the opening until its trade h
   // Nothing offers to open it.
   expect((await yard.get(`${PATH}/work`)).text).not.toContain('value="openedAt"')
   const version = (): string => String(yard.store.removals.get(ID)?.last.version)
-  const open = () => yard.post(`${PATH}/work`, { version: version(), outdoorC: '75', now: 'openedAt' })
+  const open = () =>
+    yard.post(`${PATH}/work`, { version: version(), outdoorC: '75', now: 'openedAt', water: 'yes' })
   expect((await open()).status).toBe(422)
   // Neither a tap takes it off …
   expect(
@@ -275,15 +286,15 @@ test('a second person with an account types its own passphrase, and nobody draws
 })
 
 test('a second person without one: name, drawing and their own telephone, and not for what can kill', async () => {
-  const { text, of } = await unticked('kit')
+  const { text, of } = await unticked('exclusion')
   expect(text).toContain('data-pad-field')
   const sign = (by: string, drawing: string, phone = '555 0177') =>
     yard.post(`${PATH}/second`, {
-      item: 'kit',
+      item: 'exclusion',
       of,
-      'kit.by': by,
-      'kit.why': 'seen',
-      'kit.phone': phone,
+      'exclusion.by': by,
+      'exclusion.why': 'seen',
+      'exclusion.phone': phone,
       drawing,
     })
   for (const [by, drawn, phone] of [
@@ -376,7 +387,14 @@ test('a form that lay open over night does not open it on yesterday’s temperat
     { savedAt: '2026-06-13T08:00:00.000Z', savedBy: 'Ines' },
   )
   const open = (more: object) =>
-    yard.post(`${PATH}/work`, { ...stale, version: '2', outdoorC: '75', now: 'openedAt', ...more })
+    yard.post(`${PATH}/work`, {
+      ...stale,
+      version: '2',
+      outdoorC: '75',
+      now: 'openedAt',
+      water: 'yes',
+      ...more,
+    })
   const answer = await open({})
   expect(answer.status).toBe(422)
   expect(answer.text).toContain('How hot is it now?')
@@ -400,7 +418,7 @@ test('a temperature that passed once is asked again, one over the limit stands u
 })
 
 test('what comes to light once it is open is said on top: stop', async () => {
-  await yard.post(`${PATH}/work`, { version: '1', outdoorC: '75', now: 'openedAt' })
+  await yard.post(`${PATH}/work`, { version: '1', outdoorC: '75', now: 'openedAt', water: 'yes' })
   const before = (await yard.get(PATH)).text
   expect(before).not.toContain('id="unmet"')
   const site = await standing(`${PATH}/site`)
@@ -464,7 +482,7 @@ test('the same “Go” sent twice is one, and never gets past what came to ligh
     { savedAt: `${DAY}T09:00:00.000Z`, savedBy: 'Bram' },
   )
   expect((await go()).status).toBe(422)
-  const opening = { version: String((last?.version ?? 0) + 1), outdoorC: '75', now: 'openedAt' }
+  const opening = { version: String((last?.version ?? 0) + 1), outdoorC: '75', now: 'openedAt', water: 'yes' }
   expect((await yard.post(`/removals/${id}/work`, opening)).status).toBe(422)
 })
 
@@ -495,7 +513,7 @@ test('a ladder, a nest, droppings: nothing that asks for care goes off by a tap'
 })
 
 test('work that goes on on another day waits for a “go” of that day, or a reason', async () => {
-  await yard.post(`${PATH}/work`, { version: '1', outdoorC: '75', now: 'openedAt' })
+  await yard.post(`${PATH}/work`, { version: '1', outdoorC: '75', now: 'openedAt', water: 'yes' })
   yard.setDay('2026-06-13')
   const work = await standing(`${PATH}/work`)
   const box = (more: object) => yard.post(`${PATH}/work`, { ...work, version: '2', now: 'boxedAt', ...more })
@@ -687,7 +705,7 @@ test('work over gas says afterwards what was unmet', async () => {
 
 test('a second opening under the same sheet asks everything anew', async () => {
   const version = (): string => String(yard.store.removals.get(ID)?.last.version)
-  await yard.post(`${PATH}/work`, { version: '1', outdoorC: '75', now: 'openedAt' })
+  await yard.post(`${PATH}/work`, { version: '1', outdoorC: '75', now: 'openedAt', water: 'yes' })
   await yard.post(`${PATH}/work`, { ...(await standing(`${PATH}/work`)), now: 'boxedAt' })
   expect(sheet()?.work).toMatchObject({ on: DAY, boxedAt: '12:00' })
   expect(sheet()?.work.withoutGo).toBeUndefined()
@@ -702,7 +720,7 @@ test('a second opening under the same sheet asks everything anew', async () => {
 })
 
 test('boxed by hand on a job that was opened yesterday: on which day is asked', async () => {
-  await yard.post(`${PATH}/work`, { version: '1', outdoorC: '75', now: 'openedAt' })
+  await yard.post(`${PATH}/work`, { version: '1', outdoorC: '75', now: 'openedAt', water: 'yes' })
   yard.setDay('2026-06-13')
   // What is asked of a day is asked again.
   expect((await yard.get(PATH)).text).toContain('id="unmet"')
@@ -764,7 +782,7 @@ test('a form whose version nobody has is asked again, with nothing tapped that w
 })
 
 test('a second nest on the same day, on the same sheet, is opened anew', async () => {
-  await yard.post(`${PATH}/work`, { version: '1', outdoorC: '75', now: 'openedAt' })
+  await yard.post(`${PATH}/work`, { version: '1', outdoorC: '75', now: 'openedAt', water: 'yes' })
   await yard.post(`${PATH}/work`, { ...(await standing(`${PATH}/work`)), now: 'boxedAt' })
   const site = { ...(await standing(`${PATH}/site`)), where: 'the gable' }
   expect((await yard.post(`${PATH}/site`, site)).status).toBe(303)
@@ -775,7 +793,7 @@ test('a second nest on the same day, on the same sheet, is opened anew', async (
 })
 
 test('another box a week later is not of the “go” of this job', async () => {
-  await yard.post(`${PATH}/work`, { version: '1', outdoorC: '75', now: 'openedAt' })
+  await yard.post(`${PATH}/work`, { version: '1', outdoorC: '75', now: 'openedAt', water: 'yes' })
   await yard.post(`${PATH}/work`, { ...(await standing(`${PATH}/work`)), now: 'boxedAt' })
   const box = (more: object) => yard.post(`${PATH}/intake`, { ...INTAKE, on: DAY, ...more })
   expect((await box({ 'removal.removedOn': DAY })).status).toBe(303)

@@ -24,7 +24,7 @@ describe('yesterday’s sheet tapped through again', () => {
   test('what was ticked yesterday is asked anew, and the forecast of yesterday is none', () => {
     expect(holding(READY)).toEqual([])
     const next = holding(READY, '2026-06-13')
-    for (const id of ['heat', 'not-alone', 'ladder-person', 'sting-plan', 'exclusion', 'kit'])
+    for (const id of ['heat', 'not-alone', 'ladder-person', 'sting-plan', 'exclusion'])
       expect(next).toContain(id)
   })
   test('ticks that came without a day count for nothing', () => {
@@ -417,7 +417,7 @@ describe('written without signal yesterday, sent today', () => {
     const mine: Sheet = { ...READY, check: { ...READY.check, done: ['kit', 'exclusion'] } }
     const { sheet } = mergeSheets(READY, mine, moved)
     expect(sheet.site.where).toBe('the north wall')
-    expect(holding(sheet)).toContain('kit')
+    expect(holding(sheet)).toContain('exclusion')
     // One added a look, the other who is about: both are kept, each of its place.
     const { lookedAt: _, ...site } = READY.site
     const none: Sheet = { ...READY, site }

@@ -112,7 +112,7 @@ const TIDY: Record<'site' | 'check' | 'work', Fields> = {
     temper: '1',
     africanized: 'no',
   },
-  work: { outdoorC: '75', now: 'openedAt' },
+  work: { outdoorC: '75', now: 'openedAt', water: 'yes' },
 }
 /** Minutes that go by before a step: mostly few, now and then half a day or a night. */
 const passing = some(1, 1, 5, 20, 60, 170, 190, 400, 1440)

@@ -142,7 +142,7 @@ describe('from the phone call to the yard without typing anything twice', () => 
     expect(reckoned).toContain('Nothing on this list is unmet')
     expect(reckoned).toContain('Whoever is at the wall looks again, decides')
     await fill(path, 'check', { ...CHECK, is: 'go' })
-    await fill(path, 'work', { outdoorC: '82', now: 'openedAt' })
+    await fill(path, 'work', { outdoorC: '82', now: 'openedAt', water: 'yes' })
     await fill(path, 'work', WORK)
 
     const overview = await yard.get(path)
@@ -235,7 +235,7 @@ describe('what is unmet', () => {
       expect(words, page).not.toMatch(/\bsafe\b/i)
     }
     expect(wordsOf((await yard.get('/removals')).text)).toMatch(
-      /Stop\. Not yet: asbestos tested\. \d+ not filled in yet\./,
+      /Stop\. Not yet: asbestos tested, and none\. \d+ not filled in yet\./,
     )
   })
 
@@ -343,7 +343,12 @@ describe('what is unmet', () => {
     const path = await call()
     await fill(path, 'site', SITE)
     const open = async (c: string) =>
-      yard.post(`${path}/work`, { outdoorC: c, now: 'openedAt', version: await version(path, 'work') })
+      yard.post(`${path}/work`, {
+        outdoorC: c,
+        now: 'openedAt',
+        water: 'yes',
+        version: await version(path, 'work'),
+      })
     const early = await open('70')
     expect(early.status).toBe(422)
     expect(wordsOf(early.text)).toContain('waits for “go”')
@@ -452,7 +457,7 @@ describe('the short sheet of a swarm', () => {
       is: 'go',
     }
     await fill(path, 'check', check)
-    await fill(path, 'work', { outdoorC: '70', now: 'openedAt' })
+    await fill(path, 'work', { outdoorC: '70', now: 'openedAt', water: 'yes' })
     await fill(path, 'work', { ...WORK, sealed: '', cleaned: '', next: 'intake' })
     const intake = await yard.get(`${path}/intake`)
     await yard.post('/intake', {

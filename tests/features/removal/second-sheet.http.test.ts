@@ -190,7 +190,7 @@ describe('two sheets of one house', () => {
     expect((await go()).status).toBe(303)
     saved(theirs, 'Bram', OTHER)
     const version = String(last()?.version)
-    const opened = await yard.post(`${PATH}/work`, { version, outdoorC: '75', now: 'openedAt' })
+    const opened = await yard.post(`${PATH}/work`, { version, outdoorC: '75', now: 'openedAt', water: 'yes' })
     expect(opened.status).toBe(422)
     expect(wordsOf((await yard.get('/removals')).text)).toContain('No go any more')
     expect((await go(['not-here:gas', 'not-here:allergic'])).status).toBe(303)
@@ -200,7 +200,14 @@ describe('two sheets of one house', () => {
 
   test('it comes with a phone that knew nothing of it: kept, and no “go” any more', async () => {
     saved(theirs, 'Bram', OTHER)
-    const decision: Sheet['decision'] = { is: 'go', by: 'Ines', on: DAY, unmet: [], ...placeOf(READY) }
+    const decision: Sheet['decision'] = {
+      is: 'go',
+      by: 'Ines',
+      on: DAY,
+      at: '09:00',
+      unmet: [],
+      ...placeOf(READY),
+    }
     const sent = { id: ID, base: 0, over: false, sheet: { ...READY, decision } }
     expect((await yard.send('/removals/sync', sent)).status).toBe(200)
     expect(sheet().decision?.fell).toBeDefined()
@@ -218,7 +225,13 @@ describe('two sheets of one house', () => {
 describe('when it is opened', () => {
   const decision: Sheet['decision'] = { is: 'go', by: 'Ines', on: DAY, unmet: [], ...placeOf(READY) }
   const open = () =>
-    yard.post(`${PATH}/work`, { version: String(last()?.version), on: DAY, outdoorC: '75', now: 'openedAt' })
+    yard.post(`${PATH}/work`, {
+      version: String(last()?.version),
+      on: DAY,
+      outdoorC: '75',
+      now: 'openedAt',
+      water: 'yes',
+    })
   const ticked = (tickedAt: string, work: Sheet['work'] = {}): void =>
     saved({ ...READY, decision, work, check: { ...READY.check, tickedAt } })
 
@@ -239,6 +252,7 @@ describe('when it is opened', () => {
       ...(await form(`${PATH}/work`)),
       outdoorC: '75',
       now: 'openedAt',
+      water: 'yes',
     })
     expect(early.status).toBe(422)
     expect(wordsOf(early.text)).toContain('is of before anybody arrived (11:00)')
@@ -315,8 +329,8 @@ describe('what a person in a hurry misread', () => {
       done: READY.check.done?.filter((t) => t !== tick) ?? [],
     })
     saved(READY)
-    saved({ ...READY, check: done('kit') }, 'Bram')
-    const mine = { ...READY, check: done('exclusion') }
+    saved({ ...READY, check: done('exclusion') }, 'Bram')
+    const mine = { ...READY, check: done('not-alone') }
     const { text } = await yard.send('/removals/sync', { id: ID, base: 1, over: false, sheet: mine })
     expect(text).toContain('Bram saved something else meanwhile: what is tapped before the cut')
   })

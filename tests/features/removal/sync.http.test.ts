@@ -56,10 +56,10 @@ const cleared = (s: Sheet, who: string): Sheet => ({
   },
 })
 /** Everything but clothing and tools, and somebody without an account who signs for that. */
-const bare = but({ check: { ...READY.check, done: READY.check.done?.filter((t) => t !== 'kit') } })
+const bare = but({ check: { ...READY.check, done: READY.check.done?.filter((t) => t !== 'exclusion') } })
 const KIT = {
-  item: 'kit',
-  of: AS_TOLD.kit,
+  item: 'exclusion',
+  of: AS_TOLD.exclusion,
   by: 'Zed Quill',
   why: 'stays' as const,
   path: DRAWN,
@@ -159,7 +159,7 @@ describe('another role', () => {
         { hazard: 'gas', 'trade-gas.who': 'Edda Brandt', 'trade-gas.licence': '4711', 'trade-gas.on': DAY },
       ],
       ['second', { item: 'not-alone', 'not-alone.by': 'Juno', 'not-alone.reason': 'I stay here with them.' }],
-      ['work', { version: '1', outdoorC: '75', now: 'openedAt' }],
+      ['work', { version: '1', outdoorC: '75', now: 'openedAt', water: 'yes' }],
       ['sign', { how: 'paper', name: 'Ottoline Fairweather', on: DAY }],
       ['end', { why: 'Left.' }],
       ['intake', { colony: 'W-1' }],
@@ -339,7 +339,7 @@ describe('what a phone must not send', () => {
   })
   test('an account is confirmed with its passphrase, which no phone and no program can say', async () => {
     await yard.session('helper')
-    for (const item of ['kit', 'not-alone'] as const) {
+    for (const item of ['exclusion', 'not-alone'] as const) {
       const { path: _p, phone: _t, ...tapped } = { ...KIT, item, of: AS_TOLD[item], by: 'Teuila' }
       const second = { ...tapped, account: true as const }
       const s = but({ check: { ...READY.check, done: READY.check.done?.filter((t) => t !== item) } })
@@ -619,7 +619,7 @@ describe('on the phone', () => {
       new Request(`http://yard.test/removals/${ID}/check`, { method: 'POST', body: form }),
     )
     expect(answer?.status).toBe(303)
-    const open = { ...(await at('work')), outdoorC: '70', now: 'openedAt' }
+    const open = { ...(await at('work')), outdoorC: '70', now: 'openedAt', water: 'yes' }
     expect((await phone.post(`/removals/${ID}/work`, open)).status).toBe(303)
     const site = {
       where: 'left of the porch',
@@ -659,9 +659,18 @@ describe('on the phone', () => {
     expect(answer.status).toBe(422)
     expect(answer.html).toContain('without signal')
     // Who has none draws, and leaves a number: that works here, and is sent.
-    const kit = { item: 'kit', of: AS_TOLD.kit, 'kit.by': 'Zed Quill', 'kit.why': 'seen' }
+    const kit = {
+      item: 'exclusion',
+      of: AS_TOLD.exclusion,
+      'exclusion.by': 'Zed Quill',
+      'exclusion.why': 'seen',
+    }
     const drawing = '[[[40,120],[90,60],[140,130],[220,50]]]'
-    const drawn = await phone.post(`/removals/${ID}/second`, { ...kit, 'kit.phone': '555 0177', drawing })
+    const drawn = await phone.post(`/removals/${ID}/second`, {
+      ...kit,
+      'exclusion.phone': '555 0177',
+      drawing,
+    })
     expect(drawn.status, drawn.html).toBe(303)
     phone.network(good)
     expect(await phone.syncService.send()).toBe('done')

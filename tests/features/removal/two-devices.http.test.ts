@@ -202,6 +202,7 @@ describe('who stays and watches', () => {
       on: DAY,
       outdoorC: '75',
       now: 'openedAt',
+      water: 'yes',
     })
     expect(barred.status).toBe(422)
     expect(wordsOf(barred.text)).toContain('that takes two')
