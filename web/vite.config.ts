@@ -90,7 +90,6 @@ const serviceWorker = (): Plugin => ({
         alias: [
           // One router instead of three: a phone has some hundred addresses, and asks for one page at a time.
           { find: /^hono$/, replacement: 'hono/tiny' },
-          { find: /^qrcode$/, replacement: here('qr-code.mjs') },
           { find: /^hono\/accepts$/, replacement: here('accepts.mjs') },
         ],
       },

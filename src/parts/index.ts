@@ -53,6 +53,7 @@ export {
 } from './phone-state.ts'
 export { PlotArea, shareLabel, ValueAxis } from './plot-area.tsx'
 export { PressingMark } from './pressing-mark.tsx'
+export { qrCode } from './qr-code.ts'
 export { Range, RangeHead, ratios, type Scale, SHARES } from './range.tsx'
 export { Reach } from './reach.tsx'
 export { Refusal } from './refusal.tsx'

@@ -5,7 +5,7 @@ import { expect, test } from 'vitest'
 
 const ROOT = join(import.meta.dirname, '../..')
 /** Packages that run in a worker. */
-const SAFE = /^(hono(\/.*)?|zod\/mini|@stdlib\/.+|uuid|idb|fastest-levenshtein|qrcode)$/
+const SAFE = /^(hono(\/.*)?|zod\/mini|@stdlib\/.+|uuid|idb|fastest-levenshtein|uqr)$/
 
 /** What stays when types are taken out: imports and exports of values. */
 function importsOf(text: string): string[] {

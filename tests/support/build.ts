@@ -23,7 +23,7 @@ export async function built(entry: string, folder: string): Promise<string> {
     publicDir: false,
     oxc: { jsx: { runtime: 'automatic', importSource: 'hono/jsx' } },
     plugins: [whereTheyWere],
-    ssr: { noExternal: true, external: ['better-sqlite3', 'pino', 'qrcode'] },
+    ssr: { noExternal: true, external: ['better-sqlite3', 'pino'] },
     build: {
       ssr: join(ROOT, entry),
       outDir: folder,

@@ -1,5 +1,4 @@
 import { Hono } from 'hono'
-import { toString as qrCode } from 'qrcode'
 import {
   type AppContext,
   type Deps,
@@ -11,6 +10,7 @@ import {
 } from '../../app/index.ts'
 import { originOf } from '../../app/node.ts'
 import { type FieldProblem, one, type Typed } from '../../forms/index.ts'
+import { qrCode } from '../../parts/index.ts'
 import { type Invitation, type Outcome, type Person, ROLES, type Role } from '../../people/index.ts'
 import { instantWords } from '../../words/index.ts'
 import { LinkPage, PeoplePage, type PersonLine } from './people-page.tsx'
@@ -62,7 +62,7 @@ export function people(deps: Deps): Hono<Env> {
         frame={c.var.frame}
         name={person.name}
         link={link}
-        qr={await qrCode(link, { type: 'svg', errorCorrectionLevel: 'M' })}
+        qr={qrCode(link)}
         until={instantWords(made.expiresAt, zone, today)}
       />,
     )

@@ -1,5 +1,4 @@
 import { Hono } from 'hono'
-import { toString as qrCode } from 'qrcode'
 import { v7 } from 'uuid'
 import {
   type AppContext,
@@ -18,6 +17,7 @@ import type { Day } from '../../days.ts'
 import type { FormState } from '../../forms/index.ts'
 import type { ColonyId } from '../../ids.ts'
 import type { History, Outcome } from '../../journal/index.ts'
+import { qrCode } from '../../parts/index.ts'
 import { digestOf, newToken } from '../../people/node.ts'
 import { planOf } from '../../recovery/index.ts'
 import { beforeItLeaves, instantWords } from '../../words/index.ts'
@@ -169,7 +169,7 @@ export function keeperSheets(deps: Deps): Hono<Env> {
         link={link}
         subject={`Colony ${colony.summary.tag}`}
         to={records.of(colony.summary.id)[0]?.record.buyer?.email}
-        qr={await qrCode(link, { type: 'svg', errorCorrectionLevel: 'M' })}
+        qr={qrCode(link)}
         open="Open it"
         back={{ href: `${colonyPath(colony.summary)}/keeper-sheet`, words: 'Back to the sheet' }}
       />,

@@ -1,5 +1,4 @@
 import { Hono } from 'hono'
-import { toString as qrCode } from 'qrcode'
 import { v7 } from 'uuid'
 import {
   type AppContext,
@@ -16,6 +15,7 @@ import { nothingThere, originOf } from '../../app/node.ts'
 import { addDays, type Day, earlier, isDay } from '../../days.ts'
 import { type FieldProblem, one, type Typed } from '../../forms/index.ts'
 import type { History } from '../../journal/index.ts'
+import { qrCode } from '../../parts/index.ts'
 import { digestOf, newToken } from '../../people/node.ts'
 import type { SentLetter } from '../../store/index.ts'
 import { instantWords } from '../../words/index.ts'
@@ -143,7 +143,7 @@ export function letters(deps: Deps): Hono<Env> {
         link={link}
         subject="Your bees"
         to={customersMail(deps.store, colony.summary.id)}
-        qr={await qrCode(link, { type: 'svg', errorCorrectionLevel: 'M' })}
+        qr={qrCode(link)}
         open="Open it, to print"
         back={{ href: colonyPath(colony.summary), words: `Back to ${colony.summary.tag}` }}
       />,

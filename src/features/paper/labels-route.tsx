@@ -1,7 +1,8 @@
 import { Hono } from 'hono'
 import { type Deps, type Env, page } from '../../app/index.ts'
 import { originOf } from '../../app/node.ts'
-import { boxAddress, originTyped, qrSvg } from './labels.ts'
+import { qrCode } from '../../parts/index.ts'
+import { boxAddress, originTyped } from './labels.ts'
 import { LabelsPage } from './labels-page.tsx'
 import { SIZES, usualSize } from './sizes.ts'
 
@@ -26,14 +27,10 @@ export function labels(deps: Deps): Hono<Env> {
         size={SIZES.find((s) => s === c.req.query('size')) ?? usualSize(c.var.frame.units.temperature)}
         origin={origin}
         refused={typed !== null && good === null ? typed : null}
-        labels={
-          await Promise.all(
-            colonies.map(async (s) => {
-              const address = boxAddress(origin, s.tag)
-              return { tag: s.tag, yard: s.yard, stand: s.stand, address, code: await qrSvg(address) }
-            }),
-          )
-        }
+        labels={colonies.map((s) => {
+          const address = boxAddress(origin, s.tag)
+          return { tag: s.tag, yard: s.yard, stand: s.stand, address, code: qrCode(address) }
+        })}
       />,
     )
   })

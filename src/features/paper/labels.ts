@@ -1,14 +1,4 @@
-/** Stand labels: the address of a colony as a QR code (ISO/IEC 18004), drawn as SVG so that it prints sharp at any size. */
-import { toString as drawn } from 'qrcode'
-
-/** Level M mends 15 % of the code: mud and a scratch. The quiet zone is the four modules the standard asks for. */
-const OPTIONS = { type: 'svg', errorCorrectionLevel: 'M', margin: 4 } as const
-
-/** A QR code of that text, as an SVG element that fills its place. Rejects text too long for a code. */
-export async function qrSvg(text: string): Promise<string> {
-  const svg = await drawn(text, OPTIONS)
-  return svg.replace('<svg ', '<svg aria-hidden="true" ')
-}
+/** Stand labels: the address of a colony, to be drawn as a QR code. */
 
 /**
  * Where the code of a box leads: to the colony that has the tag when it is scanned, for a painted box is used again.

@@ -1,10 +1,10 @@
 import { Hono } from 'hono'
 import type { Child } from 'hono/jsx'
-import { toString as qrCode } from 'qrcode'
 import { type AppContext, type Env, type PageDeps, page, unknownPage } from '../../app/index.ts'
 import { inWords } from '../../days.ts'
 import { type FieldProblem, one, type Typed } from '../../forms/index.ts'
 import { problemsOf } from '../../journal/index.ts'
+import { qrCode } from '../../parts/index.ts'
 import {
   BLANKS,
   type Blank,
@@ -139,7 +139,7 @@ export async function justSigned(c: AppContext, deps: PageDeps, saved: Saved): P
       yard={deps.store.settings.get('yardName')}
       email={job.email ?? ''}
       link={link}
-      qr={await qrCode(link, { type: 'svg', errorCorrectionLevel: 'M' })}
+      qr={qrCode(link)}
     />
   )
 }
