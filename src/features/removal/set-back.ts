@@ -31,12 +31,11 @@ export function goesFall(
     .list()
     .filter(
       ({ id, sheet: { decision: d, site, check, work, ended }, colonies }) =>
-        (d?.is === 'go' ||
+        ((d?.is === 'go' && d.fell === undefined) ||
           site.lookedAt !== undefined ||
           check.doneOn !== undefined ||
           (brought && (check.clearances ?? check.seconds) !== undefined)) &&
         ids?.includes(id) !== false &&
-        d?.fell === undefined &&
         ended === undefined &&
         work.boxedAt === undefined &&
         colonies.length === 0,
@@ -55,7 +54,12 @@ export function goesFall(
       check: brought ? asked : { ...asked, ...signed },
       ...(decision === undefined
         ? {}
-        : { decision: decision.is === 'go' ? { ...decision, fell: { by, on, at, ...as } } : decision }),
+        : {
+            decision:
+              decision.is === 'go' && decision.fell === undefined
+                ? { ...decision, fell: { by, on, at, ...as } }
+                : decision,
+          }),
     }
     const saved = removals.save(id, version, again, { savedAt, savedBy: by })
     if (!saved.ok) throw new Error(`removal sheet ${id}: ${JSON.stringify(saved)}`)

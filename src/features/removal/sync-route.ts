@@ -5,6 +5,7 @@ import { type Env, type PageDeps, sendsJson, signedIn, viewerOf } from '../../ap
 import { problemsOf } from '../../journal/index.ts'
 import { EMPTY_SHEET, type Grave, mergeSheets, type Sheet, sheet } from '../../records/index.ts'
 import { partLabel } from './form.ts'
+import { foundSince, keepFound } from './found-kept.ts'
 import { goneFrom, withNoted } from './grave.ts'
 import { notHere } from './other-sheets.ts'
 import { asSeenHere } from './seen-here.ts'
@@ -37,22 +38,22 @@ export function removalSync(deps: PageDeps): Hono<Env> {
     const body: unknown = sendsJson(c) ? await c.req.json().catch(() => undefined) : undefined
     const parsed = sent.safeParse(body)
     if (!parsed.success) return c.json({ problems: problemsOf(parsed.error, body) }, 422)
-    const { id, base, over } = parsed.data
+    const { id, base, over, sheet: mine } = parsed.data
     const { removals } = deps.store
-    const absent = await absentOf(deps, parsed.data.sheet)
+    const absent = await absentOf(deps, mine)
     const found = removals.get(id)
+    const last = found?.last
     const known = base === 0 ? EMPTY_SHEET : removals.version(id, base)?.sheet
     if (found === null && base > 0) return refuse('is erased here: nothing of it can be kept any more')
     if (known === undefined) return refuse('was made from a version that is not here')
-    const last = found?.last
     const { sheet: both, clashes } =
       last === undefined || last.version === base
-        ? { sheet: parsed.data.sheet, clashes: [] }
-        : mergeSheets(known, parsed.data.sheet, last.sheet)
+        ? { sheet: mine, clashes: [] }
+        : mergeSheets(known, mine, last.sheet)
     const own = clashes.every(
       (path) =>
         saidBy(id, path, base) === signedIn(c) &&
-        (path !== 'decision' || isLater(parsed.data.sheet.decision, last?.sheet.decision)),
+        (path !== 'decision' || isLater(mine.decision, last?.sheet.decision)),
     )
     if (last !== undefined && !own && !over)
       return refuse(
@@ -67,7 +68,7 @@ export function removalSync(deps: PageDeps): Hono<Env> {
     const gone = goneUnsaid(before, merged, known, c.var.frame.today)
     if (gone.length > 0)
       return refuse(`takes off what no trade has cleared, or without saying why: ${gone.join(', ')}`)
-    const wrong = sentProblems(c, deps, known, parsed.data.sheet, found, { id, absent })
+    const wrong = sentProblems(c, deps, known, mine, found, { id, absent })
     if (wrong.length > 0) return refuse(wrong.join('. '))
     const stamp = { savedAt: deps.clock().toISOString(), savedBy: signedIn(c) }
     const result = removals.save(
@@ -109,7 +110,9 @@ export function removalSync(deps: PageDeps): Hono<Env> {
       return unsaid.length === 0 ? now : withNoted(was, now, {}, momentNow(c, deps))
     }
 
+    /** What it brings stays, whatever else it is refused for: wires that were found do not wait for a clash over the way in. */
     function refuse(message: string): Response {
+      if (last !== undefined && known !== undefined) keepFound(c, deps, { id, last }, foundSince(known, mine))
       return c.json({ problems: [{ field: '', message, line: message }] }, 422)
     }
   })

@@ -70,6 +70,16 @@ test('a “go”, a clearance and a second person that came in with a file open 
   expect(page).toContain('Not yet: gas pipe cleared')
 })
 
+test('looks, ticks and papers of a sheet whose “go” had fallen before are asked again as well', async () => {
+  const fell = { by: 'Odalys', on: DAY, at: '11:20' }
+  expect(await bringIn(await fileWith({ ...gas, decision: { ...go, fell } }))).toContain('Taken in')
+  expect(sheet()?.decision?.fell).toEqual(fell)
+  expect(sheet()?.site.lookedAt).toBeUndefined()
+  expect(sheet()?.check).not.toHaveProperty('done')
+  expect(sheet()?.check).not.toHaveProperty('clearances')
+  expect(sheet()?.site.behind).toEqual(['gas'])
+})
+
 test('the same file again changes nothing; a newer one is taken in all the same, and a changed one is not', async () => {
   const first = { ...gas, job: { ...gas.job, wayIn: 'Gate at the back' } }
   await bringIn(await fileWith(first))

@@ -73,6 +73,46 @@ test('of one person on two devices the later line is taken without a question', 
   expect((await sync(job({ wayIn: 'Side door' }), 1)).status).toBe(200)
 })
 
+describe('a phone whose sheet is refused over the way in, while a colleague’s “go” stands', () => {
+  const hers: Sheet['decision'] = { ...go, by: 'Odalys', at: '11:50' }
+  const clashing = job({ wayIn: 'Back' })
+  const found = (more: Partial<Sheet['site']>): Sheet => ({
+    ...clashing,
+    site: { ...clashing.site, ...more },
+  })
+  beforeEach(() => {
+    saved(READY)
+    saved({ ...job({ wayIn: 'Front' }), decision: hers }, 'Odalys')
+  })
+
+  test.each<[string, Sheet, Partial<Sheet['site']>]>([
+    ['gas', found({ behind: ['gas'] }), { behind: expect.arrayContaining(['gas']) }],
+    ['asbestos', found({ hazards: ['asbestos'] }), { hazards: ['asbestos'] }],
+    ['somebody allergic', found({ bystanders: ['allergic'] }), { bystanders: ['allergic'] }],
+    ['wires near', found({ nearWires: true }), { nearWires: true }],
+  ])('%s that it found is on the sheet all the same, and the “go” has fallen', async (_, sheet, site) => {
+    expect((await sync(sheet, 1)).status).toBe(422)
+    expect(last().site).toMatchObject(site)
+    expect(last().job.wayIn).toBe('Front')
+    expect(last().decision).toMatchObject({ by: 'Odalys', fell: { by: 'Bram' } })
+  })
+
+  test.each(['refuse', 'wait'] as const)('a “%s” with its reason holds the “go”, and is read', async (is) => {
+    const reason = 'Smells of gas in the hall'
+    const mine = { ...go, is, reason }
+    expect((await sync({ ...clashing, decision: mine }, 1)).status).toBe(422)
+    expect(last().decision).toMatchObject({ is: 'go', fell: { by: 'Bram' }, over: { by: 'Bram', reason } })
+  })
+
+  test('brings nothing back that was taken off meanwhile, and no version where it found nothing', async () => {
+    const versions = (): number => removals().get(ID)?.last.version ?? 0
+    const before = versions()
+    expect((await sync(clashing, 1)).status).toBe(422)
+    expect(versions()).toBe(before)
+    expect(last().decision?.fell).toBeUndefined()
+  })
+})
+
 describe('on a phone', () => {
   let phone: Phone
   beforeEach(async () => {
