@@ -57,7 +57,8 @@ export function decide(c: AppContext, deps: PageDeps, saved: Saved, typed: Typed
     ]
   const others = deps.crew?.().flatMap((a) => (a.open && a.name !== by ? [a.name] : [])) ?? []
   const wrong = [
-    ...decisionProblems(made, reckoning, sheet),
+    // Its own reason is judged with it: “smells of gas, he says it always does” is no reason to go.
+    ...decisionProblems(made, reckoningOf(c, deps, { ...sheet, decision: made }), sheet),
     ...(made.is === 'go' ? notHeard(frame, made.reason, others) : []),
   ]
   if (wrong.length === 0) keep(c, deps, saved, { ...sheet, decision: made })

@@ -62,7 +62,8 @@ export function sentProblems(
     // One that fell on the phone stands over nothing, and says so.
     if (decision.fell === undefined) {
       const over = refusedBefore(found?.last.sheet.decision, decision.by)
-      const judged = { ...decision, ...(over === undefined ? {} : { over }) }
+      // One's own is asked about where it is tapped; of two of one person the later one stands.
+      const judged = { ...decision, ...(over === undefined || over.by === decision.by ? {} : { over }) }
       said.push(...lines('The decision', decisionProblems(judged, reckoned(decision.on), sent)))
       if (decision.is === 'go' && !samePlace(decision, placeOf(sent)))
         said.push('The decision is for another place than the sheet')

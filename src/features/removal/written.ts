@@ -44,9 +44,9 @@ const WRITTEN: readonly Written[] = [
   { says: 'a flue', word: /\bflues?\b|stovepipe/i, tapped: ['flue'] },
 ]
 
-/** What is written and tapped nowhere, why somebody refused or had it wait among it. */
+/** What is written and tapped nowhere, why somebody decided as they did, and what was noted at work, among it. */
 export function writtenIn(s: Sheet): Written[] {
-  const { job, site, decision, ended } = s
+  const { job, site, work, decision, ended } = s
   const text = [
     job.told,
     job.wayIn,
@@ -58,9 +58,11 @@ export function writtenIn(s: Sheet): Written[] {
     site.bystandersNote,
     site.otherEntrances,
     site.entrance,
-    decision?.is === 'go' ? undefined : decision?.reason,
+    decision?.reason,
     decision?.over?.reason,
     ended?.why,
+    work.note,
+    work.left,
   ]
     .filter((x) => x !== undefined)
     .join('. ')
