@@ -1,9 +1,10 @@
 /** Go, wait or refuse, as it was tapped: judged against the sheet that was just saved, then written down. */
 import { type AppContext, type PageDeps, signedIn } from '../../app/index.ts'
 import { type FieldProblem, fieldsIn, one, type Typed } from '../../forms/index.ts'
-import type { Decision } from '../../records/index.ts'
+import type { Decision, Sheet } from '../../records/index.ts'
 import { timeIn } from '../../time-of-day.ts'
 import { notHeard } from './as-known.ts'
+import { asRead } from './as-read.ts'
 import { decisionProblems, refusedBefore, unmetWords } from './decide.ts'
 import { DECISION_FIELDS } from './fields.ts'
 import { schemaProblems } from './form.ts'
@@ -22,8 +23,21 @@ function decidedMeanwhile(deps: PageDeps, saved: Saved, shown: number, by: strin
     : last
 }
 
-/** Writes it down, or says why not. */
-export function decide(c: AppContext, deps: PageDeps, saved: Saved, typed: Typed): FieldProblem[] {
+/** Whether call or site were said otherwise since the form was made: a “go” is of what was read. */
+function saidMeanwhile(deps: PageDeps, id: string, shown: number, before: Sheet): boolean {
+  const then = deps.store.removals.version(id, shown)?.sheet
+  const read = (s: Sheet): string => asRead({ ...s, check: {} })
+  return then !== undefined && read(then) !== read(before)
+}
+
+/** Writes it down, or says why not. `before`: the sheet before what was typed beside it was saved. */
+export function decide(
+  c: AppContext,
+  deps: PageDeps,
+  saved: Saved,
+  typed: Typed,
+  before: Sheet,
+): FieldProblem[] {
   const { sheet } = saved.last
   const { frame } = c.var
   const { raw } = fieldsIn(DECISION_FIELDS, typed, frame.units)
@@ -44,7 +58,16 @@ export function decide(c: AppContext, deps: PageDeps, saved: Saved, typed: Typed
   const problems = schemaProblems('decision', { raw: decision, problems: [] })
   if (problems.length > 0) return problems
   const made = decision as unknown as Decision
-  const meanwhile = decidedMeanwhile(deps, saved, Number(one(typed, 'version')), by)
+  const shown = Number(one(typed, 'version'))
+  if (made.is === 'go' && saidMeanwhile(deps, saved.id, shown, before))
+    return [
+      {
+        field: 'is',
+        message:
+          'was not written down: the sheet was changed since this page was shown. Read it, and tap again',
+      },
+    ]
+  const meanwhile = decidedMeanwhile(deps, saved, shown, by)
   if (made.is !== 'refuse' && meanwhile !== undefined)
     return [
       { field: 'is', message: `was not written down. ${decidedWords(meanwhile)}. Read it, and tap again` },

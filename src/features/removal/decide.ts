@@ -74,7 +74,10 @@ export function decisionProblems(
 /** A dot is no reason: a word at least. */
 const isSentence = (reason = ''): boolean => /\p{L}{3}/u.test(reason)
 
-/** The refusal of somebody else, or why they had it wait, that a decision goes over; who said so may take it back themselves. */
+/**
+ * The refusal, or why it was to wait, that a decision goes over: somebody else's for as long as anything is decided, one's own until a
+ * “go” has answered it. A “Wait” with no word takes none away.
+ */
 export function refusedBefore(before: Decision | undefined, by: string): Decision['over'] {
   if (before === undefined) return undefined
   const { on, at, reason } = before
@@ -86,7 +89,8 @@ export function refusedBefore(before: Decision | undefined, by: string): Decisio
     ...(before.is === 'wait' ? { wait: true as const } : {}),
   }
   const holdsBack = before.is === 'refuse' || (before.is === 'wait' && isSentence(reason))
-  return [holdsBack ? own : undefined, before.over].find((x) => x !== undefined && x.by !== by)
+  const held = [holdsBack ? own : undefined, before.over].filter((x) => x !== undefined)
+  return held.find((x) => x.by !== by) ?? (before.is === 'go' ? undefined : held[0])
 }
 
 const wayOut = (i: Reckoning['unmet'][number]): string =>

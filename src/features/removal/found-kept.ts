@@ -1,6 +1,7 @@
 /** What comes onto a sheet stays on it, and a “go” that it takes the ground from falls, whatever else the form is refused for. */
 import type { AppContext, PageDeps } from '../../app/index.ts'
 import { hasBegun, type Sheet } from '../../records/index.ts'
+import { isOtherwise } from './as-read.ts'
 import { refusedBefore } from './decide.ts'
 import { withNoted } from './grave.ts'
 import { momentNow, type Saved, stampOf } from './sheet-handlers.ts'
@@ -23,7 +24,8 @@ function grewTooHot(c: AppContext, deps: PageDeps, before: Sheet, after: Sheet):
 export function fallen(c: AppContext, deps: PageDeps, before: Sheet, after: Sheet): Sheet {
   const { decision } = after
   if (decision === undefined || !stoodOn(c, deps, before, decision.on)) return after
-  if (stoodOn(c, deps, after, decision.on) && !grewTooHot(c, deps, before, after)) return after
+  const stands = stoodOn(c, deps, after, decision.on) && !isOtherwise(before, after)
+  if (stands && !grewTooHot(c, deps, before, after)) return after
   return { ...after, decision: { ...decision, fell: whoAndWhen(c, deps) } }
 }
 

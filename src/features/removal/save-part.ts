@@ -116,7 +116,7 @@ export function savePart(
   if (barred !== null) return again(c, deps, saved, part, typed, [{ field: 'openedAt', message: barred }])
   if (part === 'check' && one(typed, 'is') !== '') {
     const fresh = deps.store.removals.get(saved.id)
-    const wrong = fresh === null ? [] : decide(c, deps, { ...saved, ...fresh }, typed)
+    const wrong = fresh === null ? [] : decide(c, deps, { ...saved, ...fresh }, typed, last.sheet)
     if (wrong.length > 0) return again(c, deps, saved, part, typed, wrong)
   }
   return c.redirect(nextAfter(saved.path, part, one(typed, 'next')), 303)

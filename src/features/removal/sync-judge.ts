@@ -6,6 +6,7 @@ import type { Problem } from '../../journal/index.ts'
 import { beginsIn, type Decision, type Grave, type Noted, type Sheet } from '../../records/index.ts'
 import type { SavedSheet } from '../../store/index.ts'
 import { timeIn } from '../../time-of-day.ts'
+import { isOtherwise } from './as-read.ts'
 import { beforeCut, type Reckoning } from './before-cut.ts'
 import { clearanceProblems, decisionProblems, refusedBefore } from './decide.ts'
 import { goneFrom, stays, whyFits } from './grave.ts'
@@ -63,7 +64,8 @@ export function sentProblems(
     // One that fell on the phone stands over nothing, and says so.
     if (decision.fell === undefined) {
       const over = refusedBefore(found?.last.sheet.decision, decision.by)
-      const judged = { ...decision, ...(over === undefined ? {} : { over }) }
+      // One's own is asked about where it is tapped; of two of one person the later one stands.
+      const judged = { ...decision, ...(over === undefined || over.by === decision.by ? {} : { over }) }
       said.push(...lines('The decision', decisionProblems(judged, reckoned(decision.on), sent)))
       if (decision.is === 'go' && !samePlace(decision, placeOf(sent)))
         said.push('The decision is for another place than the sheet')
@@ -178,11 +180,15 @@ export function honest(sheet: Sheet, now: string, { on, at }: { on: string; at: 
   return { ...s, check: { ...s.check, clearances } }
 }
 
-/** A “go” that does not stand over what both sides know, or another sheet of the house, fell: it does not come back when something else is cleared. */
-export function fallenNow(c: AppContext, deps: PageDeps, s: Sheet, id: string): Sheet {
+/**
+ * A “go” that does not stand over what both sides know, or another sheet of the house, fell: it does not come back when something else
+ * is cleared. `read`: the sheet on which it was said.
+ */
+export function fallenNow(c: AppContext, deps: PageDeps, s: Sheet, id: string, read: Sheet): Sheet {
   const { decision: d } = s
   if (d?.is !== 'go' || d.fell !== undefined) return s
-  if (stoodOn(c, deps, s, d.on, id) && !isOfBefore(d, deps, c.var.frame.zone)) return s
+  if (!isOtherwise(read, s) && stoodOn(c, deps, s, d.on, id) && !isOfBefore(d, deps, c.var.frame.zone))
+    return s
   const { writtenAt: _, ...fell } = momentNow(c, deps)
   return { ...s, decision: { ...d, fell } }
 }

@@ -78,7 +78,7 @@ export function removalSync(deps: PageDeps): Hono<Env> {
         id,
         known,
         merged: honest(
-          fallenNow(c, deps, noticed(before, merged), id),
+          fallenNow(c, deps, noticed(before, merged), id, readBy(merged.decision)),
           deps.clock().toISOString(),
           momentNow(c, deps),
         ),
@@ -108,6 +108,11 @@ export function removalSync(deps: PageDeps): Hono<Env> {
         (what) => now.site.noted?.findLast((n) => n.what === what)?.is !== 'found',
       )
       return unsaid.length === 0 ? now : withNoted(was, now, {}, momentNow(c, deps))
+    }
+
+    /** The sheet on which that was decided: as it stands here, or as the phone had it. */
+    function readBy(decided: Sheet['decision']): Sheet {
+      return JSON.stringify(decided) === JSON.stringify(before.decision) ? before : mine
     }
 
     /** What it brings stays, whatever else it is refused for: wires that were found do not wait for a clash over the way in. */

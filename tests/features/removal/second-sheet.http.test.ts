@@ -92,9 +92,41 @@ describe('a refusal', () => {
     expect((await sync({ ...go, reason: 'The fitter was here.' }, 3)).status).toBe(200)
     expect(sheet().decision?.over?.by).toBe('Perpetua')
     saved({ ...LOOKED, decision: { ...refused, by: 'Ines' } })
+    expect((await check(await form(`${PATH}/check`), { is: 'go' })).status).toBe(422)
+    const answered = { is: 'go', reason: 'The fitter was here.' }
+    expect((await check(await form(`${PATH}/check`), answered)).status).toBe(303)
+    expect(sheet().decision?.over?.by).toBe('Ines')
+    // Answered once, one's own is not asked about again.
     expect((await check(await form(`${PATH}/check`), { is: 'go' })).status).toBe(303)
     expect(sheet().decision?.over).toBeUndefined()
   })
+
+  test('of one’s own is not taken away by a “Wait” with no word', async () => {
+    saved(LOOKED)
+    await check(await form(`${PATH}/check`), { is: 'refuse', reason: 'Smell of gas in the hall' })
+    expect((await check(await form(`${PATH}/check`), { is: 'wait', reason: '' })).status).toBe(303)
+    expect(sheet().decision?.over?.reason).toBe('Smell of gas in the hall')
+    expect((await check(await form(`${PATH}/check`), { is: 'go', reason: 'It is late.' })).status).toBe(422)
+  })
+})
+
+test('a “go” is not given for a reason that names a hazard, and falls over a note that does', async () => {
+  saved(READY)
+  const smells = { is: 'go', reason: 'Smells of gas a bit, he says it always does' }
+  expect((await check(await form(`${PATH}/check`), smells)).status).toBe(422)
+  expect((await check(await form(`${PATH}/check`), { is: 'go', reason: '' })).status).toBe(303)
+  const opened = {
+    version: String(yard.store.removals.get(ID)?.last.version),
+    now: 'openedAt',
+    water: 'yes',
+    outdoorC: '75',
+  }
+  expect((await yard.post(`${PATH}/work`, opened)).status).toBe(303)
+  const note = { ...(await form(`${PATH}/work`)), note: 'GAS PIPE behind, nearly cut it' }
+  await yard.post(`${PATH}/work`, note)
+  expect(sheet().decision?.fell?.by).toBe('Ines')
+  const boxed = { ...(await form(`${PATH}/work`)), now: 'boxedAt' }
+  expect((await yard.post(`${PATH}/work`, boxed)).status).toBe(422)
 })
 
 describe('a clearance', () => {

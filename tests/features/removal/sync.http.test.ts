@@ -513,8 +513,8 @@ describe('on the phone', () => {
     await post({ ...READY, decision: { ...go, at: '11:00' } }, { base: 1 })
     await phone.syncService.send()
     phone.network(down)
-    expect((await phone.post(`/removals/${ID}/job`, { version: '2', ...CALL })).status).toBe(303)
     expect(await phone.open(`/removals/${ID}`)).toContain('Go, as this phone knows it')
+    expect((await phone.post(`/removals/${ID}/job`, { version: '2', ...CALL })).status).toBe(303)
     const front = { ...READY.job, wayIn: 'Gate at the front' }
     await post({ ...gas, job: front, decision: { ...go, at: '11:00' } }, { base: 2, as: 'operator' })
     phone.network(good)

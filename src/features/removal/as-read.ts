@@ -1,0 +1,26 @@
+/**
+ * A “go” is of the sheet as it was read. Whatever is said, tapped, taken off or merged after it, in whatever field and language,
+ * takes its ground away until work has begun; once open, only what can kill does.
+ */
+import { hasBegun, type Sheet } from '../../records/index.ts'
+import { canonical } from '../../store/index.ts'
+
+/** What a reader could take into account, as one string: not pictures, how somebody is reached, or when a tap was saved. */
+export function asRead({ job, site, agreement, check }: Sheet): string {
+  const { photos: _a, name: _b, phone: _c, email: _d, ...called } = job
+  const { photos: _e, noted: _f, lookedAt: _g, ...found } = site
+  const { tickedAt: _h, doneAt: _i, clearances = [], seconds = [], ...asked } = check
+  return canonical({
+    called,
+    found,
+    extra: agreement.extra,
+    asked,
+    // Signed after the “go”, for what is asked when work starts.
+    seconds: seconds.filter((x) => x.item !== 'heat-at-start').map((x) => ({ item: x.item, by: x.by })),
+    clearances: clearances.map(({ hazard, who, licence }) => ({ hazard, who, licence })),
+  })
+}
+
+/** Whether that is another sheet than the one on which “go” was said, and nothing has begun on it yet. */
+export const isOtherwise = (read: Sheet, now: Sheet): boolean =>
+  !hasBegun(read) && !hasBegun(now) && asRead(read) !== asRead(now)
