@@ -17,8 +17,8 @@ interface Job {
   fail: (error: unknown) => void
 }
 
-/** Writes in one transaction at most: each costs about two milliseconds with its plan, and others wait meanwhile. */
-const MOST = 12
+/** Writes in one transaction at most: each costs two to four milliseconds with its plan, and others wait meanwhile. */
+const MOST = 6
 
 interface Pace {
   /** Lets others in before a transaction, whose writes may then share it. */
