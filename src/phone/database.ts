@@ -76,6 +76,8 @@ export interface WaitingSheet {
   tries: number
   /** Why the server would not have it; null while it waits. */
   refused: Problem[] | null
+  /** The server would not have it before it was written on: until it takes it, no “go” on it stands here. */
+  unaccepted?: boolean
   /** It was read and is to stand over what somebody else saved meanwhile. */
   over: boolean
 }

@@ -33,7 +33,7 @@ function knownOf({ id, theirs, mine }: KeptSheet): Known | null {
     const newer = theirs !== null && theirs.version > base ? theirs : null
     // Not accepted: whatever it was refused for has to be read first.
     const sheet =
-      newer === null && mine.refused === null
+      newer === null && mine.refused === null && mine.unaccepted !== true
         ? mine.sheet
         : overTheirs(mine.sheet, newer ?? { sheet: mine.sheet, savedBy: owner.name })
     // A version of its own, so that a form opened before it was saved is known to be older.
@@ -44,13 +44,14 @@ function knownOf({ id, theirs, mine }: KeptSheet): Known | null {
 }
 
 /**
- * What was written here, when the server has told of something newer meanwhile, or has not taken it: what anybody found is on it, and no “go” stands that was
- * decided without having read that. The two are put together by the server; until then this is what is shown.
+ * What was written here, when the server has told of something newer meanwhile, or has not taken it: what anybody found is on it, and
+ * no “go” stands that was decided without having read that. The two are put together by the server; until then this is what is shown.
  */
 function overTheirs(mine: Sheet, theirs: Pick<SheetVersion, 'sheet' | 'savedBy'>): Sheet {
   const { site: s, decision, work } = mine
   const other = theirs.sheet.site
-  const stands = decision?.is === 'go' && decision.fell === undefined && work.openedAt === undefined
+  const held = theirs.sheet.decision?.is === 'refuse' || theirs.sheet.decision?.is === 'wait'
+  const stands = decision?.is === 'go' && decision.fell === undefined && (held || work.openedAt === undefined)
   const fell = stands ? { by: theirs.savedBy, on: decision.on, at: decision.at ?? '00:00' } : undefined
   return {
     ...mine,

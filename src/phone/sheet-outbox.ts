@@ -47,6 +47,7 @@ export async function keepSheets(
         keptAt: version.savedAt,
         tries: 0,
         refused: null,
+        unaccepted: before?.mine?.unaccepted === true || (before?.mine?.refused ?? null) !== null,
         over: before?.mine?.over ?? false,
       }
       await tx.store.put({ id, theirs: before?.theirs ?? null, mine })
@@ -72,7 +73,7 @@ export const refuseSheet = (db: Database, id: string, problems: Problem[]): Prom
 
 /** Somebody has read what the other one wrote: this one is to stand over it. */
 export const overSheet = (db: Database, id: string): Promise<void> =>
-  change(db, id, (mine) => ({ ...mine, refused: null, over: true }))
+  change(db, id, (mine) => ({ ...mine, refused: null, unaccepted: true, over: true }))
 
 /** The server has named it: it is theirs now, unless it was written on meanwhile. */
 export async function acknowledgeSheet(
@@ -98,7 +99,11 @@ export async function acknowledgeSheet(
     // What the server put to it stays under what was written meanwhile; where both changed one field, the server says so.
     const both = mergeSheets(sent, mine.sheet, sheet)
     const from = both.clashes.length > 0 ? {} : { base: version, saves: 1, sheet: both.sheet }
-    await store.put({ id, theirs, mine: written ? { ...mine, ...from, over: false } : null })
+    await store.put({
+      id,
+      theirs,
+      mine: written ? { ...mine, ...from, over: false, unaccepted: false } : null,
+    })
   }
   await dropLoose(tx, now)
   await tx.done

@@ -16,30 +16,55 @@ const ANY_STREET =
   'the old new upper lower north south east west street road row lane avenue ave drive court place way close blvd calle avenida camino'.split(
     ' ',
   )
-/** Letters by which two words are one that was mistyped or cut short: 'Inventd' (judgement). */
+const NUMBERS = 'one two three four five six seven eight nine ten eleven twelve'.split(' ')
+const ORDINALS = 'first second third fourth fifth sixth seventh eighth ninth tenth'.split(' ')
+/** Letters by which two words are one that was mistyped, and that a word cut short has at least: 'Inventd', 'Inv.' (judgement). */
 const ALIKE = 5
+const CUT_SHORT = 3
+
+const doorWords = (text: string): string[] =>
+  wordsOf(text.replaceAll(/['’.]/g, '')).map((w) => {
+    const [n, nth] = [NUMBERS.indexOf(w), ORDINALS.indexOf(w)]
+    return n >= 0 ? `${n + 1}` : nth >= 0 ? `${nth + 1}th` : w.replace(/^(\d+)(st|nd|rd)$/, '$1th')
+  })
 
 const namesIn = (words: readonly string[]): string[] =>
   words.filter((w) => w.length > 2 && !/\d/.test(w) && !ANY_STREET.includes(w) && !BESIDE.includes(w))
 
-const isLike = (a: string, b: string): boolean =>
-  a === b || (a.length >= ALIKE && b.length >= ALIKE && a.slice(0, ALIKE) === b.slice(0, ALIKE))
+const isLike = (a: string, b: string): boolean => {
+  const [short, long] = a.length < b.length ? [a, b] : [b, a]
+  if (short.length >= CUT_SHORT && long.startsWith(short)) return true
+  return short.length >= ALIKE && a.slice(0, ALIKE) === b.slice(0, ALIKE)
+}
 
-/** One number and one name of a street between the same commas: '4a Invented Rd' is '4-6 Inventd Row'. */
+/**
+ * One name, and no other number: '4a Invented Rd' is '4-6 Inventd Row' and 'Invented Row'. Where neither has a name but those that
+ * every street has, one of these: '47 Old St' is '47 Old Street'.
+ */
 function sameDoor(a: string, b: string): boolean {
-  const [x, y] = [wordsOf(a), wordsOf(b)]
-  const numbers = (words: readonly string[]): string[] => words.flatMap((w) => /^\d+/.exec(w)?.[0] ?? [])
-  return (
-    numbers(x).some((n) => numbers(y).includes(n)) &&
-    namesIn(x).some((v) => namesIn(y).some((w) => isLike(v, w)))
-  )
+  const [x, y] = [doorWords(a), doorWords(b)]
+  const numbers = (words: readonly string[]): string[] =>
+    words.flatMap((w) => /^\d+(?!\d*th)/.exec(w)?.[0] ?? [])
+  const [m, n] = [numbers(x), numbers(y)]
+  if (m.length > 0 && n.length > 0 && !m.some((number) => n.includes(number))) return false
+  const [v, w] = [namesIn(x), namesIn(y)]
+  if (v.length > 0 && w.length > 0) return v.some((one) => w.some((other) => isLike(one, other)))
+  const plain = x.filter((word) => !/^\d+[a-z]?$/.test(word) && !BESIDE.includes(word))
+  return m.length + n.length > 1 && v.length === w.length && plain.some((word) => y.includes(word))
+}
+
+/** The part of an address that names the house: not the flat, not the town. */
+const doorOf = (address: string): string[] => {
+  const parts = address.split(',')
+  const door = parts.find((part) => doorWords(part).some((w) => !/\d/.test(w) && !BESIDE.includes(w)))
+  return door === undefined ? parts : [door]
 }
 
 /** All words of the one are in the other, number and all: '1 Old St' is 'Old St 1' and 'Flat 2, 1 Old St, Springfield'. */
 function sameAddress(a = '', b = ''): boolean {
-  if (a.split(',').some((x) => b.split(',').some((y) => sameDoor(x, y)))) return true
+  if (doorOf(a).some((x) => doorOf(b).some((y) => sameDoor(x, y)))) return true
   const [short = [], long = []] = [a, b]
-    .map((x) => wordsOf(x).filter((w) => !BESIDE.includes(w)))
+    .map((x) => doorWords(x).filter((w) => !BESIDE.includes(w)))
     .sort((x, y) => x.length - y.length)
   const numbered = short.some((w) => /\d/.test(w)) || short.length === long.length
   return short.length > 0 && numbered && short.every((w) => long.includes(w))

@@ -9,7 +9,7 @@ import { foundSince, keepFound } from './found-kept.ts'
 import { goneFrom, withNoted } from './grave.ts'
 import { notHere } from './other-sheets.ts'
 import { asSeenHere } from './seen-here.ts'
-import { momentNow } from './sheet-handlers.ts'
+import { isElsewhere, momentNow } from './sheet-handlers.ts'
 import { PARTS, type Part } from './stage.ts'
 import { fallenNow, goneUnsaid, honest, sentProblems, withKept } from './sync-judge.ts'
 import { writtenAnew } from './written.ts'
@@ -60,7 +60,11 @@ export function removalSync(deps: PageDeps): Hono<Env> {
         `${last.savedBy} saved something else meanwhile: ${[...new Set(clashes.map(wordsOf))].join(', ')}`,
       )
     const before = last?.sheet ?? EMPTY_SHEET
-    const ticked = withKept(before, clashes.length === 0 ? both : undecided(both, momentNow(c, deps)))
+    // Who is at another job decides none here, and two people are not one.
+    const decidesAnew = JSON.stringify(both.decision) !== JSON.stringify(before.decision)
+    const elsewhere = decidesAnew && isElsewhere(deps, id, signedIn(c), c.var.frame.today) !== undefined
+    const decided = clashes.length === 0 && !elsewhere ? both : undecided(both, momentNow(c, deps))
+    const ticked = withKept(before, decided)
     const merged =
       ticked.check.tickedAt === before.check.tickedAt
         ? ticked

@@ -1,8 +1,10 @@
 /** What somebody else said meanwhile stays on a sheet that a phone sends, whoever saved it last. Invented. */
 import { beforeEach, describe, expect, test } from 'vitest'
 import { placeOf } from '../../../src/features/removal/place.ts'
-import { acknowledgeSheet } from '../../../src/phone/sheet-outbox.ts'
+import { jobsOf } from '../../../src/phone/jobs.ts'
+import { acknowledgeSheet, keepSheets } from '../../../src/phone/sheet-outbox.ts'
 import type { Sheet } from '../../../src/records/removal-sheet.ts'
+import type { SheetVersion } from '../../../src/store/index.ts'
 import { down, good, type Phone, phoneIn, wordsOf } from '../../support/phone.ts'
 import { type TestYard, testYard } from '../../support/yard-app.ts'
 import { DAY, READY } from './ready.ts'
@@ -178,4 +180,65 @@ describe('on a phone', () => {
     expect(opened.status).toBe(422)
     expect(wordsOf(opened.html)).toContain('waits for “go”')
   })
+})
+
+describe('what a phone shows of a sheet with its own “go”', () => {
+  const owner = { id: 'x', name: 'Bram' }
+  const said = (sheet: Sheet, version: number, savedBy: string): SheetVersion => ({
+    id: ID,
+    version,
+    savedAt: `${DAY}T11:00:00.000Z`,
+    savedBy,
+    sheet,
+  })
+  const mine = {
+    base: 1,
+    sheet: { ...READY, decision: go },
+    saves: 1,
+    owner,
+    keptAt: `${DAY}T11:00:00.000Z`,
+    tries: 1,
+    refused: null,
+    over: false,
+  }
+  const shown = (kept: Parameters<typeof jobsOf>[0][number]) =>
+    jobsOf([kept], () => false).get(ID)?.last.sheet
+
+  test('it stands where nothing was refused', () => {
+    expect(shown({ id: ID, theirs: null, mine })?.decision?.fell).toBeUndefined()
+  })
+
+  test('it does not come back by one more tap on a sheet that was refused', async () => {
+    const phone = phoneIn(yard, 'beekeeper')
+    const db = await phone.database()
+    await db.put('sheets', {
+      id: ID,
+      theirs: null,
+      mine: { ...mine, refused: [{ field: '', message: 'x' }] },
+    })
+    const written = { ...mine.sheet, job: { ...mine.sheet.job, wayIn: 'Gate' } }
+    await keepSheets(db, [{ id: ID, base: 1, version: said(written, 3, 'Bram') }], owner)
+    const kept = await db.get('sheets', ID)
+    expect(kept?.mine?.refused).toBeNull()
+    expect(kept === undefined ? undefined : shown(kept)?.decision?.fell).toBeDefined()
+  })
+
+  test('a colleague’s refusal that is on the phone holds it, though it was opened', () => {
+    const refusal = { ...go, is: 'refuse' as const, by: 'Odalys', reason: 'Wires in the wall' }
+    const theirs = { ...said({ ...READY, decision: refusal }, 2, 'Odalys'), colonies: [] }
+    const opened = { ...mine, sheet: { ...mine.sheet, work: { on: DAY, openedAt: '10:10' } } }
+    expect(shown({ id: ID, theirs, mine: opened })?.decision?.fell).toMatchObject({ by: 'Odalys' })
+  })
+})
+
+test('whoever has opened one job decides no “go” at another by a phone either', async () => {
+  const other = '019e0000-0000-7000-8000-000000000030'
+  const stamp = { savedAt: `${DAY}T08:00:00.000Z`, savedBy: 'Bram' }
+  const open: Sheet = { ...READY, decision: go, work: { on: DAY, openedAt: '10:05' } }
+  expect(removals().save(other, 0, { ...open, job: { ...open.job, address: '9 Larch St' } }, stamp).ok).toBe(
+    true,
+  )
+  saved(READY, 'Odalys')
+  expect((await sync({ ...READY, decision: go }, 1)).status).toBe(200)
+  expect(last().decision).toMatchObject({ is: 'go', fell: { by: 'Bram' } })
 })

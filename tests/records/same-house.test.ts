@@ -1,0 +1,38 @@
+/** Two sheets of one house: asked once too often costs a tap, and once too seldom a gas pipe. Invented addresses. */
+import { expect, it } from 'vitest'
+import { sameHouse } from '../../src/records/same-house.ts'
+
+const same = (a: string, b: string): boolean => sameHouse({ address: a }, { address: b })
+
+it.each([
+  ['47 Old Street', '47 Old St'],
+  ['Invented Row', '4 Invented Row'],
+  ['Four Invented Row', '4 Invented Row'],
+  ['4 Inv. Row', '4 Invented Row'],
+  ['4 Inventd Row', '4 Invented Row'],
+  ['No. 4 Invented Row', 'Invented Row 4'],
+  ['Flat 2, 4 Invented Row', '4a Invented Row'],
+  ['4 St Johns Rd', '4 Saint John’s Road'],
+  ["12 St John's Rd", '12 Saint Johns Road'],
+  ['Rose Cottage', 'Rose Cottage, Upper Lane'],
+  ['Hill Farm', 'Hill Farm, Route 9'],
+  ['Oak School', 'Oak School, gym'],
+  ['123 5th Ave', '123 Fifth Avenue'],
+  ['12 Elm St', '12 Elms Street'],
+  ['1 Old St', 'Flat 2, 1 Old St, Heronsby'],
+])('%s is %s', (a, b) => {
+  expect(same(a, b)).toBe(true)
+  expect(same(b, a)).toBe(true)
+})
+
+it.each([
+  ['4 Invented Row', '6 Invented Row'],
+  ['4 Invented Row, Heronsby', '9 Elm Street, Heronsby'],
+  ['Hill Farm, Heronsby', 'Rose Cottage, Heronsby'],
+  ['47 Old Street', '48 Old Street'],
+  ['4 Invented Row', '4 Elm Street'],
+  ['', '4 Invented Row'],
+])('%s is not %s', (a, b) => {
+  expect(same(a, b)).toBe(false)
+  expect(same(b, a)).toBe(false)
+})
