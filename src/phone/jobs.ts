@@ -71,6 +71,13 @@ const both = <K extends string, T>(key: K, a: T[] | undefined, b: T[] | undefine
     ? {}
     : ({ [key]: [...new Set([...(a ?? []), ...(b ?? [])])] } as { [k in K]?: T[] })
 
+/** A sheet that somebody else wrote here and has not sent: its words are theirs, what they found on site is everybody's. */
+export function ofSomebodyElse({ id, theirs, mine }: KeptSheet): KeptSheet {
+  if (theirs === null || mine === null) return { id, theirs, mine: null }
+  const found = overTheirs(theirs.sheet, { sheet: mine.sheet, savedBy: mine.owner.name })
+  return { id, theirs: { ...theirs, sheet: found }, mine: null }
+}
+
 /** `boxed`: whether a colony was logged under this id. */
 export function jobsOf(sheets: readonly KeptSheet[], boxed: (id: string) => boolean): PhoneJobs {
   const known = new Map<string, Known>()

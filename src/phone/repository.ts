@@ -31,7 +31,7 @@ import {
   walkingOrder,
 } from '../store/index.ts'
 import type { KeptSheet, Waiting } from './database.ts'
-import { jobsOf, type PhoneJobs } from './jobs.ts'
+import { jobsOf, ofSomebodyElse, type PhoneJobs } from './jobs.ts'
 
 export interface BookParts {
   head: Pick<RoundBundle, 'settings' | 'yards' | 'past' | 'joined' | 'exposed'> & { viewer?: { id: string } }
@@ -211,8 +211,8 @@ export function bookOf({ head, colonies, waiting, sheets = [], today }: BookPart
     protocol: () => protocol,
     plan: planner,
     removals: jobsOf(
-      // What another person wrote here waits for them, and is shown to nobody else.
-      sheets.map((s) => (s.mine === null || s.mine.owner.id === head.viewer?.id ? s : { ...s, mine: null })),
+      // What another person wrote here waits for them; nobody else is shown more of it than what it found.
+      sheets.map((s) => (s.mine === null || s.mine.owner.id === head.viewer?.id ? s : ofSomebodyElse(s))),
       (id) => summary(id) !== null,
     ),
   }

@@ -1,7 +1,7 @@
 /** What somebody else said meanwhile stays on a sheet that a phone sends, whoever saved it last. Invented. */
 import { beforeEach, describe, expect, test } from 'vitest'
 import { placeOf } from '../../../src/features/removal/place.ts'
-import { jobsOf } from '../../../src/phone/jobs.ts'
+import { jobsOf, ofSomebodyElse } from '../../../src/phone/jobs.ts'
 import { acknowledgeSheet, keepSheets } from '../../../src/phone/sheet-outbox.ts'
 import type { Sheet } from '../../../src/records/removal-sheet.ts'
 import type { SheetVersion } from '../../../src/store/index.ts'
@@ -221,6 +221,14 @@ describe('what a phone shows of a sheet with its own “go”', () => {
     const kept = await db.get('sheets', ID)
     expect(kept?.mine?.refused).toBeNull()
     expect(kept === undefined ? undefined : shown(kept)?.decision?.fell).toBeDefined()
+  })
+
+  test('what somebody else tapped on the same phone is on the page, and no “go” of the yard’s stands over it', () => {
+    const theirs = { ...said({ ...READY, decision: { ...go, by: 'Odalys' } }, 1, 'Odalys'), colonies: [] }
+    const gas = { ...mine, sheet: { ...READY, site: { ...READY.site, behind: ['gas' as const] } } }
+    const seen = shown(ofSomebodyElse({ id: ID, theirs, mine: gas }))
+    expect(seen?.site.behind).toContain('gas')
+    expect(seen?.decision?.fell).toMatchObject({ by: 'Bram' })
   })
 
   test('a colleague’s refusal that is on the phone holds it, though it was opened', () => {
