@@ -21,6 +21,8 @@ const KEPT = join(import.meta.dirname, '../proven')
 const READERS = ['page-checks.ts', 'browser.ts', 'thumb.ts'].map((file) => join(import.meta.dirname, file))
 const SENT_ALONG = ['content-type', 'content-encoding', 'content-security-policy']
 const LINKED = /<(?:link|script|img)\b[^>]*?\s(?:src|href)="(\/[^"]*)"/g
+/** Answers a phone without signal; with one, as here, a page is what the server sends. It holds the whole program, and changes daily. */
+const WORKER = '/service-worker.js'
 /** Files that a script or a style names: './words-B8.js', url(/icon.svg). */
 const NAMED = /["'`(](\.{0,2}\/[\w./-]+\.(?:css|js|svg|png|jpg|woff2))["'`)]/g
 const ID = /[\da-f]{8}(?:-[\da-f]{4}){3}-[\da-f]{12}/g
@@ -48,7 +50,7 @@ function filesOnce(): Files {
     const names = /\.(?:js|css)$/.test(url) ? [...bytes.toString('latin1').matchAll(NAMED)] : []
     return {
       line: `${new URL(url).pathname} ${answer.status()} ${hashOf([bytes])}`,
-      names: names.map(([, to = '']) => new URL(to, url).href),
+      names: names.filter(([, to]) => to !== WORKER).map(([, to = '']) => new URL(to, url).href),
     }
   }
   return async (page, body, origin) => {
