@@ -17,9 +17,12 @@ export function plusMinutes(time: string, n: number): string {
   return `${String(Math.floor(minute / 60)).padStart(2, '0')}:${String(minute % 60).padStart(2, '0')}`
 }
 
+/** Minutes from one time to another of the same day; negative where the other comes before. Example: minutesFrom('06:00', '19:30') = 810. */
+export const minutesFrom = (from: string, to: string): number => minuteOf(to) - minuteOf(from)
+
 /** Minutes from `now` until `time`, within half a day either way; negative when it has passed. */
 export function minutesTo(time: string, now: string): number {
-  const n = minuteOf(time) - minuteOf(now)
+  const n = minutesFrom(now, time)
   if (n < -DAY / 2) return n + DAY
   return n > DAY / 2 ? n - DAY : n
 }

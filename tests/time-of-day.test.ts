@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { isTime, minutesTo, plusMinutes, timeIn } from '../src/time-of-day.ts'
+import { isTime, minutesFrom, minutesTo, plusMinutes, timeIn } from '../src/time-of-day.ts'
 
 describe('times of day', () => {
   it('are those of the yard’s zone, in summer time too', () => {
@@ -15,5 +15,9 @@ describe('times of day', () => {
     ['00:10', '23:50', 20],
     ['23:50', '00:10', -20],
   ])('until %s from %s are %i minutes', (time, now, n) => expect(minutesTo(time, now)).toBe(n))
+  it('of one day are as far apart as they are', () => {
+    expect(minutesFrom('06:00', '19:30')).toBe(810)
+    expect(minutesFrom('19:30', '06:00')).toBe(-810)
+  })
   it.each(['24:00', '9:00', '12:60', '', 'soon'])('%j is none', (text) => expect(isTime(text)).toBe(false))
 })

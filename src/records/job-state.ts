@@ -1,5 +1,5 @@
 /** How far a job has come, as far as more than the removal pages ask. */
-import { minutesTo } from '../time-of-day.ts'
+import { minutesFrom } from '../time-of-day.ts'
 import type { Sheet } from './removal-sheet.ts'
 import type { WithoutGo } from './said-by-others.ts'
 
@@ -83,7 +83,7 @@ export const isUnwritten = (s: Sheet, today: string): boolean =>
 /** Minutes by which the hour of a box may be put right (judgement): what is boxed later was cut out later. */
 const PUT_RIGHT_MINUTES = 60
 
-const isLater = (was: string, is = was): boolean => minutesTo(is, was) > PUT_RIGHT_MINUTES
+const isLater = (was: string, is = was): boolean => minutesFrom(was, is) > PUT_RIGHT_MINUTES
 
 /** It begins with this version: nothing was begun before, or it was of another day, or boxed already and is opened again. */
 export const beginsIn = (before: Sheet, after: Sheet): boolean => {

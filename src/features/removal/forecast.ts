@@ -1,6 +1,7 @@
 /** The hours of the forecast that somebody typed in, against the protocol's heat limit. */
 
 import type { ForecastHour, Sheet } from '../../records/index.ts'
+import { minutesFrom } from '../../time-of-day.ts'
 import { hotterThan } from '../../units.ts'
 import type { Facts } from './item.ts'
 
@@ -124,7 +125,6 @@ function hoursUnder(s: Sheet, limitC: number, shows: Shows): Facts {
 }
 
 /** Hours from one time of the day to a later one. */
-const hoursLater = (from: string, to: string): number =>
-  Number(to.slice(0, 2)) + Number(to.slice(3)) / 60 - Number(from.slice(0, 2)) - Number(from.slice(3)) / 60
+const hoursLater = (from: string, to: string): number => minutesFrom(from, to) / 60
 
 const hottest = (hours: readonly ForecastHour[]): number => Math.max(...hours.map((h) => h.c))

@@ -3,16 +3,15 @@
  * a “go”, and on ticks, of the last three hours; what was opened on one goes on for the day.
  */
 import { hasBegun, lastDayOf, type Sheet } from '../../records/index.ts'
+import { minutesFrom } from '../../time-of-day.ts'
 import { TICKED } from './item.ts'
 
 /** Minutes that what was tapped is good for, and minutes before “arrived” from which it was not tapped at the place (judgement). */
 const GOOD_MINUTES = 180
 const BEFORE_MINUTES = 30
 
-const minutes = (at: string): number => Number(at.slice(0, 2)) * 60 + Number(at.slice(3))
-
 /** Whether what was seen at `at` is asked again at `now` of the same day. */
-export const isTooOld = (at: string, now: string): boolean => minutes(now) - minutes(at) > GOOD_MINUTES
+export const isTooOld = (at: string, now: string): boolean => minutesFrom(at, now) > GOOD_MINUTES
 
 /** Begun, or gone on with, on that day: its “go” is not asked for its hour again. */
 export const isUnderWay = (s: Sheet, day: string): boolean => hasBegun(s) && (lastDayOf(s) ?? day) === day
@@ -20,7 +19,7 @@ export const isUnderWay = (s: Sheet, day: string): boolean => hasBegun(s) && (la
 /** When somebody arrived on the day of the ticks, if what was tapped was tapped long before that. */
 function arrivedAfter({ check, work }: Sheet, tickedAt: string): string | undefined {
   const arrived = (work.on ?? check.doneOn) === check.doneOn ? work.arrivedAt : undefined
-  return arrived !== undefined && minutes(arrived) - minutes(tickedAt) > BEFORE_MINUTES ? arrived : undefined
+  return arrived !== undefined && minutesFrom(tickedAt, arrived) > BEFORE_MINUTES ? arrived : undefined
 }
 
 /** Whether what was tapped before the cut on the day of its ticks is asked again at `now` ('15:00'). */

@@ -1,13 +1,12 @@
 /** What of a sheet an intake takes over, so that nothing is typed twice. */
 import type { Intake } from '../../journal/index.ts'
 import type { Sheet } from '../../records/index.ts'
+import { minutesFrom } from '../../time-of-day.ts'
 
 /** Minutes after midnight. */
-const minutes = (time: string): number => Number(time.slice(0, 2)) * 60 + Number(time.slice(3))
-
 /** Hours from one time of day to another, over midnight where the second is earlier. Example: hoursBetween('09:00', '13:30') = 4.5. */
 export function hoursBetween(from: string, to: string): number {
-  const length = minutes(to) - minutes(from)
+  const length = minutesFrom(from, to)
   return Math.round(((length < 0 ? length + 1440 : length) / 60) * 100) / 100
 }
 
