@@ -24,7 +24,7 @@ interface Pace {
   /** Lets others in before a transaction, whose writes may then share it. */
   pause?: () => Promise<void>
   /** Nothing is written before; default at once. */
-  ready?: Promise<unknown>
+  ready?: Promise<unknown> | undefined
 }
 
 /** `together` runs what it is given as one durable transaction, and undoes all of it when something throws. */

@@ -180,8 +180,9 @@ function atMost(c: AppContext, next: Next, maxSize: number): ReturnType<Middlewa
 /** Everything but listening. */
 export function createApp(given: AllDeps): Hono<Env> {
   const daily = given.daily ?? dailyOf(given.store)
-  const pace = { pause: othersFirst, ...(given.ready === undefined ? {} : { ready: given.ready }) }
-  const grouped = given.grouped ?? groupOf((work) => given.store.together(work), pace)
+  const { ready } = given
+  const grouped =
+    given.grouped ?? groupOf((work) => given.store.together(work), { pause: othersFirst, ready })
   const deps = { ...given, daily, grouped }
   const app = new Hono<Env>()
   app.use(logged(deps.log, deps.outside), squeezed, headers(deps.outside), timeLimit(deps.times))

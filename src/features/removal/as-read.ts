@@ -4,6 +4,7 @@
  */
 import { hasBegun, type Sheet } from '../../records/index.ts'
 import { canonical } from '../../store/index.ts'
+import { HEAT_AT_START } from './heat.ts'
 
 /** What a reader could take into account, as one string: not pictures, how somebody is reached, or when a tap was saved. */
 export function asRead({ job, site, agreement, check }: Sheet): string {
@@ -16,7 +17,7 @@ export function asRead({ job, site, agreement, check }: Sheet): string {
     extra: agreement.extra,
     asked,
     // Signed after the “go”, for what is asked when work starts.
-    seconds: seconds.filter((x) => x.item !== 'heat-at-start').map((x) => ({ item: x.item, by: x.by })),
+    seconds: seconds.filter((x) => x.item !== HEAT_AT_START).map((x) => ({ item: x.item, by: x.by })),
     clearances: clearances.map(({ hazard, who, licence }) => ({ hazard, who, licence })),
   })
 }

@@ -147,11 +147,12 @@ export function clearanceProblems(
 ): Problem[] {
   const wrong = (field: string, message: string): Problem => ({ field, message })
   const number = c.licence !== undefined && isNumber(c.licence) && !isTelephone(c.licence, s.job.phone)
-  const early = EARLIEST_AT_CALL.includes(c.hazard) && s.job.calledOn !== undefined && c.on < s.job.calledOn
+  const isLine = LINE[c.hazard] !== undefined
+  const early = isLine && s.job.calledOn !== undefined && c.on < s.job.calledOn
   const found = s.site.noted?.findLast((n) => n.what === c.hazard && n.is === 'found')?.on
   // One person, one number and one photo are not the licence of every trade.
   const others = (s.check.clearances ?? []).filter(
-    (x) => x.as !== undefined && (x.as !== c.as || isLine(x.hazard) !== isLine(c.hazard)),
+    (x) => x.as !== undefined && (x.as !== c.as || LINE[x.hazard] !== LINE[c.hazard]),
   )
   const ofTheJob = [s.job, s.site, s.work].some(
     ({ photos }) => c.photo !== undefined && photos?.includes(c.photo),
@@ -188,7 +189,7 @@ export function clearanceProblems(
     isShown(c) ? null : wrong('photos', 'is missing: their paper, the tag on the line, or the test result'),
     c.on > today
       ? wrong('on', 'is in the future: what is planned clears nothing')
-      : EARLIEST_AT_CALL.includes(c.hazard) && found !== undefined && c.on < found
+      : isLine && found !== undefined && c.on < found
         ? wrong('on', `is before it was found here (${found}): ask the trade about what was found`)
         : early
           ? wrong('on', `is before the call (${s.job.calledOn}): wires and gas are cleared for this job`)
@@ -207,15 +208,13 @@ export function clearanceProblems(
   ].filter((p) => p !== null)
 }
 
-/** What one supplier is of: who has shut the gas has not made wires dead. */
-const isLine = (hazard: TradeHazard): 'electricity' | 'gas' | null =>
-  hazard === 'gas'
-    ? 'gas'
-    : ['electric', 'electric-in-cut', 'near-wires'].includes(hazard)
-      ? 'electricity'
-      : null
-
-const EARLIEST_AT_CALL: readonly TradeHazard[] = ['electric', 'electric-in-cut', 'gas', 'near-wires']
+/** Lines that are cleared for this job alone, and what their supplier is of: who has shut the gas has not made wires dead. */
+const LINE: Partial<Record<TradeHazard, 'electricity' | 'gas'>> = {
+  electric: 'electricity',
+  'electric-in-cut': 'electricity',
+  'near-wires': 'electricity',
+  gas: 'gas',
+}
 /** A report that found it is no clearance. */
 const SAYS_THERE = /\b(positiv\w*|found|detected|chrysotile|amosite|crocidolite|contains?|contiene)\b/i
 /** Papers of these are older than the job, and of a whole house or of a part of it. */

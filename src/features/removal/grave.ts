@@ -9,7 +9,7 @@ import {
   type TradeHazard,
   type WHY_GONE,
 } from '../../records/index.ts'
-import { cuts, isCleared, ONLY_THE_TRADE } from './hazards.ts'
+import { cuts, isCleared, ONLY_THE_TRADE, tappedAt } from './hazards.ts'
 import { notHere } from './other-sheets.ts'
 import { climbs, saidFierce } from './people.ts'
 import { writtenAnew } from './written.ts'
@@ -19,10 +19,7 @@ const isHazard = (what: Grave): what is TradeHazard => (TRADE_HAZARDS as readonl
 /** What on the sheet can kill. */
 function graveOn(s: Sheet): Grave[] {
   const found: readonly string[] = [
-    ...(s.site.bystanders ?? []),
-    ...(s.site.behind ?? []),
-    ...(s.site.hazards ?? []),
-    ...(s.site.nearWires === true ? ['near-wires'] : []),
+    ...tappedAt(s),
     ...(saidFierce(s) ? ['fierce'] : []),
     ...(climbs(s) ? ['climb'] : []),
     ...(s.site.type !== undefined && cuts(s) ? ['nest'] : []),

@@ -6,7 +6,7 @@ import { daysBetween } from '../../days.ts'
 import type { Clearance, Sheet, Trade, TradeHazard } from '../../records/index.ts'
 import { TRADE_HAZARDS } from '../../records/index.ts'
 import type { Facts } from './item.ts'
-import { lookedHere, placeOf, samePlace } from './place.ts'
+import { lookedHere, placeOf, samePlace, tickedHere } from './place.ts'
 import { hangsInWords } from './swarm.ts'
 
 /** A swarm moves on within days; what has hung there for weeks has built comb, mostly inside something (common practice). */
@@ -62,14 +62,18 @@ export const ONLY_THE_TRADE: readonly TradeHazard[] = [
 ]
 
 /** What was found that a licensed trade has to clear, in a fixed order. */
-export function hazardsFound({ site }: Sheet): TradeHazard[] {
-  const found: readonly string[] = [
-    ...(site.behind ?? []),
-    ...(site.hazards ?? []),
-    ...(site.nearWires === true ? ['near-wires'] : []),
-  ]
+export const hazardsFound = (s: Sheet): TradeHazard[] => {
+  const found = tappedAt(s)
   return TRADE_HAZARDS.filter((h) => found.includes(h))
 }
+
+/** What somebody has tapped of the place and of who is about. */
+export const tappedAt = ({ site }: Sheet): readonly string[] => [
+  ...(site.behind ?? []),
+  ...(site.hazards ?? []),
+  ...(site.bystanders ?? []),
+  ...(site.nearWires === true ? ['near-wires'] : []),
+]
 
 /** The wall and what was found in it, as a form shows them: what is said of that is not said of what it became meanwhile. */
 export const seenOn = (s: Sheet): string => [...Object.values(placeOf(s)), ...hazardsFound(s)].join(' · ')
@@ -234,9 +238,9 @@ export function servicesLocated(s: Sheet, today: string): Facts {
  * from memory); local rules may ask for more.
  */
 export function wiresNear(s: Sheet, today: string, late = false): Facts {
-  const { wires, doneOn, doneAt } = s.check
+  const { wires } = s.check
   if (s.site.nearWires === true) return { state: 'met', why: 'Near: on this list.' }
-  const isNow = !late && doneOn === today && doneAt !== undefined && samePlace(doneAt, placeOf(s))
+  const isNow = !late && tickedHere(s, today)
   if (wires === 'unknown' && isNow)
     return {
       state: 'unmet',

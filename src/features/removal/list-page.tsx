@@ -17,9 +17,9 @@ export interface RemovalRow {
   fell: string | null
   /** Null where it is too early to count, or the job is over. */
   reckoning: Reckoning | null
-  /** Why it was begun without a “go”; null where it was not. */
   /** Who signed as a second person with an account that was new; null for nobody. */
   newSigners: string | null
+  /** Why it was begun without a “go”; null where it was not. */
   begun: string | null
   next: { href: string; part: keyof typeof NEXT_WORDS } | null
   colonies: { tag: string; path: string }[]

@@ -11,9 +11,10 @@ import {
   sheetName,
   TRADE_HAZARDS,
 } from '../../records/index.ts'
+import { tappedAt } from './hazards.ts'
 import type { Facts } from './item.ts'
 import { fierce, saidFierce } from './people.ts'
-import { placeOf, samePlace } from './place.ts'
+import { tickedHere } from './place.ts'
 import { writtenIn } from './written.ts'
 
 /** What a house keeps whichever wall it is, or whoever called, and bees that are fierce on one side of it: not a ladder. */
@@ -35,14 +36,7 @@ export const notHere = (what: Grave): string => `not-here:${what}`
 const STAYS_DAYS = 90
 
 const tappedOn = (s: Sheet): Grave[] => {
-  const { behind, hazards, bystanders, nearWires } = s.site
-  const tapped: readonly string[] = [
-    ...(behind ?? []),
-    ...(hazards ?? []),
-    ...(bystanders ?? []),
-    ...(nearWires === true ? ['near-wires'] : []),
-    ...(saidFierce(s) ? ['fierce'] : []),
-  ]
+  const tapped: readonly string[] = [...tappedAt(s), ...(saidFierce(s) ? ['fierce'] : [])]
   return OF_THE_HOUSE.filter((g) => tapped.includes(g))
 }
 
@@ -88,9 +82,7 @@ export const writtenOn = (s: Sheet): Grave[] => writtenIn(s).map((w) => w.tapped
 
 /** Each thing by itself: one tap for a gas pipe and asbestos would be tapped for the one that was looked for. */
 function notHereToday(s: Sheet, asked: readonly Grave[], today: string): boolean {
-  const { done, doneOn, doneAt } = s.check
-  const isNow = doneOn === today && doneAt !== undefined && samePlace(doneAt, placeOf(s))
-  return isNow && asked.every((g) => done?.includes(notHere(g)))
+  return tickedHere(s, today) && asked.every((g) => s.check.done?.includes(notHere(g)))
 }
 
 export function otherSheets(s: Sheet, others: readonly OtherSheet[], today: string): Facts {

@@ -164,20 +164,18 @@ const LeftToClose = ({ left, path }: { left: ClosingId[]; path: string }) => (
 )
 
 /** Why a “go” is none any more. */
-const endedIt = ({ sheet: { decision, ended }, late, frame }: RemovalProps): string =>
-  ended !== undefined
-    ? 'the job ended'
-    : decision?.fell?.setBack === true
-      ? `the book went back to an earlier copy (${decision.fell.on} ${decision.fell.at}): what was found since may not be here, so look at the whole list again`
-      : decision?.fell?.because === 'import'
-        ? 'it came in with a file, as did what was looked at, cleared and signed: look at the whole list again'
-        : decision?.fell?.because === 'time-zone'
-          ? 'the time zone of the yard was changed: look at the whole list again'
-          : late !== null
-            ? 'its hour was over'
-            : decision?.fell === undefined && decision?.on !== frame.today
-              ? 'its day was over'
-              : 'something changed'
+function endedIt({ sheet: { decision, ended }, late, frame }: RemovalProps): string {
+  const fell = decision?.fell
+  if (ended !== undefined) return 'the job ended'
+  if (fell?.setBack === true)
+    return `the book went back to an earlier copy (${fell.on} ${fell.at}): what was found since may not be here, so look at the whole list again`
+  if (fell?.because === 'import')
+    return 'it came in with a file, as did what was looked at, cleared and signed: look at the whole list again'
+  if (fell?.because === 'time-zone')
+    return 'the time zone of the yard was changed: look at the whole list again'
+  if (late !== null) return 'its hour was over'
+  return fell === undefined && decision?.on !== frame.today ? 'its day was over' : 'something changed'
+}
 
 const Decided = (p: RemovalProps) => {
   const { sheet, frame, goes, stage, colonies, older } = p

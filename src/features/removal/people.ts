@@ -5,7 +5,7 @@
 import type { Sheet } from '../../records/index.ts'
 import { cuts } from './hazards.ts'
 import type { Facts, TickedId } from './item.ts'
-import { lookedHere, placeOf, samePlace } from './place.ts'
+import { lookedHere, tickedHere } from './place.ts'
 
 /** Metres up to which somebody works from the ground: what is higher is climbed to, whatever was tapped (judgement). */
 const REACH_M = 2.5
@@ -93,9 +93,7 @@ export function tickedFacts(id: TickedId, s: Sheet, today: string, late = false)
   if (id === 'free' && s.site.where === undefined)
     return { state: 'unsaid', why: 'Not said yet what it hangs on: tap it before the cut.', moved: true }
   // A box left open is not filled in: nobody has said that it is not so.
-  const { done, doneOn, doneAt } = s.check
-  const here = doneAt !== undefined && samePlace(doneAt, placeOf(s))
-  const ticked = !late && doneOn === today && here && done?.includes(id) === true
+  const ticked = !late && tickedHere(s, today) && s.check.done?.includes(id) === true
   if (!ticked && id === 'ladder-person' && heightUnsaid(s))
     return {
       state: 'unsaid',

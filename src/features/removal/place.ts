@@ -42,6 +42,12 @@ export const lookedHere = (s: Sheet, what: Looked, today: string): boolean => {
   )
 }
 
+/** Whether what is ticked was ticked today, and here. */
+export const tickedHere = (s: Sheet, today: string): boolean => {
+  const { doneOn, doneAt } = s.check
+  return doneOn === today && doneAt !== undefined && samePlace(doneAt, placeOf(s))
+}
+
 /**
  * The sheet with the place beside each answer that was tapped for it. `shown`: the sheet as the form showed it; an answer that
  * stood there already when the place was changed in the same form is of the old place.

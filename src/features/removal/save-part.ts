@@ -60,9 +60,9 @@ export function savePart(
   came: Typed,
   ofPhotos: FieldProblem[],
 ): Response | Promise<Response> {
-  const { typed, opens } = withNow(c, deps, part === 'check' ? seenLately(c, deps, saved, came) : came)
   const { last } = saved
-  const shown = deps.store.removals.version(saved.id, Number(one(typed, 'version')))?.sheet
+  const shown = deps.store.removals.version(saved.id, Number(one(came, 'version')))?.sheet
+  const { typed, opens } = withNow(c, deps, part === 'check' ? seenLately(c, deps, last, shown, came) : came)
   if (shown === undefined) return unknownForm(c, deps, saved, part, typed)
   const read = partTyped(c, part, last.sheet, typed)
   const sheet = stamped(read.sheet, shown, ASKED[part] ?? [], c.var.frame.today)
@@ -142,14 +142,19 @@ function since(c: AppContext, deps: PageDeps, shown: Sheet, typed: Typed): strin
 }
 
 /** What was tapped hours ago, in a form that lay open or before it was shown, was tapped in the kitchen: it is tapped again. */
-function seenLately(c: AppContext, deps: PageDeps, { id, last }: Saved, typed: Typed): Typed {
+function seenLately(
+  c: AppContext,
+  deps: PageDeps,
+  { sheet }: Saved['last'],
+  shown: Sheet | undefined,
+  typed: Typed,
+): Typed {
   const { today, zone } = c.var.frame
   const [at, now] = [one(typed, 'shownAt'), timeIn(zone, deps.clock())]
-  const shown = deps.store.removals.version(id, Number(one(typed, 'version')))?.sheet
   const tickedAt = shown === undefined ? undefined : since(c, deps, shown, typed)
-  const check = { ...last.sheet.check, doneOn: today, ...(tickedAt === undefined ? {} : { tickedAt }) }
+  const check = { ...sheet.check, doneOn: today, ...(tickedAt === undefined ? {} : { tickedAt }) }
   const ranOver =
-    tickedAt !== undefined && !isUnderWay(last.sheet, today) && tickedTooEarly({ ...last.sheet, check }, now)
+    tickedAt !== undefined && !isUnderWay(sheet, today) && tickedTooEarly({ ...sheet, check }, now)
   return ranOver || (isTime(at) && isTooOld(at, now)) ? { ...typed, done: [], wires: [], shownAt: [] } : typed
 }
 

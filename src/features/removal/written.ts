@@ -3,6 +3,7 @@
  * an answer for already, in English and Spanish (the terms are common ones; a word that is missed is read above “Go”).
  */
 import type { Grave, Sheet } from '../../records/index.ts'
+import { tappedAt } from './hazards.ts'
 import { fierce } from './people.ts'
 
 interface Written {
@@ -91,14 +92,7 @@ export const andSaid = (s: Sheet, more: string | undefined): Sheet =>
 
 /** What is written and tapped nowhere. */
 export function writtenIn(s: Sheet): Written[] {
-  const { site } = s
   const text = textsOf(s).join('. ')
-  const on: readonly string[] = [
-    ...(site.behind ?? []),
-    ...(site.hazards ?? []),
-    ...(site.bystanders ?? []),
-    ...(site.nearWires === true ? ['near-wires'] : []),
-    ...(fierce(s) ? ['fierce'] : []),
-  ]
+  const on: readonly string[] = [...tappedAt(s), ...(fierce(s) ? ['fierce'] : [])]
   return WRITTEN.filter(({ word, tapped }) => word.test(text) && !tapped.some((g) => on.includes(g)))
 }
