@@ -5,6 +5,7 @@
  */
 import type { ColonyId } from '../ids.ts'
 import type { Traced } from '../recovery/index.ts'
+import { toTheEnd } from '../steps.ts'
 import type { Connection } from './connection.ts'
 import { type Exposures, exposuresBetween, NO_EXPOSURES, traceable } from './exposures.ts'
 import type { Folded } from './fold.ts'
@@ -74,17 +75,42 @@ export function tracerOf({ raw }: Connection, known: (id: ColonyId) => Folded): 
     return true
   }
 
+  const newestRow = (): Kept['newest'] => (newest.get() as Kept['newest'] | undefined) ?? nothing().newest
+  const exposuresOf = (read: NonNullable<Kept['read']>): Exposures =>
+    exposuresBetween([...read.values()].map((r) => r.traced))
+
+  /** Everything, in steps. What is written meanwhile is newer than its newest row, so the next question reads those colonies again. */
+  function* whole(): Generator<void, Kept> {
+    const made = { ...nothing(), newest: newestRow() }
+    const { newest: last, suspects } = made
+    for (let seq = 0; seq < last.seq; seq += ROWS) {
+      for (const id of suspectedBetween.all(seq, Math.min(seq + ROWS, last.seq)) as ColonyId[])
+        suspects.add(id)
+      yield
+    }
+    if (suspects.size === 0) return made
+    const read: NonNullable<Kept['read']> = new Map()
+    for (const id of new Set([...suspects, ...(inYard.all() as ColonyId[])])) {
+      reread(read, suspects, id)
+      yield
+    }
+    return { ...made, read, exposures: exposuresOf(read) }
+  }
+
   /** The journal only grows: what is new since the last time is enough, unless a write was undone meanwhile. */
   const now = (): Kept => {
-    const last = (newest.get() as Kept['newest'] | undefined) ?? nothing().newest
+    const last = newestRow()
     if (kept !== null && isAt(kept.newest, last)) return kept
-    const before = kept !== null && isThere(kept.newest) ? kept : null
-    const { newest: from, suspects, read, exposures } = before ?? nothing()
+    if (kept === null || !isThere(kept.newest)) {
+      kept = toTheEnd(whole())
+      return kept
+    }
+    const { newest: from, suspects, read, exposures } = kept
     for (const id of suspectedBetween.all(from.seq, last.seq) as ColonyId[]) suspects.add(id)
     const all: NonNullable<Kept['read']> = read ?? new Map()
     let changed = false
     if (suspects.size > 0) {
-      const touched = before === null ? [] : (touchedSince.all(from.seq) as ColonyId[])
+      const touched = touchedSince.all(from.seq) as ColonyId[]
       // Colonies that are only being written are in the journal, and not yet among those in the yard.
       const ids = read === null ? [...suspects, ...(inYard.all() as ColonyId[]), ...touched] : touched
       for (const id of new Set(ids)) if (reread(all, suspects, id)) changed = true
@@ -93,34 +119,21 @@ export function tracerOf({ raw }: Connection, known: (id: ColonyId) => Folded): 
       newest: last,
       suspects,
       read: suspects.size > 0 ? all : null,
-      exposures: changed ? exposuresBetween([...all.values()].map((r) => r.traced)) : exposures,
+      exposures: changed ? exposuresOf(all) : exposures,
     }
     return kept
   }
 
   function* reading(): Generator<void, void> {
-    const last = (newest.get() as Kept['newest'] | undefined) ?? nothing().newest
-    const suspects: Kept['suspects'] = new Set()
-    const read: NonNullable<Kept['read']> = new Map()
-    const needed = (): boolean => raw.open && kept === null
-    for (let seq = 0; seq < last.seq; seq += ROWS) {
-      for (const id of suspectedBetween.all(seq, Math.min(seq + ROWS, last.seq)) as ColonyId[])
-        suspects.add(id)
-      yield
-      if (!needed()) return
-    }
-    if (suspects.size > 0)
-      for (const id of new Set([...suspects, ...(inYard.all() as ColonyId[])])) {
-        reread(read, suspects, id)
-        yield
-        if (!needed()) return
+    const steps = whole()
+    for (;;) {
+      const { done, value } = steps.next()
+      if (done === true) {
+        kept = value
+        return
       }
-    // What was written meanwhile is newer than `last`, so the next question reads its colonies again.
-    kept = {
-      newest: last,
-      suspects,
-      read: suspects.size > 0 ? read : null,
-      exposures: suspects.size > 0 ? exposuresBetween([...read.values()].map((r) => r.traced)) : NO_EXPOSURES,
+      yield
+      if (!raw.open || kept !== null) return
     }
   }
 
