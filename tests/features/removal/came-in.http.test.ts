@@ -4,27 +4,14 @@ import { placeOf } from '../../../src/features/removal/place.ts'
 import type { Sheet } from '../../../src/records/removal-sheet.ts'
 import { type TestYard, testYard } from '../../support/yard-app.ts'
 import { wordsOf } from '../../support/yard-on.ts'
-import { DAY, PAPER, PHOTO, READY } from './ready.ts'
+import { DAY, GAS_CLEARED, PHOTO, READY } from './ready.ts'
 
 const ID = '019e0000-0000-7000-8000-000000000009'
 const go: Sheet['decision'] = { is: 'go', by: 'Odalys', on: DAY, at: '11:00', unmet: [], ...placeOf(READY) }
 const gas: Sheet = {
-  ...READY,
-  site: { ...READY.site, behind: ['gas'] },
+  ...GAS_CLEARED,
   check: {
-    ...READY.check,
-    clearances: [
-      {
-        hazard: 'gas',
-        as: 'gas-fitter',
-        who: 'Edda Brandt',
-        licence: 'GF 4711',
-        on: DAY,
-        photo: PAPER,
-        knew: ['gas'],
-        ...placeOf(READY),
-      },
-    ],
+    ...GAS_CLEARED.check,
     seconds: [{ item: 'kit', of: 'x', by: 'Bram', account: true, why: 'seen', on: DAY, ...placeOf(READY) }],
   },
   decision: go,

@@ -1,10 +1,9 @@
 /** A “go” has an hour, and a job has days: whatever is begun rests on a look of the last three hours (judgement). Invented. */
 import { beforeEach, describe, expect, test } from 'vitest'
-import { TICKED } from '../../../src/features/removal/item.ts'
 import { placeOf } from '../../../src/features/removal/place.ts'
 import type { Sheet } from '../../../src/records/removal-sheet.ts'
 import { INTAKE, wordsOf, type Yard, yardOn } from '../../support/yard-on.ts'
-import { DAY, READY } from './ready.ts'
+import { DAY, READY, TAPPED } from './ready.ts'
 
 const ID = '019e0000-0000-7000-8000-000000000009'
 const PATH = `/removals/${ID}`
@@ -32,12 +31,7 @@ const decide = (day: string) =>
   post('check', {
     shownOn: day,
     on: day,
-    hottestC: '75',
-    cutMm: '3/4',
-    vacuum: 'bee-vacuum',
-    wires: 'none',
-    done: [...TICKED],
-    is: 'go',
+    ...TAPPED,
   })
 const words = async (path = PATH): Promise<string> => wordsOf((await yard.get(path)).text)
 

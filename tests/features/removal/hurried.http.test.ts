@@ -3,7 +3,7 @@ import { beforeEach, expect, test } from 'vitest'
 import { seenOn } from '../../../src/features/removal/hazards.ts'
 import { placeOf } from '../../../src/features/removal/place.ts'
 import { PASSPHRASE } from '../../support/people.ts'
-import { INTAKE, wordsOf, type Yard, yardOn } from '../../support/yard-on.ts'
+import { formIn, INTAKE, wordsOf, type Yard, yardOn } from '../../support/yard-on.ts'
 import { but, DAY, PAPER, PHOTO, READY } from './ready.ts'
 
 /** Points as a finger draws a name. */
@@ -28,18 +28,7 @@ const sheet = () => yard.store.removals.get(ID)?.last.sheet
 const seen = (): string => seenOn(sheet() ?? READY)
 
 /** The fields of the page's big form as they stand, every ticked box with them. */
-async function standing(path: string): Promise<Record<string, string | string[]>> {
-  const { text } = await yard.get(path)
-  const form = text.slice(text.indexOf('id="entry-form"'))
-  const typed: Record<string, string[]> = {}
-  for (const [tag] of form.slice(0, form.indexOf('</form>')).matchAll(/<input [^>]*>/g)) {
-    const at = (name: string): string | undefined => new RegExp(`\\b${name}="([^"]*)"`).exec(tag)?.[1]
-    const [name, type] = [at('name'), at('type')]
-    if (name === undefined || ((type === 'radio' || type === 'checkbox') && !/ checked/.test(tag))) continue
-    typed[name] = [...(typed[name] ?? []), at('value') ?? '']
-  }
-  return typed
-}
+const standing = async (path: string) => formIn((await yard.get(path)).text)
 
 test('today “Go” stands, and it is opened', async () => {
   expect((await yard.get(`${PATH}/work`)).text).toContain('value="openedAt"')

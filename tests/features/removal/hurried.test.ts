@@ -10,10 +10,10 @@ import { sameName } from '../../../src/features/removal/same-name.ts'
 import { secondProblems } from '../../../src/features/removal/second.ts'
 import { writtenIn } from '../../../src/features/removal/written.ts'
 import { mergeSheets } from '../../../src/records/merge-sheets.ts'
-import { EMPTY_SHEET, type Sheet } from '../../../src/records/removal-sheet.ts'
+import type { Sheet } from '../../../src/records/removal-sheet.ts'
 import type { Grave, Noted } from '../../../src/records/said-by-others.ts'
 import { DEFAULT_PROTOCOL } from '../../../src/recovery/protocol.ts'
-import { but, DAY, DRAWN, here, PAPER, READY, SHOWS, YARD } from './ready.ts'
+import { but, DAY, DRAWN, GAS_CLEARED, here, PAPER, READY, SHOWS, swarmAt, YARD } from './ready.ts'
 
 const holding = (s: Sheet, day = DAY): string[] =>
   beforeCut(s, DEFAULT_PROTOCOL, SHOWS, day)
@@ -176,24 +176,7 @@ test('the customer is no second person', () => {
 })
 
 describe('a sheet used again for another wall', () => {
-  const gas: Sheet = but({
-    site: { ...READY.site, behind: ['gas'] },
-    check: {
-      ...READY.check,
-      clearances: [
-        {
-          hazard: 'gas',
-          as: 'gas-fitter',
-          who: 'Edda Brandt',
-          licence: '4711',
-          on: DAY,
-          photo: PAPER,
-          knew: ['gas'],
-          ...placeOf(READY),
-        },
-      ],
-    },
-  })
+  const gas = here(GAS_CLEARED)
   const at = (address: string, where: string): string[] =>
     holding(here({ ...gas, job: { ...gas.job, address }, site: { ...gas.site, where } }))
   test('what was cleared here is not cleared there', () => {
@@ -251,21 +234,7 @@ describe('a sheet used again for another wall', () => {
 })
 
 describe('a swarm that has gone into something', () => {
-  const swarm = here({
-    ...EMPTY_SHEET,
-    job: { bees: 'swarm', since: 'today', address: '4 Invented Row' },
-    site: {
-      type: 'swarm',
-      where: 'On a branch',
-      access: 'ground',
-      heightM: 2,
-      bystanders: [],
-      sprayed: 'no',
-      temper: 1,
-      africanized: 'no',
-    },
-    check: { on: DAY, hottestC: 20, wires: 'none', done: [...TICKED], doneOn: DAY },
-  })
+  const swarm = swarmAt('On a branch')
   test('hanging free, it needs the short sheet, and somebody who sees that it does', () => {
     expect(holding(swarm)).toEqual([])
     const unseen = { ...swarm, check: { ...swarm.check, done: TICKED.filter((t) => t !== 'free') } }

@@ -3,11 +3,10 @@
  * first tap (three hours, judgement). One person in haste, over the app as it is. Invented.
  */
 import { beforeEach, describe, expect, test } from 'vitest'
-import { TICKED } from '../../../src/features/removal/item.ts'
 import { placeOf } from '../../../src/features/removal/place.ts'
 import type { Sheet } from '../../../src/records/removal-sheet.ts'
 import { INTAKE, wordsOf, type Yard, yardOn } from '../../support/yard-on.ts'
-import { DAY, READY } from './ready.ts'
+import { DAY, READY, TAPPED } from './ready.ts'
 
 const ID = '019e0000-0000-7000-8000-000000000009'
 const OTHER = ID.replace(/9$/, '8')
@@ -28,12 +27,7 @@ const check = (fields: Fields) =>
   post('check', {
     shownOn: DAY,
     on: DAY,
-    hottestC: '75',
-    cutMm: '3/4',
-    vacuum: 'bee-vacuum',
-    wires: 'none',
-    done: [...TICKED],
-    is: 'go',
+    ...TAPPED,
     ...fields,
   })
 const words = async (path = PATH): Promise<string> => wordsOf((await yard.get(path)).text)

@@ -9,7 +9,7 @@ import { TICKED } from '../../../src/features/removal/item.ts'
 import type { Sheet } from '../../../src/records/removal-sheet.ts'
 import { PASSPHRASE } from '../../support/people.ts'
 import { type Yard, yardOn } from '../../support/yard-on.ts'
-import { DAY, PAPER, PHOTO } from './ready.ts'
+import { DAY, PAPER, PHOTO, TAPPED } from './ready.ts'
 
 let yard: Yard
 beforeAll(async () => {
@@ -102,12 +102,7 @@ const TIDY: Record<'site' | 'check' | 'work', Fields> = {
   },
   check: {
     shownOn: DAY,
-    hottestC: '75',
-    cutMm: '3/4',
-    vacuum: 'bee-vacuum',
-    wires: 'none',
-    done: [...TICKED],
-    is: 'go',
+    ...TAPPED,
     reason: 'Signs later.',
     temper: '1',
     africanized: 'no',

@@ -8,33 +8,15 @@ import { otherSheetsOf } from '../../../src/features/removal/other-sheets.ts'
 import { secondProblems } from '../../../src/features/removal/second.ts'
 import { isShort } from '../../../src/features/removal/stage.ts'
 import { HANGS_ON } from '../../../src/features/removal/swarm.ts'
-import { EMPTY_SHEET, type Sheet } from '../../../src/records/removal-sheet.ts'
+import type { Sheet } from '../../../src/records/removal-sheet.ts'
 import { sameHouse } from '../../../src/records/same-house.ts'
 import { DEFAULT_PROTOCOL } from '../../../src/recovery/index.ts'
-import { DAY, DRAWN, here, READY, SHOWS, YARD } from './ready.ts'
+import { DAY, DRAWN, here, READY, SHOWS, swarmAt, YARD } from './ready.ts'
 
 const holding = (s: Sheet): string[] =>
   beforeCut(s, DEFAULT_PROTOCOL, SHOWS, DAY)
     .unmet.filter(holds)
     .map((i) => i.id)
-
-/** Everything tapped that a swarm is asked, without reading; `where` as somebody said it. */
-const swarmAt = (where?: string): Sheet =>
-  here({
-    ...EMPTY_SHEET,
-    job: { bees: 'swarm', since: 'today', address: '4 Invented Row' },
-    site: {
-      type: 'swarm',
-      ...(where === undefined ? {} : { where }),
-      access: 'ground',
-      heightM: 2,
-      bystanders: [],
-      sprayed: 'no',
-      temper: 1,
-      africanized: 'no',
-    },
-    check: { on: DAY, hottestC: 20, wires: 'none', done: [...TICKED], doneOn: DAY },
-  })
 
 describe('a swarm', () => {
   test('says where it hangs before any “go”, and is asked no more than that', () => {

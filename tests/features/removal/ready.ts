@@ -77,3 +77,52 @@ export const READY: Sheet = here({
 
 /** Another sheet, looked at where it is. */
 export const but = (change: Partial<Sheet>): Sheet => here({ ...READY, ...change })
+
+/** The form before the cut, as it is tapped there, with its “Go”. */
+export const TAPPED = {
+  hottestC: '75',
+  cutMm: '3/4',
+  vacuum: 'bee-vacuum',
+  wires: 'none',
+  done: [...TICKED],
+  is: 'go',
+}
+
+/** Its gas pipe, and the fitter who shut it here. */
+export const GAS_CLEARED: Sheet = {
+  ...READY,
+  site: { ...READY.site, behind: ['gas'] },
+  check: {
+    ...READY.check,
+    clearances: [
+      {
+        hazard: 'gas',
+        as: 'gas-fitter',
+        who: 'Edda Brandt',
+        licence: '4711',
+        on: DAY,
+        photo: PAPER,
+        knew: ['gas'],
+        ...placeOf(READY),
+      },
+    ],
+  },
+}
+
+/** Everything tapped that a swarm is asked, without reading; `where` as somebody said it. */
+export const swarmAt = (where?: string): Sheet =>
+  here({
+    ...EMPTY_SHEET,
+    job: { bees: 'swarm', since: 'today', address: '4 Invented Row' },
+    site: {
+      type: 'swarm',
+      ...(where === undefined ? {} : { where }),
+      access: 'ground',
+      heightM: 2,
+      bystanders: [],
+      sprayed: 'no',
+      temper: 1,
+      africanized: 'no',
+    },
+    check: { on: DAY, hottestC: 20, wires: 'none', done: [...TICKED], doneOn: DAY },
+  })
