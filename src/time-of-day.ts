@@ -20,6 +20,12 @@ export function plusMinutes(time: string, n: number): string {
 /** Minutes from one time to another of the same day; negative where the other comes before. Example: minutesFrom('06:00', '19:30') = 810. */
 export const minutesFrom = (from: string, to: string): number => minuteOf(to) - minuteOf(from)
 
+/** Minutes for which what somebody saw, or tapped, at a place is good (judgement). */
+const GOOD_MINUTES = 180
+
+/** Whether what was seen at `at` is asked again at `now` of the same day. */
+export const isTooOld = (at: string, now: string): boolean => minutesFrom(at, now) > GOOD_MINUTES
+
 /** Minutes from `now` until `time`, within half a day either way; negative when it has passed. */
 export function minutesTo(time: string, now: string): number {
   const n = minutesFrom(now, time)

@@ -5,6 +5,7 @@
  * Each person's own: another name that signs in on the phone is shown none of it, and signing out clears it.
  */
 
+import { isTooOld } from '../../src/time-of-day.ts'
 import { LOCALE, words } from './words.ts'
 
 interface Draft {
@@ -88,7 +89,7 @@ function current(key: string, version: string | undefined): Draft | null {
  */
 function putBack(form: HTMLFormElement, key: string, draft: Draft, shown: Draft['fields']): void {
   const sameDay = draft.fields.shownOn?.[0] === shown.shownOn?.[0]
-  const old = !sameDay || isHoursOld(draft.fields.shownAt?.[0], shown.shownAt?.[0])
+  const old = !sameDay || isTooOld(draft.fields.shownAt?.[0] ?? '', shown.shownAt?.[0] ?? '')
   const { ofDay = '', ofHour = '' } = form.dataset
   const gone = (sameDay ? (old ? ofHour : '') : ofDay).split(' ')
   for (const control of form.elements)
@@ -104,12 +105,6 @@ function putBack(form: HTMLFormElement, key: string, draft: Draft, shown: Draft[
   setTimeout(() => form.dispatchEvent(new Event('restored', { bubbles: true })))
   form.prepend(noteOf(key, draft))
 }
-
-/** Minutes for which what was tapped at a place is good, as on the server (src/features/removal/ticked-when.ts). */
-const GOOD_MINUTES = 180
-
-const minutes = (at: string): number => Number(at.slice(0, 2)) * 60 + Number(at.slice(3))
-const isHoursOld = (then = '', now = then): boolean => minutes(now) - minutes(then) > GOOD_MINUTES
 
 /** Radios and ticks as they were; of hidden fields only the ids. */
 function fill(control: Control, values: string[]): void {

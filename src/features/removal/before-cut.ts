@@ -7,6 +7,7 @@
 
 import { type SecondName, type Sheet, TRADE_HAZARDS } from '../../records/index.ts'
 import type { Protocol } from '../../recovery/index.ts'
+import { isTooOld } from '../../time-of-day.ts'
 import { heatOf, type Shows } from './forecast.ts'
 import { cuts, isNew, oldBuilding, servicesLocated, tradeFacts, wiresNear } from './hazards.ts'
 import { type Facts, ITEMS, type Item, type ItemId, TICKED, type TickedId } from './item.ts'
@@ -15,7 +16,7 @@ import { bystandersAsked, temperAsked, tickedFacts } from './people.ts'
 import { lookedHere, placeOf, samePlace } from './place.ts'
 import { isSigned } from './second.ts'
 import { isShort } from './stage.ts'
-import { isTooOld, isUnderWay, tickedTooEarly } from './ticked-when.ts'
+import { isUnderWay, tickedTooEarly } from './ticked-when.ts'
 import { begun } from './without-go.ts'
 
 export interface Reckoning {

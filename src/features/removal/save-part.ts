@@ -12,7 +12,7 @@ import {
   WHY_GONE,
   withoutGo,
 } from '../../records/index.ts'
-import { isTime, timeIn } from '../../time-of-day.ts'
+import { isTime, isTooOld, timeIn } from '../../time-of-day.ts'
 import { unmetWords } from './decide.ts'
 import { decide } from './decide-form.ts'
 import { THAT_DAY, WITHOUT_GO_FIELDS } from './fields.ts'
@@ -26,7 +26,7 @@ import { ASKED, placeOf, samePlace, stamped } from './place.ts'
 import { momentNow, type Saved, stampOf, staysBy } from './sheet-handlers.ts'
 import { showSheet } from './show.tsx'
 import { isShort, type Part } from './stage.ts'
-import { isTooOld, isUnderWay, ranOut, tickedTooEarly } from './ticked-when.ts'
+import { isUnderWay, ranOut, tickedTooEarly } from './ticked-when.ts'
 import { clashOf, reckoningOf, startOf, stoodOn, wentAhead } from './view.ts'
 import { GRAVE_WORDS } from './words.ts'
 

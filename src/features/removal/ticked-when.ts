@@ -3,15 +3,11 @@
  * a “go”, and on ticks, of the last three hours; what was opened on one goes on for the day.
  */
 import { hasBegun, lastDayOf, type Sheet } from '../../records/index.ts'
-import { minutesFrom } from '../../time-of-day.ts'
+import { isTooOld, minutesFrom } from '../../time-of-day.ts'
 import { TICKED } from './item.ts'
 
-/** Minutes that what was tapped is good for, and minutes before “arrived” from which it was not tapped at the place (judgement). */
-const GOOD_MINUTES = 180
+/** Minutes before “arrived” from which what was tapped was not tapped at the place (judgement). */
 const BEFORE_MINUTES = 30
-
-/** Whether what was seen at `at` is asked again at `now` of the same day. */
-export const isTooOld = (at: string, now: string): boolean => minutesFrom(at, now) > GOOD_MINUTES
 
 /** Begun, or gone on with, on that day: its “go” is not asked for its hour again. */
 export const isUnderWay = (s: Sheet, day: string): boolean => hasBegun(s) && (lastDayOf(s) ?? day) === day
