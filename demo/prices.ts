@@ -74,6 +74,8 @@ function sheetOf(type: string, on: Day, draw: Draw): Sheet {
     job: { calledOn: addDays(on, -3), plannedOn: on },
     site: { type, where: `${type.replaceAll('-', ' ')}, a job that is over` },
     agreement: { pricing: 'fixed', fixed: price, paid: price, paidOn: on },
+    // Seasons ago nobody kept more of it than that it was begun on a “go”.
+    work: { on, underGo: { by: PERPETUA, on, at: '07:30' } },
     ...(back
       ? { callBacks: [{ on: addDays(on, 9), what: 'stragglers', by: PERPETUA, doneOn: addDays(on, 10) }] }
       : {}),
