@@ -5,6 +5,7 @@ import type { Day } from '../days.ts'
 import { Spoken } from '../forms/index.ts'
 import type { Action, Role } from '../people/index.ts'
 import type { Units, Words } from '../words/index.ts'
+import { BESIDE } from './beside.tsx'
 import { PhoneLine } from './phone-line.tsx'
 import type { PhoneState } from './phone-state.ts'
 import { Ways } from './ways.tsx'
@@ -58,6 +59,8 @@ export const Layout = ({
 }: LayoutProps) => {
   const style = frame.built(STYLES)
   const { words } = frame
+  // Said where the page begins: its width is known before the rest has arrived, and nothing moves.
+  const beside = scripts.includes(BESIDE) ? ' has-beside' : ''
   return (
     <Spoken.Provider value={words}>
       <html lang={words.language}>
@@ -81,7 +84,7 @@ export const Layout = ({
           })}
         </head>
         <body
-          class={ways ? 'has-ways' : 'no-ways'}
+          class={`${ways ? 'has-ways' : 'no-ways'}${beside}`}
           data-signed-in={frame.viewer?.name}
           data-zone={frame.zone}
         >

@@ -5,7 +5,7 @@
 import type { Browser } from 'playwright-core'
 import { afterAll, beforeAll, expect, it } from 'vitest'
 import { LAPTOP, launch, PHONE, watchedPage } from '../support/browser.ts'
-import { layoutShift, sidewaysScroll, smallTargets, violations } from '../support/page-checks.ts'
+import { leastShift, sidewaysScroll, smallTargets, violations } from '../support/page-checks.ts'
 import { PASSPHRASE } from '../support/people.ts'
 import { follow, press, tap, tapAll, type, unfold, words } from '../support/person.ts'
 import { startYard } from '../support/yard.ts'
@@ -63,7 +63,7 @@ it('an operator sets the yard up, and a helper comes in by invitation', async ()
     expect(seen).toContain('Jory')
     expect(seen).not.toContain('Fuller Row')
     expect(await sidewaysScroll(phone.page)).toBe(0)
-    expect(await layoutShift(phone.page)).toBe(0)
+    expect(await leastShift(phone.page)).toBe(0)
 
     // By the same link nobody else gets in.
     const late = await watchedPage(browser, yard.url, PHONE)

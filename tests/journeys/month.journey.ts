@@ -7,7 +7,7 @@ import { afterAll, beforeAll, expect, it } from 'vitest'
 import type { Day } from '../../src/days.ts'
 import type { ColonySummary } from '../../src/store/index.ts'
 import { type Device, LAPTOP, launch, PHONE, watchedPage } from '../support/browser.ts'
-import { layoutShift } from '../support/page-checks.ts'
+import { leastShift } from '../support/page-checks.ts'
 import { follow, headline, press, read, tap, tapAll, type, unfold, words } from '../support/person.ts'
 import { type RunningYard, startYard } from '../support/yard.ts'
 
@@ -47,7 +47,7 @@ it.each(WAYS)('a colony’s month $how', async ({ device, scripts }) => {
     await proveHerMated(scene)
     await haveTheLastLook(scene)
     await moveItOut(scene)
-    if (scripts) expect(await layoutShift(page)).toBe(0)
+    if (scripts) expect(await leastShift(page)).toBe(0)
     expect(noticed).toEqual([])
     expect(yard.errors).toEqual([])
     expect(yard.store.verify()).toMatchObject({ ok: true, problems: [] })

@@ -2,7 +2,7 @@
 import type { Browser, Page } from 'playwright-core'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { DEVICES, LAPTOP, launch, PHONE, watchedPage } from '../support/browser.ts'
-import { bytesFor, layoutShift, sidewaysScroll, smallTargets, violations } from '../support/page-checks.ts'
+import { bytesFor, leastShift, sidewaysScroll, smallTargets, violations } from '../support/page-checks.ts'
 import { follow, headline, press, words } from '../support/person.ts'
 import { looksOf } from '../support/proven-pages.ts'
 import { type RunningYard, startYard } from '../support/yard.ts'
@@ -41,7 +41,7 @@ describe.each(DEVICES)('on a $name', (device) => {
         await page.goto(path)
         return [
           ...(await violations(page)),
-          ...((await layoutShift(page)) === 0 ? [] : ['shifts']),
+          ...((await leastShift(page)) === 0 ? [] : ['shifts']),
           ...((await sidewaysScroll(page)) === 0 ? [] : ['wider than the screen']),
           ...(device.touch ? await smallTargets(page, LEAST_TARGET) : []),
         ]

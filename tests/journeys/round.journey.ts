@@ -2,7 +2,7 @@
 import type { Page } from 'playwright-core'
 import { afterAll, beforeAll, expect, it } from 'vitest'
 import { LAPTOP, launch, PHONE, type Watched, watchedPage } from '../support/browser.ts'
-import { layoutShift, sidewaysScroll, smallTargets, violations } from '../support/page-checks.ts'
+import { leastShift, sidewaysScroll, smallTargets, violations } from '../support/page-checks.ts'
 import { follow, headline, press, tap, tapAll, unfold, words } from '../support/person.ts'
 import { type RunningYard, startYard } from '../support/yard.ts'
 
@@ -25,7 +25,7 @@ async function holds({ page, noticed }: Watched): Promise<void> {
   expect(await violations(page)).toEqual([])
   expect(await smallTargets(page, 48)).toEqual([])
   expect(await sidewaysScroll(page)).toBe(0)
-  expect(await layoutShift(page)).toBe(0)
+  expect(await leastShift(page)).toBe(0)
   expect(noticed).toEqual([])
 }
 
