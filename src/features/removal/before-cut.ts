@@ -11,13 +11,14 @@ import { isTooOld } from '../../time-of-day.ts'
 import { heatOf, type Shows } from './forecast.ts'
 import { cuts, isNew, oldBuilding, servicesLocated, tradeFacts, wiresNear } from './hazards.ts'
 import { type Facts, ITEMS, type Item, type ItemId, TICKED, type TickedId } from './item.ts'
-import { type OtherSheet, otherSheets, written } from './other-sheets.ts'
+import { type OtherSheet, otherSheets } from './other-sheets.ts'
 import { bystandersAsked, temperAsked, tickedFacts } from './people.ts'
 import { lookedHere, placeOf, samePlace } from './place.ts'
 import { isSigned } from './second.ts'
 import { isShort } from './stage.ts'
 import { isUnderWay, tickedTooEarly } from './ticked-when.ts'
 import { begun } from './without-go.ts'
+import { written } from './written.ts'
 
 export interface Reckoning {
   items: Item[]

@@ -3,7 +3,7 @@
  * licensed for it clears. Common practice in the trade; licensed practice and local codes decide.
  */
 import { daysBetween } from '../../days.ts'
-import type { Clearance, Sheet, Trade, TradeHazard } from '../../records/index.ts'
+import type { Clearance, Grave, Noted, Sheet, Trade, TradeHazard } from '../../records/index.ts'
 import { TRADE_HAZARDS } from '../../records/index.ts'
 import type { Facts } from './item.ts'
 import { lookedHere, placeOf, samePlace, tickedHere } from './place.ts'
@@ -95,12 +95,33 @@ export const CLEARED_BY: Record<TradeHazard, readonly Trade[]> = {
 const isHere = (c: Clearance, s: Sheet): boolean =>
   c.address !== undefined && c.where !== undefined && samePlace(c, placeOf(s))
 
-/** Whether it was given since the hazard was last taken off, or more was written of it: what comes back is cleared anew. */
-const isSince = (c: Clearance, s: Sheet): boolean => {
-  const lines = s.site.noted?.filter((n) => n.what === c.hazard) ?? []
-  const anew = lines.findLast((n, i) => n.is === 'gone' || lines[i - 1]?.is === 'found')?.writtenAt
-  return anew === undefined || (c.writtenAt ?? '') > anew
+/** When the hazard of a clearance came and went. */
+const linesOf = (c: Clearance, s: Sheet): Noted[] =>
+  s.site.noted?.filter((n) => n.what === c.hazard && n.is !== 'written') ?? []
+
+/** What was taken off and comes back is cleared anew. */
+const isOfThis = (c: Clearance, s: Sheet): boolean => {
+  const gone = linesOf(c, s).findLast((n) => n.is === 'gone')?.writtenAt
+  return gone === undefined || (c.writtenAt ?? '') > gone
 }
+
+/** As somebody taps it of what was written since: it is what the trade has cleared. 'same:gas' */
+export const sameOne = (what: Grave): string => `same:${what}`
+
+/** It was there already when that was found, so more was written of it. */
+const moreWritten = (c: Clearance, s: Sheet): boolean =>
+  linesOf(c, s).some(
+    (n, i, all) =>
+      n.is === 'found' &&
+      (c.writtenAt === undefined ? all[i - 1]?.is === 'found' : n.writtenAt > c.writtenAt),
+  )
+
+/** Cleared, and more was written since: a second pipe, or a word about the first. */
+export const askedSame = (s: Sheet): Clearance[] =>
+  hazardsFound(s).flatMap((h) => {
+    const cleared = clearanceOf(s, h)
+    return cleared !== undefined && moreWritten(cleared, s) ? [cleared] : []
+  })
 
 /** A name and a number are typed in a minute: what only the trade clears has its paper, tag or test photographed. */
 export const isShown = (c: Pick<Clearance, 'hazard' | 'photo'>): boolean =>
@@ -116,16 +137,14 @@ function clearanceOf(s: Sheet, hazard: TradeHazard): Clearance | undefined {
       CLEARED_BY[hazard].includes(c.as) &&
       isShown(c) &&
       isHere(c, s) &&
-      isSince(c, s) &&
+      isOfThis(c, s) &&
       found.every((other) => c.knew.includes(other)),
   )
 }
 
-/** Whether its trade has cleared it, and not too long ago. */
-export const isCleared = (s: Sheet, hazard: TradeHazard, today: string): boolean => {
-  const cleared = clearanceOf(s, hazard)
-  return cleared !== undefined && daysBetween(cleared.on, today) <= GOOD_DAYS[hazard]
-}
+/** Whether its trade has cleared it, not too long ago, and nothing more is written of it. */
+export const isCleared = (s: Sheet, hazard: TradeHazard, today: string): boolean =>
+  tradeFacts(s, hazard, today).state === 'met'
 
 /** Given, and no good any more: why its trade has to be asked again. */
 function reopened(s: Sheet, hazard: TradeHazard): string {
@@ -136,15 +155,18 @@ function reopened(s: Sheet, hazard: TradeHazard): string {
     return ' It was written down without a photo of the paper, tag or test: take one, and write it down again.'
   if (!isHere(last, s))
     return ` It was cleared for another place (${[last.address, last.where].filter(Boolean).join(': ') || 'none was said'}): ask the trade about this one.`
-  return isSince(last, s)
+  return isOfThis(last, s)
     ? ' It was cleared before something else was found: ask the trade again, knowing of that.'
-    : ' More was found or written of it since it was cleared: ask the trade anew.'
+    : ' It was off the sheet since it was cleared: ask the trade anew.'
 }
 
 /** What still has to be cleared before anything is opened, in words. */
 export const tradesNeeded = (s: Sheet): string[] =>
   hazardsFound(s)
-    .filter((h) => clearanceOf(s, h) === undefined)
+    .filter((h) => {
+      const cleared = clearanceOf(s, h)
+      return cleared === undefined || (moreWritten(cleared, s) && !s.check.done?.includes(sameOne(h)))
+    })
     .map((h) => STOP[h])
 
 /**
@@ -176,6 +198,11 @@ export function tradeFacts(s: Sheet, hazard: TradeHazard, today: string): Facts 
     return {
       state: 'unmet',
       why: `${told(hazard)} What ${cleared.who} cleared on ${cleared.on} is more than ${good === 1 ? 'a day' : `${good} days`} ago: ask again.`,
+    }
+  if (askedSame(s).includes(cleared) && !(tickedHere(s, today) && s.check.done?.includes(sameOne(hazard))))
+    return {
+      state: 'unmet',
+      why: `${told(hazard)} More was written since ${cleared.who} cleared it: ask the trade anew. Where it is of the same one, tap so before the cut.`,
     }
   const paper = cleared.photo === undefined ? 'their paper was not photographed' : 'photo kept'
   return {

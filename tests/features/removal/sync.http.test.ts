@@ -431,7 +431,7 @@ describe('on the phone', () => {
     const page = await phone.open(`/removals/${ID}`)
     expect(page).toContain('Another sheet of this house')
     expect(page).not.toContain('Go, as this phone knows it')
-    expect(page).toContain('value="not-here:gas"')
+    expect(page).toContain('value="not-there:gas:')
   })
 
   test('no “go” on a phone that has heard nothing today, but on what somebody read aloud, and when', async () => {
@@ -482,8 +482,8 @@ describe('on the phone', () => {
     phone.network(down)
     const page = await phone.open(`/removals/${ID}`)
     expect(page).toContain('Smell of gas in the hall')
-    expect(page).toContain('value="not-here:gas"')
-    expect(page).toContain('value="not-here:allergic"')
+    expect(page).toContain('value="not-there:gas:')
+    expect(page).toContain('value="not-there:allergic:')
     const form = {
       version: '1',
       shownOn: DAY,
