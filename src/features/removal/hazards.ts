@@ -142,6 +142,20 @@ function clearanceOf(s: Sheet, hazard: TradeHazard): Clearance | undefined {
   )
 }
 
+/** Somebody says that an old building was tested, and found to have none: that has a paper too. */
+export const isTested = (s: Sheet, hazard: TradeHazard): boolean =>
+  hazard === 'asbestos' && s.site.oldHow === 'tested' && !hazardsFound(s).includes(hazard)
+
+const hasReport = (s: Sheet, today: string): boolean =>
+  s.check.clearances?.some(
+    (c) =>
+      c.hazard === 'asbestos' &&
+      c.as === 'surveyor' &&
+      (c.photo ?? c.licence) !== undefined &&
+      isHere(c, s) &&
+      daysBetween(c.on, today) <= GOOD_DAYS.asbestos,
+  ) === true
+
 /** Whether its trade has cleared it, not too long ago, and nothing more is written of it. */
 export const isCleared = (s: Sheet, hazard: TradeHazard, today: string): boolean =>
   tradeFacts(s, hazard, today).state === 'met'
@@ -192,18 +206,17 @@ const told = (hazard: TradeHazard): string =>
 export function tradeFacts(s: Sheet, hazard: TradeHazard, today: string): Facts {
   if (!hazardsFound(s).includes(hazard)) return { state: 'not-needed', why: 'Not found.' }
   const cleared = clearanceOf(s, hazard)
-  if (cleared === undefined) return { state: 'unmet', why: `${told(hazard)}${reopened(s, hazard)}` }
+  const unmet = (why: string): Facts => ({ state: 'unmet', why: `${told(hazard)}${why}`, paper: hazard })
+  if (cleared === undefined) return unmet(reopened(s, hazard))
   const good = GOOD_DAYS[hazard]
   if (daysBetween(cleared.on, today) > good)
-    return {
-      state: 'unmet',
-      why: `${told(hazard)} What ${cleared.who} cleared on ${cleared.on} is more than ${good === 1 ? 'a day' : `${good} days`} ago: ask again.`,
-    }
+    return unmet(
+      ` What ${cleared.who} cleared on ${cleared.on} is more than ${good === 1 ? 'a day' : `${good} days`} ago: ask again.`,
+    )
   if (askedSame(s).includes(cleared) && !(tickedHere(s, today) && s.check.done?.includes(sameOne(hazard))))
-    return {
-      state: 'unmet',
-      why: `${told(hazard)} More was written since ${cleared.who} cleared it: ask the trade anew. Where it is of the same one, tap so before the cut.`,
-    }
+    return unmet(
+      ` More was written since ${cleared.who} cleared it: ask the trade anew. Where it is of the same one, tap so before the cut.`,
+    )
   const paper = cleared.photo === undefined ? 'their paper was not photographed' : 'photo kept'
   return {
     state: 'met',
@@ -285,14 +298,21 @@ export function wiresNear(s: Sheet, today: string, late = false): Facts {
 export function oldBuilding(s: Sheet, today: string): Facts {
   if (!cuts(s)) return { state: 'not-needed', why: 'Nothing is cut.' }
   if (s.site.hazards !== undefined && s.site.where === undefined) return NO_WALL
-  if (lookedHere(s, 'hazards', today))
-    return isKnown(s, today)
-      ? { state: 'met', why: 'Looked for and written down.' }
+  if (lookedHere(s, 'hazards', today)) {
+    if (isKnown(s, today)) return { state: 'met', why: 'Looked for and written down.' }
+    return s.site.oldHow === 'tested'
+      ? {
+          state: 'unsaid',
+          why: 'Old, but tested: by whom? The number of their report, or a photo of it.',
+          moved: true,
+          paper: 'asbestos',
+        }
       : {
           state: 'unsaid',
           why: 'None found: how is it known? Built after 1980, or tested. “Not cut into” is no answer where a blade is set.',
           moved: true,
         }
+  }
   if (s.site.hazards !== undefined) return { state: 'unsaid', why: ELSEWHERE, moved: true }
   return isNew(s, today)
     ? { state: 'unsaid', why: 'Look for weak boards, droppings and mould all the same.' }
@@ -305,7 +325,7 @@ export function oldBuilding(s: Sheet, today: string): Facts {
 /** It was found, or somebody has said how it is known that there is none. */
 const isKnown = (s: Sheet, today: string): boolean =>
   s.site.hazards?.some((h) => h === 'asbestos' || h === 'lead-paint') === true ||
-  s.site.oldHow === 'tested' ||
+  (s.site.oldHow === 'tested' && hasReport(s, today)) ||
   (s.site.oldHow === 'untouched' && !isCutInto(s)) ||
   isNew(s, today)
 
@@ -314,4 +334,4 @@ const isCutInto = ({ site, check }: Sheet): boolean =>
   check.cutMm !== undefined || site.sheathingMm !== undefined
 
 /** Built after 1980, as somebody has said of this very place. */
-export const isNew = (s: Sheet, today: string): boolean => s.site.old === 'no' && lookedHere(s, 'old', today)
+const isNew = (s: Sheet, today: string): boolean => s.site.old === 'no' && lookedHere(s, 'old', today)
