@@ -77,10 +77,10 @@ function lookedAgain(sheet: Sheet, others: readonly OtherSheet[]): [string, stri
       `The same: ${GRAVE_WORDS[c.hazard].toLowerCase()}`,
       `All that was written since is of what ${c.who} cleared. Another one is cleared by itself.`,
     ]),
-    ...writtenOn(sheet).map((g): [string, string, string] => [
-      notHere(g),
-      not(g),
-      `In the words of this sheet. ${again}`,
+    ...writtenOn(sheet).map(({ what, was }): [string, string, string] => [
+      notHere(what),
+      not(what),
+      `In the words of this sheet${was}. ${again}`,
     ]),
     ...others.flatMap((o) =>
       o.what.map((g): [string, string, string] => [

@@ -2,7 +2,7 @@ import { Hono } from 'hono'
 import { type AppContext, type Deps, type Env, page } from '../../app/index.ts'
 import { sheetName } from '../../records/index.ts'
 import { RemovalErasePage } from './end-page.tsx'
-import { otherSheetsOf } from './other-sheets.ts'
+import { otherSheetsOf, saidOn } from './other-sheets.ts'
 import { onSheet, type Saved, stampOf } from './sheet-handlers.ts'
 import { isOver, stageOf } from './stage.ts'
 import { colonyLinks } from './view.ts'
@@ -44,6 +44,7 @@ export function removalErase(deps: Deps): Hono<Env> {
           name={sheetName(saved.last.sheet)}
           versions={saved.versions.length}
           colonies={colonyLinks(deps, saved.colonies)}
+          said={saidOn(saved.last.sheet).map((g) => GRAVE_WORDS[g].toLowerCase())}
         />,
       ),
     ),

@@ -5,6 +5,7 @@
 import { daysBetween } from '../../days.ts'
 import {
   type Decision,
+  EMPTY_SHEET,
   type Grave,
   type Sheet,
   sameHouse,
@@ -47,6 +48,9 @@ function moreOn(other: Sheet, s: Sheet): Grave[] {
   const there: readonly string[] = [...tappedOn(other), ...written.map((w) => w.tapped[0])]
   return OF_THE_HOUSE.filter((g) => there.includes(g) && !own.includes(g))
 }
+
+/** What is forgotten of a house with a sheet. */
+export const saidOn = (s: Sheet): Grave[] => moreOn(s, EMPTY_SHEET)
 
 /** Why nothing was opened there: a decision, or why it ended. */
 const stopOf = ({ decision, ended }: Sheet): OtherSheet['stopped'] =>

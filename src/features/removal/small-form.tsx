@@ -45,9 +45,11 @@ export const ClearForm = ({ hazard, tested, frame, path, form, place, seen }: Cl
         isSurveyed(hazard) ? `Their paper is of this wall, and says that none is in it: ${place}` : null
       }
       photo={
-        ONLY_THE_TRADE.includes(hazard) && !tested
-          ? 'Photo of their paper, the tag on the line or the test result: without it nothing is cleared'
-          : 'Photo of their paper or of the place'
+        tested
+          ? 'Photo of their report, or its number above'
+          : ONLY_THE_TRADE.includes(hazard)
+            ? 'Photo of their paper, the tag on the line or the test result: without it nothing is cleared'
+            : 'Photo of their paper or of the place'
       }
     >
       {(at) => (

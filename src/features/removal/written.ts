@@ -133,8 +133,15 @@ export function writtenIn(s: Sheet): Written[] {
   return WRITTEN.filter((w) => (w.word.test(text) || leftOf(s, w) !== undefined) && !isTapped(s, w))
 }
 
-/** What is in the words of a sheet and tapped nowhere, each thing once. */
-export const writtenOn = (s: Sheet): Grave[] => writtenIn(s).map((w) => w.tapped[0])
+/** Words that are in no field any more, as they are said beside what they were of. */
+const wrote = (s: Sheet, w: Written): string => {
+  const words = leftOf(s, w)?.words
+  return words === undefined ? '' : ` (was written: “${words}”)`
+}
+
+/** What is in the words of a sheet and tapped nowhere, each thing once, with the words where they are in no field any more. */
+export const writtenOn = (s: Sheet): { what: Grave; was: string }[] =>
+  writtenIn(s).map((w) => ({ what: w.tapped[0], was: wrote(s, w) }))
 
 /** The sheet with a line for words that a change takes out of it, and nobody has answered: an emptied field is no look. */
 export function withWords(
@@ -174,10 +181,7 @@ export function written(s: Sheet, today: string): Facts {
   if (asked.length === 0) return { state: 'not-needed', why: 'Nothing is written that is not tapped.' }
   if (asked.every((w) => notHereToday(s, w.tapped[0], today)))
     return { state: 'met', why: 'Looked again: it is not at this place.' }
-  const words = asked.map((w) => {
-    const was = leftOf(s, w)?.words
-    return was === undefined ? w.says : `${w.says} (was written: “${was}”)`
-  })
+  const words = asked.map((w) => `${w.says}${wrote(s, w)}`)
   return {
     state: 'unsaid',
     why: `Written, and not tapped: ${words.join(', ')}. Look again; if it is here, tap it where it is asked.`,

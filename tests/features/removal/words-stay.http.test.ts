@@ -42,6 +42,8 @@ describe('words that are deleted', () => {
     const barred = await go()
     expect(barred.status).toBe(422)
     expect(wordsOf(barred.text)).toContain('was written: “By the gas pipe, my son is allergic”')
+    const { text } = await yard.get(`${PATH}/check`)
+    expect(wordsOf(text)).toContain('In the words of this sheet (was written: “By the gas pipe')
     expect((await go('not-here:gas')).status, 'one of two').toBe(422)
     expect((await go('not-here:gas', 'not-here:allergic')).status).toBe(303)
     // Of a day, like every tick.
@@ -112,6 +114,14 @@ describe('a tick for the gas station', () => {
     expect((await go(`not-there:gas:${THIRD}`)).status).toBe(303)
     expect(wordsOf((await yard.get(PATH)).text)).toContain('not here: gas pipe')
   })
+})
+
+test('who erases a sheet reads what of the house is forgotten with it', async () => {
+  saved({ ...READY, site: { ...READY.site, behind: ['gas'], behindNote: 'A cable above it' } })
+  const page = wordsOf((await yard.get(`${PATH}/erase`)).text)
+  expect(page).toContain('That this house has: electric wires, gas pipe . A new sheet of it will not know.')
+  saved(READY)
+  expect(wordsOf((await yard.get(`${PATH}/erase`)).text)).not.toContain('That this house has')
 })
 
 describe('one more, written before the “go”', () => {
