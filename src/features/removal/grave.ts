@@ -11,7 +11,7 @@ import {
 } from '../../records/index.ts'
 import { cuts, isCleared, ONLY_THE_TRADE, sameOne, tappedAt } from './hazards.ts'
 import { climbs, saidFierce } from './people.ts'
-import { notHere, withWords, writtenAnew } from './written.ts'
+import { notHere, withLines, withWords, writtenAnew } from './written.ts'
 
 const isHazard = (what: Grave): what is TradeHazard => (TRADE_HAZARDS as readonly string[]).includes(what)
 
@@ -71,9 +71,6 @@ const isHigher = ({ site: b }: Sheet, { site: a }: Sheet): boolean =>
   climbs({ ...EMPTY_SHEET, site: b }) &&
   (a.access !== b.access || (a.heightM ?? 0) > (b.heightM ?? Number.POSITIVE_INFINITY))
 
-/** At most as many as the schema takes: the last ones. */
-const MOST = 80
-
 /** The sheet with a line for each thing that came or went since `before`, in words too. */
 export const withNoted = (before: Sheet, after: Sheet, whys: Whys, stamp: Stamp): Sheet =>
   withWords(before, withTapped(before, after, whys, stamp), stamp)
@@ -105,9 +102,7 @@ function withTapped(before: Sheet, after: Sheet, whys: Whys, stamp: Stamp): Shee
   const { done, seconds, ...check } = after.check
   return {
     ...after,
-    ...(lines.length === 0
-      ? {}
-      : { site: { ...after.site, noted: [...(after.site.noted ?? []), ...lines].slice(-MOST) } }),
+    ...(lines.length === 0 ? {} : { site: withLines(after.site, lines) }),
     check: {
       ...check,
       ...(done === undefined ? {} : { done: done.filter((d) => !anew.includes(d)) }),

@@ -2,7 +2,7 @@
  * Hazards that stand in somebody's own words and are tapped nowhere. Not a list of bad words: the words for what the sheet has
  * an answer for already, in English and Spanish (the terms are common ones; a word that is missed is read above “Go”).
  */
-import type { Grave, Noted, Sheet } from '../../records/index.ts'
+import { type Grave, hasBegun, type Noted, type Sheet } from '../../records/index.ts'
 import { tappedAt } from './hazards.ts'
 import type { Facts } from './item.ts'
 import { fierce } from './people.ts'
@@ -91,7 +91,7 @@ const ofPeople = ({ job, site }: Sheet): Texts => [job.told, site.bystandersNote
 
 /**
  * What is said of in words that were not on the sheet before: whoever ticked or cleared it had not read them. Of what a trade has
- * cleared, or of who is cared for, any words may be: “one more, right of it”.
+ * cleared, or of who is cared for, any words may be until it is begun: “one more, right of it”.
  */
 export function writtenAnew(before: Sheet, after: Sheet): Grave[] {
   const fresh = (texts: (s: Sheet) => Texts): string[] => {
@@ -99,10 +99,11 @@ export function writtenAnew(before: Sheet, after: Sheet): Grave[] {
     return texts(after).filter((text) => text !== undefined && !had.includes(text)) as string[]
   }
   const texts = fresh(textsOf)
+  const anyOf = (texts: (s: Sheet) => Texts): boolean => !hasBegun(after) && fresh(texts).length > 0
   const said: Grave[] = [
     ...WRITTEN.flatMap(({ word, tapped }) => (texts.some((text) => word.test(text)) ? tapped : [])),
-    ...(fresh(ofWall).length === 0 ? [] : (before.check.clearances ?? []).map((c) => c.hazard)),
-    ...(fresh(ofPeople).length === 0 ? [] : (['allergic', 'children'] as const)),
+    ...(anyOf(ofWall) ? (before.check.clearances ?? []).map((c) => c.hazard) : []),
+    ...(anyOf(ofPeople) ? (['allergic', 'children'] as const) : []),
   ]
   return [...new Set(said)]
 }
@@ -167,8 +168,14 @@ export function withWords(
       writtenAt,
     }
   })
-  return { ...after, site: { ...after.site, noted: [...(after.site.noted ?? []), ...lines] } }
+  return { ...after, site: withLines(after.site, lines) }
 }
+
+/** At most as many as the schema takes: the last ones. */
+export const withLines = (site: Sheet['site'], lines: readonly Noted[]): Sheet['site'] => ({
+  ...site,
+  noted: [...(site.noted ?? []), ...lines].slice(-80),
+})
 
 /** As somebody taps it before the cut, of what is written on this sheet. 'not-here:gas' */
 export const notHere = (what: Grave): string => `not-here:${what}`

@@ -164,6 +164,17 @@ describe('one more, written before the “go”', () => {
     expect((await go()).status).toBe(422)
   })
 
+  test('a note once it is open lets no “go” fall, but words for what can kill', async () => {
+    saved(ofEight(GAS_CLEARED))
+    expect((await go()).status).toBe(303)
+    const work = { version: String(last()?.version), outdoorC: '75', water: 'yes', now: 'openedAt' }
+    expect((await yard.post(`${PATH}/work`, work)).status).toBe(303)
+    await save('site', { foundNote: 'Bigger than we thought' })
+    expect(sheet().decision?.fell).toBeUndefined()
+    await save('site', { foundNote: 'Another gas pipe' })
+    expect(sheet().decision?.fell).toBeDefined()
+  })
+
   test('the way in, or a job that has nothing of it, asks nothing more', async () => {
     saved(ofEight(GAS_CLEARED))
     await save('job', { wayIn: 'Gate code 1234' })
