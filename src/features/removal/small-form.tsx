@@ -42,7 +42,9 @@ export const ClearForm = ({ hazard, tested, frame, path, form, place, seen }: Cl
       form={form}
       blank={{ [`${id}.on`]: [frame.today] }}
       ofHere={
-        isSurveyed(hazard) ? `Their paper is of this wall, and says that none is in it: ${place}` : null
+        isSurveyed(hazard)
+          ? `Their paper is of this wall, and says that ${tested ? 'no asbestos and no lead' : 'none'} is in it: ${place}`
+          : null
       }
       photo={
         tested
