@@ -174,8 +174,8 @@ export const check = z.strictObject({
   until: z.optional(time),
   cutMm: z.optional(z.number().check(z.minimum(0, 'must not be negative'), z.maximum(500))),
   vacuum: z.optional(z.enum(VACUUMS)),
-  /** Ticked items of `ITEMS` (before-cut.ts), and the day they were so: they are no good on another. */
-  done: z.optional(z.array(text(40)).check(z.maxLength(40))),
+  /** Ticked items of `ITEMS` (before-cut.ts), and the day they were so: they are no good on another. Some name another sheet. */
+  done: z.optional(z.array(text(80)).check(z.maxLength(200))),
   doneOn: z.optional(day),
   doneAt: z.optional(place),
   /** The hour at which they were tapped. */

@@ -6,13 +6,12 @@ import { problemsOf } from '../../journal/index.ts'
 import { EMPTY_SHEET, type Grave, mergeSheets, type Sheet, sheet } from '../../records/index.ts'
 import { partLabel } from './form.ts'
 import { foundSince, keepFound } from './found-kept.ts'
-import { goneFrom, withNoted } from './grave.ts'
-import { notHere } from './other-sheets.ts'
+import { answersTo, goneFrom, withNoted } from './grave.ts'
 import { asSeenHere } from './seen-here.ts'
 import { isElsewhere, momentNow } from './sheet-handlers.ts'
 import { PARTS, type Part } from './stage.ts'
 import { fallenNow, goneUnsaid, honest, sentProblems, withKept } from './sync-judge.ts'
-import { writtenAnew } from './written.ts'
+import { withWords, writtenAnew } from './written.ts'
 
 const sent = z.strictObject({
   id: z.string().refine(validate, 'must be an id'),
@@ -111,7 +110,8 @@ export function removalSync(deps: PageDeps): Hono<Env> {
       const unsaid = goneFrom(now, was).filter(
         (what) => now.site.noted?.findLast((n) => n.what === what)?.is !== 'found',
       )
-      return unsaid.length === 0 ? now : withNoted(was, now, {}, momentNow(c, deps))
+      const moment = momentNow(c, deps)
+      return unsaid.length === 0 ? withWords(was, now, moment) : withNoted(was, now, {}, moment)
     }
 
     /** The sheet on which that was decided: as it stands here, or as the phone had it. */
@@ -150,7 +150,10 @@ async function absentOf(deps: PageDeps, { check }: Sheet): Promise<Set<string>> 
 const untickedFor = (s: Sheet, unread: readonly Grave[]): Sheet =>
   s.check.done === undefined
     ? s
-    : { ...s, check: { ...s.check, done: s.check.done.filter((d) => !unread.some((g) => notHere(g) === d)) } }
+    : {
+        ...s,
+        check: { ...s.check, done: s.check.done.filter((d) => !unread.flatMap(answersTo).includes(d)) },
+      }
 
 /** What stands there, to be compared. 'site.temper', 'decision' */
 function at(s: Sheet | undefined, path: string): string | undefined {

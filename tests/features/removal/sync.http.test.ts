@@ -406,6 +406,20 @@ describe('on the phone', () => {
     await expect(phone.open(`/removals/${ID.replace(/1$/, '3')}`)).rejects.toThrow('the phone has no page')
   })
 
+  test('words that are deleted there stay a line, on the phone and on the server', async () => {
+    await post({ ...READY, job: { ...READY.job, told: 'By the gas pipe' } }, { base: 1 })
+    await phone.syncService.send()
+    phone.network(down)
+    expect((await phone.post(`/removals/${ID}/job`, { version: '2', ...CALL, told: '' })).status).toBe(303)
+    const page = wordsOf(await phone.open(`/removals/${ID}/check`))
+    expect(page).toContain('In the words of this sheet (was written: “By the gas pipe”)')
+    phone.network(good)
+    expect(await phone.syncService.send()).toBe('done')
+    expect(kept()?.job.told).toBeUndefined()
+    const lines = kept()?.site.noted?.filter((n) => n.is === 'written')
+    expect(lines).toMatchObject([{ what: 'gas', words: 'By the gas pipe', by: 'Bram' }])
+  })
+
   test('what is written waits, survives, and is sent once there is signal', async () => {
     phone.network(down)
     expect((await phone.post(`/removals/${ID}/job`, { version: '1', ...CALL })).status).toBe(303)
@@ -431,7 +445,7 @@ describe('on the phone', () => {
     const page = await phone.open(`/removals/${ID}`)
     expect(page).toContain('Another sheet of this house')
     expect(page).not.toContain('Go, as this phone knows it')
-    expect(page).toContain('value="not-here:gas"')
+    expect(page).toContain('value="not-there:gas:')
   })
 
   test('no “go” on a phone that has heard nothing today, but on what somebody read aloud, and when', async () => {
@@ -482,8 +496,8 @@ describe('on the phone', () => {
     phone.network(down)
     const page = await phone.open(`/removals/${ID}`)
     expect(page).toContain('Smell of gas in the hall')
-    expect(page).toContain('value="not-here:gas"')
-    expect(page).toContain('value="not-here:allergic"')
+    expect(page).toContain('value="not-there:gas:')
+    expect(page).toContain('value="not-there:allergic:')
     const form = {
       version: '1',
       shownOn: DAY,
