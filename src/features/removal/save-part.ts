@@ -17,7 +17,7 @@ import { unmetWords } from './decide.ts'
 import { decide } from './decide-form.ts'
 import { THAT_DAY, WITHOUT_GO_FIELDS } from './fields.ts'
 import { stoodSince } from './first-tap.ts'
-import { asksPrice, sheetTyped, typedPart, withPrice, withSwarm } from './form.ts'
+import { asksPrice, sameForecast, sheetTyped, typedPart, withPrice, withSwarm } from './form.ts'
 import { fallen, keepFound, whoAndWhen } from './found-kept.ts'
 import { goneField, goneFrom, stays, type Whys, whyFits, withNoted } from './grave.ts'
 import { TICKED } from './item.ts'
@@ -175,12 +175,16 @@ function notOpened({ work: was }: Sheet, { work }: Sheet): Sheet['work'] {
 /** What was ticked, and the day and place it is of: a form that lay open over night, or for another house, says nothing. */
 function tickedNow(c: AppContext, deps: PageDeps, { check, ...s }: Sheet, shown: Sheet, typed: Typed): Check {
   const { today } = c.var.frame
+  const lay = one(typed, 'shownOn') !== today
   const { wires, ...rest } = check
   const here = placeOf({ ...s, check })
   // Where a swarm hangs is said in the form in which all the rest of it is tapped.
   const then = isShort(shown) ? { where: here.where, ...placeOf(shown) } : placeOf(shown)
-  const stale = one(typed, 'shownOn') !== today || !samePlace(then, here)
-  const on = check.on ?? s.job.plannedOn ?? today
+  const stale = lay || !samePlace(then, here)
+  // A blank day over hours that came back as they stood is the day that they are of.
+  const gone = shown.check.on !== undefined && shown.check.on < today ? shown.check.on : undefined
+  const kept = sameForecast({ ...s, check }, shown, c.var.frame.units, lay) ? gone : undefined
+  const on = check.on ?? kept ?? s.job.plannedOn ?? today
   // What is not asked is not ticked in advance.
   const done = check.done?.filter(
     (d) => !TICKED.some((t) => t === d && notAsked(t, { ...s, check }) !== undefined),
