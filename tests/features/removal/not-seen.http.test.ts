@@ -3,7 +3,7 @@ import { beforeEach, describe, expect, test } from 'vitest'
 import { placeOf } from '../../../src/features/removal/place.ts'
 import type { Sheet } from '../../../src/records/removal-sheet.ts'
 import { down, good, phoneIn } from '../../support/phone.ts'
-import { NAMES, testYard } from '../../support/yard-app.ts'
+import { NAMES, type TestYard, testYard } from '../../support/yard-app.ts'
 import { wordsOf, type Yard, yardOn } from '../../support/yard-on.ts'
 import { DAY, READY, TAPPED } from './ready.ts'
 
@@ -115,6 +115,50 @@ test('a phone says by which clock it wrote, though it has heard the right one si
   expect((await (await phone.database()).get('sheets', ID))?.mine).toBeNull()
   expect(removals.get(ID)?.last.savedBy).toBe(NAMES.beekeeper)
   expect(removals.get(ID)?.last.sheet.check.done).toBeUndefined()
+})
+
+describe('an account that decides no more', () => {
+  const people = async (): Promise<{ id: string; yard: TestYard }> => {
+    const one = testYard({ day: DAY })
+    await one.session('operator')
+    await one.session('beekeeper')
+    const stamp = { savedAt: `${DAY}T08:00:00.000Z`, savedBy: NAMES.operator }
+    one.services.store.removals.save(ID, 0, { ...READY, decision: go('11:00', NAMES.beekeeper) }, stamp)
+    const id = one.services.people.accounts.byName(NAMES.beekeeper)?.id ?? ''
+    return { id, yard: one }
+  }
+  const opens = async (one: TestYard): Promise<number> => {
+    const version = String(one.services.store.removals.get(ID)?.last.version)
+    const work = { version, on: DAY, outdoorC: '75', water: 'yes', now: 'openedAt' }
+    return (await one.post('operator', `${PATH}/work`, work)).status
+  }
+
+  test.each([
+    ['closed and opened again', [['close'], ['reopen']]],
+    ['a helper now', [['role', 'helper']]],
+    [
+      'a helper for an hour',
+      [
+        ['role', 'helper'],
+        ['role', 'beekeeper'],
+      ],
+    ],
+  ])('%s: the go of today fell, and does not come back', async (_, acts) => {
+    const { id, yard: one } = await people()
+    for (const [act = '', role = ''] of acts)
+      expect((await one.post('operator', `/people/${id}/${act}`, { role })).status).toBe(303)
+    const { decision } = one.services.store.removals.get(ID)?.last.sheet ?? READY
+    expect(decision?.fell).toMatchObject({ because: 'account', by: NAMES.operator })
+    expect(await opens(one)).toBe(422)
+    const page = wordsOf(await (await one.ask('operator', PATH)).text())
+    expect(page).toContain('the account of whoever decided was closed, or decides no more')
+  })
+
+  test('an operator now: it stands', async () => {
+    const { id, yard: one } = await people()
+    expect((await one.post('operator', `/people/${id}/role`, { role: 'operator' })).status).toBe(303)
+    expect(await opens(one)).toBe(303)
+  })
 })
 
 describe('ticks of no hour', () => {
