@@ -34,6 +34,7 @@ export async function keepSheets(
   db: Database,
   saved: readonly SavedHere[],
   owner: WaitingSheet['owner'],
+  behind = 0,
 ): Promise<void> {
   const tx = db.transaction('sheets', 'readwrite', STRICT)
   try {
@@ -45,6 +46,7 @@ export async function keepSheets(
         saves: version.version - base,
         owner,
         keptAt: version.savedAt,
+        behind: before?.mine?.behind ?? behind,
         tries: 0,
         refused: null,
         unaccepted: before?.mine?.unaccepted === true || (before?.mine?.refused ?? null) !== null,

@@ -33,11 +33,13 @@ async function hand(
     if (answer !== 'taken' && answer !== 'piece') return answer
   }
   await triedSheet(parts.db, id)
-  const { base, sheet, over } = mine
+  const { base, sheet, over, behind = 0 } = mine
+  // What it takes for now by the clock that it was written by: the server knows whether that was right.
+  const now = new Date(parts.now().getTime() + behind).toISOString()
   const answer = await ask(parts.fetch, '/removals/sync', {
     method: 'POST',
     headers: { 'Content-Type': 'application/json', 'Resettle-Person': parts.viewer.id },
-    body: JSON.stringify({ id, base, sheet, over }),
+    body: JSON.stringify({ id, base, sheet, over, now }),
   })
   if (typeof answer === 'string') return answer
   if (!answer.ok) return refused(answer, refuseIt)

@@ -22,6 +22,7 @@ export {
   lastDayOf,
   mayBeCutAgain,
   mayBeOf,
+  tellsOfWork,
   withMark,
   wordsOf,
 } from './job-state.ts'

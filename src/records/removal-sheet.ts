@@ -201,8 +201,8 @@ export const decision = z.strictObject({
   fell: z.optional(
     z.extend(moment, {
       setBack: z.optional(z.literal(true)),
-      /** It came in with a file, or the yard's day is another one. */
-      because: z.optional(z.enum(['import', 'time-zone'])),
+      /** It came in with a file, the yard's day is another one, a phone's clock was wrong, or whoever decided does so no more. */
+      because: z.optional(z.enum(['import', 'time-zone', 'clock', 'account'])),
     }),
   ),
   /** Somebody else had refused, or had it wait for a reason: said for as long as anything is decided over it. */

@@ -37,7 +37,7 @@ export const CheckFields = (p: PartFieldsProps) => {
   )
 }
 
-const HOURS = Array.from({ length: FORECAST_ROWS }, (_, i) => `hours.${i}.c`)
+export const HOURS = Array.from({ length: FORECAST_ROWS }, (_, i) => `hours.${i}.c`)
 
 /** Only what this job asks for, each with what it takes to be so. */
 const Checklist = ({ form, sheet: saved, others }: PartFieldsProps) => {

@@ -173,6 +173,9 @@ function endedIt({ sheet: { decision, ended }, late, frame }: RemovalProps): str
     return 'it came in with a file, as did what was looked at, cleared and signed: look at the whole list again'
   if (fell?.because === 'time-zone')
     return 'the time zone of the yard was changed: look at the whole list again'
+  if (fell?.because === 'clock')
+    return 'it came from a phone whose clock was wrong: tap again what is so now, and decide'
+  if (fell?.because === 'account') return 'the account of whoever decided was closed, or decides no more'
   if (late !== null) return 'its hour was over'
   return fell === undefined && decision?.on !== frame.today ? 'its day was over' : 'something changed'
 }

@@ -7,7 +7,7 @@ import { EMPTY_SHEET, type Grave, mergeSheets, type Sheet, sheet } from '../../r
 import { partLabel } from './form.ts'
 import { foundSince, keepFound } from './found-kept.ts'
 import { answersTo, goneFrom, withNoted } from './grave.ts'
-import { asSeenHere } from './seen-here.ts'
+import { asSeenHere, isUnclocked, withoutHours, withTickedAt } from './seen-here.ts'
 import { isElsewhere, momentNow } from './sheet-handlers.ts'
 import { PARTS, type Part } from './stage.ts'
 import { fallenNow, goneUnsaid, honest, sentProblems, withKept } from './sync-judge.ts'
@@ -20,6 +20,8 @@ const sent = z.strictObject({
   sheet,
   /** It was read what the other one wrote, and this one is to stand over it. */
   over: z.boolean(),
+  /** What the phone takes for this moment, by the clock that the sheet was written by. */
+  now: z.optional(z.iso.datetime()),
 })
 
 /**
@@ -37,12 +39,14 @@ export function removalSync(deps: PageDeps): Hono<Env> {
     const body: unknown = sendsJson(c) ? await c.req.json().catch(() => undefined) : undefined
     const parsed = sent.safeParse(body)
     if (!parsed.success) return c.json({ problems: problemsOf(parsed.error, body) }, 422)
-    const { id, base, over, sheet: mine } = parsed.data
+    const { id, base, over, sheet: came, now } = parsed.data
+    const unclocked = now !== undefined && isUnclocked(now, deps.clock())
     const { removals } = deps.store
-    const absent = await absentOf(deps, mine)
+    const absent = await absentOf(deps, came)
     const found = removals.get(id)
     const last = found?.last
     const known = base === 0 ? EMPTY_SHEET : removals.version(id, base)?.sheet
+    const mine = known === undefined ? came : withTickedAt(known, came)
     if (found === null && base > 0) return refuse('is erased here: nothing of it can be kept any more')
     if (known === undefined) return refuse('was made from a version that is not here')
     const { sheet: both, clashes } =
@@ -62,8 +66,10 @@ export function removalSync(deps: PageDeps): Hono<Env> {
     // Who is at another job decides none here, and two people are not one.
     const decidesAnew = JSON.stringify(both.decision) !== JSON.stringify(before.decision)
     const elsewhere = decidesAnew && isElsewhere(deps, id, signedIn(c), c.var.frame.today) !== undefined
-    const decided = clashes.length === 0 && !elsewhere ? both : undecided(both, momentNow(c, deps))
-    const ticked = withKept(before, decided)
+    const wrong = unclocked && decidesAnew
+    const fair = clashes.length === 0 && !elsewhere && !wrong
+    const decided = fair ? both : undecided(both, momentNow(c, deps), wrong)
+    const ticked = unclocked ? withoutHours(before, withKept(before, decided)) : withKept(before, decided)
     const merged =
       ticked.check.tickedAt === before.check.tickedAt
         ? ticked
@@ -71,8 +77,8 @@ export function removalSync(deps: PageDeps): Hono<Env> {
     const gone = goneUnsaid(before, merged, known, c.var.frame.today)
     if (gone.length > 0)
       return refuse(`takes off what no trade has cleared, or without saying why: ${gone.join(', ')}`)
-    const wrong = sentProblems(c, deps, known, mine, found, { id, absent })
-    if (wrong.length > 0) return refuse(wrong.join('. '))
+    const problems = sentProblems(c, deps, known, mine, found, { id, absent })
+    if (problems.length > 0) return refuse(problems.join('. '))
     const stamp = { savedAt: deps.clock().toISOString(), savedBy: signedIn(c) }
     const result = removals.save(
       id,
@@ -86,6 +92,7 @@ export function removalSync(deps: PageDeps): Hono<Env> {
           momentNow(c, deps),
         ),
         found,
+        unseen: elsewhere || unclocked,
       }),
       stamp,
     )
@@ -93,8 +100,8 @@ export function removalSync(deps: PageDeps): Hono<Env> {
       return 'problems' in result
         ? c.json({ problems: result.problems }, 422)
         : refuse('was saved by somebody else just now')
-    const now = removals.get(id)
-    return c.json({ kept: id, version: result.version, sheet: now?.last.sheet ?? merged })
+    const made = removals.get(id)
+    return c.json({ kept: id, version: result.version, sheet: made?.last.sheet ?? merged })
 
     /** Who first said, since that version, what stands there now: of a sheet that was merged not always who saved it last. */
     function saidBy(id: string, path: string, since: number): string | undefined {
@@ -129,10 +136,11 @@ export function removalSync(deps: PageDeps): Hono<Env> {
 }
 
 /** Whichever of two answers stands, no “go” was decided over both: it is decided anew, by whoever reads them. */
-function undecided(s: Sheet, { by, on, at }: ReturnType<typeof momentNow>): Sheet {
+function undecided(s: Sheet, { by, on, at }: ReturnType<typeof momentNow>, wrong: boolean): Sheet {
   const { decision, work } = s
   const standing = decision?.is === 'go' && decision.fell === undefined && work.openedAt === undefined
-  return standing ? { ...s, decision: { ...decision, fell: { by, on, at } } } : s
+  const because = wrong ? { because: 'clock' as const } : {}
+  return standing ? { ...s, decision: { ...decision, fell: { by, on, at, ...because } } } : s
 }
 
 /** Of two decisions of one person the later one is meant: a “go” of eight takes back no refusal of half past nine. */

@@ -359,6 +359,7 @@ describe('what a person in a hurry misread', () => {
     const done = (tick: string): Sheet['check'] => ({
       ...READY.check,
       done: READY.check.done?.filter((t) => t !== tick) ?? [],
+      tickedAt: '08:00',
     })
     saved(READY)
     saved({ ...READY, check: done('exclusion') }, 'Bram')
