@@ -13,6 +13,7 @@ import {
   withoutGo,
 } from '../../records/index.ts'
 import { isTime, isTooOld, timeIn } from '../../time-of-day.ts'
+import { isLookedTooEarly } from './as-known.ts'
 import { unmetWords } from './decide.ts'
 import { decide } from './decide-form.ts'
 import { THAT_DAY, WITHOUT_GO_FIELDS } from './fields.ts'
@@ -153,9 +154,14 @@ function seenLately(
   const [at, now] = [one(typed, 'shownAt'), timeIn(zone, deps.clock())]
   const tickedAt = shown === undefined ? undefined : since(c, deps, shown, typed)
   const check = { ...sheet.check, doneOn: today, ...(tickedAt === undefined ? {} : { tickedAt }) }
+  // What nobody was asked about for hours rests on ticks of this hour.
+  const late =
+    one(typed, 'heard.looked') === 'yes' && isLookedTooEarly(tickedAt ?? (isTime(at) ? at : now), now)
   const ranOver =
     tickedAt !== undefined && !isUnderWay(sheet, today) && tickedTooEarly({ ...sheet, check }, now)
-  return ranOver || (isTime(at) && isTooOld(at, now)) ? { ...typed, done: [], wires: [], shownAt: [] } : typed
+  return late || ranOver || (isTime(at) && isTooOld(at, now))
+    ? { ...typed, done: [], wires: [], shownAt: [] }
+    : typed
 }
 
 /** “Arrived” of a day is put right, and not taken off: what was tapped before it does not come to life again. */
