@@ -170,7 +170,7 @@ const LeftToClose = ({ left, path }: { left: ClosingId[]; path: string }) => (
 )
 
 /** Why a “go” is none any more. */
-function endedIt({ sheet: { decision, ended }, late, frame }: RemovalProps): string {
+function endedIt({ sheet: { decision, ended, site }, late, frame }: RemovalProps): string {
   const fell = decision?.fell
   if (ended !== undefined) return 'the job ended'
   if (fell?.setBack === true)
@@ -180,7 +180,12 @@ function endedIt({ sheet: { decision, ended }, late, frame }: RemovalProps): str
   if (fell?.because === 'time-zone')
     return 'the time zone of the yard was changed: look at the whole list again'
   if (late !== null) return 'its hour was over'
-  return fell === undefined && decision?.on !== frame.today ? 'its day was over' : 'something changed'
+  if (decision === undefined || (fell === undefined && decision.on !== frame.today)) return 'its day was over'
+  const { by, on, at = '' } = decision
+  const found = (site.noted ?? []).filter((n) => n.is === 'found' && n.on === on && n.at >= at)
+  const what = found.map((n) => `${GRAVE_WORDS[n.what].toLowerCase()} (${n.by}, ${n.at})`).join(', ')
+  if (what !== '') return `this was found: ${what}`
+  return fell === undefined || fell.by === by ? 'something changed' : `${fell.by} changed something`
 }
 
 const Decided = (p: RemovalProps) => {

@@ -197,6 +197,19 @@ test('a “go” that was tapped while the sheet was on its way falls over what 
   expect(last().decision?.fell).toBeDefined()
 })
 
+test('a “go” that fell says what was found since, by whom and when', async () => {
+  phone.at(`${DAY}T12:10:00Z`)
+  yard.at(`${DAY}T12:20:00Z`)
+  expect((await decide()).status).toBe(303)
+  const found = { what: 'gas' as const, is: 'found' as const, by: 'Odalys', on: DAY, at: '12:15' }
+  const noted = [{ ...found, writtenAt: `${DAY}T12:15:00.000Z` }]
+  saved({ ...last(), site: { ...last().site, behind: ['insulation', 'gas'], noted } }, 'Odalys')
+  await signal()
+  const head = 'before this was found: gas pipe (Odalys, 12:15)'
+  expect(wordsOf(await phone.open(PATH))).toContain(head)
+  expect(wordsOf(await (await yard.ask('operator', PATH)).text())).toContain(head)
+})
+
 test('a form of a version that a phone made says nothing of the server’s version of that number', async () => {
   await call({ wayIn: 'Gate' })
   const open = await form('check')
