@@ -215,6 +215,19 @@ export const decision = z.strictObject({
       wait: z.optional(z.literal(true)),
     }),
   ),
+  /** Decided on a phone without signal: when it had last heard of the job, and what stands for what it had not heard. */
+  heard: z.optional(
+    z.strictObject({
+      /** UTC, ISO. */
+      of: text(30),
+      /** Who read the list aloud, when, and whether anything was new on it. */
+      by: z.optional(text(120)),
+      at: z.optional(time),
+      news: z.optional(z.enum(['none', 'tapped'])),
+      /** Nobody did: whoever decided looked at all of it again. */
+      looked: z.optional(z.literal(true)),
+    }),
+  ),
   /** The place it was decided for, as the sheet said then. */
   ...place.shape,
 })
