@@ -10,6 +10,7 @@ import { stoodSince } from './first-tap.ts'
 import { asksPrice, sameForecast, sheetTyped, typedPart, withPrice, withSwarm } from './form.ts'
 import { fallen, keepFound } from './found-kept.ts'
 import { goneField, goneFrom, stays, type Whys, whyFits, withNoted } from './grave.ts'
+import { heatSince, isPast } from './heat-read.ts'
 import { TICKED } from './item.ts'
 import { notAsked } from './people.ts'
 import { ASKED, placeOf, samePlace, stamped } from './place.ts'
@@ -24,21 +25,47 @@ import { GRAVE_WORDS } from './words.ts'
 const NOW = ['arrivedAt', 'openedAt', 'boxedAt', 'leftAt']
 
 /** What was typed, with the time of the button that was tapped. */
-function withNow(c: AppContext, deps: PageDeps, typed: Typed): { typed: Typed; opens: boolean } {
+function withNow(
+  c: AppContext,
+  deps: PageDeps,
+  saved: Saved,
+  typed: Typed,
+): { typed: Typed; opens: boolean; problems: FieldProblem[] } {
   // 'boxedAt' or 'boxedAt intake': the time, and where it leads.
   const [now = '', next = ''] = one(typed, 'now').split(' ')
-  if (!NOW.includes(now)) return { typed, opens: false }
+  if (!NOW.includes(now)) return byHand(c, deps, saved, typed)
   const time = [timeIn(c.var.frame.zone, deps.clock())]
   const { today } = c.var.frame
   const opens = now === 'openedAt'
   // What is opened is opened today, and not on a temperature from a form that lay open for hours.
-  const [shownOn, shownAt] = [one(typed, 'shownOn'), one(typed, 'shownAt')]
+  const shownOn = one(typed, 'shownOn')
   const [at = ''] = time
-  const stale = opens && ((shownOn !== '' && shownOn !== today) || (isTime(shownAt) && isTooOld(shownAt, at)))
+  const stale = opens && ((shownOn !== '' && shownOn !== today) || isPast(readAt(c, deps, saved, typed), at))
   const on = opens || one(typed, 'on') === '' ? { on: [today] } : {}
   const then = next === '' ? {} : { next: [next] }
-  const heat = stale ? { outdoorC: [], water: [] } : {}
-  return { typed: { ...typed, ...on, ...then, ...heat, [now]: time }, opens }
+  const heat = stale ? ASKED_ANEW : {}
+  return { typed: { ...typed, ...on, ...then, ...heat, [now]: time }, opens, problems: [] }
+}
+
+const ASKED_ANEW = { outdoorC: [], water: [], shownAt: [] }
+
+/** An hour that was typed: how hot it was then was not read long before. */
+function byHand(c: AppContext, deps: PageDeps, saved: Saved, typed: Typed): ReturnType<typeof withNow> {
+  const at = one(typed, 'openedAt')
+  const anew = isTime(at) && at !== saved.last.sheet.work.openedAt && one(typed, 'outdoorC') !== ''
+  if (!anew || !isPast(readAt(c, deps, saved, typed), at)) return { typed, opens: false, problems: [] }
+  const message = 'was read over an hour before: how hot was it when it was opened?'
+  return { typed: { ...typed, ...ASKED_ANEW }, opens: false, problems: [{ field: 'outdoorC', message }] }
+}
+
+/** The hour at which the temperature of a form was read, as far as anybody knows: before it is opened its form asks it anew. */
+function readAt(c: AppContext, deps: PageDeps, saved: Saved, typed: Typed): string | undefined {
+  const { sheet } = saved.last
+  const shownAt = one(typed, 'shownAt')
+  const asked = isTime(shownAt) && sheet.work.openedAt === undefined
+  const stood = typedPart('work', sheet, c.var.frame.units).outdoorC?.[0] === one(typed, 'outdoorC')
+  if (stood && !asked) return heatSince(c, deps, saved.id, saved, sheet)
+  return isTime(shownAt) ? shownAt : undefined
 }
 
 /** Saves one part over the last version. Only if the same part has been changed meanwhile is there a clash. */
@@ -52,7 +79,8 @@ export function savePart(
 ): Response | Promise<Response> {
   const { last } = saved
   const shown = deps.store.removals.version(saved.id, Number(one(came, 'version')))?.sheet
-  const { typed, opens } = withNow(c, deps, part === 'check' ? seenLately(c, deps, last, shown, came) : came)
+  const now = withNow(c, deps, saved, part === 'check' ? seenLately(c, deps, last, shown, came) : came)
+  const { typed, opens } = now
   if (shown === undefined) return unknownForm(c, deps, saved, part, typed)
   const read = partTyped(c, part, last.sheet, typed)
   const sheet = stamped(read.sheet, shown, ASKED[part] ?? [], c.var.frame.today)
@@ -65,6 +93,7 @@ export function savePart(
   const whys = whysTyped(typed)
   const problems = [
     ...read.problems,
+    ...now.problems,
     ...ofPhotos,
     ...goneProblems(last.sheet, sheet, whys, c.var.frame.today),
   ]
