@@ -73,7 +73,7 @@ export function savePart(
     // What is told of may be told of a look.
     const told = isOnlyTold(c, deps, last.sheet, noted)
     const message = told
-      ? 'is not said: was it opened?'
+      ? 'is not said, and no “go” stands'
       : early
         ? `is not said: was it on ${sheet.work.on}, or on another day with no “go”?`
         : 'is not said: no “go” stood when this was done'
