@@ -5,6 +5,7 @@ import type { Grave, Sheet } from '../../records/index.ts'
 import { unitOf } from '../../words/index.ts'
 import { DECISION_FIELDS, HANGS, HEARD_FIELDS, PART_FIELDS, TEMPERED } from './fields.ts'
 import { Folded } from './folded.tsx'
+import { forecastOver } from './forecast.ts'
 import { FORECAST_ROWS } from './form.ts'
 import { askedSame, cuts, sameOne } from './hazards.ts'
 import { TICKED } from './item.ts'
@@ -29,7 +30,12 @@ export const CheckFields = (p: PartFieldsProps) => {
       <Fields {...p} of={PART_FIELDS.check} show={['wires']} />
       <Checklist {...p} />
       <HeardSince {...p} />
-      <Folded legend="A reason; heat by the hour" form={p.form} fields={['reason', ...HOURS]}>
+      <Folded
+        legend="A reason; heat by the hour"
+        form={p.form}
+        fields={['reason', ...HOURS]}
+        open={forecastOver(p.sheet, p.frame.today, one(p.form.typed, 'shownAt')) !== null}
+      >
         <Fields {...p} of={DECISION_FIELDS} show={['reason']} />
         <Fields {...p} of={PART_FIELDS.check} show={[['on', 'from', 'until']]} />
         <Forecast {...p} />

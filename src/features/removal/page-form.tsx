@@ -63,7 +63,7 @@ const Asked = ({ form, frame, sheet }: DrawnIn & Pick<RemovalProps, 'sheet'>) =>
           show={['why', 'words']}
           with={{
             why: {
-              ...(told ? { asks: 'Was it opened? No “go” stands' } : {}),
+              ...(told ? { asks: 'Was it opened?' } : {}),
               choices: [
                 ...(told ? [{ value: NOT_OPENED, label: 'Not opened' }] : []),
                 ...BEGUN,

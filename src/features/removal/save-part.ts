@@ -18,29 +18,9 @@ import { momentNow, type Saved, stampOf, staysBy } from './sheet-handlers.ts'
 import { showSheet } from './show.tsx'
 import { isShort, type Part } from './stage.ts'
 import { isUnderWay, ranOut, tickedTooEarly } from './ticked-when.ts'
+import { withNow } from './typed-now.ts'
 import { clashOf, startOf, stoodOn } from './view.ts'
 import { GRAVE_WORDS } from './words.ts'
-
-/** Times a button can set to now. */
-const NOW = ['arrivedAt', 'openedAt', 'boxedAt', 'leftAt']
-
-/** What was typed, with the time of the button that was tapped. */
-function withNow(c: AppContext, deps: PageDeps, typed: Typed): { typed: Typed; opens: boolean } {
-  // 'boxedAt' or 'boxedAt intake': the time, and where it leads.
-  const [now = '', next = ''] = one(typed, 'now').split(' ')
-  if (!NOW.includes(now)) return { typed, opens: false }
-  const time = [timeIn(c.var.frame.zone, deps.clock())]
-  const { today } = c.var.frame
-  const opens = now === 'openedAt'
-  // What is opened is opened today, and not on a temperature from a form that lay open for hours.
-  const [shownOn, shownAt] = [one(typed, 'shownOn'), one(typed, 'shownAt')]
-  const [at = ''] = time
-  const stale = opens && ((shownOn !== '' && shownOn !== today) || (isTime(shownAt) && isTooOld(shownAt, at)))
-  const on = opens || one(typed, 'on') === '' ? { on: [today] } : {}
-  const then = next === '' ? {} : { next: [next] }
-  const heat = stale ? { outdoorC: [], water: [] } : {}
-  return { typed: { ...typed, ...on, ...then, ...heat, [now]: time }, opens }
-}
 
 /** Saves one part over the last version. Only if the same part has been changed meanwhile is there a clash. */
 export function savePart(
@@ -53,7 +33,8 @@ export function savePart(
 ): Response | Promise<Response> {
   const { last } = saved
   const shown = deps.store.removals.version(saved.id, Number(one(came, 'version')))?.sheet
-  const { typed, opens } = withNow(c, deps, part === 'check' ? seenLately(c, deps, last, shown, came) : came)
+  const now = withNow(c, deps, saved, part === 'check' ? seenLately(c, deps, last, shown, came) : came)
+  const { typed, opens } = now
   if (shown === undefined) return unknownForm(c, deps, saved, part, typed)
   const read = partTyped(c, part, last.sheet, typed)
   const sheet = stamped(read.sheet, shown, ASKED[part] ?? [], c.var.frame.today)
@@ -66,6 +47,7 @@ export function savePart(
   const whys = whysTyped(typed)
   const problems = [
     ...read.problems,
+    ...now.problems,
     ...ofPhotos,
     ...goneProblems(last.sheet, sheet, whys, c.var.frame.today),
   ]
@@ -92,7 +74,7 @@ export function savePart(
     // What is told of may be told of a look.
     const told = isOnlyTold(c, deps, last.sheet, noted)
     const message = told
-      ? 'is not said: was it opened?'
+      ? 'is not said, and no “go” stands'
       : early
         ? `is not said: was it on ${sheet.work.on}, or on another day with no “go”?`
         : 'is not said: no “go” stood when this was done'

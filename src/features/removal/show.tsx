@@ -10,6 +10,7 @@ import { heardOf } from './as-known.ts'
 import { stops } from './before-cut.ts'
 import { HANGS, TEMPERED } from './fields.ts'
 import { asksPrice, typedPart, withoutOldForecast } from './form.ts'
+import { heatSince, isPast } from './heat-read.ts'
 import { RemovalPage, type RemovalProps } from './page.tsx'
 import type { Clash } from './page-foot.tsx'
 import { ASKED, ofElsewhere, placeOf, samePlace } from './place.ts'
@@ -65,7 +66,7 @@ export function showSheet(
   const version = [String(saved.last.version)]
   const form = {
     typed: {
-      ...(typed ?? filled(c, deps, part, sheet)),
+      ...(typed ?? filled(c, deps, part, saved, sheet)),
       version: versionOf(typed, clash, version),
       // What is tapped in a form that came back was seen when it was first shown.
       shownAt: [(clash === undefined && typed?.shownAt?.[0]) || timeIn(frame.zone, deps.clock())],
@@ -115,7 +116,7 @@ const photosOf = (part: Part, s: Sheet): readonly string[] =>
   (part === 'job' || part === 'site' || part === 'work' ? s[part].photos : undefined) ?? []
 
 /** The part as it stands; in what nobody has filled yet, what is likely: the day, the price and vacuum used last. */
-function filled(c: AppContext, deps: PageDeps, part: Part | null, s: Sheet): Typed {
+function filled(c: AppContext, deps: PageDeps, part: Part | null, saved: Saved, s: Sheet): Typed {
   if (part === null) return {}
   const { frame } = c.var
   const typed = typedPart(part, part === 'check' ? withoutOldForecast(s, frame.today) : s, frame.units)
@@ -142,7 +143,8 @@ function filled(c: AppContext, deps: PageDeps, part: Part | null, s: Sheet): Typ
   if (part === 'work' && s.work.openedAt === undefined) {
     // How hot it is now is asked now; only what a second person is to sign for stands until they have.
     const { state } = startOf(c, deps, s).start
-    if (state !== 'unmet' && state !== 'signed') typed.outdoorC = []
+    const old = isPast(heatSince(c, deps, saved.id, saved, s), timeIn(frame.zone, deps.clock()))
+    if (old || (state !== 'unmet' && state !== 'signed')) typed.outdoorC = []
   }
   if (part === 'work') {
     // Planned for a day is not begun on it.

@@ -19,6 +19,7 @@ import { clearanceProblems, decisionProblems, refusedBefore } from './decide.ts'
 import { goneFrom, stays, whyFits } from './grave.ts'
 import { hazardsFound } from './hazards.ts'
 import { HEAT_AT_START } from './heat.ts'
+import { heatSince, isPast } from './heat-read.ts'
 import { placeOf, samePlace } from './place.ts'
 import { secondProblems } from './second.ts'
 import { isOfAnotherJob, knownAt, momentNow } from './sheet-handlers.ts'
@@ -80,7 +81,7 @@ export function sentProblems(
   }
   if (fresh(known.site.noted, sent.site.noted).some((n) => n.by !== signedIn(c)))
     said.push('What came onto the sheet or went off it is signed by somebody else than who sends it')
-  said.push(...begunProblems(c, deps, known, sent))
+  said.push(...begunProblems(c, deps, { id, known, sent, found }))
   const signed = sent.agreement.signature
   if (signed !== undefined && key(signed) !== key(known.agreement.signature))
     if (signed.terms.includes('____') || blanksNow(c, deps, sent).length > 0)
@@ -89,7 +90,11 @@ export function sentProblems(
 }
 
 /** Work that was begun without a “go” is kept with a name and a reason, and not otherwise. */
-function begunProblems(c: AppContext, deps: PageDeps, known: Sheet, sent: Sheet): string[] {
+function begunProblems(
+  c: AppContext,
+  deps: PageDeps,
+  { id, known, sent, found }: { id: string; known: Sheet; sent: Sheet; found: SavedSheet | null },
+): string[] {
   const { work, decision } = sent
   const { today } = c.var.frame
   const because = work.withoutGo
@@ -107,7 +112,16 @@ function begunProblems(c: AppContext, deps: PageDeps, known: Sheet, sent: Sheet)
     decision?.fell === undefined
       ? wentAhead(c, deps, known, sent, day)
       : underGo?.by === signedIn(c) && underGo.on === decision.on && when(underGo) <= when(decision.fell)
-  return day <= today && stood ? [] : ['It was begun without a “go”: say why on the page of the removal']
+  // No form has taken it that was shown at the time: what stood here for over an hour was not read then.
+  const here = underGo === undefined ? found?.last.sheet : undefined
+  const past =
+    here !== undefined &&
+    work.openedAt !== undefined &&
+    work.outdoorC === here.work.outdoorC &&
+    isPast(heatSince(c, deps, id, found, here), work.openedAt)
+  return day <= today && stood && !past
+    ? []
+    : ['It was begun without a “go”: say why on the page of the removal']
 }
 
 /** One mark, whatever came onto its list since. */

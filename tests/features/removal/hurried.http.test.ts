@@ -399,7 +399,7 @@ test('a temperature that passed once is asked again, one over the limit stands u
   const at = async (outdoorC: number): Promise<string> => {
     const id = ID.replace(/9$/, outdoorC > 30 ? '7' : '6')
     const work = { on: DAY, outdoorC, water: true }
-    yard.store.removals.save(id, 0, { ...READY, work }, { savedAt: `${DAY}T08:00:00.000Z`, savedBy: 'Ines' })
+    yard.store.removals.save(id, 0, { ...READY, work }, { savedAt: `${DAY}T11:30:00.000Z`, savedBy: 'Ines' })
     return String((await standing(`/removals/${id}/work`)).outdoorC)
   }
   expect(await at(20)).toBe('')

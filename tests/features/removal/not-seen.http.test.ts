@@ -117,6 +117,66 @@ test('a phone says by which clock it wrote, though it has heard the right one si
   expect(removals.get(ID)?.last.sheet.check.done).toBeUndefined()
 })
 
+describe('a temperature of the moment', () => {
+  const arrived = { on: DAY, arrivedAt: '10:30', outdoorC: '75', water: 'yes', shownOn: DAY }
+  const post = (fields: Record<string, string>) =>
+    yard.post(`${PATH}/work`, { version: String(last()?.version), ...fields })
+  beforeEach(() => saved({ ...ticked('10:20'), decision: go('10:25') }))
+
+  test('is none in a form that lay open for over an hour: it is asked, and opened with the next', async () => {
+    yard.setDay(DAY, '11:40')
+    const old = await post({ ...arrived, shownAt: '10:35', now: 'openedAt' })
+    expect(old.status).toBe(422)
+    expect(wordsOf(old.text)).toContain('How hot is it now?')
+    const shownAt = /name="shownAt" value="([^"]*)"/.exec(old.text)?.[1] ?? ''
+    expect(shownAt).toBe('11:40')
+    expect((await post({ ...arrived, shownAt, now: 'openedAt' })).status).toBe(303)
+  })
+
+  test('is one in a form that lay open for less', async () => {
+    yard.setDay(DAY, '11:30')
+    expect((await post({ ...arrived, shownAt: '10:35', now: 'openedAt' })).status).toBe(303)
+  })
+
+  test('that was saved before comes back in no post that no form was shown for', async () => {
+    expect((await post({ ...arrived, shownAt: '10:30' })).status).toBe(303)
+    yard.setDay(DAY, '11:40')
+    expect((await post({ ...arrived, now: 'openedAt' })).status).toBe(422)
+    expect((await post({ ...arrived, now: 'openedAt' })).status).toBe(303)
+  })
+
+  test('nor is one by hand that was opened long after the form was shown', async () => {
+    yard.setDay(DAY, '11:45')
+    const old = await post({ ...arrived, shownAt: '10:35', openedAt: '11:40' })
+    expect(old.status).toBe(422)
+    expect(wordsOf(old.text)).toContain('how hot was it when it was opened?')
+    expect(old.text).not.toContain('name="withoutGo.why"')
+    expect((await post({ ...arrived, shownAt: '11:45', openedAt: '11:40' })).status).toBe(303)
+    expect(sheet().work.withoutGo).toBeUndefined()
+  })
+
+  test('nor in what a program sends', async () => {
+    expect((await post({ ...arrived, shownAt: '10:30' })).status).toBe(303)
+    yard.setDay(DAY, '11:40')
+    const opened = (more: Sheet['work']): Sheet => ({
+      ...sheet(),
+      work: { ...sheet().work, openedAt: '11:35', ...more },
+    })
+    expect((await send(opened({}))).text).toContain('begun without a “go”')
+    // As the form on a phone says it, where the same was read again.
+    expect((await send(opened({ underGo: { by: 'Ines', on: DAY, at: '11:35' } }))).status).toBe(200)
+  })
+
+  test('over the limit that somebody signed for is read again after an hour too', async () => {
+    expect((await post({ ...arrived, outdoorC: '101', shownAt: '10:30', now: 'openedAt' })).status).toBe(422)
+    expect((await yard.get(`${PATH}/work`)).text).toMatch(
+      /name="outdoorC"[^>]*value="100.9"|value="100.9"[^>]*name="outdoorC"/,
+    )
+    yard.setDay(DAY, '11:40')
+    expect((await yard.get(`${PATH}/work`)).text).not.toContain('value="100.9"')
+  })
+})
+
 describe('an account that decides no more', () => {
   const people = async (): Promise<{ id: string; yard: TestYard }> => {
     const one = testYard({ day: DAY })
