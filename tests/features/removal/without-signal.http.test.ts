@@ -262,7 +262,7 @@ describe('a “go” on a phone that has heard nothing for hours', () => {
       expect(page).toContain('heard nothing')
       const bare = await decide()
       expect(bare.status).toBe(422)
-      expect(bare.text).toContain('last heard of the job')
+      expect(bare.text).toContain('this phone has heard nothing since 12:00')
       expect((await decide(READ)).status).toBe(303)
       expect((await mineOf())?.sheet.decision?.heard).toMatchObject({
         by: 'Odalys',
