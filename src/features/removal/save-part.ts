@@ -12,6 +12,7 @@ import {
   WHY_GONE,
   withoutGo,
 } from '../../records/index.ts'
+import { fractionOf } from '../../store/index.ts'
 import { isTime, isTooOld, timeIn } from '../../time-of-day.ts'
 import { isLookedTooEarly } from './as-known.ts'
 import { unmetWords } from './decide.ts'
@@ -58,10 +59,11 @@ export function savePart(
   deps: PageDeps,
   part: Part,
   saved: Saved,
-  came: Typed,
+  sent: Typed,
   ofPhotos: FieldProblem[],
 ): Response | Promise<Response> {
   const { last } = saved
+  const came = { ...sent, version: [String(versionIn(deps, saved, sent))] }
   const shown = deps.store.removals.version(saved.id, Number(one(came, 'version')))?.sheet
   const { typed, opens } = withNow(c, deps, part === 'check' ? seenLately(c, deps, last, shown, came) : came)
   if (shown === undefined) return unknownForm(c, deps, saved, part, typed)
@@ -241,6 +243,16 @@ function withReason(c: AppContext, deps: PageDeps, before: Sheet, after: Sheet, 
     unmet: unmetWords(reckoningOf(c, deps, after)),
   })
   return said.success ? { ...after, work: { ...after.work, withoutGo: said.data } } : null
+}
+
+/** The version that a form shows: a phone's is no whole number and is known by what it says, whatever number it was given here. */
+function versionIn(deps: PageDeps, { id, versions }: Saved, typed: Typed): number {
+  const shown = Number(one(typed, 'version'))
+  const content = shown % 1
+  const said = (version: number) => deps.store.removals.version(id, version)?.sheet
+  return content === 0
+    ? shown
+    : (versions.find(({ version }) => fractionOf(said(version)) === content)?.version ?? shown)
 }
 
 /** A form of a version that is not here (a phone keeps two): nobody knows what it showed, so what was seen is asked again. */

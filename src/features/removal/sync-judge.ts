@@ -3,7 +3,7 @@ import type { AppContext, PageDeps } from '../../app/index.ts'
 import { signedIn } from '../../app/index.ts'
 import { dayIn } from '../../days.ts'
 import type { Problem } from '../../journal/index.ts'
-import { beginsIn, type Decision, type Grave, type Noted, type Sheet } from '../../records/index.ts'
+import { beginsIn, type Decision, type Grave, type Noted, type Sheet, unfallen } from '../../records/index.ts'
 import type { SavedSheet } from '../../store/index.ts'
 import { timeIn } from '../../time-of-day.ts'
 import { isOtherwise } from './as-read.ts'
@@ -56,8 +56,10 @@ export function sentProblems(
     said.push('What was looked at is of a day that has not come: mend the phone’s clock')
   if (sent.check.doneOn !== undefined && sent.check.doneOn > today)
     said.push('What was ticked is of a day that has not come')
-  if (sent.decision !== undefined && key(sent.decision) !== key(known.decision)) {
-    const { decision } = sent
+  const { decision } = sent
+  // Whoever finds gas lets a colleague's “go” fall, and decides nothing.
+  const fellOnly = decision?.fell !== undefined && key(unfallen(decision)) === key(unfallen(known.decision))
+  if (decision !== undefined && !fellOnly && key(decision) !== key(known.decision)) {
     if (decision.on > today) said.push('The decision is of a day that has not come')
     if (decision.is === 'go' && decision.at === undefined) said.push('The decision has no hour')
     if (decision.by !== signedIn(c)) said.push('The decision is signed by somebody else than who sends it')
