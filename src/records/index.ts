@@ -13,6 +13,7 @@ export {
 } from './agreement.ts'
 export { drawingOf, FIELD, isDrawnName, svgOf } from './drawing.ts'
 export { asksForFollowUp, type MovedOut } from './follow-up.ts'
+export { heldIn, withFound } from './found.ts'
 export {
   beginsIn,
   goesOnIn,
@@ -22,6 +23,7 @@ export {
   lastDayOf,
   mayBeCutAgain,
   mayBeOf,
+  tellsOfWork,
   withMark,
   wordsOf,
 } from './job-state.ts'

@@ -201,8 +201,8 @@ export const decision = z.strictObject({
   fell: z.optional(
     z.extend(moment, {
       setBack: z.optional(z.literal(true)),
-      /** It came in with a file, or the yard's day is another one. */
-      because: z.optional(z.enum(['import', 'time-zone'])),
+      /** It came in with a file, the yard's day is another one, a phone's clock was wrong, or whoever decided does so no more. */
+      because: z.optional(z.enum(['import', 'time-zone', 'clock', 'account'])),
     }),
   ),
   /** Somebody else had refused, or had it wait for a reason: said for as long as anything is decided over it. */
@@ -213,6 +213,19 @@ export const decision = z.strictObject({
       at: z.optional(time),
       reason: z.optional(text(1000)),
       wait: z.optional(z.literal(true)),
+    }),
+  ),
+  /** Decided on a phone without signal: when it had last heard of the job, and what stands for what it had not heard. */
+  heard: z.optional(
+    z.strictObject({
+      /** UTC, ISO. */
+      of: text(30),
+      /** Who read the list aloud, when, and whether anything was new on it. */
+      by: z.optional(text(120)),
+      at: z.optional(time),
+      news: z.optional(z.enum(['none', 'tapped'])),
+      /** Nobody did: whoever decided looked at all of it again. */
+      looked: z.optional(z.literal(true)),
     }),
   ),
   /** The place it was decided for, as the sheet said then. */

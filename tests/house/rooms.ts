@@ -186,7 +186,7 @@ export const ROOMS: Readonly<Record<string, Room>> = {
     'features/import',
   ),
   'features/protocol': feature('the yard’s rules and settings', 'Node', 'features/removal'),
-  'features/accounts': feature('signing in, set-up, invitations, people', 'Node'),
+  'features/accounts': feature('signing in, set-up, invitations, people', 'Node', 'features/removal'),
   'features/data': feature(
     'backups, the whole yard out and in, history of changes',
     'Node',
@@ -196,7 +196,7 @@ export const ROOMS: Readonly<Record<string, Room>> = {
   phone: {
     holds: 'the service worker: outbox, when it fetches and sends, pages without signal',
     runs: 'phone',
-    may: [...FEATURE, 'features', 'features/entries', 'features/offline'],
+    may: [...FEATURE, 'features', 'features/entries', 'features/offline', 'features/removal'],
   },
   node: {
     holds: 'listening, services on one database, commands; which chore runs at what hour',

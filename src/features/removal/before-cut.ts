@@ -41,7 +41,7 @@ export function beforeCut(
 ): Reckoning {
   const begins = isUnderWay(s, today) ? undefined : now
   const late = begins !== undefined && tickedTooEarly(s, begins)
-  const about: About = { protocol, shows, today, others, late }
+  const about: About = { protocol, shows, today, others, late, begins }
   const items = ITEMS.map((id) => withSecond(itemOf(id, s, about), s, today, begins))
   const open = items.filter((i) => i.state === 'unmet' || i.state === 'unsaid')
   const unmet = [
@@ -142,6 +142,8 @@ interface About {
   others: readonly OtherSheet[]
   /** What was tapped today was tapped too long ago. */
   late: boolean
+  /** The hour, where something is still to be begun. */
+  begins: string | undefined
 }
 
 function itemOf(id: ItemId, s: Sheet, about: About): Item {
@@ -150,7 +152,7 @@ function itemOf(id: ItemId, s: Sheet, about: About): Item {
 
 const isTicked = (id: ItemId): id is TickedId => (TICKED as readonly string[]).includes(id)
 
-function factsOf(id: ItemId, s: Sheet, { protocol, shows, today, others, late }: About): Facts {
+function factsOf(id: ItemId, s: Sheet, { protocol, shows, today, others, late, begins }: About): Facts {
   const hazard = TRADE_HAZARDS.find((h) => id === `trade-${h}`)
   if (hazard !== undefined) return tradeFacts(s, hazard, today)
   if (isTicked(id)) return tickedFacts(id, s, today, late)
@@ -160,7 +162,7 @@ function factsOf(id: ItemId, s: Sheet, { protocol, shows, today, others, late }:
     case 'old-building':
       return oldBuilding(s, today)
     case 'heat':
-      return heatOf(s, protocol.heatLimitC, shows, today)
+      return heatOf(s, protocol.heatLimitC, shows, today, begins)
     case 'vacuum':
       return vacuum(s)
     case 'cut-depth':

@@ -3,7 +3,7 @@
 import { Fields, idOf, many, one } from '../../forms/index.ts'
 import type { Grave, Sheet } from '../../records/index.ts'
 import { unitOf } from '../../words/index.ts'
-import { DECISION_FIELDS, HANGS, PART_FIELDS, TEMPERED } from './fields.ts'
+import { DECISION_FIELDS, HANGS, HEARD_FIELDS, PART_FIELDS, TEMPERED } from './fields.ts'
 import { Folded } from './folded.tsx'
 import { FORECAST_ROWS } from './form.ts'
 import { askedSame, cuts, sameOne } from './hazards.ts'
@@ -28,6 +28,7 @@ export const CheckFields = (p: PartFieldsProps) => {
       ) : null}
       <Fields {...p} of={PART_FIELDS.check} show={['wires']} />
       <Checklist {...p} />
+      <HeardSince {...p} />
       <Folded legend="A reason; heat by the hour" form={p.form} fields={['reason', ...HOURS]}>
         <Fields {...p} of={DECISION_FIELDS} show={['reason']} />
         <Fields {...p} of={PART_FIELDS.check} show={[['on', 'from', 'until']]} />
@@ -37,7 +38,45 @@ export const CheckFields = (p: PartFieldsProps) => {
   )
 }
 
-const HOURS = Array.from({ length: FORECAST_ROWS }, (_, i) => `hours.${i}.c`)
+/** A phone that has heard nothing for hours: what others found since is read to it, or looked for. */
+const HeardSince = ({ heard, ...p }: PartFieldsProps) =>
+  heard?.deaf !== true ? null : (
+    <fieldset class="field choices checklist">
+      <legend>For “go”: this phone has heard nothing since {heard.words}</legend>
+      <p class="hint">
+        What others found since is not here. Call somebody who has a signal and have this list read to you
+        {heard.mayLook ? ', or look again yourself' : ''}.
+      </p>
+      {heard.others.length === 0 ? null : (
+        <Fields
+          {...p}
+          prefix="heard."
+          of={HEARD_FIELDS}
+          show={['by', 'at', 'news']}
+          with={{ by: { choices: heard.others.map((name) => ({ value: name, label: name })) } }}
+        />
+      )}
+      {heard.mayLook ? (
+        <label class="tap">
+          <input
+            type="checkbox"
+            name="heard.looked"
+            value="yes"
+            checked={one(p.form.typed, 'heard.looked') === 'yes'}
+          />
+          <span>
+            <b>Nobody read it: I have looked myself, now</b>
+            <small>
+              At everything on this list, behind, on and near the wall, and who is about. Nobody else was here
+              since {heard.words}.
+            </small>
+          </span>
+        </label>
+      ) : null}
+    </fieldset>
+  )
+
+export const HOURS = Array.from({ length: FORECAST_ROWS }, (_, i) => `hours.${i}.c`)
 
 /** Only what this job asks for, each with what it takes to be so. */
 const Checklist = ({ form, sheet: saved, others }: PartFieldsProps) => {

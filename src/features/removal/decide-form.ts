@@ -3,7 +3,7 @@ import { type AppContext, type PageDeps, signedIn } from '../../app/index.ts'
 import { type FieldProblem, fieldsIn, one, type Typed } from '../../forms/index.ts'
 import type { Decision, Sheet } from '../../records/index.ts'
 import { timeIn } from '../../time-of-day.ts'
-import { notHeard } from './as-known.ts'
+import { heardOf, heardTyped } from './as-known.ts'
 import { asRead } from './as-read.ts'
 import { decisionProblems, refusedBefore, unmetWords } from './decide.ts'
 import { DECISION_FIELDS } from './fields.ts'
@@ -46,8 +46,11 @@ export function decide(
   const at = timeIn(frame.zone, deps.clock())
   const by = signedIn(c)
   const over = refusedBefore(sheet.decision, by)
+  const known = heardOf(c, deps)
+  const heard = known === null || one(typed, 'is') !== 'go' ? null : heardTyped(known, typed, at)
   const decision = {
     ...raw,
+    ...(heard === null ? {} : { heard: heard.heard }),
     by,
     on: frame.today,
     at,
@@ -80,11 +83,7 @@ export function decide(
         message: `cannot be “go” by you: you are at ${stays} until the bees there are boxed, or “Left” is written down`,
       },
     ]
-  const others = deps.crew?.().flatMap((a) => (a.open && a.name !== by ? [a.name] : [])) ?? []
-  const wrong = [
-    ...decisionProblems(made, reckoning, sheet),
-    ...(made.is === 'go' ? notHeard(frame, made.reason, others) : []),
-  ]
+  const wrong = [...decisionProblems(made, reckoning, sheet), ...(heard?.problems ?? [])]
   if (wrong.length === 0)
     keep(c, deps, saved, withWords(sheet, { ...sheet, decision: made }, momentNow(c, deps)))
   return wrong

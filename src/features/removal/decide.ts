@@ -12,6 +12,7 @@ import {
 } from '../../records/index.ts'
 import { holds, notYet, type Reckoning, stops } from './before-cut.ts'
 import { CLEARED_BY, GOOD_DAYS, isShown, isTested } from './hazards.ts'
+import type { Item } from './item.ts'
 import { placeOf, samePlace } from './place.ts'
 import { isFullName, isNumber, sameName, sharesName } from './same-name.ts'
 import { customersOf, type Known } from './second.ts'
@@ -129,11 +130,11 @@ export const goStands = (
 
 /** What was unmet or signed for when it was decided, for the record. */
 export const unmetWords = (r: Reckoning): string[] =>
-  [...r.unmet, ...r.items.filter((i) => i.state === 'signed')]
-    .slice(0, 40)
-    .map((i) =>
-      `${i.state === 'signed' ? `Signed by a second person: ${i.what}` : notYet(i)}. ${i.why}`.slice(0, 300),
-    )
+  [...r.unmet, ...r.items.filter((i) => i.state === 'signed')].slice(0, 40).map(lineOf)
+
+/** An item as it stands in such a list. */
+export const lineOf = (i: Item): string =>
+  `${i.state === 'signed' ? `Signed by a second person: ${i.what}` : notYet(i)}. ${i.why}`.slice(0, 300)
 
 /** Trades that have no number everywhere: a photo of their paper does. */
 const WITHOUT_NUMBER: readonly Trade[] = ['heating', 'builder']

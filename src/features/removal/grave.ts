@@ -42,7 +42,7 @@ export const stays = (before: Sheet, after: Sheet, today: string): TradeHazard[]
   goneFrom(before, after).filter((g): g is TradeHazard => isHazard(g) && !isCleared(before, g, today))
 
 /** What was ticked or signed for before it was known to be there, or when it was there, is asked anew when it comes. */
-const TICK_OF: Partial<Record<Grave, string>> = {
+export const TICK_OF: Partial<Record<Grave, string>> = {
   allergic: 'allergy',
   children: 'children',
   fierce: 'fierce',

@@ -60,7 +60,11 @@ function whoIsWrong(x: Signing, s: Sheet, known: Known): string | null {
     return 'must be a second person, not who writes this or decided, and not called like them: two accounts of one name are one person'
   if (has && known.fresh.includes(x.by))
     return 'got their account today from whoever writes this or decided: somebody else has to sign'
-  const at = STAYS.includes(x.item) ? known.elsewhere.get(x.by) : undefined
+  // Whoever is drawn for is here, and so is whoever stays and watches: at one job.
+  const at =
+    STAYS.includes(x.item) || !has
+      ? [...known.elsewhere].find(([name]) => sameName(name, x.by))?.[1]
+      : undefined
   if (at !== undefined) return `is at ${at} today: whoever stays here can be at one job`
   if (has) return known.open.includes(x.by) ? null : 'must be somebody whose account here can sign in'
   if (known.accounts.some((name) => sameName(name, x.by)))

@@ -4,12 +4,11 @@ import { z } from 'zod'
 import { type Env, type PageDeps, sendsJson, signedIn, viewerOf } from '../../app/index.ts'
 import { problemsOf } from '../../journal/index.ts'
 import { EMPTY_SHEET, type Grave, mergeSheets, type Sheet, sheet } from '../../records/index.ts'
-import { partLabel } from './form.ts'
-import { foundSince, keepFound } from './found-kept.ts'
+import { clashWords } from './clash-words.ts'
+import { keepFound } from './found-kept.ts'
 import { answersTo, goneFrom, withNoted } from './grave.ts'
-import { asSeenHere } from './seen-here.ts'
+import { asSeenHere, isUnclocked, withoutHours, withTickedAt } from './seen-here.ts'
 import { isElsewhere, momentNow } from './sheet-handlers.ts'
-import { PARTS, type Part } from './stage.ts'
 import { fallenNow, goneUnsaid, honest, sentProblems, withKept } from './sync-judge.ts'
 import { withWords, writtenAnew } from './written.ts'
 
@@ -18,14 +17,16 @@ const sent = z.strictObject({
   /** The version it was made from; 0 for a sheet that began on the phone. */
   base: z.int().min(0),
   sheet,
-  /** It was read what the other one wrote, and this one is to stand over it. */
-  over: z.boolean(),
+  /** The version that was read, over which this one is to stand; an older program says only that one was, and asks again. */
+  over: z.union([z.boolean(), z.int().check(z.positive())]),
+  /** What the phone takes for this moment, by the clock that the sheet was written by. */
+  now: z.optional(z.iso.datetime()),
 })
 
 /**
  * POST /removals/sync: a sheet as a phone wrote it without signal. What only one side changed is kept from both; where both
- * said something else of one field it is refused and says which, unless the same person wrote both or it is to stand over.
- * 200 {kept, version, sheet} or 422 {problems}. Sending again is harmless. 409 as with entries.
+ * said something else of one field it is refused and says what, unless the same person wrote both or it is to stand over that version.
+ * 200 {kept, version, sheet} or 422 {problems, version}: the last one. Sending again is harmless. 409 as with entries.
  */
 export function removalSync(deps: PageDeps): Hono<Env> {
   const app = new Hono<Env>()
@@ -37,12 +38,14 @@ export function removalSync(deps: PageDeps): Hono<Env> {
     const body: unknown = sendsJson(c) ? await c.req.json().catch(() => undefined) : undefined
     const parsed = sent.safeParse(body)
     if (!parsed.success) return c.json({ problems: problemsOf(parsed.error, body) }, 422)
-    const { id, base, over, sheet: mine } = parsed.data
+    const { id, base, over, sheet: came, now } = parsed.data
+    const unclocked = now !== undefined && isUnclocked(now, deps.clock())
     const { removals } = deps.store
-    const absent = await absentOf(deps, mine)
+    const absent = await absentOf(deps, came)
     const found = removals.get(id)
     const last = found?.last
     const known = base === 0 ? EMPTY_SHEET : removals.version(id, base)?.sheet
+    const mine = known === undefined ? came : withTickedAt(known, came)
     if (found === null && base > 0) return refuse('is erased here: nothing of it can be kept any more')
     if (known === undefined) return refuse('was made from a version that is not here')
     const { sheet: both, clashes } =
@@ -54,16 +57,16 @@ export function removalSync(deps: PageDeps): Hono<Env> {
         saidBy(id, path, base) === signedIn(c) &&
         (path !== 'decision' || isLater(mine.decision, last?.sheet.decision)),
     )
-    if (last !== undefined && !own && !over)
-      return refuse(
-        `${last.savedBy} saved something else meanwhile: ${[...new Set(clashes.map(wordsOf))].join(', ')}`,
-      )
+    if (last !== undefined && !own && over !== last.version)
+      return refuse(clashWords(last, mine, clashes, c.var.frame.units))
     const before = last?.sheet ?? EMPTY_SHEET
     // Who is at another job decides none here, and two people are not one.
     const decidesAnew = JSON.stringify(both.decision) !== JSON.stringify(before.decision)
     const elsewhere = decidesAnew && isElsewhere(deps, id, signedIn(c), c.var.frame.today) !== undefined
-    const decided = clashes.length === 0 && !elsewhere ? both : undecided(both, momentNow(c, deps))
-    const ticked = withKept(before, decided)
+    const wrong = unclocked && decidesAnew
+    const fair = clashes.length === 0 && !elsewhere && !wrong
+    const decided = fair ? both : undecided(both, momentNow(c, deps), wrong)
+    const ticked = unclocked ? withoutHours(before, withKept(before, decided)) : withKept(before, decided)
     const merged =
       ticked.check.tickedAt === before.check.tickedAt
         ? ticked
@@ -71,8 +74,8 @@ export function removalSync(deps: PageDeps): Hono<Env> {
     const gone = goneUnsaid(before, merged, known, c.var.frame.today)
     if (gone.length > 0)
       return refuse(`takes off what no trade has cleared, or without saying why: ${gone.join(', ')}`)
-    const wrong = sentProblems(c, deps, known, mine, found, { id, absent })
-    if (wrong.length > 0) return refuse(wrong.join('. '))
+    const problems = sentProblems(c, deps, known, mine, found, { id, absent })
+    if (problems.length > 0) return refuse(problems.join('. '))
     const stamp = { savedAt: deps.clock().toISOString(), savedBy: signedIn(c) }
     const result = removals.save(
       id,
@@ -86,6 +89,7 @@ export function removalSync(deps: PageDeps): Hono<Env> {
           momentNow(c, deps),
         ),
         found,
+        unseen: elsewhere || unclocked,
       }),
       stamp,
     )
@@ -93,8 +97,8 @@ export function removalSync(deps: PageDeps): Hono<Env> {
       return 'problems' in result
         ? c.json({ problems: result.problems }, 422)
         : refuse('was saved by somebody else just now')
-    const now = removals.get(id)
-    return c.json({ kept: id, version: result.version, sheet: now?.last.sheet ?? merged })
+    const made = removals.get(id)
+    return c.json({ kept: id, version: result.version, sheet: made?.last.sheet ?? merged })
 
     /** Who first said, since that version, what stands there now: of a sheet that was merged not always who saved it last. */
     function saidBy(id: string, path: string, since: number): string | undefined {
@@ -121,18 +125,20 @@ export function removalSync(deps: PageDeps): Hono<Env> {
 
     /** What it brings stays, whatever else it is refused for: wires that were found do not wait for a clash over the way in. */
     function refuse(message: string): Response {
-      if (last !== undefined && known !== undefined) keepFound(c, deps, { id, last }, foundSince(known, mine))
-      return c.json({ problems: [{ field: '', message, line: message }] }, 422)
+      if (last !== undefined && known !== undefined) keepFound(c, deps, { id, last }, mine, known)
+      const version = removals.get(id)?.last.version
+      return c.json({ problems: [{ field: '', message, line: message }], version }, 422)
     }
   })
   return app
 }
 
 /** Whichever of two answers stands, no “go” was decided over both: it is decided anew, by whoever reads them. */
-function undecided(s: Sheet, { by, on, at }: ReturnType<typeof momentNow>): Sheet {
+function undecided(s: Sheet, { by, on, at }: ReturnType<typeof momentNow>, wrong: boolean): Sheet {
   const { decision, work } = s
   const standing = decision?.is === 'go' && decision.fell === undefined && work.openedAt === undefined
-  return standing ? { ...s, decision: { ...decision, fell: { by, on, at } } } : s
+  const because = wrong ? { because: 'clock' as const } : {}
+  return standing ? { ...s, decision: { ...decision, fell: { by, on, at, ...because } } } : s
 }
 
 /** Of two decisions of one person the later one is meant: a “go” of eight takes back no refusal of half past nine. */
@@ -161,16 +167,4 @@ function at(s: Sheet | undefined, path: string): string | undefined {
   return JSON.stringify(
     keys.reduce<unknown>((x, key) => (x as Record<string, unknown> | undefined)?.[key], s),
   )
-}
-
-const OF_THE_TICKS = ['check.done', 'check.doneOn', 'check.doneAt', 'check.tickedAt']
-
-/** 'site.temper' as its label. */
-function wordsOf(path: string): string {
-  const [part = '', field = ''] = path.split('.')
-  const known = (PARTS as readonly string[]).includes(part)
-  if (path === 'decision') return '“Go”, “Wait” or “Refuse”'
-  if (OF_THE_TICKS.includes(path)) return 'what is tapped before the cut'
-  const label = known ? partLabel(part as Part, field) || partLabel('job', field) : ''
-  return (label || field || part).toLowerCase()
 }

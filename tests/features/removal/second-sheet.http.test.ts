@@ -359,11 +359,14 @@ describe('what a person in a hurry misread', () => {
     const done = (tick: string): Sheet['check'] => ({
       ...READY.check,
       done: READY.check.done?.filter((t) => t !== tick) ?? [],
+      tickedAt: '08:00',
     })
     saved(READY)
     saved({ ...READY, check: done('exclusion') }, 'Bram')
     const mine = { ...READY, check: done('not-alone') }
     const { text } = await yard.send('/removals/sync', { id: ID, base: 1, over: false, sheet: mine })
-    expect(text).toContain('Bram saved something else meanwhile: what is tapped before the cut')
+    expect(text).toContain(
+      'Bram saved something else meanwhile. What is tapped before the cut: theirs “Somebody within call”, yours “Area kept clear”',
+    )
   })
 })
