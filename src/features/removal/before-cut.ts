@@ -111,7 +111,7 @@ const NAMES: Record<ItemId, Name> = {
   'cut-depth': name('Cutting depth set', YOU, 'second'),
   // Not knowing is an answer, so nobody signs for not asking.
   bystanders: name('Asked who is about and who is allergic', CREW, 'trade'),
-  temper: name('Asked how fierce they are', CREW, 'trade'),
+  temper: name('Asked how they behave, and of Africanized bees', CREW, 'trade'),
   wires: name('Wires near bees or ladder looked for', CREW, 'trade'),
   'other-sheet': name('What another sheet of this house says, looked for again', CREW, 'trade'),
   free: name('Seen to hang free, with nothing to open', CREW, 'trade'),

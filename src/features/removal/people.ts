@@ -32,13 +32,15 @@ export const saidFierce = ({ site }: Sheet): boolean =>
 export const fierce = (s: Sheet): boolean =>
   saidFierce(s) || s.site.africanized === 'unknown' || s.site.temper === 'unknown'
 
-export const temperAsked = ({ site }: Sheet): Facts =>
-  site.temper === undefined || site.africanized === undefined
-    ? {
-        state: 'unsaid',
-        why: 'How do they behave, and are Africanized bees established here? Not knowing counts as fierce.',
-      }
-    : { state: 'met', why: 'Asked.' }
+export const temperAsked = ({ site }: Sheet): Facts => {
+  const ask = [
+    ...(site.temper === undefined ? ['How do they behave?'] : []),
+    ...(site.africanized === undefined ? ['Are Africanized bees established here?'] : []),
+  ]
+  return ask.length === 0
+    ? { state: 'met', why: 'Asked.' }
+    : { state: 'unsaid', why: `${ask.join(' ')} Not knowing counts as fierce.` }
+}
 
 export const AS_TOLD: Record<TickedId, string> = {
   free: 'It hangs free in the open: nothing is opened, cut or unscrewed. In a wall, roof, floor, chimney or box it is a nest: change it at the call.',

@@ -351,7 +351,7 @@ test('how fierce they are is asked, and not knowing is met as fierce', async () 
   const { temper: _t, africanized: _a, ...site } = READY.site
   yard.store.removals.save(ID, 1, { ...READY, site }, { savedAt: `${DAY}T09:00:00.000Z`, savedBy: 'Ines' })
   const go = async () => yard.post(`${PATH}/check`, { ...(await standing(`${PATH}/check`)), is: 'go' })
-  expect(wordsOf((await go()).text)).toContain('asked how fierce they are')
+  expect(wordsOf((await go()).text)).toContain('asked how they behave, and of Africanized bees')
   const shown = await standing(`${PATH}/site`)
   await yard.post(`${PATH}/site`, { ...shown, temper: 'unknown', africanized: 'no' })
   expect(sheet()?.site.temper).toBe('unknown')
