@@ -9,7 +9,7 @@ import { decisionProblems, refusedBefore, unmetWords } from './decide.ts'
 import { DECISION_FIELDS } from './fields.ts'
 import { schemaProblems } from './form.ts'
 import { placeOf } from './place.ts'
-import { isElsewhere, keep, type Saved } from './sheet-handlers.ts'
+import { isElsewhere, keep, type Saved, youAreAt } from './sheet-handlers.ts'
 import { reckoningOf } from './view.ts'
 import { decidedWords } from './words.ts'
 import { andSaid } from './written.ts'
@@ -77,7 +77,7 @@ export function decide(
     return [
       {
         field: 'is',
-        message: `cannot be “go” by you: you are at ${stays} until the bees there are boxed, or “Left” is written down`,
+        message: `cannot be “go” by you: ${youAreAt(stays)}`,
       },
     ]
   const others = deps.crew?.().flatMap((a) => (a.open && a.name !== by ? [a.name] : [])) ?? []
