@@ -66,6 +66,8 @@ export interface KeptSheet {
 export interface WaitingSheet {
   /** The server's version it was made from; 0 for a sheet that began here. */
   base: number
+  /** What that version said; absent of a sheet that began here, or that an older program kept. */
+  from?: Sheet | undefined
   sheet: Sheet
   /** How often it was saved here since `base`. */
   saves: number
@@ -76,12 +78,14 @@ export interface WaitingSheet {
   /** Milliseconds by which the phone took its own clock to be behind the yard's when it was first written on. */
   behind?: number
   tries: number
-  /** Why the server would not have it; null while it waits. */
+  /** Why the server would not have it, until it takes it: no “go” on it stands here. */
   refused: Problem[] | null
-  /** The server would not have it before it was written on: until it takes it, no “go” on it stands here. */
+  /** It was written on since, or is to stand over the other one: it is sent again. */
   unaccepted?: boolean
-  /** It was read and is to stand over what somebody else saved meanwhile. */
-  over: boolean
+  /** The server's version that it was refused over. */
+  clash?: number | undefined
+  /** The version that was read, and over which this one is to stand; an older program kept no more than that there is one. */
+  over: number | boolean
 }
 
 /** What the server last said, less the colonies and sheets. */

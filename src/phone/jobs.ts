@@ -3,7 +3,7 @@
  * Saving hands the sheet to `kept`; it counts only when it is on the disk, which is the caller's business.
  */
 import { problemsOf } from '../journal/index.ts'
-import { type Sheet, sheet as sheetSchema } from '../records/index.ts'
+import { heldIn, type Sheet, sheet as sheetSchema, withFound } from '../records/index.ts'
 import { refused } from '../result.ts'
 import { canonical, type Jobs, type SheetVersion } from '../store/index.ts'
 import type { KeptSheet } from './database.ts'
@@ -26,6 +26,15 @@ interface Known {
   colonies: string[]
 }
 
+/**
+ * What each save here adds to the version of the server that it was made from: no form of a version of this phone's bears a number that
+ * the server gives. A part of two, so that it adds up exactly.
+ */
+const STEP = 2 ** -10
+
+/** How often it was saved here since the version it was made from. */
+export const savesOf = ({ base, version }: SavedHere): number => (version.version - base) / STEP
+
 /** What stands of a kept sheet: what was written here, else what the server said. */
 function knownOf({ id, theirs, mine }: KeptSheet): Known | null {
   if (mine !== null) {
@@ -35,46 +44,40 @@ function knownOf({ id, theirs, mine }: KeptSheet): Known | null {
     const sheet =
       newer === null && mine.refused === null && mine.unaccepted !== true
         ? mine.sheet
-        : overTheirs(mine.sheet, newer ?? { sheet: mine.sheet, savedBy: owner.name })
-    // A version of its own, so that a form opened before it was saved is known to be older.
-    const last = { id, version: base + mine.saves, savedAt: keptAt, savedBy: owner.name, sheet }
+        : overTheirs(mine.sheet, newer ?? { sheet: mine.sheet, savedBy: owner.name }, mine.from)
+    const last = { id, version: base + mine.saves * STEP, savedAt: keptAt, savedBy: owner.name, sheet }
     return { base, last, colonies: theirs?.colonies ?? [] }
   }
   return theirs === null ? null : { base: theirs.version, last: theirs, colonies: theirs.colonies }
 }
 
+/** No “go” of it stands any more: `by` said something else that was not read when it was decided. */
+export const without = (s: Sheet, by: string): Sheet =>
+  s.decision?.is === 'go' && s.decision.fell === undefined
+    ? { ...s, decision: { ...s.decision, fell: { by, on: s.decision.on, at: s.decision.at ?? '00:00' } } }
+    : s
+
 /**
  * What was written here, when the server has told of something newer meanwhile, or has not taken it: what anybody found is on it, and
  * no “go” stands that was decided without having read that. The two are put together by the server; until then this is what is shown.
  */
-function overTheirs(mine: Sheet, theirs: Pick<SheetVersion, 'sheet' | 'savedBy'>): Sheet {
-  const { site: s, decision, work } = mine
-  const other = theirs.sheet.site
-  const held = theirs.sheet.decision?.is === 'refuse' || theirs.sheet.decision?.is === 'wait'
-  const stands = decision?.is === 'go' && decision.fell === undefined && (held || work.openedAt === undefined)
-  const fell = stands ? { by: theirs.savedBy, on: decision.on, at: decision.at ?? '00:00' } : undefined
-  return {
-    ...mine,
-    ...(fell === undefined || decision === undefined ? {} : { decision: { ...decision, fell } }),
-    site: {
-      ...s,
-      ...both('behind', s.behind, other.behind),
-      ...both('hazards', s.hazards, other.hazards),
-      ...both('bystanders', s.bystanders, other.bystanders),
-      ...(other.nearWires === true ? { nearWires: true as const } : {}),
-    },
-  }
+function overTheirs(
+  mine: Sheet,
+  { sheet: theirs, savedBy }: Pick<SheetVersion, 'sheet' | 'savedBy'>,
+  from?: Sheet,
+): Sheet {
+  const stands = mine.work.openedAt !== undefined && heldIn(theirs) === undefined
+  const shown = withFound(stands ? mine : without(mine, savedBy), theirs, from)
+  const noted = [
+    ...new Map([mine, theirs].flatMap((s) => s.site.noted ?? []).map((n) => [canonical(n), n])).values(),
+  ]
+  return noted.length === 0 ? shown : { ...shown, site: { ...shown.site, noted } }
 }
-
-const both = <K extends string, T>(key: K, a: T[] | undefined, b: T[] | undefined): { [k in K]?: T[] } =>
-  a === undefined && b === undefined
-    ? {}
-    : ({ [key]: [...new Set([...(a ?? []), ...(b ?? [])])] } as { [k in K]?: T[] })
 
 /** A sheet that somebody else wrote here and has not sent: its words are theirs, what they found on site is everybody's. */
 export function ofSomebodyElse({ id, theirs, mine }: KeptSheet): KeptSheet {
   if (theirs === null || mine === null) return { id, theirs, mine: null }
-  const found = overTheirs(theirs.sheet, { sheet: mine.sheet, savedBy: mine.owner.name })
+  const found = overTheirs(theirs.sheet, { sheet: mine.sheet, savedBy: mine.owner.name }, mine.from)
   return { id, theirs: { ...theirs, sheet: found }, mine: null }
 }
 
@@ -113,7 +116,7 @@ export function jobsOf(sheets: readonly KeptSheet[], boxed: (id: string) => bool
       if (found !== undefined && canonical(found.last.sheet) === canonical(parsed.data))
         return { ok: true, version: found.last.version }
       if (found !== undefined && found.last.version !== base) return { ok: false, newer: found.last }
-      const last = { id, version: (found?.last.version ?? 0) + 1, savedAt, savedBy, sheet: parsed.data }
+      const last = { id, version: (found?.last.version ?? 0) + STEP, savedAt, savedBy, sheet: parsed.data }
       known.set(id, { base: found?.base ?? 0, last, colonies: found?.colonies ?? [] })
       kept.push({ id, base: found?.base ?? 0, version: last })
       return { ok: true, version: last.version }

@@ -143,7 +143,8 @@ function stateOf(
     unsent: all.map((w) => w.id),
     lastKept: last.at(-1) ?? null,
     newsAt: head?.newsAt ?? '',
-    fetchedAt: head?.fetchedAt ?? null,
+    // The yard’s own moment, where it said one: a phone’s clock may be hours off.
+    fetchedAt: head?.at ?? head?.fetchedAt ?? null,
     boxes: colonies.length,
     clock: clockOff(head, now),
   }

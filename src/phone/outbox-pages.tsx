@@ -21,13 +21,16 @@ import {
   type OwnItem,
   type SheetItem,
   TakeOutPage,
+  TakeOutSheetPage,
 } from '../features/offline/index.ts'
+import { foundWords, pathWords } from '../features/removal/index.ts'
 import { correctionOf, type FieldProblem, one, type Typed, typedOf } from '../forms/index.ts'
-import { sheetName } from '../records/index.ts'
+import { EMPTY_SHEET, sheetName } from '../records/index.ts'
 import type { Repository } from '../store/index.ts'
-import type { KeptSheet, Waiting } from './database.ts'
+import type { KeptSheet, Waiting, WaitingSheet } from './database.ts'
 import { mayBeThere } from './outbox.ts'
 import { isStuck, restsOn } from './sender.ts'
+import { takenOut } from './sheet-outbox.ts'
 
 /** What the pages of the outbox can do to it. */
 export interface OutboxActions {
@@ -74,6 +77,13 @@ export function outboxPages(deps: PageDeps, actions: OutboxActions): Hono<Env> {
   app.post('/outbox/sheet/:id/over', async (c) => {
     if (ownSheet(c)?.own?.problems.length) await actions.overSheet(c.req.param('id'))
     return c.redirect('/outbox', 303)
+  })
+
+  app.get('/outbox/sheet/:id/take-out', (c) => {
+    const sheet = ownSheet(c)
+    return sheet?.own
+      ? page(c, <TakeOutSheetPage frame={c.var.frame} id={sheet.id} own={sheet.own} />)
+      : c.redirect('/outbox', 303)
   })
 
   app.post('/outbox/sheet/:id/take-out', async (c) => {
@@ -174,19 +184,30 @@ export function outboxPages(deps: PageDeps, actions: OutboxActions): Hono<Env> {
 
 /** Of another person's sheet no more than that there is one. */
 const sheetItems = ({ sheets, person }: OutboxActions): SheetItem[] =>
-  sheets.flatMap(({ id, mine }) =>
+  sheets.flatMap(({ mine, ...kept }) =>
     mine === null
       ? []
       : [
           {
-            id,
+            id: kept.id,
             owner: mine.owner.name,
             keptAt: mine.keptAt,
-            own:
-              mine.owner.id === person ? { name: sheetName(mine.sheet), problems: mine.refused ?? [] } : null,
+            own: mine.owner.id === person ? ownOf({ ...kept, mine }) : null,
           },
         ],
   )
+
+function ownOf({ mine, ...kept }: KeptSheet & { mine: WaitingSheet }): SheetItem['own'] {
+  const { left, out } = takenOut({ ...kept, mine })
+  return {
+    name: sheetName(mine.sheet),
+    problems: mine.refused ?? [],
+    again: mine.unaccepted === true,
+    out: out === null ? null : [...new Set(out.map(pathWords))].join(', '),
+    stays: left !== null,
+    found: foundWords(left?.sheet ?? mine.sheet, kept.theirs?.sheet ?? EMPTY_SHEET),
+  }
+}
 
 function itemsOf({ waiting, person }: OutboxActions): OutboxItem[] {
   const stuck = waiting.filter(isStuck)

@@ -3,11 +3,12 @@
  * What was written never expires; what the server said goes with the round.
  */
 import type { RoundSheet } from '../features/offline/index.ts'
+import { isOtherwise } from '../features/removal/index.ts'
 import type { Problem } from '../journal/index.ts'
-import { mergeSheets, type Sheet } from '../records/index.ts'
+import { EMPTY_SHEET, heldIn, mergeSheets, type Sheet, withFound } from '../records/index.ts'
 import { canonical } from '../store/index.ts'
 import { type Database, type KeptSheet, STRICT, type WaitingSheet, type Writing } from './database.ts'
-import type { SavedHere } from './jobs.ts'
+import { type SavedHere, savesOf, without } from './jobs.ts'
 import { dropLoose } from './outbox.ts'
 
 /** Keeps what the server says now; a sheet it says nothing of any more goes. Says whether anything moved. */
@@ -43,13 +44,15 @@ export async function keepSheets(
       const mine: WaitingSheet = {
         base,
         sheet: version.sheet,
-        saves: version.version - base,
+        from: before?.mine ? before.mine.from : before?.theirs?.sheet,
+        saves: savesOf({ id, base, version }),
         owner,
         keptAt: version.savedAt,
         behind: before?.mine?.behind ?? behind,
         tries: 0,
-        refused: null,
+        refused: before?.mine?.refused ?? null,
         unaccepted: before?.mine?.unaccepted === true || (before?.mine?.refused ?? null) !== null,
+        clash: before?.mine?.clash,
         over: before?.mine?.over ?? false,
       }
       await tx.store.put({ id, theirs: before?.theirs ?? null, mine })
@@ -70,12 +73,13 @@ export const waitingSheets = async (db: Database): Promise<(KeptSheet & { mine: 
 export const triedSheet = (db: Database, id: string): Promise<void> =>
   change(db, id, (mine) => ({ ...mine, tries: mine.tries + 1 }))
 
-export const refuseSheet = (db: Database, id: string, problems: Problem[]): Promise<void> =>
-  change(db, id, (mine) => ({ ...mine, refused: problems }))
+/** `clash`: the version that it was refused over. */
+export const refuseSheet = (db: Database, id: string, problems: Problem[], clash?: number): Promise<void> =>
+  change(db, id, (mine) => ({ ...mine, refused: problems, unaccepted: false, clash }))
 
-/** Somebody has read what the other one wrote: this one is to stand over it. */
+/** Somebody has read what the other one wrote: this one is to stand over that, and over nothing that came later. */
 export const overSheet = (db: Database, id: string): Promise<void> =>
-  change(db, id, (mine) => ({ ...mine, refused: null, unaccepted: true, over: true }))
+  change(db, id, (mine) => ({ ...mine, unaccepted: true, over: mine.clash ?? false }))
 
 /** The server has named it: it is theirs now, unless it was written on meanwhile. */
 export async function acknowledgeSheet(
@@ -100,23 +104,52 @@ export async function acknowledgeSheet(
     const written = canonical(mine.sheet) !== canonical(sent)
     // What the server put to it stays under what was written meanwhile; where both changed one field, the server says so.
     const both = mergeSheets(sent, mine.sheet, sheet)
-    const from = both.clashes.length > 0 ? {} : { base: version, saves: 1, sheet: both.sheet }
+    // A “go” that was tapped meanwhile had not read it.
+    const unread = canonical(mine.sheet.decision) !== canonical(sent.decision) && isOtherwise(sent, sheet)
+    const merged = unread ? without(both.sheet, mine.owner.name) : both.sheet
+    const from = both.clashes.length > 0 ? {} : { base: version, from: sheet, saves: 1, sheet: merged }
     await store.put({
       id,
       theirs,
-      mine: written ? { ...mine, ...from, over: false, unaccepted: false } : null,
+      mine: written ? { ...mine, ...from, over: false, refused: null, unaccepted: false } : null,
     })
   }
   await dropLoose(tx, now)
   await tx.done
 }
 
-/** Takes out what was written here and not sent. */
+/** What stays, and is sent, when what was written here is taken out; null where nothing does. `out`: the fields that go; null: all of it. */
+export function takenOut({ theirs, mine }: KeptSheet): { left: WaitingSheet | null; out: string[] | null } {
+  if (theirs === null || mine === null) return { left: null, out: null }
+  const from = mine.from ?? EMPTY_SHEET
+  // The other one's word stands where both said something, and the careful answer where there is one.
+  const { sheet: both, clashes } = mergeSheets(from, theirs.sheet, mine.sheet)
+  const rest = clashes.length > 0 ? both : withFound(theirs.sheet, mine.sheet, from)
+  const own = canonical(rest.decision) !== canonical(theirs.sheet.decision)
+  const decision = heldIn(mine.sheet, from)
+  const sheet = decision !== undefined ? { ...rest, decision } : own ? without(rest, theirs.savedBy) : rest
+  const same = canonical(sheet) === canonical(theirs.sheet)
+  const made = { base: theirs.version, from: theirs.sheet, sheet, saves: 1 }
+  const again = { refused: null, unaccepted: false, clash: undefined, over: false }
+  const gone = clashes.filter((path) => !isIn(at(sheet, path), at(mine.sheet, path)))
+  return { left: same ? null : { ...mine, ...made, ...again }, out: clashes.length === 0 ? null : gone }
+}
+
+const at = (s: Sheet, path: string): unknown =>
+  path.split('.').reduce<unknown>((x, key) => (x as Record<string, unknown> | undefined)?.[key], s)
+
+/** It stands there, or among the words of both. */
+const isIn = (all: unknown, mine: unknown): boolean =>
+  canonical(all) === canonical(mine) ||
+  (typeof all === 'string' && typeof mine === 'string' && all.includes(mine))
+
+/** Takes out what was written here and clashes; what was found goes on waiting. */
 export async function takeOutSheet(db: Database, id: string, now: string): Promise<void> {
   const tx = db.transaction(['sheets', 'photos', 'outbox'], 'readwrite', STRICT)
   const store = tx.objectStore('sheets')
   const kept = await store.get(id)
-  if (kept !== undefined) await (kept.theirs === null ? store.delete(id) : store.put({ ...kept, mine: null }))
+  if (kept !== undefined)
+    await (kept.theirs === null ? store.delete(id) : store.put({ ...kept, mine: takenOut(kept).left }))
   await dropLoose(tx, now)
   await tx.done
 }

@@ -1,5 +1,6 @@
 /** Sends removal sheets that wait, after their photos. Sending again what the server has is harmless: it compares them. */
-import { photosOfSheet, type Sheet, sheet as sheetSchema } from '../records/index.ts'
+import { heldIn, photosOfSheet, type Sheet, sheet as sheetSchema, withFound } from '../records/index.ts'
+import { canonical } from '../store/index.ts'
 import { ask } from './asking.ts'
 import type { KeptSheet, WaitingSheet } from './database.ts'
 import { handPiece, type Pieces } from './photo-sender.ts'
@@ -10,7 +11,7 @@ import { acknowledgeSheet, refuseSheet, triedSheet, waitingSheets } from './shee
 export async function sendSheets(parts: SendParts): Promise<Ended> {
   let ended: Ended = 'done'
   for (const kept of await waitingSheets(parts.db)) {
-    if (kept.mine.owner.id !== parts.viewer.id || kept.mine.refused !== null) continue
+    if (kept.mine.owner.id !== parts.viewer.id || isRefused(kept.mine)) continue
     const answer = await hand(parts, kept)
     parts.moved?.()
     if (answer === 'taken' || answer === 'refused') continue
@@ -20,12 +21,36 @@ export async function sendSheets(parts: SendParts): Promise<Ended> {
   return ended
 }
 
+/** Refused, and neither written on since nor meant to stand over the other one. */
+const isRefused = ({ refused, unaccepted }: WaitingSheet): boolean => refused !== null && unaccepted !== true
+
 async function hand(
   parts: SendParts,
   { id, mine }: KeptSheet & { mine: WaitingSheet },
 ): Promise<Exclude<Answer, 'piece'>> {
-  const refuseIt = (problems: Parameters<typeof refuseSheet>[2]) => refuseSheet(parts.db, id, problems)
+  const { base, sheet, over, behind = 0 } = mine
+  const post = (sheet: Sheet, over: number | false) =>
+    ask(parts.fetch, '/removals/sync', {
+      method: 'POST',
+      headers: { 'Content-Type': 'application/json', 'Resettle-Person': parts.viewer.id },
+      body: JSON.stringify({
+        id,
+        base,
+        sheet,
+        over,
+        // What it takes for now by the clock that it was written by: the server knows whether that was right.
+        now: new Date(parts.now().getTime() + behind).toISOString(),
+      }),
+    })
+  let clash: number | undefined
+  const refuseIt = (problems: Parameters<typeof refuseSheet>[2]) => refuseSheet(parts.db, id, problems, clash)
   const pieces: Pieces = new Map()
+  const first = foundIn(mine)
+  // Over a thin signal a picture takes minutes, in which a colleague may open what gas was found behind.
+  if (first !== null && (await unsentPhoto(parts.db, photosOfSheet(sheet))) !== null) {
+    const answer = await post(first, false)
+    if (typeof answer === 'string') return answer
+  }
   for (;;) {
     const picture = await unsentPhoto(parts.db, photosOfSheet(mine.sheet))
     if (picture === null) break
@@ -33,20 +58,29 @@ async function hand(
     if (answer !== 'taken' && answer !== 'piece') return answer
   }
   await triedSheet(parts.db, id)
-  const { base, sheet, over, behind = 0 } = mine
-  // What it takes for now by the clock that it was written by: the server knows whether that was right.
-  const now = new Date(parts.now().getTime() + behind).toISOString()
-  const answer = await ask(parts.fetch, '/removals/sync', {
-    method: 'POST',
-    headers: { 'Content-Type': 'application/json', 'Resettle-Person': parts.viewer.id },
-    body: JSON.stringify({ id, base, sheet, over, now }),
-  })
+  const answer = await post(sheet, typeof over === 'number' && over)
   if (typeof answer === 'string') return answer
+  const { version } = (answer.body ?? {}) as { version?: unknown }
+  if (typeof version === 'number') clash = version
   if (!answer.ok) return refused(answer, refuseIt)
   const made = madeOf(answer.body, id)
   if (made === null) return 'no-answer'
   await acknowledgeSheet(parts.db, { id, sent: sheet, now: parts.now().toISOString() }, made)
   return 'taken'
+}
+
+/** The version it was made from with what was found since, and no pictures: null where the server knows none, or nothing was found. */
+function foundIn({ from, sheet }: WaitingSheet): Sheet | null {
+  if (from === undefined) return null
+  const found = withFound(from, sheet, from)
+  const decision = heldIn(sheet, from)
+  if (canonical(found) === canonical(from) && decision === undefined) return null
+  const { noted } = sheet.site
+  return {
+    ...found,
+    site: { ...found.site, ...(noted === undefined ? {} : { noted }) },
+    ...(decision === undefined ? {} : { decision }),
+  }
 }
 
 /** What the server keeps now, where the answer names the sheet; null where it is none of ours. */

@@ -13,6 +13,7 @@ export {
 } from './agreement.ts'
 export { drawingOf, FIELD, isDrawnName, svgOf } from './drawing.ts'
 export { asksForFollowUp, type MovedOut } from './follow-up.ts'
+export { heldIn, withFound } from './found.ts'
 export {
   beginsIn,
   goesOnIn,

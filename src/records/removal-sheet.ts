@@ -174,8 +174,8 @@ export const check = z.strictObject({
   until: z.optional(time),
   cutMm: z.optional(z.number().check(z.minimum(0, 'must not be negative'), z.maximum(500))),
   vacuum: z.optional(z.enum(VACUUMS)),
-  /** Ticked items of `ITEMS` (before-cut.ts), and the day they were so: they are no good on another. */
-  done: z.optional(z.array(text(40)).check(z.maxLength(40))),
+  /** Ticked items of `ITEMS` (before-cut.ts), and the day they were so: they are no good on another. Some name another sheet. */
+  done: z.optional(z.array(text(80)).check(z.maxLength(200))),
   doneOn: z.optional(day),
   doneAt: z.optional(place),
   /** The hour at which they were tapped. */
@@ -213,6 +213,19 @@ export const decision = z.strictObject({
       at: z.optional(time),
       reason: z.optional(text(1000)),
       wait: z.optional(z.literal(true)),
+    }),
+  ),
+  /** Decided on a phone without signal: when it had last heard of the job, and what stands for what it had not heard. */
+  heard: z.optional(
+    z.strictObject({
+      /** UTC, ISO. */
+      of: text(30),
+      /** Who read the list aloud, when, and whether anything was new on it. */
+      by: z.optional(text(120)),
+      at: z.optional(time),
+      news: z.optional(z.enum(['none', 'tapped'])),
+      /** Nobody did: whoever decided looked at all of it again. */
+      looked: z.optional(z.literal(true)),
     }),
   ),
   /** The place it was decided for, as the sheet said then. */

@@ -56,6 +56,7 @@ it.each(Object.keys(PART_FIELDS) as Part[])('shows every field of the part %s of
       frame={FRAME}
       sheet={EMPTY_SHEET}
       others={[]}
+      heard={null}
       types={[]}
       currency="$"
     />,

@@ -196,7 +196,7 @@ export const ROOMS: Readonly<Record<string, Room>> = {
   phone: {
     holds: 'the service worker: outbox, when it fetches and sends, pages without signal',
     runs: 'phone',
-    may: [...FEATURE, 'features', 'features/entries', 'features/offline'],
+    may: [...FEATURE, 'features', 'features/entries', 'features/offline', 'features/removal'],
   },
   node: {
     holds: 'listening, services on one database, commands; which chore runs at what hour',

@@ -17,6 +17,7 @@ import { ORIGIN, type TestYard, testYard } from '../support/yard-app.ts'
 import { COLOUR_PROFILE, COMMENT, exifWithPlace, picture, withSegments, XMP } from './picture.ts'
 
 const DAY = '2026-06-01'
+const AT = { today: DAY, zone: 'UTC', now: new Date(`${DAY}T12:00:00Z`) }
 let folder: string
 let yard: TestYard
 beforeEach(async () => {
@@ -292,19 +293,19 @@ describe('photos of a yard', () => {
     const everything = [...exportLines(store, { private: true, photos })].join('')
     const there = mkdtempSync(join(tmpdir(), 'resettle-imported-'))
     const other = openStore(join(there, 'resettle.db'))
-    expect(
-      importYard(other, () => everything.split('\n'), DAY, shelfIn(join(there, 'photos'))),
-    ).toMatchObject({
-      ok: true,
-      accepted: 2,
-    })
+    expect(importYard(other, () => everything.split('\n'), AT, shelfIn(join(there, 'photos')))).toMatchObject(
+      {
+        ok: true,
+        accepted: 2,
+      },
+    )
     expect(readdirSync(join(there, 'photos'))).toEqual(files())
     const spoiled = everything.replace(
       /("jpeg":"[^"]{400})(.)/,
       (_, before, c) => `${before}${c === 'B' ? 'C' : 'B'}`,
     )
     expect(spoiled).not.toBe(everything)
-    expect(importYard(other, () => spoiled.split('\n'), DAY)).toMatchObject({
+    expect(importYard(other, () => spoiled.split('\n'), AT)).toMatchObject({
       ok: false,
       problems: [expect.stringMatching(/^line \d+: jpeg: is/)],
     })

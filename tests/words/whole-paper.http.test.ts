@@ -28,6 +28,7 @@ import {
   type OwnItem,
   SignOutPage,
   TakeOutPage,
+  TakeOutSheetPage,
   UnlistedPage,
 } from '../../src/features/offline/index.ts'
 import type { Frame } from '../../src/parts/index.ts'
@@ -235,13 +236,25 @@ describe('in a language that is made up, nothing is left in English', () => {
     const [first] = items
     if (first === undefined) throw new Error('nothing waits')
     const theirs = { ...first, kind: 'note' as const, state: 'theirs' as const, owner: NAMES.operator }
-    const sheets = [null, { name: 'W-2', problems: first.problems }].map((own, n) => ({
+    const own = { name: 'W-2', problems: first.problems, again: false }
+    const sheets = [
+      null,
+      { ...own, out: null, stays: false, found: [] },
+      { ...own, again: true, out: 'W-2', stays: true, found: ['W-2'] },
+    ].map((own, n) => ({
       ...{ id: String(n), owner: NAMES.operator, keptAt: first.keptAt, own },
     }))
     const pages = [
       OutboxPage({ frame, items: [...items, theirs], sheets, signIn: true }),
       OutboxPage({ frame, items: [] }),
       TakeOutPage({ frame, item: first }),
+      ...[false, true].map((stays) =>
+        TakeOutSheetPage({
+          frame,
+          id: '1',
+          own: { ...own, out: stays ? 'W-2' : null, stays, found: ['W-2'] },
+        }),
+      ),
       SignOutPage({ frame, waiting: MADE_UP.outbox.waiting(2), one: false }),
       UnlistedPage({ frame, waiting: MADE_UP.outbox.waiting(2) }),
       NoSignalPage({ frame }),

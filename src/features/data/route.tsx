@@ -1,6 +1,5 @@
 import { Hono } from 'hono'
 import { type AppContext, type Deps, type Env, formIn, page, streamed } from '../../app/index.ts'
-import { goesFall } from '../removal/node.ts'
 import { DataPage, type DataProps } from './page.tsx'
 import { exportLines } from './yard-export.ts'
 import { importYard, type TakenOver } from './yard-import.ts'
@@ -50,9 +49,9 @@ export function data(deps: Deps): Hono<Env> {
     const text = await fileIn(c)
     if (text === null)
       return show(c, { problems: ['Choose a file first: one that “Export the whole yard” made.'] })
-    const result = importYard(deps.store, () => text.split('\n'), c.var.frame.today, deps.photos)
-    const here = { zone: c.var.frame.zone, now: deps.clock() }
-    if (result.ok) goesFall(deps.store.removals, here, 'import', result.sheets)
+    const { today, zone } = c.var.frame
+    const at = { today, zone, now: deps.clock() }
+    const result = importYard(deps.store, () => text.split('\n'), at, deps.photos)
     return result.ok ? show(c, { done: importedWords(result) }) : show(c, { problems: result.problems })
   })
   return app

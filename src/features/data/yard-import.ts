@@ -7,6 +7,7 @@ import { BROUGHT_IN } from '../../records/index.ts'
 import { type Problems, type Result, refused } from '../../result.ts'
 import { canonical, type JournalLine, type SettingKey, type Store } from '../../store/index.ts'
 import { SETTINGS } from '../../store/node.ts'
+import { goesFall } from '../removal/node.ts'
 import {
   type KeptLine,
   type LineOf,
@@ -23,8 +24,13 @@ export interface TakenOver {
   already: number
   /** Choices taken over: only into a yard without entries, whose own choices would otherwise be lost. */
   settings: number
-  /** Ids of removal sheets of which something is new here: nothing that they say opens anything before it is looked at. */
-  sheets: string[]
+}
+
+/** When a file is taken in; `zone` where the yard itself has named none. */
+export interface TakenAt {
+  today: Day
+  zone: string
+  now: Date
 }
 
 /** A problem names the line of the file; nothing was written. */
@@ -37,16 +43,16 @@ const SHOWN = 50
 export const importYard = (
   store: Store,
   source: Lines,
-  today: Day,
+  at: TakenAt,
   photos?: Pick<PhotoFiles, 'keepNow'>,
-): Imported => takeYard(store, readYard(source), source, today, photos)
+): Imported => takeYard(store, readYard(source), source, at, photos)
 
 /** The same of a file that was read before there was a store. */
 export function takeYard(
   store: Store,
   { lines, problems }: ReadYard,
   source: Lines,
-  today: Day,
+  { today, ...at }: TakenAt,
   photos?: Pick<PhotoFiles, 'keepNow'>,
 ): Imported {
   if (problems.length > 0) return refused(problems.slice(0, SHOWN))
@@ -72,12 +78,14 @@ export function takeYard(
   takeOthers(store, lines, empty)
   if (empty) for (const s of settings) store.settings.set(s.key, s.value as never)
   store.refresh(today)
+  // Nothing that they say opens anything here before it is looked at.
+  const zone = store.settings.get('timeZone') ?? at.zone
+  goesFall(store.removals, { ...at, zone }, 'import', sheets)
   return {
     ok: true,
     accepted: result.accepted.length,
     already: result.already.length,
     settings: empty ? settings.length : 0,
-    sheets,
   }
 }
 
@@ -85,6 +93,7 @@ export function takeYard(
 const savedHere = (store: Store) =>
   store.removals.everything().versions.filter((v) => v.savedBy !== BROUGHT_IN)
 
+/** Ids of removal sheets of which something is new here. */
 function newSheets(lines: readonly KeptLine[], store: Store): string[] {
   const here = new Set(savedHere(store).map((v) => sheetName(v.version, v.id)))
   const fresh = ofKind(lines, 'sheet').filter((l) => !here.has(sheetName(l.version, l.id)))

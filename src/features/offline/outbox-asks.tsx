@@ -1,6 +1,6 @@
 /** What is asked before something leaves the outbox unsent, or its owner leaves the phone; and where its owner is not known yet. */
 import { Crumb, type Frame, Layout } from '../../parts/index.ts'
-import { type OwnItem, wordsOf } from './outbox-items.ts'
+import { type OwnItem, type SheetItem, wordsOf } from './outbox-items.ts'
 
 export const TakeOutPage = ({ frame, item }: { frame: Frame; item: OwnItem }) => {
   const words = wordsOf(item, frame)
@@ -20,6 +20,44 @@ export const TakeOutPage = ({ frame, item }: { frame: Frame; item: OwnItem }) =>
         <form method="post" action={`/outbox/${item.n}/take-out`}>
           <button class="button button-late" type="submit">
             {outbox.takeOut}
+          </button>
+        </form>
+        <a class="button" href="/outbox">
+          {outbox.takingOut.leave}
+        </a>
+      </div>
+    </Layout>
+  )
+}
+
+/** What goes of a sheet that was not accepted, and what stays and is sent. */
+export const TakeOutSheetPage = ({
+  frame,
+  id,
+  own,
+}: {
+  frame: Frame
+  own: NonNullable<SheetItem['own']>
+  id: string
+}) => {
+  const { outbox } = frame.words
+  const found = own.found.join(', ')
+  return (
+    <Layout frame={frame} title={outbox.takeOut} ways={false}>
+      <Crumb to="/outbox">{outbox.takingOut.back}</Crumb>
+      <h1>{own.name}</h1>
+      <p>{outbox.sheet.out(own.out)}</p>
+      {own.stays ? (
+        <p>
+          <b>{outbox.sheet.stays(found)}</b>
+        </p>
+      ) : (
+        <p>{found === '' ? outbox.takingOut.gone : `${found}. ${outbox.takingOut.gone}`}</p>
+      )}
+      <div class="buttons">
+        <form method="post" action={`/outbox/sheet/${id}/take-out`}>
+          <button class="button button-late" type="submit">
+            {outbox.sheet.takeOut(own.out)}
           </button>
         </form>
         <a class="button" href="/outbox">

@@ -47,7 +47,17 @@ export interface SheetItem {
   owner: string
   keptAt: string
   /** Null where it is another person's: it names a customer. */
-  own: { name: string; problems: FormState['problems'] } | null
+  own: {
+    name: string
+    problems: FormState['problems']
+    /** It was written on since, or is to stand over the other one: it goes again. */
+    again: boolean
+    /** What goes when it is taken out; null: all that was written here; '': nothing, the words of both stay. */
+    out: string | null
+    /** Whether anything of it stays then, and is sent; and what was found, in words. */
+    stays: boolean
+    found: string[]
+  } | null
 }
 
 /** Even one's own: a beekeeper who is a helper by now is shown what helpers are. */

@@ -27,7 +27,8 @@ export const Sheets = ({ sheets, frame }: { sheets: SheetItem[]; frame: Frame })
               <>
                 <p class="problem">
                   {frame.words.outbox.notAccepted}:{' '}
-                  {s.own.problems.map((p) => sentenceOf('', p.message, frame.words)).join(' ')}.
+                  {s.own.problems.map((p) => sentenceOf('', p.message, frame.words)).join(' ')}.{' '}
+                  {s.own.again ? frame.words.outbox.sheet.again : ''}
                 </p>
                 <div class="buttons">
                   <form method="post" action={`/outbox/sheet/${s.id}/over`}>
@@ -35,11 +36,9 @@ export const Sheets = ({ sheets, frame }: { sheets: SheetItem[]; frame: Frame })
                       {frame.words.outbox.sheet.over}
                     </button>
                   </form>
-                  <form method="post" action={`/outbox/sheet/${s.id}/take-out`}>
-                    <button class="button button-late" type="submit">
-                      {frame.words.outbox.sheet.takeOut}
-                    </button>
-                  </form>
+                  <a class="button button-late" href={`/outbox/sheet/${s.id}/take-out`}>
+                    {frame.words.outbox.sheet.takeOut(s.own.out)}
+                  </a>
                 </div>
               </>
             )}

@@ -1,33 +1,74 @@
-/** What a phone without signal knows of a job is of the day on which it last heard of it: yesterday's is no ground for a “go”. */
+/**
+ * What a phone without signal knows of a job is as old as what it last heard. Hours later, or on another day, that is no ground for a
+ * “go”: somebody reads the list aloud who has a signal, or whoever decides looks at all of it again.
+ */
 
+import { type AppContext, type PageDeps, signedIn } from '../../app/index.ts'
 import { dayIn } from '../../days.ts'
+import { one, type Typed } from '../../forms/index.ts'
 import type { Problem } from '../../journal/index.ts'
-import type { Frame } from '../../parts/index.ts'
+import type { Decision } from '../../records/index.ts'
+import { isTime, isTooOld, minutesFrom, timeIn } from '../../time-of-day.ts'
 import { instantWords } from '../../words/index.ts'
-import { sharesName } from './same-name.ts'
 
-/** 'Thu 11 Jun, 08:00' where this phone made the page itself and has heard nothing today; null anywhere else. */
-export function heardBefore({ phone, zone, today }: Frame): string | null {
-  const at = phone?.fetchedAt
-  if (at === undefined || at === null) return null
-  const then = new Date(at)
-  return dayIn(zone, then) === today ? null : instantWords(then.toISOString(), zone, today)
+/** When this phone last heard of the yard. */
+export interface Heard {
+  /** UTC, ISO. */
+  of: string
+  /** '07:00', 'Thu 11 Jun, 08:00' */
+  words: string
+  /** On another day, or more than three hours ago: what others found since may be anything. */
+  deaf: boolean
+  /** Whether a look of one's own stands for it: it heard today, or nobody else writes in this yard. */
+  mayLook: boolean
+  /** Who could read the list aloud. */
+  others: string[]
 }
 
-/** “Bram, 09:40”: an hour, and one of those who could have read it; where nobody else has an account, anybody. */
-const readAloud = (reason: string, others: readonly string[]): boolean =>
-  /\b\d{1,2}[:.h]\d\d\b/.test(reason) &&
-  (others.length === 0 ? /\p{L}{2}/u.test(reason) : others.some((name) => sharesName(name, reason)))
+/** Null where the server made this page, and knows all there is. */
+export function heardOf(c: AppContext, deps: PageDeps): Heard | null {
+  const { phone, zone, today } = c.var.frame
+  if (phone?.fetchedAt == null) return null
+  const then = new Date(phone.fetchedAt)
+  const ofToday = dayIn(zone, then) === today
+  const others = deps.crew?.().flatMap((a) => (a.open && a.name !== signedIn(c) ? [a.name] : [])) ?? []
+  return {
+    of: then.toISOString(),
+    words: ofToday ? timeIn(zone, then) : instantWords(then.toISOString(), zone, today),
+    deaf: !ofToday || isTooOld(timeIn(zone, then), timeIn(zone, deps.clock())),
+    mayLook: ofToday || others.length === 0,
+    others,
+  }
+}
 
-/** Why no “go” is taken here. Somebody who has a signal may read the list aloud: that is written down. `others`: who has an account. */
-export function notHeard(frame: Frame, reason: string | undefined, others: readonly string[]): Problem[] {
-  const heard = heardBefore(frame)
-  return heard === null || readAloud(reason ?? '', others)
-    ? []
-    : [
-        {
-          field: 'reason',
-          message: `is needed: this phone last heard of the job ${heard}. Go where there is a signal and open this page; or call somebody who has one, have the list read to you, and write who read it and when, as in “${others[0] ?? 'Bram'}, 09:40”`,
-        },
-      ]
+/** Minutes for which a look of one's own stands for what was not heard (judgement). */
+const LOOKED_MINUTES = 60
+
+/** Whether what was tapped at `at` is older than that look may be. */
+export const isLookedTooEarly = (at: string, now: string): boolean => minutesFrom(at, now) > LOOKED_MINUTES
+
+/** What is written down beside a “go” of this phone, and why it is not taken. `now`: 'HH:MM' */
+export function heardTyped(
+  heard: Heard,
+  typed: Typed,
+  now: string,
+): { heard: NonNullable<Decision['heard']>; problems: Problem[] } {
+  const of = { of: heard.of }
+  const [by, at, news, looked] = ['by', 'at', 'news', 'looked'].map((field) => one(typed, `heard.${field}`))
+  if (!heard.deaf) return { heard: of, problems: [] }
+  if (looked === 'yes' && heard.mayLook) return { heard: { ...of, looked: true }, problems: [] }
+  const wrong = (field: string, message: string): ReturnType<typeof heardTyped> => ({
+    heard: of,
+    problems: [{ field: `heard.${field}`, message }],
+  })
+  const reader = heard.others.find((name) => name === by)
+  if (reader === undefined)
+    return wrong(
+      'by',
+      `is not said: this phone last heard of the job ${heard.words}. Open this page where there is a signal; or call somebody who has one, and have the list read to you${heard.mayLook ? '; or look at all of it again' : ''}`,
+    )
+  if (at === undefined || !isTime(at) || at > now || isTooOld(at, now))
+    return wrong('at', 'must be an hour of today, not more than three hours ago')
+  if (news !== 'none' && news !== 'tapped') return wrong('news', 'is not said: is anything new on it?')
+  return { heard: { ...of, by: reader, at, news }, problems: [] }
 }

@@ -9,15 +9,17 @@ import { type SecondName, type Sheet, TRADE_HAZARDS } from '../../records/index.
 import type { Protocol } from '../../recovery/index.ts'
 import { isTooOld } from '../../time-of-day.ts'
 import { heatOf, type Shows } from './forecast.ts'
-import { cuts, isNew, oldBuilding, servicesLocated, tradeFacts, wiresNear } from './hazards.ts'
+import { cuts, tradeFacts } from './hazards.ts'
 import { type Facts, ITEMS, type Item, type ItemId, TICKED, type TickedId } from './item.ts'
-import { type OtherSheet, otherSheets, written } from './other-sheets.ts'
+import { oldBuilding, servicesLocated, wiresNear } from './looked-for.ts'
+import { type OtherSheet, otherSheets } from './other-sheets.ts'
 import { bystandersAsked, temperAsked, tickedFacts } from './people.ts'
-import { lookedHere, placeOf, samePlace } from './place.ts'
+import { placeOf, samePlace } from './place.ts'
 import { isSigned } from './second.ts'
 import { isShort } from './stage.ts'
 import { isUnderWay, tickedTooEarly } from './ticked-when.ts'
 import { begun } from './without-go.ts'
+import { written } from './written.ts'
 
 export interface Reckoning {
   items: Item[]
@@ -107,8 +109,8 @@ const NAMES: Record<ItemId, Name> = {
   heat: name('Outdoor heat under the limit', YOU, 'second'),
   vacuum: name('A gentle way to take the bees off', YOU, 'trade'),
   'cut-depth': name('Cutting depth set', YOU, 'second'),
-  bystanders: name('Asked who is about and who is allergic', CREW, 'second'),
   // Not knowing is an answer, so nobody signs for not asking.
+  bystanders: name('Asked who is about and who is allergic', CREW, 'trade'),
   temper: name('Asked how fierce they are', CREW, 'trade'),
   wires: name('Wires near bees or ladder looked for', CREW, 'trade'),
   'other-sheet': name('What another sheet of this house says, looked for again', CREW, 'trade'),
@@ -145,12 +147,8 @@ interface About {
 }
 
 function itemOf(id: ItemId, s: Sheet, about: About): Item {
-  return { id, ...NAMES[id], ...weightOf(id, s, about.today), ...factsOf(id, s, about) }
+  return { id, ...NAMES[id], ...factsOf(id, s, about) }
 }
-
-/** In a building that is known to be new, only weak boards and droppings are left to look for; who looked may have it signed how they know. */
-const weightOf = (id: ItemId, s: Sheet, today: string): Partial<Pick<Item, 'weight'>> =>
-  id === 'old-building' && (isNew(s, today) || lookedHere(s, 'hazards', today)) ? { weight: 'second' } : {}
 
 const isTicked = (id: ItemId): id is TickedId => (TICKED as readonly string[]).includes(id)
 

@@ -3,18 +3,18 @@
 import { Fields, idOf, many, one } from '../../forms/index.ts'
 import type { Grave, Sheet } from '../../records/index.ts'
 import { unitOf } from '../../words/index.ts'
-import { DECISION_FIELDS, HANGS, PART_FIELDS, TEMPERED } from './fields.ts'
+import { DECISION_FIELDS, HANGS, HEARD_FIELDS, PART_FIELDS, TEMPERED } from './fields.ts'
 import { Folded } from './folded.tsx'
 import { forecastOver } from './forecast.ts'
 import { FORECAST_ROWS } from './form.ts'
-import { cuts } from './hazards.ts'
+import { askedSame, cuts, sameOne } from './hazards.ts'
 import { TICKED } from './item.ts'
-import { askedOf, notHere, type OtherSheet, writtenOn } from './other-sheets.ts'
+import { notThere, type OtherSheet } from './other-sheets.ts'
 import type { PartFieldsProps } from './part-fields.tsx'
 import { AS_TOLD, notAsked } from './people.ts'
 import { isShort } from './stage.ts'
 import { GRAVE_WORDS, TICKS } from './words.ts'
-import { andSaid } from './written.ts'
+import { andSaid, notHere, writtenOn } from './written.ts'
 
 export const CheckFields = (p: PartFieldsProps) => {
   const cut = cuts(p.sheet)
@@ -29,6 +29,7 @@ export const CheckFields = (p: PartFieldsProps) => {
       ) : null}
       <Fields {...p} of={PART_FIELDS.check} show={['wires']} />
       <Checklist {...p} />
+      <HeardSince {...p} />
       <Folded
         legend="A reason; heat by the hour"
         form={p.form}
@@ -42,6 +43,44 @@ export const CheckFields = (p: PartFieldsProps) => {
     </>
   )
 }
+
+/** A phone that has heard nothing for hours: what others found since is read to it, or looked for. */
+const HeardSince = ({ heard, ...p }: PartFieldsProps) =>
+  heard?.deaf !== true ? null : (
+    <fieldset class="field choices checklist">
+      <legend>For “go”: this phone has heard nothing since {heard.words}</legend>
+      <p class="hint">
+        What others found since is not here. Call somebody who has a signal and have this list read to you
+        {heard.mayLook ? ', or look again yourself' : ''}.
+      </p>
+      {heard.others.length === 0 ? null : (
+        <Fields
+          {...p}
+          prefix="heard."
+          of={HEARD_FIELDS}
+          show={['by', 'at', 'news']}
+          with={{ by: { choices: heard.others.map((name) => ({ value: name, label: name })) } }}
+        />
+      )}
+      {heard.mayLook ? (
+        <label class="tap">
+          <input
+            type="checkbox"
+            name="heard.looked"
+            value="yes"
+            checked={one(p.form.typed, 'heard.looked') === 'yes'}
+          />
+          <span>
+            <b>Nobody read it: I have looked myself, now</b>
+            <small>
+              At everything on this list, behind, on and near the wall, and who is about. Nobody else was here
+              since {heard.words}.
+            </small>
+          </span>
+        </label>
+      ) : null}
+    </fieldset>
+  )
 
 export const HOURS = Array.from({ length: FORECAST_ROWS }, (_, i) => `hours.${i}.c`)
 
@@ -60,20 +99,12 @@ const Checklist = ({ form, sheet: saved, others }: PartFieldsProps) => {
           </span>
         </label>
       ))}
-      {[...new Set([...writtenOn(sheet), ...askedOf(others)])].map((what) => (
+      {lookedAgain(sheet, others).map(([id, what, why]) => (
         <label class="tap">
-          <input
-            type="checkbox"
-            name="done"
-            value={notHere(what)}
-            checked={many(form.typed, 'done').includes(notHere(what))}
-          />
+          <input type="checkbox" name="done" value={id} checked={many(form.typed, 'done').includes(id)} />
           <span>
-            <b>Not here: {GRAVE_WORDS[what].toLowerCase()}</b>
-            <small>
-              {saidBy(sheet, others, what)}. Looked and asked again, today. If it is here, tap it where it is
-              asked.
-            </small>
+            <b>{what}</b>
+            <small>{why}</small>
           </span>
         </label>
       ))}
@@ -81,15 +112,29 @@ const Checklist = ({ form, sheet: saved, others }: PartFieldsProps) => {
   )
 }
 
-/** 'In the words of this sheet, and on that of Edgar Quill, same house' */
-function saidBy(sheet: Sheet, others: readonly OtherSheet[], what: Grave): string {
-  const names = others.filter((o) => o.what.includes(what)).map((o) => o.name)
+/** What is looked for again for what somebody wrote, or another sheet says: the box, its name and what it takes. */
+function lookedAgain(sheet: Sheet, others: readonly OtherSheet[]): [string, string, string][] {
+  const again = 'Looked and asked again, today. If it is here, tap it where it is asked.'
+  const not = (what: Grave): string => `Not here: ${GRAVE_WORDS[what].toLowerCase()}`
   return [
-    writtenOn(sheet).includes(what) ? 'In the words of this sheet' : '',
-    names.length === 0 ? '' : `On the sheet of ${names.join(', ')}, same house`,
+    ...askedSame(sheet).map((c): [string, string, string] => [
+      sameOne(c.hazard),
+      `The same: ${GRAVE_WORDS[c.hazard].toLowerCase()}`,
+      `All that was written since is of what ${c.who} cleared. Another one is cleared by itself.`,
+    ]),
+    ...writtenOn(sheet).map(({ what, was }): [string, string, string] => [
+      notHere(what),
+      not(what),
+      `In the words of this sheet${was}. ${again}`,
+    ]),
+    ...others.flatMap((o) =>
+      o.what.map((g): [string, string, string] => [
+        notThere(g, o),
+        not(g),
+        `On the sheet of ${o.name}, same house. ${again}`,
+      ]),
+    ),
   ]
-    .filter(Boolean)
-    .join('. ')
 }
 
 /** Hours and temperatures side by side; a row without a temperature counts for nothing. */

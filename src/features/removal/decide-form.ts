@@ -3,16 +3,16 @@ import { type AppContext, type PageDeps, signedIn } from '../../app/index.ts'
 import { type FieldProblem, fieldsIn, one, type Typed } from '../../forms/index.ts'
 import type { Decision, Sheet } from '../../records/index.ts'
 import { timeIn } from '../../time-of-day.ts'
-import { notHeard } from './as-known.ts'
+import { heardOf, heardTyped } from './as-known.ts'
 import { asRead } from './as-read.ts'
 import { decisionProblems, refusedBefore, unmetWords } from './decide.ts'
 import { DECISION_FIELDS } from './fields.ts'
 import { schemaProblems } from './form.ts'
 import { placeOf } from './place.ts'
-import { isElsewhere, keep, type Saved, youAreAt } from './sheet-handlers.ts'
+import { isElsewhere, keep, momentNow, type Saved, youAreAt } from './sheet-handlers.ts'
 import { reckoningOf } from './view.ts'
 import { decidedWords } from './words.ts'
-import { andSaid } from './written.ts'
+import { andSaid, withWords } from './written.ts'
 
 /** What somebody else decided since the form was made: it is read before anything is decided over it. */
 function decidedMeanwhile(deps: PageDeps, saved: Saved, shown: number, by: string): Decision | undefined {
@@ -46,8 +46,11 @@ export function decide(
   const at = timeIn(frame.zone, deps.clock())
   const by = signedIn(c)
   const over = refusedBefore(sheet.decision, by)
+  const known = heardOf(c, deps)
+  const heard = known === null || one(typed, 'is') !== 'go' ? null : heardTyped(known, typed, at)
   const decision = {
     ...raw,
+    ...(heard === null ? {} : { heard: heard.heard }),
     by,
     on: frame.today,
     at,
@@ -80,11 +83,8 @@ export function decide(
         message: `cannot be “go” by you: ${youAreAt(stays)}`,
       },
     ]
-  const others = deps.crew?.().flatMap((a) => (a.open && a.name !== by ? [a.name] : [])) ?? []
-  const wrong = [
-    ...decisionProblems(made, reckoning, sheet),
-    ...(made.is === 'go' ? notHeard(frame, made.reason, others) : []),
-  ]
-  if (wrong.length === 0) keep(c, deps, saved, { ...sheet, decision: made })
+  const wrong = [...decisionProblems(made, reckoning, sheet), ...(heard?.problems ?? [])]
+  if (wrong.length === 0)
+    keep(c, deps, saved, withWords(sheet, { ...sheet, decision: made }, momentNow(c, deps)))
   return wrong
 }

@@ -21,6 +21,7 @@ import {
   FOUND,
   HAZARD,
   HOW_LONG,
+  NEWS,
   PRICING,
   SEAL,
   SECOND_WHY,
@@ -262,6 +263,13 @@ export const DECISION_FIELDS = {
     maxlength: 1000,
     rows: 2,
   }),
+} satisfies FieldSpecs
+
+/** Asked beside a “go” on a phone that has heard nothing for hours (as-known.ts). */
+export const HEARD_FIELDS = {
+  by: choice('Who read it', [], 3, { asks: 'Who read you the list, as it is now?' }),
+  at: time('When it was read', { asks: 'When' }),
+  news: choice('What is new on it', NEWS, 2, { asks: 'What is new on it?' }),
 } satisfies FieldSpecs
 
 /** The fields of a part that is only known when it runs. */

@@ -1,6 +1,6 @@
 /** What comes onto a sheet stays on it, and a “go” that it takes the ground from falls, whatever else the form is refused for. */
 import type { AppContext, PageDeps } from '../../app/index.ts'
-import { hasBegun, type Sheet } from '../../records/index.ts'
+import { hasBegun, type Sheet, withFound } from '../../records/index.ts'
 import { isOtherwise } from './as-read.ts'
 import { refusedBefore } from './decide.ts'
 import { withNoted } from './grave.ts'
@@ -37,20 +37,15 @@ export function keepFound(
   c: AppContext,
   deps: PageDeps,
   { id, last }: Pick<Saved, 'id' | 'last'>,
-  { job, site, decision }: Pick<Sheet, 'job' | 'site' | 'decision'>,
+  mine: Sheet,
+  known?: Sheet,
 ): void {
   const { sheet } = last
+  const decision =
+    JSON.stringify(mine.decision) === JSON.stringify(known?.decision) ? undefined : mine.decision
   const added: Sheet = {
-    ...sheet,
+    ...withFound(sheet, mine, known),
     ...heldBack(sheet.decision, decision, whoAndWhen(c, deps)),
-    job: job.bees === 'wasps' || job.bees === 'unsure' ? { ...sheet.job, bees: job.bees } : sheet.job,
-    site: {
-      ...sheet.site,
-      ...addedTo('behind', sheet.site.behind, site.behind),
-      ...addedTo('hazards', sheet.site.hazards, site.hazards),
-      ...addedTo('bystanders', sheet.site.bystanders, site.bystanders),
-      ...(site.nearWires === true ? { nearWires: true as const } : {}),
-    },
   }
   if (JSON.stringify(added) === JSON.stringify(sheet)) return
   const noted = withNoted(sheet, added, {}, momentNow(c, deps))
@@ -66,34 +61,4 @@ function heldBack(
   if (go?.is !== 'go' || go.fell !== undefined || mine === undefined || mine.is === 'go') return {}
   const over = refusedBefore(mine, go.by)
   return { decision: { ...go, fell, ...(over === undefined ? {} : { over }) } }
-}
-
-/** What a phone found since the version that it was made from: what a colleague took off meanwhile does not come back by it. */
-export const foundSince = (
-  known: Sheet,
-  { job, site, decision }: Sheet,
-): Parameters<typeof keepFound>[3] => ({
-  job: job.bees === known.job.bees ? {} : job,
-  site: {
-    ...fresh('behind', known.site.behind, site.behind),
-    ...fresh('hazards', known.site.hazards, site.hazards),
-    ...fresh('bystanders', known.site.bystanders, site.bystanders),
-    ...(site.nearWires === true && known.site.nearWires !== true ? { nearWires: true as const } : {}),
-  },
-  ...(decision === undefined || JSON.stringify(decision) === JSON.stringify(known.decision)
-    ? {}
-    : { decision }),
-})
-
-const fresh = <K extends string, T>(key: K, had: T[] | undefined, now: T[] | undefined) =>
-  ({ [key]: (now ?? []).filter((x) => had?.includes(x) !== true) }) as { [k in K]?: T[] }
-
-/** What is there with what is new; nothing where nothing is new. */
-function addedTo<K extends string, T>(
-  key: K,
-  had: T[] | undefined,
-  now: T[] | undefined,
-): { [k in K]?: T[] } {
-  const came = fresh(key, had, now)[key] ?? []
-  return came.length === 0 ? {} : ({ [key]: [...(had ?? []), ...came] } as { [k in K]?: T[] })
 }

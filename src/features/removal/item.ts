@@ -61,6 +61,8 @@ export interface Facts {
   why: string
   /** It was answered for another place, or for hours that are over: said, and not only counted. */
   moved?: true
+  /** Whose paper meets it, written down right there. */
+  paper?: TradeHazard
 }
 
 export interface Item extends Facts {

@@ -79,7 +79,7 @@ export const Versions = (p: RemovalProps) => (
       {p.versions.map((v) => (
         <li>
           <a class="tall" href={`${p.path}?version=${v.version}`}>
-            Version {v.version}
+            {Number.isInteger(v.version) ? `Version ${v.version}` : 'As written on this phone'}
           </a>{' '}
           <span class="soft">
             {v.by}, {v.when}

@@ -1,10 +1,18 @@
 /** The part that is open as a form, with what goes before it and the buttons under it. */
 
-import { Choices, type DrawnIn, Fields, type FormState, one, ProblemSummary } from '../../forms/index.ts'
+import {
+  Choices,
+  type DrawnIn,
+  type FieldSpecs,
+  Fields,
+  type FormState,
+  one,
+  ProblemSummary,
+} from '../../forms/index.ts'
 import { GRAVE, type Work } from '../../records/index.ts'
 import { FirstCheck } from './cautions.tsx'
 import { HOURS } from './check-fields.tsx'
-import { NOT_OPENED, THAT_DAY, WITHOUT_GO_FIELDS } from './fields.ts'
+import { HEARD_FIELDS, NOT_OPENED, THAT_DAY, WITHOUT_GO_FIELDS } from './fields.ts'
 import { asksPrice, partLabel } from './form.ts'
 import { goneField } from './grave.ts'
 import type { RemovalProps } from './page.tsx'
@@ -76,6 +84,7 @@ const labelOf = (part: Part, field: string): string =>
   partLabel('decision', field) ||
   partLabel('agreement', field) ||
   GRAVE.filter((what) => goneField(what) === field).map((what) => GRAVE_WORDS[what])[0] ||
+  (HEARD_FIELDS as FieldSpecs)[field.slice('heard.'.length)]?.label ||
   (field === 'withoutGo.why' ? WITHOUT_GO_FIELDS.why.label : '')
 
 /** Over the limit when work starts, or while it is open: a second person, or a cooler hour. */
@@ -126,6 +135,7 @@ const PartForm = ({ part, form, page: p }: { part: Part; form: FormState; page: 
       frame={p.frame}
       sheet={p.sheet}
       others={p.others}
+      heard={p.heard}
       types={p.types}
       currency={p.currency}
     />

@@ -1,9 +1,9 @@
 /** The head of a sheet's page: how far it is, what was decided, what came of it. */
 
-import { daysBetween } from '../../days.ts'
+import { dayIn, daysBetween } from '../../days.ts'
 import { Reach } from '../../parts/index.ts'
+import { timeIn } from '../../time-of-day.ts'
 import { dayAndDistance, dayWords, instantWords } from '../../words/index.ts'
-import { heardBefore } from './as-known.ts'
 import { type ClosingId, leftToClose } from './closing.ts'
 import type { RemovalProps } from './page.tsx'
 import { isOver } from './stage.ts'
@@ -48,30 +48,36 @@ export const Head = (p: RemovalProps) => {
 }
 
 /** A phone that made this page itself knows what it was told last: a colleague may have found gas since. */
-const AsKnown = ({ frame, goes, stage, sheet }: RemovalProps) => {
-  const at = frame.phone?.fetchedAt
-  if (at === undefined || isOver(stage) || sheet.work.openedAt !== undefined) return null
-  const before = heardBefore(frame)
-  const heard = at === null ? '' : instantWords(new Date(at).toISOString(), frame.zone, frame.today)
+const AsKnown = ({ heard, goes, stage, sheet }: RemovalProps) => {
+  if (heard === null || isOver(stage) || sheet.work.openedAt !== undefined) return null
   if (stage === 'go' && goes)
     return (
       <p class="notice">
-        <b>Go, as this phone knows it</b>
-        {before === null
-          ? heard === ''
-            ? ''
-            : `, of ${heard}`
-          : `, which has heard nothing since ${before}`}
-        . What others found since is not here until there is signal: open this page once more before the cut,
-        or call.
+        <b>Go, as this phone knows it</b>, of {heard.words}. What others found since is not here until there
+        is signal: open this page once more before the cut, or call.
       </p>
     )
-  return before === null ? null : (
+  return heard.deaf ? (
     <p class="notice notice-late">
-      <b>Not of today.</b> This phone last heard of the job {before}. Before “go”, open this page where there
-      is a signal, or have somebody who has one read the list to you.
+      <b>Heard nothing since {heard.words}.</b> What others found since is not here. Before “go”, open this
+      page where there is a signal, or have somebody who has one read the list to you.
     </p>
-  )
+  ) : null
+}
+
+/** A “go” of a phone is of what it had heard, then and ever after: ', as the phone knew it, of 07:00. Odalys …' */
+function heardWords({ sheet: { decision }, frame: { zone, today } }: RemovalProps): string {
+  const heard = decision?.heard
+  if (heard === undefined) return ''
+  const then = new Date(heard.of)
+  const of = dayIn(zone, then) === decision?.on ? timeIn(zone, then) : instantWords(heard.of, zone, today)
+  const read =
+    heard.by === undefined
+      ? heard.looked
+        ? `; ${decision?.by} looked at all of it`
+        : ''
+      : `; ${heard.by} read the list at ${heard.at}: ${heard.news === 'none' ? 'nothing new' : 'what was new is tapped'}`
+  return `, as the phone knew it, of ${of}${read}`
 }
 
 /** The same house has another sheet, and it says more. */
@@ -164,7 +170,7 @@ const LeftToClose = ({ left, path }: { left: ClosingId[]; path: string }) => (
 )
 
 /** Why a “go” is none any more. */
-function endedIt({ sheet: { decision, ended }, late, frame }: RemovalProps): string {
+function endedIt({ sheet: { decision, ended, site }, late, frame }: RemovalProps): string {
   const fell = decision?.fell
   if (ended !== undefined) return 'the job ended'
   if (fell?.setBack === true)
@@ -177,7 +183,12 @@ function endedIt({ sheet: { decision, ended }, late, frame }: RemovalProps): str
     return 'it came from a phone whose clock was wrong: tap again what is so now, and decide'
   if (fell?.because === 'account') return 'the account of whoever decided was closed, or decides no more'
   if (late !== null) return 'its hour was over'
-  return fell === undefined && decision?.on !== frame.today ? 'its day was over' : 'something changed'
+  if (decision === undefined || (fell === undefined && decision.on !== frame.today)) return 'its day was over'
+  const { by, on, at = '' } = decision
+  const found = (site.noted ?? []).filter((n) => n.is === 'found' && n.on === on && n.at >= at)
+  const what = found.map((n) => `${GRAVE_WORDS[n.what].toLowerCase()} (${n.by}, ${n.at})`).join(', ')
+  if (what !== '') return `this was found: ${what}`
+  return fell === undefined || fell.by === by ? 'something changed' : `${fell.by} changed something`
 }
 
 const Decided = (p: RemovalProps) => {
@@ -202,6 +213,7 @@ const Decided = (p: RemovalProps) => {
             : d.unmet.length === 0
               ? ', with nothing on the list unmet'
               : `, with ${d.unmet.length} unmet or not filled in`}
+          {heardWords(p)}
           {d.reason === undefined ? '.' : `. Reason: ${d.reason}`}
         </p>
       )}

@@ -4,6 +4,7 @@ import type { Child } from 'hono/jsx'
 import type { FormState } from '../../forms/index.ts'
 import { type Frame, Layout } from '../../parts/index.ts'
 import type { Sheet } from '../../records/index.ts'
+import type { Heard } from './as-known.ts'
 import type { Reckoning } from './before-cut.ts'
 import { seenOn } from './hazards.ts'
 import type { Facts } from './item.ts'
@@ -36,6 +37,8 @@ export interface RemovalProps {
   open: { part: Part; form: FormState } | null
   /** A small form of the list that was refused, by its item. */
   refused: { id: string; form: FormState } | null
+  /** When this phone last heard of the job; null where the server made this page. */
+  heard: Heard | null
   clash: Clash | null
   next: Part | 'intake' | null
   colonies: { tag: string; path: string }[]

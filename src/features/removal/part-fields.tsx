@@ -3,6 +3,7 @@
 import { type DrawnIn, Fields, Group } from '../../forms/index.ts'
 import type { Sheet } from '../../records/index.ts'
 import { type Choice, removalTypes } from '../../words/index.ts'
+import type { Heard } from './as-known.ts'
 import { CheckFields } from './check-fields.tsx'
 import { PART_FIELDS } from './fields.ts'
 import { Folded } from './folded.tsx'
@@ -15,6 +16,7 @@ import { WorkFields } from './work-fields.tsx'
 export interface PartFieldsProps extends DrawnIn {
   sheet: Sheet
   others: OtherSheet[]
+  heard: Heard | null
   /** Removal types this yard added. */
   types: string[]
   currency: string

@@ -4,6 +4,7 @@ import { type FieldProblem, many, one, type Typed } from '../../forms/index.ts'
 import { type Check, GRAVE, HAZARDS, type Sheet, WHY_GONE } from '../../records/index.ts'
 import { isTime, isTooOld, timeIn } from '../../time-of-day.ts'
 import { isOnlyTold, underGo, withReason } from './answered.ts'
+import { isLookedTooEarly } from './as-known.ts'
 import { decide } from './decide-form.ts'
 import { NOT_OPENED } from './fields.ts'
 import { stoodSince } from './first-tap.ts'
@@ -130,9 +131,14 @@ function seenLately(
   const [at, now] = [one(typed, 'shownAt'), timeIn(zone, deps.clock())]
   const tickedAt = shown === undefined ? undefined : since(c, deps, shown, typed)
   const check = { ...sheet.check, doneOn: today, ...(tickedAt === undefined ? {} : { tickedAt }) }
+  // What nobody was asked about for hours rests on ticks of this hour.
+  const late =
+    one(typed, 'heard.looked') === 'yes' && isLookedTooEarly(tickedAt ?? (isTime(at) ? at : now), now)
   const ranOver =
     tickedAt !== undefined && !isUnderWay(sheet, today) && tickedTooEarly({ ...sheet, check }, now)
-  return ranOver || (isTime(at) && isTooOld(at, now)) ? { ...typed, done: [], wires: [], shownAt: [] } : typed
+  return late || ranOver || (isTime(at) && isTooOld(at, now))
+    ? { ...typed, done: [], wires: [], shownAt: [] }
+    : typed
 }
 
 /** “Arrived” of a day is put right, and not taken off: what was tapped before it does not come to life again. */

@@ -23,8 +23,8 @@ export interface Known {
   elsewhere: ReadonlyMap<string, string>
 }
 
-/** Nobody holds the ladder, nobody is within call, nobody knows what to do about a sting, nobody can say why there is no asbestos: no name invented at the wall stands for that. */
-const TAKES_ACCOUNT: readonly ItemId[] = ['not-alone', 'ladder-person', 'sting-plan', 'old-building']
+/** Nobody holds the ladder, nobody is within call, nobody knows what to do about a sting: no name invented at the wall stands for that. */
+const TAKES_ACCOUNT: readonly ItemId[] = ['not-alone', 'ladder-person', 'sting-plan']
 export const takesAccount = (item: string): boolean => (TAKES_ACCOUNT as readonly string[]).includes(item)
 /** Whoever signs for these stays and watches: at one place. */
 export const STAYS: readonly string[] = ['not-alone', 'ladder-person'] satisfies ItemId[]
@@ -60,7 +60,11 @@ function whoIsWrong(x: Signing, s: Sheet, known: Known): string | null {
     return 'must be a second person, not who writes this or decided, and not called like them: two accounts of one name are one person'
   if (has && known.fresh.includes(x.by))
     return 'got their account today from whoever writes this or decided: somebody else has to sign'
-  const at = STAYS.includes(x.item) ? known.elsewhere.get(x.by) : undefined
+  // Whoever is drawn for is here, and so is whoever stays and watches: at one job.
+  const at =
+    STAYS.includes(x.item) || !has
+      ? [...known.elsewhere].find(([name]) => sameName(name, x.by))?.[1]
+      : undefined
   if (at !== undefined) return `is at ${at} today: whoever stays here can be at one job`
   if (has) return known.open.includes(x.by) ? null : 'must be somebody whose account here can sign in'
   if (known.accounts.some((name) => sameName(name, x.by)))

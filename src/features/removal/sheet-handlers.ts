@@ -62,10 +62,13 @@ export function knownAt(c: AppContext, deps: PageDeps, s: Sheet, saved: SavedShe
   }
 }
 
-/** Who leads there, and who stays and watches, until the bees are boxed. */
+/** Who leads there, who stays and watches, and who drew for something, until the bees are boxed. */
 function whoIsAt(sheet: Sheet, today: string): string[] {
   const { decision } = sheet
-  const stay = staysBy(sheet, today)
+  const drew = isDone(sheet)
+    ? []
+    : (sheet.check.seconds ?? []).filter((x) => x.on === today && x.account !== true)
+  const stay = [...staysBy(sheet, today), ...drew.map((x) => x.by)]
   const goes = decision?.is === 'go' && decision.on === today && decision.fell === undefined
   return goes && !isDone(sheet) ? [...stay, decision.by] : stay
 }

@@ -6,6 +6,7 @@ import { hasBegun, type Sheet, sheetName } from '../../records/index.ts'
 import type { SheetVersion } from '../../store/index.ts'
 import { timeIn } from '../../time-of-day.ts'
 import { instantWords } from '../../words/index.ts'
+import { heardOf } from './as-known.ts'
 import { stops } from './before-cut.ts'
 import { HANGS, TEMPERED } from './fields.ts'
 import { asksPrice, typedPart, withoutOldForecast } from './form.ts'
@@ -86,6 +87,7 @@ export function showSheet(
       open={part === null || older !== null ? null : { part, form }}
       refused={refused}
       signed={signed}
+      heard={heardOf(c, deps)}
       clash={clash ?? null}
       next={nextPart(stage, sheet)}
       colonies={colonyLinks(deps, saved.colonies)}

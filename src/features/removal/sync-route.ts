@@ -4,31 +4,29 @@ import { z } from 'zod'
 import { type Env, type PageDeps, sendsJson, signedIn, viewerOf } from '../../app/index.ts'
 import { problemsOf } from '../../journal/index.ts'
 import { EMPTY_SHEET, type Grave, mergeSheets, type Sheet, sheet } from '../../records/index.ts'
-import { partLabel } from './form.ts'
-import { foundSince, keepFound } from './found-kept.ts'
-import { goneFrom, withNoted } from './grave.ts'
-import { notHere } from './other-sheets.ts'
+import { clashWords } from './clash-words.ts'
+import { keepFound } from './found-kept.ts'
+import { answersTo, goneFrom, withNoted } from './grave.ts'
 import { asSeenHere, isUnclocked, withoutHours, withTickedAt } from './seen-here.ts'
 import { isElsewhere, momentNow } from './sheet-handlers.ts'
-import { PARTS, type Part } from './stage.ts'
 import { fallenNow, goneUnsaid, honest, sentProblems, withKept } from './sync-judge.ts'
-import { writtenAnew } from './written.ts'
+import { withWords, writtenAnew } from './written.ts'
 
 const sent = z.strictObject({
   id: z.string().refine(validate, 'must be an id'),
   /** The version it was made from; 0 for a sheet that began on the phone. */
   base: z.int().min(0),
   sheet,
-  /** It was read what the other one wrote, and this one is to stand over it. */
-  over: z.boolean(),
+  /** The version that was read, over which this one is to stand; an older program says only that one was, and asks again. */
+  over: z.union([z.boolean(), z.int().check(z.positive())]),
   /** What the phone takes for this moment, by the clock that the sheet was written by. */
   now: z.optional(z.iso.datetime()),
 })
 
 /**
  * POST /removals/sync: a sheet as a phone wrote it without signal. What only one side changed is kept from both; where both
- * said something else of one field it is refused and says which, unless the same person wrote both or it is to stand over.
- * 200 {kept, version, sheet} or 422 {problems}. Sending again is harmless. 409 as with entries.
+ * said something else of one field it is refused and says what, unless the same person wrote both or it is to stand over that version.
+ * 200 {kept, version, sheet} or 422 {problems, version}: the last one. Sending again is harmless. 409 as with entries.
  */
 export function removalSync(deps: PageDeps): Hono<Env> {
   const app = new Hono<Env>()
@@ -59,10 +57,8 @@ export function removalSync(deps: PageDeps): Hono<Env> {
         saidBy(id, path, base) === signedIn(c) &&
         (path !== 'decision' || isLater(mine.decision, last?.sheet.decision)),
     )
-    if (last !== undefined && !own && !over)
-      return refuse(
-        `${last.savedBy} saved something else meanwhile: ${[...new Set(clashes.map(wordsOf))].join(', ')}`,
-      )
+    if (last !== undefined && !own && over !== last.version)
+      return refuse(clashWords(last, mine, clashes, c.var.frame.units))
     const before = last?.sheet ?? EMPTY_SHEET
     // Who is at another job decides none here, and two people are not one.
     const decidesAnew = JSON.stringify(both.decision) !== JSON.stringify(before.decision)
@@ -118,7 +114,8 @@ export function removalSync(deps: PageDeps): Hono<Env> {
       const unsaid = goneFrom(now, was).filter(
         (what) => now.site.noted?.findLast((n) => n.what === what)?.is !== 'found',
       )
-      return unsaid.length === 0 ? now : withNoted(was, now, {}, momentNow(c, deps))
+      const moment = momentNow(c, deps)
+      return unsaid.length === 0 ? withWords(was, now, moment) : withNoted(was, now, {}, moment)
     }
 
     /** The sheet on which that was decided: as it stands here, or as the phone had it. */
@@ -128,8 +125,9 @@ export function removalSync(deps: PageDeps): Hono<Env> {
 
     /** What it brings stays, whatever else it is refused for: wires that were found do not wait for a clash over the way in. */
     function refuse(message: string): Response {
-      if (last !== undefined && known !== undefined) keepFound(c, deps, { id, last }, foundSince(known, mine))
-      return c.json({ problems: [{ field: '', message, line: message }] }, 422)
+      if (last !== undefined && known !== undefined) keepFound(c, deps, { id, last }, mine, known)
+      const version = removals.get(id)?.last.version
+      return c.json({ problems: [{ field: '', message, line: message }], version }, 422)
     }
   })
   return app
@@ -158,7 +156,10 @@ async function absentOf(deps: PageDeps, { check }: Sheet): Promise<Set<string>> 
 const untickedFor = (s: Sheet, unread: readonly Grave[]): Sheet =>
   s.check.done === undefined
     ? s
-    : { ...s, check: { ...s.check, done: s.check.done.filter((d) => !unread.some((g) => notHere(g) === d)) } }
+    : {
+        ...s,
+        check: { ...s.check, done: s.check.done.filter((d) => !unread.flatMap(answersTo).includes(d)) },
+      }
 
 /** What stands there, to be compared. 'site.temper', 'decision' */
 function at(s: Sheet | undefined, path: string): string | undefined {
@@ -166,16 +167,4 @@ function at(s: Sheet | undefined, path: string): string | undefined {
   return JSON.stringify(
     keys.reduce<unknown>((x, key) => (x as Record<string, unknown> | undefined)?.[key], s),
   )
-}
-
-const OF_THE_TICKS = ['check.done', 'check.doneOn', 'check.doneAt', 'check.tickedAt']
-
-/** 'site.temper' as its label. */
-function wordsOf(path: string): string {
-  const [part = '', field = ''] = path.split('.')
-  const known = (PARTS as readonly string[]).includes(part)
-  if (path === 'decision') return '“Go”, “Wait” or “Refuse”'
-  if (OF_THE_TICKS.includes(path)) return 'what is tapped before the cut'
-  const label = known ? partLabel(part as Part, field) || partLabel('job', field) : ''
-  return (label || field || part).toLowerCase()
 }

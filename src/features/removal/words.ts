@@ -136,6 +136,12 @@ export const DECIDE: Choice[] = choices(DECISIONS, {
 export const decidedWords = (d: Pick<Decision, 'is' | 'by' | 'on' | 'at' | 'reason'>): string =>
   `${d.by} tapped “${labelIn(DECIDE, d.is)}”, ${[d.on, d.at].filter(Boolean).join(' ')}${d.reason === undefined ? '' : `: ${d.reason}`}`
 
+/** What the list said when it was read aloud. */
+export const NEWS: Choice[] = [
+  { value: 'none', label: 'Nothing new' },
+  { value: 'tapped', label: 'New, and I tapped it here' },
+]
+
 export const PRICING: Choice[] = [
   unsaid(),
   { value: 'hourly', label: 'By the hour' },

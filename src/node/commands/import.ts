@@ -9,7 +9,6 @@ import type { Lines, ReadYard } from '../../features/data/index.ts'
 import { fileLines, readYard, takeYard } from '../../features/data/node.ts'
 import type { ImportRow } from '../../features/import/index.ts'
 import { lineOf, readColonies, rehearsing, takingIn } from '../../features/import/node.ts'
-import { goesFall } from '../../features/removal/node.ts'
 import { photoFolder, shelfIn } from '../../photos/node.ts'
 import { toTheEnd } from '../../steps.ts'
 import type { Store } from '../../store/index.ts'
@@ -93,10 +92,9 @@ function yardIn(from: string): TakeInto {
 }
 
 function fromLines(store: Store, read: ReadYard, lines: Lines, today: Day): number {
-  const result = takeYard(store, read, lines, today, shelfIn(photoFolder(dataFile())))
+  const at = { today, zone: machineZone(), now: new Date() }
+  const result = takeYard(store, read, lines, at, shelfIn(photoFolder(dataFile())))
   if (!result.ok) return complain(...result.problems)
-  const zone = store.settings.get('timeZone') ?? machineZone()
-  goesFall(store.removals, { zone, now: new Date() }, 'import', result.sheets)
   process.stdout.write(
     `taken in: ${result.accepted} entries, ${result.settings} choices; ${result.already} entries were here already\n`,
   )

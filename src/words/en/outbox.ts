@@ -46,8 +46,17 @@ export const outbox = {
     goes: (owner: string) => `It goes when ${owner} signs in again.`,
     what: 'removal sheet',
     kept: (when: string) => `Kept ${when}.`,
+    again: 'It goes again with the next signal.',
     over: 'Put mine over theirs',
-    takeOut: 'Take mine out',
+    takeOut: (what: string | null) =>
+      what ? `Take mine out: ${what}` : what === null ? 'Take mine out' : 'Keep the words of both',
+    out: (what: string | null) =>
+      what
+        ? `Yours goes: ${what}. The yard’s own word stays.`
+        : what === null
+          ? 'All that you wrote on it goes.'
+          : 'What both of you wrote stays.',
+    stays: (found: string) => `The rest stays, and is sent${found === '' ? '.' : `: ${found}.`}`,
   },
   takingOut: {
     back: 'Waiting to be sent',

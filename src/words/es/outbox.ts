@@ -46,8 +46,14 @@ export const outbox: typeof English = {
     goes: (owner) => `Se envía cuando ${owner} vuelva a entrar.`,
     what: 'hoja de rescate',
     kept: (when) => `Guardada: ${when}.`,
+    again: 'Se envía otra vez cuando haya señal.',
     over: 'Reemplazar la otra con la mía',
-    takeOut: 'Quitar la mía',
+    takeOut: (what) => (what === null ? 'Quitar la mía' : `Quitar lo mío: ${what}`),
+    out: (what) =>
+      what === null
+        ? 'Se quita todo lo que escribió en ella.'
+        : `Se quita lo suyo: ${what}. Queda lo del colmenar.`,
+    stays: (found) => `Lo demás queda y se envía${found === '' ? '.' : `: ${found}.`}`,
   },
   takingOut: {
     back: 'Por enviar',

@@ -16,6 +16,8 @@ import { add, inspection, intake, memoryStore, outcome, projectionBytes, TODAY }
 import { byDay, Dice, randomFrom, story } from '../../store/yard.ts'
 import { testYard } from '../../support/yard-app.ts'
 
+const AT = { today: TODAY, zone: 'UTC', now: new Date(`${TODAY}T12:00:00Z`) }
+
 const exported = (store: Store, withPrivate = true): string =>
   [...exportLines(store, { private: withPrivate })].join('')
 
@@ -53,13 +55,13 @@ test.each([1, 2, 3])(
     const [a, b] = [storeOn(from), storeOn(to)]
     season(a, seed)
     const text = exported(a)
-    expect(importYard(b, lines(text), TODAY)).toMatchObject({ ok: true, already: 0, settings: 2 })
+    expect(importYard(b, lines(text), AT)).toMatchObject({ ok: true, already: 0, settings: 2 })
     expect(exported(b)).toBe(text)
     expect([...b.journal()]).toEqual([...a.journal()])
     expect(projectionBytes(to)).toBe(projectionBytes(from))
     expect(b.verify()).toMatchObject({ ok: true })
     // Taking it in again changes nothing.
-    expect(importYard(b, lines(text), TODAY)).toMatchObject({ ok: true, accepted: 0, settings: 0 })
+    expect(importYard(b, lines(text), AT)).toMatchObject({ ok: true, accepted: 0, settings: 0 })
     expect(exported(b)).toBe(text)
   },
 )
@@ -75,18 +77,18 @@ test('removal sheets in every version, their boxes, and the history of the proto
   a.protocols.change({ holdDays: 35 }, { changedAt: stamp.savedAt, changedBy: 'Odalys', reason: 'Cold.' })
   while (a.protocols.remakeSome(10) !== null);
   const text = exported(a)
-  expect(importYard(b, lines(text), TODAY)).toMatchObject({ ok: true })
+  expect(importYard(b, lines(text), AT)).toMatchObject({ ok: true })
   expect(exported(b)).toBe(text)
   expect(b.removals.get(id)).toEqual(a.removals.get(id))
   expect(b.protocols.changes()).toEqual(a.protocols.changes())
-  expect(importYard(b, lines(text), TODAY)).toMatchObject({ ok: true })
+  expect(importYard(b, lines(text), AT)).toMatchObject({ ok: true })
   expect(exported(b)).toBe(text)
   expect(exported(a, false)).not.toContain('Ottoline')
   // A sheet that is another one here is never overwritten.
-  const other = importYard(b, lines(text.replaceAll('Ottoline F.', 'Persis')), TODAY)
+  const other = importYard(b, lines(text.replaceAll('Ottoline F.', 'Persis')), AT)
   expect(other).toEqual({ ok: false, problems: [`version 2 of removal sheet ${id} is another one here`] })
   expect(
-    importYard(memoryStore(), () => text.split('\n').filter((l) => !l.includes('"line":"box"')), TODAY),
+    importYard(memoryStore(), () => text.split('\n').filter((l) => !l.includes('"line":"box"')), AT),
   ).toMatchObject({
     ok: false,
     problems: [expect.stringContaining('says 4 other lines, but there are 3')],
@@ -110,10 +112,10 @@ test('entries that the journal would not have go along, settled ones as settled;
   a.refused.keep([open, settled])
   a.refused.settle([settled.id], { at, by: 'Odalys' })
   const text = exported(a)
-  expect(importYard(b, lines(text), TODAY)).toMatchObject({ ok: true })
+  expect(importYard(b, lines(text), AT)).toMatchObject({ ok: true })
   expect(exported(b)).toBe(text)
   expect(b.refused.open()).toEqual([open])
-  expect(importYard(b, lines(text), TODAY)).toMatchObject({ ok: true })
+  expect(importYard(b, lines(text), AT)).toMatchObject({ ok: true })
   expect(b.refused.everything()).toHaveLength(2)
   expect(exported(a, false)).not.toContain('three capped cells')
 })
@@ -142,7 +144,7 @@ test('letters, move-out records and what came with a spreadsheet go along; their
   expect(a.imports.take(batch, [more], { today: TODAY, recordedAt: at }).ok).toBe(true)
 
   const text = exported(a)
-  expect(importYard(b, lines(text), TODAY)).toMatchObject({ ok: true })
+  expect(importYard(b, lines(text), AT)).toMatchObject({ ok: true })
   expect(exported(b)).toBe(text)
   expect(b.after.letters.open('d1', at)).toMatchObject({ words: 'Dear Ottoline' })
   expect(b.after.letters.open('d2', at)).toBeNull()
@@ -150,10 +152,10 @@ test('letters, move-out records and what came with a spreadsheet go along; their
   expect(b.imports.entries(batch.id)).toEqual([more.id])
   // Again changes nothing, and what was taken back here since stays so.
   b.after.letters.revoke(good.id, at)
-  expect(importYard(b, lines(text), TODAY)).toMatchObject({ ok: true, accepted: 0 })
+  expect(importYard(b, lines(text), AT)).toMatchObject({ ok: true, accepted: 0 })
   expect(b.after.letters.open('d1', at)).toBeNull()
   expect(exported(a, false)).not.toMatch(/ottoline|persis|213\.79/i)
-  expect(importYard(b, lines(text.replaceAll('Persis F.', 'Wilhelmina')), TODAY)).toEqual({
+  expect(importYard(b, lines(text.replaceAll('Persis F.', 'Wilhelmina')), AT)).toEqual({
     ok: false,
     problems: [`version 2 of the move-out record of colony ${id} is another one here`],
   })
@@ -172,19 +174,19 @@ test('entries that the journal would not have go along, settled or not; files fr
   ])
   a.refused.settle([settled], { at, by: 'Odalys' })
   const text = exported(a)
-  expect(importYard(b, lines(text), TODAY)).toMatchObject({ ok: true })
+  expect(importYard(b, lines(text), AT)).toMatchObject({ ok: true })
   expect(exported(b)).toBe(text)
   expect(b.refused.open()).toEqual(a.refused.open())
   expect(b.refused.open().map((e) => e.id)).toEqual([open])
   // Again changes nothing, and what was settled here since stays so.
   b.refused.settle([open], { at, by: 'Persis' })
-  expect(importYard(b, lines(text), TODAY)).toMatchObject({ ok: true, accepted: 0 })
+  expect(importYard(b, lines(text), AT)).toMatchObject({ ok: true, accepted: 0 })
   expect(b.refused.count()).toBe(0)
   expect(exported(a, false)).not.toMatch(/ottoline|"refused"/i)
   // A file of a release that knew none.
   const before = text.split('\n').filter((l) => !l.includes('"line":"refused"'))
   const old = before.map((l) => l.replace('"others":2', '"others":0'))
-  expect(importYard(memoryStore(), () => old, TODAY)).toMatchObject({ ok: true, accepted: 1 })
+  expect(importYard(memoryStore(), () => old, AT)).toMatchObject({ ok: true, accepted: 1 })
 })
 
 test('a journal written under a clock that ran ahead comes in whole', () => {
@@ -194,7 +196,7 @@ test('a journal written under a clock that ran ahead comes in whole', () => {
     recordedAt: '2027-01-01T00:00:00.000Z',
   })
   const b = memoryStore()
-  expect(importYard(b, lines(exported(a)), TODAY)).toMatchObject({ ok: true, accepted: 1 })
+  expect(importYard(b, lines(exported(a)), AT)).toMatchObject({ ok: true, accepted: 1 })
 })
 
 test('without what is private: no site, no cost, no destination, and still a yard', () => {
@@ -208,7 +210,7 @@ test('without what is private: no site, no cost, no destination, and still a yar
   expect(text).not.toContain('Nowhere')
   expect(exported(a)).toContain('Nowhere')
   const b = memoryStore()
-  expect(importYard(b, lines(text), TODAY)).toMatchObject({ ok: true, accepted: 2 })
+  expect(importYard(b, lines(text), AT)).toMatchObject({ ok: true, accepted: 2 })
   expect(b.verify().ok).toBe(true)
 })
 
@@ -248,7 +250,7 @@ describe('a file that is not right is refused whole, naming the line', () => {
     ],
   ])('%s', (_what, spoil, why) => {
     const b = memoryStore()
-    const result = importYard(b, () => spoil(whole()), TODAY)
+    const result = importYard(b, () => spoil(whole()), AT)
     expect(result.ok).toBe(false)
     expect(result.ok ? '' : result.problems.join('\n')).toContain(why)
     expect([...b.journal()]).toEqual([])

@@ -211,8 +211,8 @@ describe('two sheets of one house', () => {
     const barred = await go()
     expect(barred.status).toBe(422)
     expect(wordsOf(barred.text)).toContain('what another sheet of this house says')
-    expect((await go(['not-here:gas'])).status, 'one of two').toBe(422)
-    expect((await go(['not-here:allergic'])).status, 'both by now').toBe(303)
+    expect((await go([`not-there:gas:${OTHER}`])).status, 'one of two').toBe(422)
+    expect((await go([`not-there:allergic:${OTHER}`])).status, 'both by now').toBe(303)
     const { text } = await yard.get(PATH)
     expect(wordsOf(text)).toContain('not here: gas pipe, not here: somebody allergic')
   })
@@ -225,7 +225,7 @@ describe('two sheets of one house', () => {
     const opened = await yard.post(`${PATH}/work`, { version, outdoorC: '75', now: 'openedAt', water: 'yes' })
     expect(opened.status).toBe(422)
     expect(wordsOf((await yard.get('/removals')).text)).toContain('No go any more')
-    expect((await go(['not-here:gas', 'not-here:allergic'])).status).toBe(303)
+    expect((await go([`not-there:gas:${OTHER}`, `not-there:allergic:${OTHER}`])).status).toBe(303)
     yard.setDay('2026-06-13')
     expect((await form(`${PATH}/check`)).done).toBeUndefined()
   })
@@ -365,6 +365,8 @@ describe('what a person in a hurry misread', () => {
     saved({ ...READY, check: done('exclusion') }, 'Bram')
     const mine = { ...READY, check: done('not-alone') }
     const { text } = await yard.send('/removals/sync', { id: ID, base: 1, over: false, sheet: mine })
-    expect(text).toContain('Bram saved something else meanwhile: what is tapped before the cut')
+    expect(text).toContain(
+      'Bram saved something else meanwhile. What is tapped before the cut: theirs “Somebody within call”, yours “Area kept clear”',
+    )
   })
 })

@@ -31,7 +31,12 @@ const post = async (
   const answer = await yard.ask(as, '/removals/sync', {
     method: 'POST',
     headers: { 'Content-Type': 'application/json' },
-    body: JSON.stringify({ id, base, over, sheet: tapped(sheet) }),
+    body: JSON.stringify({
+      id,
+      base,
+      over: over && yard.services.store.removals.get(id)?.last.version,
+      sheet: tapped(sheet),
+    }),
   })
   return { status: answer.status, text: await answer.text() }
 }
@@ -409,6 +414,20 @@ describe('on the phone', () => {
     await expect(phone.open(`/removals/${ID.replace(/1$/, '3')}`)).rejects.toThrow('the phone has no page')
   })
 
+  test('words that are deleted there stay a line, on the phone and on the server', async () => {
+    await post({ ...READY, job: { ...READY.job, told: 'By the gas pipe' } }, { base: 1 })
+    await phone.syncService.send()
+    phone.network(down)
+    expect((await phone.post(`/removals/${ID}/job`, { version: '2', ...CALL, told: '' })).status).toBe(303)
+    const page = wordsOf(await phone.open(`/removals/${ID}/check`))
+    expect(page).toContain('In the words of this sheet (was written: “By the gas pipe”)')
+    phone.network(good)
+    expect(await phone.syncService.send()).toBe('done')
+    expect(kept()?.job.told).toBeUndefined()
+    const lines = kept()?.site.noted?.filter((n) => n.is === 'written')
+    expect(lines).toMatchObject([{ what: 'gas', words: 'By the gas pipe', by: 'Bram' }])
+  })
+
   test('what is written waits, survives, and is sent once there is signal', async () => {
     phone.network(down)
     expect((await phone.post(`/removals/${ID}/job`, { version: '1', ...CALL })).status).toBe(303)
@@ -434,7 +453,7 @@ describe('on the phone', () => {
     const page = await phone.open(`/removals/${ID}`)
     expect(page).toContain('Another sheet of this house')
     expect(page).not.toContain('Go, as this phone knows it')
-    expect(page).toContain('value="not-here:gas"')
+    expect(page).toContain('value="not-there:gas:')
   })
 
   test('no “go” on a phone that has heard nothing today, but on what somebody read aloud, and when', async () => {
@@ -446,11 +465,13 @@ describe('on the phone', () => {
       vacuum: 'bee-vacuum',
       wires: 'none',
     }
-    const go = async (version: string, reason: string) => {
-      const body = new URLSearchParams({ version, ...form, reason, is: 'go' })
+    const go = async (said: Record<string, string>) => {
+      const open = await phone.open(`/removals/${ID}/check`)
+      const version = /name="version" value="([\d.]+)"/.exec(open)?.[1] ?? ''
+      const body = new URLSearchParams({ version, ...form, ...said, is: 'go' })
       for (const tick of TICKED) body.append('done', tick)
       const init = { method: 'POST', body }
-      return phone.syncService.page(new Request(`${ORIGIN}/removals/${ID}/check`, init))
+      return phone.syncService.form(new Request(`${ORIGIN}/removals/${ID}/check`, init))
     }
     await post({ ...READY, job: { ...READY.job, plannedOn: '2026-06-13' } }, { base: 1 })
     await yard.session('operator')
@@ -458,15 +479,18 @@ describe('on the phone', () => {
     phone.network(down)
     phone.at('2026-06-13T08:00:00Z')
     const page = wordsOf(await phone.open(`/removals/${ID}`))
-    expect(page).toContain('Not of today. This phone last heard of the job Fri 12 Jun, 12:00')
-    const barred = await go('2', 'The bees must go today.')
+    expect(page).toContain('Heard nothing since Fri 12 Jun, 12:00.')
+    const barred = await go({ reason: 'The bees must go today.' })
     expect(barred?.status).toBe(422)
-    expect(wordsOf((await barred?.text()) ?? '')).toContain('write who read it and when')
-    for (const nobody of ['ok 07:50', 'Bram, 07:50', 'Odalys'])
-      expect((await go('3', nobody))?.status, nobody).toBe(422)
-    expect((await go('3', 'Odalys read it, 07:50'))?.status).toBe(303)
+    expect(wordsOf((await barred?.text()) ?? '')).toContain(
+      'Who read it is not said: this phone last heard of the job Fri 12 Jun, 12:00',
+    )
+    for (const reason of ['ok 07:50', 'Bram, 07:50', 'Odalys', 'Odalys read it, 07:50'])
+      expect((await go({ reason }))?.status, reason).toBe(422)
+    const read = { 'heard.by': 'Odalys', 'heard.at': '07:50', 'heard.news': 'none' }
+    expect((await go(read))?.status).toBe(303)
     expect(wordsOf(await phone.open(`/removals/${ID}`))).toContain(
-      'Go, as this phone knows it , which has heard nothing since Fri 12 Jun, 12:00',
+      'as the phone knew it, of Fri 12 Jun, 12:00; Odalys read the list at 07:50: nothing new',
     )
   })
 
@@ -485,8 +509,8 @@ describe('on the phone', () => {
     phone.network(down)
     const page = await phone.open(`/removals/${ID}`)
     expect(page).toContain('Smell of gas in the hall')
-    expect(page).toContain('value="not-here:gas"')
-    expect(page).toContain('value="not-here:allergic"')
+    expect(page).toContain('value="not-there:gas:')
+    expect(page).toContain('value="not-there:allergic:')
     const form = {
       version: '1',
       shownOn: DAY,
@@ -578,7 +602,7 @@ describe('on the phone', () => {
   })
 
   test('a form that lay open while the wall was changed says nothing of the new one, without signal', async () => {
-    const at = (page: string): string => /name="version" value="(\d+)"/.exec(page)?.[1] ?? ''
+    const at = (page: string): string => /name="version" value="([\d.]+)"/.exec(page)?.[1] ?? ''
     phone.network(down)
     // Something of the phone's own is saved, so that the form's version is one of the phone's.
     await phone.post(`/removals/${ID}/job`, { version: '1', ...CALL })
@@ -612,7 +636,7 @@ describe('on the phone', () => {
 
   test('a “go” whose ground is gone, and work that was begun under it, are sent all the same', async () => {
     const at = async (part: string): Promise<Record<string, string>> => ({
-      version: /name="version" value="(\d+)"/.exec(await phone.open(`/removals/${ID}/${part}`))?.[1] ?? '',
+      version: /name="version" value="([\d.]+)"/.exec(await phone.open(`/removals/${ID}/${part}`))?.[1] ?? '',
     })
     phone.network(down)
     const asked = { hottestC: '70', cutMm: '3/4', vacuum: 'bee-vacuum', wires: 'none', is: 'go' }

@@ -22,7 +22,7 @@ const saved = (s: Sheet, savedBy = 'Ines', id = ID): void => {
   expect(yard.store.removals.save(id, last(id)?.version ?? 0, s, stamp).ok).toBe(true)
 }
 const sync = (s: Sheet, base: number, over = false) =>
-  yard.send('/removals/sync', { id: ID, base, over, sheet: s })
+  yard.send('/removals/sync', { id: ID, base, over: over && last()?.version, sheet: s })
 const decided = (is: 'go' | 'refuse' | 'wait', at: string, by = 'Ines'): Sheet['decision'] => ({
   is,
   by,

@@ -1,0 +1,357 @@
+/** A phone that was out of reach: what it found is not lost, and what it did not hear is not taken for “nothing”. Invented people. */
+import { beforeEach, describe, expect, test } from 'vitest'
+import { placeOf } from '../../../src/features/removal/place.ts'
+import { EMPTY_SHEET, type Sheet } from '../../../src/records/removal-sheet.ts'
+import { down, good, type Phone, phoneIn, sometimes, wordsOf } from '../../support/phone.ts'
+import { type TestYard, testYard } from '../../support/yard-app.ts'
+import { DAY, PHOTO, READY } from './ready.ts'
+
+const ID = '019e0000-0000-7000-8000-000000000039'
+const OTHER = '019e0000-0000-7000-8000-000000000038'
+const PATH = `/removals/${ID}`
+let yard: TestYard
+let phone: Phone
+const removals = () => yard.services.store.removals
+const last = (id = ID): Sheet => removals().get(id)?.last.sheet ?? EMPTY_SHEET
+const saved = (s: Sheet, savedBy = 'Bram', id = ID): void => {
+  const stamp = { savedAt: `${DAY}T08:00:00.000Z`, savedBy }
+  expect(removals().save(id, removals().get(id)?.last.version ?? 0, s, stamp).ok).toBe(true)
+}
+const job = (more: Partial<Sheet['job']>, s = READY): Sheet => ({ ...s, job: { ...s.job, ...more } })
+const PLANNED = job({ plannedOn: DAY })
+const go = (at: string, by = 'Bram'): Sheet['decision'] => ({
+  is: 'go',
+  by,
+  on: DAY,
+  at,
+  unmet: [],
+  ...placeOf(READY),
+})
+const hidden = (page: string, name: string): string =>
+  new RegExp(`name="${name}" value="([^"]*)"`).exec(page)?.[1] ?? ''
+const form = async (part: string): Promise<Record<string, string>> => {
+  const page = await phone.open(`${PATH}/${part}`)
+  return { version: hidden(page, 'version'), shownOn: DAY, shownAt: hidden(page, 'shownAt') }
+}
+const CALL = {
+  name: 'Ottoline Fairweather',
+  address: '4 Invented Row',
+  plannedOn: DAY,
+  what: 'wall',
+  access: 'ladder',
+  heightM: '13',
+  sprayed: 'no',
+  bystanders: 'none',
+}
+const SITE = {
+  where: 'left of the porch',
+  sheathingMm: '3/4',
+  temper: '2',
+  africanized: 'no',
+  hazards: 'none-tested',
+}
+const call = async (more: Record<string, string>) =>
+  expect((await phone.post(`${PATH}/job`, { ...(await form('job')), ...CALL, ...more })).status).toBe(303)
+/** The gas that is found there; insulation was on the sheet. */
+const findGas = async () => {
+  const behind = { ...(await form('site')), ...SITE, behind: 'gas', 'gone.insulation': 'mistake' }
+  expect((await phone.post(`${PATH}/site`, behind)).status).toBe(303)
+}
+/** Lists come as one field a tap. */
+async function tap(part: string, fields: Record<string, string | readonly string[]>) {
+  const body = new URLSearchParams()
+  for (const [name, values] of Object.entries(fields)) for (const v of [values].flat()) body.append(name, v)
+  const answer = await phone.syncService.form(
+    new Request(`http://yard.test${PATH}/${part}`, { method: 'POST', body }),
+  )
+  return { status: answer?.status, text: wordsOf((await answer?.text()) ?? '') }
+}
+const CHECK = {
+  hottestC: '75',
+  cutMm: '3/4',
+  vacuum: 'bee-vacuum',
+  wires: 'none',
+  done: READY.check.done ?? [],
+}
+const decide = async (more: Record<string, string | readonly string[]> = {}) =>
+  tap('check', { ...(await form('check')), ...CHECK, is: 'go', ...more })
+const mineOf = async (id = ID) => (await (await phone.database()).get('sheets', id))?.mine
+/** Signal, and it is gone again. */
+const signal = async (network = good) => {
+  phone.network(network)
+  await phone.syncService.send()
+  phone.network(down)
+}
+
+beforeEach(async () => {
+  yard = testYard({ day: DAY })
+  await yard.services.photos.keep(PHOTO)
+  await yard.session('operator')
+  await yard.session('beekeeper')
+  saved(PLANNED)
+  phone = phoneIn(yard, 'beekeeper')
+  phone.at(`${DAY}T12:00:00Z`)
+  await signal()
+})
+
+describe('a sheet that was not accepted', () => {
+  const hers = 'Gate at the front'
+  const [MINE, HERS] = ['mine@example.org', 'hers@example.org']
+  beforeEach(async () => {
+    await call({ wayIn: 'Back door', email: MINE })
+    saved(job({ wayIn: hers, email: HERS }, last()), 'Odalys')
+  })
+
+  test('says whose the other word is and what both say, and that this one is not in the book', async () => {
+    await signal()
+    const page = wordsOf(await phone.open('/outbox'))
+    expect(page).toContain('Odalys')
+    expect(page).toContain('“Gate at the front”')
+    expect(page).toContain('“Back door”')
+    expect(page).toContain('not in the yard’s book')
+  })
+
+  test('is not “waiting” by one more tap', async () => {
+    await signal()
+    expect(await phone.syncService.state()).toMatchObject({ waiting: 0, refused: 1 })
+    await call({ wayIn: 'Back door', email: MINE, told: 'Honey drips' })
+    expect(await phone.syncService.state()).toMatchObject({ waiting: 0, refused: 1 })
+    expect(wordsOf(await phone.open('/outbox'))).toContain(hers)
+  })
+
+  test('taken out keeps what it found, and is asked about once', async () => {
+    await findGas()
+    // The answer to what was sent never came: nothing of it is in the book.
+    await signal(
+      sometimes(
+        (path) => path.startsWith('/removals/sync'),
+        () => Promise.resolve(new Response('{"problems":[{"field":"","message":"x"}]}', { status: 422 })),
+      ),
+    )
+    await signal(sometimes((path) => path.startsWith('/removals/sync'), down))
+    expect(last().site.behind).not.toContain('gas')
+    const asked = wordsOf(await phone.open(`/outbox/sheet/${ID}/take-out`))
+    expect(asked).toContain('Yours goes: e-mail.')
+    expect(asked, 'words of both stay').not.toContain('way in')
+    expect(asked.toLowerCase()).toContain('gas')
+    expect((await phone.post(`/outbox/sheet/${ID}/take-out`, {})).status).toBe(303)
+    expect(wordsOf(await phone.open(PATH)).toLowerCase()).toContain('gas')
+    expect((await mineOf())?.sheet.job).toMatchObject({ email: HERS, wayIn: 'Back door. Gate at the front' })
+    expect((await mineOf())?.sheet.site.behind).toContain('gas')
+    await signal()
+    expect(last().job.email).toBe(HERS)
+    expect(last().site.behind).toContain('gas')
+    expect(await phone.syncService.state()).toMatchObject({ waiting: 0, refused: 0 })
+  })
+
+  test('keeps a refusal with its reason, too', async () => {
+    saved({ ...last(), decision: go('11:50', 'Odalys') }, 'Odalys')
+    const answer = await decide({ is: 'refuse', reason: 'Smells of gas in the hall' })
+    expect(answer.status).toBe(303)
+    await signal()
+    expect(await phone.syncService.state()).toMatchObject({ refused: 1 })
+    await signal()
+    await phone.post(`/outbox/sheet/${ID}/take-out`, {})
+    await signal()
+    expect(last().job.email).toBe(HERS)
+    expect(last().decision).toMatchObject({ is: 'refuse', reason: 'Smells of gas in the hall' })
+  })
+
+  test('that found nothing and clashes whole leaves nothing to send', async () => {
+    saved(job({ wayIn: 'Back door' }, last()), 'Odalys')
+    await signal()
+    await signal()
+    await phone.post(`/outbox/sheet/${ID}/take-out`, {})
+    await signal()
+    expect(last().job.email).toBe(HERS)
+    expect(await phone.syncService.state()).toMatchObject({ waiting: 0, refused: 0 })
+  })
+
+  test('put over theirs goes over what was read, and over nothing that came since', async () => {
+    await signal()
+    await phone.post(`/outbox/sheet/${ID}/over`, {})
+    saved(job({ wayIn: 'Not by the gate: gas meter' }, last()), 'Odalys')
+    await signal()
+    expect(last().job.wayIn).toBe('Not by the gate: gas meter')
+    expect(await phone.syncService.state()).toMatchObject({ refused: 1 })
+    await phone.post(`/outbox/sheet/${ID}/over`, {})
+    await signal()
+    expect(last().job.wayIn).toContain('Back door')
+  })
+})
+
+test('a “go” that was tapped while the sheet was on its way falls over what the answer brings', async () => {
+  await call({ told: 'Honey drips' })
+  saved({ ...last(), site: { ...last().site, sheathingMm: 22 } }, 'Odalys')
+  phone.network(async (path, reach) => {
+    const answer = await reach()
+    if (path.startsWith('/removals/sync')) {
+      phone.network(down)
+      expect((await decide()).status).toBe(303)
+    }
+    return answer
+  })
+  await phone.syncService.send()
+  await signal()
+  expect(last().site.sheathingMm).toBe(22)
+  expect(last().decision?.fell).toBeDefined()
+})
+
+test('a “go” that fell says what was found since, by whom and when', async () => {
+  phone.at(`${DAY}T12:10:00Z`)
+  yard.at(`${DAY}T12:20:00Z`)
+  expect((await decide()).status).toBe(303)
+  const found = { what: 'gas' as const, is: 'found' as const, by: 'Odalys', on: DAY, at: '12:15' }
+  const noted = [{ ...found, writtenAt: `${DAY}T12:15:00.000Z` }]
+  saved({ ...last(), site: { ...last().site, behind: ['insulation', 'gas'], noted } }, 'Odalys')
+  await signal()
+  const head = 'before this was found: gas pipe (Odalys, 12:15)'
+  expect(wordsOf(await phone.open(PATH))).toContain(head)
+  expect(wordsOf(await (await yard.ask('operator', PATH)).text())).toContain(head)
+})
+
+test('a form of a version that a phone made says nothing of the server’s version of that number', async () => {
+  await call({ wayIn: 'Gate' })
+  const open = await form('check')
+  saved({ ...last(), site: { ...last().site, where: 'north gable' }, check: {} }, 'Odalys')
+  await signal()
+  const body = new URLSearchParams()
+  for (const [name, values] of Object.entries({ ...open, ...CHECK, is: 'go' }))
+    for (const v of [values].flat()) body.append(name, v)
+  const answer = await yard.ask('beekeeper', `${PATH}/check`, { method: 'POST', body })
+  expect(answer.status).toBe(422)
+  expect(wordsOf(await answer.text())).toContain('changed since this form was opened')
+  expect(last().decision).toBeUndefined()
+})
+
+test('gas goes before a big picture of the porch', async () => {
+  const db = await phone.database()
+  const picture = 'c'.repeat(64)
+  await db.put('photos', {
+    id: picture,
+    bytes: new Uint8Array([1, 2]),
+    keptAt: `${DAY}T11:00:00Z`,
+    sent: false,
+  })
+  saved({ ...last(), decision: go('11:30', 'Odalys') }, 'Odalys')
+  await signal()
+  await findGas()
+  const kept = await db.get('sheets', ID)
+  const sheet = kept?.mine?.sheet
+  if (kept?.mine && sheet) {
+    const site = { ...sheet.site, photos: [picture] }
+    await db.put('sheets', { ...kept, mine: { ...kept.mine, sheet: { ...sheet, site } } })
+  }
+  await signal(sometimes((path) => path.startsWith('/photos'), down))
+  expect(last().site.behind).toContain('gas')
+  expect(last().decision?.fell).toBeDefined()
+  expect(await phone.syncService.state(), 'the rest waits for the picture').toMatchObject({ waiting: 1 })
+  expect((await db.get('photos', picture))?.sent).toBe(false)
+})
+
+describe('a “go” on a phone that has heard nothing for hours', () => {
+  const READ = { 'heard.by': 'Odalys', 'heard.at': '14:50', 'heard.news': 'none' }
+  const LATELY = { ...READ, 'heard.at': '11:50' }
+
+  describe('since this morning', () => {
+    beforeEach(() => {
+      phone.at(`${DAY}T15:10:00Z`)
+    })
+    test('is asked for a list read aloud, or for a look of one’s own', async () => {
+      const page = wordsOf(await phone.open(`${PATH}/check`))
+      expect(page).toContain('heard nothing')
+      const bare = await decide()
+      expect(bare.status).toBe(422)
+      expect(bare.text).toContain('last heard of the job')
+      expect((await decide(READ)).status).toBe(303)
+      expect((await mineOf())?.sheet.decision?.heard).toMatchObject({
+        by: 'Odalys',
+        at: '14:50',
+        news: 'none',
+      })
+    })
+    test('says so in the head, before and after it was opened', async () => {
+      expect((await decide({ 'heard.looked': 'yes' })).status).toBe(303)
+      expect(wordsOf(await phone.open(PATH))).toContain('as the phone knew it')
+      const open = { ...(await form('work')), outdoorC: '70', water: 'yes', now: 'openedAt' }
+      expect((await phone.post(`${PATH}/work`, open)).status).toBe(303)
+      const page = wordsOf(await phone.open(PATH))
+      expect(page).toContain('as the phone knew it')
+      expect(page).toContain('looked at all of it')
+    })
+    test('a look of one’s own is of the last hour', async () => {
+      expect((await tap('check', { ...(await form('check')), ...CHECK })).status).toBe(303)
+      phone.at(`${DAY}T16:20:00Z`)
+      const answer = await decide({ 'heard.looked': 'yes' })
+      expect(answer.status).toBe(422)
+    })
+  })
+
+  describe('since yesterday', () => {
+    beforeEach(async () => {
+      for (const at of ['2026-06-11T12:00:00Z', `${DAY}T12:00:00Z`]) {
+        yard.at(at)
+        phone.at(at)
+        if (at < DAY) await signal()
+      }
+    })
+    test.each([
+      'We begin at 9:00, Odalys is late',
+      'Odalys does not answer at 9:00',
+      'Odalys, yesterday 17:30',
+    ])('is not given for “%s”', async (reason) => {
+      expect((await decide({ reason })).status).toBe(422)
+    })
+    test.each<[string, Record<string, string>]>([
+      ['nobody', { ...LATELY, 'heard.by': '' }],
+      ['whoever decides', { ...LATELY, 'heard.by': 'Bram' }],
+      ['no hour', { ...LATELY, 'heard.at': '' }],
+      ['an hour long ago', { ...LATELY, 'heard.at': '08:30' }],
+      ['an hour to come', { ...LATELY, 'heard.at': '14:00' }],
+      ['nothing said of what is new', { ...LATELY, 'heard.news': '' }],
+      ['a look alone', { 'heard.looked': 'yes' }],
+    ])('nor with %s', async (_, fields) => {
+      expect((await decide(fields)).status).toBe(422)
+    })
+    test('is given where it was read aloud a moment ago', async () => {
+      expect((await decide(LATELY)).status).toBe(303)
+    })
+  })
+})
+
+test('one name by hand signs at one job at a time', async () => {
+  const KIT = {
+    item: 'exclusion',
+    of: 'People 15 m away.',
+    by: 'Zed Quill',
+    why: 'stays' as const,
+    phone: '555 0177',
+    path: 'M40 120L90 60L140 130L220 50',
+    on: DAY,
+    ...placeOf(READY),
+  }
+  saved(
+    {
+      ...READY,
+      job: { ...READY.job, name: 'Mrs Umber', address: '9 Larch Street' },
+      check: { ...READY.check, seconds: [KIT] },
+    },
+    'Odalys',
+    OTHER,
+  )
+  const answer = await yard.ask('beekeeper', '/removals/sync', {
+    method: 'POST',
+    headers: { 'Content-Type': 'application/json' },
+    body: JSON.stringify({
+      id: ID,
+      base: removals().get(ID)?.last.version,
+      over: false,
+      sheet: {
+        ...last(),
+        check: { ...last().check, done: last().check.done?.filter((d) => d !== 'exclusion'), seconds: [KIT] },
+      },
+    }),
+  })
+  expect(answer.status).toBe(422)
+  expect(await answer.text()).toContain('is at Mrs Umber today')
+})
