@@ -69,8 +69,6 @@ export interface WaitingSheet {
   /** What that version said; absent of a sheet that began here, or that an older program kept. */
   from?: Sheet | undefined
   sheet: Sheet
-  /** How often it was saved here since `base`. */
-  saves: number
   /** Whose it is: nobody else's session may send it. */
   owner: { id: string; name: string }
   /** UTC, ISO. */

@@ -5,7 +5,7 @@
 import { problemsOf } from '../journal/index.ts'
 import { heldIn, type Sheet, sheet as sheetSchema, withFound } from '../records/index.ts'
 import { refused } from '../result.ts'
-import { canonical, type Jobs, type SheetVersion } from '../store/index.ts'
+import { canonical, fractionOf, type Jobs, type SheetVersion } from '../store/index.ts'
 import type { KeptSheet } from './database.ts'
 
 /** A sheet saved by a form since the book was made. */
@@ -26,15 +26,6 @@ interface Known {
   colonies: string[]
 }
 
-/**
- * What each save here adds to the version of the server that it was made from: no form of a version of this phone's bears a number that
- * the server gives. A part of two, so that it adds up exactly.
- */
-const STEP = 2 ** -10
-
-/** How often it was saved here since the version it was made from. */
-export const savesOf = ({ base, version }: SavedHere): number => (version.version - base) / STEP
-
 /** What stands of a kept sheet: what was written here, else what the server said. */
 function knownOf({ id, theirs, mine }: KeptSheet): Known | null {
   if (mine !== null) {
@@ -45,7 +36,7 @@ function knownOf({ id, theirs, mine }: KeptSheet): Known | null {
       newer === null && mine.refused === null && mine.unaccepted !== true
         ? mine.sheet
         : overTheirs(mine.sheet, newer ?? { sheet: mine.sheet, savedBy: owner.name }, mine.from)
-    const last = { id, version: base + mine.saves * STEP, savedAt: keptAt, savedBy: owner.name, sheet }
+    const last = { id, version: base + fractionOf(sheet), savedAt: keptAt, savedBy: owner.name, sheet }
     return { base, last, colonies: theirs?.colonies ?? [] }
   }
   return theirs === null ? null : { base: theirs.version, last: theirs, colonies: theirs.colonies }
@@ -116,9 +107,11 @@ export function jobsOf(sheets: readonly KeptSheet[], boxed: (id: string) => bool
       if (found !== undefined && canonical(found.last.sheet) === canonical(parsed.data))
         return { ok: true, version: found.last.version }
       if (found !== undefined && found.last.version !== base) return { ok: false, newer: found.last }
-      const last = { id, version: (found?.last.version ?? 0) + STEP, savedAt, savedBy, sheet: parsed.data }
-      known.set(id, { base: found?.base ?? 0, last, colonies: found?.colonies ?? [] })
-      kept.push({ id, base: found?.base ?? 0, version: last })
+      const from = found?.base ?? 0
+      // No form of a version of this phone's bears a number that the server gives: it is known by what it says.
+      const last = { id, version: from + fractionOf(parsed.data), savedAt, savedBy, sheet: parsed.data }
+      known.set(id, { base: from, last, colonies: found?.colonies ?? [] })
+      kept.push({ id, base: from, version: last })
       return { ok: true, version: last.version }
     },
     withoutGo: (since) =>

@@ -8,7 +8,7 @@ import type { Problem } from '../journal/index.ts'
 import { EMPTY_SHEET, heldIn, mergeSheets, type Sheet, withFound } from '../records/index.ts'
 import { canonical } from '../store/index.ts'
 import { type Database, type KeptSheet, STRICT, type WaitingSheet, type Writing } from './database.ts'
-import { type SavedHere, savesOf, without } from './jobs.ts'
+import { type SavedHere, without } from './jobs.ts'
 import { dropLoose } from './outbox.ts'
 
 /** Keeps what the server says now; a sheet it says nothing of any more goes. Says whether anything moved. */
@@ -45,7 +45,6 @@ export async function keepSheets(
         base,
         sheet: version.sheet,
         from: before?.mine ? before.mine.from : before?.theirs?.sheet,
-        saves: savesOf({ id, base, version }),
         owner,
         keptAt: version.savedAt,
         behind: before?.mine?.behind ?? behind,
@@ -107,7 +106,7 @@ export async function acknowledgeSheet(
     // A “go” that was tapped meanwhile had not read it.
     const unread = canonical(mine.sheet.decision) !== canonical(sent.decision) && isOtherwise(sent, sheet)
     const merged = unread ? without(both.sheet, mine.owner.name) : both.sheet
-    const from = both.clashes.length > 0 ? {} : { base: version, from: sheet, saves: 1, sheet: merged }
+    const from = both.clashes.length > 0 ? {} : { base: version, from: sheet, sheet: merged }
     await store.put({
       id,
       theirs,
@@ -129,7 +128,7 @@ export function takenOut({ theirs, mine }: KeptSheet): { left: WaitingSheet | nu
   const decision = heldIn(mine.sheet, from)
   const sheet = decision !== undefined ? { ...rest, decision } : own ? without(rest, theirs.savedBy) : rest
   const same = canonical(sheet) === canonical(theirs.sheet)
-  const made = { base: theirs.version, from: theirs.sheet, sheet, saves: 1 }
+  const made = { base: theirs.version, from: theirs.sheet, sheet }
   const again = { refused: null, unaccepted: false, clash: undefined, over: false }
   const gone = clashes.filter((path) => !isIn(at(sheet, path), at(mine.sheet, path)))
   return { left: same ? null : { ...mine, ...made, ...again }, out: clashes.length === 0 ? null : gone }

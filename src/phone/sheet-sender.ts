@@ -75,7 +75,9 @@ function foundIn({ from, sheet }: WaitingSheet): Sheet | null {
   const found = withFound(from, sheet, from)
   const decision = heldIn(sheet, from)
   if (canonical(found) === canonical(from) && decision === undefined) return null
-  const { noted } = sheet.site
+  const had = (from.site.noted ?? []).map(canonical)
+  // Why something is off goes with what is taken off.
+  const noted = sheet.site.noted?.filter((n) => n.is === 'found' || had.includes(canonical(n)))
   return {
     ...found,
     site: { ...found.site, ...(noted === undefined ? {} : { noted }) },

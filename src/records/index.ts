@@ -27,7 +27,7 @@ export {
   withMark,
   wordsOf,
 } from './job-state.ts'
-export { mergeSheets } from './merge-sheets.ts'
+export { mergeSheets, unfallen } from './merge-sheets.ts'
 export {
   type FollowUp,
   MOST_FOLLOW_UPS,

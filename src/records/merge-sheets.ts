@@ -100,6 +100,8 @@ export function mergeSheets(base: Sheet, mine: Sheet, theirs: Sheet): Merged {
     if (FOUND.has(path)) return found(b, m, t)
     // Where both looked somewhere else, nobody has looked here.
     if (path === 'site.lookedAt') return agreed(b, m, t)
+    // One “go” that fell on both sides, each at its own hour, fell.
+    if (path === 'decision' && same(unfallen(m), unfallen(t))) return (t as Tree).fell === undefined ? m : t
     clashes.push(path)
     return CAREFUL[path]?.(m, t) ?? m
   }
@@ -144,6 +146,9 @@ const sorted = (v: unknown): unknown =>
     ? Object.fromEntries(Object.entries(v).sort(([a], [b]) => (a < b ? -1 : 1)))
     : v
 const same = (a: unknown, b: unknown): boolean => key(a) === key(b)
+
+/** A decision, whether it stands or fell. */
+export const unfallen = (decision: unknown): Tree => ({ ...(decision as Tree | undefined), fell: undefined })
 
 const union = (a: unknown, b: unknown): unknown[] => {
   const seen = new Set(list(a).map(key))

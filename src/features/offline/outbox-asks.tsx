@@ -1,14 +1,44 @@
 /** What is asked before something leaves the outbox unsent, or its owner leaves the phone; and where its owner is not known yet. */
+import type { Child } from 'hono/jsx'
 import { Crumb, type Frame, Layout } from '../../parts/index.ts'
 import { type OwnItem, type SheetItem, wordsOf } from './outbox-items.ts'
+
+/** The question, with what goes and what stays, and the two answers. `to`: where it is taken out. */
+const TakeOut = ({
+  frame,
+  to,
+  words,
+  asks,
+  children,
+}: {
+  frame: Frame
+  to: string
+  words: string
+  asks: string
+  children: Child
+}) => (
+  <Layout frame={frame} title={frame.words.outbox.takeOut} ways={false}>
+    <Crumb to="/outbox">{frame.words.outbox.takingOut.back}</Crumb>
+    <h1>{asks}</h1>
+    {children}
+    <div class="buttons">
+      <form method="post" action={`/outbox/${to}/take-out`}>
+        <button class="button button-late" type="submit">
+          {words}
+        </button>
+      </form>
+      <a class="button" href="/outbox">
+        {frame.words.outbox.takingOut.leave}
+      </a>
+    </div>
+  </Layout>
+)
 
 export const TakeOutPage = ({ frame, item }: { frame: Frame; item: OwnItem }) => {
   const words = wordsOf(item, frame)
   const { outbox, dates } = frame.words
   return (
-    <Layout frame={frame} title={outbox.takeOut} ways={false}>
-      <Crumb to="/outbox">{outbox.takingOut.back}</Crumb>
-      <h1>{outbox.takingOut.asks}</h1>
+    <TakeOut frame={frame} to={String(item.n)} words={outbox.takeOut} asks={outbox.takingOut.asks}>
       <p>
         <b>
           {item.tag}, {dates.day(item.on, frame.today)}: {words.title}
@@ -16,17 +46,7 @@ export const TakeOutPage = ({ frame, item }: { frame: Frame; item: OwnItem }) =>
         {words.facts.length === 0 ? '' : `: ${words.facts.join('; ')}`}
       </p>
       <p>{outbox.takingOut.gone}</p>
-      <div class="buttons">
-        <form method="post" action={`/outbox/${item.n}/take-out`}>
-          <button class="button button-late" type="submit">
-            {outbox.takeOut}
-          </button>
-        </form>
-        <a class="button" href="/outbox">
-          {outbox.takingOut.leave}
-        </a>
-      </div>
-    </Layout>
+    </TakeOut>
   )
 }
 
@@ -37,34 +57,18 @@ export const TakeOutSheetPage = ({
   own,
 }: {
   frame: Frame
-  own: NonNullable<SheetItem['own']>
   id: string
+  own: NonNullable<SheetItem['own']>
 }) => {
-  const { outbox } = frame.words
+  const { sheet, takingOut } = frame.words.outbox
   const found = own.found.join(', ')
   return (
-    <Layout frame={frame} title={outbox.takeOut} ways={false}>
-      <Crumb to="/outbox">{outbox.takingOut.back}</Crumb>
-      <h1>{own.name}</h1>
-      <p>{outbox.sheet.out(own.out)}</p>
-      {own.stays ? (
-        <p>
-          <b>{outbox.sheet.stays(found)}</b>
-        </p>
-      ) : (
-        <p>{found === '' ? outbox.takingOut.gone : `${found}. ${outbox.takingOut.gone}`}</p>
-      )}
-      <div class="buttons">
-        <form method="post" action={`/outbox/sheet/${id}/take-out`}>
-          <button class="button button-late" type="submit">
-            {outbox.sheet.takeOut(own.out)}
-          </button>
-        </form>
-        <a class="button" href="/outbox">
-          {outbox.takingOut.leave}
-        </a>
-      </div>
-    </Layout>
+    <TakeOut frame={frame} to={`sheet/${id}`} words={sheet.takeOut(own.out)} asks={own.name}>
+      <p>{sheet.out(own.out)}</p>
+      <p>
+        <b>{own.stays ? sheet.stays(found) : [found, takingOut.gone].filter(Boolean).join('. ')}</b>
+      </p>
+    </TakeOut>
   )
 }
 

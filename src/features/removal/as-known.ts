@@ -47,6 +47,10 @@ const LOOKED_MINUTES = 60
 /** Whether what was tapped at `at` is older than that look may be. */
 export const isLookedTooEarly = (at: string, now: string): boolean => minutesFrom(at, now) > LOOKED_MINUTES
 
+/** What is done without signal about what was not heard. */
+export const waysOut = ({ mayLook }: Heard): string =>
+  `Call somebody who has a signal and have this list read to you${mayLook ? ', or look again yourself' : ''}`
+
 /** What is written down beside a “go” of this phone, and why it is not taken. `now`: 'HH:MM' */
 export function heardTyped(
   heard: Heard,
@@ -63,10 +67,7 @@ export function heardTyped(
   })
   const reader = heard.others.find((name) => name === by)
   if (reader === undefined)
-    return wrong(
-      'by',
-      `is not said: this phone last heard of the job ${heard.words}. Open this page where there is a signal; or call somebody who has one, and have the list read to you${heard.mayLook ? '; or look at all of it again' : ''}`,
-    )
+    return wrong('by', `is not said: this phone has heard nothing since ${heard.words}. ${waysOut(heard)}`)
   if (at === undefined || !isTime(at) || at > now || isTooOld(at, now))
     return wrong('at', 'must be an hour of today, not more than three hours ago')
   if (news !== 'none' && news !== 'tapped') return wrong('news', 'is not said: is anything new on it?')

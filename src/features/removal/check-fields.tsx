@@ -3,6 +3,7 @@
 import { Fields, idOf, many, one } from '../../forms/index.ts'
 import type { Grave, Sheet } from '../../records/index.ts'
 import { unitOf } from '../../words/index.ts'
+import { waysOut } from './as-known.ts'
 import { DECISION_FIELDS, HANGS, HEARD_FIELDS, PART_FIELDS, TEMPERED } from './fields.ts'
 import { Folded } from './folded.tsx'
 import { forecastOver } from './forecast.ts'
@@ -47,12 +48,9 @@ export const CheckFields = (p: PartFieldsProps) => {
 /** A phone that has heard nothing for hours: what others found since is read to it, or looked for. */
 const HeardSince = ({ heard, ...p }: PartFieldsProps) =>
   heard?.deaf !== true ? null : (
-    <fieldset class="field choices checklist">
+    <fieldset class="field">
       <legend>For “go”: this phone has heard nothing since {heard.words}</legend>
-      <p class="hint">
-        What others found since is not here. Call somebody who has a signal and have this list read to you
-        {heard.mayLook ? ', or look again yourself' : ''}.
-      </p>
+      <p class="hint">What others found since is not here. {waysOut(heard)}.</p>
       {heard.others.length === 0 ? null : (
         <Fields
           {...p}
@@ -63,21 +61,23 @@ const HeardSince = ({ heard, ...p }: PartFieldsProps) =>
         />
       )}
       {heard.mayLook ? (
-        <label class="tap">
-          <input
-            type="checkbox"
-            name="heard.looked"
-            value="yes"
-            checked={one(p.form.typed, 'heard.looked') === 'yes'}
-          />
-          <span>
-            <b>Nobody read it: I have looked myself, now</b>
-            <small>
-              At everything on this list, behind, on and near the wall, and who is about. Nobody else was here
-              since {heard.words}.
-            </small>
-          </span>
-        </label>
+        <div class="choices checklist">
+          <label class="tap">
+            <input
+              type="checkbox"
+              name="heard.looked"
+              value="yes"
+              checked={one(p.form.typed, 'heard.looked') === 'yes'}
+            />
+            <span>
+              <b>Nobody read it: I have looked myself, now</b>
+              <small>
+                At everything on this list, behind, on and near the wall, and who is about. Nobody else was
+                here since {heard.words}.
+              </small>
+            </span>
+          </label>
+        </div>
       ) : null}
     </fieldset>
   )

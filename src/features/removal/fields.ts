@@ -267,9 +267,9 @@ export const DECISION_FIELDS = {
 
 /** Asked beside a “go” on a phone that has heard nothing for hours (as-known.ts). */
 export const HEARD_FIELDS = {
-  by: choice('Who read it', [], 3, { asks: 'Who read you the list, as it is now?' }),
-  at: time('When it was read', { asks: 'When' }),
-  news: choice('What is new on it', NEWS, 2, { asks: 'What is new on it?' }),
+  by: choice('Who read you the list', [], 3),
+  at: time('When they read it', { now: true }),
+  news: choice('What is new on it', NEWS, 2),
 } satisfies FieldSpecs
 
 /** The fields of a part that is only known when it runs. */

@@ -59,8 +59,8 @@ const AsKnown = ({ heard, goes, stage, sheet }: RemovalProps) => {
     )
   return heard.deaf ? (
     <p class="notice notice-late">
-      <b>Heard nothing since {heard.words}.</b> What others found since is not here. Before “go”, open this
-      page where there is a signal, or have somebody who has one read the list to you.
+      <b>Heard nothing since {heard.words}.</b> What others found since is not here: open this page where
+      there is a signal. Without, it is asked beside “Go”.
     </p>
   ) : null
 }

@@ -2,6 +2,7 @@
 import { type AppContext, type PageDeps, signedIn } from '../../app/index.ts'
 import { type FieldProblem, many, one, type Typed } from '../../forms/index.ts'
 import { type Check, GRAVE, HAZARDS, type Sheet, WHY_GONE } from '../../records/index.ts'
+import { fractionOf } from '../../store/index.ts'
 import { isTime, isTooOld, timeIn } from '../../time-of-day.ts'
 import { isOnlyTold, underGo, withReason } from './answered.ts'
 import { isLookedTooEarly } from './as-known.ts'
@@ -28,10 +29,11 @@ export function savePart(
   deps: PageDeps,
   part: Part,
   saved: Saved,
-  came: Typed,
+  sent: Typed,
   ofPhotos: FieldProblem[],
 ): Response | Promise<Response> {
   const { last } = saved
+  const came = { ...sent, version: [String(versionIn(deps, saved, sent))] }
   const shown = deps.store.removals.version(saved.id, Number(one(came, 'version')))?.sheet
   const now = withNow(c, deps, saved, part === 'check' ? seenLately(c, deps, last, shown, came) : came)
   const { typed, opens } = now
@@ -191,6 +193,16 @@ const whysTyped = (typed: Typed): Whys =>
       return why === undefined ? [] : [[what, why]]
     }),
   )
+
+/** The version that a form shows: a phone's is no whole number and is known by what it says, whatever number it was given here. */
+function versionIn(deps: PageDeps, { id, versions }: Saved, typed: Typed): number {
+  const shown = Number(one(typed, 'version'))
+  const content = shown % 1
+  const said = (version: number) => deps.store.removals.version(id, version)?.sheet
+  return content === 0
+    ? shown
+    : (versions.find(({ version }) => fractionOf(said(version)) === content)?.version ?? shown)
+}
 
 /** A form of a version that is not here (a phone keeps two): nobody knows what it showed, so what was seen is asked again. */
 function unknownForm(

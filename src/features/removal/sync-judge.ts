@@ -9,6 +9,7 @@ import {
   type Grave,
   type Noted,
   type Sheet,
+  unfallen,
   type WithoutGo,
 } from '../../records/index.ts'
 import type { SavedSheet } from '../../store/index.ts'
@@ -64,8 +65,10 @@ export function sentProblems(
     said.push('What was looked at is of a day that has not come: mend the phone’s clock')
   if (sent.check.doneOn !== undefined && sent.check.doneOn > today)
     said.push('What was ticked is of a day that has not come')
-  if (sent.decision !== undefined && key(sent.decision) !== key(known.decision)) {
-    const { decision } = sent
+  const { decision } = sent
+  // Whoever finds gas lets a colleague's “go” fall, and decides nothing.
+  const fellOnly = decision?.fell !== undefined && key(unfallen(decision)) === key(unfallen(known.decision))
+  if (decision !== undefined && !fellOnly && key(decision) !== key(known.decision)) {
     if (decision.on > today) said.push('The decision is of a day that has not come')
     if (decision.is === 'go' && decision.at === undefined) said.push('The decision has no hour')
     if (decision.by !== signedIn(c)) said.push('The decision is signed by somebody else than who sends it')

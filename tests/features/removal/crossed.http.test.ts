@@ -195,7 +195,6 @@ describe('what a phone shows of a sheet with its own “go”', () => {
   const mine = {
     base: 1,
     sheet: { ...READY, decision: go },
-    saves: 1,
     owner,
     keptAt: `${DAY}T11:00:00.000Z`,
     tries: 1,

@@ -6,7 +6,7 @@ import fc from 'fast-check'
 import { beforeAll, expect, test } from 'vitest'
 import { seenOn } from '../../../src/features/removal/hazards.ts'
 import { TICKED } from '../../../src/features/removal/item.ts'
-import type { Sheet } from '../../../src/records/removal-sheet.ts'
+import { EMPTY_SHEET, type Sheet } from '../../../src/records/removal-sheet.ts'
 import { PASSPHRASE } from '../../support/people.ts'
 import { type Yard, yardOn } from '../../support/yard-on.ts'
 import { DAY, PAPER, PHOTO, TAPPED } from './ready.ts'
@@ -31,6 +31,8 @@ const job = fc.record<Fields>({
   bystanders: some('none', 'allergic', 'children', ''),
   'gone.allergic': some('', 'left'),
   'gone.nest': some('', 'mistake'),
+  told: some('', '', 'Gas pipe behind it', 'Honey drips'),
+  bystandersNote: some('', '', 'Her son is allergic', 'also her sister'),
 })
 const site = fc.record<Fields>({
   where: some('left of the porch', 'left of the porch', 'the north wall', ''),
@@ -44,6 +46,7 @@ const site = fc.record<Fields>({
   'gone.asbestos': some('', 'mistake'),
   'gone.electric': some('', 'removed'),
   'gone.insulation': some('mistake'),
+  behindNote: some('', '', 'Another gas pipe', 'one more, right of it'),
 })
 const check = fc.record<Fields>({
   shownOn: some(DAY, DAY, DAY, ''),
@@ -53,7 +56,12 @@ const check = fc.record<Fields>({
   wires: some('none', 'none', 'none', 'near', 'unknown', ''),
   temper: some('1', ''),
   africanized: some('no', ''),
-  done: fc.oneof(fc.constant([...TICKED] as string[]), fc.subarray([...TICKED] as string[])),
+  done: fc
+    .tuple(
+      fc.oneof(fc.constant([...TICKED] as string[]), fc.subarray([...TICKED] as string[])),
+      fc.subarray(['not-here:gas', 'not-here:allergic', 'same:gas', 'same:asbestos', 'same:electric']),
+    )
+    .map((ticks) => ticks.flat()),
   is: some('go', 'go', 'go', ''),
   reason: some('It is late.'),
   by: some('', 'ok'),
@@ -90,7 +98,17 @@ const step = fc.oneof(
   fc.tuple(fc.constant('clear'), clear),
   fc.tuple(fc.constant('second'), second),
 )
-const TIDY: Record<'site' | 'check' | 'work', Fields> = {
+const TIDY: Record<'job' | 'site' | 'check' | 'work', Fields> = {
+  // With nothing told: what was told before is deleted by it.
+  job: {
+    address: '4 Invented Row',
+    what: 'wall',
+    access: 'ladder',
+    heightM: '6',
+    bystanders: 'none',
+    'gone.allergic': 'left',
+    'gone.children': 'left',
+  },
   site: {
     where: 'left of the porch',
     surface: 'siding',
@@ -120,6 +138,7 @@ const day = fc
     fc
       .array(passing, { minLength: 5, maxLength: 5 })
       .map(([a = 1, b = 1, c = 1, d = 1, e = 1]): [string, Fields][] => [
+        ...(a < 60 ? [['job', { ...TIDY.job, wait: '1' }] as [string, Fields]] : []),
         ['site', { ...TIDY.site, wait: String(a) }],
         ...first,
         ['check', { ...TIDY.check, wait: String(b) }],
@@ -130,6 +149,32 @@ const day = fc
         ['work', { ...TIDY.work, wait: String(e) }],
       ]),
   )
+
+/** What is told of gas and of who is allergic, by field: in these words and no others. */
+const WORDS = { gas: /gas/i, allergic: /allergic/ } as const
+const TOLD = (s: Sheet | undefined): (string | undefined)[] => [
+  s?.job.told,
+  s?.site.bystandersNote,
+  s?.site.behindNote,
+]
+const isTapped = ({ site }: Sheet, what: keyof typeof WORDS): boolean =>
+  [...(site.behind ?? []), ...(site.bystanders ?? [])].some((x) => x === what)
+
+/** What was written, and is neither tapped nor looked for again since, whatever became of the words. */
+function unanswered(
+  open: readonly string[],
+  before: Sheet | undefined,
+  after: Sheet,
+  today: string,
+): string[] {
+  const { done, doneOn, doneAt } = after.check
+  const here = doneOn === today && placeIn(doneAt ?? {}) === placeIn({ ...after.job, ...after.site })
+  return (['gas', 'allergic'] as const).filter((what) => {
+    const fresh = TOLD(after).some((x) => x !== undefined && !TOLD(before).includes(x) && WORDS[what].test(x))
+    const looked = here && done?.includes(`not-here:${what}`) === true
+    return (fresh || open.includes(what)) && !isTapped(after, what) && !looked
+  })
+}
 
 const plain = (text = ''): string => text.trim().toLowerCase()
 type At = Partial<Record<'address' | 'where' | 'surface' | 'type', string | undefined>>
@@ -219,6 +264,7 @@ test('whatever is tapped, what was begun with a “go” had one, and all that i
       const id = path.split('/').at(-1) ?? ''
       const last = (): { version: number; sheet: Sheet } | undefined => yard.store.removals.get(id)?.last
       let clock = minutesOf(`${DAY} 06:00`)
+      let open = unanswered([], undefined, last()?.sheet ?? EMPTY_SHEET, DAY)
       const at = (): string => new Date(clock * 60_000).toISOString().slice(0, 16).replace('T', ' ')
       for (const [act, { wait, ...rest }] of steps) {
         clock += Number(wait)
@@ -251,6 +297,7 @@ test('whatever is tapped, what was begun with a “go” had one, and all that i
         })
         const after = last()?.sheet
         if (after === undefined) throw new Error('the sheet is gone')
+        open = unanswered(open, before, after, today)
         const { work: w } = after
         if (w.openedAt !== undefined || w.boxedAt !== undefined || w.queen !== undefined)
           expect(
@@ -262,6 +309,7 @@ test('whatever is tapped, what was begun with a “go” had one, and all that i
           opened++
           const typed = w.openedAt === before?.work.openedAt ? undefined : w.openedAt
           expect(wrongIn(after, paper, now, typed), `${now} ${JSON.stringify(after)}`).toEqual([])
+          expect(open, `written, and begun over: ${JSON.stringify(after)}`).toEqual([])
         }
         // Bees, queen or box that are first said on another day than any mark are of nobody's look.
         const first = (['queen', 'boxedAt'] as const).some(

@@ -483,7 +483,7 @@ describe('on the phone', () => {
     const barred = await go({ reason: 'The bees must go today.' })
     expect(barred?.status).toBe(422)
     expect(wordsOf((await barred?.text()) ?? '')).toContain(
-      'Who read it is not said: this phone last heard of the job Fri 12 Jun, 12:00',
+      'Who read you the list is not said: this phone has heard nothing since Fri 12 Jun, 12:00',
     )
     for (const reason of ['ok 07:50', 'Bram, 07:50', 'Odalys', 'Odalys read it, 07:50'])
       expect((await go({ reason }))?.status, reason).toBe(422)

@@ -58,9 +58,10 @@ const findGas = async () => {
   expect((await phone.post(`${PATH}/site`, behind)).status).toBe(303)
 }
 /** Lists come as one field a tap. */
+const bodyOf = (fields: Record<string, string | readonly string[]>): URLSearchParams =>
+  new URLSearchParams(Object.entries(fields).flatMap(([name, vs]) => [vs].flat().map((v) => [name, v])))
 async function tap(part: string, fields: Record<string, string | readonly string[]>) {
-  const body = new URLSearchParams()
-  for (const [name, values] of Object.entries(fields)) for (const v of [values].flat()) body.append(name, v)
+  const body = bodyOf(fields)
   const answer = await phone.syncService.form(
     new Request(`http://yard.test${PATH}/${part}`, { method: 'POST', body }),
   )
@@ -215,14 +216,28 @@ test('a form of a version that a phone made says nothing of the server’s versi
   const open = await form('check')
   saved({ ...last(), site: { ...last().site, where: 'north gable' }, check: {} }, 'Odalys')
   await signal()
-  const body = new URLSearchParams()
-  for (const [name, values] of Object.entries({ ...open, ...CHECK, is: 'go' }))
-    for (const v of [values].flat()) body.append(name, v)
+  const body = bodyOf({ ...open, ...CHECK, is: 'go' })
   const answer = await yard.ask('beekeeper', `${PATH}/check`, { method: 'POST', body })
   expect(answer.status).toBe(422)
   expect(wordsOf(await answer.text())).toContain('changed since this form was opened')
   expect(last().decision).toBeUndefined()
 })
+
+test.each(['the server', 'the phone'])(
+  'a form that lay open while its own sheet was sent says what it showed, to %s',
+  async (where) => {
+    await call({ wayIn: 'Gate' })
+    const open = await form('check')
+    await signal()
+    expect(last().job.wayIn).toBe('Gate')
+    const fields = { ...open, ...CHECK, is: 'go' }
+    if (where === 'the phone') expect((await tap('check', fields)).status).toBe(303)
+    else {
+      const body = bodyOf(fields)
+      expect((await yard.ask('beekeeper', `${PATH}/check`, { method: 'POST', body })).status).toBe(303)
+    }
+  },
+)
 
 test('gas goes before a big picture of the porch', async () => {
   const db = await phone.database()
@@ -247,6 +262,13 @@ test('gas goes before a big picture of the porch', async () => {
   expect(last().decision?.fell).toBeDefined()
   expect(await phone.syncService.state(), 'the rest waits for the picture').toMatchObject({ waiting: 1 })
   expect((await db.get('photos', picture))?.sent).toBe(false)
+  // The picture has come: what was taken off with its reason is taken too.
+  const photo = await db.get('photos', picture)
+  if (photo) await db.put('photos', { ...photo, sent: true })
+  await signal()
+  expect((await mineOf())?.refused ?? null).toBeNull()
+  expect(await phone.syncService.state()).toMatchObject({ waiting: 0, refused: 0 })
+  expect(last().site).toMatchObject({ behind: ['gas'], photos: [picture] })
 })
 
 describe('a “go” on a phone that has heard nothing for hours', () => {
@@ -262,7 +284,7 @@ describe('a “go” on a phone that has heard nothing for hours', () => {
       expect(page).toContain('heard nothing')
       const bare = await decide()
       expect(bare.status).toBe(422)
-      expect(bare.text).toContain('last heard of the job')
+      expect(bare.text).toContain('this phone has heard nothing since 12:00')
       expect((await decide(READ)).status).toBe(303)
       expect((await mineOf())?.sheet.decision?.heard).toMatchObject({
         by: 'Odalys',
