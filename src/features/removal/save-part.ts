@@ -15,7 +15,7 @@ import { goneField, goneFrom, stays, type Whys, whyFits, withNoted } from './gra
 import { TICKED } from './item.ts'
 import { notAsked } from './people.ts'
 import { ASKED, placeOf, samePlace, stamped } from './place.ts'
-import { momentNow, type Saved, stampOf, staysBy } from './sheet-handlers.ts'
+import { isElsewhere, momentNow, type Saved, stampOf, staysBy, youAreAt } from './sheet-handlers.ts'
 import { showSheet } from './show.tsx'
 import { isShort, type Part } from './stage.ts'
 import { isUnderWay, ranOut, tickedTooEarly } from './ticked-when.ts'
@@ -66,7 +66,7 @@ export function savePart(
   const untapped = part === 'check' ? { done: [], wires: [] } : part === 'work' ? { outdoorC } : {}
   if (clash !== null) return showSheet(c, deps, saved, { part, typed: { ...typed, ...untapped }, clash })
 
-  const barred = opens ? barredFrom(c, deps, sheet) : null
+  const barred = opens ? barredFrom(c, deps, saved.id, sheet) : null
   const held = barred === null ? sheet : { ...sheet, work: notOpened(last.sheet, sheet) }
   const noted = fallen(c, deps, last.sheet, withNoted(last.sheet, held, whys, momentNow(c, deps)))
   const kept =
@@ -232,7 +232,7 @@ function again(
 }
 
 /** Why the surface is not opened now; null where it may be. */
-function barredFrom(c: AppContext, deps: PageDeps, sheet: Sheet): string | null {
+function barredFrom(c: AppContext, deps: PageDeps, id: string, sheet: Sheet): string | null {
   const { today, zone } = c.var.frame
   const late = ranOut(sheet, timeIn(zone, deps.clock()))
   if (!stoodOn(c, deps, sheet, today))
@@ -241,6 +241,8 @@ function barredFrom(c: AppContext, deps: PageDeps, sheet: Sheet): string | null 
   const { start } = startOf(c, deps, sheet)
   if (staysBy(sheet, today).includes(signedIn(c)))
     return 'waits for somebody else: you signed that you stay and watch, and that takes two'
+  const at = isElsewhere(deps, id, signedIn(c), today)
+  if (at !== undefined) return `waits for somebody else: ${youAreAt(at)}`
   return start.state === 'met' || start.state === 'signed' ? null : `waits. ${start.why}`
 }
 

@@ -101,6 +101,9 @@ export const isElsewhere = (deps: PageDeps, id: string, by: string, today: strin
   return at === undefined ? undefined : sheetName(at.sheet)
 }
 
+export const youAreAt = (name: string): string =>
+  `you are at ${name} until the bees there are boxed, or “Left” is written down`
+
 /** A photo that stands on another sheet is no paper for this one. */
 export const isOfAnotherJob = (deps: PageDeps, id: string, photo: string): boolean =>
   deps.store.removals.list().some((v) => v.id !== id && photosOfSheet(v.sheet).includes(photo))

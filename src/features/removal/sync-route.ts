@@ -62,9 +62,9 @@ export function removalSync(deps: PageDeps): Hono<Env> {
     const before = last?.sheet ?? EMPTY_SHEET
     // Who is at another job decides none here, and two people are not one.
     const decidesAnew = JSON.stringify(both.decision) !== JSON.stringify(before.decision)
-    const elsewhere = decidesAnew && isElsewhere(deps, id, signedIn(c), c.var.frame.today) !== undefined
+    const elsewhere = isElsewhere(deps, id, signedIn(c), c.var.frame.today) !== undefined
     const wrong = unclocked && decidesAnew
-    const fair = clashes.length === 0 && !elsewhere && !wrong
+    const fair = clashes.length === 0 && !(elsewhere && decidesAnew) && !wrong
     const decided = fair ? both : undecided(both, momentNow(c, deps), wrong)
     const ticked = unclocked ? withoutHours(before, withKept(before, decided)) : withKept(before, decided)
     const merged =

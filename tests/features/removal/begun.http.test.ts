@@ -105,6 +105,27 @@ describe('once it is marked', () => {
     expect((await work({ ...boxed, boxedAt: '12:00', now: 'leftAt' })).status).toBe(303)
   })
 
+  test('a phone’s answer for it comes onto the list of the same mark, whoever made that', async () => {
+    const { version = 0 } = last() ?? {}
+    const mark = sheet().work.withoutGo
+    const { work: was } = sheet()
+    saved({
+      ...sheet(),
+      work: { ...was, ...(mark === undefined ? {} : { withoutGo: { ...mark, by: 'Bram' } }) },
+    })
+    const theirs = sheet().work.withoutGo
+    if (theirs === undefined) throw new Error('no mark')
+    const line = 'Not yet: gas pipe cleared. Seen at ten. (It could not wait; Ines, 2026-06-12 12:00)'
+    const mine: Sheet = {
+      ...sheet(),
+      work: { ...was, boxedAt: '11:30', withoutGo: { ...theirs, unmet: [...theirs.unmet, line] } },
+    }
+    const sent = { id: ID, base: version + 1, over: false, sheet: mine }
+    expect((await yard.send('/removals/sync', sent)).status).toBe(200)
+    expect(sheet().work.withoutGo).toMatchObject({ by: 'Bram', why: 'open-already' })
+    expect(sheet().work.withoutGo?.unmet).toContain(line)
+  })
+
   test('and before bees come of it', async () => {
     expect((await yard.get(`${PATH}/intake`)).to).toBe(`${PATH}/work#now`)
   })

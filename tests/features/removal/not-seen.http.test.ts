@@ -254,6 +254,17 @@ describe('one person at two jobs', () => {
     expect(sheet().work.withoutGo?.why).toBe('sent-later')
   })
 
+  test('nor with the button, nor by a phone, on a “go” of before', async () => {
+    saved({ ...there, decision: go('09:00'), work: { ...OPENED, openedAt: '09:10' } }, 'Ines', OTHER)
+    saved({ ...ticked('10:10'), decision: go('10:15') })
+    const work = { version: String(last()?.version), on: DAY, outdoorC: '75', water: 'yes', now: 'openedAt' }
+    const barred = await yard.post(`${PATH}/work`, work)
+    expect(barred.status).toBe(422)
+    expect(wordsOf(barred.text)).toContain('you are at Edgar Quill until the bees there are boxed')
+    expect((await send({ ...begun, work: { ...OPENED, note: 'On the left' } })).status).toBe(200)
+    expect(sheet().work.withoutGo?.why).toBe('sent-later')
+  })
+
   test('who stays and watches opens nothing there by a phone', async () => {
     const stays = {
       item: 'not-alone',
