@@ -36,14 +36,17 @@ function numberReason(chosen: Option, options: readonly Option[], since = 0): Re
   }
 }
 
+/** Queen cells were seen here, so that a queen is being raised as far as the plan knows. */
+const cellsSeen = ({ s }: Context): boolean => s.queen.is === 'rearing' && s.queen.assumed !== true
+
 /** Why an act, by what is likeliest in the box. */
-function reason(standing: Standing): Reason {
+function reason(standing: Standing, cells: boolean): Reason {
   const { decision, on, story } = standing
   const odds = oddsToday(story)
   const orphaned = odds.queenless + odds.chance + odds['laying-workers']
   switch (decision.chosen.act) {
     case 'give':
-      if (orphaned > 0.5) return { code: 'nobody-lays' }
+      if (orphaned > 0.5) return { code: cells ? 'cells-in-doubt' : 'nobody-lays' }
       return { code: odds.raising + odds.virgin > 0.5 ? 'young-queen-not-proven' : 'not-proven' }
     case 'queen':
       return { code: 'bought-lays-soon' }
@@ -71,11 +74,10 @@ export function standingAdvice(
   const { decision, on } = standing
   const { today, supplies } = c
   const { chosen, options } = decision
-  const why = reason(standing)
+  const why = reason(standing, cellsSeen(c))
   const number = numberReason(chosen, options, daysBetween(standing.taken, today))
   const needsQueen = settings.saidSupplies && settings.supplies.queensInHand === 0
-  const cells: Reason[] =
-    c.s.queen.is === 'rearing' && c.s.queen.assumed !== true ? [{ code: 'cut-cells-first' }] : []
+  const cells: Reason[] = cellsSeen(c) ? [{ code: 'cut-cells-first' }] : []
   const comes: Reason[] =
     supplies.daysUntilQueens === undefined ? [] : [{ code: 'takes-days', days: supplies.daysUntilQueens }]
   if (today < on) {

@@ -73,6 +73,8 @@ export interface WaitingSheet {
   owner: { id: string; name: string }
   /** UTC, ISO. */
   keptAt: string
+  /** Milliseconds by which the phone took its own clock to be behind the yard's when it was first written on. */
+  behind?: number
   tries: number
   /** Why the server would not have it, until it takes it: no “go” on it stands here. */
   refused: Problem[] | null

@@ -35,6 +35,7 @@ export async function keepSheets(
   db: Database,
   saved: readonly SavedHere[],
   owner: WaitingSheet['owner'],
+  behind = 0,
 ): Promise<void> {
   const tx = db.transaction('sheets', 'readwrite', STRICT)
   try {
@@ -46,6 +47,7 @@ export async function keepSheets(
         from: before?.mine ? before.mine.from : before?.theirs?.sheet,
         owner,
         keptAt: version.savedAt,
+        behind: before?.mine?.behind ?? behind,
         tries: 0,
         refused: before?.mine?.refused ?? null,
         unaccepted: before?.mine?.unaccepted === true || (before?.mine?.refused ?? null) !== null,

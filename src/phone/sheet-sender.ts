@@ -28,12 +28,19 @@ async function hand(
   parts: SendParts,
   { id, mine }: KeptSheet & { mine: WaitingSheet },
 ): Promise<Exclude<Answer, 'piece'>> {
-  const { base, sheet, over } = mine
+  const { base, sheet, over, behind = 0 } = mine
   const post = (sheet: Sheet, over: number | false) =>
     ask(parts.fetch, '/removals/sync', {
       method: 'POST',
       headers: { 'Content-Type': 'application/json', 'Resettle-Person': parts.viewer.id },
-      body: JSON.stringify({ id, base, sheet, over }),
+      body: JSON.stringify({
+        id,
+        base,
+        sheet,
+        over,
+        // What it takes for now by the clock that it was written by: the server knows whether that was right.
+        now: new Date(parts.now().getTime() + behind).toISOString(),
+      }),
     })
   let clash: number | undefined
   const refuseIt = (problems: Parameters<typeof refuseSheet>[2]) => refuseSheet(parts.db, id, problems, clash)

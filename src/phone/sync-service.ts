@@ -115,7 +115,8 @@ export function syncServiceOf(parts: SyncServiceParts): SyncService {
       actions: actions(of, base, day),
     })
     const answer = await app.fetch(request)
-    return isForServer(answer) ? null : { answer, repository, viewer: base.viewer }
+    const behind = clock().getTime() - parts.now().getTime()
+    return isForServer(answer) ? null : { answer, repository, viewer: base.viewer, behind }
   }
 
   /** Of what waits, no more than how much, where it is not known who looks; null for every other page. */
@@ -130,11 +131,11 @@ export function syncServiceOf(parts: SyncServiceParts): SyncService {
   async function takeForm(request: Request): Promise<Response | null> {
     const taken = await answered(request, (of, head, today) => bookOf({ ...of, head, today }))
     if (taken === null) return null
-    const { answer, repository, viewer } = taken
+    const { answer, repository, viewer, behind } = taken
     const { kept: sheets } = repository.removals
     if (sheets.length > 0) {
       const { id, name } = viewer
-      await on((db) => keepSheets(db, sheets, { id, name }))
+      await on((db) => keepSheets(db, sheets, { id, name }, behind))
       await changed()
     }
     if (repository.kept.length > 0) {

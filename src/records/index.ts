@@ -23,6 +23,7 @@ export {
   lastDayOf,
   mayBeCutAgain,
   mayBeOf,
+  tellsOfWork,
   withMark,
   wordsOf,
 } from './job-state.ts'

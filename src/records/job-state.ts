@@ -21,10 +21,15 @@ export const hasBegun = ({ work: w }: Sheet): boolean =>
     w.closedUp,
     w.onTheWay,
     w.boxHours,
+    w.boxC,
     // Boards left to the owner, a photo of it closed.
     w.left,
     w.photos,
   ].some((said) => said !== undefined)
+
+/** What nobody tells of bees that were only looked at: whether anything was opened is asked where it is new. */
+export const tellsOfWork = ({ work: was }: Sheet, { work: is }: Sheet): boolean =>
+  (['note', 'temper'] as const).some((said) => is[said] !== undefined && is[said] !== was[said])
 
 /** The last day on which it was begun or gone on with, as far as the sheet says. */
 export const lastDayOf = ({ work: { on, underGo, withoutGo } }: Sheet): string | undefined =>
@@ -52,11 +57,10 @@ const DONE_AGAIN: readonly string[] = ['boxedAt', 'cleaned']
 
 /**
  * Work that was begun goes on with this version: it is boxed, or on another day than it was begun bees are first said of it.
- * What was answered for once is not asked again.
  */
 export function goesOnIn(before: Sheet, after: Sheet, today: string): boolean {
-  const { boxedAt, withoutGo } = before.work
-  if (!hasBegun(before) || withoutGo !== undefined) return false
+  const { boxedAt } = before.work
+  if (!hasBegun(before)) return false
   const boxed = boxedAt !== undefined
   const sameDay = lastDayOf(before) === today
   const asked = sameDay ? (boxed ? [] : (['boxedAt'] as const)) : [...TAKEN, ...(boxed ? [] : LEARNT_LATER)]
@@ -128,8 +132,9 @@ function isNamed({ job }: Sheet, { site }: ComesFrom): boolean {
 }
 
 /**
- * Whether bees may be of an open job: the same place by its address or name; or its day, and bees that are cut out as its own
- * are; or the same kind of place on any day since, for what was not boxed is open still.
+ * Whether bees may be of an open job: the same place by its address or name; or its day, whatever kind was tapped; or, logged on
+ * its day for another, bees that are cut out as its own are; or the same kind of place on any day since, for what was not boxed is
+ * open still.
  */
 export function mayBeOf(s: Sheet, bees: ComesFrom): boolean {
   const { job, site, work, decision, ended } = s
@@ -140,7 +145,8 @@ export function mayBeOf(s: Sheet, bees: ComesFrom): boolean {
   const kinds = [bees.type, site.type].filter((type) => type !== undefined && type !== '')
   const alike = new Set(kinds).size < 2
   const cut = !kinds.includes('swarm')
-  if ([bees.today, ...bees.days].includes(day)) return alike || cut
+  if (bees.days.includes(day)) return true
+  if (bees.today === day) return alike || cut
   return alike && work.boxedAt === undefined && bees.days.some((d) => d > day)
 }
 

@@ -174,8 +174,8 @@ export const check = z.strictObject({
   until: z.optional(time),
   cutMm: z.optional(z.number().check(z.minimum(0, 'must not be negative'), z.maximum(500))),
   vacuum: z.optional(z.enum(VACUUMS)),
-  /** Ticked items of `ITEMS` (before-cut.ts), and the day they were so: they are no good on another. */
-  done: z.optional(z.array(text(40)).check(z.maxLength(40))),
+  /** Ticked items of `ITEMS` (before-cut.ts), and the day they were so: they are no good on another. Some name another sheet. */
+  done: z.optional(z.array(text(80)).check(z.maxLength(200))),
   doneOn: z.optional(day),
   doneAt: z.optional(place),
   /** The hour at which they were tapped. */
@@ -201,8 +201,8 @@ export const decision = z.strictObject({
   fell: z.optional(
     z.extend(moment, {
       setBack: z.optional(z.literal(true)),
-      /** It came in with a file, or the yard's day is another one. */
-      because: z.optional(z.enum(['import', 'time-zone'])),
+      /** It came in with a file, the yard's day is another one, a phone's clock was wrong, or whoever decided does so no more. */
+      because: z.optional(z.enum(['import', 'time-zone', 'clock', 'account'])),
     }),
   ),
   /** Somebody else had refused, or had it wait for a reason: said for as long as anything is decided over it. */

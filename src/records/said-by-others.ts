@@ -114,10 +114,12 @@ export const WHY_GONE = ['mistake', 'removed', 'left', 'elsewhere'] as const
 /** Who, and when in the yard's time. */
 export const moment = z.strictObject({ by: text(120), on: day, at: time })
 
-/** It came onto the sheet, or went off it. */
+/** It came onto the sheet, or went off it; or it was only written, and the words went. */
 export const noted = z.strictObject({
   what: z.enum(GRAVE),
-  is: z.enum(['found', 'gone']),
+  is: z.enum(['found', 'gone', 'written']),
+  /** What was written. */
+  words: z.optional(text(300)),
   why: z.optional(z.enum(WHY_GONE)),
   by: text(120),
   on: day,

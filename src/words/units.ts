@@ -34,8 +34,14 @@ export interface Unit {
 
 const same = (n: number): number => n
 
+/** As it was typed: of the °F that are kept as this tenth of a degree Celsius the roundest. Example: 25.6 was typed as 78, not as 78.1. */
+function typedFahrenheit(c: number): number {
+  const f = fahrenheit(c)
+  return [Math.round(f), Math.round(2 * f) / 2].find((n) => tenth(celsius(n)) === c) ?? f
+}
+
 const UNIT: Record<Units[keyof Units], Unit> = {
-  F: { symbol: '°F', store: (n) => tenth(celsius(n)), show: fahrenheit },
+  F: { symbol: '°F', store: (n) => tenth(celsius(n)), show: typedFahrenheit },
   C: { symbol: '°C', store: same, show: same },
   lb: { symbol: 'lb', store: kilograms, show: pounds },
   kg: { symbol: 'kg', store: same, show: same },

@@ -120,3 +120,21 @@ describe('the cold', () => {
     for (const t of [80, 90, 110]) expect(plan(t).advice.action).not.toBe('open-and-look')
   })
 })
+
+describe('open cells on day 11 of a comb whose last egg was laid on the day of the removal', () => {
+  // A queen's cell is capped on day 8 from the egg (reference tables of development): these are too late to be of that brood.
+  const codes = (seen: object) => {
+    const plan = box('2026-05-30', { 2: look({ opened: false }), 11: look(seen) })(11)
+    return plan.advice.reasons.map((r) => r.code)
+  }
+
+  it('are not called nothing to raise a queen from, though a frame of eggs is asked for', () => {
+    const seen = codes({ capped: undefined, cells: 'open' })
+    expect(seen).toContain('cells-in-doubt')
+    expect(seen).not.toContain('nobody-lays')
+  })
+
+  it('without cells there is nothing', () => {
+    expect(codes({ capped: undefined })).toContain('nobody-lays')
+  })
+})

@@ -186,7 +186,7 @@ export const ROOMS: Readonly<Record<string, Room>> = {
     'features/import',
   ),
   'features/protocol': feature('the yard’s rules and settings', 'Node', 'features/removal'),
-  'features/accounts': feature('signing in, set-up, invitations, people', 'Node'),
+  'features/accounts': feature('signing in, set-up, invitations, people', 'Node', 'features/removal'),
   'features/data': feature(
     'backups, the whole yard out and in, history of changes',
     'Node',

@@ -13,6 +13,7 @@ import { type FieldProblem, one, type Typed } from '../../forms/index.ts'
 import { qrCode } from '../../parts/index.ts'
 import { type Invitation, type Outcome, type Person, ROLES, type Role } from '../../people/index.ts'
 import { instantWords } from '../../words/index.ts'
+import { goFallsOf } from '../removal/node.ts'
 import { LinkPage, PeoplePage, type PersonLine } from './people-page.tsx'
 
 const roleIn = (typed: Typed): Role | undefined => ROLES.find((r) => r === one(typed, 'role'))
@@ -70,6 +71,12 @@ export function people(deps: Deps): Hono<Env> {
   const act = (c: AppContext, what: string, result: Outcome<Person>) =>
     result.ok ? c.redirect(`/people?done=${what}`, 303) : show(c, {}, result.problems)
 
+  /** Nothing is opened today on the word of somebody who decides no more. */
+  const takeGo = (c: AppContext, { name }: Person): void => {
+    const { zone } = c.var.frame
+    goFallsOf(deps.store.removals, { zone, now: deps.clock() }, { name, by: viewerOf(c).name })
+  }
+
   app.get('/people', (c) => show(c))
 
   app.post('/people', async (c) => {
@@ -90,7 +97,9 @@ export function people(deps: Deps): Hono<Env> {
   app.post('/people/:id/role', async (c) => {
     const role = roleIn(await typedIn(c))
     if (role === undefined) return show(c, {}, [{ field: 'role', message: 'must be chosen' }])
-    return act(c, 'role', deps.people.setRole(c.req.param('id'), role))
+    const changed = deps.people.setRole(c.req.param('id'), role)
+    if (changed.ok && role === 'helper') takeGo(c, changed.value)
+    return act(c, 'role', changed)
   })
 
   app.post('/people/:id/sign-out', async (c) => {
@@ -98,7 +107,11 @@ export function people(deps: Deps): Hono<Env> {
     return c.redirect(`/people?done=sign-out${ended.keys === 0 ? '' : '-keys'}`, 303)
   })
 
-  app.post('/people/:id/close', (c) => act(c, 'close', deps.people.close(c.req.param('id'))))
+  app.post('/people/:id/close', (c) => {
+    const closed = deps.people.close(c.req.param('id'))
+    if (closed.ok) takeGo(c, closed.value)
+    return act(c, 'close', closed)
+  })
   app.post('/people/:id/reopen', (c) => act(c, 'reopen', deps.people.reopen(c.req.param('id'))))
   return app
 }

@@ -6,7 +6,7 @@ import { clearance, sheetName, TRADE_HAZARDS } from '../../records/index.ts'
 import { clearanceProblems } from './decide.ts'
 import { RemovalEndPage } from './end-page.tsx'
 import { CLEARANCE_FIELDS } from './fields.ts'
-import { CLEARED_BY, hazardsFound, seenOn } from './hazards.ts'
+import { CLEARED_BY, hazardsFound, isTested, seenOn } from './hazards.ts'
 import { placeOf } from './place.ts'
 import { second, secondPage } from './second-route.tsx'
 import { isOfAnotherJob, keep, knownAt, onSheet, type Saved } from './sheet-handlers.ts'
@@ -83,7 +83,8 @@ async function clear(
   const { sheet } = saved.last
   const hazard = TRADE_HAZARDS.find((h) => h === one(typed, 'hazard'))
   const knew = hazardsFound(sheet)
-  if (hazard === undefined || !knew.includes(hazard)) return c.redirect(`${saved.path}#unmet`, 303)
+  if (hazard === undefined || !(knew.includes(hazard) || isTested(sheet, hazard)))
+    return c.redirect(`${saved.path}#unmet`, 303)
   const id = `trade-${hazard}`
   const { raw } = fieldsIn(CLEARANCE_FIELDS, typed, c.var.frame.units, `${id}.`)
   const [only, ...more] = CLEARED_BY[hazard]

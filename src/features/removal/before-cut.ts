@@ -9,15 +9,17 @@ import { type SecondName, type Sheet, TRADE_HAZARDS } from '../../records/index.
 import type { Protocol } from '../../recovery/index.ts'
 import { isTooOld } from '../../time-of-day.ts'
 import { heatOf, type Shows } from './forecast.ts'
-import { cuts, isNew, oldBuilding, servicesLocated, tradeFacts, wiresNear } from './hazards.ts'
+import { cuts, tradeFacts } from './hazards.ts'
 import { type Facts, ITEMS, type Item, type ItemId, TICKED, type TickedId } from './item.ts'
-import { type OtherSheet, otherSheets, written } from './other-sheets.ts'
+import { oldBuilding, servicesLocated, wiresNear } from './looked-for.ts'
+import { type OtherSheet, otherSheets } from './other-sheets.ts'
 import { bystandersAsked, temperAsked, tickedFacts } from './people.ts'
-import { lookedHere, placeOf, samePlace } from './place.ts'
+import { placeOf, samePlace } from './place.ts'
 import { isSigned } from './second.ts'
 import { isShort } from './stage.ts'
 import { isUnderWay, tickedTooEarly } from './ticked-when.ts'
 import { begun } from './without-go.ts'
+import { written } from './written.ts'
 
 export interface Reckoning {
   items: Item[]
@@ -39,7 +41,7 @@ export function beforeCut(
 ): Reckoning {
   const begins = isUnderWay(s, today) ? undefined : now
   const late = begins !== undefined && tickedTooEarly(s, begins)
-  const about: About = { protocol, shows, today, others, late }
+  const about: About = { protocol, shows, today, others, late, begins }
   const items = ITEMS.map((id) => withSecond(itemOf(id, s, about), s, today, begins))
   const open = items.filter((i) => i.state === 'unmet' || i.state === 'unsaid')
   const unmet = [
@@ -107,8 +109,8 @@ const NAMES: Record<ItemId, Name> = {
   heat: name('Outdoor heat under the limit', YOU, 'second'),
   vacuum: name('A gentle way to take the bees off', YOU, 'trade'),
   'cut-depth': name('Cutting depth set', YOU, 'second'),
-  bystanders: name('Asked who is about and who is allergic', CREW, 'second'),
   // Not knowing is an answer, so nobody signs for not asking.
+  bystanders: name('Asked who is about and who is allergic', CREW, 'trade'),
   temper: name('Asked how fierce they are', CREW, 'trade'),
   wires: name('Wires near bees or ladder looked for', CREW, 'trade'),
   'other-sheet': name('What another sheet of this house says, looked for again', CREW, 'trade'),
@@ -140,19 +142,17 @@ interface About {
   others: readonly OtherSheet[]
   /** What was tapped today was tapped too long ago. */
   late: boolean
+  /** The hour, where something is still to be begun. */
+  begins: string | undefined
 }
 
 function itemOf(id: ItemId, s: Sheet, about: About): Item {
-  return { id, ...NAMES[id], ...weightOf(id, s, about.today), ...factsOf(id, s, about) }
+  return { id, ...NAMES[id], ...factsOf(id, s, about) }
 }
-
-/** In a building that is known to be new, only weak boards and droppings are left to look for; who looked may have it signed how they know. */
-const weightOf = (id: ItemId, s: Sheet, today: string): Partial<Pick<Item, 'weight'>> =>
-  id === 'old-building' && (isNew(s, today) || lookedHere(s, 'hazards', today)) ? { weight: 'second' } : {}
 
 const isTicked = (id: ItemId): id is TickedId => (TICKED as readonly string[]).includes(id)
 
-function factsOf(id: ItemId, s: Sheet, { protocol, shows, today, others, late }: About): Facts {
+function factsOf(id: ItemId, s: Sheet, { protocol, shows, today, others, late, begins }: About): Facts {
   const hazard = TRADE_HAZARDS.find((h) => id === `trade-${h}`)
   if (hazard !== undefined) return tradeFacts(s, hazard, today)
   if (isTicked(id)) return tickedFacts(id, s, today, late)
@@ -162,7 +162,7 @@ function factsOf(id: ItemId, s: Sheet, { protocol, shows, today, others, late }:
     case 'old-building':
       return oldBuilding(s, today)
     case 'heat':
-      return heatOf(s, protocol.heatLimitC, shows, today)
+      return heatOf(s, protocol.heatLimitC, shows, today, begins)
     case 'vacuum':
       return vacuum(s)
     case 'cut-depth':

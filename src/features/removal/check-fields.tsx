@@ -7,14 +7,14 @@ import { waysOut } from './as-known.ts'
 import { DECISION_FIELDS, HANGS, HEARD_FIELDS, PART_FIELDS, TEMPERED } from './fields.ts'
 import { Folded } from './folded.tsx'
 import { FORECAST_ROWS } from './form.ts'
-import { cuts } from './hazards.ts'
+import { askedSame, cuts, sameOne } from './hazards.ts'
 import { TICKED } from './item.ts'
-import { askedOf, notHere, type OtherSheet, writtenOn } from './other-sheets.ts'
+import { notThere, type OtherSheet } from './other-sheets.ts'
 import type { PartFieldsProps } from './part-fields.tsx'
 import { AS_TOLD, notAsked } from './people.ts'
 import { isShort } from './stage.ts'
 import { GRAVE_WORDS, TICKS } from './words.ts'
-import { andSaid } from './written.ts'
+import { andSaid, notHere, writtenOn } from './written.ts'
 
 export const CheckFields = (p: PartFieldsProps) => {
   const cut = cuts(p.sheet)
@@ -76,7 +76,7 @@ const HeardSince = ({ heard, ...p }: PartFieldsProps) =>
     </fieldset>
   )
 
-const HOURS = Array.from({ length: FORECAST_ROWS }, (_, i) => `hours.${i}.c`)
+export const HOURS = Array.from({ length: FORECAST_ROWS }, (_, i) => `hours.${i}.c`)
 
 /** Only what this job asks for, each with what it takes to be so. */
 const Checklist = ({ form, sheet: saved, others }: PartFieldsProps) => {
@@ -93,20 +93,12 @@ const Checklist = ({ form, sheet: saved, others }: PartFieldsProps) => {
           </span>
         </label>
       ))}
-      {[...new Set([...writtenOn(sheet), ...askedOf(others)])].map((what) => (
+      {lookedAgain(sheet, others).map(([id, what, why]) => (
         <label class="tap">
-          <input
-            type="checkbox"
-            name="done"
-            value={notHere(what)}
-            checked={many(form.typed, 'done').includes(notHere(what))}
-          />
+          <input type="checkbox" name="done" value={id} checked={many(form.typed, 'done').includes(id)} />
           <span>
-            <b>Not here: {GRAVE_WORDS[what].toLowerCase()}</b>
-            <small>
-              {saidBy(sheet, others, what)}. Looked and asked again, today. If it is here, tap it where it is
-              asked.
-            </small>
+            <b>{what}</b>
+            <small>{why}</small>
           </span>
         </label>
       ))}
@@ -114,15 +106,29 @@ const Checklist = ({ form, sheet: saved, others }: PartFieldsProps) => {
   )
 }
 
-/** 'In the words of this sheet, and on that of Edgar Quill, same house' */
-function saidBy(sheet: Sheet, others: readonly OtherSheet[], what: Grave): string {
-  const names = others.filter((o) => o.what.includes(what)).map((o) => o.name)
+/** What is looked for again for what somebody wrote, or another sheet says: the box, its name and what it takes. */
+function lookedAgain(sheet: Sheet, others: readonly OtherSheet[]): [string, string, string][] {
+  const again = 'Looked and asked again, today. If it is here, tap it where it is asked.'
+  const not = (what: Grave): string => `Not here: ${GRAVE_WORDS[what].toLowerCase()}`
   return [
-    writtenOn(sheet).includes(what) ? 'In the words of this sheet' : '',
-    names.length === 0 ? '' : `On the sheet of ${names.join(', ')}, same house`,
+    ...askedSame(sheet).map((c): [string, string, string] => [
+      sameOne(c.hazard),
+      `The same: ${GRAVE_WORDS[c.hazard].toLowerCase()}`,
+      `All that was written since is of what ${c.who} cleared. Another one is cleared by itself.`,
+    ]),
+    ...writtenOn(sheet).map(({ what, was }): [string, string, string] => [
+      notHere(what),
+      not(what),
+      `In the words of this sheet${was}. ${again}`,
+    ]),
+    ...others.flatMap((o) =>
+      o.what.map((g): [string, string, string] => [
+        notThere(g, o),
+        not(g),
+        `On the sheet of ${o.name}, same house. ${again}`,
+      ]),
+    ),
   ]
-    .filter(Boolean)
-    .join('. ')
 }
 
 /** Hours and temperatures side by side; a row without a temperature counts for nothing. */

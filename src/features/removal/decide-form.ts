@@ -9,10 +9,10 @@ import { decisionProblems, refusedBefore, unmetWords } from './decide.ts'
 import { DECISION_FIELDS } from './fields.ts'
 import { schemaProblems } from './form.ts'
 import { placeOf } from './place.ts'
-import { isElsewhere, keep, type Saved } from './sheet-handlers.ts'
+import { isElsewhere, keep, momentNow, type Saved } from './sheet-handlers.ts'
 import { reckoningOf } from './view.ts'
 import { decidedWords } from './words.ts'
-import { andSaid } from './written.ts'
+import { andSaid, withWords } from './written.ts'
 
 /** What somebody else decided since the form was made: it is read before anything is decided over it. */
 function decidedMeanwhile(deps: PageDeps, saved: Saved, shown: number, by: string): Decision | undefined {
@@ -84,6 +84,7 @@ export function decide(
       },
     ]
   const wrong = [...decisionProblems(made, reckoning, sheet), ...(heard?.problems ?? [])]
-  if (wrong.length === 0) keep(c, deps, saved, { ...sheet, decision: made })
+  if (wrong.length === 0)
+    keep(c, deps, saved, withWords(sheet, { ...sheet, decision: made }, momentNow(c, deps)))
   return wrong
 }

@@ -11,7 +11,8 @@ import {
   type TradeHazard,
 } from '../../records/index.ts'
 import { holds, notYet, type Reckoning, stops } from './before-cut.ts'
-import { CLEARED_BY, GOOD_DAYS, isShown } from './hazards.ts'
+import { CLEARED_BY, GOOD_DAYS, isShown, isTested } from './hazards.ts'
+import type { Item } from './item.ts'
 import { placeOf, samePlace } from './place.ts'
 import { isFullName, isNumber, sameName, sharesName } from './same-name.ts'
 import { customersOf, type Known } from './second.ts'
@@ -94,8 +95,8 @@ export function refusedBefore(before: Decision | undefined, by: string): Decisio
 }
 
 const wayOut = (i: Reckoning['unmet'][number]): string =>
-  ['temper', 'free', 'wires', 'notes', 'other-sheet'].includes(i.id)
-    ? 'Look, and tap what is so'
+  ['temper', 'free', 'wires', 'notes', 'other-sheet', 'bystanders', 'old-building'].includes(i.id)
+    ? 'Look or ask, and tap what is so'
     : i.weight === 'second'
       ? 'Meet it, or have a second person sign for it by name'
       : `Not for this sheet to decide, but for: ${i.decides.toLowerCase()}`
@@ -129,11 +130,11 @@ export const goStands = (
 
 /** What was unmet or signed for when it was decided, for the record. */
 export const unmetWords = (r: Reckoning): string[] =>
-  [...r.unmet, ...r.items.filter((i) => i.state === 'signed')]
-    .slice(0, 40)
-    .map((i) =>
-      `${i.state === 'signed' ? `Signed by a second person: ${i.what}` : notYet(i)}. ${i.why}`.slice(0, 300),
-    )
+  [...r.unmet, ...r.items.filter((i) => i.state === 'signed')].slice(0, 40).map(lineOf)
+
+/** An item as it stands in such a list. */
+export const lineOf = (i: Item): string =>
+  `${i.state === 'signed' ? `Signed by a second person: ${i.what}` : notYet(i)}. ${i.why}`.slice(0, 300)
 
 /** Trades that have no number everywhere: a photo of their paper does. */
 const WITHOUT_NUMBER: readonly Trade[] = ['heating', 'builder']
@@ -147,6 +148,7 @@ export function clearanceProblems(
 ): Problem[] {
   const wrong = (field: string, message: string): Problem => ({ field, message })
   const number = c.licence !== undefined && isNumber(c.licence) && !isTelephone(c.licence, s.job.phone)
+  const byPhoto = WITHOUT_NUMBER.includes(c.as ?? 'supplier') || isTested(s, c.hazard)
   const isLine = LINE[c.hazard] !== undefined
   const early = isLine && s.job.calledOn !== undefined && c.on < s.job.calledOn
   const found = s.site.noted?.findLast((n) => n.what === c.hazard && n.is === 'found')?.on
@@ -156,6 +158,14 @@ export function clearanceProblems(
   )
   const ofTheJob = [s.job, s.site, s.work].some(
     ({ photos }) => c.photo !== undefined && photos?.includes(c.photo),
+  )
+  // The tag of a socket is not that of the line to the house.
+  const ofNear = s.check.clearances?.some(
+    (x) =>
+      x.photo !== undefined &&
+      x.photo === c.photo &&
+      x.hazard !== c.hazard &&
+      [x.hazard, c.hazard].includes('near-wires'),
   )
   const taken = others.some(
     (x) => (x.photo !== undefined && x.photo === c.photo) || (number && x.licence === c.licence),
@@ -178,15 +188,19 @@ export function clearanceProblems(
         )
       : null,
     taken ? wrong('licence', 'and photo are of another trade on this sheet: each has its own') : null,
-    number ||
-    (c.licence === undefined && c.photo !== undefined && WITHOUT_NUMBER.includes(c.as ?? 'supplier'))
+    number || (c.licence === undefined && c.photo !== undefined && byPhoto)
       ? null
       : wrong(
           'licence',
-          `must be the number of their licence, ticket or report: four digits or more${WITHOUT_NUMBER.includes(c.as ?? 'supplier') ? ', or a photo of their paper' : ''}`,
+          `must be the number of their licence, ticket or report: four digits or more${byPhoto ? ', or a photo of their paper' : ''}`,
         ),
     ofTheJob ? wrong('photos', 'is a picture of this job: take one of the paper, the tag or the test') : null,
-    isShown(c) ? null : wrong('photos', 'is missing: their paper, the tag on the line, or the test result'),
+    ofNear
+      ? wrong('photos', 'is of other wires: lines, meter or pole near have a paper or a tag of their own')
+      : null,
+    isShown(c) || isTested(s, c.hazard)
+      ? null
+      : wrong('photos', 'is missing: their paper, the tag on the line, or the test result'),
     c.on > today
       ? wrong('on', 'is in the future: what is planned clears nothing')
       : isLine && found !== undefined && c.on < found

@@ -36,9 +36,11 @@ export const RemovalEndPage = ({ frame, form, path, name }: EndProps) => (
 interface EraseProps extends Omit<EndProps, 'form'> {
   versions: number
   colonies: { tag: string; path: string }[]
+  /** What it says of the house that can kill. */
+  said: string[]
 }
 
-export const RemovalErasePage = ({ frame, path, name, versions, colonies }: EraseProps) => (
+export const RemovalErasePage = ({ frame, path, name, versions, colonies, said }: EraseProps) => (
   <Layout frame={frame} title="Erase a sheet" ways={false}>
     <p class="crumb">
       <a href={path}>‹ {name}</a>
@@ -50,6 +52,12 @@ export const RemovalErasePage = ({ frame, path, name, versions, colonies }: Eras
         This sheet: {versions} {versions === 1 ? 'version' : 'versions'}, with name, address, signature and
         photos. The signer’s address for the text answers no more.
       </li>
+      {said.length === 0 ? null : (
+        <li>
+          That this house has: <b>{said.join(', ')}</b>. A new sheet of it will not know. Is the job not done?
+          End it, and erase it later.
+        </li>
+      )}
       <li>Name and address in entries that are not in the book.</li>
       {colonies.length === 0 ? null : (
         <li>

@@ -2,11 +2,12 @@ import { Hono } from 'hono'
 import { type AppContext, type Deps, type Env, page } from '../../app/index.ts'
 import { sheetName } from '../../records/index.ts'
 import { RemovalErasePage } from './end-page.tsx'
-import { otherSheetsOf } from './other-sheets.ts'
-import { onSheet, type Saved, stampOf } from './sheet-handlers.ts'
+import { otherSheetsOf, saidOn } from './other-sheets.ts'
+import { momentNow, onSheet, type Saved, stampOf } from './sheet-handlers.ts'
 import { isOver, stageOf } from './stage.ts'
 import { colonyLinks } from './view.ts'
 import { GRAVE_WORDS } from './words.ts'
+import { withWords } from './written.ts'
 
 /** A name is forgotten, and a gas pipe is not: open sheets of the same house keep in words what the erased one said, and of nobody. */
 function leaveHazards(c: AppContext, deps: Deps, { id, last, colonies }: Saved): void {
@@ -20,12 +21,9 @@ function leaveHazards(c: AppContext, deps: Deps, { id, last, colonies }: Saved):
       0,
       500,
     )
-    removals.save(
-      v.id,
-      v.version,
-      { ...v.sheet, site: { ...v.sheet.site, behindNote: note.trim() } },
-      stampOf(c, deps),
-    )
+    const noted = { ...v.sheet, site: { ...v.sheet.site, behindNote: note.trim() } }
+    // What there was no room for any more is not forgotten.
+    removals.save(v.id, v.version, withWords(v.sheet, noted, momentNow(c, deps)), stampOf(c, deps))
   }
 }
 
@@ -44,6 +42,7 @@ export function removalErase(deps: Deps): Hono<Env> {
           name={sheetName(saved.last.sheet)}
           versions={saved.versions.length}
           colonies={colonyLinks(deps, saved.colonies)}
+          said={saidOn(saved.last.sheet).map((g) => GRAVE_WORDS[g].toLowerCase())}
         />,
       ),
     ),

@@ -241,6 +241,9 @@ export const SECOND_FIELDS = {
 /** Boxed on the day it was opened, and only written down on another: no reason is asked. */
 export const THAT_DAY = 'that-day'
 
+/** Something is told of the bees, and nothing was opened. */
+export const NOT_OPENED = 'not-opened'
+
 /** It was begun, and no “go” stood. */
 export const WITHOUT_GO_FIELDS = {
   why: choice('Begun without a “go”', BEGUN, 3, { asks: 'No “go” of that day stands: why was it done?' }),

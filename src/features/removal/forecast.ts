@@ -31,16 +31,36 @@ export function underLimit(hours: readonly ForecastHour[], limitC: number): stri
 const inOrder = (hours: readonly ForecastHour[]): ForecastHour[] =>
   [...hours].sort((a, b) => (a.at < b.at ? -1 : 1))
 
-/** Hours within the planned work; all of them when no times are planned. */
-export function workingHours(s: Sheet): ForecastHour[] {
+/**
+ * Hours within the planned work; all of them when no times are planned. One that stands when they begin counts, though it was typed of a
+ * little before.
+ */
+export function workingHours(s: Sheet, now?: string): ForecastHour[] {
   const { hours = [], from, until } = s.check
+  const begins = from !== undefined && now !== undefined && now > from ? now : from
+  const standing = inOrder(hours).findLast((h) => begins !== undefined && h.at <= begins)
+  const counts = standing !== undefined && hoursLater(standing.at, begins ?? standing.at) < GAP_HOURS
   return inOrder(hours).filter(
-    (h) => (from === undefined || h.at >= from) && (until === undefined || h.at <= until),
+    (h) =>
+      (from === undefined || h.at >= from || (counts && h.at === standing.at)) &&
+      (until === undefined || h.at <= until),
   )
 }
 
-/** Whether the planned hours stay at or under the limit. */
-export function heatOf(s: Sheet, limitC: number, shows: Shows, today: string): Facts {
+/** Why the forecast of that day says nothing of what is begun at `now` ('15:00'); null where it looks so far, or is one hottest hour. */
+export function forecastOver(
+  { check: { hours = [], until, on } }: Sheet,
+  day: string,
+  now: string,
+): string | null {
+  const over = until ?? inOrder(hours).at(-1)?.at
+  return over !== undefined && over < now && (on ?? day) === day
+    ? `Work until ${over} is over: until when do you work now?`
+    : null
+}
+
+/** Whether the planned hours stay at or under the limit. `now`: where something is still to be begun, the hour of `today` ('15:00'). */
+export function heatOf(s: Sheet, limitC: number, shows: Shows, today: string, now?: string): Facts {
   const { hours = [], on, hottestC } = s.check
   const limit = shows.temperature(limitC)
   if (hours.length === 0 && hottestC === undefined)
@@ -51,6 +71,8 @@ export function heatOf(s: Sheet, limitC: number, shows: Shows, today: string): F
     return { state: 'unsaid', why: 'The forecast is for another day than the one planned.' }
   if (on !== undefined && on < today)
     return { state: 'unsaid', why: 'The forecast is of a day that is gone: look at today’s.' }
+  const over = now === undefined ? null : forecastOver(s, today, now)
+  if (over !== null) return { state: 'unsaid', why: over, moved: true }
   const coldest = Math.min(...(hours.length > 0 ? hours.map((h) => h.c) : [hottestC ?? limitC]))
   if (coldest < TOO_COLD_C) return { state: 'unmet', why: coldWords(coldest, shows) }
   if (hottestC !== undefined && hotterThan(hottestC, limitC))
@@ -58,7 +80,7 @@ export function heatOf(s: Sheet, limitC: number, shows: Shows, today: string): F
       state: 'unmet',
       why: `${shows.temperature(hottestC)} while you work, over the limit of ${limit}. Begin earlier, another day, or refuse. ${LOSERS}`,
     }
-  const under = hours.length > 0 ? hoursUnder(s, limitC, shows) : null
+  const under = hours.length > 0 ? hoursUnder(s, limitC, shows, now) : null
   if (under !== null && under.state !== 'met') return under
   if (on !== undefined && on > today)
     return { state: 'unsaid', why: 'The forecast is of a day that has not come: it counts on that day.' }
@@ -77,10 +99,10 @@ export const coldWords = (c: number, shows: Shows): string =>
 
 const LOSERS = 'Bees, brood and people lose in the heat.'
 
-function hoursUnder(s: Sheet, limitC: number, shows: Shows): Facts {
+function hoursUnder(s: Sheet, limitC: number, shows: Shows, now: string | undefined): Facts {
   const { hours = [], from, until } = s.check
   const limit = shows.temperature(limitC)
-  const working = workingHours(s)
+  const working = workingHours(s, now)
   const cooler = underLimit(hours, limitC)
   const instead =
     cooler.length === 0

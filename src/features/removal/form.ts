@@ -169,6 +169,29 @@ export function typedPart(part: Part, s: Sheet, units: Units): Typed {
   return part === 'check' ? { ...typed, ...typedHours(s.check.hours ?? [], units) } : typed
 }
 
+/** The forecast of a day that is gone is asked anew, hours and all. */
+export function withoutOldForecast(s: Sheet, today: string): Sheet {
+  const { on, hottestC: _c, hours: _h, from: _f, until: _u, ...check } = s.check
+  return on !== undefined && on < today ? { ...s, check } : s
+}
+
+/**
+ * Whether the forecast of a form is the one that it was made from: its hours came back as they stood. One hottest hour alone may well be
+ * the same on another day, and counts so only in a form of another day (`lay`).
+ */
+export function sameForecast(
+  { check: is }: Sheet,
+  { check: was }: Sheet,
+  units: Units,
+  lay: boolean,
+): boolean {
+  const { show } = unitOf(units, 'temperature')
+  const as = (c: Sheet['check']): string =>
+    (c.hours ?? []).map((h) => `${h.at} ${plain(show(h.c), 1)}`).join()
+  const hottest = (c: Sheet['check']): string => (c.hottestC === undefined ? '' : plain(show(c.hottestC), 1))
+  return as(is) === '' ? lay && hottest(is) === hottest(was) : as(is) === as(was)
+}
+
 function typedHours(hours: readonly ForecastHour[], units: Units): Typed {
   const { show } = unitOf(units, 'temperature')
   const rows = hours.map((h) => ({ at: h.at, c: plain(show(h.c), 1) }))

@@ -9,10 +9,9 @@ import {
   type TradeHazard,
   type WHY_GONE,
 } from '../../records/index.ts'
-import { cuts, isCleared, ONLY_THE_TRADE, tappedAt } from './hazards.ts'
-import { notHere } from './other-sheets.ts'
+import { cuts, isCleared, ONLY_THE_TRADE, sameOne, tappedAt } from './hazards.ts'
 import { climbs, saidFierce } from './people.ts'
-import { writtenAnew } from './written.ts'
+import { notHere, withLines, withWords, writtenAnew } from './written.ts'
 
 const isHazard = (what: Grave): what is TradeHazard => (TRADE_HAZARDS as readonly string[]).includes(what)
 
@@ -43,7 +42,7 @@ export const stays = (before: Sheet, after: Sheet, today: string): TradeHazard[]
   goneFrom(before, after).filter((g): g is TradeHazard => isHazard(g) && !isCleared(before, g, today))
 
 /** What was ticked or signed for before it was known to be there, or when it was there, is asked anew when it comes. */
-const TICK_OF: Partial<Record<Grave, string>> = {
+export const TICK_OF: Partial<Record<Grave, string>> = {
   allergic: 'allergy',
   children: 'children',
   fierce: 'fierce',
@@ -52,6 +51,10 @@ const TICK_OF: Partial<Record<Grave, string>> = {
   insulation: 'insulation',
   water: 'stopcock',
 }
+
+/** What was tapped of it by somebody who had not read what is said of it since. */
+export const answersTo = (what: Grave): string[] =>
+  [notHere(what), sameOne(what), TICK_OF[what]].filter((id) => id !== undefined)
 
 /** Nobody takes people out, a pipe does not leave, and what its trade has cleared was not tapped by mistake. */
 export const whyFits = (what: Grave, why: string): boolean =>
@@ -68,11 +71,11 @@ const isHigher = ({ site: b }: Sheet, { site: a }: Sheet): boolean =>
   climbs({ ...EMPTY_SHEET, site: b }) &&
   (a.access !== b.access || (a.heightM ?? 0) > (b.heightM ?? Number.POSITIVE_INFINITY))
 
-/** At most as many as the schema takes: the last ones. */
-const MOST = 80
+/** The sheet with a line for each thing that came or went since `before`, in words too. */
+export const withNoted = (before: Sheet, after: Sheet, whys: Whys, stamp: Stamp): Sheet =>
+  withWords(before, withTapped(before, after, whys, stamp), stamp)
 
-/** The sheet with a line for each thing that came or went since `before`. */
-export function withNoted(before: Sheet, after: Sheet, whys: Whys, stamp: Stamp): Sheet {
+function withTapped(before: Sheet, after: Sheet, whys: Whys, stamp: Stamp): Sheet {
   const came = goneFrom(after, before)
   const lines: Noted[] = [
     ...came.map((what): Noted => ({ what, is: 'found', ...stamp })),
@@ -91,8 +94,7 @@ export function withNoted(before: Sheet, after: Sheet, whys: Whys, stamp: Stamp)
       const left = before.site.noted?.some((n) => n.what === what && n.is === 'gone')
       return left === true || before.check.done?.includes(tick) === true ? [tick] : []
     }),
-    ...again.flatMap((what) => TICK_OF[what] ?? []),
-    ...words.map(notHere),
+    ...words.flatMap(answersTo),
     // Who holds a ladder at 4 m holds none at a roof.
     ...(isHigher(before, after) ? ['ladder-person'] : []),
   ]
@@ -100,9 +102,7 @@ export function withNoted(before: Sheet, after: Sheet, whys: Whys, stamp: Stamp)
   const { done, seconds, ...check } = after.check
   return {
     ...after,
-    ...(lines.length === 0
-      ? {}
-      : { site: { ...after.site, noted: [...(after.site.noted ?? []), ...lines].slice(-MOST) } }),
+    ...(lines.length === 0 ? {} : { site: withLines(after.site, lines) }),
     check: {
       ...check,
       ...(done === undefined ? {} : { done: done.filter((d) => !anew.includes(d)) }),

@@ -3,10 +3,10 @@
  * licensed for it clears. Common practice in the trade; licensed practice and local codes decide.
  */
 import { daysBetween } from '../../days.ts'
-import type { Clearance, Sheet, Trade, TradeHazard } from '../../records/index.ts'
+import type { Clearance, Grave, Noted, Sheet, Trade, TradeHazard } from '../../records/index.ts'
 import { TRADE_HAZARDS } from '../../records/index.ts'
 import type { Facts } from './item.ts'
-import { lookedHere, placeOf, samePlace, tickedHere } from './place.ts'
+import { placeOf, samePlace, tickedHere } from './place.ts'
 import { hangsInWords } from './swarm.ts'
 
 /** A swarm moves on within days; what has hung there for weeks has built comb, mostly inside something (common practice). */
@@ -95,12 +95,33 @@ export const CLEARED_BY: Record<TradeHazard, readonly Trade[]> = {
 const isHere = (c: Clearance, s: Sheet): boolean =>
   c.address !== undefined && c.where !== undefined && samePlace(c, placeOf(s))
 
-/** Whether it was given since the hazard was last taken off, or more was written of it: what comes back is cleared anew. */
-const isSince = (c: Clearance, s: Sheet): boolean => {
-  const lines = s.site.noted?.filter((n) => n.what === c.hazard) ?? []
-  const anew = lines.findLast((n, i) => n.is === 'gone' || lines[i - 1]?.is === 'found')?.writtenAt
-  return anew === undefined || (c.writtenAt ?? '') > anew
+/** When the hazard of a clearance came and went. */
+const linesOf = (c: Clearance, s: Sheet): Noted[] =>
+  s.site.noted?.filter((n) => n.what === c.hazard && n.is !== 'written') ?? []
+
+/** What was taken off and comes back is cleared anew. */
+const isOfThis = (c: Clearance, s: Sheet): boolean => {
+  const gone = linesOf(c, s).findLast((n) => n.is === 'gone')?.writtenAt
+  return gone === undefined || (c.writtenAt ?? '') > gone
 }
+
+/** As somebody taps it of what was written since: it is what the trade has cleared. 'same:gas' */
+export const sameOne = (what: Grave): string => `same:${what}`
+
+/** It was there already when that was found, so more was written of it. */
+const moreWritten = (c: Clearance, s: Sheet): boolean =>
+  linesOf(c, s).some(
+    (n, i, all) =>
+      n.is === 'found' &&
+      (c.writtenAt === undefined ? all[i - 1]?.is === 'found' : n.writtenAt > c.writtenAt),
+  )
+
+/** Cleared, and more was written since: a second pipe, or a word about the first. */
+export const askedSame = (s: Sheet): Clearance[] =>
+  hazardsFound(s).flatMap((h) => {
+    const cleared = clearanceOf(s, h)
+    return cleared !== undefined && moreWritten(cleared, s) ? [cleared] : []
+  })
 
 /** A name and a number are typed in a minute: what only the trade clears has its paper, tag or test photographed. */
 export const isShown = (c: Pick<Clearance, 'hazard' | 'photo'>): boolean =>
@@ -116,16 +137,28 @@ function clearanceOf(s: Sheet, hazard: TradeHazard): Clearance | undefined {
       CLEARED_BY[hazard].includes(c.as) &&
       isShown(c) &&
       isHere(c, s) &&
-      isSince(c, s) &&
+      isOfThis(c, s) &&
       found.every((other) => c.knew.includes(other)),
   )
 }
 
-/** Whether its trade has cleared it, and not too long ago. */
-export const isCleared = (s: Sheet, hazard: TradeHazard, today: string): boolean => {
-  const cleared = clearanceOf(s, hazard)
-  return cleared !== undefined && daysBetween(cleared.on, today) <= GOOD_DAYS[hazard]
-}
+/** Somebody says that an old building was tested, and found to have none: that has a paper too. */
+export const isTested = (s: Sheet, hazard: TradeHazard): boolean =>
+  hazard === 'asbestos' && s.site.oldHow === 'tested' && !hazardsFound(s).includes(hazard)
+
+export const hasReport = (s: Sheet, today: string): boolean =>
+  s.check.clearances?.some(
+    (c) =>
+      c.hazard === 'asbestos' &&
+      c.as === 'surveyor' &&
+      (c.photo ?? c.licence) !== undefined &&
+      isHere(c, s) &&
+      daysBetween(c.on, today) <= GOOD_DAYS.asbestos,
+  ) === true
+
+/** Whether its trade has cleared it, not too long ago, and nothing more is written of it. */
+export const isCleared = (s: Sheet, hazard: TradeHazard, today: string): boolean =>
+  tradeFacts(s, hazard, today).state === 'met'
 
 /** Given, and no good any more: why its trade has to be asked again. */
 function reopened(s: Sheet, hazard: TradeHazard): string {
@@ -136,15 +169,18 @@ function reopened(s: Sheet, hazard: TradeHazard): string {
     return ' It was written down without a photo of the paper, tag or test: take one, and write it down again.'
   if (!isHere(last, s))
     return ` It was cleared for another place (${[last.address, last.where].filter(Boolean).join(': ') || 'none was said'}): ask the trade about this one.`
-  return isSince(last, s)
+  return isOfThis(last, s)
     ? ' It was cleared before something else was found: ask the trade again, knowing of that.'
-    : ' More was found or written of it since it was cleared: ask the trade anew.'
+    : ' It was off the sheet since it was cleared: ask the trade anew.'
 }
 
 /** What still has to be cleared before anything is opened, in words. */
 export const tradesNeeded = (s: Sheet): string[] =>
   hazardsFound(s)
-    .filter((h) => clearanceOf(s, h) === undefined)
+    .filter((h) => {
+      const cleared = clearanceOf(s, h)
+      return cleared === undefined || (moreWritten(cleared, s) && !s.check.done?.includes(sameOne(h)))
+    })
     .map((h) => STOP[h])
 
 /**
@@ -170,121 +206,20 @@ const told = (hazard: TradeHazard): string =>
 export function tradeFacts(s: Sheet, hazard: TradeHazard, today: string): Facts {
   if (!hazardsFound(s).includes(hazard)) return { state: 'not-needed', why: 'Not found.' }
   const cleared = clearanceOf(s, hazard)
-  if (cleared === undefined) return { state: 'unmet', why: `${told(hazard)}${reopened(s, hazard)}` }
+  const unmet = (why: string): Facts => ({ state: 'unmet', why: `${told(hazard)}${why}`, paper: hazard })
+  if (cleared === undefined) return unmet(reopened(s, hazard))
   const good = GOOD_DAYS[hazard]
   if (daysBetween(cleared.on, today) > good)
-    return {
-      state: 'unmet',
-      why: `${told(hazard)} What ${cleared.who} cleared on ${cleared.on} is more than ${good === 1 ? 'a day' : `${good} days`} ago: ask again.`,
-    }
+    return unmet(
+      ` What ${cleared.who} cleared on ${cleared.on} is more than ${good === 1 ? 'a day' : `${good} days`} ago: ask again.`,
+    )
+  if (moreWritten(cleared, s) && !(tickedHere(s, today) && s.check.done?.includes(sameOne(hazard))))
+    return unmet(
+      ` More was written since ${cleared.who} cleared it: ask the trade anew. Where it is of the same one, tap so before the cut.`,
+    )
   const paper = cleared.photo === undefined ? 'their paper was not photographed' : 'photo kept'
   return {
     state: 'met',
     why: `Cleared by ${[cleared.who, cleared.licence, cleared.on, paper].filter(Boolean).join(', ')}.`,
   }
 }
-
-/** With no word for the wall, a look at the north wall would stand for the south wall. */
-const NO_WALL: Facts = {
-  state: 'unsaid',
-  why: 'Say in words where the bees are: what was looked for is of one wall, and nobody can tell of which.',
-  moved: true,
-}
-
-/** Said where an answer stands that was given of another place, or long ago. */
-const ELSEWHERE =
-  'The words for the place were changed, or it is months ago, and nobody has looked since: go and look at this wall, then tap what is there.'
-
-/** Of a box: current or gas; water alone only where somebody has said in words that it is a box of that. */
-const hasService = ({ site }: Sheet): boolean =>
-  site.nearWires === true ||
-  (site.behind ?? []).some((b) => b !== 'insulation' && b !== 'flue' && b !== 'water') ||
-  (site.behind?.includes('water') === true &&
-    /\b(water|agua|hydrant)\b(?!.*\b(pump|controller|electr\w*)\b)/i.test(site.where ?? ''))
-
-/** Nothing was found: whoever looked says how, and the owner's word has never found a wire (common practice). */
-const howLooked = ({ behind, behindHow }: Sheet['site']): string | null =>
-  behind === undefined || behind.length > 0
-    ? null
-    : behindHow === undefined
-      ? 'None found: how was it looked for? By a detector, or traced from outlets, taps and plan.'
-      : behindHow === 'owner'
-        ? 'The owner’s word finds no wire: use a detector, or trace from outlets, taps and plan.'
-        : null
-
-export function servicesLocated(s: Sheet, today: string): Facts {
-  if (!cuts(s)) return { state: 'not-needed', why: 'Nothing is cut.' }
-  if (s.site.behind === undefined)
-    return {
-      state: 'unsaid',
-      why: 'Wires, gas, water and flues: ask, trace from outlets and taps, use a detector, before anything goes into the surface.',
-    }
-  if (s.site.where === undefined) return NO_WALL
-  if (s.site.type === 'utility-box' && !hasService(s))
-    return {
-      state: 'unsaid',
-      why: 'A meter or utility box has wires, gas or water in it: tap which; of water alone, say so in the words for the place. Nobody opens one of wires or gas before its supplier has been.',
-      moved: true,
-    }
-  if (!lookedHere(s, 'behind', today)) return { state: 'unsaid', why: ELSEWHERE, moved: true }
-  const how = howLooked(s.site)
-  return how === null
-    ? { state: 'met', why: 'Looked for and written down.' }
-    : { state: 'unsaid', why: how, moved: true }
-}
-
-/**
- * Wires near the work. 3 m (10 ft): what people who are no electricians keep from lines up to 50 kV (US OSHA 29 CFR 1910.333(c)(3),
- * from memory); local rules may ask for more.
- */
-export function wiresNear(s: Sheet, today: string, late = false): Facts {
-  const { wires } = s.check
-  if (s.site.nearWires === true) return { state: 'met', why: 'Near: on this list.' }
-  const isNow = !late && tickedHere(s, today)
-  if (wires === 'unknown' && isNow)
-    return {
-      state: 'unmet',
-      why: 'Not known. Look up, along the wall and behind; ask the owner or the supplier, then tap what is so.',
-    }
-  return wires === 'none' && isNow
-    ? { state: 'met', why: 'Looked: none within 3 m (10 ft).' }
-    : {
-        state: 'unsaid',
-        why: 'Any within 3 m (10 ft)? Look up and along the wall, at this very place, today.',
-      }
-}
-
-/** 1980: after it neither was common in new houses of most countries (common practice; local codes differ). */
-export function oldBuilding(s: Sheet, today: string): Facts {
-  if (!cuts(s)) return { state: 'not-needed', why: 'Nothing is cut.' }
-  if (s.site.hazards !== undefined && s.site.where === undefined) return NO_WALL
-  if (lookedHere(s, 'hazards', today))
-    return isKnown(s, today)
-      ? { state: 'met', why: 'Looked for and written down.' }
-      : {
-          state: 'unsaid',
-          why: 'None found: how is it known? Built after 1980, or tested. “Not cut into” is no answer where a blade is set.',
-          moved: true,
-        }
-  if (s.site.hazards !== undefined) return { state: 'unsaid', why: ELSEWHERE, moved: true }
-  return isNew(s, today)
-    ? { state: 'unsaid', why: 'Look for weak boards, droppings and mould all the same.' }
-    : {
-        state: 'unsaid',
-        why: 'Built before 1980, or not known: asbestos board, cement and vermiculite, and lead paint, are likely. Look before anything is cut.',
-      }
-}
-
-/** It was found, or somebody has said how it is known that there is none. */
-const isKnown = (s: Sheet, today: string): boolean =>
-  s.site.hazards?.some((h) => h === 'asbestos' || h === 'lead-paint') === true ||
-  s.site.oldHow === 'tested' ||
-  (s.site.oldHow === 'untouched' && !isCutInto(s)) ||
-  isNew(s, today)
-
-/** Somebody has set a blade or measured what it goes through: a wall of board that is cut is not left as it is. */
-const isCutInto = ({ site, check }: Sheet): boolean =>
-  check.cutMm !== undefined || site.sheathingMm !== undefined
-
-/** Built after 1980, as somebody has said of this very place. */
-export const isNew = (s: Sheet, today: string): boolean => s.site.old === 'no' && lookedHere(s, 'old', today)

@@ -24,6 +24,7 @@ import { WITHOUT_GO_FIELDS } from './fields.ts'
 import { whoAndWhen } from './found-kept.ts'
 import { heatToBees } from './heat.ts'
 import { stampOf } from './sheet-handlers.ts'
+import { sinceMark } from './since-mark.ts'
 import { intakeFrom } from './to-intake.ts'
 import { reckoningOf, sheetIn } from './view.ts'
 import { showsIn } from './words.ts'
@@ -103,7 +104,11 @@ export function removalIntake(deps: PageDeps): Hono<Env> {
   app.get('/removals/:id/intake', (c) => {
     const saved = sheetIn(c, deps)
     if (saved === null) return unknownPage(c)
-    const asksFirst = saved.colonies.length === 0 && isOnLostGo(saved)
+    const { last, colonies } = saved
+    const isMore =
+      last.sheet.work.boxedAt === undefined &&
+      sinceMark(reckoningOf(c, deps, last.sheet), last.sheet).length > 0
+    const asksFirst = colonies.length === 0 && (isOnLostGo(saved) || isMore)
     if (asksFirst || isEarly(saved, c.var.frame.today)) return c.redirect(`${saved.path}/work#now`, 303)
     const { frame } = c.var
     const filled = intakeFrom(saved.last.sheet, adviceOf(c, saved))

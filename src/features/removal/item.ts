@@ -59,8 +59,10 @@ export interface Facts {
   state: State
   /** What is missing, or why it is asked. */
   why: string
-  /** It was answered for another place: said, and not only counted. */
+  /** It was answered for another place, or for hours that are over: said, and not only counted. */
   moved?: true
+  /** Whose paper meets it, written down right there. */
+  paper?: TradeHazard
 }
 
 export interface Item extends Facts {

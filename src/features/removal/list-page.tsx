@@ -120,15 +120,17 @@ export const RemovalsPage = ({ frame, open, toClose, over, erased }: RemovalsPro
   </Layout>
 )
 
-/** What stands against it by name; of the rest, how much. */
+/** What stands against it by name, first what stops it; of what nobody has said yet, how much. */
 const Reckoned = ({ reckoning: r, goes }: { reckoning: Reckoning; goes: boolean }) => {
   if (r.unmet.length === 0) return null
-  // What stops it stands in the heading.
-  const named = r.unmet.filter((i) => !stops(i) && i.state === 'unmet')
+  const stopping = r.unmet.filter(stops)
+  const unsaid = r.unmet.filter((i) => i.state === 'unsaid').length
+  const named = r.unmet.filter((i) => !stops(i) && i.state === 'unmet').map(notYet)
+  const more = stopping.length === 0 || unsaid === 0 ? named : [...named, `${unsaid} not filled in yet`]
   return (
     <p class="small">
-      <b>{reckoningTitle(r, goes)}.</b>
-      {named.length === 0 ? '' : ` ${named.map(notYet).join('. ')}.`}
+      <b>{stopping.length === 0 ? reckoningTitle(r, goes) : ['Stop', ...stopping.map(notYet)].join('. ')}.</b>{' '}
+      {more.map((m) => `${m}.`).join(' ')}
     </p>
   )
 }

@@ -2,6 +2,6 @@
 export { removalCallBack } from './call-back-route.tsx'
 export { removalErase } from './erase-route.tsx'
 export { removalPrint } from './print-route.tsx'
-export { goesFall } from './set-back.ts'
+export { goesFall, goFallsOf } from './set-back.ts'
 export { signedText } from './signed-route.tsx'
 export { removalSync } from './sync-route.ts'

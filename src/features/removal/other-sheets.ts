@@ -5,6 +5,7 @@
 import { daysBetween } from '../../days.ts'
 import {
   type Decision,
+  EMPTY_SHEET,
   type Grave,
   type Sheet,
   sameHouse,
@@ -29,8 +30,8 @@ export interface OtherSheet {
   stopped?: Decision | string
 }
 
-/** As somebody taps it before the cut. 'not-here:gas' */
-export const notHere = (what: Grave): string => `not-here:${what}`
+/** As somebody taps it before the cut, of one other sheet: what the next one says, or this one later, is asked by itself. */
+export const notThere = (what: Grave, { id }: Pick<OtherSheet, 'id'>): string => `not-there:${what}:${id}`
 
 /** Days after a job for which what it found in the house still counts there: pipes and asbestos do not leave with the bees (judgement). */
 const STAYS_DAYS = 90
@@ -47,6 +48,9 @@ function moreOn(other: Sheet, s: Sheet): Grave[] {
   const there: readonly string[] = [...tappedOn(other), ...written.map((w) => w.tapped[0])]
   return OF_THE_HOUSE.filter((g) => there.includes(g) && !own.includes(g))
 }
+
+/** What is forgotten of a house with a sheet. */
+export const saidOn = (s: Sheet): Grave[] => moreOn(s, EMPTY_SHEET)
 
 /** Why nothing was opened there: a decision, or why it ended. */
 const stopOf = ({ decision, ended }: Sheet): OtherSheet['stopped'] =>
@@ -73,40 +77,15 @@ export function otherSheetsOf(
   })
 }
 
-/** What is asked, each thing once. */
-export const askedOf = (others: readonly OtherSheet[]): Grave[] =>
-  OF_THE_HOUSE.filter((g) => others.some((o) => o.what.includes(g)))
-
-/** What is in the words of this sheet and tapped nowhere, each thing once. */
-export const writtenOn = (s: Sheet): Grave[] => writtenIn(s).map((w) => w.tapped[0])
-
-/** Each thing by itself: one tap for a gas pipe and asbestos would be tapped for the one that was looked for. */
-function notHereToday(s: Sheet, asked: readonly Grave[], today: string): boolean {
-  return tickedHere(s, today) && asked.every((g) => s.check.done?.includes(notHere(g)))
-}
-
+/** Each thing of each sheet by itself: one tap for a gas pipe and asbestos would be tapped for the one that was looked for. */
 export function otherSheets(s: Sheet, others: readonly OtherSheet[], today: string): Facts {
-  const asked = askedOf(others)
+  const asked = others.flatMap((o) => o.what.map((g) => notThere(g, o)))
   if (asked.length === 0) return { state: 'not-needed', why: 'No other sheet of this house says more.' }
-  return notHereToday(s, asked, today)
+  return tickedHere(s, today) && asked.every((id) => s.check.done?.includes(id))
     ? { state: 'met', why: 'Looked and asked again here.' }
     : {
         state: 'unsaid',
         why: 'Another sheet of this house says more than this one: look and ask again, and tap what is so.',
-        moved: true,
-      }
-}
-
-export function written(s: Sheet, today: string): Facts {
-  const asked = writtenOn(s)
-  if (asked.length === 0) return { state: 'not-needed', why: 'Nothing is written that is not tapped.' }
-  return notHereToday(s, asked, today)
-    ? { state: 'met', why: 'Looked again: it is not at this place.' }
-    : {
-        state: 'unsaid',
-        why: `Written, and not tapped: ${writtenIn(s)
-          .map((w) => w.says)
-          .join(', ')}. Look again; if it is here, tap it where it is asked.`,
         moved: true,
       }
 }

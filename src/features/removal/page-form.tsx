@@ -11,7 +11,8 @@ import {
 } from '../../forms/index.ts'
 import { GRAVE, type Work } from '../../records/index.ts'
 import { FirstCheck } from './cautions.tsx'
-import { HEARD_FIELDS, THAT_DAY, WITHOUT_GO_FIELDS } from './fields.ts'
+import { HOURS } from './check-fields.tsx'
+import { HEARD_FIELDS, NOT_OPENED, THAT_DAY, WITHOUT_GO_FIELDS } from './fields.ts'
 import { asksPrice, partLabel } from './form.ts'
 import { goneField } from './grave.ts'
 import type { RemovalProps } from './page.tsx'
@@ -41,6 +42,7 @@ const Asked = ({ form, frame, sheet }: DrawnIn & Pick<RemovalProps, 'sheet'>) =>
   const then = [sheet.work.on, one(form.typed, 'on')].find((day) => day && day < frame.today)
   const named = [...form.problems.map((x) => x.field), ...Object.keys(form.typed)]
   const gone = GRAVE.filter((what) => named.includes(goneField(what)))
+  const told = named.includes(NOT_OPENED)
   return (
     <>
       {gone.map((what) => (
@@ -59,15 +61,18 @@ const Asked = ({ form, frame, sheet }: DrawnIn & Pick<RemovalProps, 'sheet'>) =>
           prefix="withoutGo."
           of={WITHOUT_GO_FIELDS}
           show={['why', 'words']}
-          with={
-            then !== undefined
-              ? {
-                  why: {
-                    choices: [...BEGUN, { value: THAT_DAY, label: `On ${then}, written down now` }],
-                  },
-                }
-              : {}
-          }
+          with={{
+            why: {
+              ...(told ? { asks: 'Was it opened? No “go” stands' } : {}),
+              choices: [
+                ...(told ? [{ value: NOT_OPENED, label: 'Not opened' }] : []),
+                ...BEGUN,
+                ...(!told && then !== undefined
+                  ? [{ value: THAT_DAY, label: `On ${then}, written down now` }]
+                  : []),
+              ],
+            },
+          }}
         />
       ) : null}
     </>
@@ -103,7 +108,7 @@ const Boxed = ({ sheet, colonies, path }: RemovalProps) =>
   )
 
 /** What is so on one day only: no draft of another day brings it back. */
-const OF_DAY = 'done wires hottestC on water outdoorC openedAt boxedAt arrivedAt'
+const OF_DAY = `done wires hottestC on from until ${HOURS.join(' ')} water outdoorC openedAt boxedAt arrivedAt`
 
 /** What is so for three hours (ticked-when.ts): a draft that was begun before that does not bring it back. */
 const OF_HOUR = 'done wires outdoorC water'

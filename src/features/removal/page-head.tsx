@@ -179,6 +179,9 @@ function endedIt({ sheet: { decision, ended, site }, late, frame }: RemovalProps
     return 'it came in with a file, as did what was looked at, cleared and signed: look at the whole list again'
   if (fell?.because === 'time-zone')
     return 'the time zone of the yard was changed: look at the whole list again'
+  if (fell?.because === 'clock')
+    return 'it came from a phone whose clock was wrong: tap again what is so now, and decide'
+  if (fell?.because === 'account') return 'the account of whoever decided was closed, or decides no more'
   if (late !== null) return 'its hour was over'
   if (decision === undefined || (fell === undefined && decision.on !== frame.today)) return 'its day was over'
   const { by, on, at = '' } = decision

@@ -106,7 +106,11 @@ export function tickedFacts(id: TickedId, s: Sheet, today: string, late = false)
 export function bystandersAsked(s: Sheet, today: string): Facts {
   if (lookedHere(s, 'bystanders', today)) return { state: 'met', why: 'Asked.' }
   return s.site.bystanders === undefined
-    ? { state: 'unsaid', why: 'Who is about, and is anybody allergic? Ask in the house and next door.' }
+    ? {
+        state: 'unsaid',
+        why: 'Who is about, and is anybody allergic? Ask in the house and next door. Not known: tap “Somebody allergic”.',
+        moved: true,
+      }
     : {
         state: 'unsaid',
         why: 'Who is about was asked of another address, or days ago: ask in the house and next door, and tap it again.',

@@ -1,26 +1,16 @@
 /** One part of a sheet as it was typed, held to what was there before, and saved. */
 import { type AppContext, type PageDeps, signedIn } from '../../app/index.ts'
-import { type FieldProblem, fieldsIn, many, one, type Typed } from '../../forms/index.ts'
-import {
-  beginsIn,
-  type Check,
-  GRAVE,
-  goesOnIn,
-  HAZARDS,
-  lastDayOf,
-  type Sheet,
-  WHY_GONE,
-  withoutGo,
-} from '../../records/index.ts'
+import { type FieldProblem, many, one, type Typed } from '../../forms/index.ts'
+import { type Check, GRAVE, HAZARDS, type Sheet, WHY_GONE } from '../../records/index.ts'
 import { fractionOf } from '../../store/index.ts'
 import { isTime, isTooOld, timeIn } from '../../time-of-day.ts'
+import { isOnlyTold, underGo, withReason } from './answered.ts'
 import { isLookedTooEarly } from './as-known.ts'
-import { unmetWords } from './decide.ts'
 import { decide } from './decide-form.ts'
-import { THAT_DAY, WITHOUT_GO_FIELDS } from './fields.ts'
+import { NOT_OPENED } from './fields.ts'
 import { stoodSince } from './first-tap.ts'
-import { asksPrice, sheetTyped, typedPart, withPrice, withSwarm } from './form.ts'
-import { fallen, keepFound, whoAndWhen } from './found-kept.ts'
+import { asksPrice, sameForecast, sheetTyped, typedPart, withPrice, withSwarm } from './form.ts'
+import { fallen, keepFound } from './found-kept.ts'
 import { goneField, goneFrom, stays, type Whys, whyFits, withNoted } from './grave.ts'
 import { TICKED } from './item.ts'
 import { notAsked } from './people.ts'
@@ -29,7 +19,7 @@ import { momentNow, type Saved, stampOf, staysBy } from './sheet-handlers.ts'
 import { showSheet } from './show.tsx'
 import { isShort, type Part } from './stage.ts'
 import { isUnderWay, ranOut, tickedTooEarly } from './ticked-when.ts'
-import { clashOf, reckoningOf, startOf, stoodOn, wentAhead } from './view.ts'
+import { clashOf, startOf, stoodOn } from './view.ts'
 import { GRAVE_WORDS } from './words.ts'
 
 /** Times a button can set to now. */
@@ -101,11 +91,16 @@ export function savePart(
     opens && barred === null ? underGo(c, deps, noted) : withReason(c, deps, last.sheet, noted, typed)
   if (kept === null) {
     const early = sheet.work.on !== undefined && sheet.work.on < c.var.frame.today
-    const message = early
-      ? `is not said: was it on ${sheet.work.on}, or on another day with no “go”?`
-      : 'is not said: no “go” stood when this was done'
+    // What is told of may be told of a look.
+    const told = isOnlyTold(c, deps, last.sheet, noted)
+    const message = told
+      ? 'is not said: was it opened?'
+      : early
+        ? `is not said: was it on ${sheet.work.on}, or on another day with no “go”?`
+        : 'is not said: no “go” stood when this was done'
     const problem = { field: 'withoutGo.why', message }
-    return showSheet(c, deps, saved, { part, typed, problems: [problem] })
+    const shows = told ? { ...typed, [NOT_OPENED]: [] } : typed
+    return showSheet(c, deps, saved, { part, typed: shows, problems: [problem] })
   }
   const result = deps.store.removals.save(saved.id, last.version, kept, stampOf(c, deps))
   if (!result.ok) {
@@ -183,12 +178,16 @@ function notOpened({ work: was }: Sheet, { work }: Sheet): Sheet['work'] {
 /** What was ticked, and the day and place it is of: a form that lay open over night, or for another house, says nothing. */
 function tickedNow(c: AppContext, deps: PageDeps, { check, ...s }: Sheet, shown: Sheet, typed: Typed): Check {
   const { today } = c.var.frame
+  const lay = one(typed, 'shownOn') !== today
   const { wires, ...rest } = check
   const here = placeOf({ ...s, check })
   // Where a swarm hangs is said in the form in which all the rest of it is tapped.
   const then = isShort(shown) ? { where: here.where, ...placeOf(shown) } : placeOf(shown)
-  const stale = one(typed, 'shownOn') !== today || !samePlace(then, here)
-  const on = check.on ?? s.job.plannedOn ?? today
+  const stale = lay || !samePlace(then, here)
+  // A blank day over hours that came back as they stood is the day that they are of.
+  const gone = shown.check.on !== undefined && shown.check.on < today ? shown.check.on : undefined
+  const kept = sameForecast({ ...s, check }, shown, c.var.frame.units, lay) ? gone : undefined
+  const on = check.on ?? kept ?? s.job.plannedOn ?? today
   // What is not asked is not ticked in advance.
   const done = check.done?.filter(
     (d) => !TICKED.some((t) => t === d && notAsked(t, { ...s, check }) !== undefined),
@@ -212,38 +211,6 @@ const whysTyped = (typed: Typed): Whys =>
       return why === undefined ? [] : [[what, why]]
     }),
   )
-
-const underGo = (c: AppContext, deps: PageDeps, s: Sheet): Sheet => ({
-  ...s,
-  work: { ...s.work, underGo: whoAndWhen(c, deps) },
-})
-
-/** The sheet with a reason where work was begun, or gone on with, that had no “go”; null where nobody has said one. */
-function withReason(c: AppContext, deps: PageDeps, before: Sheet, after: Sheet, typed: Typed): Sheet | null {
-  const { today } = c.var.frame
-  const thatDay = one(typed, 'now') === '' && one(typed, 'withoutGo.why') === THAT_DAY
-  if (beginsIn(before, after)) {
-    const on = [after.work.on ?? today].filter((day) => day <= today)[0] ?? today
-    // A day that is gone may stand in the form by itself: that it was that day is said by a tap.
-    const said = on === today || thatDay
-    if (said && wentAhead(c, deps, before, after, on)) return underGo(c, deps, after)
-  } else {
-    if (!goesOnIn(before, after, today)) return after
-    // Gone on with when nothing stands any more: what came to light since, or another day, is answered for once.
-    const { goes } = startOf(c, deps, after)
-    if (goes) return isUnderWay(before, today) ? after : underGo(c, deps, after)
-    // Of another day it is asked on which day it was, and not taken from what stood in the form.
-    const then = lastDayOf(before)
-    if (thatDay && then !== undefined && stoodOn(c, deps, after, then)) return after
-  }
-  const { raw } = fieldsIn(WITHOUT_GO_FIELDS, typed, c.var.frame.units, 'withoutGo.')
-  const said = withoutGo.safeParse({
-    ...raw,
-    ...whoAndWhen(c, deps),
-    unmet: unmetWords(reckoningOf(c, deps, after)),
-  })
-  return said.success ? { ...after, work: { ...after.work, withoutGo: said.data } } : null
-}
 
 /** The version that a form shows: a phone's is no whole number and is known by what it says, whatever number it was given here. */
 function versionIn(deps: PageDeps, { id, versions }: Saved, typed: Typed): number {

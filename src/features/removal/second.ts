@@ -23,8 +23,8 @@ export interface Known {
   elsewhere: ReadonlyMap<string, string>
 }
 
-/** Nobody holds the ladder, nobody is within call, nobody knows what to do about a sting, nobody can say why there is no asbestos: no name invented at the wall stands for that. */
-const TAKES_ACCOUNT: readonly ItemId[] = ['not-alone', 'ladder-person', 'sting-plan', 'old-building']
+/** Nobody holds the ladder, nobody is within call, nobody knows what to do about a sting: no name invented at the wall stands for that. */
+const TAKES_ACCOUNT: readonly ItemId[] = ['not-alone', 'ladder-person', 'sting-plan']
 export const takesAccount = (item: string): boolean => (TAKES_ACCOUNT as readonly string[]).includes(item)
 /** Whoever signs for these stays and watches: at one place. */
 export const STAYS: readonly string[] = ['not-alone', 'ladder-person'] satisfies ItemId[]

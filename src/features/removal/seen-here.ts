@@ -5,11 +5,41 @@ import { beginsIn, type Decision, type Sheet } from '../../records/index.ts'
 import type { SavedSheet } from '../../store/index.ts'
 import { unmetWords } from './decide.ts'
 import { hazardsFound, isCleared } from './hazards.ts'
-import { momentNow } from './sheet-handlers.ts'
+import { momentNow, staysBy } from './sheet-handlers.ts'
 import { reckoningOf } from './view.ts'
 
 /** Clocks of phones differ by minutes, and not by more than this (judgement). */
 const AHEAD_MINUTES = 10
+
+/** A phone that takes another moment for now than the server does: no hour on its sheet says anything. */
+export const isUnclocked = (now: string, here: Date): boolean =>
+  Math.abs(Date.parse(now) - here.getTime()) > AHEAD_MINUTES * 60_000
+
+/** Ticks that come with no hour are as old as their day; an hour that the sheet had before is not taken off them. */
+export function withTickedAt({ check: was }: Sheet, s: Sheet): Sheet {
+  const { done, doneOn, tickedAt } = s.check
+  const same = JSON.stringify([done, doneOn]) === JSON.stringify([was.done, was.doneOn])
+  const at = tickedAt ?? (same || doneOn === undefined ? was.tickedAt : '00:00')
+  return at === tickedAt || at === undefined ? s : { ...s, check: { ...s.check, tickedAt: at } }
+}
+
+/** What was tapped before the cut, as far as it needs no hour of that phone's: what stood here and stands there; wires that were seen. */
+export function withoutHours(before: Sheet, s: Sheet): Sheet {
+  const { done = [], doneOn: _on, doneAt: _at, tickedAt: _t, wires, ...check } = s.check
+  const { done: had, doneOn, doneAt, tickedAt, wires: were } = before.check
+  const seen = wires === 'near' || wires === 'unknown' ? wires : were
+  return {
+    ...s,
+    check: {
+      ...check,
+      ...(had === undefined ? {} : { done: had.filter((d) => done.includes(d)) }),
+      ...(doneOn === undefined ? {} : { doneOn }),
+      ...(doneAt === undefined ? {} : { doneAt }),
+      ...(tickedAt === undefined ? {} : { tickedAt }),
+      ...(seen === undefined ? {} : { wires: seen }),
+    },
+  }
+}
 
 const minutes = (at: string): number => Number(at.slice(0, 2)) * 60 + Number(at.slice(3))
 
@@ -29,12 +59,19 @@ function heldHere(c: AppContext, deps: PageDeps, id: string, d: Decision, found:
 
 /**
  * The sheet as it is kept: work that begins with it, under a “go” of another day, of an hour that has not come, or of which this
- * server knows only that it fell over what it held already, was begun without a “go” for all anybody here can tell.
+ * server knows only that it fell over what it held already, was begun without a “go” for all anybody here can tell. So was what was
+ * opened by the one who stays and watches, or by a hand or clock that cannot have been there (`unseen`).
  */
 export function asSeenHere(
   c: AppContext,
   deps: PageDeps,
-  { id, known, merged, found }: { id: string; known: Sheet; merged: Sheet; found: SavedSheet | null },
+  {
+    id,
+    known,
+    merged,
+    found,
+    unseen,
+  }: { id: string; known: Sheet; merged: Sheet; found: SavedSheet | null; unseen: boolean },
 ): Sheet {
   const { decision: d, work } = merged
   const marked = work.withoutGo !== undefined && work.withoutGo !== known.work.withoutGo
@@ -45,7 +82,9 @@ export function asSeenHere(
     (x) => x?.at !== undefined && x.on === on && minutes(x.at) > minutes(at) + AHEAD_MINUTES,
   )
   const fellOverKnown = d.fell !== undefined && hazardsFound(known).some((h) => !isCleared(known, h, d.on))
-  if (!ahead && !((late || fellOverKnown) && !heldHere(c, deps, id, d, found))) return merged
+  const watches = staysBy({ ...merged, work: {} }, d.on).includes(signedIn(c))
+  if (!ahead && !unseen && !watches && !((late || fellOverKnown) && !heldHere(c, deps, id, d, found)))
+    return merged
   const withoutGo = {
     why: 'sent-later' as const,
     by: signedIn(c),

@@ -66,3 +66,26 @@ export function goesFall(
   }
   return standing.length
 }
+
+/**
+ * Whoever decided has no account any more, or one that decides nothing: their “go” of today falls, and does not come back with the
+ * account. `by`: who took it. How many fell.
+ */
+export function goFallsOf(
+  removals: Store['removals'],
+  { zone, now }: { zone: string; now: Date },
+  { name, by }: { name: string; by: string },
+): number {
+  const [savedAt, on, at] = [now.toISOString(), dayIn(zone, now), timeIn(zone, now)]
+  const theirs = removals.list().filter(({ sheet: { decision: d, work, ended }, colonies }) => {
+    const isOpen = ended === undefined && work.boxedAt === undefined && colonies.length === 0
+    return d?.is === 'go' && d.fell === undefined && d.by === name && d.on === on && isOpen
+  })
+  for (const { id, version, sheet } of theirs) {
+    if (sheet.decision === undefined) continue
+    const decision = { ...sheet.decision, fell: { by, on, at, because: 'account' as const } }
+    const saved = removals.save(id, version, { ...sheet, decision }, { savedAt, savedBy: by })
+    if (!saved.ok) throw new Error(`removal sheet ${id}: ${JSON.stringify(saved)}`)
+  }
+  return theirs.length
+}

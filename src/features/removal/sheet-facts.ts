@@ -1,6 +1,6 @@
 /** What a part of a removal sheet says, as label and value. */
 
-import { GRAVE, priceWords, type Sheet } from '../../records/index.ts'
+import { GRAVE, type Grave, priceWords, type Sheet } from '../../records/index.ts'
 import {
   BROOD_CARE,
   CELLS_AT_REMOVAL,
@@ -18,8 +18,9 @@ import {
   type Units,
   weight,
 } from '../../words/index.ts'
+import { sameOne } from './hazards.ts'
 import { TICKED } from './item.ts'
-import { notHere } from './other-sheets.ts'
+import { notThere } from './other-sheets.ts'
 import type { Part } from './stage.ts'
 import { hoursBetween } from './to-intake.ts'
 import { withoutGoWords } from './without-go.ts'
@@ -45,6 +46,7 @@ import {
   WAY_UP,
   YES_NO,
 } from './words.ts'
+import { notHere } from './written.ts'
 
 export type Fact = [label: string, value: string]
 
@@ -183,9 +185,10 @@ const FACTS: Record<Part, (s: Sheet, at: FactsContext) => Row[]> = {
       'Checked',
       [
         ...TICKED.filter((id) => c.done?.includes(id)).map((id) => TICKS[id].toLowerCase()),
-        ...GRAVE.filter((g) => c.done?.includes(notHere(g))).map(
-          (g) => `not here: ${GRAVE_WORDS[g].toLowerCase()}`,
+        ...saidAgain('not here', (g) =>
+          c.done?.some((d) => d === notHere(g) || d.startsWith(notThere(g, { id: '' }))),
         ),
+        ...saidAgain('the same', (g) => c.done?.includes(sameOne(g))),
       ].join(', '),
     ],
     [
@@ -258,6 +261,10 @@ const FACTS: Record<Part, (s: Sheet, at: FactsContext) => Row[]> = {
     ['Note', w.note],
   ],
 }
+
+/** 'not here: gas pipe' */
+const saidAgain = (what: string, of: (g: Grave) => boolean | undefined): string[] =>
+  GRAVE.filter(of).map((g) => `${what}: ${GRAVE_WORDS[g].toLowerCase()}`)
 
 const paid = (
   amount: number | undefined,

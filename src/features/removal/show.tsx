@@ -9,7 +9,7 @@ import { instantWords } from '../../words/index.ts'
 import { heardOf } from './as-known.ts'
 import { stops } from './before-cut.ts'
 import { HANGS, TEMPERED } from './fields.ts'
-import { asksPrice, typedPart } from './form.ts'
+import { asksPrice, typedPart, withoutOldForecast } from './form.ts'
 import { RemovalPage, type RemovalProps } from './page.tsx'
 import type { Clash } from './page-foot.tsx'
 import { ASKED, ofElsewhere, placeOf, samePlace } from './place.ts'
@@ -118,7 +118,7 @@ const photosOf = (part: Part, s: Sheet): readonly string[] =>
 function filled(c: AppContext, deps: PageDeps, part: Part | null, s: Sheet): Typed {
   if (part === null) return {}
   const { frame } = c.var
-  const typed = typedPart(part, s, frame.units)
+  const typed = typedPart(part, part === 'check' ? withoutOldForecast(s, frame.today) : s, frame.units)
   // What was looked for, or asked, at another place is asked here.
   for (const what of ofElsewhere(s, ASKED[part] ?? [], frame.today)) typed[what] = []
   const lately = deps.store.removals.list().map((v) => v.sheet)
@@ -135,7 +135,6 @@ function filled(c: AppContext, deps: PageDeps, part: Part | null, s: Sheet): Typ
     )
       Object.assign(typed, { done: [], wires: s.site.nearWires === true ? ['near'] : [] })
     if (isShort(s)) Object.assign(typed, typedFields({ ...TEMPERED, ...HANGS }, s.site, frame.units))
-    if (s.check.on !== undefined && s.check.on < frame.today) Object.assign(typed, { on: [], hottestC: [] })
     const vacuum = lately.find((x) => x.check.vacuum !== undefined)?.check.vacuum
     if (s.check.vacuum === undefined && vacuum !== undefined && vacuum !== 'shop-vacuum')
       typed.vacuum = [vacuum]

@@ -10,6 +10,8 @@ import { HAZARD_WORDS, TRADE_WORDS } from './words.ts'
 
 interface ClearProps {
   hazard: TradeHazard
+  /** It is not here, and somebody has tested that. */
+  tested: boolean
   frame: Frame
   path: string
   form: FormState | null
@@ -20,14 +22,18 @@ interface ClearProps {
 }
 
 /** Its trade has cleared this hazard, here: which trade is tapped where several may. */
-export const ClearForm = ({ hazard, frame, path, form, place, seen }: ClearProps) => {
+export const ClearForm = ({ hazard, tested, frame, path, form, place, seen }: ClearProps) => {
   const trades = CLEARED_BY[hazard]
   const id = `trade-${hazard}`
   const typed = ['who', 'licence', 'on'] as const
   return (
     <Small
       id={`${id}-cleared`}
-      summary={`Write down who cleared it: ${HAZARD_WORDS[hazard].toLowerCase()}`}
+      summary={
+        tested
+          ? 'Write down who tested it'
+          : `Write down who cleared it: ${HAZARD_WORDS[hazard].toLowerCase()}`
+      }
       action={`${path}/clear`}
       hidden={[
         ['hazard', hazard],
@@ -36,12 +42,16 @@ export const ClearForm = ({ hazard, frame, path, form, place, seen }: ClearProps
       form={form}
       blank={{ [`${id}.on`]: [frame.today] }}
       ofHere={
-        isSurveyed(hazard) ? `Their paper is of this wall, and says that none is in it: ${place}` : null
+        isSurveyed(hazard)
+          ? `Their paper is of this wall, and says that ${tested ? 'no asbestos and no lead' : 'none'} is in it: ${place}`
+          : null
       }
       photo={
-        ONLY_THE_TRADE.includes(hazard)
-          ? 'Photo of their paper, the tag on the line or the test result: without it nothing is cleared'
-          : 'Photo of their paper or of the place'
+        tested
+          ? 'Photo of their report, or its number above'
+          : ONLY_THE_TRADE.includes(hazard)
+            ? 'Photo of their paper, the tag on the line or the test result: without it nothing is cleared'
+            : 'Photo of their paper or of the place'
       }
     >
       {(at) => (

@@ -3,7 +3,15 @@ import type { AppContext, PageDeps } from '../../app/index.ts'
 import { signedIn } from '../../app/index.ts'
 import { dayIn } from '../../days.ts'
 import type { Problem } from '../../journal/index.ts'
-import { beginsIn, type Decision, type Grave, type Noted, type Sheet, unfallen } from '../../records/index.ts'
+import {
+  beginsIn,
+  type Decision,
+  type Grave,
+  type Noted,
+  type Sheet,
+  unfallen,
+  type WithoutGo,
+} from '../../records/index.ts'
 import type { SavedSheet } from '../../store/index.ts'
 import { timeIn } from '../../time-of-day.ts'
 import { isOtherwise } from './as-read.ts'
@@ -88,7 +96,7 @@ function begunProblems(c: AppContext, deps: PageDeps, known: Sheet, sent: Sheet)
   const { work, decision } = sent
   const { today } = c.var.frame
   const because = work.withoutGo
-  if (because !== undefined && key(because) !== key(known.work.withoutGo))
+  if (because !== undefined && !isOfOne(because, known.work.withoutGo))
     return because.by === signedIn(c) && because.on <= today
       ? []
       : [
@@ -104,6 +112,10 @@ function begunProblems(c: AppContext, deps: PageDeps, known: Sheet, sent: Sheet)
       : underGo?.by === signedIn(c) && underGo.on === decision.on && when(underGo) <= when(decision.fell)
   return day <= today && stood ? [] : ['It was begun without a “go”: say why on the page of the removal']
 }
+
+/** One mark, whatever came onto its list since. */
+const isOfOne = (a: WithoutGo, b: WithoutGo | undefined): boolean =>
+  b !== undefined && key({ ...a, unmet: [] }) === key({ ...b, unmet: [] })
 
 /** Hazards only a trade clears, and items that a reason is enough for, have no second person. */
 const isSignable = (item: string, { items }: Reckoning): boolean =>
@@ -142,7 +154,9 @@ export function goneUnsaid(last: Sheet, merged: Sheet, known: Sheet, today: stri
 /** What the server has seen stays: lines of what came and went, why something was begun, that somebody refused. */
 export function withKept(last: Sheet, merged: Sheet): Sheet {
   const noted = [...(last.site.noted ?? []), ...fresh(last.site.noted, merged.site.noted)].slice(-80)
-  const why = last.work.withoutGo ?? merged.work.withoutGo
+  const [was, is] = [last.work.withoutGo, merged.work.withoutGo]
+  const more = was !== undefined && is !== undefined && isOfOne(is, was) ? fresh(was.unmet, is.unmet) : []
+  const why = was === undefined ? is : { ...was, unmet: [...was.unmet, ...more].slice(-40) }
   const near = last.site.nearWires === true || merged.site.nearWires === true || merged.check.wires === 'near'
   const d = merged.decision ?? last.decision
   const over =

@@ -6,12 +6,11 @@ import { problemsOf } from '../../journal/index.ts'
 import { EMPTY_SHEET, type Grave, mergeSheets, type Sheet, sheet } from '../../records/index.ts'
 import { clashWords } from './clash-words.ts'
 import { keepFound } from './found-kept.ts'
-import { goneFrom, withNoted } from './grave.ts'
-import { notHere } from './other-sheets.ts'
-import { asSeenHere } from './seen-here.ts'
+import { answersTo, goneFrom, withNoted } from './grave.ts'
+import { asSeenHere, isUnclocked, withoutHours, withTickedAt } from './seen-here.ts'
 import { isElsewhere, momentNow } from './sheet-handlers.ts'
 import { fallenNow, goneUnsaid, honest, sentProblems, withKept } from './sync-judge.ts'
-import { writtenAnew } from './written.ts'
+import { withWords, writtenAnew } from './written.ts'
 
 const sent = z.strictObject({
   id: z.string().refine(validate, 'must be an id'),
@@ -20,6 +19,8 @@ const sent = z.strictObject({
   sheet,
   /** The version that was read, over which this one is to stand; an older program says only that one was, and asks again. */
   over: z.union([z.boolean(), z.int().check(z.positive())]),
+  /** What the phone takes for this moment, by the clock that the sheet was written by. */
+  now: z.optional(z.iso.datetime()),
 })
 
 /**
@@ -37,12 +38,14 @@ export function removalSync(deps: PageDeps): Hono<Env> {
     const body: unknown = sendsJson(c) ? await c.req.json().catch(() => undefined) : undefined
     const parsed = sent.safeParse(body)
     if (!parsed.success) return c.json({ problems: problemsOf(parsed.error, body) }, 422)
-    const { id, base, over, sheet: mine } = parsed.data
+    const { id, base, over, sheet: came, now } = parsed.data
+    const unclocked = now !== undefined && isUnclocked(now, deps.clock())
     const { removals } = deps.store
-    const absent = await absentOf(deps, mine)
+    const absent = await absentOf(deps, came)
     const found = removals.get(id)
     const last = found?.last
     const known = base === 0 ? EMPTY_SHEET : removals.version(id, base)?.sheet
+    const mine = known === undefined ? came : withTickedAt(known, came)
     if (found === null && base > 0) return refuse('is erased here: nothing of it can be kept any more')
     if (known === undefined) return refuse('was made from a version that is not here')
     const { sheet: both, clashes } =
@@ -60,8 +63,10 @@ export function removalSync(deps: PageDeps): Hono<Env> {
     // Who is at another job decides none here, and two people are not one.
     const decidesAnew = JSON.stringify(both.decision) !== JSON.stringify(before.decision)
     const elsewhere = decidesAnew && isElsewhere(deps, id, signedIn(c), c.var.frame.today) !== undefined
-    const decided = clashes.length === 0 && !elsewhere ? both : undecided(both, momentNow(c, deps))
-    const ticked = withKept(before, decided)
+    const wrong = unclocked && decidesAnew
+    const fair = clashes.length === 0 && !elsewhere && !wrong
+    const decided = fair ? both : undecided(both, momentNow(c, deps), wrong)
+    const ticked = unclocked ? withoutHours(before, withKept(before, decided)) : withKept(before, decided)
     const merged =
       ticked.check.tickedAt === before.check.tickedAt
         ? ticked
@@ -69,8 +74,8 @@ export function removalSync(deps: PageDeps): Hono<Env> {
     const gone = goneUnsaid(before, merged, known, c.var.frame.today)
     if (gone.length > 0)
       return refuse(`takes off what no trade has cleared, or without saying why: ${gone.join(', ')}`)
-    const wrong = sentProblems(c, deps, known, mine, found, { id, absent })
-    if (wrong.length > 0) return refuse(wrong.join('. '))
+    const problems = sentProblems(c, deps, known, mine, found, { id, absent })
+    if (problems.length > 0) return refuse(problems.join('. '))
     const stamp = { savedAt: deps.clock().toISOString(), savedBy: signedIn(c) }
     const result = removals.save(
       id,
@@ -84,6 +89,7 @@ export function removalSync(deps: PageDeps): Hono<Env> {
           momentNow(c, deps),
         ),
         found,
+        unseen: elsewhere || unclocked,
       }),
       stamp,
     )
@@ -91,8 +97,8 @@ export function removalSync(deps: PageDeps): Hono<Env> {
       return 'problems' in result
         ? c.json({ problems: result.problems }, 422)
         : refuse('was saved by somebody else just now')
-    const now = removals.get(id)
-    return c.json({ kept: id, version: result.version, sheet: now?.last.sheet ?? merged })
+    const made = removals.get(id)
+    return c.json({ kept: id, version: result.version, sheet: made?.last.sheet ?? merged })
 
     /** Who first said, since that version, what stands there now: of a sheet that was merged not always who saved it last. */
     function saidBy(id: string, path: string, since: number): string | undefined {
@@ -108,7 +114,8 @@ export function removalSync(deps: PageDeps): Hono<Env> {
       const unsaid = goneFrom(now, was).filter(
         (what) => now.site.noted?.findLast((n) => n.what === what)?.is !== 'found',
       )
-      return unsaid.length === 0 ? now : withNoted(was, now, {}, momentNow(c, deps))
+      const moment = momentNow(c, deps)
+      return unsaid.length === 0 ? withWords(was, now, moment) : withNoted(was, now, {}, moment)
     }
 
     /** The sheet on which that was decided: as it stands here, or as the phone had it. */
@@ -127,10 +134,11 @@ export function removalSync(deps: PageDeps): Hono<Env> {
 }
 
 /** Whichever of two answers stands, no “go” was decided over both: it is decided anew, by whoever reads them. */
-function undecided(s: Sheet, { by, on, at }: ReturnType<typeof momentNow>): Sheet {
+function undecided(s: Sheet, { by, on, at }: ReturnType<typeof momentNow>, wrong: boolean): Sheet {
   const { decision, work } = s
   const standing = decision?.is === 'go' && decision.fell === undefined && work.openedAt === undefined
-  return standing ? { ...s, decision: { ...decision, fell: { by, on, at } } } : s
+  const because = wrong ? { because: 'clock' as const } : {}
+  return standing ? { ...s, decision: { ...decision, fell: { by, on, at, ...because } } } : s
 }
 
 /** Of two decisions of one person the later one is meant: a “go” of eight takes back no refusal of half past nine. */
@@ -148,7 +156,10 @@ async function absentOf(deps: PageDeps, { check }: Sheet): Promise<Set<string>> 
 const untickedFor = (s: Sheet, unread: readonly Grave[]): Sheet =>
   s.check.done === undefined
     ? s
-    : { ...s, check: { ...s.check, done: s.check.done.filter((d) => !unread.some((g) => notHere(g) === d)) } }
+    : {
+        ...s,
+        check: { ...s.check, done: s.check.done.filter((d) => !unread.flatMap(answersTo).includes(d)) },
+      }
 
 /** What stands there, to be compared. 'site.temper', 'decision' */
 function at(s: Sheet | undefined, path: string): string | undefined {

@@ -4,6 +4,7 @@
  */
 import { hasBegun, lastDayOf, type Sheet } from '../../records/index.ts'
 import { isTooOld, minutesFrom } from '../../time-of-day.ts'
+import { forecastOver } from './forecast.ts'
 import { TICKED } from './item.ts'
 
 /** Minutes before “arrived” from which what was tapped was not tapped at the place (judgement). */
@@ -40,5 +41,6 @@ export function ranOut(s: Sheet, at: string): string | null {
   const arrived = arrivedAfter(s, rests)
   if (arrived !== undefined)
     return `The go of ${rests} is of before anybody arrived (${arrived}): look again before you begin`
-  return isTooOld(rests, at) ? `The go of ${rests} has run out: look again before you begin` : null
+  if (isTooOld(rests, at)) return `The go of ${rests} has run out: look again before you begin`
+  return forecastOver(s, s.decision?.on ?? s.check.doneOn ?? '', at)
 }

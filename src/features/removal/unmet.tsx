@@ -2,7 +2,6 @@
 
 import type { FormState } from '../../forms/index.ts'
 import type { Frame } from '../../parts/index.ts'
-import type { TradeHazard } from '../../records/index.ts'
 import { notYet, type Reckoning, stops } from './before-cut.ts'
 import type { Item, ItemId } from './item.ts'
 import { ClearForm } from './small-form.tsx'
@@ -141,7 +140,9 @@ const Signed = ({ items }: { items: Item[] }) =>
   )
 
 const Way = ({ item: i, refused, frame, path, place, seen }: UnmetProps & { item: Item }) => {
-  const hazard = i.id.startsWith('trade-') ? (i.id.slice('trade-'.length) as TradeHazard) : null
-  const form = refused?.id === i.id ? refused.form : null
-  return hazard === null ? null : <ClearForm {...{ hazard, frame, path, form, place, seen }} />
+  const { paper: hazard } = i
+  if (hazard === undefined) return null
+  const form = refused?.id === `trade-${hazard}` ? refused.form : null
+  const tested = i.id === 'old-building'
+  return <ClearForm {...{ hazard, tested, frame, path, form, place, seen }} />
 }

@@ -2,9 +2,11 @@
  * Hazards that stand in somebody's own words and are tapped nowhere. Not a list of bad words: the words for what the sheet has
  * an answer for already, in English and Spanish (the terms are common ones; a word that is missed is read above “Go”).
  */
-import type { Grave, Sheet } from '../../records/index.ts'
+import { type Grave, hasBegun, type Noted, type Sheet } from '../../records/index.ts'
 import { tappedAt } from './hazards.ts'
+import type { Facts } from './item.ts'
 import { fierce } from './people.ts'
+import { tickedHere } from './place.ts'
 
 interface Written {
   says: string
@@ -77,11 +79,33 @@ const textsOf = ({ job, site, agreement, check, work, decision, ended, callBacks
     ...(callBacks ?? []).map((b) => b.note),
   ].filter((x) => x !== undefined)
 
-/** What is said of in words that were not on the sheet before: whoever ticked or cleared it had not read them. */
+type Texts = (string | undefined)[]
+const ofWall = ({ job, site: s }: Sheet): Texts => [
+  job.told,
+  s.behindNote,
+  s.foundNote,
+  s.entrance,
+  s.otherEntrances,
+]
+const ofPeople = ({ job, site }: Sheet): Texts => [job.told, site.bystandersNote]
+
+/**
+ * What is said of in words that were not on the sheet before: whoever ticked or cleared it had not read them. Of what a trade has
+ * cleared, or of who is cared for, any words may be until it is begun: “one more, right of it”.
+ */
 export function writtenAnew(before: Sheet, after: Sheet): Grave[] {
-  const had = textsOf(before)
-  const fresh = textsOf(after).filter((text) => !had.includes(text))
-  return WRITTEN.flatMap(({ word, tapped }) => (fresh.some((text) => word.test(text)) ? tapped : []))
+  const fresh = (texts: (s: Sheet) => Texts): string[] => {
+    const had = texts(before)
+    return texts(after).filter((text) => text !== undefined && !had.includes(text)) as string[]
+  }
+  const texts = fresh(textsOf)
+  const anyOf = (texts: (s: Sheet) => Texts): boolean => !hasBegun(after) && fresh(texts).length > 0
+  const said: Grave[] = [
+    ...WRITTEN.flatMap(({ word, tapped }) => (texts.some((text) => word.test(text)) ? tapped : [])),
+    ...(anyOf(ofWall) ? (before.check.clearances ?? []).map((c) => c.hazard) : []),
+    ...(anyOf(ofPeople) ? (['allergic', 'children'] as const) : []),
+  ]
+  return [...new Set(said)]
 }
 
 /** A sheet with one more thing said on it, as it is typed: the reason for a “go” is read before it is one. */
@@ -90,9 +114,84 @@ export const andSaid = (s: Sheet, more: string | undefined): Sheet =>
     ? s
     : { ...s, job: { ...s.job, told: [s.job.told, more].filter(Boolean).join('. ') } }
 
-/** What is written and tapped nowhere. */
+const isTapped = (s: Sheet, { tapped }: Written): boolean => {
+  const on: readonly string[] = [...tappedAt(s), ...(fierce(s) ? ['fierce'] : [])]
+  return tapped.some((g) => on.includes(g))
+}
+
+/** What was written of it once, and went with no answer; a reason for which it went off since is one. */
+const leftOf = ({ site: { noted = [] } }: Sheet, { tapped }: Written): Noted | undefined =>
+  noted.findLast(
+    (n, i) =>
+      n.is === 'written' &&
+      tapped.includes(n.what) &&
+      !noted.slice(i).some((later) => later.is === 'gone' && later.what === n.what),
+  )
+
+/** What is written, or was, and tapped nowhere. */
 export function writtenIn(s: Sheet): Written[] {
   const text = textsOf(s).join('. ')
-  const on: readonly string[] = [...tappedAt(s), ...(fierce(s) ? ['fierce'] : [])]
-  return WRITTEN.filter(({ word, tapped }) => word.test(text) && !tapped.some((g) => on.includes(g)))
+  return WRITTEN.filter((w) => (w.word.test(text) || leftOf(s, w) !== undefined) && !isTapped(s, w))
+}
+
+/** Words that are in no field any more, as they are said beside what they were of. */
+const wrote = (s: Sheet, w: Written): string => {
+  const words = leftOf(s, w)?.words
+  return words === undefined ? '' : ` (was written: “${words}”)`
+}
+
+/** What is in the words of a sheet and tapped nowhere, each thing once, with the words where they are in no field any more. */
+export const writtenOn = (s: Sheet): { what: Grave; was: string }[] =>
+  writtenIn(s).map((w) => ({ what: w.tapped[0], was: wrote(s, w) }))
+
+/** The sheet with a line for words that a change takes out of it, and nobody has answered: an emptied field is no look. */
+export function withWords(
+  before: Sheet,
+  after: Sheet,
+  stamp: Pick<Noted, 'by' | 'on' | 'at' | 'writtenAt'>,
+): Sheet {
+  const still = writtenIn(after)
+  const went = writtenIn(before).filter(
+    (w) => !still.includes(w) && !isTapped(after, w) && !notHereToday(before, w.tapped[0], stamp.on),
+  )
+  if (went.length === 0) return after
+  const lines = went.map((w): Noted => {
+    const words = textsOf(before).filter((text) => w.word.test(text))
+    const { by, on, at, writtenAt } = stamp
+    return {
+      what: w.tapped[0],
+      is: 'written',
+      words: (words.join('. ') || w.says).slice(0, 300),
+      by,
+      on,
+      at,
+      writtenAt,
+    }
+  })
+  return { ...after, site: withLines(after.site, lines) }
+}
+
+/** At most as many as the schema takes: the last ones. */
+export const withLines = (site: Sheet['site'], lines: readonly Noted[]): Sheet['site'] => ({
+  ...site,
+  noted: [...(site.noted ?? []), ...lines].slice(-80),
+})
+
+/** As somebody taps it before the cut, of what is written on this sheet. 'not-here:gas' */
+export const notHere = (what: Grave): string => `not-here:${what}`
+
+const notHereToday = (s: Sheet, what: Grave, today: string): boolean =>
+  tickedHere(s, today) && s.check.done?.includes(notHere(what)) === true
+
+export function written(s: Sheet, today: string): Facts {
+  const asked = writtenIn(s)
+  if (asked.length === 0) return { state: 'not-needed', why: 'Nothing is written that is not tapped.' }
+  if (asked.every((w) => notHereToday(s, w.tapped[0], today)))
+    return { state: 'met', why: 'Looked again: it is not at this place.' }
+  const words = asked.map((w) => `${w.says}${wrote(s, w)}`)
+  return {
+    state: 'unsaid',
+    why: `Written, and not tapped: ${words.join(', ')}. Look again; if it is here, tap it where it is asked.`,
+    moved: true,
+  }
 }

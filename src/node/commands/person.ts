@@ -16,10 +16,12 @@
 import { existsSync } from 'node:fs'
 import { parseArgs } from 'node:util'
 import { outsideFrom } from '../../app/node.ts'
+import { goFallsOf } from '../../features/removal/node.ts'
 import { type Outcome, type People, type Person, ROLES, type Role } from '../../people/index.ts'
 import { peopleOn } from '../../people/node.ts'
-import { dataFile, openConnection, StoreError } from '../../store/node.ts'
+import { dataFile, openConnection, removalsOf, StoreError, settingsOf } from '../../store/node.ts'
 import { keysWords } from '../../words/index.ts'
+import { machineZone } from '../services.ts'
 import { portOf } from './serve.ts'
 import { saying, secretLine } from './terminal.ts'
 
@@ -43,12 +45,25 @@ export const run = (args: string[]): Promise<number> =>
     try {
       const people = peopleOn(connection, { clock: () => new Date() })
       const said = await act(people, name, { role: values.role ?? rest[0], keys: values.keys })
+      if (what !== 'list' && isNoMore(people, name)) takeGo(connection, known(people, name).name)
       process.stdout.write(`${said}\n`)
       return 0
     } finally {
       connection.raw.close()
     }
   })
+
+/** Decides nothing: closed, or a helper. */
+function isNoMore(people: People, name: string): boolean {
+  const person = people.accounts.byName(name)
+  return person !== null && (person.state === 'closed' || person.role === 'helper')
+}
+
+/** Nothing is opened today on the word of somebody who decides no more. */
+function takeGo(connection: ReturnType<typeof openConnection>, name: string): void {
+  const zone = settingsOf(connection, () => {}).get('timeZone') ?? machineZone()
+  goFallsOf(removalsOf(connection), { zone, now: new Date() }, { name, by: 'The command line' })
+}
 
 interface Asked {
   role: string | undefined

@@ -36,6 +36,8 @@ export const WEIGHED = {
     `Of 100 colonies like this, ${way.keep} keep a queen ${when(way)}${other === null ? '' : `, ${other.keep} ${when(other)}`}.`,
   'nobody-lays': () =>
     'Nobody seems to lay here, and there is nothing left to raise a queen from: a frame of eggs lets them raise one, and its brood holds laying workers off.',
+  'cells-in-doubt': () =>
+    'Nobody seems to lay here, and the queen cells that were seen may come to nothing: a frame of eggs lets them start again, and its brood holds laying workers off.',
   'not-proven': () =>
     'Whether a queen lives here is not proven: they build cells on a frame of eggs within five days if she does not, it holds laying workers off, and they can start again.',
   'young-queen-not-proven': () =>

@@ -12,7 +12,12 @@ import { TICKED, type TickedId } from '../../../src/features/removal/item.ts'
 import { placeOf } from '../../../src/features/removal/place.ts'
 import { secondProblems, takesAccount } from '../../../src/features/removal/second.ts'
 import type { Sheet } from '../../../src/records/removal-sheet.ts'
-import { TRADE_HAZARDS, type Trade, type TradeHazard } from '../../../src/records/said-by-others.ts'
+import {
+  type Noted,
+  TRADE_HAZARDS,
+  type Trade,
+  type TradeHazard,
+} from '../../../src/records/said-by-others.ts'
 import { DEFAULT_PROTOCOL } from '../../../src/recovery/protocol.ts'
 import { but, DAY, DRAWN, here, PAPER, READY, SHOWS, YARD } from './ready.ts'
 
@@ -65,6 +70,18 @@ const signedFor = (s: Sheet, item: string, by = 'Bram'): Sheet => {
 const without = (s: Sheet, ...ids: TickedId[]): Sheet => ({
   ...s,
   check: { ...s.check, done: s.check.done?.filter((d) => !(ids as string[]).includes(d)) ?? [] },
+})
+
+/** A line of this morning on the sheet. */
+const line = (s: Sheet, n: Pick<Noted, 'what' | 'is'> & { words?: string }): Sheet => ({
+  ...s,
+  site: {
+    ...s.site,
+    noted: [
+      ...(s.site.noted ?? []),
+      { ...n, by: 'Ines', on: DAY, at: '09:00', writtenAt: `${DAY}T09:00:00.000Z` },
+    ],
+  },
 })
 
 type Change = (s: Sheet) => Sheet
@@ -121,6 +138,11 @@ const PEOPLE: [string, string | null, Change][] = [
     },
   ],
   [
+    'an allergic son was written, and the words deleted',
+    'notes',
+    (s) => line(s, { what: 'allergic', is: 'written', words: 'my son is allergic' }),
+  ],
+  [
     'nobody asked who is about',
     'bystanders',
     (s) => {
@@ -154,7 +176,10 @@ describe.each(HAZARD_ROWS)('hazard %s, cleared: %s', (hazard, isCleared) => {
       const signedAll = open.reduce((made, item) => signedFor(made, item), s)
       // Nobody signs for not asking: “not known” is an answer.
       const barred =
-        personItem === 'temper' || (hazard !== null && !isCleared && ONLY_THE_TRADE.includes(hazard))
+        personItem === 'temper' ||
+        personItem === 'bystanders' ||
+        personItem === 'notes' ||
+        (hazard !== null && !isCleared && ONLY_THE_TRADE.includes(hazard))
       expect(mayGo(signedAll)).toBe(!barred)
       if (open.length > 1) expect(mayGo(signedFor(s, open[0] ?? ''))).toBe(false)
     })
@@ -193,6 +218,26 @@ describe('what a licensed trade decides', () => {
       'lead-paint',
     ])
     expect(mayGo(again)).toBe(true)
+  })
+  test.each(TRADE_HAZARDS)('%s: more is written of it after it was cleared', (hazard) => {
+    const at = (hour: string, s: Sheet): Sheet => ({
+      ...s,
+      check: {
+        ...s.check,
+        clearances: (s.check.clearances ?? []).map((c) => ({ ...c, writtenAt: `${DAY}T${hour}:00.000Z` })),
+      },
+    })
+    const found = line(withHazard(READY, hazard), { what: hazard, is: 'found' })
+    const s = at('08:30', cleared(found, hazard))
+    const tapped = (...more: string[]): Sheet => ({
+      ...s,
+      check: { ...s.check, done: [...(s.check.done ?? []), ...more] },
+    })
+    expect(mayGo(s)).toBe(false)
+    expect(mayGo(tapped(`same:${hazard}`))).toBe(true)
+    expect(mayGo(tapped(`same:${hazard}`), '2026-06-13'), 'of a day').toBe(false)
+    expect(mayGo(tapped(`not-here:${hazard}`))).toBe(false)
+    expect(mayGo(at('09:30', s)), 'it was cleared after that').toBe(true)
   })
   test('one line for everything, as sheets had it, clears nothing', () => {
     const s = withHazard(READY, 'gas')

@@ -185,7 +185,7 @@ test('“Looked: none” does not go along to another wall: it is asked again, o
   expect(answer.status).toBe(422)
   expect(wordsOf(answer.text)).toContain('nobody has looked since')
   expect((await yard.get(`${PATH}/work`)).text).not.toContain('value="openedAt"')
-  await yard.post(`${PATH}/site`, { ...shown, behind: ['insulation'], hazards: 'none-tested' })
+  await yard.post(`${PATH}/site`, { ...shown, behind: ['insulation'], hazards: 'none-new' })
   // What was ticked at the other wall is not ticked at this one.
   expect((await standing(`${PATH}/check`)).done).toBeUndefined()
   expect((await go()).status).toBe(422)

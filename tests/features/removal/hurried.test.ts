@@ -461,13 +461,13 @@ test('a forecast of one hour is none of a job of four; nor are two hours at dawn
   expect(holding(but({ check: { ...open, hours: dawn } }))).toEqual(['heat'])
 })
 
-test('“none” on a building says how it is known, or a second person signs', () => {
-  const { oldHow: _, ...site } = READY.site
+test('“none” on a building says how it is known, and nobody signs for not knowing', () => {
+  const { old: _, ...site } = READY.site
   for (const old of [undefined, 'yes', 'unknown'] as const) {
     const s = but({ site: { ...site, ...(old === undefined ? {} : { old }) } })
     expect(holding(s)).toEqual(['old-building'])
     const item = beforeCut(s, DEFAULT_PROTOCOL, SHOWS, DAY).items.find((i) => i.id === 'old-building')
-    expect(item?.weight).toBe('second')
+    expect(item?.weight).toBe('trade')
   }
   expect(holding(but({ site: { ...site, old: 'no' } }))).toEqual([])
   // “Not cut into” of a wall for which a blade is set is a slip.

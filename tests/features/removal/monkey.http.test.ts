@@ -96,7 +96,7 @@ const TIDY: Record<'site' | 'check' | 'work', Fields> = {
     surface: 'siding',
     sheathingMm: '3/4',
     behind: 'none-detector',
-    hazards: 'none-tested',
+    hazards: 'none-new',
     temper: '2',
     africanized: 'no',
   },
@@ -173,7 +173,13 @@ function wrongIn(s: Sheet, paper: string, now: string, typed?: string): string[]
     behind: looked('behind'),
     hazards: looked('hazards'),
     known:
-      free || site.old === 'no' || site.oldHow !== undefined || site.hazards?.includes('asbestos') === true,
+      free ||
+      site.old === 'no' ||
+      site.oldHow === 'untouched' ||
+      (site.oldHow === 'tested' &&
+        c.clearances?.some((x) => x.hazard === 'asbestos' && x.as === 'surveyor' && placeIn(x) === here) ===
+          true) ||
+      site.hazards?.includes('asbestos') === true,
     gas: site.behind?.includes('gas') !== true || cleared('gas', 'gas-fitter'),
     electric: site.behind?.includes('electric') !== true || cleared('electric', 'electrician'),
     asbestos: site.hazards?.includes('asbestos') !== true || cleared('asbestos', 'surveyor'),

@@ -5,13 +5,12 @@ import { sheetTyped, typedPart } from '../../../src/features/removal/form.ts'
 import { TICKED } from '../../../src/features/removal/item.ts'
 import { NONE_BEHIND } from '../../../src/features/removal/none-found.ts'
 import { otherSheetsOf } from '../../../src/features/removal/other-sheets.ts'
-import { secondProblems } from '../../../src/features/removal/second.ts'
 import { isShort } from '../../../src/features/removal/stage.ts'
 import { HANGS_ON } from '../../../src/features/removal/swarm.ts'
 import type { Sheet } from '../../../src/records/removal-sheet.ts'
 import { sameHouse } from '../../../src/records/same-house.ts'
 import { DEFAULT_PROTOCOL } from '../../../src/recovery/index.ts'
-import { DAY, DRAWN, here, READY, SHOWS, swarmAt, YARD } from './ready.ts'
+import { DAY, here, READY, SHOWS, swarmAt } from './ready.ts'
 
 const holding = (s: Sheet): string[] =>
   beforeCut(s, DEFAULT_PROTOCOL, SHOWS, DAY)
@@ -93,20 +92,6 @@ test('a meter box: “Water pipe” alone is not taken for the electric meter', 
     here({ ...READY, site: { ...READY.site, type: 'utility-box', where, behind: ['water'] } })
   expect(holding(box('grey box by the gate'))).toEqual(['services'])
   expect(holding(box('water box by the gate'))).toEqual([])
-})
-
-test('“none” in an old building, with no word how that is known, takes an account to sign for', () => {
-  const { oldHow: _, ...site } = READY.site
-  const byHand = {
-    item: 'old-building',
-    of: '',
-    by: 'Zed Quill',
-    why: 'seen' as const,
-    path: DRAWN,
-    phone: '555 0177',
-  }
-  expect(secondProblems(byHand, { ...READY, site }, YARD)).toMatchObject([{ field: 'by' }])
-  expect(secondProblems({ ...byHand, item: 'kit' }, { ...READY, site }, YARD)).toEqual([])
 })
 
 describe('another sheet of the same house', () => {

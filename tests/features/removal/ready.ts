@@ -46,7 +46,7 @@ export const READY: Sheet = here({
     sheathingMm: 19,
     behind: ['insulation'],
     hazards: [],
-    oldHow: 'tested',
+    old: 'no',
     bystanders: [],
     temper: 2,
     africanized: 'no',

@@ -38,7 +38,7 @@ const SITE = {
   surface: 'cedar siding',
   sheathingMm: '3/4',
   behind: 'insulation',
-  hazards: 'none-tested',
+  hazards: 'none-new',
   temper: '2',
   africanized: 'no',
 }

@@ -211,8 +211,8 @@ describe('two sheets of one house', () => {
     const barred = await go()
     expect(barred.status).toBe(422)
     expect(wordsOf(barred.text)).toContain('what another sheet of this house says')
-    expect((await go(['not-here:gas'])).status, 'one of two').toBe(422)
-    expect((await go(['not-here:allergic'])).status, 'both by now').toBe(303)
+    expect((await go([`not-there:gas:${OTHER}`])).status, 'one of two').toBe(422)
+    expect((await go([`not-there:allergic:${OTHER}`])).status, 'both by now').toBe(303)
     const { text } = await yard.get(PATH)
     expect(wordsOf(text)).toContain('not here: gas pipe, not here: somebody allergic')
   })
@@ -225,7 +225,7 @@ describe('two sheets of one house', () => {
     const opened = await yard.post(`${PATH}/work`, { version, outdoorC: '75', now: 'openedAt', water: 'yes' })
     expect(opened.status).toBe(422)
     expect(wordsOf((await yard.get('/removals')).text)).toContain('No go any more')
-    expect((await go(['not-here:gas', 'not-here:allergic'])).status).toBe(303)
+    expect((await go([`not-there:gas:${OTHER}`, `not-there:allergic:${OTHER}`])).status).toBe(303)
     yard.setDay('2026-06-13')
     expect((await form(`${PATH}/check`)).done).toBeUndefined()
   })
@@ -359,6 +359,7 @@ describe('what a person in a hurry misread', () => {
     const done = (tick: string): Sheet['check'] => ({
       ...READY.check,
       done: READY.check.done?.filter((t) => t !== tick) ?? [],
+      tickedAt: '08:00',
     })
     saved(READY)
     saved({ ...READY, check: done('exclusion') }, 'Bram')

@@ -29,6 +29,8 @@ export const WEIGHED: typeof English = {
     `De 100 colonias como esta, ${way.keep} conservan reina ${when(way)}${other === null ? '' : `, ${other.keep} ${when(other)}`}.`,
   'nobody-lays': () =>
     'Parece que aquí nadie pone, y no queda nada de qué criar una reina: un cuadro con huevos les permite criar una, y su cría frena a las obreras ponedoras.',
+  'cells-in-doubt': () =>
+    'Parece que aquí nadie pone, y las celdas reales que se vieron pueden no dar nada: un cuadro con huevos les permite empezar de nuevo, y su cría frena a las obreras ponedoras.',
   'not-proven': () =>
     'No está probado que aquí viva una reina: si falta, hacen celdas en un cuadro con huevos en cinco días; además frena a las obreras ponedoras, y pueden empezar de nuevo.',
   'young-queen-not-proven': () =>

@@ -1,0 +1,64 @@
+/** Work as it is written down: under a “go” that stands, or with a reason, once for everything that was known then. */
+import type { AppContext, PageDeps } from '../../app/index.ts'
+import { fieldsIn, one, type Typed } from '../../forms/index.ts'
+import {
+  beginsIn,
+  goesOnIn,
+  hasBegun,
+  lastDayOf,
+  type Sheet,
+  tellsOfWork,
+  withoutGo,
+} from '../../records/index.ts'
+import { unmetWords } from './decide.ts'
+import { NOT_OPENED, THAT_DAY, WITHOUT_GO_FIELDS } from './fields.ts'
+import { whoAndWhen } from './found-kept.ts'
+import { sinceMark, withMore } from './since-mark.ts'
+import { isUnderWay } from './ticked-when.ts'
+import { reckoningOf, startOf, stoodOn, wentAhead } from './view.ts'
+
+export const underGo = (c: AppContext, deps: PageDeps, s: Sheet): Sheet => ({
+  ...s,
+  work: { ...s.work, underGo: whoAndWhen(c, deps) },
+})
+
+/** Nothing is said to be begun, and yet something is told of it while no “go” stands: whether it was opened is asked, once. */
+export const isOnlyTold = (c: AppContext, deps: PageDeps, before: Sheet, after: Sheet): boolean =>
+  !hasBegun(after) && tellsOfWork(before, after) && !startOf(c, deps, after).goes
+
+/** The sheet with a reason where work was begun, or gone on with, that had no “go”; null where nobody has said one. */
+export function withReason(
+  c: AppContext,
+  deps: PageDeps,
+  before: Sheet,
+  after: Sheet,
+  typed: Typed,
+): Sheet | null {
+  const { today } = c.var.frame
+  const why = one(typed, 'withoutGo.why')
+  const thatDay = one(typed, 'now') === '' && why === THAT_DAY
+  const mark = before.work.withoutGo
+  if (isOnlyTold(c, deps, before, after)) {
+    if (why === NOT_OPENED) return after
+  } else if (beginsIn(before, after)) {
+    const on = [after.work.on ?? today].filter((day) => day <= today)[0] ?? today
+    // A day that is gone may stand in the form by itself: that it was that day is said by a tap.
+    const said = on === today || thatDay
+    if (said && wentAhead(c, deps, before, after, on)) return underGo(c, deps, after)
+  } else {
+    if (!goesOnIn(before, after, today)) return after
+    if (mark !== undefined && sinceMark(reckoningOf(c, deps, after), after).length === 0) return after
+    // Gone on with when nothing stands any more: what came to light since, or another day, is answered for once.
+    const { goes } = startOf(c, deps, after)
+    if (goes) return isUnderWay(before, today) ? after : underGo(c, deps, after)
+    // Of another day it is asked on which day it was, and not taken from what stood in the form.
+    const then = lastDayOf(before)
+    if (thatDay && then !== undefined && stoodOn(c, deps, after, then)) return after
+  }
+  const reckoning = reckoningOf(c, deps, after)
+  const { raw } = fieldsIn(WITHOUT_GO_FIELDS, typed, c.var.frame.units, 'withoutGo.')
+  const said = withoutGo.safeParse({ ...raw, ...whoAndWhen(c, deps), unmet: unmetWords(reckoning) })
+  if (!said.success) return null
+  const more = mark === undefined ? said.data : withMore(mark, said.data, sinceMark(reckoning, after))
+  return { ...after, work: { ...after.work, withoutGo: more } }
+}

@@ -1,0 +1,111 @@
+/** What is told of work is work, whatever field it is told in; and what comes to light on it is answered for. Invented. */
+import { beforeEach, describe, expect, test } from 'vitest'
+import { placeOf } from '../../../src/features/removal/place.ts'
+import type { Sheet } from '../../../src/records/removal-sheet.ts'
+import { INTAKE, wordsOf, type Yard, yardOn } from '../../support/yard-on.ts'
+import { DAY, READY } from './ready.ts'
+
+const ID = '019e0000-0000-7000-8000-000000000012'
+const PATH = `/removals/${ID}`
+let yard: Yard
+const last = () => yard.store.removals.get(ID)?.last
+const sheet = (): Sheet => last()?.sheet ?? READY
+const GO: Sheet['decision'] = { is: 'go', by: 'Ines', on: DAY, at: '11:00', unmet: [], ...placeOf(READY) }
+const saved = (s: Sheet): void => {
+  const stamp = { savedAt: `${DAY}T06:00:00.000Z`, savedBy: 'Ines' }
+  expect(yard.store.removals.save(ID, last()?.version ?? 0, s, stamp).ok).toBe(true)
+}
+const work = (fields: Record<string, string | string[]>) =>
+  yard.post(`${PATH}/work`, { version: String(last()?.version), on: DAY, ...fields })
+
+beforeEach(async () => {
+  yard = await yardOn(DAY)
+})
+
+describe('work that is told of, where no go stands', () => {
+  beforeEach(() => saved(READY))
+  const LOOKED = { arrivedAt: '08:00', leftAt: '09:00', method: 'vacuum' }
+
+  test.each([
+    ['in a note', { note: 'All out and in the crate, the mother seen' }],
+    ['in a note of another language', { note: 'Todo fuera, la reina vista' }],
+    ['as their temper', { temper: '3' }],
+  ])('%s asks once whether it was opened', async (_, fields) => {
+    const asked = await work({ ...LOOKED, ...fields })
+    expect(asked.status).toBe(422)
+    expect(wordsOf(asked.text)).toContain('Was it opened?')
+    expect(asked.text).toContain('value="not-opened"')
+    expect((await work({ ...LOOKED, ...fields, 'withoutGo.why': 'not-opened' })).status).toBe(303)
+    expect(sheet().work.withoutGo).toBeUndefined()
+    expect((await yard.get(`${PATH}/intake`)).to).toBe(`${PATH}/work#now`)
+    // Asked once.
+    expect((await work({ ...LOOKED, ...fields, leftAt: '09:10' })).status).toBe(303)
+  })
+
+  test('is marked where it was', async () => {
+    const fields = { ...LOOKED, note: 'All out and in the crate', 'withoutGo.why': 'could-not-wait' }
+    expect((await work(fields)).status).toBe(303)
+    expect(sheet().work.withoutGo).toMatchObject({ why: 'could-not-wait', on: DAY })
+    expect(wordsOf((await yard.get(PATH)).text)).toContain('Begun without a “go”')
+  })
+
+  test('“not opened” answers nothing where something is said to be', async () => {
+    expect((await work({ ...LOOKED, openedAt: '08:30', 'withoutGo.why': 'not-opened' })).status).toBe(422)
+  })
+
+  test('the temperature in a box is that of a box', async () => {
+    expect((await work({ ...LOOKED, boxC: '90' })).status).toBe(422)
+  })
+
+  test('who came, looked and left is asked nothing', async () => {
+    expect((await work(LOOKED)).status).toBe(303)
+  })
+
+  test('nor is anybody under a go', async () => {
+    saved({ ...sheet(), decision: GO })
+    expect((await work({ note: 'Bees on the left side' })).status).toBe(303)
+  })
+})
+
+test.each(['swarm', 'roof', 'shed'])(
+  'a plain intake tapped as %s on the day of an open job asks from which',
+  async (type) => {
+    saved(READY)
+    const box = { ...INTAKE, on: DAY, 'removal.removedOn': DAY, 'removal.type': type }
+    const asked = await yard.post('/intake', box)
+    expect(asked.status).toBe(422)
+    expect(wordsOf(asked.text)).toContain('From which job')
+    expect((await yard.post('/intake', { ...box, otherJob: 'yes' })).status).toBe(303)
+    // Nothing of that day is open.
+    const [colony, on] = ['W-13', '2026-06-11']
+    expect(
+      (await yard.post('/intake', { ...box, colony, stand: '5', on, 'removal.removedOn': on })).status,
+    ).toBe(type === 'swarm' ? 303 : 422)
+  },
+)
+
+describe('once it is marked', () => {
+  const MARK = { openedAt: '08:00', 'withoutGo.why': 'open-already' }
+  beforeEach(async () => {
+    saved(READY)
+    expect((await work(MARK)).status).toBe(303)
+    const { site } = sheet()
+    saved({ ...sheet(), site: { ...site, behind: [...(site.behind ?? []), 'gas'] } })
+  })
+
+  test('what came to light since is answered for, once, and stands in its list', async () => {
+    const boxed = { openedAt: '08:00', now: 'boxedAt' }
+    const asked = await work(boxed)
+    expect(asked.status).toBe(422)
+    expect(asked.text).toContain('name="withoutGo.why"')
+    expect((await work({ ...boxed, 'withoutGo.why': 'could-not-wait' })).status).toBe(303)
+    const mark = sheet().work.withoutGo
+    expect(mark?.why).toBe('open-already')
+    expect(mark?.unmet.at(-1)).toMatch(/^Not yet: gas pipe cleared.*It could not wait; Ines/)
+    expect((await work({ ...boxed, boxedAt: '12:00', now: 'leftAt' })).status).toBe(303)
+  })
+
+  test('and before bees come of it', async () => {
+    expect((await yard.get(`${PATH}/intake`)).to).toBe(`${PATH}/work#now`)
+  })
+})
