@@ -3,6 +3,7 @@ import { readdirSync, readFileSync } from 'node:fs'
 import { brotliCompressSync, gzipSync } from 'node:zlib'
 import { build, defineConfig, type Plugin } from 'vite'
 import type { Built } from '../src/phone/index.ts'
+import { UNSAID } from '../src/phone/unsaid.ts'
 import { noted } from '../src/what-is-inside.mjs'
 
 const here = (path: string): string => new URL(path, import.meta.url).pathname
@@ -73,6 +74,19 @@ function builtFrom(folder: string): Built {
   }
 }
 
+/** The worker without the words of pages that no phone draws; tests/house/phone.test.ts holds that it says none of them. */
+const unsaid = (): Plugin => ({
+  name: 'unsaid',
+  enforce: 'pre',
+  resolveId(source, importer) {
+    const [, name = ''] = /^\.\/(\w+)\.ts$/.exec(source) ?? []
+    return UNSAID.includes(name) && /src\/words\/\w\w\/index\.ts$/.test(importer ?? '')
+      ? `\0unsaid:${name}`
+      : null
+  },
+  load: (id) => (id.startsWith('\0unsaid:') ? `export const ${id.slice('\0unsaid:'.length)} = {}` : null),
+})
+
 /** Builds the service worker last, as one plain script: not every browser takes a module for a worker. */
 const serviceWorker = (): Plugin => ({
   name: 'service-worker',
@@ -84,7 +98,7 @@ const serviceWorker = (): Plugin => ({
       root: here('.'),
       publicDir: false,
       logLevel: 'warn',
-      plugins: [compressed(), noted('phone')],
+      plugins: [unsaid(), compressed(), noted('phone')],
       define: { BUILT: JSON.stringify(builtFrom(folder)) },
       resolve: {
         alias: [

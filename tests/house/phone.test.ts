@@ -2,6 +2,7 @@
 import { existsSync, readFileSync } from 'node:fs'
 import { dirname, join, relative } from 'node:path'
 import { expect, test } from 'vitest'
+import { UNSAID } from '../../src/phone/unsaid.ts'
 
 const ROOT = join(import.meta.dirname, '../..')
 /** Packages that run in a worker. */
@@ -38,6 +39,24 @@ test('the worker reaches the pages of the round, and no package but those that r
   expect(
     [...packages].filter(([name]) => !SAFE.test(name)).map(([name, by]) => `${by} imports ${name}`),
   ).toEqual([])
+})
+
+/** A line that takes words of one of those parts of the catalogue. */
+const says = new RegExp(
+  `\\bwords(\\b.*\\.words)?\\.(${UNSAID.join('|')})\\b|\\{[^}]*\\b(${UNSAID.join('|')})\\b[^}]*\\} = .*\\bwords\\b`,
+)
+
+test('no page of the worker says what it is built without', () => {
+  const { files } = reached(join(ROOT, 'src/phone/service-worker.ts'))
+  expect(files.filter((f) => says.test(readFileSync(f, 'utf8'))).map((f) => relative(ROOT, f))).toEqual([])
+  for (const name of UNSAID) {
+    const { files: all } = reached(join(ROOT, 'src/node/app.ts'))
+    const said = new RegExp(`\\b${name}\\b`)
+    expect(
+      all.some((f) => says.test(readFileSync(f, 'utf8')) && said.test(readFileSync(f, 'utf8'))),
+      name,
+    ).toBe(true)
+  }
 })
 
 test('the rule itself can fail', () => {
