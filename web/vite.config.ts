@@ -73,6 +73,18 @@ function builtFrom(folder: string): Built {
   }
 }
 
+/** Words that only pages of the server say: the worker is built without them, and nothing that it reaches may say them. */
+export const OF_THE_SERVER = ['paper', 'calendar', 'messages', 'tokens'] as const
+
+const serversWords = (): Plugin => ({
+  name: 'servers-words',
+  enforce: 'pre',
+  load(id) {
+    const name = OF_THE_SERVER.find((n) => new RegExp(`/src/words/(en|es)/${n}\\.ts$`).test(id))
+    return name === undefined ? null : `export const ${name} = undefined`
+  },
+})
+
 /** Builds the service worker last, as one plain script: not every browser takes a module for a worker. */
 const serviceWorker = (): Plugin => ({
   name: 'service-worker',
@@ -84,7 +96,7 @@ const serviceWorker = (): Plugin => ({
       root: here('.'),
       publicDir: false,
       logLevel: 'warn',
-      plugins: [compressed(), noted('phone')],
+      plugins: [serversWords(), compressed(), noted('phone')],
       define: { BUILT: JSON.stringify(builtFrom(folder)) },
       resolve: {
         alias: [

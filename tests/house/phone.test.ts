@@ -2,6 +2,7 @@
 import { existsSync, readFileSync } from 'node:fs'
 import { dirname, join, relative } from 'node:path'
 import { expect, test } from 'vitest'
+import { OF_THE_SERVER } from '../../web/vite.config.ts'
 
 const ROOT = join(import.meta.dirname, '../..')
 /** Packages that run in a worker. */
@@ -38,6 +39,22 @@ test('the worker reaches the pages of the round, and no package but those that r
   expect(
     [...packages].filter(([name]) => !SAFE.test(name)).map(([name, by]) => `${by} imports ${name}`),
   ).toEqual([])
+})
+
+/** Words that are said: 'words.paper', or taken out of them: '{ paper } = frame.words'. */
+const SAYS = new RegExp(
+  `\\b(w|words)\\.(${OF_THE_SERVER.join('|')})\\b|\\b(${OF_THE_SERVER.join('|')})\\b[^}\\n]*\\}(: | = .*)([wW]ords|\\bw\\b)`,
+)
+
+test('the worker says no words that it is built without', () => {
+  const says = (from: string): string[] =>
+    reached(join(ROOT, from))
+      .files.filter((file) => !file.includes('/src/words/') && SAYS.test(readFileSync(file, 'utf8')))
+      .map((file) => relative(ROOT, file))
+  expect(says('src/phone/service-worker.ts')).toEqual([])
+  // Of the server each is said somewhere.
+  for (const page of ['paper/page.tsx', 'calendar/page.tsx', 'messages/page.tsx', 'api/tokens-page.tsx'])
+    expect(says(`src/features/${page}`), page).not.toEqual([])
 })
 
 test('the rule itself can fail', () => {
