@@ -54,8 +54,8 @@ export const RemovalErasePage = ({ frame, path, name, versions, colonies, said }
       </li>
       {said.length === 0 ? null : (
         <li>
-          That this house has: <b>{said.join(', ')}</b>. A new sheet of it will not know. Is the job not done?
-          End it, and erase it later.
+          What it says of this house: <b>{said.join(', ')}</b>. A new sheet of it will not know. Is the job
+          not done? End it, and erase it later.
         </li>
       )}
       <li>Name and address in entries that are not in the book.</li>

@@ -119,9 +119,11 @@ describe('a tick for the gas station', () => {
 test('who erases a sheet reads what of the house is forgotten with it', async () => {
   saved({ ...READY, site: { ...READY.site, behind: ['gas'], behindNote: 'A cable above it' } })
   const page = wordsOf((await yard.get(`${PATH}/erase`)).text)
-  expect(page).toContain('That this house has: electric wires, gas pipe . A new sheet of it will not know.')
+  expect(page).toContain(
+    'What it says of this house: electric wires, gas pipe . A new sheet of it will not know.',
+  )
   saved(READY)
-  expect(wordsOf((await yard.get(`${PATH}/erase`)).text)).not.toContain('That this house has')
+  expect(wordsOf((await yard.get(`${PATH}/erase`)).text)).not.toContain('What it says of this house')
 })
 
 describe('one more, written before the “go”', () => {
