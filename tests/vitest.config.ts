@@ -1,5 +1,6 @@
 import { availableParallelism } from 'node:os'
 import { defineConfig } from 'vitest/config'
+import { ByTurns } from './support/by-turns.ts'
 import { PATIENCE } from './support/long.ts'
 
 const root = new URL('..', import.meta.url).pathname
@@ -45,6 +46,9 @@ export default defineConfig({
   root,
   oxc: { jsx: { runtime: 'automatic', importSource: 'hono/jsx' } },
   test: {
+    sequence: { sequencer: ByTurns },
+    // What a file is compiled to is kept by what it says: for another run here, not for the first in a fresh clone.
+    experimental: { fsModuleCache: true, fsModuleCachePath: `${root}dist/tests` },
     projects: [
       ...(process.env.TOGETHER === '1'
         ? [project('together', [...QUIET, ...JOURNEYS], TOGETHER)]
