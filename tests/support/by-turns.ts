@@ -7,9 +7,7 @@ import { BaseSequencer } from 'vitest/node'
  * longest and so began first, cores lay idle, and then tests without a browser queued for them.
  */
 export function byTurns<T>(some: readonly T[], others: readonly T[]): T[] {
-  const placed = [some, others].flatMap((list) =>
-    list.map((one, i) => ({ one, at: i / list.length })),
-  )
+  const placed = [some, others].flatMap((list) => list.map((one, i) => ({ one, at: i / list.length })))
   return placed.sort((a, b) => a.at - b.at).map(({ one }) => one)
 }
 
