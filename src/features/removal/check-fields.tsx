@@ -85,31 +85,43 @@ const HeardSince = ({ heard, ...p }: PartFieldsProps) =>
 
 export const HOURS = Array.from({ length: FORECAST_ROWS }, (_, i) => `hours.${i}.c`)
 
-/** Only what this job asks for, each with what it takes to be so. */
+/** Only what this job asks for, each with what it takes to be so. What was written of danger stands apart: it is no tick among ticks. */
 const Checklist = ({ form, sheet: saved, others }: PartFieldsProps) => {
   const sheet = andSaid(saved, one(form.typed, 'reason'))
-  return (
-    <fieldset class="field choices checklist" id={idOf('done')}>
-      <legend>Tap what you see is so, now</legend>
-      {TICKED.filter((id) => notAsked(id, sheet) === undefined).map((id) => (
+  const again = lookedAgain(sheet, others)
+  const ticked = many(form.typed, 'done')
+  const Ticks = ({ list }: { list: [string, string, string][] }) => (
+    <>
+      {list.map(([id, what, why]) => (
         <label class="tap">
-          <input type="checkbox" name="done" value={id} checked={many(form.typed, 'done').includes(id)} />
-          <span>
-            <b>{TICKS[id]}</b>
-            <small>{AS_TOLD[id]}</small>
-          </span>
-        </label>
-      ))}
-      {lookedAgain(sheet, others).map(([id, what, why]) => (
-        <label class="tap">
-          <input type="checkbox" name="done" value={id} checked={many(form.typed, 'done').includes(id)} />
+          <input type="checkbox" name="done" value={id} checked={ticked.includes(id)} />
           <span>
             <b>{what}</b>
             <small>{why}</small>
           </span>
         </label>
       ))}
-    </fieldset>
+    </>
+  )
+  return (
+    <>
+      <fieldset class="field choices checklist" id={idOf('done')}>
+        <legend>Tap what you see is so, now</legend>
+        <Ticks
+          list={TICKED.filter((id) => notAsked(id, sheet) === undefined).map((id) => [
+            id,
+            TICKS[id],
+            AS_TOLD[id],
+          ])}
+        />
+      </fieldset>
+      {again.length === 0 ? null : (
+        <fieldset class="field choices checklist">
+          <legend>Written here, or on another sheet of this house: read it and look again</legend>
+          <Ticks list={again} />
+        </fieldset>
+      )}
+    </>
   )
 }
 
