@@ -10,7 +10,7 @@ import { forecastOver } from './forecast.ts'
 import { FORECAST_ROWS } from './form.ts'
 import { askedSame, cuts, sameOne } from './hazards.ts'
 import { TICKED } from './item.ts'
-import { notThere, type OtherSheet } from './other-sheets.ts'
+import { notThere, type OtherSheet, stoppedThere } from './other-sheets.ts'
 import type { PartFieldsProps } from './part-fields.tsx'
 import { AS_TOLD, notAsked } from './people.ts'
 import { isShort } from './stage.ts'
@@ -133,6 +133,17 @@ function lookedAgain(sheet: Sheet, others: readonly OtherSheet[]): [string, stri
         not(g),
         `On the sheet of ${o.name}, same house. ${again}`,
       ]),
+    ),
+    ...others.flatMap((o): [string, string, string][] =>
+      o.asks === undefined
+        ? []
+        : [
+            [
+              stoppedThere(o),
+              `Looked again: what stopped it there is not so here`,
+              `On the sheet of ${o.name}, same house: “${o.asks}”. ${again}`,
+            ],
+          ],
     ),
   ]
 }

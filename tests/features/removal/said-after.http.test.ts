@@ -191,7 +191,7 @@ test('a report that found it clears nothing', () => {
     who: 'Umber Laboratory',
     on: DAY,
     photo: PAPER,
-    ofHere: true as const,
+    says: 'clear' as const,
   }
   expect(clearanceProblems({ ...report, licence: 'report 4711' }, s, YARD, DAY)).toEqual([])
   const found = { ...report, licence: 'report 4711 POSITIVE chrysotile 12 %' }

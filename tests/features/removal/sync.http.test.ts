@@ -57,6 +57,7 @@ const cleared = (s: Sheet, who: string): Sheet => ({
         licence: 'GF 4711',
         on: DAY,
         photo: PAPER,
+        says: 'clear',
         knew: ['gas'],
         ...placeOf(s),
       },
