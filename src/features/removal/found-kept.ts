@@ -6,6 +6,7 @@ import { refusedBefore } from './decide.ts'
 import { withNoted } from './grave.ts'
 import { momentNow, type Saved, stampOf } from './sheet-handlers.ts'
 import { startOf, stoodOn } from './view.ts'
+import { withWords } from './written.ts'
 
 /** Who writes this, and when. */
 export const whoAndWhen = (c: AppContext, deps: PageDeps) => {
@@ -30,8 +31,9 @@ export function fallen(c: AppContext, deps: PageDeps, before: Sheet, after: Shee
 }
 
 /**
- * A form that is refused for what it takes off loses nothing that it brings: live wires that were tapped beside an insulation that was
- * left out are on the sheet, and no “go” stands over them.
+ * A form that is not saved, for whatever it is refused or asked, loses nothing that it brings: live wires that were tapped beside a slip
+ * of the pen are on the sheet, words for what can kill leave a line, and no “go” stands over what it says otherwise. `known`: what it
+ * was made from. `holds`: it says to wait or to refuse.
  */
 export function keepFound(
   c: AppContext,
@@ -39,6 +41,7 @@ export function keepFound(
   { id, last }: Pick<Saved, 'id' | 'last'>,
   mine: Sheet,
   known?: Sheet,
+  holds = false,
 ): void {
   const { sheet } = last
   const decision =
@@ -47,9 +50,16 @@ export function keepFound(
     ...withFound(sheet, mine, known),
     ...heldBack(sheet.decision, decision, whoAndWhen(c, deps)),
   }
-  if (JSON.stringify(added) === JSON.stringify(sheet)) return
-  const noted = withNoted(sheet, added, {}, momentNow(c, deps))
-  deps.store.removals.save(id, last.version, fallen(c, deps, sheet, noted), stampOf(c, deps))
+  const moment = momentNow(c, deps)
+  const noted = fallen(c, deps, sheet, withWords(mine, withNoted(sheet, added, {}, moment), moment))
+  const { decision: go } = noted
+  const over = holds || (known !== undefined && fallen(c, deps, known, mine).decision?.fell !== undefined)
+  const kept: Sheet =
+    over && go?.is === 'go' && go.fell === undefined
+      ? { ...noted, decision: { ...go, fell: whoAndWhen(c, deps) } }
+      : noted
+  if (JSON.stringify(kept) !== JSON.stringify(sheet))
+    deps.store.removals.save(id, last.version, kept, stampOf(c, deps))
 }
 
 /** Somebody refuses, or has it wait, while another one's “go” stands: it falls, and who decides anew reads why. */

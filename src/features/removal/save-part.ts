@@ -53,8 +53,13 @@ export function savePart(
     ...ofPhotos,
     ...goneProblems(last.sheet, sheet, whys, c.var.frame.today),
   ]
+  const holds = ['refuse', 'wait'].includes(one(typed, 'is'))
+  const unsaved = (): Saved => {
+    keepFound(c, deps, saved, sheet, shown, holds)
+    return { ...saved, ...deps.store.removals.get(saved.id) }
+  }
   if (problems.length > 0) {
-    keepFound(c, deps, saved, sheet)
+    unsaved()
     // A form of an older version keeps it, so that what somebody else changed is still shown.
     return one(typed, 'version') === String(last.version)
       ? again(c, deps, saved, part, typed, problems)
@@ -64,7 +69,7 @@ export function savePart(
   // What somebody took off meanwhile is not ticked again by a form that did not know, nor is its heat put over a later one.
   const { outdoorC = [] } = typedPart('work', last.sheet, c.var.frame.units)
   const untapped = part === 'check' ? { done: [], wires: [] } : part === 'work' ? { outdoorC } : {}
-  if (clash !== null) return showSheet(c, deps, saved, { part, typed: { ...typed, ...untapped }, clash })
+  if (clash !== null) return showSheet(c, deps, unsaved(), { part, typed: { ...typed, ...untapped }, clash })
 
   const barred = opens ? barredFrom(c, deps, saved.id, sheet) : null
   const held = barred === null ? sheet : { ...sheet, work: notOpened(last.sheet, sheet) }
@@ -82,7 +87,7 @@ export function savePart(
         : 'is not said: no “go” stood when this was done'
     const problem = { field: 'withoutGo.why', message }
     const shows = told ? { ...typed, [NOT_OPENED]: [] } : typed
-    return showSheet(c, deps, saved, { part, typed: shows, problems: [problem] })
+    return showSheet(c, deps, unsaved(), { part, typed: shows, problems: [problem] })
   }
   const result = deps.store.removals.save(saved.id, last.version, kept, stampOf(c, deps))
   if (!result.ok) {
@@ -97,7 +102,11 @@ export function savePart(
   if (part === 'check' && one(typed, 'is') !== '') {
     const fresh = deps.store.removals.get(saved.id)
     const wrong = fresh === null ? [] : decide(c, deps, { ...saved, ...fresh }, typed, last.sheet)
-    if (wrong.length > 0) return again(c, deps, saved, part, typed, wrong)
+    if (wrong.length > 0) {
+      if (holds && fresh !== null)
+        keepFound(c, deps, { ...saved, ...fresh }, fresh.last.sheet, undefined, true)
+      return again(c, deps, saved, part, typed, wrong)
+    }
   }
   return c.redirect(nextAfter(saved.path, part, one(typed, 'next')), 303)
 }

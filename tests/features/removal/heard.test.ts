@@ -11,10 +11,11 @@ import type { Job, Sheet, Site } from '../../../src/records/removal-sheet.ts'
 import type { Clearance } from '../../../src/records/said-by-others.ts'
 import { sameHouse } from '../../../src/records/same-house.ts'
 import { DEFAULT_PROTOCOL } from '../../../src/recovery/index.ts'
-import { but, DAY, GAS_CLEARED, PAPER, READY, SHOWS, swarmAt, YARD } from './ready.ts'
+import { but, DAY, GAS_CLEARED, PAPER, READY, read, SHOWS, swarmAt, YARD } from './ready.ts'
 
 const holding = (s: Sheet, others: Parameters<typeof beforeCut>[4] = []): string[] =>
-  beforeCut(s, DEFAULT_PROTOCOL, SHOWS, DAY, others)
+  // The tap by which notes are read once more answers for none of this.
+  beforeCut(read(s), DEFAULT_PROTOCOL, SHOWS, DAY, others)
     .unmet.filter(holds)
     .map((i) => i.id)
 const site = (more: Partial<Site>): Sheet => but({ site: { ...READY.site, ...more } })
