@@ -57,7 +57,11 @@ export const ClearForm = ({ hazard, tested, frame, path, form, place, seen }: Cl
           show={[...(trades.length > 1 ? (['as'] as const) : []), typed, 'says']}
           with={{
             as: { choices: trades.map((value) => ({ value, label: TRADE_WORDS[value] })) },
-            says: { asks: `What their paper says of ${place || 'this wall'}`, choices: paperSays(hazard) },
+            says: {
+              asks: `What their paper says of ${place || 'this wall'}`,
+              choices: paperSays(hazard),
+              across: paperSays(hazard).length === 2 ? 2 : 3,
+            },
           }}
         />
       )}

@@ -218,7 +218,7 @@ export const paperSays = (hazard: TradeHazard): Choice[] =>
     {
       clear: CLEAR_WORDS[hazard],
       found: 'Found some',
-      'not-yet': isSurveyed(hazard) ? 'No result yet' : 'Not yet, or only an appointment',
+      'not-yet': isSurveyed(hazard) ? 'No result yet' : 'Not yet, or only arranged',
     },
   )
 

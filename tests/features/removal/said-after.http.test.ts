@@ -120,7 +120,7 @@ describe('a reason', () => {
     const smells = 'Smells of gas a bit, the owner says it always does'
     const barred = await decide(smells)
     expect(barred.status).toBe(422)
-    expect(barred.text).toContain('value="not-here:gas"')
+    expect(barred.text).toContain('name="again.not-here:gas"')
     expect(sheet().decision).toBeUndefined()
     expect((await decide(smells, [...ticks, notHere('gas')])).status).toBe(303)
     expect((await open()).status).toBe(303)
