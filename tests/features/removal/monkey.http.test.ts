@@ -87,6 +87,7 @@ const clear = fc.constantFrom('gas', 'electric', 'asbestos').chain((hazard) =>
     [`trade-${hazard}.as`]: some('gas-fitter', 'electrician', 'surveyor', ''),
     [`trade-${hazard}.who`]: some('Edda Brandt', 'Edda Brandt', 'Bram', 'asked him'),
     [`trade-${hazard}.licence`]: some('4711', '4711', 'ok'),
+    [`trade-${hazard}.says`]: some('clear', 'clear', 'clear', 'not-yet', ''),
     [`trade-${hazard}.on`]: some(DAY, DAY, '1950-01-01'),
     photos: some(PAPER, PAPER, '', 'b'.repeat(64)),
   }),
@@ -215,6 +216,7 @@ function wrongIn(s: Sheet, paper: string, now: string, typed?: string): string[]
         x.as === trade &&
         x.who === 'Edda Brandt' &&
         x.licence === '4711' &&
+        x.says === 'clear' &&
         x.photo === paper &&
         x.on <= TODAY &&
         placeIn(x) === here,
@@ -232,8 +234,9 @@ function wrongIn(s: Sheet, paper: string, now: string, typed?: string): string[]
       site.old === 'no' ||
       site.oldHow === 'untouched' ||
       (site.oldHow === 'tested' &&
-        c.clearances?.some((x) => x.hazard === 'asbestos' && x.as === 'surveyor' && placeIn(x) === here) ===
-          true) ||
+        c.clearances?.some(
+          (x) => x.hazard === 'asbestos' && x.as === 'surveyor' && x.says === 'clear' && placeIn(x) === here,
+        ) === true) ||
       site.hazards?.includes('asbestos') === true,
     gas: site.behind?.includes('gas') !== true || cleared('gas', 'gas-fitter'),
     electric: site.behind?.includes('electric') !== true || cleared('electric', 'electrician'),
