@@ -1,11 +1,12 @@
 /** What comes onto a sheet stays on it, and a “go” that it takes the ground from falls, whatever else the form is refused for. */
 import type { AppContext, PageDeps } from '../../app/index.ts'
-import { hasBegun, type Sheet, withFound } from '../../records/index.ts'
+import { hasBegun, mergeSheets, type Sheet, withFound } from '../../records/index.ts'
 import { isOtherwise } from './as-read.ts'
 import { refusedBefore } from './decide.ts'
 import { withNoted } from './grave.ts'
 import { momentNow, type Saved, stampOf } from './sheet-handlers.ts'
 import { startOf, stoodOn } from './view.ts'
+import { withLines, withWords } from './written.ts'
 
 /** Who writes this, and when. */
 export const whoAndWhen = (c: AppContext, deps: PageDeps) => {
@@ -30,26 +31,51 @@ export function fallen(c: AppContext, deps: PageDeps, before: Sheet, after: Shee
 }
 
 /**
- * A form that is refused for what it takes off loses nothing that it brings: live wires that were tapped beside an insulation that was
- * left out are on the sheet, and no “go” stands over them.
+ * What is refused, for whatever it is, loses nothing that it brings: live wires that were tapped beside a slip of the thumb are on the
+ * sheet, words of gas are a line of it, and no “go” stands that it would have ended. `known`: the sheet that it was made from.
  */
 export function keepFound(
   c: AppContext,
   deps: PageDeps,
   { id, last }: Pick<Saved, 'id' | 'last'>,
   mine: Sheet,
-  known?: Sheet,
+  known: Sheet,
 ): void {
   const { sheet } = last
-  const decision =
-    JSON.stringify(mine.decision) === JSON.stringify(known?.decision) ? undefined : mine.decision
-  const added: Sheet = {
-    ...withFound(sheet, mine, known),
-    ...heldBack(sheet.decision, decision, whoAndWhen(c, deps)),
+  const moment = momentNow(c, deps)
+  const fell = whoAndWhen(c, deps)
+  const same = JSON.stringify(mine.decision) === JSON.stringify(known.decision)
+  const both = mergeSheets(known, mine, sheet).sheet
+  const tapped = withNoted(sheet, withWords(both, withFound(sheet, mine, known), moment), {}, moment)
+  const after = fallen(c, deps, sheet, {
+    ...withUnsaved(tapped, both, withNoted(sheet, both, {}, moment)),
+    ...heldBack(sheet.decision, same ? undefined : mine.decision, fell),
+  })
+  const go = after.decision
+  // The way in holds nobody back; what is written there is read.
+  const rest = { ...both, job: { ...both.job, wayIn: sheet.job.wayIn } }
+  const falls = go?.is === 'go' && go.fell === undefined && go.on === fell.on && isOtherwise(sheet, rest)
+  const kept = falls ? { ...after, decision: { ...go, fell } } : after
+  if (JSON.stringify(kept) !== JSON.stringify(sheet))
+    deps.store.removals.save(id, last.version, kept, stampOf(c, deps))
+}
+
+/**
+ * A line for what was said again and is not saved, a second pipe, his wife too; and no tick of it. `both`: the sheet had it been saved;
+ * `noted`: that with its lines.
+ */
+function withUnsaved(tapped: Sheet, both: Sheet, noted: Sheet): Sheet {
+  const had = new Set((tapped.site.noted ?? []).map((n) => JSON.stringify(n)))
+  const lines = (noted.site.noted ?? []).filter((n) => n.is === 'found' && !had.has(JSON.stringify(n)))
+  const off = (both.check.done ?? []).filter((d) => noted.check.done?.includes(d) !== true)
+  const { done } = tapped.check
+  return {
+    ...tapped,
+    ...(lines.length === 0 ? {} : { site: withLines(tapped.site, lines) }),
+    ...(done === undefined || off.length === 0
+      ? {}
+      : { check: { ...tapped.check, done: done.filter((d) => !off.includes(d)) } }),
   }
-  if (JSON.stringify(added) === JSON.stringify(sheet)) return
-  const noted = withNoted(sheet, added, {}, momentNow(c, deps))
-  deps.store.removals.save(id, last.version, fallen(c, deps, sheet, noted), stampOf(c, deps))
 }
 
 /** Somebody refuses, or has it wait, while another one's “go” stands: it falls, and who decides anew reads why. */
