@@ -5,7 +5,7 @@ import { type Check, GRAVE, HAZARDS, type Sheet, WHY_GONE } from '../../records/
 import { fractionOf } from '../../store/index.ts'
 import { isTime, isTooOld, timeIn } from '../../time-of-day.ts'
 import { isOnlyTold, underGo, withReason } from './answered.ts'
-import { isLookedTooEarly } from './as-known.ts'
+import { heardOf, isLookedTooEarly, unheard } from './as-known.ts'
 import { decide } from './decide-form.ts'
 import { NOT_OPENED } from './fields.ts'
 import { stoodSince } from './first-tap.ts'
@@ -253,6 +253,8 @@ function barredFrom(c: AppContext, deps: PageDeps, id: string, sheet: Sheet): st
   if (!stoodOn(c, deps, sheet, today))
     return 'waits for “go”: decided today, with nothing on the list that holds it'
   if (late !== null) return `waits. ${late}`
+  const deaf = unheard(heardOf(c, deps), sheet, timeIn(zone, deps.clock()))
+  if (deaf !== null) return `waits. ${deaf}`
   const { start } = startOf(c, deps, sheet)
   if (staysBy(sheet, today).includes(signedIn(c)))
     return 'waits for somebody else: you signed that you stay and watch, and that takes two'
