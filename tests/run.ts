@@ -1,12 +1,11 @@
 /**
  * The whole test run: `npm test`.
  *
- * Type check, lint, the look for unused exports and the build of the browser's files run side by side; then the tests of all kinds
- * together, and last what measures times, alone. Ends with one line, 'N passed, N failed'.
+ * Tests begin when what they open is built, of all kinds together, while types, lint and unused exports are still looked at: a start of
+ * tests reads the house on one core. Last, alone, comes what measures times. Ends with one line, 'N passed, N failed'.
  */
 import { spawn } from 'node:child_process'
 import { mkdirSync, readFileSync, rmSync } from 'node:fs'
-import { availableParallelism } from 'node:os'
 import { delimiter, join } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import { ensureChromium, NoChromium, thisMachine } from './support/chromium.ts'
@@ -65,26 +64,22 @@ async function check(name: string, command: string, args: string[]): Promise<Tal
   return code === 0 ? NOTHING : oneFailure(name)
 }
 
-/**
- * Vitest projects, counted from one JSON report. Together they share the workers, one more than there are cores, because
- * journeys often wait for a page; what measures times has the machine to itself.
- */
-async function tests(name: string, projects: string[], env: NodeJS.ProcessEnv): Promise<Tally> {
-  heading(`${name} tests`)
-  const report = join(OUTPUT, `${name}.json`)
-  const workers = name === 'speed' ? 1 : availableParallelism() + 1
+/** Tests, counted from their JSON report. */
+async function tests(projects: string[], env: NodeJS.ProcessEnv): Promise<Tally> {
+  heading('tests')
+  const report = join(OUTPUT, 'all.json')
   const chosen = projects.flatMap((project) => ['--project', project])
   const { code, seconds } = await run(
     'vitest',
     [
-      ...['run', '--config', 'tests/vitest.config.ts', `--maxWorkers=${workers}`, ...chosen],
+      ...['run', '--config', 'tests/vitest.config.ts', ...chosen],
       ...['--reporter=default', '--reporter=json', `--outputFile.json=${report}`],
     ],
     'live',
     env,
   )
-  const tally = tallyOf(textOf(report), name, code)
-  console.log(`${name}: ${closingLine(tally)} (${seconds.toFixed(1)} s)`)
+  const tally = tallyOf(textOf(report), 'tests', code)
+  console.log(`tests: ${closingLine(tally)} (${seconds.toFixed(1)} s)`)
   return tally
 }
 
@@ -108,16 +103,10 @@ function chromium(): { path: string } | { missing: string } {
 
 async function allTests(): Promise<Tally> {
   const found = chromium()
-  if ('missing' in found) {
-    heading('journeys: FAILED')
-    console.log(found.missing)
-    return plus(oneFailure('journeys: no Chromium'), await tests('all', ['quiet'], {}))
-  }
-  const env = { CHROMIUM_PATH: found.path }
-  return plus(
-    await tests('all', ['together'], { ...env, TOGETHER: '1' }),
-    await tests('speed', ['speed'], env),
-  )
+  if ('path' in found) return tests(['together', 'speed'], { CHROMIUM_PATH: found.path, TOGETHER: '1' })
+  heading('journeys: FAILED')
+  console.log(found.missing)
+  return plus(oneFailure('journeys: no Chromium'), await tests(['quiet'], {}))
 }
 
 async function main(): Promise<number> {
@@ -125,14 +114,15 @@ async function main(): Promise<number> {
   // A report left from an earlier run must never be counted as this one's.
   rmSync(OUTPUT, { recursive: true, force: true })
   mkdirSync(OUTPUT, { recursive: true })
-  const first = await Promise.all([
-    check('type check', 'npm', ['run', '-s', 'types']),
+  const types = check('type check', 'npm', ['run', '-s', 'types'])
+  const build = await check('build', 'npm', ['run', '-s', 'build'])
+  const beside = [
+    types,
     check('lint', 'biome', ['check', '--error-on-warnings', '.']),
     check('unused exports', 'npm', ['run', '-s', 'unused']),
-    check('build', 'npm', ['run', '-s', 'build']),
-  ])
-  let total = first.reduce(plus, NOTHING)
-  total = plus(total, await allTests())
+    allTests(),
+  ]
+  const total = [build, ...(await Promise.all(beside))].reduce(plus, NOTHING)
   if (total.failures.length > 0) {
     heading('what failed')
     for (const line of total.failures) console.log(line)

@@ -45,15 +45,22 @@ const largestPaint = (page: Page): Promise<number> =>
       }),
   )
 
+/** Times it until it is quick enough, at most three times: the others may have shared the machine with something else. */
+async function quickest(enough: number, timed: () => Promise<number>): Promise<number[]> {
+  const times: number[] = []
+  while (times.length < 3 && !(Math.min(...times) < enough)) times.push(await timed())
+  return times
+}
+
 it('Today stands there within 1.5 s on a slow phone and network, within 0.5 s once the phone keeps it', async () => {
-  const cold: number[] = []
-  for (let i = 0; i < 3; i++) {
+  const cold = await quickest(1500, async () => {
     const { page, context } = await watchedPage(browser, field.yard.url, PHONE)
     await slowed(page)
     await page.goto('/')
-    cold.push(await largestPaint(page))
+    const time = await largestPaint(page)
     await context.close()
-  }
+    return time
+  })
 
   // The server is there, but slow: the phone does not wait for it.
   const { page, context } = await watchedPage(browser, field.wire.url, PHONE, { worker: true })
@@ -61,17 +68,15 @@ it('Today stands there within 1.5 s on a slow phone and network, within 0.5 s on
   while ((await stateOf(page)).fetchedAt === null) await page.waitForTimeout(50)
   field.wire.fate(() => ({ after: 3000 }))
   await slowed(page)
-  const kept: number[] = []
-  for (let i = 0; i < 3; i++) {
+  const kept = await quickest(500, async () => {
     await page.goto('/')
     expect(await page.locator('#phone-line').count()).toBe(1)
-    kept.push(await largestPaint(page))
-  }
+    return largestPaint(page)
+  })
   await context.close()
   field.wire.fate(() => 'pass')
   const shown = (times: number[]): string => times.map(Math.round).join(', ')
   console.log(`largest paint of Today: cold ${shown(cold)} ms; from the phone ${shown(kept)} ms`)
-  // The quickest of three: the others may have shared the machine with something else.
   expect(Math.min(...cold)).toBeLessThan(1500)
   expect(Math.min(...kept)).toBeLessThan(500)
 })

@@ -1,7 +1,7 @@
 /** Before the cut: heat, depth, how the bees come off, and what somebody taps with their own eyes on it. */
 
 import { Fields, idOf, many, one } from '../../forms/index.ts'
-import type { Grave, Sheet } from '../../records/index.ts'
+import { type Grave, hasBegun, type Sheet } from '../../records/index.ts'
 import { unitOf } from '../../words/index.ts'
 import { waysOut } from './as-known.ts'
 import { DECISION_FIELDS, HANGS, HEARD_FIELDS, PART_FIELDS, TEMPERED } from './fields.ts'
@@ -10,6 +10,7 @@ import { forecastOver } from './forecast.ts'
 import { FORECAST_ROWS } from './form.ts'
 import { askedSame, cuts, sameOne } from './hazards.ts'
 import { TICKED } from './item.ts'
+import { notesOf, readNotes } from './notes-read.ts'
 import { notThere, type OtherSheet } from './other-sheets.ts'
 import type { PartFieldsProps } from './part-fields.tsx'
 import { AS_TOLD, notAsked } from './people.ts'
@@ -116,7 +117,17 @@ const Checklist = ({ form, sheet: saved, others }: PartFieldsProps) => {
 function lookedAgain(sheet: Sheet, others: readonly OtherSheet[]): [string, string, string][] {
   const again = 'Looked and asked again, today. If it is here, tap it where it is asked.'
   const not = (what: Grave): string => `Not here: ${GRAVE_WORDS[what].toLowerCase()}`
+  const notes = hasBegun(sheet) ? [] : notesOf(sheet)
   return [
+    ...(notes.length === 0
+      ? []
+      : [
+          [
+            readNotes(sheet),
+            'Read: all it says of danger is tapped',
+            notes.map((n) => `“${n}”`).join(' '),
+          ] satisfies [string, string, string],
+        ]),
     ...askedSame(sheet).map((c): [string, string, string] => [
       sameOne(c.hazard),
       `The same: ${GRAVE_WORDS[c.hazard].toLowerCase()}`,

@@ -147,20 +147,13 @@ const PartForm = ({ part, form, page: p }: { part: Part; form: FormState; page: 
   </form>
 )
 
-/** What somebody wrote beside a list that says “none”: read once more where it is decided. No word is looked for in it. */
-const Wrote = ({ sheet: { job, site } }: Pick<RemovalProps, 'sheet'>) => {
-  const ofWall = [site.surface, site.behindNote, site.foundNote]
-  const said = [
-    ...(site.behind?.length === 0 || site.hazards?.length === 0 ? ofWall : []),
-    ...(site.bystanders?.length === 0 ? [site.bystandersNote] : []),
-    job.told,
-  ].filter((text) => text !== undefined)
-  return said.length === 0 ? null : (
+/** What is cut, beside a list that says “none”: read once more where it is decided. No word is looked for in it. */
+const Wrote = ({ sheet: { site } }: Pick<RemovalProps, 'sheet'>) =>
+  site.surface === undefined || (site.behind?.length !== 0 && site.hazards?.length !== 0) ? null : (
     <p class="small">
-      <b>You wrote:</b> {said.join(' · ')}
+      <b>You wrote:</b> {site.surface}
     </p>
   )
-}
 
 /** What is done next at the wall, at the thumb: it sets its time, and says what it takes. */
 function actOf({ openedAt, boxedAt }: Work): { value: string; words: string } | null {

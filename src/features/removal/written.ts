@@ -5,6 +5,7 @@
 import { type Grave, hasBegun, type Noted, type Sheet } from '../../records/index.ts'
 import { tappedAt } from './hazards.ts'
 import type { Facts } from './item.ts'
+import { notesUnread } from './notes-read.ts'
 import { fierce } from './people.ts'
 import { tickedHere } from './place.ts'
 
@@ -112,7 +113,7 @@ export function writtenAnew(before: Sheet, after: Sheet): Grave[] {
 export const andSaid = (s: Sheet, more: string | undefined): Sheet =>
   more === undefined || more === ''
     ? s
-    : { ...s, job: { ...s.job, told: [s.job.told, more].filter(Boolean).join('. ') } }
+    : { ...s, agreement: { ...s.agreement, extra: [s.agreement.extra, more].filter(Boolean).join('. ') } }
 
 const isTapped = (s: Sheet, { tapped }: Written): boolean => {
   const on: readonly string[] = [...tappedAt(s), ...(fierce(s) ? ['fierce'] : [])]
@@ -185,9 +186,16 @@ const notHereToday = (s: Sheet, what: Grave, today: string): boolean =>
 
 export function written(s: Sheet, today: string): Facts {
   const asked = writtenIn(s)
-  if (asked.length === 0) return { state: 'not-needed', why: 'Nothing is written that is not tapped.' }
-  if (asked.every((w) => notHereToday(s, w.tapped[0], today)))
+  const unread = notesUnread(s, today)
+  if (asked.length === 0 && !unread)
+    return { state: 'not-needed', why: 'Nothing is written that is not read and tapped.' }
+  if (!unread && asked.every((w) => notHereToday(s, w.tapped[0], today)))
     return { state: 'met', why: 'Looked again: it is not at this place.' }
+  if (asked.length === 0)
+    return {
+      state: 'unsaid',
+      why: 'Read once more what was noted; if it says of danger, tap it where it is asked.',
+    }
   const words = asked.map((w) => `${w.says}${wrote(s, w)}`)
   return {
     state: 'unsaid',

@@ -182,8 +182,10 @@ class ThreadReader implements Reader {
       this.#restIfDone(this.#jobs.size === 0 && this.#asked === 0 ? 0 : this.#times.idle)
       return
     }
-    if (message.kind === 'begun') this.#at = id
-    else if (message.kind !== 'part' && this.#at === id) this.#at = 0
+    if (message.kind === 'begun') {
+      this.#at = id
+      if (!this.#jobs.has(id)) this.#endSoon(id)
+    } else if (message.kind !== 'part' && this.#at === id) this.#at = 0
     const job = this.#jobs.get(id)
     if (job === undefined) return
     if (message.kind === 'failed') this.#drop(id, new Error(message.message))
@@ -229,12 +231,15 @@ class ThreadReader implements Reader {
   #stop(id: number): void {
     if (!this.#jobs.delete(id)) return
     this.#say({ kind: 'stop', id })
-    // Between two slices it hears that; in the middle of a long one only the end of its thread stops it.
-    if (this.#at === id)
-      setTimeout(() => {
-        if (this.#at === id) this.#restart()
-      }, this.#times.grace).unref()
+    if (this.#at === id) this.#endSoon(id)
     this.#restIfDone()
+  }
+
+  /** A page that nobody waits for: between two slices it hears that, in the middle of a long one only the end of its thread stops it. */
+  #endSoon(id: number): void {
+    setTimeout(() => {
+      if (this.#at === id) this.#restart()
+    }, this.#times.grace).unref()
   }
 
   /** Ends the thread in the middle of a page; what else was asked of it is asked of the next one. */

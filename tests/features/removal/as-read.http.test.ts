@@ -1,6 +1,9 @@
 /** A “go” is of the sheet as it was read: whatever is said after it takes its ground away, in whatever words. Invented. */
+
 import { beforeEach, describe, expect, test } from 'vitest'
 import { isOtherwise } from '../../../src/features/removal/as-read.ts'
+import { TICKED } from '../../../src/features/removal/item.ts'
+import { readNotes } from '../../../src/features/removal/notes-read.ts'
 import { placeOf } from '../../../src/features/removal/place.ts'
 import { check, job, type Sheet, site } from '../../../src/records/removal-sheet.ts'
 import { type TestYard, testYard } from '../../support/yard-app.ts'
@@ -84,5 +87,6 @@ test('a form that lay open while the call was said otherwise takes no “go” u
   expect(answer.text).toContain('changed since this page was shown')
   expect(sheets.get(ID)?.last.sheet.decision).toBeUndefined()
   const again = formIn((await at.get(`/removals/${ID}/check`)).text)
-  expect((await at.post(`/removals/${ID}/check`, { ...again, is: 'go' })).status).toBe(303)
+  const done = [...TICKED, readNotes({ ...READY, job: { ...READY.job, told: 'Zischt, wenn man klopft' } })]
+  expect((await at.post(`/removals/${ID}/check`, { ...again, done, is: 'go' })).status).toBe(303)
 })

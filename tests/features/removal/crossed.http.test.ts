@@ -7,7 +7,7 @@ import type { Sheet } from '../../../src/records/removal-sheet.ts'
 import type { SheetVersion } from '../../../src/store/index.ts'
 import { down, good, type Phone, phoneIn, wordsOf } from '../../support/phone.ts'
 import { type TestYard, testYard } from '../../support/yard-app.ts'
-import { DAY, READY } from './ready.ts'
+import { DAY, READY, read } from './ready.ts'
 
 const ID = '019e0000-0000-7000-8000-000000000029'
 const PATH = `/removals/${ID}`
@@ -42,7 +42,7 @@ const SAID: [string, Sheet, Sheet, Partial<Sheet>][] = [
   [
     'words',
     job({ told: 'Gas meter under it' }),
-    job({ told: 'Honey drips' }),
+    read(job({ told: 'Honey drips' })),
     { job: { told: 'Gas meter under it. Honey drips' } },
   ],
 ]

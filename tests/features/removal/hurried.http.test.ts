@@ -643,7 +643,10 @@ test('what is said where “none” was tapped is read once more above “Go”'
   yard.store.removals.save(ID, 1, but({ site, job }), { savedAt: `${DAY}T09:00:00.000Z`, savedBy: 'Ines' })
   const { text } = await yard.get(`${PATH}/check`)
   const words = wordsOf(text.slice(text.indexOf('checklist'), text.indexOf('value="go"')))
-  expect(words).toContain('You wrote: grey board · Grey pipe, and a cable. · Bees in the wall.')
+  expect(words).toContain(
+    'Read: all it says of danger is tapped “Bees in the wall.” “Grey pipe, and a cable.”',
+  )
+  expect(words).toContain('You wrote: grey board')
 })
 
 test('no “go” for a job that has ended, for wasps, or with a dot for a reason', async () => {

@@ -1,5 +1,6 @@
 /** A wall job with nothing unmet, to be changed by tests. Invented. */
 import { TICKED } from '../../../src/features/removal/item.ts'
+import { readNotes } from '../../../src/features/removal/notes-read.ts'
 import { placeOf } from '../../../src/features/removal/place.ts'
 import type { Known } from '../../../src/features/removal/second.ts'
 import { EMPTY_SHEET, type Sheet } from '../../../src/records/removal-sheet.ts'
@@ -73,6 +74,12 @@ export const READY: Sheet = here({
     done: [...TICKED],
     doneOn: DAY,
   },
+})
+
+/** The sheet with its notes read before the cut. */
+export const read = (s: Sheet): Sheet => ({
+  ...s,
+  check: { ...s.check, done: [...(s.check.done ?? []), readNotes(s)] },
 })
 
 /** Another sheet, looked at where it is. */

@@ -2,8 +2,9 @@
 import { beforeEach, describe, expect, test } from 'vitest'
 import { seenOn } from '../../../src/features/removal/hazards.ts'
 import { TICKED } from '../../../src/features/removal/item.ts'
+import { readNotes } from '../../../src/features/removal/notes-read.ts'
 import { AS_TOLD } from '../../../src/features/removal/people.ts'
-import { EMPTY_SHEET } from '../../../src/records/removal-sheet.ts'
+import { EMPTY_SHEET, type Sheet } from '../../../src/records/removal-sheet.ts'
 import { PASSPHRASE } from '../../support/people.ts'
 import { wordsOf, type Yard, yardOn } from '../../support/yard-on.ts'
 import { PAPER, PHOTO } from './ready.ts'
@@ -42,6 +43,8 @@ const SITE = {
   temper: '2',
   africanized: 'no',
 }
+/** A sheet on which that was told. */
+const noting = (told: string): Sheet => ({ ...EMPTY_SHEET, job: { told } })
 const PRICE = { pricing: 'hourly', hourly: '95', hours: '4' }
 const CHECK = {
   shownOn: '2026-06-10',
@@ -57,7 +60,7 @@ const CHECK = {
   cutMm: '7/8',
   vacuum: 'bee-vacuum',
   wires: 'none',
-  done: [...TICKED],
+  done: [...TICKED, readNotes(noting('Bees in the wall since April.'))],
 }
 const WORK = {
   on: '2026-06-10',
@@ -300,7 +303,7 @@ describe('what is unmet', () => {
     const path = await call()
     await fill(path, 'site', SITE)
     await sign(path)
-    const done = TICKED.filter((t) => t !== 'ladder-person' && t !== 'not-alone')
+    const done = CHECK.done.filter((t) => t !== 'ladder-person' && t !== 'not-alone')
     const fields = { ...CHECK, done }
     await fill(path, 'check', fields)
     const go = async () =>
@@ -450,7 +453,7 @@ describe('the short sheet of a swarm', () => {
       shownOn: '2026-06-10',
       hottestC: '70',
       wires: 'none',
-      done: [...TICKED],
+      done: [...TICKED, readNotes(noting('In the pear tree.'))],
       where: 'On a branch',
       temper: '1',
       africanized: 'no',

@@ -182,7 +182,7 @@ describe('a sheet that was not accepted', () => {
 })
 
 test('a “go” that was tapped while the sheet was on its way falls over what the answer brings', async () => {
-  await call({ told: 'Honey drips' })
+  await call({ wayIn: 'Gate' })
   saved({ ...last(), site: { ...last().site, sheathingMm: 22 } }, 'Odalys')
   phone.network(async (path, reach) => {
     const answer = await reach()

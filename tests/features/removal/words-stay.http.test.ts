@@ -1,5 +1,6 @@
 /** What was written of a hazard outlives the field it was written in, and each answer is of one thing alone. Invented. */
 import { beforeEach, describe, expect, test } from 'vitest'
+import { readNotes } from '../../../src/features/removal/notes-read.ts'
 import { placeOf } from '../../../src/features/removal/place.ts'
 import type { Sheet } from '../../../src/records/removal-sheet.ts'
 import { formIn, wordsOf, type Yard, yardOn } from '../../support/yard-on.ts'
@@ -19,10 +20,14 @@ const saved = (s: Sheet, id = ID, savedBy = 'Ines'): void => {
 const formOf = async (part: string) => formIn((await yard.get(`${PATH}/${part}`)).text)
 const save = async (part: string, more: Record<string, string | string[]>) =>
   yard.post(`${PATH}/${part}`, { ...(await formOf(part)), ...more })
-/** “Go” over the form as it stands, with more of its boxes tapped. */
+/** “Go” over the form as it stands, its notes read, with more of its boxes tapped. */
 const go = async (...more: string[]) => {
   const typed = await formOf('check')
-  return yard.post(`${PATH}/check`, { ...typed, done: [...(typed.done ?? []), ...more], is: 'go' })
+  return yard.post(`${PATH}/check`, {
+    ...typed,
+    done: [...(typed.done ?? []), readNotes(sheet()), ...more],
+    is: 'go',
+  })
 }
 const asked = async (value: string) => (await yard.get(`${PATH}/check`)).text.includes(`value="${value}"`)
 
@@ -177,7 +182,7 @@ describe('one more, written before the “go”', () => {
     expect(sheet().decision?.fell).toBeDefined()
   })
 
-  test('the way in, or a job that has nothing of it, asks nothing more', async () => {
+  test('the way in, or a job that has nothing of it, asks nothing more than to read it', async () => {
     saved(ofEight(GAS_CLEARED))
     await save('job', { wayIn: 'Gate code 1234' })
     expect((await go()).status).toBe(303)

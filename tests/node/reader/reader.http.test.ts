@@ -150,7 +150,10 @@ describe('a page that is not to be had', () => {
     await reader.close()
   })
 
-  it('is not made for somebody who has gone, and others get theirs', async () => {
+  it.each([
+    ['while it is made', 200],
+    ['before the thread had started', 0],
+  ])('is not made for somebody who went %s, and others get theirs', async (_when, after) => {
     const reader = readerOf({
       program: STAND_IN,
       file: '',
@@ -163,7 +166,8 @@ describe('a page that is not to be had', () => {
       .answer(question('/for-ever', { signal: gone.signal }))
       .catch((error: unknown) => error)
     const second = reader.answer(question('/second'))
-    setTimeout(() => gone.abort(), 200)
+    if (after === 0) gone.abort()
+    else setTimeout(() => gone.abort(), after)
     expect((await second).headers.get('x-says')).toBe(`${ORIGIN}/second`)
     expect(await first).toBeInstanceOf(HTTPException)
     await reader.close()

@@ -1,0 +1,69 @@
+/** Notes in words that no list knows: each was written, and “go” was had over it, by somebody in a hurry. Invented. */
+import { beforeEach, expect, test } from 'vitest'
+import { readNotes } from '../../../src/features/removal/notes-read.ts'
+import type { Sheet } from '../../../src/records/removal-sheet.ts'
+import { formIn, wordsOf, type Yard, yardOn } from '../../support/yard-on.ts'
+import { DAY, READY } from './ready.ts'
+
+const ID = '019e0000-0000-7000-8000-000000000052'
+const PATH = `/removals/${ID}`
+let yard: Yard
+const last = () => yard.store.removals.get(ID)?.last
+const sheet = (): Sheet => last()?.sheet ?? READY
+const saved = (s: Sheet) =>
+  yard.store.removals.save(ID, last()?.version ?? 0, s, { savedAt: `${DAY}T08:00:00.000Z`, savedBy: 'Ines' })
+const save = async (part: string, more: Record<string, string | string[]>) =>
+  yard.post(`${PATH}/${part}`, { ...formIn((await yard.get(`${PATH}/${part}`)).text), ...more })
+const go = async (...more: string[]) => {
+  const typed = formIn((await yard.get(`${PATH}/check`)).text)
+  return save('check', { done: [...(typed.done ?? []), ...more], is: 'go' })
+}
+
+beforeEach(async () => {
+  yard = await yardOn(DAY)
+})
+
+test.each<[string, Partial<Sheet['job']>, Partial<Sheet['site']>]>([
+  ['somebody allergic', {}, { bystandersNote: 'boy across the street carries a pen' }],
+  ['children', { told: 'the nanny comes with the little ones at ten' }, {}],
+  ['lead', { told: 'the paint flakes off in scales' }, {}],
+  ['droppings', { told: 'bats in the attic before, it stinks' }, {}],
+  ['weak boards', {}, { foundNote: 'floor gives when one steps there' }],
+  ['gas, in German', {}, { behindNote: 'es zischt, wenn man klopft' }],
+])('what is noted of %s is read before “go”, by one tap', async (_, job, site) => {
+  saved({ ...READY, job: { ...READY.job, ...job }, site: { ...READY.site, ...site } })
+  const barred = await go()
+  expect(barred.status).toBe(422)
+  expect(wordsOf(barred.text)).toContain(
+    `Read: all it says of danger is tapped “${[job.told, Object.values(site)[0]].find(Boolean)}”`,
+  )
+  expect((await go(readNotes(sheet()))).status).toBe(303)
+})
+
+test('the tap is of exactly these words, and of this day', async () => {
+  saved({ ...READY, job: { ...READY.job, told: 'Honey drips' } })
+  const first = readNotes(sheet())
+  expect((await go(first)).status).toBe(303)
+  await save('job', { told: 'Honey drips, and it hums' })
+  expect(sheet().decision?.fell).toBeDefined()
+  expect((await go(first)).status).toBe(422)
+  expect((await go(readNotes(sheet()))).status).toBe(303)
+  yard.setDay('2026-06-13')
+  expect((await yard.get(`${PATH}/check`)).text).not.toMatch(
+    new RegExp(`value="${readNotes(sheet())}"[^>]*checked`),
+  )
+})
+
+test('a job without notes, or the way in, asks nothing more', async () => {
+  saved({ ...READY, job: { ...READY.job, wayIn: 'Gate code 1234' } })
+  expect((await yard.get(`${PATH}/check`)).text).not.toContain('Read: all it says')
+  expect((await go()).status).toBe(303)
+})
+
+test('once it is open, what else is noted stops nobody by itself', async () => {
+  saved(READY)
+  expect((await go()).status).toBe(303)
+  expect((await save('work', { outdoorC: '75', water: 'yes', now: 'openedAt' })).status).toBe(303)
+  await save('site', { foundNote: 'Bigger than we thought' })
+  expect(sheet().decision?.fell).toBeUndefined()
+})
