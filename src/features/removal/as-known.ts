@@ -7,7 +7,7 @@ import { type AppContext, type PageDeps, signedIn } from '../../app/index.ts'
 import { dayIn } from '../../days.ts'
 import { one, type Typed } from '../../forms/index.ts'
 import type { Problem } from '../../journal/index.ts'
-import type { Decision } from '../../records/index.ts'
+import type { Decision, Sheet } from '../../records/index.ts'
 import { isTime, isTooOld, minutesFrom, timeIn } from '../../time-of-day.ts'
 import { instantWords } from '../../words/index.ts'
 
@@ -17,6 +17,8 @@ export interface Heard {
   of: string
   /** '07:00', 'Thu 11 Jun, 08:00' */
   words: string
+  /** 'HH:MM', where it was today. */
+  at?: string
   /** On another day, or more than three hours ago: what others found since may be anything. */
   deaf: boolean
   /** Whether a look of one's own stands for it: it heard today, or nobody else writes in this yard. */
@@ -34,6 +36,7 @@ export function heardOf(c: AppContext, deps: PageDeps): Heard | null {
   const others = deps.crew?.().flatMap((a) => (a.open && a.name !== signedIn(c) ? [a.name] : [])) ?? []
   return {
     of: then.toISOString(),
+    ...(ofToday ? { at: timeIn(zone, then) } : {}),
     words: ofToday ? timeIn(zone, then) : instantWords(then.toISOString(), zone, today),
     deaf: !ofToday || isTooOld(timeIn(zone, then), timeIn(zone, deps.clock())),
     mayLook: ofToday || others.length === 0,
@@ -46,6 +49,18 @@ const LOOKED_MINUTES = 60
 
 /** Whether what was tapped at `at` is older than that look may be. */
 export const isLookedTooEarly = (at: string, now: string): boolean => minutesFrom(at, now) > LOOKED_MINUTES
+
+/**
+ * Why nothing is begun at `at` ('15:10') on what this phone knows; null where it may: it has heard in the three hours before, or
+ * somebody read the list aloud then, or whoever decided looked again.
+ */
+export function unheard(heard: Heard | null, { decision: d }: Sheet, at: string): string | null {
+  if (heard === null) return null
+  const read = d?.heard?.at ?? (d?.heard?.looked === true ? d.at : undefined)
+  return [heard.at, read].some((then) => then !== undefined && !isTooOld(then, at))
+    ? null
+    : `This phone has heard nothing since ${heard.words}: look again before you begin, or open this page where there is a signal`
+}
 
 /** What is done without signal about what was not heard. */
 export const waysOut = ({ mayLook }: Heard): string =>

@@ -1,12 +1,12 @@
 /** What comes onto a sheet stays on it, and a “go” that it takes the ground from falls, whatever else the form is refused for. */
 import type { AppContext, PageDeps } from '../../app/index.ts'
-import { hasBegun, type Sheet, withFound } from '../../records/index.ts'
+import { hasBegun, mergeSheets, type Sheet, withFound } from '../../records/index.ts'
 import { isOtherwise } from './as-read.ts'
 import { refusedBefore } from './decide.ts'
 import { withNoted } from './grave.ts'
 import { momentNow, type Saved, stampOf } from './sheet-handlers.ts'
 import { startOf, stoodOn } from './view.ts'
-import { withWords } from './written.ts'
+import { withLines, withWords } from './written.ts'
 
 /** Who writes this, and when. */
 export const whoAndWhen = (c: AppContext, deps: PageDeps) => {
@@ -31,35 +31,51 @@ export function fallen(c: AppContext, deps: PageDeps, before: Sheet, after: Shee
 }
 
 /**
- * A form that is not saved, for whatever it is refused or asked, loses nothing that it brings: live wires that were tapped beside a slip
- * of the pen are on the sheet, words for what can kill leave a line, and no “go” stands over what it says otherwise. `known`: what it
- * was made from. `holds`: it says to wait or to refuse.
+ * What is refused, for whatever it is, loses nothing that it brings: live wires that were tapped beside a slip of the thumb are on the
+ * sheet, words of gas are a line of it, and no “go” stands that it would have ended. `known`: the sheet that it was made from.
  */
 export function keepFound(
   c: AppContext,
   deps: PageDeps,
   { id, last }: Pick<Saved, 'id' | 'last'>,
   mine: Sheet,
-  known?: Sheet,
-  holds = false,
+  known: Sheet,
 ): void {
   const { sheet } = last
-  const decision =
-    JSON.stringify(mine.decision) === JSON.stringify(known?.decision) ? undefined : mine.decision
-  const added: Sheet = {
-    ...withFound(sheet, mine, known),
-    ...heldBack(sheet.decision, decision, whoAndWhen(c, deps)),
-  }
   const moment = momentNow(c, deps)
-  const noted = fallen(c, deps, sheet, withWords(mine, withNoted(sheet, added, {}, moment), moment))
-  const { decision: go } = noted
-  const over = holds || (known !== undefined && fallen(c, deps, known, mine).decision?.fell !== undefined)
-  const kept: Sheet =
-    over && go?.is === 'go' && go.fell === undefined
-      ? { ...noted, decision: { ...go, fell: whoAndWhen(c, deps) } }
-      : noted
+  const fell = whoAndWhen(c, deps)
+  const same = JSON.stringify(mine.decision) === JSON.stringify(known.decision)
+  const both = mergeSheets(known, mine, sheet).sheet
+  const tapped = withNoted(sheet, withWords(both, withFound(sheet, mine, known), moment), {}, moment)
+  const after = fallen(c, deps, sheet, {
+    ...withUnsaved(tapped, both, withNoted(sheet, both, {}, moment)),
+    ...heldBack(sheet.decision, same ? undefined : mine.decision, fell),
+  })
+  const go = after.decision
+  // The way in holds nobody back; what is written there is read.
+  const rest = { ...both, job: { ...both.job, wayIn: sheet.job.wayIn } }
+  const falls = go?.is === 'go' && go.fell === undefined && go.on === fell.on && isOtherwise(sheet, rest)
+  const kept = falls ? { ...after, decision: { ...go, fell } } : after
   if (JSON.stringify(kept) !== JSON.stringify(sheet))
     deps.store.removals.save(id, last.version, kept, stampOf(c, deps))
+}
+
+/**
+ * A line for what was said again and is not saved, a second pipe, his wife too; and no tick of it. `both`: the sheet had it been saved;
+ * `noted`: that with its lines.
+ */
+function withUnsaved(tapped: Sheet, both: Sheet, noted: Sheet): Sheet {
+  const had = new Set((tapped.site.noted ?? []).map((n) => JSON.stringify(n)))
+  const lines = (noted.site.noted ?? []).filter((n) => n.is === 'found' && !had.has(JSON.stringify(n)))
+  const off = (both.check.done ?? []).filter((d) => noted.check.done?.includes(d) !== true)
+  const { done } = tapped.check
+  return {
+    ...tapped,
+    ...(lines.length === 0 ? {} : { site: withLines(tapped.site, lines) }),
+    ...(done === undefined || off.length === 0
+      ? {}
+      : { check: { ...tapped.check, done: done.filter((d) => !off.includes(d)) } }),
+  }
 }
 
 /** Somebody refuses, or has it wait, while another one's “go” stands: it falls, and who decides anew reads why. */

@@ -33,6 +33,7 @@ export const Head = (p: RemovalProps) => {
         </p>
       ) : null}
       <AsKnown {...p} />
+      <OpenAsKnown {...p} />
       <Others {...p} />
       <Decided {...p} />
       {beganWithoutGo(p.sheet, p.colonies.length) ? (
@@ -65,8 +66,33 @@ const AsKnown = ({ heard, goes, stage, sheet }: RemovalProps) => {
   ) : null
 }
 
+/** Opened without signal: what a colleague finds now does not come here by itself. */
+const OpenAsKnown = ({ heard, stage, sheet: { work, decision } }: RemovalProps) =>
+  heard === null || stage !== 'go' || work.openedAt === undefined || decision?.heard === undefined ? null : (
+    <p class="notice">
+      <b>Open, as this phone knows it</b>, of {heard.words}. What others found since is not here: open this
+      page where there is a signal, or call.
+    </p>
+  )
+
+/** What others had found by then, and the phone had not heard: '; not known then: gas pipe (Bram, 07:00)' */
+function unknownThen({ decision: d, site }: RemovalProps['sheet']): string {
+  const of = d?.heard?.of
+  const found = (site.noted ?? []).filter(
+    (n) =>
+      n.is === 'found' &&
+      n.by !== d?.by &&
+      of !== undefined &&
+      n.writtenAt > of &&
+      `${n.on} ${n.at}` < `${d?.on} ${d?.at}`,
+  )
+  const words = found.map((n) => `${GRAVE_WORDS[n.what].toLowerCase()} (${n.by}, ${n.at})`)
+  return words.length === 0 ? '' : `; not known then: ${words.join(', ')}`
+}
+
 /** A “go” of a phone is of what it had heard, then and ever after: ', as the phone knew it, of 07:00. Odalys …' */
-function heardWords({ sheet: { decision }, frame: { zone, today } }: RemovalProps): string {
+function heardWords({ sheet, frame: { zone, today } }: RemovalProps): string {
+  const { decision } = sheet
   const heard = decision?.heard
   if (heard === undefined) return ''
   const then = new Date(heard.of)
@@ -77,7 +103,7 @@ function heardWords({ sheet: { decision }, frame: { zone, today } }: RemovalProp
         ? `; ${decision?.by} looked at all of it`
         : ''
       : `; ${heard.by} read the list at ${heard.at}: ${heard.news === 'none' ? 'nothing new' : 'what was new is tapped'}`
-  return `, as the phone knew it, of ${of}${read}`
+  return `, as the phone knew it, of ${of}${read}${unknownThen(sheet)}`
 }
 
 /** The same house has another sheet, and it says more. */

@@ -5,15 +5,16 @@ import { type Check, GRAVE, HAZARDS, type Sheet, WHY_GONE } from '../../records/
 import { fractionOf } from '../../store/index.ts'
 import { isTime, isTooOld, timeIn } from '../../time-of-day.ts'
 import { isOnlyTold, underGo, withReason } from './answered.ts'
-import { isLookedTooEarly } from './as-known.ts'
+import { heardOf, isLookedTooEarly, unheard } from './as-known.ts'
 import { decide } from './decide-form.ts'
 import { NOT_OPENED } from './fields.ts'
 import { stoodSince } from './first-tap.ts'
 import { asksPrice, sameForecast, sheetTyped, typedPart, withPrice, withSwarm } from './form.ts'
-import { fallen, keepFound } from './found-kept.ts'
+import { fallen } from './found-kept.ts'
 import { goneField, goneFrom, stays, type Whys, whyFits, withNoted } from './grave.ts'
 import { TICKED } from './item.ts'
 import { withAgain } from './looked-again.ts'
+import { freshOf, keepTyped, nearIn } from './not-saved.ts'
 import { notAsked } from './people.ts'
 import { ASKED, placeOf, samePlace, stamped } from './place.ts'
 import { isElsewhere, momentNow, type Saved, stampOf, staysBy, youAreAt } from './sheet-handlers.ts'
@@ -38,12 +39,18 @@ export function savePart(
   const shown = deps.store.removals.version(saved.id, Number(one(came, 'version')))?.sheet
   const now = withNow(c, deps, saved, part === 'check' ? seenLately(c, deps, last, shown, came) : came)
   const { typed, opens } = now
-  if (shown === undefined) return unknownForm(c, deps, saved, part, typed)
+  if (shown === undefined) {
+    // Whatever it showed, what was found is not lost; its ticks are of nobody knows what.
+    const { done } = last.sheet.check
+    const { sheet } = partTyped(c, part, last.sheet, typed)
+    const read = part === 'check' ? { ...sheet, check: { ...sheet.check, done } } : sheet
+    const kept = keepTyped(c, deps, saved, { part, shown: last.sheet, read, typed })
+    return unknownForm(c, deps, kept, part, typed)
+  }
   const read = partTyped(c, part, last.sheet, typed)
   const sheet = stamped(read.sheet, shown, ASKED[part] ?? [], c.var.frame.today)
   if (part === 'check') {
-    // Seen near once, it stays near until its supplier has been there, whatever day the form is of.
-    if (sheet.check.wires === 'near') sheet.site = { ...sheet.site, nearWires: true }
+    sheet.site = nearIn(sheet)
     sheet.check = tickedNow(c, deps, sheet, shown, typed)
   }
   if (part === 'work') sheet.work = { ...sheet.work, ...arrivedStill(last.sheet, sheet) }
@@ -54,23 +61,23 @@ export function savePart(
     ...ofPhotos,
     ...goneProblems(last.sheet, sheet, whys, c.var.frame.today),
   ]
-  const holds = ['refuse', 'wait'].includes(one(typed, 'is'))
-  const unsaved = (): Saved => {
-    keepFound(c, deps, saved, sheet, shown, holds)
-    return { ...saved, ...deps.store.removals.get(saved.id) }
+  const lost = (): Saved => {
+    const over = partTyped(c, part, shown, typed).sheet
+    const read = part === 'check' ? { ...over, check: sheet.check } : over
+    return keepTyped(c, deps, saved, { part, shown, read, typed })
   }
   if (problems.length > 0) {
-    unsaved()
+    const fresh = lost()
     // A form of an older version keeps it, so that what somebody else changed is still shown.
     return one(typed, 'version') === String(last.version)
       ? again(c, deps, saved, part, typed, problems)
-      : showSheet(c, deps, saved, { part, typed, problems })
+      : showSheet(c, deps, fresh, { part, typed, problems })
   }
   const clash = clashOf(c, deps, part, saved, Number(one(typed, 'version')), sheet)
   // What somebody took off meanwhile is not ticked again by a form that did not know, nor is its heat put over a later one.
   const { outdoorC = [] } = typedPart('work', last.sheet, c.var.frame.units)
   const untapped = part === 'check' ? { done: [], wires: [] } : part === 'work' ? { outdoorC } : {}
-  if (clash !== null) return showSheet(c, deps, unsaved(), { part, typed: { ...typed, ...untapped }, clash })
+  if (clash !== null) return showSheet(c, deps, lost(), { part, typed: { ...typed, ...untapped }, clash })
 
   const barred = opens ? barredFrom(c, deps, saved.id, sheet) : null
   const held = barred === null ? sheet : { ...sheet, work: notOpened(last.sheet, sheet) }
@@ -88,7 +95,7 @@ export function savePart(
         : 'is not said: no “go” stood when this was done'
     const problem = { field: 'withoutGo.why', message }
     const shows = told ? { ...typed, [NOT_OPENED]: [] } : typed
-    return showSheet(c, deps, unsaved(), { part, typed: shows, problems: [problem] })
+    return again(c, deps, lost(), part, shows, [problem])
   }
   const result = deps.store.removals.save(saved.id, last.version, kept, stampOf(c, deps))
   if (!result.ok) {
@@ -101,13 +108,12 @@ export function savePart(
   }
   if (barred !== null) return again(c, deps, saved, part, typed, [{ field: 'openedAt', message: barred }])
   if (part === 'check' && one(typed, 'is') !== '') {
-    const fresh = deps.store.removals.get(saved.id)
-    const wrong = fresh === null ? [] : decide(c, deps, { ...saved, ...fresh }, typed, last.sheet)
-    if (wrong.length > 0) {
-      if (holds && fresh !== null)
-        keepFound(c, deps, { ...saved, ...fresh }, fresh.last.sheet, undefined, true)
-      return again(c, deps, saved, part, typed, wrong)
-    }
+    const fresh = freshOf(deps, saved)
+    const wrong = decide(c, deps, fresh, typed, last.sheet)
+    // Whoever taps “Refuse” with no word for it leaves no “go”.
+    const { sheet: stands } = fresh.last
+    if (wrong.length > 0) keepTyped(c, deps, fresh, { part, shown: stands, read: stands, typed })
+    if (wrong.length > 0) return again(c, deps, saved, part, typed, wrong)
   }
   return c.redirect(nextAfter(saved.path, part, one(typed, 'next')), 303)
 }
@@ -236,9 +242,9 @@ function again(
   typed: Typed,
   problems: FieldProblem[],
 ): Response | Promise<Response> {
-  const fresh = deps.store.removals.get(saved.id) ?? saved
+  const fresh = freshOf(deps, saved)
   const version = [String(fresh.last.version)]
-  return showSheet(c, deps, { ...saved, ...fresh }, { part, typed: { ...typed, version }, problems })
+  return showSheet(c, deps, fresh, { part, typed: { ...typed, version }, problems })
 }
 
 /** Why the surface is not opened now; null where it may be. */
@@ -248,6 +254,8 @@ function barredFrom(c: AppContext, deps: PageDeps, id: string, sheet: Sheet): st
   if (!stoodOn(c, deps, sheet, today))
     return 'waits for “go”: decided today, with nothing on the list that holds it'
   if (late !== null) return `waits. ${late}`
+  const deaf = unheard(heardOf(c, deps), sheet, timeIn(zone, deps.clock()))
+  if (deaf !== null) return `waits. ${deaf}`
   const { start } = startOf(c, deps, sheet)
   if (staysBy(sheet, today).includes(signedIn(c)))
     return 'waits for somebody else: you signed that you stay and watch, and that takes two'

@@ -6,7 +6,7 @@ import { hasBegun, type Sheet, sheetName } from '../../records/index.ts'
 import type { SheetVersion } from '../../store/index.ts'
 import { timeIn } from '../../time-of-day.ts'
 import { instantWords } from '../../words/index.ts'
-import { heardOf } from './as-known.ts'
+import { heardOf, unheard } from './as-known.ts'
 import { stops } from './before-cut.ts'
 import { HANGS, TEMPERED } from './fields.ts'
 import { asksPrice, typedPart, withoutOldForecast } from './form.ts'
@@ -64,6 +64,10 @@ export function showSheet(
   const out =
     isOver(stage) || (stage === 'worked' && !stopped) || (opened && !stopped && !beganWithoutGo(sheet))
   const version = [String(saved.last.version)]
+  const heard = heardOf(c, deps)
+  const start = startOf(c, deps, sheet)
+  const begins = stage === 'go' && start.goes && !isUnderWay(sheet, frame.today)
+  const deaf = begins ? unheard(heard, sheet, timeIn(frame.zone, deps.clock())) : null
   const form = {
     typed: {
       ...(typed ?? filled(c, deps, part, saved, sheet)),
@@ -83,11 +87,12 @@ export function showSheet(
       stage={stage}
       parts={PARTS.map((p) => ({ part: p, facts: factsOf(p, sheet, at), photos: photosOf(p, sheet) }))}
       reckoning={out ? null : reckoning}
-      {...startOf(c, deps, sheet)}
+      {...start}
+      {...(deaf === null ? {} : { goes: false, late: deaf })}
       open={part === null || older !== null ? null : { part, form }}
       refused={refused}
       signed={signed}
-      heard={heardOf(c, deps)}
+      heard={heard}
       clash={clash ?? null}
       next={nextPart(stage, sheet)}
       colonies={colonyLinks(deps, saved.colonies)}

@@ -14,6 +14,7 @@ import type { SavedSheet } from '../../store/index.ts'
 import { timeIn } from '../../time-of-day.ts'
 import { dayWords, instantWords, labelIn, removalTypes, temperature } from '../../words/index.ts'
 import { ownTypes } from '../entries/index.ts'
+import { heardOf, unheard } from './as-known.ts'
 import { beforeCut, type Reckoning } from './before-cut.ts'
 import { goStands } from './decide.ts'
 import { typedPart } from './form.ts'
@@ -205,7 +206,8 @@ export function stoodOn(
   const closed = day === today ? closedIn(deps) : []
   const signed = withoutClosed(sheet, closed)
   const reckoned = beforeCut(signed, deps.store.protocol(), showsIn(units), day, others)
-  return goStands(signed, reckoned, day, closed, at)
+  const deaf = at !== undefined && day === today && unheard(heardOf(c, deps), signed, at) !== null
+  return !deaf && goStands(signed, reckoned, day, closed, at)
 }
 
 /** Whether what begins on that day was begun on a “go” of the last three hours, and what is asked when work starts was met. */

@@ -309,6 +309,60 @@ describe('a “go” on a phone that has heard nothing for hours', () => {
     })
   })
 
+  describe('in the hours after it', () => {
+    const openIt = async (more: Record<string, string> = {}) =>
+      tap('work', {
+        ...(await form('work')),
+        on: DAY,
+        outdoorC: '75',
+        water: 'yes',
+        now: 'openedAt',
+        ...more,
+      })
+    beforeEach(async () => {
+      const line = { what: 'gas' as const, is: 'found' as const, by: 'Odalys', on: DAY, at: '12:30' }
+      const noted = [{ ...line, writtenAt: `${DAY}T12:30:00.000Z` }]
+      saved({ ...last(), site: { ...last().site, behind: ['insulation', 'gas'], noted } }, 'Odalys')
+      phone.at(`${DAY}T14:50:00Z`)
+      expect((await decide()).status).toBe(303)
+    })
+    test('it opens nothing once what it knew is three hours old', async () => {
+      phone.at(`${DAY}T14:58:00Z`)
+      expect(wordsOf(await phone.open(PATH))).toContain('Go, as this phone knows it')
+      phone.at(`${DAY}T15:10:00Z`)
+      const page = wordsOf(await phone.open(PATH))
+      expect(page).toContain('This phone has heard nothing since 12:00: look again before you begin')
+      expect(page).not.toContain('Go, as this phone knows it')
+      const barred = await openIt()
+      expect(barred.status).toBe(422)
+      expect(barred.text).toContain('has heard nothing since 12:00')
+      expect((await mineOf())?.sheet.work.openedAt).toBeUndefined()
+      // An hour typed by hand is asked why, as without a “go”.
+      expect((await openIt({ now: '', openedAt: '15:05' })).status).toBe(422)
+    })
+    test('it opens it before that, and where it has heard since', async () => {
+      phone.at(`${DAY}T14:58:00Z`)
+      expect((await openIt()).status).toBe(303)
+      const page = wordsOf(await phone.open(PATH))
+      expect(page).toContain('as the phone knew it, of 12:00')
+      expect(page).toContain('What others found since is not here')
+    })
+    test('it opens it where somebody read the list aloud, or it was looked at again', async () => {
+      phone.at(`${DAY}T15:10:00Z`)
+      expect((await decide(READ)).status).toBe(303)
+      phone.at(`${DAY}T15:20:00Z`)
+      expect((await openIt()).status).toBe(303)
+    })
+    test('once sent, it is said what it had not known', async () => {
+      yard.at(`${DAY}T15:10:00Z`)
+      phone.at(`${DAY}T15:10:00Z`)
+      await signal()
+      const page = wordsOf(await phone.open(PATH))
+      expect(page).toContain('It was go')
+      expect(page).toContain('not known then: gas pipe (Odalys, 12:30)')
+    })
+  })
+
   describe('since yesterday', () => {
     beforeEach(async () => {
       for (const at of ['2026-06-11T12:00:00Z', `${DAY}T12:00:00Z`]) {

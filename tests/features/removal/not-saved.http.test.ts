@@ -1,0 +1,164 @@
+/**
+ * A form that is not saved, for a slip of the thumb or because somebody else saved it meanwhile, loses nothing that can kill, and no
+ * “go” stands over what was typed into it. Invented.
+ */
+import { beforeEach, describe, expect, test } from 'vitest'
+import { placeOf } from '../../../src/features/removal/place.ts'
+import { hasBegun } from '../../../src/records/job-state.ts'
+import type { Sheet } from '../../../src/records/removal-sheet.ts'
+import { formIn, wordsOf, type Yard, yardOn } from '../../support/yard-on.ts'
+import { DAY, READY, TAPPED } from './ready.ts'
+
+const ID = '019e0000-0000-7000-8000-000000000039'
+const PATH = `/removals/${ID}`
+let yard: Yard
+const last = () => yard.store.removals.get(ID)?.last
+const sheet = (): Sheet => last()?.sheet ?? READY
+const saved = (s: Sheet, savedBy = 'Ines'): void => {
+  const stamp = { savedAt: `${DAY}T11:50:00.000Z`, savedBy }
+  expect(yard.store.removals.save(ID, last()?.version ?? 0, s, stamp).ok).toBe(true)
+}
+const gone = (by = 'Ines'): Sheet => ({
+  ...sheet(),
+  decision: { is: 'go', by, on: DAY, at: '11:50', unmet: [], ...placeOf(READY) },
+})
+type Fields = Record<string, string | string[]>
+type Part = 'job' | 'site' | 'check' | 'work'
+/** The form of a part as it stands now: what is changed in it is changed by whoever has it open. */
+const open = async (part: Part): Promise<Fields> => formIn((await yard.get(`${PATH}/${part}`)).text)
+const post = (part: Part, fields: Fields) => yard.post(`${PATH}/${part}`, fields)
+const begun = async (): Promise<boolean> => {
+  await post('work', {
+    version: String(last()?.version),
+    on: DAY,
+    outdoorC: '75',
+    water: 'yes',
+    now: 'openedAt',
+  })
+  return hasBegun(sheet())
+}
+
+beforeEach(async () => {
+  yard = await yardOn(DAY)
+  await yard.account('Bram')
+  saved({ ...READY, check: { ...READY.check, tickedAt: '11:50' } })
+})
+
+test('forms that are saved as they stand change nothing, and the go opens it', async () => {
+  saved(gone())
+  expect(await begun()).toBe(true)
+})
+
+describe('refused for a slip beside it', () => {
+  beforeEach(async () => {
+    expect((await post('check', { ...(await open('check')), ...TAPPED })).status).toBe(303)
+    expect(sheet().decision).toMatchObject({ is: 'go' })
+  })
+
+  test.each<[string, Part, Fields]>([
+    ['gas in a note', 'site', { behindNote: 'GAS pipe hissing', sheathingMm: 'abc' }],
+    ['who is allergic, as told', 'job', { told: 'son allergic, gas pipe', plannedAt: 'abc' }],
+    ['fierce bees', 'job', { 'site.temper': '5', told: 'they chase the dog', plannedAt: 'abc' }],
+    ['wires not known', 'check', { wires: 'unknown', cutMm: 'abc' }],
+    ['gas in the note of the work', 'work', { note: 'gas pipe hissing behind it', boxHours: 'abc' }],
+  ])('%s lets the go fall', async (_, part, typed) => {
+    const answer = await post(part, { ...(await open(part)), ...typed })
+    expect(answer.status).toBe(422)
+    expect(sheet().decision?.fell).toBeDefined()
+    expect(await begun()).toBe(false)
+  })
+
+  test('words that name a hazard are asked about, whoever decides anew', async () => {
+    await post('site', { ...(await open('site')), behindNote: 'GAS pipe hissing', sheathingMm: 'abc' })
+    const again = await post('check', { ...(await open('check')), ...TAPPED, reason: 'It is all as it was.' })
+    expect(again.status).toBe(422)
+    expect(wordsOf(again.text)).toContain('GAS pipe hissing')
+  })
+
+  test.each(['refuse', 'wait'])('“%s” lets it fall, with or without a reason', async (is) => {
+    const answer = await post('check', { ...(await open('check')), is, reason: 'smells odd', cutMm: 'abc' })
+    expect(answer.status).toBe(422)
+    expect(sheet().decision).toMatchObject({ is: 'go', fell: { by: 'Ines' }, over: { reason: 'smells odd' } })
+    expect(await begun()).toBe(false)
+  })
+
+  test('“Refuse” with no reason', async () => {
+    const answer = await post('check', { ...(await open('check')), is: 'refuse' })
+    expect(answer.status).toBe(422)
+    expect(sheet().decision).toMatchObject({ is: 'go', fell: { by: 'Ines' } })
+    expect(await begun()).toBe(false)
+  })
+
+  test('nothing else typed, the go stands', async () => {
+    const answer = await post('work', { ...(await open('work')), boxHours: 'abc' })
+    expect(answer.status).toBe(422)
+    expect(sheet().decision?.fell).toBeUndefined()
+  })
+})
+
+describe('refused because it was saved by somebody else meanwhile', () => {
+  test('gas and its note are on the sheet, no go stands, and saving again is one tap', async () => {
+    const mine = await open('site')
+    saved({ ...sheet(), site: { ...sheet().site, entrance: 'under the sill' } }, 'Bram')
+    saved(gone('Bram'), 'Bram')
+    const typed = { ...mine, entrance: 'knot', behind: ['insulation', 'gas'], behindNote: 'gas pipe' }
+    const answer = await post('site', typed)
+    expect(answer.status).toBe(409)
+    expect(wordsOf(answer.text)).toContain('Bram saved this page meanwhile')
+    expect(wordsOf(answer.text)).toContain('No go any more')
+    expect(sheet().site.behind).toEqual(['insulation', 'gas'])
+    expect(sheet().decision).toMatchObject({ by: 'Bram', fell: { by: 'Ines' } })
+    expect(await begun()).toBe(false)
+    expect((await post('site', formIn(answer.text))).status).toBe(303)
+    expect(sheet().site).toMatchObject({ entrance: 'knot', behindNote: 'gas pipe' })
+    expect(sheet().site.behind?.toSorted()).toEqual(['gas', 'insulation'])
+  })
+
+  test('who is about, and what was told', async () => {
+    const mine = await open('job')
+    saved({ ...sheet(), job: { ...sheet().job, wayIn: 'Gate' } }, 'Bram')
+    saved(gone('Bram'), 'Bram')
+    const bystanders = ['children', 'allergic']
+    const answer = await post('job', { ...mine, wayIn: 'Back door', bystanders, told: 'gas at the back' })
+    expect(answer.status).toBe(409)
+    expect(sheet().site.bystanders).toEqual(bystanders)
+    expect(sheet().decision?.fell).toBeDefined()
+    expect(JSON.stringify(sheet().site.noted)).toContain('gas at the back')
+    expect(await begun()).toBe(false)
+  })
+
+  test.each([
+    ['wires', { wires: 'near', hottestC: '99' }],
+    ['a refusal', { is: 'refuse', reason: 'smells of gas' }],
+    ['a wait', { is: 'wait' }],
+  ])('%s before the cut', async (_, typed) => {
+    const mine = await open('check')
+    saved({ ...sheet(), check: { ...sheet().check, hottestC: 26, cutMm: 20 } }, 'Bram')
+    saved(gone('Bram'), 'Bram')
+    const answer = await post('check', { ...mine, ...typed })
+    expect(answer.status).toBe(409)
+    expect(sheet().decision?.fell).toBeDefined()
+    expect(sheet().site.nearWires).toBe('wires' in typed ? true : undefined)
+    expect(await begun()).toBe(false)
+  })
+
+  test('whoever taps “Go” on a list that a colleague has gone on, as it stands, takes nothing from theirs', async () => {
+    const { done: _d, doneOn: _o, doneAt: _a, tickedAt: _t, ...asked } = READY.check
+    saved({ ...READY, check: asked })
+    const mine = await open('check')
+    expect((await post('check', { ...mine, ...TAPPED, is: '' })).status).toBe(303)
+    saved(gone('Bram'), 'Bram')
+    const answer = await post('check', { ...mine, ...TAPPED })
+    expect(wordsOf(answer.text)).toContain('Bram tapped “Go”')
+    expect(sheet().decision).toMatchObject({ by: 'Bram' })
+    expect(sheet().decision?.fell).toBeUndefined()
+  })
+
+  test('a form of a version that is not here', async () => {
+    saved(gone())
+    const answer = await post('site', { ...(await open('site')), version: '77', behind: ['gas'] })
+    expect(answer.status).toBe(422)
+    expect(sheet().site.behind).toContain('gas')
+    expect(sheet().decision?.fell).toBeDefined()
+  })
+})
