@@ -66,7 +66,7 @@ export function savePart(
   const untapped = part === 'check' ? { done: [], wires: [] } : part === 'work' ? { outdoorC } : {}
   if (clash !== null) return showSheet(c, deps, saved, { part, typed: { ...typed, ...untapped }, clash })
 
-  const barred = opens ? barredFrom(c, deps, saved.id, sheet) : null
+  const barred = opens ? barredFrom(c, deps, saved, sheet) : null
   const held = barred === null ? sheet : { ...sheet, work: notOpened(last.sheet, sheet) }
   const noted = fallen(c, deps, last.sheet, withNoted(last.sheet, held, whys, momentNow(c, deps)))
   const kept =
@@ -118,7 +118,7 @@ const both = (read: ReturnType<typeof sheetTyped>, more: typeof read): typeof re
 /** The ticks of a form, and since when those stand that it showed as tapped; undefined where it showed none. */
 function since(c: AppContext, deps: PageDeps, shown: Sheet, typed: Typed): string | undefined {
   const at = one(typed, 'shownAt') || timeIn(c.var.frame.zone, deps.clock())
-  return stoodSince(shown, many(typed, 'done'), c.var.frame.today, at)
+  return stoodSince(shown, { done: many(typed, 'done'), wires: one(typed, 'wires') }, c.var.frame.today, at)
 }
 
 /** What was tapped hours ago, in a form that lay open or before it was shown, was tapped in the kitchen: it is tapped again. */
@@ -169,7 +169,8 @@ function tickedNow(c: AppContext, deps: PageDeps, { check, ...s }: Sheet, shown:
   // A blank day over hours that came back as they stood is the day that they are of.
   const gone = shown.check.on !== undefined && shown.check.on < today ? shown.check.on : undefined
   const kept = sameForecast({ ...s, check }, shown, c.var.frame.units, lay) ? gone : undefined
-  const on = check.on ?? kept ?? s.job.plannedOn ?? today
+  // Of a job that was put off, what is typed today is of today.
+  const on = check.on ?? kept ?? [s.job.plannedOn ?? today, today].sort().at(-1) ?? today
   // What is not asked is not ticked in advance.
   const done = check.done?.filter(
     (d) => !TICKED.some((t) => t === d && notAsked(t, { ...s, check }) !== undefined),
@@ -232,9 +233,9 @@ function again(
 }
 
 /** Why the surface is not opened now; null where it may be. */
-function barredFrom(c: AppContext, deps: PageDeps, id: string, sheet: Sheet): string | null {
+function barredFrom(c: AppContext, deps: PageDeps, { id, last }: Saved, sheet: Sheet): string | null {
   const { today, zone } = c.var.frame
-  const late = ranOut(sheet, timeIn(zone, deps.clock()))
+  const late = ranOut(sheet, timeIn(zone, deps.clock()), last.sheet)
   if (!stoodOn(c, deps, sheet, today))
     return 'waits for “go”: decided today, with nothing on the list that holds it'
   if (late !== null) return `waits. ${late}`

@@ -323,7 +323,9 @@ describe('what a phone must not send', () => {
       'cannot be “go”',
     )
     const { temper: _, ...site } = READY.site
-    expect((await post({ ...READY, site, decision: go })).text).toContain('asked how they behave, and of Africanized bees')
+    expect((await post({ ...READY, site, decision: go })).text).toContain(
+      'asked how they behave, and of Africanized bees',
+    )
     const swarm = {
       ...READY,
       site: { ...READY.site, type: 'swarm', where: 'in the wall', behind: undefined },
