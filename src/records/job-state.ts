@@ -149,8 +149,8 @@ function isNamed({ job }: Sheet, { site }: ComesFrom): boolean {
 
 /**
  * Whether bees may be of a job that has none yet: the same place by its address or name; or its day, whatever kind was tapped; or, logged
- * on its day for another, bees that are cut out as its own are; or the same kind of place on any day since the call, for what was not boxed
- * is open still, and a job is brought forward. One that was refused or ended is asked about by its name and its day alone.
+ * on its day for another, bees that are cut out as its own are; or the same kind of place on any day since, for what was not boxed is
+ * open still. One that was refused or ended is asked about by its name, and on its day by its kind.
  */
 export function mayBeOf(s: Sheet, bees: ComesFrom): boolean {
   const { job, site, work, decision, ended } = s
@@ -160,11 +160,11 @@ export function mayBeOf(s: Sheet, bees: ComesFrom): boolean {
   const kinds = [bees.type, site.type].filter((type) => type !== undefined && type !== '')
   const alike = new Set(kinds).size < 2
   const cut = !kinds.includes('swarm')
-  if (day !== undefined && bees.days.includes(day)) return alike || !over
+  if (day === undefined) return false
+  if (bees.days.includes(day)) return !over || (alike && kinds.length === 2)
   if (over) return false
   if (bees.today === day) return alike || cut
-  const forward = cut && kinds.length === 2 ? (job.calledOn ?? '') : (day ?? bees.today)
-  return alike && work.boxedAt === undefined && bees.days.some((d) => d >= forward && d !== day)
+  return alike && work.boxedAt === undefined && bees.days.some((d) => d > day)
 }
 
 /** Whether bees may have been cut out again, on a later day, where a job is done: that has a sheet of its own. */

@@ -117,24 +117,6 @@ describe('bees logged beside their sheet', () => {
     return answer.status === 422 && wordsOf(answer.text).includes('From which job')
   }
 
-  test('of a job that was to be on a later day are asked about', async () => {
-    saved({ ...READY, job: { ...READY.job, plannedOn: '2026-07-30' } })
-    expect(await asked()).toBe(true)
-    expect((await yard.post('/intake', { ...box, otherJob: 'yes' })).status).toBe(303)
-  })
-
-  test.each([
-    ['of another kind', { type: 'roof' }, {}],
-    ['called about since', {}, { calledOn: '2026-06-13' }],
-  ])('not where it is %s', async (_, site, job) => {
-    saved({
-      ...READY,
-      job: { ...READY.job, ...job, plannedOn: '2026-07-30' },
-      site: { ...READY.site, ...site },
-    })
-    expect(await asked()).toBe(false)
-  })
-
   test.each([
     ['refused', { decision: { is: 'refuse' as const, by: 'Bram', on: DAY, reason: 'gas', unmet: [] } }],
     ['ended', { ended: { on: DAY, why: 'gas' } }],
