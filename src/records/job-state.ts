@@ -79,9 +79,16 @@ export function goesOnIn(before: Sheet, after: Sheet, today: string): boolean {
   })
 }
 
-/** Its “go” fell, and nobody has answered for going on since. */
-export const hasLostGo = ({ decision, work }: Sheet): boolean =>
-  decision?.is === 'go' && decision.fell !== undefined && work.withoutGo === undefined
+/** When its “go” was lost: it fell, or somebody decided otherwise once it was open. Undefined where nobody has, or it stands. */
+export function lostAt(s: Sheet): { on: string; at: string } | undefined {
+  const { decision: d } = s
+  if (d?.is === 'go') return d.fell
+  return d === undefined || !hasBegun(s) ? undefined : { on: d.on, at: d.at ?? '00:00' }
+}
+
+/** Its “go” was lost, and nobody has answered for going on since. */
+export const hasLostGo = (s: Sheet): boolean =>
+  s.work.withoutGo === undefined && (lostAt(s) !== undefined || (s.ended !== undefined && hasBegun(s)))
 
 /** Bees came of it after its “go” fell, and nobody was asked, or nobody said, why: they are kept, and it is marked. */
 export const withMark = (s: Sheet, said: Omit<WithoutGo, 'unmet' | 'why'> & Partial<WithoutGo>): Sheet => ({

@@ -6,6 +6,7 @@ import {
   goesOnIn,
   hasBegun,
   lastDayOf,
+  lostAt,
   type Sheet,
   tellsOfWork,
   withoutGo,
@@ -24,11 +25,11 @@ export const underGo = (c: AppContext, deps: PageDeps, s: Sheet): Sheet => ({
 
 /** Nothing is said to be begun, and yet something is told of it while no “go” stands: whether it was opened is asked, once. */
 export const isOnlyTold = (c: AppContext, deps: PageDeps, before: Sheet, after: Sheet): boolean =>
-  !hasBegun(after) && tellsOfWork(before, after) && !startOf(c, deps, after).goes
+  !hasBegun(after) && tellsOfWork(before, after) && !startOf(c, deps, before).goes
 
 /** What was done before its “go” fell is written down after it. */
-const isBefore = ({ work }: Sheet, fell: NonNullable<Sheet['decision']>['fell']): boolean =>
-  fell !== undefined && (work.boxedAt ?? '') <= fell.at
+const isBefore = ({ work }: Sheet, lost: ReturnType<typeof lostAt>): boolean =>
+  lost !== undefined && (work.boxedAt ?? '') <= lost.at
 
 /** The sheet with a reason where work was begun, or gone on with, that had no “go”; null where nobody has said one. */
 export function withReason(
@@ -58,8 +59,8 @@ export function withReason(
     if (goes) return isUnderWay(before, today) ? after : underGo(c, deps, after)
     // Of another day it is asked on which day it was, and not taken from what stood in the form.
     const then = lastDayOf(before)
-    const { fell } = before.decision ?? {}
-    const stood = then === today ? isBefore(after, fell) : then !== undefined && stoodOn(c, deps, after, then)
+    const stood =
+      then === today ? isBefore(after, lostAt(before)) : then !== undefined && stoodOn(c, deps, after, then)
     if (thatDay && stood) return after
   }
   const reckoning = reckoningOf(c, deps, after)

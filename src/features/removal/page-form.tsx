@@ -9,7 +9,7 @@ import {
   one,
   ProblemSummary,
 } from '../../forms/index.ts'
-import { GRAVE, hasBegun, hasLostGo, type Sheet, type Work } from '../../records/index.ts'
+import { GRAVE, hasBegun, hasLostGo, lostAt, type Sheet, type Work } from '../../records/index.ts'
 import { stops } from './before-cut.ts'
 import { FirstCheck } from './cautions.tsx'
 import { HOURS } from './check-fields.tsx'
@@ -40,7 +40,7 @@ export const OpenPart = ({ part, form, page: p }: { part: Part; form: FormState;
 
 /** 'Before 10:00': done before its “go” fell today. */
 const fellAt = (s: Sheet, today: string): string | undefined =>
-  hasBegun(s) && hasLostGo(s) && s.decision?.fell?.on === today ? `Before ${s.decision.fell.at}` : undefined
+  hasBegun(s) && hasLostGo(s) && lostAt(s)?.on === today ? `Before ${lostAt(s)?.at}` : undefined
 
 /** What a save is asked for when it takes something off that can kill, or writes down work that had no “go”. */
 const Asked = ({ form, frame, sheet }: DrawnIn & Pick<RemovalProps, 'sheet'>) => {

@@ -6,6 +6,7 @@ import { timeIn } from '../../time-of-day.ts'
 import { dayWords, instantWords } from '../../words/index.ts'
 import { type ClosingId, leftToClose } from './closing.ts'
 import type { RemovalProps } from './page.tsx'
+import { placeOf, samePlace } from './place.ts'
 import { isOnGo, isOver } from './stage.ts'
 import { beganWithoutGo, withoutGoWords } from './without-go.ts'
 import { CLOSING_WORDS, DECIDE, decidedWords, GRAVE_WORDS, noGo, plannedWords, STAGE_WORDS } from './words.ts'
@@ -176,7 +177,8 @@ const LeftToClose = ({ left, path }: { left: ClosingId[]; path: string }) => (
 )
 
 /** Why a “go” is none any more. */
-function endedIt({ sheet: { decision, ended, site }, late, frame, others }: RemovalProps): string {
+function endedIt({ sheet, late, frame, others, start }: RemovalProps): string {
+  const { decision, ended, site } = sheet
   const fell = decision?.fell
   if (ended !== undefined) return 'the job ended'
   if (fell?.setBack === true)
@@ -191,12 +193,15 @@ function endedIt({ sheet: { decision, ended, site }, late, frame, others }: Remo
   if (late !== null) return 'its hour was over'
   if (decision === undefined || (fell === undefined && decision.on !== frame.today)) return 'its day was over'
   const { by, on, at = '' } = decision
-  // Said at the call, in the same minute: that it is a nest is no news.
+  // What was said at the call, a minute before “go”, is no news.
   const found = (site.noted ?? []).filter(
-    (n) => n.is === 'found' && n.on === on && (n.what === 'nest' ? n.at > at : n.at >= at),
+    (n) =>
+      n.is === 'found' && n.on === on && (n.at > at || (n.at === at && fell?.at === at && n.what !== 'nest')),
   )
   const what = found.map((n) => `${GRAVE_WORDS[n.what].toLowerCase()} (${n.by}, ${n.at})`).join(', ')
   if (what !== '') return `this was found: ${what}`
+  if (!samePlace(decision, placeOf(sheet))) return 'the place was changed'
+  if (start.state === 'unmet') return `it was too hot: ${start.why}`
   if (fell === undefined && others.length > 0) return 'another sheet of this house said more'
   return fell === undefined || fell.by === by ? 'something changed' : `${fell.by} changed something`
 }

@@ -93,7 +93,9 @@ export function savePart(
       problems: 'problems' in result ? result.problems : [{ field: '', message }],
     })
   }
-  if (barred !== null) return again(c, deps, saved, part, typed, [{ field: 'openedAt', message: barred }])
+  // A tap that was refused leaves no hour behind.
+  const unopened = { ...typed, openedAt: [last.sheet.work.openedAt ?? ''] }
+  if (barred !== null) return again(c, deps, saved, part, unopened, [{ field: 'openedAt', message: barred }])
   if (part === 'check' && one(typed, 'is') !== '') {
     const fresh = deps.store.removals.get(saved.id)
     const wrong = fresh === null ? [] : decide(c, deps, { ...saved, ...fresh }, typed, last.sheet)
@@ -115,9 +117,15 @@ const both = (read: ReturnType<typeof sheetTyped>, more: typeof read): typeof re
   problems: [...read.problems, ...more.problems],
 })
 
+/** The hour of the page that a form was on; now, where it does not say. */
+function shownAt(c: AppContext, deps: PageDeps, typed: Typed): string {
+  const [at, now] = [one(typed, 'shownAt'), timeIn(c.var.frame.zone, deps.clock())]
+  return isTime(at) && at < now ? at : now
+}
+
 /** The ticks of a form, and since when those stand that it showed as tapped; undefined where it showed none. */
 function since(c: AppContext, deps: PageDeps, shown: Sheet, typed: Typed): string | undefined {
-  const at = one(typed, 'shownAt') || timeIn(c.var.frame.zone, deps.clock())
+  const at = shownAt(c, deps, typed)
   return stoodSince(shown, { done: many(typed, 'done'), wires: one(typed, 'wires') }, c.var.frame.today, at)
 }
 
@@ -170,7 +178,8 @@ function tickedNow(c: AppContext, deps: PageDeps, { check, ...s }: Sheet, shown:
   const gone = shown.check.on !== undefined && shown.check.on < today ? shown.check.on : undefined
   const kept = sameForecast({ ...s, check }, shown, c.var.frame.units, lay) ? gone : undefined
   // Of a job that was put off, what is typed today is of today.
-  const on = check.on ?? kept ?? [s.job.plannedOn ?? today, today].sort().at(-1) ?? today
+  const planned = one(typed, 'is') === 'go' ? today : (s.job.plannedOn ?? today)
+  const on = check.on ?? kept ?? (planned < today ? today : planned)
   // What is not asked is not ticked in advance.
   const done = check.done?.filter(
     (d) => !TICKED.some((t) => t === d && notAsked(t, { ...s, check }) !== undefined),
@@ -182,7 +191,8 @@ function tickedNow(c: AppContext, deps: PageDeps, { check, ...s }: Sheet, shown:
     ...(done === undefined ? {} : { done: stale ? [] : done }),
     doneOn: today,
     doneAt: here,
-    tickedAt: since(c, deps, shown, typed) ?? timeIn(c.var.frame.zone, deps.clock()),
+    // Of the page on which it was tapped: it knows no later hour.
+    tickedAt: since(c, deps, shown, typed) ?? shownAt(c, deps, typed),
   }
 }
 
