@@ -16,6 +16,8 @@ declare const BUILT: Built
 
 /** Milliseconds the server has to answer before the phone shows its own page. */
 const GRACE_MS = 150
+/** The same for a removal: what a colleague found a minute ago is worth more than a quick page (judgement). */
+const SHEET_GRACE_MS = 1500
 /** Milliseconds to wait, after a form was kept, for the server to have it. */
 const SENDING_MS = 2500
 /** Milliseconds within which the round is not fetched again. */
@@ -100,7 +102,8 @@ async function page(event: Fetching): Promise<Response> {
   if (patient && state.reached) {
     const server = fetch(request)
     event.waitUntil(server.catch(() => undefined))
-    const early = await Promise.race([server.catch(() => null), after(GRACE_MS)])
+    const grace = new URL(request.url).pathname.startsWith('/removals') ? SHEET_GRACE_MS : GRACE_MS
+    const early = await Promise.race([server.catch(() => null), after(grace)])
     if (early !== null && early.status < 500) return early
     return (await own) ?? server.catch(() => withoutSignal())
   }

@@ -21,6 +21,7 @@ export {
   hasLostGo,
   isUnwritten,
   lastDayOf,
+  lostAt,
   mayBeCutAgain,
   mayBeOf,
   tellsOfWork,

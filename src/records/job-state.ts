@@ -56,23 +56,39 @@ const LEARNT_LATER = ['deadBeesKg', 'onTheWay', 'boxHours'] as const
 const DONE_AGAIN: readonly string[] = ['boxedAt', 'cleaned']
 
 /**
- * Work that was begun goes on with this version: it is boxed, or on another day than it was begun bees are first said of it.
+ * Work that was begun goes on with this version: it is boxed; or, on another day than it was begun, or once its “go” has fallen, bees
+ * are first said of it. Who stops leaves comb where it is, and shuts what is open.
  */
 export function goesOnIn(before: Sheet, after: Sheet, today: string): boolean {
   const { boxedAt } = before.work
   if (!hasBegun(before)) return false
   const boxed = boxedAt !== undefined
   const sameDay = lastDayOf(before) === today
-  const asked = sameDay ? (boxed ? [] : (['boxedAt'] as const)) : [...TAKEN, ...(boxed ? [] : LEARNT_LATER)]
+  const all = [...TAKEN, ...(boxed ? [] : LEARNT_LATER)]
+  const asked = !sameDay
+    ? all
+    : boxed
+      ? []
+      : hasLostGo(before)
+        ? [...all, 'closedUp' as const]
+        : (['boxedAt'] as const)
   return asked.some((said) => {
     const [was, is] = [before.work[said], after.work[said]]
+    if (sameDay && is === 'none') return false
     return is !== undefined && is !== was && (was === undefined || DONE_AGAIN.includes(said))
   })
 }
 
-/** Its “go” fell, and nobody has answered for going on since. */
-export const hasLostGo = ({ decision, work }: Sheet): boolean =>
-  decision?.is === 'go' && decision.fell !== undefined && work.withoutGo === undefined
+/** When its “go” was lost: it fell, or somebody decided otherwise once it was open. Undefined where nobody has, or it stands. */
+export function lostAt(s: Sheet): { on: string; at: string } | undefined {
+  const { decision: d } = s
+  if (d?.is === 'go') return d.fell
+  return d === undefined || !hasBegun(s) ? undefined : { on: d.on, at: d.at ?? '00:00' }
+}
+
+/** Its “go” was lost, and nobody has answered for going on since. */
+export const hasLostGo = (s: Sheet): boolean =>
+  s.work.withoutGo === undefined && (lostAt(s) !== undefined || (s.ended !== undefined && hasBegun(s)))
 
 /** Bees came of it after its “go” fell, and nobody was asked, or nobody said, why: they are kept, and it is marked. */
 export const withMark = (s: Sheet, said: Omit<WithoutGo, 'unmet' | 'why'> & Partial<WithoutGo>): Sheet => ({
@@ -89,9 +105,15 @@ const PUT_RIGHT_MINUTES = 60
 
 const isLater = (was: string, is = was): boolean => minutesFrom(was, is) > PUT_RIGHT_MINUTES
 
+const isBeforeGo = ({ decision: d, work }: Sheet, at: string): boolean =>
+  d?.is === 'go' && d.at !== undefined && at < d.at && (work.on === undefined || work.on === d.on)
+
 /** It begins with this version: nothing was begun before, or it was of another day, or boxed already and is opened again. */
 export const beginsIn = (before: Sheet, after: Sheet): boolean => {
   const { on, underGo, withoutGo, boxedAt, openedAt } = before.work
+  const is = after.work.openedAt
+  // Put right to an hour at which nobody had decided.
+  const earlier = is !== undefined && is !== openedAt && withoutGo === undefined && isBeforeGo(after, is)
   const opensAgain =
     boxedAt !== undefined &&
     ((openedAt !== undefined && after.work.openedAt !== openedAt) || isLater(boxedAt, after.work.boxedAt))
@@ -100,6 +122,7 @@ export const beginsIn = (before: Sheet, after: Sheet): boolean => {
     hasBegun(after) &&
     (!hasBegun(before) ||
       opensAgain ||
+      earlier ||
       (day !== undefined && after.work.on !== undefined && after.work.on !== day))
   )
 }
@@ -132,20 +155,21 @@ function isNamed({ job }: Sheet, { site }: ComesFrom): boolean {
 }
 
 /**
- * Whether bees may be of an open job: the same place by its address or name; or its day, whatever kind was tapped; or, logged on
- * its day for another, bees that are cut out as its own are; or the same kind of place on any day since, for what was not boxed is
- * open still.
+ * Whether bees may be of a job that has none yet: the same place by its address or name; or its day, whatever kind was tapped; or, logged
+ * on its day for another, bees that are cut out as its own are; or the same kind of place on any day since, for what was not boxed is
+ * open still. One that was refused or ended is asked about by its name, and on its day by its kind.
  */
 export function mayBeOf(s: Sheet, bees: ComesFrom): boolean {
   const { job, site, work, decision, ended } = s
-  if (ended !== undefined || decision?.is === 'refuse') return false
+  const over = ended !== undefined || decision?.is === 'refuse'
   const day = work.on ?? job.plannedOn
   if (isNamed(s, bees)) return true
-  if (day === undefined) return false
   const kinds = [bees.type, site.type].filter((type) => type !== undefined && type !== '')
   const alike = new Set(kinds).size < 2
   const cut = !kinds.includes('swarm')
-  if (bees.days.includes(day)) return true
+  if (day === undefined) return false
+  if (bees.days.includes(day)) return !over || (alike && kinds.length === 2)
+  if (over) return false
   if (bees.today === day) return alike || cut
   return alike && work.boxedAt === undefined && bees.days.some((d) => d > day)
 }

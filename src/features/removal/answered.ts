@@ -6,6 +6,7 @@ import {
   goesOnIn,
   hasBegun,
   lastDayOf,
+  lostAt,
   type Sheet,
   tellsOfWork,
   withoutGo,
@@ -13,7 +14,7 @@ import {
 import { unmetWords } from './decide.ts'
 import { NOT_OPENED, THAT_DAY, WITHOUT_GO_FIELDS } from './fields.ts'
 import { whoAndWhen } from './found-kept.ts'
-import { sinceMark, withMore } from './since-mark.ts'
+import { isAnswered, sinceMark, withMore } from './since-mark.ts'
 import { isUnderWay } from './ticked-when.ts'
 import { reckoningOf, startOf, stoodOn, wentAhead } from './view.ts'
 
@@ -24,7 +25,11 @@ export const underGo = (c: AppContext, deps: PageDeps, s: Sheet): Sheet => ({
 
 /** Nothing is said to be begun, and yet something is told of it while no “go” stands: whether it was opened is asked, once. */
 export const isOnlyTold = (c: AppContext, deps: PageDeps, before: Sheet, after: Sheet): boolean =>
-  !hasBegun(after) && tellsOfWork(before, after) && !startOf(c, deps, after).goes
+  !hasBegun(after) && tellsOfWork(before, after) && !startOf(c, deps, before).goes
+
+/** What was done before its “go” fell is written down after it. */
+const isBefore = ({ work }: Sheet, lost: ReturnType<typeof lostAt>): boolean =>
+  lost !== undefined && (work.boxedAt ?? '') <= lost.at
 
 /** The sheet with a reason where work was begun, or gone on with, that had no “go”; null where nobody has said one. */
 export function withReason(
@@ -47,13 +52,16 @@ export function withReason(
     if (said && wentAhead(c, deps, before, after, on)) return underGo(c, deps, after)
   } else {
     if (!goesOnIn(before, after, today)) return after
-    if (mark !== undefined && sinceMark(reckoningOf(c, deps, after), after).length === 0) return after
+    const answered = mark !== undefined && (lastDayOf(before) === today || isAnswered(mark, today))
+    if (answered && sinceMark(reckoningOf(c, deps, after), after).length === 0) return after
     // Gone on with when nothing stands any more: what came to light since, or another day, is answered for once.
     const { goes } = startOf(c, deps, after)
     if (goes) return isUnderWay(before, today) ? after : underGo(c, deps, after)
     // Of another day it is asked on which day it was, and not taken from what stood in the form.
     const then = lastDayOf(before)
-    if (thatDay && then !== undefined && stoodOn(c, deps, after, then)) return after
+    const stood =
+      then === today ? isBefore(after, lostAt(before)) : then !== undefined && stoodOn(c, deps, after, then)
+    if (thatDay && stood) return after
   }
   const reckoning = reckoningOf(c, deps, after)
   const { raw } = fieldsIn(WITHOUT_GO_FIELDS, typed, c.var.frame.units, 'withoutGo.')

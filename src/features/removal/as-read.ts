@@ -7,7 +7,7 @@ import { canonical } from '../../store/index.ts'
 import { HEAT_AT_START } from './heat.ts'
 
 /** What a reader could take into account, as one string: not pictures, how somebody is reached, or when a tap was saved. */
-export function asRead({ job, site, agreement, check }: Sheet): string {
+export function asRead({ job, site, agreement, check, work }: Sheet): string {
   const { photos: _a, name: _b, phone: _c, email: _d, ...called } = job
   const { photos: _e, noted: _f, lookedAt: _g, ...found } = site
   const { tickedAt: _h, doneAt: _i, clearances = [], seconds = [], ...asked } = check
@@ -15,6 +15,8 @@ export function asRead({ job, site, agreement, check }: Sheet): string {
     called,
     found,
     extra: agreement.extra,
+    // Before anything is opened a note is of the place.
+    seen: [work.note, work.temper],
     asked,
     // Signed after the “go”, for what is asked when work starts.
     seconds: seconds.filter((x) => x.item !== HEAT_AT_START).map((x) => ({ item: x.item, by: x.by })),

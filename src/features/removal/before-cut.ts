@@ -217,7 +217,12 @@ function depth(s: Sheet, marginMm: number, shows: Shows): Facts {
   const { sheathingMm } = s.site
   const { cutMm } = s.check
   if (sheathingMm === undefined)
-    return told('unsaid', 'Not said yet how thick the sheathing is: drill or measure at an edge.')
+    return {
+      state: 'unsaid',
+      why: 'Not said yet how thick the sheathing is: drill or measure at an edge.',
+      moved: true,
+      at: { part: 'site', field: 'sheathingMm' },
+    }
   if (sheathingMm > THICK_MM)
     return told(
       'unmet',

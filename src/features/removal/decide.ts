@@ -77,7 +77,7 @@ const isSentence = (reason = ''): boolean => /\p{L}{3}/u.test(reason)
 
 /**
  * The refusal, or why it was to wait, that a decision goes over: somebody else's for as long as anything is decided, one's own until a
- * “go” has answered it. A “Wait” with no word takes none away.
+ * “go” has answered it. One's own “Wait” with no word takes none away.
  */
 export function refusedBefore(before: Decision | undefined, by: string): Decision['over'] {
   if (before === undefined) return undefined
@@ -89,7 +89,8 @@ export function refusedBefore(before: Decision | undefined, by: string): Decisio
     ...(reason === undefined ? {} : { reason }),
     ...(before.is === 'wait' ? { wait: true as const } : {}),
   }
-  const holdsBack = before.is === 'refuse' || (before.is === 'wait' && isSentence(reason))
+  const holdsBack =
+    before.is === 'refuse' || (before.is === 'wait' && (before.by !== by || isSentence(reason)))
   const held = [holdsBack ? own : undefined, before.over].filter((x) => x !== undefined)
   return held.find((x) => x.by !== by) ?? (before.is === 'go' ? undefined : held[0])
 }

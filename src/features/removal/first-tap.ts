@@ -6,7 +6,7 @@ import { isUnderWay, tickedTooEarly } from './ticked-when.ts'
 /** The hour of ticks that a form of that day showed as tapped at `shownAt`; undefined where it showed none. */
 export function stoodSince(
   shown: Sheet,
-  done: readonly string[],
+  { done, wires }: { done: readonly string[]; wires: string },
   day: string,
   shownAt: string,
 ): string | undefined {
@@ -15,6 +15,7 @@ export function stoodSince(
     check.doneOn === day &&
     samePlace(check.doneAt ?? {}, placeOf(shown)) &&
     (isUnderWay(shown, day) || !tickedTooEarly(shown, shownAt)) &&
-    check.done?.some((d) => done.includes(d)) === true
+    // To have looked for wires at six is a look of six, whatever else is tapped later.
+    (check.done?.some((d) => done.includes(d)) === true || (check.wires === 'none' && wires === 'none'))
   return stood ? check.tickedAt : undefined
 }

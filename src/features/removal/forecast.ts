@@ -65,9 +65,8 @@ export function heatOf(s: Sheet, limitC: number, shows: Shows, today: string, no
   const limit = shows.temperature(limitC)
   if (hours.length === 0 && hottestC === undefined)
     return { state: 'unsaid', why: `How hot does it get while you work? Above ${limit} nothing is cut out.` }
-  // A job of more days, or one that was put off, is held to the forecast of today.
-  const gone = on === today && s.job.plannedOn !== undefined && s.job.plannedOn < today
-  if (on !== undefined && s.job.plannedOn !== undefined && on !== s.job.plannedOn && !gone)
+  // A job of more days, or one on another day than planned, is held to the forecast of today.
+  if (on !== undefined && s.job.plannedOn !== undefined && on !== s.job.plannedOn && on !== today)
     return { state: 'unsaid', why: 'The forecast is for another day than the one planned.' }
   if (on !== undefined && on < today)
     return { state: 'unsaid', why: 'The forecast is of a day that is gone: look at today’s.' }

@@ -19,7 +19,7 @@ export function atStart(s: Sheet, limitC: number, shows: Shows, today: string): 
   if (outdoorC === undefined || (on !== undefined && on !== today))
     return {
       state: 'unsaid',
-      why: 'How hot is it now? The forecast was a guess; look at a thermometer in the shade.',
+      why: `How hot is it now? The forecast was a guess; look at a thermometer in the shade.${water === true ? '' : ' And clothing, smoker and tools, water and shade: are they here?'}`,
     }
   const cold = outdoorC < TOO_COLD_C
   const ready: Facts =

@@ -1,5 +1,6 @@
 /** One item of what to check before the cut. */
 import type { TradeHazard } from '../../records/index.ts'
+import type { Part } from './stage.ts'
 
 /** Items somebody ticks when they are so; the others follow from the rest of the sheet. */
 export const TICKED = [
@@ -61,6 +62,8 @@ export interface Facts {
   why: string
   /** It was answered for another place, or for hours that are over: said, and not only counted. */
   moved?: true
+  /** What lacks is asked elsewhere than the item is. */
+  at?: { part: Part; field: string }
   /** Whose paper meets it, written down right there. */
   paper?: TradeHazard
 }

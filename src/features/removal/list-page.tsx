@@ -1,10 +1,9 @@
 /** Removals: every sheet, those that want something first. */
 
 import { type Frame, Layout } from '../../parts/index.ts'
-import { dayAndDistance } from '../../words/index.ts'
 import { notYet, type Reckoning, stops } from './before-cut.ts'
 import type { Stage } from './stage.ts'
-import { NEXT_WORDS, reckoningTitle, STAGE_WORDS } from './words.ts'
+import { NEXT_WORDS, plannedWords, reckoningTitle, STAGE_WORDS } from './words.ts'
 
 export interface RemovalRow {
   path: string
@@ -151,7 +150,7 @@ const Row = ({ row, frame, done = false }: { row: RemovalRow; frame: Frame; done
           )
         ) : (
           <time datetime={row.plannedOn}>
-            {dayAndDistance(row.plannedOn, frame.today)}
+            {plannedWords(row.plannedOn, frame.today, done)}
             {row.plannedAt === null ? '' : `, ${row.plannedAt}`}
           </time>
         )}

@@ -9,7 +9,8 @@ import {
   one,
   ProblemSummary,
 } from '../../forms/index.ts'
-import { GRAVE, type Work } from '../../records/index.ts'
+import { GRAVE, hasBegun, hasLostGo, lostAt, type Sheet, type Work } from '../../records/index.ts'
+import { stops } from './before-cut.ts'
 import { FirstCheck } from './cautions.tsx'
 import { HOURS } from './check-fields.tsx'
 import { HEARD_FIELDS, NOT_OPENED, THAT_DAY, WITHOUT_GO_FIELDS } from './fields.ts'
@@ -37,9 +38,14 @@ export const OpenPart = ({ part, form, page: p }: { part: Part; form: FormState;
   </section>
 )
 
+/** 'Before 10:00': done before its “go” fell today. */
+const fellAt = (s: Sheet, today: string): string | undefined =>
+  hasBegun(s) && hasLostGo(s) && lostAt(s)?.on === today ? `Before ${lostAt(s)?.at}` : undefined
+
 /** What a save is asked for when it takes something off that can kill, or writes down work that had no “go”. */
 const Asked = ({ form, frame, sheet }: DrawnIn & Pick<RemovalProps, 'sheet'>) => {
-  const then = [sheet.work.on, one(form.typed, 'on')].find((day) => day && day < frame.today)
+  const day = [sheet.work.on, one(form.typed, 'on')].find((d) => d && d < frame.today)
+  const then = day === undefined ? fellAt(sheet, frame.today) : `On ${day}`
   const named = [...form.problems.map((x) => x.field), ...Object.keys(form.typed)]
   const gone = GRAVE.filter((what) => named.includes(goneField(what)))
   const told = named.includes(NOT_OPENED)
@@ -68,7 +74,7 @@ const Asked = ({ form, frame, sheet }: DrawnIn & Pick<RemovalProps, 'sheet'>) =>
                 ...(told ? [{ value: NOT_OPENED, label: 'Not opened' }] : []),
                 ...BEGUN,
                 ...(!told && then !== undefined
-                  ? [{ value: THAT_DAY, label: `On ${then}, written down now` }]
+                  ? [{ value: THAT_DAY, label: `${then}, written down now` }]
                   : []),
               ],
             },
@@ -156,10 +162,18 @@ const Wrote = ({ sheet: { site } }: Pick<RemovalProps, 'sheet'>) =>
   )
 
 /** What is done next at the wall, at the thumb: it sets its time, and says what it takes. */
-function actOf({ openedAt, boxedAt }: Work): { value: string; words: string } | null {
+function actOf(
+  { openedAt, boxedAt, leftAt }: Work,
+  stopped: boolean,
+): { value: string; words: string } | null {
   if (openedAt === undefined) return { value: 'openedAt', words: 'Open it, now' }
+  if (stopped) return leftAt === undefined ? { value: 'leftAt', words: 'Stopped, left now' } : null
   return boxedAt === undefined ? { value: 'boxedAt intake', words: 'Boxed, now: log the intake' } : null
 }
+
+/** Something that stops it came to light at work, and nobody has said why it was gone on with: nothing here leads on. */
+const isStopped = ({ sheet, reckoning }: RemovalProps): boolean =>
+  sheet.work.boxedAt === undefined && hasLostGo(sheet) && reckoning?.unmet.some(stops) === true
 
 /** Save, and what comes next with it: one tap does both. */
 const Buttons = ({ part, page: p }: { part: Part; page: RemovalProps }) => {
@@ -198,7 +212,8 @@ const Buttons = ({ part, page: p }: { part: Part; page: RemovalProps }) => {
         </button>
       </>
     )
-  if (part === 'work' && !p.goes && p.sheet.work.boxedAt === undefined && !isUnderWay(p.sheet, p.frame.today))
+  const open = isUnderWay(p.sheet, p.frame.today) && (!hasLostGo(p.sheet) || isStopped(p))
+  if (part === 'work' && !p.goes && p.sheet.work.boxedAt === undefined && !open)
     return (
       <>
         <a class="button button-do" href={`${p.path}/check#now`}>
@@ -209,7 +224,7 @@ const Buttons = ({ part, page: p }: { part: Part; page: RemovalProps }) => {
         </button>
       </>
     )
-  const act = part === 'work' ? actOf(p.sheet.work) : null
+  const act = part === 'work' ? actOf(p.sheet.work, isStopped(p)) : null
   if (act !== null)
     return (
       <>

@@ -3,12 +3,13 @@
 import { dayIn, daysBetween } from '../../days.ts'
 import { Reach } from '../../parts/index.ts'
 import { timeIn } from '../../time-of-day.ts'
-import { dayAndDistance, dayWords, instantWords } from '../../words/index.ts'
+import { dayWords, instantWords } from '../../words/index.ts'
 import { type ClosingId, leftToClose } from './closing.ts'
 import type { RemovalProps } from './page.tsx'
-import { isOver } from './stage.ts'
+import { placeOf, samePlace } from './place.ts'
+import { isOnGo, isOver } from './stage.ts'
 import { beganWithoutGo, withoutGoWords } from './without-go.ts'
-import { CLOSING_WORDS, DECIDE, decidedWords, GRAVE_WORDS, noGo, STAGE_WORDS } from './words.ts'
+import { CLOSING_WORDS, DECIDE, decidedWords, GRAVE_WORDS, noGo, plannedWords, STAGE_WORDS } from './words.ts'
 
 export const Head = (p: RemovalProps) => {
   const { job } = p.sheet
@@ -17,12 +18,14 @@ export const Head = (p: RemovalProps) => {
       <h1>{p.name}</h1>
       <p class="soft">
         <b>
-          {p.stage === 'go' && (!p.goes || p.older !== null) ? noGo(p.sheet, p.late) : STAGE_WORDS[p.stage]}
+          {isOnGo(p.stage, p.sheet) && (!p.goes || p.late !== null || p.older !== null)
+            ? noGo(p.sheet, p.late, p.frame.today)
+            : STAGE_WORDS[p.stage]}
         </b>
         {job.address === undefined || job.address === p.name ? '' : ` · ${job.address}`}
         {job.plannedOn === undefined
           ? ''
-          : ` · ${dayAndDistance(job.plannedOn, p.frame.today)}${job.plannedAt === undefined ? '' : `, ${job.plannedAt}`}`}
+          : ` · ${plannedWords(job.plannedOn, p.frame.today, isOver(p.stage))}${job.plannedAt === undefined ? '' : `, ${job.plannedAt}`}`}
         {p.saved ? <span role="status"> · saved</span> : null}
       </p>
       <Reach phone={job.phone} email={job.email} address={job.address} />
@@ -49,9 +52,9 @@ export const Head = (p: RemovalProps) => {
 }
 
 /** A phone that made this page itself knows what it was told last: a colleague may have found gas since. */
-const AsKnown = ({ heard, goes, stage, sheet }: RemovalProps) => {
+const AsKnown = ({ heard, goes, late, stage, sheet }: RemovalProps) => {
   if (heard === null || isOver(stage) || sheet.work.openedAt !== undefined) return null
-  if (stage === 'go' && goes)
+  if (stage === 'go' && goes && late === null)
     return (
       <p class="notice">
         <b>Go, as this phone knows it</b>, of {heard.words}. What others found since is not here until there
@@ -90,11 +93,15 @@ function unknownThen({ decision: d, site }: RemovalProps['sheet']): string {
   return words.length === 0 ? '' : `; not known then: ${words.join(', ')}`
 }
 
-/** A “go” of a phone is of what it had heard, then and ever after: ', as the phone knew it, of 07:00. Odalys …' */
-function heardWords({ sheet, frame: { zone, today } }: RemovalProps): string {
+/**
+ * A “go” of a phone is of what it had heard: ', as the phone knew it, of 07:00; Odalys …'. Once it is on the server it was held to all that
+ * is known there; what stood for hours without signal is said ever after.
+ */
+function heardWords({ sheet, frame: { zone, today }, versions }: RemovalProps): string {
   const { decision } = sheet
   const heard = decision?.heard
-  if (heard === undefined) return ''
+  const isHere = versions.some(({ version }) => !Number.isInteger(version))
+  if (heard === undefined || !(isHere || heard.looked || heard.by !== undefined)) return unknownThen(sheet)
   const then = new Date(heard.of)
   const of = dayIn(zone, then) === decision?.on ? timeIn(zone, then) : instantWords(heard.of, zone, today)
   const read =
@@ -196,7 +203,8 @@ const LeftToClose = ({ left, path }: { left: ClosingId[]; path: string }) => (
 )
 
 /** Why a “go” is none any more. */
-function endedIt({ sheet: { decision, ended, site }, late, frame }: RemovalProps): string {
+function endedIt({ sheet, late, frame, others, start }: RemovalProps): string {
+  const { decision, ended, site } = sheet
   const fell = decision?.fell
   if (ended !== undefined) return 'the job ended'
   if (fell?.setBack === true)
@@ -211,34 +219,44 @@ function endedIt({ sheet: { decision, ended, site }, late, frame }: RemovalProps
   if (late !== null) return 'its hour was over'
   if (decision === undefined || (fell === undefined && decision.on !== frame.today)) return 'its day was over'
   const { by, on, at = '' } = decision
-  const found = (site.noted ?? []).filter((n) => n.is === 'found' && n.on === on && n.at >= at)
+  // What was said at the call, a minute before “go”, is no news.
+  const found = (site.noted ?? []).filter(
+    (n) =>
+      n.is === 'found' && n.on === on && (n.at > at || (n.at === at && fell?.at === at && n.what !== 'nest')),
+  )
   const what = found.map((n) => `${GRAVE_WORDS[n.what].toLowerCase()} (${n.by}, ${n.at})`).join(', ')
   if (what !== '') return `this was found: ${what}`
+  if (!samePlace(decision, placeOf(sheet))) return 'the place was changed'
+  if (start.state === 'unmet') return `it was too hot: ${start.why}`
+  if (fell === undefined && others.length > 0) return 'another sheet of this house said more'
   return fell === undefined || fell.by === by ? 'something changed' : `${fell.by} changed something`
 }
 
 const Decided = (p: RemovalProps) => {
-  const { sheet, frame, goes, stage, colonies, older } = p
+  const { sheet, frame, goes, late, stage, colonies, older } = p
   const { decision: d, ended } = sheet
   const past =
     d?.is === 'go' &&
     (older !== null ||
-      (stage === 'go' && !goes) ||
+      (isOnGo(stage, sheet) && !goes) ||
       d.fell !== undefined ||
       ended !== undefined ||
       beganWithoutGo(sheet, colonies.length))
+  const waits = d?.is === 'go' && stage === 'go' && late !== null
   return (
     <>
       {d === undefined ? null : (
         <p>
-          {past ? 'It was go' : <b>{DECIDE.find((c) => c.value === d.is)?.label}</b>}, decided by {d.by},{' '}
-          {dayWords(d.on, frame.today)}
+          {past ? 'It was go' : waits ? 'Go' : <b>{DECIDE.find((c) => c.value === d.is)?.label}</b>}, decided
+          by {d.by}, {dayWords(d.on, frame.today)}
           {d.at === undefined ? '' : ` ${d.at}`}
           {past
             ? `, before ${endedIt(p)}`
-            : d.unmet.length === 0
-              ? ', with nothing on the list unmet'
-              : `, with ${d.unmet.length} unmet or not filled in`}
+            : waits
+              ? ', and nothing is begun on it now'
+              : d.unmet.length === 0
+                ? ', with nothing on the list unmet'
+                : `, with ${d.unmet.length} unmet or not filled in`}
           {heardWords(p)}
           {d.reason === undefined ? '.' : `. Reason: ${d.reason}`}
         </p>

@@ -13,7 +13,7 @@ import { type Clash, Papers, Versions } from './page-foot.tsx'
 import { OpenPart } from './page-form.tsx'
 import { Head } from './page-head.tsx'
 import { SignatureView } from './signature.tsx'
-import { isOver, isShort, type Part, type Stage } from './stage.ts'
+import { isOnGo, isOver, isShort, type Part, type Stage } from './stage.ts'
 import { UnmetList } from './unmet.tsx'
 import { PART_WORDS, reckoningTitle } from './words.ts'
 
@@ -29,7 +29,7 @@ export interface RemovalProps {
   reckoning: Reckoning | null
   /** Whether “go” was decided today, in the last three hours or before it was opened, and nothing has come up since. */
   goes: boolean
-  /** That its hour has gone; null where that is not why. */
+  /** Why nothing is begun at this hour: that of its “go” has gone, or it is too hot; null where that is not why. */
   late: string | null
   /** What is asked when work starts. */
   start: Facts
@@ -117,7 +117,7 @@ const Reckoned = (p: RemovalProps & { reckoning: Reckoning }) => {
   )
   const atIt =
     (p.open?.part === 'check' && p.signed === null) || p.reckoning.says === 'refuse' || p.refused !== null
-  if (atIt || (p.stage === 'go' && !p.goes)) return list
+  if (atIt || (isOnGo(p.stage, p.sheet) && (!p.goes || p.late !== null))) return list
   return (
     <details class="caution">
       <summary>{reckoningTitle(p.reckoning, p.goes)}</summary>

@@ -79,7 +79,7 @@ export function savePart(
   const untapped = part === 'check' ? { done: [], wires: [] } : part === 'work' ? { outdoorC } : {}
   if (clash !== null) return showSheet(c, deps, lost(), { part, typed: { ...typed, ...untapped }, clash })
 
-  const barred = opens ? barredFrom(c, deps, saved.id, sheet) : null
+  const barred = opens ? barredFrom(c, deps, saved, sheet) : null
   const held = barred === null ? sheet : { ...sheet, work: notOpened(last.sheet, sheet) }
   const noted = fallen(c, deps, last.sheet, withNoted(last.sheet, held, whys, momentNow(c, deps)))
   const kept =
@@ -106,7 +106,9 @@ export function savePart(
       problems: 'problems' in result ? result.problems : [{ field: '', message }],
     })
   }
-  if (barred !== null) return again(c, deps, saved, part, typed, [{ field: 'openedAt', message: barred }])
+  // A tap that was refused leaves no hour behind.
+  const unopened = { ...typed, openedAt: [last.sheet.work.openedAt ?? ''] }
+  if (barred !== null) return again(c, deps, saved, part, unopened, [{ field: 'openedAt', message: barred }])
   if (part === 'check' && one(typed, 'is') !== '') {
     const fresh = freshOf(deps, saved)
     const wrong = decide(c, deps, fresh, typed, last.sheet)
@@ -131,10 +133,16 @@ const both = (read: ReturnType<typeof sheetTyped>, more: typeof read): typeof re
   problems: [...read.problems, ...more.problems],
 })
 
+/** The hour of the page that a form was on; now, where it does not say. */
+function shownAt(c: AppContext, deps: PageDeps, typed: Typed): string {
+  const [at, now] = [one(typed, 'shownAt'), timeIn(c.var.frame.zone, deps.clock())]
+  return isTime(at) && at < now ? at : now
+}
+
 /** The ticks of a form, and since when those stand that it showed as tapped; undefined where it showed none. */
 function since(c: AppContext, deps: PageDeps, shown: Sheet, typed: Typed): string | undefined {
-  const at = one(typed, 'shownAt') || timeIn(c.var.frame.zone, deps.clock())
-  return stoodSince(shown, many(typed, 'done'), c.var.frame.today, at)
+  const at = shownAt(c, deps, typed)
+  return stoodSince(shown, { done: many(typed, 'done'), wires: one(typed, 'wires') }, c.var.frame.today, at)
 }
 
 /** What was tapped hours ago, in a form that lay open or before it was shown, was tapped in the kitchen: it is tapped again. */
@@ -185,7 +193,9 @@ function tickedNow(c: AppContext, deps: PageDeps, { check, ...s }: Sheet, shown:
   // A blank day over hours that came back as they stood is the day that they are of.
   const gone = shown.check.on !== undefined && shown.check.on < today ? shown.check.on : undefined
   const kept = sameForecast({ ...s, check }, shown, c.var.frame.units, lay) ? gone : undefined
-  const on = check.on ?? kept ?? s.job.plannedOn ?? today
+  // Of a job that was put off, what is typed today is of today.
+  const planned = one(typed, 'is') === 'go' ? today : (s.job.plannedOn ?? today)
+  const on = check.on ?? kept ?? (planned < today ? today : planned)
   // What is not asked is not ticked in advance.
   const done = check.done?.filter(
     (d) => !TICKED.some((t) => t === d && notAsked(t, { ...s, check }) !== undefined),
@@ -197,7 +207,8 @@ function tickedNow(c: AppContext, deps: PageDeps, { check, ...s }: Sheet, shown:
     ...(done === undefined ? {} : { done: stale ? [] : done }),
     doneOn: today,
     doneAt: here,
-    tickedAt: since(c, deps, shown, typed) ?? timeIn(c.var.frame.zone, deps.clock()),
+    // Of the page on which it was tapped: it knows no later hour.
+    tickedAt: since(c, deps, shown, typed) ?? shownAt(c, deps, typed),
   }
 }
 
@@ -248,9 +259,9 @@ function again(
 }
 
 /** Why the surface is not opened now; null where it may be. */
-function barredFrom(c: AppContext, deps: PageDeps, id: string, sheet: Sheet): string | null {
+function barredFrom(c: AppContext, deps: PageDeps, { id, last }: Saved, sheet: Sheet): string | null {
   const { today, zone } = c.var.frame
-  const late = ranOut(sheet, timeIn(zone, deps.clock()))
+  const late = ranOut(sheet, timeIn(zone, deps.clock()), last.sheet)
   if (!stoodOn(c, deps, sheet, today))
     return 'waits for “go”: decided today, with nothing on the list that holds it'
   if (late !== null) return `waits. ${late}`

@@ -2,7 +2,7 @@
 
 import { type AppContext, type PageDeps, page } from '../../app/index.ts'
 import { type FieldProblem, type Typed, typedFields } from '../../forms/index.ts'
-import { hasBegun, type Sheet, sheetName } from '../../records/index.ts'
+import { hasBegun, hasLostGo, type Sheet, sheetName } from '../../records/index.ts'
 import type { SheetVersion } from '../../store/index.ts'
 import { timeIn } from '../../time-of-day.ts'
 import { instantWords } from '../../words/index.ts'
@@ -62,7 +62,9 @@ export function showSheet(
     (sheet.work.boxedAt !== undefined || isUnderWay(sheet, frame.today))
   const stopped = reckoning.unmet.some(stops)
   const out =
-    isOver(stage) || (stage === 'worked' && !stopped) || (opened && !stopped && !beganWithoutGo(sheet))
+    isOver(stage) ||
+    (stage === 'worked' && !stopped) ||
+    (opened && !stopped && !beganWithoutGo(sheet) && !hasLostGo(sheet))
   const version = [String(saved.last.version)]
   const heard = heardOf(c, deps)
   const start = startOf(c, deps, sheet)

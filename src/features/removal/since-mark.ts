@@ -18,6 +18,13 @@ export function sinceMark({ unmet }: Reckoning, { site, work }: Sheet): Item[] {
   return unmet.filter((i) => (stops(i) || i.id === 'notes' || found.includes(i.id)) && !isListed(i))
 }
 
+/** What stands on the list of a mark for another day on which it was gone on with. */
+const goneOn = (day: string): string => `Gone on with on ${day}, with no “go” of that day`
+
+/** Whether somebody has answered for that day as well. */
+export const isAnswered = (mark: WithoutGo, day: string): boolean =>
+  mark.unmet.some((line) => line.startsWith(goneOn(day)))
+
 /** The mark with what came since on its list, and who answered for that, when and how: why it was begun stays as it was said. */
 export const withMore = (
   mark: WithoutGo,
@@ -27,9 +34,9 @@ export const withMore = (
   ...mark,
   unmet: [
     ...mark.unmet,
-    ...came.map((i) => {
+    ...[...(on === mark.on || isAnswered(mark, on) ? [] : [goneOn(on)]), ...came.map(lineOf)].map((line) => {
       const answer = [WITHOUT_GO_WORDS[why], words].filter(Boolean).join(': ')
-      return `${lineOf(i).slice(0, 160)} (${answer.slice(0, 80)}; ${by}, ${on} ${at})`.slice(0, 300)
+      return `${line.slice(0, 160)} (${answer.slice(0, 80)}; ${by}, ${on} ${at})`.slice(0, 300)
     }),
   ].slice(-40),
 })

@@ -42,6 +42,10 @@ export const isShort = (s: Sheet): boolean => s.site.type === 'swarm' && !cuts(s
 export const isOver = (stage: Stage): boolean =>
   stage === 'boxed' || stage === 'finished' || stage === 'refused' || stage === 'ended'
 
+/** It was “go”, and the bees are not in the box: whether it is one still is asked. */
+export const isOnGo = (stage: Stage, s: Sheet): boolean =>
+  stage === 'go' || (stage === 'worked' && s.decision?.is === 'go' && s.work.boxedAt === undefined)
+
 /** A part of the sheet, each filled on its own page. */
 export const PARTS = ['job', 'site', 'agreement', 'check', 'work'] as const
 export type Part = (typeof PARTS)[number]

@@ -19,11 +19,24 @@ function arrivedAfter({ check, work }: Sheet, tickedAt: string): string | undefi
   return arrived !== undefined && minutesFrom(tickedAt, arrived) > BEFORE_MINUTES ? arrived : undefined
 }
 
+/** When whoever was there left again on that day, with nothing begun: what was tapped before that is of another visit. */
+function leftSince(s: Sheet, tickedAt: string): string | undefined {
+  const { leftAt, on = s.check.doneOn } = s.work
+  return leftAt !== undefined && on === s.check.doneOn && !hasBegun(s) && leftAt >= tickedAt
+    ? leftAt
+    : undefined
+}
+
 /** Whether what was tapped before the cut on the day of its ticks is asked again at `now` ('15:00'). */
 export function tickedTooEarly(s: Sheet, now: string): boolean {
   // Ticks that came without an hour are no younger than what was decided on them.
   const tickedAt = s.check.tickedAt ?? s.decision?.at
-  return tickedAt !== undefined && (arrivedAfter(s, tickedAt) !== undefined || isTooOld(tickedAt, now))
+  return (
+    tickedAt !== undefined &&
+    (arrivedAfter(s, tickedAt) !== undefined ||
+      leftSince(s, tickedAt) !== undefined ||
+      isTooOld(tickedAt, now))
+  )
 }
 
 /** When a second person signed, on the day of the ticks, for what is not ticked: each item's last time. */
@@ -32,8 +45,11 @@ const signedAt = ({ check: { done, doneOn, seconds } }: Sheet): (string | undefi
     (id) => seconds?.findLast((x) => x.item === id && x.on === doneOn)?.at,
   )
 
-/** Why nothing is begun at `at` of the day of its “go”; null where it may, or nobody knows when it was decided. */
-export function ranOut(s: Sheet, at: string): string | null {
+/**
+ * Why nothing is begun at `at` of the day of its “go”; null where it may, or nobody knows when it was decided. `before`: the sheet before it
+ * was begun.
+ */
+export function ranOut(s: Sheet, at: string, before: Sheet = s): string | null {
   const decided = s.decision?.at
   if (decided !== undefined && at < decided) return `The go of ${decided} came only afterwards`
   const [rests] = [decided, s.check.tickedAt, ...signedAt(s)].filter((x) => x !== undefined).sort()
@@ -41,6 +57,9 @@ export function ranOut(s: Sheet, at: string): string | null {
   const arrived = arrivedAfter(s, rests)
   if (arrived !== undefined)
     return `The go of ${rests} is of before anybody arrived (${arrived}): look again before you begin`
+  const left = leftSince(before, rests)
+  if (left !== undefined && left <= at)
+    return `Left at ${left}, and the go of ${rests} is of before: look again before you begin`
   if (isTooOld(rests, at)) return `The go of ${rests} has run out: look again before you begin`
   return forecastOver(s, s.decision?.on ?? s.check.doneOn ?? '', at)
 }

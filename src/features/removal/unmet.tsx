@@ -16,7 +16,7 @@ interface UnmetProps {
   refused: { id: string; form: FormState } | null
   /** Nothing was refused: what is only not answered yet before the cut is counted, and not said twice. */
   calm: boolean
-  /** The hour of its “go” has gone. */
+  /** The hour of its “go” has gone, or it is too hot to begin on it. */
   late: string | null
   /** A “go” stands. */
   goes: boolean
@@ -49,6 +49,7 @@ const MET_AT: Partial<Record<ItemId, { part: Part; field: string }>> = {
 
 /** Where an item is met; undefined where only its trade meets it. Of a swarm temper is asked beside the box. */
 const metAt = (i: Item, short = false): { part: Part; field: string } | undefined =>
+  i.at ??
   (i.id === 'temper' && short ? { part: 'check', field: 'temper' } : MET_AT[i.id]) ??
   (i.id.startsWith('trade-') ? undefined : { part: 'check', field: 'done' })
 
@@ -58,7 +59,9 @@ export const UnmetList = (p: UnmetProps) => {
   const here = r.unmet.filter((i) => !below.includes(i))
   return (
     <section
-      class={r.says === 'nothing-unmet' ? 'notice reckoning' : 'notice notice-late reckoning'}
+      class={
+        r.says === 'nothing-unmet' && p.late === null ? 'notice reckoning' : 'notice notice-late reckoning'
+      }
       id="unmet"
     >
       <h2>{r.says === 'nothing-unmet' && p.late !== null ? p.late : reckoningTitle(r, p.goes)}</h2>

@@ -15,7 +15,7 @@ import { timeIn } from '../../time-of-day.ts'
 import { dayWords, instantWords, labelIn, removalTypes, temperature } from '../../words/index.ts'
 import { ownTypes } from '../entries/index.ts'
 import { heardOf, unheard } from './as-known.ts'
-import { beforeCut, type Reckoning } from './before-cut.ts'
+import { beforeCut, type Reckoning, stops } from './before-cut.ts'
 import { goStands } from './decide.ts'
 import { typedPart } from './form.ts'
 import { atStart } from './heat.ts'
@@ -24,7 +24,7 @@ import type { RemovalRow } from './list-page.tsx'
 import { type OtherSheet, otherSheetsOf } from './other-sheets.ts'
 import type { Clash } from './page-foot.tsx'
 import { factsOf } from './sheet-facts.ts'
-import { isOver, nextPart, type Part, type Stage, stageOf } from './stage.ts'
+import { isOnGo, isOver, nextPart, type Part, type Stage, stageOf } from './stage.ts'
 import { isUnderWay, ranOut } from './ticked-when.ts'
 import { beganWithoutGo, withoutGoWords } from './without-go.ts'
 import { CALLED_BACK, noGo, showsIn } from './words.ts'
@@ -77,6 +77,9 @@ export const reckoningOf = (c: AppContext, deps: PageDeps, sheet: Sheet, id = id
   return beforeCut(signed, deps.store.protocol(), showsIn(units), today, othersOf(c, deps, sheet, id), now)
 }
 
+/** Where it is looked at once more, and decided. */
+const toDecide = (id: string): RemovalRow['next'] => ({ part: 'check', href: `${removalPath(id)}/check#now` })
+
 /** Where the next step of a job is. */
 function nextStep(id: string, sheet: Sheet, colonies: readonly string[]): RemovalRow['next'] {
   const part = nextPart(stageOf(sheet, colonies.length), sheet)
@@ -117,9 +120,11 @@ export function rowOf(
   colonies: readonly string[],
 ): RemovalRow {
   const stage: Stage = stageOf(sheet, colonies.length)
-  const reckoned = isOver(stage) || stage === 'worked' ? null : reckoningOf(c, deps, sheet, id)
-  const waits = stage === 'go' && !isUnderWay(sheet, c.var.frame.today)
-  const { goes, late } = waits ? startOf(c, deps, sheet, id) : { goes: true, late: null }
+  const { today } = c.var.frame
+  const reckoned = isOver(stage) || sheet.work.boxedAt !== undefined ? null : reckoningOf(c, deps, sheet, id)
+  const { goes, late } = isOnGo(stage, sheet) ? startOf(c, deps, sheet, id) : { goes: true, late: null }
+  const opened = isUnderWay(sheet, today)
+  const next = goes || opened ? nextStep(id, sheet, colonies) : toDecide(id)
   // Early on most of the list is simply not said yet.
   const early = stage === 'called' || stage === 'looked-at'
   const reckoning = early && reckoned?.says !== 'refuse' ? null : reckoned
@@ -130,7 +135,7 @@ export function rowOf(
     plannedOn: sheet.job.plannedOn ?? null,
     plannedAt: sheet.job.plannedAt ?? null,
     stage,
-    fell: goes ? null : noGo(sheet, late),
+    fell: goes && late === null ? null : noGo(sheet, late, today),
     reckoning,
     // Of what is long over only what somebody has said.
     begun:
@@ -139,7 +144,8 @@ export function rowOf(
         ? 'Nobody has said why.'
         : null),
     newSigners: newSigners(c, deps, sheet),
-    next: !goes ? { part: 'check', href: `${removalPath(id)}/check#now` } : nextStep(id, sheet, colonies),
+    // Nobody is led on over what stops it.
+    next: opened && reckoned?.unmet.some(stops) ? null : next,
     colonies: colonyLinks(deps, colonies),
   }
 }
@@ -171,7 +177,10 @@ export function blanksNow(c: AppContext, deps: PageDeps, sheet: Sheet): Blank[] 
 
 export const typesOf = (deps: PageDeps): string[] => ownTypes(deps.store)
 
-/** Whether something may be begun on a “go” now, or is under way on one; its hour where it has run out; and what is asked when work starts. */
+/**
+ * Whether a “go” stands now, or something is under way on one; why nothing is begun on it at this hour: it has run out, or it is hotter
+ * than anybody may cut in; and what is asked when work starts.
+ */
 export function startOf(
   c: AppContext,
   deps: PageDeps,
@@ -183,11 +192,10 @@ export function startOf(
   const closed = closedIn(deps)
   const now = isUnderWay(sheet, today) ? undefined : timeIn(zone, deps.clock())
   const goes = goStands(sheet, reckoningOf(c, deps, sheet, id), today, closed, now)
-  return {
-    goes,
-    late: goes || now === undefined ? null : stoodOn(c, deps, sheet, today, id) ? ranOut(sheet, now) : null,
-    start: atStart(withoutClosed(sheet, closed), limit, showsIn(units), today),
-  }
+  const start = atStart(withoutClosed(sheet, closed), limit, showsIn(units), today)
+  const hot = start.state === 'unmet' ? start.why : null
+  const ran = goes ? hot : stoodOn(c, deps, sheet, today, id) ? ranOut(sheet, now ?? '') : null
+  return { goes, late: now === undefined ? null : ran, start }
 }
 
 /** Whether a “go” of that day is one; with `at`, whether something could be begun on it at that hour. */
@@ -218,7 +226,7 @@ export function wentAhead(c: AppContext, deps: PageDeps, before: Sheet, after: S
     at: timeIn(c.var.frame.zone, deps.clock()),
   }
   const hour = begunAt(before, after) ?? (day === on ? at : undefined)
-  if (hour === undefined) return false
+  if (hour === undefined || ranOut(after, hour, before) !== null) return false
   return stoodOn(c, deps, after, day, idIn(c), hour) && (state === 'met' || state === 'signed')
 }
 

@@ -13,6 +13,7 @@ import {
   FOUND_BY,
   type Grave,
   HAZARDS,
+  lastDayOf,
   ON_THE_WAY,
   PAPER_SAYS,
   SEALED,
@@ -26,7 +27,7 @@ import {
   WIRES,
   WITHOUT_GO,
 } from '../../records/index.ts'
-import { type Choice, depth, labelIn, temperature, type Units } from '../../words/index.ts'
+import { type Choice, dayAndDistance, depth, labelIn, temperature, type Units } from '../../words/index.ts'
 import { notYet, type Reckoning, stops } from './before-cut.ts'
 import type { ClosingId } from './closing.ts'
 import type { Shows } from './forecast.ts'
@@ -366,11 +367,15 @@ function counted(r: Reckoning): string[] {
 }
 
 /** What stands where “Go” stood. `late`: its hour has gone. */
-export const noGo = ({ work, decision }: Sheet, late: string | null): string =>
+export const noGo = (s: Sheet, late: string | null, today: string): string =>
   late ??
-  (work.openedAt === undefined || decision?.fell !== undefined
+  (s.work.openedAt === undefined || s.decision?.fell !== undefined || lastDayOf(s) === today
     ? 'No go any more: it no longer stands'
     : 'Open since another day, and no go of today: look again before you go on')
+
+/** 'Fri 12 Jun, today'; of a day that has gone by that it was only planned: a “Go” beside it is not of that day. */
+export const plannedWords = (on: string, today: string, over: boolean): string =>
+  `${!over && on < today ? 'planned for ' : ''}${dayAndDistance(on, today)}`
 
 /** The heading over the list of what is unmet; `goes`: a “go” stands over it, for a reason that somebody gave. */
 export function reckoningTitle(r: Reckoning, goes = false): string {

@@ -140,12 +140,14 @@ describe('from the phone call to the yard without typing anything twice', () => 
     expect(agreement).toContain('settle again in the same hollow within 60 days')
     expect(agreement).toContain('A deposit of $100 is due now')
     expect((await sign(path)).status).toBe(303)
+    yard.setDay('2026-06-10', '07:20')
     await fill(path, 'check', CHECK)
     const reckoned = wordsOf((await yard.get(`${path}/check`)).text)
     expect(reckoned).toContain('Nothing on this list is unmet')
     expect(reckoned).toContain('Whoever is at the wall looks again, decides')
     await fill(path, 'check', { ...CHECK, is: 'go' })
     await fill(path, 'work', { outdoorC: '82', now: 'openedAt', water: 'yes' })
+    yard.setDay('2026-06-10', '12:00')
     await fill(path, 'work', WORK)
 
     const overview = await yard.get(path)
@@ -461,8 +463,10 @@ describe('the short sheet of a swarm', () => {
       africanized: 'no',
       is: 'go',
     }
+    yard.setDay('2026-06-10', '07:20')
     await fill(path, 'check', check)
     await fill(path, 'work', { outdoorC: '70', now: 'openedAt', water: 'yes' })
+    yard.setDay('2026-06-10', '12:00')
     await fill(path, 'work', { ...WORK, sealed: '', cleaned: '', next: 'intake' })
     const intake = await yard.get(`${path}/intake`)
     await yard.post('/intake', {

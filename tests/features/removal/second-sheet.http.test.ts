@@ -64,7 +64,7 @@ describe('a refusal', () => {
     expect(sheet().decision?.over).toMatchObject({ by: 'Perpetua', reason: 'smell of gas by the porch' })
   })
 
-  test('so does a “Wait” for a reason, and a bare one does not', async () => {
+  test('so does a “Wait” for a reason, and a bare one of somebody else', async () => {
     saved(
       { ...LOOKED, decision: { ...refused, is: 'wait', reason: 'smells of gas, I called the supplier' } },
       'Perpetua',
@@ -77,6 +77,9 @@ describe('a refusal', () => {
     expect(wordsOf((await yard.get(PATH)).text)).toContain('Over a “Wait”. Perpetua tapped “Wait”')
     const { reason: _, ...bare } = refused
     saved({ ...LOOKED, decision: { ...bare, is: 'wait' } }, 'Perpetua')
+    expect((await check(await form(`${PATH}/check`), { is: 'go' })).status).toBe(422)
+    expect((await check(await form(`${PATH}/check`), over)).status).toBe(303)
+    saved({ ...LOOKED, decision: { ...bare, is: 'wait', by: 'Ines' } })
     expect((await check(await form(`${PATH}/check`), { is: 'go' })).status).toBe(303)
   })
 

@@ -1,0 +1,116 @@
+/** Looks are of the page on which they were tapped, and a decision that was tapped over an open job is no “go” for its bees. Invented. */
+import { beforeEach, describe, expect, test } from 'vitest'
+import { placeOf } from '../../../src/features/removal/place.ts'
+import type { Sheet } from '../../../src/records/removal-sheet.ts'
+import { formIn, INTAKE, wordsOf, type Yard, yardOn } from '../../support/yard-on.ts'
+import { DAY, READY, TAPPED } from './ready.ts'
+
+const ID = '019e0000-0000-7000-8000-000000000023'
+const PATH = `/removals/${ID}`
+let yard: Yard
+const last = () => yard.store.removals.get(ID)?.last
+const sheet = (): Sheet => last()?.sheet ?? READY
+const saved = (s: Sheet, at = '06:00'): void => {
+  const stamp = { savedAt: `${DAY}T${at}:00.000Z`, savedBy: 'Ines' }
+  expect(yard.store.removals.save(ID, last()?.version ?? 0, s, stamp).ok).toBe(true)
+}
+const form = async (part: string) => formIn((await yard.get(`${PATH}/${part}`)).text)
+const work = (fields: Record<string, string | string[]>) =>
+  yard.post(`${PATH}/work`, {
+    version: String(last()?.version),
+    on: DAY,
+    outdoorC: '75',
+    water: 'yes',
+    ...fields,
+  })
+const words = async (path = PATH): Promise<string> => wordsOf((await yard.get(path)).text)
+const GO = { is: 'go' as const, by: 'Ines', on: DAY, at: '08:00', unmet: [], ...placeOf(READY) }
+const BLANK: Sheet = { ...READY, check: {} }
+
+beforeEach(async () => {
+  yard = await yardOn(DAY)
+  yard.setDay(DAY, '08:00')
+})
+
+test('what was tapped on a page of six is of six, whenever “Go” is tapped', async () => {
+  saved(BLANK)
+  yard.setDay(DAY, '06:00')
+  const page = await form('check')
+  yard.setDay(DAY, '08:55')
+  expect((await yard.post(`${PATH}/check`, { ...page, ...TAPPED })).status).toBe(303)
+  expect(sheet().check.tickedAt).toBe('06:00')
+  yard.setDay(DAY, '11:50')
+  expect((await work({ now: 'openedAt' })).status).toBe(422)
+})
+
+test.each(['2026-06-15', '2026-06-09'])(
+  'planned for %s and done today: the heat typed is of today',
+  async (day) => {
+    saved({ ...BLANK, job: { ...READY.job, plannedOn: day } })
+    const page = await form('check')
+    expect((await yard.post(`${PATH}/check`, { ...page, ...TAPPED })).status).toBe(303)
+    expect(sheet().check.on).toBe(DAY)
+    expect(sheet().decision?.is).toBe('go')
+  },
+)
+
+describe('under a go', () => {
+  beforeEach(() => saved({ ...READY, check: { ...READY.check, tickedAt: '08:00' }, decision: GO }))
+
+  test('a note of the work, written before anything is opened, is read before it is', async () => {
+    expect((await work({ arrivedAt: '08:00', note: 'wall is warm, his wife swells up' })).status).toBe(303)
+    expect(sheet().decision?.fell).toBeDefined()
+    expect((await work({ note: sheet().work.note ?? '', now: 'openedAt' })).status).toBe(422)
+  })
+
+  test('“Open it, now” that was refused leaves no hour behind', async () => {
+    const refused = await work({ outdoorC: '', now: 'openedAt' })
+    expect(refused.status).toBe(422)
+    expect(formIn(refused.text).openedAt).toEqual([''])
+  })
+
+  test.each<[string, Record<string, string>]>([
+    ['Wait', { is: 'wait' }],
+    ['Refuse', { is: 'refuse', reason: 'wall hisses' }],
+  ])('“%s” after it was opened: bees said after it are asked about', async (_, decision) => {
+    expect((await work({ now: 'openedAt' })).status).toBe(303)
+    const check = await form('check')
+    expect((await yard.post(`${PATH}/check`, { ...check, ...decision })).status).toBe(303)
+    yard.setDay(DAY, '09:00')
+    expect((await yard.get(`${PATH}/intake`)).to).toBe(`${PATH}/work#now`)
+    const bees = { openedAt: '08:00', queen: 'caged', 'bees.frames': '6' }
+    expect((await work(bees)).status).toBe(422)
+    expect((await work({ ...bees, 'withoutGo.why': 'could-not-wait' })).status).toBe(303)
+  })
+
+  test('a box that is logged for it all the same marks it', async () => {
+    expect((await work({ now: 'openedAt' })).status).toBe(303)
+    expect((await yard.post(`${PATH}/check`, { ...(await form('check')), is: 'wait' })).status).toBe(303)
+    const box = { ...INTAKE, id: ID, on: DAY, 'removal.removedOn': DAY }
+    expect((await yard.post(`${PATH}/intake`, box)).status).toBe(303)
+    expect(sheet().work.withoutGo).toBeDefined()
+  })
+
+  test('another place, and heat, are named where they ended it', async () => {
+    expect((await work({ now: 'openedAt' })).status).toBe(303)
+    yard.setDay(DAY, '10:00')
+    expect((await work({ openedAt: '08:00', outdoorC: '97' })).status).toBe(303)
+    expect(await words()).toContain('before it was too hot: 97 °F now')
+    saved({ ...sheet(), site: { ...sheet().site, where: 'over the back door' } }, '10:00')
+    expect(await words()).toContain('before the place was changed')
+  })
+})
+
+test('another one’s “Wait” is gone over with a word, whether they gave one or not', async () => {
+  saved({
+    ...READY,
+    check: { ...READY.check, tickedAt: '08:00' },
+    decision: { ...GO, is: 'wait', by: 'Bram' },
+  })
+  const page = await form('check')
+  const bare = await yard.post(`${PATH}/check`, { ...page, ...TAPPED })
+  expect(bare.status).toBe(422)
+  expect(wordsOf(bare.text)).toContain('Bram tapped “Wait”')
+  const reason = 'Bram has found his gloves'
+  expect((await yard.post(`${PATH}/check`, { ...(await form('check')), ...TAPPED, reason })).status).toBe(303)
+})
