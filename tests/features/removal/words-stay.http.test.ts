@@ -29,7 +29,8 @@ const go = async (...more: string[]) => {
     is: 'go',
   })
 }
-const asked = async (value: string) => (await yard.get(`${PATH}/check`)).text.includes(`name="again.${value}"`)
+const asked = async (value: string) =>
+  (await yard.get(`${PATH}/check`)).text.includes(`name="again.${value}"`)
 
 beforeEach(async () => {
   yard = await yardOn(DAY)
