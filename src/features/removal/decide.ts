@@ -9,11 +9,12 @@ import {
   type Sheet,
   type Trade,
   type TradeHazard,
+  wordsOf,
 } from '../../records/index.ts'
 import { holds, notYet, type Reckoning, stops } from './before-cut.ts'
 import { CLEARED_BY, GOOD_DAYS, isShown, isTested } from './hazards.ts'
 import type { Item } from './item.ts'
-import { placeOf, samePlace } from './place.ts'
+import { placeOf, samePlace, saysAddress, saysWall } from './place.ts'
 import { isFullName, isNumber, sameName, sharesName } from './same-name.ts'
 import { customersOf, type Known } from './second.ts'
 import { ranOut } from './ticked-when.ts'
@@ -55,11 +56,11 @@ export function decisionProblems(
         message: `is also the second person who signed for an item: it takes two people. Let another one decide, or sign`,
       },
     ]
-  if (d.over !== undefined && !isSentence(d.reason))
+  if (d.over !== undefined && wordsOf(d.reason ?? '').length < 3)
     return [
       {
         field: 'reason',
-        message: `is needed: ${d.over.by} ${d.over.wait === true ? 'tapped “Wait”' : 'refused'}${d.over.reason === undefined ? '' : ` (${d.over.reason})`}. Say what has changed since`,
+        message: `is needed: ${d.over.by} ${d.over.wait === true ? 'tapped “Wait”' : 'refused'}${d.over.reason === undefined ? '' : ` (${d.over.reason})`}. Say what has changed since, in three words or more`,
       },
     ]
   if (r.unmet.length > 0 && !isSentence(d.reason))
@@ -226,7 +227,7 @@ export function clearanceProblems(
                 `is more than ${GOOD_DAYS[c.hazard] === 1 ? 'a day' : `${GOOD_DAYS[c.hazard]} days`} ago: ask the trade again`,
               )
             : null,
-    s.job.address === undefined || s.site.where === undefined
+    !saysAddress(s) || !saysWall(s)
       ? wrong('', 'Say the address and where the bees are first: it is cleared for that wall and no other.')
       : null,
   ].filter((p) => p !== null)

@@ -5,7 +5,7 @@
 import type { Sheet } from '../../records/index.ts'
 import { cuts, hasReport } from './hazards.ts'
 import type { Facts } from './item.ts'
-import { lookedHere, tickedHere } from './place.ts'
+import { lookedHere, saysWall, tickedHere } from './place.ts'
 
 /** With no word for the wall, a look at the north wall would stand for the south wall. */
 const NO_WALL: Facts = {
@@ -44,7 +44,7 @@ export function servicesLocated(s: Sheet, today: string): Facts {
       state: 'unsaid',
       why: 'Wires, gas, water and flues: ask, trace from outlets and taps, use a detector, before anything goes into the surface.',
     }
-  if (s.site.where === undefined) return NO_WALL
+  if (!saysWall(s)) return NO_WALL
   if (s.site.type === 'utility-box' && !hasService(s))
     return {
       state: 'unsaid',
@@ -82,7 +82,7 @@ export function wiresNear(s: Sheet, today: string, late = false): Facts {
 /** 1980: after it neither was common in new houses of most countries (common practice; local codes differ). */
 export function oldBuilding(s: Sheet, today: string): Facts {
   if (!cuts(s)) return { state: 'not-needed', why: 'Nothing is cut.' }
-  if (s.site.hazards !== undefined && s.site.where === undefined) return NO_WALL
+  if (s.site.hazards !== undefined && !saysWall(s)) return NO_WALL
   if (lookedHere(s, 'hazards', today)) {
     if (isKnown(s, today)) return { state: 'met', why: 'Looked for and written down.' }
     return s.site.oldHow === 'tested'

@@ -5,7 +5,7 @@
 import type { Sheet } from '../../records/index.ts'
 import { cuts } from './hazards.ts'
 import type { Facts, TickedId } from './item.ts'
-import { lookedHere, tickedHere } from './place.ts'
+import { lookedHere, saysAddress, tickedHere } from './place.ts'
 
 /** Metres up to which somebody works from the ground: what is higher is climbed to, whatever was tapped (judgement). */
 const REACH_M = 2.5
@@ -87,7 +87,7 @@ export function tickedFacts(id: TickedId, s: Sheet, today: string, late = false)
   if (not !== undefined) return { state: 'not-needed', why: not }
   if (id === 'ladder-person' && s.site.access === undefined && !climbs(s))
     return { state: 'unsaid', why: 'Not said yet how one gets to the bees.' }
-  if (id === 'sting-plan' && s.job.address === undefined)
+  if (id === 'sting-plan' && !saysAddress(s))
     return {
       state: 'unsaid',
       why: 'There is no address on the sheet to send an ambulance to: type it at the call.',

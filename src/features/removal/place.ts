@@ -10,6 +10,11 @@ export const placeOf = ({ job, site }: Sheet): Place => ({
   ...(site.type === undefined ? {} : { type: site.type }),
 })
 
+/** Said: a word, and not “?”; of an address two, or a number, for nobody drives to “tbd”. */
+export const saysWall = ({ site }: Sheet): boolean => /\p{L}{3}/u.test(site.where ?? '')
+export const saysAddress = ({ job: { address = '' } }: Sheet): boolean =>
+  /\d/.test(address) || wordsOf(address).length > 1
+
 const PARTS = ['address', 'where', 'surface', 'type'] as const
 
 /** The same words in the same order, whatever capitals, blanks and commas: one word more is another place. */

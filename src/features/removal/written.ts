@@ -44,7 +44,7 @@ const WRITTEN: readonly Written[] = [
   },
   {
     says: 'electric wires',
-    word: /\b(wires?|wiring|cables?|electric\w*(?! (meter|pole|line|drop|company))|eléctric\w*|romex|fuse ?box|power ?cords?|ac line|breakers?|breaker panel|sockets?|outlets?|light switch|enchufes?|corriente|conduits?|mains|lamps?|knob and tube|cabinet|(junction|utility|control) box|(?<!de )luz|panels?|heaters?|pumps?|air condition\w*|hvac|generator|volts?|controller)\b/i,
+    word: /\b(wires?|wiring|cables?|electric\w*(?! (meter|pole|line|drop|company))|eléctric\w*|romex|fuse ?box|power ?cords?|ac line|breakers?|breaker panel|sockets?|outlets?|light switch|enchufes?|corriente|conduits?|mains|lamps?|knob and tube|cabinet|(junction|utility|control) box|(?<!de )luz|panels?|heaters?|pumps?|air condition\w*|hvac|generator|volts?|controller|equipment)\b/i,
     tapped: ['electric', 'electric-in-cut', 'near-wires'],
   },
   {
@@ -79,7 +79,7 @@ const WRITTEN: readonly Written[] = [
     word: /\brot(ten|ting)?\b|gives? way|caved|sag(s|ging)?\b|soft (roof|floor|boards?)|podrid/i,
     tapped: ['weak-structure'],
   },
-  { says: 'a flue', word: /\bflues?\b|stovepipe/i, tapped: ['flue'] },
+  { says: 'a flue', word: /\b(flues?|chimneys?|fireplace|chimenea)\b|stovepipe/i, tapped: ['flue'] },
 ]
 
 /** Everything on a sheet that is somebody's own words, why somebody refused, had it wait or goes all the same among it. */

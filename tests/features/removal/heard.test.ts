@@ -1,7 +1,7 @@
 /** Words that somebody in haste has written, and what answers for them: nothing of another kind does. Invented. */
 import { describe, expect, test } from 'vitest'
 import { beforeCut, holds } from '../../../src/features/removal/before-cut.ts'
-import { clearanceProblems } from '../../../src/features/removal/decide.ts'
+import { clearanceProblems, decisionProblems } from '../../../src/features/removal/decide.ts'
 import { isCleared } from '../../../src/features/removal/hazards.ts'
 import { otherSheetsOf } from '../../../src/features/removal/other-sheets.ts'
 import { placeOf } from '../../../src/features/removal/place.ts'
@@ -218,4 +218,35 @@ test('a house that is written another way', () => {
   expect(same('Hwy 9 mile 12', 'Highway 9, mile 12')).toBe(true)
   expect(same('4a Invented Row', '4 Invented Row')).toBe(true)
   expect(same('4 Invented Row', '5Invented Row')).toBe(false)
+})
+
+test('a machine has current in it, and a chimney is a flue: asked, and answered by a look', () => {
+  const looked = (s: Sheet, id: string): Sheet => ({
+    ...s,
+    check: { ...s.check, done: [...(s.check.done ?? []), id] },
+  })
+  const machine = site({ type: 'equipment', behind: [], behindHow: 'traced' })
+  expect(holding(machine)).toEqual(['notes'])
+  expect(holding(looked(machine, 'not-here:electric')), 'an old plough').toEqual([])
+  const chimney = site({ type: 'chimney', behind: [], behindHow: 'traced' })
+  expect(holding(chimney)).toEqual(['notes'])
+  expect(holding(looked(chimney, 'not-here:flue'))).toEqual([])
+})
+
+test('“tbd” is no address to send an ambulance to, and “?” no wall', () => {
+  for (const address of ['tbd', 'ask', 'Same', 'unknown', '?'])
+    expect(holding(job({ address })), address).toEqual(['sting-plan'])
+  for (const address of ['Mill House', '48.137, 11.575', '4 Row'])
+    expect(holding(job({ address }))).toEqual([])
+  for (const where of ['?', '-', 'tb']) expect(holding(site({ where })), where).toContain('services')
+})
+
+test('“yes” is no reason to go over a refusal', () => {
+  const over = { by: 'Bram', on: DAY, reason: 'Whole wall hisses' }
+  const wrong = (reason: string): string[] => {
+    const go = { is: 'go' as const, by: 'Ines', over, reason }
+    return decisionProblems(go, beforeCut(READY, DEFAULT_PROTOCOL, SHOWS, DAY), READY).map((p) => p.field)
+  }
+  for (const reason of ['yes', 'ok.', 'Fine', 'all ok']) expect(wrong(reason), reason).toEqual(['reason'])
+  for (const reason of ['The fitter was here', 'Era otra pared']) expect(wrong(reason), reason).toEqual([])
 })
