@@ -24,6 +24,7 @@ export {
   lostAt,
   mayBeCutAgain,
   mayBeOf,
+  otherKind,
   tellsOfWork,
   withMark,
   wordsOf,

@@ -96,6 +96,12 @@ export const withMark = (s: Sheet, said: Omit<WithoutGo, 'unmet' | 'why'> & Part
   work: { ...s.work, withoutGo: { why: 'unsaid', unmet: [], ...said } },
 })
 
+/** Nobody looked behind it, for it was a swarm that hung free, and it is logged as cut out of something: how that is written down. */
+export const otherKind = (s: Sheet, type: string): string | null =>
+  s.site.type === 'swarm' && s.site.behind === undefined && type !== '' && type !== 'swarm'
+    ? `Came in as “${type.slice(0, 40)}”; its “go” was for a swarm`
+    : null
+
 /** Begun on an earlier day and not boxed since: what was done today, and under which “go”, is written down before bees come of it. */
 export const isUnwritten = (s: Sheet, today: string): boolean =>
   s.work.boxedAt === undefined && s.work.withoutGo === undefined && (lastDayOf(s) ?? today) < today

@@ -20,6 +20,7 @@ import {
   isUnwritten,
   mayBeCutAgain,
   mayBeOf,
+  otherKind,
   sheetName,
   withMark,
 } from '../../records/index.ts'
@@ -68,7 +69,10 @@ export function intake(deps: PageDeps): Hono<Env> {
       { draft, id, colony: one(typed, 'colony') },
     ])
     if (!saved.ok) return show(c, typed, saved.problems)
-    if (unsaid && unsaid.work.boxedAt === undefined && hasLostGo(unsaid)) markLost(c, deps, one(typed, 'id'))
+    const kind = unsaid ? otherKind(unsaid, one(typed, 'removal.type')) : null
+    const lost = unsaid && unsaid.work.boxedAt === undefined && hasLostGo(unsaid)
+    if (unsaid && (lost || (kind !== null && unsaid.work.withoutGo === undefined)))
+      markLost(c, deps, one(typed, 'id'), kind === null ? [] : [kind])
     const made = store.colony(id)
     return made === null ? c.redirect('/yard', 303) : toColony(c, made.summary, id)
   })
@@ -76,12 +80,12 @@ export function intake(deps: PageDeps): Hono<Env> {
 }
 
 /** The bees are in the yard: they are kept, and the job whose “go” fell before they were boxed is marked. */
-function markLost(c: AppContext, deps: PageDeps, job: string): void {
+function markLost(c: AppContext, deps: PageDeps, job: string, unmet: string[]): void {
   const last = deps.store.removals.get(job)?.last
   if (last === undefined) return
   const { zone, today } = c.var.frame
   const [by, now] = [signedIn(c), deps.clock()]
-  const marked = withMark(last.sheet, { by, on: today, at: timeIn(zone, now) })
+  const marked = withMark(last.sheet, { by, on: today, at: timeIn(zone, now), unmet })
   deps.store.removals.save(job, last.version, marked, { savedAt: now.toISOString(), savedBy: by })
 }
 

@@ -59,6 +59,19 @@ export function forecastOver(
     : null
 }
 
+/** What was forecast for this hour, where it is over the limit: said while it is open, for the morning was cool. */
+export function hotByNow(
+  { check: { hours = [], on } }: Sheet,
+  limitC: number,
+  shows: Shows,
+  { today, now }: { today: string; now: string },
+): string | null {
+  const hour = inOrder(hours).findLast((h) => h.at <= now)
+  return hour === undefined || on !== today || !hotterThan(hour.c, limitC)
+    ? null
+    : `${shows.temperature(hour.c)} from ${hour.at} on, as it was forecast, over the limit of ${shows.temperature(limitC)}`
+}
+
 /** Whether the planned hours stay at or under the limit. `now`: where something is still to be begun, the hour of `today` ('15:00'). */
 export function heatOf(s: Sheet, limitC: number, shows: Shows, today: string, now?: string): Facts {
   const { hours = [], on, hottestC } = s.check

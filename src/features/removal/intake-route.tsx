@@ -17,7 +17,15 @@ import {
 import { addDays } from '../../days.ts'
 import { draftOf, type FieldProblem, Fields, fieldsIn, one, type Typed, typedOf } from '../../forms/index.ts'
 import type { Entry } from '../../journal/index.ts'
-import { hasBegun, hasLostGo, isUnwritten, sheetName, withMark, withoutGo } from '../../records/index.ts'
+import {
+  hasBegun,
+  hasLostGo,
+  isUnwritten,
+  otherKind,
+  sheetName,
+  withMark,
+  withoutGo,
+} from '../../records/index.ts'
 import { IntakePage, ownTypes, proposed } from '../entries/index.ts'
 import { unmetWords } from './decide.ts'
 import { WITHOUT_GO_FIELDS } from './fields.ts'
@@ -53,7 +61,12 @@ const isOnLostGo = ({ last, colonies }: Saved): boolean =>
 /** The box is in the yard whatever anybody says: it is kept, and the job marked, with a reason where one was tapped. */
 function mark(c: AppContext, deps: PageDeps, { id, last }: Saved, typed: Typed): void {
   const { raw } = fieldsIn(WITHOUT_GO_FIELDS, typed, c.var.frame.units, 'withoutGo.')
-  const base = { ...whoAndWhen(c, deps), unmet: unmetWords(reckoningOf(c, deps, last.sheet)) }
+  const kind = otherKind(last.sheet, one(typed, 'removal.type'))
+  const unmet = [...(kind === null ? [] : [kind]), ...unmetWords(reckoningOf(c, deps, last.sheet))].slice(
+    0,
+    40,
+  )
+  const base = { ...whoAndWhen(c, deps), unmet }
   const said = withoutGo.safeParse({ ...raw, ...base })
   const marked = withMark(last.sheet, said.success ? said.data : base)
   deps.store.removals.save(id, last.version, marked, stampOf(c, deps))
@@ -152,7 +165,9 @@ export function removalIntake(deps: PageDeps): Hono<Env> {
     const result = await submit(deps, c.var.frame.today, by, [{ draft, id, colony: one(typed, 'colony') }])
     if (!result.ok) return show(c, saved, typed, result.problems)
     store.removals.link(saved.id, id, { savedAt: deps.clock().toISOString(), savedBy: by })
-    if (isOnLostGo(saved)) mark(c, deps, saved, typed)
+    const other = otherKind(saved.last.sheet, one(typed, 'removal.type')) !== null
+    if (isOnLostGo(saved) || (other && saved.last.sheet.work.withoutGo === undefined))
+      mark(c, deps, saved, typed)
     const made = store.colony(id)
     return made === null ? c.redirect(saved.path, 303) : toColony(c, made.summary, id)
   })

@@ -38,6 +38,11 @@ export const Head = (p: RemovalProps) => {
       <AsKnown {...p} />
       <OpenAsKnown {...p} />
       <Others {...p} />
+      {p.warms === null ? null : (
+        <p class="notice notice-late">
+          <b>{p.warms}.</b> Read the thermometer and type it under “Opening”; water and shade, or stop.
+        </p>
+      )}
       <Decided {...p} />
       {beganWithoutGo(p.sheet, p.colonies.length) ? (
         <p class="notice notice-late">

@@ -33,6 +33,8 @@ export interface RemovalProps {
   late: string | null
   /** What is asked when work starts. */
   start: Facts
+  /** It is open, and this hour was forecast hotter than anybody may cut in. */
+  warms: string | null
   /** The part that is open as a form, and what was typed into it; null when an older version is shown. */
   open: { part: Part; form: FormState } | null
   /** A small form of the list that was refused, by its item. */

@@ -17,6 +17,7 @@ import { ownTypes } from '../entries/index.ts'
 import { heardOf, unheard } from './as-known.ts'
 import { beforeCut, type Reckoning, stops } from './before-cut.ts'
 import { goStands } from './decide.ts'
+import { hotByNow } from './forecast.ts'
 import { typedPart } from './form.ts'
 import { atStart } from './heat.ts'
 import type { Facts } from './item.ts'
@@ -179,23 +180,27 @@ export const typesOf = (deps: PageDeps): string[] => ownTypes(deps.store)
 
 /**
  * Whether a “go” stands now, or something is under way on one; why nothing is begun on it at this hour: it has run out, or it is hotter
- * than anybody may cut in; and what is asked when work starts.
+ * than anybody may cut in; what is asked when work starts; and what was forecast of this hour, where it is open and
+ * that is too hot.
  */
 export function startOf(
   c: AppContext,
   deps: PageDeps,
   sheet: Sheet,
   id = idIn(c),
-): { goes: boolean; late: string | null; start: Facts } {
+): { goes: boolean; late: string | null; start: Facts; warms: string | null } {
   const { today, units, zone } = c.var.frame
   const limit = deps.store.protocol().heatLimitC
   const closed = closedIn(deps)
-  const now = isUnderWay(sheet, today) ? undefined : timeIn(zone, deps.clock())
+  const hour = timeIn(zone, deps.clock())
+  const now = isUnderWay(sheet, today) ? undefined : hour
   const goes = goStands(sheet, reckoningOf(c, deps, sheet, id), today, closed, now)
   const start = atStart(withoutClosed(sheet, closed), limit, showsIn(units), today)
   const hot = start.state === 'unmet' ? start.why : null
   const ran = goes ? hot : stoodOn(c, deps, sheet, today, id) ? ranOut(sheet, now ?? '') : null
-  return { goes, late: now === undefined ? null : ran, start }
+  const open = now === undefined && sheet.work.openedAt !== undefined && sheet.work.boxedAt === undefined
+  const warms = open ? hotByNow(sheet, limit, showsIn(units), { today, now: hour }) : null
+  return { goes, late: now === undefined ? null : ran, start, warms }
 }
 
 /** Whether a “go” of that day is one; with `at`, whether something could be begun on it at that hour. */

@@ -3,7 +3,7 @@ import { beforeEach, describe, expect, test } from 'vitest'
 import { placeOf } from '../../../src/features/removal/place.ts'
 import type { Sheet } from '../../../src/records/removal-sheet.ts'
 import { formIn, INTAKE, wordsOf, type Yard, yardOn } from '../../support/yard-on.ts'
-import { DAY, READY, TAPPED } from './ready.ts'
+import { DAY, READY, swarmAt, TAPPED } from './ready.ts'
 
 const ID = '019e0000-0000-7000-8000-000000000023'
 const PATH = `/removals/${ID}`
@@ -113,4 +113,33 @@ test('another one’s “Wait” is gone over with a word, whether they gave one
   expect(wordsOf(bare.text)).toContain('Bram tapped “Wait”')
   const reason = 'Bram has found his gloves'
   expect((await yard.post(`${PATH}/check`, { ...(await form('check')), ...TAPPED, reason })).status).toBe(303)
+})
+
+test('while it is open, an hour that was forecast over the limit is said when it comes', async () => {
+  saved({ ...READY, check: { ...READY.check, tickedAt: '08:00' }, decision: GO })
+  expect((await work({ now: 'openedAt' })).status).toBe(303)
+  yard.setDay(DAY, '14:30')
+  expect(await words()).not.toContain('as it was forecast')
+  yard.setDay(DAY, '15:30')
+  expect(await words()).toContain('91 °F from 15:00 on, as it was forecast, over the limit of 85 °F')
+  expect((await work({ openedAt: '08:00', now: 'boxedAt' })).status).toBe(303)
+  expect(await words()).not.toContain('as it was forecast')
+})
+
+test('what was looked at as a swarm, and came in as cut out of a wall, bears a mark', async () => {
+  saved({ ...swarmAt('On a branch'), decision: { ...GO, ...placeOf(swarmAt('On a branch')) } })
+  expect((await work({ now: 'openedAt' })).status).toBe(303)
+  expect((await work({ openedAt: '08:00', now: 'boxedAt' })).status).toBe(303)
+  const box = { ...INTAKE, id: ID, on: DAY, 'removal.removedOn': DAY, 'removal.type': 'wall' }
+  expect((await yard.post('/intake', box)).status).toBe(303)
+  expect(sheet().work.withoutGo?.unmet).toEqual(['Came in as “wall”; its “go” was for a swarm'])
+  expect(await words()).toContain('Begun without a “go”')
+})
+
+test('and a swarm that came in as one bears none', async () => {
+  saved({ ...swarmAt('On a branch'), decision: { ...GO, ...placeOf(swarmAt('On a branch')) } })
+  expect((await work({ openedAt: '08:00', boxedAt: '08:00' })).status).toBe(303)
+  const box = { ...INTAKE, id: ID, on: DAY, 'removal.removedOn': DAY, 'removal.type': 'swarm' }
+  expect((await yard.post(`${PATH}/intake`, box)).status).toBe(303)
+  expect(sheet().work.withoutGo).toBeUndefined()
 })
