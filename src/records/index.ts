@@ -83,6 +83,7 @@ export {
   GRAVE,
   type Grave,
   type Noted,
+  PAPER_SAYS,
   type Place,
   SECOND_WHYS,
   type SecondName,

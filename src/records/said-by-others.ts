@@ -51,6 +51,9 @@ export const lookedPlace = z.strictObject({ ...PLACE, on: z.optional(day) })
 /** A moment, UTC, ISO. */
 const instant = text(30)
 
+/** What a trade's paper says: that it is dead, shut or carries, or that there is none; the others clear nothing. */
+export const PAPER_SAYS = ['clear', 'found', 'not-yet'] as const
+
 /** One hazard cleared by the trade that is licensed for it. */
 export const clearance = z.strictObject({
   hazard: z.enum(TRADE_HAZARDS),
@@ -61,7 +64,8 @@ export const clearance = z.strictObject({
   licence: z.optional(text(120)),
   on: day,
   photo: z.optional(photoId),
-  /** Their paper is of this wall of this house: tapped, for a survey is often of another. */
+  /** As it was tapped. Absent in clearances from before it was asked: of a survey, that was asked as `ofHere`. */
+  says: z.optional(z.enum(PAPER_SAYS)),
   ofHere: z.optional(z.literal(true)),
   /** Every hazard known when it was given: one that is found later opens it again. */
   knew: several(TRADE_HAZARDS),
@@ -107,6 +111,8 @@ export const GRAVE = [
   'climb',
   /** It is opened, and no swarm that hangs free. */
   'nest',
+  /** Of before 1980 in somebody's words, and tapped as built after it. */
+  'old',
 ] as const
 export type Grave = (typeof GRAVE)[number]
 export const WHY_GONE = ['mistake', 'removed', 'left', 'elsewhere'] as const

@@ -23,9 +23,15 @@ const ALIKE = 5
 const CUT_SHORT = 3
 
 const doorWords = (text: string): string[] =>
-  wordsOf(text.replaceAll(/['’.]/g, '')).map((w) => {
+  wordsOf(text.replaceAll(/['’.]/g, '').replaceAll(/(\d)(\p{L}{3})/gu, '$1 $2')).map((w) => {
     const [n, nth] = [NUMBERS.indexOf(w), ORDINALS.indexOf(w)]
-    return n >= 0 ? `${n + 1}` : nth >= 0 ? `${nth + 1}th` : w.replace(/^(\d+)(st|nd|rd)$/, '$1th')
+    return w === 'hwy'
+      ? 'highway'
+      : n >= 0
+        ? `${n + 1}`
+        : nth >= 0
+          ? `${nth + 1}th`
+          : w.replace(/^(\d+)(st|nd|rd)$/, '$1th')
   })
 
 const namesIn = (words: readonly string[]): string[] =>

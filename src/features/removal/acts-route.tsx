@@ -96,7 +96,6 @@ async function clear(
     writtenAt: deps.clock().toISOString(),
     ...placeOf(sheet),
     ...(shown ? { photo } : {}),
-    ...(one(typed, 'ofHere') === 'yes' ? { ofHere: true } : {}),
   }
   const parsed = clearance.safeParse(content)
   const problems: FieldProblem[] = parsed.success

@@ -1,6 +1,6 @@
 /** Before the cut: heat, depth, how the bees come off, and what somebody taps with their own eyes on it. */
 
-import { Fields, idOf, many, one } from '../../forms/index.ts'
+import { Choices, Fields, idOf, many, one } from '../../forms/index.ts'
 import { type Grave, hasBegun, type Sheet } from '../../records/index.ts'
 import { unitOf } from '../../words/index.ts'
 import { waysOut } from './as-known.ts'
@@ -10,8 +10,9 @@ import { forecastOver } from './forecast.ts'
 import { FORECAST_ROWS } from './form.ts'
 import { askedSame, cuts, sameOne } from './hazards.ts'
 import { TICKED } from './item.ts'
+import { againField } from './looked-again.ts'
 import { notesOf, readNotes } from './notes-read.ts'
-import { notThere, type OtherSheet } from './other-sheets.ts'
+import { notThere, type OtherSheet, stoppedThere } from './other-sheets.ts'
 import type { PartFieldsProps } from './part-fields.tsx'
 import { AS_TOLD, notAsked } from './people.ts'
 import { isShort } from './stage.ts'
@@ -30,6 +31,7 @@ export const CheckFields = (p: PartFieldsProps) => {
         <Fields {...p} of={{ ...HANGS, ...TEMPERED }} show={['where', 'temper', 'africanized']} />
       ) : null}
       <Fields {...p} of={PART_FIELDS.check} show={['wires']} />
+      <LookedAgain {...p} />
       <Checklist {...p} />
       <HeardSince {...p} />
       <Folded
@@ -86,8 +88,9 @@ const HeardSince = ({ heard, ...p }: PartFieldsProps) =>
 export const HOURS = Array.from({ length: FORECAST_ROWS }, (_, i) => `hours.${i}.c`)
 
 /** Only what this job asks for, each with what it takes to be so. */
-const Checklist = ({ form, sheet: saved, others }: PartFieldsProps) => {
+const Checklist = ({ form, sheet: saved }: PartFieldsProps) => {
   const sheet = andSaid(saved, one(form.typed, 'reason'))
+  const notes = hasBegun(sheet) ? [] : notesOf(sheet)
   return (
     <fieldset class="field choices checklist" id={idOf('done')}>
       <legend>Tap what you see is so, now</legend>
@@ -100,51 +103,89 @@ const Checklist = ({ form, sheet: saved, others }: PartFieldsProps) => {
           </span>
         </label>
       ))}
-      {lookedAgain(sheet, others).map(([id, what, why]) => (
+      {notes.length === 0 ? null : (
         <label class="tap">
-          <input type="checkbox" name="done" value={id} checked={many(form.typed, 'done').includes(id)} />
+          <input
+            type="checkbox"
+            name="done"
+            value={readNotes(sheet)}
+            checked={many(form.typed, 'done').includes(readNotes(sheet))}
+          />
           <span>
-            <b>{what}</b>
-            <small>{why}</small>
+            <b>Read: all it says of danger is tapped</b>
+            <small>{notes.map((n) => `“${n}”`).join(' ')}</small>
           </span>
         </label>
-      ))}
+      )}
     </fieldset>
   )
 }
 
-/** What is looked for again for what somebody wrote, or another sheet says: the box, its name and what it takes. */
-function lookedAgain(sheet: Sheet, others: readonly OtherSheet[]): [string, string, string][] {
-  const again = 'Looked and asked again, today. If it is here, tap it where it is asked.'
-  const not = (what: Grave): string => `Not here: ${GRAVE_WORDS[what].toLowerCase()}`
-  const notes = hasBegun(sheet) ? [] : notesOf(sheet)
+/** What is looked for again: each with two answers, never a box among those that one wants ticked. */
+const LookedAgain = ({ form, sheet: saved, others }: PartFieldsProps) => (
+  <>
+    {lookedAgain(andSaid(saved, one(form.typed, 'reason')), others).map(
+      ({ id, asks, why, not = 'Looked: not here', here = 'It is here' }) => (
+        <Choices
+          form={form}
+          name={againField(id)}
+          label={asks}
+          hint={why}
+          across={2}
+          choices={[
+            { value: 'not', label: not },
+            { value: 'here', label: here },
+          ]}
+          standing={many(form.typed, 'done').includes(id) ? 'not' : ''}
+        />
+      ),
+    )}
+  </>
+)
+
+interface Again {
+  id: string
+  asks: string
+  why: string
+  not?: string
+  here?: string
+}
+
+/** What is looked for again for what somebody wrote, or another sheet says. */
+function lookedAgain(sheet: Sheet, others: readonly OtherSheet[]): Again[] {
+  const again = 'Where it is, tap it where it is asked too.'
+  const isHere = (what: Grave): string => `${GRAVE_WORDS[what]}: is it here?`
   return [
-    ...(notes.length === 0
-      ? []
-      : [
-          [
-            readNotes(sheet),
-            'Read: all it says of danger is tapped',
-            notes.map((n) => `“${n}”`).join(' '),
-          ] satisfies [string, string, string],
-        ]),
-    ...askedSame(sheet).map((c): [string, string, string] => [
-      sameOne(c.hazard),
-      `The same: ${GRAVE_WORDS[c.hazard].toLowerCase()}`,
-      `All that was written since is of what ${c.who} cleared. Another one is cleared by itself.`,
+    ...askedSame(sheet).map((c) => ({
+      id: sameOne(c.hazard),
+      asks: `${GRAVE_WORDS[c.hazard]}: the same one?`,
+      why: `More was written since ${c.who} cleared it. Another one is cleared by itself.`,
+      not: 'The same',
+      here: 'Another one',
+    })),
+    ...writtenOn(sheet).map(({ what, was }) => ({
+      id: notHere(what),
+      asks: isHere(what),
+      why: `In the words of this sheet${was}. ${again}`,
+    })),
+    ...others.flatMap((o) => [
+      ...o.what.map((g) => ({
+        id: notThere(g, o),
+        asks: isHere(g),
+        why: `On the sheet of ${o.name}, same house. ${again}`,
+      })),
+      ...(o.asks === undefined
+        ? []
+        : [
+            {
+              id: stoppedThere(o),
+              asks: `“${o.asks}”: is that so here?`,
+              why: `Why the sheet of ${o.name}, same house, was stopped.`,
+              not: 'Looked: not so',
+              here: 'It is so',
+            },
+          ]),
     ]),
-    ...writtenOn(sheet).map(({ what, was }): [string, string, string] => [
-      notHere(what),
-      not(what),
-      `In the words of this sheet${was}. ${again}`,
-    ]),
-    ...others.flatMap((o) =>
-      o.what.map((g): [string, string, string] => [
-        notThere(g, o),
-        not(g),
-        `On the sheet of ${o.name}, same house. ${again}`,
-      ]),
-    ),
   ]
 }
 

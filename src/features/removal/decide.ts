@@ -186,7 +186,19 @@ export function clearanceProblems(
           'licence',
           'says that it was found: that clears nothing. It is not cut; ask the trade what to do',
         )
-      : null,
+      : number && saysMore(c.licence)
+        ? wrong('licence', 'is the number alone: what their paper says is tapped, and only so clears it')
+        : null,
+    c.says === 'clear'
+      ? null
+      : wrong(
+          'says',
+          c.says === undefined
+            ? 'must be tapped: only that clears it'
+            : c.says === 'found'
+              ? 'is that there is some: it is not cut; ask the trade what to do'
+              : 'is “not yet”: nothing is cleared before it is done. Write it down then',
+        ),
     taken ? wrong('licence', 'and photo are of another trade on this sheet: each has its own') : null,
     number || (c.licence === undefined && c.photo !== undefined && byPhoto)
       ? null
@@ -213,9 +225,6 @@ export function clearanceProblems(
                 `is more than ${GOOD_DAYS[c.hazard] === 1 ? 'a day' : `${GOOD_DAYS[c.hazard]} days`} ago: ask the trade again`,
               )
             : null,
-    SURVEYED.includes(c.hazard) && c.ofHere !== true
-      ? wrong('ofHere', 'is not tapped: a survey is often of another wall, and often finds some')
-      : null,
     s.job.address === undefined || s.site.where === undefined
       ? wrong('', 'Say the address and where the bees are first: it is cleared for that wall and no other.')
       : null,
@@ -231,6 +240,7 @@ const LINE: Partial<Record<TradeHazard, 'electricity' | 'gas'>> = {
 }
 /** A report that found it is no clearance. */
 const SAYS_THERE = /\b(positiv\w*|found|detected|chrysotile|amosite|crocidolite|contains?|contiene)\b/i
-/** Papers of these are older than the job, and of a whole house or of a part of it. */
-const SURVEYED: readonly TradeHazard[] = ['asbestos', 'lead-paint']
-export const isSurveyed = (hazard: TradeHazard): boolean => SURVEYED.includes(hazard)
+/** A number with a sentence beside it is an appointment, or a result: whatever is no name and no word for a number. */
+const saysMore = (licence = ''): boolean =>
+  licence.includes('%') || (licence.match(/\b\p{Ll}{3,}/gu) ?? []).some((w) => !NUMBER_WORDS.test(w))
+const NUMBER_WORDS = /^(licen[cs]e|licencia|ticket|report|number|test|order|certificate|job|lab)$/

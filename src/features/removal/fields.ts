@@ -223,6 +223,7 @@ export const CLEARANCE_FIELDS = {
     TRADES.map((value) => ({ value, label: TRADE_WORDS[value] })),
     3,
   ),
+  says: choice('What their paper says', [], 3),
   who: text('Who cleared it', { asks: 'Their full name, or company', maxlength: 120, required: true }),
   licence: text('Number', { asks: 'Licence, ticket or report no.', maxlength: 120 }),
   on: day('Cleared on', { past: true, required: true }),

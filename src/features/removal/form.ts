@@ -107,11 +107,12 @@ export function withPrice(s: Sheet, typed: Typed, units: Units): { sheet: Sheet;
   return { sheet: { ...s, agreement: content as Sheet['agreement'] }, problems }
 }
 
-/** Which price it is follows from the one that was typed. */
+/** Which price it is follows from the one that was typed: a fixed one beside the yard's usual rate, and no hours, is fixed. */
 function priced(raw: Record<string, unknown>): Record<string, unknown> {
   if (raw.pricing !== undefined) return raw
   if (raw.hourly !== undefined && raw.fixed === undefined) return { ...raw, pricing: 'hourly' }
-  if (raw.fixed !== undefined && raw.hourly === undefined) return { ...raw, pricing: 'fixed' }
+  if (raw.fixed !== undefined && (raw.hourly === undefined || raw.hours === undefined))
+    return { ...raw, pricing: 'fixed' }
   return raw
 }
 

@@ -5,6 +5,7 @@
 import { daysBetween } from '../../days.ts'
 import type { Clearance, Grave, Noted, Sheet, Trade, TradeHazard } from '../../records/index.ts'
 import { TRADE_HAZARDS } from '../../records/index.ts'
+import { fractionOf } from '../../store/index.ts'
 import type { Facts } from './item.ts'
 import { placeOf, samePlace, tickedHere } from './place.ts'
 import { hangsInWords } from './swarm.ts'
@@ -75,8 +76,18 @@ export const tappedAt = ({ site }: Sheet): readonly string[] => [
   ...(site.nearWires === true ? ['near-wires'] : []),
 ]
 
-/** The wall and what was found in it, as a form shows them: what is said of that is not said of what it became meanwhile. */
-export const seenOn = (s: Sheet): string => [...Object.values(placeOf(s)), ...hazardsFound(s)].join(' · ')
+/** What is said in words of the wall. */
+export const textsBehind = ({ job, site: s }: Sheet): (string | undefined)[] => [
+  job.told,
+  s.behindNote,
+  s.foundNote,
+  s.entrance,
+  s.otherEntrances,
+]
+
+/** The wall and what was found and written of it, as a form shows them: what is said of that is not said of what it became meanwhile. */
+export const seenOn = (s: Sheet): string =>
+  [...Object.values(placeOf(s)), ...hazardsFound(s), fractionOf(textsBehind(s))].join(' · ')
 
 /** Who clears what. One trade is not asked; of several one is tapped (common practice; local rules say who is licensed). */
 export const CLEARED_BY: Record<TradeHazard, readonly Trade[]> = {
@@ -127,6 +138,9 @@ export const askedSame = (s: Sheet): Clearance[] =>
 export const isShown = (c: Pick<Clearance, 'hazard' | 'photo'>): boolean =>
   c.photo !== undefined || !ONLY_THE_TRADE.includes(c.hazard)
 
+/** One from before it was asked was written down as a clearance. */
+const saysClear = ({ says = 'clear' }: Clearance): boolean => says === 'clear'
+
 /** The clearance that stands for a hazard: by its trade, shown, given here, when everything found now was known. Of several, the last. */
 function clearanceOf(s: Sheet, hazard: TradeHazard): Clearance | undefined {
   const found = hazardsFound(s)
@@ -136,6 +150,7 @@ function clearanceOf(s: Sheet, hazard: TradeHazard): Clearance | undefined {
       c.as !== undefined &&
       CLEARED_BY[hazard].includes(c.as) &&
       isShown(c) &&
+      saysClear(c) &&
       isHere(c, s) &&
       isOfThis(c, s) &&
       found.every((other) => c.knew.includes(other)),
@@ -152,6 +167,7 @@ export const hasReport = (s: Sheet, today: string): boolean =>
       c.hazard === 'asbestos' &&
       c.as === 'surveyor' &&
       (c.photo ?? c.licence) !== undefined &&
+      saysClear(c) &&
       isHere(c, s) &&
       daysBetween(c.on, today) <= GOOD_DAYS.asbestos,
   ) === true

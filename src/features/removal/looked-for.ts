@@ -23,7 +23,9 @@ const hasService = ({ site }: Sheet): boolean =>
   site.nearWires === true ||
   (site.behind ?? []).some((b) => b !== 'insulation' && b !== 'flue' && b !== 'water') ||
   (site.behind?.includes('water') === true &&
-    /\b(water|agua|hydrant)\b(?!.*\b(pump|controller|electr\w*)\b)/i.test(site.where ?? ''))
+    /\b(water (meter|valve)|hydrant|stopcock|curb box|(contador|medidor|llave) de agua)\b(?!.*\b(pump|controller|electr\w*)\b)/i.test(
+      site.where ?? '',
+    ))
 
 /** Nothing was found: whoever looked says how, and the owner's word has never found a wire (common practice). */
 const howLooked = ({ behind, behindHow }: Sheet['site']): string | null =>

@@ -16,7 +16,7 @@ import { tappedAt } from './hazards.ts'
 import type { Facts } from './item.ts'
 import { fierce, saidFierce } from './people.ts'
 import { tickedHere } from './place.ts'
-import { writtenIn } from './written.ts'
+import { namesHazard, writtenIn } from './written.ts'
 
 /** What a house keeps whichever wall it is, or whoever called, and bees that are fierce on one side of it: not a ladder. */
 const OF_THE_HOUSE: readonly Grave[] = [...TRADE_HAZARDS, 'allergic', 'children', 'fierce']
@@ -28,10 +28,16 @@ export interface OtherSheet {
   what: Grave[]
   /** It was refused, or waits; or why it ended. */
   stopped?: Decision | string
+  /** Why, in words that name nothing which could be asked by itself. */
+  asks?: string
 }
 
 /** As somebody taps it before the cut, of one other sheet: what the next one says, or this one later, is asked by itself. */
 export const notThere = (what: Grave, { id }: Pick<OtherSheet, 'id'>): string => `not-there:${what}:${id}`
+
+/** The same of why it was stopped; said again later, it is asked again. */
+export const stoppedThere = ({ id, stopped }: OtherSheet): string =>
+  `not-there:stopped:${id}${typeof stopped === 'object' && stopped.at !== undefined ? `:${stopped.at}` : ''}`
 
 /** Days after a job for which what it found in the house still counts there: pipes and asbestos do not leave with the bees (judgement). */
 const STAYS_DAYS = 90
@@ -56,6 +62,13 @@ export const saidOn = (s: Sheet): Grave[] => moreOn(s, EMPTY_SHEET)
 const stopOf = ({ decision, ended }: Sheet): OtherSheet['stopped'] =>
   ended?.why ?? (decision?.is === 'go' ? undefined : decision)
 
+/** “Whole wall hisses”: nothing that is on a list, and somebody stopped for it. A bare “Wait” is none. */
+function asksOf(other: Sheet): string | undefined {
+  const { decision, ended } = other
+  const why = ended?.why ?? (decision?.is === 'go' ? undefined : decision?.reason)
+  return why === undefined || !/\p{L}{3}/u.test(why) || namesHazard(other, why) ? undefined : why
+}
+
 /** Other sheets of the same house that say more than this one, or were stopped: of a job that is done, what stays in the house. */
 export function otherSheetsOf(
   id: string,
@@ -71,21 +84,32 @@ export function otherSheetsOf(
     if (isDone && (on === undefined || daysBetween(on, today) > STAYS_DAYS)) return []
     const what = moreOn(v.sheet, s).filter((g) => !isDone || (TRADE_HAZARDS as readonly string[]).includes(g))
     const stopped = isDone ? undefined : stopOf(v.sheet)
-    return what.length === 0 && stopped === undefined
-      ? []
-      : [{ id: v.id, name: sheetName(v.sheet), what, ...(stopped === undefined ? {} : { stopped }) }]
+    if (what.length === 0 && stopped === undefined) return []
+    const asks = isDone ? undefined : asksOf(v.sheet)
+    return [
+      {
+        id: v.id,
+        name: sheetName(v.sheet),
+        what,
+        ...(stopped === undefined ? {} : { stopped }),
+        ...(asks === undefined ? {} : { asks }),
+      },
+    ]
   })
 }
 
 /** Each thing of each sheet by itself: one tap for a gas pipe and asbestos would be tapped for the one that was looked for. */
 export function otherSheets(s: Sheet, others: readonly OtherSheet[], today: string): Facts {
-  const asked = others.flatMap((o) => o.what.map((g) => notThere(g, o)))
+  const asked = others.flatMap((o) => [
+    ...o.what.map((g) => notThere(g, o)),
+    ...(o.asks === undefined ? [] : [stoppedThere(o)]),
+  ])
   if (asked.length === 0) return { state: 'not-needed', why: 'No other sheet of this house says more.' }
   return tickedHere(s, today) && asked.every((id) => s.check.done?.includes(id))
     ? { state: 'met', why: 'Looked and asked again here.' }
     : {
         state: 'unsaid',
-        why: 'Another sheet of this house says more than this one: look and ask again, and tap what is so.',
+        why: 'Another sheet of this house says more than this one, or was stopped: look and ask again, and tap what is so.',
         moved: true,
       }
 }

@@ -1,6 +1,6 @@
 /** The fields of the part that is open, in groups; what can wait is folded. */
 
-import { type DrawnIn, Fields, Group } from '../../forms/index.ts'
+import { type DrawnIn, Fields, Group, one } from '../../forms/index.ts'
 import type { Sheet } from '../../records/index.ts'
 import { type Choice, removalTypes } from '../../words/index.ts'
 import type { Heard } from './as-known.ts'
@@ -120,14 +120,23 @@ const PriceFields = ({ currency, ...p }: PartFieldsProps) => (
 
 const AgreementFields = ({ currency, ...p }: PartFieldsProps) => {
   const money = { unit: currency }
+  // Of two prices one is tapped, and not under a fold.
+  const two = one(p.form.typed, 'hourly') !== '' && one(p.form.typed, 'fixed') !== ''
   return (
     <>
       <PriceFields {...p} currency={currency} />
+      {two ? <Fields {...p} of={PART_FIELDS.agreement} show={['pricing']} /> : null}
       <Folded legend="Deposit, paid, invoice, terms of this job" form={p.form} fields={MONEY}>
         <Fields
           {...p}
           of={PART_FIELDS.agreement}
-          show={['pricing', 'warrantyDays', ['deposit', 'depositOn'], ['paid', 'paidOn', 'invoice'], 'extra']}
+          show={[
+            ...(two ? [] : (['pricing'] as const)),
+            'warrantyDays',
+            ['deposit', 'depositOn'],
+            ['paid', 'paidOn', 'invoice'],
+            'extra',
+          ]}
           with={{ deposit: money, paid: money }}
         />
       </Folded>

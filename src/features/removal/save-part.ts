@@ -13,6 +13,7 @@ import { asksPrice, sameForecast, sheetTyped, typedPart, withPrice, withSwarm } 
 import { fallen } from './found-kept.ts'
 import { goneField, goneFrom, stays, type Whys, whyFits, withNoted } from './grave.ts'
 import { TICKED } from './item.ts'
+import { withAgain } from './looked-again.ts'
 import { freshOf, keepTyped, nearIn } from './not-saved.ts'
 import { notAsked } from './people.ts'
 import { ASKED, placeOf, samePlace, stamped } from './place.ts'
@@ -34,7 +35,7 @@ export function savePart(
   ofPhotos: FieldProblem[],
 ): Response | Promise<Response> {
   const { last } = saved
-  const came = { ...sent, version: [String(versionIn(deps, saved, sent))] }
+  const came = { ...withAgain(sent), version: [String(versionIn(deps, saved, sent))] }
   const shown = deps.store.removals.version(saved.id, Number(one(came, 'version')))?.sheet
   const now = withNow(c, deps, saved, part === 'check' ? seenLately(c, deps, last, shown, came) : came)
   const { typed, opens } = now

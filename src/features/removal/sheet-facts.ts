@@ -188,6 +188,9 @@ const FACTS: Record<Part, (s: Sheet, at: FactsContext) => Row[]> = {
         ...saidAgain('not here', (g) =>
           c.done?.some((d) => d === notHere(g) || d.startsWith(notThere(g, { id: '' }))),
         ),
+        ...(c.done?.some((d) => d.startsWith('not-there:stopped:'))
+          ? ['not so here: why it was stopped on another sheet']
+          : []),
         ...saidAgain('the same', (g) => c.done?.includes(sameOne(g))),
       ].join(', '),
     ],

@@ -95,8 +95,10 @@ const TYPED_AT: Partial<Record<Blank, Missing>> = {
 
 /** Nothing is signed blank: what is missing, and where it is typed in. */
 const missing = (c: AppContext, deps: PageDeps, s: Sheet): Missing[] =>
-  blanksNow(c, deps, s).map(
-    (name) => TYPED_AT[name] ?? { what: BLANKS[name], part: 'agreement', field: 'extra' },
+  blanksNow(c, deps, s).map((name) =>
+    name === 'price' && s.agreement.hourly !== undefined && s.agreement.fixed !== undefined
+      ? { what: 'which price: by the hour or fixed', part: 'agreement', field: 'pricing' }
+      : (TYPED_AT[name] ?? { what: BLANKS[name], part: 'agreement', field: 'extra' }),
   )
 
 async function sign(c: AppContext, deps: PageDeps, saved: Saved, typed: Typed): Promise<Response> {

@@ -1,12 +1,11 @@
 /** What meets an item of the list: its trade has cleared a hazard, a second person answers for it. */
 
-import { Fields, type FormState, idOf, many, one, ProblemSummary, type Typed } from '../../forms/index.ts'
+import { Fields, type FormState, idOf, many, ProblemSummary, type Typed } from '../../forms/index.ts'
 import type { Frame } from '../../parts/index.ts'
 import type { TradeHazard } from '../../records/index.ts'
-import { isSurveyed } from './decide.ts'
 import { CLEARANCE_FIELDS } from './fields.ts'
 import { CLEARED_BY, ONLY_THE_TRADE } from './hazards.ts'
-import { HAZARD_WORDS, TRADE_WORDS } from './words.ts'
+import { HAZARD_WORDS, paperSays, TRADE_WORDS } from './words.ts'
 
 interface ClearProps {
   hazard: TradeHazard
@@ -41,11 +40,6 @@ export const ClearForm = ({ hazard, tested, frame, path, form, place, seen }: Cl
       ]}
       form={form}
       blank={{ [`${id}.on`]: [frame.today] }}
-      ofHere={
-        isSurveyed(hazard)
-          ? `Their paper is of this wall, and says that ${tested ? 'no asbestos and no lead' : 'none'} is in it: ${place}`
-          : null
-      }
       photo={
         tested
           ? 'Photo of their report, or its number above'
@@ -60,8 +54,15 @@ export const ClearForm = ({ hazard, tested, frame, path, form, place, seen }: Cl
           frame={frame}
           prefix={`${id}.`}
           of={CLEARANCE_FIELDS}
-          show={trades.length > 1 ? ['as', typed] : [typed]}
-          with={{ as: { choices: trades.map((value) => ({ value, label: TRADE_WORDS[value] })) } }}
+          show={[...(trades.length > 1 ? (['as'] as const) : []), typed, 'says']}
+          with={{
+            as: { choices: trades.map((value) => ({ value, label: TRADE_WORDS[value] })) },
+            says: {
+              asks: `What their paper says of ${place || 'this wall'}`,
+              choices: paperSays(hazard),
+              across: paperSays(hazard).length === 2 ? 2 : 3,
+            },
+          }}
         />
       )}
     </Small>
@@ -85,14 +86,12 @@ interface SmallProps {
   form: FormState | null
   /** What is photographed. */
   photo: string
-  /** What is tapped of the paper: of which wall it is. */
-  ofHere: string | null
   /** What stands in it before anything is typed. */
   blank?: Typed
   children: (form: FormState) => unknown
 }
 
-const Small = ({ id, summary, action, hidden, form, photo, ofHere, blank = {}, children }: SmallProps) => (
+const Small = ({ id, summary, action, hidden, form, photo, blank = {}, children }: SmallProps) => (
   <details class="small-form" id={id} open={form !== null}>
     <summary>{summary}</summary>
     {form === null ? null : <ProblemSummary form={form} labels={labelOfSmall} />}
@@ -114,17 +113,6 @@ const Small = ({ id, summary, action, hidden, form, photo, ofHere, blank = {}, c
             />
           </p>
         ))}
-      {ofHere === null ? null : (
-        <label class="tap" id={idOf(`${id.replace('-cleared', '')}.ofHere`)}>
-          <input
-            type="checkbox"
-            name="ofHere"
-            value="yes"
-            checked={one(form?.typed ?? {}, 'ofHere') !== ''}
-          />
-          <span>{ofHere}</span>
-        </label>
-      )}
       <label class="field" id={idOf(`${id.replace('-cleared', '')}.photos`)}>
         {photo}
         <input type="file" name="photo" accept="image/jpeg,image/png,image/webp" capture="environment" />
@@ -138,6 +126,5 @@ const Small = ({ id, summary, action, hidden, form, photo, ofHere, blank = {}, c
 
 const labelOfSmall = (field: string): string => {
   const name = field.split('.').at(-1) ?? ''
-  if (name === 'ofHere') return 'Of this wall, and none'
   return name === 'photos' ? 'Photo' : (CLEARANCE_FIELDS[name as 'who']?.label ?? '')
 }

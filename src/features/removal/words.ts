@@ -14,6 +14,7 @@ import {
   type Grave,
   HAZARDS,
   ON_THE_WAY,
+  PAPER_SAYS,
   SEALED,
   SECOND_WHYS,
   type Sheet,
@@ -195,6 +196,32 @@ export const TRADE_WORDS: Record<Trade, string> = {
   builder: 'Builder',
 }
 
+/** Tested, of the very wall that is cut: their papers are often of another, and often find some. */
+const isSurveyed = (hazard: TradeHazard): boolean => hazard === 'asbestos' || hazard === 'lead-paint'
+
+/** What clears a hazard, in the words of its trade. */
+const CLEAR_WORDS: Record<TradeHazard, string> = {
+  electric: 'Dead, and proved; or marked where it may be cut',
+  'electric-in-cut': 'Made dead, and proved, that day',
+  gas: 'Shut off, and proved, that day',
+  flue: 'Cold, or safe to open beside it',
+  asbestos: 'None found in this wall',
+  'lead-paint': 'None found in this wall',
+  'weak-structure': 'It carries us where we work',
+  'near-wires': 'Made dead or covered, and proved, that day',
+}
+
+/** What a paper says of a hazard: an appointment and a sample clear nothing. */
+export const paperSays = (hazard: TradeHazard): Choice[] =>
+  choices(
+    PAPER_SAYS.filter((says) => says !== 'found' || isSurveyed(hazard)),
+    {
+      clear: CLEAR_WORDS[hazard],
+      found: 'Found some',
+      'not-yet': isSurveyed(hazard) ? 'No result yet' : 'Not yet, or only arranged',
+    },
+  )
+
 export const SECOND_WHY: Choice[] = choices(SECOND_WHYS, {
   stays: 'I stay here and watch',
   seen: 'I have seen it is in order',
@@ -210,6 +237,7 @@ export const GRAVE_WORDS: Record<Grave, string> = {
   droppings: 'Droppings or mould',
   insulation: 'Insulation',
   water: 'Water pipe',
+  old: 'A building of before 1980',
 }
 
 const GONE: Choice[] = choices(WHY_GONE, {

@@ -3,7 +3,7 @@
  * an answer for already, in English and Spanish (the terms are common ones; a word that is missed is read above “Go”).
  */
 import { type Grave, hasBegun, type Noted, type Sheet } from '../../records/index.ts'
-import { tappedAt } from './hazards.ts'
+import { cuts, tappedAt, textsBehind } from './hazards.ts'
 import type { Facts } from './item.ts'
 import { notesUnread } from './notes-read.ts'
 import { fierce } from './people.ts'
@@ -14,7 +14,21 @@ interface Written {
   word: RegExp
   /** What it is tapped as; the first is what it is asked as elsewhere. */
   tapped: readonly [Grave, ...Grave[]]
+  /** Whose words; all of them where it is not said. */
+  of?: (s: Sheet) => Texts
 }
+type Texts = (string | undefined)[]
+
+/** What is built, in words: a year in an address or a telephone number is none. */
+const ofBuilding = ({ job, site: s }: Sheet): Texts => [
+  job.told,
+  s.where,
+  s.surface,
+  s.behindNote,
+  s.foundNote,
+  s.otherEntrances,
+  s.entrance,
+]
 
 const WRITTEN: readonly Written[] = [
   {
@@ -22,15 +36,27 @@ const WRITTEN: readonly Written[] = [
     word: /\b(gas|lpg|propane|propano|butano?|garrafa|bombona|boiler|caldera|calentador|furnace|water heater|rotten eggs|mercaptan)\b/i,
     tapped: ['gas'],
   },
+  // Of these no socket says anything that an electrician has made dead: they have a paper of their own.
+  {
+    says: 'a power line, meter or pole',
+    word: /\b((?<!water )meters?|contador|medidor|acometida|\d{3,} ?v(olts?)?|power ?lines?|transformer|transformador|poles?|pylon|lamp ?posts?|street ?(lamps?|lights?)|farola|poste|overhead lines?|drop line|high voltage|substation|utility (pole|line|company|thing)|power company|service drop)\b/i,
+    tapped: ['near-wires'],
+  },
   {
     says: 'electric wires',
-    word: /\b(wires?|wiring|cables?|electric\w*|eléctric\w*|(?<!water )meters?|contador|medidor|acometida|romex|\d{3,} ?v(olts?)?|fuse ?box|power ?(lines?|cords?)|ac line|breakers?|breaker panel|transformer|transformador|sockets?|outlets?|light switch|enchufes?|corriente|conduits?|mains|poles?|pylon|lamps?|lamp ?posts?|street ?(lamps?|lights?)|farola|poste|overhead lines?|drop line|high voltage|knob and tube|cabinet|(junction|utility|control) box|luz|panels?|heaters?|pumps?|air condition\w*|hvac|generator|substation|utility (pole|line|company|thing)|power company|service drop|volts?|controller)\b/i,
+    word: /\b(wires?|wiring|cables?|electric\w*(?! (meter|pole|line|drop|company))|eléctric\w*|romex|fuse ?box|power ?cords?|ac line|breakers?|breaker panel|sockets?|outlets?|light switch|enchufes?|corriente|conduits?|mains|lamps?|knob and tube|cabinet|(junction|utility|control) box|(?<!de )luz|panels?|heaters?|pumps?|air condition\w*|hvac|generator|volts?|controller)\b/i,
     tapped: ['electric', 'electric-in-cut', 'near-wires'],
   },
   {
     says: 'asbestos',
-    word: /asbest|eternit|uralita|amianto|fibrocement|vermiculit|artex|popcorn ceiling|transite|cement board|corrugated cement/i,
+    word: /asbest|eternit|uralit|amianto|vermiculit|artex|popcorn|transite|\bfibro|\bcement(?! (render|mortar|floor|block))|\bcemento\b/i,
     tapped: ['asbestos'],
+  },
+  {
+    says: 'a building of before 1980',
+    word: /\b1([5-8]\d\d|9[0-7]\d)\b|\b(twen|thir|for|fif|six|seven)ties\b|\blath\b|\blisted\b|\bfarmhouse\b/i,
+    tapped: ['old'],
+    of: ofBuilding,
   },
   { says: 'lead paint', word: /\blead[- ]?(paint|based|in)|\bplomo\b/i, tapped: ['lead-paint'] },
   {
@@ -59,6 +85,10 @@ const WRITTEN: readonly Written[] = [
 /** Everything on a sheet that is somebody's own words, why somebody refused, had it wait or goes all the same among it. */
 const textsOf = ({ job, site, agreement, check, work, decision, ended, callBacks }: Sheet): string[] =>
   [
+    job.name,
+    job.address,
+    job.phone,
+    job.email,
     job.told,
     job.wayIn,
     site.type,
@@ -80,14 +110,24 @@ const textsOf = ({ job, site, agreement, check, work, decision, ended, callBacks
     ...(callBacks ?? []).map((b) => b.note),
   ].filter((x) => x !== undefined)
 
-type Texts = (string | undefined)[]
-const ofWall = ({ job, site: s }: Sheet): Texts => [
-  job.told,
-  s.behindNote,
-  s.foundNote,
-  s.entrance,
-  s.otherEntrances,
+/** A street is called as it is ('School Lane'); and “no gas, no kids” says that there is none, where nothing more is said of it. */
+const NO_WORDS = [
+  /\p{Lu}[\p{L}'’]+ (Works )?(Street|St|Road|Rd|Lane|Ln|Avenue|Ave|Row)\b|\bCalle (de (la )?)?\p{Lu}\p{L}+/gu,
+  /\b(no|not|nobody|without|sin|ni) [\p{L}-]+(?=\s*([,.;!]|$|\b(and|or|y|ni|nor)\b))/giu,
 ]
+const hears = ({ word, of }: Written, texts: readonly string[], s: Sheet): string[] => {
+  const own = of?.(s)
+  return texts.filter(
+    (text) =>
+      (own === undefined || own.includes(text)) &&
+      word.test(NO_WORDS.reduce((left, none) => left.replaceAll(none, ' '), text)),
+  )
+}
+
+/** Words that name what is asked by its own name. */
+export const namesHazard = (s: Sheet, text: string): boolean =>
+  WRITTEN.some((w) => hears(w, [text], s).length > 0)
+
 const ofPeople = ({ job, site }: Sheet): Texts => [job.told, site.bystandersNote]
 
 /**
@@ -100,10 +140,15 @@ export function writtenAnew(before: Sheet, after: Sheet): Grave[] {
     return texts(after).filter((text) => text !== undefined && !had.includes(text)) as string[]
   }
   const texts = fresh(textsOf)
-  const anyOf = (texts: (s: Sheet) => Texts): boolean => !hasBegun(after) && fresh(texts).length > 0
+  const begun = hasBegun(after)
+  const anyOf = (texts: (s: Sheet) => Texts): boolean => !begun && fresh(texts).length > 0
+  // Once it is open, what runs behind it is seen: one more of what was cleared is asked until it is boxed.
+  const moreBehind = begun
+    ? after.work.boxedAt === undefined && fresh(({ site }) => [site.behindNote]).length > 0
+    : anyOf(textsBehind)
   const said: Grave[] = [
-    ...WRITTEN.flatMap(({ word, tapped }) => (texts.some((text) => word.test(text)) ? tapped : [])),
-    ...(anyOf(ofWall) ? (before.check.clearances ?? []).map((c) => c.hazard) : []),
+    ...WRITTEN.flatMap((w) => (hears(w, texts, after).length > 0 ? w.tapped : [])),
+    ...(moreBehind ? (before.check.clearances ?? []).map((c) => c.hazard) : []),
     ...(anyOf(ofPeople) ? (['allergic', 'children'] as const) : []),
   ]
   return [...new Set(said)]
@@ -116,7 +161,11 @@ export const andSaid = (s: Sheet, more: string | undefined): Sheet =>
     : { ...s, agreement: { ...s.agreement, extra: [s.agreement.extra, more].filter(Boolean).join('. ') } }
 
 const isTapped = (s: Sheet, { tapped }: Written): boolean => {
-  const on: readonly string[] = [...tappedAt(s), ...(fierce(s) ? ['fierce'] : [])]
+  const on: readonly string[] = [
+    ...tappedAt(s),
+    ...(fierce(s) ? ['fierce'] : []),
+    ...(s.site.old === 'no' && cuts(s) ? [] : ['old']),
+  ]
   return tapped.some((g) => on.includes(g))
 }
 
@@ -131,8 +180,10 @@ const leftOf = ({ site: { noted = [] } }: Sheet, { tapped }: Written): Noted | u
 
 /** What is written, or was, and tapped nowhere. */
 export function writtenIn(s: Sheet): Written[] {
-  const text = textsOf(s).join('. ')
-  return WRITTEN.filter((w) => (w.word.test(text) || leftOf(s, w) !== undefined) && !isTapped(s, w))
+  const texts = textsOf(s)
+  return WRITTEN.filter(
+    (w) => (hears(w, texts, s).length > 0 || leftOf(s, w) !== undefined) && !isTapped(s, w),
+  )
 }
 
 /** Words that are in no field any more, as they are said beside what they were of. */
@@ -157,7 +208,7 @@ export function withWords(
   )
   if (went.length === 0) return after
   const lines = went.map((w): Noted => {
-    const words = textsOf(before).filter((text) => w.word.test(text))
+    const words = hears(w, textsOf(before), before)
     const { by, on, at, writtenAt } = stamp
     return {
       what: w.tapped[0],

@@ -250,6 +250,7 @@ describe('what a licensed trade decides', () => {
     licence: 'GF 4711',
     on: DAY,
     photo: PAPER,
+    says: 'clear' as const,
   }
   const wrongIn = (more: object, s: Sheet = READY): string[] =>
     clearanceProblems({ ...c, ...more }, s, YARD, DAY).map((p) => p.field)
@@ -317,8 +318,8 @@ describe('what a licensed trade decides', () => {
     }
     // A survey may be older, of this very wall.
     const survey = { hazard: 'asbestos', as: 'surveyor', on: '2024-06-12' }
-    expect(wrongIn(survey, found('asbestos'))).toEqual(['ofHere'])
-    expect(wrongIn({ ...survey, ofHere: true }, found('asbestos'))).toEqual([])
+    expect(wrongIn({ ...survey, says: undefined }, found('asbestos'))).toEqual(['says'])
+    expect(wrongIn(survey, found('asbestos'))).toEqual([])
   })
   test('one number and one photo are not the licence of two trades', () => {
     const s = cleared(withHazard(withHazard(READY, 'electric'), 'gas'), 'electric')
@@ -329,7 +330,7 @@ describe('what a licensed trade decides', () => {
     expect(wrongIn({ photo: 'b'.repeat(64) }, s)).toEqual([])
   })
   test('a survey of 1950 is none; one of five years stands', () => {
-    const survey = { hazard: 'asbestos', as: 'surveyor', ofHere: true }
+    const survey = { hazard: 'asbestos', as: 'surveyor', says: 'clear' }
     expect(wrongIn({ ...survey, on: '1950-01-01' })).toEqual(['on'])
     expect(wrongIn({ ...survey, on: '2021-06-12' })).toEqual([])
     expect(wrongIn({ ...survey, on: '2021-06-11' })).toEqual(['on'])

@@ -193,7 +193,7 @@ test('an open sheet of the same house keeps what can kill, in words and of nobod
     'Another sheet of this house, erased since, said: gas pipe, somebody allergic.',
   )
   const page = await (await yard.ask('operator', `/removals/${open}/check`)).text()
-  for (const what of ['gas', 'allergic']) expect(page).toContain(`value="not-here:${what}"`)
+  for (const what of ['gas', 'allergic']) expect(page).toContain(`name="again.not-here:${what}"`)
   expect(removals.get(elsewhere)?.last.version).toBe(1)
   expect(bytes()).not.toContain('Zephyrine')
 })

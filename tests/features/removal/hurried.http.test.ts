@@ -89,6 +89,7 @@ test('gas that comes to light after “Go” holds the opening until its trade h
     'trade-gas.as': 'gas-fitter',
     'trade-gas.licence': '4711',
     'trade-gas.on': DAY,
+    'trade-gas.says': 'clear',
     photos: PAPER,
   }
   const own = await yard.post(`${PATH}/clear`, {
@@ -315,6 +316,7 @@ test('gas is not cleared by a name and a number: its paper is photographed', asy
       'trade-gas.who': 'Edda Brandt',
       'trade-gas.licence': '4711',
       'trade-gas.on': DAY,
+      'trade-gas.says': 'clear',
       ...more,
     })
   const bare = await clear({})
@@ -341,6 +343,7 @@ test('wires near bees or ladder: asked at every job, and they do not go off by a
     'trade-near-wires.who': 'Quarry Power Supply',
     'trade-near-wires.licence': 'ticket 4711',
     'trade-near-wires.on': DAY,
+    'trade-near-wires.says': 'clear',
     photos: PAPER,
   }
   expect((await yard.post(`${PATH}/clear`, { ...clear, seen: seen() })).status).toBe(303)
@@ -437,6 +440,7 @@ test('nobody who has written on the sheet clears its gas', async () => {
       'trade-gas.as': 'gas-fitter',
       'trade-gas.licence': 'GF 4711',
       'trade-gas.on': DAY,
+      'trade-gas.says': 'clear',
       photos: PAPER,
     })
   // Bram wrote a version of it once, and is at home today.
@@ -751,6 +755,7 @@ test('what its trade cleared days ago, good for one, does not go off with a word
     'trade-electric-in-cut.who': 'Edda Brandt',
     'trade-electric-in-cut.licence': '4711',
     'trade-electric-in-cut.on': DAY,
+    'trade-electric-in-cut.says': 'clear',
     photos: PAPER,
   }
   expect((await yard.post(`${PATH}/clear`, { ...clear, seen: seen() })).status).toBe(303)

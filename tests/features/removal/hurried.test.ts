@@ -74,7 +74,7 @@ test.each([
   ['her son is allergic', 'somebody allergic'],
   ['Su hija tiene alergia', 'somebody allergic'],
   ['enchufe detrás', 'electric wires'],
-  ['high on a power pole', 'electric wires'],
+  ['high on a power pole', 'a power line, meter or pole'],
   ['the breaker is behind', 'electric wires'],
   ['uralita en el techo', 'asbestos'],
   ['an LPG bottle', 'gas'],
@@ -480,7 +480,7 @@ test('“none” on a building says how it is known, and nobody signs for not kn
 
 test.each<[string, Partial<Sheet>, string]>([
   ['gas', { site: { ...READY.site, behindNote: 'Gas pipe runs left of the window.' } }, 'gas'],
-  ['a cable', { job: { ...READY.job, told: 'Beside the electric meter.' } }, 'electric wires'],
+  ['a cable', { job: { ...READY.job, told: 'Beside the electric meter.' } }, 'a power line, meter or pole'],
   ['the board', { site: { ...READY.site, surface: 'asbestos cement board' } }, 'asbestos'],
   ['in Spanish', { site: { ...READY.site, surface: 'placa de amianto' } }, 'asbestos'],
   [
@@ -493,7 +493,7 @@ test.each<[string, Partial<Sheet>, string]>([
   expect(holding(s)).toEqual(['notes'])
   const item = beforeCut(s, DEFAULT_PROTOCOL, SHOWS, DAY).items.find((i) => i.id === 'notes')
   expect(item).toMatchObject({ weight: 'trade', why: expect.stringContaining(says) })
-  const not = ['not-here:gas', 'not-here:electric', 'not-here:asbestos', 'not-here:allergic']
+  const not = ['not-here:gas', 'not-here:near-wires', 'not-here:asbestos', 'not-here:allergic']
   const looked = but({ ...change, check: { ...READY.check, done: [...TICKED, ...not] } })
   expect(holding(read(looked))).toEqual([])
 })

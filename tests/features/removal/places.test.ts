@@ -91,7 +91,8 @@ test('a meter box: “Water pipe” alone is not taken for the electric meter', 
   const box = (where: string): Sheet =>
     here({ ...READY, site: { ...READY.site, type: 'utility-box', where, behind: ['water'] } })
   expect(holding(box('grey box by the gate'))).toEqual(['services'])
-  expect(holding(box('water box by the gate'))).toEqual([])
+  expect(holding(box('water box by the gate')), 'a well, a softener').toEqual(['services'])
+  expect(holding(box('water meter box by the gate'))).toEqual([])
 })
 
 describe('another sheet of the same house', () => {

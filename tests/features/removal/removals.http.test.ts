@@ -261,6 +261,7 @@ describe('what is unmet', () => {
       'trade-gas.who': 'Ines',
       'trade-gas.licence': '4711',
       'trade-gas.on': '2026-06-10',
+      'trade-gas.says': 'clear',
     })
     expect(own.status).toBe(422)
     expect(wordsOf(own.text)).toContain('must be somebody of the licensed trade, not of the yard')
@@ -271,6 +272,7 @@ describe('what is unmet', () => {
       'trade-gas.who': 'Edda Brandt',
       'trade-gas.licence': 'Brandt & Co, 4711',
       'trade-gas.on': '2026-06-10',
+      'trade-gas.says': 'clear',
       photos: PAPER,
     })
     expect(cleared.status).toBe(303)

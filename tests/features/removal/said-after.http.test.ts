@@ -120,7 +120,7 @@ describe('a reason', () => {
     const smells = 'Smells of gas a bit, the owner says it always does'
     const barred = await decide(smells)
     expect(barred.status).toBe(422)
-    expect(barred.text).toContain('value="not-here:gas"')
+    expect(barred.text).toContain('name="again.not-here:gas"')
     expect(sheet().decision).toBeUndefined()
     expect((await decide(smells, [...ticks, notHere('gas')])).status).toBe(303)
     expect((await open()).status).toBe(303)
@@ -187,7 +187,7 @@ test('a report that found it clears nothing', () => {
     who: 'Umber Laboratory',
     on: DAY,
     photo: PAPER,
-    ofHere: true as const,
+    says: 'clear' as const,
   }
   expect(clearanceProblems({ ...report, licence: 'report 4711' }, s, YARD, DAY)).toEqual([])
   const found = { ...report, licence: 'report 4711 POSITIVE chrysotile 12 %' }

@@ -139,6 +139,7 @@ describe('a clearance', () => {
       'trade-gas.who': 'Edda Brandt',
       'trade-gas.licence': '4711',
       'trade-gas.on': DAY,
+      'trade-gas.says': 'clear',
       photos: PAPER,
       ...more,
     })

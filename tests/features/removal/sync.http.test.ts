@@ -57,6 +57,7 @@ const cleared = (s: Sheet, who: string): Sheet => ({
         licence: 'GF 4711',
         on: DAY,
         photo: PAPER,
+        says: 'clear',
         knew: ['gas'],
         ...placeOf(s),
       },
@@ -455,7 +456,7 @@ describe('on the phone', () => {
     const page = await phone.open(`/removals/${ID}`)
     expect(page).toContain('Another sheet of this house')
     expect(page).not.toContain('Go, as this phone knows it')
-    expect(page).toContain('value="not-there:gas:')
+    expect(page).toContain('name="again.not-there:gas:')
   })
 
   test('no “go” on a phone that has heard nothing today, but on what somebody read aloud, and when', async () => {
@@ -511,8 +512,8 @@ describe('on the phone', () => {
     phone.network(down)
     const page = await phone.open(`/removals/${ID}`)
     expect(page).toContain('Smell of gas in the hall')
-    expect(page).toContain('value="not-there:gas:')
-    expect(page).toContain('value="not-there:allergic:')
+    expect(page).toContain('name="again.not-there:gas:')
+    expect(page).toContain('name="again.not-there:allergic:')
     const form = {
       version: '1',
       shownOn: DAY,

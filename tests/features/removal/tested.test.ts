@@ -23,7 +23,7 @@ const paper = (more: Partial<Clearance> = {}): Clearance => ({
   who: 'Quarry Test Laboratory',
   licence: 'report 4711',
   on: DAY,
-  ofHere: true,
+  says: 'clear',
   knew: [],
   ...placeOf(TESTED),
   ...more,
@@ -47,8 +47,8 @@ describe('“old, but tested”', () => {
     expect(wrong({ who: 'Ines' }), 'the yard').toEqual(['who'])
     expect(wrong({ licence: '4711 found' })).toContain('licence')
     expect(wrong({ on: '2015-01-01' })).toEqual(['on'])
-    expect(clearanceProblems(paper({ ofHere: undefined }), TESTED, YARD, DAY)).toMatchObject([
-      { field: 'ofHere' },
+    expect(clearanceProblems(paper({ says: undefined }), TESTED, YARD, DAY)).toMatchObject([
+      { field: 'says' },
     ])
   })
 
@@ -74,7 +74,7 @@ describe('“old, but tested”', () => {
         seen: seenOn(TESTED),
         'trade-asbestos.who': 'Quarry Test Laboratory',
         'trade-asbestos.on': DAY,
-        ofHere: 'yes',
+        'trade-asbestos.says': 'clear',
         ...more,
       })
     const sheet = () => yard.store.removals.get(ID)?.last.sheet ?? TESTED

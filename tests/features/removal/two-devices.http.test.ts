@@ -261,6 +261,7 @@ test('one supplier is of one line, and a picture of the nest is no paper', () =>
     who: 'Umber Gas',
     licence: 'T 4711',
     on: DAY,
+    says: 'clear' as const,
   }
   const at = { ...both, check: { ...both.check, clearances: [{ ...cleared, photo: paper, knew: [] }] } }
   expect(clearanceProblems({ ...cleared, photo: paper }, both, YARD, DAY)).toEqual([])

@@ -29,7 +29,7 @@ const go = async (...more: string[]) => {
     is: 'go',
   })
 }
-const asked = async (value: string) => (await yard.get(`${PATH}/check`)).text.includes(`value="${value}"`)
+const asked = async (value: string) => (await yard.get(`${PATH}/check`)).text.includes(`name="again.${value}"`)
 
 beforeEach(async () => {
   yard = await yardOn(DAY)
@@ -149,7 +149,7 @@ describe('one more, written before the “go”', () => {
       expect((await save('site', { behindNote })).status).toBe(303)
       const barred = await go()
       expect(barred.status).toBe(422)
-      expect(wordsOf(barred.text)).toContain('The same: gas pipe')
+      expect(wordsOf(barred.text)).toContain('Gas pipe: the same one?')
       expect((await go('same:gas')).status).toBe(303)
       // And so with what is written after that.
       expect((await save('site', { behindNote: `${behindNote}, and a third` })).status).toBe(303)
