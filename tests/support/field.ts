@@ -16,14 +16,16 @@ export interface Field {
   wire: Wire
   page: Page
   noticed: string[]
-  /** Makes it noon of that day, in the yard and on the phone. */
-  setDay: (day: Day) => Promise<void>
+  /** Makes it noon of that day, or another hour of it, in the yard and on the phone. */
+  setDay: (day: Day, at?: string) => Promise<void>
   /** Lets some time pass on the phone. */
   later: (seconds: number) => Promise<void>
   /** What the worker says of the outbox. */
   waiting: () => Promise<{ waiting: number; refused: number }>
   /** Resolves when nothing waits any more. */
   sent: () => Promise<void>
+  /** Resolves when something was not accepted. */
+  refused: () => Promise<void>
   stop: () => Promise<void>
 }
 
@@ -39,8 +41,27 @@ export interface FieldOptions {
 export async function startField(browser: Browser, options: FieldOptions): Promise<Field> {
   const yard = await startYard({ day: options.day, ...(options.demo ? { demo: true } : {}) })
   if (options.entries !== undefined) put(yard, options.entries, options.day)
-  const wire = await wireTo(yard.url)
   const person = options.as ?? { name: 'Teuila', role: 'helper' }
+  const phone = await phoneIn(yard, browser, person, options.day)
+  return {
+    ...phone,
+    yard,
+    stop: async () => {
+      await phone.stop()
+      await yard.stop()
+    },
+  }
+}
+
+/** Another phone in a yard that runs, with its own signal; at noon, or the hour that is said. */
+export async function phoneIn(
+  yard: RunningYard,
+  browser: Browser,
+  person: { name: string; role: Role },
+  today: Day,
+  hour?: string,
+): Promise<Omit<Field, 'yard'>> {
+  const wire = await wireTo(yard.url)
   keepSignedIn(wire.url, await signInAs(yard.people, person))
   const { page, context, noticed } = await watchedPage(browser, wire.url, PHONE, { worker: true })
   const worker = (): Worker => {
@@ -49,20 +70,19 @@ export async function startField(browser: Browser, options: FieldOptions): Promi
     if (latest === undefined) throw new Error('no service worker')
     return latest
   }
-  const setDay = async (day: Day): Promise<void> => {
-    yard.setDay(day)
-    await soon('the clock of the worker', worker().evaluate(turnClock, Date.parse(`${day}T12:00:00Z`)))
+  const setDay = async (day: Day, at = '12:00'): Promise<void> => {
+    yard.setDay(day, at)
+    await soon('the clock of the worker', worker().evaluate(turnClock, Date.parse(`${day}T${at}:00Z`)))
   }
   await page.goto('/')
   await soon(
     'the worker',
     page.evaluate(() => navigator.serviceWorker.ready.then(() => true)),
   )
-  await setDay(options.day)
+  await setDay(today, hour)
   await page.reload()
   await until(page, 'the phone never got the round', (told) => told.fetchedAt !== null)
   return {
-    yard,
     wire,
     page,
     noticed,
@@ -76,10 +96,10 @@ export async function startField(browser: Browser, options: FieldOptions): Promi
     },
     waiting: () => stateOf(page),
     sent: () => until(page, 'something still waits to be sent', (told) => told.waiting === 0),
+    refused: () => until(page, 'nothing was refused', (told) => told.refused > 0),
     stop: async () => {
       await context.close()
       await wire.stop()
-      await yard.stop()
     },
   }
 }

@@ -15,6 +15,7 @@ import { notesOf, readNotes } from './notes-read.ts'
 import { notThere, type OtherSheet, stoppedThere } from './other-sheets.ts'
 import type { PartFieldsProps } from './part-fields.tsx'
 import { AS_TOLD, notAsked } from './people.ts'
+import { factsOf } from './sheet-facts.ts'
 import { isShort } from './stage.ts'
 import { GRAVE_WORDS, TICKS } from './words.ts'
 import { andSaid, notHere, writtenOn } from './written.ts'
@@ -75,8 +76,7 @@ const HeardSince = ({ heard, ...p }: PartFieldsProps) =>
             <span>
               <b>Nobody read it: I have looked myself, now</b>
               <small>
-                At everything on this list, behind, on and near the wall, and who is about. Nobody else was
-                here since {heard.words}.
+                {stillSo(p)} All of it is still so, and nobody else was here since {heard.words}.
               </small>
             </span>
           </label>
@@ -84,6 +84,15 @@ const HeardSince = ({ heard, ...p }: PartFieldsProps) =>
       ) : null}
     </fieldset>
   )
+
+/** What is looked at again, by name: one tap is of what stands here, and of nothing else. */
+const stillSo = ({ sheet, frame, currency }: Pick<PartFieldsProps, 'sheet' | 'frame' | 'currency'>): string =>
+  (['site', 'job'] as const)
+    .flatMap((part) => factsOf(part, sheet, { units: frame.units, today: frame.today, currency }))
+    .filter(([label]) => SEEN.includes(label))
+    .map(([label, value]) => `${label}: ${value}.`)
+    .join(' ')
+const SEEN: readonly string[] = ['Behind it', 'Hazards', 'Wires near', 'Temper', 'How high', 'Who is about']
 
 export const HOURS = Array.from({ length: FORECAST_ROWS }, (_, i) => `hours.${i}.c`)
 

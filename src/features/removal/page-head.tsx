@@ -74,9 +74,12 @@ const AsKnown = ({ heard, goes, late, stage, sheet }: RemovalProps) => {
   ) : null
 }
 
-/** Opened without signal: what a colleague finds now does not come here by itself. */
+/** Opened without signal, and nothing heard since the “go”: what a colleague finds now does not come here by itself. */
 const OpenAsKnown = ({ heard, stage, sheet: { work, decision } }: RemovalProps) =>
-  heard === null || stage !== 'go' || work.openedAt === undefined || decision?.heard === undefined ? null : (
+  heard === null ||
+  stage !== 'go' ||
+  work.openedAt === undefined ||
+  decision?.heard?.of !== heard.of ? null : (
     <p class="notice">
       <b>Open, as this phone knows it</b>, of {heard.words}. What others found since is not here: open this
       page where there is a signal, or call.

@@ -163,7 +163,7 @@ function seenLately(
   const ranOver =
     tickedAt !== undefined && !isUnderWay(sheet, today) && tickedTooEarly({ ...sheet, check }, now)
   return late || ranOver || (isTime(at) && isTooOld(at, now))
-    ? { ...typed, done: [], wires: [], shownAt: [] }
+    ? { ...typed, done: [], wires: [], shownAt: [], 'heard.looked': [] }
     : typed
 }
 

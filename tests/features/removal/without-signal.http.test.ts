@@ -304,8 +304,22 @@ describe('a “go” on a phone that has heard nothing for hours', () => {
     test('a look of one’s own is of the last hour', async () => {
       expect((await tap('check', { ...(await form('check')), ...CHECK })).status).toBe(303)
       phone.at(`${DAY}T16:20:00Z`)
-      const answer = await decide({ 'heard.looked': 'yes' })
-      expect(answer.status).toBe(422)
+      const shown = await form('check')
+      const looked = { ...shown, ...CHECK, is: 'go', 'heard.looked': 'yes' }
+      expect((await tap('check', looked)).status).toBe(422)
+      // Nor does one that was tapped in a form which lay open.
+      phone.at(`${DAY}T17:30:00Z`)
+      const body = bodyOf(looked)
+      const lay = new Request(`http://yard.test${PATH}/check`, { method: 'POST', body })
+      const text = (await (await phone.syncService.form(lay))?.text()) ?? ''
+      expect(text).toContain('name="heard.looked"')
+      expect(text).not.toMatch(/name="heard.looked"[^>]*checked/)
+    })
+    test('it is a tap of what was looked for, by name', async () => {
+      const page = wordsOf(await phone.open(`${PATH}/check`))
+      expect(page).toContain(
+        'Behind it: Insulation. Hazards: looked: none. Temper: 2 of 5. How high: Ladder, 13 ft. Who is about: asked: nobody. All of it is still so',
+      )
     })
   })
 
