@@ -128,7 +128,7 @@ const NAMES: Record<ItemId, Name> = {
   stopcock: name('Stopcock found', CREW, 'second'),
   kit: name('Clothing, smoker and tools', CREW, 'second'),
   sprayed: name('Asked whether the bees were sprayed', OWNER, 'reason'),
-  notes: name('What was written, tapped or looked at again', CREW, 'trade'),
+  notes: name('What was written, read and tapped', CREW, 'trade'),
   caller: name('The owner’s leave', OWNER, 'reason'),
   agreement: name('Agreement signed', OWNER, 'reason'),
   'without-go': name('Begun without a “go”', 'The operator, afterwards', 'reason'),
