@@ -14,12 +14,34 @@ const BECAUSE = {
   'time-zone': { by: 'Another time zone', as: { because: 'time-zone' as const } },
 }
 
+type Removals = Store['removals']
+type Job = ReturnType<Removals['list']>[number]
+
+const isOpen = ({ sheet: { work, ended }, colonies }: Job): boolean =>
+  ended === undefined && work.boxedAt === undefined && colonies.length === 0
+
+const stands = ({ decision: d }: Sheet): boolean => d?.is === 'go' && d.fell === undefined
+
+/** Saves each as `made` has it. How many there were. */
+function saveAll(
+  removals: Removals,
+  jobs: readonly Job[],
+  stamp: { savedAt: string; savedBy: string },
+  made: (sheet: Sheet) => Sheet,
+): number {
+  for (const { id, version, sheet } of jobs) {
+    const saved = removals.save(id, version, made(sheet), stamp)
+    if (!saved.ok) throw new Error(`removal sheet ${id}: ${JSON.stringify(saved)}`)
+  }
+  return jobs.length
+}
+
 /**
  * Lets every “go” fall that nothing came of yet, and has everything looked at and tapped again on each job that is not done, or on those
  * of `ids`. What a trade or a second person signed falls too where it came with a file. How many jobs there were.
  */
 export function goesFall(
-  removals: Store['removals'],
+  removals: Removals,
   { zone, now }: { zone: string; now: Date },
   why: keyof typeof BECAUSE = 'set-back',
   ids?: readonly string[],
@@ -30,17 +52,15 @@ export function goesFall(
   const standing = removals
     .list()
     .filter(
-      ({ id, sheet: { decision: d, site, check, work, ended }, colonies }) =>
-        ((d?.is === 'go' && d.fell === undefined) ||
-          site.lookedAt !== undefined ||
-          check.doneOn !== undefined ||
-          (brought && (check.clearances ?? check.seconds) !== undefined)) &&
-        ids?.includes(id) !== false &&
-        ended === undefined &&
-        work.boxedAt === undefined &&
-        colonies.length === 0,
+      (job) =>
+        isOpen(job) &&
+        (stands(job.sheet) ||
+          job.sheet.site.lookedAt !== undefined ||
+          job.sheet.check.doneOn !== undefined ||
+          (brought && (job.sheet.check.clearances ?? job.sheet.check.seconds) !== undefined)) &&
+        ids?.includes(job.id) !== false,
     )
-  for (const { id, version, sheet } of standing) {
+  return saveAll(removals, standing, { savedAt, savedBy: by }, (sheet) => {
     const { decision, site, check, ...rest } = sheet
     const { lookedAt: _looks, ...found } = site
     const { doneOn: _on, done: _done, wires: _wires, clearances, seconds, ...asked } = check
@@ -48,23 +68,17 @@ export function goesFall(
       ...(clearances === undefined ? {} : { clearances }),
       ...(seconds === undefined ? {} : { seconds }),
     }
-    const again: Sheet = {
+    return {
       ...rest,
       site: found,
       check: brought ? asked : { ...asked, ...signed },
       ...(decision === undefined
         ? {}
         : {
-            decision:
-              decision.is === 'go' && decision.fell === undefined
-                ? { ...decision, fell: { by, on, at, ...as } }
-                : decision,
+            decision: stands(sheet) ? { ...decision, fell: { by, on, at, ...as } } : decision,
           }),
     }
-    const saved = removals.save(id, version, again, { savedAt, savedBy: by })
-    if (!saved.ok) throw new Error(`removal sheet ${id}: ${JSON.stringify(saved)}`)
-  }
-  return standing.length
+  })
 }
 
 /**
@@ -72,20 +86,20 @@ export function goesFall(
  * account. `by`: who took it. How many fell.
  */
 export function goFallsOf(
-  removals: Store['removals'],
+  removals: Removals,
   { zone, now }: { zone: string; now: Date },
   { name, by }: { name: string; by: string },
 ): number {
   const [savedAt, on, at] = [now.toISOString(), dayIn(zone, now), timeIn(zone, now)]
-  const theirs = removals.list().filter(({ sheet: { decision: d, work, ended }, colonies }) => {
-    const isOpen = ended === undefined && work.boxedAt === undefined && colonies.length === 0
-    return d?.is === 'go' && d.fell === undefined && d.by === name && d.on === on && isOpen
-  })
-  for (const { id, version, sheet } of theirs) {
-    if (sheet.decision === undefined) continue
-    const decision = { ...sheet.decision, fell: { by, on, at, because: 'account' as const } }
-    const saved = removals.save(id, version, { ...sheet, decision }, { savedAt, savedBy: by })
-    if (!saved.ok) throw new Error(`removal sheet ${id}: ${JSON.stringify(saved)}`)
-  }
-  return theirs.length
+  const theirs = removals
+    .list()
+    .filter(
+      (job) =>
+        isOpen(job) && stands(job.sheet) && job.sheet.decision?.by === name && job.sheet.decision.on === on,
+    )
+  const fell = { by, on, at, because: 'account' as const }
+  return saveAll(removals, theirs, { savedAt, savedBy: by }, ({ decision, ...s }) => ({
+    ...s,
+    ...(decision === undefined ? {} : { decision: { ...decision, fell } }),
+  }))
 }
