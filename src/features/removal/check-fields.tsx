@@ -1,6 +1,7 @@
 /** Before the cut: heat, depth, how the bees come off, and what somebody taps with their own eyes on it. */
 
-import { Choices, Fields, idOf, many, one } from '../../forms/index.ts'
+import type { Child } from 'hono/jsx'
+import { Choices, Fields, type FormState, idOf, many, one } from '../../forms/index.ts'
 import { type Grave, hasBegun, type Sheet } from '../../records/index.ts'
 import { unitOf } from '../../words/index.ts'
 import { waysOut } from './as-known.ts'
@@ -66,20 +67,14 @@ const HeardSince = ({ heard, ...p }: PartFieldsProps) =>
       )}
       {heard.mayLook ? (
         <div class="choices checklist">
-          <label class="tap">
-            <input
-              type="checkbox"
-              name="heard.looked"
-              value="yes"
-              checked={one(p.form.typed, 'heard.looked') === 'yes'}
-            />
-            <span>
-              <b>Nobody read it: I have looked myself, now</b>
-              <small>
-                {stillSo(p)} All of it is still so, and nobody else was here since {heard.words}.
-              </small>
-            </span>
-          </label>
+          <Tick
+            form={p.form}
+            name="heard.looked"
+            value="yes"
+            what="Nobody read it: I have looked myself, now"
+          >
+            {stillSo(p)} All of it is still so, and nobody else was here since {heard.words}.
+          </Tick>
         </div>
       ) : null}
     </fieldset>
@@ -96,6 +91,25 @@ const SEEN: readonly string[] = ['Behind it', 'Hazards', 'Wires near', 'Temper',
 
 export const HOURS = Array.from({ length: FORECAST_ROWS }, (_, i) => `hours.${i}.c`)
 
+interface TickProps {
+  form: FormState
+  name: string
+  value: string
+  what: string
+  children?: Child
+}
+
+/** One box, its name and what it takes. */
+const Tick = ({ form, name, value, what, children }: TickProps) => (
+  <label class="tap">
+    <input type="checkbox" name={name} value={value} checked={many(form.typed, name).includes(value)} />
+    <span>
+      <b>{what}</b>
+      <small>{children}</small>
+    </span>
+  </label>
+)
+
 /** Only what this job asks for, each with what it takes to be so. */
 const Checklist = ({ form, sheet: saved }: PartFieldsProps) => {
   const sheet = andSaid(saved, one(form.typed, 'reason'))
@@ -104,27 +118,14 @@ const Checklist = ({ form, sheet: saved }: PartFieldsProps) => {
     <fieldset class="field choices checklist" id={idOf('done')}>
       <legend>Tap what you see is so, now</legend>
       {TICKED.filter((id) => notAsked(id, sheet) === undefined).map((id) => (
-        <label class="tap">
-          <input type="checkbox" name="done" value={id} checked={many(form.typed, 'done').includes(id)} />
-          <span>
-            <b>{TICKS[id]}</b>
-            <small>{AS_TOLD[id]}</small>
-          </span>
-        </label>
+        <Tick form={form} name="done" value={id} what={TICKS[id]}>
+          {AS_TOLD[id]}
+        </Tick>
       ))}
       {notes.length === 0 ? null : (
-        <label class="tap">
-          <input
-            type="checkbox"
-            name="done"
-            value={readNotes(sheet)}
-            checked={many(form.typed, 'done').includes(readNotes(sheet))}
-          />
-          <span>
-            <b>Read: all it says of danger is tapped</b>
-            <small>{notes.map((n) => `“${n}”`).join(' ')}</small>
-          </span>
-        </label>
+        <Tick form={form} name="done" value={readNotes(sheet)} what="Read: all it says of danger is tapped">
+          {notes.map((n) => `“${n}”`).join(' ')}
+        </Tick>
       )}
     </fieldset>
   )
