@@ -63,9 +63,8 @@ const stopOf = ({ decision, ended }: Sheet): OtherSheet['stopped'] =>
   ended?.why ?? (decision?.is === 'go' ? undefined : decision)
 
 /** “Whole wall hisses”: nothing that is on a list, and somebody stopped for it. A bare “Wait” is none. */
-function asksOf(other: Sheet): string | undefined {
-  const { decision, ended } = other
-  const why = ended?.why ?? (decision?.is === 'go' ? undefined : decision?.reason)
+function asksOf(other: Sheet, stopped: OtherSheet['stopped']): string | undefined {
+  const why = typeof stopped === 'string' ? stopped : stopped?.reason
   return why === undefined || !/\p{L}{3}/u.test(why) || namesHazard(other, why) ? undefined : why
 }
 
@@ -85,7 +84,7 @@ export function otherSheetsOf(
     const what = moreOn(v.sheet, s).filter((g) => !isDone || (TRADE_HAZARDS as readonly string[]).includes(g))
     const stopped = isDone ? undefined : stopOf(v.sheet)
     if (what.length === 0 && stopped === undefined) return []
-    const asks = isDone ? undefined : asksOf(v.sheet)
+    const asks = asksOf(v.sheet, stopped)
     return [
       {
         id: v.id,

@@ -2,6 +2,7 @@
 
 import { dayIn, daysBetween } from '../../days.ts'
 import { Reach } from '../../parts/index.ts'
+import type { Noted } from '../../records/index.ts'
 import { timeIn } from '../../time-of-day.ts'
 import { dayWords, instantWords } from '../../words/index.ts'
 import { type ClosingId, leftToClose } from './closing.ts'
@@ -97,9 +98,12 @@ function unknownThen({ decision: d, site }: RemovalProps['sheet']): string {
       n.writtenAt > of &&
       `${n.on} ${n.at}` < `${d?.on} ${d?.at}`,
   )
-  const words = found.map((n) => `${GRAVE_WORDS[n.what].toLowerCase()} (${n.by}, ${n.at})`)
-  return words.length === 0 ? '' : `; not known then: ${words.join(', ')}`
+  return found.length === 0 ? '' : `; not known then: ${foundWords(found)}`
 }
+
+/** 'gas pipe (Bram, 07:00), flue or duct (Bram, 07:05)' */
+const foundWords = (found: readonly Noted[]): string =>
+  found.map((n) => `${GRAVE_WORDS[n.what].toLowerCase()} (${n.by}, ${n.at})`).join(', ')
 
 /**
  * A “go” of a phone is of what it had heard: ', as the phone knew it, of 07:00; Odalys …'. Once it is on the server it was held to all that
@@ -232,8 +236,7 @@ function endedIt({ sheet, late, frame, others, start }: RemovalProps): string {
     (n) =>
       n.is === 'found' && n.on === on && (n.at > at || (n.at === at && fell?.at === at && n.what !== 'nest')),
   )
-  const what = found.map((n) => `${GRAVE_WORDS[n.what].toLowerCase()} (${n.by}, ${n.at})`).join(', ')
-  if (what !== '') return `this was found: ${what}`
+  if (found.length > 0) return `this was found: ${foundWords(found)}`
   if (!samePlace(decision, placeOf(sheet))) return 'the place was changed'
   if (start.state === 'unmet') return `it was too hot: ${start.why}`
   if (fell === undefined && others.length > 0) return 'another sheet of this house said more'

@@ -112,10 +112,12 @@ export function savePart(
   if (part === 'check' && one(typed, 'is') !== '') {
     const fresh = freshOf(deps, saved)
     const wrong = decide(c, deps, fresh, typed, last.sheet)
-    // Whoever taps “Refuse” with no word for it leaves no “go”.
-    const { sheet: stands } = fresh.last
-    if (wrong.length > 0) keepTyped(c, deps, fresh, { part, shown: stands, read: stands, typed })
-    if (wrong.length > 0) return again(c, deps, saved, part, typed, wrong)
+    if (wrong.length > 0) {
+      // Whoever taps “Refuse” with no word for it leaves no “go”.
+      const { sheet: stands } = fresh.last
+      keepTyped(c, deps, fresh, { part, shown: stands, read: stands, typed })
+      return again(c, deps, saved, part, typed, wrong)
+    }
   }
   return c.redirect(nextAfter(saved.path, part, one(typed, 'next')), 303)
 }
