@@ -96,9 +96,16 @@ export const withMark = (s: Sheet, said: Omit<WithoutGo, 'unmet' | 'why'> & Part
   work: { ...s.work, withoutGo: { why: 'unsaid', unmet: [], ...said } },
 })
 
-/** Nobody looked behind it, for it was a swarm that hung free, and it is logged as cut out of something: how that is written down. */
+/**
+ * Nobody looked behind it, for it was a swarm that hung free, and it is logged as cut out of something: how that is written down; null
+ * where it is not so, or the job is marked already.
+ */
 export const otherKind = (s: Sheet, type: string): string | null =>
-  s.site.type === 'swarm' && s.site.behind === undefined && type !== '' && type !== 'swarm'
+  s.work.withoutGo === undefined &&
+  s.site.type === 'swarm' &&
+  s.site.behind === undefined &&
+  type !== '' &&
+  type !== 'swarm'
     ? `Came in as “${type.slice(0, 40)}”; its “go” was for a swarm`
     : null
 

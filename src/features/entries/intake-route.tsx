@@ -71,8 +71,7 @@ export function intake(deps: PageDeps): Hono<Env> {
     if (!saved.ok) return show(c, typed, saved.problems)
     const kind = unsaid ? otherKind(unsaid, one(typed, 'removal.type')) : null
     const lost = unsaid && unsaid.work.boxedAt === undefined && hasLostGo(unsaid)
-    if (unsaid && (lost || (kind !== null && unsaid.work.withoutGo === undefined)))
-      markLost(c, deps, one(typed, 'id'), kind === null ? [] : [kind])
+    if (lost || kind !== null) markLost(c, deps, one(typed, 'id'), kind === null ? [] : [kind])
     const made = store.colony(id)
     return made === null ? c.redirect('/yard', 303) : toColony(c, made.summary, id)
   })

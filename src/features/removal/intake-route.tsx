@@ -165,8 +165,7 @@ export function removalIntake(deps: PageDeps): Hono<Env> {
     const result = await submit(deps, c.var.frame.today, by, [{ draft, id, colony: one(typed, 'colony') }])
     if (!result.ok) return show(c, saved, typed, result.problems)
     store.removals.link(saved.id, id, { savedAt: deps.clock().toISOString(), savedBy: by })
-    const other = otherKind(saved.last.sheet, one(typed, 'removal.type')) !== null
-    if (isOnLostGo(saved) || (other && saved.last.sheet.work.withoutGo === undefined))
+    if (isOnLostGo(saved) || otherKind(saved.last.sheet, one(typed, 'removal.type')) !== null)
       mark(c, deps, saved, typed)
     const made = store.colony(id)
     return made === null ? c.redirect(saved.path, 303) : toColony(c, made.summary, id)
