@@ -13,12 +13,15 @@ export function canonical(value: unknown): string {
   )
 }
 
-/** A number over 0 and under 1 by which a content is known again: FNV-1a of its canonical text, in 32 bits. For mix-ups, not for secrets. */
-export function fractionOf(value: unknown): number {
+/** A whole number from 1 to 2³² by which a content is known again: FNV-1a of its canonical text. For mix-ups, not for secrets. */
+export function fingerprint(value: unknown): number {
   let hash = 0x811c9dc5
   for (const letter of canonical(value)) hash = Math.imul(hash ^ (letter.codePointAt(0) ?? 0), 0x01000193)
-  return ((hash >>> 0) + 1) / 2 ** 33
+  return (hash >>> 0) + 1
 }
+
+/** The same as a number over 0 and at most a half, to stand beside a whole one. */
+export const fractionOf = (value: unknown): number => fingerprint(value) / 2 ** 33
 
 /** What one colony's rows add up to. */
 export interface Folded {
