@@ -3,18 +3,14 @@ import { beforeEach, describe, expect, test } from 'vitest'
 import { placeOf } from '../../../src/features/removal/place.ts'
 import type { Sheet } from '../../../src/records/removal-sheet.ts'
 import { INTAKE, wordsOf, type Yard, yardOn } from '../../support/yard-on.ts'
+import { oneSheet } from './one-sheet.ts'
 import { DAY, READY } from './ready.ts'
 
 const ID = '019e0000-0000-7000-8000-000000000012'
 const PATH = `/removals/${ID}`
 let yard: Yard
-const last = () => yard.store.removals.get(ID)?.last
-const sheet = (): Sheet => last()?.sheet ?? READY
+const { last, sheet, saved } = oneSheet(() => yard, ID)
 const GO: Sheet['decision'] = { is: 'go', by: 'Ines', on: DAY, at: '11:00', unmet: [], ...placeOf(READY) }
-const saved = (s: Sheet): void => {
-  const stamp = { savedAt: `${DAY}T06:00:00.000Z`, savedBy: 'Ines' }
-  expect(yard.store.removals.save(ID, last()?.version ?? 0, s, stamp).ok).toBe(true)
-}
 const work = (fields: Record<string, string | string[]>) =>
   yard.post(`${PATH}/work`, { version: String(last()?.version), on: DAY, ...fields })
 

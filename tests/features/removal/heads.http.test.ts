@@ -3,23 +3,20 @@ import { beforeEach, describe, expect, test } from 'vitest'
 import { placeOf } from '../../../src/features/removal/place.ts'
 import type { Sheet } from '../../../src/records/removal-sheet.ts'
 import { formIn, wordsOf, type Yard, yardOn } from '../../support/yard-on.ts'
+import { oneSheet } from './one-sheet.ts'
 import { DAY, here, READY, swarmAt, TAPPED } from './ready.ts'
 
 const ID = '019e0000-0000-7000-8000-000000000019'
 const PATH = `/removals/${ID}`
 const NEXT = '2026-06-13'
 let yard: Yard
-const last = () => yard.store.removals.get(ID)?.last
-const sheet = (): Sheet => last()?.sheet ?? READY
+const { last, sheet, post, words } = oneSheet(() => yard, ID, '08:00')
 const saved = (s: Sheet): void => {
   const stamp = { savedAt: `${sheet().check.doneOn ?? DAY}T08:00:00.000Z`, savedBy: 'Ines' }
   expect(yard.store.removals.save(ID, last()?.version ?? 0, s, stamp).ok).toBe(true)
 }
-const post = (part: string, fields: Record<string, string | string[]>) =>
-  yard.post(`${PATH}/${part}`, { version: String(last()?.version), ...fields })
 const work = (fields: Record<string, string | string[]>) =>
   post('work', { on: DAY, outdoorC: '75', water: 'yes', shownOn: DAY, ...fields })
-const words = async (path = PATH): Promise<string> => wordsOf((await yard.get(path)).text)
 const list = (): Promise<string> => words('/removals')
 
 beforeEach(async () => {

@@ -3,18 +3,13 @@ import { beforeEach, describe, expect, test } from 'vitest'
 import { placeOf } from '../../../src/features/removal/place.ts'
 import type { Sheet } from '../../../src/records/removal-sheet.ts'
 import { formIn, INTAKE, wordsOf, type Yard, yardOn } from '../../support/yard-on.ts'
+import { oneSheet } from './one-sheet.ts'
 import { DAY, READY, swarmAt, TAPPED } from './ready.ts'
 
 const ID = '019e0000-0000-7000-8000-000000000023'
 const PATH = `/removals/${ID}`
 let yard: Yard
-const last = () => yard.store.removals.get(ID)?.last
-const sheet = (): Sheet => last()?.sheet ?? READY
-const saved = (s: Sheet, at = '06:00'): void => {
-  const stamp = { savedAt: `${DAY}T${at}:00.000Z`, savedBy: 'Ines' }
-  expect(yard.store.removals.save(ID, last()?.version ?? 0, s, stamp).ok).toBe(true)
-}
-const form = async (part: string) => formIn((await yard.get(`${PATH}/${part}`)).text)
+const { last, sheet, saved, formOf, words } = oneSheet(() => yard, ID)
 const work = (fields: Record<string, string | string[]>) =>
   yard.post(`${PATH}/work`, {
     version: String(last()?.version),
@@ -23,7 +18,6 @@ const work = (fields: Record<string, string | string[]>) =>
     water: 'yes',
     ...fields,
   })
-const words = async (path = PATH): Promise<string> => wordsOf((await yard.get(path)).text)
 const GO = { is: 'go' as const, by: 'Ines', on: DAY, at: '08:00', unmet: [], ...placeOf(READY) }
 const BLANK: Sheet = { ...READY, check: {} }
 
@@ -35,7 +29,7 @@ beforeEach(async () => {
 test('what was tapped on a page of six is of six, whenever “Go” is tapped', async () => {
   saved(BLANK)
   yard.setDay(DAY, '06:00')
-  const page = await form('check')
+  const page = await formOf('check')
   yard.setDay(DAY, '08:55')
   expect((await yard.post(`${PATH}/check`, { ...page, ...TAPPED })).status).toBe(303)
   expect(sheet().check.tickedAt).toBe('06:00')
@@ -47,7 +41,7 @@ test.each(['2026-06-15', '2026-06-09'])(
   'planned for %s and done today: the heat typed is of today',
   async (day) => {
     saved({ ...BLANK, job: { ...READY.job, plannedOn: day } })
-    const page = await form('check')
+    const page = await formOf('check')
     expect((await yard.post(`${PATH}/check`, { ...page, ...TAPPED })).status).toBe(303)
     expect(sheet().check.on).toBe(DAY)
     expect(sheet().decision?.is).toBe('go')
@@ -74,7 +68,7 @@ describe('under a go', () => {
     ['Refuse', { is: 'refuse', reason: 'wall hisses' }],
   ])('“%s” after it was opened: bees said after it are asked about', async (_, decision) => {
     expect((await work({ now: 'openedAt' })).status).toBe(303)
-    const check = await form('check')
+    const check = await formOf('check')
     expect((await yard.post(`${PATH}/check`, { ...check, ...decision })).status).toBe(303)
     yard.setDay(DAY, '09:00')
     expect((await yard.get(`${PATH}/intake`)).to).toBe(`${PATH}/work#now`)
@@ -85,7 +79,7 @@ describe('under a go', () => {
 
   test('a box that is logged for it all the same marks it', async () => {
     expect((await work({ now: 'openedAt' })).status).toBe(303)
-    expect((await yard.post(`${PATH}/check`, { ...(await form('check')), is: 'wait' })).status).toBe(303)
+    expect((await yard.post(`${PATH}/check`, { ...(await formOf('check')), is: 'wait' })).status).toBe(303)
     const box = { ...INTAKE, id: ID, on: DAY, 'removal.removedOn': DAY }
     expect((await yard.post(`${PATH}/intake`, box)).status).toBe(303)
     expect(sheet().work.withoutGo).toBeDefined()
@@ -96,7 +90,7 @@ describe('under a go', () => {
     yard.setDay(DAY, '10:00')
     expect((await work({ openedAt: '08:00', outdoorC: '97' })).status).toBe(303)
     expect(await words()).toContain('before it was too hot: 97 °F now')
-    saved({ ...sheet(), site: { ...sheet().site, where: 'over the back door' } }, '10:00')
+    saved({ ...sheet(), site: { ...sheet().site, where: 'over the back door' } }, 'Ines', { at: '10:00' })
     expect(await words()).toContain('before the place was changed')
   })
 })
@@ -107,12 +101,14 @@ test('another one’s “Wait” is gone over with a word, whether they gave one
     check: { ...READY.check, tickedAt: '08:00' },
     decision: { ...GO, is: 'wait', by: 'Bram' },
   })
-  const page = await form('check')
+  const page = await formOf('check')
   const bare = await yard.post(`${PATH}/check`, { ...page, ...TAPPED })
   expect(bare.status).toBe(422)
   expect(wordsOf(bare.text)).toContain('Bram tapped “Wait”')
   const reason = 'Bram has found his gloves'
-  expect((await yard.post(`${PATH}/check`, { ...(await form('check')), ...TAPPED, reason })).status).toBe(303)
+  expect((await yard.post(`${PATH}/check`, { ...(await formOf('check')), ...TAPPED, reason })).status).toBe(
+    303,
+  )
 })
 
 test('while it is open, an hour that was forecast over the limit is said when it comes', async () => {

@@ -3,14 +3,14 @@ import { beforeEach, describe, expect, test } from 'vitest'
 import { placeOf } from '../../../src/features/removal/place.ts'
 import type { Sheet } from '../../../src/records/removal-sheet.ts'
 import { INTAKE, wordsOf, type Yard, yardOn } from '../../support/yard-on.ts'
+import { oneSheet } from './one-sheet.ts'
 import { DAY, READY, TAPPED } from './ready.ts'
 
 const ID = '019e0000-0000-7000-8000-000000000009'
 const PATH = `/removals/${ID}`
 const NEXT = '2026-06-13'
 let yard: Yard
-const last = () => yard.store.removals.get(ID)?.last
-const sheet = (): Sheet => last()?.sheet ?? READY
+const { last, sheet, saved, post, words } = oneSheet(() => yard, ID)
 const go = (at: string): Sheet['decision'] => ({
   is: 'go',
   by: 'Ines',
@@ -19,12 +19,6 @@ const go = (at: string): Sheet['decision'] => ({
   unmet: [],
   ...placeOf(READY),
 })
-const saved = (s: Sheet): void => {
-  const stamp = { savedAt: `${DAY}T06:00:00.000Z`, savedBy: 'Ines' }
-  expect(yard.store.removals.save(ID, last()?.version ?? 0, s, stamp).ok).toBe(true)
-}
-const post = (part: string, fields: Record<string, string | string[]>) =>
-  yard.post(`${PATH}/${part}`, { version: String(last()?.version), ...fields })
 const work = (fields: Record<string, string | string[]>) =>
   post('work', { on: DAY, outdoorC: '75', water: 'yes', ...fields })
 const decide = (day: string) =>
@@ -33,7 +27,6 @@ const decide = (day: string) =>
     on: day,
     ...TAPPED,
   })
-const words = async (path = PATH): Promise<string> => wordsOf((await yard.get(path)).text)
 
 beforeEach(async () => {
   yard = await yardOn(DAY)

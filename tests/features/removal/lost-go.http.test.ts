@@ -4,8 +4,8 @@
  */
 import { beforeEach, describe, expect, test } from 'vitest'
 import { placeOf } from '../../../src/features/removal/place.ts'
-import type { Sheet } from '../../../src/records/removal-sheet.ts'
 import { INTAKE, wordsOf, type Yard, yardOn } from '../../support/yard-on.ts'
+import { type Fields, oneSheet } from './one-sheet.ts'
 import { DAY, READY, TAPPED } from './ready.ts'
 
 const ID = '019e0000-0000-7000-8000-000000000009'
@@ -13,15 +13,7 @@ const OTHER = ID.replace(/9$/, '8')
 const PATH = `/removals/${ID}`
 const NEXT = '2026-06-13'
 let yard: Yard
-const last = () => yard.store.removals.get(ID)?.last
-const sheet = (): Sheet => last()?.sheet ?? READY
-const saved = (s: Sheet): void => {
-  const stamp = { savedAt: `${DAY}T06:00:00.000Z`, savedBy: 'Ines' }
-  expect(yard.store.removals.save(ID, last()?.version ?? 0, s, stamp).ok).toBe(true)
-}
-type Fields = Record<string, string | string[]>
-const post = (part: string, fields: Fields) =>
-  yard.post(`${PATH}/${part}`, { version: String(last()?.version), ...fields })
+const { sheet, saved, post, words } = oneSheet(() => yard, ID)
 const work = (fields: Fields) => post('work', { on: DAY, outdoorC: '75', water: 'yes', ...fields })
 const check = (fields: Fields) =>
   post('check', {
@@ -30,7 +22,6 @@ const check = (fields: Fields) =>
     ...TAPPED,
     ...fields,
   })
-const words = async (path = PATH): Promise<string> => wordsOf((await yard.get(path)).text)
 /** Gas comes onto the sheet, as somebody sees it behind the comb. */
 const gas = (): void => {
   const { decision, ...s } = sheet()

@@ -7,25 +7,18 @@ import { placeOf } from '../../../src/features/removal/place.ts'
 import { hasBegun } from '../../../src/records/job-state.ts'
 import type { Sheet } from '../../../src/records/removal-sheet.ts'
 import { formIn, wordsOf, type Yard, yardOn } from '../../support/yard-on.ts'
+import { type Fields, oneSheet } from './one-sheet.ts'
 import { DAY, READY, TAPPED } from './ready.ts'
 
 const ID = '019e0000-0000-7000-8000-000000000039'
 const PATH = `/removals/${ID}`
 let yard: Yard
-const last = () => yard.store.removals.get(ID)?.last
-const sheet = (): Sheet => last()?.sheet ?? READY
-const saved = (s: Sheet, savedBy = 'Ines'): void => {
-  const stamp = { savedAt: `${DAY}T11:50:00.000Z`, savedBy }
-  expect(yard.store.removals.save(ID, last()?.version ?? 0, s, stamp).ok).toBe(true)
-}
+const { last, sheet, saved, formOf: open } = oneSheet(() => yard, ID, '11:50')
 const gone = (by = 'Ines'): Sheet => ({
   ...sheet(),
   decision: { is: 'go', by, on: DAY, at: '11:50', unmet: [], ...placeOf(READY) },
 })
-type Fields = Record<string, string | string[]>
 type Part = 'job' | 'site' | 'check' | 'work'
-/** The form of a part as it stands now: what is changed in it is changed by whoever has it open. */
-const open = async (part: Part): Promise<Fields> => formIn((await yard.get(`${PATH}/${part}`)).text)
 const post = (part: Part, fields: Fields) => yard.post(`${PATH}/${part}`, fields)
 const begun = async (): Promise<boolean> => {
   await post('work', {
@@ -160,5 +153,71 @@ describe('refused because it was saved by somebody else meanwhile', () => {
     expect(answer.status).toBe(422)
     expect(sheet().site.behind).toContain('gas')
     expect(sheet().decision?.fell).toBeDefined()
+  })
+})
+
+const BRAM: Sheet['decision'] = { is: 'go', by: 'Bram', on: DAY, at: '11:50', unmet: [], ...placeOf(READY) }
+const status = async (part: Part, form: Fields): Promise<number> => (await post(part, form)).status
+const opened = async (): Promise<number> =>
+  status('work', { ...(await open('work')), outdoorC: '75', water: 'yes', now: 'openedAt' })
+
+describe('a page that lay open while somebody said “go”', () => {
+  test.each([
+    ['refuse', 'Smells of gas in the hall'],
+    ['refuse', ''],
+    ['wait', ''],
+  ])('%s, “%s”: the “go” falls, though the page clashes', async (is, reason) => {
+    const lay = await open('check')
+    saved({ ...READY, check: { ...READY.check, cutMm: 20 }, decision: BRAM }, 'Bram')
+    expect(await status('check', { ...lay, cutMm: '0.7', is, reason })).not.toBe(303)
+    expect(sheet().decision?.fell).toBeDefined()
+    expect(await opened()).toBe(422)
+  })
+
+  test('what it found is on the sheet, and what it says of gas leaves a line', async () => {
+    const lay = await open('site')
+    saved({ ...READY, site: { ...READY.site, sheathingMm: 20 }, decision: BRAM }, 'Bram')
+    expect(
+      await status('site', {
+        ...lay,
+        sheathingMm: '1',
+        behind: ['electric'],
+        behindNote: 'GAS pipe, hissing',
+      }),
+    ).not.toBe(303)
+    expect(sheet().site.behind).toContain('electric')
+    expect(sheet().site.noted).toContainEqual(expect.objectContaining({ what: 'gas', is: 'written' }))
+    expect(sheet().decision?.fell).toBeDefined()
+  })
+
+  test('a clash that found nothing lets it stand', async () => {
+    const lay = await open('site')
+    saved({ ...READY, site: { ...READY.site, entrance: 'Porch' }, decision: BRAM }, 'Bram')
+    expect(await status('site', { ...lay })).not.toBe(303)
+    expect(sheet().decision?.fell).toBeUndefined()
+  })
+})
+
+describe('over a “go”, with a slip of the pen beside it', () => {
+  beforeEach(() => {
+    saved({ ...READY, decision: BRAM })
+  })
+
+  test.each<[string, Part, Fields]>([
+    ['words for gas', 'site', { behindNote: 'GAS pipe, hissing', sheathingMm: 'an inch' }],
+    ['fierce bees', 'site', { temper: '5', sheathingMm: 'an inch' }],
+    ['a roof', 'job', { access: 'roof', heightM: 'thirty' }],
+    ['wires that nobody knows of', 'check', { wires: 'unknown', cutMm: 'deep' }],
+    ['nobody within call', 'check', { done: [], cutMm: 'deep' }],
+    ['a refusal without a reason', 'check', { is: 'refuse', reason: '' }],
+  ])('%s', async (_, part, more) => {
+    expect(await status(part, { ...(await open(part)), ...more })).toBe(422)
+    expect(sheet().decision?.fell).toBeDefined()
+    expect(await opened()).toBe(422)
+  })
+
+  test('a slip by itself lets it stand', async () => {
+    expect(await status('work', { ...(await open('work')), boxC: 'warm' })).toBe(422)
+    expect(sheet().decision?.fell).toBeUndefined()
   })
 })

@@ -3,17 +3,13 @@ import { beforeEach, expect, test } from 'vitest'
 import { readNotes } from '../../../src/features/removal/notes-read.ts'
 import type { Sheet } from '../../../src/records/removal-sheet.ts'
 import { formIn, wordsOf, type Yard, yardOn } from '../../support/yard-on.ts'
+import { oneSheet } from './one-sheet.ts'
 import { DAY, READY } from './ready.ts'
 
 const ID = '019e0000-0000-7000-8000-000000000052'
 const PATH = `/removals/${ID}`
 let yard: Yard
-const last = () => yard.store.removals.get(ID)?.last
-const sheet = (): Sheet => last()?.sheet ?? READY
-const saved = (s: Sheet) =>
-  yard.store.removals.save(ID, last()?.version ?? 0, s, { savedAt: `${DAY}T08:00:00.000Z`, savedBy: 'Ines' })
-const save = async (part: string, more: Record<string, string | string[]>) =>
-  yard.post(`${PATH}/${part}`, { ...formIn((await yard.get(`${PATH}/${part}`)).text), ...more })
+const { sheet, saved, save } = oneSheet(() => yard, ID, '08:00')
 const go = async (...more: string[]) => {
   const typed = formIn((await yard.get(`${PATH}/check`)).text)
   return save('check', { done: [...(typed.done ?? []), ...more], is: 'go' })

@@ -1,17 +1,14 @@
 /** A forecast is of hours that are still to come, and of the day it was looked at for. Invented. */
 import { beforeEach, describe, expect, test } from 'vitest'
-import type { Sheet } from '../../../src/records/removal-sheet.ts'
 import { formIn, wordsOf, type Yard, yardOn } from '../../support/yard-on.ts'
+import { oneSheet } from './one-sheet.ts'
 import { DAY, READY, TAPPED } from './ready.ts'
 
 const ID = '019e0000-0000-7000-8000-000000000011'
 const PATH = `/removals/${ID}`
 const NEXT = '2026-06-13'
 let yard: Yard
-const last = () => yard.store.removals.get(ID)?.last
-const sheet = (): Sheet => last()?.sheet ?? READY
-const post = (part: string, fields: Record<string, string | string[]>) =>
-  yard.post(`${PATH}/${part}`, { version: String(last()?.version), ...fields })
+const { last, sheet, post } = oneSheet(() => yard, ID)
 const HOURS = Object.fromEntries(
   [
     ['06:00', '64'],

@@ -1,25 +1,17 @@
 /** Left and come back, a second day, an hour put right, bees logged beside their sheet: none of it is under the “go” of before. Invented. */
 import { beforeEach, describe, expect, test } from 'vitest'
 import { placeOf } from '../../../src/features/removal/place.ts'
-import type { Sheet } from '../../../src/records/removal-sheet.ts'
 import { formIn, INTAKE, wordsOf, type Yard, yardOn } from '../../support/yard-on.ts'
+import { oneSheet } from './one-sheet.ts'
 import { DAY, READY, TAPPED } from './ready.ts'
 
 const ID = '019e0000-0000-7000-8000-000000000022'
 const PATH = `/removals/${ID}`
 const NEXT = '2026-06-13'
 let yard: Yard
-const last = () => yard.store.removals.get(ID)?.last
-const sheet = (): Sheet => last()?.sheet ?? READY
-const saved = (s: Sheet): void => {
-  const stamp = { savedAt: `${DAY}T06:00:00.000Z`, savedBy: 'Ines' }
-  expect(yard.store.removals.save(ID, last()?.version ?? 0, s, stamp).ok).toBe(true)
-}
-const post = (part: string, fields: Record<string, string | string[]>) =>
-  yard.post(`${PATH}/${part}`, { version: String(last()?.version), ...fields })
+const { sheet, saved, post, words } = oneSheet(() => yard, ID)
 const work = (fields: Record<string, string | string[]>) =>
   post('work', { on: DAY, outdoorC: '75', water: 'yes', ...fields })
-const words = async (path = PATH): Promise<string> => wordsOf((await yard.get(path)).text)
 const decide = () => post('check', { shownOn: DAY, on: DAY, ...TAPPED })
 
 beforeEach(async () => {

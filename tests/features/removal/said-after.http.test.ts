@@ -11,17 +11,13 @@ import { notHere } from '../../../src/features/removal/written.ts'
 import type { Sheet } from '../../../src/records/removal-sheet.ts'
 import { DEFAULT_PROTOCOL } from '../../../src/recovery/index.ts'
 import { formIn, type Yard, yardOn } from '../../support/yard-on.ts'
+import { oneSheet } from './one-sheet.ts'
 import { but, DAY, here, PAPER, PHOTO, READY, read, SHOWS, YARD } from './ready.ts'
 
 const ID = '019e0000-0000-7000-8000-000000000039'
 const PATH = `/removals/${ID}`
 let yard: Yard
-const last = () => yard.store.removals.get(ID)?.last
-const sheet = (): Sheet => last()?.sheet ?? READY
-const saved = (s: Sheet, savedBy = 'Ines'): void => {
-  const stamp = { savedAt: `${DAY}T08:00:00.000Z`, savedBy }
-  expect(yard.store.removals.save(ID, last()?.version ?? 0, s, stamp).ok).toBe(true)
-}
+const { last, sheet, saved } = oneSheet(() => yard, ID, '08:00')
 const go: NonNullable<Sheet['decision']> = {
   is: 'go',
   by: 'Ines',

@@ -1,22 +1,17 @@
 /** At the pages: what a paper says, which price it is, and “is it here?” are tapped, each by itself. Invented. */
 import { beforeEach, describe, expect, test } from 'vitest'
-import type { Sheet } from '../../../src/records/removal-sheet.ts'
 import { formIn, wordsOf, type Yard, yardOn } from '../../support/yard-on.ts'
+import { oneSheet } from './one-sheet.ts'
 import { but, DAY, PAPER, PHOTO, READY, read } from './ready.ts'
 
 const ID = '019e0000-0000-7000-8000-000000000009'
 const PATH = `/removals/${ID}`
 let yard: Yard
+const { sheet, saved } = oneSheet(() => yard, ID, '08:00')
 beforeEach(async () => {
   yard = await yardOn(DAY)
   await yard.photos.keep(PHOTO)
 })
-const last = () => yard.store.removals.get(ID)?.last
-const sheet = (): Sheet => last()?.sheet ?? READY
-const saved = (s: Sheet): void => {
-  const stamp = { savedAt: `${DAY}T08:00:00.000Z`, savedBy: 'Ines' }
-  expect(yard.store.removals.save(ID, last()?.version ?? 0, s, stamp).ok).toBe(true)
-}
 const form = async (path: string) => formIn((await yard.get(path)).text)
 
 describe('a clearance', () => {

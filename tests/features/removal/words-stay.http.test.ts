@@ -3,7 +3,8 @@ import { beforeEach, describe, expect, test } from 'vitest'
 import { readNotes } from '../../../src/features/removal/notes-read.ts'
 import { placeOf } from '../../../src/features/removal/place.ts'
 import type { Sheet } from '../../../src/records/removal-sheet.ts'
-import { formIn, wordsOf, type Yard, yardOn } from '../../support/yard-on.ts'
+import { wordsOf, type Yard, yardOn } from '../../support/yard-on.ts'
+import { oneSheet } from './one-sheet.ts'
 import { DAY, GAS_CLEARED, here, PHOTO, READY } from './ready.ts'
 
 const ID = '019e0000-0000-7000-8000-000000000049'
@@ -11,15 +12,7 @@ const OTHER = ID.replace(/9$/, '8')
 const THIRD = ID.replace(/9$/, '7')
 const PATH = `/removals/${ID}`
 let yard: Yard
-const last = (id = ID) => yard.store.removals.get(id)?.last
-const sheet = (): Sheet => last()?.sheet ?? READY
-const saved = (s: Sheet, id = ID, savedBy = 'Ines'): void => {
-  const stamp = { savedAt: `${DAY}T08:00:00.000Z`, savedBy }
-  expect(yard.store.removals.save(id, last(id)?.version ?? 0, s, stamp).ok).toBe(true)
-}
-const formOf = async (part: string) => formIn((await yard.get(`${PATH}/${part}`)).text)
-const save = async (part: string, more: Record<string, string | string[]>) =>
-  yard.post(`${PATH}/${part}`, { ...(await formOf(part)), ...more })
+const { last, sheet, saved, formOf, save } = oneSheet(() => yard, ID, '08:00')
 /** “Go” over the form as it stands, its notes read, with more of its boxes tapped. */
 const go = async (...more: string[]) => {
   const typed = await formOf('check')
@@ -110,12 +103,12 @@ describe('a tick for the gas station', () => {
   test('is none for the pipe of another sheet, nor that of one sheet for the next', async () => {
     saved(station)
     expect((await go('not-here:gas')).status).toBe(303)
-    saved(theirs, OTHER, 'Bram')
+    saved(theirs, 'Bram', { of: OTHER })
     const work = { version: String(last()?.version), outdoorC: '75', water: 'yes', now: 'openedAt' }
     expect((await yard.post(`${PATH}/work`, work)).status).toBe(422)
     expect((await go()).status).toBe(422)
     expect((await go(`not-there:gas:${OTHER}`)).status).toBe(303)
-    saved(theirs, THIRD, 'Bram')
+    saved(theirs, 'Bram', { of: THIRD })
     expect((await go()).status).toBe(422)
     expect((await go(`not-there:gas:${THIRD}`)).status).toBe(303)
     expect(wordsOf((await yard.get(PATH)).text)).toContain('not here: gas pipe')
