@@ -212,11 +212,20 @@ export function honest(sheet: Sheet, now: string, { on, at }: { on: string; at: 
 
 /**
  * A “go” that does not stand over what both sides know, or another sheet of the house, fell: it does not come back when something else
- * is cleared. `read`: the sheet on which it was said.
+ * is cleared. `read`: the sheet on which it was said; `before`: as it stood here. Of bees that were boxed, a “go” that stands no more for
+ * all that is asked since does not fall over a note: it is kept as it was, as by a form.
  */
-export function fallenNow(c: AppContext, deps: PageDeps, s: Sheet, id: string, read: Sheet): Sheet {
+export function fallenNow(
+  c: AppContext,
+  deps: PageDeps,
+  s: Sheet,
+  id: string,
+  { read, before }: { read: Sheet; before: Sheet },
+): Sheet {
   const { decision: d } = s
   if (d?.is !== 'go' || d.fell !== undefined) return s
+  const isDone = read === before && before.work.boxedAt !== undefined
+  if (isDone && !stoodOn(c, deps, before, d.on, id)) return s
   if (!isOtherwise(read, s) && stoodOn(c, deps, s, d.on, id) && !isOfBefore(d, deps, c.var.frame.zone))
     return s
   const { writtenAt: _, ...fell } = momentNow(c, deps)

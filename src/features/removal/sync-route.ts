@@ -84,7 +84,7 @@ export function removalSync(deps: PageDeps): Hono<Env> {
         id,
         known,
         merged: honest(
-          fallenNow(c, deps, noticed(before, merged), id, readBy(merged.decision)),
+          fallenNow(c, deps, noticed(before, merged), id, { read: readBy(merged.decision), before }),
           deps.clock().toISOString(),
           momentNow(c, deps),
         ),
