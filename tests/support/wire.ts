@@ -22,6 +22,8 @@ export interface Wire {
   change: (path: string, how: (text: string) => string) => void
   /** Requests that came, in order. */
   seen: string[]
+  /** How many of them are not answered yet. */
+  open: () => number
   stop: () => Promise<void>
 }
 
@@ -29,10 +31,13 @@ export async function wireTo(target: string): Promise<Wire> {
   let decide: (request: { method: string; path: string }) => Fate = () => 'pass'
   const changes = new Map<string, (text: string) => string>()
   const seen: string[] = []
+  let open = 0
   const { hostname, port } = new URL(target)
   const server = http.createServer((from, to) => {
     const request = { method: from.method ?? 'GET', path: from.url ?? '/' }
     seen.push(`${request.method} ${request.path}`)
+    open++
+    to.on('close', () => open--)
     const fate = decide(request)
     if (fate === 'cut') {
       from.socket.destroy()
@@ -81,6 +86,7 @@ export async function wireTo(target: string): Promise<Wire> {
       changes.set(path, how)
     },
     seen,
+    open: () => open,
     stop: () =>
       new Promise((done) => {
         server.close(() => done())
