@@ -9,7 +9,7 @@ export const Sheets = ({ sheets, frame }: { sheets: SheetItem[]; frame: Frame })
       <li>
         {s.own === null ? (
           <p>
-            {frame.words.outbox.sheet.theirs(s.owner)}{' '}
+            {frame.words.outbox.sheet.theirs(s.owner, s.kills)}{' '}
             <span class="soft">{frame.words.outbox.sheet.goes(s.owner)}</span>
           </p>
         ) : (
@@ -31,11 +31,17 @@ export const Sheets = ({ sheets, frame }: { sheets: SheetItem[]; frame: Frame })
                   {s.own.again ? frame.words.outbox.sheet.again : ''}
                 </p>
                 <div class="buttons">
-                  <form method="post" action={`/outbox/sheet/${s.id}/over`}>
-                    <button class="button" type="submit">
-                      {frame.words.outbox.sheet.over}
-                    </button>
-                  </form>
+                  {s.own.again ? null : s.own.over ? (
+                    <form method="post" action={`/outbox/sheet/${s.id}/over`}>
+                      <button class="button" type="submit">
+                        {frame.words.outbox.sheet.over}
+                      </button>
+                    </form>
+                  ) : (
+                    <a class="button button-do" href={`/removals/${s.id}`}>
+                      {frame.words.outbox.mend}
+                    </a>
+                  )}
                   <a class="button button-late" href={`/outbox/sheet/${s.id}/take-out`}>
                     {frame.words.outbox.sheet.takeOut(s.own.out)}
                   </a>

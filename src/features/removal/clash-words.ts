@@ -4,9 +4,10 @@ import { heldIn, type Sheet } from '../../records/index.ts'
 import type { SheetVersion } from '../../store/index.ts'
 import { type Units, unitOf } from '../../words/index.ts'
 import { fieldsOfPart } from './fields.ts'
-import { goneFrom } from './grave.ts'
+import { goneFrom, isHazard } from './grave.ts'
 import { PARTS, type Part } from './stage.ts'
 import { decidedWords, GRAVE_WORDS } from './words.ts'
+import { writtenOn } from './written.ts'
 
 const OF_THE_TICKS = ['check.done', 'check.doneOn', 'check.doneAt', 'check.tickedAt']
 
@@ -62,6 +63,16 @@ export function clashWords(
 }
 
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1)
+
+/** What can kill of a sheet and was not known before, tapped or written, and nothing private. 'gas pipe, somebody allergic' */
+export function killing(now: Sheet, before: Sheet): string {
+  const said = (s: Sheet) => writtenOn(s).map((w) => w.what)
+  const anew = said(now).filter((what) => !said(before).includes(what))
+  return [...new Set([...goneFrom(now, before), ...anew])]
+    .filter((what) => isHazard(what) || what === 'allergic')
+    .map((what) => GRAVE_WORDS[what].toLowerCase())
+    .join(', ')
+}
 
 /** What of a sheet came to light since another version, and a refusal with its reason. ['gas pipe', 'Bram tapped “Refuse”, …'] */
 export function foundWords(now: Sheet, before: Sheet): string[] {

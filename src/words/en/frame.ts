@@ -55,6 +55,8 @@ export const frame = {
     this: 'This phone',
     clock: (phone: Day, yard: Day) =>
       `This phone says ${inWords(phone)}; in the yard it is ${inWords(yard)}. Set its clock right; forms propose the yard’s day until then.`,
+    kills: ({ what, by }: { what: string; by: string }) =>
+      `Something that can kill waits here and reaches nobody: ${what}. ${by} signs in on this phone, or tell them by telephone.`,
     waiting: (n: number) => `${n} waiting to be sent`,
     refused: (n: number) => `${n} not accepted`,
     allSent: 'All sent',

@@ -42,7 +42,7 @@ export const outbox = {
   takeOut: 'Take it out',
   takeBack: 'Take it back',
   sheet: {
-    theirs: (owner: string) => `A removal sheet of ${owner}.`,
+    theirs: (owner: string, kills: string) => `A removal sheet of ${owner}${kills && `: ${kills}`}.`,
     goes: (owner: string) => `It goes when ${owner} signs in again.`,
     what: 'removal sheet',
     kept: (when: string) => `Kept ${when}.`,

@@ -42,7 +42,7 @@ export const outbox: typeof English = {
   takeOut: 'Quitarla',
   takeBack: 'Anularla',
   sheet: {
-    theirs: (owner) => `Una hoja de rescate de ${owner}.`,
+    theirs: (owner, kills) => `Una hoja de rescate de ${owner}${kills && `: ${kills}`}.`,
     goes: (owner) => `Se envía cuando ${owner} vuelva a entrar.`,
     what: 'hoja de rescate',
     kept: (when) => `Guardada: ${when}.`,
