@@ -17,7 +17,7 @@ export const PhoneLine = ({ frame }: { frame: Frame }) => {
   return (
     <>
       {phone.kills?.map((k) => (
-        <p class="phone-clock phone-kills" role="alert">
+        <p class="phone-kills" role="alert">
           {words.phone.kills(k)}
         </p>
       ))}

@@ -23,7 +23,13 @@ export function showState(state: PhoneState): void {
 function showKills({ kills = [] }: PhoneState): void {
   const said = kills.map((k) => words.phone.kills(k)).join(' ')
   if (said === '' || document.querySelector('.phone-kills') !== null) dropNote(KILLS)
-  else showNote({ weight: KILLS, words: said, way: { label: words.islands.showThem, href: '/outbox' } })
+  else
+    showNote({
+      weight: KILLS,
+      alarm: true,
+      words: said,
+      way: { label: words.islands.showThem, href: '/outbox' },
+    })
 }
 
 /** On Today: whether one can walk away from the signal now. */

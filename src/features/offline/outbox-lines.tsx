@@ -44,22 +44,16 @@ export const OwnLine = ({ item, frame }: LineProps<OwnItem>) => {
       {words.note === null ? null : <p class="entry-note">{words.note}</p>}
       <DayInDoubt item={item} frame={frame} />
       {item.state === 'refused' ? (
-        <div class="outbox-refused">
-          <p>
-            <b>{outbox.notAccepted}.</b>
-          </p>
-          <ul>
-            {item.problems.map((p) => (
-              <li>
-                {sentenceOf(
-                  p.field === '' ? outbox.it : fieldName(e, p.field, frame.words),
-                  problemWords(p.message, frame.today),
-                  frame.words,
-                )}
-              </li>
-            ))}
-          </ul>
-        </div>
+        <Refused
+          frame={frame}
+          why={item.problems.map((p) =>
+            sentenceOf(
+              p.field === '' ? outbox.it : fieldName(e, p.field, frame.words),
+              problemWords(p.message, frame.today),
+              frame.words,
+            ),
+          )}
+        />
       ) : null}
       <p class="fine">
         {outbox.kept(dates.instant(item.keptAt, frame.zone, frame.today), e.by)}{' '}
@@ -69,6 +63,20 @@ export const OwnLine = ({ item, frame }: LineProps<OwnItem>) => {
     </Line>
   )
 }
+
+/** Why it was not accepted, a line each. */
+export const Refused = ({ frame, why }: { frame: Frame; why: string[] }) => (
+  <div class="outbox-refused">
+    <p>
+      <b>{frame.words.outbox.notAccepted}.</b>
+    </p>
+    <ul>
+      {why.map((line) => (
+        <li>{line}</li>
+      ))}
+    </ul>
+  </div>
+)
 
 /** Kept on a phone whose clock was off: nothing goes before somebody has looked at its day. */
 const DayInDoubt = ({ item, frame }: LineProps<OwnItem>) =>

@@ -41,13 +41,13 @@ function saidAt(path: string, s: Sheet, other: Sheet, units: Units): string | un
   return said === '' ? 'nothing' : `“${said}”`
 }
 
-/** 'Odalys saved something else meanwhile. The way in: theirs “Front”, yours “Back”. Yours is not in the yard’s book …' */
+/** 'Odalys saved something else meanwhile', 'The way in: theirs “Front”, yours “Back”', 'Yours is not in the yard’s book …' */
 export function clashWords(
   last: SheetVersion,
   mine: Sheet,
   clashes: readonly string[],
   units: Units,
-): string {
+): string[] {
   // Day and hour of the ticks are those of the ticks.
   const paths = [...new Set(clashes.map((path) => (OF_THE_TICKS.includes(path) ? 'check.done' : path)))]
   const lines = paths.map((path) => {
@@ -59,7 +59,11 @@ export function clashWords(
         : `${label}: theirs ${theirs}, yours ${saidAt(path, mine, last.sheet, units)}`
     return capital(words)
   })
-  return `${last.savedBy} saved something else meanwhile. ${lines.join('. ')}. Yours is not in the yard’s book; what you found is`
+  return [
+    `${last.savedBy} saved something else meanwhile`,
+    ...lines,
+    'Yours is not in the yard’s book; what you found is',
+  ]
 }
 
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1)

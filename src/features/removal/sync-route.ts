@@ -82,7 +82,7 @@ export function removalSync(deps: PageDeps): Hono<Env> {
         `Takes off what no trade has cleared, or without saying why: ${gone.join(', ')}. Put it back on the page of the sheet, or say there why it is gone`,
       )
     const problems = sentProblems(c, deps, known, mine, found, { id, absent })
-    if (problems.length > 0) return refuse(problems.join('. '))
+    if (problems.length > 0) return refuse(problems)
     const stamp = { savedAt: deps.clock().toISOString(), savedBy: signedIn(c) }
     const result = removals.save(
       id,
@@ -131,10 +131,11 @@ export function removalSync(deps: PageDeps): Hono<Env> {
     }
 
     /** What it brings stays, whatever else it is refused for: wires that were found do not wait for a clash over the way in. */
-    function refuse(message: string, clashes = false): Response {
+    function refuse(said: string | string[], clashes = false): Response {
       if (last !== undefined && known !== undefined) keepFound(c, deps, { id, last }, mine, known)
       const version = clashes ? removals.get(id)?.last.version : undefined
-      return c.json({ problems: [{ field: '', message, line: message }], version }, 422)
+      const problems = [said].flat().map((message) => ({ field: '', message, line: message }))
+      return c.json({ problems, version }, 422)
     }
   })
   return app

@@ -148,7 +148,7 @@ describe('two people who write on one sheet on one phone', () => {
   test('neither is written over', async () => {
     expect(await phone.syncService.state()).toMatchObject({ waiting: 2 })
     const page = await outbox()
-    expect(page).toContain('Ottoline Fairweather , removal sheet')
+    expect(page).toContain('Ottoline Fairweather , removal sheet: gas pipe.')
     expect(page).toContain('A removal sheet of Bram: gas pipe.')
   })
 
