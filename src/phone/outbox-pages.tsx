@@ -25,7 +25,7 @@ import {
 } from '../features/offline/index.ts'
 import { foundWords, pathWords } from '../features/removal/index.ts'
 import { correctionOf, type FieldProblem, one, type Typed, typedOf } from '../forms/index.ts'
-import { EMPTY_SHEET, sheetName } from '../records/index.ts'
+import { EMPTY_SHEET, photosOfSheet, sheetName } from '../records/index.ts'
 import type { Repository } from '../store/index.ts'
 import { type KeptSheet, type Waiting, type WaitingSheet, waitingOn } from './database.ts'
 import { killsOn } from './memory.ts'
@@ -204,6 +204,7 @@ function ownOf({ mine, ...kept }: KeptSheet & { mine: WaitingSheet }): SheetItem
     over: mine.clash !== undefined,
     out: out === null ? null : [...new Set(out.map(pathWords))].join(', '),
     stays: left !== null,
+    photos: photosOfSheet(mine.sheet).filter((id) => !photosOfSheet(mine.from ?? EMPTY_SHEET).includes(id)),
     found: foundWords(left?.sheet ?? mine.sheet, kept.theirs?.sheet ?? EMPTY_SHEET),
   }
 }

@@ -61,8 +61,14 @@ export interface SheetItem {
     /** Whether anything of it stays then, and is sent; and what was found, in words. */
     stays: boolean
     found: string[]
+    /** Names of the photos that were taken for it here. */
+    photos: string[]
   } | null
 }
+
+/** Names of the photos that go with an entry. */
+export const photosOf = ({ entry }: OwnItem): readonly string[] =>
+  'photos' in entry ? (entry.photos ?? []) : []
 
 /** Even one's own: a beekeeper who is a helper by now is shown what helpers are. */
 export const wordsOf = ({ entry }: OwnItem, frame: Frame) =>

@@ -1,11 +1,11 @@
 /** An entry that waits: what it says, why it does not go, and what can be done about it. */
 
 import type { Child } from 'hono/jsx'
-import { labelOf, sentenceOf } from '../../forms/index.ts'
+import { labelOf, Photos, sentenceOf } from '../../forms/index.ts'
 import type { Entry } from '../../journal/index.ts'
 import type { Frame } from '../../parts/index.ts'
 import { capital, problemWords, type Words } from '../../words/index.ts'
-import { type OutboxItem, type OwnItem, type TheirItem, wordsOf } from './outbox-items.ts'
+import { type OutboxItem, type OwnItem, photosOf, type TheirItem, wordsOf } from './outbox-items.ts'
 
 interface LineProps<Item extends OutboxItem> {
   frame: Frame
@@ -42,6 +42,7 @@ export const OwnLine = ({ item, frame }: LineProps<OwnItem>) => {
         {words.facts.length === 0 ? null : <>: {words.facts.join('; ')}</>}
       </p>
       {words.note === null ? null : <p class="entry-note">{words.note}</p>}
+      <Photos ids={photosOf(item)} />
       <DayInDoubt item={item} frame={frame} />
       {item.state === 'refused' ? (
         <Refused

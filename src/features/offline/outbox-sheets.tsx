@@ -1,5 +1,5 @@
 /** Removal sheets that wait. */
-import { sentenceOf } from '../../forms/index.ts'
+import { Photos, sentenceOf } from '../../forms/index.ts'
 import type { Frame } from '../../parts/index.ts'
 import type { SheetItem } from './outbox-items.ts'
 import { Refused } from './outbox-lines.tsx'
@@ -16,16 +16,17 @@ export const Sheets = ({ sheets, frame }: { sheets: SheetItem[]; frame: Frame })
             </p>
           ) : (
             <>
+              <a class="tall" href={`/removals/${id}`}>
+                <b>{own.name}</b>
+              </a>
               <p>
-                <a class="tall" href={`/removals/${id}`}>
-                  <b>{own.name}</b>
-                </a>
-                , {sheet.what(s.kills)}.{' '}
+                {sheet.what(s.kills)}.{' '}
                 <span class="soft">
                   {sheet.kept(frame.words.dates.instant(s.keptAt, frame.zone, frame.today))}{' '}
                   {own.again ? sheet.again : ''}
                 </span>
               </p>
+              <Photos ids={own.photos} />
               {own.problems.length === 0 ? null : (
                 <>
                   <Refused

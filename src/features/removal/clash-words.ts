@@ -62,7 +62,7 @@ export function clashWords(
   return [
     `${last.savedBy} saved something else meanwhile`,
     ...lines,
-    'Yours is not in the yard’s book; what you found is',
+    'Yours is not in the yard’s book, but for what you found',
   ]
 }
 

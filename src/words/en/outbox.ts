@@ -44,7 +44,7 @@ export const outbox = {
   sheet: {
     theirs: (owner: string, kills: string) => `A removal sheet of ${owner}${kills && `: ${kills}`}.`,
     goes: (owner: string) => `It goes when ${owner} signs in again.`,
-    what: (kills: string) => `removal sheet${kills && `: ${kills}`}`,
+    what: (kills: string) => `Removal sheet${kills && `: ${kills}`}`,
     kept: (when: string) => `Kept here since ${when}.`,
     again: 'It goes again with the next signal.',
     over: 'Put mine over theirs',

@@ -44,7 +44,7 @@ export const outbox: typeof English = {
   sheet: {
     theirs: (owner, kills) => `Una hoja de rescate de ${owner}${kills && `: ${kills}`}.`,
     goes: (owner) => `Se envía cuando ${owner} vuelva a entrar.`,
-    what: (kills) => `hoja de rescate${kills && `: ${kills}`}`,
+    what: (kills) => `Hoja de rescate${kills && `: ${kills}`}`,
     kept: (when) => `Guardada aquí desde ${when}.`,
     again: 'Se envía otra vez cuando haya señal.',
     over: 'Reemplazar la otra con la mía',

@@ -98,6 +98,14 @@ describe('gas that waits on a phone whose owner’s session has ended', () => {
     expect((await phone.syncService.state()).kills).toEqual([{ what: 'gas pipe', by: 'Bram' }])
   })
 
+  test('is seen in the outbox by whoever took a photo of it', async () => {
+    expect(await phone.open('/outbox')).not.toContain('/photos/')
+    expect((await call({ photos: PHOTO.id })).status).toBe(303)
+    expect(await phone.open('/outbox')).toContain(`<img src="/photos/${PHOTO.id}"`)
+    await hands('operator')
+    expect(await phone.open('/outbox')).not.toContain('/photos/')
+  })
+
   test('is said before anybody has signed in again', async () => {
     await phone.syncService.signedOut()
     expect((await phone.syncService.state()).kills).toEqual([{ what: 'gas pipe', by: 'Bram' }])
@@ -148,7 +156,7 @@ describe('two people who write on one sheet on one phone', () => {
   test('neither is written over', async () => {
     expect(await phone.syncService.state()).toMatchObject({ waiting: 2 })
     const page = await outbox()
-    expect(page).toContain('Ottoline Fairweather , removal sheet: gas pipe.')
+    expect(page).toContain('Ottoline Fairweather Removal sheet: gas pipe.')
     expect(page).toContain('A removal sheet of Bram: gas pipe.')
   })
 
