@@ -40,13 +40,13 @@ export const PhotoField = ({ form, hint }: { form: FormState; hint?: string | un
   )
 }
 
-/** Photos of an entry in the journal, small; each opens whole on a page that leads back to its colony. */
-export const Photos = ({ ids, path }: { ids: readonly string[]; path: string }) => {
+/** Photos of an entry, small; each opens whole: in the journal on a page that leads back to its colony, `path`, else by itself. */
+export const Photos = ({ ids, path }: { ids: readonly string[]; path?: string }) => {
   const { forms } = useWords()
-  return (
+  return ids.length === 0 ? null : (
     <p class="photo-strip">
       {ids.map((id, i) => (
-        <a href={`${path}/photo/${id}`}>
+        <a href={path === undefined ? `/photos/${id}` : `${path}/photo/${id}`}>
           <img
             src={`/photos/${id}`}
             alt={forms.seenThen(i + 1, ids.length)}

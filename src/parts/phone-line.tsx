@@ -16,6 +16,11 @@ export const PhoneLine = ({ frame }: { frame: Frame }) => {
   const waiting = waitingWords(phone, words)
   return (
     <>
+      {phone.kills?.map((k) => (
+        <p class="phone-kills" role="alert">
+          {words.phone.kills(k)}
+        </p>
+      ))}
       {phone.clock === null ? null : (
         <p class="phone-clock" role="alert">
           {clockWords(phone.clock, words)}

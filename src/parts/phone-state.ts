@@ -26,6 +26,8 @@ export interface PhoneState {
   boxes: number
   /** The phone’s day is another than the yard’s; null where it is the same, or that cannot be told. */
   clock: ClockOff | null
+  /** What can kill and nobody sends before its writer has signed in. 'gas pipe' of 'Bram'; absent from an older worker. */
+  kills?: { what: string; by: string }[]
   /** The server answered the last time it was asked, if it was. */
   reached: boolean
 }

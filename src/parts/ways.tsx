@@ -49,7 +49,7 @@ const Who = ({ frame }: { frame: Frame }) => (
     </a>
     <form method="post" action="/sign-out">
       <button class="button" type="submit">
-        {frame.words.account.signOut}
+        {frame.words.signOut}
       </button>
     </form>
   </section>

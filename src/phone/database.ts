@@ -59,9 +59,15 @@ export interface KeptSheet {
   id: string
   /** What the server last said; null where it does not know it yet. */
   theirs: RoundSheet | null
-  /** What was written here and waits to be acknowledged; null where nothing does. */
+  /** What whoever the round is for wrote here and waits to be acknowledged; null where nothing does. */
   mine: WaitingSheet | null
+  /** What others wrote on it here: it waits for each of them. Absent: nothing, as far as an older program knew. */
+  aside?: WaitingSheet[]
 }
+
+/** Everybody's words that wait on a sheet. */
+export const waitingOn = ({ mine, aside = [] }: KeptSheet): WaitingSheet[] =>
+  mine === null ? aside : [mine, ...aside]
 
 export interface WaitingSheet {
   /** The server's version it was made from; 0 for a sheet that began here. */

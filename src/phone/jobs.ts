@@ -65,11 +65,12 @@ function overTheirs(
   return noted.length === 0 ? shown : { ...shown, site: { ...shown.site, noted } }
 }
 
-/** A sheet that somebody else wrote here and has not sent: its words are theirs, what they found on site is everybody's. */
-export function ofSomebodyElse({ id, theirs, mine }: KeptSheet): KeptSheet {
-  if (theirs === null || mine === null) return { id, theirs, mine: null }
-  const found = overTheirs(theirs.sheet, { sheet: mine.sheet, savedBy: mine.owner.name }, mine.from)
-  return { id, theirs: { ...theirs, sheet: found }, mine: null }
+/** What others wrote here and have not sent: its words are theirs, what they found on site is everybody's. */
+export function withFinds(kept: KeptSheet): KeptSheet {
+  let { theirs } = kept
+  for (const { sheet, owner, from } of kept.aside ?? [])
+    theirs = theirs && { ...theirs, sheet: overTheirs(theirs.sheet, { sheet, savedBy: owner.name }, from) }
+  return { ...kept, theirs }
 }
 
 /** `boxed`: whether a colony was logged under this id. */

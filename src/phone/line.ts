@@ -6,7 +6,7 @@
 import type { RoundBundle, RoundViewer } from '../features/offline/index.ts'
 import { ask, type Fetch } from './asking.ts'
 import { clockOff, yardDay } from './clock.ts'
-import type { RoundHead } from './database.ts'
+import { type RoundHead, waitingOn } from './database.ts'
 import { handOver } from './hand-over.ts'
 import type { Memory } from './memory.ts'
 import { dayRight, doubtDay } from './outbox.ts'
@@ -69,7 +69,7 @@ export function lineOf(
 
   async function sendWaiting(viewer: RoundViewer): Promise<Ended> {
     const { waiting, sheets } = await snapshot()
-    const written = sheets.some((s) => s.mine !== null)
+    const written = sheets.some((s) => waitingOn(s).length > 0)
     if (waiting.length === 0 && !written) return 'done'
     const moved = (): void => {
       changed().catch((error: unknown) => parts.report(error, 'outbox'))

@@ -2,13 +2,16 @@
 
 import type { Day } from '../days.ts'
 import type { RoundColony } from '../features/offline/index.ts'
+import { killing } from '../features/removal/index.ts'
 import type { PhoneState } from '../parts/index.ts'
+import { EMPTY_SHEET } from '../records/index.ts'
 import { clockOff } from './clock.ts'
 import { connectionOf, type On } from './connection.ts'
-import type { Database, KeptSheet, RoundHead, Waiting } from './database.ts'
+import { type Database, type KeptSheet, type RoundHead, type Waiting, waitingOn } from './database.ts'
 import { all } from './outbox.ts'
 import { bookOf, type PhoneBook } from './repository.ts'
 import { type Base, birth, forgetRound, type KeptRound, keptRound } from './round-store.ts'
+import { inHandsOf } from './sheet-outbox.ts'
 
 export interface Snapshot extends KeptRound {
   birth: string
@@ -68,7 +71,7 @@ export function memoryOf(
 
   async function state(): Promise<PhoneState> {
     return {
-      ...stateOf(await snapshot(), now()),
+      ...stateOf(await snapshot(), now(), standing.signIn),
       signIn: standing.signIn,
       reached: standing.reached !== false,
     }
@@ -125,14 +128,21 @@ const read = async (db: Database): Promise<Snapshot> => {
     db.getAll('sheets'),
   ])
   // Colonies of a round in another format cannot be read either.
-  return { birth: name, ...round, colonies: round.head === null ? [] : colonies, waiting, sheets }
+  return {
+    birth: name,
+    ...round,
+    colonies: round.head === null ? [] : colonies,
+    waiting,
+    sheets: sheets.map((s) => inHandsOf(round.base?.viewer.id, s)),
+  }
 }
 
 function stateOf(
   { birth, head, colonies, waiting, sheets }: Snapshot,
   now: Date,
+  signIn: boolean,
 ): Omit<PhoneState, 'signIn' | 'reached'> {
-  const written = sheets.flatMap((s) => (s.mine === null ? [] : [{ id: s.id, ...s.mine }]))
+  const written = sheets.flatMap((s) => waitingOn(s).map((w) => ({ id: s.id, ...w })))
   const all = [...waiting, ...written]
   const refused = all.filter((w) => w.refused !== null).length
   const last = all.map((w) => w.keptAt).sort()
@@ -147,5 +157,15 @@ function stateOf(
     fetchedAt: head?.at ?? head?.fetchedAt ?? null,
     boxes: colonies.length,
     clock: clockOff(head, now),
+    kills: sheets.flatMap((s) => killsOn(signIn ? s : { ...s, mine: null })),
   }
 }
+
+/** What can kill of a sheet, that the yard does not know, and that nobody sends before its writer has signed in. */
+export const killsOn = (s: KeptSheet): NonNullable<PhoneState['kills']> =>
+  waitingOn(s).flatMap((w) => {
+    // What a sheet was refused over is not: what it found the yard has kept.
+    const known = w.refused !== null && !w.unaccepted && w.base > 0
+    const what = known ? '' : killing(w.sheet, s.theirs?.sheet ?? w.from ?? EMPTY_SHEET)
+    return what === '' ? [] : [{ what, by: w.owner.name }]
+  })

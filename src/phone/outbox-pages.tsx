@@ -25,9 +25,10 @@ import {
 } from '../features/offline/index.ts'
 import { foundWords, pathWords } from '../features/removal/index.ts'
 import { correctionOf, type FieldProblem, one, type Typed, typedOf } from '../forms/index.ts'
-import { EMPTY_SHEET, sheetName } from '../records/index.ts'
+import { EMPTY_SHEET, photosOfSheet, sheetName } from '../records/index.ts'
 import type { Repository } from '../store/index.ts'
-import type { KeptSheet, Waiting, WaitingSheet } from './database.ts'
+import { type KeptSheet, type Waiting, type WaitingSheet, waitingOn } from './database.ts'
+import { killsOn } from './memory.ts'
 import { mayBeThere } from './outbox.ts'
 import { isStuck, restsOn } from './sender.ts'
 import { takenOut } from './sheet-outbox.ts'
@@ -182,19 +183,16 @@ export function outboxPages(deps: PageDeps, actions: OutboxActions): Hono<Env> {
   return app
 }
 
-/** Of another person's sheet no more than that there is one. */
-const sheetItems = ({ sheets, person }: OutboxActions): SheetItem[] =>
-  sheets.flatMap(({ mine, ...kept }) =>
-    mine === null
-      ? []
-      : [
-          {
-            id: kept.id,
-            owner: mine.owner.name,
-            keptAt: mine.keptAt,
-            own: mine.owner.id === person ? ownOf({ ...kept, mine }) : null,
-          },
-        ],
+/** Of another person's sheet no more than that there is one, and what on it can kill. */
+const sheetItems = ({ sheets }: OutboxActions): SheetItem[] =>
+  sheets.flatMap((kept) =>
+    waitingOn(kept).map((w) => ({
+      id: kept.id,
+      owner: w.owner.name,
+      keptAt: w.keptAt,
+      kills: killsOn({ ...kept, mine: w, aside: [] })[0]?.what ?? '',
+      own: w === kept.mine ? ownOf({ ...kept, mine: w }) : null,
+    })),
   )
 
 function ownOf({ mine, ...kept }: KeptSheet & { mine: WaitingSheet }): SheetItem['own'] {
@@ -203,8 +201,10 @@ function ownOf({ mine, ...kept }: KeptSheet & { mine: WaitingSheet }): SheetItem
     name: sheetName(mine.sheet),
     problems: mine.refused ?? [],
     again: mine.unaccepted === true,
+    over: mine.clash !== undefined,
     out: out === null ? null : [...new Set(out.map(pathWords))].join(', '),
     stays: left !== null,
+    photos: photosOfSheet(mine.sheet).filter((id) => !photosOfSheet(mine.from ?? EMPTY_SHEET).includes(id)),
     found: foundWords(left?.sheet ?? mine.sheet, kept.theirs?.sheet ?? EMPTY_SHEET),
   }
 }

@@ -10,6 +10,7 @@ import {
   type Waiting,
   type WithPhotos,
   type Writing,
+  waitingOn,
 } from './database.ts'
 import { readable } from './round-store.ts'
 
@@ -95,9 +96,7 @@ const DAY_MS = 86_400_000
 /** Photos that no entry names: sent, or of a form that was given up a day ago. */
 export async function dropLoose(tx: WithPhotos, now: string): Promise<void> {
   const photos = tx.objectStore('photos')
-  const sheets = (await tx.objectStore('sheets').getAll()).flatMap((s) =>
-    s.mine === null ? [] : [s.mine.sheet],
-  )
+  const sheets = (await tx.objectStore('sheets').getAll()).flatMap(waitingOn).map((w) => w.sheet)
   const named = new Set([
     ...(await tx.objectStore('outbox').getAll()).flatMap((w) => photosOf(w.entry)),
     ...sheets.flatMap(photosOfSheet),

@@ -31,10 +31,10 @@ import {
   walkingOrder,
 } from '../store/index.ts'
 import type { KeptSheet, Waiting } from './database.ts'
-import { jobsOf, ofSomebodyElse, type PhoneJobs } from './jobs.ts'
+import { jobsOf, type PhoneJobs, withFinds } from './jobs.ts'
 
 export interface BookParts {
-  head: Pick<RoundBundle, 'settings' | 'yards' | 'past' | 'joined' | 'exposed'> & { viewer?: { id: string } }
+  head: Pick<RoundBundle, 'settings' | 'yards' | 'past' | 'joined' | 'exposed'>
   colonies: readonly RoundColony[]
   waiting: readonly Waiting[]
   /** Removal sheets on this phone. */
@@ -212,7 +212,7 @@ export function bookOf({ head, colonies, waiting, sheets = [], today }: BookPart
     plan: planner,
     removals: jobsOf(
       // What another person wrote here waits for them; nobody else is shown more of it than what it found.
-      sheets.map((s) => (s.mine === null || s.mine.owner.id === head.viewer?.id ? s : ofSomebodyElse(s))),
+      sheets.map(withFinds),
       (id) => summary(id) !== null,
     ),
   }

@@ -124,7 +124,7 @@ export async function keepRound(
   const gone = before.filter((c) => !open.has(c.id))
   for (const { id } of gone) await store.delete(id)
   for (const colony of colonies) await store.put(colony)
-  const moved = await keepTheirs(tx.objectStore('sheets'), sheets)
+  const moved = await keepTheirs(tx.objectStore('sheets'), sheets, bundle.viewer.id)
   const news = gone.length > 0 || colonies.some((c) => c.rows.some((r) => !entries.has(r.entry.id)))
   const newsAt = news || known === null ? fetchedAt : known.newsAt
   const next = { ...rest, past: fresh ?? known?.past ?? [], fetchedAt, wholeAt, newsAt }

@@ -7,27 +7,43 @@ import { isOtherwise } from '../features/removal/index.ts'
 import type { Problem } from '../journal/index.ts'
 import { EMPTY_SHEET, heldIn, mergeSheets, type Sheet, withFound } from '../records/index.ts'
 import { canonical } from '../store/index.ts'
-import { type Database, type KeptSheet, STRICT, type WaitingSheet, type Writing } from './database.ts'
+import {
+  type Database,
+  type KeptSheet,
+  STRICT,
+  type WaitingSheet,
+  type Writing,
+  waitingOn,
+} from './database.ts'
 import { type SavedHere, without } from './jobs.ts'
 import { dropLoose } from './outbox.ts'
 
-/** Keeps what the server says now; a sheet it says nothing of any more goes. Says whether anything moved. */
-export async function keepTheirs(store: Writing<'sheets'>, sheets: readonly RoundSheet[]): Promise<boolean> {
+/** The sheet in the hands of a person: their own words are `mine`, and what anybody else wrote here waits beside them. */
+export function inHandsOf(person: string | undefined, kept: KeptSheet): KeptSheet {
+  const all = waitingOn(kept)
+  const mine = all.find((w) => w.owner.id === person) ?? null
+  return { ...kept, mine, aside: all.filter((w) => w !== mine) }
+}
+
+/** Keeps what the server says now to a person; a sheet it says nothing of any more goes. Says whether anything moved. */
+export async function keepTheirs(
+  store: Writing<'sheets'>,
+  sheets: readonly RoundSheet[],
+  person?: string,
+): Promise<boolean> {
   const told = new Map(sheets.map((s) => [s.id, s]))
+  const before = await store.getAll()
   let moved = false
-  for (const before of await store.getAll()) {
-    if (told.has(before.id) || before.theirs === null) continue
-    moved = true
-    if (before.mine === null) await store.delete(before.id)
-    else await store.put({ ...before, theirs: null })
+  for (const was of before) {
+    const theirs = told.get(was.id) ?? null
+    told.delete(was.id)
+    moved ||= canonical(was.theirs) !== canonical(theirs)
+    const now = { ...inHandsOf(person, was), theirs }
+    if (theirs === null && now.mine === null && now.aside?.length === 0) await store.delete(was.id)
+    else await store.put(now)
   }
-  for (const theirs of sheets) {
-    const before = await store.get(theirs.id)
-    if (before !== undefined && canonical(before.theirs) === canonical(theirs)) continue
-    moved = true
-    await store.put({ id: theirs.id, mine: before?.mine ?? null, theirs })
-  }
-  return moved
+  for (const theirs of told.values()) await store.put({ id: theirs.id, mine: null, theirs })
+  return moved || told.size > 0
 }
 
 /** Keeps sheets as forms saved them. When this resolves they are on the disk. Rejects when there is no room. */
@@ -40,21 +56,21 @@ export async function keepSheets(
   const tx = db.transaction('sheets', 'readwrite', STRICT)
   try {
     for (const { id, base, version } of saved) {
-      const before = await tx.store.get(id)
+      const before = inHandsOf(owner.id, (await tx.store.get(id)) ?? { id, theirs: null, mine: null })
       const mine: WaitingSheet = {
         base,
         sheet: version.sheet,
-        from: before?.mine ? before.mine.from : before?.theirs?.sheet,
+        from: before.mine ? before.mine.from : before.theirs?.sheet,
         owner,
         keptAt: version.savedAt,
-        behind: before?.mine?.behind ?? behind,
+        behind: before.mine?.behind ?? behind,
         tries: 0,
-        refused: before?.mine?.refused ?? null,
-        unaccepted: before?.mine?.unaccepted === true || (before?.mine?.refused ?? null) !== null,
-        clash: before?.mine?.clash,
-        over: before?.mine?.over ?? false,
+        refused: before.mine?.refused ?? null,
+        unaccepted: before.mine?.unaccepted === true || (before.mine?.refused ?? null) !== null,
+        clash: before.mine?.clash,
+        over: before.mine?.over ?? false,
       }
-      await tx.store.put({ id, theirs: before?.theirs ?? null, mine })
+      await tx.store.put({ ...before, mine })
     }
     await tx.done
   } catch (error) {
@@ -63,11 +79,19 @@ export async function keepSheets(
   }
 }
 
-/** Every sheet that waits, oldest first. */
-export const waitingSheets = async (db: Database): Promise<(KeptSheet & { mine: WaitingSheet })[]> =>
-  (await db.getAll('sheets'))
+/** Every sheet that waits for a person, oldest first; what others wrote is put beside it. */
+export async function waitingSheets(
+  db: Database,
+  person: string,
+): Promise<(KeptSheet & { mine: WaitingSheet })[]> {
+  const tx = db.transaction('sheets', 'readwrite', STRICT)
+  const all = (await tx.store.getAll()).map((s) => inHandsOf(person, s))
+  for (const s of all) await tx.store.put(s)
+  await tx.done
+  return all
     .flatMap((s) => (s.mine === null ? [] : [{ ...s, mine: s.mine }]))
     .sort((a, b) => (a.mine.keptAt < b.mine.keptAt ? -1 : 1))
+}
 
 export const triedSheet = (db: Database, id: string): Promise<void> =>
   change(db, id, (mine) => ({ ...mine, tries: mine.tries + 1 }))
@@ -108,7 +132,7 @@ export async function acknowledgeSheet(
     const merged = unread ? without(both.sheet, mine.owner.name) : both.sheet
     const from = both.clashes.length > 0 ? {} : { base: version, from: sheet, sheet: merged }
     await store.put({
-      id,
+      ...kept,
       theirs,
       mine: written ? { ...mine, ...from, over: false, refused: null, unaccepted: false } : null,
     })
@@ -148,7 +172,9 @@ export async function takeOutSheet(db: Database, id: string, now: string): Promi
   const store = tx.objectStore('sheets')
   const kept = await store.get(id)
   if (kept !== undefined)
-    await (kept.theirs === null ? store.delete(id) : store.put({ ...kept, mine: takenOut(kept).left }))
+    await (kept.theirs === null && !kept.aside?.length
+      ? store.delete(id)
+      : store.put({ ...kept, mine: takenOut(kept).left }))
   await dropLoose(tx, now)
   await tx.done
 }

@@ -10,8 +10,8 @@ import { acknowledgeSheet, refuseSheet, triedSheet, waitingSheets } from './shee
 /** Sends each once; one that cannot be taken now waits for the next time. */
 export async function sendSheets(parts: SendParts): Promise<Ended> {
   let ended: Ended = 'done'
-  for (const kept of await waitingSheets(parts.db)) {
-    if (kept.mine.owner.id !== parts.viewer.id || isRefused(kept.mine)) continue
+  for (const kept of await waitingSheets(parts.db, parts.viewer.id)) {
+    if (isRefused(kept.mine)) continue
     const answer = await hand(parts, kept)
     parts.moved?.()
     if (answer === 'taken' || answer === 'refused') continue
@@ -36,7 +36,7 @@ async function hand(
       body: JSON.stringify({
         id,
         base,
-        sheet,
+        sheet: { ...sheet, site: signedBy(mine, sheet) },
         over,
         // What it takes for now by the clock that it was written by: the server knows whether that was right.
         now: new Date(parts.now().getTime() + behind).toISOString(),
@@ -67,6 +67,13 @@ async function hand(
   if (made === null) return 'no-answer'
   await acknowledgeSheet(parts.db, { id, sent: sheet, now: parts.now().toISOString() }, made)
   return 'taken'
+}
+
+/** Whoever sends it signs nothing for another: what they found on this phone is on the sheet, and noted when it comes in. */
+function signedBy({ from, owner }: WaitingSheet, { site: { noted, ...site } }: Sheet): Sheet['site'] {
+  const had = (from?.site.noted ?? []).map(canonical)
+  const own = noted?.filter((n) => n.by === owner.name || had.includes(canonical(n)))
+  return own === undefined ? site : { ...site, noted: own }
 }
 
 /** The version it was made from with what was found since, and no pictures: null where the server knows none, or nothing was found. */

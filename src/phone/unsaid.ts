@@ -1,2 +1,10 @@
 /** Parts of the catalogue that no page of the phone says: the worker is built without them (web/vite.config.ts). */
-export const UNSAID: readonly string[] = ['calendar', 'islands', 'messages', 'paper', 'tokens']
+export const UNSAID: readonly string[] = [
+  'account',
+  'calendar',
+  'invite',
+  'islands',
+  'messages',
+  'paper',
+  'tokens',
+]

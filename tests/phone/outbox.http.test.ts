@@ -444,6 +444,19 @@ describe('changing what waits', () => {
   })
 })
 
+describe('a photo that waits with its visit', () => {
+  it('is seen in the outbox, and before the visit is taken out', async () => {
+    const id = 'b'.repeat(64)
+    const bytes = new Uint8Array([1])
+    await (await phone.database()).put('photos', { id, bytes, keptAt: '2026-06-01T12:00:00Z', sent: false })
+    phone.network(down)
+    const visit = outside('2026-06-01', { photos: id })
+    expect((await phone.post('/colony/W-01/visit', visit)).status).toBe(303)
+    for (const path of ['/outbox', '/outbox/1/take-out'])
+      expect(await phone.open(path), path).toContain(`<img src="/photos/${id}"`)
+  })
+})
+
 describe('two phones at one box on one day', () => {
   it('both visits land, in the plan and on the page, which says that there were two', async () => {
     const other = phoneIn(yard, 'beekeeper')

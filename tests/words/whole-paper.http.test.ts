@@ -236,13 +236,13 @@ describe('in a language that is made up, nothing is left in English', () => {
     const [first] = items
     if (first === undefined) throw new Error('nothing waits')
     const theirs = { ...first, kind: 'note' as const, state: 'theirs' as const, owner: NAMES.operator }
-    const own = { name: 'W-2', problems: first.problems, again: false }
+    const own = { name: 'W-2', problems: first.problems, again: false, over: true }
     const sheets = [
       null,
-      { ...own, out: null, stays: false, found: [] },
-      { ...own, again: true, out: 'W-2', stays: true, found: ['W-2'] },
+      { ...own, out: null, stays: false, found: [], photos: [] },
+      { ...own, again: true, out: 'W-2', stays: true, found: ['W-2'], photos: [] },
     ].map((own, n) => ({
-      ...{ id: String(n), owner: NAMES.operator, keptAt: first.keptAt, own },
+      ...{ id: String(n), owner: NAMES.operator, keptAt: first.keptAt, kills: '', own },
     }))
     const pages = [
       OutboxPage({ frame, items: [...items, theirs], sheets, signIn: true }),
@@ -252,7 +252,7 @@ describe('in a language that is made up, nothing is left in English', () => {
         TakeOutSheetPage({
           frame,
           id: '1',
-          own: { ...own, out: stays ? 'W-2' : null, stays, found: ['W-2'] },
+          own: { ...own, out: stays ? 'W-2' : null, stays, found: ['W-2'], photos: [] },
         }),
       ),
       SignOutPage({ frame, waiting: MADE_UP.outbox.waiting(2), one: false }),

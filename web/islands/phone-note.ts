@@ -5,6 +5,8 @@ export interface Note {
   /** Higher is more pressing. */
   weight: number
   words: string
+  /** Somebody may die of it. */
+  alarm?: true
   way: { label: string; href: string } | { label: string; press: () => void }
 }
 
@@ -16,7 +18,7 @@ export function showNote(note: Note): void {
   if (same && shown?.note.words === note.words) return
   dropNote()
   const element = document.createElement('aside')
-  element.className = 'phone-note'
+  element.className = note.alarm ? 'phone-note phone-alarm' : 'phone-note'
   element.setAttribute('role', 'status')
   element.setAttribute('aria-label', words.phone.this)
   const said = document.createElement('p')

@@ -6,6 +6,8 @@ import { momentSaid, words } from './words.ts'
 const WAITING = 1
 /** Said before what waits and before a newer version, but not before what was lost. */
 const CLOCK = 2.5
+/** Before everything else. */
+const KILLS = 4
 
 export function showState(state: PhoneState): void {
   const line = document.getElementById('phone-line')
@@ -14,6 +16,20 @@ export function showState(state: PhoneState): void {
   showFacts(state)
   showReady(state)
   showClock(state)
+  showKills(state)
+}
+
+/** Where the page was made by the server, the sign-in page too; the phone’s own says it in its line. */
+function showKills({ kills = [] }: PhoneState): void {
+  const said = kills.map((k) => words.phone.kills(k)).join(' ')
+  if (said === '' || document.querySelector('.phone-kills') !== null) dropNote(KILLS)
+  else
+    showNote({
+      weight: KILLS,
+      alarm: true,
+      words: said,
+      way: { label: words.islands.showThem, href: '/outbox' },
+    })
 }
 
 /** On Today: whether one can walk away from the signal now. */

@@ -38,7 +38,7 @@ export const AccountPage = ({ frame, form, browsers, keys, language, saved }: Ac
       <div class="buttons">
         <form method="post" action="/sign-out">
           <button class="button" type="submit">
-            {account.signOut}
+            {frame.words.signOut}
           </button>
         </form>
         <form method="post" action="/account/sign-out-everywhere">

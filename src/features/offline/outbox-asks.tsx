@@ -1,7 +1,8 @@
 /** What is asked before something leaves the outbox unsent, or its owner leaves the phone; and where its owner is not known yet. */
 import type { Child } from 'hono/jsx'
+import { Photos } from '../../forms/index.ts'
 import { Crumb, type Frame, Layout } from '../../parts/index.ts'
-import { type OwnItem, type SheetItem, wordsOf } from './outbox-items.ts'
+import { type OwnItem, photosOf, type SheetItem, wordsOf } from './outbox-items.ts'
 
 /** The question, with what goes and what stays, and the two answers. `to`: where it is taken out. */
 const TakeOut = ({
@@ -45,6 +46,7 @@ export const TakeOutPage = ({ frame, item }: { frame: Frame; item: OwnItem }) =>
         </b>
         {words.facts.length === 0 ? '' : `: ${words.facts.join('; ')}`}
       </p>
+      <Photos ids={photosOf(item)} />
       <p>{outbox.takingOut.gone}</p>
     </TakeOut>
   )

@@ -46,19 +46,29 @@ export interface SheetItem {
   id: string
   owner: string
   keptAt: string
+  /** What on it can kill and the yard does not know; '' for nothing. 'gas pipe' */
+  kills: string
   /** Null where it is another person's: it names a customer. */
   own: {
     name: string
     problems: FormState['problems']
     /** It was written on since, or is to stand over the other one: it goes again. */
     again: boolean
+    /** It was refused over what somebody else said: it can be put over that. */
+    over: boolean
     /** What goes when it is taken out; null: all that was written here; '': nothing, the words of both stay. */
     out: string | null
     /** Whether anything of it stays then, and is sent; and what was found, in words. */
     stays: boolean
     found: string[]
+    /** Names of the photos that were taken for it here. */
+    photos: string[]
   } | null
 }
+
+/** Names of the photos that go with an entry. */
+export const photosOf = ({ entry }: OwnItem): readonly string[] =>
+  'photos' in entry ? (entry.photos ?? []) : []
 
 /** Even one's own: a beekeeper who is a helper by now is shown what helpers are. */
 export const wordsOf = ({ entry }: OwnItem, frame: Frame) =>

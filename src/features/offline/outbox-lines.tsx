@@ -1,11 +1,11 @@
 /** An entry that waits: what it says, why it does not go, and what can be done about it. */
 
 import type { Child } from 'hono/jsx'
-import { labelOf, sentenceOf } from '../../forms/index.ts'
+import { labelOf, Photos, sentenceOf } from '../../forms/index.ts'
 import type { Entry } from '../../journal/index.ts'
 import type { Frame } from '../../parts/index.ts'
 import { capital, problemWords, type Words } from '../../words/index.ts'
-import { type OutboxItem, type OwnItem, type TheirItem, wordsOf } from './outbox-items.ts'
+import { type OutboxItem, type OwnItem, photosOf, type TheirItem, wordsOf } from './outbox-items.ts'
 
 interface LineProps<Item extends OutboxItem> {
   frame: Frame
@@ -42,24 +42,19 @@ export const OwnLine = ({ item, frame }: LineProps<OwnItem>) => {
         {words.facts.length === 0 ? null : <>: {words.facts.join('; ')}</>}
       </p>
       {words.note === null ? null : <p class="entry-note">{words.note}</p>}
+      <Photos ids={photosOf(item)} />
       <DayInDoubt item={item} frame={frame} />
       {item.state === 'refused' ? (
-        <div class="outbox-refused">
-          <p>
-            <b>{outbox.notAccepted}.</b>
-          </p>
-          <ul>
-            {item.problems.map((p) => (
-              <li>
-                {sentenceOf(
-                  p.field === '' ? outbox.it : fieldName(e, p.field, frame.words),
-                  problemWords(p.message, frame.today),
-                  frame.words,
-                )}
-              </li>
-            ))}
-          </ul>
-        </div>
+        <Refused
+          frame={frame}
+          why={item.problems.map((p) =>
+            sentenceOf(
+              p.field === '' ? outbox.it : fieldName(e, p.field, frame.words),
+              problemWords(p.message, frame.today),
+              frame.words,
+            ),
+          )}
+        />
       ) : null}
       <p class="fine">
         {outbox.kept(dates.instant(item.keptAt, frame.zone, frame.today), e.by)}{' '}
@@ -69,6 +64,20 @@ export const OwnLine = ({ item, frame }: LineProps<OwnItem>) => {
     </Line>
   )
 }
+
+/** Why it was not accepted, a line each. */
+export const Refused = ({ frame, why }: { frame: Frame; why: string[] }) => (
+  <div class="outbox-refused">
+    <p>
+      <b>{frame.words.outbox.notAccepted}.</b>
+    </p>
+    <ul>
+      {why.map((line) => (
+        <li>{line}</li>
+      ))}
+    </ul>
+  </div>
+)
 
 /** Kept on a phone whose clock was off: nothing goes before somebody has looked at its day. */
 const DayInDoubt = ({ item, frame }: LineProps<OwnItem>) =>

@@ -19,46 +19,39 @@ export const OutboxPage = ({ frame, items, sheets = [], signIn = false }: Outbox
     <h1>{title(items, sheets, frame.words.outbox)}</h1>
     {signIn ? <SignInFirst frame={frame} /> : null}
     {sheets.length === 0 ? null : <Sheets sheets={sheets} frame={frame} />}
-    {items.length === 0 && sheets.length > 0 ? (
-      <SendNow signIn={signIn} frame={frame} />
-    ) : items.length === 0 ? (
-      <p>{frame.words.outbox.allIn}</p>
-    ) : (
-      <>
-        <ol class="lines outbox">
-          {items.map((item) =>
-            item.state === 'theirs' ? (
-              <TheirLine item={item} frame={frame} />
-            ) : (
-              <OwnLine item={item} frame={frame} />
-            ),
-          )}
-        </ol>
-        <div class="buttons">
-          {items.every((i) => i.state !== 'waiting') && sheets.length === 0 ? null : (
-            <SendNow signIn={signIn} frame={frame} />
-          )}
-          {items.every((i) => i.state === 'theirs') ? null : (
-            // No download attribute: the browser would ask the server for it, past the worker, which alone has it.
-            <a class="button button-plain" href="/outbox/entries.json">
-              {frame.words.outbox.saveCopy}
-            </a>
-          )}
-        </div>
-      </>
+    {items.length + sheets.length === 0 ? <p>{frame.words.outbox.allIn}</p> : null}
+    {items.length === 0 ? null : (
+      <ol class="lines outbox">
+        {items.map((item) =>
+          item.state === 'theirs' ? (
+            <TheirLine item={item} frame={frame} />
+          ) : (
+            <OwnLine item={item} frame={frame} />
+          ),
+        )}
+      </ol>
     )}
+    <div class="buttons">
+      {!signIn && (items.some((i) => i.state === 'waiting') || sheets.some(goes)) ? (
+        <form method="post" action="/outbox/send">
+          <button class="button button-do" type="submit">
+            {frame.words.outbox.sendNow}
+          </button>
+        </form>
+      ) : null}
+      {items.every((i) => i.state === 'theirs') ? null : (
+        // No download attribute: the browser would ask the server for it, past the worker, which alone has it.
+        <a class="button button-plain" href="/outbox/entries.json">
+          {frame.words.outbox.saveCopy}
+        </a>
+      )}
+    </div>
     <WithoutSignal frame={frame} />
   </Layout>
 )
 
-const SendNow = ({ signIn, frame }: { signIn: boolean; frame: Frame }) =>
-  signIn ? null : (
-    <form method="post" action="/outbox/send">
-      <button class="button button-do" type="submit">
-        {frame.words.outbox.sendNow}
-      </button>
-    </form>
-  )
+/** Of whoever is signed in, and not refused; or to be sent again. */
+const goes = ({ own }: SheetItem): boolean => own !== null && (own.again || own.problems.length === 0)
 
 function title(items: OutboxItem[], sheets: SheetItem[], says: Words['outbox']): string {
   const refused =

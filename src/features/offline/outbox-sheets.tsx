@@ -1,50 +1,60 @@
 /** Removal sheets that wait. */
-import { sentenceOf } from '../../forms/index.ts'
+import { Photos, sentenceOf } from '../../forms/index.ts'
 import type { Frame } from '../../parts/index.ts'
 import type { SheetItem } from './outbox-items.ts'
+import { Refused } from './outbox-lines.tsx'
 
-export const Sheets = ({ sheets, frame }: { sheets: SheetItem[]; frame: Frame }) => (
-  <ol class="lines outbox">
-    {sheets.map((s) => (
-      <li>
-        {s.own === null ? (
-          <p>
-            {frame.words.outbox.sheet.theirs(s.owner)}{' '}
-            <span class="soft">{frame.words.outbox.sheet.goes(s.owner)}</span>
-          </p>
-        ) : (
-          <>
+export const Sheets = ({ sheets, frame }: { sheets: SheetItem[]; frame: Frame }) => {
+  const { sheet, mend } = frame.words.outbox
+  return (
+    <ol class="lines outbox outbox-sheets">
+      {sheets.map(({ id, own, ...s }) => (
+        <li>
+          {own === null ? (
             <p>
-              <a class="tall" href={`/removals/${s.id}`}>
-                <b>{s.own.name}</b>
-              </a>
-              , {frame.words.outbox.sheet.what}.{' '}
-              <span class="soft">
-                {frame.words.outbox.sheet.kept(frame.words.dates.instant(s.keptAt, frame.zone, frame.today))}
-              </span>
+              {sheet.theirs(s.owner, s.kills)} <span class="soft">{sheet.goes(s.owner)}</span>
             </p>
-            {s.own.problems.length === 0 ? null : (
-              <>
-                <p class="problem">
-                  {frame.words.outbox.notAccepted}:{' '}
-                  {s.own.problems.map((p) => sentenceOf('', p.message, frame.words)).join(' ')}.{' '}
-                  {s.own.again ? frame.words.outbox.sheet.again : ''}
-                </p>
-                <div class="buttons">
-                  <form method="post" action={`/outbox/sheet/${s.id}/over`}>
-                    <button class="button" type="submit">
-                      {frame.words.outbox.sheet.over}
-                    </button>
-                  </form>
-                  <a class="button button-late" href={`/outbox/sheet/${s.id}/take-out`}>
-                    {frame.words.outbox.sheet.takeOut(s.own.out)}
-                  </a>
-                </div>
-              </>
-            )}
-          </>
-        )}
-      </li>
-    ))}
-  </ol>
-)
+          ) : (
+            <>
+              <a class="tall" href={`/removals/${id}`}>
+                <b>{own.name}</b>
+              </a>
+              <p>
+                {sheet.what(s.kills)}.{' '}
+                <span class="soft">
+                  {sheet.kept(frame.words.dates.instant(s.keptAt, frame.zone, frame.today))}{' '}
+                  {own.again ? sheet.again : ''}
+                </span>
+              </p>
+              <Photos ids={own.photos} />
+              {own.problems.length === 0 ? null : (
+                <>
+                  <Refused
+                    frame={frame}
+                    why={own.problems.map((p) => sentenceOf('', p.message, frame.words))}
+                  />
+                  <div class="buttons">
+                    {own.again ? null : own.over ? (
+                      <form method="post" action={`/outbox/sheet/${id}/over`}>
+                        <button class="button" type="submit">
+                          {sheet.over}
+                        </button>
+                      </form>
+                    ) : (
+                      <a class="button button-do" href={`/removals/${id}`}>
+                        {mend}
+                      </a>
+                    )}
+                    <a class="button button-late" href={`/outbox/sheet/${id}/take-out`}>
+                      {sheet.takeOut(own.out)}
+                    </a>
+                  </div>
+                </>
+              )}
+            </>
+          )}
+        </li>
+      ))}
+    </ol>
+  )
+}

@@ -23,6 +23,8 @@ export interface Heard {
   deaf: boolean
   /** Whether a look of one's own stands for it: it heard today, or nobody else writes in this yard. */
   mayLook: boolean
+  /** The sign-in is over: nothing comes here, signal or not. */
+  signIn: boolean
   /** Who could read the list aloud. */
   others: string[]
 }
@@ -40,9 +42,14 @@ export function heardOf(c: AppContext, deps: PageDeps): Heard | null {
     words: ofToday ? timeIn(zone, then) : instantWords(then.toISOString(), zone, today),
     deaf: !ofToday || isTooOld(timeIn(zone, then), timeIn(zone, deps.clock())),
     mayLook: ofToday || others.length === 0,
+    signIn: phone.signIn,
     others,
   }
 }
+
+/** What brings here what others found since. */
+const hears = ({ signIn }: Heard): string =>
+  signIn ? 'sign in again' : 'open this page where there is a signal'
 
 /** Minutes for which a look of one's own stands for what was not heard (judgement). */
 const LOOKED_MINUTES = 60
@@ -59,12 +66,12 @@ export function unheard(heard: Heard | null, { decision: d }: Sheet, at: string)
   const read = d?.heard?.at ?? (d?.heard?.looked === true ? d.at : undefined)
   return [heard.at, read].some((then) => then !== undefined && !isTooOld(then, at))
     ? null
-    : `This phone has heard nothing since ${heard.words}: look again before you begin, or open this page where there is a signal`
+    : `This phone has heard nothing since ${heard.words}: look again before you begin, or ${hears(heard)}`
 }
 
 /** What is done without signal about what was not heard. */
-export const waysOut = ({ mayLook }: Heard): string =>
-  `Call somebody who has a signal and have this list read to you${mayLook ? ', or look again yourself' : ''}`
+export const waysOut = ({ mayLook, signIn }: Heard): string =>
+  `${signIn ? 'Sign in again. Or call' : 'Call'} somebody who has a signal and have this list read to you${mayLook ? ', or look again yourself' : ''}`
 
 /** What is written down beside a “go” of this phone, and why it is not taken. `now`: 'HH:MM' */
 export function heardTyped(

@@ -4,9 +4,10 @@ import { heldIn, type Sheet } from '../../records/index.ts'
 import type { SheetVersion } from '../../store/index.ts'
 import { type Units, unitOf } from '../../words/index.ts'
 import { fieldsOfPart } from './fields.ts'
-import { goneFrom } from './grave.ts'
+import { goneFrom, isHazard } from './grave.ts'
 import { PARTS, type Part } from './stage.ts'
 import { decidedWords, GRAVE_WORDS } from './words.ts'
+import { writtenOn } from './written.ts'
 
 const OF_THE_TICKS = ['check.done', 'check.doneOn', 'check.doneAt', 'check.tickedAt']
 
@@ -40,13 +41,13 @@ function saidAt(path: string, s: Sheet, other: Sheet, units: Units): string | un
   return said === '' ? 'nothing' : `“${said}”`
 }
 
-/** 'Odalys saved something else meanwhile. The way in: theirs “Front”, yours “Back”. Yours is not in the yard’s book …' */
+/** 'Odalys saved something else meanwhile', 'The way in: theirs “Front”, yours “Back”', 'Yours is not in the yard’s book …' */
 export function clashWords(
   last: SheetVersion,
   mine: Sheet,
   clashes: readonly string[],
   units: Units,
-): string {
+): string[] {
   // Day and hour of the ticks are those of the ticks.
   const paths = [...new Set(clashes.map((path) => (OF_THE_TICKS.includes(path) ? 'check.done' : path)))]
   const lines = paths.map((path) => {
@@ -58,10 +59,24 @@ export function clashWords(
         : `${label}: theirs ${theirs}, yours ${saidAt(path, mine, last.sheet, units)}`
     return capital(words)
   })
-  return `${last.savedBy} saved something else meanwhile. ${lines.join('. ')}. Yours is not in the yard’s book; what you found is`
+  return [
+    `${last.savedBy} saved something else meanwhile`,
+    ...lines,
+    'Yours is not in the yard’s book, but for what you found',
+  ]
 }
 
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1)
+
+/** What can kill of a sheet and was not known before, tapped or written, and nothing private. 'gas pipe, somebody allergic' */
+export function killing(now: Sheet, before: Sheet): string {
+  const said = (s: Sheet) => writtenOn(s).map((w) => w.what)
+  const anew = said(now).filter((what) => !said(before).includes(what))
+  return [...new Set([...goneFrom(now, before), ...anew])]
+    .filter((what) => isHazard(what) || what === 'allergic')
+    .map((what) => GRAVE_WORDS[what].toLowerCase())
+    .join(', ')
+}
 
 /** What of a sheet came to light since another version, and a refusal with its reason. ['gas pipe', 'Bram tapped “Refuse”, …'] */
 export function foundWords(now: Sheet, before: Sheet): string[] {

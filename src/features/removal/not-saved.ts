@@ -8,6 +8,7 @@ import { typedPart } from './form.ts'
 import { keepFound, whoAndWhen } from './found-kept.ts'
 import type { Saved } from './sheet-handlers.ts'
 import type { Part } from './stage.ts'
+import { GRAVE_WORDS } from './words.ts'
 
 /** Seen near once, it stays near until its supplier has been there, whatever day the form is of. */
 export const nearIn = ({ site, check }: Sheet): Sheet['site'] =>
@@ -47,3 +48,16 @@ export const freshOf = (deps: PageDeps, saved: Saved): Saved => ({
   ...saved,
   ...(deps.store.removals.get(saved.id) ?? saved),
 })
+
+/** What is kept of a form that came back, exactly; undefined where nothing is. `but`: all that is not. 'Not saved, but kept: gas pipe' */
+export function keptWords(before: Sheet, { last: { sheet } }: Saved, but?: string): string | undefined {
+  if (canonical(before) === canonical(sheet)) return undefined
+  if (but !== undefined) return `Saved, all but ${but}`
+  const had = (before.site.noted ?? []).map(canonical)
+  const lines = (sheet.site.noted ?? []).filter((n) => !had.includes(canonical(n)))
+  const said = [
+    ...new Set(lines.map((n) => n.words ?? GRAVE_WORDS[n.what].toLowerCase())),
+    ...(sheet.decision?.fell !== undefined && before.decision?.fell === undefined ? ['no “go” stands'] : []),
+  ]
+  return `Not saved, but kept: ${said.join(', ') || 'what was found'}`
+}

@@ -11,9 +11,10 @@ export interface Clash {
   theirs: { label: string; value: string }[]
 }
 
-export const ClashNotice = ({ clash }: { clash: Clash }) => (
+export const ClashNotice = ({ clash, kept }: { clash: Clash; kept: string | undefined }) => (
   <div class="notice notice-late" role="alert">
     <h2>{clash.by} saved this page meanwhile</h2>
+    {kept === undefined ? null : <p>{kept}.</p>}
     <p>
       At {clash.when}, after you had opened it. What you typed is still here. Saving again puts yours on top;
       theirs stays in the history of the sheet.

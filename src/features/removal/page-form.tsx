@@ -30,8 +30,12 @@ export const OpenPart = ({ part, form, page: p }: { part: Part; form: FormState;
     <h2 id={part}>{PART_WORDS[part]}</h2>
     {part === 'check' ? <FirstCheck sheet={p.sheet} ticked /> : null}
     {part === 'work' && p.sheet.work.openedAt === undefined ? <FirstCheck sheet={p.sheet} /> : null}
-    {p.clash === null ? null : <ClashNotice clash={p.clash} />}
-    <ProblemSummary form={form} labels={(field) => labelOf(part, field)} />
+    {p.clash === null ? null : <ClashNotice clash={p.clash} kept={p.kept} />}
+    <ProblemSummary
+      form={form}
+      labels={(field) => labelOf(part, field)}
+      {...(p.kept && { heading: p.kept })}
+    />
     {part === 'work' ? <Start {...p} /> : null}
     {part === 'work' ? <Boxed {...p} /> : null}
     <PartForm part={part} form={form} page={p} />

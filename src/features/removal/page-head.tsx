@@ -58,8 +58,16 @@ export const Head = (p: RemovalProps) => {
 }
 
 /** A phone that made this page itself knows what it was told last: a colleague may have found gas since. */
-const AsKnown = ({ heard, goes, late, stage, sheet }: RemovalProps) => {
-  if (heard === null || isOver(stage) || sheet.work.openedAt !== undefined) return null
+const AsKnown = ({ heard, goes, late, stage, sheet, path }: RemovalProps) => {
+  if (heard === null || isOver(stage)) return null
+  if (heard.signIn)
+    return (
+      <p class="notice notice-late">
+        <b>Your sign-in is over.</b> What others found since {heard.words} is not here, and nothing of yours
+        reaches them: <a href={`/sign-in?to=${encodeURIComponent(path)}`}>sign in again</a>, or call.
+      </p>
+    )
+  if (sheet.work.openedAt !== undefined) return null
   if (stage === 'go' && goes && late === null)
     return (
       <p class="notice">
@@ -78,6 +86,7 @@ const AsKnown = ({ heard, goes, late, stage, sheet }: RemovalProps) => {
 /** Opened without signal, and nothing heard since the “go”: what a colleague finds now does not come here by itself. */
 const OpenAsKnown = ({ heard, stage, sheet: { work, decision } }: RemovalProps) =>
   heard === null ||
+  heard.signIn ||
   stage !== 'go' ||
   work.openedAt === undefined ||
   decision?.heard?.of !== heard.of ? null : (

@@ -42,6 +42,8 @@ export interface RemovalProps {
   /** When this phone last heard of the job; null where the server made this page. */
   heard: Heard | null
   clash: Clash | null
+  /** What is kept of a form that came back; undefined where nothing is. */
+  kept: string | undefined
   next: Part | 'intake' | null
   colonies: { tag: string; path: string }[]
   versions: { version: number; by: string; when: string }[]

@@ -14,7 +14,7 @@ import { fallen } from './found-kept.ts'
 import { goneField, goneFrom, stays, type Whys, whyFits, withNoted } from './grave.ts'
 import { TICKED } from './item.ts'
 import { withAgain } from './looked-again.ts'
-import { freshOf, keepTyped, nearIn } from './not-saved.ts'
+import { freshOf, keepTyped, keptWords, nearIn } from './not-saved.ts'
 import { notAsked } from './people.ts'
 import { ASKED, placeOf, samePlace, stamped } from './place.ts'
 import { isElsewhere, momentNow, type Saved, stampOf, staysBy, youAreAt } from './sheet-handlers.ts'
@@ -44,8 +44,8 @@ export function savePart(
     const { done } = last.sheet.check
     const { sheet } = partTyped(c, part, last.sheet, typed)
     const read = part === 'check' ? { ...sheet, check: { ...sheet.check, done } } : sheet
-    const kept = keepTyped(c, deps, saved, { part, shown: last.sheet, read, typed })
-    return unknownForm(c, deps, kept, part, typed)
+    keepTyped(c, deps, saved, { part, shown: last.sheet, read, typed })
+    return unknownForm(c, deps, saved, part, typed)
   }
   const read = partTyped(c, part, last.sheet, typed)
   const sheet = stamped(read.sheet, shown, ASKED[part] ?? [], c.var.frame.today)
@@ -71,13 +71,17 @@ export function savePart(
     // A form of an older version keeps it, so that what somebody else changed is still shown.
     return one(typed, 'version') === String(last.version)
       ? again(c, deps, saved, part, typed, problems)
-      : showSheet(c, deps, fresh, { part, typed, problems })
+      : showSheet(c, deps, fresh, { part, typed, problems, kept: keptWords(last.sheet, fresh) })
   }
   const clash = clashOf(c, deps, part, saved, Number(one(typed, 'version')), sheet)
   // What somebody took off meanwhile is not ticked again by a form that did not know, nor is its heat put over a later one.
   const { outdoorC = [] } = typedPart('work', last.sheet, c.var.frame.units)
   const untapped = part === 'check' ? { done: [], wires: [] } : part === 'work' ? { outdoorC } : {}
-  if (clash !== null) return showSheet(c, deps, lost(), { part, typed: { ...typed, ...untapped }, clash })
+  if (clash !== null) {
+    const fresh = lost()
+    const kept = keptWords(last.sheet, fresh)
+    return showSheet(c, deps, fresh, { part, typed: { ...typed, ...untapped }, clash, kept })
+  }
 
   const barred = opens ? barredFrom(c, deps, saved, sheet) : null
   const held = barred === null ? sheet : { ...sheet, work: notOpened(last.sheet, sheet) }
@@ -95,7 +99,8 @@ export function savePart(
         : 'is not said: no “go” stood when this was done'
     const problem = { field: 'withoutGo.why', message }
     const shows = told ? { ...typed, [NOT_OPENED]: [] } : typed
-    return again(c, deps, lost(), part, shows, [problem])
+    lost()
+    return again(c, deps, saved, part, shows, [problem])
   }
   const result = deps.store.removals.save(saved.id, last.version, kept, stampOf(c, deps))
   if (!result.ok) {
@@ -108,7 +113,8 @@ export function savePart(
   }
   // A tap that was refused leaves no hour behind.
   const unopened = { ...typed, openedAt: [last.sheet.work.openedAt ?? ''] }
-  if (barred !== null) return again(c, deps, saved, part, unopened, [{ field: 'openedAt', message: barred }])
+  if (barred !== null)
+    return again(c, deps, saved, part, unopened, [{ field: 'openedAt', message: barred }], 'the opening')
   if (part === 'check' && one(typed, 'is') !== '') {
     const fresh = freshOf(deps, saved)
     const wrong = decide(c, deps, fresh, typed, last.sheet)
@@ -116,7 +122,7 @@ export function savePart(
       // Whoever taps “Refuse” with no word for it leaves no “go”.
       const { sheet: stands } = fresh.last
       keepTyped(c, deps, fresh, { part, shown: stands, read: stands, typed })
-      return again(c, deps, saved, part, typed, wrong)
+      return again(c, deps, saved, part, typed, wrong, 'the decision')
     }
   }
   return c.redirect(nextAfter(saved.path, part, one(typed, 'next')), 303)
@@ -175,12 +181,18 @@ function arrivedStill({ work: was }: Sheet, { work: is }: Sheet): Pick<Sheet['wo
   return arrivedAt === undefined || is.arrivedAt !== undefined || (is.on ?? on) !== on ? {} : { arrivedAt }
 }
 
-/** Not opened now: an earlier opening stays as it was. How hot it is stays, for a second person signs for exactly that. */
+/**
+ * Not opened now: an earlier opening stays as it was. How hot it is stays, with its day, for a second person signs for exactly that; the
+ * day of the tap alone does not.
+ */
 function notOpened({ work: was }: Sheet, { work }: Sheet): Sheet['work'] {
-  const { openedAt: _, ...is } = work
-  return was.openedAt === undefined
-    ? is
-    : { ...is, openedAt: was.openedAt, ...(was.on === undefined ? {} : { on: was.on }) }
+  const { openedAt: _, on, ...is } = work
+  const day = was.openedAt === undefined && is.outdoorC !== undefined ? on : was.on
+  return {
+    ...is,
+    ...(was.openedAt === undefined ? {} : { openedAt: was.openedAt }),
+    ...(day === undefined ? {} : { on: day }),
+  }
 }
 
 /** What was ticked, and the day and place it is of: a form that lay open over night, or for another house, says nothing. */
@@ -246,7 +258,7 @@ function unknownForm(
   return again(c, deps, saved, part, { ...typed, ...blank }, [{ field: '', message }])
 }
 
-/** The same form again, over what has just been saved. */
+/** The same form again, over what has just been saved. `but`: all that was not. */
 function again(
   c: AppContext,
   deps: PageDeps,
@@ -254,10 +266,12 @@ function again(
   part: Part,
   typed: Typed,
   problems: FieldProblem[],
+  but?: string,
 ): Response | Promise<Response> {
   const fresh = freshOf(deps, saved)
   const version = [String(fresh.last.version)]
-  return showSheet(c, deps, fresh, { part, typed: { ...typed, version }, problems })
+  const kept = keptWords(saved.last.sheet, fresh, but)
+  return showSheet(c, deps, fresh, { part, typed: { ...typed, version }, problems, kept })
 }
 
 /** Why the surface is not opened now; null where it may be. */

@@ -73,7 +73,9 @@ async function proofOf(
 ): Promise<FieldProblem | null> {
   const wrong = (message: string): FieldProblem => ({ field: 'passphrase', message })
   if (deps.prove === undefined)
-    return wrong('cannot be looked up without signal. Have it met, or wait until there is signal')
+    return wrong(
+      `cannot be looked up ${c.var.frame.phone?.signIn ? 'once your sign-in is over. Have it met, or sign in again' : 'without signal. Have it met, or wait until there is signal'}`,
+    )
   // Not trimmed: a space is a character of a passphrase like any other.
   const proof = await deps.prove(c, name, typed.passphrase?.at(-1) ?? '')
   if (proof === 'right') return null

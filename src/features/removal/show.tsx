@@ -27,6 +27,8 @@ interface Shown {
   typed?: Typed
   problems?: FieldProblem[]
   clash?: Clash
+  /** What is kept of a form that came back. */
+  kept?: string | undefined
   older?: SheetVersion | null
   refused?: RemovalProps['refused']
   /** What was signed a moment ago, to be handed over. */
@@ -47,7 +49,7 @@ export function showSheet(
   c: AppContext,
   deps: PageDeps,
   saved: Saved,
-  { part = null, typed, problems = [], clash, older = null, refused = null, signed = null }: Shown,
+  { part = null, typed, problems = [], clash, kept, older = null, refused = null, signed = null }: Shown,
 ): Response | Promise<Response> {
   const { frame } = c.var
   const sheet = older?.sheet ?? saved.last.sheet
@@ -96,6 +98,7 @@ export function showSheet(
       signed={signed}
       heard={heard}
       clash={clash ?? null}
+      kept={kept}
       next={nextPart(stage, sheet)}
       colonies={colonyLinks(deps, saved.colonies)}
       versions={saved.versions.map((v) => ({

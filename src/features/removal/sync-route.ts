@@ -26,7 +26,8 @@ const sent = z.strictObject({
 /**
  * POST /removals/sync: a sheet as a phone wrote it without signal. What only one side changed is kept from both; where both
  * said something else of one field it is refused and says what, unless the same person wrote both or it is to stand over that version.
- * 200 {kept, version, sheet} or 422 {problems, version}: the last one. Sending again is harmless. 409 as with entries.
+ * 200 {kept, version, sheet} or 422 {problems, version}: the one that it may stand over, where there is one. Sending again is harmless.
+ * 409 as with entries.
  */
 export function removalSync(deps: PageDeps): Hono<Env> {
   const app = new Hono<Env>()
@@ -46,8 +47,12 @@ export function removalSync(deps: PageDeps): Hono<Env> {
     const last = found?.last
     const known = base === 0 ? EMPTY_SHEET : removals.version(id, base)?.sheet
     const mine = known === undefined ? came : withTickedAt(known, came)
-    if (found === null && base > 0) return refuse('is erased here: nothing of it can be kept any more')
-    if (known === undefined) return refuse('was made from a version that is not here')
+    if (found === null && base > 0)
+      return refuse('This sheet was erased from the yard’s book, and nothing can be added to it any more')
+    if (known === undefined)
+      return refuse(
+        'The yard’s book does not have the sheet that this was written on: write it again on its page',
+      )
     const { sheet: both, clashes } =
       last === undefined || last.version === base
         ? { sheet: mine, clashes: [] }
@@ -58,7 +63,7 @@ export function removalSync(deps: PageDeps): Hono<Env> {
         (path !== 'decision' || isLater(mine.decision, last?.sheet.decision)),
     )
     if (last !== undefined && !own && over !== last.version)
-      return refuse(clashWords(last, mine, clashes, c.var.frame.units))
+      return refuse(clashWords(last, mine, clashes, c.var.frame.units), true)
     const before = last?.sheet ?? EMPTY_SHEET
     // Who is at another job decides none here, and two people are not one.
     const decidesAnew = JSON.stringify(both.decision) !== JSON.stringify(before.decision)
@@ -73,9 +78,11 @@ export function removalSync(deps: PageDeps): Hono<Env> {
         : untickedFor(ticked, writtenAnew(known, before))
     const gone = goneUnsaid(before, merged, known, c.var.frame.today)
     if (gone.length > 0)
-      return refuse(`takes off what no trade has cleared, or without saying why: ${gone.join(', ')}`)
+      return refuse(
+        `Takes off what no trade has cleared, or without saying why: ${gone.join(', ')}. Put it back on the page of the sheet, or say there why it is gone`,
+      )
     const problems = sentProblems(c, deps, known, mine, found, { id, absent })
-    if (problems.length > 0) return refuse(problems.join('. '))
+    if (problems.length > 0) return refuse(problems)
     const stamp = { savedAt: deps.clock().toISOString(), savedBy: signedIn(c) }
     const result = removals.save(
       id,
@@ -96,7 +103,7 @@ export function removalSync(deps: PageDeps): Hono<Env> {
     if (!result.ok)
       return 'problems' in result
         ? c.json({ problems: result.problems }, 422)
-        : refuse('was saved by somebody else just now')
+        : refuse('Somebody else saved it at the same moment: write on its page again, and it is sent')
     const made = removals.get(id)
     return c.json({ kept: id, version: result.version, sheet: made?.last.sheet ?? merged })
 
@@ -124,10 +131,11 @@ export function removalSync(deps: PageDeps): Hono<Env> {
     }
 
     /** What it brings stays, whatever else it is refused for: wires that were found do not wait for a clash over the way in. */
-    function refuse(message: string): Response {
+    function refuse(said: string | string[], clashes = false): Response {
       if (last !== undefined && known !== undefined) keepFound(c, deps, { id, last }, mine, known)
-      const version = removals.get(id)?.last.version
-      return c.json({ problems: [{ field: '', message, line: message }], version }, 422)
+      const version = clashes ? removals.get(id)?.last.version : undefined
+      const problems = [said].flat().map((message) => ({ field: '', message, line: message }))
+      return c.json({ problems, version }, 422)
     }
   })
   return app

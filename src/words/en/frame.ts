@@ -51,10 +51,13 @@ export const frame = {
     '/outbox': 'Without signal',
   },
   yourAccount: 'your account',
+  signOut: 'Sign out',
   phone: {
     this: 'This phone',
     clock: (phone: Day, yard: Day) =>
       `This phone says ${inWords(phone)}; in the yard it is ${inWords(yard)}. Set its clock right; forms propose the yard’s day until then.`,
+    kills: ({ what, by }: { what: string; by: string }) =>
+      `Something that can kill waits here and reaches nobody: ${what}. ${by} signs in on this phone, or tell the others by telephone.`,
     waiting: (n: number) => `${n} waiting to be sent`,
     refused: (n: number) => `${n} not accepted`,
     allSent: 'All sent',

@@ -42,10 +42,10 @@ export const outbox = {
   takeOut: 'Take it out',
   takeBack: 'Take it back',
   sheet: {
-    theirs: (owner: string) => `A removal sheet of ${owner}.`,
+    theirs: (owner: string, kills: string) => `A removal sheet of ${owner}${kills && `: ${kills}`}.`,
     goes: (owner: string) => `It goes when ${owner} signs in again.`,
-    what: 'removal sheet',
-    kept: (when: string) => `Kept ${when}.`,
+    what: (kills: string) => `Removal sheet${kills && `: ${kills}`}`,
+    kept: (when: string) => `Kept here since ${when}.`,
     again: 'It goes again with the next signal.',
     over: 'Put mine over theirs',
     takeOut: (what: string | null) =>
@@ -54,9 +54,10 @@ export const outbox = {
       what
         ? `Yours goes: ${what}. The yard’s own word stays.`
         : what === null
-          ? 'All that you wrote on it goes.'
+          ? 'What you wrote on it goes.'
           : 'What both of you wrote stays.',
-    stays: (found: string) => `The rest stays, and is sent${found === '' ? '.' : `: ${found}.`}`,
+    stays: (found: string) =>
+      found === '' ? 'The rest stays, and is sent.' : `This stays, and is sent: ${found}.`,
   },
   takingOut: {
     back: 'Waiting to be sent',

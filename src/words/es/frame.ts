@@ -51,10 +51,13 @@ export const frame: typeof English = {
     '/outbox': 'Sin señal',
   },
   yourAccount: 'su cuenta',
+  signOut: 'Salir',
   phone: {
     this: 'Este teléfono',
     clock: (phone, yard) =>
       `En este teléfono es ${dates.dayAlone(phone)}; en el apiario es ${dates.dayAlone(yard)}. Hay que ajustar el reloj; mientras tanto los formularios proponen el día del apiario.`,
+    kills: ({ what, by }) =>
+      `Algo que puede matar espera aquí y no llega a nadie: ${what}. Hace falta que ${by} entre en este teléfono, o avisar a los demás por teléfono.`,
     waiting: (n) => `${n} por enviar`,
     refused: (n) => (n === 1 ? '1 no aceptada' : `${n} no aceptadas`),
     allSent: 'Todo enviado',

@@ -42,18 +42,18 @@ export const outbox: typeof English = {
   takeOut: 'Quitarla',
   takeBack: 'Anularla',
   sheet: {
-    theirs: (owner) => `Una hoja de rescate de ${owner}.`,
+    theirs: (owner, kills) => `Una hoja de rescate de ${owner}${kills && `: ${kills}`}.`,
     goes: (owner) => `Se envía cuando ${owner} vuelva a entrar.`,
-    what: 'hoja de rescate',
-    kept: (when) => `Guardada: ${when}.`,
+    what: (kills) => `Hoja de rescate${kills && `: ${kills}`}`,
+    kept: (when) => `Guardada aquí desde ${when}.`,
     again: 'Se envía otra vez cuando haya señal.',
     over: 'Reemplazar la otra con la mía',
     takeOut: (what) => (what === null ? 'Quitar la mía' : `Quitar lo mío: ${what}`),
     out: (what) =>
       what === null
-        ? 'Se quita todo lo que escribió en ella.'
+        ? 'Se quita lo que escribió en ella.'
         : `Se quita lo suyo: ${what}. Queda lo del colmenar.`,
-    stays: (found) => `Lo demás queda y se envía${found === '' ? '.' : `: ${found}.`}`,
+    stays: (found) => (found === '' ? 'Lo demás queda y se envía.' : `Esto queda y se envía: ${found}.`),
   },
   takingOut: {
     back: 'Por enviar',

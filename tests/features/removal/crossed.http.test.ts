@@ -1,7 +1,7 @@
 /** What somebody else said meanwhile stays on a sheet that a phone sends, whoever saved it last. Invented. */
 import { beforeEach, describe, expect, test } from 'vitest'
 import { placeOf } from '../../../src/features/removal/place.ts'
-import { jobsOf, ofSomebodyElse } from '../../../src/phone/jobs.ts'
+import { jobsOf, withFinds } from '../../../src/phone/jobs.ts'
 import { acknowledgeSheet, keepSheets } from '../../../src/phone/sheet-outbox.ts'
 import type { Sheet } from '../../../src/records/removal-sheet.ts'
 import type { SheetVersion } from '../../../src/store/index.ts'
@@ -227,7 +227,7 @@ describe('what a phone shows of a sheet with its own “go”', () => {
   test('what somebody else tapped on the same phone is on the page, and no “go” of the yard’s stands over it', () => {
     const theirs = { ...said({ ...READY, decision: { ...go, by: 'Odalys' } }, 1, 'Odalys'), colonies: [] }
     const gas = { ...mine, sheet: { ...READY, site: { ...READY.site, behind: ['gas' as const] } } }
-    const seen = shown(ofSomebodyElse({ id: ID, theirs, mine: gas }))
+    const seen = shown(withFinds({ id: ID, theirs, mine: null, aside: [gas] }))
     expect(seen?.site.behind).toContain('gas')
     expect(seen?.decision?.fell).toMatchObject({ by: 'Bram' })
   })

@@ -369,8 +369,9 @@ describe('what a person in a hurry misread', () => {
     saved({ ...READY, check: done('exclusion') }, 'Bram')
     const mine = { ...READY, check: done('not-alone') }
     const { text } = await yard.send('/removals/sync', { id: ID, base: 1, over: false, sheet: mine })
+    expect(text).toContain('"Bram saved something else meanwhile"')
     expect(text).toContain(
-      'Bram saved something else meanwhile. What is tapped before the cut: theirs “Somebody within call”, yours “Area kept clear”',
+      '"What is tapped before the cut: theirs “Somebody within call”, yours “Area kept clear”"',
     )
   })
 })
