@@ -25,13 +25,24 @@ import { isUnderWay } from './ticked-when.ts'
 import { BEGUN, DECIDE, GRAVE_WORDS, goneChoices, PART_WORDS } from './words.ts'
 
 /** See the file's comment. */
-export const OpenPart = ({ part, form, page: p }: { part: Part; form: FormState; page: RemovalProps }) => (
+export const OpenPart = ({
+  part,
+  form,
+  kept,
+  page: p,
+}: NonNullable<RemovalProps['open']> & { page: RemovalProps }) => (
   <section class="section removal-part removal-now" id="now">
     <h2 id={part}>{PART_WORDS[part]}</h2>
     {part === 'check' ? <FirstCheck sheet={p.sheet} ticked /> : null}
     {part === 'work' && p.sheet.work.openedAt === undefined ? <FirstCheck sheet={p.sheet} /> : null}
     {p.clash === null ? null : <ClashNotice clash={p.clash} />}
-    <ProblemSummary form={form} labels={(field) => labelOf(part, field)} />
+    <ProblemSummary
+      form={form}
+      labels={(field) => labelOf(part, field)}
+      {...(kept
+        ? { heading: part === 'check' ? 'Not decided; the rest is saved' : 'Not opened; the rest is saved' }
+        : {})}
+    />
     {part === 'work' ? <Start {...p} /> : null}
     {part === 'work' ? <Boxed {...p} /> : null}
     <PartForm part={part} form={form} page={p} />
@@ -43,7 +54,7 @@ const fellAt = (s: Sheet, today: string): string | undefined =>
   hasBegun(s) && hasLostGo(s) && lostAt(s)?.on === today ? `Before ${lostAt(s)?.at}` : undefined
 
 /** What a save is asked for when it takes something off that can kill, or writes down work that had no “go”. */
-const Asked = ({ form, frame, sheet }: DrawnIn & Pick<RemovalProps, 'sheet'>) => {
+const Asked = ({ form, frame, sheet, goes }: DrawnIn & Pick<RemovalProps, 'sheet' | 'goes'>) => {
   const day = [sheet.work.on, one(form.typed, 'on')].find((d) => d && d < frame.today)
   const then = day === undefined ? fellAt(sheet, frame.today) : `On ${day}`
   const named = [...form.problems.map((x) => x.field), ...Object.keys(form.typed)]
@@ -69,7 +80,11 @@ const Asked = ({ form, frame, sheet }: DrawnIn & Pick<RemovalProps, 'sheet'>) =>
           show={['why', 'words']}
           with={{
             why: {
-              ...(told ? { asks: 'Was it opened?' } : {}),
+              ...(told
+                ? { asks: 'Was it opened?' }
+                : goes
+                  ? { asks: 'Begun before that was asked: why?' }
+                  : {}),
               choices: [
                 ...(told ? [{ value: NOT_OPENED, label: 'Not opened' }] : []),
                 ...BEGUN,
@@ -134,7 +149,7 @@ const PartForm = ({ part, form, page: p }: { part: Part; form: FormState; page: 
       Save what is typed
     </button>
     <input type="hidden" name="version" value={one(form.typed, 'version')} />
-    <Asked form={form} frame={p.frame} sheet={p.sheet} />
+    <Asked form={form} frame={p.frame} sheet={p.sheet} goes={p.goes} />
     <PartFields
       part={part}
       form={form}

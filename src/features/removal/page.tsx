@@ -36,7 +36,7 @@ export interface RemovalProps {
   /** It is open, and this hour was forecast hotter than anybody may cut in. */
   warms: string | null
   /** The part that is open as a form, and what was typed into it; null when an older version is shown. */
-  open: { part: Part; form: FormState } | null
+  open: { part: Part; form: FormState; kept: boolean } | null
   /** A small form of the list that was refused, by its item. */
   refused: { id: string; form: FormState } | null
   /** When this phone last heard of the job; null where the server made this page. */
@@ -102,6 +102,7 @@ const isShown = (x: RemovalProps['parts'][number], p: RemovalProps): boolean =>
 const Reckoned = (p: RemovalProps & { reckoning: Reckoning }) => {
   const calm = (p.open?.form.problems.length ?? 0) === 0
   const above = p.open?.part === 'check'
+  const hot = isOnGo(p.stage, p.sheet) && !p.goes && p.start.state === 'unmet' ? p.start.why : null
   const list = (
     <UnmetList
       frame={p.frame}
@@ -111,7 +112,7 @@ const Reckoned = (p: RemovalProps & { reckoning: Reckoning }) => {
       calm={calm}
       goes={p.goes}
       above={above}
-      late={p.late}
+      late={p.late ?? hot}
       short={isShort(p.sheet)}
       seen={seenOn(p.sheet)}
       place={[p.sheet.job.address, p.sheet.site.where].filter((x) => x !== undefined).join(', ')}
@@ -135,7 +136,7 @@ const PartSection = ({
   page: p,
 }: RemovalProps['parts'][number] & { page: RemovalProps }) =>
   part === p.open?.part ? (
-    <OpenPart part={part} form={p.open.form} page={p} />
+    <OpenPart {...p.open} page={p} />
   ) : (
     <section class="section removal-part" id={part}>
       <details>

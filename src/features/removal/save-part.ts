@@ -4,7 +4,7 @@ import { type FieldProblem, many, one, type Typed } from '../../forms/index.ts'
 import { type Check, GRAVE, HAZARDS, type Sheet, WHY_GONE } from '../../records/index.ts'
 import { fractionOf } from '../../store/index.ts'
 import { isTime, isTooOld, timeIn } from '../../time-of-day.ts'
-import { isOnlyTold, underGo, withReason } from './answered.ts'
+import { asksWhy, isOnlyTold, underGo, withReason } from './answered.ts'
 import { heardOf, isLookedTooEarly, unheard } from './as-known.ts'
 import { decide } from './decide-form.ts'
 import { NOT_OPENED } from './fields.ts'
@@ -85,14 +85,11 @@ export function savePart(
   const kept =
     opens && barred === null ? underGo(c, deps, noted) : withReason(c, deps, last.sheet, noted, typed)
   if (kept === null) {
-    const early = sheet.work.on !== undefined && sheet.work.on < c.var.frame.today
     // What is told of may be told of a look.
     const told = isOnlyTold(c, deps, last.sheet, noted)
     const message = told
       ? 'is not said, and no “go” stands'
-      : early
-        ? `is not said: was it on ${sheet.work.on}, or on another day with no “go”?`
-        : 'is not said: no “go” stood when this was done'
+      : `is not said: ${asksWhy(c, deps, last.sheet, noted, typed)}`
     const problem = { field: 'withoutGo.why', message }
     const shows = told ? { ...typed, [NOT_OPENED]: [] } : typed
     return again(c, deps, lost(), part, shows, [problem])
@@ -108,7 +105,8 @@ export function savePart(
   }
   // A tap that was refused leaves no hour behind.
   const unopened = { ...typed, openedAt: [last.sheet.work.openedAt ?? ''] }
-  if (barred !== null) return again(c, deps, saved, part, unopened, [{ field: 'openedAt', message: barred }])
+  if (barred !== null)
+    return again(c, deps, saved, part, unopened, [{ field: 'openedAt', message: barred }], true)
   if (part === 'check' && one(typed, 'is') !== '') {
     const fresh = freshOf(deps, saved)
     const wrong = decide(c, deps, fresh, typed, last.sheet)
@@ -116,7 +114,7 @@ export function savePart(
       // Whoever taps “Refuse” with no word for it leaves no “go”.
       const { sheet: stands } = fresh.last
       keepTyped(c, deps, fresh, { part, shown: stands, read: stands, typed })
-      return again(c, deps, saved, part, typed, wrong)
+      return again(c, deps, saved, part, typed, wrong, true)
     }
   }
   return c.redirect(nextAfter(saved.path, part, one(typed, 'next')), 303)
@@ -254,10 +252,11 @@ function again(
   part: Part,
   typed: Typed,
   problems: FieldProblem[],
+  kept = false,
 ): Response | Promise<Response> {
   const fresh = freshOf(deps, saved)
   const version = [String(fresh.last.version)]
-  return showSheet(c, deps, fresh, { part, typed: { ...typed, version }, problems })
+  return showSheet(c, deps, fresh, { part, typed: { ...typed, version }, problems, kept })
 }
 
 /** Why the surface is not opened now; null where it may be. */

@@ -26,6 +26,8 @@ interface Shown {
   part?: Part | null
   typed?: Typed
   problems?: FieldProblem[]
+  /** What else was typed is saved: only the decision, or the opening, is not. */
+  kept?: boolean
   clash?: Clash
   older?: SheetVersion | null
   refused?: RemovalProps['refused']
@@ -47,7 +49,16 @@ export function showSheet(
   c: AppContext,
   deps: PageDeps,
   saved: Saved,
-  { part = null, typed, problems = [], clash, older = null, refused = null, signed = null }: Shown,
+  {
+    part = null,
+    typed,
+    problems = [],
+    kept = false,
+    clash,
+    older = null,
+    refused = null,
+    signed = null,
+  }: Shown,
 ): Response | Promise<Response> {
   const { frame } = c.var
   const sheet = older?.sheet ?? saved.last.sheet
@@ -91,7 +102,7 @@ export function showSheet(
       reckoning={out ? null : reckoning}
       {...start}
       {...(deaf === null ? {} : { goes: false, late: deaf })}
-      open={part === null || older !== null ? null : { part, form }}
+      open={part === null || older !== null ? null : { part, form, kept }}
       refused={refused}
       signed={signed}
       heard={heard}
