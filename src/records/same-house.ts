@@ -66,9 +66,18 @@ const doorOf = (address: string): string[] => {
   return door === undefined ? parts : [door]
 }
 
+const isStreet = (part: string): boolean => doorWords(part).some((w) => ANY_STREET.includes(w))
+
+/** A house by its name alone, and one by its number, in one street: 'Rose Cottage, Invented Lane' may be '5 Invented Lane'. */
+function sameStreet(a: string, b: string): boolean {
+  const [x = [], y = []] = [a, b].map((address) => address.split(',').filter(isStreet))
+  return /\d/.test(a) !== /\d/.test(b) && x.some((one) => y.some((other) => sameDoor(one, other)))
+}
+
 /** All words of the one are in the other, number and all: '1 Old St' is 'Old St 1' and 'Flat 2, 1 Old St, Springfield'. */
 function sameAddress(a = '', b = ''): boolean {
   if (doorOf(a).some((x) => doorOf(b).some((y) => sameDoor(x, y)))) return true
+  if (sameStreet(a, b)) return true
   const [short = [], long = []] = [a, b]
     .map((x) => doorWords(x).filter((w) => !BESIDE.includes(w)))
     .sort((x, y) => x.length - y.length)
@@ -76,9 +85,20 @@ function sameAddress(a = '', b = ''): boolean {
   return short.length > 0 && numbered && short.every((w) => long.includes(w))
 }
 
-type Caller = Pick<Job, 'address' | 'phone' | 'email'>
+type Caller = Pick<Job, 'address' | 'phone' | 'email' | 'name'>
+
+/** One full name, and the place is on one sheet only: the first call was cut off. */
+const sameCaller = (a: Caller, b: Caller): boolean => {
+  const [name, other] = [a, b].map((c) => wordsOf(c.name ?? '').sort())
+  return (
+    (a.address === undefined || b.address === undefined) &&
+    (name?.length ?? 0) > 1 &&
+    name?.join(' ') === other?.join(' ')
+  )
+}
 
 export const sameHouse = (a: Caller, b: Caller): boolean =>
   sameAddress(a.address, b.address) ||
   isTelephone(digitsOf(a.phone), b.phone) ||
+  sameCaller(a, b) ||
   (a.email !== undefined && a.email.toLowerCase() === b.email?.toLowerCase())

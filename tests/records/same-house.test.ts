@@ -19,6 +19,7 @@ it.each([
   ['Oak School', 'Oak School, gym'],
   ['123 5th Ave', '123 Fifth Avenue'],
   ['12 Elm St', '12 Elms Street'],
+  ['Rose Cottage, Invented Lane', '5 Invented Lane, Heronsby'],
   ['1 Old St', 'Flat 2, 1 Old St, Heronsby'],
 ])('%s is %s', (a, b) => {
   expect(same(a, b)).toBe(true)
@@ -29,10 +30,22 @@ it.each([
   ['4 Invented Row', '6 Invented Row'],
   ['4 Invented Row, Heronsby', '9 Elm Street, Heronsby'],
   ['Hill Farm, Heronsby', 'Rose Cottage, Heronsby'],
+  ['Rose Cottage, Invented Lane', 'Hill Farm, Invented Lane'],
+  ['Rose Cottage, Invented Lane, Heronsby', '5 Elm Street, Heronsby'],
   ['47 Old Street', '48 Old Street'],
   ['4 Invented Row', '4 Elm Street'],
   ['', '4 Invented Row'],
 ])('%s is not %s', (a, b) => {
   expect(same(a, b)).toBe(false)
   expect(same(b, a)).toBe(false)
+})
+
+it('a full name is one caller where the place stands on one sheet only', () => {
+  const ottoline = { name: 'Ottoline Fairweather' }
+  const there = { name: 'Fairweather, Ottoline', address: '4 Invented Row' }
+  expect(sameHouse(ottoline, there)).toBe(true)
+  expect(sameHouse(there, ottoline)).toBe(true)
+  expect(sameHouse({ ...ottoline, address: '9 Elm Street' }, there)).toBe(false)
+  expect(sameHouse({ name: 'Ottoline' }, { ...there, name: 'Ottoline' })).toBe(false)
+  expect(sameHouse({}, {})).toBe(false)
 })

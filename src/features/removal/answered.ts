@@ -70,3 +70,15 @@ export function withReason(
   const more = mark === undefined ? said.data : withMore(mark, said.data, sinceMark(reckoning, after))
   return { ...after, work: { ...after.work, withoutGo: more } }
 }
+
+/** Why a reason is asked, in words, where `withReason` has none. */
+export function asksWhy(c: AppContext, deps: PageDeps, before: Sheet, after: Sheet, typed: Typed): string {
+  const { on, boxedAt } = after.work
+  const { goes, start } = startOf(c, deps, after)
+  const lost = lostAt(before)
+  if (on !== undefined && on < c.var.frame.today) return `was it on ${on}, or on another day with no “go”?`
+  if (goes) return `a “go” stands, and this was not asked when work started. ${start.why}`
+  return one(typed, 'withoutGo.why') === THAT_DAY && lost !== undefined
+    ? `boxed at ${boxedAt}, and the “go” fell at ${lost.at}`
+    : 'no “go” stood when this was done'
+}

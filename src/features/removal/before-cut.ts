@@ -9,7 +9,7 @@ import { type SecondName, type Sheet, TRADE_HAZARDS } from '../../records/index.
 import type { Protocol } from '../../recovery/index.ts'
 import { isTooOld } from '../../time-of-day.ts'
 import { heatOf, type Shows } from './forecast.ts'
-import { cuts, tradeFacts } from './hazards.ts'
+import { cuts, takesBlade, tradeFacts } from './hazards.ts'
 import { type Facts, ITEMS, type Item, type ItemId, TICKED, type TickedId } from './item.ts'
 import { oldBuilding, servicesLocated, wiresNear } from './looked-for.ts'
 import { type OtherSheet, otherSheets } from './other-sheets.ts'
@@ -166,7 +166,9 @@ function factsOf(id: ItemId, s: Sheet, { protocol, shows, today, others, late, b
     case 'vacuum':
       return vacuum(s)
     case 'cut-depth':
-      return cuts(s) ? depth(s, protocol.cutMarginMm, shows) : told('not-needed', 'Nothing is cut.')
+      return cuts(s) && takesBlade(s)
+        ? depth(s, protocol.cutMarginMm, shows)
+        : told('not-needed', 'Nothing is cut.')
     case 'bystanders':
       return bystandersAsked(s, today)
     case 'temper':

@@ -40,6 +40,16 @@ export const cuts = ({ job, site, check }: Sheet): boolean =>
   (site.foundBy ?? []).some((by) => LOOKED_INSIDE.includes(by)) ||
   !hangsInWords({ job, site })
 
+/** Bees that come out by themselves, or under a lid: a blade is for what somebody set one for, or measured. */
+const NO_BLADE: readonly string[] = ['trap-out', 'abandoned-hive', 'container']
+
+export const takesBlade = ({ site, check }: Sheet): boolean =>
+  !NO_BLADE.includes(site.type ?? '') || isCutInto({ site, check })
+
+/** Somebody has set a blade or measured what it goes through: a wall of board that is cut is not left as it is. */
+export const isCutInto = ({ site, check }: Pick<Sheet, 'site' | 'check'>): boolean =>
+  check.cutMm !== undefined || site.sheathingMm !== undefined
+
 const STOP: Record<TradeHazard, string> = {
   electric:
     'electric wires behind the surface: an electrician locates them and makes them dead, or says in writing where may be cut',

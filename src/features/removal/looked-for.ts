@@ -3,7 +3,7 @@
  * it is known; nobody signs for not having looked. Common practice in the trade.
  */
 import type { Sheet } from '../../records/index.ts'
-import { cuts, hasReport } from './hazards.ts'
+import { cuts, hasReport, isCutInto } from './hazards.ts'
 import type { Facts } from './item.ts'
 import { lookedHere, saysWall, tickedHere } from './place.ts'
 
@@ -113,10 +113,6 @@ const isKnown = (s: Sheet, today: string): boolean =>
   (s.site.oldHow === 'tested' && hasReport(s, today)) ||
   (s.site.oldHow === 'untouched' && !isCutInto(s)) ||
   isNew(s, today)
-
-/** Somebody has set a blade or measured what it goes through: a wall of board that is cut is not left as it is. */
-const isCutInto = ({ site, check }: Sheet): boolean =>
-  check.cutMm !== undefined || site.sheathingMm !== undefined
 
 /** Built after 1980, as somebody has said of this very place. */
 const isNew = (s: Sheet, today: string): boolean => s.site.old === 'no' && lookedHere(s, 'old', today)

@@ -25,7 +25,11 @@ import { isUnderWay } from './ticked-when.ts'
 import { BEGUN, DECIDE, GRAVE_WORDS, goneChoices, PART_WORDS } from './words.ts'
 
 /** See the file's comment. */
-export const OpenPart = ({ part, form, page: p }: { part: Part; form: FormState; page: RemovalProps }) => (
+export const OpenPart = ({
+  part,
+  form,
+  page: p,
+}: NonNullable<RemovalProps['open']> & { page: RemovalProps }) => (
   <section class="section removal-part removal-now" id="now">
     <h2 id={part}>{PART_WORDS[part]}</h2>
     {part === 'check' ? <FirstCheck sheet={p.sheet} ticked /> : null}
@@ -47,7 +51,7 @@ const fellAt = (s: Sheet, today: string): string | undefined =>
   hasBegun(s) && hasLostGo(s) && lostAt(s)?.on === today ? `Before ${lostAt(s)?.at}` : undefined
 
 /** What a save is asked for when it takes something off that can kill, or writes down work that had no “go”. */
-const Asked = ({ form, frame, sheet }: DrawnIn & Pick<RemovalProps, 'sheet'>) => {
+const Asked = ({ form, frame, sheet, goes }: DrawnIn & Pick<RemovalProps, 'sheet' | 'goes'>) => {
   const day = [sheet.work.on, one(form.typed, 'on')].find((d) => d && d < frame.today)
   const then = day === undefined ? fellAt(sheet, frame.today) : `On ${day}`
   const named = [...form.problems.map((x) => x.field), ...Object.keys(form.typed)]
@@ -73,7 +77,11 @@ const Asked = ({ form, frame, sheet }: DrawnIn & Pick<RemovalProps, 'sheet'>) =>
           show={['why', 'words']}
           with={{
             why: {
-              ...(told ? { asks: 'Was it opened?' } : {}),
+              ...(told
+                ? { asks: 'Was it opened?' }
+                : goes
+                  ? { asks: 'Begun before that was asked: why?' }
+                  : {}),
               choices: [
                 ...(told ? [{ value: NOT_OPENED, label: 'Not opened' }] : []),
                 ...BEGUN,
@@ -138,7 +146,7 @@ const PartForm = ({ part, form, page: p }: { part: Part; form: FormState; page: 
       Save what is typed
     </button>
     <input type="hidden" name="version" value={one(form.typed, 'version')} />
-    <Asked form={form} frame={p.frame} sheet={p.sheet} />
+    <Asked form={form} frame={p.frame} sheet={p.sheet} goes={p.goes} />
     <PartFields
       part={part}
       form={form}

@@ -247,7 +247,7 @@ function endedIt({ sheet, late, frame, others, start }: RemovalProps): string {
   )
   if (found.length > 0) return `this was found: ${foundWords(found)}`
   if (!samePlace(decision, placeOf(sheet))) return 'the place was changed'
-  if (start.state === 'unmet') return `it was too hot: ${start.why}`
+  if (start.state === 'unmet') return `it was too hot: ${start.why.replace(/\.$/, '')}`
   if (fell === undefined && others.length > 0) return 'another sheet of this house said more'
   return fell === undefined || fell.by === by ? 'something changed' : `${fell.by} changed something`
 }

@@ -104,6 +104,7 @@ const isShown = (x: RemovalProps['parts'][number], p: RemovalProps): boolean =>
 const Reckoned = (p: RemovalProps & { reckoning: Reckoning }) => {
   const calm = (p.open?.form.problems.length ?? 0) === 0
   const above = p.open?.part === 'check'
+  const hot = isOnGo(p.stage, p.sheet) && !p.goes && p.start.state === 'unmet' ? p.start.why : null
   const list = (
     <UnmetList
       frame={p.frame}
@@ -113,7 +114,7 @@ const Reckoned = (p: RemovalProps & { reckoning: Reckoning }) => {
       calm={calm}
       goes={p.goes}
       above={above}
-      late={p.late}
+      late={p.late ?? hot}
       short={isShort(p.sheet)}
       seen={seenOn(p.sheet)}
       place={[p.sheet.job.address, p.sheet.site.where].filter((x) => x !== undefined).join(', ')}
@@ -137,7 +138,7 @@ const PartSection = ({
   page: p,
 }: RemovalProps['parts'][number] & { page: RemovalProps }) =>
   part === p.open?.part ? (
-    <OpenPart part={part} form={p.open.form} page={p} />
+    <OpenPart {...p.open} page={p} />
   ) : (
     <section class="section removal-part" id={part}>
       <details>

@@ -4,7 +4,7 @@ import { type FieldProblem, many, one, type Typed } from '../../forms/index.ts'
 import { type Check, GRAVE, HAZARDS, type Sheet, WHY_GONE } from '../../records/index.ts'
 import { fractionOf } from '../../store/index.ts'
 import { isTime, isTooOld, timeIn } from '../../time-of-day.ts'
-import { isOnlyTold, underGo, withReason } from './answered.ts'
+import { asksWhy, isOnlyTold, underGo, withReason } from './answered.ts'
 import { heardOf, isLookedTooEarly, unheard } from './as-known.ts'
 import { decide } from './decide-form.ts'
 import { NOT_OPENED } from './fields.ts'
@@ -89,14 +89,11 @@ export function savePart(
   const kept =
     opens && barred === null ? underGo(c, deps, noted) : withReason(c, deps, last.sheet, noted, typed)
   if (kept === null) {
-    const early = sheet.work.on !== undefined && sheet.work.on < c.var.frame.today
     // What is told of may be told of a look.
     const told = isOnlyTold(c, deps, last.sheet, noted)
     const message = told
       ? 'is not said, and no “go” stands'
-      : early
-        ? `is not said: was it on ${sheet.work.on}, or on another day with no “go”?`
-        : 'is not said: no “go” stood when this was done'
+      : `is not said: ${asksWhy(c, deps, last.sheet, noted, typed)}`
     const problem = { field: 'withoutGo.why', message }
     const shows = told ? { ...typed, [NOT_OPENED]: [] } : typed
     lost()

@@ -132,6 +132,20 @@ describe('go, wait or refuse', () => {
     expect(stateIn(s, 'old-building')?.state).toBe('unsaid')
   })
 
+  test.each(['trap-out', 'abandoned-hive', 'container'])(
+    'a %s takes no blade, unless one is set or the board measured',
+    (type) => {
+      const { cutMm: _, ...check } = READY.check
+      const { sheathingMm: _mm, ...site } = READY.site
+      const s = but({ site: { ...site, type }, check })
+      expect(stateIn(s, 'cut-depth')?.state).toBe('not-needed')
+      expect(stateIn({ ...s, site: { ...s.site, sheathingMm: 19 } }, 'cut-depth')?.state).toBe('unsaid')
+      expect(stateIn({ ...s, check: READY.check }, 'cut-depth')?.state).toBe('unsaid')
+      // It may stand at a wall all the same.
+      expect(stateIn(s, 'services')?.state).toBe('met')
+    },
+  )
+
   test('who called does not own the place: the owner is asked, or has signed', () => {
     const { signature: _, ...agreement } = READY.agreement
     const tenant = but({ job: { ...READY.job, caller: 'tenant' }, agreement })

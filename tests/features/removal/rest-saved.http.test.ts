@@ -1,0 +1,75 @@
+/** What a page says of a button that was refused: what else was typed is saved, and what is asked is what is missing. Invented. */
+import { beforeEach, expect, test } from 'vitest'
+import { placeOf } from '../../../src/features/removal/place.ts'
+import type { Sheet } from '../../../src/records/removal-sheet.ts'
+import { wordsOf, type Yard, yardOn } from '../../support/yard-on.ts'
+import { oneSheet } from './one-sheet.ts'
+import { DAY, READY } from './ready.ts'
+
+let yard: Yard
+const { sheet, saved, save, post, words } = oneSheet(() => yard, '019e0000-0000-7000-8000-000000000071')
+const GO: Sheet['decision'] = { is: 'go', by: 'Ines', on: DAY, at: '11:00', unmet: [], ...placeOf(READY) }
+
+beforeEach(async () => {
+  yard = await yardOn(DAY)
+})
+
+test('a “Go” that is refused leaves its ticks saved, and the page says so', async () => {
+  saved({ ...READY, check: { ...READY.check, done: [] } })
+  const answer = await save('check', { is: 'go', hottestC: '78', done: ['sting-plan'] })
+  expect(answer.status).toBe(422)
+  expect(wordsOf(answer.text)).toContain('Saved, all but the decision')
+  expect(answer.text).not.toContain('Nothing was saved')
+  expect(sheet().check.done).toContain('sting-plan')
+})
+
+test('an opening that is refused keeps what else was typed, and the page says so', async () => {
+  saved(READY)
+  const answer = await save('work', { now: 'openedAt', outdoorC: '76', water: 'yes', note: '' })
+  expect(answer.status).toBe(422)
+  expect(wordsOf(answer.text)).toContain('Saved, all but the opening')
+  expect(sheet().work).toMatchObject({ water: true })
+})
+
+test('a form with a slip in it still says that nothing was saved', async () => {
+  saved(READY)
+  expect(wordsOf((await save('check', { is: 'go', hottestC: 'warm' })).text)).toContain(
+    'Nothing was saved yet',
+  )
+})
+
+test('opened by hand under a “go” with no thermometer read: that is what is asked', async () => {
+  saved({ ...READY, decision: GO })
+  const answer = await post('work', { on: DAY, openedAt: '11:40' })
+  expect(answer.status).toBe(422)
+  const said = wordsOf(answer.text)
+  expect(said).toContain('a “go” stands, and this was not asked when work started. How hot is it now?')
+  expect(said).toContain('Begun before that was asked: why?')
+  expect(said).not.toContain('no “go” stood')
+  expect((await post('work', { on: DAY, openedAt: '11:40', outdoorC: '76', water: 'yes' })).status).toBe(303)
+  expect(sheet().work.withoutGo).toBeUndefined()
+})
+
+test('“before it fell” of a box that was shut after it is not taken, and why is said', async () => {
+  const fell = { by: 'Bram', on: DAY, at: '11:20' }
+  const work = { on: DAY, openedAt: '11:05', underGo: { by: 'Ines', on: DAY, at: '11:05' } }
+  saved({ ...READY, decision: { ...GO, fell } as Sheet['decision'], work })
+  const answer = await post('work', { ...work, underGo: [], boxedAt: '11:40', 'withoutGo.why': 'that-day' })
+  expect(answer.status).toBe(422)
+  expect(wordsOf(answer.text)).toContain('boxed at 11:40, and the “go” fell at 11:20')
+})
+
+test('too hot once it is open: the list does not say that nothing is unmet', async () => {
+  const work = {
+    on: DAY,
+    openedAt: '11:05',
+    outdoorC: 36,
+    water: true,
+    underGo: { by: 'Ines', on: DAY, at: '11:05' },
+  }
+  saved({ ...READY, decision: GO, work })
+  const said = await words()
+  expect(said).toContain('over the limit')
+  expect(said).not.toContain('..')
+  expect(said).not.toContain('Nothing on this list is unmet')
+})
