@@ -78,7 +78,16 @@ function sameAddress(a = '', b = ''): boolean {
 
 type Caller = Pick<Job, 'address' | 'phone' | 'email'>
 
-export const sameHouse = (a: Caller, b: Caller): boolean =>
-  sameAddress(a.address, b.address) ||
-  isTelephone(digitsOf(a.phone), b.phone) ||
-  (a.email !== undefined && a.email.toLowerCase() === b.email?.toLowerCase())
+export type Shared = 'house' | 'telephone' | 'e-mail'
+
+/** What two jobs share, as if they were of one house; undefined where nothing. */
+export const sharedBy = (a: Caller, b: Caller): Shared | undefined =>
+  sameAddress(a.address, b.address)
+    ? 'house'
+    : isTelephone(digitsOf(a.phone), b.phone)
+      ? 'telephone'
+      : a.email !== undefined && a.email.toLowerCase() === b.email?.toLowerCase()
+        ? 'e-mail'
+        : undefined
+
+export const sameHouse = (a: Caller, b: Caller): boolean => sharedBy(a, b) !== undefined
