@@ -32,6 +32,7 @@ export const OpenPart = ({ part, form, page: p }: { part: Part; form: FormState;
     {part === 'work' && p.sheet.work.openedAt === undefined ? <FirstCheck sheet={p.sheet} /> : null}
     {p.clash === null ? null : <ClashNotice clash={p.clash} />}
     <ProblemSummary form={form} labels={(field) => labelOf(part, field)} />
+    {p.elsewhere === undefined ? null : <p class="notice notice-late">No “go” by you: {p.elsewhere}.</p>}
     {part === 'work' ? <Start {...p} /> : null}
     {part === 'work' ? <Boxed {...p} /> : null}
     <PartForm part={part} form={form} page={p} />
